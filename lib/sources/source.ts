@@ -1,0 +1,18 @@
+/** Name of a text in the bibliography: the engine's own keys and a workshop's share one key space. */
+export type SourceKey = string;
+
+/**
+ * A text that figures rest on. `standing` says how it was used here: `read` (the
+ * figure was seen in it or in a public copy of its table), `derived` (worked out
+ * from an equation in it), `memory` (recalled without the text at hand),
+ * `practice` (common practice of the trade, no text).
+ */
+export interface Source {
+  readonly citation: string;
+  readonly standing: "read" | "derived" | "memory" | "practice";
+  /** What it is used for, and any caution, in a sentence. */
+  readonly note?: string;
+}
+
+/** One science's part of the bibliography. */
+export type Bibliography = Readonly<Record<SourceKey, Source>>;
