@@ -1,0 +1,34 @@
+import { z } from "zod";
+import { ROOT_STANDINGS } from "./terms.ts";
+
+export const text = z.string().trim().min(1).max(400);
+export const longText = z.string().trim().min(1).max(4000);
+export const slug = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case letters, digits and single hyphens").max(80);
+export const isoDate = z.iso.date();
+export const webAddress = z.url({ protocol: /^https?$/ });
+
+const positive = z.number().positive();
+
+/**
+ * A figure as a record gives it: a number alone (then it is somebody's word), or
+ * with its uncertainty, method, date, source and standing. Two numbers as the
+ * value are the ends of an estimate.
+ */
+function amount(domain: z.ZodNumber) {
+  return z.union([
+    domain,
+    z.strictObject({
+      value: z.union([domain, z.tuple([domain, domain])]),
+      uncertainty: positive.optional().describe("standard uncertainty, in the unit of the value"),
+      method: text.optional().describe('how it was found, such as "ISO 787-5"'),
+      date: isoDate.optional(),
+      source: slug.optional().describe("key of a text in sources/ or in the built-in bibliography"),
+      standing: z.enum(ROOT_STANDINGS).optional(),
+    }),
+  ]);
+}
+
+export const positiveAmount = amount(positive);
+export const nonNegativeAmount = amount(z.number().nonnegative());
+export const temperatureAmount = amount(z.number().min(-20).max(60));
+export type AmountRecord = z.infer<typeof positiveAmount>;

@@ -1,0 +1,42 @@
+import { z } from "zod";
+import { isoDate, longText, nonNegativeAmount, positiveAmount, slug, text, webAddress } from "./amount.ts";
+import { hazard } from "./hazard-form.ts";
+import { CATEGORIES, FAMILIES, FORMS } from "./terms.ts";
+
+export const colourIndexName = z.string().regex(/^[PN](Bk|Br|B|G|M|O|R|V|W|Y) \d{1,3}(:\d)?$/, 'a Colour Index generic name, such as "PBk 6"');
+
+/** A dry pigment: content/pigments/SLUG.yaml. Only the name is required. */
+export const pigmentSchema = z.strictObject({
+  name: text,
+  colourIndexName: colourIndexName.optional(),
+  colourIndexNumber: z.string().regex(/^\d{5}(:\d)?$/, "a Colour Index constitution number, five digits").optional(),
+  casNumber: z.string().regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number").optional(),
+  family: z.enum(FAMILIES).optional(),
+  whatItIs: longText.optional(),
+  origin: text.optional(),
+  chemistry: text.optional(),
+  particle: z.strictObject({
+    sizeUm: positiveAmount.optional(),
+    shape: text.optional(),
+    refractiveIndex: positiveAmount.optional(),
+  }).optional(),
+  benchTest: text.optional().describe('a test at the bench, such as "clings to a magnet"'),
+  densityGPerCm3: positiveAmount.optional(),
+  oilAbsorptionGPer100g: positiveAmount.optional(),
+  bulkDensityLooseGPerMl: positiveAmount.optional(),
+  bulkDensityTappedGPerMl: positiveAmount.optional(),
+  manganeseDioxideFraction: nonNegativeAmount.optional(),
+  pricePerKg: z.number().nonnegative().optional(),
+  lightfastness: z.strictObject({
+    category: z.enum(CATEGORIES).optional(),
+    blueWool: z.number().int().min(1).max(8).optional(),
+    form: z.enum(FORMS).optional(),
+    source: slug.optional(),
+  }).optional().describe("as a supplier states it"),
+  hazards: z.array(hazard).optional().describe("an empty list says that the supplier states none"),
+  safetyDataSheet: webAddress.optional(),
+  supplier: text.optional().describe("kept in the records, not published"),
+  date: isoDate.optional(),
+  note: longText.optional(),
+});
+export type PigmentRecord = z.infer<typeof pigmentSchema>;

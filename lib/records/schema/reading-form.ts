@@ -1,0 +1,47 @@
+import { z } from "zod";
+import { isoDate, slug, text } from "./amount.ts";
+import { GEOMETRIES, ILLUMINANTS, SCALES } from "./terms.ts";
+
+/** Surface constants of Saunderson's correction that go with a reading: outer k1 and inner k2 reflectance. */
+export const surface = z.strictObject({
+  k1: z.number().min(0).max(0.2).describe("share of light that the surface throws back from outside"),
+  k2: z.number().min(0).max(0.95).describe("share of light that the surface throws back from inside"),
+});
+
+const fileName = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, "a file name in readings/, without a path").max(120);
+
+/**
+ * The three ways in which a workshop can say what colour a film has, each with
+ * the same further fields: a spectrum in readings/, a Lab, or a Munsell chip by eye.
+ */
+export function readingForms<T extends z.ZodRawShape>(further: T) {
+  return z.union([
+    z.strictObject({
+      reading: fileName.describe("name of a file in readings/"),
+      column: z.union([text, z.array(text).min(1).max(50)]).describe("column or sample name; several are averaged"),
+      scale: z.enum(SCALES).optional().describe("needed unless workshop.yaml says it for all"),
+      geometry: z.enum(GEOMETRIES).optional().describe("needed unless workshop.yaml says it for all"),
+      surface: surface.optional(),
+      uncertainty: z.number().positive().max(0.1).optional().describe("standard uncertainty of a reflectance factor"),
+      date: isoDate.optional(),
+      ...further,
+    }),
+    z.strictObject({
+      lab: z.tuple([z.number().min(0).max(100), z.number().min(-150).max(150), z.number().min(-150).max(150)]),
+      illuminant: z.enum(ILLUMINANTS),
+      observer: z.union([z.literal(2), z.literal(10)]),
+      geometry: z.enum(GEOMETRIES),
+      uncertainty: z.number().positive().max(10).optional().describe("standard uncertainty of each of L*, a*, b*"),
+      date: isoDate.optional(),
+      ...further,
+    }),
+    z.strictObject({
+      munsell: text.describe('nearest chip by eye, such as "5PB 3/1" or "N 2/"'),
+      date: isoDate.optional(),
+      ...further,
+    }),
+  ]);
+}
+
+export const plainReading = readingForms({});
+export type ReadingForm = z.infer<typeof plainReading>;

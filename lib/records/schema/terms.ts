@@ -1,0 +1,29 @@
+/** Closed vocabularies of the records: an unknown word is an error with the nearest known one offered. */
+export const GEOMETRIES = ["45/0", "d/8 included", "d/8 excluded"] as const;
+export const SCALES = ["factor", "percent"] as const;
+export const ILLUMINANTS = ["A", "C", "D50", "D65"] as const;
+export const RATIO_KINDS = ["pigment", "paint"] as const;
+export const DISPERSIONS = ["mulled", "milled"] as const;
+export const FAMILIES = ["white", "black", "grey", "earth", "brown", "red", "orange", "yellow", "green", "blue", "violet", "extender"] as const;
+export const VEHICLE_KINDS = ["oil", "medium", "drier", "thinner"] as const;
+export const OILS = ["linseed", "walnut", "safflower", "poppy", "stand linseed"] as const;
+export const DRIER_METALS = ["cobalt", "manganese", "lead", "zirconium", "calcium", "zinc"] as const;
+export const MARKETS = ["EU", "GB", "NI", "US", "other"] as const;
+export const LANGUAGES = ["en", "fr", "de", "es"] as const;
+export const FORMS = ["masstone", "tint"] as const;
+export const CATEGORIES = ["I", "II", "III", "IV", "V"] as const;
+export const GROUNDS = ["black", "white"] as const;
+export const BODIES = ["short", "long", "stiff", "ropy"] as const;
+export const OIL_SEPARATIONS = ["none", "slight", "marked"] as const;
+export const FRAMES = ["EU CLP", "UN GHS"] as const;
+export const SIGNAL_WORDS = ["Danger", "Warning"] as const;
+export const ROOT_STANDINGS = ["measured", "stated", "estimated"] as const;
+export const PAPERS = ["A4", "Letter"] as const;
+
+export type Geometry = (typeof GEOMETRIES)[number];
+export type Scale = (typeof SCALES)[number];
+export type RatioKind = (typeof RATIO_KINDS)[number];
+export type Dispersion = (typeof DISPERSIONS)[number];
+export type Family = (typeof FAMILIES)[number];
+export type Market = (typeof MARKETS)[number];
+export type Language = (typeof LANGUAGES)[number];

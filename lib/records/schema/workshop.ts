@@ -1,0 +1,29 @@
+import { z } from "zod";
+import { longText, slug, text, webAddress } from "./amount.ts";
+import { FRAMES, GEOMETRIES, LANGUAGES, MARKETS, PAPERS, SCALES } from "./terms.ts";
+import { surface } from "./reading-form.ts";
+
+/** Who, where sold, in which languages: content/workshop.yaml. */
+export const workshopSchema = z.strictObject({
+  name: text,
+  about: longText.optional(),
+  demonstration: z.boolean().optional().describe("true marks every page: workshop and readings are invented"),
+  siteAddress: webAddress.optional(),
+  contact: text.optional(),
+  markets: z.array(z.enum(MARKETS)).min(1).optional(),
+  languages: z.array(z.enum(LANGUAGES)).min(1).optional(),
+  frame: z.enum(FRAMES).optional(),
+  poisonCentre: text.optional(),
+  paper: z.enum(PAPERS).optional(),
+  currency: z.string().regex(/^[A-Z]{3}$/, "a currency code of three capitals").optional(),
+  vehicle: slug.optional().describe("the oil of every colour that names none"),
+  strengthReference: slug.optional().describe("the colour that tinting strength is reckoned against"),
+  filmThicknessUm: z.number().positive().max(2000).optional().describe("wet film of the shop's drawdowns"),
+  readings: z.strictObject({
+    scale: z.enum(SCALES).optional(),
+    geometry: z.enum(GEOMETRIES).optional(),
+    surface: surface.optional(),
+    uncertainty: z.number().positive().max(0.1).optional(),
+  }).optional().describe("what holds for all readings that do not say otherwise"),
+});
+export type WorkshopRecord = z.infer<typeof workshopSchema>;
