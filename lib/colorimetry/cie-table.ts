@@ -1,0 +1,55 @@
+import { domainError } from "../diagnostics/diagnostic.ts";
+import { naturalSpline } from "./cubic-spline.ts";
+import { ILLUMINANT_END_NM, STANDARD_ILLUMINANTS } from "./standard-illuminants.ts";
+import { STANDARD_OBSERVERS } from "./standard-observers.ts";
+import type { Viewing, Xyz } from "./viewing.ts";
+
+/** Illuminant times colour-matching functions, between the tabulated wavelengths as well. */
+export interface CieTable {
+  readonly startNm: number;
+  readonly endNm: number;
+  /** S(l) x(l), S(l) y(l), S(l) z(l) [1, not scaled] at a wavelength [nm] within the ends. */
+  readonly at: (nm: number) => Xyz;
+}
+
+/** Below this [nm] the carried tables of D50 and D65 drift, and no observer sees to speak of. */
+const START_NM = 380;
+
+const OBSERVER_COLUMNS = { 2: [1, 2, 3], 10: [4, 5, 6] } as const;
+const ILLUMINANT_COLUMNS = { A: 1, C: 2, D50: 3, D65: 4 } as const;
+
+type Illuminant = keyof typeof ILLUMINANT_COLUMNS;
+
+const PARTS: Readonly<Record<Viewing, readonly [Illuminant, 2 | 10]>> = {
+  "C/2": ["C", 2], "D65/2": ["D65", 2], "D65/10": ["D65", 10], "D50/2": ["D50", 2], "A/10": ["A", 10],
+};
+
+/**
+ * The tables of a viewing between their 10 nm rows: the observer by cubic spline,
+ * the illuminant linearly (as CIE defines the D illuminants).
+ * @source cie-15-2018 : interpolation of tabulated data
+ */
+export function cieTable(viewing: Viewing): CieTable {
+  const [illuminant, observer] = PARTS[viewing];
+  const [x, y, z] = OBSERVER_COLUMNS[observer].map((column) => naturalSpline(360, 10, STANDARD_OBSERVERS.map((row) => row[column])));
+  if (x === undefined || y === undefined || z === undefined) throw new Error("Unexpected observer without three functions");
+  const power = linear(360, 10, STANDARD_ILLUMINANTS.map((row) => row[ILLUMINANT_COLUMNS[illuminant]]));
+  const endNm = ILLUMINANT_END_NM[illuminant];
+  return {
+    startNm: START_NM, endNm,
+    at: (nm) => {
+      if (!(nm >= START_NM && nm <= endNm)) throw domainError("wavelength", nm, `${START_NM} <= wavelength <= ${endNm} nm`);
+      const S = power(nm);
+      // Between near-zero rows a spline dips below zero; no colour-matching function does.
+      return { X: S * Math.max(x(nm), 0), Y: S * Math.max(y(nm), 0), Z: S * Math.max(z(nm), 0) };
+    },
+  };
+}
+
+function linear(start: number, step: number, values: readonly number[]): (x: number) => number {
+  return (x) => {
+    const left = Math.min(Math.floor((x - start) / step), values.length - 2);
+    const t = (x - start) / step - left;
+    return (1 - t) * (values[left] ?? NaN) + t * (values[left + 1] ?? NaN);
+  };
+}

@@ -1,0 +1,91 @@
+/**
+ * Colour-matching functions of the CIE standard observers at 10 nm: 1931 (2
+ * degree) and 1964 (10 degree), as CIE 15:2004 tabulates them.
+ *
+ * The figures are those of `spectral_constants.py` in python-colormath 3.0.0, as
+ * packaged by Debian (python3-colormath), rows below 360 nm, which are zero, left out.
+ * Its licence, BSD-3-Clause:
+ *
+ * Copyright: 2008-2018, Gregory Taylor
+ *
+ * Redistribution and use in source and binary forms, with or without
+ * modification, are permitted provided that the following conditions are met:
+ *
+ * Redistributions of source code must retain the above copyright notice, this
+ * list of conditions and the following disclaimer.
+ *
+ * Redistributions in binary form must reproduce the above copyright notice, this
+ * list of conditions and the following disclaimer in the documentation and/or
+ * other materials provided with the distribution.
+ *
+ * Neither the name of the <ORGANIZATION> nor the names of its contributors may
+ * be used to endorse or promote products derived from this software without
+ * specific prior written permission.
+ *
+ * THIS SOFTWARE IS PROVIDED BY THE COPYRIGHT HOLDERS AND CONTRIBUTORS "AS IS"
+ * AND ANY EXPRESS OR IMPLIED WARRANTIES, INCLUDING, BUT NOT LIMITED TO, THE
+ * IMPLIED WARRANTIES OF MERCHANTABILITY AND FITNESS FOR A PARTICULAR PURPOSE ARE
+ * DISCLAIMED. IN NO EVENT SHALL THE COPYRIGHT HOLDER OR CONTRIBUTORS BE LIABLE
+ * FOR ANY DIRECT, INDIRECT, INCIDENTAL, SPECIAL, EXEMPLARY, OR CONSEQUENTIAL
+ * DAMAGES (INCLUDING, BUT NOT LIMITED TO, PROCUREMENT OF SUBSTITUTE GOODS OR
+ * SERVICES; LOSS OF USE, DATA, OR PROFITS; OR BUSINESS INTERRUPTION) HOWEVER
+ * CAUSED AND ON ANY THEORY OF LIABILITY, WHETHER IN CONTRACT, STRICT LIABILITY,
+ * OR TORT (INCLUDING NEGLIGENCE OR OTHERWISE) ARISING IN ANY WAY OUT OF THE USE
+ * OF THIS SOFTWARE, EVEN IF ADVISED OF THE POSSIBILITY OF SUCH DAMAGE.
+ *
+ * @source cie-15-2004, python-colormath
+ */
+
+/** One row: wavelength [nm], then x, y, z of the 2 degree and x, y, z of the 10 degree observer [1]. */
+export type ObserverRow = readonly [nm: number, x2: number, y2: number, z2: number, x10: number, y10: number, z10: number];
+
+export const STANDARD_OBSERVERS: readonly ObserverRow[] = [
+  [360, 0.0001299, 0.000003917, 0.0006061, 0.0000001222, 0.000000013398, 0.000000535027],
+  [370, 0.0004149, 0.00001239, 0.001946, 0.0000059586, 0.0000006511, 0.0000261437],
+  [380, 0.001368, 0.000039, 0.006450001, 0.000159952, 0.000017364, 0.000704776],
+  [390, 0.004243, 0.00012, 0.02005001, 0.0023616, 0.0002534, 0.0104822],
+  [400, 0.01431, 0.000396, 0.06785001, 0.0191097, 0.0020044, 0.0860109],
+  [410, 0.04351, 0.00121, 0.2074, 0.084736, 0.008756, 0.389366],
+  [420, 0.13438, 0.004, 0.6456, 0.204492, 0.021391, 0.972542],
+  [430, 0.2839, 0.0116, 1.3856, 0.314679, 0.038676, 1.55348],
+  [440, 0.34828, 0.023, 1.74706, 0.383734, 0.062077, 1.96728],
+  [450, 0.3362, 0.038, 1.77211, 0.370702, 0.089456, 1.9948],
+  [460, 0.2908, 0.06, 1.6692, 0.302273, 0.128201, 1.74537],
+  [470, 0.19536, 0.09098, 1.28764, 0.195618, 0.18519, 1.31756],
+  [480, 0.09564, 0.13902, 0.8129501, 0.080507, 0.253589, 0.772125],
+  [490, 0.03201, 0.20802, 0.46518, 0.016172, 0.339133, 0.415254],
+  [500, 0.0049, 0.323, 0.272, 0.003816, 0.460777, 0.218502],
+  [510, 0.0093, 0.503, 0.1582, 0.037465, 0.606741, 0.112044],
+  [520, 0.06327, 0.71, 0.07824999, 0.117749, 0.761757, 0.060709],
+  [530, 0.1655, 0.862, 0.04216, 0.236491, 0.875211, 0.030451],
+  [540, 0.2904, 0.954, 0.0203, 0.376772, 0.961988, 0.013676],
+  [550, 0.4334499, 0.9949501, 0.008749999, 0.529826, 0.991761, 0.003988],
+  [560, 0.5945, 0.995, 0.0039, 0.705224, 0.99734, 0],
+  [570, 0.7621, 0.952, 0.0021, 0.878655, 0.955552, 0],
+  [580, 0.9163, 0.87, 0.001650001, 1.01416, 0.868934, 0],
+  [590, 1.0263, 0.757, 0.0011, 1.11852, 0.777405, 0],
+  [600, 1.0622, 0.631, 0.0008, 1.12399, 0.658341, 0],
+  [610, 1.0026, 0.503, 0.00034, 1.03048, 0.527963, 0],
+  [620, 0.8544499, 0.381, 0.00019, 0.856297, 0.398057, 0],
+  [630, 0.6424, 0.265, 0.00004999999, 0.647467, 0.283493, 0],
+  [640, 0.4479, 0.175, 0.00002, 0.431567, 0.179828, 0],
+  [650, 0.2835, 0.107, 0, 0.268329, 0.107633, 0],
+  [660, 0.1649, 0.061, 0, 0.152568, 0.060281, 0],
+  [670, 0.0874, 0.032, 0, 0.0812606, 0.0318004, 0],
+  [680, 0.04677, 0.017, 0, 0.0408508, 0.0159051, 0],
+  [690, 0.0227, 0.00821, 0, 0.0199413, 0.0077488, 0],
+  [700, 0.01135916, 0.004102, 0, 0.00957688, 0.00371774, 0],
+  [710, 0.005790346, 0.002091, 0, 0.00455263, 0.00176847, 0],
+  [720, 0.002899327, 0.001047, 0, 0.00217496, 0.00084619, 0],
+  [730, 0.001439971, 0.00052, 0, 0.00104476, 0.00040741, 0],
+  [740, 0.0006900786, 0.0002492, 0, 0.000508258, 0.00019873, 0],
+  [750, 0.0003323011, 0.00012, 0, 0.000250969, 0.000098428, 0],
+  [760, 0.0001661505, 0.00006, 0, 0.00012639, 0.000049737, 0],
+  [770, 0.00008307527, 0.00003, 0, 0.0000645258, 0.000025486, 0],
+  [780, 0.00004150994, 0.00001499, 0, 0.0000334117, 0.000013249, 0],
+  [790, 0.00002067383, 0.0000074657, 0, 0.0000176115, 0.0000070128, 0],
+  [800, 0.00001025398, 0.0000037029, 0, 0.00000941363, 0.00000376473, 0],
+  [810, 0.000005085868, 0.0000018366, 0, 0.00000509347, 0.00000204613, 0],
+  [820, 0.000002522525, 0.00000091093, 0, 0.00000279531, 0.00000112809, 0],
+  [830, 0.000001251141, 0.00000045181, 0, 0.00000155314, 0.0000006297, 0],
+];

@@ -1,0 +1,39 @@
+import { domainError } from "../diagnostics/diagnostic.ts";
+
+/** Illuminant and observer [degree] that a colour is worked out for, named beside every XYZ and Lab. */
+export type Viewing = "C/2" | "D65/2" | "D65/10" | "D50/2" | "A/10";
+
+export const VIEWINGS: readonly Viewing[] = ["C/2", "D65/2", "D65/10", "D50/2", "A/10"];
+
+/** CIE tristimulus values [1]; Y of the perfect diffuser is 100. */
+export interface Xyz {
+  readonly X: number;
+  readonly Y: number;
+  readonly Z: number;
+}
+
+/** CIE 1976 L*, a*, b* [1]; L* of the perfect diffuser is 100. Means nothing without its {@link Viewing}. */
+export interface Lab {
+  readonly L: number;
+  readonly a: number;
+  readonly b: number;
+}
+
+/**
+ * Tristimulus values of the perfect diffuser, as printed (two decimals).
+ * @source cie-15-2018 : white points
+ */
+export const WHITE_POINTS: Readonly<Record<Viewing, Xyz>> = {
+  "C/2": { X: 98.07, Y: 100, Z: 118.22 },
+  "D65/2": { X: 95.04, Y: 100, Z: 108.88 },
+  "D65/10": { X: 94.81, Y: 100, Z: 107.32 },
+  "D50/2": { X: 96.42, Y: 100, Z: 82.51 },
+  "A/10": { X: 111.14, Y: 100, Z: 35.2 },
+};
+
+/** @throws RangeError naming the first of a colour's numbers that is NaN or infinite. */
+export function requireFinite(subject: string, numbers: readonly number[]): void {
+  for (const number of numbers) {
+    if (!Number.isFinite(number)) throw domainError(subject, number, "a finite number");
+  }
+}
