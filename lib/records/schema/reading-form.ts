@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { isoDate, slug, text } from "./amount.ts";
+import { isoDate, text } from "./amount.ts";
 import { GEOMETRIES, ILLUMINANTS, SCALES } from "./terms.ts";
 
 /** Surface constants of Saunderson's correction that go with a reading: outer k1 and inner k2 reflectance. */

@@ -1,0 +1,174 @@
+import type { Spectrum } from "../quantities/spectrum.ts";
+import type { Figure, Standing } from "../quantities/figure.ts";
+import type { Quantity, Range } from "../quantities/range.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+import type { Viewing } from "../colorimetry/viewing.ts";
+import type { Dispersion, Family, Geometry, Market, RatioKind } from "../records/schema/terms.ts";
+
+/**
+ * A colour's sheet: everything that is worked out of its records. A leaf is a
+ * {@link Figure}, a {@link Ruling} (a sentence not yet worded) or a plain fact of
+ * the record; the walk in walk.ts turns it into sheet.json and its evidence.
+ */
+export interface Sheet {
+  readonly slug: string;
+  readonly name: string;
+  readonly family: Family | undefined;
+  readonly recordDate: string | undefined;
+  readonly vehicle: { readonly slug: string; readonly name: string } | undefined;
+  readonly dispersion: Dispersion | undefined;
+  readonly pigments: readonly PigmentPart[];
+  readonly notations: { readonly masstone?: MasstoneNotations };
+  readonly tints: readonly TintSection[];
+  readonly optics: OpticsSection;
+  readonly oil: OilSection;
+  readonly drying: DryingSection;
+  readonly permanence: PermanenceSection;
+  readonly cautions: CautionsSection;
+}
+
+export interface PigmentPart {
+  readonly slug: string;
+  readonly name: string;
+  readonly colourIndexName?: string;
+  readonly colourIndexNumber?: string;
+  readonly casNumber?: string;
+  readonly massFraction: Figure<number>;
+  readonly densityGPerCm3: Figure<Quantity>;
+  readonly oilAbsorptionGPer100g: Figure<Quantity>;
+  readonly bulkDensityLooseGPerMl: Figure<Quantity>;
+  readonly bulkDensityTappedGPerMl: Figure<Quantity>;
+}
+
+export interface XyzFigures { readonly X: Figure<number>; readonly Y: Figure<number>; readonly Z: Figure<number> }
+export interface LabFigures { readonly L: Figure<number>; readonly a: Figure<number>; readonly b: Figure<number> }
+/** Hue is null below chroma .05: a neutral has none. */
+export interface MunsellFigures {
+  readonly hue: Figure<string> | null;
+  readonly value: Figure<number>;
+  readonly chroma: Figure<number>;
+  readonly text: Figure<string>;
+}
+
+/** What a screen can show of it, from D65/2; `inGamut` false says that the screen shows the nearest it can. */
+export interface ScreenFigures {
+  readonly srgb: { readonly hex: Figure<string>; readonly inGamut: boolean };
+  readonly displayP3: { readonly css: Figure<string>; readonly inGamut: boolean };
+  readonly oklch: { readonly css: Figure<string> };
+}
+
+export interface MasstoneNotations {
+  /** Absent for a chip judged by eye. */
+  readonly geometry?: Geometry;
+  readonly standing: Standing;
+  readonly xyz: Partial<Record<Viewing, XyzFigures>>;
+  readonly lab: Partial<Record<Viewing, LabFigures>>;
+  readonly munsell?: MunsellFigures;
+  readonly nbsName?: Figure<string>;
+  readonly screen?: ScreenFigures;
+  /** Only an included reading: the darker value that follows for gloss excluded. */
+  readonly glossExcludedL?: Figure<number>;
+  /** Colour change from daylight to lamplight after adaptation, Delta-E00, with its sentence. */
+  readonly lamplight?: { readonly deltaE00: Figure<number>; readonly sentence: Ruling };
+  /** For the spectral curve: the readings as drawn. */
+  readonly curve?: Spectrum;
+}
+
+export interface TintStep {
+  /** Colour to white by mass, as the record says it: "1:20". */
+  readonly massRatio: string;
+  readonly standing: Standing;
+  readonly geometry?: Geometry;
+  readonly lab: Partial<Record<Viewing, LabFigures>>;
+  readonly munsell?: MunsellFigures;
+  readonly screen?: ScreenFigures;
+  /** About 68 %, in Delta-E00; on predicted steps. */
+  readonly uncertainty?: number;
+  /** On measured steps: how far the fit misses it, and how far it would if left out. */
+  readonly residualDeltaE00?: Figure<number>;
+  readonly leaveOneOutDeltaE00?: Figure<number>;
+  /** On a measured step that the other drawdowns contradict. */
+  readonly suspect?: Ruling;
+}
+
+export type EqualLightness = "70" | "50" | "30";
+
+export interface AtLightness {
+  readonly a: Figure<number>;
+  readonly b: Figure<number>;
+  readonly massRatio: Figure<number>;
+  readonly screen?: ScreenFigures;
+}
+
+export interface TintSection {
+  readonly white: { readonly slug: string; readonly name: string; readonly colourIndexName?: string };
+  readonly standing: Standing;
+  readonly massRatioKind: RatioKind;
+  readonly steps: readonly TintStep[];
+  readonly atL: Partial<Record<EqualLightness, AtLightness>>;
+  readonly sentence: Ruling;
+  /** Why nothing is predicted between the measured steps, where nothing is. */
+  readonly refusal?: Ruling;
+  readonly strengthParts?: { readonly byMass: Figure<Quantity>; readonly byVolume: Figure<Quantity> };
+}
+
+export interface OpticsSection {
+  readonly tintingStrength: Figure<Quantity>;
+  readonly contrastRatio: Figure<Quantity>;
+  readonly hidingFilmUm: Figure<Quantity>;
+  readonly opacityClass: Figure<string>;
+}
+
+export interface OilSection {
+  readonly oilAbsorptionGPer100g: Figure<Quantity>;
+  readonly oilIndexGPer100g: Figure<Quantity>;
+  readonly oilIndexClass: Figure<string>;
+  readonly oilGPer100cm3: Figure<Quantity>;
+  readonly cpvc: Figure<Quantity>;
+  readonly effectiveCpvc: Figure<Quantity>;
+  readonly pvc: Figure<Quantity>;
+  readonly reducedPvc: Figure<Quantity>;
+  readonly paintDensityGPerCm3: Figure<Quantity>;
+  readonly finish: Figure<string>;
+  readonly gloss60: Figure<Quantity>;
+  readonly reasons: readonly Ruling[];
+}
+
+export interface DryingSection {
+  readonly class: Figure<string>;
+  readonly touchDryDays: Figure<Range>;
+  readonly throughDryDays: Figure<Range>;
+  readonly standing: Standing | "not stated";
+  readonly reasons: readonly Ruling[];
+  readonly layering: readonly Ruling[];
+}
+
+export interface PermanenceSection {
+  readonly category: Figure<string>;
+  /** For an estimate, which is worded as an expectation and never as a category. */
+  readonly expectation: Figure<string>;
+  readonly blueWool: Figure<Quantity>;
+  readonly deltaEab: Figure<number>;
+  readonly standing: Standing | "not stated";
+  readonly reasons: readonly Ruling[];
+  readonly sensitivities: readonly Ruling[];
+}
+
+export interface CautionsSection {
+  readonly frame: string;
+  readonly edition: string;
+  readonly basis: "stated by the maker" | "worked out";
+  readonly signalWord: "Danger" | "Warning" | null;
+  readonly pictograms: readonly string[];
+  readonly hazardStatements: readonly string[];
+  readonly precautionaryStatements: readonly string[];
+  readonly supplemental: readonly string[];
+  /** Why each statement stands there: ingredient, fraction, limit, source. */
+  readonly traces: readonly (Ruling & { readonly statement: string })[];
+  /** Ingredients without hazard data: to be treated as hazardous. */
+  readonly unknown: readonly string[];
+  readonly restrictions: readonly (Ruling & { readonly market: Market })[];
+  readonly studio: readonly (Ruling & { readonly operation: string })[];
+  readonly dryPigment: readonly { readonly slug: string; readonly signalWord: "Danger" | "Warning" | null; readonly pictograms: readonly string[]; readonly hazardStatements: readonly string[] }[];
+  readonly dataSheet?: { readonly url?: string; readonly date: string };
+}
