@@ -1,0 +1,554 @@
+import type { Standing } from "../quantities/figure.ts";
+
+/**
+ * What a page template is given: finished text only. Rounding, units, language
+ * and the choice of words are settled before a view is filled; a template lays
+ * out and never computes, joins or translates. A template's data are
+ * `site: SiteView` and `view: <Kind>View` (not `page`, a name that Eleventy
+ * reserves). An optional field that is absent renders nothing; an absent
+ * required one stops the build.
+ *
+ * Every `href` is finished too: relative to the page it stands on, or whole.
+ */
+
+declare const isMarkup: unique symbol;
+
+/** HTML or SVG made by this project, safe to print unescaped. Never a record's text. */
+export type Markup = string & { readonly [isMarkup]: true };
+
+/** Vouches for a string that lib/plots or the Markdown renderer has made and escaped. */
+export function asMarkup(made: string): Markup {
+  return made as Markup;
+}
+
+// ---------------------------------------------------------------- small parts
+
+export interface LinkView {
+  readonly text: string;
+  readonly href: string;
+  /** The page that the reader is on: marked, and not a way anywhere. */
+  readonly current?: boolean;
+}
+
+/** A piece of a sentence, so that a sentence can hold a link. `index` is a Colour Index name or other code, kept on one line. */
+export interface RunView {
+  readonly text: string;
+  readonly href?: string;
+  readonly index?: boolean;
+}
+export type InlineView = readonly RunView[];
+
+/** A term with its gloss; given once a page, where the term is first met. */
+export interface TermView {
+  readonly term: string;
+  readonly gloss: string;
+}
+
+export type StandingKind = Standing | "not stated";
+
+/** How a figure is known: `word` in the page's language; `restsOn` such as "rests on an estimate", of a derived figure only. */
+export interface StandingView {
+  readonly kind: StandingKind;
+  readonly word: string;
+  readonly restsOn?: string;
+}
+
+/** One line of the key to standings. */
+export interface StandingKeyView extends StandingView {
+  readonly gloss: string;
+}
+
+/** A drawing. The SVG carries its own title and description (role="img"). */
+export interface PictureView {
+  readonly svg: Markup;
+  /** Another drawing of the same for narrow columns (about 288 px), where `svg` would be too small to read. */
+  readonly narrow?: Markup;
+  /** States the finding. Absent when the text beside it does. */
+  readonly caption?: string;
+}
+
+// ----------------------------------------------------------- figures in tables
+
+/** A property with a value: name, value and unit, standing, method, source. */
+export interface KnownPropertyView {
+  readonly name: string;
+  /** Set where the name is first met on the page. */
+  readonly gloss?: string;
+  readonly value: string;
+  readonly unit?: string;
+  readonly standing: StandingView;
+  /** Further small print under the value: uncertainty, conditions. */
+  readonly note?: string;
+  readonly method?: string;
+  readonly source?: LinkView;
+}
+
+/** A property that nobody has stated: a dash, with why, and what would be needed. */
+export interface AbsentPropertyView {
+  readonly name: string;
+  readonly gloss?: string;
+  readonly standing: StandingView & { readonly kind: "not stated" };
+  readonly reason: string;
+}
+
+export type PropertyView = KnownPropertyView | AbsentPropertyView;
+
+export interface PropertyTableView {
+  readonly caption: string;
+  readonly rows: readonly PropertyView[];
+}
+
+export interface ColumnView {
+  readonly head: string;
+  readonly unit?: string;
+  /** Numbers are set right-aligned in tabular figures. */
+  readonly numeric?: boolean;
+  /** Left out of a narrow column; keep the telling columns without it. */
+  readonly minor?: boolean;
+}
+
+export interface CellView {
+  /** "–" for nothing known, with `reason`. */
+  readonly text: string;
+  readonly href?: string;
+  /** Small swatch before the text. */
+  readonly swatch?: Markup;
+  readonly standing?: StandingView;
+  /** Small print under the text. */
+  readonly note?: string;
+  /** Why there is a dash. */
+  readonly reason?: string;
+}
+
+/** Plain table; the first cell of a row is its head. */
+export interface TableView {
+  readonly caption: string;
+  readonly columns: readonly ColumnView[];
+  readonly rows: readonly (readonly CellView[])[];
+  /** Small print under the table. */
+  readonly note?: string;
+}
+
+/** A headed list of sentences: reasons, rules of layering, sensitivities, film health. */
+export interface ListView {
+  readonly heading: string;
+  readonly items: readonly ReasonView[];
+}
+
+export interface ReasonView {
+  readonly text: string;
+  readonly standing?: StandingView;
+  readonly source?: LinkView;
+}
+
+// ------------------------------------------------------------------- the site
+
+/** Fixed words of the frame and the tables' heads, in the page's language. */
+export interface WordsView {
+  readonly skip: string; // "Skip to the text"
+  readonly mainNavigation: string; // "Site"
+  readonly onThisPage: string; // "On this sheet"
+  readonly property: string;
+  readonly value: string;
+  readonly standing: string;
+  readonly method: string;
+  readonly source: string;
+  readonly standingsHeading: string; // "How each figure is known"
+  readonly termsHeading: string; // "Terms"
+  readonly downloadsHeading: string; // "Data of this sheet"
+  readonly handlingLink: string; // "Handling in full"
+  readonly orders: string; // "Order"
+  readonly coloursMade: string; // "Colours made from it"
+  readonly whyEachStatement: string; // "Why each statement stands here"
+  readonly languages: string; // "Languages"
+}
+
+/** The frame of a page. Made for each page, because its links are relative to it. */
+export interface SiteView {
+  readonly workshop: string;
+  /** BCP 47, such as "en". */
+  readonly language: string;
+  /** Path from the page to the site's root: "", "../" or "../../"; "/" on the 404 page. */
+  readonly root: string;
+  readonly home: LinkView;
+  readonly nav: readonly LinkView[];
+  readonly words: WordsView;
+  /** Said on each page when workshop and readings are invented. */
+  readonly demonstration?: string;
+  /** The line about oily rags, in the foot of each page. */
+  readonly ragLine: string;
+  /** The line that defers to the maker's label, safety data sheet and local rules. */
+  readonly cautionLine: string;
+  /** "Built from records of 3 November 2026, revision 3f2a91c0" */
+  readonly build: string;
+  readonly contact?: string;
+  readonly standings: readonly StandingKeyView[];
+  /** The same page in the other languages. */
+  readonly translations: readonly (LinkView & { readonly language: string })[];
+}
+
+/** What every page says of itself. */
+export interface PageView {
+  /** Title element, the workshop's name included. */
+  readonly title: string;
+  /** Meta description, one sentence. */
+  readonly description: string;
+  readonly heading: string;
+  /** Whole address, when the site's address is known. */
+  readonly canonical?: string;
+  /** JSON-LD with `<` escaped. */
+  readonly jsonLd?: Markup;
+}
+
+// ---------------------------------------------------------- a colour's sheet
+
+export interface SheetView extends PageView {
+  readonly kind: "sheet";
+  readonly name: string;
+  /** "Bone black (PBk 9) in linseed oil", the pigments linked. */
+  readonly madeOf: InlineView;
+  /** Masstone beside tints in each white on N 7; absent when no colour is known, and then `noPanel` says why. */
+  readonly panel?: PictureView;
+  readonly noPanel?: string;
+  /** The one sentence. */
+  readonly sentence: string;
+  /** Munsell, lightfastness, opacity, drying, strength, oil: each a word. */
+  readonly facts: readonly FactView[];
+  /** Only when there is a hazard. */
+  readonly hazard?: HazardView;
+  /** Rags, when the vehicle is a drying oil. */
+  readonly ragLine?: string;
+  /** "Revision 3f2a91c0 · records of 3 November 2026" */
+  readonly revision: string;
+  /** "What changed", when an earlier manifest was named. */
+  readonly changes?: ListView;
+  /** Terms met on the first screen. */
+  readonly terms: readonly TermView[];
+  readonly contents: readonly LinkView[];
+  readonly whites: WhitesSectionView;
+  readonly strength: SectionView;
+  readonly drying: SectionView;
+  readonly permanence: SectionView;
+  readonly oil: SectionView;
+  readonly handling: HandlingSectionView;
+  readonly pigment: PigmentSectionView;
+  /** Place among the range and neighbours. */
+  readonly range?: NeighboursSectionView;
+  readonly notations: SectionView;
+  readonly evidence: EvidenceSectionView;
+  readonly downloads: readonly DownloadView[];
+}
+
+/** One fact of the first screen: a word, a little more, and how it is known. */
+export interface FactView {
+  readonly name: string;
+  /** "excellent", "opaque", "slow"; "–" when not stated. */
+  readonly word: string;
+  /** "category I", "6-12 days"; for a dash the short reason. */
+  readonly detail?: string;
+  readonly standing: StandingView;
+  /** To the section that says more. */
+  readonly href?: string;
+}
+
+/** Parts common to the sections, printed in this order. */
+export interface SectionView {
+  /** Anchor. */
+  readonly id: string;
+  readonly heading: string;
+  /** The finding first, one paragraph each. */
+  readonly summary: readonly string[];
+  readonly properties?: PropertyTableView;
+  readonly pictures: readonly PictureView[];
+  readonly tables: readonly TableView[];
+  readonly lists: readonly ListView[];
+  readonly terms: readonly TermView[];
+}
+
+export interface WhitesSectionView extends SectionView {
+  readonly whites: readonly WhiteView[];
+  /** a*b* trail of all whites together. */
+  readonly trail?: PictureView;
+}
+
+export interface WhiteView {
+  readonly id: string;
+  /** "In titanium white (PW 6)" */
+  readonly heading: string;
+  readonly sentence: string;
+  readonly standing: StandingView;
+  readonly ladder?: PictureView;
+  /** Each step's figures, folded. */
+  readonly steps?: FoldedTableView;
+  /** Why nothing is predicted between the measured steps; a suspect drawdown. */
+  readonly remarks: readonly string[];
+}
+
+export interface FoldedTableView {
+  /** What is under the fold, on its handle. */
+  readonly summary: string;
+  readonly table: TableView;
+}
+
+export type PictogramCode =
+  | "GHS01" | "GHS02" | "GHS03" | "GHS04" | "GHS05" | "GHS06" | "GHS07" | "GHS08" | "GHS09";
+
+export interface PictogramView {
+  readonly code: PictogramCode;
+  /** "health hazard": the drawing's text alternative. */
+  readonly name: string;
+}
+
+/** A statement of a label, or a line without a code (EUH210 and its like have one). */
+export interface StatementView {
+  readonly code?: string;
+  readonly text: string;
+}
+
+/** The label elements as they stand on the first screen: in full, never fewer. */
+export interface HazardView {
+  /** "Danger", "Warning" in the page's language. */
+  readonly signalWord?: string;
+  readonly pictograms: readonly PictogramView[];
+  readonly statements: readonly StatementView[];
+  /** "Worked out from the pigment's data, EU CLP; the maker's label prevails." */
+  readonly basis: string;
+  readonly handlingHref?: string;
+}
+
+export interface HandlingSectionView extends SectionView {
+  /** "As the maker states them" or "Worked out". */
+  readonly labelHeading: string;
+  /** Absent when nothing is classified: `summary` then says so, and on what grounds. */
+  readonly label?: HazardView;
+  readonly precautionary: readonly StatementView[];
+  readonly precautionaryHeading: string;
+  readonly supplemental: readonly StatementView[];
+  /** Why each statement stands there, folded. */
+  readonly traces: readonly { readonly statement: string; readonly text: string; readonly source?: LinkView }[];
+  /** The dry pigments, which the studio meets when it mulls. */
+  readonly dryPigments: readonly { readonly heading: string; readonly label?: HazardView; readonly text?: string }[];
+  readonly studioHeading: string;
+  /** Cautions by operation: mulling, painting, sanding, cleaning, rags. */
+  readonly studio: readonly { readonly operation: string; readonly cautions: readonly string[] }[];
+  readonly marketsHeading: string;
+  readonly markets: readonly { readonly market: string; readonly text: string; readonly source?: LinkView }[];
+  readonly dataSheet?: LinkView;
+  readonly poisonCentre?: string;
+  /** Defers to label, safety data sheet, local codes and licensed practice. */
+  readonly deference: string;
+}
+
+export interface PigmentSectionView extends SectionView {
+  readonly pigments: readonly PigmentSummaryView[];
+}
+
+export interface PigmentSummaryView {
+  readonly name: string;
+  readonly href: string;
+  readonly colourIndexName?: string;
+  /** "60 % of the dry pigment" */
+  readonly share?: string;
+  /** What it is, one paragraph each. */
+  readonly text: readonly string[];
+  /** Origin, chemistry, particle, bench test. */
+  readonly properties?: PropertyTableView;
+}
+
+export interface NeighboursSectionView extends SectionView {
+  readonly groups: readonly { readonly heading: string; readonly cards: readonly ColourCardView[] }[];
+}
+
+export interface EvidenceSectionView extends SectionView {
+  readonly sourcesHeading: string;
+  readonly sources: readonly SourceEntryView[];
+}
+
+export interface DownloadView extends LinkView {
+  /** "sheet.json, 38 kB: every figure with its evidence" */
+  readonly note: string;
+}
+
+// ------------------------------------------------------------------ catalogue
+
+/** One colour in a grid. */
+export interface ColourCardView {
+  readonly name: string;
+  readonly href: string;
+  /** "PBk 9", "PY 42, PBk 9". */
+  readonly pigments: string;
+  /** Swatch on N 7; absent when no colour is known, and then `noSwatch` says so. */
+  readonly swatch?: Markup;
+  readonly noSwatch?: string;
+  /** One line: Munsell, or what sets it apart. */
+  readonly line?: string;
+  /** Signal word, when there is one. */
+  readonly signalWord?: string;
+}
+
+export interface CatalogueGridView extends PageView {
+  readonly kind: "catalogue-grid";
+  readonly lead: readonly string[];
+  /** This grid and the tables, the current one marked. */
+  readonly orders: readonly LinkView[];
+  readonly families: readonly {
+    readonly id: string; readonly heading: string; readonly count: string; readonly colours: readonly ColourCardView[];
+  }[];
+  readonly downloads: readonly DownloadView[];
+}
+
+export interface CatalogueTableView extends PageView {
+  readonly kind: "catalogue-table";
+  readonly lead: readonly string[];
+  readonly orders: readonly LinkView[];
+  /** One group without heading, or one for each family or class. */
+  readonly groups: readonly { readonly id: string; readonly heading?: string; readonly table: TableView }[];
+  readonly downloads: readonly DownloadView[];
+}
+
+// ---------------------------------------------------------------- other pages
+
+export interface HomeView extends PageView {
+  readonly kind: "home";
+  /** What the workshop makes, in its own words. */
+  readonly about: readonly string[];
+  /** Two colours side by side, and what tells them apart. */
+  readonly pair: {
+    readonly heading: string;
+    readonly sentence: string;
+    readonly colours: readonly [LeadingColourView, LeadingColourView];
+    /** Both under the same few properties. */
+    readonly comparison?: TableView;
+  };
+  readonly questionsHeading: string;
+  /** What the site answers, each linked to where. */
+  readonly questions: readonly { readonly question: string; readonly answer: InlineView }[];
+  readonly familiesHeading: string;
+  readonly families: readonly FamilyEntryView[];
+  readonly answersHeading?: string;
+  readonly answers: readonly AnswerEntryView[];
+}
+
+export interface LeadingColourView {
+  readonly name: string;
+  readonly href: string;
+  readonly madeOf: string;
+  readonly panel: PictureView;
+  readonly sentence: string;
+}
+
+export interface FamilyEntryView {
+  readonly name: string;
+  readonly href: string;
+  readonly count: string;
+  /** One strip with a swatch for each colour, on N 7. */
+  readonly strip?: Markup;
+}
+
+export interface PigmentIndexView extends PageView {
+  readonly kind: "pigment-index";
+  readonly lead: readonly string[];
+  readonly groups: readonly { readonly id: string; readonly heading?: string; readonly table: TableView }[];
+}
+
+export interface PigmentPageView extends PageView {
+  readonly kind: "pigment";
+  readonly name: string;
+  readonly colourIndexName?: string;
+  readonly whatItIs: readonly string[];
+  readonly benchTest?: { readonly heading: string; readonly text: string };
+  readonly properties: PropertyTableView;
+  readonly lists: readonly ListView[];
+  readonly handlingHeading: string;
+  /** Of the dry pigment; absent when nothing is classified or known, and then `handling` says which. */
+  readonly hazard?: HazardView;
+  readonly handling: readonly string[];
+  readonly colours: readonly ColourCardView[];
+  /** Said in place of `colours` when no colour is made from it. */
+  readonly noColours?: string;
+  readonly terms: readonly TermView[];
+  readonly revision: string;
+}
+
+export interface AnswerEntryView {
+  readonly question: string;
+  readonly href: string;
+  readonly summary: string;
+  readonly date?: string;
+}
+
+export interface AnswerIndexView extends PageView {
+  readonly kind: "answer-index";
+  readonly lead: readonly string[];
+  readonly answers: readonly AnswerEntryView[];
+  /** Said in place of an empty list. */
+  readonly none?: string;
+}
+
+export interface AnswerPageView extends PageView {
+  readonly kind: "answer";
+  /** The short answer, in reading size. */
+  readonly summary: string;
+  /** Rendered from the record's Markdown, raw HTML escaped. */
+  readonly body: Markup;
+  readonly pictures: readonly PictureView[];
+  /** What the answer relies on, with the figures as they stand now. */
+  readonly claims?: PropertyTableView;
+  readonly coloursHeading: string;
+  readonly colours: readonly ColourCardView[];
+  readonly terms: readonly TermView[];
+  readonly revision: string;
+}
+
+/** A headed stretch of prose with what goes along with it. */
+export interface ProseSectionView {
+  readonly id: string;
+  readonly heading: string;
+  readonly body: Markup;
+  readonly tables: readonly TableView[];
+  readonly sources: readonly LinkView[];
+}
+
+export interface MethodsView extends PageView {
+  readonly kind: "methods";
+  readonly lead: readonly string[];
+  /** The key to standings (`site.standings`) is printed under this. */
+  readonly standingsHeading: string;
+  readonly contents: readonly LinkView[];
+  readonly sections: readonly ProseSectionView[];
+  readonly terms: readonly TermView[];
+}
+
+export interface SourceEntryView {
+  /** Anchor: `source-` and the key. */
+  readonly id: string;
+  readonly citation: string;
+  /** "read", "quoted from memory", "common practice": how far the citation goes. */
+  readonly standing: string;
+  readonly note?: string;
+  /** Where it is used. */
+  readonly usedBy: readonly LinkView[];
+}
+
+export interface SourcesView extends PageView {
+  readonly kind: "sources";
+  readonly lead: readonly string[];
+  readonly groups: readonly { readonly id: string; readonly heading: string; readonly entries: readonly SourceEntryView[] }[];
+}
+
+export interface AboutView extends PageView {
+  readonly kind: "about";
+  readonly lead: readonly string[];
+  readonly sections: readonly ProseSectionView[];
+}
+
+export interface NotFoundView extends PageView {
+  readonly kind: "not-found";
+  readonly lead: readonly string[];
+  readonly links: readonly LinkView[];
+}
+
+/** Any page. The template of a kind is templates/pages/<kind>.njk. */
+export type AnyPageView =
+  | SheetView | CatalogueGridView | CatalogueTableView | HomeView | PigmentIndexView | PigmentPageView
+  | AnswerIndexView | AnswerPageView | MethodsView | SourcesView | AboutView | NotFoundView;
