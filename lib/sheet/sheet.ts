@@ -57,7 +57,7 @@ export interface ScreenFigures {
   readonly oklch: { readonly css: Figure<string> };
 }
 
-export interface MasstoneNotations {
+export interface MasstoneNotations extends Partial<ScreenFigures> {
   /** Absent for a chip judged by eye. */
   readonly geometry?: Geometry;
   readonly standing: Standing;
@@ -65,7 +65,6 @@ export interface MasstoneNotations {
   readonly lab: Partial<Record<Viewing, LabFigures>>;
   readonly munsell?: MunsellFigures;
   readonly nbsName?: Figure<string>;
-  readonly screen?: ScreenFigures;
   /** Only an included reading: the darker value that follows for gloss excluded. */
   readonly glossExcludedL?: Figure<number>;
   /** Colour change from daylight to lamplight after adaptation, Delta-E00, with its sentence. */
@@ -74,14 +73,13 @@ export interface MasstoneNotations {
   readonly curve?: Spectrum;
 }
 
-export interface TintStep {
+export interface TintStep extends Partial<ScreenFigures> {
   /** Colour to white by mass, as the record says it: "1:20". */
   readonly massRatio: string;
   readonly standing: Standing;
   readonly geometry?: Geometry;
   readonly lab: Partial<Record<Viewing, LabFigures>>;
   readonly munsell?: MunsellFigures;
-  readonly screen?: ScreenFigures;
   /** About 68 %, in Delta-E00; on predicted steps. */
   readonly uncertainty?: number;
   /** On measured steps: how far the fit misses it, and how far it would if left out. */
@@ -93,11 +91,10 @@ export interface TintStep {
 
 export type EqualLightness = "70" | "50" | "30";
 
-export interface AtLightness {
+export interface AtLightness extends Partial<ScreenFigures> {
   readonly a: Figure<number>;
   readonly b: Figure<number>;
   readonly massRatio: Figure<number>;
-  readonly screen?: ScreenFigures;
 }
 
 export interface TintSection {

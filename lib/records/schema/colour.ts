@@ -14,7 +14,7 @@ export const tint = readingForms({
 
 export const film = readingForms({
   ground: z.enum(GROUNDS),
-  filmThicknessUm: positiveAmount,
+  filmThicknessUm: z.number().positive().max(5000).describe("of the dry film [um]"),
 });
 
 export const dryingTrial = z.strictObject({

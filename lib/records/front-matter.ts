@@ -1,0 +1,22 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { fileFault } from "./file-fault.ts";
+
+export interface FrontMatter {
+  readonly yaml: string;
+  /** Line of the file on which the YAML begins. */
+  readonly firstLine: number;
+  readonly body: string;
+}
+
+/** Split a Markdown record at its two `---` lines. */
+export function frontMatter(file: string, text: string): { parts?: FrontMatter; diagnostics: Diagnostic[] } {
+  const lines = text.replace(/^\uFEFF/, "").split(/\r\n|\r|\n/);
+  const fault = (line: number, actual: string, expected: string): { diagnostics: Diagnostic[] } => {
+    const whole = fileFault(file, { severity: "error", rule: "records/front-matter", subject: "front matter", actual, expected });
+    return { diagnostics: [{ ...whole, place: { ...whole.place, line } }] };
+  };
+  if (lines[0]?.trimEnd() !== "---") return fault(1, lines[0]?.slice(0, 60) ?? "", "a first line of `---`");
+  const end = lines.findIndex((line, i) => i > 0 && line.trimEnd() === "---");
+  if (end < 0) return fault(lines.length, "the end of the file", "a line of `---` after the front matter");
+  return { parts: { yaml: lines.slice(1, end).join("\n"), firstLine: 2, body: lines.slice(end + 1).join("\n").trim() }, diagnostics: [] };
+}

@@ -1,0 +1,80 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
+import type { Source, SourceKey } from "../sources/source.ts";
+import { contentTree } from "./content-tree.ts";
+import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
+import type { Checked, Colour, FilmReading, Records, TintReading } from "./records.ts";
+import { referenceFaults } from "./references.ts";
+import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
+import type { ColourRecord } from "./schema/colour.ts";
+import { tradeFaults } from "./trade-faults.ts";
+
+export interface LoadedRecords {
+  /** Absent as soon as there is one error. */
+  readonly records?: Records;
+  /** All faults of all files, in order of file, line and column. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Read and check a workshop's content folder: the records, or everything that is wrong with them. */
+export function loadRecords(contentDir: string, cwd: string = process.cwd()): LoadedRecords {
+  const tree = contentTree(contentDir, cwd);
+  const diagnostics = [...tree.diagnostics];
+  const files = parsedFiles(tree.files, diagnostics);
+  const resolver = readingResolver(files, files.workshop?.record, diagnostics);
+  const colours = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
+  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files));
+
+  const sorted = inOrder(diagnostics);
+  if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error")) return { diagnostics: sorted };
+  const newestDate = [...datesOf([files.workshop, ...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values(), ...files.sources.values()].map(({ record }) => record))].sort().at(-1);
+  return {
+    diagnostics: sorted,
+    records: {
+      workshop: files.workshop.record,
+      pigments: checked(files.pigments),
+      vehicles: checked(files.vehicles),
+      colours: new Map(colours.map((colour) => [colour.slug, colour])),
+      sources: bibliography(files),
+      ...(newestDate === undefined ? {} : { newestDate }),
+    },
+  };
+}
+
+function resolvedColour({ slug, file, record, yaml, body }: Parsed<ColourRecord>, { resolve }: ReadingResolver): Colour {
+  const masstone = record.masstone && resolve(record.masstone, yaml, ["masstone"]);
+  const tints = (record.tints ?? []).flatMap((tint, i): TintReading[] => {
+    const reading = resolve(tint, yaml, ["tints", i]);
+    const [colourParts = NaN, whiteParts = NaN] = tint.massRatio.split(":").map(Number);
+    return reading === undefined ? [] : [{ white: tint.white, massRatio: tint.massRatio, colourParts, whiteParts, ratioKind: tint.ratioKind, reading }];
+  });
+  const films = (record.films ?? []).flatMap((film, i): FilmReading[] => {
+    const reading = resolve(film, yaml, ["films", i]);
+    return reading === undefined ? [] : [{ ground: film.ground, filmThicknessUm: film.filmThicknessUm, reading }];
+  });
+  return { slug, file, record, notes: body, tints, films, ...(masstone === undefined ? {} : { masstone }) };
+}
+
+function checked<R>(parsed: ReadonlyMap<string, Parsed<R>>): ReadonlyMap<string, Checked<R>> {
+  return new Map([...parsed].map(([slug, { file, record }]) => [slug, { slug, file, record }]));
+}
+
+function bibliography(files: ParsedFiles): ReadonlyMap<SourceKey, Source> {
+  const own = [...files.sources.values()].map(({ slug, record }): [SourceKey, Source] =>
+    [slug, { citation: record.citation, standing: record.standing ?? "read", ...(record.note === undefined ? {} : { note: record.note }) }]);
+  return new Map([...Object.entries<Source>(BIBLIOGRAPHY), ...own]);
+}
+
+function* datesOf(value: unknown): Generator<string> {
+  if (typeof value !== "object" || value === null) return;
+  for (const [key, entry] of Object.entries(value)) {
+    if (key === "date" && typeof entry === "string") yield entry;
+    else yield* datesOf(entry);
+  }
+}
+
+function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {
+  const byText = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
+  return [...diagnostics].sort((one, other) =>
+    byText(one.place.file, other.place.file) || one.place.line - other.place.line || one.place.column - other.place.column || byText(one.rule, other.rule));
+}

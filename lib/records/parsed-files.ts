@@ -1,0 +1,104 @@
+import type { z } from "zod";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ContentFile, ContentFolder } from "./content-tree.ts";
+import { fileFault } from "./file-fault.ts";
+import { frontMatter } from "./front-matter.ts";
+import { parseReadingFile, type ReadingFile } from "./readings/reading-file.ts";
+import { colourSchema, type ColourRecord } from "./schema/colour.ts";
+import { pigmentSchema, type PigmentRecord } from "./schema/pigment.ts";
+import { sourceSchema, type SourceRecord } from "./schema/source.ts";
+import { vehicleSchema, type VehicleRecord } from "./schema/vehicle.ts";
+import { workshopSchema, type WorkshopRecord } from "./schema/workshop.ts";
+import { checkedAgainst } from "./schema-faults.ts";
+import { yamlRecord, type YamlRecord } from "./yaml-record.ts";
+
+/** One record that passed its schema, and the YAML it came from, for the place of later complaints. */
+export interface Parsed<R> {
+  readonly slug: string;
+  readonly file: string;
+  readonly record: R;
+  readonly yaml: YamlRecord;
+  readonly body: string;
+}
+
+export interface ParsedFiles {
+  readonly workshop: Parsed<WorkshopRecord> | undefined;
+  readonly pigments: ReadonlyMap<string, Parsed<PigmentRecord>>;
+  readonly vehicles: ReadonlyMap<string, Parsed<VehicleRecord>>;
+  readonly colours: ReadonlyMap<string, Parsed<ColourRecord>>;
+  readonly sources: ReadonlyMap<string, Parsed<SourceRecord>>;
+  /** By file name without ending; a file that could not be read whole is kept as undefined, so that it is complained of once. */
+  readonly readings: ReadonlyMap<string, { readonly file: string; readonly reading: ReadingFile | undefined }>;
+  /** Slugs of files that are there but have faults: a reference to one is not a second fault. */
+  readonly faulty: ReadonlySet<string>;
+}
+
+/** Parse every file by the form of its folder, and hold each against its schema. */
+export function parsedFiles(files: readonly ContentFile[], diagnostics: Diagnostic[]): ParsedFiles {
+  const faulty = new Set<string>();
+
+  function parsed<S extends z.ZodType>(schema: S, source: ContentFile): Parsed<z.output<S>> | undefined {
+    const markdown = source.ending === ".md";
+    const split = markdown ? frontMatter(source.file, source.text) : { parts: { yaml: source.text.replace(/^\uFEFF/, ""), firstLine: 1, body: "" }, diagnostics: [] };
+    diagnostics.push(...split.diagnostics);
+    if (split.parts === undefined) return undefined;
+    const yaml = yamlRecord(source.file, split.parts.yaml, split.parts.firstLine);
+    diagnostics.push(...yaml.diagnostics);
+    if (yaml.record === undefined) return undefined;
+    const checked = checkedAgainst(schema, yaml.record);
+    diagnostics.push(...checked.diagnostics);
+    if (checked.value === undefined) return undefined;
+    return { slug: source.stem, file: source.file, record: checked.value, yaml: yaml.record, body: split.parts.body };
+  }
+
+  function folder<S extends z.ZodType>(name: ContentFolder, schema: S): Map<string, Parsed<z.output<S>>> {
+    const records = new Map<string, Parsed<z.output<S>>>();
+    const seen = new Map<string, string>();
+    for (const source of files.filter((file) => file.folder === name)) {
+      const twin = seen.get(source.stem.toLowerCase());
+      seen.set(source.stem.toLowerCase(), source.file);
+      if (!isSlug(source.stem)) {
+        diagnostics.push(fileFault(source.file, { severity: "error", rule: "records/slug", subject: "file name", actual: source.stem, expected: "lower-case letters, digits and single hyphens" }));
+      } else if (twin !== undefined) {
+        diagnostics.push(fileFault(source.file, { severity: "error", rule: "records/duplicate", subject: "second file for the slug", actual: source.stem, expected: `only ${twin}` }));
+      } else {
+        const record = parsed(schema, source);
+        if (record === undefined) faulty.add(`${name}/${source.stem}`);
+        else records.set(source.stem, record);
+        continue;
+      }
+      faulty.add(`${name}/${source.stem}`);
+    }
+    return records;
+  }
+
+  function readingFiles(): ParsedFiles["readings"] {
+    const readings = new Map<string, { file: string; reading: ReadingFile | undefined }>();
+    for (const source of files.filter((file) => file.folder === "readings")) {
+      const twin = readings.get(source.stem);
+      if (twin !== undefined) {
+        diagnostics.push(fileFault(source.file, { severity: "error", rule: "records/duplicate", subject: "second file for the reading", actual: source.stem, expected: `only ${twin.file}` }));
+        continue;
+      }
+      const parsedReading = parseReadingFile(source.file, source.text);
+      diagnostics.push(...parsedReading.diagnostics);
+      readings.set(source.stem, { file: source.file, reading: parsedReading.reading });
+    }
+    return readings;
+  }
+
+  const workshopFile = files.find((file) => file.folder === "workshop");
+  return {
+    workshop: workshopFile && parsed(workshopSchema, workshopFile),
+    pigments: folder("pigments", pigmentSchema),
+    vehicles: folder("vehicles", vehicleSchema),
+    colours: folder("colours", colourSchema),
+    sources: folder("sources", sourceSchema),
+    readings: readingFiles(),
+    faulty,
+  };
+}
+
+function isSlug(stem: string): boolean {
+  return /^[a-z0-9]+(-[a-z0-9]+)*$/.test(stem) && stem.length <= 80;
+}

@@ -1,0 +1,90 @@
+import type { Lab, Viewing } from "../colorimetry/viewing.ts";
+import type { Spectrum } from "../quantities/spectrum.ts";
+import type { Source, SourceKey } from "../sources/source.ts";
+import type { ColourRecord } from "./schema/colour.ts";
+import type { PigmentRecord } from "./schema/pigment.ts";
+import type { Geometry, RatioKind } from "./schema/terms.ts";
+import type { VehicleRecord } from "./schema/vehicle.ts";
+import type { WorkshopRecord } from "./schema/workshop.ts";
+
+/** Surface constants of Saunderson's correction [1]. */
+export interface Surface { readonly k1: number; readonly k2: number }
+
+/** Where a reading came from, as evidence prints it. */
+interface ReadingOrigin {
+  readonly origin: string;
+  readonly date?: string;
+}
+
+/** A spectrum with all that belongs to it: geometry always, surface constants where known. */
+export interface SpectrumReading extends ReadingOrigin {
+  readonly form: "spectrum";
+  /** Reflectance factors to compute with: slightly negative readings of a black are 0 here. */
+  readonly spectrum: Spectrum;
+  /** How many readings were averaged. */
+  readonly count: number;
+  /** Standard deviation of the readings averaged, shape of `spectrum.values`; absent for one. */
+  readonly spread?: readonly number[];
+  readonly geometry: Geometry;
+  readonly surface?: Surface;
+  /** Standard uncertainty of a reflectance factor, as the workshop states it. */
+  readonly uncertainty?: number;
+}
+
+export interface LabReading extends ReadingOrigin {
+  readonly form: "lab";
+  readonly lab: Lab;
+  readonly viewing: Viewing;
+  readonly geometry: Geometry;
+  readonly uncertainty?: number;
+}
+
+/** The nearest Munsell chip, judged by eye. */
+export interface ChipReading extends ReadingOrigin {
+  readonly form: "chip";
+  readonly munsell: string;
+}
+
+export type Reading = SpectrumReading | LabReading | ChipReading;
+
+export interface TintReading {
+  readonly white: string;
+  /** As written, colour to white by mass: "1:20". */
+  readonly massRatio: string;
+  readonly colourParts: number;
+  readonly whiteParts: number;
+  readonly ratioKind: RatioKind;
+  readonly reading: Reading;
+}
+
+export interface FilmReading {
+  readonly ground: "black" | "white";
+  readonly filmThicknessUm: number;
+  readonly reading: Reading;
+}
+
+/** A checked record with its slug and the file it was read from. */
+export interface Checked<R> {
+  readonly slug: string;
+  readonly file: string;
+  readonly record: R;
+}
+
+export interface Colour extends Checked<ColourRecord> {
+  /** The notes below the front matter, Markdown as written. */
+  readonly notes: string;
+  readonly masstone?: Reading;
+  readonly tints: readonly TintReading[];
+  readonly films: readonly FilmReading[];
+}
+
+/** A workshop's checked records: every reference in them leads somewhere. Maps are in order of slug. */
+export interface Records {
+  readonly workshop: WorkshopRecord;
+  readonly pigments: ReadonlyMap<string, Checked<PigmentRecord>>;
+  readonly vehicles: ReadonlyMap<string, Checked<VehicleRecord>>;
+  readonly colours: ReadonlyMap<string, Colour>;
+  readonly sources: ReadonlyMap<SourceKey, Source>;
+  /** The newest date in any record; absent when none is dated. */
+  readonly newestDate?: string;
+}

@@ -1,0 +1,72 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { fileFault } from "./file-fault.ts";
+import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import type { RecordPath } from "./yaml-record.ts";
+
+/** What kind of record a slug may name. */
+type Kind = "pigments" | "vehicles" | "colours" | "sources";
+
+/**
+ * Hold every reference between records against what is there, and every record
+ * against what refers to it: a name that leads nowhere is an error, a pigment,
+ * vehicle, reading or source that nothing uses is a warning.
+ */
+export function referenceFaults(files: ParsedFiles, builtInSources: ReadonlySet<string>, usedReadings: ReadonlySet<string>): Diagnostic[] {
+  const diagnostics: Diagnostic[] = [];
+  const used = new Set<string>();
+
+  function refer(from: Parsed<unknown>, path: RecordPath, slug: string, kinds: readonly Kind[]): void {
+    const found = kinds.filter((kind) => files[kind].has(slug) || files.faulty.has(`${kind}/${slug}`));
+    found.forEach((kind) => used.add(`${kind}/${slug}`));
+    if (found.length > 0 || (kinds.includes("sources") && builtInSources.has(slug))) return;
+    const known = [...kinds.flatMap((kind) => [...files[kind].keys()]), ...(kinds.includes("sources") ? builtInSources : [])];
+    const near = nearestWord(slug, known);
+    diagnostics.push({
+      severity: "error", rule: "records/missing-reference", place: from.yaml.place(path),
+      subject: String(path.filter((key) => typeof key === "string").at(-1) ?? "name"), actual: slug,
+      expected: `the file name of a record in ${kinds.map((kind) => `${kind}/`).join(" or ")}`,
+      ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
+    });
+  }
+
+  for (const colour of files.colours.values()) {
+    const { record } = colour;
+    record.pigments.forEach((part, i) => refer(colour, ["pigments", i, "pigment"], part.pigment, ["pigments"]));
+    record.tints?.forEach((tint, i) => refer(colour, ["tints", i, "white"], tint.white, ["colours", "pigments"]));
+    record.additions?.forEach((addition, i) => refer(colour, ["additions", i, "vehicle"], addition.vehicle, ["vehicles"]));
+    record.dryingTrials?.forEach((trial, i) => trial.tintedWith !== undefined && refer(colour, ["dryingTrials", i, "tintedWith"], trial.tintedWith, ["colours", "pigments"]));
+    if (record.vehicle !== undefined) refer(colour, ["vehicle"], record.vehicle, ["vehicles"]);
+  }
+  const { workshop } = files;
+  if (workshop?.record.vehicle !== undefined) refer(workshop, ["vehicle"], workshop.record.vehicle, ["vehicles"]);
+  if (workshop?.record.strengthReference !== undefined) refer(workshop, ["strengthReference"], workshop.record.strengthReference, ["colours"]);
+  for (const record of [...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values()]) {
+    for (const { path, key } of sourceKeys(record.record, [])) refer(record, path, key, ["sources"]);
+  }
+
+  for (const kind of ["pigments", "vehicles", "sources"] as const) {
+    for (const { slug, file } of files[kind].values()) {
+      if (!used.has(`${kind}/${slug}`)) diagnostics.push(unused(file, slug));
+      if (kind === "sources" && builtInSources.has(slug)) {
+        diagnostics.push(fileFault(file, { severity: "error", rule: "records/source-clash", subject: "source key", actual: slug, expected: "a key that the built-in bibliography does not have" }));
+      }
+    }
+  }
+  for (const [stem, { file }] of files.readings) {
+    if (!usedReadings.has(stem)) diagnostics.push(unused(file, stem));
+  }
+  return diagnostics;
+}
+
+function unused(file: string, slug: string): Diagnostic {
+  return fileFault(file, { severity: "warning", rule: "records/unused", subject: "record that nothing uses", actual: slug, expected: "a colour that refers to it" });
+}
+
+/** Every `source:` in a record, at whatever depth. */
+function sourceKeys(value: unknown, path: RecordPath): { path: RecordPath; key: string }[] {
+  if (Array.isArray(value)) return value.flatMap((entry, i) => sourceKeys(entry, [...path, i]));
+  if (typeof value !== "object" || value === null) return [];
+  return Object.entries(value).flatMap(([name, entry]) =>
+    name === "source" && typeof entry === "string" ? [{ path: [...path, name], key: entry }] : sourceKeys(entry, [...path, name]));
+}

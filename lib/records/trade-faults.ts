@@ -1,0 +1,51 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import type { RecordPath } from "./yaml-record.ts";
+
+type Fault = Pick<Diagnostic, "rule" | "subject" | "actual" | "expected"> & { readonly severity?: Diagnostic["severity"] };
+
+/** Faults that no schema sees because they lie between two keys of a record. */
+export function tradeFaults(files: ParsedFiles): Diagnostic[] {
+  return [...files.colours.values()].flatMap((colour) => {
+    const diagnostics: Diagnostic[] = [];
+    const complain = (path: RecordPath, { severity = "error", ...fault }: Fault): void => {
+      diagnostics.push({ severity, place: colour.yaml.place(path), ...fault });
+    };
+    partsFaults(colour, complain);
+    ratioFaults(colour, complain);
+    rangeFaults(colour.record, [], complain);
+    return diagnostics;
+  });
+}
+
+function partsFaults({ record }: Parsed<{ pigments: readonly { pigment: string; parts?: number | undefined }[] }>, complain: (path: RecordPath, fault: Fault) => void): void {
+  const withParts = record.pigments.filter((part) => part.parts !== undefined).length;
+  if (withParts > 0 && withParts < record.pigments.length) {
+    complain(["pigments"], { rule: "records/parts", subject: "parts", actual: `parts of ${withParts} of ${record.pigments.length} pigments`, expected: "parts of all pigments or of none" });
+  }
+  const seen = new Set<string>();
+  record.pigments.forEach(({ pigment }, i) => {
+    if (seen.has(pigment)) complain(["pigments", i, "pigment"], { rule: "records/duplicate", subject: "pigment named twice", actual: pigment, expected: "each pigment once" });
+    seen.add(pigment);
+  });
+}
+
+function ratioFaults({ record }: Parsed<{ tints?: readonly { massRatio: string; white: string; ratioKind: string }[] | undefined }>, complain: (path: RecordPath, fault: Fault) => void): void {
+  record.tints?.forEach((tint, i) => {
+    if (tint.massRatio.split(":").some((part) => !(Number(part) > 0))) {
+      complain(["tints", i, "massRatio"], { rule: "records/ratio", subject: "massRatio", actual: tint.massRatio, expected: "colour to white, both above 0" });
+    }
+  });
+}
+
+/** An estimate's two ends in the wrong order, at whatever depth. */
+function rangeFaults(value: unknown, path: RecordPath, complain: (path: RecordPath, fault: Fault) => void): void {
+  if (typeof value !== "object" || value === null) return;
+  for (const [key, entry] of Object.entries(value)) {
+    const here = [...path, Array.isArray(value) ? Number(key) : key];
+    if (key === "value" && Array.isArray(entry) && Number(entry[0]) > Number(entry[1])) {
+      complain(here, { rule: "records/range", subject: "range", actual: JSON.stringify(entry), expected: "the lower end first" });
+    }
+    rangeFaults(entry, here, complain);
+  }
+}

@@ -1,0 +1,77 @@
+import { isMap, isNode, isPair, isScalar, LineCounter, parseDocument, type Document } from "yaml";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+
+export type RecordPath = readonly PropertyKey[];
+
+/** A parsed YAML text that can still say on which line and column each of its values stands. */
+export interface YamlRecord {
+  readonly file: string;
+  readonly data: unknown;
+  /** The place of the value at a path, or of the nearest thing above it that is there. */
+  readonly place: (path: RecordPath) => Diagnostic["place"];
+  /** The place of a key, for a key that should not be there. */
+  readonly keyPlace: (path: RecordPath, key: string) => Diagnostic["place"];
+}
+
+/** More aliases than this in one record is an attack, not a notebook. */
+const MOST_ALIASES = 50;
+
+/**
+ * Parse one YAML record. `firstLine` shifts the lines of front matter to where they stand in its file.
+ * @returns the record, or the complaints why there is none.
+ */
+export function yamlRecord(file: string, text: string, firstLine = 1): { record?: YamlRecord; diagnostics: Diagnostic[] } {
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, strict: true, uniqueKeys: true });
+  const at = (offset: number, path: string): Diagnostic["place"] => {
+    const { line, col } = lines.linePos(offset);
+    return { file, line: Math.max(line, 1) + firstLine - 1, column: Math.max(col, 1), path };
+  };
+
+  const faults = [...document.errors, ...document.warnings].map((error): Diagnostic => ({
+    severity: "error", rule: "records/yaml", place: at(error.pos[0], ""),
+    subject: "YAML", actual: sentence(error.message), expected: "a well-formed record",
+  }));
+  if (faults.length > 0) return { diagnostics: faults };
+
+  let data: unknown;
+  try {
+    data = document.toJS({ maxAliasCount: MOST_ALIASES });
+  } catch {
+    return { diagnostics: [{ severity: "error", rule: "records/yaml", place: at(0, ""), subject: "YAML", actual: "too many aliases", expected: `at most ${MOST_ALIASES}` }] };
+  }
+  return {
+    diagnostics: [],
+    record: {
+      file, data,
+      place: (path) => at(offsetOf(document, path), printedPath(path)),
+      keyPlace: (path, key) => at(keyOffset(document, path, key), printedPath([...path, key])),
+    },
+  };
+}
+
+function offsetOf(document: Document, path: RecordPath): number {
+  for (let depth = path.length; depth > 0; depth--) {
+    const node: unknown = document.getIn(path.slice(0, depth), true);
+    if (isNode(node) && node.range) return node.range[0];
+  }
+  return document.contents?.range?.[0] ?? 0;
+}
+
+function keyOffset(document: Document, path: RecordPath, key: string): number {
+  const map: unknown = path.length === 0 ? document.contents : document.getIn(path, true);
+  if (isMap(map)) {
+    const pair = map.items.find((item) => isPair(item) && isScalar(item.key) && String(item.key.value) === key);
+    if (pair && isScalar(pair.key) && pair.key.range) return pair.key.range[0];
+  }
+  return offsetOf(document, path);
+}
+
+/** `tints[0].massRatio`, as a record's author would write it. */
+export function printedPath(path: RecordPath): string {
+  return path.reduce<string>((printed, key) => (typeof key === "number" ? `${printed}[${key}]` : printed === "" ? String(key) : `${printed}.${String(key)}`), "");
+}
+
+function sentence(message: string): string {
+  return message.split("\n")[0]?.trim() ?? message;
+}

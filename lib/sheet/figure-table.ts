@@ -1,0 +1,107 @@
+/**
+ * The one registry of figures: a row for each path pattern of a sheet. Claims,
+ * shortcodes, the published schema, CSV columns and wording all read it, and a
+ * leaf without a row is an error.
+ */
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+
+/**
+ * How a figure reads: `decimal` to fixed places, `significant` to so many digits,
+ * `share` a fraction 0-1 shown in percent, `word` one of a closed set, `notation`
+ * a text that is its own finished form, `series` numbers over a grid.
+ */
+export type FigureKind = "decimal" | "significant" | "share" | "word" | "notation" | "series";
+
+export interface FigureRow {
+  readonly pattern: string;
+  /** Unit symbol, "1" for a plain number, "" for a word. */
+  readonly unit: string;
+  readonly kind: FigureKind;
+  /** Decimal places, significant digits or places of a percentage; 0 for words. */
+  readonly digits: number;
+  /** Key of its name in words/LANGUAGE. */
+  readonly word: string;
+}
+
+function row(pattern: string, unit: string, kind: FigureKind, digits: number, word: string): FigureRow {
+  return { pattern, unit, kind, digits, word };
+}
+
+const SCREEN = (prefix: string): FigureRow[] => [
+  row(`${prefix}.srgb.hex`, "", "notation", 0, "srgb"),
+  row(`${prefix}.displayP3.css`, "", "notation", 0, "displayP3"),
+  row(`${prefix}.oklch.css`, "", "notation", 0, "oklch"),
+];
+const LAB = (prefix: string): FigureRow[] => [
+  row(`${prefix}.lab.*.L`, "1", "decimal", 1, "labL"),
+  row(`${prefix}.lab.*.a`, "1", "decimal", 1, "labA"),
+  row(`${prefix}.lab.*.b`, "1", "decimal", 1, "labB"),
+];
+const MUNSELL = (prefix: string): FigureRow[] => [
+  row(`${prefix}.munsell.hue`, "", "notation", 0, "munsellHue"),
+  row(`${prefix}.munsell.value`, "1", "decimal", 1, "munsellValue"),
+  row(`${prefix}.munsell.chroma`, "1", "decimal", 1, "munsellChroma"),
+  row(`${prefix}.munsell.text`, "", "notation", 0, "munsell"),
+];
+
+export const FIGURE_TABLE: readonly FigureRow[] = [
+  row("pigments.*.massFraction", "1", "share", 0, "massFraction"),
+  row("pigments.*.densityGPerCm3", "g/cm3", "significant", 3, "density"),
+  row("pigments.*.oilAbsorptionGPer100g", "g/100 g", "significant", 2, "oilAbsorption"),
+  row("pigments.*.bulkDensityLooseGPerMl", "g/ml", "significant", 2, "bulkDensityLoose"),
+  row("pigments.*.bulkDensityTappedGPerMl", "g/ml", "significant", 2, "bulkDensityTapped"),
+
+  row("notations.masstone.xyz.*.X", "1", "significant", 4, "xyzX"),
+  row("notations.masstone.xyz.*.Y", "1", "significant", 4, "xyzY"),
+  row("notations.masstone.xyz.*.Z", "1", "significant", 4, "xyzZ"),
+  ...LAB("notations.masstone"), ...MUNSELL("notations.masstone"), ...SCREEN("notations.masstone"),
+  row("notations.masstone.nbsName", "", "notation", 0, "nbsName"),
+  row("notations.masstone.glossExcludedL", "1", "decimal", 1, "glossExcludedL"),
+  row("notations.masstone.lamplight.deltaE00", "1", "decimal", 1, "lamplight"),
+
+  ...LAB("tints.*.steps.*"), ...MUNSELL("tints.*.steps.*"), ...SCREEN("tints.*.steps.*"),
+  row("tints.*.steps.*.residualDeltaE00", "1", "decimal", 1, "residual"),
+  row("tints.*.steps.*.leaveOneOutDeltaE00", "1", "decimal", 1, "leaveOneOut"),
+  row("tints.*.atL.*.a", "1", "decimal", 1, "labA"),
+  row("tints.*.atL.*.b", "1", "decimal", 1, "labB"),
+  row("tints.*.atL.*.massRatio", "1", "significant", 2, "massRatio"),
+  ...SCREEN("tints.*.atL.*"),
+  row("tints.*.strengthParts.byMass", "1", "significant", 2, "strengthByMass"),
+  row("tints.*.strengthParts.byVolume", "1", "significant", 2, "strengthByVolume"),
+
+  row("optics.tintingStrength", "1", "share", 0, "tintingStrength"),
+  row("optics.contrastRatio", "1", "decimal", 3, "contrastRatio"),
+  row("optics.hidingFilmUm", "um", "significant", 2, "hidingFilm"),
+  row("optics.opacityClass", "", "word", 0, "opacityClass"),
+
+  row("oil.oilAbsorptionGPer100g", "g/100 g", "significant", 2, "oilAbsorption"),
+  row("oil.oilIndexGPer100g", "g/100 g", "significant", 2, "oilIndex"),
+  row("oil.oilIndexClass", "", "word", 0, "oilIndexClass"),
+  row("oil.oilGPer100cm3", "g/100 cm3", "significant", 2, "oilByVolume"),
+  row("oil.cpvc", "1", "share", 0, "cpvc"),
+  row("oil.effectiveCpvc", "1", "share", 0, "effectiveCpvc"),
+  row("oil.pvc", "1", "share", 0, "pvc"),
+  row("oil.reducedPvc", "1", "decimal", 2, "reducedPvc"),
+  row("oil.paintDensityGPerCm3", "g/cm3", "significant", 3, "paintDensity"),
+  row("oil.finish", "", "word", 0, "finish"),
+  row("oil.gloss60", "GU", "significant", 2, "gloss60"),
+
+  row("drying.class", "", "word", 0, "dryingClass"),
+  row("drying.touchDryDays", "d", "significant", 2, "touchDryDays"),
+  row("drying.throughDryDays", "d", "significant", 2, "throughDryDays"),
+
+  row("permanence.category", "", "notation", 0, "lightfastnessCategory"),
+  row("permanence.expectation", "", "word", 0, "lightfastnessExpectation"),
+  row("permanence.blueWool", "1", "significant", 1, "blueWool"),
+  row("permanence.deltaEab", "1", "decimal", 1, "deltaEab"),
+];
+
+const ROWS = new Map(FIGURE_TABLE.map((entry) => [entry.pattern, entry]));
+
+/** The row of a path pattern. @throws RangeError naming the nearest pattern: a figure must have its row. */
+export function figureRow(pattern: string): FigureRow {
+  const found = ROWS.get(pattern);
+  if (found !== undefined) return found;
+  const near = nearestWord(pattern, [...ROWS.keys()]);
+  throw new RangeError(`Unexpected figure \`${pattern}\`, expected \`a row of the figure table\`${near === undefined ? "" : `; nearest \`${near}\``}`);
+}

@@ -1,0 +1,12 @@
+import { COLORIMETRY_SOURCES } from "./colorimetry.ts";
+import { DRYING_SOURCES } from "./drying.ts";
+import { FORMULATION_SOURCES } from "./formulation.ts";
+import { HAZARD_SOURCES } from "./hazard.ts";
+import { OPTICS_SOURCES } from "./optics.ts";
+import { PERMANENCE_SOURCES } from "./permanence.ts";
+import type { Bibliography } from "./source.ts";
+
+/** The engine's own bibliography: a workshop's records may cite these keys, and may not define them again. */
+export const BIBLIOGRAPHY: Bibliography = {
+  ...COLORIMETRY_SOURCES, ...OPTICS_SOURCES, ...FORMULATION_SOURCES, ...DRYING_SOURCES, ...PERMANENCE_SOURCES, ...HAZARD_SOURCES,
+};
