@@ -1,4 +1,4 @@
-import { requireFinite, WHITE_POINTS, type Lab, type Viewing, type Xyz } from "./viewing.ts";
+import { requireFinite, WHITE_POINTS, type Lab, type LabViewing, type Xyz } from "./viewing.ts";
 
 /** Where the cube root gives way to a straight line: (6/29)^3. */
 const LINEAR_BELOW = (6 / 29) ** 3;
@@ -21,7 +21,7 @@ export interface Lch {
  * @source cie-15-2018 : CIE 1976 L*a*b* colour space (also ISO/CIE 11664-4)
  * @example xyzToLab({ X: 95.04, Y: 100, Z: 108.88 }, "D65/2") // { L: 100, a: 0, b: 0 }
  */
-export function xyzToLab(xyz: Xyz, viewing: Viewing): Lab {
+export function xyzToLab(xyz: Xyz, viewing: LabViewing): Lab {
   requireFinite("tristimulus value", [xyz.X, xyz.Y, xyz.Z]);
   const white = WHITE_POINTS[viewing];
   const [fx, fy, fz] = [compressed(xyz.X / white.X), compressed(xyz.Y / white.Y), compressed(xyz.Z / white.Z)];
@@ -36,7 +36,7 @@ export function xyzToLab(xyz: Xyz, viewing: Viewing): Lab {
  * @throws RangeError when a value is NaN or infinite.
  * @source cie-15-2018 : reverse transformation
  */
-export function labToXyz(lab: Lab, viewing: Viewing): Xyz {
+export function labToXyz(lab: Lab, viewing: LabViewing): Xyz {
   requireFinite("L*, a* or b*", [lab.L, lab.a, lab.b]);
   const white = WHITE_POINTS[viewing];
   const fy = (lab.L + 16) / 116;

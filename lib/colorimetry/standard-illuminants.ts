@@ -34,7 +34,7 @@
  *
  * Two traps of that table, checked against CIE 15:2004 at 5 nm: its C reads zero
  * from 780 nm, so C ends at 770 nm here ({@link ILLUMINANT_END_NM}); its D50 and
- * D65 drift below 380 nm, so integration starts there.
+ * D65 drift from the printed 5 nm figures below 380 nm, so integration starts there.
  *
  * @source cie-15-2004, python-colormath
  */

@@ -26,9 +26,9 @@ const weightsByGrid = new Map<string, Weights>();
  *
  *     X = k Sum R(l) S(l) x(l), likewise Y, Z
  *
- * The tables of illuminant and observer are interpolated from 10 to 5 nm, and a
- * reading coarser than 5 nm is splined to steps of 5 nm or a little less; past
- * the ends of a reading its end value holds. k is set for X, Y and Z apart, so
+ * The tables of illuminant and observer are interpolated between their 10 nm rows,
+ * and a reading coarser than 5 nm is splined to steps of 5 nm or a little less;
+ * past the ends of a reading its end value holds. k is set for X, Y and Z apart, so
  * that the perfect diffuser read on the same grid is exactly the CIE white: with
  * one k, readings of 400-700 nm would give a neutral 0.1 of false a* and b*.
  *

@@ -19,16 +19,22 @@ export interface Lab {
   readonly b: number;
 }
 
+/** Further conditions under which a Lab may be stated; no reading is worked out for them. */
+export type LabViewing = Viewing | "A/2" | "C/10" | "D50/10";
+
 /**
  * Tristimulus values of the perfect diffuser, as printed (two decimals).
  * @source cie-15-2018 : white points
  */
-export const WHITE_POINTS: Readonly<Record<Viewing, Xyz>> = {
+export const WHITE_POINTS: Readonly<Record<LabViewing, Xyz>> = {
+  "A/2": { X: 109.85, Y: 100, Z: 35.58 },
   "C/2": { X: 98.07, Y: 100, Z: 118.22 },
-  "D65/2": { X: 95.04, Y: 100, Z: 108.88 },
-  "D65/10": { X: 94.81, Y: 100, Z: 107.32 },
   "D50/2": { X: 96.42, Y: 100, Z: 82.51 },
+  "D65/2": { X: 95.04, Y: 100, Z: 108.88 },
   "A/10": { X: 111.14, Y: 100, Z: 35.2 },
+  "C/10": { X: 97.29, Y: 100, Z: 116.14 },
+  "D50/10": { X: 96.72, Y: 100, Z: 81.43 },
+  "D65/10": { X: 94.81, Y: 100, Z: 107.32 },
 };
 
 /** @throws RangeError naming the first of a colour's numbers that is NaN or infinite. */
