@@ -1,0 +1,36 @@
+import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
+import { loadRecords } from "../records/load-records.ts";
+import type { CommandOptions } from "./command-line.ts";
+
+/** Check the records and write nothing. */
+export function check({ contentDir, strict }: CommandOptions): number {
+  const started = performance.now();
+  const { records, diagnostics } = loadRecords(contentDir);
+  printDiagnostics(diagnostics);
+  const colours = records === undefined ? "no sheets" : counted(records.colours.size, "colour");
+  process.stdout.write(`${colours}, ${tally(diagnostics)}, ${seconds(started)}\n`);
+  return exitCode(diagnostics, strict);
+}
+
+export function printDiagnostics(diagnostics: readonly Diagnostic[]): void {
+  for (const diagnostic of diagnostics) process.stderr.write(`${formatDiagnostic(diagnostic)}\n`);
+}
+
+export function exitCode(diagnostics: readonly Diagnostic[], strict: boolean): number {
+  return diagnostics.some(({ severity }) => severity === "error" || strict) ? 1 : 0;
+}
+
+/** "2 errors, 1 warning" */
+export function tally(diagnostics: readonly Diagnostic[]): string {
+  const errors = diagnostics.filter(({ severity }) => severity === "error").length;
+  const warnings = counted(diagnostics.length - errors, "warning");
+  return errors === 0 ? warnings : `${counted(errors, "error")}, ${warnings}`;
+}
+
+export function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
+}
+
+export function seconds(started: number): string {
+  return `${((performance.now() - started) / 1000).toFixed(1)} s`;
+}

@@ -1,0 +1,72 @@
+import { parseArgs } from "node:util";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { build } from "./build.ts";
+import { check } from "./check.ts";
+import { newColour } from "./new-colour.ts";
+import { start } from "./start.ts";
+
+const HELP = `mullstone: colour sheets from a workshop's records
+
+  mullstone start               build, serve on this machine, rebuild when a record is edited
+  mullstone build               build the site once
+  mullstone check               check the records; write nothing
+  mullstone new colour "Name"   write a commented starter record
+
+  --content DIR    the workshop's records (default: content)
+  --output DIR     where the site goes (default: _site)
+  --date DATE      date to print, YYYY-MM-DD (default: SOURCE_DATE_EPOCH, else the newest date in the records)
+  --port N         of start (default: any free one)
+  --strict         warnings stop the build
+`;
+
+export interface CommandOptions {
+  readonly contentDir: string;
+  readonly outputDir: string;
+  readonly date: string | undefined;
+  readonly port: number;
+  readonly strict: boolean;
+}
+
+/** Run one command; its exit code: 0 done, 1 something is wrong and was said. */
+export async function runCommand(args: readonly string[]): Promise<number> {
+  let parsed;
+  try {
+    parsed = parseArgs({
+      args: [...args], allowPositionals: true, strict: true,
+      options: {
+        content: { type: "string", default: "content" }, output: { type: "string", default: "_site" },
+        date: { type: "string" }, port: { type: "string", default: "0" }, strict: { type: "boolean", default: false }, help: { type: "boolean", short: "h", default: false },
+      },
+    });
+  } catch (error) {
+    return complaint((error as Error).message.split(". ")[0] ?? "Unexpected option");
+  }
+  const { values, positionals: [command, ...words] } = parsed;
+  if (values.help || command === undefined) {
+    process.stdout.write(HELP);
+    return values.help ? 0 : 1;
+  }
+  if (values.date !== undefined && !isDate(values.date)) return complaint(`Unexpected --date \`${values.date}\`, expected \`YYYY-MM-DD\``);
+  const port = Number(values.port);
+  if (!(Number.isInteger(port) && port >= 0 && port < 65536)) return complaint(`Unexpected --port \`${values.port}\`, expected \`0-65535\``);
+  const options: CommandOptions = { contentDir: values.content, outputDir: values.output, date: values.date, port, strict: values.strict };
+  switch (command) {
+    case "build": return build(options);
+    case "check": return check(options);
+    case "start": return start(options);
+    case "new": return newColour(options, words);
+    default: {
+      const near = nearestWord(command, ["start", "build", "check", "new"]);
+      return complaint(`Unexpected command \`${command}\`, expected \`start | build | check | new\`${near === undefined ? "" : `; nearest \`${near}\``}`);
+    }
+  }
+}
+
+function complaint(sentence: string): number {
+  process.stderr.write(`${sentence}\n`);
+  return 1;
+}
+
+function isDate(text: string): boolean {
+  return /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(Date.parse(text)) && new Date(text).toISOString().startsWith(text);
+}
