@@ -103,8 +103,6 @@ export interface ColumnView {
   readonly unit?: string;
   /** Numbers are set right-aligned in tabular figures. */
   readonly numeric?: boolean;
-  /** Left out of a narrow column; keep the telling columns without it. */
-  readonly minor?: boolean;
 }
 
 export interface CellView {
