@@ -1,0 +1,62 @@
+import type { Ruling } from "../quantities/ruling.ts";
+import type { Spectrum } from "../quantities/spectrum.ts";
+import { adaptedXyz } from "./adaptation.ts";
+import { deltaE00 } from "./difference.ts";
+import { labToLch, xyzToLab } from "./lab.ts";
+import { tristimulus } from "./tristimulus.ts";
+import type { Lab } from "./viewing.ts";
+
+/** From here on [Delta-E00] a colour shifts slightly, then clearly, in lamplight. Our own bands: no standard draws any. */
+export const SHIFTS_SLIGHTLY_FROM = 2;
+export const SHIFTS_CLEARLY_FROM = 4;
+
+/** A change of lightness or chroma smaller than this [1] is not spoken of. */
+const SPOKEN_OF_FROM = 1;
+
+/** What lamplight does to a colour. */
+export interface Lamplight {
+  /** Lab in daylight, D65/10. */
+  readonly daylight: Lab;
+  /** Lab under A as an eye used to it sees it, carried to D65/10 by CAT16. */
+  readonly lamplight: Lab;
+  /** Colour inconstancy, Delta-E00 between the two. */
+  readonly deltaE00: number;
+  readonly ruling: Ruling;
+}
+
+/**
+ * Colour inconstancy of a reading from daylight (D65) to lamplight (A), both 10 degree.
+ *
+ * @param spectrum as {@link tristimulus} takes it.
+ * @returns both Labs, their Delta-E00, and a ruling: `holds-in-lamplight`,
+ *   `shifts-slightly-in-lamplight` or `shifts-clearly-in-lamplight`, with
+ *   `towards` (red, yellow, green, blue), `lightness` (lighter, darker, same) and
+ *   `chroma` (stronger, duller, same).
+ * @validity A strong colour shifts by 4-10 without being odd: adaptation models cover
+ *   no more of it. Incandescent light only, not lamps of other spectra.
+ * @source li-2017, cie-15-2018
+ */
+export function lamplight(spectrum: Spectrum): Lamplight {
+  const daylight = xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10");
+  const underLamp = xyzToLab(adaptedXyz(tristimulus(spectrum, "A/10"), "A/10", "D65/10"), "D65/10");
+  const shift = deltaE00(daylight, underLamp);
+  const rule = shift < SHIFTS_SLIGHTLY_FROM ? "holds-in-lamplight"
+    : shift < SHIFTS_CLEARLY_FROM ? "shifts-slightly-in-lamplight" : "shifts-clearly-in-lamplight";
+  const values = {
+    deltaE00: shift,
+    towards: direction(underLamp.a - daylight.a, underLamp.b - daylight.b),
+    lightness: change(underLamp.L - daylight.L, "lighter", "darker"),
+    chroma: change(labToLch(underLamp).C - labToLch(daylight).C, "stronger", "duller"),
+  };
+  return { daylight, lamplight: underLamp, deltaE00: shift, ruling: { rule, values, source: "metamerism-practice" } };
+}
+
+function direction(a: number, b: number): "red" | "yellow" | "green" | "blue" {
+  if (Math.abs(a) >= Math.abs(b)) return a >= 0 ? "red" : "green";
+  return b >= 0 ? "yellow" : "blue";
+}
+
+function change(by: number, more: string, less: string): string {
+  if (Math.abs(by) < SPOKEN_OF_FROM) return "same";
+  return by > 0 ? more : less;
+}

@@ -1,0 +1,48 @@
+import type { Ruling } from "../quantities/ruling.ts";
+import type { Spectrum } from "../quantities/spectrum.ts";
+import { nearestIsccNbs, type NearestName } from "./iscc-nbs.ts";
+import { xyzToLab } from "./lab.ts";
+import { ASSUMED_REFLECTANCE_UNCERTAINTY, labUncertainty } from "./lab-uncertainty.ts";
+import { munsellOfLab, type Munsell } from "./munsell.ts";
+import { screenColours, type ScreenColours } from "./screen-colour.ts";
+import { tristimulus } from "./tristimulus.ts";
+import { VIEWINGS, type Lab, type Viewing, type Xyz } from "./viewing.ts";
+
+/** Every notation that follows from a spectrum. */
+export interface ReadingNotations {
+  readonly xyz: Readonly<Record<Viewing, Xyz>>;
+  readonly lab: Readonly<Record<Viewing, Lab>>;
+  /** Standard uncertainty of each coordinate, from noise and grid. */
+  readonly labUncertainty: Readonly<Record<Viewing, Lab>>;
+  /** From C/2; a ruling where the scale does not reach. */
+  readonly munsell: Munsell | Ruling;
+  /** From D65/2, the nearest centroid. */
+  readonly nbs: NearestName;
+  /** From D65/2. */
+  readonly screen: ScreenColours;
+}
+
+/**
+ * A reading in every notation; each from the viewing that it is defined for.
+ *
+ * @param spectrum as {@link tristimulus} takes it.
+ * @param reflectanceUncertainty standard uncertainty of a reflectance factor [1], >= 0.
+ * @throws RangeError when the reading is outside its domain.
+ */
+export function readingNotations(
+  spectrum: Spectrum, reflectanceUncertainty: number = ASSUMED_REFLECTANCE_UNCERTAINTY,
+): ReadingNotations {
+  const xyz = forEachViewing((viewing) => tristimulus(spectrum, viewing));
+  const lab = forEachViewing((viewing) => xyzToLab(xyz[viewing], viewing));
+  const uncertainty = forEachViewing((viewing) => labUncertainty(spectrum, viewing, reflectanceUncertainty));
+  return {
+    xyz, lab, labUncertainty: uncertainty,
+    munsell: munsellOfLab(lab["C/2"], uncertainty["C/2"]),
+    nbs: nearestIsccNbs(lab["D65/2"]),
+    screen: screenColours(xyz["D65/2"]),
+  };
+}
+
+function forEachViewing<T>(compute: (viewing: Viewing) => T): Record<Viewing, T> {
+  return Object.fromEntries(VIEWINGS.map((viewing) => [viewing, compute(viewing)])) as Record<Viewing, T>;
+}
