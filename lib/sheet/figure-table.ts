@@ -51,6 +51,8 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("pigments.*.bulkDensityLooseGPerMl", "g/ml", "significant", 2, "bulkDensityLoose"),
   row("pigments.*.bulkDensityTappedGPerMl", "g/ml", "significant", 2, "bulkDensityTapped"),
 
+  row("vehicle.densityGPerCm3", "g/cm3", "significant", 3, "oilDensity"),
+
   row("notations.masstone.xyz.*.X", "1", "significant", 4, "xyzX"),
   row("notations.masstone.xyz.*.Y", "1", "significant", 4, "xyzY"),
   row("notations.masstone.xyz.*.Z", "1", "significant", 4, "xyzZ"),
@@ -77,11 +79,14 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("oil.oilAbsorptionGPer100g", "g/100 g", "significant", 2, "oilAbsorption"),
   row("oil.oilIndexGPer100g", "g/100 g", "significant", 2, "oilIndex"),
   row("oil.oilIndexClass", "", "word", 0, "oilIndexClass"),
+  row("oil.pigmentDensityGPerCm3", "g/cm3", "significant", 3, "density"),
   row("oil.oilGPer100cm3", "g/100 cm3", "significant", 2, "oilByVolume"),
   row("oil.cpvc", "1", "share", 0, "cpvc"),
+  row("oil.dispersionFactor", "1", "decimal", 2, "dispersionFactor"),
   row("oil.effectiveCpvc", "1", "share", 0, "effectiveCpvc"),
   row("oil.pvc", "1", "share", 0, "pvc"),
   row("oil.reducedPvc", "1", "decimal", 2, "reducedPvc"),
+  row("oil.effectiveReducedPvc", "1", "decimal", 2, "effectiveReducedPvc"),
   row("oil.paintDensityGPerCm3", "g/cm3", "significant", 3, "paintDensity"),
   row("oil.finish", "", "word", 0, "finish"),
   row("oil.gloss60", "GU", "significant", 2, "gloss60"),

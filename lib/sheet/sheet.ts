@@ -3,6 +3,7 @@ import type { Figure, Standing } from "../quantities/figure.ts";
 import type { Quantity, Range } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import type { Viewing } from "../colorimetry/viewing.ts";
+import type { Oil } from "../formulation/vehicle-density.ts";
 import type { Dispersion, Family, Geometry, Market, RatioKind } from "../records/schema/terms.ts";
 
 /**
@@ -15,7 +16,7 @@ export interface Sheet {
   readonly name: string;
   readonly family: Family | undefined;
   readonly recordDate: string | undefined;
-  readonly vehicle: { readonly slug: string; readonly name: string } | undefined;
+  readonly vehicle: VehiclePart | undefined;
   readonly dispersion: Dispersion | undefined;
   readonly pigments: readonly PigmentPart[];
   readonly notations: { readonly masstone?: MasstoneNotations };
@@ -38,6 +39,13 @@ export interface PigmentPart {
   readonly oilAbsorptionGPer100g: Figure<Quantity>;
   readonly bulkDensityLooseGPerMl: Figure<Quantity>;
   readonly bulkDensityTappedGPerMl: Figure<Quantity>;
+}
+
+export interface VehiclePart {
+  readonly slug: string;
+  readonly name: string;
+  readonly oil: Oil | undefined;
+  readonly densityGPerCm3: Figure<Quantity>;
 }
 
 export interface XyzFigures { readonly X: Figure<number>; readonly Y: Figure<number>; readonly Z: Figure<number> }
@@ -120,15 +128,24 @@ export interface OilSection {
   readonly oilAbsorptionGPer100g: Figure<Quantity>;
   readonly oilIndexGPer100g: Figure<Quantity>;
   readonly oilIndexClass: Figure<string>;
+  /** Of the dry pigment, mixed where there are several. */
+  readonly pigmentDensityGPerCm3: Figure<Quantity>;
   readonly oilGPer100cm3: Figure<Quantity>;
   readonly cpvc: Figure<Quantity>;
+  /** How much of its CPVC the paste acts by: clumps hold oil. */
+  readonly dispersionFactor: Figure<Quantity>;
   readonly effectiveCpvc: Figure<Quantity>;
   readonly pvc: Figure<Quantity>;
+  /** PVC over CPVC. */
   readonly reducedPvc: Figure<Quantity>;
+  /** PVC over effective CPVC: what the finish is judged by. */
+  readonly effectiveReducedPvc: Figure<Quantity>;
   readonly paintDensityGPerCm3: Figure<Quantity>;
   readonly finish: Figure<string>;
   readonly gloss60: Figure<Quantity>;
   readonly reasons: readonly Ruling[];
+  /** A measurement and an estimate, or two of the record's own figures, that disagree beyond tolerance. */
+  readonly contradictions: readonly Ruling[];
 }
 
 export interface DryingSection {
