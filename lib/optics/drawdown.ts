@@ -1,0 +1,41 @@
+import type { Reading } from "./reading.ts";
+
+/** Whether dry pigment or made paint was weighed: the two strengths differ by the oil in each paint. */
+export type RatioKind = "pigment" | "paint";
+
+/** A white with its own masstone, against which a let-down in it is judged. */
+export interface White {
+  readonly slug: string;
+  readonly masstone: Reading;
+}
+
+/** A let-down of a colour in a white. */
+export interface Tint {
+  /** Name that verdicts and refusals call it by, such as "titanium-white 1:20". */
+  readonly id: string;
+  /** Slug of its white. */
+  readonly white: string;
+  /** Colour to white by mass [1], > 0: 1:20 is .05. */
+  readonly massRatio: number;
+  readonly ratioKind?: RatioKind;
+  readonly reading: Reading;
+}
+
+/** All that was drawn down of one colour. */
+export interface DrawdownSet {
+  readonly masstone?: Reading;
+  readonly whites: readonly White[];
+  readonly tints: readonly Tint[];
+}
+
+/** A let-down that a fit can use. */
+export interface UsableTint extends Tint {
+  readonly ratioKind: RatioKind;
+}
+
+/** Drawdowns that hang together: a masstone, and let-downs each with its white. */
+export interface UsableDrawdowns {
+  readonly masstone: Reading;
+  readonly whites: readonly White[];
+  readonly tints: readonly UsableTint[];
+}

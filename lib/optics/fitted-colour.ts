@@ -1,0 +1,163 @@
+/** A colour's K and S from its drawdowns, with every verdict on them; or why there are none. */
+import { deltaE00 } from "../colorimetry/difference.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+import { wavelengthNm } from "../quantities/spectrum.ts";
+import type { ColourFit, DrawdownVerdict, FitRefusal, FittedWhite } from "./colour-fit.ts";
+import type { DrawdownSet, UsableDrawdowns } from "./drawdown.ts";
+import { geometriesOf, surfaceCandidates, type SurfaceChoice } from "./fit-surface.ts";
+import { leftOutTints } from "./leave-one-out.ts";
+import type { Reading, SurfaceConstants } from "./reading.ts";
+import { scatteringRuling } from "./scattering-ruling.ts";
+import { plainLab, readySet, setFit, type ReadySet, type SetFit } from "./set-fit.ts";
+import { surfaceForm } from "./surface.ts";
+import { suspects, type LeftOutTint } from "./suspect.ts";
+import { shares } from "./tint-reading.ts";
+import { usableDrawdowns } from "./usable-drawdowns.ts";
+
+/** Share of wavelengths at which a masstone may read no more than the surface before the set is refused. */
+const HIDDEN_SHARE_MAX = 0.5;
+
+/**
+ * K and S of a colour relative to its whites, by two-constant Kubelka-Munk over
+ * all its drawdowns at once; whites first, each from its own masstone with S = 1.
+ *
+ * The surface is taken off by the constants stated with the readings; where none
+ * are stated, by those of the candidates that predict left-out let-downs best. A
+ * let-down that the others contradict is flagged and not fitted.
+ *
+ * @returns the fit, or the refusal with its reasons: what usableDrawdowns refuses,
+ *   `geometry-mixed`, `surfaces-differ`, `reflectance-not-above-surface`.
+ * @validity opaque, matte or glossy drawdowns of one lot; not fluorescent, metallic or pearlescent.
+ * @source kubelka-munk-1931, duncan-1940, saunderson-1942, walowit-1987
+ */
+export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
+  const { usable, leftOut } = usableDrawdowns(set);
+  if (usable === undefined) return { kind: "refused", reasons: leftOut };
+  const candidates = surfaceCandidates(usable);
+  if (candidates.length === 0) return { kind: "refused", reasons: [surfaceRefusal(usable)] };
+  const faults = candidates.map((surface) => belowSurface(usable, surface));
+  const tried = candidates.flatMap((surface, i) => (faults[i]?.refusal === undefined ? [trial(usable, surface, faults[i]?.remarks ?? [])] : []));
+  const [first, ...others] = tried;
+  if (first === undefined) return { kind: "refused", reasons: faults.flatMap(({ refusal }) => refusal ?? []) };
+
+  const best = others.reduce((one, other) => (other.error < one.error ? other : one), first);
+  const stated = usable.masstone.surface !== undefined;
+  const by: SurfaceChoice["by"] = stated ? "stated" : tried.length > 1 && best.error < Infinity ? "leave-one-out" : "default";
+  return finishedFit(usable, best, { surface: best.surface, by }, leftOut);
+}
+
+/** One surface tried on a set. */
+interface Trial {
+  readonly surface: SurfaceConstants;
+  readonly set: ReadySet;
+  readonly leftOut: readonly LeftOutTint[];
+  readonly suspects: ReadonlyMap<string, Ruling>;
+  /** Median leave-one-out Delta-E00; Infinity when no let-down can be left out. */
+  readonly error: number;
+  readonly remarks: readonly Ruling[];
+}
+
+function trial(usable: UsableDrawdowns, surface: SurfaceConstants, remarks: readonly Ruling[]): Trial {
+  const set = readySet(usable, surface);
+  const leftOut = leftOutTints(set, set.tints);
+  const found = new Map(set.whites.flatMap(({ slug }) => [...suspects(leftOut.filter(({ white }) => white === slug))]));
+  return { surface, set, leftOut, suspects: found, error: median(leftOut.map(({ leaveOneOut }) => leaveOneOut)), remarks };
+}
+
+function finishedFit(usable: UsableDrawdowns, chosen: Trial, surface: SurfaceChoice, leftOut: readonly Ruling[]): ColourFit {
+  const { set } = chosen;
+  const isUsed = (id: string): boolean => chosen.suspects.get(id)?.rule !== "suspect-drawdown";
+  const used = set.tints.filter(({ tint }) => isUsed(tint.id));
+  const fit = setFit(set, used);
+  const verdicts = used.length === set.tints.length ? chosen.leftOut : leftOutTints(set, used);
+  return {
+    kind: "fit", grid: set.grid, geometry: usable.masstone.geometry, surface,
+    masstone: { measured: set.masstone.measured, lab: set.masstone.lab, internal: [...fit.solution.masstone] },
+    whites: fittedWhites(set, fit, chosen.suspects),
+    drawdowns: drawdownVerdicts(set, fit, verdicts, chosen.suspects),
+    scattering: scatteringRuling(usable.masstone, fit.solution),
+    chiSquare: fit.solution.chiSquare,
+    remarks: chosen.remarks, leftOut,
+  };
+}
+
+function fittedWhites(set: ReadySet, { solution, models }: SetFit, found: ReadonlyMap<string, Ruling>): FittedWhite[] {
+  const inflation = Math.max(1, solution.chiSquare);
+  const fitted = set.whites.filter(({ slug }) => models.has(slug));
+  return fitted.flatMap((white, j): FittedWhite[] => {
+    const own = solution.whites[j];
+    const tints = set.tints.filter(({ tint }) => tint.white === white.slug);
+    const ratioKind = tints[0]?.tint.ratioKind;
+    if (own === undefined || ratioKind === undefined) return [];
+    const S = Array.from(own.extinction, (E, i) => E * shares(solution.masstone[i] ?? NaN).s);
+    const SUncertainty = Array.from(own.varianceS, (variance) => Math.sqrt(variance * inflation));
+    return [{
+      slug: white.slug, ratioKind, measured: white.measured, whiteRatio: [...white.ratio], lab: white.lab, S, SUncertainty,
+      K: Array.from(own.extinction, (E, i) => E * shares(solution.masstone[i] ?? NaN).k),
+      KUncertainty: Array.from(own.varianceK, (variance) => Math.sqrt(variance * inflation)),
+      SUpper: S.map((value, i) => value * Math.exp(2 * (SUncertainty[i] ?? NaN))),
+      steps: tints.map(({ tint, measured, lab }) => {
+        const suspect = found.get(tint.id);
+        return { tint: tint.id, massRatio: tint.massRatio, measured, lab, ...(suspect === undefined ? {} : { suspect }) };
+      }),
+    }];
+  });
+}
+
+function drawdownVerdicts(set: ReadySet, { models }: SetFit, leftOut: readonly LeftOutTint[], found: ReadonlyMap<string, Ruling>): DrawdownVerdict[] {
+  const anyModel = [...models.values()][0];
+  const masstone: DrawdownVerdict[] = anyModel === undefined ? [] : [{
+    drawdown: "masstone", residualDeltaE00: deltaE00(set.masstone.lab, plainLab(set, anyModel, Infinity)),
+    leaveOneOutDeltaE00: { rule: "fit-needs-masstone", values: {} },
+  }];
+  const tints = set.tints.flatMap(({ tint, lab }): DrawdownVerdict[] => {
+    const model = models.get(tint.white);
+    if (model === undefined) return [];
+    const suspect = found.get(tint.id);
+    const isUsed = suspect?.rule !== "suspect-drawdown";
+    const residual = deltaE00(lab, plainLab(set, model, tint.massRatio));
+    const own = leftOut.find((left) => left.tint === tint.id)?.leaveOneOut;
+    return [{
+      drawdown: tint.id, white: tint.white, massRatio: tint.massRatio, residualDeltaE00: residual,
+      // A suspect is left out of the fit already: its residual is its leave-one-out figure.
+      leaveOneOutDeltaE00: isUsed ? own ?? { rule: "only-let-down-in-its-white", values: { white: tint.white } } : residual,
+      ...(suspect === undefined ? {} : { suspect }),
+    }];
+  });
+  return [...masstone, ...tints];
+}
+
+/** Readings that the instrument can't tell from the surface over them. */
+function belowSurface({ masstone, whites, tints }: UsableDrawdowns, surface: SurfaceConstants): { refusal?: Ruling; remarks: readonly Ruling[] } {
+  const below = (reading: Reading): number[] => {
+    const { offset } = surfaceForm(reading.geometry, surface);
+    // Without gloss a black may read 0: that is its darkness, not the surface's.
+    return offset === 0 ? [] : reading.spectrum.values.flatMap((value, i) => (value <= offset ? [i] : []));
+  };
+  const refusal = (drawdown: string, reading: Reading, at: readonly number[]): Ruling => ({
+    rule: "reflectance-not-above-surface", source: "saunderson-1942",
+    values: { drawdown, k1: surface.k1, wavelengthNm: wavelengthNm(reading.spectrum.grid, at[0] ?? NaN), reflectance: reading.spectrum.values[at[0] ?? NaN] ?? NaN, wavelengths: at.length },
+  });
+  for (const [name, reading] of [...whites.map((white) => [white.slug, white.masstone] as const), ...tints.map((tint) => [tint.id, tint.reading] as const)]) {
+    const at = below(reading);
+    if (at.length > 0) return { refusal: refusal(name, reading, at), remarks: [] };
+  }
+  const at = below(masstone);
+  if (at.length > HIDDEN_SHARE_MAX * masstone.spectrum.grid.count) return { refusal: refusal("masstone", masstone, at), remarks: [] };
+  if (at.length === 0) return { remarks: [] };
+  return { remarks: [{ rule: "masstone-not-told-from-surface", values: { k1: surface.k1, wavelengths: at.length }, source: "saunderson-1942" }] };
+}
+
+function surfaceRefusal(usable: UsableDrawdowns): Ruling {
+  const geometries = geometriesOf(usable);
+  return geometries.length > 1
+    ? { rule: "geometry-mixed", values: { geometries }, source: "saunderson-1942" }
+    : { rule: "surfaces-differ", values: {}, source: "saunderson-1942" };
+}
+
+/** Middle value; Infinity for none. */
+function median(values: readonly number[]): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  const half = sorted.length / 2;
+  return sorted.length === 0 ? Infinity : ((sorted[Math.ceil(half) - 1] ?? NaN) + (sorted[Math.floor(half)] ?? NaN)) / 2;
+}

@@ -1,0 +1,73 @@
+import { tristimulus } from "../colorimetry/tristimulus.ts";
+import { sameGrid } from "../quantities/spectrum.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+import type { DrawdownSet, Tint, UsableDrawdowns, UsableTint } from "./drawdown.ts";
+import type { Reading } from "./reading.ts";
+
+/** Share of luminous reflectance by which a let-down may pass its masstone or its white: reading noise. */
+const Y_MARGIN = 0.03;
+
+/** What a fit may use, and what it had to leave out and why. */
+export interface DrawdownSelection {
+  /** Absent when nothing can be fitted: the reasons are then the refusal. */
+  readonly usable?: UsableDrawdowns;
+  readonly leftOut: readonly Ruling[];
+}
+
+/**
+ * Drawdowns that can carry a fit of K and S.
+ *
+ * Refuses what they can't carry, rather than give K and S that look like figures:
+ * without a masstone two let-downs give negative K or S over most of the spectrum.
+ *
+ * @returns rules `no-masstone`, `no-tint`, `white-without-masstone`, `grids-differ`,
+ *   `ratio-kind-missing`, `ratio-kinds-mixed`, `ratio-not-positive`,
+ *   `masstone-lighter-than-tint`, `tint-lighter-than-white` (of a colour paler than its
+ *   white `white-lighter-than-tint`, `tint-lighter-than-masstone`), each with its values.
+ * @source oil-paint-outs : a fit without the masstone
+ */
+export function usableDrawdowns({ masstone, whites, tints }: DrawdownSet): DrawdownSelection {
+  if (masstone === undefined) return { leftOut: [{ rule: "no-masstone", values: { tints: tints.length }, source: "oil-paint-outs" }] };
+  if (tints.length === 0) return { leftOut: [{ rule: "no-tint", values: {} }] };
+
+  const kept: UsableTint[] = [];
+  const leftOut: Ruling[] = [];
+  for (const tint of tints) {
+    const white = whites.find(({ slug }) => slug === tint.white)?.masstone;
+    const reason = faultOf(tint, masstone, white, tints);
+    if (reason === undefined && tint.ratioKind !== undefined) kept.push({ ...tint, ratioKind: tint.ratioKind });
+    if (reason !== undefined) leftOut.push(reason);
+  }
+  if (kept.length === 0) return { leftOut };
+  const used = whites.filter(({ slug }) => kept.some((tint) => tint.white === slug));
+  return { usable: { masstone, whites: used, tints: kept }, leftOut };
+}
+
+function faultOf(tint: Tint, masstone: Reading, white: Reading | undefined, tints: readonly Tint[]): Ruling | undefined {
+  const named = { tint: tint.id, white: tint.white };
+  if (white === undefined) return { rule: "white-without-masstone", values: named };
+  if (!sameGrid(tint.reading.spectrum.grid, masstone.spectrum.grid) || !sameGrid(white.spectrum.grid, masstone.spectrum.grid)) {
+    return { rule: "grids-differ", values: named };
+  }
+  if (tint.ratioKind === undefined) return { rule: "ratio-kind-missing", values: named };
+  const kinds = new Set(tints.filter((other) => other.white === tint.white && other.ratioKind !== undefined).map((other) => other.ratioKind));
+  if (kinds.size > 1) return { rule: "ratio-kinds-mixed", values: named };
+  if (!(tint.massRatio > 0 && tint.massRatio < Infinity)) {
+    return { rule: "ratio-not-positive", values: { ...named, massRatio: tint.massRatio } };
+  }
+  return lightnessFault(named, tint.reading, masstone, white);
+}
+
+/** A let-down lies between its masstone and its white, whichever of the two is the lighter. */
+function lightnessFault(named: { tint: string; white: string }, tint: Reading, masstone: Reading, white: Reading): Ruling | undefined {
+  const [tintY, masstoneY, whiteY] = [luminance(tint), luminance(masstone), luminance(white)];
+  const values = { ...named, masstoneY, tintY, whiteY };
+  const isDark = masstoneY <= whiteY;
+  if (tintY < Math.min(masstoneY, whiteY) * (1 - Y_MARGIN)) return { rule: isDark ? "masstone-lighter-than-tint" : "white-lighter-than-tint", values };
+  if (tintY > Math.max(masstoneY, whiteY) * (1 + Y_MARGIN)) return { rule: isDark ? "tint-lighter-than-white" : "tint-lighter-than-masstone", values };
+  return undefined;
+}
+
+function luminance({ spectrum }: Reading): number {
+  return tristimulus(spectrum, "D65/10").Y / 100;
+}
