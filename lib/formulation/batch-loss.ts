@@ -1,0 +1,34 @@
+/**
+ * Paint that stays on slab and muller, or on the rolls, and does not reach a tube.
+ *
+ * @source practice-formulation : an estimate, to be overridden by the workshop's own weighings.
+ */
+import type { Range } from "../quantities/range.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+import type { Dispersion } from "./dispersion.ts";
+
+export interface BatchLossRow {
+  readonly dispersion: Dispersion;
+  /** Share of the batch [1]. */
+  readonly fraction: Range;
+  readonly rule: string;
+}
+
+export const BATCH_LOSSES: readonly BatchLossRow[] = [
+  { dispersion: "mulled", fraction: [0.02, 0.06], rule: "loss-on-slab" },
+  { dispersion: "milled", fraction: [0.03, 0.08], rule: "loss-on-mill" },
+];
+
+export interface BatchLossRuling {
+  readonly fraction: Range;
+  readonly reason: Ruling;
+}
+
+/** @param dispersion unknown takes in both. */
+export function batchLoss(dispersion: Dispersion | undefined): BatchLossRuling {
+  const rows = BATCH_LOSSES.filter((row) => dispersion === undefined || row.dispersion === dispersion);
+  const fraction: Range = [Math.min(...rows.map((row) => row.fraction[0])), Math.max(...rows.map((row) => row.fraction[1]))];
+  const [row] = rows;
+  const rule = dispersion === undefined || row === undefined ? "loss-on-slab-or-mill" : row.rule;
+  return { fraction, reason: { rule, values: { fraction }, standing: "estimated", source: "practice-formulation" } };
+}

@@ -1,0 +1,55 @@
+/**
+ * Critical pigment volume concentration: the share of pigment in a film in which
+ * the oil just fills the gaps between the grains.
+ *
+ * A pigment that drinks much oil has a LOW CPVC: less of it fits before the oil
+ * no longer reaches round every grain.
+ *
+ * @source asbeck-van-loo-1949 : the concept; the equation was read in two later texts.
+ */
+import type { Ruling } from "../quantities/ruling.ts";
+import { requireOpenFraction, requirePositive } from "./required-domain.ts";
+
+/** 100 g of pigment over the density of linseed oil: 100 x 0.935 g/cm3. */
+const RUB_OUT_CONSTANT = 93.5;
+
+/**
+ * CPVC from the rub-out figure.
+ *
+ *     CPVC = 1 / (1 + OA rho / 93.5)
+ *
+ * @param oilAbsorptionGPer100g OA by spatula or palette knife [g oil/100 g pigment], > 0.
+ * @param pigmentDensityGPerCm3 rho [g/cm3], > 0.
+ * @returns CPVC as a fraction, 0-1.
+ * @throws RangeError when either is not a finite number above 0.
+ * @validity about +-5 points of measured CPVC (memory); a Gardner-Coleman OA gives too low a CPVC.
+ * @source asbeck-van-loo-1949
+ * @example criticalPigmentVolumeConcentration(20, 4.2) // 0.526761
+ */
+export function criticalPigmentVolumeConcentration(oilAbsorptionGPer100g: number, pigmentDensityGPerCm3: number): number {
+  requirePositive("oil absorption", oilAbsorptionGPer100g, "g/100 g");
+  requirePositive("density of the pigment", pigmentDensityGPerCm3, "g/cm3");
+  return 1 / (1 + (oilAbsorptionGPer100g * pigmentDensityGPerCm3) / RUB_OUT_CONSTANT);
+}
+
+/** Oil demand in words, by CPVC: below the limit a pigment counts as one that drinks much oil. */
+export const OIL_DEMAND_LIMITS = [
+  { demand: "high", cpvcBelow: 0.45, rule: "high-oil-demand-low-cpvc" },
+  { demand: "low", cpvcBelow: Infinity, rule: "low-oil-demand-high-cpvc" },
+] as const;
+
+/**
+ * Why oil demand and CPVC go opposite ways, for this pigment.
+ *
+ * @param cpvc fraction, 0-1, both ends open.
+ * @throws RangeError outside 0-1.
+ * @source practice-formulation for the limit, an estimate.
+ */
+export function oilDemandReason(cpvc: number): Ruling {
+  requireOpenFraction("CPVC", cpvc);
+  const { rule } = cpvc < OIL_DEMAND_LIMITS[0].cpvcBelow ? OIL_DEMAND_LIMITS[0] : OIL_DEMAND_LIMITS[1];
+  return {
+    rule, standing: "derived", source: "asbeck-van-loo-1949",
+    values: { cpvc, limit: OIL_DEMAND_LIMITS[0].cpvcBelow, oilCm3Per100Cm3: (100 * (1 - cpvc)) / cpvc },
+  };
+}

@@ -1,0 +1,75 @@
+/**
+ * Finish from a measured gloss at 60 degrees (ISO 2813), which overrides the
+ * expected one. The standard sets no words: these are the trade's, from memory.
+ */
+import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+import { FINISHES, type Finish, type FinishRuling } from "./finish.ts";
+
+export interface GlossLimit {
+  readonly finish: Finish;
+  /** Least gloss at 60 degrees [gloss units] of this finish, inclusive. */
+  readonly gloss60Min: number;
+  readonly rule: string;
+}
+
+/** @source practice-formulation */
+export const GLOSS_LIMITS: readonly GlossLimit[] = [
+  { finish: "gloss", gloss60Min: 70, rule: "gloss-measured-gloss" },
+  { finish: "semi-gloss", gloss60Min: 35, rule: "gloss-measured-semi-gloss" },
+  { finish: "satin", gloss60Min: 10, rule: "gloss-measured-satin" },
+  { finish: "matte", gloss60Min: 0, rule: "gloss-measured-matte" },
+];
+
+/** Above the first, 20 degrees tells more; below the second, 85 degrees does (iso-2813, memory). */
+export const GLOSS_60_SUITS = { to: 70, from: 10 } as const;
+
+export interface GlossRuling {
+  readonly finish: Finish;
+  readonly limit: GlossLimit;
+  /** The angle [degrees] at which the standard would have it read again. */
+  readonly betterAngle?: 20 | 85;
+  readonly reason: Ruling;
+}
+
+/**
+ * @param gloss60 [gloss units], finite and >= 0.
+ * @returns the ruling; a reading on a limit belongs to the glossier finish.
+ * @throws RangeError when negative, NaN or infinite.
+ * @source iso-2813
+ * @example glossRuling(82).finish // "gloss"
+ */
+export function glossRuling(gloss60: number): GlossRuling {
+  if (!(gloss60 >= 0 && gloss60 < Infinity)) throw domainError("gloss at 60 degrees", gloss60, "0 <= gloss < Infinity gloss units");
+  const limit = GLOSS_LIMITS.find((row) => gloss60 >= row.gloss60Min);
+  if (limit === undefined) throw new Error("Unreachable: the last gloss limit is 0");
+  const betterAngle = gloss60 > GLOSS_60_SUITS.to ? 20 : gloss60 < GLOSS_60_SUITS.from ? 85 : undefined;
+  return {
+    finish: limit.finish, limit,
+    ...(betterAngle === undefined ? {} : { betterAngle }),
+    reason: {
+      rule: limit.rule, values: { gloss60, finish: limit.finish, ...(betterAngle === undefined ? {} : { betterAngle }) },
+      standing: "measured", source: "iso-2813",
+    },
+  };
+}
+
+/** Steps of finish between an expectation and a reading that count as a contradiction; one step is within the estimate. */
+export const CONTRADICTING_STEPS = 2;
+
+/**
+ * @returns the contradiction between an expected finish and a measured one, else undefined.
+ *   A paint glossier than expected points to too low an oil index, or to a
+ *   dispersion better than recorded; a duller one to clumps, or to a ground that drew the oil.
+ */
+export function finishContradiction(expected: FinishRuling, measured: GlossRuling): Ruling | undefined {
+  const read = FINISHES.indexOf(measured.finish);
+  const steps = expected.spans.map((finish) => read - FINISHES.indexOf(finish));
+  const nearest = Math.min(...steps.map(Math.abs));
+  if (nearest < CONTRADICTING_STEPS) return undefined;
+  return {
+    rule: steps.every((step) => step < 0) ? "glossier-than-expected" : "duller-than-expected",
+    values: { expected: expected.spans, measured: measured.finish, steps: nearest, ...measured.reason.values },
+    standing: "derived", source: "practice-formulation",
+  };
+}

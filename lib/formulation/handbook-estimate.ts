@@ -1,0 +1,61 @@
+/** What a handbook expects of a pigment, by Colour Index generic name and, where that is not enough, by kind. */
+import { ends, type Quantity, type Range } from "../quantities/range.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+import type { SourceKey } from "../sources/source.ts";
+
+export interface HandbookRow {
+  /** What the trade calls it: parts raw umber from burnt sienna, both PBr 7. */
+  readonly kind: string;
+  readonly colourIndexNames: readonly string[];
+  /** As the source gives it: one figure or a range. */
+  readonly figure: Quantity;
+  readonly source: SourceKey;
+}
+
+/** How far lots of a pigment stray from a handbook's single figure, either way [1]: an estimate. */
+export const LOT_SPREAD = 0.05;
+
+export interface HandbookEstimate {
+  readonly estimate: Range;
+  readonly rows: readonly HandbookRow[];
+  readonly reason: Ruling;
+}
+
+export interface PigmentIdentity {
+  readonly colourIndexName: string;
+  /** Narrows a name that covers several pigments; a kind the table lacks narrows nothing. */
+  readonly kind?: string | undefined;
+}
+
+/**
+ * The range that the table's rows for a pigment span, a single figure widened by {@link LOT_SPREAD}.
+ *
+ * @returns undefined when the table holds no row for it.
+ * @example handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBk 6" })?.estimate // [1.7, 1.8]
+ */
+export function handbookEstimate(table: readonly HandbookRow[], pigment: PigmentIdentity): HandbookEstimate | undefined {
+  const rows = handbookRows(table, pigment);
+  const [first] = rows;
+  if (first === undefined) return undefined;
+  const spread = rows.map(({ figure }) => (typeof figure === "number" ? [figure * (1 - LOT_SPREAD), figure * (1 + LOT_SPREAD)] as const : ends(figure)));
+  const estimate: Range = [Math.min(...spread.map(([lower]) => lower)), Math.max(...spread.map(([, upper]) => upper))];
+  return {
+    estimate, rows,
+    reason: {
+      rule: "handbook-range", standing: "estimated", source: weakestSource(rows),
+      values: { colourIndexName: pigment.colourIndexName, kinds: rows.map((row) => row.kind), range: estimate },
+    },
+  };
+}
+
+function handbookRows(table: readonly HandbookRow[], { colourIndexName, kind }: PigmentIdentity): readonly HandbookRow[] {
+  const bare = colourIndexName.replace(/:\d+$/, "");
+  const named = table.filter((row) => row.colourIndexNames.includes(bare));
+  const narrowed = named.filter((row) => row.kind === kind);
+  return narrowed.length === 0 ? named : narrowed;
+}
+
+/** A recalled row makes the whole range recalled. */
+function weakestSource(rows: readonly HandbookRow[]): SourceKey {
+  return rows.find((row) => row.source === "memory-formulation")?.source ?? rows[0]?.source ?? "memory-formulation";
+}

@@ -1,0 +1,47 @@
+/**
+ * Oil to hold back when a batch is begun: a paste loosens under the muller, so
+ * that the last oil is added only once it is seen to be wanted.
+ *
+ * @source practice-formulation
+ */
+import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Range } from "../quantities/range.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+import { requirePositive } from "./required-domain.ts";
+
+/** Customary share of the oil to keep by [1]. */
+export const CUSTOMARY_HOLD_BACK: Range = [0.1, 0.2];
+
+export interface HoldBackRuling {
+  /** Share of the batch's oil [1], 0-1. */
+  readonly fraction: Range;
+  readonly reason: Ruling;
+}
+
+/**
+ * @param oilIndexGPer100g [g/100 g], > 0.
+ * @param oilAbsorptionGPer100g rub-out figure [g/100 g], > 0, where known: below it the
+ *   pigment does not hold together, so the oil weighed first never falls under it.
+ * @throws RangeError when a figure is not a finite number above 0.
+ */
+export function oilHeldBack(oilIndexGPer100g: number, oilAbsorptionGPer100g?: number): HoldBackRuling {
+  requirePositive("oil index", oilIndexGPer100g, "g/100 g");
+  if (oilAbsorptionGPer100g !== undefined) requirePositive("oil absorption", oilAbsorptionGPer100g, "g/100 g");
+  const beyondRubOut = oilAbsorptionGPer100g === undefined ? 1 : Math.max(0, 1 - oilAbsorptionGPer100g / oilIndexGPer100g);
+  const [least, most] = CUSTOMARY_HOLD_BACK;
+  const fraction: Range = [Math.min(least, beyondRubOut), Math.min(most, beyondRubOut)];
+  const rule = fraction[1] === 0 ? "rub-out-takes-all-the-oil" : fraction[1] < most ? "paste-loosens-down-to-rub-out" : "paste-loosens-under-the-muller";
+  return {
+    fraction,
+    reason: {
+      rule, standing: "estimated", source: "practice-formulation",
+      values: { fraction, oilIndexGPer100g, ...(oilAbsorptionGPer100g === undefined ? {} : { oilAbsorptionGPer100g }) },
+    },
+  };
+}
+
+/** @throws RangeError unless both ends lie in 0-1 and in order. */
+export function requireFractionRange(named: string, [lower, upper]: Range): void {
+  if (!(lower >= 0 && lower <= upper)) throw domainError(named, lower, `0 <= ${named} <= upper end`);
+  if (!(upper < 1)) throw domainError(named, upper, `${named} < 1`);
+}

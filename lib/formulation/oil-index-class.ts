@@ -1,0 +1,74 @@
+/**
+ * Oil index in a word: grams of oil to 100 g of pigment in the paint as made.
+ *
+ * The limits are this project's, set between the pigments of Church's table: the
+ * dense whites and vermilion (16-23) lie below 25; ultramarine (39), and with it
+ * the dense oxides, below 50; viridian and ochre (54, 61) below 70, where cobalt
+ * blue and light red fall on the edge; Prussian blue, umbers and ivory black
+ * (75-100) below 110; the siennas (144, 194) above.
+ *
+ * @source practice-formulation : an estimate; church-1915 for where the pigments lie.
+ */
+import { domainError } from "../diagnostics/diagnostic.ts";
+import { ends, type Quantity } from "../quantities/range.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+
+export type OilIndexClass = "very low" | "low" | "medium" | "high" | "very high";
+
+export interface OilIndexLimit {
+  readonly oilIndexClass: OilIndexClass;
+  /** Largest oil index [g/100 g] still in this class, inclusive. */
+  readonly oilIndexMaxGPer100g: number;
+  /** Pigments of Church's table that lie in it. */
+  readonly suchAs: readonly string[];
+}
+
+export const OIL_INDEX_LIMITS: readonly OilIndexLimit[] = [
+  { oilIndexClass: "very low", oilIndexMaxGPer100g: 25, suchAs: ["white lead", "zinc white", "vermilion"] },
+  { oilIndexClass: "low", oilIndexMaxGPer100g: 50, suchAs: ["ultramarine"] },
+  { oilIndexClass: "medium", oilIndexMaxGPer100g: 70, suchAs: ["yellow ochre", "viridian"] },
+  { oilIndexClass: "high", oilIndexMaxGPer100g: 110, suchAs: ["Prussian blue", "raw umber", "burnt umber", "ivory black"] },
+  { oilIndexClass: "very high", oilIndexMaxGPer100g: Infinity, suchAs: ["raw sienna", "burnt sienna"] },
+];
+
+export interface OilIndexRuling {
+  readonly oilIndexClass: OilIndexClass;
+  readonly limit: OilIndexLimit;
+  /** Every class that the estimate reaches into; one for a figure alone. */
+  readonly spans: readonly OilIndexClass[];
+  readonly reason: Ruling;
+}
+
+/**
+ * @param oilIndexGPer100g [g/100 g], > 0; an estimate's two ends are judged at
+ *   their geometric mean, since oil figures differ by ratios.
+ * @returns the ruling; an oil index on a limit belongs to the lower class.
+ * @throws RangeError when an end is not a finite number above 0.
+ * @example oilIndexRuling(34).oilIndexClass // "low"
+ */
+export function oilIndexRuling(oilIndexGPer100g: Quantity): OilIndexRuling {
+  const [lower, upper] = ends(oilIndexGPer100g);
+  for (const end of [lower, upper]) {
+    if (!(end > 0 && end < Infinity)) throw domainError("oil index", end, "0 < oil index < Infinity g/100 g");
+  }
+  const decidedAt = lower === upper ? lower : Math.sqrt(lower * upper);
+  const limit = limitOf(decidedAt);
+  const first = OIL_INDEX_LIMITS.indexOf(limitOf(lower));
+  const last = OIL_INDEX_LIMITS.indexOf(limitOf(upper));
+  const spans = OIL_INDEX_LIMITS.slice(first, last + 1).map((row) => row.oilIndexClass);
+  return {
+    oilIndexClass: limit.oilIndexClass, limit, spans,
+    reason: {
+      rule: spans.length === 1 ? "oil-index-class" : "oil-index-class-of-an-estimate",
+      values: { oilIndexClass: limit.oilIndexClass, oilIndexGPer100g, decidedAt, spans, suchAs: limit.suchAs },
+      standing: "estimated", source: "practice-formulation",
+    },
+  };
+}
+
+function limitOf(oilIndexGPer100g: number): OilIndexLimit {
+  for (const limit of OIL_INDEX_LIMITS) {
+    if (oilIndexGPer100g <= limit.oilIndexMaxGPer100g) return limit;
+  }
+  throw new Error("Unreachable: the last oil index limit is open");
+}

@@ -1,0 +1,50 @@
+/** Parts of a colour's pigments, as a record gives them, to shares of the dry pigment by mass. */
+import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Complaint } from "./plausibility.ts";
+
+/** How far written shares may stray from a whole by their own rounding. */
+export const WRITTEN_SUM_TOLERANCE = 0.005;
+
+/**
+ * Mass fractions from parts of any scale ("2 to 1"), in the same order.
+ *
+ * @param parts by mass; all given or none.
+ * @returns undefined when any is missing: the parts of a colour are never invented. One pigment alone is the whole.
+ * @throws RangeError when a part is not a finite number above 0.
+ */
+export function massFractions(parts: readonly (number | undefined)[]): number[] | undefined {
+  if (parts.length === 1) return [1];
+  const given: number[] = [];
+  for (const part of parts) {
+    if (part === undefined) return undefined;
+    if (!(part > 0 && part < Infinity)) throw domainError("part", part, "0 < part < Infinity");
+    given.push(part);
+  }
+  const whole = given.reduce((total, part) => total + part, 0);
+  return given.map((part) => part / whole);
+}
+
+/**
+ * Faults of a list of parts: some given and some not; or fractions, or percent,
+ * that were plainly meant to make a whole and do not.
+ */
+export function partsComplaint(parts: readonly (number | undefined)[]): Complaint | undefined {
+  const given = parts.filter((part) => part !== undefined);
+  if (given.length === 0) return undefined;
+  if (given.length < parts.length) {
+    return { severity: "error", rule: "formulation/parts-all-or-none", subject: "parts", actual: `${given.length} of ${parts.length}`, expected: "parts for every pigment or for none" };
+  }
+  const sum = given.reduce((total, part) => total + part, 0);
+  const whole = given.length > 1 ? wholeMeant(given, sum) : undefined;
+  if (whole === undefined || Math.abs(sum / whole - 1) <= WRITTEN_SUM_TOLERANCE) return undefined;
+  return {
+    severity: "warning", rule: "formulation/parts-sum", subject: "sum of parts", actual: String(Number(sum.toPrecision(6))), expected: String(whole),
+    hint: "they are taken in proportion",
+  };
+}
+
+/** 1 for fractions, 100 for what lies near it, nothing for free parts such as 2 to 1. */
+function wholeMeant(parts: readonly number[], sum: number): number | undefined {
+  if (parts.every((part) => part < 1)) return 1;
+  return sum > 90 && sum < 110 ? 100 : undefined;
+}

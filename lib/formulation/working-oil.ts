@@ -1,0 +1,81 @@
+/**
+ * From rub-out to working paint and back, where one of the two is not known.
+ *
+ * A working paint takes more oil than the rub-out figure, which marks only where
+ * the pigment first holds together. How much more:
+ *  - upper end 2.0: the middle one of Church's figures over today's handbook oil
+ *    absorption (1.9; viridian 1.0 the least, raw sienna 4.1 the most);
+ *  - lower end 1.1: the stiffest paste that still brushes, at a reduced PVC of
+ *    about .95 (paste recipes lie at .6-.95).
+ *
+ * @source church-1915 ; practice-formulation
+ */
+import { domainError } from "../diagnostics/diagnostic.ts";
+import { ends, type Quantity, type Range } from "../quantities/range.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+
+/** Oil index over oil absorption [1]. */
+export const WORKING_OIL_RATIO: Range = [1.1, 2];
+
+/** The ratios between which Church's pigments lie; outside them one of the two figures is doubtful. */
+export const WORKING_OIL_REACH: Range = [0.9, 4.1];
+
+export interface WorkingOilEstimate {
+  readonly estimate: Range;
+  readonly reason: Ruling;
+}
+
+function requirePositiveEnds(named: string, quantity: Quantity): Range {
+  const [lower, upper] = ends(quantity);
+  for (const end of [lower, upper]) {
+    if (!(end > 0 && end < Infinity)) throw domainError(named, end, `0 < ${named} < Infinity g/100 g`);
+  }
+  return [lower, upper];
+}
+
+/**
+ * Oil index [g/100 g] expected of a pigment from its rub-out figure.
+ * @param oilAbsorptionGPer100g [g/100 g], > 0, or an estimate's ends.
+ * @throws RangeError when an end is not a finite number above 0.
+ * @example estimatedOilIndex(20).estimate // [22, 40]
+ */
+export function estimatedOilIndex(oilAbsorptionGPer100g: Quantity): WorkingOilEstimate {
+  const [lower, upper] = requirePositiveEnds("oil absorption", oilAbsorptionGPer100g);
+  const [least, most] = WORKING_OIL_RATIO;
+  return {
+    estimate: [lower * least, upper * most],
+    reason: { rule: "working-paint-takes-more-than-rub-out", values: { oilAbsorptionGPer100g, ratio: WORKING_OIL_RATIO }, standing: "estimated", source: "church-1915" },
+  };
+}
+
+/**
+ * Oil absorption [g/100 g] expected of a pigment from the oil index of its paint.
+ * @throws RangeError when an end is not a finite number above 0.
+ * @example estimatedOilAbsorption(40).estimate // [20, 36.36]
+ */
+export function estimatedOilAbsorption(oilIndexGPer100g: Quantity): WorkingOilEstimate {
+  const [lower, upper] = requirePositiveEnds("oil index", oilIndexGPer100g);
+  const [least, most] = WORKING_OIL_RATIO;
+  return {
+    estimate: [lower / most, upper / least],
+    reason: { rule: "rub-out-takes-less-than-working-paint", values: { oilIndexGPer100g, ratio: WORKING_OIL_RATIO }, standing: "estimated", source: "church-1915" },
+  };
+}
+
+/**
+ * Whether an oil index and a rub-out figure can belong to one paint.
+ *
+ * @returns the contradiction, with the ratio and the reach it passes; undefined when they agree.
+ * @throws RangeError when either is not a finite number above 0.
+ */
+export function workingOilContradiction(oilIndexGPer100g: number, oilAbsorptionGPer100g: number): Ruling | undefined {
+  const [oilIndex] = requirePositiveEnds("oil index", oilIndexGPer100g);
+  const [oilAbsorption] = requirePositiveEnds("oil absorption", oilAbsorptionGPer100g);
+  const ratio = oilIndex / oilAbsorption;
+  const [least, most] = WORKING_OIL_REACH;
+  if (ratio >= least && ratio <= most) return undefined;
+  return {
+    rule: ratio < least ? "oil-index-below-rub-out" : "oil-index-far-above-rub-out",
+    values: { oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach: WORKING_OIL_REACH }, standing: "estimated", source: "church-1915",
+  };
+}
