@@ -1,0 +1,66 @@
+/**
+ * Drying class in a word, by days to touch dry of a 75 um film at 20 degrees C.
+ *
+ * @source practice-drying : the limits are an estimate of this project.
+ */
+import { domainError } from "../diagnostics/diagnostic.ts";
+import { ends, type Quantity } from "../quantities/range.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+
+export type DryingClass = "fast" | "medium" | "slow" | "very slow";
+
+export interface DryingLimit {
+  readonly dryingClass: DryingClass;
+  /** Most days to touch dry [d] still in this class, inclusive. */
+  readonly touchDryDaysMax: number;
+}
+
+/** Film thickness [um, wet] and temperature [degrees C] that the classes are meant for. */
+export const CLASS_FILM_UM = 75;
+export const CLASS_TEMPERATURE_C = 20;
+
+export const DRYING_LIMITS: readonly DryingLimit[] = [
+  { dryingClass: "fast", touchDryDaysMax: 3 },
+  { dryingClass: "medium", touchDryDaysMax: 6 },
+  { dryingClass: "slow", touchDryDaysMax: 12 },
+  { dryingClass: "very slow", touchDryDaysMax: Infinity },
+];
+
+export interface DryingClassRuling {
+  readonly dryingClass: DryingClass;
+  readonly limit: DryingLimit;
+  /** Every class that the days reach into, fastest first. */
+  readonly spans: readonly DryingClass[];
+  readonly reason: Ruling;
+}
+
+/**
+ * @param touchDryDays [d], > 0; a range is classed by its later end, the one that a painter has to count on.
+ * @returns the ruling; a figure on a limit belongs to the faster class.
+ * @throws RangeError when an end is not a finite number above 0.
+ * @example dryingClassRuling([3, 6]).dryingClass // "medium"
+ */
+export function dryingClassRuling(touchDryDays: Quantity): DryingClassRuling {
+  const [earlier, later] = ends(touchDryDays);
+  for (const days of [earlier, later]) {
+    if (!(days > 0 && days < Infinity)) throw domainError("days to touch dry", days, "0 < days < Infinity");
+  }
+  const limit = limitOf(later);
+  const first = DRYING_LIMITS.indexOf(limitOf(earlier));
+  const spans = DRYING_LIMITS.slice(first, DRYING_LIMITS.indexOf(limit) + 1).map((row) => row.dryingClass);
+  return {
+    dryingClass: limit.dryingClass, limit, spans,
+    reason: {
+      rule: spans.length === 1 ? "drying-class" : "drying-class-by-the-later-end",
+      values: { dryingClass: limit.dryingClass, touchDryDays, decidedAt: later, spans, filmThicknessUm: CLASS_FILM_UM, temperatureC: CLASS_TEMPERATURE_C },
+      standing: "estimated", source: "practice-drying",
+    },
+  };
+}
+
+function limitOf(days: number): DryingLimit {
+  for (const limit of DRYING_LIMITS) {
+    if (days <= limit.touchDryDaysMax) return limit;
+  }
+  throw new Error("Unreachable: the last drying limit is open");
+}

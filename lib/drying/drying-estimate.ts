@@ -1,0 +1,91 @@
+/**
+ * Days to touch dry, and the class, expected of a paint from what is in it: the
+ * days of linseed oil alone, times what oil, pigments, added driers, film and
+ * room each do. A class and a range with its reasons, never one number of days.
+ *
+ * @source practice-drying ; memory-drying
+ */
+import type { Range } from "../quantities/range.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+import type { AddedDrier } from "./added-drier.ts";
+import type { Chemistry } from "./chemistry-drying.ts";
+import { chemicalContributions, type ChemicalPart } from "./chemical-contributions.ts";
+import { product, type Contribution } from "./contribution.ts";
+import { dryingClassRuling, CLASS_FILM_UM, CLASS_TEMPERATURE_C, type DryingClassRuling } from "./drying-class.ts";
+import { filmContribution, temperatureContribution } from "./film-conditions.ts";
+import { pigmentChemistry } from "./pigment-chemistry.ts";
+import { LINSEED_DAYS, oilContributions, type OilPart } from "./vehicle-drying.ts";
+
+export interface DryingPigment {
+  readonly name: string;
+  readonly colourIndexName?: string | undefined;
+  /** Where the Colour Index name is missing or not known here. */
+  readonly chemistry?: Chemistry | undefined;
+  /** Share of the dry pigment by mass, the white's included where tinted; undefined when the parts are not recorded. */
+  readonly massFraction?: number | undefined;
+  /** Whether it is the white that the colour is tinted with. */
+  readonly white?: boolean | undefined;
+}
+
+export interface DryingQuestion {
+  readonly pigments: readonly DryingPigment[];
+  /** Empty when the vehicle is not recorded. */
+  readonly oils: readonly OilPart[];
+  readonly addedDriers?: readonly AddedDrier[] | undefined;
+  /** Wet film [um]; the classes' own when not given. */
+  readonly filmThicknessUm?: number | undefined;
+  /** [degrees C]; the classes' own when not given. */
+  readonly temperatureC?: number | undefined;
+}
+
+export interface DryingEstimate {
+  readonly known: true;
+  readonly touchDryDays: Range;
+  readonly ruling: DryingClassRuling;
+  /** Each thing that moves the days, with its sign; their factors times the base days give the range. */
+  readonly contributions: readonly Contribution[];
+  readonly base: Ruling;
+}
+
+export interface DryingUnknown {
+  readonly known: false;
+  /** Pigments whose chemistry is not known here. */
+  readonly unknownPigments: readonly string[];
+  readonly reason: Ruling;
+}
+
+/** Digits kept of the days, so that rounding noise of the factors does not carry a figure over a class limit. */
+const DIGITS = 12;
+
+/**
+ * @throws RangeError when a thickness, temperature or dose lies outside its law's reach, or oils do not sum to 1.
+ */
+export function dryingEstimate(question: DryingQuestion): DryingEstimate | DryingUnknown {
+  const { parts, unknownPigments } = identified(question.pigments);
+  if (unknownPigments.length > 0 || parts.length === 0) {
+    return { known: false, unknownPigments, reason: { rule: "pigment-chemistry-unknown", values: { pigments: unknownPigments } } };
+  }
+  const contributions = [
+    ...oilContributions(question.oils),
+    ...chemicalContributions(parts, question.addedDriers ?? []),
+    filmContribution(question.filmThicknessUm ?? CLASS_FILM_UM),
+    temperatureContribution(question.temperatureC ?? CLASS_TEMPERATURE_C),
+  ];
+  const [least, most] = product(contributions.map(({ factor }) => factor));
+  const touchDryDays: Range = [Number((LINSEED_DAYS[0] * least).toPrecision(DIGITS)), Number((LINSEED_DAYS[1] * most).toPrecision(DIGITS))];
+  return {
+    known: true, touchDryDays, contributions, ruling: dryingClassRuling(touchDryDays),
+    base: { rule: "linseed-oil-alone", values: { days: LINSEED_DAYS }, standing: "estimated", source: "memory-drying" },
+  };
+}
+
+function identified(pigments: readonly DryingPigment[]): { readonly parts: readonly ChemicalPart[]; readonly unknownPigments: readonly string[] } {
+  const parts: ChemicalPart[] = [];
+  const unknownPigments: string[] = [];
+  for (const { name, colourIndexName, chemistry, massFraction, white = false } of pigments) {
+    const found = chemistry ?? (colourIndexName === undefined ? undefined : pigmentChemistry(colourIndexName));
+    if (found === undefined) unknownPigments.push(name);
+    else parts.push({ name, chemistry: found, massFraction: pigments.length === 1 ? 1 : massFraction, white });
+  }
+  return { parts, unknownPigments };
+}

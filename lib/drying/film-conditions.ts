@@ -1,0 +1,54 @@
+/**
+ * What film and room do to drying, beside the film and room of the classes.
+ *
+ * @source practice-drying : both laws are estimates. Oxygen reaches a thick film
+ *   more slowly: days go as thickness to the power of .5 to 1. Warmth speeds: ten
+ *   degrees change the days 1.6 to 2.2 times.
+ */
+import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Range } from "../quantities/range.ts";
+import { contribution, type Contribution } from "./contribution.ts";
+import { CLASS_FILM_UM, CLASS_TEMPERATURE_C } from "./drying-class.ts";
+
+export const THICKNESS_POWER: Range = [0.5, 1];
+export const TEN_DEGREES: Range = [1.6, 2.2];
+
+/** Where the laws still say something: thinner is a stain, thicker never dries through as a film does; nobody paints colder or hotter. */
+export const FILM_REACH_UM: Range = [5, 1000];
+export const TEMPERATURE_REACH_C: Range = [5, 40];
+
+/**
+ * @param filmThicknessUm wet film [um], 5-1000.
+ * @throws RangeError outside that.
+ */
+export function filmContribution(filmThicknessUm: number): Contribution {
+  const [least, most] = FILM_REACH_UM;
+  if (!(filmThicknessUm >= least && filmThicknessUm <= most)) throw domainError("film thickness", filmThicknessUm, `${least} <= thickness <= ${most} um`);
+  const times = filmThicknessUm / CLASS_FILM_UM;
+  const factor = ordered(times ** THICKNESS_POWER[0], times ** THICKNESS_POWER[1]);
+  const values = { filmThicknessUm, classFilmUm: CLASS_FILM_UM };
+  if (times === 1) return contribution("film-as-classed", "none", factor, values, "practice-drying");
+  return times > 1
+    ? contribution("thick-film-slows", "slower", factor, values, "practice-drying")
+    : contribution("thin-film-speeds", "faster", factor, values, "practice-drying");
+}
+
+/**
+ * @param temperatureC [degrees C], 5-40.
+ * @throws RangeError outside that.
+ */
+export function temperatureContribution(temperatureC: number): Contribution {
+  const [least, most] = TEMPERATURE_REACH_C;
+  if (!(temperatureC >= least && temperatureC <= most)) throw domainError("temperature", temperatureC, `${least} <= temperature <= ${most} degrees C`);
+  const tens = (CLASS_TEMPERATURE_C - temperatureC) / 10;
+  const factor = ordered(TEN_DEGREES[0] ** tens, TEN_DEGREES[1] ** tens);
+  const values = { temperatureC, classTemperatureC: CLASS_TEMPERATURE_C };
+  if (tens === 0) return contribution("temperature-as-classed", "none", factor, values, "practice-drying");
+  return tens > 0
+    ? contribution("cold-slows", "slower", factor, values, "practice-drying")
+    : contribution("warmth-speeds", "faster", factor, values, "practice-drying");
+}
+
+function ordered(one: number, other: number): Range {
+  return [Math.min(one, other), Math.max(one, other)];
+}

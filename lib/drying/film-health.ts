@@ -1,0 +1,101 @@
+/**
+ * What may go wrong with a film of this paint, where chemistry or recipe gives
+ * cause: brittleness, soaps, wrinkling, sinking-in.
+ *
+ * @source practice-drying
+ */
+import { ends, type Quantity } from "../quantities/range.ts";
+import type { Ruling, RulingValue } from "../quantities/ruling.ts";
+import { drierRulings, type AddedDrier } from "./added-drier.ts";
+import type { Chemistry } from "./chemistry-drying.ts";
+import { pigmentChemistry } from "./pigment-chemistry.ts";
+import { yellowingRuling, type OilPart } from "./vehicle-drying.ts";
+
+export interface FilmPigment {
+  readonly name: string;
+  readonly colourIndexName?: string | undefined;
+  readonly massFraction?: number | undefined;
+}
+
+export interface Film {
+  readonly pigments: readonly FilmPigment[];
+  readonly oils: readonly OilPart[];
+  readonly addedDriers?: readonly AddedDrier[] | undefined;
+  /** 1 - PVC [1]. */
+  readonly oilVolumeFraction?: Quantity | undefined;
+  /** PVC over effective CPVC [1]. */
+  readonly reducedPvc?: Quantity | undefined;
+}
+
+export interface ChemistryHealthRow {
+  readonly chemistry: Chemistry;
+  readonly rule: string;
+  /** Least share of the dry pigment by mass [1] at which it is said; a share not recorded counts as enough. */
+  readonly fromMassFraction: number;
+}
+
+export const CHEMISTRY_HEALTH: readonly ChemistryHealthRow[] = [
+  { chemistry: "zinc oxide", rule: "zinc-makes-brittle", fromMassFraction: 0.05 },
+  { chemistry: "zinc oxide", rule: "zinc-soaps-may-part-layers", fromMassFraction: 0.01 },
+  { chemistry: "lead", rule: "lead-makes-tough", fromMassFraction: 0.25 },
+  { chemistry: "lead", rule: "lead-soaps-turn-transparent", fromMassFraction: 0.01 },
+  { chemistry: "fine carbon", rule: "carbon-skin-wrinkles-when-thick", fromMassFraction: 0.25 },
+];
+
+/** Oil volume fraction [1] from which a thick stroke may wrinkle. */
+export const WRINKLES_FROM_OIL = 0.68;
+
+export interface SinkingLimit {
+  /** Largest reduced PVC [1] of the row, inclusive. */
+  readonly reducedPvcMax: number;
+  readonly rule: string;
+}
+
+/** How easily a paint loses its gloss to what lies below. */
+export const SINKING_LIMITS: readonly SinkingLimit[] = [
+  { reducedPvcMax: 0.9, rule: "sinks-in-on-absorbent-ground-alone" },
+  { reducedPvcMax: 1, rule: "sinks-in-easily" },
+  { reducedPvcMax: Infinity, rule: "dull-of-itself" },
+];
+
+/**
+ * Every ruling that the paint gives cause for: pigments' first, then oil, driers, recipe.
+ * @throws RangeError when a drier's dose lies beyond reach, or a reduced PVC is not above 0.
+ */
+export function filmHealthRulings(film: Film): Ruling[] {
+  return [
+    ...film.pigments.flatMap(pigmentRulings),
+    ...compact(yellowingRuling(film.oils)),
+    ...drierRulings(film.addedDriers ?? []),
+    ...(film.oilVolumeFraction === undefined ? [] : wrinkling(film.oilVolumeFraction)),
+    ...(film.reducedPvc === undefined ? [] : sinking(film.reducedPvc)),
+  ];
+}
+
+function pigmentRulings({ name, colourIndexName, massFraction }: FilmPigment): Ruling[] {
+  const chemistry = colourIndexName === undefined ? undefined : pigmentChemistry(colourIndexName);
+  return CHEMISTRY_HEALTH.filter((row) => row.chemistry === chemistry && (massFraction === undefined || massFraction >= row.fromMassFraction))
+    .map((row) => practice(row.rule, { pigment: name, ...(massFraction === undefined ? {} : { massFraction }) }));
+}
+
+function wrinkling(oilVolumeFraction: Quantity): Ruling[] {
+  return ends(oilVolumeFraction)[1] >= WRINKLES_FROM_OIL ? [practice("oil-rich-wrinkles-when-thick", { oilVolumeFraction, from: WRINKLES_FROM_OIL })] : [];
+}
+
+/** An estimate is judged by its drier end; oiling out mends what has sunk in, not what is dull of itself. */
+function sinking(reducedPvc: Quantity): Ruling[] {
+  const driest = ends(reducedPvc)[1];
+  if (!(driest > 0)) throw new RangeError(`Unexpected reduced PVC \`${driest}\`, expected \`0 < reduced PVC\``);
+  const limit = SINKING_LIMITS.find((row) => driest <= row.reducedPvcMax);
+  if (limit === undefined) return [];
+  const ruling = practice(limit.rule, { reducedPvc, decidedAt: driest });
+  return limit.rule === "dull-of-itself" ? [ruling] : [ruling, practice("oiling-out", {})];
+}
+
+function practice(rule: string, values: Readonly<Record<string, RulingValue>>): Ruling {
+  return { rule, values, standing: "estimated", source: "practice-drying" };
+}
+
+function compact<T>(value: T | undefined): readonly T[] {
+  return value === undefined ? [] : [value];
+}
