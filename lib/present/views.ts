@@ -480,7 +480,7 @@ export interface AnswerIndexView extends PageView {
   readonly lead: readonly string[];
   readonly answers: readonly AnswerEntryView[];
   /** Said in place of an empty list. */
-  readonly none?: string;
+  readonly noAnswers?: string;
 }
 
 export interface AnswerPageView extends PageView {

@@ -1,0 +1,33 @@
+import type { Amount, Known } from "../quantities/figure.ts";
+import { isRange, type Quantity } from "../quantities/range.ts";
+import type { FigureRow } from "../sheet/figure-table.ts";
+import { decimalText, placesWithin, quantityText, significantText } from "./number-text.ts";
+import type { Words } from "./words/words.ts";
+
+/** A figure's value as it reads, without its unit: rounded to what its row and its uncertainty bear. */
+export function valueText(row: FigureRow, figure: Known<Amount>, words: Words): string {
+  const { value, uncertainty } = figure;
+  if (typeof value === "string") return row.kind === "word" ? (words.terms[value] ?? value) : value;
+  if (!isQuantity(value)) return `${value.length}`;
+  switch (row.kind) {
+    case "share": return `${quantityText(value, (share) => decimalText(share * 100, row.digits), words.about)}\u00a0%`;
+    case "significant": return quantityText(value, (number) => significantText(number, row.digits), words.about);
+    default: return quantityText(value, (number) => decimalText(number, placesWithin(uncertainty, row.digits)), words.about);
+  }
+}
+
+/** A figure with its unit: "63 g/100 g", "3–6 days". */
+export function figureText(row: FigureRow, figure: Known<Amount>, words: Words): string {
+  const unit = unitText(figure.unit, words);
+  const value = valueText(row, figure, words);
+  return unit === "" ? value : `${value}\u00a0${unit}`;
+}
+
+/** Symbol of a unit as printed; nothing for plain numbers and words. */
+export function unitText(unit: string, words: Words): string {
+  return words.units[unit] ?? unit;
+}
+
+function isQuantity(value: Exclude<Amount, string>): value is Quantity {
+  return typeof value === "number" || isRange(value);
+}

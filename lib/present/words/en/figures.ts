@@ -1,0 +1,44 @@
+/** Name of each figure, by its key in the figure table. */
+export const FIGURES = {
+  massFraction: "Share of the dry pigment",
+  density: "Density of the pigment",
+  oilDensity: "Density of the oil",
+  bulkDensityLoose: "Bulk density, as poured",
+  bulkDensityTapped: "Bulk density, tapped",
+  xyzX: "X", xyzY: "Y", xyzZ: "Z",
+  labL: "L*", labA: "a*", labB: "b*",
+  munsell: "Munsell", munsellHue: "Munsell hue", munsellValue: "Munsell value", munsellChroma: "Munsell chroma",
+  srgb: "sRGB", displayP3: "Display P3", oklch: "OKLCH", nbsName: "ISCC-NBS name",
+  glossExcludedL: "L* with gloss excluded", lamplight: "Change in lamplight",
+  residual: "Missed by the fit", leaveOneOut: "Missed when left out", massRatio: "Colour to white, by mass",
+  strengthByMass: "White to L* 50, by mass of paint", strengthByVolume: "White to L* 50, tube to tube",
+  tintingStrength: "Tinting strength", contrastRatio: "Contrast ratio", hidingFilm: "Film that hides", opacityClass: "Opacity",
+  oilAbsorption: "Oil absorption (rub-out)", oilIndex: "Oil index", oilIndexClass: "Oil demand", oilByVolume: "Oil by volume of pigment",
+  cpvc: "CPVC", dispersionFactor: "Dispersion factor", effectiveCpvc: "Effective CPVC", pvc: "PVC", reducedPvc: "PVC over CPVC", effectiveReducedPvc: "PVC over effective CPVC",
+  paintDensity: "Density of the paint", finish: "Finish", gloss60: "Gloss at 60\u00b0",
+  dryingClass: "Drying", touchDryDays: "Touch dry", throughDryDays: "Through dry",
+  lightfastnessCategory: "Lightfastness category", lightfastnessExpectation: "Lightfastness, expected", blueWool: "Blue wool", deltaEab: "Colour change on exposure",
+} as const satisfies Record<string, string>;
+
+/** Gloss of a figure whose name a painter may not know, by the same key. */
+export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
+  oilIndex: "grams of oil to 100 g of pigment, in the paint as made",
+  oilAbsorption: "grams of oil that just bind 100 g of pigment on the slab",
+  oilByVolume: "the same for 100 cm\u00b3 of pigment, so that light and heavy pigments compare",
+  cpvc: "the share of pigment in the dry film at which the oil only just fills the gaps",
+  effectiveCpvc: "the CPVC that the paste acts by, since clumps hold oil",
+  pvc: "the share of pigment in the dry film, by volume",
+  effectiveReducedPvc: "below 1 oil is in excess and the film is glossy; above 1 it holds voids and is matte",
+  contrastRatio: "light thrown back over black against over white: 1 hides wholly",
+  hidingFilm: "wet film of which the contrast ratio is 0.98",
+  tintingStrength: "how much it colours a white against the workshop's reference, by mass",
+  deltaEab: "CIE 1976 \u0394E*ab between the part exposed and the part kept dark",
+  blueWool: "1 (most fugitive) to 8, another scale than the categories",
+  lightfastnessCategory: "I (excellent) to V, by colour change in the exposures of a standard",
+  lamplight: "\u0394E00 between daylight and lamplight, to an eye used to each",
+  nbsName: "the nearest of 267 names of colours",
+};
+
+export const UNITS: Readonly<Record<string, string>> = {
+  "1": "", "": "", "g/cm3": "g/cm\u00b3", "g/100 g": "g/100 g", "g/100 cm3": "g/100 cm\u00b3", "g/ml": "g/ml", "um": "\u00b5m", "d": "days", "GU": "GU",
+};

@@ -1,0 +1,29 @@
+import type { StandingKind } from "../views.ts";
+import type { NotStated } from "../../quantities/figure.ts";
+import type { Ruling } from "../../quantities/ruling.ts";
+
+/** What a ruling's values can be asked for while it is worded: numbers are raw, and worded by the language. */
+export type RulingWording = (values: Ruling["values"]) => string;
+
+/** Everything that the pages say in one language. Nothing else in lib or templates holds a reader's sentence. */
+export interface Words {
+  readonly language: string;
+  /** "about", before an estimate whose two ends read alike. */
+  readonly about: string;
+  /** Name of each figure by its key in the figure table. */
+  readonly figures: Readonly<Record<string, string>>;
+  readonly units: Readonly<Record<string, string>>;
+  readonly standings: Readonly<Record<StandingKind, { readonly word: string; readonly gloss: string }>>;
+  /** "rests on an estimate", of a derived figure. */
+  readonly restsOn: (root: string) => string;
+  /** Why a figure is missing and what would be needed, in a sentence. */
+  readonly absence: (missing: NotStated) => string;
+  /** Gloss of a figure whose name needs one, by the same key. */
+  readonly glosses: Readonly<Record<string, string>>;
+  /** Gloss of a trade term, by term as printed. */
+  readonly trade: Readonly<Record<string, string>>;
+  /** Words of closed sets: classes, finishes, families. */
+  readonly terms: Readonly<Record<string, string>>;
+  /** A sentence for each rule of each science. */
+  readonly rulings: Readonly<Record<string, RulingWording>>;
+}
