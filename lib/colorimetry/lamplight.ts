@@ -1,3 +1,4 @@
+import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { adaptedXyz } from "./adaptation.ts";
@@ -12,6 +13,8 @@ export const SHIFTS_CLEARLY_FROM = 4;
 
 /** A change of lightness or chroma smaller than this [1] is not spoken of. */
 const SPOKEN_OF_FROM = 1;
+
+export type LamplightRule = "holds-in-lamplight" | "shifts-slightly-in-lamplight" | "shifts-clearly-in-lamplight";
 
 /** What lamplight does to a colour. */
 export interface Lamplight {
@@ -29,7 +32,7 @@ export interface Lamplight {
  *
  * @param spectrum as {@link tristimulus} takes it.
  * @returns both Labs, their Delta-E00, and a ruling: `holds-in-lamplight`,
- *   `shifts-slightly-in-lamplight` or `shifts-clearly-in-lamplight`, with
+ *   `shifts-slightly-in-lamplight` or `shifts-clearly-in-lamplight`, the last two with
  *   `towards` (red, yellow, green, blue), `lightness` (lighter, darker, same) and
  *   `chroma` (stronger, duller, same).
  * @validity A strong colour shifts by 4-10 without being odd: adaptation models cover
@@ -40,15 +43,24 @@ export function lamplight(spectrum: Spectrum): Lamplight {
   const daylight = xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10");
   const underLamp = xyzToLab(adaptedXyz(tristimulus(spectrum, "A/10"), "A/10", "D65/10"), "D65/10");
   const shift = deltaE00(daylight, underLamp);
-  const rule = shift < SHIFTS_SLIGHTLY_FROM ? "holds-in-lamplight"
-    : shift < SHIFTS_CLEARLY_FROM ? "shifts-slightly-in-lamplight" : "shifts-clearly-in-lamplight";
-  const values = {
+  const rule = lamplightRule(shift);
+  const values = rule === "holds-in-lamplight" ? { deltaE00: shift } : {
     deltaE00: shift,
     towards: direction(underLamp.a - daylight.a, underLamp.b - daylight.b),
     lightness: change(underLamp.L - daylight.L, "lighter", "darker"),
     chroma: change(labToLch(underLamp).C - labToLch(daylight).C, "stronger", "duller"),
   };
   return { daylight, lamplight: underLamp, deltaE00: shift, ruling: { rule, values, source: "metamerism-practice" } };
+}
+
+/**
+ * Which band an inconstancy falls in; a figure on a limit belongs to the larger shift.
+ * @throws RangeError when it is negative or NaN.
+ */
+export function lamplightRule(deltaE00: number): LamplightRule {
+  if (!(deltaE00 >= 0)) throw domainError("colour inconstancy Delta-E00", deltaE00, "Delta-E00 >= 0");
+  if (deltaE00 < SHIFTS_SLIGHTLY_FROM) return "holds-in-lamplight";
+  return deltaE00 < SHIFTS_CLEARLY_FROM ? "shifts-slightly-in-lamplight" : "shifts-clearly-in-lamplight";
 }
 
 function direction(a: number, b: number): "red" | "yellow" | "green" | "blue" {

@@ -1,3 +1,4 @@
+import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { deltaE00 } from "./difference.ts";
@@ -8,6 +9,8 @@ import type { Xyz } from "./viewing.ts";
 /** Up to here [Delta-E00] two colours pass for the same in daylight; from here on they part in lamplight. */
 export const MATCHES_TO = 2;
 export const PARTS_FROM = 2;
+
+export type MetamerismRule = "differs-in-daylight" | "metameric-pair" | "matches-in-both-lights";
 
 /** How two colours compare in daylight and in lamplight. */
 export interface Metamerism {
@@ -38,8 +41,18 @@ export function metamerism(one: Spectrum, other: Spectrum): Metamerism {
   const daylight = deltaE00(xyzToLab(day[0], "D65/10"), xyzToLab(day[1], "D65/10"));
   const lamplight = deltaE00(underLamp, xyzToLab(lamp[1], "A/10"));
   const index = deltaE00(underLamp, xyzToLab(corrected(lamp[1], day[0], day[1]), "A/10"));
-  const rule = daylight > MATCHES_TO ? "differs-in-daylight" : index >= PARTS_FROM ? "metameric-pair" : "matches-in-both-lights";
+  const rule = metamerismRule(daylight, index);
   return { daylight, lamplight, index, ruling: { rule, values: { daylight, lamplight, index }, source: "metamerism-practice" } };
+}
+
+/**
+ * How a pair is spoken of; a difference of {@link MATCHES_TO} still matches, an index of {@link PARTS_FROM} parts.
+ * @throws RangeError when a figure is negative or NaN.
+ */
+export function metamerismRule(daylight: number, index: number): MetamerismRule {
+  for (const figure of [daylight, index]) if (!(figure >= 0)) throw domainError("Delta-E00", figure, "Delta-E00 >= 0");
+  if (daylight > MATCHES_TO) return "differs-in-daylight";
+  return index >= PARTS_FROM ? "metameric-pair" : "matches-in-both-lights";
 }
 
 function corrected(lamp: Xyz, standard: Xyz, sample: Xyz): Xyz {

@@ -14,6 +14,8 @@ export interface SummationWeights {
   readonly Z: Float64Array;
 }
 
+const CHANNELS = ["X", "Y", "Z"] as const;
+
 /** Worked out once a grid and viewing: a reading to every notation has to stay under half a millisecond. */
 const weightsByGrid = new Map<string, SummationWeights>();
 
@@ -50,18 +52,20 @@ function weightsOf(grid: WavelengthGrid, viewing: Viewing): SummationWeights {
   const table = cieTable(viewing);
   const first = Math.ceil((table.startNm - startNm) / fineStepNm);
   const last = Math.floor((table.endNm - startNm) / fineStepNm);
-  const shares = Array.from({ length: count }, (_, i) =>
+  const shares = parts === 1 ? [] : Array.from({ length: count }, (_, i) =>
     naturalSpline(0, parts, Array.from({ length: count }, (__, j) => (i === j ? 1 : 0))));
 
   const sums = { X: new Float64Array(count), Y: new Float64Array(count), Z: new Float64Array(count) };
   const white = { X: 0, Y: 0, Z: 0 };
   for (let k = first; k <= last; k++) {
     const product = table.at(startNm + k * fineStepNm);
-    for (const channel of ["X", "Y", "Z"] as const) white[channel] += product[channel];
-    for (const [i, share] of shares.entries()) {
-      const part = share(k);
-      for (const channel of ["X", "Y", "Z"] as const) sums[channel][i] = (sums[channel][i] ?? 0) + part * product[channel];
-    }
+    const add = (i: number, part: number): void => {
+      for (const channel of CHANNELS) sums[channel][i] = (sums[channel][i] ?? 0) + part * product[channel];
+    };
+    for (const channel of CHANNELS) white[channel] += product[channel];
+    const own = Math.min(Math.max(k / parts, 0), count - 1);
+    if (Number.isInteger(own)) add(own, 1);
+    else for (const [i, share] of shares.entries()) add(i, share(k));
   }
   const scaled = (channel: keyof Xyz): Float64Array => sums[channel].map((sum) => (sum * WHITE_POINTS[viewing][channel]) / white[channel]);
   return { X: scaled("X"), Y: scaled("Y"), Z: scaled("Z") };
