@@ -31,23 +31,23 @@ const GROUND = { black: 0.015, white: 0.81 } as const;
 
 /**
  * Reflectance factors as read, one a wavelength [nm].
- * @param key names file and column: it seeds the scatter.
- * @param again a further reading of the same film, when it is read several times.
+ * @param making names the film as it was made, over both grounds: seeds its weighing and thickness.
+ * @param reading names the reading of it: seeds the instrument.
  */
-export function drawdownReflectance(drawdown: Drawdown, wavelengthsNm: readonly number[], key: string, again = 0): number[] {
-  const making = deviates(key);
-  const slip = Math.exp(RATIO_SCATTER * making());
+export function drawdownReflectance(drawdown: Drawdown, wavelengthsNm: readonly number[], making: string, reading: string): number[] {
+  const bench = deviates(making);
+  const slip = Math.exp(RATIO_SCATTER * bench());
   const volumes = mixed(drawdown, slip * (drawdown.misweighed ?? 1));
-  const thicknessMm = drawdown.film ? (drawdown.film.thicknessUm / 1000) * Math.exp(THICKNESS_SCATTER * making()) : THICK_MM;
+  const thicknessMm = drawdown.film ? (drawdown.film.thicknessUm / 1000) * Math.exp(THICKNESS_SCATTER * bench()) : THICK_MM;
   const ground = GROUND[drawdown.film?.ground ?? "black"];
 
-  const reading = deviates(`${key} reading ${again}`);
-  const zero = ZERO_DRIFT * reading();
-  const scale = 1 + SCALE_DRIFT * reading();
+  const instrument = deviates(reading);
+  const zero = ZERO_DRIFT * instrument();
+  const scale = 1 + SCALE_DRIFT * instrument();
   return wavelengthsNm.map((nm) => {
     const { K, S } = coefficients(volumes, nm);
     const read = readReflectance(layerReflectance(K, S, thicknessMm, ground), drawdown.geometry);
-    return zero + read * scale + reading() * (NOISE_FLOOR + NOISE_SHARE * read);
+    return zero + read * scale + instrument() * (NOISE_FLOOR + NOISE_SHARE * read);
   });
 }
 

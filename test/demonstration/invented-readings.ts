@@ -22,7 +22,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { drawdownReflectance } from "./drawdown-reflectance.ts";
 import type { PaintKey } from "./invented-paints.ts";
-import { drawdownsOf, INVENTED_SETS, type InventedSet } from "./invented-sets.ts";
+import { columnsOf, INVENTED_SETS, type InventedSet } from "./invented-sets.ts";
 import { cgatsText, csvText, cxfText, type ReadingTable } from "./reading-files.ts";
 
 /** Every file of readings: name and text, in order of name. */
@@ -35,8 +35,8 @@ export function inventedReadings(): { readonly name: string; readonly text: stri
 export function readingTable(paint: PaintKey, set: InventedSet): ReadingTable {
   const [first, last] = set.span ?? [400, 700];
   const wavelengthsNm = Array.from({ length: (last - first) / 10 + 1 }, (_, i) => first + 10 * i);
-  const columns = drawdownsOf(paint, set).map(({ column, drawdown, again }) => ({
-    name: column, values: drawdownReflectance(drawdown, wavelengthsNm, `${paint} ${again === 0 ? column : "masstone 1"}`, again),
+  const columns = columnsOf(paint, set).map(({ name, film, drawdown }) => ({
+    name, values: drawdownReflectance(drawdown, wavelengthsNm, `${paint}, film ${film}`, `${paint}, reading ${name}`),
   }));
   return { wavelengthsNm, columns, geometry: set.geometry ?? "d/8 excluded" };
 }

@@ -41,22 +41,50 @@ export const INVENTED_SETS = {
     ladders: { "titanium-white": [1, 5, 20, 50], "lead-white": [1, 5, 20] }, filmsUm: [25, 50],
     misweighed: { column: "titanium-white 1:20", factor: 2.3 },
   },
+  "titanium-zinc-white": { filmsUm: [50] },
+  "chalk-medium": { filmsUm: [100, 250] },
+  "barytes-medium": { filmsUm: [100, 250] },
+  "lamp-black-milled": { ladders: STRONG_BLACK },
+  "umber-ultramarine-black": { ladders: { "titanium-white": [1, 2, 5, 20], "lead-white": [1, 5, 20, 100] } },
+  "viridian-quinacridone-black": { ladders: { "titanium-white": [1, 2, 5, 20], "lead-white": [5, 20, 100] } },
+  "cobalt-blue": { ladders: { "titanium-white": [1, 2, 5, 20] }, filmsUm: [25, 50], geometry: "45/0" },
+  "prussian-blue": { ladders: { "titanium-white": [1, 5, 20, 100], "lead-white": [5, 20, 100] }, filmsUm: [6, 12] },
+  "phthalocyanine-blue": { ladders: { "titanium-white": [1, 5, 20, 100], "zinc-white": [5, 20, 100] }, filmsUm: [6, 12], span: [380, 730] },
+  "phthalocyanine-green": { ladders: { "titanium-white": [1, 5, 20, 100] }, filmsUm: [6, 12], span: [380, 730] },
+  "viridian": { ladders: { "titanium-white": [1, 2, 5, 10], "lead-white": [1, 5, 20] }, filmsUm: [25, 50, 100] },
+  "chromium-oxide-green": { ladders: { "titanium-white": [1, 2, 5, 20] }, filmsUm: [25, 50], format: "cgats" },
+  "raw-sienna": { ladders: { "titanium-white": [1, 2, 5], "lead-white": [1, 5] }, filmsUm: [25, 50, 100] },
+  "burnt-sienna": { ladders: { "titanium-white": [1, 5, 20], "lead-white": [1, 5, 20] }, filmsUm: [25, 50] },
+  "raw-umber": { ladders: { "titanium-white": [1, 5, 20], "lead-white": [1, 5, 20] } },
+  "red-iron-oxide": { ladders: { "titanium-white": [1, 5, 20] }, filmsUm: [12, 25], geometry: "d/8 included" },
+  "yellow-iron-oxide": { ladders: { "titanium-white": [1, 2, 5] }, filmsUm: [25] },
+  "cadmium-yellow": { ladders: { "titanium-white": [1, 2, 5] }, filmsUm: [25, 50] },
+  "cadmium-red": { ladders: { "titanium-white": [1, 2, 5, 10] }, filmsUm: [25, 50], format: "cxf" },
+  "quinacridone-magenta": { ladders: { "titanium-white": [1, 5, 20, 50], "zinc-white": [5, 20] }, filmsUm: [12, 25] },
+  "quinacridone-rose": { ladders: { "titanium-white": [2, 10, 40] }, ratioKind: "pigment" },
+  "madder-lake": { ladders: { "titanium-white": [1, 2, 5] }, filmsUm: [12, 25, 50] },
 } as const satisfies Partial<Record<PaintKey, InventedSet>>;
 
-/** The drawdowns of a set, each with the name of its column. */
-export function drawdownsOf(paint: PaintKey, set: InventedSet): { readonly column: string; readonly drawdown: Drawdown; readonly again: number }[] {
+/** A column of a file: the drawdown, and the film it was read on (one film may be read several times, or over both grounds). */
+export interface Column {
+  readonly name: string;
+  readonly film: string;
+  readonly drawdown: Drawdown;
+}
+
+export function columnsOf(paint: PaintKey, set: InventedSet): Column[] {
   const geometry = set.geometry ?? "d/8 excluded";
   const times = set.masstoneReadings ?? 1;
-  const masstones = Array.from({ length: times }, (_, again) => ({
-    column: times === 1 ? "masstone" : `masstone ${again + 1}`, drawdown: { paint, geometry }, again,
+  const masstones = Array.from({ length: times }, (_, i) => ({
+    name: times === 1 ? "masstone" : `masstone ${i + 1}`, film: "masstone", drawdown: { paint, geometry },
   }));
   const tints = (Object.entries(set.ladders ?? {}) as [PaintKey, readonly number[]][]).flatMap(([white, ladder]) =>
     ladder.map((parts) => {
-      const column = `${white} 1:${parts}`;
-      const misweighed = set.misweighed?.column === column ? set.misweighed.factor : 1;
-      return { column, drawdown: { paint, geometry, into: { white, parts, kind: set.ratioKind ?? "paint" }, misweighed }, again: 0 };
+      const name = `${white} 1:${parts}`;
+      const misweighed = set.misweighed?.column === name ? set.misweighed.factor : 1;
+      return { name, film: name, drawdown: { paint, geometry, into: { white, parts, kind: set.ratioKind ?? "paint" }, misweighed } };
     }));
   const films = (set.filmsUm ?? []).flatMap((thicknessUm) => (["black", "white"] as const).map((ground) => (
-    { column: `film ${thicknessUm} um over ${ground}`, drawdown: { paint, geometry, film: { thicknessUm, ground } }, again: 0 })));
+    { name: `film ${thicknessUm} um over ${ground}`, film: `film ${thicknessUm} um`, drawdown: { paint, geometry, film: { thicknessUm, ground } } })));
   return [...masstones, ...tints, ...films];
 }
