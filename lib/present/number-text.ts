@@ -22,6 +22,7 @@ export function placesWithin(uncertainty: number | undefined, places: number): n
 /** One number, or an estimate as its two ends; ends that read alike are "about" one. */
 export function quantityText(quantity: Quantity, numberText: (value: number) => string, about: string): string {
   if (!isRange(quantity)) return numberText(quantity);
+  if (quantity[0] === quantity[1]) return numberText(quantity[0]);
   const [lower, upper] = ends(quantity).map(numberText);
   return lower === upper ? `${about} ${lower ?? ""}` : `${lower ?? ""}\u2013${upper ?? ""}`;
 }

@@ -1,5 +1,5 @@
-import { finishContradiction, finishRuling } from "../formulation/finish.ts";
-import { glossRuling } from "../formulation/gloss.ts";
+import { finishRuling } from "../formulation/finish.ts";
+import { finishContradiction, glossRuling } from "../formulation/gloss.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";

@@ -6,11 +6,10 @@ import type { MasstoneNotations } from "./sheet.ts";
 
 /** Every notation of a masstone that follows from its reading. */
 export function masstoneNotations(reading: Reading): MasstoneNotations {
-  const figures = readingFigures(reading);
   return {
     ...(reading.form === "chip" ? {} : { geometry: reading.geometry }),
     standing: "measured",
-    ...figures,
+    ...readingFigures(reading, "notations.masstone"),
     ...(reading.form === "spectrum" ? spectral(reading) : {}),
   };
 }

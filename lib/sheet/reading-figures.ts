@@ -7,7 +7,7 @@ import { parseMunsell } from "../colorimetry/munsell-notation.ts";
 import type { Munsell } from "../colorimetry/munsell.ts";
 import { readingNotations } from "../colorimetry/reading-notations.ts";
 import { VIEWINGS, type Lab, type Viewing } from "../colorimetry/viewing.ts";
-import type { Figure } from "../quantities/figure.ts";
+import type { Figure, FigurePath } from "../quantities/figure.ts";
 import { isRuling, type Ruling } from "../quantities/ruling.ts";
 import type { ChipReading, LabReading, Reading, SpectrumReading } from "../records/records.ts";
 import { labFigures, notationFigure, xyzFigures, type Origin } from "./lab-figures.ts";
@@ -25,12 +25,17 @@ export interface ReadingFigures extends Partial<ScreenFigures> {
 /** How far an eye places a chip between its neighbours: half a step of value, one of chroma. */
 const EYE_LAB_UNCERTAINTY: Lab = { L: 5, a: 2.5, b: 2.5 };
 
-export function readingFigures(reading: Reading): ReadingFigures {
+/** @param at where in the sheet these figures stand: `notations.masstone`, `tints.zinc-white.steps.1:20`. */
+export function readingFigures(reading: Reading, at: FigurePath): ReadingFigures {
   switch (reading.form) {
-    case "spectrum": return spectrumFigures(reading);
-    case "lab": return figuresOfLab(reading.lab, reading.viewing, uncertaintyOf(reading), reading);
-    case "chip": return chipFigures(reading);
+    case "spectrum": return spectrumFigures(reading, at);
+    case "lab": return figuresOfLab(reading.lab, reading.viewing, uncertaintyOf(reading), reading, at);
+    case "chip": return chipFigures(reading, at);
   }
+}
+
+function labPaths(at: FigurePath, viewing: Viewing): FigurePath[] {
+  return ["L", "a", "b"].map((axis) => `${at}.lab.${viewing}.${axis}`);
 }
 
 /** Standard uncertainty of a reflectance factor: as stated, else of the mean of several readings, else assumed. */
@@ -41,11 +46,11 @@ export function reflectanceUncertainty({ uncertainty, spread, count }: SpectrumR
   return Math.max(ASSUMED_REFLECTANCE_UNCERTAINTY, Math.sqrt(meanSquare / count));
 }
 
-function spectrumFigures(reading: SpectrumReading): ReadingFigures {
+function spectrumFigures(reading: SpectrumReading, at: FigurePath): ReadingFigures {
   const notations = readingNotations(reading.spectrum, reflectanceUncertainty(reading));
   const summed: Origin = { standing: "derived", restsOn: "measured", method: `CIE sums of ${reading.origin}, ${reading.geometry}`, source: "cie-15-2018" };
   const from = (viewing: Viewing, method: string, source: string): Origin =>
-    ({ ...summed, method, source, inputs: ["L", "a", "b"].map((axis) => `notations.masstone.lab.${viewing}.${axis}`) });
+    ({ ...summed, method, source, inputs: labPaths(at, viewing) });
   return {
     xyz: eachViewing((viewing) => xyzFigures(notations.xyz[viewing], summed)),
     lab: eachViewing((viewing) => labFigures(notations.lab[viewing], summed, notations.labUncertainty[viewing])),
@@ -60,19 +65,20 @@ function uncertaintyOf({ uncertainty = 0 }: LabReading): Lab {
 }
 
 /** A chip is a reading in C/2: what the eye can't place is its uncertainty. */
-function chipFigures({ munsell, origin, ...reading }: ChipReading): ReadingFigures {
+function chipFigures(reading: ChipReading, at: FigurePath): ReadingFigures {
+  const { munsell, origin } = reading;
   const parsed = parseMunsell(munsell);
   if (parsed === undefined) return { xyz: {}, lab: {} };
-  const figures = figuresOfLab(labOfMunsell(parsed), "C/2", EYE_LAB_UNCERTAINTY, { ...reading, origin, form: "chip", munsell });
+  const figures = figuresOfLab(labOfMunsell(parsed), "C/2", EYE_LAB_UNCERTAINTY, reading, at);
   const seen: Origin = { standing: "measured", restsOn: "measured", method: origin };
   return { ...figures, ...(figures.munsell === undefined ? {} : { munsell: { ...figures.munsell, text: notationFigure(munsell, "", seen) } }) };
 }
 
-function figuresOfLab(lab: Lab, viewing: Viewing, uncertainty: Lab, reading: LabReading | ChipReading): ReadingFigures {
+function figuresOfLab(lab: Lab, viewing: Viewing, uncertainty: Lab, reading: LabReading | ChipReading, at: FigurePath): ReadingFigures {
   const given: Origin = reading.form === "lab"
     ? { standing: "measured", restsOn: "measured", method: `${reading.origin}, ${reading.geometry}` }
     : { standing: "derived", restsOn: "measured", method: "renotation of the chip", source: "newhall-1943" };
-  const summed: Origin = { standing: "derived", restsOn: "measured", method: "from Lab", source: "cie-15-2018", inputs: [`notations.masstone.lab.${viewing}.L`] };
+  const summed: Origin = { standing: "derived", restsOn: "measured", method: "from Lab", source: "cie-15-2018", inputs: labPaths(at, viewing) };
   const notations = labNotations(lab, viewing, uncertainty);
   const follows = (approximate: boolean, method: string, source: string): Origin => approximate
     ? { standing: "estimated", restsOn: "estimated", method: `${method}, approximate: adapted from ${viewing}`, source }

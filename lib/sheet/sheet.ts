@@ -3,6 +3,7 @@ import type { Figure, Standing } from "../quantities/figure.ts";
 import type { Quantity, Range } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import type { Viewing } from "../colorimetry/viewing.ts";
+import type { Contribution } from "../drying/contribution.ts";
 import type { Oil } from "../formulation/vehicle-density.ts";
 import type { Dispersion, Family, Geometry, Market, RatioKind } from "../records/schema/terms.ts";
 
@@ -154,7 +155,13 @@ export interface DryingSection {
   readonly throughDryDays: Figure<Range>;
   readonly standing: Standing | "not stated";
   readonly reasons: readonly Ruling[];
+  /** What moves the estimate, each with its sign and what it multiplies the days by. */
+  readonly contributions: readonly Contribution[];
+  /** Every trial with the conditions it was made under. */
+  readonly trials: readonly (Ruling & { readonly tintedWith?: string })[];
   readonly layering: readonly Ruling[];
+  readonly filmHealth: readonly Ruling[];
+  readonly contradictions: readonly Ruling[];
 }
 
 export interface PermanenceSection {

@@ -1,0 +1,15 @@
+import { createHash } from "node:crypto";
+
+/**
+ * Eight hex digits that change when anything a sheet says changes: its content
+ * with dates left out, keys in order.
+ */
+export function revision(content: unknown): string {
+  return createHash("sha256").update(JSON.stringify(undated(content))).digest("hex").slice(0, 8);
+}
+
+function undated(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(undated);
+  if (typeof value !== "object" || value === null) return value;
+  return Object.fromEntries(Object.entries(value).filter(([key]) => !/date$/i.test(key)).sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, entry]) => [key, undated(entry)]));
+}
