@@ -1,29 +1,84 @@
+import { ladderStrip } from "../../lib/plots/ladder-strip.ts";
+import { placeInRange } from "../../lib/plots/place-in-range.ts";
+import { spectralCurve } from "../../lib/plots/spectral-curve.ts";
+import { swatchPanel } from "../../lib/plots/swatch-panel.ts";
+import { tintTrail } from "../../lib/plots/tint-trail.ts";
 import { asMarkup, type Markup, type PictureView } from "../../lib/present/views.ts";
 
-/** Stand-ins for the drawings of lib/plots, with its class names, so that pages can be laid out without it. */
-export function swatch(fill: string, name: string, tint?: string): Markup {
-  const lower = tint === undefined ? "" : `<rect x="12" y="62" width="96" height="22" fill="${tint}"/>`;
-  return asMarkup(`<svg class="panel" viewBox="0 0 120 96" role="img" aria-label="${name}"><rect width="120" height="96" fill="#adadad"/><rect class="swatch" x="12" y="12" width="96" height="${tint === undefined ? 72 : 50}" fill="${fill}"/>${lower}</svg>`);
+/** Invented drawings, so that pages are laid out with the real shapes and sizes. */
+
+const PANEL_GREY = "#adadad";
+
+/** A catalogue swatch: masstone above, tint below, on N 7. */
+export function swatch(fill: string, name: string, tint: string): Markup {
+  return asMarkup(`<svg class="plot plot--card" viewBox="0 0 120 84" role="img" aria-label="${name}"><rect class="panel" width="120" height="84" fill="${PANEL_GREY}"/><g class="swatch" fill="${fill}"><rect width="120" height="54"/></g><g class="swatch" fill="${tint}"><rect y="60" width="120" height="24"/></g></svg>`);
 }
 
+/** A swatch in a table's cell. */
 export function cellSwatch(fill: string): Markup {
-  return asMarkup(`<svg class="panel" viewBox="0 0 36 24" width="36" height="24" aria-hidden="true"><rect width="36" height="24" fill="#adadad"/><rect class="swatch" x="6" y="5" width="24" height="14" fill="${fill}"/></svg>`);
+  return asMarkup(`<svg class="plot plot--cell" viewBox="0 0 44 26" width="44" height="26" aria-hidden="true"><rect class="panel" width="44" height="26" fill="${PANEL_GREY}"/><g class="swatch" fill="${fill}"><rect x="6" y="5" width="32" height="16"/></g></svg>`);
 }
 
-export function panel(masstone: string, tints: readonly (readonly string[])[]): PictureView {
-  const rows = tints.map((row, y) => row.map((fill, x) => `<rect class="swatch" x="${440 + x * 150}" y="${24 + y * 96}" width="138" height="72" fill="${fill}"/>`).join("")).join("");
-  const narrowRows = tints.map((row, y) => row.map((fill, x) => `<rect class="swatch" x="${12 + x * 90}" y="${120 + y * 60}" width="82" height="40" fill="${fill}"/>`).join("")).join("");
-  const height = Math.max(240, 24 + tints.length * 96);
+/** One swatch for each colour of a family. */
+export function familyStrip(fills: readonly string[]): Markup {
+  const width = 240 / fills.length;
+  const swatches = fills.map((fill, i) => `<g class="swatch" fill="${fill}"><rect x="${8 + i * width * 0.95}" y="8" width="${width * 0.95 - 6}" height="36"/></g>`);
+  return asMarkup(`<svg class="plot plot--family" viewBox="0 0 240 52" aria-hidden="true"><rect class="panel" width="240" height="52" fill="${PANEL_GREY}"/>${swatches.join("")}</svg>`);
+}
+
+const LEVELS = ["L* 70", "L* 50", "L* 30"];
+
+export function panel(id: string, masstone: string, tints: readonly (readonly (string | undefined)[])[]): PictureView {
+  const captions = ["Titanium white", "Lead white", "Zinc white"];
+  const drawn = (variant: "narrow" | "wide"): Markup => asMarkup(swatchPanel({
+    idPrefix: `${id}-${variant}`, title: "Bluer in titanium white than in lead white",
+    description: "Masstone a near black. At L* 50 a blue grey in titanium white, a warm grey in lead white.",
+    masstone: { colour: { hex: masstone }, caption: "Masstone", standing: "measured" }, levels: LEVELS, missing: "not stated",
+    whites: tints.map((column, i) => ({ caption: captions[i] ?? "White", standing: i === 0 ? "derived" as const : "measured" as const, tints: column.map((hex) => (hex === undefined ? undefined : { hex })) })),
+  }, variant));
+  return { svg: drawn("wide"), narrow: drawn("narrow") };
+}
+
+export function ladder(id: string, heading: string, fills: readonly string[], caption: string): PictureView {
+  const labels = ["masstone", "1:1", "1:2", "1:5", "1:10", "1:20", "1:50"];
   return {
-    svg: asMarkup(`<svg class="panel" viewBox="0 0 912 ${height}" role="img" aria-label="Masstone beside its tints"><rect width="912" height="${height}" fill="#adadad"/><rect class="swatch" x="24" y="24" width="380" height="${height - 48}" fill="${masstone}"/>${rows}</svg>`),
-    narrow: asMarkup(`<svg class="panel" viewBox="0 0 288 ${130 + tints.length * 60}" role="img" aria-label="Masstone beside its tints"><rect width="288" height="${130 + tints.length * 60}" fill="#adadad"/><rect class="swatch" x="12" y="12" width="264" height="92" fill="${masstone}"/>${narrowRows}</svg>`),
-    caption: "Masstone, and tints at L* 70, 50 and 30 in titanium white (above) and lead white (below), on neutral N 7.",
+    svg: asMarkup(ladderStrip({
+      idPrefix: id, title: caption, description: caption, heading, axisLabel: "colour : white, paint by mass", missing: "not stated",
+      steps: fills.map((hex, i) => ({ whiteParts: i, label: labels[i] ?? String(i), colour: { hex }, standing: i % 2 === 0 ? "measured" as const : "derived" as const, ...(i === 4 ? { suspect: "suspect" } : {}) })),
+    })),
+    caption,
   };
 }
 
-export function plot(title: string): PictureView {
+export function trail(id: string, caption: string): PictureView {
+  const points = (b: readonly number[]) => b.map((value, i) => ({ a: -0.1 * i, b: value, standing: i % 2 === 0 ? "measured" as const : "derived" as const, colour: { hex: ["#211f1e", "#45484e", "#5c6068", "#73777e", "#a7acb3"][i] ?? "#777777" } }));
   return {
-    svg: asMarkup(`<svg class="plot" viewBox="0 0 560 220" role="img" aria-label="${title}"><path class="plot__axis" d="M40 10V190H550"/><path class="plot__line" d="M40 180C160 170 240 150 550 60" fill="none"/><text class="plot__label" x="40" y="212">400</text><text class="plot__label" x="520" y="212">700 nm</text></svg>`),
-    caption: title,
+    svg: asMarkup(tintTrail({
+      idPrefix: id, title: caption, description: caption, axes: { a: "a*", b: "b*" }, ends: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
+      trails: [{ label: "titanium white", points: points([0.4, -4.1, -5.2, -5.8, -4]) }, { label: "lead white", points: points([0.4, 0.6, 1.1, 1.5, 2.4]) }],
+    })),
+    caption,
+  };
+}
+
+export function curve(id: string, caption: string): PictureView {
+  const grid = { startNm: 400, stepNm: 10, count: 31 };
+  return {
+    svg: asMarkup(spectralCurve({
+      idPrefix: id, title: caption, description: caption, wavelengthLabel: "Wavelength [nm]",
+      reflectanceLabels: { "0.1": "Reflectance factor, enlarged ten times", "1": "Reflectance factor", "1.2": "Reflectance factor" },
+      curves: [{ label: "masstone", colour: { hex: "#211f1e" }, standing: "measured", spectrum: { grid, values: Array.from({ length: 31 }, (_, i) => 0.012 + 0.0003 * i) } }],
+    })),
+    caption,
+  };
+}
+
+export function place(id: string, heading: string, caption: string): PictureView {
+  return {
+    svg: asMarkup(placeInRange({
+      idPrefix: id, title: caption, description: caption, heading, domain: [0, 140], own: { value: 92, standing: "stated", text: "92" }, missing: "not stated",
+      others: [22, 30, 38, 41, 45, 60, 61, 75, [90, 130], 110, 120], ends: { low: "least", high: "most" },
+    })),
+    caption,
   };
 }

@@ -7,7 +7,7 @@ import type {
   AboutView, AnswerIndexView, AnswerPageView, AnyPageView, CatalogueGridView, CatalogueTableView, CellView, ColourCardView, HazardView, HomeView,
   MethodsView, NotFoundView, PigmentIndexView, PigmentPageView, PropertyView, SectionView, SheetView, SiteView, SourcesView, StandingKind, StandingView, TableView,
 } from "../../lib/present/views.ts";
-import { cellSwatch, panel, plot, swatch } from "./drawings.ts";
+import { cellSwatch, curve, familyStrip, ladder, panel, place, swatch, trail } from "./drawings.ts";
 
 const known = (kind: StandingKind, restsOn?: string): StandingView => ({ kind, word: kind, ...(restsOn === undefined ? {} : { restsOn }) });
 const NOT_STATED = { kind: "not stated", word: "not stated" } as const;
@@ -43,7 +43,9 @@ export function site(root: string, current?: string): SiteView {
 
 const PAGE = { title: "A page – Saltreach Colourworks", description: "An invented page." };
 
-const TINTS = [["#a7acb3", "#73777e", "#45484e"], ["#b0aea9", "#7b7875", "#4a4847"]];
+const TINTS = [["#a7acb3", "#73777e", "#45484e"], ["#b0aea9", "#7b7875", "#4a4847"], ["#acadae", "#77777a", undefined]];
+const LADDER = ["#211f1e", "#4b4e54", "#5d6169", "#73777e", "#8b9097", "#a7acb3", "#c2c6cb"];
+const WARM_LADDER = ["#211f1e", "#504d4b", "#625f5c", "#7b7875", "#94918c", "#b0aea9", "#cac8c2"];
 
 const card = (name: string, pigments: string, fill: string, tint: string, line: string, more: Partial<ColourCardView> = {}): ColourCardView =>
   ({ name, href: "bone-black/", pigments, swatch: swatch(fill, `${name}, masstone and tint`, tint), line, ...more });
@@ -113,7 +115,7 @@ export const SHEET: SheetView = {
   canonical: "https://colours.example/colours/bone-black/",
   jsonLd: asMarkup(`{"@context":"https://schema.org","@type":"Product","name":"Bone black"}`),
   madeOf: [{ text: "Bone black", href: "../../pigments/bone-black/" }, { text: " (" }, { text: "PBk 9", index: true }, { text: "), mulled in cold-pressed linseed oil" }],
-  panel: panel("#211f1e", TINTS),
+  panel: panel("panel", "#211f1e", TINTS),
   sentence: "A deep neutral black that turns clearly blue in titanium white and stays a warm grey in lead white; it dries slowly and wants much oil.",
   facts: [
     { name: "Munsell", word: "N 1.3/", detail: "masstone, gloss excluded", standing: known("derived"), href: "#notations" },
@@ -123,7 +125,6 @@ export const SHEET: SheetView = {
     { name: "Strength", word: "–", detail: "needs a tint of the reference black", standing: NOT_STATED, href: "#strength" },
     { name: "Oil", word: "High", detail: "92 g to 100 g of pigment", standing: known("stated"), href: "#oil" },
   ],
-  hazard: HAZARD,
   ragLine: "Oily rags can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can.",
   revision: "Revision 3f2a91c0, from records of 3 November 2026",
   terms: [
@@ -145,16 +146,17 @@ export const SHEET: SheetView = {
     whites: [
       {
         id: "whites-titanium", heading: "In titanium white (PW 6)", sentence: "It turns clearly blue, most at middle greys.", standing: known("derived", "rests on measured tints"),
-        ladder: plot("Bone black in titanium white grows bluer to L* 50, then less so"), remarks: [],
+        ladder: ladder("ladder-titanium", "Titanium white", LADDER, "Bluest at middle greys, about 1:5"), remarks: [],
         steps: { summary: "Figures of this ladder: 5 steps", table: STEPS },
       },
       {
         id: "whites-lead", heading: "In lead white (PW 1)", sentence: "It stays a warm grey.", standing: known("measured"),
+        ladder: ladder("ladder-lead", "Lead white", WARM_LADDER, "Warm at every step"),
         remarks: ["Nothing is predicted between the steps: the masstone was read in another geometry."],
         steps: { summary: "Figures of this ladder: 5 steps", table: { ...STEPS, caption: "Bone black in lead white, by mass of paint" } },
       },
     ],
-    trail: plot("From masstone to white the two ladders part: blue in titanium white, warm in lead white"),
+    trail: trail("trail", "The two ladders part at once: blue in titanium white, warm in lead white"),
   },
   strength: section("strength", "Strength, hiding, glaze", {
     summary: ["It hides a ground in an ordinary coat, and gives a cool grey when scraped thin."],
@@ -167,7 +169,7 @@ export const SHEET: SheetView = {
         row("Opacity", "Semi-opaque", undefined, known("derived"), { method: "class of the contrast ratio" }),
       ],
     },
-    pictures: [plot("A film of 110 to 150 µm hides black from white")],
+    pictures: [place("place-strength", "Hiding film, µm", "It hides in thinner films than most of the range")],
   }),
   drying: section("drying", "Drying and layering", {
     summary: ["Slow: touch dry in 6 to 12 days in a thin film at 20 °C. Keep it out of the under layers, or paint over it with a longer oil."],
@@ -209,11 +211,8 @@ export const SHEET: SheetView = {
     }],
   }),
   handling: {
-    ...section("handling", "Handling", { summary: ["Keep it off the skin and out of the mouth; keep the dry pigment out of the air."] }),
-    labelHeading: "Label elements, worked out", label: HAZARD,
-    precautionaryHeading: "Precautions", precautionary: [{ code: "P201", text: "Obtain special instructions before use." }, { code: "P280", text: "Wear protective gloves." }],
-    supplemental: [{ code: "EUH201A", text: "Warning! Contains lead." }],
-    traces: [{ statement: "H360Df", text: "Basic lead carbonate, 54 % of the paint, against a limit of 0.3 %.", source: { text: "CLP Table 3.7.2", href: "../../sources/#source-clp" } }],
+    ...section("handling", "Handling", { summary: ["Nothing is classified on the suppliers’ data; keep the dry pigment out of the air all the same."] }),
+    labelHeading: "Label elements, worked out", precautionaryHeading: "Precautions", precautionary: [], supplemental: [], traces: [],
     dryPigments: [{ heading: "The dry pigment", text: "None classified on the supplier’s data. A fine dust all the same." }],
     studioHeading: "In the studio",
     studio: [
@@ -235,7 +234,7 @@ export const SHEET: SheetView = {
     }],
   },
   range: {
-    ...section("range", "Among the range", { pictures: [plot("Bone black stands among the lighter blacks")] }),
+    ...section("range", "Among the range", { pictures: [place("place-oil", "Oil index, g of oil to 100 g of pigment", "Among the thirstier colours of the range")] }),
     groups: [{ heading: "Nearest in colour, of other pigment", cards: CARDS.slice(1, 4) }],
   },
   notations: section("notations", "Notations in full", {
@@ -250,7 +249,7 @@ export const SHEET: SheetView = {
   evidence: {
     ...section("evidence", "Evidence", {
       summary: ["Every figure of this sheet, how it was come by and what it rests on."],
-      pictures: [plot("Absorption falls toward red; scattering is small throughout")],
+      pictures: [curve("curve-masstone", "The masstone reflects little more red than blue"), curve("curve-tint", "A second curve beside it")],
       tables: [{
         caption: "Figures and their working",
         columns: [{ head: "Figure" }, { head: "Value", numeric: true }, { head: "Unit" }, { head: "Standing" }, { head: "Method" }, { head: "From" }],
@@ -264,6 +263,23 @@ export const SHEET: SheetView = {
     sources: [{ id: "source-kubelka-1948", citation: "Kubelka, P. (1948). New contributions to the optics of intensely light-scattering materials. Journal of the Optical Society of America, 38, 448.", standing: "quoted from memory", usedBy: [] }],
   },
   downloads: [{ text: "sheet.json", href: "sheet.json", note: "38 kB: every figure with its evidence" }, { text: "bone-black.csv", href: "bone-black.csv", note: "2 kB: the reading of the masstone" }],
+};
+
+/** A colour that can hurt: the band on the first screen, and handling in full. */
+export const HAZARDOUS_SHEET: SheetView = {
+  ...SHEET,
+  heading: "Flake white", name: "Flake white",
+  madeOf: [{ text: "Basic lead carbonate", href: "../../pigments/basic-lead-carbonate/" }, { text: " (" }, { text: "PW 1", index: true }, { text: "), milled in walnut oil" }],
+  panel: panel("panel", "#edeae0", []),
+  sentence: "A warm, dense white that dries fast to a tough film; poisonous, and sold only where the law allows.",
+  hazard: HAZARD,
+  handling: {
+    ...SHEET.handling, summary: ["Poisonous when swallowed or breathed. Never mull it dry without captured exhaust."], label: HAZARD,
+    precautionary: [{ code: "P201", text: "Obtain special instructions before use." }, { code: "P280", text: "Wear protective gloves." }],
+    supplemental: [{ code: "EUH201A", text: "Warning! Contains lead." }],
+    traces: [{ statement: "H360Df", text: "Basic lead carbonate, 88 % of the paint, against a limit of 0.3 %.", source: { text: "CLP Table 3.7.2", href: "../../sources/#source-clp" } }],
+    dryPigments: [{ heading: "The dry pigment", label: HAZARD }],
+  },
 };
 
 /** A colour known by name and pigment alone: every gap said. */
@@ -331,8 +347,8 @@ export const HOME: HomeView = {
     heading: "Two blacks, two greys",
     sentence: "In the tube they can hardly be told apart. In titanium white at the same lightness, bone black is bluer by 6 units of b*.",
     colours: [
-      { name: "Bone black", href: "colours/bone-black/", madeOf: "PBk 9 in linseed oil", panel: panel("#211f1e", TINTS), sentence: "Turns clearly blue in titanium white." },
-      { name: "Spinel black", href: "colours/spinel-black/", madeOf: "PBk 28 in linseed oil", panel: panel("#1d1e1f", [["#aeaca5", "#77766f", "#484742"], ["#b1aea4", "#7c786e", "#4b4842"]]), sentence: "Stays warm in every white." },
+      { name: "Bone black", href: "colours/bone-black/", madeOf: "PBk 9 in linseed oil", panel: panel("first", "#211f1e", TINTS.slice(0, 2)), sentence: "Turns clearly blue in titanium white." },
+      { name: "Spinel black", href: "colours/spinel-black/", madeOf: "PBk 28 in linseed oil", panel: panel("second", "#1d1e1f", [["#aeaca5", "#77766f", "#484742"], ["#b1aea4", "#7c786e", "#4b4842"]]), sentence: "Stays warm in every white." },
     ],
     comparison: {
       caption: "The two side by side", columns: [{ head: "" }, { head: "Bone black" }, { head: "Spinel black" }].map((column, i) => (i === 0 ? { head: "Property" } : column)),
@@ -348,8 +364,8 @@ export const HOME: HomeView = {
   ],
   familiesHeading: "Colours by family",
   families: [
-    { name: "Blacks", href: "colours/#black", count: "6 colours", strip: asMarkup(`<svg class="panel" viewBox="0 0 240 48" aria-hidden="true"><rect width="240" height="48" fill="#adadad"/>${["#211f1e", "#1d1e1f", "#1b1c1f", "#262425", "#231f1c"].map((fill, i) => `<rect class="swatch" x="${8 + i * 45}" y="8" width="38" height="32" fill="${fill}"/>`).join("")}</svg>`) },
-    { name: "Earths", href: "colours/#earth", count: "5 colours", strip: asMarkup(`<svg class="panel" viewBox="0 0 240 48" aria-hidden="true"><rect width="240" height="48" fill="#adadad"/>${["#b57f35", "#8a5a2b", "#5d2c1a", "#3d3226", "#83301f"].map((fill, i) => `<rect class="swatch" x="${8 + i * 45}" y="8" width="38" height="32" fill="${fill}"/>`).join("")}</svg>`) },
+    { name: "Blacks", href: "colours/#black", count: "6 colours", strip: familyStrip(["#211f1e", "#1d1e1f", "#1b1c1f", "#262425", "#231f1c"]) },
+    { name: "Earths", href: "colours/#earth", count: "5 colours", strip: familyStrip(["#b57f35", "#8a5a2b", "#5d2c1a", "#3d3226", "#83301f"]) },
     { name: "Extenders", href: "colours/#extender", count: "2 mediums" },
   ],
   answersHeading: "Lately answered",
@@ -375,7 +391,7 @@ export const ANSWER_INDEX: AnswerIndexView = { ...PAGE, kind: "answer-index", he
 export const ANSWER: AnswerPageView = {
   ...PAGE, kind: "answer", heading: "Why is my black blue in one white and brown in another?", summary: "Because the white scatters blue light more than red, and the black takes away what is left.",
   body: asMarkup("<p>A grey is what a black leaves of a white’s light. <strong>At equal lightness</strong> the difference is the white’s.</p><h2>What to do</h2><p>Choose the white first, and <em>then</em> the black.</p><ul><li>Titanium white: bluer.</li><li>Lead white: warmer.</li></ul>"),
-  pictures: [plot("Two ladders part")], claims: { caption: "What this answer relies on", rows: [row("b* of bone black at L* 50 in titanium white", "−5.8", undefined, known("derived"))] },
+  pictures: [trail("answer-trail", "Two ladders part")], claims: { caption: "What this answer relies on", rows: [row("b* of bone black at L* 50 in titanium white", "−5.8", undefined, known("derived"))] },
   coloursHeading: "Colours named", colours: CARDS.slice(0, 2), terms: [], revision: "Checked against the records of 3 November 2026",
 };
 export const METHODS: MethodsView = {
@@ -400,6 +416,7 @@ export const PAGES: readonly { readonly name: string; readonly root: string; rea
   { name: "catalogue-grid", root: "../", current: "Colours", view: GRID },
   { name: "catalogue-table", root: "../../", current: "Colours", view: CATALOGUE_TABLE },
   { name: "sheet", root: "../../", view: SHEET },
+  { name: "sheet-hazardous", root: "../../", view: HAZARDOUS_SHEET },
   { name: "sheet-bare", root: "../../", view: BARE_SHEET },
   { name: "pigment-index", root: "../", current: "Pigments", view: PIGMENT_INDEX },
   { name: "pigment", root: "../../", view: PIGMENT },
