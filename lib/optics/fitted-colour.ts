@@ -4,7 +4,7 @@ import type { Ruling } from "../quantities/ruling.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
 import type { ColourFit, DrawdownVerdict, FitRefusal, FittedWhite } from "./colour-fit.ts";
 import type { DrawdownSet, UsableDrawdowns } from "./drawdown.ts";
-import { geometriesOf, surfaceCandidates, type SurfaceChoice } from "./fit-surface.ts";
+import { geometriesOf, readingsOf, surfaceCandidates, type SurfaceChoice } from "./fit-surface.ts";
 import { leftOutTints } from "./leave-one-out.ts";
 import type { Reading, SurfaceConstants } from "./reading.ts";
 import { scatteringRuling } from "./scattering-ruling.ts";
@@ -41,7 +41,7 @@ export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
   if (first === undefined) return { kind: "refused", reasons: faults.flatMap(({ refusal }) => refusal ?? []) };
 
   const best = others.reduce((one, other) => (other.error < one.error ? other : one), first);
-  const stated = usable.masstone.surface !== undefined;
+  const stated = readingsOf(usable).some((reading) => reading.surface !== undefined);
   const by: SurfaceChoice["by"] = stated ? "stated" : tried.length > 1 && best.error < Infinity ? "leave-one-out" : "default";
   return finishedFit(usable, best, { surface: best.surface, by }, leftOut);
 }

@@ -47,8 +47,11 @@ const LARGEST_READING = 1.2;
 
 /** Readings of the plain two-constant model [1], shape (count). */
 export function plainReadings({ form, masstone, whiteRatio, extinction }: PlainModel, massRatio: number): number[] {
-  return Array.from({ length: masstone.length }, (_, i) =>
-    readingOf(form, masstoneReflectance(mixtureRatio(massRatio, extinction[i] ?? NaN, masstone[i] ?? NaN, whiteRatio[i] ?? NaN))));
+  const readings = new Array<number>(masstone.length);
+  for (let i = 0; i < readings.length; i++) {
+    readings[i] = readingOf(form, masstoneReflectance(mixtureRatio(massRatio, extinction[i] ?? NaN, masstone[i] ?? NaN, whiteRatio[i] ?? NaN)));
+  }
+  return readings;
 }
 
 /** A model drawn through measured drawdowns. */

@@ -38,7 +38,8 @@ export interface FitSolution {
 const PRIOR_SIGMA = 0.5;
 const MAX_STEPS = 12;
 const STEP_LIMIT = 1;
-const SETTLED = 1e-5;
+/** Steps are quadratic: after one this small the next would be its square. */
+const SETTLED = 1e-4;
 const LOG_DARKEST = Math.log(DARKEST);
 const LOG_PALEST = Math.log(PALEST);
 
@@ -114,7 +115,7 @@ function fillSystem(
   for (const tint of tints) {
     tintReading(slopes, tint.form, tint.massRatio, Math.exp(logE[tint.white] ?? NaN), rho, whiteRatios[tint.white]?.[i] ?? NaN);
     // A weighing error moves the reading as a change of E does.
-    const scale = 1 / Math.hypot(tint.sigma[i] ?? NaN, DRAWDOWN_NOISE.massRatio * slopes.byLogE);
+    const scale = 1 / Math.sqrt((tint.sigma[i] ?? NaN) ** 2 + (DRAWDOWN_NOISE.massRatio * slopes.byLogE) ** 2);
     const r = ((tint.measured[i] ?? NaN) - slopes.reading) * scale;
     addObservation(system, tint.white, r, slopes.byLogRho * scale, slopes.byLogE * scale);
     squares += r * r;
