@@ -2,12 +2,10 @@
  * A workshop's own drying trial: it overrides the estimate, and is shown with the
  * conditions it was made under. Nothing is reckoned from it to other conditions.
  */
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { ends, type Quantity, type Range } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import { CLASS_FILM_UM, CLASS_TEMPERATURE_C, dryingClassRuling, type DryingClassRuling } from "./drying-class.ts";
 import type { DryingEstimate } from "./drying-estimate.ts";
-import { FILM_REACH_UM, TEMPERATURE_REACH_C } from "./film-conditions.ts";
 
 export interface DryingTrial {
   /** [d], > 0; two ends when the film was looked at now and then. */
@@ -23,7 +21,16 @@ export interface DryingTrialRuling {
   readonly touchDryDays: Quantity;
   readonly reason: Ruling;
   /** Conditions that the record leaves out. */
-  readonly wanting: readonly ("filmThicknessUm" | "temperatureC")[];
+  readonly wanting: readonly Condition[];
+}
+
+/** What a trial's days mean nothing without. */
+export const TRIAL_CONDITIONS = ["filmThicknessUm", "temperatureC"] as const;
+export type Condition = (typeof TRIAL_CONDITIONS)[number];
+
+/** Conditions that a trial leaves out. */
+export function missingConditions(trial: DryingTrial): readonly Condition[] {
+  return TRIAL_CONDITIONS.filter((condition) => trial[condition] === undefined);
 }
 
 /** How far the trial may differ from the classes' film [1] and room [degrees C] before the class is said to be of another film. */
@@ -37,7 +44,7 @@ const SAME_ROOM_C = 3;
 export function dryingTrialRuling(trial: DryingTrial): DryingTrialRuling {
   const { touchDryDays, filmThicknessUm, temperatureC } = trial;
   const ruling = dryingClassRuling(touchDryDays);
-  const wanting = (["filmThicknessUm", "temperatureC"] as const).filter((condition) => trial[condition] === undefined);
+  const wanting = missingConditions(trial);
   const asClassed = filmThicknessUm !== undefined && temperatureC !== undefined
     && Math.abs(filmThicknessUm / CLASS_FILM_UM - 1) <= SAME_FILM && Math.abs(temperatureC - CLASS_TEMPERATURE_C) <= SAME_ROOM_C;
   const rule = wanting.length > 0 ? "trial-without-conditions" : asClassed ? "trial-decides" : "trial-decides-for-its-own-film";
@@ -68,33 +75,4 @@ export function trialContradiction({ touchDryDays }: DryingTrial, estimate: Dryi
     rule: earlier > most ? "trial-slower-than-expected" : "trial-faster-than-expected",
     values: { touchDryDays, expectedDays: estimate.touchDryDays, tolerance: TRIAL_TOLERANCE }, standing: "derived", source: "practice-drying",
   };
-}
-
-/** A diagnostic still without its place: the record's reader knows that. */
-export type Complaint = Omit<Diagnostic, "place">;
-
-/** Days [d] after which a film that is not touch dry was most likely timed in hours. */
-const LONGEST_TOUCH_DRY_DAYS = 120;
-
-/** Faults of a trial as recorded: conditions left out or out of reach, days that cannot be. */
-export function trialComplaints(trial: DryingTrial): Complaint[] {
-  const complaint = (severity: Complaint["severity"], rule: string, subject: string, actual: unknown, expected: string, hint?: string): Complaint =>
-    ({ severity, rule: `drying/${rule}`, subject, actual: String(actual), expected, ...(hint === undefined ? {} : { hint }) });
-  const reach = (subject: string, value: number | undefined, [least, most]: Range, unit: string): Complaint[] =>
-    value === undefined || (value >= least && value <= most) ? [] : [complaint("error", "trial-reach", subject, value, `${least} to ${most} ${unit}`)];
-  const touch = ends(trial.touchDryDays)[1];
-  const through = trial.throughDryDays === undefined ? Infinity : ends(trial.throughDryDays)[1];
-  return [
-    ...dryingTrialWanting(trial).map((condition) => complaint("warning", "trial-conditions", "drying trial", `no ${condition}`, "film thickness and temperature beside the days")),
-    ...reach("film thickness of a drying trial", trial.filmThicknessUm, FILM_REACH_UM, "um"),
-    ...reach("temperature of a drying trial", trial.temperatureC, TEMPERATURE_REACH_C, "degrees C"),
-    ...reach("humidity of a drying trial", trial.humidityPercent, [0, 100], "%"),
-    ...(touch > LONGEST_TOUCH_DRY_DAYS
-      ? [complaint("warning", "trial-days", "days to touch dry", touch, `at most ${LONGEST_TOUCH_DRY_DAYS}`, `${Number((touch / 24).toPrecision(3))} days if it was given in hours`)] : []),
-    ...(through < touch ? [complaint("error", "trial-order", "days to through dry", through, `at least the ${touch} days to touch dry`)] : []),
-  ];
-}
-
-function dryingTrialWanting(trial: DryingTrial): readonly string[] {
-  return (["filmThicknessUm", "temperatureC"] as const).filter((condition) => trial[condition] === undefined);
 }

@@ -9,7 +9,6 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, midpoint, type Quantity } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
-import type { DryingClass } from "./drying-class.ts";
 
 export type Fatness = "lean" | "medium" | "fat";
 
@@ -43,37 +42,9 @@ export function fatnessRuling(oilVolumeFraction: Quantity): FatnessRuling {
   };
 }
 
-function requireFractionEnds(quantity: Quantity): void {
+/** @throws RangeError unless every end lies between 0 and 1. */
+export function requireFractionEnds(quantity: Quantity): void {
   for (const end of ends(quantity)) {
     if (!(end > 0 && end < 1)) throw domainError("oil volume fraction", end, "0 < fraction < 1");
   }
-}
-
-export interface Layer {
-  readonly name: string;
-  readonly oilVolumeFraction: Quantity;
-  readonly dryingClass?: DryingClass | undefined;
-}
-
-/** Oil volume fractions [1] this near count as equally fat. */
-export const EQUALLY_FAT = 0.03;
-
-const SPEED: readonly DryingClass[] = ["fast", "medium", "slow", "very slow"];
-
-/** What to say of one paint laid over another. @throws RangeError as {@link fatnessRuling}. */
-export function layeringRulings(upper: Layer, lower: Layer): Ruling[] {
-  requireFractionEnds(upper.oilVolumeFraction);
-  requireFractionEnds(lower.oilVolumeFraction);
-  const difference = midpoint(upper.oilVolumeFraction) - midpoint(lower.oilVolumeFraction);
-  const fat: Ruling = {
-    rule: Math.abs(difference) <= EQUALLY_FAT ? "equally-fat" : difference > 0 ? "fat-over-lean" : "lean-over-fat",
-    values: { upper: upper.name, lower: lower.name, upperOil: upper.oilVolumeFraction, lowerOil: lower.oilVolumeFraction, difference },
-    standing: "derived", source: "practice-drying",
-  };
-  if (upper.dryingClass === undefined || lower.dryingClass === undefined) return [fat];
-  if (SPEED.indexOf(upper.dryingClass) >= SPEED.indexOf(lower.dryingClass)) return [fat];
-  return [fat, {
-    rule: "fast-over-slow-cracks", values: { upper: upper.name, lower: lower.name, upperClass: upper.dryingClass, lowerClass: lower.dryingClass },
-    standing: "estimated", source: "practice-drying",
-  }];
 }

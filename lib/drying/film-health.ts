@@ -9,7 +9,9 @@ import type { Ruling, RulingValue } from "../quantities/ruling.ts";
 import { drierRulings, type AddedDrier } from "./added-drier.ts";
 import type { Chemistry } from "./chemistry-drying.ts";
 import { pigmentChemistry } from "./pigment-chemistry.ts";
-import { yellowingRuling, type OilPart } from "./vehicle-drying.ts";
+import { sinkingInRulings } from "./sinking-in.ts";
+import type { OilPart } from "./vehicle-drying.ts";
+import { yellowingRuling } from "./yellowing.ts";
 
 export interface FilmPigment {
   readonly name: string;
@@ -45,19 +47,6 @@ export const CHEMISTRY_HEALTH: readonly ChemistryHealthRow[] = [
 /** Oil volume fraction [1] from which a thick stroke may wrinkle. */
 export const WRINKLES_FROM_OIL = 0.68;
 
-export interface SinkingLimit {
-  /** Largest reduced PVC [1] of the row, inclusive. */
-  readonly reducedPvcMax: number;
-  readonly rule: string;
-}
-
-/** How easily a paint loses its gloss to what lies below. */
-export const SINKING_LIMITS: readonly SinkingLimit[] = [
-  { reducedPvcMax: 0.9, rule: "sinks-in-on-absorbent-ground-alone" },
-  { reducedPvcMax: 1, rule: "sinks-in-easily" },
-  { reducedPvcMax: Infinity, rule: "dull-of-itself" },
-];
-
 /**
  * Every ruling that the paint gives cause for: pigments' first, then oil, driers, recipe.
  * @throws RangeError when a drier's dose lies beyond reach, or a reduced PVC is not above 0.
@@ -68,7 +57,7 @@ export function filmHealthRulings(film: Film): Ruling[] {
     ...compact(yellowingRuling(film.oils)),
     ...drierRulings(film.addedDriers ?? []),
     ...(film.oilVolumeFraction === undefined ? [] : wrinkling(film.oilVolumeFraction)),
-    ...(film.reducedPvc === undefined ? [] : sinking(film.reducedPvc)),
+    ...(film.reducedPvc === undefined ? [] : sinkingInRulings(film.reducedPvc)),
   ];
 }
 
@@ -80,16 +69,6 @@ function pigmentRulings({ name, colourIndexName, massFraction }: FilmPigment): R
 
 function wrinkling(oilVolumeFraction: Quantity): Ruling[] {
   return ends(oilVolumeFraction)[1] >= WRINKLES_FROM_OIL ? [practice("oil-rich-wrinkles-when-thick", { oilVolumeFraction, from: WRINKLES_FROM_OIL })] : [];
-}
-
-/** An estimate is judged by its drier end; oiling out mends what has sunk in, not what is dull of itself. */
-function sinking(reducedPvc: Quantity): Ruling[] {
-  const driest = ends(reducedPvc)[1];
-  if (!(driest > 0)) throw new RangeError(`Unexpected reduced PVC \`${driest}\`, expected \`0 < reduced PVC\``);
-  const limit = SINKING_LIMITS.find((row) => driest <= row.reducedPvcMax);
-  if (limit === undefined) return [];
-  const ruling = practice(limit.rule, { reducedPvc, decidedAt: driest });
-  return limit.rule === "dull-of-itself" ? [ruling] : [ruling, practice("oiling-out", {})];
 }
 
 function practice(rule: string, values: Readonly<Record<string, RulingValue>>): Ruling {

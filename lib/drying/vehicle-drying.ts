@@ -1,8 +1,7 @@
-/** What the oil itself does to drying, and to yellowing. */
+/** What the oil itself does to drying. */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Range } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
-import { contribution, inPart, product, ratio, type Contribution } from "./contribution.ts";
+import { contribution, inPart, ratio, type Contribution } from "./contribution.ts";
 
 export type Oil = "linseed" | "walnut" | "safflower" | "poppy" | "stand linseed";
 
@@ -46,7 +45,7 @@ export function oilContributions(oils: readonly OilPart[]): Contribution[] {
   return oils.map(({ oil, massFraction }) => {
     const { days } = oilRow(oil);
     const factor = inPart(ratio(days, LINSEED_DAYS), massFraction);
-    return product([factor])[1] === 1
+    return factor[1] === 1
       ? contribution("linseed-sets-the-days", "none", factor, { oil, days, massFraction }, "memory-drying")
       : contribution("oil-slower-than-linseed", "slower", factor, { oil, days, linseedDays: LINSEED_DAYS, massFraction }, "memory-drying");
   });
@@ -61,25 +60,4 @@ function oilRow(oil: Oil): OilDryingRow {
   const row = OIL_DRYING.find((candidate) => candidate.oil === oil);
   if (row === undefined) throw new Error(`Unreachable: no drying row for ${oil}`);
   return row;
-}
-
-export interface YellowingRow {
-  readonly oil: Oil;
-  readonly rule: "yellows-most" | "yellows-less" | "yellows-least";
-}
-
-/** How much an oil yellows with age and in the dark; what yellows least also makes the weaker, slower film. @source practice-drying */
-export const OIL_YELLOWING: readonly YellowingRow[] = [
-  { oil: "linseed", rule: "yellows-most" },
-  { oil: "stand linseed", rule: "yellows-less" },
-  { oil: "walnut", rule: "yellows-less" },
-  { oil: "safflower", rule: "yellows-least" },
-  { oil: "poppy", rule: "yellows-least" },
-];
-
-/** The ruling of the oil that yellows most among those that make a tenth of the vehicle or more; undefined for none. */
-export function yellowingRuling(oils: readonly OilPart[]): Ruling | undefined {
-  const present = oils.filter(({ massFraction }) => massFraction >= 0.1).map(({ oil }) => oil);
-  const row = OIL_YELLOWING.find(({ oil }) => present.includes(oil));
-  return row === undefined ? undefined : { rule: row.rule, values: { oil: row.oil }, standing: "estimated", source: "practice-drying" };
 }
