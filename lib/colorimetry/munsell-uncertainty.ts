@@ -44,7 +44,7 @@ export function munsellNoise(lab: Lab, labUncertainty: Lab, at: HueChroma): Muns
   const shifted = [
     hueChromaOfLab({ ...lab, a: lab.a + labUncertainty.a }), hueChromaOfLab({ ...lab, b: lab.b + labUncertainty.b }),
   ];
-  const chroma = Math.hypot(...shifted.map((other) => (other === undefined ? 0 : other.chroma - at.chroma)));
+  const chroma = Math.hypot(...shifted.map((other) => (other === undefined ? at.chroma : other.chroma - at.chroma)));
   const hueNumber = Math.hypot(...shifted.map((other) => (other === undefined ? 50 : hueDistance(other.hueNumber, at.hueNumber))));
   const value = (valueAt(lab.L + labUncertainty.L) - valueAt(lab.L - labUncertainty.L)) / 2;
   return { value, chroma, hueNumber: Math.min(hueNumber, 50) };
