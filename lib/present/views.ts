@@ -125,6 +125,8 @@ export interface TableView {
   readonly rows: readonly (readonly CellView[])[];
   /** Small print under the table. */
   readonly note?: string;
+  /** Every cell is short (a ladder's figures): it stays a table on a phone, with standings as marks. Others of more than four columns fold there. */
+  readonly compact?: boolean;
 }
 
 /** A headed list of sentences: reasons, rules of layering, sensitivities, film health. */

@@ -85,6 +85,8 @@ export interface MasstoneNotations extends Partial<ScreenFigures> {
 export interface TintStep extends Partial<ScreenFigures> {
   /** Colour to white by mass, as the record says it: "1:20". */
   readonly massRatio: string;
+  /** The same as a number, 1:20 is .05; orders the ladder. */
+  readonly colourShare: number;
   readonly standing: Standing;
   readonly geometry?: Geometry;
   readonly lab: Partial<Record<Viewing, LabFigures>>;

@@ -1,3 +1,4 @@
+import type { PageWords } from "./en/pages.ts";
 import type { StandingKind } from "../views.ts";
 import type { NotStated } from "../../quantities/figure.ts";
 import type { Ruling } from "../../quantities/ruling.ts";
@@ -24,6 +25,9 @@ export interface Words {
   readonly trade: Readonly<Record<string, string>>;
   /** Words of closed sets: classes, finishes, families. */
   readonly terms: Readonly<Record<string, string>>;
+  readonly pages: PageWords;
+  /** "3 November 2026" */
+  readonly date: (isoDate: string) => string;
   /** A sentence for each rule of each science. */
   readonly rulings: Readonly<Record<string, RulingWording>>;
 }

@@ -1,5 +1,6 @@
 import type { Words } from "../words.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
+import { PAGES } from "./pages.ts";
 import { RULINGS } from "./rulings.ts";
 import { TERMS, TRADE } from "./trade.ts";
 
@@ -20,6 +21,8 @@ export const ENGLISH: Words = {
   absence: ({ reason, wanting }) => (wanting.length === 0 ? `${sentenceCase(reason)}.` : `${sentenceCase(reason)}; needs ${wanting.map(fieldWords).join(", ")}.`),
   trade: TRADE,
   terms: TERMS,
+  pages: PAGES,
+  date: (isoDate) => new Date(`${isoDate}T00:00:00Z`).toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" }),
   rulings: RULINGS,
 };
 

@@ -1,0 +1,20 @@
+import type { RunView } from "../present/views.ts";
+import type { Words } from "../present/words/words.ts";
+import { lowerFirst } from "../present/words/en/pages.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+
+/** "Bone black (PBk 9), mulled in cold-pressed linseed oil", the pigments linked. */
+export function madeOf(sheet: Sheet, words: Words, root: string): RunView[] {
+  const { madeOf: text } = words.pages.sheet;
+  const pigments = sheet.pigments.flatMap(({ slug, name, colourIndexName }, i): RunView[] => [
+    ...(i === 0 ? [] : [{ text: i === sheet.pigments.length - 1 ? text.and : text.comma }]),
+    { text: i === 0 ? name : lowerFirst(name), href: `${root}pigments/${slug}/` },
+    ...(colourIndexName === undefined ? [] : [{ text: " (" }, { text: colourIndexName, index: true }, { text: ")" }]),
+  ]);
+  if (sheet.vehicle === undefined) return pigments;
+  return [...pigments, { text: `${text[sheet.dispersion ?? "plain"]}${lowerFirst(sheet.vehicle.name)}` }];
+}
+
+export function madeOfText(sheet: Sheet, words: Words): string {
+  return madeOf(sheet, words, "").map(({ text }) => text).join("");
+}

@@ -1,0 +1,22 @@
+import { isKnown } from "../quantities/figure.ts";
+import type { ScreenColour } from "../plots/screen-colour.ts";
+import type { ScreenFigures, Sheet } from "../sheet/sheet.ts";
+
+/** A notation as a screen shows it; nothing where no screen colour follows from the reading. */
+export function ownColour(figures: Partial<ScreenFigures> | undefined): ScreenColour | undefined {
+  const hex = figures?.srgb?.hex;
+  if (hex === undefined || !isKnown(hex)) return undefined;
+  const css = figures?.displayP3?.css;
+  return { hex: hex.value, ...(css !== undefined && isKnown(css) ? { displayP3: css.value } : {}) };
+}
+
+/** The tint that stands for a colour in a small place: at L* 50 in the first white that reaches it, else at 70, else at 30. */
+export function tellingTint(sheet: Sheet): ScreenColour | undefined {
+  for (const level of ["50", "70", "30"] as const) {
+    for (const tint of sheet.tints) {
+      const colour = ownColour(tint.atL[level]);
+      if (colour !== undefined) return colour;
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,35 @@
+import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { LinkView } from "../present/views.ts";
+import type { Words } from "../present/words/words.ts";
+import type { Range } from "../range/range.ts";
+import type { Records } from "../records/records.ts";
+
+/** What every page is made from. */
+export interface PageContext {
+  readonly words: Words;
+  readonly records: Records;
+  /** In order of slug. */
+  readonly sheets: readonly WordedSheet[];
+  readonly range: Range;
+  /** The date to print, YYYY-MM-DD. */
+  readonly date: string | undefined;
+  /** Of all sheets together. */
+  readonly revision: string;
+}
+
+/** A page's own place, to make links from. */
+export interface PagePlace {
+  /** Below the site's root: `colours/bone-black/index.html`. */
+  readonly path: string;
+  /** From the page to the root: "../../". */
+  readonly root: string;
+}
+
+export function pagePlace(path: string): PagePlace {
+  return { path, root: "../".repeat(path.split("/").length - 1) };
+}
+
+/** A source as a page cites it: the first author and year, from its key, linked to the list of sources. */
+export function sourceLink(root: string): (key: string) => LinkView {
+  return (key) => ({ text: key.replace(/-npm$/, "").replaceAll("-", " ").replace(/^\p{Ll}/u, (letter) => letter.toUpperCase()), href: `${root}sources/#source-${key}` });
+}

@@ -1,0 +1,34 @@
+import type { LinkView, SiteView } from "../present/views.ts";
+import type { PageContext, PagePlace } from "./page-context.ts";
+
+/** The frame of one page: navigation, standing lines, the key to standings. */
+export function siteFrame({ words, records, date, revision }: PageContext, { path, root }: PagePlace): SiteView {
+  const { pages } = words;
+  const { workshop } = records;
+  const link = (text: string, href: string): LinkView => ({ text, href: `${root}${href}`, ...(path.startsWith(href) ? { current: true } : {}) });
+  return {
+    workshop: workshop.name,
+    language: words.language,
+    root,
+    home: { text: workshop.name, href: root === "" ? "./" : root, ...(path === "index.html" ? { current: true } : {}) },
+    nav: [link(pages.nav.colours, "colours/"), link(pages.nav.pigments, "pigments/"), link(pages.nav.methods, "methods/"), link(pages.nav.sources, "sources/"), link(pages.nav.about, "about/")],
+    words: pages.frame,
+    ...(workshop.demonstration === true ? { demonstration: pages.demonstration } : {}),
+    ragLine: pages.ragLine,
+    cautionLine: pages.cautionLine,
+    build: pages.build(date === undefined ? undefined : words.date(date), revision),
+    ...(workshop.contact === undefined ? {} : { contact: workshop.contact }),
+    standings: (["measured", "derived", "estimated", "stated", "not stated"] as const).map((kind) => ({ kind, ...words.standings[kind] })),
+    translations: [],
+  };
+}
+
+/** What every page says of itself. */
+export function pageHead({ words, records }: PageContext, { path }: PagePlace, heading: string, description: string): { title: string; heading: string; description: string; canonical?: string } {
+  const { siteAddress } = records.workshop;
+  const address = path.replace(/index\.html$/, "");
+  return {
+    title: words.pages.title(heading, records.workshop.name), heading, description,
+    ...(siteAddress === undefined ? {} : { canonical: new URL(address, siteAddress.endsWith("/") ? siteAddress : `${siteAddress}/`).href }),
+  };
+}

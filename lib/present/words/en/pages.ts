@@ -1,0 +1,197 @@
+/** Headings, captions and sentences of the pages that do not come from a science. */
+export const PAGES = {
+  nav: { colours: "Colours", pigments: "Pigments", methods: "Methods", sources: "Sources", about: "About" },
+  frame: {
+    skip: "Skip to the text", mainNavigation: "Site", onThisPage: "On this sheet", property: "Property", value: "Value", standing: "Standing",
+    method: "Method and source", source: "Source", standingsHeading: "How each figure is known", termsHeading: "Terms", downloadsHeading: "Data of this sheet",
+    handlingLink: "Handling in full", orders: "Order", coloursMade: "Colours made from it", whyEachStatement: "Why each statement stands here", languages: "Languages",
+  },
+  demonstration: "Demonstration: this workshop, its colours and every reading here are invented.",
+  ragLine: "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
+  cautionLine: "Worked from suppliers' data. The label and safety data sheet prevail; local codes and licensed practice come first.",
+  build: (date: string | undefined, revision: string) => `${date === undefined ? "Built from undated records" : `Built from records to ${date}`}, revision ${revision}.`,
+  title: (page: string, workshop: string) => (page === workshop ? workshop : `${page} \u2013 ${workshop}`),
+
+  sheet: {
+    description: (name: string, madeOf: string) => `${name}: ${madeOf}. What it does in each white, whether it lasts, when it dries and how to handle it.`,
+    madeOf: { mulled: ", mulled in ", milled: ", milled in ", plain: " in ", and: " and ", comma: ", " },
+    noPanel: "No colour is shown: no drawdown of it has been read or matched yet.",
+    panelTitle: (name: string) => `${name}: masstone, and tints at equal lightness in each white`,
+    panelTitleAlone: (name: string) => `${name}: masstone`,
+    panelDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
+    masstone: "Masstone",
+    tintDescription: (white: string, level: string, a: string, b: string) => `in ${white} at L* ${level}, a* ${a}, b* ${b}`,
+    level: (level: string) => `L* ${level}`,
+    missing: "not stated",
+    approximateColour: "On screen approximate: worked out from a reading under another light.",
+    outOfGamut: "A common screen cannot show this colour; the swatch is the nearest it can.",
+    facts: { munsell: "Munsell", lightfastness: "Lightfastness", opacity: "Opacity", drying: "Drying", strength: "Strength", oil: "Oil" },
+    factDetail: {
+      munsell: (geometry: string | undefined) => (geometry === undefined ? "by eye" : GEOMETRY_WORDS[geometry] ?? geometry),
+      category: (category: string) => `category ${category}`,
+      drying: (days: string) => `${days} to touch`,
+      oil: (grams: string) => `${grams} of pigment`,
+      contrast: (ratio: string) => `contrast ratio ${ratio}`,
+      notTested: "not tested here",
+    },
+    expectation: { "excellent": "expected excellent", "very good": "expected very good", "fair": "expected fair", "poor": "expected poor", "very poor": "expected very poor" } as Record<string, string>,
+    revision: (revision: string, date: string | undefined) => `Revision ${revision}${date === undefined ? "" : `, from records of ${date}`}`,
+    noSentence: "No tint has been recorded, so what it does in a white is not stated.",
+  },
+  sections: {
+    whites: "In the whites", strength: "Strength, hiding, glaze", drying: "Drying and layering", permanence: "Permanence", oil: "Oil and finish",
+    handling: "Handling", pigment: "The pigment", range: "Among the range", notations: "Notations in full", evidence: "Evidence",
+  },
+  whites: {
+    none: "No tint has been recorded: what it does in a white is not stated. A let-down of 1:20 and one of 1:100 in a white would tell.",
+    heading: (name: string, index: string | undefined) => `In ${lowerFirst(name)}${index === undefined ? "" : ` (${index})`}`,
+    ladderTitle: (white: string) => `Let-downs in ${lowerFirst(white)}, from the strongest to the palest`,
+    ladderDescription: (steps: readonly string[]) => `${steps.join("; ")}.`,
+    stepDescription: (ratio: string, standing: string, L: string, a: string, b: string) => `${ratio}, ${standing}, L* ${L}, a* ${a}, b* ${b}`,
+    suspect: "doubtful",
+    steps: (count: number) => `Figures of this ladder: ${count} steps`,
+    stepsCaption: (white: string, kind: "pigment" | "paint") => `Colour to ${lowerFirst(white)} by mass of ${kind === "paint" ? "paint" : "dry pigment"}`,
+    columns: { ratio: "Colour : white", L: "L*", a: "a*", b: "b*", munsell: "Munsell", standing: "Standing", uncertainty: "\u00b1", residual: "Missed by" },
+    note: "L* a* b* under D65, 10\u00b0 observer. \u00b1 of a predicted step is about 68 %, in \u0394E00. Missed by: \u0394E00 between a drawdown and the fit through all of them; in brackets, when it is left out.",
+    trailTitle: "a* and b* of the let-downs: where each white takes the colour",
+    trailDescription: (whites: readonly string[]) => `One trail a white, from masstone to the palest tint: ${whites.join(", ")}.`,
+  },
+  strength: {
+    caption: "Strength and hiding",
+    tube: (white: string) => `White to bring it to L* 50 in ${lowerFirst(white)}`,
+    curveTitle: (name: string) => `How film thickness hides: ${name}`,
+  },
+  drying: {
+    caption: "Drying", why: "Why", layering: "Layering", film: "The film, with age", trials: "The workshop's trials", contradictions: "Where trial and rule disagree",
+    summary: (dryingClass: string, days: string) => `${upperFirst(dryingClass)}: touch dry in ${days}. Touch dry is not through dry.`,
+    none: "Not stated: neither a trial nor what its pigment does to drying oil is known here.",
+  },
+  permanence: {
+    caption: "Lightfastness", why: "Why", sensitivities: "Beside light",
+    note: "Limits of the categories are quoted from memory of the standard; a category needs the standard's own exposures.",
+    none: "Not stated: no exposure, no supplier's word and no expectation for its pigments.",
+  },
+  oil: {
+    caption: "Oil, packing and finish", why: "Why", contradictions: "Where the record and the rule disagree",
+    summary: (oilClass: string, grams: string) => `${upperFirst(oilClass)} in oil: ${grams} in the paint as made.`,
+    none: "Not stated: neither a rub-out figure nor the oil of a batch is in the records.",
+  },
+  handling: {
+    stated: "As the maker states them", workedOut: "Worked out from suppliers' data", precautions: "Precautions", studio: "In the studio and workshop", markets: "Where it may be sold",
+    nothing: "Nothing is classified on the suppliers' data that is recorded. Keep dry pigment out of the air all the same.",
+    unknown: (names: readonly string[]) => `No hazard data recorded for ${names.join(", ")}; treat as hazardous.`,
+    basisStated: (frame: string, date: string) => `As the maker states them, ${frame}, ${date}.`,
+    basisWorkedOut: (frame: string, edition: string) => `Worked out from the suppliers' data by ${frame} (${edition}). The maker's label prevails.`,
+    dryPigment: (name: string) => `${name}, dry`,
+    dryNothing: "Nothing is classified on the supplier's data; the dust is still dust.",
+    dataSheet: "Safety data sheet",
+    operations: {} as Record<string, string>,
+    marketNames: { EU: "European Union", GB: "Great Britain", NI: "Northern Ireland", US: "United States", other: "Elsewhere" } as Record<string, string>,
+  },
+  pigment: {
+    share: (share: string) => `${share} of the dry pigment`, whole: "the only pigment", noShare: "parts not recorded",
+    caption: (name: string) => `${name}, dry`,
+    facts: { origin: "Origin", chemistry: "Chemistry", particle: "Particle", benchTest: "At the bench" },
+    particle: (size: string | undefined, shape: string | undefined) => [shape, size].filter((part) => part !== undefined).join(", "),
+    size: (um: string) => `${um} \u00b5m`,
+    nothing: "Nothing is recorded of what it is.",
+  },
+  range: {
+    nearest: "Nearest in colour", sameColour: "Same colour, other pigment", samePigment: "Same pigment, other colour",
+    difference: (deltaE: string) => `\u0394E00 ${deltaE}`,
+    oilTitle: "Where it stands in oil among the range", dryingTitle: "Where it stands in drying among the range",
+    placeDescription: (name: string, value: string, count: number, lowest: string, highest: string) => `${name}: ${value}. ${count} colours of the range lie between ${lowest} and ${highest}.`,
+  },
+  notations: {
+    readBy: (geometry: string) => `Read ${GEOMETRY_WORDS[geometry] ?? geometry}.`,
+    included: (L: string) => `Read with gloss included; with gloss excluded L* would be about ${L}.`,
+    byEye: "Matched to a Munsell chip by eye: the eye places no finer than half a step of value and one of chroma.",
+    none: "None: no drawdown has been read or matched.",
+    labCaption: "Masstone under each light", light: "Light, observer",
+    viewings: { "C/2": "C, 2\u00b0", "D65/2": "D65, 2\u00b0", "D65/10": "D65, 10\u00b0", "D50/2": "D50, 2\u00b0", "A/10": "A (lamplight), 10\u00b0" } as Record<string, string>,
+    caption: "Names and screen colours",
+    curveTitle: "Reflectance of the masstone over the spectrum",
+    curveDescription: (low: string, high: string, lowNm: string, highNm: string) => `Between ${low} at ${lowNm} nm and ${high} at ${highNm} nm.`,
+    curveLabel: "masstone",
+    wavelength: "Wavelength, nm", reflectance: "Reflectance factor",
+  },
+  evidence: {
+    summary: "Every figure of this sheet, how it was come by and what it rests on.",
+    caption: "Figures and their working",
+    columns: { figure: "Figure", value: "Value", standing: "Standing", method: "Method", inputs: "From" },
+    notStated: "Not stated", notStatedCaption: "What is not stated, and what it would take", reason: "Why", wanting: "Needs",
+    sources: "Sources",
+  },
+  downloads: {
+    sheet: "every figure of this sheet with its evidence", csv: "one line a colour", json: "the list of sheets, for programs",
+  },
+  catalogue: {
+    heading: "Colours", gridLead: "Every colour with its masstone, and its tint at L* 50 in the first white that reaches it.",
+    orders: { grid: "Swatches by family", family: "Table by family", value: "By value", hue: "By hue", drying: "By drying", permanence: "By permanence" },
+    leads: {
+      family: "By family, then by name.", value: "From the darkest masstone to the lightest.", hue: "Round the Munsell hue circle; neutrals first.",
+      drying: "From the fastest to the slowest, by the later end of the days.", permanence: "From the category known or expected best to the least.",
+    },
+    columns: { colour: "Colour", pigments: "Pigments", munsell: "Munsell", lightfastness: "Lightfastness", opacity: "Opacity", drying: "Drying", oil: "Oil index" },
+    notRead: "not read", count: (count: number) => `${count} colour${count === 1 ? "" : "s"}`,
+    groups: { neutral: "Neutrals", notStated: "Not stated" }, noSwatch: "not read yet",
+    caption: (heading: string) => `Colours: ${heading}`,
+    value: (from: number) => `Value ${from} to ${from + 1}`,
+  },
+  pigments: {
+    heading: "Pigments", lead: "The dry pigments that the colours are made from, with the figures that everything else starts from.",
+    columns: { pigment: "Pigment", index: "Colour Index", chemistry: "Chemistry", density: "Density", oil: "Oil absorption", colours: "Colours" },
+    properties: "Figures of the dry pigment", bench: "At the bench", details: "Origin, chemistry and particle", handling: "Handling the dry pigment",
+    noColours: "No colour is made from it.", caption: "Dry pigments",
+  },
+  home: {
+    pairHeading: (one: string, other: string) => `${one} and ${lowerFirst(other)}`,
+    pairSentence: "The same word on the label, and not the same grey.",
+    comparison: "Side by side", questionsHeading: "What a sheet answers", familiesHeading: "By family",
+    questions: [
+      ["What does it do in a white?", "Tints stand side by side at equal lightness in each white, and one sentence says which way the colour turns."],
+      ["Will it last?", "A category only where it was exposed; else what a supplier states or what its pigment leads one to expect, and which of the three it is."],
+      ["When is it dry, and may I paint over it?", "A class and a range of days with each reason, and a trial of our own where there is one."],
+      ["How much oil is in it?", "Grams to 100 g of pigment as made, by mass and by volume, and what that does to the finish."],
+      ["Can it hurt me?", "Label elements, cautions by operation, and what is not known said plainly."],
+    ] as const,
+    answerLink: "See it on a sheet",
+  },
+  methods: {
+    heading: "Methods", lead: "How each figure comes about and how far to trust it.",
+    sections: [
+      ["colour", "Colour", "A reading is a list of reflectance factors. It is summed against the CIE tables to X, Y, Z and L*, a*, b* for each light and observer, scaled so that a perfect white on the reading's own grid comes out as the CIE white. Munsell notations are of the renotation, interpolated in LCHab. Screen colours come from D65 and the 2\u00b0 observer alone. The geometry of the reading is named beside it, since gloss moves a black by 13 to 23 units of L*."],
+      ["tints", "Tints", "What a colour does in a white comes from the workshop's own drawdowns. Two constants, absorption K and scattering S, are fitted to all of a colour's drawdowns at once (Kubelka and Munk), with the surface taken off by geometry. Steps between are predicted from them and marked as such, with an uncertainty that grows with the distance from the nearest drawdown. Nothing is predicted from a masstone alone. A drawdown that the others contradict is shown and not used."],
+      ["oil", "Oil and finish", "The oil index is what was weighed in; the rub-out figure is what just binds. CPVC follows from rub-out and density, PVC from the batch; the ratio of the two leads one to expect gloss or matte. A gloss meter overrides the expectation."],
+      ["drying", "Drying", "The days of linseed oil alone, moved by oil, pigment, added drier, film and room, each with its own factor, give a class and a range. A trial of the workshop's own overrides it and is shown with its conditions."],
+      ["permanence", "Permanence", "A category comes from an exposure and its colour change, or from a supplier's word, and else there is only an expectation from the kind of pigment. The three are never mixed up. Blue wool is a scale of its own. No years are given: no exposure says how many."],
+      ["handling", "Handling", "Where the maker states label elements they stand first. Else they are worked out from the suppliers' classifications by the rules for mixtures, each statement traced to ingredient, share and limit. This is not a safety data sheet."],
+    ] as const,
+  },
+  sources: {
+    heading: "Sources", lead: "The texts that figures rest on, and how far each was used: read, worked from, or quoted from memory.",
+    groups: { used: "Used on these sheets", other: "Of the engine, not used here" },
+    standings: { read: "read", derived: "worked from", memory: "quoted from memory", practice: "common practice" } as Record<string, string>,
+  },
+  about: {
+    heading: "About", lead: (workshop: string) => `What ${workshop} is, and what these sheets are.`,
+    sections: [
+      ["sheets", "What a sheet is", "A sheet is worked out from the workshop's records: what went into the batch, rub-outs, drawdowns read with an instrument or matched by eye, drying trials, exposures, suppliers' papers. Each figure says how it is known. What nobody knows is not stated, with what it would take."],
+      ["limits", "What it is not", "A sheet is not a safety data sheet and not a certificate. A screen does not show a paint: a painted drawdown rules."],
+    ] as const,
+  },
+  notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },
+};
+
+const GEOMETRY_WORDS: Record<string, string> = {
+  "45/0": "45/0, gloss out of sight", "d/8 excluded": "gloss excluded (d/8)", "d/8 included": "gloss included (d/8)",
+};
+
+export function lowerFirst(text: string): string {
+  return /^\p{Lu}\p{Ll}/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
+export function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+export type PageWords = typeof PAGES;
