@@ -20,8 +20,11 @@ export interface JudgedTint {
  * @source optics-practice
  */
 export const TINT_RULES = {
-  /** L* that is spoken of, and how far from it a let-down may stand in for it. */
-  lightness: { wanted: 50, min: 25, max: 80 },
+  /**
+   * L* that is spoken of: 50, of a pale colour so much above its masstone; how far from it
+   * a let-down may stand in for it; and from which masstone on there is nothing to speak of.
+   */
+  lightness: { wanted: 50, aboveMasstone: 10, within: 30, masstoneMax: 85 },
   /** Largest C*ab of masstone and of let-down for the colour to be spoken of as a grey. */
   grey: { masstoneChromaMax: 15, tintChromaMax: 10 },
   /** Greys by C*ab of the let-down; each row holds below its limit. */
@@ -43,7 +46,8 @@ export const TINT_RULES = {
 /**
  * What a colour does in one white.
  *
- * @param tints let-downs in that white, at equal L* or as measured; the one nearest L* 50 is judged.
+ * @param tints let-downs in that white, at equal L* or as measured; the one nearest L* 50
+ *   is judged, of a colour that is paler itself the one nearest 10 above its masstone.
  * @param masstone Lab (D65/10) of the colour itself.
  * @returns for a grey `stays-near-neutral`, `leans`, `turns-clearly` or `turns-strongly`, with the hue
  *   it goes to; for a chromatic colour `gains-chroma`, `keeps-chroma` or `loses-chroma`, with `turn`
@@ -51,12 +55,15 @@ export const TINT_RULES = {
  * @source optics-practice
  */
 export function tintRuling(white: string, tints: readonly JudgedTint[], masstone: Lab): Ruling {
-  const { wanted, min, max } = TINT_RULES.lightness;
+  const { lightness } = TINT_RULES;
+  const wanted = Math.max(lightness.wanted, masstone.L + lightness.aboveMasstone);
   const [judged] = tints.toSorted((one, other) => Math.abs(one.lab.L - wanted) - Math.abs(other.lab.L - wanted));
   if (judged === undefined) return { rule: "no-tint-to-judge", values: { white } };
   const { lab } = judged;
+  if (masstone.L > lightness.masstoneMax || Math.abs(lab.L - wanted) > lightness.within) {
+    return { rule: "no-tint-to-judge", values: { white, wantedL: wanted, nearestL: lab.L }, source: "optics-practice" };
+  }
   const tint = labToLch(lab);
-  if (!(lab.L >= min && lab.L <= max)) return { rule: "no-tint-to-judge", values: { white, nearestL: lab.L, min, max }, source: "optics-practice" };
   const values = {
     white, L: lab.L, a: lab.a, b: lab.b, chroma: tint.C, hue: hueWord(tint.h), basis: judged.basis,
     ...(judged.massRatio === undefined ? {} : { massRatio: judged.massRatio }),

@@ -1,0 +1,114 @@
+/** K and S of a paint in absolute terms, from films of known thickness over known grounds. */
+import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+import { flatSpectrum, sameGrid, type WavelengthGrid } from "../quantities/spectrum.ts";
+import { DRAWDOWN_NOISE } from "./reading-noise.ts";
+import type { Geometry, Reading, SurfaceConstants } from "./reading.ts";
+import { internalReflectances } from "./reading-in-geometry.ts";
+import { keptReflectance } from "./tint-reading.ts";
+
+/** K and S of a paint as a dried film [1/um], shape (count) each. */
+export interface FilmCoefficients {
+  readonly grid: WavelengthGrid;
+  readonly K: readonly number[];
+  readonly S: readonly number[];
+  /** The surface that was taken off. */
+  readonly surface: SurfaceConstants;
+  /** Wavelengths, by index, at which the film hid its ground or told nothing: K and S are there at least these. */
+  readonly atLeast: readonly number[];
+}
+
+/** A film as drawn down: its reading, its dried thickness [um], and the bare ground's reading. */
+export interface FilmDrawdown {
+  readonly film: Reading;
+  readonly filmUm: number;
+  readonly ground: Reading;
+}
+
+/**
+ * Luminous reflectance [1] of the grounds of an opacity chart, where a workshop has
+ * not read its own: black at most .01, white .80 +- .02 (ISO 6504-3, memory).
+ * @source optics-practice
+ */
+export const CHART_GROUNDS = { black: 0.01, white: 0.8 } as const;
+
+/** A ground of the same reflectance at every wavelength, as it would be read without gloss. */
+export function flatGround(grid: WavelengthGrid, reflectance: number, geometry: Geometry = "d/8 excluded"): Reading {
+  return { spectrum: flatSpectrum(grid, reflectance), geometry };
+}
+
+/**
+ * K and S of a paint from films over grounds, with its masstone or over two grounds.
+ *
+ *     K/S from the masstone, else from both grounds; S X = (1/b)(arcoth((a - R)/b) - arcoth((a - Rg)/b))
+ *
+ * At each wavelength the film speaks that changed its ground most. Where it hides
+ * its ground, S X is the least that would hide it to within reading noise.
+ *
+ * @param films of one paint, at least one; the two of different ground must have one thickness
+ *   when there is no masstone.
+ * @returns coefficients; rules `film-needs-masstone-or-two-grounds`, `film-tells-nothing`, `grids-differ`.
+ * @throws RangeError when a thickness is not positive.
+ * @source kubelka-1948
+ */
+export function filmCoefficients(films: readonly FilmDrawdown[], masstone: Reading | undefined, surface: SurfaceConstants): FilmCoefficients | Ruling {
+  for (const { filmUm } of films) if (!(filmUm > 0 && filmUm < Infinity)) throw domainError("film thickness", filmUm, "0 < X < Infinity um");
+  const [first] = films;
+  if (first === undefined || (masstone === undefined && films.length < 2)) {
+    return { rule: "film-needs-masstone-or-two-grounds", values: { films: films.length }, source: "kubelka-1948" };
+  }
+  const { grid } = first.film.spectrum;
+  const readings = [...films.flatMap(({ film, ground }) => [film, ground]), ...(masstone === undefined ? [] : [masstone])];
+  if (!readings.every(({ spectrum }) => sameGrid(spectrum.grid, grid))) return { rule: "grids-differ", values: {} };
+
+  const internal = films.map(({ film, ground, filmUm }) => ({ R: internalReflectances(film, surface).values, Rg: internalReflectances(ground, surface).values, filmUm }));
+  const ownMasstone = masstone === undefined ? undefined : internalReflectances(masstone, surface).values;
+  const points = Array.from({ length: grid.count }, (_, i) => {
+    const at = internal.map(({ R, Rg, filmUm }) => ({ R: R[i] ?? NaN, Rg: Rg[i] ?? NaN, filmUm }));
+    return pointCoefficients(at, ownMasstone?.[i]);
+  });
+  const told = points.flatMap((point, i) => (point === undefined ? [] : [{ ...point, i }]));
+  if (told.length < grid.count / 2) return { rule: "film-tells-nothing", values: { wavelengths: grid.count - told.length }, source: "kubelka-1948" };
+  const filled = points.map((point, i) => point ?? nearestTold(told, i));
+  return {
+    grid, surface, K: filled.map(({ K }) => K), S: filled.map(({ S }) => S),
+    atLeast: filled.flatMap(({ atLeast }, i) => (atLeast ? [i] : [])),
+  };
+}
+
+interface PointCoefficients { readonly K: number; readonly S: number; readonly atLeast: boolean }
+interface PointFilm { readonly R: number; readonly Rg: number; readonly filmUm: number }
+
+/** K and S at one wavelength; undefined when no film there differs from a masstone that its ground equals. */
+function pointCoefficients(films: readonly PointFilm[], masstone: number | undefined): PointCoefficients | undefined {
+  const Rinf = keptReflectance(masstone ?? twoGroundMasstone(films));
+  const [film] = films.toSorted((one, other) => Math.abs(other.Rg - Rinf) - Math.abs(one.Rg - Rinf));
+  if (film === undefined) return undefined;
+  const { R, Rg, filmUm } = film;
+  const noise = DRAWDOWN_NOISE.absolute + DRAWDOWN_NOISE.relative * Rinf;
+  if (!(Math.abs(Rg - Rinf) > 3 * noise)) return undefined;
+  const side = Math.sign(Rg - Rinf);
+  // As far from hiding as noise leaves it, and no thicker than the ground itself.
+  const hides = side * (R - Rinf) < noise;
+  const kept = hides ? Rinf + side * noise : side * (Rg - R) > 0 ? R : Rg - side * noise * 1e-3;
+  const b = (1 / Rinf - Rinf) / 2;
+  const q = (r: number): number => (r - Rinf) / (1 / Rinf - r);
+  const S = Math.log(q(Rg) / q(kept)) / (2 * b * filmUm);
+  return { S, K: (S * (1 - Rinf) ** 2) / (2 * Rinf), atLeast: hides };
+}
+
+/** R-infinity of the film over two grounds; noise that asks for less than no absorption gives the perfect white. */
+function twoGroundMasstone(films: readonly PointFilm[]): number {
+  const [one, other] = films;
+  if (one === undefined || other === undefined) return NaN;
+  const [{ R: Rb, Rg: gb }, { R: Rw, Rg: gw }] = one.Rg < other.Rg ? [one, other] : [other, one];
+  if (Rw - Rb < 1e-6) return Rb;
+  const top = (1 + Rb * gb) * (gw - Rw) - (1 + Rw * gw) * (gb - Rb);
+  const a = Math.max(top / ((Rb + gb) * (gw - Rw) - (Rw + gw) * (gb - Rb)), 1);
+  return Number.isFinite(a) ? a - Math.sqrt(a * a - 1) : 1;
+}
+
+function nearestTold(told: readonly (PointCoefficients & { readonly i: number })[], i: number): PointCoefficients {
+  const nearest = told.reduce((one, other) => (Math.abs(other.i - i) < Math.abs(one.i - i) ? other : one));
+  return { K: nearest.K, S: nearest.S, atLeast: true };
+}

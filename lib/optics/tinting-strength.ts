@@ -1,0 +1,73 @@
+/** How far a colour goes in a white, beside another colour of the workshop. */
+import { labToLch } from "../colorimetry/lab.ts";
+import { tristimulus } from "../colorimetry/tristimulus.ts";
+import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+import { sameGrid, wavelengthNm } from "../quantities/spectrum.ts";
+import { predictedTint, type LadderModel } from "./ladder.ts";
+import { internalOf, keptRatio } from "./tint-reading.ts";
+import { TINT_RULES } from "./tint-ruling.ts";
+
+/** Wavelengths of greatest absorption further apart than this [nm] belong to colours that no figure compares. */
+const COMPARABLE_NM = 40;
+
+/** Strength of a colour beside a reference, in the same white. */
+export interface RelativeStrength {
+  /** At equal mass ratio [1]: 2 is twice as strong. */
+  readonly byMass: number;
+  /** At equal volume ratio [1]; absent without densities. */
+  readonly byVolume?: number;
+  /** The mass ratio at which both were taken. */
+  readonly massRatio: number;
+  /** Where K/S was taken [nm], or weighted by y-bar (D65) for two greys. */
+  readonly at: number | "y-bar";
+}
+
+/**
+ * Relative tinting strength by K/S of equal let-downs, the white's own K/S taken off.
+ *
+ *     strength = (theta - theta_w) / (theta_ref - theta_w,ref)
+ *
+ * taken at the wavelength of the reference's greatest absorption in the let-down;
+ * for two greys each K/S is weighted by y-bar, since a grey absorbs everywhere.
+ *
+ * @param massRatio colour to white [1] at which to compare: best the reference's at L* 50.
+ * @param densities of both, in the kind that was weighed [g/cm3], for the figure by volume.
+ * @returns strength; rules `whites-differ`, `ratio-kinds-differ`, `grids-differ`, `hues-not-comparable`.
+ * @throws RangeError when ratio or densities are not positive.
+ */
+export function relativeStrength(
+  sample: LadderModel, reference: LadderModel, massRatio: number, densities?: { readonly sample: number; readonly reference: number },
+): RelativeStrength | Ruling {
+  if (!(massRatio > 0 && massRatio < Infinity)) throw domainError("mass ratio", massRatio, "0 < ratio < Infinity");
+  if (sample.white.slug !== reference.white.slug) return { rule: "whites-differ", values: { sample: sample.white.slug, reference: reference.white.slug } };
+  if (sample.white.ratioKind !== reference.white.ratioKind) return { rule: "ratio-kinds-differ", values: { sample: sample.white.ratioKind, reference: reference.white.ratioKind } };
+  if (!sameGrid(sample.fit.grid, reference.fit.grid)) return { rule: "grids-differ", values: {} };
+
+  const [ofReference, ofSample] = [absorption(reference, massRatio), absorption(sample, massRatio)];
+  const areGreys = ofReference.isGrey && ofSample.isGrey;
+  const peaks = [ofSample, ofReference].map(({ ratios }) => wavelengthNm(reference.fit.grid, ratios.indexOf(Math.max(...ratios)))) as [number, number];
+  if (!areGreys && Math.abs(peaks[0] - peaks[1]) > COMPARABLE_NM) return { rule: "hues-not-comparable", values: { sampleNm: peaks[0], referenceNm: peaks[1] } };
+  const index = ofReference.ratios.indexOf(Math.max(...ofReference.ratios));
+  const depth = ({ ratios }: { ratios: readonly number[] }): number => (areGreys ? weighted(reference, ratios) : ratios[index] ?? NaN);
+  const byMass = depth(ofSample) / depth(ofReference);
+  const at = areGreys ? "y-bar" : peaks[1];
+  if (densities === undefined) return { byMass, massRatio, at };
+  const { sample: sampleDensity, reference: referenceDensity } = densities;
+  for (const density of [sampleDensity, referenceDensity]) if (!(density > 0 && density < Infinity)) throw domainError("density", density, "0 < density < Infinity g/cm3");
+  const byVolume = depth(absorption(sample, massRatio * (sampleDensity / referenceDensity))) / depth(ofReference);
+  return { byMass, byVolume, massRatio, at };
+}
+
+/** K/S that the colour adds to its white in a let-down, shape (count), and whether the let-down is a grey. */
+function absorption(ladder: LadderModel, massRatio: number): { ratios: number[]; isGrey: boolean } {
+  const { spectrum, lab } = predictedTint(ladder, massRatio);
+  const ratios = spectrum.values.map((value, i) => keptRatio(internalOf(ladder.model.form, value)) - (ladder.white.whiteRatio[i] ?? NaN));
+  return { ratios, isGrey: labToLch(lab).C <= TINT_RULES.grey.tintChromaMax };
+}
+
+/** Mean weighted by D65 times y-bar: Y is linear in what it is given, so K/S scaled into its domain will do. */
+function weighted({ fit }: LadderModel, ratios: readonly number[]): number {
+  const largest = Math.max(...ratios);
+  return (tristimulus({ grid: fit.grid, values: ratios.map((ratio) => Math.max(ratio / largest, 0)) }, "D65/10").Y * largest) / 100;
+}
