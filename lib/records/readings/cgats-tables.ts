@@ -1,0 +1,159 @@
+import type { FaultList, Spot } from "./fault-list.ts";
+import { cgatsLines, type CgatsToken } from "./cgats-lines.ts";
+import { MOST_CELLS } from "./size-limits.ts";
+
+/** Keywords of a header that tell of the reading; all others are passed over. */
+const KEPT_KEYWORDS = ["ORIGINATOR", "CREATED", "INSTRUMENTATION", "MEASUREMENT_GEOMETRY", "ILLUMINATION_NAME", "OBSERVER_ANGLE"] as const;
+export type CgatsKeyword = (typeof KEPT_KEYWORDS)[number];
+
+/** One table: its header's words, its fields and one row of cells a set, as many as fields. */
+export interface CgatsTable {
+  readonly keywords: ReadonlyMap<CgatsKeyword, string>;
+  readonly fields: readonly CgatsToken[];
+  readonly sets: readonly (readonly CgatsToken[])[];
+}
+
+/** Keywords that can't stand among fields or values. */
+const STRUCTURE = /^(?:(?:BEGIN|END)_DATA(?:_FORMAT)?|NUMBER_OF_(?:FIELDS|SETS))$/;
+
+const MOST_TABLES = 100;
+
+/** A table while it is read. */
+interface OpenTable {
+  fields: CgatsToken[];
+  sets: CgatsToken[][];
+  /** Sets seen, faulty ones too. */
+  seen: number;
+  unfinished: CgatsToken[];
+  counts: Map<string, CgatsToken>;
+}
+
+/**
+ * Tables of a CGATS.17 text, one after another; a later one keeps the keywords
+ * of an earlier one that it does not give anew. A set begins on a line of its
+ * own and may run over several. Counts that do not match, and parts that are
+ * not closed, are complained of.
+ */
+export function cgatsTables(text: string, spot: (offset: number) => Spot, faults: FaultList): CgatsTable[] {
+  const tables: CgatsTable[] = [];
+  const keywords = new Map<CgatsKeyword, string>();
+  const at: { part: "header" | "format" | "data" } = { part: "header" };
+  let open = openTable();
+
+  let hasIdentifier = false;
+  let words = 0;
+  for (const tokens of cgatsLines(text, spot, faults)) {
+    if (!hasIdentifier) checkIdentifier(tokens);
+    hasIdentifier = true;
+    let rest = tokens;
+    while (rest.length > 0) rest = taken(rest);
+    if (faults.isFull()) return tables;
+    words += tokens.length;
+    if (words > MOST_CELLS || tables.length > MOST_TABLES) {
+      faults.add({ rule: "size", at: tokens[0] ?? spot(0), subject: "size of reading", actual: `${tables.length} tables, ${words} words`, expected: `at most ${MOST_TABLES} tables, ${MOST_CELLS} words` });
+      return tables;
+    }
+  }
+  if (at.part !== "header") fault(spot(text.length), "end of the file", "nothing more", at.part === "format" ? "END_DATA_FORMAT" : "END_DATA");
+  else if (open.fields.length > 0 || (tables.length === 0 && faults.errorCount() === 0)) fault(spot(text.length), "end of the file", "no table", "BEGIN_DATA_FORMAT, BEGIN_DATA and their ends");
+  return tables;
+
+  function checkIdentifier(tokens: CgatsToken[]): void {
+    const [first] = tokens;
+    if (first === undefined || (tokens.length === 1 && !/^(BEGIN|END)_DATA/.test(keyword(first)))) return;
+    faults.add({ severity: "warning", rule: "cgats-identifier", at: first, subject: "first line", actual: tokens.map((token) => token.text).join(" "), expected: "a file identifier alone, such as CGATS.17" });
+  }
+
+  /** Takes what it can of a line, and gives back what is left of it. */
+  function taken(tokens: CgatsToken[]): CgatsToken[] {
+    const [first] = tokens;
+    if (first === undefined) return [];
+    if (at.part === "header") return takenAsHeader(first, tokens);
+    const stray = tokens.findIndex((token) => STRUCTURE.test(keyword(token)));
+    const inside = stray < 0 ? tokens : tokens.slice(0, stray);
+    if (at.part === "format") open.fields.push(...inside);
+    else if (inside.length > 0) takeRow(inside);
+    const marker = tokens[stray];
+    if (marker === undefined) return [];
+    const closing = at.part === "format" ? "END_DATA_FORMAT" : "END_DATA";
+    const closes = keyword(marker) === closing;
+    if (!closes) fault(marker, "keyword", marker.text, closing);
+    if (at.part === "data") finishTable();
+    at.part = "header";
+    return tokens.slice(closes ? stray + 1 : stray);
+  }
+
+  function takenAsHeader(first: CgatsToken, tokens: CgatsToken[]): CgatsToken[] {
+    const word = keyword(first);
+    if (word === "BEGIN_DATA_FORMAT") {
+      if (open.fields.length > 0) fault(first, "second BEGIN_DATA_FORMAT", first.text, "one in a table");
+      at.part = "format";
+      return tokens.slice(1);
+    }
+    if (word === "BEGIN_DATA") {
+      if (open.fields.length === 0) fault(first, "keyword", first.text, "BEGIN_DATA_FORMAT with the table's fields before it");
+      at.part = "data";
+      return tokens.slice(1);
+    }
+    if (word === "END_DATA" || word === "END_DATA_FORMAT") fault(first, "keyword", first.text, `${word.replace("END", "BEGIN")} before it`);
+    else if (word === "NUMBER_OF_FIELDS" || word === "NUMBER_OF_SETS") open.counts.set(word, tokens[1] ?? { ...first, text: "", quoted: false });
+    else if (isKept(word)) keywords.set(word, tokens.slice(1).map((token) => token.text).join(" ").slice(0, 200));
+    return [];
+  }
+
+  function takeRow(tokens: CgatsToken[]): void {
+    const wanted = open.fields.length;
+    if (wanted === 0) return;
+    if (open.unfinished.length + tokens.length > wanted) closeRow();
+    open.unfinished.push(...tokens);
+    if (open.unfinished.length >= wanted) closeRow();
+  }
+
+  function closeRow(): void {
+    const row = open.unfinished;
+    const [first] = row;
+    if (first === undefined) return;
+    open.unfinished = [];
+    open.seen++;
+    if (row.length === open.fields.length) {
+      open.sets.push(row);
+      return;
+    }
+    const empty = row.find((token) => token.emptyBefore)?.emptyBefore;
+    if (empty && row.length < open.fields.length) faults.add({ rule: "empty-cell", at: empty, subject: "cell", actual: "nothing", expected: "a value between two tabs" });
+    else faults.add({ rule: "row-width", at: first, subject: "count of values in a set", actual: String(row.length), expected: `${open.fields.length}, one a field` });
+  }
+
+  function finishTable(): void {
+    closeRow();
+    checkCount("NUMBER_OF_FIELDS", open.fields.length, open.fields[0], "the fields of the table");
+    checkCount("NUMBER_OF_SETS", open.seen, open.fields[0], "the sets of the table");
+    tables.push({ keywords: new Map(keywords), fields: open.fields, sets: open.sets });
+    open = openTable();
+  }
+
+  function checkCount(word: string, actual: number, place: Spot | undefined, what: string): void {
+    const count = open.counts.get(word);
+    if (count === undefined) {
+      if (place) faults.add({ severity: "warning", rule: "cgats-count", at: place, subject: word, actual: "nothing", expected: `${actual}, ${what}`, hint: "without it a cut file can't be told" });
+    } else if (!/^\d{1,9}$/.test(count.text) || Number(count.text) !== actual) {
+      faults.add({ rule: "cgats-count", at: count, subject: word, actual: count.text === "" ? "nothing" : count.text, expected: `${actual}, ${what}` });
+    }
+  }
+
+  function fault(place: Spot, subject: string, actual: string, expected: string): void {
+    faults.add({ rule: "cgats-structure", at: place, subject, actual, expected });
+  }
+}
+
+function openTable(): OpenTable {
+  return { fields: [], sets: [], seen: 0, unfinished: [], counts: new Map() };
+}
+
+function keyword(token: CgatsToken): string {
+  return token.quoted ? "" : token.text.toUpperCase();
+}
+
+function isKept(word: string): word is CgatsKeyword {
+  return (KEPT_KEYWORDS as readonly string[]).includes(word);
+}

@@ -1,0 +1,121 @@
+import { SaxesParser } from "saxes";
+import type { FaultList, Spot } from "./fault-list.ts";
+
+export const CXF_NAMESPACE = "http://colorexchangeformat.com/CxF3-core";
+
+/** An element with the offsets in the text of its tag and of its content. */
+export interface CxfElement {
+  /** Without prefix. */
+  readonly name: string;
+  readonly start: number;
+  readonly attributes: ReadonlyMap<string, { readonly value: string; readonly start: number }>;
+  readonly children: readonly CxfElement[];
+  /** Text of the element itself, entities and line ends resolved, blanks around it cut. */
+  readonly text: string;
+  readonly contentStart: number;
+  readonly contentEnd: number;
+}
+
+/** An element while its content is read. */
+interface OpenElement extends CxfElement {
+  children: OpenElement[];
+  text: string;
+  contentEnd: number;
+}
+
+const DEEPEST = 40;
+const MOST_ELEMENTS = 200_000;
+/** So much is read on after a fault: the parser can't be stopped inside a piece. */
+const PIECE_LENGTH = 4096;
+/** No business of a reading, and open to content of any kind. */
+const PASSED_OVER = new Set(["CustomResources", "MixingInformation"]);
+
+/**
+ * The elements of a CxF document, those of other namespaces, CustomResources and
+ * MixingInformation left out. A document type, an entity of its own, broken XML
+ * and undue depth or size are refused, each with a complaint; nothing is ever fetched.
+ *
+ * @returns the root, of whatever name; undefined after a complaint.
+ */
+export function cxfTree(text: string, spot: (offset: number) => Spot, faults: FaultList): CxfElement | undefined {
+  const parser = new SaxesParser({ xmlns: true, position: true });
+  const path: OpenElement[] = [];
+  const outcome: { root?: OpenElement; stopped: boolean } = { stopped: false };
+  let depth = 0;
+  /** Depth of the element that is being passed over, with all in it. */
+  let passedOver: number | undefined;
+  let elements = 0;
+  let tagStart = 0;
+  let written = false;
+  let attributeStarts = new Map<string, number>();
+
+  function stop(offset: number, rule: string, subject: string, actual: string, expected: string): void {
+    if (outcome.stopped) return;
+    outcome.stopped = true;
+    faults.add({ rule, at: spot(Math.min(Math.max(offset, 0), text.length)), subject, actual, expected });
+  }
+
+  parser.on("error", (error) => stop(written ? text.length : parser.position - 1, "xml", "XML", error.message.replace(/^(?:[^:]*:)?\d+:\d+: /, ""), "a well-formed document"));
+  parser.on("doctype", () => stop(text.lastIndexOf("<!DOCTYPE", parser.position), "doctype", "document type", "<!DOCTYPE", "a document without one"));
+  parser.on("opentagstart", () => {
+    tagStart = text.lastIndexOf("<", parser.position - 1);
+    attributeStarts = new Map();
+  });
+  parser.on("attribute", ({ name }) => {
+    const quote = text.charAt(parser.position - 1);
+    attributeStarts.set(name, text.lastIndexOf(quote, parser.position - 2) + 1);
+  });
+  parser.on("opentag", (tag) => {
+    depth++;
+    elements++;
+    if (depth > DEEPEST) return stop(tagStart, "xml-depth", "depth of elements", `more than ${DEEPEST}`, `at most ${DEEPEST}`);
+    if (elements > MOST_ELEMENTS) return stop(tagStart, "size", "number of elements", `more than ${MOST_ELEMENTS}`, `at most ${MOST_ELEMENTS}`);
+    if (outcome.stopped || passedOver !== undefined) return;
+    if (outcome.root && (tag.uri !== CXF_NAMESPACE || PASSED_OVER.has(tag.local))) {
+      passedOver = depth;
+      return;
+    }
+    if (!outcome.root && tag.uri !== CXF_NAMESPACE) {
+      return stop(tagStart, "cxf-root", "root element", `${tag.name} of namespace ${tag.uri || "none"}`, `CxF of namespace ${CXF_NAMESPACE}`);
+    }
+    const plain = Object.values(tag.attributes).filter(({ uri }) => uri === "");
+    const attributes = new Map(plain.map(({ name, local, value }) => [local, { value: value.trim(), start: attributeStarts.get(name) ?? tagStart }]));
+    const element: OpenElement = { name: tag.local, start: tagStart, attributes, children: [], text: "", contentStart: parser.position, contentEnd: parser.position };
+    path.at(-1)?.children.push(element);
+    outcome.root ??= element;
+    path.push(element);
+  });
+  parser.on("text", gather);
+  parser.on("cdata", gather);
+  parser.on("closetag", (tag) => {
+    depth--;
+    if (outcome.stopped) return;
+    if (passedOver !== undefined) {
+      if (depth < passedOver) passedOver = undefined;
+      return;
+    }
+    const element = path.pop();
+    if (!element) return;
+    element.text = element.text.trim();
+    if (!tag.isSelfClosing) element.contentEnd = text.lastIndexOf("</", parser.position);
+  });
+
+  function gather(piece: string): void {
+    const element = path.at(-1);
+    if (element && passedOver === undefined) element.text += piece;
+  }
+
+  for (let i = 0; i < text.length && !outcome.stopped; i += PIECE_LENGTH) parser.write(text.slice(i, i + PIECE_LENGTH));
+  written = true;
+  if (!outcome.stopped) parser.close();
+  return outcome.stopped ? undefined : outcome.root;
+}
+
+export function childrenOf(element: CxfElement | undefined, name: string): readonly CxfElement[] {
+  return element?.children.filter((child) => child.name === name) ?? [];
+}
+
+/** The first element along a path of names below an element. */
+export function elementAt(element: CxfElement | undefined, ...names: readonly string[]): CxfElement | undefined {
+  return names.reduce<CxfElement | undefined>((found, name) => childrenOf(found, name)[0], element);
+}

@@ -1,0 +1,40 @@
+import type { Geometry } from "../schema/terms.ts";
+
+/** What a file tells of its geometry: one of the three, a sphere whose specular mode it keeps back, or another. */
+export type FoundGeometry = Geometry | "d/8" | "other";
+
+/**
+ * Geometry from the words of a measurement file: "45/0", "0:45", "45°a:0°",
+ * "di:8" and "de:8" (CIE 15: specular included, excluded), "d/8" with the mode
+ * spelt out. The order of the two angles does not count.
+ *
+ * @returns undefined when the words tell nothing.
+ */
+export function foundGeometry(words: string): FoundGeometry | undefined {
+  const text = words.slice(0, 200).toLowerCase().replace(/[°\s_]|deg(rees?)?/g, "").replaceAll(":", "/");
+  const sphere = /(?:^|[^a-z])d([ie]?)\/(\d+)/.exec(text) ?? /(?:^|\D)8\/d([ie]?)/.exec(text);
+  if (sphere) {
+    if ((sphere[2] ?? "8") !== "8") return "other";
+    return sphereGeometry(`${sphere[1] === "i" ? "included" : sphere[1] === "e" ? "excluded" : ""} ${text}`);
+  }
+  const angles = /(\d+)[a-z]*\/(\d+)/.exec(text);
+  return angles ? angledGeometry(Number(angles[1]), Number(angles[2])) : undefined;
+}
+
+/** Geometry of an instrument with one angle of lighting and one of viewing [degree]. */
+export function angledGeometry(one: number, other: number): FoundGeometry {
+  return Math.min(one, other) === 0 && Math.max(one, other) === 45 ? "45/0" : "other";
+}
+
+/** Geometry of a sphere from what is said of the specular part; both or neither leave it open. */
+export function sphereGeometry(words: string): FoundGeometry {
+  const included = /includ|\bsci\b|\bspin\b/i.test(words);
+  const excluded = /exclud|\bsce\b|\bspex\b/i.test(words);
+  if (included === excluded) return "d/8";
+  return included ? "d/8 included" : "d/8 excluded";
+}
+
+/** Whether a file's geometry rules out the one that a record declares. */
+export function contradicts(found: FoundGeometry, declared: Geometry): boolean {
+  return found === "d/8" ? declared === "45/0" : found !== declared;
+}

@@ -1,0 +1,102 @@
+import type { WavelengthGrid } from "../../quantities/spectrum.ts";
+import type { FaultList, Spot } from "./fault-list.ts";
+import type { WrittenCell } from "./reading-column.ts";
+import { writtenNumber } from "./written-number.ts";
+
+const NM_MIN = 100;
+const NM_MAX = 4000;
+
+export interface FoundGrid {
+  readonly grid: WavelengthGrid;
+  /** Some instruments scan from red to blue: the values then have to be turned round. */
+  readonly falling: boolean;
+}
+
+/** A wavelength [nm] with its cell. */
+interface Wavelength extends WrittenCell { readonly nm: number }
+
+/** The wavelength that a cell says: a whole number of nanometres. Complains and gives undefined otherwise. */
+export function foundWavelength(cell: WrittenCell, faults: FaultList): number | undefined {
+  const nm = writtenNumber(cell.text);
+  if (nm !== undefined && Number.isInteger(nm) && nm >= NM_MIN && nm <= NM_MAX) return nm;
+  faults.add({
+    rule: "wavelength", at: cell, subject: "wavelength", actual: cell.text === "" ? "nothing" : cell.text,
+    expected: `a whole number of nm, ${NM_MIN} to ${NM_MAX}`,
+  });
+  return undefined;
+}
+
+/**
+ * The even grid that a list of wavelengths makes, rising or falling. Complains
+ * of each wavelength that comes twice, out of order, after a gap or off the step.
+ *
+ * @param at where to complain when there are too few.
+ * @param path column they belong to, "" when all columns share them.
+ * @returns undefined as soon as one of them is at fault.
+ */
+export function foundGrid(cells: readonly WrittenCell[], at: Spot, path: string, faults: FaultList): FoundGrid | undefined {
+  const errorsBefore = faults.errorCount();
+  const wavelengths: Wavelength[] = [];
+  for (const cell of cells) {
+    const nm = foundWavelength(cell, faults);
+    if (nm !== undefined) wavelengths.push({ ...cell, nm });
+    if (faults.isFull()) return undefined;
+  }
+  if (wavelengths.length < cells.length) return undefined;
+  const falling = isFalling(wavelengths);
+  const ordered = inOrder(wavelengths, falling, path, faults);
+  const [first, second] = ordered;
+  if (first === undefined || second === undefined) {
+    faults.add({ rule: "wavelength-count", at, path, subject: "count of wavelengths", actual: String(cells.length), expected: "400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm" });
+    return undefined;
+  }
+  checkSteps(ordered, path, faults);
+  if (faults.errorCount() > errorsBefore) return undefined;
+  return { grid: { startNm: first.nm, stepNm: second.nm - first.nm, count: ordered.length }, falling };
+}
+
+function isFalling(wavelengths: readonly Wavelength[]): boolean {
+  const rises = wavelengths.reduce((sum, { nm }, i) => sum + Math.sign(nm - (wavelengths[i - 1]?.nm ?? nm)), 0);
+  return rises < 0;
+}
+
+/** Wavelengths by size, each once; complains of one that comes twice or out of order. */
+function inOrder(wavelengths: readonly Wavelength[], falling: boolean, path: string, faults: FaultList): Wavelength[] {
+  const seen = new Map<number, Wavelength>();
+  let last: Wavelength | undefined;
+  for (const wavelength of wavelengths) {
+    const { nm, text } = wavelength;
+    const twin = seen.get(nm);
+    if (twin) {
+      faults.add({ rule: "duplicated-wavelength", at: wavelength, path, subject: "second wavelength", actual: text, expected: `${twin.text} once, as on line ${twin.line}` });
+      continue;
+    }
+    seen.set(nm, wavelength);
+    if (last && (falling ? nm > last.nm : nm < last.nm)) {
+      faults.add({ rule: "wavelength-order", at: wavelength, path, subject: "wavelength", actual: text, expected: `one ${falling ? "below" : "above"} ${last.text}` });
+    } else last = wavelength;
+  }
+  return [...seen.values()].sort((one, other) => one.nm - other.nm);
+}
+
+function checkSteps(ordered: readonly Wavelength[], path: string, faults: FaultList): void {
+  const steps = ordered.slice(1).map(({ nm }, i) => nm - (ordered[i]?.nm ?? nm));
+  const stepNm = mostFrequent(steps);
+  steps.forEach((step, i) => {
+    const wavelength = ordered[i + 1];
+    const before = ordered[i];
+    if (step === stepNm || !wavelength || !before) return;
+    const isGap = step > stepNm && step % stepNm === 0;
+    faults.add({
+      rule: isGap ? "wavelength-gap" : "wavelength-step", at: wavelength, path, subject: isGap ? "gap before wavelength" : "wavelength",
+      actual: wavelength.text, expected: `${before.nm + stepNm} after ${before.nm} nm, in steps of ${stepNm} nm`,
+    });
+  });
+}
+
+/** The step that most wavelengths keep; of equally frequent ones the smallest. */
+function mostFrequent(steps: readonly number[]): number {
+  const counts = new Map<number, number>();
+  for (const step of steps) counts.set(step, (counts.get(step) ?? 0) + 1);
+  return [...counts].reduce((best, entry) => (entry[1] > best[1] || (entry[1] === best[1] && entry[0] < best[0]) ? entry : best), [NaN, 0])[0];
+}

@@ -1,0 +1,59 @@
+import type { WavelengthGrid } from "../../quantities/spectrum.ts";
+import type { Scale } from "../schema/terms.ts";
+import type { Spot } from "./fault-list.ts";
+import type { FoundGeometry } from "./found-geometry.ts";
+
+export type ReadingFormat = "CSV" | "CGATS.17" | "CxF3";
+
+/** A cell as written, "" for one that is empty or missing, and where it stands. */
+export interface WrittenCell extends Spot {
+  readonly text: string;
+}
+
+/** Viewing conditions of a colour that the instrument worked out itself, as far as the file tells. */
+export interface FoundViewing {
+  /** As written: "D50". */
+  readonly illuminant?: string;
+  readonly observer?: 2 | 10;
+}
+
+export interface FoundLab extends FoundViewing { readonly L: number; readonly a: number; readonly b: number }
+/** Tristimulus values in the file's own scale, as a rule Y = 100 for the perfect diffuser. */
+export interface FoundXyz extends FoundViewing { readonly X: number; readonly Y: number; readonly Z: number }
+
+/**
+ * One reading of one specimen as its file gives it, not yet held against the
+ * limits: a reading that no colour asks for may have faults in its cells.
+ */
+export interface ReadingColumn {
+  /** Column of a CSV, sample of a CGATS table, object of a CxF collection. */
+  readonly name: string;
+  /** Where the name stands. */
+  readonly at: Spot;
+  /** Absent when the file gives no spectrum, only Lab or XYZ. */
+  readonly grid?: WavelengthGrid;
+  /** Shape (grid.count), in the file's scale, by rising wavelength; NaN where the cell holds no number. */
+  readonly values: readonly number[];
+  /** The cell of each value. */
+  readonly places: readonly WrittenCell[];
+  /** Only where the format itself tells: CxF3 always, CGATS by SPECTRAL_PCT or SPECTRAL_DEC, CSV never. */
+  readonly declaredScale?: Scale;
+  readonly geometry?: FoundGeometry;
+  readonly lab?: FoundLab;
+  readonly xyz?: FoundXyz;
+}
+
+/** What a file says of itself, as found. */
+export interface ReadingNotes {
+  readonly originator?: string;
+  readonly instrument?: string;
+  readonly date?: string;
+  readonly geometry?: string;
+}
+
+export interface ReadingFile {
+  readonly format: ReadingFormat;
+  /** By name, in the file's order. */
+  readonly columns: ReadonlyMap<string, ReadingColumn>;
+  readonly notes: ReadingNotes;
+}

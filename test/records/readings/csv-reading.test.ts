@@ -1,0 +1,166 @@
+import { describe, expect, test } from "vitest";
+import { checkFaults, columnOf, soundReading } from "./reading-faults.ts";
+import { csvText, INVENTED } from "./invented-reading.ts";
+
+// The fixed form of content/readings/NAME.csv is the project's own: header row, first column `nm`.
+// Quoting, separators and line ends: RFC 4180, and common practice of spreadsheets where comma is the decimal mark.
+
+const NUMBERS = INVENTED.map(Number);
+const file = "content/readings/red-earth.csv";
+
+describe("a CSV reading", () => {
+  test("gives grid, values as written and the place of each", () => {
+    const reading = soundReading(file, csvText());
+    const column = columnOf(reading, "masstone");
+    expect(reading.format).toBe("CSV");
+    expect(column.grid).toEqual({ startNm: 400, stepNm: 10, count: 31 });
+    expect(column.values).toEqual(NUMBERS);
+    expect(column.at).toEqual({ line: 1, column: 4 });
+    expect(column.places[0]).toEqual({ text: "0.0511", line: 2, column: 5 });
+    expect(column.places[30]).toEqual({ text: "0.337", line: 32, column: 5 });
+    expect(column.declaredScale).toBeUndefined();
+  });
+
+  test.each([["\n"], ["\r\n"], ["\r"]])("reads lines that end with %j", (lineEnd) => {
+    const column = columnOf(soundReading(file, csvText({}, lineEnd)), "masstone");
+    expect(column.values).toEqual(NUMBERS);
+    expect(column.places[30]).toMatchObject({ line: 32, column: 5 });
+  });
+
+  test("passes over a byte order mark, comments, empty lines, empty rows and a trailing separator", () => {
+    const text = "\uFEFF# invented \"readings\", Saltreach\r\n\r\nnm,masstone,\r\n" + INVENTED.map((value, i) => `${400 + 10 * i},${value},`).join("\r\n") + "\r\n,,\r\n";
+    const column = columnOf(soundReading(file, text), "masstone");
+    expect(column.values).toEqual(NUMBERS);
+    expect(column.places[0]).toEqual({ text: "0.0511", line: 4, column: 5 });
+  });
+
+  test.each([[";"], ["\t"]])("reads decimal commas between %j", (separator) => {
+    const text = [`nm${separator}masstone`, ...INVENTED.map((value, i) => `${400 + 10 * i}${separator}${value.replace(".", ",")}`)].join("\n");
+    expect(columnOf(soundReading(file, text), "masstone").values).toEqual(NUMBERS);
+  });
+
+  test("reads quoted cells, with commas, quotes and line breaks in a name", () => {
+    const text = '"nm", "masstone, ""short""" ,"tint\n1:20"\n' + INVENTED.map((value, i) => `"${400 + 10 * i}" , "${value}","0.5"`).join("\n");
+    const reading = soundReading(file, text);
+    const column = columnOf(reading, 'masstone, "short"');
+    expect([...reading.columns.keys()]).toEqual(['masstone, "short"', "tint\n1:20"]);
+    expect(column.values).toEqual(NUMBERS);
+    expect(column.at).toEqual({ line: 1, column: 7 });
+    expect(column.places[0]).toEqual({ text: "0.0511", line: 3, column: 9 });
+  });
+
+  test("counts columns after letters outside ASCII", () => {
+    const text = "nm,Kräplack 😀,tint\n" + INVENTED.map((value, i) => `${400 + 10 * i},${value},0.5`).join("\n");
+    expect(columnOf(soundReading(file, text), "tint").at).toEqual({ line: 1, column: 16 });
+  });
+
+  test("turns a scan from red to blue round, values and places together", () => {
+    const rows = INVENTED.map((value, i) => `${400 + 10 * i},${value}`).reverse();
+    const column = columnOf(soundReading(file, ["nm,masstone", ...rows].join("\n")), "masstone");
+    expect(column.grid).toEqual({ startNm: 400, stepNm: 10, count: 31 });
+    expect(column.values).toEqual(NUMBERS);
+    expect(column.places[0]).toMatchObject({ text: "0.0511", line: 32 });
+  });
+
+  test.each(["nm", "NM", "wavelength nm", "Wavelength (nm)", "wavelength_nm"])("knows the wavelengths under %s", (head) => {
+    expect(soundReading(file, csvText({ 1: `${head},masstone` })).columns.size).toBe(1);
+  });
+
+  test("a column nobody has asked for may have empty cells and words", () => {
+    const text = csvText({ 1: "nm,masstone,remarks", 5: "430,0.0487,lamp changed" });
+    const reading = soundReading(file, text);
+    expect(columnOf(reading, "masstone").values).toEqual(NUMBERS);
+    expect(columnOf(reading, "remarks").values.every(Number.isNaN)).toBe(true);
+  });
+});
+
+describe("faults of a CSV", () => {
+  checkFaults([
+    {
+      what: "a gap", file, text: csvText({ 6: "", 7: "" }),
+      told: `${file}:8:1 error Unexpected gap before wavelength \`460\`, expected \`440 after 430 nm, in steps of 10 nm\` readings/wavelength-gap`,
+    },
+    {
+      what: "two wavelengths swapped", file, text: csvText({ 6: "450,0.0476", 7: "440,0.0480" }),
+      told: `${file}:7:1 error Unexpected wavelength \`440\`, expected \`one above 450\` readings/wavelength-order`,
+    },
+    {
+      what: "a wavelength twice", file, text: csvText({ 6: "440,0.0480\n440,0.0481" }),
+      told: `${file}:7:1 error Unexpected second wavelength \`440\`, expected \`440 once, as on line 6\` readings/duplicated-wavelength`,
+    },
+    {
+      what: "a wavelength off the step", file, text: csvText({ 32: "705,0.337" }),
+      told: `${file}:32:1 error Unexpected wavelength \`705\`, expected \`700 after 690 nm, in steps of 10 nm\` readings/wavelength-step`,
+    },
+    {
+      what: "a wavelength that is no number", file, text: csvText({ 6: "440 nm,0.0480" }),
+      told: `${file}:6:1 error Unexpected wavelength \`440 nm\`, expected \`a whole number of nm, 100 to 4000\` readings/wavelength`,
+    },
+    {
+      what: "a wavelength in micrometres", file, text: "nm,masstone\n0.4,0.05\n",
+      told: `${file}:2:1 error Unexpected wavelength \`0.4\`, expected \`a whole number of nm, 100 to 4000\` readings/wavelength`,
+    },
+    {
+      what: "a row without wavelength", file, text: csvText({ 6: ",0.0480" }),
+      told: `${file}:6:1 error Unexpected wavelength \`nothing\`, expected \`a whole number of nm, 100 to 4000\` readings/wavelength`,
+    },
+    {
+      what: "a single wavelength", file, text: "nm,masstone\n400,0.05\n",
+      told: `${file}:1:1 error Unexpected count of wavelengths \`1\`, expected \`400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm\` readings/wavelength-count`,
+    },
+    {
+      what: "a header alone", file, text: "nm,masstone\n",
+      told: `${file}:1:1 error Unexpected count of wavelengths \`0\`, expected \`400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm\` readings/wavelength-count`,
+    },
+    {
+      what: "no header row", file, text: csvText({ 1: "" }),
+      told: `${file}:2:1 error Unexpected first cell of the header row \`400\`, expected \`nm\` readings/header`,
+    },
+    {
+      what: "wavelengths alone", file, text: "nm\n400\n410\n",
+      told: `${file}:1:1 error Unexpected header row \`nm alone\`, expected \`nm, then a name for each column\` readings/header`,
+    },
+    {
+      what: "a column name twice", file, text: csvText({ 1: "nm,masstone,masstone" }),
+      told: `${file}:1:13 error Unexpected second column \`masstone\`, expected \`\`masstone\` once, as at column 4 of the header row\` readings/duplicated-column`,
+    },
+    {
+      what: "values under no name", file, text: csvText({ 1: "nm,masstone,", 3: "410,0.0502,0.5" }),
+      told: `${file}:1:13 error Unexpected column name \`nothing\`, expected \`a name above each column\` readings/column-name`,
+    },
+    {
+      what: "a cell past the last column", file, text: csvText({ 3: "410,0.0502,0.5" }),
+      told: `${file}:3:12 error Unexpected cell past the last column \`0.5\`, expected \`2 cells, as in the header row\`; decimal commas need semicolons or tabs between the cells readings/row-width`,
+    },
+    {
+      what: "decimal commas between commas", file, text: ["nm,masstone", ...INVENTED.map((value, i) => `${400 + 10 * i},${value.replace(".", ",")}`)].join("\n"),
+      told: `${file}:2:7 error Unexpected cell past the last column \`0511\`, expected \`2 cells, as in the header row\`; decimal commas need semicolons or tabs between the cells, and on 30 more rows readings/row-width`,
+    },
+    {
+      what: "point and comma in one file", file, text: csvText().replaceAll(",", ";").replace("0.0493", "0,0493"),
+      told: `${file}:4:5 error Unexpected decimal mark \`0,0493\`, expected \`\`.\` as in the file's numbers before\` readings/decimal-mark`,
+    },
+    {
+      what: "a quote that is not closed", file, text: csvText({ 3: '410,"0.0502' }),
+      told: `${file}:3:5 error Unexpected CSV \`quote that is not closed\`, expected \`cells of one table, quotes in pairs\` readings/csv`,
+    },
+    {
+      what: "text after a quote", file, text: csvText({ 3: '410,"0.0502" x' }),
+      told: `${file}:3:5 error Unexpected CSV \`text after a closing quote\`, expected \`cells of one table, quotes in pairs\` readings/csv`,
+    },
+  ]);
+});
+
+describe("faults of a file as a whole", () => {
+  checkFaults([
+    { what: "an ending of none of the formats", file: "r/a.xls", text: csvText(), told: "r/a.xls:1:1 error Unexpected file ending `.xls`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending" },
+    { what: "no ending", file: "r/constructor", text: csvText(), told: "r/constructor:1:1 error Unexpected file ending `none`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending" },
+    { what: "nothing in it", file, text: "\uFEFF \r\n", told: `${file}:1:1 error Unexpected content \`nothing\`, expected \`CSV\` readings/empty` },
+    { what: "UTF-16 read as UTF-8", file, text: "n\0m\0,\0", told: `${file}:1:1 error Unexpected encoding \`bytes that are no text\`, expected \`UTF-8\`; save the file as UTF-8 text readings/encoding` },
+    { what: "CGATS text named .csv", file, text: "CGATS.17\nBEGIN_DATA_FORMAT\n", told: `${file}:1:1 error Unexpected content of a .csv \`CGATS.17\`, expected \`CSV\`; name it .txt, .cgats or .it8 readings/format` },
+    { what: "XML named .csv", file, text: "<CxF/>", told: `${file}:1:1 error Unexpected content of a .csv \`CxF3\`, expected \`CSV\`; name it .cxf or .xml readings/format` },
+    { what: "CSV named .txt", file: "r/a.txt", text: csvText(), told: "r/a.txt:1:1 error Unexpected content of a .txt `CSV`, expected `CGATS.17`; name it .csv readings/format" },
+    { what: "a letter named .xml", file: "r/a.xml", text: "Dear Sir", told: "r/a.xml:1:1 error Unexpected content of a .xml `other text`, expected `CxF3` readings/format" },
+    { what: "more than a workshop reads", file, text: " ".repeat(8 * 1024 * 1024 + 1), told: `${file}:1:1 error Unexpected file size \`8388609 characters\`, expected \`at most 8388608\` readings/size` },
+  ]);
+});
