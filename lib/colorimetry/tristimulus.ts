@@ -38,6 +38,6 @@ export function tristimulus(spectrum: Spectrum, viewing: Viewing): Xyz {
     Y += R * (weights.Y[i] ?? NaN);
     Z += R * (weights.Z[i] ?? NaN);
   }
-  // A spline through a lone spike dips below zero beside it.
+  // A spline through a lone spike dips below zero beside it, where Z sees nothing else.
   return { X: Math.max(X, 0), Y: Math.max(Y, 0), Z: Math.max(Z, 0) };
 }

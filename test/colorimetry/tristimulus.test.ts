@@ -93,6 +93,11 @@ describe("domain", () => {
     expect(tristimulus(withOne(-0.004), "D65/2")).toEqual(tristimulus(withOne(0), "D65/2"));
   });
 
+  test("a lone spike, beside which a spline dips below zero, gives no negative Z", () => {
+    const spike = { grid, values: Array.from({ length: 31 }, (_, i) => (i === 19 ? 1 : 0)) };
+    expect(tristimulus(spike, "D65/10").Z).toBe(0);
+  });
+
   test.each([
     [{ startNm: 401, stepNm: 10, count: 40 }, "Unexpected first wavelength `401`"],
     [{ startNm: 380, stepNm: 10, count: 32 }, "Unexpected last wavelength `690`"],
