@@ -161,6 +161,7 @@ export interface WordsView {
   readonly coloursMade: string; // "Colours made from it"
   readonly whyEachStatement: string; // "Why each statement stands here"
   readonly languages: string; // "Languages"
+  readonly usedIn?: string; // "Used in", before the pages that lean on a source
 }
 
 /** The frame of a page. Made for each page, because its links are relative to it. */

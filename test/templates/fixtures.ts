@@ -23,7 +23,7 @@ export function site(root: string, current?: string): SiteView {
     words: {
       skip: "Skip to the text", mainNavigation: "Site", onThisPage: "On this page", property: "Property", value: "Value", standing: "Standing",
       method: "Method and source", source: "Source", standingsHeading: "How each figure is known", termsHeading: "Terms", downloadsHeading: "Data",
-      handlingLink: "Handling in full", orders: "Order", coloursMade: "Colours made from it", whyEachStatement: "Why each statement stands here", languages: "Languages",
+      handlingLink: "Handling in full", orders: "Order", coloursMade: "Colours made from it", whyEachStatement: "Why each statement stands here", languages: "Languages", usedIn: "Used in",
     },
     demonstration: "Demonstration: this workshop, its colours and its readings are invented.",
     ragLine: "Oily rags can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can.",
@@ -93,15 +93,16 @@ const NOTHING = { summary: [], pictures: [], tables: [], lists: [], terms: [] } 
 
 const STEPS: TableView = {
   caption: "Bone black in titanium white, by mass of paint",
+  compact: true,
   columns: [
     { head: "Colour : white" }, { head: "L*", numeric: true }, { head: "a*", numeric: true }, { head: "b*", numeric: true },
-    { head: "Munsell" }, { head: "Standing" }, { head: "±", unit: "ΔE00", numeric: true },
+    { head: "Munsell" }, { head: "±", unit: "ΔE00", numeric: true },
   ],
   rows: [
-    ["1:1", "34.2", "−0.3", "−4.1", "5PB 3.3/0.9", "measured", "–"], ["1:2", "41.0", "−0.5", "−4.9", "5PB 4.0/1.1", "derived", "1.3"],
-    ["1:5", "50.6", "−0.7", "−5.8", "4PB 4.9/1.3", "measured", "–"], ["1:20", "66.8", "−0.9", "−5.2", "3PB 6.6/1.2", "derived", "1.6"],
-    ["1:50", "77.3", "−0.9", "−3.9", "2PB 7.6/0.9", "measured", "–"],
-  ].map((cells) => cells.map((text): CellView => (text === "measured" || text === "derived" ? { text: "", standing: known(text) } : { text }))),
+    ["1:1", "34.2", "−0.3", "−4.1", "5PB 3.3/0.9", "–"], ["1:2", "41.0", "−0.5", "−4.9", "5PB 4.0/1.1", "1.3"],
+    ["1:5", "50.6", "−0.7", "−5.8", "4PB 4.9/1.3", "–"], ["1:20", "66.8", "−0.9", "−5.2", "3PB 6.6/1.2", "1.6"],
+    ["1:50", "77.3", "−0.9", "−3.9", "2PB 7.6/0.9", "–"],
+  ].map((cells) => cells.map((text, i): CellView => (i === 0 ? { text, standing: known(cells.at(-1) === "–" ? "measured" : "derived") } : { text }))),
   note: "Delta-E00 at about 68 %. L* a* b* under D65, 10° observer, 45/0.",
 };
 
