@@ -1,0 +1,39 @@
+import type { Box } from "./box.ts";
+import { LINE_HEIGHT, N7_GREY, TEXT_SIZE } from "./picture.ts";
+import { coordinate, element, type SvgNode } from "./svg.ts";
+import { textLines } from "./text-label.ts";
+import { textWidth, wrappedLines } from "./text-width.ts";
+
+/** Between two strokes of the hatching, along the side. */
+const STROKE_GAP = 10;
+
+/** Where a swatch would stand if its colour were known: an outline, hatched, with a word. */
+export function hatchedOutline(box: Box, word: string, textSize: number = TEXT_SIZE): SvgNode[] {
+  const { left, top, right, bottom } = box;
+  const [width, height] = [right - left, bottom - top];
+  const strokes: string[] = [];
+  for (let reach = STROKE_GAP; reach < width + height; reach += STROKE_GAP) {
+    const [startX, startY] = [Math.min(reach, width), Math.max(0, reach - width)];
+    const [endX, endY] = [Math.max(0, reach - height), Math.min(reach, height)];
+    strokes.push(`M${coordinate(left + startX)} ${coordinate(top + startY)}L${coordinate(left + endX)} ${coordinate(top + endY)}`);
+  }
+  const line = { fill: "none", stroke: "currentColor" } as const;
+  return [element("g", { class: "swatch swatch--missing" }, [
+    element("path", { d: strokes.join(""), ...line, "stroke-width": 0.75, "stroke-opacity": 0.4 }),
+    element("rect", { x: left, y: top, width, height, ...line, "stroke-width": 1 }),
+    ...wordOnHatching(box, word, textSize),
+  ])];
+}
+
+function wordOnHatching(box: Box, word: string, size: number): SvgNode[] {
+  const lineHeight = (LINE_HEIGHT / TEXT_SIZE) * size;
+  const lines = wrappedLines(word, box.right - box.left - 8, size);
+  if (lines.length === 0) return [];
+  const width = Math.max(...lines.map((line) => textWidth(line, size))) + 8;
+  const centre = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
+  const height = lines.length * lineHeight + 2;
+  return [
+    element("rect", { x: centre.x - width / 2, y: centre.y - height / 2, width, height, fill: N7_GREY }),
+    ...textLines(lines, { x: centre.x, y: centre.y - height / 2 + size * 0.98 }, { role: "word", anchor: "middle" }, lineHeight),
+  ];
+}

@@ -1,0 +1,129 @@
+import { areaOutside, doCross, grown, lengthInside, sharedArea, type Box, type Segment } from "./box.ts";
+import { hairline } from "./hairline.ts";
+import { LINE_HEIGHT, TEXT_SIZE } from "./picture.ts";
+import type { Point, SvgNode } from "./svg.ts";
+import { textLine } from "./text-label.ts";
+import { textWidth } from "./text-width.ts";
+
+/** A place where a label could stand: its box, its anchor, and the thing it names when that is not beside it. */
+export interface LabelSpot {
+  readonly box: Box;
+  readonly anchor: "start" | "middle" | "end";
+  readonly leader?: Segment | undefined;
+  /** From the thing named to the label: crossed by a line, the label seems to name the line. */
+  readonly tie: Segment;
+}
+
+export interface LabelWish {
+  readonly text: string;
+  /** Best first. */
+  readonly spots: readonly LabelSpot[];
+  /** Left out rather than drawn over something else. */
+  readonly mayDrop: boolean;
+  readonly bold?: boolean | undefined;
+}
+
+export interface Obstacles {
+  readonly boxes: readonly Box[];
+  readonly segments: readonly Segment[];
+}
+
+/** Crossing a line by its length costs as much as this many units of area a unit of length. */
+const LINE_COST = 5;
+const OUTSIDE_COST = 40;
+const CROSSED_TIE_COST = 60;
+const RANK_COST = 0.4;
+const ROUNDS = 4;
+/** The rim around the words covers this much of what is under it. */
+const RIM = 2;
+
+/**
+ * A spot for each label, clear of marks, lines and each other as far as can be: every
+ * label in turn takes its cheapest spot given the others, a few times over.
+ * @returns the spots in the order of the wishes; undefined for one that was left out.
+ */
+export function placedLabels(wishes: readonly LabelWish[], obstacles: Obstacles, bounds: Box): (LabelSpot | undefined)[] {
+  const chosen: (LabelSpot | undefined)[] = wishes.map(() => undefined);
+  for (let round = 0; round < ROUNDS; round++) {
+    wishes.forEach((wish, i) => {
+      const others = chosen.filter((spot, j): spot is LabelSpot => spot !== undefined && i !== j);
+      chosen[i] = cheapest(wish, others, obstacles, bounds);
+    });
+  }
+  return chosen;
+}
+
+function cheapest(wish: LabelWish, others: readonly LabelSpot[], obstacles: Obstacles, bounds: Box): LabelSpot | undefined {
+  let best: { readonly spot: LabelSpot; readonly cost: number; readonly conflict: number } | undefined;
+  wish.spots.forEach((spot, rank) => {
+    const conflict = conflictOf(spot, others, obstacles, bounds);
+    const cost = conflict + rank * RANK_COST;
+    if (best === undefined || cost < best.cost) best = { spot, cost, conflict };
+  });
+  return best === undefined || (wish.mayDrop && best.conflict > 1) ? undefined : best.spot;
+}
+
+function conflictOf(spot: LabelSpot, others: readonly LabelSpot[], obstacles: Obstacles, bounds: Box): number {
+  const leaders = others.flatMap((other) => (other.leader === undefined ? [] : [other.leader]));
+  let cost = OUTSIDE_COST * areaOutside(spot.box, bounds);
+  for (const box of obstacles.boxes) cost += sharedArea(spot.box, box);
+  for (const other of others) cost += 4 * sharedArea(spot.box, grown(other.box, 2));
+  const rimmed = grown(spot.box, RIM);
+  for (const segment of [...obstacles.segments, ...leaders]) cost += LINE_COST * lengthInside(segment, rimmed);
+  const { leader, tie } = spot;
+  cost += CROSSED_TIE_COST * obstacles.segments.filter((segment) => doCross(segment, tie)).length;
+  if (leader !== undefined) {
+    for (const box of [...obstacles.boxes, ...others.map((other) => other.box)]) cost += LINE_COST * lengthInside(leader, box);
+    cost += CROSSED_TIE_COST * leaders.filter((other) => doCross(other, leader)).length;
+  }
+  return cost;
+}
+
+/** Directions in order of ease of reading: beside, above, below, then aslant. */
+const DIRECTIONS_OF_CURVE = [[0, -1], [0, 1], [1, 0], [-1, 0]] as const;
+const DIRECTIONS = [[1, 0], [-1, 0], [0, -1], [0, 1], [1, -1], [-1, -1], [1, 1], [-1, 1]] as const;
+
+/** Spots around a mark, beside it first, then farther off with a line that leads back. */
+export function spotsAround(text: string, at: Point, distances: readonly number[], bold = false): LabelSpot[] {
+  const nearest = Math.max(0, (distances[0] ?? 0) - 2);
+  return distances.flatMap((distance, ringIndex) => DIRECTIONS.map(([dx, dy]): LabelSpot => {
+    const reach = dx !== 0 && dy !== 0 ? distance * 0.75 : distance;
+    const near = { x: at.x + dx * reach, y: at.y + dy * reach };
+    return { ...boxedLabel(text, near, dx, dy, bold), tie: tieOf(at, near), leader: ringIndex === 0 ? undefined : [{ x: at.x + dx * nearest, y: at.y + dy * nearest }, { x: at.x + dx * (reach - 2), y: at.y + dy * (reach - 2) }] };
+  }));
+}
+
+/** Spots above, below and beside points of a curve, in the order given. */
+export function spotsAlong(text: string, points: readonly Point[], distances: readonly number[]): LabelSpot[] {
+  return distances.flatMap((distance, ringIndex) => points.flatMap((at) => DIRECTIONS_OF_CURVE.map(([dx, dy]): LabelSpot => {
+    const near = { x: at.x + dx * distance, y: at.y + dy * distance };
+    return { ...boxedLabel(text, near, dx, dy, false), tie: tieOf(at, near), leader: ringIndex < 2 ? undefined : [at, { x: near.x - dx, y: near.y - dy }] };
+  })));
+}
+
+/** Clear of the line or mark it starts from, so that this one does not count as crossing it. */
+function tieOf(at: Point, near: Point): Segment {
+  return [{ x: at.x + 0.3 * (near.x - at.x), y: at.y + 0.3 * (near.y - at.y) }, near];
+}
+
+function boxedLabel(text: string, near: Point, dx: -1 | 0 | 1, dy: -1 | 0 | 1, bold: boolean): Pick<LabelSpot, "box" | "anchor"> {
+  const [width, height] = [textWidth(text, TEXT_SIZE, bold ? "bold" : "normal"), LINE_HEIGHT - 2];
+  const left = dx > 0 ? near.x : dx < 0 ? near.x - width : near.x - width / 2;
+  const top = dy > 0 ? near.y : dy < 0 ? near.y - height : near.y - height / 2;
+  return { box: { left, top, right: left + width, bottom: top + height }, anchor: dx > 0 ? "start" : dx < 0 ? "end" : "middle" };
+}
+
+/** The labels that found a spot, leaders under words. */
+export function drawnLabels(wishes: readonly LabelWish[], spots: readonly (LabelSpot | undefined)[]): SvgNode[] {
+  const leaders: SvgNode[] = [];
+  const words: SvgNode[] = [];
+  wishes.forEach(({ text, bold }, i) => {
+    const spot = spots[i];
+    if (spot === undefined) return;
+    const { box, anchor, leader } = spot;
+    if (leader !== undefined) leaders.push(hairline(leader[0], leader[1], "leader"));
+    const x = anchor === "start" ? box.left : anchor === "end" ? box.right : (box.left + box.right) / 2;
+    words.push(textLine(text, { x, y: box.bottom - 3 }, { role: "label", anchor, rim: true, bold }));
+  });
+  return [...leaders, ...words];
+}

@@ -1,0 +1,79 @@
+import { element, refusal, writtenSvg, type SvgNode } from "./svg.ts";
+
+/** What every picture is told in words, finished and in the reader's language. */
+export interface PictureWords {
+  /** Begins the ids inside the picture; unique on its page. */
+  readonly idPrefix: string;
+  /** States the finding. */
+  readonly title: string;
+  /** The text alternative: repeats what the picture shows. */
+  readonly description: string;
+  /** Between units and tenths on the axes; "." unless given. */
+  readonly decimalMark?: "." | "," | undefined;
+  /** Width in user units, 320 (a phone) unless given; text keeps its size, so a wider picture holds more. */
+  readonly width?: number | undefined;
+}
+
+/** Size of all text in user units: at 288 px, a phone's column, still above 10 px. */
+export const TEXT_SIZE = 12;
+export const LINE_HEIGHT = 15;
+
+/** Sides of the narrowest phone's column and of a printed page, in user units. */
+const WIDTHS = { min: 280, max: 960 } as const;
+
+/**
+ * Munsell N 7: Y 41.985 % by ASTM D1535, as an sRGB grey (R = G = B, so a* = b* = 0).
+ * Not the page's own grey: a swatch is always judged on the same ground.
+ */
+export const N7_GREY = "#adadad";
+/** Lines and words that stand on N 7, in light, dark, print and forced colours alike: contrast 8.4 to 1. */
+const ON_PANEL = "#111111";
+
+export interface PictureSize {
+  readonly width: number;
+  readonly height: number;
+  /** Holds links, so that its parts must stay reachable. */
+  readonly hasLinks?: boolean | undefined;
+  readonly textSize?: number | undefined;
+}
+
+/**
+ * The finished picture. Colours that are not data come from `currentColor`; classes are
+ * hooks for a style sheet, and everything is drawn rightly without one.
+ * @param kind names the picture's class, `plot--kind`.
+ * @throws RangeError when the prefix is no XML name, or title or description is empty.
+ */
+export function writtenPicture(kind: string, words: PictureWords, size: PictureSize, content: readonly SvgNode[]): string {
+  const { idPrefix, title, description } = words;
+  if (!/^[A-Za-z][\w-]*$/.test(idPrefix)) throw refusal("id prefix", idPrefix, "a letter, then letters, digits, - or _");
+  for (const [subject, text] of [["title", title], ["description", description]] as const) {
+    if (text.trim() === "") throw refusal(subject, text, "words for who cannot see the picture");
+  }
+  return writtenSvg(element("svg", {
+    xmlns: "http://www.w3.org/2000/svg", class: `plot plot--${kind}`,
+    viewBox: `0 0 ${Math.round(size.width)} ${Math.ceil(size.height)}`, width: Math.round(size.width), height: Math.ceil(size.height),
+    // An img hides its parts from a screen reader, links as well.
+    role: size.hasLinks === true ? "group" : "img", "aria-labelledby": `${idPrefix}-title ${idPrefix}-desc`,
+    fill: "currentColor", "font-family": "sans-serif", "font-size": size.textSize ?? TEXT_SIZE,
+  }, [
+    element("title", { id: `${idPrefix}-title` }, [title]),
+    element("desc", { id: `${idPrefix}-desc` }, [description]),
+    ...content,
+  ])) + "\n";
+}
+
+/** Width of a picture in user units. @throws RangeError outside 280 to 960. */
+export function pictureWidth({ width = 320 }: PictureWords): number {
+  if (!(width >= WIDTHS.min && width <= WIDTHS.max)) throw refusal("picture width", String(width), `${WIDTHS.min} <= width <= ${WIDTHS.max}`);
+  return width;
+}
+
+/** The neutral ground that swatches stand on. */
+export function panel(box: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number }): SvgNode {
+  return element("rect", { class: "panel", x: box.left, y: box.top, width: box.right - box.left, height: box.bottom - box.top, fill: N7_GREY });
+}
+
+/** What is drawn on a panel: `currentColor` in it is dark, whatever the page's. */
+export function onPanel(children: readonly SvgNode[]): SvgNode {
+  return element("g", { class: "plot__on-panel", color: ON_PANEL, fill: "currentColor" }, children);
+}

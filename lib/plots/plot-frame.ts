@@ -1,0 +1,71 @@
+import { axisBelow, axisLeft, axisLeftWidth, TICK } from "./axis.ts";
+import type { Box } from "./box.ts";
+import { hairline } from "./hairline.ts";
+import { LINE_HEIGHT, onPanel, panel, TEXT_SIZE } from "./picture.ts";
+import { evenScale, type Scale } from "./scale.ts";
+import type { SvgNode } from "./svg.ts";
+import { textLines } from "./text-label.ts";
+import { textWidth, wrappedLines } from "./text-width.ts";
+import { tickText, type Ticks } from "./ticks.ts";
+
+export interface AxisWish {
+  readonly domain: readonly [number, number];
+  readonly ticks: Ticks;
+  /** What is drawn along it, with its unit. */
+  readonly label: string;
+}
+
+export interface FrameWish {
+  readonly width: number;
+  /** Where the frame begins in its picture. */
+  readonly top: number;
+  /** Of the drawing area; absent: as high as it is wide. */
+  readonly areaHeight?: number | undefined;
+  readonly x: AxisWish;
+  readonly y: AxisWish;
+  readonly decimalMark?: "." | "," | undefined;
+  /** Lines across the area at the ticks: of the vertical axis unless given. */
+  readonly grid?: "y" | "both" | undefined;
+  /** Room inside the area at its four sides, so that a mark on the edge stays whole. */
+  readonly inside: number;
+  /** More of it at the top, for a label above a curve that runs along its greatest value. */
+  readonly headroom?: number | undefined;
+}
+
+/** A drawing area of N 7 with its axes on the page's ground around it. */
+export interface PlotFrame {
+  readonly area: Box;
+  readonly x: Scale;
+  readonly y: Scale;
+  /** Where the frame ends in its picture. */
+  readonly bottom: number;
+  readonly nodes: readonly SvgNode[];
+}
+
+/** The vertical axis is named above it, level, because words on their side are hard to read on a phone. */
+export function plotFrame(wish: FrameWish): PlotFrame {
+  const { width, inside, decimalMark } = wish;
+  const above = wrappedLines(wish.y.label, width, TEXT_SIZE);
+  const below = wrappedLines(wish.x.label, width, TEXT_SIZE);
+  const lastNumber = textWidth(tickText(wish.x.ticks.values.at(-1) ?? 0, wish.x.ticks.decimals), TEXT_SIZE);
+  const [left, right] = [Math.ceil(axisLeftWidth(wish.y.ticks)) + 2, width - Math.max(1, Math.ceil(lastNumber / 2) - inside)];
+  const top = wish.top + above.length * LINE_HEIGHT + 4;
+  const area = { left, top, right, bottom: top + (wish.areaHeight ?? right - left) };
+  const x = evenScale(wish.x.domain, [area.left + inside, area.right - inside]);
+  const y = evenScale(wish.y.domain, [area.bottom - inside, area.top + inside + (wish.headroom ?? 0)]);
+  const labelTop = area.bottom + TICK + LINE_HEIGHT + 2;
+  return {
+    area, x, y, bottom: labelTop + below.length * LINE_HEIGHT + 3,
+    nodes: [
+      panel(area),
+      onPanel([
+        ...wish.y.ticks.values.map((value) => hairline({ x: area.left, y: y(value) }, { x: area.right, y: y(value) }, "grid")),
+        ...(wish.grid === "both" ? wish.x.ticks.values : []).map((value) => hairline({ x: x(value), y: area.top }, { x: x(value), y: area.bottom }, "grid")),
+      ]),
+      ...textLines(above, { x: 0, y: wish.top + TEXT_SIZE }, { role: "axis-label" }),
+      ...axisLeft(area, y, wish.y.ticks, decimalMark),
+      ...axisBelow(area, x, wish.x.ticks, decimalMark),
+      ...textLines(below, { x: area.right, y: labelTop + TEXT_SIZE }, { role: "axis-label", anchor: "end" }),
+    ],
+  };
+}

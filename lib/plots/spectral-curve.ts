@@ -1,0 +1,85 @@
+import { domainError } from "../diagnostics/diagnostic.ts";
+import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
+import { segmentsThrough } from "./box.ts";
+import { drawnLabels, placedLabels, spotsAlong, type LabelWish } from "./label-placement.ts";
+import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { plotFrame, type PlotFrame } from "./plot-frame.ts";
+import { smallestHolding } from "./scale.ts";
+import { ownColourLine, type ScreenColour } from "./screen-colour.ts";
+import { dashesOf, type ShownStanding } from "./standing-mark.ts";
+import { refusal, type Point } from "./svg.ts";
+import { ticksEvery } from "./ticks.ts";
+
+/** Upper ends of the reflectance axis: a tenth for blacks, 1, and a little more for a fluorescent white. */
+export const REFLECTANCE_SCALES = [0.1, 1, 1.2] as const;
+export type ReflectanceScale = (typeof REFLECTANCE_SCALES)[number];
+const TICK_STEPS: Readonly<Record<ReflectanceScale, number>> = { 0.1: 0.02, 1: 0.2, 1.2: 0.2 };
+
+/** What is drawn, whatever the instrument's own ends. */
+export const DRAWN_NM = [400, 700] as const;
+
+export interface DrawnSpectrum {
+  readonly label: string;
+  readonly spectrum: Spectrum;
+  readonly colour: ScreenColour;
+  readonly standing: ShownStanding;
+}
+
+export interface SpectralCurve extends PictureWords {
+  readonly curves: readonly DrawnSpectrum[];
+  readonly wavelengthLabel: string;
+  /** One for each scale: the axis says when it is enlarged. */
+  readonly reflectanceLabels: Readonly<Record<`${ReflectanceScale}`, string>>;
+  /** One for all pictures that are to be compared; absent: the smallest that holds every reading. */
+  readonly scale?: ReflectanceScale | undefined;
+}
+
+const AREA_HEIGHT = 190;
+
+/**
+ * Reflectance factor over wavelength, 400-700 nm, each paint in its own colour.
+ * @throws RangeError for no curve, one with fewer than two points in the range, or a reading outside the scale.
+ */
+export function spectralCurve(params: SpectralCurve): string {
+  if (params.curves.length === 0) throw refusal("curves", "none", "at least one");
+  const readings = params.curves.map(drawnReadings);
+  const highest = Math.max(...readings.flatMap((points) => points.map(({ reflectance }) => reflectance)));
+  const scale = smallestHolding(params.scale === undefined ? REFLECTANCE_SCALES : [params.scale], highest, "reflectance factor");
+  const width = pictureWidth(params);
+  const frame = plotFrame({
+    width, top: 0, areaHeight: AREA_HEIGHT, decimalMark: params.decimalMark, inside: 10,
+    x: { domain: DRAWN_NM, ticks: ticksEvery(50, DRAWN_NM), label: params.wavelengthLabel },
+    y: { domain: [0, scale], ticks: ticksEvery(TICK_STEPS[scale], [0, scale]), label: params.reflectanceLabels[`${scale}`] },
+  });
+  const lines = readings.map((points) => points.map(({ nm, reflectance }) => ({ x: frame.x(nm), y: frame.y(reflectance) })));
+  return writtenPicture("spectral-curve", params, { width, height: frame.bottom }, [
+    ...frame.nodes,
+    onPanel([
+      ...lines.flatMap((line, i) => drawn(params.curves[i], line)),
+      ...labelsBesideLines(params.curves.map(({ label }) => label), lines, frame),
+    ]),
+  ]);
+}
+
+function drawn(curve: DrawnSpectrum | undefined, line: readonly Point[]): ReturnType<typeof ownColourLine> {
+  return curve === undefined ? [] : ownColourLine(curve.colour, line, dashesOf(curve.standing));
+}
+
+/** A gloss reading of a black can come back slightly negative and is drawn as read; lower is a fault. */
+function drawnReadings({ label, spectrum }: DrawnSpectrum): { readonly nm: number; readonly reflectance: number }[] {
+  const points = spectrum.values
+    .map((reflectance, i) => ({ nm: wavelengthNm(spectrum.grid, i), reflectance }))
+    .filter(({ nm }) => nm >= DRAWN_NM[0] && nm <= DRAWN_NM[1]);
+  if (points.length < 2) throw refusal(`readings of ${label} in 400-700 nm`, String(points.length), "at least two");
+  for (const { reflectance } of points) {
+    if (!(reflectance >= -0.005)) throw domainError("reflectance factor", reflectance, "R >= -0.005");
+  }
+  return points;
+}
+
+/** Each curve's name along it, where it is clear of the others. */
+export function labelsBesideLines(labels: readonly string[], lines: readonly (readonly Point[])[], { area }: PlotFrame): ReturnType<typeof drawnLabels> {
+  const wishes = labels.map((label, i): LabelWish => ({ text: label, mayDrop: false, spots: spotsAlong(label, lines[i]?.toReversed() ?? [], [5, 9, 20, 34, 50]) }));
+  const bounds = { left: area.left + 4, top: area.top + 2, right: area.right - 4, bottom: area.bottom - 2 };
+  return drawnLabels(wishes, placedLabels(wishes, { boxes: [], segments: lines.flatMap(segmentsThrough) }, bounds));
+}

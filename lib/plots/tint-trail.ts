@@ -1,0 +1,135 @@
+import { domainError } from "../diagnostics/diagnostic.ts";
+import { boxAround, segmentsThrough, type Segment } from "./box.ts";
+import { hairline } from "./hairline.ts";
+import { drawnLabels, placedLabels, spotsAround, type LabelWish } from "./label-placement.ts";
+import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
+import { plotFrame, type PlotFrame } from "./plot-frame.ts";
+import { smallestHolding } from "./scale.ts";
+import type { ScreenColour } from "./screen-colour.ts";
+import { DASHES, MARK_RADIUS, standingMark, type ShownStanding } from "./standing-mark.ts";
+import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
+import { textLine } from "./text-label.ts";
+import { textWidth } from "./text-width.ts";
+import { ticksEvery } from "./ticks.ts";
+
+/** Half the side of the square, in a* or b*: 10 for the tints of blacks and greys. */
+export const TRAIL_SCALES = [10, 20, 40, 80, 120] as const;
+export type TrailScale = (typeof TRAIL_SCALES)[number];
+const TICK_STEPS: Readonly<Record<TrailScale, number>> = { 10: 5, 20: 10, 40: 20, 80: 40, 120: 40 };
+
+export interface TrailPoint {
+  readonly a: number;
+  readonly b: number;
+  readonly standing: ShownStanding;
+  readonly colour: ScreenColour;
+  /** Beside the point where there is room: a ratio or a lightness. */
+  readonly label?: string | undefined;
+}
+
+export interface Trail {
+  /** Directly beside the trail: the white, or the colour. */
+  readonly label: string;
+  /** From the strongest to the palest. */
+  readonly points: readonly TrailPoint[];
+  /** What the fit predicts between and beyond them; absent: the points are joined. */
+  readonly predicted?: readonly { readonly a: number; readonly b: number }[] | undefined;
+}
+
+export interface TintTrail extends PictureWords {
+  readonly trails: readonly Trail[];
+  readonly axes: { readonly a: string; readonly b: string };
+  /** Where the axes lead: "red", "green", "yellow", "blue". */
+  readonly ends: { readonly plusA: string; readonly minusA: string; readonly plusB: string; readonly minusB: string };
+  /** One for all sheets that are to be compared; absent: the smallest that holds every point. */
+  readonly scale?: TrailScale | undefined;
+}
+
+/**
+ * How a colour turns as it is let down: a* across, b* up, equal units, neutral at the cross.
+ * @throws RangeError for no point, a coordinate that is not a number, or one outside the scale asked for.
+ */
+export function tintTrail(params: TintTrail): string {
+  const { trails, axes, ends } = params;
+  const coordinates = trails.flatMap(({ points, predicted = [] }) => [...points, ...predicted].flatMap(({ a, b }) => [a, b]));
+  if (trails.every(({ points }) => points.length === 0)) throw refusal("points of a trail", "none", "at least one");
+  const farthest = Math.max(...coordinates.map(Math.abs));
+  const half = smallestHolding(params.scale === undefined ? TRAIL_SCALES : [params.scale], farthest, "a* or b*");
+  const ticks = ticksEvery(TICK_STEPS[half], [-half, half]);
+  const frame = plotFrame({
+    width: pictureWidth(params), top: 0, decimalMark: params.decimalMark, inside: MARK_RADIUS + 2, grid: "both",
+    x: { domain: [-half, half], ticks, label: axes.a }, y: { domain: [-half, half], ticks, label: axes.b },
+  });
+  const placed = trails.map((trail) => placedTrail(trail, frame));
+  const wishes = placed.map((trail) => nameWish(trail, placed)).concat(placed.flatMap(pointWishes));
+  const spots = placedLabels(wishes, {
+    boxes: placed.flatMap(({ marks }) => marks.map((mark) => boxAround(mark.at, MARK_RADIUS + 1))),
+    segments: [...crossLines(frame), ...placed.flatMap(({ lines }) => lines.flatMap((line) => line.segments))],
+  }, { left: frame.area.left + 3, top: frame.area.top + 3, right: frame.area.right - 3, bottom: frame.area.bottom - 3 });
+  return writtenPicture("tint-trail", params, { width: pictureWidth(params), height: frame.bottom }, [
+    ...frame.nodes,
+    onPanel([
+      ...neutralCross(frame, ends),
+      ...placed.flatMap(({ lines }) => lines.map(({ segments, dashes }) => drawnLine(segments, dashes))),
+      // Readings on top: a predicted mark never hides a measured one.
+      ...placed.flatMap(({ marks }) => marks)
+        .toSorted((one, other) => Number(one.point.standing === "measured") - Number(other.point.standing === "measured"))
+        .map(({ at, point }) => standingMark(point.standing, at, point.colour)),
+      ...drawnLabels(wishes, spots),
+    ]),
+  ]);
+}
+
+interface PlacedTrail {
+  readonly trail: Trail;
+  readonly marks: readonly { readonly at: Point; readonly point: TrailPoint }[];
+  readonly lines: readonly { readonly segments: readonly Segment[]; readonly dashes: string | undefined }[];
+}
+
+function placedTrail(trail: Trail, { x, y }: PlotFrame): PlacedTrail {
+  const place = ({ a, b }: { readonly a: number; readonly b: number }): Point => {
+    if (!Number.isFinite(a + b)) throw domainError("a* or b*", a + b, "finite");
+    return { x: x(a), y: y(b) };
+  };
+  const marks = trail.points.map((point) => ({ at: place(point), point }));
+  if (trail.predicted !== undefined) return { trail, marks, lines: [{ segments: segmentsThrough(trail.predicted.map(place)), dashes: DASHES }] };
+  const lines = segmentsThrough(marks.map(({ at }) => at)).map((segment, i) => {
+    const bothMeasured = marks[i]?.point.standing === "measured" && marks[i + 1]?.point.standing === "measured";
+    return { segments: [segment], dashes: bothMeasured ? undefined : DASHES };
+  });
+  return { trail, marks, lines };
+}
+
+function drawnLine(segments: readonly Segment[], dashes: string | undefined): SvgNode {
+  const points = segments.flatMap(([from, to], i) => (i === 0 ? [from, to] : [to]));
+  return element("path", { class: "plot__line", d: polyline(points), fill: "none", stroke: "currentColor", "stroke-width": 1.25, "stroke-dasharray": dashes });
+}
+
+/** A trail is named where it runs farthest from the others. */
+function nameWish({ trail, marks }: PlacedTrail, all: readonly PlacedTrail[]): LabelWish {
+  const others = all.filter((other) => other.trail !== trail).flatMap((other) => other.marks.map(({ at }) => at));
+  const clearance = ({ x, y }: Point): number => Math.min(...others.map((other) => Math.hypot(other.x - x, other.y - y)), 1e6);
+  const places = marks.map(({ at }) => at).toSorted((one, other) => clearance(other) - clearance(one));
+  return { text: trail.label, mayDrop: false, bold: true, spots: places.flatMap((at) => spotsAround(trail.label, at, [MARK_RADIUS + 4, 18, 30, 44], true)) };
+}
+
+function pointWishes({ marks }: PlacedTrail): LabelWish[] {
+  return marks.flatMap(({ at, point: { label } }) => (label === undefined ? [] : [{ text: label, mayDrop: true, spots: spotsAround(label, at, [MARK_RADIUS + 3]) }]));
+}
+
+function crossLines({ area, x, y }: PlotFrame): Segment[] {
+  return [[{ x: area.left, y: y(0) }, { x: area.right, y: y(0) }], [{ x: x(0), y: area.top }, { x: x(0), y: area.bottom }]];
+}
+
+/** The two axes of no hue, and what lies at their ends; under everything else. */
+function neutralCross(frame: PlotFrame, ends: TintTrail["ends"]): SvgNode[] {
+  const { area, x, y } = frame;
+  const edge = 5;
+  const besideAxis = y(0) - 4;
+  return [
+    ...crossLines(frame).map(([from, to]) => hairline(from, to, "reference")),
+    textLine(ends.minusA, { x: area.left + edge, y: besideAxis }, { role: "word", rim: true }),
+    textLine(ends.plusA, { x: area.right - edge, y: besideAxis }, { role: "word", anchor: "end", rim: true }),
+    textLine(ends.plusB, { x: x(0) + edge, y: area.top + edge + TEXT_SIZE * 0.8 }, { role: "word", rim: true }),
+    textLine(ends.minusB, { x: x(0) - edge - textWidth(ends.minusB, TEXT_SIZE), y: area.bottom - edge }, { role: "word", rim: true }),
+  ];
+}
