@@ -20,6 +20,7 @@ export function leftOutTints(set: ReadySet, tints: readonly ReadyTint[]): LeftOu
       tint: left.tint.id, white: left.tint.white,
       leaveOneOut: deltaE00(left.lab, predictedLab(set, model, left.tint.massRatio)),
       nearest: Math.min(...inWhite.map(({ lab }) => deltaE00(left.lab, lab))),
+      isBetween: inWhite.some(({ tint }) => tint.massRatio < left.tint.massRatio) && inWhite.some(({ tint }) => tint.massRatio > left.tint.massRatio),
       others: inWhite.length < 2 ? undefined : Math.max(...inWhite.map(({ tint, lab }) => deltaE00(lab, plainLab(set, model, tint.massRatio)))),
     }];
   });

@@ -7,8 +7,13 @@ import { predictionUncertainty } from "./prediction-uncertainty.ts";
  * @source oil-paint-outs : 90 % of honest let-downs there are predicted within 4.6
  */
 export const SUSPECT_LIMITS = {
-  /** Least Delta-E00 between it and what the others predict; more, the 90 % figure, far from the others. */
-  leaveOneOutMin: 5,
+  /**
+   * Least Delta-E00 between it and what the others predict: for one between two others the 68 % figure
+   * and not less than the first; for one at an end, where honest ones miss further, the 90 % figure and
+   * not less than the second.
+   */
+  betweenMin: 3,
+  endMin: 5,
   /** How many times worse it is than the others once it is left out. */
   timesOthersMin: 3,
   /** Others that agree better than this are taken for this: two drawdowns can agree by chance. */
@@ -23,6 +28,8 @@ export interface LeftOutTint {
   readonly leaveOneOut: number;
   /** Delta-E00 between it and the nearest other let-down in its white. */
   readonly nearest: number;
+  /** Whether others stand on both sides of it. */
+  readonly isBetween: boolean;
   /** Largest residual Delta-E00 of the other let-downs in its white, without it; undefined for a single other. */
   readonly others: number | undefined;
 }
@@ -39,18 +46,23 @@ export interface LeftOutTint {
  */
 export function suspects(tints: readonly LeftOutTint[]): ReadonlyMap<string, Ruling> {
   const limits = SUSPECT_LIMITS;
-  const limitOf = ({ nearest }: LeftOutTint): number => Math.max(limits.leaveOneOutMin, predictionUncertainty(nearest).p90);
-  const bad = tints.filter((tint) => tint.leaveOneOut >= limitOf(tint));
+  const limitOf = ({ nearest, isBetween }: LeftOutTint): number => {
+    const { p68, p90 } = predictionUncertainty(nearest);
+    return isBetween ? Math.max(limits.betweenMin, p68) : Math.max(limits.endMin, p90);
+  };
+  const isBad = (tint: LeftOutTint): boolean => tint.leaveOneOut >= limitOf(tint);
   const verdict = (tint: LeftOutTint, rule: string): [string, Ruling] => [tint.tint, {
     rule, source: "oil-paint-outs",
     values: { tint: tint.tint, white: tint.white, leaveOneOutDeltaE00: tint.leaveOneOut, limit: limitOf(tint), ...(tint.others === undefined ? {} : { othersDeltaE00: tint.others }) },
   }];
-  if (tints.length < 3) return new Map(bad.map((tint) => verdict(tint, "drawdowns-disagree")));
-  const standing = bad.filter(({ leaveOneOut, others = Infinity }) => leaveOneOut >= limits.timesOthersMin * Math.max(others, limits.othersFloor));
-  const worst = standing.toSorted((one, other) => ratio(other) - ratio(one)).slice(0, 1);
-  return new Map(worst.map((tint) => verdict(tint, "suspect-drawdown")));
+  if (tints.length < 3) return new Map(tints.some(isBad) ? tints.map((tint) => verdict(tint, "drawdowns-disagree")) : []);
+  // The odd one is sought first and judged after: a bad one at an end can lift a good one between over its lower limit.
+  const [odd] = tints.toSorted((one, other) => oddness(other) - oddness(one));
+  if (odd === undefined || !isBad(odd) || oddness(odd) < limits.timesOthersMin) return new Map();
+  return new Map([verdict(odd, "suspect-drawdown")]);
 }
 
-function ratio({ leaveOneOut, others = Infinity }: LeftOutTint): number {
+/** How many times worse it is than the others without it. */
+function oddness({ leaveOneOut, others = Infinity }: LeftOutTint): number {
   return leaveOneOut / Math.max(others, SUSPECT_LIMITS.othersFloor);
 }
