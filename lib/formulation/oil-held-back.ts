@@ -27,7 +27,7 @@ export interface HoldBackRuling {
 export function oilHeldBack(oilIndexGPer100g: number, oilAbsorptionGPer100g?: number): HoldBackRuling {
   requirePositive("oil index", oilIndexGPer100g, "g/100 g");
   if (oilAbsorptionGPer100g !== undefined) requirePositive("oil absorption", oilAbsorptionGPer100g, "g/100 g");
-  const beyondRubOut = oilAbsorptionGPer100g === undefined ? 1 : Math.max(0, 1 - oilAbsorptionGPer100g / oilIndexGPer100g);
+  const beyondRubOut = oilAbsorptionGPer100g === undefined ? 1 : Math.max(0, (oilIndexGPer100g - oilAbsorptionGPer100g) / oilIndexGPer100g);
   const [least, most] = CUSTOMARY_HOLD_BACK;
   const fraction: Range = [Math.min(least, beyondRubOut), Math.min(most, beyondRubOut)];
   const rule = fraction[1] === 0 ? "rub-out-takes-all-the-oil" : fraction[1] < most ? "paste-loosens-down-to-rub-out" : "paste-loosens-under-the-muller";

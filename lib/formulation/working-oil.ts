@@ -4,7 +4,7 @@
  * A working paint takes more oil than the rub-out figure, which marks only where
  * the pigment first holds together. How much more:
  *  - upper end 2.0: the middle one of Church's figures over today's handbook oil
- *    absorption (1.9; viridian 1.0 the least, raw sienna 4.1 the most);
+ *    absorption, 1.8, rounded (viridian 1.0 the least, raw sienna 4.1 the most);
  *  - lower end 1.1: the stiffest paste that still brushes, at a reduced PVC of
  *    about .95 (paste recipes lie at .6-.95).
  *
