@@ -15,7 +15,7 @@ export const PIGMENT_CHEMISTRY: readonly PigmentChemistryRow[] = [
   { chemistry: "cobalt", colourIndexNames: ["PB 28", "PB 35", "PB 36", "PB 72", "PB 73", "PB 74", "PG 19", "PG 26", "PG 50", "PV 14", "PV 47", "PV 48", "PV 49", "PY 40", "PBk 27"] },
   { chemistry: "manganese", colourIndexNames: ["PBr 7", "PBr 8", "PBk 14", "PV 16", "PB 33"] },
   { chemistry: "iron cyanide", colourIndexNames: ["PB 27"] },
-  { chemistry: "iron oxide", colourIndexNames: ["PBk 11", "PBk 23", "PR 101", "PR 102", "PY 42", "PY 43", "PY 119", "PBr 6", "PBr 11", "PG 23"] },
+  { chemistry: "iron oxide", colourIndexNames: ["PBk 11", "PR 101", "PR 102", "PY 42", "PY 43", "PY 119", "PBr 6", "PBr 11", "PG 23"] },
   { chemistry: "aluminosilicate", colourIndexNames: ["PB 29", "PV 15"] },
   { chemistry: "chromium oxide", colourIndexNames: ["PG 17", "PG 18"] },
   { chemistry: "copper chromite", colourIndexNames: ["PBk 28"] },

@@ -3,7 +3,7 @@
  * where nothing was exposed and nothing is stated. It is worded as an expectation
  * ("expected excellent; not tested here"), never as a category under a standard.
  *
- * @source astm-d4302 : which pigment stands where in lists of this kind, from memory.
+ * @source astm-d4302 : which pigment stands where in lists of this kind, from memory; memory-permanence for the fugitive ones.
  */
 import type { SourceKey } from "../sources/source.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
@@ -27,6 +27,8 @@ export interface ExpectedLightfastnessRow {
 }
 
 const RECALLED = "astm-d4302";
+/** Where such lists and painters' experience part, the trade's more careful word. */
+const TRADE = "memory-permanence";
 
 export const EXPECTED_LIGHTFASTNESS: readonly ExpectedLightfastnessRow[] = [
   { expectation: "excellent", kinds: "whites and extenders", source: RECALLED, colourIndexNames: ["PW 1", "PW 4", "PW 5", "PW 6", "PW 18", "PW 19", "PW 20", "PW 21", "PW 22", "PW 24", "PW 27"] },
@@ -46,12 +48,13 @@ export const EXPECTED_LIGHTFASTNESS: readonly ExpectedLightfastnessRow[] = [
   { expectation: "very good", kinds: "arylide yellows and naphthol reds", source: RECALLED, colourIndexNames: ["PY 3", "PY 74", "PY 97", "PR 112", "PR 170"] },
   { expectation: "very good", kinds: "cobalt yellow", source: RECALLED, colourIndexNames: ["PY 40"] },
   { expectation: "very good", kinds: "anthraquinone red", source: RECALLED, colourIndexNames: ["PR 177"] },
-  { expectation: "fair", kinds: "madder and alizarin lakes", source: RECALLED, colourIndexNames: ["PR 83", "NR 9"] },
-  { expectation: "fair", kinds: "vermilion, which may blacken", source: RECALLED, colourIndexNames: ["PR 106"] },
-  { expectation: "fair", kinds: "indigo", source: RECALLED, colourIndexNames: ["PB 66", "NB 1"] },
-  { expectation: "poor", kinds: "gamboge", source: RECALLED, colourIndexNames: ["NY 24"] },
-  { expectation: "fugitive", kinds: "cochineal lake", source: RECALLED, colourIndexNames: ["NR 4"] },
-  { expectation: "fugitive", kinds: "rhodamine lakes", source: RECALLED, colourIndexNames: ["PV 1", "PR 81"] },
+  { expectation: "fair", kinds: "alizarin lake", source: RECALLED, colourIndexNames: ["PR 83"] },
+  { expectation: "fair", kinds: "madder lake", source: TRADE, colourIndexNames: ["NR 9"] },
+  { expectation: "fair", kinds: "vermilion, which may blacken", source: TRADE, colourIndexNames: ["PR 106"] },
+  { expectation: "fair", kinds: "indigo", source: TRADE, colourIndexNames: ["PB 66", "NB 1"] },
+  { expectation: "poor", kinds: "gamboge", source: TRADE, colourIndexNames: ["NY 24"] },
+  { expectation: "fugitive", kinds: "cochineal lake", source: TRADE, colourIndexNames: ["NR 4"] },
+  { expectation: "fugitive", kinds: "rhodamine lakes", source: TRADE, colourIndexNames: ["PV 1", "PR 81"] },
 ];
 
 /**

@@ -18,7 +18,7 @@ const SCALES: Readonly<Record<LightfastnessScale, { readonly words: readonly str
 /**
  * Fault of a word given on one scale, with where it belongs.
  *
- * @param word as the record has it; letter case and "LF" or "ASTM" before a category do not count as known.
+ * @param word as the record has it. Only the scale's own spelling passes; a word that holds one ("LF I", "BW 7") is told what to write.
  * @returns undefined when the word is of the wanted scale.
  * @example scaleComplaint("7", "category")?.hint // "7 is a blue wool reference: give it as blueWool; customarily set beside category I"
  */
