@@ -243,9 +243,9 @@ export interface SheetView extends PageView {
 /** One fact of the first screen: a word, a little more, and how it is known. */
 export interface FactView {
   readonly name: string;
-  /** "excellent", "opaque", "slow"; "–" when not stated. */
+  /** "excellent", "opaque", "slow"; not printed when not stated: the dash, its word and `detail` stand there. */
   readonly word: string;
-  /** "category I", "6-12 days"; for a dash the short reason. */
+  /** "category I", "6-12 days"; when not stated the short reason. */
   readonly detail?: string;
   readonly standing: StandingView;
   /** To the section that says more. */
@@ -414,7 +414,7 @@ export interface HomeView extends PageView {
   /** What the workshop makes, in its own words. */
   readonly about: readonly string[];
   /** Two colours side by side, and what tells them apart. */
-  readonly pair: {
+  readonly pair?: {
     readonly heading: string;
     readonly sentence: string;
     readonly colours: readonly [LeadingColourView, LeadingColourView];

@@ -125,6 +125,7 @@ export interface OpticsSection {
   readonly contrastRatio: Figure<Quantity>;
   readonly hidingFilmUm: Figure<Quantity>;
   readonly opacityClass: Figure<string>;
+  readonly reasons: readonly Ruling[];
 }
 
 export interface OilSection {
@@ -186,12 +187,15 @@ export interface CautionsSection {
   readonly hazardStatements: readonly string[];
   readonly precautionaryStatements: readonly string[];
   readonly supplemental: readonly string[];
+  /** Substances that EUH208 names. */
+  readonly sensitisers: readonly string[];
   /** Why each statement stands there: ingredient, fraction, limit, source. */
   readonly traces: readonly (Ruling & { readonly statement: string })[];
   /** Ingredients without hazard data: to be treated as hazardous. */
   readonly unknown: readonly string[];
   readonly restrictions: readonly (Ruling & { readonly market: Market })[];
   readonly studio: readonly (Ruling & { readonly operation: string })[];
-  readonly dryPigment: readonly { readonly slug: string; readonly signalWord: "Danger" | "Warning" | null; readonly pictograms: readonly string[]; readonly hazardStatements: readonly string[] }[];
+  /** Label elements of each dry pigment alone; `known` false: no hazard data. */
+  readonly dryPigment: readonly { readonly slug: string; readonly known: boolean; readonly signalWord: "Danger" | "Warning" | null; readonly pictograms: readonly string[]; readonly hazardStatements: readonly string[] }[];
   readonly dataSheet?: { readonly url?: string; readonly date: string };
 }

@@ -135,5 +135,6 @@ const REASONS: Readonly<Record<string, string>> = {
 export function asFault(error: unknown, out: string): OutputFault {
   if (error instanceof OutputFault) return error;
   const code = (error as NodeJS.ErrnoException).code ?? "";
-  return new OutputFault(`Unexpected failure to write \`${out}\`: ${REASONS[code] ?? (code || String(error))}; the earlier output is untouched`);
+  const reason = REASONS[code] ?? (code || String(error));
+  return new OutputFault(`Unexpected failure to write \`${out}\`: ${reason.split("\n")[0] ?? ""}; the earlier output is untouched`, { cause: error });
 }

@@ -26,6 +26,11 @@ export interface Words {
   /** Words of closed sets: classes, finishes, families. */
   readonly terms: Readonly<Record<string, string>>;
   readonly pages: PageWords;
+  /** Headings of the studio's operations, by the hazard room's key. */
+  readonly operations: Readonly<Record<string, string>>;
+  readonly signalWords: Readonly<Record<"Danger" | "Warning", string>>;
+  /** What each pictogram is called, by its code. */
+  readonly pictograms: Readonly<Record<string, string>>;
   /** "3 November 2026" */
   readonly date: (isoDate: string) => string;
   /** A sentence for each rule of each science. */

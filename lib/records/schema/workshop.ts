@@ -17,6 +17,7 @@ export const workshopSchema = z.strictObject({
   paper: z.enum(PAPERS).optional(),
   currency: z.string().regex(/^[A-Z]{3}$/, "a currency code of three capitals").optional(),
   vehicle: slug.optional().describe("the oil of every colour that names none"),
+  leadingPair: z.tuple([slug, slug]).optional().describe("two colours that the first page shows side by side"),
   strengthReference: slug.optional().describe("the colour that tinting strength is reckoned against"),
   filmThicknessUm: z.number().positive().max(2000).optional().describe("wet film of the shop's drawdowns"),
   readings: z.strictObject({

@@ -2,7 +2,7 @@ import type { Words } from "../words.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { PAGES } from "./pages.ts";
 import { RULINGS } from "./rulings.ts";
-import { TERMS, TRADE } from "./trade.ts";
+import { OPERATIONS, TERMS, TRADE } from "./trade.ts";
 
 export const ENGLISH: Words = {
   language: "en",
@@ -22,6 +22,12 @@ export const ENGLISH: Words = {
   trade: TRADE,
   terms: TERMS,
   pages: PAGES,
+  operations: OPERATIONS,
+  signalWords: { Danger: "Danger", Warning: "Warning" },
+  pictograms: {
+    GHS01: "Exploding bomb", GHS02: "Flame", GHS03: "Flame over circle", GHS04: "Gas cylinder", GHS05: "Corrosion",
+    GHS06: "Skull and crossbones", GHS07: "Exclamation mark", GHS08: "Health hazard", GHS09: "Environment",
+  },
   date: (isoDate) => new Date(`${isoDate}T00:00:00Z`).toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" }),
   rulings: RULINGS,
 };

@@ -53,11 +53,12 @@ export const PAGES = {
     stepsCaption: (white: string, kind: "pigment" | "paint") => `Colour to ${lowerFirst(white)} by mass of ${kind === "paint" ? "paint" : "dry pigment"}`,
     columns: { ratio: "Colour : white", L: "L*", a: "a*", b: "b*", munsell: "Munsell", standing: "Standing", uncertainty: "\u00b1", residual: "Missed by" },
     note: "L* a* b* under D65, 10\u00b0 observer. \u00b1 of a predicted step is about 68 %, in \u0394E00. Missed by: \u0394E00 between a drawdown and the fit through all of them; in brackets, when it is left out.",
+    trailEnds: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
     trailTitle: "a* and b* of the let-downs: where each white takes the colour",
     trailDescription: (whites: readonly string[]) => `One trail a white, from masstone to the palest tint: ${whites.join(", ")}.`,
   },
   strength: {
-    caption: "Strength and hiding",
+    caption: "Strength and hiding", why: "Why",
     tube: (white: string) => `White to bring it to L* 50 in ${lowerFirst(white)}`,
     curveTitle: (name: string) => `How film thickness hides: ${name}`,
   },
@@ -97,7 +98,7 @@ export const PAGES = {
     nothing: "Nothing is recorded of what it is.",
   },
   range: {
-    nearest: "Nearest in colour", sameColour: "Same colour, other pigment", samePigment: "Same pigment, other colour",
+    ends: { low: "least", high: "most" }, sameColour: "Same colour, other pigment", samePigment: "Same pigment, other colour",
     difference: (deltaE: string) => `\u0394E00 ${deltaE}`,
     oilTitle: "Where it stands in oil among the range", dryingTitle: "Where it stands in drying among the range",
     placeDescription: (name: string, value: string, count: number, lowest: string, highest: string) => `${name}: ${value}. ${count} colours of the range lie between ${lowest} and ${highest}.`,
@@ -113,7 +114,7 @@ export const PAGES = {
     curveTitle: "Reflectance of the masstone over the spectrum",
     curveDescription: (low: string, high: string, lowNm: string, highNm: string) => `Between ${low} at ${lowNm} nm and ${high} at ${highNm} nm.`,
     curveLabel: "masstone",
-    wavelength: "Wavelength, nm", reflectance: "Reflectance factor",
+    wavelength: "Wavelength, nm", reflectance: { "0.1": "Reflectance factor, enlarged ten times", "1": "Reflectance factor", "1.2": "Reflectance factor" },
   },
   evidence: {
     summary: "Every figure of this sheet, how it was come by and what it rests on.",

@@ -1,0 +1,156 @@
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import { ends, type Quantity } from "../quantities/range.ts";
+import { figureText } from "../present/figure-text.ts";
+import { standingView, standingWord } from "../present/standing-view.ts";
+import { asMarkup, type CatalogueGridView, type CatalogueTableView, type CellView, type LinkView, type TableView } from "../present/views.ts";
+import type { WordedSheet } from "../present/worded-sheet.ts";
+import { cellSwatch } from "../plots/small-swatch.ts";
+import { FAMILIES } from "../present/words/en/trade.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { colourCard } from "./colour-card.ts";
+import { ownColour } from "./own-colour.ts";
+import type { PageContext, PagePlace } from "./page-context.ts";
+import { pageHead } from "./site-frame.ts";
+
+/** The printed orders of the catalogue, each a page of its own. */
+export const ORDERS = ["family", "value", "hue", "drying", "permanence"] as const;
+export type Order = (typeof ORDERS)[number];
+
+export function orderPath(order: Order | "grid"): string {
+  return order === "grid" ? "colours/index.html" : `colours/by-${order}/index.html`;
+}
+
+function orderLinks({ words }: PageContext, { root, path }: PagePlace): LinkView[] {
+  return (["grid", ...ORDERS] as const).map((order) => ({
+    text: words.pages.catalogue.orders[order], href: `${root}${orderPath(order).replace("index.html", "")}`,
+    ...(orderPath(order) === path ? { current: true } : {}),
+  }));
+}
+
+export function catalogueGrid(context: PageContext, place: PagePlace): CatalogueGridView {
+  const text = context.words.pages.catalogue;
+  return {
+    kind: "catalogue-grid", ...pageHead(context, place, text.heading, text.gridLead), lead: [text.gridLead], orders: orderLinks(context, place),
+    families: byFamily(context.sheets).map(([family, sheets]) => ({
+      id: family, heading: FAMILIES[family], count: text.count(sheets.length), colours: sheets.map((worded) => colourCard(worded, context, place)),
+    })),
+    downloads: [
+      { text: "catalogue.csv", href: `${place.root}catalogue.csv`, note: context.words.pages.downloads.csv },
+      { text: "catalogue.json", href: `${place.root}catalogue.json`, note: context.words.pages.downloads.json },
+    ],
+  };
+}
+
+type FamilyKey = keyof typeof FAMILIES;
+
+/** In the order of the family list, and in each by name. */
+export function byFamily(sheets: readonly WordedSheet[]): (readonly [FamilyKey, readonly WordedSheet[]])[] {
+  const named = sheets.toSorted((one, other) => (one.sheet.name < other.sheet.name ? -1 : 1));
+  return (Object.keys(FAMILIES) as FamilyKey[])
+    .map((family) => [family, named.filter(({ sheet }) => (sheet.family ?? "other") === family)] as const)
+    .filter(([, members]) => members.length > 0);
+}
+
+export function catalogueTable(order: Order, context: PageContext, place: PagePlace): CatalogueTableView {
+  const text = context.words.pages.catalogue;
+  const heading = `${text.heading}, ${text.orders[order].replace(/^./, (letter) => letter.toLowerCase()).replace("table ", "")}`;
+  return {
+    kind: "catalogue-table", ...pageHead(context, place, heading, text.leads[order]), lead: [text.leads[order]], orders: orderLinks(context, place),
+    groups: grouped(order, context).map(({ id, heading: group, sheets }) => ({ id, heading: group, table: table(group, sheets, context, place) })),
+    downloads: [],
+  };
+}
+
+interface Group { readonly id: string; readonly heading: string; readonly sheets: readonly WordedSheet[] }
+
+function grouped(order: Order, { sheets, words }: PageContext): Group[] {
+  const text = words.pages.catalogue;
+  switch (order) {
+    case "family": return byFamily(sheets).map(([family, members]) => ({ id: family, heading: FAMILIES[family], sheets: members }));
+    case "value": return groupBy(sheets, ({ notations }) => number(notations.masstone?.munsell?.value), (value) => text.value(Math.floor(value)), text.groups.notStated);
+    case "hue": return groupBy(sheets, hueNumber, (hue) => (hue < 0 ? text.groups.neutral : HUE_FAMILIES[Math.min(9, Math.ceil(hue / 10) - 1)] ?? ""), text.groups.notStated);
+    case "drying": return groupBy(sheets, ({ drying }) => number(drying.touchDryDays), (_, sheet) => word(sheet.drying.class, words.terms), text.groups.notStated);
+    case "permanence": return groupBy(sheets, permanenceRank, (_, sheet) => permanenceWord(sheet, words.pages.sheet), text.groups.notStated);
+  }
+}
+
+/** Sheets in order of a number, cut where the heading changes; those without one last. */
+function groupBy(sheets: readonly WordedSheet[], key: (sheet: Sheet) => number | undefined, headingOf: (value: number, sheet: Sheet) => string, without: string): Group[] {
+  const keyed = sheets.map((worded) => ({ worded, value: key(worded.sheet) }));
+  const known = keyed.filter((entry): entry is { worded: WordedSheet; value: number } => entry.value !== undefined)
+    .sort((one, other) => one.value - other.value || (one.worded.sheet.name < other.worded.sheet.name ? -1 : 1));
+  const groups = new Map<string, WordedSheet[]>();
+  for (const { worded, value } of known) {
+    const heading = headingOf(value, worded.sheet);
+    groups.set(heading, [...(groups.get(heading) ?? []), worded]);
+  }
+  const unknown = keyed.filter(({ value }) => value === undefined).map(({ worded }) => worded);
+  const all = [...groups].map(([heading, members], i) => ({ id: `group-${i + 1}`, heading, sheets: members }));
+  return unknown.length === 0 ? all : [...all, { id: "not-stated", heading: without, sheets: unknown }];
+}
+
+/** Latest end of an estimate: what a painter has to count on. */
+function number(figure: Figure<Quantity> | Figure<number> | undefined): number | undefined {
+  return figure !== undefined && isKnown<Quantity>(figure) ? ends(figure.value)[1] : undefined;
+}
+
+const HUE_FAMILIES = ["Reds (R)", "Yellow-reds (YR)", "Yellows (Y)", "Green-yellows (GY)", "Greens (G)", "Blue-greens (BG)", "Blues (B)", "Purple-blues (PB)", "Purples (P)", "Red-purples (RP)"];
+
+/** Hundred-step hue; -1 for a neutral. Near neutrals count as neutral, since their hue is what gives least. */
+function hueNumber({ notations }: Sheet): number | undefined {
+  const munsell = notations.masstone?.munsell;
+  if (munsell === undefined || !isKnown(munsell.chroma)) return undefined;
+  if (munsell.hue === null || !isKnown(munsell.hue) || munsell.chroma.value < NEAR_NEUTRAL_BELOW) return -1;
+  const match = /^([\d.]+)([A-Z]+)$/.exec(munsell.hue.value);
+  return match === null ? undefined : HUE_LETTERS.indexOf(match[2] ?? "") * 10 + Number(match[1]);
+}
+const HUE_LETTERS = ["R", "YR", "Y", "GY", "G", "BG", "B", "PB", "P", "RP"];
+const NEAR_NEUTRAL_BELOW = 0.5;
+
+const CATEGORIES = ["I", "II", "III", "IV", "V"];
+const EXPECTATIONS = ["excellent", "very good", "fair", "poor", "fugitive"];
+
+function permanenceRank({ permanence }: Sheet): number | undefined {
+  if (isKnown(permanence.category)) return CATEGORIES.indexOf(permanence.category.value);
+  return isKnown(permanence.expectation) ? EXPECTATIONS.indexOf(permanence.expectation.value) + 0.5 : undefined;
+}
+
+function permanenceWord({ permanence }: Sheet, text: PageContext["words"]["pages"]["sheet"]): string {
+  if (isKnown(permanence.category)) return text.factDetail.category(permanence.category.value).replace(/^./, (letter) => letter.toUpperCase());
+  const expected = isKnown(permanence.expectation) ? (text.expectation[permanence.expectation.value] ?? permanence.expectation.value) : "";
+  return expected.replace(/^./, (letter) => letter.toUpperCase());
+}
+
+function word(figure: Figure<string>, terms: Readonly<Record<string, string>>): string {
+  const value = isKnown(figure) ? (terms[figure.value] ?? figure.value) : "";
+  return value.replace(/^./, (letter) => letter.toUpperCase());
+}
+
+function table(heading: string, sheets: readonly WordedSheet[], { words }: PageContext, { root }: PagePlace): TableView {
+  const { columns, caption } = words.pages.catalogue;
+  return {
+    caption: caption(heading),
+    columns: [{ head: columns.colour }, { head: columns.pigments }, { head: columns.munsell }, { head: columns.lightfastness }, { head: columns.opacity }, { head: columns.drying }, { head: columns.oil, unit: "g/100 g", numeric: true }],
+    rows: sheets.map((worded): CellView[] => {
+      const { sheet } = worded;
+      const colour = ownColour(sheet.notations.masstone);
+      return [
+        { text: sheet.name, href: `${root}colours/${sheet.slug}/`, ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }) },
+        { text: sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join(", ") },
+        cell(worded, "notations.masstone.munsell.text", words, false),
+        isKnown(sheet.permanence.category) ? cell(worded, "permanence.category", words) : cell(worded, "permanence.expectation", words),
+        cell(worded, "optics.opacityClass", words),
+        cell(worded, "drying.class", words),
+        cell(worded, "oil.oilIndexGPer100g", words),
+      ];
+    }),
+  };
+}
+
+function cell(worded: WordedSheet, path: string, words: PageContext["words"], withStanding = true): CellView {
+  if (!worded.has(path)) return { text: "\u2013", reason: words.pages.catalogue.notRead };
+  const { row, figure } = worded.leaf(path);
+  if (!isKnown(figure)) return { text: "\u2013", reason: standingWord("not stated", words).word };
+  const text = figureText(row, figure, words).replace(/\u00a0g\/100 g$/, "");
+  return { text, ...(withStanding ? { standing: standingView(figure, words) } : {}) };
+}

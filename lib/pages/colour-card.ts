@@ -1,0 +1,30 @@
+import { isKnown } from "../quantities/figure.ts";
+import { asMarkup, type ColourCardView, type Markup } from "../present/views.ts";
+import type { WordedSheet } from "../present/worded-sheet.ts";
+import { cardSwatch } from "../plots/small-swatch.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { PageContext, PagePlace } from "./page-context.ts";
+import { ownColour, tellingTint } from "./own-colour.ts";
+
+/** One colour in a grid: its swatch, its pigments and its Munsell notation. */
+export function colourCard({ sheet }: WordedSheet, { words }: PageContext, { root }: PagePlace): ColourCardView {
+  const swatch = swatchOf(sheet);
+  const munsell = sheet.notations.masstone?.munsell?.text;
+  const { signalWord } = sheet.cautions;
+  return {
+    name: sheet.name,
+    href: `${root}colours/${sheet.slug}/`,
+    pigments: sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join(", "),
+    ...(swatch === undefined ? { noSwatch: words.pages.catalogue.noSwatch } : { swatch }),
+    ...(munsell !== undefined && isKnown(munsell) ? { line: munsell.value } : {}),
+    ...(signalWord === null ? {} : { signalWord: words.signalWords[signalWord] }),
+  };
+}
+
+/** Masstone above, and below it the tint that tells most. */
+function swatchOf(sheet: Sheet): Markup | undefined {
+  const masstone = ownColour(sheet.notations.masstone);
+  const tint = tellingTint(sheet);
+  const shown = [masstone, tint].filter((colour) => colour !== undefined);
+  return shown.length === 0 ? undefined : asMarkup(cardSwatch(shown, sheet.name));
+}

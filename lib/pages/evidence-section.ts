@@ -1,0 +1,56 @@
+import { isKnown } from "../quantities/figure.ts";
+import { figureText } from "../present/figure-text.ts";
+import { standingView } from "../present/standing-view.ts";
+import type { CellView, EvidenceSectionView, SourceEntryView, TableView } from "../present/views.ts";
+import { leaves } from "../sheet/walk.ts";
+import { sourceEntry } from "./source-entry.ts";
+import { emptySection, type SheetPage } from "./sheet-parts.ts";
+
+/** Ladders have their own tables, with standing and misfit beside each step; sheet.json lists them all. */
+const LADDER_STEP = /^tints\..*\.steps\./;
+
+/** Every figure's working, what is not stated, and the sources. */
+export function evidenceSection(page: SheetPage): EvidenceSectionView {
+  const { worded: { sheet }, words } = page;
+  const text = words.pages.evidence;
+  const shown = leaves(sheet).filter(({ path }) => !LADDER_STEP.test(path));
+  const missing = shown.filter(({ figure }) => !isKnown(figure));
+  return {
+    ...emptySection("evidence", words.pages.sections.evidence),
+    summary: [text.summary],
+    tables: [
+      {
+        caption: text.caption,
+        columns: [text.columns.figure, text.columns.value, text.columns.standing, text.columns.method, text.columns.inputs].map((head) => ({ head })),
+        rows: shown.flatMap(({ path, row, figure }): CellView[][] => (isKnown(figure) ? [[
+          { text: path }, { text: figureText(row, figure, words) }, { text: "", standing: standingView(figure, words) }, { text: figure.method }, { text: inputsText(figure.inputs) },
+        ]] : [])),
+      },
+      ...(missing.length === 0 ? [] : [missingTable(missing, text)]),
+    ],
+    sourcesHeading: text.sources,
+    sources: sourcesOf(page),
+  };
+}
+
+function missingTable(missing: ReturnType<typeof leaves>, text: SheetPage["words"]["pages"]["evidence"]): TableView {
+  return {
+    caption: text.notStatedCaption,
+    columns: [{ head: text.columns.figure }, { head: text.reason }, { head: text.wanting }],
+    rows: missing.flatMap(({ path, figure }) => (isKnown(figure) ? [] : [[{ text: path }, { text: figure.reason }, { text: figure.wanting.join(", ") }]])),
+  };
+}
+
+/** Three coordinates of one Lab stand for themselves: the path above them is enough. */
+function inputsText(inputs: readonly string[]): string {
+  const above = inputs.map((input) => input.replace(/\.(L|a|b)$/, ""));
+  return [...new Set(above)].join(", ");
+}
+
+function sourcesOf({ worded, context, words }: SheetPage): SourceEntryView[] {
+  const keys = [...new Set(worded.plain.evidence.map(({ source }) => source).filter((source) => typeof source === "string"))].sort();
+  return keys.flatMap((key) => {
+    const source = context.records.sources.get(key);
+    return source === undefined ? [] : [sourceEntry(key, source, words, [])];
+  });
+}

@@ -1,0 +1,11 @@
+import MarkdownIt from "markdown-it";
+
+/** Raw HTML is shown as text, and a link leads only where a reader may be sent. */
+const markdown = new MarkdownIt({ html: false, linkify: false, typographer: false });
+markdown.validateLink = (url) => /^(https?:|mailto:|[^:]*$)/i.test(url.trim()) && !url.trim().startsWith("//");
+markdown.disable("image");
+
+/** A record's Markdown as HTML that is safe to print. */
+export function markdownHtml(text: string): string {
+  return markdown.render(text);
+}

@@ -1,0 +1,70 @@
+import { isKnown } from "../quantities/figure.ts";
+import { wavelengthNm } from "../quantities/spectrum.ts";
+import { VIEWINGS } from "../colorimetry/viewing.ts";
+import { decimalText, placesWithin, significantText } from "../present/number-text.ts";
+import { rulingText } from "../present/ruling-text.ts";
+import { asMarkup, type CellView, type PictureView, type SectionView, type TableView } from "../present/views.ts";
+import { spectralCurve } from "../plots/spectral-curve.ts";
+import { ownColour } from "./own-colour.ts";
+import { emptySection, properties, textOf, type SheetPage } from "./sheet-parts.ts";
+
+/** Every notation that follows from the reading, each with its light, observer and geometry. */
+export function notationsSection(page: SheetPage): SectionView {
+  const { worded: { sheet: { notations: { masstone } } }, words } = page;
+  const text = words.pages.notations;
+  if (masstone === undefined) return { ...emptySection("notations", words.pages.sections.notations), summary: [text.none] };
+  const glossExcluded = textOf(page, "notations.masstone.glossExcludedL");
+  const screen = ownColour(masstone);
+  const curve = curvePicture(page);
+  return {
+    ...emptySection("notations", words.pages.sections.notations),
+    summary: [
+      masstone.geometry === undefined ? text.byEye : text.readBy(masstone.geometry),
+      ...(glossExcluded === undefined ? [] : [text.included(glossExcluded)]),
+      ...(masstone.lamplight === undefined ? [] : [rulingText(masstone.lamplight.sentence, words)]),
+      ...(masstone.srgb !== undefined && screen !== undefined && !masstone.srgb.inGamut ? [words.pages.sheet.outOfGamut] : []),
+      ...(masstone.srgb?.hex.standing === "estimated" ? [words.pages.sheet.approximateColour] : []),
+    ],
+    properties: properties(page, text.caption, ["munsell.text", "nbsName", "srgb.hex", "displayP3.css", "oklch.css", "lamplight.deltaE00", "glossExcludedL"].map((path) => `notations.masstone.${path}`)),
+    tables: [labTable(page)],
+    pictures: curve === undefined ? [] : [curve],
+  };
+}
+
+function labTable({ worded: { sheet }, words }: SheetPage): TableView {
+  const text = words.pages.notations;
+  const masstone = sheet.notations.masstone;
+  return {
+    caption: text.labCaption,
+    columns: [{ head: text.light }, ...["L*", "a*", "b*", "X", "Y", "Z"].map((head) => ({ head, numeric: true }))],
+    rows: VIEWINGS.flatMap((viewing): CellView[][] => {
+      const lab = masstone?.lab[viewing];
+      const xyz = masstone?.xyz[viewing];
+      if (lab === undefined || xyz === undefined) return [];
+      return [[
+        { text: text.viewings[viewing] ?? viewing },
+        ...[lab.L, lab.a, lab.b].map((figure) => ({ text: isKnown(figure) ? decimalText(figure.value, placesWithin(figure.uncertainty, 1)) : "\u2013" })),
+        ...[xyz.X, xyz.Y, xyz.Z].map((figure) => ({ text: isKnown(figure) ? significantText(figure.value, 3) : "\u2013" })),
+      ]];
+    }),
+  };
+}
+
+function curvePicture({ worded: { sheet }, words }: SheetPage): PictureView | undefined {
+  const masstone = sheet.notations.masstone;
+  const colour = ownColour(masstone);
+  if (masstone?.curve === undefined || colour === undefined) return undefined;
+  const text = words.pages.notations;
+  const { grid, values } = masstone.curve;
+  const at = (value: number): string => String(wavelengthNm(grid, values.indexOf(value)));
+  const [lowest, highest] = [Math.min(...values), Math.max(...values)];
+  return {
+    svg: asMarkup(spectralCurve({
+      idPrefix: "curve", title: text.curveTitle, width: 480,
+      description: text.curveDescription(significantText(lowest, 2), significantText(highest, 2), at(lowest), at(highest)),
+      curves: [{ label: text.curveLabel, spectrum: masstone.curve, colour, standing: masstone.standing }],
+      wavelengthLabel: text.wavelength, reflectanceLabels: text.reflectance,
+    })),
+    caption: text.curveTitle,
+  };
+}

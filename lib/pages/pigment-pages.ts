@@ -1,0 +1,98 @@
+import { HANDBOOK_LOOSE_G_PER_ML, HANDBOOK_TAPPED_G_PER_ML } from "../formulation/handbook-bulk-density.ts";
+import { HANDBOOK_DENSITY_G_PER_CM3 } from "../formulation/handbook-density.ts";
+import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../formulation/handbook-oil-absorption.ts";
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import type { Quantity } from "../quantities/range.ts";
+import { figureText } from "../present/figure-text.ts";
+import { propertyView } from "../present/property-view.ts";
+import { standingView, standingWord } from "../present/standing-view.ts";
+import type { CellView, PigmentIndexView, PigmentPageView } from "../present/views.ts";
+import { FAMILIES } from "../present/words/en/trade.ts";
+import { figureRow } from "../sheet/figure-table.ts";
+import { orHandbook } from "../sheet/handbook-figure.ts";
+import { recordedFigure } from "../sheet/recorded-figure.ts";
+import type { Checked } from "../records/records.ts";
+import type { PigmentRecord } from "../records/schema/pigment.ts";
+import { colourCard } from "./colour-card.ts";
+import { hazardView } from "./handling-section.ts";
+import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
+import { pigmentFacts } from "./pigment-part.ts";
+import { pageHead } from "./site-frame.ts";
+
+const FIGURES = [
+  ["densityGPerCm3", "g/cm3", HANDBOOK_DENSITY_G_PER_CM3],
+  ["oilAbsorptionGPer100g", "g/100 g", HANDBOOK_OIL_ABSORPTION_G_PER_100G],
+  ["bulkDensityLooseGPerMl", "g/ml", HANDBOOK_LOOSE_G_PER_ML],
+  ["bulkDensityTappedGPerMl", "g/ml", HANDBOOK_TAPPED_G_PER_ML],
+] as const;
+type PigmentField = (typeof FIGURES)[number][0];
+
+function pigmentFigure({ slug, record }: Checked<PigmentRecord>, wanted: PigmentField): Figure<Quantity> {
+  const [field, unit, handbook] = FIGURES.find(([name]) => name === wanted) ?? FIGURES[0];
+  return orHandbook(recordedFigure(record[field], unit, `pigments.${slug}.${field}`), handbook, record.colourIndexName, unit);
+}
+
+/** Every dry pigment, by family. */
+export function pigmentIndex(context: PageContext, place: PagePlace): PigmentIndexView {
+  const { words, records } = context;
+  const text = words.pages.pigments;
+  const pigments = [...records.pigments.values()];
+  const families = (Object.keys(FAMILIES) as (keyof typeof FAMILIES)[]).map((family) => [family, pigments.filter(({ record }) => (record.family ?? "other") === family)] as const);
+  return {
+    kind: "pigment-index", ...pageHead(context, place, text.heading, text.lead), lead: [text.lead],
+    groups: families.filter(([, members]) => members.length > 0).map(([family, members]) => ({
+      id: family, heading: FAMILIES[family],
+      table: {
+        caption: `${text.caption}: ${FAMILIES[family]}`,
+        columns: [{ head: text.columns.pigment }, { head: text.columns.index }, { head: text.columns.density, unit: words.units["g/cm3"] ?? "", numeric: true }, { head: text.columns.oil, unit: "g/100 g", numeric: true }, { head: text.columns.colours, numeric: true }],
+        rows: members.toSorted((one, other) => (one.record.name < other.record.name ? -1 : 1)).map((pigment): CellView[] => [
+          { text: pigment.record.name, href: `${place.root}pigments/${pigment.slug}/` },
+          pigment.record.colourIndexName === undefined ? { text: "\u2013", reason: words.standings["not stated"].word } : { text: pigment.record.colourIndexName },
+          numberCell(pigmentFigure(pigment, "densityGPerCm3"), "pigments.*.densityGPerCm3", words),
+          numberCell(pigmentFigure(pigment, "oilAbsorptionGPer100g"), "pigments.*.oilAbsorptionGPer100g", words),
+          { text: String(coloursOf(pigment.slug, context).length) },
+        ]),
+      },
+    })),
+  };
+}
+
+function numberCell(figure: Figure<Quantity>, pattern: string, words: PageContext["words"]): CellView {
+  if (!isKnown(figure)) return { text: "\u2013", reason: standingWord("not stated", words).word };
+  return { text: figureText(figureRow(pattern), { ...figure, unit: "1" }, words), standing: standingView(figure, words) };
+}
+
+function coloursOf(slug: string, { sheets }: PageContext): PageContext["sheets"] {
+  return sheets.filter(({ sheet }) => sheet.pigments.some((pigment) => pigment.slug === slug));
+}
+
+/** One pigment: what it is, its figures, how to handle it dry, and the colours made from it. */
+export function pigmentPage(pigment: Checked<PigmentRecord>, context: PageContext, place: PagePlace): PigmentPageView {
+  const { words } = context;
+  const { slug, record } = pigment;
+  const text = words.pages.pigments;
+  const colours = coloursOf(slug, context);
+  const cautions = colours[0]?.sheet.cautions;
+  const dry = cautions?.dryPigment.find((entry) => entry.slug === slug);
+  const hazard = dry === undefined || cautions === undefined ? undefined : hazardView({ ...cautions, ...dry, basis: "worked out", supplemental: [] }, words);
+  const handling = words.pages.handling;
+  return {
+    kind: "pigment", ...pageHead(context, place, record.name, record.whatItIs ?? record.name), name: record.name,
+    ...(record.colourIndexName === undefined ? {} : { colourIndexName: record.colourIndexName }),
+    whatItIs: [record.whatItIs ?? words.pages.pigment.nothing],
+    properties: {
+      caption: text.properties,
+      rows: [
+        ...pigmentFacts(record, words),
+        ...FIGURES.map(([field]) => propertyView({ path: `pigments.${slug}.${field}`, row: figureRow(`pigments.*.${field}`), figure: pigmentFigure(pigment, field) }, words, sourceLink(place.root))),
+      ],
+    },
+    lists: [],
+    handlingHeading: text.handling,
+    ...(hazard === undefined ? {} : { hazard }),
+    handling: [...(hazard === undefined ? [record.hazards === undefined ? handling.unknown([record.name]) : handling.dryNothing] : []), words.pages.cautionLine],
+    colours: colours.map((worded) => colourCard(worded, context, place)),
+    ...(colours.length === 0 ? { noColours: text.noColours } : {}),
+    terms: [], revision: words.pages.build(context.date === undefined ? undefined : words.date(context.date), context.revision),
+  };
+}

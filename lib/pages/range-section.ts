@@ -1,0 +1,52 @@
+import { isKnown } from "../quantities/figure.ts";
+import { ends, type Quantity } from "../quantities/range.ts";
+import { decimalText } from "../present/number-text.ts";
+import { asMarkup, type NeighboursSectionView, type PictureView } from "../present/views.ts";
+import { placeInRange } from "../plots/place-in-range.ts";
+import { sameColourOtherPigment, samePigmentOtherColour } from "../range/range.ts";
+import type { WordedSheet } from "../present/worded-sheet.ts";
+import { colourCard } from "./colour-card.ts";
+import { emptySection, textOf, type SheetPage } from "./sheet-parts.ts";
+
+const MOST_CARDS = 4;
+
+/** Where a colour stands among the others, and which are nearest to it. */
+export function rangeSection(page: SheetPage): NeighboursSectionView | undefined {
+  const { context, worded: { sheet }, words } = page;
+  const text = words.pages.range;
+  const bySlug = new Map(context.sheets.map((worded) => [worded.sheet.slug, worded.sheet]));
+  const card = (slug: string, line?: string) => {
+    const worded = context.sheets.find((other) => other.sheet.slug === slug);
+    return worded === undefined ? [] : [{ ...colourCard(worded, context, page.place), ...(line === undefined ? {} : { line }) }];
+  };
+  const groups = [
+    { heading: text.sameColour, cards: sameColourOtherPigment(sheet, bySlug, context.range).slice(0, MOST_CARDS).flatMap(({ slug, deltaE00 }) => card(slug, text.difference(decimalText(deltaE00, 1)))) },
+    { heading: text.samePigment, cards: samePigmentOtherColour(sheet, bySlug).slice(0, MOST_CARDS).flatMap((slug) => card(slug)) },
+  ].filter(({ cards }) => cards.length > 0);
+  const pictures = [placePicture(page, "oil.oilIndexGPer100g", text.oilTitle, "oil"), placePicture(page, "drying.touchDryDays", text.dryingTitle, "drying")].filter((picture) => picture !== undefined);
+  if (groups.length === 0 && pictures.length === 0) return undefined;
+  return { ...emptySection("range", words.pages.sections.range), pictures, groups };
+}
+
+function placePicture(page: SheetPage, path: string, title: string, id: string): PictureView | undefined {
+  const { context, worded: { sheet }, words } = page;
+  const own = quantityAt(page.worded, path);
+  const others = context.sheets.filter((other) => other.sheet.slug !== sheet.slug).flatMap((other) => quantityAt(other, path) ?? []);
+  const text = textOf(page, path);
+  if (own === undefined || text === undefined || others.length === 0) return undefined;
+  const highest = Math.max(...[own, ...others].map((value) => ends(value)[1]));
+  const { row, figure } = page.worded.leaf(path);
+  const spread = words.pages.range.placeDescription(sheet.name, text, others.length, decimalText(Math.min(...others.map((value) => ends(value)[0])), 0), decimalText(Math.max(...others.map((value) => ends(value)[1])), 0));
+  return {
+    svg: asMarkup(placeInRange({
+      idPrefix: `place-${id}`, title, description: spread, heading: `${words.figures[row.word] ?? ""}, ${words.units[row.unit] ?? row.unit}`,
+      domain: [0, highest], own: { value: own, standing: figure.standing, text: `${sheet.name}: ${text}` }, missing: words.pages.sheet.missing, others,
+      ends: words.pages.range.ends,
+    })),
+  };
+}
+
+function quantityAt(worded: WordedSheet, path: string): Quantity | undefined {
+  const { figure } = worded.leaf(path);
+  return isKnown(figure) ? (figure.value as Quantity) : undefined;
+}

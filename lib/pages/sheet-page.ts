@@ -1,0 +1,60 @@
+import { combinedTintSentence } from "../present/words/en/rulings-optics.ts";
+import type { LinkView, SheetView } from "../present/views.ts";
+import type { WordedSheet } from "../present/worded-sheet.ts";
+import { evidenceSection } from "./evidence-section.ts";
+import { dryingSection, oilPart, permanencePart, strengthSection } from "./figure-sections.ts";
+import { handlingSection, hazardView } from "./handling-section.ts";
+import { jsonLd } from "./json-ld.ts";
+import { madeOf, madeOfText } from "./made-of.ts";
+import { notationsSection } from "./notations-section.ts";
+import type { PageContext, PagePlace } from "./page-context.ts";
+import { pigmentSection } from "./pigment-part.ts";
+import { rangeSection } from "./range-section.ts";
+import { sheetFacts } from "./sheet-facts.ts";
+import { sheetPanel } from "./sheet-panel.ts";
+import { terms, type SheetPage } from "./sheet-parts.ts";
+import { pageHead } from "./site-frame.ts";
+import { whitesSection } from "./whites-section.ts";
+
+/** A colour's sheet, in reading order. */
+export function sheetPage(worded: WordedSheet, revision: string, context: PageContext, place: PagePlace): SheetView {
+  const { words } = context;
+  const { sheet } = worded;
+  const page: SheetPage = { context, worded, place, words };
+  const text = words.pages.sheet;
+  const panel = sheetPanel(worded, words, "panel");
+  const hazard = hazardView(sheet.cautions, words, "#handling");
+  const range = rangeSection(page);
+  const head = pageHead(context, place, sheet.name, text.description(sheet.name, madeOfText(sheet, words)));
+  const recordDate = sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate);
+  return {
+    kind: "sheet", ...head,
+    jsonLd: jsonLd(sheet, context, head),
+    name: sheet.name,
+    madeOf: madeOf(sheet, words, place.root),
+    ...(panel === undefined ? { noPanel: text.noPanel } : { panel }),
+    sentence: sheet.tints.length === 0 ? text.noSentence : combinedTintSentence(sheet.tints.map(({ sentence }) => sentence)),
+    facts: sheetFacts(worded, words),
+    ...(hazard === undefined ? {} : { hazard }),
+    ...(sheet.vehicle?.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
+    revision: text.revision(revision, recordDate),
+    terms: terms(words, ["masstone", "tint", "Munsell", "oil index"]),
+    contents: contents(page, range !== undefined),
+    whites: whitesSection(page),
+    strength: strengthSection(page),
+    drying: dryingSection(page),
+    permanence: permanencePart(page),
+    oil: oilPart(page),
+    handling: handlingSection(page),
+    pigment: pigmentSection(page),
+    ...(range === undefined ? {} : { range }),
+    notations: notationsSection(page),
+    evidence: evidenceSection(page),
+    downloads: [{ text: "sheet.json", href: "sheet.json", note: words.pages.downloads.sheet }],
+  };
+}
+
+function contents({ words }: SheetPage, hasRange: boolean): LinkView[] {
+  const { sections } = words.pages;
+  return Object.entries(sections).filter(([id]) => id !== "range" || hasRange).map(([id, text]) => ({ text, href: `#${id}` }));
+}

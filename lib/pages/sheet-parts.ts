@@ -1,0 +1,54 @@
+import { isKnown } from "../quantities/figure.ts";
+import type { Ruling } from "../quantities/ruling.ts";
+import { propertyView } from "../present/property-view.ts";
+import { rulingText } from "../present/ruling-text.ts";
+import { standingWord } from "../present/standing-view.ts";
+import type { ListView, PropertyTableView, ReasonView, SectionView, TermView } from "../present/views.ts";
+import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { Words } from "../present/words/words.ts";
+import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
+
+/** What the sections of one sheet are made from. */
+export interface SheetPage {
+  readonly context: PageContext;
+  readonly worded: WordedSheet;
+  readonly place: PagePlace;
+  readonly words: Words;
+}
+
+/** A section with nothing in it yet. */
+export function emptySection(id: string, heading: string): SectionView {
+  return { id, heading, summary: [], pictures: [], tables: [], lists: [], terms: [] };
+}
+
+/** The figures at some paths of a sheet as a property table. */
+export function properties({ worded, words, place }: SheetPage, caption: string, paths: readonly string[]): PropertyTableView {
+  return { caption, rows: paths.filter((path) => worded.has(path)).map((path) => propertyView(worded.leaf(path), words, sourceLink(place.root))) };
+}
+
+/** Rulings as a headed list; no list for none. */
+export function reasons({ words, place }: SheetPage, heading: string, rulings: readonly Ruling[]): ListView[] {
+  if (rulings.length === 0) return [];
+  return [{ heading, items: rulings.map((ruling) => reason(ruling, words, place.root)) }];
+}
+
+export function reason(ruling: Ruling, words: Words, root: string): ReasonView {
+  return {
+    text: rulingText(ruling, words),
+    ...(ruling.standing === undefined ? {} : { standing: standingWord(ruling.standing, words) }),
+    ...(ruling.source === undefined ? {} : { source: sourceLink(root)(ruling.source) }),
+  };
+}
+
+/** A figure's finished text with its unit; nothing when it is not stated. */
+export function textOf({ worded }: SheetPage, path: string): string | undefined {
+  if (!worded.has(path) || !isKnown(worded.leaf(path).figure)) return undefined;
+  return worded.plain.evidence.find(({ figure }) => figure === path)?.["text"] as string | undefined;
+}
+
+export function terms(words: Words, named: readonly string[]): TermView[] {
+  return named.flatMap((term) => {
+    const gloss = words.trade[term];
+    return gloss === undefined ? [] : [{ term, gloss }];
+  });
+}

@@ -1,0 +1,119 @@
+import { isKnown } from "../quantities/figure.ts";
+import { decimalText, placesWithin } from "../present/number-text.ts";
+import { rulingText } from "../present/ruling-text.ts";
+import { standingWord } from "../present/standing-view.ts";
+import { asMarkup, type CellView, type PictureView, type TableView, type WhiteView, type WhitesSectionView } from "../present/views.ts";
+import { ladderStrip } from "../plots/ladder-strip.ts";
+import { tintTrail, type Trail } from "../plots/tint-trail.ts";
+import type { LabFigures, TintSection, TintStep } from "../sheet/sheet.ts";
+import { ownColour } from "./own-colour.ts";
+import { emptySection, terms, type SheetPage } from "./sheet-parts.ts";
+
+/** Width of a ladder where there is room for one line of it [user units]. */
+const WIDE = 640;
+
+/** Ladders in each white, measured and predicted told apart, and the trail through a* and b*. */
+export function whitesSection(page: SheetPage): WhitesSectionView {
+  const { worded: { sheet }, words } = page;
+  const text = words.pages.whites;
+  const trail = trailPicture(page);
+  return {
+    ...emptySection("whites", words.pages.sections.whites),
+    summary: sheet.tints.length === 0 ? [text.none] : [],
+    terms: sheet.tints.length === 0 ? [] : terms(words, ["L* a* b*"]),
+    whites: sheet.tints.map((tint) => whiteView(tint, page)),
+    ...(trail === undefined ? {} : { trail }),
+  };
+}
+
+function whiteView(tint: TintSection, { words }: SheetPage): WhiteView {
+  const text = words.pages.whites;
+  const ladder = ladderPicture(tint, words);
+  return {
+    id: `in-${tint.white.slug}`,
+    heading: text.heading(tint.white.name, tint.white.colourIndexName),
+    sentence: rulingText(tint.sentence, words),
+    standing: standingWord(tint.steps.some(({ standing }) => standing === "derived") ? "derived" : "measured", words),
+    ...(ladder === undefined ? {} : { ladder }),
+    steps: { summary: text.steps(tint.steps.length), table: stepsTable(tint, words) },
+    remarks: [
+      ...(tint.refusal === undefined ? [] : [rulingText(tint.refusal, words)]),
+      ...tint.steps.flatMap(({ suspect }) => (suspect === undefined ? [] : [rulingText(suspect, words)])),
+    ],
+  };
+}
+
+function ladderPicture({ white, steps, massRatioKind }: TintSection, words: SheetPage["words"]): PictureView | undefined {
+  const shown = steps.filter((step) => ownColour(step) !== undefined);
+  if (shown.length === 0) return undefined;
+  const text = words.pages.whites;
+  const ladder = (idPrefix: string, width?: number): string => ladderStrip({
+    idPrefix, width, title: text.ladderTitle(white.name), missing: words.pages.sheet.missing, heading: "", axisLabel: text.stepsCaption(white.name, massRatioKind),
+    description: text.ladderDescription(shown.map((step) => stepWords(step, words))),
+    steps: shown.map((step) => ({
+      whiteParts: 1 / step.colourShare, label: step.massRatio, colour: ownColour(step), standing: step.standing,
+      ...(step.suspect === undefined ? {} : { suspect: text.suspect }),
+    })),
+  });
+  return { svg: asMarkup(ladder(`ladder-${white.slug}`, WIDE)), narrow: asMarkup(ladder(`ladder-narrow-${white.slug}`)) };
+}
+
+function stepWords(step: TintStep, words: SheetPage["words"]): string {
+  const [L, a, b] = labTexts(step.lab["D65/10"]);
+  return words.pages.whites.stepDescription(step.massRatio, words.standings[step.standing].word, L, a, b);
+}
+
+function labTexts(lab: LabFigures | undefined): [string, string, string] {
+  const text = (figure: LabFigures["L"] | undefined): string => (figure !== undefined && isKnown(figure) ? decimalText(figure.value, placesWithin(figure.uncertainty, 1)) : "\u2013");
+  return [text(lab?.L), text(lab?.a), text(lab?.b)];
+}
+
+function stepsTable({ white, steps, massRatioKind }: TintSection, words: SheetPage["words"]): TableView {
+  const { columns, stepsCaption, note } = words.pages.whites;
+  return {
+    caption: stepsCaption(white.name, massRatioKind),
+    columns: [
+      { head: columns.ratio }, { head: columns.L, numeric: true }, { head: columns.a, numeric: true }, { head: columns.b, numeric: true },
+      { head: columns.munsell }, { head: columns.standing }, { head: columns.uncertainty, unit: "\u0394E00", numeric: true }, { head: columns.residual, unit: "\u0394E00", numeric: true },
+    ],
+    rows: steps.map((step): CellView[] => {
+      const [L, a, b] = labTexts(step.lab["D65/10"]);
+      const munsell = step.munsell?.text;
+      return [
+        { text: step.massRatio }, { text: L }, { text: a }, { text: b },
+        { text: munsell !== undefined && isKnown(munsell) ? munsell.value : "\u2013" },
+        { text: step.suspect === undefined ? "" : words.pages.whites.suspect, standing: standingWord(step.standing, words) },
+        { text: step.uncertainty === undefined ? "" : decimalText(step.uncertainty, 1) },
+        { text: missedBy(step) },
+      ];
+    }),
+    note,
+  };
+}
+
+function missedBy({ residualDeltaE00, leaveOneOutDeltaE00 }: TintStep): string {
+  const number = (figure: TintStep["residualDeltaE00"]): string | undefined => (figure !== undefined && isKnown(figure) ? decimalText(figure.value, 1) : undefined);
+  const [residual, leftOut] = [number(residualDeltaE00), number(leaveOneOutDeltaE00)];
+  return residual === undefined ? "" : leftOut === undefined ? residual : `${residual} (${leftOut})`;
+}
+
+function trailPicture({ worded: { sheet }, words }: SheetPage): PictureView | undefined {
+  const text = words.pages.whites;
+  const trails = sheet.tints.flatMap(({ white, steps }): Trail[] => {
+    const points = steps.filter(({ suspect }) => suspect === undefined).flatMap((step) => {
+      const lab = step.lab["D65/10"];
+      const colour = ownColour(step);
+      if (colour === undefined || lab === undefined || !isKnown(lab.a) || !isKnown(lab.b)) return [];
+      return [{ a: lab.a.value, b: lab.b.value, colour, standing: step.standing }];
+    });
+    return points.length < 2 ? [] : [{ label: white.name, points }];
+  });
+  if (trails.length === 0) return undefined;
+  return {
+    svg: asMarkup(tintTrail({
+      idPrefix: "trail", title: text.trailTitle, description: text.trailDescription(trails.map(({ label }) => label)),
+      trails, axes: { a: "a*", b: "b*" }, ends: text.trailEnds,
+    })),
+    caption: text.trailTitle,
+  };
+}

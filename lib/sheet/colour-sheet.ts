@@ -1,0 +1,39 @@
+import type { ColourFit, FitRefusal } from "../optics/colour-fit.ts";
+import type { Colour, Records } from "../records/records.ts";
+import { cautionsSection } from "./cautions-section.ts";
+import { drySection } from "./drying-section.ts";
+import { masstoneNotations } from "./masstone-notations.ts";
+import { oilSection } from "./oil-section.ts";
+import { opticsSection } from "./optics-section.ts";
+import { permanenceSection } from "./permanence-section.ts";
+import { pigmentParts, vehiclePart } from "./pigment-parts.ts";
+import type { Sheet } from "./sheet.ts";
+import { tintSections } from "./tint-section.ts";
+
+/** A colour's sheet from its checked record and its fit; each section is worked out in its own file. */
+export function colourSheet(colour: Colour, fit: ColourFit | FitRefusal, fits: ReadonlyMap<string, ColourFit | FitRefusal>, records: Records): Sheet {
+  const { slug, record } = colour;
+  const pigments = pigmentParts(colour, records);
+  const vehicle = vehiclePart(colour, records);
+  const oil = oilSection(colour, pigments, vehicle, records);
+  const tints = tintSections(colour, fit, records);
+  return {
+    slug, name: record.name,
+    family: record.family ?? familyOf(colour, records),
+    recordDate: record.date,
+    vehicle, dispersion: record.dispersion, pigments,
+    notations: colour.masstone === undefined ? {} : { masstone: masstoneNotations(colour.masstone) },
+    tints,
+    optics: opticsSection(colour, fit, fits, records),
+    oil,
+    drying: drySection(colour, pigments, vehicle, oil, records),
+    permanence: permanenceSection(colour, pigments, records),
+    cautions: cautionsSection(colour, pigments, vehicle, oil, records),
+  };
+}
+
+/** Of its pigment, where there is only one. */
+function familyOf({ record: { pigments } }: Colour, records: Records): Sheet["family"] {
+  const [only] = pigments;
+  return pigments.length === 1 && only !== undefined ? records.pigments.get(only.pigment)?.record.family : undefined;
+}

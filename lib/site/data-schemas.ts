@@ -1,0 +1,33 @@
+import type { NamedSchema } from "../records/json-schemas.ts";
+import { sheetSchema } from "./sheet-schema.ts";
+
+const TEXT = { type: "string" } as const;
+const DRAFT = { $schema: "https://json-schema.org/draft/2020-12/schema" } as const;
+
+/** The schemas of the data that other programs read, published beside it. */
+export function dataSchemas(): NamedSchema[] {
+  return [{ name: "sheet", schema: sheetSchema() }, { name: "catalogue", schema: CATALOGUE }, { name: "manifest", schema: MANIFEST }];
+}
+
+const CATALOGUE = {
+  ...DRAFT, title: "catalogue", type: "object", additionalProperties: false, required: ["schemaVersion", "workshop", "colours"],
+  properties: {
+    schemaVersion: { const: 1 },
+    workshop: { type: "object", required: ["name"], properties: { name: TEXT, siteAddress: TEXT, demonstration: { type: "boolean" } } },
+    colours: { type: "array", items: { type: "object", additionalProperties: false, required: ["slug", "name", "url", "sheet"], properties: { slug: TEXT, name: TEXT, url: TEXT, sheet: TEXT } } },
+  },
+};
+
+const MANIFEST = {
+  ...DRAFT, title: "manifest", type: "object", additionalProperties: false, required: ["kind", "schemaVersion", "sheets"],
+  properties: {
+    kind: { const: "mullstone-manifest" }, schemaVersion: { const: 1 }, date: TEXT,
+    sheets: {
+      type: "array",
+      items: {
+        type: "object", additionalProperties: false, required: ["slug", "name", "revision", "states", "cautions"],
+        properties: { slug: TEXT, name: TEXT, revision: { type: "string", pattern: "^[0-9a-f]{8}$" }, states: { type: "object", additionalProperties: TEXT }, cautions: { type: "object" } },
+      },
+    },
+  },
+};

@@ -1,0 +1,19 @@
+import { formatDiagnostic } from "../diagnostics/diagnostic.ts";
+import { loadRecords } from "../records/load-records.ts";
+import { siteOf } from "./site-of-records.ts";
+import type { Site } from "./site.ts";
+
+export interface LiveSite {
+  /** Absent when the records have an error: the last good site stays. */
+  readonly site?: Site;
+  /** Finished lines: every complaint about the records. */
+  readonly complaints: readonly string[];
+}
+
+/** The site as the records are now, for serving while they are edited. Bundled anew with lib/ on each edit. */
+export function liveSite(contentDir: string, date: string | undefined): LiveSite {
+  const { records, diagnostics } = loadRecords(contentDir);
+  if (records === undefined) return { complaints: diagnostics.map(formatDiagnostic) };
+  const { site, warnings } = siteOf(records, date ?? records.newestDate);
+  return { site, complaints: [...diagnostics, ...warnings].map(formatDiagnostic) };
+}

@@ -1,0 +1,49 @@
+import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { Records } from "../records/records.ts";
+import { MANIFEST_KIND } from "./output-folder.ts";
+
+export const SCHEMA_VERSION = 1;
+
+/** A sheet as it goes out, with the revision that its content gives it. */
+export interface PublishedSheet {
+  readonly worded: WordedSheet;
+  readonly revision: string;
+}
+
+/** The contract's sheet.json: plain values at their paths, then the evidence of each, then what is not stated. */
+export function sheetJson({ worded, revision }: PublishedSheet): string {
+  const { values, evidence, notStated } = worded.plain;
+  const { slug, name, ...sections } = values as { slug: string; name: string } & Record<string, unknown>;
+  return json({ schemaVersion: SCHEMA_VERSION, slug, name, revision, ...sections, evidence, notStated });
+}
+
+export function catalogueJson(published: readonly PublishedSheet[], { workshop }: Records): string {
+  return json({
+    schemaVersion: SCHEMA_VERSION,
+    workshop: { name: workshop.name, ...(workshop.siteAddress === undefined ? {} : { siteAddress: workshop.siteAddress }), ...(workshop.demonstration === true ? { demonstration: true } : {}) },
+    colours: published.map(({ worded: { sheet } }) => ({ slug: sheet.slug, name: sheet.name, url: `colours/${sheet.slug}/`, sheet: `colours/${sheet.slug}/sheet.json` })),
+  });
+}
+
+/** What each sheet states, in short: enough to tell later what has changed, and that a folder is ours. */
+export function manifestJson(published: readonly PublishedSheet[], date: string | undefined): string {
+  return json({
+    kind: MANIFEST_KIND, schemaVersion: SCHEMA_VERSION,
+    ...(date === undefined ? {} : { date }),
+    sheets: published.map(({ worded: { sheet, plain }, revision }) => ({
+      slug: sheet.slug, name: sheet.name, revision,
+      states: Object.fromEntries(plain.evidence.filter(({ figure }) => STATED.has(String(figure))).map(({ figure, text }) => [String(figure), text])),
+      cautions: { signalWord: sheet.cautions.signalWord, pictograms: sheet.cautions.pictograms, hazardStatements: sheet.cautions.hazardStatements, supplemental: sheet.cautions.supplemental },
+    })),
+  });
+}
+
+/** The figures of the first screen. */
+const STATED: ReadonlySet<string> = new Set([
+  "notations.masstone.munsell.text", "permanence.category", "permanence.expectation", "optics.opacityClass", "optics.tintingStrength",
+  "drying.class", "drying.touchDryDays", "oil.oilIndexClass", "oil.oilIndexGPer100g", "oil.finish",
+]);
+
+function json(value: unknown): string {
+  return `${JSON.stringify(value, null, 1)}\n`;
+}

@@ -1,0 +1,104 @@
+import { FIGURE_TABLE, type FigureKind } from "../sheet/figure-table.ts";
+import { GEOMETRIES, RATIO_KINDS } from "../records/schema/terms.ts";
+
+type Schema = Readonly<Record<string, unknown>>;
+
+const TEXT = { type: "string" } as const;
+const FLAG = { type: "boolean" } as const;
+const NUMBER = { type: "number" } as const;
+const TEXTS = { type: "array", items: TEXT } as const;
+const STANDING = { enum: ["measured", "derived", "estimated", "stated"] } as const;
+const STANDING_OR_NONE = { enum: ["measured", "derived", "estimated", "stated", "not stated"] } as const;
+const QUANTITY = { anyOf: [NUMBER, { type: "array", items: NUMBER, minItems: 2, maxItems: 2 }] } as const;
+
+/** What a figure looks like at its place, by kind. */
+const FIGURE_SCHEMAS: Readonly<Record<FigureKind, Schema>> = {
+  decimal: QUANTITY, significant: QUANTITY, share: QUANTITY, word: TEXT, notation: { type: ["string", "null"] }, series: { type: "array", items: NUMBER },
+};
+
+/** The plain parts of a sheet: facts of the record, sentences, lists of codes. Figures come from the figure table. */
+const FACTS: Readonly<Record<string, Schema>> = {
+  schemaVersion: { const: 1 }, slug: TEXT, name: TEXT, revision: { type: "string", pattern: "^[0-9a-f]{8}$" }, family: TEXT, recordDate: TEXT, dispersion: TEXT,
+  "vehicle.slug": TEXT, "vehicle.name": TEXT, "vehicle.oil": TEXT,
+  "pigments.*.slug": TEXT, "pigments.*.name": TEXT, "pigments.*.colourIndexName": TEXT, "pigments.*.colourIndexNumber": TEXT, "pigments.*.casNumber": TEXT,
+  "notations.masstone.geometry": { enum: GEOMETRIES }, "notations.masstone.standing": STANDING,
+  "notations.masstone.srgb.inGamut": FLAG, "notations.masstone.displayP3.inGamut": FLAG, "notations.masstone.lamplight.sentence": TEXT,
+  "notations.masstone.curve.grid.startNm": NUMBER, "notations.masstone.curve.grid.stepNm": NUMBER, "notations.masstone.curve.grid.count": NUMBER, "notations.masstone.curve.values": { type: "array", items: NUMBER },
+  "tints.*.white.slug": TEXT, "tints.*.white.name": TEXT, "tints.*.white.colourIndexName": TEXT,
+  "tints.*.standing": STANDING, "tints.*.massRatioKind": { enum: RATIO_KINDS }, "tints.*.sentence": TEXT, "tints.*.refusal": TEXT,
+  "tints.*.steps.*.massRatio": { type: "string", pattern: "^[0-9.]+:[0-9.]+$" }, "tints.*.steps.*.colourShare": NUMBER, "tints.*.steps.*.standing": STANDING,
+  "tints.*.steps.*.geometry": { enum: GEOMETRIES }, "tints.*.steps.*.uncertainty": NUMBER, "tints.*.steps.*.suspect": TEXT,
+  "tints.*.steps.*.srgb.inGamut": FLAG, "tints.*.steps.*.displayP3.inGamut": FLAG, "tints.*.atL.*.srgb.inGamut": FLAG, "tints.*.atL.*.displayP3.inGamut": FLAG,
+  "optics.reasons": TEXTS, "oil.reasons": TEXTS, "oil.contradictions": TEXTS,
+  "drying.standing": STANDING_OR_NONE, "drying.reasons": TEXTS, "drying.layering": TEXTS, "drying.filmHealth": TEXTS, "drying.contradictions": TEXTS,
+  "drying.contributions": { type: "array", items: { type: "object", required: ["rule", "text", "sign", "factor"] } }, "drying.trials": { type: "array" },
+  "permanence.standing": STANDING_OR_NONE, "permanence.reasons": TEXTS, "permanence.sensitivities": TEXTS,
+  "cautions.frame": TEXT, "cautions.edition": TEXT, "cautions.basis": { enum: ["stated by the maker", "worked out"] }, "cautions.signalWord": { enum: ["Danger", "Warning", null] },
+  "cautions.pictograms": TEXTS, "cautions.hazardStatements": TEXTS, "cautions.precautionaryStatements": TEXTS, "cautions.supplemental": TEXTS, "cautions.sensitisers": TEXTS, "cautions.unknown": TEXTS,
+  "cautions.traces": statementList("statement"), "cautions.restrictions": statementList("market"), "cautions.studio": statementList("operation"), "cautions.checks": TEXTS,
+  "cautions.dryPigment": { type: "array", items: { type: "object", required: ["slug", "known", "signalWord", "pictograms", "hazardStatements"] } },
+  "cautions.dataSheet.url": TEXT, "cautions.dataSheet.date": TEXT,
+  evidence: {
+    type: "array",
+    items: {
+      type: "object", additionalProperties: false, required: ["figure", "value", "unit", "text", "standing", "restsOn", "method", "inputs"],
+      properties: { figure: TEXT, value: {}, unit: TEXT, text: TEXT, standing: STANDING, restsOn: STANDING, method: TEXT, inputs: TEXTS, source: TEXT, uncertainty: NUMBER },
+    },
+  },
+  notStated: { type: "array", items: { type: "object", additionalProperties: false, required: ["figure", "reason", "wanting"], properties: { figure: TEXT, reason: TEXT, wanting: TEXTS } } },
+};
+
+/** Sentences that each belong to a statement, market or operation. */
+function statementList(belongsTo: string): Schema {
+  return { type: "array", items: { type: "object", required: [belongsTo, "rule", "text"], properties: { [belongsTo]: TEXT, rule: TEXT, text: TEXT } } };
+}
+
+const REQUIRED: Readonly<Record<string, readonly string[]>> = {
+  "": ["schemaVersion", "slug", "name", "revision", "pigments", "notations", "tints", "optics", "oil", "drying", "permanence", "cautions", "evidence", "notStated"],
+  "pigments.*": ["slug", "name"],
+  "tints.*": ["white", "standing", "massRatioKind", "steps", "atL", "sentence"],
+  "tints.*.white": ["slug", "name"],
+  "tints.*.steps.*": ["massRatio", "standing", "lab"],
+  "notations.masstone": ["standing", "xyz", "lab"],
+  drying: ["standing", "reasons"],
+  permanence: ["standing", "reasons"],
+  cautions: ["frame", "basis", "signalWord", "pictograms", "hazardStatements", "precautionaryStatements", "supplemental", "restrictions", "studio"],
+};
+
+/** Members of these are a list; of every other starred parent, the values of a map. */
+const LISTS = new Set(["pigments", "tints", "steps"]);
+
+interface Tree { readonly children: Map<string, Tree>; schema?: Schema }
+
+/** The published schema of sheet.json: the figure table's leaves and the facts beside them, and nothing else. */
+export function sheetSchema(): object {
+  const root: Tree = { children: new Map() };
+  for (const { pattern, kind } of FIGURE_TABLE) place(root, pattern, FIGURE_SCHEMAS[kind]);
+  for (const [pattern, schema] of Object.entries(FACTS)) place(root, pattern, schema);
+  return { $schema: "https://json-schema.org/draft/2020-12/schema", title: "sheet", ...(objectSchema(root, "") as object) };
+}
+
+function place(root: Tree, pattern: string, schema: Schema): void {
+  let node = root;
+  for (const key of pattern.split(".")) {
+    const next = node.children.get(key) ?? { children: new Map<string, Tree>() };
+    node.children.set(key, next);
+    node = next;
+  }
+  node.schema = schema;
+}
+
+function objectSchema(node: Tree, path: string): Schema {
+  if (node.schema !== undefined) return node.schema;
+  const starred = node.children.get("*");
+  const own = path.split(".").at(-1) ?? "";
+  const at = (key: string): string => (path === "" ? key : `${path}.${key}`);
+  if (starred !== undefined) {
+    const member = objectSchema(starred, at("*"));
+    return LISTS.has(own) ? { type: "array", items: member } : { type: "object", additionalProperties: member };
+  }
+  return {
+    type: "object", additionalProperties: false, required: REQUIRED[path] ?? [],
+    properties: Object.fromEntries([...node.children].map(([key, child]) => [key, objectSchema(child, at(key))])),
+  };
+}

@@ -1,0 +1,20 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { rulingText } from "../present/ruling-text.ts";
+import type { Words } from "../present/words/words.ts";
+import type { Records } from "../records/records.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+
+/** What a sheet found to contradict itself: a measurement against an estimate, a drawdown against the others. */
+export function sheetWarnings(sheets: readonly Sheet[], records: Records, words: Words): Diagnostic[] {
+  return sheets.flatMap((sheet) => {
+    const file = records.colours.get(sheet.slug)?.file ?? sheet.slug;
+    const warning = (rule: Diagnostic["rule"], subject: string, actual: string, expected: string): Diagnostic =>
+      ({ severity: "warning", rule, place: { file, line: 1, column: 1, path: "" }, subject, actual, expected });
+    const contradictions = [...sheet.oil.contradictions, ...sheet.drying.contradictions];
+    const suspects = sheet.tints.flatMap((tint) => tint.steps.filter(({ suspect }) => suspect !== undefined).map(({ massRatio }) => `${massRatio} in ${tint.white.name}`));
+    return [
+      ...contradictions.map((ruling) => warning("sheet/contradiction", "contradiction", rulingText(ruling, words), "record and rule to agree")),
+      ...suspects.map((name) => warning("sheet/suspect-drawdown", "drawdown", name, "a drawdown that agrees with the others; it is shown and not used")),
+    ];
+  });
+}

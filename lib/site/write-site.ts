@@ -1,0 +1,50 @@
+import { cpSync, existsSync, mkdirSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { basename, dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { buildSync } from "esbuild";
+import configure from "../../eleventy.config.ts";
+import { FONT_FILES } from "./font-files.ts";
+import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
+import { OutputFault } from "./output-folder.ts";
+import type { Site } from "./site.ts";
+
+export const PACKAGE_ROOT = fileURLToPath(new URL("../../", import.meta.url));
+export const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "pages");
+
+/** Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`. */
+export async function writeSite(site: Site, dir: string): Promise<void> {
+  writeData(site, dir);
+  copyAssets(dir);
+  const eleventy = await newEleventy(dir, (config) => configure(config, () => site), { quietMode: true, runMode: "build" });
+  await eleventy.write();
+  const absent = site.pages.filter(({ path }) => !existsSync(join(dir, path)));
+  if (absent.length > 0) {
+    throw new OutputFault(`Unexpected count of pages written \`${site.pages.length - absent.length}\`, expected \`${site.pages.length}\`: ${absent.slice(0, 3).map(({ path }) => path).join(", ")} missing`);
+  }
+}
+
+export async function newEleventy(dir: string, config: (config: EleventyConfig) => unknown, options: Omit<EleventyOptions, "config">): Promise<EleventyRun> {
+  const { default: Eleventy } = (await import("@11ty/eleventy" as string)) as { default: new (input: string, output: string, options: EleventyOptions) => EleventyRun };
+  return new Eleventy(TEMPLATES_INPUT, dir, { configPath: false, source: "script", ...options, config });
+}
+
+export function writeData(site: Site, dir: string): void {
+  for (const { path, text } of site.files) {
+    const file = join(dir, path);
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(file, text);
+  }
+}
+
+/** Styles in one file, the rest as it is, fonts from their packages: the site asks no other host for anything. */
+export function copyAssets(dir: string): void {
+  const from = join(PACKAGE_ROOT, "assets");
+  const to = join(dir, "assets");
+  mkdirSync(join(to, "styles"), { recursive: true });
+  buildSync({ entryPoints: [join(from, "styles", "site.css")], bundle: true, minify: true, external: ["*.woff2"], outfile: join(to, "styles", "site.css"), logLevel: "silent" });
+  cpSync(join(from, "icon.svg"), join(to, "icon.svg"));
+  mkdirSync(join(to, "fonts"), { recursive: true });
+  const require = createRequire(import.meta.url);
+  for (const file of FONT_FILES) cpSync(require.resolve(file), join(to, "fonts", basename(file)));
+}
