@@ -1,0 +1,107 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import type { StandingKind, TableView } from "../../lib/present/views.ts";
+import { site } from "./fixtures.ts";
+import { renderedMacro } from "./rendered.ts";
+
+const { words } = site("");
+
+describe("standing", () => {
+  test.each([["measured"], ["derived"], ["estimated"], ["stated"], ["not stated"]] as const)("%s is a mark and a word", (kind: StandingKind) => {
+    const html = renderedMacro("standing", "standing", { kind, word: `in words: ${kind}` });
+    expect(html).toContain(`<use href="#mark-${kind.replace(" ", "-")}">`);
+    expect(html).toContain(`in words: ${kind}`);
+    expect(renderedMacro("standing", "standingSymbols", {})).toContain(`<symbol id="mark-${kind.replace(" ", "-")}"`);
+  });
+
+  test("five marks, no two alike", () => {
+    const drawn = [...renderedMacro("standing", "standingSymbols", {}).matchAll(/<symbol id="[^"]*"[^>]*>(.*)<\/symbol>/g)].map((match) => match[1]);
+    expect(drawn).toHaveLength(5);
+    expect(new Set(drawn).size).toBe(5);
+  });
+
+  test("a derived figure says what it rests on", () => {
+    expect(renderedMacro("standing", "standing", { kind: "derived", word: "derived", restsOn: "rests on an estimate" })).toContain("derived, rests on an estimate");
+  });
+
+  test("in brief it keeps its word for screen readers", () => {
+    expect(renderedMacro("standing", "standingBrief", { kind: "stated", word: "stated" })).toContain(`<span class="hidden">stated</span>`);
+  });
+});
+
+describe("propertyTable", () => {
+  const table = (rows: readonly object[]): string => renderedMacro("property-table", "propertyTable", { table: { caption: "Oil", rows }, words });
+
+  test("prints name, gloss, value, unit, standing, method and source of a property", () => {
+    const html = table([{
+      name: "Oil absorption", gloss: "grams of oil", value: "32", unit: "g/100 g", note: "±2", standing: { kind: "measured", word: "measured" },
+      method: "ISO 787-5", source: { text: "Gettens 1942", href: "#source" },
+    }]);
+    for (const part of ["<dfn>Oil absorption</dfn>", "grams of oil", `32 <span class="unit">g/100 g</span>`, "±2", "measured", "ISO 787-5", `<a href="#source">Gettens 1942</a>`]) expect(html).toContain(part);
+  });
+
+  test("a property that is not stated prints a dash and its reason, never a blank or a zero", () => {
+    const html = table([{ name: "Hiding film", standing: { kind: "not stated", word: "not stated" }, reason: "Needs a film over black and white." }]);
+    expect(html).toContain("#mark-not-stated");
+    expect(html).toContain("Needs a film over black and white.");
+    expect(html).not.toContain("property-table__value");
+  });
+
+  test("prints nothing for no rows", () => {
+    expect(table([]).trim()).toBe("");
+  });
+
+  test("refuses a known property without a value", () => {
+    expect(() => table([{ name: "Density", standing: { kind: "stated", word: "stated" } }])).toThrow(/null or undefined/);
+  });
+});
+
+describe("dataTable", () => {
+  const columns = ["Colour", "L*", "a*", "b*", "Munsell"].map((head, i) => ({ head, numeric: i > 0, ...(i === 1 ? { unit: "1" } : {}) }));
+  const row = ["Bone black", "12", "0", "1", "N 1.2/"].map((text) => ({ text }));
+  const table = (more: Partial<TableView> = {}): string => renderedMacro("data-table", "dataTable", { caption: "Colours", columns, rows: [row], ...more });
+
+  test("heads its rows and columns, units in the head", () => {
+    expect(table()).toContain(`<th scope="row">`);
+    expect(table()).toContain(`<th scope="col" class="number">L*, <span class="unit">1</span></th>`);
+    expect(table()).toContain(`data-head="L*, 1"`);
+  });
+
+  test("folds on a phone from five columns on, unless it is compact", () => {
+    expect(table()).toContain("data-table--folding");
+    expect(table({ columns: columns.slice(0, 4), rows: [row.slice(0, 4)] })).not.toContain("data-table--folding");
+    expect(table({ compact: true })).not.toContain("data-table--folding");
+  });
+
+  test("a cell without a figure gives its reason", () => {
+    expect(table({ rows: [[{ text: "Vine black" }, { text: "–", reason: "no reading yet" }]] })).toContain("no reading yet");
+  });
+});
+
+describe("picture", () => {
+  test("with a narrow drawing holds both, else one", () => {
+    const one = renderedMacro("picture", "picture", { svg: "<svg class=\"wide\"></svg>" });
+    const two = renderedMacro("picture", "picture", { svg: "<svg class=\"wide\"></svg>", narrow: "<svg class=\"narrow\"></svg>", caption: "a < b" });
+    expect(one).toMatch(/<figure class="picture">\s*<svg class="wide"><\/svg>\s*<\/figure>/);
+    expect(one).not.toContain("figcaption");
+    expect(two).toContain(`<div class="picture__narrow"><svg class="narrow"></svg></div>`);
+    expect(two).toContain("a &lt; b");
+  });
+});
+
+describe("pictograms (UN GHS, annex 1: nine symbols, black on white in a red frame set on a point)", () => {
+  test.each(["GHS01", "GHS02", "GHS03", "GHS04", "GHS05", "GHS06", "GHS07", "GHS08", "GHS09"])("%s is drawn and named", (code) => {
+    const html = renderedMacro("hazard", "pictogramDrawing", { code, name: "in words" });
+    expect(html).toMatch(/^<span class="pictogram" role="img" aria-label="in words"><svg /);
+    const colours = new Set([...html.matchAll(/(?:fill|stroke)="(#[0-9a-f]+)"/g)].map((match) => match[1]));
+    expect(colours).toContain("#d8001d");
+    for (const colour of colours) expect(["#d8001d", "#fff", "#000"]).toContain(colour);
+  });
+});
+
+test("only drawings, rendered Markdown and JSON-LD are printed unescaped", () => {
+  const files = readdirSync("templates", { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".njk"));
+  const unescaped = files.flatMap((file) => [...readFileSync(join("templates", file), "utf8").matchAll(/\{\{ ([^}]*?) \| safe/g)].map((match) => match[1]));
+  expect(new Set(unescaped)).toEqual(new Set(["params.svg", "params.narrow", "cell.swatch", "colour.swatch", "family.strip", "section.body", "view.body", "view.jsonLd"]));
+});
