@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
 import type { ColourFit } from "../../lib/optics/colour-fit.ts";
-import type { DrawdownSet } from "../../lib/optics/drawdown.ts";
+import type { DrawdownSet, Tint } from "../../lib/optics/drawdown.ts";
 import { fittedColour } from "../../lib/optics/fitted-colour.ts";
 import { smoothSurface } from "../../lib/optics/fresnel.ts";
 import type { Geometry, Reading } from "../../lib/optics/reading.ts";
@@ -229,8 +229,8 @@ describe("refusals", () => {
   const masstone = good.masstone;
   const white = good.whites[0];
   if (first === undefined || second === undefined || masstone === undefined || white === undefined) throw new Error("Unexpected set without drawdowns");
-  const { masstone: _, ...withoutMasstone } = good;
-  const { ratioKind: __, ...kindless } = first;
+  const withoutMasstone: DrawdownSet = { whites: good.whites, tints: good.tints };
+  const kindless: Tint = { id: first.id, white: first.white, massRatio: first.massRatio, reading: first.reading };
   const withSurface = (reading: Reading, surface: { k1: number; k2: number }): Reading => ({ ...reading, surface });
   const NONE = { k1: 0, k2: 0 };
   const flat = (value: number): Reading => ({ ...masstone, geometry: "d/8 included", spectrum: flatSpectrum(GRID, value) });
