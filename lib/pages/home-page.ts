@@ -1,6 +1,5 @@
 import { asMarkup, type HomeView, type LeadingColourView, type TableView } from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
-import { combinedTintSentence } from "../present/words/en/rulings-optics.ts";
 import { FAMILIES } from "../present/words/en/trade.ts";
 import { familyStrip } from "../plots/small-swatch.ts";
 import { byFamily } from "./catalogue-pages.ts";
@@ -57,7 +56,7 @@ function leading(worded: WordedSheet, { words }: PageContext, { root }: PagePlac
   if (panel === undefined) throw new RangeError(`Unexpected leading colour \`${sheet.slug}\`, expected \`a colour that has been read\``);
   return {
     name: sheet.name, href: `${root}colours/${sheet.slug}/`, madeOf: madeOfText(sheet, words), panel,
-    sentence: combinedTintSentence(sheet.tints.map(({ sentence }) => sentence)),
+    sentence: words.tintSentence(sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence }))),
   };
 }
 

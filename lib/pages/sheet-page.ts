@@ -1,4 +1,3 @@
-import { combinedTintSentence } from "../present/words/en/rulings-optics.ts";
 import type { LinkView, SheetView } from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { evidenceSection } from "./evidence-section.ts";
@@ -33,7 +32,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     name: sheet.name,
     madeOf: madeOf(sheet, words, place.root),
     ...(panel === undefined ? { noPanel: text.noPanel } : { panel }),
-    sentence: sheet.tints.length === 0 ? text.noSentence : combinedTintSentence(sheet.tints.map(({ sentence }) => sentence)),
+    sentence: sheet.tints.length === 0 ? text.noSentence : words.tintSentence(sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence }))),
     facts: sheetFacts(worded, words),
     ...(hazard === undefined ? {} : { hazard }),
     ...(sheet.vehicle?.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),

@@ -193,8 +193,13 @@ export interface CautionsSection {
   readonly traces: readonly (Ruling & { readonly statement: string })[];
   /** Ingredients without hazard data: to be treated as hazardous. */
   readonly unknown: readonly string[];
-  readonly restrictions: readonly (Ruling & { readonly market: Market })[];
-  readonly studio: readonly (Ruling & { readonly operation: string })[];
+  /** Where the maker's label and the worked-out one differ. */
+  readonly checks: readonly Ruling[];
+  readonly unknownAcuteToxicity: readonly Ruling[];
+  readonly restrictions: readonly (Ruling & { readonly market: Market; readonly effect: string; readonly met: boolean })[];
+  /** Markets of the workshop where it may not be sold, for want of a legal basis on record. */
+  readonly notForSale: readonly Market[];
+  readonly studio: readonly (Ruling & { readonly operation: string; readonly reason: Ruling })[];
   /** Label elements of each dry pigment alone; `known` false: no hazard data. */
   readonly dryPigment: readonly { readonly slug: string; readonly known: boolean; readonly signalWord: "Danger" | "Warning" | null; readonly pictograms: readonly string[]; readonly hazardStatements: readonly string[] }[];
   readonly dataSheet?: { readonly url?: string; readonly date: string };

@@ -63,7 +63,7 @@ export function plainSheet(sheet: Sheet, wording: Wording): PlainSheet {
 
   /** A bare sentence; a ruling that belongs to a statement, market or operation keeps that beside its text. */
   function wordedRuling(ruling: Ruling): unknown {
-    const belongsTo = Object.fromEntries(Object.entries(ruling).filter(([key]) => !["rule", "values", "standing", "source"].includes(key)));
+    const belongsTo = Object.fromEntries(Object.entries(ruling).filter(([key]) => !["rule", "values", "standing", "source"].includes(key)).map(([key, value]) => [key, plain(value, [], [])]));
     const text = wording.ruling(ruling);
     return Object.keys(belongsTo).length === 0 ? text : { ...belongsTo, rule: ruling.rule, text };
   }

@@ -131,10 +131,15 @@ const REASONS: Readonly<Record<string, string>> = {
   ENOSPC: "the disk is full", EACCES: "permission denied", EROFS: "the disk is read-only", ENOTDIR: "part of its path is not a folder", EDQUOT: "the disk quota is used up",
 };
 
-/** A file system's complaint as one line about the output folder. */
+/** Whatever stopped a build as one line; a file system's complaint names the output folder. */
 export function asFault(error: unknown, out: string): OutputFault {
   if (error instanceof OutputFault) return error;
   const code = (error as NodeJS.ErrnoException).code ?? "";
-  const reason = REASONS[code] ?? (code || String(error));
-  return new OutputFault(`Unexpected failure to write \`${out}\`: ${reason.split("\n")[0] ?? ""}; the earlier output is untouched`, { cause: error });
+  const reason = REASONS[code];
+  const sentence = reason === undefined ? firstLine(String(error)) : `Unexpected failure to write \`${out}\`: ${reason}`;
+  return new OutputFault(`${sentence}; the earlier output is untouched`, { cause: error });
+}
+
+function firstLine(text: string): string {
+  return text.split("\n")[0] ?? text;
 }

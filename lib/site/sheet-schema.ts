@@ -35,7 +35,7 @@ const FACTS: Readonly<Record<string, Schema>> = {
   "permanence.standing": STANDING_OR_NONE, "permanence.reasons": TEXTS, "permanence.sensitivities": TEXTS,
   "cautions.frame": TEXT, "cautions.edition": TEXT, "cautions.basis": { enum: ["stated by the maker", "worked out"] }, "cautions.signalWord": { enum: ["Danger", "Warning", null] },
   "cautions.pictograms": TEXTS, "cautions.hazardStatements": TEXTS, "cautions.precautionaryStatements": TEXTS, "cautions.supplemental": TEXTS, "cautions.sensitisers": TEXTS, "cautions.unknown": TEXTS,
-  "cautions.traces": statementList("statement"), "cautions.restrictions": statementList("market"), "cautions.studio": statementList("operation"), "cautions.checks": TEXTS,
+  "cautions.traces": statementList("statement"), "cautions.restrictions": statementList("market"), "cautions.studio": statementList("operation"), "cautions.checks": TEXTS, "cautions.unknownAcuteToxicity": TEXTS, "cautions.notForSale": TEXTS,
   "cautions.dryPigment": { type: "array", items: { type: "object", required: ["slug", "known", "signalWord", "pictograms", "hazardStatements"] } },
   "cautions.dataSheet.url": TEXT, "cautions.dataSheet.date": TEXT,
   evidence: {

@@ -10,7 +10,7 @@ import { OutputFault } from "./output-folder.ts";
 import type { Site } from "./site.ts";
 
 export const PACKAGE_ROOT = fileURLToPath(new URL("../../", import.meta.url));
-export const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "pages");
+export const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 
 /** Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`. */
 export async function writeSite(site: Site, dir: string): Promise<void> {

@@ -1,3 +1,4 @@
+import type { Language } from "../../records/schema/terms.ts";
 import type { PageWords } from "./en/pages.ts";
 import type { StandingKind } from "../views.ts";
 import type { NotStated } from "../../quantities/figure.ts";
@@ -8,7 +9,7 @@ export type RulingWording = (values: Ruling["values"]) => string;
 
 /** Everything that the pages say in one language. Nothing else in lib or templates holds a reader's sentence. */
 export interface Words {
-  readonly language: string;
+  readonly language: Language;
   /** "about", before an estimate whose two ends read alike. */
   readonly about: string;
   /** Name of each figure by its key in the figure table. */
@@ -33,6 +34,8 @@ export interface Words {
   readonly pictograms: Readonly<Record<string, string>>;
   /** "3 November 2026" */
   readonly date: (isoDate: string) => string;
+  /** The one sentence of a first screen: what the colour does in each of its whites. */
+  readonly tintSentence: (tints: readonly { readonly white: string; readonly ruling: Ruling }[]) => string;
   /** A sentence for each rule of each science. */
   readonly rulings: Readonly<Record<string, RulingWording>>;
 }

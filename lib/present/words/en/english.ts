@@ -1,6 +1,7 @@
 import type { Words } from "../words.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { PAGES } from "./pages.ts";
+import { combinedTintSentence } from "./rulings-optics.ts";
 import { RULINGS } from "./rulings.ts";
 import { OPERATIONS, TERMS, TRADE } from "./trade.ts";
 
@@ -29,6 +30,7 @@ export const ENGLISH: Words = {
     GHS06: "Skull and crossbones", GHS07: "Exclamation mark", GHS08: "Health hazard", GHS09: "Environment",
   },
   date: (isoDate) => new Date(`${isoDate}T00:00:00Z`).toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" }),
+  tintSentence: combinedTintSentence,
   rulings: RULINGS,
 };
 
