@@ -121,9 +121,10 @@ function tintSentence(rule: TintRule, values: Values): string {
 }
 
 /** "b* -4.1 at L* 50"; beside the first of a sentence only what differs from it. */
-function figureBeside({ axis, figure, L }: TintClause, first?: TintClause): string {
-  const named = first !== undefined && first.axis === axis && first.figure !== figure ? figure : `${axis} ${figure}`;
-  return `${named}${first?.L === L && first.figure !== figure ? "" : ` at ${L}`}`;
+function figureBeside(clause: TintClause, first: TintClause = clause): string {
+  const { axis, figure, L } = clause;
+  const isFirst = clause === first;
+  return `${isFirst || axis !== first.axis ? `${axis} ` : ""}${figure}${isFirst || L !== first.L ? ` at ${L}` : ""}`;
 }
 
 /** A grey by the coordinate that it goes along; by both where it goes between. */

@@ -48,5 +48,5 @@ export function hasValue(values: Values, name: string): boolean {
 }
 
 function wrongValue(name: string, value: RulingValue | undefined, expected: string): RangeError {
-  return new RangeError(`Unexpected value of a ruling \`${JSON.stringify(value) ?? "undefined"}\` at ${name}, expected \`${expected}\``);
+  return new RangeError(`Unexpected value of a ruling \`${value === undefined ? "undefined" : JSON.stringify(value)}\` at ${name}, expected \`${expected}\``);
 }

@@ -13,8 +13,16 @@ export const TRADE = {
   "fat over lean": "more oil in each layer than in the one below",
 } as const satisfies Record<string, string>;
 
-/** Words of closed sets as a page prints them; a word that is not here is its own. */
-export const TERMS: Readonly<Record<string, string>> = {};
+/** Words of closed sets as a page prints them; a word that is not here is its own. An expectation never reads like a category. */
+export const TERMS: Readonly<Record<string, string>> = {
+  "excellent": "expected excellent", "very good": "expected very good", "fair": "expected fair", "poor": "expected poor", "fugitive": "expected fugitive",
+};
+
+/** Headings of the studio's operations, by the hazard room's key. */
+export const OPERATIONS: Readonly<Record<string, string>> = {
+  "weighing and mulling": "Weighing and mulling", "painting": "Painting", "sanding": "Sanding", "heating or spraying": "Heating or spraying",
+  "cleaning": "Cleaning up", "disposal": "Disposal",
+};
 
 export const FAMILIES = {
   white: "Whites", black: "Blacks", grey: "Greys", earth: "Earths", brown: "Browns", red: "Reds", orange: "Oranges", yellow: "Yellows",
