@@ -10,12 +10,14 @@ import type { Ruling } from "../quantities/ruling.ts";
 import type { Classification } from "./classification.ts";
 import type { HazardFrame, PaintForm } from "./frame.ts";
 import { classElements } from "./hazard-class.ts";
+import type { LeftOutRule } from "./hazard-rules.ts";
 import { ACUTE_ROUTES, statementMeaning, type AcuteRoute } from "./hazard-statement.ts";
 import { isSubstance } from "./substance.ts";
 import type { Part } from "./mixture.ts";
 
 /** A statement of an ingredient that the mixture does not take on, or that another one covers. */
 export interface LeftOut extends Ruling {
+  readonly rule: LeftOutRule;
   readonly statement: string;
 }
 
@@ -50,7 +52,7 @@ export function applicableParts(parts: readonly Part[], form: PaintForm, frame: 
   return { parts: kept, leftOut };
 }
 
-function setAside(part: Part, by: Classification, form: PaintForm, frame: HazardFrame): { readonly rule: string; readonly source: string } | undefined {
+function setAside(part: Part, by: Classification, form: PaintForm, frame: HazardFrame): { readonly rule: LeftOutRule; readonly source: string } | undefined {
   if (frame === "EU CLP" && by.statement === "H351" && isSubstance(part, "titanium dioxide")) {
     return { rule: "entry-annulled", source: "cjeu-titanium-dioxide" };
   }

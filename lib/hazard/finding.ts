@@ -2,6 +2,7 @@ import type { Quantity } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import type { SourceKey } from "../sources/source.ts";
 import type { Classification } from "./classification.ts";
+import type { TraceRule } from "./hazard-rules.ts";
 import type { HazardClass } from "./hazard-class.ts";
 import type { AcuteRoute, HazardCode } from "./hazard-statement.ts";
 import type { Part } from "./mixture.ts";
@@ -20,6 +21,7 @@ export interface TraceShare {
 
 /** Why a statement stands on a label: which rule, which ingredients, against which limit, by which text. */
 export interface StatementTrace extends Ruling {
+  readonly rule: TraceRule;
   readonly statement: string;
   readonly shares: readonly TraceShare[];
 }

@@ -8,6 +8,7 @@ import type { LeftOut } from "./applicable.ts";
 import type { Finding, StatementTrace } from "./finding.ts";
 import { FRAME_EDITIONS, type HazardFrame, type PaintForm } from "./frame.ts";
 import { classElements, type HazardClass, type PictogramCode, type SignalWord } from "./hazard-class.ts";
+import type { LabelLineRule } from "./hazard-rules.ts";
 import type { AcuteRoute, HazardCode } from "./hazard-statement.ts";
 import { reaches } from "./limit.ts";
 import { mixtureHazards } from "./mixture-hazards.ts";
@@ -24,6 +25,10 @@ export interface MixtureClass {
   readonly route?: AcuteRoute;
   /** False when it holds only at the upper end of a fraction, or for want of a flash point or viscosity. */
   readonly certain: boolean;
+}
+
+export interface LabelLine extends Ruling {
+  readonly rule: LabelLineRule;
 }
 
 export interface LabelElements {
@@ -45,9 +50,9 @@ export interface LabelElements {
   /** What ingredients state and the mixture does not carry, with the cause. */
   readonly leftOut: readonly LeftOut[];
   /** "x % of the mixture consists of ingredients of unknown acute toxicity": a line of the label, a route each. */
-  readonly unknownAcuteToxicity: readonly Ruling[];
+  readonly unknownAcuteToxicity: readonly LabelLine[];
   /** Ingredients without hazard data and shares that nobody accounts for: to be treated as hazardous. */
-  readonly gaps: readonly Ruling[];
+  readonly gaps: readonly LabelLine[];
   readonly smallPackage?: SmallPackage;
 }
 
@@ -89,7 +94,7 @@ function mixtureClass(finding: Finding, least: readonly Finding[]): MixtureClass
 }
 
 /** Routes with the same unknown ingredients share a line. */
-function unknownLines(outcomes: readonly AcuteOutcome[]): Ruling[] {
+function unknownLines(outcomes: readonly AcuteOutcome[]): LabelLine[] {
   const lines = new Map<string, { readonly routes: AcuteRoute[]; readonly unknown: AcuteOutcome["unknown"] }>();
   for (const { route, unknown } of outcomes) {
     if (unknown.slugs.length === 0) continue;
@@ -107,8 +112,8 @@ function unknownLines(outcomes: readonly AcuteOutcome[]): Ruling[] {
 /** From which share on a total short of the whole is a gap, not rounding. */
 const GAP_FROM = 0.001;
 
-function gaps({ atMost, unaccounted }: MixtureParts): Ruling[] {
-  const unknown = atMost.filter(({ known }) => !known).map(({ slug, name, stated }): Ruling =>
+function gaps({ atMost, unaccounted }: MixtureParts): LabelLine[] {
+  const unknown = atMost.filter(({ known }) => !known).map(({ slug, name, stated }): LabelLine =>
     ({ rule: "no-hazard-data", values: { ingredient: slug, name, massFraction: stated } }));
   return reaches(unaccounted, GAP_FROM) ? [...unknown, { rule: "total-short-of-the-whole", values: { unaccounted } }] : unknown;
 }

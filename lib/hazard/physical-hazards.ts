@@ -7,6 +7,7 @@
 import { traceShare, type Finding } from "./finding.ts";
 import type { LeftOut } from "./applicable.ts";
 import { classElements, type HazardClass } from "./hazard-class.ts";
+import type { LeftOutRule, TraceRule } from "./hazard-rules.ts";
 import type { HazardCode } from "./hazard-statement.ts";
 import { reaches } from "./limit.ts";
 import type { Mixture, Part } from "./mixture.ts";
@@ -36,7 +37,7 @@ function withFamily(parts: readonly Part[], families: readonly string[]): { part
   return parts.flatMap((part) => part.classifications.filter((by) => families.includes(classElements(by.hazardClass).family)).map((by) => ({ part, by })));
 }
 
-function left(part: Part, statement: HazardCode, rule: string): LeftOut {
+function left(part: Part, statement: HazardCode, rule: LeftOutRule): LeftOut {
   return { statement, rule, values: { ingredient: part.slug, name: part.name }, source: MEMORY };
 }
 
@@ -74,7 +75,7 @@ function flammableLiquid(parts: readonly Part[], mixture: Mixture): PhysicalOutc
 }
 
 /** The mixture takes on the class of one ingredient; certain only when that ingredient is all there is. */
-function asIngredient(part: Part, by: Part["classifications"][number], otherwise: string): Finding {
+function asIngredient(part: Part, by: Part["classifications"][number], otherwise: TraceRule): Finding {
   const isAlone = reaches(part.massFraction, PRACTICALLY_ALONE);
   const { statement, hazardClass } = by;
   return {
@@ -106,7 +107,7 @@ const NEEDS_A_TEST = ["flammable solid", "self-heating", "water-reactive", "oxid
 function otherPhysical(parts: readonly Part[]): PhysicalOutcome {
   const members = withFamily(parts, NEEDS_A_TEST);
   return {
-    findings: members.filter(({ part }) => reaches(part.massFraction, PRACTICALLY_ALONE)).map(({ part, by }) => asIngredient(part, by, "")),
+    findings: members.filter(({ part }) => reaches(part.massFraction, PRACTICALLY_ALONE)).map(({ part, by }) => asIngredient(part, by, "as-its-ingredient")),
     leftOut: members.filter(({ part }) => !reaches(part.massFraction, PRACTICALLY_ALONE)).map(({ part, by }) => left(part, by.statement, "needs-a-test-of-the-mixture")),
   };
 }

@@ -14,8 +14,9 @@
 import type { Ruling } from "../quantities/ruling.ts";
 import type { Finding } from "./finding.ts";
 import { classElements } from "./hazard-class.ts";
+import type { PrecautionRule } from "./hazard-rules.ts";
 import type { Mixture } from "./mixture.ts";
-import { precaution, PRECAUTIONARY_CODES, type PrecautionaryCode, type Recommendation } from "./precautionary-statement.ts";
+import { precaution, CHOOSABLE_PRECAUTIONS, type PrecautionaryCode, type Recommendation } from "./precautionary-statement.ts";
 
 export const PRECAUTIONS_AT_MOST = 6;
 
@@ -23,6 +24,7 @@ export const PRECAUTIONS_AT_MOST = 6;
 export type Use = Pick<Mixture, "frame" | "form" | "publicSale">;
 
 export interface ChosenPrecaution extends Ruling {
+  readonly rule: PrecautionRule;
   readonly statement: PrecautionaryCode;
 }
 
@@ -72,12 +74,12 @@ function answers(code: PrecautionaryCode, findings: readonly Finding[]): Answer[
  */
 export function chosenPrecautions(findings: readonly Finding[], use: Use): ChosenPrecaution[] {
   if (findings.length === 0) return [];
-  const open = new Map(PRECAUTIONARY_CODES.filter((code) => stands(code, use)).map((code) => [code, answers(code, findings)] as const).filter(([, found]) => found.length > 0));
+  const open = new Map(CHOOSABLE_PRECAUTIONS.filter((code) => stands(code, use)).map((code) => [code, answers(code, findings)] as const).filter(([, found]) => found.length > 0));
   const spent = new Map<string, number>();
   const left = (code: PrecautionaryCode, { statement, route }: Finding): number => 0.5 ** (spent.get(spentKey(code, statement, route)) ?? 0);
   const chosen: ChosenPrecaution[] = [];
 
-  function take(code: PrecautionaryCode, rule: string, spends: boolean): void {
+  function take(code: PrecautionaryCode, rule: PrecautionRule, spends: boolean): void {
     const found = open.get(code) ?? [];
     chosen.push({ statement: code, rule, values: { answers: [...new Set(found.map(({ finding }) => finding.statement))] }, source: "echa-label-guidance-memory" });
     if (spends) {
@@ -99,7 +101,7 @@ export function chosenPrecautions(findings: readonly Finding[], use: Use): Chose
     const [best] = [...open].toSorted((one, other) => worth(other) - worth(one)) as [[PrecautionaryCode, Answer[]], ...unknown[]];
     take(best[0], "by-severity", true);
   }
-  return chosen.toSorted((one, other) => PRECAUTIONARY_CODES.indexOf(one.statement) - PRECAUTIONARY_CODES.indexOf(other.statement));
+  return chosen.toSorted((one, other) => CHOOSABLE_PRECAUTIONS.indexOf(one.statement) - CHOOSABLE_PRECAUTIONS.indexOf(other.statement));
 }
 
 /** A hazard answered by one kind of statement: P2xx prevention, P3xx response, P4xx storage. */

@@ -7,7 +7,6 @@
  * @source un-ghs-rev-10 : renumbered statements
  */
 import type { HazardFrame, PaintForm } from "./frame.ts";
-import { unknownWord } from "./hazard-statement.ts";
 
 /** 3 highly recommended, 2 recommended, 1 optional, 0 assigned to the class but for disposal alone. */
 export type Recommendation = 0 | 1 | 2 | 3;
@@ -92,26 +91,29 @@ export const PRECAUTIONS = {
 } as const satisfies Record<string, Precaution>;
 
 export type PrecautionaryCode = keyof typeof PRECAUTIONS;
-export const PRECAUTIONARY_CODES = Object.keys(PRECAUTIONS) as readonly PrecautionaryCode[];
 
-export function isPrecautionaryCode(text: unknown): text is PrecautionaryCode {
-  return typeof text === "string" && Object.hasOwn(PRECAUTIONS, text);
+/** Codes that a maker's label may state and that are never chosen here; each has its English text. */
+export const STATED_PRECAUTIONS = [
+  "P211", "P231", "P235", "P240", "P241", "P242", "P243", "P251", "P262", "P301+P330", "P304+P312", "P308+P311", "P311", "P313", "P315",
+  "P330", "P361+P364", "P370+P378", "P402", "P403", "P404", "P410+P412", "P502",
+] as const;
+export type StatedPrecautionaryCode = PrecautionaryCode | (typeof STATED_PRECAUTIONS)[number];
+
+/** Every precautionary code with a text here, in the order of a label. */
+export const PRECAUTIONARY_CODES = ([...Object.keys(PRECAUTIONS), ...STATED_PRECAUTIONS] as StatedPrecautionaryCode[]).sort() as readonly StatedPrecautionaryCode[];
+
+export function isPrecautionaryCode(text: unknown): text is StatedPrecautionaryCode {
+  return (PRECAUTIONARY_CODES as readonly unknown[]).includes(text);
 }
+
+/** The codes that can be chosen, in the order of a label. */
+export const CHOOSABLE_PRECAUTIONS = (Object.keys(PRECAUTIONS) as PrecautionaryCode[]).sort() as readonly PrecautionaryCode[];
 
 export function precaution(code: PrecautionaryCode): Precaution {
   return PRECAUTIONS[code];
 }
 
-/**
- * A precautionary code of the closed list.
- * @throws RangeError with the nearest known one.
- */
-export function precautionaryCode(text: string): PrecautionaryCode {
-  if (!isPrecautionaryCode(text)) throw unknownWord("statement code", text, "a precautionary statement that has its text here", PRECAUTIONARY_CODES);
-  return text;
-}
-
 /** Code that stands in a frame's edition instead of one that is older than it; undefined for a current code. */
-export function replacement(code: PrecautionaryCode, frame: HazardFrame): string | undefined {
-  return precaution(code).replacedIn?.[frame];
+export function replacement(code: StatedPrecautionaryCode, frame: HazardFrame): string | undefined {
+  return code in PRECAUTIONS ? precaution(code as PrecautionaryCode).replacedIn?.[frame] : undefined;
 }

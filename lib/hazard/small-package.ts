@@ -22,6 +22,7 @@ const MAY_GO: readonly HazardClass[] = [
 const MAY_GO_IN_TRADE: readonly HazardClass[] = ["Acute Tox. 4", "STOT SE 2", "STOT SE 3", "STOT RE 2"];
 
 export interface SmallPackage extends Ruling {
+  readonly rule: "small-package";
   readonly mayLeaveOut: readonly HazardCode[];
 }
 

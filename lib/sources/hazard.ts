@@ -85,6 +85,11 @@ export const HAZARD_SOURCES = {
     standing: "memory",
     note: "Retained from EU law at the end of 2020; hold it against the current text before a sale.",
   },
+  "uk-reach-annex-14-memory": {
+    citation: "UK REACH (retained Regulation (EC) No 1907/2006), Annex 14: list of substances subject to authorisation.",
+    standing: "memory",
+    note: "Retained from EU law at the end of 2020; hold it against the current text before a sale.",
+  },
   "gb-mcl-memory": {
     citation: "GB mandatory classification and labelling list (Health and Safety Executive).",
     standing: "memory",
