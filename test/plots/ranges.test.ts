@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { hueCircle, type HuePoint } from "../../lib/plots/hue-circle.ts";
 import { placeInRange, type PlaceInRange } from "../../lib/plots/place-in-range.ts";
 import { valueChromaSlice } from "../../lib/plots/value-chroma-slice.ts";
+import { textWidth } from "../../lib/plots/text-width.ts";
 import { hasClass, numberOf, parsedSvg, seenTexts } from "./parsed-svg.ts";
 
 const WORDS = { idPrefix: "r", title: "t", description: "d" };
@@ -31,6 +32,14 @@ describe("placeInRange", () => {
     expect(places(svg, "plot__range")).toHaveLength(2);
     expect(places(svg, "plot__other--estimated")).toHaveLength(1);
     expect(parsedSvg(svg).all.filter(({ name }) => name === "circle").map(({ attributes }) => attributes.fill)).toEqual(["none"]);
+  });
+  test.each([0, 0.5, 99, 100])("the words of a mark at %s stay inside the picture", (value) => {
+    const text = "a figure in rather many words";
+    const label = parsedSvg(placeInRange(params({ own: { value, standing: "measured", text } }))).all.find((element) => element.text === text);
+    if (label === undefined) throw new Error("Unexpected missing label");
+    const half = textWidth(text, 12, "bold") / 2;
+    expect(numberOf(label, "x") - half).toBeGreaterThanOrEqual(0);
+    expect(numberOf(label, "x") + half).toBeLessThanOrEqual(320);
   });
   test("not stated is said, and no mark is drawn", () => {
     const svg = placeInRange(params({ own: undefined }));

@@ -44,6 +44,17 @@ describe.each(["narrow", "wide"] as const)("%s", (variant) => {
     });
   });
 
+  test("a caption stands nearer to its own swatch than to the next", () => {
+    const svg = swatchPanel(params(3, 3), variant);
+    const caption = parsedSvg(svg).all.find(({ text }) => text === "Masstone");
+    const [masstone, ...tints] = swatchesOf(svg);
+    if (caption === undefined || masstone === undefined) throw new Error("Unexpected panel without masstone");
+    const above = numberOf(caption, "y") - (numberOf(masstone, "y") + numberOf(masstone, "height"));
+    const below = tints.map((tint) => numberOf(tint, "y") - numberOf(caption, "y")).filter((distance) => distance > 0);
+    expect(above).toBeGreaterThan(12);
+    for (const distance of below) expect(distance).toBeGreaterThan(above * 0.75);
+  });
+
   test("a missing masstone is a hatched outline and a word, and no colour", () => {
     const missing = swatchPanel({ ...params(0, 0), masstone: { colour: undefined, caption: "Masstone", standing: "not stated" } }, variant);
     expect(swatchesOf(missing)).toHaveLength(0);
