@@ -56,7 +56,7 @@ export function cxfTree(text: string, spot: (offset: number) => Spot, faults: Fa
   }
 
   parser.on("error", (error) => stop(written ? text.length : parser.position - 1, "xml", "XML", error.message.replace(/^(?:[^:]*:)?\d+:\d+: /, ""), "a well-formed document"));
-  parser.on("doctype", () => stop(text.lastIndexOf("<!DOCTYPE", parser.position), "doctype", "document type", "<!DOCTYPE", "a document without one"));
+  parser.on("doctype", () => stop(text.lastIndexOf("<!DOCTYPE", parser.position - 1), "doctype", "document type", "<!DOCTYPE", "a document without one"));
   parser.on("opentagstart", () => {
     tagStart = text.lastIndexOf("<", parser.position - 1);
     attributeStarts = new Map();
@@ -97,7 +97,7 @@ export function cxfTree(text: string, spot: (offset: number) => Spot, faults: Fa
     const element = path.pop();
     if (!element) return;
     element.text = element.text.trim();
-    if (!tag.isSelfClosing) element.contentEnd = text.lastIndexOf("</", parser.position);
+    if (!tag.isSelfClosing) element.contentEnd = text.lastIndexOf("</", parser.position - 1);
   });
 
   function gather(piece: string): void {

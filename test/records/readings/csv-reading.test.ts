@@ -54,6 +54,15 @@ describe("a CSV reading", () => {
     expect(columnOf(soundReading(file, text), "tint").at).toEqual({ line: 1, column: 16 });
   });
 
+  test("a quote inside a name is a letter like others, and an accent may be a mark of its own", () => {
+    expect([...soundReading(file, csvText({ 1: 'nm,2" kra\u0308plack' })).columns.keys()]).toEqual(['2" kr\u00e4plack']);
+  });
+
+  test("takes wavelengths from 100 to 4000 nm", () => {
+    expect(soundReading(file, "nm,a\n100,0.1\n200,0.1\n").columns.size).toBe(1);
+    expect(soundReading(file, "nm,a\n3900,0.1\n4000,0.1\n").columns.size).toBe(1);
+  });
+
   test("turns a scan from red to blue round, values and places together", () => {
     const rows = INVENTED.map((value, i) => `${400 + 10 * i},${value}`).reverse();
     const column = columnOf(soundReading(file, ["nm,masstone", ...rows].join("\n")), "masstone");
@@ -99,6 +108,18 @@ describe("faults of a CSV", () => {
     {
       what: "a wavelength in micrometres", file, text: "nm,masstone\n0.4,0.05\n",
       told: `${file}:2:1 error Unexpected wavelength \`0.4\`, expected \`a whole number of nm, 100 to 4000\` readings/wavelength`,
+    },
+    {
+      what: "a gap where either step might be meant", file, text: "nm,a\n400,0.1\n420,0.1\n430,0.1\n",
+      told: `${file}:3:1 error Unexpected gap before wavelength \`420\`, expected \`410 after 400 nm, in steps of 10 nm\` readings/wavelength-gap`,
+    },
+    {
+      what: "a wavelength below 100 nm", file, text: "nm,a\n99,0.1\n100,0.1\n",
+      told: `${file}:2:1 error Unexpected wavelength \`99\`, expected \`a whole number of nm, 100 to 4000\` readings/wavelength`,
+    },
+    {
+      what: "a wavelength above 4000 nm", file, text: "nm,a\n4000,0.1\n4001,0.1\n",
+      told: `${file}:3:1 error Unexpected wavelength \`4001\`, expected \`a whole number of nm, 100 to 4000\` readings/wavelength`,
     },
     {
       what: "a row without wavelength", file, text: csvText({ 6: ",0.0480" }),

@@ -34,6 +34,12 @@ describe("a CxF reading", () => {
     expect(column.places[0]).toEqual({ text: "0.0511", line: 9, column: 49 });
   });
 
+  test("needs no blanks between elements", () => {
+    const column = columnOf(soundReading(file, plain.replace(/>\s+</g, "><")), "red earth");
+    expect(column.values).toEqual(NUMBERS);
+    expect(column.places[30]?.text).toBe("0.337");
+  });
+
   test("passes over comments and line breaks among the values, and CDATA marks", () => {
     const text = plain.replace("0.0502", "\n  0.0502 <!-- 9.9 -->").replace("0.0493", "<![CDATA[0.0493]]>");
     const column = columnOf(soundReading(file, text), "red earth");
