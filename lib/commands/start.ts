@@ -5,7 +5,8 @@ import { join, resolve } from "node:path";
 import configure from "../../eleventy.config.ts";
 import { freshLib } from "../site/fresh-lib.ts";
 import type { Site } from "../site/site.ts";
-import { copyAssets, newEleventy, PACKAGE_ROOT, writeData } from "../site/write-site.ts";
+import { PACKAGE_ROOT } from "../site/package-root.ts";
+import { copyAssets, newEleventy, writeData } from "../site/write-site.ts";
 import { counted, seconds } from "./check.ts";
 import type { CommandOptions } from "./command-line.ts";
 

@@ -9,5 +9,5 @@ import type { Sheet } from "./sheet.ts";
 export function allSheets(records: Records): Sheet[] {
   const colours = [...records.colours.values()];
   const fits = new Map<string, ColourFit | FitRefusal>(colours.map((colour) => [colour.slug, fittedColour(drawdownSet(colour, records))]));
-  return colours.map((colour) => colourSheet(colour, fits.get(colour.slug) ?? { kind: "refused", reasons: [] }, fits, records));
+  return colours.map((colour) => colourSheet(colour, fits, records));
 }

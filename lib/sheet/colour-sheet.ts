@@ -1,4 +1,3 @@
-import type { ColourFit, FitRefusal } from "../optics/colour-fit.ts";
 import type { Colour, Records } from "../records/records.ts";
 import { cautionsSection } from "./cautions-section.ts";
 import { drySection } from "./drying-section.ts";
@@ -8,23 +7,24 @@ import { opticsSection } from "./optics-section.ts";
 import { permanenceSection } from "./permanence-section.ts";
 import { pigmentParts, vehiclePart } from "./pigment-parts.ts";
 import type { Sheet } from "./sheet.ts";
+import type { Fits } from "./strength.ts";
 import { tintSections } from "./tint-section.ts";
 
 /** A colour's sheet from its checked record and its fit; each section is worked out in its own file. */
-export function colourSheet(colour: Colour, fit: ColourFit | FitRefusal, fits: ReadonlyMap<string, ColourFit | FitRefusal>, records: Records): Sheet {
+export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet {
   const { slug, record } = colour;
   const pigments = pigmentParts(colour, records);
   const vehicle = vehiclePart(colour, records);
   const oil = oilSection(colour, pigments, vehicle, records);
-  const tints = tintSections(colour, fit, records);
+  const fit = fits.get(slug) ?? { kind: "refused", reasons: [] };
   return {
     slug, name: record.name,
     family: record.family ?? familyOf(colour, records),
     recordDate: record.date,
     vehicle, dispersion: record.dispersion, pigments,
     notations: colour.masstone === undefined ? {} : { masstone: masstoneNotations(colour.masstone) },
-    tints,
-    optics: opticsSection(colour, fit, fits, records),
+    tints: tintSections(colour, fit, { path: "oil.paintDensityGPerCm3", figure: oil.paintDensityGPerCm3 }, records),
+    optics: opticsSection(colour, pigments, fits, records),
     oil,
     drying: drySection(colour, pigments, vehicle, oil, records),
     permanence: permanenceSection(colour, pigments, records),

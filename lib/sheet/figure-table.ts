@@ -76,6 +76,12 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("optics.hidingFilmUm", "um", "significant", 2, "hidingFilm"),
   row("optics.opacityClass", "", "word", 0, "opacityClass"),
 
+  ...SCREEN("optics.glaze.*"),
+  row("optics.gloss.glossyL", "1", "decimal", 0, "glossyL"),
+  row("optics.gloss.matteL", "1", "decimal", 0, "matteL"),
+  row("optics.gloss.glossyValue", "1", "decimal", 1, "glossyValue"),
+  row("optics.gloss.matteValue", "1", "decimal", 1, "matteValue"),
+
   row("oil.oilAbsorptionGPer100g", "g/100 g", "significant", 2, "oilAbsorption"),
   row("oil.oilIndexGPer100g", "g/100 g", "significant", 2, "oilIndex"),
   row("oil.oilIndexClass", "", "word", 0, "oilIndexClass"),

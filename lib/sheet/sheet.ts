@@ -125,7 +125,25 @@ export interface OpticsSection {
   readonly contrastRatio: Figure<Quantity>;
   readonly hidingFilmUm: Figure<Quantity>;
   readonly opacityClass: Figure<string>;
+  /** The colour in films over white, thinnest first: its undertone. */
+  readonly glaze?: readonly GlazeStep[];
+  /** For the hiding curve, as worked out from its films. */
+  readonly hidingCurve?: readonly { readonly filmUm: number; readonly contrastRatio: number }[];
+  readonly gloss?: GlossDepthFigures;
   readonly reasons: readonly Ruling[];
+}
+
+export interface GlazeStep extends Partial<ScreenFigures> {
+  readonly filmUm: number;
+}
+
+/** The masstone glossy and matte, to an eye that looks past the glare. */
+export interface GlossDepthFigures {
+  readonly sentence: Ruling;
+  readonly glossyL: Figure<number>;
+  readonly matteL: Figure<number>;
+  readonly glossyValue: Figure<number>;
+  readonly matteValue: Figure<number>;
 }
 
 export interface OilSection {

@@ -1,6 +1,6 @@
 /** The part of Eleventy that is used; the package has no types. */
 export interface EleventyConfig {
-  readonly setNunjucksEnvironmentOptions: (options: Readonly<Record<string, boolean>>) => void;
+  readonly setLibrary: (engine: "njk", environment: unknown) => void;
   readonly addGlobalData: (name: string, value: () => unknown) => void;
   readonly setUseGitIgnore: (use: boolean) => void;
   readonly setServerOptions: (options: Readonly<Record<string, unknown>>) => void;
@@ -22,6 +22,3 @@ export interface EleventyOptions {
   readonly runMode?: "build" | "serve" | "watch";
   readonly config: (config: EleventyConfig) => unknown;
 }
-
-/** Relative to Eleventy's input, as it wants them. */
-export const ELEVENTY_DIR = { includes: "..", layouts: "../layouts", data: "../data" } as const;

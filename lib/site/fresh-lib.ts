@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { build } from "esbuild";
 import type { LiveSite } from "./live-site.ts";
-import { PACKAGE_ROOT } from "./write-site.ts";
+import { PACKAGE_ROOT } from "./package-root.ts";
 
 type LiveModule = { readonly liveSite: (contentDir: string, date: string | undefined) => LiveSite };
 

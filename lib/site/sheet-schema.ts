@@ -29,6 +29,8 @@ const FACTS: Readonly<Record<string, Schema>> = {
   "tints.*.steps.*.massRatio": { type: "string", pattern: "^[0-9.]+:[0-9.]+$" }, "tints.*.steps.*.colourShare": NUMBER, "tints.*.steps.*.standing": STANDING,
   "tints.*.steps.*.geometry": { enum: GEOMETRIES }, "tints.*.steps.*.uncertainty": NUMBER, "tints.*.steps.*.suspect": TEXT,
   "tints.*.steps.*.srgb.inGamut": FLAG, "tints.*.steps.*.displayP3.inGamut": FLAG, "tints.*.atL.*.srgb.inGamut": FLAG, "tints.*.atL.*.displayP3.inGamut": FLAG,
+  "optics.glaze.*.filmUm": NUMBER, "optics.glaze.*.srgb.inGamut": FLAG, "optics.glaze.*.displayP3.inGamut": FLAG, "optics.gloss.sentence": TEXT,
+  "optics.hidingCurve": { type: "array", items: { type: "object", required: ["filmUm", "contrastRatio"] } },
   "optics.reasons": TEXTS, "oil.reasons": TEXTS, "oil.contradictions": TEXTS,
   "drying.standing": STANDING_OR_NONE, "drying.reasons": TEXTS, "drying.layering": TEXTS, "drying.filmHealth": TEXTS, "drying.contradictions": TEXTS,
   "drying.contributions": { type: "array", items: { type: "object", required: ["rule", "text", "sign", "factor"] } }, "drying.trials": { type: "array" },
@@ -66,7 +68,7 @@ const REQUIRED: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Members of these are a list; of every other starred parent, the values of a map. */
-const LISTS = new Set(["pigments", "tints", "steps"]);
+const LISTS = new Set(["pigments", "tints", "steps", "glaze"]);
 
 interface Tree { readonly children: Map<string, Tree>; schema?: Schema }
 

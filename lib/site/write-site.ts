@@ -1,15 +1,14 @@
 import { cpSync, existsSync, mkdirSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { basename, dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { buildSync } from "esbuild";
 import configure from "../../eleventy.config.ts";
 import { FONT_FILES } from "./font-files.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
 import { OutputFault } from "./output-folder.ts";
+import { PACKAGE_ROOT } from "./package-root.ts";
 import type { Site } from "./site.ts";
 
-export const PACKAGE_ROOT = fileURLToPath(new URL("../../", import.meta.url));
 export const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 
 /** Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`. */

@@ -13,6 +13,7 @@ export const FIGURES = {
   residual: "Missed by the fit", leaveOneOut: "Missed when left out", massRatio: "Colour to white, by mass",
   strengthByMass: "White to L* 50, by mass of paint", strengthByVolume: "White to L* 50, tube to tube",
   tintingStrength: "Tinting strength", contrastRatio: "Contrast ratio", hidingFilm: "Film that hides", opacityClass: "Opacity",
+  glossyL: "L* of a glossy film", matteL: "L* of the same film matte", glossyValue: "Munsell value, glossy", matteValue: "Munsell value, matte",
   oilAbsorption: "Oil absorption (rub-out)", oilIndex: "Oil index", oilIndexClass: "Oil demand", oilByVolume: "Oil by volume of pigment",
   cpvc: "CPVC", dispersionFactor: "Dispersion factor", effectiveCpvc: "Effective CPVC", pvc: "PVC", reducedPvc: "PVC over CPVC", effectiveReducedPvc: "PVC over effective CPVC",
   paintDensity: "Density of the paint", finish: "Finish", gloss60: "Gloss at 60\u00b0",
