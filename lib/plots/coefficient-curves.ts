@@ -1,13 +1,14 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthsNm, type WavelengthGrid } from "../quantities/spectrum.ts";
+import { axisLeftWidth } from "./axis.ts";
 import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { smallestRoundHolding } from "./scale.ts";
 import { ownColourLine, type ScreenColour } from "./screen-colour.ts";
 import { DRAWN_NM, labelsBesideLines } from "./spectral-curve.ts";
-import { dashesOf, type ShownStanding } from "./standing-mark.ts";
+import { DASHES, dashesOf, type ShownStanding } from "./standing-mark.ts";
 import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
-import { roundTicks, ticksEvery } from "./ticks.ts";
+import { roundTicks, ticksEvery, type Ticks } from "./ticks.ts";
 
 export interface CoefficientCurve {
   readonly label: string;
@@ -34,20 +35,33 @@ const AREA_HEIGHT = 110;
  * @throws RangeError for no curve in either half, a negative coefficient, or a count that does not fit the grid.
  */
 export function coefficientCurves(params: CoefficientCurves): string {
-  const upper = drawnHalf(params, params.absorption, 0);
-  const lower = drawnHalf(params, params.scattering, upper.bottom + 6);
+  const [absorption, scattering] = [scaledHalf(params.absorption), scaledHalf(params.scattering)];
+  const gutter = Math.max(axisLeftWidth(absorption.ticks), axisLeftWidth(scattering.ticks));
+  const upper = drawnHalf(params, absorption, gutter, 0);
+  const lower = drawnHalf(params, scattering, gutter, upper.bottom + 6);
   return writtenPicture("coefficient-curves", params, { width: pictureWidth(params), height: lower.bottom }, [...upper.nodes, ...lower.nodes]);
 }
 
-function drawnHalf(params: CoefficientCurves, half: CoefficientCurves["absorption"], top: number): { readonly nodes: readonly SvgNode[]; readonly bottom: number } {
+interface ScaledHalf {
+  readonly half: CoefficientCurves["absorption"];
+  readonly points: readonly (readonly DrawnPoint[])[];
+  readonly most: number;
+  readonly ticks: Ticks;
+}
+
+function scaledHalf(half: CoefficientCurves["absorption"]): ScaledHalf {
   if (half.curves.length === 0) throw refusal(`curves of ${half.axisLabel}`, "none", "at least one");
   const points = half.curves.map(drawnPoints);
   const highest = Math.max(...points.flatMap((curve) => curve.map(({ high }) => high)));
   const most = smallestRoundHolding(highest, "coefficient");
+  return { half, points, most, ticks: roundTicks([0, most], 4) };
+}
+
+function drawnHalf(params: CoefficientCurves, { half, points, most, ticks }: ScaledHalf, gutter: number, top: number): { readonly nodes: readonly SvgNode[]; readonly bottom: number } {
   const frame = plotFrame({
-    width: pictureWidth(params), top, areaHeight: AREA_HEIGHT, decimalMark: params.decimalMark, inside: 8,
+    width: pictureWidth(params), top, gutter, areaHeight: AREA_HEIGHT, decimalMark: params.decimalMark, inside: 8,
     x: { domain: DRAWN_NM, ticks: ticksEvery(50, DRAWN_NM), label: params.wavelengthLabel },
-    y: { domain: [0, most], ticks: roundTicks([0, most], 4), label: half.axisLabel },
+    y: { domain: [0, most], ticks, label: half.axisLabel },
   });
   const at = (curve: readonly DrawnPoint[], end: "value" | "low" | "high"): Point[] => curve.map((point) => ({ x: frame.x(point.nm), y: frame.y(point[end]) }));
   const lines = points.map((curve) => at(curve, "value"));
@@ -56,6 +70,10 @@ function drawnHalf(params: CoefficientCurves, half: CoefficientCurves["absorptio
     nodes: [...frame.nodes, onPanel([
       ...points.flatMap((curve, i) => (half.curves[i]?.bounds === undefined ? [] : [element("path", {
         class: "plot__bounds", d: `${polyline([...at(curve, "high"), ...at(curve, "low").toReversed()])}Z`, fill: "currentColor", "fill-opacity": 0.12,
+      })])),
+      // Only bounds: their upper edge, in dashes and without the paint's colour, so that it is not read as its curve.
+      ...half.curves.flatMap((curve, i) => (curve.values !== undefined ? [] : [element("path", {
+        class: "plot__bound", d: polyline(lines[i] ?? []), fill: "none", stroke: "currentColor", "stroke-width": 1.25, "stroke-dasharray": DASHES,
       })])),
       ...half.curves.flatMap((curve, i) => (curve.values === undefined ? [] : ownColourLine(curve.colour, lines[i] ?? [], dashesOf(curve.standing)))),
       ...labelsBesideLines(half.curves.map(({ label }) => label), lines, frame),

@@ -28,6 +28,8 @@ export interface FrameWish {
   readonly grid?: "y" | "both" | undefined;
   /** Room inside the area at its four sides, so that a mark on the edge stays whole. */
   readonly inside: number;
+  /** Least room for the numbers on the left, so that areas above each other line up. */
+  readonly gutter?: number | undefined;
   /** More of it at the top, for a label above a curve that runs along its greatest value. */
   readonly headroom?: number | undefined;
 }
@@ -48,7 +50,7 @@ export function plotFrame(wish: FrameWish): PlotFrame {
   const above = wrappedLines(wish.y.label, width, TEXT_SIZE);
   const below = wrappedLines(wish.x.label, width, TEXT_SIZE);
   const lastNumber = textWidth(tickText(wish.x.ticks.values.at(-1) ?? 0, wish.x.ticks.decimals), TEXT_SIZE);
-  const [left, right] = [Math.ceil(axisLeftWidth(wish.y.ticks)) + 2, width - Math.max(1, Math.ceil(lastNumber / 2) - inside)];
+  const [left, right] = [Math.ceil(Math.max(axisLeftWidth(wish.y.ticks), wish.gutter ?? 0)) + 2, width - Math.max(1, Math.ceil(lastNumber / 2) - inside)];
   const top = wish.top + above.length * LINE_HEIGHT + 4;
   const area = { left, top, right, bottom: top + (wish.areaHeight ?? right - left) };
   const x = evenScale(wish.x.domain, [area.left + inside, area.right - inside]);

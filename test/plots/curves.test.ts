@@ -81,6 +81,12 @@ describe("coefficientCurves", () => {
     const texts = seenTexts(drawn([curve({ values: [30, 31, 32, 33] })], [curve({ values: [0.1, 0.1, 0.1, 0.1] })]));
     expect(texts).toEqual(expect.arrayContaining(["50", "0.10"]));
   });
+  test("the wavelengths of both halves stand under each other", () => {
+    const { all } = parsedSvg(drawn([curve({ values: [30, 31, 32, 33] })], [curve({ values: [0.1, 0.1, 0.1, 0.1] })]));
+    const places = all.filter(({ text }) => text === "400").map(({ attributes }) => attributes.x);
+    expect(places).toHaveLength(2);
+    expect(places[0]).toBe(places[1]);
+  });
   test("bounds are a band; without values no line is drawn as if there were one", () => {
     const svg = drawn([curve()], [curve({ values: undefined, bounds: [[0, 1], [0, 1], [0, 1], [0, 1]] })]);
     expect(curvePoints(svg)).toHaveLength(1);
