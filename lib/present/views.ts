@@ -125,7 +125,7 @@ export interface TableView {
   readonly rows: readonly (readonly CellView[])[];
   /** Small print under the table. */
   readonly note?: string;
-  /** Every cell is short (a ladder's figures): it stays a table on a phone, with standings as marks. Others of more than four columns fold there. */
+  /** Every cell is short (a ladder's figures): it stays a table on a phone, with standings as marks. Others of more than four columns, or of three without numbers, fold there. */
   readonly compact?: boolean;
 }
 

@@ -69,9 +69,10 @@ describe("dataTable", () => {
     expect(table()).toContain(`data-head="L*, 1"`);
   });
 
-  test("folds on a phone from five columns on, unless it is compact", () => {
+  test("folds on a phone from five columns on, or from three of words, unless it is compact", () => {
     expect(table()).toContain("data-table--folding");
     expect(table({ columns: columns.slice(0, 4), rows: [row.slice(0, 4)] })).not.toContain("data-table--folding");
+    expect(table({ columns: [{ head: "Figure" }, { head: "Reason" }, { head: "Needs" }], rows: [row.slice(0, 3)] })).toContain("data-table--folding");
     expect(table({ compact: true })).not.toContain("data-table--folding");
   });
 
