@@ -1,0 +1,21 @@
+import { execFile } from "node:child_process";
+import { join } from "node:path";
+
+const PACKAGE_ROOT = join(import.meta.dirname, "../..");
+export const BIN = join(PACKAGE_ROOT, "bin", "mullstone.js");
+
+export interface CommandRun {
+  readonly code: number;
+  /** What went to standard output, and to standard error. */
+  readonly output: string;
+  readonly complaints: string;
+}
+
+/** Run one command line to its end, as a workshop would: a process of its own. */
+export async function mullstone(args: readonly string[], { cwd = PACKAGE_ROOT, env = {} }: { readonly cwd?: string; readonly env?: Readonly<Record<string, string>> } = {}): Promise<CommandRun> {
+  return new Promise((done) => {
+    execFile(process.execPath, [BIN, ...args], { cwd, env: { ...process.env, ...env }, maxBuffer: 64 * 1024 * 1024 }, (error, output, complaints) => {
+      done({ code: error === null ? 0 : typeof error.code === "number" ? error.code : 1, output, complaints });
+    });
+  });
+}

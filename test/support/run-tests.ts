@@ -1,0 +1,60 @@
+/**
+ * `npm test`: types, lint and every test, told at the end in one line,
+ * `N passed, N failed`. Types and lint count as one check each; the exit code is 1
+ * when anything failed, a test run that broke off included.
+ */
+import { spawn } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { tallied, type Tally, type VitestReport } from "./tallied.ts";
+
+const ROOT = join(import.meta.dirname, "../..");
+
+/** Run a program of node_modules to its end. Its words are held back where another runs beside it. */
+async function finished(program: string, args: readonly string[], words: "as they come" | "at the end"): Promise<number> {
+  return new Promise((done) => {
+    const child = spawn(process.execPath, [join(ROOT, "node_modules", program), ...args], { cwd: ROOT, stdio: ["ignore", ...(words === "as they come" ? ["inherit", "inherit"] as const : ["pipe", "pipe"] as const)] });
+    const held: Buffer[] = [];
+    for (const stream of [child.stdout, child.stderr]) stream?.on("data", (chunk: Buffer) => held.push(chunk));
+    child.once("error", (error) => held.push(Buffer.from(`${String(error)}\n`)));
+    child.once("close", (code) => {
+      process.stdout.write(Buffer.concat(held));
+      done(code ?? 1);
+    });
+  });
+}
+
+async function check(name: string, program: string, args: readonly string[]): Promise<Tally> {
+  const code = await finished(program, args, "at the end");
+  process.stdout.write(`${name}: ${code === 0 ? "passed" : "failed"}\n`);
+  return code === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+}
+
+async function tests(): Promise<Tally> {
+  const folder = mkdtempSync(join(tmpdir(), "mullstone-report-"));
+  const report = join(folder, "report.json");
+  try {
+    const code = await finished("vitest/vitest.mjs", ["run", "--reporter=default", "--reporter=json", `--outputFile.json=${report}`], "as they come");
+    return tallied(readReport(report), code);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+function readReport(file: string): VitestReport | undefined {
+  try {
+    return JSON.parse(readFileSync(file, "utf8")) as VitestReport;
+  } catch {
+    return undefined;
+  }
+}
+
+const parts = [
+  ...await Promise.all([check("types", "typescript/bin/tsc", ["-p", "."]), check("lint", "eslint/bin/eslint.js", ["."])]),
+  await tests(),
+];
+const passed = parts.reduce((sum, part) => sum + part.passed, 0);
+const failed = parts.reduce((sum, part) => sum + part.failed, 0);
+process.stdout.write(`${passed} passed, ${failed} failed\n`);
+process.exitCode = failed === 0 ? 0 : 1;

@@ -1,0 +1,18 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { TestProject } from "vitest/node";
+
+declare module "vitest" {
+  export interface ProvidedContext {
+    /** One folder for everything that a run writes; removed at its end. */
+    readonly scratch: string;
+  }
+}
+
+/** Make the run's scratch folder before the first test; the function given back removes it after the last. */
+export default function scratchFolder(project: TestProject): () => void {
+  const folder = mkdtempSync(join(tmpdir(), "mullstone-test-"));
+  project.provide("scratch", folder);
+  return () => rmSync(folder, { recursive: true, force: true });
+}
