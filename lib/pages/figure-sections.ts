@@ -2,17 +2,6 @@ import { isKnown } from "../quantities/figure.ts";
 import type { SectionView } from "../present/views.ts";
 import { emptySection, properties, reasons, textOf, type SheetPage } from "./sheet-parts.ts";
 
-/** Strength, hiding and glaze. */
-export function strengthSection(page: SheetPage): SectionView {
-  const { worded: { sheet }, words } = page;
-  const strength = sheet.tints.flatMap(({ white }) => [`tints.${white.slug}.strengthParts.byVolume`, `tints.${white.slug}.strengthParts.byMass`]);
-  return {
-    ...emptySection("strength", words.pages.sections.strength),
-    properties: properties(page, words.pages.strength.caption, ["optics.tintingStrength", "optics.opacityClass", "optics.contrastRatio", "optics.hidingFilmUm", ...strength]),
-    lists: reasons(page, words.pages.strength.why, sheet.optics.reasons),
-  };
-}
-
 export function dryingSection(page: SheetPage): SectionView {
   const { worded: { sheet: { drying } }, words } = page;
   const text = words.pages.drying;
@@ -22,8 +11,8 @@ export function dryingSection(page: SheetPage): SectionView {
     summary: [dryingClass === undefined || days === undefined ? text.none : text.summary(dryingClass, days)],
     properties: properties(page, text.caption, ["drying.class", "drying.touchDryDays", "drying.throughDryDays"]),
     lists: [
-      ...reasons(page, text.why, drying.reasons),
       ...reasons(page, text.trials, drying.trials),
+      ...reasons(page, text.why, drying.reasons.filter(({ rule }) => !rule.startsWith("trial-"))),
       ...reasons(page, text.contradictions, drying.contradictions),
       ...reasons(page, text.layering, drying.layering),
       ...reasons(page, text.film, drying.filmHealth),

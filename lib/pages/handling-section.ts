@@ -25,7 +25,7 @@ export function handlingSection(page: SheetPage): HandlingSectionView {
     precautionary: cautions.precautionaryStatements.map((code) => statementView(code, words)),
     supplemental: cautions.supplemental.map((code) => statementView(code, words, cautions.sensitisers)),
     traces: cautions.traces.map((trace) => ({
-      statement: trace.statement, text: rulingText(trace, words), ...(trace.source === undefined ? {} : { source: sourceLink(place.root)(trace.source) }),
+      statement: trace.statement, text: rulingText(trace, words), ...(trace.source === undefined ? {} : { source: sourceLink(context, place)(trace.source) }),
     })),
     dryPigments: cautions.dryPigment.map((dry) => {
       const name = pigments.find(({ slug }) => slug === dry.slug)?.name ?? dry.slug;
@@ -40,7 +40,7 @@ export function handlingSection(page: SheetPage): HandlingSectionView {
     marketsHeading: text.markets,
     markets: cautions.restrictions.map((restriction) => ({
       market: text.marketNames[restriction.market] ?? restriction.market, text: rulingText(restriction, words),
-      ...(restriction.source === undefined ? {} : { source: sourceLink(place.root)(restriction.source) }),
+      ...(restriction.source === undefined ? {} : { source: sourceLink(context, place)(restriction.source) }),
     })),
     ...(cautions.dataSheet?.url === undefined ? {} : { dataSheet: { text: text.dataSheet, href: cautions.dataSheet.url } }),
     ...(poisonCentre === undefined ? {} : { poisonCentre }),

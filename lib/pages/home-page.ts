@@ -60,8 +60,9 @@ function leading(worded: WordedSheet, { words }: PageContext, { root }: PagePlac
   };
 }
 
-function comparison([one, other]: readonly [WordedSheet, WordedSheet], { words }: PageContext): TableView {
-  const facts = [one, other].map((worded) => sheetFacts(worded, words));
+function comparison([one, other]: readonly [WordedSheet, WordedSheet], context: PageContext): TableView {
+  const { words } = context;
+  const facts = [one, other].map((worded) => sheetFacts(worded, context));
   return {
     caption: words.pages.home.comparison,
     columns: [{ head: words.pages.frame.property }, { head: one.sheet.name }, { head: other.sheet.name }],

@@ -1,3 +1,4 @@
+import { sourceName } from "../present/source-name.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import type { LinkView } from "../present/views.ts";
 import type { Words } from "../present/words/words.ts";
@@ -29,7 +30,7 @@ export function pagePlace(path: string): PagePlace {
   return { path, root: "../".repeat(path.split("/").length - 1) };
 }
 
-/** A source as a page cites it: the first author and year, from its key, linked to the list of sources. */
-export function sourceLink(root: string): (key: string) => LinkView {
-  return (key) => ({ text: key.replace(/-npm$/, "").replaceAll("-", " ").replace(/^\p{Ll}/u, (letter) => letter.toUpperCase()), href: `${root}sources/#source-${key}` });
+/** A source as a page cites it in passing, linked to the list of sources. */
+export function sourceLink({ records, words }: PageContext, { root }: PagePlace): (key: string) => LinkView {
+  return (key) => ({ text: sourceName(key, records.sources.get(key), words.pages.sources.standings), href: `${root}sources/#source-${key}` });
 }

@@ -84,7 +84,7 @@ export function pigmentPage(pigment: Checked<PigmentRecord>, context: PageContex
       caption: text.properties,
       rows: [
         ...pigmentFacts(record, words),
-        ...FIGURES.map(([field]) => propertyView({ path: `pigments.${slug}.${field}`, row: figureRow(`pigments.*.${field}`), figure: pigmentFigure(pigment, field) }, words, sourceLink(place.root))),
+        ...FIGURES.map(([field]) => propertyView({ path: `pigments.${slug}.${field}`, row: figureRow(`pigments.*.${field}`), figure: pigmentFigure(pigment, field) }, words, sourceLink(context, place))),
       ],
     },
     lists: [],

@@ -28,11 +28,11 @@ export function pigmentSection(page: SheetPage): PigmentSectionView {
   };
 }
 
-function pigmentProperties(part: PigmentPart, record: PigmentRecord | undefined, { worded, words, place }: SheetPage): PropertyTableView {
+function pigmentProperties(part: PigmentPart, record: PigmentRecord | undefined, { worded, words, place, context }: SheetPage): PropertyTableView {
   const paths = ["densityGPerCm3", "oilAbsorptionGPer100g", "bulkDensityLooseGPerMl", "bulkDensityTappedGPerMl"].map((field) => `pigments.${part.slug}.${field}`);
   return {
     caption: words.pages.pigment.caption(part.name),
-    rows: [...pigmentFacts(record, words), ...paths.map((path) => propertyView(worded.leaf(path), words, sourceLink(place.root)))],
+    rows: [...pigmentFacts(record, words), ...paths.map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place)))],
   };
 }
 

@@ -4,10 +4,10 @@ import { figureText } from "../present/figure-text.ts";
 import { upperFirst } from "../present/words/en/pages.ts";
 import type { FactView } from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
-import type { Words } from "../present/words/words.ts";
+import type { PageContext } from "./page-context.ts";
 
 /** The line of facts on the first screen: each a word, a little more, and how it is known. */
-export function sheetFacts(worded: WordedSheet, words: Words): FactView[] {
+export function sheetFacts(worded: WordedSheet, { words, records }: PageContext): FactView[] {
   const { sheet } = worded;
   const { facts, factDetail, expectation } = words.pages.sheet;
   const text = (path: string): string | undefined => {
@@ -27,17 +27,19 @@ export function sheetFacts(worded: WordedSheet, words: Words): FactView[] {
   const { permanence } = sheet;
   const category = isKnown(permanence.category);
   const strength = isKnown(sheet.optics.tintingStrength);
+  const reference = records.workshop.strengthReference;
+  const strengthDetail = reference === sheet.slug ? factDetail.isReference : factDetail.strength(records.colours.get(reference ?? "")?.record.name ?? "");
   const contrast = text("optics.contrastRatio");
   const days = text("drying.touchDryDays");
   const grams = text("oil.oilIndexGPer100g");
   return [
     fact(facts.munsell, sheet.notations.masstone?.munsell?.text, text("notations.masstone.munsell.text"), factDetail.munsell(sheet.notations.masstone?.geometry), "#notations"),
     category
-      ? fact(facts.lightfastness, permanence.category, text("permanence.category"), undefined, "#permanence")
+      ? fact(facts.lightfastness, permanence.category, text("permanence.category"), permanence.category.standing === "stated" ? factDetail.stated : factDetail.exposed, "#permanence")
       : fact(facts.lightfastness, permanence.expectation, expectationWord(permanence.expectation, expectation), factDetail.notTested, "#permanence"),
     fact(facts.opacity, sheet.optics.opacityClass, text("optics.opacityClass"), contrast === undefined ? undefined : factDetail.contrast(contrast), "#strength"),
     fact(facts.drying, sheet.drying.class, text("drying.class"), days === undefined ? undefined : factDetail.drying(days), "#drying"),
-    fact(facts.strength, sheet.optics.tintingStrength, strength ? text("optics.tintingStrength") : undefined, undefined, "#strength"),
+    fact(facts.strength, sheet.optics.tintingStrength, strength ? text("optics.tintingStrength") : undefined, strengthDetail, "#strength"),
     fact(facts.oil, sheet.oil.oilIndexClass, text("oil.oilIndexClass"), grams === undefined ? undefined : factDetail.oil(grams), "#oil"),
   ];
 }

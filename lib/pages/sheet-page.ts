@@ -1,7 +1,7 @@
 import type { LinkView, SheetView } from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { evidenceSection } from "./evidence-section.ts";
-import { dryingSection, oilPart, permanencePart, strengthSection } from "./figure-sections.ts";
+import { dryingSection, oilPart, permanencePart } from "./figure-sections.ts";
 import { handlingSection, hazardView } from "./handling-section.ts";
 import { jsonLd } from "./json-ld.ts";
 import { madeOf, madeOfText } from "./made-of.ts";
@@ -11,6 +11,7 @@ import { pigmentSection } from "./pigment-part.ts";
 import { rangeSection } from "./range-section.ts";
 import { sheetFacts } from "./sheet-facts.ts";
 import { sheetPanel } from "./sheet-panel.ts";
+import { strengthSection } from "./strength-section.ts";
 import { terms, type SheetPage } from "./sheet-parts.ts";
 import { pageHead } from "./site-frame.ts";
 import { whitesSection } from "./whites-section.ts";
@@ -33,7 +34,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     madeOf: madeOf(sheet, words, place.root),
     ...(panel === undefined ? { noPanel: text.noPanel } : { panel }),
     sentence: sheet.tints.length === 0 ? text.noSentence : words.tintSentence(sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence }))),
-    facts: sheetFacts(worded, words),
+    facts: sheetFacts(worded, context),
     ...(hazard === undefined ? {} : { hazard }),
     ...(sheet.vehicle?.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
     revision: text.revision(revision, recordDate),

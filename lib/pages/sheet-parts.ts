@@ -22,21 +22,21 @@ export function emptySection(id: string, heading: string): SectionView {
 }
 
 /** The figures at some paths of a sheet as a property table. */
-export function properties({ worded, words, place }: SheetPage, caption: string, paths: readonly string[]): PropertyTableView {
-  return { caption, rows: paths.filter((path) => worded.has(path)).map((path) => propertyView(worded.leaf(path), words, sourceLink(place.root))) };
+export function properties({ worded, words, place, context }: SheetPage, caption: string, paths: readonly string[]): PropertyTableView {
+  return { caption, rows: paths.filter((path) => worded.has(path)).map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place))) };
 }
 
 /** Rulings as a headed list; no list for none. */
-export function reasons({ words, place }: SheetPage, heading: string, rulings: readonly Ruling[]): ListView[] {
+export function reasons(page: SheetPage, heading: string, rulings: readonly Ruling[]): ListView[] {
   if (rulings.length === 0) return [];
-  return [{ heading, items: rulings.map((ruling) => reason(ruling, words, place.root)) }];
+  return [{ heading, items: rulings.map((ruling) => reason(ruling, page)) }];
 }
 
-export function reason(ruling: Ruling, words: Words, root: string): ReasonView {
+function reason(ruling: Ruling, { words, context, place }: SheetPage): ReasonView {
   return {
     text: rulingText(ruling, words),
     ...(ruling.standing === undefined ? {} : { standing: standingWord(ruling.standing, words) }),
-    ...(ruling.source === undefined ? {} : { source: sourceLink(root)(ruling.source) }),
+    ...(ruling.source === undefined ? {} : { source: sourceLink(context, place)(ruling.source) }),
   };
 }
 

@@ -1,11 +1,13 @@
-import { isKnown } from "../quantities/figure.ts";
+import { isKnown, type Standing } from "../quantities/figure.ts";
 import { decimalText, placesWithin } from "../present/number-text.ts";
 import { rulingText } from "../present/ruling-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView, type WhiteView, type WhitesSectionView } from "../present/views.ts";
 import { ladderStrip } from "../plots/ladder-strip.ts";
 import { tintTrail, type Trail } from "../plots/tint-trail.ts";
-import type { LabFigures, TintSection, TintStep } from "../sheet/sheet.ts";
+import type { LabFigures, ScreenFigures, TintSection, TintStep } from "../sheet/sheet.ts";
+import type { ScreenColour } from "../plots/screen-colour.ts";
+import { inSentence } from "../present/words/en/pages.ts";
 import { ownColour } from "./own-colour.ts";
 import { emptySection, terms, type SheetPage } from "./sheet-parts.ts";
 
@@ -99,14 +101,13 @@ function missedBy({ residualDeltaE00, leaveOneOutDeltaE00 }: TintStep): string {
 
 function trailPicture({ worded: { sheet }, words }: SheetPage): PictureView | undefined {
   const text = words.pages.whites;
+  const masstone = trailPoint({ ...sheet.notations.masstone, standing: "measured" });
   const trails = sheet.tints.flatMap(({ white, steps }): Trail[] => {
-    const points = steps.filter(({ suspect }) => suspect === undefined).flatMap((step) => {
-      const lab = step.lab["D65/10"];
-      const colour = ownColour(step);
-      if (colour === undefined || lab === undefined || !isKnown(lab.a) || !isKnown(lab.b)) return [];
-      return [{ a: lab.a.value, b: lab.b.value, colour, standing: step.standing }];
-    });
-    return points.length < 2 ? [] : [{ label: white.name, points }];
+    const sound = steps.filter(({ suspect }) => suspect === undefined);
+    const read = sound.filter(({ standing }) => standing === "measured").flatMap(trailPoint);
+    const predicted = sound.flatMap(trailPoint).map(({ a, b }) => ({ a, b }));
+    if (read.length < 2) return [];
+    return [{ label: inSentence(white.name), points: read, ...(predicted.length > read.length ? { predicted: [...masstone.map(({ a, b }) => ({ a, b })), ...predicted] } : {}) }];
   });
   if (trails.length === 0) return undefined;
   return {
@@ -116,4 +117,12 @@ function trailPicture({ worded: { sheet }, words }: SheetPage): PictureView | un
     })),
     caption: text.trailTitle,
   };
+}
+
+/** A step's place among a* and b*, in its own colour; none where either is not known. */
+function trailPoint(step: Partial<Pick<TintStep, "lab" | "standing">> & Partial<ScreenFigures>): { a: number; b: number; colour: ScreenColour; standing: Standing }[] {
+  const lab = step.lab?.["D65/10"];
+  const colour = ownColour(step);
+  if (colour === undefined || lab === undefined || !isKnown(lab.a) || !isKnown(lab.b)) return [];
+  return [{ a: lab.a.value, b: lab.b.value, colour, standing: step.standing ?? "measured" }];
 }

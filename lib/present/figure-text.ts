@@ -1,8 +1,11 @@
 import type { Amount, Known } from "../quantities/figure.ts";
 import { isRange, type Quantity } from "../quantities/range.ts";
 import type { FigureRow } from "../sheet/figure-table.ts";
-import { decimalText, placesWithin, quantityText, significantText } from "./number-text.ts";
+import { daysText, decimalText, placesWithin, quantityText, significantText } from "./number-text.ts";
 import type { Words } from "./words/words.ts";
+
+/** The ends of an estimate claim no more than this. */
+const ESTIMATE_DIGITS = 2;
 
 /** A figure's value as it reads, without its unit: rounded to what its row and its uncertainty bear. */
 export function valueText(row: FigureRow, figure: Known<Amount>, words: Words): string {
@@ -11,7 +14,8 @@ export function valueText(row: FigureRow, figure: Known<Amount>, words: Words): 
   if (!isQuantity(value)) return `${value.length}`;
   switch (row.kind) {
     case "share": return `${quantityText(value, (share) => decimalText(share * 100, row.digits), words.about)}\u00a0%`;
-    case "significant": return quantityText(value, (number) => significantText(number, row.digits), words.about);
+    case "significant": return quantityText(value, (number) => significantText(number, isRange(value) ? Math.min(row.digits, ESTIMATE_DIGITS) : row.digits, uncertainty), words.about);
+    case "days": return quantityText(value, daysText, words.about);
     default: return quantityText(value, (number) => decimalText(number, placesWithin(uncertainty, row.digits)), words.about);
   }
 }

@@ -6,11 +6,21 @@ export function decimalText(value: number, places: number): string {
   return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "\u2212");
 }
 
-/** A number to significant digits, never in powers of ten: 1240, 0.034. */
-export function significantText(value: number, digits: number): string {
+/**
+ * A number to significant digits, never in powers of ten: 1240, 0.034. A whole
+ * number as recorded gains no decimals, and an uncertainty takes away its own.
+ */
+export function significantText(value: number, digits: number, uncertainty?: number): string {
   if (value === 0) return "0";
-  const places = Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(Number(value.toPrecision(digits))))));
-  return decimalText(Number(value.toPrecision(digits)), places);
+  const rounded = Number(value.toPrecision(digits));
+  const places = Number.isInteger(value) ? 0 : Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(rounded))));
+  return decimalText(rounded, placesWithin(uncertainty, places));
+}
+
+/** Days as a film is looked at: whole, and under three to the half. */
+export function daysText(value: number): string {
+  const step = value < 3 ? 0.5 : 1;
+  return String(Math.max(step, Math.round(value / step) * step));
 }
 
 /** Places that an uncertainty leaves sense in: one digit of it. */

@@ -1,6 +1,6 @@
-import { isKnown } from "../quantities/figure.ts";
+import { isKnown, type Amount, type Known } from "../quantities/figure.ts";
 import type { Leaf } from "../sheet/walk.ts";
-import { decimalText, significantText } from "./number-text.ts";
+import { significantText } from "./number-text.ts";
 import { unitText, valueText } from "./figure-text.ts";
 import { standingView } from "./standing-view.ts";
 import type { LinkView, PropertyView } from "./views.ts";
@@ -20,13 +20,14 @@ export function propertyView({ row, figure }: Leaf, words: Words, sourceLink: (k
     value: valueText(row, figure, words),
     ...(unit === "" ? {} : { unit }),
     standing: standingView(figure, words),
-    ...(figure.uncertainty === undefined || row.kind === "share" ? {} : { note: `\u00b1\u00a0${uncertaintyText(figure.uncertainty)}` }),
+    ...(worthSaying(figure) ? { note: `\u00b1\u00a0${significantText(figure.uncertainty, 1)}` } : {}),
     method: figure.method,
     ...(figure.source === undefined ? {} : { source: sourceLink(figure.source) }),
   };
 }
 
-/** One significant digit, as an uncertainty is known no better. */
-function uncertaintyText(uncertainty: number): string {
-  return uncertainty < 0.05 ? `< ${decimalText(0.05, 2)}` : significantText(uncertainty, 1);
+/** An uncertainty under a hundredth of its figure, or under 0.05, lies below what the figure is rounded to. */
+function worthSaying(figure: Known<Amount>): figure is Known<number> & { readonly uncertainty: number } {
+  const { value, uncertainty } = figure;
+  return typeof value === "number" && uncertainty !== undefined && uncertainty >= 0.05 && uncertainty >= Math.abs(value) / 100;
 }

@@ -7,10 +7,10 @@ import { nearestWord } from "../diagnostics/nearest-word.ts";
 
 /**
  * How a figure reads: `decimal` to fixed places, `significant` to so many digits,
- * `share` a fraction 0-1 shown in percent, `word` one of a closed set, `notation`
+ * `share` a fraction 0-1 shown in percent, `days` whole or half days, `word` one of a closed set, `notation`
  * a text that is its own finished form, `series` numbers over a grid.
  */
-export type FigureKind = "decimal" | "significant" | "share" | "word" | "notation" | "series";
+export type FigureKind = "decimal" | "significant" | "share" | "days" | "word" | "notation" | "series";
 
 export interface FigureRow {
   readonly pattern: string;
@@ -47,7 +47,7 @@ const MUNSELL = (prefix: string): FigureRow[] => [
 export const FIGURE_TABLE: readonly FigureRow[] = [
   row("pigments.*.massFraction", "1", "share", 0, "massFraction"),
   row("pigments.*.densityGPerCm3", "g/cm3", "significant", 3, "density"),
-  row("pigments.*.oilAbsorptionGPer100g", "g/100 g", "significant", 2, "oilAbsorption"),
+  row("pigments.*.oilAbsorptionGPer100g", "g/100 g", "significant", 3, "oilAbsorption"),
   row("pigments.*.bulkDensityLooseGPerMl", "g/ml", "significant", 2, "bulkDensityLoose"),
   row("pigments.*.bulkDensityTappedGPerMl", "g/ml", "significant", 2, "bulkDensityTapped"),
 
@@ -72,7 +72,7 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("tints.*.strengthParts.byVolume", "1", "significant", 2, "strengthByVolume"),
 
   row("optics.tintingStrength", "1", "share", 0, "tintingStrength"),
-  row("optics.contrastRatio", "1", "decimal", 3, "contrastRatio"),
+  row("optics.contrastRatio", "1", "decimal", 2, "contrastRatio"),
   row("optics.hidingFilmUm", "um", "significant", 2, "hidingFilm"),
   row("optics.opacityClass", "", "word", 0, "opacityClass"),
 
@@ -82,11 +82,11 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("optics.gloss.glossyValue", "1", "decimal", 1, "glossyValue"),
   row("optics.gloss.matteValue", "1", "decimal", 1, "matteValue"),
 
-  row("oil.oilAbsorptionGPer100g", "g/100 g", "significant", 2, "oilAbsorption"),
-  row("oil.oilIndexGPer100g", "g/100 g", "significant", 2, "oilIndex"),
+  row("oil.oilAbsorptionGPer100g", "g/100 g", "significant", 3, "oilAbsorption"),
+  row("oil.oilIndexGPer100g", "g/100 g", "significant", 3, "oilIndex"),
   row("oil.oilIndexClass", "", "word", 0, "oilIndexClass"),
   row("oil.pigmentDensityGPerCm3", "g/cm3", "significant", 3, "density"),
-  row("oil.oilGPer100cm3", "g/100 cm3", "significant", 2, "oilByVolume"),
+  row("oil.oilGPer100cm3", "g/100 cm3", "significant", 3, "oilByVolume"),
   row("oil.cpvc", "1", "share", 0, "cpvc"),
   row("oil.dispersionFactor", "1", "decimal", 2, "dispersionFactor"),
   row("oil.effectiveCpvc", "1", "share", 0, "effectiveCpvc"),
@@ -98,8 +98,8 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("oil.gloss60", "GU", "significant", 2, "gloss60"),
 
   row("drying.class", "", "word", 0, "dryingClass"),
-  row("drying.touchDryDays", "d", "significant", 2, "touchDryDays"),
-  row("drying.throughDryDays", "d", "significant", 2, "throughDryDays"),
+  row("drying.touchDryDays", "d", "days", 0, "touchDryDays"),
+  row("drying.throughDryDays", "d", "days", 0, "throughDryDays"),
 
   row("permanence.category", "", "notation", 0, "lightfastnessCategory"),
   row("permanence.expectation", "", "word", 0, "lightfastnessExpectation"),

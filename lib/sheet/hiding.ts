@@ -35,7 +35,7 @@ export function hiding(colour: Colour): Hiding {
   const thicknesses = [...new Set(films.map(({ filmThicknessUm }) => filmThicknessUm))].join(", ");
   const origin: Origin = {
     standing: "derived", restsOn: "measured", source: "kubelka-1948",
-    method: `K and S from films of ${thicknesses} um over an opacity chart; for ${OPACITY_LIMITS.filmUm} um, gloss included`,
+    method: `K and S from films of ${thicknesses} \u00b5m over an opacity chart; for ${OPACITY_LIMITS.filmUm} \u00b5m, gloss included`,
   };
   const ratio = filmContrastRatio(paint, OPACITY_LIMITS.filmUm, grounds);
   const film = hidingFilmUm(paint, grounds);
@@ -43,7 +43,7 @@ export function hiding(colour: Colour): Hiding {
   return {
     contrastRatio,
     hidingFilmUm: isRuling(film) ? notStated("not even 5 mm hides", wanting) : notationFigure(film, "um", { ...origin, method: `${origin.method}: thinnest film of contrast ratio ${HIDING_CONTRAST_RATIO}` }),
-    opacityClass: ruledOut({ name: `opacity of a film of ${OPACITY_LIMITS.filmUm} um`, unit: "", source: "optics-practice" },
+    opacityClass: ruledOut({ name: `opacity of a film of ${OPACITY_LIMITS.filmUm} \u00b5m`, unit: "", source: "optics-practice" },
       { ratio: { path: "optics.contrastRatio", figure: contrastRatio } }, () => String(opacityRuling(Math.min(ratio, 1.05), OPACITY_LIMITS.filmUm).values["class"])),
     glaze: glaze(paint, grounds, origin),
     hidingCurve: CURVE_FILMS_UM.map((filmUm) => ({ filmUm, contrastRatio: filmContrastRatio(paint, filmUm, grounds) })),

@@ -8,6 +8,7 @@ import type { Quantity } from "../quantities/range.ts";
 import { isRuling, type Ruling } from "../quantities/ruling.ts";
 import { workedOut } from "../quantities/worked-out.ts";
 import type { Colour, Records } from "../records/records.ts";
+import { whiteColour } from "./drawdown-set.ts";
 import { notationFigure } from "./lab-figures.ts";
 import type { AtLightness, TintSection } from "./sheet.ts";
 import { PREDICTED } from "./tint-steps.ts";
@@ -30,7 +31,7 @@ export function tintingStrength(colour: Colour, fits: Fits, records: Records): {
   const name = records.colours.get(reference)?.record.name ?? reference;
   if (isRuling(strength)) return { figure: notStated(`its strength does not compare with ${name}'s`, wanting), reasons: [strength] };
   return {
-    figure: notationFigure(strength.byMass, "1", { ...PREDICTED, method: `K/S of equal let-downs by mass in ${white}, against ${name} = 1` }),
+    figure: notationFigure(strength.byMass, "1", { ...PREDICTED, method: `K/S of equal let-downs by mass in ${whiteColour(white, records).name}, against ${name} = 1` }),
     reasons: [],
   };
 }

@@ -1,3 +1,4 @@
+import { deltaE00 } from "../colorimetry/difference.ts";
 import { munsellOfLab } from "../colorimetry/munsell.ts";
 import { readingNotations } from "../colorimetry/reading-notations.ts";
 import type { ColourFit } from "../optics/colour-fit.ts";
@@ -29,9 +30,13 @@ export function measuredStep(tint: TintReading, fit: ColourFit | undefined): Tin
   };
 }
 
+/** Nearer than this to the masstone [Delta-E00] a let-down tells nothing that the masstone does not. */
+const TOLD_FROM_MASSTONE = 3;
+
 /** The steps that the fit predicts in one white, between the measured ones and a little beyond. */
 export function predictedSteps(ladder: LadderModel): TintStep[] {
-  return ladderSteps(ladder).flatMap((step) => (step.standing === "predicted" ? [predictedStep(step, ladder.fit)] : []));
+  return ladderSteps(ladder).flatMap((step) =>
+    (step.standing === "predicted" && deltaE00(step.lab, ladder.fit.masstone.lab) >= TOLD_FROM_MASSTONE ? [predictedStep(step, ladder.fit)] : []));
 }
 
 function predictedStep(tint: PredictedTint, fit: ColourFit): TintStep {

@@ -13,7 +13,7 @@ const QUANTITY = { anyOf: [NUMBER, { type: "array", items: NUMBER, minItems: 2, 
 
 /** What a figure looks like at its place, by kind. */
 const FIGURE_SCHEMAS: Readonly<Record<FigureKind, Schema>> = {
-  decimal: QUANTITY, significant: QUANTITY, share: QUANTITY, word: TEXT, notation: { type: ["string", "null"] }, series: { type: "array", items: NUMBER },
+  decimal: QUANTITY, significant: QUANTITY, share: QUANTITY, days: QUANTITY, word: TEXT, notation: { type: ["string", "null"] }, series: { type: "array", items: NUMBER },
 };
 
 /** The plain parts of a sheet: facts of the record, sentences, lists of codes. Figures come from the figure table. */

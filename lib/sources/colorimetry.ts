@@ -51,17 +51,17 @@ export const COLORIMETRY_SOURCES = {
     standing: "memory",
   },
   "python-colormath": {
-    citation: "Taylor, G. (2008-2018). python-colormath 3.0.0, as packaged by Debian. BSD-3-Clause licence.",
+    citation: "python-colormath 3.0.0, as packaged by Debian. BSD-3-Clause licence.",
     standing: "read",
     note: "The 10 nm tables of observers and illuminants that are carried here.",
   },
   "munsell-npm": {
-    citation: "Sansaqua, H. (2018-2024). munsell 1.1.6, npm. MPL-2.0 licence.",
+    citation: "munsell 1.1.6, npm. MPL-2.0 licence.",
     standing: "read",
     note: "Renotation data and their inversion, interpolated in LCHab.",
   },
   "culori-npm": {
-    citation: "Burzo, D. culori 4.0.2, npm. MIT licence.",
+    citation: "culori 4.0.2, npm. MIT licence.",
     standing: "read",
     note: "Screen colour spaces, gamut mapping, CIEDE2000.",
   },

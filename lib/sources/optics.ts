@@ -14,7 +14,7 @@ export const OPTICS_SOURCES = {
     standing: "derived", note: "Surface constants k1 and k2. The 45/0 form is worked out from Fresnel's equations.",
   },
   "fresnel": {
-    citation: "Fresnel's equations for a smooth surface between two clear media, unpolarised light; any textbook of optics.",
+    short: "Fresnel", citation: "Fresnel's equations for a smooth surface between two clear media, unpolarised light; any textbook of optics.",
     standing: "derived",
   },
   "walsh-1926": {
@@ -34,11 +34,11 @@ export const OPTICS_SOURCES = {
     standing: "memory", note: "Why a fit weights by relative reflectance and never by raw K/S.",
   },
   "oil-paint-outs": {
-    citation: "A trial of two-constant prediction on one research group's oil paint-outs: 8 pigments, masstone, 1:1 and 1:2 in titanium white, spectral.",
+    short: "oil paint-outs", citation: "A trial of two-constant prediction on one research group's oil paint-outs: 8 pigments, masstone, 1:1 and 1:2 in titanium white, spectral.",
     standing: "derived", note: "The only ground for the uncertainty of a predicted let-down; the readings themselves are not carried here.",
   },
   "agglomerate-strength": {
-    citation: "Lorenz-Mie calculation (Bohren, C. F. & Huffman, D. R. (1983). Absorption and Scattering of Light by Small Particles. Wiley) of carbon left in lumps, against fully dispersed.",
+    short: "Lorenz-Mie calculation", citation: "Lorenz-Mie calculation (Bohren, C. F. & Huffman, D. R. (1983). Absorption and Scattering of Light by Small Particles. Wiley) of carbon left in lumps, against fully dispersed.",
     standing: "derived", note: "An estimate: shape, porosity and index of a lump are guessed.",
   },
   "optics-practice": {

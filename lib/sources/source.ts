@@ -9,6 +9,8 @@ export type SourceKey = string;
  */
 export interface Source {
   readonly citation: string;
+  /** How a page cites it in passing, where that does not follow from the citation. */
+  readonly short?: string;
   readonly standing: "read" | "derived" | "memory" | "practice";
   /** What it is used for, and any caution, in a sentence. */
   readonly note?: string;

@@ -31,7 +31,7 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
   pvc: "the share of pigment in the dry film, by volume",
   effectiveReducedPvc: "below 1 oil is in excess and the film is glossy; above 1 it holds voids and is matte",
   contrastRatio: "light thrown back over black against over white: 1 hides wholly",
-  hidingFilm: "wet film of which the contrast ratio is 0.98",
+  hidingFilm: "dried film of which the contrast ratio is 0.98",
   tintingStrength: "how much it colours a white against the workshop's reference, by mass",
   deltaEab: "CIE 1976 \u0394E*ab between the part exposed and the part kept dark",
   blueWool: "1 (most fugitive) to 8, another scale than the categories",

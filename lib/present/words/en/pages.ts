@@ -29,6 +29,8 @@ export const PAGES = {
     factDetail: {
       munsell: (geometry: string | undefined) => (geometry === undefined ? "by eye" : GEOMETRY_WORDS[geometry] ?? geometry),
       category: (category: string) => `category ${category}`,
+      exposed: "by its own exposure", stated: "as stated",
+      strength: (reference: string) => `of ${reference}, by mass`, isReference: "the reference itself",
       drying: (days: string) => `${days} to touch`,
       oil: (grams: string) => `${grams} of pigment`,
       contrast: (ratio: string) => `contrast ratio ${ratio}`,
@@ -44,13 +46,13 @@ export const PAGES = {
   },
   whites: {
     none: "No tint has been recorded: what it does in a white is not stated. A let-down of 1:20 and one of 1:100 in a white would tell.",
-    heading: (name: string, index: string | undefined) => `In ${lowerFirst(name)}${index === undefined ? "" : ` (${index})`}`,
-    ladderTitle: (white: string) => `Let-downs in ${lowerFirst(white)}, from the strongest to the palest`,
+    heading: (name: string, index: string | undefined) => `In ${inSentence(name)}${index === undefined ? "" : ` (${index})`}`,
+    ladderTitle: (white: string) => `Let-downs in ${inSentence(white)}, from the strongest to the palest`,
     ladderDescription: (steps: readonly string[]) => `${steps.join("; ")}.`,
     stepDescription: (ratio: string, standing: string, L: string, a: string, b: string) => `${ratio}, ${standing}, L* ${L}, a* ${a}, b* ${b}`,
     suspect: "doubtful",
     steps: (count: number) => `Figures of this ladder: ${count} steps`,
-    stepsCaption: (white: string, kind: "pigment" | "paint") => `Colour to ${lowerFirst(white)} by mass of ${kind === "paint" ? "paint" : "dry pigment"}`,
+    stepsCaption: (white: string, kind: "pigment" | "paint") => `Colour to ${inSentence(white)} by mass of ${kind === "paint" ? "paint" : "dry pigment"}`,
     columns: { ratio: "Colour : white", L: "L*", a: "a*", b: "b*", munsell: "Munsell", standing: "Standing", uncertainty: "\u00b1", residual: "Missed by" },
     note: "L* a* b* under D65, 10\u00b0 observer. \u00b1 of a predicted step is about 68 %, in \u0394E00. Missed by: \u0394E00 between a drawdown and the fit through all of them; in brackets, when it is left out.",
     trailEnds: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
@@ -59,7 +61,14 @@ export const PAGES = {
   },
   strength: {
     caption: "Strength and hiding", why: "Why",
-    tube: (white: string) => `White to bring it to L* 50 in ${lowerFirst(white)}`,
+    tubeCaption: "Parts of white to one of the colour, to reach L* 50",
+    tubeColumns: { white: "White", byVolume: "Tube to tube, by volume", byMass: "By mass of paint" },
+    tubeNote: "A strong colour needs much white to bring it to a middle grey. By volume is how paint is squeezed out; it rests on the densities.",
+    glazeTitle: "Undertone: in films of growing thickness over white", glazeAxis: "Dried film, \u00b5m", glazeLabel: (filmUm: number) => `${filmUm}`,
+    glazeDescription: (films: readonly string[]) => `Films over white: ${films.join("; ")}.`,
+    hidingTitle: "How thick a film covers black and white alike", hidingFilm: "Dried film, \u00b5m", hidingRatio: "Contrast ratio", hides: "hides",
+    hidingDescription: (points: readonly string[]) => `Contrast ratio by film: ${points.join("; ")}.`,
+    glossTitle: "Gloss and depth", glossAxis: "To an eye that looks past the glare", glossy: "glossy", matte: "matte",
     curveTitle: (name: string) => `How film thickness hides: ${name}`,
   },
   drying: {
@@ -146,8 +155,8 @@ export const PAGES = {
     noColours: "No colour is made from it.", caption: "Dry pigments",
   },
   home: {
-    pairHeading: (one: string, other: string) => `${one} and ${lowerFirst(other)}`,
-    pairSentence: "The same word on the label, and not the same grey.",
+    pairHeading: (one: string, other: string) => `${one} and ${other}`,
+    pairSentence: "Hard to tell apart in the tube; a white tells them apart.",
     comparison: "Side by side", questionsHeading: "What a sheet answers", familiesHeading: "By family",
     questions: [
       ["What does it do in a white?", "Tints stand side by side at equal lightness in each white, and one sentence says which way the colour turns."],
@@ -188,8 +197,16 @@ const GEOMETRY_WORDS: Record<string, string> = {
   "45/0": "45/0, gloss out of sight", "d/8 excluded": "gloss excluded (d/8)", "d/8 included": "gloss included (d/8)",
 };
 
+/** Names that keep their capital inside a sentence. */
+const PROPER = /^(Prussian|Venetian|Indian|Naples|Mars|Cologne|Pozzuoli|Verona|Paris)\b/;
+
 export function lowerFirst(text: string): string {
-  return /^\p{Lu}\p{Ll}/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+  return /^\p{Lu}\p{Ll}/u.test(text) && !PROPER.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
+
+/** A colour's name, which may be written with capitals throughout, as it stands inside a sentence: "titanium white". */
+export function inSentence(name: string): string {
+  return name.split(" ").map(lowerFirst).join(" ");
 }
 export function upperFirst(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
