@@ -27,6 +27,10 @@ describe("the vehicle (days of the oil alone, memory)", () => {
     expect(estimated({ pigments, oils: LINSEED }).touchDryDays).toEqual([3, 6]);
     expect(estimated({ pigments, oils: [{ oil: "poppy", massFraction: 1 }] }).touchDryDays).toEqual([6, 12]);
   });
+  test("linseed sets the days, any other slows them", () => {
+    expect(oilContributions(LINSEED)).toMatchObject([{ rule: "linseed-sets-the-days", sign: "none", factor: [1, 1] }]);
+    expect(oilContributions([{ oil: "walnut", massFraction: 1 }, { oil: "linseed", massFraction: 0 }])).toMatchObject([{ rule: "oil-slower-than-linseed", sign: "slower" }, { rule: "linseed-sets-the-days" }]);
+  });
   test("half poppy lies between", () => {
     const half = estimated({ pigments: [BONE], oils: [{ oil: "linseed", massFraction: 0.5 }, { oil: "poppy", massFraction: 0.5 }] }).touchDryDays;
     expect(half[0]).toBeCloseTo(6 * Math.SQRT2, 9);
@@ -105,6 +109,14 @@ describe("what bears on one reaction does not simply multiply", () => {
     const [titanium, zinc] = chemicalContributions([part("titanium dioxide", 0.5), part("zinc oxide", 0.5)], []);
     expect(titanium?.factor).toEqual([2, 2.4]);
     expect(zinc?.factor).toEqual([2 ** FURTHER_SHARE, 2.4 ** FURTHER_SHARE]);
+  });
+  test("the stronger is the one whose amount makes it so", () => {
+    const found = chemicalContributions([part("fine carbon", 0.0005), part("titanium dioxide", 0.9995)], []);
+    expect(found.map(({ values }) => [values["pigment"], values["beside"]])).toEqual([["titanium dioxide", 1], ["fine carbon", FURTHER_SHARE]]);
+  });
+  test("lists the amount where it is recorded", () => {
+    expect(chemicalContributions([part("lead", 0.4)], [])[0]?.values).toMatchObject({ massFraction: 0.4, share: 1 });
+    expect(chemicalContributions([part("lead", undefined)], [])[0]?.values).not.toHaveProperty("massFraction");
   });
   test("a drier and a retarder each act in full", () => {
     const factors = chemicalContributions([part("lead", 0.5), part("zinc oxide", 0.5)], []).map(({ factor }) => factor);

@@ -31,6 +31,7 @@ describe("layeringRulings", () => {
   test("a fast paint over a slow one cracks, not the other way round", () => {
     expect(rules(layeringRulings(layer("umber", 0.7, "fast"), layer("lamp black", 0.6, "slow")))).toEqual(["fat-over-lean", "fast-over-slow-cracks"]);
     expect(rules(layeringRulings(layer("lamp black", 0.7, "slow"), layer("umber", 0.6, "fast")))).toEqual(["fat-over-lean"]);
+    expect(rules(layeringRulings(layer("umber", 0.7, "fast"), layer("sienna", 0.6, "fast")))).toEqual(["fat-over-lean"]);
   });
   test("refuses a fraction of NaN", () => expect(() => layeringRulings(layer("u", NaN), layer("l", 0.5))).toThrow(RangeError));
 });
@@ -68,6 +69,9 @@ describe("filmHealthRulings", () => {
     expect(zinc(0.0499)).toEqual(["zinc-soaps-may-part-layers"]);
     expect(zinc(0.01)).toEqual(["zinc-soaps-may-part-layers"]);
     expect(zinc(0.0099)).toEqual([]);
+  });
+  test("list the share where it is recorded", () => {
+    expect(filmHealthRulings({ ...film, pigments: [{ name: "zinc white", colourIndexName: "PW 4", massFraction: 0.3 }] })[0]?.values).toEqual({ pigment: "zinc white", massFraction: 0.3 });
   });
   test("lead white makes tough, and soaps", () => {
     expect(rules(filmHealthRulings({ ...film, pigments: [{ name: "lead white", colourIndexName: "PW 1" }] }))).toEqual(["lead-makes-tough", "lead-soaps-turn-transparent"]);

@@ -98,6 +98,11 @@ describe("oilHeldBack", () => {
     expect(reason.rule).toBe(rule);
   });
   test.each([[0, 20], [NaN, 20], [40, 0], [40, NaN]])("refuses %s, %s", (oilIndex, rubOut) => expect(() => oilHeldBack(oilIndex, rubOut)).toThrow(RangeError));
+  test("lists the rub-out it went by", () => {
+    expect(oilHeldBack(40, 34).reason.values).toMatchObject({ oilIndexGPer100g: 40, oilAbsorptionGPer100g: 34 });
+    expect(oilHeldBack(40).reason.values).not.toHaveProperty("oilAbsorptionGPer100g");
+  });
+  test("one share in place of a range is a range", () => expect(() => requireFractionRange("loss", [0.05, 0.05])).not.toThrow());
   test("a share of 1 would leave nothing to begin with", () => {
     expect(() => requireFractionRange("held back", [0, 1])).toThrow(new RangeError("Unexpected held back `1`, expected `held back < 1`"));
     expect(() => requireFractionRange("held back", [0, NaN])).toThrow(RangeError);

@@ -61,6 +61,9 @@ describe("parts that are no whole", () => {
   test.each([-0.1, 1.1, NaN])("a fraction of %s is refused", (massFraction) => {
     expect(() => blendDensityGPerCm3([{ massFraction, densityGPerCm3: 2 }, { massFraction: 1 - massFraction, densityGPerCm3: 3 }])).toThrow(/mass fraction/);
   });
+  test("a part of nothing changes nothing", () => {
+    expect(blendDensityGPerCm3([{ massFraction: 1, densityGPerCm3: 2 }, { massFraction: 0, densityGPerCm3: 9 }])).toBe(2);
+  });
   test("no part at all is refused", () => expect(() => blendDensityGPerCm3([])).toThrow(/sum of mass fraction/));
   test("a density of 0 is refused", () => expect(() => blendDensityGPerCm3([{ massFraction: 1, densityGPerCm3: 0 }])).toThrow(/density of the pigment/));
   test("an oil absorption of NaN is refused", () => {

@@ -18,6 +18,11 @@ describe("dispersionFactorRuling (estimates of the trade: x 1.0 milled or coarse
     expect(ruling.rows.every((row) => row.particle === particle)).toBe(true);
   });
 
+  test("lists how it was made, where that is recorded", () => {
+    expect(dispersionFactorRuling("mulled", "fine").reason.values).toEqual({ dispersion: "mulled", particle: "fine", factor: [0.9, 0.9] });
+    expect(dispersionFactorRuling(undefined, "fine").reason.values).toEqual({ particle: "fine", factor: [0.9, 1] });
+  });
+
   test("has one row for each way of making and each grain, none above 1", () => {
     expect(new Set(DISPERSION_FACTORS.map(({ dispersion, particle }) => `${dispersion}/${particle}`)).size).toBe(6);
     expect(DISPERSION_FACTORS).toHaveLength(6);
@@ -58,6 +63,10 @@ describe("dispersionRuling: the gauge (ISO 1524) overrides the word", () => {
     const ruling = dispersionRuling(recorded, fineness, particle);
     expect(ruling.dispersion).toBe(dispersion);
     expect(ruling.reason?.rule).toBe(rule);
+  });
+  test("lists the reading, its limit and the record's word", () => {
+    expect(dispersionRuling("mulled", 15, "fine").reason?.values).toEqual({ finenessOfGrindUm: 15, limitUm: OPENED_UP_TO_UM, recorded: "mulled" });
+    expect(dispersionRuling(undefined, 15, "fine").reason).toMatchObject({ rule: "opened-by-fineness", values: { finenessOfGrindUm: 15 } });
   });
   test.each([0, NaN, -3])("refuses a reading of %s", (fineness) => {
     expect(() => dispersionRuling("milled", fineness, "fine")).toThrow(/Unexpected fineness of grind/);

@@ -20,6 +20,10 @@ describe("jarFillRuling", () => {
     [58.9, "does-not-fill-the-jar"], [59, "fills-until-it-settles"], [94.3, "fills-until-it-settles"], [94.5, "fills-the-jar"],
   ])("%s g: %s", (massG, rule) => expect(jarFillRuling(massG, 118, powder).rule).toBe(rule));
   test("carries the volumes it went by", () => expect(jarFillRuling(40, 118, powder).values["takenMl"]).toEqual([50, 80]));
+  test("counts as full when it just reaches the brim, poured and settled alike", () => {
+    expect(jarFillRuling(80, 100, powder).rule).toBe("fills-the-jar");
+    expect(jarFillRuling(80, 100, { looseGPerMl: 0.8, tappedGPerMl: 0.8 }).rule).toBe("fills-the-jar");
+  });
   test("powder that settles to more than it was is refused", () => {
     expect(() => jarFillRuling(40, 118, { looseGPerMl: 0.9, tappedGPerMl: 0.8 })).toThrow(/Unexpected loose bulk density `0.9`/);
   });

@@ -34,6 +34,10 @@ describe("glossRuling: words of the trade for 60 degrees", () => {
     expect(glossRuling(gloss).betterAngle).toBe(angle);
     expect(glossRuling(gloss).reason).toMatchObject({ standing: "measured", source: "iso-2813", values: { gloss60: gloss } });
   });
+  test("lists the better angle with the reading", () => {
+    expect(glossRuling(82).reason.values).toEqual({ gloss60: 82, finish: "gloss", betterAngle: 20 });
+    expect(glossRuling(50).reason.values).toEqual({ gloss60: 50, finish: "semi-gloss" });
+  });
   test("has one row for each finish", () => expect(GLOSS_LIMITS.map((row) => row.finish)).toEqual(FINISHES));
   test.each([-0.1, NaN, Infinity])("refuses %s", (gloss) => expect(() => glossRuling(gloss)).toThrow(/Unexpected gloss at 60 degrees/));
 });

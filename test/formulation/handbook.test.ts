@@ -83,6 +83,13 @@ describe("handbookEstimate", () => {
     expect(one?.rows.map((row) => row.kind)).toEqual(["raw umber"]);
     expect(handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBr 7", kind: "no such kind" })?.rows).toHaveLength(4);
   });
+  test("a recalled row makes the whole range recalled", () => {
+    const rows: HandbookRow[] = [
+      { kind: "one", colourIndexNames: ["PY 1"], figure: 2, source: "gettens-stout-1942" }, { kind: "other", colourIndexNames: ["PY 1"], figure: 3, source: "memory-formulation" },
+    ];
+    expect(handbookEstimate(rows, { colourIndexName: "PY 1" })?.reason.source).toBe("memory-formulation");
+    expect(handbookEstimate(rows, { colourIndexName: "PY 1", kind: "one" })?.reason.source).toBe("gettens-stout-1942");
+  });
   test("takes a crystal form for its pigment", () => {
     expect(handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PB 15:3" })?.estimate).toEqual([1.5, 1.65]);
   });

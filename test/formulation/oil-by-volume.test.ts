@@ -17,7 +17,7 @@ describe("massAndVolumeRuling", () => {
   });
   test.each([
     // the other: oil index, density; against 20 at 4: 80 by volume
-    [39.99, 4, "oil-differs-by-volume-alone"], [40, 3, "oil-differs-by-mass-alone"], [40, 3.01, "oil-differs-both-ways"], [39.99, 2, "oil-alike"], [20, 4, "oil-alike"],
+    [39.99, 4, "oil-differs-by-volume-alone"], [40, 3, "oil-differs-by-mass-alone"], [40, 3.01, "oil-differs-both-ways"], [39.99, 2, "oil-alike"], [30, 4, "oil-alike"], [30, 4.01, "oil-differs-by-volume-alone"], [20, 4, "oil-alike"],
   ])("20 at 4 against %s at %s: %s", (oilIndexGPer100g, densityGPerCm3, rule) => {
     const other = { oilIndexGPer100g, densityGPerCm3 };
     expect(massAndVolumeRuling({ oilIndexGPer100g: 20, densityGPerCm3: 4 }, other).rule).toBe(rule);

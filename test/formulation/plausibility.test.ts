@@ -67,7 +67,7 @@ describe("parts", () => {
 
   test.each([
     [[2, 1], undefined], [[0.7, 0.3], undefined], [[0.7, 0.2965], undefined], [[0.7, 0.2], "formulation/parts-sum"], [[0.7, 0.4], "formulation/parts-sum"],
-    [[60, 40], undefined], [[60, 39.6], undefined], [[60, 38], "formulation/parts-sum"], [[60, 31], "formulation/parts-sum"], [[60, 30], undefined],
+    [[60, 40], undefined], [[60, 39.6], undefined], [[60, 38], "formulation/parts-sum"], [[60, 31], "formulation/parts-sum"], [[60, 30], undefined], [[60, 50], undefined], [[1, 0.5], undefined],
     [[1, undefined], "formulation/parts-all-or-none"], [[undefined, undefined], undefined], [[0.5], undefined],
   ])("%o: %s", (parts, rule) => expect(partsComplaint(parts)?.rule).toBe(rule));
 });

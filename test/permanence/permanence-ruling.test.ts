@@ -40,6 +40,10 @@ describe("permanenceRuling", () => {
   test("a statement decides over its pigments", () => {
     expect(ask({ pigments: [ALIZARIN], stated: { category: "II", form: "tint" } })).toMatchObject({ basis: "stated", standing: "stated", category: "II" });
   });
+  test("a statement lists its form and its pigment", () => {
+    expect(ask({ stated: { category: "II", form: "tint" } }).reasons).toEqual([{ rule: "category-stated", values: { category: "II", form: "tint" }, standing: "stated" }]);
+    expect(ask({ pigments: [{ ...BONE, stated: { category: "I" } }] }).reasons).toEqual([{ rule: "pigment-category-stated", values: { category: "I", pigment: "bone black" }, standing: "stated" }]);
+  });
   test("an estimate is an expectation and never a category", () => {
     const found = ask({});
     expect(found).toMatchObject({ basis: "expected", standing: "estimated", expectation: "excellent", weakest: ["bone black"], unknown: [] });
