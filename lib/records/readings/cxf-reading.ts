@@ -14,7 +14,8 @@ type Spotter = (offset: number) => Spot;
  * Readings of a CxF3 / ISO 17972-1 document, one a measured object: by its Name,
  * or by its Id where names repeat. An object with several spectra (specular
  * included and excluded, say) gives one reading each, called
- * `NAME (SPECIFICATION)`. Spectra are factors, by the format.
+ * `NAME (SPECIFICATION)`. Spectra are factors, by the format. What stands outside
+ * Resources (CustomResources, MixingInformation) is passed over.
  *
  * @returns undefined when the document has a fault; a value that is no number is
  *   none yet, as its object may never be asked for.

@@ -27,13 +27,11 @@ const DEEPEST = 40;
 const MOST_ELEMENTS = 200_000;
 /** So much is read on after a fault: the parser can't be stopped inside a piece. */
 const PIECE_LENGTH = 4096;
-/** No business of a reading, and open to content of any kind. */
-const PASSED_OVER = new Set(["CustomResources", "MixingInformation"]);
 
 /**
- * The elements of a CxF document, those of other namespaces, CustomResources and
- * MixingInformation left out. A document type, an entity of its own, broken XML
- * and undue depth or size are refused, each with a complaint; nothing is ever fetched.
+ * The elements of a CxF document, those of other namespaces left out.
+ * A document type, an entity of its own, broken XML and undue depth or size are
+ * refused, each with a complaint; nothing is ever fetched.
  *
  * @returns the root, of whatever name; undefined after a complaint.
  */
@@ -71,7 +69,7 @@ export function cxfTree(text: string, spot: (offset: number) => Spot, faults: Fa
     if (depth > DEEPEST) return stop(tagStart, "xml-depth", "depth of elements", `more than ${DEEPEST}`, `at most ${DEEPEST}`);
     if (elements > MOST_ELEMENTS) return stop(tagStart, "size", "number of elements", `more than ${MOST_ELEMENTS}`, `at most ${MOST_ELEMENTS}`);
     if (outcome.stopped || passedOver !== undefined) return;
-    if (outcome.root && (tag.uri !== CXF_NAMESPACE || PASSED_OVER.has(tag.local))) {
+    if (outcome.root && tag.uri !== CXF_NAMESPACE) {
       passedOver = depth;
       return;
     }

@@ -52,6 +52,14 @@ describe("a CGATS reading with one field a wavelength", () => {
     expect(column.places[15]).toEqual({ text: "0.0741", line: 11, column: 1 });
   });
 
+  test("turns a scan from red to blue round, values and places together", () => {
+    const text = cgatsText({ fields: ["SAMPLE_ID", ...WAVELENGTHS.map((nm) => `nm${nm}`).reverse()], sets: [["earth", ...INVENTED.toReversed()]] });
+    const column = columnOf(soundReading(file, text), "earth");
+    expect(column.grid).toEqual({ startNm: 400, stepNm: 10, count: 31 });
+    expect(column.values).toEqual(NUMBERS);
+    expect(column.places[30]).toEqual({ text: "0.337", line: 9, column: 7 });
+  });
+
   test("carries what the header says", () => {
     const header = ['INSTRUMENTATION "invented"', "CREATED 2026-03-02", "MEASUREMENT_GEOMETRY 45/0", "ILLUMINATION_NAME D50", "OBSERVER_ANGLE 2"];
     const text = cgatsText({ header, fields: ["SAMPLE_ID", "LAB_L", "LAB_A", "LAB_B", "XYZ_X", "XYZ_Y", "XYZ_Z"], sets: [["1", "30.5", "-1.25", "2", "6.1", "6.3", "5"]] });

@@ -54,6 +54,12 @@ describe("a CxF reading", () => {
     expect([...soundReading(file, text).columns.keys()]).toEqual(["red earth"]);
   });
 
+  test("passes over all that lies in an element of another namespace, and its attributes", () => {
+    const foreign = '<x:Resources xmlns:x="urn:x"><x:a/><cc:ObjectCollection/></x:Resources>';
+    const text = plain.replace("<cc:Resources>", `${foreign}<cc:Resources>`).replace('Name="red earth"', 'Name="red earth" x:Name="other" xmlns:x="urn:x"');
+    expect([...soundReading(file, text).columns.keys()]).toEqual(["red earth"]);
+  });
+
   test("start and increment may stand on the spectrum", () => {
     const text = cxfText({ objects: cxfObject("red earth", INVENTED, 'StartWL="400" Increment="10"'), specifications: "" });
     expect(columnOf(soundReading(file, text), "red earth").grid).toEqual({ startNm: 400, stepNm: 10, count: 31 });
