@@ -17,11 +17,11 @@ export const DRAWDOWN_RULINGS = {
   "tint-lighter-than-white": (v) => `${letDown(v)} is not fitted: it reads lighter than its white (${luminances(v, "tintY", "whiteY")}), which nothing let down in it can.`,
   "white-lighter-than-tint": (v) => `${letDown(v)} is not fitted: it reads darker than its white (${luminances(v, "tintY", "whiteY")}), though the colour is the lighter of the two.`,
   "tint-lighter-than-masstone": (v) => `${letDown(v)} is not fitted: it reads lighter than the masstone (${luminances(v, "tintY", "masstoneY")}), though its white is the darker of the two.`,
-  "geometry-mixed": (v) => `The drawdowns were read in different geometries (${listed(textsOf(v, "geometries"))}), which are not fitted together.`,
-  "geometry-needs-surface": (v) => `A reading ${textOf(v, "from")} is not turned into ${textOf(v, "to")} without constants of its surface.`,
+  "geometry-mixed": (v) => `The drawdowns were read in different geometries (${listed(textsOf(v, "geometries"))}), and the surface constants recorded do not bring them together.`,
+  "geometry-needs-surface": (v) => `Without constants of its surface, a reading (${textOf(v, "from")}) does not tell what gloss adds to it.`,
   "surfaces-differ": () => "The drawdowns are recorded with different surface constants, so they are not fitted together.",
   "reflectance-not-above-surface": (v) => `Nothing is fitted: the reading of ${drawdown(v)} is no more than its surface reflects (${percent(numberOf(v, "reflectance"))} at ${decimals(numberOf(v, "wavelengthNm"), 0)}\u00a0nm, k1 ${decimals(numberOf(v, "k1"), 3)}), so its geometry or its surface is not as recorded.`,
-  "masstone-not-told-from-surface": (v) => `At ${decimals(numberOf(v, "wavelengths"), 0)} wavelengths the masstone reads no more than its surface reflects (k1 ${decimals(numberOf(v, "k1"), 3)}), so what lies under the surface is not told there.`,
+  "masstone-not-told-from-surface": (v) => `At ${wavelengths(v)} the masstone reads no more than its surface reflects (k1 ${decimals(numberOf(v, "k1"), 3)}), so what lies under the surface is not told there.`,
 
   "suspect-drawdown": (v) => `${letDown(v)} is doubtful: the others miss it by ${deltaE(v, "leaveOneOutDeltaE00")} (${decimals(numberOf(v, "limit"), 1)} is the limit)${hasValue(v, "othersDeltaE00") ? ` and agree among themselves within ${decimals(numberOf(v, "othersDeltaE00"), 1)}` : ""}; it is shown and not used.`,
   "drawdowns-disagree": (v) => `${letDown(v)} and the other in that white contradict each other (${deltaE(v, "leaveOneOutDeltaE00")}; ${decimals(numberOf(v, "limit"), 1)} is the limit), and nothing tells which is wrong.`,
@@ -35,7 +35,7 @@ export const DRAWDOWN_RULINGS = {
     : `No let-down reaches L* ${decimals(numberOf(v, "L"), 0)}: none is recorded.`),
   "neighbours-too-far-apart": (v) => `L* ${decimals(numberOf(v, "L"), 0)} lies between let-downs ${decimals(numberOf(v, "gap"), 0)} of L* apart; more than ${decimals(numberOf(v, "limit"), 0)} is not bridged without a fit.`,
   "film-needs-masstone-or-two-grounds": () => "One film by itself does not tell what it absorbs from what it scatters: a masstone, or films over two grounds, would.",
-  "film-tells-nothing": (v) => `At ${decimals(numberOf(v, "wavelengths"), 0)} wavelengths the film changes its ground too little to tell what it absorbs and scatters.`,
+  "film-tells-nothing": (v) => `At ${wavelengths(v)} the film changes its ground too little to tell what it absorbs and scatters.`,
   "no-such-white": (v) => `Nothing was let down in ${within(textOf(v, "white"))}.`,
 } as const satisfies Record<string, RulingWording>;
 
@@ -49,6 +49,11 @@ function drawdown(values: Values): string {
   const name = textOf(values, "drawdown");
   const [, white, ratio] = /^(\S+) (\S+)$/.exec(name) ?? [];
   return white === undefined || ratio === undefined ? `the ${name === "masstone" ? name : within(name)}` : `the let-down ${ratio} in ${within(white)}`;
+}
+
+function wavelengths(values: Values): string {
+  const count = numberOf(values, "wavelengths");
+  return `${count} wavelength${count === 1 ? "" : "s"}`;
 }
 
 function luminances(values: Values, one: string, other: string): string {

@@ -1,11 +1,11 @@
 import type { RulingWording } from "../words.ts";
-import { bracketed, dayCount, degrees, listed, micrometres, namesWithin, percent, sentence, significant, timesTheDays, withUnit, within } from "./rulings-phrases.ts";
+import { bracketed, dayCount, decimals, degrees, listed, micrometres, namesWithin, percent, sentence, significant, timesTheDays, withUnit, within } from "./rulings-phrases.ts";
 import { hasValue, numberOf, quantityOf, textOf, textsOf, wordOf, type Values } from "./rulings-values.ts";
 
 const OILS = { "linseed": "linseed oil", "walnut": "walnut oil", "safflower": "safflower oil", "poppy": "poppy oil", "stand linseed": "linseed stand oil" } as const;
 
 const CAUSES = {
-  "catalyses oxidation": "speeds the taking-up of oxygen", "takes no part": "takes no part", "binds into soaps": "it binds into soaps with the oil",
+  "catalyses oxidation": "helps the oil take up oxygen", "takes no part": "takes no part", "binds into soaps": "it binds into soaps with the oil",
   "antioxidant": "it keeps oxygen from the oil", "brings no drying metal": "it brings no metal that dries oil",
 } as const;
 
@@ -15,9 +15,9 @@ const CONDITIONS = { filmThicknessUm: "film thickness", temperatureC: "temperatu
 
 /** Days to touch dry, layers, and the film with age. */
 export const DRYING_RULINGS = {
-  "drying-class": (v) => sentence(`${textOf(v, "dryingClass")}: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))} as ${classFilm(v)}`),
+  "drying-class": (v) => sentence(`${textOf(v, "dryingClass")}: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))}${bracketed(classFilm(v))}`),
   "drying-class-by-the-later-end": (v) =>
-    sentence(`${textOf(v, "dryingClass")} by the later end, the one to count on: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))} as ${classFilm(v)}, which reaches down to ${textsOf(v, "spans")[0] ?? ""}`),
+    sentence(`${textOf(v, "dryingClass")}: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))}${bracketed(classFilm(v))}, classed by the later end, the one to count on; by the earlier it would be ${textsOf(v, "spans")[0] ?? ""}`),
   "pigment-chemistry-unknown": (v) => {
     const pigments = textsOf(v, "pigments");
     return pigments.length === 0 ? "No pigment is recorded, so its drying is not reckoned." : `What ${namesWithin(pigments)} ${does(pigments)} to the drying of oil is not known here.`;
@@ -27,12 +27,12 @@ export const DRYING_RULINGS = {
   "oil-slower-than-linseed": (v) =>
     sentence(`${oilShare(v)} dries slower than linseed oil (alone ${dayCount(quantityOf(v, "days"))} against ${significant(quantityOf(v, "linseedDays"), 2)}): ${days(v)}`),
   "vehicle-not-stated": (v) => `The oil is not recorded; from linseed to the slowest, it makes ${days(v)}.`,
-  "pigment-speeds-drying": (v) => speeds(v, ""),
-  "white-speeds-drying": (v) => speeds(v, "the white, "),
-  "pigment-slows-drying": (v) => slows(v, ""),
-  "white-slows-drying": (v) => slows(v, "the white, "),
-  "pigment-takes-no-part-in-drying": (v) => takesNoPart(v, ""),
-  "white-takes-no-part-in-drying": (v) => takesNoPart(v, "the white, "),
+  "pigment-speeds-drying": (v) => speeds(v, pigmentShare(v)),
+  "white-speeds-drying": (v) => speeds(v, theWhite(v)),
+  "pigment-slows-drying": (v) => slows(v, pigmentShare(v)),
+  "white-slows-drying": (v) => slows(v, theWhite(v)),
+  "pigment-takes-no-part-in-drying": (v) => takesNoPart(v, pigmentShare(v)),
+  "white-takes-no-part-in-drying": (v) => takesNoPart(v, theWhite(v)),
   "added-drier": (v) => sentence(`${drier(v)} ${DRIERS[wordOf(v, "acts", DRIERS)]}: ${days(v)}`),
   "carbon-takes-up-drier": (v) => sentence(`${drier(v)} ${DRIERS[wordOf(v, "acts", DRIERS)]}, but carbon takes up to half of it: ${days(v)}`),
   "film-as-classed": (v) => `Reckoned for a wet film of ${micrometres(numberOf(v, "filmThicknessUm"))}.`,
@@ -94,7 +94,7 @@ function does(pigments: readonly string[]): string {
 }
 
 function classFilm(values: Values): string {
-  return `a wet film of ${micrometres(numberOf(values, "filmThicknessUm"))} at ${degrees(numberOf(values, "temperatureC"))}`;
+  return `wet film of ${micrometres(numberOf(values, "filmThicknessUm"))} at ${degrees(numberOf(values, "temperatureC"))}`;
 }
 
 function shareOf(values: Values, whole: string): string {
@@ -110,6 +110,11 @@ function pigmentShare(values: Values): string {
   return `${within(textOf(values, "pigment"))}${shareOf(values, "pigment")}`;
 }
 
+function theWhite(values: Values): string {
+  const share = hasValue(values, "massFraction") ? `${percent(numberOf(values, "massFraction"))} of the pigment` : undefined;
+  return `the white${bracketed(within(textOf(values, "pigment")), share)}`;
+}
+
 /** A share that nobody recorded leaves the factor wide open, and that is said. */
 function unknownShare(values: Values): string {
   const share = quantityOf(values, "share");
@@ -117,21 +122,21 @@ function unknownShare(values: Values): string {
 }
 
 function alone(values: Values): string {
-  return `in linseed oil alone ${dayCount(quantityOf(values, "daysInLinseed"))}`;
+  return `alone in linseed oil ${dayCount(quantityOf(values, "daysInLinseed"))}`;
 }
 
-function speeds(values: Values, before: string): string {
+function speeds(values: Values, subject: string): string {
   const cause = CAUSES[wordOf(values, "cause", CAUSES)];
-  return sentence(`${before}${pigmentShare(values)} speeds drying, since its ${textOf(values, "chemistry")} ${cause} (${alone(values)}): ${days(values)}${unknownShare(values)}`);
+  return sentence(`${subject} speeds drying, since its ${textOf(values, "chemistry")} ${cause} (${alone(values)}): ${days(values)}${unknownShare(values)}`);
 }
 
-function slows(values: Values, before: string): string {
+function slows(values: Values, subject: string): string {
   const cause = CAUSES[wordOf(values, "cause", CAUSES)];
-  return sentence(`${before}${pigmentShare(values)} slows drying, since ${cause} (${alone(values)}): ${days(values)}${unknownShare(values)}`);
+  return sentence(`${subject} slows drying, since ${cause} (${alone(values)}): ${days(values)}${unknownShare(values)}`);
 }
 
-function takesNoPart(values: Values, before: string): string {
-  return sentence(`${before}${pigmentShare(values)} takes no part in the drying (${alone(values)})`);
+function takesNoPart(values: Values, subject: string): string {
+  return sentence(`${subject} takes no part in the drying (${alone(values)})`);
 }
 
 function drier(values: Values): string {
@@ -176,5 +181,5 @@ function over(values: Values): string {
 }
 
 function packing(values: Values): string {
-  return `PVC ${significant(quantityOf(values, "reducedPvc"), 2)} of the effective CPVC`;
+  return `PVC ${decimals(quantityOf(values, "reducedPvc"), 2)} of the effective CPVC`;
 }

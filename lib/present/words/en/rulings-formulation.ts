@@ -23,7 +23,7 @@ export const FORMULATION_RULINGS = {
 
   "high-oil-demand-low-cpvc": (v) => `High oil demand: it takes ${oilVolume(v)} to fill the gaps of 100\u00a0cm\u00b3 of pigment, so the CPVC is low (${percent(numberOf(v, "cpvc"))}).`,
   "low-oil-demand-high-cpvc": (v) => `Low oil demand: ${oilVolume(v)} fill the gaps of 100\u00a0cm\u00b3 of pigment, so the CPVC is high (${percent(numberOf(v, "cpvc"))}).`,
-  "oil-alike": (v) => `The two take oil alike: ${times(v, "massRatio")} by mass, ${times(v, "volumeRatio")} by volume of pigment.`,
+  "oil-alike": (v) => `The two take oil alike, within ${times(v, "massRatio")} by mass and ${times(v, "volumeRatio")} by volume of pigment.`,
   "oil-differs-by-mass-alone": (v) => `One takes ${times(v, "massRatio")} the oil of the other by mass, but only ${times(v, "volumeRatio")} by volume of pigment: most of the difference is the weight of the pigment.`,
   "oil-differs-by-volume-alone": (v) => `One takes ${times(v, "volumeRatio")} the oil of the other by volume of pigment, which by mass (${times(v, "massRatio")}) hardly shows.`,
   "oil-differs-both-ways": (v) => `One takes ${times(v, "massRatio")} the oil of the other by mass, and ${times(v, "volumeRatio")} by volume of pigment.`,

@@ -1,3 +1,4 @@
+import type { DifferenceRule, LabelLineRule, LeftOutRule, PrecautionRule, TraceRule } from "../../../hazard/hazard-rules.ts";
 import type { RulingWording } from "../words.ts";
 import { bracketed, degrees, listed, percent, sentence, significant, withUnit, within } from "./rulings-phrases.ts";
 import { MARKET_RULINGS } from "./rulings-markets.ts";
@@ -11,7 +12,7 @@ const LIMIT_KINDS = { generic: "the general limit", specific: "the substance's o
 const UNACCOUNTED = "(unaccounted)";
 
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
-export const HAZARD_RULINGS = {
+const LABEL_RULINGS = {
   "ate-mix": (v) => `${textOf(v, "hazardClass")}, ${ROUTES[wordOf(v, "route", ROUTES)]}, from ${ingredients(v)}: the estimate for the mixture is ${estimate(v, "ateMix")}, the limit ${estimate(v, "limit")}${numberOf(v, "unknownFraction") > 0 ? `, with ${percent(numberOf(v, "unknownFraction"))} of unknown toxicity` : ""}.`,
   "cut-off": (v) => `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)} at ${percent(numberOf(v, "massFraction"))}${counted(v)}.`,
   "cut-off-summed": (v) => `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)}, together ${percent(numberOf(v, "massFraction"))}${counted(v)}.`,
@@ -20,13 +21,13 @@ export const HAZARD_RULINGS = {
   "flash-point-not-stated": (v) => `${textOf(v, "hazardClass")}, as ${ingredients(v)} (${percent(numberOf(v, "massFraction"))}) has it: the flash point of the mixture is not recorded.`,
   "as-its-ingredient": (v) => `${textOf(v, "hazardClass")}, as ${ingredients(v)} has it, which is practically all of it (${percent(numberOf(v, "massFraction"))}).`,
   "as-its-ingredients": (v) => `Comes along with ${ingredients(v)} from ${percent(numberOf(v, "limit"))} on: ${percent(numberOf(v, "massFraction"))}.`,
-  "elicitation": (v) => `${textOf(v, "substance")} (${textOf(v, "hazardClass")}) at ${percent(numberOf(v, "massFraction"))}: from ${percent(numberOf(v, "limit"))} on anyone already allergic to it may react.`,
+  "elicitation": (v) => sentence(`${within(textOf(v, "substance"))} (${textOf(v, "hazardClass")}) at ${percent(numberOf(v, "massFraction"))}: from ${percent(numberOf(v, "limit"))} on anyone already allergic to it may react`),
   "lead-as-metal": (v) => `Lead, as metal, is ${percent(numberOf(v, "massFraction"))} of the paint (${ingredients(v)}), above ${percent(numberOf(v, "limit"))}${shortForm(v)}.`,
   "lead-share-not-stated": (v) => `Holds lead in a share that is not stated (${ingredients(v)}), so it counts as above ${percent(numberOf(v, "limit"))}${shortForm(v)}.`,
   "traces-in-an-unclassified-mixture": (v) => `Not classified, but the traces of ${ingredients(v)} in it call for a data sheet on request.`,
 
   "covered-by": (v) => `Left out, since ${textOf(v, "by")} says more.`,
-  "entry-annulled": (v) => `Left out: the entry that gave it to ${name(v)} was annulled.`,
+  "entry-annulled": (v) => `Left out: annulled for ${name(v)}.`,
   "category-not-in-frame": (v) => `Left out: stated for ${name(v)}, and no category of ${textOf(v, "frame")}.`,
   "dust-not-from-a-paste": (v) => `Left out: stated for the dust of ${name(v)}, and a paste gives off none.`,
   "vapour-not-from-a-powder": (v) => `Left out: stated for the vapour of ${name(v)}, and a powder gives off none.`,
@@ -42,11 +43,11 @@ export const HAZARD_RULINGS = {
   "small-package": (v) => `The label of a package of ${millilitres(v, "packageMl")} (up to ${millilitres(v, "upToMl")}) may leave out ${listed(textsOf(v, "statements"))}; a page or card never does.`,
 
   "unknown-acute-toxicity": (v) => `${percent(numberOf(v, "massFraction"))} of the mixture consists of ingredients of unknown acute toxicity (${listed(textsOf(v, "routes").map((route) => ROUTES[wordOf({ route }, "route", ROUTES)]), "or")}): ${ingredients(v)}.`,
-  "no-hazard-data": (v) => `No hazard data recorded for ${hasValue(v, "name") ? name(v) : ingredients(v)}; treat as hazardous.`,
+  "no-hazard-data": (v) => `No hazard data recorded for ${name(v)}; treat as hazardous.`,
   "total-short-of-the-whole": (v) => `${percent(numberOf(v, "unaccounted"))} of the mixture is not accounted for; treat it as hazardous.`,
 
   "frame-differs": (v) => `The maker's label is by ${textOf(v, "stated")}, and it is worked out here by ${textOf(v, "workedOut")}.`,
-  "signal-word-differs": (v) => `The maker states ${signalWord(v, "stated")}; worked out it is ${signalWord(v, "workedOut")}.`,
+  "signal-word-differs": (v) => `The maker states ${textOf(v, "stated") === "none" ? "no signal word" : `the signal word ${textOf(v, "stated")}`}; worked out it is ${textOf(v, "workedOut")}.`,
   "pictogram-not-stated": (v) => missing(textOf(v, "code")),
   "pictogram-not-worked-out": (v) => excess(textOf(v, "code")),
   "supplement-not-stated": (v) => missing(textOf(v, "code")),
@@ -55,11 +56,13 @@ export const HAZARD_RULINGS = {
   "statement-not-worked-out": (v) => excess(textOf(v, "statement")),
   "statement-differs": (v) => `The maker states ${textOf(v, "stated")}; worked out it is ${textOf(v, "workedOut")} (${ingredients(v)}${uncertain(v)}).`,
   "statement-annulled": (v) => `${textOf(v, "statement")} was annulled and belongs on no label.`,
+  "not-of-the-frame": (v) => `${textOf(v, "statement")} is no statement of ${textOf(v, "frame")}.`,
   "older-than-the-edition": (v) => `${textOf(v, "statement")} is older than the edition (${textOf(v, "edition")}), which has ${textOf(v, "replacement")}.`,
   "too-many-precautions": (v) => `${numberOf(v, "count")} precautionary statements, where a label has room for ${numberOf(v, "atMost")}.`,
-  ...STUDIO_RULINGS,
-  ...MARKET_RULINGS,
-} as const satisfies Record<string, RulingWording>;
+} as const satisfies Record<TraceRule | LeftOutRule | LabelLineRule | PrecautionRule | DifferenceRule, RulingWording>;
+
+/** Labels, studio and markets. */
+export const HAZARD_RULINGS = { ...LABEL_RULINGS, ...STUDIO_RULINGS, ...MARKET_RULINGS } as const;
 
 function ingredients(values: Values): string {
   const known = textsOf(values, "ingredients");
@@ -86,11 +89,6 @@ function millilitres(values: Values, key: string): string {
 function shortForm(values: Values): string {
   if (!hasValue(values, "packageMl") || numberOf(values, "packageMl") >= numberOf(values, "shortBelowMl")) return "";
   return `; a package of ${millilitres(values, "packageMl")} bears the short form`;
-}
-
-function signalWord(values: Values, key: string): string {
-  const word = textOf(values, key);
-  return word === "none" ? "no signal word" : `the signal word ${word}`;
 }
 
 function uncertain(values: Values): string {

@@ -1,3 +1,4 @@
+import { TINT_RULES } from "../../../optics/tint-ruling.ts";
 import type { Ruling } from "../../../quantities/ruling.ts";
 import type { RulingWording } from "../words.ts";
 import { DRAWDOWN_RULINGS } from "./rulings-drawdowns.ts";
@@ -15,7 +16,7 @@ const TINT_PHRASES = {
   "turns-clearly": (v) => `turns clearly ${textOf(v, "hue")}`,
   "turns-strongly": (v) => `turns strongly ${textOf(v, "hue")}`,
   "gains-chroma": (v) => `gains chroma${turn(v)}`,
-  "keeps-chroma": (v) => `keeps its chroma${turn(v)}`,
+  "keeps-chroma": (v) => (textOf(v, "turn") === "keeps-hue" ? "keeps chroma and hue" : `keeps its chroma${turn(v)}`),
   "loses-chroma": (v) => `loses chroma${turn(v)}`,
 } as const satisfies Record<string, (values: Values) => string>;
 
@@ -30,9 +31,7 @@ export const OPTICS_RULINGS = {
   "gains-chroma": (v) => tintSentence("gains-chroma", v),
   "keeps-chroma": (v) => tintSentence("keeps-chroma", v),
   "loses-chroma": (v) => tintSentence("loses-chroma", v),
-  "no-tint-to-judge": (v) => sentence(`what it does in ${within(textOf(v, "white"))} is not stated: ${hasValue(v, "nearestL")
-    ? `its nearest let-down is at ${lightness(v, "nearestL")}, and one at L* ${decimals([numberOf(v, "min"), numberOf(v, "max")], 0)} would tell`
-    : "a masstone and a let-down near L* 50 would tell"}`),
+  "no-tint-to-judge": (v) => sentence(`what it does in ${within(textOf(v, "white"))} is not stated: ${whyNotJudged(v)}`),
   "differs-by-white": (v) => `At ${lightness(v, "L")} it is ${apart(v)} in ${within(textOf(v, "to"))} than in ${within(textOf(v, "from"))}.`,
   "alike-in-whites": (v) => `At ${lightness(v, "L")} it is alike in every white, within ${decimals(numberOf(v, "distance"), 1)} of a*, b*.`,
   "one-white-only": (v) => `At ${lightness(v, "L")} it is known in no two whites, so whites are not compared.`,
@@ -46,12 +45,12 @@ export const OPTICS_RULINGS = {
   "mulled-weaker": () => "Mulled, expect it weaker than milled: lumps keep part of the colour to themselves.",
   "mulled-weaker-paler-bluer": (v) => `Mulled, expect it to keep ${percent(quantityOf(v, "kept"))} of its strength (lumps of ${micrometres(quantityOf(v, "lumpsUm"))}), with tints paler and bluer than milled.`,
 
-  "opacity-class": (v) => sentence(`${textOf(v, "class")}: a film of ${micrometres(numberOf(v, "filmUm"))} has a contrast ratio of ${decimals(numberOf(v, "contrastRatio"), 3)}${from(v)}`),
+  "opacity-class": (v) => sentence(`${textOf(v, "class")}: a film of ${micrometres(numberOf(v, "filmUm"))} has a contrast ratio of ${decimals(numberOf(v, "contrastRatio"), 3)}${leastContrast(v)}`),
   "film-not-comparable": (v) => `The film read, ${micrometres(numberOf(v, "filmUm"))}, is too far from the ${micrometres(numberOf(v, "wantedUm"))} that words of opacity are meant for.`,
   "does-not-hide": (v) => `Even a film of ${decimals(numberOf(v, "filmUm") / 1000, 0)}\u00a0mm does not hide: its contrast ratio is ${decimals(numberOf(v, "contrastRatio"), 2)}, and ${decimals(numberOf(v, "target"), 2)} would.`,
   "gloss-deepens": (v) => `A glossy film looks darker than a matte one by ${decimals(numberOf(v, "valueChange"), 1)} of Munsell value (L* ${decimals(numberOf(v, "glossyL"), 0)} against ${decimals(numberOf(v, "matteL"), 0)}).`,
   "gloss-hardly-deepens": (v) => `Gloss hardly darkens it: by ${decimals(numberOf(v, "valueChange"), 1)} of Munsell value (L* ${decimals(numberOf(v, "glossyL"), 0)} against ${decimals(numberOf(v, "matteL"), 0)} matte).`,
-  "extender-hardly-lightens": (v) => `${significant(numberOf(v, "volumes"), 2)} volumes of the medium lift L* only from ${decimals(numberOf(v, "fromL"), 0)} to ${decimals(numberOf(v, "toL"), 0)}.`,
+  "extender-hardly-lightens": (v) => `${significant(numberOf(v, "volumes"), 2)} volumes of the medium lift L* by only ${decimals(numberOf(v, "change"), 1)}, from ${decimals(numberOf(v, "fromL"), 0)}.`,
   "extender-lightens": (v) => `${significant(numberOf(v, "volumes"), 2)} volumes of the medium lift L* from ${decimals(numberOf(v, "fromL"), 0)} to ${decimals(numberOf(v, "toL"), 0)}.`,
   ...DRAWDOWN_RULINGS,
 } as const satisfies Record<string, RulingWording>;
@@ -74,7 +73,7 @@ export function combinedTintSentence(tints: readonly InNamedWhite[]): string {
   const clauses = tints.flatMap(({ white, ruling }) => (ruling.rule === "no-tint-to-judge" ? [] : [tintClause(white, tintRule(ruling.rule), ruling.values)]))
     .toSorted((one, other) => other.strength - one.strength);
   const [first] = clauses;
-  if (first === undefined) return "No let-down comes near enough to L* 50 to state what it does in a white.";
+  if (first === undefined) return "No let-down has been read that tells what it does in a white.";
   const groups = [...new Set(clauses.map(({ phrase }) => phrase))].map((phrase) => clauses.filter((clause) => clause.phrase === phrase));
   const told = (figuresOfAll: boolean): string[] => groups.map((group) => {
     const whites = group.map((clause) => `${clause.white}${clause === first || figuresOfAll ? ` (${figureBeside(clause, first)})` : ""}`);
@@ -98,8 +97,8 @@ function shortened([strongest = "", ...others]: readonly string[]): string {
 interface TintClause {
   readonly phrase: string;
   readonly white: string;
-  /** Which coordinate is given and its text: "b*" and "-4.1". */
-  readonly axis: string;
+  /** The one coordinate that is given, "b*"; undefined for a figure that names its own two. */
+  readonly axis: string | undefined;
   readonly figure: string;
   readonly L: string;
   /** How far it goes in a*, b*: for the order alone. */
@@ -124,7 +123,7 @@ function tintSentence(rule: TintRule, values: Values): string {
 function figureBeside(clause: TintClause, first: TintClause = clause): string {
   const { axis, figure, L } = clause;
   const isFirst = clause === first;
-  return `${isFirst || axis !== first.axis ? `${axis} ` : ""}${figure}${isFirst || L !== first.L ? ` at ${L}` : ""}`;
+  return `${axis === undefined || (!isFirst && axis === first.axis) ? "" : `${axis} `}${figure}${isFirst || L !== first.L ? ` at ${L}` : ""}`;
 }
 
 /** A grey by the coordinate that it goes along; by both where it goes between. */
@@ -132,7 +131,7 @@ function ofGrey(values: Values): Pick<TintClause, "axis" | "figure" | "strength"
   const [a, b] = [numberOf(values, "a"), numberOf(values, "b")];
   const [aText, bText] = [decimals(a, 1), decimals(b, 1)];
   const strength = numberOf(values, "chroma");
-  if (Math.min(Math.abs(a), Math.abs(b)) >= BOTH_FROM * Math.max(Math.abs(a), Math.abs(b))) return { axis: "a*, b*", figure: `${aText}, ${bText}`, strength };
+  if (Math.min(Math.abs(a), Math.abs(b)) >= BOTH_FROM * Math.max(Math.abs(a), Math.abs(b))) return { axis: undefined, figure: `a* ${aText}, b* ${bText}`, strength };
   return Math.abs(b) >= Math.abs(a) ? { axis: "b*", figure: bText, strength } : { axis: "a*", figure: aText, strength };
 }
 
@@ -142,7 +141,8 @@ const BOTH_FROM = 0.5;
 function ofColour(values: Values): Pick<TintClause, "axis" | "figure" | "strength"> {
   const [chroma, own] = [numberOf(values, "chroma"), numberOf(values, "masstoneChroma")];
   const turned = hasValue(values, "hueShift") ? (numberOf(values, "hueShift") * Math.PI) / 180 : 0;
-  return { axis: "C*", figure: `${decimals(own, 0)} to ${decimals(chroma, 0)}`, strength: Math.hypot(chroma - own, 2 * Math.sqrt(chroma * own) * Math.sin(turned / 2)) };
+  const [from, to] = [decimals(own, 0), decimals(chroma, 0)];
+  return { axis: "C*", figure: from === to ? to : `${from} to ${to}`, strength: Math.hypot(chroma - own, 2 * Math.sqrt(chroma * own) * Math.sin(turned / 2)) };
 }
 
 function turn(values: Values): string {
@@ -162,11 +162,18 @@ function apart(values: Values): string {
   return listed(ways.filter(({ by }) => by >= BOTH_FROM * most).map(({ text }) => text));
 }
 
+function whyNotJudged(values: Values): string {
+  if (!hasValue(values, "wantedL")) return "a masstone and a let-down near L* 50 would tell";
+  const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
+  if (numberOf(values, "wantedL") > masstoneMax + aboveMasstone) return "it is too pale itself to do much there";
+  return `a let-down near ${lightness(values, "wantedL")} would tell, and the nearest is at ${lightness(values, "nearestL")}`;
+}
+
 function lightness(values: Values, name: string): string {
   return `L* ${decimals(numberOf(values, name), 0)}`;
 }
 
-function from(values: Values): string {
+function leastContrast(values: Values): string {
   const least = numberOf(values, "contrastRatioMin");
   return least > 0 ? bracketed(`from ${decimals(least, 2)}`) : "";
 }

@@ -17,7 +17,7 @@ export const PERMANENCE_RULINGS = {
   "exposure-worse-than-stated": (v) => `Exposed here, the ${textOf(v, "form")} held less well (category ${textOf(v, "exposed")}, ${change(v)}) than the category ${textOf(v, "stated")} that is stated; the exposure counts.`,
   "category-stated": (v) => `Category ${textOf(v, "category")} is stated for the colour${form(v)}; not tested here.`,
   "pigment-category-stated": (v) => `Category ${textOf(v, "category")} is the supplier's word for ${within(textOf(v, "pigment"))}${form(v)}; not tested here.`,
-  "expected-by-colour-index-name": (v) => sentence(`${textOf(v, "pigment")} (${textOf(v, "colourIndexName")}), among ${textOf(v, "kinds")}: expected ${textOf(v, "expectation")}; not tested here`),
+  "expected-by-colour-index-name": (v) => sentence(`${within(textOf(v, "pigment"))}${bracketed(textOf(v, "colourIndexName"), kindsBeside(v))}: expected ${textOf(v, "expectation")}; not tested here`),
   "pigments-alike": (v) => `Its pigments are alike in light: ${namesWithin(textsOf(v, "pigments"))}.`,
   "weakest-pigment-decides": (v) => `The least lightfast pigment decides: ${namesWithin(textsOf(v, "pigments"))}.`,
   "lightfastness-of-pigment-unknown": (v) => `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known here, and what is said of any other pigment does not cover it.`,
@@ -48,7 +48,13 @@ function limit(values: Values): string {
 }
 
 function sources(values: Values): string {
-  return [...textsOf(values, "standards"), ...textsOf(values, "exposures")].join("; ");
+  return [...textsOf(values, "standards"), listed(textsOf(values, "exposures"))].join(", ");
+}
+
+/** What the pigment stands among in the list, unless that is its own name. */
+function kindsBeside(values: Values): string | undefined {
+  const kinds = textOf(values, "kinds");
+  return kinds.toLowerCase() === textOf(values, "pigment").toLowerCase() ? undefined : `among ${kinds}`;
 }
 
 function form(values: Values): string {

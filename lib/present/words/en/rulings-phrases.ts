@@ -45,17 +45,19 @@ export function degrees(celsius: Quantity): string {
   return withUnit(decimals(celsius, 0), "\u00b0C");
 }
 
-/** "1.3-1.6 times the days"; of what shortens them "0.3-0.5 of the days". */
+/** "1.3-1.6 times the days"; of what shortens them "30-50 % of the days". */
 export function timesTheDays(factor: Quantity): string {
   const [least, most] = ends(factor);
   const text = significant(factor, 2);
   if (text === "1") return "the same days";
-  return most < 1 || (most === 1 && least < 1) ? `${text} of the days` : `${text} times the days`;
+  return most <= 1 && least < 1 ? `${percent(factor)} of the days` : `${text} times the days`;
 }
 
+/** "a, b and c"; with semicolons where a name has a comma of its own. */
 export function listed(texts: readonly string[], before: "and" | "or" = "and"): string {
   const [last = ""] = texts.slice(-1);
-  return texts.length < 2 ? last : `${texts.slice(0, -1).join(", ")} ${before} ${last}`;
+  const stop = texts.length > 2 && texts.some((text) => text.includes(",")) ? ";" : ",";
+  return texts.length < 2 ? last : `${texts.slice(0, -1).join(`${stop} `)}${stop === ";" ? stop : ""} ${before} ${last}`;
 }
 
 /** Adjectives of place that keep their capital in the middle of a sentence. */

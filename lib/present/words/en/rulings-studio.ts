@@ -1,3 +1,4 @@
+import type { CautionReason, CautionRule } from "../../../hazard/hazard-rules.ts";
 import type { RulingWording } from "../words.ts";
 import { bracketed, listed, micrometres, namesWithin, significant, withUnit } from "./rulings-phrases.ts";
 import { hasValue, quantityOf, textsOf, wordOf, type Values } from "./rulings-values.ts";
@@ -18,7 +19,7 @@ export const STUDIO_RULINGS = {
   "respirator-ffp2": (v) => `For ${pigments(v)}, beside the exhaust and not in its place, a fitted mask of FFP2 or N95 at the least.`,
   "respirator-p3": (v) => `For ${pigments(v)}, beside the exhaust and not in its place, a fitted respirator with a P3 or P100 filter.`,
   "no-ignition-source": (v) => `No flame, spark or other source of ignition near ${it(v)}.`,
-  "gloves": (v) => `Wear gloves with ${it(v)}.`,
+  "gloves": (v) => (hasValue(v, "pigments") ? `Wear gloves with ${pigments(v)}.` : "Wear gloves."),
   "eye-protection": (v) => `Protect the eyes from ${it(v)}.`,
   "pregnant-or-nursing-keep-away": (v) => `Anyone who is or may become pregnant, or is nursing, keeps away from ${it(v)}.`,
   "workplace-lead-rules": (v) => `Workplace rules on lead hold for ${it(v)}; local codes and licensed practice come first.`,
@@ -26,8 +27,8 @@ export const STUDIO_RULINGS = {
   "no-food-in-the-room": (v) => `No eating, drinking or smoking in the room with ${it(v)}.`,
   "no-food-no-brush-in-mouth": () => "No food or drink beside the paint, and no brush pointed in the mouth.",
   "fresh-air": () => "Let fresh air through the room while the paint is worked and while it dries.",
-  "no-dry-sanding": () => "Do not sand a dry film dry: sand it wet and wipe it up.",
-  "never-sand-dry": () => "Never sand a film of it dry.",
+  "no-dry-sanding": () => "Do not sand the film dry: sand it wet and wipe it up.",
+  "never-sand-dry": () => "Never sand the film dry.",
   "no-spraying-no-heating": () => "Never spray it, and never heat it.",
   "spray-only-with-captured-exhaust": () => "Spray it only under captured exhaust, with a fitted respirator beside it.",
   "no-heating-of-oil": () => "Do not heat the oil or the paint.",
@@ -43,13 +44,14 @@ export const STUDIO_RULINGS = {
   "dust-goes-up-again": () => "Swept dust goes up again.",
   "film-turns-to-dust": () => "Sanding turns the film to dust.",
   "droplets-are-breathed-in": () => "Sprayed droplets are breathed in.",
-  "holds-metal": (v) => `It holds ${listed(textsOf(v, "metals"))}.`,
+  "holds-metal": (v) => `It holds ${listed(textsOf(v, "metals").map(metalWord))}.`,
   "states-hazard": (v) => `It carries ${listed(textsOf(v, "statements"))}.`,
+  "hazard-data-missing": (v) => `No hazard data recorded for ${namesWithin(textsOf(v, "ingredients"))}; treat as hazardous.`,
   "holds-sensitiser": (v) => `It holds ${namesWithin(textsOf(v, "names"))}, to which skin can become allergic.`,
   "paint-is-no-food": () => "Paint is not for swallowing.",
   "drying-oil": () => "A drying oil takes up oxygen and grows warm by itself.",
   "paint-and-oil-foul-water": () => "Paint and oil foul water.",
-} as const satisfies Record<string, RulingWording>;
+} as const satisfies Record<CautionRule | CautionReason, RulingWording>;
 
 function pigments(values: Values): string {
   return namesWithin(textsOf(values, "pigments"));
@@ -58,6 +60,11 @@ function pigments(values: Values): string {
 /** The pigments that a caution names, or the paint when it names none. */
 function it(values: Values): string {
   return hasValue(values, "pigments") ? pigments(values) : "the paint";
+}
+
+/** As a reader knows it. */
+export function metalWord(metal: string): string {
+  return metal === "chromate" ? "hexavalent chromium" : metal;
 }
 
 function bulk(values: Values, name: string, how: string): string | undefined {
