@@ -3,6 +3,7 @@ import { deltaE00 } from "../colorimetry/difference.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
 import type { ColourFit, DrawdownVerdict, FitRefusal, FittedWhite } from "./colour-fit.ts";
+import { onCommonGrid } from "./common-grid.ts";
 import type { DrawdownSet, UsableDrawdowns } from "./drawdown.ts";
 import { geometriesOf, readingsOf, surfaceCandidates, type SurfaceChoice } from "./fit-surface.ts";
 import { leftOutTints } from "./leave-one-out.ts";
@@ -20,6 +21,7 @@ const HIDDEN_SHARE_MAX = 0.5;
 /**
  * K and S of a colour relative to its whites, by two-constant Kubelka-Munk over
  * all its drawdowns at once; whites first, each from its own masstone with S = 1.
+ * Readings on unlike grids are brought to the coarsest of them.
  *
  * The surface is taken off by the constants stated with the readings; where none
  * are stated, by those of the candidates that predict left-out let-downs best. A
@@ -31,7 +33,7 @@ const HIDDEN_SHARE_MAX = 0.5;
  * @source kubelka-munk-1931, duncan-1940, saunderson-1942, walowit-1987
  */
 export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
-  const { usable, leftOut } = usableDrawdowns(set);
+  const { usable, leftOut } = usableDrawdowns(onCommonGrid(set));
   if (usable === undefined) return { kind: "refused", reasons: leftOut };
   const candidates = surfaceCandidates(usable);
   if (candidates.length === 0) return { kind: "refused", reasons: [surfaceRefusal(usable)] };
