@@ -1,11 +1,8 @@
 /** Faults of a drying trial as recorded. */
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Complaint } from "../diagnostics/complaint.ts";
 import { ends, type Range } from "../quantities/range.ts";
 import { missingConditions, type DryingTrial } from "./drying-trial.ts";
 import { FILM_REACH_UM, TEMPERATURE_REACH_C } from "./film-conditions.ts";
-
-/** A diagnostic still without its place: the record's reader knows that. */
-export type Complaint = Omit<Diagnostic, "place">;
 
 /** Days [d] after which a film that is not touch dry was most likely timed in hours. */
 export const LONGEST_TOUCH_DRY_DAYS = 120;

@@ -4,7 +4,7 @@
  *
  * @source memory-formulation
  */
-import type { Complaint } from "./plausibility.ts";
+import type { Complaint } from "../diagnostics/complaint.ts";
 
 export interface BlackOrigin {
   readonly colourIndexName: string;

@@ -1,6 +1,6 @@
 /** Parts of a colour's pigments, as a record gives them, to shares of the dry pigment by mass. */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Complaint } from "./plausibility.ts";
+import type { Complaint } from "../diagnostics/complaint.ts";
 
 /** How far written shares may stray from a whole by their own rounding. */
 export const WRITTEN_SUM_TOLERANCE = 0.005;

@@ -5,11 +5,8 @@
  *
  * @source memory-formulation
  */
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Complaint } from "../diagnostics/complaint.ts";
 import type { Range } from "../quantities/range.ts";
-
-/** A diagnostic still without its place: the record's reader knows that. */
-export type Complaint = Omit<Diagnostic, "place">;
 
 export interface Reach {
   readonly subject: string;

@@ -1,13 +1,10 @@
 /** Words of lightfastness scales, told apart: a word of the wrong scale is a fault with the nearest right form. */
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Complaint } from "../diagnostics/complaint.ts";
 import { customaryCategory, blueWool } from "./blue-wool.ts";
 import { GREY_SCALE } from "./grey-scale.ts";
 import { LIGHTFASTNESS_LIMITS } from "./lightfastness.ts";
 
 export type LightfastnessScale = "category" | "blue wool" | "grey scale";
-
-/** A diagnostic still without its place: the record's reader knows that. */
-export type Complaint = Omit<Diagnostic, "place">;
 
 const SCALES: Readonly<Record<LightfastnessScale, { readonly words: readonly string[]; readonly expected: string; readonly field: string }>> = {
   "category": { words: LIGHTFASTNESS_LIMITS.map((row) => row.category), expected: "I, II, III, IV or V", field: "category" },

@@ -1,0 +1,55 @@
+/**
+ * `npm run bench`: how long the main job's parts take, each beside one fixed piece
+ * of arithmetic timed in the same run. The ratios travel between machines; the
+ * milliseconds are this machine's today.
+ */
+import { hueChromaOfLab } from "../../lib/colorimetry/munsell-inversion.ts";
+import { readingNotations } from "../../lib/colorimetry/reading-notations.ts";
+import { tintsInWhites } from "../../lib/optics/tints-in-whites.ts";
+import type { Spectrum } from "../../lib/quantities/spectrum.ts";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import { allSheets } from "../../lib/sheet/all-sheets.ts";
+import { drawdownSet } from "../../lib/sheet/drawdown-set.ts";
+
+const RUNS = 9;
+
+/** Median of several runs [ms], after one that only warms up. */
+function medianMs(work: () => unknown, times: number): number {
+  work();
+  const taken = Array.from({ length: RUNS }, () => {
+    const started = performance.now();
+    for (let i = 0; i < times; i++) work();
+    return (performance.now() - started) / times;
+  });
+  return taken.sort((one, other) => one - other)[Math.floor(RUNS / 2)] ?? NaN;
+}
+
+/** The yardstick: a million square roots added up. */
+function yardstick(): number {
+  let sum = 0;
+  for (let i = 1; i <= 1_000_000; i++) sum += Math.sqrt(i);
+  return sum;
+}
+
+const grid = { startNm: 400, stepNm: 10, count: 31 };
+const reading: Spectrum = { grid, values: Array.from({ length: 31 }, (_, i) => 0.05 + 0.4 / (1 + Math.exp((20 - i) / 2))) };
+const { records, diagnostics } = loadRecords("content");
+if (records === undefined) throw new Error(`Unexpected errors in content/: ${diagnostics.length}`);
+const lampBlack = records.colours.get("lamp-black");
+if (lampBlack === undefined) throw new Error("Unexpected demonstration, expected a lamp-black");
+const drawdowns = drawdownSet(lampBlack, records);
+
+const unit = medianMs(yardstick, 5);
+const notations = medianMs(() => readingNotations(reading), 200);
+const munsell = medianMs(() => [1, 2, 3].map(() => hueChromaOfLab({ L: 45, a: 20, b: 15 })), 200);
+const rows: readonly (readonly [string, number, string])[] = [
+  ["a reading to every notation", notations, `npm munsell's three inversions ${Math.round((100 * munsell) / notations)} % of it; wanted under 0.5 ms`],
+  ["one colour in three whites: fit, ladders, sentences", medianMs(() => tintsInWhites(drawdowns), 10), "wanted under 5 ms"],
+  ["all records read and checked", medianMs(() => loadRecords("content"), 1), `${records.colours.size} colours`],
+  ["all sheets worked out", medianMs(() => allSheets(records), 1), `${records.colours.size} colours`],
+];
+
+process.stdout.write(`yardstick: a million square roots, ${unit.toFixed(2)} ms\n`);
+for (const [name, ms, note] of rows) {
+  process.stdout.write(`${name.padEnd(52)} ${(ms / unit).toFixed(2).padStart(9)} x   ${ms.toFixed(3).padStart(10)} ms   ${note}\n`);
+}
