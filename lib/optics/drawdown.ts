@@ -11,7 +11,7 @@ export interface White {
 
 /** A let-down of a colour in a white. */
 export interface Tint {
-  /** Name that verdicts and refusals call it by, such as "titanium-white 1:20". */
+  /** Name that verdicts and refusals call it by, such as "titanium-white 1:20"; no two of a set are alike. */
   readonly id: string;
   /** Slug of its white. */
   readonly white: string;

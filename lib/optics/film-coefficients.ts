@@ -2,6 +2,8 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import { flatSpectrum, sameGrid, type WavelengthGrid } from "../quantities/spectrum.ts";
+import { scatteringPower, twoGroundRatio } from "./film.ts";
+import { absorptionScatteringRatio, masstoneReflectance } from "./kubelka-munk.ts";
 import { DRAWDOWN_NOISE } from "./reading-noise.ts";
 import type { Geometry, Reading, SurfaceConstants } from "./reading.ts";
 import { internalReflectances } from "./reading-in-geometry.ts";
@@ -91,10 +93,8 @@ function pointCoefficients(films: readonly PointFilm[], masstone: number | undef
   // As far from hiding as noise leaves it, and no thicker than the ground itself.
   const hides = side * (R - Rinf) < noise;
   const kept = hides ? Rinf + side * noise : side * (Rg - R) > 0 ? R : Rg - side * noise * 1e-3;
-  const b = (1 / Rinf - Rinf) / 2;
-  const q = (r: number): number => (r - Rinf) / (1 / Rinf - r);
-  const S = Math.log(q(Rg) / q(kept)) / (2 * b * filmUm);
-  return { S, K: (S * (1 - Rinf) ** 2) / (2 * Rinf), atLeast: hides };
+  const S = scatteringPower(kept, Rinf, Rg) / filmUm;
+  return { S, K: S * absorptionScatteringRatio(Rinf), atLeast: hides };
 }
 
 /** R-infinity of the film over two grounds; noise that asks for less than no absorption gives the perfect white. */
@@ -102,10 +102,9 @@ function twoGroundMasstone(films: readonly PointFilm[]): number {
   const [one, other] = films;
   if (one === undefined || other === undefined) return NaN;
   const [{ R: Rb, Rg: gb }, { R: Rw, Rg: gw }] = one.Rg < other.Rg ? [one, other] : [other, one];
-  if (Rw - Rb < 1e-6) return Rb;
-  const top = (1 + Rb * gb) * (gw - Rw) - (1 + Rw * gw) * (gb - Rb);
-  const a = Math.max(top / ((Rb + gb) * (gw - Rw) - (Rw + gw) * (gb - Rb)), 1);
-  return Number.isFinite(a) ? a - Math.sqrt(a * a - 1) : 1;
+  // A film that hides reads its own masstone over both.
+  if (Rw - Rb < 1e-6 || !(gb < gw)) return Rb;
+  return masstoneReflectance(twoGroundRatio(Rb, Rw, gb, gw) ?? 0);
 }
 
 function nearestTold(told: readonly (PointCoefficients & { readonly i: number })[], i: number): PointCoefficients {

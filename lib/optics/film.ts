@@ -83,18 +83,17 @@ export function scatteringPower(film: number, masstone: number, ground: number):
  *     a = ((1 + Rb gb)(gw - Rw) - (1 + Rw gw)(gb - Rb)) / ((Rb + gb)(gw - Rw) - (Rw + gw)(gb - Rb))
  *     gb = 0: a = (Rw + (Rb - Rw + gw) / (Rb gw)) / 2
  *
- * @param overBlack Rb [1] over the ground gb; `overWhite` Rw [1] over the ground gw; all internal.
- * @returns K/S = a - 1 [1], >= 0.
- * @throws RangeError when the two readings belong to no film (the film lightens white and darkens black
- *   beyond what any K, S >= 0 allows).
+ * @param overBlack, overWhite Rb, Rw [1] of the film over the grounds `black` gb and `white` gw, all internal.
+ * @returns K/S = a - 1 [1], >= 0; undefined when no film of K, S >= 0 gives such readings.
+ * @throws RangeError when a reading is NaN, or the black ground is not the darker.
  * @source kubelka-1948
  */
-export function twoGroundRatio(overBlack: number, overWhite: number, black: number, white: number): number {
+export function twoGroundRatio(overBlack: number, overWhite: number, black: number, white: number): number | undefined {
   const [Rb, Rw, gb, gw] = [overBlack, overWhite, black, white];
   if (!(gb >= 0 && gb < gw && gw <= 1)) throw domainError("reflectance of the black ground", gb, `0 <= black < white ${gw} <= 1`);
+  for (const R of [Rb, Rw]) if (!(R >= 0 && R <= 1)) throw domainError("film reflectance", R, "0 <= R <= 1");
   const top = (1 + Rb * gb) * (gw - Rw) - (1 + Rw * gw) * (gb - Rb);
   const bottom = (Rb + gb) * (gw - Rw) - (Rw + gw) * (gb - Rb);
   const a = top / bottom;
-  if (!(a >= 1 && a < Infinity)) throw domainError("a of a film over two grounds", a, "1 <= a < Infinity");
-  return a - 1;
+  return a >= 1 && a < Infinity ? a - 1 : undefined;
 }

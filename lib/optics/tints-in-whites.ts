@@ -1,8 +1,7 @@
-import type { Ruling } from "../quantities/ruling.ts";
+import { isRuling, type Ruling } from "../quantities/ruling.ts";
 import type { ColourFit, FitRefusal } from "./colour-fit.ts";
 import type { DrawdownSet } from "./drawdown.ts";
 import { EQUAL_LIGHTNESSES, predictedAtLightness, type TintAtLightness } from "./equal-lightness.ts";
-import { isRuling } from "../quantities/ruling.ts";
 import { fittedColour } from "./fitted-colour.ts";
 import { ladderModel, ladderSteps, type LadderStep } from "./ladder.ts";
 import { tintRuling, whitesRuling, type JudgedTint } from "./tint-ruling.ts";

@@ -128,14 +128,19 @@ describe("twoGroundRatio", () => {
     fc.assert(fc.property(fc.double({ min: 0.01, max: 2, noNaN: true }), S, (ratio, SX) => {
       const over = (Rg: number): number => integratedReflectance(ratio * SX, SX, 1, Rg);
       fc.pre(over(0.85) - over(0.04) > 0.01);
-      expect(twoGroundRatio(over(0.04), over(0.85), 0.04, 0.85) / ratio).toBeCloseTo(1, 3);
+      expect((twoGroundRatio(over(0.04), over(0.85), 0.04, 0.85) ?? NaN) / ratio).toBeCloseTo(1, 3);
       expect(absorptionScatteringRatio(masstoneReflectance(ratio))).toBeCloseTo(ratio, 9);
     }), RUNS);
   });
 
-  test("refuses readings that no film gives", () => {
-    expect(() => twoGroundRatio(0.5, 0.9, 0, 0.8)).toThrow(/Unexpected a of a film over two grounds/);
-    expect(() => twoGroundRatio(0.5, 0.9, 0.8, 0.8)).toThrow(/Unexpected reflectance of the black ground/);
-    expect(() => twoGroundRatio(NaN, 0.9, 0, 0.8)).toThrow(/Unexpected a of a film over two grounds/);
+  test("is undefined for readings that no film gives", () => {
+    // A film that absorbs nothing and reads R0 = .5 over black lets .5 through: over white .8 it reads .5 + .25 (.8/(1 - .4)).
+    expect(twoGroundRatio(0.5, 0.9, 0, 0.8)).toBeUndefined();
+    expect(twoGroundRatio(0.5, 0.5 + 0.25 * (0.8 / (1 - 0.5 * 0.8)), 0, 0.8)).toBeCloseTo(0, 12);
+  });
+
+  test("refuses what is no reading and no pair of grounds", () => {
+    for (const R of [NaN, -0.01, 1.01]) expect(() => twoGroundRatio(R, 0.9, 0, 0.8)).toThrow(`Unexpected film reflectance \`${R}\``);
+    for (const black of [0.8, 0.9, NaN, -0.1]) expect(() => twoGroundRatio(0.5, 0.7, black, 0.8)).toThrow(`Unexpected reflectance of the black ground \`${black}\``);
   });
 });
