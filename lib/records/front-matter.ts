@@ -15,8 +15,8 @@ export function frontMatter(file: string, text: string): { parts?: FrontMatter; 
     const whole = fileFault(file, { severity: "error", rule: "records/front-matter", subject: "front matter", actual, expected });
     return { diagnostics: [{ ...whole, place: { ...whole.place, line } }] };
   };
-  if (lines[0]?.trimEnd() !== "---") return fault(1, lines[0]?.slice(0, 60) ?? "", "a first line of `---`");
+  if (lines[0]?.trimEnd() !== "---") return fault(1, lines[0]?.slice(0, 60) || "nothing", "a first line of three hyphens, ---");
   const end = lines.findIndex((line, i) => i > 0 && line.trimEnd() === "---");
-  if (end < 0) return fault(lines.length, "the end of the file", "a line of `---` after the front matter");
+  if (end < 0) return fault(lines.length, "the end of the file", "a line of three hyphens, ---, after the front matter");
   return { parts: { yaml: lines.slice(1, end).join("\n"), firstLine: 2, body: lines.slice(end + 1).join("\n").trim() }, diagnostics: [] };
 }

@@ -20,7 +20,7 @@ export interface LoadedRecords {
 export function loadRecords(contentDir: string, cwd: string = process.cwd()): LoadedRecords {
   const tree = contentTree(contentDir, cwd);
   const diagnostics = [...tree.diagnostics];
-  const files = parsedFiles(tree.files, diagnostics);
+  const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const colours = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
   diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files));

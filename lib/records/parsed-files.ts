@@ -1,6 +1,6 @@
 import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { ContentFile, ContentFolder } from "./content-tree.ts";
+import type { ContentFile, ContentFolder, ContentTree } from "./content-tree.ts";
 import { fileFault } from "./file-fault.ts";
 import { frontMatter } from "./front-matter.ts";
 import { parseReadingFile, type ReadingFile } from "./readings/reading-file.ts";
@@ -29,15 +29,25 @@ export interface ParsedFiles {
   readonly sources: ReadonlyMap<string, Parsed<SourceRecord>>;
   /** By file name without ending; a file that could not be read whole is kept as undefined, so that it is complained of once. */
   readonly readings: ReadonlyMap<string, { readonly file: string; readonly reading: ReadingFile | undefined }>;
-  /** Slugs of files that are there but have faults: a reference to one is not a second fault. */
+  /** Slugs of files that are there but have faults, `pigments/` for a folder that could not be read: a reference to one is not a second fault. */
   readonly faulty: ReadonlySet<string>;
 }
 
+/** Whether a record is there, or may be, though it could not be read. */
+export function isFaulty({ faulty }: ParsedFiles, folder: string, slug: string): boolean {
+  return faulty.has(`${folder}/${slug}`) || faulty.has(`${folder}/`);
+}
+
 /** Parse every file by the form of its folder, and hold each against its schema. */
-export function parsedFiles(files: readonly ContentFile[], diagnostics: Diagnostic[]): ParsedFiles {
-  const faulty = new Set<string>();
+export function parsedFiles({ files, unread }: Pick<ContentTree, "files" | "unread">, diagnostics: Diagnostic[]): ParsedFiles {
+  const faulty = new Set(unread);
 
   function parsed<S extends z.ZodType>(schema: S, source: ContentFile): Parsed<z.output<S>> | undefined {
+    const unprintable = unprintableFault(source);
+    if (unprintable !== undefined) {
+      diagnostics.push(unprintable);
+      return undefined;
+    }
     const markdown = source.ending === ".md";
     const split = markdown ? frontMatter(source.file, source.text) : { parts: { yaml: source.text.replace(/^\uFEFF/, ""), firstLine: 1, body: "" }, diagnostics: [] };
     diagnostics.push(...split.diagnostics);
@@ -88,8 +98,10 @@ export function parsedFiles(files: readonly ContentFile[], diagnostics: Diagnost
   }
 
   const workshopFile = files.find((file) => file.folder === "workshop");
+  const workshop = workshopFile && parsed(workshopSchema, workshopFile);
+  if (workshop === undefined) faulty.add("workshop/workshop");
   return {
-    workshop: workshopFile && parsed(workshopSchema, workshopFile),
+    workshop,
     pigments: folder("pigments", pigmentSchema),
     vehicles: folder("vehicles", vehicleSchema),
     colours: folder("colours", colourSchema),
@@ -98,6 +110,17 @@ export function parsedFiles(files: readonly ContentFile[], diagnostics: Diagnost
     faulty,
   };
 }
+
+/** Bytes that are no UTF-8, and controls that are no text: a page could not show them. */
+function unprintableFault({ file, text }: ContentFile): Diagnostic | undefined {
+  const lines = text.split("\n");
+  const line = lines.findIndex((one) => UNPRINTABLE.test(one));
+  if (line < 0) return undefined;
+  const whole = fileFault(file, { severity: "error", rule: "records/encoding", subject: "character", actual: "bytes that are no text", expected: "UTF-8 text" });
+  return { ...whole, place: { ...whole.place, line: line + 1, column: (lines[line]?.search(UNPRINTABLE) ?? 0) + 1 } };
+}
+
+const UNPRINTABLE = /(?![\t\n\r])[\uFFFD\p{Cc}]/u;
 
 function isSlug(stem: string): boolean {
   return /^[a-z0-9]+(-[a-z0-9]+)*$/.test(stem) && stem.length <= 80;

@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { fileFault } from "./file-fault.ts";
-import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import { isFaulty, type Parsed, type ParsedFiles } from "./parsed-files.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** What kind of record a slug may name. */
@@ -17,14 +17,14 @@ export function referenceFaults(files: ParsedFiles, builtInSources: ReadonlySet<
   const used = new Set<string>();
 
   function refer(from: Parsed<unknown>, path: RecordPath, slug: string, kinds: readonly Kind[]): void {
-    const found = kinds.filter((kind) => files[kind].has(slug) || files.faulty.has(`${kind}/${slug}`));
+    const found = kinds.filter((kind) => files[kind].has(slug) || isFaulty(files, kind, slug));
     found.forEach((kind) => used.add(`${kind}/${slug}`));
     if (found.length > 0 || (kinds.includes("sources") && builtInSources.has(slug))) return;
     const known = [...kinds.flatMap((kind) => [...files[kind].keys()]), ...(kinds.includes("sources") ? builtInSources : [])];
     const near = nearestWord(slug, known);
     diagnostics.push({
       severity: "error", rule: "records/missing-reference", place: from.yaml.place(path),
-      subject: String(path.filter((key) => typeof key === "string").at(-1) ?? "name"), actual: slug,
+      subject: path.filter((key) => typeof key === "string").at(-1) ?? "name", actual: slug,
       expected: `the file name of a record in ${kinds.map((kind) => `${kind}/`).join(" or ")}`,
       ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
     });
@@ -45,22 +45,24 @@ export function referenceFaults(files: ParsedFiles, builtInSources: ReadonlySet<
     for (const { path, key } of sourceKeys(record.record, [])) refer(record, path, key, ["sources"]);
   }
 
+  // What a record with a fault refers to is not known.
+  const allRead = files.faulty.size === 0;
   for (const kind of ["pigments", "vehicles", "sources"] as const) {
     for (const { slug, file } of files[kind].values()) {
-      if (!used.has(`${kind}/${slug}`)) diagnostics.push(unused(file, slug));
+      if (allRead && !used.has(`${kind}/${slug}`)) diagnostics.push(unused(file, slug));
       if (kind === "sources" && builtInSources.has(slug)) {
         diagnostics.push(fileFault(file, { severity: "error", rule: "records/source-clash", subject: "source key", actual: slug, expected: "a key that the built-in bibliography does not have" }));
       }
     }
   }
   for (const [stem, { file }] of files.readings) {
-    if (!usedReadings.has(stem)) diagnostics.push(unused(file, stem));
+    if (allRead && !usedReadings.has(stem)) diagnostics.push(unused(file, stem));
   }
   return diagnostics;
 }
 
 function unused(file: string, slug: string): Diagnostic {
-  return fileFault(file, { severity: "warning", rule: "records/unused", subject: "record that nothing uses", actual: slug, expected: "a colour that refers to it" });
+  return fileFault(file, { severity: "warning", rule: "records/unused", subject: "record that nothing uses", actual: slug, expected: "a record that refers to it" });
 }
 
 /** Every `source:` in a record, at whatever depth. */

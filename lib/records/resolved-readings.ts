@@ -1,10 +1,10 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import { VIEWINGS, type Viewing } from "../colorimetry/viewing.ts";
+import { VIEWINGS } from "../colorimetry/viewing.ts";
 import { parseMunsell } from "../colorimetry/munsell-notation.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { sameGrid } from "../quantities/spectrum.ts";
-import type { ParsedFiles } from "./parsed-files.ts";
+import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
 import { spectrumFromColumn } from "./readings/spectrum-from-column.ts";
 import type { Reading, SpectrumReading, Surface } from "./records.ts";
@@ -36,6 +36,7 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
     const file = files.readings.get(stem);
     used.add(stem);
     if (file === undefined) {
+      if (isFaulty(files, "readings", stem)) return undefined;
       const near = nearestWord(stem, [...files.readings.keys()]);
       return complain(yaml, [...path, "reading"], {
         rule: "records/missing-reading", subject: "reading", actual: form.reading, expected: "the name of a file in readings/",
@@ -98,7 +99,7 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
     const viewing = VIEWINGS.find((known) => known === `${form.illuminant}/${form.observer}`);
     if (viewing === undefined) {
       return complain(yaml, [...path, "observer"], {
-        rule: "records/viewing", subject: "illuminant and observer", actual: `${form.illuminant}/${form.observer}`, expected: (VIEWINGS as readonly Viewing[]).join(" | "),
+        rule: "records/viewing", subject: "illuminant and observer", actual: `${form.illuminant}/${form.observer}`, expected: VIEWINGS.join(" | "),
       });
     }
     const [L, a, b] = form.lab;

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { knownKeys } from "./known-keys.ts";
@@ -32,13 +32,17 @@ function faults(issue: Issue, above: RecordPath, schema: z.ZodType, record: Yaml
   }];
 }
 
+/** More keys than this are a hint and no expectation. */
+const MOST_EXPECTED = 14;
+
 function unknownKey(key: string, path: RecordPath, schema: z.ZodType, record: YamlRecord): Diagnostic {
   const known = knownKeys(schema, path);
   const near = nearestWord(key, known);
+  const hint = near !== undefined ? `nearest known key \`${near}\`` : known.length > MOST_EXPECTED ? `known keys: ${known.join(", ")}` : undefined;
   return {
     severity: "error", rule: "records/unknown-key", place: record.keyPlace(path, key), subject: "key", actual: key,
-    expected: known.length > 14 ? "a key of this record" : known.join(", "),
-    hint: near === undefined ? `known keys: ${known.join(", ")}` : `nearest known key \`${near}\``,
+    expected: known.length > MOST_EXPECTED ? "a key of this record" : known.join(", "),
+    ...(hint === undefined ? {} : { hint }),
   };
 }
 
@@ -81,7 +85,7 @@ function valueAt(data: unknown, path: RecordPath): unknown {
 
 function printedValue(value: unknown): string {
   if (value === undefined || value === null) return "nothing";
-  const printed = typeof value === "string" ? value : JSON.stringify(value);
+  const printed = typeof value === "string" ? value : typeof value === "number" ? String(value) : JSON.stringify(value);
   return printed.length > 80 ? `${printed.slice(0, 77)}...` : printed;
 }
 

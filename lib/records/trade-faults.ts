@@ -6,16 +6,16 @@ type Fault = Pick<Diagnostic, "rule" | "subject" | "actual" | "expected"> & { re
 
 /** Faults that no schema sees because they lie between two keys of a record. */
 export function tradeFaults(files: ParsedFiles): Diagnostic[] {
-  return [...files.colours.values()].flatMap((colour) => {
-    const diagnostics: Diagnostic[] = [];
-    const complain = (path: RecordPath, { severity = "error", ...fault }: Fault): void => {
-      diagnostics.push({ severity, place: colour.yaml.place(path), ...fault });
-    };
-    partsFaults(colour, complain);
-    ratioFaults(colour, complain);
-    rangeFaults(colour.record, [], complain);
-    return diagnostics;
-  });
+  const diagnostics: Diagnostic[] = [];
+  const complainer = ({ yaml }: Parsed<unknown>) => (path: RecordPath, { severity = "error", ...fault }: Fault): void => {
+    diagnostics.push({ severity, place: yaml.place(path), ...fault });
+  };
+  for (const colour of files.colours.values()) {
+    partsFaults(colour, complainer(colour));
+    ratioFaults(colour, complainer(colour));
+  }
+  for (const one of [...files.colours.values(), ...files.pigments.values(), ...files.vehicles.values()]) rangeFaults(one.record, [], complainer(one));
+  return diagnostics;
 }
 
 function partsFaults({ record }: Parsed<{ pigments: readonly { pigment: string; parts?: number | undefined }[] }>, complain: (path: RecordPath, fault: Fault) => void): void {

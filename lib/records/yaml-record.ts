@@ -1,4 +1,4 @@
-import { isMap, isNode, isPair, isScalar, LineCounter, parseDocument, type Document } from "yaml";
+import { isMap, isNode, isPair, isScalar, LineCounter, parseDocument, type Document, type YAMLError } from "yaml";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 
 export type RecordPath = readonly PropertyKey[];
@@ -16,6 +16,9 @@ export interface YamlRecord {
 /** More aliases than this in one record is an attack, not a notebook. */
 const MOST_ALIASES = 50;
 
+/** A slip in the indentation brings many complaints after it; the first ones tell. */
+const MOST_FAULTS = 3;
+
 /**
  * Parse one YAML record. `firstLine` shifts the lines of front matter to where they stand in its file.
  * @returns the record, or the complaints why there is none.
@@ -28,11 +31,13 @@ export function yamlRecord(file: string, text: string, firstLine = 1): { record?
     return { file, line: Math.max(line, 1) + firstLine - 1, column: Math.max(col, 1), path };
   };
 
-  const faults = [...document.errors, ...document.warnings].map((error): Diagnostic => ({
+  const errors = [...document.errors, ...document.warnings];
+  const tooDeep = errors.find(isTooDeep);
+  const faults = (tooDeep === undefined ? errors : [tooDeep]).map((error): Diagnostic => ({
     severity: "error", rule: "records/yaml", place: at(error.pos[0], ""),
-    subject: "YAML", actual: sentence(error.message), expected: "a well-formed record",
+    subject: "YAML", actual: sentence(error), expected: "a well-formed record",
   }));
-  if (faults.length > 0) return { diagnostics: faults };
+  if (faults.length > 0) return { diagnostics: faults.slice(0, MOST_FAULTS) };
 
   let data: unknown;
   try {
@@ -72,6 +77,13 @@ export function printedPath(path: RecordPath): string {
   return path.reduce<string>((printed, key) => (typeof key === "number" ? `${printed}[${key}]` : printed === "" ? String(key) : `${printed}.${String(key)}`), "");
 }
 
-function sentence(message: string): string {
-  return message.split("\n")[0]?.trim() ?? message;
+/** Brackets by the thousand: the parser gives up wherever its stack ends, and complains of the rest. */
+function isTooDeep({ message }: YAMLError): boolean {
+  return message.includes("call stack");
+}
+
+function sentence(error: YAMLError): string {
+  if (error.code === "MULTIPLE_DOCS") return "a second document";
+  if (isTooDeep(error)) return "values in values, too deep to read";
+  return error.message.split("\n")[0]?.trim() ?? error.message;
 }
