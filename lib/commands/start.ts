@@ -45,7 +45,7 @@ export async function start({ contentDir, date, port }: CommandOptions): Promise
   const address = port === 0 ? await freePort() : port;
   let isFirst = true;
   const eleventy = await newEleventy(scratch, (config) => {
-    configure(config, () => current ?? { pages: [], files: [], sheetCount: 0 });
+    configure(config, () => current ?? { pages: [], files: [], sheetCount: 0 }, true);
     config.setServerOptions({ port: address, portReassignmentRetryCount: 0, showAllHosts: false, showVersion: false });
     for (const folder of [resolve(contentDir), ...["lib", "assets", "templates"].map((name) => join(PACKAGE_ROOT, name))]) config.addWatchTarget(folder);
     config.on("eleventy.before", async () => {
@@ -53,6 +53,7 @@ export async function start({ contentDir, date, port }: CommandOptions): Promise
       isFirst = false;
     });
   }, { quietMode: true, runMode: "serve" });
+  await eleventy.init();
   await eleventy.watch();
   await eleventy.serve(address);
   process.stdout.write(`http://localhost:${address}/\n`);

@@ -11,6 +11,7 @@ export interface EleventyConfig {
 
 export interface EleventyRun {
   readonly write: () => Promise<unknown>;
+  readonly init: () => Promise<unknown>;
   readonly watch: () => Promise<unknown>;
   readonly serve: (port: number) => Promise<unknown>;
 }

@@ -2,8 +2,11 @@ import { join } from "node:path";
 import nunjucks from "nunjucks";
 import { PACKAGE_ROOT } from "./package-root.ts";
 
-/** Nunjucks over templates/: a missing figure stops the build, a record's text is escaped. */
-export function templateEnvironment(): nunjucks.Environment {
-  const loader = new nunjucks.FileSystemLoader(join(PACKAGE_ROOT, "templates"), { noCache: false });
+/**
+ * Nunjucks over templates/: a missing figure stops the build, a record's text is escaped.
+ * Templates are read again on each use only while they may be edited.
+ */
+export function templateEnvironment(isLive: boolean): nunjucks.Environment {
+  const loader = new nunjucks.FileSystemLoader(join(PACKAGE_ROOT, "templates"), { noCache: isLive });
   return new nunjucks.Environment(loader, { autoescape: true, throwOnUndefined: true, trimBlocks: true, lstripBlocks: true });
 }
