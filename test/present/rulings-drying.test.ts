@@ -7,7 +7,10 @@ import { fatnessRuling } from "../../lib/drying/fatness.ts";
 import { filmHealthRulings } from "../../lib/drying/film-health.ts";
 import { groundRulings, placeByClass } from "../../lib/drying/layering-advice.ts";
 import { layeringRulings } from "../../lib/drying/layering.ts";
+import { sinkingInRulings } from "../../lib/drying/sinking-in.ts";
 import { DRYING_RULINGS } from "../../lib/present/words/en/rulings-drying.ts";
+import { expect, test } from "vitest";
+import type { Quantity } from "../../lib/quantities/range.ts";
 import type { Ruling } from "../../lib/quantities/ruling.ts";
 import { holdSentences } from "./rulings-held.ts";
 
@@ -39,7 +42,14 @@ const rulings: (Ruling | undefined)[] = [
   ...(["fast", "medium", "slow", "very slow"] as const).map(placeByClass), ...(["acrylic", "oil", "glue and chalk"] as const).flatMap(groundRulings),
   ...filmHealthRulings({ pigments: [pigment("Zinc oxide", "PW 4", 0.12), pigment("Basic lead carbonate", "PW 1"), pigment("Lamp black", "PBk 6", 0.3)], oils: linseed, oilVolumeFraction: [0.66, 0.72], reducedPvc: [0.8, 0.86] }),
   ...(["walnut", "stand linseed", "poppy"] as const).flatMap((oil) => filmHealthRulings({ pigments: [], oils: [{ oil, massFraction: 1 }], reducedPvc: oil === "poppy" ? 1.2 : 0.95 })),
+  ...([[0.65, 1.05], [0.72, 0.92], [1.02, 1.17]] as const).flatMap((reducedPvc) => filmHealthRulings({ pigments: [], oils: [], reducedPvc })),
   ...drierRulings([{ metal: "cobalt", percentOnOil: 0.1 }, { metal: "manganese", percentOnOil: 0.05 }]),
 ];
+
+test("what only one end of an estimate bears out is said as what may be", () => {
+  const said = (reducedPvc: Quantity): string[] => sinkingInRulings(reducedPvc).filter(({ rule }) => rule !== "oiling-out").map(({ rule, values }) => DRYING_RULINGS[rule as "dull-of-itself"](values));
+  expect([said([0.65, 1.05]), said([0.72, 0.92])]).toEqual([[expect.stringMatching(/^At the drier end .* it may be dull of itself/)], [expect.stringMatching(/^At the drier end .* it may sink in/)]]);
+  expect([said([1.02, 1.17]), said(1.1), said([0.92, 0.97])]).toEqual([[expect.stringMatching(/^Dull of itself/)], [expect.stringMatching(/^Dull of itself/)], [expect.stringMatching(/^Little oil/)]]);
+});
 
 holdSentences("sentences of drying", DRYING_RULINGS, rulings.filter((ruling) => ruling !== undefined));

@@ -92,6 +92,7 @@ describe("the sentence of a colour in a white", () => {
   test("says of a chromatic colour what becomes of chroma and hue, and on what it rests", () => {
     expect(OPTICS_RULINGS["gains-chroma"](inWhite("Zinc White", { L: 50, a: 55, b: 40 }, RED_MASSTONE, "predicted").values))
       .toBe("Gains chroma and turns toward yellow in zinc white (C* 58 to 68 at L* 50, predicted).");
+    expect(OPTICS_RULINGS["gains-chroma"](inWhite("Zinc White", { L: 50, a: -5, b: -24 }, { L: 8, a: 1, b: -2 }).values)).toBe("Gains chroma and comes out blue in zinc white (C* 2 to 25 at L* 50).");
     expect(OPTICS_RULINGS["keeps-chroma"](inWhite("Zinc White", { L: 50, a: 50, b: 29 }, RED_MASSTONE).values)).toBe("Keeps chroma and hue in zinc white (C* 58 at L* 50).");
   });
 });

@@ -95,13 +95,14 @@ describe("values of a ruling", () => {
 describe("phrases", () => {
   test.each([
     ["Titanium White", "titanium white"], ["titanium-zinc-white", "titanium zinc white"], ["Prussian Blue", "Prussian blue"], ["Titanium-Zinc White", "titanium-zinc white"], ["PBk 9", "PBk 9"],
+    ["Titanium dioxide, rutile", "rutile titanium dioxide"], ["Lamp Black, milled", "milled lamp black"], ["One, two, three", "one, two, three"],
   ])("%s stands in a sentence as %s", (name, text) => {
     expect(within(name)).toBe(text);
   });
 
   test("lists read with commas and an and; names with commas of their own with semicolons", () => {
     expect([listed([]), listed(["a"]), listed(["a", "b"]), listed(["a", "b", "c"], "or")]).toEqual(["", "a", "a and b", "a, b or c"]);
-    expect(listed(["titanium dioxide, rutile", "chalk", "barytes"])).toBe("titanium dioxide, rutile; chalk; and barytes");
+    expect(listed(["white, of no name, old", "chalk", "barytes"])).toBe("white, of no name, old; chalk; and barytes");
   });
 
   test("figures claim no more digits than they bear", () => {

@@ -1,3 +1,5 @@
+import { SINKING_LIMITS } from "../../../drying/sinking-in.ts";
+import { ends } from "../../../quantities/range.ts";
 import type { RulingWording } from "../words.ts";
 import { bracketed, dayCount, decimals, degrees, listed, micrometres, namesWithin, percent, sentence, significant, timesTheDays, withUnit, within } from "./rulings-phrases.ts";
 import { hasValue, numberOf, quantityOf, textOf, textsOf, wordOf, type Values } from "./rulings-values.ts";
@@ -75,8 +77,12 @@ export const DRYING_RULINGS = {
   "carbon-skin-wrinkles-when-thick": (v) => sentence(`${pigmentShare(v)} skins over first, so a thick stroke may wrinkle`),
   "oil-rich-wrinkles-when-thick": (v) => `Oil is ${percent(quantityOf(v, "oilVolumeFraction"))} of the dry film by volume; from ${percent(numberOf(v, "from"))} a thick stroke may wrinkle.`,
   "sinks-in-on-absorbent-ground-alone": (v) => `Oil enough to keep its gloss (${packing(v)}): it sinks in only on an absorbent ground.`,
-  "sinks-in-easily": (v) => `Little oil to spare (${packing(v)}): it sinks in easily, in dull patches.`,
-  "dull-of-itself": (v) => `Dull of itself and not by sinking in (${packing(v)}): the film holds voids, and oiling out does not mend that.`,
+  "sinks-in-easily": (v) => (isOneEndAlone(v)
+    ? `At the drier end of the estimate (${packing(v)}) there is little oil to spare: it may sink in, in dull patches.`
+    : `Little oil to spare (${packing(v)}): it sinks in easily, in dull patches.`),
+  "dull-of-itself": (v) => (isOneEndAlone(v)
+    ? `At the drier end of the estimate (${packing(v)}) the film holds voids: it may be dull of itself, which oiling out does not mend.`
+    : `Dull of itself and not by sinking in (${packing(v)}): the film holds voids, and oiling out does not mend that.`),
   "oiling-out": () => "Where it has sunk in, oiling out brings back the depth: a little oil rubbed over the dry film and wiped off.",
   "yellows-most": (v) => sentence(`${OILS[wordOf(v, "oil", OILS)]} yellows most of the drying oils, and makes the toughest film`),
   "yellows-less": (v) => sentence(`${OILS[wordOf(v, "oil", OILS)]} yellows less than plain linseed oil`),
@@ -178,6 +184,12 @@ function oils(values: Values): string {
 
 function over(values: Values): string {
   return `${textOf(values, "upper")} over ${textOf(values, "lower")}`;
+}
+
+/** Whether an estimate is judged by an end that its other end would not bear out. */
+function isOneEndAlone(values: Values): boolean {
+  const [lower, upper] = ends(quantityOf(values, "reducedPvc"));
+  return SINKING_LIMITS.some(({ reducedPvcMax }) => lower <= reducedPvcMax && reducedPvcMax < upper);
 }
 
 function packing(values: Values): string {

@@ -43,6 +43,6 @@ function inForce(values: Values, entry?: string): string {
 /** Legal basis and buyers as the record words them, which may be a sentence of its own. */
 function forbidden(values: Values, words: string): string {
   const plain = (name: string): string => textOf(values, name).trim().replace(/\.$/, "");
-  const unless = hasValue(values, "basis") ? `sold to ${plain("buyers")} on this basis: ${plain("basis")}` : "no legal basis is recorded, so it is not offered here";
+  const unless = hasValue(values, "basis") ? `sold only to ${plain("buyers")}; legal basis: ${plain("basis")}` : "no legal basis is recorded, so it is not offered here";
   return sentence(`${words}; ${unless}`);
 }

@@ -15,7 +15,7 @@ const TINT_PHRASES = {
   "leans": (v) => `leans ${textOf(v, "hue")}`,
   "turns-clearly": (v) => `turns clearly ${textOf(v, "hue")}`,
   "turns-strongly": (v) => `turns strongly ${textOf(v, "hue")}`,
-  "gains-chroma": (v) => `gains chroma${turn(v)}`,
+  "gains-chroma": (v) => (textOf(v, "turn") === "no-hue-to-compare" ? `gains chroma and comes out ${textOf(v, "hue")}` : `gains chroma${turn(v)}`),
   "keeps-chroma": (v) => (textOf(v, "turn") === "keeps-hue" ? "keeps chroma and hue" : `keeps its chroma${turn(v)}`),
   "loses-chroma": (v) => `loses chroma${turn(v)}`,
 } as const satisfies Record<string, (values: Values) => string>;

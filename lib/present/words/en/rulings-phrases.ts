@@ -64,12 +64,13 @@ export function listed(texts: readonly string[], before: "and" | "or" = "and"): 
 const PROPER = new Set(["Prussian", "Naples", "Venetian", "Indian", "Italian", "French", "English", "Spanish", "Turkey", "Paris", "Vienna", "Cassel", "Cologne", "Mars"]);
 
 /**
- * The name of a pigment or white as it stands in the middle of a sentence:
- * "Titanium White" and "titanium-white" are "titanium white", "Prussian Blue" is "Prussian blue".
+ * The name of a pigment or white as it stands in the middle of a sentence: "Titanium White" and
+ * "titanium-white" are "titanium white", "Prussian Blue" is "Prussian blue", "Ultramarine, synthetic" is "synthetic ultramarine".
  */
 export function within(name: string): string {
   const spelled = /^[a-z0-9]+(-[a-z0-9]+)+$/.test(name) ? name.replaceAll("-", " ") : name;
-  return spelled.replace(/(?<![\p{L}\p{N}])\p{Lu}\p{Ll}+/gu, (word) => (PROPER.has(word) ? word : word.toLowerCase()));
+  const plain = spelled.replace(/(?<![\p{L}\p{N}])\p{Lu}\p{Ll}+/gu, (word) => (PROPER.has(word) ? word : word.toLowerCase()));
+  return plain.replace(/^([^,]+), (\p{Ll}[^,]*)$/u, "$2 $1");
 }
 
 export function namesWithin(names: readonly string[], before: "and" | "or" = "and"): string {
