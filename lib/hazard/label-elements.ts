@@ -66,7 +66,8 @@ export interface LabelElements {
 export function labelElements(mixture: Mixture): LabelElements {
   const parts = mixtureParts(mixture);
   const most = mixtureHazards(parts.atMost, mixture, parts.unaccounted);
-  const least = mixtureHazards(parts.atLeast, mixture, parts.unaccounted);
+  const isExact = parts.atMost.every(({ stated }) => typeof stated === "number");
+  const least = isExact ? most : mixtureHazards(parts.atLeast, mixture, parts.unaccounted);
   const stated = labelStatements(most.findings);
   const supplements = supplementalTraces(most.parts, most.findings, mixture);
   const smallPackage = smallPackageReduction(most.findings, mixture);

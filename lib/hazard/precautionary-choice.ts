@@ -58,10 +58,12 @@ function namesOf({ hazardClass, route }: Finding): string[] {
   return [...(exposure === undefined ? [] : [`${plain} ${exposure}`, `${family} ${exposure}`]), plain, family, "any"];
 }
 
-function answers(code: PrecautionaryCode, findings: readonly Finding[]): Answer[] {
+interface Named { readonly finding: Finding; readonly names: readonly string[] }
+
+function answers(code: PrecautionaryCode, findings: readonly Named[]): Answer[] {
   const table = precaution(code).answers;
-  return findings.flatMap((finding) => {
-    const name = namesOf(finding).find((each) => each in table);
+  return findings.flatMap(({ finding, names }) => {
+    const name = names.find((each) => Object.hasOwn(table, each));
     const recommended = name === undefined ? undefined : table[name];
     if (recommended === undefined) return [];
     return [{ finding, worth: name === "any" ? GENERAL_WORTH : WEIGHTS[recommended] * classElements(finding.hazardClass).gravity }];
@@ -74,7 +76,8 @@ function answers(code: PrecautionaryCode, findings: readonly Finding[]): Answer[
  */
 export function chosenPrecautions(findings: readonly Finding[], use: Use): ChosenPrecaution[] {
   if (findings.length === 0) return [];
-  const open = new Map(CHOOSABLE_PRECAUTIONS.filter((code) => stands(code, use)).map((code) => [code, answers(code, findings)] as const).filter(([, found]) => found.length > 0));
+  const named = findings.map((finding) => ({ finding, names: namesOf(finding) }));
+  const open = new Map(CHOOSABLE_PRECAUTIONS.filter((code) => stands(code, use)).map((code) => [code, answers(code, named)] as const).filter(([, found]) => found.length > 0));
   const spent = new Map<string, number>();
   const left = (code: PrecautionaryCode, { statement, route }: Finding): number => 0.5 ** (spent.get(spentKey(code, statement, route)) ?? 0);
   const chosen: ChosenPrecaution[] = [];
@@ -95,11 +98,14 @@ export function chosenPrecautions(findings: readonly Finding[], use: Use): Chose
     if (open.has("P102")) take("P102", "children-first", false);
     if (open.has("P501")) take("P501", "disposal-for-the-public", false);
   }
-  while (chosen.length < PRECAUTIONS_AT_MOST && open.size > 0) {
-    const worth = ([code, found]: readonly [PrecautionaryCode, readonly Answer[]]): number =>
-      found.reduce((sum, answer) => sum + answer.worth * left(code, answer.finding), 0);
-    const [best] = [...open].toSorted((one, other) => worth(other) - worth(one)) as [[PrecautionaryCode, Answer[]], ...unknown[]];
-    take(best[0], "by-severity", true);
+  while (chosen.length < PRECAUTIONS_AT_MOST) {
+    let best: { readonly code: PrecautionaryCode; readonly worth: number } | undefined;
+    for (const [code, found] of open) {
+      const worth = found.reduce((sum, answer) => sum + answer.worth * left(code, answer.finding), 0);
+      if (best === undefined || worth > best.worth) best = { code, worth };
+    }
+    if (best === undefined) break;
+    take(best.code, "by-severity", true);
   }
   return chosen.toSorted((one, other) => CHOOSABLE_PRECAUTIONS.indexOf(one.statement) - CHOOSABLE_PRECAUTIONS.indexOf(other.statement));
 }

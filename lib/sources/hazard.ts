@@ -124,10 +124,6 @@ export const HAZARD_SOURCES = {
     citation: "29 CFR 1926.252(e). Disposal of waste materials: covered containers for oily rags (US).",
     standing: "read",
   },
-  "iarc-93-memory": {
-    citation: "IARC Monographs, volume 93 (2010): carbon black and titanium dioxide, group 2B as inhaled dust.",
-    standing: "memory",
-  },
   "iupac-atomic-weights": {
     citation: "IUPAC Commission on Isotopic Abundances and Atomic Weights. Standard atomic weights, abridged.",
     standing: "memory",

@@ -1,0 +1,83 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { HAZARD_CODES } from "../../lib/hazard/hazard-statement.ts";
+import { PRECAUTIONS_AT_MOST } from "../../lib/hazard/precautionary-choice.ts";
+import { precaution, PRECAUTIONARY_CODES, replacement } from "../../lib/hazard/precautionary-statement.ts";
+import type { Mixture } from "../../lib/hazard/mixture.ts";
+import { label, leadCarbonate, substance, zincOxide } from "./ingredients.ts";
+
+const precautions = (ingredients: Parameters<typeof label>[0], other: Partial<Mixture> = {}) =>
+  label(ingredients, other).precautionaryStatements.map(({ statement }) => statement);
+
+describe("what a careful technician would expect (common practice, no source)", () => {
+  test("lead white for restorers: instructions, gloves, no food, water, advice", () => {
+    const chosen = precautions([leadCarbonate(0.85)]);
+    for (const code of ["P201", "P280", "P308+P313", "P273", "P270"]) expect(chosen).toContain(code);
+  });
+
+  test("dry lead white: do not breathe the dust", () => {
+    expect(precautions([leadCarbonate(1)], { form: "powder" })).toContain("P260");
+  });
+
+  test("a thinner: no flame, no vomiting, a doctor at once", () => {
+    const chosen = precautions([substance("turpentine", 1, "H226", "H304", "H336")], { form: "liquid", publicSale: true });
+    for (const code of ["P102", "P210", "P301+P310", "P331", "P501"]) expect(chosen).toContain(code);
+  });
+
+  test("zinc white: keep it out of the water, gather up what is spilt", () => {
+    expect(precautions([zincOxide(0.8)])).toEqual(["P273", "P391", "P501"]);
+  });
+
+  test("no hazard, no precaution", () => {
+    expect(precautions([substance("ochre", 0.8)], { publicSale: true })).toEqual([]);
+  });
+});
+
+describe("for the public", () => {
+  test("children first, and one on disposal (clp-article-28)", () => {
+    const chosen = label([leadCarbonate(0.85)], { publicSale: true }).precautionaryStatements;
+    expect(chosen.map(({ statement }) => statement)).toEqual(expect.arrayContaining(["P102", "P501"]));
+    expect(chosen.find(({ statement }) => statement === "P102")?.rule).toBe("children-first");
+  });
+
+  test("a trade label does not speak of children", () => {
+    expect(precautions([leadCarbonate(0.85)])).not.toContain("P102");
+  });
+});
+
+describe("editions", () => {
+  test("UN GHS Rev. 10 prints P203 and P318, the EU still P201 and P308+P313 (hazard figures, read)", () => {
+    const un = precautions([leadCarbonate(0.85)], { frame: "UN GHS" });
+    expect(un).toEqual(expect.arrayContaining(["P203", "P318"]));
+    for (const old of ["P201", "P202", "P308+P313"]) expect(un).not.toContain(old);
+    expect(precautions([leadCarbonate(0.85)])).toEqual(expect.arrayContaining(["P201", "P308+P313"]));
+  });
+
+  test.each([["P201", "P203"], ["P202", "P203"], ["P308+P313", "P318"]] as const)("%s is older than Rev. 10: %s", (old, now) => {
+    expect(replacement(old, "UN GHS")).toBe(now);
+    expect(replacement(old, "EU CLP")).toBeUndefined();
+  });
+
+  test("every replacement is a code of the list", () => {
+    const replacements = PRECAUTIONARY_CODES.map((code) => replacement(code, "UN GHS")).filter((code) => code !== undefined);
+    expect(replacements.length).toBeGreaterThan(10);
+    for (const code of replacements) expect(PRECAUTIONARY_CODES).toContain(code);
+  });
+});
+
+test("never more than six, in order, each for a hazard on the label, whatever the hazards", () => {
+  fc.assert(fc.property(
+    fc.subarray([...HAZARD_CODES], { minLength: 1 }), fc.boolean(), fc.constantFrom("paste", "powder", "liquid"), fc.constantFrom("EU CLP", "UN GHS"),
+    (statements, publicSale, form, frame) => {
+      const found = label([substance("a", 1, ...statements)], { publicSale, form, frame });
+      const chosen = found.precautionaryStatements;
+      const codes = chosen.map(({ statement }) => statement);
+      expect(codes.length).toBeLessThanOrEqual(PRECAUTIONS_AT_MOST);
+      expect(codes).toEqual([...new Set(codes)].sort());
+      for (const { statement, values } of chosen) {
+        for (const answered of values["answers"] as readonly string[]) expect(found.hazardStatements).toContain(answered);
+        expect([undefined, frame]).toContain(precaution(statement).frame);
+      }
+    },
+  ), { seed: 1, numRuns: 200 });
+});
