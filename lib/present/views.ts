@@ -233,6 +233,8 @@ export interface SheetView extends PageView {
   readonly oil: SectionView;
   readonly handling: HandlingSectionView;
   readonly pigment: PigmentSectionView;
+  /** The workshop's own notes on the colour, from its record. */
+  readonly notes?: { readonly heading: string; readonly body: Markup };
   /** Place among the range and neighbours. */
   readonly range?: NeighboursSectionView;
   readonly notations: SectionView;
@@ -402,6 +404,8 @@ export interface CatalogueTableView extends PageView {
   readonly kind: "catalogue-table";
   readonly lead: readonly string[];
   readonly orders: readonly LinkView[];
+  /** The range in this order, drawn. */
+  readonly pictures?: readonly PictureView[];
   /** One group without heading, or one for each family or class. */
   readonly groups: readonly { readonly id: string; readonly heading?: string; readonly table: TableView }[];
   readonly downloads: readonly DownloadView[];

@@ -23,7 +23,7 @@ describe("standing", () => {
   });
 
   test("a derived figure says what it rests on", () => {
-    expect(renderedMacro("standing", "standing", { kind: "derived", word: "derived", restsOn: "rests on an estimate" })).toContain("derived, rests on an estimate");
+    expect(renderedMacro("standing", "standing", { kind: "derived", word: "derived", restsOn: "rests on an estimate" })).toContain(`derived<span class="standing__rests">, rests on an estimate</span>`);
   });
 
   test("in brief it keeps its word for screen readers", () => {
