@@ -8,6 +8,8 @@ import { cellSwatch } from "../plots/small-swatch.ts";
 import { FAMILIES } from "../present/words/en/trade.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
+import { orderPictures } from "./catalogue-pictures.ts";
+import { munsellPlace } from "./munsell-place.ts";
 import { ownColour } from "./own-colour.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
@@ -56,6 +58,7 @@ export function catalogueTable(order: Order, context: PageContext, place: PagePl
   const heading = `${text.heading}, ${text.orders[order].replace(/^./, (letter) => letter.toLowerCase()).replace("table ", "")}`;
   return {
     kind: "catalogue-table", ...pageHead(context, place, heading, text.leads[order]), lead: [text.leads[order]], orders: orderLinks(context, place),
+    pictures: orderPictures(order, context, place),
     groups: grouped(order, context).map(({ id, heading: group, sheets }) => ({ id, heading: group, table: table(group, sheets, context, place) })),
     downloads: [],
   };
@@ -96,15 +99,12 @@ function number(figure: Figure<Quantity> | Figure<number> | undefined): number |
 
 const HUE_FAMILIES = ["Reds (R)", "Yellow-reds (YR)", "Yellows (Y)", "Green-yellows (GY)", "Greens (G)", "Blue-greens (BG)", "Blues (B)", "Purple-blues (PB)", "Purples (P)", "Red-purples (RP)"];
 
-/** Hundred-step hue; -1 for a neutral. Near neutrals count as neutral, since their hue is what gives least. */
-function hueNumber({ notations }: Sheet): number | undefined {
-  const munsell = notations.masstone?.munsell;
-  if (munsell === undefined || !isKnown(munsell.chroma)) return undefined;
-  if (munsell.hue === null || !isKnown(munsell.hue) || munsell.chroma.value < NEAR_NEUTRAL_BELOW) return -1;
-  const match = /^([\d.]+)([A-Z]+)$/.exec(munsell.hue.value);
-  return match === null ? undefined : HUE_LETTERS.indexOf(match[2] ?? "") * 10 + Number(match[1]);
+/** Hundred-step hue; -1 for a neutral, and for one so near it that its hue is what it gives least. */
+function hueNumber(sheet: Sheet): number | undefined {
+  const place = munsellPlace(sheet);
+  if (place === undefined) return undefined;
+  return place.hue === null || place.chroma < NEAR_NEUTRAL_BELOW ? -1 : place.hue;
 }
-const HUE_LETTERS = ["R", "YR", "Y", "GY", "G", "BG", "B", "PB", "P", "RP"];
 const NEAR_NEUTRAL_BELOW = 0.5;
 
 const CATEGORIES = ["I", "II", "III", "IV", "V"];

@@ -62,7 +62,10 @@ function curvePicture({ worded: { sheet }, words }: SheetPage): PictureView | un
     svg: asMarkup(spectralCurve({
       idPrefix: "curve", title: text.curveTitle, width: 480,
       description: text.curveDescription(significantText(lowest, 2), significantText(highest, 2), at(lowest), at(highest)),
-      curves: [{ label: text.curveLabel, spectrum: masstone.curve, colour, standing: masstone.standing }],
+      curves: [
+        { label: text.curveLabel(masstone.geometry ?? ""), spectrum: masstone.curve, colour, standing: masstone.standing },
+        ...(masstone.glossExcludedCurve === undefined ? [] : [{ label: text.excludedLabel, spectrum: masstone.glossExcludedCurve, colour, standing: "derived" as const }]),
+      ],
       wavelengthLabel: text.wavelength, reflectanceLabels: text.reflectance,
     })),
     caption: text.curveTitle,

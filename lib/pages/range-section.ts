@@ -1,6 +1,7 @@
 import { isKnown } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/range.ts";
 import { decimalText } from "../present/number-text.ts";
+import { rulingText } from "../present/ruling-text.ts";
 import { asMarkup, type NeighboursSectionView, type PictureView } from "../present/views.ts";
 import { placeInRange } from "../plots/place-in-range.ts";
 import { sameColourOtherPigment, samePigmentOtherColour } from "../range/range.ts";
@@ -25,7 +26,12 @@ export function rangeSection(page: SheetPage): NeighboursSectionView | undefined
   ].filter(({ cards }) => cards.length > 0);
   const pictures = [placePicture(page, "oil.oilIndexGPer100g", text.oilTitle, "oil"), placePicture(page, "drying.touchDryDays", text.dryingTitle, "drying")].filter((picture) => picture !== undefined);
   if (groups.length === 0 && pictures.length === 0) return undefined;
-  return { ...emptySection("range", words.pages.sections.range), pictures, groups };
+  const inTwoLights = (context.range.inTwoLights.get(sheet.slug) ?? []).filter(({ ruling }) => ruling.rule !== "differs-in-daylight");
+  const lists = inTwoLights.length === 0 ? [] : [{
+    heading: text.metameric,
+    items: inTwoLights.map(({ slug, ruling }) => ({ text: text.metamericPair(bySlug.get(slug)?.name ?? slug, rulingText(ruling, words)) })),
+  }];
+  return { ...emptySection("range", words.pages.sections.range), pictures, groups, lists };
 }
 
 function placePicture(page: SheetPage, path: string, title: string, id: string): PictureView | undefined {

@@ -1,10 +1,11 @@
-import type { LinkView, SheetView } from "../present/views.ts";
+import { asMarkup, type LinkView, type SheetView } from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { evidenceSection } from "./evidence-section.ts";
 import { dryingSection, oilPart, permanencePart } from "./figure-sections.ts";
 import { handlingSection, hazardView } from "./handling-section.ts";
 import { jsonLd } from "./json-ld.ts";
 import { madeOf, madeOfText } from "./made-of.ts";
+import { markdownHtml } from "./markdown.ts";
 import { notationsSection } from "./notations-section.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pigmentSection } from "./pigment-part.ts";
@@ -18,7 +19,7 @@ import { whitesSection } from "./whites-section.ts";
 
 /** A colour's sheet, in reading order. */
 export function sheetPage(worded: WordedSheet, revision: string, context: PageContext, place: PagePlace): SheetView {
-  const { words } = context;
+  const { words, records } = context;
   const { sheet } = worded;
   const page: SheetPage = { context, worded, place, words };
   const text = words.pages.sheet;
@@ -39,7 +40,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     ...(sheet.vehicle?.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
     revision: text.revision(revision, recordDate),
     terms: terms(words, ["masstone", "tint", "Munsell", "oil index"]),
-    contents: contents(page, range !== undefined),
+    contents: contents(page, range !== undefined, records.colours.get(sheet.slug)?.notes !== ""),
     whites: whitesSection(page),
     strength: strengthSection(page),
     drying: dryingSection(page),
@@ -47,14 +48,26 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     oil: oilPart(page),
     handling: handlingSection(page),
     pigment: pigmentSection(page),
+    ...notesSection(page),
     ...(range === undefined ? {} : { range }),
     notations: notationsSection(page),
     evidence: evidenceSection(page),
-    downloads: [{ text: "sheet.json", href: "sheet.json", note: words.pages.downloads.sheet }],
+    downloads: [
+      { text: "sheet.json", href: "sheet.json", note: words.pages.downloads.sheet },
+      ...(sheet.notations.masstone?.curve === undefined ? [] : [{ text: "masstone.csv", href: "masstone.csv", note: words.pages.downloads.reading }]),
+    ],
   };
 }
 
-function contents({ words }: SheetPage, hasRange: boolean): LinkView[] {
+/** What the workshop wrote below its record. */
+function notesSection({ context: { records }, worded: { sheet }, words }: SheetPage): Pick<SheetView, "notes"> {
+  const notes = records.colours.get(sheet.slug)?.notes ?? "";
+  if (notes === "") return {};
+  return { notes: { id: "notes", heading: words.pages.sections.notes, body: asMarkup(markdownHtml(notes)), tables: [], sources: [] } };
+}
+
+function contents({ words }: SheetPage, hasRange: boolean, hasNotes: boolean): LinkView[] {
   const { sections } = words.pages;
-  return Object.entries(sections).filter(([id]) => id !== "range" || hasRange).map(([id, text]) => ({ text, href: `#${id}` }));
+  const absent = new Set([...(hasRange ? [] : ["range"]), ...(hasNotes ? [] : ["notes"])]);
+  return Object.entries(sections).filter(([id]) => !absent.has(id)).map(([id, text]) => ({ text, href: `#${id}` }));
 }

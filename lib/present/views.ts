@@ -234,7 +234,7 @@ export interface SheetView extends PageView {
   readonly handling: HandlingSectionView;
   readonly pigment: PigmentSectionView;
   /** The workshop's own notes on the colour, from its record. */
-  readonly notes?: { readonly heading: string; readonly body: Markup };
+  readonly notes?: ProseSectionView;
   /** Place among the range and neighbours. */
   readonly range?: NeighboursSectionView;
   readonly notations: SectionView;

@@ -1,5 +1,11 @@
 import { lamplight } from "../colorimetry/lamplight.ts";
-import type { Reading } from "../records/records.ts";
+import { xyzToLab } from "../colorimetry/lab.ts";
+import { tristimulus } from "../colorimetry/tristimulus.ts";
+import { readingInGeometry } from "../optics/reading-in-geometry.ts";
+import { OIL_SURFACE } from "../optics/surface.ts";
+import { isRuling } from "../quantities/ruling.ts";
+import type { Reading, SpectrumReading } from "../records/records.ts";
+import { opticsReading } from "./drawdown-set.ts";
 import { notationFigure } from "./lab-figures.ts";
 import { readingFigures } from "./reading-figures.ts";
 import type { MasstoneNotations } from "./sheet.ts";
@@ -11,11 +17,23 @@ export function masstoneNotations(reading: Reading): MasstoneNotations {
     standing: "measured",
     ...readingFigures(reading, "notations.masstone"),
     ...(reading.form === "spectrum" ? spectral(reading) : {}),
+    ...(reading.form === "spectrum" && reading.geometry === "d/8 included" ? glossExcluded(reading) : {}),
+  };
+}
+
+/** With only an included reading: what the same film would read with the gloss shut out, as the eye meets it. */
+function glossExcluded(reading: SpectrumReading): Pick<MasstoneNotations, "glossExcludedL" | "glossExcludedCurve"> {
+  const excluded = readingInGeometry(opticsReading(reading), "d/8 excluded", reading.surface ?? OIL_SURFACE);
+  if (isRuling(excluded)) return {};
+  const { L } = xyzToLab(tristimulus(excluded, "D65/10"), "D65/10");
+  return {
+    glossExcludedL: notationFigure(L, "1", { standing: "derived", restsOn: "measured", method: "surface light of an oil film taken off, D65/10", source: "saunderson-1942" }),
+    glossExcludedCurve: excluded,
   };
 }
 
 /** What only a spectrum tells: the curve, and what lamplight does. */
-function spectral({ spectrum }: Extract<Reading, { form: "spectrum" }>): Pick<MasstoneNotations, "lamplight" | "curve"> {
+function spectral({ spectrum }: SpectrumReading): Pick<MasstoneNotations, "lamplight" | "curve"> {
   const shift = lamplight(spectrum);
   return {
     lamplight: {

@@ -8,13 +8,15 @@ export const SCHEMA_VERSION = 1;
 export interface PublishedSheet {
   readonly worded: WordedSheet;
   readonly revision: string;
+  /** The nearest in daylight; `metamerism` for those that pass for the same there. */
+  readonly neighbours: readonly { readonly slug: string; readonly deltaE00: number; readonly samePigment: boolean; readonly metamerism?: { readonly daylight: number; readonly lamplight: number; readonly index: number } }[];
 }
 
 /** The contract's sheet.json: plain values at their paths, then the evidence of each, then what is not stated. */
-export function sheetJson({ worded, revision }: PublishedSheet): string {
+export function sheetJson({ worded, revision, neighbours }: PublishedSheet): string {
   const { values, evidence, notStated } = worded.plain;
   const { slug, name, ...sections } = values as { slug: string; name: string } & Record<string, unknown>;
-  return json({ schemaVersion: SCHEMA_VERSION, slug, name, revision, ...sections, evidence, notStated });
+  return json({ schemaVersion: SCHEMA_VERSION, slug, name, revision, ...sections, neighbours, evidence, notStated });
 }
 
 export function catalogueJson(published: readonly PublishedSheet[], { workshop }: Records): string {

@@ -24,6 +24,7 @@ const FACTS: Readonly<Record<string, Schema>> = {
   "notations.masstone.geometry": { enum: GEOMETRIES }, "notations.masstone.standing": STANDING,
   "notations.masstone.srgb.inGamut": FLAG, "notations.masstone.displayP3.inGamut": FLAG, "notations.masstone.lamplight.sentence": TEXT,
   "notations.masstone.curve.grid.startNm": NUMBER, "notations.masstone.curve.grid.stepNm": NUMBER, "notations.masstone.curve.grid.count": NUMBER, "notations.masstone.curve.values": { type: "array", items: NUMBER },
+  "notations.masstone.glossExcludedCurve": { type: "object" },
   "tints.*.white.slug": TEXT, "tints.*.white.name": TEXT, "tints.*.white.colourIndexName": TEXT,
   "tints.*.standing": STANDING, "tints.*.massRatioKind": { enum: RATIO_KINDS }, "tints.*.sentence": TEXT, "tints.*.refusal": TEXT,
   "tints.*.steps.*.massRatio": { type: "string", pattern: "^[0-9.]+:[0-9.]+$" }, "tints.*.steps.*.colourShare": NUMBER, "tints.*.steps.*.standing": STANDING,
@@ -40,6 +41,7 @@ const FACTS: Readonly<Record<string, Schema>> = {
   "cautions.traces": statementList("statement"), "cautions.restrictions": statementList("market"), "cautions.studio": statementList("operation"), "cautions.checks": TEXTS, "cautions.unknownAcuteToxicity": TEXTS, "cautions.notForSale": TEXTS,
   "cautions.dryPigment": { type: "array", items: { type: "object", required: ["slug", "known", "signalWord", "pictograms", "hazardStatements"] } },
   "cautions.dataSheet.url": TEXT, "cautions.dataSheet.date": TEXT,
+  "neighbours": { type: "array", items: { type: "object", required: ["slug", "deltaE00"], properties: { slug: TEXT, deltaE00: NUMBER, samePigment: FLAG, metamerism: { type: "object" } } } },
   evidence: {
     type: "array",
     items: {

@@ -9,6 +9,8 @@ import { siteFrame } from "../pages/site-frame.ts";
 import type { AnyPageView } from "../present/views.ts";
 import { wordedSheet } from "../present/worded-sheet.ts";
 import { ENGLISH } from "../present/words/en/english.ts";
+import { neighboursOf } from "./neighbours.ts";
+import { masstoneCsv } from "./masstone-csv.ts";
 import { rangeOf } from "../range/range.ts";
 import type { Records } from "../records/records.ts";
 import { allSheets } from "../sheet/all-sheets.ts";
@@ -24,12 +26,13 @@ import { sitemap } from "./sitemap.ts";
 /** A whole site, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself. */
 export function siteOf(records: Records, date: string | undefined): { site: Site; warnings: readonly Diagnostic[] } {
   const sheets = allSheets(records);
+  const range = rangeOf(sheets);
   const published = sheets.map((sheet): PublishedSheet => {
     const worded = wordedSheet(sheet, ENGLISH);
-    return { worded, revision: revision(worded.plain) };
+    return { worded, revision: revision(worded.plain), neighbours: neighboursOf(sheet, sheets, range) };
   });
   const context: PageContext = {
-    words: ENGLISH, records, sheets: published.map(({ worded }) => worded), range: rangeOf(sheets), date,
+    words: ENGLISH, records, sheets: published.map(({ worded }) => worded), range, date,
     revision: revision(published.map((one) => one.revision)),
   };
   const pages = sitePages(published, context);
@@ -67,6 +70,7 @@ function dataFiles(published: readonly PublishedSheet[], records: Records, date:
     { path: "catalogue.csv", text: catalogueCsv(published) },
     { path: "manifest.json", text: manifestJson(published, date) },
     ...published.map((one) => ({ path: `colours/${one.worded.sheet.slug}/sheet.json`, text: sheetJson(one) })),
+    ...published.flatMap(({ worded: { sheet } }) => masstoneCsv(sheet)),
     ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({ path: `schema/${name}.schema.json`, text: `${JSON.stringify(schema, null, 2)}\n` })),
     ...(siteAddress === undefined ? [] : [{ path: "sitemap.xml", text: sitemap(siteAddress, pages.map(({ path }) => path)) }]),
   ];

@@ -42,7 +42,7 @@ export const PAGES = {
   },
   sections: {
     whites: "In the whites", strength: "Strength, hiding, glaze", drying: "Drying and layering", permanence: "Permanence", oil: "Oil and finish",
-    handling: "Handling", pigment: "The pigment", range: "Among the range", notations: "Notations in full", evidence: "Evidence",
+    handling: "Handling", pigment: "The pigment", notes: "From the workshop", range: "Among the range", notations: "Notations in full", evidence: "Evidence",
   },
   whites: {
     none: "No tint has been recorded: what it does in a white is not stated. A let-down of 1:20 and one of 1:100 in a white would tell.",
@@ -108,6 +108,9 @@ export const PAGES = {
   },
   range: {
     ends: { low: "least", high: "most" }, sameColour: "Same colour, other pigment", samePigment: "Same pigment, other colour",
+    metameric: "Beside it in two lights", metamericPair: (name: string, sentence: string) => `${name}: ${lowerFirst(sentence)}`,
+    hueTitle: "The range by hue and chroma", hueDescription: (parts: readonly string[]) => `${parts.join("; ")}.`, neutral: "neutral", chroma: "Munsell chroma", value: "Munsell value",
+    valueTitle: "The range by value and chroma",
     difference: (deltaE: string) => `\u0394E00 ${deltaE}`,
     oilTitle: "Where it stands in oil among the range", dryingTitle: "Where it stands in drying among the range",
     placeDescription: (name: string, value: string, count: number, lowest: string, highest: string) => `${name}: ${value}. ${count} colours of the range lie between ${lowest} and ${highest}.`,
@@ -122,7 +125,7 @@ export const PAGES = {
     caption: "Names and screen colours",
     curveTitle: "Reflectance of the masstone over the spectrum",
     curveDescription: (low: string, high: string, lowNm: string, highNm: string) => `Between ${low} at ${lowNm} nm and ${high} at ${highNm} nm.`,
-    curveLabel: "masstone",
+    curveLabel: (geometry: string) => `masstone, ${GEOMETRY_WORDS[geometry] ?? geometry}`, excludedLabel: "worked out for gloss excluded",
     wavelength: "Wavelength, nm", reflectance: { "0.1": "Reflectance factor, enlarged ten times", "1": "Reflectance factor", "1.2": "Reflectance factor" },
   },
   evidence: {
@@ -133,7 +136,7 @@ export const PAGES = {
     sources: "Sources",
   },
   downloads: {
-    sheet: "every figure of this sheet with its evidence", csv: "one line a colour", json: "the list of sheets, for programs",
+    sheet: "every figure of this sheet with its evidence", reading: "the masstone as read, reflectance factor by wavelength", csv: "one line a colour", json: "the list of sheets, for programs",
   },
   catalogue: {
     heading: "Colours", gridLead: "Every colour with its masstone, and its tint at L* 50 in the first white that reaches it.",
