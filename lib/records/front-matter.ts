@@ -6,6 +6,8 @@ export interface FrontMatter {
   /** Line of the file on which the YAML begins. */
   readonly firstLine: number;
   readonly body: string;
+  /** Line of the file on which the body begins. */
+  readonly bodyLine: number;
 }
 
 /** Split a Markdown record at its two `---` lines. */
@@ -18,5 +20,7 @@ export function frontMatter(file: string, text: string): { parts?: FrontMatter; 
   if (lines[0]?.trimEnd() !== "---") return fault(1, lines[0]?.slice(0, 60) || "nothing", "a first line of three hyphens, ---");
   const end = lines.findIndex((line, i) => i > 0 && line.trimEnd() === "---");
   if (end < 0) return fault(lines.length, "the end of the file", "a line of three hyphens, ---, after the front matter");
-  return { parts: { yaml: lines.slice(1, end).join("\n"), firstLine: 2, body: lines.slice(end + 1).join("\n").trim() }, diagnostics: [] };
+  const below = lines.slice(end + 1);
+  const blank = Math.max(0, below.findIndex((line) => line.trim() !== ""));
+  return { parts: { yaml: lines.slice(1, end).join("\n"), firstLine: 2, body: below.slice(blank).join("\n").trimEnd(), bodyLine: end + 2 + blank }, diagnostics: [] };
 }

@@ -1,7 +1,9 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
+import { claimFaults } from "./claim-faults.ts";
 import { contentTree } from "./content-tree.ts";
+import { hazardFaults } from "./hazard-faults.ts";
 import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
 import type { Checked, Colour, FilmReading, Records, TintReading } from "./records.ts";
 import { referenceFaults } from "./references.ts";
@@ -23,7 +25,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const colours = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
-  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files));
+  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files), ...hazardFaults(files), ...claimFaults(files));
 
   const sorted = inOrder(diagnostics);
   if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error")) return { diagnostics: sorted };

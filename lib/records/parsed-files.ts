@@ -18,7 +18,9 @@ export interface Parsed<R> {
   readonly file: string;
   readonly record: R;
   readonly yaml: YamlRecord;
+  /** Markdown below the front matter, and the line of the file on which it begins. */
   readonly body: string;
+  readonly bodyLine: number;
 }
 
 export interface ParsedFiles {
@@ -49,7 +51,7 @@ export function parsedFiles({ files, unread }: Pick<ContentTree, "files" | "unre
       return undefined;
     }
     const markdown = source.ending === ".md";
-    const split = markdown ? frontMatter(source.file, source.text) : { parts: { yaml: source.text.replace(/^\uFEFF/, ""), firstLine: 1, body: "" }, diagnostics: [] };
+    const split = markdown ? frontMatter(source.file, source.text) : { parts: { yaml: source.text.replace(/^\uFEFF/, ""), firstLine: 1, body: "", bodyLine: 1 }, diagnostics: [] };
     diagnostics.push(...split.diagnostics);
     if (split.parts === undefined) return undefined;
     const yaml = yamlRecord(source.file, split.parts.yaml, split.parts.firstLine);
@@ -58,7 +60,7 @@ export function parsedFiles({ files, unread }: Pick<ContentTree, "files" | "unre
     const checked = checkedAgainst(schema, yaml.record);
     diagnostics.push(...checked.diagnostics);
     if (checked.value === undefined) return undefined;
-    return { slug: source.stem, file: source.file, record: checked.value, yaml: yaml.record, body: split.parts.body };
+    return { slug: source.stem, file: source.file, record: checked.value, yaml: yaml.record, body: split.parts.body, bodyLine: split.parts.bodyLine };
   }
 
   function folder<S extends z.ZodType>(name: ContentFolder, schema: S): Map<string, Parsed<z.output<S>>> {
