@@ -79,7 +79,7 @@ function specularWords(sphere: CxfElement): string {
   return leaves(sphere).map(({ name, words }) => {
     if (!/^(?:false|no|0)$/i.test(words)) return `${/^(?:true|yes|1)$/i.test(words) ? name : ""} ${words}`;
     return /includ/i.test(name) ? "excluded" : /exclud/i.test(name) ? "included" : "";
-  }).join(" ").replaceAll("_", " ");
+  }).join(" ");
 }
 
 /** Words of all leaves of an element, for print. */

@@ -11,8 +11,8 @@ export type FoundGeometry = Geometry | "d/8" | "other";
  * @returns undefined when the words tell nothing.
  */
 export function foundGeometry(words: string): FoundGeometry | undefined {
-  const said = words.slice(0, 200).replaceAll("_", " ");
-  const text = said.toLowerCase().replace(/[°\s]|deg(rees?)?/g, "").replaceAll(":", "/");
+  const said = words.slice(0, 200);
+  const text = said.toLowerCase().replace(/[°\s_]|deg(rees?)?/g, "").replaceAll(":", "/");
   const sphere = /(?:^|[^a-z])d([ie]?)\/(\d+)/.exec(text) ?? /(?:^|\D)8\/d([ie]?)/.exec(text);
   if (sphere) {
     if ((sphere[2] ?? "8") !== "8") return "other";
@@ -29,8 +29,9 @@ export function angledGeometry(one: number, other: number): FoundGeometry {
 
 /** Geometry of a sphere from what is said of the specular part; both or neither leave it open. */
 export function sphereGeometry(words: string): FoundGeometry {
-  const included = /includ|\bsci\b|\bspin\b/i.test(words);
-  const excluded = /exclud|\bsce\b|\bspex\b/i.test(words);
+  const spaced = words.replaceAll("_", " ");
+  const included = /includ|\bsci\b|\bspin\b/i.test(spaced);
+  const excluded = /exclud|\bsce\b|\bspex\b/i.test(spaced);
   if (included === excluded) return "d/8";
   return included ? "d/8 included" : "d/8 excluded";
 }

@@ -39,6 +39,10 @@ describe("a CSV reading", () => {
     expect(columnOf(soundReading(file, text), "masstone").values).toEqual(NUMBERS);
   });
 
+  test("a byte order mark has no column", () => {
+    expect(columnOf(soundReading(file, "\uFEFF" + csvText()), "masstone").at).toEqual({ line: 1, column: 4 });
+  });
+
   test("reads quoted cells, with commas, quotes and line breaks in a name", () => {
     const text = '"nm", "masstone, ""short""" ,"tint\n1:20"\n' + INVENTED.map((value, i) => `"${400 + 10 * i}" , "${value}","0.5"`).join("\n");
     const reading = soundReading(file, text);
@@ -175,7 +179,9 @@ describe("faults of a CSV", () => {
 describe("faults of a file as a whole", () => {
   checkFaults([
     { what: "an ending of none of the formats", file: "r/a.xls", text: csvText(), told: "r/a.xls:1:1 error Unexpected file ending `.xls`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending" },
-    { what: "no ending", file: "r/constructor", text: csvText(), told: "r/constructor:1:1 error Unexpected file ending `none`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending" },
+    { what: "no ending", file: "r/a", text: csvText(), told: "r/a:1:1 error Unexpected file ending `none`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending" },
+    { what: "an ending that is a word of the language", file: "r/a.constructor", text: csvText(), told: "r/a.constructor:1:1 error Unexpected file ending `.constructor`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending" },
+    { what: "a UTF-16 mark read as UTF-8", file, text: "\uFFFD\uFFFDnm", told: `${file}:1:1 error Unexpected encoding \`bytes that are no text\`, expected \`UTF-8\`; save the file as UTF-8 text readings/encoding` },
     { what: "nothing in it", file, text: "\uFEFF \r\n", told: `${file}:1:1 error Unexpected content \`nothing\`, expected \`CSV\` readings/empty` },
     { what: "UTF-16 read as UTF-8", file, text: "n\0m\0,\0", told: `${file}:1:1 error Unexpected encoding \`bytes that are no text\`, expected \`UTF-8\`; save the file as UTF-8 text readings/encoding` },
     { what: "CGATS text named .csv", file, text: "CGATS.17\nBEGIN_DATA_FORMAT\n", told: `${file}:1:1 error Unexpected content of a .csv \`CGATS.17\`, expected \`CSV\`; name it .txt, .cgats or .it8 readings/format` },

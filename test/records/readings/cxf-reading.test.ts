@@ -79,7 +79,10 @@ describe("a CxF reading", () => {
 
   test.each([
     ["<cc:Sphere><cc:SpecularIncluded>false</cc:SpecularIncluded></cc:Sphere>", "d/8 excluded"],
+    ["<cc:Sphere><cc:SpecularIncluded>true</cc:SpecularIncluded></cc:Sphere>", "d/8 included"],
+    ["<cc:Sphere><cc:SpecularExcluded>0</cc:SpecularExcluded></cc:Sphere>", "d/8 included"],
     ['<cc:Sphere Specular="Specular_Included"/>', "d/8 included"],
+    ['<cc:Sphere Mode="specular_SCE"/>', "d/8 excluded"],
     ["<cc:Sphere><cc:Diameter>150</cc:Diameter></cc:Sphere>", "d/8"],
     [SINGLE_ANGLE.replace(">45<", ">0<").replace("MeasurementAngle>0<", "MeasurementAngle>45<"), "45/0"],
     [SINGLE_ANGLE.replace(">0<", ">15<"), "other"],
@@ -89,6 +92,11 @@ describe("a CxF reading", () => {
   ])("geometry %s is %s", (geometry, expected) => {
     const text = cxfText({ objects: cxfObject("red earth"), specifications: specification("s1", geometry) });
     expect(columnOf(soundReading(file, text), "red earth").geometry).toBe(expected);
+  });
+
+  test("a decimal comma is no number in XML", () => {
+    const column = columnOf(soundReading(file, plain.replace("0.0511", "0,0511")), "red earth");
+    expect(column.values.slice(0, 2)).toEqual([NaN, 0.0502]);
   });
 
   test("Lab and XYZ carry illuminant and observer", () => {

@@ -5,7 +5,7 @@ import { foundObserver } from "../../../lib/records/readings/found-observer.ts";
 describe("foundGeometry", () => {
   // Notation of CIE 15: di:8 specular included, de:8 excluded, 45a:0 annular. Other spellings: common practice, no source.
   test.each([
-    ["45/0", "45/0"], ["0/45", "45/0"], ["0:45", "45/0"], ["45°a:0°", "45/0"], ["45 deg / 0 deg", "45/0"], ["45_0", undefined], ["45_deg/0_deg", "45/0"],
+    ["45/0", "45/0"], ["0/45", "45/0"], ["0:45", "45/0"], ["45°a:0°", "45/0"], ["45 deg / 0 deg", "45/0"], ["450", undefined], ["45_deg/0_deg", "45/0"],
     ["di:8", "d/8 included"], ["de:8°", "d/8 excluded"], ["8:de", "d/8 excluded"], ["D/8", "d/8"], ["8/d", "d/8"],
     ["d/8 specular included", "d/8 included"], ["d/8, specular excluded", "d/8 excluded"], ["D/8 SCI", "d/8 included"], ["d/8_SCE", "d/8 excluded"], ["d/8 SCI SCE", "d/8"],
     ["45/15", "other"], ["d/0", "other"], ["0/0", "other"], ["", undefined], ["unknown", undefined], ["4".repeat(1_000_000), undefined],
