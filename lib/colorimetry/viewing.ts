@@ -22,6 +22,9 @@ export interface Lab {
 /** Further conditions under which a Lab may be stated; no reading is worked out for them. */
 export type LabViewing = Viewing | "A/2" | "C/10" | "D50/10";
 
+/** Every viewing that a Lab from elsewhere may be stated for. */
+export const LAB_VIEWINGS: readonly LabViewing[] = [...VIEWINGS, "A/2", "C/10", "D50/10"];
+
 /**
  * Tristimulus values of the perfect diffuser, as printed (two decimals).
  * @source cie-15-2018 : white points

@@ -1,6 +1,6 @@
 import { isKnown } from "../quantities/figure.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
-import { VIEWINGS } from "../colorimetry/viewing.ts";
+import { LAB_VIEWINGS } from "../colorimetry/viewing.ts";
 import { decimalText, placesWithin, significantText } from "../present/number-text.ts";
 import { rulingText } from "../present/ruling-text.ts";
 import { asMarkup, type CellView, type PictureView, type SectionView, type TableView } from "../present/views.ts";
@@ -37,7 +37,7 @@ function labTable({ worded: { sheet }, words }: SheetPage): TableView {
   return {
     caption: text.labCaption,
     columns: [{ head: text.light }, ...["L*", "a*", "b*", "X", "Y", "Z"].map((head) => ({ head, numeric: true }))],
-    rows: VIEWINGS.flatMap((viewing): CellView[][] => {
+    rows: LAB_VIEWINGS.flatMap((viewing): CellView[][] => {
       const lab = masstone?.lab[viewing];
       const xyz = masstone?.xyz[viewing];
       if (lab === undefined || xyz === undefined) return [];

@@ -1,4 +1,4 @@
-import type { Lab, Viewing } from "../colorimetry/viewing.ts";
+import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -34,7 +34,7 @@ export interface SpectrumReading extends ReadingOrigin {
 export interface LabReading extends ReadingOrigin {
   readonly form: "lab";
   readonly lab: Lab;
-  readonly viewing: Viewing;
+  readonly viewing: LabViewing;
   readonly geometry: Geometry;
   readonly uncertainty?: number;
 }

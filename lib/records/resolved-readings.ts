@@ -1,13 +1,13 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import { VIEWINGS } from "../colorimetry/viewing.ts";
+import type { LabViewing } from "../colorimetry/viewing.ts";
 import { parseMunsell } from "../colorimetry/munsell-notation.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { sameGrid } from "../quantities/spectrum.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
 import { spectrumFromColumn } from "./readings/spectrum-from-column.ts";
-import type { Reading, SpectrumReading, Surface } from "./records.ts";
+import type { LabReading, Reading, SpectrumReading, Surface } from "./records.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { Geometry, Scale } from "./schema/terms.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
@@ -95,31 +95,26 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
     };
   }
 
-  function labReading(form: LabForm, yaml: YamlRecord, path: RecordPath): Reading | undefined {
-    const viewing = VIEWINGS.find((known) => known === `${form.illuminant}/${form.observer}`);
-    if (viewing === undefined) {
-      return complain(yaml, [...path, "observer"], {
-        rule: "records/viewing", subject: "illuminant and observer", actual: `${form.illuminant}/${form.observer}`, expected: VIEWINGS.join(" | "),
-      });
-    }
-    const [L, a, b] = form.lab;
-    return {
-      form: "lab", lab: { L, a, b }, viewing, geometry: form.geometry, origin: `Lab as read, ${viewing}`,
-      ...(form.uncertainty === undefined ? {} : { uncertainty: form.uncertainty }),
-      ...(form.date === undefined ? {} : { date: form.date }),
-    };
-  }
-
   return {
     used,
     resolve: (form, yaml, path) => {
       if ("reading" in form) return spectrumReading(form, yaml, path);
-      if ("lab" in form) return labReading(form, yaml, path);
+      if ("lab" in form) return labReading(form);
       if (parseMunsell(form.munsell) === undefined) {
         return complain(yaml, [...path, "munsell"], { rule: "records/munsell", subject: "Munsell notation", actual: form.munsell, expected: "N 2/ or 5PB 3/1" });
       }
       return { form: "chip", munsell: form.munsell, origin: "Munsell chip, by eye", ...(form.date === undefined ? {} : { date: form.date }) };
     },
+  };
+}
+
+function labReading(form: LabForm): LabReading {
+  const viewing: LabViewing = `${form.illuminant}/${form.observer}`;
+  const [L, a, b] = form.lab;
+  return {
+    form: "lab", lab: { L, a, b }, viewing, geometry: form.geometry, origin: `Lab as read, ${viewing}`,
+    ...(form.uncertainty === undefined ? {} : { uncertainty: form.uncertainty }),
+    ...(form.date === undefined ? {} : { date: form.date }),
   };
 }
 

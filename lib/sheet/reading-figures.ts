@@ -6,7 +6,7 @@ import { labOfMunsell } from "../colorimetry/munsell-inversion.ts";
 import { parseMunsell } from "../colorimetry/munsell-notation.ts";
 import type { Munsell } from "../colorimetry/munsell.ts";
 import { readingNotations } from "../colorimetry/reading-notations.ts";
-import { VIEWINGS, type Lab, type Viewing } from "../colorimetry/viewing.ts";
+import { VIEWINGS, type Lab, type LabViewing, type Viewing } from "../colorimetry/viewing.ts";
 import type { Figure, FigurePath } from "../quantities/figure.ts";
 import { isRuling, type Ruling } from "../quantities/ruling.ts";
 import type { ChipReading, LabReading, Reading, SpectrumReading } from "../records/records.ts";
@@ -16,8 +16,8 @@ import type { LabFigures, MunsellFigures, ScreenFigures, XyzFigures } from "./sh
 
 /** Every notation that follows from one reading, and no more. */
 export interface ReadingFigures extends Partial<ScreenFigures> {
-  readonly xyz: Partial<Record<Viewing, XyzFigures>>;
-  readonly lab: Partial<Record<Viewing, LabFigures>>;
+  readonly xyz: Partial<Record<LabViewing, XyzFigures>>;
+  readonly lab: Partial<Record<LabViewing, LabFigures>>;
   readonly munsell?: MunsellFigures;
   readonly nbsName?: Figure<string>;
 }
@@ -34,7 +34,7 @@ export function readingFigures(reading: Reading, at: FigurePath): ReadingFigures
   }
 }
 
-function labPaths(at: FigurePath, viewing: Viewing): FigurePath[] {
+function labPaths(at: FigurePath, viewing: LabViewing): FigurePath[] {
   return ["L", "a", "b"].map((axis) => `${at}.lab.${viewing}.${axis}`);
 }
 
@@ -74,7 +74,7 @@ function chipFigures(reading: ChipReading, at: FigurePath): ReadingFigures {
   return { ...figures, ...(figures.munsell === undefined ? {} : { munsell: { ...figures.munsell, text: notationFigure(munsell, "", seen) } }) };
 }
 
-function figuresOfLab(lab: Lab, viewing: Viewing, uncertainty: Lab, reading: LabReading | ChipReading, at: FigurePath): ReadingFigures {
+function figuresOfLab(lab: Lab, viewing: LabViewing, uncertainty: Lab, reading: LabReading | ChipReading, at: FigurePath): ReadingFigures {
   const given: Origin = reading.form === "lab"
     ? { standing: "measured", restsOn: "measured", method: `${reading.origin}, ${reading.geometry}` }
     : { standing: "derived", restsOn: "measured", method: "renotation of the chip", source: "newhall-1943" };

@@ -25,5 +25,6 @@ export type Scale = (typeof SCALES)[number];
 export type RatioKind = (typeof RATIO_KINDS)[number];
 export type Dispersion = (typeof DISPERSIONS)[number];
 export type Family = (typeof FAMILIES)[number];
+export type VehicleKind = (typeof VEHICLE_KINDS)[number];
 export type Market = (typeof MARKETS)[number];
 export type Language = (typeof LANGUAGES)[number];

@@ -121,7 +121,7 @@ export const PAGES = {
     byEye: "Matched to a Munsell chip by eye: the eye places no finer than half a step of value and one of chroma.",
     none: "None: no drawdown has been read or matched.",
     labCaption: "Masstone under each light", light: "Light, observer",
-    viewings: { "C/2": "C, 2\u00b0", "D65/2": "D65, 2\u00b0", "D65/10": "D65, 10\u00b0", "D50/2": "D50, 2\u00b0", "A/10": "A (lamplight), 10\u00b0" } as Record<string, string>,
+    viewings: { "C/2": "C, 2\u00b0", "D65/2": "D65, 2\u00b0", "D65/10": "D65, 10\u00b0", "D50/2": "D50, 2\u00b0", "A/10": "A (lamplight), 10\u00b0", "A/2": "A (lamplight), 2\u00b0", "C/10": "C, 10\u00b0", "D50/10": "D50, 10\u00b0" } as Record<string, string>,
     caption: "Names and screen colours",
     curveTitle: "Reflectance of the masstone over the spectrum",
     curveDescription: (low: string, high: string, lowNm: string, highNm: string) => `Between ${low} at ${lowNm} nm and ${high} at ${highNm} nm.`,
