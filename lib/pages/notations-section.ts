@@ -60,7 +60,7 @@ function curvePicture({ worded: { sheet }, words }: SheetPage): PictureView | un
   const [lowest, highest] = [Math.min(...values), Math.max(...values)];
   return {
     svg: asMarkup(spectralCurve({
-      idPrefix: "curve", title: text.curveTitle, width: 480,
+      idPrefix: "curve", title: text.curveTitle,
       description: text.curveDescription(significantText(lowest, 2), significantText(highest, 2), at(lowest), at(highest)),
       curves: [
         { label: text.curveLabel(masstone.geometry ?? ""), spectrum: masstone.curve, colour, standing: masstone.standing },

@@ -25,7 +25,7 @@ export function sheetFacts(worded: WordedSheet, { words, records }: PageContext)
     };
   };
   const { permanence } = sheet;
-  const category = isKnown(permanence.category);
+  const category = isKnown(permanence.category) ? permanence.category.value : undefined;
   const strength = isKnown(sheet.optics.tintingStrength);
   const reference = records.workshop.strengthReference;
   const strengthDetail = reference === sheet.slug ? factDetail.isReference : factDetail.strength(records.colours.get(reference ?? "")?.record.name ?? "");
@@ -34,8 +34,8 @@ export function sheetFacts(worded: WordedSheet, { words, records }: PageContext)
   const grams = text("oil.oilIndexGPer100g");
   return [
     fact(facts.munsell, sheet.notations.masstone?.munsell?.text, text("notations.masstone.munsell.text"), factDetail.munsell(sheet.notations.masstone?.geometry), "#notations"),
-    category
-      ? fact(facts.lightfastness, permanence.category, text("permanence.category"), permanence.category.standing === "stated" ? factDetail.stated : factDetail.exposed, "#permanence")
+    category !== undefined
+      ? fact(facts.lightfastness, permanence.category, words.pages.sheet.categories[category], (permanence.category.standing === "stated" ? factDetail.stated : factDetail.exposed)(category), "#permanence")
       : fact(facts.lightfastness, permanence.expectation, expectationWord(permanence.expectation, expectation), factDetail.notTested, "#permanence"),
     fact(facts.opacity, sheet.optics.opacityClass, text("optics.opacityClass"), contrast === undefined ? undefined : factDetail.contrast(contrast), "#strength"),
     fact(facts.drying, sheet.drying.class, text("drying.class"), days === undefined ? undefined : factDetail.drying(days), "#drying"),

@@ -24,7 +24,7 @@ export function sheetPanel({ sheet }: WordedSheet, words: Words, idPrefix: strin
     masstone: { colour: masstone, caption: text.masstone, standing: sheet.notations.masstone === undefined ? "not stated" : screenStanding(sheet) },
     levels: levels.map(text.level),
     whites: whites.map((tint) => ({
-      caption: tint.white.colourIndexName === undefined ? tint.white.name : `${tint.white.name} (${tint.white.colourIndexName.replace(" ", "\u00a0")})`,
+      caption: tint.white.name,
       standing: "derived", tints: levels.map((level) => ownColour(tint.atL[level])),
     })),
     missing: text.missing,

@@ -76,20 +76,19 @@ function stepsTable({ white, steps, massRatioKind }: TintSection, words: SheetPa
     caption: stepsCaption(white.name, massRatioKind),
     columns: [
       { head: columns.ratio }, { head: columns.L, numeric: true }, { head: columns.a, numeric: true }, { head: columns.b, numeric: true },
-      { head: columns.munsell }, { head: columns.standing }, { head: columns.uncertainty, unit: "\u0394E00", numeric: true }, { head: columns.residual, unit: "\u0394E00", numeric: true },
+      { head: columns.munsell }, { head: columns.misfit, unit: "\u0394E00", numeric: true },
     ],
     rows: steps.map((step): CellView[] => {
       const [L, a, b] = labTexts(step.lab["D65/10"]);
       const munsell = step.munsell?.text;
       return [
-        { text: step.massRatio }, { text: L }, { text: a }, { text: b },
+        { text: step.massRatio, standing: standingWord(step.standing, words), ...(step.suspect === undefined ? {} : { note: words.pages.whites.suspect }) },
+        { text: L }, { text: a }, { text: b },
         { text: munsell !== undefined && isKnown(munsell) ? munsell.value : "\u2013" },
-        { text: step.suspect === undefined ? "" : words.pages.whites.suspect, standing: standingWord(step.standing, words) },
-        { text: step.uncertainty === undefined ? "" : decimalText(step.uncertainty, 1) },
-        { text: missedBy(step) },
+        { text: step.uncertainty === undefined ? missedBy(step) : `\u00b1\u00a0${decimalText(step.uncertainty, 1)}` },
       ];
     }),
-    note,
+    note, compact: true,
   };
 }
 

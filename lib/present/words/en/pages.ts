@@ -2,8 +2,8 @@
 export const PAGES = {
   nav: { colours: "Colours", pigments: "Pigments", methods: "Methods", sources: "Sources", about: "About" },
   frame: {
-    skip: "Skip to the text", mainNavigation: "Site", onThisPage: "On this sheet", property: "Property", value: "Value", standing: "Standing",
-    method: "Method and source", source: "Source", standingsHeading: "How each figure is known", termsHeading: "Terms", downloadsHeading: "Data of this sheet",
+    skip: "Skip to the text", mainNavigation: "Site", onThisPage: "On this page", property: "Property", value: "Value", standing: "Standing",
+    method: "Method and source", source: "Source", standingsHeading: "How each figure is known", termsHeading: "Terms", downloadsHeading: "Data",
     handlingLink: "Handling in full", orders: "Order", coloursMade: "Colours made from it", whyEachStatement: "Why each statement stands here", languages: "Languages",
   },
   demonstration: "Demonstration: this workshop, its colours and every reading here are invented.",
@@ -29,7 +29,7 @@ export const PAGES = {
     factDetail: {
       munsell: (geometry: string | undefined) => (geometry === undefined ? "by eye" : GEOMETRY_WORDS[geometry] ?? geometry),
       category: (category: string) => `category ${category}`,
-      exposed: "by its own exposure", stated: "as stated",
+      exposed: (category: string) => `category ${category} by its own exposure`, stated: (category: string) => `category ${category}, as stated`,
       strength: (reference: string) => `of ${reference}, by mass`, isReference: "the reference itself",
       drying: (days: string) => `${days} to touch`,
       oil: (grams: string) => `${grams} of pigment`,
@@ -37,6 +37,8 @@ export const PAGES = {
       notTested: "not tested here",
     },
     expectation: { "excellent": "expected excellent", "very good": "expected very good", "fair": "expected fair", "poor": "expected poor", "very poor": "expected very poor" } as Record<string, string>,
+    /** A category in a word. */
+    categories: { I: "excellent", II: "very good", III: "fair", IV: "poor", V: "very poor" } as Record<string, string>,
     revision: (revision: string, date: string | undefined) => `Revision ${revision}${date === undefined ? "" : `, from records of ${date}`}`,
     noSentence: "No tint has been recorded, so what it does in a white is not stated.",
   },
@@ -53,8 +55,8 @@ export const PAGES = {
     suspect: "doubtful",
     steps: (count: number) => `Figures of this ladder: ${count} steps`,
     stepsCaption: (white: string, kind: "pigment" | "paint") => `Colour to ${inSentence(white)} by mass of ${kind === "paint" ? "paint" : "dry pigment"}`,
-    columns: { ratio: "Colour : white", L: "L*", a: "a*", b: "b*", munsell: "Munsell", standing: "Standing", uncertainty: "\u00b1", residual: "Missed by" },
-    note: "L* a* b* under D65, 10\u00b0 observer. \u00b1 of a predicted step is about 68 %, in \u0394E00. Missed by: \u0394E00 between a drawdown and the fit through all of them; in brackets, when it is left out.",
+    columns: { ratio: "Colour : white", L: "L*", a: "a*", b: "b*", munsell: "Munsell", misfit: "\u00b1 or missed by" },
+    note: "L* a* b* under D65, 10\u00b0 observer. Last column in \u0394E00: of a predicted step what about 68 % lie within; of a drawdown how far the fit through all of them misses it, and in brackets when it is left out.",
     trailEnds: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
     trailTitle: "a* and b* of the let-downs: where each white takes the colour",
     trailDescription: (whites: readonly string[]) => `One trail a white, from masstone to the palest tint: ${whites.join(", ")}.`,
@@ -77,6 +79,9 @@ export const PAGES = {
     none: "Not stated: neither a trial nor what its pigment does to drying oil is known here.",
   },
   permanence: {
+    exposed: (word: string, category: string) => `${upperFirst(word)}: category ${category} by the colour change of its own exposure.`,
+    stated: (word: string, category: string) => `${upperFirst(word)}: category ${category}, as stated; not tested here.`,
+    expected: (word: string) => `${upperFirst(word)}; not tested here.`,
     caption: "Lightfastness", why: "Why", sensitivities: "Beside light",
     note: "Limits of the categories are quoted from memory of the standard; a category needs the standard's own exposures.",
     none: "Not stated: no exposure, no supplier's word and no expectation for its pigments.",
