@@ -1,4 +1,5 @@
 import { asMarkup, type LinkView, type SheetView } from "../present/views.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { evidenceSection } from "./evidence-section.ts";
 import { dryingSection, oilPart, permanencePart } from "./figure-sections.ts";
@@ -15,6 +16,7 @@ import { sheetPanel } from "./sheet-panel.ts";
 import { strengthSection } from "./strength-section.ts";
 import { terms, type SheetPage } from "./sheet-parts.ts";
 import { pageHead } from "./site-frame.ts";
+import { coloursLetDownIn } from "./let-down-in.ts";
 import { whitesSection } from "./whites-section.ts";
 
 /** A colour's sheet, in reading order. */
@@ -34,7 +36,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     name: sheet.name,
     madeOf: madeOf(sheet, words, place.root),
     ...(panel === undefined ? { noPanel: text.noPanel } : { panel }),
-    sentence: sheet.tints.length === 0 ? text.noSentence : words.tintSentence(sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence }))),
+    sentence: oneSentence(sheet, context),
     facts: sheetFacts(worded, context),
     ...(hazard === undefined ? {} : { hazard }),
     ...(sheet.vehicle?.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
@@ -57,6 +59,14 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
       ...(sheet.notations.masstone?.curve === undefined ? [] : [{ text: "masstone.csv", href: "masstone.csv", note: words.pages.downloads.reading }]),
     ],
   };
+}
+
+/** What a colour does in the whites; of a white, that others are let down in it. */
+function oneSentence(sheet: Sheet, { words, sheets }: PageContext): string {
+  const text = words.pages.sheet;
+  if (sheet.tints.length > 0) return words.tintSentence(sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })));
+  const letDown = coloursLetDownIn(sheet.slug, sheets);
+  return letDown.length > 0 ? text.whiteSentence(letDown.length) : text.noSentence;
 }
 
 /** What the workshop wrote below its record. */

@@ -8,6 +8,7 @@ import { tintTrail, type Trail } from "../plots/tint-trail.ts";
 import type { LabFigures, ScreenFigures, TintSection, TintStep } from "../sheet/sheet.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
 import { inSentence } from "../present/words/en/pages.ts";
+import { coloursLetDownIn } from "./let-down-in.ts";
 import { ownColour } from "./own-colour.ts";
 import { emptySection, terms, type SheetPage } from "./sheet-parts.ts";
 
@@ -21,11 +22,15 @@ export function whitesSection(page: SheetPage): WhitesSectionView {
   const trail = trailPicture(page);
   return {
     ...emptySection("whites", words.pages.sections.whites),
-    summary: sheet.tints.length === 0 ? [text.none] : [],
+    summary: sheet.tints.length === 0 ? [isWhite(page) ? text.ofAWhite(coloursLetDownIn(sheet.slug, page.context.sheets).map(({ name }) => name)) : text.none] : [],
     terms: sheet.tints.length === 0 ? [] : terms(words, ["L* a* b*"]),
     whites: sheet.tints.map((tint) => whiteView(tint, page)),
     ...(trail === undefined ? {} : { trail }),
   };
+}
+
+function isWhite({ worded: { sheet }, context }: SheetPage): boolean {
+  return coloursLetDownIn(sheet.slug, context.sheets).length > 0;
 }
 
 function whiteView(tint: TintSection, { words }: SheetPage): WhiteView {

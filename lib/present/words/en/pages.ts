@@ -1,3 +1,5 @@
+import { PAINT_PAGES } from "./paint-pages.ts";
+
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
   nav: { colours: "Colours", pigments: "Pigments", methods: "Methods", sources: "Sources", about: "About" },
@@ -40,14 +42,16 @@ export const PAGES = {
     /** A category in a word. */
     categories: { I: "excellent", II: "very good", III: "fair", IV: "poor", V: "very poor" } as Record<string, string>,
     revision: (revision: string, date: string | undefined) => `Revision ${revision}${date === undefined ? "" : `, from records of ${date}`}`,
+    whiteSentence: (count: number) => count === 1 ? "A white. One colour of the range was let down in it: see its sheet." : `A white. ${count} colours of the range were let down in it: see their sheets.`,
     noSentence: "No tint has been recorded, so what it does in a white is not stated.",
   },
   sections: {
     whites: "In the whites", strength: "Strength, hiding, glaze", drying: "Drying and layering", permanence: "Permanence", oil: "Oil and finish",
-    handling: "Handling", pigment: "The pigment", notes: "From the workshop", range: "Among the range", notations: "Notations in full", evidence: "Evidence",
+    handling: "Handling", pigment: "The pigment", notes: "From the workshop", range: "Among the range", label: "Label text", notations: "Notations in full", evidence: "Evidence",
   },
   whites: {
     none: "No tint has been recorded: what it does in a white is not stated. A let-down of 1:20 and one of 1:100 in a white would tell.",
+    ofAWhite: (names: readonly string[]) => `Let down in it: ${names.join(", ")}.`,
     heading: (name: string, index: string | undefined) => `In ${inSentence(name)}${index === undefined ? "" : ` (${index})`}`,
     ladderTitle: (white: string) => `Let-downs in ${inSentence(white)}, from the strongest to the palest`,
     ladderDescription: (steps: readonly string[]) => `${steps.join("; ")}.`,
@@ -198,6 +202,7 @@ export const PAGES = {
       ["limits", "What it is not", "A sheet is not a safety data sheet and not a certificate. A screen does not show a paint: a painted drawdown rules."],
     ] as const,
   },
+  paint: PAINT_PAGES,
   notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },
 };
 
