@@ -6,7 +6,7 @@ import { inject } from "vitest";
 export type RecordTexts = Readonly<Record<string, string>>;
 
 /**
- * Write records into a content folder of their own, made up for one test, in the run's scratch folder.
+ * Write records into a content folder of their own, made up for one test, in the scratch folder.
  * @returns the folder, and the one it stands in, which complaints are printed from: `content/colours/x.md:1:1`.
  */
 export function contentFolder(files: RecordTexts): { readonly content: string; readonly home: string } {

@@ -5,12 +5,12 @@ import type { TestProject } from "vitest/node";
 
 declare module "vitest" {
   export interface ProvidedContext {
-    /** One folder for everything that a run writes; removed at its end. */
+    /** One folder for everything that the tests of a project write; removed at the end. */
     readonly scratch: string;
   }
 }
 
-/** Make the run's scratch folder before the first test; the function given back removes it after the last. */
+/** Make the scratch folder before the first test; the function given back removes it after the last. */
 export default function scratchFolder(project: TestProject): () => void {
   const folder = mkdtempSync(join(tmpdir(), "mullstone-test-"));
   project.provide("scratch", folder);

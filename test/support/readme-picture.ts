@@ -1,0 +1,56 @@
+/** `npm run readme-picture`: a photograph of the first screen of one of the demonstration's sheets, for the README. */
+import { mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { chromium } from "playwright-core";
+import sharp from "sharp";
+import { mullstone } from "./mullstone.ts";
+import { servedFolder } from "./served-folder.ts";
+import { unpackedChromium } from "./unpacked-chromium.ts";
+
+const SHEET = "colours/bone-black/";
+const PICTURE = join(import.meta.dirname, "../../assets/readme/sheet.png");
+const LARGEST_BYTES = 200_000;
+
+/** The Chromium that MULLSTONE_CHROMIUM names, else the one from npm, told where its fonts lie: it shows no text, not even of web fonts, where it finds none. */
+async function program(scratch: string): Promise<{ executablePath: string; env: Readonly<Record<string, string>> }> {
+  const named = process.env["MULLSTONE_CHROMIUM"] ?? "";
+  if (named !== "") return { executablePath: named, env: {} };
+  const { executablePath, env } = await unpackedChromium();
+  const file = join(scratch, "fonts.conf");
+  writeFileSync(file, `<?xml version="1.0"?><fontconfig><dir>${join(dirname(executablePath), "fonts")}</dir><cachedir>${join(scratch, "fonts-cache")}</cachedir></fontconfig>\n`);
+  return { executablePath, env: { ...env, FONTCONFIG_FILE: file } };
+}
+
+async function photograph(address: string, scratch: string): Promise<Buffer> {
+  const { executablePath, env } = await program(scratch);
+  const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu"], env: { ...process.env, ...env } });
+  try {
+    const page = await browser.newPage({ viewport: { width: 1100, height: 900 }, deviceScaleFactor: 1.5, colorScheme: "light", reducedMotion: "reduce" });
+    await page.goto(address, { waitUntil: "load" });
+    const faults = await page.evaluate("document.fonts.ready.then((faces) => [...faces].filter(({ status }) => status === 'error').map(({ family }) => family))");
+    if (!Array.isArray(faults) || faults.length > 0) throw new Error(`Unexpected failure of fonts: ${String(faults)}`);
+    return await page.screenshot();
+  } finally {
+    await browser.close();
+  }
+}
+
+const scratch = mkdtempSync(join(tmpdir(), "mullstone-picture-"));
+try {
+  const { code, complaints } = await mullstone(["build", "--output", join(scratch, "site")]);
+  if (code !== 0) throw new Error(`Unexpected exit ${code} of the demonstration's build\n${complaints}`);
+  const site = await servedFolder(join(scratch, "site"));
+  try {
+    const picture = await photograph(`${site.address}/${SHEET}`, scratch);
+    mkdirSync(join(PICTURE, ".."), { recursive: true });
+    await sharp(picture).png({ palette: true, colours: 128, dither: 0, compressionLevel: 9, effort: 10 }).toFile(PICTURE);
+  } finally {
+    await site.close();
+  }
+} finally {
+  rmSync(scratch, { recursive: true, force: true });
+}
+const { size } = statSync(PICTURE);
+process.stdout.write(`${PICTURE}, ${Math.ceil(size / 1000)} kB\n`);
+if (size > LARGEST_BYTES) throw new Error(`Unexpected size of the picture ${size} bytes, expected at most ${LARGEST_BYTES}`);
