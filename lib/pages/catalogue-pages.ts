@@ -10,12 +10,13 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { munsellPlace } from "./munsell-place.ts";
+import { oilGroups } from "./oil-order-page.ts";
 import { ownColour } from "./own-colour.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** The printed orders of the catalogue, each a page of its own. */
-export const ORDERS = ["family", "value", "hue", "drying", "permanence"] as const;
+export const ORDERS = ["family", "value", "hue", "drying", "permanence", "oil"] as const;
 export type Order = (typeof ORDERS)[number];
 
 export function orderPath(order: Order | "grid"): string {
@@ -59,14 +60,14 @@ export function catalogueTable(order: Order, context: PageContext, place: PagePl
   return {
     kind: "catalogue-table", ...pageHead(context, place, heading, text.leads[order]), lead: [text.leads[order]], orders: orderLinks(context, place),
     pictures: orderPictures(order, context, place),
-    groups: grouped(order, context).map(({ id, heading: group, sheets }) => ({ id, heading: group, table: table(group, sheets, context, place) })),
+    groups: order === "oil" ? oilGroups(context, place) : grouped(order, context).map(({ id, heading: group, sheets }) => ({ id, heading: group, table: table(group, sheets, context, place) })),
     downloads: [],
   };
 }
 
 interface Group { readonly id: string; readonly heading: string; readonly sheets: readonly WordedSheet[] }
 
-function grouped(order: Order, { sheets, words }: PageContext): Group[] {
+function grouped(order: Exclude<Order, "oil">, { sheets, words }: PageContext): Group[] {
   const text = words.pages.catalogue;
   switch (order) {
     case "family": return byFamily(sheets).map(([family, members]) => ({ id: family, heading: FAMILIES[family], sheets: members }));

@@ -2,13 +2,16 @@ import { asMarkup, type LinkView, type SheetView } from "../present/views.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { evidenceSection } from "./evidence-section.ts";
-import { dryingSection, oilPart, permanencePart } from "./figure-sections.ts";
+import { dryingPart } from "./drying-part.ts";
 import { handlingSection, hazardView } from "./handling-section.ts";
 import { jsonLd } from "./json-ld.ts";
+import { labelTextView } from "./label-text.ts";
 import { madeOf, madeOfText } from "./made-of.ts";
 import { markdownHtml } from "./markdown.ts";
 import { notationsSection } from "./notations-section.ts";
+import { oilPart } from "./oil-part.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { permanencePart } from "./permanence-part.ts";
 import { pigmentSection } from "./pigment-part.ts";
 import { rangeSection } from "./range-section.ts";
 import { sheetFacts } from "./sheet-facts.ts";
@@ -45,13 +48,14 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     contents: contents(page, range !== undefined, records.colours.get(sheet.slug)?.notes !== ""),
     whites: whitesSection(page),
     strength: strengthSection(page),
-    drying: dryingSection(page),
+    drying: dryingPart(page),
     permanence: permanencePart(page),
     oil: oilPart(page),
     handling: handlingSection(page),
     pigment: pigmentSection(page),
     ...notesSection(page),
     ...(range === undefined ? {} : { range }),
+    label: labelTextView(page),
     notations: notationsSection(page),
     evidence: evidenceSection(page),
     downloads: [

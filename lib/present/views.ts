@@ -1,4 +1,5 @@
 import type { Standing } from "../quantities/figure.ts";
+import type { LabelPageView, LabelTextView, OilSectionView } from "./paint-views.ts";
 
 /**
  * What a page template is given: finished text only. Rounding, units, language
@@ -230,13 +231,15 @@ export interface SheetView extends PageView {
   readonly strength: SectionView;
   readonly drying: SectionView;
   readonly permanence: SectionView;
-  readonly oil: SectionView;
+  readonly oil: OilSectionView;
   readonly handling: HandlingSectionView;
   readonly pigment: PigmentSectionView;
   /** The workshop's own notes on the colour, from its record. */
   readonly notes?: ProseSectionView;
   /** Place among the range and neighbours. */
   readonly range?: NeighboursSectionView;
+  /** To copy. */
+  readonly label: LabelTextView;
   readonly notations: SectionView;
   readonly evidence: EvidenceSectionView;
   readonly downloads: readonly DownloadView[];
@@ -556,4 +559,4 @@ export interface NotFoundView extends PageView {
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
   | SheetView | CatalogueGridView | CatalogueTableView | HomeView | PigmentIndexView | PigmentPageView
-  | AnswerIndexView | AnswerPageView | MethodsView | SourcesView | AboutView | NotFoundView;
+  | AnswerIndexView | AnswerPageView | MethodsView | SourcesView | AboutView | LabelPageView | NotFoundView;

@@ -8,7 +8,8 @@ import { midpoint, type Quantity } from "../quantities/range.ts";
 import type { Colour, Records } from "../records/records.ts";
 import type { StatedLabelForm } from "../records/schema/hazard-form.ts";
 import { paintIngredients, pigmentIngredient } from "./hazard-ingredients.ts";
-import type { CautionsSection, OilSection, PigmentPart, VehiclePart } from "./sheet.ts";
+import type { OilSection } from "./paint-sections.ts";
+import type { CautionsSection, PigmentPart, VehiclePart } from "./sheet.ts";
 
 /** Label elements as the maker states them, else worked out; markets; cautions of the studio by operation. */
 export function cautionsSection(colour: Colour, parts: readonly PigmentPart[], vehicle: VehiclePart | undefined, oil: OilSection, records: Records): CautionsSection {

@@ -1,11 +1,13 @@
 import type { Colour, Records } from "../records/records.ts";
+import { batchSection } from "./batch-section.ts";
 import { cautionsSection } from "./cautions-section.ts";
 import { drySection } from "./drying-section.ts";
+import { fillSection } from "./fill-section.ts";
 import { masstoneNotations } from "./masstone-notations.ts";
 import { oilSection } from "./oil-section.ts";
 import { opticsSection } from "./optics-section.ts";
 import { permanenceSection } from "./permanence-section.ts";
-import { pigmentParts, vehiclePart } from "./pigment-parts.ts";
+import { additionParts, pigmentParts, vehiclePart } from "./pigment-parts.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Fits } from "./strength.ts";
 import { tintSections } from "./tint-section.ts";
@@ -15,18 +17,22 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
   const { slug, record } = colour;
   const pigments = pigmentParts(colour, records);
   const vehicle = vehiclePart(colour, records);
-  const oil = oilSection(colour, pigments, vehicle, records);
+  const additions = additionParts(colour, records);
+  const oil = oilSection(colour, pigments, vehicle, additions, records);
+  const batch = batchSection(colour, pigments, vehicle, additions, oil, records);
   const fit = fits.get(slug) ?? { kind: "refused", reasons: [] };
   return {
     slug, name: record.name,
     family: record.family ?? familyOf(colour, records),
     recordDate: record.date,
-    vehicle, dispersion: record.dispersion, pigments,
+    vehicle, dispersion: record.dispersion, pigments, additions,
     notations: colour.masstone === undefined ? {} : { masstone: masstoneNotations(colour.masstone) },
     tints: tintSections(colour, fit, { path: "oil.paintDensityGPerCm3", figure: oil.paintDensityGPerCm3 }, records),
     optics: opticsSection(colour, pigments, fits, records),
     oil,
-    drying: drySection(colour, pigments, vehicle, oil, records),
+    ...(batch === undefined ? {} : { batch }),
+    fill: fillSection(colour, pigments, oil),
+    drying: drySection(colour, pigments, vehicle, additions, oil, records),
     permanence: permanenceSection(colour, pigments, records),
     cautions: cautionsSection(colour, pigments, vehicle, oil, records),
   };

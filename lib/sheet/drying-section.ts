@@ -1,87 +1,96 @@
-import { CLASS_FILM_UM, CLASS_TEMPERATURE_C, dryingClassRuling } from "../drying/drying-class.ts";
-import { dryingEstimate, type DryingEstimate, type DryingQuestion, type DryingUnknown } from "../drying/drying-estimate.ts";
+import { dryingClassRuling } from "../drying/drying-class.ts";
+import type { Contribution } from "../drying/contribution.ts";
+import { dryingEstimate, type DryingQuestion } from "../drying/drying-estimate.ts";
 import { dryingNotes } from "../drying/drying-notes.ts";
-import { dryingTrialRuling, trialContradiction, type DryingTrial } from "../drying/drying-trial.ts";
+import { trialContradiction, type DryingTrial } from "../drying/drying-trial.ts";
 import { fatnessRuling } from "../drying/fatness.ts";
 import { filmHealthRulings } from "../drying/film-health.ts";
-import { groundRulings, placeByClass } from "../drying/layering-advice.ts";
-import { isKnown, notStated, rootFigure, type Figure } from "../quantities/figure.ts";
-import { ends, type Quantity, type Range } from "../quantities/range.ts";
+import { GROUND_RULES, groundRulings, placeByClass, type Ground } from "../drying/layering-advice.ts";
+import { LINSEED_DAYS, type OilPart } from "../drying/vehicle-drying.ts";
+import { isKnown, notStated, rootFigure, type Figure, type FigurePath } from "../quantities/figure.ts";
+import type { Range } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
-import { ruledOut } from "../quantities/worked-out.ts";
 import type { Colour, Records } from "../records/records.ts";
-import type { AmountRecord } from "../records/schema/amount.ts";
-import { addedDriers } from "./added-driers.ts";
-import type { DryingSection, OilSection, PigmentPart, VehiclePart } from "./sheet.ts";
+import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
+import { decidingTrial, recordedTrials } from "./drying-trials.ts";
+import type { DryingSection, OilSection } from "./paint-sections.ts";
+import type { AdditionPart, PigmentPart, VehiclePart } from "./sheet.ts";
+import { tintDrying, type DryingPaint } from "./tint-drying.ts";
 
 /** Days, class and reasons of drying, and what follows for layers and film. A trial of the workshop's own overrides the estimate. */
-export function drySection(colour: Colour, parts: readonly PigmentPart[], vehicle: VehiclePart | undefined, oil: OilSection, records: Records): DryingSection {
-  const question = dryingQuestion(colour, parts, vehicle, records);
+export function drySection(colour: Colour, parts: readonly PigmentPart[], vehicle: VehiclePart | undefined, additions: readonly AdditionPart[], oil: OilSection, records: Records): DryingSection {
+  const paint: DryingPaint = { parts, vehicle, additions, oilIndexGPer100g: oil.oilIndexGPer100g };
+  const question = dryingQuestion(paint);
   const expected = dryingEstimate(question);
-  const trials = (colour.record.dryingTrials ?? []).map((trial) => ({ tintedWith: trial.tintedWith, trial: trialOf(trial) }));
-  const plain = trials.filter(({ tintedWith }) => tintedWith === undefined).map(({ trial }) => trial);
-  const trial = plain.toSorted((one, other) => distanceFromClass(one) - distanceFromClass(other))[0];
-  const ruled = trial && dryingTrialRuling(trial);
-  const touchDryDays = trial === undefined ? expectedDays(expected, colour) : trialDays(trial.touchDryDays);
-  const contradictions = plain.flatMap((one) => contradictionOf(one, question));
-  const dryingClass = ruledOut({ name: "class by days to touch dry", unit: "", source: "practice-drying" }, { days: { path: "drying.touchDryDays", figure: touchDryDays } }, (v) => dryingClassRuling(v.days).dryingClass as string);
+  const contributions = contributionFigures(expected, (contribution) => inputsOf(contribution, paint));
+  const ruleDays = expectedDays(expected, "drying", `colours.${colour.slug}.dryingTrials`);
+  const trials = recordedTrials(colour, records);
+  const plain = trials.filter(({ figures }) => figures.tintedWith === undefined);
+  const decides = decidingTrial(plain);
+  const touchDryDays = decides === undefined ? ruleDays : fromTrial(decides.figures.touchDryDays, `${decides.path}.touchDryDays`);
+  const through = decides?.figures.throughDryDays;
 
   return {
-    class: dryingClass,
+    class: dryingClassFigure("drying.touchDryDays", touchDryDays),
     touchDryDays,
-    throughDryDays: trial?.throughDryDays === undefined ? notStated("no trial to through dry", [`colours.${colour.slug}.dryingTrials.throughDryDays`]) : trialDays(trial.throughDryDays),
+    throughDryDays: decides === undefined || through === undefined ? notStated("no trial to through dry", [`colours.${colour.slug}.dryingTrials.throughDryDays`]) : fromTrial(through, `${decides.path}.throughDryDays`),
     standing: touchDryDays.standing,
+    expectedDays: ruleDays,
+    linseedDays: rootFigure("estimated", LINSEED_DAYS, { unit: "d", method: "linseed oil alone, thin film, 20 to 23 degrees C", source: "memory-drying" }),
     reasons: [
-      ...(ruled === undefined ? [] : [ruled.reason]),
-      ...(expected.known ? [expected.base, ...expected.contributions.filter(({ sign }) => sign !== "none").map(bareRuling)] : [expected.reason]),
+      ...(decides === undefined ? [] : [decides.figures.sentence]),
+      ...(expected.known ? [expected.base, ...contributions.filter(({ sign }) => sign !== "none").map(({ sentence }) => sentence)] : [expected.reason]),
+      ...(expected.known && decides === undefined ? [expected.ruling.reason] : []),
       ...dryingNotes(parts.flatMap(({ colourIndexName }) => colourIndexName ?? [])),
     ],
-    contributions: expected.known ? expected.contributions : [],
-    trials: trials.map(({ trial: one, tintedWith }) => ({ ...dryingTrialRuling(one).reason, ...(tintedWith === undefined ? {} : { tintedWith }) })),
-    layering: [...(isKnown(touchDryDays) ? [placeByClass(dryingClassRuling(touchDryDays.value).dryingClass)] : []), ...fatness(oil.pvc), ...groundRulings("acrylic")],
+    contributions,
+    trials: trials.map(({ figures }) => figures),
+    inWhites: tintDrying(colour, paint, trials, records),
+    layering: [
+      ...(isKnown(touchDryDays) ? [placeByClass(dryingClassRuling(touchDryDays.value).dryingClass)] : []),
+      ...(isKnown(oil.oilVolumeFraction) ? [fatnessRuling(oil.oilVolumeFraction.value).reason] : []),
+    ],
+    grounds: (Object.keys(GROUND_RULES) as Ground[]).flatMap(groundRulings),
     filmHealth: filmHealthRulings({
       pigments: question.pigments, oils: question.oils, addedDriers: question.addedDriers,
-      ...(isKnown(oil.pvc) ? { oilVolumeFraction: oilShare(oil.pvc.value) } : {}),
+      ...(isKnown(oil.oilVolumeFraction) ? { oilVolumeFraction: oil.oilVolumeFraction.value } : {}),
       ...(isKnown(oil.effectiveReducedPvc) ? { reducedPvc: oil.effectiveReducedPvc.value } : {}),
     }),
-    contradictions,
+    contradictions: plain.flatMap(({ trial }) => contradictionOf(trial, question)),
   };
 }
 
-function dryingQuestion(colour: Colour, parts: readonly PigmentPart[], vehicle: VehiclePart | undefined, records: Records): DryingQuestion {
+function dryingQuestion({ parts, vehicle, additions }: DryingPaint): DryingQuestion {
   return {
     pigments: parts.map(({ name, colourIndexName, massFraction }) => ({ name, colourIndexName, massFraction: isKnown(massFraction) ? massFraction.value : undefined })),
-    oils: vehicle?.oil === undefined ? [] : [{ oil: vehicle.oil, massFraction: 1 }],
-    addedDriers: addedDriers(colour, records),
+    oils: oilParts(vehicle, additions),
+    addedDriers: additions.flatMap(({ metal, metalPercentOfOil }) => (metal === undefined || metalPercentOfOil === undefined || !isKnown(metalPercentOfOil) || typeof metalPercentOfOil.value !== "number"
+      ? [] : [{ metal, percentOnOil: metalPercentOfOil.value }])),
   };
 }
 
-/** Nearest to the film and the room that the classes are meant for, each by its own measure. */
-function distanceFromClass({ filmThicknessUm = Infinity, temperatureC = Infinity }: DryingTrial): number {
-  return Math.abs(Math.log(filmThicknessUm / CLASS_FILM_UM)) + Math.abs(temperatureC - CLASS_TEMPERATURE_C) / 10;
+/** The oil and the oils added to it, each by its share of all of them; one oil twice counts once. */
+function oilParts(vehicle: VehiclePart | undefined, additions: readonly AdditionPart[]): OilPart[] {
+  if (vehicle?.oil === undefined) return [];
+  const parts = new Map([[vehicle.oil, 100]]);
+  for (const { oil, percentOfOil } of additions) {
+    if (oil !== undefined && isKnown(percentOfOil)) parts.set(oil, (parts.get(oil) ?? 0) + percentOfOil.value);
+  }
+  const whole = [...parts.values()].reduce((sum, part) => sum + part, 0);
+  return [...parts].map(([oil, part]) => ({ oil, massFraction: part / whole }));
 }
 
-function trialOf(trial: NonNullable<Colour["record"]["dryingTrials"]>[number]): DryingTrial {
-  return {
-    touchDryDays: quantityOf(trial.touchDryDays),
-    throughDryDays: trial.throughDryDays === undefined ? undefined : quantityOf(trial.throughDryDays),
-    filmThicknessUm: ends(quantityOf(trial.filmThicknessUm))[0],
-    temperatureC: ends(quantityOf(trial.temperatureC))[0],
-    humidityPercent: trial.humidityPercent === undefined ? undefined : ends(quantityOf(trial.humidityPercent))[0],
-  };
+/** The figures that a contribution goes by: the share of its pigment, the dose of its drier. */
+function inputsOf({ values: { pigment, metal } }: Contribution, { parts, additions }: DryingPaint): FigurePath[] {
+  return [
+    ...parts.filter(({ name, massFraction }) => name === pigment && isKnown(massFraction)).map(({ slug }) => `pigments.${slug}.massFraction`),
+    ...additions.filter((one) => one.metal !== undefined && one.metal === metal).map(({ slug }) => `additions.${slug}.metalPercentOfOil`),
+  ];
 }
 
-function quantityOf(amount: AmountRecord): Quantity {
-  return typeof amount === "number" ? amount : amount.value;
-}
-
-function trialDays(days: Quantity): Figure<Range> {
-  return rootFigure("measured", ends(days), { unit: "d", method: "the workshop's own trial" });
-}
-
-function expectedDays(expected: DryingEstimate | DryingUnknown, colour: Colour): Figure<Range> {
-  if (!expected.known) return notStated("how its pigment acts on drying oil is not known here, and there is no trial", [`colours.${colour.slug}.dryingTrials`]);
-  return rootFigure("estimated", expected.touchDryDays, { unit: "d", method: "linseed oil alone x what oil, pigment, drier, film and room each do", source: "practice-drying" });
+/** The trial's own figure, in the place of the estimate. */
+function fromTrial(days: Figure<Range>, path: FigurePath): Figure<Range> {
+  return isKnown(days) ? { ...days, inputs: [path] } : days;
 }
 
 /** Held against the estimate for the trial's own film and room. */
@@ -89,17 +98,4 @@ function contradictionOf(trial: DryingTrial, question: DryingQuestion): Ruling[]
   const expected = dryingEstimate({ ...question, filmThicknessUm: trial.filmThicknessUm, temperatureC: trial.temperatureC });
   const found = expected.known ? trialContradiction(trial, expected) : undefined;
   return found === undefined ? [] : [found];
-}
-
-function fatness(pvc: Figure<Quantity>): Ruling[] {
-  return isKnown(pvc) ? [fatnessRuling(oilShare(pvc.value)).reason] : [];
-}
-
-function oilShare(pvc: Quantity): Quantity {
-  const [lower, upper] = ends(pvc);
-  return lower === upper ? 1 - lower : [1 - upper, 1 - lower];
-}
-
-function bareRuling({ rule, values, standing, source }: Ruling): Ruling {
-  return { rule, values, ...(standing === undefined ? {} : { standing }), ...(source === undefined ? {} : { source }) };
 }

@@ -4,7 +4,8 @@ import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, type Quantity, type Range } from "../quantities/range.ts";
 import type { Colour, Records } from "../records/records.ts";
 import type { HazardForm } from "../records/schema/hazard-form.ts";
-import type { OilSection, PigmentPart, VehiclePart } from "./sheet.ts";
+import type { OilSection } from "./paint-sections.ts";
+import type { PigmentPart, VehiclePart } from "./sheet.ts";
 
 /**
  * What a paint is made of, as hazard rules see it. Where parts or oil are not

@@ -4,9 +4,8 @@ import { criticalPigmentVolumeConcentration, oilDemandReason } from "../formulat
 import { effectiveCpvc } from "../formulation/dispersion.ts";
 import { oilGPer100cm3 } from "../formulation/oil-by-volume.ts";
 import { oilIndexRuling } from "../formulation/oil-index-class.ts";
-import { paintDensityGPerCm3 } from "../formulation/paint-volume.ts";
-import { pigmentVolumeConcentration, reducedPvc } from "../formulation/pvc.ts";
-import { isKnown, notStated, type Figure, type Placed } from "../quantities/figure.ts";
+import { reducedPvc } from "../formulation/pvc.ts";
+import { isKnown, notStated, rootFigure, type Figure, type Placed } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/range.ts";
 import { ruledOut, workedOut } from "../quantities/worked-out.ts";
 import type { Colour, Records } from "../records/records.ts";
@@ -14,13 +13,17 @@ import { blendedFigure } from "./blended-figure.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { oilDemand } from "./oil-demand.ts";
 import { openedPaste } from "./opened-paste.ts";
+import type { OilSection } from "./paint-sections.ts";
+import { paintVolumes } from "./paint-volumes.ts";
 import { recordedFigure } from "./recorded-figure.ts";
-import type { OilSection, PigmentPart, VehiclePart } from "./sheet.ts";
+import type { AdditionPart, PigmentPart, VehiclePart } from "./sheet.ts";
 
 /** Oil demand, packing and finish of the paint as made, with whatever contradicts itself in the record. */
-export function oilSection(colour: Colour, parts: readonly PigmentPart[], vehicle: VehiclePart | undefined, records: Records): OilSection {
+export function oilSection(colour: Colour, parts: readonly PigmentPart[], vehicle: VehiclePart | undefined, additions: readonly AdditionPart[], records: Records): OilSection {
+  const recorded = (field: "finenessOfGrindUm" | "gloss60", unit: string): Figure<Quantity> => recordedFigure(colour.record[field], unit, `colours.${colour.slug}.${field}`);
   const demand = oilDemand(colour, parts, records);
-  const opened = openedPaste(colour, records);
+  const finenessOfGrindUm = recorded("finenessOfGrindUm", "um");
+  const opened = openedPaste(colour, parts, finenessOfGrindUm, records);
   const placed = (path: string, figure: Figure<Quantity>): Placed<Quantity> => ({ path, figure });
   const oilIndex = placed("oil.oilIndexGPer100g", demand.oilIndex);
   const oilAbsorption = placed("oil.oilAbsorptionGPer100g", demand.oilAbsorption);
@@ -31,12 +34,11 @@ export function oilSection(colour: Colour, parts: readonly PigmentPart[], vehicl
     (v) => criticalPigmentVolumeConcentration(v.oilAbsorption, v.pigmentDensity));
   const effective = workedOut({ name: "CPVC x dispersion factor", unit: "1", standing: "estimated", source: "practice-formulation" },
     { cpvc: placed("oil.cpvc", cpvc), factor: placed("oil.dispersionFactor", opened.factor) }, (v) => effectiveCpvc(v.cpvc, v.factor));
-  const pvc = workedOut({ name: "PVC = pigment volume / (pigment + oil volume)", unit: "1", source: "bierwagen-hay-1975" }, { oilIndex, oilDensity, pigmentDensity },
-    (v) => pigmentVolumeConcentration(100, v.pigmentDensity, v.oilIndex, v.oilDensity));
+  const { pvc, paintDensity, volumeSolids } = paintVolumes({ oilIndex, oilDensity, pigmentDensity }, additions);
   const reduced = (path: string, critical: Figure<Quantity>): Figure<Quantity> => workedOut({ name: "PVC / CPVC", unit: "1", source: "bierwagen-hay-1975" },
     { pvc: placed("oil.pvc", pvc), cpvc: placed(path, critical) }, (v) => reducedPvc(v.pvc, v.cpvc));
   const effectiveReducedPvc = reduced("oil.effectiveCpvc", effective);
-  const gloss60 = recordedFigure(colour.record.gloss60, "GU", `colours.${colour.slug}.gloss60`);
+  const gloss60 = recorded("gloss60", "GU");
   const finish = finishFigure(effectiveReducedPvc, gloss60);
 
   return {
@@ -45,12 +47,14 @@ export function oilSection(colour: Colour, parts: readonly PigmentPart[], vehicl
     oilIndexClass: ruledOut({ name: "class of oil index", unit: "", source: "practice-formulation" }, { oilIndex }, (v) => oilIndexRuling(v.oilIndex).oilIndexClass as string),
     pigmentDensityGPerCm3: pigmentDensity.figure,
     oilGPer100cm3: workedOut({ name: "oil index x density of the pigment", unit: "g/100 cm3" }, { oilIndex, pigmentDensity }, (v) => oilGPer100cm3(v.oilIndex, v.pigmentDensity)),
-    cpvc, dispersionFactor: opened.factor, effectiveCpvc: effective, pvc,
+    cpvc, finenessOfGrindUm, dispersionFactor: opened.factor, effectiveCpvc: effective, pvc,
+    oilVolumeFraction: workedOut({ name: "1 - PVC", unit: "1" }, { pvc: placed("oil.pvc", pvc) }, (v) => 1 - v.pvc),
     reducedPvc: reduced("oil.cpvc", cpvc),
     effectiveReducedPvc,
-    paintDensityGPerCm3: workedOut({ name: "mass / volume of pigment and oil", unit: "g/cm3" }, { oilIndex, oilDensity, pigmentDensity },
-      (v) => paintDensityGPerCm3([{ massG: 100, densityGPerCm3: v.pigmentDensity, volatile: false }, { massG: v.oilIndex, densityGPerCm3: v.oilDensity, volatile: false }])),
+    paintDensityGPerCm3: paintDensity, volumeSolids,
     finish: finish.figure, gloss60,
+    body: recordedWord(colour.record.body, `colours.${colour.slug}.body`),
+    oilSeparation: recordedWord(colour.record.oilSeparation, `colours.${colour.slug}.oilSeparation`),
     reasons: [
       ...demand.reasons,
       ...(isKnown(demand.oilIndex) ? [oilIndexRuling(demand.oilIndex.value).reason] : []),
@@ -62,4 +66,9 @@ export function oilSection(colour: Colour, parts: readonly PigmentPart[], vehicl
     ],
     contradictions: [demand.contradiction, finish.contradiction].filter((found) => found !== undefined),
   };
+}
+
+/** A word of the workshop's own, as it saw it. */
+function recordedWord(word: string | undefined, wanting: string): Figure<string> {
+  return word === undefined ? notStated("not in the records", [wanting]) : rootFigure<string>("measured", word, { unit: "", method: "as seen by the workshop" });
 }

@@ -3,12 +3,13 @@ import { HANDBOOK_DENSITY_G_PER_CM3 } from "../formulation/handbook-density.ts";
 import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../formulation/handbook-oil-absorption.ts";
 import { massFractions } from "../formulation/parts.ts";
 import { OIL_DENSITY_G_PER_CM3 } from "../formulation/vehicle-density.ts";
-import { isKnown, notStated, rootFigure, type Figure } from "../quantities/figure.ts";
+import { isKnown, notStated, rootFigure, type Figure, type Placed } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/range.ts";
+import { workedOut } from "../quantities/worked-out.ts";
 import type { Colour, Records } from "../records/records.ts";
 import { orHandbook } from "./handbook-figure.ts";
 import { recordedFigure } from "./recorded-figure.ts";
-import type { PigmentPart, VehiclePart } from "./sheet.ts";
+import type { AdditionPart, PigmentPart, VehiclePart } from "./sheet.ts";
 
 /** The pigments of a colour with the figures that everything else starts from. */
 export function pigmentParts(colour: Colour, records: Records): PigmentPart[] {
@@ -28,6 +29,8 @@ export function pigmentParts(colour: Colour, records: Records): PigmentPart[] {
       oilAbsorptionGPer100g: orHandbook(recordedFigure(pigment.oilAbsorptionGPer100g, "g/100 g", wanting("oilAbsorptionGPer100g")), HANDBOOK_OIL_ABSORPTION_G_PER_100G, colourIndexName, "g/100 g"),
       bulkDensityLooseGPerMl: orHandbook(recordedFigure(pigment.bulkDensityLooseGPerMl, "g/ml", wanting("bulkDensityLooseGPerMl")), HANDBOOK_LOOSE_G_PER_ML, colourIndexName, "g/ml"),
       bulkDensityTappedGPerMl: orHandbook(recordedFigure(pigment.bulkDensityTappedGPerMl, "g/ml", wanting("bulkDensityTappedGPerMl")), HANDBOOK_TAPPED_G_PER_ML, colourIndexName, "g/ml"),
+      particleSizeUm: recordedFigure(pigment.particle?.sizeUm, "um", wanting("particle.sizeUm")),
+      ...priced(pigment.pricePerKg, records),
     }];
   });
 }
@@ -43,7 +46,33 @@ export function vehiclePart(colour: Colour, records: Records): VehiclePart | und
   const slug = colour.record.vehicle ?? records.workshop.vehicle;
   const vehicle = slug === undefined ? undefined : records.vehicles.get(slug)?.record;
   if (slug === undefined || vehicle === undefined) return undefined;
-  return { slug, name: vehicle.name, oil: vehicle.oil, densityGPerCm3: oilDensity(recordedFigure(vehicle.densityGPerCm3, "g/cm3", `vehicles.${slug}.densityGPerCm3`), vehicle.oil) };
+  return { slug, name: vehicle.name, oil: vehicle.oil, densityGPerCm3: oilDensity(recordedFigure(vehicle.densityGPerCm3, "g/cm3", `vehicles.${slug}.densityGPerCm3`), vehicle.oil), ...priced(vehicle.pricePerKg, records) };
+}
+
+/** Driers, mediums and thinners that a colour's oil is given on top. */
+export function additionParts(colour: Colour, records: Records): AdditionPart[] {
+  return (colour.record.additions ?? []).flatMap(({ vehicle: slug, percentOfOil }) => {
+    const added = records.vehicles.get(slug)?.record;
+    if (added === undefined) return [];
+    const { name, kind, oil, metal, metalPercent } = added;
+    const share: Placed<Quantity> = { path: `additions.${slug}.percentOfOil`, figure: rootFigure<Quantity>("stated", percentOfOil, { unit: "%", method: "as recorded" }) };
+    return [{
+      slug, name, kind, oil,
+      ...(metal === undefined ? {} : { metal }),
+      percentOfOil: rootFigure("stated", percentOfOil, { unit: "%", method: "as recorded" }),
+      densityGPerCm3: oilDensity(recordedFigure(added.densityGPerCm3, "g/cm3", `vehicles.${slug}.densityGPerCm3`), oil),
+      ...(metal === undefined || metalPercent === undefined ? {} : {
+        metalPercentOfOil: workedOut({ name: `${metalPercent} % of metal in it, as recorded`, unit: "%" }, { share }, (v) => (v.share * metalPercent) / 100),
+      }),
+      ...priced(added.pricePerKg, records),
+    }];
+  });
+}
+
+/** A price is a figure only where it is recorded, and the currency with it. */
+function priced(pricePerKg: number | undefined, { workshop: { currency } }: Records): { readonly pricePerKg?: Figure<number> } {
+  if (pricePerKg === undefined || currency === undefined) return {};
+  return { pricePerKg: rootFigure("stated", pricePerKg, { unit: `${currency}/kg`, method: "as recorded" }) };
 }
 
 function oilDensity(recorded: Figure<Quantity>, oil: VehiclePart["oil"]): Figure<Quantity> {

@@ -1,11 +1,12 @@
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Figure, Standing } from "../quantities/figure.ts";
-import type { Quantity, Range } from "../quantities/range.ts";
+import type { Quantity } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
-import type { Viewing } from "../colorimetry/viewing.ts";
-import type { Contribution } from "../drying/contribution.ts";
+import type { LabViewing } from "../colorimetry/viewing.ts";
+import type { DrierMetal } from "../drying/added-drier.ts";
 import type { Oil } from "../formulation/vehicle-density.ts";
-import type { Dispersion, Family, Geometry, Market, RatioKind } from "../records/schema/terms.ts";
+import type { Dispersion, Family, Geometry, Market, RatioKind, VehicleKind } from "../records/schema/terms.ts";
+import type { BatchSection, DryingSection, FillSection, OilSection, PermanenceSection } from "./paint-sections.ts";
 
 /**
  * A colour's sheet: everything that is worked out of its records. A leaf is a
@@ -20,10 +21,15 @@ export interface Sheet {
   readonly vehicle: VehiclePart | undefined;
   readonly dispersion: Dispersion | undefined;
   readonly pigments: readonly PigmentPart[];
+  /** Driers, mediums and thinners on top of pigment and oil. */
+  readonly additions: readonly AdditionPart[];
   readonly notations: { readonly masstone?: MasstoneNotations };
   readonly tints: readonly TintSection[];
   readonly optics: OpticsSection;
   readonly oil: OilSection;
+  /** Absent where oil, density or parts are not known: then nothing can be weighed out. */
+  readonly batch?: BatchSection;
+  readonly fill: FillSection;
   readonly drying: DryingSection;
   readonly permanence: PermanenceSection;
   readonly cautions: CautionsSection;
@@ -40,6 +46,9 @@ export interface PigmentPart {
   readonly oilAbsorptionGPer100g: Figure<Quantity>;
   readonly bulkDensityLooseGPerMl: Figure<Quantity>;
   readonly bulkDensityTappedGPerMl: Figure<Quantity>;
+  readonly particleSizeUm: Figure<Quantity>;
+  /** Only where the record has one. */
+  readonly pricePerKg?: Figure<number>;
 }
 
 export interface VehiclePart {
@@ -47,6 +56,21 @@ export interface VehiclePart {
   readonly name: string;
   readonly oil: Oil | undefined;
   readonly densityGPerCm3: Figure<Quantity>;
+  readonly pricePerKg?: Figure<number>;
+}
+
+export interface AdditionPart {
+  readonly slug: string;
+  readonly name: string;
+  readonly kind: VehicleKind;
+  readonly oil: Oil | undefined;
+  readonly metal?: DrierMetal;
+  /** By mass on the oil [%]. */
+  readonly percentOfOil: Figure<number>;
+  readonly densityGPerCm3: Figure<Quantity>;
+  /** Of a drier, metal on the oil by mass [%]. */
+  readonly metalPercentOfOil?: Figure<Quantity>;
+  readonly pricePerKg?: Figure<number>;
 }
 
 export interface XyzFigures { readonly X: Figure<number>; readonly Y: Figure<number>; readonly Z: Figure<number> }
@@ -70,8 +94,8 @@ export interface MasstoneNotations extends Partial<ScreenFigures> {
   /** Absent for a chip judged by eye. */
   readonly geometry?: Geometry;
   readonly standing: Standing;
-  readonly xyz: Partial<Record<Viewing, XyzFigures>>;
-  readonly lab: Partial<Record<Viewing, LabFigures>>;
+  readonly xyz: Partial<Record<LabViewing, XyzFigures>>;
+  readonly lab: Partial<Record<LabViewing, LabFigures>>;
   readonly munsell?: MunsellFigures;
   readonly nbsName?: Figure<string>;
   /** Only an included reading: the darker value that follows for gloss excluded. */
@@ -80,6 +104,7 @@ export interface MasstoneNotations extends Partial<ScreenFigures> {
   readonly lamplight?: { readonly deltaE00: Figure<number>; readonly sentence: Ruling };
   /** For the spectral curve: the readings as drawn. */
   readonly curve?: Spectrum;
+  readonly glossExcludedCurve?: Spectrum;
 }
 
 export interface TintStep extends Partial<ScreenFigures> {
@@ -89,7 +114,7 @@ export interface TintStep extends Partial<ScreenFigures> {
   readonly colourShare: number;
   readonly standing: Standing;
   readonly geometry?: Geometry;
-  readonly lab: Partial<Record<Viewing, LabFigures>>;
+  readonly lab: Partial<Record<LabViewing, LabFigures>>;
   readonly munsell?: MunsellFigures;
   /** About 68 %, in Delta-E00; on predicted steps. */
   readonly uncertainty?: number;
@@ -144,56 +169,6 @@ export interface GlossDepthFigures {
   readonly matteL: Figure<number>;
   readonly glossyValue: Figure<number>;
   readonly matteValue: Figure<number>;
-}
-
-export interface OilSection {
-  readonly oilAbsorptionGPer100g: Figure<Quantity>;
-  readonly oilIndexGPer100g: Figure<Quantity>;
-  readonly oilIndexClass: Figure<string>;
-  /** Of the dry pigment, mixed where there are several. */
-  readonly pigmentDensityGPerCm3: Figure<Quantity>;
-  readonly oilGPer100cm3: Figure<Quantity>;
-  readonly cpvc: Figure<Quantity>;
-  /** How much of its CPVC the paste acts by: clumps hold oil. */
-  readonly dispersionFactor: Figure<Quantity>;
-  readonly effectiveCpvc: Figure<Quantity>;
-  readonly pvc: Figure<Quantity>;
-  /** PVC over CPVC. */
-  readonly reducedPvc: Figure<Quantity>;
-  /** PVC over effective CPVC: what the finish is judged by. */
-  readonly effectiveReducedPvc: Figure<Quantity>;
-  readonly paintDensityGPerCm3: Figure<Quantity>;
-  readonly finish: Figure<string>;
-  readonly gloss60: Figure<Quantity>;
-  readonly reasons: readonly Ruling[];
-  /** A measurement and an estimate, or two of the record's own figures, that disagree beyond tolerance. */
-  readonly contradictions: readonly Ruling[];
-}
-
-export interface DryingSection {
-  readonly class: Figure<string>;
-  readonly touchDryDays: Figure<Range>;
-  readonly throughDryDays: Figure<Range>;
-  readonly standing: Standing | "not stated";
-  readonly reasons: readonly Ruling[];
-  /** What moves the estimate, each with its sign and what it multiplies the days by. */
-  readonly contributions: readonly Contribution[];
-  /** Every trial with the conditions it was made under. */
-  readonly trials: readonly (Ruling & { readonly tintedWith?: string })[];
-  readonly layering: readonly Ruling[];
-  readonly filmHealth: readonly Ruling[];
-  readonly contradictions: readonly Ruling[];
-}
-
-export interface PermanenceSection {
-  readonly category: Figure<string>;
-  /** For an estimate, which is worded as an expectation and never as a category. */
-  readonly expectation: Figure<string>;
-  readonly blueWool: Figure<Quantity>;
-  readonly deltaEab: Figure<number>;
-  readonly standing: Standing | "not stated";
-  readonly reasons: readonly Ruling[];
-  readonly sensitivities: readonly Ruling[];
 }
 
 export interface CautionsSection {

@@ -13,7 +13,7 @@ import { whiteColour } from "./drawdown-set.ts";
 import { notationFigure, type Origin } from "./lab-figures.ts";
 import { screenFigures } from "./munsell-figures.ts";
 import { oilSection } from "./oil-section.ts";
-import { pigmentParts, vehiclePart } from "./pigment-parts.ts";
+import { additionParts, pigmentParts, vehiclePart } from "./pigment-parts.ts";
 import { dayLab } from "./reading-figures.ts";
 import type { AtLightness, EqualLightness, TintSection, TintStep } from "./sheet.ts";
 import { strengthParts } from "./strength.ts";
@@ -54,7 +54,7 @@ function whiteDensity(slug: string, records: Records): Placed<Quantity> {
   const colour = records.colours.get(slug);
   const figure = colour === undefined
     ? notStated("the white is recorded as a pigment, not as a paint", [`colours.${slug}`])
-    : oilSection(colour, pigmentParts(colour, records), vehiclePart(colour, records), records).paintDensityGPerCm3;
+    : oilSection(colour, pigmentParts(colour, records), vehiclePart(colour, records), additionParts(colour, records), records).paintDensityGPerCm3;
   return { path: `colours.${slug}.paintDensityGPerCm3`, figure };
 }
 

@@ -1,5 +1,5 @@
 import { FIGURE_TABLE, type FigureKind } from "../sheet/figure-table.ts";
-import { GEOMETRIES, RATIO_KINDS } from "../records/schema/terms.ts";
+import { FORMS, GEOMETRIES, RATIO_KINDS } from "../records/schema/terms.ts";
 
 type Schema = Readonly<Record<string, unknown>>;
 
@@ -9,6 +9,7 @@ const NUMBER = { type: "number" } as const;
 const TEXTS = { type: "array", items: TEXT } as const;
 const STANDING = { enum: ["measured", "derived", "estimated", "stated"] } as const;
 const STANDING_OR_NONE = { enum: ["measured", "derived", "estimated", "stated", "not stated"] } as const;
+const SIGN = { enum: ["faster", "none", "slower"] } as const;
 const QUANTITY = { anyOf: [NUMBER, { type: "array", items: NUMBER, minItems: 2, maxItems: 2 }] } as const;
 
 /** What a figure looks like at its place, by kind. */
@@ -21,6 +22,7 @@ const FACTS: Readonly<Record<string, Schema>> = {
   schemaVersion: { const: 1 }, slug: TEXT, name: TEXT, revision: { type: "string", pattern: "^[0-9a-f]{8}$" }, family: TEXT, recordDate: TEXT, dispersion: TEXT,
   "vehicle.slug": TEXT, "vehicle.name": TEXT, "vehicle.oil": TEXT,
   "pigments.*.slug": TEXT, "pigments.*.name": TEXT, "pigments.*.colourIndexName": TEXT, "pigments.*.colourIndexNumber": TEXT, "pigments.*.casNumber": TEXT,
+  "additions.*.slug": TEXT, "additions.*.name": TEXT, "additions.*.kind": TEXT, "additions.*.oil": TEXT, "additions.*.metal": TEXT,
   "notations.masstone.geometry": { enum: GEOMETRIES }, "notations.masstone.standing": STANDING,
   "notations.masstone.srgb.inGamut": FLAG, "notations.masstone.displayP3.inGamut": FLAG, "notations.masstone.lamplight.sentence": TEXT,
   "notations.masstone.curve.grid.startNm": NUMBER, "notations.masstone.curve.grid.stepNm": NUMBER, "notations.masstone.curve.grid.count": NUMBER, "notations.masstone.curve.values": { type: "array", items: NUMBER },
@@ -34,8 +36,17 @@ const FACTS: Readonly<Record<string, Schema>> = {
   "optics.hidingCurve": { type: "array", items: { type: "object", required: ["filmUm", "contrastRatio"] } },
   "optics.reasons": TEXTS, "oil.reasons": TEXTS, "oil.contradictions": TEXTS,
   "drying.standing": STANDING_OR_NONE, "drying.reasons": TEXTS, "drying.layering": TEXTS, "drying.filmHealth": TEXTS, "drying.contradictions": TEXTS,
-  "drying.contributions": { type: "array", items: { type: "object", required: ["rule", "text", "sign", "factor"] } }, "drying.trials": { type: "array" },
+  "drying.grounds": TEXTS, "drying.contributions.*.sentence": TEXT, "drying.contributions.*.sign": SIGN,
+  "drying.trials.*.sentence": TEXT, "drying.trials.*.tintedWith.slug": TEXT, "drying.trials.*.tintedWith.name": TEXT, "drying.trials.*.method": TEXT, "drying.trials.*.date": TEXT,
+  "drying.inWhites.*.white.slug": TEXT, "drying.inWhites.*.white.name": TEXT, "drying.inWhites.*.white.colourIndexName": TEXT, "drying.inWhites.*.whiteParts": NUMBER,
+  "drying.inWhites.*.contributions.*.sentence": TEXT, "drying.inWhites.*.contributions.*.sign": SIGN,
+  "batch.reasons": TEXTS, "batch.sizes.*.slug": TEXT, "batch.sizes.*.pigmentG": NUMBER, "batch.sizes.*.pigments.*.slug": TEXT, "batch.sizes.*.additions.*.slug": TEXT,
+  "batch.sizes.*.tubes.*.slug": TEXT, "batch.sizes.*.tubes.*.ml": NUMBER, "batch.sizes.*.unpriced": TEXTS,
+  "fill.sentences": TEXTS, "fill.fillings.*.slug": TEXT, "fill.fillings.*.pigment": TEXT, "fill.fillings.*.packing": { enum: ["paint", "poured", "tapped"] },
+  "fill.fillings.*.holds.*.slug": TEXT, "fill.fillings.*.holds.*.ml": NUMBER,
   "permanence.standing": STANDING_OR_NONE, "permanence.reasons": TEXTS, "permanence.sensitivities": TEXTS,
+  "permanence.basis": { enum: ["exposed under the standard", "own exposure", "stated", "expected", "not known"] }, "permanence.weakest": TEXTS, "permanence.label": TEXT, "permanence.contradictions": TEXTS,
+  "permanence.forms.*.slug": { enum: FORMS }, "permanence.forms.*.underStandard": FLAG, "permanence.forms.*.standards": TEXTS, "permanence.forms.*.exposures": TEXTS,
   "cautions.frame": TEXT, "cautions.edition": TEXT, "cautions.basis": { enum: ["stated by the maker", "worked out"] }, "cautions.signalWord": { enum: ["Danger", "Warning", null] },
   "cautions.pictograms": TEXTS, "cautions.hazardStatements": TEXTS, "cautions.precautionaryStatements": TEXTS, "cautions.supplemental": TEXTS, "cautions.sensitisers": TEXTS, "cautions.unknown": TEXTS,
   "cautions.traces": statementList("statement"), "cautions.restrictions": statementList("market"), "cautions.studio": statementList("operation"), "cautions.checks": TEXTS, "cautions.unknownAcuteToxicity": TEXTS, "cautions.notForSale": TEXTS,
@@ -58,7 +69,7 @@ function statementList(belongsTo: string): Schema {
 }
 
 const REQUIRED: Readonly<Record<string, readonly string[]>> = {
-  "": ["schemaVersion", "slug", "name", "revision", "pigments", "notations", "tints", "optics", "oil", "drying", "permanence", "cautions", "evidence", "notStated"],
+  "": ["schemaVersion", "slug", "name", "revision", "pigments", "additions", "notations", "tints", "optics", "oil", "fill", "drying", "permanence", "cautions", "evidence", "notStated"],
   "pigments.*": ["slug", "name"],
   "tints.*": ["white", "standing", "massRatioKind", "steps", "atL", "sentence"],
   "tints.*.white": ["slug", "name"],
@@ -70,7 +81,7 @@ const REQUIRED: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Members of these are a list; of every other starred parent, the values of a map. */
-const LISTS = new Set(["pigments", "tints", "steps", "glaze"]);
+const LISTS = new Set(["pigments", "additions", "tints", "steps", "glaze", "sizes", "tubes", "fillings", "holds", "contributions", "trials", "inWhites", "forms"]);
 
 interface Tree { readonly children: Map<string, Tree>; schema?: Schema }
 

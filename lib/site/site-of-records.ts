@@ -2,6 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
 import { catalogueGrid, catalogueTable, ORDERS, orderPath } from "../pages/catalogue-pages.ts";
 import { homePage } from "../pages/home-page.ts";
+import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
@@ -57,6 +58,7 @@ function sitePages(published: readonly PublishedSheet[], context: PageContext): 
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
     ...[...context.records.pigments.values()].map((pigment) => page(`pigments/${pigment.slug}/index.html`, (place) => pigmentPage(pigment, context, place))),
     page("methods/index.html", (place) => methodsPage(context, place)),
+    page("label/index.html", (place) => labelPage(context, place)),
     page("sources/index.html", (place) => sourcesPage(context, place)),
     page("about/index.html", (place) => aboutPage(context, place)),
     { path: lost.path, site: siteFrame(context, lost), view: notFoundPage(context, lost) },

@@ -1,4 +1,4 @@
-import { cpSync, existsSync, mkdirSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { basename, dirname, join } from "node:path";
 import { buildSync } from "esbuild";
@@ -36,12 +36,14 @@ export function writeData(site: Site, dir: string): void {
   }
 }
 
-/** Styles in one file, the rest as it is, fonts from their packages: the site asks no other host for anything. */
+/** Styles in one file, each browser script in one with what it imports, the rest as it is, fonts from their packages: the site asks no other host for anything. */
 export function copyAssets(dir: string): void {
   const from = join(PACKAGE_ROOT, "assets");
   const to = join(dir, "assets");
   mkdirSync(join(to, "styles"), { recursive: true });
   buildSync({ entryPoints: [join(from, "styles", "site.css")], bundle: true, minify: true, external: ["*.woff2"], outfile: join(to, "styles", "site.css"), logLevel: "silent" });
+  const scripts = readdirSync(join(from, "scripts")).filter((name) => name.endsWith(".ts")).sort().map((name) => join(from, "scripts", name));
+  buildSync({ entryPoints: scripts, bundle: true, minify: true, format: "esm", platform: "browser", target: "es2022", outdir: join(to, "scripts"), logLevel: "silent" });
   cpSync(join(from, "icon.svg"), join(to, "icon.svg"));
   mkdirSync(join(to, "fonts"), { recursive: true });
   const require = createRequire(import.meta.url);

@@ -2,6 +2,7 @@
  * Invented pages, typed by the views: enough of each kind to lay out and check
  * the templates without records. No figure here is anybody's reading.
  */
+import type { LabelPageView, LabelTextView, OilSectionView } from "../../lib/present/paint-views.ts";
 import { asMarkup } from "../../lib/present/views.ts";
 import type {
   AboutView, AnswerIndexView, AnswerPageView, AnyPageView, CatalogueGridView, CatalogueTableView, CellView, ColourCardView, HazardView, HomeView,
@@ -108,6 +109,13 @@ const STEPS: TableView = {
 
 const section = (id: string, heading: string, parts: Partial<SectionView>): SectionView => ({ ...NOTHING, id, heading, ...parts });
 
+const oilSection = (parts: Partial<SectionView>, more: Partial<OilSectionView>): OilSectionView => ({ ...section("oil", "Oil and finish", parts), ...more });
+
+const LABEL_TEXT: LabelTextView = {
+  id: "label", heading: "Label text", lead: "To copy onto a label, the lot to be written in.", link: { text: "What each line means", href: "../../label/" },
+  text: "Bone black\nSaltreach Colourworks\n\nPigment: Bone black (PBk 9)\nVehicle: linseed oil\nLightfastness not tested here.\n\nLot: ______",
+};
+
 export const SHEET: SheetView = {
   ...PAGE,
   kind: "sheet",
@@ -192,7 +200,8 @@ export const SHEET: SheetView = {
     },
     lists: [{ heading: "Why", items: [{ text: "Carbon does not fade in light.", standing: known("estimated") }] }],
   }),
-  oil: section("oil", "Oil and finish", {
+  label: LABEL_TEXT,
+  oil: oilSection({
     summary: ["By mass it takes much oil; by volume no more than most blacks."],
     properties: {
       caption: "Oil and finish",
@@ -204,12 +213,25 @@ export const SHEET: SheetView = {
         row("Finish", "Gloss", undefined, known("estimated")),
       ],
     },
-    tables: [{
-      caption: "For mulling: oil and paint from a weight of pigment",
-      columns: [{ head: "Pigment", unit: "g", numeric: true }, { head: "Oil", unit: "g", numeric: true }, { head: "Paint", unit: "g", numeric: true }, { head: "Tubes of 40 ml", numeric: true }],
-      rows: [["100", "92", "192", "3.2"], ["500", "460", "960", "16.1"], ["1,000", "920", "1,920", "32.2"]].map((cells) => cells.map((text) => ({ text }))),
-      note: "Start with two thirds of the oil; the rest goes in as the slab asks for it.",
-    }],
+  }, {
+    batch: {
+      heading: "A batch",
+      table: {
+        caption: "What to weigh, and what comes out", compact: true,
+        columns: [{ head: "Pigment" }, { head: "100 g", numeric: true }, { head: "1 kg", numeric: true }],
+        rows: [["Bone black, g", "100", "1000"], ["Linseed oil, g", "92", "920"], ["of it held back, g", "9.2–18", "92–180"], ["To fill, ml", "132–139", "1320–1390"]].map((cells) => cells.map((text) => ({ text }))),
+      },
+      remarks: ["The cost leaves out linseed oil: no price is recorded."],
+      reckoner: {
+        heading: "Any size", recipe: `{"recipe":{"name":"it's \"quoted\""}}`, amount: "Amount", by: "Of", sizes: [{ value: "pigmentG", text: "g of pigment" }, { value: "tubes", text: "tubes" }],
+        tube: "Tube, ml", tubeMl: "40", caption: "This batch", columns: ["To weigh", "Amount"], rows: [{ name: "Bone black, g", figure: "pigments.0" }, { name: "Linseed oil, g", figure: "oilG" }], fault: "Give an amount above 0.",
+      },
+    },
+    fill: {
+      caption: "What jars and tubes hold, in grams", compact: true, columns: [{ head: "Filling" }, { head: "40 ml", numeric: true }, { head: "100 g take, ml", numeric: true }],
+      rows: [[{ text: "Paint" }, { text: "52" }, { text: "77", standing: known("derived") }]],
+    },
+    fillRemarks: ["100 g of dry bone black take 180–260 ml, from settled to poured: it fills a jar of 118 ml even when it has settled."],
   }),
   handling: {
     ...section("handling", "Handling", { summary: ["Nothing is classified on the suppliers’ data; keep the dry pigment out of the air all the same."] }),
@@ -297,7 +319,8 @@ export const BARE_SHEET: SheetView = {
   strength: section("strength", "Strength, hiding, glaze", { summary: ["Nothing recorded."] }),
   drying: section("drying", "Drying and layering", { summary: ["Nothing recorded."] }),
   permanence: section("permanence", "Permanence", { summary: ["Nothing recorded."] }),
-  oil: section("oil", "Oil and finish", { summary: ["Nothing recorded."] }),
+  oil: oilSection({ summary: ["Nothing recorded."] }, { noBatch: "No batch can be reckoned." }),
+  label: { ...LABEL_TEXT, text: "Vine black" },
   handling: {
     ...section("handling", "Handling", { summary: ["No hazard data: treat as hazardous."] }), labelHeading: "Label elements", precautionaryHeading: "Precautions",
     precautionary: [], supplemental: [], traces: [], dryPigments: [], studioHeading: "In the studio", studio: [], marketsHeading: "Where it may be sold", markets: [],
@@ -409,6 +432,10 @@ export const SOURCES: SourcesView = {
   groups: [{ id: "optics", heading: "Optics", entries: [{ id: "source-kubelka-1948", citation: "Kubelka, P. (1948). New contributions to the optics of intensely light-scattering materials. Part I. Journal of the Optical Society of America, 38, 448.", standing: "quoted from memory", usedBy: [{ text: "Bone black", href: "../colours/bone-black/" }, { text: "Lamp black", href: "../colours/lamp-black/" }] }, { id: "source-wehlte-1975", citation: "Wehlte, K. (1975). The Materials and Techniques of Painting.", standing: "read", note: "p. 65 on driers", usedBy: [] }] }],
 };
 export const ABOUT: AboutView = { ...PAGE, kind: "about", heading: "About", lead: ["Who makes these colours, and how these pages are made."], sections: [{ id: "workshop", heading: "The workshop", body: asMarkup("<p>Invented, for demonstration.</p>"), tables: [], sources: [] }] };
+export const LABEL: LabelPageView = {
+  ...PAGE, kind: "label", heading: "Reading a label", lead: ["What each line says."], contents: [{ text: "The lines of a label", href: "#lines" }], standingsHeading: "How each figure is known", standings: site("").standings,
+  sections: [{ id: "lines", heading: "The lines of a label", body: asMarkup("<p>What no label has room for.</p>"), sources: [], tables: [{ caption: "Line by line", columns: [{ head: "Line" }, { head: "What it says" }, { head: "On Bone black" }], rows: [[{ text: "Name" }, { text: "The maker's own." }, { text: "Bone black" }]] }] }],
+};
 export const NOT_FOUND: NotFoundView = { ...PAGE, kind: "not-found", heading: "No such page", lead: ["The colour may have been renamed or withdrawn."], links: [{ text: "All colours", href: "/colours/" }, { text: "First page", href: "/" }] };
 
 /** Every page kind, and how deep below the root it stands. */
@@ -426,5 +453,6 @@ export const PAGES: readonly { readonly name: string; readonly root: string; rea
   { name: "methods", root: "../", current: "Methods", view: METHODS },
   { name: "sources", root: "../", current: "Sources", view: SOURCES },
   { name: "about", root: "../", current: "About", view: ABOUT },
+  { name: "label", root: "../", current: "Labels", view: LABEL },
   { name: "not-found", root: "/", view: NOT_FOUND },
 ];

@@ -36,6 +36,8 @@ export interface Words {
   readonly date: (isoDate: string) => string;
   /** The one sentence of a first screen: what the colour does in each of its whites. */
   readonly tintSentence: (tints: readonly { readonly white: string; readonly ruling: Ruling }[]) => string;
+  /** What a contribution to drying is of, in a word or two. */
+  readonly contribution: (sentence: Ruling) => string;
   /** A sentence for each rule of each science. */
   readonly rulings: Readonly<Record<string, RulingWording>>;
 }

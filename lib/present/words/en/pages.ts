@@ -1,8 +1,9 @@
+import { LABEL_PAGE } from "./label-page.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
-  nav: { colours: "Colours", pigments: "Pigments", methods: "Methods", sources: "Sources", about: "About" },
+  nav: { colours: "Colours", pigments: "Pigments", methods: "Methods", label: "Labels", sources: "Sources", about: "About" },
   frame: {
     skip: "Skip to the text", mainNavigation: "Site", onThisPage: "On this page", property: "Property", value: "Value", standing: "Standing",
     method: "Method and source", source: "Source", standingsHeading: "How each figure is known", termsHeading: "Terms", downloadsHeading: "Data",
@@ -149,10 +150,10 @@ export const PAGES = {
   },
   catalogue: {
     heading: "Colours", gridLead: "Every colour with its masstone, and its tint at L* 50 in the first white that reaches it.",
-    orders: { grid: "Swatches by family", family: "Table by family", value: "By value", hue: "By hue", drying: "By drying", permanence: "By permanence" },
+    orders: { grid: "Swatches by family", family: "Table by family", value: "By value", hue: "By hue", drying: "By drying", permanence: "By permanence", oil: "By oil" },
     leads: {
       family: "By family, then by name.", value: "From the darkest masstone to the lightest.", hue: "Round the Munsell hue circle; neutrals first.",
-      drying: "From the fastest to the slowest, by the later end of the days.", permanence: "From the category known or expected best to the least.",
+      drying: "From the fastest to the slowest, by the later end of the days.", permanence: "From the category known or expected best to the least.", oil: PAINT_PAGES.byOil.lead,
     },
     columns: { colour: "Colour", pigments: "Pigments", munsell: "Munsell", lightfastness: "Lightfastness", opacity: "Opacity", drying: "Drying", oil: "Oil index" },
     notRead: "not read", count: (count: number) => `${count} colour${count === 1 ? "" : "s"}`,
@@ -203,6 +204,7 @@ export const PAGES = {
     ] as const,
   },
   paint: PAINT_PAGES,
+  labelPage: LABEL_PAGE,
   notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },
 };
 

@@ -1,5 +1,5 @@
 import type { RulingWording } from "../words.ts";
-import { bracketed, decimals, gramsTo100, listed, micrometres, namesWithin, percent, sentence, significant, withUnit } from "./rulings-phrases.ts";
+import { bracketed, decimals, gramsTo100, listed, micrometres, namesWithin, percent, sentence, significant, within, withUnit } from "./rulings-phrases.ts";
 import { hasValue, numberOf, quantityOf, textOf, textsOf, wordOf, type Values } from "./rulings-values.ts";
 
 const GRAINS = { "fine carbon": "fine carbon", "fine": "a fine pigment", "coarse": "a coarse pigment" } as const;
@@ -24,7 +24,9 @@ export const FORMULATION_RULINGS = {
   "high-oil-demand-low-cpvc": (v) => `High oil demand: it takes ${oilVolume(v)} to fill the gaps of 100\u00a0cm\u00b3 of pigment, so the CPVC is low (${percent(numberOf(v, "cpvc"))}).`,
   "low-oil-demand-high-cpvc": (v) => `Low oil demand: ${oilVolume(v)} fill the gaps of 100\u00a0cm\u00b3 of pigment, so the CPVC is high (${percent(numberOf(v, "cpvc"))}).`,
   "oil-alike": (v) => `The two take oil alike, within ${times(v, "massRatio")} by mass and ${times(v, "volumeRatio")} by volume of pigment.`,
-  "oil-differs-by-mass-alone": (v) => `One takes ${times(v, "massRatio")} the oil of the other by mass, but only ${times(v, "volumeRatio")} by volume of pigment: most of the difference is the weight of the pigment.`,
+  "oil-differs-by-mass-alone": (v) => (hasValue(v, "more")
+    ? `${textOf(v, "more")} takes ${times(v, "massRatio")} the oil of ${textOf(v, "less")} by mass; by volume of pigment the two lie within ${times(v, "volumeRatio")} of each other. Most of the difference is the weight of the pigment.`
+    : `One takes ${times(v, "massRatio")} the oil of the other by mass, but only ${times(v, "volumeRatio")} by volume of pigment: most of the difference is the weight of the pigment.`),
   "oil-differs-by-volume-alone": (v) => `One takes ${times(v, "volumeRatio")} the oil of the other by volume of pigment, which by mass (${times(v, "massRatio")}) hardly shows.`,
   "oil-differs-both-ways": (v) => `One takes ${times(v, "massRatio")} the oil of the other by mass, and ${times(v, "volumeRatio")} by volume of pigment.`,
 
@@ -123,7 +125,8 @@ function limit(values: Values): string {
 }
 
 function filling(values: Values): string {
-  return `${withUnit(significant(numberOf(values, "massG"), 3), "g")} take ${withUnit(significant(quantityOf(values, "takenMl"), 2), "ml")}, from settled to poured:`;
+  const dry = hasValue(values, "pigment") ? ` of dry ${within(textOf(values, "pigment"))}` : "";
+  return `${withUnit(significant(numberOf(values, "massG"), 3), "g")}${dry} take ${withUnit(significant(quantityOf(values, "takenMl"), 2), "ml")}, from settled to poured:`;
 }
 
 function jar(values: Values): string {

@@ -1,0 +1,67 @@
+/** A batch whose oil or densities are estimates: from the least to the most that it can come to. For a sheet's reckoner in the browser. */
+import { ends, type Quantity, type Range } from "../quantities/range.ts";
+import { batch, type Batch, type BatchSize } from "./batch.ts";
+
+/** Plain data, so that a page can carry it. */
+export interface SpannedRecipe {
+  readonly pigments: readonly { readonly massFraction: number; readonly pricePerKg?: number }[];
+  readonly pigmentDensityGPerCm3: Quantity;
+  readonly oilIndexGPer100g: Quantity;
+  readonly oil: { readonly densityGPerCm3: Quantity; readonly pricePerKg?: number };
+  /** By mass on the oil [%]. */
+  readonly additions: readonly { readonly percent: number; readonly densityGPerCm3: Quantity; readonly pricePerKg?: number }[];
+  readonly holdBack: Range;
+  readonly loss: Range;
+}
+
+export interface SpannedBatch {
+  readonly pigments: readonly Quantity[];
+  readonly oilG: Quantity;
+  readonly oilAtFirstG: Quantity;
+  readonly oilHeldBackG: Quantity;
+  readonly additions: readonly Quantity[];
+  readonly paintMl: Quantity;
+  readonly lossMl: Quantity;
+  readonly yieldMl: Quantity;
+  readonly tubes: Quantity;
+  /** Absent when nothing is priced. */
+  readonly cost?: Quantity;
+}
+
+/**
+ * @param tubeMl volume of a tube [ml], > 0.
+ * @throws RangeError as {@link batch}.
+ */
+export function batchBetween(recipe: SpannedRecipe, size: BatchSize, tubeMl: number): SpannedBatch {
+  const estimates = [recipe.pigmentDensityGPerCm3, recipe.oilIndexGPer100g, recipe.oil.densityGPerCm3, ...recipe.additions.map(({ densityGPerCm3 }) => densityGPerCm3)];
+  const batches = corners(estimates).map((values) => batchAt(recipe, values, size, tubeMl));
+  const over = (pick: (one: Batch) => Quantity): Quantity => {
+    const [lower, upper] = [Math.min(...batches.map((one) => ends(pick(one))[0])), Math.max(...batches.map((one) => ends(pick(one))[1]))];
+    return lower === upper ? lower : [lower, upper];
+  };
+  return {
+    pigments: recipe.pigments.map((_, i) => over(({ pigments }) => pigments[i]?.massG ?? NaN)),
+    oilG: over(({ oilG }) => oilG), oilAtFirstG: over(({ oilAtFirstG }) => oilAtFirstG), oilHeldBackG: over(({ oilHeldBackG }) => oilHeldBackG),
+    additions: recipe.additions.map((_, i) => over(({ additions }) => additions[i]?.massG ?? NaN)),
+    paintMl: over(({ paintMl }) => paintMl), lossMl: over(({ lossMl }) => lossMl), yieldMl: over(({ yieldMl }) => yieldMl), tubes: over(({ tubes }) => tubes),
+    ...(batches.some(({ cost }) => cost === undefined) ? {} : { cost: over(({ cost = NaN }) => cost) }),
+  };
+}
+
+function batchAt({ pigments, oil, additions, holdBack, loss }: SpannedRecipe, [pigmentDensity = NaN, oilIndex = NaN, oilDensity = NaN, ...densities]: readonly number[], size: BatchSize, tubeMl: number): Batch {
+  return batch({
+    pigments: pigments.map(({ massFraction, pricePerKg }, i) => ({ name: `pigment ${i}`, massFraction, pricePerKg, densityGPerCm3: pigmentDensity })),
+    oilIndexGPer100g: oilIndex,
+    oil: { name: "oil", densityGPerCm3: oilDensity, pricePerKg: oil.pricePerKg },
+    additions: additions.map(({ percent, pricePerKg }, i) => ({ name: `addition ${i}`, percent, of: "oil" as const, densityGPerCm3: densities[i] ?? NaN, pricePerKg })),
+    holdBack, loss, tubeMl,
+  }, size);
+}
+
+/** Every combination of one end of each. */
+function corners(quantities: readonly Quantity[]): number[][] {
+  return quantities.reduce<number[][]>((rows, quantity) => {
+    const [lower, upper] = ends(quantity);
+    return lower === upper ? rows.map((row) => [...row, lower]) : rows.flatMap((row) => [[...row, lower], [...row, upper]]);
+  }, [[]]);
+}

@@ -1,0 +1,67 @@
+import { statementText } from "../hazard/statement-text.ts";
+import { decimalText } from "../present/number-text.ts";
+import type { LabelTextView } from "../present/paint-views.ts";
+import { rulingText } from "../present/ruling-text.ts";
+import { lowerFirst } from "../present/words/en/pages.ts";
+import type { Words } from "../present/words/words.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { SheetPage } from "./sheet-parts.ts";
+
+/** A colour's label text with what it is for. */
+export function labelTextView({ worded: { sheet }, words, place, context: { records } }: SheetPage): LabelTextView {
+  const { labelText: text } = words.pages.paint;
+  return {
+    id: "label", heading: words.pages.sections.label, lead: text.lead,
+    text: labelText(sheet, { workshop: records.workshop.name, contact: records.workshop.contact, sizesMl: (records.colours.get(sheet.slug)?.record.sizes ?? []).map(({ ml }) => ml) }, words),
+    link: { text: text.link, href: `${place.root}label/` },
+  };
+}
+
+export interface LabelMaker {
+  readonly workshop: string;
+  readonly contact: string | undefined;
+  /** Contents of its tubes [ml]; left blank when none is recorded. */
+  readonly sizesMl: readonly number[];
+}
+
+/** Name, pigments, vehicle, lightfastness as far as it may be said, hazards in full, lot left blank: one line each. */
+export function labelText(sheet: Sheet, { workshop, contact, sizesMl }: LabelMaker, words: Words): string {
+  const { labelText: text } = words.pages.paint;
+  const sizes = sizesMl.map((ml) => `${decimalText(ml, Number.isInteger(ml) ? 0 : 1)}${text.ml}`);
+  return [
+    sheet.name, workshop, ...(contact === undefined ? [] : [contact]), "",
+    (sheet.pigments.length === 1 ? text.pigment : text.pigments) + sheet.pigments.map(pigmentLine).join(", "),
+    ...(sheet.vehicle === undefined ? [] : [vehicleLine(sheet, words)]),
+    rulingText(sheet.permanence.label, words), "",
+    ...hazardLines(sheet, words), "",
+    `${text.contents}${sizes.length === 0 ? text.blank + text.ml : sizes.join(" / ")}`,
+    `${text.lot}${text.blank}`,
+  ].join("\n");
+}
+
+function pigmentLine({ name, colourIndexName, colourIndexNumber }: Sheet["pigments"][number]): string {
+  const index = [colourIndexName, colourIndexNumber].filter((code) => code !== undefined).join(", ");
+  return index === "" ? name : `${name} (${index})`;
+}
+
+function vehicleLine({ vehicle, additions }: Sheet, words: Words): string {
+  const { labelText: text } = words.pages.paint;
+  return `${text.vehicle}${lowerFirst(vehicle?.name ?? "")}${additions.length === 0 ? "" : text.with + additions.map(({ name }) => lowerFirst(name)).join(", ")}`;
+}
+
+/** Never fewer than on the first screen; what is not known is said. */
+function hazardLines({ cautions }: Sheet, words: Words): string[] {
+  const { labelText: text } = words.pages.paint;
+  const { signalWord, pictograms, hazardStatements, precautionaryStatements, supplemental, sensitisers, unknown } = cautions;
+  const statement = (code: string, names: readonly string[] = []): string => `${code} ${statementText(code, words.language, names)}`;
+  const classified = signalWord !== null || hazardStatements.length > 0 || supplemental.length > 0;
+  return [
+    ...(signalWord === null ? [] : [words.signalWords[signalWord]]),
+    ...(pictograms.length === 0 ? [] : [text.pictograms + pictograms.map((code) => `${words.pictograms[code] ?? code} (${code})`).join(", ")]),
+    ...hazardStatements.map((code) => statement(code)),
+    ...precautionaryStatements.map((code) => statement(code)),
+    ...supplemental.map((code) => statement(code, sensitisers)),
+    ...(unknown.length === 0 ? [] : [text.hazardsUnknown(unknown)]),
+    ...(classified ? [text.frame(cautions.frame)] : unknown.length === 0 ? [text.noHazards] : []),
+  ];
+}

@@ -1,0 +1,25 @@
+/** An exposure held against what the Colour Index names of its pigments led one to expect. */
+import type { Ruling } from "../quantities/ruling.ts";
+import { categoryOf, type Expectation } from "./expected-lightfastness.ts";
+import type { FormRating } from "./exposure.ts";
+import { LIGHTFASTNESS_LIMITS, type LightfastnessCategory } from "./lightfastness.ts";
+
+/** Categories between the two from which they contradict each other: one step is within the expectation. @source practice-permanence */
+export const CONTRADICTING_CATEGORIES = 2;
+
+/**
+ * @returns the contradiction, else undefined.
+ * @example expectedContradiction("excellent", { form: "tint", category: "III", meanDeltaEab: 12 })?.rule // "exposure-worse-than-expected"
+ */
+export function expectedContradiction(expectation: Expectation, exposed: Pick<FormRating, "form" | "category" | "meanDeltaEab">): Ruling | undefined {
+  const steps = step(exposed.category) - step(categoryOf(expectation));
+  if (Math.abs(steps) < CONTRADICTING_CATEGORIES) return undefined;
+  return {
+    rule: steps > 0 ? "exposure-worse-than-expected" : "exposure-better-than-expected",
+    values: { expectation, exposed: exposed.category, form: exposed.form, meanDeltaEab: exposed.meanDeltaEab }, standing: "derived", source: "practice-permanence",
+  };
+}
+
+function step(category: LightfastnessCategory): number {
+  return LIGHTFASTNESS_LIMITS.findIndex((row) => row.category === category);
+}
