@@ -32,7 +32,7 @@ export const PAGES = {
     factDetail: {
       munsell: (geometry: string | undefined) => (geometry === undefined ? "by eye" : GEOMETRY_WORDS[geometry] ?? geometry),
       category: (category: string) => `category ${category}`,
-      exposed: (category: string) => `category ${category} by its own exposure`, stated: (category: string) => `category ${category}, as stated`,
+      exposed: (category: string) => `own exposure: changed as in category ${category}`, stated: (category: string) => `category ${category}, as stated`,
       strength: (reference: string) => `of ${reference}, by mass`, isReference: "the reference itself",
       drying: (days: string) => `${days} to touch`,
       oil: (grams: string) => `${grams} of pigment`,
