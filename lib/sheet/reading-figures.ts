@@ -25,10 +25,13 @@ export interface ReadingFigures extends Partial<ScreenFigures> {
 /** How far an eye places a chip between its neighbours: half a step of value, one of chroma. */
 const EYE_LAB_UNCERTAINTY: Lab = { L: 5, a: 2.5, b: 2.5 };
 
-/** @param at where in the sheet these figures stand: `notations.masstone`, `tints.zinc-white.steps.1:20`. */
-export function readingFigures(reading: Reading, at: FigurePath): ReadingFigures {
+/**
+ * @param at where in the sheet these figures stand: `notations.masstone`, `tints.zinc-white.steps.1:20`.
+ * @param shown for which viewings a spectrum's XYZ and Lab stand there; what rests on another names the reading itself.
+ */
+export function readingFigures(reading: Reading, at: FigurePath, shown: readonly Viewing[] = VIEWINGS): ReadingFigures {
   switch (reading.form) {
-    case "spectrum": return spectrumFigures(reading, at);
+    case "spectrum": return spectrumFigures(reading, at, shown);
     case "lab": return figuresOfLab(reading.lab, reading.viewing, uncertaintyOf(reading), reading, at);
     case "chip": return chipFigures(reading, at);
   }
@@ -46,14 +49,14 @@ export function reflectanceUncertainty({ uncertainty, spread, count }: SpectrumR
   return Math.max(ASSUMED_REFLECTANCE_UNCERTAINTY, Math.sqrt(meanSquare / count));
 }
 
-function spectrumFigures(reading: SpectrumReading, at: FigurePath): ReadingFigures {
+function spectrumFigures(reading: SpectrumReading, at: FigurePath, shown: readonly Viewing[]): ReadingFigures {
   const notations = readingNotations(reading.spectrum, reflectanceUncertainty(reading));
   const summed: Origin = { standing: "derived", restsOn: "measured", method: `CIE sums of ${reading.origin}, ${reading.geometry}`, source: "cie-15-2018" };
   const from = (viewing: Viewing, method: string, source: string): Origin =>
-    ({ ...summed, method, source, inputs: labPaths(at, viewing) });
+    (shown.includes(viewing) ? { ...summed, method, source, inputs: labPaths(at, viewing) } : { ...summed, method: `${method}; ${summed.method}`, source });
   return {
-    xyz: eachViewing((viewing) => xyzFigures(notations.xyz[viewing], summed)),
-    lab: eachViewing((viewing) => labFigures(notations.lab[viewing], summed, notations.labUncertainty[viewing])),
+    xyz: each(shown, (viewing) => xyzFigures(notations.xyz[viewing], summed)),
+    lab: each(shown, (viewing) => labFigures(notations.lab[viewing], summed, notations.labUncertainty[viewing])),
     ...(isRuling(notations.munsell) ? {} : { munsell: munsellFigures(notations.munsell, from("C/2", "renotation, interpolated in LCHab", "newhall-1943")) }),
     nbsName: notationFigure(notations.nbs.name, "", from("D65/2", "nearest ISCC-NBS centroid by Delta-E00", "nbs-sp-440")),
     ...screenFigures(notations.screen, from("D65/2", "CSS colour from D65/2", "css-color-4")),
@@ -96,8 +99,8 @@ function figuresOfLab(lab: Lab, viewing: LabViewing, uncertainty: Lab, reading: 
   };
 }
 
-function eachViewing<T>(of: (viewing: Viewing) => T): Record<Viewing, T> {
-  return Object.fromEntries(VIEWINGS.map((viewing) => [viewing, of(viewing)])) as Record<Viewing, T>;
+function each<T>(viewings: readonly Viewing[], of: (viewing: Viewing) => T): Partial<Record<Viewing, T>> {
+  return Object.fromEntries(viewings.map((viewing) => [viewing, of(viewing)]));
 }
 
 /** Lab under D65/10, the usual report, from whatever the reading gives; approximate where it had to be adapted. */

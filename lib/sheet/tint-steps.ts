@@ -16,12 +16,12 @@ export const PREDICTED: Origin = { standing: "derived", restsOn: "measured", met
 
 /** A let-down as it was drawn down, with how far the fit misses it. */
 export function measuredStep(tint: TintReading, fit: ColourFit | undefined): TintStep {
-  const { lab, munsell, srgb, displayP3, oklch } = readingFigures(tint.reading, `tints.${tint.white}.steps.${tint.massRatio}`);
+  const { lab, munsell, srgb, displayP3, oklch } = readingFigures(tint.reading, `tints.${tint.white}.steps.${tint.massRatio}`, ["D65/10"]);
   const verdict = fit?.drawdowns.find(({ drawdown }) => drawdown === tintId(tint));
   return {
     massRatio: tint.massRatio, colourShare: tint.colourParts / tint.whiteParts, standing: "measured",
     ...(tint.reading.form === "chip" ? {} : { geometry: tint.reading.geometry }),
-    lab: lab["D65/10"] === undefined ? lab : { "D65/10": lab["D65/10"] },
+    lab,
     ...(munsell === undefined ? {} : { munsell }),
     ...(srgb === undefined || displayP3 === undefined || oklch === undefined ? {} : { srgb, displayP3, oklch }),
     ...(verdict === undefined ? {} : { residualDeltaE00: notationFigure(verdict.residualDeltaE00, "1", PREDICTED) }),

@@ -40,8 +40,8 @@ describe("files that git keeps", () => {
     expect(files.flatMap(({ file, text }) => text.split("\n").flatMap((line, i) => (pattern.test(line) ? [`${file}:${i + 1} ${line.trim().slice(0, 100)}`] : [])))).toEqual([]);
   });
 
-  test.each([["// TO" + "DO: later", 0], ["see /wo" + "rk/main/lib", 1], ["in /tm" + "p/site", 1], ["../sha" + "red/design", 2]] as const)("the patterns find `%s`", (line, which) => {
-    expect(line).toMatch(UNWANTED[which][1]);
+  test.each(["// TO" + "DO: later", "see /wo" + "rk/main/lib", "in /tm" + "p/site", "../sha" + "red/design"])("a line such as `%s` would be found", (line) => {
+    expect(UNWANTED.filter(([, pattern]) => pattern.test(line))).toHaveLength(1);
   });
 });
 
