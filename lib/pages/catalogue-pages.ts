@@ -74,7 +74,7 @@ function grouped(order: Exclude<Order, "oil">, { sheets, words }: PageContext): 
     case "value": return groupBy(sheets, ({ notations }) => number(notations.masstone?.munsell?.value), (value) => text.value(Math.floor(value)), text.groups.notStated);
     case "hue": return groupBy(sheets, hueNumber, (hue) => (hue < 0 ? text.groups.neutral : HUE_FAMILIES[Math.min(9, Math.ceil(hue / 10) - 1)] ?? ""), text.groups.notStated);
     case "drying": return groupBy(sheets, ({ drying }) => number(drying.touchDryDays), (_, sheet) => word(sheet.drying.class, words.terms), text.groups.notStated);
-    case "permanence": return groupBy(sheets, permanenceRank, (_, sheet) => permanenceWord(sheet, words.pages.sheet), text.groups.notStated);
+    case "permanence": return groupBy(sheets, permanenceRank, (_, sheet) => permanenceWord(sheet, words), text.groups.notStated);
   }
 }
 
@@ -112,11 +112,12 @@ const CATEGORIES = ["I", "II", "III", "IV", "V"];
 const EXPECTATIONS = ["excellent", "very good", "fair", "poor", "fugitive"];
 
 function permanenceRank({ permanence }: Sheet): number | undefined {
-  if (isKnown(permanence.category)) return CATEGORIES.indexOf(permanence.category.value);
+  if (isKnown(permanence.category)) return CATEGORIES.indexOf(permanence.category.value) + (permanence.basis === "own exposure" ? 0.25 : 0);
   return isKnown(permanence.expectation) ? EXPECTATIONS.indexOf(permanence.expectation.value) + 0.5 : undefined;
 }
 
-function permanenceWord({ permanence }: Sheet, text: PageContext["words"]["pages"]["sheet"]): string {
+function permanenceWord({ permanence }: Sheet, { pages: { sheet: text, paint } }: PageContext["words"]): string {
+  if (isKnown(permanence.category) && permanence.basis === "own exposure") return paint.permanence.order(permanence.category.value);
   if (isKnown(permanence.category)) return text.factDetail.category(permanence.category.value).replace(/^./, (letter) => letter.toUpperCase());
   const expected = isKnown(permanence.expectation) ? (text.expectation[permanence.expectation.value] ?? permanence.expectation.value) : "";
   return expected.replace(/^./, (letter) => letter.toUpperCase());
@@ -139,7 +140,7 @@ function table(heading: string, sheets: readonly WordedSheet[], { words }: PageC
         { text: sheet.name, href: `${root}colours/${sheet.slug}/`, ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }) },
         { text: sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join(", ") },
         cell(worded, "notations.masstone.munsell.text", words, false),
-        isKnown(sheet.permanence.category) ? cell(worded, "permanence.category", words) : cell(worded, "permanence.expectation", words),
+        isKnown(sheet.permanence.category) ? { ...cell(worded, "permanence.category", words), ...(sheet.permanence.basis === "own exposure" ? { note: words.pages.paint.permanence.cell } : {}) } : cell(worded, "permanence.expectation", words),
         cell(worded, "optics.opacityClass", words),
         cell(worded, "drying.class", words),
         cell(worded, "oil.oilIndexGPer100g", words),

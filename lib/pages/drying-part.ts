@@ -38,7 +38,7 @@ function contributionTable(page: SheetPage): TableView[] {
   const linseed = textOf(page, "drying.linseedDays") ?? "";
   return [{
     caption: text.contributions,
-    columns: [{ head: text.columns.what }, { head: text.columns.effect }, { head: text.columns.times, numeric: true }, { head: text.columns.standing }],
+    columns: [{ head: text.columns.what }, { head: text.columns.effect }, { head: text.columns.times }, { head: text.columns.standing }],
     rows: [
       [{ text: text.base }, { text: "" }, { text: text.baseValue(linseed) }, { text: "", standing: standingView(drying.linseedDays, words) }],
       ...drying.contributions.map((contribution): CellView[] => [
@@ -91,7 +91,7 @@ function whitesTable({ worded, worded: { sheet: { drying } }, words }: SheetPage
       const its = contributions.filter(({ sentence }) => sentence.rule.startsWith("white-")).map(({ sentence }) => rulingText(sentence, words));
       return [
         { text: white.colourIndexName === undefined ? white.name : `${white.name} (${white.colourIndexName})`, ...(its.length === 0 || touchDryDays.standing !== "estimated" ? {} : { note: its.join(" ") }) },
-        { text: upperFirst(shown(`drying.inWhites.${white.slug}.class`, dryingClass)) },
+        { text: upperFirst(shown(`drying.inWhites.${white.slug}.class`, dryingClass)).replaceAll(" ", "\u00a0") },
         { text: shown(`drying.inWhites.${white.slug}.touchDryDays`, touchDryDays), standing: standingView(touchDryDays, words) },
       ];
     }),

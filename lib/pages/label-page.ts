@@ -22,7 +22,7 @@ export function labelPage(context: PageContext, place: PagePlace): LabelPageView
   const sections = [
     section("label", text.label.heading, text.label.unsaid, example === undefined ? [] : [labelTable(example, context)]),
     section("pigments", text.pigments.heading, text.pigments.text(sheets.length - mixed.length, sheets.length), mixed.length === 0 ? [] : [mixedTable(text.pigments.caption, mixed, context, place)], mixed.length === 0 ? text.pigments.none : undefined),
-    section("names", text.names.heading, text.names.text, namesTable(context, place)),
+    section("names", text.names.heading, text.names.text, namesTable(context)),
     section("drift", text.drift.heading, text.drift.text, blacks.length === 0 ? [] : [mixedTable(text.drift.caption, blacks, context, place)], blacks.length === 0 ? text.drift.none : undefined),
     section("sheet", text.sheet.heading, text.sheet.text, example === undefined ? [] : [factTable(example, context)]),
   ];
@@ -92,7 +92,7 @@ function weakestWords({ permanence: { weakest }, pigments }: Sheet, text: PageCo
 }
 
 /** Colour Index names of more than one pigment of the range, with the colours made from them. */
-function namesTable({ words, sheets, records }: PageContext, { root }: PagePlace): TableView[] {
+function namesTable({ words, sheets, records }: PageContext): TableView[] {
   const { names: text } = words.pages.labelPage;
   const byName = new Map<string, string[]>();
   for (const { slug, record: { colourIndexName } } of records.pigments.values()) {
@@ -106,7 +106,7 @@ function namesTable({ words, sheets, records }: PageContext, { root }: PagePlace
     rows: shared.map(([index, slugs]): CellView[] => [
       { text: index },
       { text: slugs.map((slug, i) => (i === 0 ? (records.pigments.get(slug)?.record.name ?? slug) : lowerFirst(records.pigments.get(slug)?.record.name ?? slug))).join(", ") },
-      { text: sheets.filter(({ sheet }) => sheet.pigments.some(({ slug }) => slugs.includes(slug))).map(({ sheet }) => sheet.name).join(", "), href: `${root}colours/` },
+      { text: sheets.filter(({ sheet }) => sheet.pigments.some(({ slug }) => slugs.includes(slug))).map(({ sheet }) => sheet.name).join(", ") },
     ]),
   }];
 }

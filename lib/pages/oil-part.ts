@@ -65,7 +65,7 @@ function fillTable({ worded, worded: { sheet: { fill, pigments } }, words }: She
   const text = words.pages.paint.fill;
   const cell = (path: string, figure: Figure): CellView => (isKnown(figure) ? { text: valueText(worded.leaf(path).row, figure, words) } : { text: "\u2013" });
   return {
-    caption: text.caption, compact: true,
+    caption: text.caption,
     columns: [{ head: text.columns.filling }, ...first.holds.map(({ ml }) => ({ head: text.columns.container(decimalText(ml, 0)), numeric: true })), { head: text.columns.takes, numeric: true }],
     rows: fill.fillings.map((filling): CellView[] => {
       const pigment = pigments.find(({ slug }) => slug === filling.pigment);

@@ -26,6 +26,7 @@ export function sheetFacts(worded: WordedSheet, { words, records }: PageContext)
   };
   const { permanence } = sheet;
   const category = isKnown(permanence.category) ? permanence.category.value : undefined;
+  const exposureDetail = permanence.basis === "own exposure" ? words.pages.paint.permanence.fact : permanence.basis === "stated" ? factDetail.stated : factDetail.exposed;
   const strength = isKnown(sheet.optics.tintingStrength);
   const reference = records.workshop.strengthReference;
   const strengthDetail = reference === sheet.slug ? factDetail.isReference : factDetail.strength(records.colours.get(reference ?? "")?.record.name ?? "");
@@ -35,7 +36,7 @@ export function sheetFacts(worded: WordedSheet, { words, records }: PageContext)
   return [
     fact(facts.munsell, sheet.notations.masstone?.munsell?.text, text("notations.masstone.munsell.text"), factDetail.munsell(sheet.notations.masstone?.geometry), "#notations"),
     category !== undefined
-      ? fact(facts.lightfastness, permanence.category, words.pages.sheet.categories[category], (permanence.category.standing === "stated" ? factDetail.stated : factDetail.exposed)(category), "#permanence")
+      ? fact(facts.lightfastness, permanence.category, words.pages.sheet.categories[category], exposureDetail(category), "#permanence")
       : fact(facts.lightfastness, permanence.expectation, expectationWord(permanence.expectation, expectation), factDetail.notTested, "#permanence"),
     fact(facts.opacity, sheet.optics.opacityClass, text("optics.opacityClass"), contrast === undefined ? undefined : factDetail.contrast(contrast), "#strength"),
     fact(facts.drying, sheet.drying.class, text("drying.class"), days === undefined ? undefined : factDetail.drying(days), "#drying"),

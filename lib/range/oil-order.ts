@@ -27,8 +27,16 @@ function middle(quantity: Quantity): number {
   return Math.sqrt(lower * upper);
 }
 
-/** The colour of the range that differs most in oil by mass while alike by volume, as a ruling that names both; undefined where there is none. Estimates are left out. */
+/**
+ * The colour of the range, of the same family if one will do, that differs most in oil by mass while alike by
+ * volume, as a ruling that names both; undefined where there is none. Estimates are left out.
+ */
 export function oilByMassAlone(sheet: Sheet, sheets: readonly Sheet[]): Ruling | undefined {
+  const family = sheets.filter((other) => other.family !== undefined && other.family === sheet.family);
+  return mostByMassAlone(sheet, family) ?? mostByMassAlone(sheet, sheets);
+}
+
+function mostByMassAlone(sheet: Sheet, sheets: readonly Sheet[]): Ruling | undefined {
   const own = weighedOil(sheet);
   if (own === undefined) return undefined;
   let found: { readonly ratio: number; readonly ruling: Ruling } | undefined;

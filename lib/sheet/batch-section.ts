@@ -63,9 +63,16 @@ function batchSize(pigmentG: number, made: Made): BatchSize {
     lossMl: figure("share of the batch", "ml", [...VOLUME, "loss"], ({ lossMl }) => lossMl[0]),
     yieldMl: figure("batch less its loss", "ml", [...VOLUME, "loss"], ({ yieldMl }) => yieldMl[0]),
     tubes: tubesMl.map((ml) => ({ slug: `${ml}-ml`, ml, count: figure("whole tubes of the yield", "1", [...VOLUME, "loss"], ({ tubes }) => tubes[0], ml) })),
-    ...(priced.length === 0 ? {} : { cost: figure("masses x prices", made.currency ?? "", ["oilIndex", "prices", ...additions.map(({ slug }) => `percent ${slug}`)], ({ cost }) => cost ?? NaN) }),
+    ...(priced.length === 0 ? {} : { cost: inFull(figure("masses x prices", made.currency ?? "", ["oilIndex", "prices", ...additions.map(({ slug }) => `percent ${slug}`)], ({ cost }) => cost ?? NaN)) }),
     unpriced: [...parts, made.vehicle, ...additions].filter((one) => !priced.includes(one)).map(({ slug }) => slug),
   };
+}
+
+/** Money is said to the smallest coin, whatever the scatter of the oil. */
+function inFull(figure: Figure<Quantity>): Figure<Quantity> {
+  if (!isKnown(figure)) return figure;
+  const { standing, value, unit, method, inputs: from, restsOn } = figure;
+  return { standing, value, unit, method, inputs: from, restsOn };
 }
 
 /** Stands for oil, densities and every addition: what the volume of a batch follows from. */
@@ -106,7 +113,7 @@ function figureOf(pigmentG: number, { parts, vehicle, additions, oil, holdBack, 
 
 function pricesOf(parts: readonly PigmentPart[], vehicle: VehiclePart, additions: readonly AdditionPart[]): Record<string, Placed<Quantity>> {
   const price = (owner: string, { pricePerKg }: { readonly pricePerKg?: Figure<number> }): [string, Placed<Quantity>][] =>
-    (pricePerKg === undefined ? [] : [[`price ${owner}`, { path: `${owner}.pricePerKg`, figure: pricePerKg as Figure<Quantity> }]]);
+    (pricePerKg === undefined ? [] : [[`price ${owner}`, { path: `${owner}.pricePerKg`, figure: pricePerKg }]]);
   return Object.fromEntries([
     ...parts.flatMap((part) => price(`pigments.${part.slug}`, part)), ...price("vehicle", vehicle), ...additions.flatMap((one) => price(`additions.${one.slug}`, one)),
   ]);

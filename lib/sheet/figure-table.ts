@@ -115,7 +115,7 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("batch.sizes.*.oilG", "g", "significant", 3, "batchOil"),
   row("batch.sizes.*.oilAtFirstG", "g", "significant", 3, "batchOilAtFirst"),
   row("batch.sizes.*.oilHeldBackG", "g", "significant", 3, "batchOilHeldBack"),
-  row("batch.sizes.*.additions.*.massG", "g", "significant", 3, "batchAddition"),
+  row("batch.sizes.*.additions.*.massG", "g", "significant", 2, "batchAddition"),
   row("batch.sizes.*.paintG", "g", "significant", 3, "batchPaint"),
   row("batch.sizes.*.paintMl", "ml", "significant", 3, "batchVolume"),
   row("batch.sizes.*.lossMl", "ml", "significant", 2, "batchLossMl"),

@@ -41,7 +41,7 @@ export function inputs(paint: PaintInputs, additions: readonly AdditionPart[]): 
   return {
     ...paint,
     ...Object.fromEntries(additions.flatMap(({ slug, percentOfOil, densityGPerCm3 }): [string, Placed<Quantity>][] => [
-      [`percent ${slug}`, { path: `additions.${slug}.percentOfOil`, figure: percentOfOil as Figure<Quantity> }],
+      [`percent ${slug}`, { path: `additions.${slug}.percentOfOil`, figure: percentOfOil }],
       [`density ${slug}`, { path: `additions.${slug}.densityGPerCm3`, figure: densityGPerCm3 }],
     ])),
   };

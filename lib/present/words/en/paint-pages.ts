@@ -26,7 +26,7 @@ export const PAINT_PAGES = {
   },
   drying: {
     contributions: "What moves the days", columns: { what: "What", effect: "Effect", times: "Times the days", standing: "Standing" },
-    signs: { faster: "faster", none: "no change", slower: "slower" },
+    signs: { faster: "faster", none: "no\u00a0change", slower: "slower" },
     base: "Linseed oil alone", baseValue: (days: string) => `${days} to touch`,
     note: "The days of linseed oil alone times all of these are what the rules expect.",
     trials: {
@@ -40,7 +40,7 @@ export const PAINT_PAGES = {
     grounds: "Grounds",
   },
   permanence: {
-    ownExposure: (category: string) => `Changed as a colour of category ${category} may, in an exposure of the workshop's own. It is no category under the standard.`,
+    ownExposure: (category: string) => `Its colour change lies in the range of category ${category}, in an exposure of the workshop's own. That is no category under the standard.`,
     names: { "own exposure": "Colour change as in category" } as Readonly<Record<string, string>>,
     fact: (category: string) => `changed as in category ${category}; own exposure, not the standard's`,
     order: (category: string) => `As in category ${category}, by the workshop's own exposure`,
