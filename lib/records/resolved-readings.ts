@@ -6,10 +6,12 @@ import type { Spectrum } from "../quantities/spectrum.ts";
 import { sameGrid } from "../quantities/spectrum.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
+import type { ReadingColumn } from "./readings/reading-column.ts";
+import type { ReadingFile } from "./readings/reading-file.ts";
 import { spectrumFromColumn } from "./readings/spectrum-from-column.ts";
 import type { LabReading, Reading, SpectrumReading, Surface } from "./records.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
-import type { Geometry, Scale } from "./schema/terms.ts";
+import { GEOMETRIES, type Geometry, type Scale } from "./schema/terms.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
 import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 
@@ -23,6 +25,12 @@ export interface ReadingResolver {
   readonly used: ReadonlySet<string>;
 }
 
+interface ParsedReading {
+  readonly file: string;
+  readonly stem: string;
+  readonly reading: ReadingFile;
+}
+
 export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | undefined, diagnostics: Diagnostic[]): ReadingResolver {
   const used = new Set<string>();
   const spectra = new Map<string, Spectrum | undefined>();
@@ -31,66 +39,76 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
     diagnostics.push({ severity: "error", place: yaml.place(path), ...fault });
   }
 
-  function spectrumReading(form: SpectrumForm, yaml: YamlRecord, path: RecordPath): SpectrumReading | undefined {
-    const stem = withoutEnding(form.reading);
-    const file = files.readings.get(stem);
+  /** The file that a record names, or a complaint unless one was made already. */
+  function namedFile({ reading }: SpectrumForm, yaml: YamlRecord, path: RecordPath): ParsedReading | undefined {
+    const stem = withoutEnding(reading);
     used.add(stem);
-    if (file === undefined) {
-      if (isFaulty(files, "readings", stem)) return undefined;
-      const near = nearestWord(stem, [...files.readings.keys()]);
-      return complain(yaml, [...path, "reading"], {
-        rule: "records/missing-reading", subject: "reading", actual: form.reading, expected: "the name of a file in readings/",
-        ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
+    const found = files.readings.get(stem);
+    if (found !== undefined) return found.reading === undefined ? undefined : { file: found.file, stem, reading: found.reading };
+    if (isFaulty(files, "readings", stem)) return undefined;
+    const near = nearestWord(stem, [...files.readings.keys()]);
+    return complain(yaml, [...path, "reading"], {
+      rule: "records/missing-reading", subject: "reading", actual: reading, expected: "the name of a file in readings/",
+      ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
+    });
+  }
+
+  /** The columns that a record names, each a sample of one drawdown. */
+  function namedColumns({ column }: SpectrumForm, { file, reading }: ParsedReading, yaml: YamlRecord, path: RecordPath): ReadingColumn[] | undefined {
+    const names = typeof column === "string" ? [column] : column;
+    const columns = names.flatMap((name, i) => {
+      const found = reading.columns.get(name.normalize("NFC"));
+      if (found !== undefined) return [found];
+      const near = nearestWord(name, [...reading.columns.keys()]);
+      complain(yaml, typeof column === "string" ? [...path, "column"] : [...path, "column", i], {
+        rule: "records/missing-column", subject: "column", actual: name, expected: `a column of ${file}`,
+        hint: near === undefined ? `it has: ${[...reading.columns.keys()].slice(0, 12).join(", ")}` : `nearest \`${near}\``,
       });
+      return [];
+    });
+    return columns.length === names.length ? columns : undefined;
+  }
+
+  /** A column as a spectrum, worked out and complained of once however many records name it. */
+  function spectrumOf(column: ReadingColumn, { file, stem }: ParsedReading, scale: Scale, geometry: Geometry): Spectrum | undefined {
+    const key = JSON.stringify([stem, column.name, scale, geometry]);
+    if (!spectra.has(key)) {
+      const result = spectrumFromColumn(column, scale, geometry, file);
+      diagnostics.push(...result.diagnostics);
+      spectra.set(key, result.spectrum);
     }
-    if (file.reading === undefined) return undefined;
-    const scale: Scale | undefined = form.scale ?? workshop?.readings?.scale;
-    const geometry: Geometry | undefined = form.geometry ?? workshop?.readings?.geometry;
+    return spectra.get(key);
+  }
+
+  /** The record's own word comes first, then the file's, then what workshop.yaml says of all readings. */
+  function spectrumReading(form: SpectrumForm, yaml: YamlRecord, path: RecordPath): SpectrumReading | undefined {
+    const named = namedFile(form, yaml, path);
+    const columns = named && namedColumns(form, named, yaml, path);
+    if (named === undefined || columns === undefined) return undefined;
+    const defaults = workshop?.readings;
+    const geometry = form.geometry ?? geometryOf(columns) ?? defaults?.geometry;
     if (geometry === undefined) {
       return complain(yaml, path, { rule: "records/geometry", subject: "geometry", actual: "nothing", expected: "45/0 | d/8 included | d/8 excluded, here or under readings in workshop.yaml" });
     }
-
-    const columns = typeof form.column === "string" ? [form.column] : form.column;
-    const read: Spectrum[] = [];
-    for (const [i, name] of columns.entries()) {
-      const columnPath = typeof form.column === "string" ? [...path, "column"] : [...path, "column", i];
-      const column = file.reading.columns.get(name);
-      if (column === undefined) {
-        const near = nearestWord(name, [...file.reading.columns.keys()]);
-        complain(yaml, columnPath, {
-          rule: "records/missing-column", subject: "column", actual: name, expected: `a column of ${file.file}`,
-          hint: near === undefined ? `it has: ${[...file.reading.columns.keys()].slice(0, 12).join(", ")}` : `nearest \`${near}\``,
-        });
-        continue;
-      }
-      const declared = scale ?? column.declaredScale;
-      if (declared === undefined) {
-        complain(yaml, path, { rule: "records/scale", subject: "scale", actual: "nothing", expected: "factor | percent, here or under readings in workshop.yaml" });
-        continue;
-      }
-      const key = JSON.stringify([stem, name, declared, geometry]);
-      if (!spectra.has(key)) {
-        const result = spectrumFromColumn(column, declared, geometry, file.file);
-        diagnostics.push(...result.diagnostics);
-        spectra.set(key, result.spectrum);
-      }
-      const spectrum = spectra.get(key);
-      if (spectrum) read.push(spectrum);
+    const scale = form.scale ?? columns[0]?.declaredScale ?? defaults?.scale;
+    if (scale === undefined) {
+      return complain(yaml, path, { rule: "records/scale", subject: "scale", actual: "nothing", expected: "factor | percent, here or under readings in workshop.yaml" });
     }
+    const read = columns.map((column) => spectrumOf(column, named, scale, geometry)).filter((spectrum) => spectrum !== undefined);
     const [first] = read;
     if (first === undefined || read.length < columns.length) return undefined;
     if (!read.every((spectrum) => sameGrid(spectrum.grid, first.grid))) {
       return complain(yaml, [...path, "column"], { rule: "records/grid", subject: "wavelength grids", actual: "differing", expected: "one grid for readings that are averaged" });
     }
     const { mean, spread } = averaged(read);
-    const surface: Surface | undefined = form.surface ?? workshop?.readings?.surface;
-    const uncertainty = form.uncertainty ?? workshop?.readings?.uncertainty;
+    const surface: Surface | undefined = form.surface ?? defaults?.surface;
+    const uncertainty = form.uncertainty ?? defaults?.uncertainty;
     return {
       form: "spectrum", spectrum: mean, count: read.length, geometry,
       ...(read.length > 1 ? { spread } : {}),
       ...(surface === undefined ? {} : { surface }),
       ...(uncertainty === undefined ? {} : { uncertainty }),
-      origin: `${file.reading.format}, ${form.reading}, ${columns.join(" + ")}`,
+      origin: `${named.reading.format}, ${form.reading}, ${columns.map(({ name }) => name).join(" + ")}`,
       ...(form.date === undefined ? {} : { date: form.date }),
     };
   }
@@ -106,6 +124,13 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
       return { form: "chip", munsell: form.munsell, origin: "Munsell chip, by eye", ...(form.date === undefined ? {} : { date: form.date }) };
     },
   };
+}
+
+/** The geometry that a file states, where all the columns state the same and it is one that is known here. */
+function geometryOf(columns: readonly ReadingColumn[]): Geometry | undefined {
+  const stated = new Set(columns.map(({ geometry }) => geometry));
+  const [only] = stated;
+  return stated.size === 1 ? GEOMETRIES.find((known) => known === only) : undefined;
 }
 
 function labReading(form: LabForm): LabReading {
