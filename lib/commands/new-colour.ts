@@ -23,7 +23,7 @@ export function newColour({ contentDir }: CommandOptions, words: readonly string
 }
 
 function slugOf(name: string): string {
-  return name.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "").slice(0, 80);
+  return name.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase().replace(/[^a-z0-9]+/g, "-").slice(0, 80).replace(/^-|-$/g, "");
 }
 
 function complaint(sentence: string): number {

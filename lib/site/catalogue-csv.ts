@@ -22,7 +22,8 @@ export function catalogueCsv(published: readonly PublishedSheet[]): string {
   return stringify([head, ...rows], { escape_formulas: true });
 }
 
-function written(value: unknown): string {
+/** A number stays one: written as text, a minus would be taken for a formula. */
+function written(value: unknown): string | number {
   if (Array.isArray(value)) return value.join("..");
-  return typeof value === "string" || typeof value === "number" ? String(value) : "";
+  return typeof value === "string" || typeof value === "number" ? value : "";
 }

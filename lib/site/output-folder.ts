@@ -128,7 +128,7 @@ function attempt(out: string, action: () => unknown): void {
 }
 
 const REASONS: Readonly<Record<string, string>> = {
-  ENOSPC: "the disk is full", EACCES: "permission denied", EROFS: "the disk is read-only", ENOTDIR: "part of its path is not a folder", EDQUOT: "the disk quota is used up",
+  ENOSPC: "the disk is full", EACCES: "permission denied", EROFS: "the disk is read-only", ENOTDIR: "part of its path is not a folder", EEXIST: "part of its path is not a folder", EDQUOT: "the disk quota is used up",
 };
 
 /** Whatever stopped a build as one line; a file system's complaint names the output folder. */

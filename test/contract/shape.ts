@@ -2,7 +2,7 @@
 export type Shape = (value: unknown, path: string) => string[];
 
 function shape(name: string, holds: (value: unknown) => boolean): Shape {
-  return (value, path) => (holds(value) ? [] : [`${path}: ${JSON.stringify(value)?.slice(0, 60) ?? "nothing"} is no ${name}`]);
+  return (value, path) => (holds(value) ? [] : [`${path}: ${value === undefined ? "nothing" : JSON.stringify(value).slice(0, 60)} is no ${name}`]);
 }
 
 const isNumber = (value: unknown): boolean => typeof value === "number" && Number.isFinite(value);

@@ -17,8 +17,8 @@ const MAPS = new Set(["xyz", "lab", "atL"]);
  * a list go by their slug, a tint by its white's, a step by its ratio, a glaze by
  * its film, others by number; a list of numbers alone is one leaf: a range or a series.
  */
-export function sheetLeaves({ evidence: _, notStated: __, ...sheet }: Json): SheetLeaf[] {
-  return leavesOf(sheet, [], []);
+export function sheetLeaves(sheet: Json): SheetLeaf[] {
+  return leavesOf(Object.fromEntries(Object.entries(sheet).filter(([key]) => key !== "evidence" && key !== "notStated")), [], []);
 }
 
 function leavesOf(value: unknown, path: readonly string[], pattern: readonly string[]): SheetLeaf[] {

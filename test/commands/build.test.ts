@@ -1,0 +1,107 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { beforeAll, describe, expect, test } from "vitest";
+import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { mullstone, type CommandRun } from "../support/mullstone.ts";
+import { fourColourWorkshop } from "./demonstration-part.ts";
+import { fileHashes } from "./file-hashes.ts";
+
+const lines = (text: string): string[] => text.split("\n").filter((line) => line !== "");
+
+describe("a folder of one workshop, one pigment, one colour and one CSV", () => {
+  const { home } = contentFolder(SMALLEST_WORKSHOP);
+  const build = (...options: string[]): Promise<CommandRun> => mullstone(["build", "--output", "site", ...options], { cwd: home });
+  const site = join(home, "site");
+  let first: CommandRun;
+  beforeAll(async () => {
+    first = await build();
+  });
+
+  test("builds, says so in its last line, and leaves nothing beside the output", () => {
+    expect([first.code, first.complaints]).toEqual([0, ""]);
+    expect(lines(first.output).at(-1)).toMatch(/^1 sheet, 0 warnings, \d+\.\d s: site$/);
+    expect(readdirSync(home).sort()).toEqual(["content", "site"]);
+  });
+
+  test("has every file of the contract, and none of what later issues owe", () => {
+    for (const file of ["index.html", "catalogue.json", "catalogue.csv", "manifest.json", "colours/lamp-black/index.html", "colours/lamp-black/sheet.json", "schema/sheet.schema.json", "assets/styles/site.css"]) {
+      expect(existsSync(join(site, file)), file).toBe(true);
+    }
+    for (const later of ["answers", "cards"]) expect(existsSync(join(site, later)), later).toBe(false);
+  });
+
+  test("works out the reading: a flat reflectance of .02 is L* 15.5, a neutral (CIE 15: 903.3 Y up to .008856, else 116 Y^1/3 - 16)", () => {
+    const sheet = JSON.parse(readFileSync(join(site, "colours/lamp-black/sheet.json"), "utf8")) as { notations: { masstone: { lab: Record<string, { L: number; a: number; b: number }> } } };
+    const expected = 116 * 0.02 ** (1 / 3) - 16;
+    for (const [viewing, { L, a, b }] of Object.entries(sheet.notations.masstone.lab)) {
+      expect(Math.abs(L - expected), viewing).toBeLessThan(0.001);
+      expect(Math.hypot(a, b), viewing).toBeLessThan(0.001);
+    }
+  });
+
+  test("then with a fault: one line, exit 1, and the earlier output untouched to the byte", async () => {
+    const before = fileHashes(site);
+    writeFileSync(join(home, "content/pigments/lamp-black.yaml"), "name: Lamp black\ndensityGPerCm3: heavy\n");
+    const { code, output, complaints } = await build();
+    writeFileSync(join(home, "content/pigments/lamp-black.yaml"), SMALLEST_WORKSHOP["pigments/lamp-black.yaml"]);
+    expect(code).toBe(1);
+    expect(complaints).toBe("content/pigments/lamp-black.yaml:2:17 error Unexpected densityGPerCm3 `heavy` at densityGPerCm3, expected `a number` records/schema\n");
+    expect(output).toMatch(/^no sheets, 1 error, 0 warnings, \d+\.\d s: nothing was written\n$/);
+    expect(fileHashes(site)).toEqual(before);
+    expect(readdirSync(home).sort()).toEqual(["content", "site"]);
+  });
+
+  test("then with a record that nothing uses: a warning, which stops the build when asked to be strict", async () => {
+    const before = fileHashes(site);
+    writeFileSync(join(home, "content/pigments/bone-black.yaml"), "name: Bone black\n");
+    const { code, complaints } = await build("--strict");
+    expect([code, complaints]).toEqual([1, "content/pigments/bone-black.yaml:1:1 warning Unexpected record that nothing uses `bone-black`, expected `a record that refers to it` records/unused\n"]);
+    expect(fileHashes(site)).toEqual(before);
+  });
+});
+
+describe("an output folder that can't be", () => {
+  const { home } = contentFolder(SMALLEST_WORKSHOP);
+  const build = (output: string): Promise<CommandRun> => mullstone(["build", "--output", output], { cwd: home });
+
+  test("one that holds another's files is refused, and left as it is", async () => {
+    mkdirSync(join(home, "letters"));
+    writeFileSync(join(home, "letters", "dear.txt"), "dear");
+    const before = fileHashes(home);
+    const { code, complaints } = await build("letters");
+    expect(code).toBe(1);
+    expect(complaints).toBe("Unexpected output folder `letters`, expected `an empty folder, or one that an earlier build made (with its manifest.json)`: nothing was written\n");
+    expect(fileHashes(home)).toEqual(before);
+  });
+
+  test("one below a file is refused in one line", async () => {
+    writeFileSync(join(home, "file"), "");
+    const before = fileHashes(home);
+    const { code, complaints } = await build("file/site");
+    expect(code).toBe(1);
+    expect(lines(complaints)).toHaveLength(1);
+    expect(complaints).toMatch(/^Unexpected failure to write `.*file\/site`: part of its path is not a folder; the earlier output is untouched\n$/);
+    expect(fileHashes(home)).toEqual(before);
+  });
+
+  test("the content folder itself is refused", async () => {
+    const { code, complaints } = await build("content");
+    expect(code).toBe(1);
+    expect(complaints).toMatch(/^Unexpected output folder `.*content`, expected `a folder that neither holds nor lies in the content folder`/);
+    expect(fileHashes(join(home, "content"))).toEqual(fileHashes(contentFolder(SMALLEST_WORKSHOP).content));
+  });
+});
+
+test("the same records give the same bytes: in another place, time zone and language, written in another order", async () => {
+  const records = fourColourWorkshop();
+  const one = contentFolder(records);
+  const other = contentFolder(Object.fromEntries(Object.entries(records).reverse()));
+  const runs = await Promise.all([
+    mullstone(["build", "--output", "site"], { cwd: one.home, env: { TZ: "Pacific/Chatham", LC_ALL: "C" } }),
+    mullstone(["build", "--content", other.content, "--output", join(other.home, "elsewhere", "site")], { env: { TZ: "America/St_Johns", LC_ALL: "sv_SE.UTF-8", LANG: "tr_TR.UTF-8" } }),
+  ]);
+  expect(runs.map(({ code }) => code)).toEqual([0, 0]);
+  const hashes = fileHashes(join(one.home, "site"));
+  expect(Object.keys(hashes)).toContain("colours/lamp-black/index.html");
+  expect(fileHashes(join(other.home, "elsewhere", "site"))).toEqual(hashes);
+});

@@ -1,0 +1,48 @@
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { runCommand } from "../../lib/commands/command-line.ts";
+import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { mullstone } from "../support/mullstone.ts";
+
+describe("a command line that is not understood is told in one line", () => {
+  const written: string[] = [];
+  beforeEach(() => {
+    written.length = 0;
+    vi.spyOn(process.stderr, "write").mockImplementation((text) => written.push(String(text)) > 0);
+  });
+  afterEach(() => {
+    vi.restoreAllMocks();
+  });
+
+  test.each<[readonly string[], string]>([
+    [["biuld"], "Unexpected command `biuld`, expected `start | build | check | new`; nearest `build`\n"],
+    [["publish"], "Unexpected command `publish`, expected `start | build | check | new`\n"],
+    [["build", "--date", "2026-02-30"], "Unexpected --date `2026-02-30`, expected `YYYY-MM-DD`\n"],
+    [["build", "--date", "30.6.2026"], "Unexpected --date `30.6.2026`, expected `YYYY-MM-DD`\n"],
+    [["check", "--date", ""], "Unexpected --date ``, expected `YYYY-MM-DD`\n"],
+    [["start", "--port", "65536"], "Unexpected --port `65536`, expected `0-65535`\n"],
+    [["start", "--port", "http"], "Unexpected --port `http`, expected `0-65535`\n"],
+    [["build", "--contents", "x"], "Unknown option '--contents'\n"],
+    [["new"], 'Unexpected words, expected `new colour "Name"`\n'],
+    [["new", "pigment", "Soot"], 'Unexpected words, expected `new colour "Name"`\n'],
+    [["new", "colour", "Lamp", "Black"], 'Unexpected words, expected `new colour "Name"`\n'],
+    [["new", "colour", "!?"], "Unexpected name `!?`, expected `a name with letters or digits`\n"],
+  ])("%j", async (args, told) => {
+    expect(await runCommand(args)).toBe(1);
+    expect(written.join("")).toBe(told);
+  });
+});
+
+test("as a process it exits 1 for an unknown command, and 0 for help, which names every command", async () => {
+  const [unknown, help] = await Promise.all([mullstone(["biuld"]), mullstone(["--help"])]);
+  expect([unknown.code, unknown.output]).toEqual([1, ""]);
+  expect(help.code).toBe(0);
+  for (const word of ["start", "build", "check", "new colour", "--content", "--output", "--date"]) expect(help.output).toContain(word);
+});
+
+test("check counts, writes nothing and exits 0 when only warned, 1 when strict", async () => {
+  const { home } = contentFolder({ ...SMALLEST_WORKSHOP, "pigments/bone-black.yaml": "name: Bone black\n" });
+  const [plain, strict] = await Promise.all([mullstone(["check"], { cwd: home }), mullstone(["check", "--strict"], { cwd: home })]);
+  expect([plain.code, strict.code]).toEqual([0, 1]);
+  expect(plain.output).toMatch(/^1 colour, 1 warning, \d+\.\d s\n$/);
+  expect(plain.complaints).toBe("content/pigments/bone-black.yaml:1:1 warning Unexpected record that nothing uses `bone-black`, expected `a record that refers to it` records/unused\n");
+});

@@ -1,0 +1,14 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { RecordTexts } from "../support/content-folder.ts";
+
+const COLOURS = ["lamp-black", "lead-white", "titanium-white", "zinc-white"];
+
+/** A workshop of four colours out of the demonstration's records: three whites, and a black let down in each. */
+export function fourColourWorkshop(): RecordTexts {
+  const paths = [
+    "workshop.yaml", ...COLOURS.map((slug) => `colours/${slug}.md`),
+    ...["pigments", "vehicles", "readings", "sources"].flatMap((folder) => readdirSync(join("content", folder)).map((file) => `${folder}/${file}`)),
+  ];
+  return Object.fromEntries(paths.map((path) => [path, readFileSync(join("content", path), "utf8")]));
+}
