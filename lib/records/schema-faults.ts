@@ -2,6 +2,7 @@ import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { knownKeys } from "./known-keys.ts";
+import { scaleHint } from "./scale-hint.ts";
 import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -25,10 +26,11 @@ function faults(issue: Issue, above: RecordPath, schema: z.ZodType, record: Yaml
   const found = valueAt(record.data, path);
   const allowed = issue.code === "invalid_value" ? issue.values.map(String) : [];
   const near = typeof found === "string" ? nearestWord(found, allowed) : undefined;
+  const hint = scaleHint(path, found) ?? (near === undefined ? undefined : `nearest known word \`${near}\``);
   return [{
     severity: "error", rule: "records/schema", place: record.place(path), subject,
     actual: printedValue(found), expected: expectation(issue),
-    ...(near === undefined ? {} : { hint: `nearest known word \`${near}\`` }),
+    ...(hint === undefined ? {} : { hint }),
   }];
 }
 

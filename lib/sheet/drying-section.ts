@@ -2,7 +2,7 @@ import { dryingClassRuling } from "../drying/drying-class.ts";
 import type { Contribution } from "../drying/contribution.ts";
 import { dryingEstimate, type DryingQuestion } from "../drying/drying-estimate.ts";
 import { dryingNotes } from "../drying/drying-notes.ts";
-import { trialContradiction, type DryingTrial } from "../drying/drying-trial.ts";
+import { missingConditions, trialContradiction, type DryingTrial } from "../drying/drying-trial.ts";
 import { fatnessRuling } from "../drying/fatness.ts";
 import { filmHealthRulings } from "../drying/film-health.ts";
 import { GROUND_RULES, groundRulings, placeByClass, type Ground } from "../drying/layering-advice.ts";
@@ -93,8 +93,9 @@ function fromTrial(days: Figure<Range>, path: FigurePath): Figure<Range> {
   return isKnown(days) ? { ...days, inputs: [path] } : days;
 }
 
-/** Held against the estimate for the trial's own film and room. */
+/** Held against the estimate for the trial's own film and room; against none where they are not recorded. */
 function contradictionOf(trial: DryingTrial, question: DryingQuestion): Ruling[] {
+  if (missingConditions(trial).length > 0) return [];
   const expected = dryingEstimate({ ...question, filmThicknessUm: trial.filmThicknessUm, temperatureC: trial.temperatureC });
   const found = expected.known ? trialContradiction(trial, expected) : undefined;
   return found === undefined ? [] : [found];

@@ -22,8 +22,8 @@ export function recordedTrials(colour: Colour, records: Records): RecordedTrial[
     const trial: DryingTrial = {
       touchDryDays: quantityOf(touchDryDays),
       throughDryDays: throughDryDays === undefined ? undefined : quantityOf(throughDryDays),
-      filmThicknessUm: midpoint(quantityOf(filmThicknessUm)),
-      temperatureC: midpoint(quantityOf(temperatureC)),
+      filmThicknessUm: filmThicknessUm === undefined ? undefined : midpoint(quantityOf(filmThicknessUm)),
+      temperatureC: temperatureC === undefined ? undefined : midpoint(quantityOf(temperatureC)),
       humidityPercent: humidityPercent === undefined ? undefined : midpoint(quantityOf(humidityPercent)),
     };
     return {
@@ -34,8 +34,8 @@ export function recordedTrials(colour: Colour, records: Records): RecordedTrial[
         ...(method === undefined ? {} : { method }), ...(date === undefined ? {} : { date }),
         touchDryDays: days(touchDryDays),
         ...(throughDryDays === undefined ? {} : { throughDryDays: days(throughDryDays) }),
-        filmThicknessUm: condition(filmThicknessUm, "um"),
-        temperatureC: condition(temperatureC, "degC"),
+        ...(filmThicknessUm === undefined ? {} : { filmThicknessUm: condition(filmThicknessUm, "um") }),
+        ...(temperatureC === undefined ? {} : { temperatureC: condition(temperatureC, "degC") }),
         ...(humidityPercent === undefined ? {} : { humidityPercent: condition(humidityPercent, "%") }),
       },
     };

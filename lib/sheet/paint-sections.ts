@@ -121,8 +121,8 @@ export interface TrialFigures {
   readonly date?: string;
   readonly touchDryDays: Figure<Range>;
   readonly throughDryDays?: Figure<Range>;
-  readonly filmThicknessUm: Figure<Quantity>;
-  readonly temperatureC: Figure<Quantity>;
+  readonly filmThicknessUm?: Figure<Quantity>;
+  readonly temperatureC?: Figure<Quantity>;
   readonly humidityPercent?: Figure<Quantity>;
 }
 

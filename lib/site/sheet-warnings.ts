@@ -10,7 +10,7 @@ export function sheetWarnings(sheets: readonly Sheet[], records: Records, words:
     const file = records.colours.get(sheet.slug)?.file ?? sheet.slug;
     const warning = (rule: Diagnostic["rule"], subject: string, actual: string, expected: string): Diagnostic =>
       ({ severity: "warning", rule, place: { file, line: 1, column: 1, path: "" }, subject, actual, expected });
-    const contradictions = [...sheet.oil.contradictions, ...sheet.drying.contradictions];
+    const contradictions = [...sheet.oil.contradictions, ...sheet.drying.contradictions, ...sheet.permanence.contradictions];
     const suspects = sheet.tints.flatMap((tint) => tint.steps.filter(({ suspect }) => suspect !== undefined).map(({ massRatio }) => `${massRatio} in ${tint.white.name}`));
     return [
       ...contradictions.map((ruling) => warning("sheet/contradiction", "contradiction", rulingText(ruling, words), "record and rule to agree")),

@@ -20,8 +20,8 @@ export const film = readingForms({
 export const dryingTrial = z.strictObject({
   touchDryDays: positiveAmount,
   throughDryDays: positiveAmount.optional(),
-  filmThicknessUm: positiveAmount,
-  temperatureC: temperatureAmount,
+  filmThicknessUm: positiveAmount.optional().describe("wet film [um]; without it and the temperature nobody knows what the days hold for"),
+  temperatureC: temperatureAmount.optional(),
   humidityPercent: nonNegativeAmount.optional(),
   tintedWith: slug.optional(),
   method: text.optional(),
