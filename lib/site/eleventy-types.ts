@@ -10,6 +10,8 @@ export interface EleventyConfig {
 }
 
 export interface EleventyRun {
+  /** Not a word to the terminal: errors are thrown as well. */
+  readonly disableLogger: () => void;
   readonly write: () => Promise<unknown>;
   readonly init: () => Promise<unknown>;
   readonly watch: () => Promise<unknown>;

@@ -134,12 +134,19 @@ const REASONS: Readonly<Record<string, string>> = {
 /** Whatever stopped a build as one line; a file system's complaint names the output folder. */
 export function asFault(error: unknown, out: string): OutputFault {
   if (error instanceof OutputFault) return error;
-  const code = (error as NodeJS.ErrnoException).code ?? "";
-  const reason = REASONS[code];
-  const sentence = reason === undefined ? firstLine(String(error)) : `Unexpected failure to write \`${out}\`: ${reason}`;
+  const first = firstCause(error);
+  const reason = REASONS[(first as NodeJS.ErrnoException).code ?? ""];
+  const sentence = reason === undefined ? oneLine(String(first)) : `Unexpected failure to write \`${out}\`: ${reason}`;
   return new OutputFault(`${sentence}; the earlier output is untouched`, { cause: error });
 }
 
-function firstLine(text: string): string {
-  return text.split("\n")[0] ?? text;
+/** Eleventy and others wrap what went wrong in what they were at. */
+function firstCause(error: unknown): unknown {
+  const { cause, originalError } = error as { cause?: unknown; originalError?: unknown };
+  const inner = originalError ?? cause;
+  return inner instanceof Error ? firstCause(inner) : error;
+}
+
+function oneLine(text: string): string {
+  return text.split("\n").map((line) => line.trim()).filter((line) => line !== "").join(" ");
 }

@@ -16,6 +16,7 @@ export async function writeSite(site: Site, dir: string): Promise<void> {
   writeData(site, dir);
   copyAssets(dir);
   const eleventy = await newEleventy(dir, (config) => configure(config, () => site), { quietMode: true, runMode: "build" });
+  eleventy.disableLogger();
   await eleventy.write();
   const absent = site.pages.filter(({ path }) => !existsSync(join(dir, path)));
   if (absent.length > 0) {
@@ -23,8 +24,11 @@ export async function writeSite(site: Site, dir: string): Promise<void> {
   }
 }
 
+/** Named as text: the package has no types to be found. */
+const ELEVENTY: string = "@11ty/eleventy";
+
 export async function newEleventy(dir: string, config: (config: EleventyConfig) => unknown, options: Omit<EleventyOptions, "config">): Promise<EleventyRun> {
-  const { default: Eleventy } = (await import("@11ty/eleventy" as string)) as { default: new (input: string, output: string, options: EleventyOptions) => EleventyRun };
+  const { default: Eleventy } = (await import(ELEVENTY)) as { default: new (input: string, output: string, options: EleventyOptions) => EleventyRun };
   return new Eleventy(TEMPLATES_INPUT, dir, { configPath: false, source: "script", ...options, config });
 }
 

@@ -1,8 +1,9 @@
+import { spawn } from "node:child_process";
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
-import { mullstone, type CommandRun } from "../support/mullstone.ts";
+import { BIN, mullstone, type CommandRun } from "../support/mullstone.ts";
 import { fourColourWorkshop } from "./demonstration-part.ts";
 import { fileHashes } from "./file-hashes.ts";
 
@@ -17,9 +18,9 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
     first = await build();
   });
 
-  test("builds, says so in its last line, and leaves nothing beside the output", () => {
+  test("builds, says so in one line, and leaves nothing beside the output", () => {
     expect([first.code, first.complaints]).toEqual([0, ""]);
-    expect(lines(first.output).at(-1)).toMatch(/^1 sheet, 0 warnings, \d+\.\d s: site$/);
+    expect(first.output).toMatch(/^1 sheet, 0 warnings, \d+\.\d s: site\n$/);
     expect(readdirSync(home).sort()).toEqual(["content", "site"]);
   });
 
@@ -58,6 +59,25 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
     expect([code, complaints]).toEqual([1, "content/pigments/bone-black.yaml:1:1 warning Unexpected record that nothing uses `bone-black`, expected `a record that refers to it` records/unused\n"]);
     expect(fileHashes(site)).toEqual(before);
   });
+});
+
+test("a build killed half-way leaves the earlier output whole, and the next one builds", async () => {
+  const { home } = contentFolder(SMALLEST_WORKSHOP);
+  const site = join(home, "site");
+  const build = (): Promise<CommandRun> => mullstone(["build", "--output", "site"], { cwd: home });
+  expect((await build()).code).toBe(0);
+  const before = fileHashes(site);
+  const killed = spawn(process.execPath, [BIN, "build", "--output", "site"], { cwd: home, stdio: "ignore" });
+  const ended = new Promise((done) => killed.once("exit", done));
+  while (killed.exitCode === null && !existsSync(join(home, "site.building", "catalogue.json"))) await new Promise((later) => setTimeout(later, 5));
+  killed.kill("SIGKILL");
+  await ended;
+  expect(killed.signalCode).toBe("SIGKILL");
+  expect(readdirSync(home).sort()).toEqual(["content", "site", "site.building", "site.lock"]);
+  expect(fileHashes(site)).toEqual(before);
+  expect((await build()).code).toBe(0);
+  expect(fileHashes(site)).toEqual(before);
+  expect(readdirSync(home).sort()).toEqual(["content", "site"]);
 });
 
 describe("an output folder that can't be", () => {

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, w
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { BUILD_MARK, buildFolder, MANIFEST_KIND } from "../../lib/site/output-folder.ts";
+import { asFault, BUILD_MARK, buildFolder, MANIFEST_KIND } from "../../lib/site/output-folder.ts";
 
 let home: string;
 let out: string;
@@ -71,4 +71,11 @@ test("a second build at the same time is refused; the lock of a process that is 
 
 test.each(["content", ".", "content/site"])("an output folder that holds or lies in the content folder is refused: %s", (name) => {
   expect(() => buildFolder(join(home, name), content())).toThrow(/neither holds nor lies in/);
+});
+
+test("whatever stopped a build is one line, and a full disk is named however deep it lies", () => {
+  const full = Object.assign(new Error("ENOSPC: no space left on device, write"), { code: "ENOSPC" });
+  const wrapped = Object.assign(new Error("Having trouble writing to a page"), { originalError: new Error("Problem writing", { cause: full }) });
+  for (const error of [full, wrapped]) expect(asFault(error, "/site").message).toBe("Unexpected failure to write `/site`: the disk is full; the earlier output is untouched");
+  expect(asFault(new Error("first\n   Error: second\n"), "/site").message).toBe("Error: first Error: second; the earlier output is untouched");
 });
