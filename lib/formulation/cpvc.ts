@@ -7,6 +7,7 @@
  *
  * @source asbeck-van-loo-1949 : the concept; the equation was read in two later texts.
  */
+import { ends, midpoint, type Quantity } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import { requireOpenFraction, requirePositive } from "./required-domain.ts";
 
@@ -41,15 +42,17 @@ export const OIL_DEMAND_LIMITS = [
 /**
  * Why oil demand and CPVC go opposite ways, for this pigment.
  *
- * @param cpvc fraction, 0-1, both ends open.
+ * @param cpvc fraction, 0-1, both ends open; an estimate is judged at its middle.
  * @throws RangeError outside 0-1.
  * @source practice-formulation for the limit, an estimate.
  */
-export function oilDemandReason(cpvc: number): Ruling {
-  requireOpenFraction("CPVC", cpvc);
-  const { rule } = cpvc < OIL_DEMAND_LIMITS[0].cpvcBelow ? OIL_DEMAND_LIMITS[0] : OIL_DEMAND_LIMITS[1];
+export function oilDemandReason(cpvc: Quantity): Ruling {
+  const [lower, upper] = ends(cpvc);
+  for (const end of [lower, upper]) requireOpenFraction("CPVC", end);
+  const { rule } = midpoint(cpvc) < OIL_DEMAND_LIMITS[0].cpvcBelow ? OIL_DEMAND_LIMITS[0] : OIL_DEMAND_LIMITS[1];
+  const oil = (fraction: number): number => (100 * (1 - fraction)) / fraction;
   return {
     rule, standing: "derived", source: "asbeck-van-loo-1949",
-    values: { cpvc, limit: OIL_DEMAND_LIMITS[0].cpvcBelow, oilCm3Per100Cm3: (100 * (1 - cpvc)) / cpvc },
+    values: { cpvc, limit: OIL_DEMAND_LIMITS[0].cpvcBelow, oilCm3Per100Cm3: lower === upper ? oil(lower) : [oil(upper), oil(lower)] },
   };
 }

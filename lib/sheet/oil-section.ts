@@ -6,7 +6,7 @@ import { oilGPer100cm3 } from "../formulation/oil-by-volume.ts";
 import { oilIndexRuling } from "../formulation/oil-index-class.ts";
 import { reducedPvc } from "../formulation/pvc.ts";
 import { isKnown, notStated, rootFigure, type Figure, type Placed } from "../quantities/figure.ts";
-import { midpoint, type Quantity } from "../quantities/range.ts";
+import type { Quantity } from "../quantities/range.ts";
 import { ruledOut, workedOut } from "../quantities/worked-out.ts";
 import type { Colour, Records } from "../records/records.ts";
 import { blendedFigure } from "./blended-figure.ts";
@@ -58,7 +58,7 @@ export function oilSection(colour: Colour, parts: readonly PigmentPart[], vehicl
     reasons: [
       ...demand.reasons,
       ...(isKnown(demand.oilIndex) ? [oilIndexRuling(demand.oilIndex.value).reason] : []),
-      ...(isKnown(cpvc) ? [oilDemandReason(midpoint(cpvc.value))] : []),
+      ...(isKnown(cpvc) ? [oilDemandReason(cpvc.value)] : []),
       ...opened.reasons,
       ...finish.reasons,
       ...(colour.record.body === undefined ? [] : [bodyRuling(colour.record.body)]),

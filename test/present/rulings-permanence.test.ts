@@ -1,4 +1,5 @@
 import { blueWool, customaryCategory } from "../../lib/permanence/blue-wool.ts";
+import { expectedContradiction } from "../../lib/permanence/expected-contradiction.ts";
 import { greyScaleRuling } from "../../lib/permanence/grey-scale.ts";
 import { labelLightfastness, suitabilityRuling } from "../../lib/permanence/lightfastness-on-label.ts";
 import { permanenceRuling, type PermanenceQuestion } from "../../lib/permanence/permanence-ruling.ts";
@@ -25,6 +26,7 @@ const answered = questions.map(permanenceRuling);
 
 const rulings = [
   ...answered.flatMap(({ reasons }) => reasons), ...answered.map(labelLightfastness),
+  ...[expectedContradiction("excellent", { form: "tint", category: "III", meanDeltaEab: 12 }), expectedContradiction("poor", { form: "masstone", category: "II", meanDeltaEab: 6 })].filter((found) => found !== undefined),
   suitabilityRuling("II"), suitabilityRuling("III"), customaryCategory(blueWool(7)).reason, ...[0.1, 2.1, 2.6, 20].map((change) => greyScaleRuling(change).reason),
   ...SENSITIVITIES.flatMap(({ colourIndexNames }) => sensitivityRulings(colourIndexNames.map((name) => ({ name: `Pigment ${name}`, colourIndexName: name })))).map(({ reason }) => reason),
 ];

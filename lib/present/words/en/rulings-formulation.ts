@@ -21,8 +21,8 @@ export const FORMULATION_RULINGS = {
   "oil-absorption-method-not-stated": () => "The method of the oil absorption is not recorded, and methods differ.",
   "handbook-range": (v) => `Handbooks range over ${significant(quantityOf(v, "range"), 3)} for ${textOf(v, "colourIndexName")}${bracketed(namesWithin(textsOf(v, "kinds")))}.`,
 
-  "high-oil-demand-low-cpvc": (v) => `High oil demand: it takes ${oilVolume(v)} to fill the gaps of 100\u00a0cm\u00b3 of pigment, so the CPVC is low (${percent(numberOf(v, "cpvc"))}).`,
-  "low-oil-demand-high-cpvc": (v) => `Low oil demand: ${oilVolume(v)} fill the gaps of 100\u00a0cm\u00b3 of pigment, so the CPVC is high (${percent(numberOf(v, "cpvc"))}).`,
+  "high-oil-demand-low-cpvc": (v) => `High oil demand: it takes ${oilVolume(v)} to fill the gaps of 100\u00a0cm\u00b3 of pigment, so the CPVC is low (${percent(quantityOf(v, "cpvc"))}).`,
+  "low-oil-demand-high-cpvc": (v) => `Low oil demand: ${oilVolume(v)} fill the gaps of 100\u00a0cm\u00b3 of pigment, so the CPVC is high (${percent(quantityOf(v, "cpvc"))}).`,
   "oil-alike": (v) => `The two take oil alike, within ${times(v, "massRatio")} by mass and ${times(v, "volumeRatio")} by volume of pigment.`,
   "oil-differs-by-mass-alone": (v) => (hasValue(v, "more")
     ? `${textOf(v, "more")} takes ${times(v, "massRatio")} the oil of ${textOf(v, "less")} by mass; by volume of pigment the two lie within ${times(v, "volumeRatio")} of each other. Most of the difference is the weight of the pigment.`
@@ -91,7 +91,7 @@ function reachOf(values: Values): string {
 }
 
 function oilVolume(values: Values): string {
-  return `${withUnit(significant(numberOf(values, "oilCm3Per100Cm3"), 2), "cm\u00b3")} of oil`;
+  return `${withUnit(significant(quantityOf(values, "oilCm3Per100Cm3"), 2), "cm\u00b3")} of oil`;
 }
 
 function times(values: Values, name: string): string {
