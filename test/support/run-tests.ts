@@ -1,6 +1,6 @@
 /**
  * `npm test`: types, lint and every test, told at the end in one line,
- * `N passed, N failed`. Types and lint count as one check each; the exit code is 1
+ * `N passed, N failed`. Types of the program, types of its browser scripts and lint count as one check each; the exit code is 1
  * when anything failed, a test run that broke off included.
  */
 import { spawn } from "node:child_process";
@@ -51,7 +51,7 @@ function readReport(file: string): VitestReport | undefined {
 }
 
 const parts = [
-  ...await Promise.all([check("types", "typescript/bin/tsc", ["-p", "."]), check("lint", "eslint/bin/eslint.js", ["."])]),
+  ...await Promise.all([check("types", "typescript/bin/tsc", ["-p", "."]), check("types of browser scripts", "typescript/bin/tsc", ["-p", "assets/scripts"]), check("lint", "eslint/bin/eslint.js", ["."])]),
   await tests(),
 ];
 const passed = parts.reduce((sum, part) => sum + part.passed, 0);

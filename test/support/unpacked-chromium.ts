@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { promisify } from "node:util";
 
@@ -27,8 +27,19 @@ export async function unpackedChromium(): Promise<{ executablePath: string; env:
   }
   return {
     executablePath: join(folder, "chromium"),
-    env: { LD_LIBRARY_PATH: join(folder, "al2023", "lib"), FONTCONFIG_PATH: join(folder, "fonts") },
+    env: { LD_LIBRARY_PATH: join(folder, "al2023", "lib"), FONTCONFIG_FILE: fontConfiguration(folder) },
   };
+}
+
+/** The package's own configuration looks for its fonts where its host has them; without any font a browser cannot draw a form control. */
+function fontConfiguration(folder: string): string {
+  const file = join(folder, "fonts-here.conf");
+  if (!existsSync(file)) {
+    const unfinished = `${file}.${process.pid}`;
+    writeFileSync(unfinished, `<?xml version="1.0"?>\n<fontconfig>\n  <dir>${join(folder, "fonts")}</dir>\n  <cachedir>${join(folder, "fonts-cache")}</cachedir>\n</fontconfig>\n`);
+    renameSync(unfinished, file);
+  }
+  return file;
 }
 
 const UNPACK = "const { default: packed } = await import('@sparticuz/chromium'); await packed.executablePath();";
