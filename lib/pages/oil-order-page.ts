@@ -28,19 +28,14 @@ function table(heading: string, sheets: readonly Sheet[], { words, sheets: all }
     return row === undefined || !isKnown(figure) ? { text: "\u2013", reason: words.standings["not stated"].word } : { text: valueText(row, figure, words), standing: standingView(figure, words) };
   };
   return {
-    caption: words.pages.catalogue.caption(heading),
-    columns: [
-      { head: columns.colour }, ...(ranked ? [{ head: columns.place, numeric: true }] : []), { head: columns.pigments }, { head: columns.class },
-      { head: columns.oilIndex, unit: "g/100 g", numeric: true }, { head: columns.byVolume, unit: "g/100 cm\u00b3", numeric: true }, { head: columns.rubOut, unit: "g/100 g", numeric: true }, { head: columns.finish },
-    ],
+    caption: words.pages.catalogue.caption(heading), compact: true,
+    columns: [{ head: columns.colour }, ...(ranked ? [{ head: columns.place, numeric: true }] : []), { head: columns.oilIndex, unit: "g/100 g", numeric: true }, { head: columns.byVolume, unit: "g/100 cm\u00b3", numeric: true }],
     rows: sheets.map((sheet, i): CellView[] => {
       const colour = ownColour(sheet.notations.masstone);
       return [
         { text: sheet.name, href: `${root}colours/${sheet.slug}/`, ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }) },
         ...(ranked ? [{ text: String(i + 1) }] : []),
-        { text: sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join(", ") },
-        cell(sheet, "oil.oilIndexClass", sheet.oil.oilIndexClass), cell(sheet, "oil.oilIndexGPer100g", sheet.oil.oilIndexGPer100g), cell(sheet, "oil.oilGPer100cm3", sheet.oil.oilGPer100cm3),
-        cell(sheet, "oil.oilAbsorptionGPer100g", sheet.oil.oilAbsorptionGPer100g), cell(sheet, "oil.finish", sheet.oil.finish),
+        cell(sheet, "oil.oilIndexGPer100g", sheet.oil.oilIndexGPer100g), cell(sheet, "oil.oilGPer100cm3", sheet.oil.oilGPer100cm3),
       ];
     }),
   };

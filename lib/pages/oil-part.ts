@@ -23,7 +23,7 @@ export function oilPart(page: SheetPage): OilSectionView {
     ...emptySection("oil", words.pages.sections.oil),
     summary: [oilClass === undefined || grams === undefined ? text.none : text.summary(oilClass, grams)],
     properties: properties(page, text.caption, [
-      "oilIndexGPer100g", "oilAbsorptionGPer100g", "oilGPer100cm3", "cpvc", "effectiveCpvc", "pvc", "effectiveReducedPvc", "finish", "gloss60", "finenessOfGrindUm", "paintDensityGPerCm3", "volumeSolids",
+      "oilIndexGPer100g", "oilAbsorptionGPer100g", "oilGPer100cm3", "cpvc", "effectiveCpvc", "pvc", "effectiveReducedPvc", "finish", "gloss60", "finenessOfGrindUm", "paintDensityGPerCm3", ...(isKnown(oil.volumeSolids) && oil.volumeSolids.value !== 1 ? ["volumeSolids"] : []),
     ].map((field) => `oil.${field}`)),
     lists: [
       ...reasons(page, text.why, oil.reasons.filter(({ rule }) => !SEEN.test(rule))),
@@ -77,6 +77,6 @@ function fillTable({ worded, worded: { sheet: { fill, pigments } }, words }: She
         { ...cell(`${at}.takesMlPer100g`, filling.takesMlPer100g), standing: standingView(filling.takesMlPer100g, words) },
       ];
     }),
-    note: text.note,
+    ...(fill.fillings.some(({ packing }) => packing !== "paint") ? { note: text.note } : {}),
   };
 }

@@ -33,7 +33,7 @@ export function drySection(colour: Colour, parts: readonly PigmentPart[], vehicl
   return {
     class: dryingClassFigure("drying.touchDryDays", touchDryDays),
     touchDryDays,
-    throughDryDays: decides === undefined || through === undefined ? notStated("no trial to through dry", [`colours.${colour.slug}.dryingTrials.throughDryDays`]) : fromTrial(through, `${decides.path}.throughDryDays`),
+    throughDryDays: decides === undefined || through === undefined ? notStated("no trial to through dry", [`colours.${colour.slug}.dryingTrials`]) : fromTrial(through, `${decides.path}.throughDryDays`),
     standing: touchDryDays.standing,
     expectedDays: ruleDays,
     linseedDays: rootFigure("estimated", LINSEED_DAYS, { unit: "d", method: "linseed oil alone, thin film, 20 to 23 degrees C", source: "memory-drying" }),

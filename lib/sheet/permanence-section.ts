@@ -26,7 +26,7 @@ export function permanenceSection(colour: Colour, parts: readonly PigmentPart[],
   const byPigments = permanenceRuling({ pigments, exposures: [] });
   const weakest = parts.length > 1 ? byPigments.weakest : [];
   const wanting = [`colours.${colour.slug}.exposures`];
-  const wool = blueWoolFigure(parts.map(({ slug }) => statedOf(slug)), parts.length, wanting);
+  const wool = blueWoolFigure(parts.map(({ slug }) => statedOf(slug)), parts.length, parts.filter(({ slug }) => statedOf(slug)?.blueWool === undefined).map(({ slug }) => `pigments.${slug}.lightfastness.blueWool`));
   return {
     category: categoryFigure(ruling, wanting),
     basis: basisOf(ruling),

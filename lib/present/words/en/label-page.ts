@@ -15,7 +15,7 @@ export const LABEL_PAGE = {
       lot: ["Lot", "Which batch it was: the thing to quote when something is wrong. Lots of one colour differ a little."],
     },
     nothing: "nothing is classified", lot: "written in by hand", holds: (ml: string, grams: string) => `${ml}, which hold ${grams} of paint`, noSize: "no size is recorded",
-    unsaid: "What no label has room for: what the colour does in a white, how much oil is in it, when it is dry, and how any of that is known. That is what the sheet is for.",
+    unsaid: "A label has no room for what the colour does in a white, how much oil is in it, when it is dry, and how any of that is known. That is what its sheet is for.",
   },
   pigments: {
     heading: "One pigment or several", caption: "Colours of more than one pigment",

@@ -61,7 +61,7 @@ export const PAINT_PAGES = {
   },
   byOil: {
     mass: "By mass of pigment", volume: "By volume of pigment", lead: "From the leanest to the one that takes most oil, by mass of pigment and then by volume of it. By mass a light pigment seems to drink far more than a heavy one; by volume most of that goes.",
-    columns: { place: "Place", colour: "Colour", pigments: "Pigments", oilIndex: "Oil index", byVolume: "By volume", rubOut: "Rub-out", class: "Oil demand", finish: "Finish" },
+    columns: { place: "Place", colour: "Colour", oilIndex: "By mass", byVolume: "By volume" },
     notStated: "Oil not stated",
   },
 } as const;
