@@ -24,8 +24,9 @@ export function dryingPart(page: SheetPage): SectionView {
       ...reasons(page, text.why, drying.reasons.filter(({ rule }) => !listed.has(rule) && rule !== "linseed-oil-alone")),
       ...reasons(page, text.contradictions, drying.contradictions),
       ...reasons(page, text.layering, drying.layering),
-      ...reasons(page, words.pages.paint.drying.grounds, drying.grounds),
       ...reasons(page, text.film, drying.filmHealth),
+      // Last: print leaves it out by that.
+      ...reasons(page, words.pages.paint.drying.grounds, drying.grounds),
     ],
   };
 }
