@@ -6,14 +6,14 @@ import { leaves } from "../sheet/walk.ts";
 import { sourceEntry } from "./source-entry.ts";
 import { emptySection, type SheetPage } from "./sheet-parts.ts";
 
-/** Ladders have their own tables, with standing and misfit beside each step; sheet.json lists them all. */
-const LADDER_STEP = /^tints\..*\.steps\./;
+/** Ladders, batches, fills and what moves the days have their own tables, with standing beside each; sheet.json lists them all. */
+const IN_ITS_TABLE = /^(?:tints\..*\.steps|batch\.sizes|fill\.fillings|drying\..*contributions)\./;
 
 /** Every figure's working, what is not stated, and the sources. */
 export function evidenceSection(page: SheetPage): EvidenceSectionView {
   const { worded: { sheet }, words } = page;
   const text = words.pages.evidence;
-  const shown = leaves(sheet).filter(({ path }) => !LADDER_STEP.test(path));
+  const shown = leaves(sheet).filter(({ path }) => !IN_ITS_TABLE.test(path));
   const missing = shown.filter(({ figure }) => !isKnown(figure));
   return {
     ...emptySection("evidence", words.pages.sections.evidence),

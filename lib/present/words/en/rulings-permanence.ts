@@ -29,7 +29,7 @@ export const PERMANENCE_RULINGS = {
   "label-not-tested": () => "Lightfastness not tested here.",
   "label-category-as-stated": (v) => `Lightfastness ${textOf(v, "category")} as stated by others; not tested here.`,
   "label-category-under-standard": (v) => `Lightfastness ${textOf(v, "category")} by ASTM D4303${bracketed(listed(textsOf(v, "forms")))}.`,
-  "label-own-exposure": (v) => `Lightfastness ${textOf(v, "category")} by our own exposure${bracketed(listed(textsOf(v, "forms")))}, not the standard's.`,
+  "label-own-exposure": (v) => `Lightfastness: changed as in category ${textOf(v, "category")} in our own exposure${bracketed(listed(textsOf(v, "forms")))}, not the standard's.`,
   "listed-as-suitable": (v) => `Category ${textOf(v, "category")} is one of the two that the specification for artists' oil paints lists.`,
   "below-suitable": (v) => `Category ${textOf(v, "category")} lies below the two that the specification for artists' oil paints lists.`,
 
