@@ -23,7 +23,7 @@ export function oilPart(page: SheetPage): OilSectionView {
     ...emptySection("oil", words.pages.sections.oil),
     summary: [oilClass === undefined || grams === undefined ? text.none : text.summary(oilClass, grams)],
     properties: properties(page, text.caption, [
-      "oilIndexGPer100g", "oilAbsorptionGPer100g", "oilGPer100cm3", "cpvc", "effectiveCpvc", "pvc", "effectiveReducedPvc", "finish", "gloss60", "finenessOfGrindUm", "paintDensityGPerCm3", ...(isKnown(oil.volumeSolids) && oil.volumeSolids.value !== 1 ? ["volumeSolids"] : []),
+      "oilIndexGPer100g", "oilAbsorptionGPer100g", "oilGPer100cm3", "cpvc", "effectiveCpvc", "pvc", "reducedPvc", "effectiveReducedPvc", "finish", "gloss60", "finenessOfGrindUm", "paintDensityGPerCm3", ...(isKnown(oil.volumeSolids) && oil.volumeSolids.value !== 1 ? ["volumeSolids"] : []),
     ].map((field) => `oil.${field}`)),
     lists: [
       ...reasons(page, text.why, oil.reasons.filter(({ rule }) => !SEEN.test(rule))),

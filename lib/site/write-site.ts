@@ -47,7 +47,7 @@ export function copyAssets(dir: string): void {
   mkdirSync(join(to, "styles"), { recursive: true });
   buildSync({ entryPoints: [join(from, "styles", "site.css")], bundle: true, minify: true, external: ["*.woff2"], outfile: join(to, "styles", "site.css"), logLevel: "silent" });
   const scripts = readdirSync(join(from, "scripts")).filter((name) => name.endsWith(".ts")).sort().map((name) => join(from, "scripts", name));
-  buildSync({ entryPoints: scripts, bundle: true, minify: true, format: "esm", platform: "browser", target: "es2022", outdir: join(to, "scripts"), logLevel: "silent" });
+  buildSync({ entryPoints: scripts, bundle: true, minify: true, format: "esm", platform: "browser", target: "es2022", tsconfigRaw: {}, outdir: join(to, "scripts"), logLevel: "silent" });
   cpSync(join(from, "icon.svg"), join(to, "icon.svg"));
   mkdirSync(join(to, "fonts"), { recursive: true });
   const require = createRequire(import.meta.url);

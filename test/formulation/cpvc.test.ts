@@ -36,6 +36,7 @@ describe("oilDemandReason", () => {
 
   test("carries the oil that 100 cm3 of pigment hold", () => {
     expect(oilDemandReason(0.4).values["oilCm3Per100Cm3"]).toBeCloseTo(150, 9);
+    expect(oilDemandReason([0.4, 0.5]).values).toMatchObject({ cpvc: [0.4, 0.5], oilCm3Per100Cm3: [100, expect.closeTo(150, 9) as number] });
     expect(oilDemandReason(0.4).values["limit"]).toBe(OIL_DEMAND_LIMITS[0].cpvcBelow);
   });
 
