@@ -86,8 +86,10 @@ function knownInputs<V extends Amount>(
     else absent.push(input);
   }
   if (absent.length === 0) return { names, figures };
-  const reasons = [...new Set(absent.map(({ figure }) => (isKnown(figure) ? "" : figure.reason)))];
-  return notStated(reasons.join("; "), absent.flatMap(({ path, figure }) => (isKnown(figure) || figure.wanting.length === 0 ? [path] : figure.wanting)));
+  // Two inputs may want the same, each for itself: it is said once.
+  const reasons = new Set(absent.flatMap(({ figure }) => (isKnown(figure) ? [] : figure.reason.split("; "))));
+  const wanting = new Set(absent.flatMap(({ path, figure }) => (isKnown(figure) || figure.wanting.length === 0 ? [path] : figure.wanting)));
+  return notStated([...reasons].join("; "), [...wanting]);
 }
 
 /** Every combination of one end of each range: 2^n rows for n true ranges. */

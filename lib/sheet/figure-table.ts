@@ -117,9 +117,9 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("batch.sizes.*.oilHeldBackG", "g", "significant", 3, "batchOilHeldBack"),
   row("batch.sizes.*.additions.*.massG", "g", "significant", 2, "batchAddition"),
   row("batch.sizes.*.paintG", "g", "significant", 3, "batchPaint"),
-  row("batch.sizes.*.paintMl", "ml", "significant", 3, "batchVolume"),
+  row("batch.sizes.*.paintMl", "ml", "decimal", 0, "batchVolume"),
   row("batch.sizes.*.lossMl", "ml", "significant", 2, "batchLossMl"),
-  row("batch.sizes.*.yieldMl", "ml", "significant", 3, "batchYield"),
+  row("batch.sizes.*.yieldMl", "ml", "decimal", 0, "batchYield"),
   row("batch.sizes.*.tubes.*.count", "1", "decimal", 0, "batchTubes"),
   row("batch.sizes.*.cost", "currency", "decimal", 2, "batchCost"),
 

@@ -21,6 +21,12 @@ describe("workedOut", () => {
     expect(sum).toEqual({ standing: "not stated", reason: "no density recorded", wanting: ["pigments.lamp-black.densityGPerCm3"] });
   });
 
+  test("says once what two inputs want alike", () => {
+    const one = notStated("no density recorded", ["density"]);
+    const both = notStated("no oil recorded; no density recorded", ["oil", "density"]);
+    expect(workedOut(METHOD, { a: placed("a", one), b: placed("b", both) }, ({ a, b }) => a + b)).toEqual({ standing: "not stated", reason: "no density recorded; no oil recorded", wanting: ["density", "oil"] });
+  });
+
   test("takes an estimate through at both of its ends, whichever way the equation runs", () => {
     const difference = workedOut(METHOD, { a: placed("a", root("measured", 10)), b: placed("b", root("estimated", [2, 3])) }, ({ a, b }) => a - b);
     expect(difference).toMatchObject({ value: [7, 8], standing: "derived", restsOn: "estimated" });
