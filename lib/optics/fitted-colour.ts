@@ -3,7 +3,7 @@ import { deltaE00 } from "../colorimetry/difference.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
 import type { ColourFit, DrawdownVerdict, FitRefusal, FittedWhite } from "./colour-fit.ts";
-import { onCommonGrid } from "./common-grid.ts";
+import { onCommonGrid } from "./coarsest-grid.ts";
 import type { DrawdownSet, UsableDrawdowns } from "./drawdown.ts";
 import { geometriesOf, readingsOf, surfaceCandidates, type SurfaceChoice } from "./fit-surface.ts";
 import { leftOutTints } from "./leave-one-out.ts";

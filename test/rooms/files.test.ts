@@ -6,6 +6,8 @@ import { libModules } from "./lib-modules.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const LONGEST_MODULE = 250;
+/** Tables in four languages, and the one list of what each page is given: read by looking up, not from top to bottom. */
+const LISTS: readonly string[] = ["lib/hazard/hazard-texts.ts", "lib/hazard/precautionary-texts.ts", "lib/present/views.ts"];
 const TRACKED = execFileSync("git", ["ls-files", "-z"], { cwd: ROOT, encoding: "utf8" }).split("\0").filter((file) => file !== "");
 const TEXT = /\.(?:ts|js|json|md|ya?ml|njk|css|svg|csv|txt|cxf)$|^[^.]+$|(?:^|\/)\.[^.]+$/;
 
@@ -13,7 +15,7 @@ describe("modules of lib/", () => {
   const modules = libModules().map(({ file, text }) => ({ file, name: basename(file), lines: text.trimEnd().split("\n").length }));
 
   test(`are none longer than ${LONGEST_MODULE} lines`, () => {
-    expect(modules.filter(({ lines }) => lines > LONGEST_MODULE).map(({ file, lines }) => `${file}: ${lines}`)).toEqual([]);
+    expect(modules.filter(({ file, lines }) => lines > LONGEST_MODULE && !LISTS.includes(file)).map(({ file, lines }) => `${file}: ${lines}`)).toEqual([]);
   });
 
   test("are named in kebab-case, for what they return: no barrel, no drawer of odds and ends", () => {

@@ -1,0 +1,86 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { AxeResults } from "axe-core";
+import type { BrowserContext, Page } from "playwright-core";
+import { describe, expect, inject, test } from "vitest";
+import { connectedBrowser } from "../support/connected-browser.ts";
+import { pagesOfEachKind } from "./site-pages.ts";
+
+const browser = connectedBrowser();
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const SITE = inject("siteAddress");
+const KINDS = pagesOfEachKind();
+
+interface Visit {
+  readonly page: Page;
+  /** Errors of the console, exceptions, what was asked of another host, what came with an error status. */
+  readonly faults: readonly string[];
+}
+
+/** A page in a context of its own that keeps account of what goes wrong. */
+async function visit<T>(options: Parameters<ReturnType<typeof browser>["newContext"]>[0], use: (visit: Visit) => Promise<T>): Promise<T> {
+  const context: BrowserContext = await browser().newContext(options);
+  try {
+    const page = await context.newPage();
+    const faults: string[] = [];
+    page.on("console", (message) => message.type() === "error" && faults.push(`console: ${message.text()}`));
+    page.on("pageerror", (error) => faults.push(`exception: ${error.message}`));
+    page.on("request", (request) => new URL(request.url()).origin !== SITE && faults.push(`asked of another host: ${request.url()}`));
+    page.on("response", (response) => response.status() >= 400 && faults.push(`${response.status()} ${response.url()}`));
+    return await use({ page, faults });
+  } finally {
+    await context.close();
+  }
+}
+
+/** Open a page of the site with everything that is folded unfolded and its fonts there. */
+async function opened(page: Page, file: string): Promise<void> {
+  await page.goto(`${SITE}/${file}`);
+  await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; }); document.fonts.ready.then(() => true)");
+}
+
+test("a visitor gets from the first page to a colour's sheet and to a section of it", async () => {
+  await visit({}, async ({ page, faults }) => {
+    await page.goto(`${SITE}/`);
+    expect(await page.title()).toContain("Saltreach Colourworks");
+    await page.getByRole("navigation", { name: "Site" }).getByRole("link", { name: "Colours" }).click();
+    await page.getByRole("main").getByRole("link", { name: "Lamp Black", exact: true }).first().click();
+    expect(new URL(page.url()).pathname).toBe("/colours/lamp-black/");
+    expect(await page.getByRole("heading", { level: 1 }).textContent()).toContain("Lamp Black");
+    const section = page.locator(".contents a[href^='#']").nth(2);
+    const anchor = (await section.getAttribute("href")) ?? "";
+    await section.click();
+    expect(new URL(page.url()).hash).toBe(anchor);
+    expect(await page.locator(anchor).boundingBox()).toMatchObject({ height: expect.any(Number) as number });
+    const top = (await page.evaluate(`document.querySelector(${JSON.stringify(anchor)}).getBoundingClientRect().top`)) as number;
+    expect(Math.abs(top)).toBeLessThan(200);
+    expect(faults).toEqual([]);
+  });
+});
+
+describe.each(KINDS)("$file", ({ file }) => {
+  test("opens without an error and asks nothing of another host", async () => {
+    await visit({}, async ({ page, faults }) => {
+      await opened(page, file);
+      expect(await page.evaluate("[...document.styleSheets].length")).toBeGreaterThan(0);
+      expect(faults).toEqual([]);
+    });
+  });
+
+  test("does not scroll sideways at 320 px, all that is folded unfolded (WCAG 2.2 SC 1.4.10)", async () => {
+    await visit({ viewport: { width: 320, height: 640 } }, async ({ page }) => {
+      await opened(page, file);
+      expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(320);
+    });
+  });
+
+  test.each(["light", "dark"] as const)("passes axe by the rules of WCAG 2.2 A and AA, %s", async (colorScheme) => {
+    await visit({ colorScheme }, async ({ page }) => {
+      await opened(page, file);
+      await page.evaluate(AXE);
+      const { violations, passes } = (await page.evaluate("axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })")) as AxeResults;
+      expect(passes.length).toBeGreaterThan(5);
+      expect(violations.flatMap(({ id, nodes }) => nodes.slice(0, 5).map(({ target, failureSummary }) => `${id} ${target.join(" ")} ${failureSummary?.replaceAll(/\s+/g, " ") ?? ""}`))).toEqual([]);
+    });
+  });
+});

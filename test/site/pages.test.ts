@@ -1,0 +1,66 @@
+import { readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { describe, expect, inject, test } from "vitest";
+import { htmlFaults } from "../support/html-faults.ts";
+import { pagesOfEachKind, siteFiles, sitePages } from "./site-pages.ts";
+
+const PAGES = sitePages();
+const POLICY = `<meta http-equiv="Content-Security-Policy" content="default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'none'">`;
+
+test("there is a page of every kind that templates/pages draws, answers left out, which a later issue owes", () => {
+  const drawn = new Set(PAGES.map(({ kind }) => kind));
+  expect(drawn).toEqual(expect.objectContaining(new Set(["home", "catalogue-grid", "catalogue-table", "sheet", "pigment-index", "pigment", "methods", "sources", "about", "not-found"])));
+  for (const kind of ["none", "answer", "answer-index"]) expect(drawn.has(kind), kind).toBe(false);
+});
+
+describe.each(pagesOfEachKind())("$file", ({ html }) => {
+  test("is valid HTML, and sound by the static rules of accessibility (html-validate)", async () => {
+    expect(await htmlFaults(html)).toEqual([]);
+  });
+});
+
+describe("every page", () => {
+  test("has the content security policy before anything that it rules", () => {
+    for (const { file, html } of PAGES) {
+      expect(html.split(POLICY), file).toHaveLength(2);
+      expect(html.indexOf(POLICY), file).toBeLessThan(html.search(/<(?:link|script|style|img)\b/));
+    }
+  });
+
+  test("keeps to it: no style attribute or element, no handler, no script of its own but data", () => {
+    for (const { file, html } of PAGES) {
+      expect(html.match(/<[^>]+\sstyle=|<style|<[^>]+\son[a-z]+=|javascript:/gi), file).toBeNull();
+      const inline = [...html.matchAll(/<script(?![^>]*\ssrc=)[^>]*>/g)].map(([tag]) => tag);
+      expect(inline.filter((tag) => tag !== `<script type="application/ld+json">`), file).toEqual([]);
+    }
+  });
+
+  test("says that the workshop and its readings are invented, and what oily rags do", () => {
+    for (const { file, html } of PAGES) {
+      expect(html, file).toMatch(/invented/);
+      expect(html, file).toMatch(/rags?\b[^<]*can catch fire by themselves/i);
+    }
+  });
+
+  test("holds no figure that went wrong", () => {
+    for (const { file, html } of PAGES) expect(html.replace(/<[^>]*>/g, " ").match(/\b(?:NaN|undefined|null|Infinity|\[object Object\])\b/g), file).toBeNull();
+  });
+});
+
+describe("what a page weighs", () => {
+  test.each(PAGES.filter(({ kind }) => kind === "sheet"))("$file: less than 60 kB gzipped", ({ html }) => {
+    expect(gzipSync(html).length).toBeLessThan(60_000);
+  });
+
+  test("styles and fonts together: less than 100 kB", () => {
+    const files = siteFiles().filter((file) => /^assets\/(?:styles|fonts)\//.test(file));
+    expect(files).toContain("assets/styles/site.css");
+    expect(files.reduce((sum, file) => sum + statSync(join(inject("siteDir"), file)).size, 0)).toBeLessThan(100_000);
+  });
+});
+
+test("no file names the machine that it was built on", () => {
+  const named = siteFiles().filter((file) => /\.(?:html|json|css|js|csv|xml)$/.test(file) && new RegExp(`${process.cwd()}|${inject("scratch")}|node_modules`).test(readFileSync(join(inject("siteDir"), file), "utf8")));
+  expect(named).toEqual([]);
+});

@@ -1,0 +1,37 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { inject } from "vitest";
+
+export interface SitePage {
+  /** Below the output: `colours/bone-black/index.html`. */
+  readonly file: string;
+  readonly html: string;
+  /** What kind of page it says it is: `sheet`. */
+  readonly kind: string;
+}
+
+/** Every HTML page of the demonstration site, in order of file. */
+export function sitePages(): SitePage[] {
+  const files = siteFiles().filter((file) => file.endsWith(".html"));
+  if (files.length === 0) throw new Error("Unexpected site without a page");
+  return files.map((file) => {
+    const html = readFileSync(join(inject("siteDir"), file), "utf8");
+    return { file, html, kind: /<body class="kind-([a-z-]+)"/.exec(html)?.[1] ?? "none" };
+  });
+}
+
+/** Every file of the demonstration site, in order. */
+export function siteFiles(): string[] {
+  return readdirSync(inject("siteDir"), { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(inject("siteDir").length + 1)).sort();
+}
+
+/** Sheets at both ends of completeness: many drawdowns in three whites, a chip by eye alone, nothing but a name and pigments. */
+const SHEETS = ["lamp-black", "green-earth", "slate-grey"].map((slug) => `colours/${slug}/index.html`);
+
+/** A page of each kind, and three sheets. */
+export function pagesOfEachKind(): SitePage[] {
+  const pages = sitePages();
+  const firsts = pages.filter(({ kind }, i) => kind !== "sheet" && pages.findIndex((other) => other.kind === kind) === i);
+  return [...firsts, ...pages.filter(({ file }) => SHEETS.includes(file))];
+}
