@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { commonGrid, onCommonGrid } from "../../lib/optics/common-grid.ts";
+import { commonGrid, onCommonGrid } from "../../lib/optics/coarsest-grid.ts";
 import type { Reading } from "../../lib/optics/reading.ts";
 import { wavelengthsNm, type WavelengthGrid } from "../../lib/quantities/spectrum.ts";
 

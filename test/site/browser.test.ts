@@ -52,7 +52,7 @@ test("a visitor gets from the first page to a colour's sheet and to a section of
     await section.click();
     expect(new URL(page.url()).hash).toBe(anchor);
     expect(await page.locator(anchor).boundingBox()).toMatchObject({ height: expect.any(Number) as number });
-    const top = (await page.evaluate(`document.querySelector(${JSON.stringify(anchor)}).getBoundingClientRect().top`)) as number;
+    const top = await page.evaluate<number>(`document.querySelector(${JSON.stringify(anchor)}).getBoundingClientRect().top`);
     expect(Math.abs(top)).toBeLessThan(200);
     expect(faults).toEqual([]);
   });
@@ -78,7 +78,7 @@ describe.each(KINDS)("$file", ({ file }) => {
     await visit({ colorScheme }, async ({ page }) => {
       await opened(page, file);
       await page.evaluate(AXE);
-      const { violations, passes } = (await page.evaluate("axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })")) as AxeResults;
+      const { violations, passes } = await page.evaluate<AxeResults>("axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })");
       expect(passes.length).toBeGreaterThan(5);
       expect(violations.flatMap(({ id, nodes }) => nodes.slice(0, 5).map(({ target, failureSummary }) => `${id} ${target.join(" ")} ${failureSummary?.replaceAll(/\s+/g, " ") ?? ""}`))).toEqual([]);
     });
