@@ -22,7 +22,7 @@ export async function build(options: CommandOptions): Promise<number> {
     progress(`working out ${counted(records.colours.size, "sheet")}`);
     const { site, warnings } = siteOf(records, printedDate(options.date, records.newestDate));
     printDiagnostics(warnings);
-    if (options.strict && warnings.length > 0) {
+    if (exitCode(warnings, options.strict) !== 0) {
       folder.discard();
       process.stdout.write(`no sheets, ${tally(warnings)}, ${seconds(started)}: nothing was written\n`);
       return 1;

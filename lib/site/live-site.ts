@@ -15,5 +15,6 @@ export function liveSite(contentDir: string, date: string | undefined): LiveSite
   const { records, diagnostics } = loadRecords(contentDir);
   if (records === undefined) return { complaints: diagnostics.map(formatDiagnostic) };
   const { site, warnings } = siteOf(records, date ?? records.newestDate);
-  return { site, complaints: [...diagnostics, ...warnings].map(formatDiagnostic) };
+  const complaints = [...diagnostics, ...warnings].map(formatDiagnostic);
+  return warnings.some(({ severity }) => severity === "error") ? { complaints } : { site, complaints };
 }

@@ -4,7 +4,11 @@ import type { Words } from "../present/words/words.ts";
 import type { Records } from "../records/records.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
-/** What a sheet found to contradict itself: a measurement against an estimate, a drawdown against the others. */
+/**
+ * What a sheet found against its record: a measurement against an estimate, a
+ * drawdown against the others, and, as an error, a market of the workshop's where
+ * the colour may not be sold without a legal basis on record.
+ */
 export function sheetWarnings(sheets: readonly Sheet[], records: Records, words: Words): Diagnostic[] {
   return sheets.flatMap((sheet) => {
     const file = records.colours.get(sheet.slug)?.file ?? sheet.slug;
@@ -13,6 +17,9 @@ export function sheetWarnings(sheets: readonly Sheet[], records: Records, words:
     const contradictions = [...sheet.oil.contradictions, ...sheet.drying.contradictions, ...sheet.permanence.contradictions];
     const suspects = sheet.tints.flatMap((tint) => tint.steps.filter(({ suspect }) => suspect !== undefined).map(({ massRatio }) => `${massRatio} in ${tint.white.name}`));
     return [
+      ...sheet.cautions.restrictions.filter(({ effect, met }) => effect === "forbidden unless" && !met).map((act): Diagnostic => ({
+        ...warning("sheet/not-for-sale", "market", act.market, "a legal basis and a class of buyer under legalBasis"), severity: "error", hint: rulingText(act, words),
+      })),
       ...contradictions.map((ruling) => warning("sheet/contradiction", "contradiction", rulingText(ruling, words), "record and rule to agree")),
       ...suspects.map((name) => warning("sheet/suspect-drawdown", "drawdown", name, "a drawdown that agrees with the others; it is shown and not used")),
     ];

@@ -39,7 +39,7 @@ export const PAGES = {
       contrast: (ratio: string) => `contrast ratio ${ratio}`,
       notTested: "not tested here",
     },
-    expectation: { "excellent": "expected excellent", "very good": "expected very good", "fair": "expected fair", "poor": "expected poor", "very poor": "expected very poor" } as Record<string, string>,
+    expectation: { "excellent": "expected excellent", "very good": "expected very good", "fair": "expected fair", "poor": "expected poor", "fugitive": "expected fugitive" } as Record<string, string>,
     /** A category in a word. */
     categories: { I: "excellent", II: "very good", III: "fair", IV: "poor", V: "very poor" } as Record<string, string>,
     revision: (revision: string, date: string | undefined) => `Revision ${revision}${date === undefined ? "" : `, from records of ${date}`}`,
@@ -105,7 +105,6 @@ export const PAGES = {
     dryPigment: (name: string) => `${name}, dry`,
     dryNothing: "Nothing is classified on the supplier's data; the dust is still dust.",
     dataSheet: "Safety data sheet",
-    operations: {} as Record<string, string>,
     marketNames: { EU: "European Union", GB: "Great Britain", NI: "Northern Ireland", US: "United States", other: "Elsewhere" } as Record<string, string>,
   },
   pigment: {

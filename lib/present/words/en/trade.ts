@@ -3,7 +3,7 @@ export const TRADE = {
   "masstone": "the colour of the paint alone, in a film thick enough to hide its ground",
   "undertone": "the colour of a thin film over white",
   "tint": "the paint let down with a white",
-  "L* a* b*": "lightness from 0 to 100, then green to red and blue to yellow",
+  "L* a* b*": "lightness from 0 to 100, then green to red and blue to yellow; C* is the distance from grey",
   "Munsell": "hue, value from 0 (black) to 10 (white), chroma; N is a neutral",
   "oil index": "grams of oil to 100 g of pigment, in the paint as made",
   "tinting strength": "how far a little of the colour goes in a white",

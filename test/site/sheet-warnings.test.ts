@@ -1,0 +1,28 @@
+import { expect, test } from "vitest";
+import { ENGLISH } from "../../lib/present/words/en/english.ts";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import { allSheets } from "../../lib/sheet/all-sheets.ts";
+import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";
+import { contentFolder } from "../support/content-folder.ts";
+
+const LEGAL = `legalBasis: [{ market: EU, basis: "a restoration permit", buyers: "restorers who hold one", date: 2026-01-01 }]\n`;
+
+/** Basic lead carbonate on sale in the Union. REACH Annex XVII, entry 16, as read second-hand: not as paint, but for restoration where permitted. */
+function complaints(more: string): string[] {
+  const { content, home } = contentFolder({
+    "workshop.yaml": "name: My workshop\nmarkets: [EU]\n",
+    "pigments/lead-white.yaml": "name: Lead white\ncolourIndexName: PW 1\ncasNumber: 1319-46-6\nhazards: [H302, H360Df, H373, H410]\n",
+    "colours/lead-white.md": `---\nname: Lead White\npigments: [{ pigment: lead-white }]\n${more}---\n`,
+  });
+  const { records, diagnostics } = loadRecords(content, home);
+  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  return sheetWarnings(allSheets(records), records, ENGLISH).map(({ severity, rule, actual }) => `${severity} ${rule} ${actual}`);
+}
+
+test("lead white as paint without a legal basis may not be sold in the Union", () => {
+  expect(complaints("")).toEqual(["error sheet/not-for-sale EU"]);
+});
+
+test("with a legal basis and a class of buyer it may", () => {
+  expect(complaints(LEGAL)).toEqual([]);
+});
