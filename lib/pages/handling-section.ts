@@ -35,7 +35,7 @@ export function handlingSection(page: SheetPage): HandlingSectionView {
     studioHeading: text.studio,
     studio: operations.map((operation) => ({
       operation: words.operations[operation] ?? operation,
-      cautions: cautions.studio.filter((caution) => caution.operation === operation).map((caution) => `${rulingText(caution, words)} ${rulingText(caution.reason, words)}`),
+      cautions: cautions.studio.filter((caution) => caution.operation === operation).map((caution) => ({ text: rulingText(caution, words), reason: rulingText(caution.reason, words) })),
     })),
     marketsHeading: text.markets,
     markets: cautions.restrictions.map((restriction) => ({

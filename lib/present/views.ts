@@ -322,6 +322,12 @@ export interface HazardView {
   readonly handlingHref?: string;
 }
 
+/** What to do or leave, and why. */
+export interface CautionView {
+  readonly text: string;
+  readonly reason: string;
+}
+
 export interface HandlingSectionView extends SectionView {
   /** "As the maker states them" or "Worked out". */
   readonly labelHeading: string;
@@ -336,7 +342,7 @@ export interface HandlingSectionView extends SectionView {
   readonly dryPigments: readonly { readonly heading: string; readonly label?: HazardView; readonly text?: string }[];
   readonly studioHeading: string;
   /** Cautions by operation: mulling, painting, sanding, cleaning, rags. */
-  readonly studio: readonly { readonly operation: string; readonly cautions: readonly string[] }[];
+  readonly studio: readonly { readonly operation: string; readonly cautions: readonly CautionView[] }[];
   readonly marketsHeading: string;
   readonly markets: readonly { readonly market: string; readonly text: string; readonly source?: LinkView }[];
   readonly dataSheet?: LinkView;

@@ -239,9 +239,9 @@ export const SHEET: SheetView = {
     dryPigments: [{ heading: "The dry pigment", text: "None classified on the supplier’s data. A fine dust all the same." }],
     studioHeading: "In the studio",
     studio: [
-      { operation: "Mulling", cautions: ["Weigh and wet the powder under captured exhaust, without draught.", "A fitted FFP2 or N95 mask is the least; it does not replace extraction."] },
-      { operation: "Painting", cautions: ["No food in the room; wash hands."] },
-      { operation: "Rags", cautions: ["Spread singly outdoors to dry hard, or soak in water in a closed metal can, emptied daily."] },
+      { operation: "Mulling", cautions: [{ text: "Weigh and wet the powder under captured exhaust, without draught.", reason: "Dust is breathed in." }, { text: "A fitted FFP2 or N95 mask is the least; it does not replace extraction.", reason: "Dust is breathed in." }] },
+      { operation: "Painting", cautions: [{ text: "No food in the room; wash hands.", reason: "Dust is breathed in." }] },
+      { operation: "Rags", cautions: [{ text: "Spread singly outdoors to dry hard, or soak in water in a closed metal can, emptied daily.", reason: "Dust is breathed in." }] },
     ],
     marketsHeading: "Where it may be sold",
     markets: [{ market: "EU", text: "No restriction known to the records.", source: { text: "REACH Annex XVII", href: "../../sources/#source-reach" } }],
