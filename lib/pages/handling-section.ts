@@ -23,7 +23,6 @@ export function handlingSection(page: SheetPage): HandlingSectionView {
     ...(label === undefined ? {} : { label }),
     precautionaryHeading: text.precautions,
     precautionary: cautions.precautionaryStatements.map((code) => statementView(code, words)),
-    supplemental: cautions.supplemental.map((code) => statementView(code, words, cautions.sensitisers)),
     traces: cautions.traces.map((trace) => ({
       statement: trace.statement, text: rulingText(trace, words), ...(trace.source === undefined ? {} : { source: sourceLink(context, place)(trace.source) }),
     })),

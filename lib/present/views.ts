@@ -335,7 +335,6 @@ export interface HandlingSectionView extends SectionView {
   readonly label?: HazardView;
   readonly precautionary: readonly StatementView[];
   readonly precautionaryHeading: string;
-  readonly supplemental: readonly StatementView[];
   /** Why each statement stands there, folded. */
   readonly traces: readonly { readonly statement: string; readonly text: string; readonly source?: LinkView }[];
   /** The dry pigments, which the studio meets when it mulls. */

@@ -235,7 +235,7 @@ export const SHEET: SheetView = {
   }),
   handling: {
     ...section("handling", "Handling", { summary: ["Nothing is classified on the suppliers’ data; keep the dry pigment out of the air all the same."] }),
-    labelHeading: "Label elements, worked out", precautionaryHeading: "Precautions", precautionary: [], supplemental: [], traces: [],
+    labelHeading: "Label elements, worked out", precautionaryHeading: "Precautions", precautionary: [], traces: [],
     dryPigments: [{ heading: "The dry pigment", text: "None classified on the supplier’s data. A fine dust all the same." }],
     studioHeading: "In the studio",
     studio: [
@@ -299,7 +299,6 @@ export const HAZARDOUS_SHEET: SheetView = {
   handling: {
     ...SHEET.handling, summary: ["Poisonous when swallowed or breathed. Never mull it dry without captured exhaust."], label: HAZARD,
     precautionary: [{ code: "P201", text: "Obtain special instructions before use." }, { code: "P280", text: "Wear protective gloves." }],
-    supplemental: [{ code: "EUH201A", text: "Warning! Contains lead." }],
     traces: [{ statement: "H360Df", text: "Basic lead carbonate, 88 % of the paint, against a limit of 0.3 %.", source: { text: "CLP Table 3.7.2", href: "../../sources/#source-clp" } }],
     dryPigments: [{ heading: "The dry pigment", label: HAZARD }],
   },
@@ -323,7 +322,7 @@ export const BARE_SHEET: SheetView = {
   label: { ...LABEL_TEXT, text: "Vine black" },
   handling: {
     ...section("handling", "Handling", { summary: ["No hazard data: treat as hazardous."] }), labelHeading: "Label elements", precautionaryHeading: "Precautions",
-    precautionary: [], supplemental: [], traces: [], dryPigments: [], studioHeading: "In the studio", studio: [], marketsHeading: "Where it may be sold", markets: [],
+    precautionary: [], traces: [], dryPigments: [], studioHeading: "In the studio", studio: [], marketsHeading: "Where it may be sold", markets: [],
     deference: "The maker’s label and safety data sheet prevail; local codes and licensed practice come first.",
   },
   pigment: { ...section("pigment", "The pigment", {}), pigments: [] },
