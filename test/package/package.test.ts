@@ -1,34 +1,94 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, symlinkSync } from "node:fs";
-import { join } from "node:path";
-import { expect, inject, test } from "vitest";
-import { contentFolder, flatReadings } from "../support/content-folder.ts";
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { beforeAll, describe, expect, inject, test } from "vitest";
+import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { mullstone } from "../support/mullstone.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 
-/** The packed package below a node_modules of its own, its dependencies those of this checkout: no network is asked. */
-function installed(): string {
-  const home = mkdtempSync(join(inject("scratch"), "package-"));
-  execFileSync("npm", ["pack", "--silent", "--pack-destination", home], { cwd: ROOT });
-  const tarball = readdirSync(home).find((name) => name.endsWith(".tgz")) ?? "";
-  const modules = join(home, "node_modules");
-  mkdirSync(modules);
-  for (const name of readdirSync(join(ROOT, "node_modules")).filter((entry) => entry !== "mullstone")) symlinkSync(join(ROOT, "node_modules", name), join(modules, name));
-  mkdirSync(join(modules, "mullstone"));
-  execFileSync("tar", ["-xzf", join(home, tarball), "-C", join(modules, "mullstone"), "--strip-components=1"]);
-  return home;
+interface Lock { readonly packages: Readonly<Record<string, { readonly dev?: boolean; readonly optional?: boolean }>> }
+
+/** Folders of node_modules that an install of the package alone would bring: what only tests and lint need is left out. */
+function runtimeModules(): string[] {
+  const { packages } = JSON.parse(readFileSync(join(ROOT, "package-lock.json"), "utf8")) as Lock;
+  return Object.entries(packages).filter(([path, { dev }]) => /^node_modules\/(?:@[^/]+\/)?[^/]+$/.test(path) && dev !== true && existsSync(join(ROOT, path))).map(([path]) => path);
 }
 
-test("builds a workshop's folder from an installed package, where Eleventy would pass over node_modules", () => {
-  const home = installed();
-  const { content } = contentFolder({
-    "workshop.yaml": "name: My workshop\n",
-    "pigments/bone-black.yaml": "name: Bone black\n",
-    "colours/bone-black.md": '---\nname: Bone Black\npigments: [{ pigment: bone-black }]\nmasstone: { reading: bone-black, column: masstone, scale: factor, geometry: "d/8 excluded" }\n---\n',
-    "readings/bone-black.csv": flatReadings({ masstone: 0.01 }),
+interface Installed { readonly home: string; readonly bin: string; readonly packageDir: string }
+
+/** The tarball unpacked into a node_modules of its own, dependencies linked from this checkout: what `npm install` makes, without a network. */
+function installed(tarball: string): Installed {
+  const home = mkdtempSync(join(inject("scratch"), "installed-"));
+  for (const path of runtimeModules()) {
+    mkdirSync(dirname(join(home, path)), { recursive: true });
+    symlinkSync(join(ROOT, path), join(home, path));
+  }
+  const packageDir = join(home, "node_modules", "mullstone");
+  mkdirSync(packageDir);
+  execFileSync("tar", ["-xzf", tarball, "-C", packageDir, "--strip-components=1"]);
+  return { home, packageDir, bin: join(packageDir, "bin", "mullstone.js") };
+}
+
+let tarball = "";
+beforeAll(() => {
+  const folder = mkdtempSync(join(inject("scratch"), "packed-"));
+  execFileSync("npm", ["pack", "--silent", "--pack-destination", folder], { cwd: ROOT });
+  tarball = join(folder, readdirSync(folder).find((name) => name.endsWith(".tgz")) ?? "");
+});
+
+describe("what npm packs", () => {
+  const listed = (): string[] => execFileSync("tar", ["-tzf", tarball], { encoding: "utf8" }).trim().split("\n").map((path) => path.replace(/^package\//, ""));
+
+  test("is what runs, the demonstration and the words about it", () => {
+    expect([...new Set(listed().map((path) => path.split("/")[0] ?? ""))].toSorted()).toEqual([
+      "DEVELOPERS.md", "LICENSE", "README.md", "assets", "bin", "content", "eleventy.config.ts", "lib", "package.json", "templates",
+    ]);
   });
-  const told = execFileSync(process.execPath, [join(home, "node_modules/mullstone/bin/mullstone.js"), "build", "--content", content, "--output", "site"], { cwd: home, encoding: "utf8" });
-  expect(told).toMatch(/1 sheet, 0 warnings/);
-  expect(existsSync(join(home, "site/colours/bone-black/index.html"))).toBe(true);
-  expect(existsSync(join(home, "node_modules/mullstone/test"))).toBe(false);
+
+  test("has every file that git keeps of these, and none beside them", () => {
+    const kept = execFileSync("git", ["ls-files", "--cached", "--others", "--exclude-standard", "-z", "bin", "lib", "templates", "assets", "content"], { cwd: ROOT, encoding: "utf8" }).split("\0").filter((path) => path !== "" && existsSync(join(ROOT, path)));
+    expect(kept.length).toBeGreaterThan(300);
+    expect(listed().filter((path) => path.includes("/")).toSorted()).toEqual(kept.toSorted());
+  });
+});
+
+describe("the package installed into an empty folder", () => {
+  test("builds a workshop's records into pages, though it lies in node_modules, which Eleventy would pass over", async () => {
+    const { home, bin } = installed(tarball);
+    const { content } = contentFolder(SMALLEST_WORKSHOP);
+    const { code, output, complaints } = await mullstone(["build", "--content", content, "--output", "site"], { cwd: home, bin });
+    expect(complaints).toBe("");
+    expect(code).toBe(0);
+    expect(output).toMatch(/^1 sheet, 0 warnings, [\d.]+ s: site\n$/);
+    const { colours } = JSON.parse(readFileSync(join(home, "site/catalogue.json"), "utf8")) as { colours: { url: string; sheet: string }[] };
+    expect(colours).toHaveLength(1);
+    for (const { url, sheet } of colours) for (const file of [`${url}index.html`, sheet]) expect(existsSync(join(home, "site", file)), file).toBe(true);
+    expect(readFileSync(join(home, "site/colours/lamp-black/index.html"), "utf8")).toContain("<h1");
+    for (const folder of ["fonts", "scripts", "styles"]) expect(readdirSync(join(home, "site/assets", folder)), folder).not.toEqual([]);
+  });
+
+  test("heeds no .gitignore of that folder", async () => {
+    const { home, bin } = installed(tarball);
+    writeFileSync(join(home, ".gitignore"), "*\n");
+    const { content } = contentFolder(SMALLEST_WORKSHOP);
+    const { code, complaints } = await mullstone(["build", "--content", content, "--output", "site"], { cwd: home, bin });
+    expect(complaints).toBe("");
+    expect(code).toBe(0);
+    expect(existsSync(join(home, "site/colours/lamp-black/index.html"))).toBe(true);
+  });
+
+  test("fails, says so and writes nothing when no page comes out", async () => {
+    const { home, bin, packageDir } = installed(tarball);
+    const wiring = join(packageDir, "eleventy.config.ts");
+    const text = readFileSync(wiring, "utf8");
+    const heedless = text.replaceAll(/^.*(?:ignores\.delete|setUseGitIgnore).*\n/gm, "");
+    expect(heedless).not.toBe(text);
+    writeFileSync(wiring, heedless);
+    const { content } = contentFolder(SMALLEST_WORKSHOP);
+    const { code, complaints } = await mullstone(["build", "--content", content, "--output", "site"], { cwd: home, bin });
+    expect(code).toBe(1);
+    expect(complaints).toMatch(/^Unexpected count of pages written `0`, expected `\d+`: index\.html, .* missing\n$/);
+    expect(readdirSync(home).filter((name) => name.startsWith("site"))).toEqual([]);
+  });
 });

@@ -11,10 +11,17 @@ export interface CommandRun {
   readonly complaints: string;
 }
 
+export interface CommandPlace {
+  readonly cwd?: string;
+  readonly env?: Readonly<Record<string, string>>;
+  /** The command of another copy of the package. */
+  readonly bin?: string;
+}
+
 /** Run one command line to its end, as a workshop would: a process of its own. */
-export async function mullstone(args: readonly string[], { cwd = PACKAGE_ROOT, env = {} }: { readonly cwd?: string; readonly env?: Readonly<Record<string, string>> } = {}): Promise<CommandRun> {
+export async function mullstone(args: readonly string[], { cwd = PACKAGE_ROOT, env = {}, bin = BIN }: CommandPlace = {}): Promise<CommandRun> {
   return new Promise((done) => {
-    execFile(process.execPath, [BIN, ...args], { cwd, env: { ...process.env, ...env }, maxBuffer: 64 * 1024 * 1024 }, (error, output, complaints) => {
+    execFile(process.execPath, [bin, ...args], { cwd, env: { ...process.env, ...env }, maxBuffer: 64 * 1024 * 1024 }, (error, output, complaints) => {
       done({ code: error === null ? 0 : typeof error.code === "number" ? error.code : 1, output, complaints });
     });
   });
