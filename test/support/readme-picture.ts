@@ -1,7 +1,7 @@
 /** `npm run readme-picture`: a photograph of the first screen of one of the demonstration's sheets, for the README. */
-import { mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { chromium } from "playwright-core";
 import sharp from "sharp";
 import { mullstone } from "./mullstone.ts";
@@ -12,21 +12,17 @@ const SHEET = "colours/bone-black/";
 const PICTURE = join(import.meta.dirname, "../../assets/readme/sheet.png");
 const LARGEST_BYTES = 200_000;
 
-/** The Chromium that MULLSTONE_CHROMIUM names, else the one from npm, told where its fonts lie: it shows no text, not even of web fonts, where it finds none. */
-async function program(scratch: string): Promise<{ executablePath: string; env: Readonly<Record<string, string>> }> {
+/** The Chromium that MULLSTONE_CHROMIUM names, else the one from npm. */
+async function program(): Promise<{ executablePath: string; env: Readonly<Record<string, string>> }> {
   const named = process.env["MULLSTONE_CHROMIUM"] ?? "";
-  if (named !== "") return { executablePath: named, env: {} };
-  const { executablePath, env } = await unpackedChromium();
-  const file = join(scratch, "fonts.conf");
-  writeFileSync(file, `<?xml version="1.0"?><fontconfig><dir>${join(dirname(executablePath), "fonts")}</dir><cachedir>${join(scratch, "fonts-cache")}</cachedir></fontconfig>\n`);
-  return { executablePath, env: { ...env, FONTCONFIG_FILE: file } };
+  return named === "" ? unpackedChromium() : { executablePath: named, env: {} };
 }
 
-async function photograph(address: string, scratch: string): Promise<Buffer> {
-  const { executablePath, env } = await program(scratch);
+async function photograph(address: string): Promise<Buffer> {
+  const { executablePath, env } = await program();
   const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu"], env: { ...process.env, ...env } });
   try {
-    const page = await browser.newPage({ viewport: { width: 1100, height: 900 }, deviceScaleFactor: 1.5, colorScheme: "light", reducedMotion: "reduce" });
+    const page = await browser.newPage({ viewport: { width: 1100, height: 812 }, deviceScaleFactor: 1.5, colorScheme: "light", reducedMotion: "reduce" });
     await page.goto(address, { waitUntil: "load" });
     const faults = await page.evaluate("document.fonts.ready.then((faces) => [...faces].filter(({ status }) => status === 'error').map(({ family }) => family))");
     if (!Array.isArray(faults) || faults.length > 0) throw new Error(`Unexpected failure of fonts: ${String(faults)}`);
@@ -42,7 +38,7 @@ try {
   if (code !== 0) throw new Error(`Unexpected exit ${code} of the demonstration's build\n${complaints}`);
   const site = await servedFolder(join(scratch, "site"));
   try {
-    const picture = await photograph(`${site.address}/${SHEET}`, scratch);
+    const picture = await photograph(`${site.address}/${SHEET}`);
     mkdirSync(join(PICTURE, ".."), { recursive: true });
     await sharp(picture).png({ palette: true, colours: 128, dither: 0, compressionLevel: 9, effort: 10 }).toFile(PICTURE);
   } finally {
