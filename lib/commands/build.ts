@@ -1,10 +1,10 @@
 import { loadRecords } from "../records/load-records.ts";
 import { asFault, buildFolder, type BuildFolder } from "../site/output-folder.ts";
+import { printedDate } from "../site/printed-date.ts";
 import { siteOf } from "../site/site-of-records.ts";
 import { writeSite } from "../site/write-site.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./check.ts";
 import type { CommandOptions } from "./command-line.ts";
-import { printedDate } from "./printed-date.ts";
 
 /** Build the site once into a folder beside the old output, and swap them when all of it is there. */
 export async function build(options: CommandOptions): Promise<number> {

@@ -1,11 +1,15 @@
 import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
+import { ENGLISH } from "../present/words/en/english.ts";
 import { loadRecords } from "../records/load-records.ts";
+import { allSheets } from "../sheet/all-sheets.ts";
+import { sheetWarnings } from "../site/sheet-warnings.ts";
 import type { CommandOptions } from "./command-line.ts";
 
-/** Check the records and write nothing. */
+/** Check the records, and the sheets against them; write nothing. */
 export function check({ contentDir, strict }: CommandOptions): number {
   const started = performance.now();
-  const { records, diagnostics } = loadRecords(contentDir);
+  const { records, diagnostics: told } = loadRecords(contentDir);
+  const diagnostics = records === undefined ? told : [...told, ...sheetWarnings(allSheets(records), records, ENGLISH)];
   printDiagnostics(diagnostics);
   const colours = records === undefined ? "no sheets" : counted(records.colours.size, "colour");
   process.stdout.write(`${colours}, ${tally(diagnostics)}, ${seconds(started)}\n`);

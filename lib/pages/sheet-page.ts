@@ -42,7 +42,9 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     sentence: oneSentence(sheet, context),
     facts: sheetFacts(worded, context),
     ...(hazard === undefined ? {} : { hazard }),
-    ...(sheet.vehicle?.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
+    ...(sheet.cautions.unknown.length === 0 ? {} : { unknownHazard: words.pages.handling.unknown(sheet.cautions.unknown) }),
+    // Of an oil that is not on record nobody can say that its rags keep cool.
+    ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
     revision: text.revision(revision, recordDate),
     terms: terms(words, ["masstone", "tint", "Munsell", "oil index"]),
     contents: contents(page, range !== undefined, records.colours.get(sheet.slug)?.notes !== ""),

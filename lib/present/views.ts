@@ -218,6 +218,8 @@ export interface SheetView extends PageView {
   readonly facts: readonly FactView[];
   /** Only when there is a hazard. */
   readonly hazard?: HazardView;
+  /** What has no hazard data, and is to be treated as hazardous. */
+  readonly unknownHazard?: string;
   /** Rags, when the vehicle is a drying oil. */
   readonly ragLine?: string;
   /** "Revision 3f2a91c0 · records of 3 November 2026" */

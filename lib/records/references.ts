@@ -41,6 +41,7 @@ export function referenceFaults(files: ParsedFiles, builtInSources: ReadonlySet<
   const { workshop } = files;
   if (workshop?.record.vehicle !== undefined) refer(workshop, ["vehicle"], workshop.record.vehicle, ["vehicles"]);
   if (workshop?.record.strengthReference !== undefined) refer(workshop, ["strengthReference"], workshop.record.strengthReference, ["colours"]);
+  workshop?.record.leadingPair?.forEach((slug, i) => refer(workshop, ["leadingPair", i], slug, ["colours"]));
   for (const record of [...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values()]) {
     for (const { path, key } of sourceKeys(record.record, [])) refer(record, path, key, ["sources"]);
   }

@@ -25,6 +25,9 @@ export interface ReadingResolver {
   readonly used: ReadonlySet<string>;
 }
 
+/** The largest factor that a sound reading has. */
+const LARGEST_FACTOR = 1.2;
+
 interface ParsedReading {
   readonly file: string;
   readonly stem: string;
@@ -33,6 +36,7 @@ interface ParsedReading {
 
 export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | undefined, diagnostics: Diagnostic[]): ReadingResolver {
   const used = new Set<string>();
+  const doubted = new Set<string>();
   const spectra = new Map<string, Spectrum | undefined>();
 
   function complain(yaml: YamlRecord, path: RecordPath, fault: Pick<Diagnostic, "rule" | "subject" | "actual" | "expected" | "hint">): undefined {
@@ -80,6 +84,17 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
     return spectra.get(key);
   }
 
+  /** A whole file in percent without one reading above 1.2 is more likely in factors; told once a file. */
+  function doubtScale({ file, stem, reading }: ParsedReading, yaml: YamlRecord, path: RecordPath): void {
+    const highest = Math.max(...[...reading.columns.values()].flatMap(({ values }) => values.filter(Number.isFinite)));
+    if (doubted.has(stem) || highest > LARGEST_FACTOR) return;
+    doubted.add(stem);
+    diagnostics.push({
+      severity: "warning", rule: "records/scale", place: yaml.place(path), subject: "percent", actual: `at most ${highest} in ${file}`, expected: `readings in percent, of which some pass ${LARGEST_FACTOR}`,
+      hint: "a reading in factors says scale: factor",
+    });
+  }
+
   /** The record's own word comes first, then the file's, then what workshop.yaml says of all readings. */
   function spectrumReading(form: SpectrumForm, yaml: YamlRecord, path: RecordPath): SpectrumReading | undefined {
     const named = namedFile(form, yaml, path);
@@ -94,6 +109,7 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
     if (scale === undefined) {
       return complain(yaml, path, { rule: "records/scale", subject: "scale", actual: "nothing", expected: "factor | percent, here or under readings in workshop.yaml" });
     }
+    if (scale === "percent") doubtScale(named, yaml, path);
     const read = columns.map((column) => spectrumOf(column, named, scale, geometry)).filter((spectrum) => spectrum !== undefined);
     const [first] = read;
     if (first === undefined || read.length < columns.length) return undefined;

@@ -17,6 +17,8 @@ export function checkedAgainst<S extends z.ZodType>(schema: S, record: YamlRecor
 function faults(issue: Issue, above: RecordPath, schema: z.ZodType, record: YamlRecord): Diagnostic[] {
   const path = [...above, ...issue.path];
   if (issue.code === "invalid_union") {
+    const words = issue.errors.map(([only, ...more]) => (only?.code === "invalid_value" && more.length === 0 ? only.values : undefined));
+    if (words.every((values) => values !== undefined)) return faults({ ...issue, code: "invalid_value", values: words.flat() }, above, schema, record);
     const branch = closestBranch(issue.errors);
     if (branch) return branch.flatMap((inner) => faults(inner, path, schema, record));
   }

@@ -1,4 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { amountEnds } from "./amount-ends.ts";
+import type { ColourRecord } from "./schema/colour.ts";
+import type { VehicleRecord } from "./schema/vehicle.ts";
 import type { Parsed, ParsedFiles } from "./parsed-files.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
@@ -13,7 +16,9 @@ export function tradeFaults(files: ParsedFiles): Diagnostic[] {
   for (const colour of files.colours.values()) {
     partsFaults(colour, complainer(colour));
     ratioFaults(colour, complainer(colour));
+    selfFaults(colour, files, complainer(colour));
   }
+  for (const vehicle of files.vehicles.values()) densityFaults(vehicle, complainer(vehicle));
   for (const one of [...files.colours.values(), ...files.pigments.values(), ...files.vehicles.values()]) rangeFaults(one.record, [], complainer(one));
   return diagnostics;
 }
@@ -36,6 +41,27 @@ function ratioFaults({ record }: Parsed<{ tints?: readonly { massRatio: string; 
       complain(["tints", i, "massRatio"], { rule: "records/ratio", subject: "massRatio", actual: tint.massRatio, expected: "colour to white, both above 0" });
     }
   });
+}
+
+/** Addresses below colours/ that the catalogue's own pages have. */
+const CATALOGUE_PAGE = /^by-/;
+
+/** A name of the catalogue's, a white that is the colour itself, a drier or thinner in place of an oil. */
+function selfFaults({ slug, record }: Parsed<ColourRecord>, { vehicles }: ParsedFiles, complain: (path: RecordPath, fault: Fault) => void): void {
+  if (CATALOGUE_PAGE.test(slug)) complain([], { rule: "records/slug", subject: "file name", actual: slug, expected: "one that does not begin with by-, which the catalogue's own pages do" });
+  record.tints?.forEach(({ white }, i) => {
+    if (white === slug) complain(["tints", i, "white"], { rule: "records/tint", subject: "white", actual: white, expected: "another colour than the one let down" });
+  });
+  const kind = record.vehicle === undefined ? undefined : vehicles.get(record.vehicle)?.record.kind;
+  if (kind === "drier" || kind === "thinner") complain(["vehicle"], { rule: "records/vehicle", subject: "vehicle", actual: `${record.vehicle ?? ""}, a ${kind}`, expected: "an oil or a medium; driers and thinners stand under additions" });
+}
+
+/** Densities [g/cm3] that oils, mediums, driers and thinners reach. Memory of the trade. */
+const VEHICLE_DENSITY = [0.6, 1.4] as const;
+
+function densityFaults({ record }: Parsed<VehicleRecord>, complain: (path: RecordPath, fault: Fault) => void): void {
+  const end = amountEnds(record.densityGPerCm3, ["densityGPerCm3"]).find(({ value }) => !(value >= VEHICLE_DENSITY[0] && value <= VEHICLE_DENSITY[1]));
+  if (end !== undefined) complain(end.path, { rule: "records/vehicle-density", subject: "density of a vehicle", actual: String(end.value), expected: `${VEHICLE_DENSITY[0]} to ${VEHICLE_DENSITY[1]} g/cm3` });
 }
 
 /** An estimate's two ends in the wrong order, at whatever depth. */

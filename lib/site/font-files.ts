@@ -5,3 +5,9 @@ export const FONT_FILES: readonly string[] = [
   "@fontsource/source-sans-3/files/source-sans-3-latin-400-normal.woff2",
   "@fontsource/source-sans-3/files/source-sans-3-latin-600-normal.woff2",
 ];
+
+/** Their licence, the SIL Open Font License, which goes where the fonts go. */
+export const FONT_LICENCES: readonly (readonly [string, string])[] = [
+  ["source-serif-4", "@fontsource/source-serif-4/LICENSE"],
+  ["source-sans-3", "@fontsource/source-sans-3/LICENSE"],
+];

@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import { basename, dirname, join } from "node:path";
 import { buildSync } from "esbuild";
 import configure from "../../eleventy.config.ts";
-import { FONT_FILES } from "./font-files.ts";
+import { FONT_FILES, FONT_LICENCES } from "./font-files.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
 import { OutputFault } from "./output-folder.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
@@ -45,11 +45,12 @@ export function copyAssets(dir: string): void {
   const from = join(PACKAGE_ROOT, "assets");
   const to = join(dir, "assets");
   mkdirSync(join(to, "styles"), { recursive: true });
-  buildSync({ entryPoints: [join(from, "styles", "site.css")], bundle: true, minify: true, external: ["*.woff2"], outfile: join(to, "styles", "site.css"), logLevel: "silent" });
+  buildSync({ entryPoints: [join(from, "styles", "site.css")], bundle: true, minify: true, external: ["*.woff2"], tsconfigRaw: {}, outfile: join(to, "styles", "site.css"), logLevel: "silent" });
   const scripts = readdirSync(join(from, "scripts")).filter((name) => name.endsWith(".ts")).sort().map((name) => join(from, "scripts", name));
   buildSync({ entryPoints: scripts, bundle: true, minify: true, format: "esm", platform: "browser", target: "es2022", tsconfigRaw: {}, outdir: join(to, "scripts"), logLevel: "silent" });
   cpSync(join(from, "icon.svg"), join(to, "icon.svg"));
   mkdirSync(join(to, "fonts"), { recursive: true });
   const require = createRequire(import.meta.url);
   for (const file of FONT_FILES) cpSync(require.resolve(file), join(to, "fonts", basename(file)));
+  for (const [family, licence] of FONT_LICENCES) cpSync(require.resolve(licence), join(to, "fonts", `${family}-licence.txt`));
 }

@@ -66,14 +66,15 @@ describe("closed vocabularies and notations", () => {
 
 describe("what a colour says of its making", () => {
   const pigments = (...parts: string[]): string => colourBut("\n  - { pigment: lamp-black }", parts.map((part) => `\n  - { ${part} }`).join(""));
-  const tint = (massRatio: string): string => colourWith("tints:", `  - { white: lamp-black, massRatio: ${massRatio}, ratioKind: paint, reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }`);
+  const WHITE = { "pigments/zinc-white.yaml": "name: Zinc white\n" };
+  const tint = (massRatio: string): string => colourWith("tints:", `  - { white: zinc-white, massRatio: ${massRatio}, ratioKind: paint, reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }`);
   checkTold([
     { what: "parts of only some pigments", files: { "pigments/bone-black.yaml": "name: Bone black\n", [COLOUR]: pigments("pigment: lamp-black, parts: 1", "pigment: bone-black") }, told: [`${COLOUR_LINE}:4:3 error Unexpected parts \`parts of 1 of 2 pigments\` at pigments, expected \`parts of all pigments or of none\` records/parts`] },
     { what: "parts that weigh nothing", files: { [COLOUR]: pigments("pigment: lamp-black, parts: 0") }, told: [`${COLOUR_LINE}:4:35 error Unexpected parts \`0\` at pigments[0].parts, expected \`> 0\` records/schema`] },
     { what: "a pigment named twice", files: { [COLOUR]: pigments("pigment: lamp-black, parts: 1", "pigment: lamp-black, parts: 2") }, told: [`${COLOUR_LINE}:5:16 error Unexpected pigment named twice \`lamp-black\` at pigments[1].pigment, expected \`each pigment once\` records/duplicate`] },
-    { what: "a let-down with no colour in it", files: { [COLOUR]: tint(`"0:20"`) }, told: [`${COLOUR_LINE}:7:37 error Unexpected massRatio \`0:20\` at tints[0].massRatio, expected \`colour to white, both above 0\` records/ratio`] },
-    { what: "a let-down with no white in it", files: { [COLOUR]: tint(`"1:0.0"`) }, told: [`${COLOUR_LINE}:7:37 error Unexpected massRatio \`1:0.0\` at tints[0].massRatio, expected \`colour to white, both above 0\` records/ratio`] },
-    { what: "a ratio written as a fraction", files: { [COLOUR]: tint("1/20") }, told: [`${COLOUR_LINE}:7:37 error Unexpected massRatio \`1/20\` at tints[0].massRatio, expected \`colour to white by mass, such as "1:20"\` records/schema`] },
+    { what: "a let-down with no colour in it", files: { [COLOUR]: tint(`"0:20"`), ...WHITE }, told: [`${COLOUR_LINE}:7:37 error Unexpected massRatio \`0:20\` at tints[0].massRatio, expected \`colour to white, both above 0\` records/ratio`] },
+    { what: "a let-down with no white in it", files: { [COLOUR]: tint(`"1:0.0"`), ...WHITE }, told: [`${COLOUR_LINE}:7:37 error Unexpected massRatio \`1:0.0\` at tints[0].massRatio, expected \`colour to white, both above 0\` records/ratio`] },
+    { what: "a ratio written as a fraction", files: { [COLOUR]: tint("1/20"), ...WHITE }, told: [`${COLOUR_LINE}:7:37 error Unexpected massRatio \`1/20\` at tints[0].massRatio, expected \`colour to white by mass, such as "1:20"\` records/schema`] },
   ]);
 });
 

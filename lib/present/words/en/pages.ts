@@ -168,7 +168,7 @@ export const PAGES = {
   },
   home: {
     pairHeading: (one: string, other: string) => `${one} and ${other}`,
-    pairSentence: "Hard to tell apart in the tube; a white tells them apart.",
+    pairSentence: "Two of the range side by side: masstone, and tints at equal lightness in each white.",
     comparison: "Side by side", questionsHeading: "What a sheet answers", familiesHeading: "By family",
     questions: [
       ["What does it do in a white?", "Tints stand side by side at equal lightness in each white, and one sentence says which way the colour turns."],

@@ -1,5 +1,5 @@
 import { afterEach, expect, test, vi } from "vitest";
-import { printedDate } from "../../lib/commands/printed-date.ts";
+import { printedDate } from "../../lib/site/printed-date.ts";
 
 afterEach(() => vi.unstubAllEnvs());
 
