@@ -28,5 +28,6 @@ export function figureName({ path, row }: Pick<Leaf, "path" | "row">, sheet: She
   if (pigment !== undefined && sheet.pigments.length > 1) where.push(place.of(inSentence(pigment.name)));
   const form = after("forms");
   if (form !== undefined) where.push(place.form(form));
-  return [name, ...where].join(" ");
+  // "White to L* 50, tube to tube" would run into what follows.
+  return `${name}${where.length > 0 && name.includes(",") ? "," : ""}${where.map((part) => ` ${part}`).join("")}`;
 }
