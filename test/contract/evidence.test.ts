@@ -29,7 +29,8 @@ const PLAIN_NUMBERS = new Set([
   "schemaVersion",
   ...["curve", "glossExcludedCurve"].flatMap((curve) => ["grid.startNm", "grid.stepNm", "grid.count", "values"].map((part) => `notations.masstone.${curve}.${part}`)),
   "tints.*.steps.*.colourShare", "tints.*.steps.*.uncertainty", "optics.glaze.*.filmUm", "optics.hidingCurve.*.filmUm", "optics.hidingCurve.*.contrastRatio",
-  "cautions.traces.*.shares.*.massFraction", "batch.sizes.*.pigmentG", "batch.sizes.*.tubes.*.ml", "fill.fillings.*.holds.*.ml", "offer.sizes.*.ml", "offer.sizes.*.price", "drying.inWhites.*.whiteParts",
+  ...["", "additions.*.", "dryPigment.*."].map((owner) => `cautions.${owner}traces.*.shares.*.massFraction`),
+  "batch.sizes.*.pigmentG", "batch.sizes.*.tubes.*.ml", "fill.fillings.*.holds.*.ml", "offer.sizes.*.ml", "offer.sizes.*.price", "drying.inWhites.*.whiteParts",
 ]);
 /** How two sheets compare: the range's, outside the revision; the figures compared have their evidence in each sheet. */
 const COMPARISON = /^neighbours\./;
