@@ -63,6 +63,12 @@ export interface FilmReading {
   readonly reading: Reading;
 }
 
+/** What films are drawn down on, as read by itself. */
+export interface ChartGrounds {
+  readonly black: SpectrumReading;
+  readonly white: SpectrumReading;
+}
+
 /** A checked record with its slug and the file it was read from. */
 export interface Checked<R> {
   readonly slug: string;
@@ -81,6 +87,8 @@ export interface Colour extends Checked<ColourRecord> {
 /** A workshop's checked records: every reference in them leads somewhere. Maps are in order of slug. */
 export interface Records {
   readonly workshop: WorkshopRecord;
+  /** The bare halves of the workshop's own opacity chart. */
+  readonly grounds?: ChartGrounds;
   readonly pigments: ReadonlyMap<string, Checked<PigmentRecord>>;
   readonly vehicles: ReadonlyMap<string, Checked<VehicleRecord>>;
   readonly colours: ReadonlyMap<string, Colour>;
