@@ -3,7 +3,7 @@ import { decimalText, placesWithin } from "../present/number-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import type { WhiteGroupView, WhitesPageView } from "../present/whites-page-views.ts";
-import { inSentence } from "../present/words/en/pages.ts";
+import { within } from "../present/words/en/rulings-phrases.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
 import { nearNeutrals, type NearNeutral, type NeutralsInWhite } from "../range/near-neutrals.ts";
@@ -32,10 +32,10 @@ function whiteGroup(group: NeutralsInWhite, context: PageContext, place: PagePla
   const { white } = group;
   const text = context.words.pages.optics.inTheWhites;
   const neutrals = group.neutrals.toSorted((one, other) => bAt50(one) - bAt50(other) || (one.sheet.slug < other.sheet.slug ? -1 : 1));
-  const picture = trails(neutrals, inSentence(white.name), white.slug, context);
+  const picture = trails(neutrals, within(white.name), white.slug, context);
   return {
-    id: `in-${white.slug}`, heading: text.group(inSentence(white.name), white.colourIndexName),
-    ...(picture === undefined ? {} : { picture, key: text.key }), table: table(neutrals, inSentence(white.name), context, place),
+    id: `in-${white.slug}`, heading: text.group(within(white.name), white.colourIndexName),
+    ...(picture === undefined ? {} : { picture, key: text.key }), table: table(neutrals, within(white.name), context, place),
   };
 }
 
@@ -46,7 +46,7 @@ function trails(neutrals: readonly NearNeutral[], white: string, slug: string, {
     const points = shown.flatMap(placed);
     const read = points.filter(({ standing }) => standing === "measured");
     if (read.length === 0) return [];
-    return [{ label: inSentence(sheet.name), points: read, ...(points.length > read.length ? { predicted: points.map(({ a, b }) => ({ a, b })) } : {}) }];
+    return [{ label: within(sheet.name), points: read, ...(points.length > read.length ? { predicted: points.map(({ a, b }) => ({ a, b })) } : {}) }];
   });
   if (drawn.length === 0) return undefined;
   const at50 = neutrals.flatMap(({ sheet, tint: { atL } }) => {
@@ -55,7 +55,7 @@ function trails(neutrals: readonly NearNeutral[], white: string, slug: string, {
   });
   const svg = (idPrefix: string, width?: number): string => tintTrail({
     idPrefix, width, title: text.picture(white), description: at50.length === 0 ? text.picture(white) : text.description(at50),
-    trails: drawn, axes: { a: "a*", b: "b*" }, ends: words.pages.whites.trailEnds,
+    trails: drawn, axes: { a: "a*", b: "b*" }, ends: words.pages.whites.trailEnds, isFitted: true,
   });
   return { svg: asMarkup(svg(`neutrals-${slug}`, WIDE)), narrow: asMarkup(svg(`neutrals-narrow-${slug}`)), caption: text.picture(white) };
 }
