@@ -1,5 +1,6 @@
 import type { Standing } from "../quantities/figure.ts";
 import type { CautionView, HandlingSectionView, HazardView, LabelView } from "./handling-views.ts";
+import type { WhitesPageView } from "./whites-page-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "./paint-views.ts";
 
 /**
@@ -277,6 +278,8 @@ export interface WhitesSectionView extends SectionView {
   readonly whites: readonly WhiteView[];
   /** a*b* trail of all whites together. */
   readonly trail?: PictureView;
+  /** Of a near-neutral: to the page of all of them. */
+  readonly further?: LinkView;
 }
 
 export interface WhiteView {
@@ -515,4 +518,4 @@ export interface NotFoundView extends PageView {
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
   | SheetView | CatalogueGridView | CatalogueTableView | HomeView | PigmentIndexView | PigmentPageView
-  | AnswerIndexView | AnswerPageView | MethodsView | SourcesView | AboutView | LabelPageView | NotFoundView;
+  | AnswerIndexView | AnswerPageView | WhitesPageView | MethodsView | SourcesView | AboutView | LabelPageView | NotFoundView;

@@ -65,6 +65,12 @@ export interface FilmReading {
   readonly reading: Reading;
 }
 
+/** What films are drawn down on, as read by itself. */
+export interface ChartGrounds {
+  readonly black: SpectrumReading;
+  readonly white: SpectrumReading;
+}
+
 /** A checked record with its slug and the file it was read from. */
 export interface Checked<R> {
   readonly slug: string;
@@ -87,6 +93,8 @@ export interface Records {
   readonly workshop: WorkshopRecord;
   /** Where in workshop.yaml a value stands. */
   readonly workshopPlace: Checked<WorkshopRecord>["place"];
+  /** The bare halves of the workshop's own opacity chart. */
+  readonly grounds?: ChartGrounds;
   readonly pigments: ReadonlyMap<string, Checked<PigmentRecord>>;
   readonly vehicles: ReadonlyMap<string, Checked<VehicleRecord>>;
   readonly colours: ReadonlyMap<string, Colour>;

@@ -12,6 +12,7 @@ import { additionParts, pigmentParts, vehiclePart } from "./pigment-parts.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Fits } from "./strength.ts";
 import { tintSections } from "./tint-section.ts";
+import { weighedAs } from "./weighed-paint.ts";
 
 /** A colour's sheet from its checked record and its fit; each section is worked out in its own file. */
 export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet {
@@ -24,14 +25,16 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
   const fit = fits.get(slug) ?? { kind: "refused", reasons: [] };
   const cautions = cautionsSection(colour, pigments, vehicle, oil, records);
   const offer = offerSection(colour, cautions, records);
+  const family = record.family ?? familyOf(colour, records);
+  const tints = tintSections(colour, fit, weighedAs(oil, ""), records);
   return {
     slug, name: record.name,
-    family: record.family ?? familyOf(colour, records),
+    family,
     recordDate: record.date,
     vehicle, dispersion: record.dispersion, pigments, additions,
     notations: colour.masstone === undefined ? {} : { masstone: masstoneNotations(colour.masstone) },
-    tints: tintSections(colour, fit, { path: "oil.paintDensityGPerCm3", figure: oil.paintDensityGPerCm3 }, records),
-    optics: opticsSection(colour, pigments, fits, records),
+    tints,
+    optics: opticsSection(colour, pigments, tints, oil, family, fits, records),
     oil,
     ...(batch === undefined ? {} : { batch }),
     fill: fillSection(colour, pigments, oil),

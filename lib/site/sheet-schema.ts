@@ -37,6 +37,14 @@ const FACTS: Readonly<Record<string, Schema>> = {
   "tints.*.steps.*.srgb.inGamut": FLAG, "tints.*.steps.*.displayP3.inGamut": FLAG, "tints.*.atL.*.srgb.inGamut": FLAG, "tints.*.atL.*.displayP3.inGamut": FLAG,
   "optics.glaze.*.filmUm": NUMBER, "optics.glaze.*.srgb.inGamut": FLAG, "optics.glaze.*.displayP3.inGamut": FLAG, "optics.gloss.sentence": TEXT,
   "optics.hidingCurve": { type: "array", items: { type: "object", required: ["filmUm", "contrastRatio"] } },
+  "optics.gloss.depths.*.slug": TEXT, "optics.gloss.depths.*.finish": { enum: ["glossy", "satin", "matte"] }, "optics.gloss.depths.*.specular": { enum: ["excluded", "included"] },
+  "optics.gloss.depths.*.srgb.inGamut": FLAG, "optics.gloss.depths.*.displayP3.inGamut": FLAG,
+  "optics.extender.colour.slug": TEXT, "optics.extender.colour.name": TEXT, "optics.extender.volumes": NUMBER, "optics.extender.sentence": TEXT,
+  "optics.dispersion.other.slug": TEXT, "optics.dispersion.other.name": TEXT, "optics.dispersion.white.slug": TEXT, "optics.dispersion.white.name": TEXT, "optics.dispersion.sentence": TEXT,
+  "optics.acrossWhites": TEXTS,
+  "optics.fit.geometry": { enum: GEOMETRIES }, "optics.fit.surface": TEXT, "optics.fit.quality": TEXT, "optics.fit.scattering": TEXT, "optics.fit.remarks": TEXTS, "optics.fit.leftOut": TEXTS,
+  "optics.fit.grid.startNm": NUMBER, "optics.fit.grid.stepNm": NUMBER, "optics.fit.grid.count": NUMBER,
+  "optics.fit.whites.*.white.slug": TEXT, "optics.fit.whites.*.white.name": TEXT, "optics.fit.whites.*.ratioKind": { enum: RATIO_KINDS },
   "optics.reasons": TEXTS, "oil.reasons": TEXTS, "oil.contradictions": TEXTS,
   "drying.standing": STANDING_OR_NONE, "drying.reasons": TEXTS, "drying.layering": TEXTS, "drying.filmHealth": TEXTS, "drying.contradictions": TEXTS,
   "drying.grounds": TEXTS, "drying.contributions.*.sentence": TEXT, "drying.contributions.*.sign": SIGN,
@@ -89,7 +97,7 @@ const REQUIRED: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Members of these are a list; of every other starred parent, the values of a map. */
-const LISTS = new Set(["pigments", "additions", "metals", "tints", "steps", "glaze", "sizes", "tubes", "fillings", "holds", "contributions", "trials", "inWhites", "forms"]);
+const LISTS = new Set(["pigments", "additions", "metals", "tints", "steps", "glaze", "sizes", "tubes", "fillings", "holds", "contributions", "trials", "inWhites", "forms", "depths", "whites"]);
 
 interface Tree { readonly children: Map<string, Tree>; schema?: Schema }
 

@@ -1,12 +1,14 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
-import { catalogueGrid, catalogueTable, ORDERS, orderPath } from "../pages/catalogue-pages.ts";
+import { catalogueGrid, catalogueTable, ORDERS, orderPath, WHITES_PATH } from "../pages/catalogue-pages.ts";
 import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { siteFrame } from "../pages/site-frame.ts";
+import { whitesPage } from "../pages/whites-page.ts";
+import { isNearNeutral } from "../range/near-neutrals.ts";
 import type { AnyPageView } from "../present/views.ts";
 import { wordedSheet } from "../present/worded-sheet.ts";
 import { ENGLISH } from "../present/words/en/english.ts";
@@ -54,6 +56,7 @@ function sitePages(published: readonly PublishedSheet[], context: PageContext): 
     page("index.html", (place) => homePage(context, place)),
     page(orderPath("grid"), (place) => catalogueGrid(context, place)),
     ...ORDERS.map((order) => page(orderPath(order), (place) => catalogueTable(order, context, place))),
+    ...(context.sheets.some(({ sheet }) => isNearNeutral(sheet)) ? [page(WHITES_PATH, (place) => whitesPage(context, place))] : []),
     ...published.map(({ worded, revision: own }) => page(`colours/${worded.sheet.slug}/index.html`, (place) => sheetPage(worded, own, context, place))),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
     ...[...context.records.pigments.values()].map((pigment) => page(`pigments/${pigment.slug}/index.html`, (place) => pigmentPage(pigment, context, place))),

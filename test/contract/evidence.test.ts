@@ -31,6 +31,7 @@ const PLAIN_NUMBERS = new Set([
   "tints.*.steps.*.colourShare", "tints.*.steps.*.uncertainty", "optics.glaze.*.filmUm", "optics.hidingCurve.*.filmUm", "optics.hidingCurve.*.contrastRatio",
   ...["", "additions.*.", "dryPigment.*."].map((owner) => `cautions.${owner}traces.*.shares.*.massFraction`),
   "batch.sizes.*.pigmentG", "batch.sizes.*.tubes.*.ml", "fill.fillings.*.holds.*.ml", "offer.sizes.*.ml", "offer.sizes.*.price", "drying.inWhites.*.whiteParts",
+  "optics.extender.volumes", "optics.fit.grid.startNm", "optics.fit.grid.stepNm", "optics.fit.grid.count",
 ]);
 /** How two sheets compare: the range's, outside the revision; the figures compared have their evidence in each sheet. */
 const COMPARISON = /^neighbours\./;
@@ -38,7 +39,7 @@ const COMPARISON = /^neighbours\./;
 /** Words of the contract that are figures: notations, classes, categories. */
 const FIGURE_WORDS = new Set([
   ...["notations.masstone", "tints.*.steps.*"].flatMap((at) => ["munsell.hue", "munsell.text", "srgb.hex", "displayP3.css", "oklch.css"].map((word) => `${at}.${word}`)),
-  ...["srgb.hex", "displayP3.css", "oklch.css"].flatMap((word) => [`tints.*.atL.*.${word}`, `optics.glaze.*.${word}`]),
+  ...["srgb.hex", "displayP3.css", "oklch.css"].flatMap((word) => [`tints.*.atL.*.${word}`, `optics.glaze.*.${word}`, `optics.gloss.depths.*.${word}`]),
   "notations.masstone.nbsName", "optics.opacityClass", "oil.oilIndexClass", "oil.finish", "drying.class", "permanence.category", "permanence.expectation",
 ]);
 

@@ -65,6 +65,10 @@ test("the one bad drawdown is found out, and it alone", () => {
   expect(doubtful).toEqual(["burnt-umber 1:20 in titanium-white"]);
 });
 
+test("a colour of which only L*a*b* was kept is refused a fit for want of spectra, and not of a masstone", () => {
+  expect(sheet("cerulean-blue").tints.map(({ refusal }) => refusal?.rule)).toEqual(["masstone-without-spectrum"]);
+});
+
 test("every predicted step says how far it may be off, and no measured one does", () => {
   const steps = [...SHEETS.values()].flatMap(({ tints }) => tints.flatMap((tint) => tint.steps));
   expect(steps.length).toBeGreaterThan(100);

@@ -1,5 +1,6 @@
 import { HANDLING } from "./handling.ts";
 import { LABEL_PAGE } from "./label-page.ts";
+import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
@@ -76,7 +77,6 @@ export const PAGES = {
     glazeDescription: (films: readonly string[]) => `Films over white: ${films.join("; ")}.`,
     hidingTitle: "How thick a film covers black and white alike", hidingFilm: "Dried film, \u00b5m", hidingRatio: "Contrast ratio", hides: "hides",
     hidingDescription: (points: readonly string[]) => `Contrast ratio by film: ${points.join("; ")}.`,
-    glossTitle: "Gloss and depth", glossAxis: "To an eye that looks past the glare", glossy: "glossy", matte: "matte",
     curveTitle: (name: string) => `How film thickness hides: ${name}`,
   },
   drying: {
@@ -140,10 +140,10 @@ export const PAGES = {
   },
   catalogue: {
     heading: "Colours", gridLead: "Every colour with its masstone, and its tint at L* 50 in the first white that reaches it.",
-    orders: { grid: "Swatches by family", family: "Table by family", value: "By value", hue: "By hue", drying: "By drying", permanence: "By permanence", oil: "By oil" },
+    orders: { grid: "Swatches by family", family: "Table by family", value: "By value", hue: "By hue", drying: "By drying", permanence: "By permanence", oil: "By oil", strength: "By strength", whites: OPTICS_PAGES.inTheWhites.orders },
     leads: {
       family: "By family, then by name.", value: "From the darkest masstone to the lightest.", hue: "Round the Munsell hue circle; neutrals first.",
-      drying: "From the fastest to the slowest, by the later end of the days.", permanence: "From the category known or expected best to the least.", oil: PAINT_PAGES.byOil.lead,
+      drying: "From the fastest to the slowest, by the later end of the days.", permanence: "From the category known or expected best to the least.", oil: PAINT_PAGES.byOil.lead, strength: OPTICS_PAGES.byStrength.lead,
     },
     columns: { colour: "Colour", pigments: "Pigments", munsell: "Munsell", lightfastness: "Lightfastness", opacity: "Opacity", drying: "Drying", oil: "Oil index" },
     notRead: "not read", count: (count: number) => `${count} colour${count === 1 ? "" : "s"}`,
@@ -194,6 +194,7 @@ export const PAGES = {
     ] as const,
   },
   paint: PAINT_PAGES,
+  optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
   notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },
 };
