@@ -336,6 +336,7 @@ const ORDERS = (current: string) => ["Swatches by family", "By family", "By valu
 export const GRID: CatalogueGridView = {
   ...PAGE, kind: "catalogue-grid", heading: "Colours",
   lead: ["Every colour with its masstone above and its tint at L* 50 in titanium white below."],
+  compare: { text: "Set two to four of them side by side", href: "../compare/" },
   orders: ORDERS("Swatches by family"),
   families: [
     { id: "black", heading: "Blacks", count: "6 colours", colours: CARDS },
