@@ -22,8 +22,9 @@ function compare(root: HTMLElement): void {
   const form = root.querySelector<HTMLFormElement>("[data-form]");
   const without = root.querySelector<HTMLElement>("[data-without]");
   const status = root.querySelector<HTMLElement>("[data-status]");
+  const said = root.querySelector<HTMLElement>("[data-said]");
   const result = root.querySelector<HTMLElement>("[data-result]");
-  if (form === null || without === null || status === null || result === null) return;
+  if (form === null || without === null || status === null || said === null || result === null) return;
   const fields = [...form.querySelectorAll("select")];
   const known = new Map([...(fields[0]?.options ?? [])].flatMap(({ value, text }) => (value === "" ? [] : [[value, text] as const])));
   const plainTitle = document.title;
@@ -37,6 +38,7 @@ function compare(root: HTMLElement): void {
     if (slugs.length < 2) {
       result.replaceChildren();
       document.title = plainTitle;
+      said.textContent = "";
       status.textContent = [...remarks, TEXT.form.tooFew].join(" ");
       return;
     }
@@ -47,11 +49,14 @@ function compare(root: HTMLElement): void {
       const view = comparisonView(colours, { compare: TEXT, rulings: COMPARISON_RULINGS, notStated: TEXT.missing }, ROOT);
       result.innerHTML = panelMarkup(colours) + comparisonMarkup(view, TEXT.property);
       document.title = `${TEXT.pairHeading(colours.map(({ name }) => name))} \u2013 ${plainTitle}`;
-      status.textContent = [...remarks, view.summary].join(" ");
+      status.textContent = remarks.join(" ");
+      // For who does not see that the tables changed: the same stands above them.
+      said.textContent = view.summary;
     } catch (error) {
       if (turn !== latest) return;
       if (!(error instanceof TypeError)) throw error;
       result.replaceChildren();
+      said.textContent = "";
       status.textContent = TEXT.form.failed;
     }
   };

@@ -101,12 +101,12 @@ function tintCell({ white, atL, sentence }: TintSection, worded: WordedSheet, co
 }
 
 /** Label elements in full, never fewer than the sheet has; and what the market forbids. */
-function cautionCells({ sheet: { cautions } }: WordedSheet, { words }: PageContext): Record<"label" | "sale", ShownCell> {
+function cautionCells({ sheet: { cautions, slug } }: WordedSheet, { words }: PageContext): Record<"label" | "sale", ShownCell> {
   const text = words.pages.compare.cells;
   const hazard = hazardView(cautions, words);
   const unknown = cautions.unknown.length === 0 ? [] : [words.pages.handling.unknown(cautions.unknown)];
   const limits = cautions.restrictions.filter(({ effect }) => effect !== "line");
-  const markets = words.pages.handling.marketNames;
+  const markets = [...new Set(limits.map(({ market }) => words.pages.handling.marketNames[market] ?? market))];
   return {
     label: {
       text: hazard?.signalWord ?? (unknown.length > 0 ? text.noData : hazard === undefined ? text.nothingClassified : ""),
@@ -117,7 +117,7 @@ function cautionCells({ sheet: { cautions } }: WordedSheet, { words }: PageConte
       ],
       ...(hazard === undefined ? {} : { note: hazard.basis }),
     },
-    sale: limits.length === 0 ? { text: text.noLimit } : { items: limits.map((limit) => `${markets[limit.market] ?? limit.market}: ${rulingText(limit, words)}`) },
+    sale: limits.length === 0 ? { text: text.noLimit } : { text: text.limited(markets), address: `colours/${slug}/#handling` },
   };
 }
 

@@ -9,7 +9,7 @@ import { textWidth, wrappedLines } from "./text-width.ts";
 export interface SideBySidePanel extends PictureWords {
   /** Two to four, left to right. */
   readonly colours: readonly { readonly name: string; readonly masstone: ScreenColour | undefined }[];
-  /** Each white with its lightnesses, lightest first; tints go with `colours`. At most three. */
+  /** Each white with the same lightnesses, lightest first, of which one that none reaches is left out; tints go with `colours`. At most three. */
   readonly whites: readonly { readonly caption: string; readonly levels: readonly { readonly label: string; readonly tints: readonly (ScreenColour | undefined)[] }[] }[];
   readonly missing: string;
 }
@@ -103,6 +103,7 @@ function drawnWhites(whites: SideBySidePanel["whites"], missing: string, layout:
         nodes: [
           textLine(caption, { x: left, y: from + textSize }, { role: "caption" }),
           ...levels.flatMap(({ label, tints }, j) => {
+            if (tints.every((colour) => colour === undefined)) return [];
             const at = start + j * (tintHeight + gap);
             return [
               textLine(label, { x: left, y: at + tintHeight / 2 + textSize * 0.35 }, { role: "caption" }),
@@ -119,13 +120,15 @@ function drawnWhites(whites: SideBySidePanel["whites"], missing: string, layout:
   return { nodes, bottom };
 }
 
+const LEAST_AFTER_A_CUT = 4;
+
 /** Lines no wider than the swatch: a word that is wider still is cut with a hyphen. */
 function cutLines(text: string, width: number, size: number): string[] {
   return wrappedLines(text, width, size, "bold").flatMap((line) => {
     const lines: string[] = [];
     let rest = Array.from(line);
-    while (textWidth(rest.join(""), size, "bold") > width && rest.length > 3) {
-      let kept = rest.length - 1;
+    while (textWidth(rest.join(""), size, "bold") > width && rest.length > 2 * LEAST_AFTER_A_CUT) {
+      let kept = rest.length - LEAST_AFTER_A_CUT;
       while (kept > 2 && textWidth(`${rest.slice(0, kept).join("")}-`, size, "bold") > width) kept--;
       lines.push(`${rest.slice(0, kept).join("")}-`);
       rest = rest.slice(kept);

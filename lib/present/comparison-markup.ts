@@ -17,8 +17,8 @@ export function comparisonMarkup(view: ComparisonView, property: string): Markup
 function partMarkup(part: ComparisonPartView, view: ComparisonView, property: string): string {
   const heading = `<h2 id="${part.id}">${escaped(part.heading)}</h2>`;
   const table = tableMarkup(part, view, property);
-  return part.folded
-    ? `<details class="fold comparison__part"><summary>${heading} <span class="note">${part.rows.length}</span></summary>${table}</details>`
+  return part.folded !== undefined
+    ? `<details class="fold comparison__part"><summary>${heading} <span class="note">${escaped(part.folded)}</span></summary>${table}</details>`
     : `<section class="comparison__part" aria-labelledby="${part.id}">${heading}${table}</section>`;
 }
 
@@ -40,8 +40,8 @@ function cellMarkup({ lead, text, standing, note, items, href }: ComparisonCellV
   const figure = text === undefined && standing === undefined ? "" : `<span class="comparison__figure">${shown}${standing === undefined ? "" : standingMarkup(standing, text === undefined)}</span>`;
   return (lead === undefined ? "" : `<span class="comparison__lead">${escaped(lead)}</span>`)
     + figure
-    + (note === undefined ? "" : `<span class="note">${escaped(note)}</span>`)
-    + (items.length === 0 ? "" : `<ul>${items.map((item) => `<li>${escaped(item)}</li>`).join("")}</ul>`);
+    + (items.length === 0 ? "" : `<ul>${items.map((item) => `<li>${escaped(item)}</li>`).join("")}</ul>`)
+    + (note === undefined ? "" : `<span class="note">${escaped(note)}</span>`);
 }
 
 /** As templates/macros/standing.njk draws it: beside a value its mark, alone with its word. */

@@ -27,10 +27,13 @@ export function comparisonView(colours: readonly ShownColour[], words: Compariso
   return {
     columns: colours.map(({ name, address }) => ({ text: name, href: root + address })),
     summary: text.summary(differs ?? 0, notTold ?? 0, same ?? 0),
-    parts: VERDICTS.filter((verdict) => of(verdict).length > 0).map((verdict) => ({
-      ...text.parts[verdict], caption: `${caption}. ${text.parts[verdict].heading}`, folded: verdict === "same",
-      rows: of(verdict).map((row) => rowView(row, colours, words, root)),
-    })),
+    parts: VERDICTS.filter((verdict) => of(verdict).length > 0).map((verdict) => {
+      const rowViews = of(verdict).map((row) => rowView(row, colours, words, root));
+      return {
+        ...text.parts[verdict], caption: `${caption}. ${text.parts[verdict].heading}`, rows: rowViews,
+        ...(verdict === "same" ? { folded: text.folded(rowViews.map(({ head }) => head)) } : {}),
+      };
+    }),
     ...(unstated.length === 0 ? {} : { unstated: text.unstated(unstated.map((key) => headOf(key, undefined, colours, text).head)) }),
   };
 }

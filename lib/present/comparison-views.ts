@@ -57,8 +57,8 @@ export interface ComparisonPartView {
   readonly heading: string;
   readonly caption: string;
   readonly rows: readonly ComparisonRowView[];
-  /** Shut until the reader opens it. */
-  readonly folded: boolean;
+  /** Shut until the reader opens it; says what is in it. */
+  readonly folded?: string;
 }
 
 /** Two to four colours, differences first. */

@@ -25,20 +25,20 @@ const AT_LEAST = { atLeast: "the nearer ends" } as const;
 
 /** Two masstones by their distance in L*a*b* (Delta-E*ab): it says which way, which Delta-E00 does not. */
 export function masstonesApart(one: Named, other: Named): Apart {
-  return coloursApart(one, other, "compared-masstones", {});
+  return coloursApart(one, other, "compared-masstones", {}, COVERAGE.space);
 }
 
 /** Two tints of one lightness by their distance in a*b*. */
 export function tintsApart(one: Named, other: Named): Apart {
-  return coloursApart(one, other, "compared-tints", one.amount.kind === "colour" ? { L: one.amount.L } : {});
+  return coloursApart(one, other, "compared-tints", one.amount.kind === "colour" ? { L: one.amount.L } : {}, COVERAGE.plane);
 }
 
 /** Lighter, redder, yellower are above 0: of the first against the second. */
-function coloursApart(one: Named, other: Named, rule: string, values: Ruling["values"]): Apart {
+function coloursApart(one: Named, other: Named, rule: string, values: Ruling["values"], coverage: number): Apart {
   if (one.amount.kind !== "colour" || other.amount.kind !== "colour") throw new RangeError("Unexpected amount, expected `a colour`");
   const [lighter, redder, yellower] = [one.amount.L - other.amount.L, one.amount.a - other.amount.a, one.amount.b - other.amount.b];
   const distance = Math.hypot(lighter, redder, yellower);
-  const borne = Math.max(LEAST_DIFFERENCES.colour, COVERAGE * Math.hypot(one.amount.uncertainty ?? 0, other.amount.uncertainty ?? 0));
+  const borne = Math.max(LEAST_DIFFERENCES.colour, coverage * Math.hypot(one.amount.uncertainty ?? 0, other.amount.uncertainty ?? 0));
   const differs = distance > borne;
   return {
     differs, equal: distance === 0, size: distance,
@@ -51,7 +51,7 @@ export function numbersApart(one: Named, other: Named, of: string): Apart {
   const { more, less, quantities } = ordered(one, other);
   const [least, most] = [ends(quantities.more)[0], ends(quantities.less)[1]];
   if (!(most > 0)) throw domainError(`amount of ${of}`, most, "> 0");
-  const borne = Math.max(LEAST_DIFFERENCES.share * most, COVERAGE * Math.hypot(uncertainty(one), uncertainty(other)));
+  const borne = Math.max(LEAST_DIFFERENCES.share * most, COVERAGE.number * Math.hypot(uncertainty(one), uncertainty(other)));
   const differs = least - most > borne;
   const ratio = least / most;
   const isEstimate = isRange(quantities.more) || isRange(quantities.less);

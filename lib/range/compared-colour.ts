@@ -1,6 +1,6 @@
 import { isKnown, type Figure, type Standing } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/range.ts";
-import type { EqualLightness, LabFigures, Sheet } from "../sheet/sheet.ts";
+import type { EqualLightness, LabFigures, Sheet, TintSection } from "../sheet/sheet.ts";
 import type { Range } from "./range.ts";
 
 /** A place in a*, b* with the larger of its standard uncertainties. */
@@ -37,10 +37,7 @@ export function comparedColour(sheet: Sheet, range: Range): ComparedColour {
   const forbidden = cautions.restrictions.filter(({ effect }) => effect !== "line").map(({ market, rule }) => `${market} ${rule}`);
   const amounts: Record<string, ComparedAmount | undefined> = {
     masstone: masstone(sheet.notations.masstone?.lab["D65/10"]),
-    ...Object.fromEntries(sheet.tints.flatMap(({ white, atL, strengthParts }) => [
-      [`white.${white.slug}`, { kind: "tint", atL: Object.fromEntries(Object.entries(atL).flatMap(([level, at]) => tint(at).map((one) => [level, one]))) } satisfies ComparedAmount],
-      [`parts.${white.slug}`, strengthParts === undefined ? undefined : number(strengthParts.byVolume)],
-    ])),
+    ...Object.fromEntries(sheet.tints.flatMap(inWhite)),
     strength: number(optics.tintingStrength), opacity: word(optics.opacityClass),
     oilByMass: number(oil.oilIndexGPer100g), oilByVolume: number(oil.oilGPer100cm3), finish: word(oil.finish),
     drying: number(drying.touchDryDays),
@@ -53,6 +50,14 @@ export function comparedColour(sheet: Sheet, range: Range): ComparedColour {
     dispersion: sheet.dispersion === undefined ? undefined : { kind: "word", value: sheet.dispersion },
   };
   return { slug: sheet.slug, name: sheet.name, amounts: Object.fromEntries(Object.entries(amounts).filter((entry): entry is [string, ComparedAmount] => entry[1] !== undefined)) };
+}
+
+function inWhite({ white: { slug }, atL, strengthParts }: TintSection): (readonly [string, ComparedAmount | undefined])[] {
+  const places = Object.entries(atL).flatMap(([level, at]) => tint(at).map((place) => [level, place] as const));
+  return [
+    [`white.${slug}`, { kind: "tint", atL: Object.fromEntries(places) }],
+    [`parts.${slug}`, strengthParts === undefined ? undefined : number(strengthParts.byVolume)],
+  ];
 }
 
 /** A category and an expectation are compared by the word that both are read as. */

@@ -11,5 +11,8 @@ export const LEAST_DIFFERENCES = {
   days: 1,
 } as const;
 
-/** Standard uncertainties of a difference, in quadrature, that it must pass: about 95 % of chance lies within. */
-export const COVERAGE = 2;
+/**
+ * Standard uncertainties within which 95 % lie: of one number 1.960 (normal distribution), of a distance between two
+ * points of the plane 2.448 and of space 2.795, of an axis each (roots of chi-squared at .95 with 1, 2 and 3 degrees of freedom).
+ */
+export const COVERAGE = { number: 1.96, plane: 2.448, space: 2.795 } as const;

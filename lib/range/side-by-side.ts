@@ -71,9 +71,9 @@ function comparedStated(key: string, stated: readonly Stated[]): Finding {
 /** The pair that lies farthest apart speaks for the row. */
 function ofPairs(stated: readonly Stated[], apart: (one: Stated, other: Stated) => Apart): Finding {
   const pairs = stated.flatMap((one, i) => stated.slice(i + 1).map((other) => apart(one, other)));
-  const farthest = pairs.filter(({ differs }) => differs).toSorted((one, other) => other.size - one.size)[0];
+  const [farthest] = pairs.filter(({ differs }) => differs).toSorted((one, other) => other.size - one.size);
   if (farthest !== undefined) return { verdict: "differs", ruling: farthest.ruling };
-  const untold = pairs.find(({ equal }) => !equal);
+  const [untold] = pairs.filter(({ equal }) => !equal).toSorted((one, other) => other.size - one.size);
   return untold === undefined ? { verdict: "same" } : { verdict: "not told", ruling: untold.ruling };
 }
 
