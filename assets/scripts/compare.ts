@@ -61,8 +61,8 @@ function compare(root: HTMLElement): void {
     }
   };
 
-  form.addEventListener("submit", (event) => event.preventDefault());
-  form.addEventListener("change", () => {
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
     const slugs = [...new Set(fields.map(({ value }) => value).filter((value) => value !== ""))];
     const address = new URL(location.href);
     address.search = slugs.length === 0 ? "" : `${KEY}=${slugs.join(",")}`;

@@ -29,11 +29,10 @@ export function comparePage(context: PageContext, place: PagePlace): CompareView
   return {
     kind: "compare", ...pageHead(context, place, text.heading, text.lead), lead: [text.lead],
     form: {
-      heading: text.form.heading, without: text.form.without,
-      fields: text.form.fields.map((label, i) => ({ id: `colour-${i + 1}`, label, empty: text.form.empty })),
+      heading: text.form.heading, without: text.form.without, fields: text.form.fields, empty: text.form.empty, submit: text.form.submit,
       families: byFamily(context.sheets).map(([family, sheets]) => ({ name: FAMILIES[family], colours: sheets.map(({ sheet: { slug, name } }) => ({ slug, name })) })),
     },
-    resultHeading: text.result, pairsHeading: text.pairs,
+    pairsHeading: text.pairs,
     pairs: chosenPairs(context.records.workshop).map((pair) => {
       const paints = pair.colours.map((slug) => ownColour(sheetOf(slug, context)?.notations.masstone)).filter((colour) => colour !== undefined);
       return {

@@ -24,7 +24,7 @@ function partMarkup(part: ComparisonPartView, view: ComparisonView, property: st
 
 function tableMarkup({ caption, rows }: ComparisonPartView, { columns }: ComparisonView, property: string): string {
   const heads = columns.map(({ text, href }) => `<th scope="col"><a href="${escaped(href)}">${escaped(text)}</a></th>`).join("");
-  return `<table class="comparison comparison--of-${columns.length}"><caption>${escaped(caption)}</caption>`
+  return `<table class="comparison${columns.length > 2 ? " comparison--many" : ""}"><caption class="hidden">${escaped(caption)}</caption>`
     + `<thead><tr><th scope="col">${escaped(property)}</th>${heads}</tr></thead>`
     + `<tbody>${rows.map((row) => rowMarkup(row, columns.map(({ text }) => text))).join("\n")}</tbody></table>`;
 }

@@ -95,11 +95,14 @@ export interface CompareView extends PageView {
   readonly lead: readonly string[];
   readonly form: {
     readonly heading: string;
-    readonly fields: readonly { readonly id: string; readonly label: string; readonly empty: string }[];
+    /** Labels, one a field. */
+    readonly fields: readonly string[];
+    /** For no colour in a field. */
+    readonly empty: string;
+    readonly submit: string;
     readonly families: readonly { readonly name: string; readonly colours: readonly { readonly slug: string; readonly name: string }[] }[];
     readonly without: string;
   };
-  readonly resultHeading: string;
   readonly pairsHeading: string;
   readonly pairs: readonly PairEntryView[];
 }
