@@ -1,6 +1,6 @@
 import { isKnown, type Figure, type Standing } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/range.ts";
-import type { EqualLightness, LabFigures, Sheet, TintSection } from "../sheet/sheet.ts";
+import type { EqualLightness, LabFigures, MasstoneNotations, Sheet, TintSection } from "../sheet/sheet.ts";
 import type { Range } from "./range.ts";
 
 /** A place in a*, b* with the larger of its standard uncertainties. */
@@ -13,14 +13,16 @@ export interface ComparedTint {
 /**
  * One thing that colours are compared in, as plain data, so that a page can carry it:
  * a `number` with its standard uncertainty or an estimate's two ends; a masstone's place in L*a*b*
- * (`colour`, D65/10); a `tint`'s at equal lightness; one `word` of a closed set or a name; a `set` of slugs or codes.
+ * (`colour`, D65/10); a `tint`'s at equal lightness; one `word` of a closed set or a name; a `set` of slugs or codes;
+ * and `apart`, what is known in a way that cannot be held against the others, such as a chip matched by eye.
  */
 export type ComparedAmount =
   | { readonly kind: "number"; readonly value: Quantity; readonly uncertainty?: number }
   | { readonly kind: "colour"; readonly L: number; readonly a: number; readonly b: number; readonly uncertainty?: number }
   | { readonly kind: "tint"; readonly atL: Readonly<Partial<Record<EqualLightness, ComparedTint>>> }
   | { readonly kind: "word"; readonly value: string; readonly standing?: Standing }
-  | { readonly kind: "set"; readonly members: readonly string[] };
+  | { readonly kind: "set"; readonly members: readonly string[] }
+  | { readonly kind: "apart" };
 
 /** What a colour brings to a comparison; what its sheet does not state is not in it. Whites stand as `white.SLUG` and `parts.SLUG`. */
 export interface ComparedColour {
@@ -36,7 +38,7 @@ export function comparedColour(sheet: Sheet, range: Range): ComparedColour {
   const [nearest] = range.nearest.get(sheet.slug) ?? [];
   const forbidden = cautions.restrictions.filter(({ effect }) => effect !== "line").map(({ market, rule }) => `${market} ${rule}`);
   const amounts: Record<string, ComparedAmount | undefined> = {
-    masstone: masstone(sheet.notations.masstone?.lab["D65/10"]),
+    masstone: masstone(sheet.notations.masstone),
     ...Object.fromEntries(sheet.tints.flatMap(inWhite)),
     strength: number(optics.tintingStrength), opacity: word(optics.opacityClass),
     oilByMass: number(oil.oilIndexGPer100g), oilByVolume: number(oil.oilGPer100cm3), finish: word(oil.finish),
@@ -72,8 +74,9 @@ function word(figure: Figure<string>, words: Readonly<Record<string, string>> = 
   return isKnown(figure) ? { kind: "word", value: words[figure.value] ?? figure.value, standing: figure.standing } : undefined;
 }
 
-function masstone(lab: LabFigures | undefined): ComparedAmount | undefined {
-  if (lab === undefined || !isKnown(lab.L) || !isKnown(lab.a) || !isKnown(lab.b)) return undefined;
+function masstone(notations: MasstoneNotations | undefined): ComparedAmount | undefined {
+  const lab = notations?.lab["D65/10"];
+  if (lab === undefined || !isKnown(lab.L) || !isKnown(lab.a) || !isKnown(lab.b)) return notations?.munsell === undefined ? undefined : { kind: "apart" };
   return { kind: "colour", L: lab.L.value, a: lab.a.value, b: lab.b.value, ...largest(lab.L, lab.a, lab.b) };
 }
 

@@ -52,7 +52,10 @@ type Finding = Omit<ComparedRow, "key">;
 function compared(key: string, colours: readonly ComparedColour[]): Finding {
   const stated = colours.flatMap(({ name, amounts: { [key]: amount } }): Stated[] => (amount === undefined ? [] : [{ name, amount }]));
   const absent = colours.filter(({ amounts }) => amounts[key] === undefined).map(({ name }) => name);
-  const found = stated.length < 2 ? undefined : comparedStated(key, stated);
+  const comparable = stated.filter(({ amount }) => amount.kind !== "apart");
+  const apart = stated.filter((one) => !comparable.includes(one)).map(({ name }) => name);
+  const found = comparable.length < 2 ? undefined : comparedStated(key, comparable);
+  if (apart.length > 0 && found?.verdict !== "differs") return { ...found, verdict: "not told", ruling: { rule: "compared-otherwise-known", values: { names: apart } } };
   if (found === undefined || (absent.length > 0 && found.verdict === "same")) return { ...found, verdict: "not told", ruling: { rule: "compared-not-stated", values: { names: absent } } };
   return found;
 }

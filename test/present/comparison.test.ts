@@ -102,7 +102,7 @@ function rulings(): Ruling[] {
     ["masstone", place(10, 0, 0), place(4, 1, -2)], ["masstone", place(4, 0, 0), place(4.4, 0, 0)], ["white.w", tint(0, -4), tint(2, 0)], ["white.w", tint(0, 0), { kind: "tint", atL: {} }],
     ...(["strength", "parts.w", "oilByMass", "oilByVolume"] as const).flatMap((key) => [[key, number(99), number(27)], [key, number([20, 30]), number([40, 60])]] as const),
     ["strength", number(100), number(104)], ["oilByMass", number([20, 30]), number([25, 60])], ["drying", number([2, 4]), number([6, 9])], ["drying", number([2, 2]), number([3, 3])],
-    ["lightfastness", word("excellent"), word("excellent", "estimated")], ["finish", word("matte"), undefined],
+    ["lightfastness", word("excellent"), word("excellent", "estimated")], ["finish", word("matte"), undefined], ["masstone", place(4, 0, 0), { kind: "apart" }],
   ];
   return pairs.flatMap(([key, one, other]) => sideBySide([{ slug: "a", name: "Lamp Black, milled", amounts: { [key]: one } }, { slug: "b", name: "Prussian Blue", amounts: other === undefined ? {} : { [key]: other } }]).rows.flatMap(({ ruling }) => ruling ?? []));
 }

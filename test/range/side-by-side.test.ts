@@ -122,6 +122,13 @@ test("of three, two that differ differ though the third states nothing; two that
   expect(row("opacity", word("opaque"), word("opaque"), undefined)).toMatchObject({ verdict: "not told", ruling: { values: { names: ["Three"] } } });
 });
 
+test("a chip matched by eye is shown, and held against no reading; two readings beside it still are", () => {
+  const chip: ComparedAmount = { kind: "apart" };
+  expect(row("masstone", colour(30, 0, 0), chip)).toEqual({ key: "masstone", verdict: "not told", ruling: { rule: "compared-otherwise-known", values: { names: ["Two"] } } });
+  expect(row("masstone", chip, chip).verdict).toBe("not told");
+  expect(row("masstone", colour(30, 0, 0), chip, colour(40, 0, 0))).toMatchObject({ verdict: "differs", ruling: { values: { one: "One", other: "Three" } } });
+});
+
 test("what none of them states is listed apart", () => {
   const { rows, unstated } = sideBySide(colours({ finish: word("matte") }, { finish: word("gloss") }));
   expect(rows.map(({ key }) => key)).toEqual(["finish"]);

@@ -21,6 +21,7 @@ export const COMPARISON_RULINGS = {
   "compared-too-close": () => "Too close to tell: the ranges overlap or touch.",
   "compared-no-lightness": () => "No lightness was read or predicted at which they could be held together.",
   "compared-one-expected": () => "The same word, but for one it is only an expectation.",
+  "compared-otherwise-known": (v) => `Of ${listed(textsOf(v, "names").map(within))} it is known in a way that cannot be held against the others.`,
   "compared-not-stated": (v) => `Not stated for ${listed(textsOf(v, "names").map(within))}.`,
 } as const satisfies Record<string, RulingWording>;
 
