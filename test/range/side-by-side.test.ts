@@ -21,7 +21,7 @@ const colour = (L: number, a: number, b: number, uncertainty?: number): Compared
 const word = (value: string, standing?: "measured" | "estimated"): ComparedAmount => ({ kind: "word", value, ...(standing === undefined ? {} : { standing }) });
 
 const chi = { basis: "published", source: "NIST/SEMATECH e-Handbook of Statistical Methods (quoted from memory)", locator: "1.3.6.7.4, chi-squared, upper tail .05" } as const;
-checkTable("coverage of a difference, squared", (axes: number) => [COVERAGE.number, COVERAGE.plane, COVERAGE.space][axes - 1]! ** 2, [
+checkTable("coverage of a difference, squared", (axes: number) => ([COVERAGE.number, COVERAGE.plane, COVERAGE.space][axes - 1] ?? NaN) ** 2, [
   { ...chi, input: 1, expected: 3.841, tolerance: 0.002 },
   { ...chi, input: 2, expected: 5.991, tolerance: 0.003 },
   { ...chi, input: 3, expected: 7.815, tolerance: 0.004 },
@@ -140,8 +140,7 @@ test.each([[1], [5]])("%i colours are refused", (count) => {
 });
 
 test("a colour beside itself is refused", () => {
-  const [one] = colours({});
-  expect(() => sideBySide([one!, one!])).toThrow("Unexpected colours `c0, c0`, expected `each once`");
+  expect(() => sideBySide([...colours({}), ...colours({})])).toThrow("Unexpected colours `c0, c0`, expected `each once`");
 });
 
 test("the order in which colours stand changes no verdict", () => {
