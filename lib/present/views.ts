@@ -1,6 +1,7 @@
 import type { Standing } from "../quantities/figure.ts";
 import type { CautionView, HandlingSectionView, HazardView, LabelView } from "./handling-views.ts";
 import type { WhitesPageView } from "./whites-page-views.ts";
+import type { ComparePairView, CompareView } from "./comparison-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "./paint-views.ts";
 
 /**
@@ -319,6 +320,8 @@ export interface PigmentSummaryView {
 
 export interface NeighboursSectionView extends SectionView {
   readonly groups: readonly { readonly heading: string; readonly cards: readonly ColourCardView[] }[];
+  /** Ways to see it beside others. */
+  readonly compare?: { readonly heading: string; readonly links: readonly LinkView[] };
 }
 
 export interface EvidenceSectionView extends SectionView {
@@ -351,6 +354,7 @@ export interface ColourCardView {
 export interface CatalogueGridView extends PageView {
   readonly kind: "catalogue-grid";
   readonly lead: readonly string[];
+  readonly compare: LinkView;
   /** This grid and the tables, the current one marked. */
   readonly orders: readonly LinkView[];
   readonly families: readonly {
@@ -383,6 +387,8 @@ export interface HomeView extends PageView {
     readonly colours: readonly [LeadingColourView, LeadingColourView];
     /** Both under the same few properties. */
     readonly comparison?: TableView;
+    /** Where they stand side by side in full. */
+    readonly compare?: LinkView;
   };
   readonly questionsHeading: string;
   /** What the site answers, each linked to where. */
@@ -518,4 +524,4 @@ export interface NotFoundView extends PageView {
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
   | SheetView | CatalogueGridView | CatalogueTableView | HomeView | PigmentIndexView | PigmentPageView
-  | AnswerIndexView | AnswerPageView | WhitesPageView | MethodsView | SourcesView | AboutView | LabelPageView | NotFoundView;
+  | AnswerIndexView | AnswerPageView | WhitesPageView | MethodsView | SourcesView | AboutView | LabelPageView | CompareView | ComparePairView | NotFoundView;

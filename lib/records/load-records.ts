@@ -7,6 +7,7 @@ import { hazardFaults } from "./hazard-faults.ts";
 import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
 import type { ChartGrounds, Checked, Colour, FilmReading, Records, TintReading } from "./records.ts";
 import { referenceFaults } from "./references.ts";
+import { pairFaults } from "./pair-faults.ts";
 import { paintFaults } from "./paint-faults.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
@@ -29,7 +30,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const colours = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
   const grounds = resolvedGrounds(files.workshop, resolver);
-  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files), ...pigmentFaults(files), ...paintFaults(files), ...hazardFaults(files), ...claimFaults(files));
+  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files), ...pigmentFaults(files), ...paintFaults(files), ...hazardFaults(files), ...claimFaults(files), ...pairFaults(files));
 
   const sorted = inOrder(diagnostics);
   if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error")) return { diagnostics: sorted };

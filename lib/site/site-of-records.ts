@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
 import { catalogueGrid, catalogueTable, ORDERS, orderPath, WHITES_PATH } from "../pages/catalogue-pages.ts";
+import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
 import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
@@ -9,12 +10,14 @@ import { sheetPage } from "../pages/sheet-page.ts";
 import { siteFrame } from "../pages/site-frame.ts";
 import { whitesPage } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../range/near-neutrals.ts";
+import type { ShownColour } from "../present/comparison-views.ts";
 import type { AnyPageView } from "../present/views.ts";
 import { wordedSheet } from "../present/worded-sheet.ts";
 import { ENGLISH } from "../present/words/en/english.ts";
 import { neighboursOf } from "./neighbours.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
 import { rangeOf } from "../range/range.ts";
+import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
 import { allSheets } from "../sheet/all-sheets.ts";
 import { revision } from "../sheet/revision.ts";
@@ -38,14 +41,15 @@ export function siteOf(records: Records, date: string | undefined): { site: Site
     words: ENGLISH, records, sheets: published.map(({ worded }) => worded), range, date,
     revision: revision(published.map((one) => one.revision)),
   };
-  const pages = sitePages(published, context);
+  const shown = shownColours(context);
+  const pages = sitePages(published, shown, context);
   return {
-    site: { pages, files: dataFiles(published, records, date, pages), sheetCount: sheets.length },
+    site: { pages, files: [...dataFiles(published, records, date, pages), ...shown.map(comparisonData)], sheetCount: sheets.length },
     warnings: sheetWarnings(sheets, records, ENGLISH),
   };
 }
 
-function sitePages(published: readonly PublishedSheet[], context: PageContext): PageEntry[] {
+function sitePages(published: readonly PublishedSheet[], shown: readonly ShownColour[], context: PageContext): PageEntry[] {
   const page = (path: string, view: (place: PagePlace) => AnyPageView): PageEntry => {
     const place = pagePlace(path);
     return { path, site: siteFrame(context, place), view: view(place) };
@@ -58,6 +62,8 @@ function sitePages(published: readonly PublishedSheet[], context: PageContext): 
     ...ORDERS.map((order) => page(orderPath(order), (place) => catalogueTable(order, context, place))),
     ...(context.sheets.some(({ sheet }) => isNearNeutral(sheet)) ? [page(WHITES_PATH, (place) => whitesPage(context, place))] : []),
     ...published.map(({ worded, revision: own }) => page(`colours/${worded.sheet.slug}/index.html`, (place) => sheetPage(worded, own, context, place))),
+    page("compare/index.html", (place) => comparePage(context, place)),
+    ...chosenPairs(context.records.workshop).map((pair) => page(`${pairAddress(pair)}index.html`, (place) => comparePairPage(pair, shown, context, place))),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
     ...[...context.records.pigments.values()].map((pigment) => page(`pigments/${pigment.slug}/index.html`, (place) => pigmentPage(pigment, context, place))),
     page("methods/index.html", (place) => methodsPage(context, place)),
@@ -79,4 +85,9 @@ function dataFiles(published: readonly PublishedSheet[], records: Records, date:
     ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({ path: `schema/${name}.schema.json`, text: `${JSON.stringify(schema, null, 2)}\n` })),
     ...(siteAddress === undefined ? [] : [{ path: "sitemap.xml", text: sitemap(siteAddress, pages.map(({ path }) => path)) }]),
   ];
+}
+
+/** What the page Compare fetches of a colour. */
+function comparisonData(colour: ShownColour): DataFile {
+  return { path: `compare/${colour.slug}.json`, text: `${JSON.stringify(colour)}\n` };
 }

@@ -3,6 +3,7 @@
  * the templates without records. No figure here is anybody's reading.
  */
 import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
+import type { ComparePairView, CompareView } from "../../lib/present/comparison-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "../../lib/present/paint-views.ts";
 import { pictogramSvg } from "../../lib/plots/pictogram.ts";
 import { asMarkup } from "../../lib/present/views.ts";
@@ -277,6 +278,7 @@ export const SHEET: SheetView = {
   range: {
     ...section("range", "Among the range", { pictures: [place("place-oil", "Oil index, g of oil to 100 g of pigment", "Among the thirstier colours of the range")] }),
     groups: [{ heading: "Nearest in colour, of other pigment", cards: CARDS.slice(1, 4) }],
+    compare: { heading: "Side by side", links: [{ text: "Beside lamp black", href: "../../compare/?colours=bone-black,lamp-black" }] },
   },
   notations: section("notations", "Notations in full", {
     summary: ["From a reading 45/0 of the workshop’s own drawdown."],
@@ -354,6 +356,7 @@ const ORDERS = (current: string) => ["Swatches by family", "By family", "By valu
 export const GRID: CatalogueGridView = {
   ...PAGE, kind: "catalogue-grid", heading: "Colours",
   lead: ["Every colour with its masstone above and its tint at L* 50 in titanium white below."],
+  compare: { text: "Set two to four of them side by side", href: "../compare/" },
   orders: ORDERS("Swatches by family"),
   families: [
     { id: "black", heading: "Blacks", count: "6 colours", colours: CARDS },
@@ -457,6 +460,24 @@ export const LABEL: LabelPageView = {
 export const NOT_FOUND: NotFoundView = { ...PAGE, kind: "not-found", heading: "No such page", lead: ["The colour may have been renamed or withdrawn."], links: [{ text: "All colours", href: "/colours/" }, { text: "First page", href: "/" }] };
 
 /** Every page kind, and how deep below the root it stands. */
+const COMPARE: CompareView = {
+  ...PAGE, kind: "compare", heading: "Colours side by side", lead: ["Any two to four colours."],
+  form: {
+    heading: "Choose colours", without: "To choose colours here, the page needs its script.", fields: ["First", "Second"], empty: "none", submit: "Set side by side",
+    families: [{ name: "Blacks", colours: [{ slug: "bone-black", name: "Bone Black" }, { slug: "lamp-black", name: "Lamp Black" }] }],
+  },
+  pairsHeading: "Often asked about",
+  pairs: [
+    { heading: "Bone Black and Lamp Black", href: "bone-black-and-lamp-black/", why: "Two blacks of carbon.", strip: familyStrip(["#211f1e", "#1b1c1f"]) },
+    { heading: "Two that nobody read", href: "two-that-nobody-read/" },
+  ],
+};
+
+const COMPARE_PAIR: ComparePairView = {
+  ...PAGE, kind: "compare-pair", heading: "Bone Black and Lamp Black", lead: ["Two blacks of carbon."], panel: panel("pair", "#211f1e", TINTS),
+  comparison: asMarkup(`<p class="comparison__summary">Of what is known, 1 thing differs.</p>`), more: { text: "Choose other colours", href: "../?colours=bone-black,lamp-black" },
+};
+
 export const PAGES: readonly { readonly name: string; readonly root: string; readonly current?: string; readonly view: AnyPageView }[] = [
   { name: "home", root: "", current: "home", view: HOME },
   { name: "catalogue-grid", root: "../", current: "Colours", view: GRID },
@@ -472,5 +493,7 @@ export const PAGES: readonly { readonly name: string; readonly root: string; rea
   { name: "sources", root: "../", current: "Sources", view: SOURCES },
   { name: "about", root: "../", current: "About", view: ABOUT },
   { name: "label", root: "../", current: "Labels", view: LABEL },
+  { name: "compare", root: "../", current: "Compare", view: COMPARE },
+  { name: "compare-pair", root: "../../", view: COMPARE_PAIR },
   { name: "not-found", root: "/", view: NOT_FOUND },
 ];

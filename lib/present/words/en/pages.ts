@@ -1,11 +1,12 @@
 import { HANDLING } from "./handling.ts";
+import { COMPARE_PAGES } from "./compare-pages.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
-  nav: { colours: "Colours", pigments: "Pigments", methods: "Methods", label: "Labels", sources: "Sources", about: "About" },
+  nav: { colours: "Colours", compare: "Compare", pigments: "Pigments", methods: "Methods", label: "Labels", sources: "Sources", about: "About" },
   frame: {
     skip: "Skip to the text", mainNavigation: "Site", onThisPage: "On this page", property: "Property", value: "Value", standing: "Standing",
     method: "Method and source", source: "Source", standingsHeading: "How each figure is known", termsHeading: "Terms", downloadsHeading: "Data",
@@ -196,6 +197,7 @@ export const PAGES = {
   paint: PAINT_PAGES,
   optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
+  compare: COMPARE_PAGES,
   notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },
 };
 
