@@ -4,6 +4,7 @@ import { cautionsSection } from "./cautions-section.ts";
 import { drySection } from "./drying-section.ts";
 import { fillSection } from "./fill-section.ts";
 import { masstoneNotations } from "./masstone-notations.ts";
+import { mixtureSection } from "./mixture-section.ts";
 import { oilSection } from "./oil-section.ts";
 import { opticsSection } from "./optics-section.ts";
 import { permanenceSection } from "./permanence-section.ts";
@@ -20,6 +21,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
   const additions = additionParts(colour, records);
   const oil = oilSection(colour, pigments, vehicle, additions, records);
   const batch = batchSection(colour, pigments, vehicle, additions, oil, records);
+  const mixture = mixtureSection(colour, pigments, fits, records);
   const fit = fits.get(slug) ?? { kind: "refused", reasons: [] };
   return {
     slug, name: record.name,
@@ -29,6 +31,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
     notations: colour.masstone === undefined ? {} : { masstone: masstoneNotations(colour.masstone) },
     tints: tintSections(colour, fit, { path: "oil.paintDensityGPerCm3", figure: oil.paintDensityGPerCm3 }, records),
     optics: opticsSection(colour, pigments, fits, records),
+    ...(mixture === undefined ? {} : { mixture }),
     oil,
     ...(batch === undefined ? {} : { batch }),
     fill: fillSection(colour, pigments, oil),

@@ -6,6 +6,7 @@ import type { LabViewing } from "../colorimetry/viewing.ts";
 import type { DrierMetal } from "../drying/added-drier.ts";
 import type { Oil } from "../formulation/vehicle-density.ts";
 import type { Dispersion, Family, Geometry, Market, RatioKind, VehicleKind } from "../records/schema/terms.ts";
+import type { MixtureSection } from "./mixture-figures.ts";
 import type { BatchSection, DryingSection, FillSection, OilSection, PermanenceSection } from "./paint-sections.ts";
 
 /**
@@ -26,6 +27,8 @@ export interface Sheet {
   readonly notations: { readonly masstone?: MasstoneNotations };
   readonly tints: readonly TintSection[];
   readonly optics: OpticsSection;
+  /** Of colours of two pigments or more. */
+  readonly mixture?: MixtureSection;
   readonly oil: OilSection;
   /** Absent where oil, density or parts are not known: then nothing can be weighed out. */
   readonly batch?: BatchSection;

@@ -6,6 +6,7 @@ import { mixture } from "../../lib/optics/mixture.ts";
 import type { TheoryTint } from "../../lib/optics/first-principles-tint.ts";
 import { particleModel, type RecordedParticle } from "../../lib/optics/particle-model.ts";
 import { blueRuling, leanRuling, type BlueDifference } from "../../lib/optics/theory-rulings.ts";
+import { commonWhites, unknownOilRuling } from "../../lib/optics/whites-of-all.ts";
 import { MIXTURE_RULINGS } from "../../lib/present/words/en/rulings-mixtures.ts";
 import { isRuling } from "../../lib/quantities/ruling.ts";
 import { BLUE, NO_NOISE, syntheticSet, TITANIUM, type Bench } from "../optics/synthetic-drawdowns.ts";
@@ -30,7 +31,12 @@ const tint = (low: number, high: number, bRuns: readonly number[]): TheoryTint =
 const difference = (bluerShare: number): BlueDifference => ({ L: 50, bluerShare, change: { low: -4, middle: -3, high: -2 }, runs: 120 });
 const record: RecordedParticle = { slug: "a", name: "Spinel black", colourIndexName: undefined, sizeUm: 0.4, refractiveIndex: undefined, isClear: false };
 
+const component = (name: string, fit?: LadderModel["fit"], parts?: number) => ({ name, fit, parts });
+const elsewhere = { ...own.fit, whites: own.fit.whites.map((white) => ({ ...white, slug: "lead-white" })) };
+
 const found: unknown[] = [
+  commonWhites([component("Ultramarine", own.fit), component("Burnt umber", own.fit, 1)]), commonWhites([component("Ultramarine", undefined, 1), component("Burnt umber", own.fit, 1)]),
+  commonWhites([component("Ultramarine", own.fit, 1), component("Burnt umber", elsewhere, 1)]), unknownOilRuling([{ name: "Ultramarine Blue", pigmentFraction: undefined }]),
   ...[step(50, 0.2, -2), step(54, 0, -2), step(45, 0, -2), step(51, 3, 1)].map((after) => driftRuling("Ultramarine Blue", FRESH, after)),
   mixture([{ ladder: own, parts: 1 }, { ladder: other, parts: 1 }]),
   particleModel({ ...record, sizeUm: undefined }), particleModel({ ...record, sizeUm: 80 }), particleModel(record), particleModel({ ...record, isClear: true }),

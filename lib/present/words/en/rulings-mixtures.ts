@@ -1,6 +1,6 @@
 import type { RulingWording } from "../words.ts";
-import { decimals, micrometres, percent, sentence, within } from "./rulings-phrases.ts";
-import { numberOf, quantityOf, textOf, type Values } from "./rulings-values.ts";
+import { decimals, micrometres, namesWithin, percent, sentence, within } from "./rulings-phrases.ts";
+import { numberOf, quantityOf, textOf, textsOf, type Values } from "./rulings-values.ts";
 
 /** Where a mixed colour drifts, what keeps colours from being reckoned together, and what theory allows to be said. */
 export const MIXTURE_RULINGS = {
@@ -9,6 +9,10 @@ export const MIXTURE_RULINGS = {
   "drift-grows-darker": (v) => `${losing(v)} it only grows darker (${change(v)}).`,
   "drift-goes-toward": (v) => `${losing(v)} it goes toward ${textOf(v, "toward")} (${change(v)}).`,
   "geometries-differ": (v) => `They are not reckoned together: one was read ${textOf(v, "sample")}, the other ${textOf(v, "reference")}.`,
+  "parts-not-recorded": () => "Nothing is predicted: the parts of its pigments are not in the record.",
+  "component-not-let-down": (v) => `Nothing is predicted: no paint of ${namesWithin(textsOf(v, "components"), "or")} alone has let-downs that can be fitted.`,
+  "no-common-white": (v) => `Nothing is predicted: ${namesWithin(textsOf(v, "components"))} were not let down in one and the same white.`,
+  "oil-of-paint-not-known": (v) => `Nothing is predicted: how much oil is in ${namesWithin(textsOf(v, "paints"))} is not known, and pigment cannot be reckoned as paint.`,
 
   "particle-size-not-known": (v) => `Theory says nothing of ${within(textOf(v, "pigment"))}: the size of its grain is not recorded.`,
   "particle-too-coarse": (v) => `Theory says nothing of ${within(textOf(v, "pigment"))}: its grain (${micrometres(quantityOf(v, "sizeUm"))}) is over ${micrometres(numberOf(v, "limitUm"))}, where a grain scatters as a flat face does.`,
