@@ -9,6 +9,7 @@ import { labelTextView } from "./label-text.ts";
 import { madeOf, madeOfText } from "./made-of.ts";
 import { markdownHtml } from "./markdown.ts";
 import { notationsSection } from "./notations-section.ts";
+import { mixturePart } from "./mixture-part.ts";
 import { oilPart } from "./oil-part.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { permanencePart } from "./permanence-part.ts";
@@ -31,6 +32,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
   const panel = sheetPanel(worded, words, "panel");
   const hazard = hazardView(sheet.cautions, words, "#handling");
   const range = rangeSection(page);
+  const mixture = mixturePart(page);
   const head = pageHead(context, place, sheet.name, text.description(sheet.name, madeOfText(sheet, words)));
   const recordDate = sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate);
   return {
@@ -47,11 +49,12 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
     revision: text.revision(revision, recordDate),
     terms: terms(words, ["masstone", "tint", "Munsell", "oil index"]),
-    contents: contents(page, range !== undefined, records.colours.get(sheet.slug)?.notes !== ""),
+    contents: contents(page, range !== undefined, mixture !== undefined, records.colours.get(sheet.slug)?.notes !== ""),
     whites: whitesSection(page),
     strength: strengthSection(page),
     drying: dryingPart(page),
     permanence: permanencePart(page),
+    ...(mixture === undefined ? {} : { mixture }),
     oil: oilPart(page),
     handling: handlingSection(page),
     pigment: pigmentSection(page),
@@ -82,8 +85,8 @@ function notesSection({ context: { records }, worded: { sheet }, words }: SheetP
   return { notes: { id: "notes", heading: words.pages.sections.notes, body: asMarkup(markdownHtml(notes)), tables: [], sources: [] } };
 }
 
-function contents({ words }: SheetPage, hasRange: boolean, hasNotes: boolean): LinkView[] {
+function contents({ words }: SheetPage, hasRange: boolean, hasMixture: boolean, hasNotes: boolean): LinkView[] {
   const { sections } = words.pages;
-  const absent = new Set([...(hasRange ? [] : ["range"]), ...(hasNotes ? [] : ["notes"])]);
+  const absent = new Set([...(hasRange ? [] : ["range"]), ...(hasMixture ? [] : ["mixture"]), ...(hasNotes ? [] : ["notes"])]);
   return Object.entries(sections).filter(([id]) => !absent.has(id)).map(([id, text]) => ({ text, href: `#${id}` }));
 }

@@ -1,4 +1,5 @@
 import type { Standing } from "../quantities/figure.ts";
+import type { MixtureSectionView } from "./mixture-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "./paint-views.ts";
 
 /**
@@ -233,6 +234,8 @@ export interface SheetView extends PageView {
   readonly strength: SectionView;
   readonly drying: SectionView;
   readonly permanence: SectionView;
+  /** Only of colours of two pigments or more. */
+  readonly mixture?: MixtureSectionView;
   readonly oil: OilSectionView;
   readonly handling: HandlingSectionView;
   readonly pigment: PigmentSectionView;
