@@ -24,6 +24,8 @@ export interface RecordedParticle {
   readonly colourIndexName: string | undefined;
   readonly sizeUm: number | Range | undefined;
   readonly refractiveIndex: number | Range | undefined;
+  /** k of n + i k, of what absorbs. */
+  readonly absorptionIndex?: number | Range | undefined;
   /** Whether it lets light through unabsorbed: whites and extenders. */
   readonly isClear: boolean;
 }
@@ -55,18 +57,20 @@ const LARGEST_UM = 50;
 
 /**
  * The model of a recorded pigment.
+ * A substance of the list goes by its published indices, and any other by those that are recorded.
  * @returns the model; rules `particle-size-not-known`, `particle-too-coarse`, `absorption-not-known` (a pigment that absorbs,
- *   of which only a real index or none is on record), `refractive-index-not-known` (a clear one).
+ *   of which no k is on record), `refractive-index-not-known`.
  */
-export function particleModel({ slug, name, colourIndexName, sizeUm, refractiveIndex, isClear }: RecordedParticle): ParticleModel | Ruling {
+export function particleModel({ slug, name, colourIndexName, sizeUm, refractiveIndex, absorptionIndex, isClear }: RecordedParticle): ParticleModel | Ruling {
   const values = { pigment: name };
   if (sizeUm === undefined) return { rule: "particle-size-not-known", values };
   const size: Range = typeof sizeUm === "number" ? [sizeUm * (1 - SIZE_SHARE), sizeUm * (1 + SIZE_SHARE)] : sizeUm;
   if (!(size[0] > 0 && size[1] <= LARGEST_UM)) return { rule: "particle-too-coarse", values: { ...values, sizeUm: size, limitUm: LARGEST_UM } };
   const known = colourIndexName === undefined ? undefined : SUBSTANCES[colourIndexName];
   if (known !== undefined) return { slug, ...known, sizeUm: size, spreadSource: "particle-spread" };
-  if (!isClear) return { rule: "absorption-not-known", values };
+  if (!isClear && absorptionIndex === undefined) return { rule: "absorption-not-known", values };
   if (refractiveIndex === undefined) return { rule: "refractive-index-not-known", values };
-  const stated = typeof refractiveIndex === "number" ? [refractiveIndex] : [...refractiveIndex];
-  return { slug, indices: stated.map((n) => statedIndex(name, n)), sizeUm: size, sizeKind: "volume median", spread: USUAL_SPREAD, spreadSource: "particle-spread" };
+  const ends = (amount: number | Range): readonly number[] => (typeof amount === "number" ? [amount] : amount);
+  const indices = ends(refractiveIndex).flatMap((n) => ends(isClear ? 0 : absorptionIndex ?? 0).map((k) => statedIndex(name, n, k)));
+  return { slug, indices, sizeUm: size, sizeKind: "volume median", spread: USUAL_SPREAD, spreadSource: "particle-spread" };
 }

@@ -91,11 +91,13 @@ function flatIndex(wavelengthNm: number, n: number): ComplexIndex {
 }
 
 /**
- * A clear substance of which a record knows one index and no dispersion.
+ * A substance of which a record knows one index, and of what absorbs one k, and no dispersion of either.
  * @param n [1], 1 < n < 4.
+ * @param k [1], 0 <= k < 4; 0 of a clear one.
  * @throws RangeError when the index is outside its domain, or NaN.
  */
-export function statedIndex(name: string, n: number): IndexSet {
+export function statedIndex(name: string, n: number, k = 0): IndexSet {
   if (!(n > 1 && n < 4)) throw domainError("refractive index", n, "1 < n < 4");
-  return { name, source: "stated-index", at: (nm) => flatIndex(nm, n) };
+  if (!(k >= 0 && k < 4)) throw domainError("absorption index", k, "0 <= k < 4");
+  return { name, source: "stated-index", at: (nm) => ({ n: flatIndex(nm, n).n, k }) };
 }

@@ -16,6 +16,10 @@ export interface SizeTable {
 
 /** Step in ln d. The narrow resonances of clear spheres would ask for a finer one, but grains are no perfect spheres and have none. */
 const LOG_STEP = 0.04;
+/** Of what absorbs: its K and S run smoothly with size, and the coarser step moves an average by less than a thousandth part. */
+const ABSORBING_LOG_STEP = 0.08;
+/** From this k on nothing is left of a resonance. */
+const ABSORBING_FROM = 0.05;
 /** How many spreads to either side of the median are summed. */
 const REACH = 3;
 
@@ -25,7 +29,7 @@ const REACH = 3;
  * @param logStep step in ln d, for tests of convergence.
  * @throws RangeError when a median or spread is outside its domain, or NaN.
  */
-export function sizeTable(index: IndexSet, mediumIndex: number, wavelengthsNm: readonly number[], mediansUm: Range, spreads: Range, logStep = LOG_STEP): SizeTable {
+export function sizeTable(index: IndexSet, mediumIndex: number, wavelengthsNm: readonly number[], mediansUm: Range, spreads: Range, logStep = usualStep(index, wavelengthsNm)): SizeTable {
   for (const median of mediansUm) requireMedian(median);
   for (const spread of spreads) requireSpread(spread);
   const reach = REACH * Math.log(spreads[1]);
@@ -88,6 +92,10 @@ export function volumeMedianUm(numberMeanUm: number, spread: number): number {
   requireMedian(numberMeanUm);
   requireSpread(spread);
   return numberMeanUm * Math.exp(2.5 * Math.log(spread) ** 2);
+}
+
+function usualStep(index: IndexSet, wavelengthsNm: readonly number[]): number {
+  return wavelengthsNm.every((nm) => index.at(nm).k >= ABSORBING_FROM) ? ABSORBING_LOG_STEP : LOG_STEP;
 }
 
 function requireMedian(um: number): void {

@@ -246,3 +246,33 @@ test("the table of strength kept in lumps: carbon packed half full of oil, at ea
     }
   }
 });
+
+test("two whites draw apart: how the one scatters tells nothing of the other, and their oil is one", () => {
+  // Coupled, the difference between two whites would look surer than it is (it came out at 100 % of the runs instead of nine in ten).
+  const exponents = [...WHITES.values()].map((runs) => runs.map((run) => spectralExponents(run).q));
+  for (const [i, one] of exponents.entries()) {
+    for (const other of exponents.slice(i + 1)) expect(Math.abs(correlation(one, other))).toBeLessThan(0.35);
+  }
+});
+
+function correlation(one: readonly number[], other: readonly number[]): number {
+  const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const [m, n] = [mean(one), mean(other)];
+  const product = (p: readonly number[], q: readonly number[]): number => p.reduce((sum, value, i) => sum + (value - (p === one ? m : n)) * ((q[i] ?? NaN) - (q === one ? m : n)), 0);
+  return product(one, other) / Math.sqrt(product(one, one) * product(other, other));
+}
+
+describe("a black that no row names, by the indices of its record", () => {
+  const black = { slug: "own", name: "Own black", colourIndexName: "PBk 28", sizeUm: [0.3, 0.5] as const, isClear: false };
+  test("needs both: n and k", () => {
+    expect(particleModel({ ...black, refractiveIndex: 2.3 })).toMatchObject({ rule: "absorption-not-known" });
+    expect(particleModel({ ...black, refractiveIndex: undefined, absorptionIndex: 0.5 })).toMatchObject({ rule: "refractive-index-not-known" });
+    const model = particleModel({ ...black, refractiveIndex: [2.2, 2.4], absorptionIndex: 0.5 });
+    if ("rule" in model) throw new Error(model.rule);
+    expect(model.indices.map(({ at }) => at(500))).toEqual([{ n: 2.2, k: 0.5 }, { n: 2.4, k: 0.5 }]);
+    const { tints } = firstPrinciplesTints(model, WHITES);
+    expect(tints.length).toBe(9);
+    expect(tints.every(({ b }) => Number.isFinite(b.middle))).toBe(true);
+  });
+  test.each([4, -0.1, NaN])("a k of %d is refused", (k) => expect(() => statedIndex("x", 2, k)).toThrow("Unexpected absorption index"));
+});
