@@ -36,6 +36,20 @@ export function blueRuling(first: string, second: string, { L, bluerShare, chang
 }
 
 /**
+ * One statement in place of many: what is told the same way of every member of a range.
+ * @param members what it is told of: blacks that are let down "with", or whites that they are let down "in".
+ * @param differences of each member, first less second.
+ * @returns `theory-all-bluer`, with the least share in which it holds and the band of all; undefined when it is not told of each.
+ */
+export function allBluerRuling(members: readonly string[], how: "with" | "in", first: string, second: string, differences: readonly BlueDifference[]): Ruling | undefined {
+  const [one] = differences;
+  if (one === undefined || differences.some((difference) => difference.L !== one.L || difference.bluerShare < ROBUST_SHARE)) return undefined;
+  const share = Math.min(...differences.map(({ bluerShare }) => bluerShare));
+  const change: [number, number] = [Math.min(...differences.map(({ change: { low } }) => low)), Math.max(...differences.map(({ change: { high } }) => high))];
+  return { rule: "theory-all-bluer", values: { members, how, first, second, L: one.L, bluerShare: share, change, runs: one.runs }, standing: "estimated", source: "bohren-huffman-1983" };
+}
+
+/**
  * What may be said of one black in one white by itself.
  * @returns `theory-leans` when the sign of b* holds in nine runs of ten, `theory-lean-not-known` otherwise, with the band.
  */

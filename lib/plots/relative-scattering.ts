@@ -26,7 +26,7 @@ export interface RelativeScattering extends PictureWords {
 /** Tops of the axis. */
 export const SCATTERING_SCALES = [1.5, 2, 3, 4, 6] as const;
 const NM: [number, number] = [400, 700];
-const AREA_HEIGHT = 130;
+const AREA_HEIGHT = 170;
 
 /** The smallest scale that holds every value of several whites. @throws RangeError when none does. */
 export function scatteringScale(values: readonly number[]): (typeof SCATTERING_SCALES)[number] {

@@ -2,6 +2,7 @@ import { formatDiagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { printedDate } from "./printed-date.ts";
 import { siteOf } from "./site-of-records.ts";
+import { theoryCacheOf } from "./theory-cache.ts";
 import type { Site } from "./site.ts";
 
 export interface LiveSite {
@@ -15,7 +16,7 @@ export interface LiveSite {
 export function liveSite(contentDir: string, date: string | undefined): LiveSite {
   const { records, diagnostics } = loadRecords(contentDir);
   if (records === undefined) return { complaints: diagnostics.map(formatDiagnostic) };
-  const { site, warnings } = siteOf(records, printedDate(date, records.newestDate));
+  const { site, warnings } = siteOf(records, printedDate(date, records.newestDate), theoryCacheOf(contentDir));
   const complaints = [...diagnostics, ...warnings].map(formatDiagnostic);
   return warnings.some(({ severity }) => severity === "error") ? { complaints } : { site, complaints };
 }

@@ -21,11 +21,15 @@ import { catalogueCsv } from "./catalogue-csv.ts";
 import { catalogueJson, manifestJson, sheetJson, type PublishedSheet } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
 import { sheetWarnings } from "./sheet-warnings.ts";
+import { theoryOnce } from "./theory-cache.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
 import { sitemap } from "./sitemap.ts";
 
-/** A whole site, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself. */
-export function siteOf(records: Records, date: string | undefined): { site: Site; warnings: readonly Diagnostic[] } {
+/**
+ * A whole site, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself.
+ * @param cacheFolder where a first-principles figure is kept; nothing is kept without it.
+ */
+export function siteOf(records: Records, date: string | undefined, cacheFolder?: string): { site: Site; warnings: readonly Diagnostic[] } {
   const sheets = allSheets(records);
   const range = rangeOf(sheets);
   const published = sheets.map((sheet): PublishedSheet => {
@@ -33,7 +37,7 @@ export function siteOf(records: Records, date: string | undefined): { site: Site
     return { worded, revision: revision(worded.plain), neighbours: neighboursOf(sheet, sheets, range) };
   });
   const context: PageContext = {
-    words: ENGLISH, records, sheets: published.map(({ worded }) => worded), range, date,
+    words: ENGLISH, records, sheets: published.map(({ worded }) => worded), range, date, theory: theoryOnce(records, cacheFolder),
     revision: revision(published.map((one) => one.revision)),
   };
   const pages = sitePages(published, context);

@@ -3,12 +3,20 @@ import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync
 import { dirname, join, resolve } from "node:path";
 import type { ParticleModel } from "../optics/particle-model.ts";
 import { blackTheory, modelInputs, theoryProbe, whiteRuns, whiteTheory, type TheoryFigure, type TheoryModels } from "../optics/theory-figure.ts";
+import type { Records } from "../records/records.ts";
+import { theoryModels } from "../sheet/theory-models.ts";
 
 /** Beside the content folder; it keeps itself out of version control, and may be thrown away at any time. */
 export const CACHE_FOLDER = ".mullstone-cache";
 
 export function theoryCacheOf(contentDir: string): string {
   return join(dirname(resolve(contentDir)), CACHE_FOLDER);
+}
+
+/** The first-principles figure of a range's pigments, when a page first asks for it. */
+export function theoryOnce(records: Records, folder: string | undefined): () => TheoryFigure {
+  let figure: TheoryFigure | undefined;
+  return () => (figure ??= theoryFigure(theoryModels(records), folder));
 }
 
 /**

@@ -9,7 +9,7 @@ import { PARTICLE_GRID, particleRuns, RUN_COUNT, type ParticleRun } from "../../
 import { quasiRandomPoint } from "../../lib/optics/quasi-random.ts";
 import { CALCITE, LEAD_CARBONATE, RUTILE, statedIndex, ZINCITE, type IndexSet } from "../../lib/optics/refractive-index.ts";
 import { sizeAverage, sizeTable, volumeMedianUm } from "../../lib/optics/size-average.ts";
-import { blueDifference, blueRuling, bluenessByExponents, BLUENESS_SCATTER, leanRuling, scatteringBands, spectralExponents } from "../../lib/optics/theory-rulings.ts";
+import { allBluerRuling, blueDifference, blueRuling, bluenessByExponents, BLUENESS_SCATTER, leanRuling, scatteringBands, spectralExponents } from "../../lib/optics/theory-rulings.ts";
 import { OPTICS_SOURCES } from "../../lib/sources/optics.ts";
 import { checkTable } from "../support/checks.ts";
 
@@ -275,4 +275,15 @@ describe("a black that no row names, by the indices of its record", () => {
     expect(tints.every(({ b }) => Number.isFinite(b.middle))).toBe(true);
   });
   test.each([4, -0.1, NaN])("a k of %d is refused", (k) => expect(() => statedIndex("x", 2, k)).toThrow("Unexpected absorption index"));
+});
+
+test("one statement for all, only where it is told of each", () => {
+  const differences = ["lamp", "furnace", "iron", "bone"].map((black) => blueDifference(tint(black, "titanium", 50), tint(black, "lead", 50)));
+  const all = allBluerRuling(["a", "b", "c", "d"], "with", "titanium", "lead", differences);
+  expect(all).toMatchObject({ rule: "theory-all-bluer", values: { bluerShare: Math.min(...differences.map(({ bluerShare }) => bluerShare)) } });
+  const [first, ...rest] = differences;
+  if (first === undefined) throw new Error("Unexpected end of blacks");
+  expect(allBluerRuling(["a"], "in", "x", "y", [{ ...first, bluerShare: 0.9 }])?.rule).toBe("theory-all-bluer");
+  expect(allBluerRuling(["a"], "in", "x", "y", [{ ...first, bluerShare: 0.89 }, ...rest])).toBeUndefined();
+  expect(allBluerRuling([], "in", "x", "y", [])).toBeUndefined();
 });

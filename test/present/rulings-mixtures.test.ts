@@ -5,7 +5,7 @@ import { ladderModel, type LadderModel } from "../../lib/optics/ladder.ts";
 import { mixture } from "../../lib/optics/mixture.ts";
 import type { TheoryTint } from "../../lib/optics/first-principles-tint.ts";
 import { particleModel, type RecordedParticle } from "../../lib/optics/particle-model.ts";
-import { blueRuling, leanRuling, type BlueDifference } from "../../lib/optics/theory-rulings.ts";
+import { allBluerRuling, blueRuling, leanRuling, type BlueDifference } from "../../lib/optics/theory-rulings.ts";
 import { commonWhites, unknownOilRuling } from "../../lib/optics/whites-of-all.ts";
 import { MIXTURE_RULINGS } from "../../lib/present/words/en/rulings-mixtures.ts";
 import { isRuling } from "../../lib/quantities/ruling.ts";
@@ -41,7 +41,7 @@ const found: unknown[] = [
   mixture([{ ladder: own, parts: 1 }, { ladder: other, parts: 1 }]),
   particleModel({ ...record, sizeUm: undefined }), particleModel({ ...record, sizeUm: 80 }), particleModel(record), particleModel({ ...record, isClear: true }),
   ...[1, 0, 0.5].map((share) => blueRuling("Lamp black", "Furnace black", difference(share))),
-  leanRuling("Lamp black", "Titanium White", tint(-6, -3, [-6, -5, -3])), leanRuling("Lamp black", "Lead White", tint(-1, 3, [-1, 1, 3])),
+  allBluerRuling(["Lamp black", "Bone black"], "with", "titanium white", "lead white", [difference(0.95), difference(0.93)]), leanRuling("Lamp black", "Titanium White", tint(-6, -3, [-6, -5, -3])), leanRuling("Lamp black", "Lead White", tint(-1, 3, [-1, 1, 3])),
 ];
 
 holdSentences("sentences of mixtures and theory", MIXTURE_RULINGS, found.filter(isRuling));

@@ -1,4 +1,5 @@
 import { LABEL_PAGE } from "./label-page.ts";
+import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 
@@ -203,6 +204,7 @@ export const PAGES = {
       ["limits", "What it is not", "A sheet is not a safety data sheet and not a certificate. A screen does not show a paint: a painted drawdown rules."],
     ] as const,
   },
+  blacks: BLACKS_PAGES,
   mixture: MIXTURE_PAGES,
   paint: PAINT_PAGES,
   labelPage: LABEL_PAGE,
