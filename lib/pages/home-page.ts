@@ -2,6 +2,7 @@ import { asMarkup, type HomeView, type LeadingColourView, type TableView } from 
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { FAMILIES } from "../present/words/en/trade.ts";
 import { familyStrip } from "../plots/small-swatch.ts";
+import { answerEntry } from "./answer-entry.ts";
 import { byFamily } from "./catalogue-pages.ts";
 import { madeOfText } from "./made-of.ts";
 import { ownColour } from "./own-colour.ts";
@@ -36,7 +37,8 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
         ...(colours.length === 0 ? {} : { strip: asMarkup(familyStrip(colours)) }),
       };
     }),
-    answers: [],
+    ...(context.answers.length === 0 ? {} : { answersHeading: words.pages.answers.homeHeading }),
+    answers: context.answers.map((answer) => answerEntry(answer, words, place)),
   };
 }
 

@@ -1,6 +1,7 @@
 import { asMarkup, type LinkView, type SheetView } from "../present/views.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
+import { answerEntry } from "./answer-entry.ts";
 import { evidenceSection } from "./evidence-section.ts";
 import { dryingPart } from "./drying-part.ts";
 import { handlingSection, hazardView } from "./handling-section.ts";
@@ -33,6 +34,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
   const hazard = hazardView(sheet.cautions, words, "#handling");
   const range = rangeSection(page);
   const mixture = mixturePart(page);
+  const questions = questionsSection(page);
   const head = pageHead(context, place, sheet.name, text.description(sheet.name, madeOfText(sheet, words)));
   const recordDate = sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate);
   return {
@@ -49,7 +51,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
     revision: text.revision(revision, recordDate),
     terms: terms(words, ["masstone", "tint", "Munsell", "oil index"]),
-    contents: contents(page, range !== undefined, mixture !== undefined, records.colours.get(sheet.slug)?.notes !== ""),
+    contents: contents(page, { range: range !== undefined, mixture: mixture !== undefined, notes: records.colours.get(sheet.slug)?.notes !== "", questions: questions !== undefined }),
     whites: whitesSection(page),
     strength: strengthSection(page),
     drying: dryingPart(page),
@@ -60,6 +62,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     pigment: pigmentSection(page),
     ...notesSection(page),
     ...(range === undefined ? {} : { range }),
+    ...(questions === undefined ? {} : { questions }),
     label: labelTextView(page),
     notations: notationsSection(page),
     evidence: evidenceSection(page),
@@ -71,7 +74,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
 }
 
 /** What a colour does in the whites; of a white, that others are let down in it. */
-function oneSentence(sheet: Sheet, { words, sheets }: PageContext): string {
+export function oneSentence(sheet: Sheet, { words, sheets }: PageContext): string {
   const text = words.pages.sheet;
   if (sheet.tints.length > 0) return words.tintSentence(sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })));
   const letDown = coloursLetDownIn(sheet.slug, sheets);
@@ -85,8 +88,12 @@ function notesSection({ context: { records }, worded: { sheet }, words }: SheetP
   return { notes: { id: "notes", heading: words.pages.sections.notes, body: asMarkup(markdownHtml(notes)), tables: [], sources: [] } };
 }
 
-function contents({ words }: SheetPage, hasRange: boolean, hasMixture: boolean, hasNotes: boolean): LinkView[] {
-  const { sections } = words.pages;
-  const absent = new Set([...(hasRange ? [] : ["range"]), ...(hasMixture ? [] : ["mixture"]), ...(hasNotes ? [] : ["notes"])]);
-  return Object.entries(sections).filter(([id]) => !absent.has(id)).map(([id, text]) => ({ text, href: `#${id}` }));
+/** Answers that name the colour. */
+function questionsSection({ context, worded: { sheet }, words, place }: SheetPage): SheetView["questions"] {
+  const naming = context.answers.filter(({ colours }) => colours.includes(sheet.slug));
+  return naming.length === 0 ? undefined : { id: "questions", heading: words.pages.sections.questions, answers: naming.map((answer) => answerEntry(answer, words, place)) };
+}
+
+function contents({ words }: SheetPage, present: Readonly<Record<string, boolean>>): LinkView[] {
+  return Object.entries(words.pages.sections).filter(([id]) => present[id] !== false).map(([id, text]) => ({ text, href: `#${id}` }));
 }

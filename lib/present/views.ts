@@ -1,4 +1,5 @@
 import type { Standing } from "../quantities/figure.ts";
+import type { AnswerEntryView, AnswerIndexView, AnswerPageView, ReplyView } from "./answer-views.ts";
 import type { MixtureSectionView } from "./mixture-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "./paint-views.ts";
 
@@ -243,6 +244,10 @@ export interface SheetView extends PageView {
   readonly notes?: ProseSectionView;
   /** Place among the range and neighbours. */
   readonly range?: NeighboursSectionView;
+  /** Answers that name this colour. */
+  readonly questions?: { readonly id: string; readonly heading: string; readonly answers: readonly AnswerEntryView[] };
+  /** A reply to whoever asks about it; the site adds it to the sheet. */
+  readonly reply?: ReplyView;
   /** To copy. */
   readonly label: LabelTextView;
   readonly notations: SectionView;
@@ -484,36 +489,6 @@ export interface PigmentPageView extends PageView {
   readonly colours: readonly ColourCardView[];
   /** Said in place of `colours` when no colour is made from it. */
   readonly noColours?: string;
-  readonly terms: readonly TermView[];
-  readonly revision: string;
-}
-
-export interface AnswerEntryView {
-  readonly question: string;
-  readonly href: string;
-  readonly summary: string;
-  readonly date?: string;
-}
-
-export interface AnswerIndexView extends PageView {
-  readonly kind: "answer-index";
-  readonly lead: readonly string[];
-  readonly answers: readonly AnswerEntryView[];
-  /** Said in place of an empty list. */
-  readonly noAnswers?: string;
-}
-
-export interface AnswerPageView extends PageView {
-  readonly kind: "answer";
-  /** The short answer, in reading size. */
-  readonly summary: string;
-  /** Rendered from the record's Markdown, raw HTML escaped. */
-  readonly body: Markup;
-  readonly pictures: readonly PictureView[];
-  /** What the answer relies on, with the figures as they stand now. */
-  readonly claims?: PropertyTableView;
-  readonly coloursHeading: string;
-  readonly colours: readonly ColourCardView[];
   readonly terms: readonly TermView[];
   readonly revision: string;
 }

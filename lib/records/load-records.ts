@@ -31,7 +31,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
 
   const sorted = inOrder(diagnostics);
   if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error")) return { diagnostics: sorted };
-  const newestDate = [...datesOf([files.workshop, ...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values(), ...files.sources.values()].map(({ record }) => record))].sort().at(-1);
+  const newestDate = [...datesOf([files.workshop, ...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values(), ...files.sources.values(), ...files.answers.values()].map(({ record }) => record))].sort().at(-1);
   return {
     diagnostics: sorted,
     records: {
@@ -40,6 +40,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
       vehicles: checked(files.vehicles),
       colours: new Map(colours.map((colour) => [colour.slug, colour])),
       sources: bibliography(files),
+      answers: new Map([...files.answers].map(([slug, { file, record, yaml, body, bodyLine }]) => [slug, { slug, file, record, body, bodyLine, place: yaml.place }])),
       ...(newestDate === undefined ? {} : { newestDate }),
     },
   };

@@ -1,11 +1,14 @@
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { AnswerRecord } from "./schema/answer.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
 import type { Geometry, RatioKind } from "./schema/terms.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
+import type { RecordPath } from "./yaml-record.ts";
 
 /** Surface constants of Saunderson's correction [1]. */
 export interface Surface { readonly k1: number; readonly k2: number }
@@ -78,6 +81,15 @@ export interface Colour extends Checked<ColourRecord> {
   readonly films: readonly FilmReading[];
 }
 
+/** An answer to a customers' question, with the places of what it says, since its claims are held only when the sheets are there. */
+export interface Answer extends Checked<AnswerRecord> {
+  /** Markdown with shortcodes, as written, and the line of the file on which it begins. */
+  readonly body: string;
+  readonly bodyLine: number;
+  /** The place of a value of its front matter. */
+  readonly place: (path: RecordPath) => Diagnostic["place"];
+}
+
 /** A workshop's checked records: every reference in them leads somewhere. Maps are in order of slug. */
 export interface Records {
   readonly workshop: WorkshopRecord;
@@ -85,6 +97,7 @@ export interface Records {
   readonly vehicles: ReadonlyMap<string, Checked<VehicleRecord>>;
   readonly colours: ReadonlyMap<string, Colour>;
   readonly sources: ReadonlyMap<SourceKey, Source>;
+  readonly answers: ReadonlyMap<string, Answer>;
   /** The newest date in any record; absent when none is dated. */
   readonly newestDate?: string;
 }

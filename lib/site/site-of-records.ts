@@ -1,28 +1,23 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { answerIndex, answerPage, answerPath } from "../answers/answer-pages.ts";
+import { sheetReply } from "../answers/reply-view.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
 import { catalogueGrid, catalogueTable, ORDERS, orderPath } from "../pages/catalogue-pages.ts";
 import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
-import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
+import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { siteFrame } from "../pages/site-frame.ts";
 import type { AnyPageView } from "../present/views.ts";
-import { wordedSheet } from "../present/worded-sheet.ts";
-import { ENGLISH } from "../present/words/en/english.ts";
-import { neighboursOf } from "./neighbours.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
-import { rangeOf } from "../range/range.ts";
 import type { Records } from "../records/records.ts";
-import { allSheets } from "../sheet/all-sheets.ts";
-import { revision } from "../sheet/revision.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
 import { catalogueJson, manifestJson, sheetJson, type PublishedSheet } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
-import { sheetWarnings } from "./sheet-warnings.ts";
-import { theoryOnce } from "./theory-cache.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
+import { workedSite, type WorkedSite } from "./site-context.ts";
 import { sitemap } from "./sitemap.ts";
 
 /**
@@ -30,24 +25,15 @@ import { sitemap } from "./sitemap.ts";
  * @param cacheFolder where a first-principles figure is kept; nothing is kept without it.
  */
 export function siteOf(records: Records, date: string | undefined, cacheFolder?: string): { site: Site; warnings: readonly Diagnostic[] } {
-  const sheets = allSheets(records);
-  const range = rangeOf(sheets);
-  const published = sheets.map((sheet): PublishedSheet => {
-    const worded = wordedSheet(sheet, ENGLISH);
-    return { worded, revision: revision(worded.plain), neighbours: neighboursOf(sheet, sheets, range) };
-  });
-  const context: PageContext = {
-    words: ENGLISH, records, sheets: published.map(({ worded }) => worded), range, date, theory: theoryOnce(records, cacheFolder),
-    revision: revision(published.map((one) => one.revision)),
-  };
-  const pages = sitePages(published, context);
+  const worked = workedSite(records, date, cacheFolder);
+  const pages = sitePages(worked);
   return {
-    site: { pages, files: dataFiles(published, records, date, pages), sheetCount: sheets.length },
-    warnings: sheetWarnings(sheets, records, ENGLISH),
+    site: { pages, files: dataFiles(worked.published, records, date, pages), sheetCount: worked.published.length },
+    warnings: worked.diagnostics,
   };
 }
 
-function sitePages(published: readonly PublishedSheet[], context: PageContext): PageEntry[] {
+function sitePages({ published, context, answers }: WorkedSite): PageEntry[] {
   const page = (path: string, view: (place: PagePlace) => AnyPageView): PageEntry => {
     const place = pagePlace(path);
     return { path, site: siteFrame(context, place), view: view(place) };
@@ -58,7 +44,9 @@ function sitePages(published: readonly PublishedSheet[], context: PageContext): 
     page("index.html", (place) => homePage(context, place)),
     page(orderPath("grid"), (place) => catalogueGrid(context, place)),
     ...ORDERS.map((order) => page(orderPath(order), (place) => catalogueTable(order, context, place))),
-    ...published.map(({ worded, revision: own }) => page(`colours/${worded.sheet.slug}/index.html`, (place) => sheetPage(worded, own, context, place))),
+    ...published.map(({ worded, revision: own }) => page(`colours/${worded.sheet.slug}/index.html`, (place) => ({ ...sheetPage(worded, own, context, place), reply: sheetReply(worded, context) }))),
+    ...(answers.held.length === 0 ? [] : [page("answers/index.html", (place) => answerIndex(context, place))]),
+    ...answers.held.map((held) => page(answerPath(held.answer.slug), (place) => answerPage(held, context, place, answers.index))),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
     ...[...context.records.pigments.values()].map((pigment) => page(`pigments/${pigment.slug}/index.html`, (place) => pigmentPage(pigment, context, place))),
     page("methods/index.html", (place) => methodsPage(context, place)),

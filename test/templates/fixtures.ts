@@ -2,10 +2,11 @@
  * Invented pages, typed by the views: enough of each kind to lay out and check
  * the templates without records. No figure here is anybody's reading.
  */
+import type { AnswerIndexView, AnswerPageView, ReplyView } from "../../lib/present/answer-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "../../lib/present/paint-views.ts";
 import { asMarkup } from "../../lib/present/views.ts";
 import type {
-  AboutView, AnswerIndexView, AnswerPageView, AnyPageView, CatalogueGridView, CatalogueTableView, CellView, ColourCardView, HazardView, HomeView,
+  AboutView, AnyPageView, CatalogueGridView, CatalogueTableView, CellView, ColourCardView, HazardView, HomeView,
   MethodsView, NotFoundView, PigmentIndexView, PigmentPageView, PropertyView, SectionView, SheetView, SiteView, SourcesView, StandingKind, StandingView, TableView,
 } from "../../lib/present/views.ts";
 import { cellSwatch, curve, familyStrip, ladder, panel, place, swatch, trail } from "./drawings.ts";
@@ -411,11 +412,23 @@ export const PIGMENT: PigmentPageView = {
 };
 
 export const ANSWER_INDEX: AnswerIndexView = { ...PAGE, kind: "answer-index", heading: "Answers", lead: ["Questions that customers have asked."], answers: HOME.answers };
+const REPLY: ReplyView = {
+  heading: "A reply to send", lead: "Plain text, ready to paste.", text: "Thank you for asking.\n\nIt is the white.", textLabel: "Reply", rows: 4, copy: "Copy", copied: "Copied.", notCopied: "Not copied.",
+  question: "Why?", questionLabel: "What was asked", coloursLabel: "Colours", figuresLabel: "Figures", material: `{"thanks":"Thank you for asking."}`,
+  colours: [{ value: "bone-black", text: "Bone black", chosen: true }, { value: "lamp-black", text: "Lamp black", chosen: false }],
+  figures: [{ value: "drying.class", text: "Drying", chosen: true }],
+};
 export const ANSWER: AnswerPageView = {
-  ...PAGE, kind: "answer", heading: "Why is my black blue in one white and brown in another?", summary: "Because the white scatters blue light more than red, and the black takes away what is left.",
-  body: asMarkup("<p>A grey is what a black leaves of a white’s light. <strong>At equal lightness</strong> the difference is the white’s.</p><h2>What to do</h2><p>Choose the white first, and <em>then</em> the black.</p><ul><li>Titanium white: bluer.</li><li>Lead white: warmer.</li></ul>"),
-  pictures: [trail("answer-trail", "Two ladders part")], claims: { caption: "What this answer relies on", rows: [row("b* of bone black at L* 50 in titanium white", "−5.8", undefined, known("derived"))] },
-  coloursHeading: "Colours named", colours: CARDS.slice(0, 2), terms: [], revision: "Checked against the records of 3 November 2026",
+  ...PAGE, kind: "answer", heading: "Why is my black blue in one white and brown in another?", summary: { body: asMarkup("Because the white scatters blue light more than red, and the black takes away what is left.") },
+  parts: [
+    { kind: "prose", body: asMarkup("<p>A grey is what a black leaves of a white’s light. <strong>At equal lightness</strong> the difference is the white’s.</p><h2>What to do</h2><p>Choose the white first, and <em>then</em> the black.</p><ul><li>Titanium white: bluer.</li><li>Lead white: warmer.</li></ul>") },
+    { kind: "picture", picture: trail("answer-trail", "Two ladders part") }, { kind: "table", table: STEPS },
+  ],
+  claims: {
+    heading: "What this answer rests on", lead: "Held against the records.",
+    table: { caption: "Statements", columns: [{ head: "Statement" }, { head: "Today" }, { head: "Records to" }], rows: [[{ text: "Bone black: b* in titanium white at L* 50 is below −3" }, { text: "−5.8", standing: known("derived") }, { text: "3 November 2026", note: "does not hold today" }]] },
+  },
+  coloursHeading: "Colours named", colours: CARDS.slice(0, 2), reply: REPLY, revision: "Checked against the records of 3 November 2026.", all: { text: "All answers", href: "../" },
 };
 export const METHODS: MethodsView = {
   ...PAGE, kind: "methods", heading: "Methods", lead: ["How each figure is come by, and how far to trust it."], standingsHeading: "How each figure is known",

@@ -1,3 +1,4 @@
+import { ANSWER_PAGES } from "./answer-pages.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
@@ -5,7 +6,7 @@ import { PAINT_PAGES } from "./paint-pages.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
-  nav: { colours: "Colours", pigments: "Pigments", methods: "Methods", label: "Labels", sources: "Sources", about: "About" },
+  nav: { colours: "Colours", answers: "Answers", pigments: "Pigments", methods: "Methods", label: "Labels", sources: "Sources", about: "About" },
   frame: {
     skip: "Skip to the text", mainNavigation: "Site", onThisPage: "On this page", property: "Property", value: "Value", standing: "Standing",
     method: "Method and source", source: "Source", standingsHeading: "How each figure is known", termsHeading: "Terms", downloadsHeading: "Data",
@@ -50,7 +51,7 @@ export const PAGES = {
   },
   sections: {
     whites: "In the whites", strength: "Strength, hiding, glaze", drying: "Drying and layering", permanence: "Permanence", mixture: "As a mixture", oil: "Oil and finish",
-    handling: "Handling", pigment: "The pigment", notes: "From the workshop", range: "Among the range", label: "Label text", notations: "Notations in full", evidence: "Evidence",
+    handling: "Handling", pigment: "The pigment", notes: "From the workshop", range: "Among the range", questions: "Questions about this colour", reply: "Reply", label: "Label text", notations: "Notations in full", evidence: "Evidence",
   },
   whites: {
     none: "No tint has been recorded: what it does in a white is not stated. A let-down of 1:20 and one of 1:100 in a white would tell.",
@@ -208,6 +209,7 @@ export const PAGES = {
   mixture: MIXTURE_PAGES,
   paint: PAINT_PAGES,
   labelPage: LABEL_PAGE,
+  answers: ANSWER_PAGES,
   notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },
 };
 
