@@ -11,6 +11,7 @@ import { labelTextView } from "./label-text.ts";
 import { madeOf, madeOfText } from "./made-of.ts";
 import { notesSection } from "./notes-section.ts";
 import { notationsSection } from "./notations-section.ts";
+import { mixturePart } from "./mixture-part.ts";
 import { oilPart } from "./oil-part.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { permanencePart } from "./permanence-part.ts";
@@ -34,6 +35,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
   const hazard = hazardView(sheet.cautions, sheet.cautions, "paste", words, "#handling");
   const range = rangeSection(page);
   const notes = notesSection(page);
+  const mixture = mixturePart(page);
   const questions = questionsSection(page);
   const head = pageHead(context, place, sheet.name, text.description(sheet.name, madeOfText(sheet, words)));
   const recordDate = sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate);
@@ -51,11 +53,12 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
     revision: text.revision(revision, recordDate),
     terms: terms(words, ["masstone", "tint", "Munsell", "oil index"]),
-    contents: contents(page, { range: range !== undefined, notes: notes !== undefined, questions: questions !== undefined }),
+    contents: contents(page, { range: range !== undefined, mixture: mixture !== undefined, notes: notes !== undefined, questions: questions !== undefined }),
     whites: whitesSection(page),
     strength: strengthSection(page),
     drying: dryingPart(page),
     permanence: permanencePart(page),
+    ...(mixture === undefined ? {} : { mixture }),
     oil: oilPart(page),
     handling: handlingSection(page),
     pigment: pigmentSection(page),

@@ -3,6 +3,7 @@ import type { CautionView, HandlingSectionView, HazardView, LabelView } from "./
 import type { WhitesPageView } from "./whites-page-views.ts";
 import type { ComparePairView, CompareView } from "./comparison-views.ts";
 import type { AnswerEntryView, AnswerIndexView, AnswerPageView, ReplyView } from "./answer-views.ts";
+import type { MixtureSectionView } from "./mixture-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "./paint-views.ts";
 
 /**
@@ -236,6 +237,8 @@ export interface SheetView extends PageView {
   readonly strength: SectionView;
   readonly drying: SectionView;
   readonly permanence: SectionView;
+  /** Only of colours of two pigments or more. */
+  readonly mixture?: MixtureSectionView;
   readonly oil: OilSectionView;
   readonly handling: HandlingSectionView;
   readonly pigment: PigmentSectionView;

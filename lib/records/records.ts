@@ -2,7 +2,6 @@ import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { AnswerRecord } from "./schema/answer.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";

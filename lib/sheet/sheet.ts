@@ -8,6 +8,7 @@ import type { Oil } from "../formulation/vehicle-density.ts";
 import type { Dispersion, Family, Geometry, RatioKind, VehicleKind } from "../records/schema/terms.ts";
 import type { CautionsSection, OfferSection } from "./handling-sections.ts";
 import type { DispersionFigures, ExtenderFigures, FitFigures, GlossDepthFigures } from "./optics-figures.ts";
+import type { MixtureSection } from "./mixture-figures.ts";
 import type { BatchSection, DryingSection, FillSection, OilSection, PermanenceSection } from "./paint-sections.ts";
 
 /**
@@ -28,6 +29,8 @@ export interface Sheet {
   readonly notations: { readonly masstone?: MasstoneNotations };
   readonly tints: readonly TintSection[];
   readonly optics: OpticsSection;
+  /** Of colours of two pigments or more. */
+  readonly mixture?: MixtureSection;
   readonly oil: OilSection;
   /** Absent where oil, density or parts are not known: then nothing can be weighed out. */
   readonly batch?: BatchSection;

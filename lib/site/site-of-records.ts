@@ -25,9 +25,12 @@ import type { DataFile, PageEntry, Site } from "./site.ts";
 import { workedSite, type WorkedSite } from "./site-context.ts";
 import { sitemap } from "./sitemap.ts";
 
-/** A whole site, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself. */
-export function siteOf(records: Records, date: string | undefined): { site: Site; warnings: readonly Diagnostic[] } {
-  const worked = workedSite(records, date);
+/**
+ * A whole site, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself.
+ * @param cacheFolder where a first-principles figure is kept; nothing is kept without it.
+ */
+export function siteOf(records: Records, date: string | undefined, cacheFolder?: string): { site: Site; warnings: readonly Diagnostic[] } {
+  const worked = workedSite(records, date, cacheFolder);
   const shown = shownColours(worked.context);
   const pages = sitePages(worked, shown);
   return {

@@ -3,6 +3,8 @@ import { COMPARE_PAGES } from "./compare-pages.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
+import { BLACKS_PAGES } from "./blacks-pages.ts";
+import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
@@ -51,7 +53,7 @@ export const PAGES = {
     noSentence: "No tint has been recorded, so what it does in a white is not stated.",
   },
   sections: {
-    whites: "In the whites", strength: "Strength, hiding, glaze", drying: "Drying and layering", permanence: "Permanence", oil: "Oil and finish",
+    whites: "In the whites", strength: "Strength, hiding, glaze", drying: "Drying and layering", permanence: "Permanence", mixture: "As a mixture", oil: "Oil and finish",
     handling: "Handling", pigment: "The pigment", notes: "From the workshop", range: "Among the range", questions: "Questions about this colour", reply: "Reply", label: "Label text", notations: "Notations in full", evidence: "Evidence",
   },
   whites: {
@@ -195,6 +197,8 @@ export const PAGES = {
       ["limits", "What it is not", "A sheet is not a safety data sheet and not a certificate. A screen does not show a paint: a painted drawdown rules."],
     ] as const,
   },
+  blacks: BLACKS_PAGES,
+  mixture: MIXTURE_PAGES,
   paint: PAINT_PAGES,
   optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
@@ -216,7 +220,7 @@ export function lowerFirst(text: string): string {
 
 /** A colour's name, which may be written with capitals throughout, as it stands inside a sentence: "titanium white". */
 export function inSentence(name: string): string {
-  return name.split(" ").map(lowerFirst).join(" ");
+  return name.split(" ").map((word) => word.split("-").map(lowerFirst).join("-")).join(" ");
 }
 export function upperFirst(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
