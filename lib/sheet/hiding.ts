@@ -42,7 +42,7 @@ export function hiding(colour: Colour, volumeSolids: Placed<Quantity>, records: 
   return {
     contrastRatio,
     hidingFilmUm: hidingFilm,
-    coverageCm2PerMl: workedOut({ name: "10 000 / film that hides [um] x volume solids", unit: "cm2/ml" },
+    coverageCm2PerMl: workedOut({ name: "10 000 / film that hides [\u00b5m] x volume solids", unit: "cm2/ml" },
       { hidingFilm: { path: "optics.hidingFilmUm", figure: hidingFilm }, volumeSolids }, (v) => coverageCm2PerMl(v.hidingFilm) * v.volumeSolids),
     opacityClass: ruledOut({ name: `opacity of a film of ${OPACITY_LIMITS.filmUm} \u00b5m`, unit: "", source: "optics-practice" },
       { ratio: { path: "optics.contrastRatio", figure: contrastRatio } }, () => String(opacityRuling(Math.min(ratio, 1.05), OPACITY_LIMITS.filmUm).values["class"])),

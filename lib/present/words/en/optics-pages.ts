@@ -2,7 +2,7 @@
 export const OPTICS_PAGES = {
   strength: {
     byPigment: "By mass of dry pigment", dispersion: "Mulled and milled",
-    glossTitle: "Gloss and depth: the masstone glossy, satin and matte", glossAxis: "To an eye that looks past the glare", glossIncluded: "gloss included",
+    glossTitle: "Gloss and depth: the masstone glossy, satin and matte", glossAxis: "Past the glare, as an eye sees it; the last with gloss included", glossIncluded: "included",
     glossDepth: (L: string, value: string) => `L* ${L}, value ${value}`,
     glossLabelDepth: (L: string) => `L* ${L}`,
     glossDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
