@@ -2,13 +2,14 @@ import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts"
 import { loadRecords } from "../records/load-records.ts";
 import { claimsAs } from "../site/claims-as.ts";
 import { workedSite } from "../site/site-context.ts";
+import { theoryCacheOf } from "../site/theory-cache.ts";
 import type { CommandOptions } from "./command-line.ts";
 
 /** Check the records, the sheets against them and the answers against the sheets; write nothing. */
 export function check({ contentDir, strict, claims }: CommandOptions): number {
   const started = performance.now();
   const { records, diagnostics: told } = loadRecords(contentDir);
-  const diagnostics = records === undefined ? told : [...told, ...claimsAs(claims, workedSite(records, undefined).diagnostics)];
+  const diagnostics = records === undefined ? told : [...told, ...claimsAs(claims, workedSite(records, undefined, theoryCacheOf(contentDir, false)).diagnostics)];
   printDiagnostics(diagnostics);
   const answers = records === undefined || records.answers.size === 0 ? "" : `, ${counted(records.answers.size, "answer")}`;
   const colours = records === undefined ? "no sheets" : counted(records.colours.size, "colour");
