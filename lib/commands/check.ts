@@ -3,13 +3,14 @@ import { loadRecords } from "../records/load-records.ts";
 import { hazardNotes } from "../site/hazard-notes.ts";
 import { claimsAs } from "../site/claims-as.ts";
 import { workedSite } from "../site/site-context.ts";
+import { theoryCacheOf } from "../site/theory-cache.ts";
 import type { CommandOptions } from "./command-line.ts";
 
 /** Check the records, the sheets against them and the answers against the sheets; write nothing. */
 export function check({ contentDir, strict, claims }: CommandOptions): number {
   const started = performance.now();
   const { records, diagnostics: told } = loadRecords(contentDir);
-  const worked = records === undefined ? undefined : workedSite(records, undefined);
+  const worked = records === undefined ? undefined : workedSite(records, undefined, theoryCacheOf(contentDir, false));
   const notes = records === undefined || worked === undefined ? [] : hazardNotes(worked.published.map(({ worded: { sheet } }) => sheet), records);
   const diagnostics = [...told, ...claimsAs(claims, worked?.diagnostics ?? []), ...notes];
   printDiagnostics(diagnostics);

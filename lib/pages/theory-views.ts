@@ -7,7 +7,7 @@ import { decimalText, quantityText, significantText } from "../present/number-te
 import { rulingText } from "../present/ruling-text.ts";
 import { sourceName } from "../present/source-name.ts";
 import { standingWord } from "../present/standing-view.ts";
-import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
+import { asMarkup, type CellView, type ListView, type PictureView, type TableView } from "../present/views.ts";
 import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
 import { relativeScattering, scatteringScale } from "../plots/relative-scattering.ts";
 import type { Ruling } from "../quantities/ruling.ts";
@@ -71,13 +71,12 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
 }
 
 /** Statements that hold whatever the unknowns, or those that theory does not carry. */
-export function theoryStatements(isTold: boolean, context: PageContext): TableView | undefined {
+export function theoryStatements(isTold: boolean, context: PageContext): { readonly list: ListView; readonly note: string } | undefined {
   const text = context.words.pages.blacks.theory;
   const rulings = isTold ? told(context) : [...untold(context), ...theoryModels(context.records).refusals];
   if (rulings.length === 0) return undefined;
   return {
-    caption: text.statements(isTold), columns: [{ head: text.statement }],
-    rows: rulings.map((ruling): CellView[] => [{ text: rulingText(ruling, context.words), standing: standingWord("estimated", context.words) }]),
+    list: { heading: text.statements(isTold), items: rulings.map((ruling) => ({ text: rulingText(ruling, context.words), standing: standingWord("estimated", context.words) })) },
     note: text.statementsNote(RUN_COUNT, `${decimalText(ROBUST_SHARE * 100, 0)}\u00a0%`),
   };
 }

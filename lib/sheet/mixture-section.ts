@@ -4,9 +4,9 @@ import { ladderModel, type LadderModel } from "../optics/ladder.ts";
 import { mixture, paintParts, type Mixture } from "../optics/mixture.ts";
 import { leastLightfast } from "../permanence/least-lightfast.ts";
 import { isKnown } from "../quantities/figure.ts";
-import { midpoint } from "../quantities/range.ts";
 import { isRuling, type Ruling } from "../quantities/ruling.ts";
 import type { Colour, Records } from "../records/records.ts";
+import { fadingComponents } from "./fading-components.ts";
 import { componentPaints, mixtureComponents, paintFacts, pigmentFraction, type ComponentPaint } from "./mixture-components.ts";
 import type { MixtureSection, MixtureWhite } from "./mixture-figures.ts";
 import { mixtureWhite } from "./mixture-white.ts";
@@ -24,24 +24,12 @@ export function mixtureSection(colour: Colour, parts: readonly PigmentPart[], fi
     components,
     whites: worked.filter((one): one is MixtureWhite => !isRuling(one)),
     refusals: worked.filter((one): one is Ruling => isRuling(one)),
-    leastLightfast: leastLightfast(paints.map((paint) => fading(paint, records))),
+    leastLightfast: leastLightfast(fadingComponents(parts, records)),
   };
 }
 
 function partOf({ massFraction }: PigmentPart): number | undefined {
   return isKnown(massFraction) ? massFraction.value : undefined;
-}
-
-/** Exposures of the paint of that pigment alone count before what is stated of the pigment. */
-function fading({ part, colour }: ComponentPaint, records: Records): Parameters<typeof leastLightfast>[0][number] {
-  const { category, form } = records.pigments.get(part.slug)?.record.lightfastness ?? {};
-  const stated = colour?.record.lightfastness;
-  return {
-    name: part.name,
-    pigments: [{ name: part.name, colourIndexName: part.colourIndexName, ...(category === undefined ? {} : { stated: { category, form } }) }],
-    exposures: (colour?.record.exposures ?? []).map(({ deltaEab, ...rest }) => ({ ...rest, deltaEab: midpoint(typeof deltaEab === "number" ? deltaEab : deltaEab.value) })),
-    ...(stated === undefined ? {} : { stated }),
-  };
 }
 
 function inWhite(white: string, colour: Colour, paints: readonly ComponentPaint[], components: MixtureSection["components"], fits: Fits, records: Records): MixtureWhite | Ruling {

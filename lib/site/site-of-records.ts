@@ -23,14 +23,15 @@ import { catalogueJson, manifestJson, sheetJson, type PublishedSheet } from "./p
 import { dataSchemas } from "./data-schemas.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
 import { workedSite, type WorkedSite } from "./site-context.ts";
+import type { TheoryCache } from "./theory-cache.ts";
 import { sitemap } from "./sitemap.ts";
 
 /**
  * A whole site, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself.
- * @param cacheFolder where a first-principles figure is kept; nothing is kept without it.
+ * @param cache of first-principles figures; nothing is kept without it.
  */
-export function siteOf(records: Records, date: string | undefined, cacheFolder?: string): { site: Site; warnings: readonly Diagnostic[] } {
-  const worked = workedSite(records, date, cacheFolder);
+export function siteOf(records: Records, date: string | undefined, cache?: TheoryCache): { site: Site; warnings: readonly Diagnostic[] } {
+  const worked = workedSite(records, date, cache);
   const shown = shownColours(worked.context);
   const pages = sitePages(worked, shown);
   return {

@@ -9,28 +9,34 @@ import { theoryModels } from "../sheet/theory-models.ts";
 /** Beside the content folder; it keeps itself out of version control, and may be thrown away at any time. */
 export const CACHE_FOLDER = ".mullstone-cache";
 
-export function theoryCacheOf(contentDir: string): string {
-  return join(dirname(resolve(contentDir)), CACHE_FOLDER);
+/** Where figures are kept, and whether new ones are: a command that writes nothing only reads. */
+export interface TheoryCache {
+  readonly folder: string;
+  readonly keeps: boolean;
+}
+
+export function theoryCacheOf(contentDir: string, keeps = true): TheoryCache {
+  return { folder: join(dirname(resolve(contentDir)), CACHE_FOLDER), keeps };
 }
 
 /** The first-principles figure of a range's pigments, when a page first asks for it. */
-export function theoryOnce(records: Records, folder: string | undefined): () => TheoryFigure {
+export function theoryOnce(records: Records, cache: TheoryCache | undefined): () => TheoryFigure {
   let figure: TheoryFigure | undefined;
-  return () => (figure ??= theoryFigure(theoryModels(records), folder));
+  return () => (figure ??= theoryFigure(theoryModels(records), cache));
 }
 
 /**
  * The first-principles figure of a range: each pigment's part from the cache where it was
  * kept for these very inputs, else worked out and kept. A file that is not what was written
  * is not used; a folder that cannot be written does without.
- * @param folder undefined keeps nothing.
+ * @param cache undefined keeps and reads nothing.
  */
-export function theoryFigure(models: TheoryModels, folder: string | undefined): TheoryFigure {
+export function theoryFigure(models: TheoryModels, cache: TheoryCache | undefined): TheoryFigure {
   const probe = theoryProbe();
   let runs: ReturnType<typeof whiteRuns> | undefined;
   const ofWhites = (): ReturnType<typeof whiteRuns> => (runs ??= whiteRuns(models.whites));
   const part = <V>(kind: "white" | "black", model: ParticleModel, beside: readonly ParticleModel[], worked: () => V): V =>
-    keptOrMade(folder, `${kind}-${model.slug}`, hashOf({ probe, model: modelInputs(model), beside: beside.map(modelInputs) }), worked);
+    keptOrMade(cache, `${kind}-${model.slug}`, hashOf({ probe, model: modelInputs(model), beside: beside.map(modelInputs) }), worked);
   return {
     whites: models.whites.map((white) => part("white", white, [], () => whiteTheory(white, ofWhites().get(white.slug) ?? []))),
     blacks: models.whites.length === 0 ? [] : models.blacks.map((black) => part("black", black, models.whites, () => blackTheory(black, ofWhites()))),
@@ -40,12 +46,12 @@ export function theoryFigure(models: TheoryModels, folder: string | undefined): 
 /** A kept value with the hash of its inputs, and of itself. */
 interface KeptFile { readonly inputs: string; readonly hash: string; readonly value: unknown }
 
-function keptOrMade<V>(folder: string | undefined, name: string, inputs: string, made: () => V): V {
-  if (folder === undefined) return made();
-  const found = keptValue(join(folder, fileName(name, inputs)), inputs);
+function keptOrMade<V>(cache: TheoryCache | undefined, name: string, inputs: string, made: () => V): V {
+  if (cache === undefined) return made();
+  const found = keptValue(join(cache.folder, fileName(name, inputs)), inputs);
   if (found !== undefined) return found as V;
   const value = made();
-  keep(folder, name, { inputs, hash: hashOf(value), value });
+  if (cache.keeps) keep(cache.folder, name, { inputs, hash: hashOf(value), value });
   return value;
 }
 

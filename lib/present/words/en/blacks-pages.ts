@@ -5,7 +5,7 @@ export const BLACKS_PAGES = {
     note: "a*, b* under D65, 10\u00b0 observer, from the let-downs of each colour. Nought and nought is neutral; b* below nought is blue, above it yellow. A dash: not let down in that white, or its ladder does not reach that lightness.",
   },
   picture: {
-    title: (level: string) => `b* of each black at L* ${level}, white by white`, axis: "b* at equal lightness", ends: { minus: "\u2190 blue", plus: "yellow \u2192" },
+    title: (level: string) => `b* of each black at L* ${level}, white by white; bars: one standard uncertainty`, axis: "b* at equal lightness", ends: { minus: "\u2190 blue", plus: "yellow \u2192" },
     description: (parts: readonly string[]) => `${parts.join("; ")}.`, row: (black: string, lanes: readonly string[]) => `${black}: ${lanes.join(", ")}`, lane: (white: string, b: string) => `b* ${b} in ${white}`,
     short: (white: string) => white.replace(/\s+white$/, ""),
   },
@@ -19,7 +19,7 @@ export const BLACKS_PAGES = {
     title: (level: string) => `What theory allows at L* ${level}: bands, and no paint's figure`,
     description: (parts: readonly string[]) => `${parts.join("; ")}.`, row: (black: string, lanes: readonly string[]) => `${black}: ${lanes.join(", ")}`, lane: (white: string, low: string, high: string) => `b* ${low} to ${high} in ${white}`,
     axis: "b*, the middle four fifths of the cases tried",
-    statements: (isTold: boolean) => (isTold ? "What theory tells, whatever the unknowns" : "What theory does not tell"), statement: "Statement",
+    statements: (isTold: boolean) => (isTold ? "What theory tells, whatever the unknowns" : "What theory does not tell"),
     statementsNote: (runs: number, robust: string) => `Each of ${runs} cases takes other sizes, spreads, indices and oil. Called told: what comes out the same way in ${robust} of them.`,
     pair: (black: string, white: string) => `${black} in ${white}`,
     inputs: {
