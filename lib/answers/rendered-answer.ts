@@ -7,6 +7,7 @@ import { asMarkup, type Markup } from "../present/views.ts";
 import type { Answer } from "../records/records.ts";
 import { markdownLine, markdownParts, type FoundShortcode } from "./answer-markdown.ts";
 import { checkedArgs } from "./checked-args.ts";
+import { foldedParts, type FoldMark } from "./folded-parts.ts";
 import type { BlockPiece, InlinePiece, ShortcodeFault, ShortcodeRoom } from "./shortcode.ts";
 import { shortcodeCall } from "./shortcode-syntax.ts";
 import { SHORTCODES } from "./shortcode-table.ts";
@@ -43,14 +44,26 @@ export function renderedAnswer({ slug, file, record, body, bodyLine, place: plac
   const summaryText = asText(record.summary, ["summary"]);
   faults.length = told;
   const replyText = record.reply?.text === undefined ? summaryText : asText(record.reply.text, ["reply", "text"]);
-  const parts = markdownParts(body, asHtml(inBody)).map((part): AnswerPartView => {
-    if ("html" in part) return { kind: "prose", body: asMarkup(part.html) };
-    const block = piece(part.shortcode, inBody(part.shortcode));
+  const folds = foldedParts();
+  for (const part of markdownParts(body, asHtml(inBody))) {
+    const at = "html" in part ? undefined : inBody(part.shortcode);
+    const fault = "html" in part || at === undefined ? undefined : folds.add(filledPart(part.shortcode, at), at);
+    if (fault !== undefined && at !== undefined) faults.push(diagnostic(fault, at));
+    if ("html" in part) folds.add({ kind: "prose", body: asMarkup(part.html) });
+  }
+  const { parts, open } = folds.all();
+  if (open !== undefined) faults.push(diagnostic({ subject: "fold", actual: "nothing", expected: "its endfold, on a line of its own" }, open));
+  return { summary: asMarkup(summary), summaryText, replyText, parts, faults };
+
+  function filledPart(found: FoundShortcode, at: Diagnostic["place"]): AnswerPartView | FoldMark {
+    const block = piece(found, at);
+    if (block !== undefined && ("fold" in block || "endsFold" in block)) return block;
+    if (block !== undefined && "list" in block) return { kind: "list", ...block };
+    if (block !== undefined && "pictures" in block) return { kind: "pictures", pictures: block.pictures };
     if (block !== undefined && "table" in block) return { kind: "table", table: block.table };
     if (block !== undefined && "picture" in block) return { kind: "picture", picture: block.picture };
     return { kind: "prose", body: asMarkup(`<p>${inlineHtml(block)}</p>`) };
-  });
-  return { summary: asMarkup(summary), summaryText, replyText, parts, faults };
+  }
 }
 
 /** What a shortcode stands for; every fault is told to its room, so that nothing means a fault. */

@@ -1,6 +1,6 @@
 import type { RangeFigure, FigureIndex } from "../claims/figure-index.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
-import type { StandingView, PictureView, TableView } from "../present/views.ts";
+import type { ListView, StandingView, PictureView, TableView } from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import type { EqualLightness } from "../sheet/sheet.ts";
 
@@ -48,7 +48,7 @@ export interface InlinePiece {
   readonly href?: string;
 }
 
-export type BlockPiece = { readonly table: TableView } | { readonly picture: PictureView };
+export type BlockPiece = { readonly table: TableView } | { readonly picture: PictureView } | { readonly list: ListView; readonly note: string } | { readonly pictures: readonly PictureView[] } | { readonly fold: string } | { readonly endsFold: true };
 
 /** One shortcode: another is another row of lib/answers/shortcode-table.ts. `does` stands in the README. */
 export type Shortcode = {

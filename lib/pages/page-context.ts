@@ -2,6 +2,7 @@ import { sourceName } from "../present/source-name.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import type { LinkView } from "../present/views.ts";
 import type { Words } from "../present/words/words.ts";
+import type { TheoryFigure } from "../optics/theory-figure.ts";
 import type { Range } from "../range/range.ts";
 import type { Records } from "../records/records.ts";
 
@@ -12,6 +13,8 @@ export interface PageContext {
   /** In order of slug. */
   readonly sheets: readonly WordedSheet[];
   readonly range: Range;
+  /** What theory says of the range's blacks in its whites: worked out, or taken from the cache, by the first page that asks for it. */
+  readonly theory: () => TheoryFigure;
   /** In order of slug. */
   readonly answers: readonly AnswerLink[];
   /** The date to print, YYYY-MM-DD. */

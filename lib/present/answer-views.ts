@@ -1,4 +1,4 @@
-import type { ColourCardView, LinkView, Markup, PageView, PictureView, StandingView, TableView } from "./views.ts";
+import type { ColourCardView, LinkView, ListView, Markup, PageView, PictureView, StandingView, TableView } from "./views.ts";
 
 /** An answer as other pages list it. */
 export interface AnswerEntryView {
@@ -29,7 +29,18 @@ export interface InlineFigureView {
 export type AnswerPartView =
   | { readonly kind: "prose"; readonly body: Markup }
   | { readonly kind: "table"; readonly table: TableView }
-  | { readonly kind: "picture"; readonly picture: PictureView };
+  | { readonly kind: "picture"; readonly picture: PictureView }
+  | { readonly kind: "list"; readonly list: ListView; readonly note: string }
+  | { readonly kind: "pictures"; readonly pictures: readonly PictureView[] }
+  | AnswerFoldView;
+
+/** Parts that a reader opens who wants to know more. */
+export interface AnswerFoldView {
+  readonly kind: "fold";
+  /** Its handle. */
+  readonly summary: string;
+  readonly parts: readonly AnswerPartView[];
+}
 
 /** What a composer in the browser is given; lib/answers/reply-text.ts makes the same text of it. */
 export interface ReplyView {

@@ -3,6 +3,7 @@ import { loadRecords } from "../records/load-records.ts";
 import { claimsAs } from "./claims-as.ts";
 import { printedDate } from "./printed-date.ts";
 import { siteOf } from "./site-of-records.ts";
+import { theoryCacheOf } from "./theory-cache.ts";
 import type { Site } from "./site.ts";
 
 export interface LiveSite {
@@ -16,7 +17,7 @@ export interface LiveSite {
 export function liveSite(contentDir: string, date: string | undefined, claims: Diagnostic["severity"] = "error"): LiveSite {
   const { records, diagnostics } = loadRecords(contentDir);
   if (records === undefined) return { complaints: diagnostics.map(formatDiagnostic) };
-  const { site, warnings: found } = siteOf(records, printedDate(date, records.newestDate));
+  const { site, warnings: found } = siteOf(records, printedDate(date, records.newestDate), theoryCacheOf(contentDir));
   const warnings = claimsAs(claims, found);
   const complaints = [...diagnostics, ...warnings].map(formatDiagnostic);
   return warnings.some(({ severity }) => severity === "error") ? { complaints } : { site, complaints };

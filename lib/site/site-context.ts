@@ -9,6 +9,7 @@ import { revision } from "../sheet/revision.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
 import { sheetWarnings } from "./sheet-warnings.ts";
+import { theoryOnce, type TheoryCache } from "./theory-cache.ts";
 import { siteAnswers, type SiteAnswers } from "./site-answers.ts";
 
 /** Everything that is worked out before a page is made. */
@@ -20,7 +21,7 @@ export interface WorkedSite {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-export function workedSite(records: Records, date: string | undefined): WorkedSite {
+export function workedSite(records: Records, date: string | undefined, cache?: TheoryCache): WorkedSite {
   const sheets = allSheets(records);
   const range = rangeOf(sheets);
   const published = sheets.map((sheet): PublishedSheet => {
@@ -28,7 +29,7 @@ export function workedSite(records: Records, date: string | undefined): WorkedSi
     return { worded, revision: revision(worded.plain), neighbours: neighboursOf(sheet, sheets, range) };
   });
   const unanswered: PageContext = {
-    words: ENGLISH, records, sheets: published.map(({ worded }) => worded), range, answers: [], date,
+    words: ENGLISH, records, sheets: published.map(({ worded }) => worded), range, answers: [], date, theory: theoryOnce(records, cache),
     revision: revision(published.map((one) => one.revision)),
   };
   const answers = siteAnswers(unanswered);

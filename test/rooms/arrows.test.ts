@@ -31,7 +31,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   "@11ty/eleventy": /^lib\/site\//,
   nunjucks: /^lib\/site\//,
   "markdown-it": /^lib\/(?:pages\/markdown|answers\/answer-markdown)\.ts$/,
-  "node:crypto": /^lib\/(?:sheet\/revision|site\/fresh-lib)\.ts$/,
+  "node:crypto": /^lib\/(?:sheet\/revision|site\/fresh-lib|site\/theory-cache)\.ts$/,
 };
 
 /** `csv-parse` of "csv-parse/sync", `@11ty/eleventy` of a path in it; Node's own modules keep their whole name. */
