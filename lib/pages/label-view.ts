@@ -78,8 +78,15 @@ export function labelView(part: LabelPart & Pick<HandledPart, "dataSheet">, basi
       languages: { summary: text.languages(others), list: others.map((language) => languageView(part, form, language, words)), note: text.languageNote },
     }),
     ...(part.dataSheet === undefined ? {} : { dataSheet: { text: text.dataSheet(undefined), href: part.dataSheet } }),
-    ...(standing.length + leftOut.length === 0 ? {} : { traces: { summary: text.why, list: standing, leftOutHeading: text.leftOut, leftOut } }),
+    ...tracesView(standing, leftOut, text),
   };
+}
+
+/** Where nothing stands on the label the list is of what does not, and its summary says so. */
+function tracesView(standing: readonly TraceView[], leftOut: readonly TraceView[], text: Words["pages"]["handling"]): Pick<LabelView, "traces"> {
+  if (standing.length + leftOut.length === 0) return {};
+  if (standing.length === 0) return { traces: { summary: text.leftOut, list: leftOut, leftOutHeading: text.leftOut, leftOut: [] } };
+  return { traces: { summary: text.why, list: standing, leftOutHeading: text.leftOut, leftOut } };
 }
 
 function isWordless({ signalWord, hazardStatements, supplemental, precautionaryStatements, unknownAcuteToxicity }: LabelPart): boolean {

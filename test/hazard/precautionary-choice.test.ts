@@ -16,7 +16,8 @@ describe("what a careful technician would expect (common practice, no source)", 
   });
 
   test("dry lead white: do not breathe the dust", () => {
-    expect(precautions([leadCarbonate(1)], { form: "powder" })).toContain("P260");
+    const chosen = precautions([leadCarbonate(1)], { form: "powder" });
+    for (const code of ["P260", "P270", "P280", "P308+P313"]) expect(chosen).toContain(code);
   });
 
   test("a thinner: no flame, no vomiting, a doctor at once", () => {

@@ -26,7 +26,7 @@ export const HANDLING = {
   review: (by: string, date: string) => `Reviewed by ${by}, ${date}.`,
   dataSheet: (date: string | undefined) => (date === undefined ? "Safety data sheet" : `Safety data sheet of ${date}`),
   rags: "Rags soaked in oil, as under cleaning up.",
-  poisonCentre: (line: string) => `If it is swallowed or breathed in: ${line}`,
+  poisonCentre: (line: string) => `If it is swallowed or breathed in: ${line}${/[.!?]$/.test(line) ? "" : "."}`,
   noPoisonCentre: "If it is swallowed or breathed in, ask the poison centre of your country or a doctor; no number is recorded here.",
   marketNames: { EU: "European Union", GB: "Great Britain", NI: "Northern Ireland", US: "United States", other: "Elsewhere" } as Readonly<Record<string, string>>,
   offer: {
