@@ -97,13 +97,19 @@ function languageView(part: LabelPart, form: PaintForm, language: Language, word
   const { signalWord, precautionaryStatements } = part;
   const remarked = (view: StatementView & { readonly isMissing?: true }): StatementView => {
     const { isMissing, ...plain } = view;
-    return isMissing === true ? { ...plain, remark: words.pages.handling.toReview } : plain;
+    return isMissing === true ? { ...plain, remark: translationRemark(language, words) } : plain;
   };
   return {
     language, name: words.pages.handling.languageNames[language] ?? language,
     ...(signalWord === null ? {} : { signalWord: signalWordText(signalWord, language).text }),
     statements: [...bandStatements(part, form, language), ...precautionaryStatements.map((code) => statementView(code, language, form))].map(remarked),
   };
+}
+
+/** Said of a text that stands in English for want of its translation: in that language, and in the page's. */
+export function translationRemark(language: Language, { pages: { handling: { toReview, toReviewPlain } } }: Words): string {
+  const own = toReview[language];
+  return own === undefined ? toReviewPlain : `${own}: ${toReviewPlain}`;
 }
 
 /** The rule's own text first, then the suppliers' papers that its ingredients were classified by. */

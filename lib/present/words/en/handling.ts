@@ -20,7 +20,9 @@ export const HANDLING = {
   languages: (languages: readonly string[]) => `The same in ${listed(languages.map((language) => LANGUAGE_NAMES[language] ?? language))}`,
   languageNames: { en: "English", fr: "Fran\u00e7ais", de: "Deutsch", es: "Espa\u00f1ol" } as Readonly<Record<string, string>>,
   languageNote: "The official wording is the Official Journal's. The precautionary statements, and some others, are set down from memory here: review them before they go on a label.",
-  toReview: "translation to be reviewed",
+  /** In the language whose text is missing, for whoever reads its block. */
+  toReview: { fr: "traduction à vérifier", de: "Übersetzung zu prüfen", es: "traducción por revisar" } as Readonly<Record<string, string>>,
+  toReviewPlain: "translation to be reviewed",
   checks: "Where the maker's label and the reckoning part",
   ufi: (ufi: string) => `Unique formula identifier (UFI): ${ufi}`,
   review: (by: string, date: string) => `Reviewed by ${by}, ${date}.`,
