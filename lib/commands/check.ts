@@ -1,20 +1,22 @@
 import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
-import { ENGLISH } from "../present/words/en/english.ts";
 import { loadRecords } from "../records/load-records.ts";
-import { allSheets } from "../sheet/all-sheets.ts";
 import { hazardNotes } from "../site/hazard-notes.ts";
-import { sheetWarnings } from "../site/sheet-warnings.ts";
+import { claimsAs } from "../site/claims-as.ts";
+import { workedSite } from "../site/site-context.ts";
+import { theoryCacheOf } from "../site/theory-cache.ts";
 import type { CommandOptions } from "./command-line.ts";
 
-/** Check the records, and the sheets against them; write nothing. */
-export function check({ contentDir, strict }: CommandOptions): number {
+/** Check the records, the sheets against them and the answers against the sheets; write nothing. */
+export function check({ contentDir, strict, claims }: CommandOptions): number {
   const started = performance.now();
   const { records, diagnostics: told } = loadRecords(contentDir);
-  const sheets = records === undefined ? [] : allSheets(records);
-  const diagnostics = records === undefined ? told : [...told, ...sheetWarnings(sheets, records, ENGLISH), ...hazardNotes(sheets, records)];
+  const worked = records === undefined ? undefined : workedSite(records, undefined, theoryCacheOf(contentDir, false));
+  const notes = records === undefined || worked === undefined ? [] : hazardNotes(worked.published.map(({ worded: { sheet } }) => sheet), records);
+  const diagnostics = [...told, ...claimsAs(claims, worked?.diagnostics ?? []), ...notes];
   printDiagnostics(diagnostics);
+  const answers = records === undefined || records.answers.size === 0 ? "" : `, ${counted(records.answers.size, "answer")}`;
   const colours = records === undefined ? "no sheets" : counted(records.colours.size, "colour");
-  process.stdout.write(`${colours}, ${tally(diagnostics)}, ${seconds(started)}\n`);
+  process.stdout.write(`${colours}${answers}, ${tally(diagnostics)}, ${seconds(started)}\n`);
   return exitCode(diagnostics, strict);
 }
 
