@@ -38,7 +38,7 @@ export const WHITES_PATH = "colours/in-the-whites/index.html";
 export function catalogueGrid(context: PageContext, place: PagePlace): CatalogueGridView {
   const text = context.words.pages.catalogue;
   return {
-    kind: "catalogue-grid", ...pageHead(context, place, text.heading, text.gridLead), lead: [text.gridLead], orders: orderLinks(context, place),
+    kind: "catalogue-grid", ...pageHead(context, place, text.heading, text.gridLead), lead: [text.gridLead], compare: { text: context.words.pages.compare.fromCatalogue, href: `${place.root}compare/` }, orders: orderLinks(context, place),
     families: byFamily(context.sheets).map(([family, sheets]) => ({
       id: family, heading: FAMILIES[family], count: text.count(sheets.length), colours: sheets.map((worded) => colourCard(worded, context, place)),
     })),

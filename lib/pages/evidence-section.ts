@@ -8,7 +8,7 @@ import { sourceEntry } from "./source-entry.ts";
 import { emptySection, type SheetPage } from "./sheet-parts.ts";
 
 /** Ladders, batches, fills and what moves the days have their own tables, with standing beside each; sheet.json lists them all. */
-const IN_ITS_TABLE = /^(?:tints\..*\.steps|optics\.gloss\.depths|batch\.sizes|fill\.fillings|drying\..*contributions)\./;
+const IN_ITS_TABLE = /^(?:tints\..*\.steps|mixture\.whites\..*\.(?:steps|losses|fresh)|optics\.gloss\.depths|batch\.sizes|fill\.fillings|drying\..*contributions)\./;
 
 /** Every figure's working, what is not stated, and the sources. */
 export function evidenceSection(page: SheetPage): EvidenceSectionView {

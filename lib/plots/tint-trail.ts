@@ -21,7 +21,8 @@ export interface TrailPoint {
   readonly a: number;
   readonly b: number;
   readonly standing: ShownStanding;
-  readonly colour: ScreenColour;
+  /** Absent: the mark is neutral. */
+  readonly colour?: ScreenColour | undefined;
   /** Beside the point where there is room: a ratio or a lightness. */
   readonly label?: string | undefined;
 }
@@ -33,6 +34,8 @@ export interface Trail {
   readonly points: readonly TrailPoint[];
   /** What the fit predicts between and beyond them; absent: the points are joined. */
   readonly predicted?: readonly { readonly a: number; readonly b: number }[] | undefined;
+  /** Points that belong together and lie on no way from one to the next: not joined. */
+  readonly isLoose?: boolean | undefined;
 }
 
 export interface TintTrail extends PictureWords {
@@ -114,6 +117,7 @@ function placedTrail(trail: Trail, { x, y }: PlotFrame): PlacedTrail {
   };
   const marks = trail.points.map((point) => ({ at: place(point), point }));
   if (trail.predicted !== undefined) return { trail, marks, lines: [{ segments: segmentsThrough(trail.predicted.map(place)), dashes: DASHES }] };
+  if (trail.isLoose === true) return { trail, marks, lines: [] };
   const lines = segmentsThrough(marks.map(({ at }) => at)).map((segment, i) => {
     const bothMeasured = marks[i]?.point.standing === "measured" && marks[i + 1]?.point.standing === "measured";
     return { segments: [segment], dashes: bothMeasured ? undefined : DASHES };

@@ -7,6 +7,7 @@ import { hazardFaults } from "./hazard-faults.ts";
 import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
 import type { ChartGrounds, Checked, Colour, FilmReading, Records, TintReading } from "./records.ts";
 import { referenceFaults } from "./references.ts";
+import { pairFaults } from "./pair-faults.ts";
 import { paintFaults } from "./paint-faults.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
@@ -29,20 +30,22 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const colours = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
   const grounds = resolvedGrounds(files.workshop, resolver);
-  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files), ...pigmentFaults(files), ...paintFaults(files), ...hazardFaults(files), ...claimFaults(files));
+  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files), ...pigmentFaults(files), ...paintFaults(files), ...hazardFaults(files), ...claimFaults(files), ...pairFaults(files));
 
   const sorted = inOrder(diagnostics);
   if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error")) return { diagnostics: sorted };
-  const newestDate = [...datesOf([files.workshop, ...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values(), ...files.sources.values()].map(({ record }) => record))].sort().at(-1);
+  const newestDate = [...datesOf([files.workshop, ...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values(), ...files.sources.values(), ...files.answers.values()].map(({ record }) => record))].sort().at(-1);
   return {
     diagnostics: sorted,
     records: {
       workshop: files.workshop.record,
+      workshopPlace: files.workshop.yaml.place,
       ...(grounds === undefined ? {} : { grounds }),
       pigments: checked(files.pigments),
       vehicles: checked(files.vehicles),
       colours: new Map(colours.map((colour) => [colour.slug, colour])),
       sources: bibliography(files),
+      answers: new Map([...files.answers].map(([slug, { file, record, yaml, body, bodyLine }]) => [slug, { slug, file, record, body, bodyLine, place: yaml.place }])),
       ...(newestDate === undefined ? {} : { newestDate }),
     },
   };
@@ -66,11 +69,11 @@ function resolvedColour({ slug, file, record, yaml, body }: Parsed<ColourRecord>
     const reading = resolve(film, yaml, ["films", i]);
     return reading === undefined ? [] : [{ ground: film.ground, filmThicknessUm: film.filmThicknessUm, reading }];
   });
-  return { slug, file, record, notes: body, tints, films, ...(masstone === undefined ? {} : { masstone }) };
+  return { slug, file, record, place: yaml.place, notes: body, tints, films, ...(masstone === undefined ? {} : { masstone }) };
 }
 
 function checked<R>(parsed: ReadonlyMap<string, Parsed<R>>): ReadonlyMap<string, Checked<R>> {
-  return new Map([...parsed].map(([slug, { file, record }]) => [slug, { slug, file, record }]));
+  return new Map([...parsed].map(([slug, { file, record, yaml }]) => [slug, { slug, file, record, place: yaml.place }]));
 }
 
 function bibliography(files: ParsedFiles): ReadonlyMap<SourceKey, Source> {

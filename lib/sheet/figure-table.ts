@@ -57,7 +57,7 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("vehicle.pricePerKg", "currency/kg", "decimal", 2, "price"),
   row("additions.*.percentOfOil", "%", "significant", 2, "percentOfOil"),
   row("additions.*.densityGPerCm3", "g/cm3", "significant", 3, "additionDensity"),
-  row("additions.*.metalPercentOfOil", "%", "significant", 2, "metalPercentOfOil"),
+  row("additions.*.metals.*.percentOfOil", "%", "significant", 2, "metalPercentOfOil"),
   row("additions.*.pricePerKg", "currency/kg", "decimal", 2, "price"),
 
   row("notations.masstone.xyz.*.X", "1", "significant", 4, "xyzX"),
@@ -106,6 +106,22 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("optics.fit.whites.*.S", "1", "series", 0, "seriesS"),
   row("optics.fit.whites.*.SUncertainty", "1", "series", 0, "seriesSUncertainty"),
   row("optics.fit.whites.*.SUpper", "1", "series", 0, "seriesSUpper"),
+
+  row("mixture.components.*.pigmentVolumeFraction", "1", "share", 0, "pigmentVolumeShare"),
+  row("mixture.components.*.paintMassFraction", "1", "share", 0, "paintMassShare"),
+  row("mixture.components.*.paintVolumeFraction", "1", "share", 0, "paintVolumeShare"),
+  ...LAB("mixture.whites.*.steps.*"), ...MUNSELL("mixture.whites.*.steps.*"), ...SCREEN("mixture.whites.*.steps.*"),
+  row("mixture.whites.*.steps.*.missDeltaE00", "1", "decimal", 1, "mixtureMiss"),
+  row("mixture.whites.*.middleMissDeltaE00", "1", "decimal", 1, "mixtureMiddleMiss"),
+  row("mixture.whites.*.fresh.massRatio", "1", "significant", 2, "massRatio"),
+  ...LAB("mixture.whites.*.fresh"), ...SCREEN("mixture.whites.*.fresh"),
+  row("mixture.whites.*.pair.neutralShare", "1", "share", 0, "neutralShare"),
+  row("mixture.whites.*.pair.neutralVolumeShare", "1", "share", 0, "neutralVolumeShare"),
+  row("mixture.whites.*.pair.neutralChroma", "1", "decimal", 1, "neutralChroma"),
+  ...["drifts.*", "singleBlack"].flatMap((who) => [
+    ...LAB(`mixture.whites.*.${who}.losses.*`), ...SCREEN(`mixture.whites.*.${who}.losses.*`),
+    row(`mixture.whites.*.${who}.losses.*.deltaE00`, "1", "decimal", 1, "driftDeltaE00"),
+  ]),
 
   row("oil.oilAbsorptionGPer100g", "g/100 g", "significant", 3, "oilAbsorption"),
   row("oil.oilIndexGPer100g", "g/100 g", "significant", 3, "oilIndex"),

@@ -18,6 +18,10 @@ export const workshopSchema = z.strictObject({
   currency: z.string().regex(/^[A-Z]{3}$/, "a currency code of three capitals").optional(),
   vehicle: slug.optional().describe("the oil of every colour that names none"),
   leadingPair: z.tuple([slug, slug]).optional().describe("two colours that the first page shows side by side"),
+  pairs: z.array(z.union([
+    z.array(slug).min(2).max(4),
+    z.strictObject({ colours: z.array(slug).min(2).max(4), heading: text.optional(), why: longText.optional() }),
+  ])).optional().describe("two to four colours each that are set side by side on a page of their own"),
   strengthReference: slug.optional().describe("the colour that tinting strength is reckoned against"),
   grounds: z.strictObject({ black: spectralReading, white: spectralReading }).optional().describe("the bare halves of the opacity chart that films are drawn down on; without them contrast ratios rest on assumed ones"),
   filmThicknessUm: z.number().positive().max(2000).optional().describe("wet film of the shop's drawdowns"),
