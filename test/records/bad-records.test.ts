@@ -38,7 +38,7 @@ describe("keys and values", () => {
       told: [`${PIGMENT_LINE}:2:26 error Unexpected key \`shap\` at particle.shap, expected \`sizeUm, shape, refractiveIndex, absorptionIndex\`; nearest known key \`shape\` records/unknown-key`],
     },
     { what: "text in place of a number", files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: heavy\n" }, told: [`${PIGMENT_LINE}:2:17 error Unexpected densityGPerCm3 \`heavy\` at densityGPerCm3, expected \`a number\` records/schema`] },
-    { what: "a number in place of text", files: { [PIGMENT]: "name: 12\n" }, told: [`${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\` records/schema`] },
+    { what: "a number in place of text", files: { [PIGMENT]: "name: 12\n" }, told: [`${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\`; in quotes: "12" records/schema`] },
     { what: "one in place of a list", files: { [COLOUR]: colourBut("\n  - { pigment: lamp-black }", " lamp-black") }, told: [`${COLOUR_LINE}:3:11 error Unexpected pigments \`lamp-black\` at pigments, expected \`a list\` records/schema`] },
     { what: "an empty list", files: { [COLOUR]: colourBut("\n  - { pigment: lamp-black }", " []") }, told: [`${COLOUR_LINE}:3:11 error Unexpected pigments \`[]\` at pigments, expected \`>= 1 entries\` records/schema`] },
     { what: "a list in place of keys", files: { [PIGMENT]: "- Lamp black\n" }, told: [`${PIGMENT_LINE}:1:1 error Unexpected record \`["Lamp black"]\`, expected \`keys and values\` records/schema`] },
@@ -103,7 +103,7 @@ describe("references, both ways", () => {
       told: [unused("content/pigments/bone-black.yaml", "bone-black"), unused("content/readings/other.csv", "other"), unused("content/sources/book.yaml", "book"), unused("content/vehicles/oil.yaml", "oil")],
     },
     { what: "what a colour with a fault uses is not called unused", files: { [COLOUR]: colourWith("dispersion: whipped") }, told: [`${COLOUR_LINE}:6:13 error Unexpected dispersion \`whipped\` at dispersion, expected \`mulled | milled\` records/schema`] },
-    { what: "a reference to a record with a fault is no second fault", files: { [PIGMENT]: "name: 12\n" }, told: [`${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\` records/schema`] },
+    { what: "a reference to a record with a fault is no second fault", files: { [PIGMENT]: "name: 12\n" }, told: [`${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\`; in quotes: "12" records/schema`] },
     { what: "a slug that leads out of its folder", files: { [COLOUR]: colourBut("pigment: lamp-black", "pigment: ../workshop") }, told: [`${COLOUR_LINE}:4:16 error Unexpected pigment \`../workshop\` at pigments[0].pigment, expected \`lower-case letters, digits and single hyphens\` records/schema`] },
     { what: "a reading that leads out of its folder", files: { [COLOUR]: colourBut("reading: lamp-black", "reading: ../../secret.csv") }, told: [`${COLOUR_LINE}:5:22 error Unexpected reading \`../../secret.csv\` at masstone.reading, expected \`a file name in readings/, without a path\` records/schema`] },
   ]);
