@@ -5,7 +5,7 @@ const SCIENCES = ["colorimetry", "optics", "formulation", "permanence", "drying"
 
 /** Rooms from the bottom up: one may import from any below it, and from none of its own height but those named next. */
 const FLOORS: readonly (readonly string[])[] = [
-  ["diagnostics"], ["sources"], ["quantities"], SCIENCES, ["records"], ["sheet"], ["range"], ["claims"], ["present"], ["plots"], ["pages"], ["site"], ["commands"],
+  ["diagnostics"], ["sources"], ["quantities"], SCIENCES, ["records"], ["sheet"], ["range"], ["claims"], ["present"], ["plots"], ["pages"], ["print"], ["site"], ["commands"],
 ];
 /** The spectral sciences look up colours; what only wires Eleventy belongs to the site that it wires. */
 const FURTHER: Readonly<Record<string, readonly string[]>> = {
@@ -31,6 +31,8 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   "@11ty/eleventy": /^lib\/site\//,
   nunjucks: /^lib\/site\//,
   "markdown-it": /^lib\/pages\/markdown\.ts$/,
+  pdfkit: /^lib\/print\//,
+  qrcode: /^lib\/print\//,
   "node:crypto": /^lib\/(?:sheet\/revision|site\/fresh-lib)\.ts$/,
 };
 
@@ -40,7 +42,7 @@ function packageOf(specifier: string): string {
 }
 
 /** Rooms that may touch files and whatever else Node has. */
-const NODE_ROOMS = new Set(["records", "site", "commands"]);
+const NODE_ROOMS = new Set(["records", "print", "site", "commands"]);
 
 const MODULES = libModules();
 
