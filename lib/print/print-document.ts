@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import PDFDocument from "pdfkit";
-import { FACES, fontFile, SUBSETS, type Face, type Subset } from "./print-font.ts";
+import { fontBytes, SUBSETS, type Face, type Subset } from "./print-font.ts";
 import { MM_PER_PT, type Measure } from "./text-lines.ts";
 
 /** What a document says of itself. */
@@ -89,15 +89,22 @@ function pdfString(text: string): object {
 }
 
 function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
-  for (const face of FACES) for (const subset of SUBSETS) pdf.registerFont(fontName(face, subset), fontFile(face, subset));
   const found = new Map<string, string>();
+  const registered = new Set<string>();
+  const fontOpened = (face: Face, subset: Subset): string => {
+    const name = `${face} ${subset}`;
+    if (!registered.has(name)) pdf.registerFont(name, fontBytes(face, subset) as Buffer);
+    registered.add(name);
+    return name;
+  };
   /** The file that has a character; opened only when those before it lack it. */
   const fontOf = (face: Face, code: number): string => {
     const key = `${face} ${code}`;
     const before = found.get(key);
     if (before !== undefined) return before;
-    const font = SUBSETS.map((subset) => fontName(face, subset)).find((name) => inside(pdf.font(name))._font.font.hasGlyphForCodePoint(code));
-    if (font === undefined) throw new UnprintableText(String.fromCodePoint(code));
+    const subset = SUBSETS.find((one) => inside(pdf.font(fontOpened(face, one)))._font.font.hasGlyphForCodePoint(code));
+    if (subset === undefined) throw new UnprintableText(String.fromCodePoint(code));
+    const font = fontOpened(face, subset);
     found.set(key, font);
     return font;
   };
@@ -120,15 +127,17 @@ export class UnprintableText extends Error {
   }
 }
 
-function fontName(face: Face, subset: Subset): string {
-  return `${face} ${subset}`;
-}
-
 let measuring: PrintDocument | undefined;
+const widthsAtOnePt = new Map<string, number>();
 
 /** Widths as the embedded fonts set them, kerning included. */
 export const measureText: Measure = (text, face, sizePt) => {
+  const key = `${face} ${text}`;
+  const known = widthsAtOnePt.get(key);
+  if (known !== undefined) return known * sizePt;
   measuring ??= printDocument({ title: "", author: "", language: "en", date: undefined });
   const { pdf, runs } = measuring;
-  return runs(text, face).reduce((width, run) => width + pdf.font(run.font).fontSize(sizePt).widthOfString(run.text) * MM_PER_PT, 0);
+  const width = runs(text, face).reduce((sum, run) => sum + pdf.font(run.font).fontSize(1).widthOfString(run.text) * MM_PER_PT, 0);
+  widthsAtOnePt.set(key, width);
+  return width * sizePt;
 };

@@ -1,3 +1,4 @@
+import { CARDS } from "./cards.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 
@@ -204,6 +205,7 @@ export const PAGES = {
   },
   paint: PAINT_PAGES,
   labelPage: LABEL_PAGE,
+  cards: CARDS,
   notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },
 };
 
