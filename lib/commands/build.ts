@@ -1,7 +1,9 @@
 import { loadRecords } from "../records/load-records.ts";
+import { claimsAs } from "../site/claims-as.ts";
 import { asFault, buildFolder, type BuildFolder } from "../site/output-folder.ts";
 import { printedDate } from "../site/printed-date.ts";
 import { siteOf } from "../site/site-of-records.ts";
+import { theoryCacheOf } from "../site/theory-cache.ts";
 import { writeSite } from "../site/write-site.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./check.ts";
 import type { CommandOptions } from "./command-line.ts";
@@ -20,7 +22,8 @@ export async function build(options: CommandOptions): Promise<number> {
   try {
     folder = buildFolder(options.outputDir, options.contentDir);
     progress(`working out ${counted(records.colours.size, "sheet")}`);
-    const { site, warnings } = siteOf(records, printedDate(options.date, records.newestDate));
+    const { site, warnings: found } = siteOf(records, printedDate(options.date, records.newestDate), theoryCacheOf(options.contentDir));
+    const warnings = claimsAs(options.claims, found);
     printDiagnostics(warnings);
     if (exitCode(warnings, options.strict) !== 0) {
       folder.discard();

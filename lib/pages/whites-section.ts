@@ -10,7 +10,9 @@ import type { ScreenColour } from "../plots/screen-colour.ts";
 import { inSentence } from "../present/words/en/pages.ts";
 import { coloursLetDownIn } from "./let-down-in.ts";
 import { ownColour } from "./own-colour.ts";
-import { emptySection, terms, type SheetPage } from "./sheet-parts.ts";
+import { isNearNeutral } from "../range/near-neutrals.ts";
+import { WHITES_PATH } from "./catalogue-pages.ts";
+import { emptySection, reasons, terms, type SheetPage } from "./sheet-parts.ts";
 
 /** Width of a ladder where there is room for one line of it [user units]. */
 const WIDE = 640;
@@ -26,6 +28,8 @@ export function whitesSection(page: SheetPage): WhitesSectionView {
     terms: sheet.tints.length === 0 ? [] : terms(words, ["L* a* b*"]),
     whites: sheet.tints.map((tint) => whiteView(tint, page)),
     ...(trail === undefined ? {} : { trail }),
+    ...(isNearNeutral(sheet) ? { further: { text: words.pages.optics.whites.linkToAll, href: `${page.place.root}${WHITES_PATH.replace("index.html", "")}` } } : {}),
+    lists: reasons(page, words.pages.optics.whites.across, sheet.optics.acrossWhites),
   };
 }
 
@@ -50,19 +54,20 @@ function whiteView(tint: TintSection, { words }: SheetPage): WhiteView {
   };
 }
 
-function ladderPicture({ white, steps, massRatioKind }: TintSection, words: SheetPage["words"]): PictureView | undefined {
+/** A ladder as one strip; where a page has two, each needs an identifier of its own. */
+export function ladderPicture({ white, steps, massRatioKind }: TintSection, words: SheetPage["words"], id = "ladder", title = words.pages.whites.ladderTitle(white.name)): PictureView | undefined {
   const shown = steps.filter((step) => ownColour(step) !== undefined);
   if (shown.length === 0) return undefined;
   const text = words.pages.whites;
   const ladder = (idPrefix: string, width?: number): string => ladderStrip({
-    idPrefix, width, title: text.ladderTitle(white.name), missing: words.pages.sheet.missing, heading: "", axisLabel: text.stepsCaption(white.name, massRatioKind),
+    idPrefix, width, title, missing: words.pages.sheet.missing, heading: "", axisLabel: text.stepsCaption(white.name, massRatioKind),
     description: text.ladderDescription(shown.map((step) => stepWords(step, words))),
     steps: shown.map((step) => ({
       whiteParts: 1 / step.colourShare, label: step.massRatio, colour: ownColour(step), standing: step.standing,
       ...(step.suspect === undefined ? {} : { suspect: text.suspect }),
     })),
   });
-  return { svg: asMarkup(ladder(`ladder-${white.slug}`, WIDE)), narrow: asMarkup(ladder(`ladder-narrow-${white.slug}`)) };
+  return { svg: asMarkup(ladder(`${id}-${white.slug}`, WIDE)), narrow: asMarkup(ladder(`${id}-narrow-${white.slug}`)) };
 }
 
 function stepWords(step: TintStep, words: SheetPage["words"]): string {
@@ -106,13 +111,7 @@ function missedBy({ residualDeltaE00, leaveOneOutDeltaE00 }: TintStep): string {
 function trailPicture({ worded: { sheet }, words }: SheetPage): PictureView | undefined {
   const text = words.pages.whites;
   const masstone = trailPoint({ ...sheet.notations.masstone, standing: "measured" });
-  const trails = sheet.tints.flatMap(({ white, steps }): Trail[] => {
-    const sound = steps.filter(({ suspect }) => suspect === undefined);
-    const read = sound.filter(({ standing }) => standing === "measured").flatMap(trailPoint);
-    const predicted = sound.flatMap(trailPoint).map(({ a, b }) => ({ a, b }));
-    if (read.length < 2) return [];
-    return [{ label: inSentence(white.name), points: read, ...(predicted.length > read.length ? { predicted: [...masstone.map(({ a, b }) => ({ a, b })), ...predicted] } : {}) }];
-  });
+  const trails = sheet.tints.flatMap((tint) => whiteTrail(tint, masstone, inSentence(tint.white.name)));
   if (trails.length === 0) return undefined;
   return {
     svg: asMarkup(tintTrail({
@@ -123,8 +122,17 @@ function trailPicture({ worded: { sheet }, words }: SheetPage): PictureView | un
   };
 }
 
+/** Where the let-downs in one white lead, read and predicted; none for fewer than two read. */
+export function whiteTrail({ steps }: TintSection, masstone: ReturnType<typeof trailPoint>, label: string): Trail[] {
+  const sound = steps.filter(({ suspect }) => suspect === undefined);
+  const read = sound.filter(({ standing }) => standing === "measured").flatMap(trailPoint);
+  const predicted = sound.flatMap(trailPoint).map(({ a, b }) => ({ a, b }));
+  if (read.length < 2) return [];
+  return [{ label, points: read, ...(predicted.length > read.length ? { predicted: [...masstone.map(({ a, b }) => ({ a, b })), ...predicted] } : {}) }];
+}
+
 /** A step's place among a* and b*, in its own colour; none where either is not known. */
-function trailPoint(step: Partial<Pick<TintStep, "lab" | "standing">> & Partial<ScreenFigures>): { a: number; b: number; colour: ScreenColour; standing: Standing }[] {
+export function trailPoint(step: Partial<Pick<TintStep, "lab" | "standing">> & Partial<ScreenFigures>): { a: number; b: number; colour: ScreenColour; standing: Standing }[] {
   const lab = step.lab?.["D65/10"];
   const colour = ownColour(step);
   if (colour === undefined || lab === undefined || !isKnown(lab.a) || !isKnown(lab.b)) return [];

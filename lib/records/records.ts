@@ -1,11 +1,14 @@
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
+import type { AnswerRecord } from "./schema/answer.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
 import type { Geometry, RatioKind } from "./schema/terms.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
+import type { RecordPath } from "./yaml-record.ts";
 
 /** Surface constants of Saunderson's correction [1]. */
 export interface Surface { readonly k1: number; readonly k2: number }
@@ -63,11 +66,19 @@ export interface FilmReading {
   readonly reading: Reading;
 }
 
+/** What films are drawn down on, as read by itself. */
+export interface ChartGrounds {
+  readonly black: SpectrumReading;
+  readonly white: SpectrumReading;
+}
+
 /** A checked record with its slug and the file it was read from. */
 export interface Checked<R> {
   readonly slug: string;
   readonly file: string;
   readonly record: R;
+  /** Where in its file a value stands, for a complaint that only a worked-out sheet brings up. */
+  readonly place: (path: RecordPath) => Diagnostic["place"];
 }
 
 export interface Colour extends Checked<ColourRecord> {
@@ -78,13 +89,27 @@ export interface Colour extends Checked<ColourRecord> {
   readonly films: readonly FilmReading[];
 }
 
+/** An answer to a customers' question, with the places of what it says, since its claims are held only when the sheets are there. */
+export interface Answer extends Checked<AnswerRecord> {
+  /** Markdown with shortcodes, as written, and the line of the file on which it begins. */
+  readonly body: string;
+  readonly bodyLine: number;
+  /** The place of a value of its front matter. */
+  readonly place: (path: RecordPath) => Diagnostic["place"];
+}
+
 /** A workshop's checked records: every reference in them leads somewhere. Maps are in order of slug. */
 export interface Records {
   readonly workshop: WorkshopRecord;
+  /** Where in workshop.yaml a value stands. */
+  readonly workshopPlace: Checked<WorkshopRecord>["place"];
+  /** The bare halves of the workshop's own opacity chart. */
+  readonly grounds?: ChartGrounds;
   readonly pigments: ReadonlyMap<string, Checked<PigmentRecord>>;
   readonly vehicles: ReadonlyMap<string, Checked<VehicleRecord>>;
   readonly colours: ReadonlyMap<string, Colour>;
   readonly sources: ReadonlyMap<SourceKey, Source>;
+  readonly answers: ReadonlyMap<string, Answer>;
   /** The newest date in any record; absent when none is dated. */
   readonly newestDate?: string;
 }

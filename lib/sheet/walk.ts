@@ -65,7 +65,7 @@ export function plainSheet(sheet: Sheet, wording: Wording): PlainSheet {
   function wordedRuling(ruling: Ruling): unknown {
     const belongsTo = Object.fromEntries(Object.entries(ruling).filter(([key]) => !["rule", "values", "standing", "source"].includes(key)).map(([key, value]) => [key, plain(value, [], [])]));
     const text = wording.ruling(ruling);
-    return Object.keys(belongsTo).length === 0 ? text : { ...belongsTo, rule: ruling.rule, text };
+    return Object.keys(belongsTo).length === 0 ? text : { ...belongsTo, rule: ruling.rule, text, ...(ruling.source === undefined ? {} : { source: ruling.source }) };
   }
 }
 
@@ -85,7 +85,7 @@ export function leaves(sheet: Sheet): Leaf[] {
 }
 
 /** An array's member goes by its slug, a tint by its white's, a step by its ratio, a film by its micrometres: paths then survive a new neighbour. */
-function memberName(member: unknown, index: number): string {
+export function memberName(member: unknown, index: number): string {
   if (typeof member === "object" && member !== null) {
     if ("slug" in member && typeof member.slug === "string") return member.slug;
     if ("massRatio" in member && typeof member.massRatio === "string") return member.massRatio;
