@@ -4,7 +4,7 @@ import { rulingText } from "../present/ruling-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView, type WhiteView, type WhitesSectionView } from "../present/views.ts";
 import { ladderStrip } from "../plots/ladder-strip.ts";
-import { tintTrail, type Trail } from "../plots/tint-trail.ts";
+import { tintTrail, type TintTrail, type Trail } from "../plots/tint-trail.ts";
 import type { LabFigures, ScreenFigures, TintSection, TintStep } from "../sheet/sheet.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
 import { inSentence } from "../present/words/en/pages.ts";
@@ -103,7 +103,13 @@ function missedBy({ residualDeltaE00, leaveOneOutDeltaE00 }: TintStep): string {
   return residual === undefined ? "" : leftOut === undefined ? residual : `${residual} (${leftOut})`;
 }
 
-function trailPicture({ worded: { sheet }, words }: SheetPage): PictureView | undefined {
+function trailPicture(page: SheetPage): PictureView | undefined {
+  const trail = trailOf(page);
+  return trail === undefined ? undefined : { svg: asMarkup(tintTrail(trail)), caption: trail.title };
+}
+
+/** The trail as page and paper draw it; none where no white has two drawdowns. */
+export function trailOf({ worded: { sheet }, words }: SheetPage): TintTrail | undefined {
   const text = words.pages.whites;
   const masstone = trailPoint({ ...sheet.notations.masstone, standing: "measured" });
   const trails = sheet.tints.flatMap(({ white, steps }): Trail[] => {
@@ -115,11 +121,8 @@ function trailPicture({ worded: { sheet }, words }: SheetPage): PictureView | un
   });
   if (trails.length === 0) return undefined;
   return {
-    svg: asMarkup(tintTrail({
-      idPrefix: "trail", title: text.trailTitle, description: text.trailDescription(trails.map(({ label }) => label)),
-      trails, axes: { a: "a*", b: "b*" }, ends: text.trailEnds,
-    })),
-    caption: text.trailTitle,
+    idPrefix: "trail", title: text.trailTitle, description: text.trailDescription(trails.map(({ label }) => label)),
+    trails, axes: { a: "a*", b: "b*" }, ends: text.trailEnds,
   };
 }
 
