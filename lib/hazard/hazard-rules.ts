@@ -31,6 +31,7 @@ export const LABEL_LINE_RULES = [
   "unknown-acute-toxicity", // routes, massFraction, ingredients
   "no-hazard-data", // ingredient, name, massFraction
   "total-short-of-the-whole", // unaccounted
+  "metal-not-classified", // metals
   "small-package", // packageMl, upToMl, statements
 ] as const;
 

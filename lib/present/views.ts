@@ -1,4 +1,5 @@
 import type { Standing } from "../quantities/figure.ts";
+import type { CautionView, HandlingSectionView, HazardView, LabelView } from "./handling-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "./paint-views.ts";
 
 /**
@@ -160,7 +161,6 @@ export interface WordsView {
   readonly handlingLink: string; // "Handling in full"
   readonly orders: string; // "Order"
   readonly coloursMade: string; // "Colours made from it"
-  readonly whyEachStatement: string; // "Why each statement stands here"
   readonly languages: string; // "Languages"
   readonly usedIn?: string; // "Used in", before the pages that lean on a source
 }
@@ -236,7 +236,7 @@ export interface SheetView extends PageView {
   readonly oil: OilSectionView;
   readonly handling: HandlingSectionView;
   readonly pigment: PigmentSectionView;
-  /** The workshop's own notes on the colour, from its record. */
+  /** Sizes and prices, and the workshop's own notes on the colour, from its record. */
   readonly notes?: ProseSectionView;
   /** Place among the range and neighbours. */
   readonly range?: NeighboursSectionView;
@@ -296,60 +296,6 @@ export interface FoldedTableView {
   /** What is under the fold, on its handle. */
   readonly summary: string;
   readonly table: TableView;
-}
-
-export type PictogramCode =
-  | "GHS01" | "GHS02" | "GHS03" | "GHS04" | "GHS05" | "GHS06" | "GHS07" | "GHS08" | "GHS09";
-
-export interface PictogramView {
-  readonly code: PictogramCode;
-  /** "health hazard": the drawing's text alternative. */
-  readonly name: string;
-}
-
-/** A statement of a label, or a line without a code (EUH210 and its like have one). */
-export interface StatementView {
-  readonly code?: string;
-  readonly text: string;
-}
-
-/** The label elements as they stand on the first screen: in full, never fewer. */
-export interface HazardView {
-  /** "Danger", "Warning" in the page's language. */
-  readonly signalWord?: string;
-  readonly pictograms: readonly PictogramView[];
-  readonly statements: readonly StatementView[];
-  /** "Worked out from the pigment's data, EU CLP; the maker's label prevails." */
-  readonly basis: string;
-  readonly handlingHref?: string;
-}
-
-/** What to do or leave, and why. */
-export interface CautionView {
-  readonly text: string;
-  readonly reason: string;
-}
-
-export interface HandlingSectionView extends SectionView {
-  /** "As the maker states them" or "Worked out". */
-  readonly labelHeading: string;
-  /** Absent when nothing is classified: `summary` then says so, and on what grounds. */
-  readonly label?: HazardView;
-  readonly precautionary: readonly StatementView[];
-  readonly precautionaryHeading: string;
-  /** Why each statement stands there, folded. */
-  readonly traces: readonly { readonly statement: string; readonly text: string; readonly source?: LinkView }[];
-  /** The dry pigments, which the studio meets when it mulls. */
-  readonly dryPigments: readonly { readonly heading: string; readonly label?: HazardView; readonly text?: string }[];
-  readonly studioHeading: string;
-  /** Cautions by operation: mulling, painting, sanding, cleaning, rags. */
-  readonly studio: readonly { readonly operation: string; readonly cautions: readonly CautionView[] }[];
-  readonly marketsHeading: string;
-  readonly markets: readonly { readonly market: string; readonly text: string; readonly source?: LinkView }[];
-  readonly dataSheet?: LinkView;
-  readonly poisonCentre?: string;
-  /** Defers to label, safety data sheet, local codes and licensed practice. */
-  readonly deference: string;
 }
 
 export interface PigmentSectionView extends SectionView {
@@ -475,8 +421,11 @@ export interface PigmentPageView extends PageView {
   readonly properties: PropertyTableView;
   readonly lists: readonly ListView[];
   readonly handlingHeading: string;
-  /** Of the dry pigment; absent when nothing is classified or known, and then `handling` says which. */
-  readonly hazard?: HazardView;
+  /** Of the dry pigment. */
+  readonly label: LabelView;
+  /** What weighing and mulling it calls for. */
+  readonly cautionsHeading: string;
+  readonly cautions: readonly CautionView[];
   readonly handling: readonly string[];
   readonly colours: readonly ColourCardView[];
   /** Said in place of `colours` when no colour is made from it. */

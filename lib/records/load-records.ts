@@ -36,6 +36,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
     diagnostics: sorted,
     records: {
       workshop: files.workshop.record,
+      workshopPlace: files.workshop.yaml.place,
       pigments: checked(files.pigments),
       vehicles: checked(files.vehicles),
       colours: new Map(colours.map((colour) => [colour.slug, colour])),
@@ -56,11 +57,11 @@ function resolvedColour({ slug, file, record, yaml, body }: Parsed<ColourRecord>
     const reading = resolve(film, yaml, ["films", i]);
     return reading === undefined ? [] : [{ ground: film.ground, filmThicknessUm: film.filmThicknessUm, reading }];
   });
-  return { slug, file, record, notes: body, tints, films, ...(masstone === undefined ? {} : { masstone }) };
+  return { slug, file, record, place: yaml.place, notes: body, tints, films, ...(masstone === undefined ? {} : { masstone }) };
 }
 
 function checked<R>(parsed: ReadonlyMap<string, Parsed<R>>): ReadonlyMap<string, Checked<R>> {
-  return new Map([...parsed].map(([slug, { file, record }]) => [slug, { slug, file, record }]));
+  return new Map([...parsed].map(([slug, { file, record, yaml }]) => [slug, { slug, file, record, place: yaml.place }]));
 }
 
 function bibliography(files: ParsedFiles): ReadonlyMap<SourceKey, Source> {

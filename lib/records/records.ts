@@ -1,4 +1,5 @@
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -6,6 +7,7 @@ import type { PigmentRecord } from "./schema/pigment.ts";
 import type { Geometry, RatioKind } from "./schema/terms.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
+import type { RecordPath } from "./yaml-record.ts";
 
 /** Surface constants of Saunderson's correction [1]. */
 export interface Surface { readonly k1: number; readonly k2: number }
@@ -68,6 +70,8 @@ export interface Checked<R> {
   readonly slug: string;
   readonly file: string;
   readonly record: R;
+  /** Where in its file a value stands, for a complaint that only a worked-out sheet brings up. */
+  readonly place: (path: RecordPath) => Diagnostic["place"];
 }
 
 export interface Colour extends Checked<ColourRecord> {
@@ -81,6 +85,8 @@ export interface Colour extends Checked<ColourRecord> {
 /** A workshop's checked records: every reference in them leads somewhere. Maps are in order of slug. */
 export interface Records {
   readonly workshop: WorkshopRecord;
+  /** Where in workshop.yaml a value stands. */
+  readonly workshopPlace: Checked<WorkshopRecord>["place"];
   readonly pigments: ReadonlyMap<string, Checked<PigmentRecord>>;
   readonly vehicles: ReadonlyMap<string, Checked<VehicleRecord>>;
   readonly colours: ReadonlyMap<string, Colour>;

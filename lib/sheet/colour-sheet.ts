@@ -4,6 +4,7 @@ import { cautionsSection } from "./cautions-section.ts";
 import { drySection } from "./drying-section.ts";
 import { fillSection } from "./fill-section.ts";
 import { masstoneNotations } from "./masstone-notations.ts";
+import { offerSection } from "./offer-section.ts";
 import { oilSection } from "./oil-section.ts";
 import { opticsSection } from "./optics-section.ts";
 import { permanenceSection } from "./permanence-section.ts";
@@ -21,6 +22,8 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
   const oil = oilSection(colour, pigments, vehicle, additions, records);
   const batch = batchSection(colour, pigments, vehicle, additions, oil, records);
   const fit = fits.get(slug) ?? { kind: "refused", reasons: [] };
+  const cautions = cautionsSection(colour, pigments, vehicle, oil, records);
+  const offer = offerSection(colour, cautions, records);
   return {
     slug, name: record.name,
     family: record.family ?? familyOf(colour, records),
@@ -34,7 +37,8 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
     fill: fillSection(colour, pigments, oil),
     drying: drySection(colour, pigments, vehicle, additions, oil, records),
     permanence: permanenceSection(colour, pigments, records),
-    cautions: cautionsSection(colour, pigments, vehicle, oil, records),
+    cautions,
+    ...(offer === undefined ? {} : { offer }),
   };
 }
 

@@ -57,7 +57,7 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("vehicle.pricePerKg", "currency/kg", "decimal", 2, "price"),
   row("additions.*.percentOfOil", "%", "significant", 2, "percentOfOil"),
   row("additions.*.densityGPerCm3", "g/cm3", "significant", 3, "additionDensity"),
-  row("additions.*.metalPercentOfOil", "%", "significant", 2, "metalPercentOfOil"),
+  row("additions.*.metals.*.percentOfOil", "%", "significant", 2, "metalPercentOfOil"),
   row("additions.*.pricePerKg", "currency/kg", "decimal", 2, "price"),
 
   row("notations.masstone.xyz.*.X", "1", "significant", 4, "xyzX"),

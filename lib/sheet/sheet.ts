@@ -5,7 +5,8 @@ import type { Ruling } from "../quantities/ruling.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
 import type { DrierMetal } from "../drying/added-drier.ts";
 import type { Oil } from "../formulation/vehicle-density.ts";
-import type { Dispersion, Family, Geometry, Market, RatioKind, VehicleKind } from "../records/schema/terms.ts";
+import type { Dispersion, Family, Geometry, RatioKind, VehicleKind } from "../records/schema/terms.ts";
+import type { CautionsSection, OfferSection } from "./handling-sections.ts";
 import type { BatchSection, DryingSection, FillSection, OilSection, PermanenceSection } from "./paint-sections.ts";
 
 /**
@@ -33,6 +34,8 @@ export interface Sheet {
   readonly drying: DryingSection;
   readonly permanence: PermanenceSection;
   readonly cautions: CautionsSection;
+  /** What it is put up in; absent where no size is recorded. */
+  readonly offer?: OfferSection;
 }
 
 export interface PigmentPart {
@@ -64,12 +67,11 @@ export interface AdditionPart {
   readonly name: string;
   readonly kind: VehicleKind;
   readonly oil: Oil | undefined;
-  readonly metal?: DrierMetal;
   /** By mass on the oil [%]. */
   readonly percentOfOil: Figure<number>;
   readonly densityGPerCm3: Figure<Quantity>;
-  /** Of a drier, metal on the oil by mass [%]. */
-  readonly metalPercentOfOil?: Figure<Quantity>;
+  /** Of a drier, each metal that bears on drying, by mass on the oil [%]. */
+  readonly metals: readonly { readonly slug: DrierMetal; readonly percentOfOil: Figure<Quantity> }[];
   readonly pricePerKg?: Figure<number>;
 }
 
@@ -169,31 +171,4 @@ export interface GlossDepthFigures {
   readonly matteL: Figure<number>;
   readonly glossyValue: Figure<number>;
   readonly matteValue: Figure<number>;
-}
-
-export interface CautionsSection {
-  readonly frame: string;
-  readonly edition: string;
-  readonly basis: "stated by the maker" | "worked out";
-  readonly signalWord: "Danger" | "Warning" | null;
-  readonly pictograms: readonly string[];
-  readonly hazardStatements: readonly string[];
-  readonly precautionaryStatements: readonly string[];
-  readonly supplemental: readonly string[];
-  /** Substances that EUH208 names. */
-  readonly sensitisers: readonly string[];
-  /** Why each statement stands there: ingredient, fraction, limit, source. */
-  readonly traces: readonly (Ruling & { readonly statement: string })[];
-  /** Ingredients without hazard data: to be treated as hazardous. */
-  readonly unknown: readonly string[];
-  /** Where the maker's label and the worked-out one differ. */
-  readonly checks: readonly Ruling[];
-  readonly unknownAcuteToxicity: readonly Ruling[];
-  readonly restrictions: readonly (Ruling & { readonly market: Market; readonly effect: string; readonly met: boolean })[];
-  /** Markets of the workshop where it may not be sold, for want of a legal basis on record. */
-  readonly notForSale: readonly Market[];
-  readonly studio: readonly (Ruling & { readonly operation: string; readonly reason: Ruling })[];
-  /** Label elements of each dry pigment alone; `known` false: no hazard data. */
-  readonly dryPigment: readonly { readonly slug: string; readonly known: boolean; readonly signalWord: "Danger" | "Warning" | null; readonly pictograms: readonly string[]; readonly hazardStatements: readonly string[] }[];
-  readonly dataSheet?: { readonly url?: string; readonly date: string };
 }

@@ -7,6 +7,7 @@ import { marketRulings, type Sale } from "../../lib/hazard/market-rulings.ts";
 import type { Ingredient } from "../../lib/hazard/mixture.ts";
 import { labelDifferences, type StatedLabel } from "../../lib/hazard/stated-label.ts";
 import { STUDIO_OPERATIONS, studioCautions, type StudioPaint, type StudioPigment } from "../../lib/hazard/studio-cautions.ts";
+import { unclassifiedMetals } from "../../lib/hazard/studio-material.ts";
 import { HAZARD_RULINGS } from "../../lib/present/words/en/rulings-hazard.ts";
 import { OPERATIONS } from "../../lib/present/words/en/trade.ts";
 import type { Ruling } from "../../lib/quantities/ruling.ts";
@@ -67,6 +68,7 @@ const cautions = paints.flatMap((paint) => studioCautions(studioPigments, paint)
 const rulings: Ruling[] = [
   ...labels.flatMap(labelRulings), ...labelDifferences(stated, leadPaint), ...labelDifferences(older, leadPaint),
   ...sales.flatMap((each) => HAZARD_MARKETS.flatMap((market) => marketRulings(each, market))),
+  ...unclassifiedMetals([{ slug: "cadmium-red", name: "Cadmium red", colourIndexName: "PR 108", massFraction: 0.5, classifications: "none stated" }]),
   ...cautions, ...cautions.map(({ reason }) => reason),
 ];
 

@@ -1,3 +1,4 @@
+import { HANDLING } from "./handling.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 
@@ -7,7 +8,7 @@ export const PAGES = {
   frame: {
     skip: "Skip to the text", mainNavigation: "Site", onThisPage: "On this page", property: "Property", value: "Value", standing: "Standing",
     method: "Method and source", source: "Source", standingsHeading: "How each figure is known", termsHeading: "Terms", downloadsHeading: "Data",
-    handlingLink: "Handling in full", orders: "Order", coloursMade: "Colours made from it", whyEachStatement: "Why each statement stands here", languages: "Languages",
+    handlingLink: "Handling in full", orders: "Order", coloursMade: "Colours made from it", languages: "Languages",
   },
   demonstration: "Demonstration: this workshop, its colours and every reading here are invented.",
   ragLine: "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
@@ -96,17 +97,7 @@ export const PAGES = {
     summary: (oilClass: string, grams: string) => `${upperFirst(oilClass)} in oil: ${grams} in the paint as made.`,
     none: "Not stated: neither a rub-out figure nor the oil of a batch is in the records.",
   },
-  handling: {
-    stated: "As the maker states them", workedOut: "Worked out from suppliers' data", precautions: "Precautions", studio: "In the studio and workshop", markets: "Where it may be sold",
-    nothing: "Nothing is classified on the suppliers' data that is recorded. Keep dry pigment out of the air all the same.",
-    unknown: (names: readonly string[]) => `No hazard data recorded for ${names.join(", ")}; treat as hazardous.`,
-    basisStated: (frame: string, date: string) => `As the maker states them, ${frame}, ${date}.`,
-    basisWorkedOut: (frame: string, edition: string) => `Worked out from the suppliers' data by ${frame} (${edition}). The maker's label prevails.`,
-    dryPigment: (name: string) => `${name}, dry`,
-    dryNothing: "Nothing is classified on the supplier's data; the dust is still dust.",
-    dataSheet: "Safety data sheet",
-    marketNames: { EU: "European Union", GB: "Great Britain", NI: "Northern Ireland", US: "United States", other: "Elsewhere" } as Record<string, string>,
-  },
+  handling: HANDLING,
   pigment: {
     share: (share: string) => `${share} of the dry pigment`, whole: "the only pigment", noShare: "parts not recorded",
     caption: (name: string) => `${name}, dry`,

@@ -2,8 +2,8 @@ import type { DifferenceRule, LabelLineRule, LeftOutRule, PrecautionRule, TraceR
 import type { RulingWording } from "../words.ts";
 import { bracketed, degrees, listed, percent, sentence, significant, withUnit, within } from "./rulings-phrases.ts";
 import { MARKET_RULINGS } from "./rulings-markets.ts";
-import { STUDIO_RULINGS } from "./rulings-studio.ts";
-import { hasValue, numberOf, textOf, textsOf, wordOf, type Values } from "./rulings-values.ts";
+import { metalWord, STUDIO_RULINGS } from "./rulings-studio.ts";
+import { hasValue, numberOf, quantityOf, textOf, textsOf, wordOf, type Values } from "./rulings-values.ts";
 
 const ROUTES = { oral: "swallowed", dermal: "on the skin", dust: "breathed in as dust", vapour: "breathed in as vapour" } as const;
 const LIMIT_KINDS = { generic: "the general limit", specific: "the substance's own limit" } as const;
@@ -14,8 +14,8 @@ const UNACCOUNTED = "(unaccounted)";
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
 const LABEL_RULINGS = {
   "ate-mix": (v) => `${textOf(v, "hazardClass")}, ${ROUTES[wordOf(v, "route", ROUTES)]}, from ${ingredients(v)}: the estimate for the mixture is ${estimate(v, "ateMix")}, the limit ${estimate(v, "limit")}${numberOf(v, "unknownFraction") > 0 ? `, with ${percent(numberOf(v, "unknownFraction"))} of unknown toxicity` : ""}.`,
-  "cut-off": (v) => `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)} at ${percent(numberOf(v, "massFraction"))}${counted(v)}.`,
-  "cut-off-summed": (v) => `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)}, together ${percent(numberOf(v, "massFraction"))}${counted(v)}.`,
+  "cut-off": (v) => `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)} at ${percent(quantityOf(v, "massFraction"))}${counted(v)}.`,
+  "cut-off-summed": (v) => `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)}, together ${percent(quantityOf(v, "massFraction"))}${counted(v)}.`,
   "weighted-sum": (v) => `${textOf(v, "hazardClass")} from a weighted sum of ${percent(numberOf(v, "limit"))}: ${ingredients(v)}, weighted ${percent(numberOf(v, "weightedSum"))}${wordOf(v, "limitKind", LIMIT_KINDS) === "specific" ? bracketed("by a limit of the substance's own") : ""}.`,
   "flash-point": (v) => `${textOf(v, "hazardClass")} by the flash point of the mixture, ${degrees(numberOf(v, "flashPointC"))}.`,
   "flash-point-not-stated": (v) => `${textOf(v, "hazardClass")}, as ${ingredients(v)} (${percent(numberOf(v, "massFraction"))}) has it: the flash point of the mixture is not recorded.`,
@@ -45,6 +45,8 @@ const LABEL_RULINGS = {
   "unknown-acute-toxicity": (v) => `${percent(numberOf(v, "massFraction"))} of the mixture consists of ingredients of unknown acute toxicity (${listed(textsOf(v, "routes").map((route) => ROUTES[wordOf({ route }, "route", ROUTES)]), "or")}): ${ingredients(v)}.`,
   "no-hazard-data": (v) => `No hazard data recorded for ${name(v)}; treat as hazardous.`,
   "total-short-of-the-whole": (v) => `${percent(numberOf(v, "unaccounted"))} of the mixture is not accounted for; treat it as hazardous.`,
+
+  "metal-not-classified": (v) => `Holds ${listed(textsOf(v, "metals").map(metalWord))}. No supplier classifies it as harmful to health; it is handled here as what it holds all the same.`,
 
   "frame-differs": (v) => `The maker's label is by ${textOf(v, "stated")}, and it is worked out here by ${textOf(v, "workedOut")}.`,
   "signal-word-differs": (v) => `The maker states ${textOf(v, "stated") === "none" ? "no signal word" : `the signal word ${textOf(v, "stated")}`}; worked out it is ${textOf(v, "workedOut")}.`,
