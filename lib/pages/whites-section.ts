@@ -3,7 +3,7 @@ import { decimalText, placesWithin } from "../present/number-text.ts";
 import { rulingText } from "../present/ruling-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView, type WhiteView, type WhitesSectionView } from "../present/views.ts";
-import { ladderStrip } from "../plots/ladder-strip.ts";
+import { ladderStrip, type LadderStrip } from "../plots/ladder-strip.ts";
 import { tintTrail, type TintTrail, type Trail } from "../plots/tint-trail.ts";
 import type { LabFigures, ScreenFigures, TintSection, TintStep } from "../sheet/sheet.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
@@ -50,19 +50,28 @@ function whiteView(tint: TintSection, { words }: SheetPage): WhiteView {
   };
 }
 
-function ladderPicture({ white, steps, massRatioKind }: TintSection, words: SheetPage["words"]): PictureView | undefined {
+function ladderPicture(tint: TintSection, words: SheetPage["words"]): PictureView | undefined {
+  const ladder = ladderOf(tint, words);
+  if (ladder === undefined) return undefined;
+  return {
+    svg: asMarkup(ladderStrip({ ...ladder, width: WIDE })),
+    narrow: asMarkup(ladderStrip({ ...ladder, idPrefix: `ladder-narrow-${tint.white.slug}` })),
+  };
+}
+
+/** A ladder as page and paper draw it; none where no step's colour is known. */
+export function ladderOf({ white, steps, massRatioKind }: TintSection, words: SheetPage["words"]): LadderStrip | undefined {
   const shown = steps.filter((step) => ownColour(step) !== undefined);
   if (shown.length === 0) return undefined;
   const text = words.pages.whites;
-  const ladder = (idPrefix: string, width?: number): string => ladderStrip({
-    idPrefix, width, title: text.ladderTitle(white.name), missing: words.pages.sheet.missing, heading: "", axisLabel: text.stepsCaption(white.name, massRatioKind),
+  return {
+    idPrefix: `ladder-${white.slug}`, title: text.ladderTitle(white.name), missing: words.pages.sheet.missing, heading: "", axisLabel: text.stepsCaption(white.name, massRatioKind),
     description: text.ladderDescription(shown.map((step) => stepWords(step, words))),
     steps: shown.map((step) => ({
       whiteParts: 1 / step.colourShare, label: step.massRatio, colour: ownColour(step), standing: step.standing,
       ...(step.suspect === undefined ? {} : { suspect: text.suspect }),
     })),
-  });
-  return { svg: asMarkup(ladder(`ladder-${white.slug}`, WIDE)), narrow: asMarkup(ladder(`ladder-narrow-${white.slug}`)) };
+  };
 }
 
 function stepWords(step: TintStep, words: SheetPage["words"]): string {

@@ -38,9 +38,10 @@ export function pictureHeightMm(tree: SvgNode, widthMm: number): number {
   return (widthMm * height) / width;
 }
 
-/** Its text alternative: title, then description. */
-export function pictureWords(tree: SvgNode): string {
-  return ["title", "desc"].map((name) => tree.children.find((child) => typeof child !== "string" && child.name === name)).flatMap((node) => (node === undefined || typeof node === "string" ? [] : node.children.filter((child) => typeof child === "string"))).join(". ");
+/** Its title and its description: what is said in place of it. */
+export function pictureWords({ children }: SvgNode): [title: string, description: string] {
+  const words = (name: string): string => children.flatMap((child) => (typeof child !== "string" && child.name === name ? child.children.filter((text) => typeof text === "string") : [])).join("");
+  return [words("title"), words("desc")];
 }
 
 function viewBox({ attributes }: SvgNode): { readonly width: number; readonly height: number } {

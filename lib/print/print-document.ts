@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import PDFDocument from "pdfkit";
-import { FACES, fontFile, SUBSETS, type Face, type Subset } from "./print-font.ts";
+import { FACES, fontBytes, SUBSETS, type Face, type Subset } from "./print-font.ts";
 import { MM_PER_PT, type Measure } from "./text-lines.ts";
 
 /** What a document says of itself. */
@@ -89,7 +89,7 @@ function pdfString(text: string): object {
 }
 
 function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
-  for (const face of FACES) for (const subset of SUBSETS) pdf.registerFont(fontName(face, subset), fontFile(face, subset));
+  for (const face of FACES) for (const subset of SUBSETS) pdf.registerFont(fontName(face, subset), fontBytes(face, subset) as unknown as PDFKit.Mixins.PDFFontSource);
   const found = new Map<string, string>();
   /** The file that has a character; opened only when those before it lack it. */
   const fontOf = (face: Face, code: number): string => {

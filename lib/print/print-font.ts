@@ -1,4 +1,6 @@
+import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { unpackedFont } from "./unpacked-font.ts";
 
 /** The four cuts that paper is set in, the same that pages are. */
 export const FACES = ["serif", "serif italic", "sans", "sans bold"] as const;
@@ -31,4 +33,16 @@ const require = createRequire(import.meta.url);
 export function fontFile(face: Face, subset: Subset): string {
   const [family, cut] = CUTS[face];
   return require.resolve(`@fontsource/${family}/files/${family}-${subset}-${cut}.woff`);
+}
+
+const UNPACKED = new Map<string, Uint8Array>();
+
+/** The same cut as OpenType, read and unpacked when it is first asked for. */
+export function fontBytes(face: Face, subset: Subset): Uint8Array {
+  const file = fontFile(face, subset);
+  const before = UNPACKED.get(file);
+  if (before !== undefined) return before;
+  const font = unpackedFont(readFileSync(file));
+  UNPACKED.set(file, font);
+  return font;
 }

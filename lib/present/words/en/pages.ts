@@ -1,6 +1,7 @@
 import { HANDLING } from "./handling.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { SHEET_PAPER } from "./sheet-paper.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
@@ -195,6 +196,7 @@ export const PAGES = {
   },
   paint: PAINT_PAGES,
   labelPage: LABEL_PAGE,
+  sheetPaper: SHEET_PAPER,
   notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },
 };
 

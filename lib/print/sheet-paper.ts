@@ -1,0 +1,80 @@
+import type { SheetPage } from "../pages/sheet-parts.ts";
+import type { SheetView } from "../present/views.ts";
+import { pageCount, placedPieces, type Column, type PlacedPiece } from "./paper-columns.ts";
+import { piecesOf, type Flow, type Piece } from "./paper-piece.ts";
+import type { PaperSize } from "./paper-size.ts";
+import { evidenceOnPaper } from "./sheet-evidence-paper.ts";
+import { handlingOnPaper } from "./sheet-hazard-paper.ts";
+import { sheetHead } from "./sheet-head-paper.ts";
+import { sheetPictures, sheetSections, type PaperDetail, type SheetPictures } from "./sheet-sections-paper.ts";
+
+export const MARGIN = { side: 15, top: 13, bottom: 19 } as const;
+const GUTTER = 7;
+/** Between the first screen and the columns below it. */
+const BELOW_HEAD = 5;
+
+/** A sheet with a place for everything, before it is drawn. */
+export interface LaidOutSheet {
+  readonly flow: readonly Flow[];
+  readonly placed: ReadonlyMap<Piece, PlacedPiece>;
+  readonly pages: number;
+  readonly sizePt: number;
+}
+
+export interface SheetToPrint { readonly view: SheetView; readonly page: SheetPage }
+
+interface Fit extends PaperDetail { readonly sizePt: number }
+
+/** From roomy to tight: first the type gives way, then what only explains; never a caution. */
+const FITS: readonly Fit[] = [
+  ...[9, 8.5, 8].map((sizePt) => ({ sizePt, reasons: true, tables: true, curves: true })),
+  ...[8, 7.5].map((sizePt) => ({ sizePt, reasons: true, tables: true, curves: false })),
+  { sizePt: 7.5, reasons: true, tables: false, curves: false },
+  { sizePt: 7.5, reasons: false, tables: false, curves: false },
+  { sizePt: 7, reasons: false, tables: false, curves: false },
+];
+const MOST_PAGES = 2;
+
+/** A sheet on one or two pages; on more only where its cautions alone need them. */
+export function laidOutSheet(sheet: SheetToPrint, paper: PaperSize): LaidOutSheet {
+  let last: LaidOutSheet | undefined;
+  const pictures = sheetPictures(sheet.page);
+  for (const fit of FITS) {
+    last = laidOut(sheet, pictures, paper, fit);
+    if (last.pages <= MOST_PAGES) return last;
+  }
+  if (last === undefined) throw new RangeError("Unexpected list of fits `none`, expected `at least one`");
+  return last;
+}
+
+function laidOut({ view, page }: SheetToPrint, pictures: SheetPictures, paper: PaperSize, fit: Fit): LaidOutSheet {
+  const width = paper.widthMm - 2 * MARGIN.side;
+  const style = { widthMm: (width - GUTTER) / 2, sizePt: fit.sizePt };
+  const { workshop } = page.context.records;
+  const { words, worded } = page;
+  const head = sheetHead({ view, worded, words, workshop: workshop.name, demonstration: workshop.demonstration === true ? words.pages.demonstration : undefined }, { widthMm: width, sizePt: 9 });
+  const body: Flow[] = [...sheetSections({ view, page, pictures, style, detail: fit }), handlingOnPaper(view, style), evidenceOnPaper(view, page, style)];
+  const bottom = paper.heightMm - MARGIN.bottom;
+  const placedHead = placedPieces(piecesOf(head), (index) => ({ page: index, xMm: MARGIN.side, topMm: MARGIN.top, bottomMm: bottom }));
+  const lastOfHead = placedHead.at(-1);
+  const [headPage, headBottom] = lastOfHead === undefined ? [0, MARGIN.top] : [lastOfHead.page, lastOfHead.yMm + lastOfHead.piece.heightMm];
+  const columns = (lastPage: number, lastBottom: number) => (index: number): Column => {
+    const at = headPage + Math.floor(index / 2);
+    return {
+      page: at, xMm: MARGIN.side + (index % 2) * (style.widthMm + GUTTER),
+      topMm: at === headPage ? headBottom + BELOW_HEAD : MARGIN.top, bottomMm: at === lastPage ? lastBottom : bottom,
+    };
+  };
+  const pieces = piecesOf(body);
+  let placed = placedPieces(pieces, columns(-1, bottom));
+  const pages = pageCount(placed);
+  // Columns of the last page end at about one height.
+  const top = pages - 1 === headPage ? headBottom + BELOW_HEAD : MARGIN.top;
+  for (let lower = top + 10; lower < bottom; lower += 4) {
+    const balanced = placedPieces(pieces, columns(pages - 1, lower));
+    if (pageCount(balanced) > pages || balanced.some(({ page: at, yMm, piece }) => at === pages - 1 && yMm + piece.heightMm > lower + 1e-6)) continue;
+    placed = balanced;
+    break;
+  }
+  return { flow: [...head, ...body], placed: new Map([...placedHead, ...placed].map((place) => [place.piece, place])), pages, sizePt: fit.sizePt };
+}
