@@ -9,6 +9,8 @@ export interface Placement {
   readonly yMm: number;
   /** Turned about the origin by 180 degree. */
   readonly turned?: boolean;
+  /** Nothing shows outside [mm, from the origin]. */
+  readonly clipMm?: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
 }
 
 /** Draws blocks below a structure element, in their order. */
@@ -27,11 +29,12 @@ export function drawBlocks(document: PrintDocument, parent: PDFKit.PDFStructureE
 }
 
 /** Draws marks, read as what they are drawn inside of. */
-export function drawMarks(document: PrintDocument, marks: readonly Mark[], { xMm, yMm, turned = false }: Placement): void {
+export function drawMarks(document: PrintDocument, marks: readonly Mark[], { xMm, yMm, turned = false, clipMm }: Placement): void {
   const { pdf } = document;
   pdf.save();
   pdf.translate(xMm / MM_PER_PT, yMm / MM_PER_PT);
   if (turned) pdf.rotate(180);
+  if (clipMm !== undefined) pdf.rect(pt(clipMm.left), pt(clipMm.top), pt(clipMm.right - clipMm.left), pt(clipMm.bottom - clipMm.top)).clip();
   for (const mark of marks) drawMark(document, mark);
   pdf.restore();
 }

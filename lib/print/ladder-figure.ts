@@ -2,11 +2,13 @@ import type { LadderStrip } from "../plots/ladder-strip.ts";
 import { ownColour } from "../pages/own-colour.ts";
 import type { TintSection } from "../sheet/sheet.ts";
 import type { Mark } from "./mark.ts";
-import { N7 } from "./munsell-ground.ts";
+import { N7 } from "./card-plan.ts";
 import type { Piece } from "./paper-piece.ts";
-import { setRuns, textWidthMm } from "./paper-run.ts";
+import { setRuns } from "./paper-run.ts";
+import { measureText } from "./print-document.ts";
 import { LEAST_PT, shifted } from "./paper-style.ts";
-import { outline, paintInk, standingMarks, swatchMarks } from "./paper-swatch.ts";
+import { standingMarks } from "./standing-marks.ts";
+import { outline, paintInk, swatchMarks } from "./paper-swatch.ts";
 
 const MARGIN = 3;
 const GAP = 1.2;
@@ -22,7 +24,7 @@ const LEAST_STEP_MM = 5.6;
 export function ladderFigure(tint: TintSection, words: LadderStrip, widthMm: number): Piece {
   const steps = tint.steps.filter((step) => ownColour(step) !== undefined).toSorted((one, other) => other.colourShare - one.colourShare);
   const inside = widthMm - 2 * MARGIN;
-  const labels = Math.max(...steps.map(({ massRatio }) => textWidthMm(massRatio, "sans", LEAST_PT))) + 0.8;
+  const labels = Math.max(...steps.map(({ massRatio }) => measureText(massRatio, "sans", LEAST_PT))) + 0.8;
   const perRow = Math.max(1, Math.floor((inside + GAP) / (Math.max(LEAST_STEP_MM, labels) + GAP)));
   const rows = Math.ceil(steps.length / perRow);
   const columns = Math.ceil(steps.length / rows);
@@ -45,7 +47,7 @@ export function ladderFigure(tint: TintSection, words: LadderStrip, widthMm: num
           ...outline(box, { grey: 0.07 }, [0.8, 0.6]),
         );
       }
-      marks.push(...standingMarks(step.standing, x + 0.9, base + 1.7, 0.75), { kind: "text", text: step.massRatio, xMm: x, yMm: base + 5.3, face: "sans", sizePt: LEAST_PT });
+      marks.push(...standingMarks(step.standing, x, base + 2.5, LEAST_PT), { kind: "text", text: step.massRatio, xMm: x, yMm: base + 5.3, face: "sans", sizePt: LEAST_PT });
       const flag = words.steps.find(({ label }) => label === step.massRatio)?.suspect;
       if (flag !== undefined) marks.push({ kind: "text", text: flag, xMm: x, yMm: base + 5.3 + FLAG_MM, face: "sans bold", sizePt: LEAST_PT });
     });

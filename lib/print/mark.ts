@@ -1,4 +1,5 @@
 import type { Lab } from "../colorimetry/viewing.ts";
+import type { ScreenColour } from "../plots/screen-colour.ts";
 import type { Face } from "./print-font.ts";
 
 /**
@@ -8,7 +9,7 @@ import type { Face } from "./print-font.ts";
  */
 export type Ink =
   /** Of a paint: device-independent, D50/2; `screen` is what a preview shows. */
-  | { readonly lab: Lab; readonly screen: string }
+  | { readonly lab: Lab; readonly screen: ScreenColour }
   /** 0 black to 1 white. */
   | { readonly grey: number }
   /** "#rrggbb", in sRGB. */

@@ -2,6 +2,9 @@ import type { SvgNode } from "../plots/svg.ts";
 import type { Ink, Mark } from "./mark.ts";
 import type { LinkBox } from "./paper-run.ts";
 
+/** Of a sheet of paper [mm]: A4, US Letter. */
+export interface PaperSize { readonly widthMm: number; readonly heightMm: number }
+
 /** A picture of lib/plots, drawn as vectors: the same tree that a page shows. */
 export interface PictureMark {
   readonly kind: "picture";

@@ -66,7 +66,7 @@ function unbreakables(runs: readonly PaperRun[], { sizePt, widthMm }: RunSetting
     for (const text of run.text.split(WORD_ENDS)) {
       if (text === "") continue;
       const solid = text.trimEnd();
-      const word = { text, run, widthMm: textWidthMm(solid, run.face, sizePt), spaceMm: textWidthMm(text.slice(solid.length), run.face, sizePt), ends: / $|-$/.test(text) };
+      const word = { text, run, widthMm: measureText(solid, run.face, sizePt), spaceMm: measureText(text.slice(solid.length), run.face, sizePt), ends: / $|-$/.test(text) };
       const last = units.at(-1);
       if (open && last !== undefined) last.push(word);
       else units.push([word]);
@@ -80,7 +80,7 @@ const WORD_ENDS = /(?<= )(?! )|(?<=[^ ]-)(?=\p{L})/u;
 
 function letters(unit: readonly Word[], sizePt: number): Word[][] {
   return unit.flatMap(({ text, run, ends }) => Array.from(text, (letter, i) => [{
-    text: letter, run, widthMm: letter === " " ? 0 : textWidthMm(letter, run.face, sizePt), spaceMm: letter === " " ? textWidthMm(letter, run.face, sizePt) : 0, ends: ends && i === text.length - 1,
+    text: letter, run, widthMm: letter === " " ? 0 : measureText(letter, run.face, sizePt), spaceMm: letter === " " ? measureText(letter, run.face, sizePt) : 0, ends: ends && i === text.length - 1,
   }]));
 }
 
@@ -117,20 +117,4 @@ function joined(line: readonly Word[]): { readonly text: string; readonly run: P
     }
   });
   return pieces;
-}
-
-const WIDTHS = new Map<string, number>();
-/** Widths grow with the size, so that one measurement a word does for all. */
-const MEASURED_PT = 100;
-
-/** Width of a text [mm]; each word of a face is measured once in a run of the program. */
-export function textWidthMm(text: string, face: Face, sizePt: number): number {
-  if (text === "") return 0;
-  const key = `${face}\n${text}`;
-  let width = WIDTHS.get(key);
-  if (width === undefined) {
-    width = measureText(text, face, MEASURED_PT);
-    WIDTHS.set(key, width);
-  }
-  return (width * sizePt) / MEASURED_PT;
 }

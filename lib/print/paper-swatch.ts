@@ -1,27 +1,31 @@
 import { labUnder } from "../colorimetry/lab-under.ts";
-import { N7_GREY } from "../plots/picture.ts";
 import { ownColour } from "../pages/own-colour.ts";
-import type { StandingKind } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { isRuling } from "../quantities/ruling.ts";
 import type { AtLightness, EqualLightness, LabFigures, ScreenFigures, Sheet } from "../sheet/sheet.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
 import { BLACK, type Ink, type Mark } from "./mark.ts";
+import { N7 } from "./card-plan.ts";
 import { printedLab } from "./printed-lab.ts";
-import { textWidthMm } from "./paper-run.ts";
+import { measureText } from "./print-document.ts";
 import { MM_PER_PT } from "./text-lines.ts";
 
 /** A paint's ink from its Lab; nothing where no colour is known. */
 export function paintInk(figures: ({ readonly lab: Partial<Record<LabViewing, LabFigures>> } & Partial<ScreenFigures>) | undefined): Ink | undefined {
   const printed = figures === undefined ? undefined : printedLab(figures.lab);
-  return printed === undefined ? undefined : { lab: printed.lab, screen: ownColour(figures)?.hex ?? N7_GREY };
+  return printed === undefined ? undefined : { lab: printed.lab, screen: ownColour(figures) ?? UNSHOWN };
 }
 
-/** The ink of a tint at a lightness: a* and b* there, as read under D65 by the 10 degree observer. */
+/** On paper no screen's colour is drawn. */
+const UNSHOWN = { hex: "#000000" };
+
+/** The ink of a tint at a lightness: its own D50/2, else a* and b* of D65 and the 10 degree observer, adapted. */
 export function tintInk(level: EqualLightness, tint: AtLightness | undefined): Ink | undefined {
   if (tint === undefined || !isKnown(tint.a) || !isKnown(tint.b)) return undefined;
+  const own = tint.lab === undefined ? undefined : paintInk({ ...tint, lab: tint.lab });
+  if (own !== undefined) return own;
   const under = labUnder({ L: Number(level), a: tint.a.value, b: tint.b.value }, "D65/10", "D50/2");
-  return isRuling(under) ? undefined : { lab: under.lab, screen: ownColour(tint)?.hex ?? N7_GREY };
+  return isRuling(under) ? undefined : { lab: under.lab, screen: ownColour(tint) ?? UNSHOWN };
 }
 
 /** Every paint of a sheet by the sRGB that its pictures show it in. */
@@ -45,7 +49,7 @@ export interface SwatchBox { readonly xMm: number; readonly yMm: number; readonl
 export function swatchMarks(ink: Ink | undefined, box: SwatchBox, missing: string, sizePt: number): Mark[] {
   const { xMm, yMm, widthMm, heightMm } = box;
   if (ink !== undefined) {
-    const lost = "lab" in ink && Math.hypot(ink.lab.L - N7_L, ink.lab.a, ink.lab.b) < LOST_BELOW;
+    const lost = "lab" in ink && "lab" in N7 && Math.hypot(ink.lab.L - N7.lab.L, ink.lab.a, ink.lab.b) < LOST_BELOW;
     return [{ kind: "box", ...box, ink }, ...(lost ? outline(box, { grey: 0.35 }) : [])];
   }
   const hatching: Mark[] = [];
@@ -54,16 +58,14 @@ export function swatchMarks(ink: Ink | undefined, box: SwatchBox, missing: strin
     const [endX, endY] = [Math.max(0, reach - heightMm), Math.min(reach, heightMm)];
     hatching.push({ kind: "line", fromMm: [xMm + startX, yMm + startY], toMm: [xMm + endX, yMm + endY], widthPt: 0.3, ink: { grey: 0.45 } });
   }
-  const width = textWidthMm(missing, "sans", sizePt);
+  const width = measureText(missing, "sans", sizePt);
   const word: Mark[] = width > widthMm - 2 ? [] : [
-    { kind: "box", xMm: xMm + (widthMm - width) / 2 - 1, yMm: yMm + heightMm / 2 - sizePt * 0.26, widthMm: width + 2, heightMm: sizePt * 0.48, ink: GROUND },
+    { kind: "box", xMm: xMm + (widthMm - width) / 2 - 1, yMm: yMm + heightMm / 2 - sizePt * 0.26, widthMm: width + 2, heightMm: sizePt * 0.48, ink: N7 },
     { kind: "text", text: missing, xMm: xMm + (widthMm - width) / 2, yMm: yMm + heightMm / 2 + sizePt * 0.33 * MM_PER_PT, face: "sans", sizePt },
   ];
   return [...hatching, ...outline(box, BLACK), ...word];
 }
 
-const GROUND: Ink = { lab: { L: 70.86, a: 0, b: 0 }, screen: N7_GREY };
-const N7_L = 70.86;
 /** Distance in Lab from the ground under which a swatch has no visible edge. */
 const LOST_BELOW = 5;
 
@@ -71,19 +73,3 @@ export function outline({ xMm, yMm, widthMm, heightMm }: SwatchBox, ink: Ink, da
   const corners: [number, number][] = [[xMm, yMm], [xMm + widthMm, yMm], [xMm + widthMm, yMm + heightMm], [xMm, yMm + heightMm]];
   return corners.map((from, i) => ({ kind: "line", fromMm: from, toMm: corners[(i + 1) % 4] ?? from, widthPt: 0.4, ink, ...(dashMm === undefined ? {} : { dashMm }) }));
 }
-
-/** The mark of a standing, its middle at a point: filled measured, filled and ringed derived, open estimated, quotes stated, a dash not stated. */
-export function standingMarks(kind: StandingKind, xMm: number, yMm: number, radiusMm: number): Mark[] {
-  const circle = (radius: number, strokeWidth?: number): Mark => ({ kind: "path", d: CIRCLE, xMm, yMm, scale: radius, ink: BLACK, ...(strokeWidth === undefined ? {} : { strokeWidth: strokeWidth / radius }) });
-  switch (kind) {
-    case "measured": return [circle(radiusMm)];
-    case "derived": return [circle(radiusMm * 0.55), circle(radiusMm, 0.12)];
-    case "estimated": return [circle(radiusMm, 0.15)];
-    case "stated": return [{ kind: "text", text: "\u201c\u201d", xMm: xMm - radiusMm, yMm: yMm + radiusMm * 1.6, face: "sans bold", sizePt: radiusMm * 8 }];
-    case "not stated": return [{ kind: "line", fromMm: [xMm - radiusMm, yMm], toMm: [xMm + radiusMm, yMm], widthPt: 0.6, ink: BLACK }];
-  }
-}
-
-/** A circle of radius 1 about the origin in four cubic arcs. */
-const K = 0.5523;
-const CIRCLE = `M1 0C1 ${K} ${K} 1 0 1C${-K} 1 -1 ${K} -1 0C-1 ${-K} ${-K} -1 0 -1C${K} -1 1 ${-K} 1 0Z`;

@@ -1,7 +1,8 @@
 import type { CellView, PropertyTableView, PropertyView, TableView } from "../present/views.ts";
 import type { LineMark } from "./mark.ts";
 import type { Group, PaperMark, Piece, Tagged } from "./paper-piece.ts";
-import { setRuns, textWidthMm, type PaperRun } from "./paper-run.ts";
+import { setRuns, type PaperRun } from "./paper-run.ts";
+import { measureText } from "./print-document.ts";
 import { GREY, paragraph, shifted, smallPt, type PaperStyle } from "./paper-style.ts";
 
 /** Between two columns of a table. */
@@ -54,7 +55,7 @@ function tableCell({ text, standing, note, reason }: CellView): Cell {
 /** As wide as the widest text where there is room; else the first column gives way, and the others wrap in proportion. */
 function columnWidths(rows: readonly (readonly Cell[])[], { widthMm, sizePt }: PaperStyle): number[] {
   const count = Math.max(...rows.map(({ length }) => length));
-  const natural = Array.from({ length: count }, (_, i) => Math.max(0, ...rows.map((row) => (row[i]?.runs ?? []).reduce((sum, { text, face }) => sum + textWidthMm(text, face, sizePt), 0))) + 0.1);
+  const natural = Array.from({ length: count }, (_, i) => Math.max(0, ...rows.map((row) => (row[i]?.runs ?? []).reduce((sum, { text, face }) => sum + measureText(text, face, sizePt), 0))) + 0.1);
   const room = widthMm - GUTTER_MM * (count - 1);
   const total = natural.reduce((sum, width) => sum + width, 0);
   if (total <= room) return natural.map((width, i) => (i === 0 ? width + room - total : width));

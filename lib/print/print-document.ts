@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import PDFDocument from "pdfkit";
-import { FACES, fontBytes, SUBSETS, type Face, type Subset } from "./print-font.ts";
+import { fontBytes, SUBSETS, type Face, type Subset } from "./print-font.ts";
 import { MM_PER_PT, type Measure } from "./text-lines.ts";
 
 /** What a document says of itself. */
@@ -62,7 +62,7 @@ export function printedBytes({ pdf }: PrintDocument): Uint8Array {
 /** Parts of pdfkit that its types leave out. */
 interface PdfInside {
   readonly _root: { readonly data: Record<string, unknown> };
-  readonly _font: { readonly font: { hasGlyphForCodePoint(code: number): boolean } };
+  readonly _font: { layoutCache: Record<string, unknown>; readonly font: { hasGlyphForCodePoint(code: number): boolean } };
   readonly page: { readonly colorSpaces: Record<string, unknown> };
 }
 
@@ -88,28 +88,50 @@ function pdfString(text: string): object {
   return Object(text) as object;
 }
 
+const SHAPED = new Map<string, Record<string, unknown>>();
+
+function shapedWords(font: string): Record<string, unknown> {
+  const words = SHAPED.get(font) ?? (Object.create(null) as Record<string, unknown>);
+  SHAPED.set(font, words);
+  return words;
+}
+
+/** Which subset has a character; the same in every document, so looked up once a run. */
+const SUBSET_OF: Readonly<Record<Face, Map<number, Subset>>> = { "serif": new Map(), "serif italic": new Map(), "sans": new Map(), "sans bold": new Map() };
+
+let probing: PDFKit.PDFDocument | undefined;
+
+/** Looked for in a document that is never written: a font that is only asked does not end up in another. */
+function subsetOf(face: Face, code: number): Subset {
+  const before = SUBSET_OF[face].get(code);
+  if (before !== undefined) return before;
+  const pdf = (probing ??= new PDFDocument({ autoFirstPage: false }));
+  const subset = SUBSETS.find((one) => inside(pdf.registerFont(`${face} ${one}`, fontBytes(face, one) as Buffer).font(`${face} ${one}`))._font.font.hasGlyphForCodePoint(code));
+  if (subset === undefined) throw new UnprintableText(String.fromCodePoint(code));
+  SUBSET_OF[face].set(code, subset);
+  return subset;
+}
+
 function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
-  for (const face of FACES) for (const subset of SUBSETS) pdf.registerFont(fontName(face, subset), fontBytes(face, subset) as unknown as PDFKit.Mixins.PDFFontSource);
-  const found = new Map<string, string>();
-  /** The file that has a character; opened only when those before it lack it. */
-  const fontOf = (face: Face, code: number): string => {
-    const key = `${face} ${code}`;
-    const before = found.get(key);
-    if (before !== undefined) return before;
-    const font = SUBSETS.map((subset) => fontName(face, subset)).find((name) => inside(pdf.font(name))._font.font.hasGlyphForCodePoint(code));
-    if (font === undefined) throw new UnprintableText(String.fromCodePoint(code));
-    found.set(key, font);
-    return font;
+  const registered = new Set<string>();
+  const fontOpened = (face: Face, subset: Subset): string => {
+    const name = `${face} ${subset}`;
+    if (registered.has(name)) return name;
+    registered.add(name);
+    pdf.registerFont(name, fontBytes(face, subset) as Buffer);
+    // Ligatures and kerning of a word are the same in every document: shaped once a run, not once a document.
+    inside(pdf.font(name))._font.layoutCache = shapedWords(name);
+    return name;
   };
   return (text, face) => {
-    const runs: { text: string; font: string }[] = [];
+    const runs: { text: string; subset: Subset }[] = [];
     for (const character of text) {
-      const font = fontOf(face, character.codePointAt(0) ?? 0);
+      const subset = subsetOf(face, character.codePointAt(0) ?? 0);
       const last = runs.at(-1);
-      if (last?.font === font) last.text += character;
-      else runs.push({ text: character, font });
+      if (last?.subset === subset) last.text += character;
+      else runs.push({ text: character, subset });
     }
-    return runs;
+    return runs.map((run) => ({ text: run.text, font: fontOpened(face, run.subset) }));
   };
 }
 
@@ -120,15 +142,17 @@ export class UnprintableText extends Error {
   }
 }
 
-function fontName(face: Face, subset: Subset): string {
-  return `${face} ${subset}`;
-}
-
 let measuring: PrintDocument | undefined;
+const widthsAtOnePt = new Map<string, number>();
 
 /** Widths as the embedded fonts set them, kerning included. */
 export const measureText: Measure = (text, face, sizePt) => {
+  const key = `${face} ${text}`;
+  const known = widthsAtOnePt.get(key);
+  if (known !== undefined) return known * sizePt;
   measuring ??= printDocument({ title: "", author: "", language: "en", date: undefined });
   const { pdf, runs } = measuring;
-  return runs(text, face).reduce((width, run) => width + pdf.font(run.font).fontSize(sizePt).widthOfString(run.text) * MM_PER_PT, 0);
+  const width = runs(text, face).reduce((sum, run) => sum + pdf.font(run.font).fontSize(1).widthOfString(run.text) * MM_PER_PT, 0);
+  widthsAtOnePt.set(key, width);
+  return width * sizePt;
 };

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { unpackedFont } from "./unpacked-font.ts";
+import { sfntOfWoff } from "./sfnt-of-woff.ts";
 
 /** The four cuts that paper is set in, the same that pages are. */
 export const FACES = ["serif", "serif italic", "sans", "sans bold"] as const;
@@ -26,23 +26,16 @@ export const FACE_HEIGHTS: Readonly<Record<Face, { readonly capital: number; rea
 
 const require = createRequire(import.meta.url);
 
+const opened = new Map<string, Uint8Array>();
+
 /**
- * The file of a cut, as WOFF: fontkit reads WOFF2 as well, but loses composite
- * glyphs when it embeds a subset of one.
+ * The font of a cut, unpacked once a run. The packages carry WOFF and WOFF2; of WOFF2
+ * fontkit loses the composite glyphs when it embeds a subset.
  */
-export function fontFile(face: Face, subset: Subset): string {
-  const [family, cut] = CUTS[face];
-  return require.resolve(`@fontsource/${family}/files/${family}-${subset}-${cut}.woff`);
-}
-
-const UNPACKED = new Map<string, Uint8Array>();
-
-/** The same cut as OpenType, read and unpacked when it is first asked for. */
 export function fontBytes(face: Face, subset: Subset): Uint8Array {
-  const file = fontFile(face, subset);
-  const before = UNPACKED.get(file);
-  if (before !== undefined) return before;
-  const font = unpackedFont(readFileSync(file));
-  UNPACKED.set(file, font);
-  return font;
+  const [family, cut] = CUTS[face];
+  const file = `@fontsource/${family}/files/${family}-${subset}-${cut}.woff`;
+  const bytes = opened.get(file) ?? sfntOfWoff(readFileSync(require.resolve(file)));
+  opened.set(file, bytes);
+  return bytes;
 }

@@ -17,9 +17,8 @@ export function qrMatrix(address: string): QrMatrix {
   return { size: modules.size, isDark: (row, column) => modules.get(row, column) === 1 };
 }
 
-/** An address as vector modules in a square of a side [mm], its quiet zone inside the square. */
-export function qrBlock(address: string, alt: string, { xMm, yMm, sideMm }: { readonly xMm: number; readonly yMm: number; readonly sideMm: number }): Block {
-  const matrix = qrMatrix(address);
+/** Modules drawn as vectors in a square of a side [mm], their quiet zone inside the square; `alt` says the address. */
+export function qrBlock(matrix: QrMatrix, alt: string, { xMm, yMm, sideMm }: { readonly xMm: number; readonly yMm: number; readonly sideMm: number }): Block {
   const moduleMm = sideMm / (matrix.size + 2 * QR_QUIET_MODULES);
   const inset = QR_QUIET_MODULES * moduleMm;
   return {

@@ -5,7 +5,7 @@ import type { Words } from "../present/words/words.ts";
 import type { Flow, PaperMark, Piece, Tagged } from "./paper-piece.ts";
 import { setRuns, type PaperRun } from "./paper-run.ts";
 import { GREY, LEAST_PT, paragraph, prose, shifted, type PaperStyle } from "./paper-style.ts";
-import { standingMarks } from "./paper-swatch.ts";
+import { standingMarks } from "./standing-marks.ts";
 import { hazardBand } from "./sheet-hazard-paper.ts";
 import { panelFigure } from "./sheet-panel-figure.ts";
 
@@ -62,7 +62,7 @@ function facts(views: readonly FactView[], { widthMm }: PaperStyle): Piece {
     return {
       tag: "LI", children: [
         { tag: "Lbl", marks: name.marks },
-        { tag: "LBody", marks: [...word.marks, ...detail.marks, ...(isNot ? [] : standingMarks(fact.standing.kind, x + 1, detail.bottom + 1.9, 0.8)), ...standing.marks] },
+        { tag: "LBody", marks: [...word.marks, ...detail.marks, ...(isNot ? [] : standingMarks(fact.standing.kind, x, detail.bottom + 2.45, 7.5)), ...standing.marks] },
       ],
     };
   });

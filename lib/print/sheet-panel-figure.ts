@@ -1,11 +1,13 @@
 import type { PanelWords } from "../pages/sheet-panel.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Mark } from "./mark.ts";
-import { N7 } from "./munsell-ground.ts";
+import { N7 } from "./card-plan.ts";
 import type { Piece } from "./paper-piece.ts";
-import { setRuns, textWidthMm } from "./paper-run.ts";
+import { setRuns } from "./paper-run.ts";
+import { measureText } from "./print-document.ts";
 import { shifted } from "./paper-style.ts";
-import { paintInk, standingMarks, swatchMarks, tintInk, type SwatchBox } from "./paper-swatch.ts";
+import { standingMarks } from "./standing-marks.ts";
+import { paintInk, swatchMarks, tintInk, type SwatchBox } from "./paper-swatch.ts";
 import type { Ink } from "./mark.ts";
 import type { StandingKind } from "../present/views.ts";
 
@@ -22,7 +24,7 @@ export function panelFigure(sheet: Sheet, words: PanelWords, widthMm: number): P
   const alone = whites.length === 0;
   const tintsHeight = alone ? ALONE_MM : Math.max(1, levels.length) * (TINT_MM + GAP) - GAP;
   const masstoneWidth = alone ? widthMm - 2 * MARGIN : (widthMm - 2 * MARGIN) * 0.38;
-  const labelWidth = alone ? 0 : Math.max(...levels.map(({ text }) => textWidthMm(text, "sans", CAPTION_PT))) + GAP;
+  const labelWidth = alone ? 0 : Math.max(...levels.map(({ text }) => measureText(text, "sans", CAPTION_PT))) + GAP;
   const left = MARGIN + masstoneWidth + GAP + labelWidth;
   const columnWidth = (widthMm - MARGIN - left - GAP * (whites.length - 1)) / Math.max(1, whites.length);
   const marks: Mark[] = [];
@@ -32,7 +34,7 @@ export function panelFigure(sheet: Sheet, words: PanelWords, widthMm: number): P
     inks.forEach((ink, i) => marks.push(...swatchMarks(ink, { ...box, yMm: box.yMm + i * (each + GAP), heightMm: each }, words.missing, CAPTION_PT)));
     const set = setRuns([{ text: caption, face: "sans" }], { widthMm: box.widthMm - 4, sizePt: CAPTION_PT, leadingPt: CAPTION_PT * 1.2 });
     const top = box.yMm + box.heightMm + 1.2;
-    marks.push(...standingMarks(standing, box.xMm + 1, top + 1.65, 0.85), ...set.marks.map((mark) => shifted(mark, box.xMm + 3.4, top)));
+    marks.push(...standingMarks(standing, box.xMm, set.marks[0]?.yMm === undefined ? top : top + set.marks[0].yMm, CAPTION_PT), ...set.marks.map((mark) => shifted(mark, box.xMm + 2.4, top)));
     captionLines.push(set.heightMm);
   };
   column({ xMm: MARGIN, yMm: MARGIN, widthMm: masstoneWidth, heightMm: tintsHeight }, [paintInk(sheet.notations.masstone)], words.masstone, words.masstoneStanding);

@@ -2,8 +2,8 @@ import type { SheetPage } from "../pages/sheet-parts.ts";
 import type { SheetView } from "../present/views.ts";
 import { pageCount, placedPieces, type Column, type PlacedPiece } from "./paper-columns.ts";
 import { piecesOf, type Flow, type Piece } from "./paper-piece.ts";
-import type { PaperSize } from "./paper-size.ts";
-import { evidenceOnPaper } from "./sheet-evidence-paper.ts";
+import type { PaperSize } from "./paper-piece.ts";
+import { evidenceOnPaper, shortEvidence, type ShortEvidence } from "./sheet-evidence-paper.ts";
 import { handlingOnPaper } from "./sheet-hazard-paper.ts";
 import { sheetHead } from "./sheet-head-paper.ts";
 import { sheetPictures, sheetSections, type PaperDetail, type SheetPictures } from "./sheet-sections-paper.ts";
@@ -38,24 +38,30 @@ const MOST_PAGES = 2;
 /** A sheet on one or two pages; on more only where its cautions alone need them. */
 export function laidOutSheet(sheet: SheetToPrint, paper: PaperSize): LaidOutSheet {
   let last: LaidOutSheet | undefined;
-  const pictures = sheetPictures(sheet.page);
+  const parts = preparedParts(sheet, paper);
   for (const fit of FITS) {
-    last = laidOut(sheet, pictures, paper, fit);
+    last = laidOut(sheet, parts, paper, fit);
     if (last.pages <= MOST_PAGES) return last;
   }
   if (last === undefined) throw new RangeError("Unexpected list of fits `none`, expected `at least one`");
   return last;
 }
 
-function laidOut({ view, page }: SheetToPrint, pictures: SheetPictures, paper: PaperSize, fit: Fit): LaidOutSheet {
-  const width = paper.widthMm - 2 * MARGIN.side;
-  const style = { widthMm: (width - GUTTER) / 2, sizePt: fit.sizePt };
-  const { workshop } = page.context.records;
-  const { words, worded } = page;
-  const head = sheetHead({ view, worded, words, workshop: workshop.name, demonstration: workshop.demonstration === true ? words.pages.demonstration : undefined }, { widthMm: width, sizePt: 9 });
-  const body: Flow[] = [...sheetSections({ view, page, pictures, style, detail: fit }), handlingOnPaper(view, style), evidenceOnPaper(view, page, style)];
+/** What is the same whatever is tried with the columns. */
+interface PreparedParts { readonly head: readonly Flow[]; readonly placedHead: readonly PlacedPiece[]; readonly pictures: SheetPictures; readonly evidence: ShortEvidence }
+
+function preparedParts({ view, page }: SheetToPrint, paper: PaperSize): PreparedParts {
+  const { words, worded, context: { records: { workshop } } } = page;
+  const demonstration = workshop.demonstration === true ? words.pages.demonstration : undefined;
+  const head = sheetHead({ view, worded, words, workshop: workshop.name, demonstration }, { widthMm: paper.widthMm - 2 * MARGIN.side, sizePt: 9 });
+  const placedHead = placedPieces(piecesOf(head), (index) => ({ page: index, xMm: MARGIN.side, topMm: MARGIN.top, bottomMm: paper.heightMm - MARGIN.bottom }));
+  return { head, placedHead, pictures: sheetPictures(page), evidence: shortEvidence(page) };
+}
+
+function laidOut({ view, page }: SheetToPrint, { head, placedHead, pictures, evidence }: PreparedParts, paper: PaperSize, fit: Fit): LaidOutSheet {
+  const style = { widthMm: (paper.widthMm - 2 * MARGIN.side - GUTTER) / 2, sizePt: fit.sizePt };
+  const body: Flow[] = [...sheetSections({ view, page, pictures, style, detail: fit }), handlingOnPaper(view, style), evidenceOnPaper(view, evidence, page.words, style)];
   const bottom = paper.heightMm - MARGIN.bottom;
-  const placedHead = placedPieces(piecesOf(head), (index) => ({ page: index, xMm: MARGIN.side, topMm: MARGIN.top, bottomMm: bottom }));
   const lastOfHead = placedHead.at(-1);
   const [headPage, headBottom] = lastOfHead === undefined ? [0, MARGIN.top] : [lastOfHead.page, lastOfHead.yMm + lastOfHead.piece.heightMm];
   const columns = (lastPage: number, lastBottom: number) => (index: number): Column => {

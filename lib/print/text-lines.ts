@@ -21,25 +21,32 @@ const WORD_ENDS = /(?<= )(?! )|(?<=[^ ]-)(?=\p{L})/u;
  * left out and nothing sticks out.
  */
 export function wrappedLines(text: string, widthMm: number, { face, sizePt }: Pick<Setting, "face" | "sizePt">, measure: Measure): string[] {
-  const fits = (line: string): boolean => measure(line.trimEnd(), face, sizePt) <= widthMm + 1e-9;
+  const width = (piece: string): number => measure(piece, face, sizePt);
+  const room = widthMm + 1e-9;
   const lines: string[] = [];
-  let line = "";
-  for (const word of text.split(WORD_ENDS)) {
-    if (fits(line + word)) {
-      line += word;
-      continue;
-    }
+  let line = "", taken = 0;
+  const end = (): void => {
     if (line.trim() !== "") lines.push(line.trimEnd());
     line = "";
-    for (const letter of fits(word) ? [word] : word) {
-      if (line !== "" && !fits(line + letter)) {
-        lines.push(line);
-        line = "";
-      }
-      line += letter;
+    taken = 0;
+  };
+  const add = (piece: string): void => {
+    line += piece;
+    taken += width(piece);
+  };
+  for (const word of text.split(WORD_ENDS)) {
+    const bare = width(word.trimEnd());
+    if (taken + bare > room) end();
+    if (bare <= room) {
+      add(word);
+      continue;
+    }
+    for (const letter of word) {
+      if (taken + width(letter.trimEnd()) > room) end();
+      add(letter);
     }
   }
-  if (line.trim() !== "") lines.push(line.trimEnd());
+  end();
   return lines;
 }
 

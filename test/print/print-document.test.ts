@@ -8,7 +8,7 @@ import { dictionaries, labFills, pageText, readPdf } from "../support/read-pdf.t
 const BLOCKS: readonly Block[] = [
   { tag: "H1", marks: [{ kind: "text", text: "Łódź sienna", xMm: 10, yMm: 20, face: "serif", sizePt: 12 }] },
   { tag: "P", marks: [{ kind: "text", text: "Fine office coffee", xMm: 10, yMm: 30, face: "sans", sizePt: 9 }] },
-  { tag: "Figure", alt: "a red", marks: [{ kind: "box", xMm: 10, yMm: 40, widthMm: 20, heightMm: 10, ink: { lab: { L: 41.5, a: 60.25, b: -0.125 }, screen: "#aa0000" } }] },
+  { tag: "Figure", alt: "a red", marks: [{ kind: "box", xMm: 10, yMm: 40, widthMm: 20, heightMm: 10, ink: { lab: { L: 41.5, a: 60.25, b: -0.125 }, screen: { hex: "#aa0000" } } }] },
   { tag: "Artifact", marks: [{ kind: "line", fromMm: [0, 0], toMm: [5, 0], widthPt: 0.25, ink: { grey: 0 } }] },
 ];
 

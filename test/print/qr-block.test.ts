@@ -20,7 +20,7 @@ function painted(d: string, size: number, pixels: number): { data: Uint8ClampedA
 
 test.each(["https://saltreach.example/colours/bone-black/", "https://saltreach.example/colours/viridian-quinacridone-black/", "https://a.example/"])("another reader finds %s in its modules", (address) => {
   const { size } = qrMatrix(address);
-  const block = qrBlock(address, "", { xMm: 3, yMm: 5, sideMm: 15 });
+  const block = qrBlock(qrMatrix(address), "", { xMm: 3, yMm: 5, sideMm: 15 });
   const path = block.marks.find(({ kind }) => kind === "path");
   const { data, side } = painted(path?.kind === "path" ? path.d : "", size, 4);
   expect(decoded(data, side, side)?.data).toBe(address);
@@ -28,7 +28,7 @@ test.each(["https://saltreach.example/colours/bone-black/", "https://saltreach.e
 
 test("modules and quiet zone fill the square", () => {
   const { size } = qrMatrix("https://a.example/");
-  const path = qrBlock("https://a.example/", "", { xMm: 3, yMm: 5, sideMm: 14.5 }).marks[1];
+  const path = qrBlock(qrMatrix("https://a.example/"), "", { xMm: 3, yMm: 5, sideMm: 14.5 }).marks[1];
   expect(path?.kind === "path" && path.scale).toBeCloseTo(14.5 / (size + 8), 12);
   expect(path?.kind === "path" && path.xMm - 3).toBeCloseTo((4 * 14.5) / (size + 8), 12);
 });

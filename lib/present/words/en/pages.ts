@@ -1,4 +1,5 @@
 import { HANDLING } from "./handling.ts";
+import { CARDS } from "./cards.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
@@ -197,6 +198,7 @@ export const PAGES = {
   paint: PAINT_PAGES,
   labelPage: LABEL_PAGE,
   sheetPaper: SHEET_PAPER,
+  cards: CARDS,
   notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },
 };
 

@@ -1,0 +1,43 @@
+/** What a shelf card says beside what its sheet says, and the page of all cards. */
+export const CARDS = {
+  tint: (white: string, level: string) => `${white}, L*\u00a0${level}`,
+  level: (level: string) => `L*\u00a0${level}`,
+  masstone: "Masstone",
+  approximate: "approximate",
+  noColour: "not read yet",
+  chip: "painted drawdown",
+  noTint: "What it does in a white is not stated.",
+  isWhite: (count: number) => (count === 1 ? "A white: one colour of the range was let down in it." : `A white: ${count} colours of the range were let down in it.`),
+  category: {
+    "exposed under the standard": (word: string, category: string) => `${word}, category ${category}`,
+    "own exposure": (word: string) => `${word}, own exposure`,
+    "stated": (word: string, category: string) => `${word}, ${category} as stated`,
+  },
+  drying: (word: string, days: string | undefined) => (days === undefined ? word : `${word}, ${days}`),
+  strength: (share: string, reference: string) => `${share} of ${reference}`,
+  isReference: (share: string) => `${share}, the reference`,
+  overleaf: "Statements overleaf", overleafNone: "Handling overleaf",
+  ragLead: "Oily rags can catch fire by themselves: see overleaf.",
+  ragStrip: "Rags can self-ignite",
+  drawdown: "Printed colour only comes near: a painted drawdown rules.",
+  approximateNote: "This one was read under another light and adapted.",
+  poisonCentre: (line: string) => `In case of poisoning: ${line}.`,
+  handling: "Handling", precautions: "Precautions", sizes: "Sizes",
+  revision: (revision: string) => `Card ${revision}`,
+  address: (address: string) => `QR code of the sheet's address, ${address}`,
+  continued: (name: string, leaf: number) => `${name}, leaf ${leaf}`,
+  key: "How each is known",
+  price: (amount: string, currency: string | undefined) => (currency === undefined ? amount : { GBP: `\u00a3${amount}`, EUR: `\u20ac${amount}`, USD: `$${amount}` }[currency] ?? `${amount}\u00a0${currency}`),
+  ml: (ml: string) => `${ml}\u00a0ml`,
+  document: {
+    title: (workshop: string, size: string) => `${workshop}: shelf cards, ${size}`,
+    subject: (count: number) => `${count} shelf card${count === 1 ? "" : "s"}`,
+    card: (name: string) => `Card of ${name}`,
+  },
+  /** Names of what a card states, as the list of reprints has them. */
+  states: {
+    name: "Name", madeOf: "Made of", masstone: "Masstone", tints: "Tints", sentence: "In the whites", lightfastness: "Lightfastness", opacity: "Opacity", drying: "Drying", strength: "Strength",
+    munsell: "Munsell", signalWord: "Signal word", pictograms: "Pictograms", statements: "Statements", precautions: "Precautions", unknown: "Hazard data", rags: "Rags", sizes: "Sizes and prices",
+    poisonCentre: "Poison centre", basis: "Ground of the label", address: "Address", imprint: "Imprint",
+  },
+} as const;
