@@ -30,6 +30,8 @@ export interface HidingCurve extends PictureWords {
   readonly hidingFilm?: { readonly filmUm: Quantity; readonly standing: ShownStanding; readonly label: string } | undefined;
   readonly filmLabel: string;
   readonly contrastLabel: string;
+  /** Of the drawing area in user units, lower on paper; 200 unless given. */
+  readonly areaHeight?: number | undefined;
 }
 
 const AREA_HEIGHT = 200;
@@ -54,7 +56,7 @@ export function hidingCurveDrawing(params: HidingCurve): SvgNode {
   const most = smallestHolding(FILM_SCALES, thickest, "film thickness");
   const width = pictureWidth(params);
   const frame = plotFrame({
-    width, top: 0, areaHeight: AREA_HEIGHT, decimalMark: params.decimalMark, inside: 10, headroom: 14,
+    width, top: 0, areaHeight: params.areaHeight ?? AREA_HEIGHT, decimalMark: params.decimalMark, inside: 10, headroom: 14,
     x: { domain: [0, most], ticks: roundTicks([0, most], 5), label: params.filmLabel },
     y: { domain: [0, 1], ticks: ticksEvery(0.2, [0, 1]), label: params.contrastLabel },
   });

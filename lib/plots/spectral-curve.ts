@@ -32,6 +32,8 @@ export interface SpectralCurve extends PictureWords {
   readonly reflectanceLabels: Readonly<Record<`${ReflectanceScale}`, string>>;
   /** One for all pictures that are to be compared; absent: the smallest that holds every reading. */
   readonly scale?: ReflectanceScale | undefined;
+  /** Of the drawing area in user units, lower on paper; 190 unless given. */
+  readonly areaHeight?: number | undefined;
 }
 
 const AREA_HEIGHT = 190;
@@ -51,7 +53,7 @@ export function spectralCurveDrawing(params: SpectralCurve): SvgNode {
   const scale = smallestHolding(params.scale === undefined ? REFLECTANCE_SCALES : [params.scale], highest, "reflectance factor");
   const width = pictureWidth(params);
   const frame = plotFrame({
-    width, top: 0, areaHeight: AREA_HEIGHT, decimalMark: params.decimalMark, inside: 10,
+    width, top: 0, areaHeight: params.areaHeight ?? AREA_HEIGHT, decimalMark: params.decimalMark, inside: 10,
     x: { domain: DRAWN_NM, ticks: ticksEvery(50, DRAWN_NM), label: params.wavelengthLabel },
     y: { domain: [0, scale], ticks: ticksEvery(TICK_STEPS[scale], [0, scale]), label: params.reflectanceLabels[`${scale}`] },
   });

@@ -70,7 +70,7 @@ function table(caption: string, head: readonly Row[], rows: readonly Row[], styl
   const title: Piece[] = caption === "" ? [] : [paragraph([{ text: caption, face: "sans", ink: GREY }], style, { tag: "Caption", beforeMm: 2, sizePt: smallPt(style), keepWithNext: true })];
   return {
     kind: "group", tag: "Table",
-    children: [...title, ...head.map((row) => ({ ...rowPiece(row, style, "Column"), keepWithNext: true })), ...rows.map((row, i) => ({ ...rowPiece(row, style, "Row"), ...((i === 0 || rows.length <= KEPT_ROWS) && i < rows.length - 1 ? { keepWithNext: true } : {}) }))],
+    children: [...title, ...head.map((row) => ({ ...rowPiece(row, style, "Column"), keepWithNext: true })), ...rows.map((row, i) => ({ ...rowPiece(row, style, "Row"), beforeMm: i === 0 && head.length === 0 ? 1 : 0, ...((i === 0 || rows.length <= KEPT_ROWS) && i < rows.length - 1 ? { keepWithNext: true } : {}) }))],
   };
 }
 

@@ -53,6 +53,11 @@ function statementRuns({ code, text, remark }: StatementView): PaperRun[] {
   ];
 }
 
+/** With a full stop, where another statement follows in the same line. */
+function closed(statement: StatementView): StatementView {
+  return /[.!?]$/.test(statement.text) ? statement : { ...statement, text: `${statement.text}.` };
+}
+
 /** Handling in full: precautions, the label in the workshop's other languages, the dry pigments, the studio, markets. */
 export function handlingOnPaper({ handling }: SheetView, style: PaperStyle): Flow {
   const { label, maker, parts, studio, markets } = handling;
@@ -82,6 +87,6 @@ function partOnPaper({ heading, remarks, hazard, precautionary }: LabelView, sty
   return [
     subHeading(signal === undefined ? heading : `${heading}: ${signal}`, style),
     ...remarks.map((remark) => paragraph([{ text: remark, face: "sans" }], style, { sizePt: smallPt(style) })),
-    ...(statements.length === 0 ? [] : [paragraph(statements.flatMap((statement, i) => [...(i === 0 ? [] : [{ text: " ", face: "sans" as const }]), ...statementRuns(statement)]), style, { sizePt: smallPt(style) })]),
+    ...(statements.length === 0 ? [] : [paragraph(statements.flatMap((statement, i) => [...(i === 0 ? [] : [{ text: " ", face: "sans" as const }]), ...statementRuns(closed(statement))]), style, { sizePt: smallPt(style) })]),
   ];
 }

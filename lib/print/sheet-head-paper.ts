@@ -28,7 +28,7 @@ export function sheetHead({ view, worded, words, workshop, demonstration }: Shee
   const made = view.madeOf.map(({ text, href }): PaperRun => ({ text, face: "serif", ...wholeAddress(href, view.canonical) }));
   const maker: PaperRun[] = [
     { text: `${workshop} \u2013 ${words.pages.sheetPaper.kind.toLowerCase()}`, face: "sans bold" },
-    ...(demonstration === undefined ? [] : [{ text: ` ${demonstration}`, face: "sans" as const, ink: GREY }]),
+    ...(demonstration === undefined ? [] : [{ text: `. ${demonstration}`, face: "sans" as const, ink: GREY }]),
   ];
   return [
     paragraph(maker, style, { sizePt: LEAST_PT + 0.5, leading: 1.25, beforeMm: 0 }),

@@ -18,20 +18,21 @@ export interface LaidOutSheet {
   readonly flow: readonly Flow[];
   readonly placed: ReadonlyMap<Piece, PlacedPiece>;
   readonly pages: number;
-  readonly sizePt: number;
+  readonly fit: PaperFit;
 }
 
 export interface SheetToPrint { readonly view: SheetView; readonly page: SheetPage }
 
-interface Fit extends PaperDetail { readonly sizePt: number }
+/** Size of the text in the columns [pt], and how much is said in it. */
+export interface PaperFit extends PaperDetail { readonly sizePt: number }
 
 /** From roomy to tight: first the type gives way, then what only explains; never a caution. */
-const FITS: readonly Fit[] = [
-  ...[9, 8.5, 8].map((sizePt) => ({ sizePt, reasons: true, tables: true, curves: true })),
-  ...[8, 7.5].map((sizePt) => ({ sizePt, reasons: true, tables: true, curves: false })),
-  { sizePt: 7.5, reasons: true, tables: false, curves: false },
-  { sizePt: 7.5, reasons: false, tables: false, curves: false },
-  { sizePt: 7, reasons: false, tables: false, curves: false },
+const FITS: readonly PaperFit[] = [
+  ...[9, 8.5, 8, 7.5].map((sizePt) => ({ sizePt, reasons: "all", tables: true, curves: true }) as const),
+  ...[8, 7.5].map((sizePt) => ({ sizePt, reasons: "advice", tables: true, curves: true }) as const),
+  { sizePt: 7.5, reasons: "advice", tables: false, curves: true },
+  { sizePt: 7.5, reasons: "advice", tables: false, curves: false },
+  ...[7.5, 7].map((sizePt) => ({ sizePt, reasons: "none", tables: false, curves: false }) as const),
 ];
 const MOST_PAGES = 2;
 
@@ -58,7 +59,7 @@ function preparedParts({ view, page }: SheetToPrint, paper: PaperSize): Prepared
   return { head, placedHead, pictures: sheetPictures(page), evidence: shortEvidence(page) };
 }
 
-function laidOut({ view, page }: SheetToPrint, { head, placedHead, pictures, evidence }: PreparedParts, paper: PaperSize, fit: Fit): LaidOutSheet {
+function laidOut({ view, page }: SheetToPrint, { head, placedHead, pictures, evidence }: PreparedParts, paper: PaperSize, fit: PaperFit): LaidOutSheet {
   const style = { widthMm: (paper.widthMm - 2 * MARGIN.side - GUTTER) / 2, sizePt: fit.sizePt };
   const body: Flow[] = [...sheetSections({ view, page, pictures, style, detail: fit }), handlingOnPaper(view, style), evidenceOnPaper(view, evidence, page.words, style)];
   const bottom = paper.heightMm - MARGIN.bottom;
@@ -82,5 +83,5 @@ function laidOut({ view, page }: SheetToPrint, { head, placedHead, pictures, evi
     placed = balanced;
     break;
   }
-  return { flow: [...head, ...body], placed: new Map([...placedHead, ...placed].map((place) => [place.piece, place])), pages, sizePt: fit.sizePt };
+  return { flow: [...head, ...body], placed: new Map([...placedHead, ...placed].map((place) => [place.piece, place])), pages, fit };
 }

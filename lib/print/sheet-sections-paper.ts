@@ -18,7 +18,8 @@ import { plainTable, propertyTable } from "./paper-table.ts";
 
 /** How much of a sheet goes on paper: all that fits two pages. What is left out stands on its page in the site. */
 export interface PaperDetail {
-  readonly reasons: boolean;
+  /** Every list; those that advise (layering, film, sensitivities, contradictions); none. */
+  readonly reasons: "all" | "advice" | "none";
   readonly tables: boolean;
   readonly curves: boolean;
 }
@@ -35,8 +36,8 @@ export function sheetPictures(page: SheetPage): SheetPictures {
   const [trail, hiding, curve] = [trailOf(page), hidingOf(page), masstoneCurveOf(page)];
   return {
     ...(trail === undefined ? {} : { trail: tintTrailDrawing({ ...trail, width: TRAIL_UNITS }) }),
-    ...(hiding === undefined ? {} : { hiding: hidingCurveDrawing({ ...hiding, width: CURVE_UNITS }) }),
-    ...(curve === undefined ? {} : { curve: spectralCurveDrawing({ ...curve, width: CURVE_UNITS }) }),
+    ...(hiding === undefined ? {} : { hiding: hidingCurveDrawing({ ...hiding, width: CURVE_UNITS, areaHeight: CURVE_HEIGHT }) }),
+    ...(curve === undefined ? {} : { curve: spectralCurveDrawing({ ...curve, width: CURVE_UNITS, areaHeight: CURVE_HEIGHT }) }),
     paints: paintsByHex(page.worded.sheet),
   };
 }
@@ -44,6 +45,7 @@ export function sheetPictures(page: SheetPage): SheetPictures {
 /** The trail and the curves are drawn in these user units, so that their text comes out between 7 and 9 point. */
 const TRAIL_UNITS = 280;
 const CURVE_UNITS = 420;
+const CURVE_HEIGHT = 112;
 const TRAIL_MM = 60;
 
 interface Body { readonly view: SheetView; readonly page: SheetPage; readonly pictures: SheetPictures; readonly style: PaperStyle; readonly detail: PaperDetail }
@@ -97,16 +99,24 @@ function captioned(tree: SvgNode, widthMm: number, { pictures: { paints }, style
 interface Further { readonly pictures?: readonly Piece[]; readonly tables?: readonly TableView[]; readonly remarks?: readonly string[] }
 
 function propertySection(own: SectionView, { style, detail, page }: Body, { pictures = [], tables = [], remarks = [] }: Further): Flow {
-  const grounds: string = page.words.pages.paint.drying.grounds;
+  const wanted = listsWanted(page, detail);
+  const hasTable = own.properties !== undefined && own.properties.rows.length > 0;
   return section([
     sectionHeading(own.heading, style),
-    ...own.summary.map((text) => paragraph(prose(text), style)),
-    ...(own.properties === undefined || own.properties.rows.length === 0 ? [] : [propertyTable({ ...own.properties, caption: "" }, style)]),
+    ...own.summary.map((text, i) => paragraph(prose(text), style, { keepWithNext: hasTable && i === own.summary.length - 1 })),
+    ...(own.properties === undefined || !hasTable ? [] : [propertyTable({ ...own.properties, caption: "" }, style)]),
     ...remarks.map((text) => paragraph(prose(text), style)),
     ...pictures,
     ...(detail.tables ? tables.map((table) => plainTable(table, style)) : []),
-    ...(detail.reasons ? own.lists.filter(({ heading }) => heading !== grounds).flatMap((one) => headedList(one, style)) : []),
+    ...own.lists.filter(({ heading }) => wanted(heading)).flatMap((one) => headedList(one, style)),
   ]);
+}
+
+/** Grounds of the days stand on the page alone: they are the evidence's. */
+function listsWanted({ words: { pages } }: SheetPage, { reasons }: PaperDetail): (heading: string) => boolean {
+  const { drying, permanence, oil, paint } = pages;
+  const advice = new Set<string>([drying.contradictions, drying.layering, drying.film, permanence.sensitivities, paint.permanence.contradictions, oil.contradictions]);
+  return (heading) => heading !== paint.drying.grounds && (reasons === "all" || (reasons === "advice" && advice.has(heading)));
 }
 
 function headedList({ heading, items }: ListView, style: PaperStyle): Flow[] {
@@ -122,7 +132,7 @@ function notations(body: Body): Flow | undefined {
     sectionHeading(own.heading, style),
     ...own.summary.slice(0, 1).map((text) => paragraph(prose(text), style)),
     propertyTable({ caption: "", rows }, style),
-    ...own.tables.map((table) => plainTable(table, style)),
+    ...(detail.tables ? own.tables.map((table) => plainTable(table, style)) : []),
     ...(curve === undefined || !detail.curves ? [] : captioned(curve, style.widthMm, body)),
   ]);
 }
