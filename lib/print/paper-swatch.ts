@@ -59,7 +59,7 @@ export function swatchMarks(ink: Ink | undefined, box: SwatchBox, missing: strin
     hatching.push({ kind: "line", fromMm: [xMm + startX, yMm + startY], toMm: [xMm + endX, yMm + endY], widthPt: 0.3, ink: { grey: 0.45 } });
   }
   const width = measureText(missing, "sans", sizePt);
-  const word: Mark[] = width > widthMm - 2 ? [] : [
+  const word: Mark[] = missing === "" || width > widthMm - 2 ? [] : [
     { kind: "box", xMm: xMm + (widthMm - width) / 2 - 1, yMm: yMm + heightMm / 2 - sizePt * 0.26, widthMm: width + 2, heightMm: sizePt * 0.48, ink: N7 },
     { kind: "text", text: missing, xMm: xMm + (widthMm - width) / 2, yMm: yMm + heightMm / 2 + sizePt * 0.33 * MM_PER_PT, face: "sans", sizePt },
   ];

@@ -137,8 +137,11 @@ function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
 
 /** A character that no font here can set: said, never printed as an empty box. */
 export class UnprintableText extends Error {
+  readonly character: string;
+
   constructor(character: string) {
     super(`Unexpected character \`${character}\` (U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}) on paper, expected \`one that Source Serif 4 and Source Sans 3 have\``);
+    this.character = character;
   }
 }
 

@@ -1,6 +1,7 @@
 import { byFamily } from "../pages/catalogue-pages.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { FAMILIES } from "../present/words/en/trade.ts";
+import { N7 } from "./card-plan.ts";
 import { drawFlow } from "./draw-flow.ts";
 import { placedPieces } from "./paper-columns.ts";
 import { piecesOf, type Flow, type PaperSize, type Piece } from "./paper-piece.ts";
@@ -94,7 +95,7 @@ function contents(families: readonly FamilySheets[], pageOf: (slug: string) => n
     ...(workshop.about === undefined ? [] : [paragraph([{ text: workshop.about, face: "serif" }], { ...style, widthMm: style.widthMm * 0.75 }, { sizePt: 10, beforeMm: 3 })]),
     ...(workshop.demonstration === true ? [paragraph([{ text: words.pages.demonstration, face: "sans", ink: GREY }], style, { sizePt: 8, beforeMm: 3 })] : []),
     paragraph([{ text: text.range.contents, face: "sans bold" }], style, { tag: "H2", sizePt: 13, beforeMm: 8, keepWithNext: true }),
-    { kind: "group", tag: "TOC", children: families.flatMap(({ name, sheets }): Flow[] => [familyLine(name, style), ...sheets.map((sheet) => contentsLine(sheet, pageOf(sheet.page.worded.sheet.slug), words.pages.sheet.missing, style))]) },
+    { kind: "group", tag: "TOC", children: families.flatMap(({ name, sheets }): Flow[] => [familyLine(name, style), ...sheets.map((sheet) => contentsLine(sheet, pageOf(sheet.page.worded.sheet.slug), style))]) },
   ];
 }
 
@@ -106,9 +107,9 @@ function familyLine(name: string, style: PaperStyle): Piece {
 const SWATCH_MM = 9;
 const NAME_SHARE = 0.4;
 
-function contentsLine({ view, page: { worded: { sheet } } }: RangeSheet, page: number, missing: string, style: PaperStyle): Piece {
+function contentsLine({ view, page: { worded: { sheet } } }: RangeSheet, page: number, style: PaperStyle): Piece {
   const { widthMm, sizePt } = style;
-  const left = SWATCH_MM + 3;
+  const left = SWATCH_MM + 7;
   const leadingPt = sizePt * 1.3;
   const number = String(page);
   const nameWidth = (widthMm - left) * NAME_SHARE;
@@ -121,7 +122,7 @@ function contentsLine({ view, page: { worded: { sheet } } }: RangeSheet, page: n
     content: {
       tag: "TOCI",
       children: [
-        { tag: "Artifact", marks: swatchMarks(paintInk(sheet.notations.masstone), { xMm: 0, yMm: 0.7, widthMm: SWATCH_MM, heightMm: heightMm - 1.4 }, missing, 1) },
+        { tag: "Artifact", marks: [{ kind: "box", xMm: 0, yMm: 0, widthMm: SWATCH_MM + 4, heightMm, ink: N7 }, ...swatchMarks(paintInk(sheet.notations.masstone), { xMm: 2, yMm: 0.8, widthMm: SWATCH_MM, heightMm: heightMm - 1.6 }, "", sizePt)] },
         {
           tag: "P", marks: [
             ...name.marks.map((mark) => shifted(mark, left, 0.6)), ...made.marks.map((mark) => shifted(mark, left + nameWidth, 0.6)),

@@ -1,6 +1,7 @@
 import type { SheetPage } from "../pages/sheet-parts.ts";
 import { sourceName } from "../present/source-name.ts";
-import type { SheetView, StandingKind } from "../present/views.ts";
+import type { StandingKind } from "../present/views.ts";
+import type { PrintedView } from "./sheet-paper.ts";
 import type { Words } from "../present/words/words.ts";
 import { leaves } from "../sheet/walk.ts";
 import type { Flow } from "./paper-piece.ts";
@@ -26,7 +27,7 @@ export function shortEvidence({ worded, words, context: { records } }: SheetPage
 }
 
 /** How many figures stand how, what they were worked out from, and where all of it is. */
-export function evidenceOnPaper(view: SheetView, { counts, sources }: ShortEvidence, words: Words, style: PaperStyle): Flow {
+export function evidenceOnPaper(view: PrintedView, { counts, sources }: ShortEvidence, words: Words, style: PaperStyle): Flow {
   const text = words.pages.sheetPaper;
   const small = { sizePt: smallPt(style) };
   return section([

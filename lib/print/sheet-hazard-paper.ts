@@ -1,6 +1,6 @@
 import { isPictogramCode } from "../hazard/hazard-class.ts";
 import type { HazardView, LabelView, StatementView } from "../present/handling-views.ts";
-import type { SheetView } from "../present/views.ts";
+import type { PrintedView } from "./sheet-paper.ts";
 import type { Flow, PaperMark, Piece, Tagged } from "./paper-piece.ts";
 import { setRuns, type PaperRun } from "./paper-run.ts";
 import { GREY, list, paragraph, section, sectionHeading, shifted, smallPt, subHeading, type PaperStyle } from "./paper-style.ts";
@@ -9,7 +9,7 @@ import { pictogramBlock } from "./pictogram-block.ts";
 const GAP = 2.5;
 
 /** Label elements on the first screen, in full; then what nothing is known of, and rags. */
-export function hazardBand({ hazard, unknownHazard, ragLine }: SheetView, style: PaperStyle): Flow[] {
+export function hazardBand({ hazard, unknownHazard, ragLine }: PrintedView, style: PaperStyle): Flow[] {
   const said = hazard?.statements.some(({ text }) => text === unknownHazard) === true;
   return [
     ...(hazard === undefined ? [] : [labelElements(hazard, style, { sideMm: 15, sizePt: 8.5, beforeMm: 4 })]),
@@ -59,7 +59,7 @@ function closed(statement: StatementView): StatementView {
 }
 
 /** Handling in full: precautions, the label in the workshop's other languages, the dry pigments, the studio, markets. */
-export function handlingOnPaper({ handling }: SheetView, style: PaperStyle): Flow {
+export function handlingOnPaper({ handling }: PrintedView, style: PaperStyle): Flow {
   const { label, maker, parts, studio, markets } = handling;
   const small = { sizePt: smallPt(style) };
   const sans = (text: string): PaperRun[] => [{ text, face: "sans" }];

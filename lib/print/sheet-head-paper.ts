@@ -1,5 +1,6 @@
 import { panelWords } from "../pages/sheet-panel.ts";
-import type { FactView, SheetView } from "../present/views.ts";
+import type { FactView} from "../present/views.ts";
+import type { PrintedView } from "./sheet-paper.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import type { Words } from "../present/words/words.ts";
 import type { Flow, PaperMark, Piece, Tagged } from "./paper-piece.ts";
@@ -10,7 +11,7 @@ import { hazardBand } from "./sheet-hazard-paper.ts";
 import { panelFigure } from "./sheet-panel-figure.ts";
 
 export interface SheetOnPaper {
-  readonly view: SheetView;
+  readonly view: PrintedView;
   readonly worded: WordedSheet;
   readonly words: Words;
   readonly workshop: string;

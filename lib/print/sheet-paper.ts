@@ -21,7 +21,11 @@ export interface LaidOutSheet {
   readonly fit: PaperFit;
 }
 
-export interface SheetToPrint { readonly view: SheetView; readonly page: SheetPage }
+/** Parts of a sheet's page that paper leaves to the site. */
+export const LEFT_TO_THE_SITE = ["range", "label", "pigment", "notes", "evidence", "contents", "downloads", "jsonLd"] as const;
+export type PrintedView = Omit<SheetView, (typeof LEFT_TO_THE_SITE)[number]>;
+
+export interface SheetToPrint { readonly view: PrintedView; readonly page: SheetPage }
 
 /** Size of the text in the columns [pt], and how much is said in it. */
 export interface PaperFit extends PaperDetail { readonly sizePt: number }

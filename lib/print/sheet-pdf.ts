@@ -7,10 +7,9 @@ import { addPage, printDocument, printedBytes, type PrintDocument } from "./prin
 import { laidOutSheet, MARGIN, type LaidOutSheet, type SheetToPrint } from "./sheet-paper.ts";
 
 /** A sheet as a PDF of its own. */
-export function sheetPdf(sheet: SheetToPrint, paper: PaperSize): Uint8Array {
+export function sheetPdf(sheet: SheetToPrint, paper: PaperSize, laidOut: LaidOutSheet = laidOutSheet(sheet, paper)): Uint8Array {
   const { view, page: { words, context: { records, date } } } = sheet;
   const document = printDocument({ title: view.title, author: records.workshop.name, subject: view.description, language: words.language, date });
-  const laidOut = laidOutSheet(sheet, paper);
   const root = document.pdf.struct("Document");
   document.pdf.addStructure(root);
   drawSheet(document, root, sheet, laidOut, paper, (page) => words.pages.sheetPaper.pageOf(page + 1, laidOut.pages));

@@ -6,7 +6,8 @@ import { hidingCurveDrawing } from "../plots/hiding-curve.ts";
 import { spectralCurveDrawing } from "../plots/spectral-curve.ts";
 import type { SvgNode } from "../plots/svg.ts";
 import { tintTrailDrawing } from "../plots/tint-trail.ts";
-import type { ListView, SectionView, SheetView, TableView } from "../present/views.ts";
+import type { ListView, SectionView, TableView } from "../present/views.ts";
+import type { PrintedView } from "./sheet-paper.ts";
 import { pictureHeightMm, pictureWords } from "./draw-picture.ts";
 import type { Ink } from "./mark.ts";
 import { ladderFigure } from "./ladder-figure.ts";
@@ -48,7 +49,7 @@ const CURVE_UNITS = 420;
 const CURVE_HEIGHT = 112;
 const TRAIL_MM = 60;
 
-interface Body { readonly view: SheetView; readonly page: SheetPage; readonly pictures: SheetPictures; readonly style: PaperStyle; readonly detail: PaperDetail }
+interface Body { readonly view: PrintedView; readonly page: SheetPage; readonly pictures: SheetPictures; readonly style: PaperStyle; readonly detail: PaperDetail }
 
 /** Sections of a sheet before handling, in the order of its page. */
 export function sheetSections(body: Body): Flow[] {

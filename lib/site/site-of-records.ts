@@ -6,6 +6,7 @@ import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
+import type { SheetToPrint } from "../print/sheet-paper.ts";
 import { siteFrame } from "../pages/site-frame.ts";
 import type { AnyPageView } from "../present/views.ts";
 import { wordedSheet } from "../present/worded-sheet.ts";
@@ -38,7 +39,7 @@ export function siteOf(records: Records, date: string | undefined): { site: Site
   };
   const pages = sitePages(published, context);
   return {
-    site: { pages, files: dataFiles(published, records, date, pages), sheetCount: sheets.length },
+    site: { pages, files: dataFiles(published, records, date, pages), sheetCount: sheets.length, prints: { sheets: sheetsToPrint(pages, context), context } },
     warnings: sheetWarnings(sheets, records, ENGLISH),
   };
 }
@@ -63,6 +64,15 @@ function sitePages(published: readonly PublishedSheet[], context: PageContext): 
     page("about/index.html", (place) => aboutPage(context, place)),
     { path: lost.path, site: siteFrame(context, lost), view: notFoundPage(context, lost) },
   ];
+}
+
+/** A sheet goes on paper from the view that its page is made of. */
+function sheetsToPrint(pages: readonly PageEntry[], context: PageContext): SheetToPrint[] {
+  return context.sheets.flatMap((worded) => {
+    const place = pagePlace(`colours/${worded.sheet.slug}/index.html`);
+    const view = pages.find(({ path }) => path === place.path)?.view;
+    return view?.kind === "sheet" ? [{ view, page: { context, worded, place, words: context.words } }] : [];
+  });
 }
 
 function dataFiles(published: readonly PublishedSheet[], records: Records, date: string | undefined, pages: readonly PageEntry[]): DataFile[] {
