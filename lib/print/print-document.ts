@@ -118,7 +118,7 @@ function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
     const name = `${face} ${subset}`;
     if (registered.has(name)) return name;
     registered.add(name);
-    pdf.registerFont(name, fontBytes(face, subset) as Buffer);
+    pdf.registerFont(name, fontBytes(face, subset));
     // Ligatures and kerning of a word are the same in every document: shaped once a run, not once a document.
     inside(pdf.font(name))._font.layoutCache = shapedWords(name);
     return name;
