@@ -103,7 +103,7 @@ function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Langua
     statements: [...hazardStatements, ...supplemental].map((code) => cardStatement(code, languages, sensitisers)),
     precautions: precautionaryStatements.map((code) => cardStatement(code, languages)),
     ...(unknown.length === 0 ? {} : { unknown: text.unknown(unknown) }),
-    ...(!classified ? {} : { basis: cautions.basis === "worked out" ? words.pages.cards.basisWorkedOut(cautions.frame, cautions.edition) : text.basisStated(cautions.frame, cautions.dataSheet === undefined ? "" : words.date(cautions.dataSheet.date)) }),
+    ...(!classified ? {} : { basis: cautions.basis === "worked out" ? words.pages.cards.basisWorkedOut(cautions.frame, cautions.edition) : text.basisStated(cautions.frame, cautions.maker === undefined ? "" : words.date(cautions.maker.date)) }),
   };
 }
 

@@ -17,7 +17,7 @@ export interface Placement {
 export function drawBlocks(document: PrintDocument, parent: PDFKit.PDFStructureElement, blocks: readonly Block[], placement: Placement): void {
   const { pdf } = document;
   for (const block of blocks) {
-    const draw = (): void => drawPlaced(document, block.marks, placement);
+    const draw = (): void => drawMarks(document, block.marks, placement);
     if (block.tag === "Artifact") {
       pdf.markContent("Artifact", { type: "Layout" });
       draw();
@@ -28,7 +28,8 @@ export function drawBlocks(document: PrintDocument, parent: PDFKit.PDFStructureE
   }
 }
 
-function drawPlaced(document: PrintDocument, marks: readonly Mark[], { xMm, yMm, turned = false, clipMm }: Placement): void {
+/** Draws marks, read as what they are drawn inside of. */
+export function drawMarks(document: PrintDocument, marks: readonly Mark[], { xMm, yMm, turned = false, clipMm }: Placement): void {
   const { pdf } = document;
   pdf.save();
   pdf.translate(xMm / MM_PER_PT, yMm / MM_PER_PT);
@@ -79,7 +80,7 @@ function drawText(document: PrintDocument, { text, xMm, yMm, face, sizePt, ink =
 }
 
 /** Paint in Lab, the rest as grey or sRGB; written as operators, since pdfkit has none for Lab. */
-function setInk({ pdf }: PrintDocument, ink: Ink, use: "fill" | "stroke"): void {
+export function setInk({ pdf }: PrintDocument, ink: Ink, use: "fill" | "stroke"): void {
   const fill = use === "fill";
   if ("lab" in ink) {
     const { L, a, b } = ink.lab;

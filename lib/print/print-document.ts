@@ -62,7 +62,7 @@ export function printedBytes({ pdf }: PrintDocument): Uint8Array {
 /** Parts of pdfkit that its types leave out. */
 interface PdfInside {
   readonly _root: { readonly data: Record<string, unknown> };
-  readonly _font: { readonly font: { hasGlyphForCodePoint(code: number): boolean } };
+  readonly _font: { layoutCache: Record<string, unknown>; readonly font: { hasGlyphForCodePoint(code: number): boolean } };
   readonly page: { readonly colorSpaces: Record<string, unknown> };
 }
 
@@ -88,42 +88,60 @@ function pdfString(text: string): object {
   return Object(text) as object;
 }
 
+const SHAPED = new Map<string, Record<string, unknown>>();
+
+function shapedWords(font: string): Record<string, unknown> {
+  const words = SHAPED.get(font) ?? (Object.create(null) as Record<string, unknown>);
+  SHAPED.set(font, words);
+  return words;
+}
+
+/** Which subset has a character; the same in every document, so looked up once a run. */
+const SUBSET_OF: Readonly<Record<Face, Map<number, Subset>>> = { "serif": new Map(), "serif italic": new Map(), "sans": new Map(), "sans bold": new Map() };
+
+let probing: PDFKit.PDFDocument | undefined;
+
+/** Looked for in a document that is never written: a font that is only asked does not end up in another. */
+function subsetOf(face: Face, code: number): Subset {
+  const before = SUBSET_OF[face].get(code);
+  if (before !== undefined) return before;
+  const pdf = (probing ??= new PDFDocument({ autoFirstPage: false }));
+  const subset = SUBSETS.find((one) => inside(pdf.registerFont(`${face} ${one}`, fontBytes(face, one) as Buffer).font(`${face} ${one}`))._font.font.hasGlyphForCodePoint(code));
+  if (subset === undefined) throw new UnprintableText(String.fromCodePoint(code));
+  SUBSET_OF[face].set(code, subset);
+  return subset;
+}
+
 function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
-  const found = new Map<string, string>();
   const registered = new Set<string>();
   const fontOpened = (face: Face, subset: Subset): string => {
     const name = `${face} ${subset}`;
-    if (!registered.has(name)) pdf.registerFont(name, fontBytes(face, subset) as Buffer);
+    if (registered.has(name)) return name;
     registered.add(name);
+    pdf.registerFont(name, fontBytes(face, subset));
+    // Ligatures and kerning of a word are the same in every document: shaped once a run, not once a document.
+    inside(pdf.font(name))._font.layoutCache = shapedWords(name);
     return name;
   };
-  /** The file that has a character; opened only when those before it lack it. */
-  const fontOf = (face: Face, code: number): string => {
-    const key = `${face} ${code}`;
-    const before = found.get(key);
-    if (before !== undefined) return before;
-    const subset = SUBSETS.find((one) => inside(pdf.font(fontOpened(face, one)))._font.font.hasGlyphForCodePoint(code));
-    if (subset === undefined) throw new UnprintableText(String.fromCodePoint(code));
-    const font = fontOpened(face, subset);
-    found.set(key, font);
-    return font;
-  };
   return (text, face) => {
-    const runs: { text: string; font: string }[] = [];
+    const runs: { text: string; subset: Subset }[] = [];
     for (const character of text) {
-      const font = fontOf(face, character.codePointAt(0) ?? 0);
+      const subset = subsetOf(face, character.codePointAt(0) ?? 0);
       const last = runs.at(-1);
-      if (last?.font === font) last.text += character;
-      else runs.push({ text: character, font });
+      if (last?.subset === subset) last.text += character;
+      else runs.push({ text: character, subset });
     }
-    return runs;
+    return runs.map((run) => ({ text: run.text, font: fontOpened(face, run.subset) }));
   };
 }
 
 /** A character that no font here can set: said, never printed as an empty box. */
 export class UnprintableText extends Error {
+  readonly character: string;
+
   constructor(character: string) {
     super(`Unexpected character \`${character}\` (U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}) on paper, expected \`one that Source Serif 4 and Source Sans 3 have\``);
+    this.character = character;
   }
 }
 
