@@ -22,6 +22,7 @@ const MANIFEST = {
   ...DRAFT, title: "manifest", type: "object", additionalProperties: false, required: ["kind", "schemaVersion", "sheets"],
   properties: {
     kind: { const: "mullstone-manifest" }, schemaVersion: { const: 1 }, date: TEXT,
+    papers: { type: "array", items: { type: "object", additionalProperties: false, required: ["path", "key", "hash"], properties: { path: TEXT, key: { type: "string", pattern: "^[0-9a-f]{16}$" }, hash: { type: "string", pattern: "^[0-9a-f]{16}$" } } } },
     sheets: {
       type: "array",
       items: {

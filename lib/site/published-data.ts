@@ -40,6 +40,14 @@ export function manifestJson(published: readonly PublishedSheet[], date: string 
   });
 }
 
+/** What a PDF was drawn from, and what came out: the next build draws it anew only when the first differs. */
+export interface PaperState { readonly path: string; readonly key: string; readonly hash: string }
+
+/** A manifest that knows what was printed. */
+export function manifestWithPapers(manifest: string, papers: readonly PaperState[]): string {
+  return json({ ...(JSON.parse(manifest) as object), papers });
+}
+
 /** The figures of the first screen. */
 const STATED: ReadonlySet<string> = new Set([
   "notations.masstone.munsell.text", "permanence.category", "permanence.expectation", "optics.opacityClass", "optics.tintingStrength",

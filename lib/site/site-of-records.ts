@@ -6,9 +6,10 @@ import { catalogueGrid, catalogueTable, ORDERS, orderPath, WHITES_PATH } from ".
 import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
 import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
-import { pagePlace, type PagePlace } from "../pages/page-context.ts";
+import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
+import type { SheetToPrint } from "../print/sheet-paper.ts";
 import { siteFrame } from "../pages/site-frame.ts";
 import { whitesPage } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../range/near-neutrals.ts";
@@ -35,7 +36,10 @@ export function siteOf(records: Records, date: string | undefined, cache?: Theor
   const shown = shownColours(worked.context);
   const pages = sitePages(worked, shown);
   return {
-    site: { pages, files: [...dataFiles(worked.published, records, date, pages), ...shown.map(comparisonData)], sheetCount: worked.published.length },
+    site: {
+      pages, files: [...dataFiles(worked.published, records, date, pages), ...shown.map(comparisonData)], sheetCount: worked.published.length,
+      prints: { sheets: sheetsToPrint(pages, worked.context), context: worked.context },
+    },
     warnings: worked.diagnostics,
   };
 }
@@ -65,6 +69,15 @@ function sitePages({ published, context, answers }: WorkedSite, shown: readonly 
     page("about/index.html", (place) => aboutPage(context, place)),
     { path: lost.path, site: siteFrame(context, lost), view: notFoundPage(context, lost) },
   ];
+}
+
+/** A sheet goes on paper from the view that its page is made of. */
+function sheetsToPrint(pages: readonly PageEntry[], context: PageContext): SheetToPrint[] {
+  return context.sheets.flatMap((worded) => {
+    const place = pagePlace(`colours/${worded.sheet.slug}/index.html`);
+    const view = pages.find(({ path }) => path === place.path)?.view;
+    return view?.kind === "sheet" ? [{ view, page: { context, worded, place, words: context.words } }] : [];
+  });
 }
 
 function dataFiles(published: readonly PublishedSheet[], records: Records, date: string | undefined, pages: readonly PageEntry[]): DataFile[] {
