@@ -1,5 +1,6 @@
 import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
+import { hazardNotes } from "../site/hazard-notes.ts";
 import { claimsAs } from "../site/claims-as.ts";
 import { workedSite } from "../site/site-context.ts";
 import { theoryCacheOf } from "../site/theory-cache.ts";
@@ -9,7 +10,9 @@ import type { CommandOptions } from "./command-line.ts";
 export function check({ contentDir, strict, claims }: CommandOptions): number {
   const started = performance.now();
   const { records, diagnostics: told } = loadRecords(contentDir);
-  const diagnostics = records === undefined ? told : [...told, ...claimsAs(claims, workedSite(records, undefined, theoryCacheOf(contentDir, false)).diagnostics)];
+  const worked = records === undefined ? undefined : workedSite(records, undefined, theoryCacheOf(contentDir, false));
+  const notes = records === undefined || worked === undefined ? [] : hazardNotes(worked.published.map(({ worded: { sheet } }) => sheet), records);
+  const diagnostics = [...told, ...claimsAs(claims, worked?.diagnostics ?? []), ...notes];
   printDiagnostics(diagnostics);
   const answers = records === undefined || records.answers.size === 0 ? "" : `, ${counted(records.answers.size, "answer")}`;
   const colours = records === undefined ? "no sheets" : counted(records.colours.size, "colour");
@@ -22,14 +25,16 @@ export function printDiagnostics(diagnostics: readonly Diagnostic[]): void {
 }
 
 export function exitCode(diagnostics: readonly Diagnostic[], strict: boolean): number {
-  return diagnostics.some(({ severity }) => severity === "error" || strict) ? 1 : 0;
+  return diagnostics.some(({ severity }) => severity === "error" || (strict && severity === "warning")) ? 1 : 0;
 }
 
-/** "2 errors, 1 warning" */
+/** "2 errors, 1 warning, 3 notes"; warnings always, the others where there are any. */
 export function tally(diagnostics: readonly Diagnostic[]): string {
   const errors = diagnostics.filter(({ severity }) => severity === "error").length;
-  const warnings = counted(diagnostics.length - errors, "warning");
-  return errors === 0 ? warnings : `${counted(errors, "error")}, ${warnings}`;
+  const notes = diagnostics.filter(({ severity }) => severity === "note").length;
+  return [
+    ...(errors === 0 ? [] : [counted(errors, "error")]), counted(diagnostics.length - errors - notes, "warning"), ...(notes === 0 ? [] : [counted(notes, "note")]),
+  ].join(", ");
 }
 
 export function counted(count: number, noun: string): string {

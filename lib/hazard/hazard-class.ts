@@ -10,6 +10,10 @@ export type SignalWord = "Danger" | "Warning";
 export const PICTOGRAM_CODES = ["GHS01", "GHS02", "GHS03", "GHS04", "GHS05", "GHS06", "GHS07", "GHS08", "GHS09"] as const;
 export type PictogramCode = (typeof PICTOGRAM_CODES)[number];
 
+export function isPictogramCode(text: unknown): text is PictogramCode {
+  return (PICTOGRAM_CODES as readonly unknown[]).includes(text);
+}
+
 export interface ClassElements {
   /** Classes of one family exclude each other: the lowest rank stays. */
   readonly family: string;

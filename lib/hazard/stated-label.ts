@@ -6,7 +6,7 @@ import type { Ruling } from "../quantities/ruling.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import type { HazardFault } from "./classification.ts";
 import { FRAME_EDITIONS, HAZARD_FRAMES, type HazardFrame } from "./frame.ts";
-import { classElements, PICTOGRAM_CODES } from "./hazard-class.ts";
+import { classElements, HAZARD_CLASS_NAMES, PICTOGRAM_CODES } from "./hazard-class.ts";
 import type { DifferenceRule } from "./hazard-rules.ts";
 import { HAZARD_CODES, isHazardCode, statementMeaning, type HazardCode } from "./hazard-statement.ts";
 import type { LabelElements } from "./label-elements.ts";
@@ -23,6 +23,12 @@ export interface StatedLabel {
   readonly hazardStatements: readonly string[];
   readonly precautionaryStatements?: readonly string[] | undefined;
   readonly supplemental?: readonly string[] | undefined;
+  /** Classes and categories that the maker puts the paint in. */
+  readonly classification?: readonly string[] | undefined;
+  /** Substances that EUH208 names; it cannot be printed without. */
+  readonly sensitisers?: readonly string[] | undefined;
+  /** Of the label, ISO. */
+  readonly date?: string | undefined;
   /** Unique formula identifier: four groups of four. */
   readonly ufi?: string | undefined;
 }
@@ -41,7 +47,8 @@ export function singleStatements(stated: string): string[] {
 
 /** Whatever a stated label holds that is of no closed list; empty when it can be printed. */
 export function statedLabelFaults(label: StatedLabel): HazardFault[] {
-  const { precautionaryStatements: precautions = [], supplemental = [] } = label;
+  const { precautionaryStatements: precautions = [], supplemental = [], classification = [], sensitisers = [] } = label;
+  const nameless = supplemental.indexOf("EUH208");
   return [
     ...unknownWordFault(["frame"], "frame", label.frame, HAZARD_FRAMES),
     ...(label.signalWord === null ? [] : unknownWordFault(["signalWord"], "signal word", label.signalWord, ["Danger", "Warning"])),
@@ -49,6 +56,8 @@ export function statedLabelFaults(label: StatedLabel): HazardFault[] {
     ...label.hazardStatements.flatMap((stated, i) => singleStatements(stated).flatMap((code) => unknownWordFault(["hazardStatements", i], "statement code", code, HAZARD_CODES))),
     ...precautions.flatMap((code, i) => unknownWordFault(["precautionaryStatements", i], "statement code", code, PRECAUTIONARY_CODES)),
     ...supplemental.flatMap((code, i) => unknownWordFault(["supplemental", i], "statement code", code, SUPPLEMENTAL_CODES)),
+    ...classification.flatMap((name, i) => unknownWordFault(["classification", i], "hazard class", name, HAZARD_CLASS_NAMES)),
+    ...(nameless >= 0 && sensitisers.length === 0 ? [{ path: ["supplemental", nameless], subject: "statement without the substances it names", actual: "EUH208", expected: "their names under sensitisers" }] : []),
     ...(label.ufi === undefined || UFI.test(label.ufi) ? [] : [{ path: ["ufi"], subject: "unique formula identifier", actual: label.ufi, expected: "four groups of four digits and capitals, without B, I, L, O and Z" }]),
   ];
 }
@@ -114,7 +123,9 @@ export function editionFaults(stated: StatedLabel): LabelDifference[] {
   const frame = HAZARD_FRAMES.find((each) => each === stated.frame);
   if (frame === undefined) return [];
   const withdrawn: readonly string[] = WITHDRAWN_SUPPLEMENTS;
+  const { asOf, edition, source } = FRAME_EDITIONS[frame];
   return [
+    ...(stated.date !== undefined && stated.date < asOf ? [{ rule: "label-older-than-the-edition" as const, values: { date: stated.date, edition, asOf }, source }] : []),
     ...precautionaryStatements.flatMap((code) => older(code, frame)),
     ...[...precautionaryStatements, ...stated.hazardStatements.flatMap(singleStatements)].filter((code) => frameOf(code) !== undefined && frameOf(code) !== frame)
       .map((statement): LabelDifference => ({ rule: "not-of-the-frame", values: { statement, frame }, source: FRAME_EDITIONS[frame].source })),

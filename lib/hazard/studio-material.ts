@@ -5,6 +5,7 @@
  */
 import type { Ruling } from "../quantities/ruling.ts";
 import type { CautionReason } from "./hazard-rules.ts";
+import type { LabelLine } from "./label-elements.ts";
 import { reaches } from "./limit.ts";
 import { METALS, type Metal } from "./metal-content.ts";
 import { mixtureParts, type Ingredient, type Part } from "./mixture.ts";
@@ -47,6 +48,19 @@ export function material(ingredients: readonly Ingredient[], hazardStatements: r
     statements: hazardStatements.flatMap(singleStatements),
     unknown: parts.filter(({ known }) => !known).map(({ slug }) => slug),
   };
+}
+
+/**
+ * Lead, cadmium or chromate in an ingredient of which the supplier states no
+ * hazard to health: told beside the label, because the studio treats it as what it holds.
+ *
+ * @throws RangeError as {@link mixtureParts} does.
+ */
+export function unclassifiedMetals(ingredients: readonly Ingredient[]): LabelLine[] {
+  const { atMost } = mixtureParts({ ingredients, form: "paste", frame: "EU CLP", publicSale: false });
+  const silent = atMost.filter(({ known, massFraction, classifications }) => known && massFraction > 0 && !classifications.some(({ statement }) => statement.startsWith("H3")));
+  const metals = FUME_METALS.filter((metal) => metalCounts(silent, metal));
+  return metals.length === 0 ? [] : [{ rule: "metal-not-classified", values: { metals }, source: "practice-hazard" }];
 }
 
 function metalCounts(parts: readonly Part[], metal: Metal): boolean {

@@ -10,14 +10,15 @@ import { ownColour, tellingTint } from "./own-colour.ts";
 export function colourCard({ sheet }: WordedSheet, { words }: PageContext, { root }: PagePlace): ColourCardView {
   const swatch = swatchOf(sheet);
   const munsell = sheet.notations.masstone?.munsell?.text;
-  const { signalWord } = sheet.cautions;
+  const { signalWord, unknown } = sheet.cautions;
+  const warning = signalWord !== null ? words.signalWords[signalWord] : unknown.length > 0 ? words.pages.handling.unknownInShort : undefined;
   return {
     name: sheet.name,
     href: `${root}colours/${sheet.slug}/`,
     pigments: sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join(", "),
     ...(swatch === undefined ? { noSwatch: words.pages.catalogue.noSwatch } : { swatch }),
     ...(munsell !== undefined && isKnown(munsell) ? { line: munsell.value } : {}),
-    ...(signalWord === null ? {} : { signalWord: words.signalWords[signalWord] }),
+    ...(warning === undefined ? {} : { signalWord: warning }),
   };
 }
 

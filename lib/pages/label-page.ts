@@ -47,8 +47,8 @@ function exampleSheet({ sheets, records }: PageContext): WordedSheet | undefined
 
 function labelTable({ sheet, leaf }: WordedSheet, { words, records }: PageContext): TableView {
   const { columns, label } = words.pages.labelPage;
-  const { signalWord, hazardStatements, supplemental } = sheet.cautions;
-  const hazards = [...(signalWord === null ? [] : [words.signalWords[signalWord]]), ...hazardStatements, ...supplemental].join(", ");
+  const { signalWord, hazardStatements, supplemental, unknown } = sheet.cautions;
+  const hazards = [...(unknown.length === 0 ? [] : [words.pages.handling.unknownInShort]), ...(signalWord === null ? [] : [words.signalWords[signalWord]]), ...hazardStatements, ...supplemental].join(", ");
   const [size] = records.colours.get(sheet.slug)?.record.sizes ?? [];
   const held = sheet.fill.fillings.find(({ packing }) => packing === "paint")?.holds.find(({ ml }) => ml === size?.ml);
   const ml = size === undefined ? undefined : `${decimalText(size.ml, 0)}\u00a0ml`;

@@ -10,14 +10,17 @@ import type { CellView, PigmentIndexView, PigmentPageView } from "../present/vie
 import { FAMILIES } from "../present/words/en/trade.ts";
 import { figureRow } from "../sheet/figure-table.ts";
 import { orHandbook } from "../sheet/handbook-figure.ts";
+import { dryPigmentHandling } from "../sheet/dry-pigment-handling.ts";
 import { recordedFigure } from "../sheet/recorded-figure.ts";
 import type { Checked } from "../records/records.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
 import { colourCard } from "./colour-card.ts";
-import { hazardView } from "./handling-section.ts";
+import { poisonCentreLine, workedOut } from "./handling-section.ts";
+import { labelView } from "./label-view.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
 import { pigmentFacts } from "./pigment-part.ts";
 import { pageHead } from "./site-frame.ts";
+import { byReason } from "./studio-view.ts";
 
 const FIGURES = [
   ["densityGPerCm3", "g/cm3", HANDBOOK_DENSITY_G_PER_CM3],
@@ -72,10 +75,9 @@ export function pigmentPage(pigment: Checked<PigmentRecord>, context: PageContex
   const { slug, record } = pigment;
   const text = words.pages.pigments;
   const colours = coloursOf(slug, context);
-  const cautions = colours[0]?.sheet.cautions;
-  const dry = cautions?.dryPigment.find((entry) => entry.slug === slug);
-  const hazard = dry === undefined || cautions === undefined ? undefined : hazardView({ ...cautions, ...dry, basis: "worked out", supplemental: [] }, words);
-  const handling = words.pages.handling;
+  const { part, cautions } = dryPigmentHandling(pigment, context.records);
+  const { handling } = words.pages;
+  const { poisonCentre } = context.records.workshop;
   return {
     kind: "pigment", ...pageHead(context, place, record.name, record.whatItIs ?? record.name), name: record.name,
     ...(record.colourIndexName === undefined ? {} : { colourIndexName: record.colourIndexName }),
@@ -89,8 +91,10 @@ export function pigmentPage(pigment: Checked<PigmentRecord>, context: PageContex
     },
     lists: [],
     handlingHeading: text.handling,
-    ...(hazard === undefined ? {} : { hazard }),
-    handling: [...(hazard === undefined ? [record.hazards === undefined ? handling.unknown([record.name]) : handling.dryNothing] : []), words.pages.cautionLine],
+    label: labelView(part, workedOut(part), "powder", { heading: handling.dryPigment(record.name), nothing: handling.dryNothing }, context, place),
+    cautionsHeading: words.operations["weighing and mulling"] ?? "",
+    cautions: byReason(cautions, words),
+    handling: [poisonCentreLine(poisonCentre, handling), words.pages.cautionLine],
     colours: colours.map((worded) => colourCard(worded, context, place)),
     ...(colours.length === 0 ? { noColours: text.noColours } : {}),
     terms: [], revision: words.pages.build(context.date === undefined ? undefined : words.date(context.date), context.revision),

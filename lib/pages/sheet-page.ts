@@ -1,14 +1,15 @@
-import { asMarkup, type LinkView, type SheetView } from "../present/views.ts";
+import type { LinkView, SheetView } from "../present/views.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { answerEntry } from "./answer-entry.ts";
 import { evidenceSection } from "./evidence-section.ts";
 import { dryingPart } from "./drying-part.ts";
-import { handlingSection, hazardView } from "./handling-section.ts";
+import { handlingSection } from "./handling-section.ts";
+import { hazardView } from "./label-view.ts";
 import { jsonLd } from "./json-ld.ts";
 import { labelTextView } from "./label-text.ts";
 import { madeOf, madeOfText } from "./made-of.ts";
-import { markdownHtml } from "./markdown.ts";
+import { notesSection } from "./notes-section.ts";
 import { notationsSection } from "./notations-section.ts";
 import { mixturePart } from "./mixture-part.ts";
 import { oilPart } from "./oil-part.ts";
@@ -26,13 +27,14 @@ import { whitesSection } from "./whites-section.ts";
 
 /** A colour's sheet, in reading order. */
 export function sheetPage(worded: WordedSheet, revision: string, context: PageContext, place: PagePlace): SheetView {
-  const { words, records } = context;
+  const { words } = context;
   const { sheet } = worded;
   const page: SheetPage = { context, worded, place, words };
   const text = words.pages.sheet;
   const panel = sheetPanel(worded, words, "panel");
-  const hazard = hazardView(sheet.cautions, words, "#handling");
+  const hazard = hazardView(sheet.cautions, sheet.cautions, "paste", words, "#handling");
   const range = rangeSection(page);
+  const notes = notesSection(page);
   const mixture = mixturePart(page);
   const questions = questionsSection(page);
   const head = pageHead(context, place, sheet.name, text.description(sheet.name, madeOfText(sheet, words)));
@@ -51,7 +53,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
     revision: text.revision(revision, recordDate),
     terms: terms(words, ["masstone", "tint", "Munsell", "oil index"]),
-    contents: contents(page, { range: range !== undefined, mixture: mixture !== undefined, notes: records.colours.get(sheet.slug)?.notes !== "", questions: questions !== undefined }),
+    contents: contents(page, { range: range !== undefined, mixture: mixture !== undefined, notes: notes !== undefined, questions: questions !== undefined }),
     whites: whitesSection(page),
     strength: strengthSection(page),
     drying: dryingPart(page),
@@ -60,7 +62,7 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     oil: oilPart(page),
     handling: handlingSection(page),
     pigment: pigmentSection(page),
-    ...notesSection(page),
+    ...(notes === undefined ? {} : { notes }),
     ...(range === undefined ? {} : { range }),
     ...(questions === undefined ? {} : { questions }),
     label: labelTextView(page),
@@ -79,13 +81,6 @@ export function oneSentence(sheet: Sheet, { words, sheets }: PageContext): strin
   if (sheet.tints.length > 0) return words.tintSentence(sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })));
   const letDown = coloursLetDownIn(sheet.slug, sheets);
   return letDown.length > 0 ? text.whiteSentence(letDown.length) : text.noSentence;
-}
-
-/** What the workshop wrote below its record. */
-function notesSection({ context: { records }, worded: { sheet }, words }: SheetPage): Pick<SheetView, "notes"> {
-  const notes = records.colours.get(sheet.slug)?.notes ?? "";
-  if (notes === "") return {};
-  return { notes: { id: "notes", heading: words.pages.sections.notes, body: asMarkup(markdownHtml(notes)), tables: [], sources: [] } };
 }
 
 /** Answers that name the colour. */

@@ -11,7 +11,7 @@ export function siteFrame({ words, records, date, revision }: PageContext, { pat
     language: words.language,
     root,
     home: { text: workshop.name, href: root === "" ? "./" : root, ...(path === "index.html" ? { current: true } : {}) },
-    nav: [link(pages.nav.colours, "colours/"), ...(records.answers.size === 0 ? [] : [link(pages.nav.answers, "answers/")]), link(pages.nav.pigments, "pigments/"), link(pages.nav.methods, "methods/"), link(pages.nav.label, "label/"), link(pages.nav.sources, "sources/"), link(pages.nav.about, "about/")],
+    nav: [link(pages.nav.colours, "colours/"), ...(records.answers.size === 0 ? [] : [link(pages.nav.answers, "answers/")]), link(pages.nav.compare, "compare/"), link(pages.nav.pigments, "pigments/"), link(pages.nav.methods, "methods/"), link(pages.nav.label, "label/"), link(pages.nav.sources, "sources/"), link(pages.nav.about, "about/")],
     words: pages.frame,
     ...(workshop.demonstration === true ? { demonstration: pages.demonstration } : {}),
     ragLine: pages.ragLine,

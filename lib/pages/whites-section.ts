@@ -10,7 +10,9 @@ import type { ScreenColour } from "../plots/screen-colour.ts";
 import { inSentence } from "../present/words/en/pages.ts";
 import { coloursLetDownIn } from "./let-down-in.ts";
 import { ownColour } from "./own-colour.ts";
-import { emptySection, terms, type SheetPage } from "./sheet-parts.ts";
+import { isNearNeutral } from "../range/near-neutrals.ts";
+import { WHITES_PATH } from "./catalogue-pages.ts";
+import { emptySection, reasons, terms, type SheetPage } from "./sheet-parts.ts";
 
 /** Width of a ladder where there is room for one line of it [user units]. */
 const WIDE = 640;
@@ -26,6 +28,8 @@ export function whitesSection(page: SheetPage): WhitesSectionView {
     terms: sheet.tints.length === 0 ? [] : terms(words, ["L* a* b*"]),
     whites: sheet.tints.map((tint) => whiteView(tint, page)),
     ...(trail === undefined ? {} : { trail }),
+    ...(isNearNeutral(sheet) ? { further: { text: words.pages.optics.whites.linkToAll, href: `${page.place.root}${WHITES_PATH.replace("index.html", "")}` } } : {}),
+    lists: reasons(page, words.pages.optics.whites.across, sheet.optics.acrossWhites),
   };
 }
 

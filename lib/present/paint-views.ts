@@ -37,6 +37,8 @@ export interface LabelTextView {
   readonly heading: string;
   readonly lead: string;
   readonly text: string;
+  /** What the label of a small package may leave out. */
+  readonly remark?: string;
   readonly link: LinkView;
 }
 

@@ -1,4 +1,7 @@
 import type { Standing } from "../quantities/figure.ts";
+import type { CautionView, HandlingSectionView, HazardView, LabelView } from "./handling-views.ts";
+import type { WhitesPageView } from "./whites-page-views.ts";
+import type { ComparePairView, CompareView } from "./comparison-views.ts";
 import type { AnswerEntryView, AnswerIndexView, AnswerPageView, ReplyView } from "./answer-views.ts";
 import type { MixtureSectionView } from "./mixture-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "./paint-views.ts";
@@ -162,7 +165,6 @@ export interface WordsView {
   readonly handlingLink: string; // "Handling in full"
   readonly orders: string; // "Order"
   readonly coloursMade: string; // "Colours made from it"
-  readonly whyEachStatement: string; // "Why each statement stands here"
   readonly languages: string; // "Languages"
   readonly usedIn?: string; // "Used in", before the pages that lean on a source
 }
@@ -240,7 +242,7 @@ export interface SheetView extends PageView {
   readonly oil: OilSectionView;
   readonly handling: HandlingSectionView;
   readonly pigment: PigmentSectionView;
-  /** The workshop's own notes on the colour, from its record. */
+  /** Sizes and prices, and the workshop's own notes on the colour, from its record. */
   readonly notes?: ProseSectionView;
   /** Place among the range and neighbours. */
   readonly range?: NeighboursSectionView;
@@ -285,6 +287,8 @@ export interface WhitesSectionView extends SectionView {
   readonly whites: readonly WhiteView[];
   /** a*b* trail of all whites together. */
   readonly trail?: PictureView;
+  /** Of a near-neutral: to the page of all of them. */
+  readonly further?: LinkView;
 }
 
 export interface WhiteView {
@@ -306,60 +310,6 @@ export interface FoldedTableView {
   readonly table: TableView;
 }
 
-export type PictogramCode =
-  | "GHS01" | "GHS02" | "GHS03" | "GHS04" | "GHS05" | "GHS06" | "GHS07" | "GHS08" | "GHS09";
-
-export interface PictogramView {
-  readonly code: PictogramCode;
-  /** "health hazard": the drawing's text alternative. */
-  readonly name: string;
-}
-
-/** A statement of a label, or a line without a code (EUH210 and its like have one). */
-export interface StatementView {
-  readonly code?: string;
-  readonly text: string;
-}
-
-/** The label elements as they stand on the first screen: in full, never fewer. */
-export interface HazardView {
-  /** "Danger", "Warning" in the page's language. */
-  readonly signalWord?: string;
-  readonly pictograms: readonly PictogramView[];
-  readonly statements: readonly StatementView[];
-  /** "Worked out from the pigment's data, EU CLP; the maker's label prevails." */
-  readonly basis: string;
-  readonly handlingHref?: string;
-}
-
-/** What to do or leave, and why. */
-export interface CautionView {
-  readonly text: string;
-  readonly reason: string;
-}
-
-export interface HandlingSectionView extends SectionView {
-  /** "As the maker states them" or "Worked out". */
-  readonly labelHeading: string;
-  /** Absent when nothing is classified: `summary` then says so, and on what grounds. */
-  readonly label?: HazardView;
-  readonly precautionary: readonly StatementView[];
-  readonly precautionaryHeading: string;
-  /** Why each statement stands there, folded. */
-  readonly traces: readonly { readonly statement: string; readonly text: string; readonly source?: LinkView }[];
-  /** The dry pigments, which the studio meets when it mulls. */
-  readonly dryPigments: readonly { readonly heading: string; readonly label?: HazardView; readonly text?: string }[];
-  readonly studioHeading: string;
-  /** Cautions by operation: mulling, painting, sanding, cleaning, rags. */
-  readonly studio: readonly { readonly operation: string; readonly cautions: readonly CautionView[] }[];
-  readonly marketsHeading: string;
-  readonly markets: readonly { readonly market: string; readonly text: string; readonly source?: LinkView }[];
-  readonly dataSheet?: LinkView;
-  readonly poisonCentre?: string;
-  /** Defers to label, safety data sheet, local codes and licensed practice. */
-  readonly deference: string;
-}
-
 export interface PigmentSectionView extends SectionView {
   readonly pigments: readonly PigmentSummaryView[];
 }
@@ -378,6 +328,8 @@ export interface PigmentSummaryView {
 
 export interface NeighboursSectionView extends SectionView {
   readonly groups: readonly { readonly heading: string; readonly cards: readonly ColourCardView[] }[];
+  /** Ways to see it beside others. */
+  readonly compare?: { readonly heading: string; readonly links: readonly LinkView[] };
 }
 
 export interface EvidenceSectionView extends SectionView {
@@ -410,6 +362,7 @@ export interface ColourCardView {
 export interface CatalogueGridView extends PageView {
   readonly kind: "catalogue-grid";
   readonly lead: readonly string[];
+  readonly compare: LinkView;
   /** This grid and the tables, the current one marked. */
   readonly orders: readonly LinkView[];
   readonly families: readonly {
@@ -442,6 +395,8 @@ export interface HomeView extends PageView {
     readonly colours: readonly [LeadingColourView, LeadingColourView];
     /** Both under the same few properties. */
     readonly comparison?: TableView;
+    /** Where they stand side by side in full. */
+    readonly compare?: LinkView;
   };
   readonly questionsHeading: string;
   /** What the site answers, each linked to where. */
@@ -483,8 +438,11 @@ export interface PigmentPageView extends PageView {
   readonly properties: PropertyTableView;
   readonly lists: readonly ListView[];
   readonly handlingHeading: string;
-  /** Of the dry pigment; absent when nothing is classified or known, and then `handling` says which. */
-  readonly hazard?: HazardView;
+  /** Of the dry pigment. */
+  readonly label: LabelView;
+  /** What weighing and mulling it calls for. */
+  readonly cautionsHeading: string;
+  readonly cautions: readonly CautionView[];
   readonly handling: readonly string[];
   readonly colours: readonly ColourCardView[];
   /** Said in place of `colours` when no colour is made from it. */
@@ -544,4 +502,4 @@ export interface NotFoundView extends PageView {
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
   | SheetView | CatalogueGridView | CatalogueTableView | HomeView | PigmentIndexView | PigmentPageView
-  | AnswerIndexView | AnswerPageView | MethodsView | SourcesView | AboutView | LabelPageView | NotFoundView;
+  | AnswerIndexView | AnswerPageView | WhitesPageView | MethodsView | SourcesView | AboutView | LabelPageView | CompareView | ComparePairView | NotFoundView;

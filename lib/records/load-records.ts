@@ -5,12 +5,14 @@ import { claimFaults } from "./claim-faults.ts";
 import { contentTree } from "./content-tree.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
-import type { Checked, Colour, FilmReading, Records, TintReading } from "./records.ts";
+import type { ChartGrounds, Checked, Colour, FilmReading, Records, TintReading } from "./records.ts";
 import { referenceFaults } from "./references.ts";
+import { pairFaults } from "./pair-faults.ts";
 import { paintFaults } from "./paint-faults.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import type { WorkshopRecord } from "./schema/workshop.ts";
 import { tradeFaults } from "./trade-faults.ts";
 
 export interface LoadedRecords {
@@ -27,7 +29,8 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const colours = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
-  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files), ...pigmentFaults(files), ...paintFaults(files), ...hazardFaults(files), ...claimFaults(files));
+  const grounds = resolvedGrounds(files.workshop, resolver);
+  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files), ...pigmentFaults(files), ...paintFaults(files), ...hazardFaults(files), ...claimFaults(files), ...pairFaults(files));
 
   const sorted = inOrder(diagnostics);
   if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error")) return { diagnostics: sorted };
@@ -36,6 +39,8 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
     diagnostics: sorted,
     records: {
       workshop: files.workshop.record,
+      workshopPlace: files.workshop.yaml.place,
+      ...(grounds === undefined ? {} : { grounds }),
       pigments: checked(files.pigments),
       vehicles: checked(files.vehicles),
       colours: new Map(colours.map((colour) => [colour.slug, colour])),
@@ -44,6 +49,13 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
       ...(newestDate === undefined ? {} : { newestDate }),
     },
   };
+}
+
+function resolvedGrounds(workshop: Parsed<WorkshopRecord> | undefined, { resolve }: ReadingResolver): ChartGrounds | undefined {
+  const forms = workshop?.record.grounds;
+  if (workshop === undefined || forms === undefined) return undefined;
+  const [black, white] = (["black", "white"] as const).map((ground) => resolve(forms[ground], workshop.yaml, ["grounds", ground]));
+  return black?.form === "spectrum" && white?.form === "spectrum" ? { black, white } : undefined;
 }
 
 function resolvedColour({ slug, file, record, yaml, body }: Parsed<ColourRecord>, { resolve }: ReadingResolver): Colour {
@@ -57,11 +69,11 @@ function resolvedColour({ slug, file, record, yaml, body }: Parsed<ColourRecord>
     const reading = resolve(film, yaml, ["films", i]);
     return reading === undefined ? [] : [{ ground: film.ground, filmThicknessUm: film.filmThicknessUm, reading }];
   });
-  return { slug, file, record, notes: body, tints, films, ...(masstone === undefined ? {} : { masstone }) };
+  return { slug, file, record, place: yaml.place, notes: body, tints, films, ...(masstone === undefined ? {} : { masstone }) };
 }
 
 function checked<R>(parsed: ReadonlyMap<string, Parsed<R>>): ReadonlyMap<string, Checked<R>> {
-  return new Map([...parsed].map(([slug, { file, record }]) => [slug, { slug, file, record }]));
+  return new Map([...parsed].map(([slug, { file, record, yaml }]) => [slug, { slug, file, record, place: yaml.place }]));
 }
 
 function bibliography(files: ParsedFiles): ReadonlyMap<SourceKey, Source> {

@@ -6,6 +6,7 @@ import { partsComplaint } from "../formulation/parts.ts";
 import { reachComplaint, type ReachName } from "../formulation/plausibility.ts";
 import { midpoint } from "../quantities/range.ts";
 import { amountEnds } from "./amount-ends.ts";
+import { drierMetals } from "./drier-metals.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { AmountRecord } from "./schema/amount.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -61,15 +62,15 @@ function trialFaults({ dryingTrials = [] }: ColourRecord): Placed[] {
 function additionFaults({ additions = [] }: ColourRecord, { vehicles }: ParsedFiles): Placed[] {
   return additions.flatMap(({ vehicle, percentOfOil }, i): Placed[] => {
     const twice = additions.findIndex((other) => other.vehicle === vehicle) < i;
-    const metalPercent = vehicles.get(vehicle)?.record.metalPercent;
-    const metalOnOil = metalPercent === undefined ? 0 : (percentOfOil * metalPercent) / 100;
+    const drier = vehicles.get(vehicle)?.record;
+    const metalOnOil = Math.max(0, ...(drier === undefined ? [] : drierMetals(drier)).map(({ percent = 0 }) => (percentOfOil * percent) / 100));
     return [
       ...(twice ? [{ path: ["additions", i, "vehicle"], complaint: { severity: "error" as const, rule: "records/duplicate" as const, subject: "addition named twice", actual: vehicle, expected: "each addition once" } }] : []),
       ...(metalOnOil > DRIER_REACH_PERCENT ? [{
         path: ["additions", i, "percentOfOil"],
         complaint: {
           severity: "error" as const, rule: "drying/drier-reach" as const, subject: "metal of a drier on the oil", actual: `${Number(metalOnOil.toPrecision(3))} %`, expected: `at most ${DRIER_REACH_PERCENT} %`,
-          hint: "metalPercent is the metal in the drier, percentOfOil the drier on the oil", source: "memory-drying",
+          hint: "the record of the drier gives the metal in it, percentOfOil the drier on the oil", source: "memory-drying",
         },
       }] : []),
     ];

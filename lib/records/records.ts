@@ -1,7 +1,7 @@
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { AnswerRecord } from "./schema/answer.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
@@ -66,11 +66,19 @@ export interface FilmReading {
   readonly reading: Reading;
 }
 
+/** What films are drawn down on, as read by itself. */
+export interface ChartGrounds {
+  readonly black: SpectrumReading;
+  readonly white: SpectrumReading;
+}
+
 /** A checked record with its slug and the file it was read from. */
 export interface Checked<R> {
   readonly slug: string;
   readonly file: string;
   readonly record: R;
+  /** Where in its file a value stands, for a complaint that only a worked-out sheet brings up. */
+  readonly place: (path: RecordPath) => Diagnostic["place"];
 }
 
 export interface Colour extends Checked<ColourRecord> {
@@ -93,6 +101,10 @@ export interface Answer extends Checked<AnswerRecord> {
 /** A workshop's checked records: every reference in them leads somewhere. Maps are in order of slug. */
 export interface Records {
   readonly workshop: WorkshopRecord;
+  /** Where in workshop.yaml a value stands. */
+  readonly workshopPlace: Checked<WorkshopRecord>["place"];
+  /** The bare halves of the workshop's own opacity chart. */
+  readonly grounds?: ChartGrounds;
   readonly pigments: ReadonlyMap<string, Checked<PigmentRecord>>;
   readonly vehicles: ReadonlyMap<string, Checked<VehicleRecord>>;
   readonly colours: ReadonlyMap<string, Colour>;

@@ -42,6 +42,10 @@ export function referenceFaults(files: ParsedFiles, builtInSources: ReadonlySet<
   if (workshop?.record.vehicle !== undefined) refer(workshop, ["vehicle"], workshop.record.vehicle, ["vehicles"]);
   if (workshop?.record.strengthReference !== undefined) refer(workshop, ["strengthReference"], workshop.record.strengthReference, ["colours"]);
   workshop?.record.leadingPair?.forEach((slug, i) => refer(workshop, ["leadingPair", i], slug, ["colours"]));
+  workshop?.record.pairs?.forEach((pair, i) => {
+    const at = Array.isArray(pair) ? ["pairs", i] : ["pairs", i, "colours"];
+    (Array.isArray(pair) ? pair : pair.colours).forEach((slug, j) => refer(workshop, [...at, j], slug, ["colours"]));
+  });
   for (const answer of files.answers.values()) {
     answer.record.colours?.forEach((slug, i) => refer(answer, ["colours", i], slug, ["colours"]));
     answer.record.reply?.colours?.forEach((slug, i) => refer(answer, ["reply", "colours", i], slug, ["colours"]));

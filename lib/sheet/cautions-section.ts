@@ -2,68 +2,79 @@ import { labelElements, type LabelElements } from "../hazard/label-elements.ts";
 import { marketRulings, mayBeSold, type MarketRuling } from "../hazard/market-rulings.ts";
 import type { Ingredient, Mixture } from "../hazard/mixture.ts";
 import { labelDifferences } from "../hazard/stated-label.ts";
-import { studioCautions, type StudioPigment } from "../hazard/studio-cautions.ts";
-import { isKnown, type Figure } from "../quantities/figure.ts";
-import { midpoint, type Quantity } from "../quantities/range.ts";
+import { studioCautions } from "../hazard/studio-cautions.ts";
 import type { Colour, Records } from "../records/records.ts";
 import type { StatedLabelForm } from "../records/schema/hazard-form.ts";
-import { paintIngredients, pigmentIngredient } from "./hazard-ingredients.ts";
+import { dryPigmentPart, vehiclePartHandled } from "./handled-part.ts";
+import { paintIngredients } from "./hazard-ingredients.ts";
+import { labelPart, printedElements, rulingsNamed, type PrintedElements } from "./label-part.ts";
 import type { OilSection } from "./paint-sections.ts";
-import type { CautionsSection, PigmentPart, VehiclePart } from "./sheet.ts";
+import type { CautionsSection } from "./handling-sections.ts";
+import type { PigmentPart, VehiclePart } from "./sheet.ts";
+import { studioPigment } from "./studio-pigment.ts";
 
 /** Label elements as the maker states them, else worked out; markets; cautions of the studio by operation. */
 export function cautionsSection(colour: Colour, parts: readonly PigmentPart[], vehicle: VehiclePart | undefined, oil: OilSection, records: Records): CautionsSection {
+  const { workshop } = records;
   const ingredients = paintIngredients(colour, parts, vehicle, oil, records);
   const mixture = paintMixture(colour, ingredients, records);
   const workedOut = labelElements(mixture);
-  const { label } = colour.record;
-  const dry = parts.map((part) => ({ part, label: labelElements({ ...mixture, ingredients: [pigmentIngredient(part.slug, 1, records)], form: "powder" }) }));
-  const shown = label === undefined ? workedOutElements(workedOut) : statedElements(label);
-  const markets = (records.workshop.markets ?? []).map((market) => ({
+  const { label, legalBasis = [], additions = [] } = colour.record;
+  const shown = labelPart(label === undefined ? printedElements(workedOut) : statedElements(label), workedOut, ingredients, workshop.languages ?? ["en"]);
+  const dryPigment = parts.map(({ slug }) => dryPigmentPart(slug, records));
+  const handled = [...new Set([...(vehicle === undefined ? [] : [vehicle.slug]), ...additions.map((one) => one.vehicle)])].map((slug) => vehiclePartHandled(slug, records));
+  const markets = (workshop.markets ?? []).map((market) => ({
     market,
     rulings: marketRulings({
-      ingredients, form: "paste", hazardStatements: shown.hazardStatements, publicSale: mixture.publicSale, legalBasis: colour.record.legalBasis ?? [],
+      ingredients, form: "paste", hazardStatements: shown.hazardStatements, legalBasis, publicSale: !legalBasis.some((basis) => basis.market === market),
       reviewed: label?.review !== undefined, hasFormulaIdentifier: label?.ufi !== undefined,
     }, market),
   }));
+  const named = rulingsNamed([...parts, ...ingredients]);
   return {
+    frame: label?.frame ?? workedOut.frame, edition: label?.date ?? workedOut.edition, basis: label === undefined ? "worked out" : "stated by the maker",
     ...shown,
-    traces: workedOut.traces,
-    unknown: workedOut.gaps.flatMap(({ rule, values }) => (rule === "no-hazard-data" ? [String(values["name"])] : [])),
-    checks: label === undefined ? [] : labelDifferences(label, workedOut),
-    unknownAcuteToxicity: workedOut.unknownAcuteToxicity,
+    checks: label === undefined ? [] : labelDifferences(label, workedOut).map(named),
+    ...(workedOut.smallPackage === undefined ? {} : { smallPackage: plainRuling(workedOut.smallPackage) }),
     restrictions: markets.flatMap(({ rulings }) => rulings.map(publishedRuling)),
     notForSale: markets.filter(({ rulings }) => !mayBeSold(rulings)).map(({ market }) => market),
+    onLegalBasis: markets.filter(({ rulings }) => mayBeSold(rulings) && rulings.some(({ effect }) => effect === "forbidden unless")).map(({ market }) => market),
     studio: studioCautions(
-      dry.map(({ part, label: own }) => studioPigment(part, own, records)),
+      parts.map((part, i) => studioPigment(part, dryPigment[i]?.hazardStatements ?? [], records)),
       { ingredients, hazardStatements: shown.hazardStatements, sensitisers: workedOut.sensitisers, dryingOil: vehicle?.oil !== undefined },
-    ),
-    dryPigment: dry.map(({ part, label: own }) => ({
-      slug: part.slug, known: records.pigments.get(part.slug)?.record.hazards !== undefined,
-      signalWord: own.signalWord, pictograms: own.pictograms, hazardStatements: own.hazardStatements,
-    })),
-    ...(label === undefined ? {} : { dataSheet: { ...(label.safetyDataSheet === undefined ? {} : { url: label.safetyDataSheet }), date: label.date } }),
+    ).map((caution) => ({ ...named(caution), reason: named(caution.reason) })),
+    dryPigment,
+    additions: handled.filter((one) => one.gaps.length > 0 || one.hazardStatements.length > 0 || one.supplemental.length > 0),
+    ...(label === undefined ? {} : { maker: makerWords(label) }),
   };
 }
 
-function paintMixture({ record }: Colour, ingredients: readonly Ingredient[], { workshop }: Records): Mixture {
-  const sizes = (record.sizes ?? []).map(({ ml }) => ml);
+function paintMixture({ record: { sizes = [], legalBasis = [] } }: Colour, ingredients: readonly Ingredient[], { workshop: { frame, markets = [] } }: Records): Mixture {
+  const bound = new Set(legalBasis.map(({ market }) => market));
   return {
-    ingredients, form: "paste", frame: workshop.frame ?? "EU CLP",
-    publicSale: (record.legalBasis ?? []).length === 0,
+    ingredients, form: "paste", frame: frame ?? "EU CLP",
+    // One label goes to all markets: it is for the public as soon as the public can buy it in one of them.
+    publicSale: markets.length === 0 ? bound.size === 0 : markets.some((market) => !bound.has(market)),
     // The largest that it is sold in: reductions for small packages then hold for every size.
-    ...(sizes.length === 0 ? {} : { packageMl: Math.max(...sizes) }),
+    ...(sizes.length === 0 ? {} : { packageMl: Math.max(...sizes.map(({ ml }) => ml)) }),
   };
 }
 
-type ShownElements = Pick<CautionsSection, "frame" | "edition" | "basis" | "signalWord" | "pictograms" | "hazardStatements" | "precautionaryStatements" | "supplemental" | "sensitisers">;
-
-function workedOutElements({ frame, edition, signalWord, pictograms, hazardStatements, precautionaryStatements, supplemental, sensitisers }: LabelElements): ShownElements {
-  return { frame, edition, basis: "worked out", signalWord, pictograms, hazardStatements, precautionaryStatements: precautionaryStatements.map(({ statement }) => statement), supplemental, sensitisers };
+function statedElements({ classification = [], signalWord, pictograms, hazardStatements, precautionaryStatements = [], supplemental = [], sensitisers = [] }: StatedLabelForm): PrintedElements {
+  return { classification, signalWord, pictograms, hazardStatements, precautionaryStatements, supplemental, sensitisers };
 }
 
-function statedElements({ frame, date, signalWord, pictograms, hazardStatements, precautionaryStatements = [], supplemental = [] }: StatedLabelForm): ShownElements {
-  return { frame, edition: date, basis: "stated by the maker", signalWord, pictograms, hazardStatements, precautionaryStatements, supplemental, sensitisers: [] };
+function makerWords({ date, safetyDataSheet, review, ufi }: StatedLabelForm): NonNullable<CautionsSection["maker"]> {
+  return {
+    date,
+    ...(safetyDataSheet === undefined ? {} : { dataSheet: typeof safetyDataSheet === "string" ? { url: safetyDataSheet } : safetyDataSheet }),
+    ...(review === undefined ? {} : { review: { by: review.by, date: review.date, ...(review.wording === undefined ? {} : { wording: review.wording }) } }),
+    ...(ufi === undefined ? {} : { ufi }),
+  };
+}
+
+function plainRuling({ rule, values, source }: NonNullable<LabelElements["smallPackage"]>): NonNullable<CautionsSection["smallPackage"]> {
+  return { rule, values, ...(source === undefined ? {} : { source }) };
 }
 
 /** A ruling of a market without what only the build needs of it. */
@@ -71,16 +82,3 @@ function publishedRuling({ market, effect, met, rule, values, source }: MarketRu
   return { market, effect, met, rule, values, ...(source === undefined ? {} : { source }) };
 }
 
-function studioPigment({ slug, name, colourIndexName, colourIndexNumber, casNumber, bulkDensityLooseGPerMl, bulkDensityTappedGPerMl }: PigmentPart, label: LabelElements, records: Records): StudioPigment {
-  const sizeUm = records.pigments.get(slug)?.record.particle?.sizeUm;
-  return {
-    slug, name, colourIndexName, colourIndexNumber, casNumber,
-    ingredients: [pigmentIngredient(slug, 1, records)], hazardStatements: label.hazardStatements,
-    ...known("bulkDensityLooseGPerMl", bulkDensityLooseGPerMl), ...known("bulkDensityTappedGPerMl", bulkDensityTappedGPerMl),
-    ...(sizeUm === undefined ? {} : { particleSizeUm: midpoint(typeof sizeUm === "number" ? sizeUm : sizeUm.value) }),
-  };
-}
-
-function known<K extends string>(name: K, figure: Figure<Quantity>): Partial<Record<K, Quantity>> {
-  return isKnown(figure) ? ({ [name]: figure.value } as Record<K, Quantity>) : {};
-}

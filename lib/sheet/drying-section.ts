@@ -64,8 +64,8 @@ function dryingQuestion({ parts, vehicle, additions }: DryingPaint): DryingQuest
   return {
     pigments: parts.map(({ name, colourIndexName, massFraction }) => ({ name, colourIndexName, massFraction: isKnown(massFraction) ? massFraction.value : undefined })),
     oils: oilParts(vehicle, additions),
-    addedDriers: additions.flatMap(({ metal, metalPercentOfOil }) => (metal === undefined || metalPercentOfOil === undefined || !isKnown(metalPercentOfOil) || typeof metalPercentOfOil.value !== "number"
-      ? [] : [{ metal, percentOnOil: metalPercentOfOil.value }])),
+    addedDriers: additions.flatMap(({ metals }) => metals.flatMap(({ slug, percentOfOil }) => (!isKnown(percentOfOil) || typeof percentOfOil.value !== "number"
+      ? [] : [{ metal: slug, percentOnOil: percentOfOil.value }]))),
   };
 }
 
@@ -84,7 +84,7 @@ function oilParts(vehicle: VehiclePart | undefined, additions: readonly Addition
 function inputsOf({ values: { pigment, metal } }: Contribution, { parts, additions }: DryingPaint): FigurePath[] {
   return [
     ...parts.filter(({ name, massFraction }) => name === pigment && isKnown(massFraction)).map(({ slug }) => `pigments.${slug}.massFraction`),
-    ...additions.filter((one) => one.metal !== undefined && one.metal === metal).map(({ slug }) => `additions.${slug}.metalPercentOfOil`),
+    ...additions.flatMap(({ slug, metals }) => metals.filter((one) => one.slug === metal && isKnown(one.percentOfOil)).map((one) => `additions.${slug}.metals.${one.slug}.percentOfOil`)),
   ];
 }
 

@@ -6,7 +6,9 @@ import { OIL_DENSITY_G_PER_CM3 } from "../formulation/vehicle-density.ts";
 import { isKnown, notStated, rootFigure, type Figure, type Placed } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/range.ts";
 import { workedOut } from "../quantities/worked-out.ts";
-import type { Colour, Records } from "../records/records.ts";
+import { drierMetals } from "../records/drier-metals.ts";
+import type { Checked, Colour, Records } from "../records/records.ts";
+import type { PigmentRecord } from "../records/schema/pigment.ts";
 import { orHandbook } from "./handbook-figure.ts";
 import { recordedFigure } from "./recorded-figure.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "./sheet.ts";
@@ -15,24 +17,28 @@ import type { AdditionPart, PigmentPart, VehiclePart } from "./sheet.ts";
 export function pigmentParts(colour: Colour, records: Records): PigmentPart[] {
   const fractions = massFractions(colour.record.pigments.map(({ parts }) => parts));
   return colour.record.pigments.flatMap(({ pigment: slug }, i) => {
-    const pigment = records.pigments.get(slug)?.record;
-    if (pigment === undefined) return [];
-    const { colourIndexName, colourIndexNumber, casNumber } = pigment;
-    const wanting = (field: string): string => `pigments.${slug}.${field}`;
-    return [{
-      slug, name: pigment.name,
-      ...(colourIndexName === undefined ? {} : { colourIndexName }),
-      ...(colourIndexNumber === undefined ? {} : { colourIndexNumber }),
-      ...(casNumber === undefined ? {} : { casNumber }),
-      massFraction: massFraction(fractions?.[i], colour.record.pigments.length, wanting("parts")),
-      densityGPerCm3: orHandbook(recordedFigure(pigment.densityGPerCm3, "g/cm3", wanting("densityGPerCm3")), HANDBOOK_DENSITY_G_PER_CM3, colourIndexName, "g/cm3"),
-      oilAbsorptionGPer100g: orHandbook(recordedFigure(pigment.oilAbsorptionGPer100g, "g/100 g", wanting("oilAbsorptionGPer100g")), HANDBOOK_OIL_ABSORPTION_G_PER_100G, colourIndexName, "g/100 g"),
-      bulkDensityLooseGPerMl: orHandbook(recordedFigure(pigment.bulkDensityLooseGPerMl, "g/ml", wanting("bulkDensityLooseGPerMl")), HANDBOOK_LOOSE_G_PER_ML, colourIndexName, "g/ml"),
-      bulkDensityTappedGPerMl: orHandbook(recordedFigure(pigment.bulkDensityTappedGPerMl, "g/ml", wanting("bulkDensityTappedGPerMl")), HANDBOOK_TAPPED_G_PER_ML, colourIndexName, "g/ml"),
-      particleSizeUm: recordedFigure(pigment.particle?.sizeUm, "um", wanting("particle.sizeUm")),
-      ...priced(pigment.pricePerKg, records),
-    }];
+    const pigment = records.pigments.get(slug);
+    return pigment === undefined ? [] : [pigmentPart(pigment, massFraction(fractions?.[i], colour.record.pigments.length, `pigments.${slug}.parts`), records)];
   });
+}
+
+/** One dry pigment, in whatever share of a colour. */
+export function pigmentPart({ slug, record: pigment }: Checked<PigmentRecord>, share: Figure<number>, records: Records): PigmentPart {
+  const { colourIndexName, colourIndexNumber, casNumber } = pigment;
+  const wanting = (field: string): string => `pigments.${slug}.${field}`;
+  return {
+    slug, name: pigment.name,
+    ...(colourIndexName === undefined ? {} : { colourIndexName }),
+    ...(colourIndexNumber === undefined ? {} : { colourIndexNumber }),
+    ...(casNumber === undefined ? {} : { casNumber }),
+    massFraction: share,
+    densityGPerCm3: orHandbook(recordedFigure(pigment.densityGPerCm3, "g/cm3", wanting("densityGPerCm3")), HANDBOOK_DENSITY_G_PER_CM3, colourIndexName, "g/cm3"),
+    oilAbsorptionGPer100g: orHandbook(recordedFigure(pigment.oilAbsorptionGPer100g, "g/100 g", wanting("oilAbsorptionGPer100g")), HANDBOOK_OIL_ABSORPTION_G_PER_100G, colourIndexName, "g/100 g"),
+    bulkDensityLooseGPerMl: orHandbook(recordedFigure(pigment.bulkDensityLooseGPerMl, "g/ml", wanting("bulkDensityLooseGPerMl")), HANDBOOK_LOOSE_G_PER_ML, colourIndexName, "g/ml"),
+    bulkDensityTappedGPerMl: orHandbook(recordedFigure(pigment.bulkDensityTappedGPerMl, "g/ml", wanting("bulkDensityTappedGPerMl")), HANDBOOK_TAPPED_G_PER_ML, colourIndexName, "g/ml"),
+    particleSizeUm: recordedFigure(pigment.particle?.sizeUm, "um", wanting("particle.sizeUm")),
+    ...priced(pigment.pricePerKg, records),
+  };
 }
 
 /** One pigment is the whole of it; the parts of several are never invented. */
@@ -54,19 +60,21 @@ export function additionParts(colour: Colour, records: Records): AdditionPart[] 
   return (colour.record.additions ?? []).flatMap(({ vehicle: slug, percentOfOil }) => {
     const added = records.vehicles.get(slug)?.record;
     if (added === undefined) return [];
-    const { name, kind, oil, metal, metalPercent } = added;
+    const { name, kind, oil } = added;
     const share: Placed<Quantity> = { path: `additions.${slug}.percentOfOil`, figure: rootFigure<Quantity>("stated", percentOfOil, { unit: "%", method: "as recorded" }) };
     return [{
       slug, name, kind, oil,
-      ...(metal === undefined ? {} : { metal }),
+      metals: drierMetals(added).map(({ metal, percent }) => ({ slug: metal, percentOfOil: metalOnOil(share, percent, `vehicles.${slug}.metals`) })),
       percentOfOil: rootFigure("stated", percentOfOil, { unit: "%", method: "as recorded" }),
       densityGPerCm3: oilDensity(recordedFigure(added.densityGPerCm3, "g/cm3", `vehicles.${slug}.densityGPerCm3`), oil),
-      ...(metal === undefined || metalPercent === undefined ? {} : {
-        metalPercentOfOil: workedOut({ name: `${metalPercent} % of metal in it, as recorded`, unit: "%" }, { share }, (v) => (v.share * metalPercent) / 100),
-      }),
       ...priced(added.pricePerKg, records),
     }];
   });
+}
+
+function metalOnOil(share: Placed<Quantity>, percent: number | undefined, wanting: string): Figure<Quantity> {
+  if (percent === undefined) return notStated("how much metal is in it is not recorded", [wanting]);
+  return workedOut({ name: `${percent} % of metal in it, as recorded`, unit: "%" }, { share }, (v) => (v.share * percent) / 100);
 }
 
 /** A price is a figure only where it is recorded, and the currency with it. */

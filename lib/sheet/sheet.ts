@@ -5,7 +5,9 @@ import type { Ruling } from "../quantities/ruling.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
 import type { DrierMetal } from "../drying/added-drier.ts";
 import type { Oil } from "../formulation/vehicle-density.ts";
-import type { Dispersion, Family, Geometry, Market, RatioKind, VehicleKind } from "../records/schema/terms.ts";
+import type { Dispersion, Family, Geometry, RatioKind, VehicleKind } from "../records/schema/terms.ts";
+import type { CautionsSection, OfferSection } from "./handling-sections.ts";
+import type { DispersionFigures, ExtenderFigures, FitFigures, GlossDepthFigures } from "./optics-figures.ts";
 import type { MixtureSection } from "./mixture-figures.ts";
 import type { BatchSection, DryingSection, FillSection, OilSection, PermanenceSection } from "./paint-sections.ts";
 
@@ -36,6 +38,8 @@ export interface Sheet {
   readonly drying: DryingSection;
   readonly permanence: PermanenceSection;
   readonly cautions: CautionsSection;
+  /** What it is put up in; absent where no size is recorded. */
+  readonly offer?: OfferSection;
 }
 
 export interface PigmentPart {
@@ -67,12 +71,11 @@ export interface AdditionPart {
   readonly name: string;
   readonly kind: VehicleKind;
   readonly oil: Oil | undefined;
-  readonly metal?: DrierMetal;
   /** By mass on the oil [%]. */
   readonly percentOfOil: Figure<number>;
   readonly densityGPerCm3: Figure<Quantity>;
-  /** Of a drier, metal on the oil by mass [%]. */
-  readonly metalPercentOfOil?: Figure<Quantity>;
+  /** Of a drier, each metal that bears on drying, by mass on the oil [%]. */
+  readonly metals: readonly { readonly slug: DrierMetal; readonly percentOfOil: Figure<Quantity> }[];
   readonly pricePerKg?: Figure<number>;
 }
 
@@ -145,58 +148,35 @@ export interface TintSection {
   readonly sentence: Ruling;
   /** Why nothing is predicted between the measured steps, where nothing is. */
   readonly refusal?: Ruling;
-  readonly strengthParts?: { readonly byMass: Figure<Quantity>; readonly byVolume: Figure<Quantity> };
+  /** White to one part of the colour at L* 50: of paint by mass and by volume, and of the dry pigment in them by mass. */
+  readonly strengthParts?: { readonly byMass: Figure<Quantity>; readonly byVolume: Figure<Quantity>; readonly byPigmentMass: Figure<Quantity> };
 }
 
 export interface OpticsSection {
+  /** Beside the workshop's reference: by mass, and tube to tube. */
   readonly tintingStrength: Figure<Quantity>;
+  readonly tintingStrengthByVolume: Figure<Quantity>;
   readonly contrastRatio: Figure<Quantity>;
   readonly hidingFilmUm: Figure<Quantity>;
+  /** Of a millilitre from the tube, in a film that just hides. */
+  readonly coverageCm2PerMl: Figure<Quantity>;
   readonly opacityClass: Figure<string>;
   /** The colour in films over white, thinnest first: its undertone. */
   readonly glaze?: readonly GlazeStep[];
   /** For the hiding curve, as worked out from its films. */
   readonly hidingCurve?: readonly { readonly filmUm: number; readonly contrastRatio: number }[];
   readonly gloss?: GlossDepthFigures;
+  /** Of an extender medium: how little it lightens. */
+  readonly extender?: ExtenderFigures;
+  /** Where the same pigment was drawn down mulled and milled. */
+  readonly dispersion?: DispersionFigures;
+  /** What the white makes of it, at each L* that two whites reach; and whites of the range it was not let down in. */
+  readonly acrossWhites: readonly Ruling[];
+  /** Absent where the drawdowns carry none: then each tint says why. */
+  readonly fit?: FitFigures;
   readonly reasons: readonly Ruling[];
 }
 
 export interface GlazeStep extends Partial<ScreenFigures> {
   readonly filmUm: number;
-}
-
-/** The masstone glossy and matte, to an eye that looks past the glare. */
-export interface GlossDepthFigures {
-  readonly sentence: Ruling;
-  readonly glossyL: Figure<number>;
-  readonly matteL: Figure<number>;
-  readonly glossyValue: Figure<number>;
-  readonly matteValue: Figure<number>;
-}
-
-export interface CautionsSection {
-  readonly frame: string;
-  readonly edition: string;
-  readonly basis: "stated by the maker" | "worked out";
-  readonly signalWord: "Danger" | "Warning" | null;
-  readonly pictograms: readonly string[];
-  readonly hazardStatements: readonly string[];
-  readonly precautionaryStatements: readonly string[];
-  readonly supplemental: readonly string[];
-  /** Substances that EUH208 names. */
-  readonly sensitisers: readonly string[];
-  /** Why each statement stands there: ingredient, fraction, limit, source. */
-  readonly traces: readonly (Ruling & { readonly statement: string })[];
-  /** Ingredients without hazard data: to be treated as hazardous. */
-  readonly unknown: readonly string[];
-  /** Where the maker's label and the worked-out one differ. */
-  readonly checks: readonly Ruling[];
-  readonly unknownAcuteToxicity: readonly Ruling[];
-  readonly restrictions: readonly (Ruling & { readonly market: Market; readonly effect: string; readonly met: boolean })[];
-  /** Markets of the workshop where it may not be sold, for want of a legal basis on record. */
-  readonly notForSale: readonly Market[];
-  readonly studio: readonly (Ruling & { readonly operation: string; readonly reason: Ruling })[];
-  /** Label elements of each dry pigment alone; `known` false: no hazard data. */
-  readonly dryPigment: readonly { readonly slug: string; readonly known: boolean; readonly signalWord: "Danger" | "Warning" | null; readonly pictograms: readonly string[]; readonly hazardStatements: readonly string[] }[];
-  readonly dataSheet?: { readonly url?: string; readonly date: string };
 }

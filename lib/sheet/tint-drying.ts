@@ -45,7 +45,7 @@ export function tintDrying(colour: Colour, paint: DryingPaint, trials: readonly 
 
 function whitePaint(slug: string, records: Records): DryingPaint {
   const own = records.colours.get(slug);
-  const colour: Colour = own ?? { slug, file: "", record: { name: slug, pigments: [{ pigment: slug, parts: 1 }] }, notes: "", tints: [], films: [] };
+  const colour: Colour = own ?? { slug, file: "", record: { name: slug, pigments: [{ pigment: slug, parts: 1 }] }, notes: "", tints: [], films: [], place: (path) => ({ file: "", line: 1, column: 1, path: path.join(".") }) };
   const parts = pigmentParts(colour, records);
   // A white recorded as a pigment alone has no oil of its own: the workshop's would be a guess.
   const vehicle = own === undefined ? undefined : vehiclePart(colour, records);
@@ -94,6 +94,5 @@ function oils(one: VehiclePart | undefined, other: VehiclePart | undefined, shar
 /** A drier of one paint is thinned by the other's oil; nothing where by how much is not known. */
 function driers(additions: readonly AdditionPart[], share: number | undefined): NonNullable<DryingQuestion["addedDriers"]> {
   if (share === undefined) return [];
-  return additions.flatMap(({ metal, metalPercentOfOil }) => (metal === undefined || metalPercentOfOil === undefined || !isKnown(metalPercentOfOil)
-    ? [] : [{ metal, percentOnOil: midpoint(metalPercentOfOil.value) * share }]));
+  return additions.flatMap(({ metals }) => metals.flatMap(({ slug, percentOfOil }) => (isKnown(percentOfOil) ? [{ metal: slug, percentOnOil: midpoint(percentOfOil.value) * share }] : [])));
 }

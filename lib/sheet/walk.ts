@@ -65,7 +65,7 @@ export function plainSheet(sheet: Sheet, wording: Wording): PlainSheet {
   function wordedRuling(ruling: Ruling): unknown {
     const belongsTo = Object.fromEntries(Object.entries(ruling).filter(([key]) => !["rule", "values", "standing", "source"].includes(key)).map(([key, value]) => [key, plain(value, [], [])]));
     const text = wording.ruling(ruling);
-    return Object.keys(belongsTo).length === 0 ? text : { ...belongsTo, rule: ruling.rule, text };
+    return Object.keys(belongsTo).length === 0 ? text : { ...belongsTo, rule: ruling.rule, text, ...(ruling.source === undefined ? {} : { source: ruling.source }) };
   }
 }
 

@@ -1,5 +1,5 @@
 import { FIGURE_TABLE, type FigureKind } from "../sheet/figure-table.ts";
-import { FORMS, GEOMETRIES, RATIO_KINDS } from "../records/schema/terms.ts";
+import { FORMS, GEOMETRIES, LANGUAGES, MARKETS, RATIO_KINDS } from "../records/schema/terms.ts";
 
 type Schema = Readonly<Record<string, unknown>>;
 
@@ -11,6 +11,9 @@ const STANDING = { enum: ["measured", "derived", "estimated", "stated"] } as con
 const STANDING_OR_NONE = { enum: ["measured", "derived", "estimated", "stated", "not stated"] } as const;
 const SIGN = { enum: ["faster", "none", "slower"] } as const;
 const QUANTITY = { anyOf: [NUMBER, { type: "array", items: NUMBER, minItems: 2, maxItems: 2 }] } as const;
+
+/** Label elements of a dry pigment, drier or thinner on its own. */
+const HANDLED_PARTS = { type: "array", items: { type: "object", required: ["slug", "name", "known", "signalWord", "pictograms", "hazardStatements", "precautionaryStatements", "supplemental", "texts"] } } as const;
 
 /** What a figure looks like at its place, by kind. */
 const FIGURE_SCHEMAS: Readonly<Record<FigureKind, Schema>> = {
@@ -37,7 +40,7 @@ const FACTS: Readonly<Record<string, Schema>> = {
   schemaVersion: { const: 1 }, slug: TEXT, name: TEXT, revision: { type: "string", pattern: "^[0-9a-f]{8}$" }, family: TEXT, recordDate: TEXT, dispersion: TEXT,
   "vehicle.slug": TEXT, "vehicle.name": TEXT, "vehicle.oil": TEXT,
   "pigments.*.slug": TEXT, "pigments.*.name": TEXT, "pigments.*.colourIndexName": TEXT, "pigments.*.colourIndexNumber": TEXT, "pigments.*.casNumber": TEXT,
-  "additions.*.slug": TEXT, "additions.*.name": TEXT, "additions.*.kind": TEXT, "additions.*.oil": TEXT, "additions.*.metal": TEXT,
+  "additions.*.slug": TEXT, "additions.*.name": TEXT, "additions.*.kind": TEXT, "additions.*.oil": TEXT, "additions.*.metals.*.slug": TEXT,
   "notations.masstone.geometry": { enum: GEOMETRIES }, "notations.masstone.standing": STANDING,
   "notations.masstone.srgb.inGamut": FLAG, "notations.masstone.displayP3.inGamut": FLAG, "notations.masstone.lamplight.sentence": TEXT,
   "notations.masstone.curve.grid.startNm": NUMBER, "notations.masstone.curve.grid.stepNm": NUMBER, "notations.masstone.curve.grid.count": NUMBER, "notations.masstone.curve.values": { type: "array", items: NUMBER },
@@ -49,6 +52,14 @@ const FACTS: Readonly<Record<string, Schema>> = {
   "tints.*.steps.*.srgb.inGamut": FLAG, "tints.*.steps.*.displayP3.inGamut": FLAG, "tints.*.atL.*.srgb.inGamut": FLAG, "tints.*.atL.*.displayP3.inGamut": FLAG,
   "optics.glaze.*.filmUm": NUMBER, "optics.glaze.*.srgb.inGamut": FLAG, "optics.glaze.*.displayP3.inGamut": FLAG, "optics.gloss.sentence": TEXT,
   "optics.hidingCurve": { type: "array", items: { type: "object", required: ["filmUm", "contrastRatio"] } },
+  "optics.gloss.depths.*.slug": TEXT, "optics.gloss.depths.*.finish": { enum: ["glossy", "satin", "matte"] }, "optics.gloss.depths.*.specular": { enum: ["excluded", "included"] },
+  "optics.gloss.depths.*.srgb.inGamut": FLAG, "optics.gloss.depths.*.displayP3.inGamut": FLAG,
+  "optics.extender.colour.slug": TEXT, "optics.extender.colour.name": TEXT, "optics.extender.volumes": NUMBER, "optics.extender.sentence": TEXT,
+  "optics.dispersion.other.slug": TEXT, "optics.dispersion.other.name": TEXT, "optics.dispersion.white.slug": TEXT, "optics.dispersion.white.name": TEXT, "optics.dispersion.sentence": TEXT,
+  "optics.acrossWhites": TEXTS,
+  "optics.fit.geometry": { enum: GEOMETRIES }, "optics.fit.surface": TEXT, "optics.fit.quality": TEXT, "optics.fit.scattering": TEXT, "optics.fit.remarks": TEXTS, "optics.fit.leftOut": TEXTS,
+  "optics.fit.grid.startNm": NUMBER, "optics.fit.grid.stepNm": NUMBER, "optics.fit.grid.count": NUMBER,
+  "optics.fit.whites.*.white.slug": TEXT, "optics.fit.whites.*.white.name": TEXT, "optics.fit.whites.*.ratioKind": { enum: RATIO_KINDS },
   ...MIXTURE_FACTS,
   "optics.reasons": TEXTS, "oil.reasons": TEXTS, "oil.contradictions": TEXTS,
   "drying.standing": STANDING_OR_NONE, "drying.reasons": TEXTS, "drying.layering": TEXTS, "drying.filmHealth": TEXTS, "drying.contradictions": TEXTS,
@@ -64,10 +75,15 @@ const FACTS: Readonly<Record<string, Schema>> = {
   "permanence.basis": { enum: ["exposed under the standard", "own exposure", "stated", "expected", "not known"] }, "permanence.weakest": TEXTS, "permanence.label": TEXT, "permanence.contradictions": TEXTS,
   "permanence.forms.*.slug": { enum: FORMS }, "permanence.forms.*.underStandard": FLAG, "permanence.forms.*.standards": TEXTS, "permanence.forms.*.exposures": TEXTS,
   "cautions.frame": TEXT, "cautions.edition": TEXT, "cautions.basis": { enum: ["stated by the maker", "worked out"] }, "cautions.signalWord": { enum: ["Danger", "Warning", null] },
-  "cautions.pictograms": TEXTS, "cautions.hazardStatements": TEXTS, "cautions.precautionaryStatements": TEXTS, "cautions.supplemental": TEXTS, "cautions.sensitisers": TEXTS, "cautions.unknown": TEXTS,
-  "cautions.traces": statementList("statement"), "cautions.restrictions": statementList("market"), "cautions.studio": statementList("operation"), "cautions.checks": TEXTS, "cautions.unknownAcuteToxicity": TEXTS, "cautions.notForSale": TEXTS,
-  "cautions.dryPigment": { type: "array", items: { type: "object", required: ["slug", "known", "signalWord", "pictograms", "hazardStatements"] } },
-  "cautions.dataSheet.url": TEXT, "cautions.dataSheet.date": TEXT,
+  "cautions.classification": TEXTS, "cautions.pictograms": TEXTS, "cautions.hazardStatements": TEXTS, "cautions.precautionaryStatements": TEXTS, "cautions.supplemental": TEXTS, "cautions.sensitisers": TEXTS,
+  "cautions.texts": { type: "object", additionalProperties: { type: "object", required: ["en"], properties: Object.fromEntries(LANGUAGES.map((language) => [language, TEXT])), additionalProperties: false } },
+  "cautions.traces": statementList("statement"), "cautions.leftOut": statementList("statement"), "cautions.unknown": TEXTS, "cautions.gaps": TEXTS, "cautions.notClassified": TEXTS, "cautions.unknownAcuteToxicity": TEXTS,
+  "cautions.checks": TEXTS, "cautions.smallPackage": TEXT, "cautions.restrictions": statementList("market"), "cautions.studio": statementList("operation"),
+  "cautions.notForSale": { type: "array", items: { enum: MARKETS } }, "cautions.onLegalBasis": { type: "array", items: { enum: MARKETS } },
+  "cautions.dryPigment": HANDLED_PARTS, "cautions.additions": HANDLED_PARTS,
+  "cautions.maker.date": TEXT, "cautions.maker.dataSheet.url": TEXT, "cautions.maker.dataSheet.date": TEXT, "cautions.maker.ufi": TEXT,
+  "cautions.maker.review.by": TEXT, "cautions.maker.review.date": TEXT, "cautions.maker.review.wording": TEXT,
+  "offer.currency": TEXT, "offer.sizes": { type: "array", items: { type: "object", additionalProperties: false, required: ["ml"], properties: { ml: NUMBER, price: NUMBER } } }, "offer.withheldFor": { type: "array", items: { enum: MARKETS } },
   "neighbours": { type: "array", items: { type: "object", required: ["slug", "deltaE00"], properties: { slug: TEXT, deltaE00: NUMBER, samePigment: FLAG, metamerism: { type: "object" } } } },
   evidence: {
     type: "array",
@@ -93,11 +109,11 @@ const REQUIRED: Readonly<Record<string, readonly string[]>> = {
   "notations.masstone": ["standing", "xyz", "lab"],
   drying: ["standing", "reasons"],
   permanence: ["standing", "reasons"],
-  cautions: ["frame", "basis", "signalWord", "pictograms", "hazardStatements", "precautionaryStatements", "supplemental", "restrictions", "studio"],
+  cautions: ["frame", "basis", "signalWord", "pictograms", "hazardStatements", "precautionaryStatements", "supplemental", "restrictions", "studio", "texts"],
 };
 
 /** Members of these are a list; of every other starred parent, the values of a map. */
-const LISTS = new Set(["pigments", "additions", "tints", "steps", "glaze", "sizes", "tubes", "fillings", "holds", "contributions", "trials", "inWhites", "forms", "components", "whites", "drifts", "losses"]);
+const LISTS = new Set(["pigments", "additions", "metals", "tints", "steps", "glaze", "sizes", "tubes", "fillings", "holds", "contributions", "trials", "inWhites", "forms", "depths", "whites", "components", "drifts", "losses"]);
 
 interface Tree { readonly children: Map<string, Tree>; schema?: Schema }
 

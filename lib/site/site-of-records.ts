@@ -2,15 +2,20 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { answerIndex, answerPage, answerPath } from "../answers/answer-pages.ts";
 import { sheetReply } from "../answers/reply-view.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
-import { catalogueGrid, catalogueTable, ORDERS, orderPath } from "../pages/catalogue-pages.ts";
+import { catalogueGrid, catalogueTable, ORDERS, orderPath, WHITES_PATH } from "../pages/catalogue-pages.ts";
+import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
 import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { siteFrame } from "../pages/site-frame.ts";
+import { whitesPage } from "../pages/whites-page.ts";
+import { isNearNeutral } from "../range/near-neutrals.ts";
+import type { ShownColour } from "../present/comparison-views.ts";
 import type { AnyPageView } from "../present/views.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
+import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
@@ -27,14 +32,15 @@ import { sitemap } from "./sitemap.ts";
  */
 export function siteOf(records: Records, date: string | undefined, cache?: TheoryCache): { site: Site; warnings: readonly Diagnostic[] } {
   const worked = workedSite(records, date, cache);
-  const pages = sitePages(worked);
+  const shown = shownColours(worked.context);
+  const pages = sitePages(worked, shown);
   return {
-    site: { pages, files: dataFiles(worked.published, records, date, pages), sheetCount: worked.published.length },
+    site: { pages, files: [...dataFiles(worked.published, records, date, pages), ...shown.map(comparisonData)], sheetCount: worked.published.length },
     warnings: worked.diagnostics,
   };
 }
 
-function sitePages({ published, context, answers }: WorkedSite): PageEntry[] {
+function sitePages({ published, context, answers }: WorkedSite, shown: readonly ShownColour[]): PageEntry[] {
   const page = (path: string, view: (place: PagePlace) => AnyPageView): PageEntry => {
     const place = pagePlace(path);
     return { path, site: siteFrame(context, place), view: view(place) };
@@ -45,7 +51,10 @@ function sitePages({ published, context, answers }: WorkedSite): PageEntry[] {
     page("index.html", (place) => homePage(context, place)),
     page(orderPath("grid"), (place) => catalogueGrid(context, place)),
     ...ORDERS.map((order) => page(orderPath(order), (place) => catalogueTable(order, context, place))),
+    ...(context.sheets.some(({ sheet }) => isNearNeutral(sheet)) ? [page(WHITES_PATH, (place) => whitesPage(context, place))] : []),
     ...published.map(({ worded, revision: own }) => page(`colours/${worded.sheet.slug}/index.html`, (place) => ({ ...sheetPage(worded, own, context, place), reply: sheetReply(worded, context) }))),
+    page("compare/index.html", (place) => comparePage(context, place)),
+    ...chosenPairs(context.records.workshop).map((pair) => page(`${pairAddress(pair)}index.html`, (place) => comparePairPage(pair, shown, context, place))),
     ...(answers.held.length === 0 ? [] : [page("answers/index.html", (place) => answerIndex(context, place))]),
     ...answers.held.map((held) => page(answerPath(held.answer.slug), (place) => answerPage(held, context, place, answers.index))),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
@@ -69,4 +78,9 @@ function dataFiles(published: readonly PublishedSheet[], records: Records, date:
     ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({ path: `schema/${name}.schema.json`, text: `${JSON.stringify(schema, null, 2)}\n` })),
     ...(siteAddress === undefined ? [] : [{ path: "sitemap.xml", text: sitemap(siteAddress, pages.map(({ path }) => path)) }]),
   ];
+}
+
+/** What the page Compare fetches of a colour. */
+function comparisonData(colour: ShownColour): DataFile {
+  return { path: `compare/${colour.slug}.json`, text: `${JSON.stringify(colour)}\n` };
 }

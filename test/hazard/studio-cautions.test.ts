@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { dustiness } from "../../lib/hazard/dustiness.ts";
 import { pigmentNature } from "../../lib/hazard/pigment-nature.ts";
 import { studioCautions, STUDIO_OPERATIONS, type StudioOperation, type StudioPaint, type StudioPigment } from "../../lib/hazard/studio-cautions.ts";
-import { STUDIO_METAL_FROM } from "../../lib/hazard/studio-material.ts";
+import { STUDIO_METAL_FROM, unclassifiedMetals } from "../../lib/hazard/studio-material.ts";
 import { withManganeseDioxide } from "../../lib/hazard/manganese-dioxide.ts";
 import type { Ingredient } from "../../lib/hazard/mixture.ts";
 import { leadCarbonate, oil, substance } from "./ingredients.ts";
@@ -171,4 +171,19 @@ describe("pigmentNature (memory: Colour Index constitution numbers from 77000 ar
   ])("%j -> %s", (identity, nature) => {
     expect(pigmentNature(identity)).toBe(nature);
   });
+});
+
+describe("metals that no supplier classifies (common practice, no source)", () => {
+  const cadmiumRed = { slug: "cadmium-red", name: "Cadmium red", colourIndexName: "PR 108", massFraction: 0.5 };
+  const told = (...ingredients: readonly Ingredient[]): unknown => unclassifiedMetals(ingredients).map(({ values }) => values["metals"]);
+
+  test.each([
+    ["cadmium of which the supplier states nothing", [{ ...cadmiumRed, classifications: "none stated" as const }], [["cadmium"]]],
+    ["another ingredient's statement does not speak for it", [{ ...cadmiumRed, classifications: "none stated" as const }, substance("drier", 0.1, "H317")], [["cadmium"]]],
+    ["a statement on water alone is none on health", [{ ...cadmiumRed, classifications: ["H410"] }], [["cadmium"]]],
+    ["its own statement does", [{ ...cadmiumRed, classifications: ["H350"] }], []],
+    ["without hazard data the gap is told instead", [cadmiumRed], []],
+    ["cobalt is bound fast in its pigments", [{ ...cadmiumRed, colourIndexName: "PB 28", classifications: "none stated" as const }], []],
+    ["none of it left", [{ ...cadmiumRed, massFraction: 0, classifications: "none stated" as const }], []],
+  ] as const)("%s", (_what, ingredients, expected) => expect(told(...ingredients)).toEqual(expected));
 });

@@ -5,7 +5,7 @@ import { labelText } from "../../lib/pages/label-text.ts";
 import { ENGLISH } from "../../lib/present/words/en/english.ts";
 import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
 
-const MAKER = { workshop: "Saltreach Colourworks", contact: undefined, sizesMl: [40] };
+const MAKER = { workshop: "Saltreach Colourworks", contact: undefined, sizesMl: [40], languages: [] };
 const TEXTS = SHEETS.map((sheet) => ({ slug: sheet.slug, sheet, text: labelText(sheet, MAKER, ENGLISH) }));
 
 describe.each(TEXTS)("label text of $slug", ({ sheet, text }) => {

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { HAZARD_RULES } from "../../lib/hazard/hazard-rules.ts";
 import { COLORIMETRY_RULINGS } from "../../lib/present/words/en/rulings-colorimetry.ts";
+import { COMPARISON_RULINGS } from "../../lib/present/words/en/rulings-comparison.ts";
 import { DRYING_RULINGS } from "../../lib/present/words/en/rulings-drying.ts";
 import { FORMULATION_RULINGS } from "../../lib/present/words/en/rulings-formulation.ts";
 import { HAZARD_RULINGS } from "../../lib/present/words/en/rulings-hazard.ts";
@@ -57,7 +58,7 @@ describe("a sentence for each rule", () => {
   });
 
   test("no two sciences word one rule", () => {
-    const all = [COLORIMETRY_RULINGS, OPTICS_RULINGS, MIXTURE_RULINGS, FORMULATION_RULINGS, DRYING_RULINGS, PERMANENCE_RULINGS, HAZARD_RULINGS].flatMap((wordings) => Object.keys(wordings));
+    const all = [COLORIMETRY_RULINGS, OPTICS_RULINGS, MIXTURE_RULINGS, FORMULATION_RULINGS, DRYING_RULINGS, PERMANENCE_RULINGS, HAZARD_RULINGS, COMPARISON_RULINGS].flatMap((wordings) => Object.keys(wordings));
     expect(new Set(all).size).toBe(all.length);
     expect(Object.keys(RULINGS).sort()).toEqual(all.sort());
   });

@@ -31,7 +31,7 @@ describe("keys and values", () => {
     },
     {
       what: "an unknown key that is near none: all that are known", files: { "vehicles/oil.yaml": "name: Oil\nkind: oil\nsmell: nutty\n", [COLOUR]: colourWith("vehicle: oil") },
-      told: ["content/vehicles/oil.yaml:3:1 error Unexpected key `smell` at smell, expected `name, kind, oil, densityGPerCm3, metal, metalPercent, casNumber, whatItIs, pricePerKg, hazards, date` records/unknown-key"],
+      told: ["content/vehicles/oil.yaml:3:1 error Unexpected key `smell` at smell, expected `a key of this record`; known keys: name, kind, oil, densityGPerCm3, metal, metalPercent, casNumber, whatItIs, pricePerKg, hazards, acuteToxicity, metals, workplaceLimit, components, flashPointC, initialBoilingPointC, kinematicViscosityMm2PerS, safetyDataSheet, date records/unknown-key"],
     },
     {
       what: "an unknown key inside another", files: { [PIGMENT]: "name: Lamp black\nparticle: { sizeUm: 0.1, shap: round }\n" },

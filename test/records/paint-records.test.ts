@@ -59,7 +59,7 @@ describe("a paint and its trials", () => {
     {
       what: "a drier of which the soap was taken for the metal",
       files: { "vehicles/drier.yaml": "name: Cobalt drier\nkind: drier\nmetal: cobalt\nmetalPercent: 12\n", [COLOUR]: colourWith("additions:", "  - { vehicle: drier, percentOfOil: 20 }") },
-      told: [`${COLOUR_LINE}:7:37 error Unexpected metal of a drier on the oil \`2.4 %\` at additions[0].percentOfOil, expected \`at most 2 %\`; metalPercent is the metal in the drier, percentOfOil the drier on the oil drying/drier-reach (memory-drying)`],
+      told: [`${COLOUR_LINE}:7:37 error Unexpected metal of a drier on the oil \`2.4 %\` at additions[0].percentOfOil, expected \`at most 2 %\`; the record of the drier gives the metal in it, percentOfOil the drier on the oil drying/drier-reach (memory-drying)`],
     },
     {
       what: "an addition named twice",

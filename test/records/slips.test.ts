@@ -47,6 +47,7 @@ describe("slips that a schema does not see", () => {
   test("the catalogue's own addresses are not a colour's", () => {
     const lines = told({ "colours/by-value.md": COLOUR });
     expect(lines[0]).toMatch(/^content\/colours\/by-value\.md:2:1 error Unexpected file name `by-value`/);
+    expect(told({ "colours/in-the-whites.md": COLOUR })[0]).toMatch(/^content\/colours\/in-the-whites\.md:2:1 error Unexpected file name `in-the-whites`/);
   });
 
   test("a leading pair names colours that are there", () => {

@@ -58,7 +58,7 @@ describe("the bundle tells", () => {
   });
 
   test("of zod, reached through the records", async () => {
-    const bundle = await bundled(`import "./lib/records/schema/colour.ts";`);
+    const bundle = await bundled(`import "./lib/records/schema/workshop.ts";`);
     expect(bundle.packages).toEqual(["zod"]);
     expect(bundle.rooms).toEqual(["records"]);
   });

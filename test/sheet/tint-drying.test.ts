@@ -10,7 +10,7 @@ const part = (name: string, colourIndexName: string): PigmentPart => {
   return { slug: name, name, colourIndexName, massFraction: stated(1), densityGPerCm3: none, oilAbsorptionGPer100g: none, bulkDensityLooseGPerMl: none, bulkDensityTappedGPerMl: none, particleSizeUm: none };
 };
 const oil = (name: "linseed" | "safflower"): VehiclePart => ({ slug: name, name, oil: name, densityGPerCm3: stated(0.93) });
-const drier: AdditionPart = { slug: "drier", name: "drier", kind: "drier", oil: undefined, metal: "cobalt", percentOfOil: stated(1), densityGPerCm3: stated(1), metalPercentOfOil: stated(0.05) };
+const drier: AdditionPart = { slug: "drier", name: "drier", kind: "drier", oil: undefined, metals: [{ slug: "cobalt", percentOfOil: stated(0.05) }], percentOfOil: stated(1), densityGPerCm3: stated(1) };
 const paint = (parts: readonly PigmentPart[], vehicle: VehiclePart | undefined, oilIndexGPer100g: Figure<Quantity>, additions: readonly AdditionPart[] = []): DryingPaint => ({ parts, vehicle, additions, oilIndexGPer100g });
 
 const BLACK = paint([part("black", "PBk 6")], oil("linseed"), stated(100));

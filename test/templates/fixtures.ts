@@ -2,11 +2,14 @@
  * Invented pages, typed by the views: enough of each kind to lay out and check
  * the templates without records. No figure here is anybody's reading.
  */
+import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
+import type { ComparePairView, CompareView } from "../../lib/present/comparison-views.ts";
 import type { AnswerIndexView, AnswerPageView, ReplyView } from "../../lib/present/answer-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "../../lib/present/paint-views.ts";
+import { pictogramSvg } from "../../lib/plots/pictogram.ts";
 import { asMarkup } from "../../lib/present/views.ts";
 import type {
-  AboutView, AnyPageView, CatalogueGridView, CatalogueTableView, CellView, ColourCardView, HazardView, HomeView,
+  AboutView, AnyPageView, CatalogueGridView, CatalogueTableView, CellView, ColourCardView, HomeView,
   MethodsView, NotFoundView, PigmentIndexView, PigmentPageView, PropertyView, SectionView, SheetView, SiteView, SourcesView, StandingKind, StandingView, TableView,
 } from "../../lib/present/views.ts";
 import { cellSwatch, curve, familyStrip, ladder, panel, place, swatch, trail } from "./drawings.ts";
@@ -25,7 +28,7 @@ export function site(root: string, current?: string): SiteView {
     words: {
       skip: "Skip to the text", mainNavigation: "Site", onThisPage: "On this page", property: "Property", value: "Value", standing: "Standing",
       method: "Method and source", source: "Source", standingsHeading: "How each figure is known", termsHeading: "Terms", downloadsHeading: "Data",
-      handlingLink: "Handling in full", orders: "Order", coloursMade: "Colours made from it", whyEachStatement: "Why each statement stands here", languages: "Languages", usedIn: "Used in",
+      handlingLink: "Handling in full", orders: "Order", coloursMade: "Colours made from it", languages: "Languages", usedIn: "Used in",
     },
     demonstration: "Demonstration: this workshop, its colours and its readings are invented.",
     ragLine: "Oily rags can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can.",
@@ -75,9 +78,9 @@ const BLUES: readonly ColourCardView[] = [
   card("Phthalocyanine blue", "PB 15:3", "#12183a", "#4f8bb9", "5PB 1.2/3"),
 ];
 
-const HAZARD: HazardView = {
+const BAND: HazardView = {
   signalWord: "Danger",
-  pictograms: [{ code: "GHS08", name: "Health hazard" }, { code: "GHS07", name: "Exclamation mark" }, { code: "GHS09", name: "Environment" }],
+  pictograms: ([["GHS08", "Health hazard"], ["GHS07", "Exclamation mark"], ["GHS09", "Environment"]] as const).map(([code, name]) => ({ code, name, svg: asMarkup(pictogramSvg(code)) })),
   statements: [
     { code: "H302", text: "Harmful if swallowed." },
     { code: "H360Df", text: "May damage the unborn child. Suspected of damaging fertility." },
@@ -85,8 +88,24 @@ const HAZARD: HazardView = {
     { code: "H410", text: "Very toxic to aquatic life with long lasting effects." },
   ],
   basis: "Worked out from the pigment’s data under EU CLP. The maker’s label prevails.",
-  handlingHref: "#handling",
 };
+const HAZARD: HazardView = { ...BAND, handlingHref: "#handling" };
+
+const LABEL_BLOCK: LabelView = {
+  heading: "Label elements, worked out", remarks: [], hazard: BAND,
+  classification: "Classified as Acute Tox. 4, Repr. 1A, STOT RE 2, Aquatic Chronic 1.",
+  precautionaryHeading: "Precautions", precautionary: [{ code: "P201", text: "Obtain special instructions before use." }, { code: "P280", text: "Wear protective gloves." }],
+  languages: {
+    summary: "The same in German", note: "Review before it goes on a label.",
+    list: [{ language: "de", name: "Deutsch", signalWord: "Gefahr", statements: [{ code: "H302", text: "Gesundheitsschädlich bei Verschlucken." }, { code: "P201", text: "Obtain special instructions before use.", language: "en", remark: "translation to be reviewed" }] }],
+  },
+  traces: {
+    summary: "Why each statement stands here", leftOutHeading: "What suppliers state and this label does not carry",
+    list: [{ statement: "H360Df", text: "Basic lead carbonate, 88 % of the paint, against a limit of 0.3 %.", sources: [{ text: "CLP Table 3.7.2", href: "../../sources/#source-clp" }] }],
+    leftOut: [{ statement: "H332", text: "No dust comes out of a paste.", sources: [] }],
+  },
+};
+const labelWithout = (heading: string, remark: string): LabelView => ({ heading, remarks: [remark], precautionaryHeading: "Precautions", precautionary: [] });
 
 const row = (name: string, value: string, unit: string | undefined, standing: StandingView, more: Partial<PropertyView> = {}): PropertyView =>
   ({ name, value, standing, ...(unit === undefined ? {} : { unit }), ...more });
@@ -236,17 +255,17 @@ export const SHEET: SheetView = {
   }),
   handling: {
     ...section("handling", "Handling", { summary: ["Nothing is classified on the suppliers’ data; keep the dry pigment out of the air all the same."] }),
-    labelHeading: "Label elements, worked out", precautionaryHeading: "Precautions", precautionary: [], traces: [],
-    dryPigments: [{ heading: "The dry pigment", text: "None classified on the supplier’s data. A fine dust all the same." }],
+    label: labelWithout("Label elements, worked out", "Nothing is classified."), maker: [],
+    parts: [labelWithout("Bone black, dry", "None classified on the supplier’s data. A fine dust all the same.")],
     studioHeading: "In the studio",
     studio: [
-      { operation: "Mulling", cautions: [{ text: "Weigh and wet the powder under captured exhaust, without draught.", reason: "Dust is breathed in." }, { text: "A fitted FFP2 or N95 mask is the least; it does not replace extraction.", reason: "Dust is breathed in." }] },
-      { operation: "Painting", cautions: [{ text: "No food in the room; wash hands.", reason: "Dust is breathed in." }] },
-      { operation: "Rags", cautions: [{ text: "Spread singly outdoors to dry hard, or soak in water in a closed metal can, emptied daily.", reason: "Dust is breathed in." }] },
+      { operation: "Mulling", cautions: [{ sentences: ["Weigh and wet the powder under captured exhaust, without draught.", "A fitted FFP2 or N95 mask is the least; it does not replace extraction."], reason: "Dust is breathed in." }] },
+      { operation: "Painting", cautions: [{ sentences: ["No food in the room; wash hands."], reason: "Dust is breathed in." }] },
+      { operation: "Rags", cautions: [{ sentences: ["Spread singly outdoors to dry hard, or soak in water in a closed metal can, emptied daily."], reason: "Drying oil gives off heat." }] },
     ],
     marketsHeading: "Where it may be sold",
-    markets: [{ market: "EU", text: "No restriction known to the records.", source: { text: "REACH Annex XVII", href: "../../sources/#source-reach" } }],
-    dataSheet: { text: "Supplier’s safety data sheet, 2 May 2025", href: "https://supplier.example/sds.pdf" },
+    markets: [{ market: "EU", lines: [{ text: "No restriction known to the records.", source: { text: "REACH Annex XVII", href: "../../sources/#source-reach" } }] }],
+    poisonCentre: "If it is swallowed or breathed in: the poison centre, an invented number.",
     deference: "The maker’s label and safety data sheet prevail; local codes and licensed practice come first.",
   },
   pigment: {
@@ -260,6 +279,7 @@ export const SHEET: SheetView = {
   range: {
     ...section("range", "Among the range", { pictures: [place("place-oil", "Oil index, g of oil to 100 g of pigment", "Among the thirstier colours of the range")] }),
     groups: [{ heading: "Nearest in colour, of other pigment", cards: CARDS.slice(1, 4) }],
+    compare: { heading: "Side by side", links: [{ text: "Beside lamp black", href: "../../compare/?colours=bone-black,lamp-black" }] },
   },
   notations: section("notations", "Notations in full", {
     summary: ["From a reading 45/0 of the workshop’s own drawdown."],
@@ -298,10 +318,10 @@ export const HAZARDOUS_SHEET: SheetView = {
   sentence: "A warm, dense white that dries fast to a tough film; poisonous, and sold only where the law allows.",
   hazard: HAZARD,
   handling: {
-    ...SHEET.handling, summary: ["Poisonous when swallowed or breathed. Never mull it dry without captured exhaust."], label: HAZARD,
-    precautionary: [{ code: "P201", text: "Obtain special instructions before use." }, { code: "P280", text: "Wear protective gloves." }],
-    traces: [{ statement: "H360Df", text: "Basic lead carbonate, 88 % of the paint, against a limit of 0.3 %.", source: { text: "CLP Table 3.7.2", href: "../../sources/#source-clp" } }],
-    dryPigments: [{ heading: "The dry pigment", label: HAZARD }],
+    ...SHEET.handling, summary: ["Poisonous when swallowed or breathed. Never mull it dry without captured exhaust."], label: LABEL_BLOCK,
+    maker: [{ text: "Reviewed by a toxicologist.", quote: "as reviewed" }, { text: "", link: { text: "Supplier’s safety data sheet, 2 May 2025", href: "https://supplier.example/sds.pdf" } }],
+    checks: { heading: "Where the maker's label and the reckoning part", items: [{ text: "The maker states H411, the reckoning H410." }] },
+    parts: [{ ...LABEL_BLOCK, heading: "Basic lead carbonate, dry", dataSheet: { text: "Safety data sheet", href: "https://supplier.example/sds.pdf" } }],
   },
 };
 
@@ -322,8 +342,8 @@ export const BARE_SHEET: SheetView = {
   oil: oilSection({ summary: ["Nothing recorded."] }, { noBatch: "No batch can be reckoned." }),
   label: { ...LABEL_TEXT, text: "Vine black" },
   handling: {
-    ...section("handling", "Handling", { summary: ["No hazard data: treat as hazardous."] }), labelHeading: "Label elements", precautionaryHeading: "Precautions",
-    precautionary: [], traces: [], dryPigments: [], studioHeading: "In the studio", studio: [], marketsHeading: "Where it may be sold", markets: [],
+    ...section("handling", "Handling", { summary: [] }), label: labelWithout("Label elements", "No hazard data: treat as hazardous."), maker: [], parts: [],
+    studioHeading: "In the studio", studio: [], marketsHeading: "Where it may be sold", markets: [], poisonCentre: "Ask the poison centre of your country.",
     deference: "The maker’s label and safety data sheet prevail; local codes and licensed practice come first.",
   },
   pigment: { ...section("pigment", "The pigment", {}), pigments: [] },
@@ -337,6 +357,7 @@ const ORDERS = (current: string) => ["Swatches by family", "By family", "By valu
 export const GRID: CatalogueGridView = {
   ...PAGE, kind: "catalogue-grid", heading: "Colours",
   lead: ["Every colour with its masstone above and its tint at L* 50 in titanium white below."],
+  compare: { text: "Set two to four of them side by side", href: "../compare/" },
   orders: ORDERS("Swatches by family"),
   families: [
     { id: "black", heading: "Blacks", count: "6 colours", colours: CARDS },
@@ -407,7 +428,8 @@ export const PIGMENT: PigmentPageView = {
   benchTest: { heading: "At the bench", text: "Does not cling to a magnet; leaves white ash when burnt in a crucible." },
   properties: { caption: "The dry pigment", rows: [row("Density", "2.29", "g/cm³", known("stated")), row("Oil absorption", "40–60", "g/100 g", known("estimated")), { name: "Particle size", standing: NOT_STATED, reason: "Needs a sizing." }] },
   lists: [{ heading: "Origin and chemistry", items: [{ text: "Cattle bone, charred without air." }] }],
-  handlingHeading: "Handling the dry pigment", hazard: HAZARD, handling: ["A fine dust: keep it out of the air."],
+  handlingHeading: "Handling the dry pigment", label: { ...LABEL_BLOCK, heading: "Bone black, dry" }, cautionsHeading: "Weighing and mulling",
+  cautions: [{ sentences: ["Weigh it under captured exhaust."], reason: "A light powder." }], handling: ["A fine dust: keep it out of the air."],
   colours: CARDS.slice(0, 2), terms: [{ term: "Oil absorption", gloss: "grams of oil that 100 g of pigment take up in a rub-out." }], revision: "From records of 3 November 2026",
 };
 
@@ -451,6 +473,24 @@ export const LABEL: LabelPageView = {
 export const NOT_FOUND: NotFoundView = { ...PAGE, kind: "not-found", heading: "No such page", lead: ["The colour may have been renamed or withdrawn."], links: [{ text: "All colours", href: "/colours/" }, { text: "First page", href: "/" }] };
 
 /** Every page kind, and how deep below the root it stands. */
+const COMPARE: CompareView = {
+  ...PAGE, kind: "compare", heading: "Colours side by side", lead: ["Any two to four colours."],
+  form: {
+    heading: "Choose colours", without: "To choose colours here, the page needs its script.", fields: ["First", "Second"], empty: "none", submit: "Set side by side",
+    families: [{ name: "Blacks", colours: [{ slug: "bone-black", name: "Bone Black" }, { slug: "lamp-black", name: "Lamp Black" }] }],
+  },
+  pairsHeading: "Often asked about",
+  pairs: [
+    { heading: "Bone Black and Lamp Black", href: "bone-black-and-lamp-black/", why: "Two blacks of carbon.", strip: familyStrip(["#211f1e", "#1b1c1f"]) },
+    { heading: "Two that nobody read", href: "two-that-nobody-read/" },
+  ],
+};
+
+const COMPARE_PAIR: ComparePairView = {
+  ...PAGE, kind: "compare-pair", heading: "Bone Black and Lamp Black", lead: ["Two blacks of carbon."], panel: panel("pair", "#211f1e", TINTS),
+  comparison: asMarkup(`<p class="comparison__summary">Of what is known, 1 thing differs.</p>`), more: { text: "Choose other colours", href: "../?colours=bone-black,lamp-black" },
+};
+
 export const PAGES: readonly { readonly name: string; readonly root: string; readonly current?: string; readonly view: AnyPageView }[] = [
   { name: "home", root: "", current: "home", view: HOME },
   { name: "catalogue-grid", root: "../", current: "Colours", view: GRID },
@@ -466,5 +506,7 @@ export const PAGES: readonly { readonly name: string; readonly root: string; rea
   { name: "sources", root: "../", current: "Sources", view: SOURCES },
   { name: "about", root: "../", current: "About", view: ABOUT },
   { name: "label", root: "../", current: "Labels", view: LABEL },
+  { name: "compare", root: "../", current: "Compare", view: COMPARE },
+  { name: "compare-pair", root: "../../", view: COMPARE_PAIR },
   { name: "not-found", root: "/", view: NOT_FOUND },
 ];

@@ -30,5 +30,6 @@ function amount(domain: z.ZodNumber) {
 
 export const positiveAmount = amount(positive);
 export const nonNegativeAmount = amount(z.number().nonnegative());
+export const shareAmount = amount(z.number().min(0).max(1));
 export const temperatureAmount = amount(z.number().min(-20).max(60));
 export type AmountRecord = z.infer<typeof positiveAmount>;

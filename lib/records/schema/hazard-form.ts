@@ -1,6 +1,7 @@
 import { z } from "zod";
-import { isoDate, slug, text, webAddress } from "./amount.ts";
-import { FRAMES, MARKETS, SIGNAL_WORDS } from "./terms.ts";
+import { METALS } from "../../hazard/metal-content.ts";
+import { isoDate, shareAmount, slug, text, webAddress } from "./amount.ts";
+import { ACUTE_ROUTES, FRAMES, MARKETS, RECORD_METALS, SIGNAL_WORDS } from "./terms.ts";
 
 const statementCode = z.string().regex(/^(EUH|H|P)\d{3}[A-Za-z]{0,2}(\+[HP]\d{3}[A-Za-z]{0,2})*$/, "a statement code, such as `H302`");
 const fraction = z.number().positive().max(1);
@@ -11,7 +12,7 @@ export const hazard = z.union([
   z.strictObject({
     statement: statementCode,
     hazardClass: text.optional().describe('class and category, such as "Repr. 1A"; follows from the statement when left out'),
-    route: z.enum(["oral", "dermal", "dust", "vapour"]).optional(),
+    route: z.enum(ACUTE_ROUTES).optional(),
     ate: z.number().positive().optional().describe("acute toxicity estimate: mg/kg, or mg/l for dust and vapour"),
     mFactor: z.number().int().min(1).optional(),
     limits: z.array(z.strictObject({
@@ -19,9 +20,48 @@ export const hazard = z.union([
       from: fraction.describe("mass fraction from which the class applies"),
       statement: statementCode.optional(),
     })).optional().describe("specific concentration limits"),
+    sumGroup: text.optional().describe("substances of one name count together against a limit"),
+    countedAs: z.enum(METALS).optional().describe("the limit is on this metal in the mixture, not on the compound"),
     source: slug.optional(),
   }),
 ]);
+
+/** How toxic something is by one route where no class says it: an estimate, a limit test passed, or that nobody knows. */
+export const acuteDatum = z.strictObject({
+  route: z.enum(ACUTE_ROUTES),
+  ate: z.union([z.number().positive(), z.enum(["above the limit dose", "unknown"])]).describe("mg/kg, or mg/l for dust and vapour"),
+  source: slug.optional(),
+});
+
+/** A metal in a drier, a pigment or a component, by mass. */
+export const metalShare = z.strictObject({
+  metal: z.enum(RECORD_METALS),
+  percent: z.number().positive().max(100).describe("mass of metal [%]"),
+});
+
+export const casNumber = z.string().regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number");
+
+/** What hazard rules need to know of a substance; a mixture has it of each of its components. */
+const hazardKeys = {
+  hazards: z.array(hazard).optional().describe("an empty list says that the supplier states none"),
+  acuteToxicity: z.array(acuteDatum).optional(),
+  metals: z.array(metalShare).min(1).optional(),
+  workplaceLimit: z.boolean().optional().describe("whether the EU limits it in workplace air"),
+};
+
+/** One substance of what is bought as a mixture, as section 3 of its safety data sheet gives it. */
+export const component = z.strictObject({
+  name: text,
+  casNumber: casNumber.optional(),
+  massFraction: shareAmount.describe("of the whole, 0-1, or the two ends of a range"),
+  ...hazardKeys,
+});
+
+/** Of a pigment, an oil, a drier or a thinner. */
+export const hazardRecord = {
+  ...hazardKeys,
+  components: z.array(component).min(1).max(20).optional().describe("of what is bought as a mixture: label elements of a paint are worked out from these"),
+};
 
 /** Label elements as the maker states them; the worked-out ones then only check. */
 export const statedLabel = z.strictObject({
@@ -31,7 +71,9 @@ export const statedLabel = z.strictObject({
   hazardStatements: z.array(statementCode),
   precautionaryStatements: z.array(statementCode).optional(),
   supplemental: z.array(statementCode).optional(),
-  safetyDataSheet: webAddress.optional(),
+  classification: z.array(text).optional().describe('classes and categories, such as "Aquatic Chronic 1"'),
+  sensitisers: z.array(text).optional().describe("substances that EUH208 names"),
+  safetyDataSheet: z.union([webAddress, z.strictObject({ url: webAddress, date: isoDate })]).optional(),
   date: isoDate,
   review: z.strictObject({ by: text, date: isoDate, wording: text.optional() }).optional()
     .describe("a toxicologist's review that took place: by whom, when"),
@@ -47,4 +89,6 @@ export const legalBasis = z.strictObject({
 });
 
 export type HazardForm = z.infer<typeof hazard>;
+export type ComponentForm = z.infer<typeof component>;
+export type HazardRecord = Partial<z.infer<z.ZodObject<typeof hazardRecord>>>;
 export type StatedLabelForm = z.infer<typeof statedLabel>;

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { isoDate, longText, nonNegativeAmount, positiveAmount, slug, text, webAddress } from "./amount.ts";
-import { hazard } from "./hazard-form.ts";
+import { isoDate, longText, positiveAmount, shareAmount, slug, text, webAddress } from "./amount.ts";
+import { casNumber, hazardRecord } from "./hazard-form.ts";
 import { CATEGORIES, FAMILIES, FORMS } from "./terms.ts";
 
 export const colourIndexName = z.string().regex(/^[PN](Bk|Br|B|G|M|O|R|V|W|Y) \d{1,3}(:\d)?$/, 'a Colour Index generic name, such as "PBk 6"');
@@ -10,7 +10,7 @@ export const pigmentSchema = z.strictObject({
   name: text,
   colourIndexName: colourIndexName.optional(),
   colourIndexNumber: z.string().regex(/^\d{5}(:\d)?$/, "a Colour Index constitution number, five digits").optional(),
-  casNumber: z.string().regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number").optional(),
+  casNumber: casNumber.optional(),
   family: z.enum(FAMILIES).optional(),
   whatItIs: longText.optional(),
   origin: text.optional(),
@@ -26,7 +26,7 @@ export const pigmentSchema = z.strictObject({
   oilAbsorptionGPer100g: positiveAmount.optional(),
   bulkDensityLooseGPerMl: positiveAmount.optional(),
   bulkDensityTappedGPerMl: positiveAmount.optional(),
-  manganeseDioxideFraction: nonNegativeAmount.optional(),
+  manganeseDioxideFraction: shareAmount.optional().describe("of an umber, 0-1: its hazard hangs on it"),
   pricePerKg: z.number().nonnegative().optional(),
   lightfastness: z.strictObject({
     category: z.enum(CATEGORIES).optional(),
@@ -34,7 +34,7 @@ export const pigmentSchema = z.strictObject({
     form: z.enum(FORMS).optional(),
     source: slug.optional(),
   }).optional().describe("as a supplier states it"),
-  hazards: z.array(hazard).optional().describe("an empty list says that the supplier states none"),
+  ...hazardRecord,
   safetyDataSheet: webAddress.optional(),
   supplier: text.optional().describe("kept in the records, not published"),
   date: isoDate.optional(),

@@ -8,6 +8,9 @@ export const FAMILIES = ["white", "black", "grey", "earth", "brown", "red", "ora
 export const VEHICLE_KINDS = ["oil", "medium", "drier", "thinner"] as const;
 export const OILS = ["linseed", "walnut", "safflower", "poppy", "stand linseed"] as const;
 export const DRIER_METALS = ["cobalt", "manganese", "lead", "zirconium", "calcium", "zinc"] as const;
+/** Metals whose share a record may give: those of driers, and those that a label or a studio must know of. */
+export const RECORD_METALS = ["lead", "cadmium", "manganese", "cobalt", "chromate", "zirconium", "calcium", "zinc"] as const;
+export const ACUTE_ROUTES = ["oral", "dermal", "dust", "vapour"] as const;
 export const MARKETS = ["EU", "GB", "NI", "US", "other"] as const;
 export const LANGUAGES = ["en", "fr", "de", "es"] as const;
 export const FORMS = ["masstone", "tint"] as const;

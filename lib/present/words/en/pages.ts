@@ -1,16 +1,19 @@
+import { HANDLING } from "./handling.ts";
+import { COMPARE_PAGES } from "./compare-pages.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { LABEL_PAGE } from "./label-page.ts";
+import { OPTICS_PAGES } from "./optics-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
-  nav: { colours: "Colours", answers: "Answers", pigments: "Pigments", methods: "Methods", label: "Labels", sources: "Sources", about: "About" },
+  nav: { colours: "Colours", answers: "Answers", compare: "Compare", pigments: "Pigments", methods: "Methods", label: "Labels", sources: "Sources", about: "About" },
   frame: {
     skip: "Skip to the text", mainNavigation: "Site", onThisPage: "On this page", property: "Property", value: "Value", standing: "Standing",
     method: "Method and source", source: "Source", standingsHeading: "How each figure is known", termsHeading: "Terms", downloadsHeading: "Data",
-    handlingLink: "Handling in full", orders: "Order", coloursMade: "Colours made from it", whyEachStatement: "Why each statement stands here", languages: "Languages",
+    handlingLink: "Handling in full", orders: "Order", coloursMade: "Colours made from it", languages: "Languages",
   },
   demonstration: "Demonstration: this workshop, its colours and every reading here are invented.",
   ragLine: "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
@@ -78,7 +81,6 @@ export const PAGES = {
     glazeDescription: (films: readonly string[]) => `Films over white: ${films.join("; ")}.`,
     hidingTitle: "How thick a film covers black and white alike", hidingFilm: "Dried film, \u00b5m", hidingRatio: "Contrast ratio", hides: "hides",
     hidingDescription: (points: readonly string[]) => `Contrast ratio by film: ${points.join("; ")}.`,
-    glossTitle: "Gloss and depth", glossAxis: "To an eye that looks past the glare", glossy: "glossy", matte: "matte",
     curveTitle: (name: string) => `How film thickness hides: ${name}`,
   },
   drying: {
@@ -99,17 +101,7 @@ export const PAGES = {
     summary: (oilClass: string, grams: string) => `${upperFirst(oilClass)} in oil: ${grams} in the paint as made.`,
     none: "Not stated: neither a rub-out figure nor the oil of a batch is in the records.",
   },
-  handling: {
-    stated: "As the maker states them", workedOut: "Worked out from suppliers' data", precautions: "Precautions", studio: "In the studio and workshop", markets: "Where it may be sold",
-    nothing: "Nothing is classified on the suppliers' data that is recorded. Keep dry pigment out of the air all the same.",
-    unknown: (names: readonly string[]) => `No hazard data recorded for ${names.join(", ")}; treat as hazardous.`,
-    basisStated: (frame: string, date: string) => `As the maker states them, ${frame}, ${date}.`,
-    basisWorkedOut: (frame: string, edition: string) => `Worked out from the suppliers' data by ${frame} (${edition}). The maker's label prevails.`,
-    dryPigment: (name: string) => `${name}, dry`,
-    dryNothing: "Nothing is classified on the supplier's data; the dust is still dust.",
-    dataSheet: "Safety data sheet",
-    marketNames: { EU: "European Union", GB: "Great Britain", NI: "Northern Ireland", US: "United States", other: "Elsewhere" } as Record<string, string>,
-  },
+  handling: HANDLING,
   pigment: {
     share: (share: string) => `${share} of the dry pigment`, whole: "the only pigment", noShare: "parts not recorded",
     caption: (name: string) => `${name}, dry`,
@@ -152,10 +144,10 @@ export const PAGES = {
   },
   catalogue: {
     heading: "Colours", gridLead: "Every colour with its masstone, and its tint at L* 50 in the first white that reaches it.",
-    orders: { grid: "Swatches by family", family: "Table by family", value: "By value", hue: "By hue", drying: "By drying", permanence: "By permanence", oil: "By oil" },
+    orders: { grid: "Swatches by family", family: "Table by family", value: "By value", hue: "By hue", drying: "By drying", permanence: "By permanence", oil: "By oil", strength: "By strength", whites: OPTICS_PAGES.inTheWhites.orders },
     leads: {
       family: "By family, then by name.", value: "From the darkest masstone to the lightest.", hue: "Round the Munsell hue circle; neutrals first.",
-      drying: "From the fastest to the slowest, by the later end of the days.", permanence: "From the category known or expected best to the least.", oil: PAINT_PAGES.byOil.lead,
+      drying: "From the fastest to the slowest, by the later end of the days.", permanence: "From the category known or expected best to the least.", oil: PAINT_PAGES.byOil.lead, strength: OPTICS_PAGES.byStrength.lead,
     },
     columns: { colour: "Colour", pigments: "Pigments", munsell: "Munsell", lightfastness: "Lightfastness", opacity: "Opacity", drying: "Drying", oil: "Oil index" },
     notRead: "not read", count: (count: number) => `${count} colour${count === 1 ? "" : "s"}`,
@@ -208,7 +200,9 @@ export const PAGES = {
   blacks: BLACKS_PAGES,
   mixture: MIXTURE_PAGES,
   paint: PAINT_PAGES,
+  optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
+  compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
   notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },
 };

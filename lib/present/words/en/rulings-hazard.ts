@@ -1,9 +1,9 @@
 import type { DifferenceRule, LabelLineRule, LeftOutRule, PrecautionRule, TraceRule } from "../../../hazard/hazard-rules.ts";
 import type { RulingWording } from "../words.ts";
-import { bracketed, degrees, listed, percent, sentence, significant, withUnit, within } from "./rulings-phrases.ts";
+import { bracketed, dateWords, degrees, listed, percent, sentence, significant, withUnit, within } from "./rulings-phrases.ts";
 import { MARKET_RULINGS } from "./rulings-markets.ts";
-import { STUDIO_RULINGS } from "./rulings-studio.ts";
-import { hasValue, numberOf, textOf, textsOf, wordOf, type Values } from "./rulings-values.ts";
+import { metalWord, STUDIO_RULINGS } from "./rulings-studio.ts";
+import { hasValue, numberOf, quantityOf, textOf, textsOf, wordOf, type Values } from "./rulings-values.ts";
 
 const ROUTES = { oral: "swallowed", dermal: "on the skin", dust: "breathed in as dust", vapour: "breathed in as vapour" } as const;
 const LIMIT_KINDS = { generic: "the general limit", specific: "the substance's own limit" } as const;
@@ -14,8 +14,8 @@ const UNACCOUNTED = "(unaccounted)";
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
 const LABEL_RULINGS = {
   "ate-mix": (v) => `${textOf(v, "hazardClass")}, ${ROUTES[wordOf(v, "route", ROUTES)]}, from ${ingredients(v)}: the estimate for the mixture is ${estimate(v, "ateMix")}, the limit ${estimate(v, "limit")}${numberOf(v, "unknownFraction") > 0 ? `, with ${percent(numberOf(v, "unknownFraction"))} of unknown toxicity` : ""}.`,
-  "cut-off": (v) => `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)} at ${percent(numberOf(v, "massFraction"))}${counted(v)}.`,
-  "cut-off-summed": (v) => `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)}, together ${percent(numberOf(v, "massFraction"))}${counted(v)}.`,
+  "cut-off": (v) => `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)} at ${percent(quantityOf(v, "massFraction"))}${counted(v)}.`,
+  "cut-off-summed": (v) => `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)}, together ${percent(quantityOf(v, "massFraction"))}${counted(v)}.`,
   "weighted-sum": (v) => `${textOf(v, "hazardClass")} from a weighted sum of ${percent(numberOf(v, "limit"))}: ${ingredients(v)}, weighted ${percent(numberOf(v, "weightedSum"))}${wordOf(v, "limitKind", LIMIT_KINDS) === "specific" ? bracketed("by a limit of the substance's own") : ""}.`,
   "flash-point": (v) => `${textOf(v, "hazardClass")} by the flash point of the mixture, ${degrees(numberOf(v, "flashPointC"))}.`,
   "flash-point-not-stated": (v) => `${textOf(v, "hazardClass")}, as ${ingredients(v)} (${percent(numberOf(v, "massFraction"))}) has it: the flash point of the mixture is not recorded.`,
@@ -25,7 +25,9 @@ const LABEL_RULINGS = {
   "lead-as-metal": (v) => `Lead, as metal, is ${percent(numberOf(v, "massFraction"))} of the paint (${ingredients(v)}), above ${percent(numberOf(v, "limit"))}${shortForm(v)}.`,
   "lead-share-not-stated": (v) => `Holds lead in a share that is not stated (${ingredients(v)}), so it counts as above ${percent(numberOf(v, "limit"))}${shortForm(v)}.`,
   "traces-in-an-unclassified-mixture": (v) => `Not classified, but the traces of ${ingredients(v)} in it call for a data sheet on request.`,
+  "as-its-supplier-states": (v) => sentence(`As the supplier of ${within(ingredients(v))} states it`),
 
+  "below-its-limit": (v) => `Left out: ${ingredients(v)}, ${textsOf(v, "ingredients").length > 1 ? "together " : ""}${percent(numberOf(v, "massFraction"))} of it, ${hasValue(v, "limit") ? `stays below ${percent(numberOf(v, "limit"))}` : "is too little to count"}.`,
   "covered-by": (v) => `Left out, since ${textOf(v, "by")} says more.`,
   "entry-annulled": (v) => `Left out: annulled for ${name(v)}.`,
   "category-not-in-frame": (v) => `Left out: stated for ${name(v)}, and no category of ${textOf(v, "frame")}.`,
@@ -46,6 +48,8 @@ const LABEL_RULINGS = {
   "no-hazard-data": (v) => `No hazard data recorded for ${name(v)}; treat as hazardous.`,
   "total-short-of-the-whole": (v) => `${percent(numberOf(v, "unaccounted"))} of the mixture is not accounted for; treat it as hazardous.`,
 
+  "metal-not-classified": (v) => `Holds ${listed(textsOf(v, "metals").map(metalWord))}. No supplier classifies it as harmful to health; it is handled here as what it holds all the same.`,
+
   "frame-differs": (v) => `The maker's label is by ${textOf(v, "stated")}, and it is worked out here by ${textOf(v, "workedOut")}.`,
   "signal-word-differs": (v) => `The maker states ${textOf(v, "stated") === "none" ? "no signal word" : `the signal word ${textOf(v, "stated")}`}; worked out it is ${textOf(v, "workedOut")}.`,
   "pictogram-not-stated": (v) => missing(textOf(v, "code")),
@@ -58,6 +62,7 @@ const LABEL_RULINGS = {
   "statement-annulled": (v) => `${textOf(v, "statement")} was annulled and belongs on no label.`,
   "not-of-the-frame": (v) => `${textOf(v, "statement")} is no statement of ${textOf(v, "frame")}.`,
   "older-than-the-edition": (v) => `${textOf(v, "statement")} is older than the edition (${textOf(v, "edition")}), which has ${textOf(v, "replacement")}.`,
+  "label-older-than-the-edition": (v) => `The label is of ${dateWords(textOf(v, "date"))}, and the edition of ${dateWords(textOf(v, "asOf"))} (${textOf(v, "edition")}): check it against that.`,
   "too-many-precautions": (v) => `${numberOf(v, "count")} precautionary statements, where a label has room for ${numberOf(v, "atMost")}.`,
 } as const satisfies Record<TraceRule | LeftOutRule | LabelLineRule | PrecautionRule | DifferenceRule, RulingWording>;
 

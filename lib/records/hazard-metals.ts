@@ -1,0 +1,18 @@
+import { METALS, metalShares, type Metal, type MetalShares } from "../hazard/metal-content.ts";
+import type { PigmentIdentity } from "../hazard/substance.ts";
+import type { HazardRecord } from "./schema/hazard-form.ts";
+
+/**
+ * The metals of a record that a label or a studio must know of, as fractions of
+ * mass: those that its CAS number or Colour Index name tells, each in the share
+ * that the record gives it. A list that leaves one out does not hide it.
+ */
+export function hazardMetals({ casNumber, colourIndexName, metals = [] }: PigmentIdentity & Pick<HazardRecord, "metals">): MetalShares {
+  const recorded = metals.flatMap(({ metal, percent }) => (isHazardMetal(metal) ? [[metal, percent / 100] as const] : []));
+  const shares: MetalShares = Object.fromEntries(recorded);
+  return { ...metalShares({ casNumber, colourIndexName }), ...shares };
+}
+
+function isHazardMetal(metal: string): metal is Metal {
+  return (METALS as readonly string[]).includes(metal);
+}
