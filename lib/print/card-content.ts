@@ -26,7 +26,7 @@ export interface CardContent {
   readonly sizes: readonly { readonly size: string; readonly price?: string }[];
   /** Of the sheet; absent where the workshop's records give no address. */
   readonly address?: string;
-  readonly poisonCentre?: string;
+  readonly poisonCentre: string;
   /** Defers to label, safety data sheet, local codes and licensed practice. */
   readonly deference: string;
   readonly drawdownNote: string;

@@ -1,5 +1,6 @@
 import { CARD_FACTS, type CardFactName } from "./card-content.ts";
 import { QUIET, type CardGeometry, type CardPlan } from "./card-plan.ts";
+import { CardTooLarge } from "./card-fault.ts";
 import { cautionFoot, type CautionFoot, type FootShown } from "./caution-foot.ts";
 import type { Block, Mark } from "./mark.ts";
 import { capitalsToBaselineMm, placedText } from "./set-text.ts";
@@ -42,7 +43,7 @@ const TRIES: readonly Attempt[] = [
 /**
  * A card's front: swatches at the left on their panel; at the right name, what it is
  * made of, the sentence, the facts, and at the foot label and address.
- * @throws RangeError for a size on which the least that a front holds finds no room.
+ * @throws CardTooLarge for a size on which the least that a front holds finds no room.
  */
 export function cardFront(plan: CardPlan, geometry: CardGeometry): Front {
   const panel = swatchPanelBlocks(plan, geometry);
@@ -53,7 +54,7 @@ export function cardFront(plan: CardPlan, geometry: CardGeometry): Front {
     if (column === undefined) continue;
     return { blocks: [...column.head, ...panel.blocks, ...column.rest], left: { statements: !attempt.statements, facts: !attempt.facts, sentence: !attempt.sentence, sizes: panel.sizesLeft } };
   }
-  throw new RangeError(`Unexpected size of card \`${plan.size.name}\` for \`${plan.content.slug}\`, expected \`one that holds name, pigments, swatches, symbols and signal word\``);
+  throw new CardTooLarge(plan.size.name, plan.content.slug, "name, pigments, swatches, symbols and signal word");
 }
 
 interface Column { readonly head: readonly Block[]; readonly rest: readonly Block[] }

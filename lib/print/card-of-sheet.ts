@@ -1,5 +1,6 @@
 import type { PictogramCode } from "../hazard/hazard-class.ts";
 import { signalWordText, statementInLanguage } from "../hazard/statement-text.ts";
+import { poisonCentreLine } from "../pages/handling-section.ts";
 import { coloursLetDownIn } from "../pages/let-down-in.ts";
 import { madeOf } from "../pages/made-of.ts";
 import { ownColour } from "../pages/own-colour.ts";
@@ -33,7 +34,7 @@ export function cardOfSheet(worded: WordedSheet, context: PageContext, languages
     ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined ? { rags: words.pages.ragLine } : {}),
     sizes: sizes(sheet, context),
     ...(workshop.siteAddress === undefined ? {} : { address: new URL(`colours/${sheet.slug}/`, workshop.siteAddress.replace(/\/?$/, "/")).href }),
-    ...(workshop.poisonCentre === undefined ? {} : { poisonCentre: words.pages.cards.poisonCentre(workshop.poisonCentre) }),
+    poisonCentre: poisonCentreLine(workshop.poisonCentre, words.pages.handling),
     deference: words.pages.cautionLine,
     drawdownNote: words.pages.cards.drawdown,
     imprint: [workshop.name, ...(workshop.contact === undefined ? [] : [workshop.contact]), ...(workshop.demonstration === true ? [words.pages.demonstration] : [])],
@@ -114,10 +115,11 @@ function cardStatement(code: string, languages: readonly Language[], names: read
   return { code, texts: texts.filter(({ language }) => !seen.has(language) && seen.add(language)).map(({ language, text }) => ({ language, text })) };
 }
 
-function sizes({ slug }: Sheet, { records, words }: PageContext): CardContent["sizes"] {
-  const { ml: mlText, price: priceText } = words.pages.cards;
-  return (records.colours.get(slug)?.record.sizes ?? []).map(({ ml, price }) => ({
+/** As the sheet offers it: without a price where a market of the workshop forbids one. */
+function sizes({ offer }: Sheet, { words }: PageContext): CardContent["sizes"] {
+  const { ml: mlText } = words.pages.cards;
+  return (offer?.sizes ?? []).map(({ ml, price }) => ({
     size: mlText(decimalText(ml, Number.isInteger(ml) ? 0 : 1)),
-    ...(price === undefined ? {} : { price: priceText(decimalText(price, 2), records.workshop.currency) }),
+    ...(price === undefined || offer?.currency === undefined ? {} : { price: words.pages.handling.offer.price(price, offer.currency) }),
   }));
 }

@@ -1,4 +1,5 @@
 import { BLEED_MM, CAUTION_MIN_PT, N7, QUIET, type CardGeometry, type CardPlan } from "./card-plan.ts";
+import { CardTooLarge } from "./card-fault.ts";
 import type { Front } from "./card-front.ts";
 import { addressBlocks } from "./caution-foot.ts";
 import type { Block } from "./mark.ts";
@@ -40,7 +41,7 @@ export function stripFront(plan: CardPlan, { widthMm, heightMm, safeMm, type }: 
   ];
   const height = said.reduce((sum, set) => sum + capitalsToBaselineMm(set) + 1.25, said.length === 0 ? 0 : -1.25);
   let top = bottom - Math.max(height, 0) - (count === 0 ? 0 : Math.max(0, (side - height) / 2));
-  if (!(Math.min(top, bottom - side) >= indexAt.baselineMm + 1)) throw new RangeError(`Unexpected size of card \`${plan.size.name}\` for \`${content.slug}\`, expected \`one that holds name, symbols and signal word\``);
+  if (!(Math.min(top, bottom - side) >= indexAt.baselineMm + 1)) throw new CardTooLarge(plan.size.name, content.slug, "name, symbols and signal word");
   const saidBlocks = said.map((set): Block => {
     const placed = placedText(set, wordX, top);
     top = placed.baselineMm + 1.25;

@@ -2,7 +2,10 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { AnyPageView, DownloadView } from "../present/views.ts";
-import { PAPER_SIZES } from "../print/card-size.ts";
+import { cardSizes, PAPER_SIZES } from "../print/card-size.ts";
+import { cardsFolder } from "../print/cards-page.ts";
+import { cardsPdf } from "../print/cards-pdf.ts";
+import { laidCards } from "../print/range-cards.ts";
 import { UnprintableText } from "../print/print-document.ts";
 import { rangePdf } from "../print/range-pdf.ts";
 import { laidOutSheet, LEFT_TO_THE_SITE, type LaidOutSheet, type SheetToPrint } from "../print/sheet-paper.ts";
@@ -40,7 +43,7 @@ export function printedSite(site: Site, previousDir: string): { readonly site: S
     return paper === undefined ? [] : [{ paper, sheet }];
   });
   const range = drawn.length === 0 ? undefined : attempt(() => printedRange(drawn, laidOut, prints, program, before), drawn[0]?.sheet, prints, warnings);
-  const papers = [...drawn.map(({ paper }) => paper), ...(range === undefined ? [] : [range])];
+  const papers = [...drawn.map(({ paper }) => paper), ...(range === undefined ? [] : [range]), ...printedCards(prints, program, before, warnings)];
   return { warnings, site: withPapers(site, papers, prints) };
 }
 
@@ -51,6 +54,24 @@ function paperOf({ context: { records: { workshop } } }: RangeToPrint): { readon
 function printedRange(drawn: readonly { readonly paper: Paper; readonly sheet: SheetToPrint }[], laidOut: (sheet: SheetToPrint) => LaidOutSheet, prints: RangeToPrint, program: string, before: PreviousPapers): Paper {
   const key = contentKey(JSON.stringify([program, drawn.map(({ paper, sheet: { page: { worded: { sheet } } } }) => [paper.key, sheet.family]), prints.context.records.workshop, prints.context.date]));
   return kept(RANGE_PATH, key, before) ?? made(RANGE_PATH, key, rangePdf(drawn.map(({ sheet }) => ({ ...sheet, laidOut: laidOut(sheet) })), prints.context, paperOf(prints)));
+}
+
+/** A PDF of cards for each size; a card that a size cannot hold, or no font can set, is left out and said. */
+function printedCards({ cards: { cards }, context }: RangeToPrint, program: string, before: PreviousPapers, warnings: Diagnostic[]): Paper[] {
+  const { workshop } = context.records;
+  return cardSizes(workshop).flatMap((size): Paper[] => {
+    const path = `${cardsFolder(size, context)}cards.pdf`;
+    const { laid, faults } = laidCards(cards, size, context);
+    for (const { slug, message } of faults) warnings.push(cardFault(slug, message, context));
+    if (laid.length === 0) return [];
+    const key = contentKey(JSON.stringify([program, size, workshop.name, context.date, laid]));
+    return [kept(path, key, before) ?? made(path, key, cardsPdf(laid, size, { workshop: workshop.name, date: context.date, words: context.words }).bytes)];
+  });
+}
+
+function cardFault(slug: string, message: string, { records }: RangeToPrint["context"]): Diagnostic {
+  const [, subject = "card", actual = slug, expected = message] = /^Unexpected (.+?) `(.+?)`.*, expected `(.+)`$/.exec(message) ?? [];
+  return { severity: "warning", rule: "print/card", place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" }, subject, actual, expected: `${expected}; its card is left out` };
 }
 
 /** A letter that no font here has is said once; the sheet then has no PDF, and the rest of the site is built. */
@@ -117,6 +138,7 @@ function withPapers(site: Site, papers: readonly Paper[], { context: { words } }
   };
   const withLinks = (path: string, view: AnyPageView): AnyPageView => {
     if (view.kind === "sheet") return { ...view, downloads: [...link(path.replace("index.html", "sheet.pdf"), "sheet.pdf", text.sheet), ...view.downloads] };
+    if (view.kind === "cards") return { ...view, downloads: [...link(path.replace("index.html", "cards.pdf"), "cards.pdf", words.pages.cards.page.pdf), ...view.downloads] };
     if (view.kind === "catalogue-grid") return { ...view, downloads: [...link(RANGE_PATH, `../${RANGE_PATH}`, text.range), ...view.downloads] };
     return view;
   };

@@ -9,6 +9,8 @@ import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
+import { cardSizes } from "../print/card-size.ts";
+import { cardsFolder, cardsPage } from "../print/cards-page.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 import { siteFrame } from "../pages/site-frame.ts";
 import { whitesPage } from "../pages/whites-page.ts";
@@ -20,7 +22,7 @@ import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
-import { catalogueJson, manifestJson, sheetJson, type PublishedSheet } from "./published-data.ts";
+import { catalogueJson, manifestJson, sheetJson } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
 import { workedSite, type WorkedSite } from "./site-context.ts";
@@ -37,14 +39,14 @@ export function siteOf(records: Records, date: string | undefined, cache?: Theor
   const pages = sitePages(worked, shown);
   return {
     site: {
-      pages, files: [...dataFiles(worked.published, records, date, pages), ...shown.map(comparisonData)], sheetCount: worked.published.length,
-      prints: { sheets: sheetsToPrint(pages, worked.context), context: worked.context },
+      pages, files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)], sheetCount: worked.published.length,
+      prints: { sheets: sheetsToPrint(pages, worked.context), cards: worked.cards, context: worked.context },
     },
     warnings: worked.diagnostics,
   };
 }
 
-function sitePages({ published, context, answers }: WorkedSite, shown: readonly ShownColour[]): PageEntry[] {
+function sitePages({ published, context, answers, cards }: WorkedSite, shown: readonly ShownColour[]): PageEntry[] {
   const page = (path: string, view: (place: PagePlace) => AnyPageView): PageEntry => {
     const place = pagePlace(path);
     return { path, site: siteFrame(context, place), view: view(place) };
@@ -61,6 +63,7 @@ function sitePages({ published, context, answers }: WorkedSite, shown: readonly 
     ...chosenPairs(context.records.workshop).map((pair) => page(`${pairAddress(pair)}index.html`, (place) => comparePairPage(pair, shown, context, place))),
     ...(answers.held.length === 0 ? [] : [page("answers/index.html", (place) => answerIndex(context, place))]),
     ...answers.held.map((held) => page(answerPath(held.answer.slug), (place) => answerPage(held, context, place, answers.index))),
+    ...cardSizes(context.records.workshop).map((size) => page(`${cardsFolder(size, context)}index.html`, (place) => cardsPage(cards, size, context, place))),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
     ...[...context.records.pigments.values()].map((pigment) => page(`pigments/${pigment.slug}/index.html`, (place) => pigmentPage(pigment, context, place))),
     page("methods/index.html", (place) => methodsPage(context, place)),
@@ -80,12 +83,12 @@ function sheetsToPrint(pages: readonly PageEntry[], context: PageContext): Sheet
   });
 }
 
-function dataFiles(published: readonly PublishedSheet[], records: Records, date: string | undefined, pages: readonly PageEntry[]): DataFile[] {
+function dataFiles({ published, cards }: WorkedSite, records: Records, date: string | undefined, pages: readonly PageEntry[]): DataFile[] {
   const { siteAddress } = records.workshop;
   return [
     { path: "catalogue.json", text: catalogueJson(published, records) },
     { path: "catalogue.csv", text: catalogueCsv(published) },
-    { path: "manifest.json", text: manifestJson(published, date) },
+    { path: "manifest.json", text: manifestJson(published, cards, date) },
     ...published.map((one) => ({ path: `colours/${one.worded.sheet.slug}/sheet.json`, text: sheetJson(one) })),
     ...published.flatMap(({ worded: { sheet } }) => masstoneCsv(sheet)),
     ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({ path: `schema/${name}.schema.json`, text: `${JSON.stringify(schema, null, 2)}\n` })),

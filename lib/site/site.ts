@@ -1,10 +1,12 @@
 import type { PageContext } from "../pages/page-context.ts";
 import type { AnyPageView, SiteView } from "../present/views.ts";
+import type { RangeCards } from "../print/range-cards.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 
 /** The sheets as paper takes them, in order of slug. */
 export interface RangeToPrint {
   readonly sheets: readonly SheetToPrint[];
+  readonly cards: RangeCards;
   readonly context: PageContext;
 }
 
