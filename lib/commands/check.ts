@@ -1,18 +1,22 @@
 import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
-import { ENGLISH } from "../present/words/en/english.ts";
 import { loadRecords } from "../records/load-records.ts";
-import { allSheets } from "../sheet/all-sheets.ts";
-import { sheetWarnings } from "../site/sheet-warnings.ts";
+import { hazardNotes } from "../site/hazard-notes.ts";
+import { claimsAs } from "../site/claims-as.ts";
+import { workedSite } from "../site/site-context.ts";
+import { theoryCacheOf } from "../site/theory-cache.ts";
 import type { CommandOptions } from "./command-line.ts";
 
-/** Check the records, and the sheets against them; write nothing. */
-export function check({ contentDir, strict }: CommandOptions): number {
+/** Check the records, the sheets against them and the answers against the sheets; write nothing. */
+export function check({ contentDir, strict, claims }: CommandOptions): number {
   const started = performance.now();
   const { records, diagnostics: told } = loadRecords(contentDir);
-  const diagnostics = records === undefined ? told : [...told, ...sheetWarnings(allSheets(records), records, ENGLISH)];
+  const worked = records === undefined ? undefined : workedSite(records, undefined, theoryCacheOf(contentDir, false));
+  const notes = records === undefined || worked === undefined ? [] : hazardNotes(worked.published.map(({ worded: { sheet } }) => sheet), records);
+  const diagnostics = [...told, ...claimsAs(claims, worked?.diagnostics ?? []), ...notes];
   printDiagnostics(diagnostics);
+  const answers = records === undefined || records.answers.size === 0 ? "" : `, ${counted(records.answers.size, "answer")}`;
   const colours = records === undefined ? "no sheets" : counted(records.colours.size, "colour");
-  process.stdout.write(`${colours}, ${tally(diagnostics)}, ${seconds(started)}\n`);
+  process.stdout.write(`${colours}${answers}, ${tally(diagnostics)}, ${seconds(started)}\n`);
   return exitCode(diagnostics, strict);
 }
 
@@ -21,14 +25,16 @@ export function printDiagnostics(diagnostics: readonly Diagnostic[]): void {
 }
 
 export function exitCode(diagnostics: readonly Diagnostic[], strict: boolean): number {
-  return diagnostics.some(({ severity }) => severity === "error" || strict) ? 1 : 0;
+  return diagnostics.some(({ severity }) => severity === "error" || (strict && severity === "warning")) ? 1 : 0;
 }
 
-/** "2 errors, 1 warning" */
+/** "2 errors, 1 warning, 3 notes"; warnings always, the others where there are any. */
 export function tally(diagnostics: readonly Diagnostic[]): string {
   const errors = diagnostics.filter(({ severity }) => severity === "error").length;
-  const warnings = counted(diagnostics.length - errors, "warning");
-  return errors === 0 ? warnings : `${counted(errors, "error")}, ${warnings}`;
+  const notes = diagnostics.filter(({ severity }) => severity === "note").length;
+  return [
+    ...(errors === 0 ? [] : [counted(errors, "error")]), counted(diagnostics.length - errors - notes, "warning"), ...(notes === 0 ? [] : [counted(notes, "note")]),
+  ].join(", ");
 }
 
 export function counted(count: number, noun: string): string {

@@ -17,6 +17,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --date DATE      date to print, YYYY-MM-DD (default: SOURCE_DATE_EPOCH, else the newest date in the records)
   --port N         of start (default: any free one)
   --strict         warnings stop the build
+  --claims warn    claims of answers that no longer hold are warnings (default: error)
 `;
 
 export interface CommandOptions {
@@ -25,6 +26,8 @@ export interface CommandOptions {
   readonly date: string | undefined;
   readonly port: number;
   readonly strict: boolean;
+  /** What a claim that no longer holds is. */
+  readonly claims: "error" | "warning";
 }
 
 /** Run one command; its exit code: 0 done, 1 something is wrong and was said. */
@@ -35,7 +38,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
       args: [...args], allowPositionals: true, strict: true,
       options: {
         content: { type: "string", default: "content" }, output: { type: "string", default: "_site" },
-        date: { type: "string" }, port: { type: "string", default: "0" }, strict: { type: "boolean", default: false }, help: { type: "boolean", short: "h", default: false },
+        date: { type: "string" }, port: { type: "string", default: "0" }, strict: { type: "boolean", default: false }, claims: { type: "string", default: "error" }, help: { type: "boolean", short: "h", default: false },
       },
     });
   } catch (error) {
@@ -49,7 +52,8 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   if (values.date !== undefined && !isDate(values.date)) return complaint(`Unexpected --date \`${values.date}\`, expected \`YYYY-MM-DD\``);
   const port = Number(values.port);
   if (!(Number.isInteger(port) && port >= 0 && port < 65536)) return complaint(`Unexpected --port \`${values.port}\`, expected \`0-65535\``);
-  const options: CommandOptions = { contentDir: values.content, outputDir: values.output, date: values.date, port, strict: values.strict };
+  if (values.claims !== "error" && values.claims !== "warn") return complaint(`Unexpected --claims \`${values.claims}\`, expected \`error | warn\``);
+  const options: CommandOptions = { contentDir: values.content, outputDir: values.output, date: values.date, port, strict: values.strict, claims: values.claims === "warn" ? "warning" : "error" };
   switch (command) {
     case "build": return build(options);
     case "check": return check(options);

@@ -14,7 +14,7 @@ import type { CommandOptions } from "./command-line.ts";
  * Build into a scratch folder, serve it, and build again when a record, template,
  * style or module of lib/ is edited. A record error keeps the last good pages.
  */
-export async function start({ contentDir, date, port }: CommandOptions): Promise<number> {
+export async function start({ contentDir, date, port, claims }: CommandOptions): Promise<number> {
   const scratch = mkdtempSync(join(tmpdir(), "mullstone-"));
   let current: Site | undefined;
 
@@ -22,7 +22,7 @@ export async function start({ contentDir, date, port }: CommandOptions): Promise
     const started = performance.now();
     try {
       const { liveSite } = await freshLib();
-      const { site, complaints } = liveSite(contentDir, date);
+      const { site, complaints } = liveSite(contentDir, date, claims);
       for (const line of complaints) process.stderr.write(`${line}\n`);
       if (site === undefined) {
         process.stdout.write(current === undefined ? "no sheets: the records have errors\n" : "the last good pages stay\n");

@@ -5,7 +5,8 @@
  * that is a fault in our code, because records are checked before compute.
  */
 export interface Diagnostic {
-  readonly severity: "error" | "warning";
+  /** A note is something to complete or to review, which `check` alone lists. */
+  readonly severity: "error" | "warning" | "note";
   /** Rule that speaks, `room/rule-name`, e.g. `optics/reflectance-domain`. */
   readonly rule: `${string}/${string}`;
   /** Where: repository path of the record, and the YAML path inside it. */

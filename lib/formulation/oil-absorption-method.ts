@@ -21,17 +21,21 @@ export const OIL_ABSORPTION_METHODS: readonly OilAbsorptionMethod[] = [
   { standard: "ASTM D1483", way: "stirred to a soft ball", forCpvc: false, source: "astm-d1483" },
 ];
 
+/** The workshop's own words for a rub-out to no standard. */
+const RUB_OUT = /\brub(bed)?[ -]?out\b|\bspatula\b|\bpalette[ -]knife\b/i;
+
 /**
  * What a figure's method says of it.
  *
  * @param method text of the record, which may hold more than the standard's name.
- * @returns a ruling: a rub-out; a method that reads higher, so that the CPVC
+ * @returns a ruling: a rub-out, to a standard or not; a method that reads higher, so that the CPVC
  *   comes out too low; or a method not known here.
  */
 export function oilAbsorptionMethodRuling(method: string | undefined): Ruling {
   if (method === undefined) return { rule: "oil-absorption-method-not-stated", values: {}, source: "gettens-stout-1942" };
   const spelled = method.replaceAll(/[\s-]+/g, "").toUpperCase();
   const row = OIL_ABSORPTION_METHODS.find(({ standard }) => spelled.includes(standard.replaceAll(/[\s-]+/g, "")));
+  if (row === undefined && RUB_OUT.test(method)) return { rule: "oil-absorption-rubbed-out", values: { method }, source: "gettens-stout-1942" };
   if (row === undefined) return { rule: "oil-absorption-method-unknown", values: { method }, source: "gettens-stout-1942" };
   return {
     rule: row.forCpvc ? "oil-absorption-by-rub-out" : "oil-absorption-reads-higher",

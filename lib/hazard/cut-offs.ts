@@ -110,7 +110,8 @@ function groupFinding(cutOff: CutOff, group: string, members: readonly Member[])
 /** Annex VI entries whose limit applies to the sum of their substances. */
 const SUMMED_ENTRIES = ["2-ethylhexanoic acid and its salts"] as const satisfies readonly SubstanceName[];
 
-function groupKey(part: Part, by: Classification): string {
+/** Members of one key count together against a limit. */
+export function groupKey(part: Part, by: Classification): string {
   const entry = SUMMED_ENTRIES.find((name) => isSubstance(part, name));
   return by.sumGroup ?? entry ?? part.casNumber ?? part.slug;
 }

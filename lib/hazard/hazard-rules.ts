@@ -17,12 +17,14 @@ export const TRACE_RULES = [
   "lead-as-metal", // massFraction, limit, packageMl?, shortBelowMl?
   "lead-share-not-stated", // the same
   "traces-in-an-unclassified-mixture",
+  "as-its-supplier-states",
 ] as const;
 
 /** Why a statement of an ingredient does not stand on the label: ingredient, name, form, frame. */
 export const LEFT_OUT_RULES = [
   "entry-annulled", "category-not-in-frame", "dust-not-from-a-paste", "vapour-not-from-a-powder", "not-a-liquid", "flash-point-decides",
   "flammable-trace", "too-viscous-to-aspirate", "needs-a-test-of-the-mixture",
+  "below-its-limit", // ingredients, massFraction, limit?
   "covered-by", // by
 ] as const;
 
@@ -47,6 +49,7 @@ export const DIFFERENCE_RULES = [
   "statement-not-worked-out", "statement-annulled", // statement
   "not-of-the-frame", // statement, frame
   "older-than-the-edition", // statement, replacement, edition
+  "label-older-than-the-edition", // date, edition, asOf
   "too-many-precautions", // count, atMost
 ] as const;
 

@@ -4,6 +4,7 @@
  */
 import { acuteOutcomes, type AcuteOutcome } from "./acute-toxicity.ts";
 import { acuteRoutes, applicableParts, type LeftOut } from "./applicable.ts";
+import { belowLimits } from "./below-limit.ts";
 import { cutOffFindings } from "./cut-offs.ts";
 import type { Finding } from "./finding.ts";
 import { classElements } from "./hazard-class.ts";
@@ -35,7 +36,9 @@ export function mixtureHazards(given: readonly Part[], mixture: Mixture, unaccou
     ...acute.flatMap(({ finding }) => (finding === undefined ? [] : [finding])),
     ...cutOffFindings(parts), ...reproductionFindings(parts), ...sumFindings(parts, mixture.frame),
   ];
-  return { findings: worstOfEachFamily(all), acute, leftOut: [...leftOut, ...physical.leftOut], parts };
+  const findings = worstOfEachFamily(all);
+  const setAside = [...leftOut, ...physical.leftOut];
+  return { findings, acute, leftOut: [...setAside, ...belowLimits(parts, findings, setAside, mixture.frame)], parts };
 }
 
 /** Acute toxicity is one family a route of exposure, and H335 and H336 stand side by side. */

@@ -27,6 +27,8 @@ export interface StatedLabel {
   readonly classification?: readonly string[] | undefined;
   /** Substances that EUH208 names; it cannot be printed without. */
   readonly sensitisers?: readonly string[] | undefined;
+  /** Of the label, ISO. */
+  readonly date?: string | undefined;
   /** Unique formula identifier: four groups of four. */
   readonly ufi?: string | undefined;
 }
@@ -121,7 +123,9 @@ export function editionFaults(stated: StatedLabel): LabelDifference[] {
   const frame = HAZARD_FRAMES.find((each) => each === stated.frame);
   if (frame === undefined) return [];
   const withdrawn: readonly string[] = WITHDRAWN_SUPPLEMENTS;
+  const { asOf, edition, source } = FRAME_EDITIONS[frame];
   return [
+    ...(stated.date !== undefined && stated.date < asOf ? [{ rule: "label-older-than-the-edition" as const, values: { date: stated.date, edition, asOf }, source }] : []),
     ...precautionaryStatements.flatMap((code) => older(code, frame)),
     ...[...precautionaryStatements, ...stated.hazardStatements.flatMap(singleStatements)].filter((code) => frameOf(code) !== undefined && frameOf(code) !== frame)
       .map((statement): LabelDifference => ({ rule: "not-of-the-frame", values: { statement, frame }, source: FRAME_EDITIONS[frame].source })),

@@ -77,7 +77,7 @@ export function signalWordText(word: SignalWord, language: StatementLanguage): S
 
 /** The line on ingredients of unknown acute toxicity; `share` is finished text, such as "11 %". */
 export function unknownToxicityText(share: string, language: StatementLanguage): StatementText {
-  return inLanguage("unknown acute toxicity", UNKNOWN_TOXICITY, language, { share });
+  return inLanguage(UNKNOWN_TOXICITY_LINE, UNKNOWN_TOXICITY, language, { share });
 }
 
 function wordingOf(code: string): StatementWording {
@@ -95,12 +95,19 @@ function inLanguage(code: string, official: StatementWording, wanted: StatementL
   return { code, text: filled, language: found === undefined ? "en" : wanted, provenance, translationMissing: found === undefined };
 }
 
+/** Name that {@link textsToReview} knows the line on unknown acute toxicity by. */
+export const UNKNOWN_TOXICITY_LINE = "unknown acute toxicity";
+
 /**
- * Codes whose text in a language is missing, and codes whose text is from memory:
- * what `check` lists for review.
+ * Texts of a label that a language lacks, and those that are from memory: what
+ * `check` lists for review.
+ * @param of codes of statements, signal words, {@link UNKNOWN_TOXICITY_LINE}.
  */
-export function textsToReview(codes: Iterable<string>, language: StatementLanguage): { readonly missing: readonly string[]; readonly fromMemory: readonly string[] } {
-  const texts = [...new Set(codes)].map((code) => statementInLanguage(code, language));
+export function textsToReview(of: Iterable<string>, language: StatementLanguage): { readonly missing: readonly string[]; readonly fromMemory: readonly string[] } {
+  const texts = [...new Set(of)].map((code) => {
+    if (code === "Danger" || code === "Warning") return signalWordText(code, language);
+    return code === UNKNOWN_TOXICITY_LINE ? unknownToxicityText("", language) : statementInLanguage(code, language);
+  });
   return {
     missing: texts.filter(({ translationMissing }) => translationMissing).map(({ code }) => code),
     fromMemory: texts.filter(({ translationMissing, provenance }) => !translationMissing && provenance === "memory").map(({ code }) => code),

@@ -20,9 +20,11 @@ export function arrowSystem(groups: number): ArrowSystem {
 export function clearSystem(system: ArrowSystem): void {
   system.shared = 0;
   system.sharedGradient = 0;
-  system.own.fill(0);
-  system.coupling.fill(0);
-  system.gradient.fill(0);
+  for (let j = 0; j < system.own.length; j++) {
+    system.own[j] = 0;
+    system.coupling[j] = 0;
+    system.gradient[j] = 0;
+  }
 }
 
 /**
@@ -44,9 +46,13 @@ export function addSharedObservation(system: ArrowSystem, residual: number, bySh
 }
 
 /** Curvature left to the shared unknown after the groups are eliminated: the inverse of its variance. */
-export function sharedCurvature({ shared, own, coupling }: ArrowSystem): number {
-  let curvature = shared;
-  for (let j = 0; j < own.length; j++) curvature -= (coupling[j] ?? NaN) ** 2 / (own[j] ?? NaN);
+export function sharedCurvature(system: ArrowSystem): number {
+  const { own, coupling } = system;
+  let curvature = system.shared;
+  for (let j = 0; j < own.length; j++) {
+    const shared = coupling[j] ?? NaN;
+    curvature -= (shared * shared) / (own[j] ?? NaN);
+  }
   return curvature;
 }
 

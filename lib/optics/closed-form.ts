@@ -4,7 +4,7 @@
  *
  * @source duncan-1940
  */
-import type { FitProblem } from "./fit-problem.ts";
+import type { ClosedContribution, FitColumn, FitProblem, TintColumn } from "./fit-problem.ts";
 import { DRAWDOWN_NOISE } from "./reading-noise.ts";
 import { internalOf, keptRatio, keptReflectance, masstoneReading, scatteringSlope, shares, tintReading, type ReadingSlopes } from "./tint-reading.ts";
 
@@ -19,36 +19,47 @@ export interface ClosedForm {
 const EXTINCTION_MIN = 1e-6;
 const EXTINCTION_MAX = 1e6;
 
-/**
- * S from the masstone and each let-down, averaged by what each can tell.
- *
- *     S_b = (theta_t Sw - Kw)/(r (theta_m - theta_t)), Sw = 1
- */
+/** S from the masstone and each let-down, averaged by what each can tell. */
 export function closedForm({ grid, masstone, whiteRatios, tints }: FitProblem): ClosedForm {
-  const slopes: ReadingSlopes = { reading: NaN, byLogE: NaN, byLogRho: NaN };
-  const rhos = Float64Array.from(masstone.measured, (value) => keptReflectance(internalOf(masstone.form, value)));
+  const rhos = new Float64Array(grid.count);
+  for (let i = 0; i < grid.count; i++) rhos[i] = keptReflectance(internalOf(masstone.form, masstone.measured[i] ?? NaN));
   const scattering = whiteRatios.map((whiteRatio, j) => {
     const [logScattering, weights] = [new Float64Array(grid.count), new Float64Array(grid.count)];
-    const own = tints.filter(({ white }) => white === j);
-    for (let i = 0; i < grid.count; i++) {
-      const rho = rhos[i] ?? NaN;
-      const { k, s } = shares(rho);
-      masstoneReading(slopes, masstone.form, rho);
-      const masstoneVariance = ((scatteringSlope(rho) * (masstone.sigma[i] ?? NaN)) / slopes.byLogRho) ** 2;
-      let [sum, total] = [0, 0];
-      for (const { form, measured, sigma, massRatio } of own) {
-        const theta = keptRatio(internalOf(form, measured[i] ?? NaN));
-        const extinction = (theta - (whiteRatio[i] ?? NaN)) / (massRatio * (k - theta * s));
-        if (!(extinction > EXTINCTION_MIN && extinction < EXTINCTION_MAX)) continue;
-        tintReading(slopes, form, massRatio, extinction, rho, whiteRatio[i] ?? NaN);
-        const weight = 1 / (((sigma[i] ?? NaN) / slopes.byLogE) ** 2 + DRAWDOWN_NOISE.massRatio ** 2 + masstoneVariance);
-        sum += weight * Math.log(extinction * s);
-        total += weight;
+    for (const tint of tints) {
+      if (tint.white !== j) continue;
+      const own = tint.contribution ?? closedContribution(masstone, whiteRatio, tint);
+      for (let i = 0; i < grid.count; i++) {
+        logScattering[i] = (logScattering[i] ?? NaN) + (own.weighted[i] ?? NaN);
+        weights[i] = (weights[i] ?? NaN) + (own.weights[i] ?? NaN);
       }
-      logScattering[i] = total > 0 ? sum / total : 0;
-      weights[i] = total;
     }
+    for (let i = 0; i < grid.count; i++) logScattering[i] = (weights[i] ?? NaN) > 0 ? (logScattering[i] ?? NaN) / (weights[i] ?? NaN) : 0;
     return { logScattering, weights };
   });
   return { masstone: rhos, scattering };
+}
+
+/**
+ * What one let-down tells of S with its masstone and white alone.
+ *
+ *     S_b = (theta_t Sw - Kw)/(r (theta_m - theta_t)), Sw = 1
+ */
+export function closedContribution(masstone: FitColumn, whiteRatio: ArrayLike<number>, { form, measured, sigma, massRatio }: Pick<TintColumn, "form" | "measured" | "sigma" | "massRatio">): ClosedContribution {
+  const slopes: ReadingSlopes = { reading: NaN, byLogE: NaN, byLogRho: NaN };
+  const [weighted, weights] = [new Float64Array(measured.length), new Float64Array(measured.length)];
+  for (let i = 0; i < measured.length; i++) {
+    const rho = keptReflectance(internalOf(masstone.form, masstone.measured[i] ?? NaN));
+    const shared = shares(rho);
+    const theta = keptRatio(internalOf(form, measured[i] ?? NaN));
+    const extinction = (theta - (whiteRatio[i] ?? NaN)) / (massRatio * (shared.k - theta * shared.s));
+    if (!(extinction > EXTINCTION_MIN && extinction < EXTINCTION_MAX)) continue;
+    masstoneReading(slopes, masstone.form, rho);
+    const ofMasstone = (scatteringSlope(rho) * (masstone.sigma[i] ?? NaN)) / slopes.byLogRho;
+    tintReading(slopes, form, massRatio * extinction, rho, shared, whiteRatio[i] ?? NaN);
+    const ofTint = (sigma[i] ?? NaN) / slopes.byLogE;
+    const weight = 1 / (ofTint * ofTint + DRAWDOWN_NOISE.massRatio * DRAWDOWN_NOISE.massRatio + ofMasstone * ofMasstone);
+    weighted[i] = weight * Math.log(extinction * shared.s);
+    weights[i] = weight;
+  }
+  return { weighted, weights };
 }

@@ -24,7 +24,18 @@ export function commonGrid(grids: readonly WavelengthGrid[]): WavelengthGrid | u
   return startNm <= FIRST_MAX_NM && endNm >= LAST_MIN_NM ? { startNm, stepNm, count: inside.length } : undefined;
 }
 
-/** A spectrum on another grid within its own, by natural cubic spline. */
+/**
+ * A spectrum on another grid within its own, by natural cubic spline.
+ * @returns undefined for a grid that passes the spectrum's own ends.
+ * @source cie-15-2018 : interpolation of tabulated data
+ */
+export function spectrumOnGrid(spectrum: Spectrum, to: WavelengthGrid): Spectrum | undefined {
+  const { grid } = spectrum;
+  if (sameGrid(grid, to)) return spectrum;
+  const endNm = (one: WavelengthGrid): number => wavelengthNm(one, one.count - 1);
+  return to.startNm < grid.startNm || endNm(to) > endNm(grid) ? undefined : resampled(spectrum, to);
+}
+
 function resampled({ grid, values }: Spectrum, to: WavelengthGrid): Spectrum {
   const spline = naturalSpline(grid.startNm, grid.stepNm, values);
   return { grid: to, values: wavelengthsNm(to).map(spline) };
@@ -37,7 +48,7 @@ function resampled({ grid, values }: Spectrum, to: WavelengthGrid): Spectrum {
  * @source cie-15-2018 : interpolation of tabulated data
  */
 export function onCommonGrid(set: DrawdownSet): DrawdownSet {
-  const { masstone, whites, tints } = set;
+  const { masstone, whites, tints, withoutSpectrum } = set;
   const used = whites.filter(({ slug }) => tints.some(({ white }) => white === slug));
   const grids = [...(masstone === undefined ? [] : [masstone]), ...used.map((white) => white.masstone), ...tints.map(({ reading }) => reading)].map(({ spectrum }) => spectrum.grid);
   const [first] = grids;
@@ -46,6 +57,7 @@ export function onCommonGrid(set: DrawdownSet): DrawdownSet {
   if (grid === undefined) return set;
   const moved = (reading: Reading): Reading => (sameGrid(reading.spectrum.grid, grid) ? reading : { ...reading, spectrum: resampled(reading.spectrum, grid) });
   return {
+    ...(withoutSpectrum === undefined ? {} : { withoutSpectrum }),
     ...(masstone === undefined ? {} : { masstone: moved(masstone) }),
     whites: used.map(({ slug, masstone: white }) => ({ slug, masstone: moved(white) })),
     tints: tints.map((tint) => ({ ...tint, reading: moved(tint.reading) })),

@@ -15,6 +15,14 @@ export interface TintColumn extends FitColumn {
   /** Index of its white, and colour to white by mass [1]. */
   readonly white: number;
   readonly massRatio: number;
+  /** What closedForm makes of it with its masstone and white: worked out once where a let-down goes through many fits. */
+  readonly contribution?: ClosedContribution;
+}
+
+/** ln S by one let-down alone, times its weight, and the weight 1/variance; 0 where it gives none; shape (count) each. */
+export interface ClosedContribution {
+  readonly weighted: Float64Array;
+  readonly weights: Float64Array;
 }
 
 export interface FitProblem {

@@ -6,12 +6,12 @@ import type { ColourFit, DrawdownVerdict, FitRefusal, FittedWhite } from "./colo
 import { onCommonGrid } from "./coarsest-grid.ts";
 import type { DrawdownSet, UsableDrawdowns } from "./drawdown.ts";
 import { geometriesOf, readingsOf, surfaceCandidates, type SurfaceChoice } from "./fit-surface.ts";
-import { leftOutTints } from "./leave-one-out.ts";
+import { leftOutFits, leftOutTints, type LeftOutFit } from "./leave-one-out.ts";
 import type { Reading, SurfaceConstants } from "./reading.ts";
 import { scatteringRuling } from "./scattering-ruling.ts";
 import { plainLab, readySet, setFit, type ReadySet, type SetFit } from "./set-fit.ts";
 import { surfaceForm } from "./surface.ts";
-import { suspects, type LeftOutTint } from "./suspect.ts";
+import { suspects } from "./suspect.ts";
 import { shares } from "./tint-reading.ts";
 import { usableDrawdowns } from "./usable-drawdowns.ts";
 
@@ -52,8 +52,7 @@ export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
 interface Trial {
   readonly surface: SurfaceConstants;
   readonly set: ReadySet;
-  readonly leftOut: readonly LeftOutTint[];
-  readonly suspects: ReadonlyMap<string, Ruling>;
+  readonly leftOut: readonly LeftOutFit[];
   /** Median leave-one-out Delta-E00; Infinity when no let-down can be left out. */
   readonly error: number;
   readonly remarks: readonly Ruling[];
@@ -61,22 +60,23 @@ interface Trial {
 
 function trial(usable: UsableDrawdowns, surface: SurfaceConstants, remarks: readonly Ruling[]): Trial {
   const set = readySet(usable, surface);
-  const leftOut = leftOutTints(set, set.tints);
-  const found = new Map(set.whites.flatMap(({ slug }) => [...suspects(leftOut.filter(({ white }) => white === slug))]));
-  return { surface, set, leftOut, suspects: found, error: median(leftOut.map(({ leaveOneOut }) => leaveOneOut)), remarks };
+  const leftOut = leftOutFits(set, set.tints);
+  return { surface, set, leftOut, error: median(leftOut.map((left) => left.deltaE00)), remarks };
 }
 
 function finishedFit(usable: UsableDrawdowns, chosen: Trial, surface: SurfaceChoice, leftOut: readonly Ruling[]): ColourFit {
   const { set } = chosen;
-  const isUsed = (id: string): boolean => chosen.suspects.get(id)?.rule !== "suspect-drawdown";
+  const held = leftOutTints(set, chosen.leftOut);
+  const found = new Map(set.whites.flatMap(({ slug }) => [...suspects(held.filter(({ white }) => white === slug))]));
+  const isUsed = (id: string): boolean => found.get(id)?.rule !== "suspect-drawdown";
   const used = set.tints.filter(({ tint }) => isUsed(tint.id));
   const fit = setFit(set, used);
-  const verdicts = used.length === set.tints.length ? chosen.leftOut : leftOutTints(set, used);
+  const verdicts = used.length === set.tints.length ? chosen.leftOut : leftOutFits(set, used);
   return {
     kind: "fit", grid: set.grid, geometry: usable.masstone.geometry, surface,
     masstone: { measured: set.masstone.measured, lab: set.masstone.lab, internal: [...fit.solution.masstone] },
-    whites: fittedWhites(set, fit, chosen.suspects),
-    drawdowns: drawdownVerdicts(set, fit, verdicts, chosen.suspects),
+    whites: fittedWhites(set, fit, found),
+    drawdowns: drawdownVerdicts(set, fit, verdicts, found),
     scattering: scatteringRuling(usable.masstone, fit.solution),
     chiSquare: fit.solution.chiSquare,
     remarks: chosen.remarks, leftOut,
@@ -106,7 +106,7 @@ function fittedWhites(set: ReadySet, { solution, models }: SetFit, found: Readon
   });
 }
 
-function drawdownVerdicts(set: ReadySet, { models }: SetFit, leftOut: readonly LeftOutTint[], found: ReadonlyMap<string, Ruling>): DrawdownVerdict[] {
+function drawdownVerdicts(set: ReadySet, { models }: SetFit, leftOut: readonly LeftOutFit[], found: ReadonlyMap<string, Ruling>): DrawdownVerdict[] {
   const anyModel = [...models.values()][0];
   const masstone: DrawdownVerdict[] = anyModel === undefined ? [] : [{
     drawdown: "masstone", residualDeltaE00: deltaE00(set.masstone.lab, plainLab(set, anyModel, Infinity)),
@@ -118,7 +118,7 @@ function drawdownVerdicts(set: ReadySet, { models }: SetFit, leftOut: readonly L
     const suspect = found.get(tint.id);
     const isUsed = suspect?.rule !== "suspect-drawdown";
     const residual = deltaE00(lab, plainLab(set, model, tint.massRatio));
-    const own = leftOut.find((left) => left.tint === tint.id)?.leaveOneOut;
+    const own = leftOut.find(({ left }) => left.tint.id === tint.id)?.deltaE00;
     return [{
       drawdown: tint.id, white: tint.white, massRatio: tint.massRatio, residualDeltaE00: residual,
       // A suspect is left out of the fit already: its residual is its leave-one-out figure.

@@ -1,6 +1,7 @@
 /** What a film hides: contrast ratio, the film for a contrast ratio, area covered, opacity class. */
 import { tristimulus } from "../colorimetry/tristimulus.ts";
 import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Range } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { filmReflectance } from "./film.ts";
@@ -70,6 +71,14 @@ export function hidingFilmUm(paint: FilmCoefficients, grounds: Grounds, target: 
     else thick = middle;
   }
   return thick;
+}
+
+/**
+ * Said where a paint's films hid their grounds at most wavelengths: K and S are then "at least" figures.
+ * @param filmsUm thinnest and thickest film read [um].
+ */
+export function filmsHidRuling({ grid, atLeast }: FilmCoefficients, filmsUm: Range): Ruling | undefined {
+  return atLeast.length > grid.count / 2 ? { rule: "films-hid-their-grounds", values: { filmsUm, wavelengths: atLeast.length }, source: "kubelka-1948" } : undefined;
 }
 
 /**

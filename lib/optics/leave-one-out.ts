@@ -1,6 +1,16 @@
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { plainLab, predictedLab, setFit, type ReadySet, type ReadyTint } from "./set-fit.ts";
 import type { LeftOutTint } from "./suspect.ts";
+import type { TintModel } from "./tint-model.ts";
+
+/** A let-down predicted from the others in its white. */
+export interface LeftOutFit {
+  readonly left: ReadyTint;
+  readonly inWhite: readonly ReadyTint[];
+  readonly model: TintModel;
+  /** Between it and the prediction without it. */
+  readonly deltaE00: number;
+}
 
 /**
  * Every let-down predicted from the others: the honest measure of a fit, since a
@@ -8,20 +18,23 @@ import type { LeftOutTint } from "./suspect.ts";
  *
  * @returns in the order of the let-downs, those alone in their white left away.
  */
-export function leftOutTints(set: ReadySet, tints: readonly ReadyTint[]): LeftOutTint[] {
-  return tints.flatMap((left) => {
-    const others = tints.filter((other) => other !== left);
-    const inWhite = others.filter(({ tint }) => tint.white === left.tint.white);
-    if (inWhite.length === 0) return [];
+export function leftOutFits(set: ReadySet, tints: readonly ReadyTint[]): LeftOutFit[] {
+  return tints.flatMap((left): LeftOutFit[] => {
     // Another white's let-downs say next to nothing of this white's scale.
+    const inWhite = tints.filter((other) => other !== left && other.tint.white === left.tint.white);
+    if (inWhite.length === 0) return [];
     const model = setFit(set, inWhite).models.get(left.tint.white);
     if (model === undefined) throw new Error(`Unexpected fit without its white ${left.tint.white}`);
-    return [{
-      tint: left.tint.id, white: left.tint.white,
-      leaveOneOut: deltaE00(left.lab, predictedLab(set, model, left.tint.massRatio)),
-      nearest: Math.min(...inWhite.map(({ lab }) => deltaE00(left.lab, lab))),
-      isBetween: inWhite.some(({ tint }) => tint.massRatio < left.tint.massRatio) && inWhite.some(({ tint }) => tint.massRatio > left.tint.massRatio),
-      others: inWhite.length < 2 ? undefined : Math.max(...inWhite.map(({ tint, lab }) => deltaE00(lab, plainLab(set, model, tint.massRatio)))),
-    }];
+    return [{ left, inWhite, model, deltaE00: deltaE00(left.lab, predictedLab(set, model, left.tint.massRatio)) }];
   });
+}
+
+/** The same with what tells a bad drawdown from a hard one: how well the others agree without it. */
+export function leftOutTints(set: ReadySet, fits: readonly LeftOutFit[]): LeftOutTint[] {
+  return fits.map(({ left, inWhite, model, deltaE00: leaveOneOut }) => ({
+    tint: left.tint.id, white: left.tint.white, leaveOneOut,
+    nearest: Math.min(...inWhite.map(({ lab }) => deltaE00(left.lab, lab))),
+    isBetween: inWhite.some(({ tint }) => tint.massRatio < left.tint.massRatio) && inWhite.some(({ tint }) => tint.massRatio > left.tint.massRatio),
+    others: inWhite.length < 2 ? undefined : Math.max(...inWhite.map(({ tint, lab }) => deltaE00(lab, plainLab(set, model, tint.massRatio)))),
+  }));
 }

@@ -14,16 +14,30 @@ const WIDTH_NM = 40;
  * @returns shape (count); 0 (S as the white's) where nothing is known anywhere.
  */
 export function scatteringPrior(grid: WavelengthGrid, logScattering: Float64Array, weights: Float64Array): Float64Array {
-  const reach = Math.ceil((3 * WIDTH_NM) / grid.stepNm);
-  const kernel = Float64Array.from({ length: reach + 1 }, (_, k) => Math.exp(-(((k * grid.stepNm) / WIDTH_NM) ** 2) / 2));
-  return logScattering.map((_, i) => {
+  const kernel = nearness(grid.stepNm);
+  const reach = kernel.length - 1;
+  const prior = new Float64Array(logScattering.length);
+  for (let i = 0; i < prior.length; i++) {
+    const last = Math.min(prior.length - 1, i + reach);
     let sum = 0;
     let total = 0;
-    for (let m = Math.max(0, i - reach); m <= Math.min(logScattering.length - 1, i + reach); m++) {
-      const weight = (kernel[Math.abs(m - i)] ?? 0) * (weights[m] ?? 0);
+    for (let m = Math.max(0, i - reach); m <= last; m++) {
+      const weight = (kernel[m < i ? i - m : m - i] ?? 0) * (weights[m] ?? 0);
       sum += weight * (logScattering[m] ?? 0);
       total += weight;
     }
-    return total > 0 ? sum / total : 0;
-  });
+    prior[i] = total > 0 ? sum / total : 0;
+  }
+  return prior;
+}
+
+/** Weight of a neighbour by how many steps it is away, kept by step: a fit asks for it with every let-down that it leaves out. */
+const KERNELS = new Map<number, Float64Array>();
+
+function nearness(stepNm: number): Float64Array {
+  const kept = KERNELS.get(stepNm);
+  if (kept !== undefined) return kept;
+  const kernel = Float64Array.from({ length: Math.ceil((3 * WIDTH_NM) / stepNm) + 1 }, (_, k) => Math.exp(-(((k * stepNm) / WIDTH_NM) ** 2) / 2));
+  KERNELS.set(stepNm, kernel);
+  return kernel;
 }

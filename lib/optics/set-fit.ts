@@ -4,7 +4,8 @@ import { xyzToLab } from "../colorimetry/lab.ts";
 import type { Lab } from "../colorimetry/viewing.ts";
 import type { WavelengthGrid } from "../quantities/spectrum.ts";
 import type { UsableDrawdowns, UsableTint } from "./drawdown.ts";
-import type { FitColumn } from "./fit-problem.ts";
+import { closedContribution } from "./closed-form.ts";
+import type { ClosedContribution, FitColumn } from "./fit-problem.ts";
 import type { Reading, SurfaceConstants } from "./reading.ts";
 import { readingNoise } from "./reading-noise.ts";
 import { surfaceForm } from "./surface.ts";
@@ -21,6 +22,7 @@ interface ReadyDrawdown {
 
 export interface ReadyTint extends ReadyDrawdown {
   readonly tint: UsableTint;
+  readonly contribution: ClosedContribution;
 }
 
 /** A set under one surface, with what every fit of any part of it needs. */
@@ -42,14 +44,18 @@ export function readySet({ masstone, whites, tints }: UsableDrawdowns, surface: 
       : reading.spectrum.values.map((value) => readingOf(home, keptReflectance(internalOf(form, value))));
     return { column, measured, lab: labOf(reading.spectrum.grid, measured) };
   };
+  const ownMasstone = ready(masstone);
+  const readyWhites = whites.map(({ slug, masstone: reading }) => {
+    const made = ready(reading);
+    return { ...made, slug, ratio: Float64Array.from(reading.spectrum.values.map((value) => keptRatio(internalOf(made.column.form, value)))) };
+  });
   return {
-    grid: masstone.spectrum.grid,
-    masstone: ready(masstone),
-    whites: whites.map(({ slug, masstone: reading }) => {
-      const made = ready(reading);
-      return { ...made, slug, ratio: Float64Array.from(reading.spectrum.values, (value) => keptRatio(internalOf(made.column.form, value))) };
+    grid: masstone.spectrum.grid, masstone: ownMasstone, whites: readyWhites,
+    tints: tints.map((tint) => {
+      const made = ready(tint.reading);
+      const ratio = readyWhites.find(({ slug }) => slug === tint.white)?.ratio ?? new Float64Array(0);
+      return { ...made, tint, contribution: closedContribution(ownMasstone.column, ratio, { ...made.column, massRatio: tint.massRatio }) };
     }),
-    tints: tints.map((tint) => ({ ...ready(tint.reading), tint })),
   };
 }
 
@@ -64,7 +70,7 @@ export function setFit(set: ReadySet, tints: readonly ReadyTint[]): SetFit {
   const whites = set.whites.filter(({ slug }) => tints.some(({ tint }) => tint.white === slug));
   const solution = twoConstantFit({
     grid: set.grid, masstone: set.masstone.column, whiteRatios: whites.map(({ ratio }) => ratio),
-    tints: tints.map(({ column, tint }) => ({ ...column, massRatio: tint.massRatio, white: whites.findIndex(({ slug }) => slug === tint.white) })),
+    tints: tints.map(({ column, tint, contribution }) => ({ ...column, contribution, massRatio: tint.massRatio, white: whites.findIndex(({ slug }) => slug === tint.white) })),
   });
   const models = new Map(whites.map((white, j) => {
     const plain: PlainModel = { form: set.masstone.column.form, masstone: solution.masstone, whiteRatio: white.ratio, extinction: solution.whites[j]?.extinction ?? [] };

@@ -26,7 +26,7 @@ export interface PlainModel {
 /** ln of measured over modelled reading, and how dark the drawdown is: mean ln of its modelled reading. */
 interface Anchor {
   readonly darkness: number;
-  readonly miss: readonly number[];
+  readonly miss: Float64Array;
 }
 
 export interface TintModel extends PlainModel {
@@ -58,7 +58,8 @@ export function plainReadings({ form, masstone, whiteRatio, extinction }: PlainM
 export function tintModel(plain: PlainModel, points: readonly MeasuredPoint[]): TintModel {
   const anchors = points.map(({ massRatio, measured }): Anchor => {
     const readings = plainReadings(plain, massRatio);
-    const miss = readings.map((reading, i) => Math.log(Math.max(measured[i] ?? NaN, LEAST_READING) / Math.max(reading, LEAST_READING)));
+    const miss = new Float64Array(readings.length);
+    for (let i = 0; i < miss.length; i++) miss[i] = Math.log(Math.max(measured[i] ?? NaN, LEAST_READING) / Math.max(readings[i] ?? NaN, LEAST_READING));
     return { darkness: darkness(readings), miss };
   });
   return { ...plain, anchors: anchors.sort((one, other) => other.darkness - one.darkness) };

@@ -10,7 +10,9 @@ import type { SurfaceForm } from "./surface.ts";
 export const DARKEST = 1e-4;
 export const PALEST = 1 - 1e-6;
 /** Share of absorption k and of scattering s in E, k + s = 1, with the slope of s by R-infinity. */
-export function shares(rho: number): { k: number; s: number; slope: number } {
+export interface Shares { readonly k: number; readonly s: number; readonly slope: number }
+
+export function shares(rho: number): Shares {
   const sum = 1 + rho * rho;
   return { k: (1 - rho) ** 2 / sum, s: (2 * rho) / sum, slope: (2 * (1 - rho * rho)) / (sum * sum) };
 }
@@ -65,20 +67,22 @@ export interface ReadingSlopes {
   byLogRho: number;
 }
 
-/** Fill in reading and slopes of a let-down. */
-export function tintReading(slopes: ReadingSlopes, form: SurfaceForm, massRatio: number, extinction: number, rho: number, whiteRatio: number): void {
-  const { k, s, slope } = shares(rho);
-  const rE = massRatio * extinction;
+/**
+ * Fill in reading and slopes of a let-down.
+ * @param rE mass ratio times E.
+ * @param shared shares of R-infinity, which all let-downs of a wavelength have in common.
+ */
+export function tintReading(slopes: ReadingSlopes, { offset, gain, k2 }: SurfaceForm, rE: number, rho: number, { k, s, slope }: Shares, whiteRatio: number): void {
   const denominator = 1 + rE * s;
   const theta = (whiteRatio + rE * k) / denominator;
   // The slope by theta has no end at theta = 0, the perfect white.
   const root = Math.max(Math.sqrt(theta * (theta + 2)), 1e-9);
   const R = 1 / (1 + theta + root);
-  const outer = 1 - form.k2 * R;
-  const byTheta = (-R / root) * (form.gain / (outer * outer));
-  slopes.reading = form.offset + (form.gain * R) / outer;
-  slopes.byLogE = (byTheta * rE * (k - theta * s)) / denominator;
-  slopes.byLogRho = (-byTheta * rE * rho * slope * (1 + theta)) / denominator;
+  const outer = 1 - k2 * R;
+  const byTheta = (-R / root) * (gain / (outer * outer)) * (rE / denominator);
+  slopes.reading = offset + (gain * R) / outer;
+  slopes.byLogE = byTheta * (k - theta * s);
+  slopes.byLogRho = -byTheta * rho * slope * (1 + theta);
 }
 
 /** Fill in reading and slopes of the masstone. */

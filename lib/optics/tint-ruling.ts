@@ -114,3 +114,8 @@ export function whitesRuling(L: number, colours: readonly InWhite[]): Ruling {
   const rule = widest.distance >= TINT_RULES.whitesApartMin ? "differs-by-white" : "alike-in-whites";
   return { rule, values: { L, from: from.white, to: to.white, distance: widest.distance, aChange: to.a - from.a, bChange: to.b - from.b }, source: "optics-practice" };
 }
+
+/** In which whites of the range a colour was not let down: silence would be read as "nothing to tell". */
+export function notLetDownRuling(whites: readonly string[]): Ruling | undefined {
+  return whites.length === 0 ? undefined : { rule: "not-let-down-in", values: { whites } };
+}

@@ -39,7 +39,7 @@ const PRIOR_SIGMA = 0.5;
 const MAX_STEPS = 12;
 const STEP_LIMIT = 1;
 /** Steps are quadratic: after one this small the next would be its square. */
-const SETTLED = 1e-4;
+const SETTLED = 1e-3;
 const LOG_DARKEST = Math.log(DARKEST);
 const LOG_PALEST = Math.log(PALEST);
 
@@ -72,9 +72,7 @@ export function twoConstantFit(problem: FitProblem): FitSolution {
     masstone[i] = refined.rho;
     for (const [j, white] of whites.entries()) {
       white.extinction[i] = Math.exp(logE[j] ?? NaN);
-      const variance = relativeVariances(system, j, refined.rho);
-      white.varianceK[i] = variance.K;
-      white.varianceS[i] = variance.S;
+      fillVariances(white, i, system, j, refined.rho);
     }
   }
   const spare = (tints.length - whites.length) * grid.count;
@@ -107,34 +105,42 @@ function fillSystem(
   i: number, { masstone, whiteRatios, tints }: FitProblem, priors: readonly Float64Array[], system: ArrowSystem, rho: number, logE: Float64Array,
 ): number {
   clearSystem(system);
+  const shared = shares(rho);
   const sigma = masstone.sigma[i] ?? NaN;
   masstoneReading(slopes, masstone.form, rho);
   const residual = ((masstone.measured[i] ?? NaN) - slopes.reading) / sigma;
   addSharedObservation(system, residual, slopes.byLogRho / sigma);
   let squares = residual * residual;
-  for (const tint of tints) {
-    tintReading(slopes, tint.form, tint.massRatio, Math.exp(logE[tint.white] ?? NaN), rho, whiteRatios[tint.white]?.[i] ?? NaN);
+  for (let t = 0; t < tints.length; t++) {
+    const tint = tints[t];
+    if (tint === undefined) continue;
+    const { white, form } = tint;
+    tintReading(slopes, form, tint.massRatio * Math.exp(logE[white] ?? NaN), rho, shared, whiteRatios[white]?.[i] ?? NaN);
     // A weighing error moves the reading as a change of E does.
-    const scale = 1 / Math.sqrt((tint.sigma[i] ?? NaN) ** 2 + (DRAWDOWN_NOISE.massRatio * slopes.byLogE) ** 2);
+    const read = tint.sigma[i] ?? NaN;
+    const weighed = DRAWDOWN_NOISE.massRatio * slopes.byLogE;
+    const scale = 1 / Math.sqrt(read * read + weighed * weighed);
     const r = ((tint.measured[i] ?? NaN) - slopes.reading) * scale;
-    addObservation(system, tint.white, r, slopes.byLogRho * scale, slopes.byLogE * scale);
+    addObservation(system, white, r, slopes.byLogRho * scale, slopes.byLogE * scale);
     squares += r * r;
   }
-  const logShare = Math.log(shares(rho).s);
+  const logShare = Math.log(shared.s);
+  const byRho = scatteringSlope(rho) / PRIOR_SIGMA;
   for (let j = 0; j < logE.length; j++) {
     const r = ((priors[j]?.[i] ?? NaN) - (logE[j] ?? NaN) - logShare) / PRIOR_SIGMA;
-    addObservation(system, j, r, scatteringSlope(rho) / PRIOR_SIGMA, 1 / PRIOR_SIGMA);
+    addObservation(system, j, r, byRho, 1 / PRIOR_SIGMA);
   }
   return squares;
 }
 
-/** Relative variances of K and S of a white at the solution that the system was filled for. */
-function relativeVariances(system: ArrowSystem, group: number, rho: number): { K: number; S: number } {
+/** Relative variances of K and S of a white at wavelength i, at the solution that the system was filled for. */
+function fillVariances({ varianceK, varianceS }: WhiteSolution, i: number, system: ArrowSystem, group: number, rho: number): void {
   const own = 1 / (system.own[group] ?? NaN);
   const pull = (system.coupling[group] ?? NaN) * own;
   const shared = 1 / sharedCurvature(system);
-  const [toK, toS] = [absorptionSlope(rho), scatteringSlope(rho)];
-  return { K: own + shared * (pull - toK) ** 2, S: own + shared * (pull - toS) ** 2 };
+  const [byK, byS] = [pull - absorptionSlope(rho), pull - scatteringSlope(rho)];
+  varianceK[i] = own + shared * byK * byK;
+  varianceS[i] = own + shared * byS * byS;
 }
 
 function limited(step: number): number {

@@ -20,18 +20,21 @@ export interface DrawdownSelection {
  * Refuses what they can't carry, rather than give K and S that look like figures:
  * without a masstone two let-downs give negative K or S over most of the spectrum.
  *
- * @returns rules `no-masstone`, `no-tint`, `white-without-masstone`, `grids-differ`,
+ * @returns rules `no-masstone`, `no-tint`, `masstone-without-spectrum`, `tint-without-spectrum`,
+ *   `white-without-masstone`, `grids-differ`,
  *   `ratio-kind-missing`, `ratio-kinds-mixed`, `ratio-not-positive`,
  *   `masstone-lighter-than-tint`, `tint-lighter-than-white` (of a colour paler than its
  *   white `white-lighter-than-tint`, `tint-lighter-than-masstone`), each with its values.
  * @source oil-paint-outs : a fit without the masstone
  */
-export function usableDrawdowns({ masstone, whites, tints }: DrawdownSet): DrawdownSelection {
-  if (masstone === undefined) return { leftOut: [{ rule: "no-masstone", values: { tints: tints.length }, source: "oil-paint-outs" }] };
-  if (tints.length === 0) return { leftOut: [{ rule: "no-tint", values: {} }] };
+export function usableDrawdowns({ masstone, whites, tints, withoutSpectrum }: DrawdownSet): DrawdownSelection {
+  const spectrumless = (withoutSpectrum?.tints ?? []).map(({ id, white }): Ruling => ({ rule: "tint-without-spectrum", values: { tint: id, white } }));
+  if (masstone === undefined && withoutSpectrum?.masstone === true) return { leftOut: [{ rule: "masstone-without-spectrum", values: { tints: tints.length } }] };
+  if (masstone === undefined) return { leftOut: [{ rule: "no-masstone", values: { tints: tints.length + spectrumless.length }, source: "oil-paint-outs" }] };
+  if (tints.length === 0) return { leftOut: spectrumless.length > 0 ? spectrumless : [{ rule: "no-tint", values: {} }] };
 
   const kept: UsableTint[] = [];
-  const leftOut: Ruling[] = [];
+  const leftOut: Ruling[] = [...spectrumless];
   for (const tint of tints) {
     const white = whites.find(({ slug }) => slug === tint.white)?.masstone;
     const reason = faultOf(tint, masstone, white, tints);

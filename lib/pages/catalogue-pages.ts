@@ -11,29 +11,34 @@ import { colourCard } from "./colour-card.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { munsellPlace } from "./munsell-place.ts";
 import { oilGroups } from "./oil-order-page.ts";
+import { isNearNeutral } from "../range/near-neutrals.ts";
+import { strengthGroups } from "./strength-order-page.ts";
 import { ownColour } from "./own-colour.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** The printed orders of the catalogue, each a page of its own. */
-export const ORDERS = ["family", "value", "hue", "drying", "permanence", "oil"] as const;
+export const ORDERS = ["family", "value", "hue", "drying", "permanence", "oil", "strength"] as const;
 export type Order = (typeof ORDERS)[number];
 
 export function orderPath(order: Order | "grid"): string {
   return order === "grid" ? "colours/index.html" : `colours/by-${order}/index.html`;
 }
 
-function orderLinks({ words }: PageContext, { root, path }: PagePlace): LinkView[] {
-  return (["grid", ...ORDERS] as const).map((order) => ({
-    text: words.pages.catalogue.orders[order], href: `${root}${orderPath(order).replace("index.html", "")}`,
-    ...(orderPath(order) === path ? { current: true } : {}),
-  }));
+/** The catalogue's orders, and the page of near-neutrals where the range has any. */
+export function orderLinks({ words, sheets }: PageContext, { root, path }: PagePlace): LinkView[] {
+  const orders = (["grid", ...ORDERS] as const).map((order) => ({ text: words.pages.catalogue.orders[order], to: orderPath(order) }));
+  const whites = sheets.some(({ sheet }) => isNearNeutral(sheet)) ? [{ text: words.pages.catalogue.orders.whites, to: WHITES_PATH }] : [];
+  return [...orders, ...whites].map(({ text, to }) => ({ text, href: `${root}${to.replace("index.html", "")}`, ...(to === path ? { current: true } : {}) }));
 }
+
+/** All near-neutrals, white by white. */
+export const WHITES_PATH = "colours/in-the-whites/index.html";
 
 export function catalogueGrid(context: PageContext, place: PagePlace): CatalogueGridView {
   const text = context.words.pages.catalogue;
   return {
-    kind: "catalogue-grid", ...pageHead(context, place, text.heading, text.gridLead), lead: [text.gridLead], orders: orderLinks(context, place),
+    kind: "catalogue-grid", ...pageHead(context, place, text.heading, text.gridLead), lead: [text.gridLead], compare: { text: context.words.pages.compare.fromCatalogue, href: `${place.root}compare/` }, orders: orderLinks(context, place),
     families: byFamily(context.sheets).map(([family, sheets]) => ({
       id: family, heading: FAMILIES[family], count: text.count(sheets.length), colours: sheets.map((worded) => colourCard(worded, context, place)),
     })),
@@ -60,14 +65,14 @@ export function catalogueTable(order: Order, context: PageContext, place: PagePl
   return {
     kind: "catalogue-table", ...pageHead(context, place, heading, text.leads[order]), lead: [text.leads[order]], orders: orderLinks(context, place),
     pictures: orderPictures(order, context, place),
-    groups: order === "oil" ? oilGroups(context, place) : grouped(order, context).map(({ id, heading: group, sheets }) => ({ id, heading: group, table: table(group, sheets, context, place) })),
+    groups: order === "oil" ? oilGroups(context, place) : order === "strength" ? strengthGroups(context, place) : grouped(order, context).map(({ id, heading: group, sheets }) => ({ id, heading: group, table: table(group, sheets, context, place) })),
     downloads: [],
   };
 }
 
 interface Group { readonly id: string; readonly heading: string; readonly sheets: readonly WordedSheet[] }
 
-function grouped(order: Exclude<Order, "oil">, { sheets, words }: PageContext): Group[] {
+function grouped(order: Exclude<Order, "oil" | "strength">, { sheets, words }: PageContext): Group[] {
   const text = words.pages.catalogue;
   switch (order) {
     case "family": return byFamily(sheets).map(([family, members]) => ({ id: family, heading: FAMILIES[family], sheets: members }));

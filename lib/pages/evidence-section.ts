@@ -3,11 +3,12 @@ import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { CellView, EvidenceSectionView, SourceEntryView, TableView } from "../present/views.ts";
 import { leaves } from "../sheet/walk.ts";
+import { coefficientPictures, fitLists } from "./fit-part.ts";
 import { sourceEntry } from "./source-entry.ts";
 import { emptySection, type SheetPage } from "./sheet-parts.ts";
 
 /** Ladders, batches, fills and what moves the days have their own tables, with standing beside each; sheet.json lists them all. */
-const IN_ITS_TABLE = /^(?:tints\..*\.steps|batch\.sizes|fill\.fillings|drying\..*contributions)\./;
+const IN_ITS_TABLE = /^(?:tints\..*\.steps|mixture\.whites\..*\.(?:steps|losses|fresh)|optics\.gloss\.depths|batch\.sizes|fill\.fillings|drying\..*contributions)\./;
 
 /** Every figure's working, what is not stated, and the sources. */
 export function evidenceSection(page: SheetPage): EvidenceSectionView {
@@ -17,7 +18,7 @@ export function evidenceSection(page: SheetPage): EvidenceSectionView {
   const missing = shown.filter(({ figure }) => !isKnown(figure));
   return {
     ...emptySection("evidence", words.pages.sections.evidence),
-    summary: [text.summary],
+    summary: [text.summary], pictures: coefficientPictures(page), lists: fitLists(page),
     tables: [
       {
         caption: text.caption,

@@ -1,8 +1,11 @@
-import { asMarkup, type HomeView, type LeadingColourView, type TableView } from "../present/views.ts";
+import { asMarkup, type HomeView, type LeadingColourView, type LinkView, type TableView } from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { FAMILIES } from "../present/words/en/trade.ts";
+import { chosenPairs } from "../records/chosen-pairs.ts";
 import { familyStrip } from "../plots/small-swatch.ts";
+import { answerEntry } from "./answer-entry.ts";
 import { byFamily } from "./catalogue-pages.ts";
+import { pairAddress } from "./compare-pages.ts";
 import { madeOfText } from "./made-of.ts";
 import { ownColour } from "./own-colour.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -24,6 +27,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
         heading: text.pairHeading(pair[0].sheet.name, pair[1].sheet.name), sentence: text.pairSentence,
         colours: [leading(pair[0], context, place, "first"), leading(pair[1], context, place, "second")] as const,
         comparison: comparison(pair, context),
+        ...fullComparison(pair, context, place),
       },
     }),
     questionsHeading: text.questionsHeading,
@@ -36,8 +40,15 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
         ...(colours.length === 0 ? {} : { strip: asMarkup(familyStrip(colours)) }),
       };
     }),
-    answers: [],
+    ...(context.answers.length === 0 ? {} : { answersHeading: words.pages.answers.homeHeading }),
+    answers: context.answers.map((answer) => answerEntry(answer, words, place)),
   };
+}
+
+/** A page of its own, where the workshop set the two side by side. */
+function fullComparison(pair: readonly WordedSheet[], { words, records }: PageContext, { root }: PagePlace): { compare?: LinkView } {
+  const chosen = chosenPairs(records.workshop).find(({ colours }) => colours.length === 2 && pair.every(({ sheet }) => colours.includes(sheet.slug)));
+  return chosen === undefined ? {} : { compare: { text: words.pages.compare.fromPair, href: root + pairAddress(chosen) } };
 }
 
 /** The two that the workshop names to lead with; else of one family the two that part most in one white at L* 50. */

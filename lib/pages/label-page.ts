@@ -2,6 +2,7 @@ import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { decimalText } from "../present/number-text.ts";
 import type { LabelPageView } from "../present/paint-views.ts";
+import { standingWord } from "../present/standing-view.ts";
 import { rulingText } from "../present/ruling-text.ts";
 import { asMarkup, type CellView, type ProseSectionView, type TableView } from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
@@ -23,7 +24,7 @@ export function labelPage(context: PageContext, place: PagePlace): LabelPageView
     section("label", text.label.heading, text.label.unsaid, example === undefined ? [] : [labelTable(example, context)]),
     section("pigments", text.pigments.heading, text.pigments.text(sheets.length - mixed.length, sheets.length), mixed.length === 0 ? [] : [mixedTable(text.pigments.caption, mixed, context, place)], mixed.length === 0 ? text.pigments.none : undefined),
     section("names", text.names.heading, text.names.text, namesTable(context)),
-    section("drift", text.drift.heading, text.drift.text, blacks.length === 0 ? [] : [mixedTable(text.drift.caption, blacks, context, place)], blacks.length === 0 ? text.drift.none : undefined),
+    section("drift", text.drift.heading, text.drift.text, blacks.length === 0 ? [] : [driftTable(blacks, context, place)], blacks.length === 0 ? text.drift.none : undefined),
     section("sheet", text.sheet.heading, text.sheet.text, example === undefined ? [] : [factTable(example, context)]),
   ];
   return {
@@ -84,6 +85,24 @@ function mixedTable(caption: string, mixed: readonly WordedSheet[], { words }: P
     columns: [{ head: text.columns.colour }, { head: text.columns.pigments }, { head: text.columns.weakest }],
     rows: mixed.map(({ sheet }): CellView[] => [{ text: sheet.name, href: `${root}colours/${sheet.slug}/` }, { text: pigmentWords(sheet) }, { text: weakestWords(sheet, text) }]),
   };
+}
+
+/** The mixed blacks and greys, with where their sheets say that they go, in the first white that carries it. */
+function driftTable(blacks: readonly WordedSheet[], context: PageContext, place: PagePlace): TableView {
+  const { words } = context;
+  const { drift: text } = words.pages.labelPage;
+  const table = mixedTable(text.caption, blacks, context, place);
+  return {
+    ...table,
+    columns: [...table.columns, { head: text.driftColumn }],
+    rows: table.rows.map((cells, i): CellView[] => [...cells, driftCell(blacks[i]?.sheet, context)]),
+  };
+}
+
+function driftCell(sheet: Sheet | undefined, { words }: PageContext): CellView {
+  const [white] = sheet?.mixture?.whites ?? [];
+  const sentences = (white?.drifts ?? []).flatMap(({ sentences: [first] }) => (first === undefined ? [] : [rulingText(first, words)]));
+  return sentences.length === 0 ? { text: "\u2013", reason: words.pages.labelPage.drift.notReckoned } : { text: sentences.join(" "), standing: standingWord("estimated", words) };
 }
 
 function weakestWords({ permanence: { weakest }, pigments }: Sheet, text: PageContext["words"]["pages"]["labelPage"]["pigments"]): string {

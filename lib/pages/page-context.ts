@@ -2,6 +2,7 @@ import { sourceName } from "../present/source-name.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import type { LinkView } from "../present/views.ts";
 import type { Words } from "../present/words/words.ts";
+import type { TheoryFigure } from "../optics/theory-figure.ts";
 import type { Range } from "../range/range.ts";
 import type { Records } from "../records/records.ts";
 
@@ -12,10 +13,25 @@ export interface PageContext {
   /** In order of slug. */
   readonly sheets: readonly WordedSheet[];
   readonly range: Range;
+  /** What theory says of the range's blacks in its whites: worked out, or taken from the cache, by the first page that asks for it. */
+  readonly theory: () => TheoryFigure;
+  /** In order of slug. */
+  readonly answers: readonly AnswerLink[];
   /** The date to print, YYYY-MM-DD. */
   readonly date: string | undefined;
   /** Of all sheets together. */
   readonly revision: string;
+}
+
+/** An answer as other pages point to it, with its short answer as plain text. */
+export interface AnswerLink {
+  readonly slug: string;
+  readonly question: string;
+  readonly summary: string;
+  /** YYYY-MM-DD. */
+  readonly date?: string;
+  /** Colours that it names. */
+  readonly colours: readonly string[];
 }
 
 /** A page's own place, to make links from. */
@@ -28,6 +44,12 @@ export interface PagePlace {
 
 export function pagePlace(path: string): PagePlace {
   return { path, root: "../".repeat(path.split("/").length - 1) };
+}
+
+/** A page's whole address; nothing where the workshop gives the site none. */
+export function wholeAddress({ records }: Pick<PageContext, "records">, path: string): string | undefined {
+  const { siteAddress } = records.workshop;
+  return siteAddress === undefined ? undefined : new URL(path.replace(/index\.html$/, ""), siteAddress.endsWith("/") ? siteAddress : `${siteAddress}/`).href;
 }
 
 /** A source as a page cites it in passing, linked to the list of sources. */

@@ -7,6 +7,7 @@ import { placeInRange } from "../plots/place-in-range.ts";
 import { sameColourOtherPigment, samePigmentOtherColour } from "../range/range.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { colourCard } from "./colour-card.ts";
+import { compareLinks } from "./compare-pages.ts";
 import { emptySection, textOf, type SheetPage } from "./sheet-parts.ts";
 
 const MOST_CARDS = 4;
@@ -31,7 +32,8 @@ export function rangeSection(page: SheetPage): NeighboursSectionView | undefined
     heading: text.metameric,
     items: inTwoLights.map(({ slug, ruling }) => ({ text: text.metamericPair(bySlug.get(slug)?.name ?? slug, rulingText(ruling, words)) })),
   }];
-  return { ...emptySection("range", words.pages.sections.range), pictures, groups, lists };
+  const compare = { heading: words.pages.compare.besides, links: compareLinks(sheet.slug, context, page.place) };
+  return { ...emptySection("range", words.pages.sections.range), pictures, groups, lists, compare };
 }
 
 function placePicture(page: SheetPage, path: string, title: string, id: string): PictureView | undefined {

@@ -1,6 +1,7 @@
 import type { LinkView, SheetView } from "../present/views.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
+import { answerEntry } from "./answer-entry.ts";
 import { evidenceSection } from "./evidence-section.ts";
 import { dryingPart } from "./drying-part.ts";
 import { handlingSection } from "./handling-section.ts";
@@ -10,6 +11,7 @@ import { labelTextView } from "./label-text.ts";
 import { madeOf, madeOfText } from "./made-of.ts";
 import { notesSection } from "./notes-section.ts";
 import { notationsSection } from "./notations-section.ts";
+import { mixturePart } from "./mixture-part.ts";
 import { oilPart } from "./oil-part.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { permanencePart } from "./permanence-part.ts";
@@ -33,6 +35,8 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
   const hazard = hazardView(sheet.cautions, sheet.cautions, "paste", words, "#handling");
   const range = rangeSection(page);
   const notes = notesSection(page);
+  const mixture = mixturePart(page);
+  const questions = questionsSection(page);
   const head = pageHead(context, place, sheet.name, text.description(sheet.name, madeOfText(sheet, words)));
   const recordDate = sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate);
   return {
@@ -49,16 +53,18 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
     revision: text.revision(revision, recordDate),
     terms: terms(words, ["masstone", "tint", "Munsell", "oil index"]),
-    contents: contents(page, range !== undefined, notes !== undefined),
+    contents: contents(page, { range: range !== undefined, mixture: mixture !== undefined, notes: notes !== undefined, questions: questions !== undefined }),
     whites: whitesSection(page),
     strength: strengthSection(page),
     drying: dryingPart(page),
     permanence: permanencePart(page),
+    ...(mixture === undefined ? {} : { mixture }),
     oil: oilPart(page),
     handling: handlingSection(page),
     pigment: pigmentSection(page),
     ...(notes === undefined ? {} : { notes }),
     ...(range === undefined ? {} : { range }),
+    ...(questions === undefined ? {} : { questions }),
     label: labelTextView(page),
     notations: notationsSection(page),
     evidence: evidenceSection(page),
@@ -70,15 +76,19 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
 }
 
 /** What a colour does in the whites; of a white, that others are let down in it. */
-function oneSentence(sheet: Sheet, { words, sheets }: PageContext): string {
+export function oneSentence(sheet: Sheet, { words, sheets }: PageContext): string {
   const text = words.pages.sheet;
   if (sheet.tints.length > 0) return words.tintSentence(sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })));
   const letDown = coloursLetDownIn(sheet.slug, sheets);
   return letDown.length > 0 ? text.whiteSentence(letDown.length) : text.noSentence;
 }
 
-function contents({ words }: SheetPage, hasRange: boolean, hasNotes: boolean): LinkView[] {
-  const { sections } = words.pages;
-  const absent = new Set([...(hasRange ? [] : ["range"]), ...(hasNotes ? [] : ["notes"])]);
-  return Object.entries(sections).filter(([id]) => !absent.has(id)).map(([id, text]) => ({ text, href: `#${id}` }));
+/** Answers that name the colour. */
+function questionsSection({ context, worded: { sheet }, words, place }: SheetPage): SheetView["questions"] {
+  const naming = context.answers.filter(({ colours }) => colours.includes(sheet.slug));
+  return naming.length === 0 ? undefined : { id: "questions", heading: words.pages.sections.questions, answers: naming.map((answer) => answerEntry(answer, words, place)) };
+}
+
+function contents({ words }: SheetPage, present: Readonly<Record<string, boolean>>): LinkView[] {
+  return Object.entries(words.pages.sections).filter(([id]) => present[id] !== false).map(([id, text]) => ({ text, href: `#${id}` }));
 }

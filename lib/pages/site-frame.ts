@@ -1,5 +1,5 @@
 import type { LinkView, SiteView } from "../present/views.ts";
-import type { PageContext, PagePlace } from "./page-context.ts";
+import { wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
 
 /** The frame of one page: navigation, standing lines, the key to standings. */
 export function siteFrame({ words, records, date, revision }: PageContext, { path, root }: PagePlace): SiteView {
@@ -11,7 +11,7 @@ export function siteFrame({ words, records, date, revision }: PageContext, { pat
     language: words.language,
     root,
     home: { text: workshop.name, href: root === "" ? "./" : root, ...(path === "index.html" ? { current: true } : {}) },
-    nav: [link(pages.nav.colours, "colours/"), link(pages.nav.pigments, "pigments/"), link(pages.nav.methods, "methods/"), link(pages.nav.label, "label/"), link(pages.nav.sources, "sources/"), link(pages.nav.about, "about/")],
+    nav: [link(pages.nav.colours, "colours/"), ...(records.answers.size === 0 ? [] : [link(pages.nav.answers, "answers/")]), link(pages.nav.compare, "compare/"), link(pages.nav.pigments, "pigments/"), link(pages.nav.methods, "methods/"), link(pages.nav.label, "label/"), link(pages.nav.sources, "sources/"), link(pages.nav.about, "about/")],
     words: pages.frame,
     ...(workshop.demonstration === true ? { demonstration: pages.demonstration } : {}),
     ragLine: pages.ragLine,
@@ -24,11 +24,10 @@ export function siteFrame({ words, records, date, revision }: PageContext, { pat
 }
 
 /** What every page says of itself. */
-export function pageHead({ words, records }: PageContext, { path }: PagePlace, heading: string, description: string): { title: string; heading: string; description: string; canonical?: string } {
-  const { siteAddress } = records.workshop;
-  const address = path.replace(/index\.html$/, "");
+export function pageHead(context: PageContext, { path }: PagePlace, heading: string, description: string): { title: string; heading: string; description: string; canonical?: string } {
+  const address = wholeAddress(context, path);
   return {
-    title: words.pages.title(heading, records.workshop.name), heading, description,
-    ...(siteAddress === undefined ? {} : { canonical: new URL(address, siteAddress.endsWith("/") ? siteAddress : `${siteAddress}/`).href }),
+    title: context.words.pages.title(heading, context.records.workshop.name), heading, description,
+    ...(address === undefined ? {} : { canonical: address }),
   };
 }

@@ -6,6 +6,7 @@ import { asMarkup, type CellView, type PictureView, type SectionView, type Table
 import { glazeStrip } from "../plots/glaze-strip.ts";
 import { hidingCurve, type HidingCurve } from "../plots/hiding-curve.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/hiding.ts";
+import { glossPicture, glossTable } from "./gloss-part.ts";
 import { ownColour } from "./own-colour.ts";
 import { emptySection, properties, reasons, type SheetPage } from "./sheet-parts.ts";
 
@@ -15,11 +16,17 @@ export function strengthSection(page: SheetPage): SectionView {
   const text = words.pages.strength;
   return {
     ...emptySection("strength", words.pages.sections.strength),
-    summary: optics.gloss === undefined ? [] : [rulingText(optics.gloss.sentence, words)],
-    properties: properties(page, text.caption, ["optics.tintingStrength", "optics.opacityClass", "optics.contrastRatio", "optics.hidingFilmUm"]),
-    pictures: [glazePicture(page), hidingPicture(page)].filter((picture) => picture !== undefined),
-    tables: tints.some(({ strengthParts }) => strengthParts !== undefined) ? [tubeTable(page)] : [],
-    lists: reasons(page, text.why, optics.reasons),
+    summary: [optics.extender?.sentence, optics.gloss?.sentence].flatMap((sentence) => (sentence === undefined ? [] : [rulingText(sentence, words)])),
+    properties: properties(page, text.caption, [
+      "optics.tintingStrength", "optics.tintingStrengthByVolume", "optics.dispersion.strength", "optics.opacityClass", "optics.contrastRatio", "optics.hidingFilmUm", "optics.coverageCm2PerMl",
+      "optics.extender.fromL", "optics.extender.toL",
+    ]),
+    pictures: [glazePicture(page), hidingPicture(page), glossPicture(page)].filter((picture) => picture !== undefined),
+    tables: [...(tints.some(({ strengthParts }) => strengthParts !== undefined) ? [tubeTable(page)] : []), ...glossTable(page)],
+    lists: [
+      ...reasons(page, words.pages.optics.strength.dispersion, optics.dispersion === undefined ? [] : [optics.dispersion.sentence]),
+      ...reasons(page, text.why, optics.reasons),
+    ],
   };
 }
 
@@ -30,8 +37,8 @@ function tubeTable({ worded: { sheet }, words }: SheetPage): TableView {
     : { text: "\u2013", reason: words.absence(figure) });
   return {
     caption: tubeCaption,
-    columns: [{ head: tubeColumns.white }, { head: tubeColumns.byVolume, numeric: true }, { head: tubeColumns.byMass, numeric: true }],
-    rows: sheet.tints.flatMap(({ white, strengthParts }) => (strengthParts === undefined ? [] : [[{ text: white.name }, cell(strengthParts.byVolume), cell(strengthParts.byMass)]])),
+    columns: [{ head: tubeColumns.white }, { head: tubeColumns.byVolume, numeric: true }, { head: tubeColumns.byMass, numeric: true }, { head: words.pages.optics.strength.byPigment, numeric: true }],
+    rows: sheet.tints.flatMap(({ white, strengthParts }) => (strengthParts === undefined ? [] : [[{ text: white.name }, cell(strengthParts.byVolume), cell(strengthParts.byMass), cell(strengthParts.byPigmentMass)]])),
     note: tubeNote,
   };
 }

@@ -10,7 +10,9 @@ import type { ScreenColour } from "../plots/screen-colour.ts";
 import { inSentence } from "../present/words/en/pages.ts";
 import { coloursLetDownIn } from "./let-down-in.ts";
 import { ownColour } from "./own-colour.ts";
-import { emptySection, terms, type SheetPage } from "./sheet-parts.ts";
+import { isNearNeutral } from "../range/near-neutrals.ts";
+import { WHITES_PATH } from "./catalogue-pages.ts";
+import { emptySection, reasons, terms, type SheetPage } from "./sheet-parts.ts";
 
 /** Width of a ladder where there is room for one line of it [user units]. */
 const WIDE = 640;
@@ -26,6 +28,8 @@ export function whitesSection(page: SheetPage): WhitesSectionView {
     terms: sheet.tints.length === 0 ? [] : terms(words, ["L* a* b*"]),
     whites: sheet.tints.map((tint) => whiteView(tint, page)),
     ...(trail === undefined ? {} : { trail }),
+    ...(isNearNeutral(sheet) ? { further: { text: words.pages.optics.whites.linkToAll, href: `${page.place.root}${WHITES_PATH.replace("index.html", "")}` } } : {}),
+    lists: reasons(page, words.pages.optics.whites.across, sheet.optics.acrossWhites),
   };
 }
 
@@ -50,22 +54,23 @@ function whiteView(tint: TintSection, { words }: SheetPage): WhiteView {
   };
 }
 
-function ladderPicture(tint: TintSection, words: SheetPage["words"]): PictureView | undefined {
-  const ladder = ladderOf(tint, words);
+/** A ladder as one strip; where a page has two, each needs an identifier of its own. */
+export function ladderPicture(tint: TintSection, words: SheetPage["words"], id = "ladder", title = words.pages.whites.ladderTitle(tint.white.name)): PictureView | undefined {
+  const ladder = ladderOf(tint, words, title);
   if (ladder === undefined) return undefined;
   return {
-    svg: asMarkup(ladderStrip({ ...ladder, width: WIDE })),
-    narrow: asMarkup(ladderStrip({ ...ladder, idPrefix: `ladder-narrow-${tint.white.slug}` })),
+    svg: asMarkup(ladderStrip({ ...ladder, idPrefix: `${id}-${tint.white.slug}`, width: WIDE })),
+    narrow: asMarkup(ladderStrip({ ...ladder, idPrefix: `${id}-narrow-${tint.white.slug}` })),
   };
 }
 
 /** A ladder as page and paper draw it; none where no step's colour is known. */
-export function ladderOf({ white, steps, massRatioKind }: TintSection, words: SheetPage["words"]): LadderStrip | undefined {
+export function ladderOf({ white, steps, massRatioKind }: TintSection, words: SheetPage["words"], title = words.pages.whites.ladderTitle(white.name)): LadderStrip | undefined {
   const shown = steps.filter((step) => ownColour(step) !== undefined);
   if (shown.length === 0) return undefined;
   const text = words.pages.whites;
   return {
-    idPrefix: `ladder-${white.slug}`, title: text.ladderTitle(white.name), missing: words.pages.sheet.missing, heading: "", axisLabel: text.stepsCaption(white.name, massRatioKind),
+    idPrefix: `ladder-${white.slug}`, title, missing: words.pages.sheet.missing, heading: "", axisLabel: text.stepsCaption(white.name, massRatioKind),
     description: text.ladderDescription(shown.map((step) => stepWords(step, words))),
     steps: shown.map((step) => ({
       whiteParts: 1 / step.colourShare, label: step.massRatio, colour: ownColour(step), standing: step.standing,
@@ -121,13 +126,7 @@ function trailPicture(page: SheetPage): PictureView | undefined {
 export function trailOf({ worded: { sheet }, words }: SheetPage): TintTrail | undefined {
   const text = words.pages.whites;
   const masstone = trailPoint({ ...sheet.notations.masstone, standing: "measured" });
-  const trails = sheet.tints.flatMap(({ white, steps }): Trail[] => {
-    const sound = steps.filter(({ suspect }) => suspect === undefined);
-    const read = sound.filter(({ standing }) => standing === "measured").flatMap(trailPoint);
-    const predicted = sound.flatMap(trailPoint).map(({ a, b }) => ({ a, b }));
-    if (read.length < 2) return [];
-    return [{ label: inSentence(white.name), points: read, ...(predicted.length > read.length ? { predicted: [...masstone.map(({ a, b }) => ({ a, b })), ...predicted] } : {}) }];
-  });
+  const trails = sheet.tints.flatMap((tint) => whiteTrail(tint, masstone, inSentence(tint.white.name)));
   if (trails.length === 0) return undefined;
   return {
     idPrefix: "trail", title: text.trailTitle, description: text.trailDescription(trails.map(({ label }) => label)),
@@ -135,8 +134,17 @@ export function trailOf({ worded: { sheet }, words }: SheetPage): TintTrail | un
   };
 }
 
+/** Where the let-downs in one white lead, read and predicted; none for fewer than two read. */
+export function whiteTrail({ steps }: TintSection, masstone: ReturnType<typeof trailPoint>, label: string): Trail[] {
+  const sound = steps.filter(({ suspect }) => suspect === undefined);
+  const read = sound.filter(({ standing }) => standing === "measured").flatMap(trailPoint);
+  const predicted = sound.flatMap(trailPoint).map(({ a, b }) => ({ a, b }));
+  if (read.length < 2) return [];
+  return [{ label, points: read, ...(predicted.length > read.length ? { predicted: [...masstone.map(({ a, b }) => ({ a, b })), ...predicted] } : {}) }];
+}
+
 /** A step's place among a* and b*, in its own colour; none where either is not known. */
-function trailPoint(step: Partial<Pick<TintStep, "lab" | "standing">> & Partial<ScreenFigures>): { a: number; b: number; colour: ScreenColour; standing: Standing }[] {
+export function trailPoint(step: Partial<Pick<TintStep, "lab" | "standing">> & Partial<ScreenFigures>): { a: number; b: number; colour: ScreenColour; standing: Standing }[] {
   const lab = step.lab?.["D65/10"];
   const colour = ownColour(step);
   if (colour === undefined || lab === undefined || !isKnown(lab.a) || !isKnown(lab.b)) return [];

@@ -21,7 +21,8 @@ export interface TrailPoint {
   readonly a: number;
   readonly b: number;
   readonly standing: ShownStanding;
-  readonly colour: ScreenColour;
+  /** Absent: the mark is neutral. */
+  readonly colour?: ScreenColour | undefined;
   /** Beside the point where there is room: a ratio or a lightness. */
   readonly label?: string | undefined;
 }
@@ -33,6 +34,8 @@ export interface Trail {
   readonly points: readonly TrailPoint[];
   /** What the fit predicts between and beyond them; absent: the points are joined. */
   readonly predicted?: readonly { readonly a: number; readonly b: number }[] | undefined;
+  /** Points that belong together and lie on no way from one to the next: not joined. */
+  readonly isLoose?: boolean | undefined;
 }
 
 export interface TintTrail extends PictureWords {
@@ -42,6 +45,8 @@ export interface TintTrail extends PictureWords {
   readonly ends: { readonly plusA: string; readonly minusA: string; readonly plusB: string; readonly minusB: string };
   /** One for all sheets that are to be compared; absent: the smallest that holds every point. */
   readonly scale?: TrailScale | undefined;
+  /** Drawn as large as the points and the neutral cross allow, instead of centred on the cross: for near-neutrals, which lie to one side of it. */
+  readonly isFitted?: boolean | undefined;
 }
 
 /**
@@ -58,10 +63,10 @@ export function tintTrailDrawing(params: TintTrail): SvgNode {
   if (trails.every(({ points }) => points.length === 0)) throw refusal("points of a trail", "none", "at least one");
   const farthest = Math.max(...coordinates.map(Math.abs));
   const half = smallestHolding(params.scale === undefined ? TRAIL_SCALES : [params.scale], farthest, "a* or b*");
-  const ticks = ticksEvery(TICK_STEPS[half], [-half, half]);
+  const { a, b, step } = params.isFitted === true ? fittedSquare(trails) : { a: [-half, half] as const, b: [-half, half] as const, step: TICK_STEPS[half] };
   const frame = plotFrame({
     width: pictureWidth(params), top: 0, decimalMark: params.decimalMark, inside: MARK_RADIUS + 2, grid: "both",
-    x: { domain: [-half, half], ticks, label: axes.a }, y: { domain: [-half, half], ticks, label: axes.b },
+    x: { domain: a, ticks: ticksEvery(step, a), label: axes.a }, y: { domain: b, ticks: ticksEvery(step, b), label: axes.b },
   });
   const placed = trails.map((trail) => placedTrail(trail, frame));
   const wishes = placed.map((trail) => nameWish(trail, placed)).concat(placed.flatMap(pointWishes));
@@ -83,6 +88,26 @@ export function tintTrailDrawing(params: TintTrail): SvgNode {
   ]);
 }
 
+/** Sides of a fitted square, and what its ticks count by. */
+const FITTED_SIDES = [{ side: 6, step: 2 }, { side: 8, step: 2 }, { side: 10, step: 2 }, { side: 14, step: 2 }, { side: 20, step: 5 }, { side: 30, step: 5 }, { side: 40, step: 10 }, { side: 80, step: 20 }, { side: 240, step: 40 }] as const;
+/** Between points and edge, in a* or b*. */
+const FITTED_MARGIN = 0.5;
+
+/** The smallest square that holds every point and the neutral cross, whole numbers at its edges. */
+function fittedSquare(trails: readonly Trail[]): { readonly a: readonly [number, number]; readonly b: readonly [number, number]; readonly step: number } {
+  const points = trails.flatMap(({ points: marks, predicted = [] }) => [...marks, ...predicted]);
+  const extent = (values: readonly number[]): [number, number] => [Math.min(0, ...values) - FITTED_MARGIN, Math.max(0, ...values) + FITTED_MARGIN];
+  const [a, b] = [extent(points.map((point) => point.a)), extent(points.map((point) => point.b))];
+  const span = Math.max(a[1] - a[0], b[1] - b[0]);
+  const { side, step } = FITTED_SIDES.find((one) => one.side >= span + 1) ?? { side: 240, step: 40 };
+  // Rounding the edge down moves it by less than the one that the side has to spare.
+  const square = ([low, high]: readonly [number, number]): readonly [number, number] => {
+    const start = Math.floor((low + high - side) / 2 + 0.5);
+    return [start, start + side];
+  };
+  return { a: square(a), b: square(b), step };
+}
+
 interface PlacedTrail {
   readonly trail: Trail;
   readonly marks: readonly { readonly at: Point; readonly point: TrailPoint }[];
@@ -96,6 +121,7 @@ function placedTrail(trail: Trail, { x, y }: PlotFrame): PlacedTrail {
   };
   const marks = trail.points.map((point) => ({ at: place(point), point }));
   if (trail.predicted !== undefined) return { trail, marks, lines: [{ segments: segmentsThrough(trail.predicted.map(place)), dashes: DASHES }] };
+  if (trail.isLoose === true) return { trail, marks, lines: [] };
   const lines = segmentsThrough(marks.map(({ at }) => at)).map((segment, i) => {
     const bothMeasured = marks[i]?.point.standing === "measured" && marks[i + 1]?.point.standing === "measured";
     return { segments: [segment], dashes: bothMeasured ? undefined : DASHES };

@@ -11,7 +11,7 @@ const ESTIMATE_DIGITS = 2;
 export function valueText(row: FigureRow, figure: Known<Amount>, words: Words): string {
   const { value, uncertainty } = figure;
   if (typeof value === "string") return row.kind === "word" ? (words.terms[value] ?? value) : value;
-  if (!isQuantity(value)) return `${value.length}`;
+  if (!isQuantity(value)) return words.series(value.length, significantText(Math.min(...value), 2), significantText(Math.max(...value), 2));
   switch (row.kind) {
     case "share": return `${quantityText(value, (share) => decimalText(share * 100, row.digits), words.about)}\u00a0%`;
     case "significant": return quantityText(value, (number) => significantText(number, isRange(value) ? Math.min(row.digits, ESTIMATE_DIGITS) : row.digits, uncertainty), words.about);

@@ -1,5 +1,9 @@
 import type { Standing } from "../quantities/figure.ts";
 import type { CautionView, HandlingSectionView, HazardView, LabelView } from "./handling-views.ts";
+import type { WhitesPageView } from "./whites-page-views.ts";
+import type { ComparePairView, CompareView } from "./comparison-views.ts";
+import type { AnswerEntryView, AnswerIndexView, AnswerPageView, ReplyView } from "./answer-views.ts";
+import type { MixtureSectionView } from "./mixture-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "./paint-views.ts";
 
 /**
@@ -233,6 +237,8 @@ export interface SheetView extends PageView {
   readonly strength: SectionView;
   readonly drying: SectionView;
   readonly permanence: SectionView;
+  /** Only of colours of two pigments or more. */
+  readonly mixture?: MixtureSectionView;
   readonly oil: OilSectionView;
   readonly handling: HandlingSectionView;
   readonly pigment: PigmentSectionView;
@@ -240,6 +246,10 @@ export interface SheetView extends PageView {
   readonly notes?: ProseSectionView;
   /** Place among the range and neighbours. */
   readonly range?: NeighboursSectionView;
+  /** Answers that name this colour. */
+  readonly questions?: { readonly id: string; readonly heading: string; readonly answers: readonly AnswerEntryView[] };
+  /** A reply to whoever asks about it; the site adds it to the sheet. */
+  readonly reply?: ReplyView;
   /** To copy. */
   readonly label: LabelTextView;
   readonly notations: SectionView;
@@ -277,6 +287,8 @@ export interface WhitesSectionView extends SectionView {
   readonly whites: readonly WhiteView[];
   /** a*b* trail of all whites together. */
   readonly trail?: PictureView;
+  /** Of a near-neutral: to the page of all of them. */
+  readonly further?: LinkView;
 }
 
 export interface WhiteView {
@@ -316,6 +328,8 @@ export interface PigmentSummaryView {
 
 export interface NeighboursSectionView extends SectionView {
   readonly groups: readonly { readonly heading: string; readonly cards: readonly ColourCardView[] }[];
+  /** Ways to see it beside others. */
+  readonly compare?: { readonly heading: string; readonly links: readonly LinkView[] };
 }
 
 export interface EvidenceSectionView extends SectionView {
@@ -348,6 +362,7 @@ export interface ColourCardView {
 export interface CatalogueGridView extends PageView {
   readonly kind: "catalogue-grid";
   readonly lead: readonly string[];
+  readonly compare: LinkView;
   /** This grid and the tables, the current one marked. */
   readonly orders: readonly LinkView[];
   readonly families: readonly {
@@ -380,6 +395,8 @@ export interface HomeView extends PageView {
     readonly colours: readonly [LeadingColourView, LeadingColourView];
     /** Both under the same few properties. */
     readonly comparison?: TableView;
+    /** Where they stand side by side in full. */
+    readonly compare?: LinkView;
   };
   readonly questionsHeading: string;
   /** What the site answers, each linked to where. */
@@ -430,36 +447,6 @@ export interface PigmentPageView extends PageView {
   readonly colours: readonly ColourCardView[];
   /** Said in place of `colours` when no colour is made from it. */
   readonly noColours?: string;
-  readonly terms: readonly TermView[];
-  readonly revision: string;
-}
-
-export interface AnswerEntryView {
-  readonly question: string;
-  readonly href: string;
-  readonly summary: string;
-  readonly date?: string;
-}
-
-export interface AnswerIndexView extends PageView {
-  readonly kind: "answer-index";
-  readonly lead: readonly string[];
-  readonly answers: readonly AnswerEntryView[];
-  /** Said in place of an empty list. */
-  readonly noAnswers?: string;
-}
-
-export interface AnswerPageView extends PageView {
-  readonly kind: "answer";
-  /** The short answer, in reading size. */
-  readonly summary: string;
-  /** Rendered from the record's Markdown, raw HTML escaped. */
-  readonly body: Markup;
-  readonly pictures: readonly PictureView[];
-  /** What the answer relies on, with the figures as they stand now. */
-  readonly claims?: PropertyTableView;
-  readonly coloursHeading: string;
-  readonly colours: readonly ColourCardView[];
   readonly terms: readonly TermView[];
   readonly revision: string;
 }
@@ -515,4 +502,4 @@ export interface NotFoundView extends PageView {
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
   | SheetView | CatalogueGridView | CatalogueTableView | HomeView | PigmentIndexView | PigmentPageView
-  | AnswerIndexView | AnswerPageView | MethodsView | SourcesView | AboutView | LabelPageView | NotFoundView;
+  | AnswerIndexView | AnswerPageView | WhitesPageView | MethodsView | SourcesView | AboutView | LabelPageView | CompareView | ComparePairView | NotFoundView;

@@ -1,11 +1,11 @@
 import { CARD_FACTS, type CardFactName } from "./card-content.ts";
 import { QUIET, type CardGeometry, type CardPlan } from "./card-plan.ts";
-import { cautionFoot, type CautionFoot } from "./caution-foot.ts";
+import { cautionFoot, type CautionFoot, type FootShown } from "./caution-foot.ts";
 import type { Block, Mark } from "./mark.ts";
 import { capitalsToBaselineMm, placedText } from "./set-text.ts";
 import { STANDING_MARK_WIDTH, standingMarks } from "./standing-marks.ts";
 import { swatchPanelBlocks } from "./swatch-panel-blocks.ts";
-import { fittedText, MM_PER_PT, shrinking, wrappedLines, type SetText } from "./text-lines.ts";
+import { fittedText, MM_PER_PT, shrinking, wrappedLines, type Measure, type SetText } from "./text-lines.ts";
 
 /** What a front left to the back. */
 export interface LeftOver {
@@ -20,10 +20,24 @@ export interface Front {
   readonly left: LeftOver;
 }
 
+/** What one try puts on the front, and how tightly. */
+interface Attempt extends FootShown {
+  readonly tightness: number;
+  readonly facts: boolean;
+  readonly sentence: boolean;
+}
+
+const ROOMY: Attempt = { tightness: 1, statements: true, ragsInWords: true, facts: true, sentence: true };
+const at = (...tightnesses: readonly number[]) => (attempt: Attempt): Attempt[] => tightnesses.map((tightness) => ({ ...attempt, tightness }));
+
 /** From roomy to tight; then statements, facts and sentence go to the back, in that order. Symbols, word and rags never do. */
-const TRIES = [1, 0.96, 0.92, 0.88].flatMap((tightness) => [{ tightness, statements: true, facts: true, sentence: true }])
-  .concat([1, 0.96, 0.92, 0.88].map((tightness) => ({ tightness, statements: false, facts: true, sentence: true })))
-  .concat([0.88].flatMap((tightness) => [{ tightness, statements: false, facts: false, sentence: true }, { tightness, statements: false, facts: false, sentence: false }]));
+const TRIES: readonly Attempt[] = [
+  ...at(1, 0.96, 0.92)(ROOMY),
+  ...at(1, 0.96, 0.92)({ ...ROOMY, statements: false }),
+  ...at(1, 0.96, 0.92, 0.88)({ ...ROOMY, statements: false, ragsInWords: false }),
+  ...at(0.92, 0.88)({ ...ROOMY, statements: false, ragsInWords: false, facts: false }),
+  ...at(0.88)({ ...ROOMY, statements: false, ragsInWords: false, facts: false, sentence: false }),
+];
 
 /**
  * A card's front: swatches at the left on their panel; at the right name, what it is
@@ -44,32 +58,36 @@ export function cardFront(plan: CardPlan, geometry: CardGeometry): Front {
 
 interface Column { readonly head: readonly Block[]; readonly rest: readonly Block[] }
 
-function cardColumn(plan: CardPlan, { safeMm, heightMm, type }: CardGeometry, leftMm: number, widthMm: number, attempt: (typeof TRIES)[number]): Column | undefined {
+function cardColumn(plan: CardPlan, { safeMm, heightMm, type }: CardGeometry, leftMm: number, widthMm: number, attempt: Attempt): Column | undefined {
   const { content, measure } = plan;
   const size = (pt: number, floor: number): number => Math.max(floor, pt * type * attempt.tightness);
-  const gap = (mm: number): number => mm * type * attempt.tightness ** 3;
+  const gap = (mm: number): number => mm * type * attempt.tightness ** 2.5;
   const { name, madeOf } = heading(plan, widthMm, type, attempt.tightness);
   const sentence: SetText = { setting: { face: "serif italic", sizePt: size(8, 7), leadingPt: size(8, 7) * 1.2 }, lines: wrappedLines(content.sentence, widthMm, { face: "serif italic", sizePt: size(8, 7) }, measure) };
 
   const nameAt = placedText(name, leftMm, safeMm);
-  const madeAt = placedText(madeOf, leftMm, nameAt.baselineMm + gap(1.9));
+  const madeAt = placedText(madeOf, leftMm, nameAt.baselineMm + gap(2.7));
   const sentenceAt = placedText(sentence, leftMm, madeAt.baselineMm + gap(2.6));
   const afterSentence = attempt.sentence ? sentenceAt.baselineMm : madeAt.baselineMm;
-  const facts = factRows(plan, leftMm, widthMm, afterSentence + gap(2.9), size(7.2, 6.5), attempt.facts ? CARD_FACTS : []);
+  const facts = factRows(plan, leftMm, widthMm, afterSentence + gap(3), size(7.2, 6.5), attempt.facts ? CARD_FACTS : []);
 
-  const foot = cautionFoot(plan, { leftMm, widthMm, bottomMm: heightMm - safeMm, type, statements: attempt.statements });
-  if (!(facts.baselineMm + gap(2.2) <= foot.topMm)) return undefined;
-  const { blocks }: CautionFoot = foot;
+  const foot = cautionFoot(plan, { leftMm, widthMm, bottomMm: heightMm - safeMm, type, shown: attempt });
+  if (!(facts.baselineMm + gap(2.2) <= foot.topMm) || facts.blocks.some((block) => runsInto(block, foot, measure))) return undefined;
   return {
     head: [{ tag: "H2", marks: nameAt.marks }, { tag: "P", marks: madeAt.marks }],
-    rest: [...(attempt.sentence ? [{ tag: "P", marks: sentenceAt.marks } as const] : []), ...facts.blocks, ...blocks],
+    rest: [...(attempt.sentence ? [{ tag: "P", marks: sentenceAt.marks } as const] : []), ...facts.blocks, ...foot.blocks],
   };
+}
+
+/** Whether a row of facts comes into the clear space of the address. */
+function runsInto({ marks }: Block, { address }: CautionFoot, measure: Measure): boolean {
+  return marks.some((mark) => mark.kind === "text" && mark.yMm + 0.21 * mark.sizePt * MM_PER_PT > address.topMm && mark.xMm + measure(mark.text, mark.face, mark.sizePt) > address.leftMm);
 }
 
 /** Name and pigments: large while they fit, then smaller, then in more lines. */
 function heading({ content, measure }: CardPlan, widthMm: number, type: number, tightness: number): { readonly name: SetText; readonly madeOf: SetText } {
   const tight = tightness < 0.9;
-  const oneLine = fittedText(content.name, widthMm, 1, shrinking("serif", 16 * type, 12.5 * type, 1.08), measure);
+  const oneLine = fittedText(content.name, widthMm, 1, shrinking("serif", 15.5 * type, 12.5 * type, 1.08), measure);
   const name = oneLine.lines.length === 1 ? oneLine : fittedText(content.name, widthMm, 2, shrinking("serif", 13 * type * tightness, tight ? 9 : 11 * type, 1.08), measure);
   const madeOf = fittedText(content.madeOf, widthMm, 2, shrinking("sans", 7.4 * type * tightness, tight ? 6 : 7, 1.2), measure);
   return { name, madeOf };
@@ -80,7 +98,7 @@ function factRows({ content, measure }: CardPlan, leftMm: number, widthMm: numbe
   const facts = names.map((name) => content.facts[name]);
   const leadingPt = sizePt * 1.24;
   const labelMm = Math.max(0, ...facts.map(({ name }) => measure(name, "sans", sizePt))) + 1.5;
-  const markMm = STANDING_MARK_WIDTH * sizePt * MM_PER_PT + 0.7;
+  const markMm = STANDING_MARK_WIDTH * sizePt * MM_PER_PT + 0.8;
   const x = leftMm + labelMm + markMm;
   let top = topMm, baselineMm = topMm - 1;
   const blocks = facts.map(({ name, text, standing }): Block => {

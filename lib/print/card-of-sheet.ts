@@ -88,6 +88,7 @@ function cardSentence(sheet: Sheet, tints: readonly CardTint[], { words, sheets 
   const shown = new Set(tints.map(({ section }) => section));
   const told = words.cardSentence((shown.size > 0 ? [...shown] : sheet.tints).map(({ white, sentence }) => ({ white: white.name, ruling: sentence, ...(white.colourIndexName === undefined ? {} : { colourIndexName: white.colourIndexName }) })));
   if (told !== undefined) return told;
+  if (sheet.family === "extender") return text.extender;
   const letDown = coloursLetDownIn(sheet.slug, sheets);
   return letDown.length > 0 ? text.isWhite(letDown.length) : text.noTint;
 }
@@ -102,7 +103,7 @@ function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Langua
     statements: [...hazardStatements, ...supplemental].map((code) => cardStatement(code, languages, sensitisers)),
     precautions: precautionaryStatements.map((code) => cardStatement(code, languages)),
     ...(unknown.length === 0 ? {} : { unknown: text.unknown(unknown) }),
-    ...(!classified ? {} : { basis: cautions.basis === "worked out" ? text.basisWorkedOut(cautions.frame, cautions.edition) : text.basisStated(cautions.frame, cautions.maker === undefined ? "" : words.date(cautions.maker.date)) }),
+    ...(!classified ? {} : { basis: cautions.basis === "worked out" ? words.pages.cards.basisWorkedOut(cautions.frame, cautions.edition) : text.basisStated(cautions.frame, cautions.maker === undefined ? "" : words.date(cautions.maker.date)) }),
   };
 }
 

@@ -19,7 +19,7 @@ export function standingMarks(standing: StandingKind, xMm: number, baselineMm: n
     case "measured": return [{ kind: "path", d: disc(0.24), ...at }];
     case "derived": return [{ kind: "path", d: disc(0.27), strokeWidth: 0.06, ...at }, { kind: "path", d: disc(0.15), ...at }];
     case "estimated": return [{ kind: "path", d: disc(0.24), strokeWidth: 0.07, ...at }];
-    case "stated": return [{ kind: "text", text: "\u201c\u201d", xMm: xMm - 0.02 * em, yMm: baselineMm + 0.06 * em, face: "sans bold", sizePt: sizePt * 0.86 }];
+    case "stated": return [{ kind: "text", text: "\u201c\u201d", xMm: xMm - 0.06 * em, yMm: baselineMm + 0.06 * em, face: "sans bold", sizePt: sizePt * 0.86 }];
     case "not stated": return [{ kind: "path", d: "M-.26 0H.26", strokeWidth: 0.08, ...at }];
   }
 }

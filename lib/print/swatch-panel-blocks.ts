@@ -3,11 +3,13 @@ import { BLEED_MM, N7, QUIET, TEXT_MIN_PT, type CardGeometry, type CardPlan } fr
 import { BLACK, WHITE, type Block, type Mark } from "./mark.ts";
 import { placedText } from "./set-text.ts";
 import { STANDING_MARK_WIDTH, standingMarks } from "./standing-marks.ts";
-import { fittedText, MM_PER_PT, shrinking, wrappedLines } from "./text-lines.ts";
+import { fittedText, MM_PER_PT, shrinking, type SetText } from "./text-lines.ts";
 
 const GAP_MM = 1.6;
 const TINT_HEIGHT = { most: 12, least: 7 };
 const CHIP_LEAST_MM = 13;
+/** From a swatch to the capitals of its caption. */
+const CAPTION_GAP_MM = 1.1;
 
 /** The swatches' panel, from the card's left edge to `widthMm`. */
 export interface SwatchPanel {
@@ -21,43 +23,45 @@ export interface SwatchPanel {
 export function swatchPanelBlocks(plan: CardPlan, { safeMm, heightMm, type }: CardGeometry): SwatchPanel {
   const { content, size, words: { pages: { cards: text } } } = plan;
   const scale = Math.min(1.25, type);
-  const [left, width, swatchHeight] = [safeMm, 28 * scale, 22 * scale];
-  const bottom = heightMm - safeMm;
-  const widthMm = safeMm * 2 - 0.5 + width;
-
-  const foot = sizesFoot(plan, { left, width, bottom, sizePt: 7.4 * Math.min(1.15, type) });
+  const [left, width, bottom] = [safeMm, 28 * scale, heightMm - safeMm];
   const captionPt = 6 * Math.min(1.12, type);
-  const masstoneCaption = captionAt(plan, [captionOf(content.masstone, text.masstone, text.noColour)], content.masstone?.standing ?? "not stated", left, width, safeMm + swatchHeight, captionPt);
-  const tintTop = masstoneCaption.bottomMm + GAP_MM;
+  const captionMm = captionPt * 1.16 * MM_PER_PT;
+  const foot = sizesFoot(plan, { left, width, bottom, sizePt: 7.4 * Math.min(1.15, type) });
   const tintWidth = (width - GAP_MM) / 2;
-  const captionRoom = 0.9 + 2 * captionPt * 1.16 * MM_PER_PT;
-  const room = foot.topMm - GAP_MM - tintTop - captionRoom;
-  const keepsSizes = content.sizes.length === 0 || content.tints.length === 0 || room >= TINT_HEIGHT.least;
+  const tintPt = Math.min(captionPt, ...content.tints.map((tint) => captionSet(plan, tint.white ?? tint.caption, tintWidth, captionPt).setting.sizePt));
+  const tintSets = content.tints.map((tint) => captionSet(plan, tint.white ?? tint.caption, tintWidth, tintPt));
+  const captionRoom = CAPTION_GAP_MM + (1 + Math.max(0, ...tintSets.map(({ lines }) => lines.length))) * captionMm;
+
+  const full = 22 * scale;
+  const tintTop = safeMm + full + CAPTION_GAP_MM + captionMm + GAP_MM;
+  const below = (end: number): number => end - tintTop - captionRoom;
+  const keepsSizes = content.sizes.length === 0 || content.tints.length === 0 || below(foot.topMm - GAP_MM) >= TINT_HEIGHT.least;
   const free = keepsSizes ? foot.topMm - GAP_MM : bottom;
-  const tintHeight = Math.min(TINT_HEIGHT.most * scale, free - tintTop - captionRoom);
-  const tints = content.tints.flatMap((tint, i): Block[] => {
-    const x = left + i * (tintWidth + GAP_MM);
-    const caption = captionAt(plan, [tint.white ?? "", tint.level ?? ""], tint.standing, x, tintWidth, tintTop + tintHeight, captionPt);
-    return [swatchBlock(tint, x, tintTop, tintWidth, tintHeight), { tag: "P", marks: caption.marks }];
-  });
+  const tintHeight = Math.min(TINT_HEIGHT.most * scale, below(free));
   const underTints = content.tints.length === 0 ? tintTop : tintTop + tintHeight + captionRoom + GAP_MM;
   const chipBelow = size.chip && free - underTints >= CHIP_LEAST_MM;
-  const chipInstead = size.chip && !chipBelow;
+  // Without tints the masstone has the panel to itself.
+  const masstoneHeight = content.tints.length > 0 || chipBelow ? full : Math.min(full * 1.45, free - safeMm - CAPTION_GAP_MM - captionMm - 1);
+  const masstoneBox = [left, safeMm, width, masstoneHeight] as const;
+  const masstoneCaption = content.masstone === undefined ? `${text.masstone}: ${text.noColour}` : content.masstone.caption;
   return {
-    widthMm, sizesLeft: !keepsSizes,
+    widthMm: safeMm * 2 - 0.5 + width, sizesLeft: !keepsSizes,
     blocks: [
-      { tag: "Artifact", marks: [{ kind: "box", xMm: -BLEED_MM, yMm: -BLEED_MM, widthMm: widthMm + BLEED_MM, heightMm: heightMm + 2 * BLEED_MM, ink: N7 }] },
-      ...(chipInstead ? [chipBlock(plan, left, safeMm, width, swatchHeight)] : content.masstone === undefined ? [absentBlock(left, safeMm, width, swatchHeight)] : [swatchBlock(content.masstone, left, safeMm, width, swatchHeight)]),
-      { tag: "P", marks: masstoneCaption.marks },
-      ...tints,
-      ...(chipBelow ? [chipBlock(plan, left, underTints, width, Math.min(swatchHeight, free - underTints))] : []),
+      { tag: "Artifact", marks: [{ kind: "box", xMm: -BLEED_MM, yMm: -BLEED_MM, widthMm: safeMm * 2 - 0.5 + width + BLEED_MM, heightMm: heightMm + 2 * BLEED_MM, ink: N7 }] },
+      size.chip && !chipBelow ? chipBlock(plan, ...masstoneBox) : content.masstone === undefined ? absentBlock(...masstoneBox) : swatchBlock(content.masstone, ...masstoneBox),
+      { tag: "P", marks: captionMarks(captionSet(plan, masstoneCaption, width - 2.5, captionPt), content.masstone?.standing ?? "not stated", left, safeMm + masstoneHeight) },
+      ...content.tints.flatMap((tint, i): Block[] => {
+        const x = left + i * (tintWidth + GAP_MM);
+        const set = tintSets[i];
+        if (set === undefined) return [];
+        const name = placedText(set, x, tintTop + tintHeight + CAPTION_GAP_MM);
+        const level = captionMarks({ ...set, lines: [tint.level ?? ""] }, tint.standing, x, name.baselineMm + captionMm - 0.66 * captionPt * MM_PER_PT - CAPTION_GAP_MM);
+        return [swatchBlock(tint, x, tintTop, tintWidth, tintHeight), { tag: "P", marks: [...name.marks, ...level] }];
+      }),
+      ...(chipBelow ? [chipBlock(plan, left, underTints, width, Math.min(full, free - underTints))] : []),
       ...(keepsSizes ? foot.blocks : []),
     ],
   };
-}
-
-function captionOf(swatch: CardSwatch | undefined, masstone: string, noColour: string): string {
-  return swatch === undefined ? `${masstone}: ${noColour}` : swatch.caption;
 }
 
 export function swatchBlock(swatch: CardSwatch, xMm: number, yMm: number, widthMm: number, heightMm: number): Block {
@@ -92,17 +96,16 @@ function chipBlock({ words, measure }: CardPlan, xMm: number, yMm: number, width
   };
 }
 
+/** A caption on one line, smaller where it must be; a name too long for that goes on over. */
+function captionSet({ measure }: CardPlan, text: string, widthMm: number, sizePt: number): SetText {
+  return fittedText(text, widthMm, 1, shrinking("sans", sizePt, TEXT_MIN_PT, 1.16), measure);
+}
+
 /** Standing mark and caption under a swatch. */
-function captionAt({ measure }: CardPlan, lines: readonly string[], standing: CardSwatch["standing"], xMm: number, widthMm: number, swatchBottomMm: number, sizePt: number): { readonly marks: readonly Mark[]; readonly bottomMm: number } {
-  const indent = STANDING_MARK_WIDTH * sizePt * MM_PER_PT + 0.5;
-  const fitted = lines.flatMap((line) => {
-    const set = fittedText(line, widthMm - indent, 1, shrinking("sans", sizePt, TEXT_MIN_PT, 1.16), measure);
-    return set.lines.length <= 1 ? [set] : wrappedLines(line, widthMm - indent, set.setting, measure).map((part) => ({ ...set, lines: [part] }));
-  });
-  const smallest = fitted.reduce((least, { setting }) => (setting.sizePt < least.sizePt ? setting : least), fitted[0]?.setting ?? { face: "sans" as const, sizePt, leadingPt: sizePt * 1.16 });
-  const placed = placedText({ setting: smallest, lines: fitted.flatMap((set) => set.lines) }, xMm + indent, swatchBottomMm + 1.1);
-  const first = placed.marks[0]?.yMm ?? swatchBottomMm;
-  return { marks: [...standingMarks(standing, xMm, first, smallest.sizePt), ...placed.marks], bottomMm: placed.bottomMm };
+function captionMarks(set: SetText, standing: CardSwatch["standing"], xMm: number, swatchBottomMm: number): readonly Mark[] {
+  const { sizePt } = set.setting;
+  const placed = placedText(set, xMm + STANDING_MARK_WIDTH * sizePt * MM_PER_PT + 0.5, swatchBottomMm + CAPTION_GAP_MM);
+  return [...standingMarks(standing, xMm, placed.marks[0]?.yMm ?? swatchBottomMm, sizePt), ...placed.marks];
 }
 
 /** Sizes at the left, prices at the right, up from the bottom. */

@@ -12,7 +12,7 @@ import type { RecordPath } from "./yaml-record.ts";
 export function claimFaults(files: ParsedFiles): Diagnostic[] {
   const languages = files.workshop?.record.languages ?? ["en"];
   const records: Parsed<unknown>[] = [
-    ...(files.workshop === undefined ? [] : [files.workshop]), ...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values(),
+    ...(files.workshop === undefined ? [] : [files.workshop]), ...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values(), ...files.answers.values(),
   ];
   return records.flatMap((parsed) => [
     ...texts(parsed.record, []).flatMap(({ path, text }) => found(text, languages).map((word) => fault(word, parsed.yaml.place(path)))),

@@ -8,6 +8,7 @@ export const CONTENT_FOLDERS = {
   pigments: [".yaml", ".yml"],
   vehicles: [".yaml", ".yml"],
   colours: [".md"],
+  answers: [".md"],
   readings: [".csv", ".txt", ".cgats", ".it8", ".cxf", ".xml"],
   sources: [".yaml", ".yml"],
 } as const;
@@ -63,7 +64,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       take(path, "workshop", files);
     } else if (Object.hasOwn(CONTENT_FOLDERS, name)) {
       takeFolder(path, name as ContentFolder);
-    } else if (name !== "answers" && !/\.(md|txt)$/i.test(name)) {
+    } else if (!/\.(md|txt)$/i.test(name)) {
       fault(path, "entry", name, `workshop.yaml, ${Object.keys(CONTENT_FOLDERS).join("/, ")}/`, "warning");
     }
   }

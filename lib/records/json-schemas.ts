@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { answerSchema } from "./schema/answer.ts";
 import { colourSchema } from "./schema/colour.ts";
 import { pigmentSchema } from "./schema/pigment.ts";
 import { sourceSchema } from "./schema/source.ts";
@@ -13,6 +14,6 @@ export interface NamedSchema {
 
 /** The schemas that records are checked by, as JSON Schema for editors and other programs. */
 export function recordSchemas(): NamedSchema[] {
-  const records = { workshop: workshopSchema, pigment: pigmentSchema, vehicle: vehicleSchema, colour: colourSchema, source: sourceSchema };
+  const records = { workshop: workshopSchema, pigment: pigmentSchema, vehicle: vehicleSchema, colour: colourSchema, source: sourceSchema, answer: answerSchema };
   return Object.entries(records).map(([name, schema]) => ({ name, schema: { title: name, ...z.toJSONSchema(schema, { io: "input" }) } }));
 }

@@ -5,12 +5,14 @@ import { claimFaults } from "./claim-faults.ts";
 import { contentTree } from "./content-tree.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
-import type { Checked, Colour, FilmReading, Records, TintReading } from "./records.ts";
+import type { ChartGrounds, Checked, Colour, FilmReading, Records, TintReading } from "./records.ts";
 import { referenceFaults } from "./references.ts";
+import { pairFaults } from "./pair-faults.ts";
 import { paintFaults } from "./paint-faults.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import type { WorkshopRecord } from "./schema/workshop.ts";
 import { tradeFaults } from "./trade-faults.ts";
 
 export interface LoadedRecords {
@@ -27,23 +29,33 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const colours = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
-  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files), ...pigmentFaults(files), ...paintFaults(files), ...hazardFaults(files), ...claimFaults(files));
+  const grounds = resolvedGrounds(files.workshop, resolver);
+  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files), ...pigmentFaults(files), ...paintFaults(files), ...hazardFaults(files), ...claimFaults(files), ...pairFaults(files));
 
   const sorted = inOrder(diagnostics);
   if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error")) return { diagnostics: sorted };
-  const newestDate = [...datesOf([files.workshop, ...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values(), ...files.sources.values()].map(({ record }) => record))].sort().at(-1);
+  const newestDate = [...datesOf([files.workshop, ...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values(), ...files.sources.values(), ...files.answers.values()].map(({ record }) => record))].sort().at(-1);
   return {
     diagnostics: sorted,
     records: {
       workshop: files.workshop.record,
       workshopPlace: files.workshop.yaml.place,
+      ...(grounds === undefined ? {} : { grounds }),
       pigments: checked(files.pigments),
       vehicles: checked(files.vehicles),
       colours: new Map(colours.map((colour) => [colour.slug, colour])),
       sources: bibliography(files),
+      answers: new Map([...files.answers].map(([slug, { file, record, yaml, body, bodyLine }]) => [slug, { slug, file, record, body, bodyLine, place: yaml.place }])),
       ...(newestDate === undefined ? {} : { newestDate }),
     },
   };
+}
+
+function resolvedGrounds(workshop: Parsed<WorkshopRecord> | undefined, { resolve }: ReadingResolver): ChartGrounds | undefined {
+  const forms = workshop?.record.grounds;
+  if (workshop === undefined || forms === undefined) return undefined;
+  const [black, white] = (["black", "white"] as const).map((ground) => resolve(forms[ground], workshop.yaml, ["grounds", ground]));
+  return black?.form === "spectrum" && white?.form === "spectrum" ? { black, white } : undefined;
 }
 
 function resolvedColour({ slug, file, record, yaml, body }: Parsed<ColourRecord>, { resolve }: ReadingResolver): Colour {

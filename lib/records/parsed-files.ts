@@ -4,6 +4,7 @@ import type { ContentFile, ContentFolder, ContentTree } from "./content-tree.ts"
 import { fileFault } from "./file-fault.ts";
 import { frontMatter } from "./front-matter.ts";
 import { parseReadingFile, type ReadingFile } from "./readings/reading-file.ts";
+import { answerSchema, type AnswerRecord } from "./schema/answer.ts";
 import { colourSchema, type ColourRecord } from "./schema/colour.ts";
 import { pigmentSchema, type PigmentRecord } from "./schema/pigment.ts";
 import { sourceSchema, type SourceRecord } from "./schema/source.ts";
@@ -29,6 +30,7 @@ export interface ParsedFiles {
   readonly vehicles: ReadonlyMap<string, Parsed<VehicleRecord>>;
   readonly colours: ReadonlyMap<string, Parsed<ColourRecord>>;
   readonly sources: ReadonlyMap<string, Parsed<SourceRecord>>;
+  readonly answers: ReadonlyMap<string, Parsed<AnswerRecord>>;
   /** By file name without ending; a file that could not be read whole is kept as undefined, so that it is complained of once. */
   readonly readings: ReadonlyMap<string, { readonly file: string; readonly reading: ReadingFile | undefined }>;
   /** Slugs of files that are there but have faults, `pigments/` for a folder that could not be read: a reference to one is not a second fault. */
@@ -108,6 +110,7 @@ export function parsedFiles({ files, unread }: Pick<ContentTree, "files" | "unre
     vehicles: folder("vehicles", vehicleSchema),
     colours: folder("colours", colourSchema),
     sources: folder("sources", sourceSchema),
+    answers: folder("answers", answerSchema),
     readings: readingFiles(),
     faulty,
   };

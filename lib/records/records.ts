@@ -2,6 +2,7 @@ import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
+import type { AnswerRecord } from "./schema/answer.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
 import type { Geometry, RatioKind } from "./schema/terms.ts";
@@ -65,6 +66,12 @@ export interface FilmReading {
   readonly reading: Reading;
 }
 
+/** What films are drawn down on, as read by itself. */
+export interface ChartGrounds {
+  readonly black: SpectrumReading;
+  readonly white: SpectrumReading;
+}
+
 /** A checked record with its slug and the file it was read from. */
 export interface Checked<R> {
   readonly slug: string;
@@ -82,15 +89,27 @@ export interface Colour extends Checked<ColourRecord> {
   readonly films: readonly FilmReading[];
 }
 
+/** An answer to a customers' question, with the places of what it says, since its claims are held only when the sheets are there. */
+export interface Answer extends Checked<AnswerRecord> {
+  /** Markdown with shortcodes, as written, and the line of the file on which it begins. */
+  readonly body: string;
+  readonly bodyLine: number;
+  /** The place of a value of its front matter. */
+  readonly place: (path: RecordPath) => Diagnostic["place"];
+}
+
 /** A workshop's checked records: every reference in them leads somewhere. Maps are in order of slug. */
 export interface Records {
   readonly workshop: WorkshopRecord;
   /** Where in workshop.yaml a value stands. */
   readonly workshopPlace: Checked<WorkshopRecord>["place"];
+  /** The bare halves of the workshop's own opacity chart. */
+  readonly grounds?: ChartGrounds;
   readonly pigments: ReadonlyMap<string, Checked<PigmentRecord>>;
   readonly vehicles: ReadonlyMap<string, Checked<VehicleRecord>>;
   readonly colours: ReadonlyMap<string, Colour>;
   readonly sources: ReadonlyMap<SourceKey, Source>;
+  readonly answers: ReadonlyMap<string, Answer>;
   /** The newest date in any record; absent when none is dated. */
   readonly newestDate?: string;
 }

@@ -42,6 +42,20 @@ export function referenceFaults(files: ParsedFiles, builtInSources: ReadonlySet<
   if (workshop?.record.vehicle !== undefined) refer(workshop, ["vehicle"], workshop.record.vehicle, ["vehicles"]);
   if (workshop?.record.strengthReference !== undefined) refer(workshop, ["strengthReference"], workshop.record.strengthReference, ["colours"]);
   workshop?.record.leadingPair?.forEach((slug, i) => refer(workshop, ["leadingPair", i], slug, ["colours"]));
+  workshop?.record.pairs?.forEach((pair, i) => {
+    const at = Array.isArray(pair) ? ["pairs", i] : ["pairs", i, "colours"];
+    (Array.isArray(pair) ? pair : pair.colours).forEach((slug, j) => refer(workshop, [...at, j], slug, ["colours"]));
+  });
+  for (const answer of files.answers.values()) {
+    answer.record.colours?.forEach((slug, i) => refer(answer, ["colours", i], slug, ["colours"]));
+    answer.record.reply?.colours?.forEach((slug, i) => refer(answer, ["reply", "colours", i], slug, ["colours"]));
+    answer.record.claims?.forEach((claim, i) => {
+      for (const key of ["lowestOf", "highestOf"] as const) {
+        const rivals: unknown = key in claim ? (claim as Record<string, unknown>)[key] : undefined;
+        if (Array.isArray(rivals)) rivals.forEach((slug: string, j) => refer(answer, ["claims", i, key, j], slug, ["colours"]));
+      }
+    });
+  }
   for (const record of [...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values()]) {
     for (const { path, key } of sourceKeys(record.record, [])) refer(record, path, key, ["sources"]);
   }

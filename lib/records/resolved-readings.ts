@@ -100,7 +100,9 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
     const named = namedFile(form, yaml, path);
     const columns = named && namedColumns(form, named, yaml, path);
     if (named === undefined || columns === undefined) return undefined;
-    const defaults = workshop?.readings;
+    // A faulty workshop.yaml is told of once, not again at every reading that may rest on it.
+    if (workshop === undefined) return undefined;
+    const defaults = workshop.readings;
     const geometry = form.geometry ?? geometryOf(columns) ?? defaults?.geometry;
     if (geometry === undefined) {
       return complain(yaml, path, { rule: "records/geometry", subject: "geometry", actual: "nothing", expected: "45/0 | d/8 included | d/8 excluded, here or under readings in workshop.yaml" });

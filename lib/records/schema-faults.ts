@@ -28,12 +28,20 @@ function faults(issue: Issue, above: RecordPath, schema: z.ZodType, record: Yaml
   const found = valueAt(record.data, path);
   const allowed = issue.code === "invalid_value" ? issue.values.map(String) : [];
   const near = typeof found === "string" ? nearestWord(found, allowed) : undefined;
-  const hint = scaleHint(path, found) ?? (near === undefined ? undefined : `nearest known word \`${near}\``);
+  const hint = scaleHint(path, found) ?? formHint(issue, found) ?? (near === undefined ? undefined : `nearest known word \`${near}\``);
   return [{
     severity: "error", rule: "records/schema", place: record.place(path), subject,
     actual: printedValue(found), expected: expectation(issue),
     ...(hint === undefined ? {} : { hint }),
   }];
+}
+
+/** How the same thing is written right, where only its form is wrong. */
+function formHint(issue: Issue, found: unknown): string | undefined {
+  if (issue.code !== "invalid_type") return undefined;
+  if (issue.expected === "string" && typeof found === "number") return `in quotes: "${found}"`;
+  const isPair = Array.isArray(found) && found.length === 2 && found.every((end) => typeof end === "number");
+  return isPair && issue.expected === "number" ? `a range is { value: [${found.join(", ")}] }` : undefined;
 }
 
 /** More keys than this are a hint and no expectation. */

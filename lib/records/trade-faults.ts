@@ -44,11 +44,11 @@ function ratioFaults({ record }: Parsed<{ tints?: readonly { massRatio: string; 
 }
 
 /** Addresses below colours/ that the catalogue's own pages have. */
-const CATALOGUE_PAGE = /^by-/;
+const CATALOGUE_PAGE = /^by-|^in-the-whites$/;
 
 /** A name of the catalogue's, a white that is the colour itself, a drier or thinner in place of an oil. */
 function selfFaults({ slug, record }: Parsed<ColourRecord>, { vehicles }: ParsedFiles, complain: (path: RecordPath, fault: Fault) => void): void {
-  if (CATALOGUE_PAGE.test(slug)) complain([], { rule: "records/slug", subject: "file name", actual: slug, expected: "one that does not begin with by-, which the catalogue's own pages do" });
+  if (CATALOGUE_PAGE.test(slug)) complain([], { rule: "records/slug", subject: "file name", actual: slug, expected: "a name that none of the catalogue's own pages has: by- and what follows, in-the-whites" });
   record.tints?.forEach(({ white }, i) => {
     if (white === slug) complain(["tints", i, "white"], { rule: "records/tint", subject: "white", actual: white, expected: "another colour than the one let down" });
   });

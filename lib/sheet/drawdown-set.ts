@@ -35,7 +35,10 @@ export function drawdownSet(colour: Colour, records: Records): DrawdownSet {
     const { masstone } = whiteColour(slug, records);
     return masstone === undefined ? [] : [{ slug, masstone: opticsReading(masstone) }];
   });
+  const tintsWithout = colour.tints.filter(({ reading }) => !isSpectrum(reading));
+  const masstoneWithout = colour.masstone !== undefined && !isSpectrum(colour.masstone);
   return {
+    ...(masstoneWithout || tintsWithout.length > 0 ? { withoutSpectrum: { masstone: masstoneWithout, tints: tintsWithout.map((tint) => ({ id: tintId(tint), white: tint.white })) } } : {}),
     ...(colour.masstone !== undefined && isSpectrum(colour.masstone) ? { masstone: opticsReading(colour.masstone) } : {}),
     whites,
     tints: spectral.map((tint): Tint => ({

@@ -1,3 +1,4 @@
+import { suppliersTraces } from "../hazard/as-supplied.ts";
 import type { HazardFrame, PaintForm } from "../hazard/frame.ts";
 import { labelElements } from "../hazard/label-elements.ts";
 import type { Ingredient, Mixture } from "../hazard/mixture.ts";
@@ -23,7 +24,9 @@ type Liquid = Pick<Mixture, "flashPointC" | "initialBoilingPointC" | "kinematicV
 function handledPart(slug: string, record: { readonly name: string; readonly safetyDataSheet?: string | undefined } | undefined, ingredients: readonly Ingredient[], form: PaintForm, liquid: Liquid, { workshop }: Records): HandledPart {
   const frame: HazardFrame = workshop.frame ?? "EU CLP";
   // Whoever works with it here is at work: what only a public sale calls for stays away.
-  const elements = labelElements({ ingredients, form, frame, publicSale: false, ...liquid });
+  const reckoned = labelElements({ ingredients, form, frame, publicSale: false, ...liquid });
+  const [only, ...others] = ingredients;
+  const elements = only === undefined || others.length > 0 ? reckoned : { ...reckoned, traces: suppliersTraces(reckoned.traces, only.slug) };
   const printed = printedElements(elements);
   // That a data sheet can be had is for those whom it is sold to.
   const supplemental = printed.supplemental.filter((code) => code !== "EUH210");

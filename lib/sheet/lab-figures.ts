@@ -13,7 +13,7 @@ export interface Origin {
 }
 
 /** A figure of a colour notation, which sums and tables give rather than arithmetic on figures. */
-export function notationFigure<V extends number | string>(value: V, unit: string, origin: Origin, uncertainty?: number): Figure<V> {
+export function notationFigure<V extends number | string | readonly number[]>(value: V, unit: string, origin: Origin, uncertainty?: number): Figure<V> {
   const figure = rootFigure("measured", value, { unit, method: origin.method, source: origin.source, inputs: origin.inputs, uncertainty });
   return { ...figure, standing: origin.standing, restsOn: origin.restsOn };
 }

@@ -34,7 +34,7 @@ export function oilSection(colour: Colour, parts: readonly PigmentPart[], vehicl
     (v) => criticalPigmentVolumeConcentration(v.oilAbsorption, v.pigmentDensity));
   const effective = workedOut({ name: "CPVC x dispersion factor", unit: "1", standing: "estimated", source: "practice-formulation" },
     { cpvc: placed("oil.cpvc", cpvc), factor: placed("oil.dispersionFactor", opened.factor) }, (v) => effectiveCpvc(v.cpvc, v.factor));
-  const { pvc, paintDensity, volumeSolids } = paintVolumes({ oilIndex, oilDensity, pigmentDensity }, additions);
+  const { pvc, paintDensity, pigmentMassFraction, volumeSolids } = paintVolumes({ oilIndex, oilDensity, pigmentDensity }, additions);
   const reduced = (path: string, critical: Figure<Quantity>): Figure<Quantity> => workedOut({ name: "PVC / CPVC", unit: "1", source: "bierwagen-hay-1975" },
     { pvc: placed("oil.pvc", pvc), cpvc: placed(path, critical) }, (v) => reducedPvc(v.pvc, v.cpvc));
   const effectiveReducedPvc = reduced("oil.effectiveCpvc", effective);
@@ -51,7 +51,7 @@ export function oilSection(colour: Colour, parts: readonly PigmentPart[], vehicl
     oilVolumeFraction: workedOut({ name: "1 - PVC", unit: "1" }, { pvc: placed("oil.pvc", pvc) }, (v) => 1 - v.pvc),
     reducedPvc: reduced("oil.cpvc", cpvc),
     effectiveReducedPvc,
-    paintDensityGPerCm3: paintDensity, volumeSolids,
+    paintDensityGPerCm3: paintDensity, pigmentMassFraction, volumeSolids,
     finish: finish.figure, gloss60,
     body: recordedWord(colour.record.body, `colours.${colour.slug}.body`),
     oilSeparation: recordedWord(colour.record.oilSeparation, `colours.${colour.slug}.oilSeparation`),

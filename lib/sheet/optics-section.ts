@@ -1,39 +1,58 @@
-import { expectedDispersionRuling } from "../optics/dispersion.ts";
-import { glossDepth, type Depth } from "../optics/gloss-depth.ts";
-import { FINE_CARBON_NAMES } from "../formulation/particle-class.ts";
-import { isRuling } from "../quantities/ruling.ts";
+import { EQUAL_LIGHTNESSES } from "../optics/equal-lightness.ts";
+import { notLetDownRuling, whitesRuling } from "../optics/tint-ruling.ts";
+import { isKnown } from "../quantities/figure.ts";
+import type { Ruling } from "../quantities/ruling.ts";
 import type { Colour, Records } from "../records/records.ts";
-import { opticsReading } from "./drawdown-set.ts";
+import { dispersionFigures } from "./dispersion-section.ts";
+import { whiteColour } from "./drawdown-set.ts";
+import { extenderFigures } from "./extender-section.ts";
+import { fitFigures } from "./fit-section.ts";
+import { glossFigures } from "./gloss-section.ts";
 import { hiding } from "./hiding.ts";
-import { notationFigure, type Origin } from "./lab-figures.ts";
-import type { GlossDepthFigures, OpticsSection, PigmentPart } from "./sheet.ts";
+import type { OilSection } from "./paint-sections.ts";
+import type { EqualLightness, OpticsSection, PigmentPart, TintSection } from "./sheet.ts";
+import { HARDLY_ANY_WHITE } from "./strength-parts.ts";
 import { tintingStrength, type Fits } from "./strength.ts";
+import { weighedAs } from "./weighed-paint.ts";
 
-/** Strength, hiding, glaze, and what gloss does to depth. */
-export function opticsSection(colour: Colour, parts: readonly PigmentPart[], fits: Fits, records: Records): OpticsSection {
-  const strength = tintingStrength(colour, fits, records);
-  const { reasons, ...hidden } = hiding(colour);
+/** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
+export function opticsSection(colour: Colour, parts: readonly PigmentPart[], tints: readonly TintSection[], oil: OilSection, family: string | undefined, fits: Fits, records: Records): OpticsSection {
+  const strength = tintingStrength(colour, weighedAs(oil, ""), fits, records);
+  const { reasons, ...hidden } = hiding(colour, { path: "oil.volumeSolids", figure: oil.volumeSolids }, records);
   const gloss = glossFigures(colour);
-  const carbon = parts.some(({ colourIndexName }) => colourIndexName !== undefined && FINE_CARBON_NAMES.includes(colourIndexName));
+  const extender = extenderFigures(colour, family, fits, records);
+  const dispersion = dispersionFigures(colour, parts, fits, records);
+  const fit = fits.get(colour.slug);
   return {
-    tintingStrength: strength.figure, ...hidden,
+    tintingStrength: strength.byMass, tintingStrengthByVolume: strength.byVolume, ...hidden,
     ...(gloss === undefined ? {} : { gloss }),
-    reasons: [...strength.reasons, ...reasons, ...(colour.record.dispersion === "mulled" ? [expectedDispersionRuling(carbon)] : [])],
+    ...(extender === undefined ? {} : { extender }),
+    ...(dispersion.figures === undefined ? {} : { dispersion: dispersion.figures }),
+    acrossWhites: acrossWhites(tints, records),
+    ...(fit?.kind === "fit" ? { fit: fitFigures(fit, records) } : {}),
+    reasons: [...strength.reasons, ...reasons, ...dispersion.reasons],
   };
 }
 
-/** Glossy against matte, gloss excluded as the eye does it; nothing where the reading can't tell. */
-function glossFigures({ masstone }: Colour): GlossDepthFigures | undefined {
-  if (masstone?.form !== "spectrum") return undefined;
-  const depths = glossDepth(opticsReading(masstone));
-  if (isRuling(depths)) return undefined;
-  const origin: Origin = { standing: "derived", restsOn: "measured", method: "surface light of an oil film taken off and put on", source: "saunderson-1942" };
-  const seen = (finish: Depth["finish"]): Depth | undefined => depths.depths.find((depth) => depth.finish === finish && depth.specular === "excluded");
-  const [glossy, matte] = [seen("glossy"), seen("matte")];
-  if (glossy === undefined || matte === undefined) return undefined;
-  return {
-    sentence: depths.ruling,
-    glossyL: notationFigure(glossy.L[0], "1", origin), matteL: notationFigure(matte.L[0], "1", origin),
-    glossyValue: notationFigure(glossy.value[0], "1", origin), matteValue: notationFigure(matte.value[0], "1", origin),
-  };
+/** What the white makes of the colour at each L* that two whites reach, and in which whites of the range it was not let down. */
+function acrossWhites(tints: readonly TintSection[], records: Records): Ruling[] {
+  if (tints.length === 0) return [];
+  const compared = EQUAL_LIGHTNESSES.flatMap((L): Ruling[] => {
+    const reached = tints.flatMap(({ white, atL }) => {
+      const at = atL[String(L) as EqualLightness];
+      return at === undefined || !isKnown(at.a) || !isKnown(at.b) || !isKnown(at.massRatio) || at.massRatio.value > HARDLY_ANY_WHITE ? [] : [{ white: white.name, a: at.a.value, b: at.b.value }];
+    });
+    return reached.length < 2 ? [] : [whitesRuling(L, reached)];
+  });
+  const letDownIn = new Set(tints.map(({ white }) => white.name));
+  const without = notLetDownRuling(whitesOfTheRange(records).filter((name) => !letDownIn.has(name)));
+  return [...compared, ...(without === undefined ? [] : [without])];
+}
+
+/** Names of the whites that some colour was let down in, and of every paint of that family. */
+function whitesOfTheRange(records: Records): string[] {
+  const colours = [...records.colours.values()];
+  const used = colours.flatMap(({ tints }) => tints.map(({ white }) => white));
+  const whites = colours.filter(({ record }) => record.family === "white").map(({ slug }) => slug);
+  return [...new Set([...used, ...whites].map((slug) => whiteColour(slug, records).name))].sort();
 }

@@ -25,6 +25,8 @@ export interface OilSection {
   /** PVC over effective CPVC: what the finish is judged by. */
   readonly effectiveReducedPvc: Figure<Quantity>;
   readonly paintDensityGPerCm3: Figure<Quantity>;
+  /** Share of the wet paint's mass that is dry pigment: between a ratio of paints and one of pigments. */
+  readonly pigmentMassFraction: Figure<Quantity>;
   /** Share of the wet paint's volume that stays in the film. */
   readonly volumeSolids: Figure<Quantity>;
   readonly finish: Figure<string>;

@@ -8,6 +8,7 @@ import type { AdditionPart } from "./sheet.ts";
 export interface PaintVolumes {
   readonly pvc: Figure<Quantity>;
   readonly paintDensity: Figure<Quantity>;
+  readonly pigmentMassFraction: Figure<Quantity>;
   readonly volumeSolids: Figure<Quantity>;
 }
 
@@ -32,6 +33,10 @@ export function paintVolumes(paint: PaintInputs, additions: readonly AdditionPar
       return pigmentVolumeConcentration(pigment.massG, pigment.densityGPerCm3, massG, massG / volumeMl);
     }),
     paintDensity: workedOut({ name: "mass / volume of all that is in it", unit: "g/cm3" }, inputs(paint, additions), (v) => paintDensityGPerCm3(components(v, additions))),
+    pigmentMassFraction: workedOut({ name: "mass of dry pigment / mass of all that is in it", unit: "1" }, massInputs(paint, additions), (v) => {
+      const massG = additions.reduce((sum, { slug }) => sum + (v[`percent ${slug}`] ?? NaN) / 100, 1) * (v["oilIndex"] ?? NaN);
+      return 100 / (100 + massG);
+    }),
     volumeSolids: workedOut({ name: "volume of all but thinner / volume of the wet paint", unit: "1" }, inputs(paint, additions), (v) => volumeSolids(components(v, additions))),
   };
 }
@@ -45,6 +50,11 @@ export function inputs(paint: PaintInputs, additions: readonly AdditionPart[]): 
       [`density ${slug}`, { path: `additions.${slug}.densityGPerCm3`, figure: densityGPerCm3 }],
     ])),
   };
+}
+
+/** The same without densities. */
+function massInputs({ oilIndex }: PaintInputs, additions: readonly AdditionPart[]): Record<string, Placed<Quantity>> {
+  return { oilIndex, ...Object.fromEntries(additions.map(({ slug, percentOfOil }) => [`percent ${slug}`, { path: `additions.${slug}.percentOfOil`, figure: percentOfOil }])) };
 }
 
 /** 100 g of pigment with its oil and additions; the pigment first. */

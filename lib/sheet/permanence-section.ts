@@ -3,12 +3,14 @@ import { expectedContradiction } from "../permanence/expected-contradiction.ts";
 import { statedContradiction, weakestForm, type FormRating } from "../permanence/exposure.ts";
 import { greyScaleRuling } from "../permanence/grey-scale.ts";
 import { labelLightfastness, suitabilityRuling } from "../permanence/lightfastness-on-label.ts";
+import { leastLightfast } from "../permanence/least-lightfast.ts";
 import { permanenceRuling, type PermanencePigment, type PermanenceRuling, type StatedCategory } from "../permanence/permanence-ruling.ts";
 import { sensitivityRulings } from "../permanence/sensitivity.ts";
 import { isKnown, notStated, rootFigure, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import type { Colour, Records } from "../records/records.ts";
+import { fadingComponents } from "./fading-components.ts";
 import { permanenceForms } from "./permanence-forms.ts";
 import type { PermanenceBasis, PermanenceSection } from "./paint-sections.ts";
 import type { PigmentPart } from "./sheet.ts";
@@ -24,7 +26,10 @@ export function permanenceSection(colour: Colour, parts: readonly PigmentPart[],
   const stated = colour.record.lightfastness;
   const ruling = permanenceRuling({ pigments, exposures, ...(stated === undefined ? {} : { stated }) });
   const byPigments = permanenceRuling({ pigments, exposures: [] });
-  const weakest = parts.length > 1 ? byPigments.weakest : [];
+  // A paint of one of its pigments that changed when it was exposed tells more than two words that agree.
+  const told = parts.length > 1 ? leastLightfast(fadingComponents(parts, records)) : undefined;
+  const byExposure = told?.rule === "least-lightfast-by-exposure" ? told : undefined;
+  const weakest = parts.length <= 1 ? [] : byExposure === undefined ? byPigments.weakest : (byExposure.values["pigments"] as readonly string[]);
   const wanting = [`colours.${colour.slug}.exposures`];
   const wool = blueWoolFigure(parts.map(({ slug }) => statedOf(slug)), parts.length, parts.filter(({ slug }) => statedOf(slug)?.blueWool === undefined).map(({ slug }) => `pigments.${slug}.lightfastness.blueWool`));
   return {
@@ -41,9 +46,10 @@ export function permanenceSection(colour: Colour, parts: readonly PigmentPart[],
     forms: permanenceForms(colour, ruling.forms, stated),
     weakest,
     reasons: [
-      ...ruling.reasons.filter(({ rule }) => !AGAINST_STATED.has(rule)),
+      ...ruling.reasons.filter(({ rule }) => !AGAINST_STATED.has(rule) && (byExposure === undefined || !OF_STATED.has(rule))),
+      ...(byExposure === undefined ? [] : [byExposure]),
       ...(ruling.deltaEab === undefined ? [] : [greyScaleRuling(ruling.deltaEab).reason]),
-      ...(ruling.basis === "exposed" && weakest.length > 0 ? byPigments.reasons.filter(({ rule }) => OF_MIXTURE.has(rule)) : []),
+      ...(ruling.basis === "exposed" && weakest.length > 0 ? byPigments.reasons.filter(({ rule }) => OF_MIXTURE.has(rule) && (byExposure === undefined || !OF_STATED.has(rule))) : []),
       ...(isKnown(wool) ? [customaryCategory(blueWool(midpoint(wool.value))).reason] : []),
       ...suitability(ruling),
     ],
@@ -57,6 +63,8 @@ type PigmentLightfastness = { category?: "I" | "II" | "III" | "IV" | "V" | undef
 
 /** Rules that tell of an exposure against a statement: the section keeps them apart. */
 const AGAINST_STATED: ReadonlySet<string> = new Set(["exposure-better-than-stated", "exposure-worse-than-stated"]);
+/** Of two pigments as stated: overtaken where one of them was exposed and changed. */
+const OF_STATED: ReadonlySet<string> = new Set(["weakest-pigment-decides", "pigments-alike"]);
 /** Which of its pigments a mixture depends on holds beside an exposure of the mixture too. */
 const OF_MIXTURE: ReadonlySet<string> = new Set(["weakest-pigment-decides", "pigments-alike", "lightfastness-of-pigment-unknown"]);
 

@@ -7,6 +7,8 @@ import type { DrierMetal } from "../drying/added-drier.ts";
 import type { Oil } from "../formulation/vehicle-density.ts";
 import type { Dispersion, Family, Geometry, RatioKind, VehicleKind } from "../records/schema/terms.ts";
 import type { CautionsSection, OfferSection } from "./handling-sections.ts";
+import type { DispersionFigures, ExtenderFigures, FitFigures, GlossDepthFigures } from "./optics-figures.ts";
+import type { MixtureSection } from "./mixture-figures.ts";
 import type { BatchSection, DryingSection, FillSection, OilSection, PermanenceSection } from "./paint-sections.ts";
 
 /**
@@ -27,6 +29,8 @@ export interface Sheet {
   readonly notations: { readonly masstone?: MasstoneNotations };
   readonly tints: readonly TintSection[];
   readonly optics: OpticsSection;
+  /** Of colours of two pigments or more. */
+  readonly mixture?: MixtureSection;
   readonly oil: OilSection;
   /** Absent where oil, density or parts are not known: then nothing can be weighed out. */
   readonly batch?: BatchSection;
@@ -146,31 +150,35 @@ export interface TintSection {
   readonly sentence: Ruling;
   /** Why nothing is predicted between the measured steps, where nothing is. */
   readonly refusal?: Ruling;
-  readonly strengthParts?: { readonly byMass: Figure<Quantity>; readonly byVolume: Figure<Quantity> };
+  /** White to one part of the colour at L* 50: of paint by mass and by volume, and of the dry pigment in them by mass. */
+  readonly strengthParts?: { readonly byMass: Figure<Quantity>; readonly byVolume: Figure<Quantity>; readonly byPigmentMass: Figure<Quantity> };
 }
 
 export interface OpticsSection {
+  /** Beside the workshop's reference: by mass, and tube to tube. */
   readonly tintingStrength: Figure<Quantity>;
+  readonly tintingStrengthByVolume: Figure<Quantity>;
   readonly contrastRatio: Figure<Quantity>;
   readonly hidingFilmUm: Figure<Quantity>;
+  /** Of a millilitre from the tube, in a film that just hides. */
+  readonly coverageCm2PerMl: Figure<Quantity>;
   readonly opacityClass: Figure<string>;
   /** The colour in films over white, thinnest first: its undertone. */
   readonly glaze?: readonly GlazeStep[];
   /** For the hiding curve, as worked out from its films. */
   readonly hidingCurve?: readonly { readonly filmUm: number; readonly contrastRatio: number }[];
   readonly gloss?: GlossDepthFigures;
+  /** Of an extender medium: how little it lightens. */
+  readonly extender?: ExtenderFigures;
+  /** Where the same pigment was drawn down mulled and milled. */
+  readonly dispersion?: DispersionFigures;
+  /** What the white makes of it, at each L* that two whites reach; and whites of the range it was not let down in. */
+  readonly acrossWhites: readonly Ruling[];
+  /** Absent where the drawdowns carry none: then each tint says why. */
+  readonly fit?: FitFigures;
   readonly reasons: readonly Ruling[];
 }
 
 export interface GlazeStep extends Partial<ScreenFigures> {
   readonly filmUm: number;
-}
-
-/** The masstone glossy and matte, to an eye that looks past the glare. */
-export interface GlossDepthFigures {
-  readonly sentence: Ruling;
-  readonly glossyL: Figure<number>;
-  readonly matteL: Figure<number>;
-  readonly glossyValue: Figure<number>;
-  readonly matteValue: Figure<number>;
 }

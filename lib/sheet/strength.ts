@@ -1,47 +1,111 @@
 import type { ColourFit, FitRefusal } from "../optics/colour-fit.ts";
+import type { RatioKind } from "../optics/drawdown.ts";
 import { predictedAtLightness } from "../optics/equal-lightness.ts";
-import { ladderModel } from "../optics/ladder.ts";
-import { partsOfWhite, paintVolumeRatio } from "../optics/paint-parts.ts";
-import { relativeStrength, type RelativeStrength } from "../optics/tinting-strength.ts";
-import { isKnown, notStated, type Figure, type Placed } from "../quantities/figure.ts";
+import { ladderModel, type LadderModel } from "../optics/ladder.ts";
+import { paintMassRatio, pigmentMassRatio } from "../optics/paint-parts.ts";
+import { strengthAtRatios, strengthTakenAt } from "../optics/tinting-strength.ts";
+import { notStated, rootFigure, type Figure, type Placed } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/range.ts";
 import { isRuling, type Ruling } from "../quantities/ruling.ts";
 import { workedOut } from "../quantities/worked-out.ts";
 import type { Colour, Records } from "../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
-import { notationFigure } from "./lab-figures.ts";
-import type { AtLightness, TintSection } from "./sheet.ts";
-import { PREDICTED } from "./tint-steps.ts";
+import { weighedPaint, type WeighedPaint } from "./weighed-paint.ts";
 
 export type Fits = ReadonlyMap<string, ColourFit | FitRefusal>;
 
+export interface Strength {
+  readonly byMass: Figure<Quantity>;
+  readonly byVolume: Figure<Quantity>;
+  readonly reasons: readonly Ruling[];
+}
+
 /** Tinting strength beside the workshop's reference, in the first white that both were let down in. */
-export function tintingStrength(colour: Colour, fits: Fits, records: Records): { readonly figure: Figure<Quantity>; readonly reasons: readonly Ruling[] } {
+export function tintingStrength(colour: Colour, own: WeighedPaint, fits: Fits, records: Records): Strength {
   const reference = records.workshop.strengthReference;
   const wanting = [`colours.${colour.slug}.tints`];
-  if (reference === undefined) return { figure: notStated("the workshop names no colour to reckon strength against", ["workshop.strengthReference"]), reasons: [] };
-  const [own, other] = [fits.get(colour.slug), fits.get(reference)];
-  if (own?.kind !== "fit" || other?.kind !== "fit") return { figure: notStated("no let-downs from which strength can be fitted", wanting), reasons: [] };
-  const white = other.whites.find(({ slug }) => own.whites.some((fitted) => fitted.slug === slug))?.slug;
-  if (white === undefined) return { figure: notStated("no let-down in a white of the reference", wanting), reasons: [] };
+  if (reference === undefined) return absent("the workshop names no colour to reckon strength against", ["workshop.strengthReference"]);
+  const [sample, against] = [fits.get(colour.slug), fits.get(reference)];
+  if (sample?.kind !== "fit" || against?.kind !== "fit") return absent("no let-downs from which strength can be fitted", wanting);
+  const white = commonWhite(sample, against);
+  if (white === undefined) return absent("no let-down in a white of the reference", wanting);
 
-  const [sample, against] = [ladderModel(own, white), ladderModel(other, white)];
-  const at = predictedAtLightness(against, 50);
-  const strength: RelativeStrength | Ruling = isRuling(at) ? at : relativeStrength(sample, against, at.massRatio);
+  const pair = comparedLadders(sample, against, white);
   const name = records.colours.get(reference)?.record.name ?? reference;
-  if (isRuling(strength)) return { figure: notStated(`its strength does not compare with ${name}'s`, wanting), reasons: [strength] };
+  if (isRuling(pair)) return absent(`its strength does not compare with ${name}'s`, wanting, [pair]);
+
+  const weighed: Weighed = { sample: own, reference: weighedPaint(reference, records), white: weighedPaint(white, records) };
+  const told = (by: string): string => `K/S of let-downs equal by ${by} in ${whiteColour(white, records).name}, against ${name} = 1`;
+  return { byMass: strengthByMass(pair, weighed, told), byVolume: strengthByVolume(pair, weighed, told("volume of paint")), reasons: [] };
+}
+
+/** Two ladders in one white that compare. */
+export interface ComparedLadders {
+  readonly sample: LadderModel;
+  readonly reference: LadderModel;
+  /** Colour to white at which the reference reaches L* 50, in the kind that it was weighed in: there they are held against each other. */
+  readonly atL50: Placed<Quantity>;
+  /** Strength of one against the other at ratios of their own kinds. */
+  readonly strength: (sampleRatio: number, referenceRatio: number) => number;
+}
+
+/** @returns the ladders; the ruling that says why they do not compare. */
+export function comparedLadders(one: ColourFit, other: ColourFit, white: string): ComparedLadders | Ruling {
+  const [sample, reference] = [ladderModel(one, white), ladderModel(other, white)];
+  const at = predictedAtLightness(reference, 50);
+  if (isRuling(at)) return at;
+  const found = strengthAtRatios(sample, reference, at.massRatio, at.massRatio);
+  if (isRuling(found)) return found;
   return {
-    figure: notationFigure(strength.byMass, "1", { ...PREDICTED, method: `K/S of equal let-downs by mass in ${whiteColour(white, records).name}, against ${name} = 1` }),
-    reasons: [],
+    sample, reference,
+    atL50: { path: `tints.${white}.atL.50.massRatio`, figure: rootFigure<Quantity>("measured", at.massRatio, { unit: "1", method: "the reference's colour to white at L* 50" }) },
+    strength: (sampleRatio, referenceRatio) => strengthTakenAt(found.at, sample, reference, sampleRatio, referenceRatio),
   };
 }
 
-/** Parts of white that bring a part of the colour to L* 50, by mass of paint and tube to tube. */
-export function strengthParts(kind: TintSection["massRatioKind"], at50: AtLightness | undefined, tintPath: string, colourDensity: Placed<Quantity>, whiteDensity: Placed<Quantity>): NonNullable<TintSection["strengthParts"]> | undefined {
-  if (at50 === undefined || kind !== "paint" || !isKnown(at50.massRatio)) return undefined;
-  const massRatio: Placed<Quantity> = { path: `${tintPath}.atL.50.massRatio`, figure: at50.massRatio };
-  return {
-    byMass: workedOut({ name: "one over colour to white at L* 50", unit: "1" }, { massRatio }, (v) => partsOfWhite(v.massRatio)),
-    byVolume: workedOut({ name: "the same by volume of paint", unit: "1" }, { massRatio, colourDensity, whiteDensity }, (v) => partsOfWhite(paintVolumeRatio(v.massRatio, v.colourDensity, v.whiteDensity))),
-  };
+interface Weighed {
+  readonly sample: WeighedPaint;
+  readonly reference: WeighedPaint;
+  readonly white: WeighedPaint;
+}
+
+/** First white of the second that the first was let down in as well. */
+export function commonWhite(one: ColourFit, other: ColourFit): string | undefined {
+  return other.whites.find(({ slug }) => one.whites.some((fitted) => fitted.slug === slug))?.slug;
+}
+
+function strengthByMass({ sample, reference, atL50, strength }: ComparedLadders, weighed: Weighed, told: (by: string) => string): Figure<Quantity> {
+  const [own, other] = [sample.white.ratioKind, reference.white.ratioKind];
+  if (own === other) return workedOut({ name: told(own === "paint" ? "mass of paint" : "mass of dry pigment"), unit: "1" }, { atL50 }, (v) => strength(v.atL50, v.atL50));
+  return workedOut({ name: `${told("mass of paint")}, of which one was weighed as dry pigment`, unit: "1" }, { atL50, ...fractionsOf(weighed) },
+    (v) => strength(ofKind(paintRatio(v.atL50, other, v.referenceFraction, v.whiteFraction), own, v.sampleFraction, v.whiteFraction), v.atL50));
+}
+
+function strengthByVolume({ sample, reference, atL50, strength }: ComparedLadders, weighed: Weighed, name: string): Figure<Quantity> {
+  const [own, other] = [sample.white.ratioKind, reference.white.ratioKind];
+  const densities = { sampleDensity: weighed.sample.density, referenceDensity: weighed.reference.density };
+  if (own === "paint" && other === "paint") {
+    return workedOut({ name, unit: "1" }, { atL50, ...densities }, (v) => strength(v.atL50 * (v.sampleDensity / v.referenceDensity), v.atL50));
+  }
+  return workedOut({ name, unit: "1" }, { atL50, ...densities, ...fractionsOf(weighed) }, (v) => {
+    const ofReference = paintRatio(v.atL50, other, v.referenceFraction, v.whiteFraction);
+    return strength(ofKind(ofReference * (v.sampleDensity / v.referenceDensity), own, v.sampleFraction, v.whiteFraction), v.atL50);
+  });
+}
+
+function fractionsOf({ sample, reference, white }: Weighed) {
+  return { sampleFraction: sample.pigmentFraction, referenceFraction: reference.pigmentFraction, whiteFraction: white.pigmentFraction };
+}
+
+function paintRatio(ratio: number, kind: RatioKind, colourFraction: number, whiteFraction: number): number {
+  return kind === "paint" ? ratio : paintMassRatio(ratio, colourFraction, whiteFraction);
+}
+
+function ofKind(ratio: number, kind: RatioKind, colourFraction: number, whiteFraction: number): number {
+  return kind === "paint" ? ratio : pigmentMassRatio(ratio, colourFraction, whiteFraction);
+}
+
+function absent(reason: string, wanting: readonly string[], reasons: readonly Ruling[] = []): Strength {
+  const none = notStated(reason, wanting);
+  return { byMass: none, byVolume: none, reasons };
 }

@@ -5,37 +5,35 @@ import type { ColourFit, FitRefusal } from "../optics/colour-fit.ts";
 import { EQUAL_LIGHTNESSES, interpolatedAtLightness, predictedAtLightness, type TintAtLightness } from "../optics/equal-lightness.ts";
 import { ladderModel, predictedTint, type LadderModel } from "../optics/ladder.ts";
 import { tintRuling, type JudgedTint } from "../optics/tint-ruling.ts";
-import { isKnown, notStated, type Placed } from "../quantities/figure.ts";
-import type { Quantity } from "../quantities/range.ts";
+import { isKnown } from "../quantities/figure.ts";
 import { isRuling, type Ruling } from "../quantities/ruling.ts";
 import type { Colour, Records, TintReading } from "../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
 import { labFigures, notationFigure, type Origin } from "./lab-figures.ts";
 import { screenFigures } from "./munsell-figures.ts";
-import { oilSection } from "./oil-section.ts";
-import { additionParts, pigmentParts, vehiclePart } from "./pigment-parts.ts";
 import { dayLab } from "./reading-figures.ts";
 import type { AtLightness, EqualLightness, TintSection, TintStep } from "./sheet.ts";
-import { strengthParts } from "./strength.ts";
+import { strengthParts } from "./strength-parts.ts";
+import { weighedPaint, type WeighedPaint } from "./weighed-paint.ts";
 import { axisUncertainty, measuredStep, PREDICTED, predictedSteps } from "./tint-steps.ts";
 
 const INTERPOLATED: Origin = { standing: "derived", restsOn: "measured", method: "straight between measured neighbours", source: "optics-practice" };
 
 /** What a colour does in each white it was let down in, in the order of the record. */
-export function tintSections(colour: Colour, fit: ColourFit | FitRefusal, paintDensity: Placed<Quantity>, records: Records): TintSection[] {
+export function tintSections(colour: Colour, fit: ColourFit | FitRefusal, paint: WeighedPaint, records: Records): TintSection[] {
   const whites = [...new Set(colour.tints.map(({ white }) => white))];
   const masstone = colour.masstone && dayLab(colour.masstone);
-  return whites.map((white) => tintSection(white, colour.tints.filter((tint) => tint.white === white), masstone, fit, paintDensity, records));
+  return whites.map((white) => tintSection(white, colour.tints.filter((tint) => tint.white === white), masstone, fit, paint, records));
 }
 
-function tintSection(slug: string, tints: readonly TintReading[], masstone: Lab | undefined, fit: ColourFit | FitRefusal, paintDensity: Placed<Quantity>, records: Records): TintSection {
+function tintSection(slug: string, tints: readonly TintReading[], masstone: Lab | undefined, fit: ColourFit | FitRefusal, paint: WeighedPaint, records: Records): TintSection {
   const white = whiteColour(slug, records);
   const ladder = fit.kind === "fit" && fit.whites.some((fitted) => fitted.slug === slug) ? ladderModel(fit, slug) : undefined;
   const measured = tints.map((tint) => measuredStep(tint, fit.kind === "fit" ? fit : undefined));
   const reached = atEqualLightness(ladder, tints, measured);
   const atL = Object.fromEntries(reached.map((tint) => [String(tint.L), atLightness(tint, ladder)])) as Partial<Record<EqualLightness, AtLightness>>;
   const kind = tints[0]?.ratioKind ?? "paint";
-  const parts = strengthParts(kind, atL["50"], `tints.${slug}`, paintDensity, whiteDensity(slug, records));
+  const parts = strengthParts(kind, atL["50"], `tints.${slug}`, paint, weighedPaint(slug, records));
   const refusal = ladder === undefined ? refusalOf(slug, fit) : undefined;
   const sentence = masstone === undefined ? { rule: "no-tint-to-judge", values: { white: white.name } } : tintRuling(white.name, judged(reached, measured), masstone);
   return {
@@ -47,15 +45,6 @@ function tintSection(slug: string, tints: readonly TintReading[], masstone: Lab 
     ...(parts === undefined ? {} : { strengthParts: parts }),
     ...(refusal === undefined ? {} : { refusal }),
   };
-}
-
-/** Density of the white's own paint, from its own record. */
-function whiteDensity(slug: string, records: Records): Placed<Quantity> {
-  const colour = records.colours.get(slug);
-  const figure = colour === undefined
-    ? notStated("the white is recorded as a pigment, not as a paint", [`colours.${slug}`])
-    : oilSection(colour, pigmentParts(colour, records), vehiclePart(colour, records), additionParts(colour, records), records).paintDensityGPerCm3;
-  return { path: `colours.${slug}.paintDensityGPerCm3`, figure };
 }
 
 /** From the fit where there is one, else straight between measured neighbours that nothing contradicts. */

@@ -85,7 +85,7 @@ export function leaves(sheet: Sheet): Leaf[] {
 }
 
 /** An array's member goes by its slug, a tint by its white's, a step by its ratio, a film by its micrometres: paths then survive a new neighbour. */
-function memberName(member: unknown, index: number): string {
+export function memberName(member: unknown, index: number): string {
   if (typeof member === "object" && member !== null) {
     if ("slug" in member && typeof member.slug === "string") return member.slug;
     if ("massRatio" in member && typeof member.massRatio === "string") return member.massRatio;

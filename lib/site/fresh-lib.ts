@@ -6,7 +6,7 @@ import { build } from "esbuild";
 import type { LiveSite } from "./live-site.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 
-type LiveModule = { readonly liveSite: (contentDir: string, date: string | undefined) => LiveSite };
+type LiveModule = { readonly liveSite: (contentDir: string, date: string | undefined, claims?: "error" | "warning") => LiveSite };
 
 /**
  * lib/ as it is on disk now. A module that Node has imported never changes again,

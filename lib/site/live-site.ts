@@ -1,7 +1,9 @@
-import { formatDiagnostic } from "../diagnostics/diagnostic.ts";
+import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
+import { claimsAs } from "./claims-as.ts";
 import { printedDate } from "./printed-date.ts";
 import { siteOf } from "./site-of-records.ts";
+import { theoryCacheOf } from "./theory-cache.ts";
 import type { Site } from "./site.ts";
 
 export interface LiveSite {
@@ -12,10 +14,11 @@ export interface LiveSite {
 }
 
 /** The site as the records are now, for serving while they are edited. Bundled anew with lib/ on each edit. */
-export function liveSite(contentDir: string, date: string | undefined): LiveSite {
+export function liveSite(contentDir: string, date: string | undefined, claims: Diagnostic["severity"] = "error"): LiveSite {
   const { records, diagnostics } = loadRecords(contentDir);
   if (records === undefined) return { complaints: diagnostics.map(formatDiagnostic) };
-  const { site, warnings } = siteOf(records, printedDate(date, records.newestDate));
+  const { site, warnings: found } = siteOf(records, printedDate(date, records.newestDate), theoryCacheOf(contentDir));
+  const warnings = claimsAs(claims, found);
   const complaints = [...diagnostics, ...warnings].map(formatDiagnostic);
   return warnings.some(({ severity }) => severity === "error") ? { complaints } : { site, complaints };
 }

@@ -20,6 +20,21 @@ const FIGURE_SCHEMAS: Readonly<Record<FigureKind, Schema>> = {
   decimal: QUANTITY, significant: QUANTITY, share: QUANTITY, days: QUANTITY, word: TEXT, notation: { type: ["string", "null"] }, series: { type: "array", items: NUMBER },
 };
 
+const SCREEN_FLAGS = (prefix: string): [string, Schema][] => ["srgb", "displayP3"].map((screen) => [`${prefix}.${screen}.inGamut`, FLAG]);
+const DRAWN_FROM = (...keys: readonly string[]): Schema => ({ type: "array", items: { type: "object", required: keys, additionalProperties: false, properties: Object.fromEntries(keys.map((key) => [key, NUMBER])) } });
+const MIXTURE_FACTS: Readonly<Record<string, Schema>> = Object.fromEntries<Schema>([
+  ...["components.*.slug", "components.*.name", "components.*.paint.slug", "components.*.paint.name", "whites.*.white.slug", "whites.*.white.name", "leastLightfast", "whites.*.pair.first", "whites.*.pair.second"]
+    .map((fact): [string, Schema] => [`mixture.${fact}`, TEXT]),
+  ["mixture.refusals", TEXTS],
+  ["mixture.whites.*.steps.*.massRatio", { type: "string", pattern: "^[0-9.]+:[0-9.]+$" }], ["mixture.whites.*.steps.*.uncertainty", NUMBER], ["mixture.whites.*.fresh.uncertainty", NUMBER],
+  ...SCREEN_FLAGS("mixture.whites.*.steps.*"), ...SCREEN_FLAGS("mixture.whites.*.fresh"),
+  ["mixture.whites.*.pair.greys", DRAWN_FROM("share", "a", "b")],
+  ...["drifts.*", "singleBlack"].flatMap((who): [string, Schema][] => [
+    [`mixture.whites.*.${who}.slug`, TEXT], [`mixture.whites.*.${who}.name`, TEXT], [`mixture.whites.*.${who}.sentences`, TEXTS], [`mixture.whites.*.${who}.path`, DRAWN_FROM("loss", "a", "b")],
+    [`mixture.whites.*.${who}.losses.*.slug`, TEXT], ...SCREEN_FLAGS(`mixture.whites.*.${who}.losses.*`),
+  ]),
+]);
+
 /** The plain parts of a sheet: facts of the record, sentences, lists of codes. Figures come from the figure table. */
 const FACTS: Readonly<Record<string, Schema>> = {
   schemaVersion: { const: 1 }, slug: TEXT, name: TEXT, revision: { type: "string", pattern: "^[0-9a-f]{8}$" }, family: TEXT, recordDate: TEXT, dispersion: TEXT,
@@ -37,6 +52,15 @@ const FACTS: Readonly<Record<string, Schema>> = {
   "tints.*.steps.*.srgb.inGamut": FLAG, "tints.*.steps.*.displayP3.inGamut": FLAG, "tints.*.atL.*.srgb.inGamut": FLAG, "tints.*.atL.*.displayP3.inGamut": FLAG,
   "optics.glaze.*.filmUm": NUMBER, "optics.glaze.*.srgb.inGamut": FLAG, "optics.glaze.*.displayP3.inGamut": FLAG, "optics.gloss.sentence": TEXT,
   "optics.hidingCurve": { type: "array", items: { type: "object", required: ["filmUm", "contrastRatio"] } },
+  "optics.gloss.depths.*.slug": TEXT, "optics.gloss.depths.*.finish": { enum: ["glossy", "satin", "matte"] }, "optics.gloss.depths.*.specular": { enum: ["excluded", "included"] },
+  "optics.gloss.depths.*.srgb.inGamut": FLAG, "optics.gloss.depths.*.displayP3.inGamut": FLAG,
+  "optics.extender.colour.slug": TEXT, "optics.extender.colour.name": TEXT, "optics.extender.volumes": NUMBER, "optics.extender.sentence": TEXT,
+  "optics.dispersion.other.slug": TEXT, "optics.dispersion.other.name": TEXT, "optics.dispersion.white.slug": TEXT, "optics.dispersion.white.name": TEXT, "optics.dispersion.sentence": TEXT,
+  "optics.acrossWhites": TEXTS,
+  "optics.fit.geometry": { enum: GEOMETRIES }, "optics.fit.surface": TEXT, "optics.fit.quality": TEXT, "optics.fit.scattering": TEXT, "optics.fit.remarks": TEXTS, "optics.fit.leftOut": TEXTS,
+  "optics.fit.grid.startNm": NUMBER, "optics.fit.grid.stepNm": NUMBER, "optics.fit.grid.count": NUMBER,
+  "optics.fit.whites.*.white.slug": TEXT, "optics.fit.whites.*.white.name": TEXT, "optics.fit.whites.*.ratioKind": { enum: RATIO_KINDS },
+  ...MIXTURE_FACTS,
   "optics.reasons": TEXTS, "oil.reasons": TEXTS, "oil.contradictions": TEXTS,
   "drying.standing": STANDING_OR_NONE, "drying.reasons": TEXTS, "drying.layering": TEXTS, "drying.filmHealth": TEXTS, "drying.contradictions": TEXTS,
   "drying.grounds": TEXTS, "drying.contributions.*.sentence": TEXT, "drying.contributions.*.sign": SIGN,
@@ -89,7 +113,7 @@ const REQUIRED: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Members of these are a list; of every other starred parent, the values of a map. */
-const LISTS = new Set(["pigments", "additions", "metals", "tints", "steps", "glaze", "sizes", "tubes", "fillings", "holds", "contributions", "trials", "inWhites", "forms"]);
+const LISTS = new Set(["pigments", "additions", "metals", "tints", "steps", "glaze", "sizes", "tubes", "fillings", "holds", "contributions", "trials", "inWhites", "forms", "depths", "whites", "components", "drifts", "losses"]);
 
 interface Tree { readonly children: Map<string, Tree>; schema?: Schema }
 

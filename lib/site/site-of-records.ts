@@ -1,6 +1,9 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { answerIndex, answerPage, answerPath } from "../answers/answer-pages.ts";
+import { sheetReply } from "../answers/reply-view.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
-import { catalogueGrid, catalogueTable, ORDERS, orderPath } from "../pages/catalogue-pages.ts";
+import { catalogueGrid, catalogueTable, ORDERS, orderPath, WHITES_PATH } from "../pages/catalogue-pages.ts";
+import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
 import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
@@ -8,43 +11,40 @@ import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 import { siteFrame } from "../pages/site-frame.ts";
+import { whitesPage } from "../pages/whites-page.ts";
+import { isNearNeutral } from "../range/near-neutrals.ts";
+import type { ShownColour } from "../present/comparison-views.ts";
 import type { AnyPageView } from "../present/views.ts";
-import { wordedSheet } from "../present/worded-sheet.ts";
-import { ENGLISH } from "../present/words/en/english.ts";
-import { neighboursOf } from "./neighbours.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
-import { rangeOf } from "../range/range.ts";
+import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
-import { allSheets } from "../sheet/all-sheets.ts";
-import { revision } from "../sheet/revision.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
 import { catalogueJson, manifestJson, sheetJson, type PublishedSheet } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
-import { sheetWarnings } from "./sheet-warnings.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
+import { workedSite, type WorkedSite } from "./site-context.ts";
+import type { TheoryCache } from "./theory-cache.ts";
 import { sitemap } from "./sitemap.ts";
 
-/** A whole site, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself. */
-export function siteOf(records: Records, date: string | undefined): { site: Site; warnings: readonly Diagnostic[] } {
-  const sheets = allSheets(records);
-  const range = rangeOf(sheets);
-  const published = sheets.map((sheet): PublishedSheet => {
-    const worded = wordedSheet(sheet, ENGLISH);
-    return { worded, revision: revision(worded.plain), neighbours: neighboursOf(sheet, sheets, range) };
-  });
-  const context: PageContext = {
-    words: ENGLISH, records, sheets: published.map(({ worded }) => worded), range, date,
-    revision: revision(published.map((one) => one.revision)),
-  };
-  const pages = sitePages(published, context);
+/**
+ * A whole site, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself.
+ * @param cache of first-principles figures; nothing is kept without it.
+ */
+export function siteOf(records: Records, date: string | undefined, cache?: TheoryCache): { site: Site; warnings: readonly Diagnostic[] } {
+  const worked = workedSite(records, date, cache);
+  const shown = shownColours(worked.context);
+  const pages = sitePages(worked, shown);
   return {
-    site: { pages, files: dataFiles(published, records, date, pages), sheetCount: sheets.length, prints: { sheets: sheetsToPrint(pages, context), context } },
-    warnings: sheetWarnings(sheets, records, ENGLISH),
+    site: {
+      pages, files: [...dataFiles(worked.published, records, date, pages), ...shown.map(comparisonData)], sheetCount: worked.published.length,
+      prints: { sheets: sheetsToPrint(pages, worked.context), context: worked.context },
+    },
+    warnings: worked.diagnostics,
   };
 }
 
-function sitePages(published: readonly PublishedSheet[], context: PageContext): PageEntry[] {
+function sitePages({ published, context, answers }: WorkedSite, shown: readonly ShownColour[]): PageEntry[] {
   const page = (path: string, view: (place: PagePlace) => AnyPageView): PageEntry => {
     const place = pagePlace(path);
     return { path, site: siteFrame(context, place), view: view(place) };
@@ -55,7 +55,12 @@ function sitePages(published: readonly PublishedSheet[], context: PageContext): 
     page("index.html", (place) => homePage(context, place)),
     page(orderPath("grid"), (place) => catalogueGrid(context, place)),
     ...ORDERS.map((order) => page(orderPath(order), (place) => catalogueTable(order, context, place))),
-    ...published.map(({ worded, revision: own }) => page(`colours/${worded.sheet.slug}/index.html`, (place) => sheetPage(worded, own, context, place))),
+    ...(context.sheets.some(({ sheet }) => isNearNeutral(sheet)) ? [page(WHITES_PATH, (place) => whitesPage(context, place))] : []),
+    ...published.map(({ worded, revision: own }) => page(`colours/${worded.sheet.slug}/index.html`, (place) => ({ ...sheetPage(worded, own, context, place), reply: sheetReply(worded, context) }))),
+    page("compare/index.html", (place) => comparePage(context, place)),
+    ...chosenPairs(context.records.workshop).map((pair) => page(`${pairAddress(pair)}index.html`, (place) => comparePairPage(pair, shown, context, place))),
+    ...(answers.held.length === 0 ? [] : [page("answers/index.html", (place) => answerIndex(context, place))]),
+    ...answers.held.map((held) => page(answerPath(held.answer.slug), (place) => answerPage(held, context, place, answers.index))),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
     ...[...context.records.pigments.values()].map((pigment) => page(`pigments/${pigment.slug}/index.html`, (place) => pigmentPage(pigment, context, place))),
     page("methods/index.html", (place) => methodsPage(context, place)),
@@ -86,4 +91,9 @@ function dataFiles(published: readonly PublishedSheet[], records: Records, date:
     ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({ path: `schema/${name}.schema.json`, text: `${JSON.stringify(schema, null, 2)}\n` })),
     ...(siteAddress === undefined ? [] : [{ path: "sitemap.xml", text: sitemap(siteAddress, pages.map(({ path }) => path)) }]),
   ];
+}
+
+/** What the page Compare fetches of a colour. */
+function comparisonData(colour: ShownColour): DataFile {
+  return { path: `compare/${colour.slug}.json`, text: `${JSON.stringify(colour)}\n` };
 }

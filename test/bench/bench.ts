@@ -14,7 +14,9 @@ import { sheetPdf } from "../../lib/print/sheet-pdf.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
+import { blackTheory, whiteRuns } from "../../lib/optics/theory-figure.ts";
 import { drawdownSet } from "../../lib/sheet/drawdown-set.ts";
+import { theoryModels } from "../../lib/sheet/theory-models.ts";
 
 const RUNS = 9;
 
@@ -44,12 +46,18 @@ const lampBlack = records.colours.get("lamp-black");
 if (lampBlack === undefined) throw new Error("Unexpected demonstration, expected a lamp-black");
 const drawdowns = drawdownSet(lampBlack, records);
 
+const models = theoryModels(records);
+const whitesRun = whiteRuns(models.whites);
+const slowest = models.blacks.map((black) => ({ black, ms: medianMs(() => blackTheory(black, whitesRun), 1) })).toSorted((one, other) => other.ms - one.ms)[0];
+
 const unit = medianMs(yardstick, 5);
 const notations = medianMs(() => readingNotations(reading), 200);
 const munsell = medianMs(() => [1, 2, 3].map(() => hueChromaOfLab({ L: 45, a: 20, b: 15 })), 200);
 const rows: (readonly [string, number, string])[] = [
   ["a reading to every notation", notations, `npm munsell's three inversions ${Math.round((100 * munsell) / notations)} % of it; wanted under 0.5 ms`],
   ["one colour in three whites: fit, ladders, sentences", medianMs(() => tintsInWhites(drawdowns), 10), "wanted under 5 ms"],
+  ["theory of one black in three whites, uncached", slowest?.ms ?? NaN, `${slowest?.black.slug ?? "none"}, the slowest of ${models.blacks.length}; wanted under 150 ms, once`],
+  ["theory of one white, uncached", Math.max(...models.whites.map((white) => medianMs(() => whiteRuns([white]), 1))), "the slowest; wanted under 150 ms, once"],
   ["all records read and checked", medianMs(() => loadRecords("content"), 1), `${records.colours.size} colours`],
   ["all sheets worked out", medianMs(() => allSheets(records), 1), `${records.colours.size} colours`],
 ];

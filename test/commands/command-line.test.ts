@@ -40,7 +40,7 @@ test("as a process it exits 1 for an unknown command, and 0 for help, which name
 });
 
 test("check counts, writes nothing and exits 0 when only warned, 1 when strict", async () => {
-  const { home } = contentFolder({ ...SMALLEST_WORKSHOP, "pigments/bone-black.yaml": "name: Bone black\n" });
+  const { home } = contentFolder({ ...SMALLEST_WORKSHOP, "workshop.yaml": "name: Test Workshop\nvehicle: linseed\n", "pigments/lamp-black.yaml": "name: Lamp black\nhazards: []\n", "pigments/bone-black.yaml": "name: Bone black\nhazards: []\n", "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n" });
   const [plain, strict] = await Promise.all([mullstone(["check"], { cwd: home }), mullstone(["check", "--strict"], { cwd: home })]);
   expect([plain.code, strict.code]).toEqual([0, 1]);
   expect(plain.output).toMatch(/^1 colour, 1 warning, \d+\.\d s\n$/);

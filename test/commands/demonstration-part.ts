@@ -10,6 +10,6 @@ export function fourColourWorkshop(): RecordTexts {
     "workshop.yaml", ...COLOURS.map((slug) => `colours/${slug}.md`),
     ...["pigments", "vehicles", "readings", "sources"].flatMap((folder) => readdirSync(join("content", folder)).map((file) => `${folder}/${file}`)),
   ];
-  // Its leading pair is not among the four.
-  return Object.fromEntries(paths.map((path) => [path, readFileSync(join("content", path), "utf8").replace(/^leadingPair:.*\n/m, "")]));
+  // Its leading pair and most of its pairs are not among the four.
+  return Object.fromEntries(paths.map((path) => [path, readFileSync(join("content", path), "utf8").replace(/^leadingPair:.*\n/m, "").replace(/^pairs:\n(?: .*\n)+/m, "pairs: [[titanium-white, lead-white, zinc-white]]\n")]));
 }

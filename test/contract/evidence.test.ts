@@ -29,7 +29,11 @@ const PLAIN_NUMBERS = new Set([
   "schemaVersion",
   ...["curve", "glossExcludedCurve"].flatMap((curve) => ["grid.startNm", "grid.stepNm", "grid.count", "values"].map((part) => `notations.masstone.${curve}.${part}`)),
   "tints.*.steps.*.colourShare", "tints.*.steps.*.uncertainty", "optics.glaze.*.filmUm", "optics.hidingCurve.*.filmUm", "optics.hidingCurve.*.contrastRatio",
-  "cautions.traces.*.shares.*.massFraction", "batch.sizes.*.pigmentG", "batch.sizes.*.tubes.*.ml", "fill.fillings.*.holds.*.ml", "drying.inWhites.*.whiteParts",
+  ...["", "additions.*.", "dryPigment.*."].map((owner) => `cautions.${owner}traces.*.shares.*.massFraction`),
+  "batch.sizes.*.pigmentG", "batch.sizes.*.tubes.*.ml", "fill.fillings.*.holds.*.ml", "offer.sizes.*.ml", "offer.sizes.*.price", "drying.inWhites.*.whiteParts",
+  "optics.extender.volumes", "optics.fit.grid.startNm", "optics.fit.grid.stepNm", "optics.fit.grid.count",
+  "mixture.whites.*.steps.*.uncertainty", "mixture.whites.*.fresh.uncertainty", ...["share", "a", "b"].map((drawn) => `mixture.whites.*.pair.greys.*.${drawn}`),
+  ...["drifts.*", "singleBlack"].flatMap((who) => ["loss", "a", "b"].map((drawn) => `mixture.whites.*.${who}.path.*.${drawn}`)),
 ]);
 /** How two sheets compare: the range's, outside the revision; the figures compared have their evidence in each sheet. */
 const COMPARISON = /^neighbours\./;
@@ -37,7 +41,7 @@ const COMPARISON = /^neighbours\./;
 /** Words of the contract that are figures: notations, classes, categories. */
 const FIGURE_WORDS = new Set([
   ...["notations.masstone", "tints.*.steps.*"].flatMap((at) => ["munsell.hue", "munsell.text", "srgb.hex", "displayP3.css", "oklch.css"].map((word) => `${at}.${word}`)),
-  ...["srgb.hex", "displayP3.css", "oklch.css"].flatMap((word) => [`tints.*.atL.*.${word}`, `optics.glaze.*.${word}`]),
+  ...["srgb.hex", "displayP3.css", "oklch.css"].flatMap((word) => [`tints.*.atL.*.${word}`, `optics.glaze.*.${word}`, `optics.gloss.depths.*.${word}`]),
   "notations.masstone.nbsName", "optics.opacityClass", "oil.oilIndexClass", "oil.finish", "drying.class", "permanence.category", "permanence.expectation",
 ]);
 

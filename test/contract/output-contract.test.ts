@@ -91,7 +91,7 @@ describe("the output", () => {
   });
 
   test("holds no stub of what later issues owe", () => {
-    for (const later of ["cards", "answers"]) expect(existsSync(join(inject("siteDir"), later)), later).toBe(false);
+    for (const later of ["cards"]) expect(existsSync(join(inject("siteDir"), later)), later).toBe(false);
   });
 });
 

@@ -26,8 +26,8 @@ const NOISE_FLOOR = 0.0002;
 const NOISE_SHARE = 0.002;
 
 const THICK_MM = 3;
-/** Reflectance of the card's two halves in contact with the film. */
-const GROUND = { black: 0.015, white: 0.81 } as const;
+/** Reflectance of the card's two halves in contact with the film: bare, the white half then reads .80. */
+const GROUND = { black: 0.015, white: 0.912 } as const;
 
 /**
  * Reflectance factors as read, one a wavelength [nm].
@@ -48,6 +48,15 @@ export function drawdownReflectance(drawdown: Drawdown, wavelengthsNm: readonly 
     const { K, S } = coefficients(volumes, nm);
     const read = readReflectance(layerReflectance(K, S, thicknessMm, ground), drawdown.geometry);
     return zero + read * scale + instrument() * (NOISE_FLOOR + NOISE_SHARE * read);
+  });
+}
+
+/** Reflectance factors of the bare card, which is varnished: its halves are read through a surface like a film's. */
+export function groundReflectance(ground: keyof typeof GROUND, geometry: Geometry, wavelengthsNm: readonly number[]): number[] {
+  const instrument = deviates(`card, reading ${ground}`);
+  return wavelengthsNm.map(() => {
+    const read = readReflectance(GROUND[ground], geometry);
+    return read + instrument() * (NOISE_FLOOR + NOISE_SHARE * read);
   });
 }
 

@@ -20,7 +20,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { drawdownReflectance } from "./drawdown-reflectance.ts";
+import { drawdownReflectance, groundReflectance } from "./drawdown-reflectance.ts";
 import type { PaintKey } from "./invented-paints.ts";
 import { columnsOf, INVENTED_SETS, type InventedSet } from "./invented-sets.ts";
 import { cgatsText, csvText, cxfText, type ReadingTable } from "./reading-files.ts";
@@ -28,7 +28,7 @@ import { cgatsText, csvText, cxfText, type ReadingTable } from "./reading-files.
 /** Every file of readings: name and text, in order of name. */
 export function inventedReadings(): { readonly name: string; readonly text: string }[] {
   const sets = Object.entries(INVENTED_SETS) as [PaintKey, InventedSet][];
-  return sets.map(([paint, set]) => readingFile(paint, set)).toSorted((one, other) => (one.name < other.name ? -1 : 1));
+  return [...sets.map(([paint, set]) => readingFile(paint, set)), opacityChart()].toSorted((one, other) => (one.name < other.name ? -1 : 1));
 }
 
 /** One colour's readings as a table, before they are written in a format. */
@@ -49,6 +49,14 @@ function readingFile(paint: PaintKey, set: InventedSet): { name: string; text: s
     case "cgats": return { name: `${paint}.txt`, text: cgatsText(table) };
     case "cxf": return { name: `${paint}.cxf`, text: cxfText(table) };
   }
+}
+
+/** The bare card that films are drawn down on. */
+function opacityChart(): { name: string; text: string } {
+  const wavelengthsNm = Array.from({ length: 36 }, (_, i) => 380 + 10 * i);
+  const geometry = "d/8 excluded";
+  const columns = (["black", "white"] as const).map((name) => ({ name, values: groundReflectance(name, geometry, wavelengthsNm) }));
+  return { name: "opacity-chart.csv", text: csvText({ wavelengthsNm, columns, geometry }, "factor") };
 }
 
 function writeReadings(folder: string): void {

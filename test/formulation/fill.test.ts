@@ -32,7 +32,7 @@ describe("jarFillRuling", () => {
 describe("oilAbsorptionMethodRuling", () => {
   test.each([
     ["ASTM D281", "oil-absorption-by-rub-out", "astm-d281"], ["iso 787-5, palette knife", "oil-absorption-by-rub-out", "iso-787-5"], ["ISO 787 5", "oil-absorption-by-rub-out", "iso-787-5"],
-    ["ASTM D1483-12", "oil-absorption-reads-higher", "astm-d1483"], ["by feel", "oil-absorption-method-unknown", "gettens-stout-1942"], [undefined, "oil-absorption-method-not-stated", "gettens-stout-1942"],
+    ["ASTM D1483-12", "oil-absorption-reads-higher", "astm-d1483"], ["our own rub-out", "oil-absorption-rubbed-out", "gettens-stout-1942"], ["spatula", "oil-absorption-rubbed-out", "gettens-stout-1942"], ["by feel", "oil-absorption-method-unknown", "gettens-stout-1942"], [undefined, "oil-absorption-method-not-stated", "gettens-stout-1942"],
   ])("%s: %s", (method, rule, source) => expect(oilAbsorptionMethodRuling(method)).toMatchObject({ rule, source }));
 });
 

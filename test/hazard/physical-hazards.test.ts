@@ -44,13 +44,13 @@ describe("a thinner", () => {
     expect(classStatements(liquid(0.1))).toEqual(["H226", "H304"]);
     expect(classStatements(liquid(0.1, { kinematicViscosityMm2PerS: 20.5 }))).toEqual(["H226", "H304"]);
     expect(classStatements(liquid(0.1, { kinematicViscosityMm2PerS: 20.6 }))).toEqual(["H226"]);
-    expect(liquid(0.1, { kinematicViscosityMm2PerS: 20.6 }).leftOut).toMatchObject([{ statement: "H304", rule: "too-viscous-to-aspirate" }]);
+    expect(liquid(0.1, { kinematicViscosityMm2PerS: 20.6 }).leftOut).toMatchObject([{ statement: "H304", rule: "too-viscous-to-aspirate" }, { statement: "H336", rule: "below-its-limit" }]);
   });
 
   test("a paste neither burns as a liquid nor runs into the lungs", () => {
     const found = label([thinner(0.15)]);
     expect(found.hazardStatements).toEqual([]);
-    expect(found.leftOut.map(({ statement, rule }) => [statement, rule])).toEqual([["H226", "not-a-liquid"], ["H304", "not-a-liquid"]]);
+    expect(found.leftOut.map(({ statement, rule }) => [statement, rule])).toEqual([["H226", "not-a-liquid"], ["H304", "not-a-liquid"], ["H336", "below-its-limit"]]);
   });
 
   test("dry skin (EUH066) comes along from 10 %, unless the mixture irritates anyway (common practice, no source)", () => {

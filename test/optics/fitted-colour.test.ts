@@ -247,7 +247,9 @@ describe("refusals", () => {
 
   test.each<[string, DrawdownSet, object]>([
     ["no-masstone", withoutMasstone, { tints: 2 }],
+    ["masstone-without-spectrum", { ...withoutMasstone, withoutSpectrum: { masstone: true, tints: [] } }, { tints: 2 }],
     ["no-tint", { ...good, tints: [] }, {}],
+    ["tint-without-spectrum", { ...good, tints: [], withoutSpectrum: { masstone: false, tints: [{ id: "titanium 1:10", white: "titanium" }] } }, { tint: "titanium 1:10", white: "titanium" }],
     ["ratio-kind-missing", { ...good, tints: [kindless] }, { tint: "titanium 1:10", white: "titanium" }],
     ["ratio-kinds-mixed", { ...good, tints: [first, { ...second, ratioKind: "paint" }] }, { tint: "titanium 1:10" }],
     ["ratio-not-positive", { ...good, tints: [{ ...first, massRatio: 0 }] }, { massRatio: 0 }],
@@ -280,6 +282,12 @@ describe("refusals", () => {
   test("one bad let-down is left out with its reason, and the rest fitted", () => {
     const fit = fitOf({ ...good, tints: [...good.tints, { ...first, id: "swapped", reading: { ...masstone, spectrum: { ...masstone.spectrum, values: masstone.spectrum.values.map((value) => value / 2) } } }] });
     expect(fit.leftOut.map(({ rule, values }) => [rule, values["tint"]])).toEqual([["masstone-lighter-than-tint", "swapped"]]);
+    expect(fit.whites[0]?.steps).toHaveLength(2);
+  });
+
+  test("a let-down read without a spectrum is left out with that reason, and the rest fitted", () => {
+    const fit = fitOf({ ...good, withoutSpectrum: { masstone: false, tints: [{ id: "titanium 1:5", white: "titanium" }] } });
+    expect(fit.leftOut).toEqual([{ rule: "tint-without-spectrum", values: { tint: "titanium 1:5", white: "titanium" } }]);
     expect(fit.whites[0]?.steps).toHaveLength(2);
   });
 

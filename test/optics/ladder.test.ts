@@ -66,6 +66,21 @@ describe("a predicted let-down", () => {
     expect(misses.filter((miss) => miss < 1).length / misses.length).toBeGreaterThan(0.9);
   });
 
+  test("is claimed the less closely the farther it is from the nearest measured one", () => {
+    const ladder = ladderOf(LAMP, [0.2, 0.02]);
+    const around = (from: number, factor: number): { uncertainty: { p68: number; p90: number }; nearest: { massRatio: number; deltaE00: number } }[] =>
+      [0, 1, 2, 3].map((i) => predictedTint(ladder, from * factor ** i));
+    for (const steps of [around(0.2, 0.75), around(0.2, 1.5), around(0.02, 0.75)]) {
+      for (const [i, step] of steps.entries()) {
+        const before = steps[i - 1];
+        if (before === undefined) continue;
+        expect(step.nearest.deltaE00).toBeGreaterThan(before.nearest.deltaE00);
+        expect(step.uncertainty.p68).toBeGreaterThan(before.uncertainty.p68);
+        expect(step.uncertainty.p90).toBeGreaterThan(before.uncertainty.p90);
+      }
+    }
+  });
+
   test("meets a measured drawdown exactly, though the plain model misses it", () => {
     const ladder = ladderOf(OCHRE, [0.5, 0.1, 0.02], { ...BENCH, noise: { absolute: 0.004, relative: 0.02, massRatio: 0.1 } });
     for (const step of ladder.used) {

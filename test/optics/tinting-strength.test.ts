@@ -5,7 +5,7 @@ import type { RatioKind } from "../../lib/optics/drawdown.ts";
 import { fittedColour } from "../../lib/optics/fitted-colour.ts";
 import { ladderModel, type LadderModel } from "../../lib/optics/ladder.ts";
 import { paintMassRatio, paintVolumeRatio, partsOfWhite, pigmentMassRatio } from "../../lib/optics/paint-parts.ts";
-import { relativeStrength, type RelativeStrength } from "../../lib/optics/tinting-strength.ts";
+import { relativeStrength, strengthAtRatios, strengthTakenAt, type RelativeStrength } from "../../lib/optics/tinting-strength.ts";
 import { checkTable } from "../support/checks.ts";
 import { BLUE, LAMP, LEAD, NO_NOISE, OCHRE, syntheticSet, TITANIUM, type SyntheticPigment } from "./synthetic-drawdowns.ts";
 
@@ -63,8 +63,15 @@ describe("relativeStrength", () => {
     expect(strength(ladderOf(scaled(LAMP, 0.5)), lamp, 0.02).at).toBe("y-bar");
   });
 
+  test("is taken where it was first taken, at ratios that differ", () => {
+    expect(strengthAtRatios(blue, blue, 0.03, 0.03)).toEqual({ strength: 1, at: 600 });
+    expect(strengthTakenAt(600, blue, blue, 0.06, 0.03)).toBeCloseTo(2, 0);
+    for (const bad of [0, NaN]) expect(() => strengthAtRatios(blue, blue, 0.03, bad)).toThrow(`Unexpected mass ratio \`${bad}\``);
+  });
+
   test("has no figure across hues, whites or kinds of ratio", () => {
     expect(relativeStrength(ladderOf(OCHRE), blue, 0.03)).toMatchObject({ rule: "hues-not-comparable", values: { referenceNm: 600 } });
+    expect(relativeStrength(lamp, blue, 0.03)).toEqual({ rule: "grey-beside-colour", values: { grey: "sample" } });
     expect(relativeStrength(ladderOf(BLUE, "lead"), blue, 0.03)).toEqual({ rule: "whites-differ", values: { sample: "lead", reference: "titanium" } });
     expect(relativeStrength(ladderOf(BLUE, "titanium", "paint"), blue, 0.03)).toEqual({ rule: "ratio-kinds-differ", values: { sample: "paint", reference: "pigment" } });
   });

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { SHORTCODES } from "../../lib/answers/shortcode-table.ts";
 import { recordSchemas } from "../../lib/records/json-schemas.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { printedSite } from "../../lib/site/printed-site.ts";
@@ -26,7 +27,7 @@ function wordsIn({ properties = {}, anyOf = [], items, enum: words = [] }: Schem
 }
 
 describe.each([
-  ["workshop", "### `workshop.yaml`"], ["pigment", "### `pigments/NAME.yaml`"], ["vehicle", "### `vehicles/NAME.yaml`"], ["colour", "### `colours/NAME.md`"], ["source", "### `sources/NAME.yaml`"],
+  ["workshop", "### `workshop.yaml`"], ["pigment", "### `pigments/NAME.yaml`"], ["vehicle", "### `vehicles/NAME.yaml`"], ["colour", "### `colours/NAME.md`"], ["source", "### `sources/NAME.yaml`"], ["answer", "### `answers/NAME.md`"],
 ])("the table of a %s", (kind, heading) => {
   const schema = schemaOf(kind);
 
@@ -41,6 +42,15 @@ describe.each([
     expect(keysIn(schema).filter((key) => !new RegExp(`\\b${key}\\b`).test(text))).toEqual([]);
     expect(wordsIn(schema).filter((word) => !text.includes(word))).toEqual([]);
   });
+});
+
+test("the table of shortcodes has each with its values and what it gives, and the line below says which stand in a sentence", () => {
+  const text = section("### Shortcodes of an answer");
+  const rows = text.split("\n").filter((line) => line.startsWith("| `")).map((line) => line.slice(2, -2).split(" | "));
+  expect(rows.map(([name]) => name)).toEqual(SHORTCODES.map(({ name }) => `\`${name}\``));
+  expect(rows.map(([, , gives]) => gives?.replaceAll("\\*", "*"))).toEqual(SHORTCODES.map(({ does }) => does));
+  expect(rows.map(([, values]) => values)).toEqual(SHORTCODES.map(({ args }) => args.map(({ name, kind }) => (name === "" ? `${/^[ao]/.test(kind) ? "an" : "a"} ${kind}` : `\`${name}\``)).join(", ")));
+  expect(SHORTCODES.slice(0, 3).every(({ place }) => place === "in a sentence") && SHORTCODES.slice(3).every(({ place }) => place === "on a line of its own")).toBe(true);
 });
 
 describe("commands", () => {

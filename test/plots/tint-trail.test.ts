@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { tintTrail, type TintTrail, type TrailPoint } from "../../lib/plots/tint-trail.ts";
 import { hasClass, numberOf, parsedSvg, seenTexts } from "./parsed-svg.ts";
@@ -23,6 +24,31 @@ test("a* goes right, b* up, in equal units, and neutral is in the middle", () =>
   expect(red.y).toBe(neutral.y);
   expect(neutral.y - yellow.y).toBeCloseTo(red.x - neutral.x, 2);
   expect(blue.y - neutral.y).toBeCloseTo(red.x - neutral.x, 2);
+});
+
+describe("a fitted square", () => {
+  const fitted = (...points: TrailPoint[]): string => tintTrail({ ...FRAME, isFitted: true, trails: [{ label: "lead white", points }] });
+
+  test("keeps equal units, and is drawn larger than one centred on neutral", () => {
+    const [one, right, up] = markPlaces(fitted(point(0, 0), point(1, 0), point(0, 1), point(-0.5, -4)));
+    if (one === undefined || right === undefined || up === undefined) throw new Error("Unexpected missing mark");
+    expect(one.y - up.y).toBeCloseTo(right.x - one.x, 2);
+    const [centred, other] = markPlaces(trail(point(0, 0), point(1, 0)));
+    expect(right.x - one.x).toBeGreaterThan(1.5 * ((other?.x ?? NaN) - (centred?.x ?? NaN)));
+  });
+
+  test("holds every point and the neutral cross, wherever they lie", () => {
+    const coordinate = fc.double({ min: -110, max: 110, noNaN: true });
+    fc.assert(fc.property(fc.array(fc.tuple(coordinate, coordinate), { minLength: 1, maxLength: 4 }), (points) => {
+      const svg = fitted(...points.map(([a, b]) => point(a, b)));
+      const frame = parsedSvg(svg).all.find((element) => hasClass(element, "panel"));
+      if (frame === undefined) throw new Error("Unexpected picture without a panel");
+      const [left, top] = [numberOf(frame, "x"), numberOf(frame, "y")];
+      const [right, bottom] = [left + numberOf(frame, "width"), top + numberOf(frame, "height")];
+      for (const { x, y } of markPlaces(svg)) expect(x > left && x < right && y > top && y < bottom).toBe(true);
+      expect(seenTexts(svg)).toContain("0");
+    }), { seed: 1, numRuns: 100 });
+  });
 });
 
 describe("scale", () => {

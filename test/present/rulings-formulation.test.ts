@@ -27,7 +27,7 @@ const rulings: (Ruling | undefined)[] = [
   ...[16, 34, 61, 97, 144, [22, 40] as const].map((oilIndex) => oilIndexRuling(oilIndex).reason),
   estimatedOilIndex(20).reason, estimatedOilIndex([16, 24]).reason, estimatedOilAbsorption(40).reason,
   workingOilContradiction(20, 40), workingOilContradiction(140, 30),
-  ...["ASTM D281", "iso 787-5, by knife", "ASTM D1483", "the old way", undefined].map(oilAbsorptionMethodRuling),
+  ...["ASTM D281", "iso 787-5, by knife", "ASTM D1483", "our own rub-out", "the old way", undefined].map(oilAbsorptionMethodRuling),
   handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBk 6" })?.reason,
   oilDemandReason(0.34), oilDemandReason(0.56), oilDemandReason([0.39, 0.43]),
   massAndVolumeRuling(paint(75, 1.8), paint(25, 4.7)), named(massAndVolumeRuling(paint(75, 1.8), paint(25, 4.7)), { more: "Lamp Black", less: "Iron Oxide Black" }), massAndVolumeRuling(paint(40, 1.8), paint(30, 2)),

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { suppliersTraces } from "../../lib/hazard/as-supplied.ts";
 import { dustiness } from "../../lib/hazard/dustiness.ts";
 import { HAZARD_RULES } from "../../lib/hazard/hazard-rules.ts";
 import { labelElements, type LabelElements } from "../../lib/hazard/label-elements.ts";
@@ -35,7 +36,7 @@ const labels: LabelElements[] = [
 ];
 
 const stated: StatedLabel = { frame: "UN GHS", signalWord: "Warning", pictograms: ["GHS02"], hazardStatements: ["H301", "H315", "H410"], precautionaryStatements: ["P201", "P202", "P260", "P264", "P270", "P280", "P308+P313", "P501"], supplemental: ["EUH066", "EUH212"] };
-const older: StatedLabel = { frame: "EU CLP", signalWord: null, pictograms: [], hazardStatements: ["H303"], supplemental: ["EUH212"] };
+const older: StatedLabel = { frame: "EU CLP", signalWord: null, pictograms: [], hazardStatements: ["H303"], supplemental: ["EUH212"], date: "2015-06-01" };
 
 function labelRulings({ traces, leftOut, unknownAcuteToxicity, gaps, precautionaryStatements, smallPackage }: LabelElements): Ruling[] {
   return [...traces, ...leftOut, ...unknownAcuteToxicity, ...gaps, ...precautionaryStatements, ...(smallPackage === undefined ? [] : [smallPackage])];
@@ -68,6 +69,7 @@ const cautions = paints.flatMap((paint) => studioCautions(studioPigments, paint)
 const rulings: Ruling[] = [
   ...labels.flatMap(labelRulings), ...labelDifferences(stated, leadPaint), ...labelDifferences(older, leadPaint),
   ...sales.flatMap((each) => HAZARD_MARKETS.flatMap((market) => marketRulings(each, market))),
+  ...suppliersTraces(label([zincOxide(1)], { form: "powder" }).traces, "zinc-oxide"),
   ...unclassifiedMetals([{ slug: "cadmium-red", name: "Cadmium red", colourIndexName: "PR 108", massFraction: 0.5, classifications: "none stated" }]),
   ...cautions, ...cautions.map(({ reason }) => reason),
 ];

@@ -7,14 +7,15 @@ import { interpolatedAtLightness, predictedAtLightness } from "../../lib/optics/
 import { filmCoefficients, flatGround, type FilmCoefficients } from "../../lib/optics/film-coefficients.ts";
 import { fittedColour } from "../../lib/optics/fitted-colour.ts";
 import { glossDepth } from "../../lib/optics/gloss-depth.ts";
-import { hidingFilmUm, opacityRuling } from "../../lib/optics/hiding.ts";
+import { fitQualityRuling, surfaceRuling } from "../../lib/optics/fit-remarks.ts";
+import { filmsHidRuling, hidingFilmUm, opacityRuling } from "../../lib/optics/hiding.ts";
 import { ladderModel } from "../../lib/optics/ladder.ts";
 import { absoluteCoefficients, extendedPaint } from "../../lib/optics/mixed-coefficients.ts";
 import type { Reading } from "../../lib/optics/reading.ts";
 import { NO_SURFACE, OIL_SURFACE } from "../../lib/optics/surface.ts";
 import { suspects } from "../../lib/optics/suspect.ts";
 import { relativeStrength } from "../../lib/optics/tinting-strength.ts";
-import { tintRuling, whitesRuling } from "../../lib/optics/tint-ruling.ts";
+import { notLetDownRuling, tintRuling, whitesRuling } from "../../lib/optics/tint-ruling.ts";
 import { usableDrawdowns } from "../../lib/optics/usable-drawdowns.ts";
 import { combinedTintSentence, OPTICS_RULINGS } from "../../lib/present/words/en/rulings-optics.ts";
 import { isRuling, type Ruling } from "../../lib/quantities/ruling.ts";
@@ -57,6 +58,8 @@ const found: unknown[] = [
   whitesRuling(50, [{ white: "Titanium White", a: 0, b: -4.1 }, { white: "Lead White", a: 0.2, b: -3.9 }]), whitesRuling(50, []),
 
   ...usableDrawdowns({ whites: [], tints: [] }).leftOut, ...refused(drawn([])),
+  ...usableDrawdowns({ whites: [], tints: [], withoutSpectrum: { masstone: true, tints: [] } }).leftOut,
+  ...refused({ ...drawn([]), withoutSpectrum: { masstone: false, tints: [{ id: "titanium-white 1:20", white: "titanium-white" }] } }),
   ...refused(drawn([tint({ white: "zinc-white", id: "zinc-white 1:20" })])), ...refused(drawn([tint({ reading: otherGrid })])),
   ...refused(drawn([{ id: "titanium-white 1:20", white: "titanium-white", massRatio: 0.05, reading: flat(0.4) }])),
   ...refused(drawn([tint({}), tint({ id: "titanium-white 1:5", ratioKind: "pigment" })])), ...refused(drawn([tint({ massRatio: 0 })])),
@@ -72,6 +75,10 @@ const found: unknown[] = [
 
   predictedAtLightness(ofBlue, 5), interpolatedAtLightness([], 50), interpolatedAtLightness([{ massRatio: 1, lab: { L: 30, a: 0, b: 0 } }, { massRatio: 0.01, lab: { L: 88, a: 0, b: 0 } }], 50),
   relativeStrength(ofBlue, ladder(LAMP, "zinc-white"), 0.05), relativeStrength(ofBlue, ladder(BLUE, "titanium-white", "pigment"), 0.05), relativeStrength(ofBlue, ladder(OCHRE), 0.05),
+  relativeStrength(ofBlue, ladder(LAMP), 0.05),
+  surfaceRuling({ surface: OIL_SURFACE, by: "stated" }), ...(["default", "leave-one-out"] as const).flatMap((by) => [surfaceRuling({ surface: OIL_SURFACE, by }), surfaceRuling({ surface: NO_SURFACE, by })]),
+  fitQualityRuling(1, 0), fitQualityRuling(0.9, 3), fitQualityRuling(4.2, 3), notLetDownRuling(["Lead White", "Zinc White"]),
+  filmsHidRuling({ ...film(2, 0.05), atLeast: Array.from({ length: GRID.count }, (_, i) => i) }, [6, 12]),
   measuredDispersionRuling(0.62), measuredDispersionRuling(1.3), measuredDispersionRuling(0.96), expectedDispersionRuling(true), expectedDispersionRuling(false),
   ...[0.985, 0.93, 0.7, 0.2].map((ratio) => opacityRuling(ratio, 75)), opacityRuling(0.9, 120), hidingFilmUm(film(0, 0.00001), grounds),
   filmCoefficients([], undefined, NO_SURFACE), filmCoefficients([filmRead], flat(0.4), NO_SURFACE), filmCoefficients([filmRead], otherGrid, NO_SURFACE),

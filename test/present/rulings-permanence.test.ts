@@ -2,6 +2,7 @@ import { blueWool, customaryCategory } from "../../lib/permanence/blue-wool.ts";
 import { expectedContradiction } from "../../lib/permanence/expected-contradiction.ts";
 import { greyScaleRuling } from "../../lib/permanence/grey-scale.ts";
 import { labelLightfastness, suitabilityRuling } from "../../lib/permanence/lightfastness-on-label.ts";
+import { leastLightfast } from "../../lib/permanence/least-lightfast.ts";
 import { permanenceRuling, type PermanenceQuestion } from "../../lib/permanence/permanence-ruling.ts";
 import { SENSITIVITIES, sensitivityRulings } from "../../lib/permanence/sensitivity.ts";
 import { PERMANENCE_RULINGS } from "../../lib/present/words/en/rulings-permanence.ts";
@@ -24,7 +25,11 @@ const questions: PermanenceQuestion[] = [
 ];
 const answered = questions.map(permanenceRuling);
 
+const component = (name: string, known: Partial<Parameters<typeof leastLightfast>[0][number]> = {}) => ({ name, pigments: [{ name }], exposures: [], ...known });
+const [first, second, third] = [component("Viridian", { stated: { category: "I" } }), component("Quinacridone rose", { stated: { category: "II" } }), component("Alizarin lake", { pigments: [pigment("Alizarin lake", "PR 83")] })];
+
 const rulings = [
+  ...[[first, second], [first, second, { ...second, name: "Naples Yellow" }], [first, component("Rose", { exposures: [exposed(5, "tint", "own window")] })], [first, third], [first, first], [first, component("Unknown")]].map(leastLightfast),
   ...answered.flatMap(({ reasons }) => reasons), ...answered.map(labelLightfastness),
   ...[expectedContradiction("excellent", { form: "tint", category: "III", meanDeltaEab: 12 }), expectedContradiction("poor", { form: "masstone", category: "II", meanDeltaEab: 6 })].filter((found) => found !== undefined),
   suitabilityRuling("II"), suitabilityRuling("III"), customaryCategory(blueWool(7)).reason, ...[0.1, 2.1, 2.6, 20].map((change) => greyScaleRuling(change).reason),

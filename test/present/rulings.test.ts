@@ -2,9 +2,11 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { HAZARD_RULES } from "../../lib/hazard/hazard-rules.ts";
 import { COLORIMETRY_RULINGS } from "../../lib/present/words/en/rulings-colorimetry.ts";
+import { COMPARISON_RULINGS } from "../../lib/present/words/en/rulings-comparison.ts";
 import { DRYING_RULINGS } from "../../lib/present/words/en/rulings-drying.ts";
 import { FORMULATION_RULINGS } from "../../lib/present/words/en/rulings-formulation.ts";
 import { HAZARD_RULINGS } from "../../lib/present/words/en/rulings-hazard.ts";
+import { MIXTURE_RULINGS } from "../../lib/present/words/en/rulings-mixtures.ts";
 import { OPTICS_RULINGS } from "../../lib/present/words/en/rulings-optics.ts";
 import { PERMANENCE_RULINGS } from "../../lib/present/words/en/rulings-permanence.ts";
 import { dateWords, dayCount, listed, percent, significant, timesTheDays, within } from "../../lib/present/words/en/rulings-phrases.ts";
@@ -41,7 +43,7 @@ function rulesIn(room: string): string[] {
 
 describe("a sentence for each rule", () => {
   test.each([
-    ["colorimetry", COLORIMETRY_RULINGS], ["optics", OPTICS_RULINGS], ["formulation", FORMULATION_RULINGS], ["drying", DRYING_RULINGS], ["permanence", PERMANENCE_RULINGS],
+    ["colorimetry", COLORIMETRY_RULINGS], ["optics", { ...OPTICS_RULINGS, ...MIXTURE_RULINGS }], ["formulation", FORMULATION_RULINGS], ["drying", DRYING_RULINGS], ["permanence", PERMANENCE_RULINGS],
   ] as const)("%s: the rules of its source are those that are worded, and no others", (room, wordings) => {
     expect(rulesIn(room)).toEqual(Object.keys(wordings).sort());
   });
@@ -56,7 +58,7 @@ describe("a sentence for each rule", () => {
   });
 
   test("no two sciences word one rule", () => {
-    const all = [COLORIMETRY_RULINGS, OPTICS_RULINGS, FORMULATION_RULINGS, DRYING_RULINGS, PERMANENCE_RULINGS, HAZARD_RULINGS].flatMap((wordings) => Object.keys(wordings));
+    const all = [COLORIMETRY_RULINGS, OPTICS_RULINGS, MIXTURE_RULINGS, FORMULATION_RULINGS, DRYING_RULINGS, PERMANENCE_RULINGS, HAZARD_RULINGS, COMPARISON_RULINGS].flatMap((wordings) => Object.keys(wordings));
     expect(new Set(all).size).toBe(all.length);
     expect(Object.keys(RULINGS).sort()).toEqual(all.sort());
   });

@@ -35,10 +35,10 @@ describe("keys and values", () => {
     },
     {
       what: "an unknown key inside another", files: { [PIGMENT]: "name: Lamp black\nparticle: { sizeUm: 0.1, shap: round }\n" },
-      told: [`${PIGMENT_LINE}:2:26 error Unexpected key \`shap\` at particle.shap, expected \`sizeUm, shape, refractiveIndex\`; nearest known key \`shape\` records/unknown-key`],
+      told: [`${PIGMENT_LINE}:2:26 error Unexpected key \`shap\` at particle.shap, expected \`sizeUm, shape, refractiveIndex, absorptionIndex\`; nearest known key \`shape\` records/unknown-key`],
     },
     { what: "text in place of a number", files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: heavy\n" }, told: [`${PIGMENT_LINE}:2:17 error Unexpected densityGPerCm3 \`heavy\` at densityGPerCm3, expected \`a number\` records/schema`] },
-    { what: "a number in place of text", files: { [PIGMENT]: "name: 12\n" }, told: [`${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\` records/schema`] },
+    { what: "a number in place of text", files: { [PIGMENT]: "name: 12\n" }, told: [`${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\`; in quotes: "12" records/schema`] },
     { what: "one in place of a list", files: { [COLOUR]: colourBut("\n  - { pigment: lamp-black }", " lamp-black") }, told: [`${COLOUR_LINE}:3:11 error Unexpected pigments \`lamp-black\` at pigments, expected \`a list\` records/schema`] },
     { what: "an empty list", files: { [COLOUR]: colourBut("\n  - { pigment: lamp-black }", " []") }, told: [`${COLOUR_LINE}:3:11 error Unexpected pigments \`[]\` at pigments, expected \`>= 1 entries\` records/schema`] },
     { what: "a list in place of keys", files: { [PIGMENT]: "- Lamp black\n" }, told: [`${PIGMENT_LINE}:1:1 error Unexpected record \`["Lamp black"]\`, expected \`keys and values\` records/schema`] },
@@ -49,7 +49,7 @@ describe("keys and values", () => {
     { what: "an estimate with its ends the wrong way round", files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: { value: [2, 1.8] }\n" }, told: [`${PIGMENT_LINE}:2:26 error Unexpected range \`[2,1.8]\` at densityGPerCm3.value, expected \`the lower end first\` records/range`] },
     { what: "a day that is in no calendar", files: { [COLOUR]: colourWith("date: 2026-02-30") }, told: [`${COLOUR_LINE}:6:7 error Unexpected date \`2026-02-30\` at date, expected \`a date, YYYY-MM-DD\` records/schema`] },
     { what: "a link that runs a script", files: { [PIGMENT]: "name: Lamp black\nsafetyDataSheet: javascript:alert(1)\n" }, told: [`${PIGMENT_LINE}:2:18 error Unexpected safetyDataSheet \`javascript:alert(1)\` at safetyDataSheet, expected \`a web address, http or https\` records/schema`] },
-    { what: "keys that a program may trip over", files: { [PIGMENT]: "name: Lamp black\nparticle: { __proto__: { a: 1 } }\n" }, told: [`${PIGMENT_LINE}:2:13 error Unexpected key \`__proto__\` at particle.__proto__, expected \`sizeUm, shape, refractiveIndex\` records/unknown-key`] },
+    { what: "keys that a program may trip over", files: { [PIGMENT]: "name: Lamp black\nparticle: { __proto__: { a: 1 } }\n" }, told: [`${PIGMENT_LINE}:2:13 error Unexpected key \`__proto__\` at particle.__proto__, expected \`sizeUm, shape, refractiveIndex, absorptionIndex\` records/unknown-key`] },
   ]);
 });
 
@@ -103,7 +103,7 @@ describe("references, both ways", () => {
       told: [unused("content/pigments/bone-black.yaml", "bone-black"), unused("content/readings/other.csv", "other"), unused("content/sources/book.yaml", "book"), unused("content/vehicles/oil.yaml", "oil")],
     },
     { what: "what a colour with a fault uses is not called unused", files: { [COLOUR]: colourWith("dispersion: whipped") }, told: [`${COLOUR_LINE}:6:13 error Unexpected dispersion \`whipped\` at dispersion, expected \`mulled | milled\` records/schema`] },
-    { what: "a reference to a record with a fault is no second fault", files: { [PIGMENT]: "name: 12\n" }, told: [`${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\` records/schema`] },
+    { what: "a reference to a record with a fault is no second fault", files: { [PIGMENT]: "name: 12\n" }, told: [`${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\`; in quotes: "12" records/schema`] },
     { what: "a slug that leads out of its folder", files: { [COLOUR]: colourBut("pigment: lamp-black", "pigment: ../workshop") }, told: [`${COLOUR_LINE}:4:16 error Unexpected pigment \`../workshop\` at pigments[0].pigment, expected \`lower-case letters, digits and single hyphens\` records/schema`] },
     { what: "a reading that leads out of its folder", files: { [COLOUR]: colourBut("reading: lamp-black", "reading: ../../secret.csv") }, told: [`${COLOUR_LINE}:5:22 error Unexpected reading \`../../secret.csv\` at masstone.reading, expected \`a file name in readings/, without a path\` records/schema`] },
   ]);
@@ -121,7 +121,7 @@ describe("YAML and front matter", () => {
     { what: "one alias", files: { [PIGMENT]: "name: &name Lamp black\norigin: *name\n" }, told: [] },
     { what: "bytes that are no UTF-8", files: { [PIGMENT]: "name: Lamp black\norigin: K\uFFFDln\n" }, told: [`${PIGMENT_LINE}:2:10 error Unexpected character \`bytes that are no text\`, expected \`UTF-8 text\` records/encoding`] },
     { what: "a control character", files: { [COLOUR]: SMALLEST_WORKSHOP[COLOUR].replace("Notes", "No\u0000tes") }, told: [`${COLOUR_LINE}:7:3 error Unexpected character \`bytes that are no text\`, expected \`UTF-8 text\` records/encoding`] },
-    { what: "a control character written as an escape does not reach the terminal", files: { [PIGMENT]: 'name: Lamp black\nparticle: { "sh\\u001b[31m\\nape": round }\n' }, told: [`${PIGMENT_LINE}:2:13 error Unexpected key \`sh [31m ape\` at particle.sh [31m ape, expected \`sizeUm, shape, refractiveIndex\` records/unknown-key`] },
+    { what: "a control character written as an escape does not reach the terminal", files: { [PIGMENT]: 'name: Lamp black\nparticle: { "sh\\u001b[31m\\nape": round }\n' }, told: [`${PIGMENT_LINE}:2:13 error Unexpected key \`sh [31m ape\` at particle.sh [31m ape, expected \`sizeUm, shape, refractiveIndex, absorptionIndex\` records/unknown-key`] },
     { what: "front matter missing", files: { [COLOUR]: "name: Lamp Black\n" }, told: [`${COLOUR_LINE}:1:1 error Unexpected front matter \`name: Lamp Black\`, expected \`a first line of three hyphens, ---\` records/front-matter`] },
     { what: "front matter that does not end", files: { [COLOUR]: "---\nname: Lamp Black\n" }, told: [`${COLOUR_LINE}:3:1 error Unexpected front matter \`the end of the file\`, expected \`a line of three hyphens, ---, after the front matter\` records/front-matter`] },
     { what: "an empty colour", files: { [COLOUR]: "" }, told: [`${COLOUR_LINE}:1:1 error Unexpected front matter \`nothing\`, expected \`a first line of three hyphens, ---\` records/front-matter`] },

@@ -47,6 +47,7 @@ describe("slips that a schema does not see", () => {
   test("the catalogue's own addresses are not a colour's", () => {
     const lines = told({ "colours/by-value.md": COLOUR });
     expect(lines[0]).toMatch(/^content\/colours\/by-value\.md:2:1 error Unexpected file name `by-value`/);
+    expect(told({ "colours/in-the-whites.md": COLOUR })[0]).toMatch(/^content\/colours\/in-the-whites\.md:2:1 error Unexpected file name `in-the-whites`/);
   });
 
   test("a leading pair names colours that are there", () => {
@@ -57,5 +58,23 @@ describe("slips that a schema does not see", () => {
 
   test("a Lab without an observer is told both that there are", () => {
     expect(told({ "colours/bone-black.md": COLOUR.replace(/masstone:.*/, 'masstone: { lab: [20, 0, 0], illuminant: D65, geometry: "45/0" }') })[0]).toContain("expected `2 | 10`");
+  });
+
+  test.each([
+    ["colourIndexNumber: 77267", 'Unexpected colourIndexNumber `77267` at colourIndexNumber, expected `text`; in quotes: "77267"'],
+    ["particle: { sizeUm: [1, 3] }", "Unexpected sizeUm `[1,3]` at particle.sizeUm, expected `a number`; a range is { value: [1, 3] }"],
+  ])("%s is told how it is written", (line, complaint) => {
+    const lines = told({ "pigments/bone-black.yaml": `name: Bone black\n${line}\n` });
+    expect(lines).toHaveLength(1);
+    expect(lines[0]).toContain(complaint);
+  });
+
+  test("a faulty workshop.yaml is told of once, not at every reading too", () => {
+    const lines = told({
+      "workshop.yaml": "name: My workshop\nreadings: { scale: factor, geometry: 45/0 }\nmarkts: [EU]\n",
+      "colours/bone-black.md": COLOUR.replace(', scale: factor, geometry: "45/0"', ""),
+    });
+    expect(lines).toHaveLength(1);
+    expect(lines[0]).toContain("content/workshop.yaml:3:1 error Unexpected key `markts`");
   });
 });

@@ -43,7 +43,7 @@ describe("blacks at L* 50", () => {
     expect(blueness("iron-oxide-black", "titanium-white")).toBeLessThan(inLead - 2);
   });
 
-  test.each(["lamp-black", "furnace-black", "bone-black", "iron-oxide-black", "spinel-black", "perylene-black"])("%s is bluer in PW 6 than in PW 1", (slug) => {
+  test.each(["lamp-black", "lamp-black-milled", "furnace-black", "bone-black", "iron-oxide-black", "spinel-black", "perylene-black"])("%s is bluer in PW 6 than in PW 1", (slug) => {
     expect(blueness(slug, "titanium-white")).toBeLessThan(blueness(slug, "lead-white"));
   });
 
@@ -63,6 +63,19 @@ test("the one bad drawdown is found out, and it alone", () => {
   const doubtful = [...SHEETS.values()].flatMap(({ slug, tints }) => tints.flatMap(({ white, steps }) =>
     steps.filter(({ suspect }) => suspect !== undefined).map(({ massRatio }) => `${slug} ${massRatio} in ${white.slug}`)));
   expect(doubtful).toEqual(["burnt-umber 1:20 in titanium-white"]);
+});
+
+test("a colour of which only L*a*b* was kept is refused a fit for want of spectra, and not of a masstone", () => {
+  expect(sheet("cerulean-blue").tints.map(({ refusal }) => refusal?.rule)).toEqual(["masstone-without-spectrum"]);
+});
+
+test("the bad drawdown is found by its residual, is said so, and is not what the fit rests on", () => {
+  const step = sheet("burnt-umber").tints.find(({ white }) => white.slug === "titanium-white")?.steps.find(({ massRatio }) => massRatio === "1:20");
+  expect(step?.suspect?.rule).toBe("suspect-drawdown");
+  const others = sheet("burnt-umber").tints.flatMap(({ steps }) => steps).flatMap(({ residualDeltaE00, suspect }) => (suspect === undefined && residualDeltaE00 !== undefined && isKnown(residualDeltaE00) ? [residualDeltaE00.value] : []));
+  const residual = step?.residualDeltaE00;
+  if (residual === undefined || !isKnown(residual)) throw new Error("Unexpected absence of a residual");
+  expect(residual.value).toBeGreaterThan(5 * Math.max(...others));
 });
 
 test("every predicted step says how far it may be off, and no measured one does", () => {

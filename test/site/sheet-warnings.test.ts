@@ -26,3 +26,16 @@ test("lead white as paint without a legal basis may not be sold in the Union", (
 test("with a legal basis and a class of buyer it may", () => {
   expect(complaints(LEGAL)).toEqual([]);
 });
+
+test("the maker's label against the reckoning, and a label older than the frame's edition", () => {
+  const labelled = (label: string) => complaints(`${LEGAL}label: { ${label} }\n`);
+  const same = "frame: EU CLP, signalWord: Danger, pictograms: [GHS07, GHS08, GHS09], hazardStatements: [H302, H360Df, H373, H410], supplemental: [EUH201]";
+  expect(labelled(`${same}, date: 2026-01-01`)).toEqual([]);
+  // Regulation (EU) 2019/521 is of 27 March 2019.
+  expect(labelled(`${same}, date: 2019-03-27`)).toEqual([]);
+  expect(labelled(`${same}, date: 2019-03-26`)).toEqual([expect.stringMatching(/^warning sheet\/label-differs The label is of 26 March 2019, and the edition of 27 March 2019 /)]);
+  expect(labelled(`${same.replace("H302, ", "").replace("Danger", "Warning")}, date: 2026-01-01`)).toEqual([
+    "warning sheet/label-differs The maker states the signal word Warning; worked out it is Danger.",
+    expect.stringMatching(/^warning sheet\/label-differs .*H302/),
+  ]);
+});

@@ -47,9 +47,8 @@ export async function pdfStructure(bytes: Uint8Array): Promise<{ readonly elemen
       await walk(items, depth + 1);
     }
   };
-  // Null of a document without bookmarks, whatever the types of pdfjs say.
-  const outline: readonly OutlineNode[] | null = await document.getOutline();
-  await walk(outline ?? [], 0);
+  const outline: unknown = await document.getOutline();
+  if (Array.isArray(outline)) await walk(outline as readonly OutlineNode[], 0);
   await document.loadingTask.destroy();
   return { elements, bookmarks, links };
 }

@@ -3,11 +3,13 @@
  * the templates without records. No figure here is anybody's reading.
  */
 import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
+import type { ComparePairView, CompareView } from "../../lib/present/comparison-views.ts";
+import type { AnswerIndexView, AnswerPageView, ReplyView } from "../../lib/present/answer-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "../../lib/present/paint-views.ts";
 import { pictogramSvg } from "../../lib/plots/pictogram.ts";
 import { asMarkup } from "../../lib/present/views.ts";
 import type {
-  AboutView, AnswerIndexView, AnswerPageView, AnyPageView, CatalogueGridView, CatalogueTableView, CellView, ColourCardView, HomeView,
+  AboutView, AnyPageView, CatalogueGridView, CatalogueTableView, CellView, ColourCardView, HomeView,
   MethodsView, NotFoundView, PigmentIndexView, PigmentPageView, PropertyView, SectionView, SheetView, SiteView, SourcesView, StandingKind, StandingView, TableView,
 } from "../../lib/present/views.ts";
 import { cellSwatch, curve, familyStrip, ladder, panel, place, swatch, trail } from "./drawings.ts";
@@ -277,6 +279,7 @@ export const SHEET: SheetView = {
   range: {
     ...section("range", "Among the range", { pictures: [place("place-oil", "Oil index, g of oil to 100 g of pigment", "Among the thirstier colours of the range")] }),
     groups: [{ heading: "Nearest in colour, of other pigment", cards: CARDS.slice(1, 4) }],
+    compare: { heading: "Side by side", links: [{ text: "Beside lamp black", href: "../../compare/?colours=bone-black,lamp-black" }] },
   },
   notations: section("notations", "Notations in full", {
     summary: ["From a reading 45/0 of the workshop’s own drawdown."],
@@ -354,6 +357,7 @@ const ORDERS = (current: string) => ["Swatches by family", "By family", "By valu
 export const GRID: CatalogueGridView = {
   ...PAGE, kind: "catalogue-grid", heading: "Colours",
   lead: ["Every colour with its masstone above and its tint at L* 50 in titanium white below."],
+  compare: { text: "Set two to four of them side by side", href: "../compare/" },
   orders: ORDERS("Swatches by family"),
   families: [
     { id: "black", heading: "Blacks", count: "6 colours", colours: CARDS },
@@ -430,11 +434,23 @@ export const PIGMENT: PigmentPageView = {
 };
 
 export const ANSWER_INDEX: AnswerIndexView = { ...PAGE, kind: "answer-index", heading: "Answers", lead: ["Questions that customers have asked."], answers: HOME.answers };
+const REPLY: ReplyView = {
+  heading: "A reply to send", lead: "Plain text, ready to paste.", text: "Thank you for asking.\n\nIt is the white.", textLabel: "Reply", rows: 4, copy: "Copy", copied: "Copied.", notCopied: "Not copied.",
+  question: "Why?", questionLabel: "What was asked", coloursLabel: "Colours", figuresLabel: "Figures", material: `{"thanks":"Thank you for asking."}`,
+  colours: [{ value: "bone-black", text: "Bone black", chosen: true }, { value: "lamp-black", text: "Lamp black", chosen: false }],
+  figures: [{ value: "drying.class", text: "Drying", chosen: true }],
+};
 export const ANSWER: AnswerPageView = {
-  ...PAGE, kind: "answer", heading: "Why is my black blue in one white and brown in another?", summary: "Because the white scatters blue light more than red, and the black takes away what is left.",
-  body: asMarkup("<p>A grey is what a black leaves of a white’s light. <strong>At equal lightness</strong> the difference is the white’s.</p><h2>What to do</h2><p>Choose the white first, and <em>then</em> the black.</p><ul><li>Titanium white: bluer.</li><li>Lead white: warmer.</li></ul>"),
-  pictures: [trail("answer-trail", "Two ladders part")], claims: { caption: "What this answer relies on", rows: [row("b* of bone black at L* 50 in titanium white", "−5.8", undefined, known("derived"))] },
-  coloursHeading: "Colours named", colours: CARDS.slice(0, 2), terms: [], revision: "Checked against the records of 3 November 2026",
+  ...PAGE, kind: "answer", heading: "Why is my black blue in one white and brown in another?", summary: { body: asMarkup("Because the white scatters blue light more than red, and the black takes away what is left.") },
+  parts: [
+    { kind: "prose", body: asMarkup("<p>A grey is what a black leaves of a white’s light. <strong>At equal lightness</strong> the difference is the white’s.</p><h2>What to do</h2><p>Choose the white first, and <em>then</em> the black.</p><ul><li>Titanium white: bluer.</li><li>Lead white: warmer.</li></ul>") },
+    { kind: "picture", picture: trail("answer-trail", "Two ladders part") }, { kind: "table", table: STEPS },
+  ],
+  claims: {
+    heading: "What this answer rests on", lead: "Held against the records.",
+    table: { caption: "Statements", columns: [{ head: "Statement" }, { head: "Today" }, { head: "Records to" }], rows: [[{ text: "Bone black: b* in titanium white at L* 50 is below −3" }, { text: "−5.8", standing: known("derived") }, { text: "3 November 2026", note: "does not hold today" }]] },
+  },
+  coloursHeading: "Colours named", colours: CARDS.slice(0, 2), reply: REPLY, revision: "Checked against the records of 3 November 2026.", all: { text: "All answers", href: "../" },
 };
 export const METHODS: MethodsView = {
   ...PAGE, kind: "methods", heading: "Methods", lead: ["How each figure is come by, and how far to trust it."], standingsHeading: "How each figure is known",
@@ -457,6 +473,24 @@ export const LABEL: LabelPageView = {
 export const NOT_FOUND: NotFoundView = { ...PAGE, kind: "not-found", heading: "No such page", lead: ["The colour may have been renamed or withdrawn."], links: [{ text: "All colours", href: "/colours/" }, { text: "First page", href: "/" }] };
 
 /** Every page kind, and how deep below the root it stands. */
+const COMPARE: CompareView = {
+  ...PAGE, kind: "compare", heading: "Colours side by side", lead: ["Any two to four colours."],
+  form: {
+    heading: "Choose colours", without: "To choose colours here, the page needs its script.", fields: ["First", "Second"], empty: "none", submit: "Set side by side",
+    families: [{ name: "Blacks", colours: [{ slug: "bone-black", name: "Bone Black" }, { slug: "lamp-black", name: "Lamp Black" }] }],
+  },
+  pairsHeading: "Often asked about",
+  pairs: [
+    { heading: "Bone Black and Lamp Black", href: "bone-black-and-lamp-black/", why: "Two blacks of carbon.", strip: familyStrip(["#211f1e", "#1b1c1f"]) },
+    { heading: "Two that nobody read", href: "two-that-nobody-read/" },
+  ],
+};
+
+const COMPARE_PAIR: ComparePairView = {
+  ...PAGE, kind: "compare-pair", heading: "Bone Black and Lamp Black", lead: ["Two blacks of carbon."], panel: panel("pair", "#211f1e", TINTS),
+  comparison: asMarkup(`<p class="comparison__summary">Of what is known, 1 thing differs.</p>`), more: { text: "Choose other colours", href: "../?colours=bone-black,lamp-black" },
+};
+
 export const PAGES: readonly { readonly name: string; readonly root: string; readonly current?: string; readonly view: AnyPageView }[] = [
   { name: "home", root: "", current: "home", view: HOME },
   { name: "catalogue-grid", root: "../", current: "Colours", view: GRID },
@@ -472,5 +506,7 @@ export const PAGES: readonly { readonly name: string; readonly root: string; rea
   { name: "sources", root: "../", current: "Sources", view: SOURCES },
   { name: "about", root: "../", current: "About", view: ABOUT },
   { name: "label", root: "../", current: "Labels", view: LABEL },
+  { name: "compare", root: "../", current: "Compare", view: COMPARE },
+  { name: "compare-pair", root: "../../", view: COMPARE_PAIR },
   { name: "not-found", root: "/", view: NOT_FOUND },
 ];

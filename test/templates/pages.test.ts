@@ -14,7 +14,7 @@ const DRAWN = PAGES.map((page) => ({ ...page, html: rendered(site(page.root, pag
 
 test("every kind of page is drawn", () => {
   const kinds: readonly AnyPageView["kind"][] = [
-    "sheet", "catalogue-grid", "catalogue-table", "home", "pigment-index", "pigment", "answer-index", "answer", "methods", "sources", "about", "label", "not-found",
+    "sheet", "catalogue-grid", "catalogue-table", "home", "pigment-index", "pigment", "answer-index", "answer", "methods", "sources", "about", "label", "compare", "compare-pair", "not-found",
   ];
   expect(new Set(PAGES.map(({ view }) => view.kind))).toEqual(new Set(kinds));
 });
@@ -51,7 +51,7 @@ describe.each(DRAWN)("$name", ({ html, root }) => {
 });
 
 /** Fields that lib/plots, the Markdown renderer or a closed set fill, or that are addresses. */
-const NOT_TEXT = new Set(["svg", "narrow", "swatch", "strip", "body", "jsonLd", "kind", "code", "href", "root", "language", "id", "canonical"]);
+const NOT_TEXT = new Set(["svg", "narrow", "swatch", "strip", "body", "comparison", "jsonLd", "kind", "code", "href", "root", "language", "id", "canonical"]);
 const HOSTILE = `"><b title='x'>&amp; {{ 7919 * 7919 }}`;
 
 /** The same view with a hostile text in every field that a record can fill. */

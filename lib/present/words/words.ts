@@ -12,6 +12,8 @@ export interface Words {
   readonly language: Language;
   /** "about", before an estimate whose two ends read alike. */
   readonly about: string;
+  /** A list of numbers over wavelengths in a few words. */
+  readonly series: (count: number, least: string, greatest: string) => string;
   /** Name of each figure by its key in the figure table. */
   readonly figures: Readonly<Record<string, string>>;
   readonly units: Readonly<Record<string, string>>;

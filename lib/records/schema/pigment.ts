@@ -19,6 +19,7 @@ export const pigmentSchema = z.strictObject({
     sizeUm: positiveAmount.optional(),
     shape: text.optional(),
     refractiveIndex: positiveAmount.optional(),
+    absorptionIndex: positiveAmount.optional().describe("k of the complex index n + i k, of a pigment that absorbs"),
   }).optional(),
   benchTest: text.optional().describe('a test at the bench, such as "clings to a magnet"'),
   densityGPerCm3: positiveAmount.optional(),

@@ -10,22 +10,29 @@ export const surface = z.strictObject({
 
 const fileName = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, "a file name in readings/, without a path").max(120);
 
+/** A spectrum in readings/, with the fields that only one kind of reading has. */
+function spectralForm<T extends z.ZodRawShape>(further: T) {
+  return z.strictObject({
+    reading: fileName.describe("name of a file in readings/"),
+    column: z.union([text, z.array(text).min(1).max(50)]).describe("column or sample name; several are averaged"),
+    scale: z.enum(SCALES).optional().describe("needed unless workshop.yaml says it for all"),
+    geometry: z.enum(GEOMETRIES).optional().describe("needed unless workshop.yaml says it for all"),
+    surface: surface.optional(),
+    uncertainty: z.number().positive().max(0.1).optional().describe("standard uncertainty of a reflectance factor"),
+    date: isoDate.optional(),
+    ...further,
+  });
+}
+
+export const spectralReading = spectralForm({});
+
 /**
  * The three ways in which a workshop can say what colour a film has, each with
  * the same further fields: a spectrum in readings/, a Lab, or a Munsell chip by eye.
  */
 export function readingForms<T extends z.ZodRawShape>(further: T) {
   return z.union([
-    z.strictObject({
-      reading: fileName.describe("name of a file in readings/"),
-      column: z.union([text, z.array(text).min(1).max(50)]).describe("column or sample name; several are averaged"),
-      scale: z.enum(SCALES).optional().describe("needed unless workshop.yaml says it for all"),
-      geometry: z.enum(GEOMETRIES).optional().describe("needed unless workshop.yaml says it for all"),
-      surface: surface.optional(),
-      uncertainty: z.number().positive().max(0.1).optional().describe("standard uncertainty of a reflectance factor"),
-      date: isoDate.optional(),
-      ...further,
-    }),
+    spectralForm(further),
     z.strictObject({
       lab: z.tuple([z.number().min(0).max(100), z.number().min(-150).max(150), z.number().min(-150).max(150)]),
       illuminant: z.enum(ILLUMINANTS),

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { longText, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
 import { FRAMES, GEOMETRIES, LANGUAGES, MARKETS, PAPERS, SCALES } from "./terms.ts";
-import { surface } from "./reading-form.ts";
+import { spectralReading, surface } from "./reading-form.ts";
 
 /** Who, where sold, in which languages: content/workshop.yaml. */
 export const workshopSchema = z.strictObject({
@@ -21,7 +21,12 @@ export const workshopSchema = z.strictObject({
   currency: z.string().regex(/^[A-Z]{3}$/, "a currency code of three capitals").optional(),
   vehicle: slug.optional().describe("the oil of every colour that names none"),
   leadingPair: z.tuple([slug, slug]).optional().describe("two colours that the first page shows side by side"),
+  pairs: z.array(z.union([
+    z.array(slug).min(2).max(4),
+    z.strictObject({ colours: z.array(slug).min(2).max(4), heading: text.optional(), why: longText.optional() }),
+  ])).optional().describe("two to four colours each that are set side by side on a page of their own"),
   strengthReference: slug.optional().describe("the colour that tinting strength is reckoned against"),
+  grounds: z.strictObject({ black: spectralReading, white: spectralReading }).optional().describe("the bare halves of the opacity chart that films are drawn down on; without them contrast ratios rest on assumed ones"),
   filmThicknessUm: z.number().positive().max(2000).optional().describe("wet film of the shop's drawdowns"),
   readings: z.strictObject({
     scale: z.enum(SCALES).optional(),

@@ -7,6 +7,7 @@ export const CARDS = {
   noColour: "not read yet",
   chip: "painted drawdown",
   noTint: "What it does in a white is not stated.",
+  extender: "An extender medium.",
   isWhite: (count: number) => (count === 1 ? "A white: one colour of the range was let down in it." : `A white: ${count} colours of the range were let down in it.`),
   category: {
     "exposed under the standard": (word: string, category: string) => `${word}, category ${category}`,
@@ -18,7 +19,8 @@ export const CARDS = {
   isReference: (share: string) => `${share}, the reference`,
   overleaf: "Statements overleaf", overleafNone: "Handling overleaf",
   ragLead: "Oily rags can catch fire by themselves: see overleaf.",
-  ragStrip: "Rags can self-ignite",
+  ragShort: "Oily rags can self-ignite.", ragStrip: "Rags can self-ignite",
+  basisWorkedOut: (frame: string, edition: string) => `Label by ${frame}: ${edition}.`,
   drawdown: "Printed colour only comes near: a painted drawdown rules.",
   approximateNote: "This one was read under another light and adapted.",
   poisonCentre: (line: string) => `In case of poisoning: ${line}.`,

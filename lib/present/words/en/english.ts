@@ -10,6 +10,7 @@ import { OPERATIONS, TERMS, TRADE } from "./trade.ts";
 export const ENGLISH: Words = {
   language: "en",
   about: "about",
+  series: PAGES.optics.fit.series,
   figures: FIGURES,
   glosses: FIGURE_GLOSSES,
   units: UNITS,

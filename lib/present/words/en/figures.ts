@@ -13,11 +13,18 @@ export const FIGURES = {
   glossExcludedL: "L* with gloss excluded", lamplight: "Change in lamplight",
   residual: "Missed by the fit", leaveOneOut: "Missed when left out", massRatio: "Colour to white, by mass",
   strengthByMass: "White to L* 50, by mass of paint", strengthByVolume: "White to L* 50, tube to tube",
+  strengthByPigmentMass: "White to L* 50, by mass of dry pigment", tintingStrengthByVolume: "Tinting strength, tube to tube", coverage: "Covers, hiding",
+  extendedFromL: "L* of the black, gloss included", extendedToL: "L* let down with the medium", mulledStrength: "Strength mulled, of milled",
+  surfaceK1: "Surface constant k1", surfaceK2: "Surface constant k2", weightedResidual: "Weighted residual of the fit", masstoneResidual: "Masstone missed by the fit",
+  seriesK: "Absorption K", seriesKUncertainty: "Relative uncertainty of K", seriesS: "Scattering S", seriesSUncertainty: "Relative uncertainty of S", seriesSUpper: "Scattering S, at most",
   tintingStrength: "Tinting strength", contrastRatio: "Contrast ratio", hidingFilm: "Film that hides", opacityClass: "Opacity",
   glossyL: "L* of a glossy film", matteL: "L* of the same film matte", glossyValue: "Munsell value, glossy", matteValue: "Munsell value, matte",
+  pigmentVolumeShare: "Share of the dry pigment, by volume", paintMassShare: "Share of the paints, by mass", paintVolumeShare: "Share of the paints, tube to tube",
+  mixtureMiss: "Missed by its components", mixtureMiddleMiss: "Missed by its components, middle one", driftDeltaE00: "Drift",
+  neutralShare: "Nearest to neutral, by mass", neutralVolumeShare: "Nearest to neutral, tube to tube", neutralChroma: "C*ab of the nearest neutral",
   oilAbsorption: "Oil absorption (rub-out)", oilIndex: "Oil index", oilIndexClass: "Oil demand", oilByVolume: "Oil by volume of pigment",
   cpvc: "CPVC", dispersionFactor: "Dispersion factor", effectiveCpvc: "Effective CPVC", pvc: "PVC", reducedPvc: "PVC over CPVC", effectiveReducedPvc: "PVC over effective CPVC",
-  paintDensity: "Density of the paint", finish: "Finish", gloss60: "Gloss at 60\u00b0",
+  paintDensity: "Density of the paint", pigmentMassFraction: "Pigment of the paint, by mass", finish: "Finish", gloss60: "Gloss at 60\u00b0",
   finenessOfGrind: "Fineness of grind", oilVolumeFraction: "Oil of the dry film, by volume", volumeSolids: "Volume solids", body: "Body", oilSeparation: "Oil separation",
   holdBack: "Oil to hold back", batchLoss: "Lost on slab or mill", batchPigment: "Pigment to weigh", batchOil: "Oil in all", batchOilAtFirst: "Oil at first", batchOilHeldBack: "Oil held back",
   batchAddition: "Added", batchPaint: "Paint, by mass", batchVolume: "Paint, by volume", batchLossMl: "Lost", batchYield: "To fill", batchTubes: "Tubes filled", batchCost: "Cost",
@@ -38,6 +45,9 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
   effectiveReducedPvc: "below 1 oil is in excess and the film is glossy; above 1 it holds voids and is matte",
   contrastRatio: "light thrown back over black against over white: 1 hides wholly",
   hidingFilm: "dried film of which the contrast ratio is 0.98",
+  coverage: "area that a millilitre from the tube covers in a film of contrast ratio 0.98",
+  tintingStrengthByVolume: "the same by volume of paint, as it is squeezed out",
+  weightedResidual: "mean square of what the fit misses over what reading and weighing allow: near 1 is as good as the drawdowns",
   finenessOfGrind: "depth on the gauge at which the coarsest grains begin to show (ISO 1524)",
   volumeSolids: "the share of the wet paint that stays in the film",
   tintingStrength: "how much it colours a white against the workshop's reference, by mass",
@@ -49,5 +59,5 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
 };
 
 export const UNITS: Readonly<Record<string, string>> = {
-  "1": "", "": "", "g/cm3": "g/cm\u00b3", "g/100 g": "g/100 g", "g/100 cm3": "g/100 cm\u00b3", "g/ml": "g/ml", "um": "\u00b5m", "d": "days", "GU": "GU", "degC": "\u00b0C",
+  "1": "", "": "", "g/cm3": "g/cm\u00b3", "g/100 g": "g/100 g", "g/100 cm3": "g/100 cm\u00b3", "g/ml": "g/ml", "um": "\u00b5m", "cm2/ml": "cm\u00b2/ml", "d": "days", "GU": "GU", "degC": "\u00b0C",
 };

@@ -1,12 +1,17 @@
-import { HANDLING } from "./handling.ts";
 import { CARDS } from "./cards.ts";
+import { HANDLING } from "./handling.ts";
+import { COMPARE_PAGES } from "./compare-pages.ts";
+import { ANSWER_PAGES } from "./answer-pages.ts";
 import { LABEL_PAGE } from "./label-page.ts";
+import { OPTICS_PAGES } from "./optics-pages.ts";
+import { BLACKS_PAGES } from "./blacks-pages.ts";
+import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
-  nav: { colours: "Colours", pigments: "Pigments", methods: "Methods", label: "Labels", sources: "Sources", about: "About" },
+  nav: { colours: "Colours", answers: "Answers", compare: "Compare", pigments: "Pigments", methods: "Methods", label: "Labels", sources: "Sources", about: "About" },
   frame: {
     skip: "Skip to the text", mainNavigation: "Site", onThisPage: "On this page", property: "Property", value: "Value", standing: "Standing",
     method: "Method and source", source: "Source", standingsHeading: "How each figure is known", termsHeading: "Terms", downloadsHeading: "Data",
@@ -50,8 +55,8 @@ export const PAGES = {
     noSentence: "No tint has been recorded, so what it does in a white is not stated.",
   },
   sections: {
-    whites: "In the whites", strength: "Strength, hiding, glaze", drying: "Drying and layering", permanence: "Permanence", oil: "Oil and finish",
-    handling: "Handling", pigment: "The pigment", notes: "From the workshop", range: "Among the range", label: "Label text", notations: "Notations in full", evidence: "Evidence",
+    whites: "In the whites", strength: "Strength, hiding, glaze", drying: "Drying and layering", permanence: "Permanence", mixture: "As a mixture", oil: "Oil and finish",
+    handling: "Handling", pigment: "The pigment", notes: "From the workshop", range: "Among the range", questions: "Questions about this colour", reply: "Reply", label: "Label text", notations: "Notations in full", evidence: "Evidence",
   },
   whites: {
     none: "No tint has been recorded: what it does in a white is not stated. A let-down of 1:20 and one of 1:100 in a white would tell.",
@@ -78,7 +83,6 @@ export const PAGES = {
     glazeDescription: (films: readonly string[]) => `Films over white: ${films.join("; ")}.`,
     hidingTitle: "How thick a film covers black and white alike", hidingFilm: "Dried film, \u00b5m", hidingRatio: "Contrast ratio", hides: "hides",
     hidingDescription: (points: readonly string[]) => `Contrast ratio by film: ${points.join("; ")}.`,
-    glossTitle: "Gloss and depth", glossAxis: "To an eye that looks past the glare", glossy: "glossy", matte: "matte",
     curveTitle: (name: string) => `How film thickness hides: ${name}`,
   },
   drying: {
@@ -142,10 +146,10 @@ export const PAGES = {
   },
   catalogue: {
     heading: "Colours", gridLead: "Every colour with its masstone, and its tint at L* 50 in the first white that reaches it.",
-    orders: { grid: "Swatches by family", family: "Table by family", value: "By value", hue: "By hue", drying: "By drying", permanence: "By permanence", oil: "By oil" },
+    orders: { grid: "Swatches by family", family: "Table by family", value: "By value", hue: "By hue", drying: "By drying", permanence: "By permanence", oil: "By oil", strength: "By strength", whites: OPTICS_PAGES.inTheWhites.orders },
     leads: {
       family: "By family, then by name.", value: "From the darkest masstone to the lightest.", hue: "Round the Munsell hue circle; neutrals first.",
-      drying: "From the fastest to the slowest, by the later end of the days.", permanence: "From the category known or expected best to the least.", oil: PAINT_PAGES.byOil.lead,
+      drying: "From the fastest to the slowest, by the later end of the days.", permanence: "From the category known or expected best to the least.", oil: PAINT_PAGES.byOil.lead, strength: OPTICS_PAGES.byStrength.lead,
     },
     columns: { colour: "Colour", pigments: "Pigments", munsell: "Munsell", lightfastness: "Lightfastness", opacity: "Opacity", drying: "Drying", oil: "Oil index" },
     notRead: "not read", count: (count: number) => `${count} colour${count === 1 ? "" : "s"}`,
@@ -195,10 +199,15 @@ export const PAGES = {
       ["limits", "What it is not", "A sheet is not a safety data sheet and not a certificate. A screen does not show a paint: a painted drawdown rules."],
     ] as const,
   },
+  blacks: BLACKS_PAGES,
+  mixture: MIXTURE_PAGES,
   paint: PAINT_PAGES,
+  optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  compare: COMPARE_PAGES,
+  answers: ANSWER_PAGES,
   notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },
 };
 
@@ -215,7 +224,7 @@ export function lowerFirst(text: string): string {
 
 /** A colour's name, which may be written with capitals throughout, as it stands inside a sentence: "titanium white". */
 export function inSentence(name: string): string {
-  return name.split(" ").map(lowerFirst).join(" ");
+  return name.split(" ").map((word) => word.split("-").map(lowerFirst).join("-")).join(" ");
 }
 export function upperFirst(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

@@ -6,7 +6,9 @@ import { hasValue, numberOf, textOf, textsOf, type Values } from "./rulings-valu
 export const DRAWDOWN_RULINGS = {
   "no-masstone": () => "The masstone has not been read; let-downs alone do not tell what a colour absorbs from what it scatters.",
   "no-tint": () => "No let-down in a white has been read, and a masstone alone predicts none.",
-  "white-without-masstone": (v) => `${letDown(v)} is not fitted: its white has not been read by itself.`,
+  "masstone-without-spectrum": () => "Nothing is fitted: the masstone was read without a spectrum, and absorption and scattering are told wavelength by wavelength.",
+  "tint-without-spectrum": (v) => `${letDown(v)} is not fitted: it was read without a spectrum.`,
+  "white-without-masstone": (v) => `${letDown(v)} is not fitted: no spectrum of its white by itself is recorded.`,
   "grids-differ": (v) => (hasValue(v, "tint")
     ? `${letDown(v)} is not fitted: its reading, its white's and the masstone's are not on the same wavelengths.`
     : `Readings${hasValue(v, "white") ? ` of the colour and of ${within(textOf(v, "white"))}` : ""} are not on the same wavelengths, so nothing is reckoned from them together.`),
@@ -27,6 +29,14 @@ export const DRAWDOWN_RULINGS = {
   "drawdowns-disagree": (v) => `${letDown(v)} and the other in that white contradict each other (${deltaE(v, "leaveOneOutDeltaE00")}; ${decimals(numberOf(v, "limit"), 1)} is the limit), and nothing tells which is wrong.`,
   "fit-needs-masstone": () => "The masstone cannot be left out, since the fit rests on it.",
   "only-let-down-in-its-white": (v) => `The only let-down in ${within(textOf(v, "white"))}: left out, nothing would predict it.`,
+  "surface-stated": (v) => `Surface taken off by the constants recorded with the readings (${constants(v)}).`,
+  "surface-by-leave-one-out": (v) => `Surface taken off as an oil film's (${constants(v)}): by these constants let-downs that are left out are predicted better than by none.`,
+  "surface-by-default": (v) => `Surface taken off as an oil film's (${constants(v)}), as is usual for the geometry; no let-down could be left out to try others.`,
+  "no-surface-by-leave-one-out": (v) => `No surface taken off (${constants(v)}): so let-downs that are left out are predicted better than with an oil film's constants.`,
+  "no-surface-by-default": (v) => `No surface taken off (${constants(v)}), as is usual with gloss excluded; no let-down could be left out to try others.`,
+  "fit-has-none-to-spare": () => "Each white has one let-down, so the fit passes through all of them and nothing tells how good it is.",
+  "fit-within-noise": (v) => `The fit meets the drawdowns as well as reading and weighing allow (weighted residual ${significant(numberOf(v, "weightedResidual"), 2)}).`,
+  "fit-misses-more-than-noise": (v) => `The fit misses the drawdowns by more than reading and weighing explain (weighted residual ${significant(numberOf(v, "weightedResidual"), 2)}; near 1 would be theirs alone).`,
   "scattering-known": (v) => `How much it scatters is known to about ${percent(numberOf(v, "relativeUncertainty"), 1)}.`,
   "scattering-is-bound": (v) => `How much it scatters is told only as a bound: the masstone reflects ${percent(numberOf(v, "masstoneY"))}, and the fit leaves it open to \u00b1\u00a0${percent(numberOf(v, "relativeUncertainty"), 1)}.`,
 
@@ -58,6 +68,10 @@ function wavelengths(values: Values): string {
 
 function luminances(values: Values, one: string, other: string): string {
   return `Y ${percent(numberOf(values, one))} against ${significant(numberOf(values, other) * 100, 2)}`;
+}
+
+function constants(values: Values): string {
+  return `k1 ${decimals(numberOf(values, "k1"), 3)}, k2 ${decimals(numberOf(values, "k2"), 3)}`;
 }
 
 function deltaE(values: Values, name: string): string {

@@ -16,6 +16,7 @@ export const FORMULATION_RULINGS = {
   "oil-index-below-rub-out": (v) => `The oil index (${gramsTo100(numberOf(v, "oilIndexGPer100g"))}) lies below the rub-out figure (${gramsTo100(numberOf(v, "oilAbsorptionGPer100g"))}), at which the pigment only just holds together: one of the two is doubtful.`,
   "oil-index-far-above-rub-out": (v) => `The oil index (${gramsTo100(numberOf(v, "oilIndexGPer100g"))}) is ${significant(numberOf(v, "ratio"), 2)} times the rub-out figure (${gramsTo100(numberOf(v, "oilAbsorptionGPer100g"))}); up to ${reachOf(v)} times is known, so one of the two is doubtful.`,
   "oil-absorption-by-rub-out": (v) => `Oil absorption by ${textOf(v, "way")} (${textOf(v, "standard")}), the kind that CPVC is reckoned from.`,
+  "oil-absorption-rubbed-out": (v) => `Oil absorption by rub-out (${textOf(v, "method")}) to no standard that is named: the kind that CPVC is reckoned from.`,
   "oil-absorption-reads-higher": (v) => `Oil absorption by ${textOf(v, "standard")} (${textOf(v, "way")}) reads higher than a rub-out, so the CPVC comes out too low.`,
   "oil-absorption-method-unknown": (v) => `How the method of the oil absorption (${textOf(v, "method")}) reads beside a rub-out is not known here.`,
   "oil-absorption-method-not-stated": () => "The method of the oil absorption is not recorded, and methods differ.",

@@ -1,6 +1,6 @@
 import type { DifferenceRule, LabelLineRule, LeftOutRule, PrecautionRule, TraceRule } from "../../../hazard/hazard-rules.ts";
 import type { RulingWording } from "../words.ts";
-import { bracketed, degrees, listed, percent, sentence, significant, withUnit, within } from "./rulings-phrases.ts";
+import { bracketed, dateWords, degrees, listed, percent, sentence, significant, withUnit, within } from "./rulings-phrases.ts";
 import { MARKET_RULINGS } from "./rulings-markets.ts";
 import { metalWord, STUDIO_RULINGS } from "./rulings-studio.ts";
 import { hasValue, numberOf, quantityOf, textOf, textsOf, wordOf, type Values } from "./rulings-values.ts";
@@ -25,7 +25,9 @@ const LABEL_RULINGS = {
   "lead-as-metal": (v) => `Lead, as metal, is ${percent(numberOf(v, "massFraction"))} of the paint (${ingredients(v)}), above ${percent(numberOf(v, "limit"))}${shortForm(v)}.`,
   "lead-share-not-stated": (v) => `Holds lead in a share that is not stated (${ingredients(v)}), so it counts as above ${percent(numberOf(v, "limit"))}${shortForm(v)}.`,
   "traces-in-an-unclassified-mixture": (v) => `Not classified, but the traces of ${ingredients(v)} in it call for a data sheet on request.`,
+  "as-its-supplier-states": (v) => sentence(`As the supplier of ${within(ingredients(v))} states it`),
 
+  "below-its-limit": (v) => `Left out: ${ingredients(v)}, ${textsOf(v, "ingredients").length > 1 ? "together " : ""}${percent(numberOf(v, "massFraction"))} of it, ${hasValue(v, "limit") ? `stays below ${percent(numberOf(v, "limit"))}` : "is too little to count"}.`,
   "covered-by": (v) => `Left out, since ${textOf(v, "by")} says more.`,
   "entry-annulled": (v) => `Left out: annulled for ${name(v)}.`,
   "category-not-in-frame": (v) => `Left out: stated for ${name(v)}, and no category of ${textOf(v, "frame")}.`,
@@ -60,6 +62,7 @@ const LABEL_RULINGS = {
   "statement-annulled": (v) => `${textOf(v, "statement")} was annulled and belongs on no label.`,
   "not-of-the-frame": (v) => `${textOf(v, "statement")} is no statement of ${textOf(v, "frame")}.`,
   "older-than-the-edition": (v) => `${textOf(v, "statement")} is older than the edition (${textOf(v, "edition")}), which has ${textOf(v, "replacement")}.`,
+  "label-older-than-the-edition": (v) => `The label is of ${dateWords(textOf(v, "date"))}, and the edition of ${dateWords(textOf(v, "asOf"))} (${textOf(v, "edition")}): check it against that.`,
   "too-many-precautions": (v) => `${numberOf(v, "count")} precautionary statements, where a label has room for ${numberOf(v, "atMost")}.`,
 } as const satisfies Record<TraceRule | LeftOutRule | LabelLineRule | PrecautionRule | DifferenceRule, RulingWording>;
 

@@ -2,8 +2,8 @@ import { TINT_RULES } from "../../../optics/tint-ruling.ts";
 import type { Ruling } from "../../../quantities/ruling.ts";
 import type { RulingWording } from "../words.ts";
 import { DRAWDOWN_RULINGS } from "./rulings-drawdowns.ts";
-import { bracketed, decimals, listed, micrometres, percent, sentence, significant, within } from "./rulings-phrases.ts";
-import { hasValue, numberOf, quantityOf, textOf, wordOf, type Values } from "./rulings-values.ts";
+import { bracketed, decimals, listed, micrometres, namesWithin, percent, sentence, significant, within } from "./rulings-phrases.ts";
+import { hasValue, numberOf, quantityOf, textOf, textsOf, wordOf, type Values } from "./rulings-values.ts";
 
 const BASES = { measured: "", predicted: "predicted", interpolated: "between two let-downs" } as const;
 const TURNS = { "keeps-hue": "keeps its hue", "turns-toward": "turns toward", "no-hue-to-compare": "" } as const;
@@ -36,24 +36,37 @@ export const OPTICS_RULINGS = {
   "alike-in-whites": (v) => `At ${lightness(v, "L")} it is alike in every white, within ${decimals(numberOf(v, "distance"), 1)} of a*, b*.`,
   "one-white-only": (v) => `At ${lightness(v, "L")} it is known in no two whites, so whites are not compared.`,
 
+  "not-let-down-in": (v) => `Not let down here in ${namesWithin(textsOf(v, "whites"), "or")}: what it does there is not stated.`,
+
   "whites-differ": (v) => `Strength is not compared: one was let down in ${within(textOf(v, "sample"))}, the other in ${within(textOf(v, "reference"))}.`,
   "ratio-kinds-differ": (v) => `Strength is not compared: one let-down was weighed as ${KINDS[wordOf(v, "sample", KINDS)]}, the other as ${KINDS[wordOf(v, "reference", KINDS)]}.`,
+  "grey-beside-colour": () => "Strength is not compared: one of the two makes a grey in the white and the other a colour.",
   "hues-not-comparable": (v) => `Strength is not compared: the two absorb most in different places (${decimals(numberOf(v, "sampleNm"), 0)} and ${decimals(numberOf(v, "referenceNm"), 0)}\u00a0nm).`,
-  "milled-stronger": (v) => `Mulled, it has ${percent(numberOf(v, "strength"))} of the strength of the same paint milled.`,
-  "mulled-stronger": (v) => `Mulled, it is the stronger: ${percent(numberOf(v, "strength"))} of the same paint milled.`,
-  "alike-mulled-and-milled": (v) => `Mulled and milled it is alike in strength (mulled ${percent(numberOf(v, "strength"))} of milled).`,
+  "milled-stronger": (v) => `Mulled, it has ${percent(numberOf(v, "strength"))} of its strength when milled${comparedIn(v)}.`,
+  "mulled-stronger": (v) => `Mulled, it is the stronger: ${percent(numberOf(v, "strength"))} of its strength when milled${comparedIn(v)}.`,
+  "alike-mulled-and-milled": (v) => `Mulled and milled it is alike in strength, ${percent(numberOf(v, "strength"))} of milled${comparedIn(v)}.`,
   "mulled-weaker": () => "Mulled, expect it weaker than milled: lumps keep part of the colour to themselves.",
   "mulled-weaker-paler-bluer": (v) => `Mulled, expect it to keep ${percent(quantityOf(v, "kept"))} of its strength (lumps of ${micrometres(quantityOf(v, "lumpsUm"))}), with tints paler and bluer than milled.`,
 
   "opacity-class": (v) => sentence(`${textOf(v, "class")}: a film of ${micrometres(numberOf(v, "filmUm"))} has a contrast ratio of ${decimals(numberOf(v, "contrastRatio"), 3)}${leastContrast(v)}`),
   "film-not-comparable": (v) => `The film read, ${micrometres(numberOf(v, "filmUm"))}, is too far from the ${micrometres(numberOf(v, "wantedUm"))} that words of opacity are meant for.`,
+  "films-hid-their-grounds": (v) => `The films read (${micrometres(quantityOf(v, "filmsUm"))}) already hid the chart at most wavelengths, so the film that hides is no thicker than told, and may well be thinner.`,
   "does-not-hide": (v) => `Even a film of ${decimals(numberOf(v, "filmUm") / 1000, 0)}\u00a0mm does not hide: its contrast ratio is ${decimals(numberOf(v, "contrastRatio"), 2)}, and ${decimals(numberOf(v, "target"), 2)} would.`,
   "gloss-deepens": (v) => `A glossy film looks darker than a matte one by ${decimals(numberOf(v, "valueChange"), 1)} of Munsell value (L* ${decimals(numberOf(v, "glossyL"), 0)} against ${decimals(numberOf(v, "matteL"), 0)}).`,
   "gloss-hardly-deepens": (v) => `Gloss hardly darkens it: by ${decimals(numberOf(v, "valueChange"), 1)} of Munsell value (L* ${decimals(numberOf(v, "glossyL"), 0)} against ${decimals(numberOf(v, "matteL"), 0)} matte).`,
-  "extender-hardly-lightens": (v) => `${significant(numberOf(v, "volumes"), 2)} volumes of the medium lift L* by only ${decimals(numberOf(v, "change"), 1)}, from ${decimals(numberOf(v, "fromL"), 0)}.`,
-  "extender-lightens": (v) => `${significant(numberOf(v, "volumes"), 2)} volumes of the medium lift L* from ${decimals(numberOf(v, "fromL"), 0)} to ${decimals(numberOf(v, "toL"), 0)}.`,
+  "extender-hardly-lightens": (v) => `An extender, not a white: ${significant(numberOf(v, "volumes"), 2)} volumes of the medium to one of ${extended(v)} lift its L* by only ${decimals(numberOf(v, "change"), 1)}, from ${decimals(numberOf(v, "fromL"), 0)} (gloss included).`,
+  "extender-lightens": (v) => `${significant(numberOf(v, "volumes"), 2)} volumes of the medium to one of ${extended(v)} lift its L* from ${decimals(numberOf(v, "fromL"), 0)} to ${decimals(numberOf(v, "toL"), 0)} (gloss included).`,
   ...DRAWDOWN_RULINGS,
 } as const satisfies Record<string, RulingWording>;
+
+function extended(values: Values): string {
+  return hasValue(values, "colour") ? within(textOf(values, "colour")) : "the colour";
+}
+
+/** In which white the two were held against each other. */
+function comparedIn(values: Values): string {
+  return hasValue(values, "white") ? ` (in ${within(textOf(values, "white"))})` : "";
+}
 
 /** A colour in one white, with the white's name as its record gives it. */
 export interface InNamedWhite {

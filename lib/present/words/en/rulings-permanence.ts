@@ -23,6 +23,11 @@ export const PERMANENCE_RULINGS = {
   "pigments-alike": (v) => `Its pigments are alike in light: ${namesWithin(textsOf(v, "pigments"))}.`,
   "weakest-pigment-decides": (v) => `The least lightfast pigment decides: ${namesWithin(textsOf(v, "pigments"))}.`,
   "lightfastness-of-pigment-unknown": (v) => `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known here, and what is said of any other pigment does not cover it.`,
+  "least-lightfast-by-exposure": (v) => leastLightfast(v, hasValue(v, "deltaEab") ? `\u0394E*ab ${decimals(numberOf(v, "deltaEab"), 1)} where its own paint was exposed` : undefined),
+  "least-lightfast-as-stated": (v) => leastLightfast(v, hasValue(v, "category") ? `category ${textOf(v, "category")}, as stated` : undefined),
+  "least-lightfast-expected": (v) => leastLightfast(v, "expected, not tested"),
+  "components-alike-in-light": (v) => `${sentence(`${namesWithin(textsOf(v, "pigments"))} are alike in light, as far as is known`).replace(/\.$/, "")}: none of them is the likelier to go first.`,
+  "components-in-light-not-known": (v) => `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known, so neither is which component goes first.`,
   "blue-wool-is-another-scale": (v) => `Blue wool ${numberOf(v, "reference")} is on a scale of its own; custom sets it beside category ${textOf(v, "category")}, no standard does.`,
   "change-beside-grey-scale": (v) => `A change of \u0394E*ab ${decimals(numberOf(v, "deltaEab"), 1)} is nearest grade ${textOf(v, "grade")} of the grey scale, where 5 is no change.`,
 
@@ -61,6 +66,13 @@ function kindsBeside(values: Values): string | undefined {
 
 function form(values: Values): string {
   return hasValue(values, "form") ? bracketed(textOf(values, "form")) : "";
+}
+
+/** Of the components of a mixture: the one whose loss is the likeliest. */
+function leastLightfast(values: Values, ground: string | undefined): string {
+  const pigments = textsOf(values, "pigments");
+  const [verb, watched] = pigments.length > 1 ? ["are", "the ones to watch"] : ["is", "the one to watch"];
+  return sentence(`${namesWithin(pigments)} ${verb} the least lightfast as far as is known${bracketed(ground)}: ${watched}`);
 }
 
 function harm(values: Values, where: string): string {

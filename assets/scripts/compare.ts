@@ -1,0 +1,106 @@
+/**
+ * Any two to four colours side by side. The address holds which (`?colours=bone-black,spinel-black`), so that a
+ * reload, a bookmark and Back and Forward show the same; each colour's figures are fetched from beside the page, and
+ * the modules that draw the built pages draw these.
+ */
+import { nearestWord } from "../../lib/diagnostics/nearest-word.ts";
+import { comparisonPanel } from "../../lib/plots/comparison-panel.ts";
+import { comparisonMarkup } from "../../lib/present/comparison-markup.ts";
+import { comparisonView } from "../../lib/present/comparison-view.ts";
+import type { ShownColour } from "../../lib/present/comparison-views.ts";
+import { COMPARE_PAGES as TEXT } from "../../lib/present/words/en/compare-pages.ts";
+import { COMPARISON_RULINGS } from "../../lib/present/words/en/rulings-comparison.ts";
+
+/** From the page compare/index.html to the root of the site, wherever that lies. */
+const ROOT = "../";
+const MOST = 4;
+const KEY = "colours";
+
+for (const root of document.querySelectorAll<HTMLElement>("[data-compare]")) compare(root);
+
+function compare(root: HTMLElement): void {
+  const form = root.querySelector<HTMLFormElement>("[data-form]");
+  const without = root.querySelector<HTMLElement>("[data-without]");
+  const status = root.querySelector<HTMLElement>("[data-status]");
+  const said = root.querySelector<HTMLElement>("[data-said]");
+  const result = root.querySelector<HTMLElement>("[data-result]");
+  if (form === null || without === null || status === null || said === null || result === null) return;
+  const fields = [...form.querySelectorAll("select")];
+  const known = new Map([...(fields[0]?.options ?? [])].flatMap(({ value, text }) => (value === "" ? [] : [[value, text] as const])));
+  const plainTitle = document.title;
+  const fetched = new Map<string, Promise<ShownColour>>();
+  let latest = 0;
+
+  const show = async (): Promise<void> => {
+    const turn = ++latest;
+    const { slugs, remarks } = asked(known);
+    fields.forEach((field, i) => { field.value = slugs[i] ?? ""; });
+    if (slugs.length < 2) {
+      result.replaceChildren();
+      document.title = plainTitle;
+      said.textContent = "";
+      status.textContent = [...remarks, TEXT.form.tooFew].join(" ");
+      return;
+    }
+    try {
+      const colours = await Promise.all(slugs.map((slug) => figuresOf(slug, fetched)));
+      // A later choice may have been answered first.
+      if (turn !== latest) return;
+      const view = comparisonView(colours, { compare: TEXT, rulings: COMPARISON_RULINGS, notStated: TEXT.missing }, ROOT);
+      result.innerHTML = panelMarkup(colours) + comparisonMarkup(view, TEXT.property);
+      document.title = `${TEXT.pairHeading(colours.map(({ name }) => name))} \u2013 ${plainTitle}`;
+      status.textContent = remarks.join(" ");
+      // For who does not see that the tables changed: the same stands above them.
+      said.textContent = view.summary;
+    } catch (error) {
+      if (turn !== latest) return;
+      if (!(error instanceof TypeError)) throw error;
+      result.replaceChildren();
+      said.textContent = "";
+      status.textContent = TEXT.form.failed;
+    }
+  };
+
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    const slugs = [...new Set(fields.map(({ value }) => value).filter((value) => value !== ""))];
+    const address = new URL(location.href);
+    address.search = slugs.length === 0 ? "" : `${KEY}=${slugs.join(",")}`;
+    if (address.href !== location.href) history.pushState(null, "", address);
+    void show();
+  });
+  addEventListener("popstate", () => void show());
+  without.hidden = true;
+  form.hidden = false;
+  void show();
+}
+
+/** The colours that the address asks for and the site has, each once, four at most; and what it asks for besides. */
+function asked(known: ReadonlyMap<string, string>): { readonly slugs: readonly string[]; readonly remarks: readonly string[] } {
+  const wanted = [...new Set((new URLSearchParams(location.search).get(KEY) ?? "").split(",").filter((slug) => slug !== ""))];
+  const slugs = wanted.filter((slug) => known.has(slug));
+  const remarks = wanted.filter((slug) => !known.has(slug)).map((slug) => TEXT.form.unknown(slug, known.get(nearestWord(slug, known.keys()) ?? "")));
+  return { slugs: slugs.slice(0, MOST), remarks: [...remarks, ...(slugs.length > MOST ? [TEXT.form.tooMany] : [])] };
+}
+
+function figuresOf(slug: string, fetched: Map<string, Promise<ShownColour>>): Promise<ShownColour> {
+  const figures = fetched.get(slug) ?? fetchedFigures(slug);
+  fetched.set(slug, figures);
+  // What failed once may be there the next time.
+  figures.catch(() => fetched.delete(slug));
+  return figures;
+}
+
+/** @throws TypeError when nothing can be fetched, as `fetch` does, or what comes is no figures. */
+async function fetchedFigures(slug: string): Promise<ShownColour> {
+  const answer = await fetch(new URL(`${slug}.json`, document.baseURI));
+  if (!answer.ok) throw new TypeError(`Unexpected answer \`${answer.status}\`, expected \`the figures of ${slug}\``);
+  return await answer.json() as ShownColour;
+}
+
+/** As templates/macros/picture.njk lays it out. */
+function panelMarkup(colours: readonly ShownColour[]): string {
+  const panel = comparisonPanel(colours, TEXT);
+  if (panel === undefined) return "";
+  return `<div class="side-by-side__panel"><figure class="picture"><div class="picture__wide">${panel.svg}</div><div class="picture__narrow">${panel.narrow ?? ""}</div>${panel.caption === undefined ? "" : `<figcaption>${panel.caption}</figcaption>`}</figure></div>`;
+}

@@ -1,0 +1,113 @@
+import type { FigureIndex } from "../claims/figure-index.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import type { AnswerPartView } from "../present/answer-views.ts";
+import { asMarkup, type Markup } from "../present/views.ts";
+import type { Answer } from "../records/records.ts";
+import { markdownLine, markdownParts, type FoundShortcode } from "./answer-markdown.ts";
+import { checkedArgs } from "./checked-args.ts";
+import { foldedParts, type FoldMark } from "./folded-parts.ts";
+import type { BlockPiece, InlinePiece, ShortcodeFault, ShortcodeRoom } from "./shortcode.ts";
+import { shortcodeCall } from "./shortcode-syntax.ts";
+import { SHORTCODES } from "./shortcode-table.ts";
+
+/** An answer with its shortcodes filled in, or what is wrong with them. */
+export interface RenderedAnswer {
+  readonly summary: Markup;
+  /** The same without marks, for lists and letters. */
+  readonly summaryText: string;
+  /** The text of a reply, which may be other than the summary. */
+  readonly replyText: string;
+  readonly parts: readonly AnswerPartView[];
+  readonly faults: readonly Diagnostic[];
+}
+
+/** Fill in every shortcode of an answer; one with a fault leaves a dash and is told at its line. */
+export function renderedAnswer({ slug, file, record, body, bodyLine, place: placeOf }: Answer, context: PageContext, place: PagePlace, index: FigureIndex): RenderedAnswer {
+  const faults: Diagnostic[] = [];
+  let count = 0;
+
+  const inBody = (found: FoundShortcode): Diagnostic["place"] => ({ file, line: bodyLine + found.line, column: found.column + 1, path: "" });
+  const piece = (found: FoundShortcode, at: Diagnostic["place"]): InlinePiece | BlockPiece | undefined => {
+    count += 1;
+    const told = { any: false };
+    const room: ShortcodeRoom = { context, place, index, id: `${slug}-${count}`, fault: (fault) => { told.any = true; faults.push(diagnostic(fault, at)); return undefined; } };
+    return filled(found, room, () => told.any);
+  };
+  const asHtml = (at: (found: FoundShortcode) => Diagnostic["place"]) => (found: FoundShortcode): string => inlineHtml(piece(found, at(found)));
+  const asText = (source: string, path: readonly string[]): string =>
+    unmarked(markdownLine(source, (found) => escaped(inlineText(piece(found, placeOf(path))))));
+
+  const summary = markdownLine(record.summary, asHtml(() => placeOf(["summary"])));
+  const told = faults.length;
+  const summaryText = asText(record.summary, ["summary"]);
+  faults.length = told;
+  const replyText = record.reply?.text === undefined ? summaryText : asText(record.reply.text, ["reply", "text"]);
+  const folds = foldedParts();
+  for (const part of markdownParts(body, asHtml(inBody))) {
+    const at = "html" in part ? undefined : inBody(part.shortcode);
+    const fault = "html" in part || at === undefined ? undefined : folds.add(filledPart(part.shortcode, at), at);
+    if (fault !== undefined && at !== undefined) faults.push(diagnostic(fault, at));
+    if ("html" in part) folds.add({ kind: "prose", body: asMarkup(part.html) });
+  }
+  const { parts, open } = folds.all();
+  if (open !== undefined) faults.push(diagnostic({ subject: "fold", actual: "nothing", expected: "its endfold, on a line of its own" }, open));
+  return { summary: asMarkup(summary), summaryText, replyText, parts, faults };
+
+  function filledPart(found: FoundShortcode, at: Diagnostic["place"]): AnswerPartView | FoldMark {
+    const block = piece(found, at);
+    if (block !== undefined && ("fold" in block || "endsFold" in block)) return block;
+    if (block !== undefined && "list" in block) return { kind: "list", ...block };
+    if (block !== undefined && "pictures" in block) return { kind: "pictures", pictures: block.pictures };
+    if (block !== undefined && "table" in block) return { kind: "table", table: block.table };
+    if (block !== undefined && "picture" in block) return { kind: "picture", picture: block.picture };
+    return { kind: "prose", body: asMarkup(`<p>${inlineHtml(block)}</p>`) };
+  }
+}
+
+/** What a shortcode stands for; every fault is told to its room, so that nothing means a fault. */
+function filled(found: FoundShortcode, room: ShortcodeRoom, isTold: () => boolean): InlinePiece | BlockPiece | undefined {
+  if (!found.raw.endsWith("%}")) return room.fault({ subject: "shortcode", actual: found.raw, expected: "its end, %}, before the next begins" });
+  const call = shortcodeCall(found.raw);
+  if ("expected" in call) return room.fault({ subject: "shortcode", ...call });
+  const shortcode = SHORTCODES.find(({ name }) => name === call.name);
+  if (shortcode === undefined) {
+    const names = SHORTCODES.map(({ name }) => name);
+    const near = nearestWord(call.name, names);
+    return room.fault({ subject: "shortcode", actual: call.name, expected: names.join(" | "), ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }) });
+  }
+  if (shortcode.place === "on a line of its own" && !found.alone) return room.fault({ subject: "place of a shortcode", actual: `${call.name} in a sentence or list`, expected: shortcode.place });
+  const args = checkedArgs(shortcode, call, room);
+  if (args === undefined) return undefined;
+  return shortcode.render(args, room) ?? (isTold() ? undefined : room.fault({ subject: "shortcode", actual: found.raw, expected: "figures that can be shown so" }));
+}
+
+function diagnostic({ rule = "answers/shortcode", ...fault }: ShortcodeFault, place: Diagnostic["place"]): Diagnostic {
+  return { severity: "error", rule, place, ...fault };
+}
+
+const NOTHING = "\u2013";
+
+function inlineText(piece: InlinePiece | BlockPiece | undefined): string {
+  return piece !== undefined && "text" in piece ? piece.text : NOTHING;
+}
+
+/** The same mark that tables set beside a figure; its word for screen readers. */
+function inlineHtml(piece: InlinePiece | BlockPiece | undefined): string {
+  if (piece === undefined || !("text" in piece)) return NOTHING;
+  const { text, standing, href } = piece;
+  if (href !== undefined) return `<a href="${escaped(href)}">${escaped(text)}</a>`;
+  if (standing === undefined) return escaped(text);
+  const mark = `<svg class="standing__mark" viewBox="0 0 16 12" width="16" height="12" aria-hidden="true"><use href="#mark-${standing.kind.replace(" ", "-")}"></use></svg>`;
+  return `<span class="live">${escaped(text)}<span class="standing standing--brief">${mark}<span class="hidden">${escaped(standing.word)}</span></span></span>`;
+}
+
+function escaped(text: string): string {
+  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+}
+
+/** A line of HTML that this module made, as plain text. */
+function unmarked(html: string): string {
+  return html.replace(/<[^>]*>/g, "").replaceAll("&lt;", "<").replaceAll("&gt;", ">").replaceAll("&quot;", '"').replaceAll("&amp;", "&");
+}

@@ -1,0 +1,73 @@
+import { statementText } from "../hazard/statement-text.ts";
+import { wholeAddress, type PageContext } from "../pages/page-context.ts";
+import { figureName } from "../present/figure-name.ts";
+import { figureText } from "../present/figure-text.ts";
+import { rulingText } from "../present/ruling-text.ts";
+import { standingView } from "../present/standing-view.ts";
+import type { WordedSheet } from "../present/worded-sheet.ts";
+import { isKnown } from "../quantities/figure.ts";
+import type { ReplyColour, ReplyMaterial } from "./reply-text.ts";
+
+/** Not a figure but a ruling: what a label may say of lightfastness, and nothing beyond it. */
+export const LIGHTFASTNESS = "permanence.label";
+
+/** Figures that a reply can give beside those that an answer names, in the order of a sheet. */
+const OFFERED = [
+  "notations.masstone.munsell.text", LIGHTFASTNESS, "optics.opacityClass", "optics.contrastRatio", "optics.tintingStrength",
+  "drying.class", "drying.touchDryDays", "drying.throughDryDays", "oil.oilIndexGPer100g", "oil.oilGPer100cm3", "oil.finish",
+];
+
+export interface Offered {
+  readonly path: string;
+  /** What it is, in words. */
+  readonly name: string;
+}
+
+/** What replies on some colours can be made of: the figures named first, then those that are always offered. */
+export function replyMaterial(colours: readonly WordedSheet[], named: readonly string[], short: string, path: string, context: PageContext): { readonly material: ReplyMaterial; readonly offered: readonly Offered[] } {
+  const { words, records } = context;
+  const text = words.pages.answers.reply;
+  const tints = [...new Set(colours.flatMap(({ sheet }) => sheet.tints.map(({ white }) => `tints.${white.slug}.atL.50.b`)))];
+  const offered = [...new Set([...named, ...tints, ...OFFERED])].flatMap((one): Offered[] => {
+    if (one === LIGHTFASTNESS) return [{ path: one, name: text.lightfastness }];
+    const first = colours.find((worded) => worded.has(one) && isKnown(worded.leaf(one).figure));
+    return first === undefined ? [] : [{ path: one, name: figureName(first.leaf(one), first.sheet, words) }];
+  });
+  const address = wholeAddress(context, path);
+  return {
+    offered,
+    material: {
+      thanks: text.thanks, asked: text.asked, short, cautionLine: text.cautionLine,
+      colours: colours.map((worded) => replyColour(worded, offered, context)),
+      ...(address === undefined ? {} : { more: text.more(address) }),
+      closing: [text.closing, records.workshop.name, ...(records.workshop.demonstration === true ? [text.invented] : [])],
+    },
+  };
+}
+
+function replyColour(worded: WordedSheet, offered: readonly Offered[], { words }: PageContext): ReplyColour {
+  const { sheet } = worded;
+  const text = words.pages.answers.reply;
+  const lines = offered.flatMap(({ path, name }): [string, string][] => {
+    if (path === LIGHTFASTNESS) return [[path, rulingText(sheet.permanence.label, words)]];
+    if (!worded.has(path)) return [];
+    const { row, figure } = worded.leaf(path);
+    return [[path, isKnown(figure) ? text.line(name, figureText(row, figure, words), standingWords(worded, path, words)) : text.notStated(name)]];
+  });
+  const caution = cautionOf(worded, words);
+  return { slug: sheet.slug, name: sheet.name, lines: Object.fromEntries(lines), ...(caution === undefined ? {} : { caution }) };
+}
+
+function standingWords(worded: WordedSheet, path: string, words: PageContext["words"]): string {
+  const { word, restsOn } = standingView(worded.leaf(path).figure, words);
+  return restsOn === undefined ? word : `${word}, ${restsOn}`;
+}
+
+/** A label in full, never fewer of its elements; and what nobody has classified. */
+function cautionOf({ sheet: { name, cautions } }: WordedSheet, words: PageContext["words"]): string | undefined {
+  const { signalWord, hazardStatements, supplemental, sensitisers, unknown } = cautions;
+  const statements = [...hazardStatements, ...supplemental].map((code) => `${code} ${statementText(code, words.language, sensitisers)}`);
+  const label = signalWord === null && statements.length === 0 ? [] : [words.pages.answers.reply.caution(name, signalWord === null ? "" : `${words.signalWords[signalWord]}.`, statements)];
+  const lines = [...label, ...(unknown.length === 0 ? [] : [words.pages.handling.unknown(unknown)])];
+  return lines.length === 0 ? undefined : lines.join("\n");
+}

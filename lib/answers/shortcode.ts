@@ -1,0 +1,61 @@
+import type { RangeFigure, FigureIndex } from "../claims/figure-index.ts";
+import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import type { ListView, StandingView, PictureView, TableView } from "../present/views.ts";
+import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { EqualLightness } from "../sheet/sheet.ts";
+
+/** What the value of an argument must be. `figures` are paths without the colour: `oil.oilIndexGPer100g`. */
+export type ArgKind = "figure" | "figures" | "colour" | "colours" | "white" | "level" | "answer" | "text";
+
+export interface ArgRule {
+  /** "" for the value without a name. */
+  readonly name: string;
+  readonly kind: ArgKind;
+  readonly optional?: true;
+}
+
+/** Checked arguments, by name. Asking for one that the shortcode does not declare is a fault of ours. */
+export interface Args {
+  readonly figure: (name: string) => RangeFigure;
+  readonly figures: (name: string) => readonly string[];
+  readonly colours: (name: string) => readonly WordedSheet[];
+  readonly level: (name: string) => EqualLightness;
+  readonly text: (name: string) => string | undefined;
+}
+
+/** Where a shortcode stands: what it can ask, how it complains. */
+export interface ShortcodeRoom {
+  readonly context: PageContext;
+  readonly place: PagePlace;
+  readonly index: FigureIndex;
+  /** For the identifiers of a drawing: one a shortcode of a page. */
+  readonly id: string;
+  readonly fault: (fault: ShortcodeFault) => undefined;
+}
+
+export interface ShortcodeFault {
+  readonly rule?: `answers/${string}`;
+  readonly subject: string;
+  readonly actual: string;
+  readonly expected: string;
+  readonly hint?: string;
+}
+
+/** What stands in a sentence: finished text, how it is known, where it leads. */
+export interface InlinePiece {
+  readonly text: string;
+  readonly standing?: StandingView;
+  readonly href?: string;
+}
+
+export type BlockPiece = { readonly table: TableView } | { readonly picture: PictureView } | { readonly list: ListView; readonly note: string } | { readonly pictures: readonly PictureView[] } | { readonly fold: string } | { readonly endsFold: true };
+
+/** One shortcode: another is another row of lib/answers/shortcode-table.ts. `does` stands in the README. */
+export type Shortcode = {
+  readonly name: string;
+  readonly does: string;
+  readonly args: readonly ArgRule[];
+} & (
+  | { readonly place: "in a sentence"; readonly render: (args: Args, room: ShortcodeRoom) => InlinePiece | undefined }
+  | { readonly place: "on a line of its own"; readonly render: (args: Args, room: ShortcodeRoom) => BlockPiece | undefined }
+);

@@ -1,0 +1,43 @@
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { isFigure } from "../quantities/figure.ts";
+import { memberName } from "../sheet/walk.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { LostPath } from "./figure-index.ts";
+
+export type Fact = string | number | boolean | null | readonly string[];
+
+/**
+ * A plain part of a sheet, which is no figure: label elements, markets, pigments.
+ * Of a list of things each goes by its slug, market or operation. What the sheet
+ * leaves out, a list that is not there among it, is null.
+ */
+export function factAt(sheet: Sheet, path: string): { readonly fact: Fact } | LostPath {
+  let node: unknown = sheet;
+  for (const key of path.split(".")) {
+    const members = membersOf(node);
+    if (!members.has(key)) {
+      const nearest = nearestWord(key, members.keys());
+      return { lost: "figure", ...(nearest === undefined ? {} : { nearest }) };
+    }
+    node = members.get(key);
+  }
+  if (isFigure(node)) return { lost: "figure", nearest: "a claim with the key `figure`" };
+  if (node === undefined || node === null) return { fact: null };
+  if (Array.isArray(node)) return { fact: node.map((member, i) => (typeof member === "string" ? member : nameOf(member, i))) };
+  if (typeof node === "string" || typeof node === "number" || typeof node === "boolean") return { fact: node };
+  const nearest = nearestWord("", membersOf(node).keys());
+  return { lost: "figure", ...(nearest === undefined ? {} : { nearest }) };
+}
+
+function membersOf(node: unknown): ReadonlyMap<string, unknown> {
+  if (Array.isArray(node)) return new Map(node.map((member, i) => [nameOf(member, i), member]));
+  return typeof node === "object" && node !== null ? new Map(Object.entries(node)) : new Map();
+}
+
+function nameOf(member: unknown, index: number): string {
+  for (const key of ["market", "operation", "statement"] as const) {
+    const name = typeof member === "object" && member !== null ? (member as Record<string, unknown>)[key] : undefined;
+    if (typeof name === "string") return name;
+  }
+  return memberName(member, index);
+}

@@ -1,0 +1,45 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Answer, Records } from "../records/records.ts";
+import { claimVerdict } from "./claim-verdict.ts";
+import type { FigureIndex } from "./figure-index.ts";
+import type { RecordRoot, RootsOf } from "./record-roots.ts";
+import { newestRoot, type DatedRoot } from "./root-dates.ts";
+import type { Verdict } from "./verdict.ts";
+
+/** One claim of an answer, held against today's sheets, with the records that it rests on. */
+export interface HeldClaim extends Verdict {
+  readonly roots: readonly RecordRoot[];
+  /** The newest of them; absent where none is dated. */
+  readonly newest?: DatedRoot;
+}
+
+/** An answer with its claims held. */
+export interface HeldAnswer {
+  readonly answer: Answer;
+  readonly claims: readonly HeldClaim[];
+}
+
+export function heldAnswer(answer: Answer, index: FigureIndex, rootsOf: RootsOf, records: Records): HeldAnswer {
+  return {
+    answer,
+    claims: (answer.record.claims ?? []).map((claim) => {
+      const verdict = claimVerdict(claim, index);
+      const paths = "fact" in claim ? [claim.fact] : verdict.figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
+      const roots = distinct(paths.flatMap((path) => rootsOf(path)));
+      const newest = newestRoot(roots, records);
+      return { ...verdict, roots, ...(newest === undefined ? {} : { newest }) };
+    }),
+  };
+}
+
+/** Every claim that does not hold, at its line, with the newest record that it rests on: there something has changed. */
+export function claimDiagnostics({ answer, claims }: HeldAnswer): Diagnostic[] {
+  return claims.flatMap(({ faults, newest }, i) => faults.map(({ rule, key, subject, actual, expected, hint }): Diagnostic => {
+    const told = hint ?? (newest === undefined ? undefined : `newest record that it rests on: ${newest.root.kind} \`${newest.root.slug}\`, ${newest.date}`);
+    return { severity: "error", rule, place: answer.place(["claims", i, key]), subject, actual, expected, ...(told === undefined ? {} : { hint: told }) };
+  }));
+}
+
+function distinct(roots: readonly RecordRoot[]): RecordRoot[] {
+  return [...new Map(roots.map((root) => [`${root.kind}/${root.slug}/${root.field ?? ""}`, root])).values()];
+}

@@ -1,0 +1,31 @@
+import type { ClaimRecord } from "../records/schema/answer.ts";
+import type { RangeFigure } from "./figure-index.ts";
+
+/** What is wrong with a claim, still without file and line. Numbers are as in sheet.json, to four digits. */
+export interface ClaimFault {
+  readonly rule: `claims/${string}`;
+  /** Key of the claim that the fault stands at. */
+  readonly key: string;
+  readonly subject: string;
+  /** As the sheets have it today, and as the claim wants it. */
+  readonly actual: string;
+  readonly expected: string;
+  readonly hint?: string;
+}
+
+/** A claim held against today's sheets. */
+export interface Verdict {
+  readonly claim: ClaimRecord;
+  /** Figures that it speaks of, the claim's own first; of a ranking all that were compared. */
+  readonly figures: readonly RangeFigure[];
+  /** Colours that it speaks of. */
+  readonly colours: readonly string[];
+  readonly faults: readonly ClaimFault[];
+}
+
+/** A number or range as a fault prints it. */
+export function plainText(value: unknown): string {
+  if (typeof value === "number") return String(Number(value.toPrecision(4)));
+  if (Array.isArray(value)) return value.map(plainText).join(" to ");
+  return String(value);
+}

@@ -1,0 +1,63 @@
+import { domainError } from "../diagnostics/diagnostic.ts";
+import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { plotFrame } from "./plot-frame.ts";
+import { smallestHolding } from "./scale.ts";
+import { DASHES, DERIVED_DASHES } from "./standing-mark.ts";
+import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
+import { ticksEvery } from "./ticks.ts";
+
+/** S at one wavelength, relative to the reference wavelength. */
+export interface ScatteringPoint {
+  readonly nm: number;
+  readonly value: number;
+}
+
+export interface RelativeScattering extends PictureWords {
+  readonly wavelengthLabel: string;
+  readonly axisLabel: string;
+  /** From the white's own films, broken where they told nothing. */
+  readonly read: readonly (readonly ScatteringPoint[])[];
+  /** What theory says, from low to high. */
+  readonly band: readonly { readonly nm: number; readonly low: number; readonly high: number }[];
+  /** Greatest value on the axis: the same for whites that are to be compared. */
+  readonly most: (typeof SCATTERING_SCALES)[number];
+}
+
+/** Tops of the axis. */
+export const SCATTERING_SCALES = [1.5, 2, 3, 4, 6] as const;
+const NM: [number, number] = [400, 700];
+const AREA_HEIGHT = 170;
+
+/** The smallest scale that holds every value of several whites. @throws RangeError when none does. */
+export function scatteringScale(values: readonly number[]): (typeof SCATTERING_SCALES)[number] {
+  return smallestHolding(SCATTERING_SCALES, Math.max(1, ...values), "relative scattering");
+}
+
+/**
+ * How a white scatters each colour of light beside green: from its films as a line, by theory as a band in a broken outline.
+ * @throws RangeError for nothing to draw, a value below 0 or above the scale, or a band whose ends are the wrong way round.
+ */
+export function relativeScattering(params: RelativeScattering): string {
+  const { read, band, most } = params;
+  if (band.length < 2 && read.every((points) => points.length < 2)) throw refusal("points of scattering", "none", "at least two");
+  const frame = plotFrame({
+    width: pictureWidth(params), top: 0, areaHeight: AREA_HEIGHT, decimalMark: params.decimalMark, inside: 4,
+    x: { domain: NM, ticks: ticksEvery(100, NM), label: params.wavelengthLabel },
+    y: { domain: [0, most], ticks: ticksEvery(most > 3 ? 2 : most > 1.5 ? 1 : 0.5, [0, most]), label: params.axisLabel },
+  });
+  const at = (nm: number, value: number): Point => {
+    if (!(value >= 0 && value <= most)) throw domainError("relative scattering", value, `0 <= S <= ${most}`);
+    return { x: frame.x(nm), y: frame.y(value) };
+  };
+  for (const { low, high } of band) if (!(low <= high)) throw refusal("band of scattering", `${low}, ${high}`, "low <= high");
+  const outline = [...band.map(({ nm, high }) => at(nm, high)), ...band.toReversed().map(({ nm, low }) => at(nm, low))];
+  const drawn: SvgNode[] = [
+    ...(band.length < 2 ? [] : [element("path", {
+      class: "plot__bounds", d: `${polyline(outline)}Z`, fill: "currentColor", "fill-opacity": 0.14, stroke: "currentColor", "stroke-width": 1, "stroke-dasharray": DASHES,
+    })]),
+    ...read.filter((points) => points.length > 1).map((points) => element("path", {
+      class: "plot__line", d: polyline(points.map(({ nm, value }) => at(nm, value))), fill: "none", stroke: "currentColor", "stroke-width": 1.75, "stroke-dasharray": DERIVED_DASHES,
+    })),
+  ];
+  return writtenPicture("relative-scattering", params, { width: pictureWidth(params), height: frame.bottom }, [...frame.nodes, onPanel(drawn)]);
+}

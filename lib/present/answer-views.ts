@@ -1,0 +1,90 @@
+import type { ColourCardView, LinkView, ListView, Markup, PageView, PictureView, StandingView, TableView } from "./views.ts";
+
+/** An answer as other pages list it. */
+export interface AnswerEntryView {
+  readonly question: string;
+  readonly href: string;
+  readonly summary: string;
+  readonly date?: string;
+}
+
+export interface AnswerIndexView extends PageView {
+  readonly kind: "answer-index";
+  readonly lead: readonly string[];
+  readonly answers: readonly AnswerEntryView[];
+  /** Said in place of an empty list. */
+  readonly noAnswers?: string;
+}
+
+/** A figure in a sentence: its finished text, how it is known, and the sheet that shows it. */
+export interface InlineFigureView {
+  readonly text: string;
+  readonly standing: StandingView;
+  readonly href: string;
+  /** Colour and figure, in words: what the number is, for whoever asks. */
+  readonly name: string;
+}
+
+/** A stretch of an answer: prose, or what a shortcode on a line of its own stands for. */
+export type AnswerPartView =
+  | { readonly kind: "prose"; readonly body: Markup }
+  | { readonly kind: "table"; readonly table: TableView }
+  | { readonly kind: "picture"; readonly picture: PictureView }
+  | { readonly kind: "list"; readonly list: ListView; readonly note: string }
+  | { readonly kind: "pictures"; readonly pictures: readonly PictureView[] }
+  | AnswerFoldView;
+
+/** Parts that a reader opens who wants to know more. */
+export interface AnswerFoldView {
+  readonly kind: "fold";
+  /** Its handle. */
+  readonly summary: string;
+  readonly parts: readonly AnswerPartView[];
+}
+
+/** What a composer in the browser is given; lib/answers/reply-text.ts makes the same text of it. */
+export interface ReplyView {
+  readonly heading: string;
+  readonly lead: string;
+  /** The stock reply: plain text. */
+  readonly text: string;
+  readonly textLabel: string;
+  /** Rows of the field that shows it whole. */
+  readonly rows: number;
+  readonly copy: string;
+  readonly copied: string;
+  readonly notCopied: string;
+  readonly question: string;
+  readonly questionLabel: string;
+  readonly coloursLabel: string;
+  readonly figuresLabel: string;
+  /** JSON: a `ReplyMaterial`. */
+  readonly material: string;
+  readonly colours: readonly ReplyChoiceView[];
+  readonly figures: readonly ReplyChoiceView[];
+}
+
+export interface ReplyChoiceView {
+  readonly value: string;
+  readonly text: string;
+  readonly chosen: boolean;
+}
+
+export interface AnswerPageView extends PageView {
+  readonly kind: "answer";
+  /** The short answer, in reading size; its figures with their marks. */
+  readonly summary: { readonly body: Markup };
+  readonly parts: readonly AnswerPartView[];
+  /** What the answer rests on, with the figures as they stand now. */
+  readonly claims?: {
+    readonly heading: string;
+    readonly lead: string;
+    readonly table: TableView;
+  };
+  readonly coloursHeading: string;
+  readonly colours: readonly ColourCardView[];
+  readonly reply: ReplyView;
+  /** "Answered on 4 June 2026. Rests on records to 18 May 2026." */
+  readonly revision: string;
+  readonly all: LinkView;
+}

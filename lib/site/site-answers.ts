@@ -1,0 +1,32 @@
+import { answerColours, answerPath } from "../answers/answer-pages.ts";
+import { replyFaults } from "../answers/answer-faults.ts";
+import { renderedAnswer } from "../answers/rendered-answer.ts";
+import { figureIndex, type FigureIndex } from "../claims/figure-index.ts";
+import { claimDiagnostics, heldAnswer, type HeldAnswer } from "../claims/held-claims.ts";
+import { recordRoots } from "../claims/record-roots.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { pagePlace, type AnswerLink, type PageContext } from "../pages/page-context.ts";
+
+/** The answers of a workshop, held against its sheets. */
+export interface SiteAnswers {
+  readonly index: FigureIndex;
+  readonly held: readonly HeldAnswer[];
+  readonly links: readonly AnswerLink[];
+  /** Claims that do not hold, shortcodes and replies that lead nowhere. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+export function siteAnswers(context: PageContext): SiteAnswers {
+  const { records, sheets } = context;
+  const index = figureIndex(sheets.map(({ sheet }) => sheet));
+  const rootsOf = recordRoots(index, records);
+  const held = [...records.answers.values()].map((answer) => heldAnswer(answer, index, rootsOf, records));
+  const each = held.map(({ answer, claims }) => {
+    const { slug, record } = answer;
+    const { summaryText, faults } = renderedAnswer(answer, context, pagePlace(answerPath(slug)), index);
+    const colours = answerColours(answer, claims);
+    const link: AnswerLink = { slug, question: record.question, summary: summaryText, colours, ...(record.date === undefined ? {} : { date: record.date }) };
+    return { link, diagnostics: [...claimDiagnostics({ answer, claims }), ...faults, ...replyFaults(answer, colours, index)] };
+  });
+  return { index, held, links: each.map(({ link }) => link), diagnostics: each.flatMap(({ diagnostics }) => diagnostics) };
+}

@@ -1,0 +1,37 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import { wordedSheet } from "../present/worded-sheet.ts";
+import { ENGLISH } from "../present/words/en/english.ts";
+import { rangeOf } from "../range/range.ts";
+import type { Records } from "../records/records.ts";
+import { allSheets } from "../sheet/all-sheets.ts";
+import { revision } from "../sheet/revision.ts";
+import { neighboursOf } from "./neighbours.ts";
+import type { PublishedSheet } from "./published-data.ts";
+import { sheetWarnings } from "./sheet-warnings.ts";
+import { theoryOnce, type TheoryCache } from "./theory-cache.ts";
+import { siteAnswers, type SiteAnswers } from "./site-answers.ts";
+
+/** Everything that is worked out before a page is made. */
+export interface WorkedSite {
+  readonly published: readonly PublishedSheet[];
+  readonly context: PageContext;
+  readonly answers: SiteAnswers;
+  /** What the sheets found against their records, and the answers against the sheets. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+export function workedSite(records: Records, date: string | undefined, cache?: TheoryCache): WorkedSite {
+  const sheets = allSheets(records);
+  const range = rangeOf(sheets);
+  const published = sheets.map((sheet): PublishedSheet => {
+    const worded = wordedSheet(sheet, ENGLISH);
+    return { worded, revision: revision(worded.plain), neighbours: neighboursOf(sheet, sheets, range) };
+  });
+  const unanswered: PageContext = {
+    words: ENGLISH, records, sheets: published.map(({ worded }) => worded), range, answers: [], date, theory: theoryOnce(records, cache),
+    revision: revision(published.map((one) => one.revision)),
+  };
+  const answers = siteAnswers(unanswered);
+  return { published, context: { ...unanswered, answers: answers.links }, answers, diagnostics: [...sheetWarnings(sheets, records, ENGLISH), ...answers.diagnostics] };
+}

@@ -1,0 +1,92 @@
+import { createHash, randomUUID } from "node:crypto";
+import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
+import type { ParticleModel } from "../optics/particle-model.ts";
+import { blackTheory, modelInputs, theoryProbe, whiteRuns, whiteTheory, type TheoryFigure, type TheoryModels } from "../optics/theory-figure.ts";
+import type { Records } from "../records/records.ts";
+import { theoryModels } from "../sheet/theory-models.ts";
+
+/** Beside the content folder; it keeps itself out of version control, and may be thrown away at any time. */
+export const CACHE_FOLDER = ".mullstone-cache";
+
+/** Where figures are kept, and whether new ones are: a command that writes nothing only reads. */
+export interface TheoryCache {
+  readonly folder: string;
+  readonly keeps: boolean;
+}
+
+export function theoryCacheOf(contentDir: string, keeps = true): TheoryCache {
+  return { folder: join(dirname(resolve(contentDir)), CACHE_FOLDER), keeps };
+}
+
+/** The first-principles figure of a range's pigments, when a page first asks for it. */
+export function theoryOnce(records: Records, cache: TheoryCache | undefined): () => TheoryFigure {
+  let figure: TheoryFigure | undefined;
+  return () => (figure ??= theoryFigure(theoryModels(records), cache));
+}
+
+/**
+ * The first-principles figure of a range: each pigment's part from the cache where it was
+ * kept for these very inputs, else worked out and kept. A file that is not what was written
+ * is not used; a folder that cannot be written does without.
+ * @param cache undefined keeps and reads nothing.
+ */
+export function theoryFigure(models: TheoryModels, cache: TheoryCache | undefined): TheoryFigure {
+  const probe = theoryProbe();
+  let runs: ReturnType<typeof whiteRuns> | undefined;
+  const ofWhites = (): ReturnType<typeof whiteRuns> => (runs ??= whiteRuns(models.whites));
+  const part = <V>(kind: "white" | "black", model: ParticleModel, beside: readonly ParticleModel[], worked: () => V): V =>
+    keptOrMade(cache, `${kind}-${model.slug}`, hashOf({ probe, model: modelInputs(model), beside: beside.map(modelInputs) }), worked);
+  return {
+    whites: models.whites.map((white) => part("white", white, [], () => whiteTheory(white, ofWhites().get(white.slug) ?? []))),
+    blacks: models.whites.length === 0 ? [] : models.blacks.map((black) => part("black", black, models.whites, () => blackTheory(black, ofWhites()))),
+  };
+}
+
+/** A kept value with the hash of its inputs, and of itself. */
+interface KeptFile { readonly inputs: string; readonly hash: string; readonly value: unknown }
+
+function keptOrMade<V>(cache: TheoryCache | undefined, name: string, inputs: string, made: () => V): V {
+  if (cache === undefined) return made();
+  const found = keptValue(join(cache.folder, fileName(name, inputs)), inputs);
+  if (found !== undefined) return found as V;
+  const value = made();
+  if (cache.keeps) keep(cache.folder, name, { inputs, hash: hashOf(value), value });
+  return value;
+}
+
+function keptValue(path: string, inputs: string): unknown {
+  try {
+    const kept = JSON.parse(readFileSync(path, "utf8")) as Partial<KeptFile> | null;
+    return kept?.inputs === inputs && kept.value !== undefined && kept.hash === hashOf(kept.value) ? kept.value : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Written aside and moved into place, so that nobody reads half a file; what the same pigment left before goes. */
+function keep(folder: string, name: string, file: KeptFile): void {
+  try {
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(join(folder, ".gitignore"), "*\n");
+    const own = fileName(name, file.inputs);
+    const aside = join(folder, `${own}.${randomUUID()}`);
+    writeFileSync(aside, `${JSON.stringify(file)}\n`, { flag: "wx" });
+    renameSync(aside, join(folder, own));
+    for (const other of readdirSync(folder)) if (other !== own && isFileOf(name, other)) rmSync(join(folder, other), { force: true });
+  } catch {
+    // Nothing is lost but time: the next build works it out again.
+  }
+}
+
+function fileName(name: string, inputs: string): string {
+  return `theory-${name}.${inputs.slice(0, 16)}.json`;
+}
+
+function isFileOf(name: string, file: string): boolean {
+  return file.startsWith(`theory-${name}.`) && /^[0-9a-f]{16}\.json$/.test(file.slice(`theory-${name}.`.length));
+}
+
+function hashOf(value: unknown): string {
+  return createHash("sha256").update(JSON.stringify(value)).digest("hex");
+}

@@ -1,0 +1,191 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { AxeResults } from "axe-core";
+import { createRequire } from "node:module";
+import { describe, expect, inject, test } from "vitest";
+import type { Page } from "playwright-core";
+import type { ShownColour } from "../../lib/present/comparison-views.ts";
+import { connectedBrowser } from "../support/connected-browser.ts";
+import { siteFiles } from "./site-pages.ts";
+
+const browser = connectedBrowser();
+const SITE = inject("siteAddress");
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** A page in a context of its own, and what its browser complains of or asks of another host. */
+async function visit(use: (page: Page, complaints: readonly string[]) => Promise<void>, options: { javaScriptEnabled?: boolean; viewport?: { width: number; height: number } } = {}): Promise<void> {
+  const context = await browser().newContext(options);
+  try {
+    const page = await context.newPage();
+    const complaints: string[] = [];
+    page.on("console", (message) => { if (message.type() === "error") complaints.push(message.text()); });
+    page.on("pageerror", (error) => complaints.push(error.message));
+    page.on("request", (request) => { if (new URL(request.url()).origin !== SITE) complaints.push(request.url()); });
+    await use(page, complaints);
+  } finally {
+    await context.close();
+  }
+}
+
+const path = (page: Page): string => page.url().replace(SITE, "");
+const columns = (page: Page): Promise<string[]> => page.locator(".comparison").first().locator("thead a").allTextContents();
+const query = (...slugs: string[]): string => `${SITE}/compare/?colours=${slugs.join(",")}`;
+
+describe("from the catalogue to a sheet to a comparison", () => {
+  test("by mouse", async () => {
+    await visit(async (page, complaints) => {
+      await page.goto(`${SITE}/colours/`);
+      await page.getByRole("main").getByRole("link", { name: "Bone Black", exact: true }).click();
+      await page.getByRole("link", { name: "Beside any other" }).click();
+      expect(path(page)).toBe("/compare/?colours=bone-black");
+      expect(await page.getByLabel("First").inputValue()).toBe("bone-black");
+      expect(await page.locator("[data-status]").textContent()).toBe("Choose two colours or more.");
+      await page.getByLabel("Second").selectOption("raw-umber");
+      await page.getByRole("button", { name: "Set side by side" }).click();
+      await page.locator(".comparison").first().waitFor();
+      expect(path(page)).toBe("/compare/?colours=bone-black,raw-umber");
+      expect(await columns(page)).toEqual(["Bone Black", "Raw Umber"]);
+      expect(await page.getByRole("heading", { level: 2 }).allTextContents()).toContain("What differs");
+      expect(complaints).toEqual([]);
+    });
+  });
+
+  test("by keyboard", async () => {
+    await visit(async (page, complaints) => {
+      await page.goto(`${SITE}/colours/bone-black/`);
+      const link = page.getByRole("link", { name: "Beside any other" });
+      await link.focus();
+      await page.keyboard.press("Enter");
+      await page.getByLabel("Second").waitFor();
+      await page.getByLabel("Second").focus();
+      await page.keyboard.press("ArrowDown");
+      await page.keyboard.press("ArrowDown");
+      const chosen = await page.evaluate<string>("document.activeElement.selectedOptions[0].textContent");
+      for (let i = 0; i < 3; i++) await page.keyboard.press("Tab");
+      expect(await page.evaluate("document.activeElement.textContent")).toBe("Set side by side");
+      await page.keyboard.press("Enter");
+      await page.locator(".comparison").first().waitFor();
+      expect(await columns(page)).toEqual(["Bone Black", chosen]);
+      expect(complaints).toEqual([]);
+    });
+  });
+
+  test("without script, by the pairs that the workshop chose", async () => {
+    await visit(async (page, complaints) => {
+      await page.goto(`${SITE}/colours/`);
+      await page.getByRole("main").getByRole("link", { name: "Bone Black", exact: true }).click();
+      await page.getByRole("link", { name: "Bone Black and Spinel Black" }).click();
+      expect(path(page)).toBe("/compare/bone-black-and-spinel-black/");
+      expect(await columns(page)).toEqual(["Bone Black", "Spinel Black"]);
+      await page.getByRole("link", { name: "Choose other colours" }).click();
+      expect(await page.locator("[data-without]").isVisible()).toBe(true);
+      expect(await page.locator("[data-form]").isVisible()).toBe(false);
+      await page.getByRole("link", { name: "Raw Umber and Burnt Umber" }).click();
+      expect(await columns(page)).toEqual(["Raw Umber", "Burnt Umber"]);
+      expect(complaints).toEqual([]);
+    }, { javaScriptEnabled: false });
+  });
+});
+
+test("the address holds the choice: through a reload, and Back and Forward", async () => {
+  await visit(async (page, complaints) => {
+    await page.goto(query("lamp-black", "bone-black"));
+    await page.locator(".comparison").first().waitFor();
+    await page.getByLabel("Third").selectOption("iron-oxide-black");
+    await page.getByRole("button").click();
+    await page.locator(".comparison--many").first().waitFor();
+    const three = ["Lamp Black", "Bone Black", "Iron Oxide Black"];
+    expect(await columns(page)).toEqual(three);
+    await page.reload();
+    await page.locator(".comparison--many").first().waitFor();
+    expect(await columns(page)).toEqual(three);
+    expect(await page.title()).toMatch(/^Lamp Black, Bone Black and Iron Oxide Black \u2013 /);
+    await page.goBack();
+    await page.locator(".comparison:not(.comparison--many)").first().waitFor();
+    expect(await columns(page)).toEqual(three.slice(0, 2));
+    expect(await page.getByLabel("Third").inputValue()).toBe("");
+    await page.goForward();
+    await page.locator(".comparison--many").first().waitFor();
+    expect(complaints).toEqual([]);
+  });
+});
+
+test("the script draws what the build drew, letter for letter", async () => {
+  const tables = (page: Page): Promise<string> => page.evaluate<string>("[...document.querySelectorAll('.side-by-side > *')].map((one) => one.outerHTML.replaceAll('../../', '../').replace(/>\\s+</g, '><').trim()).join('')");
+  await visit(async (page) => {
+    await page.goto(`${SITE}/compare/lamp-black-and-bone-black-and-iron-oxide-black/`);
+    const built = await tables(page);
+    await page.goto(query("lamp-black", "bone-black", "iron-oxide-black"));
+    await page.locator(".comparison").first().waitFor();
+    expect(await tables(page)).toBe(built);
+    expect(built.length).toBeGreaterThan(5000);
+  });
+});
+
+test.each([
+  ["lamp-blak,bone-black", "There is no colour \u201clamp-blak\u201d here; perhaps Lamp Black was meant. Choose two colours or more."],
+  ["lamp-black,lamp-black", "Choose two colours or more."],
+  ["lamp-black,bone-black,raw-umber,zinc-white,vine-black", "Four can stand side by side; the others are left out."],
+  [encodeURIComponent(`"><img src=x>`), "There is no colour \u201c\"><img src=x>\u201d here. Choose two colours or more."],
+])("an address that asks for %s is told what is wrong with it", async (asked, told) => {
+  await visit(async (page, complaints) => {
+    await page.goto(`${SITE}/compare/?colours=${asked}`);
+    await page.locator("[data-status]:not(:empty)").waitFor();
+    expect(await page.locator("[data-status]").textContent()).toBe(told);
+    expect(complaints).toEqual([]);
+  });
+});
+
+test("figures that cannot be fetched are said so, and are asked for again the next time", async () => {
+  await visit(async (page) => {
+    await page.route("**/compare/bone-black.json", (route) => route.abort());
+    await page.goto(query("lamp-black", "bone-black"));
+    await page.locator("[data-status]:not(:empty)").waitFor();
+    expect(await page.locator("[data-status]").textContent()).toMatch(/could not be fetched.*web server/);
+    await page.unroute("**/compare/bone-black.json");
+    await page.getByRole("button").click();
+    await page.locator(".comparison").first().waitFor();
+    expect(await page.locator("[data-status]").textContent()).toBe("");
+  });
+});
+
+test.each([2, 4])("%i colours pass axe, and do not scroll sideways at 320 or 768 px", async (count) => {
+  await visit(async (page) => {
+    await page.goto(query(...["viridian-quinacridone-black", "lead-white", "slate-grey", "lamp-black"].slice(0, count)));
+    await page.locator(".comparison").first().waitFor();
+    await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
+    for (const width of [320, 768]) {
+      await page.setViewportSize({ width, height: 700 });
+      expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(width);
+    }
+    await page.evaluate(AXE);
+    const { violations } = await page.evaluate<AxeResults>("axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })");
+    expect(violations.map(({ id }) => id)).toEqual([]);
+  });
+});
+
+describe("what the page carries of a colour", () => {
+  const read = (file: string): unknown => JSON.parse(readFileSync(join(inject("siteDir"), file), "utf8"));
+  const slugs = siteFiles().flatMap((file) => /^compare\/([a-z0-9-]+)\.json$/.exec(file)?.[1] ?? []);
+
+  test("is there for every sheet", () => {
+    expect(slugs).toEqual((read("catalogue.json") as { colours: { slug: string }[] }).colours.map(({ slug }) => slug));
+  });
+
+  test.each(slugs)("%s: figures read as in sheet.json, with the same standing", (slug) => {
+    const { cells } = read(`compare/${slug}.json`) as ShownColour;
+    const { evidence } = read(`colours/${slug}/sheet.json`) as { evidence: { figure: string; text: string; standing: string }[] };
+    const PATHS = { masstone: "notations.masstone.munsell.text", strength: "optics.tintingStrength", oilByMass: "oil.oilIndexGPer100g", oilByVolume: "oil.oilGPer100cm3", drying: "drying.touchDryDays" };
+    for (const [key, path] of Object.entries(PATHS)) {
+      const found = evidence.find(({ figure }) => figure === path);
+      expect([cells[key]?.text, cells[key]?.standing?.kind], key).toEqual([found?.text, found?.standing]);
+    }
+  });
+});
+
+test("the script weighs less than 12 kB gzipped, with neither a colour library nor a renotation in it", async () => {
+  const { gzipSync } = await import("node:zlib");
+  const script = readFileSync(join(inject("siteDir"), "assets/scripts/compare.js"), "utf8");
+  expect(gzipSync(script).length).toBeLessThan(12_000);
+  expect(script).not.toMatch(/lab65|renotation|ciede/i);
+});
