@@ -2,6 +2,7 @@ import { loadRecords } from "../records/load-records.ts";
 import { claimsAs } from "../site/claims-as.ts";
 import { asFault, buildFolder, type BuildFolder } from "../site/output-folder.ts";
 import { printedDate } from "../site/printed-date.ts";
+import { printedSite } from "../site/printed-site.ts";
 import { siteOf } from "../site/site-of-records.ts";
 import { theoryCacheOf } from "../site/theory-cache.ts";
 import { writeSite } from "../site/write-site.ts";
@@ -22,8 +23,10 @@ export async function build(options: CommandOptions): Promise<number> {
   try {
     folder = buildFolder(options.outputDir, options.contentDir);
     progress(`working out ${counted(records.colours.size, "sheet")}`);
-    const { site, warnings: found } = siteOf(records, printedDate(options.date, records.newestDate), theoryCacheOf(options.contentDir));
-    const warnings = claimsAs(options.claims, found);
+    const { site: onScreen, warnings: found } = siteOf(records, printedDate(options.date, records.newestDate), theoryCacheOf(options.contentDir));
+    progress(`printing ${counted(records.colours.size, "sheet")}`);
+    const { site, warnings: ofPrint } = printedSite(onScreen, options.outputDir);
+    const warnings = [...claimsAs(options.claims, found), ...ofPrint];
     printDiagnostics(warnings);
     if (exitCode(warnings, options.strict) !== 0) {
       folder.discard();

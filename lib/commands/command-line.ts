@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { build } from "./build.ts";
+import { cards } from "./cards.ts";
 import { check } from "./check.ts";
 import { newColour } from "./new-colour.ts";
 import { start } from "./start.ts";
@@ -10,13 +11,19 @@ const HELP = `mullstone: colour sheets from a workshop's records
   mullstone start               build, serve on this machine, rebuild when a record is edited
   mullstone build               build the site once
   mullstone check               check the records; write nothing
+  mullstone cards               print shelf cards into one PDF
   mullstone new colour "Name"   write a commented starter record
 
   --content DIR    the workshop's records (default: content)
-  --output DIR     where the site goes (default: _site)
+  --output DIR     where the site goes (default: _site); of cards the file (default: cards.pdf)
   --date DATE      date to print, YYYY-MM-DD (default: SOURCE_DATE_EPOCH, else the newest date in the records)
   --port N         of start (default: any free one)
   --strict         warnings stop the build
+  --only SLUGS     of cards: these colours, commas between
+  --family NAME    of cards: of one family, such as blacks
+  --size NAME      of cards: a size of the workshop (default: its first)
+  --paper NAME     of cards: A4 or Letter
+  --since FILE     of cards: those that say something else than this manifest.json
   --claims warn    claims of answers that no longer hold are warnings (default: error)
 `;
 
@@ -37,7 +44,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     parsed = parseArgs({
       args: [...args], allowPositionals: true, strict: true,
       options: {
-        content: { type: "string", default: "content" }, output: { type: "string", default: "_site" },
+        content: { type: "string", default: "content" }, output: { type: "string" }, only: { type: "string" }, family: { type: "string" }, size: { type: "string" }, paper: { type: "string" }, since: { type: "string" },
         date: { type: "string" }, port: { type: "string", default: "0" }, strict: { type: "boolean", default: false }, claims: { type: "string", default: "error" }, help: { type: "boolean", short: "h", default: false },
       },
     });
@@ -53,15 +60,16 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   const port = Number(values.port);
   if (!(Number.isInteger(port) && port >= 0 && port < 65536)) return complaint(`Unexpected --port \`${values.port}\`, expected \`0-65535\``);
   if (values.claims !== "error" && values.claims !== "warn") return complaint(`Unexpected --claims \`${values.claims}\`, expected \`error | warn\``);
-  const options: CommandOptions = { contentDir: values.content, outputDir: values.output, date: values.date, port, strict: values.strict, claims: values.claims === "warn" ? "warning" : "error" };
+  const options: CommandOptions = { contentDir: values.content, outputDir: values.output ?? "_site", date: values.date, port, strict: values.strict, claims: values.claims === "warn" ? "warning" : "error" };
   switch (command) {
     case "build": return build(options);
     case "check": return check(options);
     case "start": return start(options);
+    case "cards": return cards({ ...options, outputFile: values.output ?? "cards.pdf" }, { only: values.only, family: values.family, size: values.size, paper: values.paper, since: values.since });
     case "new": return newColour(options, words);
     default: {
-      const near = nearestWord(command, ["start", "build", "check", "new"]);
-      return complaint(`Unexpected command \`${command}\`, expected \`start | build | check | new\`${near === undefined ? "" : `; nearest \`${near}\``}`);
+      const near = nearestWord(command, ["start", "build", "check", "cards", "new"]);
+      return complaint(`Unexpected command \`${command}\`, expected \`start | build | check | cards | new\`${near === undefined ? "" : `; nearest \`${near}\``}`);
     }
   }
 }

@@ -4,7 +4,7 @@ import { LAB_VIEWINGS } from "../colorimetry/viewing.ts";
 import { decimalText, placesWithin, significantText } from "../present/number-text.ts";
 import { rulingText } from "../present/ruling-text.ts";
 import { asMarkup, type CellView, type PictureView, type SectionView, type TableView } from "../present/views.ts";
-import { spectralCurve } from "../plots/spectral-curve.ts";
+import { spectralCurve, type SpectralCurve } from "../plots/spectral-curve.ts";
 import { ownColour } from "./own-colour.ts";
 import { emptySection, properties, textOf, type SheetPage } from "./sheet-parts.ts";
 
@@ -50,7 +50,13 @@ function labTable({ worded: { sheet }, words }: SheetPage): TableView {
   };
 }
 
-function curvePicture({ worded: { sheet }, words }: SheetPage): PictureView | undefined {
+function curvePicture(page: SheetPage): PictureView | undefined {
+  const curve = masstoneCurveOf(page);
+  return curve === undefined ? undefined : { svg: asMarkup(spectralCurve(curve)), caption: curve.title };
+}
+
+/** The masstone's curve as page and paper draw it. */
+export function masstoneCurveOf({ worded: { sheet }, words }: SheetPage): SpectralCurve | undefined {
   const masstone = sheet.notations.masstone;
   const colour = ownColour(masstone);
   if (masstone?.curve === undefined || colour === undefined) return undefined;
@@ -59,15 +65,12 @@ function curvePicture({ worded: { sheet }, words }: SheetPage): PictureView | un
   const at = (value: number): string => String(wavelengthNm(grid, values.indexOf(value)));
   const [lowest, highest] = [Math.min(...values), Math.max(...values)];
   return {
-    svg: asMarkup(spectralCurve({
-      idPrefix: "curve", title: text.curveTitle,
-      description: text.curveDescription(significantText(lowest, 2), significantText(highest, 2), at(lowest), at(highest)),
-      curves: [
-        { label: text.curveLabel(masstone.geometry ?? ""), spectrum: masstone.curve, colour, standing: masstone.standing },
-        ...(masstone.glossExcludedCurve === undefined ? [] : [{ label: text.excludedLabel, spectrum: masstone.glossExcludedCurve, colour, standing: "derived" as const }]),
-      ],
-      wavelengthLabel: text.wavelength, reflectanceLabels: text.reflectance,
-    })),
-    caption: text.curveTitle,
+    idPrefix: "curve", title: text.curveTitle,
+    description: text.curveDescription(significantText(lowest, 2), significantText(highest, 2), at(lowest), at(highest)),
+    curves: [
+      { label: text.curveLabel(masstone.geometry ?? ""), spectrum: masstone.curve, colour, standing: masstone.standing },
+      ...(masstone.glossExcludedCurve === undefined ? [] : [{ label: text.excludedLabel, spectrum: masstone.glossExcludedCurve, colour, standing: "derived" as const }]),
+    ],
+    wavelengthLabel: text.wavelength, reflectanceLabels: text.reflectance,
   };
 }

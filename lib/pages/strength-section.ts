@@ -4,7 +4,7 @@ import { rulingText } from "../present/ruling-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type SectionView, type TableView } from "../present/views.ts";
 import { glazeStrip } from "../plots/glaze-strip.ts";
-import { hidingCurve } from "../plots/hiding-curve.ts";
+import { hidingCurve, type HidingCurve } from "../plots/hiding-curve.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/hiding.ts";
 import { glossPicture, glossTable } from "./gloss-part.ts";
 import { ownColour } from "./own-colour.ts";
@@ -57,17 +57,20 @@ function glazePicture({ worded: { sheet: { optics } }, words }: SheetPage): Pict
   };
 }
 
-function hidingPicture({ worded: { sheet }, words }: SheetPage): PictureView | undefined {
+function hidingPicture(page: SheetPage): PictureView | undefined {
+  const curve = hidingOf(page);
+  return curve === undefined ? undefined : { svg: asMarkup(hidingCurve(curve)), caption: curve.title };
+}
+
+/** The hiding curve as page and paper draw it. */
+export function hidingOf({ worded: { sheet }, words }: SheetPage): HidingCurve | undefined {
   const colour = ownColour(sheet.notations.masstone);
   const points = (sheet.optics.hidingCurve ?? []).map(({ filmUm, contrastRatio }) => ({ filmUm, contrastRatio: Math.min(contrastRatio, 1) }));
   if (points.length === 0 || colour === undefined) return undefined;
   const text = words.pages.strength;
   return {
-    svg: asMarkup(hidingCurve({
-      idPrefix: "hiding", title: text.hidingTitle, filmLabel: text.hidingFilm, contrastLabel: text.hidingRatio,
-      description: text.hidingDescription(points.map(({ filmUm, contrastRatio }) => `${filmUm} \u00b5m ${decimalText(contrastRatio, 2)}`)),
-      curves: [{ label: sheet.name, colour, standing: "derived", points }], readings: [], limit: { contrastRatio: HIDING_CONTRAST_RATIO, label: text.hides },
-    })),
-    caption: text.hidingTitle,
+    idPrefix: "hiding", title: text.hidingTitle, filmLabel: text.hidingFilm, contrastLabel: text.hidingRatio,
+    description: text.hidingDescription(points.map(({ filmUm, contrastRatio }) => `${filmUm} \u00b5m ${decimalText(contrastRatio, 2)}`)),
+    curves: [{ label: sheet.name, colour, standing: "derived", points }], readings: [], limit: { contrastRatio: HIDING_CONTRAST_RATIO, label: text.hides },
   };
 }

@@ -3,8 +3,8 @@ import { decimalText, placesWithin } from "../present/number-text.ts";
 import { rulingText } from "../present/ruling-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView, type WhiteView, type WhitesSectionView } from "../present/views.ts";
-import { ladderStrip } from "../plots/ladder-strip.ts";
-import { tintTrail, type Trail } from "../plots/tint-trail.ts";
+import { ladderStrip, type LadderStrip } from "../plots/ladder-strip.ts";
+import { tintTrail, type TintTrail, type Trail } from "../plots/tint-trail.ts";
 import type { LabFigures, ScreenFigures, TintSection, TintStep } from "../sheet/sheet.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
 import { inSentence } from "../present/words/en/pages.ts";
@@ -55,19 +55,28 @@ function whiteView(tint: TintSection, { words }: SheetPage): WhiteView {
 }
 
 /** A ladder as one strip; where a page has two, each needs an identifier of its own. */
-export function ladderPicture({ white, steps, massRatioKind }: TintSection, words: SheetPage["words"], id = "ladder", title = words.pages.whites.ladderTitle(white.name)): PictureView | undefined {
+export function ladderPicture(tint: TintSection, words: SheetPage["words"], id = "ladder", title = words.pages.whites.ladderTitle(tint.white.name)): PictureView | undefined {
+  const ladder = ladderOf(tint, words, title);
+  if (ladder === undefined) return undefined;
+  return {
+    svg: asMarkup(ladderStrip({ ...ladder, idPrefix: `${id}-${tint.white.slug}`, width: WIDE })),
+    narrow: asMarkup(ladderStrip({ ...ladder, idPrefix: `${id}-narrow-${tint.white.slug}` })),
+  };
+}
+
+/** A ladder as page and paper draw it; none where no step's colour is known. */
+export function ladderOf({ white, steps, massRatioKind }: TintSection, words: SheetPage["words"], title = words.pages.whites.ladderTitle(white.name)): LadderStrip | undefined {
   const shown = steps.filter((step) => ownColour(step) !== undefined);
   if (shown.length === 0) return undefined;
   const text = words.pages.whites;
-  const ladder = (idPrefix: string, width?: number): string => ladderStrip({
-    idPrefix, width, title, missing: words.pages.sheet.missing, heading: "", axisLabel: text.stepsCaption(white.name, massRatioKind),
+  return {
+    idPrefix: `ladder-${white.slug}`, title, missing: words.pages.sheet.missing, heading: "", axisLabel: text.stepsCaption(white.name, massRatioKind),
     description: text.ladderDescription(shown.map((step) => stepWords(step, words))),
     steps: shown.map((step) => ({
       whiteParts: 1 / step.colourShare, label: step.massRatio, colour: ownColour(step), standing: step.standing,
       ...(step.suspect === undefined ? {} : { suspect: text.suspect }),
     })),
-  });
-  return { svg: asMarkup(ladder(`${id}-${white.slug}`, WIDE)), narrow: asMarkup(ladder(`${id}-narrow-${white.slug}`)) };
+  };
 }
 
 function stepWords(step: TintStep, words: SheetPage["words"]): string {
@@ -108,17 +117,20 @@ function missedBy({ residualDeltaE00, leaveOneOutDeltaE00 }: TintStep): string {
   return residual === undefined ? "" : leftOut === undefined ? residual : `${residual} (${leftOut})`;
 }
 
-function trailPicture({ worded: { sheet }, words }: SheetPage): PictureView | undefined {
+function trailPicture(page: SheetPage): PictureView | undefined {
+  const trail = trailOf(page);
+  return trail === undefined ? undefined : { svg: asMarkup(tintTrail(trail)), caption: trail.title };
+}
+
+/** The trail as page and paper draw it; none where no white has two drawdowns. */
+export function trailOf({ worded: { sheet }, words }: SheetPage): TintTrail | undefined {
   const text = words.pages.whites;
   const masstone = trailPoint({ ...sheet.notations.masstone, standing: "measured" });
   const trails = sheet.tints.flatMap((tint) => whiteTrail(tint, masstone, inSentence(tint.white.name)));
   if (trails.length === 0) return undefined;
   return {
-    svg: asMarkup(tintTrail({
-      idPrefix: "trail", title: text.trailTitle, description: text.trailDescription(trails.map(({ label }) => label)),
-      trails, axes: { a: "a*", b: "b*" }, ends: text.trailEnds,
-    })),
-    caption: text.trailTitle,
+    idPrefix: "trail", title: text.trailTitle, description: text.trailDescription(trails.map(({ label }) => label)),
+    trails, axes: { a: "a*", b: "b*" }, ends: text.trailEnds,
   };
 }
 

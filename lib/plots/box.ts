@@ -33,6 +33,8 @@ export function boxAround({ x, y }: Point, radius: number): Box {
 
 /** Length of a line that lies inside a rectangle (parametric clipping, side by side). */
 export function lengthInside([from, to]: Segment, box: Box): number {
+  // Nearly every line of a plot is nowhere near a label: asked a million times a sheet.
+  if (Math.max(from.x, to.x) < box.left || Math.min(from.x, to.x) > box.right || Math.max(from.y, to.y) < box.top || Math.min(from.y, to.y) > box.bottom) return 0;
   const run = { x: to.x - from.x, y: to.y - from.y };
   let [enter, leave] = [0, 1];
   for (const [direction, distance] of [
@@ -47,8 +49,12 @@ export function lengthInside([from, to]: Segment, box: Box): number {
 
 /** Whether two lines cross, or one ends on the other. */
 export function doCross([a, b]: Segment, [c, d]: Segment): boolean {
-  const side = (from: Point, to: Point, at: Point): number => Math.sign((to.x - from.x) * (at.y - from.y) - (to.y - from.y) * (at.x - from.x));
   return side(a, b, c) !== side(a, b, d) && side(c, d, a) !== side(c, d, b);
+}
+
+/** On which side of a line a point lies: -1, 0 on it, 1. Asked a million times a sheet, so no closure of its caller. */
+function side(from: Point, to: Point, at: Point): number {
+  return Math.sign((to.x - from.x) * (at.y - from.y) - (to.y - from.y) * (at.x - from.x));
 }
 
 /** The lines between successive points. */

@@ -3,13 +3,13 @@ import { ends, isRange, type Quantity } from "../quantities/range.ts";
 import { boxAround, segmentsThrough } from "./box.ts";
 import { hairline } from "./hairline.ts";
 import { drawnLabels, placedLabels, spotsAlong, spotsAround, type LabelWish } from "./label-placement.ts";
-import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { onPanel, picture, pictureWidth, written, type PictureWords } from "./picture.ts";
 import { rangeBar } from "./place-in-range.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
 import { ownColourLine, type ScreenColour } from "./screen-colour.ts";
 import { dashesOf, MARK_RADIUS, standingMark, type ShownStanding } from "./standing-mark.ts";
-import { refusal } from "./svg.ts";
+import { refusal, type SvgNode } from "./svg.ts";
 import { roundTicks, ticksEvery } from "./ticks.ts";
 
 /** Ends of the film axis [um]. */
@@ -30,6 +30,8 @@ export interface HidingCurve extends PictureWords {
   readonly hidingFilm?: { readonly filmUm: Quantity; readonly standing: ShownStanding; readonly label: string } | undefined;
   readonly filmLabel: string;
   readonly contrastLabel: string;
+  /** Of the drawing area in user units, lower on paper; 200 unless given. */
+  readonly areaHeight?: number | undefined;
 }
 
 const AREA_HEIGHT = 200;
@@ -39,6 +41,10 @@ const AREA_HEIGHT = 200;
  * @throws RangeError for nothing to draw, or a film or ratio outside its domain.
  */
 export function hidingCurve(params: HidingCurve): string {
+  return written(hidingCurveDrawing(params));
+}
+
+export function hidingCurveDrawing(params: HidingCurve): SvgNode {
   const { curves, readings, limit, hidingFilm } = params;
   const points = [...curves.flatMap((curve) => curve.points), ...readings];
   if (points.length === 0) throw refusal("films", "none", "at least one");
@@ -50,7 +56,7 @@ export function hidingCurve(params: HidingCurve): string {
   const most = smallestHolding(FILM_SCALES, thickest, "film thickness");
   const width = pictureWidth(params);
   const frame = plotFrame({
-    width, top: 0, areaHeight: AREA_HEIGHT, decimalMark: params.decimalMark, inside: 10, headroom: 14,
+    width, top: 0, areaHeight: params.areaHeight ?? AREA_HEIGHT, decimalMark: params.decimalMark, inside: 10, headroom: 14,
     x: { domain: [0, most], ticks: roundTicks([0, most], 5), label: params.filmLabel },
     y: { domain: [0, 1], ticks: ticksEvery(0.2, [0, 1]), label: params.contrastLabel },
   });
@@ -71,7 +77,7 @@ export function hidingCurve(params: HidingCurve): string {
     boxes: [...marks.map(({ at }) => boxAround(at, MARK_RADIUS + 1)), ...(filmAt === undefined ? [] : [boxAround(filmAt, MARK_RADIUS + 1)])],
     segments: [...lines, limitLine, ...(film?.places.map((x) => [{ x, y: limitY }, { x, y: baseY }]) ?? [])].flatMap(segmentsThrough),
   }, { left: frame.area.left + 4, top: frame.area.top + 1, right: frame.area.right - 4, bottom: frame.area.bottom - 1 });
-  return writtenPicture("hiding-curve", params, { width, height: frame.bottom }, [
+  return picture("hiding-curve", params, { width, height: frame.bottom }, [
     ...frame.nodes,
     onPanel([
       hairline({ x: frame.area.left, y: limitY }, { x: frame.area.right, y: limitY }, "reference"),

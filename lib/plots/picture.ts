@@ -44,12 +44,22 @@ export interface PictureSize {
  * @throws RangeError when the prefix is no XML name, or title or description is empty.
  */
 export function writtenPicture(kind: string, words: PictureWords, size: PictureSize, content: readonly SvgNode[]): string {
+  return written(picture(kind, words, size, content));
+}
+
+/** A picture as a page takes it. */
+export function written(tree: SvgNode): string {
+  return `${writtenSvg(tree)}\n`;
+}
+
+/** The same before it is written: what paper is drawn from. */
+export function picture(kind: string, words: PictureWords, size: PictureSize, content: readonly SvgNode[]): SvgNode {
   const { idPrefix, title, description } = words;
   if (!/^[A-Za-z][\w-]*$/.test(idPrefix)) throw refusal("id prefix", idPrefix, "a letter, then letters, digits, - or _");
   for (const [subject, text] of [["title", title], ["description", description]] as const) {
     if (text.trim() === "") throw refusal(subject, text, "words for who cannot see the picture");
   }
-  return writtenSvg(element("svg", {
+  return element("svg", {
     xmlns: "http://www.w3.org/2000/svg", class: `plot plot--${kind}`,
     viewBox: `0 0 ${Math.round(size.width)} ${Math.ceil(size.height)}`, width: Math.round(size.width), height: Math.ceil(size.height),
     // An img hides its parts from a screen reader, links as well.
@@ -59,7 +69,7 @@ export function writtenPicture(kind: string, words: PictureWords, size: PictureS
     element("title", { id: `${idPrefix}-title` }, [title]),
     element("desc", { id: `${idPrefix}-desc` }, [description]),
     ...content,
-  ])) + "\n";
+  ]);
 }
 
 /** Width of a picture in user units. @throws RangeError outside 280 to 960. */

@@ -2,12 +2,12 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
 import { segmentsThrough } from "./box.ts";
 import { drawnLabels, placedLabels, spotsAlong, type LabelWish } from "./label-placement.ts";
-import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { onPanel, picture, pictureWidth, written, type PictureWords } from "./picture.ts";
 import { plotFrame, type PlotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
 import { ownColourLine, type ScreenColour } from "./screen-colour.ts";
 import { dashesOf, type ShownStanding } from "./standing-mark.ts";
-import { refusal, type Point } from "./svg.ts";
+import { refusal, type Point, type SvgNode } from "./svg.ts";
 import { ticksEvery } from "./ticks.ts";
 
 /** Upper ends of the reflectance axis: a tenth for blacks, 1, and a little more for a fluorescent white. */
@@ -32,6 +32,8 @@ export interface SpectralCurve extends PictureWords {
   readonly reflectanceLabels: Readonly<Record<`${ReflectanceScale}`, string>>;
   /** One for all pictures that are to be compared; absent: the smallest that holds every reading. */
   readonly scale?: ReflectanceScale | undefined;
+  /** Of the drawing area in user units, lower on paper; 190 unless given. */
+  readonly areaHeight?: number | undefined;
 }
 
 const AREA_HEIGHT = 190;
@@ -41,18 +43,22 @@ const AREA_HEIGHT = 190;
  * @throws RangeError for no curve, one with fewer than two points in the range, or a reading outside the scale.
  */
 export function spectralCurve(params: SpectralCurve): string {
+  return written(spectralCurveDrawing(params));
+}
+
+export function spectralCurveDrawing(params: SpectralCurve): SvgNode {
   if (params.curves.length === 0) throw refusal("curves", "none", "at least one");
   const readings = params.curves.map(drawnReadings);
   const highest = Math.max(...readings.flatMap((points) => points.map(({ reflectance }) => reflectance)));
   const scale = smallestHolding(params.scale === undefined ? REFLECTANCE_SCALES : [params.scale], highest, "reflectance factor");
   const width = pictureWidth(params);
   const frame = plotFrame({
-    width, top: 0, areaHeight: AREA_HEIGHT, decimalMark: params.decimalMark, inside: 10,
+    width, top: 0, areaHeight: params.areaHeight ?? AREA_HEIGHT, decimalMark: params.decimalMark, inside: 10,
     x: { domain: DRAWN_NM, ticks: ticksEvery(50, DRAWN_NM), label: params.wavelengthLabel },
     y: { domain: [0, scale], ticks: ticksEvery(TICK_STEPS[scale], [0, scale]), label: params.reflectanceLabels[`${scale}`] },
   });
   const lines = readings.map((points) => points.map(({ nm, reflectance }) => ({ x: frame.x(nm), y: frame.y(reflectance) })));
-  return writtenPicture("spectral-curve", params, { width, height: frame.bottom }, [
+  return picture("spectral-curve", params, { width, height: frame.bottom }, [
     ...frame.nodes,
     onPanel([
       ...lines.flatMap((line, i) => drawn(params.curves[i], line)),

@@ -2,7 +2,7 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { boxAround, segmentsThrough, type Segment } from "./box.ts";
 import { hairline } from "./hairline.ts";
 import { drawnLabels, placedLabels, spotsAround, type LabelWish } from "./label-placement.ts";
-import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
+import { onPanel, picture, pictureWidth, TEXT_SIZE, written, type PictureWords } from "./picture.ts";
 import { plotFrame, type PlotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
 import type { ScreenColour } from "./screen-colour.ts";
@@ -54,6 +54,10 @@ export interface TintTrail extends PictureWords {
  * @throws RangeError for no point, a coordinate that is not a number, or one outside the scale asked for.
  */
 export function tintTrail(params: TintTrail): string {
+  return written(tintTrailDrawing(params));
+}
+
+export function tintTrailDrawing(params: TintTrail): SvgNode {
   const { trails, axes, ends } = params;
   const coordinates = trails.flatMap(({ points, predicted = [] }) => [...points, ...predicted].flatMap(({ a, b }) => [a, b]));
   if (trails.every(({ points }) => points.length === 0)) throw refusal("points of a trail", "none", "at least one");
@@ -70,7 +74,7 @@ export function tintTrail(params: TintTrail): string {
     boxes: placed.flatMap(({ marks }) => marks.map((mark) => boxAround(mark.at, MARK_RADIUS + 1))),
     segments: [...crossLines(frame), ...placed.flatMap(({ lines }) => lines.flatMap((line) => line.segments))],
   }, { left: frame.area.left + 3, top: frame.area.top + 3, right: frame.area.right - 3, bottom: frame.area.bottom - 3 });
-  return writtenPicture("tint-trail", params, { width: pictureWidth(params), height: frame.bottom }, [
+  return picture("tint-trail", params, { width: pictureWidth(params), height: frame.bottom }, [
     ...frame.nodes,
     onPanel([
       ...neutralCross(frame, ends),

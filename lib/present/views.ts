@@ -1,3 +1,4 @@
+import type { CardsPageView } from "./card-views.ts";
 import type { Standing } from "../quantities/figure.ts";
 import type { CautionView, HandlingSectionView, HazardView, LabelView } from "./handling-views.ts";
 import type { WhitesPageView } from "./whites-page-views.ts";
@@ -502,4 +503,4 @@ export interface NotFoundView extends PageView {
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
   | SheetView | CatalogueGridView | CatalogueTableView | HomeView | PigmentIndexView | PigmentPageView
-  | AnswerIndexView | AnswerPageView | WhitesPageView | MethodsView | SourcesView | AboutView | LabelPageView | CompareView | ComparePairView | NotFoundView;
+  | AnswerIndexView | AnswerPageView | WhitesPageView | MethodsView | SourcesView | AboutView | LabelPageView | CompareView | ComparePairView | CardsPageView | NotFoundView;

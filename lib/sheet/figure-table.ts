@@ -74,7 +74,7 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("tints.*.atL.*.a", "1", "decimal", 1, "labA"),
   row("tints.*.atL.*.b", "1", "decimal", 1, "labB"),
   row("tints.*.atL.*.massRatio", "1", "significant", 2, "massRatio"),
-  ...SCREEN("tints.*.atL.*"),
+  ...LAB("tints.*.atL.*"), ...SCREEN("tints.*.atL.*"),
   row("tints.*.strengthParts.byMass", "1", "significant", 2, "strengthByMass"),
   row("tints.*.strengthParts.byVolume", "1", "significant", 2, "strengthByVolume"),
   row("tints.*.strengthParts.byPigmentMass", "1", "significant", 2, "strengthByPigmentMass"),

@@ -8,6 +8,11 @@ export function revision(content: unknown): string {
   return createHash("sha256").update(JSON.stringify(undated(content))).digest("hex").slice(0, 8);
 }
 
+/** Sixteen hex digits of some content, dates and all: whether a file would come out the same. */
+export function contentKey(content: string | Uint8Array): string {
+  return createHash("sha256").update(content).digest("hex").slice(0, 16);
+}
+
 function undated(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(undated);
   if (typeof value !== "object" || value === null) return value;

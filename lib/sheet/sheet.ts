@@ -137,6 +137,8 @@ export interface AtLightness extends Partial<ScreenFigures> {
   readonly a: Figure<number>;
   readonly b: Figure<number>;
   readonly massRatio: Figure<number>;
+  /** For print; only where a spectrum is predicted. */
+  readonly lab?: Partial<Record<LabViewing, LabFigures>>;
 }
 
 export interface TintSection {

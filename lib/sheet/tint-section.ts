@@ -9,7 +9,7 @@ import { isKnown } from "../quantities/figure.ts";
 import { isRuling, type Ruling } from "../quantities/ruling.ts";
 import type { Colour, Records, TintReading } from "../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
-import { notationFigure, type Origin } from "./lab-figures.ts";
+import { labFigures, notationFigure, type Origin } from "./lab-figures.ts";
 import { screenFigures } from "./munsell-figures.ts";
 import { dayLab } from "./reading-figures.ts";
 import type { AtLightness, EqualLightness, TintSection, TintStep } from "./sheet.ts";
@@ -64,12 +64,16 @@ function atLightness(tint: TintAtLightness, ladder: LadderModel | undefined): At
     a: notationFigure(tint.a, "1", origin, a),
     b: notationFigure(tint.b, "1", origin, b),
     massRatio: notationFigure(tint.massRatio, "1", origin),
-    ...screenOf(tint, ladder),
+    ...otherNotations(tint, ladder),
   };
 }
 
-function screenOf({ L, a, b, massRatio }: TintAtLightness, ladder: LadderModel | undefined): Partial<AtLightness> {
-  if (ladder !== undefined) return screenFigures(readingNotations(predictedTint(ladder, massRatio).spectrum).screen, PREDICTED);
+/** For screen and print: of a predicted spectrum, else for the screen alone, adapted. */
+function otherNotations({ L, a, b, massRatio }: TintAtLightness, ladder: LadderModel | undefined): Partial<AtLightness> {
+  if (ladder !== undefined) {
+    const notations = readingNotations(predictedTint(ladder, massRatio).spectrum);
+    return { lab: { "D50/2": labFigures(notations.lab["D50/2"], PREDICTED) }, ...screenFigures(notations.screen, PREDICTED) };
+  }
   const { screen } = labNotations({ L, a, b }, "D65/10");
   return isRuling(screen) ? {} : screenFigures(screen.notation, { standing: "estimated", restsOn: "estimated", method: "CSS colour, approximate: adapted from D65/10", source: "css-color-4" });
 }

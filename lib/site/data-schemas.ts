@@ -19,9 +19,18 @@ const CATALOGUE = {
 };
 
 const MANIFEST = {
-  ...DRAFT, title: "manifest", type: "object", additionalProperties: false, required: ["kind", "schemaVersion", "sheets"],
+  ...DRAFT, title: "manifest", type: "object", additionalProperties: false, required: ["kind", "schemaVersion", "sheets", "cards", "withoutCard"],
   properties: {
     kind: { const: "mullstone-manifest" }, schemaVersion: { const: 1 }, date: TEXT,
+    papers: { type: "array", items: { type: "object", additionalProperties: false, required: ["path", "key", "hash"], properties: { path: TEXT, key: { type: "string", pattern: "^[0-9a-f]{16}$" }, hash: { type: "string", pattern: "^[0-9a-f]{16}$" } } } },
+    cards: {
+      type: "array",
+      items: {
+        type: "object", additionalProperties: false, required: ["slug", "name", "revision", "states"],
+        properties: { slug: TEXT, name: TEXT, revision: { type: "string", pattern: "^[0-9a-f]{8}$" }, states: { type: "object", additionalProperties: TEXT } },
+      },
+    },
+    withoutCard: { type: "array", items: { type: "object", additionalProperties: false, required: ["slug", "name", "markets"], properties: { slug: TEXT, name: TEXT, markets: { type: "array", items: TEXT } } } },
     sheets: {
       type: "array",
       items: {

@@ -1,4 +1,5 @@
 import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { RangeCards } from "../print/range-cards.ts";
 import type { Records } from "../records/records.ts";
 import { MANIFEST_KIND } from "./output-folder.ts";
 
@@ -27,8 +28,8 @@ export function catalogueJson(published: readonly PublishedSheet[], { workshop }
   });
 }
 
-/** What each sheet states, in short: enough to tell later what has changed, and that a folder is ours. */
-export function manifestJson(published: readonly PublishedSheet[], date: string | undefined): string {
+/** What each sheet and each card states, in short: enough to tell later what has changed, and that a folder is ours. */
+export function manifestJson(published: readonly PublishedSheet[], { cards, without }: RangeCards, date: string | undefined): string {
   return json({
     kind: MANIFEST_KIND, schemaVersion: SCHEMA_VERSION,
     ...(date === undefined ? {} : { date }),
@@ -37,7 +38,17 @@ export function manifestJson(published: readonly PublishedSheet[], date: string 
       states: Object.fromEntries(plain.evidence.filter(({ figure }) => STATED.has(String(figure))).map(({ figure, text }) => [String(figure), text])),
       cautions: { signalWord: sheet.cautions.signalWord, pictograms: sheet.cautions.pictograms, hazardStatements: sheet.cautions.hazardStatements, supplemental: sheet.cautions.supplemental },
     })),
+    cards: cards.map(({ slug, name, revision, states }) => ({ slug, name, revision, states })),
+    withoutCard: without,
   });
+}
+
+/** What a PDF was drawn from, and what came out: the next build draws it anew only when the first differs. */
+export interface PaperState { readonly path: string; readonly key: string; readonly hash: string }
+
+/** A manifest that knows what was printed. */
+export function manifestWithPapers(manifest: string, papers: readonly PaperState[]): string {
+  return json({ ...(JSON.parse(manifest) as object), papers });
 }
 
 /** The figures of the first screen. */

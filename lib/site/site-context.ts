@@ -2,6 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { wordedSheet } from "../present/worded-sheet.ts";
 import { ENGLISH } from "../present/words/en/english.ts";
+import { rangeCards, type RangeCards } from "../print/range-cards.ts";
 import { rangeOf } from "../range/range.ts";
 import type { Records } from "../records/records.ts";
 import { allSheets } from "../sheet/all-sheets.ts";
@@ -17,6 +18,7 @@ export interface WorkedSite {
   readonly published: readonly PublishedSheet[];
   readonly context: PageContext;
   readonly answers: SiteAnswers;
+  readonly cards: RangeCards;
   /** What the sheets found against their records, and the answers against the sheets. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -33,5 +35,6 @@ export function workedSite(records: Records, date: string | undefined, cache?: T
     revision: revision(published.map((one) => one.revision)),
   };
   const answers = siteAnswers(unanswered);
-  return { published, context: { ...unanswered, answers: answers.links }, answers, diagnostics: [...sheetWarnings(sheets, records, ENGLISH), ...answers.diagnostics] };
+  const context: PageContext = { ...unanswered, answers: answers.links };
+  return { published, context, answers, cards: rangeCards(context), diagnostics: [...sheetWarnings(sheets, records, ENGLISH), ...answers.diagnostics] };
 }

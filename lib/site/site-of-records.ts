@@ -6,9 +6,12 @@ import { catalogueGrid, catalogueTable, ORDERS, orderPath, WHITES_PATH } from ".
 import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
 import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
-import { pagePlace, type PagePlace } from "../pages/page-context.ts";
+import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
+import { cardSizes } from "../print/card-size.ts";
+import { cardsFolder, cardsPage } from "../print/cards-page.ts";
+import type { SheetToPrint } from "../print/sheet-paper.ts";
 import { siteFrame } from "../pages/site-frame.ts";
 import { whitesPage } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../range/near-neutrals.ts";
@@ -19,7 +22,7 @@ import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
-import { catalogueJson, manifestJson, sheetJson, type PublishedSheet } from "./published-data.ts";
+import { catalogueJson, manifestJson, sheetJson } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
 import { workedSite, type WorkedSite } from "./site-context.ts";
@@ -35,12 +38,15 @@ export function siteOf(records: Records, date: string | undefined, cache?: Theor
   const shown = shownColours(worked.context);
   const pages = sitePages(worked, shown);
   return {
-    site: { pages, files: [...dataFiles(worked.published, records, date, pages), ...shown.map(comparisonData)], sheetCount: worked.published.length },
+    site: {
+      pages, files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)], sheetCount: worked.published.length,
+      prints: { sheets: sheetsToPrint(pages, worked.context), cards: worked.cards, context: worked.context },
+    },
     warnings: worked.diagnostics,
   };
 }
 
-function sitePages({ published, context, answers }: WorkedSite, shown: readonly ShownColour[]): PageEntry[] {
+function sitePages({ published, context, answers, cards }: WorkedSite, shown: readonly ShownColour[]): PageEntry[] {
   const page = (path: string, view: (place: PagePlace) => AnyPageView): PageEntry => {
     const place = pagePlace(path);
     return { path, site: siteFrame(context, place), view: view(place) };
@@ -57,6 +63,7 @@ function sitePages({ published, context, answers }: WorkedSite, shown: readonly 
     ...chosenPairs(context.records.workshop).map((pair) => page(`${pairAddress(pair)}index.html`, (place) => comparePairPage(pair, shown, context, place))),
     ...(answers.held.length === 0 ? [] : [page("answers/index.html", (place) => answerIndex(context, place))]),
     ...answers.held.map((held) => page(answerPath(held.answer.slug), (place) => answerPage(held, context, place, answers.index))),
+    ...cardSizes(context.records.workshop).map((size) => page(`${cardsFolder(size, context)}index.html`, (place) => cardsPage(cards, size, context, place))),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
     ...[...context.records.pigments.values()].map((pigment) => page(`pigments/${pigment.slug}/index.html`, (place) => pigmentPage(pigment, context, place))),
     page("methods/index.html", (place) => methodsPage(context, place)),
@@ -67,12 +74,21 @@ function sitePages({ published, context, answers }: WorkedSite, shown: readonly 
   ];
 }
 
-function dataFiles(published: readonly PublishedSheet[], records: Records, date: string | undefined, pages: readonly PageEntry[]): DataFile[] {
+/** A sheet goes on paper from the view that its page is made of. */
+function sheetsToPrint(pages: readonly PageEntry[], context: PageContext): SheetToPrint[] {
+  return context.sheets.flatMap((worded) => {
+    const place = pagePlace(`colours/${worded.sheet.slug}/index.html`);
+    const view = pages.find(({ path }) => path === place.path)?.view;
+    return view?.kind === "sheet" ? [{ view, page: { context, worded, place, words: context.words } }] : [];
+  });
+}
+
+function dataFiles({ published, cards }: WorkedSite, records: Records, date: string | undefined, pages: readonly PageEntry[]): DataFile[] {
   const { siteAddress } = records.workshop;
   return [
     { path: "catalogue.json", text: catalogueJson(published, records) },
     { path: "catalogue.csv", text: catalogueCsv(published) },
-    { path: "manifest.json", text: manifestJson(published, date) },
+    { path: "manifest.json", text: manifestJson(published, cards, date) },
     ...published.map((one) => ({ path: `colours/${one.worded.sheet.slug}/sheet.json`, text: sheetJson(one) })),
     ...published.flatMap(({ worded: { sheet } }) => masstoneCsv(sheet)),
     ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({ path: `schema/${name}.schema.json`, text: `${JSON.stringify(schema, null, 2)}\n` })),

@@ -1,4 +1,14 @@
+import type { PageContext } from "../pages/page-context.ts";
 import type { AnyPageView, SiteView } from "../present/views.ts";
+import type { RangeCards } from "../print/range-cards.ts";
+import type { SheetToPrint } from "../print/sheet-paper.ts";
+
+/** The sheets as paper takes them, in order of slug. */
+export interface RangeToPrint {
+  readonly sheets: readonly SheetToPrint[];
+  readonly cards: RangeCards;
+  readonly context: PageContext;
+}
 
 /** One page for Eleventy to render: templates/pages/every-page.njk picks the template of its kind. */
 export interface PageEntry {
@@ -14,9 +24,18 @@ export interface DataFile {
   readonly text: string;
 }
 
+/** A file of bytes: a PDF. */
+export interface BinaryFile {
+  readonly path: string;
+  readonly bytes: Uint8Array;
+}
+
 /** Everything that a build writes, but for styles and fonts. */
 export interface Site {
   readonly pages: readonly PageEntry[];
   readonly files: readonly DataFile[];
   readonly sheetCount: number;
+  /** What a build may put on paper. */
+  readonly prints?: RangeToPrint;
+  readonly papers?: readonly BinaryFile[];
 }

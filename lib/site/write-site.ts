@@ -33,10 +33,11 @@ export async function newEleventy(dir: string, config: (config: EleventyConfig) 
 }
 
 export function writeData(site: Site, dir: string): void {
-  for (const { path, text } of site.files) {
+  const contents = [...site.files.map(({ path, text }) => ({ path, content: text })), ...(site.papers ?? []).map(({ path, bytes }) => ({ path, content: bytes }))];
+  for (const { path, content } of contents) {
     const file = join(dir, path);
     mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, text);
+    writeFileSync(file, content);
   }
 }
 

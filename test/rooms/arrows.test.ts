@@ -5,7 +5,7 @@ const SCIENCES = ["colorimetry", "optics", "formulation", "permanence", "drying"
 
 /** Rooms from the bottom up: one may import from any below it, and from none of its own height but those named next. */
 const FLOORS: readonly (readonly string[])[] = [
-  ["diagnostics"], ["sources"], ["quantities"], SCIENCES, ["records"], ["sheet"], ["range"], ["claims"], ["present"], ["plots"], ["pages"], ["answers"], ["site"], ["commands"],
+  ["diagnostics"], ["sources"], ["quantities"], SCIENCES, ["records"], ["sheet"], ["range"], ["claims"], ["present"], ["plots"], ["pages"], ["answers", "print"], ["site"], ["commands"],
 ];
 /** The spectral sciences look up colours; what only wires Eleventy belongs to the site that it wires. */
 const FURTHER: Readonly<Record<string, readonly string[]>> = {
@@ -30,6 +30,8 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   esbuild: /^lib\/site\//,
   "@11ty/eleventy": /^lib\/site\//,
   nunjucks: /^lib\/site\//,
+  pdfkit: /^lib\/print\//,
+  qrcode: /^lib\/print\//,
   "markdown-it": /^lib\/(?:pages\/markdown|answers\/answer-markdown)\.ts$/,
   "node:crypto": /^lib\/(?:sheet\/revision|site\/fresh-lib|site\/theory-cache)\.ts$/,
 };
@@ -40,7 +42,7 @@ function packageOf(specifier: string): string {
 }
 
 /** Rooms that may touch files and whatever else Node has. */
-const NODE_ROOMS = new Set(["records", "site", "commands"]);
+const NODE_ROOMS = new Set(["records", "print", "site", "commands"]);
 
 const MODULES = libModules();
 

@@ -38,6 +38,8 @@ export interface Words {
   readonly date: (isoDate: string) => string;
   /** The one sentence of a first screen: what the colour does in each of its whites. */
   readonly tintSentence: (tints: readonly { readonly white: string; readonly ruling: Ruling }[]) => string;
+  /** The same in a few words, for a card. Absent when no white can be judged. */
+  readonly cardSentence: (tints: readonly { readonly white: string; readonly colourIndexName?: string; readonly ruling: Ruling }[]) => string | undefined;
   /** What a contribution to drying is of, in a word or two. */
   readonly contribution: (sentence: Ruling) => string;
   /** A sentence for each rule of each science. */

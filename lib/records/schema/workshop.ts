@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { longText, slug, text, webAddress } from "./amount.ts";
+import { cardSize } from "./card-size.ts";
 import { FRAMES, GEOMETRIES, LANGUAGES, MARKETS, PAPERS, SCALES } from "./terms.ts";
 import { spectralReading, surface } from "./reading-form.ts";
 
@@ -15,6 +16,8 @@ export const workshopSchema = z.strictObject({
   frame: z.enum(FRAMES).optional(),
   poisonCentre: text.optional(),
   paper: z.enum(PAPERS).optional(),
+  cards: z.array(cardSize).min(1).refine((sizes) => new Set(sizes.map(({ name }) => name)).size === sizes.length, "names that are each given once").optional()
+    .describe("sizes of shelf cards, the leading one first; without it 90x55, 105x74 and a strip"),
   currency: z.string().regex(/^[A-Z]{3}$/, "a currency code of three capitals").optional(),
   vehicle: slug.optional().describe("the oil of every colour that names none"),
   leadingPair: z.tuple([slug, slug]).optional().describe("two colours that the first page shows side by side"),

@@ -1,4 +1,5 @@
 import type { Words } from "../words.ts";
+import { cardSentence } from "./card-sentence.ts";
 import { contributionName } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { PAGES } from "./pages.ts";
@@ -33,6 +34,7 @@ export const ENGLISH: Words = {
   },
   date: (isoDate) => new Date(`${isoDate}T00:00:00Z`).toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" }),
   tintSentence: combinedTintSentence,
+  cardSentence,
   contribution: contributionName,
   rulings: RULINGS,
 };

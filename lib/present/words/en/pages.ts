@@ -1,3 +1,4 @@
+import { CARDS } from "./cards.ts";
 import { HANDLING } from "./handling.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
@@ -6,6 +7,7 @@ import { OPTICS_PAGES } from "./optics-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { SHEET_PAPER } from "./sheet-paper.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
@@ -106,7 +108,7 @@ export const PAGES = {
     share: (share: string) => `${share} of the dry pigment`, whole: "the only pigment", noShare: "parts not recorded",
     caption: (name: string) => `${name}, dry`,
     facts: { origin: "Origin", chemistry: "Chemistry", particle: "Particle", benchTest: "At the bench" },
-    particle: (size: string | undefined, shape: string | undefined) => [shape, size].filter((part) => part !== undefined).join(", "),
+    particle: (size: string | undefined, shape: string | undefined, index?: string) => [shape, size, index === undefined ? undefined : `refractive index ${index}`].filter((part) => part !== undefined).join(", "),
     size: (um: string) => `${um} \u00b5m`,
     nothing: "Nothing is recorded of what it is.",
   },
@@ -202,6 +204,8 @@ export const PAGES = {
   paint: PAINT_PAGES,
   optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
+  sheetPaper: SHEET_PAPER,
+  cards: CARDS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
   notFound: { heading: "No such page", lead: "There is nothing at this address. A colour may have been renamed or taken out of the range.", link: "All colours" },

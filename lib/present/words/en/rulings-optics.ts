@@ -10,7 +10,7 @@ const TURNS = { "keeps-hue": "keeps its hue", "turns-toward": "turns toward", "n
 const KINDS = { pigment: "dry pigment", paint: "paint" } as const;
 
 /** What a colour does in a white, without saying which. */
-const TINT_PHRASES = {
+export const TINT_PHRASES = {
   "stays-near-neutral": () => "stays near neutral",
   "leans": (v) => `leans ${textOf(v, "hue")}`,
   "turns-clearly": (v) => `turns clearly ${textOf(v, "hue")}`,
@@ -20,7 +20,7 @@ const TINT_PHRASES = {
   "loses-chroma": (v) => `loses chroma${turn(v)}`,
 } as const satisfies Record<string, (values: Values) => string>;
 
-type TintRule = keyof typeof TINT_PHRASES;
+export type TintRule = keyof typeof TINT_PHRASES;
 
 /** Colours in whites, strength, hiding, gloss, mulled against milled. */
 export const OPTICS_RULINGS = {
@@ -118,7 +118,7 @@ interface TintClause {
   readonly strength: number;
 }
 
-function tintRule(rule: string): TintRule {
+export function tintRule(rule: string): TintRule {
   if (Object.hasOwn(TINT_PHRASES, rule)) return rule as TintRule;
   throw new RangeError(`Unexpected rule \`${rule}\`, expected \`${Object.keys(TINT_PHRASES).join(" | ")} | no-tint-to-judge\``);
 }

@@ -1,0 +1,55 @@
+/** What a shelf card says beside what its sheet says, and the page of all cards. */
+export const CARDS = {
+  tint: (white: string, level: string) => `${white}, L*\u00a0${level}`,
+  level: (level: string) => `L*\u00a0${level}`,
+  masstone: "Masstone",
+  approximate: "approximate",
+  noColour: "not read yet",
+  chip: "painted drawdown",
+  noTint: "What it does in a white is not stated.",
+  extender: "An extender medium.",
+  isWhite: (count: number) => (count === 1 ? "A white: one colour of the range was let down in it." : `A white: ${count} colours of the range were let down in it.`),
+  category: {
+    "exposed under the standard": (word: string, category: string) => `${word}, category ${category}`,
+    "own exposure": (word: string) => `${word}, own exposure`,
+    "stated": (word: string, category: string) => `${word}, ${category} as stated`,
+  },
+  drying: (word: string, days: string | undefined) => (days === undefined ? word : `${word}, ${days}`),
+  strength: (share: string, reference: string) => `${share} of ${reference}`,
+  isReference: (share: string) => `${share}, the reference`,
+  overleaf: "Statements overleaf",
+  ragLead: "Oily rags can catch fire by themselves: see overleaf.",
+  ragShort: "Oily rags can self-ignite.", ragStrip: "Rags can self-ignite",
+  basisWorkedOut: (frame: string, edition: string) => `Label by ${frame}: ${edition}.`,
+  drawdown: "Printed colour only comes near: a painted drawdown rules.",
+  approximateNote: "This one was read under another light and adapted.",
+  revision: (revision: string) => `Card ${revision}`,
+  address: (address: string) => `QR code of the sheet's address, ${address}`,
+  continued: (name: string, leaf: number) => `${name}, leaf ${leaf}`,
+  ml: (ml: string) => `${ml}\u00a0ml`,
+  document: {
+    title: (workshop: string, size: string) => `${workshop}: shelf cards, ${size}`,
+    subject: (count: number) => `${count} shelf card${count === 1 ? "" : "s"}`,
+    card: (name: string) => `Card of ${name}`,
+  },
+  page: {
+    heading: "Shelf cards", lead: (size: string, width: string, height: string) => `Every card as it prints in the size ${size}, ${width} \u00d7 ${height} mm: front and back. A screen does not show a paint; nor does a printer quite.`,
+    sizes: "Sizes", card: (name: string, revision: string) => `${name}, card ${revision}`, front: "front", back: "back", leaf: (leaf: number, side: string) => `leaf ${leaf}, ${side}`,
+    withoutHeading: "Without a card", without: (markets: readonly string[]) => `may be sold in ${markets.join(", ")} on a legal basis alone, or not at all: no card, no price`,
+    pdf: (size: string) => `these cards to print and cut, ${size}`,
+    link: "shelf cards, each as it prints",
+  },
+  /** The list of reprints. */
+  reprint: {
+    fresh: "a new card", gone: "no card any more: take it off the shelf",
+    changed: (what: string, before: string, now: string) => `${what}: \u201c${before}\u201d is now \u201c${now}\u201d`,
+    added: (what: string, now: string) => `${what}: now \u201c${now}\u201d`,
+    removed: (what: string, before: string) => `${what}: no longer \u201c${before}\u201d`,
+  },
+  /** Names of what a card states, as the list of reprints has them. */
+  states: {
+    name: "Name", madeOf: "Made of", masstone: "Masstone", tints: "Tints", sentence: "In the whites", lightfastness: "Lightfastness", opacity: "Opacity", drying: "Drying", strength: "Strength",
+    munsell: "Munsell", signalWord: "Signal word", pictograms: "Pictograms", statements: "Statements", precautions: "Precautions", unknown: "Hazard data", rags: "Rags", sizes: "Sizes and prices",
+    poisonCentre: "Poison centre", basis: "Ground of the label", address: "Address", imprint: "Imprint",
+  },
+} as const;

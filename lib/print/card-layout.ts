@@ -1,0 +1,28 @@
+import { cardBack } from "./card-back.ts";
+import { cardFront } from "./card-front.ts";
+import { cardGeometry, STRIP_BELOW_MM, type CardPlan } from "./card-plan.ts";
+import type { Block } from "./mark.ts";
+import { stripFront } from "./strip-front.ts";
+
+/** One piece of card, front and back; a back that goes on over takes further leaves. */
+export interface CardLeaf {
+  readonly front: readonly Block[];
+  readonly back: readonly Block[];
+}
+
+export interface LaidCard {
+  readonly slug: string;
+  readonly name: string;
+  readonly leaves: readonly CardLeaf[];
+}
+
+/** A card in its size: what a front has no room for is on its back, by rule. */
+export function cardLayout(plan: CardPlan): LaidCard {
+  const geometry = cardGeometry(plan.size);
+  const { blocks, left } = (geometry.heightMm < STRIP_BELOW_MM ? stripFront : cardFront)(plan, geometry);
+  const [back = [], ...further] = cardBack(plan, geometry, left);
+  return {
+    slug: plan.content.slug, name: plan.content.name,
+    leaves: [{ front: blocks, back }, ...further.flatMap((side, i): CardLeaf[] => (i % 2 === 0 ? [{ front: side, back: further[i + 1] ?? [] }] : []))],
+  };
+}

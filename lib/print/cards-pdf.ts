@@ -1,0 +1,69 @@
+import type { Words } from "../present/words/words.ts";
+import type { CardLeaf, LaidCard } from "./card-layout.ts";
+import { BLEED_MM } from "./card-plan.ts";
+import type { CardSize } from "./card-size.ts";
+import { drawBlocks, type Placement } from "./draw-blocks.ts";
+import { imposition, type Imposition } from "./imposition.ts";
+import { BLACK, type Block, type Mark } from "./mark.ts";
+import { addPage, printDocument, printedBytes, type PrintDocument } from "./print-document.ts";
+
+/** Crop marks: clear of the bleed, and as long as the margin bears [mm]. */
+const CROP = { clear: BLEED_MM + 0.5, length: 4, widthPt: 0.25 } as const;
+
+export interface CardsPdf {
+  readonly bytes: Uint8Array;
+  readonly pages: number;
+  readonly leaves: number;
+}
+
+/** Sheets of cards with crop marks: each page of fronts followed by its backs, or folded cards on one side. */
+export function cardsPdf(cards: readonly LaidCard[], size: CardSize, { workshop, date, words }: { readonly workshop: string; readonly date: string | undefined; readonly words: Words }): CardsPdf {
+  const text = words.pages.cards.document;
+  const layout = imposition(size);
+  const document = printDocument({ title: text.title(workshop, size.name), author: workshop, subject: text.subject(cards.length), language: words.language, date });
+  const root = document.pdf.struct("Document");
+  document.pdf.addStructure(root);
+  const leaves = cards.flatMap(({ name, leaves: own }) => own.map((leaf) => ({ name, leaf })));
+  let pages = 0;
+  for (let first = 0; first < leaves.length; first += layout.perSheet) {
+    const sheet = leaves.slice(first, first + layout.perSheet);
+    for (const side of size.twoSided ? (["front", "back"] as const) : (["both"] as const)) {
+      addPage(document, layout.paperMm.width, layout.paperMm.height);
+      pages++;
+      cropMarks(document, layout);
+      sheet.forEach(({ name, leaf }, i) => {
+        const section = document.pdf.struct("Sect", { title: text.card(name) });
+        root.add(section);
+        for (const face of side === "both" ? (["front", "back"] as const) : [side]) drawBlocks(document, section, faceBlocks(leaf, face), placement(layout, size, i, face));
+        section.end();
+      });
+    }
+  }
+  root.end();
+  return { bytes: printedBytes(document), pages, leaves: leaves.length };
+}
+
+function faceBlocks(leaf: CardLeaf, face: "front" | "back"): readonly Block[] {
+  return leaf[face];
+}
+
+/** A face goes as far as its bleed, but not over a fold. */
+function placement(layout: Imposition, { widthMm, heightMm, twoSided }: CardSize, index: number, face: "front" | "back"): Placement {
+  const { xMm, yMm } = layout.place(index, face);
+  const clipMm = { left: -BLEED_MM, top: twoSided ? -BLEED_MM : 0, right: widthMm + BLEED_MM, bottom: heightMm + BLEED_MM };
+  return face === "back" && !twoSided ? { xMm: xMm + widthMm, yMm: yMm + heightMm, turned: true, clipMm } : { xMm, yMm, clipMm };
+}
+
+/** Where to cut, outside all cards; where to fold, broken. */
+function cropMarks(document: PrintDocument, { cuts, folds }: Imposition): void {
+  const [left, right] = [Math.min(...cuts.x) - CROP.clear, Math.max(...cuts.x) + CROP.clear];
+  const [top, bottom] = [Math.min(...cuts.y) - CROP.clear, Math.max(...cuts.y) + CROP.clear];
+  const line = (fromMm: readonly [number, number], toMm: readonly [number, number], dashMm?: readonly [number, number]): Mark => ({ kind: "line", fromMm, toMm, widthPt: CROP.widthPt, ink: BLACK, ...(dashMm === undefined ? {} : { dashMm }) });
+  const beside = (y: number, dashMm?: readonly [number, number]): Mark[] => [line([left - CROP.length, y], [left, y], dashMm), line([right, y], [right + CROP.length, y], dashMm)];
+  const marks = [
+    ...cuts.x.flatMap((x) => [line([x, top - CROP.length], [x, top]), line([x, bottom], [x, bottom + CROP.length])]),
+    ...cuts.y.flatMap((y) => beside(y)),
+    ...folds.flatMap((y) => beside(y, [0.8, 0.8])),
+  ];
+  drawBlocks(document, document.pdf.struct("Art"), [{ tag: "Artifact", marks }], { xMm: 0, yMm: 0 });
+}

@@ -1,0 +1,49 @@
+import { BLEED_MM } from "./card-plan.ts";
+import { PAPER_SIZES, type CardSize } from "./card-size.ts";
+
+/** Between two cards, so that each keeps its own bleed [mm]. */
+export const GUTTER_MM = 2 * BLEED_MM;
+/** What no office printer reaches, kept free of cards and for crop marks [mm]. */
+export const PAPER_MARGIN_MM = 8;
+
+/** Where cards of a size lie on a sheet of paper. */
+export interface Imposition {
+  readonly paperMm: { readonly width: number; readonly height: number };
+  readonly columns: number;
+  readonly rows: number;
+  readonly perSheet: number;
+  /** Top left corner of the cut of a place, counted along the rows [mm]; of a back the mirror of its front's. */
+  readonly place: (index: number, side: "front" | "back") => { readonly xMm: number; readonly yMm: number };
+  /** Where a knife goes, and where a fold is [mm]. */
+  readonly cuts: { readonly x: readonly number[]; readonly y: readonly number[] };
+  readonly folds: readonly number[];
+}
+
+/**
+ * As many as the paper holds, in its middle, so that backs turned on the long edge
+ * fall on their fronts. Folded cards take two heights: the back above, head down.
+ * @throws RangeError when the paper does not hold one.
+ */
+export function imposition({ name, widthMm, heightMm, paper, twoSided }: Pick<CardSize, "name" | "widthMm" | "heightMm" | "paper" | "twoSided">): Imposition {
+  const sheet = PAPER_SIZES[paper];
+  const tall = twoSided ? heightMm : 2 * heightMm;
+  const columns = Math.floor((sheet.widthMm - 2 * PAPER_MARGIN_MM + GUTTER_MM) / (widthMm + GUTTER_MM));
+  const rows = Math.floor((sheet.heightMm - 2 * PAPER_MARGIN_MM + GUTTER_MM) / (tall + GUTTER_MM));
+  if (!(columns * rows >= 1)) throw new RangeError(`Unexpected size of card \`${name}\` (${widthMm} x ${tall} mm), expected \`one that ${paper} holds within its margins\``);
+  const left = (sheet.widthMm - columns * widthMm - (columns - 1) * GUTTER_MM) / 2;
+  const top = (sheet.heightMm - rows * tall - (rows - 1) * GUTTER_MM) / 2;
+  const xs = Array.from({ length: columns }, (_, i) => left + i * (widthMm + GUTTER_MM));
+  const ys = Array.from({ length: rows }, (_, i) => top + i * (tall + GUTTER_MM));
+  return {
+    paperMm: { width: sheet.widthMm, height: sheet.heightMm }, columns, rows, perSheet: columns * rows,
+    place: (index, side) => {
+      const column = index % columns;
+      const row = Math.floor(index / columns);
+      const y = ys[row] ?? top;
+      if (side === "front") return { xMm: xs[column] ?? left, yMm: twoSided ? y : y + heightMm };
+      return twoSided ? { xMm: xs[columns - 1 - column] ?? left, yMm: y } : { xMm: xs[column] ?? left, yMm: y };
+    },
+    cuts: { x: xs.flatMap((x) => [x, x + widthMm]), y: ys.flatMap((y) => [y, y + tall]) },
+    folds: twoSided ? [] : ys.map((y) => y + heightMm),
+  };
+}

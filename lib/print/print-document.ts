@@ -1,0 +1,161 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import PDFDocument from "pdfkit";
+import { fontBytes, SUBSETS, type Face, type Subset } from "./print-font.ts";
+import { MM_PER_PT, type Measure } from "./text-lines.ts";
+
+/** What a document says of itself. */
+export interface PrintTitle {
+  readonly title: string;
+  readonly author: string;
+  readonly subject?: string;
+  /** BCP 47. */
+  readonly language: string;
+  /** The site's date, YYYY-MM-DD: the clock has no say, so that the same records give the same bytes. */
+  readonly date: string | undefined;
+}
+
+/** A PDF being drawn. */
+export interface PrintDocument {
+  readonly pdf: PDFKit.PDFDocument;
+  readonly labSpace: PDFKit.PDFKitReference;
+  /** A text in runs that one embedded file each can set. */
+  readonly runs: (text: string, face: Face) => readonly TextRun[];
+}
+
+export interface TextRun { readonly text: string; readonly font: string }
+
+/** Undated records are of no day: the first that PDF knows. */
+const UNDATED = "1970-01-01";
+
+/** White of D50 in XYZ, as PDF 32000-1 8.6.5.4 writes a Lab space; a* and b* go as far as its default allows and more. */
+const LAB_SPACE = { WhitePoint: [0.9642, 1, 0.8249], Range: [-128, 127, -128, 127] };
+
+/**
+ * Opens a document: tagged, titled, its language set, sRGB as output intent for
+ * whatever is not given in Lab, fonts from the packages that the site takes them from.
+ */
+export function printDocument({ title, author, subject, language, date }: PrintTitle): PrintDocument {
+  const day = new Date(`${date ?? UNDATED}T00:00:00Z`);
+  const pdf = new PDFDocument({
+    autoFirstPage: false, pdfVersion: "1.7", tagged: true, displayTitle: true, lang: language, compress: true,
+    info: { Title: title, Author: author, ...(subject === undefined ? {} : { Subject: subject }), Producer: "Mullstone", Creator: "Mullstone", CreationDate: day, ModDate: day },
+  });
+  const labSpace = pdf.ref(["Lab", LAB_SPACE]);
+  labSpace.end(undefined);
+  outputIntent(pdf);
+  return { pdf, labSpace, runs: textRuns(pdf) };
+}
+
+/** A new page of a size [mm], coordinates in points from its top left corner. */
+export function addPage({ pdf, labSpace }: PrintDocument, widthMm: number, heightMm: number): void {
+  pdf.addPage({ size: [widthMm / MM_PER_PT, heightMm / MM_PER_PT], margin: 0 });
+  inside(pdf).page.colorSpaces["CSLab"] = labSpace;
+}
+
+/** Ends a document. @returns its bytes, which depend on what was drawn and on nothing else. */
+export function printedBytes({ pdf }: PrintDocument): Uint8Array {
+  pdf.end();
+  return (pdf.read() as Buffer | null) ?? new Uint8Array();
+}
+
+/** Parts of pdfkit that its types leave out. */
+interface PdfInside {
+  readonly _root: { readonly data: Record<string, unknown> };
+  readonly _font: { layoutCache: Record<string, unknown>; readonly font: { hasGlyphForCodePoint(code: number): boolean } };
+  readonly page: { readonly colorSpaces: Record<string, unknown> };
+}
+
+function inside(pdf: PDFKit.PDFDocument): PdfInside {
+  return pdf as unknown as PdfInside;
+}
+
+/** What untagged colour means: the sRGB profile that comes with pdfkit. */
+function outputIntent(pdf: PDFKit.PDFDocument): void {
+  const main = createRequire(import.meta.url).resolve("pdfkit");
+  const icc = readFileSync(new URL("data/sRGB_IEC61966_2_1.icc", `file://${main}`));
+  const profile = pdf.ref({ N: 3 });
+  profile.write(icc);
+  profile.end(undefined);
+  const name = "sRGB IEC61966-2.1";
+  // A String object is what pdfkit writes as a string; a bare one becomes a name.
+  const intent = pdf.ref({ Type: "OutputIntent", S: "GTS_PDFA1", Info: pdfString(name), OutputConditionIdentifier: pdfString(name), DestOutputProfile: profile });
+  intent.end(undefined);
+  inside(pdf)._root.data["OutputIntents"] = [intent];
+}
+
+function pdfString(text: string): object {
+  return Object(text) as object;
+}
+
+const SHAPED = new Map<string, Record<string, unknown>>();
+
+function shapedWords(font: string): Record<string, unknown> {
+  const words = SHAPED.get(font) ?? (Object.create(null) as Record<string, unknown>);
+  SHAPED.set(font, words);
+  return words;
+}
+
+/** Which subset has a character; the same in every document, so looked up once a run. */
+const SUBSET_OF: Readonly<Record<Face, Map<number, Subset>>> = { "serif": new Map(), "serif italic": new Map(), "sans": new Map(), "sans bold": new Map() };
+
+let probing: PDFKit.PDFDocument | undefined;
+
+/** Looked for in a document that is never written: a font that is only asked does not end up in another. */
+function subsetOf(face: Face, code: number): Subset {
+  const before = SUBSET_OF[face].get(code);
+  if (before !== undefined) return before;
+  const pdf = (probing ??= new PDFDocument({ autoFirstPage: false }));
+  const subset = SUBSETS.find((one) => inside(pdf.registerFont(`${face} ${one}`, fontBytes(face, one) as Buffer).font(`${face} ${one}`))._font.font.hasGlyphForCodePoint(code));
+  if (subset === undefined) throw new UnprintableText(String.fromCodePoint(code));
+  SUBSET_OF[face].set(code, subset);
+  return subset;
+}
+
+function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
+  const registered = new Set<string>();
+  const fontOpened = (face: Face, subset: Subset): string => {
+    const name = `${face} ${subset}`;
+    if (registered.has(name)) return name;
+    registered.add(name);
+    pdf.registerFont(name, fontBytes(face, subset));
+    // Ligatures and kerning of a word are the same in every document: shaped once a run, not once a document.
+    inside(pdf.font(name))._font.layoutCache = shapedWords(name);
+    return name;
+  };
+  return (text, face) => {
+    const runs: { text: string; subset: Subset }[] = [];
+    for (const character of text) {
+      const subset = subsetOf(face, character.codePointAt(0) ?? 0);
+      const last = runs.at(-1);
+      if (last?.subset === subset) last.text += character;
+      else runs.push({ text: character, subset });
+    }
+    return runs.map((run) => ({ text: run.text, font: fontOpened(face, run.subset) }));
+  };
+}
+
+/** A character that no font here can set: said, never printed as an empty box. */
+export class UnprintableText extends Error {
+  readonly character: string;
+
+  constructor(character: string) {
+    super(`Unexpected character \`${character}\` (U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}) on paper, expected \`one that Source Serif 4 and Source Sans 3 have\``);
+    this.character = character;
+  }
+}
+
+let measuring: PrintDocument | undefined;
+const widthsAtOnePt = new Map<string, number>();
+
+/** Widths as the embedded fonts set them, kerning included. */
+export const measureText: Measure = (text, face, sizePt) => {
+  const key = `${face} ${text}`;
+  const known = widthsAtOnePt.get(key);
+  if (known !== undefined) return known * sizePt;
+  measuring ??= printDocument({ title: "", author: "", language: "en", date: undefined });
+  const { pdf, runs } = measuring;
+  const width = runs(text, face).reduce((sum, run) => sum + pdf.font(run.font).fontSize(1).widthOfString(run.text) * MM_PER_PT, 0);
+  widthsAtOnePt.set(key, width);
+  return width * sizePt;
+};

@@ -1,0 +1,28 @@
+import { labUnder } from "../colorimetry/lab-under.ts";
+import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
+import { isKnown } from "../quantities/figure.ts";
+import { isRuling } from "../quantities/ruling.ts";
+import type { LabFigures } from "../sheet/sheet.ts";
+
+/** A paint as ink: its Lab in D50/2, the profile connection space of printing. */
+export interface PrintedLab {
+  readonly lab: Lab;
+  /** Adapted from another viewing, for want of a spectrum. */
+  readonly approximate: boolean;
+}
+
+/** Nearest to D50/2 first. */
+const FROM: readonly LabViewing[] = ["D50/2", "D65/2", "C/2", "D50/10", "D65/10", "C/10"];
+
+/** The sheet's own D50/2 where it has one; else adapted from what it has; nothing where no colour is known. */
+export function printedLab(labs: Partial<Record<LabViewing, LabFigures>>): PrintedLab | undefined {
+  for (const viewing of FROM) {
+    const figures = labs[viewing];
+    if (figures === undefined || !isKnown(figures.L) || !isKnown(figures.a) || !isKnown(figures.b)) continue;
+    const lab = { L: figures.L.value, a: figures.a.value, b: figures.b.value };
+    if (viewing === "D50/2") return { lab, approximate: false };
+    const adapted = labUnder(lab, viewing, "D50/2");
+    if (!isRuling(adapted)) return { lab: adapted.lab, approximate: true };
+  }
+  return undefined;
+}

@@ -1,0 +1,70 @@
+import type { PageContext } from "../pages/page-context.ts";
+import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { Language, Market } from "../records/schema/terms.ts";
+import { CardTooLarge } from "./card-fault.ts";
+import { cardLayout, type LaidCard } from "./card-layout.ts";
+import { cardOfSheet } from "./card-of-sheet.ts";
+import { cardSizes, type CardSize } from "./card-size.ts";
+import { cardRevision, cardStates, type CardStates } from "./card-states.ts";
+import { measureText, UnprintableText } from "./print-document.ts";
+import { qrMatrix } from "./qr-block.ts";
+
+/** A card with what it states in every language of any size: what tells later whether to print it again. */
+export interface StatedCard {
+  readonly slug: string;
+  readonly name: string;
+  readonly revision: string;
+  readonly states: CardStates;
+}
+
+export interface RangeCard extends StatedCard {
+  readonly worded: WordedSheet;
+}
+
+/** A colour that gets no card: a shelf is seen by everybody, and in these markets not everybody may buy it. */
+export interface WithoutCard {
+  readonly slug: string;
+  readonly name: string;
+  readonly markets: readonly Market[];
+}
+
+export interface RangeCards {
+  readonly cards: readonly RangeCard[];
+  readonly without: readonly WithoutCard[];
+}
+
+/** The cards of a range, in the order of its sheets. */
+export function rangeCards(context: PageContext): RangeCards {
+  const languages = [...new Set(cardSizes(context.records.workshop).flatMap((size) => size.languages))];
+  const withheld = context.sheets.map(({ sheet }) => ({ slug: sheet.slug, name: sheet.name, markets: [...new Set([...sheet.cautions.notForSale, ...sheet.cautions.onLegalBasis])] }));
+  return {
+    cards: context.sheets.flatMap((worded, i) => ((withheld[i]?.markets.length ?? 0) > 0 ? [] : [statedCard(worded, context, languages)])),
+    without: withheld.filter(({ markets }) => markets.length > 0),
+  };
+}
+
+function statedCard(worded: WordedSheet, context: PageContext, languages: readonly Language[]): RangeCard {
+  const content = cardOfSheet(worded, context, languages);
+  return { slug: content.slug, name: content.name, revision: cardRevision(content), states: cardStates(content), worded };
+}
+
+/** Cards laid out in a size, and why others could not be. */
+export interface LaidCards {
+  readonly laid: readonly (LaidCard & { readonly revision: string })[];
+  readonly faults: readonly { readonly slug: string; readonly name: string; readonly message: string }[];
+}
+
+export function laidCards(cards: readonly RangeCard[], size: CardSize, context: PageContext): LaidCards {
+  const laid: (LaidCard & { readonly revision: string })[] = [];
+  const faults: { slug: string; name: string; message: string }[] = [];
+  for (const { worded, slug, name, revision } of cards) {
+    try {
+      const content = cardOfSheet(worded, context, size.languages);
+      laid.push({ ...cardLayout({ content, revision, size, words: context.words, measure: measureText, ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }) }), revision });
+    } catch (error) {
+      if (!(error instanceof UnprintableText || error instanceof CardTooLarge)) throw error;
+      faults.push({ slug, name, message: error.message });
+    }
+  }
+  return { laid, faults };
+}

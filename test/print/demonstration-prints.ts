@@ -1,0 +1,30 @@
+import type { RangeToPrint, Site } from "../../lib/site/site.ts";
+import { siteOf } from "../../lib/site/site-of-records.ts";
+import type { SheetToPrint } from "../../lib/print/sheet-paper.ts";
+import { RECORDS } from "../sheet/demonstration-sheets.ts";
+
+/** The demonstration's site, made once a test file, and its sheets as paper takes them. */
+export const SITE: Site = siteOf(RECORDS, "2026-05-18").site;
+if (SITE.prints === undefined) throw new Error("Unexpected site without sheets to print");
+export const PRINTS: RangeToPrint = SITE.prints;
+
+/** @throws Error for a colour that the demonstration lacks. */
+export function printOf(slug: string): SheetToPrint {
+  const found = PRINTS.sheets.find(({ page }) => page.worded.sheet.slug === slug);
+  if (found === undefined) throw new Error(`Unexpected demonstration without ${slug}`);
+  return found;
+}
+
+/** A black, a white that is sold under permit alone, a white, a medium, two pigments, a chip by eye, hardly anything known. */
+export const KINDS = ["bone-black", "lead-white", "titanium-white", "barytes-medium", "umber-ultramarine-black", "green-earth", "slate-grey"] as const;
+
+/** Texts of a PDF are parted where lines and faces are, and one glyph serves both the micro sign and the Greek letter: compared without spaces, in compatibility form. */
+export function solid(text: string): string {
+  return text.normalize("NFKC").replace(/\s+/g, "");
+}
+
+/** Those of some texts that another lacks. */
+export function lacking(texts: readonly string[], within: string): string[] {
+  const whole = solid(within).toLowerCase();
+  return texts.filter((text) => !whole.includes(solid(text).toLowerCase()));
+}

@@ -1,0 +1,115 @@
+import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, inject, test } from "vitest";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import { printedSite } from "../../lib/site/printed-site.ts";
+import { siteOf } from "../../lib/site/site-of-records.ts";
+import type { Site } from "../../lib/site/site.ts";
+import { writeData } from "../../lib/site/write-site.ts";
+import { contentKey } from "../../lib/sheet/revision.ts";
+import { pdfStructure } from "../support/pdf-structure.ts";
+
+const { records } = loadRecords("content");
+if (records === undefined) throw new Error("Unexpected faults of the demonstration");
+const RECORDS = records;
+const home = mkdtempSync(join(tmpdir(), "mullstone-printed-"));
+afterAll(() => rmSync(home, { recursive: true, force: true }));
+
+const FEW = ["bone-black", "green-earth", "slate-grey"];
+
+/** The demonstration's site with few sheets to print. */
+function few(date: string): Site {
+  const { site } = siteOf(RECORDS, date);
+  const { prints } = site;
+  if (prints === undefined) throw new Error("Unexpected site without sheets to print");
+  return { ...site, prints: { ...prints, sheets: prints.sheets.filter(({ page }) => FEW.includes(page.worded.sheet.slug)) } };
+}
+
+const paperAt = (site: Site, path: string): Uint8Array => {
+  const found = site.papers?.find((paper) => paper.path === path);
+  if (found === undefined) throw new Error(`Unexpected site without ${path}`);
+  return found.bytes;
+};
+
+describe("papers of a build", () => {
+  const site = few("2026-05-18");
+  const fresh = printedSite(site, join(home, "nothing-there")).site;
+  const out = join(home, "out");
+  writeData(fresh, out);
+
+  test("are a sheet for each colour and the range", () => {
+    expect(fresh.papers?.map(({ path }) => path)).toEqual([...FEW.map((slug) => `colours/${slug}/sheet.pdf`), "range.pdf"]);
+  });
+
+  test("are the same bytes drawn anew, and taken from the earlier output", () => {
+    for (const again of [printedSite(site, join(home, "nothing-there")).site, printedSite(site, out).site]) {
+      for (const { path, bytes } of fresh.papers ?? []) expect(Buffer.compare(paperAt(again, path), bytes), path).toBe(0);
+      expect(again.files.find(({ path }) => path === "manifest.json")?.text).toBe(fresh.files.find(({ path }) => path === "manifest.json")?.text);
+    }
+  });
+
+  describe("with another file in the earlier output", () => {
+    const path = "colours/slate-grey/sheet.pdf";
+    const planted = Buffer.from("%PDF-1.7 as if drawn before");
+    const other = join(home, "other");
+    writeData(fresh, other);
+    writeFileSync(join(other, path), planted);
+
+    test("draw anew what is no longer as it was written", () => {
+      expect(Buffer.compare(paperAt(printedSite(site, other).site, path), paperAt(fresh, path))).toBe(0);
+    });
+
+    test("take what the manifest vouches for: nothing is drawn twice", () => {
+      const manifest = join(other, "manifest.json");
+      writeFileSync(manifest, readFileSync(manifest, "utf8").replace(contentKey(paperAt(fresh, path)), contentKey(planted)));
+      expect(Buffer.compare(paperAt(printedSite(site, other).site, path), planted)).toBe(0);
+    });
+
+    test("draw anew when anything that is printed has changed: here the date", () => {
+      expect(Buffer.compare(paperAt(printedSite(few("2026-05-19"), other).site, path), planted)).not.toBe(0);
+    });
+  });
+
+  test("are files of their own, never links to the earlier ones", () => {
+    const next = join(home, "next");
+    writeData(printedSite(site, out).site, next);
+    for (const { path } of fresh.papers ?? []) {
+      expect(statSync(join(next, path)).nlink, path).toBe(1);
+      expect(statSync(join(next, path)).ino, path).not.toBe(statSync(join(out, path)).ino);
+    }
+  });
+
+  test("leave out, and say, a sheet with a letter that no font has; the rest is printed", () => {
+    const { prints } = site;
+    if (prints === undefined) throw new Error("Unexpected site without sheets to print");
+    const sheets = prints.sheets.map((sheet, i) => (i === 0 ? { ...sheet, view: { ...sheet.view, name: "黒" } } : sheet));
+    const { site: printed, warnings } = printedSite({ ...site, prints: { ...prints, sheets } }, join(home, "nothing-there"));
+    expect(warnings.map(({ rule, actual, severity }) => [rule, actual, severity])).toEqual([["print/unprintable", "黒", "warning"]]);
+    expect(printed.papers?.map(({ path }) => path)).toEqual([...FEW.slice(1).map((slug) => `colours/${slug}/sheet.pdf`), "range.pdf"]);
+  });
+});
+
+describe("the demonstration as built", () => {
+  const read = (path: string): string => readFileSync(join(inject("siteDir"), path), "utf8");
+  const kilobytes = (path: string): number => statSync(join(inject("siteDir"), path)).size / 1000;
+
+  test("links each sheet's PDF from its page, with its size in words", () => {
+    const page = read("colours/bone-black/index.html");
+    expect(page).toMatch(/href="sheet\.pdf"/);
+    expect(page).toContain(`this sheet to print, ${Math.round(kilobytes("colours/bone-black/sheet.pdf"))} kB`);
+  });
+
+  test("links the range from the catalogue", () => {
+    const page = read("colours/index.html");
+    expect(page).toMatch(/href="\.\.\/range\.pdf"/);
+    expect(page).toContain(`every sheet in one file to print, ${(kilobytes("range.pdf") / 1000).toFixed(1)} MB`);
+  });
+
+  test("has every colour in the range, once, behind a bookmark", async () => {
+    const { bookmarks, elements } = await pdfStructure(readFileSync(join(inject("siteDir"), "range.pdf")));
+    const names = [...RECORDS.colours.values()].map(({ record }) => record.name).sort();
+    expect(bookmarks.filter(({ depth }) => depth === 1).map(({ title }) => title).sort()).toEqual(names);
+    expect(elements.filter(({ role }) => role === "H1").map(({ text }) => text).slice(1).sort()).toEqual(names);
+  });
+});
