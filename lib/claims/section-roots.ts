@@ -14,8 +14,6 @@ interface Place {
 
 type Roots = (place: Place) => Iterable<RecordRoot>;
 
-const OWN_OIL = ["oilIndexGPer100g", "dispersion", "finenessOfGrindUm", "gloss60", "body", "oilSeparation"] as const;
-
 /** By the form of a path, the first that fits: what stands behind a figure beside the inputs that its evidence names. */
 const SECTIONS: readonly (readonly [RegExp, Roots])[] = [
   [/^pigments\.([^.]+)\.massFraction$/, ({ colour }) => own(colour, "pigments")],
@@ -36,7 +34,9 @@ const SECTIONS: readonly (readonly [RegExp, Roots])[] = [
   [/^mixture\.components\b/, () => []],
   [/^mixture\b.*\.singleBlack\b/, singleBlackRoots],
   [/^mixture\b/, mixtureRoots],
-  [/^oil\b/, ({ colour }) => [...own(colour, ...OWN_OIL), ...pigments(colour)]],
+  [/^oil\.(oilIndexGPer100g|finenessOfGrindUm|gloss60|body|oilSeparation)$/, recordedOil],
+  [/^oil\.finish$/, ({ colour }) => own(colour, "gloss60")],
+  [/^oil\b/, ({ colour }) => [...own(colour, "dispersion", "finenessOfGrindUm"), ...pigments(colour)]],
   [/^drying\.inWhites\.([^.]+)/, ({ colour, records, names: [white = ""] }) => [...dryingRoots(colour, records), ...dryingRoots(paintOfWhite(white, records), records)]],
   [/^drying\b/, ({ colour, records }) => dryingRoots(colour, records)],
   [/^permanence\b/, ({ colour }) => [...own(colour, "exposures", "lightfastness"), ...pigments(colour)]],
@@ -83,6 +83,12 @@ function drawdowns(colour: Colour | undefined, records: Records): RecordRoot[] {
     const paint = paintOfWhite(white, records);
     return paint === undefined ? [] : masstone(paint);
   })];
+}
+
+/** As recorded; an oil index that is not follows from the pigments and how they were ground. */
+function recordedOil({ colour, names: [field] }: Place): RecordRoot[] {
+  const key = field as keyof ColourRecord;
+  return colour.record[key] === undefined ? [...own(colour, "dispersion", "finenessOfGrindUm"), ...pigments(colour)] : own(colour, key);
 }
 
 /** Films over black and white, with the chart that they were drawn down on. */

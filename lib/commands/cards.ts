@@ -9,7 +9,8 @@ import { OutputFault } from "../site/output-folder.ts";
 import { printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
 import { chosenColours, chosenSize, type CardOptions } from "./card-options.ts";
-import { counted, exitCode, printDiagnostics, seconds, tally } from "./check.ts";
+import { exitCode, printDiagnostics, seconds, tally } from "./check.ts";
+import { counted } from "./counted.ts";
 import type { CommandOptions } from "./command-line.ts";
 
 /** Print shelf cards: all, some, or only those that say something else than they did. */

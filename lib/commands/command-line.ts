@@ -25,6 +25,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --paper NAME     of cards: A4 or Letter
   --since FILE     of cards: those that say something else than this manifest.json
   --claims warn    claims of answers that no longer hold are warnings (default: error)
+  --uses SLUG      of check: list what rests on a pigment, vehicle, colour, reading or source
 `;
 
 export interface CommandOptions {
@@ -35,6 +36,8 @@ export interface CommandOptions {
   readonly strict: boolean;
   /** What a claim that no longer holds is. */
   readonly claims: "error" | "warning";
+  /** Of check: the slug of a record of which to list what rests on it. */
+  readonly uses: string | undefined;
 }
 
 /** Run one command; its exit code: 0 done, 1 something is wrong and was said. */
@@ -45,7 +48,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
       args: [...args], allowPositionals: true, strict: true,
       options: {
         content: { type: "string", default: "content" }, output: { type: "string" }, only: { type: "string" }, family: { type: "string" }, size: { type: "string" }, paper: { type: "string" }, since: { type: "string" },
-        date: { type: "string" }, port: { type: "string", default: "0" }, strict: { type: "boolean", default: false }, claims: { type: "string", default: "error" }, help: { type: "boolean", short: "h", default: false },
+        date: { type: "string" }, port: { type: "string", default: "0" }, strict: { type: "boolean", default: false }, claims: { type: "string", default: "error" }, uses: { type: "string" }, help: { type: "boolean", short: "h", default: false },
       },
     });
   } catch (error) {
@@ -60,7 +63,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   const port = Number(values.port);
   if (!(Number.isInteger(port) && port >= 0 && port < 65536)) return complaint(`Unexpected --port \`${values.port}\`, expected \`0-65535\``);
   if (values.claims !== "error" && values.claims !== "warn") return complaint(`Unexpected --claims \`${values.claims}\`, expected \`error | warn\``);
-  const options: CommandOptions = { contentDir: values.content, outputDir: values.output ?? "_site", date: values.date, port, strict: values.strict, claims: values.claims === "warn" ? "warning" : "error" };
+  const options: CommandOptions = { contentDir: values.content, outputDir: values.output ?? "_site", date: values.date, port, strict: values.strict, claims: values.claims === "warn" ? "warning" : "error", uses: values.uses };
   switch (command) {
     case "build": return build(options);
     case "check": return check(options);

@@ -1,0 +1,84 @@
+import { cpSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, inject, test } from "vitest";
+import { figureIndex } from "../../lib/claims/figure-index.ts";
+import { claimVerdict } from "../../lib/claims/claim-verdict.ts";
+import { recordRoots, type RootKind } from "../../lib/claims/record-roots.ts";
+import { isKnown } from "../../lib/quantities/figure.ts";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import type { Records } from "../../lib/records/records.ts";
+import { allSheets } from "../../lib/sheet/all-sheets.ts";
+import type { Sheet } from "../../lib/sheet/sheet.ts";
+import { leaves } from "../../lib/sheet/walk.ts";
+import { RECORDS, SHEETS } from "../sheet/demonstration-sheets.ts";
+
+const INDEX = figureIndex(SHEETS);
+const rootsOf = recordRoots(INDEX, RECORDS);
+
+/** Each figure's value, as text. */
+function values(sheets: readonly Sheet[]): ReadonlyMap<string, string> {
+  return new Map(sheets.flatMap((sheet) => leaves(sheet).map(({ path, figure }) => [`${sheet.slug}.${path}`, isKnown(figure) ? JSON.stringify(figure.value) : "not stated"] as const)));
+}
+const TODAY = values(SHEETS);
+
+/** The demonstration with one of its files edited. */
+function edited(file: string, edit: (text: string) => string): Records {
+  const folder = join(mkdtempSync(join(inject("scratch"), "roots-")), "content");
+  cpSync("content", folder, { recursive: true });
+  const text = readFileSync(join(folder, file), "utf8");
+  expect(edit(text)).not.toBe(text);
+  writeFileSync(join(folder, file), edit(text));
+  const { records, diagnostics } = loadRecords(folder);
+  if (records === undefined) throw new Error(JSON.stringify(diagnostics.filter(({ severity }) => severity === "error")));
+  return records;
+}
+
+/** A reading somewhat darker, and more so toward the red: every figure worked out of it moves. */
+const darker = (text: string): string => text.split("\n").map((line, i) => (/^\d/.test(line)
+  ? line.split(",").map((cell, j) => (j === 0 ? cell : (Number(cell) * (0.97 - 0.0002 * i)).toFixed(6))).join(",") : line)).join("\n");
+const larger = (key: string) => (text: string): string => text.replace(new RegExp(`(${key}: (?:\\{ value: )?)([\\d.]+)`), (_, before: string, value: string) => `${before}${(Number(value) * 1.04).toPrecision(4)}`);
+
+function restingOn(kind: RootKind, slug: string): Set<string> {
+  return new Set([...TODAY.keys()].filter((path) => rootsOf(path).some((root) => root.kind === kind && root.slug === slug)));
+}
+
+function changed(records: Records): string[] {
+  const now = values(allSheets(records));
+  return [...TODAY.keys()].filter((path) => now.get(path) !== TODAY.get(path));
+}
+
+describe("no figure moves but those that are said to rest on the record", () => {
+  test.each<[RootKind, string, string, (text: string) => string]>([
+    ["reading", "titanium-white", "readings/titanium-white.csv", darker],
+    ["reading", "lamp-black", "readings/lamp-black.csv", darker],
+    ["pigment", "lamp-black", "pigments/lamp-black.yaml", larger("densityGPerCm3")],
+    ["pigment", "titanium-dioxide", "pigments/titanium-dioxide.yaml", larger("oilAbsorptionGPer100g")],
+    ["vehicle", "linseed-cold-pressed", "vehicles/linseed-cold-pressed.yaml", larger("densityGPerCm3")],
+    ["colour", "bone-black", "colours/bone-black.md", larger("oilIndexGPer100g")],
+  ])("%s %s", (kind, slug, file, edit) => {
+    const moved = changed(edited(file, edit));
+    const said = restingOn(kind, slug);
+    expect(moved.length).toBeGreaterThan(10);
+    expect(moved.filter((path) => !said.has(path))).toEqual([]);
+  });
+});
+
+describe("changing one reading turns exactly the claims that rest on it", () => {
+  // What is chosen from a list, or so near its end that a darker film leaves it there, need not move.
+  const STAYS = /\.optics\.(?:fit\.k[12]|contrastRatio|tintingStrength(?:ByVolume)?)$|\.atL\./;
+  /** Every number of the range, pinned to what it is today. */
+  const claims = SHEETS.flatMap((sheet) => leaves(sheet).flatMap(({ path, figure }) => (isKnown(figure) && typeof figure.value === "number"
+    ? [{ figure: `${sheet.slug}.${path}`, between: [figure.value, figure.value] as [number, number] }] : [])));
+
+  test.each([["bone-black", "readings/bone-black.csv"], ["madder-lake", "readings/madder-lake.csv"]])("%s", (slug, file) => {
+    const index = figureIndex(allSheets(edited(file, darker)));
+    const turned = claims.filter((claim) => claimVerdict(claim, index).faults.length > 0).map(({ figure }) => figure);
+    const moved = new Set(turned);
+    const resting = restingOn("reading", slug);
+    const expected = claims.map(({ figure }) => figure).filter((figure) => resting.has(figure));
+    expect(claims.filter((claim) => claimVerdict(claim, INDEX).faults.length > 0)).toEqual([]);
+    expect(expected.length).toBeGreaterThan(50);
+    expect(turned.filter((figure) => !resting.has(figure))).toEqual([]);
+    expect(expected.filter((figure) => !moved.has(figure) && !STAYS.test(figure))).toEqual([]);
+  });
+});
