@@ -15,7 +15,7 @@ export interface PageContext {
   readonly range: Range;
   /** What theory says of the range's blacks in its whites: worked out, or taken from the cache, by the first page that asks for it. */
   readonly theory: () => TheoryFigure;
-  /** In order of slug. */
+  /** Newest first. */
   readonly answers: readonly AnswerLink[];
   /** The date to print, YYYY-MM-DD. */
   readonly date: string | undefined;

@@ -28,5 +28,10 @@ export function siteAnswers(context: PageContext): SiteAnswers {
     const link: AnswerLink = { slug, question: record.question, summary: summaryText, colours, ...(record.date === undefined ? {} : { date: record.date }) };
     return { link, diagnostics: [...claimDiagnostics({ answer, claims }), ...faults, ...replyFaults(answer, colours, index)] };
   });
-  return { index, held, links: each.map(({ link }) => link), diagnostics: each.flatMap(({ diagnostics }) => diagnostics) };
+  return { index, held, links: each.map(({ link }) => link).toSorted(newestFirst), diagnostics: each.flatMap(({ diagnostics }) => diagnostics) };
+}
+
+/** Undated ones last; equals by slug, as they come. */
+function newestFirst({ date: one = "" }: AnswerLink, { date: other = "" }: AnswerLink): number {
+  return one > other ? -1 : one < other ? 1 : 0;
 }
