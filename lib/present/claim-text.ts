@@ -37,7 +37,7 @@ export function factText(fact: unknown, words: Words): string {
   if (fact === null || fact === undefined) return text.nothing;
   if (typeof fact === "boolean") return fact ? text.yes : text.no;
   if (Array.isArray(fact)) return fact.length === 0 ? text.none : fact.join(", ");
-  return String(fact as string | number);
+  return typeof fact === "number" ? String(fact) : typeof fact === "string" ? fact : text.nothing;
 }
 
 function figureStatement(claim: Extract<ClaimRecord, { figure: string }>, own: RangeFigure, other: RangeFigure | undefined, nameOf: NameOf, words: Words): string {

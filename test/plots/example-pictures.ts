@@ -7,6 +7,7 @@ import { relativeScattering } from "../../lib/plots/relative-scattering.ts";
 import { formatCss, formatHex, converter } from "culori";
 import { coefficientCurves } from "../../lib/plots/coefficient-curves.ts";
 import { glazeStrip } from "../../lib/plots/glaze-strip.ts";
+import { colourStrip } from "../../lib/plots/colour-strip.ts";
 import { glossStrip } from "../../lib/plots/gloss-strip.ts";
 import { hidingCurve } from "../../lib/plots/hiding-curve.ts";
 import { hueCircle } from "../../lib/plots/hue-circle.ts";
@@ -195,6 +196,14 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
   "glaze-strip": glazeStrip({
     ...words("gla", "From a pale pink to a deep red"), heading: "Over white", axisLabel: "dry film, µm", missing: "not stated",
     films: [0, 5, 10, 20, 40, 80].map((filmUm) => ({ filmUm, label: String(filmUm), colour: lab(94 - 9.5 * Math.log2(1 + filmUm / 2.2), 70 * (1 - Math.exp(-filmUm / 18)), 30 * (1 - Math.exp(-filmUm / 30))), standing: filmUm === 20 || filmUm === 0 ? "measured" : "derived" })),
+  }),
+  "colour-strip": colourStrip({
+    ...words("cst", "Two of three blacks go blue in one white"), heading: "", axisLabel: "Let down in titanium white to L* 50", missing: "not stated",
+    colours: [
+      { name: "Furnace Black", detail: "b* \u22120.7", colour: lab(50, 0, -0.7), standing: "derived" },
+      { name: "Umber-Ultramarine Black", detail: "b* \u221210.8", colour: lab(50, -2, -10.8), standing: "measured" },
+      { name: "Vine Black", detail: "", colour: undefined, standing: "not stated" },
+    ],
   }),
   "gloss-strip": glossStrip({
     ...words("glo", "Gloss is worth eighteen L* in this black"), heading: "The same paint at three finishes", axisLabel: "L* with the gloss shut out or spread", missing: "not stated",
