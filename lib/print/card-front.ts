@@ -6,7 +6,7 @@ import type { Block, Mark } from "./mark.ts";
 import { capitalsToBaselineMm, placedText } from "./set-text.ts";
 import { STANDING_MARK_WIDTH, standingMarks } from "./standing-marks.ts";
 import { swatchPanelBlocks } from "./swatch-panel-blocks.ts";
-import { fittedText, MM_PER_PT, shrinking, wrappedLines, type Measure, type SetText } from "./text-lines.ts";
+import { balancedLines, fittedText, MM_PER_PT, shrinking, wrappedLines, type Measure, type SetText } from "./text-lines.ts";
 
 /** What a front left to the back. */
 export interface LeftOver {
@@ -64,7 +64,7 @@ function cardColumn(plan: CardPlan, { safeMm, heightMm, type }: CardGeometry, le
   const size = (pt: number, floor: number): number => Math.max(floor, pt * type * attempt.tightness);
   const gap = (mm: number): number => mm * type * attempt.tightness ** 2.5;
   const { name, madeOf } = heading(plan, widthMm, type, attempt.tightness);
-  const sentence: SetText = { setting: { face: "serif italic", sizePt: size(8, 7), leadingPt: size(8, 7) * 1.2 }, lines: wrappedLines(content.sentence, widthMm, { face: "serif italic", sizePt: size(8, 7) }, measure) };
+  const sentence: SetText = { setting: { face: "serif italic", sizePt: size(8, 7), leadingPt: size(8, 7) * 1.2 }, lines: balancedLines(content.sentence, widthMm, { face: "serif italic", sizePt: size(8, 7) }, measure) };
 
   const nameAt = placedText(name, leftMm, safeMm);
   const madeAt = placedText(madeOf, leftMm, nameAt.baselineMm + gap(2.7));
@@ -91,7 +91,7 @@ function heading({ content, measure }: CardPlan, widthMm: number, type: number, 
   const oneLine = fittedText(content.name, widthMm, 1, shrinking("serif", 15.5 * type, 12.5 * type, 1.08), measure);
   const name = oneLine.lines.length === 1 ? oneLine : fittedText(content.name, widthMm, 2, shrinking("serif", 13 * type * tightness, tight ? 9 : 11 * type, 1.08), measure);
   const madeOf = fittedText(content.madeOf, widthMm, 2, shrinking("sans", 7.4 * type * tightness, tight ? 6 : 7, 1.2), measure);
-  return { name, madeOf };
+  return { name, madeOf: { ...madeOf, lines: balancedLines(content.madeOf, widthMm, madeOf.setting, measure) } };
 }
 
 /** Label, standing and words of each fact, in three columns. */

@@ -73,16 +73,17 @@ export function cautionFoot(plan: CardPlan, room: FootRoom): CautionFoot {
 function labelBlocks({ content: { label }, words }: CardPlan, { leftMm, type, shown: { statements } }: FootRoom, bottomMm: number, widthMm: number, cautionPt: number, caution: (text: string, width: number, face?: "sans" | "sans bold") => SetText): Placed {
   if (label.signalWords.length === 0 && label.pictograms.length === 0 && label.statements.length === 0) return { blocks: [], topMm: bottomMm };
   const count = label.pictograms.length;
-  const sideMm = Math.min(PICTOGRAM.most * Math.min(1.2, type), Math.max(PICTOGRAM.least, (widthMm - 14) / Math.max(1, count)));
+  const sideMm = count === 0 ? 0 : Math.min(PICTOGRAM.most * Math.min(1.2, type), Math.max(PICTOGRAM.least, (widthMm - 14) / Math.max(1, count)));
   const wordX = leftMm + count * sideMm + (count === 0 ? 0 : 1.2);
   const wordWidth = leftMm + widthMm - wordX;
   const word: SetText = { ...caution(label.signalWords.join(" \u00b7 "), wordWidth, "sans bold") };
   const lines = statements ? label.statements.flatMap(({ texts }) => texts.flatMap((one) => caution(one.text, wordWidth).lines)) : caution(words.pages.cards.overleaf, wordWidth).lines;
   const said: SetText = { setting: { face: "sans", sizePt: cautionPt, leadingPt: cautionPt * 1.16 }, lines: label.statements.length === 0 ? [] : lines };
-  const height = capitalsToBaselineMm(word) + (said.lines.length === 0 ? 0 : 1.3 + capitalsToBaselineMm(said));
+  const lineGap = word.lines.length === 0 ? 0 : 1.3;
+  const height = capitalsToBaselineMm(word) + (said.lines.length === 0 ? 0 : lineGap + capitalsToBaselineMm(said));
   const topMm = bottomMm - Math.max(height, count === 0 ? 0 : sideMm);
   const wordAt = placedText(word, wordX, topMm + (Math.max(height, sideMm) - height) / 2);
-  const saidAt = placedText(said, wordX, wordAt.baselineMm + 1.3);
+  const saidAt = placedText(said, wordX, wordAt.baselineMm + lineGap);
   return {
     topMm,
     blocks: [

@@ -48,7 +48,8 @@ export function stripFront(plan: CardPlan, { widthMm, heightMm, safeMm, type }: 
     return { tag: "P", marks: placed.marks };
   });
   return {
-    left: { statements: true, facts: true, sentence: true, sizes: false },
+    // What a strip has no place for at all is on the sheet, not on its back.
+    left: { statements: true, facts: false, sentence: false, sizes: price.blocks.length < content.sizes.length },
     blocks: [
       { tag: "H2", marks: nameAt.marks }, { tag: "P", marks: indexAt.marks },
       { tag: "Artifact", marks: [{ kind: "box", xMm: -BLEED_MM, yMm: -BLEED_MM, widthMm: panelMm + BLEED_MM, heightMm: heightMm + 2 * BLEED_MM, ink: N7 }] },
