@@ -8,7 +8,7 @@ export type Fact = string | number | boolean | null | readonly string[];
 
 /**
  * A plain part of a sheet, which is no figure: label elements, markets, pigments.
- * Of a list of things each goes by its slug, market or operation. What the sheet
+ * Of a list of things each goes by its slug, operation, or market and what its act does. What the sheet
  * leaves out, a list that is not there among it, is null.
  */
 export function factAt(sheet: Sheet, path: string): { readonly fact: Fact } | LostPath {
@@ -34,10 +34,9 @@ function membersOf(node: unknown): ReadonlyMap<string, unknown> {
   return typeof node === "object" && node !== null ? new Map(Object.entries(node)) : new Map();
 }
 
+/** A market goes with what its act does, since one market has several acts: "EU: forbidden unless". */
 function nameOf(member: unknown, index: number): string {
-  for (const key of ["market", "operation", "statement"] as const) {
-    const name = typeof member === "object" && member !== null ? (member as Record<string, unknown>)[key] : undefined;
-    if (typeof name === "string") return name;
-  }
-  return memberName(member, index);
+  const { market, effect, operation, statement } = (typeof member === "object" && member !== null ? member : {}) as Readonly<Record<string, unknown>>;
+  if (typeof market === "string") return typeof effect === "string" ? `${market}: ${effect}` : market;
+  return typeof operation === "string" ? operation : typeof statement === "string" ? statement : memberName(member, index);
 }

@@ -40,6 +40,8 @@ const SAID_BY: Readonly<Partial<Record<PrecautionaryCode, readonly Precautionary
   P310: ["P312"],
   P316: ["P317"],
   P201: ["P202"],
+  "P308+P313": ["P314"],
+  P318: ["P319"],
   "P403+P233": ["P233"],
 };
 

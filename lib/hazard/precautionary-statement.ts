@@ -44,7 +44,7 @@ export const PRECAUTIONS = {
   P261: { answers: { "respiratory sensitisation": 3, "skin sensitisation": 2, "airways and drowsiness": 3, "Acute Tox. 3 inhalation": 3, "Acute Tox. 4 inhalation": 3 }, forms: ["powder", "liquid"] },
   P263: { answers: { lactation: 3 } },
   P264: { answers: { "acute toxicity oral": 1, "acute toxicity dermal": 1, skin: 1, eye: 1 } },
-  P270: { answers: { ...ACUTE_SWALLOWED, "organs, repeated exposure": 1, "organs, single exposure": 1 } },
+  P270: { answers: { ...ACUTE_SWALLOWED, "STOT RE 1": 1, "organs, single exposure": 1 } },
   P271: { answers: { "acute toxicity inhalation": 2, "airways and drowsiness": 2 } },
   P272: { answers: { "skin sensitisation": 1 }, buyer: "trade" },
   P273: { answers: { "aquatic, acute": 3, "aquatic, chronic": 3 } },

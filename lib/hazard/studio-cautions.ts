@@ -158,7 +158,8 @@ function cleaning(wet: Material, { dryingOil }: StudioPaint, hasPowder: boolean)
 
 function disposal(wet: Material, { dryingOil }: StudioPaint): StudioCaution[] {
   const operation = "disposal";
-  const special = reasonOf(wet, DUST_METALS, SPECIAL_WASTE, true);
+  // Manganese and cobalt are bound fast in their pigments: a label of their own sends them to the special waste, not their name.
+  const special = reasonOf(wet, FUME_METALS, SPECIAL_WASTE, true);
   return [
     ...(dryingOil ? [caution(operation, "oily-rags", { rule: "drying-oil", values: {} })] : []),
     caution(operation, "not-down-the-drain", reasonOf(wet, DUST_METALS, WATER) ?? { rule: "paint-and-oil-foul-water", values: {} }),

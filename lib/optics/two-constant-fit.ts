@@ -64,25 +64,26 @@ export function twoConstantFit(problem: FitProblem): FitSolution {
   for (let i = 0; i < grid.count; i++) {
     const rho = start.masstone[i] ?? NaN;
     const logShare = Math.log(shares(rho).s);
-    for (const [j, { logScattering, weights }] of start.scattering.entries()) {
-      logE[j] = (((weights[i] ?? 0) > 0 ? logScattering : priors[j])?.[i] ?? NaN) - logShare;
+    for (let j = 0; j < logE.length; j++) {
+      const own = start.scattering[j];
+      logE[j] = (((own?.weights[i] ?? 0) > 0 ? own?.logScattering : priors[j])?.[i] ?? NaN) - logShare;
     }
-    const refined = refinedAt(i, problem, priors, system, Math.log(rho), logE);
-    squares += refined.squares;
-    masstone[i] = refined.rho;
-    for (const [j, white] of whites.entries()) {
+    squares += refineAt(i, problem, priors, system, Math.log(rho), logE, masstone);
+    for (let j = 0; j < logE.length; j++) {
+      const white = whites[j];
+      if (white === undefined) continue;
       white.extinction[i] = Math.exp(logE[j] ?? NaN);
-      fillVariances(white, i, system, j, refined.rho);
+      fillVariances(white, i, system, j, masstone[i] ?? NaN);
     }
   }
   const spare = (tints.length - whites.length) * grid.count;
   return { masstone, whites, chiSquare: spare > 0 ? squares / spare : 1 };
 }
 
-/** Gauss-Newton at wavelength i, on `logE` in place. */
-function refinedAt(
-  i: number, problem: FitProblem, priors: readonly Float64Array[], system: ArrowSystem, logRhoStart: number, logE: Float64Array,
-): { rho: number; squares: number } {
+/** Gauss-Newton at wavelength i, on `logE` in place and into `masstone`; returns the sum of squares of the drawdowns. */
+function refineAt(
+  i: number, problem: FitProblem, priors: readonly Float64Array[], system: ArrowSystem, logRhoStart: number, logE: Float64Array, masstone: Float64Array,
+): number {
   let logRho = logRhoStart;
   let squares = 0;
   for (let step = 0; step < MAX_STEPS; step++) {
@@ -97,7 +98,8 @@ function refinedAt(
     }
     if (largest < SETTLED) break;
   }
-  return { rho: Math.exp(logRho), squares };
+  masstone[i] = Math.exp(logRho);
+  return squares;
 }
 
 /** Normal equations at the present unknowns; returns the sum of squares of the drawdowns, prior left out. */

@@ -1,5 +1,5 @@
 import { singleStatements } from "../hazard/stated-label.ts";
-import { signalWordText, statementText, unknownToxicityText } from "../hazard/statement-text.ts";
+import { signalWordText, statementInLanguage, unknownToxicityText, type StatementText } from "../hazard/statement-text.ts";
 import { decimalText } from "../present/number-text.ts";
 import type { LabelTextView } from "../present/paint-views.ts";
 import { rulingText } from "../present/ruling-text.ts";
@@ -8,6 +8,7 @@ import { percent } from "../present/words/en/rulings-phrases.ts";
 import type { Words } from "../present/words/words.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { translationRemark } from "./label-view.ts";
 import type { SheetPage } from "./sheet-parts.ts";
 
 /** A colour's label text with what it is for. */
@@ -66,7 +67,7 @@ function hazardLines({ cautions }: Sheet, words: Words): string[] {
   return [
     ...(signalWord === null ? [] : [words.signalWords[signalWord]]),
     ...(pictograms.length === 0 ? [] : [text.pictograms + pictograms.map((code) => `${words.pictograms[code] ?? code} (${code})`).join(", ")]),
-    ...statementLines(cautions, words.language),
+    ...statementLines(cautions, words.language, words),
     ...(unknown.length === 0 ? [] : [text.hazardsUnknown(unknown)]),
     ...(classified ? [text.frame(cautions.frame)] : unknown.length === 0 ? [text.noHazards] : []),
   ];
@@ -75,16 +76,17 @@ function hazardLines({ cautions }: Sheet, words: Words): string[] {
 /** The same statements in a further language, under its own name; nothing where the label has none. */
 function languageLines({ cautions }: Sheet, language: Language, words: Words): string[] {
   const { signalWord } = cautions;
-  const lines = [...(signalWord === null ? [] : [signalWordText(signalWord, language).text]), ...statementLines(cautions, language)];
+  const lines = [...(signalWord === null ? [] : [signalWordText(signalWord, language).text]), ...statementLines(cautions, language, words)];
   return lines.length === 0 ? [] : [words.pages.handling.languageNames[language] ?? language, ...lines, ""];
 }
 
 /** Hazard, precautionary and supplemental statements, and the line on unknown acute toxicity, as the label prints them. */
-function statementLines({ hazardStatements, precautionaryStatements, supplemental, sensitisers, unknownAcuteToxicity }: Sheet["cautions"], language: Language): string[] {
-  const statement = (code: string, names: readonly string[] = []): string => `${code} ${statementText(code, language, names)}`;
+function statementLines({ hazardStatements, precautionaryStatements, supplemental, sensitisers, unknownAcuteToxicity }: Sheet["cautions"], language: Language, words: Words): string[] {
+  const remarked = ({ text, translationMissing }: StatementText): string => (translationMissing ? `${text} (${translationRemark(language, words)})` : text);
+  const statement = (code: string, names: readonly string[] = []): string => `${code} ${remarked(statementInLanguage(code, language, { names }))}`;
   const shares = new Set(unknownAcuteToxicity.map(({ values }) => percent(Number(values["massFraction"]))));
   return [
     ...hazardStatements.flatMap(singleStatements).map((code) => statement(code)), ...precautionaryStatements.map((code) => statement(code)),
-    ...supplemental.map((code) => statement(code, sensitisers)), ...[...shares].map((share) => unknownToxicityText(share, language).text),
+    ...supplemental.map((code) => statement(code, sensitisers)), ...[...shares].map((share) => remarked(unknownToxicityText(share, language))),
   ];
 }

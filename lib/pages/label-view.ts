@@ -78,8 +78,15 @@ export function labelView(part: LabelPart & Pick<HandledPart, "dataSheet">, basi
       languages: { summary: text.languages(others), list: others.map((language) => languageView(part, form, language, words)), note: text.languageNote },
     }),
     ...(part.dataSheet === undefined ? {} : { dataSheet: { text: text.dataSheet(undefined), href: part.dataSheet } }),
-    ...(standing.length + leftOut.length === 0 ? {} : { traces: { summary: text.why, list: standing, leftOutHeading: text.leftOut, leftOut } }),
+    ...tracesView(standing, leftOut, text),
   };
+}
+
+/** Where nothing stands on the label the list is of what does not, and its summary says so. */
+function tracesView(standing: readonly TraceView[], leftOut: readonly TraceView[], text: Words["pages"]["handling"]): Pick<LabelView, "traces"> {
+  if (standing.length + leftOut.length === 0) return {};
+  if (standing.length === 0) return { traces: { summary: text.leftOut, list: leftOut, leftOutHeading: text.leftOut, leftOut: [] } };
+  return { traces: { summary: text.why, list: standing, leftOutHeading: text.leftOut, leftOut } };
 }
 
 function isWordless({ signalWord, hazardStatements, supplemental, precautionaryStatements, unknownAcuteToxicity }: LabelPart): boolean {
@@ -90,13 +97,19 @@ function languageView(part: LabelPart, form: PaintForm, language: Language, word
   const { signalWord, precautionaryStatements } = part;
   const remarked = (view: StatementView & { readonly isMissing?: true }): StatementView => {
     const { isMissing, ...plain } = view;
-    return isMissing === true ? { ...plain, remark: words.pages.handling.toReview } : plain;
+    return isMissing === true ? { ...plain, remark: translationRemark(language, words) } : plain;
   };
   return {
     language, name: words.pages.handling.languageNames[language] ?? language,
     ...(signalWord === null ? {} : { signalWord: signalWordText(signalWord, language).text }),
     statements: [...bandStatements(part, form, language), ...precautionaryStatements.map((code) => statementView(code, language, form))].map(remarked),
   };
+}
+
+/** Said of a text that stands in English for want of its translation: in that language, and in the page's. */
+export function translationRemark(language: Language, { pages: { handling: { toReview, toReviewPlain } } }: Words): string {
+  const own = toReview[language];
+  return own === undefined ? toReviewPlain : `${own}: ${toReviewPlain}`;
 }
 
 /** The rule's own text first, then the suppliers' papers that its ingredients were classified by. */

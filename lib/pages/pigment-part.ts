@@ -41,7 +41,9 @@ export function pigmentFacts(record: PigmentRecord | undefined, words: Words): P
   const text = words.pages.pigment;
   const sizeUm = record?.particle?.sizeUm;
   const size = sizeUm === undefined ? undefined : text.size(quantityText(typeof sizeUm === "number" ? sizeUm : sizeUm.value, (um) => significantText(um, 2), words.about));
-  const particle = text.particle(size, record?.particle?.shape);
+  const { refractiveIndex } = record?.particle ?? {};
+  const index = refractiveIndex === undefined ? undefined : quantityText(typeof refractiveIndex === "number" ? refractiveIndex : refractiveIndex.value, (n) => significantText(n, 3), words.about);
+  const particle = text.particle(size, record?.particle?.shape, index);
   const fact = (name: string, value: string | undefined): PropertyView[] => (value === undefined || value === "" ? [] : [{ name, value, standing: standingWord("stated", words) }]);
   return [
     ...fact(text.facts.origin, record?.origin), ...fact(text.facts.chemistry, record?.chemistry),

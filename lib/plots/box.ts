@@ -33,6 +33,8 @@ export function boxAround({ x, y }: Point, radius: number): Box {
 
 /** Length of a line that lies inside a rectangle (parametric clipping, side by side). */
 export function lengthInside([from, to]: Segment, box: Box): number {
+  // Nearly every line of a plot is nowhere near a label: asked a million times a sheet.
+  if (Math.max(from.x, to.x) < box.left || Math.min(from.x, to.x) > box.right || Math.max(from.y, to.y) < box.top || Math.min(from.y, to.y) > box.bottom) return 0;
   const run = { x: to.x - from.x, y: to.y - from.y };
   let [enter, leave] = [0, 1];
   for (const [direction, distance] of [

@@ -39,44 +39,59 @@ const RIM = 2;
 
 /**
  * A spot for each label, clear of marks, lines and each other as far as can be: every
- * label in turn takes its cheapest spot given the others, a few times over.
+ * label in turn takes its cheapest spot given the others, until none moves or a few times over.
  * @returns the spots in the order of the wishes; undefined for one that was left out.
  */
 export function placedLabels(wishes: readonly LabelWish[], obstacles: Obstacles, bounds: Box): (LabelSpot | undefined)[] {
+  const costs = wishes.map(({ spots }) => spots.map((spot) => fixedConflict(spot, obstacles, bounds)));
   const chosen: (LabelSpot | undefined)[] = wishes.map(() => undefined);
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 0, moved = true; moved && round < ROUNDS; round++) {
+    moved = false;
     wishes.forEach((wish, i) => {
       const others = chosen.filter((spot, j): spot is LabelSpot => spot !== undefined && i !== j);
-      chosen[i] = cheapest(wish, others, obstacles, bounds);
+      const spot = cheapest(wish, costs[i] ?? [], others);
+      moved ||= spot !== chosen[i];
+      chosen[i] = spot;
     });
   }
   return chosen;
 }
 
-function cheapest(wish: LabelWish, others: readonly LabelSpot[], obstacles: Obstacles, bounds: Box): LabelSpot | undefined {
+/** @param fixed what each spot costs by itself, before the other labels. */
+function cheapest({ spots, mayDrop }: LabelWish, fixed: readonly number[], others: readonly LabelSpot[]): LabelSpot | undefined {
+  const leaders = others.flatMap(({ leader }) => (leader === undefined ? [] : [leader]));
   let best: { readonly spot: LabelSpot; readonly cost: number; readonly conflict: number } | undefined;
-  wish.spots.forEach((spot, rank) => {
-    const conflict = conflictOf(spot, others, obstacles, bounds);
+  spots.forEach((spot, rank) => {
+    const alone = fixed[rank] ?? 0;
+    if (best !== undefined && alone + rank * RANK_COST >= best.cost) return;
+    const conflict = alone + conflictWith(others, leaders, spot);
     const cost = conflict + rank * RANK_COST;
     if (best === undefined || cost < best.cost) best = { spot, cost, conflict };
   });
-  return best === undefined || (wish.mayDrop && best.conflict > 1) ? undefined : best.spot;
+  return best === undefined || (mayDrop && best.conflict > 1) ? undefined : best.spot;
 }
 
-function conflictOf(spot: LabelSpot, others: readonly LabelSpot[], obstacles: Obstacles, bounds: Box): number {
-  const leaders = others.flatMap((other) => (other.leader === undefined ? [] : [other.leader]));
-  let cost = OUTSIDE_COST * areaOutside(spot.box, bounds);
-  for (const box of obstacles.boxes) cost += sharedArea(spot.box, box);
-  for (const other of others) cost += 4 * sharedArea(spot.box, grown(other.box, 2));
-  const rimmed = grown(spot.box, RIM);
-  for (const segment of [...obstacles.segments, ...leaders]) cost += LINE_COST * lengthInside(segment, rimmed);
-  const { leader, tie } = spot;
-  cost += CROSSED_TIE_COST * obstacles.segments.filter((segment) => doCross(segment, tie)).length;
-  if (leader !== undefined) {
-    for (const box of [...obstacles.boxes, ...others.map((other) => other.box)]) cost += LINE_COST * lengthInside(leader, box);
-    cost += CROSSED_TIE_COST * leaders.filter((other) => doCross(other, leader)).length;
+/** With what stands there whatever the other labels do. */
+function fixedConflict({ box, leader, tie }: LabelSpot, obstacles: Obstacles, bounds: Box): number {
+  const rimmed = grown(box, RIM);
+  let cost = OUTSIDE_COST * areaOutside(box, bounds);
+  for (const mark of obstacles.boxes) cost += sharedArea(box, mark);
+  for (const segment of obstacles.segments) {
+    cost += LINE_COST * lengthInside(segment, rimmed);
+    if (doCross(segment, tie)) cost += CROSSED_TIE_COST;
   }
+  if (leader !== undefined) for (const mark of obstacles.boxes) cost += LINE_COST * lengthInside(leader, mark);
   return cost;
+}
+
+function conflictWith(others: readonly LabelSpot[], leaders: readonly Segment[], { box, leader }: LabelSpot): number {
+  const rimmed = grown(box, RIM);
+  let cost = 0;
+  for (const other of others) cost += 4 * sharedArea(box, grown(other.box, 2));
+  for (const other of leaders) cost += LINE_COST * lengthInside(other, rimmed);
+  if (leader === undefined) return cost;
+  for (const other of others) cost += LINE_COST * lengthInside(leader, other.box);
+  return cost + CROSSED_TIE_COST * leaders.filter((other) => doCross(other, leader)).length;
 }
 
 /** Directions in order of ease of reading: beside, above, below, then aslant. */

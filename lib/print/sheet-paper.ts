@@ -32,11 +32,12 @@ export interface PaperFit extends PaperDetail { readonly sizePt: number }
 
 /** From roomy to tight: first the type gives way, then what only explains; never a caution. */
 const FITS: readonly PaperFit[] = [
-  ...[9, 8.5, 8, 7.5].map((sizePt) => ({ sizePt, reasons: "all", tables: true, curves: true }) as const),
-  ...[8, 7.5].map((sizePt) => ({ sizePt, reasons: "advice", tables: true, curves: true }) as const),
-  { sizePt: 7.5, reasons: "advice", tables: false, curves: true },
-  { sizePt: 7.5, reasons: "advice", tables: false, curves: false },
-  ...[7.5, 7].map((sizePt) => ({ sizePt, reasons: "none", tables: false, curves: false }) as const),
+  ...[9, 8.5, 8, 7.5].map((sizePt) => ({ sizePt, reasons: "all", tables: true, curves: "all" }) as const),
+  ...[8, 7.5].map((sizePt) => ({ sizePt, reasons: "advice", tables: true, curves: "all" }) as const),
+  { sizePt: 7.5, reasons: "advice", tables: false, curves: "all" },
+  { sizePt: 7.5, reasons: "advice", tables: false, curves: "trail" },
+  { sizePt: 7.5, reasons: "none", tables: false, curves: "trail" },
+  ...[7.5, 7].map((sizePt) => ({ sizePt, reasons: "none", tables: false, curves: "none" }) as const),
 ];
 const MOST_PAGES = 2;
 

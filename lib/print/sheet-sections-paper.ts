@@ -22,7 +22,8 @@ export interface PaperDetail {
   /** Every list; those that advise (layering, film, sensitivities, contradictions); none. */
   readonly reasons: "all" | "advice" | "none";
   readonly tables: boolean;
-  readonly curves: boolean;
+  /** Trail, hiding curve and spectral curve; the trail alone; none, only ladders and panel. */
+  readonly curves: "all" | "trail" | "none";
 }
 
 /** Pictures of a sheet, drawn once whatever is tried with the text around them. */
@@ -57,7 +58,7 @@ export function sheetSections(body: Body): Flow[] {
   const { oil, drying, permanence } = view;
   return [
     whites(body),
-    propertySection(view.strength, body, { pictures: pictures.hiding === undefined || !detail.curves ? [] : captioned(pictures.hiding, style.widthMm, body) }),
+    propertySection(view.strength, body, { pictures: pictures.hiding === undefined || detail.curves !== "all" ? [] : captioned(pictures.hiding, style.widthMm, body) }),
     propertySection(drying, body, { tables: drying.tables.slice(-1).filter(({ columns }) => columns.length === 3) }),
     propertySection(permanence, body, {}),
     propertySection(oil, body, { remarks: oil.fillRemarks ?? [] }),
@@ -66,7 +67,7 @@ export function sheetSections(body: Body): Flow[] {
 }
 
 function whites(body: Body): Flow {
-  const { view: { whites: own }, page, style, pictures: { trail } } = body;
+  const { view: { whites: own }, page, style, detail, pictures: { trail } } = body;
   const { tints } = page.worded.sheet;
   return section([
     sectionHeading(own.heading, style),
@@ -81,7 +82,7 @@ function whites(body: Body): Flow {
         ...white.remarks.map((remark) => paragraph([{ text: remark, face: "sans", ink: GREY }], style, { sizePt: smallPt(style) })),
       ];
     }),
-    ...(trail === undefined ? [] : captioned(trail, Math.min(style.widthMm, TRAIL_MM), body)),
+    ...(trail === undefined || detail.curves === "none" ? [] : captioned(trail, Math.min(style.widthMm, TRAIL_MM), body)),
   ]);
 }
 
@@ -134,6 +135,6 @@ function notations(body: Body): Flow | undefined {
     ...own.summary.slice(0, 1).map((text) => paragraph(prose(text), style)),
     propertyTable({ caption: "", rows }, style),
     ...(detail.tables ? own.tables.map((table) => plainTable(table, style)) : []),
-    ...(curve === undefined || !detail.curves ? [] : captioned(curve, style.widthMm, body)),
+    ...(curve === undefined || detail.curves !== "all" ? [] : captioned(curve, style.widthMm, body)),
   ]);
 }

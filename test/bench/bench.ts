@@ -7,6 +7,11 @@ import { hueChromaOfLab } from "../../lib/colorimetry/munsell-inversion.ts";
 import { readingNotations } from "../../lib/colorimetry/reading-notations.ts";
 import { tintsInWhites } from "../../lib/optics/tints-in-whites.ts";
 import type { Spectrum } from "../../lib/quantities/spectrum.ts";
+import { PAPER_SIZES } from "../../lib/print/card-size.ts";
+import { rangePdf } from "../../lib/print/range-pdf.ts";
+import { laidOutSheet, type SheetToPrint } from "../../lib/print/sheet-paper.ts";
+import { sheetPdf } from "../../lib/print/sheet-pdf.ts";
+import { siteOf } from "../../lib/site/site-of-records.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { blackTheory, whiteRuns } from "../../lib/optics/theory-figure.ts";
@@ -48,7 +53,7 @@ const slowest = models.blacks.map((black) => ({ black, ms: medianMs(() => blackT
 const unit = medianMs(yardstick, 5);
 const notations = medianMs(() => readingNotations(reading), 200);
 const munsell = medianMs(() => [1, 2, 3].map(() => hueChromaOfLab({ L: 45, a: 20, b: 15 })), 200);
-const rows: readonly (readonly [string, number, string])[] = [
+const rows: (readonly [string, number, string])[] = [
   ["a reading to every notation", notations, `npm munsell's three inversions ${Math.round((100 * munsell) / notations)} % of it; wanted under 0.5 ms`],
   ["one colour in three whites: fit, ladders, sentences", medianMs(() => tintsInWhites(drawdowns), 10), "wanted under 5 ms"],
   ["theory of one black in three whites, uncached", slowest?.ms ?? NaN, `${slowest?.black.slug ?? "none"}, the slowest of ${models.blacks.length}; wanted under 150 ms, once`],
@@ -56,6 +61,14 @@ const rows: readonly (readonly [string, number, string])[] = [
   ["all records read and checked", medianMs(() => loadRecords("content"), 1), `${records.colours.size} colours`],
   ["all sheets worked out", medianMs(() => allSheets(records), 1), `${records.colours.size} colours`],
 ];
+
+const { prints } = siteOf(records, undefined).site;
+if (prints === undefined) throw new Error("Unexpected site without sheets to print");
+const laidOut = prints.sheets.map((sheet) => ({ ...sheet, laidOut: laidOutSheet(sheet, PAPER_SIZES.A4) }));
+rows.push(
+  ["100 sheet PDFs", medianMs(() => Array.from({ length: 10 }, (_, i) => sheetPdf(prints.sheets[(i * 4) % prints.sheets.length] as SheetToPrint, PAPER_SIZES.A4)), 1) * 10, "of ten colours, ten times; wanted under 10000 ms"],
+  ["the range as one PDF", medianMs(() => rangePdf(laidOut, prints.context, PAPER_SIZES.A4), 1), `${laidOut.length} sheets, already laid out`],
+);
 
 process.stdout.write(`yardstick: a million square roots, ${unit.toFixed(2)} ms\n`);
 for (const [name, ms, note] of rows) {

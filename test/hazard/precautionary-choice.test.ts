@@ -16,7 +16,8 @@ describe("what a careful technician would expect (common practice, no source)", 
   });
 
   test("dry lead white: do not breathe the dust", () => {
-    expect(precautions([leadCarbonate(1)], { form: "powder" })).toContain("P260");
+    const chosen = precautions([leadCarbonate(1)], { form: "powder" });
+    for (const code of ["P260", "P270", "P280", "P308+P313"]) expect(chosen).toContain(code);
   });
 
   test("a thinner: no flame, no vomiting, a doctor at once", () => {
@@ -80,4 +81,10 @@ test("never more than six, in order, each for a hazard on the label, whatever th
       }
     },
   ), { seed: 1, numRuns: 200 });
+});
+
+test("not to eat or drink belongs to category 1 of repeated exposure, not to category 2 (clp-1272-2008-memory, Table 3.9.5)", () => {
+  const dust = (code: string) => label([substance("a", 1, { statement: code, route: "dust" })], { form: "powder" }).precautionaryStatements.map(({ statement }) => statement);
+  expect(dust("H372")).toContain("P270");
+  expect(dust("H373")).toEqual(["P260", "P314", "P501"]);
 });

@@ -129,6 +129,8 @@ describe("the paint", () => {
 
   test("water hazards and metals go to the special waste", () => {
     expect(rules("disposal", [], paint({ hazardStatements: ["H410"] }))).toEqual(["oily-rags", "not-down-the-drain", "hazardous-waste"]);
+    expect(rules("disposal", [], paint({ ingredients: [leadCarbonate(0.5), oil(0.5)] }))).toContain("hazardous-waste");
+    expect(rules("disposal", [], paint({ ingredients: [{ ...substance("umber", 0.5), metals: { manganese: 0.06 }, classifications: "none stated" }, oil(0.5)] }))).not.toContain("hazardous-waste");
     expect(rules("disposal", [], paint({ hazardStatements: ["H412"] }))).toEqual(["oily-rags", "not-down-the-drain"]);
   });
 

@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { SHORTCODES } from "../../lib/answers/shortcode-table.ts";
 import { recordSchemas } from "../../lib/records/json-schemas.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
+import { printedSite } from "../../lib/site/printed-site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { mullstone } from "../support/mullstone.ts";
 import { firstColumn, README, section } from "./readme.ts";
@@ -67,8 +68,11 @@ describe("commands", () => {
 describe("what comes out", () => {
   const { records } = loadRecords(join(ROOT, "content"), ROOT);
   if (records === undefined) throw new Error("Unexpected errors in content/");
-  const { site } = siteOf(records, undefined);
-  const written = [...site.pages.map(({ path }) => path), ...site.files.map(({ path }) => path), "assets/styles/site.css"];
+  const { site: onScreen } = siteOf(records, undefined);
+  const { prints } = onScreen;
+  // One sheet stands for all: each has a PDF of its own.
+  const { site } = printedSite({ ...onScreen, ...(prints === undefined ? {} : { prints: { ...prints, sheets: prints.sheets.slice(0, 1) } }) }, "nothing-there");
+  const written = [...site.pages, ...site.files, ...(site.papers ?? [])].map(({ path }) => path).concat("assets/styles/site.css");
   const patterns = firstColumn("## What comes out").map((code): [string, RegExp] => {
     const own = code.replaceAll(".", "\\.").replaceAll("NAME", "[a-z0-9-]+");
     return [code, new RegExp(code === "assets/" ? "^assets/" : code.endsWith("/") ? `^${own}(?:by-[a-z]+/)?index\\.html$` : `^${own}$`)];

@@ -44,3 +44,12 @@ test("the demonstration has every kind: tested here, stated, expected, hazardous
 test("sizes that nobody recorded are left blank", () => {
   expect(labelText(sheetOf("lamp-black"), { ...MAKER, sizesMl: [] }, ENGLISH)).toMatch(/^Contents: _+ ml$/m);
 });
+
+test("in the workshop's further languages too, each under its own name; a text that is missing stays English and says so", () => {
+  const text = labelText(sheetOf("lead-white"), { ...MAKER, languages: ["en", "fr", "de"] }, ENGLISH);
+  expect(text).toContain("\nFrançais\nDanger\nH302 Nocif en cas d'ingestion\n");
+  expect(text).toContain("\nDeutsch\nGefahr\nH302 Gesundheitsschädlich bei Verschlucken\n");
+  expect(text.match(/^H302 Harmful/gm)).toHaveLength(1);
+  const unknown = labelText(sheetOf("vine-black"), { ...MAKER, languages: ["de"] }, ENGLISH);
+  expect(unknown).toMatch(/\nDeutsch\n.*% of the mixture consists of ingredient\(s\) of unknown acute toxicity\. \(Übersetzung zu prüfen: translation to be reviewed\)\n/);
+});

@@ -2,6 +2,8 @@
  * Pictures that the tests hold as snapshots and the gallery shows. All figures are
  * invented for the demonstration workshop: they look like paints, and measure none.
  */
+import { bluenessRows } from "../../lib/plots/blueness-rows.ts";
+import { relativeScattering } from "../../lib/plots/relative-scattering.ts";
 import { formatCss, formatHex, converter } from "culori";
 import { coefficientCurves } from "../../lib/plots/coefficient-curves.ts";
 import { glazeStrip } from "../../lib/plots/glaze-strip.ts";
@@ -120,6 +122,23 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
     ...words("lads", "Only two drawdowns"), heading: "In lead white (PW 1)", axisLabel: "colour : white, pigment by mass", missing: "no reading",
     steps: [{ whiteParts: 10, label: "1:10", colour: lab(52, 0, -1), standing: "measured" }, { whiteParts: 40, label: "1:40", colour: undefined, standing: "not stated" }],
   }),
+  "blueness-rows-read": bluenessRows({
+    ...words("brr", "Bluer in titanium than in lead"), axisLabel: "b* at equal lightness", ends: { minus: "blue", plus: "yellow" }, domain: [-15, 10],
+    rows: [
+      { label: "Lamp black", lanes: [{ kind: "point", label: "titanium", b: -2.7, uncertainty: 0.7, colour: lab(50, -0.6, -2.7) }, { kind: "point", label: "lead", b: 2.8, uncertainty: 1.4, colour: lab(50, 0.6, 2.8) }] },
+      { label: "A mixed black", lanes: [{ kind: "point", label: "titanium", b: -14.6, uncertainty: 1.2, colour: lab(50, 3, -14.6) }] },
+    ],
+  }),
+  "blueness-rows-theory": bluenessRows({
+    ...words("brt", "What theory allows"), axisLabel: "b*, four cases in five", ends: { minus: "blue", plus: "yellow" }, domain: [-15, 10],
+    rows: [{ label: "Lamp black", lanes: [{ kind: "band", label: "titanium", low: -1.4, middle: 1.2, high: 4 }, { kind: "band", label: "lead", low: 1.5, middle: 4.5, high: 7.3 }] }],
+  }),
+  "relative-scattering": relativeScattering({
+    ...words("rs", "Falls toward red"), wavelengthLabel: "Wavelength, nm", axisLabel: "Scattering beside 560 nm", most: 2,
+    read: [[510, 530, 550].map((nm) => ({ nm, value: (560 / nm) ** 1.4 })), [590, 640, 700].map((nm) => ({ nm, value: (560 / nm) ** 1.4 }))],
+    band: [440, 500, 560, 620, 700].map((nm) => ({ nm, low: Math.min((560 / nm) ** 1.1, (560 / nm) ** 1.8), high: Math.max((560 / nm) ** 1.1, (560 / nm) ** 1.8) })),
+  }),
+  "tint-trail-loose": tintTrail({ ...words("trl", "Blacks side by side"), ...AXES, trails: [{ label: "blacks of one pigment", isLoose: true, points: [{ a: -1, b: -4, standing: "derived", label: "bone black" }, { a: 6, b: 3, standing: "derived", colour: lab(50, 6, 3) }] }] }),
   "tint-trail-whites": tintTrail({ ...words("trw", "Bluest in titanium white, nearly neutral in lead white"), ...AXES, trails: [blackTrail("titanium white", -1.8, -6), blackTrail("zinc white", -1, -3.6), blackTrail("lead white", 0.2, -1.2)] }),
   "tint-trail-whites-close": tintTrail({ ...words("trc", "The same, enlarged"), ...AXES, scale: 10, trails: [blackTrail("titanium white", -1.8, -6), blackTrail("zinc white", -1, -3.6), blackTrail("lead white", 0.2, -1.2)] }),
   "tint-trail-colours": tintTrail({

@@ -24,7 +24,7 @@ export async function pdfStructure(bytes: Uint8Array): Promise<{ readonly elemen
   for (let number = 1; number <= document.numPages; number++) {
     const page = await document.getPage(number);
     const { items } = await page.getTextContent({ includeMarkedContent: true });
-    const texts = markedTexts(items as readonly MarkedItem[]);
+    const texts = markedTexts(items);
     const tree = (await page.getStructTree()) as unknown as StructNode | null;
     if (tree !== null) visit(tree, number - 1);
     for (const { url } of (await page.getAnnotations()) as { url?: string }[]) if (url !== undefined) links.push(url);
@@ -47,7 +47,8 @@ export async function pdfStructure(bytes: Uint8Array): Promise<{ readonly elemen
       await walk(items, depth + 1);
     }
   };
-  await walk(((await document.getOutline()) as readonly OutlineNode[] | null) ?? [], 0);
+  const outline: unknown = await document.getOutline();
+  if (Array.isArray(outline)) await walk(outline as readonly OutlineNode[], 0);
   await document.loadingTask.destroy();
   return { elements, bookmarks, links };
 }

@@ -67,7 +67,7 @@ export const hazardRecord = {
 export const statedLabel = z.strictObject({
   frame: z.enum(FRAMES),
   signalWord: z.enum(SIGNAL_WORDS).nullable(),
-  pictograms: z.array(z.string().regex(/^GHS0[1-9]$/)).max(9),
+  pictograms: z.array(z.string().regex(/^GHS0[1-9]$/, "a pictogram from `GHS01` to `GHS09`")).max(9),
   hazardStatements: z.array(statementCode),
   precautionaryStatements: z.array(statementCode).optional(),
   supplemental: z.array(statementCode).optional(),

@@ -36,7 +36,7 @@ export const ANSWER_PAGES = {
   facts: [
     [/^cautions\.signalWord$/, "Signal word"], [/^cautions\.hazardStatements$/, "Hazard statements"], [/^cautions\.supplemental$/, "Supplemental statements"],
     [/^cautions\.notForSale$/, "Markets where it may not be sold for want of a legal basis"], [/^cautions\.unknown$/, "Ingredients without hazard data"],
-    [/^cautions\.restrictions$/, "Markets with an act to mind"], [/^cautions\.basis$/, "Label elements"], [/^pigments$/, "Pigments"], [/^additions$/, "Added to the oil"],
+    [/^cautions\.restrictions$/, "Acts of its markets"], [/^cautions\.basis$/, "Label elements"], [/^pigments$/, "Pigments"], [/^additions$/, "Added to the oil"],
     [/^permanence\.basis$/, "Ground of the lightfastness"], [/^dispersion$/, "Ground by"], [/^family$/, "Family"],
   ] as readonly (readonly [RegExp, string])[],
   fact: (path: string) => {

@@ -20,13 +20,15 @@ export const HANDLING = {
   languages: (languages: readonly string[]) => `The same in ${listed(languages.map((language) => LANGUAGE_NAMES[language] ?? language))}`,
   languageNames: { en: "English", fr: "Fran\u00e7ais", de: "Deutsch", es: "Espa\u00f1ol" } as Readonly<Record<string, string>>,
   languageNote: "The official wording is the Official Journal's. The precautionary statements, and some others, are set down from memory here: review them before they go on a label.",
-  toReview: "translation to be reviewed",
+  /** In the language whose text is missing, for whoever reads its block. */
+  toReview: { fr: "traduction à vérifier", de: "Übersetzung zu prüfen", es: "traducción por revisar" } as Readonly<Record<string, string>>,
+  toReviewPlain: "translation to be reviewed",
   checks: "Where the maker's label and the reckoning part",
   ufi: (ufi: string) => `Unique formula identifier (UFI): ${ufi}`,
   review: (by: string, date: string) => `Reviewed by ${by}, ${date}.`,
   dataSheet: (date: string | undefined) => (date === undefined ? "Safety data sheet" : `Safety data sheet of ${date}`),
   rags: "Rags soaked in oil, as under cleaning up.",
-  poisonCentre: (line: string) => `If it is swallowed or breathed in: ${line}`,
+  poisonCentre: (line: string) => `If it is swallowed or breathed in: ${line}${/[.!?]$/.test(line) ? "" : "."}`,
   noPoisonCentre: "If it is swallowed or breathed in, ask the poison centre of your country or a doctor; no number is recorded here.",
   marketNames: { EU: "European Union", GB: "Great Britain", NI: "Northern Ireland", US: "United States", other: "Elsewhere" } as Readonly<Record<string, string>>,
   offer: {

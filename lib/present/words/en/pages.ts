@@ -108,7 +108,7 @@ export const PAGES = {
     share: (share: string) => `${share} of the dry pigment`, whole: "the only pigment", noShare: "parts not recorded",
     caption: (name: string) => `${name}, dry`,
     facts: { origin: "Origin", chemistry: "Chemistry", particle: "Particle", benchTest: "At the bench" },
-    particle: (size: string | undefined, shape: string | undefined) => [shape, size].filter((part) => part !== undefined).join(", "),
+    particle: (size: string | undefined, shape: string | undefined, index?: string) => [shape, size, index === undefined ? undefined : `refractive index ${index}`].filter((part) => part !== undefined).join(", "),
     size: (um: string) => `${um} \u00b5m`,
     nothing: "Nothing is recorded of what it is.",
   },

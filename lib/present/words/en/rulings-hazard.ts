@@ -48,7 +48,7 @@ const LABEL_RULINGS = {
   "no-hazard-data": (v) => `No hazard data recorded for ${name(v)}; treat as hazardous.`,
   "total-short-of-the-whole": (v) => `${percent(numberOf(v, "unaccounted"))} of the mixture is not accounted for; treat it as hazardous.`,
 
-  "metal-not-classified": (v) => `Holds ${listed(textsOf(v, "metals").map(metalWord))}. No supplier classifies it as harmful to health; it is handled here as what it holds all the same.`,
+  "metal-not-classified": (v) => `Holds ${listed(textsOf(v, "metals").map(metalWord))}. No supplier states that as a hazard to health; in the studio handle it as any ${listed(textsOf(v, "metals").map(metalWord))} colour all the same.`,
 
   "frame-differs": (v) => `The maker's label is by ${textOf(v, "stated")}, and it is worked out here by ${textOf(v, "workedOut")}.`,
   "signal-word-differs": (v) => `The maker states ${textOf(v, "stated") === "none" ? "no signal word" : `the signal word ${textOf(v, "stated")}`}; worked out it is ${textOf(v, "workedOut")}.`,
