@@ -33,13 +33,15 @@ const SECTIONS: readonly (readonly [RegExp, Roots])[] = [
   [/^optics\.gloss\b/, ({ colour }) => masstone(colour)],
   [/^optics\.extender\b/, extenderRoots],
   [/^optics\b/, ({ colour, records }) => films(colour, records)],
+  [/^mixture\.components\b/, () => []],
+  [/^mixture\b.*\.singleBlack\b/, singleBlackRoots],
   [/^mixture\b/, mixtureRoots],
   [/^oil\b/, ({ colour }) => [...own(colour, ...OWN_OIL), ...pigments(colour)]],
-  [/^drying\.inWhites\.([^.]+)/, ({ colour, records, names: [white = ""] }) => [...dryingRoots(colour, records), ...dryingRoots(whiteOf(white, records), records)]],
+  [/^drying\.inWhites\.([^.]+)/, ({ colour, records, names: [white = ""] }) => [...dryingRoots(colour, records), ...dryingRoots(paintOfWhite(white, records), records)]],
   [/^drying\b/, ({ colour, records }) => dryingRoots(colour, records)],
   [/^permanence\b/, ({ colour }) => [...own(colour, "exposures", "lightfastness"), ...pigments(colour)]],
   [/^cautions\b/, ({ colour, records }) => cautionRoots(colour, records)],
-  [/^batch\b/, ({ colour }) => own(colour, "sizes")],
+  [/^batch\b/, ({ colour }) => [...own(colour, "sizes"), ...pigments(colour)]],
   [/^offer\b/, ({ colour }) => [...own(colour, "sizes", "legalBasis"), WORKSHOP]],
 ];
 
@@ -78,7 +80,7 @@ function drawdowns(colour: Colour | undefined, records: Records): RecordRoot[] {
   if (colour === undefined) return [];
   const whites = new Set((colour.record.tints ?? []).map(({ white }) => white));
   return [...masstone(colour), ...own(colour, "tints"), ...readings(colour.record.tints), ...[...whites].flatMap((white) => {
-    const paint = whiteOf(white, records);
+    const paint = paintOfWhite(white, records);
     return paint === undefined ? [] : masstone(paint);
   })];
 }
@@ -93,30 +95,34 @@ function reference({ colours, workshop }: Records): Colour | undefined {
   return colours.get(workshop.strengthReference ?? "");
 }
 
-/** The medium by its films, the strength reference by its let-downs, and its whites by their films. */
+/** The medium by its films, the strength reference by its let-downs and density, its whites by their films and densities. */
 function extenderRoots({ colour, records }: Place): RecordRoot[] {
   const strong = reference(records);
   const whites = new Set((strong?.record.tints ?? []).map(({ white }) => white));
   return [...films(colour, records), ...drawdowns(strong, records), ...[...whites].flatMap((white) => {
-    const paint = whiteOf(white, records);
-    return paint === undefined ? [] : films(paint, records);
-  }), WORKSHOP];
+    const paint = paintOfWhite(white, records);
+    return paint === undefined ? [] : [...films(paint, records), ...madeFrom(paint, records), ...own(paint, "oilIndexGPer100g")];
+  }), ...(strong === undefined ? [] : [...madeFrom(strong, records), ...own(strong, "oilIndexGPer100g")]), WORKSHOP];
 }
 
-/** The paints of its single pigments, the mixture's own let-downs that they are held against, and the single black beside it. */
+/** The paints of its single pigments, and the mixture's own let-downs that they are held against. */
 function mixtureRoots({ colour, records, sheet }: Place): RecordRoot[] {
-  const paints = [
-    ...(sheet?.mixture?.components ?? []).flatMap(({ paint }) => paint?.slug ?? []),
-    ...(sheet?.mixture?.whites ?? []).flatMap(({ singleBlack }) => singleBlack?.slug ?? []),
-  ];
-  return [colour.slug, ...new Set(paints)].flatMap((slug) => {
+  return mixed([colour.slug, ...(sheet?.mixture?.components ?? []).flatMap(({ paint }) => paint?.slug ?? [])], records);
+}
+
+function singleBlackRoots({ records, sheet }: Place): RecordRoot[] {
+  return mixed((sheet?.mixture?.whites ?? []).flatMap(({ singleBlack }) => singleBlack?.slug ?? []), records);
+}
+
+function mixed(paints: readonly string[], records: Records): RecordRoot[] {
+  return [...new Set(paints)].flatMap((slug) => {
     const paint = records.colours.get(slug);
     return paint === undefined ? [] : [...drawdowns(paint, records), ...own(paint, "pigments", "oilIndexGPer100g")];
   });
 }
 
 /** The paint of a white that tints name by its own slug or by its pigment's. */
-function whiteOf(slug: string, { colours }: Records): Colour | undefined {
+export function paintOfWhite(slug: string, { colours }: Records): Colour | undefined {
   return colours.get(slug) ?? [...colours.values()].find(({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === slug);
 }
 
