@@ -11,7 +11,7 @@ export function checkedArgs({ name: shortcode, args: rules }: Shortcode, call: S
   let faults = 0;
   const fault = (subject: string, actual: string, expected: string, hint?: string): void => {
     room.fault({ subject, actual, expected, ...(hint === undefined ? {} : { hint }) });
-    faults++;
+    faults += 1;
   };
   for (const key of call.args.keys()) {
     if (!rules.some(({ name }) => name === key)) fault(key === "" ? "value" : "name of a value", key === "" ? call.args.get("") ?? "" : key, rules.map(({ name }) => (name === "" ? "one without a name" : name)).join(", "), near(key, rules.map(({ name }) => name)));

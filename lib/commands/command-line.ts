@@ -5,7 +5,7 @@ import { cards } from "./cards.ts";
 import { check } from "./check.ts";
 import { newColour } from "./new-colour.ts";
 import { start } from "./start.ts";
-import { uses } from "./uses.ts";
+import { listUses } from "./list-uses.ts";
 
 const HELP = `mullstone: colour sheets from a workshop's records
 
@@ -25,8 +25,8 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --size NAME      of cards: a size of the workshop (default: its first)
   --paper NAME     of cards: A4 or Letter
   --since FILE     of cards: those that say something else than this manifest.json
+  --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --claims warn    claims of answers that no longer hold are warnings (default: error)
-  --uses SLUG      of check: list what rests on a pigment, vehicle, reading or source
 `;
 
 export interface CommandOptions {
@@ -65,7 +65,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   const options: CommandOptions = { contentDir: values.content, outputDir: values.output ?? "_site", date: values.date, port, strict: values.strict, claims: values.claims === "warn" ? "warning" : "error" };
   switch (command) {
     case "build": return build(options);
-    case "check": return values.uses === undefined ? check(options) : uses(values.uses, options);
+    case "check": return values.uses === undefined ? check(options) : listUses(options, values.uses);
     case "start": return start(options);
     case "cards": return cards({ ...options, outputFile: values.output ?? "cards.pdf" }, { only: values.only, family: values.family, size: values.size, paper: values.paper, since: values.since });
     case "new": return newColour(options, words);

@@ -33,9 +33,9 @@ function factStatement(claim: Extract<ClaimRecord, { fact: string }>, words: Wor
 }
 
 /** A plain part of a sheet as a reader has it. */
-export function factText(fact: Fact | undefined, words: Words): string {
+export function factText(fact: Fact, words: Words): string {
   const text = words.pages.answers.claims;
-  if (fact === null || fact === undefined) return text.nothing;
+  if (fact === null) return text.nothing;
   if (typeof fact === "boolean") return fact ? text.yes : text.no;
   if (typeof fact === "object") return fact.length === 0 ? text.none : fact.join(", ");
   return String(fact);

@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
 import { isKnown } from "../../lib/quantities/figure.ts";
-import { usesOf } from "../../lib/claims/uses.ts";
 import { leaves } from "../../lib/sheet/walk.ts";
 import { answerOf, heldWorkshop, slopedReadings, TWO_BLACKS, type HeldWorkshop } from "./two-blacks.ts";
 
@@ -30,8 +29,7 @@ test("every claim holds before a reading changes, and those on two readings are 
 
 test.each(["bone-black", "lamp-black"])("a reading of %s taken again turns exactly the claims that rest on it", (reading) => {
   const before = heldWorkshop(TEXTS);
-  const uses = usesOf(reading, { ...before, shown: new Map(), cards: [] });
-  const resting = ("nearest" in uses ? [] : uses).filter(({ kind }) => kind === "reading").flatMap(({ claims }) => claims.map(({ claim }) => claimed(claim)));
+  const resting = before.held.flatMap(({ claims }) => claims.filter(({ roots }) => roots.some(({ kind, slug }) => kind === "reading" && slug === reading)).map(({ claim }) => claimed(claim)));
   const after = heldWorkshop({ ...TEXTS, [`readings/${reading}.csv`]: slopedReadings(0.032, 0.029) });
   const turned = after.held.flatMap(({ claims }) => claims.filter(({ faults }) => faults.length > 0).map(({ claim }) => claimed(claim)));
   expect(turned.length).toBeGreaterThan(3);

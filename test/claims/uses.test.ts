@@ -1,51 +1,59 @@
 import { describe, expect, test } from "vitest";
-import { usesOf } from "../../lib/claims/uses.ts";
-import { contentFolder } from "../support/content-folder.ts";
+import { recordRoots } from "../../lib/claims/record-roots.ts";
+import { recordsNamed, usesOf, type Uses } from "../../lib/claims/uses.ts";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import { workedSite } from "../../lib/site/site-context.ts";
 import { mullstone } from "../support/mullstone.ts";
-import { answerOf, heldWorkshop, TWO_BLACKS } from "./two-blacks.ts";
 
-const TEXTS = {
-  ...TWO_BLACKS,
-  "colours/both-blacks.md": '---\nname: Both Blacks\npigments:\n  - { pigment: lamp-black, parts: 1 }\n  - { pigment: bone-black, parts: 1 }\nmasstone: { lab: [24, 0, 1], illuminant: D65, observer: 10, geometry: "45/0" }\n---\nNotes.\n',
-  "answers/leaner.md": answerOf(["figure: bone-black.oil.oilIndexGPer100g, below: 61", "figure: lamp-black.notations.masstone.lab.D65/10.L, below: 30"]),
-};
+const { records } = loadRecords("content");
+if (records === undefined) throw new Error("Unexpected errors in content/");
+const { published, answers } = workedSite(records, undefined);
+const sheets = published.map(({ worded: { sheet } }) => sheet);
+const rootsOf = recordRoots(answers.index, records);
+
+function used(kind: string, slug: string): Uses {
+  const record = records === undefined ? undefined : recordsNamed(slug, records).find((one) => one.kind === kind);
+  if (record === undefined) throw new Error(`Unexpected record ${kind} ${slug}`);
+  return usesOf(record, sheets, answers.held, rootsOf);
+}
 
 describe("what rests on a record", () => {
-  const workshop = heldWorkshop(TEXTS);
-  const uses = (slug: string): unknown => {
-    const found = usesOf(slug, { ...workshop, shown: new Map([["leaner", ["lamp-black.oil.oilIndexGPer100g"]]]), cards: ["bone-black", "both-blacks", "lamp-black"] });
-    return "nearest" in found ? found : found.map(({ claims, ...rest }) => ({ ...rest, claims: claims.map(({ number }) => number) }));
-  };
-
-  test("a pigment and a reading of one name are told apart; of a mixture, as such", () => {
-    expect(uses("lamp-black")).toEqual([
-      { kind: "pigment", slug: "lamp-black", colours: ["lamp-black"], mixtures: ["both-blacks"], answers: ["leaner"], claims: [], cards: ["both-blacks", "lamp-black"] },
-      { kind: "reading", slug: "lamp-black", colours: ["lamp-black"], mixtures: [], answers: ["leaner"], claims: [1], cards: ["lamp-black"] },
-    ]);
+  test.each([...records.pigments.keys()])("pigment %s: every colour made of it, no fewer", (slug) => {
+    const made = [...records.colours.values()].filter(({ record }) => record.pigments.some(({ pigment }) => pigment === slug)).map((colour) => colour.slug);
+    expect(used("pigment", slug).colours.map((colour) => colour.slug)).toEqual(expect.arrayContaining(made));
   });
 
-  test("a source by what cites it; a card where it states something that rests on it", () => {
-    expect(uses("supplier-paper")).toEqual([{ kind: "source", slug: "supplier-paper", colours: ["bone-black"], mixtures: [], answers: ["leaner"], claims: [0], cards: [] }]);
+  test("a white's reading: each colour that was let down in it, for K and S are fitted to both", () => {
+    const letDown = [...records.colours.values()].filter(({ tints }) => tints.some(({ white }) => white === "titanium-white")).map(({ slug }) => slug);
+    expect(letDown.length).toBeGreaterThan(5);
+    expect(used("reading", "titanium-white").colours.filter(({ sections }) => sections.includes("tints")).map(({ slug }) => slug)).toEqual(expect.arrayContaining(letDown));
   });
 
-  test("a vehicle by every colour ground in it", () => {
-    expect(uses("linseed")).toMatchObject([{ kind: "vehicle", colours: ["bone-black", "lamp-black"], mixtures: ["both-blacks"] }]);
+  test("a colour's own reading bears on no colour that is never laid beside it", () => {
+    expect(used("reading", "cadmium-yellow").colours.map(({ slug }) => slug)).toEqual(["cadmium-yellow"]);
   });
 
-  test("what none has, by the nearest; what nothing rests on, by nothing", () => {
-    expect(uses("lamp-blak")).toEqual({ nearest: "lamp-black" });
-    expect(uses("kubelka-munk-1931")).toMatchObject([{ kind: "source", answers: [], claims: [] }]);
+  test("a mixture by the paints of its parts", () => {
+    const mixtures = used("reading", "burnt-umber").colours.filter(({ isMixture }) => isMixture);
+    expect(mixtures).toEqual([expect.objectContaining({ slug: "umber-ultramarine-black", sections: ["mixture"] })]);
+  });
+
+  test("claims by their number, and those of no other record", () => {
+    const { answers: resting } = used("vehicle", "cobalt-zirconium-drier");
+    const claims = resting.flatMap((answer) => answer.claims.map((number) => answers.held.find(({ answer: { slug } }) => slug === answer.slug)?.claims[number - 1]));
+    expect(claims.length).toBeGreaterThan(0);
+    for (const claim of claims) expect(claim?.roots).toContainEqual(expect.objectContaining({ kind: "vehicle", slug: "cobalt-zirconium-drier" }));
+  });
+
+  test("no card where a market forbids the sale", () => {
+    expect(used("pigment", "basic-lead-carbonate").colours.find(({ slug }) => slug === "lead-white")?.hasCard).toBe(false);
   });
 });
 
-test("check --uses lists them a line each and exits 0; 1 with the nearest for a slug that none has", async () => {
-  const { home } = contentFolder(TEXTS);
-  const [found, lost] = await Promise.all([mullstone(["check", "--uses", "bone-black"], { cwd: home }), mullstone(["check", "--uses", "bone-blak"], { cwd: home })]);
-  expect([found.code, lost.code]).toEqual([0, 1]);
-  expect(found.output.split("\n")).toEqual([
-    "pigment bone-black: 1 colour, 1 mixture, 1 answer, 1 claim, 2 cards", "  colour bone-black", "  mixture both-blacks", "  answer leaner",
-    "  claim content/answers/leaner.md:5:5 bone-black.oil.oilIndexGPer100g", "  shelf card of Bone Black", "  shelf card of Both Blacks",
-    "reading bone-black: 1 colour, 0 mixtures, 0 answers, 0 claims, 1 card", "  colour bone-black", "  shelf card of Bone Black", "",
-  ]);
-  expect([lost.output, lost.complaints.split("\n").at(-2)]).toEqual(["", "Unexpected --uses `bone-blak`, expected `the slug of a pigment, vehicle, reading or source`; nearest `bone-black`"]);
+test("check --uses prints it, and tells an unknown name in one line with the nearest", async () => {
+  const [known, unknown] = await Promise.all([mullstone(["check", "--uses", "raw-umber"]), mullstone(["check", "--uses", "raw-umbre"])]);
+  expect([known.code, known.complaints]).toEqual([0, ""]);
+  expect(known.output).toMatch(/^pigment raw-umber: 1 colour, /m);
+  expect(known.output).toMatch(/^ {4}raw-umber: .*\boil\b/m);
+  expect([unknown.code, unknown.output, unknown.complaints]).toEqual([1, "", "Unexpected --uses `raw-umbre`, expected `the name of a colour, pigment, vehicle, reading or source`; nearest `raw-umber`\n"]);
 });
