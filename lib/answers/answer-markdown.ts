@@ -10,6 +10,8 @@ export interface FoundShortcode {
   readonly column: number;
   /** Alone in a paragraph at the top level: only there may it be a table or a picture. */
   readonly alone: boolean;
+  /** At the start of a sentence: a name there has its capital. */
+  readonly begins: boolean;
 }
 
 export type MarkdownPart = { readonly html: string } | { readonly shortcode: FoundShortcode };
@@ -73,7 +75,7 @@ function located({ children, content }: Token, firstLine: number, lines: readonl
     const line = firstLine + content.slice(0, offset).split("\n").length - 1;
     const column = Math.max(0, (lines[line] ?? "").indexOf(raw.split("\n")[0] ?? raw, taken.get(line) ?? 0));
     taken.set(line, column + 1);
-    return { token, place: { raw, line, column, alone } };
+    return { token, place: { raw, line, column, alone, begins: /(?:^|[.!?][*_)"]*\s+)[*_("]*$/.test(content.slice(0, offset)) } };
   });
 }
 

@@ -1,6 +1,6 @@
 import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { inSentence } from "../present/words/en/pages.ts";
+import { inSentence, upperFirst } from "../present/words/en/pages.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Shortcode } from "./shortcode.ts";
 
@@ -18,9 +18,9 @@ export const FIGURE: Shortcode = {
 export const COLOUR: Shortcode = {
   name: "colour", place: "in a sentence", args: [{ name: "", kind: "colour" }],
   does: "the colour's name, as it stands in a sentence, leading to its sheet",
-  render: (args, { place: { root } }) => {
+  render: (args, { place: { root }, begins }) => {
     const [worded] = args.colours("");
-    return worded === undefined ? undefined : { text: inSentence(worded.sheet.name), href: `${root}colours/${worded.sheet.slug}/` };
+    return worded === undefined ? undefined : { text: begins ? upperFirst(inSentence(worded.sheet.name)) : inSentence(worded.sheet.name), href: `${root}colours/${worded.sheet.slug}/` };
   },
 };
 

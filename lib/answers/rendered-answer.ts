@@ -32,7 +32,7 @@ export function renderedAnswer({ slug, file, record, body, bodyLine, place: plac
   const piece = (found: FoundShortcode, at: Diagnostic["place"]): InlinePiece | BlockPiece | undefined => {
     count += 1;
     const told = { any: false };
-    const room: ShortcodeRoom = { context, place, index, id: `${slug}-${count}`, fault: (fault) => { told.any = true; faults.push(diagnostic(fault, at)); return undefined; } };
+    const room: ShortcodeRoom = { context, place, index, id: `${slug}-${count}`, begins: found.begins, fault: (fault) => { told.any = true; faults.push(diagnostic(fault, at)); return undefined; } };
     return filled(found, room, () => told.any);
   };
   const asHtml = (at: (found: FoundShortcode) => Diagnostic["place"]) => (found: FoundShortcode): string => inlineHtml(piece(found, at(found)));

@@ -66,7 +66,7 @@ function standingWords(worded: WordedSheet, path: string, words: PageContext["wo
 /** A label in full, never fewer of its elements; and what nobody has classified. */
 function cautionOf({ sheet: { name, cautions } }: WordedSheet, words: PageContext["words"]): string | undefined {
   const { signalWord, hazardStatements, supplemental, sensitisers, unknown } = cautions;
-  const statements = [...hazardStatements, ...supplemental].map((code) => `${code} ${statementText(code, words.language, sensitisers)}`);
+  const statements = [...hazardStatements, ...supplemental].map((code) => `${code} ${statementText(code, words.language, sensitisers).replace(/(?<![.!?])$/, ".")}`);
   const label = signalWord === null && statements.length === 0 ? [] : [words.pages.answers.reply.caution(name, signalWord === null ? "" : `${words.signalWords[signalWord]}.`, statements)];
   const lines = [...label, ...(unknown.length === 0 ? [] : [words.pages.handling.unknown(unknown)])];
   return lines.length === 0 ? undefined : lines.join("\n");

@@ -34,10 +34,10 @@ export function replyView({ question, short, colours, figures, path, heading }: 
 }
 
 /** Characters to a row of the field, about. */
-const ROW = 76;
+const ROW = 100;
 
 function rowsOf(text: string): number {
-  return text.split("\n").reduce((rows, line) => rows + Math.max(1, Math.ceil(line.length / ROW)), 1);
+  return text.split("\n").reduce((rows, line) => rows + Math.max(1, Math.ceil(line.length / ROW)), 0);
 }
 
 /** The stock reply of a sheet: its one sentence and the figures of its first screen. */

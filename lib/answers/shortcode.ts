@@ -30,6 +30,8 @@ export interface ShortcodeRoom {
   readonly index: FigureIndex;
   /** For the identifiers of a drawing: one a shortcode of a page. */
   readonly id: string;
+  /** Whether it stands at the start of a sentence. */
+  readonly begins: boolean;
   readonly fault: (fault: ShortcodeFault) => undefined;
 }
 

@@ -94,7 +94,7 @@ function factVerdict(claim: FactClaim, index: FigureIndex): Verdict {
 
 function factFault(claim: FactClaim, fact: unknown): ClaimFault | undefined {
   const list = Array.isArray(fact) ? fact as readonly string[] : undefined;
-  const printed = list === undefined ? fact === null ? "nothing" : String(fact) : list.length === 0 ? "none" : list.join(", ");
+  const printed = list === undefined ? fact === null ? "nothing" : plainText(fact) : list.length === 0 ? "none" : list.join(", ");
   const fault = (key: string, actual: string, expected: string): ClaimFault => ({ rule: "claims/fact", key, subject: claim.fact, actual, expected });
   if ("is" in claim) return list === undefined && fact === claim.is ? undefined : fault("is", printed, claim.is === null ? "nothing" : String(claim.is));
   if ("count" in claim) return list?.length === claim.count ? undefined : fault("count", list === undefined ? printed : `${list.length}: ${printed}`, String(claim.count));

@@ -5,6 +5,7 @@ import { cards } from "./cards.ts";
 import { check } from "./check.ts";
 import { newColour } from "./new-colour.ts";
 import { start } from "./start.ts";
+import { listUses } from "./list-uses.ts";
 
 const HELP = `mullstone: colour sheets from a workshop's records
 
@@ -24,6 +25,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --size NAME      of cards: a size of the workshop (default: its first)
   --paper NAME     of cards: A4 or Letter
   --since FILE     of cards: those that say something else than this manifest.json
+  --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --claims warn    claims of answers that no longer hold are warnings (default: error)
 `;
 
@@ -45,7 +47,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
       args: [...args], allowPositionals: true, strict: true,
       options: {
         content: { type: "string", default: "content" }, output: { type: "string" }, only: { type: "string" }, family: { type: "string" }, size: { type: "string" }, paper: { type: "string" }, since: { type: "string" },
-        date: { type: "string" }, port: { type: "string", default: "0" }, strict: { type: "boolean", default: false }, claims: { type: "string", default: "error" }, help: { type: "boolean", short: "h", default: false },
+        date: { type: "string" }, port: { type: "string", default: "0" }, strict: { type: "boolean", default: false }, claims: { type: "string", default: "error" }, uses: { type: "string" }, help: { type: "boolean", short: "h", default: false },
       },
     });
   } catch (error) {
@@ -63,7 +65,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   const options: CommandOptions = { contentDir: values.content, outputDir: values.output ?? "_site", date: values.date, port, strict: values.strict, claims: values.claims === "warn" ? "warning" : "error" };
   switch (command) {
     case "build": return build(options);
-    case "check": return check(options);
+    case "check": return values.uses === undefined ? check(options) : listUses(options, values.uses);
     case "start": return start(options);
     case "cards": return cards({ ...options, outputFile: values.output ?? "cards.pdf" }, { only: values.only, family: values.family, size: values.size, paper: values.paper, since: values.since });
     case "new": return newColour(options, words);

@@ -14,8 +14,8 @@ describe("a command line that is not understood is told in one line", () => {
   });
 
   test.each<[readonly string[], string]>([
-    [["biuld"], "Unexpected command `biuld`, expected `start | build | check | new`; nearest `build`\n"],
-    [["publish"], "Unexpected command `publish`, expected `start | build | check | new`\n"],
+    [["biuld"], "Unexpected command `biuld`, expected `start | build | check | cards | new`; nearest `build`\n"],
+    [["publish"], "Unexpected command `publish`, expected `start | build | check | cards | new`\n"],
     [["build", "--date", "2026-02-30"], "Unexpected --date `2026-02-30`, expected `YYYY-MM-DD`\n"],
     [["build", "--date", "30.6.2026"], "Unexpected --date `30.6.2026`, expected `YYYY-MM-DD`\n"],
     [["check", "--date", ""], "Unexpected --date ``, expected `YYYY-MM-DD`\n"],
