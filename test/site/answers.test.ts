@@ -4,6 +4,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, inject, test } from "vitest";
 import type { ReplyMaterial } from "../../lib/answers/reply-text.ts";
 import { connectedBrowser } from "../support/connected-browser.ts";
+import { visitedPage } from "../support/visited-page.ts";
 import { pagesOfEachKind, sitePages } from "./site-pages.ts";
 
 const browser = connectedBrowser();
@@ -11,21 +12,7 @@ const SITE = inject("siteAddress");
 const QUESTION = "Which black gives a neutral grey in titanium white?";
 const ANSWER = "/answers/which-black-for-a-neutral-grey/";
 
-/** A page in a context of its own, and what its browser complains of or asks of another host. */
-async function visit(use: (page: Page, complaints: readonly string[]) => Promise<void>, options: { javaScriptEnabled?: boolean; permissions?: string[] } = {}): Promise<void> {
-  const context = await browser().newContext(options);
-  try {
-    const page = await context.newPage();
-    const complaints: string[] = [];
-    page.on("console", (message) => { if (message.type() === "error") complaints.push(message.text()); });
-    page.on("pageerror", (error) => complaints.push(error.message));
-    page.on("request", (request) => { if (new URL(request.url()).origin !== SITE) complaints.push(request.url()); });
-    await use(page, complaints);
-  } finally {
-    await context.close();
-  }
-}
-
+const visit = (use: Parameters<typeof visitedPage>[2], options?: Parameters<typeof visitedPage>[3]): Promise<void> => visitedPage(browser(), SITE, use, options);
 const path = (page: Page): string => page.url().replace(SITE, "");
 const reply = (page: Page): Promise<string> => page.locator("[data-text]").inputValue();
 
