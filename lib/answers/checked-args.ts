@@ -8,10 +8,10 @@ const LEVELS: readonly EqualLightness[] = ["70", "50", "30"];
 
 /** Hold the arguments of a shortcode against what it takes; every fault is told, and then there are none. */
 export function checkedArgs({ name: shortcode, args: rules }: Shortcode, call: ShortcodeCall, room: ShortcodeRoom): Args | undefined {
-  const faults: string[] = [];
+  let faults = 0;
   const fault = (subject: string, actual: string, expected: string, hint?: string): void => {
     room.fault({ subject, actual, expected, ...(hint === undefined ? {} : { hint }) });
-    faults.push(subject);
+    faults += 1;
   };
   for (const key of call.args.keys()) {
     if (!rules.some(({ name }) => name === key)) fault(key === "" ? "value" : "name of a value", key === "" ? call.args.get("") ?? "" : key, rules.map(({ name }) => (name === "" ? "one without a name" : name)).join(", "), near(key, rules.map(({ name }) => name)));
@@ -22,7 +22,7 @@ export function checkedArgs({ name: shortcode, args: rules }: Shortcode, call: S
       if (rule.optional !== true) fault(rule.name === "" ? shortcode : rule.name, "nothing", EXPECTED[rule.kind]);
     } else checkValue(rule, value);
   }
-  return faults.length === 0 ? argsOf(call, room) : undefined;
+  return faults === 0 ? argsOf(call, room) : undefined;
 
   function checkValue({ name, kind }: ArgRule, value: string): void {
     const slugs = room.index.sheets.map(({ slug }) => slug);

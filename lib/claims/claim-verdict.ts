@@ -3,7 +3,7 @@ import { weakestRoot } from "../quantities/worked-out.ts";
 import type { ClaimRecord } from "../records/schema/answer.ts";
 import type { Family } from "../records/schema/terms.ts";
 import { comparisonFault, quantityOf, rankFault, type Compared } from "./comparison.ts";
-import { factAt, type Fact } from "./fact-at.ts";
+import { factAt } from "./fact-at.ts";
 import { pathParts, type FigureIndex, type LostPath, type RangeFigure } from "./figure-index.ts";
 import { plainText, type ClaimFault, type Verdict } from "./verdict.ts";
 
@@ -92,8 +92,8 @@ function factVerdict(claim: FactClaim, index: FigureIndex): Verdict {
   return { claim, figures: [], colours: [colour], faults: optional(fault) };
 }
 
-function factFault(claim: FactClaim, fact: Fact): ClaimFault | undefined {
-  const list = typeof fact === "object" && fact !== null ? fact : undefined;
+function factFault(claim: FactClaim, fact: unknown): ClaimFault | undefined {
+  const list = Array.isArray(fact) ? fact as readonly string[] : undefined;
   const printed = list === undefined ? fact === null ? "nothing" : plainText(fact) : list.length === 0 ? "none" : list.join(", ");
   const fault = (key: string, actual: string, expected: string): ClaimFault => ({ rule: "claims/fact", key, subject: claim.fact, actual, expected });
   if ("is" in claim) return list === undefined && fact === claim.is ? undefined : fault("is", printed, claim.is === null ? "nothing" : String(claim.is));

@@ -6,8 +6,7 @@ import { printedSite } from "../site/printed-site.ts";
 import { siteOf } from "../site/site-of-records.ts";
 import { theoryCacheOf } from "../site/theory-cache.ts";
 import { writeSite } from "../site/write-site.ts";
-import { exitCode, printDiagnostics, seconds, tally } from "./check.ts";
-import { counted } from "./counted.ts";
+import { counted, exitCode, printDiagnostics, seconds, tally } from "./check.ts";
 import type { CommandOptions } from "./command-line.ts";
 
 /** Build the site once into a folder beside the old output, and swap them when all of it is there. */

@@ -9,8 +9,7 @@ import { OutputFault } from "../site/output-folder.ts";
 import { printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
 import { chosenColours, chosenSize, type CardOptions } from "./card-options.ts";
-import { exitCode, printDiagnostics, seconds, tally } from "./check.ts";
-import { counted } from "./counted.ts";
+import { counted, exitCode, printDiagnostics, seconds, tally } from "./check.ts";
 import type { CommandOptions } from "./command-line.ts";
 
 /** Print shelf cards: all, some, or only those that say something else than they did. */
@@ -39,6 +38,7 @@ export function cards(options: Pick<CommandOptions, "contentDir" | "date" | "str
       return faults.length === 0 ? 0 : 1;
     }
     const pdf = cardsPdf(laid, size, { workshop: records.workshop.name, date: context.date, words: context.words });
+    if (records.workshop.siteAddress === undefined) say("no QR codes: workshop.yaml gives no siteAddress");
     writeWhole(options.outputFile, pdf.bytes);
     say(`${counted(laid.length, "card")} in ${size.name} on ${counted(pdf.pages, "page")} of ${size.paper}${size.twoSided ? ", to print on both sides, turned on the long edge" : ", to fold"}, ${seconds(started)}: ${options.outputFile}`);
     return faults.length === 0 ? 0 : 1;

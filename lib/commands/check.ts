@@ -5,15 +5,12 @@ import { claimsAs } from "../site/claims-as.ts";
 import { workedSite } from "../site/site-context.ts";
 import { theoryCacheOf } from "../site/theory-cache.ts";
 import type { CommandOptions } from "./command-line.ts";
-import { counted } from "./counted.ts";
-import { printUses } from "./uses.ts";
 
 /** Check the records, the sheets against them and the answers against the sheets; write nothing. */
-export function check({ contentDir, strict, claims, uses }: CommandOptions): number {
+export function check({ contentDir, strict, claims }: CommandOptions): number {
   const started = performance.now();
   const { records, diagnostics: told } = loadRecords(contentDir);
   const worked = records === undefined ? undefined : workedSite(records, undefined, theoryCacheOf(contentDir, false));
-  if (uses !== undefined && records !== undefined && worked !== undefined) return printUses(uses, records, worked);
   const notes = records === undefined || worked === undefined ? [] : hazardNotes(worked.published.map(({ worded: { sheet } }) => sheet), records);
   const diagnostics = [...told, ...claimsAs(claims, worked?.diagnostics ?? []), ...notes];
   printDiagnostics(diagnostics);
@@ -38,6 +35,10 @@ export function tally(diagnostics: readonly Diagnostic[]): string {
   return [
     ...(errors === 0 ? [] : [counted(errors, "error")]), counted(diagnostics.length - errors - notes, "warning"), ...(notes === 0 ? [] : [counted(notes, "note")]),
   ].join(", ");
+}
+
+export function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }
 
 export function seconds(started: number): string {

@@ -5,6 +5,7 @@ import { cards } from "./cards.ts";
 import { check } from "./check.ts";
 import { newColour } from "./new-colour.ts";
 import { start } from "./start.ts";
+import { listUses } from "./list-uses.ts";
 
 const HELP = `mullstone: colour sheets from a workshop's records
 
@@ -24,8 +25,8 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --size NAME      of cards: a size of the workshop (default: its first)
   --paper NAME     of cards: A4 or Letter
   --since FILE     of cards: those that say something else than this manifest.json
+  --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --claims warn    claims of answers that no longer hold are warnings (default: error)
-  --uses SLUG      of check: list what rests on a pigment, vehicle, colour, reading or source
 `;
 
 export interface CommandOptions {
@@ -36,8 +37,6 @@ export interface CommandOptions {
   readonly strict: boolean;
   /** What a claim that no longer holds is. */
   readonly claims: "error" | "warning";
-  /** Of check: the slug of a record of which to list what rests on it. */
-  readonly uses: string | undefined;
 }
 
 /** Run one command; its exit code: 0 done, 1 something is wrong and was said. */
@@ -63,10 +62,10 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   const port = Number(values.port);
   if (!(Number.isInteger(port) && port >= 0 && port < 65536)) return complaint(`Unexpected --port \`${values.port}\`, expected \`0-65535\``);
   if (values.claims !== "error" && values.claims !== "warn") return complaint(`Unexpected --claims \`${values.claims}\`, expected \`error | warn\``);
-  const options: CommandOptions = { contentDir: values.content, outputDir: values.output ?? "_site", date: values.date, port, strict: values.strict, claims: values.claims === "warn" ? "warning" : "error", uses: values.uses };
+  const options: CommandOptions = { contentDir: values.content, outputDir: values.output ?? "_site", date: values.date, port, strict: values.strict, claims: values.claims === "warn" ? "warning" : "error" };
   switch (command) {
     case "build": return build(options);
-    case "check": return check(options);
+    case "check": return values.uses === undefined ? check(options) : listUses(options, values.uses);
     case "start": return start(options);
     case "cards": return cards({ ...options, outputFile: values.output ?? "cards.pdf" }, { only: values.only, family: values.family, size: values.size, paper: values.paper, since: values.since });
     case "new": return newColour(options, words);

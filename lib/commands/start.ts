@@ -7,8 +7,7 @@ import { freshLib } from "../site/fresh-lib.ts";
 import type { Site } from "../site/site.ts";
 import { PACKAGE_ROOT } from "../site/package-root.ts";
 import { copyAssets, newEleventy, writeData } from "../site/write-site.ts";
-import { seconds } from "./check.ts";
-import { counted } from "./counted.ts";
+import { counted, seconds } from "./check.ts";
 import type { CommandOptions } from "./command-line.ts";
 
 /**

@@ -1,3 +1,4 @@
+import type { Fact } from "../claims/fact-at.ts";
 import type { HeldClaim } from "../claims/held-claims.ts";
 import { pathParts, type RangeFigure } from "../claims/figure-index.ts";
 import { isKnown } from "../quantities/figure.ts";
@@ -32,12 +33,12 @@ function factStatement(claim: Extract<ClaimRecord, { fact: string }>, words: Wor
 }
 
 /** A plain part of a sheet as a reader has it. */
-export function factText(fact: unknown, words: Words): string {
+export function factText(fact: Fact, words: Words): string {
   const text = words.pages.answers.claims;
-  if (fact === null || fact === undefined) return text.nothing;
+  if (fact === null) return text.nothing;
   if (typeof fact === "boolean") return fact ? text.yes : text.no;
-  if (Array.isArray(fact)) return fact.length === 0 ? text.none : fact.join(", ");
-  return typeof fact === "number" ? String(fact) : typeof fact === "string" ? fact : text.nothing;
+  if (typeof fact === "object") return fact.length === 0 ? text.none : fact.join(", ");
+  return String(fact);
 }
 
 function figureStatement(claim: Extract<ClaimRecord, { figure: string }>, own: RangeFigure, other: RangeFigure | undefined, nameOf: NameOf, words: Words): string {

@@ -1,5 +1,6 @@
+import { lowerFirst } from "../present/words/en/pages.ts";
 import type { Language } from "../records/schema/terms.ts";
-import { CARD_FACTS, type CardStatement } from "./card-content.ts";
+import { CARD_FACTS, type CardFact, type CardStatement } from "./card-content.ts";
 import type { LeftOver } from "./card-front.ts";
 import { CAUTION_MIN_PT, QUIET, TEXT_MIN_PT, type CardGeometry, type CardPlan } from "./card-plan.ts";
 import type { Block, Ink } from "./mark.ts";
@@ -62,7 +63,7 @@ function flowed(plan: CardPlan, { safeMm, widthMm, heightMm }: CardGeometry, par
     let lines = wrappedLines(text, width - indent, setting, plan.measure);
     let isFirst = true;
     while (lines.length > 0) {
-      const top = baseline + gapMm;
+      const top = baseline + (side.length === 1 ? Math.max(gapMm, UNDER_HEAD_MM) : gapMm);
       const room = lines.filter((_, i) => top + capitalsToBaselineMm({ setting, lines: lines.slice(0, i + 1) }) <= bottom + 1e-6).length;
       // A line alone at the foot or the head of a side reads badly: then the whole paragraph goes over.
       if (room < lines.length && (room < 2 || lines.length - room < 2) && side.length > 1) {
@@ -89,6 +90,8 @@ function lowered(side: readonly Block[], from: number, byMm: number): Block[] {
   return side.map((block, i) => (i < from ? block : { ...block, marks: block.marks.map((mark) => (mark.kind === "text" ? { ...mark, yMm: mark.yMm + byMm } : mark)) }));
 }
 
+/** From the name to what comes first under it. */
+const UNDER_HEAD_MM = 1.8;
 const HEAD = { face: "serif", sizePt: 9, leadingPt: 10 } as const;
 
 function backParagraphs({ content, revision, words }: CardPlan, left: LeftOver, type: number, { tightness, runIn }: Attempt): Paragraph[] {
@@ -106,7 +109,7 @@ function backParagraphs({ content, revision, words }: CardPlan, left: LeftOver, 
     caution(statements.flatMap(({ code, texts }) => texts.filter((one) => one.language === language).map(({ text: said }) => `${code}\u00a0${said}`)).join(" "), 1.5, inLanguage(language)));
   return [
     ...(left.sentence ? [plain(content.sentence)] : []),
-    ...(left.facts ? CARD_FACTS.map((name) => plain(`${content.facts[name].name}: ${content.facts[name].text} (${words.standings[content.facts[name].standing].word})`)) : []),
+    ...(left.facts ? [plain(`${CARD_FACTS.map((name) => factText(content.facts[name], words)).join("; ")}.`)] : []),
     ...(left.sizes && content.sizes.length > 0 ? [plain(content.sizes.map(({ size: ml, price }) => (price === undefined ? ml : `${ml} ${price}`)).join(", "))] : []),
     ...(label.signalWords.length === 0 ? [] : [caution(label.signalWords.join(" \u00b7 "), 2.4, { tag: "H3", face: "sans bold" })]),
     ...(runIn ? label.statements.flatMap(({ code, texts }) => texts.map((one) => caution(`${code}\u00a0${one.text}`, 1.2, inLanguage(one.language)))) : listed(label.statements)),
@@ -119,6 +122,11 @@ function backParagraphs({ content, revision, words }: CardPlan, left: LeftOver, 
     note(isAdapted(content) ? `${content.drawdownNote} ${text.approximateNote}` : content.drawdownNote, label.basis === undefined ? 2.2 : 1.15),
     note([...content.imprint, text.revision(revision)].join(" \u00b7 ")),
   ];
+}
+
+/** "Opacity: opaque (derived)" */
+function factText({ name, text, standing }: CardFact, { standings }: CardPlan["words"]): string {
+  return standing === "not stated" ? `${name}: ${standings[standing].word}` : `${name}: ${lowerFirst(text)} (${standings[standing].word})`;
 }
 
 function isAdapted({ masstone, tints }: CardPlan["content"]): boolean {

@@ -6,7 +6,7 @@ import type { Block, Mark } from "./mark.ts";
 import { capitalsToBaselineMm, placedText } from "./set-text.ts";
 import { STANDING_MARK_WIDTH, standingMarks } from "./standing-marks.ts";
 import { swatchPanelBlocks } from "./swatch-panel-blocks.ts";
-import { fittedText, MM_PER_PT, shrinking, wrappedLines, type Measure, type SetText } from "./text-lines.ts";
+import { balancedLines, fittedText, MM_PER_PT, shrinking, wrappedLines, type Measure, type SetText } from "./text-lines.ts";
 
 /** What a front left to the back. */
 export interface LeftOver {
@@ -37,7 +37,7 @@ const TRIES: readonly Attempt[] = [
   ...at(1, 0.96, 0.92)({ ...ROOMY, statements: false }),
   ...at(1, 0.96, 0.92, 0.88)({ ...ROOMY, statements: false, ragsInWords: false }),
   ...at(0.92, 0.88)({ ...ROOMY, statements: false, ragsInWords: false, facts: false }),
-  ...at(0.88)({ ...ROOMY, statements: false, ragsInWords: false, facts: false, sentence: false }),
+  ...at(0.88, 0.8, 0.7)({ ...ROOMY, statements: false, ragsInWords: false, facts: false, sentence: false }),
 ];
 
 /**
@@ -64,7 +64,7 @@ function cardColumn(plan: CardPlan, { safeMm, heightMm, type }: CardGeometry, le
   const size = (pt: number, floor: number): number => Math.max(floor, pt * type * attempt.tightness);
   const gap = (mm: number): number => mm * type * attempt.tightness ** 2.5;
   const { name, madeOf } = heading(plan, widthMm, type, attempt.tightness);
-  const sentence: SetText = { setting: { face: "serif italic", sizePt: size(8, 7), leadingPt: size(8, 7) * 1.2 }, lines: wrappedLines(content.sentence, widthMm, { face: "serif italic", sizePt: size(8, 7) }, measure) };
+  const sentence: SetText = { setting: { face: "serif italic", sizePt: size(8, 7), leadingPt: size(8, 7) * 1.2 }, lines: balancedLines(content.sentence, widthMm, { face: "serif italic", sizePt: size(8, 7) }, measure) };
 
   const nameAt = placedText(name, leftMm, safeMm);
   const madeAt = placedText(madeOf, leftMm, nameAt.baselineMm + gap(2.7));
@@ -73,14 +73,13 @@ function cardColumn(plan: CardPlan, { safeMm, heightMm, type }: CardGeometry, le
   const facts = factRows(plan, leftMm, widthMm, afterSentence + gap(3), size(7.2, 6.5), attempt.facts ? CARD_FACTS : []);
 
   const foot = cautionFoot(plan, { leftMm, widthMm, bottomMm: heightMm - safeMm, type, shown: attempt });
-  if (!(facts.baselineMm + gap(2.2) <= foot.topMm) || facts.blocks.some((block) => runsInto(block, foot, measure))) return undefined;
-  return {
-    head: [{ tag: "H2", marks: nameAt.marks }, { tag: "P", marks: madeAt.marks }],
-    rest: [...(attempt.sentence ? [{ tag: "P", marks: sentenceAt.marks } as const] : []), ...facts.blocks, ...foot.blocks],
-  };
+  const head: Block[] = [{ tag: "H2", marks: nameAt.marks }, { tag: "P", marks: madeAt.marks }];
+  const column: Block[] = [...(attempt.sentence ? [{ tag: "P", marks: sentenceAt.marks } as const] : []), ...facts.blocks];
+  if (!(facts.baselineMm + gap(2.2) <= foot.topMm) || [...head, ...column].some((block) => runsInto(block, foot, measure))) return undefined;
+  return { head, rest: [...column, ...foot.blocks] };
 }
 
-/** Whether a row of facts comes into the clear space of the address. */
+/** Whether a text comes into the clear space of the address. */
 function runsInto({ marks }: Block, { address }: CautionFoot, measure: Measure): boolean {
   return marks.some((mark) => mark.kind === "text" && mark.yMm + 0.21 * mark.sizePt * MM_PER_PT > address.topMm && mark.xMm + measure(mark.text, mark.face, mark.sizePt) > address.leftMm);
 }
@@ -89,9 +88,9 @@ function runsInto({ marks }: Block, { address }: CautionFoot, measure: Measure):
 function heading({ content, measure }: CardPlan, widthMm: number, type: number, tightness: number): { readonly name: SetText; readonly madeOf: SetText } {
   const tight = tightness < 0.9;
   const oneLine = fittedText(content.name, widthMm, 1, shrinking("serif", 15.5 * type, 12.5 * type, 1.08), measure);
-  const name = oneLine.lines.length === 1 ? oneLine : fittedText(content.name, widthMm, 2, shrinking("serif", 13 * type * tightness, tight ? 9 : 11 * type, 1.08), measure);
+  const name = oneLine.lines.length === 1 ? oneLine : fittedText(content.name, widthMm, 2, shrinking("serif", 13 * type * tightness, tight ? 8.5 : 11 * type, 1.08), measure);
   const madeOf = fittedText(content.madeOf, widthMm, 2, shrinking("sans", 7.4 * type * tightness, tight ? 6 : 7, 1.2), measure);
-  return { name, madeOf };
+  return { name, madeOf: { ...madeOf, lines: balancedLines(content.madeOf, widthMm, madeOf.setting, measure) } };
 }
 
 /** Label, standing and words of each fact, in three columns. */

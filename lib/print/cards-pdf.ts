@@ -30,7 +30,7 @@ export function cardsPdf(cards: readonly LaidCard[], size: CardSize, { workshop,
     for (const side of size.twoSided ? (["front", "back"] as const) : (["both"] as const)) {
       addPage(document, layout.paperMm.width, layout.paperMm.height);
       pages++;
-      cropMarks(document, layout);
+      cropMarks(document, root, layout);
       sheet.forEach(({ name, leaf }, i) => {
         const section = document.pdf.struct("Sect", { title: text.card(name) });
         root.add(section);
@@ -55,7 +55,7 @@ function placement(layout: Imposition, { widthMm, heightMm, twoSided }: CardSize
 }
 
 /** Where to cut, outside all cards; where to fold, broken. */
-function cropMarks(document: PrintDocument, { cuts, folds }: Imposition): void {
+function cropMarks(document: PrintDocument, root: PDFKit.PDFStructureElement, { cuts, folds }: Imposition): void {
   const [left, right] = [Math.min(...cuts.x) - CROP.clear, Math.max(...cuts.x) + CROP.clear];
   const [top, bottom] = [Math.min(...cuts.y) - CROP.clear, Math.max(...cuts.y) + CROP.clear];
   const line = (fromMm: readonly [number, number], toMm: readonly [number, number], dashMm?: readonly [number, number]): Mark => ({ kind: "line", fromMm, toMm, widthPt: CROP.widthPt, ink: BLACK, ...(dashMm === undefined ? {} : { dashMm }) });
@@ -65,5 +65,5 @@ function cropMarks(document: PrintDocument, { cuts, folds }: Imposition): void {
     ...cuts.y.flatMap((y) => beside(y)),
     ...folds.flatMap((y) => beside(y, [0.8, 0.8])),
   ];
-  drawBlocks(document, document.pdf.struct("Art"), [{ tag: "Artifact", marks }], { xMm: 0, yMm: 0 });
+  drawBlocks(document, root, [{ tag: "Artifact", marks }], { xMm: 0, yMm: 0 });
 }

@@ -69,25 +69,32 @@ export function cautionFoot(plan: CardPlan, room: FootRoom): CautionFoot {
   };
 }
 
+/** Least width for a word and statements beside the pictograms; below it they stand under them [mm]. */
+const BESIDE_LEAST_MM = 15;
+
 /** Pictograms in a row, word and statements beside them, or under them where there is no width. */
 function labelBlocks({ content: { label }, words }: CardPlan, { leftMm, type, shown: { statements } }: FootRoom, bottomMm: number, widthMm: number, cautionPt: number, caution: (text: string, width: number, face?: "sans" | "sans bold") => SetText): Placed {
   if (label.signalWords.length === 0 && label.pictograms.length === 0 && label.statements.length === 0) return { blocks: [], topMm: bottomMm };
   const count = label.pictograms.length;
-  const sideMm = Math.min(PICTOGRAM.most * Math.min(1.2, type), Math.max(PICTOGRAM.least, (widthMm - 14) / Math.max(1, count)));
-  const wordX = leftMm + count * sideMm + (count === 0 ? 0 : 1.2);
+  const most = PICTOGRAM.most * Math.min(1.2, type);
+  const isUnder = count > 0 && widthMm - count * PICTOGRAM.least < BESIDE_LEAST_MM;
+  const sideMm = count === 0 ? 0 : isUnder ? Math.min(most, widthMm / count) : Math.min(most, Math.max(PICTOGRAM.least, (widthMm - BESIDE_LEAST_MM) / count));
+  const wordX = isUnder ? leftMm : leftMm + count * sideMm + (count === 0 ? 0 : 1.2);
   const wordWidth = leftMm + widthMm - wordX;
-  const word: SetText = { ...caution(label.signalWords.join(" \u00b7 "), wordWidth, "sans bold") };
+  const word = caution(label.signalWords.join(" \u00b7 "), wordWidth, "sans bold");
   const lines = statements ? label.statements.flatMap(({ texts }) => texts.flatMap((one) => caution(one.text, wordWidth).lines)) : caution(words.pages.cards.overleaf, wordWidth).lines;
   const said: SetText = { setting: { face: "sans", sizePt: cautionPt, leadingPt: cautionPt * 1.16 }, lines: label.statements.length === 0 ? [] : lines };
-  const height = capitalsToBaselineMm(word) + (said.lines.length === 0 ? 0 : 1.3 + capitalsToBaselineMm(said));
-  const topMm = bottomMm - Math.max(height, count === 0 ? 0 : sideMm);
-  const wordAt = placedText(word, wordX, topMm + (Math.max(height, sideMm) - height) / 2);
-  const saidAt = placedText(said, wordX, wordAt.baselineMm + 1.3);
+  const lineGap = word.lines.length === 0 ? 0 : 1.3;
+  const textMm = capitalsToBaselineMm(word) + (said.lines.length === 0 ? 0 : lineGap + capitalsToBaselineMm(said));
+  const heightMm = isUnder ? sideMm + 0.8 + textMm : Math.max(textMm, sideMm);
+  const topMm = bottomMm - heightMm;
+  const wordAt = placedText(word, wordX, isUnder ? bottomMm - textMm : topMm + (heightMm - textMm) / 2);
+  const saidAt = placedText(said, wordX, wordAt.baselineMm + lineGap);
   return {
     topMm,
     blocks: [
-      ...label.pictograms.map(({ code, name }, i) => pictogramBlock(code, name, { xMm: leftMm + i * sideMm, yMm: topMm + (Math.max(height, sideMm) - sideMm) / 2, sideMm })),
-      { tag: "P", marks: wordAt.marks },
+      ...label.pictograms.map(({ code, name }, i) => pictogramBlock(code, name, { xMm: leftMm + i * sideMm, yMm: isUnder ? topMm : topMm + (heightMm - sideMm) / 2, sideMm })),
+      ...(word.lines.length === 0 ? [] : [{ tag: "P", marks: wordAt.marks } as const]),
       ...(said.lines.length === 0 ? [] : [{ tag: "P", marks: saidAt.marks } as const]),
     ],
   };

@@ -8,7 +8,7 @@ import { GREY, paragraph, shifted, smallPt, type PaperStyle } from "./paper-styl
 /** Between two columns of a table. */
 const GUTTER_MM = 2.5;
 const ROW_PAD_MM = 0.55;
-/** A table of no more rows is not parted. */
+/** A table of numbers with no more rows is not parted; properties, whose rows can be tall, are. */
 const KEPT_ROWS = 6;
 
 interface Cell {
@@ -70,7 +70,7 @@ function table(caption: string, head: readonly Row[], rows: readonly Row[], styl
   const title: Piece[] = caption === "" ? [] : [paragraph([{ text: caption, face: "sans", ink: GREY }], style, { tag: "Caption", beforeMm: 2, sizePt: smallPt(style), keepWithNext: true })];
   return {
     kind: "group", tag: "Table",
-    children: [...title, ...head.map((row) => ({ ...rowPiece(row, style, "Column"), keepWithNext: true })), ...rows.map((row, i) => ({ ...rowPiece(row, style, "Row"), beforeMm: i === 0 && head.length === 0 ? 1 : 0, ...((i === 0 || rows.length <= KEPT_ROWS) && i < rows.length - 1 ? { keepWithNext: true } : {}) }))],
+    children: [...title, ...head.map((row) => ({ ...rowPiece(row, style, "Column"), keepWithNext: true })), ...rows.map((row, i) => ({ ...rowPiece(row, style, "Row"), beforeMm: i === 0 && head.length === 0 ? 1 : 0, ...((i === 0 || (head.length > 0 && rows.length <= KEPT_ROWS)) && i < rows.length - 1 ? { keepWithNext: true } : {}) }))],
   };
 }
 

@@ -56,7 +56,10 @@ export function addPage({ pdf, labSpace }: PrintDocument, widthMm: number, heigh
 /** Ends a document. @returns its bytes, which depend on what was drawn and on nothing else. */
 export function printedBytes({ pdf }: PrintDocument): Uint8Array {
   pdf.end();
-  return (pdf.read() as Buffer | null) ?? new Uint8Array();
+  const bytes = pdf.read() as Buffer | null;
+  // A part that was begun and never ended keeps pdfkit from writing the table that readers start from.
+  if (bytes === null || !bytes.subarray(-8).toString("latin1").includes("%%EOF")) throw new Error("Unexpected end of a PDF with a part of it still open");
+  return bytes;
 }
 
 /** Parts of pdfkit that its types leave out. */

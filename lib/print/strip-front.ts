@@ -6,14 +6,27 @@ import type { Block } from "./mark.ts";
 import { pictogramBlock } from "./pictogram-block.ts";
 import { capitalsToBaselineMm, placedText } from "./set-text.ts";
 import { swatchBlock } from "./swatch-panel-blocks.ts";
-import { fittedText, MM_PER_PT, shrinking, wrappedLines, type SetText } from "./text-lines.ts";
+import { fittedText, MM_PER_PT, shrinking, wrappedLines, type Measure, type SetText } from "./text-lines.ts";
 
 const PICTOGRAM = { most: 10, least: 6 };
 
-/** A strip for a shelf's rail: name, Colour Index name, masstone, symbols and word, rags, price, address. The rest is on its back. */
-export function stripFront(plan: CardPlan, { widthMm, heightMm, safeMm, type }: CardGeometry): Front {
-  const { content, words, measure } = plan;
-  const { cards: text } = words.pages;
+/** How large name and price are tried, the largest that leaves room for the label first. */
+const TRIES = [1, 0.85, 0.7, 0.58] as const;
+
+/**
+ * A strip for a shelf's rail: name, Colour Index name, masstone, symbols and word, rags, price, address. The rest is on its back.
+ * @throws CardTooLarge when even small type leaves no room for the label.
+ */
+export function stripFront(plan: CardPlan, geometry: CardGeometry): Front {
+  for (const scale of TRIES) {
+    const front = triedFront(plan, geometry, scale);
+    if (front !== undefined) return front;
+  }
+  throw new CardTooLarge(plan.size.name, plan.content.slug, "name, symbols and signal word");
+}
+
+function triedFront(plan: CardPlan, { widthMm, heightMm, safeMm, type }: CardGeometry, scale: number): Front | undefined {
+  const { content, measure } = plan;
   const bottom = heightMm - safeMm;
   const swatchSide = Math.min(heightMm - 2 * safeMm, widthMm * 0.26);
   const panelMm = swatchSide + 2 * safeMm;
@@ -21,42 +34,55 @@ export function stripFront(plan: CardPlan, { widthMm, heightMm, safeMm, type }: 
   const right = widthMm - safeMm - 0.5;
 
   const address = addressBlocks(plan, { leftMm, widthMm: right - leftMm, bottomMm: bottom, type: Math.max(1, type) });
-  const price = priceBlocks(plan, right, safeMm, Math.max(1, type), address.topMm);
+  const price = priceBlocks(plan, right, safeMm, Math.max(1, type) * Math.max(0.75, scale), address.topMm);
   const middleMm = right - leftMm - Math.max(address.widthMm, price.widthMm);
-  const name = fittedText(content.name, middleMm, 2, shrinking("serif", 17 * type, 10, 1.06), measure);
-  const nameAt = placedText(name, leftMm, safeMm + 0.3);
-  const index = fittedText(content.indexNames, middleMm, 1, shrinking("sans", 9 * type, 6.5, 1.15), measure);
-  const indexAt = placedText(index, leftMm, nameAt.baselineMm + 1.9);
-
-  const cautionPt = CAUTION_MIN_PT;
-  const lines = (said: string, face: "sans" | "sans bold", width: number): SetText => ({ setting: { face, sizePt: cautionPt, leadingPt: cautionPt * 1.14 }, lines: wrappedLines(said, width, { face, sizePt: cautionPt }, measure) });
-  const count = content.label.pictograms.length;
-  const side = count === 0 ? 0 : Math.min(PICTOGRAM.most, Math.max(PICTOGRAM.least, (middleMm - 16) / count), bottom - indexAt.bottomMm - 1);
-  const wordX = leftMm + count * side + (count === 0 ? 0 : 1.2);
-  const said = [
-    ...(content.label.signalWords.length === 0 ? [] : [lines(content.label.signalWords.join(" \u00b7 "), "sans bold", leftMm + middleMm - wordX)]),
-    ...(content.label.unknown === undefined ? [] : [lines(content.label.unknown, "sans bold", leftMm + middleMm - wordX)]),
-    ...(content.rags === undefined ? [] : [lines(text.ragStrip, "sans", leftMm + middleMm - wordX)]),
-    ...(content.label.statements.length === 0 ? [] : [lines(text.overleaf, "sans", leftMm + middleMm - wordX)]),
-  ];
-  const height = said.reduce((sum, set) => sum + capitalsToBaselineMm(set) + 1.25, said.length === 0 ? 0 : -1.25);
-  let top = bottom - Math.max(height, 0) - (count === 0 ? 0 : Math.max(0, (side - height) / 2));
-  if (!(Math.min(top, bottom - side) >= indexAt.baselineMm + 1)) throw new CardTooLarge(plan.size.name, content.slug, "name, symbols and signal word");
-  const saidBlocks = said.map((set): Block => {
-    const placed = placedText(set, wordX, top);
-    top = placed.baselineMm + 1.25;
-    return { tag: "P", marks: placed.marks };
-  });
+  const nameAt = placedText(fittedText(content.name, middleMm, 2, shrinking("serif", 17 * type * scale, Math.min(10, 17 * type * scale), 1.06), measure), leftMm, safeMm + 0.3);
+  const indexAt = placedText(fittedText(content.indexNames, middleMm, 1, shrinking("sans", 9 * type * scale, 6, 1.15), measure), leftMm, nameAt.baselineMm + 1.9);
+  const label = stripLabel(plan, { leftMm, widthMm: middleMm, bottomMm: bottom, topMm: indexAt.baselineMm + 1.2 });
+  if (label === undefined) return undefined;
   return {
-    left: { statements: true, facts: true, sentence: true, sizes: false },
+    // What a strip has no place for at all is on the sheet, not on its back.
+    left: { statements: true, facts: false, sentence: false, sizes: price.blocks.length < content.sizes.length },
     blocks: [
       { tag: "H2", marks: nameAt.marks }, { tag: "P", marks: indexAt.marks },
       { tag: "Artifact", marks: [{ kind: "box", xMm: -BLEED_MM, yMm: -BLEED_MM, widthMm: panelMm + BLEED_MM, heightMm: heightMm + 2 * BLEED_MM, ink: N7 }] },
-      ...(content.masstone === undefined ? [{ tag: "P", marks: placedText(lines(text.noColour, "sans", swatchSide), safeMm, safeMm).marks } as const] : [swatchBlock(content.masstone, safeMm, safeMm, swatchSide, heightMm - 2 * safeMm)]),
-      ...content.label.pictograms.map(({ code, name: alt }, i) => pictogramBlock(code, alt, { xMm: leftMm + i * side, yMm: bottom - side, sideMm: side })),
-      ...saidBlocks, ...price.blocks, ...address.blocks,
+      ...(content.masstone === undefined ? [{ tag: "P", marks: placedText(cautionLines(plan.words.pages.cards.noColour, "sans", swatchSide, measure), safeMm, safeMm).marks } as const] : [swatchBlock(content.masstone, safeMm, safeMm, swatchSide, heightMm - 2 * safeMm)]),
+      ...label, ...price.blocks, ...address.blocks,
     ],
   };
+}
+
+function cautionLines(said: string, face: "sans" | "sans bold", widthMm: number, measure: Measure): SetText {
+  return { setting: { face, sizePt: CAUTION_MIN_PT, leadingPt: CAUTION_MIN_PT * 1.14 }, lines: wrappedLines(said, widthMm, { face, sizePt: CAUTION_MIN_PT }, measure) };
+}
+
+const BETWEEN_MM = 1.25;
+
+/** Symbols, and beside them signal word, what has no data, rags; nothing where they reach above the top. */
+function stripLabel({ content, words, measure }: CardPlan, { leftMm, widthMm, bottomMm, topMm }: { readonly leftMm: number; readonly widthMm: number; readonly bottomMm: number; readonly topMm: number }): Block[] | undefined {
+  const { cards: text } = words.pages;
+  const { pictograms, signalWords, unknown, statements } = content.label;
+  const count = pictograms.length;
+  const sideMm = count === 0 ? 0 : Math.min(PICTOGRAM.most, Math.max(PICTOGRAM.least, (widthMm - 16) / count));
+  const wordX = leftMm + count * sideMm + (count === 0 ? 0 : 1.2);
+  const room = leftMm + widthMm - wordX;
+  const said = [
+    ...(signalWords.length === 0 ? [] : [cautionLines(signalWords.join(" \u00b7 "), "sans bold", room, measure)]),
+    ...(unknown === undefined ? [] : [cautionLines(unknown, "sans bold", room, measure)]),
+    ...(content.rags === undefined ? [] : [cautionLines(text.ragStrip, "sans", room, measure)]),
+    ...(statements.length === 0 ? [] : [cautionLines(text.overleaf, "sans", room, measure)]),
+  ];
+  const heightMm = said.reduce((sum, set) => sum + capitalsToBaselineMm(set) + BETWEEN_MM, said.length === 0 ? 0 : -BETWEEN_MM);
+  let top = bottomMm - heightMm - Math.max(0, (sideMm - heightMm) / 2);
+  if (!(Math.min(top, bottomMm - sideMm) >= topMm) || room < 10) return undefined;
+  return [
+    ...pictograms.map(({ code, name: alt }, i) => pictogramBlock(code, alt, { xMm: leftMm + i * sideMm, yMm: bottomMm - sideMm, sideMm })),
+    ...said.map((set): Block => {
+      const placed = placedText(set, wordX, top);
+      top = placed.baselineMm + BETWEEN_MM;
+      return { tag: "P", marks: placed.marks };
+    }),
+  ];
 }
 
 /** Sizes with their prices at the top right, one under the other as far as they reach down to the address. */

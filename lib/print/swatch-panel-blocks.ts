@@ -6,8 +6,8 @@ import { STANDING_MARK_WIDTH, standingMarks } from "./standing-marks.ts";
 import { fittedText, MM_PER_PT, shrinking, type SetText } from "./text-lines.ts";
 
 const GAP_MM = 1.6;
-const TINT_HEIGHT = { most: 12, least: 7 };
-const CHIP_LEAST_MM = 13;
+const TINT_HEIGHT = { most: 12, besideChip: 8, least: 7 };
+const CHIP_LEAST_MM = 9.5;
 /** From a swatch to the capitals of its caption. */
 const CAPTION_GAP_MM = 1.1;
 
@@ -37,7 +37,7 @@ export function swatchPanelBlocks(plan: CardPlan, { safeMm, heightMm, type }: Ca
   const below = (end: number): number => end - tintTop - captionRoom;
   const keepsSizes = content.sizes.length === 0 || content.tints.length === 0 || below(foot.topMm - GAP_MM) >= TINT_HEIGHT.least;
   const free = keepsSizes ? foot.topMm - GAP_MM : bottom;
-  const tintHeight = Math.min(TINT_HEIGHT.most * scale, below(free));
+  const tintHeight = Math.min((size.chip ? TINT_HEIGHT.besideChip : TINT_HEIGHT.most) * scale, below(free));
   const underTints = content.tints.length === 0 ? tintTop : tintTop + tintHeight + captionRoom + GAP_MM;
   const chipBelow = size.chip && free - underTints >= CHIP_LEAST_MM;
   // Without tints the masstone has the panel to itself.
@@ -49,7 +49,8 @@ export function swatchPanelBlocks(plan: CardPlan, { safeMm, heightMm, type }: Ca
     blocks: [
       { tag: "Artifact", marks: [{ kind: "box", xMm: -BLEED_MM, yMm: -BLEED_MM, widthMm: safeMm * 2 - 0.5 + width + BLEED_MM, heightMm: heightMm + 2 * BLEED_MM, ink: N7 }] },
       size.chip && !chipBelow ? chipBlock(plan, ...masstoneBox) : content.masstone === undefined ? absentBlock(...masstoneBox) : swatchBlock(content.masstone, ...masstoneBox),
-      { tag: "P", marks: captionMarks(captionSet(plan, masstoneCaption, width - 2.5, captionPt), content.masstone?.standing ?? "not stated", left, safeMm + masstoneHeight) },
+      // A painted chip needs no standing: it is the paint.
+      ...(size.chip && !chipBelow ? [] : [{ tag: "P", marks: captionMarks(captionSet(plan, masstoneCaption, width - 2.5, captionPt), content.masstone?.standing ?? "not stated", left, safeMm + masstoneHeight) } as const]),
       ...content.tints.flatMap((tint, i): Block[] => {
         const x = left + i * (tintWidth + GAP_MM);
         const set = tintSets[i];

@@ -50,6 +50,19 @@ export function wrappedLines(text: string, widthMm: number, { face, sizePt }: Pi
   return lines;
 }
 
+/** The same number of lines, as even as they go: no word is left alone on the last one where another can join it. */
+export function balancedLines(text: string, widthMm: number, setting: Pick<Setting, "face" | "sizePt">, measure: Measure): string[] {
+  const lines = wrappedLines(text, widthMm, setting, measure);
+  if (lines.length < 2) return lines;
+  let [low, high] = [widthMm / lines.length, widthMm];
+  for (let step = 0; step < 7; step++) {
+    const middle = (low + high) / 2;
+    if (wrappedLines(text, middle, setting, measure).length > lines.length) low = middle;
+    else high = middle;
+  }
+  return wrappedLines(text, high, setting, measure);
+}
+
 /** Lines with the setting that they came out in. */
 export interface SetText {
   readonly setting: Setting;

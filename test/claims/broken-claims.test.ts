@@ -1,72 +1,45 @@
-import { describe, expect, test } from "vitest";
-import { answered, answerWith } from "./answered-workshop.ts";
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { claimDiagnostics } from "../../lib/claims/held-claims.ts";
+import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
+import { contentFolder } from "../support/content-folder.ts";
+import { mullstone } from "../support/mullstone.ts";
+import { answerOf, heldWorkshop, TWO_BLACKS } from "./two-blacks.ts";
 
-const OIL = "oil.oilIndexGPer100g";
-const NEWEST_OIL = "newest record that it rests on: colour `soot-black`, 2026-02-03";
-
-describe("a claim that holds is not told", () => {
-  test.each([
-    `{ figure: soot-black.${OIL}, above: 89 }`, `{ figure: soot-black.${OIL}, above: 89.999, standing: measured }`,
-    `{ figure: soot-black.${OIL}, below: 91 }`, `{ figure: soot-black.${OIL}, between: [90, 90] }`,
-    `{ figure: soot-black.${OIL}, above: ore-black.${OIL}, by: 57 }`, `{ figure: ore-black.${OIL}, below: soot-black.${OIL}, by: 57 }`,
-    `{ figure: guess-black.${OIL}, above: 79.9 }`, `{ figure: guess-black.${OIL}, below: 100.1 }`, `{ figure: guess-black.${OIL}, between: [80, 100] }`,
-    `{ figure: ore-black.${OIL}, lowestOf: black, by: 47 }`, `{ figure: soot-black.${OIL}, highestOf: [ore-black], standing: stated }`,
-    `{ figure: soot-black.oil.finish, is: matte }`, `{ figure: bare-black.${OIL}, is: not stated }`,
-    `{ fact: soot-black.pigments, count: 1 }`, `{ fact: bare-black.pigments, includes: ore }`, `{ fact: soot-black.pigments, lacks: ore }`,
-    `{ fact: soot-black.cautions.signalWord, is: null }`, `{ fact: soot-black.name, is: Soot Black }`, `{ fact: ore-black.cautions.hazardStatements, includes: H410 }`,
-  ])("%s", (claim) => {
-    expect(answered(answerWith([claim])).lines).toEqual([]);
-  });
-});
-
-/** One broken on purpose of each kind: told at its line and column, with both values. */
-const BROKEN: readonly (readonly [kind: string, claim: string, told: string])[] = [
-  ["value, at its limit", `{ figure: soot-black.${OIL}, above: 90 }`, `error Unexpected soot-black.${OIL} \`90\` at claims[0].above, expected \`above 90\`; ${NEWEST_OIL} claims/value`],
-  ["value, at its limit from the other side", `{ figure: soot-black.${OIL}, below: 90 }`, `error Unexpected soot-black.${OIL} \`90\` at claims[0].below, expected \`below 90\`; ${NEWEST_OIL} claims/value`],
-  ["value, outside", `{ figure: soot-black.${OIL}, between: [91, 99] }`, `error Unexpected soot-black.${OIL} \`90\` at claims[0].between, expected \`between 91 and 99\`; ${NEWEST_OIL} claims/value`],
-  ["estimate with one end outside", `{ figure: guess-black.${OIL}, above: 85 }`, `error Unexpected guess-black.${OIL} \`80 to 100\` at claims[0].above, expected \`above 85\` claims/value`],
-  ["figure against a figure", `{ figure: ore-black.${OIL}, above: soot-black.${OIL} }`, `error Unexpected ore-black.${OIL} \`33\` at claims[0].above, expected \`above soot-black.${OIL}, 90\`; ${NEWEST_OIL} claims/order`],
-  ["margin", `{ figure: soot-black.${OIL}, above: ore-black.${OIL}, by: 57.5 }`, `error Unexpected soot-black.${OIL} \`90\` at claims[0].above, expected \`above ore-black.${OIL}, 33, by 57.5\`; ${NEWEST_OIL} claims/order`],
-  ["word", `{ figure: soot-black.oil.finish, is: gloss }`, "error Unexpected soot-black.oil.finish `matte` at claims[0].is, expected `gloss`; newest record that it rests on: colour `soot-black`, 2026-03-05 claims/word"],
-  ["rank", `{ figure: ore-black.${OIL}, highestOf: black }`, `error Unexpected ore-black.${OIL} \`33\` at claims[0].highestOf, expected \`above every rival, and guess-black.${OIL} is 80 to 100\`; newest record that it rests on: colour \`soot-black\`, 2026-02-03 claims/rank`],
-  ["standing", `{ figure: ore-black.${OIL}, below: 40, standing: measured }`, `error Unexpected standing of ore-black.${OIL} \`stated\` at claims[0].standing, expected \`measured to the root\` claims/standing`],
-  ["standing of a root below", `{ figure: ore-black.oil.oilGPer100cm3, below: 900, standing: measured }`, "error Unexpected standing of ore-black.oil.oilGPer100cm3 `derived, rests on a figure that is stated` at claims[0].standing, expected `measured to the root` claims/standing"],
-  ["standing, an estimate", `{ figure: guess-black.${OIL}, below: 200, standing: stated }`, `error Unexpected standing of guess-black.${OIL} \`estimated\` at claims[0].standing, expected \`stated or better\` claims/standing`],
-  ["not stated", `{ figure: bare-black.${OIL}, below: 200 }`, `error Unexpected bare-black.${OIL} \`not stated\` at claims[0].figure, expected \`a figure that is stated\`; `],
-  ["a word compared as a number", `{ figure: soot-black.oil.finish, below: 5 }`, "error Unexpected soot-black.oil.finish `matte` at claims[0].figure, expected `a figure that is a number`"],
-  ["unknown colour", `{ figure: sot-black.${OIL}, below: 5 }`, "error Unexpected colour `sot-black` at claims[0].figure, expected `the slug of a colour`; nearest `soot-black` claims/unknown-colour"],
-  ["unknown figure", "{ figure: soot-black.oil.oilIndxGPer100g, below: 5 }", `error Unexpected figure \`soot-black.oil.oilIndxGPer100g\` at claims[0].figure, expected \`a figure path, as in the evidence of sheet.json\`; nearest \`soot-black.${OIL}\` claims/unknown-figure`],
-  ["figure that this sheet does not have", "{ figure: soot-black.tints.chalk.atL.50.b, below: 5 }", "error Unexpected figure `soot-black.tints.chalk.atL.50.b` at claims[0].figure, expected `a figure that the sheet of soot-black has` claims/absent-figure"],
-  ["fact, is", "{ fact: ore-black.cautions.signalWord, is: Danger }", "error Unexpected ore-black.cautions.signalWord `Warning` at claims[0].is, expected `Danger` claims/fact"],
-  ["fact, includes", "{ fact: soot-black.cautions.hazardStatements, includes: H410 }", "error Unexpected soot-black.cautions.hazardStatements `none` at claims[0].includes, expected `H410 among them`; "],
-  ["fact, lacks", "{ fact: ore-black.cautions.hazardStatements, lacks: H410 }", "error Unexpected ore-black.cautions.hazardStatements `H410` at claims[0].lacks, expected `no H410 among them`"],
-  ["fact, count", "{ fact: bare-black.pigments, count: 1 }", "error Unexpected bare-black.pigments `2: soot, ore` at claims[0].count, expected `1` claims/fact"],
-  ["no such fact", "{ fact: bare-black.pigment, count: 1 }", "error Unexpected figure `bare-black.pigment` at claims[0].fact, expected `a figure path, as in the evidence of sheet.json`; nearest `pigments` claims/unknown-figure"],
+/** The claim that holds, and the same broken in one way: what is said of it, from its key on. */
+const BROKEN: readonly (readonly [string, string, string, string])[] = [
+  ["a value that is passed", "figure: lamp-black.oil.oilIndexGPer100g, below: 100", "figure: lamp-black.oil.oilIndexGPer100g, below: 90", "55 error Unexpected lamp-black.oil.oilIndexGPer100g `99` at claims[0].below, expected `below 90`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/value"],
+  ["a standing that is not met", "figure: lamp-black.oil.oilIndexGPer100g, above: 10, standing: measured", "figure: bone-black.oil.oilIndexGPer100g, above: 10, standing: measured", "69 error Unexpected standing of bone-black.oil.oilIndexGPer100g `stated` at claims[0].standing, expected `measured to the root` claims/standing"],
+  ["a figure that is not stated", "figure: lamp-black.oil.gloss60, is: not stated", "figure: lamp-black.oil.gloss60, above: 3", "15 error Unexpected lamp-black.oil.gloss60 `not stated` at claims[0].figure, expected `a figure that is stated`; not in the records claims/not-stated"],
+  ["a path that leads nowhere", "figure: lamp-black.oil.oilIndexGPer100g, above: 90", "figure: lamp-black.oil.oilIndxGPer100g, above: 90", "15 error Unexpected figure `lamp-black.oil.oilIndxGPer100g` at claims[0].figure, expected `a figure path, as in the evidence of sheet.json`; nearest `lamp-black.oil.oilIndexGPer100g` claims/unknown-figure"],
+  ["a rank that is lost", "figure: bone-black.oil.oilIndexGPer100g, lowestOf: black", "figure: lamp-black.oil.oilIndexGPer100g, lowestOf: black", "58 error Unexpected lamp-black.oil.oilIndexGPer100g `99` at claims[0].lowestOf, expected `below every rival, and bone-black.oil.oilIndexGPer100g is 60`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/rank"],
+  ["a margin of a rank that is lost", "figure: bone-black.oil.oilIndexGPer100g, lowestOf: black, by: 39", "figure: bone-black.oil.oilIndexGPer100g, lowestOf: black, by: 40", "58 error Unexpected bone-black.oil.oilIndexGPer100g `60` at claims[0].lowestOf, expected `below every rival by 40, and lamp-black.oil.oilIndexGPer100g is 99`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/rank"],
+  ["a margin of a comparison that is lost", "figure: lamp-black.oil.oilIndexGPer100g, above: bone-black.oil.oilIndexGPer100g, by: 39", "figure: lamp-black.oil.oilIndexGPer100g, above: bone-black.oil.oilIndexGPer100g, by: 40", "55 error Unexpected lamp-black.oil.oilIndexGPer100g `99` at claims[0].above, expected `above bone-black.oil.oilIndexGPer100g, 60, by 40`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/order"],
+  ["a colour that is not there", "figure: lamp-black.oil.oilIndexGPer100g, between: [99, 99]", "figure: lamp-blak.oil.oilIndexGPer100g, above: 90", "15 error Unexpected colour `lamp-blak` at claims[0].figure, expected `the slug of a colour`; nearest `lamp-black` claims/unknown-colour"],
+  ["a fact that is another", "fact: lamp-black.pigments, includes: lamp-black", "fact: lamp-black.pigments, includes: bone-black", "44 error Unexpected lamp-black.pigments `lamp-black` at claims[0].includes, expected `bone-black among them` claims/fact"],
 ];
 
-describe("a claim broken on purpose is told at its line, with the value wanted and the value now", () => {
-  test.each(BROKEN)("%s: %s", (_, claim, told) => {
-    const { lines } = answered(answerWith([claim]));
-    const [, key = ""] = /claims\[0\]\.(\w+)/.exec(told) ?? [];
-    // Four characters stand before the claim: two blanks, a hyphen, a blank.
-    const column = 4 + claim.indexOf(` ${key}: `) + ` ${key}: `.length + 1;
-    expect(lines).toHaveLength(1);
-    expect(lines[0]).toContain(`content/answers/so.md:5:${column} ${told}`);
-  });
+const ANSWER = "answers/which-is-leaner.md";
 
-  test("each is told, at lines of their own, and as warnings when they are asked for so", () => {
-    const claims = BROKEN.map(([, claim]) => claim);
-    const { lines } = answered(answerWith(claims), {}, "warning");
-    expect(lines.map((line) => Number(/so\.md:(\d+):/.exec(line)?.[1]))).toEqual(claims.map((_, i) => 5 + i));
-    expect(lines.filter((line) => !line.includes(" warning "))).toEqual([]);
-  });
-
-  test("a claim of no known form is a fault of the record", () => {
-    expect(answered(answerWith([`{ figure: soot-black.${OIL}, bellow: 5 }`])).lines.join("\n")).toContain("so.md:5:48 error Unexpected key `bellow` at claims[0].bellow");
-    expect(answered(answerWith([`{ figure: soot-black.${OIL}, lowestOf: [sot-black] }`])).lines[0]).toContain("expected `the file name of a record in colours/`; nearest `soot-black` records/missing-reference");
-  });
+test("each claim holds before it is broken", () => {
+  const { held } = heldWorkshop({ ...TWO_BLACKS, [ANSWER]: answerOf(BROKEN.map(([, sound]) => sound)) });
+  expect(held.flatMap(claimDiagnostics).map(formatDiagnostic)).toEqual([]);
+  expect(held[0]?.claims).toHaveLength(BROKEN.length);
 });
 
-test("an answer may not claim what a sheet may not", () => {
-  expect(answered(answerWith([], { body: "Our paints are non-toxic." }).replace("claims:\n", "")).lines[0]).toContain("so.md:5:16 error Unexpected words `non-toxic`");
+test.each(BROKEN)("%s is told at its line and column, with both values", (_, __, broken, told) => {
+  const { held } = heldWorkshop({ ...TWO_BLACKS, [ANSWER]: answerOf([broken]) });
+  expect(held.flatMap(claimDiagnostics).map(formatDiagnostic)).toEqual([`content/${ANSWER}:5:${told}`]);
+});
+
+test("a build with claims that do not hold fails and writes nothing; with --claims warn it warns and writes", async () => {
+  const { home } = contentFolder({ ...TWO_BLACKS, [ANSWER]: answerOf(BROKEN.map(([, , broken]) => broken)) });
+  const failed = await mullstone(["build"], { cwd: home });
+  expect([failed.code, existsSync(join(home, "_site"))]).toEqual([1, false]);
+  const lines = failed.complaints.split("\n").filter((line) => line.includes("claims/"));
+  expect(lines.map((line) => line.split(" ")[0])).toEqual(BROKEN.map(([, , , told], i) => `content/${ANSWER}:${5 + i}:${told.split(" ")[0] ?? ""}`));
+  const warned = await mullstone(["build", "--claims", "warn"], { cwd: home });
+  expect([warned.code, existsSync(join(home, "_site/answers/which-is-leaner/index.html"))]).toEqual([0, true]);
+  expect(warned.complaints.split("\n").filter((line) => / warning .* claims\//.test(line))).toHaveLength(BROKEN.length);
 });

@@ -25,10 +25,10 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
   });
 
   test("has every file of the contract, and none of what later issues owe", () => {
-    for (const file of ["index.html", "catalogue.json", "catalogue.csv", "manifest.json", "colours/lamp-black/index.html", "colours/lamp-black/sheet.json", "schema/sheet.schema.json", "assets/styles/site.css"]) {
+    for (const file of ["index.html", "catalogue.json", "catalogue.csv", "manifest.json", "colours/lamp-black/index.html", "colours/lamp-black/sheet.json", "cards/index.html", "cards/cards.pdf", "schema/sheet.schema.json", "assets/styles/site.css"]) {
       expect(existsSync(join(site, file)), file).toBe(true);
     }
-    for (const later of ["answers", "cards"]) expect(existsSync(join(site, later)), later).toBe(false);
+    for (const later of ["answers"]) expect(existsSync(join(site, later)), later).toBe(false);
   });
 
   test("works out the reading: a flat reflectance of .02 is L* 15.5, a neutral (CIE 15: 903.3 Y up to .008856, else 116 Y^1/3 - 16)", () => {

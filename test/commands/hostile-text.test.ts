@@ -33,7 +33,9 @@ const site = join(home, "site");
 
 beforeAll(async () => {
   const { code, complaints } = await mullstone(["build", "--output", "site"], { cwd: home });
-  expect([code, complaints]).toEqual([0, ""]);
+  // Such a name finds no room on a small card, and that is told.
+  const [left, ...more] = [complaints.split("\n").filter((line) => line !== "" && !/ warning Unexpected size of card .* print\/card$/.test(line))];
+  expect([code, left, more]).toEqual([0, [], []]);
 });
 
 /** Every HTML page of the site. */

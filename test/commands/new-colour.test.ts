@@ -7,7 +7,7 @@ import { newColour } from "../../lib/commands/new-colour.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { toldOf } from "../records/told.ts";
 
-const options = (contentDir: string): CommandOptions => ({ contentDir, outputDir: "_site", date: undefined, port: 0, strict: false, claims: "error", uses: undefined });
+const options = (contentDir: string): CommandOptions => ({ contentDir, outputDir: "_site", date: undefined, port: 0, strict: false, claims: "error" });
 
 const written: string[] = [];
 beforeEach(() => {

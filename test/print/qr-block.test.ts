@@ -1,22 +1,11 @@
 import * as jsqr from "jsqr";
 import { expect, test } from "vitest";
-import { modulesPath, QR_QUIET_MODULES, qrBlock, qrMatrix } from "../../lib/print/qr-block.ts";
+import { modulesPath, qrBlock, qrMatrix } from "../../lib/print/qr-block.ts";
+import { painted } from "./painted-modules.ts";
 
 type Reader = (data: Uint8ClampedArray, width: number, height: number) => { readonly data: string } | null;
 /** The package is CommonJS whose types say otherwise. */
 const decoded = (jsqr as unknown as { default: Reader }).default;
-
-/** Rectangles of a path, painted at some pixels a module with the quiet zone around: what a camera would see. */
-function painted(d: string, size: number, pixels: number): { data: Uint8ClampedArray; side: number } {
-  const side = (size + 2 * QR_QUIET_MODULES) * pixels;
-  const data = new Uint8ClampedArray(side * side * 4).fill(255);
-  for (const [, left, top, right, bottom] of d.matchAll(/M(\d+) (\d+)H(\d+)V(\d+)H\d+Z/g)) {
-    for (let y = (Number(top) + QR_QUIET_MODULES) * pixels; y < (Number(bottom) + QR_QUIET_MODULES) * pixels; y++) {
-      for (let x = (Number(left) + QR_QUIET_MODULES) * pixels; x < (Number(right) + QR_QUIET_MODULES) * pixels; x++) data.fill(0, (y * side + x) * 4, (y * side + x) * 4 + 3);
-    }
-  }
-  return { data, side };
-}
 
 test.each(["https://saltreach.example/colours/bone-black/", "https://saltreach.example/colours/viridian-quinacridone-black/", "https://a.example/"])("another reader finds %s in its modules", (address) => {
   const { size } = qrMatrix(address);

@@ -16,6 +16,7 @@ const RECORDS = records;
 const home = mkdtempSync(join(tmpdir(), "mullstone-printed-"));
 afterAll(() => rmSync(home, { recursive: true, force: true }));
 
+const CARDS = ["cards/cards.pdf", "cards/105x74/cards.pdf", "cards/strip/cards.pdf"];
 const FEW = ["bone-black", "green-earth", "slate-grey"];
 
 /** The demonstration's site with few sheets to print. */
@@ -39,7 +40,7 @@ describe("papers of a build", () => {
   writeData(fresh, out);
 
   test("are a sheet for each colour and the range", () => {
-    expect(fresh.papers?.map(({ path }) => path)).toEqual([...FEW.map((slug) => `colours/${slug}/sheet.pdf`), "range.pdf"]);
+    expect(fresh.papers?.map(({ path }) => path)).toEqual([...FEW.map((slug) => `colours/${slug}/sheet.pdf`), "range.pdf", ...CARDS]);
   });
 
   test("are the same bytes drawn anew, and taken from the earlier output", () => {
@@ -86,7 +87,7 @@ describe("papers of a build", () => {
     const sheets = prints.sheets.map((sheet, i) => (i === 0 ? { ...sheet, view: { ...sheet.view, name: "黒" } } : sheet));
     const { site: printed, warnings } = printedSite({ ...site, prints: { ...prints, sheets } }, join(home, "nothing-there"));
     expect(warnings.map(({ rule, actual, severity }) => [rule, actual, severity])).toEqual([["print/unprintable", "黒", "warning"]]);
-    expect(printed.papers?.map(({ path }) => path)).toEqual([...FEW.slice(1).map((slug) => `colours/${slug}/sheet.pdf`), "range.pdf"]);
+    expect(printed.papers?.map(({ path }) => path)).toEqual([...FEW.slice(1).map((slug) => `colours/${slug}/sheet.pdf`), "range.pdf", ...CARDS]);
   });
 });
 

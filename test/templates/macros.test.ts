@@ -109,5 +109,5 @@ describe("pictograms (UN GHS, annex 1: a black symbol on white in a red frame se
 test("only drawings, tables of a comparison, rendered Markdown and JSON-LD are printed unescaped", () => {
   const files = readdirSync("templates", { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".njk"));
   const unescaped = files.flatMap((file) => [...readFileSync(join("templates", file), "utf8").matchAll(/\{\{ ([^}]*?) \| safe/g)].map((match) => match[1]));
-  expect(new Set(unescaped)).toEqual(new Set(["params.svg", "params.narrow", "cell.swatch", "colour.swatch", "family.strip", "section.body", "part.body", "view.summary.body", "pair.strip", "view.comparison", "view.jsonLd"]));
+  expect(new Set(unescaped)).toEqual(new Set(["params.svg", "params.narrow", "cell.swatch", "colour.swatch", "family.strip", "section.body", "part.body", "view.summary.body", "pair.strip", "face", "view.comparison", "view.jsonLd"]));
 });

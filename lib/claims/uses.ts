@@ -1,0 +1,71 @@
+import type { Records } from "../records/records.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { leaves } from "../sheet/walk.ts";
+import type { HeldAnswer } from "./held-claims.ts";
+import type { RecordRoot, RootKind, RootsOf } from "./record-roots.ts";
+
+/** What can change under a sheet: a record of one of these kinds, by its file name. */
+export interface UsedRecord {
+  readonly kind: Exclude<RootKind, "workshop">;
+  readonly slug: string;
+}
+
+/** One colour that rests on a record, and what of its sheet does. */
+export interface ColourUse {
+  readonly slug: string;
+  readonly name: string;
+  /** Sections with a figure or label that rests on it: "tints", "oil". */
+  readonly sections: readonly string[];
+  readonly isMixture: boolean;
+  /** Whether a shelf card tells of it: every colour that may be sold has one. */
+  readonly hasCard: boolean;
+}
+
+/** All that has to be looked at again when a record changes. */
+export interface Uses {
+  readonly record: UsedRecord;
+  readonly colours: readonly ColourUse[];
+  /** Answers with a claim on it, each claim by its number, from 1; and answers that only name such a colour. */
+  readonly answers: readonly { readonly slug: string; readonly question: string; readonly claims: readonly number[] }[];
+}
+
+/** Records of this name: a slug may name a pigment and the colour made of it, which are two things. */
+export function recordsNamed(slug: string, records: Records): UsedRecord[] {
+  return namedRecords(records).filter((record) => record.slug === slug);
+}
+
+/** Everything that a sheet may rest on, by kind and file name. */
+export function namedRecords({ colours, pigments, vehicles, sources, workshop }: Records): UsedRecord[] {
+  const forms = [...colours.values()].flatMap(({ record }) => [record.masstone, ...(record.tints ?? []), ...(record.films ?? [])]);
+  const read = new Set([...forms, workshop.grounds?.black, workshop.grounds?.white].flatMap((form) => (form !== undefined && "reading" in form ? [form.reading.replace(/\.[^.]+$/, "")] : [])));
+  const rooms = [["colour", colours.keys()], ["pigment", pigments.keys()], ["vehicle", vehicles.keys()], ["reading", read], ["source", sources.keys()]] as const;
+  return rooms.flatMap(([kind, slugs]) => [...slugs].map((slug) => ({ kind, slug })));
+}
+
+/** Every colour, answer, claim and card that rests on a record. */
+export function usesOf(record: UsedRecord, sheets: readonly Sheet[], answers: readonly HeldAnswer[], rootsOf: RootsOf): Uses {
+  const rests = (roots: readonly RecordRoot[]): boolean => roots.some(({ kind, slug }) => kind === record.kind && slug === record.slug);
+  const colours = sheets.flatMap((sheet): ColourUse[] => {
+    const sections = sectionsOn(sheet, rests, rootsOf);
+    const { cautions } = sheet;
+    if (sections.length === 0) return [];
+    return [{
+      slug: sheet.slug, name: sheet.name, sections, isMixture: sheet.pigments.length > 1,
+      hasCard: cautions.notForSale.length + cautions.onLegalBasis.length === 0,
+    }];
+  });
+  return {
+    record, colours,
+    answers: answers.flatMap(({ answer, claims }) => {
+      const resting = claims.flatMap(({ roots }, i) => (rests(roots) ? [i + 1] : []));
+      const names = (answer.record.colours ?? []).some((slug) => colours.some((colour) => colour.slug === slug));
+      return resting.length > 0 || names ? [{ slug: answer.slug, question: answer.record.question, claims: resting }] : [];
+    }),
+  };
+}
+
+function sectionsOn(sheet: Sheet, rests: (roots: readonly RecordRoot[]) => boolean, rootsOf: RootsOf): string[] {
+  const paths = [...leaves(sheet).map(({ path }) => path), "cautions.hazardStatements"];
+  const resting = paths.filter((path) => rests(rootsOf(`${sheet.slug}.${path}`)));
+  return [...new Set(resting.map((path) => path.split(".")[0] ?? path))];
+}

@@ -1,0 +1,49 @@
+import { recordRoots } from "../claims/record-roots.ts";
+import { namedRecords, recordsNamed, usesOf, type ColourUse, type Uses } from "../claims/uses.ts";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { loadRecords } from "../records/load-records.ts";
+import { workedSite } from "../site/site-context.ts";
+import { theoryCacheOf } from "../site/theory-cache.ts";
+import { counted, exitCode, printDiagnostics, seconds, tally } from "./check.ts";
+import type { CommandOptions } from "./command-line.ts";
+
+/** List what rests on a record, to be looked at again when a supplier changes; write nothing. */
+export function listUses({ contentDir, strict }: Pick<CommandOptions, "contentDir" | "strict">, slug: string): number {
+  const started = performance.now();
+  const { records, diagnostics } = loadRecords(contentDir);
+  if (records === undefined || exitCode(diagnostics, strict) !== 0) {
+    printDiagnostics(diagnostics);
+    process.stdout.write(`no uses, ${tally(diagnostics)}, ${seconds(started)}\n`);
+    return 1;
+  }
+  const named = recordsNamed(slug, records);
+  if (named.length === 0) {
+    const near = nearestWord(slug, namedRecords(records).map((record) => record.slug));
+    process.stderr.write(`Unexpected --uses \`${slug}\`, expected \`the name of a colour, pigment, vehicle, reading or source\`${near === undefined ? "" : `; nearest \`${near}\``}\n`);
+    return 1;
+  }
+  const { published, answers: { held, index } } = workedSite(records, undefined, theoryCacheOf(contentDir, false));
+  const sheets = published.map(({ worded: { sheet } }) => sheet);
+  const rootsOf = recordRoots(index, records);
+  const uses = named.map((record) => usesOf(record, sheets, held, rootsOf));
+  process.stdout.write(`${uses.map(usesText).join("\n")}\n${seconds(started)}\n`);
+  return 0;
+}
+
+/** One record's uses as lines: mixtures apart, each colour with the parts of its sheet. */
+function usesText({ record, colours, answers }: Uses): string {
+  const claims = answers.reduce((sum, answer) => sum + answer.claims.length, 0);
+  const [mixtures, single] = [colours.filter(({ isMixture }) => isMixture), colours.filter(({ isMixture }) => !isMixture)];
+  const list = (heading: string, lines: readonly string[]): string[] => (lines.length === 0 ? [] : [`  ${heading}`, ...lines.map((line) => `    ${line}`)]);
+  return [
+    `${record.kind} ${record.slug}: ${[counted(single.length, "colour"), counted(mixtures.length, "mixture"), counted(answers.length, "answer"), counted(claims, "claim"), counted(colours.filter(({ hasCard }) => hasCard).length, "shelf card")].join(", ")}`,
+    ...list("colours", single.map(colourLine)),
+    ...list("mixtures", mixtures.map(colourLine)),
+    ...list("answers", answers.map((answer) => `${answer.slug}: ${answer.claims.length === 0 ? "names such a colour" : `${answer.claims.length === 1 ? "claim" : "claims"} ${answer.claims.join(", ")}`}`)),
+    ...list("shelf cards", colours.filter(({ hasCard }) => hasCard).map(({ slug }) => slug)),
+  ].join("\n");
+}
+
+function colourLine({ slug, sections }: ColourUse): string {
+  return `${slug}: ${sections.join(", ")}`;
+}

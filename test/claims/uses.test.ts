@@ -1,0 +1,59 @@
+import { describe, expect, test } from "vitest";
+import { recordRoots } from "../../lib/claims/record-roots.ts";
+import { recordsNamed, usesOf, type Uses } from "../../lib/claims/uses.ts";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import { workedSite } from "../../lib/site/site-context.ts";
+import { mullstone } from "../support/mullstone.ts";
+
+const { records } = loadRecords("content");
+if (records === undefined) throw new Error("Unexpected errors in content/");
+const { published, answers } = workedSite(records, undefined);
+const sheets = published.map(({ worded: { sheet } }) => sheet);
+const rootsOf = recordRoots(answers.index, records);
+
+function used(kind: string, slug: string): Uses {
+  const record = records === undefined ? undefined : recordsNamed(slug, records).find((one) => one.kind === kind);
+  if (record === undefined) throw new Error(`Unexpected record ${kind} ${slug}`);
+  return usesOf(record, sheets, answers.held, rootsOf);
+}
+
+describe("what rests on a record", () => {
+  test.each([...records.pigments.keys()])("pigment %s: every colour made of it, no fewer", (slug) => {
+    const made = [...records.colours.values()].filter(({ record }) => record.pigments.some(({ pigment }) => pigment === slug)).map((colour) => colour.slug);
+    expect(used("pigment", slug).colours.map((colour) => colour.slug)).toEqual(expect.arrayContaining(made));
+  });
+
+  test("a white's reading: each colour that was let down in it, for K and S are fitted to both", () => {
+    const letDown = [...records.colours.values()].filter(({ tints }) => tints.some(({ white }) => white === "titanium-white")).map(({ slug }) => slug);
+    expect(letDown.length).toBeGreaterThan(5);
+    expect(used("reading", "titanium-white").colours.filter(({ sections }) => sections.includes("tints")).map(({ slug }) => slug)).toEqual(expect.arrayContaining(letDown));
+  });
+
+  test("a colour's own reading bears on no colour that is never laid beside it", () => {
+    expect(used("reading", "cadmium-yellow").colours.map(({ slug }) => slug)).toEqual(["cadmium-yellow"]);
+  });
+
+  test("a mixture by the paints of its parts", () => {
+    const mixtures = used("reading", "burnt-umber").colours.filter(({ isMixture }) => isMixture);
+    expect(mixtures).toEqual([expect.objectContaining({ slug: "umber-ultramarine-black", sections: ["mixture"] })]);
+  });
+
+  test("claims by their number, and those of no other record", () => {
+    const { answers: resting } = used("vehicle", "cobalt-zirconium-drier");
+    const claims = resting.flatMap((answer) => answer.claims.map((number) => answers.held.find(({ answer: { slug } }) => slug === answer.slug)?.claims[number - 1]));
+    expect(claims.length).toBeGreaterThan(0);
+    for (const claim of claims) expect(claim?.roots).toContainEqual(expect.objectContaining({ kind: "vehicle", slug: "cobalt-zirconium-drier" }));
+  });
+
+  test("no card where a market forbids the sale", () => {
+    expect(used("pigment", "basic-lead-carbonate").colours.find(({ slug }) => slug === "lead-white")?.hasCard).toBe(false);
+  });
+});
+
+test("check --uses prints it, and tells an unknown name in one line with the nearest", async () => {
+  const [known, unknown] = await Promise.all([mullstone(["check", "--uses", "raw-umber"]), mullstone(["check", "--uses", "raw-umbre"])]);
+  expect([known.code, known.complaints]).toEqual([0, ""]);
+  expect(known.output).toMatch(/^pigment raw-umber: 1 colour, /m);
+  expect(known.output).toMatch(/^ {4}raw-umber: .*\boil\b/m);
+  expect([unknown.code, unknown.output, unknown.complaints]).toEqual([1, "", "Unexpected --uses `raw-umbre`, expected `the name of a colour, pigment, vehicle, reading or source`; nearest `raw-umber`\n"]);
+});

@@ -1,0 +1,45 @@
+import { describe, expect, test } from "vitest";
+import { BLEED_MM } from "../../lib/print/card-plan.ts";
+import { imposition, PAPER_MARGIN_MM } from "../../lib/print/imposition.ts";
+
+const CARD = { name: "card", widthMm: 90, heightMm: 55, paper: "A4", twoSided: true } as const;
+
+/** Counted by hand: paper less two margins of 8 mm, plus one gutter of 6, over a card and its gutter; ISO 216 and ANSI Y14.1 for the papers. */
+describe("cards on a sheet", () => {
+  test.each([
+    ["A4", true, 90, 55, 2, 4], ["Letter", true, 90, 55, 2, 4], ["A4", true, 105, 74, 1, 3], ["A4", false, 90, 55, 2, 2], ["A4", false, 110, 38, 1, 3], ["Letter", true, 190, 120, 1, 2],
+  ] as const)("%s, two-sided %s, %d x %d: %d columns, %d rows", (paper, twoSided, widthMm, heightMm, columns, rows) => {
+    expect(imposition({ name: "x", paper, twoSided, widthMm, heightMm })).toMatchObject({ columns, rows, perSheet: columns * rows });
+  });
+
+  test("stand in the middle, clear of the margins, with room for two bleeds between them", () => {
+    const { place, cuts } = imposition(CARD);
+    expect(cuts.x).toEqual([12, 102, 108, 198]);
+    expect(cuts.y[0]).toBeCloseTo(297 - (cuts.y.at(-1) ?? 0), 9);
+    expect(Math.min(...cuts.y)).toBeGreaterThan(PAPER_MARGIN_MM);
+    expect(place(1, "front").xMm - place(0, "front").xMm - 90).toBeGreaterThanOrEqual(2 * BLEED_MM);
+    expect(place(2, "front")).toEqual({ xMm: 12, yMm: (cuts.y[0] ?? 0) + 61 });
+  });
+
+  test("have their backs where the fronts are when the sheet is turned on its long edge", () => {
+    const { place, perSheet, paperMm } = imposition(CARD);
+    for (let i = 0; i < perSheet; i++) {
+      expect(place(i, "back").xMm + 90).toBeCloseTo(paperMm.width - place(i, "front").xMm, 9);
+      expect(place(i, "back").yMm).toBe(place(i, "front").yMm);
+    }
+  });
+
+  test("to fold have the back above the front, on one fold", () => {
+    const { place, folds } = imposition({ ...CARD, twoSided: false });
+    expect(place(0, "front")).toEqual({ xMm: place(0, "back").xMm, yMm: place(0, "back").yMm + 55 });
+    expect(folds[0]).toBe(place(0, "front").yMm);
+  });
+
+  test("a size is refused just where the paper ends", () => {
+    expect(imposition({ ...CARD, widthMm: 194 }).columns).toBe(1);
+    expect(() => imposition({ ...CARD, widthMm: 194.1 })).toThrow("Unexpected size of card `card` (194.1 x 55 mm), expected `one that A4 holds within its margins`");
+    expect(() => imposition({ ...CARD, widthMm: NaN })).toThrow("expected `one that A4 holds");
+    expect(imposition({ ...CARD, heightMm: 140.5, twoSided: false }).rows).toBe(1);
+    expect(() => imposition({ ...CARD, heightMm: 140.6, twoSided: false })).toThrow(RangeError);
+  });
+});
