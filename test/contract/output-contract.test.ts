@@ -90,8 +90,8 @@ describe("the output", () => {
     expect(existsSync(join(inject("siteDir"), file))).toBe(true);
   });
 
-  test("holds no stub of what later issues owe", () => {
-    for (const later of ["cards"]) expect(existsSync(join(inject("siteDir"), later)), later).toBe(false);
+  test("holds the cards' page and their PDF", () => {
+    for (const file of ["cards/index.html", "cards/cards.pdf"]) expect(existsSync(join(inject("siteDir"), file)), file).toBe(true);
   });
 });
 
