@@ -1,4 +1,4 @@
-import { existsSync } from "node:fs";
+import { existsSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, test } from "vitest";
 import { published, publishedSheets, type Json } from "./published.ts";
@@ -90,8 +90,8 @@ describe("the output", () => {
     expect(existsSync(join(inject("siteDir"), file))).toBe(true);
   });
 
-  test("holds the cards' page and their PDF", () => {
-    for (const file of ["cards/index.html", "cards/cards.pdf"]) expect(existsSync(join(inject("siteDir"), file)), file).toBe(true);
+  test.each(["answers/index.html", "cards/index.html", "cards/cards.pdf", "range.pdf", "colours/lamp-black/sheet.pdf"])("holds %s, which is no stub", (file) => {
+    expect(statSync(join(inject("siteDir"), file)).size).toBeGreaterThan(2000);
   });
 });
 
