@@ -38,6 +38,7 @@ export function cards(options: Pick<CommandOptions, "contentDir" | "date" | "str
       return faults.length === 0 ? 0 : 1;
     }
     const pdf = cardsPdf(laid, size, { workshop: records.workshop.name, date: context.date, words: context.words });
+    if (records.workshop.siteAddress === undefined) say("no QR codes: workshop.yaml gives no siteAddress");
     writeWhole(options.outputFile, pdf.bytes);
     say(`${counted(laid.length, "card")} in ${size.name} on ${counted(pdf.pages, "page")} of ${size.paper}${size.twoSided ? ", to print on both sides, turned on the long edge" : ", to fold"}, ${seconds(started)}: ${options.outputFile}`);
     return faults.length === 0 ? 0 : 1;

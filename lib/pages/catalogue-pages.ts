@@ -44,6 +44,7 @@ export function catalogueGrid(context: PageContext, place: PagePlace): Catalogue
     })),
     downloads: [
       { text: "catalogue.csv", href: `${place.root}catalogue.csv`, note: context.words.pages.downloads.csv },
+      { text: "cards", href: `${place.root}cards/`, note: context.words.pages.cards.page.link },
       { text: "catalogue.json", href: `${place.root}catalogue.json`, note: context.words.pages.downloads.json },
     ],
   };

@@ -12,6 +12,10 @@ import { rangePdf } from "../../lib/print/range-pdf.ts";
 import { laidOutSheet, type SheetToPrint } from "../../lib/print/sheet-paper.ts";
 import { sheetPdf } from "../../lib/print/sheet-pdf.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
+import { cardSizes } from "../../lib/print/card-size.ts";
+import { cardsPdf } from "../../lib/print/cards-pdf.ts";
+import { laidCards } from "../../lib/print/range-cards.ts";
+import { workedSite } from "../../lib/site/site-context.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { blackTheory, whiteRuns } from "../../lib/optics/theory-figure.ts";
@@ -50,6 +54,11 @@ const models = theoryModels(records);
 const whitesRun = whiteRuns(models.whites);
 const slowest = models.blacks.map((black) => ({ black, ms: medianMs(() => blackTheory(black, whitesRun), 1) })).toSorted((one, other) => other.ms - one.ms)[0];
 
+const { context, cards: { cards } } = workedSite(records, undefined);
+const [leading] = cardSizes(records.workshop);
+const hundred = Array.from({ length: 100 }, (_, i) => cards[i % cards.length]).filter((card) => card !== undefined);
+const hundredCards = (): unknown => (leading === undefined ? undefined : cardsPdf(laidCards(hundred, leading, context).laid, leading, { workshop: "bench", date: undefined, words: context.words }));
+
 const unit = medianMs(yardstick, 5);
 const notations = medianMs(() => readingNotations(reading), 200);
 const munsell = medianMs(() => [1, 2, 3].map(() => hueChromaOfLab({ L: 45, a: 20, b: 15 })), 200);
@@ -59,6 +68,7 @@ const rows: (readonly [string, number, string])[] = [
   ["theory of one black in three whites, uncached", slowest?.ms ?? NaN, `${slowest?.black.slug ?? "none"}, the slowest of ${models.blacks.length}; wanted under 150 ms, once`],
   ["theory of one white, uncached", Math.max(...models.whites.map((white) => medianMs(() => whiteRuns([white]), 1))), "the slowest; wanted under 150 ms, once"],
   ["all records read and checked", medianMs(() => loadRecords("content"), 1), `${records.colours.size} colours`],
+  ["100 shelf cards laid out and drawn", medianMs(hundredCards, 1), "wanted under 1 s after start"],
   ["all sheets worked out", medianMs(() => allSheets(records), 1), `${records.colours.size} colours`],
 ];
 

@@ -19,6 +19,7 @@ describe("a command line that is not understood is told in one line", () => {
     [["build", "--date", "2026-02-30"], "Unexpected --date `2026-02-30`, expected `YYYY-MM-DD`\n"],
     [["build", "--date", "30.6.2026"], "Unexpected --date `30.6.2026`, expected `YYYY-MM-DD`\n"],
     [["check", "--date", ""], "Unexpected --date ``, expected `YYYY-MM-DD`\n"],
+    [["check", "--claims", "worn"], "Unexpected --claims `worn`, expected `error | warn`\n"],
     [["start", "--port", "65536"], "Unexpected --port `65536`, expected `0-65535`\n"],
     [["start", "--port", "http"], "Unexpected --port `http`, expected `0-65535`\n"],
     [["build", "--contents", "x"], "Unknown option '--contents'\n"],
@@ -36,7 +37,7 @@ test("as a process it exits 1 for an unknown command, and 0 for help, which name
   const [unknown, help] = await Promise.all([mullstone(["biuld"]), mullstone(["--help"])]);
   expect([unknown.code, unknown.output]).toEqual([1, ""]);
   expect(help.code).toBe(0);
-  for (const word of ["start", "build", "check", "new colour", "--content", "--output", "--date"]) expect(help.output).toContain(word);
+  for (const word of ["start", "build", "check", "new colour", "--content", "--output", "--date", "--claims", "--uses"]) expect(help.output).toContain(word);
 });
 
 test("check counts, writes nothing and exits 0 when only warned, 1 when strict", async () => {

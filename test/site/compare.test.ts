@@ -6,27 +6,14 @@ import { describe, expect, inject, test } from "vitest";
 import type { Page } from "playwright-core";
 import type { ShownColour } from "../../lib/present/comparison-views.ts";
 import { connectedBrowser } from "../support/connected-browser.ts";
+import { visitedPage } from "../support/visited-page.ts";
 import { siteFiles } from "./site-pages.ts";
 
 const browser = connectedBrowser();
 const SITE = inject("siteAddress");
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-/** A page in a context of its own, and what its browser complains of or asks of another host. */
-async function visit(use: (page: Page, complaints: readonly string[]) => Promise<void>, options: { javaScriptEnabled?: boolean; viewport?: { width: number; height: number } } = {}): Promise<void> {
-  const context = await browser().newContext(options);
-  try {
-    const page = await context.newPage();
-    const complaints: string[] = [];
-    page.on("console", (message) => { if (message.type() === "error") complaints.push(message.text()); });
-    page.on("pageerror", (error) => complaints.push(error.message));
-    page.on("request", (request) => { if (new URL(request.url()).origin !== SITE) complaints.push(request.url()); });
-    await use(page, complaints);
-  } finally {
-    await context.close();
-  }
-}
-
+const visit = (use: Parameters<typeof visitedPage>[2], options?: Parameters<typeof visitedPage>[3]): Promise<void> => visitedPage(browser(), SITE, use, options);
 const path = (page: Page): string => page.url().replace(SITE, "");
 const columns = (page: Page): Promise<string[]> => page.locator(".comparison").first().locator("thead a").allTextContents();
 const query = (...slugs: string[]): string => `${SITE}/compare/?colours=${slugs.join(",")}`;
