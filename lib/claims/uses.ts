@@ -25,8 +25,8 @@ export interface ColourUse {
 export interface Uses {
   readonly record: UsedRecord;
   readonly colours: readonly ColourUse[];
-  /** Answers with a claim on it, each claim by its number, from 1; and answers that only name such a colour. */
-  readonly answers: readonly { readonly slug: string; readonly question: string; readonly claims: readonly number[] }[];
+  /** Answers that rest on it: by claims, each by its number from 1, or by figures that their text, pictures or reply show. */
+  readonly answers: readonly { readonly slug: string; readonly claims: readonly number[] }[];
 }
 
 /** Records of this name: a slug may name a pigment and the colour made of it, which are two things. */
@@ -42,8 +42,13 @@ export function namedRecords({ colours, pigments, vehicles, sources, workshop }:
   return rooms.flatMap(([kind, slugs]) => [...slugs].map((slug) => ({ kind, slug })));
 }
 
+/** An answer with the paths, colour first, of what it shows beside its claims. */
+export interface ShownAnswer extends HeldAnswer {
+  readonly shown: readonly string[];
+}
+
 /** Every colour, answer, claim and card that rests on a record. */
-export function usesOf(record: UsedRecord, sheets: readonly Sheet[], answers: readonly HeldAnswer[], rootsOf: RootsOf): Uses {
+export function usesOf(record: UsedRecord, sheets: readonly Sheet[], answers: readonly ShownAnswer[], rootsOf: RootsOf): Uses {
   const rests = (roots: readonly RecordRoot[]): boolean => roots.some(({ kind, slug }) => kind === record.kind && slug === record.slug);
   const colours = sheets.flatMap((sheet): ColourUse[] => {
     const sections = sectionsOn(sheet, rests, rootsOf);
@@ -56,10 +61,9 @@ export function usesOf(record: UsedRecord, sheets: readonly Sheet[], answers: re
   });
   return {
     record, colours,
-    answers: answers.flatMap(({ answer, claims }) => {
+    answers: answers.flatMap(({ answer: { slug }, claims, shown }) => {
       const resting = claims.flatMap(({ roots }, i) => (rests(roots) ? [i + 1] : []));
-      const names = (answer.record.colours ?? []).some((slug) => colours.some((colour) => colour.slug === slug));
-      return resting.length > 0 || names ? [{ slug: answer.slug, question: answer.record.question, claims: resting }] : [];
+      return resting.length > 0 || shown.some((path) => rests(rootsOf(path))) ? [{ slug, claims: resting }] : [];
     }),
   };
 }

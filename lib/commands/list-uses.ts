@@ -1,3 +1,5 @@
+import { answerColours } from "../answers/answer-pages.ts";
+import { shownPaths } from "../answers/shown-paths.ts";
 import { recordRoots } from "../claims/record-roots.ts";
 import { namedRecords, recordsNamed, usesOf, type ColourUse, type Uses } from "../claims/uses.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
@@ -25,7 +27,8 @@ export function listUses({ contentDir, strict }: Pick<CommandOptions, "contentDi
   const { published, answers: { held, index } } = workedSite(records, undefined, theoryCacheOf(contentDir, false));
   const sheets = published.map(({ worded: { sheet } }) => sheet);
   const rootsOf = recordRoots(index, records);
-  const uses = named.map((record) => usesOf(record, sheets, held, rootsOf));
+  const answers = held.map((one) => ({ ...one, shown: shownPaths(one.answer, answerColours(one.answer, one.claims)) }));
+  const uses = named.map((record) => usesOf(record, sheets, answers, rootsOf));
   process.stdout.write(`${uses.map(usesText).join("\n")}\n${seconds(started)}\n`);
   return 0;
 }
@@ -39,7 +42,7 @@ function usesText({ record, colours, answers }: Uses): string {
     `${record.kind} ${record.slug}: ${[counted(single.length, "colour"), counted(mixtures.length, "mixture"), counted(answers.length, "answer"), counted(claims, "claim"), counted(colours.filter(({ hasCard }) => hasCard).length, "shelf card")].join(", ")}`,
     ...list("colours", single.map(colourLine)),
     ...list("mixtures", mixtures.map(colourLine)),
-    ...list("answers", answers.map((answer) => `${answer.slug}: ${answer.claims.length === 0 ? "names such a colour" : `${answer.claims.length === 1 ? "claim" : "claims"} ${answer.claims.join(", ")}`}`)),
+    ...list("answers", answers.map((answer) => `${answer.slug}: ${answer.claims.length === 0 ? "by figures that it shows" : `${answer.claims.length === 1 ? "claim" : "claims"} ${answer.claims.join(", ")}`}`)),
     ...list("shelf cards", colours.filter(({ hasCard }) => hasCard).map(({ slug }) => slug)),
   ].join("\n");
 }

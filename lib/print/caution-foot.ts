@@ -39,7 +39,7 @@ export interface FootShown {
 const PICTOGRAM = { most: 10, least: 7 };
 const QR_MM = 11;
 /** From one caution's capitals up to the baseline before it. */
-const BETWEEN_MM = 1.9;
+const BETWEEN_MM = 2;
 
 /** Symbols, signal word, statements where they find room, what has no data, rags; the address as a QR code with the card's revision. */
 export function cautionFoot(plan: CardPlan, room: FootRoom): CautionFoot {
@@ -48,12 +48,13 @@ export function cautionFoot(plan: CardPlan, room: FootRoom): CautionFoot {
   const widthMm = room.widthMm - address.widthMm;
   const cautionPt = Math.max(CAUTION_MIN_PT, 7 * room.type);
   const caution = (text: string, width = widthMm, face: "sans" | "sans bold" = "sans"): SetText => ({ setting: { face, sizePt: cautionPt, leadingPt: cautionPt * 1.16 }, lines: wrappedLines(text, width, { face, sizePt: cautionPt }, measure) });
+  const betweenMm = BETWEEN_MM * room.type;
   const up: Block[] = [];
   let bottom = room.bottomMm;
   const put = (set: SetText, x = room.leftMm): void => {
     const placed = placedText(set, x, bottom - capitalsToBaselineMm(set));
     up.unshift({ tag: "P", marks: placed.marks });
-    bottom = placed.baselineMm - capitalsToBaselineMm(set) - BETWEEN_MM;
+    bottom = placed.baselineMm - capitalsToBaselineMm(set) - betweenMm;
   };
   const { cards: text } = plan.words.pages;
   if (content.rags !== undefined) {
@@ -64,7 +65,7 @@ export function cautionFoot(plan: CardPlan, room: FootRoom): CautionFoot {
   const label = labelBlocks(plan, room, bottom, widthMm, cautionPt, caution);
   return {
     blocks: [...label.blocks, ...up, ...address.blocks],
-    topMm: Math.min(label.topMm, up.length === 0 ? room.bottomMm : bottom + BETWEEN_MM),
+    topMm: Math.min(label.topMm, up.length === 0 ? room.bottomMm : bottom + betweenMm),
     address: { topMm: address.topMm, leftMm: room.leftMm + room.widthMm - address.widthMm },
   };
 }

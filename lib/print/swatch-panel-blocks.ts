@@ -7,7 +7,7 @@ import { fittedText, MM_PER_PT, shrinking, type SetText } from "./text-lines.ts"
 
 const GAP_MM = 1.6;
 const TINT_HEIGHT = { most: 12, besideChip: 8, least: 7 };
-const CHIP_LEAST_MM = 9.5;
+const CHIP_LEAST_MM = 8.5;
 /** From a swatch to the capitals of its caption. */
 const CAPTION_GAP_MM = 1.1;
 

@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { answerColours } from "../../lib/answers/answer-pages.ts";
+import { shownPaths } from "../../lib/answers/shown-paths.ts";
 import { recordRoots } from "../../lib/claims/record-roots.ts";
 import { recordsNamed, usesOf, type Uses } from "../../lib/claims/uses.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
@@ -10,11 +12,12 @@ if (records === undefined) throw new Error("Unexpected errors in content/");
 const { published, answers } = workedSite(records, undefined);
 const sheets = published.map(({ worded: { sheet } }) => sheet);
 const rootsOf = recordRoots(answers.index, records);
+const shown = answers.held.map((one) => ({ ...one, shown: shownPaths(one.answer, answerColours(one.answer, one.claims)) }));
 
 function used(kind: string, slug: string): Uses {
   const record = records === undefined ? undefined : recordsNamed(slug, records).find((one) => one.kind === kind);
   if (record === undefined) throw new Error(`Unexpected record ${kind} ${slug}`);
-  return usesOf(record, sheets, answers.held, rootsOf);
+  return usesOf(record, sheets, shown, rootsOf);
 }
 
 describe("what rests on a record", () => {
@@ -43,6 +46,12 @@ describe("what rests on a record", () => {
     const claims = resting.flatMap((answer) => answer.claims.map((number) => answers.held.find(({ answer: { slug } }) => slug === answer.slug)?.claims[number - 1]));
     expect(claims.length).toBeGreaterThan(0);
     for (const claim of claims) expect(claim?.roots).toContainEqual(expect.objectContaining({ kind: "vehicle", slug: "cobalt-zirconium-drier" }));
+  });
+
+  test("an answer by what it shows, where no claim rests on it; and none that does neither", () => {
+    const byFigures = used("reading", "zinc-white").answers.concat(used("reading", "furnace-black").answers).filter(({ claims }) => claims.length === 0);
+    for (const { slug } of byFigures) expect(shown.find(({ answer }) => answer.slug === slug)?.shown.some((path) => path.startsWith("furnace-black.") || path.includes("zinc-white"))).toBe(true);
+    expect(used("pigment", "barytes").answers.map(({ slug }) => slug)).not.toContain("which-black-for-a-neutral-grey");
   });
 
   test("no card where a market forbids the sale", () => {
