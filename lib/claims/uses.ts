@@ -1,8 +1,9 @@
 import type { Records } from "../records/records.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { leaves } from "../sheet/walk.ts";
-import type { HeldAnswer } from "./held-claims.ts";
-import type { RecordRoot, RootKind, RootsOf } from "./record-roots.ts";
+import { pathParts } from "./figure-index.ts";
+import type { HeldAnswer, HeldClaim } from "./held-claims.ts";
+import type { RootKind, RootsOf } from "./record-roots.ts";
 
 /** What can change under a sheet: a record of one of these kinds, by its file name. */
 export interface UsedRecord {
@@ -49,9 +50,9 @@ export interface ShownAnswer extends HeldAnswer {
 
 /** Every colour, answer, claim and card that rests on a record. */
 export function usesOf(record: UsedRecord, sheets: readonly Sheet[], answers: readonly ShownAnswer[], rootsOf: RootsOf): Uses {
-  const rests = (roots: readonly RecordRoot[]): boolean => roots.some(({ kind, slug }) => kind === record.kind && slug === record.slug);
+  const rests = restsOn(record, sheets, rootsOf);
   const colours = sheets.flatMap((sheet): ColourUse[] => {
-    const sections = sectionsOn(sheet, rests, rootsOf);
+    const sections = sectionsOn(sheet, rests);
     const { cautions } = sheet;
     if (sections.length === 0) return [];
     return [{
@@ -62,14 +63,28 @@ export function usesOf(record: UsedRecord, sheets: readonly Sheet[], answers: re
   return {
     record, colours,
     answers: answers.flatMap(({ answer: { slug }, claims, shown }) => {
-      const resting = claims.flatMap(({ roots }, i) => (rests(roots) ? [i + 1] : []));
-      return resting.length > 0 || shown.some((path) => rests(rootsOf(path))) ? [{ slug, claims: resting }] : [];
+      const resting = claims.flatMap((held, i) => (claimPaths(held).some(rests) ? [i + 1] : []));
+      return resting.length > 0 || shown.some(rests) ? [{ slug, claims: resting }] : [];
     }),
   };
 }
 
-function sectionsOn(sheet: Sheet, rests: (roots: readonly RecordRoot[]) => boolean, rootsOf: RootsOf): string[] {
+/** By what a path rests on; and with another pigment, oil or drier all of a paint that is made from it is to be read again. */
+function restsOn(record: UsedRecord, sheets: readonly Sheet[], rootsOf: RootsOf): (path: string) => boolean {
+  const made = new Set(sheets.filter((sheet) => ingredientsOf(sheet, record.kind).includes(record.slug)).map(({ slug }) => slug));
+  return (path) => made.has(pathParts(path).colour) || rootsOf(path).some(({ kind, slug }) => kind === record.kind && slug === record.slug);
+}
+
+function ingredientsOf({ pigments, vehicle, additions }: Sheet, kind: UsedRecord["kind"]): string[] {
+  if (kind === "pigment") return pigments.map(({ slug }) => slug);
+  return kind === "vehicle" ? [...(vehicle === undefined ? [] : [vehicle.slug]), ...additions.map(({ slug }) => slug)] : [];
+}
+
+function claimPaths({ claim, figures }: HeldClaim): string[] {
+  return "fact" in claim ? [claim.fact] : figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
+}
+
+function sectionsOn(sheet: Sheet, rests: (path: string) => boolean): string[] {
   const paths = [...leaves(sheet).map(({ path }) => path), "cautions.hazardStatements"];
-  const resting = paths.filter((path) => rests(rootsOf(`${sheet.slug}.${path}`)));
-  return [...new Set(resting.map((path) => path.split(".")[0] ?? path))];
+  return [...new Set(paths.filter((path) => rests(`${sheet.slug}.${path}`)).map((path) => path.split(".")[0] ?? path))];
 }

@@ -42,10 +42,17 @@ describe("what rests on a record", () => {
   });
 
   test("claims by their number, and those of no other record", () => {
-    const { answers: resting } = used("vehicle", "cobalt-zirconium-drier");
+    const { answers: resting } = used("reading", "furnace-black");
     const claims = resting.flatMap((answer) => answer.claims.map((number) => answers.held.find(({ answer: { slug } }) => slug === answer.slug)?.claims[number - 1]));
     expect(claims.length).toBeGreaterThan(0);
-    for (const claim of claims) expect(claim?.roots).toContainEqual(expect.objectContaining({ kind: "vehicle", slug: "cobalt-zirconium-drier" }));
+    for (const claim of claims) expect(claim?.roots).toContainEqual(expect.objectContaining({ kind: "reading", slug: "furnace-black" }));
+  });
+
+  test("a supplier's new pigment: every claim on the paint made of it, its drawdowns' too", () => {
+    const told = used("pigment", "furnace-black").answers.flatMap(({ slug, claims }) => claims.map((number) => `${slug} ${number}`));
+    const onPaint = answers.held.flatMap(({ answer, claims }) => claims.flatMap(({ colours }, i) => (colours.includes("furnace-black") ? [`${answer.slug} ${i + 1}`] : [])));
+    expect(onPaint.length).toBeGreaterThan(3);
+    expect(told).toEqual(expect.arrayContaining(onPaint));
   });
 
   test("an answer by what it shows, where no claim rests on it; and none that does neither", () => {
