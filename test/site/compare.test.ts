@@ -25,6 +25,8 @@ describe("from the catalogue to a sheet to a comparison", () => {
       await page.getByRole("main").getByRole("link", { name: "Bone Black", exact: true }).click();
       await page.getByRole("link", { name: "Beside any other" }).click();
       expect(path(page)).toBe("/compare/?colours=bone-black");
+      // The script fills the form in when it has read the address.
+      await page.locator("[data-status]:not(:empty)").waitFor();
       expect(await page.getByLabel("First").inputValue()).toBe("bone-black");
       expect(await page.locator("[data-status]").textContent()).toBe("Choose two colours or more.");
       await page.getByLabel("Second").selectOption("raw-umber");
