@@ -2,7 +2,7 @@ import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { EqualLightness } from "../sheet/sheet.ts";
 import type { ArgRule, Args, Shortcode, ShortcodeRoom } from "./shortcode.ts";
-import type { ShortcodeCall } from "./shortcode-syntax.ts";
+import { listed, type ShortcodeCall } from "./shortcode-syntax.ts";
 
 const LEVELS: readonly EqualLightness[] = ["70", "50", "30"];
 
@@ -75,11 +75,6 @@ const EXPECTED: Readonly<Record<ArgRule["kind"], string>> = {
 function near(word: string, known: readonly string[]): string | undefined {
   const nearest = nearestWord(word, known);
   return nearest === undefined ? undefined : `nearest \`${nearest}\``;
-}
-
-/** The members of a list by commas. */
-function listed(value: string): string[] {
-  return value.split(",").map((member) => member.trim()).filter((member) => member !== "");
 }
 
 function argsOf(call: ShortcodeCall, { index, context }: ShortcodeRoom): Args {

@@ -40,3 +40,8 @@ export function shortcodeCall(raw: string): ShortcodeCall | SyntaxFault {
 }
 
 const ARGUMENT = /^\s+(?:([a-z]+)=)?(?:"([^"]*)"|([^\s"=]+))(?=\s|$)/;
+
+/** The members of a list by commas. */
+export function listed(value: string): string[] {
+  return value.split(",").map((member) => member.trim()).filter((member) => member !== "");
+}

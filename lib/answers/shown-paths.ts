@@ -1,6 +1,6 @@
 import { pathParts } from "../claims/figure-index.ts";
 import type { Answer } from "../records/records.ts";
-import { shortcodeCall, shortcodeEnd, type ShortcodeCall } from "./shortcode-syntax.ts";
+import { listed, shortcodeCall, shortcodeEnd, type ShortcodeCall } from "./shortcode-syntax.ts";
 
 /** Paths of figures, and of the parts that pictures are drawn from, that an answer shows beside its claims: in its text, its summary and its reply. */
 export function shownPaths({ record, body }: Answer, colours: readonly string[]): readonly string[] {
@@ -20,8 +20,7 @@ function* calls(text: string): Generator<ShortcodeCall> {
 /** Of a figure its path, of a table the figures of its colours, of a picture its masstone and its let-downs. */
 function pathsOf({ name, args }: ShortcodeCall): string[] {
   if (name === "figure") return [args.get("") ?? ""].filter((path) => pathParts(path).figure !== "");
-  const list = (value: string | undefined): string[] => (value ?? "").split(",").map((one) => one.trim()).filter((one) => one !== "");
   const white = args.get("white");
-  const parts = args.has("figures") ? list(args.get("figures")) : ["notations", ...(white === undefined ? [] : [`tints.${white}`])];
-  return [...list(args.get("colour")), ...list(args.get("colours"))].flatMap((slug) => parts.map((part) => `${slug}.${part}`));
+  const parts = args.has("figures") ? listed(args.get("figures") ?? "") : ["notations", ...(white === undefined ? [] : [`tints.${white}`])];
+  return [...listed(args.get("colour") ?? ""), ...listed(args.get("colours") ?? "")].flatMap((slug) => parts.map((part) => `${slug}.${part}`));
 }

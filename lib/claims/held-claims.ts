@@ -8,6 +8,8 @@ import type { Verdict } from "./verdict.ts";
 
 /** One claim of an answer, held against today's sheets, with the records that it rests on. */
 export interface HeldClaim extends Verdict {
+  /** What it speaks of, colour first. */
+  readonly paths: readonly string[];
   readonly roots: readonly RecordRoot[];
   /** The newest of them; absent where none is dated. */
   readonly newest?: DatedRoot;
@@ -27,7 +29,7 @@ export function heldAnswer(answer: Answer, index: FigureIndex, rootsOf: RootsOf,
       const paths = "fact" in claim ? [claim.fact] : verdict.figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
       const roots = distinct(paths.flatMap((path) => rootsOf(path)));
       const newest = newestRoot(roots, records);
-      return { ...verdict, roots, ...(newest === undefined ? {} : { newest }) };
+      return { ...verdict, paths, roots, ...(newest === undefined ? {} : { newest }) };
     }),
   };
 }

@@ -1,4 +1,5 @@
 import type { Colour, Records } from "../records/records.ts";
+import { readingStem } from "../records/readings/reading-stem.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
 import type { ReadingForm } from "../records/schema/reading-form.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -62,7 +63,7 @@ function own({ slug, record }: Colour, ...fields: (keyof ColourRecord)[]): Recor
 }
 
 function readings(forms: readonly (ReadingForm | undefined)[] = []): RecordRoot[] {
-  return forms.flatMap((form) => (form !== undefined && "reading" in form ? [{ kind: "reading" as const, slug: form.reading.replace(/\.[^.]+$/, "") }] : []));
+  return forms.flatMap((form) => (form !== undefined && "reading" in form ? [{ kind: "reading" as const, slug: readingStem(form.reading) }] : []));
 }
 
 function masstone(colour: Colour): RecordRoot[] {

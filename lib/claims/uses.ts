@@ -1,8 +1,10 @@
 import type { Records } from "../records/records.ts";
+import { readingStem } from "../records/readings/reading-stem.ts";
+import { marketsWithoutOffer } from "../sheet/offer-section.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { leaves } from "../sheet/walk.ts";
 import { pathParts } from "./figure-index.ts";
-import type { HeldAnswer, HeldClaim } from "./held-claims.ts";
+import type { HeldAnswer } from "./held-claims.ts";
 import type { RootKind, RootsOf } from "./record-roots.ts";
 
 /** What can change under a sheet: a record of one of these kinds, by its file name. */
@@ -38,7 +40,7 @@ export function recordsNamed(slug: string, records: Records): UsedRecord[] {
 /** Everything that a sheet may rest on, by kind and file name. */
 export function namedRecords({ colours, pigments, vehicles, sources, workshop }: Records): UsedRecord[] {
   const forms = [...colours.values()].flatMap(({ record }) => [record.masstone, ...(record.tints ?? []), ...(record.films ?? [])]);
-  const read = new Set([...forms, workshop.grounds?.black, workshop.grounds?.white].flatMap((form) => (form !== undefined && "reading" in form ? [form.reading.replace(/\.[^.]+$/, "")] : [])));
+  const read = new Set([...forms, workshop.grounds?.black, workshop.grounds?.white].flatMap((form) => (form !== undefined && "reading" in form ? [readingStem(form.reading)] : [])));
   const rooms = [["colour", colours.keys()], ["pigment", pigments.keys()], ["vehicle", vehicles.keys()], ["reading", read], ["source", sources.keys()]] as const;
   return rooms.flatMap(([kind, slugs]) => [...slugs].map((slug) => ({ kind, slug })));
 }
@@ -53,17 +55,16 @@ export function usesOf(record: UsedRecord, sheets: readonly Sheet[], answers: re
   const rests = restsOn(record, sheets, rootsOf);
   const colours = sheets.flatMap((sheet): ColourUse[] => {
     const sections = sectionsOn(sheet, rests);
-    const { cautions } = sheet;
     if (sections.length === 0) return [];
     return [{
       slug: sheet.slug, name: sheet.name, sections, isMixture: sheet.pigments.length > 1,
-      hasCard: cautions.notForSale.length + cautions.onLegalBasis.length === 0,
+      hasCard: marketsWithoutOffer(sheet.cautions).length === 0,
     }];
   });
   return {
     record, colours,
     answers: answers.flatMap(({ answer: { slug }, claims, shown }) => {
-      const resting = claims.flatMap((held, i) => (claimPaths(held).some(rests) ? [i + 1] : []));
+      const resting = claims.flatMap((held, i) => (held.paths.some(rests) ? [i + 1] : []));
       return resting.length > 0 || shown.some(rests) ? [{ slug, claims: resting }] : [];
     }),
   };
@@ -78,10 +79,6 @@ function restsOn(record: UsedRecord, sheets: readonly Sheet[], rootsOf: RootsOf)
 function ingredientsOf({ pigments, vehicle, additions }: Sheet, kind: UsedRecord["kind"]): string[] {
   if (kind === "pigment") return pigments.map(({ slug }) => slug);
   return kind === "vehicle" ? [...(vehicle === undefined ? [] : [vehicle.slug]), ...additions.map(({ slug }) => slug)] : [];
-}
-
-function claimPaths({ claim, figures }: HeldClaim): string[] {
-  return "fact" in claim ? [claim.fact] : figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
 }
 
 function sectionsOn(sheet: Sheet, rests: (path: string) => boolean): string[] {

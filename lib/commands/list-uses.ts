@@ -1,6 +1,5 @@
 import { answerColours } from "../answers/answer-pages.ts";
 import { shownPaths } from "../answers/shown-paths.ts";
-import { recordRoots } from "../claims/record-roots.ts";
 import { namedRecords, recordsNamed, usesOf, type ColourUse, type Uses } from "../claims/uses.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { loadRecords } from "../records/load-records.ts";
@@ -24,9 +23,8 @@ export function listUses({ contentDir, strict }: Pick<CommandOptions, "contentDi
     process.stderr.write(`Unexpected --uses \`${slug}\`, expected \`the name of a colour, pigment, vehicle, reading or source\`${near === undefined ? "" : `; nearest \`${near}\``}\n`);
     return 1;
   }
-  const { published, answers: { held, index } } = workedSite(records, undefined, theoryCacheOf(contentDir, false));
+  const { published, answers: { held, rootsOf } } = workedSite(records, undefined, theoryCacheOf(contentDir, false));
   const sheets = published.map(({ worded: { sheet } }) => sheet);
-  const rootsOf = recordRoots(index, records);
   const answers = held.map((one) => ({ ...one, shown: shownPaths(one.answer, answerColours(one.answer, one.claims)) }));
   const uses = named.map((record) => usesOf(record, sheets, answers, rootsOf));
   process.stdout.write(`${uses.map(usesText).join("\n")}\n${seconds(started)}\n`);

@@ -1,3 +1,4 @@
+import { marketsWithoutOffer } from "../sheet/offer-section.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import type { Language, Market } from "../records/schema/terms.ts";
@@ -36,7 +37,7 @@ export interface RangeCards {
 /** The cards of a range, in the order of its sheets. */
 export function rangeCards(context: PageContext): RangeCards {
   const languages = [...new Set(cardSizes(context.records.workshop).flatMap((size) => size.languages))];
-  const withheld = context.sheets.map(({ sheet }) => ({ slug: sheet.slug, name: sheet.name, markets: [...new Set([...sheet.cautions.notForSale, ...sheet.cautions.onLegalBasis])] }));
+  const withheld = context.sheets.map(({ sheet }) => ({ slug: sheet.slug, name: sheet.name, markets: marketsWithoutOffer(sheet.cautions) }));
   return {
     cards: context.sheets.flatMap((worded, i) => ((withheld[i]?.markets.length ?? 0) > 0 ? [] : [statedCard(worded, context, languages)])),
     without: withheld.filter(({ markets }) => markets.length > 0),

@@ -8,6 +8,7 @@ import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
 import type { ReadingColumn } from "./readings/reading-column.ts";
 import type { ReadingFile } from "./readings/reading-file.ts";
+import { readingStem } from "./readings/reading-stem.ts";
 import { spectrumFromColumn } from "./readings/spectrum-from-column.ts";
 import type { LabReading, Reading, SpectrumReading, Surface } from "./records.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
@@ -45,7 +46,7 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
 
   /** The file that a record names, or a complaint unless one was made already. */
   function namedFile({ reading }: SpectrumForm, yaml: YamlRecord, path: RecordPath): ParsedReading | undefined {
-    const stem = withoutEnding(reading);
+    const stem = readingStem(reading);
     used.add(stem);
     const found = files.readings.get(stem);
     if (found !== undefined) return found.reading === undefined ? undefined : { file: found.file, stem, reading: found.reading };
@@ -159,8 +160,4 @@ function labReading(form: LabForm): LabReading {
     ...(form.uncertainty === undefined ? {} : { uncertainty: form.uncertainty }),
     ...(form.date === undefined ? {} : { date: form.date }),
   };
-}
-
-function withoutEnding(name: string): string {
-  return name.replace(/\.(csv|txt|cgats|it8|cxf|xml)$/i, "");
 }

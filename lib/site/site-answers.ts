@@ -3,13 +3,14 @@ import { replyFaults } from "../answers/answer-faults.ts";
 import { renderedAnswer } from "../answers/rendered-answer.ts";
 import { figureIndex, type FigureIndex } from "../claims/figure-index.ts";
 import { claimDiagnostics, heldAnswer, type HeldAnswer } from "../claims/held-claims.ts";
-import { recordRoots } from "../claims/record-roots.ts";
+import { recordRoots, type RootsOf } from "../claims/record-roots.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { pagePlace, type AnswerLink, type PageContext } from "../pages/page-context.ts";
 
 /** The answers of a workshop, held against its sheets. */
 export interface SiteAnswers {
   readonly index: FigureIndex;
+  readonly rootsOf: RootsOf;
   readonly held: readonly HeldAnswer[];
   readonly links: readonly AnswerLink[];
   /** Claims that do not hold, shortcodes and replies that lead nowhere. */
@@ -28,7 +29,7 @@ export function siteAnswers(context: PageContext): SiteAnswers {
     const link: AnswerLink = { slug, question: record.question, summary: summaryText, colours, ...(record.date === undefined ? {} : { date: record.date }) };
     return { link, diagnostics: [...claimDiagnostics({ answer, claims }), ...faults, ...replyFaults(answer, colours, index)] };
   });
-  return { index, held, links: each.map(({ link }) => link).toSorted(newestFirst), diagnostics: each.flatMap(({ diagnostics }) => diagnostics) };
+  return { index, rootsOf, held, links: each.map(({ link }) => link).toSorted(newestFirst), diagnostics: each.flatMap(({ diagnostics }) => diagnostics) };
 }
 
 /** Undated ones last; equals by slug, as they come. */
