@@ -12,6 +12,8 @@ const SHARED = {
 /** Only a run with a test of the whole site builds the demonstration and starts a browser, both once. */
 export default defineConfig({
   test: {
+    // Of two cores vitest would leave one idle.
+    maxWorkers: "100%",
     projects: [
       { test: { ...SHARED, name: "units", include: ["test/**/*.test.ts"], exclude: WHOLE_SITE, globalSetup: [SCRATCH] } },
       { test: { ...SHARED, name: "site", include: WHOLE_SITE, globalSetup: [SCRATCH, "test/support/demonstration-site.ts", "test/support/browser-server.ts"] } },
