@@ -8,7 +8,11 @@ import type { EleventyConfig } from "./lib/site/eleventy-types.ts";
  * that they made, and whether templates may change under it; Eleventy run by
  * itself makes the site of ./content.
  */
-export default function configure(config: EleventyConfig, site: () => Site = () => siteOfFolder("content"), isLive = false): void {
+export default function configure(
+  config: EleventyConfig,
+  site: () => Site = () => siteOfFolder("content"),
+  isLive = false,
+): void {
   // Its own includes folder may not lie above its input, where our templates are: they get an environment of their own.
   config.setLibrary("njk", templateEnvironment(isLive));
   config.addGlobalData("everyPage", () => site().pages);

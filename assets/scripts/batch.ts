@@ -2,7 +2,11 @@
  * A batch of any size on a sheet. The page carries the recipe and the lines; this
  * works them out with the same rules as the table above, and shows them.
  */
-import { batchBetween, type SpannedBatch, type SpannedRecipe } from "../../lib/formulation/batch-between.ts";
+import {
+  batchBetween,
+  type SpannedBatch,
+  type SpannedRecipe,
+} from "../../lib/formulation/batch-between.ts";
 import type { BatchSize } from "../../lib/formulation/batch.ts";
 import { batchFigureText } from "../../lib/present/batch-figure-text.ts";
 import type { Quantity } from "../../lib/quantities/range.ts";
@@ -28,7 +32,8 @@ function reckon(root: HTMLElement): void {
     for (const cell of root.querySelectorAll<HTMLElement>("[data-figure]")) {
       const key = cell.dataset["figure"] ?? "";
       const quantity = batch === undefined ? undefined : figureOf(batch, key);
-      cell.textContent = quantity === undefined ? "\u2013" : batchFigureText(key, quantity, carried.about);
+      cell.textContent =
+        quantity === undefined ? "\u2013" : batchFigureText(key, quantity, carried.about);
     }
   };
   for (const field of [amount, by, tube]) field.addEventListener("input", show);
@@ -37,8 +42,18 @@ function reckon(root: HTMLElement): void {
 }
 
 /** Nothing for an amount or a tube that is none. */
-function batchOf(recipe: SpannedRecipe, by: string, amount: number, tubeMl: number): SpannedBatch | undefined {
-  const size: BatchSize = by === "tubes" ? { tubes: amount } : by === "paintMl" ? { paintMl: amount } : { pigmentG: amount };
+function batchOf(
+  recipe: SpannedRecipe,
+  by: string,
+  amount: number,
+  tubeMl: number,
+): SpannedBatch | undefined {
+  const size: BatchSize =
+    by === "tubes"
+      ? { tubes: amount }
+      : by === "paintMl"
+        ? { paintMl: amount }
+        : { pigmentG: amount };
   try {
     return batchBetween(recipe, size, tubeMl);
   } catch (error) {
@@ -50,5 +65,7 @@ function batchOf(recipe: SpannedRecipe, by: string, amount: number, tubeMl: numb
 function figureOf(batch: SpannedBatch, key: string): Quantity | undefined {
   const [name, index] = key.split(".");
   const found = batch[name as keyof SpannedBatch];
-  return index === undefined ? (found as Quantity | undefined) : (found as readonly Quantity[] | undefined)?.[Number(index)];
+  return index === undefined
+    ? (found as Quantity | undefined)
+    : (found as readonly Quantity[] | undefined)?.[Number(index)];
 }

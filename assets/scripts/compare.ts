@@ -24,9 +24,14 @@ function compare(root: HTMLElement): void {
   const status = root.querySelector<HTMLElement>("[data-status]");
   const said = root.querySelector<HTMLElement>("[data-said]");
   const result = root.querySelector<HTMLElement>("[data-result]");
-  if (form === null || without === null || status === null || said === null || result === null) return;
+  if (form === null || without === null || status === null || said === null || result === null)
+    return;
   const fields = [...form.querySelectorAll("select")];
-  const known = new Map([...(fields[0]?.options ?? [])].flatMap(({ value, text }) => (value === "" ? [] : [[value, text] as const])));
+  const known = new Map(
+    [...(fields[0]?.options ?? [])].flatMap(({ value, text }) =>
+      value === "" ? [] : [[value, text] as const],
+    ),
+  );
   const plainTitle = document.title;
   const fetched = new Map<string, Promise<ShownColour>>();
   let latest = 0;
@@ -34,7 +39,9 @@ function compare(root: HTMLElement): void {
   const show = async (): Promise<void> => {
     const turn = ++latest;
     const { slugs, remarks } = asked(known);
-    fields.forEach((field, i) => { field.value = slugs[i] ?? ""; });
+    fields.forEach((field, i) => {
+      field.value = slugs[i] ?? "";
+    });
     if (slugs.length < 2) {
       result.replaceChildren();
       document.title = plainTitle;
@@ -46,7 +53,11 @@ function compare(root: HTMLElement): void {
       const colours = await Promise.all(slugs.map((slug) => figuresOf(slug, fetched)));
       // A later choice may have been answered first.
       if (turn !== latest) return;
-      const view = comparisonView(colours, { compare: TEXT, rulings: COMPARISON_RULINGS, notStated: TEXT.missing }, ROOT);
+      const view = comparisonView(
+        colours,
+        { compare: TEXT, rulings: COMPARISON_RULINGS, notStated: TEXT.missing },
+        ROOT,
+      );
       result.innerHTML = panelMarkup(colours) + comparisonMarkup(view, TEXT.property);
       document.title = `${TEXT.pairHeading(colours.map(({ name }) => name))} \u2013 ${plainTitle}`;
       status.textContent = remarks.join(" ");
@@ -76,11 +87,25 @@ function compare(root: HTMLElement): void {
 }
 
 /** The colours that the address asks for and the site has, each once, four at most; and what it asks for besides. */
-function asked(known: ReadonlyMap<string, string>): { readonly slugs: readonly string[]; readonly remarks: readonly string[] } {
-  const wanted = [...new Set((new URLSearchParams(location.search).get(KEY) ?? "").split(",").filter((slug) => slug !== ""))];
+function asked(known: ReadonlyMap<string, string>): {
+  readonly slugs: readonly string[];
+  readonly remarks: readonly string[];
+} {
+  const wanted = [
+    ...new Set(
+      (new URLSearchParams(location.search).get(KEY) ?? "")
+        .split(",")
+        .filter((slug) => slug !== ""),
+    ),
+  ];
   const slugs = wanted.filter((slug) => known.has(slug));
-  const remarks = wanted.filter((slug) => !known.has(slug)).map((slug) => TEXT.form.unknown(slug, known.get(nearestWord(slug, known.keys()) ?? "")));
-  return { slugs: slugs.slice(0, MOST), remarks: [...remarks, ...(slugs.length > MOST ? [TEXT.form.tooMany] : [])] };
+  const remarks = wanted
+    .filter((slug) => !known.has(slug))
+    .map((slug) => TEXT.form.unknown(slug, known.get(nearestWord(slug, known.keys()) ?? "")));
+  return {
+    slugs: slugs.slice(0, MOST),
+    remarks: [...remarks, ...(slugs.length > MOST ? [TEXT.form.tooMany] : [])],
+  };
 }
 
 function figuresOf(slug: string, fetched: Map<string, Promise<ShownColour>>): Promise<ShownColour> {
@@ -94,8 +119,11 @@ function figuresOf(slug: string, fetched: Map<string, Promise<ShownColour>>): Pr
 /** @throws TypeError when nothing can be fetched, as `fetch` does, or what comes is no figures. */
 async function fetchedFigures(slug: string): Promise<ShownColour> {
   const answer = await fetch(new URL(`${slug}.json`, document.baseURI));
-  if (!answer.ok) throw new TypeError(`Unexpected answer \`${answer.status}\`, expected \`the figures of ${slug}\``);
-  return await answer.json() as ShownColour;
+  if (!answer.ok)
+    throw new TypeError(
+      `Unexpected answer \`${answer.status}\`, expected \`the figures of ${slug}\``,
+    );
+  return (await answer.json()) as ShownColour;
 }
 
 /** As templates/macros/picture.njk lays it out. */

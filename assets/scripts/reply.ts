@@ -14,17 +14,27 @@ function compose(root: HTMLElement): void {
   const fields = root.querySelector<HTMLElement>("[data-fields]");
   const row = root.querySelector<HTMLElement>("[data-copy-row]");
   const status = root.querySelector<HTMLElement>("[data-status]");
-  if (question === null || text === null || fields === null || row === null || status === null) return;
+  if (question === null || text === null || fields === null || row === null || status === null)
+    return;
 
-  const chosen = (kind: string): string[] => [...root.querySelectorAll<HTMLInputElement>(`[data-${kind}]:checked`)].map(({ value }) => value);
+  const chosen = (kind: string): string[] =>
+    [...root.querySelectorAll<HTMLInputElement>(`[data-${kind}]:checked`)].map(
+      ({ value }) => value,
+    );
   const hasChoice = root.querySelector("[data-colour]") !== null;
   fields.addEventListener("input", () => {
     const colours = hasChoice ? chosen("colour") : material.colours.map(({ slug }) => slug);
-    text.value = replyText(material, { question: question.value, colours, figures: chosen("figure") });
+    text.value = replyText(material, {
+      question: question.value,
+      colours,
+      figures: chosen("figure"),
+    });
     status.textContent = "";
   });
   row.querySelector("[data-copy]")?.addEventListener("click", () => {
-    void copied(text).then((done) => { status.textContent = (done ? root.dataset["copied"] : root.dataset["notCopied"]) ?? ""; });
+    void copied(text).then((done) => {
+      status.textContent = (done ? root.dataset["copied"] : root.dataset["notCopied"]) ?? "";
+    });
   });
   fields.hidden = false;
   row.hidden = false;

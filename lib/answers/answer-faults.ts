@@ -5,16 +5,27 @@ import type { Answer } from "../records/records.ts";
 import { LIGHTFASTNESS } from "./reply-material.ts";
 
 /** Figures of a reply that none of its colours has. */
-export function replyFaults({ record, place }: Answer, colours: readonly string[], index: FigureIndex): Diagnostic[] {
+export function replyFaults(
+  { record, place }: Answer,
+  colours: readonly string[],
+  index: FigureIndex,
+): Diagnostic[] {
   const asked = record.reply?.colours ?? colours;
   return (record.reply?.figures ?? []).flatMap((path, i): Diagnostic[] => {
     const found = asked.map((slug) => index.figure(`${slug}.${path}`));
     if (path === LIGHTFASTNESS || found.some((figure) => "leaf" in figure)) return [];
     const known = new Set(asked.flatMap((slug) => index.paths(slug)));
     const near = nearestWord(path, known);
-    return [{
-      severity: "error", rule: "answers/reply", place: place(["reply", "figures", i]), subject: "figure", actual: path,
-      expected: "a figure path without the colour, as in the evidence of sheet.json", ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
-    }];
+    return [
+      {
+        severity: "error",
+        rule: "answers/reply",
+        place: place(["reply", "figures", i]),
+        subject: "figure",
+        actual: path,
+        expected: "a figure path without the colour, as in the evidence of sheet.json",
+        ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
+      },
+    ];
   });
 }

@@ -22,13 +22,17 @@ const markdown = houseMarkdown().use(withShortcodes);
  * A Markdown text in its parts, in order: prose as HTML, and the shortcodes that stand
  * alone. What a shortcode in a sentence becomes is asked of `inline`, as HTML.
  */
-export function markdownParts(text: string, inline: (found: FoundShortcode) => string): MarkdownPart[] {
+export function markdownParts(
+  text: string,
+  inline: (found: FoundShortcode) => string,
+): MarkdownPart[] {
   const tokens = markdown.parse(text, {});
   const lines = text.split("\n");
   const parts: MarkdownPart[] = [];
   let prose: Token[] = [];
   const endProse = (): void => {
-    if (prose.length > 0) parts.push({ html: markdown.renderer.render(prose, markdown.options, {}) });
+    if (prose.length > 0)
+      parts.push({ html: markdown.renderer.render(prose, markdown.options, {}) });
     prose = [];
   };
   let line = 0;
@@ -36,7 +40,11 @@ export function markdownParts(text: string, inline: (found: FoundShortcode) => s
     const token = tokens[i];
     if (token === undefined) continue;
     line = token.map?.[0] ?? line;
-    const lone = token.type === "inline" && token.level === 1 && tokens[i - 1]?.type === "paragraph_open" && isShortcodesAlone(token);
+    const lone =
+      token.type === "inline" &&
+      token.level === 1 &&
+      tokens[i - 1]?.type === "paragraph_open" &&
+      isShortcodesAlone(token);
     const found = token.type === "inline" ? located(token, line, lines, lone) : [];
     if (lone) {
       prose.pop();
@@ -56,27 +64,56 @@ export function markdownParts(text: string, inline: (found: FoundShortcode) => s
 export function markdownLine(text: string, inline: (found: FoundShortcode) => string): string {
   const tokens = markdown.parseInline(text, {});
   for (const token of tokens) {
-    for (const { token: shortcode, place } of located(token, 0, text.split("\n"), false)) shortcode.content = inline(place);
+    for (const { token: shortcode, place } of located(token, 0, text.split("\n"), false))
+      shortcode.content = inline(place);
   }
   return markdown.renderer.render(tokens, markdown.options, {});
 }
 
 function isShortcodesAlone({ children }: Token): boolean {
-  return children !== null && children.every(({ type, content }) => type === "shortcode" || type === "softbreak" || (type === "text" && content.trim() === ""));
+  return (
+    children !== null &&
+    children.every(
+      ({ type, content }) =>
+        type === "shortcode" || type === "softbreak" || (type === "text" && content.trim() === ""),
+    )
+  );
 }
 
-interface Located { readonly token: Token; readonly place: FoundShortcode }
+interface Located {
+  readonly token: Token;
+  readonly place: FoundShortcode;
+}
 
 /** Every shortcode of an inline token with its line and column; those in a link's text among them. */
-function located({ children, content }: Token, firstLine: number, lines: readonly string[], alone: boolean): Located[] {
+function located(
+  { children, content }: Token,
+  firstLine: number,
+  lines: readonly string[],
+  alone: boolean,
+): Located[] {
   const taken = new Map<number, number>();
-  return (children ?? []).filter(({ type }) => type === "shortcode").map((token) => {
-    const { raw, offset } = token.meta as { raw: string; offset: number };
-    const line = firstLine + content.slice(0, offset).split("\n").length - 1;
-    const column = Math.max(0, (lines[line] ?? "").indexOf(raw.split("\n")[0] ?? raw, taken.get(line) ?? 0));
-    taken.set(line, column + 1);
-    return { token, place: { raw, line, column, alone, begins: /(?:^|[.!?][*_)"]*\s+)[*_("]*$/.test(content.slice(0, offset)) } };
-  });
+  return (children ?? [])
+    .filter(({ type }) => type === "shortcode")
+    .map((token) => {
+      const { raw, offset } = token.meta as { raw: string; offset: number };
+      const line = firstLine + content.slice(0, offset).split("\n").length - 1;
+      const column = Math.max(
+        0,
+        (lines[line] ?? "").indexOf(raw.split("\n")[0] ?? raw, taken.get(line) ?? 0),
+      );
+      taken.set(line, column + 1);
+      return {
+        token,
+        place: {
+          raw,
+          line,
+          column,
+          alone,
+          begins: /(?:^|[.!?][*_)"]*\s+)[*_("]*$/.test(content.slice(0, offset)),
+        },
+      };
+    });
 }
 
 /** `{% ... %}` as a token of its own, which Markdown leaves alone; an open one without its close is a token too, for the complaint. */
@@ -85,7 +122,11 @@ function withShortcodes(md: Markdown): void {
     if (!state.src.startsWith("{%", state.pos)) return false;
     const found = shortcodeEnd(state.src, state.pos);
     const end = found < 0 ? state.pos + 2 : found;
-    if (!silent) state.push("shortcode", "", 0).meta = { raw: state.src.slice(state.pos, end), offset: state.pos };
+    if (!silent)
+      state.push("shortcode", "", 0).meta = {
+        raw: state.src.slice(state.pos, end),
+        offset: state.pos,
+      };
     state.pos = end;
     return true;
   });

@@ -1,10 +1,20 @@
 import { blacksInWhitesPicture, blacksInWhitesTable } from "../pages/blacks-in-whites.ts";
-import { scatteringPictures, theoryInputs, theoryPicture, theoryStatements } from "../pages/theory-views.ts";
+import {
+  scatteringPictures,
+  theoryInputs,
+  theoryPicture,
+  theoryStatements,
+} from "../pages/theory-views.ts";
 import type { BlockPiece, Shortcode, ShortcodeRoom } from "./shortcode.ts";
 
 /** The range's blacks in its whites at one lightness. */
 export const BLACKS: Shortcode = {
-  name: "blacks", place: "on a line of its own", args: [{ name: "show", kind: "text", optional: true }, { name: "level", kind: "level", optional: true }],
+  name: "blacks",
+  place: "on a line of its own",
+  args: [
+    { name: "show", kind: "text", optional: true },
+    { name: "level", kind: "level", optional: true },
+  ],
   does: "b* of every black of the range in every white, at L* 50 or at the lightness that `level` gives: a `picture`, or with `show=table` a table with a*",
   render: (args, room) => {
     const level = args.level("level");
@@ -17,7 +27,9 @@ export const BLACKS: Shortcode = {
 
 /** The range's whites over the spectrum. */
 export const SCATTERING: Shortcode = {
-  name: "scattering", place: "on a line of its own", args: [],
+  name: "scattering",
+  place: "on a line of its own",
+  args: [],
   does: "how each white scatters light over the spectrum: from its own films, and as a band by theory",
   render: (_, room) => {
     const pictures = scatteringPictures(room.context, room.id);
@@ -27,19 +39,28 @@ export const SCATTERING: Shortcode = {
 
 /** What follows from grain and index alone. */
 export const THEORY: Shortcode = {
-  name: "theory", place: "on a line of its own", args: [{ name: "show", kind: "text", optional: true }],
+  name: "theory",
+  place: "on a line of its own",
+  args: [{ name: "show", kind: "text", optional: true }],
   does: "what grain and refractive index alone say of blacks in whites: bands as a `picture`, or with `show` the statements that are `told`, those `untold`, or the `inputs`",
-  render: (args, room) => shown(args.text("show") ?? "picture", room, {
-    picture: () => pictured(theoryPicture(room.context, room.id)),
-    told: () => theoryStatements(true, room.context),
-    untold: () => theoryStatements(false, room.context),
-    inputs: () => tabled(theoryInputs(room.context)),
-  }),
+  render: (args, room) =>
+    shown(args.text("show") ?? "picture", room, {
+      picture: () => pictured(theoryPicture(room.context, room.id)),
+      told: () => theoryStatements(true, room.context),
+      untold: () => theoryStatements(false, room.context),
+      inputs: () => tabled(theoryInputs(room.context)),
+    }),
 };
 
-function shown(wanted: string, room: ShortcodeRoom, ways: Readonly<Record<string, () => BlockPiece | undefined>>): BlockPiece | undefined {
+function shown(
+  wanted: string,
+  room: ShortcodeRoom,
+  ways: Readonly<Record<string, () => BlockPiece | undefined>>,
+): BlockPiece | undefined {
   const way = Object.hasOwn(ways, wanted) ? ways[wanted] : undefined;
-  return way === undefined ? room.fault({ subject: "show", actual: wanted, expected: Object.keys(ways).join(" | ") }) : way();
+  return way === undefined
+    ? room.fault({ subject: "show", actual: wanted, expected: Object.keys(ways).join(" | ") })
+    : way();
 }
 
 function pictured(picture: ReturnType<typeof theoryPicture>): BlockPiece | undefined {

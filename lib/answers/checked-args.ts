@@ -7,19 +7,33 @@ import { listed, type ShortcodeCall } from "./shortcode-syntax.ts";
 const LEVELS: readonly EqualLightness[] = ["70", "50", "30"];
 
 /** Hold the arguments of a shortcode against what it takes; every fault is told, and then there are none. */
-export function checkedArgs({ name: shortcode, args: rules }: Shortcode, call: ShortcodeCall, room: ShortcodeRoom): Args | undefined {
+export function checkedArgs(
+  { name: shortcode, args: rules }: Shortcode,
+  call: ShortcodeCall,
+  room: ShortcodeRoom,
+): Args | undefined {
   let faults = 0;
   const fault = (subject: string, actual: string, expected: string, hint?: string): void => {
     room.fault({ subject, actual, expected, ...(hint === undefined ? {} : { hint }) });
     faults += 1;
   };
   for (const key of call.args.keys()) {
-    if (!rules.some(({ name }) => name === key)) fault(key === "" ? "value" : "name of a value", key === "" ? call.args.get("") ?? "" : key, rules.map(({ name }) => (name === "" ? "one without a name" : name)).join(", "), near(key, rules.map(({ name }) => name)));
+    if (!rules.some(({ name }) => name === key))
+      fault(
+        key === "" ? "value" : "name of a value",
+        key === "" ? (call.args.get("") ?? "") : key,
+        rules.map(({ name }) => (name === "" ? "one without a name" : name)).join(", "),
+        near(
+          key,
+          rules.map(({ name }) => name),
+        ),
+      );
   }
   for (const rule of rules) {
     const value = call.args.get(rule.name);
     if (value === undefined || value === "") {
-      if (rule.optional !== true) fault(rule.name === "" ? shortcode : rule.name, "nothing", EXPECTED[rule.kind]);
+      if (rule.optional !== true)
+        fault(rule.name === "" ? shortcode : rule.name, "nothing", EXPECTED[rule.kind]);
     } else checkValue(rule, value);
   }
   return faults === 0 ? argsOf(call, room) : undefined;
@@ -29,13 +43,26 @@ export function checkedArgs({ name: shortcode, args: rules }: Shortcode, call: S
     switch (kind) {
       case "figure": {
         const found = room.index.figure(value);
-        if ("lost" in found) fault("figure", value, EXPECTED.figure, found.nearest === undefined ? undefined : `nearest \`${found.nearest}\``);
-        else if (!isKnown(found.leaf.figure)) fault("figure that is not stated", value, "a figure that is stated", found.leaf.figure.reason);
+        if ("lost" in found)
+          fault(
+            "figure",
+            value,
+            EXPECTED.figure,
+            found.nearest === undefined ? undefined : `nearest \`${found.nearest}\``,
+          );
+        else if (!isKnown(found.leaf.figure))
+          fault(
+            "figure that is not stated",
+            value,
+            "a figure that is stated",
+            found.leaf.figure.reason,
+          );
         return;
       }
       case "colour":
       case "colours":
-        for (const slug of listed(value)) if (!slugs.includes(slug)) fault("colour", slug, EXPECTED.colour, near(slug, slugs));
+        for (const slug of listed(value))
+          if (!slugs.includes(slug)) fault("colour", slug, EXPECTED.colour, near(slug, slugs));
         if (kind === "colour" && listed(value).length > 1) fault(name, value, "one colour");
         return;
       case "figures":
@@ -44,13 +71,26 @@ export function checkedArgs({ name: shortcode, args: rules }: Shortcode, call: S
           const colours = listed(call.args.get("colours") ?? "");
           const found = colours.map((slug) => room.index.figure(`${slug}.${path}`));
           if (found.every((figure) => "lost" in figure)) {
-            const nearest = found.flatMap((figure) => ("lost" in figure && figure.nearest !== undefined ? [figure.nearest.slice(figure.nearest.indexOf(".") + 1)] : []))[0];
-            fault("figure", path, "a figure path without the colour, as in the evidence of sheet.json", nearest === undefined ? undefined : `nearest \`${nearest}\``);
+            const nearest = found.flatMap((figure) =>
+              "lost" in figure && figure.nearest !== undefined
+                ? [figure.nearest.slice(figure.nearest.indexOf(".") + 1)]
+                : [],
+            )[0];
+            fault(
+              "figure",
+              path,
+              "a figure path without the colour, as in the evidence of sheet.json",
+              nearest === undefined ? undefined : `nearest \`${nearest}\``,
+            );
           }
         }
         return;
       case "white": {
-        const whites = [...new Set(room.index.sheets.flatMap(({ tints }) => tints.map(({ white }) => white.slug)))];
+        const whites = [
+          ...new Set(
+            room.index.sheets.flatMap(({ tints }) => tints.map(({ white }) => white.slug)),
+          ),
+        ];
         if (!whites.includes(value)) fault("white", value, EXPECTED.white, near(value, whites));
         return;
       }
@@ -62,14 +102,21 @@ export function checkedArgs({ name: shortcode, args: rules }: Shortcode, call: S
         if (!answers.includes(value)) fault("answer", value, EXPECTED.answer, near(value, answers));
         return;
       }
-      case "text": return;
+      case "text":
+        return;
     }
   }
 }
 
 const EXPECTED: Readonly<Record<ArgRule["kind"], string>> = {
-  figure: "a colour and a figure path, as in the evidence of sheet.json", figures: "figure paths without the colour, by commas", colour: "the slug of a colour",
-  colours: "slugs of colours, by commas", white: "a white that colours were let down in", level: "70, 50 or 30", answer: "the slug of an answer", text: "text",
+  figure: "a colour and a figure path, as in the evidence of sheet.json",
+  figures: "figure paths without the colour, by commas",
+  colour: "the slug of a colour",
+  colours: "slugs of colours, by commas",
+  white: "a white that colours were let down in",
+  level: "70, 50 or 30",
+  answer: "the slug of an answer",
+  text: "text",
 };
 
 function near(word: string, known: readonly string[]): string | undefined {
@@ -83,11 +130,17 @@ function argsOf(call: ShortcodeCall, { index, context }: ShortcodeRoom): Args {
     text,
     figure: (name) => {
       const found = index.figure(text(name) ?? "");
-      if ("lost" in found) throw new RangeError(`Unexpected argument \`${name}\`, expected \`one that was checked as a figure\``);
+      if ("lost" in found)
+        throw new RangeError(
+          `Unexpected argument \`${name}\`, expected \`one that was checked as a figure\``,
+        );
       return found;
     },
     figures: (name) => listed(text(name) ?? ""),
-    colours: (name) => listed(text(name) ?? "").flatMap((slug) => context.sheets.filter(({ sheet }) => sheet.slug === slug)),
+    colours: (name) =>
+      listed(text(name) ?? "").flatMap((slug) =>
+        context.sheets.filter(({ sheet }) => sheet.slug === slug),
+      ),
     level: (name) => LEVELS.find((level) => level === text(name)) ?? "50",
   };
 }

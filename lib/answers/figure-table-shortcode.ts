@@ -8,8 +8,13 @@ import type { Shortcode, ShortcodeRoom } from "./shortcode.ts";
 
 /** Colours down, figures across. */
 export const TABLE: Shortcode = {
-  name: "table", place: "on a line of its own",
-  args: [{ name: "colours", kind: "colours" }, { name: "figures", kind: "figures" }, { name: "caption", kind: "text", optional: true }],
+  name: "table",
+  place: "on a line of its own",
+  args: [
+    { name: "colours", kind: "colours" },
+    { name: "figures", kind: "figures" },
+    { name: "caption", kind: "text", optional: true },
+  ],
   does: "a table of colours by figures; what a colour has not stated is a dash with the reason",
   render: (args, room) => {
     const { words } = room.context;
@@ -19,7 +24,12 @@ export const TABLE: Shortcode = {
     return {
       table: {
         caption: args.text("caption") ?? text.caption,
-        columns: [{ head: text.colour }, ...paths.map((path) => column(colours.flatMap(({ sheet }) => found(`${sheet.slug}.${path}`, room))[0], room))],
+        columns: [
+          { head: text.colour },
+          ...paths.map((path) =>
+            column(colours.flatMap(({ sheet }) => found(`${sheet.slug}.${path}`, room))[0], room),
+          ),
+        ],
         rows: colours.map(({ sheet }): CellView[] => [
           { text: sheet.name, href: `${room.place.root}colours/${sheet.slug}/` },
           ...paths.map((path) => cell(found(`${sheet.slug}.${path}`, room)[0], room)),
@@ -39,12 +49,17 @@ function column(first: RangeFigure | undefined, { context: { words } }: Shortcod
   const { leaf, sheet } = first;
   const unit = unitText(leaf.row.unit, words);
   const numeric = leaf.row.kind !== "word" && leaf.row.kind !== "notation";
-  return { head: figureName(leaf, sheet, words), ...(unit === "" ? {} : { unit }), ...(numeric ? { numeric } : {}) };
+  return {
+    head: figureName(leaf, sheet, words),
+    ...(unit === "" ? {} : { unit }),
+    ...(numeric ? { numeric } : {}),
+  };
 }
 
 function cell(at: RangeFigure | undefined, { context: { words } }: ShortcodeRoom): CellView {
   const none = standingWord("not stated", words);
-  if (at === undefined) return { text: "\u2013", standing: none, reason: words.pages.answers.table.none };
+  if (at === undefined)
+    return { text: "\u2013", standing: none, reason: words.pages.answers.table.none };
   const { row, figure } = at.leaf;
   if (!isKnown(figure)) return { text: "\u2013", standing: none, reason: words.absence(figure) };
   return { text: valueText(row, figure, words), standing: standingView(figure, words) };

@@ -7,14 +7,26 @@ export type FoldMark = { readonly fold: string } | { readonly endsFold: true };
 /** Parts of an answer as they come, gathered into folds; one fold holds no other. */
 export interface FoldedParts {
   /** @returns what is wrong with a mark where it stands. */
-  readonly add: (part: AnswerPartView | FoldMark, at?: Diagnostic["place"]) => ShortcodeFault | undefined;
+  readonly add: (
+    part: AnswerPartView | FoldMark,
+    at?: Diagnostic["place"],
+  ) => ShortcodeFault | undefined;
   /** All of them, and where a fold began that has no end. */
-  readonly all: () => { readonly parts: readonly AnswerPartView[]; readonly open: Diagnostic["place"] | undefined };
+  readonly all: () => {
+    readonly parts: readonly AnswerPartView[];
+    readonly open: Diagnostic["place"] | undefined;
+  };
 }
 
 export function foldedParts(): FoldedParts {
   const parts: AnswerPartView[] = [];
-  let open: { readonly summary: string; readonly at: Diagnostic["place"] | undefined; readonly inside: AnswerPartView[] } | undefined;
+  let open:
+    | {
+        readonly summary: string;
+        readonly at: Diagnostic["place"] | undefined;
+        readonly inside: AnswerPartView[];
+      }
+    | undefined;
   const end = (): void => {
     if (open !== undefined) parts.push({ kind: "fold", summary: open.summary, parts: open.inside });
     open = undefined;
@@ -23,10 +35,12 @@ export function foldedParts(): FoldedParts {
     add: (part, at) => {
       if ("kind" in part) (open?.inside ?? parts).push(part);
       else if ("fold" in part) {
-        if (open !== undefined) return { subject: "fold", actual: part.fold, expected: "the end of the fold before" };
+        if (open !== undefined)
+          return { subject: "fold", actual: part.fold, expected: "the end of the fold before" };
         open = { summary: part.fold, at, inside: [] };
       } else {
-        if (open === undefined) return { subject: "endfold", actual: "endfold", expected: "a fold before it" };
+        if (open === undefined)
+          return { subject: "endfold", actual: "endfold", expected: "a fold before it" };
         end();
       }
       return undefined;

@@ -15,32 +15,77 @@ const WIDE = 640;
 
 /** The ladder of one colour in one white, as its sheet has it. */
 export const LADDER: Shortcode = {
-  name: "ladder", place: "on a line of its own", args: [{ name: "colour", kind: "colour" }, { name: "white", kind: "white" }],
+  name: "ladder",
+  place: "on a line of its own",
+  args: [
+    { name: "colour", kind: "colour" },
+    { name: "white", kind: "white" },
+  ],
   does: "the let-downs of a colour in a white, drawn down and predicted told apart",
   render: (args, room) => {
     const { words } = room.context;
     const [worded] = args.colours("colour");
     const tint = worded === undefined ? undefined : tintIn(worded, args.text("white"), room);
     if (worded === undefined || tint === undefined) return undefined;
-    const picture = ladderPicture(tint, words, room.id, words.pages.answers.picture.ladderTitle(worded.sheet.name, inSentence(tint.white.name)));
-    return picture === undefined ? undefined : { picture: { ...picture, caption: words.pages.answers.picture.ladderTitle(worded.sheet.name, inSentence(tint.white.name)) } };
+    const picture = ladderPicture(
+      tint,
+      words,
+      room.id,
+      words.pages.answers.picture.ladderTitle(worded.sheet.name, inSentence(tint.white.name)),
+    );
+    return picture === undefined
+      ? undefined
+      : {
+          picture: {
+            ...picture,
+            caption: words.pages.answers.picture.ladderTitle(
+              worded.sheet.name,
+              inSentence(tint.white.name),
+            ),
+          },
+        };
   },
 };
 
 /** Where one white takes several colours. */
 export const TRAIL: Shortcode = {
-  name: "trail", place: "on a line of its own", args: [{ name: "colours", kind: "colours" }, { name: "white", kind: "white" }],
+  name: "trail",
+  place: "on a line of its own",
+  args: [
+    { name: "colours", kind: "colours" },
+    { name: "white", kind: "white" },
+  ],
   does: "a* and b* of the let-downs of several colours in a white, in one square",
   render: (args, room) => {
     const { words } = room.context;
-    const tints = args.colours("colours").map((worded) => ({ worded, tint: tintIn(worded, args.text("white"), room) }));
-    const trails = tints.flatMap(({ worded: { sheet }, tint }) => (tint === undefined ? [] : whiteTrail(tint, trailPoint({ ...sheet.notations.masstone, standing: "measured" }), inSentence(sheet.name))));
+    const tints = args
+      .colours("colours")
+      .map((worded) => ({ worded, tint: tintIn(worded, args.text("white"), room) }));
+    const trails = tints.flatMap(({ worded: { sheet }, tint }) =>
+      tint === undefined
+        ? []
+        : whiteTrail(
+            tint,
+            trailPoint({ ...sheet.notations.masstone, standing: "measured" }),
+            inSentence(sheet.name),
+          ),
+    );
     const white = tints.find(({ tint }) => tint !== undefined)?.tint?.white.name;
-    if (white === undefined || trails.length === 0 || tints.some(({ tint }) => tint === undefined)) return undefined;
+    if (white === undefined || trails.length === 0 || tints.some(({ tint }) => tint === undefined))
+      return undefined;
     const title = words.pages.answers.picture.trailTitle(inSentence(white));
     return {
       picture: {
-        svg: asMarkup(tintTrail({ idPrefix: room.id, title, description: words.pages.whites.trailDescription(trails.map(({ label }) => label)), trails, axes: { a: "a*", b: "b*" }, ends: words.pages.whites.trailEnds })),
+        svg: asMarkup(
+          tintTrail({
+            idPrefix: room.id,
+            title,
+            description: words.pages.whites.trailDescription(trails.map(({ label }) => label)),
+            trails,
+            axes: { a: "a*", b: "b*" },
+            ends: words.pages.whites.trailEnds,
+          }),
+        ),
         caption: title,
       },
     };
@@ -49,41 +94,81 @@ export const TRAIL: Shortcode = {
 
 /** Tints of several colours at one lightness in one white. */
 export const SWATCHES: Shortcode = {
-  name: "swatches", place: "on a line of its own",
-  args: [{ name: "colours", kind: "colours" }, { name: "white", kind: "white" }, { name: "level", kind: "level", optional: true }],
+  name: "swatches",
+  place: "on a line of its own",
+  args: [
+    { name: "colours", kind: "colours" },
+    { name: "white", kind: "white" },
+    { name: "level", kind: "level", optional: true },
+  ],
   does: "tints of several colours side by side, at L* 50 in a white, or at the lightness that `level` gives",
   render: (args, room) => {
     const text = room.context.words.pages.answers.picture;
     const level = args.level("level");
-    const tints = args.colours("colours").map((worded) => ({ worded, tint: tintIn(worded, args.text("white"), room) }));
+    const tints = args
+      .colours("colours")
+      .map((worded) => ({ worded, tint: tintIn(worded, args.text("white"), room) }));
     if (tints.some(({ tint }) => tint === undefined)) return undefined;
     const steps = tints.map(({ worded, tint }) => step(worded, tint, level));
     const white = inSentence(tints[0]?.tint?.white.name ?? "");
-    const strip = (idPrefix: string, width?: number): string => colourStrip({
-      idPrefix, title: text.swatchesTitle(level, white), heading: "", axisLabel: text.swatchesAxis(level, white), missing: room.context.words.pages.sheet.missing,
-      description: `${steps.map(({ spoken }) => spoken).join("; ")}.`, colours: steps, ...(width === undefined ? {} : { width }),
-    });
-    return { picture: { svg: asMarkup(strip(room.id, WIDE)), narrow: asMarkup(strip(`${room.id}-narrow`)), caption: text.swatchesTitle(level, white) } };
+    const strip = (idPrefix: string, width?: number): string =>
+      colourStrip({
+        idPrefix,
+        title: text.swatchesTitle(level, white),
+        heading: "",
+        axisLabel: text.swatchesAxis(level, white),
+        missing: room.context.words.pages.sheet.missing,
+        description: `${steps.map(({ spoken }) => spoken).join("; ")}.`,
+        colours: steps,
+        ...(width === undefined ? {} : { width }),
+      });
+    return {
+      picture: {
+        svg: asMarkup(strip(room.id, WIDE)),
+        narrow: asMarkup(strip(`${room.id}-narrow`)),
+        caption: text.swatchesTitle(level, white),
+      },
+    };
 
-    function step({ sheet }: WordedSheet, tint: TintSection | undefined, at: EqualLightness): ColourStep & { readonly spoken: string } {
+    function step(
+      { sheet }: WordedSheet,
+      tint: TintSection | undefined,
+      at: EqualLightness,
+    ): ColourStep & { readonly spoken: string } {
       const reached = tint?.atL[at];
       const [a, b] = [axisText(reached?.a), axisText(reached?.b)];
       return {
-        name: sheet.name, detail: reached === undefined ? "" : `b* ${b}`, colour: ownColour(reached), standing: reached === undefined ? "not stated" : "derived",
-        spoken: reached === undefined ? `${sheet.name}, ${room.context.words.pages.sheet.missing}` : text.swatchDescription(sheet.name, a, b),
+        name: sheet.name,
+        detail: reached === undefined ? "" : `b* ${b}`,
+        colour: ownColour(reached),
+        standing: reached === undefined ? "not stated" : "derived",
+        spoken:
+          reached === undefined
+            ? `${sheet.name}, ${room.context.words.pages.sheet.missing}`
+            : text.swatchDescription(sheet.name, a, b),
       };
     }
   },
 };
 
 function axisText(figure: Figure<number> | undefined): string {
-  return figure !== undefined && isKnown(figure) ? decimalText(figure.value, placesWithin(figure.uncertainty, 1)) : "\u2013";
+  return figure !== undefined && isKnown(figure)
+    ? decimalText(figure.value, placesWithin(figure.uncertainty, 1))
+    : "\u2013";
 }
 
 /** A colour's tints in a white that it was let down in; else a fault that names those that there are. */
-function tintIn({ sheet }: WordedSheet, white: string | undefined, { fault }: ShortcodeRoom): TintSection | undefined {
+function tintIn(
+  { sheet }: WordedSheet,
+  white: string | undefined,
+  { fault }: ShortcodeRoom,
+): TintSection | undefined {
   const found = sheet.tints.find((tint) => tint.white.slug === white);
   if (found !== undefined) return found;
   const whites = sheet.tints.map((tint) => tint.white.slug);
-  return fault({ subject: `white of ${sheet.slug}`, actual: white ?? "nothing", expected: whites.length === 0 ? "a colour that was let down in a white" : whites.join(" | ") });
+  return fault({
+    subject: `white of ${sheet.slug}`,
+    actual: white ?? "nothing",
+    expected: whites.length === 0 ? "a colour that was let down in a white" : whites.join(" | "),
+  });
 }

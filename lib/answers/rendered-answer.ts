@@ -24,66 +24,139 @@ export interface RenderedAnswer {
 }
 
 /** Fill in every shortcode of an answer; one with a fault leaves a dash and is told at its line. */
-export function renderedAnswer({ slug, file, record, body, bodyLine, place: placeOf }: Answer, context: PageContext, place: PagePlace, index: FigureIndex): RenderedAnswer {
+export function renderedAnswer(
+  { slug, file, record, body, bodyLine, place: placeOf }: Answer,
+  context: PageContext,
+  place: PagePlace,
+  index: FigureIndex,
+): RenderedAnswer {
   const faults: Diagnostic[] = [];
   let count = 0;
 
-  const inBody = (found: FoundShortcode): Diagnostic["place"] => ({ file, line: bodyLine + found.line, column: found.column + 1, path: "" });
-  const piece = (found: FoundShortcode, at: Diagnostic["place"]): InlinePiece | BlockPiece | undefined => {
+  const inBody = (found: FoundShortcode): Diagnostic["place"] => ({
+    file,
+    line: bodyLine + found.line,
+    column: found.column + 1,
+    path: "",
+  });
+  const piece = (
+    found: FoundShortcode,
+    at: Diagnostic["place"],
+  ): InlinePiece | BlockPiece | undefined => {
     count += 1;
     const told = { any: false };
-    const room: ShortcodeRoom = { context, place, index, id: `${slug}-${count}`, begins: found.begins, fault: (fault) => { told.any = true; faults.push(diagnostic(fault, at)); return undefined; } };
+    const room: ShortcodeRoom = {
+      context,
+      place,
+      index,
+      id: `${slug}-${count}`,
+      begins: found.begins,
+      fault: (fault) => {
+        told.any = true;
+        faults.push(diagnostic(fault, at));
+        return undefined;
+      },
+    };
     return filled(found, room, () => told.any);
   };
-  const asHtml = (at: (found: FoundShortcode) => Diagnostic["place"]) => (found: FoundShortcode): string => inlineHtml(piece(found, at(found)));
+  const asHtml =
+    (at: (found: FoundShortcode) => Diagnostic["place"]) =>
+    (found: FoundShortcode): string =>
+      inlineHtml(piece(found, at(found)));
   const asText = (source: string, path: readonly string[]): string =>
     unmarked(markdownLine(source, (found) => escaped(inlineText(piece(found, placeOf(path))))));
 
-  const summary = markdownLine(record.summary, asHtml(() => placeOf(["summary"])));
+  const summary = markdownLine(
+    record.summary,
+    asHtml(() => placeOf(["summary"])),
+  );
   const told = faults.length;
   const summaryText = asText(record.summary, ["summary"]);
   faults.length = told;
-  const replyText = record.reply?.text === undefined ? summaryText : asText(record.reply.text, ["reply", "text"]);
+  const replyText =
+    record.reply?.text === undefined ? summaryText : asText(record.reply.text, ["reply", "text"]);
   const folds = foldedParts();
   for (const part of markdownParts(body, asHtml(inBody))) {
     const at = "html" in part ? undefined : inBody(part.shortcode);
-    const fault = "html" in part || at === undefined ? undefined : folds.add(filledPart(part.shortcode, at), at);
+    const fault =
+      "html" in part || at === undefined
+        ? undefined
+        : folds.add(filledPart(part.shortcode, at), at);
     if (fault !== undefined && at !== undefined) faults.push(diagnostic(fault, at));
     if ("html" in part) folds.add({ kind: "prose", body: asMarkup(part.html) });
   }
   const { parts, open } = folds.all();
-  if (open !== undefined) faults.push(diagnostic({ subject: "fold", actual: "nothing", expected: "its endfold, on a line of its own" }, open));
+  if (open !== undefined)
+    faults.push(
+      diagnostic(
+        { subject: "fold", actual: "nothing", expected: "its endfold, on a line of its own" },
+        open,
+      ),
+    );
   return { summary: asMarkup(summary), summaryText, replyText, parts, faults };
 
   function filledPart(found: FoundShortcode, at: Diagnostic["place"]): AnswerPartView | FoldMark {
     const block = piece(found, at);
     if (block !== undefined && ("fold" in block || "endsFold" in block)) return block;
     if (block !== undefined && "list" in block) return { kind: "list", ...block };
-    if (block !== undefined && "pictures" in block) return { kind: "pictures", pictures: block.pictures };
+    if (block !== undefined && "pictures" in block)
+      return { kind: "pictures", pictures: block.pictures };
     if (block !== undefined && "table" in block) return { kind: "table", table: block.table };
-    if (block !== undefined && "picture" in block) return { kind: "picture", picture: block.picture };
+    if (block !== undefined && "picture" in block)
+      return { kind: "picture", picture: block.picture };
     return { kind: "prose", body: asMarkup(`<p>${inlineHtml(block)}</p>`) };
   }
 }
 
 /** What a shortcode stands for; every fault is told to its room, so that nothing means a fault. */
-function filled(found: FoundShortcode, room: ShortcodeRoom, isTold: () => boolean): InlinePiece | BlockPiece | undefined {
-  if (!found.raw.endsWith("%}")) return room.fault({ subject: "shortcode", actual: found.raw, expected: "its end, %}, before the next begins" });
+function filled(
+  found: FoundShortcode,
+  room: ShortcodeRoom,
+  isTold: () => boolean,
+): InlinePiece | BlockPiece | undefined {
+  if (!found.raw.endsWith("%}"))
+    return room.fault({
+      subject: "shortcode",
+      actual: found.raw,
+      expected: "its end, %}, before the next begins",
+    });
   const call = shortcodeCall(found.raw);
   if ("expected" in call) return room.fault({ subject: "shortcode", ...call });
   const shortcode = SHORTCODES.find(({ name }) => name === call.name);
   if (shortcode === undefined) {
     const names = SHORTCODES.map(({ name }) => name);
     const near = nearestWord(call.name, names);
-    return room.fault({ subject: "shortcode", actual: call.name, expected: names.join(" | "), ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }) });
+    return room.fault({
+      subject: "shortcode",
+      actual: call.name,
+      expected: names.join(" | "),
+      ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
+    });
   }
-  if (shortcode.place === "on a line of its own" && !found.alone) return room.fault({ subject: "place of a shortcode", actual: `${call.name} in a sentence or list`, expected: shortcode.place });
+  if (shortcode.place === "on a line of its own" && !found.alone)
+    return room.fault({
+      subject: "place of a shortcode",
+      actual: `${call.name} in a sentence or list`,
+      expected: shortcode.place,
+    });
   const args = checkedArgs(shortcode, call, room);
   if (args === undefined) return undefined;
-  return shortcode.render(args, room) ?? (isTold() ? undefined : room.fault({ subject: "shortcode", actual: found.raw, expected: "figures that can be shown so" }));
+  return (
+    shortcode.render(args, room) ??
+    (isTold()
+      ? undefined
+      : room.fault({
+          subject: "shortcode",
+          actual: found.raw,
+          expected: "figures that can be shown so",
+        }))
+  );
 }
 
-function diagnostic({ rule = "answers/shortcode", ...fault }: ShortcodeFault, place: Diagnostic["place"]): Diagnostic {
+function diagnostic(
+  { rule = "answers/shortcode", ...fault }: ShortcodeFault,
+  place: Diagnostic["place"],
+): Diagnostic {
   return { severity: "error", rule, place, ...fault };
 }
 
@@ -104,10 +177,19 @@ function inlineHtml(piece: InlinePiece | BlockPiece | undefined): string {
 }
 
 function escaped(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+  return text
+    .replaceAll("&", "&amp;")
+    .replaceAll("<", "&lt;")
+    .replaceAll(">", "&gt;")
+    .replaceAll('"', "&quot;");
 }
 
 /** A line of HTML that this module made, as plain text. */
 function unmarked(html: string): string {
-  return html.replace(/<[^>]*>/g, "").replaceAll("&lt;", "<").replaceAll("&gt;", ">").replaceAll("&quot;", '"').replaceAll("&amp;", "&");
+  return html
+    .replace(/<[^>]*>/g, "")
+    .replaceAll("&lt;", "<")
+    .replaceAll("&gt;", ">")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&amp;", "&");
 }

@@ -13,8 +13,17 @@ export const LIGHTFASTNESS = "permanence.label";
 
 /** Figures that a reply can give beside those that an answer names, in the order of a sheet. */
 const OFFERED = [
-  "notations.masstone.munsell.text", LIGHTFASTNESS, "optics.opacityClass", "optics.contrastRatio", "optics.tintingStrength",
-  "drying.class", "drying.touchDryDays", "drying.throughDryDays", "oil.oilIndexGPer100g", "oil.oilGPer100cm3", "oil.finish",
+  "notations.masstone.munsell.text",
+  LIGHTFASTNESS,
+  "optics.opacityClass",
+  "optics.contrastRatio",
+  "optics.tintingStrength",
+  "drying.class",
+  "drying.touchDryDays",
+  "drying.throughDryDays",
+  "oil.oilIndexGPer100g",
+  "oil.oilGPer100cm3",
+  "oil.finish",
 ];
 
 export interface Offered {
@@ -24,38 +33,75 @@ export interface Offered {
 }
 
 /** What replies on some colours can be made of: the figures named first, then those that are always offered. */
-export function replyMaterial(colours: readonly WordedSheet[], named: readonly string[], short: string, path: string, context: PageContext): { readonly material: ReplyMaterial; readonly offered: readonly Offered[] } {
+export function replyMaterial(
+  colours: readonly WordedSheet[],
+  named: readonly string[],
+  short: string,
+  path: string,
+  context: PageContext,
+): { readonly material: ReplyMaterial; readonly offered: readonly Offered[] } {
   const { words, records } = context;
   const text = words.pages.answers.reply;
-  const tints = [...new Set(colours.flatMap(({ sheet }) => sheet.tints.map(({ white }) => `tints.${white.slug}.atL.50.b`)))];
+  const tints = [
+    ...new Set(
+      colours.flatMap(({ sheet }) =>
+        sheet.tints.map(({ white }) => `tints.${white.slug}.atL.50.b`),
+      ),
+    ),
+  ];
   const offered = [...new Set([...named, ...tints, ...OFFERED])].flatMap((one): Offered[] => {
     if (one === LIGHTFASTNESS) return [{ path: one, name: text.lightfastness }];
     const first = colours.find((worded) => worded.has(one) && isKnown(worded.leaf(one).figure));
-    return first === undefined ? [] : [{ path: one, name: figureName(first.leaf(one), first.sheet, words) }];
+    return first === undefined
+      ? []
+      : [{ path: one, name: figureName(first.leaf(one), first.sheet, words) }];
   });
   const address = wholeAddress(context, path);
   return {
     offered,
     material: {
-      thanks: text.thanks, asked: text.asked, short, cautionLine: text.cautionLine,
+      thanks: text.thanks,
+      asked: text.asked,
+      short,
+      cautionLine: text.cautionLine,
       colours: colours.map((worded) => replyColour(worded, offered, context)),
       ...(address === undefined ? {} : { more: text.more(address) }),
-      closing: [text.closing, records.workshop.name, ...(records.workshop.demonstration === true ? [text.invented] : [])],
+      closing: [
+        text.closing,
+        records.workshop.name,
+        ...(records.workshop.demonstration === true ? [text.invented] : []),
+      ],
     },
   };
 }
 
-function replyColour(worded: WordedSheet, offered: readonly Offered[], { words }: PageContext): ReplyColour {
+function replyColour(
+  worded: WordedSheet,
+  offered: readonly Offered[],
+  { words }: PageContext,
+): ReplyColour {
   const { sheet } = worded;
   const text = words.pages.answers.reply;
   const lines = offered.flatMap(({ path, name }): [string, string][] => {
     if (path === LIGHTFASTNESS) return [[path, rulingText(sheet.permanence.label, words)]];
     if (!worded.has(path)) return [];
     const { row, figure } = worded.leaf(path);
-    return [[path, isKnown(figure) ? text.line(name, figureText(row, figure, words), standingWords(worded, path, words)) : text.notStated(name)]];
+    return [
+      [
+        path,
+        isKnown(figure)
+          ? text.line(name, figureText(row, figure, words), standingWords(worded, path, words))
+          : text.notStated(name),
+      ],
+    ];
   });
   const caution = cautionOf(worded, words);
-  return { slug: sheet.slug, name: sheet.name, lines: Object.fromEntries(lines), ...(caution === undefined ? {} : { caution }) };
+  return {
+    slug: sheet.slug,
+    name: sheet.name,
+    lines: Object.fromEntries(lines),
+    ...(caution === undefined ? {} : { caution }),
+  };
 }
 
 function standingWords(worded: WordedSheet, path: string, words: PageContext["words"]): string {
@@ -64,10 +110,28 @@ function standingWords(worded: WordedSheet, path: string, words: PageContext["wo
 }
 
 /** A label in full, never fewer of its elements; and what nobody has classified. */
-function cautionOf({ sheet: { name, cautions } }: WordedSheet, words: PageContext["words"]): string | undefined {
+function cautionOf(
+  { sheet: { name, cautions } }: WordedSheet,
+  words: PageContext["words"],
+): string | undefined {
   const { signalWord, hazardStatements, supplemental, sensitisers, unknown } = cautions;
-  const statements = [...hazardStatements, ...supplemental].map((code) => `${code} ${statementText(code, words.language, sensitisers).replace(/(?<![.!?])$/, ".")}`);
-  const label = signalWord === null && statements.length === 0 ? [] : [words.pages.answers.reply.caution(name, signalWord === null ? "" : `${words.signalWords[signalWord]}.`, statements)];
-  const lines = [...label, ...(unknown.length === 0 ? [] : [words.pages.handling.unknown(unknown)])];
+  const statements = [...hazardStatements, ...supplemental].map(
+    (code) =>
+      `${code} ${statementText(code, words.language, sensitisers).replace(/(?<![.!?])$/, ".")}`,
+  );
+  const label =
+    signalWord === null && statements.length === 0
+      ? []
+      : [
+          words.pages.answers.reply.caution(
+            name,
+            signalWord === null ? "" : `${words.signalWords[signalWord]}.`,
+            statements,
+          ),
+        ];
+  const lines = [
+    ...label,
+    ...(unknown.length === 0 ? [] : [words.pages.handling.unknown(unknown)]),
+  ];
   return lines.length === 0 ? undefined : lines.join("\n");
 }

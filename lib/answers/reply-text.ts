@@ -31,7 +31,10 @@ export interface ReplyChoice {
 }
 
 /** A reply as plain text: thanks, the question, the short answer, figures by colour, cautions, where to read on. */
-export function replyText(material: ReplyMaterial, { question, colours, figures }: ReplyChoice): string {
+export function replyText(
+  material: ReplyMaterial,
+  { question, colours, figures }: ReplyChoice,
+): string {
   const chosen = material.colours.filter(({ slug }) => colours.includes(slug));
   const lists = chosen.flatMap(({ name, lines }) => {
     const own = figures.flatMap((path) => lines[path] ?? []);

@@ -18,18 +18,38 @@ export interface ReplyQuestion {
 }
 
 /** A stock reply as text, and what a composer needs to make another of the same. */
-export function replyView({ question, short, colours, figures, path, heading }: ReplyQuestion, context: PageContext): ReplyView {
+export function replyView(
+  { question, short, colours, figures, path, heading }: ReplyQuestion,
+  context: PageContext,
+): ReplyView {
   const text = context.words.pages.answers.reply;
   const { material, offered } = replyMaterial(colours, figures, short, path, context);
   const chosen = offered.filter((one) => figures.includes(one.path));
-  const stock = replyText(material, { question, colours: colours.map(({ sheet }) => sheet.slug), figures: chosen.map((one) => one.path) });
+  const stock = replyText(material, {
+    question,
+    colours: colours.map(({ sheet }) => sheet.slug),
+    figures: chosen.map((one) => one.path),
+  });
   return {
-    heading, lead: text.lead, text: stock, textLabel: text.text, rows: rowsOf(stock),
-    copy: text.copy, copied: text.copied, notCopied: text.notCopied,
-    question, questionLabel: text.question, coloursLabel: text.colours, figuresLabel: text.figures,
+    heading,
+    lead: text.lead,
+    text: stock,
+    textLabel: text.text,
+    rows: rowsOf(stock),
+    copy: text.copy,
+    copied: text.copied,
+    notCopied: text.notCopied,
+    question,
+    questionLabel: text.question,
+    coloursLabel: text.colours,
+    figuresLabel: text.figures,
     material: JSON.stringify(material),
     colours: colours.map(({ sheet }) => ({ value: sheet.slug, text: sheet.name, chosen: true })),
-    figures: offered.map((one) => ({ value: one.path, text: one.name, chosen: chosen.includes(one) })),
+    figures: offered.map((one) => ({
+      value: one.path,
+      text: one.name,
+      chosen: chosen.includes(one),
+    })),
   };
 }
 
@@ -37,17 +57,31 @@ export function replyView({ question, short, colours, figures, path, heading }: 
 const ROW = 100;
 
 function rowsOf(text: string): number {
-  return text.split("\n").reduce((rows, line) => rows + Math.max(1, Math.ceil(line.length / ROW)), 0);
+  return text
+    .split("\n")
+    .reduce((rows, line) => rows + Math.max(1, Math.ceil(line.length / ROW)), 0);
 }
 
 /** The stock reply of a sheet: its one sentence and the figures of its first screen. */
 export function sheetReply(worded: WordedSheet, context: PageContext): ReplyView {
   const { sheet } = worded;
   const { words } = context;
-  const stated = ["drying.touchDryDays", "oil.oilIndexGPer100g", "optics.opacityClass", "notations.masstone.munsell.text", ...sheet.tints.map(({ white }) => `tints.${white.slug}.atL.50.b`)]
-    .filter((path) => worded.has(path) && isKnown(worded.leaf(path).figure));
-  return replyView({
-    question: words.pages.answers.reply.sheetQuestion(sheet.name), short: oneSentence(sheet, context), colours: [worded], figures: [...stated, LIGHTFASTNESS],
-    path: `colours/${sheet.slug}/index.html`, heading: words.pages.sections.reply,
-  }, context);
+  const stated = [
+    "drying.touchDryDays",
+    "oil.oilIndexGPer100g",
+    "optics.opacityClass",
+    "notations.masstone.munsell.text",
+    ...sheet.tints.map(({ white }) => `tints.${white.slug}.atL.50.b`),
+  ].filter((path) => worded.has(path) && isKnown(worded.leaf(path).figure));
+  return replyView(
+    {
+      question: words.pages.answers.reply.sheetQuestion(sheet.name),
+      short: oneSentence(sheet, context),
+      colours: [worded],
+      figures: [...stated, LIGHTFASTNESS],
+      path: `colours/${sheet.slug}/index.html`,
+      heading: words.pages.sections.reply,
+    },
+    context,
+  );
 }

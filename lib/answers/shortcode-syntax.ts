@@ -25,14 +25,23 @@ export function shortcodeEnd(text: string, start: number): number {
 export function shortcodeCall(raw: string): ShortcodeCall | SyntaxFault {
   const inside = raw.slice(OPEN.length, -CLOSE.length).trim();
   const named = /^[a-z]+/.exec(inside);
-  if (named === null) return { actual: inside.slice(0, 40) || "nothing", expected: "the name of a shortcode first" };
+  if (named === null)
+    return { actual: inside.slice(0, 40) || "nothing", expected: "the name of a shortcode first" };
   const args = new Map<string, string>();
   let rest = inside.slice(named[0].length);
   while (rest.trim() !== "") {
     const match = ARGUMENT.exec(rest);
-    if (match === null) return { actual: rest.trim().slice(0, 40), expected: 'values such as `white=titanium-white` or `colours="bone-black, lamp-black"`' };
+    if (match === null)
+      return {
+        actual: rest.trim().slice(0, 40),
+        expected: 'values such as `white=titanium-white` or `colours="bone-black, lamp-black"`',
+      };
     const key = match[1] ?? "";
-    if (args.has(key)) return { actual: key === "" ? match[0].trim() : key, expected: key === "" ? "one value without a name" : "each value once" };
+    if (args.has(key))
+      return {
+        actual: key === "" ? match[0].trim() : key,
+        expected: key === "" ? "one value without a name" : "each value once",
+      };
     args.set(key, (match[2] ?? match[3] ?? "").trim());
     rest = rest.slice(match[0].length);
   }
@@ -43,5 +52,8 @@ const ARGUMENT = /^\s+(?:([a-z]+)=)?(?:"([^"]*)"|([^\s"=]+))(?=\s|$)/;
 
 /** The members of a list by commas. */
 export function listed(value: string): string[] {
-  return value.split(",").map((member) => member.trim()).filter((member) => member !== "");
+  return value
+    .split(",")
+    .map((member) => member.trim())
+    .filter((member) => member !== "");
 }

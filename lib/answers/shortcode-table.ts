@@ -6,4 +6,17 @@ import { LADDER, SWATCHES, TRAIL } from "./picture-shortcodes.ts";
 import type { Shortcode } from "./shortcode.ts";
 
 /** Every shortcode that an answer can use; the README's table is held against it. */
-export const SHORTCODES: readonly Shortcode[] = [FIGURE, COLOUR, ANSWER, TABLE, SWATCHES, LADDER, TRAIL, BLACKS, SCATTERING, THEORY, FOLD, END_FOLD];
+export const SHORTCODES: readonly Shortcode[] = [
+  FIGURE,
+  COLOUR,
+  ANSWER,
+  TABLE,
+  SWATCHES,
+  LADDER,
+  TRAIL,
+  BLACKS,
+  SCATTERING,
+  THEORY,
+  FOLD,
+  END_FOLD,
+];

@@ -5,7 +5,8 @@ import type { WordedSheet } from "../present/worded-sheet.ts";
 import type { EqualLightness } from "../sheet/sheet.ts";
 
 /** What the value of an argument must be. `figures` are paths without the colour: `oil.oilIndexGPer100g`. */
-export type ArgKind = "figure" | "figures" | "colour" | "colours" | "white" | "level" | "answer" | "text";
+export type ArgKind =
+  "figure" | "figures" | "colour" | "colours" | "white" | "level" | "answer" | "text";
 
 export interface ArgRule {
   /** "" for the value without a name. */
@@ -50,7 +51,13 @@ export interface InlinePiece {
   readonly href?: string;
 }
 
-export type BlockPiece = { readonly table: TableView } | { readonly picture: PictureView } | { readonly list: ListView; readonly note: string } | { readonly pictures: readonly PictureView[] } | { readonly fold: string } | { readonly endsFold: true };
+export type BlockPiece =
+  | { readonly table: TableView }
+  | { readonly picture: PictureView }
+  | { readonly list: ListView; readonly note: string }
+  | { readonly pictures: readonly PictureView[] }
+  | { readonly fold: string }
+  | { readonly endsFold: true };
 
 /** One shortcode: another is another row of lib/answers/shortcode-table.ts. `does` stands in the README. */
 export type Shortcode = {
@@ -58,6 +65,12 @@ export type Shortcode = {
   readonly does: string;
   readonly args: readonly ArgRule[];
 } & (
-  | { readonly place: "in a sentence"; readonly render: (args: Args, room: ShortcodeRoom) => InlinePiece | undefined }
-  | { readonly place: "on a line of its own"; readonly render: (args: Args, room: ShortcodeRoom) => BlockPiece | undefined }
+  | {
+      readonly place: "in a sentence";
+      readonly render: (args: Args, room: ShortcodeRoom) => InlinePiece | undefined;
+    }
+  | {
+      readonly place: "on a line of its own";
+      readonly render: (args: Args, room: ShortcodeRoom) => BlockPiece | undefined;
+    }
 );

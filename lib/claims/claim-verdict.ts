@@ -28,31 +28,73 @@ function figureVerdict(claim: FigureClaim, index: FigureIndex): Verdict {
     figures.push(found);
     const { figure } = found.leaf;
     if (isKnown(figure)) return figure;
-    if (!("is" in claim && claim.is === "not stated")) faults.push({ rule: "claims/not-stated", key, subject: path, actual: "not stated", expected: "a figure that is stated", hint: figure.reason });
+    if (!("is" in claim && claim.is === "not stated"))
+      faults.push({
+        rule: "claims/not-stated",
+        key,
+        subject: path,
+        actual: "not stated",
+        expected: "a figure that is stated",
+        hint: figure.reason,
+      });
     return undefined;
   }
 
   function compared(path: string, key: string): Compared | undefined {
     const figure = known(path, key);
     const value = figure === undefined ? undefined : quantityOf(figure);
-    if (figure !== undefined && value === undefined) faults.push({ rule: "claims/kind", key, subject: path, actual: plainText(figure.value), expected: "a figure that is a number" });
+    if (figure !== undefined && value === undefined)
+      faults.push({
+        rule: "claims/kind",
+        key,
+        subject: path,
+        actual: plainText(figure.value),
+        expected: "a figure that is a number",
+      });
     return value === undefined ? undefined : { path, value };
   }
 
   if ("is" in claim) {
     const figure = known(claim.figure, "figure");
-    if (figure !== undefined && String(figure.value) !== claim.is) faults.push({ rule: "claims/word", key: "is", subject: claim.figure, actual: plainText(figure.value), expected: claim.is });
+    if (figure !== undefined && String(figure.value) !== claim.is)
+      faults.push({
+        rule: "claims/word",
+        key: "is",
+        subject: claim.figure,
+        actual: plainText(figure.value),
+        expected: claim.is,
+      });
   } else {
     const own = compared(claim.figure, "figure");
     if ("lowestOf" in claim || "highestOf" in claim) {
-      const [side, rivals] = "lowestOf" in claim ? ["lowestOf", claim.lowestOf] as const : ["highestOf", claim.highestOf] as const;
-      const against = own === undefined ? [] : rivalPaths(claim.figure, rivals, index).flatMap((path) => compared(path, side) ?? []);
-      if (own !== undefined && against.length === 0) faults.push({ rule: "claims/rank", key: side, subject: "rivals", actual: "none", expected: `a colour beside ${pathParts(claim.figure).colour} that has the figure` });
-      if (own !== undefined) faults.push(...optional(rankFault(side, claim.figure, own.value, against, claim.by)));
+      const [side, rivals] =
+        "lowestOf" in claim
+          ? (["lowestOf", claim.lowestOf] as const)
+          : (["highestOf", claim.highestOf] as const);
+      const against =
+        own === undefined
+          ? []
+          : rivalPaths(claim.figure, rivals, index).flatMap((path) => compared(path, side) ?? []);
+      if (own !== undefined && against.length === 0)
+        faults.push({
+          rule: "claims/rank",
+          key: side,
+          subject: "rivals",
+          actual: "none",
+          expected: `a colour beside ${pathParts(claim.figure).colour} that has the figure`,
+        });
+      if (own !== undefined)
+        faults.push(...optional(rankFault(side, claim.figure, own.value, against, claim.by)));
     } else {
-      const [key, wanted] = "below" in claim ? ["below", claim.below] as const : "above" in claim ? ["above", claim.above] as const : ["between", undefined] as const;
+      const [key, wanted] =
+        "below" in claim
+          ? (["below", claim.below] as const)
+          : "above" in claim
+            ? (["above", claim.above] as const)
+            : (["between", undefined] as const);
       const other = typeof wanted === "string" ? compared(wanted, key) : undefined;
-      if (own !== undefined && (typeof wanted !== "string" || other !== undefined)) faults.push(...optional(comparisonFault(claim, own, other)));
+      if (own !== undefined && (typeof wanted !== "string" || other !== undefined))
+        faults.push(...optional(comparisonFault(claim, own, other)));
     }
   }
   faults.push(...standingFaults(claim, figures));
@@ -60,23 +102,46 @@ function figureVerdict(claim: FigureClaim, index: FigureIndex): Verdict {
 }
 
 /** Of a family those alone that have the figure; of named colours all of them, so that one without it is told. */
-function rivalPaths(path: string, rivals: Family | readonly string[], { sheets, figure: at }: FigureIndex): string[] {
+function rivalPaths(
+  path: string,
+  rivals: Family | readonly string[],
+  { sheets, figure: at }: FigureIndex,
+): string[] {
   const { colour, figure } = pathParts(path);
-  if (typeof rivals !== "string") return rivals.filter((slug) => slug !== colour).map((slug) => `${slug}.${figure}`);
-  return sheets.filter(({ slug, family }) => family === rivals && slug !== colour).map(({ slug }) => `${slug}.${figure}`).filter((other) => {
-    const found = at(other);
-    return "leaf" in found && isKnown(found.leaf.figure);
-  });
+  if (typeof rivals !== "string")
+    return rivals.filter((slug) => slug !== colour).map((slug) => `${slug}.${figure}`);
+  return sheets
+    .filter(({ slug, family }) => family === rivals && slug !== colour)
+    .map(({ slug }) => `${slug}.${figure}`)
+    .filter((other) => {
+      const found = at(other);
+      return "leaf" in found && isKnown(found.leaf.figure);
+    });
 }
 
 /** A figure whose root is weaker than the prose can bear. */
-function standingFaults({ standing: needed, figure: own }: FigureClaim, figures: readonly RangeFigure[]): ClaimFault[] {
+function standingFaults(
+  { standing: needed, figure: own }: FigureClaim,
+  figures: readonly RangeFigure[],
+): ClaimFault[] {
   if (needed === undefined) return [];
   return figures.flatMap(({ sheet, leaf: { path, figure } }): ClaimFault[] => {
     if (!isKnown(figure) || weakestRoot([figure.restsOn, needed]) === needed) return [];
     const subject = `standing of ${sheet.slug}.${path}`;
-    const actual = figure.standing === figure.restsOn ? figure.standing : `${figure.standing}, rests on a figure that is ${figure.restsOn}`;
-    return [{ rule: "claims/standing", key: "standing", subject, actual, expected: needed === "measured" ? "measured to the root" : `${needed} or better`, ...(`${sheet.slug}.${path}` === own ? {} : { hint: `compared with ${own}` }) }];
+    const actual =
+      figure.standing === figure.restsOn
+        ? figure.standing
+        : `${figure.standing}, rests on a figure that is ${figure.restsOn}`;
+    return [
+      {
+        rule: "claims/standing",
+        key: "standing",
+        subject,
+        actual,
+        expected: needed === "measured" ? "measured to the root" : `${needed} or better`,
+        ...(`${sheet.slug}.${path}` === own ? {} : { hint: `compared with ${own}` }),
+      },
+    ];
   });
 }
 
@@ -85,7 +150,12 @@ function factVerdict(claim: FactClaim, index: FigureIndex): Verdict {
   const sheet = index.sheet(colour);
   if (sheet === undefined) {
     const found = index.figure(claim.fact);
-    return { claim, figures: [], colours: [], faults: "lost" in found ? [lostFault(claim.fact, "fact", found)] : [] };
+    return {
+      claim,
+      figures: [],
+      colours: [],
+      faults: "lost" in found ? [lostFault(claim.fact, "fact", found)] : [],
+    };
   }
   const at = factAt(sheet, path);
   const fault = "lost" in at ? lostFault(claim.fact, "fact", at) : factFault(claim, at.fact);
@@ -93,21 +163,73 @@ function factVerdict(claim: FactClaim, index: FigureIndex): Verdict {
 }
 
 function factFault(claim: FactClaim, fact: unknown): ClaimFault | undefined {
-  const list = Array.isArray(fact) ? fact as readonly string[] : undefined;
-  const printed = list === undefined ? fact === null ? "nothing" : plainText(fact) : list.length === 0 ? "none" : list.join(", ");
-  const fault = (key: string, actual: string, expected: string): ClaimFault => ({ rule: "claims/fact", key, subject: claim.fact, actual, expected });
-  if ("is" in claim) return list === undefined && fact === claim.is ? undefined : fault("is", printed, claim.is === null ? "nothing" : String(claim.is));
-  if ("count" in claim) return list?.length === claim.count ? undefined : fault("count", list === undefined ? printed : `${list.length}: ${printed}`, String(claim.count));
-  if ("includes" in claim) return list?.includes(claim.includes) === true ? undefined : fault("includes", printed, `${claim.includes} among them`);
-  return list?.includes(claim.lacks) === false ? undefined : fault("lacks", printed, `no ${claim.lacks} among them`);
+  const list = Array.isArray(fact) ? (fact as readonly string[]) : undefined;
+  const printed =
+    list === undefined
+      ? fact === null
+        ? "nothing"
+        : plainText(fact)
+      : list.length === 0
+        ? "none"
+        : list.join(", ");
+  const fault = (key: string, actual: string, expected: string): ClaimFault => ({
+    rule: "claims/fact",
+    key,
+    subject: claim.fact,
+    actual,
+    expected,
+  });
+  if ("is" in claim)
+    return list === undefined && fact === claim.is
+      ? undefined
+      : fault("is", printed, claim.is === null ? "nothing" : String(claim.is));
+  if ("count" in claim)
+    return list?.length === claim.count
+      ? undefined
+      : fault(
+          "count",
+          list === undefined ? printed : `${list.length}: ${printed}`,
+          String(claim.count),
+        );
+  if ("includes" in claim)
+    return list?.includes(claim.includes) === true
+      ? undefined
+      : fault("includes", printed, `${claim.includes} among them`);
+  return list?.includes(claim.lacks) === false
+    ? undefined
+    : fault("lacks", printed, `no ${claim.lacks} among them`);
 }
 
 function lostFault(path: string, key: string, { lost, nearest }: LostPath): ClaimFault {
   const hint = nearest === undefined ? {} : { hint: `nearest \`${nearest}\`` };
   switch (lost) {
-    case "colour": return { rule: "claims/unknown-colour", key, subject: "colour", actual: pathParts(path).colour, expected: "the slug of a colour", ...hint };
-    case "member": return { rule: "claims/absent-figure", key, subject: "figure", actual: path, expected: `a figure that the sheet of ${pathParts(path).colour} has`, ...hint };
-    case "figure": return { rule: "claims/unknown-figure", key, subject: "figure", actual: path, expected: "a figure path, as in the evidence of sheet.json", ...hint };
+    case "colour":
+      return {
+        rule: "claims/unknown-colour",
+        key,
+        subject: "colour",
+        actual: pathParts(path).colour,
+        expected: "the slug of a colour",
+        ...hint,
+      };
+    case "member":
+      return {
+        rule: "claims/absent-figure",
+        key,
+        subject: "figure",
+        actual: path,
+        expected: `a figure that the sheet of ${pathParts(path).colour} has`,
+        ...hint,
+      };
+    case "figure":
+      return {
+        rule: "claims/unknown-figure",
+        key,
+        subject: "figure",
+        actual: path,
+        expected: "a figure path, as in the evidence of sheet.json",
+        ...hint,
+      };
   }
 }
 

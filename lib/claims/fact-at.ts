@@ -23,8 +23,12 @@ export function factAt(sheet: Sheet, path: string): { readonly fact: Fact } | Lo
   }
   if (isFigure(node)) return { lost: "figure", nearest: "a claim with the key `figure`" };
   if (node === undefined || node === null) return { fact: null };
-  if (Array.isArray(node)) return { fact: node.map((member, i) => (typeof member === "string" ? member : nameOf(member, i))) };
-  if (typeof node === "string" || typeof node === "number" || typeof node === "boolean") return { fact: node };
+  if (Array.isArray(node))
+    return {
+      fact: node.map((member, i) => (typeof member === "string" ? member : nameOf(member, i))),
+    };
+  if (typeof node === "string" || typeof node === "number" || typeof node === "boolean")
+    return { fact: node };
   const nearest = nearestWord("", membersOf(node).keys());
   return { lost: "figure", ...(nearest === undefined ? {} : { nearest }) };
 }
@@ -36,7 +40,14 @@ function membersOf(node: unknown): ReadonlyMap<string, unknown> {
 
 /** A market goes with what its act does, since one market has several acts: "EU: forbidden unless". */
 function nameOf(member: unknown, index: number): string {
-  const { market, effect, operation, statement } = (typeof member === "object" && member !== null ? member : {}) as Readonly<Record<string, unknown>>;
-  if (typeof market === "string") return typeof effect === "string" ? `${market}: ${effect}` : market;
-  return typeof operation === "string" ? operation : typeof statement === "string" ? statement : memberName(member, index);
+  const { market, effect, operation, statement } = (
+    typeof member === "object" && member !== null ? member : {}
+  ) as Readonly<Record<string, unknown>>;
+  if (typeof market === "string")
+    return typeof effect === "string" ? `${market}: ${effect}` : market;
+  return typeof operation === "string"
+    ? operation
+    : typeof statement === "string"
+      ? statement
+      : memberName(member, index);
 }

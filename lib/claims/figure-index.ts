@@ -25,7 +25,12 @@ export interface FigureIndex {
 }
 
 export function figureIndex(sheets: readonly Sheet[]): FigureIndex {
-  const bySlug = new Map(sheets.map((sheet) => [sheet.slug, { sheet, byPath: new Map(leaves(sheet).map((leaf) => [leaf.path, leaf])) }]));
+  const bySlug = new Map(
+    sheets.map((sheet) => [
+      sheet.slug,
+      { sheet, byPath: new Map(leaves(sheet).map((leaf) => [leaf.path, leaf])) },
+    ]),
+  );
   return {
     sheets,
     sheet: (slug) => bySlug.get(slug)?.sheet,
@@ -37,7 +42,10 @@ export function figureIndex(sheets: readonly Sheet[]): FigureIndex {
       const leaf = entry.byPath.get(figure);
       if (leaf !== undefined) return { sheet: entry.sheet, leaf };
       const near = nearestWord(figure, entry.byPath.keys());
-      return lost(isPattern(figure) ? "member" : "figure", near === undefined ? undefined : `${colour}.${near}`);
+      return lost(
+        isPattern(figure) ? "member" : "figure",
+        near === undefined ? undefined : `${colour}.${near}`,
+      );
     },
   };
 }
@@ -45,7 +53,9 @@ export function figureIndex(sheets: readonly Sheet[]): FigureIndex {
 /** `lamp-black` and `oil.oilIndexGPer100g` of `lamp-black.oil.oilIndexGPer100g`. */
 export function pathParts(path: string): { readonly colour: string; readonly figure: string } {
   const dot = path.indexOf(".");
-  return dot < 0 ? { colour: path, figure: "" } : { colour: path.slice(0, dot), figure: path.slice(dot + 1) };
+  return dot < 0
+    ? { colour: path, figure: "" }
+    : { colour: path.slice(0, dot), figure: path.slice(dot + 1) };
 }
 
 function lost(what: LostPath["lost"], nearest: string | undefined): LostPath {
@@ -57,4 +67,6 @@ function isPattern(figure: string): boolean {
   return PATTERNS.some((pattern) => pattern.test(figure));
 }
 
-const PATTERNS = FIGURE_TABLE.map(({ pattern }) => new RegExp(`^${pattern.replaceAll(".", "\\.").replaceAll("*", "[^.]+")}$`));
+const PATTERNS = FIGURE_TABLE.map(
+  ({ pattern }) => new RegExp(`^${pattern.replaceAll(".", "\\.").replaceAll("*", "[^.]+")}$`),
+);

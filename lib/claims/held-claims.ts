@@ -21,12 +21,20 @@ export interface HeldAnswer {
   readonly claims: readonly HeldClaim[];
 }
 
-export function heldAnswer(answer: Answer, index: FigureIndex, rootsOf: RootsOf, records: Records): HeldAnswer {
+export function heldAnswer(
+  answer: Answer,
+  index: FigureIndex,
+  rootsOf: RootsOf,
+  records: Records,
+): HeldAnswer {
   return {
     answer,
     claims: (answer.record.claims ?? []).map((claim) => {
       const verdict = claimVerdict(claim, index);
-      const paths = "fact" in claim ? [claim.fact] : verdict.figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
+      const paths =
+        "fact" in claim
+          ? [claim.fact]
+          : verdict.figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
       const roots = distinct(paths.flatMap((path) => rootsOf(path)));
       const newest = newestRoot(roots, records);
       return { ...verdict, paths, roots, ...(newest === undefined ? {} : { newest }) };
@@ -36,12 +44,30 @@ export function heldAnswer(answer: Answer, index: FigureIndex, rootsOf: RootsOf,
 
 /** Every claim that does not hold, at its line, with the newest record that it rests on: there something has changed. */
 export function claimDiagnostics({ answer, claims }: HeldAnswer): Diagnostic[] {
-  return claims.flatMap(({ faults, newest }, i) => faults.map(({ rule, key, subject, actual, expected, hint }): Diagnostic => {
-    const told = hint ?? (newest === undefined ? undefined : `newest record that it rests on: ${newest.root.kind} \`${newest.root.slug}\`, ${newest.date}`);
-    return { severity: "error", rule, place: answer.place(["claims", i, key]), subject, actual, expected, ...(told === undefined ? {} : { hint: told }) };
-  }));
+  return claims.flatMap(({ faults, newest }, i) =>
+    faults.map(({ rule, key, subject, actual, expected, hint }): Diagnostic => {
+      const told =
+        hint ??
+        (newest === undefined
+          ? undefined
+          : `newest record that it rests on: ${newest.root.kind} \`${newest.root.slug}\`, ${newest.date}`);
+      return {
+        severity: "error",
+        rule,
+        place: answer.place(["claims", i, key]),
+        subject,
+        actual,
+        expected,
+        ...(told === undefined ? {} : { hint: told }),
+      };
+    }),
+  );
 }
 
 function distinct(roots: readonly RecordRoot[]): RecordRoot[] {
-  return [...new Map(roots.map((root) => [`${root.kind}/${root.slug}/${root.field ?? ""}`, root])).values()];
+  return [
+    ...new Map(
+      roots.map((root) => [`${root.kind}/${root.slug}/${root.field ?? ""}`, root]),
+    ).values(),
+  ];
 }

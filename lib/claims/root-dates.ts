@@ -10,19 +10,24 @@ export interface DatedRoot {
 
 /** The newest of the records that something rests on; of a colour's record, by the dates of the keys that count. Undefined where none is dated. */
 export function newestRoot(roots: readonly RecordRoot[], records: Records): DatedRoot | undefined {
-  return roots.flatMap((root): DatedRoot[] => {
-    const date = rootDate(root, records);
-    return date === undefined ? [] : [{ root, date }];
-  }).sort((one, other) => (one.date > other.date ? -1 : one.date < other.date ? 1 : 0))[0];
+  return roots
+    .flatMap((root): DatedRoot[] => {
+      const date = rootDate(root, records);
+      return date === undefined ? [] : [{ root, date }];
+    })
+    .sort((one, other) => (one.date > other.date ? -1 : one.date < other.date ? 1 : 0))[0];
 }
 
-function rootDate({ kind, slug, field }: RecordRoot, { colours, pigments, vehicles }: Records): string | undefined {
+function rootDate(
+  { kind, slug, field }: RecordRoot,
+  { colours, pigments, vehicles }: Records,
+): string | undefined {
   if (kind === "pigment") return newestDate(pigments.get(slug)?.record);
   if (kind === "vehicle") return newestDate(vehicles.get(slug)?.record);
   if (kind !== "colour") return undefined;
   const record = colours.get(slug)?.record;
   // A part of the record without a date of its own is as old as the record.
-  return field === undefined ? record?.date : newestDate(record?.[field]) ?? record?.date;
+  return field === undefined ? record?.date : (newestDate(record?.[field]) ?? record?.date);
 }
 
 function newestDate(value: unknown): string | undefined {

@@ -38,10 +38,30 @@ export function recordsNamed(slug: string, records: Records): UsedRecord[] {
 }
 
 /** Everything that a sheet may rest on, by kind and file name. */
-export function namedRecords({ colours, pigments, vehicles, sources, workshop }: Records): UsedRecord[] {
-  const forms = [...colours.values()].flatMap(({ record }) => [record.masstone, ...(record.tints ?? []), ...(record.films ?? [])]);
-  const read = new Set([...forms, workshop.grounds?.black, workshop.grounds?.white].flatMap((form) => (form !== undefined && "reading" in form ? [readingStem(form.reading)] : [])));
-  const rooms = [["colour", colours.keys()], ["pigment", pigments.keys()], ["vehicle", vehicles.keys()], ["reading", read], ["source", sources.keys()]] as const;
+export function namedRecords({
+  colours,
+  pigments,
+  vehicles,
+  sources,
+  workshop,
+}: Records): UsedRecord[] {
+  const forms = [...colours.values()].flatMap(({ record }) => [
+    record.masstone,
+    ...(record.tints ?? []),
+    ...(record.films ?? []),
+  ]);
+  const read = new Set(
+    [...forms, workshop.grounds?.black, workshop.grounds?.white].flatMap((form) =>
+      form !== undefined && "reading" in form ? [readingStem(form.reading)] : [],
+    ),
+  );
+  const rooms = [
+    ["colour", colours.keys()],
+    ["pigment", pigments.keys()],
+    ["vehicle", vehicles.keys()],
+    ["reading", read],
+    ["source", sources.keys()],
+  ] as const;
   return rooms.flatMap(([kind, slugs]) => [...slugs].map((slug) => ({ kind, slug })));
 }
 
@@ -51,18 +71,29 @@ export interface ShownAnswer extends HeldAnswer {
 }
 
 /** Every colour, answer, claim and card that rests on a record. */
-export function usesOf(record: UsedRecord, sheets: readonly Sheet[], answers: readonly ShownAnswer[], rootsOf: RootsOf): Uses {
+export function usesOf(
+  record: UsedRecord,
+  sheets: readonly Sheet[],
+  answers: readonly ShownAnswer[],
+  rootsOf: RootsOf,
+): Uses {
   const rests = restsOn(record, sheets, rootsOf);
   const colours = sheets.flatMap((sheet): ColourUse[] => {
     const sections = sectionsOn(sheet, rests);
     if (sections.length === 0) return [];
-    return [{
-      slug: sheet.slug, name: sheet.name, sections, isMixture: sheet.pigments.length > 1,
-      hasCard: marketsWithoutOffer(sheet.cautions).length === 0,
-    }];
+    return [
+      {
+        slug: sheet.slug,
+        name: sheet.name,
+        sections,
+        isMixture: sheet.pigments.length > 1,
+        hasCard: marketsWithoutOffer(sheet.cautions).length === 0,
+      },
+    ];
   });
   return {
-    record, colours,
+    record,
+    colours,
     answers: answers.flatMap(({ answer: { slug }, claims, shown }) => {
       const resting = claims.flatMap((held, i) => (held.paths.some(rests) ? [i + 1] : []));
       return resting.length > 0 || shown.some(rests) ? [{ slug, claims: resting }] : [];
@@ -71,17 +102,38 @@ export function usesOf(record: UsedRecord, sheets: readonly Sheet[], answers: re
 }
 
 /** By what a path rests on; and with another pigment, oil or drier all of a paint that is made from it is to be read again. */
-function restsOn(record: UsedRecord, sheets: readonly Sheet[], rootsOf: RootsOf): (path: string) => boolean {
-  const made = new Set(sheets.filter((sheet) => ingredientsOf(sheet, record.kind).includes(record.slug)).map(({ slug }) => slug));
-  return (path) => made.has(pathParts(path).colour) || rootsOf(path).some(({ kind, slug }) => kind === record.kind && slug === record.slug);
+function restsOn(
+  record: UsedRecord,
+  sheets: readonly Sheet[],
+  rootsOf: RootsOf,
+): (path: string) => boolean {
+  const made = new Set(
+    sheets
+      .filter((sheet) => ingredientsOf(sheet, record.kind).includes(record.slug))
+      .map(({ slug }) => slug),
+  );
+  return (path) =>
+    made.has(pathParts(path).colour) ||
+    rootsOf(path).some(({ kind, slug }) => kind === record.kind && slug === record.slug);
 }
 
-function ingredientsOf({ pigments, vehicle, additions }: Sheet, kind: UsedRecord["kind"]): string[] {
+function ingredientsOf(
+  { pigments, vehicle, additions }: Sheet,
+  kind: UsedRecord["kind"],
+): string[] {
   if (kind === "pigment") return pigments.map(({ slug }) => slug);
-  return kind === "vehicle" ? [...(vehicle === undefined ? [] : [vehicle.slug]), ...additions.map(({ slug }) => slug)] : [];
+  return kind === "vehicle"
+    ? [...(vehicle === undefined ? [] : [vehicle.slug]), ...additions.map(({ slug }) => slug)]
+    : [];
 }
 
 function sectionsOn(sheet: Sheet, rests: (path: string) => boolean): string[] {
   const paths = [...leaves(sheet).map(({ path }) => path), "cautions.hazardStatements"];
-  return [...new Set(paths.filter((path) => rests(`${sheet.slug}.${path}`)).map((path) => path.split(".")[0] ?? path))];
+  return [
+    ...new Set(
+      paths
+        .filter((path) => rests(`${sheet.slug}.${path}`))
+        .map((path) => path.split(".")[0] ?? path),
+    ),
+  ];
 }

@@ -27,10 +27,15 @@ const CAT16_INVERSE: readonly Triple[] = [
  */
 export function adaptedXyz(xyz: Xyz, from: LabViewing, to: LabViewing): Xyz {
   requireFinite("tristimulus value", [xyz.X, xyz.Y, xyz.Z]);
-  const [given, source, target] = [xyz, WHITE_POINTS[from], WHITE_POINTS[to]].map(({ X, Y, Z }) => product(CAT16, [X, Y, Z]));
-  if (given === undefined || source === undefined || target === undefined) throw new Error("Unexpected count of responses");
+  const [given, source, target] = [xyz, WHITE_POINTS[from], WHITE_POINTS[to]].map(({ X, Y, Z }) =>
+    product(CAT16, [X, Y, Z]),
+  );
+  if (given === undefined || source === undefined || target === undefined)
+    throw new Error("Unexpected count of responses");
   const [X, Y, Z] = product(CAT16_INVERSE, [
-    (given[0] * target[0]) / source[0], (given[1] * target[1]) / source[1], (given[2] * target[2]) / source[2],
+    (given[0] * target[0]) / source[0],
+    (given[1] * target[1]) / source[1],
+    (given[2] * target[2]) / source[2],
   ]);
   return { X, Y, Z };
 }

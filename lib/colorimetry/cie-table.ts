@@ -21,7 +21,11 @@ const ILLUMINANT_COLUMNS = { A: 1, C: 2, D50: 3, D65: 4 } as const;
 type Illuminant = keyof typeof ILLUMINANT_COLUMNS;
 
 const PARTS: Readonly<Record<Viewing, readonly [Illuminant, 2 | 10]>> = {
-  "C/2": ["C", 2], "D65/2": ["D65", 2], "D65/10": ["D65", 10], "D50/2": ["D50", 2], "A/10": ["A", 10],
+  "C/2": ["C", 2],
+  "D65/2": ["D65", 2],
+  "D65/10": ["D65", 10],
+  "D50/2": ["D50", 2],
+  "A/10": ["A", 10],
 };
 
 /**
@@ -32,16 +36,29 @@ const PARTS: Readonly<Record<Viewing, readonly [Illuminant, 2 | 10]>> = {
  */
 export function cieTable(viewing: Viewing): CieTable {
   const [illuminant, observer] = PARTS[viewing];
-  const [x, y, z] = OBSERVER_COLUMNS[observer].map((column) => naturalSpline(360, 10, STANDARD_OBSERVERS.map((row) => row[column])));
-  if (x === undefined || y === undefined || z === undefined) throw new Error("Unexpected observer without three functions");
+  const [x, y, z] = OBSERVER_COLUMNS[observer].map((column) =>
+    naturalSpline(
+      360,
+      10,
+      STANDARD_OBSERVERS.map((row) => row[column]),
+    ),
+  );
+  if (x === undefined || y === undefined || z === undefined)
+    throw new Error("Unexpected observer without three functions");
   const endNm = ILLUMINANT_END_NM[illuminant];
   const between = illuminant === "A" || illuminant === "C" ? naturalSpline : linear;
   const rows = STANDARD_ILLUMINANTS.filter(([nm]) => nm <= endNm);
-  const power = between(360, 10, rows.map((row) => row[ILLUMINANT_COLUMNS[illuminant]]));
+  const power = between(
+    360,
+    10,
+    rows.map((row) => row[ILLUMINANT_COLUMNS[illuminant]]),
+  );
   return {
-    startNm: START_NM, endNm,
+    startNm: START_NM,
+    endNm,
     at: (nm) => {
-      if (!(nm >= START_NM && nm <= endNm)) throw domainError("wavelength", nm, `${START_NM} <= wavelength <= ${endNm} nm`);
+      if (!(nm >= START_NM && nm <= endNm))
+        throw domainError("wavelength", nm, `${START_NM} <= wavelength <= ${endNm} nm`);
       const S = power(nm);
       // Between near-zero rows a spline dips below zero; no colour-matching function does.
       return { X: S * Math.max(x(nm), 0), Y: S * Math.max(y(nm), 0), Z: S * Math.max(z(nm), 0) };

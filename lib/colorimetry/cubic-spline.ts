@@ -12,9 +12,14 @@ import { domainError } from "../diagnostics/diagnostic.ts";
  * @throws RangeError when the step is not positive or there are fewer than two points.
  * @source cie-15-2018
  */
-export function naturalSpline(start: number, step: number, values: readonly number[]): (x: number) => number {
+export function naturalSpline(
+  start: number,
+  step: number,
+  values: readonly number[],
+): (x: number) => number {
   if (!(step > 0)) throw domainError("spacing of a spline", step, "spacing > 0");
-  if (!(values.length >= 2)) throw domainError("count of points of a spline", values.length, "count >= 2");
+  if (!(values.length >= 2))
+    throw domainError("count of points of a spline", values.length, "count >= 2");
   const curvatures = secondDifferences(values);
   const last = values.length - 1;
   return (x) => {
@@ -23,7 +28,8 @@ export function naturalSpline(start: number, step: number, values: readonly numb
     const t = position - left;
     const s = 1 - t;
     return (
-      s * at(values, left) + t * at(values, left + 1) +
+      s * at(values, left) +
+      t * at(values, left + 1) +
       ((s ** 3 - s) * at(curvatures, left) + (t ** 3 - t) * at(curvatures, left + 1)) / 6
     );
   };
@@ -49,6 +55,7 @@ function secondDifferences(values: readonly number[]): number[] {
 
 function at(numbers: readonly number[], index: number): number {
   const number = numbers[index];
-  if (number === undefined) throw domainError("index of a point", index, `0 <= index < ${numbers.length}`);
+  if (number === undefined)
+    throw domainError("index of a point", index, `0 <= index < ${numbers.length}`);
   return number;
 }

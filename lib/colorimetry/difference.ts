@@ -16,7 +16,10 @@ const ciede2000 = differenceCiede2000();
  */
 export function deltaE00(one: Lab, other: Lab): number {
   requireFinite("L*, a* or b*", [one.L, one.a, one.b, other.L, other.a, other.b]);
-  return ciede2000({ mode: "lab65", l: one.L, a: one.a, b: one.b }, { mode: "lab65", l: other.L, a: other.a, b: other.b });
+  return ciede2000(
+    { mode: "lab65", l: one.L, a: one.a, b: one.b },
+    { mode: "lab65", l: other.L, a: other.a, b: other.b },
+  );
 }
 
 /**

@@ -30,7 +30,9 @@ export interface NearestName {
  * cross-reference; both are left off, since a pigment's name in a colour's name misleads.
  */
 const CENTROIDS: readonly Centroid[] = centroids.map(({ name, hex }, index) => ({
-  number: index + 1, name: name.replace(/,.*$| see #.*$/, ""), lab: labOfHex(hex),
+  number: index + 1,
+  name: name.replace(/,.*$| see #.*$/, ""),
+  lab: labOfHex(hex),
 }));
 
 /**
@@ -47,7 +49,8 @@ export function nearestIsccNbs(lab: Lab): NearestName {
   let nearest: NearestName | undefined;
   for (const { number, name, lab: centroid } of CENTROIDS) {
     const distance = deltaE00(lab, centroid);
-    if (nearest === undefined || distance < nearest.deltaE00) nearest = { number, name, deltaE00: distance };
+    if (nearest === undefined || distance < nearest.deltaE00)
+      nearest = { number, name, deltaE00: distance };
   }
   if (nearest === undefined) throw domainError("count of centroids", 0, "267");
   return nearest;

@@ -36,17 +36,26 @@ export interface LabNotations {
  * @param labUncertainty standard uncertainty of each coordinate, where known.
  * @throws RangeError when a value is NaN or infinite, or L* is negative.
  */
-export function labNotations(lab: Lab, viewing: LabViewing, labUncertainty: Lab = { L: 0, a: 0, b: 0 }): LabNotations {
+export function labNotations(
+  lab: Lab,
+  viewing: LabViewing,
+  labUncertainty: Lab = { L: 0, a: 0, b: 0 },
+): LabNotations {
   const underC = labUnder(lab, viewing, "C/2");
   const underD65 = labUnder(lab, viewing, "D65/2");
   return {
-    munsell: followed(underC, (known) => munsellOfLab(known.lab, withAdaptation(labUncertainty, known.uncertainty))),
+    munsell: followed(underC, (known) =>
+      munsellOfLab(known.lab, withAdaptation(labUncertainty, known.uncertainty)),
+    ),
     nbs: followed(underD65, (known) => nearestIsccNbs(known.lab)),
     screen: followed(underD65, (known) => screenColours(notNegative(known.lab))),
   };
 }
 
-function followed<T extends object>(under: LabUnder | Ruling, compute: (known: LabUnder) => T | Ruling): Followed<T> | Ruling {
+function followed<T extends object>(
+  under: LabUnder | Ruling,
+  compute: (known: LabUnder) => T | Ruling,
+): Followed<T> | Ruling {
   if (isRuling(under)) return under;
   const notation = compute(under);
   if (isRuling(notation)) return notation;

@@ -25,7 +25,8 @@ export const GRID_UNCERTAINTY: readonly { readonly stepMaxNm: number; readonly l
 /** Standard uncertainty of L*, a*, b* from the step of a reading's grid alone. */
 export function gridUncertainty(grid: WavelengthGrid): Lab {
   const row = GRID_UNCERTAINTY.find(({ stepMaxNm }) => grid.stepNm <= stepMaxNm);
-  if (row === undefined || !(grid.stepNm > 0)) throw domainError("wavelength step", grid.stepNm, "0 < step <= 20 nm");
+  if (row === undefined || !(grid.stepNm > 0))
+    throw domainError("wavelength step", grid.stepNm, "0 < step <= 20 nm");
   return row.lab;
 }
 
@@ -42,9 +43,12 @@ export function gridUncertainty(grid: WavelengthGrid): Lab {
  * @validity Says nothing of how drawdowns of one batch differ: see {@link labSpread}.
  */
 export function labUncertainty(
-  spectrum: Spectrum, viewing: Viewing, reflectanceUncertainty: number = ASSUMED_REFLECTANCE_UNCERTAINTY,
+  spectrum: Spectrum,
+  viewing: Viewing,
+  reflectanceUncertainty: number = ASSUMED_REFLECTANCE_UNCERTAINTY,
 ): Lab {
-  if (!(reflectanceUncertainty >= 0)) throw domainError("uncertainty of a reflectance factor", reflectanceUncertainty, ">= 0");
+  if (!(reflectanceUncertainty >= 0))
+    throw domainError("uncertainty of a reflectance factor", reflectanceUncertainty, ">= 0");
   const white = WHITE_POINTS[viewing];
   const slopes = labSlopes(tristimulus(spectrum, viewing), white);
   const weights = summationWeights(spectrum.grid, viewing);
@@ -54,11 +58,16 @@ export function labUncertainty(
     const common = slope.X * white.X + slope.Y * white.Y + slope.Z * white.Z;
     let squares = common ** 2;
     for (const [i, x] of weights.X.entries()) {
-      squares += (slope.X * x + slope.Y * (weights.Y[i] ?? NaN) + slope.Z * (weights.Z[i] ?? NaN)) ** 2;
+      squares +=
+        (slope.X * x + slope.Y * (weights.Y[i] ?? NaN) + slope.Z * (weights.Z[i] ?? NaN)) ** 2;
     }
     return Math.hypot(each * Math.sqrt(squares), stepPart);
   };
-  return { L: uncertainty(slopes.L, grid.L), a: uncertainty(slopes.a, grid.a), b: uncertainty(slopes.b, grid.b) };
+  return {
+    L: uncertainty(slopes.L, grid.L),
+    a: uncertainty(slopes.a, grid.a),
+    b: uncertainty(slopes.b, grid.b),
+  };
 }
 
 /**
@@ -85,5 +94,9 @@ function labSlopes(xyz: Xyz, white: Xyz): Readonly<Record<keyof Lab, Xyz>> {
     return (t > (6 / 29) ** 3 ? 1 / (3 * Math.cbrt(t) ** 2) : 841 / 108) / white[channel];
   };
   const [x, y, z] = [slope("X"), slope("Y"), slope("Z")];
-  return { L: { X: 0, Y: 116 * y, Z: 0 }, a: { X: 500 * x, Y: -500 * y, Z: 0 }, b: { X: 0, Y: 200 * y, Z: -200 * z } };
+  return {
+    L: { X: 0, Y: 116 * y, Z: 0 },
+    a: { X: 500 * x, Y: -500 * y, Z: 0 },
+    b: { X: 0, Y: 200 * y, Z: -200 * z },
+  };
 }

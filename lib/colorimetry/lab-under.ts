@@ -59,7 +59,10 @@ export function labUnder(lab: Lab, from: LabViewing, to: Viewing): LabUnder | Ru
   const kind = adaptationKind(from, to);
   if (kind === undefined) return { rule: "lamplight-needs-a-spectrum", values: { from, to } };
   const adapted = xyzToLab(notNegative(adaptedXyz(given, from, to)), to);
-  const uncertainty = Math.hypot(ADAPTATION_SHARES[kind] * Math.hypot(adapted.a, adapted.b), NEUTRAL_UNCERTAINTY);
+  const uncertainty = Math.hypot(
+    ADAPTATION_SHARES[kind] * Math.hypot(adapted.a, adapted.b),
+    NEUTRAL_UNCERTAINTY,
+  );
   return { lab: adapted, approximate: true, uncertainty };
 }
 

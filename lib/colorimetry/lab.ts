@@ -24,7 +24,11 @@ export interface Lch {
 export function xyzToLab(xyz: Xyz, viewing: LabViewing): Lab {
   requireFinite("tristimulus value", [xyz.X, xyz.Y, xyz.Z]);
   const white = WHITE_POINTS[viewing];
-  const [fx, fy, fz] = [compressed(xyz.X / white.X), compressed(xyz.Y / white.Y), compressed(xyz.Z / white.Z)];
+  const [fx, fy, fz] = [
+    compressed(xyz.X / white.X),
+    compressed(xyz.Y / white.Y),
+    compressed(xyz.Z / white.Z),
+  ];
   return { L: 116 * fy - 16, a: 500 * (fx - fy), b: 200 * (fy - fz) };
 }
 

@@ -14,7 +14,8 @@ export const SHIFTS_CLEARLY_FROM = 4;
 /** A change of lightness or chroma smaller than this [1] is not spoken of. */
 const SPOKEN_OF_FROM = 1;
 
-export type LamplightRule = "holds-in-lamplight" | "shifts-slightly-in-lamplight" | "shifts-clearly-in-lamplight";
+export type LamplightRule =
+  "holds-in-lamplight" | "shifts-slightly-in-lamplight" | "shifts-clearly-in-lamplight";
 
 /** What lamplight does to a colour. */
 export interface Lamplight {
@@ -44,13 +45,21 @@ export function lamplight(spectrum: Spectrum): Lamplight {
   const underLamp = xyzToLab(adaptedXyz(tristimulus(spectrum, "A/10"), "A/10", "D65/10"), "D65/10");
   const shift = deltaE00(daylight, underLamp);
   const rule = lamplightRule(shift);
-  const values = rule === "holds-in-lamplight" ? { deltaE00: shift } : {
+  const values =
+    rule === "holds-in-lamplight"
+      ? { deltaE00: shift }
+      : {
+          deltaE00: shift,
+          towards: direction(underLamp.a - daylight.a, underLamp.b - daylight.b),
+          lightness: change(underLamp.L - daylight.L, "lighter", "darker"),
+          chroma: change(labToLch(underLamp).C - labToLch(daylight).C, "stronger", "duller"),
+        };
+  return {
+    daylight,
+    lamplight: underLamp,
     deltaE00: shift,
-    towards: direction(underLamp.a - daylight.a, underLamp.b - daylight.b),
-    lightness: change(underLamp.L - daylight.L, "lighter", "darker"),
-    chroma: change(labToLch(underLamp).C - labToLch(daylight).C, "stronger", "duller"),
+    ruling: { rule, values, source: "metamerism-practice" },
   };
-  return { daylight, lamplight: underLamp, deltaE00: shift, ruling: { rule, values, source: "metamerism-practice" } };
 }
 
 /**
@@ -58,9 +67,12 @@ export function lamplight(spectrum: Spectrum): Lamplight {
  * @throws RangeError when it is negative or NaN.
  */
 export function lamplightRule(deltaE00: number): LamplightRule {
-  if (!(deltaE00 >= 0)) throw domainError("colour inconstancy Delta-E00", deltaE00, "Delta-E00 >= 0");
+  if (!(deltaE00 >= 0))
+    throw domainError("colour inconstancy Delta-E00", deltaE00, "Delta-E00 >= 0");
   if (deltaE00 < SHIFTS_SLIGHTLY_FROM) return "holds-in-lamplight";
-  return deltaE00 < SHIFTS_CLEARLY_FROM ? "shifts-slightly-in-lamplight" : "shifts-clearly-in-lamplight";
+  return deltaE00 < SHIFTS_CLEARLY_FROM
+    ? "shifts-slightly-in-lamplight"
+    : "shifts-clearly-in-lamplight";
 }
 
 function direction(a: number, b: number): "red" | "yellow" | "green" | "blue" {

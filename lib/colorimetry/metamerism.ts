@@ -42,7 +42,12 @@ export function metamerism(one: Spectrum, other: Spectrum): Metamerism {
   const lamplight = deltaE00(underLamp, xyzToLab(lamp[1], "A/10"));
   const index = deltaE00(underLamp, xyzToLab(corrected(lamp[1], day[0], day[1]), "A/10"));
   const rule = metamerismRule(daylight, index);
-  return { daylight, lamplight, index, ruling: { rule, values: { daylight, lamplight, index }, source: "metamerism-practice" } };
+  return {
+    daylight,
+    lamplight,
+    index,
+    ruling: { rule, values: { daylight, lamplight, index }, source: "metamerism-practice" },
+  };
 }
 
 /**
@@ -50,12 +55,14 @@ export function metamerism(one: Spectrum, other: Spectrum): Metamerism {
  * @throws RangeError when a figure is negative or NaN.
  */
 export function metamerismRule(daylight: number, index: number): MetamerismRule {
-  for (const figure of [daylight, index]) if (!(figure >= 0)) throw domainError("Delta-E00", figure, "Delta-E00 >= 0");
+  for (const figure of [daylight, index])
+    if (!(figure >= 0)) throw domainError("Delta-E00", figure, "Delta-E00 >= 0");
   if (daylight > MATCHES_TO) return "differs-in-daylight";
   return index >= PARTS_FROM ? "metameric-pair" : "matches-in-both-lights";
 }
 
 function corrected(lamp: Xyz, standard: Xyz, sample: Xyz): Xyz {
-  const by = (channel: keyof Xyz): number => lamp[channel] * (sample[channel] > 0 ? standard[channel] / sample[channel] : 1);
+  const by = (channel: keyof Xyz): number =>
+    lamp[channel] * (sample[channel] > 0 ? standard[channel] / sample[channel] : 1);
   return { X: by("X"), Y: by("Y"), Z: by("Z") };
 }

@@ -40,9 +40,12 @@ export function hueChromaOfLab({ L, a, b }: Lab): HueChroma | undefined {
  */
 export function labOfMunsell({ hueNumber, value, chroma }: MunsellColour): Lab {
   if (!(value >= 0 && value <= 10)) throw domainError("Munsell value", value, "0 <= V <= 10");
-  if (!(chroma >= 0 && chroma < Infinity)) throw domainError("Munsell chroma", chroma, "0 <= chroma < Infinity");
-  if (hueNumber === null && chroma > 0) throw domainError("Munsell chroma of a neutral", chroma, "chroma = 0");
-  if (hueNumber !== null && !(hueNumber > 0 && hueNumber <= 100)) throw domainError("Munsell hue number", hueNumber, "0 < H <= 100");
+  if (!(chroma >= 0 && chroma < Infinity))
+    throw domainError("Munsell chroma", chroma, "0 <= chroma < Infinity");
+  if (hueNumber === null && chroma > 0)
+    throw domainError("Munsell chroma of a neutral", chroma, "chroma = 0");
+  if (hueNumber !== null && !(hueNumber > 0 && hueNumber <= 100))
+    throw domainError("Munsell hue number", hueNumber, "0 < H <= 100");
   const [L, a, b] = mhvcToLab(hueNumber ?? 0, value, chroma);
   return { L, a, b };
 }

@@ -13,7 +13,8 @@ export interface MunsellColour {
 }
 
 const NEUTRAL = /^N\s*(\d+(?:\.\d+)?)\s*\/?$/;
-const NEAR_NEUTRAL = /^N\s*(\d+(?:\.\d+)?)\s*\/\s*\(\s*(\d+(?:\.\d+)?)?\s*([A-Z]{1,2})[\s,]+(\d+(?:\.\d+)?)\s*\)$/;
+const NEAR_NEUTRAL =
+  /^N\s*(\d+(?:\.\d+)?)\s*\/\s*\(\s*(\d+(?:\.\d+)?)?\s*([A-Z]{1,2})[\s,]+(\d+(?:\.\d+)?)\s*\)$/;
 const FULL = /^(\d+(?:\.\d+)?)\s*([A-Z]{1,2})\s+(\d+(?:\.\d+)?)\s*\/\s*(\d+(?:\.\d+)?)$/;
 
 /** The strongest chroma that a notation may say: the renotation's own end lies at 38. */
@@ -34,7 +35,8 @@ export function parseMunsell(text: string): MunsellColour | undefined {
   const neutral = NEUTRAL.exec(tidy);
   if (neutral !== null) return colour(null, Number(neutral[1]), 0);
   const near = NEAR_NEUTRAL.exec(tidy);
-  if (near !== null) return colour(hueNumber(near[2] ?? "5", near[3]), Number(near[1]), Number(near[4]));
+  if (near !== null)
+    return colour(hueNumber(near[2] ?? "5", near[3]), Number(near[1]), Number(near[4]));
   const full = FULL.exec(tidy);
   if (full !== null) return colour(hueNumber(full[1], full[2]), Number(full[3]), Number(full[4]));
   return undefined;
@@ -47,7 +49,11 @@ function hueNumber(prefix: string | undefined, letters: string | undefined): num
   return family * 10 + step === 0 ? 100 : family * 10 + step;
 }
 
-function colour(hue: number | null | undefined, value: number, chroma: number): MunsellColour | undefined {
+function colour(
+  hue: number | null | undefined,
+  value: number,
+  chroma: number,
+): MunsellColour | undefined {
   if (hue === undefined || !(value <= 10) || !(chroma <= CHROMA_MAX)) return undefined;
   return { hueNumber: chroma === 0 ? null : hue, value, chroma };
 }
@@ -67,7 +73,10 @@ export function hueFamily(hueNumber: number): HueFamily {
   return rounded(hueNumber, 9).family;
 }
 
-function rounded(hueNumber: number, decimals: number): { readonly step: number; readonly family: HueFamily } {
+function rounded(
+  hueNumber: number,
+  decimals: number,
+): { readonly step: number; readonly family: HueFamily } {
   const scale = 10 ** decimals;
   const turned = Math.round(hueNumber * scale) % (100 * scale);
   const hue = turned === 0 ? 100 * scale : turned;

@@ -29,7 +29,9 @@ export type MunsellInterpolation = (typeof MUNSELL_INTERPOLATION)[number];
  * A value on a limit takes the larger uncertainty.
  */
 export function munsellInterpolation(value: number): MunsellInterpolation | undefined {
-  return MUNSELL_INTERPOLATION.find(({ valueFrom, valueTo }) => value >= valueFrom && value <= valueTo);
+  return MUNSELL_INTERPOLATION.find(
+    ({ valueFrom, valueTo }) => value >= valueFrom && value <= valueTo,
+  );
 }
 
 /**
@@ -42,10 +44,17 @@ export function munsellInterpolation(value: number): MunsellInterpolation | unde
  */
 export function munsellNoise(lab: Lab, labUncertainty: Lab, at: HueChroma): MunsellUncertainty {
   const shifted = [
-    hueChromaOfLab({ ...lab, a: lab.a + labUncertainty.a }), hueChromaOfLab({ ...lab, b: lab.b + labUncertainty.b }),
+    hueChromaOfLab({ ...lab, a: lab.a + labUncertainty.a }),
+    hueChromaOfLab({ ...lab, b: lab.b + labUncertainty.b }),
   ];
-  const chroma = Math.hypot(...shifted.map((other) => (other === undefined ? at.chroma : other.chroma - at.chroma)));
-  const hueNumber = Math.hypot(...shifted.map((other) => (other === undefined ? 50 : hueDistance(other.hueNumber, at.hueNumber))));
+  const chroma = Math.hypot(
+    ...shifted.map((other) => (other === undefined ? at.chroma : other.chroma - at.chroma)),
+  );
+  const hueNumber = Math.hypot(
+    ...shifted.map((other) =>
+      other === undefined ? 50 : hueDistance(other.hueNumber, at.hueNumber),
+    ),
+  );
   const value = (valueAt(lab.L + labUncertainty.L) - valueAt(lab.L - labUncertainty.L)) / 2;
   return { value, chroma, hueNumber: Math.min(hueNumber, 50) };
 }

@@ -28,7 +28,8 @@ export function luminanceOfValue(value: number): number {
  * @example munsellValue(11.700751) // 4
  */
 export function munsellValue(luminance: number): number {
-  if (!(luminance >= 0 && luminance <= 100 + 1e-6)) throw domainError("luminance factor Y", luminance, "0 <= Y <= 100");
+  if (!(luminance >= 0 && luminance <= 100 + 1e-6))
+    throw domainError("luminance factor Y", luminance, "0 <= Y <= 100");
   let [low, high] = [0, 10];
   while (high - low > 1e-12) {
     const middle = (low + high) / 2;

@@ -3,7 +3,11 @@ import type { Ruling } from "../quantities/ruling.ts";
 import { labToXyz } from "./lab.ts";
 import { hueChromaOfLab } from "./munsell-inversion.ts";
 import { hueFamily, hueText, type MunsellColour } from "./munsell-notation.ts";
-import { munsellNoise, munsellUncertainty, type MunsellUncertainty } from "./munsell-uncertainty.ts";
+import {
+  munsellNoise,
+  munsellUncertainty,
+  type MunsellUncertainty,
+} from "./munsell-uncertainty.ts";
 import { munsellValue } from "./munsell-value.ts";
 import { requireFinite, type Lab } from "./viewing.ts";
 
@@ -55,24 +59,49 @@ export function munsellOfLab(lab: Lab, labUncertainty: Lab = NO_UNCERTAINTY): Mu
   requireFinite("L*, a* or b*", [lab.L, lab.a, lab.b]);
   if (!(lab.L >= 0)) throw domainError("L*", lab.L, "L* >= 0");
   for (const part of [labUncertainty.L, labUncertainty.a, labUncertainty.b]) {
-    if (!(part >= 0 && part < Infinity)) throw domainError("uncertainty of L*, a* or b*", part, "0 <= uncertainty < Infinity");
+    if (!(part >= 0 && part < Infinity))
+      throw domainError("uncertainty of L*, a* or b*", part, "0 <= uncertainty < Infinity");
   }
   const { Y } = labToXyz(lab, "C/2");
-  if (Y > 100 + ROUNDING) return { rule: "lighter-than-munsell-white", values: { luminanceFactor: Y }, source: "astm-d1535" };
+  if (Y > 100 + ROUNDING)
+    return {
+      rule: "lighter-than-munsell-white",
+      values: { luminanceFactor: Y },
+      source: "astm-d1535",
+    };
   const known = { ...lab, L: Math.min(lab.L, 100) };
   const at = hueChromaOfLab(known);
-  if (at === undefined) return { rule: "beyond-munsell-renotation", values: { L: lab.L, a: lab.a, b: lab.b }, source: "munsell-npm" };
+  if (at === undefined)
+    return {
+      rule: "beyond-munsell-renotation",
+      values: { L: lab.L, a: lab.a, b: lab.b },
+      source: "munsell-npm",
+    };
 
   const value = munsellValue(Y);
   const noise = munsellNoise(known, labUncertainty, at);
   const shared = {
-    value, chroma: at.chroma, chromaExtrapolated: value > CHROMA_KNOWN_TO_VALUE, uncertainty: munsellUncertainty(value, noise),
+    value,
+    chroma: at.chroma,
+    chromaExtrapolated: value > CHROMA_KNOWN_TO_VALUE,
+    uncertainty: munsellUncertainty(value, noise),
   };
   const [V, C] = [value.toFixed(1), at.chroma.toFixed(1)];
   if (at.chroma < NEUTRAL_BELOW || at.chroma < 2 * noise.chroma || value < HUE_FROM_VALUE) {
     return { ...shared, hue: null, hueNumber: null, form: "neutral", text: `N ${V}/` };
   }
   const hue = { hue: hueText(at.hueNumber, 2), hueNumber: at.hueNumber };
-  if (at.chroma < NEAR_NEUTRAL_BELOW) return { ...shared, ...hue, form: "near-neutral", text: `N ${V}/(${hueFamily(at.hueNumber)} ${C})` };
-  return { ...shared, ...hue, form: "full", text: `${hueText(at.hueNumber, noise.hueNumber < 1 ? 1 : 0)} ${V}/${C}` };
+  if (at.chroma < NEAR_NEUTRAL_BELOW)
+    return {
+      ...shared,
+      ...hue,
+      form: "near-neutral",
+      text: `N ${V}/(${hueFamily(at.hueNumber)} ${C})`,
+    };
+  return {
+    ...shared,
+    ...hue,
+    form: "full",
+    text: `${hueText(at.hueNumber, noise.hueNumber < 1 ? 1 : 0)} ${V}/${C}`,
+  };
 }

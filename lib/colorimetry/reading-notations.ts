@@ -30,13 +30,18 @@ export interface ReadingNotations {
  * @throws RangeError when the reading is outside its domain.
  */
 export function readingNotations(
-  spectrum: Spectrum, reflectanceUncertainty: number = ASSUMED_REFLECTANCE_UNCERTAINTY,
+  spectrum: Spectrum,
+  reflectanceUncertainty: number = ASSUMED_REFLECTANCE_UNCERTAINTY,
 ): ReadingNotations {
   const xyz = forEachViewing((viewing) => tristimulus(spectrum, viewing));
   const lab = forEachViewing((viewing) => xyzToLab(xyz[viewing], viewing));
-  const uncertainty = forEachViewing((viewing) => labUncertainty(spectrum, viewing, reflectanceUncertainty));
+  const uncertainty = forEachViewing((viewing) =>
+    labUncertainty(spectrum, viewing, reflectanceUncertainty),
+  );
   return {
-    xyz, lab, labUncertainty: uncertainty,
+    xyz,
+    lab,
+    labUncertainty: uncertainty,
     munsell: munsellOfLab(lab["C/2"], uncertainty["C/2"]),
     nbs: nearestIsccNbs(lab["D65/2"]),
     screen: screenColours(xyz["D65/2"]),
@@ -44,5 +49,8 @@ export function readingNotations(
 }
 
 function forEachViewing<T>(compute: (viewing: Viewing) => T): Record<Viewing, T> {
-  return Object.fromEntries(VIEWINGS.map((viewing) => [viewing, compute(viewing)])) as Record<Viewing, T>;
+  return Object.fromEntries(VIEWINGS.map((viewing) => [viewing, compute(viewing)])) as Record<
+    Viewing,
+    T
+  >;
 }

@@ -1,5 +1,15 @@
 import {
-  converter, modeLab65, modeLrgb, modeOklab, modeOklch, modeP3, modeRgb, modeXyz65, toGamut, useMode, type Oklch,
+  converter,
+  modeLab65,
+  modeLrgb,
+  modeOklab,
+  modeOklch,
+  modeP3,
+  modeRgb,
+  modeXyz65,
+  toGamut,
+  useMode,
+  type Oklch,
 } from "culori/fn";
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { xyzToLab } from "./lab.ts";
@@ -41,7 +51,8 @@ export interface ScreenColours {
  */
 export function screenColours(xyz: Xyz): ScreenColours {
   requireFinite("tristimulus value", [xyz.X, xyz.Y, xyz.Z]);
-  for (const value of [xyz.X, xyz.Y, xyz.Z]) if (!(value >= 0)) throw domainError("tristimulus value", value, "XYZ >= 0");
+  for (const value of [xyz.X, xyz.Y, xyz.Z])
+    if (!(value >= 0)) throw domainError("tristimulus value", value, "XYZ >= 0");
   // By way of Lab, because culori's D65 and CIE's differ in the fourth digit: a neutral stays neutral.
   const { L, a, b } = xyzToLab(xyz, "D65/2");
   const seen = { mode: "lab65", l: L, a, b } as const;
@@ -50,8 +61,14 @@ export function screenColours(xyz: Xyz): ScreenColours {
   const rgbShown = mappedToRgb(seen);
   const p3Shown = mappedToP3(seen);
   return {
-    srgb: { hex: `#${[rgbShown.r, rgbShown.g, rgbShown.b].map(hexByte).join("")}`, inGamut: shows([rgb.r, rgb.g, rgb.b]) },
-    displayP3: { css: `color(display-p3 ${[p3Shown.r, p3Shown.g, p3Shown.b].map(fourDecimals).join(" ")})`, inGamut: shows([p3.r, p3.g, p3.b]) },
+    srgb: {
+      hex: `#${[rgbShown.r, rgbShown.g, rgbShown.b].map(hexByte).join("")}`,
+      inGamut: shows([rgb.r, rgb.g, rgb.b]),
+    },
+    displayP3: {
+      css: `color(display-p3 ${[p3Shown.r, p3Shown.g, p3Shown.b].map(fourDecimals).join(" ")})`,
+      inGamut: shows([p3.r, p3.g, p3.b]),
+    },
     oklch: { css: oklchText(toOklch(seen)) },
   };
 }
@@ -62,7 +79,9 @@ function shows(channels: readonly number[]): boolean {
 }
 
 function hexByte(channel: number): string {
-  return Math.round(Math.min(Math.max(channel, 0), 1) * 255).toString(16).padStart(2, "0");
+  return Math.round(Math.min(Math.max(channel, 0), 1) * 255)
+    .toString(16)
+    .padStart(2, "0");
 }
 
 function fourDecimals(channel: number): string {

@@ -37,7 +37,15 @@
  */
 
 /** One row: wavelength [nm], then x, y, z of the 2 degree and x, y, z of the 10 degree observer [1]. */
-export type ObserverRow = readonly [nm: number, x2: number, y2: number, z2: number, x10: number, y10: number, z10: number];
+export type ObserverRow = readonly [
+  nm: number,
+  x2: number,
+  y2: number,
+  z2: number,
+  x10: number,
+  y10: number,
+  z10: number,
+];
 
 export const STANDARD_OBSERVERS: readonly ObserverRow[] = [
   [360, 0.0001299, 0.000003917, 0.0006061, 0.0000001222, 0.000000013398, 0.000000535027],

@@ -42,7 +42,8 @@ export function summationWeights(grid: WavelengthGrid, viewing: Viewing): Summat
 
 function weightsOf(grid: WavelengthGrid, viewing: Viewing): SummationWeights {
   const { startNm, stepNm, count } = grid;
-  if (!(stepNm > 0 && stepNm <= 20)) throw domainError("wavelength step", stepNm, "0 < step <= 20 nm");
+  if (!(stepNm > 0 && stepNm <= 20))
+    throw domainError("wavelength step", stepNm, "0 < step <= 20 nm");
   if (!(startNm <= 400)) throw domainError("first wavelength", startNm, "first <= 400 nm");
   const endNm = wavelengthNm(grid, count - 1);
   if (!(endNm >= 700)) throw domainError("last wavelength", endNm, "last >= 700 nm");
@@ -52,21 +53,35 @@ function weightsOf(grid: WavelengthGrid, viewing: Viewing): SummationWeights {
   const table = cieTable(viewing);
   const first = Math.ceil((table.startNm - startNm) / fineStepNm);
   const last = Math.floor((table.endNm - startNm) / fineStepNm);
-  const shares = parts === 1 ? [] : Array.from({ length: count }, (_, i) =>
-    naturalSpline(0, parts, Array.from({ length: count }, (__, j) => (i === j ? 1 : 0))));
+  const shares =
+    parts === 1
+      ? []
+      : Array.from({ length: count }, (_, i) =>
+          naturalSpline(
+            0,
+            parts,
+            Array.from({ length: count }, (__, j) => (i === j ? 1 : 0)),
+          ),
+        );
 
-  const sums = { X: new Float64Array(count), Y: new Float64Array(count), Z: new Float64Array(count) };
+  const sums = {
+    X: new Float64Array(count),
+    Y: new Float64Array(count),
+    Z: new Float64Array(count),
+  };
   const white = { X: 0, Y: 0, Z: 0 };
   for (let k = first; k <= last; k++) {
     const product = table.at(startNm + k * fineStepNm);
     const add = (i: number, part: number): void => {
-      for (const channel of CHANNELS) sums[channel][i] = (sums[channel][i] ?? 0) + part * product[channel];
+      for (const channel of CHANNELS)
+        sums[channel][i] = (sums[channel][i] ?? 0) + part * product[channel];
     };
     for (const channel of CHANNELS) white[channel] += product[channel];
     const own = Math.min(Math.max(k / parts, 0), count - 1);
     if (Number.isInteger(own)) add(own, 1);
     else for (const [i, share] of shares.entries()) add(i, share(k));
   }
-  const scaled = (channel: keyof Xyz): Float64Array => sums[channel].map((sum) => (sum * WHITE_POINTS[viewing][channel]) / white[channel]);
+  const scaled = (channel: keyof Xyz): Float64Array =>
+    sums[channel].map((sum) => (sum * WHITE_POINTS[viewing][channel]) / white[channel]);
   return { X: scaled("X"), Y: scaled("Y"), Z: scaled("Z") };
 }

@@ -27,11 +27,20 @@ const REFLECTANCE_MAX = 1.2;
 export function tristimulus(spectrum: Spectrum, viewing: Viewing): Xyz {
   const { grid, values } = spectrum;
   const weights = summationWeights(grid, viewing);
-  if (values.length !== grid.count) throw domainError("count of reflectance factors", values.length, `${grid.count}, one a wavelength`);
+  if (values.length !== grid.count)
+    throw domainError(
+      "count of reflectance factors",
+      values.length,
+      `${grid.count}, one a wavelength`,
+    );
   let [X, Y, Z] = [0, 0, 0];
   for (const [i, value] of values.entries()) {
     if (!(value >= REFLECTANCE_MIN && value <= REFLECTANCE_MAX)) {
-      throw domainError(`reflectance factor at ${wavelengthNm(grid, i)} nm`, value, `${REFLECTANCE_MIN} <= R <= ${REFLECTANCE_MAX}`);
+      throw domainError(
+        `reflectance factor at ${wavelengthNm(grid, i)} nm`,
+        value,
+        `${REFLECTANCE_MIN} <= R <= ${REFLECTANCE_MAX}`,
+      );
     }
     const R = Math.max(value, 0);
     X += R * (weights.X[i] ?? NaN);

@@ -15,7 +15,9 @@ export async function build(options: CommandOptions): Promise<number> {
   const { records, diagnostics } = loadRecords(options.contentDir);
   printDiagnostics(diagnostics);
   if (records === undefined || exitCode(diagnostics, options.strict) !== 0) {
-    process.stdout.write(`no sheets, ${tally(diagnostics)}, ${seconds(started)}: nothing was written\n`);
+    process.stdout.write(
+      `no sheets, ${tally(diagnostics)}, ${seconds(started)}: nothing was written\n`,
+    );
     return 1;
   }
 
@@ -23,20 +25,28 @@ export async function build(options: CommandOptions): Promise<number> {
   try {
     folder = buildFolder(options.outputDir, options.contentDir);
     progress(`working out ${counted(records.colours.size, "sheet")}`);
-    const { site: onScreen, warnings: found } = siteOf(records, printedDate(options.date, records.newestDate), theoryCacheOf(options.contentDir));
+    const { site: onScreen, warnings: found } = siteOf(
+      records,
+      printedDate(options.date, records.newestDate),
+      theoryCacheOf(options.contentDir),
+    );
     progress(`printing ${counted(records.colours.size, "sheet")}`);
     const { site, warnings: ofPrint } = printedSite(onScreen, options.outputDir);
     const warnings = [...claimsAs(options.claims, found), ...ofPrint];
     printDiagnostics(warnings);
     if (exitCode(warnings, options.strict) !== 0) {
       folder.discard();
-      process.stdout.write(`no sheets, ${tally(warnings)}, ${seconds(started)}: nothing was written\n`);
+      process.stdout.write(
+        `no sheets, ${tally(warnings)}, ${seconds(started)}: nothing was written\n`,
+      );
       return 1;
     }
     progress(`writing ${counted(site.pages.length, "page")}`);
     await writeSite(site, folder.dir);
     folder.publish();
-    process.stdout.write(`${counted(site.sheetCount, "sheet")}, ${tally([...diagnostics, ...warnings])}, ${seconds(started)}: ${options.outputDir}\n`);
+    process.stdout.write(
+      `${counted(site.sheetCount, "sheet")}, ${tally([...diagnostics, ...warnings])}, ${seconds(started)}: ${options.outputDir}\n`,
+    );
     return 0;
   } catch (error) {
     folder?.discard();

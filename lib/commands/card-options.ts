@@ -15,10 +15,18 @@ export interface CardOptions {
 }
 
 /** The size asked for, on the paper asked for; else the workshop's. @throws OutputFault for one that is not known, with the nearest. */
-export function chosenSize({ size, paper }: Pick<CardOptions, "size" | "paper">, workshop: WorkshopRecord): CardSize {
+export function chosenSize(
+  { size, paper }: Pick<CardOptions, "size" | "paper">,
+  workshop: WorkshopRecord,
+): CardSize {
   const sizes = cardSizes(workshop);
   const found = size === undefined ? sizes[0] : sizes.find(({ name }) => name === size);
-  if (found === undefined) throw unknown("--size", size ?? "", sizes.map(({ name }) => name));
+  if (found === undefined)
+    throw unknown(
+      "--size",
+      size ?? "",
+      sizes.map(({ name }) => name),
+    );
   if (paper === undefined) return found;
   const papers = Object.keys(PAPER_SIZES) as Paper[];
   const sheet = papers.find((name) => name.toLowerCase() === paper.toLowerCase());
@@ -27,20 +35,41 @@ export function chosenSize({ size, paper }: Pick<CardOptions, "size" | "paper">,
 }
 
 /** Whether a colour is among those asked for. @throws OutputFault for a slug or a family that is not known, with the nearest. */
-export function chosenColours({ only, family }: Pick<CardOptions, "only" | "family">, colours: readonly { readonly slug: string; readonly family: string | undefined }[]): (card: Pick<StatedCard | WithoutCard, "slug">) => boolean {
-  const slugs = only?.split(",").map((slug) => slug.trim()).filter((slug) => slug !== "");
+export function chosenColours(
+  { only, family }: Pick<CardOptions, "only" | "family">,
+  colours: readonly { readonly slug: string; readonly family: string | undefined }[],
+): (card: Pick<StatedCard | WithoutCard, "slug">) => boolean {
+  const slugs = only
+    ?.split(",")
+    .map((slug) => slug.trim())
+    .filter((slug) => slug !== "");
   const known = colours.map(({ slug }) => slug);
   for (const slug of slugs ?? []) if (!known.includes(slug)) throw unknown("--only", slug, known);
   const key = family === undefined ? undefined : familyKey(family);
-  const wanted = new Set(colours.filter((colour) => (slugs === undefined || slugs.includes(colour.slug)) && (key === undefined || (colour.family ?? "other") === key)).map(({ slug }) => slug));
+  const wanted = new Set(
+    colours
+      .filter(
+        (colour) =>
+          (slugs === undefined || slugs.includes(colour.slug)) &&
+          (key === undefined || (colour.family ?? "other") === key),
+      )
+      .map(({ slug }) => slug),
+  );
   return ({ slug }) => wanted.has(slug);
 }
 
 /** "blacks" and "black" alike. */
 function familyKey(family: string): string {
   const word = family.toLowerCase();
-  const found = Object.entries(FAMILIES).find(([key, name]) => key === word || name.toLowerCase() === word);
-  if (found === undefined) throw unknown("--family", family, Object.values(FAMILIES).map((name) => name.toLowerCase()));
+  const found = Object.entries(FAMILIES).find(
+    ([key, name]) => key === word || name.toLowerCase() === word,
+  );
+  if (found === undefined)
+    throw unknown(
+      "--family",
+      family,
+      Object.values(FAMILIES).map((name) => name.toLowerCase()),
+    );
   return found[0];
 }
 
@@ -49,5 +78,7 @@ const MOST_NAMED = 14;
 function unknown(option: string, given: string, known: readonly string[]): OutputFault {
   const near = nearestWord(given, known);
   const expected = known.length > MOST_NAMED ? "a colour of the workshop" : known.join(" | ");
-  return new OutputFault(`Unexpected ${option} \`${given}\`, expected \`${expected}\`${near === undefined ? "" : `; nearest \`${near}\``}`);
+  return new OutputFault(
+    `Unexpected ${option} \`${given}\`, expected \`${expected}\`${near === undefined ? "" : `; nearest \`${near}\``}`,
+  );
 }

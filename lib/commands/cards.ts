@@ -13,34 +13,64 @@ import { counted, exitCode, printDiagnostics, seconds, tally } from "./check.ts"
 import type { CommandOptions } from "./command-line.ts";
 
 /** Print shelf cards: all, some, or only those that say something else than they did. */
-export function cards(options: Pick<CommandOptions, "contentDir" | "date" | "strict"> & { readonly outputFile: string }, wanted: CardOptions): number {
+export function cards(
+  options: Pick<CommandOptions, "contentDir" | "date" | "strict"> & { readonly outputFile: string },
+  wanted: CardOptions,
+): number {
   const started = performance.now();
   const { records, diagnostics } = loadRecords(options.contentDir);
   printDiagnostics(diagnostics);
   if (records === undefined || exitCode(diagnostics, options.strict) !== 0) {
-    process.stdout.write(`no cards, ${tally(diagnostics)}, ${seconds(started)}: nothing was written\n`);
+    process.stdout.write(
+      `no cards, ${tally(diagnostics)}, ${seconds(started)}: nothing was written\n`,
+    );
     return 1;
   }
   try {
     const size = chosenSize(wanted, records.workshop);
-    const isChosen = chosenColours(wanted, [...records.colours.values()].map(({ slug, record }) => ({ slug, family: record.family ?? onlyFamily(record.pigments, records) })));
+    const isChosen = chosenColours(
+      wanted,
+      [...records.colours.values()].map(({ slug, record }) => ({
+        slug,
+        family: record.family ?? onlyFamily(record.pigments, records),
+      })),
+    );
     const before = wanted.since === undefined ? undefined : earlierCards(wanted.since);
-    const { context, cards: { cards: all, without } } = workedSite(records, printedDate(options.date, records.newestDate));
+    const {
+      context,
+      cards: { cards: all, without },
+    } = workedSite(records, printedDate(options.date, records.newestDate));
     const asked = all.filter(isChosen);
-    const reprints = before === undefined ? undefined : reprintList(asked, before.filter(isChosen), context.words);
-    const print = reprints === undefined ? asked : asked.filter(({ slug }) => reprints.some((one) => one.slug === slug));
-    for (const { slug, markets } of without.filter(isChosen)) say(`${slug}: no card, since it may be sold in ${markets.join(", ")} on a legal basis alone or not at all`);
+    const reprints =
+      before === undefined ? undefined : reprintList(asked, before.filter(isChosen), context.words);
+    const print =
+      reprints === undefined
+        ? asked
+        : asked.filter(({ slug }) => reprints.some((one) => one.slug === slug));
+    for (const { slug, markets } of without.filter(isChosen))
+      say(
+        `${slug}: no card, since it may be sold in ${markets.join(", ")} on a legal basis alone or not at all`,
+      );
     for (const reprint of reprints ?? []) sayReprint(reprint);
     const { laid, faults } = laidCards(print, size, context);
     for (const { slug, message } of faults) process.stderr.write(`${slug}: no card. ${message}\n`);
     if (laid.length === 0) {
-      say(`${reprints === undefined ? "no cards to print" : `no card says anything else than in ${wanted.since ?? ""}`}, ${seconds(started)}: nothing was written`);
+      say(
+        `${reprints === undefined ? "no cards to print" : `no card says anything else than in ${wanted.since ?? ""}`}, ${seconds(started)}: nothing was written`,
+      );
       return faults.length === 0 ? 0 : 1;
     }
-    const pdf = cardsPdf(laid, size, { workshop: records.workshop.name, date: context.date, words: context.words });
-    if (records.workshop.siteAddress === undefined) say("no QR codes: workshop.yaml gives no siteAddress");
+    const pdf = cardsPdf(laid, size, {
+      workshop: records.workshop.name,
+      date: context.date,
+      words: context.words,
+    });
+    if (records.workshop.siteAddress === undefined)
+      say("no QR codes: workshop.yaml gives no siteAddress");
     writeWhole(options.outputFile, pdf.bytes);
-    say(`${counted(laid.length, "card")} in ${size.name} on ${counted(pdf.pages, "page")} of ${size.paper}${size.twoSided ? ", to print on both sides, turned on the long edge" : ", to fold"}, ${seconds(started)}: ${options.outputFile}`);
+    say(
+      `${counted(laid.length, "card")} in ${size.name} on ${counted(pdf.pages, "page")} of ${size.paper}${size.twoSided ? ", to print on both sides, turned on the long edge" : ", to fold"}, ${seconds(started)}: ${options.outputFile}`,
+    );
     return faults.length === 0 ? 0 : 1;
   } catch (error) {
     if (!(error instanceof OutputFault || error instanceof RangeError)) throw error;
@@ -49,9 +79,19 @@ export function cards(options: Pick<CommandOptions, "contentDir" | "date" | "str
   }
 }
 
-function onlyFamily(pigments: readonly { readonly pigment: string }[], records: { readonly pigments: ReadonlyMap<string, { readonly record: { readonly family?: string | undefined } }> }): string | undefined {
+function onlyFamily(
+  pigments: readonly { readonly pigment: string }[],
+  records: {
+    readonly pigments: ReadonlyMap<
+      string,
+      { readonly record: { readonly family?: string | undefined } }
+    >;
+  },
+): string | undefined {
   const [first, ...more] = pigments;
-  return first === undefined || more.length > 0 ? undefined : records.pigments.get(first.pigment)?.record.family;
+  return first === undefined || more.length > 0
+    ? undefined
+    : records.pigments.get(first.pigment)?.record.family;
 }
 
 function say(line: string): void {
@@ -66,12 +106,15 @@ function sayReprint({ slug, changes }: Reprint): void {
 function writeWhole(file: string, bytes: Uint8Array): void {
   const scratch = `${file}.building`;
   try {
-    if (statSync(file, { throwIfNoEntry: false })?.isDirectory() === true) throw new OutputFault(`Unexpected --output \`${file}\`, expected \`a file\`: it is a folder`);
+    if (statSync(file, { throwIfNoEntry: false })?.isDirectory() === true)
+      throw new OutputFault(`Unexpected --output \`${file}\`, expected \`a file\`: it is a folder`);
     writeFileSync(scratch, bytes);
     renameSync(scratch, file);
   } catch (error) {
     rmSync(scratch, { force: true });
     if (error instanceof OutputFault) throw error;
-    throw new OutputFault(`Unexpected --output \`${file}\`, expected \`a file that can be written in ${dirname(file)}\``);
+    throw new OutputFault(
+      `Unexpected --output \`${file}\`, expected \`a file that can be written in ${dirname(file)}\``,
+    );
   }
 }

@@ -10,11 +10,23 @@ import type { CommandOptions } from "./command-line.ts";
 export function check({ contentDir, strict, claims }: CommandOptions): number {
   const started = performance.now();
   const { records, diagnostics: told } = loadRecords(contentDir);
-  const worked = records === undefined ? undefined : workedSite(records, undefined, theoryCacheOf(contentDir, false));
-  const notes = records === undefined || worked === undefined ? [] : hazardNotes(worked.published.map(({ worded: { sheet } }) => sheet), records);
+  const worked =
+    records === undefined
+      ? undefined
+      : workedSite(records, undefined, theoryCacheOf(contentDir, false));
+  const notes =
+    records === undefined || worked === undefined
+      ? []
+      : hazardNotes(
+          worked.published.map(({ worded: { sheet } }) => sheet),
+          records,
+        );
   const diagnostics = [...told, ...claimsAs(claims, worked?.diagnostics ?? []), ...notes];
   printDiagnostics(diagnostics);
-  const answers = records === undefined || records.answers.size === 0 ? "" : `, ${counted(records.answers.size, "answer")}`;
+  const answers =
+    records === undefined || records.answers.size === 0
+      ? ""
+      : `, ${counted(records.answers.size, "answer")}`;
   const colours = records === undefined ? "no sheets" : counted(records.colours.size, "colour");
   process.stdout.write(`${colours}${answers}, ${tally(diagnostics)}, ${seconds(started)}\n`);
   return exitCode(diagnostics, strict);
@@ -25,7 +37,11 @@ export function printDiagnostics(diagnostics: readonly Diagnostic[]): void {
 }
 
 export function exitCode(diagnostics: readonly Diagnostic[], strict: boolean): number {
-  return diagnostics.some(({ severity }) => severity === "error" || (strict && severity === "warning")) ? 1 : 0;
+  return diagnostics.some(
+    ({ severity }) => severity === "error" || (strict && severity === "warning"),
+  )
+    ? 1
+    : 0;
 }
 
 /** "2 errors, 1 warning, 3 notes"; warnings always, the others where there are any. */
@@ -33,7 +49,9 @@ export function tally(diagnostics: readonly Diagnostic[]): string {
   const errors = diagnostics.filter(({ severity }) => severity === "error").length;
   const notes = diagnostics.filter(({ severity }) => severity === "note").length;
   return [
-    ...(errors === 0 ? [] : [counted(errors, "error")]), counted(diagnostics.length - errors - notes, "warning"), ...(notes === 0 ? [] : [counted(notes, "note")]),
+    ...(errors === 0 ? [] : [counted(errors, "error")]),
+    counted(diagnostics.length - errors - notes, "warning"),
+    ...(notes === 0 ? [] : [counted(notes, "note")]),
   ].join(", ");
 }
 

@@ -44,34 +44,76 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   let parsed;
   try {
     parsed = parseArgs({
-      args: [...args], allowPositionals: true, strict: true,
+      args: [...args],
+      allowPositionals: true,
+      strict: true,
       options: {
-        content: { type: "string", default: "content" }, output: { type: "string" }, only: { type: "string" }, family: { type: "string" }, size: { type: "string" }, paper: { type: "string" }, since: { type: "string" },
-        date: { type: "string" }, port: { type: "string", default: "0" }, strict: { type: "boolean", default: false }, claims: { type: "string", default: "error" }, uses: { type: "string" }, help: { type: "boolean", short: "h", default: false },
+        content: { type: "string", default: "content" },
+        output: { type: "string" },
+        only: { type: "string" },
+        family: { type: "string" },
+        size: { type: "string" },
+        paper: { type: "string" },
+        since: { type: "string" },
+        date: { type: "string" },
+        port: { type: "string", default: "0" },
+        strict: { type: "boolean", default: false },
+        claims: { type: "string", default: "error" },
+        uses: { type: "string" },
+        help: { type: "boolean", short: "h", default: false },
       },
     });
   } catch (error) {
     return complaint((error as Error).message.split(". ")[0] ?? "Unexpected option");
   }
-  const { values, positionals: [command, ...words] } = parsed;
+  const {
+    values,
+    positionals: [command, ...words],
+  } = parsed;
   if (values.help || command === undefined) {
     process.stdout.write(HELP);
     return values.help ? 0 : 1;
   }
-  if (values.date !== undefined && !isDate(values.date)) return complaint(`Unexpected --date \`${values.date}\`, expected \`YYYY-MM-DD\``);
+  if (values.date !== undefined && !isDate(values.date))
+    return complaint(`Unexpected --date \`${values.date}\`, expected \`YYYY-MM-DD\``);
   const port = Number(values.port);
-  if (!(Number.isInteger(port) && port >= 0 && port < 65536)) return complaint(`Unexpected --port \`${values.port}\`, expected \`0-65535\``);
-  if (values.claims !== "error" && values.claims !== "warn") return complaint(`Unexpected --claims \`${values.claims}\`, expected \`error | warn\``);
-  const options: CommandOptions = { contentDir: values.content, outputDir: values.output ?? "_site", date: values.date, port, strict: values.strict, claims: values.claims === "warn" ? "warning" : "error" };
+  if (!(Number.isInteger(port) && port >= 0 && port < 65536))
+    return complaint(`Unexpected --port \`${values.port}\`, expected \`0-65535\``);
+  if (values.claims !== "error" && values.claims !== "warn")
+    return complaint(`Unexpected --claims \`${values.claims}\`, expected \`error | warn\``);
+  const options: CommandOptions = {
+    contentDir: values.content,
+    outputDir: values.output ?? "_site",
+    date: values.date,
+    port,
+    strict: values.strict,
+    claims: values.claims === "warn" ? "warning" : "error",
+  };
   switch (command) {
-    case "build": return build(options);
-    case "check": return values.uses === undefined ? check(options) : listUses(options, values.uses);
-    case "start": return start(options);
-    case "cards": return cards({ ...options, outputFile: values.output ?? "cards.pdf" }, { only: values.only, family: values.family, size: values.size, paper: values.paper, since: values.since });
-    case "new": return newColour(options, words);
+    case "build":
+      return build(options);
+    case "check":
+      return values.uses === undefined ? check(options) : listUses(options, values.uses);
+    case "start":
+      return start(options);
+    case "cards":
+      return cards(
+        { ...options, outputFile: values.output ?? "cards.pdf" },
+        {
+          only: values.only,
+          family: values.family,
+          size: values.size,
+          paper: values.paper,
+          since: values.since,
+        },
+      );
+    case "new":
+      return newColour(options, words);
     default: {
       const near = nearestWord(command, ["start", "build", "check", "cards", "new"]);
-      return complaint(`Unexpected command \`${command}\`, expected \`start | build | check | cards | new\`${near === undefined ? "" : `; nearest \`${near}\``}`);
+      return complaint(
+        `Unexpected command \`${command}\`, expected \`start | build | check | cards | new\`${near === undefined ? "" : `; nearest \`${near}\``}`,
+      );
     }
   }
 }
@@ -82,5 +124,9 @@ function complaint(sentence: string): number {
 }
 
 function isDate(text: string): boolean {
-  return /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(Date.parse(text)) && new Date(text).toISOString().startsWith(text);
+  return (
+    /^\d{4}-\d{2}-\d{2}$/.test(text) &&
+    !Number.isNaN(Date.parse(text)) &&
+    new Date(text).toISOString().startsWith(text)
+  );
 }

@@ -9,7 +9,10 @@ import { counted, exitCode, printDiagnostics, seconds, tally } from "./check.ts"
 import type { CommandOptions } from "./command-line.ts";
 
 /** List what rests on a record, to be looked at again when a supplier changes; write nothing. */
-export function listUses({ contentDir, strict }: Pick<CommandOptions, "contentDir" | "strict">, slug: string): number {
+export function listUses(
+  { contentDir, strict }: Pick<CommandOptions, "contentDir" | "strict">,
+  slug: string,
+): number {
   const started = performance.now();
   const { records, diagnostics } = loadRecords(contentDir);
   if (records === undefined || exitCode(diagnostics, strict) !== 0) {
@@ -19,13 +22,24 @@ export function listUses({ contentDir, strict }: Pick<CommandOptions, "contentDi
   }
   const named = recordsNamed(slug, records);
   if (named.length === 0) {
-    const near = nearestWord(slug, namedRecords(records).map((record) => record.slug));
-    process.stderr.write(`Unexpected --uses \`${slug}\`, expected \`the name of a colour, pigment, vehicle, reading or source\`${near === undefined ? "" : `; nearest \`${near}\``}\n`);
+    const near = nearestWord(
+      slug,
+      namedRecords(records).map((record) => record.slug),
+    );
+    process.stderr.write(
+      `Unexpected --uses \`${slug}\`, expected \`the name of a colour, pigment, vehicle, reading or source\`${near === undefined ? "" : `; nearest \`${near}\``}\n`,
+    );
     return 1;
   }
-  const { published, answers: { held, rootsOf } } = workedSite(records, undefined, theoryCacheOf(contentDir, false));
+  const {
+    published,
+    answers: { held, rootsOf },
+  } = workedSite(records, undefined, theoryCacheOf(contentDir, false));
   const sheets = published.map(({ worded: { sheet } }) => sheet);
-  const answers = held.map((one) => ({ ...one, shown: shownPaths(one.answer, answerColours(one.answer, one.claims)) }));
+  const answers = held.map((one) => ({
+    ...one,
+    shown: shownPaths(one.answer, answerColours(one.answer, one.claims)),
+  }));
   const uses = named.map((record) => usesOf(record, sheets, answers, rootsOf));
   process.stdout.write(`${uses.map(usesText).join("\n")}\n${seconds(started)}\n`);
   return 0;
@@ -34,14 +48,27 @@ export function listUses({ contentDir, strict }: Pick<CommandOptions, "contentDi
 /** One record's uses as lines: mixtures apart, each colour with the parts of its sheet. */
 function usesText({ record, colours, answers }: Uses): string {
   const claims = answers.reduce((sum, answer) => sum + answer.claims.length, 0);
-  const [mixtures, single] = [colours.filter(({ isMixture }) => isMixture), colours.filter(({ isMixture }) => !isMixture)];
-  const list = (heading: string, lines: readonly string[]): string[] => (lines.length === 0 ? [] : [`  ${heading}`, ...lines.map((line) => `    ${line}`)]);
+  const [mixtures, single] = [
+    colours.filter(({ isMixture }) => isMixture),
+    colours.filter(({ isMixture }) => !isMixture),
+  ];
+  const list = (heading: string, lines: readonly string[]): string[] =>
+    lines.length === 0 ? [] : [`  ${heading}`, ...lines.map((line) => `    ${line}`)];
   return [
     `${record.kind} ${record.slug}: ${[counted(single.length, "colour"), counted(mixtures.length, "mixture"), counted(answers.length, "answer"), counted(claims, "claim"), counted(colours.filter(({ hasCard }) => hasCard).length, "shelf card")].join(", ")}`,
     ...list("colours", single.map(colourLine)),
     ...list("mixtures", mixtures.map(colourLine)),
-    ...list("answers", answers.map((answer) => `${answer.slug}: ${answer.claims.length === 0 ? "by figures that it shows" : `${answer.claims.length === 1 ? "claim" : "claims"} ${answer.claims.join(", ")}`}`)),
-    ...list("shelf cards", colours.filter(({ hasCard }) => hasCard).map(({ slug }) => slug)),
+    ...list(
+      "answers",
+      answers.map(
+        (answer) =>
+          `${answer.slug}: ${answer.claims.length === 0 ? "by figures that it shows" : `${answer.claims.length === 1 ? "claim" : "claims"} ${answer.claims.join(", ")}`}`,
+      ),
+    ),
+    ...list(
+      "shelf cards",
+      colours.filter(({ hasCard }) => hasCard).map(({ slug }) => slug),
+    ),
   ].join("\n");
 }
 

@@ -5,10 +5,15 @@ import type { CommandOptions } from "./command-line.ts";
 /** Write a commented starter record for a colour; never over one that is there. */
 export function newColour({ contentDir }: CommandOptions, words: readonly string[]): number {
   const [kind, name, ...rest] = words;
-  if (kind !== "colour" || name === undefined || rest.length > 0) return complaint('Unexpected words, expected `new colour "Name"`');
+  if (kind !== "colour" || name === undefined || rest.length > 0)
+    return complaint('Unexpected words, expected `new colour "Name"`');
   const slug = slugOf(name);
-  if (slug === "") return complaint(`Unexpected name \`${name}\`, expected \`a name with letters or digits\``);
-  if (!existsSync(join(contentDir, "workshop.yaml"))) return complaint(`Unexpected content folder \`${contentDir}\`, expected \`a folder with a workshop.yaml\``);
+  if (slug === "")
+    return complaint(`Unexpected name \`${name}\`, expected \`a name with letters or digits\``);
+  if (!existsSync(join(contentDir, "workshop.yaml")))
+    return complaint(
+      `Unexpected content folder \`${contentDir}\`, expected \`a folder with a workshop.yaml\``,
+    );
   const folder = join(contentDir, "colours");
   const file = join(folder, `${slug}.md`);
   try {
@@ -16,14 +21,24 @@ export function newColour({ contentDir }: CommandOptions, words: readonly string
     writeFileSync(file, starterRecord(name), { flag: "wx" });
   } catch (error) {
     const there = (error as NodeJS.ErrnoException).code === "EEXIST";
-    return complaint(there ? `Unexpected file \`${file}\`, expected \`nothing there yet\`: it was left as it is` : `Unexpected failure to write \`${file}\`: ${String(error)}`);
+    return complaint(
+      there
+        ? `Unexpected file \`${file}\`, expected \`nothing there yet\`: it was left as it is`
+        : `Unexpected failure to write \`${file}\`: ${String(error)}`,
+    );
   }
   process.stdout.write(`${file}\n`);
   return 0;
 }
 
 function slugOf(name: string): string {
-  return name.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase().replace(/[^a-z0-9]+/g, "-").slice(0, 80).replace(/^-|-$/g, "");
+  return name
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .slice(0, 80)
+    .replace(/^-|-$/g, "");
 }
 
 function complaint(sentence: string): number {

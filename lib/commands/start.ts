@@ -25,7 +25,11 @@ export async function start({ contentDir, date, port, claims }: CommandOptions):
       const { site, complaints } = liveSite(contentDir, date, claims);
       for (const line of complaints) process.stderr.write(`${line}\n`);
       if (site === undefined) {
-        process.stdout.write(current === undefined ? "no sheets: the records have errors\n" : "the last good pages stay\n");
+        process.stdout.write(
+          current === undefined
+            ? "no sheets: the records have errors\n"
+            : "the last good pages stay\n",
+        );
         return;
       }
       current = site;
@@ -44,15 +48,28 @@ export async function start({ contentDir, date, port, claims }: CommandOptions):
   }
   const address = port === 0 ? await freePort() : port;
   let isFirst = true;
-  const eleventy = await newEleventy(scratch, (config) => {
-    configure(config, () => current ?? { pages: [], files: [], sheetCount: 0 }, true);
-    config.setServerOptions({ port: address, portReassignmentRetryCount: 0, showAllHosts: false, showVersion: false });
-    for (const folder of [resolve(contentDir), ...["lib", "assets", "templates"].map((name) => join(PACKAGE_ROOT, name))]) config.addWatchTarget(folder);
-    config.on("eleventy.before", async () => {
-      if (!isFirst) await refresh();
-      isFirst = false;
-    });
-  }, { quietMode: true, runMode: "serve" });
+  const eleventy = await newEleventy(
+    scratch,
+    (config) => {
+      configure(config, () => current ?? { pages: [], files: [], sheetCount: 0 }, true);
+      config.setServerOptions({
+        port: address,
+        portReassignmentRetryCount: 0,
+        showAllHosts: false,
+        showVersion: false,
+      });
+      for (const folder of [
+        resolve(contentDir),
+        ...["lib", "assets", "templates"].map((name) => join(PACKAGE_ROOT, name)),
+      ])
+        config.addWatchTarget(folder);
+      config.on("eleventy.before", async () => {
+        if (!isFirst) await refresh();
+        isFirst = false;
+      });
+    },
+    { quietMode: true, runMode: "serve" },
+  );
   await eleventy.init();
   await eleventy.watch();
   await eleventy.serve(address);

@@ -10,7 +10,12 @@ export interface Diagnostic {
   /** Rule that speaks, `room/rule-name`, e.g. `optics/reflectance-domain`. */
   readonly rule: `${string}/${string}`;
   /** Where: repository path of the record, and the YAML path inside it. */
-  readonly place: { readonly file: string; readonly line: number; readonly column: number; readonly path: string };
+  readonly place: {
+    readonly file: string;
+    readonly line: number;
+    readonly column: number;
+    readonly path: string;
+  };
   /** Trade name of the thing complained of, e.g. "reflectance factor". */
   readonly subject: string;
   /** What the record says, and what would have been accepted, as printed. */
@@ -29,12 +34,23 @@ export interface Diagnostic {
  * content/pigments/pb29.yaml:14:9 error Unexpected reflectance factor `1.2`
  * at spectra[0].values[3], expected `0 < R <= 1` optics/reflectance-domain (kubelka-munk-1931)
  */
-export function formatDiagnostic({ severity, rule, place, subject, actual, expected, source, hint }: Diagnostic): string {
+export function formatDiagnostic({
+  severity,
+  rule,
+  place,
+  subject,
+  actual,
+  expected,
+  source,
+  hint,
+}: Diagnostic): string {
   const where = `${place.file}:${place.line}:${place.column}`;
   const at = place.path === "" ? "" : ` at ${place.path}`;
   const help = hint === undefined ? "" : `; ${hint}`;
   const cited = source === undefined ? "" : ` (${source})`;
-  return oneLine(`${where} ${severity} Unexpected ${subject} \`${actual}\`${at}, expected \`${expected}\`${help} ${rule}${cited}`);
+  return oneLine(
+    `${where} ${severity} Unexpected ${subject} \`${actual}\`${at}, expected \`${expected}\`${help} ${rule}${cited}`,
+  );
 }
 
 /** A record may hold line breaks or terminal controls; a printed complaint may not. */

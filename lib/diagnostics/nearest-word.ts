@@ -30,7 +30,12 @@ export function nearestWord(word: string, known: Iterable<string>): string | und
 
 /** Characters without their case; cut just past the limit, so that a huge word costs nothing. */
 function folded(word: string): string[] {
-  return Array.from(word.slice(0, 2 * LONGEST_WORD + 2).normalize("NFC").toLowerCase());
+  return Array.from(
+    word
+      .slice(0, 2 * LONGEST_WORD + 2)
+      .normalize("NFC")
+      .toLowerCase(),
+  );
 }
 
 /** Optimal string alignment distance: rows of the usual table, the last two kept for swaps. */
@@ -41,7 +46,10 @@ function slipsBetween(one: readonly string[], other: readonly string[]): number 
     const row = [i + 1];
     other.forEach((otherLetter, j) => {
       const changed = at(last, j) + (letter === otherLetter ? 0 : 1);
-      const swapped = letter === other[j - 1] && one[i - 1] === otherLetter ? at(beforeLast, j - 1) + 1 : Infinity;
+      const swapped =
+        letter === other[j - 1] && one[i - 1] === otherLetter
+          ? at(beforeLast, j - 1) + 1
+          : Infinity;
       row.push(Math.min(at(last, j + 1) + 1, at(row, j) + 1, changed, swapped));
     });
     beforeLast = last;

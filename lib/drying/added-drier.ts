@@ -41,7 +41,10 @@ export interface AddedDrier {
  * Row of a drier and the share in which it acts: in full from the lower customary dose on.
  * @throws RangeError when the dose is not above 0, or beyond any drier's reach.
  */
-export function drierDose({ metal, percentOnOil }: AddedDrier): { readonly row: DrierRow; readonly share: number } {
+export function drierDose({ metal, percentOnOil }: AddedDrier): {
+  readonly row: DrierRow;
+  readonly share: number;
+} {
   if (!(percentOnOil > 0 && percentOnOil <= DRIER_REACH_PERCENT)) {
     throw domainError(`${metal} on oil`, percentOnOil, `0 < percent <= ${DRIER_REACH_PERCENT}`);
   }
@@ -53,11 +56,27 @@ export function drierDose({ metal, percentOnOil }: AddedDrier): { readonly row: 
 /** A dose above the customary one, or a surface drier with nothing that dries through: each makes a skin that wrinkles. */
 export function drierRulings(driers: readonly AddedDrier[]): Ruling[] {
   const rows = driers.map((drier) => ({ drier, ...drierDose(drier) }));
-  const overdosed = rows.filter(({ drier, row }) => drier.percentOnOil > row.customaryPercent[1]).map(({ drier, row }): Ruling => ({
-    rule: "drier-above-customary", values: { metal: row.metal, percentOnOil: drier.percentOnOil, customaryPercent: row.customaryPercent },
-    standing: "estimated", source: "memory-drying",
-  }));
+  const overdosed = rows
+    .filter(({ drier, row }) => drier.percentOnOil > row.customaryPercent[1])
+    .map(({ drier, row }): Ruling => ({
+      rule: "drier-above-customary",
+      values: {
+        metal: row.metal,
+        percentOnOil: drier.percentOnOil,
+        customaryPercent: row.customaryPercent,
+      },
+      standing: "estimated",
+      source: "memory-drying",
+    }));
   const surface = rows.filter(({ row }) => row.acts === "surface").map(({ row }) => row.metal);
   if (surface.length === 0 || rows.some(({ row }) => row.acts === "through")) return overdosed;
-  return [...overdosed, { rule: "surface-drier-alone", values: { metals: surface }, standing: "estimated", source: "practice-drying" }];
+  return [
+    ...overdosed,
+    {
+      rule: "surface-drier-alone",
+      values: { metals: surface },
+      standing: "estimated",
+      source: "practice-drying",
+    },
+  ];
 }

@@ -42,40 +42,71 @@ interface Actor {
   readonly source: SourceKey;
 }
 
-export function chemicalContributions(pigments: readonly ChemicalPart[], driers: readonly AddedDrier[]): Contribution[] {
+export function chemicalContributions(
+  pigments: readonly ChemicalPart[],
+  driers: readonly AddedDrier[],
+): Contribution[] {
   const carbon = pigments.some(({ chemistry }) => chemistry === "fine carbon");
-  const actors = [...pigments.map(pigmentActor), ...driers.map((drier) => drierActor(drier, carbon))].toSorted((one, other) => strength(other) - strength(one));
-  const strongestShare = Math.max(0, ...actors.filter(({ effect }) => effect !== "neutral").map(({ share }) => leastShare(share)));
+  const actors = [
+    ...pigments.map(pigmentActor),
+    ...driers.map((drier) => drierActor(drier, carbon)),
+  ].toSorted((one, other) => strength(other) - strength(one));
+  const strongestShare = Math.max(
+    0,
+    ...actors.filter(({ effect }) => effect !== "neutral").map(({ share }) => leastShare(share)),
+  );
   const seen = new Set<DryingEffect>();
   return actors.map((actor) => {
     const first = !seen.has(actor.effect);
     seen.add(actor.effect);
-    const beside = actor.effect === "neutral" ? (first ? 1 - strongestShare : 0) : first ? 1 : FURTHER_SHARE;
+    const beside =
+      actor.effect === "neutral" ? (first ? 1 - strongestShare : 0) : first ? 1 : FURTHER_SHARE;
     return weighed(actor, beside);
   });
 }
 
-function weighed({ effect, factor, share, rule, values, source }: Actor, beside: number): Contribution {
+function weighed(
+  { effect, factor, share, rule, values, source }: Actor,
+  beside: number,
+): Contribution {
   const sign = effect === "neutral" ? "none" : effect === "drier" ? "faster" : "slower";
-  const moved = typeof share === "number" ? inPart(factor, share * beside) : spanned(inPart(factor, share[0] * beside), inPart(factor, share[1] * beside));
+  const moved =
+    typeof share === "number"
+      ? inPart(factor, share * beside)
+      : spanned(inPart(factor, share[0] * beside), inPart(factor, share[1] * beside));
   return contribution(rule, sign, moved, { ...values, share, beside }, source);
 }
 
 function pigmentActor({ name, chemistry, massFraction, white }: ChemicalPart): Actor {
   const { effect, daysInLinseed, fullFromMassFraction, cause, source } = chemistryRow(chemistry);
-  const what = effect === "drier" ? "speeds-drying" : effect === "retarder" ? "slows-drying" : "takes-no-part-in-drying";
+  const what =
+    effect === "drier"
+      ? "speeds-drying"
+      : effect === "retarder"
+        ? "slows-drying"
+        : "takes-no-part-in-drying";
   return {
-    effect, source, factor: ratio(daysInLinseed, LINSEED_DAYS),
+    effect,
+    source,
+    factor: ratio(daysInLinseed, LINSEED_DAYS),
     share: massFraction === undefined ? [0, 1] : Math.min(1, massFraction / fullFromMassFraction),
     rule: `${white ? "white" : "pigment"}-${what}`,
-    values: { pigment: name, chemistry, cause, daysInLinseed, ...(massFraction === undefined ? {} : { massFraction }) },
+    values: {
+      pigment: name,
+      chemistry,
+      cause,
+      daysInLinseed,
+      ...(massFraction === undefined ? {} : { massFraction }),
+    },
   };
 }
 
 function drierActor(drier: AddedDrier, carbon: boolean): Actor {
   const { row, share } = drierDose(drier);
   return {
-    effect: row.metal === "zinc" ? "retarder" : "drier", source: "memory-drying", factor: row.factor,
+    effect: row.metal === "zinc" ? "retarder" : "drier",
+    source: "memory-drying",
+    factor: row.factor,
     share: carbon ? [share * FURTHER_SHARE, share] : share,
     rule: carbon ? "carbon-takes-up-drier" : "added-drier",
     values: { metal: drier.metal, percentOnOil: drier.percentOnOil, acts: row.acts },

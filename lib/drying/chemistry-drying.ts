@@ -7,9 +7,23 @@ import type { Range } from "../quantities/range.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 export type Chemistry =
-  | "lead" | "cobalt" | "manganese" | "iron cyanide"
-  | "iron oxide" | "aluminosilicate" | "chromium oxide" | "copper chromite" | "inert extender" | "phthalocyanine"
-  | "titanium dioxide" | "zinc oxide" | "mercury sulphide" | "cadmium sulphide" | "coarse carbon" | "fine carbon" | "organic";
+  | "lead"
+  | "cobalt"
+  | "manganese"
+  | "iron cyanide"
+  | "iron oxide"
+  | "aluminosilicate"
+  | "chromium oxide"
+  | "copper chromite"
+  | "inert extender"
+  | "phthalocyanine"
+  | "titanium dioxide"
+  | "zinc oxide"
+  | "mercury sulphide"
+  | "cadmium sulphide"
+  | "coarse carbon"
+  | "fine carbon"
+  | "organic";
 
 export type DryingEffect = "drier" | "neutral" | "retarder";
 
@@ -21,7 +35,12 @@ export interface ChemistryRow {
   /** Share of the dry pigment by mass [1] from which it acts in full: a drying metal and a fine carbon act in small amounts. */
   readonly fullFromMassFraction: number;
   /** Why it acts so, for the reason. */
-  readonly cause: "catalyses oxidation" | "takes no part" | "binds into soaps" | "antioxidant" | "brings no drying metal";
+  readonly cause:
+    | "catalyses oxidation"
+    | "takes no part"
+    | "binds into soaps"
+    | "antioxidant"
+    | "brings no drying metal";
   /** Text that says which way it goes. */
   readonly source: SourceKey;
 }
@@ -30,23 +49,142 @@ const RECALLED = "memory-drying";
 const READ = "wehlte-1975";
 
 export const CHEMISTRY_DRYING: readonly ChemistryRow[] = [
-  { chemistry: "lead", effect: "drier", daysInLinseed: [1, 3], fullFromMassFraction: 0.1, cause: "catalyses oxidation", source: READ },
-  { chemistry: "cobalt", effect: "drier", daysInLinseed: [1, 3], fullFromMassFraction: 0.1, cause: "catalyses oxidation", source: READ },
-  { chemistry: "manganese", effect: "drier", daysInLinseed: [1, 3], fullFromMassFraction: 0.1, cause: "catalyses oxidation", source: READ },
-  { chemistry: "iron cyanide", effect: "drier", daysInLinseed: [1, 3], fullFromMassFraction: 0.1, cause: "catalyses oxidation", source: READ },
-  { chemistry: "iron oxide", effect: "neutral", daysInLinseed: [3, 6], fullFromMassFraction: 0.25, cause: "takes no part", source: RECALLED },
-  { chemistry: "aluminosilicate", effect: "neutral", daysInLinseed: [3, 6], fullFromMassFraction: 0.25, cause: "takes no part", source: RECALLED },
-  { chemistry: "chromium oxide", effect: "neutral", daysInLinseed: [3, 6], fullFromMassFraction: 0.25, cause: "takes no part", source: RECALLED },
-  { chemistry: "copper chromite", effect: "neutral", daysInLinseed: [3, 6], fullFromMassFraction: 0.25, cause: "takes no part", source: RECALLED },
-  { chemistry: "inert extender", effect: "neutral", daysInLinseed: [3, 6], fullFromMassFraction: 0.25, cause: "takes no part", source: RECALLED },
-  { chemistry: "phthalocyanine", effect: "neutral", daysInLinseed: [3, 8], fullFromMassFraction: 0.25, cause: "takes no part", source: RECALLED },
-  { chemistry: "titanium dioxide", effect: "retarder", daysInLinseed: [6, 12], fullFromMassFraction: 0.25, cause: "brings no drying metal", source: RECALLED },
-  { chemistry: "zinc oxide", effect: "retarder", daysInLinseed: [6, 12], fullFromMassFraction: 0.25, cause: "binds into soaps", source: READ },
-  { chemistry: "mercury sulphide", effect: "retarder", daysInLinseed: [6, 12], fullFromMassFraction: 0.25, cause: "brings no drying metal", source: READ },
-  { chemistry: "cadmium sulphide", effect: "retarder", daysInLinseed: [6, 12], fullFromMassFraction: 0.25, cause: "brings no drying metal", source: RECALLED },
-  { chemistry: "coarse carbon", effect: "retarder", daysInLinseed: [6, 12], fullFromMassFraction: 0.1, cause: "antioxidant", source: RECALLED },
-  { chemistry: "fine carbon", effect: "retarder", daysInLinseed: [8, 20], fullFromMassFraction: 0.02, cause: "antioxidant", source: RECALLED },
-  { chemistry: "organic", effect: "retarder", daysInLinseed: [6, 12], fullFromMassFraction: 0.25, cause: "brings no drying metal", source: RECALLED },
+  {
+    chemistry: "lead",
+    effect: "drier",
+    daysInLinseed: [1, 3],
+    fullFromMassFraction: 0.1,
+    cause: "catalyses oxidation",
+    source: READ,
+  },
+  {
+    chemistry: "cobalt",
+    effect: "drier",
+    daysInLinseed: [1, 3],
+    fullFromMassFraction: 0.1,
+    cause: "catalyses oxidation",
+    source: READ,
+  },
+  {
+    chemistry: "manganese",
+    effect: "drier",
+    daysInLinseed: [1, 3],
+    fullFromMassFraction: 0.1,
+    cause: "catalyses oxidation",
+    source: READ,
+  },
+  {
+    chemistry: "iron cyanide",
+    effect: "drier",
+    daysInLinseed: [1, 3],
+    fullFromMassFraction: 0.1,
+    cause: "catalyses oxidation",
+    source: READ,
+  },
+  {
+    chemistry: "iron oxide",
+    effect: "neutral",
+    daysInLinseed: [3, 6],
+    fullFromMassFraction: 0.25,
+    cause: "takes no part",
+    source: RECALLED,
+  },
+  {
+    chemistry: "aluminosilicate",
+    effect: "neutral",
+    daysInLinseed: [3, 6],
+    fullFromMassFraction: 0.25,
+    cause: "takes no part",
+    source: RECALLED,
+  },
+  {
+    chemistry: "chromium oxide",
+    effect: "neutral",
+    daysInLinseed: [3, 6],
+    fullFromMassFraction: 0.25,
+    cause: "takes no part",
+    source: RECALLED,
+  },
+  {
+    chemistry: "copper chromite",
+    effect: "neutral",
+    daysInLinseed: [3, 6],
+    fullFromMassFraction: 0.25,
+    cause: "takes no part",
+    source: RECALLED,
+  },
+  {
+    chemistry: "inert extender",
+    effect: "neutral",
+    daysInLinseed: [3, 6],
+    fullFromMassFraction: 0.25,
+    cause: "takes no part",
+    source: RECALLED,
+  },
+  {
+    chemistry: "phthalocyanine",
+    effect: "neutral",
+    daysInLinseed: [3, 8],
+    fullFromMassFraction: 0.25,
+    cause: "takes no part",
+    source: RECALLED,
+  },
+  {
+    chemistry: "titanium dioxide",
+    effect: "retarder",
+    daysInLinseed: [6, 12],
+    fullFromMassFraction: 0.25,
+    cause: "brings no drying metal",
+    source: RECALLED,
+  },
+  {
+    chemistry: "zinc oxide",
+    effect: "retarder",
+    daysInLinseed: [6, 12],
+    fullFromMassFraction: 0.25,
+    cause: "binds into soaps",
+    source: READ,
+  },
+  {
+    chemistry: "mercury sulphide",
+    effect: "retarder",
+    daysInLinseed: [6, 12],
+    fullFromMassFraction: 0.25,
+    cause: "brings no drying metal",
+    source: READ,
+  },
+  {
+    chemistry: "cadmium sulphide",
+    effect: "retarder",
+    daysInLinseed: [6, 12],
+    fullFromMassFraction: 0.25,
+    cause: "brings no drying metal",
+    source: RECALLED,
+  },
+  {
+    chemistry: "coarse carbon",
+    effect: "retarder",
+    daysInLinseed: [6, 12],
+    fullFromMassFraction: 0.1,
+    cause: "antioxidant",
+    source: RECALLED,
+  },
+  {
+    chemistry: "fine carbon",
+    effect: "retarder",
+    daysInLinseed: [8, 20],
+    fullFromMassFraction: 0.02,
+    cause: "antioxidant",
+    source: RECALLED,
+  },
+  {
+    chemistry: "organic",
+    effect: "retarder",
+    daysInLinseed: [6, 12],
+    fullFromMassFraction: 0.25,
+    cause: "brings no drying metal",
+    source: RECALLED,
+  },
 ];
 
 /** Row of a chemistry. */

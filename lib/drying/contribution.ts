@@ -12,7 +12,11 @@ export interface Contribution extends Ruling {
 }
 
 export function contribution(
-  rule: string, sign: DryingSign, factor: Range, values: Readonly<Record<string, RulingValue>>, source: SourceKey,
+  rule: string,
+  sign: DryingSign,
+  factor: Range,
+  values: Readonly<Record<string, RulingValue>>,
+  source: SourceKey,
 ): Contribution {
   return { rule, sign, factor, values: { ...values, factor }, standing: "estimated", source };
 }
@@ -24,7 +28,10 @@ export function inPart([lower, upper]: Range, share: number): Range {
 
 /** Factors together. */
 export function product(factors: readonly Range[]): Range {
-  return factors.reduce<Range>(([lower, upper], [less, more]) => [lower * less, upper * more], [1, 1]);
+  return factors.reduce<Range>(
+    ([lower, upper], [less, more]) => [lower * less, upper * more],
+    [1, 1],
+  );
 }
 
 /** Range over a base range, end by end, lower end first. */

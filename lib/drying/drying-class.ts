@@ -43,17 +43,30 @@ export interface DryingClassRuling {
 export function dryingClassRuling(touchDryDays: Quantity): DryingClassRuling {
   const [earlier, later] = ends(touchDryDays);
   for (const days of [earlier, later]) {
-    if (!(days > 0 && days < Infinity)) throw domainError("days to touch dry", days, "0 < days < Infinity");
+    if (!(days > 0 && days < Infinity))
+      throw domainError("days to touch dry", days, "0 < days < Infinity");
   }
   const limit = limitOf(later);
   const first = DRYING_LIMITS.indexOf(limitOf(earlier));
-  const spans = DRYING_LIMITS.slice(first, DRYING_LIMITS.indexOf(limit) + 1).map((row) => row.dryingClass);
+  const spans = DRYING_LIMITS.slice(first, DRYING_LIMITS.indexOf(limit) + 1).map(
+    (row) => row.dryingClass,
+  );
   return {
-    dryingClass: limit.dryingClass, limit, spans,
+    dryingClass: limit.dryingClass,
+    limit,
+    spans,
     reason: {
       rule: spans.length === 1 ? "drying-class" : "drying-class-by-the-later-end",
-      values: { dryingClass: limit.dryingClass, touchDryDays, decidedAt: later, spans, filmThicknessUm: CLASS_FILM_UM, temperatureC: CLASS_TEMPERATURE_C },
-      standing: "estimated", source: "practice-drying",
+      values: {
+        dryingClass: limit.dryingClass,
+        touchDryDays,
+        decidedAt: later,
+        spans,
+        filmThicknessUm: CLASS_FILM_UM,
+        temperatureC: CLASS_TEMPERATURE_C,
+      },
+      standing: "estimated",
+      source: "practice-drying",
     },
   };
 }

@@ -11,7 +11,12 @@ import type { AddedDrier } from "./added-drier.ts";
 import type { Chemistry } from "./chemistry-drying.ts";
 import { chemicalContributions, type ChemicalPart } from "./chemical-contributions.ts";
 import { product, type Contribution } from "./contribution.ts";
-import { dryingClassRuling, CLASS_FILM_UM, CLASS_TEMPERATURE_C, type DryingClassRuling } from "./drying-class.ts";
+import {
+  dryingClassRuling,
+  CLASS_FILM_UM,
+  CLASS_TEMPERATURE_C,
+  type DryingClassRuling,
+} from "./drying-class.ts";
 import { filmContribution, temperatureContribution } from "./film-conditions.ts";
 import { pigmentChemistry } from "./pigment-chemistry.ts";
 import { LINSEED_DAYS, oilContributions, type OilPart } from "./vehicle-drying.ts";
@@ -63,7 +68,11 @@ const DIGITS = 12;
 export function dryingEstimate(question: DryingQuestion): DryingEstimate | DryingUnknown {
   const { parts, unknownPigments } = identified(question.pigments);
   if (unknownPigments.length > 0 || parts.length === 0) {
-    return { known: false, unknownPigments, reason: { rule: "pigment-chemistry-unknown", values: { pigments: unknownPigments } } };
+    return {
+      known: false,
+      unknownPigments,
+      reason: { rule: "pigment-chemistry-unknown", values: { pigments: unknownPigments } },
+    };
   }
   const contributions = [
     ...oilContributions(question.oils),
@@ -72,20 +81,41 @@ export function dryingEstimate(question: DryingQuestion): DryingEstimate | Dryin
     temperatureContribution(question.temperatureC ?? CLASS_TEMPERATURE_C),
   ];
   const [least, most] = product(contributions.map(({ factor }) => factor));
-  const touchDryDays: Range = [Number((LINSEED_DAYS[0] * least).toPrecision(DIGITS)), Number((LINSEED_DAYS[1] * most).toPrecision(DIGITS))];
+  const touchDryDays: Range = [
+    Number((LINSEED_DAYS[0] * least).toPrecision(DIGITS)),
+    Number((LINSEED_DAYS[1] * most).toPrecision(DIGITS)),
+  ];
   return {
-    known: true, touchDryDays, contributions, ruling: dryingClassRuling(touchDryDays),
-    base: { rule: "linseed-oil-alone", values: { days: LINSEED_DAYS }, standing: "estimated", source: "memory-drying" },
+    known: true,
+    touchDryDays,
+    contributions,
+    ruling: dryingClassRuling(touchDryDays),
+    base: {
+      rule: "linseed-oil-alone",
+      values: { days: LINSEED_DAYS },
+      standing: "estimated",
+      source: "memory-drying",
+    },
   };
 }
 
-function identified(pigments: readonly DryingPigment[]): { readonly parts: readonly ChemicalPart[]; readonly unknownPigments: readonly string[] } {
+function identified(pigments: readonly DryingPigment[]): {
+  readonly parts: readonly ChemicalPart[];
+  readonly unknownPigments: readonly string[];
+} {
   const parts: ChemicalPart[] = [];
   const unknownPigments: string[] = [];
   for (const { name, colourIndexName, chemistry, massFraction, white = false } of pigments) {
-    const found = chemistry ?? (colourIndexName === undefined ? undefined : pigmentChemistry(colourIndexName));
+    const found =
+      chemistry ?? (colourIndexName === undefined ? undefined : pigmentChemistry(colourIndexName));
     if (found === undefined) unknownPigments.push(name);
-    else parts.push({ name, chemistry: found, massFraction: pigments.length === 1 ? 1 : massFraction, white });
+    else
+      parts.push({
+        name,
+        chemistry: found,
+        massFraction: pigments.length === 1 ? 1 : massFraction,
+        white,
+      });
   }
   return { parts, unknownPigments };
 }

@@ -14,7 +14,11 @@ export interface DryingNoteRow {
 
 export const DRYING_NOTES: readonly DryingNoteRow[] = [
   { rule: "skins-and-stays-soft", colourIndexNames: ["PBk 6"], source: "toch-1911" },
-  { rule: "driers-customary", colourIndexNames: ["PBk 6", "PBk 7", "PBk 9"], source: "practice-drying" },
+  {
+    rule: "driers-customary",
+    colourIndexNames: ["PBk 6", "PBk 7", "PBk 9"],
+    source: "practice-drying",
+  },
 ];
 
 /**
@@ -22,8 +26,24 @@ export const DRYING_NOTES: readonly DryingNoteRow[] = [
  * @param colourIndexNames of its pigments, as far as known.
  */
 export function dryingNotes(colourIndexNames: readonly string[]): Ruling[] {
-  const notes = DRYING_NOTES.map((row) => ({ row, pigments: colourIndexNames.filter((name) => row.colourIndexNames.includes(name)) }))
+  const notes = DRYING_NOTES.map((row) => ({
+    row,
+    pigments: colourIndexNames.filter((name) => row.colourIndexNames.includes(name)),
+  }))
     .filter(({ pigments }) => pigments.length > 0)
-    .map(({ row, pigments }): Ruling => ({ rule: row.rule, values: { pigments }, standing: "estimated", source: row.source }));
-  return [{ rule: "touch-dry-is-not-through-dry", values: { monthsBeforeVarnish: MONTHS_BEFORE_VARNISH }, standing: "estimated", source: "practice-drying" }, ...notes];
+    .map(({ row, pigments }): Ruling => ({
+      rule: row.rule,
+      values: { pigments },
+      standing: "estimated",
+      source: row.source,
+    }));
+  return [
+    {
+      rule: "touch-dry-is-not-through-dry",
+      values: { monthsBeforeVarnish: MONTHS_BEFORE_VARNISH },
+      standing: "estimated",
+      source: "practice-drying",
+    },
+    ...notes,
+  ];
 }

@@ -4,7 +4,12 @@
  */
 import { ends, type Quantity, type Range } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
-import { CLASS_FILM_UM, CLASS_TEMPERATURE_C, dryingClassRuling, type DryingClassRuling } from "./drying-class.ts";
+import {
+  CLASS_FILM_UM,
+  CLASS_TEMPERATURE_C,
+  dryingClassRuling,
+  type DryingClassRuling,
+} from "./drying-class.ts";
 import type { DryingEstimate } from "./drying-estimate.ts";
 
 export interface DryingTrial {
@@ -45,18 +50,39 @@ export function dryingTrialRuling(trial: DryingTrial): DryingTrialRuling {
   const { touchDryDays, filmThicknessUm, temperatureC } = trial;
   const ruling = dryingClassRuling(touchDryDays);
   const wanting = missingConditions(trial);
-  const asClassed = filmThicknessUm !== undefined && temperatureC !== undefined
-    && Math.abs(filmThicknessUm / CLASS_FILM_UM - 1) <= SAME_FILM && Math.abs(temperatureC - CLASS_TEMPERATURE_C) <= SAME_ROOM_C;
-  const rule = wanting.length > 0 ? "trial-without-conditions" : asClassed ? "trial-decides" : "trial-decides-for-its-own-film";
+  const asClassed =
+    filmThicknessUm !== undefined &&
+    temperatureC !== undefined &&
+    Math.abs(filmThicknessUm / CLASS_FILM_UM - 1) <= SAME_FILM &&
+    Math.abs(temperatureC - CLASS_TEMPERATURE_C) <= SAME_ROOM_C;
+  const rule =
+    wanting.length > 0
+      ? "trial-without-conditions"
+      : asClassed
+        ? "trial-decides"
+        : "trial-decides-for-its-own-film";
   return {
-    ruling, touchDryDays, wanting,
-    reason: { rule, values: { ...given(trial), dryingClass: ruling.dryingClass, wanting }, standing: "measured" },
+    ruling,
+    touchDryDays,
+    wanting,
+    reason: {
+      rule,
+      values: { ...given(trial), dryingClass: ruling.dryingClass, wanting },
+      standing: "measured",
+    },
   };
 }
 
 function given(trial: DryingTrial): Record<string, Quantity> {
-  const entries = (["touchDryDays", "throughDryDays", "filmThicknessUm", "temperatureC", "humidityPercent"] as const)
-    .flatMap((key) => (trial[key] === undefined ? [] : [[key, trial[key]] as const]));
+  const entries = (
+    [
+      "touchDryDays",
+      "throughDryDays",
+      "filmThicknessUm",
+      "temperatureC",
+      "humidityPercent",
+    ] as const
+  ).flatMap((key) => (trial[key] === undefined ? [] : [[key, trial[key]] as const]));
   return Object.fromEntries(entries);
 }
 
@@ -67,12 +93,17 @@ export const TRIAL_TOLERANCE = 1.5;
  * @param estimate made for the trial's own film, room and drier: an estimate for others is no measure of it.
  * @returns the contradiction, else undefined.
  */
-export function trialContradiction({ touchDryDays }: DryingTrial, estimate: DryingEstimate): Ruling | undefined {
+export function trialContradiction(
+  { touchDryDays }: DryingTrial,
+  estimate: DryingEstimate,
+): Ruling | undefined {
   const [earlier, later] = ends(touchDryDays);
   const [least, most]: Range = estimate.touchDryDays;
   if (later * TRIAL_TOLERANCE >= least && earlier <= most * TRIAL_TOLERANCE) return undefined;
   return {
     rule: earlier > most ? "trial-slower-than-expected" : "trial-faster-than-expected",
-    values: { touchDryDays, expectedDays: estimate.touchDryDays, tolerance: TRIAL_TOLERANCE }, standing: "derived", source: "practice-drying",
+    values: { touchDryDays, expectedDays: estimate.touchDryDays, tolerance: TRIAL_TOLERANCE },
+    standing: "derived",
+    source: "practice-drying",
   };
 }

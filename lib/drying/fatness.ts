@@ -25,7 +25,11 @@ export const FATNESS_LIMITS: readonly FatnessLimit[] = [
   { fatness: "fat", oilVolumeFractionMax: 1, rule: "fat-goes-above" },
 ];
 
-export interface FatnessRuling { readonly fatness: Fatness; readonly limit: FatnessLimit; readonly reason: Ruling }
+export interface FatnessRuling {
+  readonly fatness: Fatness;
+  readonly limit: FatnessLimit;
+  readonly reason: Ruling;
+}
 
 /**
  * @param oilVolumeFraction 1 - PVC [1], 0-1; an estimate is judged at its middle.
@@ -37,8 +41,14 @@ export function fatnessRuling(oilVolumeFraction: Quantity): FatnessRuling {
   const limit = FATNESS_LIMITS.find((row) => decidedAt <= row.oilVolumeFractionMax);
   if (limit === undefined) throw new Error("Unreachable: the last fatness limit is 1");
   return {
-    fatness: limit.fatness, limit,
-    reason: { rule: limit.rule, values: { fatness: limit.fatness, oilVolumeFraction, decidedAt }, standing: "estimated", source: "practice-drying" },
+    fatness: limit.fatness,
+    limit,
+    reason: {
+      rule: limit.rule,
+      values: { fatness: limit.fatness, oilVolumeFraction, decidedAt },
+      standing: "estimated",
+      source: "practice-drying",
+    },
   };
 }
 

@@ -23,11 +23,13 @@ export const TEMPERATURE_REACH_C: Range = [5, 40];
  */
 export function filmContribution(filmThicknessUm: number): Contribution {
   const [least, most] = FILM_REACH_UM;
-  if (!(filmThicknessUm >= least && filmThicknessUm <= most)) throw domainError("film thickness", filmThicknessUm, `${least} <= thickness <= ${most} um`);
+  if (!(filmThicknessUm >= least && filmThicknessUm <= most))
+    throw domainError("film thickness", filmThicknessUm, `${least} <= thickness <= ${most} um`);
   const times = filmThicknessUm / CLASS_FILM_UM;
   const factor = ordered(times ** THICKNESS_POWER[0], times ** THICKNESS_POWER[1]);
   const values = { filmThicknessUm, classFilmUm: CLASS_FILM_UM };
-  if (times === 1) return contribution("film-as-classed", "none", factor, values, "practice-drying");
+  if (times === 1)
+    return contribution("film-as-classed", "none", factor, values, "practice-drying");
   return times > 1
     ? contribution("thick-film-slows", "slower", factor, values, "practice-drying")
     : contribution("thin-film-speeds", "faster", factor, values, "practice-drying");
@@ -39,11 +41,13 @@ export function filmContribution(filmThicknessUm: number): Contribution {
  */
 export function temperatureContribution(temperatureC: number): Contribution {
   const [least, most] = TEMPERATURE_REACH_C;
-  if (!(temperatureC >= least && temperatureC <= most)) throw domainError("temperature", temperatureC, `${least} <= temperature <= ${most} degrees C`);
+  if (!(temperatureC >= least && temperatureC <= most))
+    throw domainError("temperature", temperatureC, `${least} <= temperature <= ${most} degrees C`);
   const tens = (CLASS_TEMPERATURE_C - temperatureC) / 10;
   const factor = ordered(TEN_DEGREES[0] ** tens, TEN_DEGREES[1] ** tens);
   const values = { temperatureC, classTemperatureC: CLASS_TEMPERATURE_C };
-  if (tens === 0) return contribution("temperature-as-classed", "none", factor, values, "practice-drying");
+  if (tens === 0)
+    return contribution("temperature-as-classed", "none", factor, values, "practice-drying");
   return tens > 0
     ? contribution("cold-slows", "slower", factor, values, "practice-drying")
     : contribution("warmth-speeds", "faster", factor, values, "practice-drying");

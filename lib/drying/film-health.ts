@@ -63,12 +63,19 @@ export function filmHealthRulings(film: Film): Ruling[] {
 
 function pigmentRulings({ name, colourIndexName, massFraction }: FilmPigment): Ruling[] {
   const chemistry = colourIndexName === undefined ? undefined : pigmentChemistry(colourIndexName);
-  return CHEMISTRY_HEALTH.filter((row) => row.chemistry === chemistry && (massFraction === undefined || massFraction >= row.fromMassFraction))
-    .map((row) => practice(row.rule, { pigment: name, ...(massFraction === undefined ? {} : { massFraction }) }));
+  return CHEMISTRY_HEALTH.filter(
+    (row) =>
+      row.chemistry === chemistry &&
+      (massFraction === undefined || massFraction >= row.fromMassFraction),
+  ).map((row) =>
+    practice(row.rule, { pigment: name, ...(massFraction === undefined ? {} : { massFraction }) }),
+  );
 }
 
 function wrinkling(oilVolumeFraction: Quantity): Ruling[] {
-  return ends(oilVolumeFraction)[1] >= WRINKLES_FROM_OIL ? [practice("oil-rich-wrinkles-when-thick", { oilVolumeFraction, from: WRINKLES_FROM_OIL })] : [];
+  return ends(oilVolumeFraction)[1] >= WRINKLES_FROM_OIL
+    ? [practice("oil-rich-wrinkles-when-thick", { oilVolumeFraction, from: WRINKLES_FROM_OIL })]
+    : [];
 }
 
 function practice(rule: string, values: Readonly<Record<string, RulingValue>>): Ruling {

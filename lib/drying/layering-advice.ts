@@ -4,25 +4,35 @@ import type { DryingClass } from "./drying-class.ts";
 
 /** @source practice-drying */
 export const PLACE_BY_CLASS: Readonly<Record<DryingClass, string>> = {
-  "fast": "fast-goes-below",
-  "medium": "medium-goes-anywhere",
-  "slow": "slow-goes-above",
+  fast: "fast-goes-below",
+  medium: "medium-goes-anywhere",
+  slow: "slow-goes-above",
   "very slow": "very-slow-goes-last",
 };
 
 /** Where a paint of this drying class belongs among the layers. */
 export function placeByClass(dryingClass: DryingClass): Ruling {
-  return { rule: PLACE_BY_CLASS[dryingClass], values: { dryingClass }, standing: "estimated", source: "practice-drying" };
+  return {
+    rule: PLACE_BY_CLASS[dryingClass],
+    values: { dryingClass },
+    standing: "estimated",
+    source: "practice-drying",
+  };
 }
 
 /** Grounds of painting, and what each asks of oil colour on it. @source practice-drying */
 export const GROUND_RULES = {
-  "acrylic": ["oil-over-acrylic-ground", "never-acrylic-over-oil"],
-  "oil": ["oil-ground-through-dry-first"],
+  acrylic: ["oil-over-acrylic-ground", "never-acrylic-over-oil"],
+  oil: ["oil-ground-through-dry-first"],
   "glue and chalk": ["absorbent-ground-draws-oil", "rigid-support-for-brittle-ground"],
 } as const;
 export type Ground = keyof typeof GROUND_RULES;
 
 export function groundRulings(ground: Ground): Ruling[] {
-  return GROUND_RULES[ground].map((rule) => ({ rule, values: { ground }, standing: "estimated", source: "practice-drying" }));
+  return GROUND_RULES[ground].map((rule) => ({
+    rule,
+    values: { ground },
+    standing: "estimated",
+    source: "practice-drying",
+  }));
 }

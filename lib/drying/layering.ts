@@ -19,16 +19,38 @@ export function layeringRulings(upper: Layer, lower: Layer): Ruling[] {
   requireFractionEnds(lower.oilVolumeFraction);
   const difference = midpoint(upper.oilVolumeFraction) - midpoint(lower.oilVolumeFraction);
   const fat: Ruling = {
-    rule: Math.abs(difference) <= EQUALLY_FAT ? "equally-fat" : difference > 0 ? "fat-over-lean" : "lean-over-fat",
-    values: { upper: upper.name, lower: lower.name, upperOil: upper.oilVolumeFraction, lowerOil: lower.oilVolumeFraction, difference },
-    standing: "derived", source: "practice-drying",
+    rule:
+      Math.abs(difference) <= EQUALLY_FAT
+        ? "equally-fat"
+        : difference > 0
+          ? "fat-over-lean"
+          : "lean-over-fat",
+    values: {
+      upper: upper.name,
+      lower: lower.name,
+      upperOil: upper.oilVolumeFraction,
+      lowerOil: lower.oilVolumeFraction,
+      difference,
+    },
+    standing: "derived",
+    source: "practice-drying",
   };
   if (upper.dryingClass === undefined || lower.dryingClass === undefined) return [fat];
   if (slowness(upper.dryingClass) >= slowness(lower.dryingClass)) return [fat];
-  return [fat, {
-    rule: "fast-over-slow-cracks", values: { upper: upper.name, lower: lower.name, upperClass: upper.dryingClass, lowerClass: lower.dryingClass },
-    standing: "estimated", source: "practice-drying",
-  }];
+  return [
+    fat,
+    {
+      rule: "fast-over-slow-cracks",
+      values: {
+        upper: upper.name,
+        lower: lower.name,
+        upperClass: upper.dryingClass,
+        lowerClass: lower.dryingClass,
+      },
+      standing: "estimated",
+      source: "practice-drying",
+    },
+  ];
 }
 
 function slowness(dryingClass: DryingClass): number {

@@ -28,8 +28,17 @@ export const SINKING_LIMITS = [
 export function sinkingInRulings(reducedPvc: Quantity): Ruling[] {
   const decidedAt = ends(reducedPvc)[1];
   if (!(decidedAt > 0)) throw domainError("reduced PVC", decidedAt, "0 < reduced PVC");
-  const { rule } = SINKING_LIMITS.find((row) => decidedAt <= row.reducedPvcMax) ?? SINKING_LIMITS[2];
-  const ruling: Ruling = { rule, values: { reducedPvc, decidedAt }, standing: "estimated", source: "practice-drying" };
+  const { rule } =
+    SINKING_LIMITS.find((row) => decidedAt <= row.reducedPvcMax) ?? SINKING_LIMITS[2];
+  const ruling: Ruling = {
+    rule,
+    values: { reducedPvc, decidedAt },
+    standing: "estimated",
+    source: "practice-drying",
+  };
   if (rule === "dull-of-itself") return [ruling];
-  return [ruling, { rule: "oiling-out", values: {}, standing: "estimated", source: "practice-drying" }];
+  return [
+    ruling,
+    { rule: "oiling-out", values: {}, standing: "estimated", source: "practice-drying" },
+  ];
 }

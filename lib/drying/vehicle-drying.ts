@@ -38,22 +38,46 @@ export interface OilPart {
 export function oilContributions(oils: readonly OilPart[]): Contribution[] {
   if (oils.length === 0) {
     const factors = OIL_DRYING.map(({ days }) => ratio(days, LINSEED_DAYS));
-    const span: Range = [Math.min(...factors.map(([lower]) => lower)), Math.max(...factors.map(([, upper]) => upper))];
-    return [contribution("vehicle-not-stated", "slower", span, { oils: OIL_DRYING.map(({ oil }) => oil) }, "memory-drying")];
+    const span: Range = [
+      Math.min(...factors.map(([lower]) => lower)),
+      Math.max(...factors.map(([, upper]) => upper)),
+    ];
+    return [
+      contribution(
+        "vehicle-not-stated",
+        "slower",
+        span,
+        { oils: OIL_DRYING.map(({ oil }) => oil) },
+        "memory-drying",
+      ),
+    ];
   }
   requireOilShares(oils);
   return oils.map(({ oil, massFraction }) => {
     const { days } = oilRow(oil);
     const factor = inPart(ratio(days, LINSEED_DAYS), massFraction);
     return factor[1] === 1
-      ? contribution("linseed-sets-the-days", "none", factor, { oil, days, massFraction }, "memory-drying")
-      : contribution("oil-slower-than-linseed", "slower", factor, { oil, days, linseedDays: LINSEED_DAYS, massFraction }, "memory-drying");
+      ? contribution(
+          "linseed-sets-the-days",
+          "none",
+          factor,
+          { oil, days, massFraction },
+          "memory-drying",
+        )
+      : contribution(
+          "oil-slower-than-linseed",
+          "slower",
+          factor,
+          { oil, days, linseedDays: LINSEED_DAYS, massFraction },
+          "memory-drying",
+        );
   });
 }
 
 function requireOilShares(oils: readonly OilPart[]): void {
   const sum = oils.reduce((total, { massFraction }) => total + massFraction, 0);
-  if (!(Math.abs(sum - 1) <= 1e-6 && oils.every(({ massFraction }) => massFraction >= 0))) throw domainError("sum of oils' mass fractions", sum, "1");
+  if (!(Math.abs(sum - 1) <= 1e-6 && oils.every(({ massFraction }) => massFraction >= 0)))
+    throw domainError("sum of oils' mass fractions", sum, "1");
 }
 
 function oilRow(oil: Oil): OilDryingRow {

@@ -21,7 +21,16 @@ export const YELLOWS_FROM_MASS_FRACTION = 0.1;
 
 /** The ruling of the oil that yellows most among those with a share that counts; undefined for none. */
 export function yellowingRuling(oils: readonly OilPart[]): Ruling | undefined {
-  const present = oils.filter(({ massFraction }) => massFraction >= YELLOWS_FROM_MASS_FRACTION).map(({ oil }) => oil);
+  const present = oils
+    .filter(({ massFraction }) => massFraction >= YELLOWS_FROM_MASS_FRACTION)
+    .map(({ oil }) => oil);
   const row = OIL_YELLOWING.find(({ oil }) => present.includes(oil));
-  return row === undefined ? undefined : { rule: row.rule, values: { oil: row.oil }, standing: "estimated", source: "practice-drying" };
+  return row === undefined
+    ? undefined
+    : {
+        rule: row.rule,
+        values: { oil: row.oil },
+        standing: "estimated",
+        source: "practice-drying",
+      };
 }

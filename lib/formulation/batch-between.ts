@@ -9,7 +9,11 @@ export interface SpannedRecipe {
   readonly oilIndexGPer100g: Quantity;
   readonly oil: { readonly densityGPerCm3: Quantity; readonly pricePerKg?: number };
   /** By mass on the oil [%]. */
-  readonly additions: readonly { readonly percent: number; readonly densityGPerCm3: Quantity; readonly pricePerKg?: number }[];
+  readonly additions: readonly {
+    readonly percent: number;
+    readonly densityGPerCm3: Quantity;
+    readonly pricePerKg?: number;
+  }[];
   readonly holdBack: Range;
   readonly loss: Range;
 }
@@ -33,35 +37,79 @@ export interface SpannedBatch {
  * @throws RangeError as {@link batch}.
  */
 export function batchBetween(recipe: SpannedRecipe, size: BatchSize, tubeMl: number): SpannedBatch {
-  const estimates = [recipe.pigmentDensityGPerCm3, recipe.oilIndexGPer100g, recipe.oil.densityGPerCm3, ...recipe.additions.map(({ densityGPerCm3 }) => densityGPerCm3)];
+  const estimates = [
+    recipe.pigmentDensityGPerCm3,
+    recipe.oilIndexGPer100g,
+    recipe.oil.densityGPerCm3,
+    ...recipe.additions.map(({ densityGPerCm3 }) => densityGPerCm3),
+  ];
   const batches = corners(estimates).map((values) => batchAt(recipe, values, size, tubeMl));
   const over = (pick: (one: Batch) => Quantity): Quantity => {
-    const [lower, upper] = [Math.min(...batches.map((one) => ends(pick(one))[0])), Math.max(...batches.map((one) => ends(pick(one))[1]))];
+    const [lower, upper] = [
+      Math.min(...batches.map((one) => ends(pick(one))[0])),
+      Math.max(...batches.map((one) => ends(pick(one))[1])),
+    ];
     return lower === upper ? lower : [lower, upper];
   };
   return {
     pigments: recipe.pigments.map((_, i) => over(({ pigments }) => pigments[i]?.massG ?? NaN)),
-    oilG: over(({ oilG }) => oilG), oilAtFirstG: over(({ oilAtFirstG }) => oilAtFirstG), oilHeldBackG: over(({ oilHeldBackG }) => oilHeldBackG),
+    oilG: over(({ oilG }) => oilG),
+    oilAtFirstG: over(({ oilAtFirstG }) => oilAtFirstG),
+    oilHeldBackG: over(({ oilHeldBackG }) => oilHeldBackG),
     additions: recipe.additions.map((_, i) => over(({ additions }) => additions[i]?.massG ?? NaN)),
-    paintMl: over(({ paintMl }) => paintMl), lossMl: over(({ lossMl }) => lossMl), yieldMl: over(({ yieldMl }) => yieldMl), tubes: over(({ tubes }) => tubes),
-    ...(batches.some(({ cost }) => cost === undefined) ? {} : { cost: over(({ cost = NaN }) => cost) }),
+    paintMl: over(({ paintMl }) => paintMl),
+    lossMl: over(({ lossMl }) => lossMl),
+    yieldMl: over(({ yieldMl }) => yieldMl),
+    tubes: over(({ tubes }) => tubes),
+    ...(batches.some(({ cost }) => cost === undefined)
+      ? {}
+      : { cost: over(({ cost = NaN }) => cost) }),
   };
 }
 
-function batchAt({ pigments, oil, additions, holdBack, loss }: SpannedRecipe, [pigmentDensity = NaN, oilIndex = NaN, oilDensity = NaN, ...densities]: readonly number[], size: BatchSize, tubeMl: number): Batch {
-  return batch({
-    pigments: pigments.map(({ massFraction, pricePerKg }, i) => ({ name: `pigment ${i}`, massFraction, pricePerKg, densityGPerCm3: pigmentDensity })),
-    oilIndexGPer100g: oilIndex,
-    oil: { name: "oil", densityGPerCm3: oilDensity, pricePerKg: oil.pricePerKg },
-    additions: additions.map(({ percent, pricePerKg }, i) => ({ name: `addition ${i}`, percent, of: "oil" as const, densityGPerCm3: densities[i] ?? NaN, pricePerKg })),
-    holdBack, loss, tubeMl,
-  }, size);
+function batchAt(
+  { pigments, oil, additions, holdBack, loss }: SpannedRecipe,
+  [pigmentDensity = NaN, oilIndex = NaN, oilDensity = NaN, ...densities]: readonly number[],
+  size: BatchSize,
+  tubeMl: number,
+): Batch {
+  return batch(
+    {
+      pigments: pigments.map(({ massFraction, pricePerKg }, i) => ({
+        name: `pigment ${i}`,
+        massFraction,
+        pricePerKg,
+        densityGPerCm3: pigmentDensity,
+      })),
+      oilIndexGPer100g: oilIndex,
+      oil: { name: "oil", densityGPerCm3: oilDensity, pricePerKg: oil.pricePerKg },
+      additions: additions.map(({ percent, pricePerKg }, i) => ({
+        name: `addition ${i}`,
+        percent,
+        of: "oil" as const,
+        densityGPerCm3: densities[i] ?? NaN,
+        pricePerKg,
+      })),
+      holdBack,
+      loss,
+      tubeMl,
+    },
+    size,
+  );
 }
 
 /** Every combination of one end of each. */
 function corners(quantities: readonly Quantity[]): number[][] {
-  return quantities.reduce<number[][]>((rows, quantity) => {
-    const [lower, upper] = ends(quantity);
-    return lower === upper ? rows.map((row) => [...row, lower]) : rows.flatMap((row) => [[...row, lower], [...row, upper]]);
-  }, [[]]);
+  return quantities.reduce<number[][]>(
+    (rows, quantity) => {
+      const [lower, upper] = ends(quantity);
+      return lower === upper
+        ? rows.map((row) => [...row, lower])
+        : rows.flatMap((row) => [
+            [...row, lower],
+            [...row, upper],
+          ]);
+    },
+    [[]],
+  );
 }

@@ -19,10 +19,13 @@ export interface BatchCost {
 
 /** @throws RangeError when a price is negative, NaN or infinite. */
 export function batchCost(weighings: readonly PricedWeighing[]): BatchCost {
-  const unpriced = weighings.filter(({ pricePerKg }) => pricePerKg === undefined).map(({ name }) => name);
+  const unpriced = weighings
+    .filter(({ pricePerKg }) => pricePerKg === undefined)
+    .map(({ name }) => name);
   if (unpriced.length === weighings.length) return { unpriced };
   const cost = weighings.reduce((total, { massG, pricePerKg = 0 }) => {
-    if (!(pricePerKg >= 0 && pricePerKg < Infinity)) throw domainError("price", pricePerKg, "0 <= price < Infinity per kg");
+    if (!(pricePerKg >= 0 && pricePerKg < Infinity))
+      throw domainError("price", pricePerKg, "0 <= price < Infinity per kg");
     return total + (massG / 1000) * pricePerKg;
   }, 0);
   return { cost, unpriced };

@@ -26,9 +26,17 @@ export interface BatchLossRuling {
 
 /** @param dispersion unknown takes in both. */
 export function batchLoss(dispersion: Dispersion | undefined): BatchLossRuling {
-  const rows = BATCH_LOSSES.filter((row) => dispersion === undefined || row.dispersion === dispersion);
-  const fraction: Range = [Math.min(...rows.map((row) => row.fraction[0])), Math.max(...rows.map((row) => row.fraction[1]))];
+  const rows = BATCH_LOSSES.filter(
+    (row) => dispersion === undefined || row.dispersion === dispersion,
+  );
+  const fraction: Range = [
+    Math.min(...rows.map((row) => row.fraction[0])),
+    Math.max(...rows.map((row) => row.fraction[1])),
+  ];
   const [row] = rows;
   const rule = dispersion === undefined || row === undefined ? "loss-on-slab-or-mill" : row.rule;
-  return { fraction, reason: { rule, values: { fraction }, standing: "estimated", source: "practice-formulation" } };
+  return {
+    fraction,
+    reason: { rule, values: { fraction }, standing: "estimated", source: "practice-formulation" },
+  };
 }

@@ -29,7 +29,11 @@ export interface BatchAddition {
 export interface BatchRecipe {
   readonly pigments: readonly BatchPigment[];
   readonly oilIndexGPer100g: number;
-  readonly oil: { readonly name: string; readonly densityGPerCm3: number; readonly pricePerKg?: number | undefined };
+  readonly oil: {
+    readonly name: string;
+    readonly densityGPerCm3: number;
+    readonly pricePerKg?: number | undefined;
+  };
   readonly additions: readonly BatchAddition[];
   /** Share of the oil [1], of oil-held-back.ts. */
   readonly holdBack: Range;
@@ -39,7 +43,8 @@ export interface BatchRecipe {
 }
 
 /** How big: by pigment weighed, by paint made (before losses), or by tubes filled (after the larger loss). */
-export type BatchSize = { readonly pigmentG: number } | { readonly paintMl: number } | { readonly tubes: number };
+export type BatchSize =
+  { readonly pigmentG: number } | { readonly paintMl: number } | { readonly tubes: number };
 
 export interface Batch extends BatchCost {
   readonly pigments: readonly Weighing[];
@@ -69,19 +74,36 @@ export function batch(recipe: BatchRecipe, size: BatchSize): Batch {
   const [leastLoss, mostLoss] = recipe.loss;
   const pigmentG = pigmentMassG(recipe, size, unit);
   const oilG = (pigmentG * recipe.oilIndexGPer100g) / 100;
-  const additions = recipe.additions.map(({ name, percent, of, pricePerKg }) => ({ name, pricePerKg, massG: ((of === "oil" ? oilG : pigmentG) * percent) / 100 }));
-  const pigments = recipe.pigments.map(({ name, massFraction, pricePerKg }) => ({ name, pricePerKg, massG: massFraction * pigmentG }));
+  const additions = recipe.additions.map(({ name, percent, of, pricePerKg }) => ({
+    name,
+    pricePerKg,
+    massG: ((of === "oil" ? oilG : pigmentG) * percent) / 100,
+  }));
+  const pigments = recipe.pigments.map(({ name, massFraction, pricePerKg }) => ({
+    name,
+    pricePerKg,
+    massG: massFraction * pigmentG,
+  }));
   const paintMl = pigmentG * unit;
   const yieldMl: Range = [paintMl * (1 - mostLoss), paintMl * (1 - leastLoss)];
   const [leastHeld, mostHeld] = recipe.holdBack;
   return {
-    pigments: pigments.map(weighing), pigmentG, oilG, additions: additions.map(weighing), paintMl, yieldMl,
+    pigments: pigments.map(weighing),
+    pigmentG,
+    oilG,
+    additions: additions.map(weighing),
+    paintMl,
+    yieldMl,
     oilHeldBackG: [oilG * leastHeld, oilG * mostHeld],
     oilAtFirstG: [oilG * (1 - mostHeld), oilG * (1 - leastHeld)],
     paintG: pigmentG + oilG + additions.reduce((total, { massG }) => total + massG, 0),
     lossMl: [paintMl * leastLoss, paintMl * mostLoss],
     tubes: [wholeTubes(yieldMl[0], recipe.tubeMl), wholeTubes(yieldMl[1], recipe.tubeMl)],
-    ...batchCost([...pigments, { name: recipe.oil.name, massG: oilG, pricePerKg: recipe.oil.pricePerKg }, ...additions]),
+    ...batchCost([
+      ...pigments,
+      { name: recipe.oil.name, massG: oilG, pricePerKg: recipe.oil.pricePerKg },
+      ...additions,
+    ]),
   };
 }
 
@@ -99,10 +121,22 @@ function pigmentMassG({ loss, tubeMl }: BatchRecipe, size: BatchSize, unit: numb
 }
 
 /** Paint [ml] that comes of one gram of pigment with its oil and additions. */
-function volumeOfOneGramOfPigmentMl({ pigments, oilIndexGPer100g, oil, additions }: BatchRecipe): number {
+function volumeOfOneGramOfPigmentMl({
+  pigments,
+  oilIndexGPer100g,
+  oil,
+  additions,
+}: BatchRecipe): number {
   const oilG = oilIndexGPer100g / 100;
-  const pigmentMl = pigments.reduce((total, { massFraction, densityGPerCm3 }) => total + massFraction / densityGPerCm3, 0);
-  const additionMl = additions.reduce((total, { percent, of, densityGPerCm3 }) => total + ((of === "oil" ? oilG : 1) * percent) / 100 / densityGPerCm3, 0);
+  const pigmentMl = pigments.reduce(
+    (total, { massFraction, densityGPerCm3 }) => total + massFraction / densityGPerCm3,
+    0,
+  );
+  const additionMl = additions.reduce(
+    (total, { percent, of, densityGPerCm3 }) =>
+      total + ((of === "oil" ? oilG : 1) * percent) / 100 / densityGPerCm3,
+    0,
+  );
   return pigmentMl + oilG / oil.densityGPerCm3 + additionMl;
 }
 
@@ -115,7 +149,10 @@ function wholeTubes(yieldMl: number, tubeMl: number): number {
 }
 
 function requireRecipe(recipe: BatchRecipe): void {
-  requireShares("mass fraction", recipe.pigments.map((pigment) => pigment.massFraction));
+  requireShares(
+    "mass fraction",
+    recipe.pigments.map((pigment) => pigment.massFraction),
+  );
   requirePositive("oil index", recipe.oilIndexGPer100g, "g/100 g");
   requirePositive("volume of a tube", recipe.tubeMl, "ml");
   requireFractionRange("held back", recipe.holdBack);

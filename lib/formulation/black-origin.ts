@@ -14,9 +14,28 @@ export interface BlackOrigin {
 }
 
 export const BLACK_ORIGINS: readonly BlackOrigin[] = [
-  { colourIndexName: "PBk 6", called: "lamp black", words: ["lamp", "burnt oil", "burned oil", "burning oil", "oil flame", "soot of oil"] },
-  { colourIndexName: "PBk 7", called: "carbon black", words: ["furnace", "thermal black", "thermal process", "natural gas", "channel black", "acetylene"] },
-  { colourIndexName: "PBk 8", called: "vine or wood black", words: ["vine", "charcoal", "charred wood", "fruit stone", "peach stone"] },
+  {
+    colourIndexName: "PBk 6",
+    called: "lamp black",
+    words: ["lamp", "burnt oil", "burned oil", "burning oil", "oil flame", "soot of oil"],
+  },
+  {
+    colourIndexName: "PBk 7",
+    called: "carbon black",
+    words: [
+      "furnace",
+      "thermal black",
+      "thermal process",
+      "natural gas",
+      "channel black",
+      "acetylene",
+    ],
+  },
+  {
+    colourIndexName: "PBk 8",
+    called: "vine or wood black",
+    words: ["vine", "charcoal", "charred wood", "fruit stone", "peach stone"],
+  },
   { colourIndexName: "PBk 9", called: "bone black", words: ["bone", "ivory", "horn"] },
   { colourIndexName: "PBk 10", called: "graphite", words: ["graphite", "plumbago"] },
 ];
@@ -31,12 +50,18 @@ export const BLACK_ORIGINS: readonly BlackOrigin[] = [
 export function originComplaint(colourIndexName: string, origin: string): Complaint | undefined {
   const named = BLACK_ORIGINS.find((row) => row.colourIndexName === colourIndexName);
   if (named === undefined) return undefined;
-  const spokenOf = BLACK_ORIGINS.filter(({ words }) => words.some((word) => holdsWord(origin, word)));
+  const spokenOf = BLACK_ORIGINS.filter(({ words }) =>
+    words.some((word) => holdsWord(origin, word)),
+  );
   const [other] = spokenOf;
   if (other === undefined || spokenOf.includes(named)) return undefined;
   return {
-    severity: "warning", rule: "formulation/origin-and-name", subject: `origin of ${colourIndexName} (${named.called})`,
-    actual: origin, expected: named.words.slice(0, 2).join(" or "), source: "memory-formulation",
+    severity: "warning",
+    rule: "formulation/origin-and-name",
+    subject: `origin of ${colourIndexName} (${named.called})`,
+    actual: origin,
+    expected: named.words.slice(0, 2).join(" or "),
+    source: "memory-formulation",
     hint: `${other.called} is ${other.colourIndexName}`,
   };
 }

@@ -18,7 +18,10 @@ export interface OilDemandPart extends BlendPart {
 }
 
 function requireBlend(parts: readonly BlendPart[]): void {
-  requireShares("mass fraction", parts.map((part) => part.massFraction));
+  requireShares(
+    "mass fraction",
+    parts.map((part) => part.massFraction),
+  );
   for (const part of parts) requirePositive("density of the pigment", part.densityGPerCm3, "g/cm3");
 }
 
@@ -37,7 +40,13 @@ export function volumeFractions(parts: readonly BlendPart[]): number[] {
  */
 export function blendDensityGPerCm3(parts: readonly BlendPart[]): number {
   requireBlend(parts);
-  return 1 / parts.reduce((total, { massFraction, densityGPerCm3 }) => total + massFraction / densityGPerCm3, 0);
+  return (
+    1 /
+    parts.reduce(
+      (total, { massFraction, densityGPerCm3 }) => total + massFraction / densityGPerCm3,
+      0,
+    )
+  );
 }
 
 /**

@@ -27,7 +27,10 @@ const RUB_OUT_CONSTANT = 93.5;
  * @source asbeck-van-loo-1949
  * @example criticalPigmentVolumeConcentration(20, 4.2) // 0.526761
  */
-export function criticalPigmentVolumeConcentration(oilAbsorptionGPer100g: number, pigmentDensityGPerCm3: number): number {
+export function criticalPigmentVolumeConcentration(
+  oilAbsorptionGPer100g: number,
+  pigmentDensityGPerCm3: number,
+): number {
   requirePositive("oil absorption", oilAbsorptionGPer100g, "g/100 g");
   requirePositive("density of the pigment", pigmentDensityGPerCm3, "g/cm3");
   return 1 / (1 + (oilAbsorptionGPer100g * pigmentDensityGPerCm3) / RUB_OUT_CONSTANT);
@@ -49,10 +52,17 @@ export const OIL_DEMAND_LIMITS = [
 export function oilDemandReason(cpvc: Quantity): Ruling {
   const [lower, upper] = ends(cpvc);
   for (const end of [lower, upper]) requireOpenFraction("CPVC", end);
-  const { rule } = midpoint(cpvc) < OIL_DEMAND_LIMITS[0].cpvcBelow ? OIL_DEMAND_LIMITS[0] : OIL_DEMAND_LIMITS[1];
+  const { rule } =
+    midpoint(cpvc) < OIL_DEMAND_LIMITS[0].cpvcBelow ? OIL_DEMAND_LIMITS[0] : OIL_DEMAND_LIMITS[1];
   const oil = (fraction: number): number => (100 * (1 - fraction)) / fraction;
   return {
-    rule, standing: "derived", source: "asbeck-van-loo-1949",
-    values: { cpvc, limit: OIL_DEMAND_LIMITS[0].cpvcBelow, oilCm3Per100Cm3: lower === upper ? oil(lower) : [oil(upper), oil(lower)] },
+    rule,
+    standing: "derived",
+    source: "asbeck-van-loo-1949",
+    values: {
+      cpvc,
+      limit: OIL_DEMAND_LIMITS[0].cpvcBelow,
+      oilCm3Per100Cm3: lower === upper ? oil(lower) : [oil(upper), oil(lower)],
+    },
   };
 }

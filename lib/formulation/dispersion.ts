@@ -39,13 +39,33 @@ export interface DispersionFactorRuling {
  *
  * @param dispersion how the paste was opened; unknown takes in both, from the worse to the better.
  */
-export function dispersionFactorRuling(dispersion: Dispersion | undefined, particle: ParticleClass): DispersionFactorRuling {
-  const rows = DISPERSION_FACTORS.filter((row) => row.particle === particle && (dispersion === undefined || row.dispersion === dispersion));
-  const factor: Range = [Math.min(...rows.map((row) => row.factor[0])), Math.max(...rows.map((row) => row.factor[1]))];
-  const rule = dispersion === undefined ? "dispersion-unknown" : factor[0] < 1 ? "agglomerates-hold-oil" : "pigment-opened";
+export function dispersionFactorRuling(
+  dispersion: Dispersion | undefined,
+  particle: ParticleClass,
+): DispersionFactorRuling {
+  const rows = DISPERSION_FACTORS.filter(
+    (row) =>
+      row.particle === particle && (dispersion === undefined || row.dispersion === dispersion),
+  );
+  const factor: Range = [
+    Math.min(...rows.map((row) => row.factor[0])),
+    Math.max(...rows.map((row) => row.factor[1])),
+  ];
+  const rule =
+    dispersion === undefined
+      ? "dispersion-unknown"
+      : factor[0] < 1
+        ? "agglomerates-hold-oil"
+        : "pigment-opened";
   return {
-    factor, rows,
-    reason: { rule, values: { particle, factor, ...(dispersion === undefined ? {} : { dispersion }) }, standing: "estimated", source: "practice-formulation" },
+    factor,
+    rows,
+    reason: {
+      rule,
+      values: { particle, factor, ...(dispersion === undefined ? {} : { dispersion }) },
+      standing: "estimated",
+      source: "practice-formulation",
+    },
   };
 }
 
@@ -58,7 +78,8 @@ export function dispersionFactorRuling(dispersion: Dispersion | undefined, parti
  */
 export function effectiveCpvc(cpvc: number, factor: number): number {
   requireOpenFraction("CPVC", cpvc);
-  if (!(factor > 0 && factor <= 1)) throw domainError("dispersion factor", factor, "0 < factor <= 1");
+  if (!(factor > 0 && factor <= 1))
+    throw domainError("dispersion factor", factor, "0 < factor <= 1");
   return cpvc * factor;
 }
 
@@ -79,13 +100,33 @@ export interface DispersionRuling {
  * @throws RangeError when the reading is not a finite number above 0.
  * @source iso-1524 for the reading; practice-formulation for the limit, an estimate.
  */
-export function dispersionRuling(recorded: Dispersion | undefined, finenessOfGrindUm: number | undefined, particle: ParticleClass): DispersionRuling {
+export function dispersionRuling(
+  recorded: Dispersion | undefined,
+  finenessOfGrindUm: number | undefined,
+  particle: ParticleClass,
+): DispersionRuling {
   if (finenessOfGrindUm === undefined) return { dispersion: recorded };
   requirePositive("fineness of grind", finenessOfGrindUm, "um");
-  const values = { finenessOfGrindUm, limitUm: OPENED_UP_TO_UM, ...(recorded === undefined ? {} : { recorded }) };
-  const because = (rule: string): Ruling => ({ rule, values, standing: "estimated", source: "practice-formulation" });
-  if (particle === "coarse") return { dispersion: recorded, reason: because("fineness-shows-the-grain") };
+  const values = {
+    finenessOfGrindUm,
+    limitUm: OPENED_UP_TO_UM,
+    ...(recorded === undefined ? {} : { recorded }),
+  };
+  const because = (rule: string): Ruling => ({
+    rule,
+    values,
+    standing: "estimated",
+    source: "practice-formulation",
+  });
+  if (particle === "coarse")
+    return { dispersion: recorded, reason: because("fineness-shows-the-grain") };
   return finenessOfGrindUm <= OPENED_UP_TO_UM
-    ? { dispersion: "milled", reason: because(recorded === "mulled" ? "opened-as-if-milled" : "opened-by-fineness") }
-    : { dispersion: "mulled", reason: because(recorded === "milled" ? "milled-but-not-opened" : "not-opened-by-fineness") };
+    ? {
+        dispersion: "milled",
+        reason: because(recorded === "mulled" ? "opened-as-if-milled" : "opened-by-fineness"),
+      }
+    : {
+        dispersion: "mulled",
+        reason: because(recorded === "milled" ? "milled-but-not-opened" : "not-opened-by-fineness"),
+      };
 }

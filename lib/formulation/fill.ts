@@ -42,11 +42,25 @@ export interface BulkDensity {
  * @returns values `tappedMl` and `looseMl`, the volumes that the mass takes.
  * @throws RangeError when a figure is not above 0, or loose above tapped.
  */
-export function jarFillRuling(massG: number, jarMl: number, { looseGPerMl, tappedGPerMl }: BulkDensity): Ruling {
+export function jarFillRuling(
+  massG: number,
+  jarMl: number,
+  { looseGPerMl, tappedGPerMl }: BulkDensity,
+): Ruling {
   requirePositive("volume of the jar", jarMl, "ml");
-  if (looseGPerMl > tappedGPerMl) throw domainError("loose bulk density", looseGPerMl, `<= tapped, ${tappedGPerMl} g/ml`);
+  if (looseGPerMl > tappedGPerMl)
+    throw domainError("loose bulk density", looseGPerMl, `<= tapped, ${tappedGPerMl} g/ml`);
   const looseMl = takenVolumeMl(massG, looseGPerMl);
   const tappedMl = takenVolumeMl(massG, tappedGPerMl);
-  const rule = tappedMl >= jarMl ? "fills-the-jar" : looseMl >= jarMl ? "fills-until-it-settles" : "does-not-fill-the-jar";
-  return { rule, values: { massG, jarMl, takenMl: [tappedMl, looseMl] satisfies Range }, standing: "derived" };
+  const rule =
+    tappedMl >= jarMl
+      ? "fills-the-jar"
+      : looseMl >= jarMl
+        ? "fills-until-it-settles"
+        : "does-not-fill-the-jar";
+  return {
+    rule,
+    values: { massG, jarMl, takenMl: [tappedMl, looseMl] satisfies Range },
+    standing: "derived",
+  };
 }

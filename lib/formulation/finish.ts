@@ -47,23 +47,32 @@ export interface FinishRuling {
 export function finishRuling(lambda: Quantity): FinishRuling {
   const [lower, upper] = ends(lambda);
   for (const end of [lower, upper]) {
-    if (!(end > 0 && end < Infinity)) throw domainError("reduced PVC", end, "0 < reduced PVC < Infinity");
+    if (!(end > 0 && end < Infinity))
+      throw domainError("reduced PVC", end, "0 < reduced PVC < Infinity");
   }
   const decidedAt = midpoint(lambda);
   const limit = limitOf(decidedAt);
-  const spans = FINISHES.slice(FINISHES.indexOf(limitOf(lower).finish), FINISHES.indexOf(limitOf(upper).finish) + 1);
+  const spans = FINISHES.slice(
+    FINISHES.indexOf(limitOf(lower).finish),
+    FINISHES.indexOf(limitOf(upper).finish) + 1,
+  );
   return {
-    finish: limit.finish, limit, spans,
+    finish: limit.finish,
+    limit,
+    spans,
     reason: {
-      rule: limit.rule, values: { finish: limit.finish, reducedPvc: lambda, decidedAt, spans },
-      standing: "estimated", source: limit.finish === "matte" ? "hansen-lowinger-sadoff-1993" : "practice-formulation",
+      rule: limit.rule,
+      values: { finish: limit.finish, reducedPvc: lambda, decidedAt, spans },
+      standing: "estimated",
+      source: limit.finish === "matte" ? "hansen-lowinger-sadoff-1993" : "practice-formulation",
     },
   };
 }
 
 function limitOf(lambda: number): FinishLimit {
   for (const limit of FINISH_LIMITS) {
-    if (lambda < limit.reducedPvcTo || (limit.inclusive && lambda === limit.reducedPvcTo)) return limit;
+    if (lambda < limit.reducedPvcTo || (limit.inclusive && lambda === limit.reducedPvcTo))
+      return limit;
   }
   throw new Error("Unreachable: the last finish limit is open");
 }

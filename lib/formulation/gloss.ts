@@ -40,16 +40,25 @@ export interface GlossRuling {
  * @example glossRuling(82).finish // "gloss"
  */
 export function glossRuling(gloss60: number): GlossRuling {
-  if (!(gloss60 >= 0 && gloss60 < Infinity)) throw domainError("gloss at 60 degrees", gloss60, "0 <= gloss < Infinity gloss units");
+  if (!(gloss60 >= 0 && gloss60 < Infinity))
+    throw domainError("gloss at 60 degrees", gloss60, "0 <= gloss < Infinity gloss units");
   const limit = GLOSS_LIMITS.find((row) => gloss60 >= row.gloss60Min);
   if (limit === undefined) throw new Error("Unreachable: the last gloss limit is 0");
-  const betterAngle = gloss60 > GLOSS_60_SUITS.to ? 20 : gloss60 < GLOSS_60_SUITS.from ? 85 : undefined;
+  const betterAngle =
+    gloss60 > GLOSS_60_SUITS.to ? 20 : gloss60 < GLOSS_60_SUITS.from ? 85 : undefined;
   return {
-    finish: limit.finish, limit,
+    finish: limit.finish,
+    limit,
     ...(betterAngle === undefined ? {} : { betterAngle }),
     reason: {
-      rule: limit.rule, values: { gloss60, finish: limit.finish, ...(betterAngle === undefined ? {} : { betterAngle }) },
-      standing: "measured", source: "iso-2813",
+      rule: limit.rule,
+      values: {
+        gloss60,
+        finish: limit.finish,
+        ...(betterAngle === undefined ? {} : { betterAngle }),
+      },
+      standing: "measured",
+      source: "iso-2813",
     },
   };
 }
@@ -62,14 +71,23 @@ export const CONTRADICTING_STEPS = 2;
  *   A paint glossier than expected points to too low an oil index, or to a
  *   dispersion better than recorded; a duller one to clumps, or to a ground that drew the oil.
  */
-export function finishContradiction(expected: FinishRuling, measured: GlossRuling): Ruling | undefined {
+export function finishContradiction(
+  expected: FinishRuling,
+  measured: GlossRuling,
+): Ruling | undefined {
   const read = FINISHES.indexOf(measured.finish);
   const steps = expected.spans.map((finish) => read - FINISHES.indexOf(finish));
   const nearest = Math.min(...steps.map(Math.abs));
   if (nearest < CONTRADICTING_STEPS) return undefined;
   return {
     rule: steps.every((step) => step < 0) ? "glossier-than-expected" : "duller-than-expected",
-    values: { expected: expected.spans, measured: measured.finish, steps: nearest, ...measured.reason.values },
-    standing: "derived", source: "practice-formulation",
+    values: {
+      expected: expected.spans,
+      measured: measured.finish,
+      steps: nearest,
+      ...measured.reason.values,
+    },
+    standing: "derived",
+    source: "practice-formulation",
   };
 }

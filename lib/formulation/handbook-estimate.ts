@@ -33,22 +33,42 @@ export interface PigmentIdentity {
  * @returns undefined when the table holds no row for it.
  * @example handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBk 6" })?.estimate // [1.7, 1.8]
  */
-export function handbookEstimate(table: readonly HandbookRow[], pigment: PigmentIdentity): HandbookEstimate | undefined {
+export function handbookEstimate(
+  table: readonly HandbookRow[],
+  pigment: PigmentIdentity,
+): HandbookEstimate | undefined {
   const rows = handbookRows(table, pigment);
   const [first] = rows;
   if (first === undefined) return undefined;
-  const spread = rows.map(({ figure }) => (typeof figure === "number" ? [figure * (1 - LOT_SPREAD), figure * (1 + LOT_SPREAD)] as const : ends(figure)));
-  const estimate: Range = [Math.min(...spread.map(([lower]) => lower)), Math.max(...spread.map(([, upper]) => upper))];
+  const spread = rows.map(({ figure }) =>
+    typeof figure === "number"
+      ? ([figure * (1 - LOT_SPREAD), figure * (1 + LOT_SPREAD)] as const)
+      : ends(figure),
+  );
+  const estimate: Range = [
+    Math.min(...spread.map(([lower]) => lower)),
+    Math.max(...spread.map(([, upper]) => upper)),
+  ];
   return {
-    estimate, rows,
+    estimate,
+    rows,
     reason: {
-      rule: "handbook-range", standing: "estimated", source: weakestSource(rows),
-      values: { colourIndexName: pigment.colourIndexName, kinds: rows.map((row) => row.kind), range: estimate },
+      rule: "handbook-range",
+      standing: "estimated",
+      source: weakestSource(rows),
+      values: {
+        colourIndexName: pigment.colourIndexName,
+        kinds: rows.map((row) => row.kind),
+        range: estimate,
+      },
     },
   };
 }
 
-function handbookRows(table: readonly HandbookRow[], { colourIndexName, kind }: PigmentIdentity): readonly HandbookRow[] {
+function handbookRows(
+  table: readonly HandbookRow[],
+  { colourIndexName, kind }: PigmentIdentity,
+): readonly HandbookRow[] {
   const bare = colourIndexName.replace(/:\d+$/, "");
   const named = table.filter((row) => row.colourIndexNames.includes(bare));
   const narrowed = named.filter((row) => row.kind === kind);
@@ -57,5 +77,9 @@ function handbookRows(table: readonly HandbookRow[], { colourIndexName, kind }: 
 
 /** A recalled row makes the whole range recalled. */
 function weakestSource(rows: readonly HandbookRow[]): SourceKey {
-  return rows.find((row) => row.source === "memory-formulation")?.source ?? rows[0]?.source ?? "memory-formulation";
+  return (
+    rows.find((row) => row.source === "memory-formulation")?.source ??
+    rows[0]?.source ??
+    "memory-formulation"
+  );
 }

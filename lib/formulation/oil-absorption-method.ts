@@ -32,13 +32,23 @@ const RUB_OUT = /\brub(bed)?[ -]?out\b|\bspatula\b|\bpalette[ -]knife\b/i;
  *   comes out too low; or a method not known here.
  */
 export function oilAbsorptionMethodRuling(method: string | undefined): Ruling {
-  if (method === undefined) return { rule: "oil-absorption-method-not-stated", values: {}, source: "gettens-stout-1942" };
+  if (method === undefined)
+    return { rule: "oil-absorption-method-not-stated", values: {}, source: "gettens-stout-1942" };
   const spelled = method.replaceAll(/[\s-]+/g, "").toUpperCase();
-  const row = OIL_ABSORPTION_METHODS.find(({ standard }) => spelled.includes(standard.replaceAll(/[\s-]+/g, "")));
-  if (row === undefined && RUB_OUT.test(method)) return { rule: "oil-absorption-rubbed-out", values: { method }, source: "gettens-stout-1942" };
-  if (row === undefined) return { rule: "oil-absorption-method-unknown", values: { method }, source: "gettens-stout-1942" };
+  const row = OIL_ABSORPTION_METHODS.find(({ standard }) =>
+    spelled.includes(standard.replaceAll(/[\s-]+/g, "")),
+  );
+  if (row === undefined && RUB_OUT.test(method))
+    return { rule: "oil-absorption-rubbed-out", values: { method }, source: "gettens-stout-1942" };
+  if (row === undefined)
+    return {
+      rule: "oil-absorption-method-unknown",
+      values: { method },
+      source: "gettens-stout-1942",
+    };
   return {
     rule: row.forCpvc ? "oil-absorption-by-rub-out" : "oil-absorption-reads-higher",
-    values: { method, standard: row.standard, way: row.way }, source: row.source,
+    values: { method, standard: row.standard, way: row.way },
+    source: row.source,
   };
 }

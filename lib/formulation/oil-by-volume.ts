@@ -37,11 +37,24 @@ export const ALIKE_BY_VOLUME = 1.5;
  */
 export function massAndVolumeRuling(one: OilByMass, other: OilByMass): Ruling {
   const massRatio = largerOverSmaller(one.oilIndexGPer100g, other.oilIndexGPer100g);
-  const volumeRatio = largerOverSmaller(oilGPer100cm3(one.oilIndexGPer100g, one.densityGPerCm3), oilGPer100cm3(other.oilIndexGPer100g, other.densityGPerCm3));
-  const rule = massRatio < CLEARLY_BY_MASS
-    ? (volumeRatio <= ALIKE_BY_VOLUME ? "oil-alike" : "oil-differs-by-volume-alone")
-    : (volumeRatio <= ALIKE_BY_VOLUME ? "oil-differs-by-mass-alone" : "oil-differs-both-ways");
-  return { rule, values: { massRatio, volumeRatio }, standing: "derived", source: "practice-formulation" };
+  const volumeRatio = largerOverSmaller(
+    oilGPer100cm3(one.oilIndexGPer100g, one.densityGPerCm3),
+    oilGPer100cm3(other.oilIndexGPer100g, other.densityGPerCm3),
+  );
+  const rule =
+    massRatio < CLEARLY_BY_MASS
+      ? volumeRatio <= ALIKE_BY_VOLUME
+        ? "oil-alike"
+        : "oil-differs-by-volume-alone"
+      : volumeRatio <= ALIKE_BY_VOLUME
+        ? "oil-differs-by-mass-alone"
+        : "oil-differs-both-ways";
+  return {
+    rule,
+    values: { massRatio, volumeRatio },
+    standing: "derived",
+    source: "practice-formulation",
+  };
 }
 
 function largerOverSmaller(one: number, other: number): number {

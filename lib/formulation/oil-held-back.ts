@@ -24,24 +24,43 @@ export interface HoldBackRuling {
  *   pigment does not hold together, so the oil weighed first never falls under it.
  * @throws RangeError when a figure is not a finite number above 0.
  */
-export function oilHeldBack(oilIndexGPer100g: number, oilAbsorptionGPer100g?: number): HoldBackRuling {
+export function oilHeldBack(
+  oilIndexGPer100g: number,
+  oilAbsorptionGPer100g?: number,
+): HoldBackRuling {
   requirePositive("oil index", oilIndexGPer100g, "g/100 g");
-  if (oilAbsorptionGPer100g !== undefined) requirePositive("oil absorption", oilAbsorptionGPer100g, "g/100 g");
-  const beyondRubOut = oilAbsorptionGPer100g === undefined ? 1 : Math.max(0, (oilIndexGPer100g - oilAbsorptionGPer100g) / oilIndexGPer100g);
+  if (oilAbsorptionGPer100g !== undefined)
+    requirePositive("oil absorption", oilAbsorptionGPer100g, "g/100 g");
+  const beyondRubOut =
+    oilAbsorptionGPer100g === undefined
+      ? 1
+      : Math.max(0, (oilIndexGPer100g - oilAbsorptionGPer100g) / oilIndexGPer100g);
   const [least, most] = CUSTOMARY_HOLD_BACK;
   const fraction: Range = [Math.min(least, beyondRubOut), Math.min(most, beyondRubOut)];
-  const rule = fraction[1] === 0 ? "rub-out-takes-all-the-oil" : fraction[1] < most ? "paste-loosens-down-to-rub-out" : "paste-loosens-under-the-muller";
+  const rule =
+    fraction[1] === 0
+      ? "rub-out-takes-all-the-oil"
+      : fraction[1] < most
+        ? "paste-loosens-down-to-rub-out"
+        : "paste-loosens-under-the-muller";
   return {
     fraction,
     reason: {
-      rule, standing: "estimated", source: "practice-formulation",
-      values: { fraction, oilIndexGPer100g, ...(oilAbsorptionGPer100g === undefined ? {} : { oilAbsorptionGPer100g }) },
+      rule,
+      standing: "estimated",
+      source: "practice-formulation",
+      values: {
+        fraction,
+        oilIndexGPer100g,
+        ...(oilAbsorptionGPer100g === undefined ? {} : { oilAbsorptionGPer100g }),
+      },
     },
   };
 }
 
 /** @throws RangeError unless both ends lie in 0-1 and in order. */
 export function requireFractionRange(named: string, [lower, upper]: Range): void {
-  if (!(lower >= 0 && lower <= upper)) throw domainError(named, lower, `0 <= ${named} <= upper end`);
+  if (!(lower >= 0 && lower <= upper))
+    throw domainError(named, lower, `0 <= ${named} <= upper end`);
   if (!(upper < 1)) throw domainError(named, upper, `${named} < 1`);
 }

@@ -24,11 +24,23 @@ export interface OilIndexLimit {
 }
 
 export const OIL_INDEX_LIMITS: readonly OilIndexLimit[] = [
-  { oilIndexClass: "very low", oilIndexMaxGPer100g: 25, suchAs: ["white lead", "zinc white", "vermilion"] },
+  {
+    oilIndexClass: "very low",
+    oilIndexMaxGPer100g: 25,
+    suchAs: ["white lead", "zinc white", "vermilion"],
+  },
   { oilIndexClass: "low", oilIndexMaxGPer100g: 50, suchAs: ["ultramarine"] },
   { oilIndexClass: "medium", oilIndexMaxGPer100g: 70, suchAs: ["yellow ochre", "viridian"] },
-  { oilIndexClass: "high", oilIndexMaxGPer100g: 110, suchAs: ["Prussian blue", "raw umber", "burnt umber", "ivory black"] },
-  { oilIndexClass: "very high", oilIndexMaxGPer100g: Infinity, suchAs: ["raw sienna", "burnt sienna"] },
+  {
+    oilIndexClass: "high",
+    oilIndexMaxGPer100g: 110,
+    suchAs: ["Prussian blue", "raw umber", "burnt umber", "ivory black"],
+  },
+  {
+    oilIndexClass: "very high",
+    oilIndexMaxGPer100g: Infinity,
+    suchAs: ["raw sienna", "burnt sienna"],
+  },
 ];
 
 export interface OilIndexRuling {
@@ -49,7 +61,8 @@ export interface OilIndexRuling {
 export function oilIndexRuling(oilIndexGPer100g: Quantity): OilIndexRuling {
   const [lower, upper] = ends(oilIndexGPer100g);
   for (const end of [lower, upper]) {
-    if (!(end > 0 && end < Infinity)) throw domainError("oil index", end, "0 < oil index < Infinity g/100 g");
+    if (!(end > 0 && end < Infinity))
+      throw domainError("oil index", end, "0 < oil index < Infinity g/100 g");
   }
   const decidedAt = lower === upper ? lower : Math.sqrt(lower * upper);
   const limit = limitOf(decidedAt);
@@ -57,11 +70,20 @@ export function oilIndexRuling(oilIndexGPer100g: Quantity): OilIndexRuling {
   const last = OIL_INDEX_LIMITS.indexOf(limitOf(upper));
   const spans = OIL_INDEX_LIMITS.slice(first, last + 1).map((row) => row.oilIndexClass);
   return {
-    oilIndexClass: limit.oilIndexClass, limit, spans,
+    oilIndexClass: limit.oilIndexClass,
+    limit,
+    spans,
     reason: {
       rule: spans.length === 1 ? "oil-index-class" : "oil-index-class-of-an-estimate",
-      values: { oilIndexClass: limit.oilIndexClass, oilIndexGPer100g, decidedAt, spans, suchAs: limit.suchAs },
-      standing: "estimated", source: "practice-formulation",
+      values: {
+        oilIndexClass: limit.oilIndexClass,
+        oilIndexGPer100g,
+        decidedAt,
+        spans,
+        suchAs: limit.suchAs,
+      },
+      standing: "estimated",
+      source: "practice-formulation",
     },
   };
 }

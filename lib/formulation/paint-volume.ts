@@ -10,7 +10,8 @@ export interface PaintComponent {
 }
 
 function volumesMl(components: readonly PaintComponent[]): number[] {
-  if (components.length === 0) throw new RangeError("Unexpected empty paint, expected at least one component");
+  if (components.length === 0)
+    throw new RangeError("Unexpected empty paint, expected at least one component");
   return components.map(({ massG, densityGPerCm3 }) => {
     requirePositive("mass of a component", massG, "g");
     requirePositive("density of a component", densityGPerCm3, "g/cm3");

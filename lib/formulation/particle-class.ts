@@ -29,5 +29,7 @@ export function particleClass({ colourIndexName, sizeUm }: Particle): ParticleCl
     requirePositive("particle size", sizeUm, "um");
     if (sizeUm >= COARSE_FROM_UM) return "coarse";
   }
-  return colourIndexName !== undefined && FINE_CARBON_NAMES.includes(colourIndexName) ? "fine carbon" : "fine";
+  return colourIndexName !== undefined && FINE_CARBON_NAMES.includes(colourIndexName)
+    ? "fine carbon"
+    : "fine";
 }

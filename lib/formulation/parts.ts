@@ -32,13 +32,23 @@ export function partsComplaint(parts: readonly (number | undefined)[]): Complain
   const given = parts.filter((part) => part !== undefined);
   if (given.length === 0) return undefined;
   if (given.length < parts.length) {
-    return { severity: "error", rule: "formulation/parts-all-or-none", subject: "parts", actual: `${given.length} of ${parts.length}`, expected: "parts for every pigment or for none" };
+    return {
+      severity: "error",
+      rule: "formulation/parts-all-or-none",
+      subject: "parts",
+      actual: `${given.length} of ${parts.length}`,
+      expected: "parts for every pigment or for none",
+    };
   }
   const sum = given.reduce((total, part) => total + part, 0);
   const whole = given.length > 1 ? wholeMeant(given, sum) : undefined;
   if (whole === undefined || Math.abs(sum / whole - 1) <= WRITTEN_SUM_TOLERANCE) return undefined;
   return {
-    severity: "warning", rule: "formulation/parts-sum", subject: "sum of parts", actual: String(Number(sum.toPrecision(6))), expected: String(whole),
+    severity: "warning",
+    rule: "formulation/parts-sum",
+    subject: "sum of parts",
+    actual: String(Number(sum.toPrecision(6))),
+    expected: String(whole),
     hint: "they are taken in proportion",
   };
 }

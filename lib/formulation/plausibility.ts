@@ -22,33 +22,57 @@ export interface Reach {
 
 export const PIGMENT_REACH = {
   densityGPerCm3: {
-    subject: "density of a pigment", unit: "g/cm3", rule: "formulation/density-reach",
-    possible: [0.9, 20], usual: [1.2, 9.5],
+    subject: "density of a pigment",
+    unit: "g/cm3",
+    rule: "formulation/density-reach",
+    possible: [0.9, 20],
+    usual: [1.2, 9.5],
     slips: [{ givenIn: "kg/m3", times: 0.001 }],
   },
   oilAbsorptionGPer100g: {
-    subject: "oil absorption", unit: "g/100 g", rule: "formulation/oil-absorption-reach",
-    possible: [3, 500], usual: [6, 220],
-    slips: [{ givenIn: "g/g", times: 100 }, { givenIn: "g/kg", times: 0.1 }],
+    subject: "oil absorption",
+    unit: "g/100 g",
+    rule: "formulation/oil-absorption-reach",
+    possible: [3, 500],
+    usual: [6, 220],
+    slips: [
+      { givenIn: "g/g", times: 100 },
+      { givenIn: "g/kg", times: 0.1 },
+    ],
   },
   oilIndexGPer100g: {
-    subject: "oil index", unit: "g/100 g", rule: "formulation/oil-index-reach",
-    possible: [5, 600], usual: [10, 260],
-    slips: [{ givenIn: "g/g", times: 100 }, { givenIn: "g/kg", times: 0.1 }],
+    subject: "oil index",
+    unit: "g/100 g",
+    rule: "formulation/oil-index-reach",
+    possible: [5, 600],
+    usual: [10, 260],
+    slips: [
+      { givenIn: "g/g", times: 100 },
+      { givenIn: "g/kg", times: 0.1 },
+    ],
   },
   bulkDensityGPerMl: {
-    subject: "bulk density", unit: "g/ml", rule: "formulation/bulk-density-reach",
-    possible: [0.01, 12], usual: [0.04, 4],
+    subject: "bulk density",
+    unit: "g/ml",
+    rule: "formulation/bulk-density-reach",
+    possible: [0.01, 12],
+    usual: [0.04, 4],
     slips: [{ givenIn: "g/l", times: 0.001 }],
   },
   gloss60: {
-    subject: "gloss at 60 degrees", unit: "gloss units", rule: "formulation/gloss-reach",
-    possible: [0, 1000], usual: [0, 100],
+    subject: "gloss at 60 degrees",
+    unit: "gloss units",
+    rule: "formulation/gloss-reach",
+    possible: [0, 1000],
+    usual: [0, 100],
     slips: [],
   },
   finenessOfGrindUm: {
-    subject: "fineness of grind", unit: "um", rule: "formulation/fineness-reach",
-    possible: [0, 1000], usual: [1, 200],
+    subject: "fineness of grind",
+    unit: "um",
+    rule: "formulation/fineness-reach",
+    possible: [0, 1000],
+    usual: [1, 200],
     slips: [{ givenIn: "mm", times: 1000 }],
   },
 } as const satisfies Record<string, Reach>;
@@ -66,8 +90,17 @@ export function reachComplaint(name: ReachName, value: number): Complaint | unde
   const [least, most] = severity === "error" ? possible : usual;
   const slip = slips.find(({ times }) => within(value * times, usual));
   return {
-    severity, rule, subject, actual: String(value), expected: `${least} to ${most} ${unit}`, source: "memory-formulation",
-    ...(slip === undefined ? {} : { hint: `${Number((value * slip.times).toPrecision(6))} ${unit} if it was given in ${slip.givenIn}` }),
+    severity,
+    rule,
+    subject,
+    actual: String(value),
+    expected: `${least} to ${most} ${unit}`,
+    source: "memory-formulation",
+    ...(slip === undefined
+      ? {}
+      : {
+          hint: `${Number((value * slip.times).toPrecision(6))} ${unit} if it was given in ${slip.givenIn}`,
+        }),
   };
 }
 
@@ -79,15 +112,24 @@ export const HANDBOOK_TOLERANCE = { density: 0.1, oilAbsorption: 0.5 } as const;
  * @returns a warning when it lies beyond the range by more than the tolerance, else undefined.
  */
 export function handbookComplaint(
-  figure: "density" | "oilAbsorption", value: number, handbook: Range, colourIndexName: string,
+  figure: "density" | "oilAbsorption",
+  value: number,
+  handbook: Range,
+  colourIndexName: string,
 ): Complaint | undefined {
   const tolerance = HANDBOOK_TOLERANCE[figure];
   const [lower, upper] = handbook;
   if (value >= lower / (1 + tolerance) && value <= upper * (1 + tolerance)) return undefined;
-  const [subject, unit] = figure === "density" ? ["density", "g/cm3"] as const : ["oil absorption", "g/100 g"] as const;
+  const [subject, unit] =
+    figure === "density"
+      ? (["density", "g/cm3"] as const)
+      : (["oil absorption", "g/100 g"] as const);
   return {
-    severity: "warning", rule: `formulation/${figure === "density" ? "density" : "oil-absorption"}-against-handbook`,
-    subject: `${subject} of ${colourIndexName}`, actual: String(value), expected: `about ${Number(lower.toPrecision(3))} to ${Number(upper.toPrecision(3))} ${unit}`,
+    severity: "warning",
+    rule: `formulation/${figure === "density" ? "density" : "oil-absorption"}-against-handbook`,
+    subject: `${subject} of ${colourIndexName}`,
+    actual: String(value),
+    expected: `about ${Number(lower.toPrecision(3))} to ${Number(upper.toPrecision(3))} ${unit}`,
     source: "memory-formulation",
   };
 }
@@ -96,18 +138,33 @@ export function handbookComplaint(
  * Bulk densities against each other and against the grain: poured powder is
  * lighter than settled, and settled powder lighter than the grain itself.
  */
-export function bulkDensityComplaints({ looseGPerMl, tappedGPerMl, densityGPerCm3 }: {
-  readonly looseGPerMl?: number | undefined; readonly tappedGPerMl?: number | undefined; readonly densityGPerCm3?: number | undefined;
+export function bulkDensityComplaints({
+  looseGPerMl,
+  tappedGPerMl,
+  densityGPerCm3,
+}: {
+  readonly looseGPerMl?: number | undefined;
+  readonly tappedGPerMl?: number | undefined;
+  readonly densityGPerCm3?: number | undefined;
 }): Complaint[] {
-  const fault = (subject: string, actual: number, expected: string): Complaint =>
-    ({ severity: "error", rule: "formulation/bulk-density-order", subject, actual: String(actual), expected });
+  const fault = (subject: string, actual: number, expected: string): Complaint => ({
+    severity: "error",
+    rule: "formulation/bulk-density-order",
+    subject,
+    actual: String(actual),
+    expected,
+  });
   const complaints: Complaint[] = [];
   if (looseGPerMl !== undefined && tappedGPerMl !== undefined && looseGPerMl > tappedGPerMl) {
-    complaints.push(fault("loose bulk density", looseGPerMl, `at most the tapped one, ${tappedGPerMl} g/ml`));
+    complaints.push(
+      fault("loose bulk density", looseGPerMl, `at most the tapped one, ${tappedGPerMl} g/ml`),
+    );
   }
   const settled = tappedGPerMl ?? looseGPerMl;
   if (settled !== undefined && densityGPerCm3 !== undefined && settled >= densityGPerCm3) {
-    complaints.push(fault("bulk density", settled, `below the density of the grain, ${densityGPerCm3} g/cm3`));
+    complaints.push(
+      fault("bulk density", settled, `below the density of the grain, ${densityGPerCm3} g/cm3`),
+    );
   }
   return complaints;
 }

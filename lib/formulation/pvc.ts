@@ -18,7 +18,12 @@ import { requireOpenFraction, requirePositive } from "./required-domain.ts";
  * @source bierwagen-hay-1975
  * @example pigmentVolumeConcentration(100, 4.2, 20, 0.93) // 0.525424
  */
-export function pigmentVolumeConcentration(pigmentG: number, pigmentDensityGPerCm3: number, binderG: number, binderDensityGPerCm3: number): number {
+export function pigmentVolumeConcentration(
+  pigmentG: number,
+  pigmentDensityGPerCm3: number,
+  binderG: number,
+  binderDensityGPerCm3: number,
+): number {
   requirePositive("mass of pigment", pigmentG, "g");
   requirePositive("density of the pigment", pigmentDensityGPerCm3, "g/cm3");
   requirePositive("mass of binder", binderG, "g");
@@ -33,7 +38,11 @@ export function pigmentVolumeConcentration(pigmentG: number, pigmentDensityGPerC
  *
  * @throws RangeError when PVC is not in 0-1, or a density not above 0.
  */
-export function oilIndexForPvc(pvc: number, pigmentDensityGPerCm3: number, oilDensityGPerCm3: number): number {
+export function oilIndexForPvc(
+  pvc: number,
+  pigmentDensityGPerCm3: number,
+  oilDensityGPerCm3: number,
+): number {
   requireOpenFraction("PVC", pvc);
   requirePositive("density of the pigment", pigmentDensityGPerCm3, "g/cm3");
   requirePositive("density of the oil", oilDensityGPerCm3, "g/cm3");

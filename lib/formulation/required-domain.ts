@@ -2,7 +2,8 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 
 /** @throws RangeError unless the value is a finite number above 0; `named` is the sentence's subject, `unit` its unit. */
 export function requirePositive(named: string, value: number, unit: string): void {
-  if (!(value > 0 && value < Infinity)) throw domainError(named, value, `0 < ${named} < Infinity ${unit}`.trim());
+  if (!(value > 0 && value < Infinity))
+    throw domainError(named, value, `0 < ${named} < Infinity ${unit}`.trim());
 }
 
 /** @throws RangeError unless the value lies in 0-1, both ends open: a concentration of nothing, or of nothing else, is no paint. */

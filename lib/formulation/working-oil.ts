@@ -28,7 +28,8 @@ export interface WorkingOilEstimate {
 function requirePositiveEnds(named: string, quantity: Quantity): Range {
   const [lower, upper] = ends(quantity);
   for (const end of [lower, upper]) {
-    if (!(end > 0 && end < Infinity)) throw domainError(named, end, `0 < ${named} < Infinity g/100 g`);
+    if (!(end > 0 && end < Infinity))
+      throw domainError(named, end, `0 < ${named} < Infinity g/100 g`);
   }
   return [lower, upper];
 }
@@ -44,7 +45,12 @@ export function estimatedOilIndex(oilAbsorptionGPer100g: Quantity): WorkingOilEs
   const [least, most] = WORKING_OIL_RATIO;
   return {
     estimate: [lower * least, upper * most],
-    reason: { rule: "working-paint-takes-more-than-rub-out", values: { oilAbsorptionGPer100g, ratio: WORKING_OIL_RATIO }, standing: "estimated", source: "church-1915" },
+    reason: {
+      rule: "working-paint-takes-more-than-rub-out",
+      values: { oilAbsorptionGPer100g, ratio: WORKING_OIL_RATIO },
+      standing: "estimated",
+      source: "church-1915",
+    },
   };
 }
 
@@ -58,7 +64,12 @@ export function estimatedOilAbsorption(oilIndexGPer100g: Quantity): WorkingOilEs
   const [least, most] = WORKING_OIL_RATIO;
   return {
     estimate: [lower / most, upper / least],
-    reason: { rule: "rub-out-takes-less-than-working-paint", values: { oilIndexGPer100g, ratio: WORKING_OIL_RATIO }, standing: "estimated", source: "church-1915" },
+    reason: {
+      rule: "rub-out-takes-less-than-working-paint",
+      values: { oilIndexGPer100g, ratio: WORKING_OIL_RATIO },
+      standing: "estimated",
+      source: "church-1915",
+    },
   };
 }
 
@@ -68,7 +79,10 @@ export function estimatedOilAbsorption(oilIndexGPer100g: Quantity): WorkingOilEs
  * @returns the contradiction, with the ratio and the reach it passes; undefined when they agree.
  * @throws RangeError when either is not a finite number above 0.
  */
-export function workingOilContradiction(oilIndexGPer100g: number, oilAbsorptionGPer100g: number): Ruling | undefined {
+export function workingOilContradiction(
+  oilIndexGPer100g: number,
+  oilAbsorptionGPer100g: number,
+): Ruling | undefined {
   const [oilIndex] = requirePositiveEnds("oil index", oilIndexGPer100g);
   const [oilAbsorption] = requirePositiveEnds("oil absorption", oilAbsorptionGPer100g);
   const ratio = oilIndex / oilAbsorption;
@@ -76,6 +90,8 @@ export function workingOilContradiction(oilIndexGPer100g: number, oilAbsorptionG
   if (ratio >= least && ratio <= most) return undefined;
   return {
     rule: ratio < least ? "oil-index-below-rub-out" : "oil-index-far-above-rub-out",
-    values: { oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach: WORKING_OIL_REACH }, standing: "estimated", source: "church-1915",
+    values: { oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach: WORKING_OIL_REACH },
+    standing: "estimated",
+    source: "church-1915",
   };
 }

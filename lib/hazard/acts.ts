@@ -18,14 +18,38 @@ export interface Act {
 
 export const ACTS = {
   "reach-lead-paint": { markets: ["EU", "NI"], since: "2009-06-01", source: "reach-annex-17" },
-  "uk-reach-lead-paint": { markets: ["GB"], since: "2021-01-01", source: "uk-reach-annex-17-memory" },
+  "uk-reach-lead-paint": {
+    markets: ["GB"],
+    since: "2021-01-01",
+    source: "uk-reach-annex-17-memory",
+  },
   "reach-cmr-public": { markets: ["EU", "NI"], since: "2009-06-01", source: "reach-annex-17-cmr" },
-  "uk-reach-cmr-public": { markets: ["GB"], since: "2021-01-01", source: "uk-reach-annex-17-memory" },
-  "reach-authorisation": { markets: ["EU", "NI"], since: "2015-05-21", source: "reach-annex-14-memory" },
-  "uk-reach-authorisation": { markets: ["GB"], since: "2021-01-01", source: "uk-reach-annex-14-memory" },
-  "titanium-dioxide-annulled": { markets: ["EU", "NI"], since: "2025-08-01", source: "cjeu-titanium-dioxide" },
+  "uk-reach-cmr-public": {
+    markets: ["GB"],
+    since: "2021-01-01",
+    source: "uk-reach-annex-17-memory",
+  },
+  "reach-authorisation": {
+    markets: ["EU", "NI"],
+    since: "2015-05-21",
+    source: "reach-annex-14-memory",
+  },
+  "uk-reach-authorisation": {
+    markets: ["GB"],
+    since: "2021-01-01",
+    source: "uk-reach-annex-14-memory",
+  },
+  "titanium-dioxide-annulled": {
+    markets: ["EU", "NI"],
+    since: "2025-08-01",
+    source: "cjeu-titanium-dioxide",
+  },
   "titanium-dioxide-delisted": { markets: ["GB"], since: "2024-06-26", source: "gb-mcl-memory" },
-  "clp-distance-offer": { markets: ["EU", "NI", "GB"], since: "2009-01-20", source: "clp-article-48" },
+  "clp-distance-offer": {
+    markets: ["EU", "NI", "GB"],
+    since: "2009-01-20",
+    source: "clp-article-48",
+  },
   "clp-poison-centre": { markets: ["EU", "NI"], since: "2021-01-01", source: "clp-article-45" },
   "us-lead-paint": { markets: ["US"], since: "2009-08-14", source: "16-cfr-1303-memory" },
   "us-art-materials": { markets: ["US"], since: "1990-11-18", source: "16-cfr-1500-memory" },

@@ -32,19 +32,30 @@ export function acuteRoutes(form: PaintForm): readonly AcuteRoute[] {
  * liquid that burns or can be drawn into the lungs, else dust.
  */
 export function inhalationRoute(part: Pick<Part, "classifications">): AcuteRoute {
-  const volatile = part.classifications.some(({ hazardClass }) => ["flammable liquid", "aspiration"].includes(classElements(hazardClass).family));
+  const volatile = part.classifications.some(({ hazardClass }) =>
+    ["flammable liquid", "aspiration"].includes(classElements(hazardClass).family),
+  );
   return volatile ? "vapour" : "dust";
 }
 
 /** The parts with only those classifications that count here, and why the others do not. */
-export function applicableParts(parts: readonly Part[], form: PaintForm, frame: HazardFrame): { readonly parts: readonly Part[]; readonly leftOut: readonly LeftOut[] } {
+export function applicableParts(
+  parts: readonly Part[],
+  form: PaintForm,
+  frame: HazardFrame,
+): { readonly parts: readonly Part[]; readonly leftOut: readonly LeftOut[] } {
   const leftOut: LeftOut[] = [];
   const kept = parts.map((part) => ({
     ...part,
     classifications: part.classifications.filter((by) => {
       const cause = setAside(part, by, form, frame);
       if (cause !== undefined) {
-        leftOut.push({ statement: by.statement, rule: cause.rule, values: { ingredient: part.slug, name: part.name, form, frame }, source: cause.source });
+        leftOut.push({
+          statement: by.statement,
+          rule: cause.rule,
+          values: { ingredient: part.slug, name: part.name, form, frame },
+          source: cause.source,
+        });
       }
       return cause === undefined;
     }),
@@ -52,15 +63,23 @@ export function applicableParts(parts: readonly Part[], form: PaintForm, frame: 
   return { parts: kept, leftOut };
 }
 
-function setAside(part: Part, by: Classification, form: PaintForm, frame: HazardFrame): { readonly rule: LeftOutRule; readonly source: string } | undefined {
+function setAside(
+  part: Part,
+  by: Classification,
+  form: PaintForm,
+  frame: HazardFrame,
+): { readonly rule: LeftOutRule; readonly source: string } | undefined {
   if (frame === "EU CLP" && by.statement === "H351" && isSubstance(part, "titanium dioxide")) {
     return { rule: "entry-annulled", source: "cjeu-titanium-dioxide" };
   }
   const known = classElements(by.hazardClass).frame;
-  if (known !== undefined && known !== frame) return { rule: "category-not-in-frame", source: "clp-1272-2008" };
+  if (known !== undefined && known !== frame)
+    return { rule: "category-not-in-frame", source: "clp-1272-2008" };
   const isInhaled = statementMeaning(by.statement).route === "inhalation";
   const route = by.route ?? (isInhaled ? inhalationRoute(part) : undefined);
-  if (route === "dust" && form === "paste") return { rule: "dust-not-from-a-paste", source: "clp-article-9" };
-  if (route === "vapour" && form === "powder") return { rule: "vapour-not-from-a-powder", source: "clp-article-9" };
+  if (route === "dust" && form === "paste")
+    return { rule: "dust-not-from-a-paste", source: "clp-article-9" };
+  if (route === "vapour" && form === "powder")
+    return { rule: "vapour-not-from-a-powder", source: "clp-article-9" };
   return undefined;
 }

@@ -8,7 +8,11 @@ import type { StatementTrace } from "./finding.ts";
 export function suppliersTraces(traces: readonly StatementTrace[], slug: string): StatementTrace[] {
   return traces.map((trace) => {
     const { statement, shares } = trace;
-    const isItsOwn = shares.length > 0 && shares.every((share) => share.slug === slug && share.statement === statement);
-    return isItsOwn ? { statement, rule: "as-its-supplier-states", values: { ingredients: [slug] }, shares } : trace;
+    const isItsOwn =
+      shares.length > 0 &&
+      shares.every((share) => share.slug === slug && share.statement === statement);
+    return isItsOwn
+      ? { statement, rule: "as-its-supplier-states", values: { ingredients: [slug] }, shares }
+      : trace;
   });
 }

@@ -14,30 +14,44 @@ import type { Part } from "./mixture.ts";
 import { REPRODUCTION_LIMITS } from "./reproduction.ts";
 import { ASPIRATION_RULES, SUM_RULES } from "./sum-rules.ts";
 
-interface Member { readonly part: Part; readonly by: Classification }
+interface Member {
+  readonly part: Part;
+  readonly by: Classification;
+}
 
 /**
  * A line for each statement that no finding of its family answers; substances
  * that count together share one.
  * @param saidElsewhere what is left out for another cause.
  */
-export function belowLimits(parts: readonly Part[], findings: readonly Finding[], saidElsewhere: readonly LeftOut[], frame: HazardFrame): LeftOut[] {
+export function belowLimits(
+  parts: readonly Part[],
+  findings: readonly Finding[],
+  saidElsewhere: readonly LeftOut[],
+  frame: HazardFrame,
+): LeftOut[] {
   const groups = new Map<string, Member[]>();
   for (const part of parts.filter(({ massFraction }) => massFraction > 0)) {
     for (const by of part.classifications) {
-      const isSaid = saidElsewhere.some(({ statement, values }) => statement === by.statement && values["ingredient"] === part.slug);
+      const isSaid = saidElsewhere.some(
+        ({ statement, values }) => statement === by.statement && values["ingredient"] === part.slug,
+      );
       if (isSaid || findings.some((finding) => answers(finding, part, by))) continue;
       const key = `${by.statement} ${groupKey(part, by)}`;
       groups.set(key, [...(groups.get(key) ?? []), { part, by }]);
     }
   }
   return [...groups.values()].map((members) => {
-    const limits = members.map(({ by }) => countsFrom(by, frame)).filter((limit) => limit !== undefined);
+    const limits = members
+      .map(({ by }) => countsFrom(by, frame))
+      .filter((limit) => limit !== undefined);
     const statement = (members as [Member, ...Member[]])[0].by.statement;
     return {
-      statement, rule: "below-its-limit",
+      statement,
+      rule: "below-its-limit",
       values: {
-        ingredients: members.map(({ part }) => part.slug), massFraction: members.reduce((sum, { part, by }) => sum + countedFraction(part, by), 0),
+        ingredients: members.map(({ part }) => part.slug),
+        massFraction: members.reduce((sum, { part, by }) => sum + countedFraction(part, by), 0),
         ...(limits.length === 0 ? {} : { limit: Math.min(...limits) }),
       },
     };
@@ -57,12 +71,20 @@ function answers(finding: Finding, part: Part, by: Classification): boolean {
 function countsFrom(by: Classification, frame: HazardFrame): number | undefined {
   const { hazardClass, mFactor, specificLimits } = by;
   const generic = GENERIC_LIMITS.filter(({ of }) => of === hazardClass).map(({ from }) => from);
-  const reproduction = classElements(hazardClass).family === classElements("Repr. 2").family ? [REPRODUCTION_LIMITS[hazardClass === "Repr. 2" ? 2 : 1]] : [];
-  const sums = [...SUM_RULES, ...ASPIRATION_RULES].filter((rule) => rule.frame === undefined || rule.frame === frame).flatMap(({ limit, ofStatement, terms }) =>
-    (ofStatement !== undefined && ofStatement !== by.statement ? [] : terms).filter(({ of }) => of.includes(hazardClass)).map(({ weight, byMFactor, relevantFrom }) => {
-      const m = byMFactor === true ? mFactor : 1;
-      return Math.max(limit / (weight * m), relevantFrom / m);
-    }));
+  const reproduction =
+    classElements(hazardClass).family === classElements("Repr. 2").family
+      ? [REPRODUCTION_LIMITS[hazardClass === "Repr. 2" ? 2 : 1]]
+      : [];
+  const sums = [...SUM_RULES, ...ASPIRATION_RULES]
+    .filter((rule) => rule.frame === undefined || rule.frame === frame)
+    .flatMap(({ limit, ofStatement, terms }) =>
+      (ofStatement !== undefined && ofStatement !== by.statement ? [] : terms)
+        .filter(({ of }) => of.includes(hazardClass))
+        .map(({ weight, byMFactor, relevantFrom }) => {
+          const m = byMFactor === true ? mFactor : 1;
+          return Math.max(limit / (weight * m), relevantFrom / m);
+        }),
+    );
   const own = specificLimits.map(({ from }) => from);
   const limits = own.length > 0 ? own : [...generic, ...reproduction, ...sums];
   return limits.length === 0 ? undefined : Math.min(...limits);

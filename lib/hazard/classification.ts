@@ -4,10 +4,25 @@
  */
 import type { SourceKey } from "../sources/source.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import { HAZARD_CLASS_NAMES, isHazardClass, sameSeverity, type HazardClass } from "./hazard-class.ts";
-import { HAZARD_CODES, isHazardCode, statementMeaning, type AcuteRoute, type HazardCode } from "./hazard-statement.ts";
+import {
+  HAZARD_CLASS_NAMES,
+  isHazardClass,
+  sameSeverity,
+  type HazardClass,
+} from "./hazard-class.ts";
+import {
+  HAZARD_CODES,
+  isHazardCode,
+  statementMeaning,
+  type AcuteRoute,
+  type HazardCode,
+} from "./hazard-statement.ts";
 import { METALS, type Metal } from "./metal-content.ts";
-import { ENTRAINED_SUPPLEMENTS, isEntrainedSupplement, type EntrainedSupplement } from "./supplemental-code.ts";
+import {
+  ENTRAINED_SUPPLEMENTS,
+  isEntrainedSupplement,
+  type EntrainedSupplement,
+} from "./supplemental-code.ts";
 
 /** As a record may give it; only the code is required. */
 export interface ClassificationForm {
@@ -67,14 +82,28 @@ export interface HazardFault {
   readonly nearest?: string;
 }
 
-function fault(path: HazardFault["path"], subject: string, actual: unknown, expected: string, known: readonly string[] = []): HazardFault {
+function fault(
+  path: HazardFault["path"],
+  subject: string,
+  actual: unknown,
+  expected: string,
+  known: readonly string[] = [],
+): HazardFault {
   const nearest = typeof actual === "string" ? nearestWord(actual, known) : undefined;
-  return { path, subject, actual: String(actual), expected, ...(nearest === undefined ? {} : { nearest }) };
+  return {
+    path,
+    subject,
+    actual: String(actual),
+    expected,
+    ...(nearest === undefined ? {} : { nearest }),
+  };
 }
 
 /** The house sentence of a fault, for a value that should never have got this far. */
 export function faultError({ subject, actual, expected, nearest }: HazardFault): RangeError {
-  return new RangeError(`Unexpected ${subject} \`${actual}\`, expected \`${expected}\`${nearest === undefined ? "" : `; nearest \`${nearest}\``}`);
+  return new RangeError(
+    `Unexpected ${subject} \`${actual}\`, expected \`${expected}\`${nearest === undefined ? "" : `; nearest \`${nearest}\``}`,
+  );
 }
 
 /** A code alone is short for a classification with nothing else said. */
@@ -91,36 +120,93 @@ export function classificationFaults(stated: string | ClassificationForm): Hazar
   const { statement } = form;
   if (isEntrainedSupplement(statement)) return [];
   if (!isHazardCode(statement)) {
-    return [fault(["statement"], "statement code", statement, "a hazard statement of the frame, such as H302", [...HAZARD_CODES, ...ENTRAINED_SUPPLEMENTS])];
+    return [
+      fault(
+        ["statement"],
+        "statement code",
+        statement,
+        "a hazard statement of the frame, such as H302",
+        [...HAZARD_CODES, ...ENTRAINED_SUPPLEMENTS],
+      ),
+    ];
   }
   const allowed: readonly string[] = statementMeaning(statement).classes;
   const faults: HazardFault[] = [];
   if (form.hazardClass !== undefined && !allowed.includes(form.hazardClass)) {
-    faults.push(fault(["hazardClass"], `hazard class of ${statement}`, form.hazardClass, allowed.join(" | "), allowed));
+    faults.push(
+      fault(
+        ["hazardClass"],
+        `hazard class of ${statement}`,
+        form.hazardClass,
+        allowed.join(" | "),
+        allowed,
+      ),
+    );
   }
   if (form.route !== undefined && !routesOf(statement).includes(form.route)) {
-    faults.push(fault(["route"], `route of ${statement}`, form.route, routesOf(statement).join(" | "), routesOf(statement)));
+    faults.push(
+      fault(
+        ["route"],
+        `route of ${statement}`,
+        form.route,
+        routesOf(statement).join(" | "),
+        routesOf(statement),
+      ),
+    );
   }
-  if (form.ate !== undefined && !(form.ate > 0 && form.ate < Infinity)) faults.push(fault(["ate"], "acute toxicity estimate", form.ate, "0 < ATE < Infinity"));
-  if (form.mFactor !== undefined && !(form.mFactor >= 1 && form.mFactor < Infinity)) faults.push(fault(["mFactor"], "M-factor", form.mFactor, "1 <= M < Infinity"));
+  if (form.ate !== undefined && !(form.ate > 0 && form.ate < Infinity))
+    faults.push(fault(["ate"], "acute toxicity estimate", form.ate, "0 < ATE < Infinity"));
+  if (form.mFactor !== undefined && !(form.mFactor >= 1 && form.mFactor < Infinity))
+    faults.push(fault(["mFactor"], "M-factor", form.mFactor, "1 <= M < Infinity"));
   if (form.countedAs !== undefined && !(METALS as readonly string[]).includes(form.countedAs)) {
     faults.push(fault(["countedAs"], "metal", form.countedAs, METALS.join(" | "), METALS));
   }
-  form.specificLimits?.forEach((limit, i) => faults.push(...limitFaults(limit, ["specificLimits", i])));
+  form.specificLimits?.forEach((limit, i) =>
+    faults.push(...limitFaults(limit, ["specificLimits", i])),
+  );
   return faults;
 }
 
 function limitFaults(limit: SpecificLimitForm, path: HazardFault["path"]): HazardFault[] {
   const faults: HazardFault[] = [];
   if (!isHazardClass(limit.hazardClass)) {
-    faults.push(fault([...path, "hazardClass"], "hazard class of a limit", limit.hazardClass, 'a class and category, such as "Repr. 2"', HAZARD_CLASS_NAMES));
+    faults.push(
+      fault(
+        [...path, "hazardClass"],
+        "hazard class of a limit",
+        limit.hazardClass,
+        'a class and category, such as "Repr. 2"',
+        HAZARD_CLASS_NAMES,
+      ),
+    );
   }
-  if (!(limit.from > 0 && limit.from <= 1)) faults.push(fault([...path, "from"], "specific concentration limit", limit.from, "0 < limit <= 1"));
+  if (!(limit.from > 0 && limit.from <= 1))
+    faults.push(
+      fault([...path, "from"], "specific concentration limit", limit.from, "0 < limit <= 1"),
+    );
   if (limit.statement !== undefined) {
     if (!isHazardCode(limit.statement)) {
-      faults.push(fault([...path, "statement"], "statement code", limit.statement, "a hazard statement of the frame, such as H302", HAZARD_CODES));
-    } else if (isHazardClass(limit.hazardClass) && !(statementMeaning(limit.statement).classes.some((known) => known === limit.hazardClass))) {
-      faults.push(fault([...path, "statement"], `statement of a limit for ${limit.hazardClass}`, limit.statement, "a statement of that class"));
+      faults.push(
+        fault(
+          [...path, "statement"],
+          "statement code",
+          limit.statement,
+          "a hazard statement of the frame, such as H302",
+          HAZARD_CODES,
+        ),
+      );
+    } else if (
+      isHazardClass(limit.hazardClass) &&
+      !statementMeaning(limit.statement).classes.some((known) => known === limit.hazardClass)
+    ) {
+      faults.push(
+        fault(
+          [...path, "statement"],
+          `statement of a limit for ${limit.hazardClass}`,
+          limit.statement,
+          "a statement of that class",
+        ),
+      );
     }
   }
   return faults;
@@ -151,7 +237,8 @@ export function classification(stated: string | ClassificationForm): Classificat
   const meaning = statementMeaning(statement);
   const route = form.route ?? (meaning.route === "inhalation" ? undefined : meaning.route);
   return {
-    statement, mFactor: form.mFactor ?? 1,
+    statement,
+    mFactor: form.mFactor ?? 1,
     hazardClass: (form.hazardClass as HazardClass | undefined) ?? meaning.classes[0],
     specificLimits: (form.specificLimits ?? []) as readonly SpecificLimit[],
     ...(route === undefined ? {} : { route: route as AcuteRoute }),
@@ -167,8 +254,15 @@ export function classification(stated: string | ClassificationForm): Classificat
  * the lowest of those that name the outcome's severity (and, if they name a
  * statement, that statement).
  */
-export function specificLimit(of: Classification, outcome: HazardClass, statement: HazardCode): number | undefined {
-  const limits = of.specificLimits.filter((limit) => sameSeverity(limit.hazardClass, outcome) && (limit.statement === undefined || limit.statement === statement));
+export function specificLimit(
+  of: Classification,
+  outcome: HazardClass,
+  statement: HazardCode,
+): number | undefined {
+  const limits = of.specificLimits.filter(
+    (limit) =>
+      sameSeverity(limit.hazardClass, outcome) &&
+      (limit.statement === undefined || limit.statement === statement),
+  );
   return limits.length === 0 ? undefined : Math.min(...limits.map((limit) => limit.from));
 }
-

@@ -23,9 +23,15 @@ export interface GenericLimit {
   readonly source: string;
 }
 
-const READ = "clp-1272-2008", MEMORY = "clp-1272-2008-memory";
+const READ = "clp-1272-2008",
+  MEMORY = "clp-1272-2008-memory";
 
-function itself(classes: readonly HazardClass[], from: number, statement: HazardCode, source: string): GenericLimit[] {
+function itself(
+  classes: readonly HazardClass[],
+  from: number,
+  statement: HazardCode,
+  source: string,
+): GenericLimit[] {
   return classes.map((of) => ({ of, gives: of, from, statement, source }));
 }
 
@@ -50,10 +56,15 @@ export const GENERIC_LIMITS: readonly GenericLimit[] = [
 
 /** Every class of the mixture that a cut-off gives; families are sorted out later. */
 export function cutOffFindings(parts: readonly Part[]): Finding[] {
-  return GENERIC_LIMITS.flatMap((row) => groupFindings(parts, {
-    select: ({ hazardClass }) => hazardClass === row.of,
-    gives: row.gives, statement: row.statement, genericFrom: row.from, source: row.source,
-  }));
+  return GENERIC_LIMITS.flatMap((row) =>
+    groupFindings(parts, {
+      select: ({ hazardClass }) => hazardClass === row.of,
+      gives: row.gives,
+      statement: row.statement,
+      genericFrom: row.from,
+      source: row.source,
+    }),
+  );
 }
 
 export interface CutOff {
@@ -64,7 +75,12 @@ export interface CutOff {
   readonly source: string;
 }
 
-interface Member { readonly part: Part; readonly by: Classification; readonly limit: number; readonly isSpecific: boolean }
+interface Member {
+  readonly part: Part;
+  readonly by: Classification;
+  readonly limit: number;
+  readonly isSpecific: boolean;
+}
 
 /**
  * A cut-off held against each group: one substance, however many entries it has
@@ -77,42 +93,57 @@ export function groupFindings(parts: readonly Part[], cutOff: CutOff): Finding[]
     for (const by of part.classifications.filter(cutOff.select)) {
       const own = specificLimit(by, cutOff.gives, cutOff.statement);
       const key = groupKey(part, by);
-      groups.set(key, [...(groups.get(key) ?? []), { part, by, limit: own ?? cutOff.genericFrom, isSpecific: own !== undefined }]);
+      groups.set(key, [
+        ...(groups.get(key) ?? []),
+        { part, by, limit: own ?? cutOff.genericFrom, isSpecific: own !== undefined },
+      ]);
     }
   }
   return [...groups].flatMap(([group, members]) => {
-    const reached = members.reduce((sum, { part, by, limit }) => sum + countedFraction(part, by) / limit, 0);
+    const reached = members.reduce(
+      (sum, { part, by, limit }) => sum + countedFraction(part, by) / limit,
+      0,
+    );
     return reaches(reached, 1) ? [groupFinding(cutOff, group, members)] : [];
   });
 }
 
 function groupFinding(cutOff: CutOff, group: string, members: readonly Member[]): Finding {
   // A supplier who writes H350i knows that only inhalation carries the hazard; one other voice makes it H350.
-  const byInhalation = cutOff.statement === "H350" && members.every(({ by }) => by.statement === "H350i");
+  const byInhalation =
+    cutOff.statement === "H350" && members.every(({ by }) => by.statement === "H350i");
   const statement = byInhalation ? "H350i" : cutOff.statement;
   return {
-    hazardClass: cutOff.gives, statement, certain: true,
-    traces: [{
-      statement, rule: members.length > 1 ? "cut-off-summed" : "cut-off", source: cutOff.source,
-      values: {
-        hazardClass: cutOff.gives,
-        massFraction: members.reduce((sum, { part, by }) => sum + countedFraction(part, by), 0),
-        limit: Math.min(...members.map(({ limit }) => limit)),
-        limitKind: members.some(({ isSpecific }) => isSpecific) ? "specific" : "generic",
-        countedAs: members[0]?.by.countedAs ?? "substance",
-        ingredients: members.map(({ part }) => part.slug), group,
+    hazardClass: cutOff.gives,
+    statement,
+    certain: true,
+    traces: [
+      {
+        statement,
+        rule: members.length > 1 ? "cut-off-summed" : "cut-off",
+        source: cutOff.source,
+        values: {
+          hazardClass: cutOff.gives,
+          massFraction: members.reduce((sum, { part, by }) => sum + countedFraction(part, by), 0),
+          limit: Math.min(...members.map(({ limit }) => limit)),
+          limitKind: members.some(({ isSpecific }) => isSpecific) ? "specific" : "generic",
+          countedAs: members[0]?.by.countedAs ?? "substance",
+          ingredients: members.map(({ part }) => part.slug),
+          group,
+        },
+        shares: members.map(({ part, by }) => traceShare(part, by)),
       },
-      shares: members.map(({ part, by }) => traceShare(part, by)),
-    }],
+    ],
   };
 }
 
 /** Annex VI entries whose limit applies to the sum of their substances. */
-const SUMMED_ENTRIES = ["2-ethylhexanoic acid and its salts"] as const satisfies readonly SubstanceName[];
+const SUMMED_ENTRIES = [
+  "2-ethylhexanoic acid and its salts",
+] as const satisfies readonly SubstanceName[];
 
 /** Members of one key count together against a limit. */
 export function groupKey(part: Part, by: Classification): string {
   const entry = SUMMED_ENTRIES.find((name) => isSubstance(part, name));
   return by.sumGroup ?? entry ?? part.casNumber ?? part.slug;
 }
-

@@ -38,7 +38,9 @@ export interface Finding {
 
 export function traceShare(part: Part, by?: Classification): TraceShare {
   return {
-    slug: part.slug, name: part.name, massFraction: part.stated,
+    slug: part.slug,
+    name: part.name,
+    massFraction: part.stated,
     ...(by === undefined ? {} : { statement: by.statement }),
     ...(by?.source === undefined ? {} : { source: by.source }),
   };

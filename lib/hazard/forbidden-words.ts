@@ -28,16 +28,27 @@ export function forbiddenWords(text: string, language: StatementLanguage): Forbi
   const found = FORBIDDEN_WORDS[language].flatMap((row) => {
     const spared = (row.allowed ?? []).flatMap((phrase) => spans(folded, phrase));
     return spans(folded, row.pattern)
-      .filter(({ start, end }) => !spared.some((phrase) => phrase.start <= start && end <= phrase.end))
+      .filter(
+        ({ start, end }) => !spared.some((phrase) => phrase.start <= start && end <= phrase.end),
+      )
       .map((span) => find(row, text, offsets, span));
   });
   return found.toSorted((one, other) => one.start - other.start || other.end - one.end);
 }
 
-interface Span { readonly start: number; readonly end: number }
+interface Span {
+  readonly start: number;
+  readonly end: number;
+}
 
-function find(row: ForbiddenWord, text: string, offsets: readonly number[], span: Span): ForbiddenFind {
-  const start = offsets[span.start] ?? 0, end = offsets[span.end] ?? text.length;
+function find(
+  row: ForbiddenWord,
+  text: string,
+  offsets: readonly number[],
+  span: Span,
+): ForbiddenFind {
+  const start = offsets[span.start] ?? 0,
+    end = offsets[span.end] ?? text.length;
   return { claim: row.claim, word: text.slice(start, end), start, end };
 }
 
@@ -46,20 +57,36 @@ const EXPRESSIONS = new Map<string, RegExp>();
 /** Where a pattern stands as whole words; `~` is a space, a hyphen of any kind, or a line break. */
 function spans(text: string, pattern: string): Span[] {
   const known = EXPRESSIONS.get(pattern);
-  const expression = known ?? new RegExp(String.raw`(?<![\p{L}\p{N}])(?:${pattern.replaceAll("~", "[-\\s]")})(?![\p{L}\p{N}])`, "giu");
+  const expression =
+    known ??
+    new RegExp(
+      String.raw`(?<![\p{L}\p{N}])(?:${pattern.replaceAll("~", "[-\\s]")})(?![\p{L}\p{N}])`,
+      "giu",
+    );
   EXPRESSIONS.set(pattern, expression);
-  return [...text.matchAll(expression)].map((match) => ({ start: match.index, end: match.index + match[0].length }));
+  return [...text.matchAll(expression)].map((match) => ({
+    start: match.index,
+    end: match.index + match[0].length,
+  }));
 }
 
 /**
  * The text in one spelling: composed accents, plain hyphens, single spaces, soft
  * hyphens gone; `offsets[i]` is where its i-th unit stood, with one entry past the end.
  */
-function foldedText(text: string): { readonly folded: string; readonly offsets: readonly number[] } {
+function foldedText(text: string): {
+  readonly folded: string;
+  readonly offsets: readonly number[];
+} {
   let folded = "";
   const offsets: number[] = [];
   for (const { 0: cluster, index } of text.matchAll(/\s+|\P{M}\p{M}*|\p{M}+/gsu)) {
-    const plain = /^\s+$/u.test(cluster) ? " " : cluster.normalize("NFC").replace(/[\u2010-\u2015\u2212\ufe63\uff0d]/gu, "-").replace(/[\u00ad\u200b-\u200d\u2060\ufeff]/gu, "");
+    const plain = /^\s+$/u.test(cluster)
+      ? " "
+      : cluster
+          .normalize("NFC")
+          .replace(/[\u2010-\u2015\u2212\ufe63\uff0d]/gu, "-")
+          .replace(/[\u00ad\u200b-\u200d\u2060\ufeff]/gu, "");
     folded += plain;
     for (let i = 0; i < plain.length; i++) offsets.push(index);
   }

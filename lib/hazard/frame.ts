@@ -22,13 +22,15 @@ export const FRAME_EDITIONS = {
   "EU CLP": {
     edition: "Regulation (EC) No 1272/2008, statements as of Regulation (EU) 2019/521",
     asOf: "2019-03-27",
-    buildingBlocks: "the categories of the Regulation; endocrine disruption and persistence (Regulation (EU) 2023/707) are not worked out",
+    buildingBlocks:
+      "the categories of the Regulation; endocrine disruption and persistence (Regulation (EU) 2023/707) are not worked out",
     source: "clp-1272-2008",
   },
   "UN GHS": {
     edition: "UN GHS Rev. 10 (2023)",
     asOf: "2023-07-27",
-    buildingBlocks: "all categories, with the concentration limits of the EU where the system offers a choice",
+    buildingBlocks:
+      "all categories, with the concentration limits of the EU where the system offers a choice",
     source: "un-ghs-rev-10",
   },
 } as const satisfies Record<HazardFrame, FrameEdition>;

@@ -7,7 +7,17 @@
 import type { HazardFrame } from "./frame.ts";
 
 export type SignalWord = "Danger" | "Warning";
-export const PICTOGRAM_CODES = ["GHS01", "GHS02", "GHS03", "GHS04", "GHS05", "GHS06", "GHS07", "GHS08", "GHS09"] as const;
+export const PICTOGRAM_CODES = [
+  "GHS01",
+  "GHS02",
+  "GHS03",
+  "GHS04",
+  "GHS05",
+  "GHS06",
+  "GHS07",
+  "GHS08",
+  "GHS09",
+] as const;
 export type PictogramCode = (typeof PICTOGRAM_CODES)[number];
 
 export function isPictogramCode(text: unknown): text is PictogramCode {
@@ -26,16 +36,26 @@ export interface ClassElements {
   readonly frame?: HazardFrame;
 }
 
-function row(family: string, rank: number, signalWord: SignalWord | undefined, pictogram: PictogramCode | undefined, gravity: number, frame?: HazardFrame): ClassElements {
+function row(
+  family: string,
+  rank: number,
+  signalWord: SignalWord | undefined,
+  pictogram: PictogramCode | undefined,
+  gravity: number,
+  frame?: HazardFrame,
+): ClassElements {
   return {
-    family, rank, gravity,
+    family,
+    rank,
+    gravity,
     ...(signalWord === undefined ? {} : { signalWord }),
     ...(pictogram === undefined ? {} : { pictogram }),
     ...(frame === undefined ? {} : { frame }),
   };
 }
 
-const D = "Danger", W = "Warning";
+const D = "Danger",
+  W = "Warning";
 
 export const HAZARD_CLASSES = {
   "Flam. Liq. 1": row("flammable liquid", 1, D, "GHS02", 6),
@@ -116,5 +136,8 @@ export function classElements(hazardClass: HazardClass): ClassElements {
 
 /** Whether two classes belong to one family and are equally severe: "Repr. 1" and "Repr. 1B". */
 export function sameSeverity(one: HazardClass, other: HazardClass): boolean {
-  return HAZARD_CLASSES[one].family === HAZARD_CLASSES[other].family && HAZARD_CLASSES[one].rank === HAZARD_CLASSES[other].rank;
+  return (
+    HAZARD_CLASSES[one].family === HAZARD_CLASSES[other].family &&
+    HAZARD_CLASSES[one].rank === HAZARD_CLASSES[other].rank
+  );
 }

@@ -22,8 +22,15 @@ export const TRACE_RULES = [
 
 /** Why a statement of an ingredient does not stand on the label: ingredient, name, form, frame. */
 export const LEFT_OUT_RULES = [
-  "entry-annulled", "category-not-in-frame", "dust-not-from-a-paste", "vapour-not-from-a-powder", "not-a-liquid", "flash-point-decides",
-  "flammable-trace", "too-viscous-to-aspirate", "needs-a-test-of-the-mixture",
+  "entry-annulled",
+  "category-not-in-frame",
+  "dust-not-from-a-paste",
+  "vapour-not-from-a-powder",
+  "not-a-liquid",
+  "flash-point-decides",
+  "flammable-trace",
+  "too-viscous-to-aspirate",
+  "needs-a-test-of-the-mixture",
   "below-its-limit", // ingredients, massFraction, limit?
   "covered-by", // by
 ] as const;
@@ -38,15 +45,24 @@ export const LABEL_LINE_RULES = [
 ] as const;
 
 /** Why a precautionary statement was chosen: answers (statements). */
-export const PRECAUTION_RULES = ["children-first", "disposal-for-the-public", "by-severity"] as const;
+export const PRECAUTION_RULES = [
+  "children-first",
+  "disposal-for-the-public",
+  "by-severity",
+] as const;
 
 /** Where a stated label and the worked-out one part. */
 export const DIFFERENCE_RULES = [
-  "frame-differs", "signal-word-differs", // stated, workedOut
-  "pictogram-not-stated", "pictogram-not-worked-out", "supplement-not-stated", "supplement-not-worked-out", // code
+  "frame-differs",
+  "signal-word-differs", // stated, workedOut
+  "pictogram-not-stated",
+  "pictogram-not-worked-out",
+  "supplement-not-stated",
+  "supplement-not-worked-out", // code
   "statement-not-stated", // statement, certain, ingredients
   "statement-differs", // stated, workedOut, certain, ingredients
-  "statement-not-worked-out", "statement-annulled", // statement
+  "statement-not-worked-out",
+  "statement-annulled", // statement
   "not-of-the-frame", // statement, frame
   "older-than-the-edition", // statement, replacement, edition
   "label-older-than-the-edition", // date, edition, asOf
@@ -57,22 +73,45 @@ export const DIFFERENCE_RULES = [
 export const MARKET_RULES = [
   "lead-compound-not-as-paint", // substance, entry, ingredients, names
   "lead-compound-not-identified", // ingredients, names
-  "cmr-not-to-the-public", "cmr-artists-paint-exempt", "restricted-to-professional-users", // statements
-  "needs-authorisation", "titanium-dioxide-without-h351", // ingredients, names
+  "cmr-not-to-the-public",
+  "cmr-artists-paint-exempt",
+  "restricted-to-professional-users", // statements
+  "needs-authorisation",
+  "titanium-dioxide-without-h351", // ingredients, names
   "offer-names-hazards", // statements
   "formula-identifier-wanted",
   "us-artists-paint-exempt-labelled", // ingredients, names, limit
-  "us-review-on-record", "us-review-wanted",
+  "us-review-on-record",
+  "us-review-wanted",
   "proposition-65", // substances
   "acts-not-known-here",
 ] as const;
 
 /** Cautions of the studio; those of weighing and mulling give pigments (slugs). */
 export const CAUTION_RULES = [
-  "captured-exhaust-first", "no-draught-across-powder", "respirator-ffp2", "respirator-p3", "no-ignition-source", "gloves", "eye-protection",
-  "pregnant-or-nursing-keep-away", "workplace-lead-rules", "children-keep-away", "no-food-in-the-room", "no-food-no-brush-in-mouth", "fresh-air",
-  "no-dry-sanding", "never-sand-dry", "spray-only-with-captured-exhaust", "no-spraying-no-heating", "no-heating-of-oil",
-  "wet-wipe-no-sweeping", "wash-hands", "oily-rags", "not-down-the-drain", "hazardous-waste",
+  "captured-exhaust-first",
+  "no-draught-across-powder",
+  "respirator-ffp2",
+  "respirator-p3",
+  "no-ignition-source",
+  "gloves",
+  "eye-protection",
+  "pregnant-or-nursing-keep-away",
+  "workplace-lead-rules",
+  "children-keep-away",
+  "no-food-in-the-room",
+  "no-food-no-brush-in-mouth",
+  "fresh-air",
+  "no-dry-sanding",
+  "never-sand-dry",
+  "spray-only-with-captured-exhaust",
+  "no-spraying-no-heating",
+  "no-heating-of-oil",
+  "wet-wipe-no-sweeping",
+  "wash-hands",
+  "oily-rags",
+  "not-down-the-drain",
+  "hazardous-waste",
 ] as const;
 
 /** Why a caution is given. */
@@ -83,7 +122,13 @@ export const CAUTION_REASONS = [
   "holds-sensitiser", // names
   "dustiness", // class, bulkDensityLooseGPerMl?, bulkDensityTappedGPerMl?, particleSizeUm?
   "dust-can-burn", // nature
-  "nuisance-dust", "paint-is-no-food", "film-turns-to-dust", "droplets-are-breathed-in", "drying-oil", "dust-goes-up-again", "paint-and-oil-foul-water",
+  "nuisance-dust",
+  "paint-is-no-food",
+  "film-turns-to-dust",
+  "droplets-are-breathed-in",
+  "drying-oil",
+  "dust-goes-up-again",
+  "paint-and-oil-foul-water",
 ] as const;
 
 export type TraceRule = (typeof TRACE_RULES)[number];
@@ -96,5 +141,12 @@ export type CautionRule = (typeof CAUTION_RULES)[number];
 export type CautionReason = (typeof CAUTION_REASONS)[number];
 
 export const HAZARD_RULES: readonly string[] = [
-  ...TRACE_RULES, ...LEFT_OUT_RULES, ...LABEL_LINE_RULES, ...PRECAUTION_RULES, ...DIFFERENCE_RULES, ...MARKET_RULES, ...CAUTION_RULES, ...CAUTION_REASONS,
+  ...TRACE_RULES,
+  ...LEFT_OUT_RULES,
+  ...LABEL_LINE_RULES,
+  ...PRECAUTION_RULES,
+  ...DIFFERENCE_RULES,
+  ...MARKET_RULES,
+  ...CAUTION_RULES,
+  ...CAUTION_REASONS,
 ];

@@ -102,7 +102,14 @@ export function inLabelOrder(codes: Iterable<HazardCode>): HazardCode[] {
 }
 
 /** The house sentence for a word that is not of a closed list, with the nearest one that is. */
-export function unknownWord(subject: string, word: string, expected: string, known: Iterable<string>): RangeError {
+export function unknownWord(
+  subject: string,
+  word: string,
+  expected: string,
+  known: Iterable<string>,
+): RangeError {
   const near = nearestWord(word, known);
-  return new RangeError(`Unexpected ${subject} \`${word}\`, expected \`${expected}\`${near === undefined ? "" : `; nearest \`${near}\``}`);
+  return new RangeError(
+    `Unexpected ${subject} \`${word}\`, expected \`${expected}\`${near === undefined ? "" : `; nearest \`${near}\``}`,
+  );
 }

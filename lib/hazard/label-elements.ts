@@ -7,7 +7,12 @@ import type { AcuteOutcome } from "./acute-toxicity.ts";
 import type { LeftOut } from "./applicable.ts";
 import type { Finding, StatementTrace } from "./finding.ts";
 import { FRAME_EDITIONS, type HazardFrame, type PaintForm } from "./frame.ts";
-import { classElements, type HazardClass, type PictogramCode, type SignalWord } from "./hazard-class.ts";
+import {
+  classElements,
+  type HazardClass,
+  type PictogramCode,
+  type SignalWord,
+} from "./hazard-class.ts";
 import type { LabelLineRule } from "./hazard-rules.ts";
 import type { AcuteRoute, HazardCode } from "./hazard-statement.ts";
 import { reaches } from "./limit.ts";
@@ -72,14 +77,22 @@ export function labelElements(mixture: Mixture): LabelElements {
   const supplements = supplementalTraces(most.parts, most.findings, mixture);
   const smallPackage = smallPackageReduction(most.findings, mixture);
   return {
-    basis: "worked out", frame: mixture.frame, edition: FRAME_EDITIONS[mixture.frame].edition, form: mixture.form,
+    basis: "worked out",
+    frame: mixture.frame,
+    edition: FRAME_EDITIONS[mixture.frame].edition,
+    form: mixture.form,
     classes: most.findings.map((finding) => mixtureClass(finding, least.findings)),
     signalWord: signalWord(most.findings) ?? null,
     pictograms: pictograms(most.findings),
     hazardStatements: stated.statements,
-    precautionaryStatements: chosenPrecautions(most.findings.filter(({ statement }) => stated.statements.includes(statement)), mixture),
+    precautionaryStatements: chosenPrecautions(
+      most.findings.filter(({ statement }) => stated.statements.includes(statement)),
+      mixture,
+    ),
     supplemental: [...new Set(supplements.map(({ statement }) => statement as SupplementalCode))],
-    sensitisers: supplements.filter(({ statement }) => statement === "EUH208").map(({ values }) => String(values["substance"])),
+    sensitisers: supplements
+      .filter(({ statement }) => statement === "EUH208")
+      .map(({ values }) => String(values["substance"])),
     traces: [...most.findings.flatMap(({ traces }) => traces), ...supplements],
     leftOut: [...most.leftOut, ...stated.leftOut],
     unknownAcuteToxicity: unknownLines(most.acute),
@@ -90,13 +103,26 @@ export function labelElements(mixture: Mixture): LabelElements {
 
 function mixtureClass(finding: Finding, least: readonly Finding[]): MixtureClass {
   const { hazardClass, statement, route } = finding;
-  const holds = least.some((other) => other.statement === statement && other.route === route && classElements(other.hazardClass).rank <= classElements(hazardClass).rank);
-  return { hazardClass, statement, certain: finding.certain && holds, ...(route === undefined ? {} : { route }) };
+  const holds = least.some(
+    (other) =>
+      other.statement === statement &&
+      other.route === route &&
+      classElements(other.hazardClass).rank <= classElements(hazardClass).rank,
+  );
+  return {
+    hazardClass,
+    statement,
+    certain: finding.certain && holds,
+    ...(route === undefined ? {} : { route }),
+  };
 }
 
 /** Routes with the same unknown ingredients share a line. */
 function unknownLines(outcomes: readonly AcuteOutcome[]): LabelLine[] {
-  const lines = new Map<string, { readonly routes: AcuteRoute[]; readonly unknown: AcuteOutcome["unknown"] }>();
+  const lines = new Map<
+    string,
+    { readonly routes: AcuteRoute[]; readonly unknown: AcuteOutcome["unknown"] }
+  >();
   for (const { route, unknown } of outcomes) {
     if (unknown.slugs.length === 0) continue;
     const key = unknown.slugs.join(" ");
@@ -105,7 +131,8 @@ function unknownLines(outcomes: readonly AcuteOutcome[]): LabelLine[] {
     lines.set(key, line);
   }
   return [...lines.values()].map(({ routes, unknown }) => ({
-    rule: "unknown-acute-toxicity", source: "clp-1272-2008-memory",
+    rule: "unknown-acute-toxicity",
+    source: "clp-1272-2008-memory",
     values: { routes, massFraction: unknown.massFraction, ingredients: unknown.slugs },
   }));
 }
@@ -114,7 +141,13 @@ function unknownLines(outcomes: readonly AcuteOutcome[]): LabelLine[] {
 const GAP_FROM = 0.001;
 
 function gaps({ atMost, unaccounted }: MixtureParts): LabelLine[] {
-  const unknown = atMost.filter(({ known }) => !known).map(({ slug, name, stated }): LabelLine =>
-    ({ rule: "no-hazard-data", values: { ingredient: slug, name, massFraction: stated } }));
-  return reaches(unaccounted, GAP_FROM) ? [...unknown, { rule: "total-short-of-the-whole", values: { unaccounted } }] : unknown;
+  const unknown = atMost
+    .filter(({ known }) => !known)
+    .map(({ slug, name, stated }): LabelLine => ({
+      rule: "no-hazard-data",
+      values: { ingredient: slug, name, massFraction: stated },
+    }));
+  return reaches(unaccounted, GAP_FROM)
+    ? [...unknown, { rule: "total-short-of-the-whole", values: { unaccounted } }]
+    : unknown;
 }

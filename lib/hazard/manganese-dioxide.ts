@@ -21,8 +21,13 @@ export const UMBER_MANGANESE_DIOXIDE: Range = [0.05, 0.2];
  * a sienna's number as well.
  * @returns undefined for anything else.
  */
-export function umberManganeseDioxide({ name, colourIndexName }: Pick<Ingredient, "name" | "colourIndexName">): Range | undefined {
-  const isUmber = (colourIndexName === undefined || colourIndexName === "PBr 7") && /\b(?:umber|umbra|ombre)\b/i.test(name);
+export function umberManganeseDioxide({
+  name,
+  colourIndexName,
+}: Pick<Ingredient, "name" | "colourIndexName">): Range | undefined {
+  const isUmber =
+    (colourIndexName === undefined || colourIndexName === "PBr 7") &&
+    /\b(?:umber|umbra|ombre)\b/i.test(name);
   return isUmber ? UMBER_MANGANESE_DIOXIDE : undefined;
 }
 
@@ -39,12 +44,23 @@ export const MANGANESE_DIOXIDE_CLASSIFICATIONS: readonly ClassificationForm[] = 
  * @param manganeseDioxideFraction of the dry pigment, 0-1, or a range.
  * @throws RangeError for a fraction outside 0-1.
  */
-export function withManganeseDioxide(pigment: Ingredient, manganeseDioxideFraction: Quantity): Ingredient[] {
+export function withManganeseDioxide(
+  pigment: Ingredient,
+  manganeseDioxideFraction: Quantity,
+): Ingredient[] {
   const [lower, upper] = ends(manganeseDioxideFraction);
-  if (!(lower >= 0 && upper <= 1 && lower <= upper)) throw domainError("manganese dioxide fraction", lower >= 0 ? upper : lower, "0 <= fraction <= 1");
+  if (!(lower >= 0 && upper <= 1 && lower <= upper))
+    throw domainError(
+      "manganese dioxide fraction",
+      lower >= 0 ? upper : lower,
+      "0 <= fraction <= 1",
+    );
   const rest: Quantity = lower === upper ? 1 - lower : [1 - upper, 1 - lower];
   const oxide: Ingredient = {
-    slug: `${pigment.slug}-manganese-dioxide`, name: "manganese dioxide", casNumber: MANGANESE_DIOXIDE_CAS, massFraction: manganeseDioxideFraction,
+    slug: `${pigment.slug}-manganese-dioxide`,
+    name: "manganese dioxide",
+    casNumber: MANGANESE_DIOXIDE_CAS,
+    massFraction: manganeseDioxideFraction,
     classifications: MANGANESE_DIOXIDE_CLASSIFICATIONS,
   };
   return dilutedIngredients([{ ...pigment, massFraction: rest }, oxide], pigment.massFraction);

@@ -27,18 +27,29 @@ export interface MixtureHazards {
  * Classes of the parts at their given fractions.
  * @param unaccounted share of the mixture that no part accounts for, 0-1.
  */
-export function mixtureHazards(given: readonly Part[], mixture: Mixture, unaccounted: number): MixtureHazards {
+export function mixtureHazards(
+  given: readonly Part[],
+  mixture: Mixture,
+  unaccounted: number,
+): MixtureHazards {
   const { parts, leftOut } = applicableParts(given, mixture.form, mixture.frame);
   const acute = acuteOutcomes(parts, acuteRoutes(mixture.form), mixture.frame, unaccounted);
   const physical = physicalOutcome(parts, mixture);
   const all = [
     ...physical.findings,
     ...acute.flatMap(({ finding }) => (finding === undefined ? [] : [finding])),
-    ...cutOffFindings(parts), ...reproductionFindings(parts), ...sumFindings(parts, mixture.frame),
+    ...cutOffFindings(parts),
+    ...reproductionFindings(parts),
+    ...sumFindings(parts, mixture.frame),
   ];
   const findings = worstOfEachFamily(all);
   const setAside = [...leftOut, ...physical.leftOut];
-  return { findings, acute, leftOut: [...setAside, ...belowLimits(parts, findings, setAside, mixture.frame)], parts };
+  return {
+    findings,
+    acute,
+    leftOut: [...setAside, ...belowLimits(parts, findings, setAside, mixture.frame)],
+    parts,
+  };
 }
 
 /** Acute toxicity is one family a route of exposure, and H335 and H336 stand side by side. */
@@ -50,17 +61,24 @@ function familyOf({ hazardClass, statement, route }: Finding): string {
 
 function worstOfEachFamily(findings: readonly Finding[]): Finding[] {
   const families = new Map<string, Finding[]>();
-  for (const finding of findings) families.set(familyOf(finding), [...(families.get(familyOf(finding)) ?? []), finding]);
+  for (const finding of findings)
+    families.set(familyOf(finding), [...(families.get(familyOf(finding)) ?? []), finding]);
   const kept = [...families.values()].map((family) => {
     const rank = Math.min(...family.map(({ hazardClass }) => classElements(hazardClass).rank));
     return joined(family.filter(({ hazardClass }) => classElements(hazardClass).rank === rank));
   });
-  return kept.toSorted((one, other) => HAZARD_CODES.indexOf(one.statement) - HAZARD_CODES.indexOf(other.statement));
+  return kept.toSorted(
+    (one, other) => HAZARD_CODES.indexOf(one.statement) - HAZARD_CODES.indexOf(other.statement),
+  );
 }
 
 /** Findings of one class: all their reasons, and the statement that covers all of them (H350 before H350i). */
 function joined(same: readonly Finding[]): Finding {
-  const [first] = same.toSorted((one, other) => HAZARD_CODES.indexOf(one.statement) - HAZARD_CODES.indexOf(other.statement)) as [Finding, ...Finding[]];
-  const traces = same.flatMap((finding) => finding.traces.map((trace) => ({ ...trace, statement: first.statement })));
+  const [first] = same.toSorted(
+    (one, other) => HAZARD_CODES.indexOf(one.statement) - HAZARD_CODES.indexOf(other.statement),
+  ) as [Finding, ...Finding[]];
+  const traces = same.flatMap((finding) =>
+    finding.traces.map((trace) => ({ ...trace, statement: first.statement })),
+  );
   return { ...first, traces, certain: same.some(({ certain }) => certain) };
 }

@@ -5,7 +5,12 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, type Quantity } from "../quantities/range.ts";
 import type { SourceKey } from "../sources/source.ts";
-import { classification, type Classification, type ClassificationForm, type Supplement } from "./classification.ts";
+import {
+  classification,
+  type Classification,
+  type ClassificationForm,
+  type Supplement,
+} from "./classification.ts";
 import type { HazardFrame, PaintForm } from "./frame.ts";
 import type { AcuteRoute } from "./hazard-statement.ts";
 import { isEntrainedSupplement } from "./supplemental-code.ts";
@@ -85,18 +90,26 @@ export function mixtureParts(mixture: Mixture): MixtureParts {
   finite("flash point", mixture.flashPointC);
   finite("initial boiling point", mixture.initialBoilingPointC);
   const merged = mergedIngredients(mixture.ingredients);
-  const total = (end: 0 | 1): number => merged.reduce((sum, ingredient) => sum + ends(ingredient.massFraction)[end], 0);
+  const total = (end: 0 | 1): number =>
+    merged.reduce((sum, ingredient) => sum + ends(ingredient.massFraction)[end], 0);
   const least = total(0);
   if (!(least <= 1 + 1e-9)) throw domainError("total of mass fractions", least, "total <= 1");
   const parts = merged.map(partOf);
-  const at = (end: 0 | 1): Part[] => parts.map((part) => ({ ...part, massFraction: Math.min(1, ends(part.stated)[end]) }));
+  const at = (end: 0 | 1): Part[] =>
+    parts.map((part) => ({ ...part, massFraction: Math.min(1, ends(part.stated)[end]) }));
   return { atMost: at(1), atLeast: at(0), unaccounted: Math.max(0, 1 - total(1)) };
 }
 
 /** The same ingredients in a mixture of which they make up `massFraction`: a pigment's parts in the paint. */
-export function dilutedIngredients(ingredients: readonly Ingredient[], massFraction: Quantity): Ingredient[] {
+export function dilutedIngredients(
+  ingredients: readonly Ingredient[],
+  massFraction: Quantity,
+): Ingredient[] {
   fractionEnds("mass fraction", massFraction);
-  return ingredients.map((ingredient) => ({ ...ingredient, massFraction: product(ingredient.massFraction, massFraction) }));
+  return ingredients.map((ingredient) => ({
+    ...ingredient,
+    massFraction: product(ingredient.massFraction, massFraction),
+  }));
 }
 
 function product(one: Quantity, other: Quantity): Quantity {
@@ -123,55 +136,84 @@ function mergedIngredients(ingredients: readonly Ingredient[]): Ingredient[] {
     const key = JSON.stringify([rest.slug, canonical(rest)]);
     bySame.set(key, [...(bySame.get(key) ?? []), { ...rest, massFraction }]);
   }
-  return [...bySame].sort(([one], [other]) => (one < other ? -1 : 1)).map(([, same]) => merged(same));
+  return [...bySame]
+    .sort(([one], [other]) => (one < other ? -1 : 1))
+    .map(([, same]) => merged(same));
 }
 
 /** A copy whose keys stand in order, so that the same data always prints the same. */
 function canonical(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(canonical).map((item) => JSON.stringify(item)).sort();
+  if (Array.isArray(value))
+    return value
+      .map(canonical)
+      .map((item) => JSON.stringify(item))
+      .sort();
   if (typeof value !== "object" || value === null) return value;
-  return Object.entries(value).sort(([one], [other]) => (one < other ? -1 : 1)).map(([key, item]) => [key, canonical(item)]);
+  return Object.entries(value)
+    .sort(([one], [other]) => (one < other ? -1 : 1))
+    .map(([key, item]) => [key, canonical(item)]);
 }
 
 function merged(same: readonly Ingredient[]): Ingredient {
   const [first] = same as readonly [Ingredient];
   if (same.length === 1) return first;
-  const total = (end: 0 | 1): number => same.map(({ massFraction }) => ends(massFraction)[end]).sort((a, b) => a - b).reduce((sum, fraction) => sum + fraction, 0);
+  const total = (end: 0 | 1): number =>
+    same
+      .map(({ massFraction }) => ends(massFraction)[end])
+      .sort((a, b) => a - b)
+      .reduce((sum, fraction) => sum + fraction, 0);
   const [lower, upper] = [total(0), total(1)];
   return { ...first, massFraction: lower === upper ? lower : [lower, upper] };
 }
 
 function partOf(ingredient: Ingredient): Part {
   const { classifications: stated, acuteToxicity = [] } = ingredient;
-  const read = stated === undefined || stated === "none stated" ? [] : stated.map(classification)
-    .sort((one, other) => (one.statement < other.statement ? -1 : 1));
+  const read =
+    stated === undefined || stated === "none stated"
+      ? []
+      : stated.map(classification).sort((one, other) => (one.statement < other.statement ? -1 : 1));
   for (const { ate } of acuteToxicity) {
-    if (typeof ate === "number" && !(ate > 0 && ate < Infinity)) throw domainError("acute toxicity estimate", ate, "0 < ATE < Infinity");
+    if (typeof ate === "number" && !(ate > 0 && ate < Infinity))
+      throw domainError("acute toxicity estimate", ate, "0 < ATE < Infinity");
   }
   const metals = metalShares(ingredient);
   for (const metal of METALS) {
     const share = metals[metal];
-    if (typeof share === "number" && !(share >= 0 && share <= 1)) throw domainError(`share of ${metal} in ${ingredient.slug}`, share, "0 <= share <= 1");
+    if (typeof share === "number" && !(share >= 0 && share <= 1))
+      throw domainError(`share of ${metal} in ${ingredient.slug}`, share, "0 <= share <= 1");
   }
-  const classifications = read.filter((each): each is Classification => !isEntrainedSupplement(each.statement));
+  const classifications = read.filter(
+    (each): each is Classification => !isEntrainedSupplement(each.statement),
+  );
   for (const { countedAs, statement } of classifications) {
     if (countedAs !== undefined && typeof metals[countedAs] !== "number") {
-      throw new RangeError(`Unexpected share of ${countedAs} in ${ingredient.slug} \`not stated\`, expected \`a mass fraction, because ${statement} counts the metal\``);
+      throw new RangeError(
+        `Unexpected share of ${countedAs} in ${ingredient.slug} \`not stated\`, expected \`a mass fraction, because ${statement} counts the metal\``,
+      );
     }
   }
   return {
-    slug: ingredient.slug, name: ingredient.name, casNumber: ingredient.casNumber, colourIndexName: ingredient.colourIndexName,
-    massFraction: ends(ingredient.massFraction)[1], stated: ingredient.massFraction,
-    known: stated !== undefined, classifications,
+    slug: ingredient.slug,
+    name: ingredient.name,
+    casNumber: ingredient.casNumber,
+    colourIndexName: ingredient.colourIndexName,
+    massFraction: ends(ingredient.massFraction)[1],
+    stated: ingredient.massFraction,
+    known: stated !== undefined,
+    classifications,
     supplements: read.filter((each): each is Supplement => isEntrainedSupplement(each.statement)),
-    acuteToxicity, metals, workplaceLimit: ingredient.workplaceLimit ?? false,
+    acuteToxicity,
+    metals,
+    workplaceLimit: ingredient.workplaceLimit ?? false,
   };
 }
 
 function positive(subject: string, value: number | undefined, unit: string): void {
-  if (value !== undefined && !(value > 0 && value < Infinity)) throw domainError(subject, value, `${subject} > 0 ${unit}`);
+  if (value !== undefined && !(value > 0 && value < Infinity))
+    throw domainError(subject, value, `${subject} > 0 ${unit}`);
 }
 
 function finite(subject: string, value: number | undefined): void {
-  if (value !== undefined && !Number.isFinite(value)) throw domainError(subject, value, "a finite temperature [degrees C]");
+  if (value !== undefined && !Number.isFinite(value))
+    throw domainError(subject, value, "a finite temperature [degrees C]");
 }

@@ -16,7 +16,12 @@ import type { Finding } from "./finding.ts";
 import { classElements } from "./hazard-class.ts";
 import type { PrecautionRule } from "./hazard-rules.ts";
 import type { Mixture } from "./mixture.ts";
-import { precaution, CHOOSABLE_PRECAUTIONS, type PrecautionaryCode, type Recommendation } from "./precautionary-statement.ts";
+import {
+  precaution,
+  CHOOSABLE_PRECAUTIONS,
+  type PrecautionaryCode,
+  type Recommendation,
+} from "./precautionary-statement.ts";
 
 export const PRECAUTIONS_AT_MOST = 6;
 
@@ -50,17 +55,28 @@ const WEIGHTS: Readonly<Record<Recommendation, number>> = { 0: 0, 1: 1, 2: 2, 3:
 /** A general statement weighs less than anything that answers a hazard. */
 const GENERAL_WORTH = 0.001;
 
-interface Answer { readonly finding: Finding; readonly worth: number }
+interface Answer {
+  readonly finding: Finding;
+  readonly worth: number;
+}
 
 /** Names under which a hazard may stand in the table of answers, the most exact first. */
 function namesOf({ hazardClass, route }: Finding): string[] {
   const { family } = classElements(hazardClass);
   const exposure = route === "dust" || route === "vapour" ? "inhalation" : route;
   const plain = hazardClass.replace(/^(Skin Corr\. 1)[ABC]$/, "$1");
-  return [...(exposure === undefined ? [] : [`${plain} ${exposure}`, `${family} ${exposure}`]), plain, family, "any"];
+  return [
+    ...(exposure === undefined ? [] : [`${plain} ${exposure}`, `${family} ${exposure}`]),
+    plain,
+    family,
+    "any",
+  ];
 }
 
-interface Named { readonly finding: Finding; readonly names: readonly string[] }
+interface Named {
+  readonly finding: Finding;
+  readonly names: readonly string[];
+}
 
 function answers(code: PrecautionaryCode, findings: readonly Named[]): Answer[] {
   const table = precaution(code).answers;
@@ -68,7 +84,15 @@ function answers(code: PrecautionaryCode, findings: readonly Named[]): Answer[] 
     const name = names.find((each) => Object.hasOwn(table, each));
     const recommended = name === undefined ? undefined : table[name];
     if (recommended === undefined) return [];
-    return [{ finding, worth: name === "any" ? GENERAL_WORTH : WEIGHTS[recommended] * classElements(finding.hazardClass).gravity }];
+    return [
+      {
+        finding,
+        worth:
+          name === "any"
+            ? GENERAL_WORTH
+            : WEIGHTS[recommended] * classElements(finding.hazardClass).gravity,
+      },
+    ];
   });
 }
 
@@ -79,16 +103,28 @@ function answers(code: PrecautionaryCode, findings: readonly Named[]): Answer[] 
 export function chosenPrecautions(findings: readonly Finding[], use: Use): ChosenPrecaution[] {
   if (findings.length === 0) return [];
   const named = findings.map((finding) => ({ finding, names: namesOf(finding) }));
-  const open = new Map(CHOOSABLE_PRECAUTIONS.filter((code) => stands(code, use)).map((code) => [code, answers(code, named)] as const).filter(([, found]) => found.length > 0));
+  const open = new Map(
+    CHOOSABLE_PRECAUTIONS.filter((code) => stands(code, use))
+      .map((code) => [code, answers(code, named)] as const)
+      .filter(([, found]) => found.length > 0),
+  );
   const spent = new Map<string, number>();
-  const left = (code: PrecautionaryCode, { statement, route }: Finding): number => 0.5 ** (spent.get(spentKey(code, statement, route)) ?? 0);
+  const left = (code: PrecautionaryCode, { statement, route }: Finding): number =>
+    0.5 ** (spent.get(spentKey(code, statement, route)) ?? 0);
   const chosen: ChosenPrecaution[] = [];
 
   function take(code: PrecautionaryCode, rule: PrecautionRule, spends: boolean): void {
     const found = open.get(code) ?? [];
-    chosen.push({ statement: code, rule, values: { answers: [...new Set(found.map(({ finding }) => finding.statement))] }, source: "echa-label-guidance-memory" });
+    chosen.push({
+      statement: code,
+      rule,
+      values: { answers: [...new Set(found.map(({ finding }) => finding.statement))] },
+      source: "echa-label-guidance-memory",
+    });
     if (spends) {
-      for (const { finding: { statement, route } } of found) {
+      for (const {
+        finding: { statement, route },
+      } of found) {
         const key = spentKey(code, statement, route);
         spent.set(key, (spent.get(key) ?? 0) + 1);
       }
@@ -103,13 +139,19 @@ export function chosenPrecautions(findings: readonly Finding[], use: Use): Chose
   while (chosen.length < PRECAUTIONS_AT_MOST) {
     let best: { readonly code: PrecautionaryCode; readonly worth: number } | undefined;
     for (const [code, found] of open) {
-      const worth = found.reduce((sum, answer) => sum + answer.worth * left(code, answer.finding), 0);
+      const worth = found.reduce(
+        (sum, answer) => sum + answer.worth * left(code, answer.finding),
+        0,
+      );
       if (best === undefined || worth > best.worth) best = { code, worth };
     }
     if (best === undefined) break;
     take(best.code, "by-severity", true);
   }
-  return chosen.toSorted((one, other) => CHOOSABLE_PRECAUTIONS.indexOf(one.statement) - CHOOSABLE_PRECAUTIONS.indexOf(other.statement));
+  return chosen.toSorted(
+    (one, other) =>
+      CHOOSABLE_PRECAUTIONS.indexOf(one.statement) - CHOOSABLE_PRECAUTIONS.indexOf(other.statement),
+  );
 }
 
 /** A hazard answered by one kind of statement: P2xx prevention, P3xx response, P4xx storage. */

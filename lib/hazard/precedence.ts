@@ -5,7 +5,12 @@
  */
 import type { LeftOut } from "./applicable.ts";
 import type { Finding } from "./finding.ts";
-import { classElements, PICTOGRAM_CODES, type PictogramCode, type SignalWord } from "./hazard-class.ts";
+import {
+  classElements,
+  PICTOGRAM_CODES,
+  type PictogramCode,
+  type SignalWord,
+} from "./hazard-class.ts";
 import { inLabelOrder, type HazardCode } from "./hazard-statement.ts";
 
 /** A statement and those that cover it on a label. Other pairs exclude each other as classes of one family. */
@@ -20,17 +25,23 @@ export const COVERED_BY: readonly { readonly statement: HazardCode; readonly by:
   { statement: "H402", by: "H412" },
 ];
 
-export interface LabelStatements { readonly statements: readonly HazardCode[]; readonly leftOut: readonly LeftOut[] }
+export interface LabelStatements {
+  readonly statements: readonly HazardCode[];
+  readonly leftOut: readonly LeftOut[];
+}
 
 /** The statements that stand on the label, in its order, and those that another one covers. */
 export function labelStatements(findings: readonly Finding[]): LabelStatements {
   const all = inLabelOrder(findings.map(({ statement }) => statement));
-  const cover = (statement: HazardCode): HazardCode | undefined => COVERED_BY.find((pair) => pair.statement === statement && all.includes(pair.by))?.by;
+  const cover = (statement: HazardCode): HazardCode | undefined =>
+    COVERED_BY.find((pair) => pair.statement === statement && all.includes(pair.by))?.by;
   return {
     statements: all.filter((statement) => cover(statement) === undefined),
     leftOut: all.flatMap((statement) => {
       const by = cover(statement);
-      return by === undefined ? [] : [{ statement, rule: "covered-by", values: { by }, source: "clp-1272-2008-memory" }];
+      return by === undefined
+        ? []
+        : [{ statement, rule: "covered-by", values: { by }, source: "clp-1272-2008-memory" }];
     }),
   };
 }
@@ -53,9 +64,16 @@ const IRRITATION = ["skin", "eye"];
 export function pictograms(findings: readonly Finding[]): PictogramCode[] {
   const drawn = findings.map(({ hazardClass }) => classElements(hazardClass));
   const has = (code: PictogramCode): boolean => drawn.some(({ pictogram }) => pictogram === code);
-  const corrodes = drawn.some(({ pictogram, family }) => pictogram === "GHS05" && IRRITATION.includes(family));
+  const corrodes = drawn.some(
+    ({ pictogram, family }) => pictogram === "GHS05" && IRRITATION.includes(family),
+  );
   const sensitisesAirways = drawn.some(({ family }) => family === "respiratory sensitisation");
-  const giving = new Set([...(corrodes || sensitisesAirways ? IRRITATION : []), ...(sensitisesAirways ? ["skin sensitisation"] : [])]);
-  const exclaims = !has("GHS06") && drawn.some(({ pictogram, family }) => pictogram === "GHS07" && !giving.has(family));
+  const giving = new Set([
+    ...(corrodes || sensitisesAirways ? IRRITATION : []),
+    ...(sensitisesAirways ? ["skin sensitisation"] : []),
+  ]);
+  const exclaims =
+    !has("GHS06") &&
+    drawn.some(({ pictogram, family }) => pictogram === "GHS07" && !giving.has(family));
   return PICTOGRAM_CODES.filter((code) => (code === "GHS07" ? exclaims : has(code)));
 }

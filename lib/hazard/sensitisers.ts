@@ -13,8 +13,12 @@ import type { Part } from "./mixture.ts";
 
 /** Generic elicitation limits, mass fraction, inclusive; by class as the supplier states it. */
 export const ELICITATION_LIMITS = {
-  "Skin Sens. 1": 0.001, "Skin Sens. 1A": 0.0001, "Skin Sens. 1B": 0.001,
-  "Resp. Sens. 1": 0.001, "Resp. Sens. 1A": 0.0001, "Resp. Sens. 1B": 0.001,
+  "Skin Sens. 1": 0.001,
+  "Skin Sens. 1A": 0.0001,
+  "Skin Sens. 1B": 0.001,
+  "Resp. Sens. 1": 0.001,
+  "Resp. Sens. 1A": 0.0001,
+  "Resp. Sens. 1B": 0.001,
 } as const satisfies Partial<Record<HazardClass, number>>;
 
 function isSensitiser(hazardClass: HazardClass): hazardClass is keyof typeof ELICITATION_LIMITS {
@@ -26,7 +30,9 @@ export function elicitationLimit(by: Classification): number | undefined {
   const { hazardClass } = by;
   if (!isSensitiser(hazardClass)) return undefined;
   const own = specificLimit(by, hazardClass, by.statement);
-  return own === undefined ? ELICITATION_LIMITS[hazardClass] : Math.min(own / 10, ELICITATION_LIMITS[hazardClass]);
+  return own === undefined
+    ? ELICITATION_LIMITS[hazardClass]
+    : Math.min(own / 10, ELICITATION_LIMITS[hazardClass]);
 }
 
 /**
@@ -37,23 +43,37 @@ export function elicitationTraces(parts: readonly Part[]): StatementTrace[] {
   return parts.flatMap((part) => {
     const reached = part.classifications.filter((by) => {
       const limit = elicitationLimit(by);
-      return limit !== undefined && reaches(countedFraction(part, by), limit) && !classifiesAlone(part, by);
+      return (
+        limit !== undefined &&
+        reaches(countedFraction(part, by), limit) &&
+        !classifiesAlone(part, by)
+      );
     });
     const [by] = reached;
     if (by === undefined) return [];
-    return [{
-      statement: "EUH208", rule: "elicitation", source: "clp-1272-2008-memory",
-      values: {
-        hazardClass: by.hazardClass, substance: part.name, massFraction: countedFraction(part, by),
-        limit: elicitationLimit(by) ?? NaN, ingredients: [part.slug],
+    return [
+      {
+        statement: "EUH208",
+        rule: "elicitation",
+        source: "clp-1272-2008-memory",
+        values: {
+          hazardClass: by.hazardClass,
+          substance: part.name,
+          massFraction: countedFraction(part, by),
+          limit: elicitationLimit(by) ?? NaN,
+          ingredients: [part.slug],
+        },
+        shares: [traceShare(part, by)],
       },
-      shares: [traceShare(part, by)],
-    }];
+    ];
   });
 }
 
 function classifiesAlone(part: Part, by: Classification): boolean {
-  const generic = GENERIC_LIMITS.find(({ of, gives }) => of === by.hazardClass && classElements(of).family === classElements(gives).family);
+  const generic = GENERIC_LIMITS.find(
+    ({ of, gives }) =>
+      of === by.hazardClass && classElements(of).family === classElements(gives).family,
+  );
   const limit = specificLimit(by, by.hazardClass, by.statement) ?? generic?.from ?? Infinity;
   return reaches(countedFraction(part, by), limit);
 }

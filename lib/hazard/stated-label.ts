@@ -8,9 +8,21 @@ import type { HazardFault } from "./classification.ts";
 import { FRAME_EDITIONS, HAZARD_FRAMES, type HazardFrame } from "./frame.ts";
 import { classElements, HAZARD_CLASS_NAMES, PICTOGRAM_CODES } from "./hazard-class.ts";
 import type { DifferenceRule } from "./hazard-rules.ts";
-import { HAZARD_CODES, isHazardCode, statementMeaning, type HazardCode } from "./hazard-statement.ts";
+import {
+  HAZARD_CODES,
+  isHazardCode,
+  statementMeaning,
+  type HazardCode,
+} from "./hazard-statement.ts";
 import type { LabelElements } from "./label-elements.ts";
-import { isPrecautionaryCode, precaution, PRECAUTIONARY_CODES, PRECAUTIONS, replacement, type PrecautionaryCode } from "./precautionary-statement.ts";
+import {
+  isPrecautionaryCode,
+  precaution,
+  PRECAUTIONARY_CODES,
+  PRECAUTIONS,
+  replacement,
+  type PrecautionaryCode,
+} from "./precautionary-statement.ts";
 import { PRECAUTIONS_AT_MOST } from "./precautionary-choice.ts";
 import { COVERED_BY } from "./precedence.ts";
 import { SUPPLEMENTAL_CODES, WITHDRAWN_SUPPLEMENTS } from "./supplemental-code.ts";
@@ -47,25 +59,70 @@ export function singleStatements(stated: string): string[] {
 
 /** Whatever a stated label holds that is of no closed list; empty when it can be printed. */
 export function statedLabelFaults(label: StatedLabel): HazardFault[] {
-  const { precautionaryStatements: precautions = [], supplemental = [], classification = [], sensitisers = [] } = label;
+  const {
+    precautionaryStatements: precautions = [],
+    supplemental = [],
+    classification = [],
+    sensitisers = [],
+  } = label;
   const nameless = supplemental.indexOf("EUH208");
   return [
     ...unknownWordFault(["frame"], "frame", label.frame, HAZARD_FRAMES),
-    ...(label.signalWord === null ? [] : unknownWordFault(["signalWord"], "signal word", label.signalWord, ["Danger", "Warning"])),
-    ...label.pictograms.flatMap((code, i) => unknownWordFault(["pictograms", i], "pictogram", code, PICTOGRAM_CODES)),
-    ...label.hazardStatements.flatMap((stated, i) => singleStatements(stated).flatMap((code) => unknownWordFault(["hazardStatements", i], "statement code", code, HAZARD_CODES))),
-    ...precautions.flatMap((code, i) => unknownWordFault(["precautionaryStatements", i], "statement code", code, PRECAUTIONARY_CODES)),
-    ...supplemental.flatMap((code, i) => unknownWordFault(["supplemental", i], "statement code", code, SUPPLEMENTAL_CODES)),
-    ...classification.flatMap((name, i) => unknownWordFault(["classification", i], "hazard class", name, HAZARD_CLASS_NAMES)),
-    ...(nameless >= 0 && sensitisers.length === 0 ? [{ path: ["supplemental", nameless], subject: "statement without the substances it names", actual: "EUH208", expected: "their names under sensitisers" }] : []),
-    ...(label.ufi === undefined || UFI.test(label.ufi) ? [] : [{ path: ["ufi"], subject: "unique formula identifier", actual: label.ufi, expected: "four groups of four digits and capitals, without B, I, L, O and Z" }]),
+    ...(label.signalWord === null
+      ? []
+      : unknownWordFault(["signalWord"], "signal word", label.signalWord, ["Danger", "Warning"])),
+    ...label.pictograms.flatMap((code, i) =>
+      unknownWordFault(["pictograms", i], "pictogram", code, PICTOGRAM_CODES),
+    ),
+    ...label.hazardStatements.flatMap((stated, i) =>
+      singleStatements(stated).flatMap((code) =>
+        unknownWordFault(["hazardStatements", i], "statement code", code, HAZARD_CODES),
+      ),
+    ),
+    ...precautions.flatMap((code, i) =>
+      unknownWordFault(["precautionaryStatements", i], "statement code", code, PRECAUTIONARY_CODES),
+    ),
+    ...supplemental.flatMap((code, i) =>
+      unknownWordFault(["supplemental", i], "statement code", code, SUPPLEMENTAL_CODES),
+    ),
+    ...classification.flatMap((name, i) =>
+      unknownWordFault(["classification", i], "hazard class", name, HAZARD_CLASS_NAMES),
+    ),
+    ...(nameless >= 0 && sensitisers.length === 0
+      ? [
+          {
+            path: ["supplemental", nameless],
+            subject: "statement without the substances it names",
+            actual: "EUH208",
+            expected: "their names under sensitisers",
+          },
+        ]
+      : []),
+    ...(label.ufi === undefined || UFI.test(label.ufi)
+      ? []
+      : [
+          {
+            path: ["ufi"],
+            subject: "unique formula identifier",
+            actual: label.ufi,
+            expected: "four groups of four digits and capitals, without B, I, L, O and Z",
+          },
+        ]),
   ];
 }
 
-function unknownWordFault(path: HazardFault["path"], subject: string, word: string, known: readonly string[]): HazardFault[] {
+function unknownWordFault(
+  path: HazardFault["path"],
+  subject: string,
+  word: string,
+  known: readonly string[],
+): HazardFault[] {
   if (known.includes(word)) return [];
   const nearest = nearestWord(word, known);
-  const expected = known.length <= PICTOGRAM_CODES.length ? known.join(" | ") : `a code of the closed list, such as ${String(known[0])}`;
+  const expected =
+    known.length <= PICTOGRAM_CODES.length
+      ? known.join(" | ")
+      : `a code of the closed list, such as ${String(known[0])}`;
   return [{ path, subject, actual: word, expected, ...(nearest === undefined ? {} : { nearest }) }];
 }
 
@@ -76,9 +133,16 @@ function unknownWordFault(path: HazardFault["path"], subject: string, word: stri
  */
 export function labelDifferences(stated: StatedLabel, workedOut: LabelElements): LabelDifference[] {
   const differs: LabelDifference[] = [];
-  if (stated.frame !== workedOut.frame) differs.push({ rule: "frame-differs", values: { stated: stated.frame, workedOut: workedOut.frame } });
+  if (stated.frame !== workedOut.frame)
+    differs.push({
+      rule: "frame-differs",
+      values: { stated: stated.frame, workedOut: workedOut.frame },
+    });
   if (stated.signalWord !== workedOut.signalWord) {
-    differs.push({ rule: "signal-word-differs", values: { stated: stated.signalWord ?? "none", workedOut: workedOut.signalWord ?? "none" } });
+    differs.push({
+      rule: "signal-word-differs",
+      values: { stated: stated.signalWord ?? "none", workedOut: workedOut.signalWord ?? "none" },
+    });
   }
   differs.push(...listDifferences("pictogram", stated.pictograms, workedOut.pictograms));
   differs.push(...statementDifferences(stated, workedOut));
@@ -87,10 +151,18 @@ export function labelDifferences(stated: StatedLabel, workedOut: LabelElements):
   return differs;
 }
 
-function listDifferences(kind: "pictogram" | "supplement", stated: readonly string[], workedOut: readonly string[]): LabelDifference[] {
+function listDifferences(
+  kind: "pictogram" | "supplement",
+  stated: readonly string[],
+  workedOut: readonly string[],
+): LabelDifference[] {
   return [
-    ...workedOut.filter((code) => !stated.includes(code)).map((code): LabelDifference => ({ rule: `${kind}-not-stated`, values: { code } })),
-    ...stated.filter((code) => !workedOut.includes(code)).map((code): LabelDifference => ({ rule: `${kind}-not-worked-out`, values: { code } })),
+    ...workedOut
+      .filter((code) => !stated.includes(code))
+      .map((code): LabelDifference => ({ rule: `${kind}-not-stated`, values: { code } })),
+    ...stated
+      .filter((code) => !workedOut.includes(code))
+      .map((code): LabelDifference => ({ rule: `${kind}-not-worked-out`, values: { code } })),
   ];
 }
 
@@ -101,20 +173,46 @@ function aspect(code: HazardCode): string {
   return classes[0] === "STOT SE 3" ? `${family} ${code}` : `${family} ${route ?? ""}`;
 }
 
-function statementDifferences({ hazardStatements }: StatedLabel, workedOut: LabelElements): LabelDifference[] {
+function statementDifferences(
+  { hazardStatements }: StatedLabel,
+  workedOut: LabelElements,
+): LabelDifference[] {
   const stated = hazardStatements.flatMap(singleStatements).filter(isHazardCode);
-  const covered = (code: HazardCode): boolean => COVERED_BY.some(({ statement, by }) => statement === code && stated.includes(by));
+  const covered = (code: HazardCode): boolean =>
+    COVERED_BY.some(({ statement, by }) => statement === code && stated.includes(by));
   const own = workedOut.hazardStatements;
-  const missing = own.filter((code) => !stated.includes(code) && !covered(code)).map((code): LabelDifference => {
-    const other = stated.find((each) => aspect(each) === aspect(code));
-    const certain = workedOut.classes.some((each) => each.statement === code && each.certain) ? "yes" : "no";
-    const ingredients = [...new Set(workedOut.traces.filter((trace) => trace.statement === code).flatMap((trace) => trace.shares.map(({ slug }) => slug)))];
-    return other === undefined
-      ? { rule: "statement-not-stated", values: { statement: code, certain, ingredients } }
-      : { rule: "statement-differs", values: { stated: other, workedOut: code, certain, ingredients } };
-  });
-  const excess = stated.filter((code) => !own.includes(code) && !covered(code) && !own.some((each) => aspect(each) === aspect(code)));
-  return [...missing, ...excess.map((statement): LabelDifference => ({ rule: "statement-not-worked-out", values: { statement } }))];
+  const missing = own
+    .filter((code) => !stated.includes(code) && !covered(code))
+    .map((code): LabelDifference => {
+      const other = stated.find((each) => aspect(each) === aspect(code));
+      const certain = workedOut.classes.some((each) => each.statement === code && each.certain)
+        ? "yes"
+        : "no";
+      const ingredients = [
+        ...new Set(
+          workedOut.traces
+            .filter((trace) => trace.statement === code)
+            .flatMap((trace) => trace.shares.map(({ slug }) => slug)),
+        ),
+      ];
+      return other === undefined
+        ? { rule: "statement-not-stated", values: { statement: code, certain, ingredients } }
+        : {
+            rule: "statement-differs",
+            values: { stated: other, workedOut: code, certain, ingredients },
+          };
+    });
+  const excess = stated.filter(
+    (code) =>
+      !own.includes(code) && !covered(code) && !own.some((each) => aspect(each) === aspect(code)),
+  );
+  return [
+    ...missing,
+    ...excess.map((statement): LabelDifference => ({
+      rule: "statement-not-worked-out",
+      values: { statement },
+    })),
+  ];
 }
 
 /** Statements that do not belong to the edition of the label's frame, and more precautions than a label may bear. */
@@ -125,13 +223,46 @@ export function editionFaults(stated: StatedLabel): LabelDifference[] {
   const withdrawn: readonly string[] = WITHDRAWN_SUPPLEMENTS;
   const { asOf, edition, source } = FRAME_EDITIONS[frame];
   return [
-    ...(stated.date !== undefined && stated.date < asOf ? [{ rule: "label-older-than-the-edition" as const, values: { date: stated.date, edition, asOf }, source }] : []),
+    ...(stated.date !== undefined && stated.date < asOf
+      ? [
+          {
+            rule: "label-older-than-the-edition" as const,
+            values: { date: stated.date, edition, asOf },
+            source,
+          },
+        ]
+      : []),
     ...precautionaryStatements.flatMap((code) => older(code, frame)),
-    ...[...precautionaryStatements, ...stated.hazardStatements.flatMap(singleStatements)].filter((code) => frameOf(code) !== undefined && frameOf(code) !== frame)
-      .map((statement): LabelDifference => ({ rule: "not-of-the-frame", values: { statement, frame }, source: FRAME_EDITIONS[frame].source })),
-    ...(frame === "EU CLP" ? [] : supplemental.map((statement): LabelDifference => ({ rule: "not-of-the-frame", values: { statement, frame }, source: FRAME_EDITIONS[frame].source }))),
-    ...supplemental.filter((code) => withdrawn.includes(code)).map((statement): LabelDifference => ({ rule: "statement-annulled", values: { statement }, source: "cjeu-titanium-dioxide" })),
-    ...(precautionaryStatements.length > PRECAUTIONS_AT_MOST ? [{ rule: "too-many-precautions" as const, values: { count: precautionaryStatements.length, atMost: PRECAUTIONS_AT_MOST }, source: "clp-article-28" }] : []),
+    ...[...precautionaryStatements, ...stated.hazardStatements.flatMap(singleStatements)]
+      .filter((code) => frameOf(code) !== undefined && frameOf(code) !== frame)
+      .map((statement): LabelDifference => ({
+        rule: "not-of-the-frame",
+        values: { statement, frame },
+        source: FRAME_EDITIONS[frame].source,
+      })),
+    ...(frame === "EU CLP"
+      ? []
+      : supplemental.map((statement): LabelDifference => ({
+          rule: "not-of-the-frame",
+          values: { statement, frame },
+          source: FRAME_EDITIONS[frame].source,
+        }))),
+    ...supplemental
+      .filter((code) => withdrawn.includes(code))
+      .map((statement): LabelDifference => ({
+        rule: "statement-annulled",
+        values: { statement },
+        source: "cjeu-titanium-dioxide",
+      })),
+    ...(precautionaryStatements.length > PRECAUTIONS_AT_MOST
+      ? [
+          {
+            rule: "too-many-precautions" as const,
+            values: { count: precautionaryStatements.length, atMost: PRECAUTIONS_AT_MOST },
+            source: "clp-article-28",
+          },
+        ]
+      : []),
   ];
 }
 
@@ -145,5 +276,11 @@ function older(code: string, frame: HazardFrame): LabelDifference[] {
   const now = isPrecautionaryCode(code) ? replacement(code, frame) : undefined;
   if (now === undefined) return [];
   const { edition, source } = FRAME_EDITIONS[frame];
-  return [{ rule: "older-than-the-edition", values: { statement: code, replacement: now, edition }, source }];
+  return [
+    {
+      rule: "older-than-the-edition",
+      values: { statement: code, replacement: now, edition },
+      source,
+    },
+  ];
 }

@@ -5,10 +5,15 @@ export type StatementLanguage = (typeof STATEMENT_LANGUAGES)[number];
 /** How a text is known: `read` in a public list, or from `memory` and to be reviewed. */
 export type TextProvenance = "read" | "memory";
 
-export interface WordedText { readonly text: string; readonly provenance: TextProvenance }
+export interface WordedText {
+  readonly text: string;
+  readonly provenance: TextProvenance;
+}
 
 /** One statement: English always, another language only where its wording is known. */
-export type StatementWording = { readonly en: WordedText } & Readonly<Partial<Record<StatementLanguage, WordedText>>>;
+export type StatementWording = { readonly en: WordedText } & Readonly<
+  Partial<Record<StatementLanguage, WordedText>>
+>;
 
 /**
  * A row of a text table.
@@ -17,9 +22,15 @@ export type StatementWording = { readonly en: WordedText } & Readonly<Partial<Re
  */
 export function wording(provenance: string, ...texts: readonly string[]): StatementWording {
   const rows = STATEMENT_LANGUAGES.flatMap((language, i): [StatementLanguage, WordedText][] => {
-    const letter = provenance[i] ?? "-", text = texts[i] ?? "";
-    if ((letter === "-") !== (text === "")) throw new RangeError(`Unexpected provenance \`${letter}\` of \`${text}\`, expected \`r or m for a text, - for none\``);
-    return letter === "-" ? [] : [[language, { text, provenance: letter === "r" ? "read" : "memory" }]];
+    const letter = provenance[i] ?? "-",
+      text = texts[i] ?? "";
+    if ((letter === "-") !== (text === ""))
+      throw new RangeError(
+        `Unexpected provenance \`${letter}\` of \`${text}\`, expected \`r or m for a text, - for none\``,
+      );
+    return letter === "-"
+      ? []
+      : [[language, { text, provenance: letter === "r" ? "read" : "memory" }]];
   });
   return Object.fromEntries(rows) as unknown as StatementWording;
 }

@@ -10,10 +10,32 @@ import { dustiness, type Powder } from "./dustiness.ts";
 import type { CautionRule } from "./hazard-rules.ts";
 import type { Ingredient } from "./mixture.ts";
 import { pigmentNature, type PigmentNature } from "./pigment-nature.ts";
-import { BURNS, DUST_METALS, EYES, FUME_METALS, LIGHT_FILTER_NOT_ENOUGH, material, reasonOf, SKIN, SPECIAL_WASTE, UNBORN, VAPOURS, WATER, type Material, type StudioReason } from "./studio-material.ts";
+import {
+  BURNS,
+  DUST_METALS,
+  EYES,
+  FUME_METALS,
+  LIGHT_FILTER_NOT_ENOUGH,
+  material,
+  reasonOf,
+  SKIN,
+  SPECIAL_WASTE,
+  UNBORN,
+  VAPOURS,
+  WATER,
+  type Material,
+  type StudioReason,
+} from "./studio-material.ts";
 import type { PigmentIdentity } from "./substance.ts";
 
-export const STUDIO_OPERATIONS = ["weighing and mulling", "painting", "sanding", "heating or spraying", "cleaning", "disposal"] as const;
+export const STUDIO_OPERATIONS = [
+  "weighing and mulling",
+  "painting",
+  "sanding",
+  "heating or spraying",
+  "cleaning",
+  "disposal",
+] as const;
 export type StudioOperation = (typeof STUDIO_OPERATIONS)[number];
 
 export interface StudioPigment extends PigmentIdentity, Powder {
@@ -45,19 +67,40 @@ export interface StudioCaution extends Ruling {
 }
 
 /** The cautions, in the order of the operations; one a rule, however many pigments call for it. */
-export function studioCautions(pigments: readonly StudioPigment[], paint: StudioPaint): StudioCaution[] {
+export function studioCautions(
+  pigments: readonly StudioPigment[],
+  paint: StudioPaint,
+): StudioCaution[] {
   const wet = material(paint.ingredients, paint.hazardStatements);
   return [
     ...merged(pigments.flatMap(weighing)),
-    ...painting(wet, paint), ...sanding(wet), ...heatingOrSpraying(wet, paint), ...cleaning(wet, paint, pigments.length > 0), ...disposal(wet, paint),
+    ...painting(wet, paint),
+    ...sanding(wet),
+    ...heatingOrSpraying(wet, paint),
+    ...cleaning(wet, paint, pigments.length > 0),
+    ...disposal(wet, paint),
   ];
 }
 
-function caution(operation: StudioOperation, rule: CautionRule, reason: StudioReason, values: Ruling["values"] = {}): StudioCaution {
-  return { operation, rule, values, reason, source: rule === "oily-rags" ? "29-cfr-1926-252" : "practice-hazard" };
+function caution(
+  operation: StudioOperation,
+  rule: CautionRule,
+  reason: StudioReason,
+  values: Ruling["values"] = {},
+): StudioCaution {
+  return {
+    operation,
+    rule,
+    values,
+    reason,
+    source: rule === "oily-rags" ? "29-cfr-1926-252" : "practice-hazard",
+  };
 }
 
-function when(reason: StudioReason | undefined, make: (reason: StudioReason) => StudioCaution): StudioCaution[] {
+function when(
+  reason: StudioReason | undefined,
+  make: (reason: StudioReason) => StudioCaution,
+): StudioCaution[] {
   return reason === undefined ? [] : [make(reason)];
 }
 
@@ -68,7 +111,10 @@ function weighing(pigment: StudioPigment): StudioCaution[] {
   const dusts = dustReason(pigment);
   const grave = reasonOf(dry, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true);
   const nature = pigment.nature ?? pigmentNature(pigment);
-  const burns: StudioReason | undefined = nature === "mineral" ? reasonOf(dry, [], BURNS) : { rule: "dust-can-burn", values: { nature: nature ?? "not known" } };
+  const burns: StudioReason | undefined =
+    nature === "mineral"
+      ? reasonOf(dry, [], BURNS)
+      : { rule: "dust-can-burn", values: { nature: nature ?? "not known" } };
   return [
     caution(operation, "captured-exhaust-first", dusts, of),
     caution(operation, "no-draught-across-powder", dusts, of),
@@ -76,17 +122,27 @@ function weighing(pigment: StudioPigment): StudioCaution[] {
       ? caution(operation, "respirator-ffp2", { rule: "nuisance-dust", values: {} }, of)
       : caution(operation, "respirator-p3", grave, of),
     ...when(burns, (reason) => caution(operation, "no-ignition-source", reason, of)),
-    ...when(reasonOf(dry, DUST_METALS, SKIN, true), (reason) => caution(operation, "gloves", reason, of)),
+    ...when(reasonOf(dry, DUST_METALS, SKIN, true), (reason) =>
+      caution(operation, "gloves", reason, of),
+    ),
     ...when(reasonOf(dry, [], EYES), (reason) => caution(operation, "eye-protection", reason, of)),
-    ...when(reasonOf(dry, ["lead"], UNBORN), (reason) => caution(operation, "pregnant-or-nursing-keep-away", reason, of)),
-    ...when(reasonOf(dry, ["lead"], undefined), (reason) => caution(operation, "workplace-lead-rules", reason, of)),
+    ...when(reasonOf(dry, ["lead"], UNBORN), (reason) =>
+      caution(operation, "pregnant-or-nursing-keep-away", reason, of),
+    ),
+    ...when(reasonOf(dry, ["lead"], undefined), (reason) =>
+      caution(operation, "workplace-lead-rules", reason, of),
+    ),
     caution(operation, "children-keep-away", grave ?? { rule: "nuisance-dust", values: {} }, of),
     caution(operation, "no-food-in-the-room", grave ?? { rule: "nuisance-dust", values: {} }, of),
   ];
 }
 
 function dustReason(pigment: StudioPigment): StudioReason {
-  const { bulkDensityLooseGPerMl: loose, bulkDensityTappedGPerMl: tapped, particleSizeUm } = pigment;
+  const {
+    bulkDensityLooseGPerMl: loose,
+    bulkDensityTappedGPerMl: tapped,
+    particleSizeUm,
+  } = pigment;
   return {
     rule: "dustiness",
     values: {
@@ -118,7 +174,11 @@ function slugsOf(line: StudioCaution | undefined): readonly string[] {
 function painting(wet: Material, { sensitisers }: StudioPaint): StudioCaution[] {
   const operation = "painting";
   const grave = reasonOf(wet, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true);
-  const skin = reasonOf(wet, DUST_METALS, SKIN, true) ?? (sensitisers.length === 0 ? undefined : { rule: "holds-sensitiser", values: { names: sensitisers } });
+  const skin =
+    reasonOf(wet, DUST_METALS, SKIN, true) ??
+    (sensitisers.length === 0
+      ? undefined
+      : { rule: "holds-sensitiser", values: { names: sensitisers } });
   const any = grave ?? { rule: "paint-is-no-food", values: {} };
   return [
     caution(operation, "no-food-no-brush-in-mouth", any),
@@ -126,14 +186,20 @@ function painting(wet: Material, { sensitisers }: StudioPaint): StudioCaution[] 
     ...when(reasonOf(wet, [], EYES), (reason) => caution(operation, "eye-protection", reason)),
     ...when(reasonOf(wet, [], VAPOURS), (reason) => caution(operation, "fresh-air", reason)),
     ...when(reasonOf(wet, [], BURNS), (reason) => caution(operation, "no-ignition-source", reason)),
-    ...when(reasonOf(wet, ["lead"], UNBORN), (reason) => caution(operation, "pregnant-or-nursing-keep-away", reason)),
+    ...when(reasonOf(wet, ["lead"], UNBORN), (reason) =>
+      caution(operation, "pregnant-or-nursing-keep-away", reason),
+    ),
     caution(operation, "children-keep-away", any),
   ];
 }
 
 function sanding(wet: Material): StudioCaution[] {
   const grave = reasonOf(wet, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true);
-  return [grave === undefined ? caution("sanding", "no-dry-sanding", { rule: "film-turns-to-dust", values: {} }) : caution("sanding", "never-sand-dry", grave)];
+  return [
+    grave === undefined
+      ? caution("sanding", "no-dry-sanding", { rule: "film-turns-to-dust", values: {} })
+      : caution("sanding", "never-sand-dry", grave),
+  ];
 }
 
 function heatingOrSpraying(wet: Material, { dryingOil }: StudioPaint): StudioCaution[] {
@@ -141,16 +207,36 @@ function heatingOrSpraying(wet: Material, { dryingOil }: StudioPaint): StudioCau
   const fumes = reasonOf(wet, FUME_METALS, undefined);
   return [
     fumes === undefined
-      ? caution(operation, "spray-only-with-captured-exhaust", reasonOf(wet, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true) ?? { rule: "droplets-are-breathed-in", values: {} })
+      ? caution(
+          operation,
+          "spray-only-with-captured-exhaust",
+          reasonOf(wet, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true) ?? {
+            rule: "droplets-are-breathed-in",
+            values: {},
+          },
+        )
       : caution(operation, "no-spraying-no-heating", fumes),
-    ...(dryingOil ? [caution(operation, "no-heating-of-oil", { rule: "drying-oil", values: {} })] : []),
+    ...(dryingOil
+      ? [caution(operation, "no-heating-of-oil", { rule: "drying-oil", values: {} })]
+      : []),
   ];
 }
 
 function cleaning(wet: Material, { dryingOil }: StudioPaint, hasPowder: boolean): StudioCaution[] {
   const operation = "cleaning";
   return [
-    ...(hasPowder ? [caution(operation, "wet-wipe-no-sweeping", reasonOf(wet, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true) ?? { rule: "dust-goes-up-again", values: {} })] : []),
+    ...(hasPowder
+      ? [
+          caution(
+            operation,
+            "wet-wipe-no-sweeping",
+            reasonOf(wet, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true) ?? {
+              rule: "dust-goes-up-again",
+              values: {},
+            },
+          ),
+        ]
+      : []),
     caution(operation, "wash-hands", { rule: "paint-is-no-food", values: {} }),
     ...(dryingOil ? [caution(operation, "oily-rags", { rule: "drying-oil", values: {} })] : []),
   ];
@@ -162,7 +248,11 @@ function disposal(wet: Material, { dryingOil }: StudioPaint): StudioCaution[] {
   const special = reasonOf(wet, FUME_METALS, SPECIAL_WASTE, true);
   return [
     ...(dryingOil ? [caution(operation, "oily-rags", { rule: "drying-oil", values: {} })] : []),
-    caution(operation, "not-down-the-drain", reasonOf(wet, DUST_METALS, WATER) ?? { rule: "paint-and-oil-foul-water", values: {} }),
+    caution(
+      operation,
+      "not-down-the-drain",
+      reasonOf(wet, DUST_METALS, WATER) ?? { rule: "paint-and-oil-foul-water", values: {} },
+    ),
     ...when(special, (reason) => caution(operation, "hazardous-waste", reason)),
   ];
 }

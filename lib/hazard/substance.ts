@@ -14,13 +14,28 @@ interface SubstanceNames {
 }
 
 export const SUBSTANCES = {
-  "lead carbonates": { casNumbers: ["598-63-0", "1319-46-6", "1344-36-1"], colourIndexNames: ["PW 1"] },
+  "lead carbonates": {
+    casNumbers: ["598-63-0", "1319-46-6", "1344-36-1"],
+    colourIndexNames: ["PW 1"],
+  },
   "lead sulphates": { casNumbers: ["7446-14-2", "15739-80-7"], colourIndexNames: ["PW 2", "PW 3"] },
-  "lead chromate pigments": { casNumbers: ["7758-97-6", "1344-37-2", "12656-85-8"], colourIndexNames: ["PY 34", "PR 103", "PR 104"] },
+  "lead chromate pigments": {
+    casNumbers: ["7758-97-6", "1344-37-2", "12656-85-8"],
+    colourIndexNames: ["PY 34", "PR 103", "PR 104"],
+  },
   "titanium dioxide": { casNumbers: ["13463-67-7"], colourIndexNames: ["PW 6", "PW 6:1"] },
   "carbon black": { casNumbers: ["1333-86-4"], colourIndexNames: ["PBk 6", "PBk 7"] },
   "2-ethylhexanoic acid and its salts": {
-    casNumbers: ["149-57-5", "136-52-7", "136-51-6", "136-53-8", "301-08-6", "15956-58-8", "22464-99-9"], colourIndexNames: [],
+    casNumbers: [
+      "149-57-5",
+      "136-52-7",
+      "136-51-6",
+      "136-53-8",
+      "301-08-6",
+      "15956-58-8",
+      "22464-99-9",
+    ],
+    colourIndexNames: [],
   },
 } as const satisfies Record<string, SubstanceNames>;
 
@@ -30,5 +45,8 @@ export type SubstanceName = keyof typeof SUBSTANCES;
 export function isSubstance(ingredient: PigmentIdentity, name: SubstanceName): boolean {
   const names: SubstanceNames = SUBSTANCES[name];
   if (ingredient.casNumber !== undefined) return names.casNumbers.includes(ingredient.casNumber);
-  return ingredient.colourIndexName !== undefined && names.colourIndexNames.includes(ingredient.colourIndexName);
+  return (
+    ingredient.colourIndexName !== undefined &&
+    names.colourIndexNames.includes(ingredient.colourIndexName)
+  );
 }

@@ -4,7 +4,17 @@
  * @source clp-annex-2-memory
  */
 export const SUPPLEMENTAL_CODES = [
-  "EUH031", "EUH032", "EUH066", "EUH071", "EUH201", "EUH201A", "EUH203", "EUH208", "EUH210", "EUH211", "EUH212",
+  "EUH031",
+  "EUH032",
+  "EUH066",
+  "EUH071",
+  "EUH201",
+  "EUH201A",
+  "EUH203",
+  "EUH208",
+  "EUH210",
+  "EUH211",
+  "EUH212",
 ] as const;
 export type SupplementalCode = (typeof SUPPLEMENTAL_CODES)[number];
 
@@ -13,7 +23,12 @@ export function isSupplementalCode(text: unknown): text is SupplementalCode {
 }
 
 /** Those that a supplier states of an ingredient and that come along into the mixture. */
-export const ENTRAINED_SUPPLEMENTS = ["EUH031", "EUH032", "EUH066", "EUH071"] as const satisfies readonly SupplementalCode[];
+export const ENTRAINED_SUPPLEMENTS = [
+  "EUH031",
+  "EUH032",
+  "EUH066",
+  "EUH071",
+] as const satisfies readonly SupplementalCode[];
 export type EntrainedSupplement = (typeof ENTRAINED_SUPPLEMENTS)[number];
 
 export function isEntrainedSupplement(text: unknown): text is EntrainedSupplement {
@@ -21,4 +36,7 @@ export function isEntrainedSupplement(text: unknown): text is EntrainedSupplemen
 }
 
 /** Statements that fell with the annulled entry of titanium dioxide: known, so that they can be refused with a reason. */
-export const WITHDRAWN_SUPPLEMENTS = ["EUH211", "EUH212"] as const satisfies readonly SupplementalCode[];
+export const WITHDRAWN_SUPPLEMENTS = [
+  "EUH211",
+  "EUH212",
+] as const satisfies readonly SupplementalCode[];

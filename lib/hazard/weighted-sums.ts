@@ -15,7 +15,9 @@ interface Contribution {
 
 /** Every class that a sum over the ingredients gives, in the frame. */
 export function sumFindings(parts: readonly Part[], frame: HazardFrame): Finding[] {
-  return SUM_RULES.filter((rule) => rule.frame === undefined || rule.frame === frame).flatMap((rule) => ruleFindings(parts, rule));
+  return SUM_RULES.filter((rule) => rule.frame === undefined || rule.frame === frame).flatMap(
+    (rule) => ruleFindings(parts, rule),
+  );
 }
 
 /**
@@ -26,21 +28,33 @@ export function sumFindings(parts: readonly Part[], frame: HazardFrame): Finding
  *     sum(Ci weighti / limit) >= 1, or Ci / specific limiti for such an ingredient
  */
 export function ruleFindings(parts: readonly Part[], rule: SumRule): Finding[] {
-  const counted = parts.flatMap((part) => heaviest(part.classifications.flatMap((by) => contributions(part, by, rule))));
+  const counted = parts.flatMap((part) =>
+    heaviest(part.classifications.flatMap((by) => contributions(part, by, rule))),
+  );
   const sum = counted.reduce((total, { amount }) => total + amount, 0);
   if (!reaches(sum, rule.limit)) return [];
-  return [{
-    hazardClass: rule.gives, statement: rule.statement, certain: true,
-    traces: [{
-      statement: rule.statement, rule: "weighted-sum", source: rule.source,
-      values: {
-        hazardClass: rule.gives, weightedSum: sum, limit: rule.limit,
-        limitKind: counted.some(({ isSpecific }) => isSpecific) ? "specific" : "generic",
-        ingredients: counted.map(({ part }) => part.slug),
-      },
-      shares: counted.map(({ part, by }) => traceShare(part, by)),
-    }],
-  }];
+  return [
+    {
+      hazardClass: rule.gives,
+      statement: rule.statement,
+      certain: true,
+      traces: [
+        {
+          statement: rule.statement,
+          rule: "weighted-sum",
+          source: rule.source,
+          values: {
+            hazardClass: rule.gives,
+            weightedSum: sum,
+            limit: rule.limit,
+            limitKind: counted.some(({ isSpecific }) => isSpecific) ? "specific" : "generic",
+            ingredients: counted.map(({ part }) => part.slug),
+          },
+          shares: counted.map(({ part, by }) => traceShare(part, by)),
+        },
+      ],
+    },
+  ];
 }
 
 function contributions(part: Part, by: Classification, rule: SumRule): Contribution[] {
@@ -49,9 +63,12 @@ function contributions(part: Part, by: Classification, rule: SumRule): Contribut
   if (term === undefined) return [];
   const fraction = countedFraction(part, by);
   const own = specificLimit(by, rule.gives, rule.statement);
-  if (own !== undefined) return [{ part, by, amount: fraction / own * rule.limit, isSpecific: true }];
+  if (own !== undefined)
+    return [{ part, by, amount: (fraction / own) * rule.limit, isSpecific: true }];
   const m = term.byMFactor === true ? by.mFactor : 1;
-  return isRelevant(fraction, term, m) ? [{ part, by, amount: fraction * term.weight * m, isSpecific: false }] : [];
+  return isRelevant(fraction, term, m)
+    ? [{ part, by, amount: fraction * term.weight * m, isSpecific: false }]
+    : [];
 }
 
 function isRelevant(fraction: number, term: SumTerm, m: number): boolean {

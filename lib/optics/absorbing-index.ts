@@ -10,7 +10,8 @@ function between(rows: readonly Row[], wavelengthNm: number): readonly [number, 
   const next = rows.findIndex(([nm]) => nm >= wavelengthNm);
   const upper = rows[next === -1 ? rows.length - 1 : next];
   const lower = rows[next === -1 ? rows.length - 1 : Math.max(next - 1, 0)];
-  if (upper === undefined || lower === undefined) throw new Error("Unexpected empty table of refractive indices");
+  if (upper === undefined || lower === undefined)
+    throw new Error("Unexpected empty table of refractive indices");
   const span = upper[0] - lower[0];
   const share = span === 0 ? 0 : (wavelengthNm - lower[0]) / span;
   return [lower[1] + share * (upper[1] - lower[1]), lower[2] + share * (upper[2] - lower[2])];
@@ -24,29 +25,64 @@ export function indexOfPermittivity(eps1: number, eps2: number): ComplexIndex {
 
 /** eps1, eps2. @source huffman-stapp-1973 : as tabulated second-hand */
 const MAGNETITE_ROWS: readonly Row[] = [
-  [400, 5.152, 3.904], [434.8, 5.484, 3.528], [476.2, 5.688, 3.372], [500, 5.827, 3.25], [555.6, 5.915, 3.112],
-  [588.2, 6.154, 3.009], [625, 6.375, 2.734], [666.7, 6.416, 2.528], [714.3, 6.317, 2.193],
+  [400, 5.152, 3.904],
+  [434.8, 5.484, 3.528],
+  [476.2, 5.688, 3.372],
+  [500, 5.827, 3.25],
+  [555.6, 5.915, 3.112],
+  [588.2, 6.154, 3.009],
+  [625, 6.375, 2.734],
+  [666.7, 6.416, 2.528],
+  [714.3, 6.317, 2.193],
 ];
 
 /** eps1, eps2. @source bergstrom-1973 */
-const CARBON_ROWS: readonly Row[] = [[400, 3.058, 2.594], [500, 3.328, 2.56], [600, 3.55, 2.547], [700, 3.724, 2.557]];
+const CARBON_ROWS: readonly Row[] = [
+  [400, 3.058, 2.594],
+  [500, 3.328, 2.56],
+  [600, 3.55, 2.547],
+  [700, 3.724, 2.557],
+];
 
 /** n, k. @source chang-charalampopoulos-1990 */
-const FLAME_SOOT_ROWS: readonly Row[] = [[400, 1.5, 0.65], [540, 1.63, 0.48], [710, 1.61, 0.47]];
+const FLAME_SOOT_ROWS: readonly Row[] = [
+  [400, 1.5, 0.65],
+  [540, 1.63, 0.48],
+  [710, 1.61, 0.47],
+];
 
 /** Iron(II,III) oxide. */
 export const MAGNETITE: IndexSet = {
-  name: "magnetite", source: "huffman-stapp-1973",
+  name: "magnetite",
+  source: "huffman-stapp-1973",
   at: (nm) => indexOfPermittivity(...between(MAGNETITE_ROWS, nm)),
 };
 
-const CARBON: IndexSet = { name: "carbon", source: "bergstrom-1973", at: (nm) => indexOfPermittivity(...between(CARBON_ROWS, nm)) };
+const CARBON: IndexSet = {
+  name: "carbon",
+  source: "bergstrom-1973",
+  at: (nm) => indexOfPermittivity(...between(CARBON_ROWS, nm)),
+};
 
 /** Carbon as three groups measured it: they disagree, and a band has to cover them all. */
 export const CARBONS: readonly IndexSet[] = [
   CARBON,
-  { name: "flame soot", source: "chang-charalampopoulos-1990", at: (nm) => { const [n, k] = between(FLAME_SOOT_ROWS, nm); return { n, k }; } },
-  { name: "acetylene soot", source: "dalzell-sarofim-1969", at: (nm) => { requireVisible(nm); return { n: 1.56, k: 0.46 }; } },
+  {
+    name: "flame soot",
+    source: "chang-charalampopoulos-1990",
+    at: (nm) => {
+      const [n, k] = between(FLAME_SOOT_ROWS, nm);
+      return { n, k };
+    },
+  },
+  {
+    name: "acetylene soot",
+    source: "dalzell-sarofim-1969",
+    at: (nm) => {
+      requireVisible(nm);
+      return { n: 1.56, k: 0.46 };
+    },
+  },
 ];
 
 /** Index of calcium phosphate (apatite), and volume of carbon in charred bone: 10 or 20 % by mass at 1.8 and 3.1 g/cm3. */
@@ -59,7 +95,8 @@ const CARBON_VOLUMES = [0.16, 0.3];
  * @source bone-char-index
  */
 export const BONE_CHARS: readonly IndexSet[] = CARBON_VOLUMES.map((volume): IndexSet => ({
-  name: `bone char, ${Math.round(volume * 100)} % carbon by volume`, source: "bone-char-index",
+  name: `bone char, ${Math.round(volume * 100)} % carbon by volume`,
+  source: "bone-char-index",
   at: (nm) => {
     const { n, k } = CARBON.at(nm);
     return { n: (1 - volume) * APATITE + volume * n, k: volume * k };

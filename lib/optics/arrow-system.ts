@@ -14,7 +14,13 @@ export interface ArrowSystem {
 }
 
 export function arrowSystem(groups: number): ArrowSystem {
-  return { shared: 0, sharedGradient: 0, own: new Float64Array(groups), coupling: new Float64Array(groups), gradient: new Float64Array(groups) };
+  return {
+    shared: 0,
+    sharedGradient: 0,
+    own: new Float64Array(groups),
+    coupling: new Float64Array(groups),
+    gradient: new Float64Array(groups),
+  };
 }
 
 export function clearSystem(system: ArrowSystem): void {
@@ -32,7 +38,13 @@ export function clearSystem(system: ArrowSystem): void {
  * @param residual observed less computed, and its slopes by the shared unknown and
  *   by the group's own, all divided by the standard uncertainty.
  */
-export function addObservation(system: ArrowSystem, group: number, residual: number, byShared: number, byOwn: number): void {
+export function addObservation(
+  system: ArrowSystem,
+  group: number,
+  residual: number,
+  byShared: number,
+  byOwn: number,
+): void {
   addSharedObservation(system, residual, byShared);
   system.own[group] = (system.own[group] ?? NaN) + byOwn * byOwn;
   system.coupling[group] = (system.coupling[group] ?? NaN) + byOwn * byShared;
@@ -40,7 +52,11 @@ export function addObservation(system: ArrowSystem, group: number, residual: num
 }
 
 /** Add an observation that touches the shared unknown alone. */
-export function addSharedObservation(system: ArrowSystem, residual: number, byShared: number): void {
+export function addSharedObservation(
+  system: ArrowSystem,
+  residual: number,
+  byShared: number,
+): void {
   system.shared += byShared * byShared;
   system.sharedGradient += byShared * residual;
 }
@@ -60,11 +76,16 @@ export function sharedCurvature(system: ArrowSystem): number {
 export function sharedStep(system: ArrowSystem): number {
   const { own, coupling, gradient } = system;
   let right = system.sharedGradient;
-  for (let j = 0; j < own.length; j++) right -= ((coupling[j] ?? NaN) / (own[j] ?? NaN)) * (gradient[j] ?? NaN);
+  for (let j = 0; j < own.length; j++)
+    right -= ((coupling[j] ?? NaN) / (own[j] ?? NaN)) * (gradient[j] ?? NaN);
   return right / sharedCurvature(system);
 }
 
 /** The step of a group's own unknown, once the shared one has taken its own. */
-export function ownStep({ own, coupling, gradient }: ArrowSystem, group: number, sharedTaken: number): number {
+export function ownStep(
+  { own, coupling, gradient }: ArrowSystem,
+  group: number,
+  sharedTaken: number,
+): number {
   return ((gradient[group] ?? NaN) - (coupling[group] ?? NaN) * sharedTaken) / (own[group] ?? NaN);
 }

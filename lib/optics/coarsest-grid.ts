@@ -1,5 +1,11 @@
 import { naturalSpline } from "../colorimetry/cubic-spline.ts";
-import { sameGrid, wavelengthNm, wavelengthsNm, type Spectrum, type WavelengthGrid } from "../quantities/spectrum.ts";
+import {
+  sameGrid,
+  wavelengthNm,
+  wavelengthsNm,
+  type Spectrum,
+  type WavelengthGrid,
+} from "../quantities/spectrum.ts";
 import type { DrawdownSet } from "./drawdown.ts";
 import type { Reading } from "./reading.ts";
 
@@ -21,7 +27,9 @@ export function commonGrid(grids: readonly WavelengthGrid[]): WavelengthGrid | u
   // On the points of the coarsest, which are then taken as they are.
   const inside = wavelengthsNm(coarsest).filter((nm) => nm >= firstNm && nm <= lastNm);
   const [startNm, endNm] = [inside[0] ?? NaN, inside.at(-1) ?? NaN];
-  return startNm <= FIRST_MAX_NM && endNm >= LAST_MIN_NM ? { startNm, stepNm, count: inside.length } : undefined;
+  return startNm <= FIRST_MAX_NM && endNm >= LAST_MIN_NM
+    ? { startNm, stepNm, count: inside.length }
+    : undefined;
 }
 
 /**
@@ -50,12 +58,19 @@ function resampled({ grid, values }: Spectrum, to: WavelengthGrid): Spectrum {
 export function onCommonGrid(set: DrawdownSet): DrawdownSet {
   const { masstone, whites, tints, withoutSpectrum } = set;
   const used = whites.filter(({ slug }) => tints.some(({ white }) => white === slug));
-  const grids = [...(masstone === undefined ? [] : [masstone]), ...used.map((white) => white.masstone), ...tints.map(({ reading }) => reading)].map(({ spectrum }) => spectrum.grid);
+  const grids = [
+    ...(masstone === undefined ? [] : [masstone]),
+    ...used.map((white) => white.masstone),
+    ...tints.map(({ reading }) => reading),
+  ].map(({ spectrum }) => spectrum.grid);
   const [first] = grids;
   if (first === undefined || grids.every((grid) => sameGrid(grid, first))) return set;
   const grid = commonGrid(grids);
   if (grid === undefined) return set;
-  const moved = (reading: Reading): Reading => (sameGrid(reading.spectrum.grid, grid) ? reading : { ...reading, spectrum: resampled(reading.spectrum, grid) });
+  const moved = (reading: Reading): Reading =>
+    sameGrid(reading.spectrum.grid, grid)
+      ? reading
+      : { ...reading, spectrum: resampled(reading.spectrum, grid) };
   return {
     ...(withoutSpectrum === undefined ? {} : { withoutSpectrum }),
     ...(masstone === undefined ? {} : { masstone: moved(masstone) }),

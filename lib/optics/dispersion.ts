@@ -28,10 +28,12 @@ const ALIKE = 0.1;
  * @example strengthKeptInLumps(1) // [0.23, 0.34]
  */
 export function strengthKeptInLumps(lumpUm: number): Range {
-  if (!(lumpUm >= 0.5 && lumpUm <= 5)) throw domainError("diameter of lumps", lumpUm, "0.5 <= d <= 5 um");
+  if (!(lumpUm >= 0.5 && lumpUm <= 5))
+    throw domainError("diameter of lumps", lumpUm, "0.5 <= d <= 5 um");
   const upper = LUMP_STRENGTH.findIndex((row) => row.lumpUm >= lumpUm);
   const [small, large] = [LUMP_STRENGTH[Math.max(upper - 1, 0)], LUMP_STRENGTH[upper]];
-  if (small === undefined || large === undefined) throw new Error("Unreachable: the rows reach from 0.5 to 5 um");
+  if (small === undefined || large === undefined)
+    throw new Error("Unreachable: the rows reach from 0.5 to 5 um");
   const span = Math.log(large.lumpUm / small.lumpUm);
   const share = span === 0 ? 0 : Math.log(lumpUm / small.lumpUm) / span;
   const between = (one: number, other: number): number => one * (other / one) ** share;
@@ -46,8 +48,14 @@ export function strengthKeptInLumps(lumpUm: number): Range {
  * @source optics-practice
  */
 export function measuredDispersionRuling(strength: number): Ruling {
-  if (!(strength > 0 && strength < Infinity)) throw domainError("relative strength", strength, "0 < strength < Infinity");
-  const rule = strength < 1 - ALIKE ? "milled-stronger" : strength > 1 + ALIKE ? "mulled-stronger" : "alike-mulled-and-milled";
+  if (!(strength > 0 && strength < Infinity))
+    throw domainError("relative strength", strength, "0 < strength < Infinity");
+  const rule =
+    strength < 1 - ALIKE
+      ? "milled-stronger"
+      : strength > 1 + ALIKE
+        ? "mulled-stronger"
+        : "alike-mulled-and-milled";
   return { rule, values: { strength }, standing: "derived", source: "optics-practice" };
 }
 
@@ -63,7 +71,16 @@ const MULLED_LUMPS_UM: Range = [0.5, 1];
  * @source agglomerate-strength
  */
 export function expectedDispersionRuling(isFineCarbon: boolean): Ruling {
-  if (!isFineCarbon) return { rule: "mulled-weaker", values: {}, standing: "estimated", source: "optics-practice" };
-  const kept: Range = [strengthKeptInLumps(MULLED_LUMPS_UM[1])[0], strengthKeptInLumps(MULLED_LUMPS_UM[0])[1]];
-  return { rule: "mulled-weaker-paler-bluer", values: { kept, lumpsUm: MULLED_LUMPS_UM }, standing: "estimated", source: "agglomerate-strength" };
+  if (!isFineCarbon)
+    return { rule: "mulled-weaker", values: {}, standing: "estimated", source: "optics-practice" };
+  const kept: Range = [
+    strengthKeptInLumps(MULLED_LUMPS_UM[1])[0],
+    strengthKeptInLumps(MULLED_LUMPS_UM[0])[1],
+  ];
+  return {
+    rule: "mulled-weaker-paler-bluer",
+    values: { kept, lumpsUm: MULLED_LUMPS_UM },
+    standing: "estimated",
+    source: "agglomerate-strength",
+  };
 }

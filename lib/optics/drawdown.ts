@@ -27,7 +27,10 @@ export interface DrawdownSet {
   readonly whites: readonly White[];
   readonly tints: readonly Tint[];
   /** What was read without a spectrum, as L*a*b* or against a chip: a fit cannot use it, and has to say that it is there. */
-  readonly withoutSpectrum?: { readonly masstone: boolean; readonly tints: readonly Pick<Tint, "id" | "white">[] };
+  readonly withoutSpectrum?: {
+    readonly masstone: boolean;
+    readonly tints: readonly Pick<Tint, "id" | "white">[];
+  };
 }
 
 /** A let-down that a fit can use. */

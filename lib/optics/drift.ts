@@ -58,18 +58,24 @@ export interface Drift {
  * @source duncan-1940
  */
 export function drift(mixed: Mixture, component: number, names: readonly string[]): Drift | Ruling {
-  if (!(Number.isInteger(component) && component >= 0 && component < mixed.parts.length)) throw domainError("component", component, `0 to ${mixed.parts.length - 1}`);
-  if (names.length !== mixed.parts.length) throw domainError("count of names", names.length, `${mixed.parts.length}, one a component`);
+  if (!(Number.isInteger(component) && component >= 0 && component < mixed.parts.length))
+    throw domainError("component", component, `0 to ${mixed.parts.length - 1}`);
+  if (names.length !== mixed.parts.length)
+    throw domainError("count of names", names.length, `${mixed.parts.length}, one a component`);
   const massRatio = mixedRatioAt(mixed, DRIFT_LIGHTNESS);
   if (isRuling(massRatio)) return massRatio;
-  const left = (loss: number): number[] => mixed.parts.map((_, i) => (i === component ? 1 - loss : 1));
+  const left = (loss: number): number[] =>
+    mixed.parts.map((_, i) => (i === component ? 1 - loss : 1));
   const { lab: fresh, uncertainty } = mixedTint(mixed, massRatio);
   const after = (loss: number): DriftStep => {
     const lab = mixedLab(mixed, massRatio, left(loss));
     return { loss, lab, deltaE00: deltaE00(fresh, lab), deltaEab: deltaEab(fresh, lab) };
   };
   return {
-    component, massRatio, path: PATH_LOSSES.map(after), uncertainty: uncertainty.p68,
+    component,
+    massRatio,
+    path: PATH_LOSSES.map(after),
+    uncertainty: uncertainty.p68,
     rulings: TOLD_LOSSES.map((loss) => driftRuling(names[component] ?? "", fresh, after(loss))),
   };
 }
@@ -80,11 +86,35 @@ export function drift(mixed: Mixture, component: number, names: readonly string[
  *   direction in a*b* (and not for the hue it ends at).
  * @source optics-practice
  */
-export function driftRuling(component: string, fresh: Lab, { loss, lab, deltaE00: dE00, deltaEab: dEab }: DriftStep): Ruling {
+export function driftRuling(
+  component: string,
+  fresh: Lab,
+  { loss, lab, deltaE00: dE00, deltaEab: dEab }: DriftStep,
+): Ruling {
   const [L, a, b] = [lab.L - fresh.L, lab.a - fresh.a, lab.b - fresh.b];
-  const values = { component, loss, deltaE00: dE00, deltaEab: dEab, LChange: L, aChange: a, bChange: b };
+  const values = {
+    component,
+    loss,
+    deltaE00: dE00,
+    deltaEab: dEab,
+    LChange: L,
+    aChange: a,
+    bChange: b,
+  };
   const source = "optics-practice";
-  if (dEab < DRIFT_RULES.seenMin) return { rule: "drift-not-seen", values, standing: "estimated", source };
-  if (Math.hypot(a, b) < DRIFT_RULES.hueShiftMin) return { rule: L >= 0 ? "drift-grows-lighter" : "drift-grows-darker", values, standing: "estimated", source };
-  return { rule: "drift-goes-toward", values: { ...values, toward: hueWord(labToLch({ L: 0, a, b }).h) }, standing: "estimated", source };
+  if (dEab < DRIFT_RULES.seenMin)
+    return { rule: "drift-not-seen", values, standing: "estimated", source };
+  if (Math.hypot(a, b) < DRIFT_RULES.hueShiftMin)
+    return {
+      rule: L >= 0 ? "drift-grows-lighter" : "drift-grows-darker",
+      values,
+      standing: "estimated",
+      source,
+    };
+  return {
+    rule: "drift-goes-toward",
+    values: { ...values, toward: hueWord(labToLch({ L: 0, a, b }).h) },
+    standing: "estimated",
+    source,
+  };
 }

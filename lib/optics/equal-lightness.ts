@@ -48,7 +48,11 @@ export const INTERPOLATED_GAP_MAX = 25;
 export function predictedAtLightness(ladder: LadderModel, L: number): TintAtLightness | Ruling {
   if (!(L > 0 && L < 100)) throw domainError("lightness L*", L, "0 < L* < 100");
   const least = (ladder.used[0]?.massRatio ?? NaN) / LADDER_BEYOND;
-  const points: LabPoint[] = [predictedTint(ladder, least), ...ladder.used, { massRatio: STRONGEST, lab: ladder.fit.masstone.lab }];
+  const points: LabPoint[] = [
+    predictedTint(ladder, least),
+    ...ladder.used,
+    { massRatio: STRONGEST, lab: ladder.fit.masstone.lab },
+  ];
   for (const [i, upper] of points.slice(1).entries()) {
     const lower = points[i];
     if (lower === undefined || (lower.lab.L - L) * (upper.lab.L - L) > 0) continue;
@@ -78,7 +82,10 @@ function solved(ladder: LadderModel, L: number, lower: LabPoint, upper: LabPoint
   return tint;
 }
 
-function atLightness({ lab, massRatio, nearest, uncertainty, beyond }: PredictedTint, L: number): TintAtLightness {
+function atLightness(
+  { lab, massRatio, nearest, uncertainty, beyond }: PredictedTint,
+  L: number,
+): TintAtLightness {
   return { L, a: lab.a, b: lab.b, massRatio, basis: "predicted", nearest, uncertainty, beyond };
 }
 
@@ -91,22 +98,35 @@ function atLightness({ lab, massRatio, nearest, uncertainty, beyond }: Predicted
  * @returns the let-down; rule `ladder-does-not-reach`, or `neighbours-too-far-apart`.
  * @throws RangeError when L is outside its domain, or NaN.
  */
-export function interpolatedAtLightness(points: readonly LabPoint[], L: number): TintAtLightness | Ruling {
+export function interpolatedAtLightness(
+  points: readonly LabPoint[],
+  L: number,
+): TintAtLightness | Ruling {
   if (!(L > 0 && L < 100)) throw domainError("lightness L*", L, "0 < L* < 100");
   const sorted = points.toSorted((one, other) => one.massRatio - other.massRatio);
   for (const [i, upper] of sorted.entries()) {
     const lower = sorted[Math.max(i - 1, 0)];
     if (lower === undefined || (lower.lab.L - L) * (upper.lab.L - L) > 0) continue;
     const gap = Math.abs(lower.lab.L - upper.lab.L);
-    if (gap > INTERPOLATED_GAP_MAX) return { rule: "neighbours-too-far-apart", values: { L, gap, limit: INTERPOLATED_GAP_MAX }, source: "optics-practice" };
+    if (gap > INTERPOLATED_GAP_MAX)
+      return {
+        rule: "neighbours-too-far-apart",
+        values: { L, gap, limit: INTERPOLATED_GAP_MAX },
+        source: "optics-practice",
+      };
     const share = gap === 0 ? 0 : (L - lower.lab.L) / (upper.lab.L - lower.lab.L);
     const mix = (one: number, other: number): number => one + share * (other - one);
     const lab = { L, a: mix(lower.lab.a, upper.lab.a), b: mix(lower.lab.b, upper.lab.b) };
-    const near = [lower, upper].map((point) => ({ massRatio: point.massRatio, deltaE00: deltaE00(point.lab, lab) }))
+    const near = [lower, upper]
+      .map((point) => ({ massRatio: point.massRatio, deltaE00: deltaE00(point.lab, lab) }))
       .reduce((one, other) => (other.deltaE00 < one.deltaE00 ? other : one));
     return {
-      ...lab, massRatio: Math.exp(mix(Math.log(lower.massRatio), Math.log(upper.massRatio))), basis: "interpolated",
-      nearest: near, uncertainty: predictionUncertainty(near.deltaE00), beyond: false,
+      ...lab,
+      massRatio: Math.exp(mix(Math.log(lower.massRatio), Math.log(upper.massRatio))),
+      basis: "interpolated",
+      nearest: near,
+      uncertainty: predictionUncertainty(near.deltaE00),
+      beyond: false,
     };
   }
   return notReached(L, points);
@@ -114,5 +134,11 @@ export function interpolatedAtLightness(points: readonly LabPoint[], L: number):
 
 function notReached(L: number, points: readonly LabPoint[]): Ruling {
   const lightnesses = points.map(({ lab }) => lab.L);
-  return { rule: "ladder-does-not-reach", values: points.length === 0 ? { L } : { L, palest: Math.max(...lightnesses), darkest: Math.min(...lightnesses) } };
+  return {
+    rule: "ladder-does-not-reach",
+    values:
+      points.length === 0
+        ? { L }
+        : { L, palest: Math.max(...lightnesses), darkest: Math.min(...lightnesses) },
+  };
 }

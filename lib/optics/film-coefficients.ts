@@ -35,7 +35,11 @@ export interface FilmDrawdown {
 export const CHART_GROUNDS = { black: 0.01, white: 0.8 } as const;
 
 /** A ground of the same reflectance at every wavelength, as it would be read without gloss. */
-export function flatGround(grid: WavelengthGrid, reflectance: number, geometry: Geometry = "d/8 excluded"): Reading {
+export function flatGround(
+  grid: WavelengthGrid,
+  reflectance: number,
+  geometry: Geometry = "d/8 excluded",
+): Reading {
   return { spectrum: flatSpectrum(grid, reflectance), geometry };
 }
 
@@ -53,38 +57,78 @@ export function flatGround(grid: WavelengthGrid, reflectance: number, geometry: 
  * @throws RangeError when a thickness is not positive.
  * @source kubelka-1948
  */
-export function filmCoefficients(films: readonly FilmDrawdown[], masstone: Reading | undefined, surface: SurfaceConstants): FilmCoefficients | Ruling {
-  for (const { filmUm } of films) if (!(filmUm > 0 && filmUm < Infinity)) throw domainError("film thickness", filmUm, "0 < X < Infinity um");
+export function filmCoefficients(
+  films: readonly FilmDrawdown[],
+  masstone: Reading | undefined,
+  surface: SurfaceConstants,
+): FilmCoefficients | Ruling {
+  for (const { filmUm } of films)
+    if (!(filmUm > 0 && filmUm < Infinity))
+      throw domainError("film thickness", filmUm, "0 < X < Infinity um");
   const [first] = films;
   if (first === undefined || (masstone === undefined && films.length < 2)) {
-    return { rule: "film-needs-masstone-or-two-grounds", values: { films: films.length }, source: "kubelka-1948" };
+    return {
+      rule: "film-needs-masstone-or-two-grounds",
+      values: { films: films.length },
+      source: "kubelka-1948",
+    };
   }
   const { grid } = first.film.spectrum;
-  const readings = [...films.flatMap(({ film, ground }) => [film, ground]), ...(masstone === undefined ? [] : [masstone])];
-  if (!readings.every(({ spectrum }) => sameGrid(spectrum.grid, grid))) return { rule: "grids-differ", values: {} };
+  const readings = [
+    ...films.flatMap(({ film, ground }) => [film, ground]),
+    ...(masstone === undefined ? [] : [masstone]),
+  ];
+  if (!readings.every(({ spectrum }) => sameGrid(spectrum.grid, grid)))
+    return { rule: "grids-differ", values: {} };
 
-  const internal = films.map(({ film, ground, filmUm }) => ({ R: internalReflectances(film, surface).values, Rg: internalReflectances(ground, surface).values, filmUm }));
-  const ownMasstone = masstone === undefined ? undefined : internalReflectances(masstone, surface).values;
+  const internal = films.map(({ film, ground, filmUm }) => ({
+    R: internalReflectances(film, surface).values,
+    Rg: internalReflectances(ground, surface).values,
+    filmUm,
+  }));
+  const ownMasstone =
+    masstone === undefined ? undefined : internalReflectances(masstone, surface).values;
   const points = Array.from({ length: grid.count }, (_, i) => {
     const at = internal.map(({ R, Rg, filmUm }) => ({ R: R[i] ?? NaN, Rg: Rg[i] ?? NaN, filmUm }));
     return pointCoefficients(at, ownMasstone?.[i]);
   });
   const told = points.flatMap((point, i) => (point === undefined ? [] : [{ ...point, i }]));
-  if (told.length < grid.count / 2) return { rule: "film-tells-nothing", values: { wavelengths: grid.count - told.length }, source: "kubelka-1948" };
+  if (told.length < grid.count / 2)
+    return {
+      rule: "film-tells-nothing",
+      values: { wavelengths: grid.count - told.length },
+      source: "kubelka-1948",
+    };
   const filled = points.map((point, i) => point ?? nearestTold(told, i));
   return {
-    grid, surface, K: filled.map(({ K }) => K), S: filled.map(({ S }) => S),
+    grid,
+    surface,
+    K: filled.map(({ K }) => K),
+    S: filled.map(({ S }) => S),
     atLeast: filled.flatMap(({ atLeast }, i) => (atLeast ? [i] : [])),
   };
 }
 
-interface PointCoefficients { readonly K: number; readonly S: number; readonly atLeast: boolean }
-interface PointFilm { readonly R: number; readonly Rg: number; readonly filmUm: number }
+interface PointCoefficients {
+  readonly K: number;
+  readonly S: number;
+  readonly atLeast: boolean;
+}
+interface PointFilm {
+  readonly R: number;
+  readonly Rg: number;
+  readonly filmUm: number;
+}
 
 /** K and S at one wavelength; undefined when no film there differs from a masstone that its ground equals. */
-function pointCoefficients(films: readonly PointFilm[], masstone: number | undefined): PointCoefficients | undefined {
+function pointCoefficients(
+  films: readonly PointFilm[],
+  masstone: number | undefined,
+): PointCoefficients | undefined {
   const Rinf = keptReflectance(masstone ?? twoGroundMasstone(films));
-  const [film] = films.toSorted((one, other) => Math.abs(other.Rg - Rinf) - Math.abs(one.Rg - Rinf));
+  const [film] = films.toSorted(
+    (one, other) => Math.abs(other.Rg - Rinf) - Math.abs(one.Rg - Rinf),
+  );
   if (film === undefined) return undefined;
   const { R, Rg, filmUm } = film;
   const noise = DRAWDOWN_NOISE.absolute + DRAWDOWN_NOISE.relative * Rinf;
@@ -107,7 +151,12 @@ function twoGroundMasstone(films: readonly PointFilm[]): number {
   return masstoneReflectance(twoGroundRatio(Rb, Rw, gb, gw) ?? 0);
 }
 
-function nearestTold(told: readonly (PointCoefficients & { readonly i: number })[], i: number): PointCoefficients {
-  const nearest = told.reduce((one, other) => (Math.abs(other.i - i) < Math.abs(one.i - i) ? other : one));
+function nearestTold(
+  told: readonly (PointCoefficients & { readonly i: number })[],
+  i: number,
+): PointCoefficients {
+  const nearest = told.reduce((one, other) =>
+    Math.abs(other.i - i) < Math.abs(one.i - i) ? other : one,
+  );
   return { K: nearest.K, S: nearest.S, atLeast: true };
 }

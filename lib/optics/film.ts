@@ -29,10 +29,17 @@ const THIN = 0.1;
  * @source kubelka-1948 : hyperbolic solution, here in its exponential form
  * @example filmReflectance(0, 1, 1, 0) // 0.5
  */
-export function filmReflectance(absorption: number, scattering: number, thickness: number, ground: number): number {
+export function filmReflectance(
+  absorption: number,
+  scattering: number,
+  thickness: number,
+  ground: number,
+): number {
   const [K, S, X, Rg] = [absorption, scattering, thickness, ground];
-  if (!(K >= 0 && K < Infinity)) throw domainError("absorption coefficient K", K, "0 <= K < Infinity");
-  if (!(S >= 0 && S < Infinity)) throw domainError("scattering coefficient S", S, "0 <= S < Infinity");
+  if (!(K >= 0 && K < Infinity))
+    throw domainError("absorption coefficient K", K, "0 <= K < Infinity");
+  if (!(S >= 0 && S < Infinity))
+    throw domainError("scattering coefficient S", S, "0 <= S < Infinity");
   if (!(X >= 0 && X < Infinity)) throw domainError("film thickness", X, "0 <= X < Infinity um");
   if (!(Rg >= 0 && Rg <= 1)) throw domainError("ground reflectance", Rg, "0 <= Rg <= 1");
   const attenuation = Math.sqrt(K) * Math.sqrt(K + 2 * S);
@@ -88,10 +95,17 @@ export function scatteringPower(film: number, masstone: number, ground: number):
  * @throws RangeError when a reading is NaN, or the black ground is not the darker.
  * @source kubelka-1948
  */
-export function twoGroundRatio(overBlack: number, overWhite: number, black: number, white: number): number | undefined {
+export function twoGroundRatio(
+  overBlack: number,
+  overWhite: number,
+  black: number,
+  white: number,
+): number | undefined {
   const [Rb, Rw, gb, gw] = [overBlack, overWhite, black, white];
-  if (!(gb >= 0 && gb < gw && gw <= 1)) throw domainError("reflectance of the black ground", gb, `0 <= black < white ${gw} <= 1`);
-  for (const R of [Rb, Rw]) if (!(R >= 0 && R <= 1)) throw domainError("film reflectance", R, "0 <= R <= 1");
+  if (!(gb >= 0 && gb < gw && gw <= 1))
+    throw domainError("reflectance of the black ground", gb, `0 <= black < white ${gw} <= 1`);
+  for (const R of [Rb, Rw])
+    if (!(R >= 0 && R <= 1)) throw domainError("film reflectance", R, "0 <= R <= 1");
   const top = (1 + Rb * gb) * (gw - Rw) - (1 + Rw * gw) * (gb - Rb);
   const bottom = (Rb + gb) * (gw - Rw) - (Rw + gw) * (gb - Rb);
   const a = top / bottom;

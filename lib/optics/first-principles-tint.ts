@@ -55,18 +55,23 @@ const STEPS_MAX = 60;
  * @validity shapes and crowding of particles are left out: only differences between whites are of use.
  * @source gate-1974, kubelka-munk-1931
  */
-export function firstPrinciplesTints(black: ParticleModel, whites: ReadonlyMap<string, readonly ParticleRun[]>): TheoryTints {
+export function firstPrinciplesTints(
+  black: ParticleModel,
+  whites: ReadonlyMap<string, readonly ParticleRun[]>,
+): TheoryTints {
   const [firstWhite] = whites.values();
   const runs = particleRuns(black, "black", firstWhite?.length);
-  const tints = [...whites].flatMap(([white, ofWhite]) => THEORY_LIGHTNESSES.map((L): TheoryTint => {
-    const labs = runs.map((run, i) => {
-      const other = ofWhite[i];
-      if (other === undefined) throw new Error("Unexpected whites of unlike counts of runs");
-      return theoryTintAt(run, other, L);
-    });
-    const [aRuns, bRuns] = [labs.map(({ a }) => a), labs.map(({ b }) => b)];
-    return { white, L, aRuns, bRuns, a: band(aRuns), b: band(bRuns) };
-  }));
+  const tints = [...whites].flatMap(([white, ofWhite]) =>
+    THEORY_LIGHTNESSES.map((L): TheoryTint => {
+      const labs = runs.map((run, i) => {
+        const other = ofWhite[i];
+        if (other === undefined) throw new Error("Unexpected whites of unlike counts of runs");
+        return theoryTintAt(run, other, L);
+      });
+      const [aRuns, bRuns] = [labs.map(({ a }) => a), labs.map(({ b }) => b)];
+      return { white, L, aRuns, bRuns, a: band(aRuns), b: band(bRuns) };
+    }),
+  );
   return { black: black.slug, tints };
 }
 
@@ -83,14 +88,30 @@ export function theoryTintAt(black: ParticleRun, white: ParticleRun, L: number):
   if (!(L > 0 && L < 100)) throw domainError("lightness L*", L, "0 < L* < 100");
   const at = (logShare: number): Lab => {
     const c = Math.exp(logShare);
-    return labOf(GRID, white.S.map((S, i) => readingOf(SURFACE, masstoneReflectance(((white.K[i] ?? NaN) + c * (black.K[i] ?? NaN)) / (S + c * (black.S[i] ?? NaN))))));
+    return labOf(
+      GRID,
+      white.S.map((S, i) =>
+        readingOf(
+          SURFACE,
+          masstoneReflectance(
+            ((white.K[i] ?? NaN) + c * (black.K[i] ?? NaN)) / (S + c * (black.S[i] ?? NaN)),
+          ),
+        ),
+      ),
+    );
   };
   // From where black and white weigh alike, out to both sides.
-  const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const mean = (values: readonly number[]): number =>
+    values.reduce((sum, value) => sum + value, 0) / values.length;
   const middle = Math.log(mean(white.S) / mean(black.K));
   let [low, high] = [middle - 12, middle + 8];
   let [atLow, atHigh] = [at(low).L - L, at(high).L - L];
-  if (!(atLow >= 0 && atHigh <= 0)) throw domainError("lightness L*", L, `${(atHigh + L).toFixed(1)} <= L* <= ${(atLow + L).toFixed(1)}, what let-downs of this black reach`);
+  if (!(atLow >= 0 && atHigh <= 0))
+    throw domainError(
+      "lightness L*",
+      L,
+      `${(atHigh + L).toFixed(1)} <= L* <= ${(atLow + L).toFixed(1)}, what let-downs of this black reach`,
+    );
   let lab = at(high);
   for (let step = 0; step < STEPS_MAX; step++) {
     // Illinois: a false position whose stale end is halved.
@@ -114,6 +135,7 @@ export function band(values: readonly number[]): Band {
     return lower + (place - Math.floor(place)) * (upper - lower);
   };
   const found = { low: at(BAND[0]), middle: at(0.5), high: at(BAND[1]) };
-  if (!(sorted.every(Number.isFinite) && found.low <= found.high)) throw domainError("count of runs", sorted.length, "at least one, each a finite number");
+  if (!(sorted.every(Number.isFinite) && found.low <= found.high))
+    throw domainError("count of runs", sorted.length, "at least one, each a finite number");
   return found;
 }

@@ -16,9 +16,14 @@ export const WEIGHTED_RESIDUAL_MAX = 2;
 export function surfaceRuling({ surface, by }: SurfaceChoice): Ruling {
   const values = { k1: surface.k1, k2: surface.k2 };
   if (by === "stated") return { rule: "surface-stated", values, source: "saunderson-1942" };
-  const rule = by === "default"
-    ? (isNoSurface(surface) ? "no-surface-by-default" : "surface-by-default")
-    : (isNoSurface(surface) ? "no-surface-by-leave-one-out" : "surface-by-leave-one-out");
+  const rule =
+    by === "default"
+      ? isNoSurface(surface)
+        ? "no-surface-by-default"
+        : "surface-by-default"
+      : isNoSurface(surface)
+        ? "no-surface-by-leave-one-out"
+        : "surface-by-leave-one-out";
   return { rule, values, source: "oil-paint-outs" };
 }
 
@@ -32,9 +37,11 @@ export function surfaceRuling({ surface, by }: SurfaceChoice): Ruling {
  * @source optics-practice
  */
 export function fitQualityRuling(chiSquare: number, spare: number): Ruling {
-  if (!(chiSquare >= 0 && chiSquare < Infinity)) throw domainError("weighted residual", chiSquare, "0 <= residual < Infinity");
+  if (!(chiSquare >= 0 && chiSquare < Infinity))
+    throw domainError("weighted residual", chiSquare, "0 <= residual < Infinity");
   if (!(spare >= 0)) throw domainError("let-downs to spare", spare, "count >= 0");
   if (spare === 0) return { rule: "fit-has-none-to-spare", values: {}, source: "optics-practice" };
-  const rule = chiSquare <= WEIGHTED_RESIDUAL_MAX ? "fit-within-noise" : "fit-misses-more-than-noise";
+  const rule =
+    chiSquare <= WEIGHTED_RESIDUAL_MAX ? "fit-within-noise" : "fit-misses-more-than-noise";
   return { rule, values: { weightedResidual: chiSquare, spare }, source: "optics-practice" };
 }

@@ -36,9 +36,13 @@ export function surfaceCandidates(set: UsableDrawdowns): SurfaceConstants[] {
   const mixed = geometries.length > 1;
   const [first] = stated;
   if (first !== undefined) {
-    const alike = stated.every(({ k1, k2, index }) => k1 === first.k1 && k2 === first.k2 && index === first.index);
+    const alike = stated.every(
+      ({ k1, k2, index }) => k1 === first.k1 && k2 === first.k2 && index === first.index,
+    );
     return alike && !(mixed && isNoSurface(first)) ? [first] : [];
   }
   if (mixed) return [OIL_SURFACE];
-  return geometries.includes("d/8 included") ? [OIL_SURFACE, NO_SURFACE] : [NO_SURFACE, OIL_SURFACE];
+  return geometries.includes("d/8 included")
+    ? [OIL_SURFACE, NO_SURFACE]
+    : [NO_SURFACE, OIL_SURFACE];
 }

@@ -38,13 +38,20 @@ export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
   const candidates = surfaceCandidates(usable);
   if (candidates.length === 0) return { kind: "refused", reasons: [surfaceRefusal(usable)] };
   const faults = candidates.map((surface) => belowSurface(usable, surface));
-  const tried = candidates.flatMap((surface, i) => (faults[i]?.refusal === undefined ? [trial(usable, surface, faults[i]?.remarks ?? [])] : []));
+  const tried = candidates.flatMap((surface, i) =>
+    faults[i]?.refusal === undefined ? [trial(usable, surface, faults[i]?.remarks ?? [])] : [],
+  );
   const [first, ...others] = tried;
-  if (first === undefined) return { kind: "refused", reasons: faults.flatMap(({ refusal }) => refusal ?? []) };
+  if (first === undefined)
+    return { kind: "refused", reasons: faults.flatMap(({ refusal }) => refusal ?? []) };
 
   const best = others.reduce((one, other) => (other.error < one.error ? other : one), first);
   const stated = readingsOf(usable).some((reading) => reading.surface !== undefined);
-  const by: SurfaceChoice["by"] = stated ? "stated" : tried.length > 1 && best.error < Infinity ? "leave-one-out" : "default";
+  const by: SurfaceChoice["by"] = stated
+    ? "stated"
+    : tried.length > 1 && best.error < Infinity
+      ? "leave-one-out"
+      : "default";
   return finishedFit(usable, best, { surface: best.surface, by }, leftOut);
 }
 
@@ -58,32 +65,55 @@ interface Trial {
   readonly remarks: readonly Ruling[];
 }
 
-function trial(usable: UsableDrawdowns, surface: SurfaceConstants, remarks: readonly Ruling[]): Trial {
+function trial(
+  usable: UsableDrawdowns,
+  surface: SurfaceConstants,
+  remarks: readonly Ruling[],
+): Trial {
   const set = readySet(usable, surface);
   const leftOut = leftOutFits(set, set.tints);
   return { surface, set, leftOut, error: median(leftOut.map((left) => left.deltaE00)), remarks };
 }
 
-function finishedFit(usable: UsableDrawdowns, chosen: Trial, surface: SurfaceChoice, leftOut: readonly Ruling[]): ColourFit {
+function finishedFit(
+  usable: UsableDrawdowns,
+  chosen: Trial,
+  surface: SurfaceChoice,
+  leftOut: readonly Ruling[],
+): ColourFit {
   const { set } = chosen;
   const held = leftOutTints(set, chosen.leftOut);
-  const found = new Map(set.whites.flatMap(({ slug }) => [...suspects(held.filter(({ white }) => white === slug))]));
+  const found = new Map(
+    set.whites.flatMap(({ slug }) => [...suspects(held.filter(({ white }) => white === slug))]),
+  );
   const isUsed = (id: string): boolean => found.get(id)?.rule !== "suspect-drawdown";
   const used = set.tints.filter(({ tint }) => isUsed(tint.id));
   const fit = setFit(set, used);
   const verdicts = used.length === set.tints.length ? chosen.leftOut : leftOutFits(set, used);
   return {
-    kind: "fit", grid: set.grid, geometry: usable.masstone.geometry, surface,
-    masstone: { measured: set.masstone.measured, lab: set.masstone.lab, internal: [...fit.solution.masstone] },
+    kind: "fit",
+    grid: set.grid,
+    geometry: usable.masstone.geometry,
+    surface,
+    masstone: {
+      measured: set.masstone.measured,
+      lab: set.masstone.lab,
+      internal: [...fit.solution.masstone],
+    },
     whites: fittedWhites(set, fit, found),
     drawdowns: drawdownVerdicts(set, fit, verdicts, found),
     scattering: scatteringRuling(usable.masstone, fit.solution),
     chiSquare: fit.solution.chiSquare,
-    remarks: chosen.remarks, leftOut,
+    remarks: chosen.remarks,
+    leftOut,
   };
 }
 
-function fittedWhites(set: ReadySet, { solution, models }: SetFit, found: ReadonlyMap<string, Ruling>): FittedWhite[] {
+function fittedWhites(
+  set: ReadySet,
+  { solution, models }: SetFit,
+  found: ReadonlyMap<string, Ruling>,
+): FittedWhite[] {
   const inflation = Math.max(1, solution.chiSquare);
   const fitted = set.whites.filter(({ slug }) => models.has(slug));
   return fitted.flatMap((white, j): FittedWhite[] => {
@@ -93,25 +123,50 @@ function fittedWhites(set: ReadySet, { solution, models }: SetFit, found: Readon
     if (own === undefined || ratioKind === undefined) return [];
     const S = Array.from(own.extinction, (E, i) => E * shares(solution.masstone[i] ?? NaN).s);
     const SUncertainty = Array.from(own.varianceS, (variance) => Math.sqrt(variance * inflation));
-    return [{
-      slug: white.slug, ratioKind, measured: white.measured, whiteRatio: [...white.ratio], lab: white.lab, S, SUncertainty,
-      K: Array.from(own.extinction, (E, i) => E * shares(solution.masstone[i] ?? NaN).k),
-      KUncertainty: Array.from(own.varianceK, (variance) => Math.sqrt(variance * inflation)),
-      SUpper: S.map((value, i) => value * Math.exp(2 * (SUncertainty[i] ?? NaN))),
-      steps: tints.map(({ tint, measured, lab }) => {
-        const suspect = found.get(tint.id);
-        return { tint: tint.id, massRatio: tint.massRatio, measured, lab, ...(suspect === undefined ? {} : { suspect }) };
-      }),
-    }];
+    return [
+      {
+        slug: white.slug,
+        ratioKind,
+        measured: white.measured,
+        whiteRatio: [...white.ratio],
+        lab: white.lab,
+        S,
+        SUncertainty,
+        K: Array.from(own.extinction, (E, i) => E * shares(solution.masstone[i] ?? NaN).k),
+        KUncertainty: Array.from(own.varianceK, (variance) => Math.sqrt(variance * inflation)),
+        SUpper: S.map((value, i) => value * Math.exp(2 * (SUncertainty[i] ?? NaN))),
+        steps: tints.map(({ tint, measured, lab }) => {
+          const suspect = found.get(tint.id);
+          return {
+            tint: tint.id,
+            massRatio: tint.massRatio,
+            measured,
+            lab,
+            ...(suspect === undefined ? {} : { suspect }),
+          };
+        }),
+      },
+    ];
   });
 }
 
-function drawdownVerdicts(set: ReadySet, { models }: SetFit, leftOut: readonly LeftOutFit[], found: ReadonlyMap<string, Ruling>): DrawdownVerdict[] {
+function drawdownVerdicts(
+  set: ReadySet,
+  { models }: SetFit,
+  leftOut: readonly LeftOutFit[],
+  found: ReadonlyMap<string, Ruling>,
+): DrawdownVerdict[] {
   const anyModel = [...models.values()][0];
-  const masstone: DrawdownVerdict[] = anyModel === undefined ? [] : [{
-    drawdown: "masstone", residualDeltaE00: deltaE00(set.masstone.lab, plainLab(set, anyModel, Infinity)),
-    leaveOneOutDeltaE00: { rule: "fit-needs-masstone", values: {} },
-  }];
+  const masstone: DrawdownVerdict[] =
+    anyModel === undefined
+      ? []
+      : [
+          {
+            drawdown: "masstone",
+            residualDeltaE00: deltaE00(set.masstone.lab, plainLab(set, anyModel, Infinity)),
+            leaveOneOutDeltaE00: { rule: "fit-needs-masstone", values: {} },
+          },
+        ];
   const tints = set.tints.flatMap(({ tint, lab }): DrawdownVerdict[] => {
     const model = models.get(tint.white);
     if (model === undefined) return [];
@@ -119,35 +174,66 @@ function drawdownVerdicts(set: ReadySet, { models }: SetFit, leftOut: readonly L
     const isUsed = suspect?.rule !== "suspect-drawdown";
     const residual = deltaE00(lab, plainLab(set, model, tint.massRatio));
     const own = leftOut.find(({ left }) => left.tint.id === tint.id)?.deltaE00;
-    return [{
-      drawdown: tint.id, white: tint.white, massRatio: tint.massRatio, residualDeltaE00: residual,
-      // A suspect is left out of the fit already: its residual is its leave-one-out figure.
-      leaveOneOutDeltaE00: isUsed ? own ?? { rule: "only-let-down-in-its-white", values: { white: tint.white } } : residual,
-      ...(suspect === undefined ? {} : { suspect }),
-    }];
+    return [
+      {
+        drawdown: tint.id,
+        white: tint.white,
+        massRatio: tint.massRatio,
+        residualDeltaE00: residual,
+        // A suspect is left out of the fit already: its residual is its leave-one-out figure.
+        leaveOneOutDeltaE00: isUsed
+          ? (own ?? { rule: "only-let-down-in-its-white", values: { white: tint.white } })
+          : residual,
+        ...(suspect === undefined ? {} : { suspect }),
+      },
+    ];
   });
   return [...masstone, ...tints];
 }
 
 /** Readings that the instrument can't tell from the surface over them. */
-function belowSurface({ masstone, whites, tints }: UsableDrawdowns, surface: SurfaceConstants): { refusal?: Ruling; remarks: readonly Ruling[] } {
+function belowSurface(
+  { masstone, whites, tints }: UsableDrawdowns,
+  surface: SurfaceConstants,
+): { refusal?: Ruling; remarks: readonly Ruling[] } {
   const below = (reading: Reading): number[] => {
     const { offset } = surfaceForm(reading.geometry, surface);
     // Without gloss a black may read 0: that is its darkness, not the surface's.
-    return offset === 0 ? [] : reading.spectrum.values.flatMap((value, i) => (value <= offset ? [i] : []));
+    return offset === 0
+      ? []
+      : reading.spectrum.values.flatMap((value, i) => (value <= offset ? [i] : []));
   };
   const refusal = (drawdown: string, reading: Reading, at: readonly number[]): Ruling => ({
-    rule: "reflectance-not-above-surface", source: "saunderson-1942",
-    values: { drawdown, k1: surface.k1, wavelengthNm: wavelengthNm(reading.spectrum.grid, at[0] ?? NaN), reflectance: reading.spectrum.values[at[0] ?? NaN] ?? NaN, wavelengths: at.length },
+    rule: "reflectance-not-above-surface",
+    source: "saunderson-1942",
+    values: {
+      drawdown,
+      k1: surface.k1,
+      wavelengthNm: wavelengthNm(reading.spectrum.grid, at[0] ?? NaN),
+      reflectance: reading.spectrum.values[at[0] ?? NaN] ?? NaN,
+      wavelengths: at.length,
+    },
   });
-  for (const [name, reading] of [...whites.map((white) => [white.slug, white.masstone] as const), ...tints.map((tint) => [tint.id, tint.reading] as const)]) {
+  for (const [name, reading] of [
+    ...whites.map((white) => [white.slug, white.masstone] as const),
+    ...tints.map((tint) => [tint.id, tint.reading] as const),
+  ]) {
     const at = below(reading);
     if (at.length > 0) return { refusal: refusal(name, reading, at), remarks: [] };
   }
   const at = below(masstone);
-  if (at.length > HIDDEN_SHARE_MAX * masstone.spectrum.grid.count) return { refusal: refusal("masstone", masstone, at), remarks: [] };
+  if (at.length > HIDDEN_SHARE_MAX * masstone.spectrum.grid.count)
+    return { refusal: refusal("masstone", masstone, at), remarks: [] };
   if (at.length === 0) return { remarks: [] };
-  return { remarks: [{ rule: "masstone-not-told-from-surface", values: { k1: surface.k1, wavelengths: at.length }, source: "saunderson-1942" }] };
+  return {
+    remarks: [
+      {
+        rule: "masstone-not-told-from-surface",
+        values: { k1: surface.k1, wavelengths: at.length },
+        source: "saunderson-1942",
+      },
+    ],
+  };
 }
 
 function surfaceRefusal(usable: UsableDrawdowns): Ruling {
@@ -161,5 +247,7 @@ function surfaceRefusal(usable: UsableDrawdowns): Ruling {
 function median(values: readonly number[]): number {
   const sorted = values.toSorted((a, b) => a - b);
   const half = sorted.length / 2;
-  return sorted.length === 0 ? Infinity : ((sorted[Math.ceil(half) - 1] ?? NaN) + (sorted[Math.floor(half)] ?? NaN)) / 2;
+  return sorted.length === 0
+    ? Infinity
+    : ((sorted[Math.ceil(half) - 1] ?? NaN) + (sorted[Math.floor(half)] ?? NaN)) / 2;
 }

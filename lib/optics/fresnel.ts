@@ -19,8 +19,10 @@ import type { SurfaceConstants } from "./reading.ts";
  * @example surfaceReflectance(1.5, 0) // 0.04
  */
 export function surfaceReflectance(index: number, angleDegrees: number): number {
-  if (!(index >= 1 && index < Infinity)) throw domainError("refractive index", index, "1 <= n < Infinity");
-  if (!(angleDegrees >= 0 && angleDegrees <= 90)) throw domainError("angle of incidence", angleDegrees, "0 <= angle <= 90 degrees");
+  if (!(index >= 1 && index < Infinity))
+    throw domainError("refractive index", index, "1 <= n < Infinity");
+  if (!(angleDegrees >= 0 && angleDegrees <= 90))
+    throw domainError("angle of incidence", angleDegrees, "0 <= angle <= 90 degrees");
   if (index === 1) return 0;
   const angle = (angleDegrees * Math.PI) / 180;
   const outside = Math.cos(angle);
@@ -38,7 +40,8 @@ export function surfaceReflectance(index: number, angleDegrees: number): number 
  * @source walsh-1926 : closed form of the hemispherical mean
  */
 export function diffuseSurfaceReflectance(index: number): number {
-  if (!(index >= 1 && index < Infinity)) throw domainError("refractive index", index, "1 <= n < Infinity");
+  if (!(index >= 1 && index < Infinity))
+    throw domainError("refractive index", index, "1 <= n < Infinity");
   const n = index;
   if (n === 1) return 0;
   const square = n * n;
@@ -63,7 +66,11 @@ export function diffuseSurfaceReflectance(index: number): number {
  * @example smoothSurface(1.5) // { k1: 0.04, k2: 0.5963..., index: 1.5 }
  */
 export function smoothSurface(index: number): SurfaceConstants {
-  return { k1: surfaceReflectance(index, 0), k2: 1 - (1 - diffuseSurfaceReflectance(index)) / index ** 2, index };
+  return {
+    k1: surfaceReflectance(index, 0),
+    k2: 1 - (1 - diffuseSurfaceReflectance(index)) / index ** 2,
+    index,
+  };
 }
 
 /** Refractive index whose normal reflectance is k1; 1 (no surface) for k1 = 0. */

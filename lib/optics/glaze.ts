@@ -25,7 +25,12 @@ export interface GlazeStep {
  * @validity a film thinned by medium is no thinner film of paint: pigment is further apart, and a little stronger.
  * @source kubelka-1948
  */
-export function glazeStrip(paint: FilmCoefficients, ground: Reading, filmsUm: readonly number[] = GLAZE_FILMS_UM, geometry: Geometry = "d/8 excluded"): GlazeStep[] {
+export function glazeStrip(
+  paint: FilmCoefficients,
+  ground: Reading,
+  filmsUm: readonly number[] = GLAZE_FILMS_UM,
+  geometry: Geometry = "d/8 excluded",
+): GlazeStep[] {
   return filmsUm.map((filmUm) => {
     const spectrum = filmSpectrum(paint, filmUm, ground, geometry);
     return { filmUm, spectrum, lab: labOf(spectrum.grid, spectrum.values) };

@@ -17,7 +17,11 @@ export type Finish = "glossy" | "satin" | "matte";
  * from a matte surface; satin between, an estimate with no source.
  * @source optics-practice
  */
-export const SURFACE_LIGHT_SEEN: Readonly<Record<Finish, Range>> = { glossy: [0, 0], satin: [0.05, 0.5], matte: [1, 1] };
+export const SURFACE_LIGHT_SEEN: Readonly<Record<Finish, Range>> = {
+  glossy: [0, 0],
+  satin: [0.05, 0.5],
+  matte: [1, 1],
+};
 
 /** Difference of Munsell value under which gloss is not spoken of. */
 const VALUE_CHANGE_MIN = 0.3;
@@ -53,20 +57,47 @@ export interface GlossDepth {
  */
 export function glossDepth(masstone: Reading): GlossDepth | Ruling {
   const surface: SurfaceConstants = masstone.surface ?? OIL_SURFACE;
-  if (isNoSurface(surface)) return { rule: "geometry-needs-surface", values: { from: masstone.geometry, to: "d/8 excluded" }, source: "saunderson-1942" };
+  if (isNoSurface(surface))
+    return {
+      rule: "geometry-needs-surface",
+      values: { from: masstone.geometry, to: "d/8 excluded" },
+      source: "saunderson-1942",
+    };
   const { grid } = masstone.spectrum;
   const { values: internal, hidden } = internalReflectances(masstone, surface);
-  if (hidden > grid.count / 2) return { rule: "masstone-not-told-from-surface", values: { k1: surface.k1, wavelengths: hidden }, source: "saunderson-1942" };
-  const depths = (["glossy", "satin", "matte"] as const).flatMap((finish) => (["excluded", "included"] as const).map((specular) => depth(grid, internal, surface, finish, specular)));
+  if (hidden > grid.count / 2)
+    return {
+      rule: "masstone-not-told-from-surface",
+      values: { k1: surface.k1, wavelengths: hidden },
+      source: "saunderson-1942",
+    };
+  const depths = (["glossy", "satin", "matte"] as const).flatMap((finish) =>
+    (["excluded", "included"] as const).map((specular) =>
+      depth(grid, internal, surface, finish, specular),
+    ),
+  );
   return { depths, ruling: glossRuling(depths) };
 }
 
-function depth(grid: WavelengthGrid, internal: readonly number[], surface: SurfaceConstants, finish: Finish, specular: Depth["specular"]): Depth {
+function depth(
+  grid: WavelengthGrid,
+  internal: readonly number[],
+  surface: SurfaceConstants,
+  finish: Finish,
+  specular: Depth["specular"],
+): Depth {
   const { gain, k2 } = surfaceForm("d/8 excluded", surface);
   const seen: Range = specular === "included" ? [1, 1] : SURFACE_LIGHT_SEEN[finish];
-  const at = (share: number): number[] => internal.map((R) => share * surface.k1 + (gain * R) / (1 - k2 * R));
+  const at = (share: number): number[] =>
+    internal.map((R) => share * surface.k1 + (gain * R) / (1 - k2 * R));
   const [least, most] = [at(seen[0]), at(seen[1])];
-  return { finish, specular, values: [least, most], L: [lightness(grid, least), lightness(grid, most)], value: [value(grid, least), value(grid, most)] };
+  return {
+    finish,
+    specular,
+    values: [least, most],
+    L: [lightness(grid, least), lightness(grid, most)],
+    value: [value(grid, least), value(grid, most)],
+  };
 }
 
 function lightness(grid: WavelengthGrid, values: readonly number[]): number {
@@ -78,12 +109,14 @@ function value(grid: WavelengthGrid, values: readonly number[]): number {
 }
 
 function glossRuling(depths: readonly Depth[]): Ruling {
-  const excluded = (finish: Finish): Depth | undefined => depths.find((one) => one.finish === finish && one.specular === "excluded");
+  const excluded = (finish: Finish): Depth | undefined =>
+    depths.find((one) => one.finish === finish && one.specular === "excluded");
   const [glossy, matte] = [excluded("glossy"), excluded("matte")];
   const [glossyL, matteL] = [glossy?.L[0] ?? NaN, matte?.L[0] ?? NaN];
   const valueChange = (matte?.value[0] ?? NaN) - (glossy?.value[0] ?? NaN);
   return {
-    rule: valueChange >= VALUE_CHANGE_MIN ? "gloss-deepens" : "gloss-hardly-deepens", source: "saunderson-1942",
+    rule: valueChange >= VALUE_CHANGE_MIN ? "gloss-deepens" : "gloss-hardly-deepens",
+    source: "saunderson-1942",
     values: { glossyL, matteL, LChange: matteL - glossyL, valueChange },
   };
 }

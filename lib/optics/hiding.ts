@@ -39,16 +39,30 @@ export function contrastRatio(overBlack: Spectrum, overWhite: Spectrum): number 
 }
 
 /** Reading of a film of a thickness over a ground, in a geometry, from K and S. */
-export function filmSpectrum(paint: FilmCoefficients, filmUm: number, ground: Reading, geometry: Geometry): Spectrum {
+export function filmSpectrum(
+  paint: FilmCoefficients,
+  filmUm: number,
+  ground: Reading,
+  geometry: Geometry,
+): Spectrum {
   const form = surfaceForm(geometry, paint.surface);
   const grounds = internalReflectances(ground, paint.surface).values;
-  const values = paint.K.map((K, i) => readingOf(form, Math.max(filmReflectance(K, paint.S[i] ?? NaN, filmUm, grounds[i] ?? NaN), 0)));
+  const values = paint.K.map((K, i) =>
+    readingOf(form, Math.max(filmReflectance(K, paint.S[i] ?? NaN, filmUm, grounds[i] ?? NaN), 0)),
+  );
   return { grid: paint.grid, values };
 }
 
 /** Contrast ratio [1] of a film of a thickness, gloss included, from K and S. */
-export function filmContrastRatio(paint: FilmCoefficients, filmUm: number, { black, white }: Grounds): number {
-  return contrastRatio(filmSpectrum(paint, filmUm, black, "d/8 included"), filmSpectrum(paint, filmUm, white, "d/8 included"));
+export function filmContrastRatio(
+  paint: FilmCoefficients,
+  filmUm: number,
+  { black, white }: Grounds,
+): number {
+  return contrastRatio(
+    filmSpectrum(paint, filmUm, black, "d/8 included"),
+    filmSpectrum(paint, filmUm, white, "d/8 included"),
+  );
 }
 
 /**
@@ -60,10 +74,18 @@ export function filmContrastRatio(paint: FilmCoefficients, filmUm: number, { bla
  * @throws RangeError when the target is outside its domain, or NaN.
  * @source kubelka-1948
  */
-export function hidingFilmUm(paint: FilmCoefficients, grounds: Grounds, target: number = HIDING_CONTRAST_RATIO): number | Ruling {
+export function hidingFilmUm(
+  paint: FilmCoefficients,
+  grounds: Grounds,
+  target: number = HIDING_CONTRAST_RATIO,
+): number | Ruling {
   if (!(target > 0 && target < 1)) throw domainError("contrast ratio", target, "0 < ratio < 1");
   const thickest = filmContrastRatio(paint, FILM_MAX_UM, grounds);
-  if (thickest < target) return { rule: "does-not-hide", values: { filmUm: FILM_MAX_UM, contrastRatio: thickest, target } };
+  if (thickest < target)
+    return {
+      rule: "does-not-hide",
+      values: { filmUm: FILM_MAX_UM, contrastRatio: thickest, target },
+    };
   let [thin, thick] = [0, FILM_MAX_UM];
   while (thick - thin > 1e-6 * thick) {
     const middle = (thin + thick) / 2;
@@ -77,8 +99,17 @@ export function hidingFilmUm(paint: FilmCoefficients, grounds: Grounds, target: 
  * Said where a paint's films hid their grounds at most wavelengths: K and S are then "at least" figures.
  * @param filmsUm thinnest and thickest film read [um].
  */
-export function filmsHidRuling({ grid, atLeast }: FilmCoefficients, filmsUm: Range): Ruling | undefined {
-  return atLeast.length > grid.count / 2 ? { rule: "films-hid-their-grounds", values: { filmsUm, wavelengths: atLeast.length }, source: "kubelka-1948" } : undefined;
+export function filmsHidRuling(
+  { grid, atLeast }: FilmCoefficients,
+  filmsUm: Range,
+): Ruling | undefined {
+  return atLeast.length > grid.count / 2
+    ? {
+        rule: "films-hid-their-grounds",
+        values: { filmsUm, wavelengths: atLeast.length },
+        source: "kubelka-1948",
+      }
+    : undefined;
 }
 
 /**
@@ -88,7 +119,8 @@ export function filmsHidRuling({ grid, atLeast }: FilmCoefficients, filmsUm: Ran
  * @example coverageCm2PerMl(100) // 100
  */
 export function coverageCm2PerMl(filmUm: number): number {
-  if (!(filmUm > 0 && filmUm < Infinity)) throw domainError("film thickness", filmUm, "0 < X < Infinity um");
+  if (!(filmUm > 0 && filmUm < Infinity))
+    throw domainError("film thickness", filmUm, "0 < X < Infinity um");
   return 1e4 / filmUm;
 }
 
@@ -110,7 +142,11 @@ export const OPACITY_LIMITS = {
     { class: "semi-transparent", contrastRatioMin: 0.6 },
     { class: "transparent", contrastRatioMin: 0 },
   ],
-} as const satisfies { filmUm: number; filmTolerance: number; classes: readonly { class: OpacityClass; contrastRatioMin: number }[] };
+} as const satisfies {
+  filmUm: number;
+  filmTolerance: number;
+  classes: readonly { class: OpacityClass; contrastRatioMin: number }[];
+};
 
 /**
  * Opacity class of a film.
@@ -123,13 +159,28 @@ export const OPACITY_LIMITS = {
  * @source optics-practice
  */
 export function opacityRuling(ratio: number, filmUm: number): Ruling {
-  if (!(ratio >= 0 && ratio <= 1.05)) throw domainError("contrast ratio", ratio, "0 <= ratio <= 1.05");
-  if (!(filmUm > 0 && filmUm < Infinity)) throw domainError("film thickness", filmUm, "0 < X < Infinity um");
+  if (!(ratio >= 0 && ratio <= 1.05))
+    throw domainError("contrast ratio", ratio, "0 <= ratio <= 1.05");
+  if (!(filmUm > 0 && filmUm < Infinity))
+    throw domainError("film thickness", filmUm, "0 < X < Infinity um");
   const wanted = OPACITY_LIMITS.filmUm;
   if (Math.abs(filmUm / wanted - 1) > OPACITY_LIMITS.filmTolerance) {
-    return { rule: "film-not-comparable", values: { filmUm, wantedUm: wanted }, source: "optics-practice" };
+    return {
+      rule: "film-not-comparable",
+      values: { filmUm, wantedUm: wanted },
+      source: "optics-practice",
+    };
   }
   const row = OPACITY_LIMITS.classes.find(({ contrastRatioMin }) => ratio >= contrastRatioMin);
   if (row === undefined) throw new Error("Unreachable: the last opacity class starts at 0");
-  return { rule: "opacity-class", values: { class: row.class, contrastRatio: ratio, contrastRatioMin: row.contrastRatioMin, filmUm }, source: "optics-practice" };
+  return {
+    rule: "opacity-class",
+    values: {
+      class: row.class,
+      contrastRatio: ratio,
+      contrastRatioMin: row.contrastRatioMin,
+      filmUm,
+    },
+    source: "optics-practice",
+  };
 }

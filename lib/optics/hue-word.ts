@@ -1,7 +1,8 @@
 /** Words of hue for a closed set of sectors of the CIELAB hue angle, and which way a turn goes. */
 import { domainError } from "../diagnostics/diagnostic.ts";
 
-export type HueWord = "red" | "brown" | "yellow" | "olive" | "green" | "blue-green" | "blue" | "violet" | "purple";
+export type HueWord =
+  "red" | "brown" | "yellow" | "olive" | "green" | "blue-green" | "blue" | "violet" | "purple";
 
 /**
  * Sectors of hab [degree], each from its own angle to the next row's.
@@ -22,7 +23,10 @@ export const HUE_SECTORS = [
 
 /** Hue angles [degree] that a turn is said to go toward: the unique hues, about, in CIELAB (memory). */
 const LANDMARKS = [
-  { degrees: 25, hue: "red" }, { degrees: 90, hue: "yellow" }, { degrees: 165, hue: "green" }, { degrees: 245, hue: "blue" },
+  { degrees: 25, hue: "red" },
+  { degrees: 90, hue: "yellow" },
+  { degrees: 165, hue: "green" },
+  { degrees: 245, hue: "blue" },
 ] as const;
 
 /**
@@ -32,7 +36,8 @@ const LANDMARKS = [
  * @example hueWord(270) // "blue"
  */
 export function hueWord(hueAngle: number): HueWord {
-  if (!(hueAngle >= 0 && hueAngle < 360)) throw domainError("hue angle", hueAngle, "0 <= h < 360 degrees");
+  if (!(hueAngle >= 0 && hueAngle < 360))
+    throw domainError("hue angle", hueAngle, "0 <= h < 360 degrees");
   const sector = HUE_SECTORS.findLast(({ fromDegrees }) => hueAngle >= fromDegrees);
   if (sector === undefined) throw new Error("Unreachable: the first hue sector starts at 0");
   return sector.hue;
@@ -49,6 +54,10 @@ export function hueTurn(from: number, to: number): number {
  * @example hueToward(300, -15) // "blue"
  */
 export function hueToward(from: number, turn: number): "red" | "yellow" | "green" | "blue" {
-  const ahead = ({ degrees }: { degrees: number }): number => (((Math.sign(turn) * (degrees - from)) % 360) + 360) % 360 || 360;
-  return LANDMARKS.reduce<(typeof LANDMARKS)[number]>((one, other) => (ahead(other) < ahead(one) ? other : one), LANDMARKS[0]).hue;
+  const ahead = ({ degrees }: { degrees: number }): number =>
+    (((Math.sign(turn) * (degrees - from)) % 360) + 360) % 360 || 360;
+  return LANDMARKS.reduce<(typeof LANDMARKS)[number]>(
+    (one, other) => (ahead(other) < ahead(one) ? other : one),
+    LANDMARKS[0],
+  ).hue;
 }

@@ -10,7 +10,21 @@ import { surfaceForm } from "./surface.ts";
 import { tintModel, tintReadings, type TintModel } from "./tint-model.ts";
 
 /** Colour to white by mass of the steps that are predicted where none was measured. */
-export const LADDER_RATIOS: readonly number[] = [10, 5, 2, 1, 1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50, 1 / 100, 1 / 200, 1 / 500, 1 / 1000];
+export const LADDER_RATIOS: readonly number[] = [
+  10,
+  5,
+  2,
+  1,
+  1 / 2,
+  1 / 5,
+  1 / 10,
+  1 / 20,
+  1 / 50,
+  1 / 100,
+  1 / 200,
+  1 / 500,
+  1 / 1000,
+];
 
 /** How many times paler than the palest measured let-down a ladder still predicts: a little beyond. */
 export const LADDER_BEYOND = 2;
@@ -60,13 +74,24 @@ export interface LadderModel {
  */
 export function ladderModel(fit: ColourFit, white: string): LadderModel {
   const fitted = fit.whites.find(({ slug }) => slug === white);
-  if (fitted === undefined) throw new RangeError(`Unexpected white \`${white}\`, expected one of \`${fit.whites.map(({ slug }) => slug).join(", ")}\``);
-  const used = fitted.steps.filter(({ suspect }) => suspect?.rule !== "suspect-drawdown").toSorted((one, other) => one.massRatio - other.massRatio);
+  if (fitted === undefined)
+    throw new RangeError(
+      `Unexpected white \`${white}\`, expected one of \`${fit.whites.map(({ slug }) => slug).join(", ")}\``,
+    );
+  const used = fitted.steps
+    .filter(({ suspect }) => suspect?.rule !== "suspect-drawdown")
+    .toSorted((one, other) => one.massRatio - other.massRatio);
   const plain = {
-    form: surfaceForm(fit.geometry, fit.surface.surface), masstone: fit.masstone.internal, whiteRatio: fitted.whiteRatio,
+    form: surfaceForm(fit.geometry, fit.surface.surface),
+    masstone: fit.masstone.internal,
+    whiteRatio: fitted.whiteRatio,
     extinction: fitted.K.map((K, i) => K + (fitted.S[i] ?? NaN)),
   };
-  const model = tintModel(plain, [{ massRatio: 0, measured: fitted.measured }, ...used, { massRatio: Infinity, measured: fit.masstone.measured }]);
+  const model = tintModel(plain, [
+    { massRatio: 0, measured: fitted.measured },
+    ...used,
+    { massRatio: Infinity, measured: fit.masstone.measured },
+  ]);
   return { fit, white: fitted, model, used };
 }
 
@@ -78,7 +103,8 @@ export function ladderModel(fit: ColourFit, white: string): LadderModel {
  */
 export function predictedTint(ladder: LadderModel, massRatio: number): PredictedTint {
   const { grid } = ladder.fit;
-  if (!(massRatio > 0 && massRatio < Infinity)) throw domainError("mass ratio", massRatio, "0 < ratio < Infinity");
+  if (!(massRatio > 0 && massRatio < Infinity))
+    throw domainError("mass ratio", massRatio, "0 < ratio < Infinity");
   const values = tintReadings(ladder.model, massRatio);
   const lab = labOf(grid, values);
   const nearest = ladder.used
@@ -86,8 +112,13 @@ export function predictedTint(ladder: LadderModel, massRatio: number): Predicted
     .reduce((one, other) => (other.deltaE00 < one.deltaE00 ? other : one));
   const palest = ladder.used[0]?.massRatio ?? NaN;
   return {
-    standing: "predicted", massRatio, spectrum: { grid, values }, lab, nearest,
-    uncertainty: predictionUncertainty(nearest.deltaE00), beyond: massRatio < palest,
+    standing: "predicted",
+    massRatio,
+    spectrum: { grid, values },
+    lab,
+    nearest,
+    uncertainty: predictionUncertainty(nearest.deltaE00),
+    beyond: massRatio < palest,
   };
 }
 
@@ -98,11 +129,16 @@ export function predictedTint(ladder: LadderModel, massRatio: number): Predicted
 export function ladderSteps(ladder: LadderModel): LadderStep[] {
   const { fit, white, used } = ladder;
   const measured = white.steps.map((step): MeasuredTint => ({
-    standing: "measured", tint: step.tint, massRatio: step.massRatio, spectrum: { grid: fit.grid, values: step.measured }, lab: step.lab,
+    standing: "measured",
+    tint: step.tint,
+    massRatio: step.massRatio,
+    spectrum: { grid: fit.grid, values: step.measured },
+    lab: step.lab,
     ...(step.suspect === undefined ? {} : { suspect: step.suspect }),
   }));
   const least = (used[0]?.massRatio ?? Infinity) / LADDER_BEYOND;
-  const isMeasured = (ratio: number): boolean => white.steps.some(({ massRatio }) => Math.abs(massRatio / ratio - 1) < SAME_RATIO);
+  const isMeasured = (ratio: number): boolean =>
+    white.steps.some(({ massRatio }) => Math.abs(massRatio / ratio - 1) < SAME_RATIO);
   // A hair's breadth of room, so that 1:200 is within a factor of two of 1:100.
   const wanted = LADDER_RATIOS.filter((ratio) => ratio >= least * (1 - 1e-9) && !isMeasured(ratio));
   const predicted = wanted.map((ratio) => predictedTint(ladder, ratio));

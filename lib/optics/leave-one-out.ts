@@ -25,16 +25,32 @@ export function leftOutFits(set: ReadySet, tints: readonly ReadyTint[]): LeftOut
     if (inWhite.length === 0) return [];
     const model = setFit(set, inWhite).models.get(left.tint.white);
     if (model === undefined) throw new Error(`Unexpected fit without its white ${left.tint.white}`);
-    return [{ left, inWhite, model, deltaE00: deltaE00(left.lab, predictedLab(set, model, left.tint.massRatio)) }];
+    return [
+      {
+        left,
+        inWhite,
+        model,
+        deltaE00: deltaE00(left.lab, predictedLab(set, model, left.tint.massRatio)),
+      },
+    ];
   });
 }
 
 /** The same with what tells a bad drawdown from a hard one: how well the others agree without it. */
 export function leftOutTints(set: ReadySet, fits: readonly LeftOutFit[]): LeftOutTint[] {
   return fits.map(({ left, inWhite, model, deltaE00: leaveOneOut }) => ({
-    tint: left.tint.id, white: left.tint.white, leaveOneOut,
+    tint: left.tint.id,
+    white: left.tint.white,
+    leaveOneOut,
     nearest: Math.min(...inWhite.map(({ lab }) => deltaE00(left.lab, lab))),
-    isBetween: inWhite.some(({ tint }) => tint.massRatio < left.tint.massRatio) && inWhite.some(({ tint }) => tint.massRatio > left.tint.massRatio),
-    others: inWhite.length < 2 ? undefined : Math.max(...inWhite.map(({ tint, lab }) => deltaE00(lab, plainLab(set, model, tint.massRatio)))),
+    isBetween:
+      inWhite.some(({ tint }) => tint.massRatio < left.tint.massRatio) &&
+      inWhite.some(({ tint }) => tint.massRatio > left.tint.massRatio),
+    others:
+      inWhite.length < 2
+        ? undefined
+        : Math.max(
+            ...inWhite.map(({ tint, lab }) => deltaE00(lab, plainLab(set, model, tint.massRatio))),
+          ),
   }));
 }

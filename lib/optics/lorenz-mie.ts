@@ -20,7 +20,10 @@ export interface SphereEfficiencies {
 
 /** The logarithmic derivatives need |mx| numbers of room: not a particle of any paint beyond this. */
 const SIZE_MAX = 1e5;
-let derivatives: { readonly re: Float64Array; readonly im: Float64Array } = { re: new Float64Array(0), im: new Float64Array(0) };
+let derivatives: { readonly re: Float64Array; readonly im: Float64Array } = {
+  re: new Float64Array(0),
+  im: new Float64Array(0),
+};
 
 /**
  * Efficiencies of a sphere.
@@ -35,7 +38,11 @@ let derivatives: { readonly re: Float64Array; readonly im: Float64Array } = { re
  * @source bohren-huffman-1983 : equations 4.61, 4.62, 4.88 and p. 120
  * @example sphereEfficiencies(5.2128197, 1.55, 0).ext // 3.10543
  */
-export function sphereEfficiencies(sizeParameter: number, n: number, k: number): SphereEfficiencies {
+export function sphereEfficiencies(
+  sizeParameter: number,
+  n: number,
+  k: number,
+): SphereEfficiencies {
   const x = sizeParameter;
   if (!(x > 0 && x <= SIZE_MAX)) throw domainError("size parameter x", x, `0 < x <= ${SIZE_MAX}`);
   if (!(n > 0 && n < Infinity)) throw domainError("real part of m", n, "0 < n < Infinity");
@@ -78,14 +85,23 @@ export function sphereEfficiencies(sizeParameter: number, n: number, k: number):
     backRe += sign * (2 * i + 1) * (aRe - bRe);
     backIm += sign * (2 * i + 1) * (aIm - bIm);
     asymmetry += ((2 * i + 1) / (i * (i + 1))) * (aRe * bRe + aIm * bIm);
-    if (i > 1) asymmetry += (((i - 1) * (i + 1)) / i) * (last.aRe * aRe + last.aIm * aIm + last.bRe * bRe + last.bIm * bIm);
+    if (i > 1)
+      asymmetry +=
+        (((i - 1) * (i + 1)) / i) *
+        (last.aRe * aRe + last.aIm * aIm + last.bRe * bRe + last.bIm * bIm);
     psiBefore = psi;
     psi = psiNext;
     chiBefore = chi;
     chi = chiNext;
   }
   const scale = 2 / (x * x);
-  return { ext: scale * ext, sca: scale * sca, abs: scale * (ext - sca), back: (backRe * backRe + backIm * backIm) / (x * x), g: (2 * asymmetry) / sca };
+  return {
+    ext: scale * ext,
+    sca: scale * sca,
+    abs: scale * (ext - sca),
+    back: (backRe * backRe + backIm * backIm) / (x * x),
+    g: (2 * asymmetry) / sca,
+  };
 }
 
 /**
@@ -96,11 +112,16 @@ export function sphereEfficiencies(sizeParameter: number, n: number, k: number):
  * Begun far above |y|: from |y| + 16, as printed, the 4th digit is wrong at x = 1000.
  * @source bohren-huffman-1983 : equation 4.89
  */
-function logarithmicDerivatives(yRe: number, yIm: number, terms: number): { readonly re: Float64Array; readonly im: Float64Array } {
+function logarithmicDerivatives(
+  yRe: number,
+  yIm: number,
+  terms: number,
+): { readonly re: Float64Array; readonly im: Float64Array } {
   const size = Math.hypot(yRe, yIm);
   if (!(size <= 10 * SIZE_MAX)) throw domainError("|mx|", size, `|mx| <= ${10 * SIZE_MAX}`);
   const start = Math.ceil(Math.max(size + 8 * Math.cbrt(size), terms) + 30);
-  if (derivatives.re.length <= start) derivatives = { re: new Float64Array(2 * start), im: new Float64Array(2 * start) };
+  if (derivatives.re.length <= start)
+    derivatives = { re: new Float64Array(2 * start), im: new Float64Array(2 * start) };
   const { re, im } = derivatives;
   const [qRe, qIm] = [yRe / (size * size), -yIm / (size * size)];
   let [D, Di] = [0, 0];

@@ -21,13 +21,26 @@ import { readingOf } from "./tint-reading.ts";
  * @throws RangeError when the ratio of densities is not positive.
  * @source duncan-1940
  */
-export function absoluteCoefficients(fit: ColourFit, white: string, whitePaint: FilmCoefficients, density: number): FilmCoefficients | Ruling {
-  if (!(density > 0 && density < Infinity)) throw domainError("ratio of densities", density, "0 < ratio < Infinity");
+export function absoluteCoefficients(
+  fit: ColourFit,
+  white: string,
+  whitePaint: FilmCoefficients,
+  density: number,
+): FilmCoefficients | Ruling {
+  if (!(density > 0 && density < Infinity))
+    throw domainError("ratio of densities", density, "0 < ratio < Infinity");
   const fitted = fit.whites.find(({ slug }) => slug === white);
   if (fitted === undefined) return { rule: "no-such-white", values: { white } };
   if (!sameGrid(fit.grid, whitePaint.grid)) return { rule: "grids-differ", values: { white } };
-  const absolute = (relative: readonly number[]): number[] => relative.map((value, i) => value * (whitePaint.S[i] ?? NaN) * density);
-  return { grid: fit.grid, K: absolute(fitted.K), S: absolute(fitted.S), surface: whitePaint.surface, atLeast: whitePaint.atLeast };
+  const absolute = (relative: readonly number[]): number[] =>
+    relative.map((value, i) => value * (whitePaint.S[i] ?? NaN) * density);
+  return {
+    grid: fit.grid,
+    K: absolute(fitted.K),
+    S: absolute(fitted.S),
+    surface: whitePaint.surface,
+    atLeast: whitePaint.atLeast,
+  };
 }
 
 /** One paint of a mixture and its parts by volume. */
@@ -47,16 +60,32 @@ export interface VolumePart {
 export function mixedCoefficients(parts: readonly VolumePart[]): FilmCoefficients {
   const [first] = parts;
   const total = parts.reduce((sum, part) => sum + part.parts, 0);
-  if (first === undefined || !(total > 0 && total < Infinity)) throw domainError("sum of parts by volume", total, "0 < sum < Infinity");
+  if (first === undefined || !(total > 0 && total < Infinity))
+    throw domainError("sum of parts by volume", total, "0 < sum < Infinity");
   for (const { parts: share, paint } of parts) {
     if (!(share >= 0)) throw domainError("part by volume", share, "part >= 0");
-    if (!sameGrid(paint.grid, first.paint.grid)) throw domainError("count of wavelengths", paint.grid.count, `the grid of the others, ${first.paint.grid.count}`);
+    if (!sameGrid(paint.grid, first.paint.grid))
+      throw domainError(
+        "count of wavelengths",
+        paint.grid.count,
+        `the grid of the others, ${first.paint.grid.count}`,
+      );
   }
   const mixed = (pick: (paint: FilmCoefficients) => readonly number[]): number[] =>
-    first.paint.K.map((_, i) => parts.reduce((sum, { paint, parts: share }) => sum + (share / total) * (pick(paint)[i] ?? NaN), 0));
+    first.paint.K.map((_, i) =>
+      parts.reduce(
+        (sum, { paint, parts: share }) => sum + (share / total) * (pick(paint)[i] ?? NaN),
+        0,
+      ),
+    );
   return {
-    grid: first.paint.grid, K: mixed(({ K }) => K), S: mixed(({ S }) => S), surface: first.paint.surface,
-    atLeast: [...new Set(parts.flatMap(({ paint }) => paint.atLeast))].sort((one, other) => one - other),
+    grid: first.paint.grid,
+    K: mixed(({ K }) => K),
+    S: mixed(({ S }) => S),
+    surface: first.paint.surface,
+    atLeast: [...new Set(parts.flatMap(({ paint }) => paint.atLeast))].sort(
+      (one, other) => one - other,
+    ),
   };
 }
 
@@ -77,13 +106,31 @@ const HARDLY_LIGHTENS = 5;
  * @returns steps, and rule `extender-hardly-lightens` or `extender-lightens` with volumes and the change of L*.
  * @source duncan-1940
  */
-export function extendedPaint(paint: FilmCoefficients, medium: FilmCoefficients): { readonly steps: readonly ExtendedStep[]; readonly ruling: Ruling } {
+export function extendedPaint(
+  paint: FilmCoefficients,
+  medium: FilmCoefficients,
+): { readonly steps: readonly ExtendedStep[]; readonly ruling: Ruling } {
   const form = surfaceForm("d/8 included", paint.surface);
   const steps = EXTENDER_VOLUMES.map((volumes) => {
-    const { grid, K, S } = mixedCoefficients([{ paint, parts: 1 }, { paint: medium, parts: volumes }]);
-    return { volumes, L: labOf(grid, K.map((value, i) => readingOf(form, masstoneReflectance(value / (S[i] ?? NaN))))).L };
+    const { grid, K, S } = mixedCoefficients([
+      { paint, parts: 1 },
+      { paint: medium, parts: volumes },
+    ]);
+    return {
+      volumes,
+      L: labOf(
+        grid,
+        K.map((value, i) => readingOf(form, masstoneReflectance(value / (S[i] ?? NaN)))),
+      ).L,
+    };
   });
   const [from, to] = [steps[0]?.L ?? NaN, steps.at(-1)?.L ?? NaN];
   const volumes = steps.at(-1)?.volumes ?? NaN;
-  return { steps, ruling: { rule: to - from < HARDLY_LIGHTENS ? "extender-hardly-lightens" : "extender-lightens", values: { volumes, fromL: from, toL: to, change: to - from } } };
+  return {
+    steps,
+    ruling: {
+      rule: to - from < HARDLY_LIGHTENS ? "extender-hardly-lightens" : "extender-lightens",
+      values: { volumes, fromL: from, toL: to, change: to - from },
+    },
+  };
 }

@@ -47,17 +47,30 @@ export interface MixedTint {
  */
 export function mixture(parts: readonly MassPart[]): Mixture | Ruling {
   const total = parts.reduce((sum, part) => sum + part.parts, 0);
-  for (const { parts: share } of parts) if (!(share >= 0)) throw domainError("part by mass", share, "part >= 0");
+  for (const { parts: share } of parts)
+    if (!(share >= 0)) throw domainError("part by mass", share, "part >= 0");
   const [first] = parts;
-  if (first === undefined || !(total > 0 && total < Infinity)) throw domainError("sum of parts by mass", total, "0 < sum < Infinity");
+  if (first === undefined || !(total > 0 && total < Infinity))
+    throw domainError("sum of parts by mass", total, "0 < sum < Infinity");
   const { fit, white } = first.ladder;
   for (const { ladder: other } of parts) {
-    if (other.white.slug !== white.slug) return { rule: "whites-differ", values: { sample: other.white.slug, reference: white.slug } };
-    if (other.white.ratioKind !== white.ratioKind) return { rule: "ratio-kinds-differ", values: { sample: other.white.ratioKind, reference: white.ratioKind } };
-    if (!sameGrid(other.fit.grid, fit.grid)) return { rule: "grids-differ", values: { white: white.slug } };
-    if (other.fit.geometry !== fit.geometry) return { rule: "geometries-differ", values: { sample: other.fit.geometry, reference: fit.geometry } };
+    if (other.white.slug !== white.slug)
+      return { rule: "whites-differ", values: { sample: other.white.slug, reference: white.slug } };
+    if (other.white.ratioKind !== white.ratioKind)
+      return {
+        rule: "ratio-kinds-differ",
+        values: { sample: other.white.ratioKind, reference: white.ratioKind },
+      };
+    if (!sameGrid(other.fit.grid, fit.grid))
+      return { rule: "grids-differ", values: { white: white.slug } };
+    if (other.fit.geometry !== fit.geometry)
+      return {
+        rule: "geometries-differ",
+        values: { sample: other.fit.geometry, reference: fit.geometry },
+      };
     const [one, against] = [other.fit.surface.surface, fit.surface.surface];
-    if (one.k1 !== against.k1 || one.k2 !== against.k2 || one.index !== against.index) return { rule: "surfaces-differ", values: {} };
+    if (one.k1 !== against.k1 || one.k2 !== against.k2 || one.index !== against.index)
+      return { rule: "surfaces-differ", values: {} };
   }
   return { parts: parts.map(({ ladder, parts: share }) => ({ ladder, parts: share / total })) };
 }
@@ -68,10 +81,12 @@ export function mixture(parts: readonly MassPart[]): Mixture | Ruling {
  * @throws RangeError when a density is not positive, or their count is not that of the parts.
  */
 export function massParts(volumeParts: readonly number[], densities: readonly number[]): number[] {
-  if (volumeParts.length !== densities.length) throw domainError("count of densities", densities.length, `${volumeParts.length}, one a part`);
+  if (volumeParts.length !== densities.length)
+    throw domainError("count of densities", densities.length, `${volumeParts.length}, one a part`);
   return volumeParts.map((parts, i) => {
     const density = densities[i] ?? NaN;
-    if (!(density > 0 && density < Infinity)) throw domainError("density", density, "0 < density < Infinity g/cm3");
+    if (!(density > 0 && density < Infinity))
+      throw domainError("density", density, "0 < density < Infinity g/cm3");
     return parts * density;
   });
 }
@@ -82,11 +97,23 @@ export function massParts(volumeParts: readonly number[], densities: readonly nu
  * @param pigmentFractions pigment by mass in each component's paint [1], and `ownFraction` in the mixture's, 0 < f <= 1.
  * @throws RangeError when a fraction is outside its domain or NaN, or the counts differ.
  */
-export function paintParts(pigmentParts: readonly number[], pigmentFractions: readonly number[], ownFraction: number): { readonly parts: number[]; readonly massScale: number } {
-  if (pigmentParts.length !== pigmentFractions.length) throw domainError("count of mass fractions", pigmentFractions.length, `${pigmentParts.length}, one a part`);
-  for (const fraction of [...pigmentFractions, ownFraction]) if (!(fraction > 0 && fraction <= 1)) throw domainError("mass fraction of pigment", fraction, "0 < fraction <= 1");
+export function paintParts(
+  pigmentParts: readonly number[],
+  pigmentFractions: readonly number[],
+  ownFraction: number,
+): { readonly parts: number[]; readonly massScale: number } {
+  if (pigmentParts.length !== pigmentFractions.length)
+    throw domainError(
+      "count of mass fractions",
+      pigmentFractions.length,
+      `${pigmentParts.length}, one a part`,
+    );
+  for (const fraction of [...pigmentFractions, ownFraction])
+    if (!(fraction > 0 && fraction <= 1))
+      throw domainError("mass fraction of pigment", fraction, "0 < fraction <= 1");
   const parts = pigmentParts.map((part, i) => part / (pigmentFractions[i] ?? NaN));
-  const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+  const sum = (values: readonly number[]): number =>
+    values.reduce((total, value) => total + value, 0);
   return { parts, massScale: (sum(parts) * ownFraction) / sum(pigmentParts) };
 }
 
@@ -124,17 +151,29 @@ export function mixedLab(mixed: Mixture, massRatio: number, left?: readonly numb
   return labOf(grid, values);
 }
 
-function mixedSpectrum({ parts }: Mixture, massRatio: number, { left, K: factorsK, S: factorsS }: Change): Spectrum {
+function mixedSpectrum(
+  { parts }: Mixture,
+  massRatio: number,
+  { left, K: factorsK, S: factorsS }: Change,
+): Spectrum {
   const [first] = parts;
   if (first === undefined) throw domainError("count of components", 0, "at least one");
   if (!(massRatio > 0)) throw domainError("mass ratio", massRatio, "0 < ratio <= Infinity");
-  if (left !== undefined && left.length !== parts.length) throw domainError("count of strengths left", left.length, `${parts.length}, one a component`);
-  for (const share of left ?? []) if (!(share >= 0 && share < Infinity)) throw domainError("strength left", share, "0 <= strength < Infinity");
+  if (left !== undefined && left.length !== parts.length)
+    throw domainError("count of strengths left", left.length, `${parts.length}, one a component`);
+  for (const share of left ?? [])
+    if (!(share >= 0 && share < Infinity))
+      throw domainError("strength left", share, "0 <= strength < Infinity");
   const { grid } = first.ladder.fit;
   const { form, whiteRatio } = first.ladder.model;
   const misses = parts.map(({ ladder }) => {
-    const [drawn, plain] = [tintReadings(ladder.model, massRatio), plainReadings(ladder.model, massRatio)];
-    return drawn.map((reading, i) => Math.log(Math.max(reading, 1e-6) / Math.max(plain[i] ?? NaN, 1e-6)));
+    const [drawn, plain] = [
+      tintReadings(ladder.model, massRatio),
+      plainReadings(ladder.model, massRatio),
+    ];
+    return drawn.map((reading, i) =>
+      Math.log(Math.max(reading, 1e-6) / Math.max(plain[i] ?? NaN, 1e-6)),
+    );
   });
   const values = Array.from({ length: grid.count }, (_, i) => {
     let [K, S, miss, weight] = [0, 0, 0, 0];
@@ -147,7 +186,10 @@ function mixedSpectrum({ parts }: Mixture, massRatio: number, { left, K: factors
       miss += (k + s) * (misses[j]?.[i] ?? NaN);
       weight += k + s;
     }
-    const theta = massRatio === Infinity ? K / S : ((whiteRatio[i] ?? NaN) + massRatio * K) / (1 + massRatio * S);
+    const theta =
+      massRatio === Infinity
+        ? K / S
+        : ((whiteRatio[i] ?? NaN) + massRatio * K) / (1 + massRatio * S);
     return readingOf(form, masstoneReflectance(theta)) * Math.exp(weight > 0 ? miss / weight : 0);
   });
   return { grid, values };
@@ -157,9 +199,15 @@ function mixedSpectrum({ parts }: Mixture, massRatio: number, { left, K: factors
  * 68 and 90 %, Delta-E00: the law of a predicted let-down by the distance to the nearest
  * drawdown of a component, with what a standard error of each K, S and part moves, in quadrature.
  */
-function mixedUncertainty(mixed: Mixture, massRatio: number, left: readonly number[] | undefined, lab: Lab): PredictionUncertainty {
+function mixedUncertainty(
+  mixed: Mixture,
+  massRatio: number,
+  left: readonly number[] | undefined,
+  lab: Lab,
+): PredictionUncertainty {
   const count = mixed.parts.length;
-  const one = (j: number, factor: number): number[] => Array.from({ length: count }, (_, i) => (i === j ? factor : 1));
+  const one = (j: number, factor: number): number[] =>
+    Array.from({ length: count }, (_, i) => (i === j ? factor : 1));
   const moved = (change: Change): number => {
     const { grid, values } = mixedSpectrum(mixed, massRatio, { left, ...change });
     return deltaE00(lab, labOf(grid, values));
@@ -170,10 +218,20 @@ function mixedUncertainty(mixed: Mixture, massRatio: number, left: readonly numb
     const [k, s] = [middle(white.KUncertainty), middle(white.SUncertainty)];
     // Weighing errs on one component against the others: of one alone only the ratio to the white.
     const weighed = 1 + DRAWDOWN_NOISE.massRatio;
-    return moved({ K: one(j, 1 + k) }) ** 2 + moved({ S: one(j, 1 + s) }) ** 2 + moved({ K: one(j, weighed), S: one(j, weighed) }) ** 2;
+    return (
+      moved({ K: one(j, 1 + k) }) ** 2 +
+      moved({ S: one(j, 1 + s) }) ** 2 +
+      moved({ K: one(j, weighed), S: one(j, weighed) }) ** 2
+    );
   });
   const own = squares.reduce((sum, square) => sum + square, 0);
-  const near = Math.min(...mixed.parts.filter(({ parts }) => parts > 0).flatMap(({ ladder }) => [ladder.fit.masstone, ...ladder.used].map((drawdown) => deltaE00(drawdown.lab, lab))));
+  const near = Math.min(
+    ...mixed.parts
+      .filter(({ parts }) => parts > 0)
+      .flatMap(({ ladder }) =>
+        [ladder.fit.masstone, ...ladder.used].map((drawdown) => deltaE00(drawdown.lab, lab)),
+      ),
+  );
   const { p68, p90 } = predictionUncertainty(near);
   return { p68: Math.sqrt(p68 ** 2 + own), p90: Math.sqrt(p90 ** 2 + 1.645 ** 2 * own) };
 }
@@ -195,7 +253,8 @@ export function mixedRatioAt(mixed: Mixture, L: number): number | Ruling {
   if (!(L > 0 && L < 100)) throw domainError("lightness L*", L, "0 < L* < 100");
   let [low, high] = [Math.log(1e-5), Math.log(1e5)];
   const [palest, darkest] = [mixedLab(mixed, Math.exp(low)).L, mixedLab(mixed, Math.exp(high)).L];
-  if (!(palest >= L && darkest <= L)) return { rule: "ladder-does-not-reach", values: { L, palest, darkest } };
+  if (!(palest >= L && darkest <= L))
+    return { rule: "ladder-does-not-reach", values: { L, palest, darkest } };
   for (let step = 0; step < 60; step++) {
     const between = (low + high) / 2;
     const at = mixedLab(mixed, Math.exp(between)).L - L;
@@ -219,12 +278,21 @@ export interface PairGrey {
  * @returns the greys in order of share, those that no ratio brings to that L* left away; rules of {@link mixture}.
  * @throws RangeError when L or the count is outside its domain.
  */
-export function pairGreys(first: LadderModel, second: LadderModel, L: number, steps: number): PairGrey[] | Ruling {
-  if (!(Number.isInteger(steps) && steps >= 2)) throw domainError("count of steps", steps, "a whole number >= 2");
+export function pairGreys(
+  first: LadderModel,
+  second: LadderModel,
+  L: number,
+  steps: number,
+): PairGrey[] | Ruling {
+  if (!(Number.isInteger(steps) && steps >= 2))
+    throw domainError("count of steps", steps, "a whole number >= 2");
   const greys: PairGrey[] = [];
   for (let i = 0; i <= steps; i++) {
     const share = i / steps;
-    const mixed = mixture([{ ladder: first, parts: share }, { ladder: second, parts: 1 - share }]);
+    const mixed = mixture([
+      { ladder: first, parts: share },
+      { ladder: second, parts: 1 - share },
+    ]);
     if ("rule" in mixed) return mixed;
     const ratio = mixedRatioAt(mixed, L);
     if (typeof ratio === "number") greys.push({ share, lab: mixedLab(mixed, ratio) });

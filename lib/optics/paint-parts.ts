@@ -9,7 +9,11 @@ import { domainError } from "../diagnostics/diagnostic.ts";
  * @throws RangeError when an argument is outside its domain, or NaN.
  * @example paintMassRatio(0.1, 0.5, 0.8) // 0.16
  */
-export function paintMassRatio(pigmentRatio: number, colourFraction: number, whiteFraction: number): number {
+export function paintMassRatio(
+  pigmentRatio: number,
+  colourFraction: number,
+  whiteFraction: number,
+): number {
   requirePositive("mass ratio of pigments", pigmentRatio);
   requireFraction(colourFraction);
   requireFraction(whiteFraction);
@@ -17,7 +21,11 @@ export function paintMassRatio(pigmentRatio: number, colourFraction: number, whi
 }
 
 /** Mass ratio of pigments from that of the paints; inverse of {@link paintMassRatio}. */
-export function pigmentMassRatio(paintRatio: number, colourFraction: number, whiteFraction: number): number {
+export function pigmentMassRatio(
+  paintRatio: number,
+  colourFraction: number,
+  whiteFraction: number,
+): number {
   requirePositive("mass ratio of paints", paintRatio);
   requireFraction(colourFraction);
   requireFraction(whiteFraction);
@@ -30,7 +38,11 @@ export function pigmentMassRatio(paintRatio: number, colourFraction: number, whi
  * @throws RangeError when an argument is outside its domain, or NaN.
  * @example paintVolumeRatio(0.1, 1.25, 2.5) // 0.2
  */
-export function paintVolumeRatio(paintRatio: number, colourDensity: number, whiteDensity: number): number {
+export function paintVolumeRatio(
+  paintRatio: number,
+  colourDensity: number,
+  whiteDensity: number,
+): number {
   requirePositive("mass ratio of paints", paintRatio);
   requirePositive("density of the colour", colourDensity);
   requirePositive("density of the white", whiteDensity);
@@ -48,5 +60,6 @@ function requirePositive(subject: string, value: number): void {
 }
 
 function requireFraction(fraction: number): void {
-  if (!(fraction > 0 && fraction <= 1)) throw domainError("mass fraction of pigment", fraction, "0 < fraction <= 1");
+  if (!(fraction > 0 && fraction <= 1))
+    throw domainError("mass fraction of pigment", fraction, "0 < fraction <= 1");
 }

@@ -22,13 +22,20 @@ const FOUND = 1e-4;
  * @returns the grey; rules of {@link mixture}, and `ladder-does-not-reach` when no mixture of the two has that L*.
  * @throws RangeError when L is outside its domain.
  */
-export function pairNeutral(first: LadderModel, second: LadderModel, L: number): PairNeutral | Ruling {
+export function pairNeutral(
+  first: LadderModel,
+  second: LadderModel,
+  L: number,
+): PairNeutral | Ruling {
   const greys = pairGreys(first, second, L, STEPS);
   if (isRuling(greys)) return greys;
   const [least] = greys.toSorted((one, other) => chromaOf(one.lab) - chromaOf(other.lab));
   if (least === undefined) return { rule: "ladder-does-not-reach", values: { L } };
   const at = (share: number): PairNeutral | undefined => {
-    const mixed = mixture([{ ladder: first, parts: share }, { ladder: second, parts: 1 - share }]);
+    const mixed = mixture([
+      { ladder: first, parts: share },
+      { ladder: second, parts: 1 - share },
+    ]);
     const ratio = isRuling(mixed) ? mixed : mixedRatioAt(mixed, L);
     if (isRuling(mixed) || isRuling(ratio)) return undefined;
     const lab = mixedLab(mixed, ratio);

@@ -23,10 +23,18 @@ export interface ParticleCoefficients {
  *   is of use, its size is not.
  * @source gate-1974, thennadil-2008
  */
-export function particleCoefficients(diameterUm: number, index: ComplexIndex, mediumIndex: number, wavelengthNm: number): ParticleCoefficients {
-  if (!(diameterUm > 0 && diameterUm < Infinity)) throw domainError("diameter", diameterUm, "0 < d < Infinity um");
-  if (!(mediumIndex >= 1 && mediumIndex < 3)) throw domainError("index of the medium", mediumIndex, "1 <= n < 3");
-  if (!(wavelengthNm > 0 && wavelengthNm < Infinity)) throw domainError("wavelength", wavelengthNm, "0 < wavelength < Infinity nm");
+export function particleCoefficients(
+  diameterUm: number,
+  index: ComplexIndex,
+  mediumIndex: number,
+  wavelengthNm: number,
+): ParticleCoefficients {
+  if (!(diameterUm > 0 && diameterUm < Infinity))
+    throw domainError("diameter", diameterUm, "0 < d < Infinity um");
+  if (!(mediumIndex >= 1 && mediumIndex < 3))
+    throw domainError("index of the medium", mediumIndex, "1 <= n < 3");
+  if (!(wavelengthNm > 0 && wavelengthNm < Infinity))
+    throw domainError("wavelength", wavelengthNm, "0 < wavelength < Infinity nm");
   const x = (1000 * Math.PI * diameterUm * mediumIndex) / wavelengthNm;
   const { sca, abs, g } = sphereEfficiencies(x, index.n / mediumIndex, index.k / mediumIndex);
   const perVolume = 3 / (2 * diameterUm);

@@ -3,7 +3,14 @@ import type { Range } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import type { SourceKey } from "../sources/source.ts";
 import { BONE_CHARS, CARBONS, MAGNETITE } from "./absorbing-index.ts";
-import { CALCITE, LEAD_CARBONATE, RUTILE, statedIndex, ZINCITE, type IndexSet } from "./refractive-index.ts";
+import {
+  CALCITE,
+  LEAD_CARBONATE,
+  RUTILE,
+  statedIndex,
+  ZINCITE,
+  type IndexSet,
+} from "./refractive-index.ts";
 
 /** Inputs of a calculation, each unknown as the range or the list it is drawn from. */
 export interface ParticleModel {
@@ -61,16 +68,39 @@ const LARGEST_UM = 50;
  * @returns the model; rules `particle-size-not-known`, `particle-too-coarse`, `absorption-not-known` (a pigment that absorbs,
  *   of which no k is on record), `refractive-index-not-known`.
  */
-export function particleModel({ slug, name, colourIndexName, sizeUm, refractiveIndex, absorptionIndex, isClear }: RecordedParticle): ParticleModel | Ruling {
+export function particleModel({
+  slug,
+  name,
+  colourIndexName,
+  sizeUm,
+  refractiveIndex,
+  absorptionIndex,
+  isClear,
+}: RecordedParticle): ParticleModel | Ruling {
   const values = { pigment: name };
   if (sizeUm === undefined) return { rule: "particle-size-not-known", values };
-  const size: Range = typeof sizeUm === "number" ? [sizeUm * (1 - SIZE_SHARE), sizeUm * (1 + SIZE_SHARE)] : sizeUm;
-  if (!(size[0] > 0 && size[1] <= LARGEST_UM)) return { rule: "particle-too-coarse", values: { ...values, sizeUm: size, limitUm: LARGEST_UM } };
+  const size: Range =
+    typeof sizeUm === "number" ? [sizeUm * (1 - SIZE_SHARE), sizeUm * (1 + SIZE_SHARE)] : sizeUm;
+  if (!(size[0] > 0 && size[1] <= LARGEST_UM))
+    return {
+      rule: "particle-too-coarse",
+      values: { ...values, sizeUm: size, limitUm: LARGEST_UM },
+    };
   const known = colourIndexName === undefined ? undefined : SUBSTANCES[colourIndexName];
   if (known !== undefined) return { slug, ...known, sizeUm: size, spreadSource: "particle-spread" };
   if (!isClear && absorptionIndex === undefined) return { rule: "absorption-not-known", values };
   if (refractiveIndex === undefined) return { rule: "refractive-index-not-known", values };
-  const ends = (amount: number | Range): readonly number[] => (typeof amount === "number" ? [amount] : amount);
-  const indices = ends(refractiveIndex).flatMap((n) => ends(isClear ? 0 : absorptionIndex ?? 0).map((k) => statedIndex(name, n, k)));
-  return { slug, indices, sizeUm: size, sizeKind: "volume median", spread: USUAL_SPREAD, spreadSource: "particle-spread" };
+  const ends = (amount: number | Range): readonly number[] =>
+    typeof amount === "number" ? [amount] : amount;
+  const indices = ends(refractiveIndex).flatMap((n) =>
+    ends(isClear ? 0 : (absorptionIndex ?? 0)).map((k) => statedIndex(name, n, k)),
+  );
+  return {
+    slug,
+    indices,
+    sizeUm: size,
+    sizeKind: "volume median",
+    spread: USUAL_SPREAD,
+    spreadSource: "particle-spread",
+  };
 }

@@ -26,31 +26,51 @@ export interface ParticleRun {
  * and each white in an order of its own: the sizes of two whites have nothing to do with each other.
  * @source halton-1960
  */
-export function particleRuns(model: ParticleModel, role: "white" | "black", count: number = RUN_COUNT): ParticleRun[] {
+export function particleRuns(
+  model: ParticleModel,
+  role: "white" | "black",
+  count: number = RUN_COUNT,
+): ParticleRun[] {
   const tables = tablesOf(model);
   const first = role === "white" ? 1 : 4;
   const order = role === "white" ? ownOrder(model.slug, count) : [];
   return Array.from({ length: count }, (_, i) => {
     const point = quasiRandomPoint((order[i] ?? i) + 1, 7);
-    const [oil, index] = [pick(OIL_INDICES.length, quasiRandomPoint(i + 1, 1)[0] ?? NaN), pick(model.indices.length, point[first] ?? NaN)];
+    const [oil, index] = [
+      pick(OIL_INDICES.length, quasiRandomPoint(i + 1, 1)[0] ?? NaN),
+      pick(model.indices.length, point[first] ?? NaN),
+    ];
     const spread = within(model.spread, point[first + 2] ?? NaN, false);
     const size = within(model.sizeUm, point[first + 1] ?? NaN, true);
     const table = tables[oil * model.indices.length + index];
     if (table === undefined) throw new Error("Unreachable: a table for every oil and index set");
-    return sizeAverage(table, model.sizeKind === "number mean" ? volumeMedianUm(size, spread) : size, spread);
+    return sizeAverage(
+      table,
+      model.sizeKind === "number mean" ? volumeMedianUm(size, spread) : size,
+      spread,
+    );
   });
 }
 
 function tablesOf({ indices, sizeUm, sizeKind, spread }: ParticleModel): SizeTable[] {
-  const wavelengthsNm = Array.from({ length: PARTICLE_GRID.count }, (_, i) => PARTICLE_GRID.startNm + i * PARTICLE_GRID.stepNm);
-  const medians: Range = sizeKind === "number mean" ? [volumeMedianUm(sizeUm[0], spread[0]), volumeMedianUm(sizeUm[1], spread[1])] : sizeUm;
-  return OIL_INDICES.flatMap((oil) => indices.map((index: IndexSet) => sizeTable(index, oil, wavelengthsNm, medians, spread)));
+  const wavelengthsNm = Array.from(
+    { length: PARTICLE_GRID.count },
+    (_, i) => PARTICLE_GRID.startNm + i * PARTICLE_GRID.stepNm,
+  );
+  const medians: Range =
+    sizeKind === "number mean"
+      ? [volumeMedianUm(sizeUm[0], spread[0]), volumeMedianUm(sizeUm[1], spread[1])]
+      : sizeUm;
+  return OIL_INDICES.flatMap((oil) =>
+    indices.map((index: IndexSet) => sizeTable(index, oil, wavelengthsNm, medians, spread)),
+  );
 }
 
 /** The runs in an order of a pigment's own, shuffled by its name: the same in every build. */
 function ownOrder(slug: string, count: number): number[] {
   let state = 2166136261;
-  for (const letter of slug) state = Math.imul(state ^ (letter.codePointAt(0) ?? 0), 16777619) >>> 0;
+  for (const letter of slug)
+    state = Math.imul(state ^ (letter.codePointAt(0) ?? 0), 16777619) >>> 0;
   const order = Array.from({ length: count }, (_, i) => i);
   for (let last = count - 1; last > 0; last--) {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;

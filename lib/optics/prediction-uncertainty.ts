@@ -23,6 +23,10 @@ const P90 = { near: 1.5, share: 0.5 } as const;
  * @source oil-paint-outs
  */
 export function predictionUncertainty(distance: number): PredictionUncertainty {
-  if (!(distance >= 0 && distance < Infinity)) throw domainError("distance to the nearest let-down", distance, "0 <= Delta-E00 < Infinity");
-  return { p68: Math.hypot(P68.near, P68.share * distance), p90: Math.hypot(P90.near, P90.share * distance) };
+  if (!(distance >= 0 && distance < Infinity))
+    throw domainError("distance to the nearest let-down", distance, "0 <= Delta-E00 < Infinity");
+  return {
+    p68: Math.hypot(P68.near, P68.share * distance),
+    p90: Math.hypot(P90.near, P90.share * distance),
+  };
 }

@@ -12,8 +12,10 @@ const BASES = [2, 3, 5, 7, 11, 13, 17, 19] as const;
  * @example quasiRandomPoint(1, 2) // [1/2, 1/3]
  */
 export function quasiRandomPoint(index: number, dimensions: number): number[] {
-  if (!(Number.isInteger(index) && index > 0)) throw domainError("index of a point", index, "a whole number > 0");
-  if (!(Number.isInteger(dimensions) && dimensions > 0 && dimensions <= BASES.length)) throw domainError("count of dimensions", dimensions, `1 to ${BASES.length}`);
+  if (!(Number.isInteger(index) && index > 0))
+    throw domainError("index of a point", index, "a whole number > 0");
+  if (!(Number.isInteger(dimensions) && dimensions > 0 && dimensions <= BASES.length))
+    throw domainError("count of dimensions", dimensions, `1 to ${BASES.length}`);
   return BASES.slice(0, dimensions).map((base) => radicalInverse(index, base));
 }
 

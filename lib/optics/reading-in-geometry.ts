@@ -9,7 +9,10 @@ import { internalOf, readingOf } from "./tint-reading.ts";
  * wavelengths the reading did not pass the surface over it (taken as 0).
  * @source saunderson-1942
  */
-export function internalReflectances({ spectrum, geometry }: Reading, surface: SurfaceConstants): { readonly values: readonly number[]; readonly hidden: number } {
+export function internalReflectances(
+  { spectrum, geometry }: Reading,
+  surface: SurfaceConstants,
+): { readonly values: readonly number[]; readonly hidden: number } {
   const form = surfaceForm(geometry, surface);
   const raw = spectrum.values.map((value) => internalOf(form, value));
   const hidden = form.offset === 0 ? 0 : raw.filter((R) => !(R > 0)).length;
@@ -26,12 +29,26 @@ export function internalReflectances({ spectrum, geometry }: Reading, surface: S
  * @validity a smooth, glossy film: a matte one throws its surface light in every direction.
  * @source saunderson-1942
  */
-export function readingInGeometry(reading: Reading, geometry: Geometry, surface: SurfaceConstants): Spectrum | Ruling {
+export function readingInGeometry(
+  reading: Reading,
+  geometry: Geometry,
+  surface: SurfaceConstants,
+): Spectrum | Ruling {
   const { grid } = reading.spectrum;
   if (reading.geometry === geometry) return reading.spectrum;
-  if (isNoSurface(surface)) return { rule: "geometry-needs-surface", values: { from: reading.geometry, to: geometry }, source: "saunderson-1942" };
+  if (isNoSurface(surface))
+    return {
+      rule: "geometry-needs-surface",
+      values: { from: reading.geometry, to: geometry },
+      source: "saunderson-1942",
+    };
   const { values, hidden } = internalReflectances(reading, surface);
-  if (hidden > grid.count / 2) return { rule: "masstone-not-told-from-surface", values: { k1: surface.k1, wavelengths: hidden }, source: "saunderson-1942" };
+  if (hidden > grid.count / 2)
+    return {
+      rule: "masstone-not-told-from-surface",
+      values: { k1: surface.k1, wavelengths: hidden },
+      source: "saunderson-1942",
+    };
   const form = surfaceForm(geometry, surface);
   return { grid, values: values.map((R) => readingOf(form, R)) };
 }

@@ -20,7 +20,11 @@ export interface IndexSet {
  * A crystal of two indices as one: (2 no + ne)/3, since a paint holds grains lying every way.
  * @throws RangeError when the wavelength is outside 380-730 nm, or NaN.
  */
-function meanIndex(wavelengthNm: number, ordinarySquare: (L: number) => number, extraordinarySquare: (L: number) => number): ComplexIndex {
+function meanIndex(
+  wavelengthNm: number,
+  ordinarySquare: (L: number) => number,
+  extraordinarySquare: (L: number) => number,
+): ComplexIndex {
   requireVisible(wavelengthNm);
   const L = wavelengthNm / 1000;
   return { n: (2 * Math.sqrt(ordinarySquare(L)) + Math.sqrt(extraordinarySquare(L))) / 3, k: 0 };
@@ -28,7 +32,8 @@ function meanIndex(wavelengthNm: number, ordinarySquare: (L: number) => number, 
 
 /** @throws RangeError when the wavelength is outside 380-730 nm, or NaN. */
 export function requireVisible(wavelengthNm: number): void {
-  if (!(wavelengthNm >= 380 && wavelengthNm <= 730)) throw domainError("wavelength", wavelengthNm, "380 <= wavelength <= 730 nm");
+  if (!(wavelengthNm >= 380 && wavelengthNm <= 730))
+    throw domainError("wavelength", wavelengthNm, "380 <= wavelength <= 730 nm");
 }
 
 /**
@@ -40,8 +45,14 @@ export function requireVisible(wavelengthNm: number): void {
  * @source devore-1951
  */
 export const RUTILE: IndexSet = {
-  name: "rutile", source: "devore-1951",
-  at: (nm) => meanIndex(nm, (L) => 5.913 + 0.2441 / (L * L - 0.0803), (L) => 7.197 + 0.3322 / (L * L - 0.0843)),
+  name: "rutile",
+  source: "devore-1951",
+  at: (nm) =>
+    meanIndex(
+      nm,
+      (L) => 5.913 + 0.2441 / (L * L - 0.0803),
+      (L) => 7.197 + 0.3322 / (L * L - 0.0843),
+    ),
 };
 
 /**
@@ -54,10 +65,14 @@ export const RUTILE: IndexSet = {
  * @source bond-1965
  */
 export const ZINCITE: IndexSet = {
-  name: "zincite", source: "bond-1965",
-  at: (nm) => meanIndex(nm,
-    (L) => 2.81418 + (0.87968 * L * L) / (L * L - 0.3042 ** 2) - 0.00711 * L * L,
-    (L) => 2.80333 + (0.9447 * L * L) / (L * L - 0.3004 ** 2) - 0.00714 * L * L),
+  name: "zincite",
+  source: "bond-1965",
+  at: (nm) =>
+    meanIndex(
+      nm,
+      (L) => 2.81418 + (0.87968 * L * L) / (L * L - 0.3042 ** 2) - 0.00711 * L * L,
+      (L) => 2.80333 + (0.9447 * L * L) / (L * L - 0.3004 ** 2) - 0.00714 * L * L,
+    ),
 };
 
 /**
@@ -68,10 +83,17 @@ export const ZINCITE: IndexSet = {
  * @source ghosh-1999
  */
 export const CALCITE: IndexSet = {
-  name: "calcite", source: "ghosh-1999",
-  at: (nm) => meanIndex(nm,
-    (L) => 1.73358749 + (0.96464345 * L * L) / (L * L - 0.0194325203) + (1.82831454 * L * L) / (L * L - 120),
-    () => 1.488 ** 2),
+  name: "calcite",
+  source: "ghosh-1999",
+  at: (nm) =>
+    meanIndex(
+      nm,
+      (L) =>
+        1.73358749 +
+        (0.96464345 * L * L) / (L * L - 0.0194325203) +
+        (1.82831454 * L * L) / (L * L - 120),
+      () => 1.488 ** 2,
+    ),
 };
 
 /**
@@ -80,8 +102,16 @@ export const CALCITE: IndexSet = {
  * @source basic-lead-carbonate-index
  */
 export const LEAD_CARBONATE: readonly IndexSet[] = [
-  { name: "basic lead carbonate, no dispersion", source: "basic-lead-carbonate-index", at: (nm) => flatIndex(nm, 2.04) },
-  { name: "basic lead carbonate, weak dispersion", source: "basic-lead-carbonate-index", at: (nm) => flatIndex(nm, 2.04 + 0.02 * ((589 / nm) ** 2 - 1)) },
+  {
+    name: "basic lead carbonate, no dispersion",
+    source: "basic-lead-carbonate-index",
+    at: (nm) => flatIndex(nm, 2.04),
+  },
+  {
+    name: "basic lead carbonate, weak dispersion",
+    source: "basic-lead-carbonate-index",
+    at: (nm) => flatIndex(nm, 2.04 + 0.02 * ((589 / nm) ** 2 - 1)),
+  },
 ];
 
 /** The same index at every wavelength. */

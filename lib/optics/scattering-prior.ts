@@ -13,7 +13,11 @@ const WIDTH_NM = 40;
  * @param logScattering ln S, shape (count); `weights` 1/variance of each, >= 0.
  * @returns shape (count); 0 (S as the white's) where nothing is known anywhere.
  */
-export function scatteringPrior(grid: WavelengthGrid, logScattering: Float64Array, weights: Float64Array): Float64Array {
+export function scatteringPrior(
+  grid: WavelengthGrid,
+  logScattering: Float64Array,
+  weights: Float64Array,
+): Float64Array {
   const kernel = nearness(grid.stepNm);
   const reach = kernel.length - 1;
   const prior = new Float64Array(logScattering.length);
@@ -37,7 +41,9 @@ const KERNELS = new Map<number, Float64Array>();
 function nearness(stepNm: number): Float64Array {
   const kept = KERNELS.get(stepNm);
   if (kept !== undefined) return kept;
-  const kernel = Float64Array.from({ length: Math.ceil((3 * WIDTH_NM) / stepNm) + 1 }, (_, k) => Math.exp(-(((k * stepNm) / WIDTH_NM) ** 2) / 2));
+  const kernel = Float64Array.from({ length: Math.ceil((3 * WIDTH_NM) / stepNm) + 1 }, (_, k) =>
+    Math.exp(-(((k * stepNm) / WIDTH_NM) ** 2) / 2),
+  );
   KERNELS.set(stepNm, kernel);
   return kernel;
 }

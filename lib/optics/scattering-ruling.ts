@@ -22,8 +22,18 @@ export const SCATTERING_BOUND = {
  */
 export function scatteringRuling(masstone: Reading, { whites, chiSquare }: FitSolution): Ruling {
   const masstoneY = tristimulus(masstone.spectrum, "D65/10").Y / 100;
-  const variances = whites.flatMap(({ varianceS }) => [...varianceS]).sort((one, other) => one - other);
-  const relativeUncertainty = Math.sqrt((variances[Math.floor(variances.length / 2)] ?? NaN) * Math.max(1, chiSquare));
-  const isKnown = masstoneY >= SCATTERING_BOUND.masstoneYMin && relativeUncertainty <= SCATTERING_BOUND.relativeUncertaintyMax;
-  return { rule: isKnown ? "scattering-known" : "scattering-is-bound", values: { relativeUncertainty, masstoneY }, source: "optics-practice" };
+  const variances = whites
+    .flatMap(({ varianceS }) => [...varianceS])
+    .sort((one, other) => one - other);
+  const relativeUncertainty = Math.sqrt(
+    (variances[Math.floor(variances.length / 2)] ?? NaN) * Math.max(1, chiSquare),
+  );
+  const isKnown =
+    masstoneY >= SCATTERING_BOUND.masstoneYMin &&
+    relativeUncertainty <= SCATTERING_BOUND.relativeUncertaintyMax;
+  return {
+    rule: isKnown ? "scattering-known" : "scattering-is-bound",
+    values: { relativeUncertainty, masstoneY },
+    source: "optics-practice",
+  };
 }

@@ -10,7 +10,13 @@ import type { Reading, SurfaceConstants } from "./reading.ts";
 import { readingNoise } from "./reading-noise.ts";
 import { surfaceForm } from "./surface.ts";
 import { internalOf, keptRatio, keptReflectance, readingOf } from "./tint-reading.ts";
-import { plainReadings, tintModel, tintReadings, type PlainModel, type TintModel } from "./tint-model.ts";
+import {
+  plainReadings,
+  tintModel,
+  tintReadings,
+  type PlainModel,
+  type TintModel,
+} from "./tint-model.ts";
 import { twoConstantFit, type FitSolution } from "./two-constant-fit.ts";
 
 /** A drawdown made ready: its fit column, and how it reads in the geometry of the masstone. */
@@ -29,32 +35,57 @@ export interface ReadyTint extends ReadyDrawdown {
 export interface ReadySet {
   readonly grid: WavelengthGrid;
   readonly masstone: ReadyDrawdown;
-  readonly whites: readonly (ReadyDrawdown & { readonly slug: string; readonly ratio: Float64Array })[];
+  readonly whites: readonly (ReadyDrawdown & {
+    readonly slug: string;
+    readonly ratio: Float64Array;
+  })[];
   readonly tints: readonly ReadyTint[];
 }
 
 /** A set made ready for fitting under a surface. */
-export function readySet({ masstone, whites, tints }: UsableDrawdowns, surface: SurfaceConstants): ReadySet {
+export function readySet(
+  { masstone, whites, tints }: UsableDrawdowns,
+  surface: SurfaceConstants,
+): ReadySet {
   const home = surfaceForm(masstone.geometry, surface);
   const ready = (reading: Reading): ReadyDrawdown => {
     const form = surfaceForm(reading.geometry, surface);
     const column = { form, measured: reading.spectrum.values, sigma: readingNoise(reading) };
-    const measured = reading.geometry === masstone.geometry
-      ? reading.spectrum.values
-      : reading.spectrum.values.map((value) => readingOf(home, keptReflectance(internalOf(form, value))));
+    const measured =
+      reading.geometry === masstone.geometry
+        ? reading.spectrum.values
+        : reading.spectrum.values.map((value) =>
+            readingOf(home, keptReflectance(internalOf(form, value))),
+          );
     return { column, measured, lab: labOf(reading.spectrum.grid, measured) };
   };
   const ownMasstone = ready(masstone);
   const readyWhites = whites.map(({ slug, masstone: reading }) => {
     const made = ready(reading);
-    return { ...made, slug, ratio: Float64Array.from(reading.spectrum.values.map((value) => keptRatio(internalOf(made.column.form, value)))) };
+    return {
+      ...made,
+      slug,
+      ratio: Float64Array.from(
+        reading.spectrum.values.map((value) => keptRatio(internalOf(made.column.form, value))),
+      ),
+    };
   });
   return {
-    grid: masstone.spectrum.grid, masstone: ownMasstone, whites: readyWhites,
+    grid: masstone.spectrum.grid,
+    masstone: ownMasstone,
+    whites: readyWhites,
     tints: tints.map((tint) => {
       const made = ready(tint.reading);
-      const ratio = readyWhites.find(({ slug }) => slug === tint.white)?.ratio ?? new Float64Array(0);
-      return { ...made, tint, contribution: closedContribution(ownMasstone.column, ratio, { ...made.column, massRatio: tint.massRatio }) };
+      const ratio =
+        readyWhites.find(({ slug }) => slug === tint.white)?.ratio ?? new Float64Array(0);
+      return {
+        ...made,
+        tint,
+        contribution: closedContribution(ownMasstone.column, ratio, {
+          ...made.column,
+          massRatio: tint.massRatio,
+        }),
+      };
     }),
   };
 }
@@ -69,14 +100,37 @@ export interface SetFit {
 export function setFit(set: ReadySet, tints: readonly ReadyTint[]): SetFit {
   const whites = set.whites.filter(({ slug }) => tints.some(({ tint }) => tint.white === slug));
   const solution = twoConstantFit({
-    grid: set.grid, masstone: set.masstone.column, whiteRatios: whites.map(({ ratio }) => ratio),
-    tints: tints.map(({ column, tint, contribution }) => ({ ...column, contribution, massRatio: tint.massRatio, white: whites.findIndex(({ slug }) => slug === tint.white) })),
+    grid: set.grid,
+    masstone: set.masstone.column,
+    whiteRatios: whites.map(({ ratio }) => ratio),
+    tints: tints.map(({ column, tint, contribution }) => ({
+      ...column,
+      contribution,
+      massRatio: tint.massRatio,
+      white: whites.findIndex(({ slug }) => slug === tint.white),
+    })),
   });
-  const models = new Map(whites.map((white, j) => {
-    const plain: PlainModel = { form: set.masstone.column.form, masstone: solution.masstone, whiteRatio: white.ratio, extinction: solution.whites[j]?.extinction ?? [] };
-    const own = tints.filter(({ tint }) => tint.white === white.slug).map(({ tint, measured }) => ({ massRatio: tint.massRatio, measured }));
-    return [white.slug, tintModel(plain, [{ massRatio: 0, measured: white.measured }, ...own, { massRatio: Infinity, measured: set.masstone.measured }])];
-  }));
+  const models = new Map(
+    whites.map((white, j) => {
+      const plain: PlainModel = {
+        form: set.masstone.column.form,
+        masstone: solution.masstone,
+        whiteRatio: white.ratio,
+        extinction: solution.whites[j]?.extinction ?? [],
+      };
+      const own = tints
+        .filter(({ tint }) => tint.white === white.slug)
+        .map(({ tint, measured }) => ({ massRatio: tint.massRatio, measured }));
+      return [
+        white.slug,
+        tintModel(plain, [
+          { massRatio: 0, measured: white.measured },
+          ...own,
+          { massRatio: Infinity, measured: set.masstone.measured },
+        ]),
+      ];
+    }),
+  );
   return { solution, models };
 }
 

@@ -29,7 +29,14 @@ const REACH = 3;
  * @param logStep step in ln d, for tests of convergence.
  * @throws RangeError when a median or spread is outside its domain, or NaN.
  */
-export function sizeTable(index: IndexSet, mediumIndex: number, wavelengthsNm: readonly number[], mediansUm: Range, spreads: Range, logStep = usualStep(index, wavelengthsNm)): SizeTable {
+export function sizeTable(
+  index: IndexSet,
+  mediumIndex: number,
+  wavelengthsNm: readonly number[],
+  mediansUm: Range,
+  spreads: Range,
+  logStep = usualStep(index, wavelengthsNm),
+): SizeTable {
   for (const median of mediansUm) requireMedian(median);
   for (const spread of spreads) requireSpread(spread);
   const reach = REACH * Math.log(spreads[1]);
@@ -59,7 +66,11 @@ export function sizeTable(index: IndexSet, mediumIndex: number, wavelengthsNm: r
  * @returns K, S [1/um], shape (wavelengths).
  * @throws RangeError when an argument is outside its domain or NaN, or the table does not reach far enough.
  */
-export function sizeAverage(table: SizeTable, medianUm: number, spread: number): { readonly K: number[]; readonly S: number[] } {
+export function sizeAverage(
+  table: SizeTable,
+  medianUm: number,
+  spread: number,
+): { readonly K: number[]; readonly S: number[] } {
   requireMedian(medianUm);
   requireSpread(spread);
   const { sizesUm, wavelengthsNm } = table;
@@ -67,16 +78,26 @@ export function sizeAverage(table: SizeTable, medianUm: number, spread: number):
   const [smallest, largest] = [sizesUm[0] ?? NaN, sizesUm.at(-1) ?? NaN];
   const reach = Math.exp(REACH * sigma * (1 - 1e-9));
   if (!(medianUm / reach >= smallest && medianUm * reach <= largest)) {
-    throw domainError("median diameter", medianUm, `${REACH} spreads inside the table's ${smallest.toPrecision(3)}-${largest.toPrecision(3)} um`);
+    throw domainError(
+      "median diameter",
+      medianUm,
+      `${REACH} spreads inside the table's ${smallest.toPrecision(3)}-${largest.toPrecision(3)} um`,
+    );
   }
-  const weights = Float64Array.from(sizesUm, (size) => Math.exp(-((Math.log(size / medianUm) / sigma) ** 2) / 2));
+  const weights = Float64Array.from(sizesUm, (size) =>
+    Math.exp(-((Math.log(size / medianUm) / sigma) ** 2) / 2),
+  );
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const mean = (values: Float64Array, j: number): number => {
     let sum = 0;
-    for (let i = 0; i < weights.length; i++) sum += (weights[i] ?? NaN) * (values[j * weights.length + i] ?? NaN);
+    for (let i = 0; i < weights.length; i++)
+      sum += (weights[i] ?? NaN) * (values[j * weights.length + i] ?? NaN);
     return sum / total;
   };
-  return { K: wavelengthsNm.map((_, j) => mean(table.K, j)), S: wavelengthsNm.map((_, j) => mean(table.S, j)) };
+  return {
+    K: wavelengthsNm.map((_, j) => mean(table.K, j)),
+    S: wavelengthsNm.map((_, j) => mean(table.S, j)),
+  };
 }
 
 /**
@@ -95,7 +116,9 @@ export function volumeMedianUm(numberMeanUm: number, spread: number): number {
 }
 
 function usualStep(index: IndexSet, wavelengthsNm: readonly number[]): number {
-  return wavelengthsNm.every((nm) => index.at(nm).k >= ABSORBING_FROM) ? ABSORBING_LOG_STEP : LOG_STEP;
+  return wavelengthsNm.every((nm) => index.at(nm).k >= ABSORBING_FROM)
+    ? ABSORBING_LOG_STEP
+    : LOG_STEP;
 }
 
 function requireMedian(um: number): void {
@@ -103,5 +126,6 @@ function requireMedian(um: number): void {
 }
 
 function requireSpread(spread: number): void {
-  if (!(spread >= 1.05 && spread <= 4)) throw domainError("geometric standard deviation", spread, "1.05 <= sg <= 4");
+  if (!(spread >= 1.05 && spread <= 4))
+    throw domainError("geometric standard deviation", spread, "1.05 <= sg <= 4");
 }

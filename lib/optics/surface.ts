@@ -38,7 +38,11 @@ export function surfaceForm(geometry: Geometry, surface: SurfaceConstants): Surf
   if (!(k2 >= 0 && k2 < 1)) throw domainError("surface constant k2", k2, "0 <= k2 < 1");
   if (geometry === "45/0") {
     const n = indexOfSurface(surface);
-    return { offset: 0, gain: ((1 - surfaceReflectance(n, 45)) * (1 - surfaceReflectance(n, 0))) / n ** 2, k2 };
+    return {
+      offset: 0,
+      gain: ((1 - surfaceReflectance(n, 45)) * (1 - surfaceReflectance(n, 0))) / n ** 2,
+      k2,
+    };
   }
   return { offset: geometry === "d/8 included" ? k1 : 0, gain: (1 - k1) * (1 - k2), k2 };
 }
@@ -55,7 +59,11 @@ export function isNoSurface({ k1, k2 }: SurfaceConstants): boolean {
  * @throws RangeError when R is outside that domain, or NaN.
  * @source saunderson-1942
  */
-export function measuredReflectance(internalReflectance: number, geometry: Geometry, surface: SurfaceConstants): number {
+export function measuredReflectance(
+  internalReflectance: number,
+  geometry: Geometry,
+  surface: SurfaceConstants,
+): number {
   const R = internalReflectance;
   if (!(R >= 0 && R <= 1)) throw domainError("internal reflectance", R, "0 <= R <= 1");
   const { offset, gain, k2 } = surfaceForm(geometry, surface);
@@ -73,8 +81,13 @@ export function measuredReflectance(internalReflectance: number, geometry: Geome
  * @throws RangeError when Rm is outside that domain, or NaN.
  * @source saunderson-1942
  */
-export function internalReflectance(measured: number, geometry: Geometry, surface: SurfaceConstants): number {
-  if (!(measured >= -0.005 && measured < Infinity)) throw domainError("reflectance factor", measured, "-0.005 <= Rm < Infinity");
+export function internalReflectance(
+  measured: number,
+  geometry: Geometry,
+  surface: SurfaceConstants,
+): number {
+  if (!(measured >= -0.005 && measured < Infinity))
+    throw domainError("reflectance factor", measured, "-0.005 <= Rm < Infinity");
   const { offset, gain, k2 } = surfaceForm(geometry, surface);
   const body = measured - offset;
   return body / (gain + k2 * body);

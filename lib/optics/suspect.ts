@@ -51,11 +51,24 @@ export function suspects(tints: readonly LeftOutTint[]): ReadonlyMap<string, Rul
     return isBetween ? Math.max(limits.betweenMin, p68) : Math.max(limits.endMin, p90);
   };
   const isBad = (tint: LeftOutTint): boolean => tint.leaveOneOut >= limitOf(tint);
-  const verdict = (tint: LeftOutTint, rule: string): [string, Ruling] => [tint.tint, {
-    rule, source: "oil-paint-outs",
-    values: { tint: tint.tint, white: tint.white, leaveOneOutDeltaE00: tint.leaveOneOut, limit: limitOf(tint), ...(tint.others === undefined ? {} : { othersDeltaE00: tint.others }) },
-  }];
-  if (tints.length < 3) return new Map(tints.some(isBad) ? tints.map((tint) => verdict(tint, "drawdowns-disagree")) : []);
+  const verdict = (tint: LeftOutTint, rule: string): [string, Ruling] => [
+    tint.tint,
+    {
+      rule,
+      source: "oil-paint-outs",
+      values: {
+        tint: tint.tint,
+        white: tint.white,
+        leaveOneOutDeltaE00: tint.leaveOneOut,
+        limit: limitOf(tint),
+        ...(tint.others === undefined ? {} : { othersDeltaE00: tint.others }),
+      },
+    },
+  ];
+  if (tints.length < 3)
+    return new Map(
+      tints.some(isBad) ? tints.map((tint) => verdict(tint, "drawdowns-disagree")) : [],
+    );
   // The odd one is sought first and judged after: a bad one at an end can lift a good one between over its lower limit.
   const [odd] = tints.toSorted((one, other) => oddness(other) - oddness(one));
   if (odd === undefined || !isBad(odd) || oddness(odd) < limits.timesOthersMin) return new Map();

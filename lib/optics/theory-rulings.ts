@@ -19,9 +19,15 @@ export interface BlueDifference {
 /** @throws RangeError when the tints are of unlike L* or count of runs: nothing to compare. */
 export function blueDifference(one: TheoryTint, other: TheoryTint): BlueDifference {
   if (one.L !== other.L) throw domainError("lightness L*", one.L, `the other's, ${other.L}`);
-  if (one.bRuns.length !== other.bRuns.length) throw domainError("count of runs", one.bRuns.length, `the other's, ${other.bRuns.length}`);
+  if (one.bRuns.length !== other.bRuns.length)
+    throw domainError("count of runs", one.bRuns.length, `the other's, ${other.bRuns.length}`);
   const differences = one.bRuns.map((b, i) => b - (other.bRuns[i] ?? NaN));
-  return { L: one.L, bluerShare: differences.filter((difference) => difference < 0).length / differences.length, change: band(differences), runs: differences.length };
+  return {
+    L: one.L,
+    bluerShare: differences.filter((difference) => difference < 0).length / differences.length,
+    change: band(differences),
+    runs: differences.length,
+  };
 }
 
 /**
@@ -30,9 +36,23 @@ export function blueDifference(one: TheoryTint, other: TheoryTint): BlueDifferen
  * @returns `theory-bluer` or `theory-warmer` when the sign holds in nine runs of ten, `theory-sign-not-known` otherwise; with the
  *   share in which the first is the bluer and the band of the change of b*.
  */
-export function blueRuling(first: string, second: string, { L, bluerShare, change, runs }: BlueDifference): Ruling {
-  const rule = bluerShare >= ROBUST_SHARE ? "theory-bluer" : bluerShare <= 1 - ROBUST_SHARE ? "theory-warmer" : "theory-sign-not-known";
-  return { rule, values: { first, second, L, bluerShare, change: [change.low, change.high], runs }, standing: "estimated", source: "bohren-huffman-1983" };
+export function blueRuling(
+  first: string,
+  second: string,
+  { L, bluerShare, change, runs }: BlueDifference,
+): Ruling {
+  const rule =
+    bluerShare >= ROBUST_SHARE
+      ? "theory-bluer"
+      : bluerShare <= 1 - ROBUST_SHARE
+        ? "theory-warmer"
+        : "theory-sign-not-known";
+  return {
+    rule,
+    values: { first, second, L, bluerShare, change: [change.low, change.high], runs },
+    standing: "estimated",
+    source: "bohren-huffman-1983",
+  };
 }
 
 /**
@@ -41,12 +61,30 @@ export function blueRuling(first: string, second: string, { L, bluerShare, chang
  * @param differences of each member, first less second.
  * @returns `theory-all-bluer`, with the least share in which it holds and the band of all; undefined when it is not told of each.
  */
-export function allBluerRuling(members: readonly string[], how: "with" | "in", first: string, second: string, differences: readonly BlueDifference[]): Ruling | undefined {
+export function allBluerRuling(
+  members: readonly string[],
+  how: "with" | "in",
+  first: string,
+  second: string,
+  differences: readonly BlueDifference[],
+): Ruling | undefined {
   const [one] = differences;
-  if (one === undefined || differences.some((difference) => difference.L !== one.L || difference.bluerShare < ROBUST_SHARE)) return undefined;
+  if (
+    one === undefined ||
+    differences.some((difference) => difference.L !== one.L || difference.bluerShare < ROBUST_SHARE)
+  )
+    return undefined;
   const share = Math.min(...differences.map(({ bluerShare }) => bluerShare));
-  const change: [number, number] = [Math.min(...differences.map(({ change: { low } }) => low)), Math.max(...differences.map(({ change: { high } }) => high))];
-  return { rule: "theory-all-bluer", values: { members, how, first, second, L: one.L, bluerShare: share, change, runs: one.runs }, standing: "estimated", source: "bohren-huffman-1983" };
+  const change: [number, number] = [
+    Math.min(...differences.map(({ change: { low } }) => low)),
+    Math.max(...differences.map(({ change: { high } }) => high)),
+  ];
+  return {
+    rule: "theory-all-bluer",
+    values: { members, how, first, second, L: one.L, bluerShare: share, change, runs: one.runs },
+    standing: "estimated",
+    source: "bohren-huffman-1983",
+  };
 }
 
 /**
@@ -56,7 +94,12 @@ export function allBluerRuling(members: readonly string[], how: "with" | "in", f
 export function leanRuling(black: string, white: string, { L, b, bRuns }: TheoryTint): Ruling {
   const blueShare = bRuns.filter((value) => value < 0).length / bRuns.length;
   const isTold = blueShare >= ROBUST_SHARE || blueShare <= 1 - ROBUST_SHARE;
-  return { rule: isTold ? "theory-leans" : "theory-lean-not-known", values: { black, white, L, blueShare, b: [b.low, b.high] }, standing: "estimated", source: "bohren-huffman-1983" };
+  return {
+    rule: isTold ? "theory-leans" : "theory-lean-not-known",
+    values: { black, white, L, blueShare, b: [b.low, b.high] },
+    standing: "estimated",
+    source: "bohren-huffman-1983",
+  };
 }
 
 /**
@@ -77,9 +120,15 @@ const EXPONENT_AT = [2, 12] as const;
 const EXPONENT_SPAN = Math.log(640 / 440);
 
 /** Exponents of K ~ lambda^-p and S ~ lambda^-q of one run, between 440 and 640 nm. */
-export function spectralExponents({ K, S }: ParticleRun): { readonly p: number; readonly q: number } {
+export function spectralExponents({ K, S }: ParticleRun): {
+  readonly p: number;
+  readonly q: number;
+} {
   const [blue, red] = EXPONENT_AT;
-  return { p: Math.log((K[blue] ?? NaN) / (K[red] ?? NaN)) / EXPONENT_SPAN, q: Math.log((S[blue] ?? NaN) / (S[red] ?? NaN)) / EXPONENT_SPAN };
+  return {
+    p: Math.log((K[blue] ?? NaN) / (K[red] ?? NaN)) / EXPONENT_SPAN,
+    q: Math.log((S[blue] ?? NaN) / (S[red] ?? NaN)) / EXPONENT_SPAN,
+  };
 }
 
 /**
@@ -94,7 +143,9 @@ export function spectralExponents({ K, S }: ParticleRun): { readonly p: number; 
  * @example bluenessByExponents(1, 1.4) // -1.52
  */
 export function bluenessByExponents(p: number, q: number): number {
-  for (const exponent of [p, q]) if (!(exponent >= -1 && exponent <= 4)) throw domainError("exponent", exponent, "-1 <= exponent <= 4");
+  for (const exponent of [p, q])
+    if (!(exponent >= -1 && exponent <= 4))
+      throw domainError("exponent", exponent, "-1 <= exponent <= 4");
   return -3.8 * (q - p);
 }
 

@@ -46,10 +46,18 @@ const LEAST_READING = 0.001;
 const LARGEST_READING = 1.2;
 
 /** Readings of the plain two-constant model [1], shape (count). */
-export function plainReadings({ form, masstone, whiteRatio, extinction }: PlainModel, massRatio: number): number[] {
+export function plainReadings(
+  { form, masstone, whiteRatio, extinction }: PlainModel,
+  massRatio: number,
+): number[] {
   const readings = new Array<number>(masstone.length);
   for (let i = 0; i < readings.length; i++) {
-    readings[i] = readingOf(form, masstoneReflectance(mixtureRatio(massRatio, extinction[i] ?? NaN, masstone[i] ?? NaN, whiteRatio[i] ?? NaN)));
+    readings[i] = readingOf(
+      form,
+      masstoneReflectance(
+        mixtureRatio(massRatio, extinction[i] ?? NaN, masstone[i] ?? NaN, whiteRatio[i] ?? NaN),
+      ),
+    );
   }
   return readings;
 }
@@ -59,7 +67,10 @@ export function tintModel(plain: PlainModel, points: readonly MeasuredPoint[]): 
   const anchors = points.map(({ massRatio, measured }): Anchor => {
     const readings = plainReadings(plain, massRatio);
     const miss = new Float64Array(readings.length);
-    for (let i = 0; i < miss.length; i++) miss[i] = Math.log(Math.max(measured[i] ?? NaN, LEAST_READING) / Math.max(readings[i] ?? NaN, LEAST_READING));
+    for (let i = 0; i < miss.length; i++)
+      miss[i] = Math.log(
+        Math.max(measured[i] ?? NaN, LEAST_READING) / Math.max(readings[i] ?? NaN, LEAST_READING),
+      );
     return { darkness: darkness(readings), miss };
   });
   return { ...plain, anchors: anchors.sort((one, other) => other.darkness - one.darkness) };
@@ -75,7 +86,8 @@ export function tintReadings(model: TintModel, massRatio: number): number[] {
   const next = model.anchors.findIndex((anchor) => anchor.darkness <= at);
   const darker = model.anchors[next === -1 ? model.anchors.length - 1 : next];
   if (darker === undefined) return readings;
-  const paler = model.anchors[next === -1 ? model.anchors.length - 1 : Math.max(next - 1, 0)] ?? darker;
+  const paler =
+    model.anchors[next === -1 ? model.anchors.length - 1 : Math.max(next - 1, 0)] ?? darker;
   const span = paler.darkness - darker.darkness;
   const share = span > 0 ? (paler.darkness - at) / span : 0;
   return readings.map((reading, i) => {

@@ -10,11 +10,19 @@ import type { SurfaceForm } from "./surface.ts";
 export const DARKEST = 1e-4;
 export const PALEST = 1 - 1e-6;
 /** Share of absorption k and of scattering s in E, k + s = 1, with the slope of s by R-infinity. */
-export interface Shares { readonly k: number; readonly s: number; readonly slope: number }
+export interface Shares {
+  readonly k: number;
+  readonly s: number;
+  readonly slope: number;
+}
 
 export function shares(rho: number): Shares {
   const sum = 1 + rho * rho;
-  return { k: (1 - rho) ** 2 / sum, s: (2 * rho) / sum, slope: (2 * (1 - rho * rho)) / (sum * sum) };
+  return {
+    k: (1 - rho) ** 2 / sum,
+    s: (2 * rho) / sum,
+    slope: (2 * (1 - rho * rho)) / (sum * sum),
+  };
 }
 
 /** d ln k / d ln R-infinity. */
@@ -54,7 +62,12 @@ export function readingOf({ offset, gain, k2 }: SurfaceForm, internal: number): 
  *
  *     theta = (Kw + r K)/(1 + r S), K = k E, S = s E; the colour itself for r = Infinity
  */
-export function mixtureRatio(massRatio: number, extinction: number, rho: number, whiteRatio: number): number {
+export function mixtureRatio(
+  massRatio: number,
+  extinction: number,
+  rho: number,
+  whiteRatio: number,
+): number {
   const { k, s } = shares(rho);
   if (massRatio === Infinity) return k / s;
   return (whiteRatio + massRatio * extinction * k) / (1 + massRatio * extinction * s);
@@ -72,7 +85,14 @@ export interface ReadingSlopes {
  * @param rE mass ratio times E.
  * @param shared shares of R-infinity, which all let-downs of a wavelength have in common.
  */
-export function tintReading(slopes: ReadingSlopes, { offset, gain, k2 }: SurfaceForm, rE: number, rho: number, { k, s, slope }: Shares, whiteRatio: number): void {
+export function tintReading(
+  slopes: ReadingSlopes,
+  { offset, gain, k2 }: SurfaceForm,
+  rE: number,
+  rho: number,
+  { k, s, slope }: Shares,
+  whiteRatio: number,
+): void {
   const denominator = 1 + rE * s;
   const theta = (whiteRatio + rE * k) / denominator;
   // The slope by theta has no end at theta = 0, the perfect white.

@@ -57,34 +57,60 @@ export const TINT_RULES = {
 export function tintRuling(white: string, tints: readonly JudgedTint[], masstone: Lab): Ruling {
   const { lightness } = TINT_RULES;
   const wanted = Math.max(lightness.wanted, masstone.L + lightness.aboveMasstone);
-  const [judged] = tints.toSorted((one, other) => Math.abs(one.lab.L - wanted) - Math.abs(other.lab.L - wanted));
+  const [judged] = tints.toSorted(
+    (one, other) => Math.abs(one.lab.L - wanted) - Math.abs(other.lab.L - wanted),
+  );
   if (judged === undefined) return { rule: "no-tint-to-judge", values: { white } };
   const { lab } = judged;
   if (masstone.L > lightness.masstoneMax || Math.abs(lab.L - wanted) > lightness.within) {
-    return { rule: "no-tint-to-judge", values: { white, wantedL: wanted, nearestL: lab.L }, source: "optics-practice" };
+    return {
+      rule: "no-tint-to-judge",
+      values: { white, wantedL: wanted, nearestL: lab.L },
+      source: "optics-practice",
+    };
   }
   const tint = labToLch(lab);
   const values = {
-    white, L: lab.L, a: lab.a, b: lab.b, chroma: tint.C, hue: hueWord(tint.h), basis: judged.basis,
+    white,
+    L: lab.L,
+    a: lab.a,
+    b: lab.b,
+    chroma: tint.C,
+    hue: hueWord(tint.h),
+    basis: judged.basis,
     ...(judged.massRatio === undefined ? {} : { massRatio: judged.massRatio }),
     ...(judged.uncertainty === undefined ? {} : { uncertainty: judged.uncertainty }),
   };
   const own = labToLch(masstone);
-  const isGrey = own.C <= TINT_RULES.grey.masstoneChromaMax && tint.C <= TINT_RULES.grey.tintChromaMax;
+  const isGrey =
+    own.C <= TINT_RULES.grey.masstoneChromaMax && tint.C <= TINT_RULES.grey.tintChromaMax;
   if (isGrey) return { rule: leaning(tint.C), values, source: "optics-practice" };
 
   const chromaChange = tint.C - own.C;
-  const rule = Math.abs(chromaChange) < TINT_RULES.chromaChangeMin ? "keeps-chroma" : chromaChange > 0 ? "gains-chroma" : "loses-chroma";
-  return { rule, values: { ...values, masstoneChroma: own.C, chromaChange, ...turnOfHue(own, tint) }, source: "optics-practice" };
+  const rule =
+    Math.abs(chromaChange) < TINT_RULES.chromaChangeMin
+      ? "keeps-chroma"
+      : chromaChange > 0
+        ? "gains-chroma"
+        : "loses-chroma";
+  return {
+    rule,
+    values: { ...values, masstoneChroma: own.C, chromaChange, ...turnOfHue(own, tint) },
+    source: "optics-practice",
+  };
 }
 
 function leaning(chroma: number): string {
   const row = TINT_RULES.leanings.find(({ chromaBelow }) => chroma < chromaBelow);
-  if (row === undefined) throw new RangeError(`Unexpected chroma \`${chroma}\`, expected \`0 <= C*ab < Infinity\``);
+  if (row === undefined)
+    throw new RangeError(`Unexpected chroma \`${chroma}\`, expected \`0 <= C*ab < Infinity\``);
   return row.rule;
 }
 
-function turnOfHue(masstone: { C: number; h: number }, tint: { C: number; h: number }): Readonly<Record<string, string | number>> {
+function turnOfHue(
+  masstone: { C: number; h: number },
+  tint: { C: number; h: number },
+): Readonly<Record<string, string | number>> {
   if (Math.min(masstone.C, tint.C) < TINT_RULES.hueChromaMin) return { turn: "no-hue-to-compare" };
   const hueShift = hueTurn(masstone.h, tint.h);
   if (Math.abs(hueShift) < TINT_RULES.hueTurnMin) return { turn: "keeps-hue", hueShift };
@@ -106,13 +132,30 @@ export interface InWhite {
  * @source optics-practice
  */
 export function whitesRuling(L: number, colours: readonly InWhite[]): Ruling {
-  const pairs = colours.flatMap((one, i) => colours.slice(i + 1).map((other) => ({ one, other, distance: Math.hypot(one.a - other.a, one.b - other.b) })));
+  const pairs = colours.flatMap((one, i) =>
+    colours
+      .slice(i + 1)
+      .map((other) => ({ one, other, distance: Math.hypot(one.a - other.a, one.b - other.b) })),
+  );
   const [widest] = pairs.sort((first, second) => second.distance - first.distance);
   if (widest === undefined) return { rule: "one-white-only", values: { L } };
   // From the warmer to the cooler white, so that a change of b* is read as "bluer by".
-  const [from, to] = widest.one.b >= widest.other.b ? [widest.one, widest.other] : [widest.other, widest.one];
-  const rule = widest.distance >= TINT_RULES.whitesApartMin ? "differs-by-white" : "alike-in-whites";
-  return { rule, values: { L, from: from.white, to: to.white, distance: widest.distance, aChange: to.a - from.a, bChange: to.b - from.b }, source: "optics-practice" };
+  const [from, to] =
+    widest.one.b >= widest.other.b ? [widest.one, widest.other] : [widest.other, widest.one];
+  const rule =
+    widest.distance >= TINT_RULES.whitesApartMin ? "differs-by-white" : "alike-in-whites";
+  return {
+    rule,
+    values: {
+      L,
+      from: from.white,
+      to: to.white,
+      distance: widest.distance,
+      aChange: to.a - from.a,
+      bChange: to.b - from.b,
+    },
+    source: "optics-practice",
+  };
 }
 
 /** In which whites of the range a colour was not let down: silence would be read as "nothing to tell". */

@@ -1,7 +1,11 @@
 import { isRuling, type Ruling } from "../quantities/ruling.ts";
 import type { ColourFit, FitRefusal } from "./colour-fit.ts";
 import type { DrawdownSet } from "./drawdown.ts";
-import { EQUAL_LIGHTNESSES, predictedAtLightness, type TintAtLightness } from "./equal-lightness.ts";
+import {
+  EQUAL_LIGHTNESSES,
+  predictedAtLightness,
+  type TintAtLightness,
+} from "./equal-lightness.ts";
 import { fittedColour } from "./fitted-colour.ts";
 import { ladderModel, ladderSteps, type LadderStep } from "./ladder.ts";
 import { tintRuling, whitesRuling, type JudgedTint } from "./tint-ruling.ts";
@@ -11,7 +15,9 @@ export interface TintsInWhite {
   readonly white: string;
   readonly steps: readonly LadderStep[];
   /** By L*: the let-down there, or why there is none. */
-  readonly atLightness: Readonly<Record<(typeof EQUAL_LIGHTNESSES)[number], TintAtLightness | Ruling>>;
+  readonly atLightness: Readonly<
+    Record<(typeof EQUAL_LIGHTNESSES)[number], TintAtLightness | Ruling>
+  >;
   readonly sentence: Ruling;
 }
 
@@ -34,9 +40,20 @@ export function tintsInWhites(set: DrawdownSet): TintsInWhites | FitRefusal {
   const whites = fit.whites.map(({ slug }): TintsInWhite => {
     const ladder = ladderModel(fit, slug);
     const steps = ladderSteps(ladder);
-    const [at70, at50, at30] = [predictedAtLightness(ladder, 70), predictedAtLightness(ladder, 50), predictedAtLightness(ladder, 30)];
-    const judged = [at70, at50, at30].flatMap((tint) => (isRuling(tint) ? [] : [judgedAtLightness(tint)]));
-    return { white: slug, steps, atLightness: { 70: at70, 50: at50, 30: at30 }, sentence: tintRuling(slug, [...judged, ...steps.flatMap(judgedStep)], fit.masstone.lab) };
+    const [at70, at50, at30] = [
+      predictedAtLightness(ladder, 70),
+      predictedAtLightness(ladder, 50),
+      predictedAtLightness(ladder, 30),
+    ];
+    const judged = [at70, at50, at30].flatMap((tint) =>
+      isRuling(tint) ? [] : [judgedAtLightness(tint)],
+    );
+    return {
+      white: slug,
+      steps,
+      atLightness: { 70: at70, 50: at50, 30: at30 },
+      sentence: tintRuling(slug, [...judged, ...steps.flatMap(judgedStep)], fit.masstone.lab),
+    };
   });
   const comparison = EQUAL_LIGHTNESSES.flatMap((L) => {
     const reached = whites.flatMap(({ white, atLightness }) => {
@@ -48,12 +65,29 @@ export function tintsInWhites(set: DrawdownSet): TintsInWhites | FitRefusal {
   return { fit, whites, comparison };
 }
 
-function judgedAtLightness({ L, a, b, basis, massRatio, uncertainty }: TintAtLightness): JudgedTint {
+function judgedAtLightness({
+  L,
+  a,
+  b,
+  basis,
+  massRatio,
+  uncertainty,
+}: TintAtLightness): JudgedTint {
   return { lab: { L, a, b }, basis, massRatio, uncertainty: uncertainty.p68 };
 }
 
 /** A step that a sentence may rest on: never one that the others contradict. */
 function judgedStep(step: LadderStep): JudgedTint[] {
-  if (step.standing === "predicted") return [{ lab: step.lab, basis: "predicted", massRatio: step.massRatio, uncertainty: step.uncertainty.p68 }];
-  return step.suspect === undefined ? [{ lab: step.lab, basis: "measured", massRatio: step.massRatio }] : [];
+  if (step.standing === "predicted")
+    return [
+      {
+        lab: step.lab,
+        basis: "predicted",
+        massRatio: step.massRatio,
+        uncertainty: step.uncertainty.p68,
+      },
+    ];
+  return step.suspect === undefined
+    ? [{ lab: step.lab, basis: "measured", massRatio: step.massRatio }]
+    : [];
 }

@@ -12,12 +12,30 @@
  *
  * @source walowit-1987, centore-2013, duncan-1940
  */
-import { addObservation, addSharedObservation, arrowSystem, clearSystem, ownStep, sharedCurvature, sharedStep, type ArrowSystem } from "./arrow-system.ts";
+import {
+  addObservation,
+  addSharedObservation,
+  arrowSystem,
+  clearSystem,
+  ownStep,
+  sharedCurvature,
+  sharedStep,
+  type ArrowSystem,
+} from "./arrow-system.ts";
 import { closedForm } from "./closed-form.ts";
 import type { FitProblem } from "./fit-problem.ts";
 import { DRAWDOWN_NOISE } from "./reading-noise.ts";
 import { scatteringPrior } from "./scattering-prior.ts";
-import { absorptionSlope, DARKEST, masstoneReading, PALEST, scatteringSlope, shares, tintReading, type ReadingSlopes } from "./tint-reading.ts";
+import {
+  absorptionSlope,
+  DARKEST,
+  masstoneReading,
+  PALEST,
+  scatteringSlope,
+  shares,
+  tintReading,
+  type ReadingSlopes,
+} from "./tint-reading.ts";
 
 /** Of one white: E = (K + S)/Sw per unit of mass ratio, and relative variances of K and S; shape (count) each. */
 export interface WhiteSolution {
@@ -53,10 +71,14 @@ const slopes: ReadingSlopes = { reading: NaN, byLogE: NaN, byLogRho: NaN };
 export function twoConstantFit(problem: FitProblem): FitSolution {
   const { grid, whiteRatios, tints } = problem;
   const start = closedForm(problem);
-  const priors = start.scattering.map(({ logScattering, weights }) => scatteringPrior(grid, logScattering, weights));
+  const priors = start.scattering.map(({ logScattering, weights }) =>
+    scatteringPrior(grid, logScattering, weights),
+  );
   const masstone = new Float64Array(grid.count);
   const whites = whiteRatios.map((): WhiteSolution => ({
-    extinction: new Float64Array(grid.count), varianceK: new Float64Array(grid.count), varianceS: new Float64Array(grid.count),
+    extinction: new Float64Array(grid.count),
+    varianceK: new Float64Array(grid.count),
+    varianceS: new Float64Array(grid.count),
   }));
   const system = arrowSystem(whites.length);
   const logE = new Float64Array(whites.length);
@@ -66,7 +88,8 @@ export function twoConstantFit(problem: FitProblem): FitSolution {
     const logShare = Math.log(shares(rho).s);
     for (let j = 0; j < logE.length; j++) {
       const own = start.scattering[j];
-      logE[j] = (((own?.weights[i] ?? 0) > 0 ? own?.logScattering : priors[j])?.[i] ?? NaN) - logShare;
+      logE[j] =
+        (((own?.weights[i] ?? 0) > 0 ? own?.logScattering : priors[j])?.[i] ?? NaN) - logShare;
     }
     squares += refineAt(i, problem, priors, system, Math.log(rho), logE, masstone);
     for (let j = 0; j < logE.length; j++) {
@@ -82,7 +105,13 @@ export function twoConstantFit(problem: FitProblem): FitSolution {
 
 /** Gauss-Newton at wavelength i, on `logE` in place and into `masstone`; returns the sum of squares of the drawdowns. */
 function refineAt(
-  i: number, problem: FitProblem, priors: readonly Float64Array[], system: ArrowSystem, logRhoStart: number, logE: Float64Array, masstone: Float64Array,
+  i: number,
+  problem: FitProblem,
+  priors: readonly Float64Array[],
+  system: ArrowSystem,
+  logRhoStart: number,
+  logE: Float64Array,
+  masstone: Float64Array,
 ): number {
   let logRho = logRhoStart;
   let squares = 0;
@@ -104,7 +133,12 @@ function refineAt(
 
 /** Normal equations at the present unknowns; returns the sum of squares of the drawdowns, prior left out. */
 function fillSystem(
-  i: number, { masstone, whiteRatios, tints }: FitProblem, priors: readonly Float64Array[], system: ArrowSystem, rho: number, logE: Float64Array,
+  i: number,
+  { masstone, whiteRatios, tints }: FitProblem,
+  priors: readonly Float64Array[],
+  system: ArrowSystem,
+  rho: number,
+  logE: Float64Array,
 ): number {
   clearSystem(system);
   const shared = shares(rho);
@@ -117,7 +151,14 @@ function fillSystem(
     const tint = tints[t];
     if (tint === undefined) continue;
     const { white, form } = tint;
-    tintReading(slopes, form, tint.massRatio * Math.exp(logE[white] ?? NaN), rho, shared, whiteRatios[white]?.[i] ?? NaN);
+    tintReading(
+      slopes,
+      form,
+      tint.massRatio * Math.exp(logE[white] ?? NaN),
+      rho,
+      shared,
+      whiteRatios[white]?.[i] ?? NaN,
+    );
     // A weighing error moves the reading as a change of E does.
     const read = tint.sigma[i] ?? NaN;
     const weighed = DRAWDOWN_NOISE.massRatio * slopes.byLogE;
@@ -136,7 +177,13 @@ function fillSystem(
 }
 
 /** Relative variances of K and S of a white at wavelength i, at the solution that the system was filled for. */
-function fillVariances({ varianceK, varianceS }: WhiteSolution, i: number, system: ArrowSystem, group: number, rho: number): void {
+function fillVariances(
+  { varianceK, varianceS }: WhiteSolution,
+  i: number,
+  system: ArrowSystem,
+  group: number,
+  rho: number,
+): void {
   const own = 1 / (system.own[group] ?? NaN);
   const pull = (system.coupling[group] ?? NaN) * own;
   const shared = 1 / sharedCurvature(system);

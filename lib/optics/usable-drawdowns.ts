@@ -27,18 +27,38 @@ export interface DrawdownSelection {
  *   white `white-lighter-than-tint`, `tint-lighter-than-masstone`), each with its values.
  * @source oil-paint-outs : a fit without the masstone
  */
-export function usableDrawdowns({ masstone, whites, tints, withoutSpectrum }: DrawdownSet): DrawdownSelection {
-  const spectrumless = (withoutSpectrum?.tints ?? []).map(({ id, white }): Ruling => ({ rule: "tint-without-spectrum", values: { tint: id, white } }));
-  if (masstone === undefined && withoutSpectrum?.masstone === true) return { leftOut: [{ rule: "masstone-without-spectrum", values: { tints: tints.length } }] };
-  if (masstone === undefined) return { leftOut: [{ rule: "no-masstone", values: { tints: tints.length + spectrumless.length }, source: "oil-paint-outs" }] };
-  if (tints.length === 0) return { leftOut: spectrumless.length > 0 ? spectrumless : [{ rule: "no-tint", values: {} }] };
+export function usableDrawdowns({
+  masstone,
+  whites,
+  tints,
+  withoutSpectrum,
+}: DrawdownSet): DrawdownSelection {
+  const spectrumless = (withoutSpectrum?.tints ?? []).map(({ id, white }): Ruling => ({
+    rule: "tint-without-spectrum",
+    values: { tint: id, white },
+  }));
+  if (masstone === undefined && withoutSpectrum?.masstone === true)
+    return { leftOut: [{ rule: "masstone-without-spectrum", values: { tints: tints.length } }] };
+  if (masstone === undefined)
+    return {
+      leftOut: [
+        {
+          rule: "no-masstone",
+          values: { tints: tints.length + spectrumless.length },
+          source: "oil-paint-outs",
+        },
+      ],
+    };
+  if (tints.length === 0)
+    return { leftOut: spectrumless.length > 0 ? spectrumless : [{ rule: "no-tint", values: {} }] };
 
   const kept: UsableTint[] = [];
   const leftOut: Ruling[] = [...spectrumless];
   for (const tint of tints) {
     const white = whites.find(({ slug }) => slug === tint.white)?.masstone;
     const reason = faultOf(tint, masstone, white, tints);
-    if (reason === undefined && tint.ratioKind !== undefined) kept.push({ ...tint, ratioKind: tint.ratioKind });
+    if (reason === undefined && tint.ratioKind !== undefined)
+      kept.push({ ...tint, ratioKind: tint.ratioKind });
     if (reason !== undefined) leftOut.push(reason);
   }
   if (kept.length === 0) return { leftOut };
@@ -46,14 +66,26 @@ export function usableDrawdowns({ masstone, whites, tints, withoutSpectrum }: Dr
   return { usable: { masstone, whites: used, tints: kept }, leftOut };
 }
 
-function faultOf(tint: Tint, masstone: Reading, white: Reading | undefined, tints: readonly Tint[]): Ruling | undefined {
+function faultOf(
+  tint: Tint,
+  masstone: Reading,
+  white: Reading | undefined,
+  tints: readonly Tint[],
+): Ruling | undefined {
   const named = { tint: tint.id, white: tint.white };
   if (white === undefined) return { rule: "white-without-masstone", values: named };
-  if (!sameGrid(tint.reading.spectrum.grid, masstone.spectrum.grid) || !sameGrid(white.spectrum.grid, masstone.spectrum.grid)) {
+  if (
+    !sameGrid(tint.reading.spectrum.grid, masstone.spectrum.grid) ||
+    !sameGrid(white.spectrum.grid, masstone.spectrum.grid)
+  ) {
     return { rule: "grids-differ", values: named };
   }
   if (tint.ratioKind === undefined) return { rule: "ratio-kind-missing", values: named };
-  const kinds = new Set(tints.filter((other) => other.white === tint.white && other.ratioKind !== undefined).map((other) => other.ratioKind));
+  const kinds = new Set(
+    tints
+      .filter((other) => other.white === tint.white && other.ratioKind !== undefined)
+      .map((other) => other.ratioKind),
+  );
   if (kinds.size > 1) return { rule: "ratio-kinds-mixed", values: named };
   if (!(tint.massRatio > 0 && tint.massRatio < Infinity)) {
     return { rule: "ratio-not-positive", values: { ...named, massRatio: tint.massRatio } };
@@ -62,12 +94,19 @@ function faultOf(tint: Tint, masstone: Reading, white: Reading | undefined, tint
 }
 
 /** A let-down lies between its masstone and its white, whichever of the two is the lighter. */
-function lightnessFault(named: { tint: string; white: string }, tint: Reading, masstone: Reading, white: Reading): Ruling | undefined {
+function lightnessFault(
+  named: { tint: string; white: string },
+  tint: Reading,
+  masstone: Reading,
+  white: Reading,
+): Ruling | undefined {
   const [tintY, masstoneY, whiteY] = [luminance(tint), luminance(masstone), luminance(white)];
   const values = { ...named, masstoneY, tintY, whiteY };
   const isDark = masstoneY <= whiteY;
-  if (tintY < Math.min(masstoneY, whiteY) * (1 - Y_MARGIN)) return { rule: isDark ? "masstone-lighter-than-tint" : "white-lighter-than-tint", values };
-  if (tintY > Math.max(masstoneY, whiteY) * (1 + Y_MARGIN)) return { rule: isDark ? "tint-lighter-than-white" : "tint-lighter-than-masstone", values };
+  if (tintY < Math.min(masstoneY, whiteY) * (1 - Y_MARGIN))
+    return { rule: isDark ? "masstone-lighter-than-tint" : "white-lighter-than-tint", values };
+  if (tintY > Math.max(masstoneY, whiteY) * (1 + Y_MARGIN))
+    return { rule: isDark ? "tint-lighter-than-white" : "tint-lighter-than-masstone", values };
   return undefined;
 }
 

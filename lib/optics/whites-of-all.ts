@@ -16,12 +16,18 @@ export interface MixedComponent {
  * @returns their slugs, at least one; rules `parts-not-recorded`, `component-not-let-down` (with the names), `no-common-white`.
  */
 export function commonWhites(components: readonly MixedComponent[]): readonly string[] | Ruling {
-  if (components.some(({ parts }) => parts === undefined)) return { rule: "parts-not-recorded", values: {} };
+  if (components.some(({ parts }) => parts === undefined))
+    return { rule: "parts-not-recorded", values: {} };
   const missing = components.filter(({ fit }) => fit?.kind !== "fit").map(({ name }) => name);
-  if (missing.length > 0) return { rule: "component-not-let-down", values: { components: missing } };
-  const [first = [], ...others] = components.map(({ fit }) => (fit?.kind === "fit" ? fit.whites.map(({ slug }) => slug) : []));
+  if (missing.length > 0)
+    return { rule: "component-not-let-down", values: { components: missing } };
+  const [first = [], ...others] = components.map(({ fit }) =>
+    fit?.kind === "fit" ? fit.whites.map(({ slug }) => slug) : [],
+  );
   const common = first.filter((slug) => others.every((slugs) => slugs.includes(slug)));
-  return common.length > 0 ? common : { rule: "no-common-white", values: { components: components.map(({ name }) => name) } };
+  return common.length > 0
+    ? common
+    : { rule: "no-common-white", values: { components: components.map(({ name }) => name) } };
 }
 
 /**
@@ -29,7 +35,13 @@ export function commonWhites(components: readonly MixedComponent[]): readonly st
  * @param paints pigment by mass of each paint [1]; undefined where its oil is not known.
  * @returns `oil-of-paint-not-known` with the names; undefined when all are known.
  */
-export function unknownOilRuling(paints: readonly { readonly name: string; readonly pigmentFraction: number | undefined }[]): Ruling | undefined {
-  const unknown = paints.filter(({ pigmentFraction }) => pigmentFraction === undefined).map(({ name }) => name);
-  return unknown.length === 0 ? undefined : { rule: "oil-of-paint-not-known", values: { paints: unknown } };
+export function unknownOilRuling(
+  paints: readonly { readonly name: string; readonly pigmentFraction: number | undefined }[],
+): Ruling | undefined {
+  const unknown = paints
+    .filter(({ pigmentFraction }) => pigmentFraction === undefined)
+    .map(({ name }) => name);
+  return unknown.length === 0
+    ? undefined
+    : { rule: "oil-of-paint-not-known", values: { paints: unknown } };
 }

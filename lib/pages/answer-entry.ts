@@ -3,6 +3,15 @@ import type { Words } from "../present/words/words.ts";
 import type { AnswerLink, PagePlace } from "./page-context.ts";
 
 /** A question with its short answer, leading to the whole one. */
-export function answerEntry({ slug, question, summary, date }: AnswerLink, words: Words, { root }: PagePlace): AnswerEntryView {
-  return { question, href: `${root}answers/${slug}/`, summary, ...(date === undefined ? {} : { date: words.date(date) }) };
+export function answerEntry(
+  { slug, question, summary, date }: AnswerLink,
+  words: Words,
+  { root }: PagePlace,
+): AnswerEntryView {
+  return {
+    question,
+    href: `${root}answers/${slug}/`,
+    summary,
+    ...(date === undefined ? {} : { date: words.date(date) }),
+  };
 }

@@ -12,15 +12,25 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetPage } from "./sheet-parts.ts";
 
 /** A batch in three sizes, and what the browser needs for any other. */
-export function batchView(batch: BatchSection, page: SheetPage): NonNullable<OilSectionView["batch"]> {
-  const { words, worded: { sheet } } = page;
+export function batchView(
+  batch: BatchSection,
+  page: SheetPage,
+): NonNullable<OilSectionView["batch"]> {
+  const {
+    words,
+    worded: { sheet },
+  } = page;
   const text = words.pages.paint.batch;
   const [first] = batch.sizes;
-  const unpriced = first?.cost === undefined ? [] : first.unpriced.map((slug) => lowerFirst(nameOf(slug, sheet)));
+  const unpriced =
+    first?.cost === undefined ? [] : first.unpriced.map((slug) => lowerFirst(nameOf(slug, sheet)));
   return {
     heading: text.heading,
     table: batchTable(batch, page),
-    remarks: [...(first?.tubes.length === 0 ? [text.noTubes] : []), ...(unpriced.length === 0 ? [] : [text.unpriced(unpriced)])],
+    remarks: [
+      ...(first?.tubes.length === 0 ? [text.noTubes] : []),
+      ...(unpriced.length === 0 ? [] : [text.unpriced(unpriced)]),
+    ],
     reckoner: reckoner(batch, page),
   };
 }
@@ -34,16 +44,47 @@ interface Line {
 }
 
 /** What stands in each line of a batch, in the order of the work. */
-function lines({ worded: { sheet }, words }: SheetPage, tubes: readonly { readonly slug: string; readonly ml: number }[], currency: string | undefined): Line[] {
+function lines(
+  { worded: { sheet }, words }: SheetPage,
+  tubes: readonly { readonly slug: string; readonly ml: number }[],
+  currency: string | undefined,
+): Line[] {
   const { rows: text } = words.pages.paint.batch;
-  const whole = (name: string, key: "oilG" | "oilAtFirstG" | "oilHeldBackG" | "paintMl" | "lossMl" | "yieldMl"): Line => ({ name, key, at: (size) => [key, size[key]] });
+  const whole = (
+    name: string,
+    key: "oilG" | "oilAtFirstG" | "oilHeldBackG" | "paintMl" | "lossMl" | "yieldMl",
+  ): Line => ({ name, key, at: (size) => [key, size[key]] });
   return [
-    ...sheet.pigments.map(({ slug, name }, i): Line => ({ name: text.pigment(name), key: `pigments.${i}`, at: ({ pigments }) => pair(`pigments.${slug}.massG`, pigments[i]?.massG) })),
-    whole(text.oil(sheet.vehicle?.name ?? ""), "oilG"), whole(text.atFirst, "oilAtFirstG"), whole(text.heldBack, "oilHeldBackG"),
-    ...sheet.additions.map(({ slug, name }, i): Line => ({ name: text.addition(name), key: `additions.${i}`, at: ({ additions }) => pair(`additions.${slug}.massG`, additions[i]?.massG) })),
-    whole(text.paintMl, "paintMl"), whole(text.loss, "lossMl"), whole(text.yield, "yieldMl"),
-    ...tubes.map(({ slug, ml }, i): Line => ({ name: text.tubes(decimalText(ml, 0)), key: "tubes", at: (size) => pair(`tubes.${slug}.count`, size.tubes[i]?.count) })),
-    ...(currency === undefined ? [] : [{ name: text.cost(currency), key: "cost", at: ({ cost }: BatchSize) => pair("cost", cost) }]),
+    ...sheet.pigments.map(({ slug, name }, i): Line => ({
+      name: text.pigment(name),
+      key: `pigments.${i}`,
+      at: ({ pigments }) => pair(`pigments.${slug}.massG`, pigments[i]?.massG),
+    })),
+    whole(text.oil(sheet.vehicle?.name ?? ""), "oilG"),
+    whole(text.atFirst, "oilAtFirstG"),
+    whole(text.heldBack, "oilHeldBackG"),
+    ...sheet.additions.map(({ slug, name }, i): Line => ({
+      name: text.addition(name),
+      key: `additions.${i}`,
+      at: ({ additions }) => pair(`additions.${slug}.massG`, additions[i]?.massG),
+    })),
+    whole(text.paintMl, "paintMl"),
+    whole(text.loss, "lossMl"),
+    whole(text.yield, "yieldMl"),
+    ...tubes.map(({ slug, ml }, i): Line => ({
+      name: text.tubes(decimalText(ml, 0)),
+      key: "tubes",
+      at: (size) => pair(`tubes.${slug}.count`, size.tubes[i]?.count),
+    })),
+    ...(currency === undefined
+      ? []
+      : [
+          {
+            name: text.cost(currency),
+            key: "cost",
+            at: ({ cost }: BatchSize) => pair("cost", cost),
+          },
+        ]),
   ];
 }
 
@@ -56,32 +97,56 @@ function batchTable(batch: BatchSection, page: SheetPage): TableView {
   const text = words.pages.paint.batch;
   const [first] = batch.sizes;
   return {
-    caption: text.caption, compact: true,
-    columns: [{ head: text.columns.what }, ...batch.sizes.map(({ pigmentG }) => ({ head: text.columns.size(pigmentG), numeric: true }))],
-    rows: lines(page, first?.tubes ?? [], first?.cost === undefined ? undefined : context.records.workshop.currency).map(({ name, at }): CellView[] => [
+    caption: text.caption,
+    compact: true,
+    columns: [
+      { head: text.columns.what },
+      ...batch.sizes.map(({ pigmentG }) => ({ head: text.columns.size(pigmentG), numeric: true })),
+    ],
+    rows: lines(
+      page,
+      first?.tubes ?? [],
+      first?.cost === undefined ? undefined : context.records.workshop.currency,
+    ).map(({ name, at }): CellView[] => [
       { text: name },
       ...batch.sizes.map((size, i): CellView => {
         const found = at(size);
         if (found === undefined || !isKnown(found[1])) return { text: "\u2013" };
         const { row } = worded.leaf(`batch.sizes.${size.slug}.${found[0]}`);
-        return { text: valueText(row, found[1], words), ...(i === batch.sizes.length - 1 ? { standing: standingView(found[1], words) } : {}) };
+        return {
+          text: valueText(row, found[1], words),
+          ...(i === batch.sizes.length - 1 ? { standing: standingView(found[1], words) } : {}),
+        };
       }),
     ]),
   };
 }
 
 function reckoner(batch: BatchSection, page: SheetPage): BatchReckonerView {
-  const { words, context, worded: { sheet } } = page;
+  const {
+    words,
+    context,
+    worded: { sheet },
+  } = page;
   const { any: text, rows } = words.pages.paint.batch;
   const tube = batch.sizes[0]?.tubes[0];
-  const currency = batch.sizes[0]?.cost === undefined ? undefined : context.records.workshop.currency;
+  const currency =
+    batch.sizes[0]?.cost === undefined ? undefined : context.records.workshop.currency;
   return {
-    heading: text.heading, amount: text.amount, by: text.by, tube: text.tube, caption: text.caption, fault: text.fault,
+    heading: text.heading,
+    amount: text.amount,
+    by: text.by,
+    tube: text.tube,
+    caption: text.caption,
+    fault: text.fault,
     recipe: JSON.stringify({ recipe: spannedRecipe(batch, sheet), about: words.about }),
     sizes: Object.entries(text.sizes).map(([value, name]) => ({ value, text: name })),
     tubeMl: String(tube?.ml ?? CUSTOMARY_TUBE_ML),
     columns: [text.figure, text.value],
-    rows: lines(page, [{ slug: "", ml: 0 }], currency).map(({ name, key }) => ({ name: key === "tubes" ? rows.tubesAny : name, figure: key })),
+    rows: lines(page, [{ slug: "", ml: 0 }], currency).map(({ name, key }) => ({
+      name: key === "tubes" ? rows.tubesAny : name,
+      figure: key,
+    })),
   };
 }
 
@@ -89,24 +154,46 @@ function reckoner(batch: BatchSection, page: SheetPage): BatchReckonerView {
 const CUSTOMARY_TUBE_ML = 40;
 
 /** The recipe as the browser's script takes it: the same figures that the sheet's own table rests on. */
-export function spannedRecipe({ holdBack, loss }: BatchSection, { pigments, vehicle, additions, oil }: Sheet): SpannedRecipe {
-  const price = ({ pricePerKg }: { readonly pricePerKg?: Figure<number> }) => (pricePerKg === undefined || !isKnown(pricePerKg) ? {} : { pricePerKg: pricePerKg.value });
+export function spannedRecipe(
+  { holdBack, loss }: BatchSection,
+  { pigments, vehicle, additions, oil }: Sheet,
+): SpannedRecipe {
+  const price = ({ pricePerKg }: { readonly pricePerKg?: Figure<number> }) =>
+    pricePerKg === undefined || !isKnown(pricePerKg) ? {} : { pricePerKg: pricePerKg.value };
   return {
-    pigments: pigments.map((part) => ({ massFraction: midpoint(valueOf(part.massFraction)), ...price(part) })),
+    pigments: pigments.map((part) => ({
+      massFraction: midpoint(valueOf(part.massFraction)),
+      ...price(part),
+    })),
     pigmentDensityGPerCm3: valueOf(oil.pigmentDensityGPerCm3),
     oilIndexGPer100g: valueOf(oil.oilIndexGPer100g),
-    oil: { densityGPerCm3: vehicle === undefined ? NaN : valueOf(vehicle.densityGPerCm3), ...(vehicle === undefined ? {} : price(vehicle)) },
-    additions: additions.map((one) => ({ percent: midpoint(valueOf(one.percentOfOil)), densityGPerCm3: valueOf(one.densityGPerCm3), ...price(one) })),
-    holdBack: ends(valueOf(holdBack)), loss: ends(valueOf(loss)),
+    oil: {
+      densityGPerCm3: vehicle === undefined ? NaN : valueOf(vehicle.densityGPerCm3),
+      ...(vehicle === undefined ? {} : price(vehicle)),
+    },
+    additions: additions.map((one) => ({
+      percent: midpoint(valueOf(one.percentOfOil)),
+      densityGPerCm3: valueOf(one.densityGPerCm3),
+      ...price(one),
+    })),
+    holdBack: ends(valueOf(holdBack)),
+    loss: ends(valueOf(loss)),
   };
 }
 
 /** @throws RangeError where a batch was made of a figure that is not known. */
 function valueOf<V extends number | readonly [number, number]>(figure: Figure<V>): V {
-  if (!isKnown(figure)) throw new RangeError(`Unexpected absence of a batch's figure, expected \`${figure.wanting.join(", ")}\``);
+  if (!isKnown(figure))
+    throw new RangeError(
+      `Unexpected absence of a batch's figure, expected \`${figure.wanting.join(", ")}\``,
+    );
   return figure.value;
 }
 
 function nameOf(slug: string, { pigments, vehicle, additions }: Sheet): string {
-  return [...pigments, ...(vehicle === undefined ? [] : [vehicle]), ...additions].find((one) => one.slug === slug)?.name ?? slug;
+  return (
+    [...pigments, ...(vehicle === undefined ? [] : [vehicle]), ...additions].find(
+      (one) => one.slug === slug,
+    )?.name ?? slug
+  );
 }

@@ -8,41 +8,67 @@ import { ownColour } from "./own-colour.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** Ends of the b* axis: one of two, so that what was read and what theory says are drawn alike. */
-export const BLUENESS_DOMAINS = [[-15, 10], [-30, 25], [-60, 60]] as const;
+export const BLUENESS_DOMAINS = [
+  [-15, 10],
+  [-30, 25],
+  [-60, 60],
+] as const;
 
 /** The least of the domains that holds every value. @throws RangeError when none does. */
 export function bluenessDomain(values: readonly number[]): readonly [number, number] {
-  const domain = BLUENESS_DOMAINS.find(([low, high]) => values.every((value) => value >= low && value <= high));
-  if (domain === undefined) throw new RangeError(`Unexpected b* \`${Math.min(...values)} to ${Math.max(...values)}\`, expected \`within -60 to 60\``);
+  const domain = BLUENESS_DOMAINS.find(([low, high]) =>
+    values.every((value) => value >= low && value <= high),
+  );
+  if (domain === undefined)
+    throw new RangeError(
+      `Unexpected b* \`${Math.min(...values)} to ${Math.max(...values)}\`, expected \`within -60 to 60\``,
+    );
   return domain;
 }
 
 /** Blacks with tints at a lightness, in the order of the range. */
 function blacksAt(level: EqualLightness, { sheets }: PageContext): Sheet[] {
-  return sheets.map(({ sheet }) => sheet).filter(({ family, tints }) => family === "black" && tints.some((tint) => greyAt(tint, level) !== undefined));
+  return sheets
+    .map(({ sheet }) => sheet)
+    .filter(
+      ({ family, tints }) =>
+        family === "black" && tints.some((tint) => greyAt(tint, level) !== undefined),
+    );
 }
 
 /** Whites that a black reaches the lightness in, in the order that the records let blacks down in them. */
-function whitesOf(blacks: readonly Sheet[], level: EqualLightness): { readonly slug: string; readonly name: string }[] {
-  const tints = blacks.toSorted((one, other) => other.tints.length - one.tints.length).flatMap((black) => black.tints.filter((tint) => greyAt(tint, level) !== undefined));
+function whitesOf(
+  blacks: readonly Sheet[],
+  level: EqualLightness,
+): { readonly slug: string; readonly name: string }[] {
+  const tints = blacks
+    .toSorted((one, other) => other.tints.length - one.tints.length)
+    .flatMap((black) => black.tints.filter((tint) => greyAt(tint, level) !== undefined));
   return [...new Map(tints.map(({ white }) => [white.slug, white])).values()];
 }
 
 /** a* and b* of every black in every white at one lightness; undefined where none was let down. */
-export function blacksInWhitesTable(level: EqualLightness, context: PageContext, { root }: PagePlace): TableView | undefined {
+export function blacksInWhitesTable(
+  level: EqualLightness,
+  context: PageContext,
+  { root }: PagePlace,
+): TableView | undefined {
   const text = context.words.pages.blacks.table;
   const blacks = blacksAt(level, context);
   if (blacks.length === 0) return undefined;
   const whites = whitesOf(blacks, level);
   return {
-    caption: text.caption(level), note: text.note, compact: true,
+    caption: text.caption(level),
+    note: text.note,
+    compact: true,
     columns: [{ head: text.colour }, ...whites.map(({ name }) => ({ head: name, numeric: true }))],
     rows: blacks.map(({ slug, name, tints }): CellView[] => [
       { text: name, href: `${root}colours/${slug}/` },
       ...whites.map((white): CellView => {
         const tint = tints.find((one) => one.white.slug === white.slug);
         const at = tint === undefined ? undefined : greyAt(tint, level);
-        const axis = (value: number): string => decimalText(value, placesWithin(at?.uncertainty, 1));
+        const axis = (value: number): string =>
+          decimalText(value, placesWithin(at?.uncertainty, 1));
         return { text: at === undefined ? "\u2013" : text.cell(axis(at.a), axis(at.b)) };
       }),
     ]),
@@ -50,7 +76,11 @@ export function blacksInWhitesTable(level: EqualLightness, context: PageContext,
 }
 
 /** b* of every black in every white at one lightness, with its uncertainty, a lane a white. */
-export function blacksInWhitesPicture(level: EqualLightness, context: PageContext, idPrefix: string): PictureView | undefined {
+export function blacksInWhitesPicture(
+  level: EqualLightness,
+  context: PageContext,
+  idPrefix: string,
+): PictureView | undefined {
   const text = context.words.pages.blacks.picture;
   const blacks = blacksAt(level, context);
   if (blacks.length === 0) return undefined;
@@ -60,24 +90,68 @@ export function blacksInWhitesPicture(level: EqualLightness, context: PageContex
     lanes: whites.flatMap((white) => {
       const tint = tints.find((one) => one.white.slug === white.slug);
       const at = tint === undefined ? undefined : greyAt(tint, level);
-      return at === undefined ? [] : [{ kind: "point" as const, label: text.short(inSentence(white.name)), b: at.b, uncertainty: at.uncertainty, colour: ownColour(tint?.atL[level]) }];
+      return at === undefined
+        ? []
+        : [
+            {
+              kind: "point" as const,
+              label: text.short(inSentence(white.name)),
+              b: at.b,
+              uncertainty: at.uncertainty,
+              colour: ownColour(tint?.atL[level]),
+            },
+          ];
     }),
   }));
-  const domain = bluenessDomain(rows.flatMap(({ lanes }) => lanes.map((lane) => (lane.kind === "point" ? lane.b : lane.middle))));
-  const spoken = rows.map(({ label, lanes }) => text.row(label, lanes.map((lane) => text.lane(lane.label, decimalText(lane.kind === "point" ? lane.b : lane.middle, 1)))));
+  const domain = bluenessDomain(
+    rows.flatMap(({ lanes }) =>
+      lanes.map((lane) => (lane.kind === "point" ? lane.b : lane.middle)),
+    ),
+  );
+  const spoken = rows.map(({ label, lanes }) =>
+    text.row(
+      label,
+      lanes.map((lane) =>
+        text.lane(lane.label, decimalText(lane.kind === "point" ? lane.b : lane.middle, 1)),
+      ),
+    ),
+  );
   const title = text.title(level);
-  return { svg: asMarkup(bluenessRows({ idPrefix, title, description: text.description(spoken), axisLabel: text.axis, ends: text.ends, domain, rows })), caption: title };
+  return {
+    svg: asMarkup(
+      bluenessRows({
+        idPrefix,
+        title,
+        description: text.description(spoken),
+        axisLabel: text.axis,
+        ends: text.ends,
+        domain,
+        rows,
+      }),
+    ),
+    caption: title,
+  };
 }
 
 /** White pigments in the order that the pictures of blacks have their paints in; those that no black is let down in come last. */
 export function whitesInOrder(context: PageContext): string[] {
-  const paints = whitesOf(blacksAt("50", context), "50").flatMap(({ slug }) => context.records.colours.get(slug)?.record.pigments[0]?.pigment ?? slug);
-  return [...new Set([...paints, ...[...context.records.pigments.values()].filter(({ record }) => record.family === "white").map(({ slug }) => slug)])];
+  const paints = whitesOf(blacksAt("50", context), "50").flatMap(
+    ({ slug }) => context.records.colours.get(slug)?.record.pigments[0]?.pigment ?? slug,
+  );
+  return [
+    ...new Set([
+      ...paints,
+      ...[...context.records.pigments.values()]
+        .filter(({ record }) => record.family === "white")
+        .map(({ slug }) => slug),
+    ]),
+  ];
 }
 
 /** Name of the paint of one white pigment alone, as it stands in a sentence; the pigment's where there is none. */
 export function whiteName(pigment: string, { records }: Pick<PageContext, "records">): string {
-  const paint = [...records.colours.values()].find(({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === pigment);
+  const paint = [...records.colours.values()].find(
+    ({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === pigment,
+  );
   return inSentence(paint?.record.name ?? records.pigments.get(pigment)?.record.name ?? pigment);
 }
-

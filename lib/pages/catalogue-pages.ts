@@ -2,7 +2,14 @@ import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/range.ts";
 import { figureText } from "../present/figure-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
-import { asMarkup, type CatalogueGridView, type CatalogueTableView, type CellView, type LinkView, type TableView } from "../present/views.ts";
+import {
+  asMarkup,
+  type CatalogueGridView,
+  type CatalogueTableView,
+  type CellView,
+  type LinkView,
+  type TableView,
+} from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { FAMILIES } from "../present/words/en/trade.ts";
@@ -18,7 +25,15 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** The printed orders of the catalogue, each a page of its own. */
-export const ORDERS = ["family", "value", "hue", "drying", "permanence", "oil", "strength"] as const;
+export const ORDERS = [
+  "family",
+  "value",
+  "hue",
+  "drying",
+  "permanence",
+  "oil",
+  "strength",
+] as const;
 export type Order = (typeof ORDERS)[number];
 
 export function orderPath(order: Order | "grid"): string {
@@ -27,9 +42,18 @@ export function orderPath(order: Order | "grid"): string {
 
 /** The catalogue's orders, and the page of near-neutrals where the range has any. */
 export function orderLinks({ words, sheets }: PageContext, { root, path }: PagePlace): LinkView[] {
-  const orders = (["grid", ...ORDERS] as const).map((order) => ({ text: words.pages.catalogue.orders[order], to: orderPath(order) }));
-  const whites = sheets.some(({ sheet }) => isNearNeutral(sheet)) ? [{ text: words.pages.catalogue.orders.whites, to: WHITES_PATH }] : [];
-  return [...orders, ...whites].map(({ text, to }) => ({ text, href: `${root}${to.replace("index.html", "")}`, ...(to === path ? { current: true } : {}) }));
+  const orders = (["grid", ...ORDERS] as const).map((order) => ({
+    text: words.pages.catalogue.orders[order],
+    to: orderPath(order),
+  }));
+  const whites = sheets.some(({ sheet }) => isNearNeutral(sheet))
+    ? [{ text: words.pages.catalogue.orders.whites, to: WHITES_PATH }]
+    : [];
+  return [...orders, ...whites].map(({ text, to }) => ({
+    text,
+    href: `${root}${to.replace("index.html", "")}`,
+    ...(to === path ? { current: true } : {}),
+  }));
 }
 
 /** All near-neutrals, white by white. */
@@ -38,14 +62,29 @@ export const WHITES_PATH = "colours/in-the-whites/index.html";
 export function catalogueGrid(context: PageContext, place: PagePlace): CatalogueGridView {
   const text = context.words.pages.catalogue;
   return {
-    kind: "catalogue-grid", ...pageHead(context, place, text.heading, text.gridLead), lead: [text.gridLead], compare: { text: context.words.pages.compare.fromCatalogue, href: `${place.root}compare/` }, orders: orderLinks(context, place),
+    kind: "catalogue-grid",
+    ...pageHead(context, place, text.heading, text.gridLead),
+    lead: [text.gridLead],
+    compare: { text: context.words.pages.compare.fromCatalogue, href: `${place.root}compare/` },
+    orders: orderLinks(context, place),
     families: byFamily(context.sheets).map(([family, sheets]) => ({
-      id: family, heading: FAMILIES[family], count: text.count(sheets.length), colours: sheets.map((worded) => colourCard(worded, context, place)),
+      id: family,
+      heading: FAMILIES[family],
+      count: text.count(sheets.length),
+      colours: sheets.map((worded) => colourCard(worded, context, place)),
     })),
     downloads: [
-      { text: "catalogue.csv", href: `${place.root}catalogue.csv`, note: context.words.pages.downloads.csv },
+      {
+        text: "catalogue.csv",
+        href: `${place.root}catalogue.csv`,
+        note: context.words.pages.downloads.csv,
+      },
       { text: "cards", href: `${place.root}cards/`, note: context.words.pages.cards.page.link },
-      { text: "catalogue.json", href: `${place.root}catalogue.json`, note: context.words.pages.downloads.json },
+      {
+        text: "catalogue.json",
+        href: `${place.root}catalogue.json`,
+        note: context.words.pages.downloads.json,
+      },
     ],
   };
 }
@@ -53,50 +92,125 @@ export function catalogueGrid(context: PageContext, place: PagePlace): Catalogue
 type FamilyKey = keyof typeof FAMILIES;
 
 /** In the order of the family list, and in each by name. */
-export function byFamily(sheets: readonly WordedSheet[]): (readonly [FamilyKey, readonly WordedSheet[]])[] {
+export function byFamily(
+  sheets: readonly WordedSheet[],
+): (readonly [FamilyKey, readonly WordedSheet[]])[] {
   const named = sheets.toSorted((one, other) => (one.sheet.name < other.sheet.name ? -1 : 1));
   return (Object.keys(FAMILIES) as FamilyKey[])
-    .map((family) => [family, named.filter(({ sheet }) => (sheet.family ?? "other") === family)] as const)
+    .map(
+      (family) =>
+        [family, named.filter(({ sheet }) => (sheet.family ?? "other") === family)] as const,
+    )
     .filter(([, members]) => members.length > 0);
 }
 
-export function catalogueTable(order: Order, context: PageContext, place: PagePlace): CatalogueTableView {
+export function catalogueTable(
+  order: Order,
+  context: PageContext,
+  place: PagePlace,
+): CatalogueTableView {
   const text = context.words.pages.catalogue;
   const heading = `${text.heading}, ${text.orders[order].replace(/^./, (letter) => letter.toLowerCase()).replace("table ", "")}`;
   return {
-    kind: "catalogue-table", ...pageHead(context, place, heading, text.leads[order]), lead: [text.leads[order]], orders: orderLinks(context, place),
+    kind: "catalogue-table",
+    ...pageHead(context, place, heading, text.leads[order]),
+    lead: [text.leads[order]],
+    orders: orderLinks(context, place),
     pictures: orderPictures(order, context, place),
-    groups: order === "oil" ? oilGroups(context, place) : order === "strength" ? strengthGroups(context, place) : grouped(order, context).map(({ id, heading: group, sheets }) => ({ id, heading: group, table: table(group, sheets, context, place) })),
+    groups:
+      order === "oil"
+        ? oilGroups(context, place)
+        : order === "strength"
+          ? strengthGroups(context, place)
+          : grouped(order, context).map(({ id, heading: group, sheets }) => ({
+              id,
+              heading: group,
+              table: table(group, sheets, context, place),
+            })),
     downloads: [],
   };
 }
 
-interface Group { readonly id: string; readonly heading: string; readonly sheets: readonly WordedSheet[] }
+interface Group {
+  readonly id: string;
+  readonly heading: string;
+  readonly sheets: readonly WordedSheet[];
+}
 
-function grouped(order: Exclude<Order, "oil" | "strength">, { sheets, words }: PageContext): Group[] {
+function grouped(
+  order: Exclude<Order, "oil" | "strength">,
+  { sheets, words }: PageContext,
+): Group[] {
   const text = words.pages.catalogue;
   switch (order) {
-    case "family": return byFamily(sheets).map(([family, members]) => ({ id: family, heading: FAMILIES[family], sheets: members }));
-    case "value": return groupBy(sheets, ({ notations }) => number(notations.masstone?.munsell?.value), (value) => text.value(Math.floor(value)), text.groups.notStated);
-    case "hue": return groupBy(sheets, hueNumber, (hue) => (hue < 0 ? text.groups.neutral : HUE_FAMILIES[Math.min(9, Math.ceil(hue / 10) - 1)] ?? ""), text.groups.notStated);
-    case "drying": return groupBy(sheets, ({ drying }) => number(drying.touchDryDays), (_, sheet) => word(sheet.drying.class, words.terms), text.groups.notStated);
-    case "permanence": return groupBy(sheets, permanenceRank, (_, sheet) => permanenceWord(sheet, words), text.groups.notStated);
+    case "family":
+      return byFamily(sheets).map(([family, members]) => ({
+        id: family,
+        heading: FAMILIES[family],
+        sheets: members,
+      }));
+    case "value":
+      return groupBy(
+        sheets,
+        ({ notations }) => number(notations.masstone?.munsell?.value),
+        (value) => text.value(Math.floor(value)),
+        text.groups.notStated,
+      );
+    case "hue":
+      return groupBy(
+        sheets,
+        hueNumber,
+        (hue) =>
+          hue < 0
+            ? text.groups.neutral
+            : (HUE_FAMILIES[Math.min(9, Math.ceil(hue / 10) - 1)] ?? ""),
+        text.groups.notStated,
+      );
+    case "drying":
+      return groupBy(
+        sheets,
+        ({ drying }) => number(drying.touchDryDays),
+        (_, sheet) => word(sheet.drying.class, words.terms),
+        text.groups.notStated,
+      );
+    case "permanence":
+      return groupBy(
+        sheets,
+        permanenceRank,
+        (_, sheet) => permanenceWord(sheet, words),
+        text.groups.notStated,
+      );
   }
 }
 
 /** Sheets in order of a number, cut where the heading changes; those without one last. */
-function groupBy(sheets: readonly WordedSheet[], key: (sheet: Sheet) => number | undefined, headingOf: (value: number, sheet: Sheet) => string, without: string): Group[] {
+function groupBy(
+  sheets: readonly WordedSheet[],
+  key: (sheet: Sheet) => number | undefined,
+  headingOf: (value: number, sheet: Sheet) => string,
+  without: string,
+): Group[] {
   const keyed = sheets.map((worded) => ({ worded, value: key(worded.sheet) }));
-  const known = keyed.filter((entry): entry is { worded: WordedSheet; value: number } => entry.value !== undefined)
-    .sort((one, other) => one.value - other.value || (one.worded.sheet.name < other.worded.sheet.name ? -1 : 1));
+  const known = keyed
+    .filter((entry): entry is { worded: WordedSheet; value: number } => entry.value !== undefined)
+    .sort(
+      (one, other) =>
+        one.value - other.value || (one.worded.sheet.name < other.worded.sheet.name ? -1 : 1),
+    );
   const groups = new Map<string, WordedSheet[]>();
   for (const { worded, value } of known) {
     const heading = headingOf(value, worded.sheet);
     groups.set(heading, [...(groups.get(heading) ?? []), worded]);
   }
   const unknown = keyed.filter(({ value }) => value === undefined).map(({ worded }) => worded);
-  const all = [...groups].map(([heading, members], i) => ({ id: `group-${i + 1}`, heading, sheets: members }));
-  return unknown.length === 0 ? all : [...all, { id: "not-stated", heading: without, sheets: unknown }];
+  const all = [...groups].map(([heading, members], i) => ({
+    id: `group-${i + 1}`,
+    heading,
+    sheets: members,
+  }));
+  return unknown.length === 0
+    ? all
+    : [...all, { id: "not-stated", heading: without, sheets: unknown }];
 }
 
 /** Latest end of an estimate: what a painter has to count on. */
@@ -104,7 +218,18 @@ function number(figure: Figure<Quantity> | Figure<number> | undefined): number |
   return figure !== undefined && isKnown<Quantity>(figure) ? ends(figure.value)[1] : undefined;
 }
 
-const HUE_FAMILIES = ["Reds (R)", "Yellow-reds (YR)", "Yellows (Y)", "Green-yellows (GY)", "Greens (G)", "Blue-greens (BG)", "Blues (B)", "Purple-blues (PB)", "Purples (P)", "Red-purples (RP)"];
+const HUE_FAMILIES = [
+  "Reds (R)",
+  "Yellow-reds (YR)",
+  "Yellows (Y)",
+  "Green-yellows (GY)",
+  "Greens (G)",
+  "Blue-greens (BG)",
+  "Blues (B)",
+  "Purple-blues (PB)",
+  "Purples (P)",
+  "Red-purples (RP)",
+];
 
 /** Hundred-step hue; -1 for a neutral, and for one so near it that its hue is what it gives least. */
 function hueNumber(sheet: Sheet): number | undefined {
@@ -118,14 +243,29 @@ const CATEGORIES = ["I", "II", "III", "IV", "V"];
 const EXPECTATIONS = ["excellent", "very good", "fair", "poor", "fugitive"];
 
 function permanenceRank({ permanence }: Sheet): number | undefined {
-  if (isKnown(permanence.category)) return CATEGORIES.indexOf(permanence.category.value) + (permanence.basis === "own exposure" ? 0.25 : 0);
-  return isKnown(permanence.expectation) ? EXPECTATIONS.indexOf(permanence.expectation.value) + 0.5 : undefined;
+  if (isKnown(permanence.category))
+    return (
+      CATEGORIES.indexOf(permanence.category.value) +
+      (permanence.basis === "own exposure" ? 0.25 : 0)
+    );
+  return isKnown(permanence.expectation)
+    ? EXPECTATIONS.indexOf(permanence.expectation.value) + 0.5
+    : undefined;
 }
 
-function permanenceWord({ permanence }: Sheet, { pages: { sheet: text, paint } }: PageContext["words"]): string {
-  if (isKnown(permanence.category) && permanence.basis === "own exposure") return paint.permanence.order(permanence.category.value);
-  if (isKnown(permanence.category)) return text.factDetail.category(permanence.category.value).replace(/^./, (letter) => letter.toUpperCase());
-  const expected = isKnown(permanence.expectation) ? (text.expectation[permanence.expectation.value] ?? permanence.expectation.value) : "";
+function permanenceWord(
+  { permanence }: Sheet,
+  { pages: { sheet: text, paint } }: PageContext["words"],
+): string {
+  if (isKnown(permanence.category) && permanence.basis === "own exposure")
+    return paint.permanence.order(permanence.category.value);
+  if (isKnown(permanence.category))
+    return text.factDetail
+      .category(permanence.category.value)
+      .replace(/^./, (letter) => letter.toUpperCase());
+  const expected = isKnown(permanence.expectation)
+    ? (text.expectation[permanence.expectation.value] ?? permanence.expectation.value)
+    : "";
   return expected.replace(/^./, (letter) => letter.toUpperCase());
 }
 
@@ -134,19 +274,47 @@ function word(figure: Figure<string>, terms: Readonly<Record<string, string>>): 
   return value.replace(/^./, (letter) => letter.toUpperCase());
 }
 
-function table(heading: string, sheets: readonly WordedSheet[], { words }: PageContext, { root }: PagePlace): TableView {
+function table(
+  heading: string,
+  sheets: readonly WordedSheet[],
+  { words }: PageContext,
+  { root }: PagePlace,
+): TableView {
   const { columns, caption } = words.pages.catalogue;
   return {
     caption: caption(heading),
-    columns: [{ head: columns.colour }, { head: columns.pigments }, { head: columns.munsell }, { head: columns.lightfastness }, { head: columns.opacity }, { head: columns.drying }, { head: columns.oil, unit: "g/100 g", numeric: true }],
+    columns: [
+      { head: columns.colour },
+      { head: columns.pigments },
+      { head: columns.munsell },
+      { head: columns.lightfastness },
+      { head: columns.opacity },
+      { head: columns.drying },
+      { head: columns.oil, unit: "g/100 g", numeric: true },
+    ],
     rows: sheets.map((worded): CellView[] => {
       const { sheet } = worded;
       const colour = ownColour(sheet.notations.masstone);
       return [
-        { text: sheet.name, href: `${root}colours/${sheet.slug}/`, ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }) },
-        { text: sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join(", ") },
+        {
+          text: sheet.name,
+          href: `${root}colours/${sheet.slug}/`,
+          ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
+        },
+        {
+          text: sheet.pigments
+            .map(({ colourIndexName, name }) => colourIndexName ?? name)
+            .join(", "),
+        },
         cell(worded, "notations.masstone.munsell.text", words, false),
-        isKnown(sheet.permanence.category) ? { ...cell(worded, "permanence.category", words), ...(sheet.permanence.basis === "own exposure" ? { note: words.pages.paint.permanence.cell } : {}) } : cell(worded, "permanence.expectation", words),
+        isKnown(sheet.permanence.category)
+          ? {
+              ...cell(worded, "permanence.category", words),
+              ...(sheet.permanence.basis === "own exposure"
+                ? { note: words.pages.paint.permanence.cell }
+                : {}),
+            }
+          : cell(worded, "permanence.expectation", words),
         cell(worded, "optics.opacityClass", words),
         cell(worded, "drying.class", words),
         cell(worded, "oil.oilIndexGPer100g", words),
@@ -155,7 +323,12 @@ function table(heading: string, sheets: readonly WordedSheet[], { words }: PageC
   };
 }
 
-function cell(worded: WordedSheet, path: string, words: PageContext["words"], withStanding = true): CellView {
+function cell(
+  worded: WordedSheet,
+  path: string,
+  words: PageContext["words"],
+  withStanding = true,
+): CellView {
   if (!worded.has(path)) return { text: "\u2013", reason: words.pages.catalogue.notRead };
   const { row, figure } = worded.leaf(path);
   if (!isKnown(figure)) return { text: "\u2013", reason: standingWord("not stated", words).word };

@@ -7,11 +7,20 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 import { ownColour, tellingTint } from "./own-colour.ts";
 
 /** One colour in a grid: its swatch, its pigments and its Munsell notation. */
-export function colourCard({ sheet }: WordedSheet, { words }: PageContext, { root }: PagePlace): ColourCardView {
+export function colourCard(
+  { sheet }: WordedSheet,
+  { words }: PageContext,
+  { root }: PagePlace,
+): ColourCardView {
   const swatch = swatchOf(sheet);
   const munsell = sheet.notations.masstone?.munsell?.text;
   const { signalWord, unknown } = sheet.cautions;
-  const warning = signalWord !== null ? words.signalWords[signalWord] : unknown.length > 0 ? words.pages.handling.unknownInShort : undefined;
+  const warning =
+    signalWord !== null
+      ? words.signalWords[signalWord]
+      : unknown.length > 0
+        ? words.pages.handling.unknownInShort
+        : undefined;
   return {
     name: sheet.name,
     href: `${root}colours/${sheet.slug}/`,

@@ -1,31 +1,58 @@
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import type { CellView, EvidenceSectionView, SourceEntryView, TableView } from "../present/views.ts";
+import type {
+  CellView,
+  EvidenceSectionView,
+  SourceEntryView,
+  TableView,
+} from "../present/views.ts";
 import { leaves } from "../sheet/walk.ts";
 import { coefficientPictures, fitLists } from "./fit-part.ts";
 import { sourceEntry } from "./source-entry.ts";
 import { emptySection, type SheetPage } from "./sheet-parts.ts";
 
 /** Ladders, batches, fills and what moves the days have their own tables, with standing beside each; sheet.json lists them all. */
-const IN_ITS_TABLE = /^(?:tints\..*\.steps|mixture\.whites\..*\.(?:steps|losses|fresh)|optics\.gloss\.depths|batch\.sizes|fill\.fillings|drying\..*contributions)\./;
+const IN_ITS_TABLE =
+  /^(?:tints\..*\.steps|mixture\.whites\..*\.(?:steps|losses|fresh)|optics\.gloss\.depths|batch\.sizes|fill\.fillings|drying\..*contributions)\./;
 
 /** Every figure's working, what is not stated, and the sources. */
 export function evidenceSection(page: SheetPage): EvidenceSectionView {
-  const { worded: { sheet }, words } = page;
+  const {
+    worded: { sheet },
+    words,
+  } = page;
   const text = words.pages.evidence;
   const shown = leaves(sheet).filter(({ path }) => !IN_ITS_TABLE.test(path));
   const missing = shown.filter(({ figure }) => !isKnown(figure));
   return {
     ...emptySection("evidence", words.pages.sections.evidence),
-    summary: [text.summary], pictures: coefficientPictures(page), lists: fitLists(page),
+    summary: [text.summary],
+    pictures: coefficientPictures(page),
+    lists: fitLists(page),
     tables: [
       {
         caption: text.caption,
-        columns: [text.columns.figure, text.columns.value, text.columns.standing, text.columns.method, text.columns.inputs].map((head) => ({ head })),
-        rows: shown.flatMap(({ path, row, figure }): CellView[][] => (isKnown(figure) ? [[
-          { text: path }, { text: figureText(row, figure, words) }, { text: "", standing: standingView(figure, words) }, { text: figure.method }, { text: inputsText(figure.inputs) },
-        ]] : [])),
+        columns: [
+          text.columns.figure,
+          text.columns.value,
+          text.columns.standing,
+          text.columns.method,
+          text.columns.inputs,
+        ].map((head) => ({ head })),
+        rows: shown.flatMap(({ path, row, figure }): CellView[][] =>
+          isKnown(figure)
+            ? [
+                [
+                  { text: path },
+                  { text: figureText(row, figure, words) },
+                  { text: "", standing: standingView(figure, words) },
+                  { text: figure.method },
+                  { text: inputsText(figure.inputs) },
+                ],
+              ]
+            : [],
+        ),
       },
       ...(missing.length === 0 ? [] : [missingTable(missing, text)]),
     ],
@@ -34,11 +61,18 @@ export function evidenceSection(page: SheetPage): EvidenceSectionView {
   };
 }
 
-function missingTable(missing: ReturnType<typeof leaves>, text: SheetPage["words"]["pages"]["evidence"]): TableView {
+function missingTable(
+  missing: ReturnType<typeof leaves>,
+  text: SheetPage["words"]["pages"]["evidence"],
+): TableView {
   return {
     caption: text.notStatedCaption,
     columns: [{ head: text.columns.figure }, { head: text.reason }, { head: text.wanting }],
-    rows: missing.flatMap(({ path, figure }) => (isKnown(figure) ? [] : [[{ text: path }, { text: figure.reason }, { text: figure.wanting.join(", ") }]])),
+    rows: missing.flatMap(({ path, figure }) =>
+      isKnown(figure)
+        ? []
+        : [[{ text: path }, { text: figure.reason }, { text: figure.wanting.join(", ") }]],
+    ),
   };
 }
 
@@ -49,7 +83,13 @@ function inputsText(inputs: readonly string[]): string {
 }
 
 function sourcesOf({ worded, context, words }: SheetPage): SourceEntryView[] {
-  const keys = [...new Set(worded.plain.evidence.map(({ source }) => source).filter((source) => typeof source === "string"))].sort();
+  const keys = [
+    ...new Set(
+      worded.plain.evidence
+        .map(({ source }) => source)
+        .filter((source) => typeof source === "string"),
+    ),
+  ].sort();
   return keys.flatMap((key) => {
     const source = context.records.sources.get(key);
     return source === undefined ? [] : [sourceEntry(key, source, words, [])];

@@ -7,26 +7,73 @@ import { emptySection, type SheetPage } from "./sheet-parts.ts";
 import { studioView } from "./studio-view.ts";
 
 /** Handling in full: label elements first, then what the studio meets before it is paint, the studio by operation, and where it may be sold. */
-export function handlingSection({ worded: { sheet: { cautions } }, words, context, place }: SheetPage): HandlingSectionView {
+export function handlingSection({
+  worded: {
+    sheet: { cautions },
+  },
+  words,
+  context,
+  place,
+}: SheetPage): HandlingSectionView {
   const text = words.pages.handling;
   const isStated = cautions.basis === "stated by the maker";
   return {
     ...emptySection("handling", words.pages.sections.handling),
-    label: labelView(cautions, cautions, "paste", { heading: isStated ? text.stated : text.workedOut, nothing: isStated ? text.nothingStated : text.nothing }, context, place),
+    label: labelView(
+      cautions,
+      cautions,
+      "paste",
+      {
+        heading: isStated ? text.stated : text.workedOut,
+        nothing: isStated ? text.nothingStated : text.nothing,
+      },
+      context,
+      place,
+    ),
     maker: makerLines(cautions.maker, text, words.date),
-    ...(cautions.checks.length === 0 ? {} : { checks: { heading: text.checks, items: cautions.checks.map((check) => ({ text: rulingText(check, words) })) } }),
+    ...(cautions.checks.length === 0
+      ? {}
+      : {
+          checks: {
+            heading: text.checks,
+            items: cautions.checks.map((check) => ({ text: rulingText(check, words) })),
+          },
+        }),
     parts: [
-      ...cautions.dryPigment.map((part) => labelView(part, workedOut(part), "powder", { heading: text.dryPigment(part.name), nothing: text.dryNothing }, context, place)),
-      ...cautions.additions.map((part) => labelView(part, workedOut(part), "liquid", { heading: text.addition(part.name), nothing: text.dryNothing }, context, place)),
+      ...cautions.dryPigment.map((part) =>
+        labelView(
+          part,
+          workedOut(part),
+          "powder",
+          { heading: text.dryPigment(part.name), nothing: text.dryNothing },
+          context,
+          place,
+        ),
+      ),
+      ...cautions.additions.map((part) =>
+        labelView(
+          part,
+          workedOut(part),
+          "liquid",
+          { heading: text.addition(part.name), nothing: text.dryNothing },
+          context,
+          place,
+        ),
+      ),
     ],
     studioHeading: text.studio,
     studio: studioView(cautions.studio, words),
     marketsHeading: text.markets,
     markets: [...new Set(cautions.restrictions.map(({ market }) => market))].map((market) => ({
       market: text.marketNames[market] ?? market,
-      lines: cautions.restrictions.filter((restriction) => restriction.market === market).map((restriction) => ({
-        text: rulingText(restriction, words), ...(restriction.source === undefined ? {} : { source: sourceLink(context, place)(restriction.source) }),
-      })),
+      lines: cautions.restrictions
+        .filter((restriction) => restriction.market === market)
+        .map((restriction) => ({
+          text: rulingText(restriction, words),
+          ...(restriction.source === undefined
+            ? {}
+            : { source: sourceLink(context, place)(restriction.source) }),
+        })),
     })),
     poisonCentre: poisonCentreLine(context.records.workshop.poisonCentre, text),
     deference: words.pages.cautionLine,
@@ -45,12 +92,33 @@ export function poisonCentreLine(recorded: string | undefined, text: Text): stri
   return recorded === undefined ? text.noPoisonCentre : text.poisonCentre(recorded);
 }
 
-function makerLines(maker: SheetPage["worded"]["sheet"]["cautions"]["maker"], text: Text, date: (iso: string) => string): HandlingSectionView["maker"] {
+function makerLines(
+  maker: SheetPage["worded"]["sheet"]["cautions"]["maker"],
+  text: Text,
+  date: (iso: string) => string,
+): HandlingSectionView["maker"] {
   if (maker === undefined) return [];
   const { ufi, review, dataSheet } = maker;
   return [
     ...(ufi === undefined ? [] : [{ text: text.ufi(ufi) }]),
-    ...(review === undefined ? [] : [{ text: text.review(review.by, date(review.date)), ...(review.wording === undefined ? {} : { quote: review.wording }) }]),
-    ...(dataSheet === undefined ? [] : [{ text: "", link: { text: text.dataSheet(dataSheet.date === undefined ? undefined : date(dataSheet.date)), href: dataSheet.url } }]),
+    ...(review === undefined
+      ? []
+      : [
+          {
+            text: text.review(review.by, date(review.date)),
+            ...(review.wording === undefined ? {} : { quote: review.wording }),
+          },
+        ]),
+    ...(dataSheet === undefined
+      ? []
+      : [
+          {
+            text: "",
+            link: {
+              text: text.dataSheet(dataSheet.date === undefined ? undefined : date(dataSheet.date)),
+              href: dataSheet.url,
+            },
+          },
+        ]),
   ];
 }

@@ -4,7 +4,12 @@ import { decimalText } from "../present/number-text.ts";
 import type { LabelPageView } from "../present/paint-views.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { rulingText } from "../present/ruling-text.ts";
-import { asMarkup, type CellView, type ProseSectionView, type TableView } from "../present/views.ts";
+import {
+  asMarkup,
+  type CellView,
+  type ProseSectionView,
+  type TableView,
+} from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { lowerFirst } from "../present/words/en/pages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -21,47 +26,118 @@ export function labelPage(context: PageContext, place: PagePlace): LabelPageView
   const mixed = sheets.filter(({ sheet }) => sheet.pigments.length > 1);
   const blacks = mixed.filter(({ sheet }) => sheet.family === "black" || sheet.family === "grey");
   const sections = [
-    section("label", text.label.heading, text.label.unsaid, example === undefined ? [] : [labelTable(example, context)]),
-    section("pigments", text.pigments.heading, text.pigments.text(sheets.length - mixed.length, sheets.length), mixed.length === 0 ? [] : [mixedTable(text.pigments.caption, mixed, context, place)], mixed.length === 0 ? text.pigments.none : undefined),
+    section(
+      "label",
+      text.label.heading,
+      text.label.unsaid,
+      example === undefined ? [] : [labelTable(example, context)],
+    ),
+    section(
+      "pigments",
+      text.pigments.heading,
+      text.pigments.text(sheets.length - mixed.length, sheets.length),
+      mixed.length === 0 ? [] : [mixedTable(text.pigments.caption, mixed, context, place)],
+      mixed.length === 0 ? text.pigments.none : undefined,
+    ),
     section("names", text.names.heading, text.names.text, namesTable(context)),
-    section("drift", text.drift.heading, text.drift.text, blacks.length === 0 ? [] : [driftTable(blacks, context, place)], blacks.length === 0 ? text.drift.none : undefined),
-    section("sheet", text.sheet.heading, text.sheet.text, example === undefined ? [] : [factTable(example, context)]),
+    section(
+      "drift",
+      text.drift.heading,
+      text.drift.text,
+      blacks.length === 0 ? [] : [driftTable(blacks, context, place)],
+      blacks.length === 0 ? text.drift.none : undefined,
+    ),
+    section(
+      "sheet",
+      text.sheet.heading,
+      text.sheet.text,
+      example === undefined ? [] : [factTable(example, context)],
+    ),
   ];
   return {
-    kind: "label", ...pageHead(context, place, text.heading, text.lead), lead: [text.lead],
+    kind: "label",
+    ...pageHead(context, place, text.heading, text.lead),
+    lead: [text.lead],
     contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
     sections,
-    standingsHeading: words.pages.frame.standingsHeading, standings: siteFrame(context, place).standings,
+    standingsHeading: words.pages.frame.standingsHeading,
+    standings: siteFrame(context, place).standings,
   };
 }
 
-function section(id: string, heading: string, prose: string, tables: readonly TableView[], remark?: string): ProseSectionView {
-  return { id, heading, body: asMarkup(markdownHtml(remark === undefined ? prose : `${prose}\n\n${remark}`)), tables, sources: [] };
+function section(
+  id: string,
+  heading: string,
+  prose: string,
+  tables: readonly TableView[],
+  remark?: string,
+): ProseSectionView {
+  return {
+    id,
+    heading,
+    body: asMarkup(markdownHtml(remark === undefined ? prose : `${prose}\n\n${remark}`)),
+    tables,
+    sources: [],
+  };
 }
 
 /** The first of the pair that the workshop leads with, else the first colour of one pigment that was read. */
 function exampleSheet({ sheets, records }: PageContext): WordedSheet | undefined {
   const [leading] = records.workshop.leadingPair ?? [];
-  return sheets.find(({ sheet }) => sheet.slug === leading) ?? sheets.find(({ sheet }) => sheet.pigments.length === 1 && sheet.notations.masstone !== undefined) ?? sheets[0];
+  return (
+    sheets.find(({ sheet }) => sheet.slug === leading) ??
+    sheets.find(
+      ({ sheet }) => sheet.pigments.length === 1 && sheet.notations.masstone !== undefined,
+    ) ??
+    sheets[0]
+  );
 }
 
 function labelTable({ sheet, leaf }: WordedSheet, { words, records }: PageContext): TableView {
   const { columns, label } = words.pages.labelPage;
   const { signalWord, hazardStatements, supplemental, unknown } = sheet.cautions;
-  const hazards = [...(unknown.length === 0 ? [] : [words.pages.handling.unknownInShort]), ...(signalWord === null ? [] : [words.signalWords[signalWord]]), ...hazardStatements, ...supplemental].join(", ");
+  const hazards = [
+    ...(unknown.length === 0 ? [] : [words.pages.handling.unknownInShort]),
+    ...(signalWord === null ? [] : [words.signalWords[signalWord]]),
+    ...hazardStatements,
+    ...supplemental,
+  ].join(", ");
   const [size] = records.colours.get(sheet.slug)?.record.sizes ?? [];
-  const held = sheet.fill.fillings.find(({ packing }) => packing === "paint")?.holds.find(({ ml }) => ml === size?.ml);
+  const held = sheet.fill.fillings
+    .find(({ packing }) => packing === "paint")
+    ?.holds.find(({ ml }) => ml === size?.ml);
   const ml = size === undefined ? undefined : `${decimalText(size.ml, 0)}\u00a0ml`;
-  const contents = ml === undefined ? label.noSize
-    : held === undefined || !isKnown(held.massG) ? ml : label.holds(ml, figureText(leaf(`fill.fillings.paint.holds.${held.slug}.massG`).row, held.massG, words));
+  const contents =
+    ml === undefined
+      ? label.noSize
+      : held === undefined || !isKnown(held.massG)
+        ? ml
+        : label.holds(
+            ml,
+            figureText(leaf(`fill.fillings.paint.holds.${held.slug}.massG`).row, held.massG, words),
+          );
   const here: Record<keyof typeof label.lines, string> = {
-    name: sheet.name, pigment: pigmentWords(sheet), vehicle: sheet.vehicle === undefined ? "\u2013" : [sheet.vehicle, ...sheet.additions].map(({ name }, i) => (i === 0 ? name : lowerFirst(name))).join(", "),
-    lightfastness: rulingText(sheet.permanence.label, words), hazards: hazards === "" ? label.nothing : hazards, contents, lot: label.lot,
+    name: sheet.name,
+    pigment: pigmentWords(sheet),
+    vehicle:
+      sheet.vehicle === undefined
+        ? "\u2013"
+        : [sheet.vehicle, ...sheet.additions]
+            .map(({ name }, i) => (i === 0 ? name : lowerFirst(name)))
+            .join(", "),
+    lightfastness: rulingText(sheet.permanence.label, words),
+    hazards: hazards === "" ? label.nothing : hazards,
+    contents,
+    lot: label.lot,
   };
   return {
     caption: label.caption,
     columns: [{ head: columns.line }, { head: columns.says }, { head: columns.here(sheet.name) }],
-    rows: Object.entries(label.lines).map(([key, [line, says]]): CellView[] => [{ text: line }, { text: says }, { text: here[key as keyof typeof here] }]),
+    rows: Object.entries(label.lines).map(([key, [line, says]]): CellView[] => [
+      { text: line },
+      { text: says },
+      { text: here[key as keyof typeof here] },
+    ]),
   };
 }
 
@@ -70,42 +146,85 @@ function factTable(worded: WordedSheet, context: PageContext): TableView {
   const facts = sheetFacts(worded, context);
   return {
     caption: text.caption,
-    columns: [{ head: columns.line }, { head: columns.says }, { head: columns.here(worded.sheet.name) }],
+    columns: [
+      { head: columns.line },
+      { head: columns.says },
+      { head: columns.here(worded.sheet.name) },
+    ],
     rows: Object.values(text.facts).flatMap((says, i): CellView[][] => {
       const fact = facts[i];
-      return fact === undefined ? [] : [[{ text: fact.name }, { text: says }, { text: fact.word, standing: fact.standing, ...(fact.detail === undefined ? {} : { note: fact.detail }) }]];
+      return fact === undefined
+        ? []
+        : [
+            [
+              { text: fact.name },
+              { text: says },
+              {
+                text: fact.word,
+                standing: fact.standing,
+                ...(fact.detail === undefined ? {} : { note: fact.detail }),
+              },
+            ],
+          ];
     }),
   };
 }
 
-function mixedTable(caption: string, mixed: readonly WordedSheet[], { words }: PageContext, { root }: PagePlace): TableView {
+function mixedTable(
+  caption: string,
+  mixed: readonly WordedSheet[],
+  { words }: PageContext,
+  { root }: PagePlace,
+): TableView {
   const { pigments: text } = words.pages.labelPage;
   return {
     caption,
-    columns: [{ head: text.columns.colour }, { head: text.columns.pigments }, { head: text.columns.weakest }],
-    rows: mixed.map(({ sheet }): CellView[] => [{ text: sheet.name, href: `${root}colours/${sheet.slug}/` }, { text: pigmentWords(sheet) }, { text: weakestWords(sheet, text) }]),
+    columns: [
+      { head: text.columns.colour },
+      { head: text.columns.pigments },
+      { head: text.columns.weakest },
+    ],
+    rows: mixed.map(({ sheet }): CellView[] => [
+      { text: sheet.name, href: `${root}colours/${sheet.slug}/` },
+      { text: pigmentWords(sheet) },
+      { text: weakestWords(sheet, text) },
+    ]),
   };
 }
 
 /** The mixed blacks and greys, with where their sheets say that they go, in the first white that carries it. */
-function driftTable(blacks: readonly WordedSheet[], context: PageContext, place: PagePlace): TableView {
+function driftTable(
+  blacks: readonly WordedSheet[],
+  context: PageContext,
+  place: PagePlace,
+): TableView {
   const { words } = context;
   const { drift: text } = words.pages.labelPage;
   const table = mixedTable(text.caption, blacks, context, place);
   return {
     ...table,
     columns: [...table.columns, { head: text.driftColumn }],
-    rows: table.rows.map((cells, i): CellView[] => [...cells, driftCell(blacks[i]?.sheet, context)]),
+    rows: table.rows.map((cells, i): CellView[] => [
+      ...cells,
+      driftCell(blacks[i]?.sheet, context),
+    ]),
   };
 }
 
 function driftCell(sheet: Sheet | undefined, { words }: PageContext): CellView {
   const [white] = sheet?.mixture?.whites ?? [];
-  const sentences = (white?.drifts ?? []).flatMap(({ sentences: [first] }) => (first === undefined ? [] : [rulingText(first, words)]));
-  return sentences.length === 0 ? { text: "\u2013", reason: words.pages.labelPage.drift.notReckoned } : { text: sentences.join(" "), standing: standingWord("estimated", words) };
+  const sentences = (white?.drifts ?? []).flatMap(({ sentences: [first] }) =>
+    first === undefined ? [] : [rulingText(first, words)],
+  );
+  return sentences.length === 0
+    ? { text: "\u2013", reason: words.pages.labelPage.drift.notReckoned }
+    : { text: sentences.join(" "), standing: standingWord("estimated", words) };
 }
 
-function weakestWords({ permanence: { weakest }, pigments }: Sheet, text: PageContext["words"]["pages"]["labelPage"]["pigments"]): string {
+function weakestWords(
+  { permanence: { weakest }, pigments }: Sheet,
+  text: PageContext["words"]["pages"]["labelPage"]["pigments"],
+): string {
   if (weakest.length === 0) return text.unknown;
   return weakest.length === pigments.length ? text.alike : weakest.join(", ");
 }
@@ -114,22 +233,50 @@ function weakestWords({ permanence: { weakest }, pigments }: Sheet, text: PageCo
 function namesTable({ words, sheets, records }: PageContext): TableView[] {
   const { names: text } = words.pages.labelPage;
   const byName = new Map<string, string[]>();
-  for (const { slug, record: { colourIndexName } } of records.pigments.values()) {
-    if (colourIndexName !== undefined) byName.set(colourIndexName, [...(byName.get(colourIndexName) ?? []), slug]);
+  for (const {
+    slug,
+    record: { colourIndexName },
+  } of records.pigments.values()) {
+    if (colourIndexName !== undefined)
+      byName.set(colourIndexName, [...(byName.get(colourIndexName) ?? []), slug]);
   }
   const shared = [...byName].filter(([, slugs]) => slugs.length > 1);
   if (shared.length === 0) return [];
-  return [{
-    caption: text.caption,
-    columns: [{ head: text.columns.index }, { head: text.columns.pigments }, { head: text.columns.colours }],
-    rows: shared.map(([index, slugs]): CellView[] => [
-      { text: index },
-      { text: slugs.map((slug, i) => (i === 0 ? (records.pigments.get(slug)?.record.name ?? slug) : lowerFirst(records.pigments.get(slug)?.record.name ?? slug))).join(", ") },
-      { text: sheets.filter(({ sheet }) => sheet.pigments.some(({ slug }) => slugs.includes(slug))).map(({ sheet }) => sheet.name).join(", ") },
-    ]),
-  }];
+  return [
+    {
+      caption: text.caption,
+      columns: [
+        { head: text.columns.index },
+        { head: text.columns.pigments },
+        { head: text.columns.colours },
+      ],
+      rows: shared.map(([index, slugs]): CellView[] => [
+        { text: index },
+        {
+          text: slugs
+            .map((slug, i) =>
+              i === 0
+                ? (records.pigments.get(slug)?.record.name ?? slug)
+                : lowerFirst(records.pigments.get(slug)?.record.name ?? slug),
+            )
+            .join(", "),
+        },
+        {
+          text: sheets
+            .filter(({ sheet }) => sheet.pigments.some(({ slug }) => slugs.includes(slug)))
+            .map(({ sheet }) => sheet.name)
+            .join(", "),
+        },
+      ]),
+    },
+  ];
 }
 
 function pigmentWords({ pigments }: Sheet): string {
-  return pigments.map(({ name, colourIndexName }, i) => `${i === 0 ? name : lowerFirst(name)}${colourIndexName === undefined ? "" : ` (${colourIndexName})`}`).join(", ");
+  return pigments
+    .map(
+      ({ name, colourIndexName }, i) =>
+        `${i === 0 ? name : lowerFirst(name)}${colourIndexName === undefined ? "" : ` (${colourIndexName})`}`,
+    )
+    .join(", ");
 }

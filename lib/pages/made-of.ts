@@ -9,12 +9,19 @@ export function madeOf(sheet: Sheet, words: Words, root: string): RunView[] {
   const pigments = sheet.pigments.flatMap(({ slug, name, colourIndexName }, i): RunView[] => [
     ...(i === 0 ? [] : [{ text: i === sheet.pigments.length - 1 ? text.and : text.comma }]),
     { text: i === 0 ? name : lowerFirst(name), href: `${root}pigments/${slug}/` },
-    ...(colourIndexName === undefined ? [] : [{ text: " (" }, { text: colourIndexName, index: true }, { text: ")" }]),
+    ...(colourIndexName === undefined
+      ? []
+      : [{ text: " (" }, { text: colourIndexName, index: true }, { text: ")" }]),
   ]);
   if (sheet.vehicle === undefined) return pigments;
-  return [...pigments, { text: `${text[sheet.dispersion ?? "plain"]}${lowerFirst(sheet.vehicle.name)}` }];
+  return [
+    ...pigments,
+    { text: `${text[sheet.dispersion ?? "plain"]}${lowerFirst(sheet.vehicle.name)}` },
+  ];
 }
 
 export function madeOfText(sheet: Sheet, words: Words): string {
-  return madeOf(sheet, words, "").map(({ text }) => text).join("");
+  return madeOf(sheet, words, "")
+    .map(({ text }) => text)
+    .join("");
 }

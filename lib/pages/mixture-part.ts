@@ -13,7 +13,12 @@ import { emptySection, type SheetPage } from "./sheet-parts.ts";
 
 /** What a colour of several pigments is mixed from, what its components predict, and where it goes when one of them fades. */
 export function mixturePart(page: SheetPage): MixtureSectionView | undefined {
-  const { worded: { sheet: { mixture } }, words } = page;
+  const {
+    worded: {
+      sheet: { mixture },
+    },
+    words,
+  } = page;
   if (mixture === undefined) return undefined;
   return {
     ...emptySection("mixture", words.pages.sections.mixture),
@@ -22,23 +27,48 @@ export function mixturePart(page: SheetPage): MixtureSectionView | undefined {
       ...mixture.refusals.map((ruling) => rulingText(ruling, words)),
       ...(mixture.whites.length === 0 ? [] : [words.pages.mixture.lead]),
     ],
-    tables: mixture.whites.length === 0 && mixture.components.every(({ pigmentVolumeFraction }) => !isKnown(pigmentVolumeFraction)) ? [] : [componentTable(mixture, page)],
+    tables:
+      mixture.whites.length === 0 &&
+      mixture.components.every(({ pigmentVolumeFraction }) => !isKnown(pigmentVolumeFraction))
+        ? []
+        : [componentTable(mixture, page)],
     whites: mixture.whites.map((white) => whiteView(white, page)),
   };
 }
 
-function componentTable({ components }: MixtureSection, { worded, words, place }: SheetPage): TableView {
+function componentTable(
+  { components }: MixtureSection,
+  { worded, words, place }: SheetPage,
+): TableView {
   const { columns, caption, note, noPaint } = words.pages.mixture;
   const share = (slug: string, key: string): CellView => {
-    const { row, figure } = worded.leaf(key === "massFraction" ? `pigments.${slug}.massFraction` : `mixture.components.${slug}.${key}`);
-    return isKnown(figure) ? { text: figureText(row, figure, words), standing: standingView(figure, words) } : { text: "\u2013", reason: words.absence(figure) };
+    const { row, figure } = worded.leaf(
+      key === "massFraction"
+        ? `pigments.${slug}.massFraction`
+        : `mixture.components.${slug}.${key}`,
+    );
+    return isKnown(figure)
+      ? { text: figureText(row, figure, words), standing: standingView(figure, words) }
+      : { text: "\u2013", reason: words.absence(figure) };
   };
   return {
-    caption, note,
-    columns: [{ head: columns.pigment }, { head: columns.paint }, ...[columns.pigmentMass, columns.pigmentVolume, columns.paintMass, columns.paintVolume].map((head) => ({ head, numeric: true }))],
+    caption,
+    note,
+    columns: [
+      { head: columns.pigment },
+      { head: columns.paint },
+      ...[columns.pigmentMass, columns.pigmentVolume, columns.paintMass, columns.paintVolume].map(
+        (head) => ({ head, numeric: true }),
+      ),
+    ],
     rows: components.map(({ slug, name, paint }): CellView[] => [
-      { text: name }, paint === undefined ? { text: noPaint } : { text: paint.name, href: `${place.root}colours/${paint.slug}/` },
-      ...["massFraction", "pigmentVolumeFraction", "paintMassFraction", "paintVolumeFraction"].map((key) => share(slug, key)),
+      { text: name },
+      paint === undefined
+        ? { text: noPaint }
+        : { text: paint.name, href: `${place.root}colours/${paint.slug}/` },
+      ...["massFraction", "pigmentVolumeFraction", "paintMassFraction", "paintVolumeFraction"].map(
+        (key) => share(slug, key),
+      ),
     ]),
   };
 }
@@ -47,15 +77,33 @@ function whiteView(white: MixtureWhite, page: SheetPage): MixtureWhiteView {
   const { words } = page;
   const text = words.pages.mixture;
   const name = inSentence(white.white.name);
-  const drifts = likeliestFirst(white.drifts, page).flatMap(({ sentences: [first] }) => (first === undefined ? [] : [{ text: rulingText(first, words), standing: standingWord("estimated", words) }]));
+  const drifts = likeliestFirst(white.drifts, page).flatMap(({ sentences: [first] }) =>
+    first === undefined
+      ? []
+      : [{ text: rulingText(first, words), standing: standingWord("estimated", words) }],
+  );
   const [single] = white.singleBlack?.sentences ?? [];
   return {
-    id: `mixture-in-${white.white.slug}`, heading: text.heading(name),
-    sentences: [{ text: metText(white, page), standing: standingWord("derived", words) }, ...neutralSentence(white, page)],
+    id: `mixture-in-${white.white.slug}`,
+    heading: text.heading(name),
+    sentences: [
+      { text: metText(white, page), standing: standingWord("derived", words) },
+      ...neutralSentence(white, page),
+    ],
     pictures: mixturePictures(white, page),
     drift: {
       heading: text.drift.heading,
-      items: [...drifts, ...(single === undefined ? [] : [{ text: text.drift.single(lowerFirst(rulingText(single, words))), standing: standingWord("estimated", words) }])],
+      items: [
+        ...drifts,
+        ...(single === undefined
+          ? []
+          : [
+              {
+                text: text.drift.single(lowerFirst(rulingText(single, words))),
+                standing: standingWord("estimated", words),
+              },
+            ]),
+      ],
     },
     tables: [
       { summary: text.steps(white.steps.length), table: stepsTable(white, words) },
@@ -66,20 +114,40 @@ function whiteView(white: MixtureWhite, page: SheetPage): MixtureWhiteView {
 }
 
 /** What light takes first comes first, where that is known. */
-function likeliestFirst(drifts: MixtureWhite["drifts"], { worded: { sheet: { mixture } } }: SheetPage): MixtureWhite["drifts"] {
+function likeliestFirst(
+  drifts: MixtureWhite["drifts"],
+  {
+    worded: {
+      sheet: { mixture },
+    },
+  }: SheetPage,
+): MixtureWhite["drifts"] {
   const { rule = "", values = {} } = mixture?.leastLightfast ?? {};
-  const watched = rule.startsWith("least-lightfast") ? new Set(values["pigments"] as readonly string[]) : new Set<string>();
-  return drifts.toSorted((one, other) => Number(watched.has(other.name)) - Number(watched.has(one.name)));
+  const watched = rule.startsWith("least-lightfast")
+    ? new Set(values["pigments"] as readonly string[])
+    : new Set<string>();
+  return drifts.toSorted(
+    (one, other) => Number(watched.has(other.name)) - Number(watched.has(one.name)),
+  );
 }
 
 function metText({ white, steps, middleMissDeltaE00 }: MixtureWhite, { words }: SheetPage): string {
   const text = words.pages.mixture;
   const misses = steps.flatMap(({ missDeltaE00 }) => numberIn(missDeltaE00));
-  if (!isKnown(middleMissDeltaE00) || misses.length === 0) return text.notMet(inSentence(white.name));
-  return text.met(inSentence(white.name), misses.length, decimalText(middleMissDeltaE00.value, 1), decimalText(Math.max(...misses), 1));
+  if (!isKnown(middleMissDeltaE00) || misses.length === 0)
+    return text.notMet(inSentence(white.name));
+  return text.met(
+    inSentence(white.name),
+    misses.length,
+    decimalText(middleMissDeltaE00.value, 1),
+    decimalText(Math.max(...misses), 1),
+  );
 }
 
-function neutralSentence({ white, pair }: MixtureWhite, { worded, words }: SheetPage): MixtureWhiteView["sentences"] {
+function neutralSentence(
+  { white, pair }: MixtureWhite,
+  { worded, words }: SheetPage,
+): MixtureWhiteView["sentences"] {
   if (pair === undefined) return [];
   const text = (key: string): string | undefined => {
     const { row, figure } = worded.leaf(`mixture.whites.${white.slug}.pair.${key}`);
@@ -87,10 +155,18 @@ function neutralSentence({ white, pair }: MixtureWhite, { worded, words }: Sheet
   };
   const [share, chroma] = [text("neutralShare"), text("neutralChroma")];
   if (share === undefined || chroma === undefined) return [];
-  return [{
-    text: words.pages.mixture.pair.neutral(inSentence(pair.first), inSentence(pair.second), share, text("neutralVolumeShare"), chroma),
-    standing: standingView(pair.neutralShare, words),
-  }];
+  return [
+    {
+      text: words.pages.mixture.pair.neutral(
+        inSentence(pair.first),
+        inSentence(pair.second),
+        share,
+        text("neutralVolumeShare"),
+        chroma,
+      ),
+      standing: standingView(pair.neutralShare, words),
+    },
+  ];
 }
 
 function numberIn(figure: Figure<number> | undefined): number[] {

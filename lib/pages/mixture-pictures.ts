@@ -15,67 +15,181 @@ const GREY_REACH = 18;
 
 /** Drift in the a*b* plane, and the greys of a pair beside blacks of one pigment. */
 export function mixturePictures(white: MixtureWhite, page: SheetPage): PictureView[] {
-  return [driftPicture(white, page), pairPicture(white, page)].filter((picture) => picture !== undefined);
+  return [driftPicture(white, page), pairPicture(white, page)].filter(
+    (picture) => picture !== undefined,
+  );
 }
 
-function driftPicture(white: MixtureWhite, { worded: { sheet }, words }: SheetPage): PictureView | undefined {
+function driftPicture(
+  white: MixtureWhite,
+  { worded: { sheet }, words }: SheetPage,
+): PictureView | undefined {
   const { drift: text } = words.pages.mixture;
   const { plusA, minusA, plusB, minusB } = words.pages.whites.trailEnds;
   const fresh = pointAt({ ...white.fresh, lab: white.fresh.lab["D65/10"] }, "derived");
   if (fresh === undefined) return undefined;
-  const faded = ({ losses }: MixtureDrift): TrailPoint[] => losses.flatMap((loss) => pointAt({ ...loss, lab: loss.lab["D65/10"] }, "estimated", text.percent(loss.slug)) ?? []);
+  const faded = ({ losses }: MixtureDrift): TrailPoint[] =>
+    losses.flatMap(
+      (loss) =>
+        pointAt({ ...loss, lab: loss.lab["D65/10"] }, "estimated", text.percent(loss.slug)) ?? [],
+    );
   const trails: Trail[] = [
     // One mark for the tint that all paths leave from.
     { label: inSentence(sheet.name), points: [fresh] },
-    ...white.drifts.map((drift) => ({ label: text.less(inSentence(drift.name.split(",")[0] ?? drift.name)), points: faded(drift), predicted: drift.path })),
-    ...(white.singleBlack === undefined ? [] : [{ label: inSentence(white.singleBlack.name), points: faded(white.singleBlack).slice(-1).map((point) => ({ ...point, label: undefined })), predicted: white.singleBlack.path }]),
+    ...white.drifts.map((drift) => ({
+      label: text.less(inSentence(drift.name.split(",")[0] ?? drift.name)),
+      points: faded(drift),
+      predicted: drift.path,
+    })),
+    ...(white.singleBlack === undefined
+      ? []
+      : [
+          {
+            label: inSentence(white.singleBlack.name),
+            points: faded(white.singleBlack)
+              .slice(-1)
+              .map((point) => ({ ...point, label: undefined })),
+            predicted: white.singleBlack.path,
+          },
+        ]),
   ];
   const title = text.title(inSentence(white.white.name));
   return {
-    svg: asMarkup(tintTrail({
-      idPrefix: `drift-${white.white.slug}`, title, trails, axes: { a: "a*", b: "b*" }, ends: { plusA, minusA, plusB, minusB },
-      description: text.description(white.drifts.map(({ name, path }) => text.path(inSentence(name), decimalText(path.at(-1)?.a ?? 0, 1), decimalText(path.at(-1)?.b ?? 0, 1)))),
-    })),
+    svg: asMarkup(
+      tintTrail({
+        idPrefix: `drift-${white.white.slug}`,
+        title,
+        trails,
+        axes: { a: "a*", b: "b*" },
+        ends: { plusA, minusA, plusB, minusB },
+        description: text.description(
+          white.drifts.map(({ name, path }) =>
+            text.path(
+              inSentence(name),
+              decimalText(path.at(-1)?.a ?? 0, 1),
+              decimalText(path.at(-1)?.b ?? 0, 1),
+            ),
+          ),
+        ),
+      }),
+    ),
     caption: title,
   };
 }
 
-function pairPicture(white: MixtureWhite, { worded, context, words }: SheetPage): PictureView | undefined {
-  const { pair, white: { slug } } = white;
+function pairPicture(
+  white: MixtureWhite,
+  { worded, context, words }: SheetPage,
+): PictureView | undefined {
+  const {
+    pair,
+    white: { slug },
+  } = white;
   const own = worded.sheet.tints.find((tint) => tint.white.slug === slug);
-  if (pair === undefined || !isKnown(pair.neutralShare) || !isKnown(pair.neutralChroma)) return undefined;
+  if (pair === undefined || !isKnown(pair.neutralShare) || !isKnown(pair.neutralChroma))
+    return undefined;
   const text = words.pages.mixture.pair;
   const { plusA, minusA, plusB, minusB } = words.pages.whites.trailEnds;
   const near = pair.greys.filter(({ a, b }) => Math.max(Math.abs(a), Math.abs(b)) <= GREY_REACH);
-  const blacks = singleBlacksIn(slug, context.sheets.map(({ sheet }) => sheet)).flatMap(({ name, atL }) => {
+  const blacks = singleBlacksIn(
+    slug,
+    context.sheets.map(({ sheet }) => sheet),
+  ).flatMap(({ name, atL }) => {
     const at = greyAt({ atL }, "50");
     const colour = ownColour(atL["50"]);
-    return at === undefined || colour === undefined ? [] : [{ name: inSentence(name), point: { a: at.a, b: at.b, standing: "derived" as const, colour } }];
+    return at === undefined || colour === undefined
+      ? []
+      : [
+          {
+            name: inSentence(name),
+            point: { a: at.a, b: at.b, standing: "derived" as const, colour },
+          },
+        ];
   });
   const mixed = own === undefined ? undefined : greyAt(own, "50");
   const trails: Trail[] = [
-    ...(near.length < 2 ? [] : [{
-      label: `${inSentence(pair.first)} + ${inSentence(pair.second)}`, predicted: near,
-      points: near.filter((_, i) => i % 2 === 0).map(({ share, a, b }): TrailPoint => ({ a, b, standing: "derived", label: text.share(decimalText(share * 100, 0)) })),
-    }]),
-    ...(mixed === undefined ? [] : [{ label: inSentence(worded.sheet.name), points: [{ a: mixed.a, b: mixed.b, standing: "derived" as const, colour: ownColour(own?.atL["50"]) }] }]),
+    ...(near.length < 2
+      ? []
+      : [
+          {
+            label: `${inSentence(pair.first)} + ${inSentence(pair.second)}`,
+            predicted: near,
+            points: near
+              .filter((_, i) => i % 2 === 0)
+              .map(({ share, a, b }): TrailPoint => ({
+                a,
+                b,
+                standing: "derived",
+                label: text.share(decimalText(share * 100, 0)),
+              })),
+          },
+        ]),
+    ...(mixed === undefined
+      ? []
+      : [
+          {
+            label: inSentence(worded.sheet.name),
+            points: [
+              {
+                a: mixed.a,
+                b: mixed.b,
+                standing: "derived" as const,
+                colour: ownColour(own?.atL["50"]),
+              },
+            ],
+          },
+        ]),
     // Names that find no room stand in the table below.
-    ...(blacks.length === 0 ? [] : [{ label: text.single, points: blacks.map(({ name, point }): TrailPoint => ({ ...point, label: name })), isLoose: true }]),
+    ...(blacks.length === 0
+      ? []
+      : [
+          {
+            label: text.single,
+            points: blacks.map(({ name, point }): TrailPoint => ({ ...point, label: name })),
+            isLoose: true,
+          },
+        ]),
   ];
   if (trails.length === 0) return undefined;
   const title = text.title(inSentence(pair.first), inSentence(pair.second));
   const { row } = worded.leaf(`mixture.whites.${slug}.pair.neutralShare`);
   return {
-    svg: asMarkup(tintTrail({
-      idPrefix: `pair-${slug}`, title, trails, axes: { a: "a*", b: "b*" }, ends: { plusA, minusA, plusB, minusB },
-      description: text.description(inSentence(pair.first), inSentence(pair.second), figureText(row, pair.neutralShare, words), decimalText(pair.neutralChroma.value, 1), blacks.map(({ name, point }) => text.black(name, decimalText(point.a, 1), decimalText(point.b, 1)))),
-    })),
+    svg: asMarkup(
+      tintTrail({
+        idPrefix: `pair-${slug}`,
+        title,
+        trails,
+        axes: { a: "a*", b: "b*" },
+        ends: { plusA, minusA, plusB, minusB },
+        description: text.description(
+          inSentence(pair.first),
+          inSentence(pair.second),
+          figureText(row, pair.neutralShare, words),
+          decimalText(pair.neutralChroma.value, 1),
+          blacks.map(({ name, point }) =>
+            text.black(name, decimalText(point.a, 1), decimalText(point.b, 1)),
+          ),
+        ),
+      }),
+    ),
     caption: title,
   };
 }
 
-function pointAt(tint: Partial<ScreenFigures> & { readonly lab: LabFigures }, standing: "derived" | "estimated", label?: string): TrailPoint | undefined {
-  const { lab: { a, b } } = tint;
+function pointAt(
+  tint: Partial<ScreenFigures> & { readonly lab: LabFigures },
+  standing: "derived" | "estimated",
+  label?: string,
+): TrailPoint | undefined {
+  const {
+    lab: { a, b },
+  } = tint;
   if (!isKnown(a) || !isKnown(b)) return undefined;
-  return { a: a.value, b: b.value, standing, colour: ownColour(tint), ...(label === undefined ? {} : { label }) };
+  return {
+    a: a.value,
+    b: b.value,
+    standing,
+    colour: ownColour(tint),
+    ...(label === undefined ? {} : { label }),
+  };
 }

@@ -14,36 +14,77 @@ export function stepsTable({ white, steps }: MixtureWhite, words: Words): TableV
   const text = words.pages.mixture;
   const { stepColumns: columns } = text;
   return {
-    caption: text.stepsCaption(inSentence(white.name)), note: text.stepsNote, compact: true,
+    caption: text.stepsCaption(inSentence(white.name)),
+    note: text.stepsNote,
+    compact: true,
     columns: [
-      { head: columns.ratio }, { head: columns.L, numeric: true }, { head: columns.a, numeric: true }, { head: columns.b, numeric: true }, { head: columns.munsell },
-      { head: columns.uncertainty, unit: "\u0394E00", numeric: true }, { head: columns.miss, unit: "\u0394E00", numeric: true },
+      { head: columns.ratio },
+      { head: columns.L, numeric: true },
+      { head: columns.a, numeric: true },
+      { head: columns.b, numeric: true },
+      { head: columns.munsell },
+      { head: columns.uncertainty, unit: "\u0394E00", numeric: true },
+      { head: columns.miss, unit: "\u0394E00", numeric: true },
     ],
     rows: steps.map(({ massRatio, lab, munsell, uncertainty, missDeltaE00 }): CellView[] => [
-      { text: massRatio === "1:0" ? text.masstone : massRatio, standing: standingWord("derived", words) },
+      {
+        text: massRatio === "1:0" ? text.masstone : massRatio,
+        standing: standingWord("derived", words),
+      },
       ...labCells(lab["D65/10"]),
       { text: munsell !== undefined && isKnown(munsell.text) ? munsell.text.value : "\u2013" },
       { text: decimalText(uncertainty, 1) },
-      { text: missDeltaE00 !== undefined && isKnown(missDeltaE00) ? decimalText(missDeltaE00.value, 1) : "\u2013" },
+      {
+        text:
+          missDeltaE00 !== undefined && isKnown(missDeltaE00)
+            ? decimalText(missDeltaE00.value, 1)
+            : "\u2013",
+      },
     ]),
   };
 }
 
 /** The tint as made, with each pigment weaker in turn, and a black of one pigment beside it. */
-export function driftTable({ white, fresh, drifts, singleBlack }: MixtureWhite, words: Words): TableView {
+export function driftTable(
+  { white, fresh, drifts, singleBlack }: MixtureWhite,
+  words: Words,
+): TableView {
   const { drift: text } = words.pages.mixture;
   const { columns } = text;
-  const rows = ({ name, losses, path: [from] }: MixtureDrift): CellView[][] => losses.map(({ slug, lab, deltaE00 }) => {
-    const after = lab["D65/10"];
-    const hue = from === undefined || !isKnown(after.a) || !isKnown(after.b) ? undefined : Math.hypot(after.a.value - from.a, after.b.value - from.b);
-    return [{ text: text.lost(name, slug), standing: standingWord("estimated", words) }, ...labCells(after), { text: fixed(deltaE00) }, { text: hue === undefined ? "\u2013" : decimalText(hue, 1) }];
-  });
+  const rows = ({ name, losses, path: [from] }: MixtureDrift): CellView[][] =>
+    losses.map(({ slug, lab, deltaE00 }) => {
+      const after = lab["D65/10"];
+      const hue =
+        from === undefined || !isKnown(after.a) || !isKnown(after.b)
+          ? undefined
+          : Math.hypot(after.a.value - from.a, after.b.value - from.b);
+      return [
+        { text: text.lost(name, slug), standing: standingWord("estimated", words) },
+        ...labCells(after),
+        { text: fixed(deltaE00) },
+        { text: hue === undefined ? "\u2013" : decimalText(hue, 1) },
+      ];
+    });
   return {
-    caption: text.caption(inSentence(white.name)), note: text.note, compact: true,
-    columns: [{ head: columns.what }, ...[columns.L, columns.a, columns.b, columns.change, columns.hue].map((head) => ({ head, numeric: true }))],
+    caption: text.caption(inSentence(white.name)),
+    note: text.note,
+    compact: true,
+    columns: [
+      { head: columns.what },
+      ...[columns.L, columns.a, columns.b, columns.change, columns.hue].map((head) => ({
+        head,
+        numeric: true,
+      })),
+    ],
     rows: [
-      [{ text: text.asMade, standing: standingWord("derived", words) }, ...labCells(fresh.lab["D65/10"]), { text: "" }, { text: "" }],
-      ...drifts.flatMap(rows), ...(singleBlack === undefined ? [] : rows(singleBlack)),
+      [
+        { text: text.asMade, standing: standingWord("derived", words) },
+        ...labCells(fresh.lab["D65/10"]),
+        { text: "" },
+        { text: "" },
+      ],
+      ...drifts.flatMap(rows),
+      ...(singleBlack === undefined ? [] : rows(singleBlack)),
     ],
   };
 }
@@ -51,27 +92,64 @@ export function driftTable({ white, fresh, drifts, singleBlack }: MixtureWhite, 
 const LEVELS = ["70", "50", "30"] as const;
 
 /** a* and b* at equal lightness beside every black of one pigment; nothing for a colour that is no black or grey. */
-export function blacksTable({ white }: MixtureWhite, { worded: { sheet }, context, words, place }: SheetPage): FoldedTableView[] {
-  const blacks = singleBlacksIn(white.slug, context.sheets.map((worded) => worded.sheet));
+export function blacksTable(
+  { white }: MixtureWhite,
+  { worded: { sheet }, context, words, place }: SheetPage,
+): FoldedTableView[] {
+  const blacks = singleBlacksIn(
+    white.slug,
+    context.sheets.map((worded) => worded.sheet),
+  );
   const own = sheet.tints.find((tint) => tint.white.slug === white.slug);
-  if ((sheet.family !== "black" && sheet.family !== "grey") || own === undefined || blacks.length === 0) return [];
+  if (
+    (sheet.family !== "black" && sheet.family !== "grey") ||
+    own === undefined ||
+    blacks.length === 0
+  )
+    return [];
   const { blacks: text } = words.pages.mixture;
-  const cells = (black: Pick<BlackInWhite, "atL">): CellView[] => LEVELS.map((level) => {
-    const at = greyAt(black, level);
-    return { text: at === undefined ? "\u2013" : text.cell(decimalText(at.a, placesWithin(at.uncertainty, 1)), decimalText(at.b, placesWithin(at.uncertainty, 1))) };
-  });
-  return [{
-    summary: text.summary(blacks.length),
-    table: {
-      caption: text.caption(inSentence(white.name)), note: text.note, compact: true,
-      columns: [{ head: text.columns.colour }, ...LEVELS.map((level) => ({ head: text.columns.at(level), numeric: true }))],
-      rows: [[{ text: sheet.name }, ...cells(own)], ...blacks.map((black): CellView[] => [{ text: black.name, href: `${place.root}colours/${black.slug}/` }, ...cells(black)])],
+  const cells = (black: Pick<BlackInWhite, "atL">): CellView[] =>
+    LEVELS.map((level) => {
+      const at = greyAt(black, level);
+      return {
+        text:
+          at === undefined
+            ? "\u2013"
+            : text.cell(
+                decimalText(at.a, placesWithin(at.uncertainty, 1)),
+                decimalText(at.b, placesWithin(at.uncertainty, 1)),
+              ),
+      };
+    });
+  return [
+    {
+      summary: text.summary(blacks.length),
+      table: {
+        caption: text.caption(inSentence(white.name)),
+        note: text.note,
+        compact: true,
+        columns: [
+          { head: text.columns.colour },
+          ...LEVELS.map((level) => ({ head: text.columns.at(level), numeric: true })),
+        ],
+        rows: [
+          [{ text: sheet.name }, ...cells(own)],
+          ...blacks.map((black): CellView[] => [
+            { text: black.name, href: `${place.root}colours/${black.slug}/` },
+            ...cells(black),
+          ]),
+        ],
+      },
     },
-  }];
+  ];
 }
 
 function labCells({ L, a, b }: LabFigures): CellView[] {
-  return [L, a, b].map((figure) => ({ text: isKnown(figure) ? decimalText(figure.value, placesWithin(figure.uncertainty, 1)) : "\u2013" }));
+  return [L, a, b].map((figure) => ({
+    text: isKnown(figure)
+      ? decimalText(figure.value, placesWithin(figure.uncertainty, 1))
+      : "\u2013",
+  }));
 }
 
 function fixed(figure: Figure<number>): string {

@@ -11,7 +11,11 @@ export interface MunsellPlace {
 
 export function munsellPlace({ notations: { masstone } }: Sheet): MunsellPlace | undefined {
   const munsell = masstone?.munsell;
-  if (munsell === undefined || !isKnown(munsell.value) || !isKnown(munsell.chroma)) return undefined;
-  const hue = munsell.hue !== null && isKnown(munsell.hue) ? (parseMunsell(`${munsell.hue.value} 5/5`)?.hueNumber ?? null) : null;
+  if (munsell === undefined || !isKnown(munsell.value) || !isKnown(munsell.chroma))
+    return undefined;
+  const hue =
+    munsell.hue !== null && isKnown(munsell.hue)
+      ? (parseMunsell(`${munsell.hue.value} 5/5`)?.hueNumber ?? null)
+      : null;
   return { hue, value: munsell.value.value, chroma: munsell.chroma.value };
 }

@@ -3,16 +3,30 @@ import { wavelengthNm } from "../quantities/spectrum.ts";
 import { LAB_VIEWINGS } from "../colorimetry/viewing.ts";
 import { decimalText, placesWithin, significantText } from "../present/number-text.ts";
 import { rulingText } from "../present/ruling-text.ts";
-import { asMarkup, type CellView, type PictureView, type SectionView, type TableView } from "../present/views.ts";
+import {
+  asMarkup,
+  type CellView,
+  type PictureView,
+  type SectionView,
+  type TableView,
+} from "../present/views.ts";
 import { spectralCurve, type SpectralCurve } from "../plots/spectral-curve.ts";
 import { ownColour } from "./own-colour.ts";
 import { emptySection, properties, textOf, type SheetPage } from "./sheet-parts.ts";
 
 /** Every notation that follows from the reading, each with its light, observer and geometry. */
 export function notationsSection(page: SheetPage): SectionView {
-  const { worded: { sheet: { notations: { masstone } } }, words } = page;
+  const {
+    worded: {
+      sheet: {
+        notations: { masstone },
+      },
+    },
+    words,
+  } = page;
   const text = words.pages.notations;
-  if (masstone === undefined) return { ...emptySection("notations", words.pages.sections.notations), summary: [text.none] };
+  if (masstone === undefined)
+    return { ...emptySection("notations", words.pages.sections.notations), summary: [text.none] };
   const glossExcluded = textOf(page, "notations.masstone.glossExcludedL");
   const screen = ownColour(masstone);
   const curve = curvePicture(page);
@@ -22,10 +36,24 @@ export function notationsSection(page: SheetPage): SectionView {
       masstone.geometry === undefined ? text.byEye : text.readBy(masstone.geometry),
       ...(glossExcluded === undefined ? [] : [text.included(glossExcluded)]),
       ...(masstone.lamplight === undefined ? [] : [rulingText(masstone.lamplight.sentence, words)]),
-      ...(masstone.srgb !== undefined && screen !== undefined && !masstone.srgb.inGamut ? [words.pages.sheet.outOfGamut] : []),
+      ...(masstone.srgb !== undefined && screen !== undefined && !masstone.srgb.inGamut
+        ? [words.pages.sheet.outOfGamut]
+        : []),
       ...(masstone.srgb?.hex.standing === "estimated" ? [words.pages.sheet.approximateColour] : []),
     ],
-    properties: properties(page, text.caption, ["munsell.text", "nbsName", "srgb.hex", "displayP3.css", "oklch.css", "lamplight.deltaE00", "glossExcludedL"].map((path) => `notations.masstone.${path}`)),
+    properties: properties(
+      page,
+      text.caption,
+      [
+        "munsell.text",
+        "nbsName",
+        "srgb.hex",
+        "displayP3.css",
+        "oklch.css",
+        "lamplight.deltaE00",
+        "glossExcludedL",
+      ].map((path) => `notations.masstone.${path}`),
+    ),
     tables: [labTable(page)],
     pictures: curve === undefined ? [] : [curve],
   };
@@ -36,27 +64,43 @@ function labTable({ worded: { sheet }, words }: SheetPage): TableView {
   const masstone = sheet.notations.masstone;
   return {
     caption: text.labCaption,
-    columns: [{ head: text.light }, ...["L*", "a*", "b*", "X", "Y", "Z"].map((head) => ({ head, numeric: true }))],
+    columns: [
+      { head: text.light },
+      ...["L*", "a*", "b*", "X", "Y", "Z"].map((head) => ({ head, numeric: true })),
+    ],
     rows: LAB_VIEWINGS.flatMap((viewing): CellView[][] => {
       const lab = masstone?.lab[viewing];
       const xyz = masstone?.xyz[viewing];
       if (lab === undefined || xyz === undefined) return [];
-      return [[
-        { text: text.viewings[viewing] ?? viewing },
-        ...[lab.L, lab.a, lab.b].map((figure) => ({ text: isKnown(figure) ? decimalText(figure.value, placesWithin(figure.uncertainty, 1)) : "\u2013" })),
-        ...[xyz.X, xyz.Y, xyz.Z].map((figure) => ({ text: isKnown(figure) ? significantText(figure.value, 3) : "\u2013" })),
-      ]];
+      return [
+        [
+          { text: text.viewings[viewing] ?? viewing },
+          ...[lab.L, lab.a, lab.b].map((figure) => ({
+            text: isKnown(figure)
+              ? decimalText(figure.value, placesWithin(figure.uncertainty, 1))
+              : "\u2013",
+          })),
+          ...[xyz.X, xyz.Y, xyz.Z].map((figure) => ({
+            text: isKnown(figure) ? significantText(figure.value, 3) : "\u2013",
+          })),
+        ],
+      ];
     }),
   };
 }
 
 function curvePicture(page: SheetPage): PictureView | undefined {
   const curve = masstoneCurveOf(page);
-  return curve === undefined ? undefined : { svg: asMarkup(spectralCurve(curve)), caption: curve.title };
+  return curve === undefined
+    ? undefined
+    : { svg: asMarkup(spectralCurve(curve)), caption: curve.title };
 }
 
 /** The masstone's curve as page and paper draw it. */
-export function masstoneCurveOf({ worded: { sheet }, words }: SheetPage): SpectralCurve | undefined {
+export function masstoneCurveOf({
+  worded: { sheet },
+  words,
+}: SheetPage): SpectralCurve | undefined {
   const masstone = sheet.notations.masstone;
   const colour = ownColour(masstone);
   if (masstone?.curve === undefined || colour === undefined) return undefined;
@@ -65,12 +109,33 @@ export function masstoneCurveOf({ worded: { sheet }, words }: SheetPage): Spectr
   const at = (value: number): string => String(wavelengthNm(grid, values.indexOf(value)));
   const [lowest, highest] = [Math.min(...values), Math.max(...values)];
   return {
-    idPrefix: "curve", title: text.curveTitle,
-    description: text.curveDescription(significantText(lowest, 2), significantText(highest, 2), at(lowest), at(highest)),
+    idPrefix: "curve",
+    title: text.curveTitle,
+    description: text.curveDescription(
+      significantText(lowest, 2),
+      significantText(highest, 2),
+      at(lowest),
+      at(highest),
+    ),
     curves: [
-      { label: text.curveLabel(masstone.geometry ?? ""), spectrum: masstone.curve, colour, standing: masstone.standing },
-      ...(masstone.glossExcludedCurve === undefined ? [] : [{ label: text.excludedLabel, spectrum: masstone.glossExcludedCurve, colour, standing: "derived" as const }]),
+      {
+        label: text.curveLabel(masstone.geometry ?? ""),
+        spectrum: masstone.curve,
+        colour,
+        standing: masstone.standing,
+      },
+      ...(masstone.glossExcludedCurve === undefined
+        ? []
+        : [
+            {
+              label: text.excludedLabel,
+              spectrum: masstone.glossExcludedCurve,
+              colour,
+              standing: "derived" as const,
+            },
+          ]),
     ],
-    wavelengthLabel: text.wavelength, reflectanceLabels: text.reflectance,
+    wavelengthLabel: text.wavelength,
+    reflectanceLabels: text.reflectance,
   };
 }

@@ -47,12 +47,26 @@ export function pagePlace(path: string): PagePlace {
 }
 
 /** A page's whole address; nothing where the workshop gives the site none. */
-export function wholeAddress({ records }: Pick<PageContext, "records">, path: string): string | undefined {
+export function wholeAddress(
+  { records }: Pick<PageContext, "records">,
+  path: string,
+): string | undefined {
   const { siteAddress } = records.workshop;
-  return siteAddress === undefined ? undefined : new URL(path.replace(/index\.html$/, ""), siteAddress.endsWith("/") ? siteAddress : `${siteAddress}/`).href;
+  return siteAddress === undefined
+    ? undefined
+    : new URL(
+        path.replace(/index\.html$/, ""),
+        siteAddress.endsWith("/") ? siteAddress : `${siteAddress}/`,
+      ).href;
 }
 
 /** A source as a page cites it in passing, linked to the list of sources. */
-export function sourceLink({ records, words }: PageContext, { root }: PagePlace): (key: string) => LinkView {
-  return (key) => ({ text: sourceName(key, records.sources.get(key), words.pages.sources.standings), href: `${root}sources/#source-${key}` });
+export function sourceLink(
+  { records, words }: PageContext,
+  { root }: PagePlace,
+): (key: string) => LinkView {
+  return (key) => ({
+    text: sourceName(key, records.sources.get(key), words.pages.sources.standings),
+    href: `${root}sources/#source-${key}`,
+  });
 }

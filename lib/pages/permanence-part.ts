@@ -8,7 +8,12 @@ import { emptySection, reasons, type SheetPage } from "./sheet-parts.ts";
 
 /** Lightfastness by what it rests on: only the standard's own exposures, or somebody's word, make a category. */
 export function permanencePart(page: SheetPage): SectionView {
-  const { worded: { sheet: { permanence } }, words } = page;
+  const {
+    worded: {
+      sheet: { permanence },
+    },
+    words,
+  } = page;
   const text = words.pages.permanence;
   return {
     ...emptySection("permanence", words.pages.sections.permanence),
@@ -23,44 +28,100 @@ export function permanencePart(page: SheetPage): SectionView {
   };
 }
 
-function summary({ worded: { sheet: { permanence: { basis, category, expectation } } }, words }: SheetPage): string[] {
-  const { permanence: text, paint, sheet: { categories, expectation: expectations } } = words.pages;
+function summary({
+  worded: {
+    sheet: {
+      permanence: { basis, category, expectation },
+    },
+  },
+  words,
+}: SheetPage): string[] {
+  const {
+    permanence: text,
+    paint,
+    sheet: { categories, expectation: expectations },
+  } = words.pages;
   const known = isKnown(category) ? category.value : "";
   const word = categories[known] ?? known;
   switch (basis) {
-    case "exposed under the standard": return [text.exposed(word, known), text.note];
-    case "own exposure": return [paint.permanence.ownExposure(known), text.note];
-    case "stated": return [text.stated(word, known), text.note];
-    case "expected": return isKnown(expectation) ? [text.expected(expectations[expectation.value] ?? `expected ${expectation.value}`)] : [text.none];
-    case "not known": return [text.none];
+    case "exposed under the standard":
+      return [text.exposed(word, known), text.note];
+    case "own exposure":
+      return [paint.permanence.ownExposure(known), text.note];
+    case "stated":
+      return [text.stated(word, known), text.note];
+    case "expected":
+      return isKnown(expectation)
+        ? [text.expected(expectations[expectation.value] ?? `expected ${expectation.value}`)]
+        : [text.none];
+    case "not known":
+      return [text.none];
   }
 }
 
-function rows({ worded, worded: { sheet: { permanence } }, words, place, context }: SheetPage) {
+function rows({
+  worded,
+  worded: {
+    sheet: { permanence },
+  },
+  words,
+  place,
+  context,
+}: SheetPage) {
   const shown = isKnown(permanence.category) ? "permanence.category" : "permanence.expectation";
-  const name = isKnown(permanence.category) ? words.pages.paint.permanence.names[permanence.basis] : undefined;
+  const name = isKnown(permanence.category)
+    ? words.pages.paint.permanence.names[permanence.basis]
+    : undefined;
   return [
     propertyView(worded.leaf(shown), words, sourceLink(context, place), name),
-    ...["permanence.deltaEab", "permanence.blueWool"].map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place))),
+    ...["permanence.deltaEab", "permanence.blueWool"].map((path) =>
+      propertyView(worded.leaf(path), words, sourceLink(context, place)),
+    ),
   ];
 }
 
 /** Each form with its change, and the standard and exposure that the record names. */
-function formTable({ worded, worded: { sheet: { permanence: { forms } } }, words }: SheetPage): TableView[] {
+function formTable({
+  worded,
+  worded: {
+    sheet: {
+      permanence: { forms },
+    },
+  },
+  words,
+}: SheetPage): TableView[] {
   if (forms.length === 0) return [];
   const text = words.pages.paint.permanence.forms;
-  return [{
-    caption: text.caption,
-    columns: [{ head: text.columns.form }, { head: text.columns.change, numeric: true }, { head: text.columns.category }, { head: text.columns.standard }, { head: text.columns.exposure }],
-    rows: forms.map(({ slug, deltaEab, category, standards, exposures }): CellView[] => [
-      { text: text.names[slug] ?? slug },
-      deltaEab === undefined || !isKnown(deltaEab)
-        ? { text: "\u2013", reason: text.notExposed }
-        : { text: figureText(worded.leaf(`permanence.forms.${slug}.deltaEab`).row, deltaEab, words), standing: standingView(deltaEab, words) },
-      { text: isKnown(category) ? category.value : "\u2013", standing: standingView(category, words) },
-      { text: standards.length === 0 ? text.stated : standards.join("; ") },
-      { text: exposures.length === 0 ? text.stated : exposures.join("; ") },
-    ]),
-    note: text.note,
-  }];
+  return [
+    {
+      caption: text.caption,
+      columns: [
+        { head: text.columns.form },
+        { head: text.columns.change, numeric: true },
+        { head: text.columns.category },
+        { head: text.columns.standard },
+        { head: text.columns.exposure },
+      ],
+      rows: forms.map(({ slug, deltaEab, category, standards, exposures }): CellView[] => [
+        { text: text.names[slug] ?? slug },
+        deltaEab === undefined || !isKnown(deltaEab)
+          ? { text: "\u2013", reason: text.notExposed }
+          : {
+              text: figureText(
+                worded.leaf(`permanence.forms.${slug}.deltaEab`).row,
+                deltaEab,
+                words,
+              ),
+              standing: standingView(deltaEab, words),
+            },
+        {
+          text: isKnown(category) ? category.value : "\u2013",
+          standing: standingView(category, words),
+        },
+        { text: standards.length === 0 ? text.stated : standards.join("; ") },
+        { text: exposures.length === 0 ? text.stated : exposures.join("; ") },
+      ]),
+      note: text.note,
+    },
+  ];
 }

@@ -1,4 +1,7 @@
-import { HANDBOOK_LOOSE_G_PER_ML, HANDBOOK_TAPPED_G_PER_ML } from "../formulation/handbook-bulk-density.ts";
+import {
+  HANDBOOK_LOOSE_G_PER_ML,
+  HANDBOOK_TAPPED_G_PER_ML,
+} from "../formulation/handbook-bulk-density.ts";
 import { HANDBOOK_DENSITY_G_PER_CM3 } from "../formulation/handbook-density.ts";
 import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../formulation/handbook-oil-absorption.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
@@ -30,9 +33,17 @@ const FIGURES = [
 ] as const;
 type PigmentField = (typeof FIGURES)[number][0];
 
-function pigmentFigure({ slug, record }: Checked<PigmentRecord>, wanted: PigmentField): Figure<Quantity> {
+function pigmentFigure(
+  { slug, record }: Checked<PigmentRecord>,
+  wanted: PigmentField,
+): Figure<Quantity> {
   const [field, unit, handbook] = FIGURES.find(([name]) => name === wanted) ?? FIGURES[0];
-  return orHandbook(recordedFigure(record[field], unit, `pigments.${slug}.${field}`), handbook, record.colourIndexName, unit);
+  return orHandbook(
+    recordedFigure(record[field], unit, `pigments.${slug}.${field}`),
+    handbook,
+    record.colourIndexName,
+    unit,
+  );
 }
 
 /** Every dry pigment, by family. */
@@ -40,29 +51,62 @@ export function pigmentIndex(context: PageContext, place: PagePlace): PigmentInd
   const { words, records } = context;
   const text = words.pages.pigments;
   const pigments = [...records.pigments.values()];
-  const families = (Object.keys(FAMILIES) as (keyof typeof FAMILIES)[]).map((family) => [family, pigments.filter(({ record }) => (record.family ?? "other") === family)] as const);
+  const families = (Object.keys(FAMILIES) as (keyof typeof FAMILIES)[]).map(
+    (family) =>
+      [family, pigments.filter(({ record }) => (record.family ?? "other") === family)] as const,
+  );
   return {
-    kind: "pigment-index", ...pageHead(context, place, text.heading, text.lead), lead: [text.lead],
-    groups: families.filter(([, members]) => members.length > 0).map(([family, members]) => ({
-      id: family, heading: FAMILIES[family],
-      table: {
-        caption: `${text.caption}: ${FAMILIES[family]}`,
-        columns: [{ head: text.columns.pigment }, { head: text.columns.index }, { head: text.columns.density, unit: words.units["g/cm3"] ?? "", numeric: true }, { head: text.columns.oil, unit: "g/100 g", numeric: true }, { head: text.columns.colours, numeric: true }],
-        rows: members.toSorted((one, other) => (one.record.name < other.record.name ? -1 : 1)).map((pigment): CellView[] => [
-          { text: pigment.record.name, href: `${place.root}pigments/${pigment.slug}/` },
-          pigment.record.colourIndexName === undefined ? { text: "\u2013", reason: words.standings["not stated"].word } : { text: pigment.record.colourIndexName },
-          numberCell(pigmentFigure(pigment, "densityGPerCm3"), "pigments.*.densityGPerCm3", words),
-          numberCell(pigmentFigure(pigment, "oilAbsorptionGPer100g"), "pigments.*.oilAbsorptionGPer100g", words),
-          { text: String(coloursOf(pigment.slug, context).length) },
-        ]),
-      },
-    })),
+    kind: "pigment-index",
+    ...pageHead(context, place, text.heading, text.lead),
+    lead: [text.lead],
+    groups: families
+      .filter(([, members]) => members.length > 0)
+      .map(([family, members]) => ({
+        id: family,
+        heading: FAMILIES[family],
+        table: {
+          caption: `${text.caption}: ${FAMILIES[family]}`,
+          columns: [
+            { head: text.columns.pigment },
+            { head: text.columns.index },
+            { head: text.columns.density, unit: words.units["g/cm3"] ?? "", numeric: true },
+            { head: text.columns.oil, unit: "g/100 g", numeric: true },
+            { head: text.columns.colours, numeric: true },
+          ],
+          rows: members
+            .toSorted((one, other) => (one.record.name < other.record.name ? -1 : 1))
+            .map((pigment): CellView[] => [
+              { text: pigment.record.name, href: `${place.root}pigments/${pigment.slug}/` },
+              pigment.record.colourIndexName === undefined
+                ? { text: "\u2013", reason: words.standings["not stated"].word }
+                : { text: pigment.record.colourIndexName },
+              numberCell(
+                pigmentFigure(pigment, "densityGPerCm3"),
+                "pigments.*.densityGPerCm3",
+                words,
+              ),
+              numberCell(
+                pigmentFigure(pigment, "oilAbsorptionGPer100g"),
+                "pigments.*.oilAbsorptionGPer100g",
+                words,
+              ),
+              { text: String(coloursOf(pigment.slug, context).length) },
+            ]),
+        },
+      })),
   };
 }
 
-function numberCell(figure: Figure<Quantity>, pattern: string, words: PageContext["words"]): CellView {
+function numberCell(
+  figure: Figure<Quantity>,
+  pattern: string,
+  words: PageContext["words"],
+): CellView {
   if (!isKnown(figure)) return { text: "\u2013", reason: standingWord("not stated", words).word };
-  return { text: figureText(figureRow(pattern), { ...figure, unit: "1" }, words), standing: standingView(figure, words) };
+  return {
+    text: figureText(figureRow(pattern), { ...figure, unit: "1" }, words),
+    standing: standingView(figure, words),
+  };
 }
 
 function coloursOf(slug: string, { sheets }: PageContext): PageContext["sheets"] {
@@ -70,7 +114,11 @@ function coloursOf(slug: string, { sheets }: PageContext): PageContext["sheets"]
 }
 
 /** One pigment: what it is, its figures, how to handle it dry, and the colours made from it. */
-export function pigmentPage(pigment: Checked<PigmentRecord>, context: PageContext, place: PagePlace): PigmentPageView {
+export function pigmentPage(
+  pigment: Checked<PigmentRecord>,
+  context: PageContext,
+  place: PagePlace,
+): PigmentPageView {
   const { words } = context;
   const { slug, record } = pigment;
   const text = words.pages.pigments;
@@ -79,24 +127,47 @@ export function pigmentPage(pigment: Checked<PigmentRecord>, context: PageContex
   const { handling } = words.pages;
   const { poisonCentre } = context.records.workshop;
   return {
-    kind: "pigment", ...pageHead(context, place, record.name, record.whatItIs ?? record.name), name: record.name,
+    kind: "pigment",
+    ...pageHead(context, place, record.name, record.whatItIs ?? record.name),
+    name: record.name,
     ...(record.colourIndexName === undefined ? {} : { colourIndexName: record.colourIndexName }),
     whatItIs: [record.whatItIs ?? words.pages.pigment.nothing],
     properties: {
       caption: text.properties,
       rows: [
         ...pigmentFacts(record, words),
-        ...FIGURES.map(([field]) => propertyView({ path: `pigments.${slug}.${field}`, row: figureRow(`pigments.*.${field}`), figure: pigmentFigure(pigment, field) }, words, sourceLink(context, place))),
+        ...FIGURES.map(([field]) =>
+          propertyView(
+            {
+              path: `pigments.${slug}.${field}`,
+              row: figureRow(`pigments.*.${field}`),
+              figure: pigmentFigure(pigment, field),
+            },
+            words,
+            sourceLink(context, place),
+          ),
+        ),
       ],
     },
     lists: [],
     handlingHeading: text.handling,
-    label: labelView(part, workedOut(part), "powder", { heading: handling.dryPigment(record.name), nothing: handling.dryNothing }, context, place),
+    label: labelView(
+      part,
+      workedOut(part),
+      "powder",
+      { heading: handling.dryPigment(record.name), nothing: handling.dryNothing },
+      context,
+      place,
+    ),
     cautionsHeading: words.operations["weighing and mulling"] ?? "",
     cautions: byReason(cautions, words),
     handling: [poisonCentreLine(poisonCentre, handling), words.pages.cautionLine],
     colours: colours.map((worded) => colourCard(worded, context, place)),
     ...(colours.length === 0 ? { noColours: text.noColours } : {}),
-    terms: [], revision: words.pages.build(context.date === undefined ? undefined : words.date(context.date), context.revision),
+    terms: [],
+    revision: words.pages.build(
+      context.date === undefined ? undefined : words.date(context.date),
+      context.revision,
+    ),
   };
 }

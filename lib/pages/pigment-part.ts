@@ -10,7 +10,12 @@ import { emptySection, textOf, type SheetPage } from "./sheet-parts.ts";
 
 /** What the pigments of a colour are. */
 export function pigmentSection(page: SheetPage): PigmentSectionView {
-  const { worded: { sheet }, words, context, place } = page;
+  const {
+    worded: { sheet },
+    words,
+    context,
+    place,
+  } = page;
   const text = words.pages.pigment;
   return {
     ...emptySection("pigment", words.pages.sections.pigment),
@@ -18,9 +23,15 @@ export function pigmentSection(page: SheetPage): PigmentSectionView {
       const record = context.records.pigments.get(part.slug)?.record;
       const share = textOf(page, `pigments.${part.slug}.massFraction`);
       return {
-        name: part.name, href: `${place.root}pigments/${part.slug}/`,
+        name: part.name,
+        href: `${place.root}pigments/${part.slug}/`,
         ...(part.colourIndexName === undefined ? {} : { colourIndexName: part.colourIndexName }),
-        share: sheet.pigments.length === 1 ? text.whole : share === undefined ? text.noShare : text.share(share),
+        share:
+          sheet.pigments.length === 1
+            ? text.whole
+            : share === undefined
+              ? text.noShare
+              : text.share(share),
         text: [record?.whatItIs ?? text.nothing],
         properties: pigmentProperties(part, record, page),
       };
@@ -28,11 +39,23 @@ export function pigmentSection(page: SheetPage): PigmentSectionView {
   };
 }
 
-function pigmentProperties(part: PigmentPart, record: PigmentRecord | undefined, { worded, words, place, context }: SheetPage): PropertyTableView {
-  const paths = ["densityGPerCm3", "oilAbsorptionGPer100g", "bulkDensityLooseGPerMl", "bulkDensityTappedGPerMl"].map((field) => `pigments.${part.slug}.${field}`);
+function pigmentProperties(
+  part: PigmentPart,
+  record: PigmentRecord | undefined,
+  { worded, words, place, context }: SheetPage,
+): PropertyTableView {
+  const paths = [
+    "densityGPerCm3",
+    "oilAbsorptionGPer100g",
+    "bulkDensityLooseGPerMl",
+    "bulkDensityTappedGPerMl",
+  ].map((field) => `pigments.${part.slug}.${field}`);
   return {
     caption: words.pages.pigment.caption(part.name),
-    rows: [...pigmentFacts(record, words), ...paths.map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place)))],
+    rows: [
+      ...pigmentFacts(record, words),
+      ...paths.map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place))),
+    ],
   };
 }
 
@@ -40,13 +63,34 @@ function pigmentProperties(part: PigmentPart, record: PigmentRecord | undefined,
 export function pigmentFacts(record: PigmentRecord | undefined, words: Words): PropertyView[] {
   const text = words.pages.pigment;
   const sizeUm = record?.particle?.sizeUm;
-  const size = sizeUm === undefined ? undefined : text.size(quantityText(typeof sizeUm === "number" ? sizeUm : sizeUm.value, (um) => significantText(um, 2), words.about));
+  const size =
+    sizeUm === undefined
+      ? undefined
+      : text.size(
+          quantityText(
+            typeof sizeUm === "number" ? sizeUm : sizeUm.value,
+            (um) => significantText(um, 2),
+            words.about,
+          ),
+        );
   const { refractiveIndex } = record?.particle ?? {};
-  const index = refractiveIndex === undefined ? undefined : quantityText(typeof refractiveIndex === "number" ? refractiveIndex : refractiveIndex.value, (n) => significantText(n, 3), words.about);
+  const index =
+    refractiveIndex === undefined
+      ? undefined
+      : quantityText(
+          typeof refractiveIndex === "number" ? refractiveIndex : refractiveIndex.value,
+          (n) => significantText(n, 3),
+          words.about,
+        );
   const particle = text.particle(size, record?.particle?.shape, index);
-  const fact = (name: string, value: string | undefined): PropertyView[] => (value === undefined || value === "" ? [] : [{ name, value, standing: standingWord("stated", words) }]);
+  const fact = (name: string, value: string | undefined): PropertyView[] =>
+    value === undefined || value === ""
+      ? []
+      : [{ name, value, standing: standingWord("stated", words) }];
   return [
-    ...fact(text.facts.origin, record?.origin), ...fact(text.facts.chemistry, record?.chemistry),
-    ...fact(text.facts.particle, particle), ...fact(text.facts.benchTest, record?.benchTest),
+    ...fact(text.facts.origin, record?.origin),
+    ...fact(text.facts.chemistry, record?.chemistry),
+    ...fact(text.facts.particle, particle),
+    ...fact(text.facts.benchTest, record?.benchTest),
   ];
 }

@@ -14,43 +14,99 @@ const MOST_CARDS = 4;
 
 /** Where a colour stands among the others, and which are nearest to it. */
 export function rangeSection(page: SheetPage): NeighboursSectionView | undefined {
-  const { context, worded: { sheet }, words } = page;
+  const {
+    context,
+    worded: { sheet },
+    words,
+  } = page;
   const text = words.pages.range;
   const bySlug = new Map(context.sheets.map((worded) => [worded.sheet.slug, worded.sheet]));
   const card = (slug: string, line?: string) => {
     const worded = context.sheets.find((other) => other.sheet.slug === slug);
-    return worded === undefined ? [] : [{ ...colourCard(worded, context, page.place), ...(line === undefined ? {} : { line }) }];
+    return worded === undefined
+      ? []
+      : [{ ...colourCard(worded, context, page.place), ...(line === undefined ? {} : { line }) }];
   };
   const groups = [
-    { heading: text.sameColour, cards: sameColourOtherPigment(sheet, bySlug, context.range).slice(0, MOST_CARDS).flatMap(({ slug, deltaE00 }) => card(slug, text.difference(decimalText(deltaE00, 1)))) },
-    { heading: text.samePigment, cards: samePigmentOtherColour(sheet, bySlug).slice(0, MOST_CARDS).flatMap((slug) => card(slug)) },
+    {
+      heading: text.sameColour,
+      cards: sameColourOtherPigment(sheet, bySlug, context.range)
+        .slice(0, MOST_CARDS)
+        .flatMap(({ slug, deltaE00 }) => card(slug, text.difference(decimalText(deltaE00, 1)))),
+    },
+    {
+      heading: text.samePigment,
+      cards: samePigmentOtherColour(sheet, bySlug)
+        .slice(0, MOST_CARDS)
+        .flatMap((slug) => card(slug)),
+    },
   ].filter(({ cards }) => cards.length > 0);
-  const pictures = [placePicture(page, "oil.oilIndexGPer100g", text.oilTitle, "oil"), placePicture(page, "drying.touchDryDays", text.dryingTitle, "drying")].filter((picture) => picture !== undefined);
+  const pictures = [
+    placePicture(page, "oil.oilIndexGPer100g", text.oilTitle, "oil"),
+    placePicture(page, "drying.touchDryDays", text.dryingTitle, "drying"),
+  ].filter((picture) => picture !== undefined);
   if (groups.length === 0 && pictures.length === 0) return undefined;
-  const inTwoLights = (context.range.inTwoLights.get(sheet.slug) ?? []).filter(({ ruling }) => ruling.rule !== "differs-in-daylight");
-  const lists = inTwoLights.length === 0 ? [] : [{
-    heading: text.metameric,
-    items: inTwoLights.map(({ slug, ruling }) => ({ text: text.metamericPair(bySlug.get(slug)?.name ?? slug, rulingText(ruling, words)) })),
-  }];
-  const compare = { heading: words.pages.compare.besides, links: compareLinks(sheet.slug, context, page.place) };
+  const inTwoLights = (context.range.inTwoLights.get(sheet.slug) ?? []).filter(
+    ({ ruling }) => ruling.rule !== "differs-in-daylight",
+  );
+  const lists =
+    inTwoLights.length === 0
+      ? []
+      : [
+          {
+            heading: text.metameric,
+            items: inTwoLights.map(({ slug, ruling }) => ({
+              text: text.metamericPair(bySlug.get(slug)?.name ?? slug, rulingText(ruling, words)),
+            })),
+          },
+        ];
+  const compare = {
+    heading: words.pages.compare.besides,
+    links: compareLinks(sheet.slug, context, page.place),
+  };
   return { ...emptySection("range", words.pages.sections.range), pictures, groups, lists, compare };
 }
 
-function placePicture(page: SheetPage, path: string, title: string, id: string): PictureView | undefined {
-  const { context, worded: { sheet }, words } = page;
+function placePicture(
+  page: SheetPage,
+  path: string,
+  title: string,
+  id: string,
+): PictureView | undefined {
+  const {
+    context,
+    worded: { sheet },
+    words,
+  } = page;
   const own = quantityAt(page.worded, path);
-  const others = context.sheets.filter((other) => other.sheet.slug !== sheet.slug).flatMap((other) => quantityAt(other, path) ?? []);
+  const others = context.sheets
+    .filter((other) => other.sheet.slug !== sheet.slug)
+    .flatMap((other) => quantityAt(other, path) ?? []);
   const text = textOf(page, path);
   if (own === undefined || text === undefined || others.length === 0) return undefined;
   const highest = Math.max(...[own, ...others].map((value) => ends(value)[1]));
   const { row, figure } = page.worded.leaf(path);
-  const spread = words.pages.range.placeDescription(sheet.name, text, others.length, decimalText(Math.min(...others.map((value) => ends(value)[0])), 0), decimalText(Math.max(...others.map((value) => ends(value)[1])), 0));
+  const spread = words.pages.range.placeDescription(
+    sheet.name,
+    text,
+    others.length,
+    decimalText(Math.min(...others.map((value) => ends(value)[0])), 0),
+    decimalText(Math.max(...others.map((value) => ends(value)[1])), 0),
+  );
   return {
-    svg: asMarkup(placeInRange({
-      idPrefix: `place-${id}`, title, description: spread, heading: `${words.figures[row.word] ?? ""}, ${words.units[row.unit] ?? row.unit}`,
-      domain: [0, highest], own: { value: own, standing: figure.standing, text: `${sheet.name}: ${text}` }, missing: words.pages.sheet.missing, others,
-      ends: words.pages.range.ends,
-    })),
+    svg: asMarkup(
+      placeInRange({
+        idPrefix: `place-${id}`,
+        title,
+        description: spread,
+        heading: `${words.figures[row.word] ?? ""}, ${words.units[row.unit] ?? row.unit}`,
+        domain: [0, highest],
+        own: { value: own, standing: figure.standing, text: `${sheet.name}: ${text}` },
+        missing: words.pages.sheet.missing,
+        others,
+        ends: words.pages.range.ends,
+      }),
+    ),
   };
 }
 

@@ -26,7 +26,12 @@ import { coloursLetDownIn } from "./let-down-in.ts";
 import { whitesSection } from "./whites-section.ts";
 
 /** A colour's sheet, in reading order. */
-export function sheetPage(worded: WordedSheet, revision: string, context: PageContext, place: PagePlace): SheetView {
+export function sheetPage(
+  worded: WordedSheet,
+  revision: string,
+  context: PageContext,
+  place: PagePlace,
+): SheetView {
   const { words } = context;
   const { sheet } = worded;
   const page: SheetPage = { context, worded, place, words };
@@ -37,10 +42,16 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
   const notes = notesSection(page);
   const mixture = mixturePart(page);
   const questions = questionsSection(page);
-  const head = pageHead(context, place, sheet.name, text.description(sheet.name, madeOfText(sheet, words)));
+  const head = pageHead(
+    context,
+    place,
+    sheet.name,
+    text.description(sheet.name, madeOfText(sheet, words)),
+  );
   const recordDate = sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate);
   return {
-    kind: "sheet", ...head,
+    kind: "sheet",
+    ...head,
     jsonLd: jsonLd(sheet, context, head),
     name: sheet.name,
     madeOf: madeOf(sheet, words, place.root),
@@ -48,12 +59,21 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     sentence: oneSentence(sheet, context),
     facts: sheetFacts(worded, context),
     ...(hazard === undefined ? {} : { hazard }),
-    ...(sheet.cautions.unknown.length === 0 ? {} : { unknownHazard: words.pages.handling.unknown(sheet.cautions.unknown) }),
+    ...(sheet.cautions.unknown.length === 0
+      ? {}
+      : { unknownHazard: words.pages.handling.unknown(sheet.cautions.unknown) }),
     // Of an oil that is not on record nobody can say that its rags keep cool.
-    ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined ? { ragLine: words.pages.ragLine } : {}),
+    ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
+      ? { ragLine: words.pages.ragLine }
+      : {}),
     revision: text.revision(revision, recordDate),
     terms: terms(words, ["masstone", "tint", "Munsell", "oil index"]),
-    contents: contents(page, { range: range !== undefined, mixture: mixture !== undefined, notes: notes !== undefined, questions: questions !== undefined }),
+    contents: contents(page, {
+      range: range !== undefined,
+      mixture: mixture !== undefined,
+      notes: notes !== undefined,
+      questions: questions !== undefined,
+    }),
     whites: whitesSection(page),
     strength: strengthSection(page),
     drying: dryingPart(page),
@@ -70,7 +90,9 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
     evidence: evidenceSection(page),
     downloads: [
       { text: "sheet.json", href: "sheet.json", note: words.pages.downloads.sheet },
-      ...(sheet.notations.masstone?.curve === undefined ? [] : [{ text: "masstone.csv", href: "masstone.csv", note: words.pages.downloads.reading }]),
+      ...(sheet.notations.masstone?.curve === undefined
+        ? []
+        : [{ text: "masstone.csv", href: "masstone.csv", note: words.pages.downloads.reading }]),
     ],
   };
 }
@@ -78,17 +100,33 @@ export function sheetPage(worded: WordedSheet, revision: string, context: PageCo
 /** What a colour does in the whites; of a white, that others are let down in it. */
 export function oneSentence(sheet: Sheet, { words, sheets }: PageContext): string {
   const text = words.pages.sheet;
-  if (sheet.tints.length > 0) return words.tintSentence(sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })));
+  if (sheet.tints.length > 0)
+    return words.tintSentence(
+      sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })),
+    );
   const letDown = coloursLetDownIn(sheet.slug, sheets);
   return letDown.length > 0 ? text.whiteSentence(letDown.length) : text.noSentence;
 }
 
 /** Answers that name the colour. */
-function questionsSection({ context, worded: { sheet }, words, place }: SheetPage): SheetView["questions"] {
+function questionsSection({
+  context,
+  worded: { sheet },
+  words,
+  place,
+}: SheetPage): SheetView["questions"] {
   const naming = context.answers.filter(({ colours }) => colours.includes(sheet.slug));
-  return naming.length === 0 ? undefined : { id: "questions", heading: words.pages.sections.questions, answers: naming.map((answer) => answerEntry(answer, words, place)) };
+  return naming.length === 0
+    ? undefined
+    : {
+        id: "questions",
+        heading: words.pages.sections.questions,
+        answers: naming.map((answer) => answerEntry(answer, words, place)),
+      };
 }
 
 function contents({ words }: SheetPage, present: Readonly<Record<string, boolean>>): LinkView[] {
-  return Object.entries(words.pages.sections).filter(([id]) => present[id] !== false).map(([id, text]) => ({ text, href: `#${id}` }));
+  return Object.entries(words.pages.sections)
+    .filter(([id]) => present[id] !== false)
+    .map(([id, text]) => ({ text, href: `#${id}` }));
 }

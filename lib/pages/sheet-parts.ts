@@ -3,7 +3,13 @@ import type { Ruling } from "../quantities/ruling.ts";
 import { propertyView } from "../present/property-view.ts";
 import { rulingText } from "../present/ruling-text.ts";
 import { standingWord } from "../present/standing-view.ts";
-import type { ListView, PropertyTableView, ReasonView, SectionView, TermView } from "../present/views.ts";
+import type {
+  ListView,
+  PropertyTableView,
+  ReasonView,
+  SectionView,
+  TermView,
+} from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import type { Words } from "../present/words/words.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
@@ -22,8 +28,17 @@ export function emptySection(id: string, heading: string): SectionView {
 }
 
 /** The figures at some paths of a sheet as a property table. */
-export function properties({ worded, words, place, context }: SheetPage, caption: string, paths: readonly string[]): PropertyTableView {
-  return { caption, rows: paths.filter((path) => worded.has(path)).map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place))) };
+export function properties(
+  { worded, words, place, context }: SheetPage,
+  caption: string,
+  paths: readonly string[],
+): PropertyTableView {
+  return {
+    caption,
+    rows: paths
+      .filter((path) => worded.has(path))
+      .map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place))),
+  };
 }
 
 /** Rulings as a headed list; no list for none. */
@@ -43,7 +58,8 @@ function reason(ruling: Ruling, { words, context, place }: SheetPage): ReasonVie
 /** A figure's finished text with its unit; nothing when it is not stated. */
 export function textOf({ worded }: SheetPage, path: string): string | undefined {
   if (!worded.has(path) || !isKnown(worded.leaf(path).figure)) return undefined;
-  return worded.plain.evidence.find(({ figure }) => figure === path)?.["text"] as string | undefined;
+  return worded.plain.evidence.find(({ figure }) => figure === path)?.["text"] as
+    string | undefined;
 }
 
 export function terms(words: Words, named: readonly string[]): TermView[] {

@@ -20,17 +20,23 @@ export function shownColour(worded: WordedSheet, context: PageContext): ShownCol
   const masstone = ownColour(sheet.notations.masstone);
   const cells = cellsOf(worded, context);
   return {
-    ...compared, address: `colours/${sheet.slug}/`,
+    ...compared,
+    address: `colours/${sheet.slug}/`,
     ...(masstone === undefined ? {} : { masstone }),
     whites: sheet.tints.map(({ white, atL }) => ({
-      slug: white.slug, name: white.name,
-      tints: Object.fromEntries(levelsOf(atL).flatMap((level) => {
-        const colour = ownColour(atL[level]);
-        return colour === undefined ? [] : [[level, colour]];
-      })),
+      slug: white.slug,
+      name: white.name,
+      tints: Object.fromEntries(
+        levelsOf(atL).flatMap((level) => {
+          const colour = ownColour(atL[level]);
+          return colour === undefined ? [] : [[level, colour]];
+        }),
+      ),
     })),
     // A cell stands where there is something to compare, and nowhere else.
-    cells: Object.fromEntries(Object.entries(cells).filter(([key]) => compared.amounts[key] !== undefined)),
+    cells: Object.fromEntries(
+      Object.entries(cells).filter(([key]) => compared.amounts[key] !== undefined),
+    ),
   };
 }
 
@@ -38,33 +44,54 @@ function cellsOf(worded: WordedSheet, context: PageContext): Record<string, Show
   const { sheet } = worded;
   const { words, records } = context;
   const text = words.pages.compare.cells;
-  const figure = (path: string, note?: string): ShownCell => figureCell(worded, path, context, note);
+  const figure = (path: string, note?: string): ShownCell =>
+    figureCell(worded, path, context, note);
   const facts = sheetFacts(worded, context);
   const fact = (name: string): ShownCell => {
-    const { word, detail, standing } = facts.find((each) => each.name === words.pages.sheet.facts[name as "munsell"]) ?? { word: "", standing: undefined };
-    return { text: word, ...(standing === undefined ? {} : { standing }), ...(detail === undefined ? {} : { note: detail }) };
+    const { word, detail, standing } = facts.find(
+      (each) => each.name === words.pages.sheet.facts[name as "munsell"],
+    ) ?? { word: "", standing: undefined };
+    return {
+      text: word,
+      ...(standing === undefined ? {} : { standing }),
+      ...(detail === undefined ? {} : { note: detail }),
+    };
   };
   const reference = records.workshop.strengthReference;
   const gloss = sheet.oil.gloss60;
   return {
-    ...Object.fromEntries(sheet.tints.flatMap((tint) => [
-      [`white.${tint.white.slug}`, tintCell(tint, worded, context)],
-      [`parts.${tint.white.slug}`, figure(`tints.${tint.white.slug}.strengthParts.byVolume`)],
-    ])),
+    ...Object.fromEntries(
+      sheet.tints.flatMap((tint) => [
+        [`white.${tint.white.slug}`, tintCell(tint, worded, context)],
+        [`parts.${tint.white.slug}`, figure(`tints.${tint.white.slug}.strengthParts.byVolume`)],
+      ]),
+    ),
     masstone: figure("notations.masstone.munsell.text"),
-    strength: figure("optics.tintingStrength", reference === sheet.slug ? text.isReference : text.strength(records.colours.get(reference ?? "")?.record.name ?? "")),
+    strength: figure(
+      "optics.tintingStrength",
+      reference === sheet.slug
+        ? text.isReference
+        : text.strength(records.colours.get(reference ?? "")?.record.name ?? ""),
+    ),
     opacity: fact("opacity"),
     oilByMass: figure("oil.oilIndexGPer100g", plainText(worded, "oil.oilIndexClass", context)),
     oilByVolume: figure("oil.oilGPer100cm3"),
-    finish: figure("oil.finish", isKnown(gloss) ? text.gloss(plainText(worded, "oil.gloss60", context) ?? "") : undefined),
+    finish: figure(
+      "oil.finish",
+      isKnown(gloss) ? text.gloss(plainText(worded, "oil.gloss60", context) ?? "") : undefined,
+    ),
     drying: figure("drying.touchDryDays", plainText(worded, "drying.class", context)),
     lightfastness: fact("lightfastness"),
     ...cautionCells(worded, context),
     nearest: nearestCell(worded, context),
-    pigments: { items: sheet.pigments.map(({ name, colourIndexName, massFraction, slug }) => {
-      const named = colourIndexName === undefined ? name : `${name} (${colourIndexName})`;
-      return sheet.pigments.length > 1 && isKnown(massFraction) ? text.share(named, plainText(worded, `pigments.${slug}.massFraction`, context) ?? "") : named;
-    }) },
+    pigments: {
+      items: sheet.pigments.map(({ name, colourIndexName, massFraction, slug }) => {
+        const named = colourIndexName === undefined ? name : `${name} (${colourIndexName})`;
+        return sheet.pigments.length > 1 && isKnown(massFraction)
+          ? text.share(named, plainText(worded, `pigments.${slug}.massFraction`, context) ?? "")
+          : named;
+      }),
+    },
     vehicle: { text: sheet.vehicle?.name ?? "" },
     dispersion: { text: text.dispersion[sheet.dispersion ?? ""] ?? "" },
   };
@@ -76,10 +103,19 @@ function plainText(worded: WordedSheet, path: string, { words }: PageContext): s
   return isKnown(figure) ? upperFirst(figureText(row, figure, words)) : undefined;
 }
 
-function figureCell(worded: WordedSheet, path: string, context: PageContext, note?: string): ShownCell {
+function figureCell(
+  worded: WordedSheet,
+  path: string,
+  context: PageContext,
+  note?: string,
+): ShownCell {
   const text = plainText(worded, path, context);
   if (text === undefined) return {};
-  return { text, standing: standingView(worded.leaf(path).figure, context.words), ...(note === undefined ? {} : { note }) };
+  return {
+    text,
+    standing: standingView(worded.leaf(path).figure, context.words),
+    ...(note === undefined ? {} : { note }),
+  };
 }
 
 function levelsOf(atL: TintSection["atL"]): EqualLightness[] {
@@ -87,35 +123,68 @@ function levelsOf(atL: TintSection["atL"]): EqualLightness[] {
 }
 
 /** The sentence of the white, and a* and b* at each lightness. */
-function tintCell({ white, atL, sentence }: TintSection, worded: WordedSheet, context: PageContext): ShownCell {
+function tintCell(
+  { white, atL, sentence }: TintSection,
+  worded: WordedSheet,
+  context: PageContext,
+): ShownCell {
   const text = context.words.pages.compare.cells;
   const [first] = levelsOf(atL);
   return {
     lead: rulingText(sentence, context.words),
-    atL: Object.fromEntries(levelsOf(atL).map((level) => {
-      const [a, b] = ["a", "b"].map((axis) => plainText(worded, `tints.${white.slug}.atL.${level}.${axis}`, context) ?? "");
-      return [level, text.tint(a ?? "", b ?? "")];
-    })),
-    ...(first === undefined ? {} : { standing: standingView(worded.leaf(`tints.${white.slug}.atL.${first}.b`).figure, context.words) }),
+    atL: Object.fromEntries(
+      levelsOf(atL).map((level) => {
+        const [a, b] = ["a", "b"].map(
+          (axis) => plainText(worded, `tints.${white.slug}.atL.${level}.${axis}`, context) ?? "",
+        );
+        return [level, text.tint(a ?? "", b ?? "")];
+      }),
+    ),
+    ...(first === undefined
+      ? {}
+      : {
+          standing: standingView(
+            worded.leaf(`tints.${white.slug}.atL.${first}.b`).figure,
+            context.words,
+          ),
+        }),
   };
 }
 
 /** Label elements in full, never fewer than the sheet has; and what the market forbids. */
-function cautionCells({ sheet: { cautions, slug } }: WordedSheet, { words }: PageContext): Record<"label" | "sale", ShownCell> {
+function cautionCells(
+  { sheet: { cautions, slug } }: WordedSheet,
+  { words }: PageContext,
+): Record<"label" | "sale", ShownCell> {
   const text = words.pages.compare.cells;
   const hazard = hazardView(cautions, cautions, "paste", words);
   const limits = cautions.restrictions.filter(({ effect }) => effect !== "line");
-  const markets = [...new Set(limits.map(({ market }) => words.pages.handling.marketNames[market] ?? market))];
+  const markets = [
+    ...new Set(limits.map(({ market }) => words.pages.handling.marketNames[market] ?? market)),
+  ];
   return {
     label: {
-      text: hazard?.signalWord ?? (cautions.unknown.length > 0 ? text.noData : hazard === undefined ? text.nothingClassified : ""),
+      text:
+        hazard?.signalWord ??
+        (cautions.unknown.length > 0
+          ? text.noData
+          : hazard === undefined
+            ? text.nothingClassified
+            : ""),
       items: [
-        ...(hazard?.statements ?? []).map(({ code, text: statement }) => (code === undefined ? statement : `${code} ${statement}`)),
-        ...(hazard === undefined || hazard.pictograms.length === 0 ? [] : [text.pictograms(hazard.pictograms.map(({ name }) => name))]),
+        ...(hazard?.statements ?? []).map(({ code, text: statement }) =>
+          code === undefined ? statement : `${code} ${statement}`,
+        ),
+        ...(hazard === undefined || hazard.pictograms.length === 0
+          ? []
+          : [text.pictograms(hazard.pictograms.map(({ name }) => name))]),
       ],
       ...(hazard === undefined ? {} : { note: hazard.basis }),
     },
-    sale: limits.length === 0 ? { text: text.noLimit } : { text: text.limited(markets), address: `colours/${slug}/#handling` },
+    sale:
+      limits.length === 0
+        ? { text: text.noLimit }
+        : { text: text.limited(markets), address: `colours/${slug}/#handling` },
   };
 }
 
@@ -123,5 +192,9 @@ function nearestCell({ sheet }: WordedSheet, { range, sheets, words }: PageConte
   const [nearest] = range.nearest.get(sheet.slug) ?? [];
   const name = sheets.find((other) => other.sheet.slug === nearest?.slug)?.sheet.name;
   if (nearest === undefined || name === undefined) return {};
-  return { text: name, address: `colours/${nearest.slug}/`, note: words.pages.compare.cells.difference(decimalText(nearest.deltaE00, 1)) };
+  return {
+    text: name,
+    address: `colours/${nearest.slug}/`,
+    note: words.pages.compare.cells.difference(decimalText(nearest.deltaE00, 1)),
+  };
 }

@@ -2,32 +2,61 @@ import type { LinkView, SiteView } from "../present/views.ts";
 import { wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
 
 /** The frame of one page: navigation, standing lines, the key to standings. */
-export function siteFrame({ words, records, date, revision }: PageContext, { path, root }: PagePlace): SiteView {
+export function siteFrame(
+  { words, records, date, revision }: PageContext,
+  { path, root }: PagePlace,
+): SiteView {
   const { pages } = words;
   const { workshop } = records;
-  const link = (text: string, href: string): LinkView => ({ text, href: `${root}${href}`, ...(path.startsWith(href) ? { current: true } : {}) });
+  const link = (text: string, href: string): LinkView => ({
+    text,
+    href: `${root}${href}`,
+    ...(path.startsWith(href) ? { current: true } : {}),
+  });
   return {
     workshop: workshop.name,
     language: words.language,
     root,
-    home: { text: workshop.name, href: root === "" ? "./" : root, ...(path === "index.html" ? { current: true } : {}) },
-    nav: [link(pages.nav.colours, "colours/"), ...(records.answers.size === 0 ? [] : [link(pages.nav.answers, "answers/")]), link(pages.nav.compare, "compare/"), link(pages.nav.pigments, "pigments/"), link(pages.nav.methods, "methods/"), link(pages.nav.label, "label/"), link(pages.nav.sources, "sources/"), link(pages.nav.about, "about/")],
+    home: {
+      text: workshop.name,
+      href: root === "" ? "./" : root,
+      ...(path === "index.html" ? { current: true } : {}),
+    },
+    nav: [
+      link(pages.nav.colours, "colours/"),
+      ...(records.answers.size === 0 ? [] : [link(pages.nav.answers, "answers/")]),
+      link(pages.nav.compare, "compare/"),
+      link(pages.nav.pigments, "pigments/"),
+      link(pages.nav.methods, "methods/"),
+      link(pages.nav.label, "label/"),
+      link(pages.nav.sources, "sources/"),
+      link(pages.nav.about, "about/"),
+    ],
     words: pages.frame,
     ...(workshop.demonstration === true ? { demonstration: pages.demonstration } : {}),
     ragLine: pages.ragLine,
     cautionLine: pages.cautionLine,
     build: pages.build(date === undefined ? undefined : words.date(date), revision),
     ...(workshop.contact === undefined ? {} : { contact: workshop.contact }),
-    standings: (["measured", "derived", "estimated", "stated", "not stated"] as const).map((kind) => ({ kind, ...words.standings[kind] })),
+    standings: (["measured", "derived", "estimated", "stated", "not stated"] as const).map(
+      (kind) => ({ kind, ...words.standings[kind] }),
+    ),
     translations: [],
   };
 }
 
 /** What every page says of itself. */
-export function pageHead(context: PageContext, { path }: PagePlace, heading: string, description: string): { title: string; heading: string; description: string; canonical?: string } {
+export function pageHead(
+  context: PageContext,
+  { path }: PagePlace,
+  heading: string,
+  description: string,
+): { title: string; heading: string; description: string; canonical?: string } {
   const address = wholeAddress(context, path);
   return {
-    title: context.words.pages.title(heading, context.records.workshop.name), heading, description,
+    title: context.words.pages.title(heading, context.records.workshop.name),
+    heading,
+    description,
     ...(address === undefined ? {} : { canonical: address }),
   };
 }

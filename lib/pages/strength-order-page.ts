@@ -1,7 +1,12 @@
 import { isKnown } from "../quantities/figure.ts";
 import { valueText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { asMarkup, type CatalogueTableView, type CellView, type TableView } from "../present/views.ts";
+import {
+  asMarkup,
+  type CatalogueTableView,
+  type CellView,
+  type TableView,
+} from "../present/views.ts";
 import type { WordedSheet } from "../present/worded-sheet.ts";
 import { inSentence } from "../present/words/en/pages.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
@@ -11,44 +16,91 @@ import { ownColour } from "./own-colour.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range ranked by tinting strength beside the workshop's reference; below it what does not compare. */
-export function strengthGroups(context: PageContext, place: PagePlace): CatalogueTableView["groups"] {
+export function strengthGroups(
+  context: PageContext,
+  place: PagePlace,
+): CatalogueTableView["groups"] {
   const { words, sheets, records } = context;
   const text = words.pages.optics.byStrength;
   const { ranked, others } = strengthOrder(sheets.map(({ sheet }) => sheet));
   const reference = records.colours.get(records.workshop.strengthReference ?? "")?.record.name;
   const heading = text.ranked(reference === undefined ? "" : inSentence(reference));
   return [
-    ...(ranked.length === 0 ? [] : [{ id: "ranked", heading, table: table(heading, ranked, context, place, true) }]),
-    ...(others.length === 0 ? [] : [{ id: "not-compared", heading: text.notCompared, table: table(text.notCompared, others, context, place, false) }]),
+    ...(ranked.length === 0
+      ? []
+      : [{ id: "ranked", heading, table: table(heading, ranked, context, place, true) }]),
+    ...(others.length === 0
+      ? []
+      : [
+          {
+            id: "not-compared",
+            heading: text.notCompared,
+            table: table(text.notCompared, others, context, place, false),
+          },
+        ]),
   ];
 }
 
-function table(heading: string, listed: readonly Sheet[], { words, sheets }: PageContext, { root }: PagePlace, isRanked: boolean): TableView {
+function table(
+  heading: string,
+  listed: readonly Sheet[],
+  { words, sheets }: PageContext,
+  { root }: PagePlace,
+  isRanked: boolean,
+): TableView {
   const { columns } = words.pages.optics.byStrength;
   return {
-    caption: words.pages.catalogue.caption(heading), compact: true,
-    columns: [{ head: columns.colour }, ...(isRanked ? [{ head: columns.byMass, numeric: true }, { head: columns.byVolume, numeric: true }] : []), { head: columns.white, numeric: true }],
+    caption: words.pages.catalogue.caption(heading),
+    compact: true,
+    columns: [
+      { head: columns.colour },
+      ...(isRanked
+        ? [
+            { head: columns.byMass, numeric: true },
+            { head: columns.byVolume, numeric: true },
+          ]
+        : []),
+      { head: columns.white, numeric: true },
+    ],
     rows: listed.flatMap((sheet): CellView[][] => {
       const worded = sheets.find((one) => one.sheet === sheet);
       if (worded === undefined) return [];
       const colour = ownColour(sheet.notations.masstone);
-      return [[
-        { text: sheet.name, href: `${root}colours/${sheet.slug}/`, ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }) },
-        ...(isRanked ? [cell(worded, "optics.tintingStrength", words), cell(worded, "optics.tintingStrengthByVolume", words)] : []),
-        whiteCell(worded, words),
-      ]];
+      return [
+        [
+          {
+            text: sheet.name,
+            href: `${root}colours/${sheet.slug}/`,
+            ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
+          },
+          ...(isRanked
+            ? [
+                cell(worded, "optics.tintingStrength", words),
+                cell(worded, "optics.tintingStrengthByVolume", words),
+              ]
+            : []),
+          whiteCell(worded, words),
+        ],
+      ];
     }),
   };
 }
 
 /** Parts of the first white that brings it to L* 50, and which white. */
 function whiteCell(worded: WordedSheet, words: PageContext["words"]): CellView {
-  const tint = worded.sheet.tints.find(({ strengthParts }) => strengthParts !== undefined && isKnown(strengthParts.byVolume));
+  const tint = worded.sheet.tints.find(
+    ({ strengthParts }) => strengthParts !== undefined && isKnown(strengthParts.byVolume),
+  );
   if (tint === undefined) return { text: "\u2013", reason: words.standings["not stated"].word };
-  return { ...cell(worded, `tints.${tint.white.slug}.strengthParts.byVolume`, words), note: words.pages.optics.byStrength.inWhite(inSentence(tint.white.name)) };
+  return {
+    ...cell(worded, `tints.${tint.white.slug}.strengthParts.byVolume`, words),
+    note: words.pages.optics.byStrength.inWhite(inSentence(tint.white.name)),
+  };
 }
 
 function cell(worded: WordedSheet, path: string, words: PageContext["words"]): CellView {
   const { row, figure } = worded.leaf(path);
-  return isKnown(figure) ? { text: valueText(row, figure, words), standing: standingView(figure, words) } : { text: "\u2013", reason: words.standings["not stated"].word };
+  return isKnown(figure)
+    ? { text: valueText(row, figure, words), standing: standingView(figure, words) }
+    : { text: "\u2013", reason: words.standings["not stated"].word };
 }

@@ -2,7 +2,13 @@ import { isKnown } from "../quantities/figure.ts";
 import { decimalText, significantText } from "../present/number-text.ts";
 import { rulingText } from "../present/ruling-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { asMarkup, type CellView, type PictureView, type SectionView, type TableView } from "../present/views.ts";
+import {
+  asMarkup,
+  type CellView,
+  type PictureView,
+  type SectionView,
+  type TableView,
+} from "../present/views.ts";
 import { glazeStrip } from "../plots/glaze-strip.ts";
 import { hidingCurve, type HidingCurve } from "../plots/hiding-curve.ts";
 import { HIDING_CONTRAST_RATIO } from "../optics/hiding.ts";
@@ -12,19 +18,42 @@ import { emptySection, properties, reasons, type SheetPage } from "./sheet-parts
 
 /** Strength in each white, hiding, glaze, and what gloss does to depth. */
 export function strengthSection(page: SheetPage): SectionView {
-  const { worded: { sheet: { optics, tints } }, words } = page;
+  const {
+    worded: {
+      sheet: { optics, tints },
+    },
+    words,
+  } = page;
   const text = words.pages.strength;
   return {
     ...emptySection("strength", words.pages.sections.strength),
-    summary: [optics.extender?.sentence, optics.gloss?.sentence].flatMap((sentence) => (sentence === undefined ? [] : [rulingText(sentence, words)])),
+    summary: [optics.extender?.sentence, optics.gloss?.sentence].flatMap((sentence) =>
+      sentence === undefined ? [] : [rulingText(sentence, words)],
+    ),
     properties: properties(page, text.caption, [
-      "optics.tintingStrength", "optics.tintingStrengthByVolume", "optics.dispersion.strength", "optics.opacityClass", "optics.contrastRatio", "optics.hidingFilmUm", "optics.coverageCm2PerMl",
-      "optics.extender.fromL", "optics.extender.toL",
+      "optics.tintingStrength",
+      "optics.tintingStrengthByVolume",
+      "optics.dispersion.strength",
+      "optics.opacityClass",
+      "optics.contrastRatio",
+      "optics.hidingFilmUm",
+      "optics.coverageCm2PerMl",
+      "optics.extender.fromL",
+      "optics.extender.toL",
     ]),
-    pictures: [glazePicture(page), hidingPicture(page), glossPicture(page)].filter((picture) => picture !== undefined),
-    tables: [...(tints.some(({ strengthParts }) => strengthParts !== undefined) ? [tubeTable(page)] : []), ...glossTable(page)],
+    pictures: [glazePicture(page), hidingPicture(page), glossPicture(page)].filter(
+      (picture) => picture !== undefined,
+    ),
+    tables: [
+      ...(tints.some(({ strengthParts }) => strengthParts !== undefined) ? [tubeTable(page)] : []),
+      ...glossTable(page),
+    ],
     lists: [
-      ...reasons(page, words.pages.optics.strength.dispersion, optics.dispersion === undefined ? [] : [optics.dispersion.sentence]),
+      ...reasons(
+        page,
+        words.pages.optics.strength.dispersion,
+        optics.dispersion === undefined ? [] : [optics.dispersion.sentence],
+      ),
       ...reasons(page, text.why, optics.reasons),
     ],
   };
@@ -32,45 +61,105 @@ export function strengthSection(page: SheetPage): SectionView {
 
 function tubeTable({ worded: { sheet }, words }: SheetPage): TableView {
   const { tubeCaption, tubeColumns, tubeNote } = words.pages.strength;
-  const cell = (figure: NonNullable<typeof sheet.tints[number]["strengthParts"]>["byMass"]): CellView => (isKnown(figure)
-    ? { text: significantText(typeof figure.value === "number" ? figure.value : figure.value[0], 2), standing: standingView(figure, words) }
-    : { text: "\u2013", reason: words.absence(figure) });
+  const cell = (
+    figure: NonNullable<(typeof sheet.tints)[number]["strengthParts"]>["byMass"],
+  ): CellView =>
+    isKnown(figure)
+      ? {
+          text: significantText(
+            typeof figure.value === "number" ? figure.value : figure.value[0],
+            2,
+          ),
+          standing: standingView(figure, words),
+        }
+      : { text: "\u2013", reason: words.absence(figure) };
   return {
     caption: tubeCaption,
-    columns: [{ head: tubeColumns.white }, { head: tubeColumns.byVolume, numeric: true }, { head: tubeColumns.byMass, numeric: true }, { head: words.pages.optics.strength.byPigment, numeric: true }],
-    rows: sheet.tints.flatMap(({ white, strengthParts }) => (strengthParts === undefined ? [] : [[{ text: white.name }, cell(strengthParts.byVolume), cell(strengthParts.byMass), cell(strengthParts.byPigmentMass)]])),
+    columns: [
+      { head: tubeColumns.white },
+      { head: tubeColumns.byVolume, numeric: true },
+      { head: tubeColumns.byMass, numeric: true },
+      { head: words.pages.optics.strength.byPigment, numeric: true },
+    ],
+    rows: sheet.tints.flatMap(({ white, strengthParts }) =>
+      strengthParts === undefined
+        ? []
+        : [
+            [
+              { text: white.name },
+              cell(strengthParts.byVolume),
+              cell(strengthParts.byMass),
+              cell(strengthParts.byPigmentMass),
+            ],
+          ],
+    ),
     note: tubeNote,
   };
 }
 
-function glazePicture({ worded: { sheet: { optics } }, words }: SheetPage): PictureView | undefined {
+function glazePicture({
+  worded: {
+    sheet: { optics },
+  },
+  words,
+}: SheetPage): PictureView | undefined {
   const films = (optics.glaze ?? []).filter((film) => ownColour(film) !== undefined);
   if (films.length === 0) return undefined;
   const text = words.pages.strength;
   return {
-    svg: asMarkup(glazeStrip({
-      idPrefix: "glaze", title: text.glazeTitle, heading: "", axisLabel: text.glazeAxis, missing: words.pages.sheet.missing,
-      description: text.glazeDescription(films.map(({ filmUm, srgb }) => `${filmUm} \u00b5m ${srgb !== undefined && isKnown(srgb.hex) ? srgb.hex.value : ""}`)),
-      films: films.map((film) => ({ filmUm: film.filmUm, label: text.glazeLabel(film.filmUm), colour: ownColour(film), standing: "derived" })),
-    })),
+    svg: asMarkup(
+      glazeStrip({
+        idPrefix: "glaze",
+        title: text.glazeTitle,
+        heading: "",
+        axisLabel: text.glazeAxis,
+        missing: words.pages.sheet.missing,
+        description: text.glazeDescription(
+          films.map(
+            ({ filmUm, srgb }) =>
+              `${filmUm} \u00b5m ${srgb !== undefined && isKnown(srgb.hex) ? srgb.hex.value : ""}`,
+          ),
+        ),
+        films: films.map((film) => ({
+          filmUm: film.filmUm,
+          label: text.glazeLabel(film.filmUm),
+          colour: ownColour(film),
+          standing: "derived",
+        })),
+      }),
+    ),
     caption: text.glazeTitle,
   };
 }
 
 function hidingPicture(page: SheetPage): PictureView | undefined {
   const curve = hidingOf(page);
-  return curve === undefined ? undefined : { svg: asMarkup(hidingCurve(curve)), caption: curve.title };
+  return curve === undefined
+    ? undefined
+    : { svg: asMarkup(hidingCurve(curve)), caption: curve.title };
 }
 
 /** The hiding curve as page and paper draw it. */
 export function hidingOf({ worded: { sheet }, words }: SheetPage): HidingCurve | undefined {
   const colour = ownColour(sheet.notations.masstone);
-  const points = (sheet.optics.hidingCurve ?? []).map(({ filmUm, contrastRatio }) => ({ filmUm, contrastRatio: Math.min(contrastRatio, 1) }));
+  const points = (sheet.optics.hidingCurve ?? []).map(({ filmUm, contrastRatio }) => ({
+    filmUm,
+    contrastRatio: Math.min(contrastRatio, 1),
+  }));
   if (points.length === 0 || colour === undefined) return undefined;
   const text = words.pages.strength;
   return {
-    idPrefix: "hiding", title: text.hidingTitle, filmLabel: text.hidingFilm, contrastLabel: text.hidingRatio,
-    description: text.hidingDescription(points.map(({ filmUm, contrastRatio }) => `${filmUm} \u00b5m ${decimalText(contrastRatio, 2)}`)),
-    curves: [{ label: sheet.name, colour, standing: "derived", points }], readings: [], limit: { contrastRatio: HIDING_CONTRAST_RATIO, label: text.hides },
+    idPrefix: "hiding",
+    title: text.hidingTitle,
+    filmLabel: text.hidingFilm,
+    contrastLabel: text.hidingRatio,
+    description: text.hidingDescription(
+      points.map(
+        ({ filmUm, contrastRatio }) => `${filmUm} \u00b5m ${decimalText(contrastRatio, 2)}`,
+      ),
+    ),
+    curves: [{ label: sheet.name, colour, standing: "derived", points }],
+    readings: [],
+    limit: { contrastRatio: HIDING_CONTRAST_RATIO, label: text.hides },
   };
 }

@@ -1,5 +1,11 @@
 /** What theory says, drawn and told: bands over what is not known, and never a colour's figure or swatch. */
-import { allBluerRuling, blueDifference, blueRuling, leanRuling, ROBUST_SHARE } from "../optics/theory-rulings.ts";
+import {
+  allBluerRuling,
+  blueDifference,
+  blueRuling,
+  leanRuling,
+  ROBUST_SHARE,
+} from "../optics/theory-rulings.ts";
 import type { ParticleModel } from "../optics/particle-model.ts";
 import { OIL_INDICES, PARTICLE_GRID, RUN_COUNT } from "../optics/particle-runs.ts";
 import type { TheoryLightness, TheoryTint } from "../optics/first-principles-tint.ts";
@@ -7,7 +13,13 @@ import { decimalText, quantityText, significantText } from "../present/number-te
 import { rulingText } from "../present/ruling-text.ts";
 import { sourceName } from "../present/source-name.ts";
 import { standingWord } from "../present/standing-view.ts";
-import { asMarkup, type CellView, type ListView, type PictureView, type TableView } from "../present/views.ts";
+import {
+  asMarkup,
+  type CellView,
+  type ListView,
+  type PictureView,
+  type TableView,
+} from "../present/views.ts";
 import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
 import { relativeScattering, scatteringScale } from "../plots/relative-scattering.ts";
 import type { Ruling } from "../quantities/ruling.ts";
@@ -24,7 +36,10 @@ const TOLD: TheoryLightness = 50;
 const PUBLISHED_FROM_NM = 440;
 
 /** Things of whites in the order in which the whites are shown everywhere. */
-function inOrder<V extends { readonly white: string }>(things: readonly V[], context: PageContext): V[] {
+function inOrder<V extends { readonly white: string }>(
+  things: readonly V[],
+  context: PageContext,
+): V[] {
   const order = whitesInOrder(context);
   return things.toSorted((one, other) => order.indexOf(one.white) - order.indexOf(other.white));
 }
@@ -35,48 +50,129 @@ export function theoryPicture(context: PageContext, idPrefix: string): PictureVi
   const [text, words] = [pages.blacks.theory, pages.blacks.picture];
   const rows = context.theory().blacks.map(({ black, tints }): BluenessRow => ({
     label: blackName(black, context),
-    lanes: inOrder(tints, context).filter(({ L }) => L === TOLD).map(({ white, b }) => ({ kind: "band" as const, label: words.short(whiteName(white, context)), low: b.low, middle: b.middle, high: b.high })),
+    lanes: inOrder(tints, context)
+      .filter(({ L }) => L === TOLD)
+      .map(({ white, b }) => ({
+        kind: "band" as const,
+        label: words.short(whiteName(white, context)),
+        low: b.low,
+        middle: b.middle,
+        high: b.high,
+      })),
   }));
   if (rows.every(({ lanes }) => lanes.length === 0)) return undefined;
-  const bands = rows.flatMap(({ lanes }) => lanes.flatMap((lane) => (lane.kind === "band" ? [lane.low, lane.high] : [])));
-  const spoken = rows.map(({ label, lanes }) => text.row(label, lanes.flatMap((lane) => (lane.kind === "band" ? [text.lane(lane.label, decimalText(lane.low, 0), decimalText(lane.high, 0))] : []))));
+  const bands = rows.flatMap(({ lanes }) =>
+    lanes.flatMap((lane) => (lane.kind === "band" ? [lane.low, lane.high] : [])),
+  );
+  const spoken = rows.map(({ label, lanes }) =>
+    text.row(
+      label,
+      lanes.flatMap((lane) =>
+        lane.kind === "band"
+          ? [text.lane(lane.label, decimalText(lane.low, 0), decimalText(lane.high, 0))]
+          : [],
+      ),
+    ),
+  );
   const title = text.title(String(TOLD));
-  return { svg: asMarkup(bluenessRows({ idPrefix, title, description: text.description(spoken), axisLabel: text.axis, ends: words.ends, domain: bluenessDomain(bands), rows })), caption: title };
+  return {
+    svg: asMarkup(
+      bluenessRows({
+        idPrefix,
+        title,
+        description: text.description(spoken),
+        axisLabel: text.axis,
+        ends: words.ends,
+        domain: bluenessDomain(bands),
+        rows,
+      }),
+    ),
+    caption: title,
+  };
 }
 
 /** How each white scatters over the spectrum: from its films where there are any, by theory where it can. All on one scale. */
 export function scatteringPictures(context: PageContext, idPrefix: string): PictureView[] {
   const text = context.words.pages.blacks.scattering;
-  const nm = Array.from({ length: PARTICLE_GRID.count }, (_, i) => PARTICLE_GRID.startNm + i * PARTICLE_GRID.stepNm);
+  const nm = Array.from(
+    { length: PARTICLE_GRID.count },
+    (_, i) => PARTICLE_GRID.startNm + i * PARTICLE_GRID.stepNm,
+  );
   const whites = inOrder(context.theory().whites, context).map(({ white, scattering }) => {
-    const paint = [...context.records.colours.values()].find(({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === white);
-    return { white, name: whiteName(white, context), band: scattering.map(({ low, high }, i) => ({ nm: nm[i] ?? NaN, low, high })).filter((at) => at.nm >= PUBLISHED_FROM_NM), read: paint === undefined ? undefined : whiteScattering(paint) };
+    const paint = [...context.records.colours.values()].find(
+      ({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === white,
+    );
+    return {
+      white,
+      name: whiteName(white, context),
+      band: scattering
+        .map(({ low, high }, i) => ({ nm: nm[i] ?? NaN, low, high }))
+        .filter((at) => at.nm >= PUBLISHED_FROM_NM),
+      read: paint === undefined ? undefined : whiteScattering(paint),
+    };
   });
-  const most = scatteringScale(whites.flatMap(({ band, read }) => [...band.map(({ high }) => high), ...(read?.runs.flat().map(({ value }) => value) ?? [])]));
+  const most = scatteringScale(
+    whites.flatMap(({ band, read }) => [
+      ...band.map(({ high }) => high),
+      ...(read?.runs.flat().map(({ value }) => value) ?? []),
+    ]),
+  );
   return whites.map(({ white, name, band, read }): PictureView => {
     const blue = band.find((at) => at.nm === 440);
     const filmed = read?.runs.flat().find((at) => at.nm === 440);
     const parts = [
-      ...(filmed === undefined ? [] : [text.at(text.kinds.read, "440", decimalText(filmed.value, 2))]),
-      ...(blue === undefined ? [] : [text.at(text.kinds.band, "440", text.span(decimalText(blue.low, 2), decimalText(blue.high, 2)))]),
+      ...(filmed === undefined
+        ? []
+        : [text.at(text.kinds.read, "440", decimalText(filmed.value, 2))]),
+      ...(blue === undefined
+        ? []
+        : [
+            text.at(
+              text.kinds.band,
+              "440",
+              text.span(decimalText(blue.low, 2), decimalText(blue.high, 2)),
+            ),
+          ]),
     ];
     const title = text.title(name);
     return {
-      svg: asMarkup(relativeScattering({
-        idPrefix: `${idPrefix}-${white}`, title, description: text.description(title, parts), wavelengthLabel: text.wavelength, axisLabel: text.axis, read: read?.runs ?? [], band, most,
-      })),
-      caption: [title, ...(read === undefined ? [] : [text.read(read.filmsUm)]), text.band].join("; "),
+      svg: asMarkup(
+        relativeScattering({
+          idPrefix: `${idPrefix}-${white}`,
+          title,
+          description: text.description(title, parts),
+          wavelengthLabel: text.wavelength,
+          axisLabel: text.axis,
+          read: read?.runs ?? [],
+          band,
+          most,
+        }),
+      ),
+      caption: [title, ...(read === undefined ? [] : [text.read(read.filmsUm)]), text.band].join(
+        "; ",
+      ),
     };
   });
 }
 
 /** Statements that hold whatever the unknowns, or those that theory does not carry. */
-export function theoryStatements(isTold: boolean, context: PageContext): { readonly list: ListView; readonly note: string } | undefined {
+export function theoryStatements(
+  isTold: boolean,
+  context: PageContext,
+): { readonly list: ListView; readonly note: string } | undefined {
   const text = context.words.pages.blacks.theory;
-  const rulings = isTold ? told(context) : [...untold(context), ...theoryModels(context.records).refusals];
+  const rulings = isTold
+    ? told(context)
+    : [...untold(context), ...theoryModels(context.records).refusals];
   if (rulings.length === 0) return undefined;
   return {
-    list: { heading: text.statements(isTold), items: rulings.map((ruling) => ({ text: rulingText(ruling, context.words), standing: standingWord("estimated", context.words) })) },
+    list: {
+      heading: text.statements(isTold),
+      items: rulings.map((ruling) => ({
+        text: rulingText(ruling, context.words),
+        standing: standingWord("estimated", context.words),
+      })),
+    },
     note: text.statementsNote(RUN_COUNT, `${decimalText(ROBUST_SHARE * 100, 0)}\u00a0%`),
   };
 }
@@ -93,39 +189,118 @@ function untold(context: PageContext): Ruling[] {
 
 /** Each black from white to white, blacks of one substance in each white, and each black's lean by itself; one statement for all where it holds of all. */
 export function theoryRulings(context: PageContext): Ruling[] {
-  const blacks = context.theory().blacks.map(({ black, tints }) => ({ black, tints: tints.filter(({ L }) => L === TOLD) }));
+  const blacks = context
+    .theory()
+    .blacks.map(({ black, tints }) => ({ black, tints: tints.filter(({ L }) => L === TOLD) }));
   const models = theoryModels(context.records);
   const pair = context.words.pages.blacks.theory.pair;
-  const whites = whitesInOrder(context).filter((white) => blacks.some(({ tints }) => tints.some((tint) => tint.white === white)));
-  const betweenWhites = pairsOf(whites).flatMap(([one, other]) => together(
-    blacks.flatMap(({ black, tints }) => comparisonOf(blackName(black, context), tints.find(({ white }) => white === one), tints.find(({ white }) => white === other))),
-    "with", (name, white) => pair(name, whiteName(white, context)), one, other, (white) => pair("a grey", whiteName(white, context)),
-  ));
-  const betweenBlacks = pairsOf(blacks).filter(([one, other]) => areOfOneSubstance(one.black, other.black, models)).flatMap(([one, other]) => together(
-    one.tints.flatMap((tint) => comparisonOf(whiteName(tint.white, context), tint, other.tints.find(({ white }) => white === tint.white))),
-    "in", (name, black) => pair(blackName(black, context), name), one.black, other.black, (black) => within(blackName(black, context)),
-  ));
-  return [...betweenWhites, ...betweenBlacks, ...blacks.flatMap(({ black, tints }) => tints.map((tint) => leanRuling(blackName(black, context), whiteName(tint.white, context), tint)))];
+  const whites = whitesInOrder(context).filter((white) =>
+    blacks.some(({ tints }) => tints.some((tint) => tint.white === white)),
+  );
+  const betweenWhites = pairsOf(whites).flatMap(([one, other]) =>
+    together(
+      blacks.flatMap(({ black, tints }) =>
+        comparisonOf(
+          blackName(black, context),
+          tints.find(({ white }) => white === one),
+          tints.find(({ white }) => white === other),
+        ),
+      ),
+      "with",
+      (name, white) => pair(name, whiteName(white, context)),
+      one,
+      other,
+      (white) => pair("a grey", whiteName(white, context)),
+    ),
+  );
+  const betweenBlacks = pairsOf(blacks)
+    .filter(([one, other]) => areOfOneSubstance(one.black, other.black, models))
+    .flatMap(([one, other]) =>
+      together(
+        one.tints.flatMap((tint) =>
+          comparisonOf(
+            whiteName(tint.white, context),
+            tint,
+            other.tints.find(({ white }) => white === tint.white),
+          ),
+        ),
+        "in",
+        (name, black) => pair(blackName(black, context), name),
+        one.black,
+        other.black,
+        (black) => within(blackName(black, context)),
+      ),
+    );
+  return [
+    ...betweenWhites,
+    ...betweenBlacks,
+    ...blacks.flatMap(({ black, tints }) =>
+      tints.map((tint) =>
+        leanRuling(blackName(black, context), whiteName(tint.white, context), tint),
+      ),
+    ),
+  ];
 }
 
-interface Comparison { readonly member: string; readonly one: TheoryTint; readonly other: TheoryTint }
+interface Comparison {
+  readonly member: string;
+  readonly one: TheoryTint;
+  readonly other: TheoryTint;
+}
 
-function comparisonOf(member: string, one: TheoryTint | undefined, other: TheoryTint | undefined): Comparison[] {
+function comparisonOf(
+  member: string,
+  one: TheoryTint | undefined,
+  other: TheoryTint | undefined,
+): Comparison[] {
   return one === undefined || other === undefined ? [] : [{ member, one, other }];
 }
 
 /** Comparisons of the same two things: one statement where it is told the same way of every member, else one of each. */
-function together(comparisons: readonly Comparison[], how: "with" | "in", named: (member: string, thing: string) => string, one: string, other: string, thing: (slug: string) => string): Ruling[] {
-  const isTurned = comparisons.filter((comparison) => comparison.one.b.middle > comparison.other.b.middle).length > comparisons.length / 2;
+function together(
+  comparisons: readonly Comparison[],
+  how: "with" | "in",
+  named: (member: string, thing: string) => string,
+  one: string,
+  other: string,
+  thing: (slug: string) => string,
+): Ruling[] {
+  const isTurned =
+    comparisons.filter((comparison) => comparison.one.b.middle > comparison.other.b.middle).length >
+    comparisons.length / 2;
   const [first, second] = isTurned ? [other, one] : [one, other];
-  const differences = comparisons.map((comparison) => (isTurned ? blueDifference(comparison.other, comparison.one) : blueDifference(comparison.one, comparison.other)));
-  const all = comparisons.length < 2 ? undefined : allBluerRuling(comparisons.map(({ member }) => member), how, thing(first), thing(second), differences);
-  return all === undefined ? comparisons.flatMap(({ member }, i) => { const difference = differences[i]; return difference === undefined ? [] : [blueRuling(named(member, first), named(member, second), difference)]; }) : [all];
+  const differences = comparisons.map((comparison) =>
+    isTurned
+      ? blueDifference(comparison.other, comparison.one)
+      : blueDifference(comparison.one, comparison.other),
+  );
+  const all =
+    comparisons.length < 2
+      ? undefined
+      : allBluerRuling(
+          comparisons.map(({ member }) => member),
+          how,
+          thing(first),
+          thing(second),
+          differences,
+        );
+  return all === undefined
+    ? comparisons.flatMap(({ member }, i) => {
+        const difference = differences[i];
+        return difference === undefined
+          ? []
+          : [blueRuling(named(member, first), named(member, second), difference)];
+      })
+    : [all];
 }
 
 /** Blacks of unlike substance are not compared: their indices are known unlike well. */
 function areOfOneSubstance(one: string, other: string, { blacks }: RangeModels): boolean {
-  const names = (slug: string): string => blacks.filter((model) => model.slug === slug).flatMap(({ indices }) => indices.map(({ name }) => name)).join("; ");
+  const names = (slug: string): string =>
+    blacks
+      .filter((model) => model.slug === slug)
+      .flatMap(({ indices }) => indices.map(({ name }) => name))
+      .join("; ");
   return names(one) === names(other);
 }
 
@@ -134,14 +309,26 @@ export function theoryInputs(context: PageContext): TableView | undefined {
   const { whites, blacks } = theoryModels(context.records);
   const text = context.words.pages.blacks.theory.inputs;
   if (whites.length + blacks.length === 0) return undefined;
-  const um = (size: ParticleModel["sizeUm"]): string => quantityText(size, (value) => significantText(value, 2), context.words.about);
-  const source = (key: string): string => sourceName(key, context.records.sources.get(key), context.words.pages.sources.standings);
+  const um = (size: ParticleModel["sizeUm"]): string =>
+    quantityText(size, (value) => significantText(value, 2), context.words.about);
+  const source = (key: string): string =>
+    sourceName(key, context.records.sources.get(key), context.words.pages.sources.standings);
   return {
     caption: text.caption,
-    columns: [{ head: text.pigment }, { head: text.size }, { head: text.spread }, { head: text.indices }],
+    columns: [
+      { head: text.pigment },
+      { head: text.size },
+      { head: text.spread },
+      { head: text.indices },
+    ],
     rows: [...whites, ...blacks].map(({ slug, sizeUm, sizeKind, spread, indices }): CellView[] => [
-      { text: blackName(slug, context) }, { text: um(sizeUm), note: text.sizeKinds[sizeKind] }, { text: spread.map((value) => decimalText(value, 2)).join("\u2013") },
-      { text: [...new Set(indices.map(({ name }) => name))].join("; "), note: [...new Set(indices.map((index) => source(index.source)))].join("; ") },
+      { text: blackName(slug, context) },
+      { text: um(sizeUm), note: text.sizeKinds[sizeKind] },
+      { text: spread.map((value) => decimalText(value, 2)).join("\u2013") },
+      {
+        text: [...new Set(indices.map(({ name }) => name))].join("; "),
+        note: [...new Set(indices.map((index) => source(index.source)))].join("; "),
+      },
     ]),
     note: text.note(OIL_INDICES.map((index) => decimalText(index, 2))),
   };

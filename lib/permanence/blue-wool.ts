@@ -34,17 +34,27 @@ export const BLUE_WOOL_CORRESPONDENCE: readonly BlueWoolCorrespondence[] = [
  * @source iso-105-b02
  */
 export function blueWool(reference: number): BlueWool {
-  if (!isReference(reference)) throw domainError("blue wool reference", reference, "a whole number 1 to 8");
+  if (!isReference(reference))
+    throw domainError("blue wool reference", reference, "a whole number 1 to 8");
   return { scale: "blue wool", reference };
 }
 
 /** The category that a reference is customarily set beside, with its row: a comparison, never a rating. */
-export function customaryCategory({ reference }: BlueWool): { readonly row: BlueWoolCorrespondence; readonly reason: Ruling } {
+export function customaryCategory({ reference }: BlueWool): {
+  readonly row: BlueWoolCorrespondence;
+  readonly reason: Ruling;
+} {
   const row = BLUE_WOOL_CORRESPONDENCE.find(({ references }) => references.includes(reference));
-  if (row === undefined) throw new Error(`Unreachable: no correspondence for blue wool ${reference}`);
+  if (row === undefined)
+    throw new Error(`Unreachable: no correspondence for blue wool ${reference}`);
   return {
     row,
-    reason: { rule: "blue-wool-is-another-scale", values: { reference, category: row.category }, standing: "estimated", source: "memory-permanence" },
+    reason: {
+      rule: "blue-wool-is-another-scale",
+      values: { reference, category: row.category },
+      standing: "estimated",
+      source: "memory-permanence",
+    },
   };
 }
 

@@ -11,12 +11,22 @@ export const CONTRADICTING_CATEGORIES = 2;
  * @returns the contradiction, else undefined.
  * @example expectedContradiction("excellent", { form: "tint", category: "III", meanDeltaEab: 12 })?.rule // "exposure-worse-than-expected"
  */
-export function expectedContradiction(expectation: Expectation, exposed: Pick<FormRating, "form" | "category" | "meanDeltaEab">): Ruling | undefined {
+export function expectedContradiction(
+  expectation: Expectation,
+  exposed: Pick<FormRating, "form" | "category" | "meanDeltaEab">,
+): Ruling | undefined {
   const steps = step(exposed.category) - step(categoryOf(expectation));
   if (Math.abs(steps) < CONTRADICTING_CATEGORIES) return undefined;
   return {
     rule: steps > 0 ? "exposure-worse-than-expected" : "exposure-better-than-expected",
-    values: { expectation, exposed: exposed.category, form: exposed.form, meanDeltaEab: exposed.meanDeltaEab }, standing: "derived", source: "practice-permanence",
+    values: {
+      expectation,
+      exposed: exposed.category,
+      form: exposed.form,
+      meanDeltaEab: exposed.meanDeltaEab,
+    },
+    standing: "derived",
+    source: "practice-permanence",
   };
 }
 

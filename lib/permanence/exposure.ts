@@ -30,9 +30,15 @@ export interface FormRating {
 }
 
 /** Words of an exposure, lower case, that tell its kind. */
-export const EXPOSURE_WORDS: readonly { readonly kind: ExposureKind; readonly words: readonly string[] }[] = [
+export const EXPOSURE_WORDS: readonly {
+  readonly kind: ExposureKind;
+  readonly words: readonly string[];
+}[] = [
   { kind: "xenon arc", words: ["xenon"] },
-  { kind: "daylight", words: ["daylight", "sunlight", "window", "under glass", "outdoor", "florida", "arizona"] },
+  {
+    kind: "daylight",
+    words: ["daylight", "sunlight", "window", "under glass", "outdoor", "florida", "arizona"],
+  },
 ];
 
 /** Kind of an exposure from the record's words; undefined when they do not tell. */
@@ -59,28 +65,55 @@ export function weakestForm(ratings: readonly FormRating[]): FormRating | undefi
 
 function formRating(form: ExposedForm, exposures: readonly Exposure[]): FormRating {
   for (const { deltaEab } of exposures) lightfastnessRuling(deltaEab);
-  const meanDeltaEab = exposures.reduce((total, { deltaEab }) => total + deltaEab, 0) / exposures.length;
+  const meanDeltaEab =
+    exposures.reduce((total, { deltaEab }) => total + deltaEab, 0) / exposures.length;
   const { category, limit } = lightfastnessRuling(meanDeltaEab);
   const kinds = new Set(exposures.map(({ exposure }) => exposureKind(exposure)));
-  const underStandard = form === "tint" && exposures.every(({ standard }) => /\bD\s?4303\b/i.test(standard)) && kinds.has("daylight") && kinds.has("xenon arc");
+  const underStandard =
+    form === "tint" &&
+    exposures.every(({ standard }) => /\bD\s?4303\b/i.test(standard)) &&
+    kinds.has("daylight") &&
+    kinds.has("xenon arc");
   return {
-    form, category, meanDeltaEab, underStandard,
+    form,
+    category,
+    meanDeltaEab,
+    underStandard,
     reason: {
-      rule: underStandard ? "exposed-under-standard" : "exposed-not-under-standard", standing: "measured", source: "astm-d4303",
+      rule: underStandard ? "exposed-under-standard" : "exposed-not-under-standard",
+      standing: "measured",
+      source: "astm-d4303",
       values: {
-        form, category, meanDeltaEab, ...(limit.deltaEabMax === Infinity ? {} : { deltaEabMax: limit.deltaEabMax }),
-        standards: unique(exposures.map(({ standard }) => standard)), exposures: unique(exposures.map(({ exposure }) => exposure)),
+        form,
+        category,
+        meanDeltaEab,
+        ...(limit.deltaEabMax === Infinity ? {} : { deltaEabMax: limit.deltaEabMax }),
+        standards: unique(exposures.map(({ standard }) => standard)),
+        exposures: unique(exposures.map(({ exposure }) => exposure)),
       },
     },
   };
 }
 
 /** A stated category and the workshop's own exposure that differ: the exposure rules, and the difference is said. */
-export function statedContradiction(stated: LightfastnessCategory, exposed: FormRating): Ruling | undefined {
+export function statedContradiction(
+  stated: LightfastnessCategory,
+  exposed: FormRating,
+): Ruling | undefined {
   if (stated === exposed.category) return undefined;
   return {
-    rule: worstCategory([stated, exposed.category]) === stated ? "exposure-better-than-stated" : "exposure-worse-than-stated",
-    values: { stated, exposed: exposed.category, form: exposed.form, meanDeltaEab: exposed.meanDeltaEab }, standing: "derived", source: "practice-permanence",
+    rule:
+      worstCategory([stated, exposed.category]) === stated
+        ? "exposure-better-than-stated"
+        : "exposure-worse-than-stated",
+    values: {
+      stated,
+      exposed: exposed.category,
+      form: exposed.form,
+      meanDeltaEab: exposed.meanDeltaEab,
+    },
+    standing: "derived",
+    source: "practice-permanence",
   };
 }
 

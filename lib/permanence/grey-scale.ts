@@ -42,11 +42,21 @@ export interface GreyScaleRuling {
  * @validity a comparison for the reader: the scale is meant for the eye, and its instrumental grade (ISO 105-A05) is another formula.
  */
 export function greyScaleRuling(deltaEab: number): GreyScaleRuling {
-  if (!(deltaEab >= 0 && deltaEab < Infinity)) throw domainError("colour change Delta-E*ab", deltaEab, "0 <= Delta-E*ab < Infinity");
+  if (!(deltaEab >= 0 && deltaEab < Infinity))
+    throw domainError("colour change Delta-E*ab", deltaEab, "0 <= Delta-E*ab < Infinity");
   const row = GREY_SCALE.reduce((nearest, candidate) =>
-    (Math.abs(candidate.deltaEab - deltaEab) < Math.abs(nearest.deltaEab - deltaEab) ? candidate : nearest));
+    Math.abs(candidate.deltaEab - deltaEab) < Math.abs(nearest.deltaEab - deltaEab)
+      ? candidate
+      : nearest,
+  );
   return {
-    grade: row.grade, row,
-    reason: { rule: "change-beside-grey-scale", values: { deltaEab, grade: row.grade }, standing: "derived", source: "iso-105-a02" },
+    grade: row.grade,
+    row,
+    reason: {
+      rule: "change-beside-grey-scale",
+      values: { deltaEab, grade: row.grade },
+      standing: "derived",
+      source: "iso-105-a02",
+    },
   };
 }

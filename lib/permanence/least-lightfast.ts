@@ -1,14 +1,22 @@
 import type { Ruling } from "../quantities/ruling.ts";
 import { categoryOf } from "./expected-lightfastness.ts";
 import { worstCategory } from "./lightfastness.ts";
-import { permanenceRuling, type PermanenceQuestion, type PermanenceRuling } from "./permanence-ruling.ts";
+import {
+  permanenceRuling,
+  type PermanenceQuestion,
+  type PermanenceRuling,
+} from "./permanence-ruling.ts";
 
 /** A component of a mixture: its pigment, with what is known of the paint made of that pigment alone. */
 export interface FadingComponent extends PermanenceQuestion {
   readonly name: string;
 }
 
-const BASIS_RULES = { "exposed": "least-lightfast-by-exposure", "stated": "least-lightfast-as-stated", "expected": "least-lightfast-expected" } as const;
+const BASIS_RULES = {
+  exposed: "least-lightfast-by-exposure",
+  stated: "least-lightfast-as-stated",
+  expected: "least-lightfast-expected",
+} as const;
 
 /**
  * Which component of a mixture light takes first, from the exposure of each by itself, else from what is stated or expected of it.
@@ -18,24 +26,46 @@ const BASIS_RULES = { "exposed": "least-lightfast-by-exposure", "stated": "least
  * @source practice-permanence
  */
 export function leastLightfast(components: readonly FadingComponent[]): Ruling {
-  const rated = components.map((component) => ({ name: component.name, ruling: permanenceRuling(component) }));
+  const rated = components.map((component) => ({
+    name: component.name,
+    ruling: permanenceRuling(component),
+  }));
   const known = rated.flatMap(({ name, ruling }) => {
     const category = categoryIn(ruling);
     return category === undefined ? [] : [{ name, ruling, category }];
   });
-  const unknown = rated.filter(({ name }) => !known.some((one) => one.name === name)).map(({ name }) => name);
-  if (unknown.length > 0) return { rule: "components-in-light-not-known", values: { pigments: unknown } };
+  const unknown = rated
+    .filter(({ name }) => !known.some((one) => one.name === name))
+    .map(({ name }) => name);
+  if (unknown.length > 0)
+    return { rule: "components-in-light-not-known", values: { pigments: unknown } };
   const worst = worstCategory(known.map(({ category }) => category));
   const weakest = known.filter(({ category }) => category === worst);
   const [first] = weakest;
   const pigments = weakest.map(({ name }) => name);
-  if (first === undefined || weakest.length === known.length) return { rule: "components-alike-in-light", values: { pigments }, source: "practice-permanence" };
+  if (first === undefined || weakest.length === known.length)
+    return {
+      rule: "components-alike-in-light",
+      values: { pigments },
+      source: "practice-permanence",
+    };
   // Of several on one step the weakest ground counts.
-  const basis = (["expected", "stated", "exposed"] as const).find((kind) => weakest.some(({ ruling }) => ruling.basis === kind)) ?? "expected";
+  const basis =
+    (["expected", "stated", "exposed"] as const).find((kind) =>
+      weakest.some(({ ruling }) => ruling.basis === kind),
+    ) ?? "expected";
   const { deltaEab } = first.ruling;
   return {
-    rule: BASIS_RULES[basis], source: "practice-permanence",
-    values: { pigments, ...(basis === "exposed" && deltaEab !== undefined ? { deltaEab } : basis === "stated" ? { category: worst } : {}) },
+    rule: BASIS_RULES[basis],
+    source: "practice-permanence",
+    values: {
+      pigments,
+      ...(basis === "exposed" && deltaEab !== undefined
+        ? { deltaEab }
+        : basis === "stated"
+          ? { category: worst }
+          : {}),
+    },
   };
 }
 

@@ -13,13 +13,24 @@ export const SUITABLE_CATEGORIES: readonly LightfastnessCategory[] = ["I", "II"]
 /** Line of a label, as a ruling: the category under the standard, the workshop's own exposure, a quoted statement, or that it was not tested. */
 export function labelLightfastness({ basis, category, forms }: PermanenceRuling): Ruling {
   if (category === undefined) return { rule: "label-not-tested", values: {} };
-  if (basis === "stated") return { rule: "label-category-as-stated", values: { category }, standing: "stated" };
+  if (basis === "stated")
+    return { rule: "label-category-as-stated", values: { category }, standing: "stated" };
   const underStandard = forms.every((form) => form.underStandard);
-  return { rule: underStandard ? "label-category-under-standard" : "label-own-exposure", values: { category, forms: forms.map(({ form }) => form) }, standing: "measured", source: "astm-d4303" };
+  return {
+    rule: underStandard ? "label-category-under-standard" : "label-own-exposure",
+    values: { category, forms: forms.map(({ form }) => form) },
+    standing: "measured",
+    source: "astm-d4303",
+  };
 }
 
 /** Whether a category stands among those that the specification lists as suitable for artists' oil paints. */
 export function suitabilityRuling(category: LightfastnessCategory): Ruling {
   const suitable = SUITABLE_CATEGORIES.includes(category);
-  return { rule: suitable ? "listed-as-suitable" : "below-suitable", values: { category }, standing: "estimated", source: "astm-d4302" };
+  return {
+    rule: suitable ? "listed-as-suitable" : "below-suitable",
+    values: { category },
+    standing: "estimated",
+    source: "astm-d4302",
+  };
 }

@@ -58,7 +58,10 @@ export function lightfastnessRuling(deltaEab: number): LightfastnessRuling {
  * @throws RangeError for none.
  */
 export function worstCategory(categories: readonly LightfastnessCategory[]): LightfastnessCategory {
-  const worst = LIGHTFASTNESS_LIMITS.map((row) => row.category).findLast((category) => categories.includes(category));
-  if (worst === undefined) throw new RangeError("Unexpected empty list of categories, expected at least one");
+  const worst = LIGHTFASTNESS_LIMITS.map((row) => row.category).findLast((category) =>
+    categories.includes(category),
+  );
+  if (worst === undefined)
+    throw new RangeError("Unexpected empty list of categories, expected at least one");
   return worst;
 }

@@ -6,8 +6,20 @@
  */
 import type { Standing } from "../quantities/figure.ts";
 import type { Ruling } from "../quantities/ruling.ts";
-import { expectationOf, expectedLightfastness, categoryOf, type Expectation } from "./expected-lightfastness.ts";
-import { formRatings, statedContradiction, weakestForm, type Exposure, type ExposedForm, type FormRating } from "./exposure.ts";
+import {
+  expectationOf,
+  expectedLightfastness,
+  categoryOf,
+  type Expectation,
+} from "./expected-lightfastness.ts";
+import {
+  formRatings,
+  statedContradiction,
+  weakestForm,
+  type Exposure,
+  type ExposedForm,
+  type FormRating,
+} from "./exposure.ts";
 import { worstCategory, type LightfastnessCategory } from "./lightfastness.ts";
 
 export interface StatedCategory {
@@ -56,14 +68,34 @@ export function permanenceRuling(question: PermanenceQuestion): PermanenceRuling
   const exposed = weakestForm(forms);
   const { stated } = question;
   if (exposed !== undefined) {
-    const contradiction = stated === undefined || (stated.form !== undefined && stated.form !== exposed.form) ? undefined : statedContradiction(stated.category, exposed);
+    const contradiction =
+      stated === undefined || (stated.form !== undefined && stated.form !== exposed.form)
+        ? undefined
+        : statedContradiction(stated.category, exposed);
     return {
-      basis: "exposed", standing: "measured", category: exposed.category, deltaEab: exposed.meanDeltaEab, forms, weakest: [], unknown: [],
-      reasons: [...forms.map(({ reason }) => reason), ...(contradiction === undefined ? [] : [contradiction])],
+      basis: "exposed",
+      standing: "measured",
+      category: exposed.category,
+      deltaEab: exposed.meanDeltaEab,
+      forms,
+      weakest: [],
+      unknown: [],
+      reasons: [
+        ...forms.map(({ reason }) => reason),
+        ...(contradiction === undefined ? [] : [contradiction]),
+      ],
     };
   }
   if (stated !== undefined) {
-    return { basis: "stated", standing: "stated", category: stated.category, forms, weakest: [], unknown: [], reasons: [statedReason("category-stated", stated)] };
+    return {
+      basis: "stated",
+      standing: "stated",
+      category: stated.category,
+      forms,
+      weakest: [],
+      unknown: [],
+      reasons: [statedReason("category-stated", stated)],
+    };
   }
   return fromPigments(question.pigments);
 }
@@ -77,33 +109,86 @@ interface Rated {
 
 function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling {
   const rated = pigments.flatMap(ratedPigment);
-  const unknown = pigments.map(({ name }) => name).filter((name) => !rated.some((pigment) => pigment.name === name));
-  const unknownReason: Ruling[] = unknown.length === 0 ? [] : [{ rule: "lightfastness-of-pigment-unknown", values: { pigments: unknown } }];
-  if (rated.length === 0) return { basis: "not known", standing: "not stated", forms: [], weakest: [], unknown, reasons: unknownReason };
+  const unknown = pigments
+    .map(({ name }) => name)
+    .filter((name) => !rated.some((pigment) => pigment.name === name));
+  const unknownReason: Ruling[] =
+    unknown.length === 0
+      ? []
+      : [{ rule: "lightfastness-of-pigment-unknown", values: { pigments: unknown } }];
+  if (rated.length === 0)
+    return {
+      basis: "not known",
+      standing: "not stated",
+      forms: [],
+      weakest: [],
+      unknown,
+      reasons: unknownReason,
+    };
 
   const category = worstCategory(rated.map((pigment) => pigment.category));
   const weakest = rated.filter((pigment) => pigment.category === category).map(({ name }) => name);
   const allStated = unknown.length === 0 && rated.every(({ isStated }) => isStated);
-  const mixture: Ruling[] = pigments.length === 1 ? [] : [{
-    rule: weakest.length === rated.length ? "pigments-alike" : "weakest-pigment-decides",
-    values: { pigments: weakest }, standing: "estimated", source: "practice-permanence",
-  }];
+  const mixture: Ruling[] =
+    pigments.length === 1
+      ? []
+      : [
+          {
+            rule: weakest.length === rated.length ? "pigments-alike" : "weakest-pigment-decides",
+            values: { pigments: weakest },
+            standing: "estimated",
+            source: "practice-permanence",
+          },
+        ];
   const reasons = [...rated.map(({ reason }) => reason), ...mixture, ...unknownReason];
   return allStated
     ? { basis: "stated", standing: "stated", category, forms: [], weakest, unknown, reasons }
-    : { basis: "expected", standing: "estimated", expectation: expectationOf(category), forms: [], weakest, unknown, reasons };
+    : {
+        basis: "expected",
+        standing: "estimated",
+        expectation: expectationOf(category),
+        forms: [],
+        weakest,
+        unknown,
+        reasons,
+      };
 }
 
 function ratedPigment({ name, colourIndexName, stated }: PermanencePigment): Rated[] {
-  if (stated !== undefined) return [{ name, category: stated.category, isStated: true, reason: statedReason("pigment-category-stated", stated, name) }];
+  if (stated !== undefined)
+    return [
+      {
+        name,
+        category: stated.category,
+        isStated: true,
+        reason: statedReason("pigment-category-stated", stated, name),
+      },
+    ];
   const row = colourIndexName === undefined ? undefined : expectedLightfastness(colourIndexName);
   if (row === undefined || colourIndexName === undefined) return [];
-  return [{
-    name, category: categoryOf(row.expectation), isStated: false,
-    reason: { rule: "expected-by-colour-index-name", values: { pigment: name, colourIndexName, expectation: row.expectation, kinds: row.kinds }, standing: "estimated", source: row.source },
-  }];
+  return [
+    {
+      name,
+      category: categoryOf(row.expectation),
+      isStated: false,
+      reason: {
+        rule: "expected-by-colour-index-name",
+        values: { pigment: name, colourIndexName, expectation: row.expectation, kinds: row.kinds },
+        standing: "estimated",
+        source: row.source,
+      },
+    },
+  ];
 }
 
 function statedReason(rule: string, { category, form }: StatedCategory, pigment?: string): Ruling {
-  return { rule, values: { category, ...(form === undefined ? {} : { form }), ...(pigment === undefined ? {} : { pigment }) }, standing: "stated" };
+  return {
+    rule,
+    values: {
+      category,
+      ...(form === undefined ? {} : { form }),
+      ...(pigment === undefined ? {} : { pigment }),
+    },
+    standing: "stated",
+  };
 }

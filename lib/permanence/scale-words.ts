@@ -6,10 +6,27 @@ import { LIGHTFASTNESS_LIMITS } from "./lightfastness.ts";
 
 export type LightfastnessScale = "category" | "blue wool" | "grey scale";
 
-const SCALES: Readonly<Record<LightfastnessScale, { readonly words: readonly string[]; readonly expected: string; readonly field: string }>> = {
-  "category": { words: LIGHTFASTNESS_LIMITS.map((row) => row.category), expected: "I, II, III, IV or V", field: "category" },
-  "blue wool": { words: ["1", "2", "3", "4", "5", "6", "7", "8"], expected: "a whole number 1 to 8", field: "blueWool" },
-  "grey scale": { words: GREY_SCALE.map((row) => row.grade), expected: "5, 4-5, 4, ... 1", field: "a grey-scale grade" },
+const SCALES: Readonly<
+  Record<
+    LightfastnessScale,
+    { readonly words: readonly string[]; readonly expected: string; readonly field: string }
+  >
+> = {
+  category: {
+    words: LIGHTFASTNESS_LIMITS.map((row) => row.category),
+    expected: "I, II, III, IV or V",
+    field: "category",
+  },
+  "blue wool": {
+    words: ["1", "2", "3", "4", "5", "6", "7", "8"],
+    expected: "a whole number 1 to 8",
+    field: "blueWool",
+  },
+  "grey scale": {
+    words: GREY_SCALE.map((row) => row.grade),
+    expected: "5, 4-5, 4, ... 1",
+    field: "a grey-scale grade",
+  },
 };
 
 /**
@@ -24,17 +41,26 @@ export function scaleComplaint(word: string, wanted: LightfastnessScale): Compla
   if (SCALES[wanted].words.includes(written)) return undefined;
   const hint = hintFor(written, wanted);
   return {
-    severity: "error", rule: "permanence/wrong-scale", subject: `lightfastness ${wanted}`, actual: word, expected: SCALES[wanted].expected,
+    severity: "error",
+    rule: "permanence/wrong-scale",
+    subject: `lightfastness ${wanted}`,
+    actual: word,
+    expected: SCALES[wanted].expected,
     ...(hint === undefined ? {} : { hint }),
   };
 }
 
 function hintFor(written: string, wanted: LightfastnessScale): string | undefined {
-  const inside = wanted === "category" ? /\b(III|II|IV|I|V)\b/i.exec(written)?.[1]?.toUpperCase() : /\b([1-8])\b/.exec(written)?.[1];
+  const inside =
+    wanted === "category"
+      ? /\b(III|II|IV|I|V)\b/i.exec(written)?.[1]?.toUpperCase()
+      : /\b([1-8])\b/.exec(written)?.[1];
   if (SCALES["blue wool"].words.includes(written) && wanted === "category") {
     return `${written} is a blue wool reference: give it as ${SCALES["blue wool"].field}; customarily set beside category ${customaryCategory(blueWool(Number(written))).row.category}`;
   }
-  if (SCALES.category.words.includes(written.toUpperCase()) && wanted !== "category") return `${written} is a category: give it as ${SCALES.category.field}`;
-  if (/^[1-5]-[1-5]$/.test(written) && wanted !== "grey scale") return `${written} is ${SCALES["grey scale"].field}: it tells a change, not a lightfastness`;
+  if (SCALES.category.words.includes(written.toUpperCase()) && wanted !== "category")
+    return `${written} is a category: give it as ${SCALES.category.field}`;
+  if (/^[1-5]-[1-5]$/.test(written) && wanted !== "grey scale")
+    return `${written} is ${SCALES["grey scale"].field}: it tells a change, not a lightfastness`;
   return inside === undefined ? undefined : `write ${inside}`;
 }

@@ -14,32 +14,64 @@ const NUMBER_GAP = 3;
 const BETWEEN = 8;
 
 /** Axis below an area: tick marks and numbers on the page's ground. */
-export function axisBelow(area: Box, scale: Scale, ticks: Ticks, decimalMark?: "." | ","): SvgNode[] {
+export function axisBelow(
+  area: Box,
+  scale: Scale,
+  ticks: Ticks,
+  decimalMark?: "." | ",",
+): SvgNode[] {
   const texts = ticks.values.map((value) => tickText(value, ticks.decimals, decimalMark));
   const every = labelledEvery(texts, ticks.values.map(scale));
   return [
     hairline({ x: area.left, y: area.bottom }, { x: area.right, y: area.bottom }, "axis"),
     ...ticks.values.flatMap((value, i) => [
-      hairline({ x: scale(value), y: area.bottom }, { x: scale(value), y: area.bottom + TICK }, "axis"),
-      ...(i % every === 0 ? [textLine(texts[i] ?? "", { x: scale(value), y: area.bottom + TICK + NUMBER_GAP + TEXT_SIZE * 0.8 }, { role: "tick", anchor: "middle" })] : []),
+      hairline(
+        { x: scale(value), y: area.bottom },
+        { x: scale(value), y: area.bottom + TICK },
+        "axis",
+      ),
+      ...(i % every === 0
+        ? [
+            textLine(
+              texts[i] ?? "",
+              { x: scale(value), y: area.bottom + TICK + NUMBER_GAP + TEXT_SIZE * 0.8 },
+              { role: "tick", anchor: "middle" },
+            ),
+          ]
+        : []),
     ]),
   ];
 }
 
 /** Axis left of an area: numbers right-aligned, so that they line up by their last digit. */
-export function axisLeft(area: Box, scale: Scale, ticks: Ticks, decimalMark?: "." | ","): SvgNode[] {
+export function axisLeft(
+  area: Box,
+  scale: Scale,
+  ticks: Ticks,
+  decimalMark?: "." | ",",
+): SvgNode[] {
   return [
     hairline({ x: area.left, y: area.top }, { x: area.left, y: area.bottom }, "axis"),
     ...ticks.values.flatMap((value) => [
       hairline({ x: area.left - TICK, y: scale(value) }, { x: area.left, y: scale(value) }, "axis"),
-      textLine(tickText(value, ticks.decimals, decimalMark), { x: area.left - TICK - NUMBER_GAP, y: scale(value) + TEXT_SIZE * 0.35 }, { role: "tick", anchor: "end" }),
+      textLine(
+        tickText(value, ticks.decimals, decimalMark),
+        { x: area.left - TICK - NUMBER_GAP, y: scale(value) + TEXT_SIZE * 0.35 },
+        { role: "tick", anchor: "end" },
+      ),
     ]),
   ];
 }
 
 /** Room that the numbers of an axis on the left take, tick marks counted. */
 export function axisLeftWidth(ticks: Ticks): number {
-  return Math.max(...ticks.values.map((value) => textWidth(tickText(value, ticks.decimals), TEXT_SIZE))) + NUMBER_GAP + TICK;
+  return (
+    Math.max(
+      ...ticks.values.map((value) => textWidth(tickText(value, ticks.decimals), TEXT_SIZE)),
+    ) +
+    NUMBER_GAP +
+    TICK
+  );
 }
 
 /** Every how manieth number can be printed without touching the next. */

@@ -1,7 +1,15 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { axisBelow } from "./axis.ts";
 import { hairline } from "./hairline.ts";
-import { LINE_HEIGHT, onPanel, panel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
+import {
+  LINE_HEIGHT,
+  onPanel,
+  panel,
+  pictureWidth,
+  TEXT_SIZE,
+  writtenPicture,
+  type PictureWords,
+} from "./picture.ts";
 import { evenScale } from "./scale.ts";
 import type { ScreenColour } from "./screen-colour.ts";
 import { DASHES, MARK_RADIUS, standingMark } from "./standing-mark.ts";
@@ -12,7 +20,12 @@ import { ticksEvery } from "./ticks.ts";
 
 /** One lane: a black in one white. */
 export type BluenessLane = { readonly label: string } & (
-  | { readonly kind: "point"; readonly b: number; readonly uncertainty: number; readonly colour?: ScreenColour | undefined }
+  | {
+      readonly kind: "point";
+      readonly b: number;
+      readonly uncertainty: number;
+      readonly colour?: ScreenColour | undefined;
+    }
   | { readonly kind: "band"; readonly low: number; readonly middle: number; readonly high: number }
 );
 
@@ -43,31 +56,56 @@ export function bluenessRows(params: BluenessRows): string {
   const { rows, axisLabel, ends, domain } = params;
   if (rows.every(({ lanes }) => lanes.length === 0)) throw refusal("lanes", "none", "at least one");
   const width = pictureWidth(params);
-  const left = Math.ceil(Math.max(...rows.flatMap(({ lanes }) => lanes.map(({ label }) => textWidth(label, TEXT_SIZE))))) + 8;
+  const left =
+    Math.ceil(
+      Math.max(
+        ...rows.flatMap(({ lanes }) => lanes.map(({ label }) => textWidth(label, TEXT_SIZE))),
+      ),
+    ) + 8;
   const x = evenScale(domain, [left + MARK_RADIUS + 2, width - MARK_RADIUS - 2]);
   const [top, ...tops] = rowTops(rows);
   const area = { left, top: LINE_HEIGHT + 4, right: width, bottom: tops.at(-1) ?? top ?? 0 };
   const ticks = ticksEvery(TICK_STEP, [...domain]);
   const below = wrappedLines(axisLabel, width - left, TEXT_SIZE);
   const axisEnd = area.bottom + LINE_HEIGHT + 8;
-  return writtenPicture("blueness-rows", params, { width, height: axisEnd + below.length * LINE_HEIGHT + 3 }, [
-    textLine(ends.minus, { x: left, y: TEXT_SIZE }, { role: "word" }),
-    textLine(ends.plus, { x: width, y: TEXT_SIZE }, { role: "word", anchor: "end" }),
-    panel(area),
-    onPanel([
-      ...ticks.values.map((value) => hairline({ x: x(value), y: area.top }, { x: x(value), y: area.bottom }, value === 0 ? "reference" : "grid")),
-      ...rows.flatMap((row, i) => drawnRow(row, i === 0 ? area.top : (tops[i - 1] ?? NaN), { left, x, domain })),
-    ]),
-    ...rows.flatMap((row, i) => laneLabels(row, i === 0 ? area.top : (tops[i - 1] ?? NaN))),
-    ...axisBelow(area, x, ticks, params.decimalMark),
-    ...below.map((line, i) => textLine(line, { x: width, y: axisEnd + TEXT_SIZE + i * LINE_HEIGHT }, { role: "axis-label", anchor: "end" })),
-  ]);
+  return writtenPicture(
+    "blueness-rows",
+    params,
+    { width, height: axisEnd + below.length * LINE_HEIGHT + 3 },
+    [
+      textLine(ends.minus, { x: left, y: TEXT_SIZE }, { role: "word" }),
+      textLine(ends.plus, { x: width, y: TEXT_SIZE }, { role: "word", anchor: "end" }),
+      panel(area),
+      onPanel([
+        ...ticks.values.map((value) =>
+          hairline(
+            { x: x(value), y: area.top },
+            { x: x(value), y: area.bottom },
+            value === 0 ? "reference" : "grid",
+          ),
+        ),
+        ...rows.flatMap((row, i) =>
+          drawnRow(row, i === 0 ? area.top : (tops[i - 1] ?? NaN), { left, x, domain }),
+        ),
+      ]),
+      ...rows.flatMap((row, i) => laneLabels(row, i === 0 ? area.top : (tops[i - 1] ?? NaN))),
+      ...axisBelow(area, x, ticks, params.decimalMark),
+      ...below.map((line, i) =>
+        textLine(
+          line,
+          { x: width, y: axisEnd + TEXT_SIZE + i * LINE_HEIGHT },
+          { role: "axis-label", anchor: "end" },
+        ),
+      ),
+    ],
+  );
 }
 
 /** Where each row begins, and the last ends. */
 function rowTops(rows: readonly BluenessRow[]): number[] {
   const tops = [LINE_HEIGHT + 4];
-  for (const { lanes } of rows) tops.push((tops.at(-1) ?? 0) + LINE_HEIGHT + 4 + lanes.length * LANE);
+  for (const { lanes } of rows)
+    tops.push((tops.at(-1) ?? 0) + LINE_HEIGHT + 4 + lanes.length * LANE);
   return tops;
 }
 
@@ -75,37 +113,83 @@ function laneY(top: number, lane: number): number {
   return top + LINE_HEIGHT + 2 + (lane + 0.5) * LANE;
 }
 
-function drawnRow({ label, lanes }: BluenessRow, top: number, { left, x, domain }: { readonly left: number; readonly x: (b: number) => number; readonly domain: readonly [number, number] }): SvgNode[] {
+function drawnRow(
+  { label, lanes }: BluenessRow,
+  top: number,
+  {
+    left,
+    x,
+    domain,
+  }: {
+    readonly left: number;
+    readonly x: (b: number) => number;
+    readonly domain: readonly [number, number];
+  },
+): SvgNode[] {
   const within = (value: number): number => {
-    if (!(value >= domain[0] && value <= domain[1])) throw domainError("b*", value, `${domain[0]} <= b* <= ${domain[1]}`);
+    if (!(value >= domain[0] && value <= domain[1]))
+      throw domainError("b*", value, `${domain[0]} <= b* <= ${domain[1]}`);
     return x(value);
   };
   return [
-    textLine(label, { x: left + 5, y: top + TEXT_SIZE + 2 }, { role: "label", bold: true, rim: true }),
+    textLine(
+      label,
+      { x: left + 5, y: top + TEXT_SIZE + 2 },
+      { role: "label", bold: true, rim: true },
+    ),
     ...lanes.flatMap((lane, i): SvgNode[] => {
       const y = laneY(top, i);
       return lane.kind === "point"
-        ? [...whisker({ x: within(lane.b), y }, within(Math.max(lane.b - lane.uncertainty, domain[0])), within(Math.min(lane.b + lane.uncertainty, domain[1]))), standingMark("derived", { x: within(lane.b), y }, lane.colour)]
+        ? [
+            ...whisker(
+              { x: within(lane.b), y },
+              within(Math.max(lane.b - lane.uncertainty, domain[0])),
+              within(Math.min(lane.b + lane.uncertainty, domain[1])),
+            ),
+            standingMark("derived", { x: within(lane.b), y }, lane.colour),
+          ]
         : band(lane, y, within);
     }),
   ];
 }
 
 function whisker({ y }: Point, from: number, to: number): SvgNode[] {
-  return [hairline({ x: from, y }, { x: to, y }, "whisker"), ...[from, to].map((end) => hairline({ x: end, y: y - 3 }, { x: end, y: y + 3 }, "whisker"))];
+  return [
+    hairline({ x: from, y }, { x: to, y }, "whisker"),
+    ...[from, to].map((end) => hairline({ x: end, y: y - 3 }, { x: end, y: y + 3 }, "whisker")),
+  ];
 }
 
-function band({ low, middle, high }: { readonly low: number; readonly middle: number; readonly high: number }, y: number, within: (b: number) => number): SvgNode[] {
-  if (!(low <= middle && middle <= high)) throw refusal("band of b*", `${low}, ${middle}, ${high}`, "low <= middle <= high");
+function band(
+  { low, middle, high }: { readonly low: number; readonly middle: number; readonly high: number },
+  y: number,
+  within: (b: number) => number,
+): SvgNode[] {
+  if (!(low <= middle && middle <= high))
+    throw refusal("band of b*", `${low}, ${middle}, ${high}`, "low <= middle <= high");
   return [
     element("rect", {
-      class: "plot__bounds", x: within(low), y: y - BAND_HEIGHT / 2, width: within(high) - within(low), height: BAND_HEIGHT,
-      fill: "currentColor", "fill-opacity": 0.14, stroke: "currentColor", "stroke-width": 1, "stroke-dasharray": DASHES,
+      class: "plot__bounds",
+      x: within(low),
+      y: y - BAND_HEIGHT / 2,
+      width: within(high) - within(low),
+      height: BAND_HEIGHT,
+      fill: "currentColor",
+      "fill-opacity": 0.14,
+      stroke: "currentColor",
+      "stroke-width": 1,
+      "stroke-dasharray": DASHES,
     }),
-    hairline({ x: within(middle), y: y - BAND_HEIGHT / 2 }, { x: within(middle), y: y + BAND_HEIGHT / 2 }, "whisker"),
+    hairline(
+      { x: within(middle), y: y - BAND_HEIGHT / 2 },
+      { x: within(middle), y: y + BAND_HEIGHT / 2 },
+      "whisker",
+    ),
   ];
 }
 
 function laneLabels({ lanes }: BluenessRow, top: number): SvgNode[] {
-  return lanes.map(({ label }, i) => textLine(label, { x: 0, y: laneY(top, i) + TEXT_SIZE * 0.35 }, { role: "label" }));
+  return lanes.map(({ label }, i) =>
+    textLine(label, { x: 0, y: laneY(top, i) + TEXT_SIZE * 0.35 }, { role: "label" }),
+  );
 }

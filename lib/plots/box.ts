@@ -34,11 +34,20 @@ export function boxAround({ x, y }: Point, radius: number): Box {
 /** Length of a line that lies inside a rectangle (parametric clipping, side by side). */
 export function lengthInside([from, to]: Segment, box: Box): number {
   // Nearly every line of a plot is nowhere near a label: asked a million times a sheet.
-  if (Math.max(from.x, to.x) < box.left || Math.min(from.x, to.x) > box.right || Math.max(from.y, to.y) < box.top || Math.min(from.y, to.y) > box.bottom) return 0;
+  if (
+    Math.max(from.x, to.x) < box.left ||
+    Math.min(from.x, to.x) > box.right ||
+    Math.max(from.y, to.y) < box.top ||
+    Math.min(from.y, to.y) > box.bottom
+  )
+    return 0;
   const run = { x: to.x - from.x, y: to.y - from.y };
   let [enter, leave] = [0, 1];
   for (const [direction, distance] of [
-    [-run.x, from.x - box.left], [run.x, box.right - from.x], [-run.y, from.y - box.top], [run.y, box.bottom - from.y],
+    [-run.x, from.x - box.left],
+    [run.x, box.right - from.x],
+    [-run.y, from.y - box.top],
+    [run.y, box.bottom - from.y],
   ] as const) {
     if (direction === 0 && distance < 0) return 0;
     if (direction < 0) enter = Math.max(enter, distance / direction);

@@ -39,7 +39,12 @@ export function coefficientCurves(params: CoefficientCurves): string {
   const gutter = Math.max(axisLeftWidth(absorption.ticks), axisLeftWidth(scattering.ticks));
   const upper = drawnHalf(params, absorption, gutter, 0);
   const lower = drawnHalf(params, scattering, gutter, upper.bottom + 6);
-  return writtenPicture("coefficient-curves", params, { width: pictureWidth(params), height: lower.bottom }, [...upper.nodes, ...lower.nodes]);
+  return writtenPicture(
+    "coefficient-curves",
+    params,
+    { width: pictureWidth(params), height: lower.bottom },
+    [...upper.nodes, ...lower.nodes],
+  );
 }
 
 interface ScaledHalf {
@@ -50,34 +55,77 @@ interface ScaledHalf {
 }
 
 function scaledHalf(half: CoefficientCurves["absorption"]): ScaledHalf {
-  if (half.curves.length === 0) throw refusal(`curves of ${half.axisLabel}`, "none", "at least one");
+  if (half.curves.length === 0)
+    throw refusal(`curves of ${half.axisLabel}`, "none", "at least one");
   const points = half.curves.map(drawnPoints);
   const highest = Math.max(...points.flatMap((curve) => curve.map(({ high }) => high)));
   const most = smallestRoundHolding(highest, "coefficient");
   return { half, points, most, ticks: roundTicks([0, most], 4) };
 }
 
-function drawnHalf(params: CoefficientCurves, { half, points, most, ticks }: ScaledHalf, gutter: number, top: number): { readonly nodes: readonly SvgNode[]; readonly bottom: number } {
+function drawnHalf(
+  params: CoefficientCurves,
+  { half, points, most, ticks }: ScaledHalf,
+  gutter: number,
+  top: number,
+): { readonly nodes: readonly SvgNode[]; readonly bottom: number } {
   const frame = plotFrame({
-    width: pictureWidth(params), top, gutter, areaHeight: AREA_HEIGHT, decimalMark: params.decimalMark, inside: 8,
+    width: pictureWidth(params),
+    top,
+    gutter,
+    areaHeight: AREA_HEIGHT,
+    decimalMark: params.decimalMark,
+    inside: 8,
     x: { domain: DRAWN_NM, ticks: ticksEvery(50, DRAWN_NM), label: params.wavelengthLabel },
     y: { domain: [0, most], ticks, label: half.axisLabel },
   });
-  const at = (curve: readonly DrawnPoint[], end: "value" | "low" | "high"): Point[] => curve.map((point) => ({ x: frame.x(point.nm), y: frame.y(point[end]) }));
+  const at = (curve: readonly DrawnPoint[], end: "value" | "low" | "high"): Point[] =>
+    curve.map((point) => ({ x: frame.x(point.nm), y: frame.y(point[end]) }));
   const lines = points.map((curve) => at(curve, "value"));
   return {
     bottom: frame.bottom,
-    nodes: [...frame.nodes, onPanel([
-      ...points.flatMap((curve, i) => (half.curves[i]?.bounds === undefined ? [] : [element("path", {
-        class: "plot__bounds", d: `${polyline([...at(curve, "high"), ...at(curve, "low").toReversed()])}Z`, fill: "currentColor", "fill-opacity": 0.12,
-      })])),
-      // Only bounds: their upper edge, in dashes and without the paint's colour, so that it is not read as its curve.
-      ...half.curves.flatMap((curve, i) => (curve.values !== undefined ? [] : [element("path", {
-        class: "plot__bound", d: polyline(lines[i] ?? []), fill: "none", stroke: "currentColor", "stroke-width": 1.25, "stroke-dasharray": DASHES,
-      })])),
-      ...half.curves.flatMap((curve, i) => (curve.values === undefined ? [] : ownColourLine(curve.colour, lines[i] ?? [], dashesOf(curve.standing)))),
-      ...labelsBesideLines(half.curves.map(({ label }) => label), lines, frame),
-    ])],
+    nodes: [
+      ...frame.nodes,
+      onPanel([
+        ...points.flatMap((curve, i) =>
+          half.curves[i]?.bounds === undefined
+            ? []
+            : [
+                element("path", {
+                  class: "plot__bounds",
+                  d: `${polyline([...at(curve, "high"), ...at(curve, "low").toReversed()])}Z`,
+                  fill: "currentColor",
+                  "fill-opacity": 0.12,
+                }),
+              ],
+        ),
+        // Only bounds: their upper edge, in dashes and without the paint's colour, so that it is not read as its curve.
+        ...half.curves.flatMap((curve, i) =>
+          curve.values !== undefined
+            ? []
+            : [
+                element("path", {
+                  class: "plot__bound",
+                  d: polyline(lines[i] ?? []),
+                  fill: "none",
+                  stroke: "currentColor",
+                  "stroke-width": 1.25,
+                  "stroke-dasharray": DASHES,
+                }),
+              ],
+        ),
+        ...half.curves.flatMap((curve, i) =>
+          curve.values === undefined
+            ? []
+            : ownColourLine(curve.colour, lines[i] ?? [], dashesOf(curve.standing)),
+        ),
+        ...labelsBesideLines(
+          half.curves.map(({ label }) => label),
+          lines,
+          frame,
+        ),
+      ]),
+    ],
   };
 }
 
@@ -89,9 +137,15 @@ interface DrawnPoint {
 }
 
 function drawnPoints({ label, grid, values, bounds }: CoefficientCurve): DrawnPoint[] {
-  if (values === undefined && bounds === undefined) throw refusal(`coefficients of ${label}`, "none", "values, bounds or both");
+  if (values === undefined && bounds === undefined)
+    throw refusal(`coefficients of ${label}`, "none", "values, bounds or both");
   for (const given of [values, bounds]) {
-    if (given !== undefined && given.length !== grid.count) throw domainError(`coefficients of ${label}`, given.length, `${grid.count}, one a wavelength`);
+    if (given !== undefined && given.length !== grid.count)
+      throw domainError(
+        `coefficients of ${label}`,
+        given.length,
+        `${grid.count}, one a wavelength`,
+      );
   }
   const points = wavelengthsNm(grid)
     .map((nm, i): DrawnPoint => {
@@ -99,10 +153,13 @@ function drawnPoints({ label, grid, values, bounds }: CoefficientCurve): DrawnPo
       return { nm, value, low: bounds?.[i]?.[0] ?? value, high: bounds?.[i]?.[1] ?? value };
     })
     .filter(({ nm }) => nm >= DRAWN_NM[0] && nm <= DRAWN_NM[1]);
-  if (points.length < 2) throw refusal(`coefficients of ${label} in 400-700 nm`, String(points.length), "at least two");
+  if (points.length < 2)
+    throw refusal(`coefficients of ${label} in 400-700 nm`, String(points.length), "at least two");
   for (const { value, low, high } of points) {
-    if (!(value >= 0 && value < Infinity)) throw domainError("coefficient", value, "0 <= coefficient < Infinity");
-    if (!(low >= 0 && low <= value && value <= high)) throw refusal("bounds of a coefficient", `${low}, ${high}`, `0 <= low <= ${value} <= high`);
+    if (!(value >= 0 && value < Infinity))
+      throw domainError("coefficient", value, "0 <= coefficient < Infinity");
+    if (!(low >= 0 && low <= value && value <= high))
+      throw refusal("bounds of a coefficient", `${low}, ${high}`, `0 <= low <= ${value} <= high`);
   }
   return points;
 }

@@ -29,7 +29,11 @@ export function colourStrip(params: ColourStrip): string {
   const most = Math.max(0, ...lines.map((one) => one.length));
   const steps = params.colours.map(({ detail, colour, standing }, i) => {
     const own = lines[i] ?? [];
-    return { colour, standing, lines: [...own, detail, ...Array.from({ length: most - own.length }, () => "")] };
+    return {
+      colour,
+      standing,
+      lines: [...own, detail, ...Array.from({ length: most - own.length }, () => "")],
+    };
   });
   return writtenSwatchStrip("colour-strip", params, steps, { width: [56, 90], height: 72 });
 }

@@ -21,8 +21,14 @@ export interface GlazeStrip extends SwatchStrip {
  */
 export function glazeStrip(params: GlazeStrip): string {
   for (const { filmUm } of params.films) {
-    if (!(filmUm >= 0 && filmUm < Infinity)) throw domainError("film thickness", filmUm, "0 <= film < Infinity um");
+    if (!(filmUm >= 0 && filmUm < Infinity))
+      throw domainError("film thickness", filmUm, "0 <= film < Infinity um");
   }
   const films = params.films.toSorted((one, other) => one.filmUm - other.filmUm);
-  return writtenSwatchStrip("glaze-strip", params, films.map(({ label, colour, standing }) => ({ label, colour, standing, lines: [label] })), { width: [30, 52], height: 56 });
+  return writtenSwatchStrip(
+    "glaze-strip",
+    params,
+    films.map(({ label, colour, standing }) => ({ label, colour, standing, lines: [label] })),
+    { width: [30, 52], height: 56 },
+  );
 }

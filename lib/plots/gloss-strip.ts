@@ -21,6 +21,10 @@ export interface GlossStrip extends SwatchStrip {
  * @throws RangeError for no finishes.
  */
 export function glossStrip(params: GlossStrip): string {
-  const steps = params.finishes.map(({ label, depth, colour, standing }) => ({ colour, standing, lines: [label, depth] }));
+  const steps = params.finishes.map(({ label, depth, colour, standing }) => ({
+    colour,
+    standing,
+    lines: [label, depth],
+  }));
   return writtenSwatchStrip("gloss-strip", params, steps, { width: [56, 90], height: 64 });
 }

@@ -15,14 +15,23 @@ export function hatchedOutline(box: Box, word: string, textSize: number = TEXT_S
   for (let reach = STROKE_GAP; reach < width + height; reach += STROKE_GAP) {
     const [startX, startY] = [Math.min(reach, width), Math.max(0, reach - width)];
     const [endX, endY] = [Math.max(0, reach - height), Math.min(reach, height)];
-    strokes.push(`M${coordinate(left + startX)} ${coordinate(top + startY)}L${coordinate(left + endX)} ${coordinate(top + endY)}`);
+    strokes.push(
+      `M${coordinate(left + startX)} ${coordinate(top + startY)}L${coordinate(left + endX)} ${coordinate(top + endY)}`,
+    );
   }
   const line = { fill: "none", stroke: "currentColor" } as const;
-  return [element("g", { class: "swatch swatch--missing" }, [
-    element("path", { d: strokes.join(""), ...line, "stroke-width": 0.75, "stroke-opacity": 0.4 }),
-    element("rect", { x: left, y: top, width, height, ...line, "stroke-width": 1 }),
-    ...wordOnHatching(box, word, textSize),
-  ])];
+  return [
+    element("g", { class: "swatch swatch--missing" }, [
+      element("path", {
+        d: strokes.join(""),
+        ...line,
+        "stroke-width": 0.75,
+        "stroke-opacity": 0.4,
+      }),
+      element("rect", { x: left, y: top, width, height, ...line, "stroke-width": 1 }),
+      ...wordOnHatching(box, word, textSize),
+    ]),
+  ];
 }
 
 function wordOnHatching(box: Box, word: string, size: number): SvgNode[] {
@@ -33,7 +42,18 @@ function wordOnHatching(box: Box, word: string, size: number): SvgNode[] {
   const centre = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
   const height = lines.length * lineHeight + 2;
   return [
-    element("rect", { x: centre.x - width / 2, y: centre.y - height / 2, width, height, fill: N7_GREY }),
-    ...textLines(lines, { x: centre.x, y: centre.y - height / 2 + size * 0.98 }, { role: "word", anchor: "middle" }, lineHeight),
+    element("rect", {
+      x: centre.x - width / 2,
+      y: centre.y - height / 2,
+      width,
+      height,
+      fill: N7_GREY,
+    }),
+    ...textLines(
+      lines,
+      { x: centre.x, y: centre.y - height / 2 + size * 0.98 },
+      { role: "word", anchor: "middle" },
+      lineHeight,
+    ),
   ];
 }

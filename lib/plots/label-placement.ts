@@ -1,4 +1,12 @@
-import { areaOutside, doCross, grown, lengthInside, sharedArea, type Box, type Segment } from "./box.ts";
+import {
+  areaOutside,
+  doCross,
+  grown,
+  lengthInside,
+  sharedArea,
+  type Box,
+  type Segment,
+} from "./box.ts";
 import { hairline } from "./hairline.ts";
 import { LINE_HEIGHT, TEXT_SIZE } from "./picture.ts";
 import type { Point, SvgNode } from "./svg.ts";
@@ -42,8 +50,14 @@ const RIM = 2;
  * label in turn takes its cheapest spot given the others, until none moves or a few times over.
  * @returns the spots in the order of the wishes; undefined for one that was left out.
  */
-export function placedLabels(wishes: readonly LabelWish[], obstacles: Obstacles, bounds: Box): (LabelSpot | undefined)[] {
-  const costs = wishes.map(({ spots }) => spots.map((spot) => fixedConflict(spot, obstacles, bounds)));
+export function placedLabels(
+  wishes: readonly LabelWish[],
+  obstacles: Obstacles,
+  bounds: Box,
+): (LabelSpot | undefined)[] {
+  const costs = wishes.map(({ spots }) =>
+    spots.map((spot) => fixedConflict(spot, obstacles, bounds)),
+  );
   const chosen: (LabelSpot | undefined)[] = wishes.map(() => undefined);
   for (let round = 0, moved = true; moved && round < ROUNDS; round++) {
     moved = false;
@@ -58,9 +72,14 @@ export function placedLabels(wishes: readonly LabelWish[], obstacles: Obstacles,
 }
 
 /** @param fixed what each spot costs by itself, before the other labels. */
-function cheapest({ spots, mayDrop }: LabelWish, fixed: readonly number[], others: readonly LabelSpot[]): LabelSpot | undefined {
+function cheapest(
+  { spots, mayDrop }: LabelWish,
+  fixed: readonly number[],
+  others: readonly LabelSpot[],
+): LabelSpot | undefined {
   const leaders = others.flatMap(({ leader }) => (leader === undefined ? [] : [leader]));
-  let best: { readonly spot: LabelSpot; readonly cost: number; readonly conflict: number } | undefined;
+  let best:
+    { readonly spot: LabelSpot; readonly cost: number; readonly conflict: number } | undefined;
   spots.forEach((spot, rank) => {
     const alone = fixed[rank] ?? 0;
     if (best !== undefined && alone + rank * RANK_COST >= best.cost) return;
@@ -80,11 +99,16 @@ function fixedConflict({ box, leader, tie }: LabelSpot, obstacles: Obstacles, bo
     cost += LINE_COST * lengthInside(segment, rimmed);
     if (doCross(segment, tie)) cost += CROSSED_TIE_COST;
   }
-  if (leader !== undefined) for (const mark of obstacles.boxes) cost += LINE_COST * lengthInside(leader, mark);
+  if (leader !== undefined)
+    for (const mark of obstacles.boxes) cost += LINE_COST * lengthInside(leader, mark);
   return cost;
 }
 
-function conflictWith(others: readonly LabelSpot[], leaders: readonly Segment[], { box, leader }: LabelSpot): number {
+function conflictWith(
+  others: readonly LabelSpot[],
+  leaders: readonly Segment[],
+  { box, leader }: LabelSpot,
+): number {
   const rimmed = grown(box, RIM);
   let cost = 0;
   for (const other of others) cost += 4 * sharedArea(box, grown(other.box, 2));
@@ -95,25 +119,68 @@ function conflictWith(others: readonly LabelSpot[], leaders: readonly Segment[],
 }
 
 /** Directions in order of ease of reading: beside, above, below, then aslant. */
-const DIRECTIONS_OF_CURVE = [[0, -1], [0, 1], [1, 0], [-1, 0]] as const;
-const DIRECTIONS = [[1, 0], [-1, 0], [0, -1], [0, 1], [1, -1], [-1, -1], [1, 1], [-1, 1]] as const;
+const DIRECTIONS_OF_CURVE = [
+  [0, -1],
+  [0, 1],
+  [1, 0],
+  [-1, 0],
+] as const;
+const DIRECTIONS = [
+  [1, 0],
+  [-1, 0],
+  [0, -1],
+  [0, 1],
+  [1, -1],
+  [-1, -1],
+  [1, 1],
+  [-1, 1],
+] as const;
 
 /** Spots around a mark, beside it first, then farther off with a line that leads back. */
-export function spotsAround(text: string, at: Point, distances: readonly number[], bold = false): LabelSpot[] {
+export function spotsAround(
+  text: string,
+  at: Point,
+  distances: readonly number[],
+  bold = false,
+): LabelSpot[] {
   const nearest = Math.max(0, (distances[0] ?? 0) - 2);
-  return distances.flatMap((distance, ringIndex) => DIRECTIONS.map(([dx, dy]): LabelSpot => {
-    const reach = dx !== 0 && dy !== 0 ? distance * 0.75 : distance;
-    const near = { x: at.x + dx * reach, y: at.y + dy * reach };
-    return { ...boxedLabel(text, near, dx, dy, bold), tie: tieOf(at, near), leader: ringIndex === 0 ? undefined : [{ x: at.x + dx * nearest, y: at.y + dy * nearest }, { x: at.x + dx * (reach - 2), y: at.y + dy * (reach - 2) }] };
-  }));
+  return distances.flatMap((distance, ringIndex) =>
+    DIRECTIONS.map(([dx, dy]): LabelSpot => {
+      const reach = dx !== 0 && dy !== 0 ? distance * 0.75 : distance;
+      const near = { x: at.x + dx * reach, y: at.y + dy * reach };
+      return {
+        ...boxedLabel(text, near, dx, dy, bold),
+        tie: tieOf(at, near),
+        leader:
+          ringIndex === 0
+            ? undefined
+            : [
+                { x: at.x + dx * nearest, y: at.y + dy * nearest },
+                { x: at.x + dx * (reach - 2), y: at.y + dy * (reach - 2) },
+              ],
+      };
+    }),
+  );
 }
 
 /** Spots above, below and beside points of a curve, in the order given. */
-export function spotsAlong(text: string, points: readonly Point[], distances: readonly number[]): LabelSpot[] {
-  return distances.flatMap((distance, ringIndex) => points.flatMap((at) => DIRECTIONS_OF_CURVE.map(([dx, dy]): LabelSpot => {
-    const near = { x: at.x + dx * distance, y: at.y + dy * distance };
-    return { ...boxedLabel(text, near, dx, dy, false), tie: tieOf(at, near), leader: ringIndex < 2 ? undefined : [at, { x: near.x - dx, y: near.y - dy }] };
-  })));
+export function spotsAlong(
+  text: string,
+  points: readonly Point[],
+  distances: readonly number[],
+): LabelSpot[] {
+  return distances.flatMap((distance, ringIndex) =>
+    points.flatMap((at) =>
+      DIRECTIONS_OF_CURVE.map(([dx, dy]): LabelSpot => {
+        const near = { x: at.x + dx * distance, y: at.y + dy * distance };
+        return {
+          ...boxedLabel(text, near, dx, dy, false),
+          tie: tieOf(at, near),
+          leader: ringIndex < 2 ? undefined : [at, { x: near.x - dx, y: near.y - dy }],
+        };
+      }),
+    ),
+  );
 }
 
 /** Clear of the line or mark it starts from, so that this one does not count as crossing it. */
@@ -121,15 +188,27 @@ function tieOf(at: Point, near: Point): Segment {
   return [{ x: at.x + 0.3 * (near.x - at.x), y: at.y + 0.3 * (near.y - at.y) }, near];
 }
 
-function boxedLabel(text: string, near: Point, dx: -1 | 0 | 1, dy: -1 | 0 | 1, bold: boolean): Pick<LabelSpot, "box" | "anchor"> {
+function boxedLabel(
+  text: string,
+  near: Point,
+  dx: -1 | 0 | 1,
+  dy: -1 | 0 | 1,
+  bold: boolean,
+): Pick<LabelSpot, "box" | "anchor"> {
   const [width, height] = [textWidth(text, TEXT_SIZE, bold ? "bold" : "normal"), LINE_HEIGHT - 2];
   const left = dx > 0 ? near.x : dx < 0 ? near.x - width : near.x - width / 2;
   const top = dy > 0 ? near.y : dy < 0 ? near.y - height : near.y - height / 2;
-  return { box: { left, top, right: left + width, bottom: top + height }, anchor: dx > 0 ? "start" : dx < 0 ? "end" : "middle" };
+  return {
+    box: { left, top, right: left + width, bottom: top + height },
+    anchor: dx > 0 ? "start" : dx < 0 ? "end" : "middle",
+  };
 }
 
 /** The labels that found a spot, leaders under words. */
-export function drawnLabels(wishes: readonly LabelWish[], spots: readonly (LabelSpot | undefined)[]): SvgNode[] {
+export function drawnLabels(
+  wishes: readonly LabelWish[],
+  spots: readonly (LabelSpot | undefined)[],
+): SvgNode[] {
   const leaders: SvgNode[] = [];
   const words: SvgNode[] = [];
   wishes.forEach(({ text, bold }, i) => {
@@ -137,8 +216,11 @@ export function drawnLabels(wishes: readonly LabelWish[], spots: readonly (Label
     if (spot === undefined) return;
     const { box, anchor, leader } = spot;
     if (leader !== undefined) leaders.push(hairline(leader[0], leader[1], "leader"));
-    const x = anchor === "start" ? box.left : anchor === "end" ? box.right : (box.left + box.right) / 2;
-    words.push(textLine(text, { x, y: box.bottom - 3 }, { role: "label", anchor, rim: true, bold }));
+    const x =
+      anchor === "start" ? box.left : anchor === "end" ? box.right : (box.left + box.right) / 2;
+    words.push(
+      textLine(text, { x, y: box.bottom - 3 }, { role: "label", anchor, rim: true, bold }),
+    );
   });
   return [...leaders, ...words];
 }

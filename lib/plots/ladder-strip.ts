@@ -25,8 +25,14 @@ export interface LadderStrip extends SwatchStrip {
  */
 export function ladderStrip(params: LadderStrip): string {
   for (const { whiteParts } of params.steps) {
-    if (!(whiteParts >= 0 && whiteParts < Infinity)) throw domainError("parts of white", whiteParts, "0 <= parts < Infinity");
+    if (!(whiteParts >= 0 && whiteParts < Infinity))
+      throw domainError("parts of white", whiteParts, "0 <= parts < Infinity");
   }
   const steps = params.steps.toSorted((one, other) => one.whiteParts - other.whiteParts);
-  return writtenSwatchStrip("ladder-strip", params, steps.map(({ label, suspect, ...step }) => ({ ...step, lines: [label], flag: suspect })), { width: [30, 52], height: 56 });
+  return writtenSwatchStrip(
+    "ladder-strip",
+    params,
+    steps.map(({ label, suspect, ...step }) => ({ ...step, lines: [label], flag: suspect })),
+    { width: [30, 52], height: 56 },
+  );
 }

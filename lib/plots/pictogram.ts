@@ -1,5 +1,10 @@
 import type { PictogramCode } from "../hazard/hazard-class.ts";
-import { PICTOGRAM_DRAWINGS, PICTOGRAM_FIELD, PICTOGRAM_FRAME, PICTOGRAM_RED } from "../hazard/pictogram-drawings.ts";
+import {
+  PICTOGRAM_DRAWINGS,
+  PICTOGRAM_FIELD,
+  PICTOGRAM_FRAME,
+  PICTOGRAM_RED,
+} from "../hazard/pictogram-drawings.ts";
 import { element, writtenSvg } from "./svg.ts";
 
 const INKS = { symbol: "#000", ground: "#fff" } as const;
@@ -10,9 +15,23 @@ const SIZE_PX = 64;
  * hidden from those who read the page aloud: its name stands around it.
  */
 export function pictogramSvg(code: PictogramCode): string {
-  const path = (d: string, fill: string, rule?: "evenodd") => element("path", { d, fill, "fill-rule": rule });
-  return writtenSvg(element("svg", { xmlns: "http://www.w3.org/2000/svg", viewBox: "0 0 100 100", width: SIZE_PX, height: SIZE_PX, "aria-hidden": "true" }, [
-    path(PICTOGRAM_FIELD, INKS.ground), path(PICTOGRAM_FRAME, PICTOGRAM_RED, "evenodd"),
-    ...PICTOGRAM_DRAWINGS[code].paths.map(({ ink, d }) => path(d, INKS[ink])),
-  ]));
+  const path = (d: string, fill: string, rule?: "evenodd") =>
+    element("path", { d, fill, "fill-rule": rule });
+  return writtenSvg(
+    element(
+      "svg",
+      {
+        xmlns: "http://www.w3.org/2000/svg",
+        viewBox: "0 0 100 100",
+        width: SIZE_PX,
+        height: SIZE_PX,
+        "aria-hidden": "true",
+      },
+      [
+        path(PICTOGRAM_FIELD, INKS.ground),
+        path(PICTOGRAM_FRAME, PICTOGRAM_RED, "evenodd"),
+        ...PICTOGRAM_DRAWINGS[code].paths.map(({ ink, d }) => path(d, INKS[ink])),
+      ],
+    ),
+  );
 }

@@ -43,7 +43,12 @@ export interface PictureSize {
  * @param kind names the picture's class, `plot--kind`.
  * @throws RangeError when the prefix is no XML name, or title or description is empty.
  */
-export function writtenPicture(kind: string, words: PictureWords, size: PictureSize, content: readonly SvgNode[]): string {
+export function writtenPicture(
+  kind: string,
+  words: PictureWords,
+  size: PictureSize,
+  content: readonly SvgNode[],
+): string {
   return written(picture(kind, words, size, content));
 }
 
@@ -53,34 +58,66 @@ export function written(tree: SvgNode): string {
 }
 
 /** The same before it is written: what paper is drawn from. */
-export function picture(kind: string, words: PictureWords, size: PictureSize, content: readonly SvgNode[]): SvgNode {
+export function picture(
+  kind: string,
+  words: PictureWords,
+  size: PictureSize,
+  content: readonly SvgNode[],
+): SvgNode {
   const { idPrefix, title, description } = words;
-  if (!/^[A-Za-z][\w-]*$/.test(idPrefix)) throw refusal("id prefix", idPrefix, "a letter, then letters, digits, - or _");
-  for (const [subject, text] of [["title", title], ["description", description]] as const) {
+  if (!/^[A-Za-z][\w-]*$/.test(idPrefix))
+    throw refusal("id prefix", idPrefix, "a letter, then letters, digits, - or _");
+  for (const [subject, text] of [
+    ["title", title],
+    ["description", description],
+  ] as const) {
     if (text.trim() === "") throw refusal(subject, text, "words for who cannot see the picture");
   }
-  return element("svg", {
-    xmlns: "http://www.w3.org/2000/svg", class: `plot plot--${kind}`,
-    viewBox: `0 0 ${Math.round(size.width)} ${Math.ceil(size.height)}`, width: Math.round(size.width), height: Math.ceil(size.height),
-    // An img hides its parts from a screen reader, links as well.
-    role: size.hasLinks === true ? "group" : "img", "aria-labelledby": `${idPrefix}-title ${idPrefix}-desc`,
-    fill: "currentColor", "font-family": "sans-serif", "font-size": size.textSize ?? TEXT_SIZE,
-  }, [
-    element("title", { id: `${idPrefix}-title` }, [title]),
-    element("desc", { id: `${idPrefix}-desc` }, [description]),
-    ...content,
-  ]);
+  return element(
+    "svg",
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      class: `plot plot--${kind}`,
+      viewBox: `0 0 ${Math.round(size.width)} ${Math.ceil(size.height)}`,
+      width: Math.round(size.width),
+      height: Math.ceil(size.height),
+      // An img hides its parts from a screen reader, links as well.
+      role: size.hasLinks === true ? "group" : "img",
+      "aria-labelledby": `${idPrefix}-title ${idPrefix}-desc`,
+      fill: "currentColor",
+      "font-family": "sans-serif",
+      "font-size": size.textSize ?? TEXT_SIZE,
+    },
+    [
+      element("title", { id: `${idPrefix}-title` }, [title]),
+      element("desc", { id: `${idPrefix}-desc` }, [description]),
+      ...content,
+    ],
+  );
 }
 
 /** Width of a picture in user units. @throws RangeError outside 280 to 960. */
 export function pictureWidth({ width = 320 }: PictureWords): number {
-  if (!(width >= WIDTHS.min && width <= WIDTHS.max)) throw refusal("picture width", String(width), `${WIDTHS.min} <= width <= ${WIDTHS.max}`);
+  if (!(width >= WIDTHS.min && width <= WIDTHS.max))
+    throw refusal("picture width", String(width), `${WIDTHS.min} <= width <= ${WIDTHS.max}`);
   return width;
 }
 
 /** The neutral ground that swatches stand on. */
-export function panel(box: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number }): SvgNode {
-  return element("rect", { class: "panel", x: box.left, y: box.top, width: box.right - box.left, height: box.bottom - box.top, fill: N7_GREY });
+export function panel(box: {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}): SvgNode {
+  return element("rect", {
+    class: "panel",
+    x: box.left,
+    y: box.top,
+    width: box.right - box.left,
+    height: box.bottom - box.top,
+    fill: N7_GREY,
+  });
 }
 
 /** What is drawn on a panel: `currentColor` in it is dark, whatever the page's. */

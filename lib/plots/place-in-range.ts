@@ -2,7 +2,13 @@ import type { Quantity } from "../quantities/range.ts";
 import { ends, isRange, midpoint } from "../quantities/range.ts";
 import { axisBelow, TICK } from "./axis.ts";
 import { hairline } from "./hairline.ts";
-import { LINE_HEIGHT, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
+import {
+  LINE_HEIGHT,
+  pictureWidth,
+  TEXT_SIZE,
+  writtenPicture,
+  type PictureWords,
+} from "./picture.ts";
 import { evenScale, type Scale } from "./scale.ts";
 import { DASHES, MARK_RADIUS, standingMark, type ShownStanding } from "./standing-mark.ts";
 import { element, polyline, refusal, type SvgNode } from "./svg.ts";
@@ -16,7 +22,9 @@ export interface PlaceInRange extends PictureWords {
   /** The axis: one for all sheets of a range. */
   readonly domain: readonly [number, number];
   /** This colour, and its figure as printed; undefined when it is not stated. */
-  readonly own: { readonly value: Quantity; readonly standing: ShownStanding; readonly text: string } | undefined;
+  readonly own:
+    | { readonly value: Quantity; readonly standing: ShownStanding; readonly text: string }
+    | undefined;
   /** Instead of a mark, when there is no figure: "not stated". */
   readonly missing: string;
   /** The other colours' figures. */
@@ -36,9 +44,11 @@ const OTHER_HALF_HEIGHT = 5;
  */
 export function placeInRange(params: PlaceInRange): string {
   const { own, others, domain } = params;
-  if (own === undefined && others.length === 0) throw refusal("figures of a range", "none", "at least one");
+  if (own === undefined && others.length === 0)
+    throw refusal("figures of a range", "none", "at least one");
   for (const value of [...others, ...(own === undefined ? [] : [own.value])].flatMap(ends)) {
-    if (!(value >= domain[0] && value <= domain[1])) throw refusal("figure in a range", String(value), `${domain[0]} to ${domain[1]}`);
+    if (!(value >= domain[0] && value <= domain[1]))
+      throw refusal("figure in a range", String(value), `${domain[0]} to ${domain[1]}`);
   }
   const width = pictureWidth(params);
   const heading = wrappedLines(params.heading, width, TEXT_SIZE, "bold");
@@ -49,24 +59,48 @@ export function placeInRange(params: PlaceInRange): string {
   const low = wrappedLines(params.ends.low, width / 2 - 8, TEXT_SIZE);
   const high = wrappedLines(params.ends.high, width / 2 - 8, TEXT_SIZE);
   const ticks = roundTicks(domain, 5);
-  return writtenPicture("place-in-range", params, { width, height: endsTop + Math.max(low.length, high.length) * LINE_HEIGHT }, [
-    ...textLines(heading, { x: 0, y: TEXT_SIZE }, { role: "heading", bold: true }),
-    ...others.map((value) => otherTick(scale(midpoint(value)), line, isRange(value))),
-    ...axisBelow(area, scale, ticks, params.decimalMark),
-    ...(own === undefined ? [textLine(params.missing, { x: 0, y: line - 14 }, { role: "word" })] : ownMark(own, scale, line, width)),
-    ...textLines(low, { x: 0, y: endsTop + TEXT_SIZE * 0.8 }, { role: "caption" }),
-    ...textLines(high, { x: width, y: endsTop + TEXT_SIZE * 0.8 }, { role: "caption", anchor: "end" }),
-  ]);
+  return writtenPicture(
+    "place-in-range",
+    params,
+    { width, height: endsTop + Math.max(low.length, high.length) * LINE_HEIGHT },
+    [
+      ...textLines(heading, { x: 0, y: TEXT_SIZE }, { role: "heading", bold: true }),
+      ...others.map((value) => otherTick(scale(midpoint(value)), line, isRange(value))),
+      ...axisBelow(area, scale, ticks, params.decimalMark),
+      ...(own === undefined
+        ? [textLine(params.missing, { x: 0, y: line - 14 }, { role: "word" })]
+        : ownMark(own, scale, line, width)),
+      ...textLines(low, { x: 0, y: endsTop + TEXT_SIZE * 0.8 }, { role: "caption" }),
+      ...textLines(
+        high,
+        { x: width, y: endsTop + TEXT_SIZE * 0.8 },
+        { role: "caption", anchor: "end" },
+      ),
+    ],
+  );
 }
 
 function otherTick(x: number, y: number, estimated: boolean): SvgNode {
   return element("path", {
-    class: `plot__other${estimated ? " plot__other--estimated" : ""}`, d: polyline([{ x, y: y - OTHER_HALF_HEIGHT }, { x, y: y + OTHER_HALF_HEIGHT }]),
-    fill: "none", stroke: "currentColor", "stroke-width": 1.25, "stroke-opacity": 0.6, "stroke-dasharray": estimated ? "2 2" : undefined,
+    class: `plot__other${estimated ? " plot__other--estimated" : ""}`,
+    d: polyline([
+      { x, y: y - OTHER_HALF_HEIGHT },
+      { x, y: y + OTHER_HALF_HEIGHT },
+    ]),
+    fill: "none",
+    stroke: "currentColor",
+    "stroke-width": 1.25,
+    "stroke-opacity": 0.6,
+    "stroke-dasharray": estimated ? "2 2" : undefined,
   });
 }
 
-function ownMark({ value, standing, text }: NonNullable<PlaceInRange["own"]>, scale: Scale, y: number, width: number): SvgNode[] {
+function ownMark(
+  { value, standing, text }: NonNullable<PlaceInRange["own"]>,
+  scale: Scale,
+  y: number,
+  width: number,
+): SvgNode[] {
   const [low, high] = ends(value);
   const middle = scale(midpoint(value));
   const half = textWidth(text, TEXT_SIZE, "bold") / 2;
@@ -80,11 +114,24 @@ function ownMark({ value, standing, text }: NonNullable<PlaceInRange["own"]>, sc
 
 /** From one end of an estimate to the other: dashes between two stops, clear of the open mark in the middle. */
 export function rangeBar(from: number, to: number, y: number): SvgNode[] {
-  const stop = (x: number): SvgNode => hairline({ x, y: y - MARK_RADIUS }, { x, y: y + MARK_RADIUS }, "reference");
-  const bar = (end: number, towards: number): SvgNode[] => (Math.abs(towards - end) <= MARK_RADIUS ? [] : [element("path", {
-    class: "plot__range", d: polyline([{ x: end, y }, { x: towards - Math.sign(towards - end) * MARK_RADIUS, y }]),
-    fill: "none", stroke: "currentColor", "stroke-width": 2, "stroke-dasharray": DASHES,
-  })]);
+  const stop = (x: number): SvgNode =>
+    hairline({ x, y: y - MARK_RADIUS }, { x, y: y + MARK_RADIUS }, "reference");
+  const bar = (end: number, towards: number): SvgNode[] =>
+    Math.abs(towards - end) <= MARK_RADIUS
+      ? []
+      : [
+          element("path", {
+            class: "plot__range",
+            d: polyline([
+              { x: end, y },
+              { x: towards - Math.sign(towards - end) * MARK_RADIUS, y },
+            ]),
+            fill: "none",
+            stroke: "currentColor",
+            "stroke-width": 2,
+            "stroke-dasharray": DASHES,
+          }),
+        ];
   const middle = (from + to) / 2;
   // Stops that would cut the mark say less than the mark and its words.
   if (Math.abs(to - from) < 2 * MARK_RADIUS + 2) return [];

@@ -49,25 +49,45 @@ export function plotFrame(wish: FrameWish): PlotFrame {
   const { width, inside, decimalMark } = wish;
   const above = wrappedLines(wish.y.label, width, TEXT_SIZE);
   const below = wrappedLines(wish.x.label, width, TEXT_SIZE);
-  const lastNumber = textWidth(tickText(wish.x.ticks.values.at(-1) ?? 0, wish.x.ticks.decimals), TEXT_SIZE);
-  const [left, right] = [Math.ceil(Math.max(axisLeftWidth(wish.y.ticks), wish.gutter ?? 0)) + 2, width - Math.max(1, Math.ceil(lastNumber / 2) - inside)];
+  const lastNumber = textWidth(
+    tickText(wish.x.ticks.values.at(-1) ?? 0, wish.x.ticks.decimals),
+    TEXT_SIZE,
+  );
+  const [left, right] = [
+    Math.ceil(Math.max(axisLeftWidth(wish.y.ticks), wish.gutter ?? 0)) + 2,
+    width - Math.max(1, Math.ceil(lastNumber / 2) - inside),
+  ];
   const top = wish.top + above.length * LINE_HEIGHT + 4;
   const area = { left, top, right, bottom: top + (wish.areaHeight ?? right - left) };
   const x = evenScale(wish.x.domain, [area.left + inside, area.right - inside]);
-  const y = evenScale(wish.y.domain, [area.bottom - inside, area.top + inside + (wish.headroom ?? 0)]);
+  const y = evenScale(wish.y.domain, [
+    area.bottom - inside,
+    area.top + inside + (wish.headroom ?? 0),
+  ]);
   const labelTop = area.bottom + TICK + LINE_HEIGHT + 2;
   return {
-    area, x, y, bottom: labelTop + below.length * LINE_HEIGHT + 3,
+    area,
+    x,
+    y,
+    bottom: labelTop + below.length * LINE_HEIGHT + 3,
     nodes: [
       panel(area),
       onPanel([
-        ...wish.y.ticks.values.map((value) => hairline({ x: area.left, y: y(value) }, { x: area.right, y: y(value) }, "grid")),
-        ...(wish.grid === "both" ? wish.x.ticks.values : []).map((value) => hairline({ x: x(value), y: area.top }, { x: x(value), y: area.bottom }, "grid")),
+        ...wish.y.ticks.values.map((value) =>
+          hairline({ x: area.left, y: y(value) }, { x: area.right, y: y(value) }, "grid"),
+        ),
+        ...(wish.grid === "both" ? wish.x.ticks.values : []).map((value) =>
+          hairline({ x: x(value), y: area.top }, { x: x(value), y: area.bottom }, "grid"),
+        ),
       ]),
       ...textLines(above, { x: 0, y: wish.top + TEXT_SIZE }, { role: "axis-label" }),
       ...axisLeft(area, y, wish.y.ticks, decimalMark),
       ...axisBelow(area, x, wish.x.ticks, decimalMark),
-      ...textLines(below, { x: area.right, y: labelTop + TEXT_SIZE }, { role: "axis-label", anchor: "end" }),
+      ...textLines(
+        below,
+        { x: area.right, y: labelTop + TEXT_SIZE },
+        { role: "axis-label", anchor: "end" },
+      ),
     ],
   };
 }

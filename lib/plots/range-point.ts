@@ -22,40 +22,88 @@ const HALF_SIDE = 5;
  * Swatches with the names that find room; the sheet's own colour last, on top, always named.
  * A picture of links is not an image to a screen reader: see `hasLinks` of the picture.
  */
-export function drawnRangePoints(points: readonly (RangePoint & { readonly at: Point })[], bounds: Box, keepClear: readonly Box[] = []): SvgNode[] {
-  const ordered = points.toSorted((one, other) => Number(one.isOwn === true) - Number(other.isOwn === true));
+export function drawnRangePoints(
+  points: readonly (RangePoint & { readonly at: Point })[],
+  bounds: Box,
+  keepClear: readonly Box[] = [],
+): SvgNode[] {
+  const ordered = points.toSorted(
+    (one, other) => Number(one.isOwn === true) - Number(other.isOwn === true),
+  );
   const byImportance = ordered.toReversed();
   const wishes = byImportance.map(({ label, at, isOwn = false }): LabelWish => ({
-    text: label, mayDrop: !isOwn, bold: isOwn, spots: spotsAround(label, at, [HALF_SIDE + (isOwn ? 6 : 4), 20, 34], isOwn),
+    text: label,
+    mayDrop: !isOwn,
+    bold: isOwn,
+    spots: spotsAround(label, at, [HALF_SIDE + (isOwn ? 6 : 4), 20, 34], isOwn),
   }));
-  const spots = placedLabels(wishes, { boxes: [...ordered.map(({ at }) => boxAround(at, HALF_SIDE + 1)), ...keepClear], segments: [] }, bounds);
+  const spots = placedLabels(
+    wishes,
+    {
+      boxes: [...ordered.map(({ at }) => boxAround(at, HALF_SIDE + 1)), ...keepClear],
+      segments: [],
+    },
+    bounds,
+  );
   return [...ordered.map(drawnPoint), ...drawnLabels(wishes, spots)];
 }
 
 /** Swatches with their names in lines, after a word; nothing for no points. */
-export function rangePointList(points: readonly RangePoint[], word: string, at: { readonly left: number; readonly top: number; readonly width: number }): { readonly nodes: readonly SvgNode[]; readonly bottom: number } {
+export function rangePointList(
+  points: readonly RangePoint[],
+  word: string,
+  at: { readonly left: number; readonly top: number; readonly width: number },
+): { readonly nodes: readonly SvgNode[]; readonly bottom: number } {
   if (points.length === 0) return { nodes: [], bottom: at.top - TEXT_SIZE / 2 - 2 };
   const lineHeight = LINE_HEIGHT + 5;
-  const nodes: SvgNode[] = [textLine(word, { x: at.left, y: at.top + TEXT_SIZE * 0.35 }, { role: "word" })];
+  const nodes: SvgNode[] = [
+    textLine(word, { x: at.left, y: at.top + TEXT_SIZE * 0.35 }, { role: "word" }),
+  ];
   let [x, y] = [at.left + textWidth(word, TEXT_SIZE) + 14, at.top];
   for (const point of points) {
     const bold = point.isOwn === true;
     const width = 2 * HALF_SIDE + 6 + textWidth(point.label, TEXT_SIZE, bold ? "bold" : "normal");
     if (x > at.left && x + width > at.left + at.width) [x, y] = [at.left, y + lineHeight];
     nodes.push(drawnPoint({ ...point, at: { x: x + HALF_SIDE, y } }));
-    nodes.push(textLine(point.label, { x: x + 2 * HALF_SIDE + 6, y: y + TEXT_SIZE * 0.35 }, { role: "label", bold }));
+    nodes.push(
+      textLine(
+        point.label,
+        { x: x + 2 * HALF_SIDE + 6, y: y + TEXT_SIZE * 0.35 },
+        { role: "label", bold },
+      ),
+    );
     x += width + 14;
   }
   return { nodes, bottom: y + lineHeight };
 }
 
-function drawnPoint({ at, colour, href, label, isOwn }: RangePoint & { readonly at: Point }): SvgNode {
+function drawnPoint({
+  at,
+  colour,
+  href,
+  label,
+  isOwn,
+}: RangePoint & { readonly at: Point }): SvgNode {
   const box = boxAround(at, HALF_SIDE);
   const parts = [
-    ...(isOwn === true ? [element("rect", { class: "plot__own", x: box.left - 2.5, y: box.top - 2.5, width: 2 * HALF_SIDE + 5, height: 2 * HALF_SIDE + 5, fill: "none", stroke: "currentColor", "stroke-width": 1.25 })] : []),
+    ...(isOwn === true
+      ? [
+          element("rect", {
+            class: "plot__own",
+            x: box.left - 2.5,
+            y: box.top - 2.5,
+            width: 2 * HALF_SIDE + 5,
+            height: 2 * HALF_SIDE + 5,
+            fill: "none",
+            stroke: "currentColor",
+            "stroke-width": 1.25,
+          }),
+        ]
+      : []),
     swatch(colour, box),
   ];
   if (href === undefined) return element("g", { class: "plot__point" }, parts);
-  if (!/^(?:https?:\/\/|[./#]|[\w-]+(?:[/?#.]|$))/.test(href)) throw refusal("link", href, "a relative or http address");
+  if (!/^(?:https?:\/\/|[./#]|[\w-]+(?:[/?#.]|$))/.test(href))
+    throw refusal("link", href, "a relative or http address");
   return element("a", { class: "plot__point", href }, [element("title", {}, [label]), ...parts]);
 }

@@ -39,25 +39,63 @@ export function scatteringScale(values: readonly number[]): (typeof SCATTERING_S
  */
 export function relativeScattering(params: RelativeScattering): string {
   const { read, band, most } = params;
-  if (band.length < 2 && read.every((points) => points.length < 2)) throw refusal("points of scattering", "none", "at least two");
+  if (band.length < 2 && read.every((points) => points.length < 2))
+    throw refusal("points of scattering", "none", "at least two");
   const frame = plotFrame({
-    width: pictureWidth(params), top: 0, areaHeight: AREA_HEIGHT, decimalMark: params.decimalMark, inside: 4,
+    width: pictureWidth(params),
+    top: 0,
+    areaHeight: AREA_HEIGHT,
+    decimalMark: params.decimalMark,
+    inside: 4,
     x: { domain: NM, ticks: ticksEvery(100, NM), label: params.wavelengthLabel },
-    y: { domain: [0, most], ticks: ticksEvery(most > 3 ? 2 : most > 1.5 ? 1 : 0.5, [0, most]), label: params.axisLabel },
+    y: {
+      domain: [0, most],
+      ticks: ticksEvery(most > 3 ? 2 : most > 1.5 ? 1 : 0.5, [0, most]),
+      label: params.axisLabel,
+    },
   });
   const at = (nm: number, value: number): Point => {
-    if (!(value >= 0 && value <= most)) throw domainError("relative scattering", value, `0 <= S <= ${most}`);
+    if (!(value >= 0 && value <= most))
+      throw domainError("relative scattering", value, `0 <= S <= ${most}`);
     return { x: frame.x(nm), y: frame.y(value) };
   };
-  for (const { low, high } of band) if (!(low <= high)) throw refusal("band of scattering", `${low}, ${high}`, "low <= high");
-  const outline = [...band.map(({ nm, high }) => at(nm, high)), ...band.toReversed().map(({ nm, low }) => at(nm, low))];
-  const drawn: SvgNode[] = [
-    ...(band.length < 2 ? [] : [element("path", {
-      class: "plot__bounds", d: `${polyline(outline)}Z`, fill: "currentColor", "fill-opacity": 0.14, stroke: "currentColor", "stroke-width": 1, "stroke-dasharray": DASHES,
-    })]),
-    ...read.filter((points) => points.length > 1).map((points) => element("path", {
-      class: "plot__line", d: polyline(points.map(({ nm, value }) => at(nm, value))), fill: "none", stroke: "currentColor", "stroke-width": 1.75, "stroke-dasharray": DERIVED_DASHES,
-    })),
+  for (const { low, high } of band)
+    if (!(low <= high)) throw refusal("band of scattering", `${low}, ${high}`, "low <= high");
+  const outline = [
+    ...band.map(({ nm, high }) => at(nm, high)),
+    ...band.toReversed().map(({ nm, low }) => at(nm, low)),
   ];
-  return writtenPicture("relative-scattering", params, { width: pictureWidth(params), height: frame.bottom }, [...frame.nodes, onPanel(drawn)]);
+  const drawn: SvgNode[] = [
+    ...(band.length < 2
+      ? []
+      : [
+          element("path", {
+            class: "plot__bounds",
+            d: `${polyline(outline)}Z`,
+            fill: "currentColor",
+            "fill-opacity": 0.14,
+            stroke: "currentColor",
+            "stroke-width": 1,
+            "stroke-dasharray": DASHES,
+          }),
+        ]),
+    ...read
+      .filter((points) => points.length > 1)
+      .map((points) =>
+        element("path", {
+          class: "plot__line",
+          d: polyline(points.map(({ nm, value }) => at(nm, value))),
+          fill: "none",
+          stroke: "currentColor",
+          "stroke-width": 1.75,
+          "stroke-dasharray": DERIVED_DASHES,
+        }),
+      ),
+  ];
+  return writtenPicture(
+    "relative-scattering",
+    params,
+    { width: pictureWidth(params), height: frame.bottom },
+    [...frame.nodes, onPanel(drawn)],
+  );
 }

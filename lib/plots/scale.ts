@@ -12,10 +12,15 @@ export interface Scale {
  * Even scale: equal differences are drawn equal. Values outside the domain go on in a line.
  * @throws RangeError when the domain is empty or not finite.
  */
-export function evenScale(domain: readonly [number, number], range: readonly [number, number]): Scale {
+export function evenScale(
+  domain: readonly [number, number],
+  range: readonly [number, number],
+): Scale {
   const [low, high] = domain;
-  if (!(high > low && Number.isFinite(high - low))) throw refusal("axis from, to", domain.join(", "), "from < to, finite");
-  const place = (value: number): number => range[0] + ((value - low) / (high - low)) * (range[1] - range[0]);
+  if (!(high > low && Number.isFinite(high - low)))
+    throw refusal("axis from, to", domain.join(", "), "from < to, finite");
+  const place = (value: number): number =>
+    range[0] + ((value - low) / (high - low)) * (range[1] - range[0]);
   return Object.assign(place, { domain, range });
 }
 
@@ -25,7 +30,11 @@ export function evenScale(domain: readonly [number, number], range: readonly [nu
  * @param steps rising.
  * @throws RangeError when the value is NaN or above the last step.
  */
-export function smallestHolding<S extends number>(steps: readonly S[], value: number, subject: string): S {
+export function smallestHolding<S extends number>(
+  steps: readonly S[],
+  value: number,
+  subject: string,
+): S {
   const step = steps.find((candidate) => value <= candidate);
   if (step === undefined) throw domainError(subject, value, `at most ${steps.at(-1) ?? "nothing"}`);
   return step;

@@ -16,12 +16,19 @@ const DISPLAY_P3 = /^color\(display-p3(?: -?\d*\.?\d+(?:e-?\d+)?){3}\)$/;
  * value on the shape: where the second is not understood, the first is inherited.
  * @throws RangeError when either is not written as CSS Color 4 writes it.
  */
-export function inOwnColour(colour: ScreenColour, paint: "fill" | "stroke", shape: (attributes: Attributes) => SvgNode, attributes: Attributes = {}): SvgNode {
+export function inOwnColour(
+  colour: ScreenColour,
+  paint: "fill" | "stroke",
+  shape: (attributes: Attributes) => SvgNode,
+  attributes: Attributes = {},
+): SvgNode {
   if (!HEX.test(colour.hex)) throw refusal("sRGB colour", colour.hex, "#rrggbb");
   if (colour.displayP3 !== undefined && !DISPLAY_P3.test(colour.displayP3)) {
     throw refusal("Display P3 colour", colour.displayP3, "color(display-p3 r g b)");
   }
-  return element("g", { ...attributes, [paint]: colour.hex.toLowerCase() }, [shape({ [paint]: colour.displayP3 })]);
+  return element("g", { ...attributes, [paint]: colour.hex.toLowerCase() }, [
+    shape({ [paint]: colour.displayP3 }),
+  ]);
 }
 
 /** Nearer than this to the panel, in steps of 255 of any channel, a swatch has no visible edge. */
@@ -32,20 +39,47 @@ const LOST_ON_PANEL = 14;
  * (a neutral tint at L* 70) has a hairline, so that it is seen to be there.
  */
 export function swatch(colour: ScreenColour, box: Box): SvgNode {
-  const shape = { x: box.left, y: box.top, width: box.right - box.left, height: box.bottom - box.top };
-  const hairline = isLostOnPanel(colour) ? { stroke: "currentColor", "stroke-width": 0.75, "stroke-opacity": 0.5 } : {};
-  return inOwnColour(colour, "fill", (fill) => element("rect", { ...shape, ...fill, ...hairline }), { class: "swatch" });
+  const shape = {
+    x: box.left,
+    y: box.top,
+    width: box.right - box.left,
+    height: box.bottom - box.top,
+  };
+  const hairline = isLostOnPanel(colour)
+    ? { stroke: "currentColor", "stroke-width": 0.75, "stroke-opacity": 0.5 }
+    : {};
+  return inOwnColour(
+    colour,
+    "fill",
+    (fill) => element("rect", { ...shape, ...fill, ...hairline }),
+    { class: "swatch" },
+  );
 }
 
 function isLostOnPanel({ hex }: ScreenColour): boolean {
-  return [1, 3, 5].every((at) => Math.abs(parseInt(hex.slice(at, at + 2), 16) - parseInt(N7_GREY.slice(at, at + 2), 16)) < LOST_ON_PANEL);
+  return [1, 3, 5].every(
+    (at) =>
+      Math.abs(parseInt(hex.slice(at, at + 2), 16) - parseInt(N7_GREY.slice(at, at + 2), 16)) <
+      LOST_ON_PANEL,
+  );
 }
 
 /** A line in the paint's own colour, with a dark rim that keeps a grey of the panel's own lightness visible. */
-export function ownColourLine(colour: ScreenColour, points: readonly Point[], dashes?: string): SvgNode[] {
-  const line = { d: polyline(points), fill: "none", "stroke-linejoin": "round", "stroke-dasharray": dashes } as const;
+export function ownColourLine(
+  colour: ScreenColour,
+  points: readonly Point[],
+  dashes?: string,
+): SvgNode[] {
+  const line = {
+    d: polyline(points),
+    fill: "none",
+    "stroke-linejoin": "round",
+    "stroke-dasharray": dashes,
+  } as const;
   return [
     element("path", { class: "plot__rim", ...line, stroke: "currentColor", "stroke-width": 3 }),
-    inOwnColour(colour, "stroke", (stroke) => element("path", { class: "plot__curve", ...line, "stroke-width": 2, ...stroke })),
+    inOwnColour(colour, "stroke", (stroke) =>
+      element("path", { class: "plot__curve", ...line, "stroke-width": 2, ...stroke }),
+    ),
   ];
 }

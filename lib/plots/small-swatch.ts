@@ -8,20 +8,46 @@ import { element, refusal, writtenSvg } from "./svg.ts";
  */
 export function cardSwatch(colours: readonly ScreenColour[], name: string): string {
   const [masstone, tint] = colours;
-  if (masstone === undefined || colours.length > 2) throw refusal("colours of a card", String(colours.length), "1 or 2");
-  return writtenSvg(element("svg", { xmlns: "http://www.w3.org/2000/svg", class: "plot plot--card", viewBox: "0 0 120 84", role: "img", "aria-label": name }, [
-    panel({ left: 0, top: 0, right: 120, bottom: 84 }),
-    swatch(masstone, { left: 0, top: 0, right: 120, bottom: tint === undefined ? 84 : 54 }),
-    ...(tint === undefined ? [] : [swatch(tint, { left: 0, top: 60, right: 120, bottom: 84 })]),
-  ]));
+  if (masstone === undefined || colours.length > 2)
+    throw refusal("colours of a card", String(colours.length), "1 or 2");
+  return writtenSvg(
+    element(
+      "svg",
+      {
+        xmlns: "http://www.w3.org/2000/svg",
+        class: "plot plot--card",
+        viewBox: "0 0 120 84",
+        role: "img",
+        "aria-label": name,
+      },
+      [
+        panel({ left: 0, top: 0, right: 120, bottom: 84 }),
+        swatch(masstone, { left: 0, top: 0, right: 120, bottom: tint === undefined ? 84 : 54 }),
+        ...(tint === undefined ? [] : [swatch(tint, { left: 0, top: 60, right: 120, bottom: 84 })]),
+      ],
+    ),
+  );
 }
 
 /** A swatch beside the name in a table's cell: decoration, since the row says it in words. */
 export function cellSwatch(colour: ScreenColour): string {
-  return writtenSvg(element("svg", { xmlns: "http://www.w3.org/2000/svg", class: "plot plot--cell", viewBox: "0 0 44 26", width: 44, height: 26, "aria-hidden": "true" }, [
-    panel({ left: 0, top: 0, right: 44, bottom: 26 }),
-    swatch(colour, { left: 6, top: 5, right: 38, bottom: 21 }),
-  ]));
+  return writtenSvg(
+    element(
+      "svg",
+      {
+        xmlns: "http://www.w3.org/2000/svg",
+        class: "plot plot--cell",
+        viewBox: "0 0 44 26",
+        width: 44,
+        height: 26,
+        "aria-hidden": "true",
+      },
+      [
+        panel({ left: 0, top: 0, right: 44, bottom: 26 }),
+        swatch(colour, { left: 6, top: 5, right: 38, bottom: 21 }),
+      ],
+    ),
+  );
 }
 
 /** One swatch for each colour of a family, side by side on N 7: decoration beside the family's name. */
@@ -29,8 +55,26 @@ export function familyStrip(colours: readonly ScreenColour[]): string {
   if (colours.length === 0) throw refusal("colours of a family", "0", "at least 1");
   const [width, height, margin, gap] = [240, 52, 8, 4];
   const each = (width - 2 * margin - gap * (colours.length - 1)) / colours.length;
-  return writtenSvg(element("svg", { xmlns: "http://www.w3.org/2000/svg", class: "plot plot--family", viewBox: `0 0 ${width} ${height}`, "aria-hidden": "true" }, [
-    panel({ left: 0, top: 0, right: width, bottom: height }),
-    ...colours.map((colour, i) => swatch(colour, { left: margin + i * (each + gap), top: margin, right: margin + i * (each + gap) + each, bottom: height - margin })),
-  ]));
+  return writtenSvg(
+    element(
+      "svg",
+      {
+        xmlns: "http://www.w3.org/2000/svg",
+        class: "plot plot--family",
+        viewBox: `0 0 ${width} ${height}`,
+        "aria-hidden": "true",
+      },
+      [
+        panel({ left: 0, top: 0, right: width, bottom: height }),
+        ...colours.map((colour, i) =>
+          swatch(colour, {
+            left: margin + i * (each + gap),
+            top: margin,
+            right: margin + i * (each + gap) + each,
+            bottom: height - margin,
+          }),
+        ),
+      ],
+    ),
+  );
 }

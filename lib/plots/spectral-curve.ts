@@ -49,43 +49,87 @@ export function spectralCurve(params: SpectralCurve): string {
 export function spectralCurveDrawing(params: SpectralCurve): SvgNode {
   if (params.curves.length === 0) throw refusal("curves", "none", "at least one");
   const readings = params.curves.map(drawnReadings);
-  const highest = Math.max(...readings.flatMap((points) => points.map(({ reflectance }) => reflectance)));
-  const scale = smallestHolding(params.scale === undefined ? REFLECTANCE_SCALES : [params.scale], highest, "reflectance factor");
+  const highest = Math.max(
+    ...readings.flatMap((points) => points.map(({ reflectance }) => reflectance)),
+  );
+  const scale = smallestHolding(
+    params.scale === undefined ? REFLECTANCE_SCALES : [params.scale],
+    highest,
+    "reflectance factor",
+  );
   const width = pictureWidth(params);
   const frame = plotFrame({
-    width, top: 0, areaHeight: params.areaHeight ?? AREA_HEIGHT, decimalMark: params.decimalMark, inside: 10,
+    width,
+    top: 0,
+    areaHeight: params.areaHeight ?? AREA_HEIGHT,
+    decimalMark: params.decimalMark,
+    inside: 10,
     x: { domain: DRAWN_NM, ticks: ticksEvery(50, DRAWN_NM), label: params.wavelengthLabel },
-    y: { domain: [0, scale], ticks: ticksEvery(TICK_STEPS[scale], [0, scale]), label: params.reflectanceLabels[`${scale}`] },
+    y: {
+      domain: [0, scale],
+      ticks: ticksEvery(TICK_STEPS[scale], [0, scale]),
+      label: params.reflectanceLabels[`${scale}`],
+    },
   });
-  const lines = readings.map((points) => points.map(({ nm, reflectance }) => ({ x: frame.x(nm), y: frame.y(reflectance) })));
+  const lines = readings.map((points) =>
+    points.map(({ nm, reflectance }) => ({ x: frame.x(nm), y: frame.y(reflectance) })),
+  );
   return picture("spectral-curve", params, { width, height: frame.bottom }, [
     ...frame.nodes,
     onPanel([
       ...lines.flatMap((line, i) => drawn(params.curves[i], line)),
-      ...labelsBesideLines(params.curves.map(({ label }) => label), lines, frame),
+      ...labelsBesideLines(
+        params.curves.map(({ label }) => label),
+        lines,
+        frame,
+      ),
     ]),
   ]);
 }
 
-function drawn(curve: DrawnSpectrum | undefined, line: readonly Point[]): ReturnType<typeof ownColourLine> {
+function drawn(
+  curve: DrawnSpectrum | undefined,
+  line: readonly Point[],
+): ReturnType<typeof ownColourLine> {
   return curve === undefined ? [] : ownColourLine(curve.colour, line, dashesOf(curve.standing));
 }
 
 /** A gloss reading of a black can come back slightly negative and is drawn as read; lower is a fault. */
-function drawnReadings({ label, spectrum }: DrawnSpectrum): { readonly nm: number; readonly reflectance: number }[] {
+function drawnReadings({
+  label,
+  spectrum,
+}: DrawnSpectrum): { readonly nm: number; readonly reflectance: number }[] {
   const points = spectrum.values
     .map((reflectance, i) => ({ nm: wavelengthNm(spectrum.grid, i), reflectance }))
     .filter(({ nm }) => nm >= DRAWN_NM[0] && nm <= DRAWN_NM[1]);
-  if (points.length < 2) throw refusal(`readings of ${label} in 400-700 nm`, String(points.length), "at least two");
+  if (points.length < 2)
+    throw refusal(`readings of ${label} in 400-700 nm`, String(points.length), "at least two");
   for (const { reflectance } of points) {
-    if (!(reflectance >= -0.005)) throw domainError("reflectance factor", reflectance, "R >= -0.005");
+    if (!(reflectance >= -0.005))
+      throw domainError("reflectance factor", reflectance, "R >= -0.005");
   }
   return points;
 }
 
 /** Each curve's name along it, where it is clear of the others. */
-export function labelsBesideLines(labels: readonly string[], lines: readonly (readonly Point[])[], { area }: PlotFrame): ReturnType<typeof drawnLabels> {
-  const wishes = labels.map((label, i): LabelWish => ({ text: label, mayDrop: false, spots: spotsAlong(label, lines[i]?.toReversed() ?? [], [5, 9, 20, 34, 50]) }));
-  const bounds = { left: area.left + 4, top: area.top + 2, right: area.right - 4, bottom: area.bottom - 2 };
-  return drawnLabels(wishes, placedLabels(wishes, { boxes: [], segments: lines.flatMap(segmentsThrough) }, bounds));
+export function labelsBesideLines(
+  labels: readonly string[],
+  lines: readonly (readonly Point[])[],
+  { area }: PlotFrame,
+): ReturnType<typeof drawnLabels> {
+  const wishes = labels.map((label, i): LabelWish => ({
+    text: label,
+    mayDrop: false,
+    spots: spotsAlong(label, lines[i]?.toReversed() ?? [], [5, 9, 20, 34, 50]),
+  }));
+  const bounds = {
+    left: area.left + 4,
+    top: area.top + 2,
+    right: area.right - 4,
+    bottom: area.bottom - 2,
+  };
+  return drawnLabels(
+    wishes,
+    placedLabels(wishes, { boxes: [], segments: lines.flatMap(segmentsThrough) }, bounds),
+  );
 }

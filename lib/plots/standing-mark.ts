@@ -19,34 +19,70 @@ export const MARK_RADIUS = 5.5;
  * @param colour the paint's own colour, with a neutral rim; absent: neutral.
  */
 export function standingMark(standing: ShownStanding, at: Point, colour?: ScreenColour): SvgNode {
-  return element("g", { class: `plot__mark plot__mark--${standing.replace(" ", "-")}` }, markParts(standing, at, colour));
+  return element(
+    "g",
+    { class: `plot__mark plot__mark--${standing.replace(" ", "-")}` },
+    markParts(standing, at, colour),
+  );
 }
 
-function markParts(standing: ShownStanding, at: Point, colour: ScreenColour | undefined): SvgNode[] {
+function markParts(
+  standing: ShownStanding,
+  at: Point,
+  colour: ScreenColour | undefined,
+): SvgNode[] {
   switch (standing) {
-    case "measured": return [disc(at, 4.5, colour)];
-    case "derived": return [ring(at, MARK_RADIUS, 1), disc(at, 3, colour)];
-    case "estimated": return colour === undefined ? [ring(at, 4, 1.25)] : [ring(at, 4, 3.2), ownRing(at, 4, colour)];
-    case "stated": return [
-      disc(at, 2.4, colour),
-      textLine("\u201c", { x: at.x - 2.8, y: at.y + 5 }, { role: "word", anchor: "end" }),
-      textLine("\u201d", { x: at.x + 2.8, y: at.y + 5 }, { role: "word" }),
-    ];
-    case "not stated": return [element("path", { d: polyline([{ x: at.x - 5, y: at.y }, { x: at.x + 5, y: at.y }]), fill: "none", stroke: "currentColor", "stroke-width": 1.5 })];
+    case "measured":
+      return [disc(at, 4.5, colour)];
+    case "derived":
+      return [ring(at, MARK_RADIUS, 1), disc(at, 3, colour)];
+    case "estimated":
+      return colour === undefined
+        ? [ring(at, 4, 1.25)]
+        : [ring(at, 4, 3.2), ownRing(at, 4, colour)];
+    case "stated":
+      return [
+        disc(at, 2.4, colour),
+        textLine("\u201c", { x: at.x - 2.8, y: at.y + 5 }, { role: "word", anchor: "end" }),
+        textLine("\u201d", { x: at.x + 2.8, y: at.y + 5 }, { role: "word" }),
+      ];
+    case "not stated":
+      return [
+        element("path", {
+          d: polyline([
+            { x: at.x - 5, y: at.y },
+            { x: at.x + 5, y: at.y },
+          ]),
+          fill: "none",
+          stroke: "currentColor",
+          "stroke-width": 1.5,
+        }),
+      ];
   }
 }
 
 function disc({ x, y }: Point, r: number, colour: ScreenColour | undefined): SvgNode {
   if (colour === undefined) return element("circle", { cx: x, cy: y, r, fill: "currentColor" });
-  return inOwnColour(colour, "fill", (fill) => element("circle", { cx: x, cy: y, r, stroke: "currentColor", "stroke-width": 0.75, ...fill }));
+  return inOwnColour(colour, "fill", (fill) =>
+    element("circle", { cx: x, cy: y, r, stroke: "currentColor", "stroke-width": 0.75, ...fill }),
+  );
 }
 
 function ring({ x, y }: Point, r: number, width: number): SvgNode {
-  return element("circle", { cx: x, cy: y, r, fill: "none", stroke: "currentColor", "stroke-width": width });
+  return element("circle", {
+    cx: x,
+    cy: y,
+    r,
+    fill: "none",
+    stroke: "currentColor",
+    "stroke-width": width,
+  });
 }
 
 function ownRing({ x, y }: Point, r: number, colour: ScreenColour): SvgNode {
-  return inOwnColour(colour, "stroke", (stroke) => element("circle", { cx: x, cy: y, r, fill: "none", "stroke-width": 1.8, ...stroke }));
+  return inOwnColour(colour, "stroke", (stroke) =>
+    element("circle", { cx: x, cy: y, r, fill: "none", "stroke-width": 1.8, ...stroke }),
+  );
 }
 
 /** How a line of that standing is broken; undefined draws it solid, which only what was measured may be. */

@@ -6,9 +6,15 @@ export interface SvgNode {
 }
 
 /** Numbers are lengths in user units. `style` is shut out: the content security policy forbids it. */
-export type Attributes = Readonly<Record<string, string | number | undefined>> & { readonly style?: never };
+export type Attributes = Readonly<Record<string, string | number | undefined>> & {
+  readonly style?: never;
+};
 
-export function element(name: string, attributes: Attributes, children: readonly (SvgNode | string)[] = []): SvgNode {
+export function element(
+  name: string,
+  attributes: Attributes,
+  children: readonly (SvgNode | string)[] = [],
+): SvgNode {
   return { name, attributes, children };
 }
 
@@ -29,20 +35,28 @@ export function coordinate(value: number): string {
 
 /** Path data of a line through points, in user units. */
 export function polyline(points: readonly Point[]): string {
-  return points.map(({ x, y }, i) => `${i === 0 ? "M" : "L"}${coordinate(x)} ${coordinate(y)}`).join("");
+  return points
+    .map(({ x, y }, i) => `${i === 0 ? "M" : "L"}${coordinate(x)} ${coordinate(y)}`)
+    .join("");
 }
 
 /** The element as XML, one element a line, ending without a line break. */
 export function writtenSvg(node: SvgNode, indent = ""): string {
   const attributes = Object.entries(node.attributes)
     .filter((entry): entry is [string, string | number] => entry[1] !== undefined)
-    .map(([name, value]) => ` ${name}="${typeof value === "number" ? coordinate(value) : escaped(value)}"`)
+    .map(
+      ([name, value]) =>
+        ` ${name}="${typeof value === "number" ? coordinate(value) : escaped(value)}"`,
+    )
     .join("");
   const open = `${indent}<${node.name}${attributes}`;
   if (node.children.length === 0) return `${open}/>`;
   // Text keeps to one line: a line break inside <text> would be drawn as a space.
-  if (node.children.every((child) => typeof child === "string")) return `${open}>${node.children.map(escaped).join("")}</${node.name}>`;
-  const inner = node.children.map((child) => (typeof child === "string" ? `${indent} ${escaped(child)}` : writtenSvg(child, `${indent} `)));
+  if (node.children.every((child) => typeof child === "string"))
+    return `${open}>${node.children.map(escaped).join("")}</${node.name}>`;
+  const inner = node.children.map((child) =>
+    typeof child === "string" ? `${indent} ${escaped(child)}` : writtenSvg(child, `${indent} `),
+  );
   return `${open}>\n${inner.join("\n")}\n${indent}</${node.name}>`;
 }
 
@@ -50,7 +64,11 @@ export function writtenSvg(node: SvgNode, indent = ""): string {
 function escaped(text: string): string {
   return text
     .replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\uFFFE\uFFFF]/gu, " ")
-    .replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;").replace(/'/g, "&#39;");
+    .replace(/&/g, "&amp;")
+    .replace(/</g, "&lt;")
+    .replace(/>/g, "&gt;")
+    .replace(/"/g, "&quot;")
+    .replace(/'/g, "&#39;");
 }
 
 /** `domainError` for a value that is not a number. */

@@ -8,11 +8,19 @@ import { textLine, textLines } from "./text-label.ts";
 import { textWidth, wrappedLines } from "./text-width.ts";
 
 export interface SwatchPanel extends PictureWords {
-  readonly masstone: { readonly colour: ScreenColour | undefined; readonly caption: string; readonly standing: ShownStanding };
+  readonly masstone: {
+    readonly colour: ScreenColour | undefined;
+    readonly caption: string;
+    readonly standing: ShownStanding;
+  };
   /** Lightnesses at which the whites are compared, lightest first: "L* 70". One to three; none without whites. */
   readonly levels: readonly string[];
   /** At most three. `tints` go with `levels`; undefined where the white's drawdowns do not reach. */
-  readonly whites: readonly { readonly caption: string; readonly standing: ShownStanding; readonly tints: readonly (ScreenColour | undefined)[] }[];
+  readonly whites: readonly {
+    readonly caption: string;
+    readonly standing: ShownStanding;
+    readonly tints: readonly (ScreenColour | undefined)[];
+  }[];
   /** On the hatching where a colour is not known: "not stated". */
   readonly missing: string;
 }
@@ -27,9 +35,23 @@ interface Layout {
 }
 
 /** A phone's column: masstone across, tints under it. */
-const NARROW: Layout = { width: 320, margin: 16, gap: 12, textSize: 12, masstone: { width: 288, height: 96 }, tintHeight: 48 };
+const NARROW: Layout = {
+  width: 320,
+  margin: 16,
+  gap: 12,
+  textSize: 12,
+  masstone: { width: 288, height: 96 },
+  tintHeight: 48,
+};
 /** Text is larger, because this one is shown about as wide as it is drawn. */
-const WIDE: Layout = { width: 720, margin: 28, gap: 18, textSize: 14, masstone: { width: 290, height: 228 }, tintHeight: 64 };
+const WIDE: Layout = {
+  width: 720,
+  margin: 28,
+  gap: 18,
+  textSize: 14,
+  masstone: { width: 290, height: 228 },
+  tintHeight: 64,
+};
 const MASSTONE_ALONE_HEIGHT = 132;
 
 /**
@@ -41,29 +63,60 @@ const MASSTONE_ALONE_HEIGHT = 132;
 export function swatchPanel(params: SwatchPanel, variant: "narrow" | "wide"): string {
   const { levels, whites } = params;
   if (whites.length > 3) throw refusal("whites", String(whites.length), "0 to 3");
-  if (levels.length > 3 || (whites.length > 0 && levels.length === 0)) throw refusal("lightnesses", String(levels.length), "1 to 3");
+  if (levels.length > 3 || (whites.length > 0 && levels.length === 0))
+    throw refusal("lightnesses", String(levels.length), "1 to 3");
   for (const { caption, tints } of whites) {
-    if (tints.length !== levels.length) throw refusal(`tints in ${caption}`, String(tints.length), `${levels.length}, one a lightness`);
+    if (tints.length !== levels.length)
+      throw refusal(
+        `tints in ${caption}`,
+        String(tints.length),
+        `${levels.length}, one a lightness`,
+      );
   }
   const layout = variant === "narrow" ? NARROW : WIDE;
   const { width, margin } = layout;
   const alone = whites.length === 0;
   const tintsHeight = levels.length * (layout.tintHeight + layout.gap) - layout.gap;
   const masstone = masstoneBox(layout, alone, variant === "wide" ? tintsHeight : 0);
-  const first = drawnColumn(masstone, params.masstone, [params.masstone.colour], params.missing, layout);
-  const tints = alone ? undefined : drawnTints(params, layout, variant === "narrow"
-    ? { left: margin, top: first.bottom + layout.gap + 4, right: width - margin, bottom: 0 }
-    : { left: masstone.right + layout.gap, top: margin, right: width - margin, bottom: 0 });
+  const first = drawnColumn(
+    masstone,
+    params.masstone,
+    [params.masstone.colour],
+    params.missing,
+    layout,
+  );
+  const tints = alone
+    ? undefined
+    : drawnTints(
+        params,
+        layout,
+        variant === "narrow"
+          ? { left: margin, top: first.bottom + layout.gap + 4, right: width - margin, bottom: 0 }
+          : { left: masstone.right + layout.gap, top: margin, right: width - margin, bottom: 0 },
+      );
   const height = Math.max(first.bottom, tints?.bottom ?? 0) + margin;
-  return writtenPicture(`swatch-panel-${variant}`, params, { width, height, textSize: layout.textSize }, [
-    panel({ left: 0, top: 0, right: width, bottom: Math.ceil(height) }),
-    onPanel([...first.nodes, ...(tints?.nodes ?? [])]),
-  ]);
+  return writtenPicture(
+    `swatch-panel-${variant}`,
+    params,
+    { width, height, textSize: layout.textSize },
+    [
+      panel({ left: 0, top: 0, right: width, bottom: Math.ceil(height) }),
+      onPanel([...first.nodes, ...(tints?.nodes ?? [])]),
+    ],
+  );
 }
 
-function masstoneBox({ margin, width, masstone }: Layout, alone: boolean, besideHeight: number): Box {
+function masstoneBox(
+  { margin, width, masstone }: Layout,
+  alone: boolean,
+  besideHeight: number,
+): Box {
   const right = alone ? width - margin : margin + masstone.width;
-  const height = alone ? Math.max(MASSTONE_ALONE_HEIGHT, masstone.height * 0.8) : besideHeight > 0 ? besideHeight : masstone.height;
+  const height = alone
+    ? Math.max(MASSTONE_ALONE_HEIGHT, masstone.height * 0.8)
+    : besideHeight > 0
+      ? besideHeight
+      : masstone.height;
   return { left: margin, top: margin, right, bottom: margin + height };
 }
 
@@ -73,10 +126,20 @@ interface Drawn {
 }
 
 /** Swatches under each other in a box of which only the last side is open, and their caption below. */
-function drawnColumn(box: Box, words: { readonly caption: string; readonly standing: ShownStanding }, colours: readonly (ScreenColour | undefined)[], missing: string, layout: Layout): Drawn {
+function drawnColumn(
+  box: Box,
+  words: { readonly caption: string; readonly standing: ShownStanding },
+  colours: readonly (ScreenColour | undefined)[],
+  missing: string,
+  layout: Layout,
+): Drawn {
   const { textSize, gap } = layout;
   const each = (box.bottom - box.top - gap * (colours.length - 1)) / colours.length;
-  const boxes = colours.map((_, i) => ({ ...box, top: box.top + i * (each + gap), bottom: box.top + i * (each + gap) + each }));
+  const boxes = colours.map((_, i) => ({
+    ...box,
+    top: box.top + i * (each + gap),
+    bottom: box.top + i * (each + gap) + each,
+  }));
   const indent = MARK_RADIUS * 2 + 5;
   const lines = wrappedLines(words.caption, box.right - box.left - indent, textSize);
   const baseline = box.bottom + gap * 0.5 + textSize;
@@ -101,11 +164,23 @@ function drawnTints({ levels, whites, missing }: SwatchPanel, layout: Layout, ar
   const bottom = area.top + levels.length * (tintHeight + gap) - gap;
   const columns = whites.map((white, i) => {
     const x = left + i * (columnWidth + gap);
-    return drawnColumn({ left: x, top: area.top, right: x + columnWidth, bottom }, white, white.tints, missing, layout);
+    return drawnColumn(
+      { left: x, top: area.top, right: x + columnWidth, bottom },
+      white,
+      white.tints,
+      missing,
+      layout,
+    );
   });
   return {
     nodes: [
-      ...levels.map((level, i) => textLine(level, { x: area.left, y: area.top + i * (tintHeight + gap) + tintHeight / 2 + textSize * 0.35 }, { role: "caption" })),
+      ...levels.map((level, i) =>
+        textLine(
+          level,
+          { x: area.left, y: area.top + i * (tintHeight + gap) + tintHeight / 2 + textSize * 0.35 },
+          { role: "caption" },
+        ),
+      ),
       ...columns.flatMap((column) => column.nodes),
     ],
     bottom: Math.max(...columns.map((column) => column.bottom)),

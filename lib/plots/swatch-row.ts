@@ -38,17 +38,32 @@ const ROW_GAP = 20;
 const LABEL_GAP = 7;
 
 /** Swatches on one grid of columns, as many rows as the labels need, about equally long. */
-export function swatchRows(steps: readonly RowStep[], missing: string, size: RowSize, top: number): Drawn {
+export function swatchRows(
+  steps: readonly RowStep[],
+  missing: string,
+  size: RowSize,
+  top: number,
+): Drawn {
   const labels = Math.max(...steps.map((step) => stepWidth(step, missing))) + LABEL_GAP;
   const least = Math.max(size.swatchWidth[0] + GAP, labels);
   const most = Math.max(1, Math.floor((size.width + GAP) / least));
   const columns = Math.ceil(steps.length / Math.ceil(steps.length / most));
-  const pitch = Math.max(least, Math.min((size.width + GAP) / columns, Math.max(size.swatchWidth[1] + GAP, labels)));
+  const pitch = Math.max(
+    least,
+    Math.min((size.width + GAP) / columns, Math.max(size.swatchWidth[1] + GAP, labels)),
+  );
   const nodes: SvgNode[] = [];
   let bottom = top - ROW_GAP;
   for (let first = 0; first < steps.length; first += columns) {
-    const row = steps.slice(first, first + columns).map((step, i) => ({ step, left: size.left + i * pitch }));
-    const drawn = drawnRow(row, missing, { width: Math.min(pitch - GAP, size.swatchWidth[1]), height: size.swatchHeight }, bottom + ROW_GAP);
+    const row = steps
+      .slice(first, first + columns)
+      .map((step, i) => ({ step, left: size.left + i * pitch }));
+    const drawn = drawnRow(
+      row,
+      missing,
+      { width: Math.min(pitch - GAP, size.swatchWidth[1]), height: size.swatchHeight },
+      bottom + ROW_GAP,
+    );
     nodes.push(...drawn.nodes);
     bottom = drawn.bottom;
   }
@@ -56,35 +71,79 @@ export function swatchRows(steps: readonly RowStep[], missing: string, size: Row
 }
 
 function stepWidth({ lines, flag = "", colour }: RowStep, missing: string): number {
-  const onHatching = colour === undefined ? missing.split(" ").map((word) => textWidth(word, TEXT_SIZE) + 8) : [];
-  return Math.max(...lines.map((line) => textWidth(line, TEXT_SIZE)), textWidth(flag, TEXT_SIZE, "bold"), ...onHatching);
+  const onHatching =
+    colour === undefined ? missing.split(" ").map((word) => textWidth(word, TEXT_SIZE) + 8) : [];
+  return Math.max(
+    ...lines.map((line) => textWidth(line, TEXT_SIZE)),
+    textWidth(flag, TEXT_SIZE, "bold"),
+    ...onHatching,
+  );
 }
 
-function drawnRow(row: readonly { readonly step: RowStep; readonly left: number }[], missing: string, swatchSize: { readonly width: number; readonly height: number }, top: number): Drawn {
+function drawnRow(
+  row: readonly { readonly step: RowStep; readonly left: number }[],
+  missing: string,
+  swatchSize: { readonly width: number; readonly height: number },
+  top: number,
+): Drawn {
   const base = top + swatchSize.height;
-  const lineCount = Math.max(...row.map(({ step: { lines, flag } }) => lines.length + (flag === undefined ? 0 : 1)));
+  const lineCount = Math.max(
+    ...row.map(({ step: { lines, flag } }) => lines.length + (flag === undefined ? 0 : 1)),
+  );
   const firstLine = base + 2 * MARK_RADIUS + 13 + TEXT_SIZE * 0.9;
   return {
     nodes: row.flatMap(({ step, left }) => [
       ...drawnStep(step, missing, { ...swatchSize, left, base }),
       standingMark(step.standing, { x: left + MARK_RADIUS, y: base + 8 + MARK_RADIUS }),
       ...textLines(step.lines, { x: left, y: firstLine }, { role: "caption" }),
-      ...(step.flag === undefined ? [] : textLines([step.flag], { x: left, y: firstLine + step.lines.length * LINE_HEIGHT }, { role: "word", bold: true })),
+      ...(step.flag === undefined
+        ? []
+        : textLines(
+            [step.flag],
+            { x: left, y: firstLine + step.lines.length * LINE_HEIGHT },
+            { role: "word", bold: true },
+          )),
     ]),
     bottom: firstLine + (lineCount - 1) * LINE_HEIGHT + 3,
   };
 }
 
-function drawnStep({ colour, standing }: RowStep, missing: string, at: { readonly left: number; readonly base: number; readonly width: number; readonly height: number }): SvgNode[] {
-  const full = { left: at.left, top: at.base - at.height, right: at.left + at.width, bottom: at.base };
+function drawnStep(
+  { colour, standing }: RowStep,
+  missing: string,
+  at: {
+    readonly left: number;
+    readonly base: number;
+    readonly width: number;
+    readonly height: number;
+  },
+): SvgNode[] {
+  const full = {
+    left: at.left,
+    top: at.base - at.height,
+    right: at.left + at.width,
+    bottom: at.base,
+  };
   if (colour === undefined) return hatchedOutline(full, missing);
   if (standing === "measured") return [swatch(colour, full)];
   const top = at.base - at.height * PREDICTED_HEIGHT;
   return [
     element("rect", {
-      class: "plot__predicted", x: at.left + 0.5, y: top, width: at.width - 1, height: at.base - top - 0.5,
-      fill: "none", stroke: "currentColor", "stroke-width": 1, "stroke-dasharray": DASHES,
+      class: "plot__predicted",
+      x: at.left + 0.5,
+      y: top,
+      width: at.width - 1,
+      height: at.base - top - 0.5,
+      fill: "none",
+      stroke: "currentColor",
+      "stroke-width": 1,
+      "stroke-dasharray": DASHES,
     }),
-    swatch(colour, { left: at.left + DASH_GAP, top: top + DASH_GAP, right: full.right - DASH_GAP, bottom: at.base - DASH_GAP }),
+    swatch(colour, {
+      left: at.left + DASH_GAP,
+      top: top + DASH_GAP,
+      right: full.right - DASH_GAP,
+      bottom: at.base - DASH_GAP,
+    }),
   ];
 }

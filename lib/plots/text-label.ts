@@ -12,15 +12,33 @@ export interface TextLook {
 
 /** One line of text, `at` its baseline. */
 export function textLine(text: string, at: Point, look: TextLook): SvgNode {
-  return element("text", {
-    class: `plot__text plot__${look.role}`, x: at.x, y: at.y,
-    "text-anchor": look.anchor === "start" ? undefined : look.anchor,
-    "font-weight": look.bold === true ? 600 : undefined,
-    ...(look.rim === true ? { stroke: N7_GREY, "stroke-width": 3, "stroke-linejoin": "round", "paint-order": "stroke" } : {}),
-  }, [text]);
+  return element(
+    "text",
+    {
+      class: `plot__text plot__${look.role}`,
+      x: at.x,
+      y: at.y,
+      "text-anchor": look.anchor === "start" ? undefined : look.anchor,
+      "font-weight": look.bold === true ? 600 : undefined,
+      ...(look.rim === true
+        ? {
+            stroke: N7_GREY,
+            "stroke-width": 3,
+            "stroke-linejoin": "round",
+            "paint-order": "stroke",
+          }
+        : {}),
+    },
+    [text],
+  );
 }
 
 /** Lines under each other, `at` the baseline of the first. */
-export function textLines(lines: readonly string[], at: Point, look: TextLook, lineHeight: number = LINE_HEIGHT): SvgNode[] {
+export function textLines(
+  lines: readonly string[],
+  at: Point,
+  look: TextLook,
+  lineHeight: number = LINE_HEIGHT,
+): SvgNode[] {
   return lines.map((line, i) => textLine(line, { x: at.x, y: at.y + i * lineHeight }, look));
 }

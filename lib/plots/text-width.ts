@@ -3,17 +3,37 @@
  * font metrics, slightly wide for narrower faces, so that a label that fits here fits on the page.
  */
 const WIDTHS_EM: readonly (readonly [number, string])[] = [
-  [0.222, "ijl'`|‘’"], [0.278, "ftI .,:;/!\\\u00a0\u2009\u202f[]·"], [0.333, "r()-“”\"„"], [0.5, "ckvsxyzJ"],
-  [0.556, "Labdeghnopqu0123456789?_#$£€–"], [0.584, "+<>=~−×±≤≥"], [0.611, "FTZ"], [0.667, "ABEKPSVXY&"],
-  [0.722, "CDHNRUw"], [0.778, "GOQ"], [0.833, "mM"], [0.944, "W"], [0.889, "%"], [1, "—…@"], [0.389, "*°"],
+  [0.222, "ijl'`|‘’"],
+  [0.278, "ftI .,:;/!\\\u00a0\u2009\u202f[]·"],
+  [0.333, 'r()-“”"„'],
+  [0.5, "ckvsxyzJ"],
+  [0.556, "Labdeghnopqu0123456789?_#$£€–"],
+  [0.584, "+<>=~−×±≤≥"],
+  [0.611, "FTZ"],
+  [0.667, "ABEKPSVXY&"],
+  [0.722, "CDHNRUw"],
+  [0.778, "GOQ"],
+  [0.833, "mM"],
+  [0.944, "W"],
+  [0.889, "%"],
+  [1, "—…@"],
+  [0.389, "*°"],
 ];
-const LETTERS = new Map(WIDTHS_EM.flatMap(([width, letters]) => Array.from(letters, (letter) => [letter, width] as const)));
+const LETTERS = new Map(
+  WIDTHS_EM.flatMap(([width, letters]) =>
+    Array.from(letters, (letter) => [letter, width] as const),
+  ),
+);
 /** A letter of another script; ideographs and kana fill their square. */
 const OTHER_EM = 0.6;
 const WIDE = /[\u1100-\u115f\u2e80-\u9fff\ua960-\ua97f\uac00-\ud7ff\uf900-\ufaff\uff00-\uff60]/;
 
 /** About how wide a text is drawn, in the unit of `size`; accents take no width, bold about 6 % more. */
-export function textWidth(text: string, size: number, weight: "normal" | "bold" = "normal"): number {
+export function textWidth(
+  text: string,
+  size: number,
+  weight: "normal" | "bold" = "normal",
+): number {
   let em = 0;
   for (const letter of text.normalize("NFD")) {
     if (!/\p{M}/u.test(letter)) em += LETTERS.get(letter) ?? (WIDE.test(letter) ? 1 : OTHER_EM);
@@ -22,11 +42,17 @@ export function textWidth(text: string, size: number, weight: "normal" | "bold" 
 }
 
 /** A text broken at spaces and after hyphens into lines no wider than `width`; a longer word keeps a line of its own. */
-export function wrappedLines(text: string, width: number, size: number, weight: "normal" | "bold" = "normal"): string[] {
+export function wrappedLines(
+  text: string,
+  width: number,
+  size: number,
+  weight: "normal" | "bold" = "normal",
+): string[] {
   const lines: string[] = [];
   for (const part of text.split(/(?<=[ \n-])/)) {
     const last = lines.at(-1);
-    if (last !== undefined && textWidth((last + part).trimEnd(), size, weight) <= width) lines[lines.length - 1] = last + part;
+    if (last !== undefined && textWidth((last + part).trimEnd(), size, weight) <= width)
+      lines[lines.length - 1] = last + part;
     else lines.push(part);
   }
   return lines.map((line) => line.trim()).filter((line) => line !== "");

@@ -2,7 +2,14 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { boxAround, segmentsThrough, type Segment } from "./box.ts";
 import { hairline } from "./hairline.ts";
 import { drawnLabels, placedLabels, spotsAround, type LabelWish } from "./label-placement.ts";
-import { onPanel, picture, pictureWidth, TEXT_SIZE, written, type PictureWords } from "./picture.ts";
+import {
+  onPanel,
+  picture,
+  pictureWidth,
+  TEXT_SIZE,
+  written,
+  type PictureWords,
+} from "./picture.ts";
 import { plotFrame, type PlotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
 import type { ScreenColour } from "./screen-colour.ts";
@@ -42,7 +49,12 @@ export interface TintTrail extends PictureWords {
   readonly trails: readonly Trail[];
   readonly axes: { readonly a: string; readonly b: string };
   /** Where the axes lead: "red", "green", "yellow", "blue". */
-  readonly ends: { readonly plusA: string; readonly minusA: string; readonly plusB: string; readonly minusB: string };
+  readonly ends: {
+    readonly plusA: string;
+    readonly minusA: string;
+    readonly plusB: string;
+    readonly minusB: string;
+  };
   /** One for all sheets that are to be compared; absent: the smallest that holds every point. */
   readonly scale?: TrailScale | undefined;
   /** Drawn as large as the points and the neutral cross allow, instead of centred on the cross: for near-neutrals, which lie to one side of it. */
@@ -59,29 +71,64 @@ export function tintTrail(params: TintTrail): string {
 
 export function tintTrailDrawing(params: TintTrail): SvgNode {
   const { trails, axes, ends } = params;
-  const coordinates = trails.flatMap(({ points, predicted = [] }) => [...points, ...predicted].flatMap(({ a, b }) => [a, b]));
-  if (trails.every(({ points }) => points.length === 0)) throw refusal("points of a trail", "none", "at least one");
+  const coordinates = trails.flatMap(({ points, predicted = [] }) =>
+    [...points, ...predicted].flatMap(({ a, b }) => [a, b]),
+  );
+  if (trails.every(({ points }) => points.length === 0))
+    throw refusal("points of a trail", "none", "at least one");
   const farthest = Math.max(...coordinates.map(Math.abs));
-  const half = smallestHolding(params.scale === undefined ? TRAIL_SCALES : [params.scale], farthest, "a* or b*");
-  const { a, b, step } = params.isFitted === true ? fittedSquare(trails) : { a: [-half, half] as const, b: [-half, half] as const, step: TICK_STEPS[half] };
+  const half = smallestHolding(
+    params.scale === undefined ? TRAIL_SCALES : [params.scale],
+    farthest,
+    "a* or b*",
+  );
+  const { a, b, step } =
+    params.isFitted === true
+      ? fittedSquare(trails)
+      : { a: [-half, half] as const, b: [-half, half] as const, step: TICK_STEPS[half] };
   const frame = plotFrame({
-    width: pictureWidth(params), top: 0, decimalMark: params.decimalMark, inside: MARK_RADIUS + 2, grid: "both",
-    x: { domain: a, ticks: ticksEvery(step, a), label: axes.a }, y: { domain: b, ticks: ticksEvery(step, b), label: axes.b },
+    width: pictureWidth(params),
+    top: 0,
+    decimalMark: params.decimalMark,
+    inside: MARK_RADIUS + 2,
+    grid: "both",
+    x: { domain: a, ticks: ticksEvery(step, a), label: axes.a },
+    y: { domain: b, ticks: ticksEvery(step, b), label: axes.b },
   });
   const placed = trails.map((trail) => placedTrail(trail, frame));
   const wishes = placed.map((trail) => nameWish(trail, placed)).concat(placed.flatMap(pointWishes));
-  const spots = placedLabels(wishes, {
-    boxes: placed.flatMap(({ marks }) => marks.map((mark) => boxAround(mark.at, MARK_RADIUS + 1))),
-    segments: [...crossLines(frame), ...placed.flatMap(({ lines }) => lines.flatMap((line) => line.segments))],
-  }, { left: frame.area.left + 3, top: frame.area.top + 3, right: frame.area.right - 3, bottom: frame.area.bottom - 3 });
+  const spots = placedLabels(
+    wishes,
+    {
+      boxes: placed.flatMap(({ marks }) =>
+        marks.map((mark) => boxAround(mark.at, MARK_RADIUS + 1)),
+      ),
+      segments: [
+        ...crossLines(frame),
+        ...placed.flatMap(({ lines }) => lines.flatMap((line) => line.segments)),
+      ],
+    },
+    {
+      left: frame.area.left + 3,
+      top: frame.area.top + 3,
+      right: frame.area.right - 3,
+      bottom: frame.area.bottom - 3,
+    },
+  );
   return picture("tint-trail", params, { width: pictureWidth(params), height: frame.bottom }, [
     ...frame.nodes,
     onPanel([
       ...neutralCross(frame, ends),
-      ...placed.flatMap(({ lines }) => lines.map(({ segments, dashes }) => drawnLine(segments, dashes))),
+      ...placed.flatMap(({ lines }) =>
+        lines.map(({ segments, dashes }) => drawnLine(segments, dashes)),
+      ),
       // Readings on top: a predicted mark never hides a measured one.
-      ...placed.flatMap(({ marks }) => marks)
-        .toSorted((one, other) => Number(one.point.standing === "measured") - Number(other.point.standing === "measured"))
+      ...placed
+        .flatMap(({ marks }) => marks)
+        .toSorted(
+          (one, other) =>
+            Number(one.point.standing === "measured") - Number(other.point.standing === "measured"),
+        )
         .map(({ at, point }) => standingMark(point.standing, at, point.colour)),
       ...drawnLabels(wishes, spots),
     ]),
@@ -89,17 +136,37 @@ export function tintTrailDrawing(params: TintTrail): SvgNode {
 }
 
 /** Sides of a fitted square, and what its ticks count by. */
-const FITTED_SIDES = [{ side: 6, step: 2 }, { side: 8, step: 2 }, { side: 10, step: 2 }, { side: 14, step: 2 }, { side: 20, step: 5 }, { side: 30, step: 5 }, { side: 40, step: 10 }, { side: 80, step: 20 }, { side: 240, step: 40 }] as const;
+const FITTED_SIDES = [
+  { side: 6, step: 2 },
+  { side: 8, step: 2 },
+  { side: 10, step: 2 },
+  { side: 14, step: 2 },
+  { side: 20, step: 5 },
+  { side: 30, step: 5 },
+  { side: 40, step: 10 },
+  { side: 80, step: 20 },
+  { side: 240, step: 40 },
+] as const;
 /** Between points and edge, in a* or b*. */
 const FITTED_MARGIN = 0.5;
 
 /** The smallest square that holds every point and the neutral cross, whole numbers at its edges. */
-function fittedSquare(trails: readonly Trail[]): { readonly a: readonly [number, number]; readonly b: readonly [number, number]; readonly step: number } {
+function fittedSquare(trails: readonly Trail[]): {
+  readonly a: readonly [number, number];
+  readonly b: readonly [number, number];
+  readonly step: number;
+} {
   const points = trails.flatMap(({ points: marks, predicted = [] }) => [...marks, ...predicted]);
-  const extent = (values: readonly number[]): [number, number] => [Math.min(0, ...values) - FITTED_MARGIN, Math.max(0, ...values) + FITTED_MARGIN];
+  const extent = (values: readonly number[]): [number, number] => [
+    Math.min(0, ...values) - FITTED_MARGIN,
+    Math.max(0, ...values) + FITTED_MARGIN,
+  ];
   const [a, b] = [extent(points.map((point) => point.a)), extent(points.map((point) => point.b))];
   const span = Math.max(a[1] - a[0], b[1] - b[0]);
-  const { side, step } = FITTED_SIDES.find((one) => one.side >= span + 1) ?? { side: 240, step: 40 };
+  const { side, step } = FITTED_SIDES.find((one) => one.side >= span + 1) ?? {
+    side: 240,
+    step: 40,
+  };
   // Rounding the edge down moves it by less than the one that the side has to spare.
   const square = ([low, high]: readonly [number, number]): readonly [number, number] => {
     const start = Math.floor((low + high - side) / 2 + 0.5);
@@ -111,7 +178,10 @@ function fittedSquare(trails: readonly Trail[]): { readonly a: readonly [number,
 interface PlacedTrail {
   readonly trail: Trail;
   readonly marks: readonly { readonly at: Point; readonly point: TrailPoint }[];
-  readonly lines: readonly { readonly segments: readonly Segment[]; readonly dashes: string | undefined }[];
+  readonly lines: readonly {
+    readonly segments: readonly Segment[];
+    readonly dashes: string | undefined;
+  }[];
 }
 
 function placedTrail(trail: Trail, { x, y }: PlotFrame): PlacedTrail {
@@ -120,10 +190,16 @@ function placedTrail(trail: Trail, { x, y }: PlotFrame): PlacedTrail {
     return { x: x(a), y: y(b) };
   };
   const marks = trail.points.map((point) => ({ at: place(point), point }));
-  if (trail.predicted !== undefined) return { trail, marks, lines: [{ segments: segmentsThrough(trail.predicted.map(place)), dashes: DASHES }] };
+  if (trail.predicted !== undefined)
+    return {
+      trail,
+      marks,
+      lines: [{ segments: segmentsThrough(trail.predicted.map(place)), dashes: DASHES }],
+    };
   if (trail.isLoose === true) return { trail, marks, lines: [] };
   const lines = segmentsThrough(marks.map(({ at }) => at)).map((segment, i) => {
-    const bothMeasured = marks[i]?.point.standing === "measured" && marks[i + 1]?.point.standing === "measured";
+    const bothMeasured =
+      marks[i]?.point.standing === "measured" && marks[i + 1]?.point.standing === "measured";
     return { segments: [segment], dashes: bothMeasured ? undefined : DASHES };
   });
   return { trail, marks, lines };
@@ -131,23 +207,55 @@ function placedTrail(trail: Trail, { x, y }: PlotFrame): PlacedTrail {
 
 function drawnLine(segments: readonly Segment[], dashes: string | undefined): SvgNode {
   const points = segments.flatMap(([from, to], i) => (i === 0 ? [from, to] : [to]));
-  return element("path", { class: "plot__line", d: polyline(points), fill: "none", stroke: "currentColor", "stroke-width": 1.25, "stroke-dasharray": dashes });
+  return element("path", {
+    class: "plot__line",
+    d: polyline(points),
+    fill: "none",
+    stroke: "currentColor",
+    "stroke-width": 1.25,
+    "stroke-dasharray": dashes,
+  });
 }
 
 /** A trail is named where it runs farthest from the others. */
 function nameWish({ trail, marks }: PlacedTrail, all: readonly PlacedTrail[]): LabelWish {
-  const others = all.filter((other) => other.trail !== trail).flatMap((other) => other.marks.map(({ at }) => at));
-  const clearance = ({ x, y }: Point): number => Math.min(...others.map((other) => Math.hypot(other.x - x, other.y - y)), 1e6);
-  const places = marks.map(({ at }) => at).toSorted((one, other) => clearance(other) - clearance(one));
-  return { text: trail.label, mayDrop: false, bold: true, spots: places.flatMap((at) => spotsAround(trail.label, at, [MARK_RADIUS + 4, 18, 30, 44], true)) };
+  const others = all
+    .filter((other) => other.trail !== trail)
+    .flatMap((other) => other.marks.map(({ at }) => at));
+  const clearance = ({ x, y }: Point): number =>
+    Math.min(...others.map((other) => Math.hypot(other.x - x, other.y - y)), 1e6);
+  const places = marks
+    .map(({ at }) => at)
+    .toSorted((one, other) => clearance(other) - clearance(one));
+  return {
+    text: trail.label,
+    mayDrop: false,
+    bold: true,
+    spots: places.flatMap((at) =>
+      spotsAround(trail.label, at, [MARK_RADIUS + 4, 18, 30, 44], true),
+    ),
+  };
 }
 
 function pointWishes({ marks }: PlacedTrail): LabelWish[] {
-  return marks.flatMap(({ at, point: { label } }) => (label === undefined ? [] : [{ text: label, mayDrop: true, spots: spotsAround(label, at, [MARK_RADIUS + 3]) }]));
+  return marks.flatMap(({ at, point: { label } }) =>
+    label === undefined
+      ? []
+      : [{ text: label, mayDrop: true, spots: spotsAround(label, at, [MARK_RADIUS + 3]) }],
+  );
 }
 
 function crossLines({ area, x, y }: PlotFrame): Segment[] {
-  return [[{ x: area.left, y: y(0) }, { x: area.right, y: y(0) }], [{ x: x(0), y: area.top }, { x: x(0), y: area.bottom }]];
+  return [
+    [
+      { x: area.left, y: y(0) },
+      { x: area.right, y: y(0) },
+    ],
+    [
+      { x: x(0), y: area.top },
+      { x: x(0), y: area.bottom },
+    ],
+  ];
 }
 
 /** The two axes of no hue, and what lies at their ends; under everything else. */
@@ -158,8 +266,20 @@ function neutralCross(frame: PlotFrame, ends: TintTrail["ends"]): SvgNode[] {
   return [
     ...crossLines(frame).map(([from, to]) => hairline(from, to, "reference")),
     textLine(ends.minusA, { x: area.left + edge, y: besideAxis }, { role: "word", rim: true }),
-    textLine(ends.plusA, { x: area.right - edge, y: besideAxis }, { role: "word", anchor: "end", rim: true }),
-    textLine(ends.plusB, { x: x(0) + edge, y: area.top + edge + TEXT_SIZE * 0.8 }, { role: "word", rim: true }),
-    textLine(ends.minusB, { x: x(0) - edge - textWidth(ends.minusB, TEXT_SIZE), y: area.bottom - edge }, { role: "word", rim: true }),
+    textLine(
+      ends.plusA,
+      { x: area.right - edge, y: besideAxis },
+      { role: "word", anchor: "end", rim: true },
+    ),
+    textLine(
+      ends.plusB,
+      { x: x(0) + edge, y: area.top + edge + TEXT_SIZE * 0.8 },
+      { role: "word", rim: true },
+    ),
+    textLine(
+      ends.minusB,
+      { x: x(0) - edge - textWidth(ends.minusB, TEXT_SIZE), y: area.bottom - edge },
+      { role: "word", rim: true },
+    ),
   ];
 }

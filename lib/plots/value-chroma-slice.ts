@@ -40,17 +40,45 @@ export function valueChromaSlice(params: ValueChromaSlice): string {
     if (!(value >= 0 && value <= 10)) throw domainError("Munsell value", value, "0 <= V <= 10");
     if (!(chroma >= 0)) throw domainError("Munsell chroma", chroma, "C >= 0");
   }
-  const most = smallestHolding(CHROMA_SCALES, Math.max(...points.map(({ chroma }) => chroma)), "Munsell chroma");
+  const most = smallestHolding(
+    CHROMA_SCALES,
+    Math.max(...points.map(({ chroma }) => chroma)),
+    "Munsell chroma",
+  );
   const width = pictureWidth(params);
   const frame = plotFrame({
-    width, top: 0, areaHeight: 260, decimalMark: params.decimalMark, inside: 10,
-    x: { domain: [0, most], ticks: ticksEvery(chromaTickStep(most), [0, most]), label: params.chromaLabel },
+    width,
+    top: 0,
+    areaHeight: 260,
+    decimalMark: params.decimalMark,
+    inside: 10,
+    x: {
+      domain: [0, most],
+      ticks: ticksEvery(chromaTickStep(most), [0, most]),
+      label: params.chromaLabel,
+    },
     y: { domain: VALUE_DOMAIN, ticks: ticksEvery(2, VALUE_DOMAIN), label: params.valueLabel },
   });
-  return writtenPicture("value-chroma-slice", params, { width, height: frame.bottom, hasLinks: points.some(({ href }) => href !== undefined) }, [
-    ...frame.nodes,
-    onPanel(drawnRangePoints(points.map((point) => ({ ...point, at: { x: frame.x(point.chroma), y: frame.y(point.value) } })), {
-      left: frame.area.left + 3, top: frame.area.top + 2, right: frame.area.right - 3, bottom: frame.area.bottom - 2,
-    })),
-  ]);
+  return writtenPicture(
+    "value-chroma-slice",
+    params,
+    { width, height: frame.bottom, hasLinks: points.some(({ href }) => href !== undefined) },
+    [
+      ...frame.nodes,
+      onPanel(
+        drawnRangePoints(
+          points.map((point) => ({
+            ...point,
+            at: { x: frame.x(point.chroma), y: frame.y(point.value) },
+          })),
+          {
+            left: frame.area.left + 3,
+            top: frame.area.top + 2,
+            right: frame.area.right - 3,
+            bottom: frame.area.bottom - 2,
+          },
+        ),
+      ),
+    ],
+  );
 }

@@ -1,4 +1,13 @@
-import type { ColourCardView, LinkView, ListView, Markup, PageView, PictureView, StandingView, TableView } from "./views.ts";
+import type {
+  ColourCardView,
+  LinkView,
+  ListView,
+  Markup,
+  PageView,
+  PictureView,
+  StandingView,
+  TableView,
+} from "./views.ts";
 
 /** An answer as other pages list it. */
 export interface AnswerEntryView {

@@ -7,9 +7,19 @@ export interface CardsPageView extends PageView {
   readonly sizesLabel: string;
   /** The same in the other sizes, this one marked. */
   readonly sizes: readonly LinkView[];
-  readonly cards: readonly { readonly id: string; readonly name: string; readonly href: string; readonly revision: string; readonly faces: readonly Markup[] }[];
+  readonly cards: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly href: string;
+    readonly revision: string;
+    readonly faces: readonly Markup[];
+  }[];
   readonly withoutHeading: string;
   /** Colours that get none, and why. */
-  readonly without: readonly { readonly name: string; readonly href: string; readonly reason: string }[];
+  readonly without: readonly {
+    readonly name: string;
+    readonly href: string;
+    readonly reason: string;
+  }[];
   readonly downloads: readonly DownloadView[];
 }

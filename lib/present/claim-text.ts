@@ -14,13 +14,23 @@ import type { Words } from "./words/words.ts";
 type NameOf = (slug: string) => string;
 
 /** A claim as a sentence: "Iron Oxide Black: b* in titanium white at L* 50 is below −3". */
-export function claimText({ claim, figures }: Pick<HeldClaim, "claim" | "figures">, nameOf: NameOf, words: Words): string {
+export function claimText(
+  { claim, figures }: Pick<HeldClaim, "claim" | "figures">,
+  nameOf: NameOf,
+  words: Words,
+): string {
   const text = words.pages.answers.claims;
   const { colour } = pathParts("fact" in claim ? claim.fact : claim.figure);
   if ("fact" in claim) return text.about(nameOf(colour), factStatement(claim, words));
   const [own, other] = figures;
-  const statement = own === undefined ? claim.figure : figureStatement(claim, own, other, nameOf, words);
-  return text.about(nameOf(colour), claim.standing === undefined ? statement : text.standing(statement, words.standings[claim.standing].word));
+  const statement =
+    own === undefined ? claim.figure : figureStatement(claim, own, other, nameOf, words);
+  return text.about(
+    nameOf(colour),
+    claim.standing === undefined
+      ? statement
+      : text.standing(statement, words.standings[claim.standing].word),
+  );
 }
 
 function factStatement(claim: Extract<ClaimRecord, { fact: string }>, words: Words): string {
@@ -41,31 +51,58 @@ export function factText(fact: Fact, words: Words): string {
   return String(fact);
 }
 
-function figureStatement(claim: Extract<ClaimRecord, { figure: string }>, own: RangeFigure, other: RangeFigure | undefined, nameOf: NameOf, words: Words): string {
+function figureStatement(
+  claim: Extract<ClaimRecord, { figure: string }>,
+  own: RangeFigure,
+  other: RangeFigure | undefined,
+  nameOf: NameOf,
+  words: Words,
+): string {
   const text = words.pages.answers.claims;
   const { row, figure } = own.leaf;
   const name = figureName(own.leaf, own.sheet, words);
-  const number = (value: number): string => limitText(value, row, isKnown(figure) ? figure.unit : row.unit, words);
+  const number = (value: number): string =>
+    limitText(value, row, isKnown(figure) ? figure.unit : row.unit, words);
   if ("is" in claim) return text.is(name, words.terms[claim.is] ?? claim.is);
-  if ("between" in claim) return text.between(name, number(claim.between[0]), number(claim.between[1]));
+  if ("between" in claim)
+    return text.between(name, number(claim.between[0]), number(claim.between[1]));
   if ("lowestOf" in claim || "highestOf" in claim) {
-    const [sentence, rivals] = "lowestOf" in claim ? [text.lowest, claim.lowestOf] as const : [text.highest, claim.highestOf] as const;
-    const among = typeof rivals === "string" ? `the ${lowerFirst(FAMILIES[rivals])}` : rivals.map(nameOf).join(", ");
+    const [sentence, rivals] =
+      "lowestOf" in claim
+        ? ([text.lowest, claim.lowestOf] as const)
+        : ([text.highest, claim.highestOf] as const);
+    const among =
+      typeof rivals === "string"
+        ? `the ${lowerFirst(FAMILIES[rivals])}`
+        : rivals.map(nameOf).join(", ");
     const statement = sentence(name, among);
     return claim.by === undefined ? statement : text.by(statement, number(claim.by));
   }
   const wanted = "below" in claim ? claim.below : claim.above;
-  const limit = typeof wanted === "number" ? number(wanted) : otherText(own, other, nameOf, name, words);
-  const side = "below" in claim ? [text.below, text.belowBy] as const : [text.above, text.aboveBy] as const;
+  const limit =
+    typeof wanted === "number" ? number(wanted) : otherText(own, other, nameOf, name, words);
+  const side =
+    "below" in claim
+      ? ([text.below, text.belowBy] as const)
+      : ([text.above, text.aboveBy] as const);
   return claim.by === undefined ? side[0](name, limit) : side[1](name, limit, number(claim.by));
 }
 
 /** Of another colour its name; of another figure what that is. */
-function otherText(own: RangeFigure, other: RangeFigure | undefined, nameOf: NameOf, name: string, words: Words): string {
+function otherText(
+  own: RangeFigure,
+  other: RangeFigure | undefined,
+  nameOf: NameOf,
+  name: string,
+  words: Words,
+): string {
   if (other === undefined) return "";
   const otherName = figureName(other.leaf, other.sheet, words);
   if (other.sheet.slug === own.sheet.slug) return lowerFirst(otherName);
-  return words.pages.answers.claims.other(inSentence(nameOf(other.sheet.slug)), otherName === name ? "" : lowerFirst(otherName));
+  return words.pages.answers.claims.other(
+    inSentence(nameOf(other.sheet.slug)),
+    otherName === name ? "" : lowerFirst(otherName),
+  );
 }
 
 /** A limit as its author wrote it, with the unit of the figure. */
@@ -77,6 +114,9 @@ function limitText(value: number, row: FigureRow, unit: string, words: Words): s
 }
 
 /** The figure of a claim as it is today; nothing where it is not stated. */
-export function todayText({ leaf: { row, figure } }: RangeFigure, words: Words): string | undefined {
+export function todayText(
+  { leaf: { row, figure } }: RangeFigure,
+  words: Words,
+): string | undefined {
   return isKnown(figure) ? figureText(row, figure, words) : undefined;
 }

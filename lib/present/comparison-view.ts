@@ -1,5 +1,11 @@
 import { sideBySide, type ComparedRow, type Verdict } from "../range/side-by-side.ts";
-import type { ComparisonCellView, ComparisonRowView, ComparisonView, ShownCell, ShownColour } from "./comparison-views.ts";
+import type {
+  ComparisonCellView,
+  ComparisonRowView,
+  ComparisonView,
+  ShownCell,
+  ShownColour,
+} from "./comparison-views.ts";
 import type { CompareWords } from "./words/en/compare-pages.ts";
 import type { RulingWording } from "./words/words.ts";
 
@@ -18,7 +24,11 @@ const VERDICTS: readonly Verdict[] = ["differs", "not told", "same"];
  * @param root from the page to the site's root: "../".
  * @throws RangeError as {@link sideBySide} does, and for a rule without a sentence.
  */
-export function comparisonView(colours: readonly ShownColour[], words: ComparisonWords, root: string): ComparisonView {
+export function comparisonView(
+  colours: readonly ShownColour[],
+  words: ComparisonWords,
+  root: string,
+): ComparisonView {
   const { rows, unstated } = sideBySide(colours);
   const text = words.compare;
   const of = (verdict: Verdict) => rows.filter((row) => row.verdict === verdict);
@@ -30,43 +40,80 @@ export function comparisonView(colours: readonly ShownColour[], words: Compariso
     parts: VERDICTS.filter((verdict) => of(verdict).length > 0).map((verdict) => {
       const rowViews = of(verdict).map((row) => rowView(row, colours, words, root));
       return {
-        ...text.parts[verdict], caption: `${caption}. ${text.parts[verdict].heading}`, rows: rowViews,
+        ...text.parts[verdict],
+        caption: `${caption}. ${text.parts[verdict].heading}`,
+        rows: rowViews,
         ...(verdict === "same" ? { folded: text.folded(rowViews.map(({ head }) => head)) } : {}),
       };
     }),
-    ...(unstated.length === 0 ? {} : { unstated: text.unstated(unstated.map((key) => headOf(key, undefined, colours, text).head)) }),
+    ...(unstated.length === 0
+      ? {}
+      : {
+          unstated: text.unstated(
+            unstated.map((key) => headOf(key, undefined, colours, text).head),
+          ),
+        }),
   };
 }
 
-function rowView(row: ComparedRow, colours: readonly ShownColour[], { compare, rulings, notStated }: ComparisonWords, root: string): ComparisonRowView {
+function rowView(
+  row: ComparedRow,
+  colours: readonly ShownColour[],
+  { compare, rulings, notStated }: ComparisonWords,
+  root: string,
+): ComparisonRowView {
   return {
     ...headOf(row.key, row.level, colours, compare),
     ...(row.ruling === undefined ? {} : { saying: worded(row.ruling, rulings) }),
     cells: colours.map(({ cells: { [row.key]: cell } }): ComparisonCellView =>
-      (cell === undefined ? { standing: { kind: "not stated", word: notStated }, items: [] } : cellView(cell, row, root))),
+      cell === undefined
+        ? { standing: { kind: "not stated", word: notStated }, items: [] }
+        : cellView(cell, row, root),
+    ),
   };
 }
 
-function worded({ rule, values }: NonNullable<ComparedRow["ruling"]>, rulings: ComparisonWords["rulings"]): string {
+function worded(
+  { rule, values }: NonNullable<ComparedRow["ruling"]>,
+  rulings: ComparisonWords["rulings"],
+): string {
   const wording = rulings[rule];
-  if (wording === undefined) throw new RangeError(`Unexpected rule \`${rule}\`, expected \`a rule with a sentence\``);
+  if (wording === undefined)
+    throw new RangeError(`Unexpected rule \`${rule}\`, expected \`a rule with a sentence\``);
   return wording(values);
 }
 
-function cellView({ lead, text, atL, standing, note, items, address }: ShownCell, { level }: ComparedRow, root: string): ComparisonCellView {
+function cellView(
+  { lead, text, atL, standing, note, items, address }: ShownCell,
+  { level }: ComparedRow,
+  root: string,
+): ComparisonCellView {
   const shown = level === undefined ? text : atL?.[level];
   return {
-    ...(lead === undefined ? {} : { lead }), ...(shown === undefined ? {} : { text: shown }),
+    ...(lead === undefined ? {} : { lead }),
+    ...(shown === undefined ? {} : { text: shown }),
     // A standing belongs to a figure; the sentence of a tint that does not reach the lightness stands without.
-    ...(standing === undefined || (shown === undefined && lead !== undefined) ? {} : { standing }), ...(note === undefined ? {} : { note }),
-    items: items ?? [], ...(address === undefined ? {} : { href: root + address }),
+    ...(standing === undefined || (shown === undefined && lead !== undefined) ? {} : { standing }),
+    ...(note === undefined ? {} : { note }),
+    items: items ?? [],
+    ...(address === undefined ? {} : { href: root + address }),
   };
 }
 
-function headOf(key: string, level: ComparedRow["level"], colours: readonly ShownColour[], text: CompareWords): { readonly head: string; readonly unit?: string } {
+function headOf(
+  key: string,
+  level: ComparedRow["level"],
+  colours: readonly ShownColour[],
+  text: CompareWords,
+): { readonly head: string; readonly unit?: string } {
   const [kind, slug] = key.split(".");
   if (slug === undefined) return text.rows[key] ?? { head: key };
-  const white = colours.flatMap(({ whites }) => whites).find((one) => one.slug === slug)?.name ?? slug;
-  if (kind === "parts") return { head: text.partsOfWhite.head(white), unit: text.partsOfWhite.unit };
-  return { head: text.white.head(white), ...(level === undefined ? {} : { unit: text.white.unit(level) }) };
+  const white =
+    colours.flatMap(({ whites }) => whites).find((one) => one.slug === slug)?.name ?? slug;
+  if (kind === "parts")
+    return { head: text.partsOfWhite.head(white), unit: text.partsOfWhite.unit };
+  return {
+    head: text.white.head(white),
+    ...(level === undefined ? {} : { unit: text.white.unit(level) }),
+  };
 }

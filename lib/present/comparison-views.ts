@@ -28,7 +28,11 @@ export interface ShownColour extends ComparedColour {
   /** Its sheet, from the site's root. */
   readonly address: string;
   readonly masstone?: ShownPaint;
-  readonly whites: readonly { readonly slug: string; readonly name: string; readonly tints: Readonly<Partial<Record<EqualLightness, ShownPaint>>> }[];
+  readonly whites: readonly {
+    readonly slug: string;
+    readonly name: string;
+    readonly tints: Readonly<Partial<Record<EqualLightness, ShownPaint>>>;
+  }[];
   readonly cells: Readonly<Record<string, ShownCell>>;
 }
 
@@ -100,7 +104,10 @@ export interface CompareView extends PageView {
     /** For no colour in a field. */
     readonly empty: string;
     readonly submit: string;
-    readonly families: readonly { readonly name: string; readonly colours: readonly { readonly slug: string; readonly name: string }[] }[];
+    readonly families: readonly {
+      readonly name: string;
+      readonly colours: readonly { readonly slug: string; readonly name: string }[];
+    }[];
     readonly without: string;
   };
   readonly pairsHeading: string;

@@ -1,7 +1,13 @@
 import type { Amount, Known } from "../quantities/figure.ts";
 import { isRange, type Quantity } from "../quantities/range.ts";
 import type { FigureRow } from "../sheet/figure-table.ts";
-import { daysText, decimalText, placesWithin, quantityText, significantText } from "./number-text.ts";
+import {
+  daysText,
+  decimalText,
+  placesWithin,
+  quantityText,
+  significantText,
+} from "./number-text.ts";
 import type { Words } from "./words/words.ts";
 
 /** The ends of an estimate claim no more than this. */
@@ -11,12 +17,34 @@ const ESTIMATE_DIGITS = 2;
 export function valueText(row: FigureRow, figure: Known<Amount>, words: Words): string {
   const { value, uncertainty } = figure;
   if (typeof value === "string") return row.kind === "word" ? (words.terms[value] ?? value) : value;
-  if (!isQuantity(value)) return words.series(value.length, significantText(Math.min(...value), 2), significantText(Math.max(...value), 2));
+  if (!isQuantity(value))
+    return words.series(
+      value.length,
+      significantText(Math.min(...value), 2),
+      significantText(Math.max(...value), 2),
+    );
   switch (row.kind) {
-    case "share": return `${quantityText(value, (share) => decimalText(share * 100, row.digits), words.about)}\u00a0%`;
-    case "significant": return quantityText(value, (number) => significantText(number, isRange(value) ? Math.min(row.digits, ESTIMATE_DIGITS) : row.digits, uncertainty), words.about);
-    case "days": return quantityText(value, daysText, words.about);
-    default: return quantityText(value, (number) => decimalText(number, placesWithin(uncertainty, row.digits)), words.about);
+    case "share":
+      return `${quantityText(value, (share) => decimalText(share * 100, row.digits), words.about)}\u00a0%`;
+    case "significant":
+      return quantityText(
+        value,
+        (number) =>
+          significantText(
+            number,
+            isRange(value) ? Math.min(row.digits, ESTIMATE_DIGITS) : row.digits,
+            uncertainty,
+          ),
+        words.about,
+      );
+    case "days":
+      return quantityText(value, daysText, words.about);
+    default:
+      return quantityText(
+        value,
+        (number) => decimalText(number, placesWithin(uncertainty, row.digits)),
+        words.about,
+      );
   }
 }
 

@@ -56,10 +56,19 @@ export interface LabelView {
   readonly precautionaryHeading: string;
   readonly precautionary: readonly StatementView[];
   /** Folded; `note` says what the wordings rest on. */
-  readonly languages?: { readonly summary: string; readonly list: readonly LabelLanguageView[]; readonly note: string };
+  readonly languages?: {
+    readonly summary: string;
+    readonly list: readonly LabelLanguageView[];
+    readonly note: string;
+  };
   readonly dataSheet?: LinkView;
   /** Why each statement stands there, and why others do not, folded. */
-  readonly traces?: { readonly summary: string; readonly list: readonly TraceView[]; readonly leftOutHeading: string; readonly leftOut: readonly TraceView[] };
+  readonly traces?: {
+    readonly summary: string;
+    readonly list: readonly TraceView[];
+    readonly leftOutHeading: string;
+    readonly leftOut: readonly TraceView[];
+  };
 }
 
 /** What to do or leave, a sentence each, and the one reason for all of them. */
@@ -71,16 +80,26 @@ export interface CautionView {
 export interface HandlingSectionView extends SectionView {
   readonly label: LabelView;
   /** UFI, review, data sheet: what the maker states beside the label. */
-  readonly maker: readonly { readonly text: string; readonly quote?: string; readonly link?: LinkView }[];
+  readonly maker: readonly {
+    readonly text: string;
+    readonly quote?: string;
+    readonly link?: LinkView;
+  }[];
   /** Where the maker's label and the reckoning part. */
   readonly checks?: ListView;
   /** The dry pigments, and the driers and thinners, that the studio meets before they are paint. */
   readonly parts: readonly LabelView[];
   readonly studioHeading: string;
   /** Cautions by operation: mulling, painting, sanding, cleaning, rags. */
-  readonly studio: readonly { readonly operation: string; readonly cautions: readonly CautionView[] }[];
+  readonly studio: readonly {
+    readonly operation: string;
+    readonly cautions: readonly CautionView[];
+  }[];
   readonly marketsHeading: string;
-  readonly markets: readonly { readonly market: string; readonly lines: readonly { readonly text: string; readonly source?: LinkView }[] }[];
+  readonly markets: readonly {
+    readonly market: string;
+    readonly lines: readonly { readonly text: string; readonly source?: LinkView }[];
+  }[];
   readonly poisonCentre: string;
   /** Defers to label, safety data sheet, local codes and licensed practice. */
   readonly deference: string;

@@ -13,7 +13,9 @@ export function decimalText(value: number, places: number): string {
 export function significantText(value: number, digits: number, uncertainty?: number): string {
   if (value === 0) return "0";
   const rounded = Number(value.toPrecision(digits));
-  const places = Number.isInteger(value) ? 0 : Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(rounded))));
+  const places = Number.isInteger(value)
+    ? 0
+    : Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(rounded))));
   return decimalText(rounded, placesWithin(uncertainty, places));
 }
 
@@ -30,7 +32,11 @@ export function placesWithin(uncertainty: number | undefined, places: number): n
 }
 
 /** One number, or an estimate as its two ends; ends that read alike are "about" one. */
-export function quantityText(quantity: Quantity, numberText: (value: number) => string, about: string): string {
+export function quantityText(
+  quantity: Quantity,
+  numberText: (value: number) => string,
+  about: string,
+): string {
   if (!isRange(quantity)) return numberText(quantity);
   if (quantity[0] === quantity[1]) return numberText(quantity[0]);
   const [lower, upper] = ends(quantity).map(numberText);

@@ -1,4 +1,11 @@
-import type { LinkView, PageView, ProseSectionView, SectionView, StandingKeyView, TableView } from "./views.ts";
+import type {
+  LinkView,
+  PageView,
+  ProseSectionView,
+  SectionView,
+  StandingKeyView,
+  TableView,
+} from "./views.ts";
 
 /** Oil and finish, with the batch and a reckoner for any size of it. */
 export interface OilSectionView extends SectionView {

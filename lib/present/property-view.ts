@@ -7,12 +7,24 @@ import type { LinkView, PropertyView } from "./views.ts";
 import type { Words } from "./words/words.ts";
 
 /** A figure as a row of a property table: value, unit, standing, method, source; or why there is none. */
-export function propertyView({ row, figure }: Leaf, words: Words, sourceLink: (key: string) => LinkView, name = words.figures[row.word]): PropertyView {
-  if (name === undefined) throw new RangeError(`Unexpected figure word \`${row.word}\`, expected \`a name in words/${words.language}\``);
+export function propertyView(
+  { row, figure }: Leaf,
+  words: Words,
+  sourceLink: (key: string) => LinkView,
+  name = words.figures[row.word],
+): PropertyView {
+  if (name === undefined)
+    throw new RangeError(
+      `Unexpected figure word \`${row.word}\`, expected \`a name in words/${words.language}\``,
+    );
   const gloss = words.glosses[row.word];
   const named = { name, ...(gloss === undefined ? {} : { gloss }) };
   if (!isKnown(figure)) {
-    return { ...named, standing: { kind: "not stated", word: words.standings["not stated"].word }, reason: words.absence(figure) };
+    return {
+      ...named,
+      standing: { kind: "not stated", word: words.standings["not stated"].word },
+      reason: words.absence(figure),
+    };
   }
   const unit = unitText(figure.unit, words);
   return {
@@ -20,14 +32,23 @@ export function propertyView({ row, figure }: Leaf, words: Words, sourceLink: (k
     value: valueText(row, figure, words),
     ...(unit === "" ? {} : { unit }),
     standing: standingView(figure, words),
-    ...(worthSaying(figure) ? { note: `\u00b1\u00a0${significantText(figure.uncertainty, 1)}` } : {}),
+    ...(worthSaying(figure)
+      ? { note: `\u00b1\u00a0${significantText(figure.uncertainty, 1)}` }
+      : {}),
     method: figure.method,
     ...(figure.source === undefined ? {} : { source: sourceLink(figure.source) }),
   };
 }
 
 /** An uncertainty under a hundredth of its figure, or under 0.05, lies below what the figure is rounded to. */
-function worthSaying(figure: Known<Amount>): figure is Known<number> & { readonly uncertainty: number } {
+function worthSaying(
+  figure: Known<Amount>,
+): figure is Known<number> & { readonly uncertainty: number } {
   const { value, uncertainty } = figure;
-  return typeof value === "number" && uncertainty !== undefined && uncertainty >= 0.05 && uncertainty >= Math.abs(value) / 100;
+  return (
+    typeof value === "number" &&
+    uncertainty !== undefined &&
+    uncertainty >= 0.05 &&
+    uncertainty >= Math.abs(value) / 100
+  );
 }

@@ -3,7 +3,12 @@ import type { Standing } from "../quantities/figure.ts";
 import type { CautionView, HandlingSectionView, HazardView, LabelView } from "./handling-views.ts";
 import type { WhitesPageView } from "./whites-page-views.ts";
 import type { ComparePairView, CompareView } from "./comparison-views.ts";
-import type { AnswerEntryView, AnswerIndexView, AnswerPageView, ReplyView } from "./answer-views.ts";
+import type {
+  AnswerEntryView,
+  AnswerIndexView,
+  AnswerPageView,
+  ReplyView,
+} from "./answer-views.ts";
 import type { MixtureSectionView } from "./mixture-views.ts";
 import type { LabelPageView, LabelTextView, OilSectionView } from "./paint-views.ts";
 
@@ -248,7 +253,11 @@ export interface SheetView extends PageView {
   /** Place among the range and neighbours. */
   readonly range?: NeighboursSectionView;
   /** Answers that name this colour. */
-  readonly questions?: { readonly id: string; readonly heading: string; readonly answers: readonly AnswerEntryView[] };
+  readonly questions?: {
+    readonly id: string;
+    readonly heading: string;
+    readonly answers: readonly AnswerEntryView[];
+  };
   /** A reply to whoever asks about it; the site adds it to the sheet. */
   readonly reply?: ReplyView;
   /** To copy. */
@@ -328,7 +337,10 @@ export interface PigmentSummaryView {
 }
 
 export interface NeighboursSectionView extends SectionView {
-  readonly groups: readonly { readonly heading: string; readonly cards: readonly ColourCardView[] }[];
+  readonly groups: readonly {
+    readonly heading: string;
+    readonly cards: readonly ColourCardView[];
+  }[];
   /** Ways to see it beside others. */
   readonly compare?: { readonly heading: string; readonly links: readonly LinkView[] };
 }
@@ -367,7 +379,10 @@ export interface CatalogueGridView extends PageView {
   /** This grid and the tables, the current one marked. */
   readonly orders: readonly LinkView[];
   readonly families: readonly {
-    readonly id: string; readonly heading: string; readonly count: string; readonly colours: readonly ColourCardView[];
+    readonly id: string;
+    readonly heading: string;
+    readonly count: string;
+    readonly colours: readonly ColourCardView[];
   }[];
   readonly downloads: readonly DownloadView[];
 }
@@ -379,7 +394,11 @@ export interface CatalogueTableView extends PageView {
   /** The range in this order, drawn. */
   readonly pictures?: readonly PictureView[];
   /** One group without heading, or one for each family or class. */
-  readonly groups: readonly { readonly id: string; readonly heading?: string; readonly table: TableView }[];
+  readonly groups: readonly {
+    readonly id: string;
+    readonly heading?: string;
+    readonly table: TableView;
+  }[];
   readonly downloads: readonly DownloadView[];
 }
 
@@ -427,7 +446,11 @@ export interface FamilyEntryView {
 export interface PigmentIndexView extends PageView {
   readonly kind: "pigment-index";
   readonly lead: readonly string[];
-  readonly groups: readonly { readonly id: string; readonly heading?: string; readonly table: TableView }[];
+  readonly groups: readonly {
+    readonly id: string;
+    readonly heading?: string;
+    readonly table: TableView;
+  }[];
 }
 
 export interface PigmentPageView extends PageView {
@@ -485,7 +508,11 @@ export interface SourceEntryView {
 export interface SourcesView extends PageView {
   readonly kind: "sources";
   readonly lead: readonly string[];
-  readonly groups: readonly { readonly id: string; readonly heading: string; readonly entries: readonly SourceEntryView[] }[];
+  readonly groups: readonly {
+    readonly id: string;
+    readonly heading: string;
+    readonly entries: readonly SourceEntryView[];
+  }[];
 }
 
 export interface AboutView extends PageView {
@@ -502,5 +529,20 @@ export interface NotFoundView extends PageView {
 
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
-  | SheetView | CatalogueGridView | CatalogueTableView | HomeView | PigmentIndexView | PigmentPageView
-  | AnswerIndexView | AnswerPageView | WhitesPageView | MethodsView | SourcesView | AboutView | LabelPageView | CompareView | ComparePairView | CardsPageView | NotFoundView;
+  | SheetView
+  | CatalogueGridView
+  | CatalogueTableView
+  | HomeView
+  | PigmentIndexView
+  | PigmentPageView
+  | AnswerIndexView
+  | AnswerPageView
+  | WhitesPageView
+  | MethodsView
+  | SourcesView
+  | AboutView
+  | LabelPageView
+  | CompareView
+  | ComparePairView
+  | CardsPageView
+  | NotFoundView;

@@ -18,13 +18,18 @@ export function wordedSheet(sheet: Sheet, words: Words): WordedSheet {
   const byPath = new Map(leaves(sheet).map((leaf) => [leaf.path, leaf]));
   return {
     sheet,
-    plain: plainSheet(sheet, { ruling: (ruling) => rulingText(ruling, words), figure: (row, figure) => figureText(row, figure, words) }),
+    plain: plainSheet(sheet, {
+      ruling: (ruling) => rulingText(ruling, words),
+      figure: (row, figure) => figureText(row, figure, words),
+    }),
     has: (path) => byPath.has(path),
     leaf: (path) => {
       const found = byPath.get(path);
       if (found !== undefined) return found;
       const near = nearestWord(path, byPath.keys());
-      throw new RangeError(`Unexpected figure path \`${path}\`, expected \`a figure of ${sheet.slug}\`${near === undefined ? "" : `; nearest \`${near}\``}`);
+      throw new RangeError(
+        `Unexpected figure path \`${path}\`, expected \`a figure of ${sheet.slug}\`${near === undefined ? "" : `; nearest \`${near}\``}`,
+      );
     },
   };
 }

@@ -35,7 +35,13 @@ export interface CardContent {
 }
 
 export type CardFactName = "lightfastness" | "opacity" | "drying" | "strength" | "munsell";
-export const CARD_FACTS: readonly CardFactName[] = ["lightfastness", "opacity", "drying", "strength", "munsell"];
+export const CARD_FACTS: readonly CardFactName[] = [
+  "lightfastness",
+  "opacity",
+  "drying",
+  "strength",
+  "munsell",
+];
 
 export interface CardFact {
   readonly name: string;

@@ -6,17 +6,25 @@ import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { CardContent, CardFact } from "./card-content.ts";
 
 /** Lightfastness, opacity, drying, strength and Munsell, each in a few words with its standing. */
-export function cardFacts(worded: WordedSheet, { words, records }: PageContext): CardContent["facts"] {
+export function cardFacts(
+  worded: WordedSheet,
+  { words, records }: PageContext,
+): CardContent["facts"] {
   const { sheet } = worded;
   const { facts, categories, expectation } = words.pages.sheet;
-  const { notStated, ...text } = { ...words.pages.cards, notStated: words.standings["not stated"].word };
+  const { notStated, ...text } = {
+    ...words.pages.cards,
+    notStated: words.standings["not stated"].word,
+  };
   const known = (path: string): string | undefined => {
     if (!worded.has(path)) return undefined;
     const { row, figure } = worded.leaf(path);
     return isKnown(figure) ? figureText(row, figure, words) : undefined;
   };
   const fact = (name: string, figure: Figure | undefined, said: string | undefined): CardFact =>
-    (figure === undefined || !isKnown(figure) || said === undefined ? { name, text: upperFirst(notStated), standing: "not stated" } : { name, text: upperFirst(said), standing: figure.standing });
+    figure === undefined || !isKnown(figure) || said === undefined
+      ? { name, text: upperFirst(notStated), standing: "not stated" }
+      : { name, text: upperFirst(said), standing: figure.standing };
 
   const { permanence } = sheet;
   const category = isKnown(permanence.category) ? permanence.category.value : undefined;
@@ -26,12 +34,47 @@ export function cardFacts(worded: WordedSheet, { words, records }: PageContext):
   const share = known("optics.tintingStrength");
   const reference = records.workshop.strengthReference;
   return {
-    lightfastness: category !== undefined
-      ? fact(facts.lightfastness, permanence.category, word === undefined ? undefined : (permanence.basis === "own exposure" || permanence.basis === "exposed under the standard" ? text.category[permanence.basis] : text.category.stated)(word, category))
-      : fact(facts.lightfastness, permanence.expectation, isKnown(permanence.expectation) ? expectation[permanence.expectation.value] ?? permanence.expectation.value : undefined),
+    lightfastness:
+      category !== undefined
+        ? fact(
+            facts.lightfastness,
+            permanence.category,
+            word === undefined
+              ? undefined
+              : (permanence.basis === "own exposure" ||
+                  permanence.basis === "exposed under the standard"
+                  ? text.category[permanence.basis]
+                  : text.category.stated)(word, category),
+          )
+        : fact(
+            facts.lightfastness,
+            permanence.expectation,
+            isKnown(permanence.expectation)
+              ? (expectation[permanence.expectation.value] ?? permanence.expectation.value)
+              : undefined,
+          ),
     opacity: fact(facts.opacity, sheet.optics.opacityClass, known("optics.opacityClass")),
-    drying: fact(facts.drying, sheet.drying.class, dryingClass === undefined ? undefined : text.drying(dryingClass, days)),
-    strength: fact(facts.strength, sheet.optics.tintingStrength, share === undefined ? undefined : reference === sheet.slug ? text.isReference(share) : text.strength(share, inSentence(records.colours.get(reference ?? "")?.record.name ?? ""))),
-    munsell: fact(facts.munsell, sheet.notations.masstone?.munsell?.text, known("notations.masstone.munsell.text")),
+    drying: fact(
+      facts.drying,
+      sheet.drying.class,
+      dryingClass === undefined ? undefined : text.drying(dryingClass, days),
+    ),
+    strength: fact(
+      facts.strength,
+      sheet.optics.tintingStrength,
+      share === undefined
+        ? undefined
+        : reference === sheet.slug
+          ? text.isReference(share)
+          : text.strength(
+              share,
+              inSentence(records.colours.get(reference ?? "")?.record.name ?? ""),
+            ),
+    ),
+    munsell: fact(
+      facts.munsell,
+      sheet.notations.masstone?.munsell?.text,
+      known("notations.masstone.munsell.text"),
+    ),
   };
 }

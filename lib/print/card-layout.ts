@@ -19,10 +19,19 @@ export interface LaidCard {
 /** A card in its size: what a front has no room for is on its back, by rule. */
 export function cardLayout(plan: CardPlan): LaidCard {
   const geometry = cardGeometry(plan.size);
-  const { blocks, left } = (geometry.heightMm < STRIP_BELOW_MM ? stripFront : cardFront)(plan, geometry);
+  const { blocks, left } = (geometry.heightMm < STRIP_BELOW_MM ? stripFront : cardFront)(
+    plan,
+    geometry,
+  );
   const [back = [], ...further] = cardBack(plan, geometry, left);
   return {
-    slug: plan.content.slug, name: plan.content.name,
-    leaves: [{ front: blocks, back }, ...further.flatMap((side, i): CardLeaf[] => (i % 2 === 0 ? [{ front: side, back: further[i + 1] ?? [] }] : []))],
+    slug: plan.content.slug,
+    name: plan.content.name,
+    leaves: [
+      { front: blocks, back },
+      ...further.flatMap((side, i): CardLeaf[] =>
+        i % 2 === 0 ? [{ front: side, back: further[i + 1] ?? [] }] : [],
+      ),
+    ],
   };
 }

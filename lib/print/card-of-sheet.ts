@@ -16,28 +16,56 @@ import { cardFacts } from "./card-facts.ts";
 import { printedLab } from "./printed-lab.ts";
 
 /** The card of a sheet. @param languages of the label's statements, the leading one first. */
-export function cardOfSheet(worded: WordedSheet, context: PageContext, languages: readonly Language[]): CardContent {
-  const { words, records: { workshop } } = context;
+export function cardOfSheet(
+  worded: WordedSheet,
+  context: PageContext,
+  languages: readonly Language[],
+): CardContent {
+  const {
+    words,
+    records: { workshop },
+  } = context;
   const { sheet } = worded;
   const masstone = masstoneSwatch(sheet, words);
   const tints = cardTints(sheet);
   return {
-    slug: sheet.slug, name: sheet.name, family: sheet.family,
-    madeOf: madeOf(sheet, words, "").map(({ text, index }) => (index === true ? text.replaceAll(" ", "\u00a0") : text)).join(""),
-    indexNames: [...new Set(sheet.pigments.map(({ colourIndexName, name }) => colourIndexName?.replaceAll(" ", "\u00a0") ?? name))].join(", "),
+    slug: sheet.slug,
+    name: sheet.name,
+    family: sheet.family,
+    madeOf: madeOf(sheet, words, "")
+      .map(({ text, index }) => (index === true ? text.replaceAll(" ", "\u00a0") : text))
+      .join(""),
+    indexNames: [
+      ...new Set(
+        sheet.pigments.map(
+          ({ colourIndexName, name }) => colourIndexName?.replaceAll(" ", "\u00a0") ?? name,
+        ),
+      ),
+    ].join(", "),
     ...(masstone === undefined ? {} : { masstone }),
     tints: tints.map((tint) => tintSwatch(tint, words)).filter((swatch) => swatch !== undefined),
     sentence: cardSentence(sheet, tints, context),
     facts: cardFacts(worded, context),
     label: cardLabel(sheet, words, languages),
     // Of an oil that is not on record nobody can say that its rags keep cool.
-    ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined ? { rags: words.pages.ragLine } : {}),
+    ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
+      ? { rags: words.pages.ragLine }
+      : {}),
     sizes: sizes(sheet, context),
-    ...(workshop.siteAddress === undefined ? {} : { address: new URL(`colours/${sheet.slug}/`, workshop.siteAddress.replace(/\/?$/, "/")).href }),
+    ...(workshop.siteAddress === undefined
+      ? {}
+      : {
+          address: new URL(`colours/${sheet.slug}/`, workshop.siteAddress.replace(/\/?$/, "/"))
+            .href,
+        }),
     poisonCentre: poisonCentreLine(workshop.poisonCentre, words.pages.handling),
     deference: words.pages.cautionLine,
     drawdownNote: words.pages.cards.drawdown,
-    imprint: [workshop.name, ...(workshop.contact === undefined ? [] : [workshop.contact]), ...(workshop.demonstration === true ? [words.pages.demonstration] : [])],
+    imprint: [
+      workshop.name,
+      ...(workshop.contact === undefined ? [] : [workshop.contact]),
+      ...(workshop.demonstration === true ? [words.pages.demonstration] : []),
+    ],
   };
 }
 
@@ -45,7 +73,12 @@ function masstoneSwatch({ notations: { masstone } }: Sheet, words: Words): CardS
   const printed = printedLab(masstone?.lab ?? {});
   const screen = ownColour(masstone);
   if (masstone === undefined || printed === undefined || screen === undefined) return undefined;
-  return { ...printed, screen, caption: words.pages.cards.masstone, standing: printed.approximate ? "estimated" : masstone.standing };
+  return {
+    ...printed,
+    screen,
+    caption: words.pages.cards.masstone,
+    standing: printed.approximate ? "estimated" : masstone.standing,
+  };
 }
 
 /** One tint of a card: in which white, at which lightness. */
@@ -68,26 +101,51 @@ function cardTints({ tints }: Sheet): CardTint[] {
   const both = pairs.find((pair) => pair.length === 2);
   if (both !== undefined) return both;
   const [first] = pairs.find((pair) => pair.length === 1) ?? [];
-  return first === undefined ? [] : LEVELS.flatMap((level) => at(first.section, level)).slice(0, 2).toSorted((one, other) => Number(other.level) - Number(one.level));
+  return first === undefined
+    ? []
+    : LEVELS.flatMap((level) => at(first.section, level))
+        .slice(0, 2)
+        .toSorted((one, other) => Number(other.level) - Number(one.level));
 }
 
-function tintSwatch({ section: { white }, level, at }: CardTint, words: Words): CardSwatch | undefined {
+function tintSwatch(
+  { section: { white }, level, at }: CardTint,
+  words: Words,
+): CardSwatch | undefined {
   // Without a spectrum only a*, b* at that lightness are known, under D65 and the 10 degree observer.
-  const printed = printedLab(at.lab ?? { "D65/10": { L: { ...at.a, value: Number(level) } as AtLightness["a"], a: at.a, b: at.b } });
+  const printed = printedLab(
+    at.lab ?? {
+      "D65/10": { L: { ...at.a, value: Number(level) } as AtLightness["a"], a: at.a, b: at.b },
+    },
+  );
   const screen = ownColour(at);
   if (printed === undefined || screen === undefined) return undefined;
   const name = upperFirst(inSentence(white.name));
   return {
-    ...printed, screen, caption: words.pages.cards.tint(name, level), white: name, level: words.pages.cards.level(level),
+    ...printed,
+    screen,
+    caption: words.pages.cards.tint(name, level),
+    white: name,
+    level: words.pages.cards.level(level),
     standing: printed.approximate ? "estimated" : "derived",
   };
 }
 
 /** Of the whites that are shown; of a white, that others are let down in it. */
-function cardSentence(sheet: Sheet, tints: readonly CardTint[], { words, sheets }: PageContext): string {
+function cardSentence(
+  sheet: Sheet,
+  tints: readonly CardTint[],
+  { words, sheets }: PageContext,
+): string {
   const text = words.pages.cards;
   const shown = new Set(tints.map(({ section }) => section));
-  const told = words.cardSentence((shown.size > 0 ? [...shown] : sheet.tints).map(({ white, sentence }) => ({ white: white.name, ruling: sentence, ...(white.colourIndexName === undefined ? {} : { colourIndexName: white.colourIndexName }) })));
+  const told = words.cardSentence(
+    (shown.size > 0 ? [...shown] : sheet.tints).map(({ white, sentence }) => ({
+      white: white.name,
+      ruling: sentence,
+      ...(white.colourIndexName === undefined ? {} : { colourIndexName: white.colourIndexName }),
+    })),
+  );
   if (told !== undefined) return told;
   if (sheet.family === "extender") return text.extender;
   const letDown = coloursLetDownIn(sheet.slug, sheets);
@@ -95,24 +153,59 @@ function cardSentence(sheet: Sheet, tints: readonly CardTint[], { words, sheets 
 }
 
 function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Language[]): CardLabel {
-  const { signalWord, pictograms, hazardStatements, precautionaryStatements, supplemental, sensitisers, unknown } = cautions;
+  const {
+    signalWord,
+    pictograms,
+    hazardStatements,
+    precautionaryStatements,
+    supplemental,
+    sensitisers,
+    unknown,
+  } = cautions;
   const text = words.pages.handling;
   const classified = signalWord !== null || hazardStatements.length > 0 || supplemental.length > 0;
   return {
-    signalWords: signalWord === null ? [] : [...new Set(languages.map((language) => signalWordText(signalWord, language).text))],
-    pictograms: pictograms.map((code) => ({ code: code as PictogramCode, name: words.pictograms[code] ?? code })),
-    statements: [...hazardStatements, ...supplemental].map((code) => cardStatement(code, languages, sensitisers)),
+    signalWords:
+      signalWord === null
+        ? []
+        : [...new Set(languages.map((language) => signalWordText(signalWord, language).text))],
+    pictograms: pictograms.map((code) => ({
+      code: code as PictogramCode,
+      name: words.pictograms[code] ?? code,
+    })),
+    statements: [...hazardStatements, ...supplemental].map((code) =>
+      cardStatement(code, languages, sensitisers),
+    ),
     precautions: precautionaryStatements.map((code) => cardStatement(code, languages)),
     ...(unknown.length === 0 ? {} : { unknown: text.unknown(unknown) }),
-    ...(!classified ? {} : { basis: cautions.basis === "worked out" ? words.pages.cards.basisWorkedOut(cautions.frame, cautions.edition) : text.basisStated(cautions.frame, cautions.maker === undefined ? "" : words.date(cautions.maker.date)) }),
+    ...(!classified
+      ? {}
+      : {
+          basis:
+            cautions.basis === "worked out"
+              ? words.pages.cards.basisWorkedOut(cautions.frame, cautions.edition)
+              : text.basisStated(
+                  cautions.frame,
+                  cautions.maker === undefined ? "" : words.date(cautions.maker.date),
+                ),
+        }),
   };
 }
 
 /** English stands wherever another language lacks the official text. */
-function cardStatement(code: string, languages: readonly Language[], names: readonly string[] = []): CardStatement {
+function cardStatement(
+  code: string,
+  languages: readonly Language[],
+  names: readonly string[] = [],
+): CardStatement {
   const texts = languages.map((language) => statementInLanguage(code, language, { names }));
   const seen = new Set<string>();
-  return { code, texts: texts.filter(({ language }) => !seen.has(language) && seen.add(language)).map(({ language, text }) => ({ language, text })) };
+  return {
+    code,
+    texts: texts
+      .filter(({ language }) => !seen.has(language) && seen.add(language))
+      .map(({ language, text }) => ({ language, text })),
+  };
 }
 
 /** As the sheet offers it: without a price where a market of the workshop forbids one. */
@@ -120,6 +213,8 @@ function sizes({ offer }: Sheet, { words }: PageContext): CardContent["sizes"] {
   const { ml: mlText } = words.pages.cards;
   return (offer?.sizes ?? []).map(({ ml, price }) => ({
     size: mlText(decimalText(ml, Number.isInteger(ml) ? 0 : 1)),
-    ...(price === undefined || offer?.currency === undefined ? {} : { price: words.pages.handling.offer.price(price, offer.currency) }),
+    ...(price === undefined || offer?.currency === undefined
+      ? {}
+      : { price: words.pages.handling.offer.price(price, offer.currency) }),
   }));
 }

@@ -39,9 +39,17 @@ export const STRIP_BELOW_MM = 48;
 
 const PROTOTYPE = { widthMm: 90, heightMm: 55 };
 
-export function cardGeometry({ widthMm, heightMm }: Pick<CardSize, "widthMm" | "heightMm">): CardGeometry {
+export function cardGeometry({
+  widthMm,
+  heightMm,
+}: Pick<CardSize, "widthMm" | "heightMm">): CardGeometry {
   const scale = Math.min(widthMm / PROTOTYPE.widthMm, heightMm / PROTOTYPE.heightMm);
-  return { widthMm, heightMm, safeMm: heightMm < STRIP_BELOW_MM ? 3 : Math.min(7, Math.max(3.5, 4 * scale)), type: Math.min(1.35, Math.max(0.95, scale)) };
+  return {
+    widthMm,
+    heightMm,
+    safeMm: heightMm < STRIP_BELOW_MM ? 3 : Math.min(7, Math.max(3.5, 4 * scale)),
+    type: Math.min(1.35, Math.max(0.95, scale)),
+  };
 }
 
 /** Munsell N 7, on which every swatch stands: Y 41.985 % by ASTM D1535 is L* 70.9. */

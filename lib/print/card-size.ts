@@ -1,7 +1,10 @@
 import type { Language } from "../records/schema/terms.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 
-export const PAPER_SIZES = { A4: { widthMm: 210, heightMm: 297 }, Letter: { widthMm: 215.9, heightMm: 279.4 } } as const;
+export const PAPER_SIZES = {
+  A4: { widthMm: 210, heightMm: 297 },
+  Letter: { widthMm: 215.9, heightMm: 279.4 },
+} as const;
 export type Paper = keyof typeof PAPER_SIZES;
 
 /** A size of card with everything settled that its record leaves open. */
@@ -26,9 +29,18 @@ const BUILT_IN: NonNullable<WorkshopRecord["cards"]> = [
 ];
 
 /** Sizes of a workshop, the leading one first. */
-export function cardSizes({ cards = BUILT_IN, paper, languages = ["en"] }: Pick<WorkshopRecord, "cards" | "paper" | "languages">): CardSize[] {
+export function cardSizes({
+  cards = BUILT_IN,
+  paper,
+  languages = ["en"],
+}: Pick<WorkshopRecord, "cards" | "paper" | "languages">): CardSize[] {
   return cards.map((size) => ({
-    name: size.name, widthMm: size.widthMm, heightMm: size.heightMm,
-    paper: size.paper ?? paper ?? "A4", twoSided: size.twoSided ?? true, chip: size.chip ?? false, languages: size.languages ?? languages,
+    name: size.name,
+    widthMm: size.widthMm,
+    heightMm: size.heightMm,
+    paper: size.paper ?? paper ?? "A4",
+    twoSided: size.twoSided ?? true,
+    chip: size.chip ?? false,
+    languages: size.languages ?? languages,
   }));
 }

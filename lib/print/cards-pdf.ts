@@ -17,10 +17,24 @@ export interface CardsPdf {
 }
 
 /** Sheets of cards with crop marks: each page of fronts followed by its backs, or folded cards on one side. */
-export function cardsPdf(cards: readonly LaidCard[], size: CardSize, { workshop, date, words }: { readonly workshop: string; readonly date: string | undefined; readonly words: Words }): CardsPdf {
+export function cardsPdf(
+  cards: readonly LaidCard[],
+  size: CardSize,
+  {
+    workshop,
+    date,
+    words,
+  }: { readonly workshop: string; readonly date: string | undefined; readonly words: Words },
+): CardsPdf {
   const text = words.pages.cards.document;
   const layout = imposition(size);
-  const document = printDocument({ title: text.title(workshop, size.name), author: workshop, subject: text.subject(cards.length), language: words.language, date });
+  const document = printDocument({
+    title: text.title(workshop, size.name),
+    author: workshop,
+    subject: text.subject(cards.length),
+    language: words.language,
+    date,
+  });
   const root = document.pdf.struct("Document");
   document.pdf.addStructure(root);
   const leaves = cards.flatMap(({ name, leaves: own }) => own.map((leaf) => ({ name, leaf })));
@@ -34,7 +48,8 @@ export function cardsPdf(cards: readonly LaidCard[], size: CardSize, { workshop,
       sheet.forEach(({ name, leaf }, i) => {
         const section = document.pdf.struct("Sect", { title: text.card(name) });
         root.add(section);
-        for (const face of side === "both" ? (["front", "back"] as const) : [side]) drawBlocks(document, section, faceBlocks(leaf, face), placement(layout, size, i, face));
+        for (const face of side === "both" ? (["front", "back"] as const) : [side])
+          drawBlocks(document, section, faceBlocks(leaf, face), placement(layout, size, i, face));
         section.end();
       });
     }
@@ -48,20 +63,53 @@ function faceBlocks(leaf: CardLeaf, face: "front" | "back"): readonly Block[] {
 }
 
 /** A face goes as far as its bleed, but not over a fold. */
-function placement(layout: Imposition, { widthMm, heightMm, twoSided }: CardSize, index: number, face: "front" | "back"): Placement {
+function placement(
+  layout: Imposition,
+  { widthMm, heightMm, twoSided }: CardSize,
+  index: number,
+  face: "front" | "back",
+): Placement {
   const { xMm, yMm } = layout.place(index, face);
-  const clipMm = { left: -BLEED_MM, top: twoSided ? -BLEED_MM : 0, right: widthMm + BLEED_MM, bottom: heightMm + BLEED_MM };
-  return face === "back" && !twoSided ? { xMm: xMm + widthMm, yMm: yMm + heightMm, turned: true, clipMm } : { xMm, yMm, clipMm };
+  const clipMm = {
+    left: -BLEED_MM,
+    top: twoSided ? -BLEED_MM : 0,
+    right: widthMm + BLEED_MM,
+    bottom: heightMm + BLEED_MM,
+  };
+  return face === "back" && !twoSided
+    ? { xMm: xMm + widthMm, yMm: yMm + heightMm, turned: true, clipMm }
+    : { xMm, yMm, clipMm };
 }
 
 /** Where to cut, outside all cards; where to fold, broken. */
-function cropMarks(document: PrintDocument, root: PDFKit.PDFStructureElement, { cuts, folds }: Imposition): void {
+function cropMarks(
+  document: PrintDocument,
+  root: PDFKit.PDFStructureElement,
+  { cuts, folds }: Imposition,
+): void {
   const [left, right] = [Math.min(...cuts.x) - CROP.clear, Math.max(...cuts.x) + CROP.clear];
   const [top, bottom] = [Math.min(...cuts.y) - CROP.clear, Math.max(...cuts.y) + CROP.clear];
-  const line = (fromMm: readonly [number, number], toMm: readonly [number, number], dashMm?: readonly [number, number]): Mark => ({ kind: "line", fromMm, toMm, widthPt: CROP.widthPt, ink: BLACK, ...(dashMm === undefined ? {} : { dashMm }) });
-  const beside = (y: number, dashMm?: readonly [number, number]): Mark[] => [line([left - CROP.length, y], [left, y], dashMm), line([right, y], [right + CROP.length, y], dashMm)];
+  const line = (
+    fromMm: readonly [number, number],
+    toMm: readonly [number, number],
+    dashMm?: readonly [number, number],
+  ): Mark => ({
+    kind: "line",
+    fromMm,
+    toMm,
+    widthPt: CROP.widthPt,
+    ink: BLACK,
+    ...(dashMm === undefined ? {} : { dashMm }),
+  });
+  const beside = (y: number, dashMm?: readonly [number, number]): Mark[] => [
+    line([left - CROP.length, y], [left, y], dashMm),
+    line([right, y], [right + CROP.length, y], dashMm),
+  ];
   const marks = [
-    ...cuts.x.flatMap((x) => [line([x, top - CROP.length], [x, top]), line([x, bottom], [x, bottom + CROP.length])]),
+    ...cuts.x.flatMap((x) => [
+      line([x, top - CROP.length], [x, top]),
+      line([x, bottom], [x, bottom + CROP.length]),
+    ]),
     ...cuts.y.flatMap((y) => beside(y)),
     ...folds.flatMap((y) => beside(y, [0.8, 0.8])),
   ];

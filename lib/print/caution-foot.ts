@@ -47,7 +47,14 @@ export function cautionFoot(plan: CardPlan, room: FootRoom): CautionFoot {
   const address = addressBlocks(plan, room);
   const widthMm = room.widthMm - address.widthMm;
   const cautionPt = Math.max(CAUTION_MIN_PT, 7 * room.type);
-  const caution = (text: string, width = widthMm, face: "sans" | "sans bold" = "sans"): SetText => ({ setting: { face, sizePt: cautionPt, leadingPt: cautionPt * 1.16 }, lines: wrappedLines(text, width, { face, sizePt: cautionPt }, measure) });
+  const caution = (
+    text: string,
+    width = widthMm,
+    face: "sans" | "sans bold" = "sans",
+  ): SetText => ({
+    setting: { face, sizePt: cautionPt, leadingPt: cautionPt * 1.16 },
+    lines: wrappedLines(text, width, { face, sizePt: cautionPt }, measure),
+  });
   const betweenMm = BETWEEN_MM * room.type;
   const up: Block[] = [];
   let bottom = room.bottomMm;
@@ -59,9 +66,14 @@ export function cautionFoot(plan: CardPlan, room: FootRoom): CautionFoot {
   const { cards: text } = plan.words.pages;
   if (content.rags !== undefined) {
     const whole = caution(content.rags);
-    put(room.shown.statements && whole.lines.length <= 3 ? whole : caution(room.shown.ragsInWords ? text.ragLead : text.ragShort));
+    put(
+      room.shown.statements && whole.lines.length <= 3
+        ? whole
+        : caution(room.shown.ragsInWords ? text.ragLead : text.ragShort),
+    );
   }
-  if (content.label.unknown !== undefined) put(caution(content.label.unknown, widthMm, "sans bold"));
+  if (content.label.unknown !== undefined)
+    put(caution(content.label.unknown, widthMm, "sans bold"));
   const label = labelBlocks(plan, room, bottom, widthMm, cautionPt, caution);
   return {
     blocks: [...label.blocks, ...up, ...address.blocks],
@@ -74,27 +86,63 @@ export function cautionFoot(plan: CardPlan, room: FootRoom): CautionFoot {
 const BESIDE_LEAST_MM = 15;
 
 /** Pictograms in a row, word and statements beside them, or under them where there is no width. */
-function labelBlocks({ content: { label }, words }: CardPlan, { leftMm, type, shown: { statements } }: FootRoom, bottomMm: number, widthMm: number, cautionPt: number, caution: (text: string, width: number, face?: "sans" | "sans bold") => SetText): Placed {
-  if (label.signalWords.length === 0 && label.pictograms.length === 0 && label.statements.length === 0) return { blocks: [], topMm: bottomMm };
+function labelBlocks(
+  { content: { label }, words }: CardPlan,
+  { leftMm, type, shown: { statements } }: FootRoom,
+  bottomMm: number,
+  widthMm: number,
+  cautionPt: number,
+  caution: (text: string, width: number, face?: "sans" | "sans bold") => SetText,
+): Placed {
+  if (
+    label.signalWords.length === 0 &&
+    label.pictograms.length === 0 &&
+    label.statements.length === 0
+  )
+    return { blocks: [], topMm: bottomMm };
   const count = label.pictograms.length;
   const most = PICTOGRAM.most * Math.min(1.2, type);
   const isUnder = count > 0 && widthMm - count * PICTOGRAM.least < BESIDE_LEAST_MM;
-  const sideMm = count === 0 ? 0 : isUnder ? Math.min(most, widthMm / count) : Math.min(most, Math.max(PICTOGRAM.least, (widthMm - BESIDE_LEAST_MM) / count));
+  const sideMm =
+    count === 0
+      ? 0
+      : isUnder
+        ? Math.min(most, widthMm / count)
+        : Math.min(most, Math.max(PICTOGRAM.least, (widthMm - BESIDE_LEAST_MM) / count));
   const wordX = isUnder ? leftMm : leftMm + count * sideMm + (count === 0 ? 0 : 1.2);
   const wordWidth = leftMm + widthMm - wordX;
   const word = caution(label.signalWords.join(" \u00b7 "), wordWidth, "sans bold");
-  const lines = statements ? label.statements.flatMap(({ texts }) => texts.flatMap((one) => caution(one.text, wordWidth).lines)) : caution(words.pages.cards.overleaf, wordWidth).lines;
-  const said: SetText = { setting: { face: "sans", sizePt: cautionPt, leadingPt: cautionPt * 1.16 }, lines: label.statements.length === 0 ? [] : lines };
+  const lines = statements
+    ? label.statements.flatMap(({ texts }) =>
+        texts.flatMap((one) => caution(one.text, wordWidth).lines),
+      )
+    : caution(words.pages.cards.overleaf, wordWidth).lines;
+  const said: SetText = {
+    setting: { face: "sans", sizePt: cautionPt, leadingPt: cautionPt * 1.16 },
+    lines: label.statements.length === 0 ? [] : lines,
+  };
   const lineGap = word.lines.length === 0 ? 0 : 1.3;
-  const textMm = capitalsToBaselineMm(word) + (said.lines.length === 0 ? 0 : lineGap + capitalsToBaselineMm(said));
+  const textMm =
+    capitalsToBaselineMm(word) +
+    (said.lines.length === 0 ? 0 : lineGap + capitalsToBaselineMm(said));
   const heightMm = isUnder ? sideMm + 0.8 + textMm : Math.max(textMm, sideMm);
   const topMm = bottomMm - heightMm;
-  const wordAt = placedText(word, wordX, isUnder ? bottomMm - textMm : topMm + (heightMm - textMm) / 2);
+  const wordAt = placedText(
+    word,
+    wordX,
+    isUnder ? bottomMm - textMm : topMm + (heightMm - textMm) / 2,
+  );
   const saidAt = placedText(said, wordX, wordAt.baselineMm + lineGap);
   return {
     topMm,
     blocks: [
-      ...label.pictograms.map(({ code, name }, i) => pictogramBlock(code, name, { xMm: leftMm + i * sideMm, yMm: isUnder ? topMm : topMm + (heightMm - sideMm) / 2, sideMm })),
+      ...label.pictograms.map(({ code, name }, i) =>
+        pictogramBlock(code, name, {
+          xMm: leftMm + i * sideMm,
+          yMm: isUnder ? topMm : topMm + (heightMm - sideMm) / 2,
+          sideMm,
+        }),
+      ),
       ...(word.lines.length === 0 ? [] : [{ tag: "P", marks: wordAt.marks } as const]),
       ...(said.lines.length === 0 ? [] : [{ tag: "P", marks: saidAt.marks } as const]),
     ],
@@ -102,12 +150,34 @@ function labelBlocks({ content: { label }, words }: CardPlan, { leftMm, type, sh
 }
 
 /** QR code with the revision under it; without an address the revision alone. Its quiet zone lies in the margin. */
-export function addressBlocks({ content: { address }, qr, revision, words, measure }: CardPlan, { leftMm, widthMm, bottomMm, type }: Pick<FootRoom, "leftMm" | "widthMm" | "bottomMm" | "type">): Placed & { readonly widthMm: number } {
+export function addressBlocks(
+  { content: { address }, qr, revision, words, measure }: CardPlan,
+  { leftMm, widthMm, bottomMm, type }: Pick<FootRoom, "leftMm" | "widthMm" | "bottomMm" | "type">,
+): Placed & { readonly widthMm: number } {
   const sizePt = TEXT_MIN_PT;
   const right = leftMm + widthMm;
   const revisionWidth = measure(revision, "sans", sizePt);
   if (address === undefined || qr === undefined) {
-    return { blocks: [{ tag: "P", marks: [{ kind: "text", text: revision, xMm: right - revisionWidth, yMm: bottomMm, face: "sans", sizePt, ink: QUIET }] }], topMm: bottomMm - sizePt * 0.66 * MM_PER_PT, widthMm: revisionWidth + 2 };
+    return {
+      blocks: [
+        {
+          tag: "P",
+          marks: [
+            {
+              kind: "text",
+              text: revision,
+              xMm: right - revisionWidth,
+              yMm: bottomMm,
+              face: "sans",
+              sizePt,
+              ink: QUIET,
+            },
+          ],
+        },
+      ],
+      topMm: bottomMm - sizePt * 0.66 * MM_PER_PT,
+      widthMm: revisionWidth + 2,
+    };
   }
   const darkMm = QR_MM * Math.min(1.3, type);
   const quietMm = (darkMm / qr.size) * QR_QUIET_MODULES;
@@ -115,10 +185,28 @@ export function addressBlocks({ content: { address }, qr, revision, words, measu
   const darkBottom = captionTop - 1;
   const topMm = darkBottom - darkMm;
   return {
-    topMm: topMm - quietMm, widthMm: darkMm + quietMm + 0.6,
+    topMm: topMm - quietMm,
+    widthMm: darkMm + quietMm + 0.6,
     blocks: [
-      qrBlock(qr, words.pages.cards.address(address), { xMm: right - darkMm - quietMm, yMm: topMm - quietMm, sideMm: darkMm + 2 * quietMm }),
-      { tag: "P", marks: [{ kind: "text", text: revision, xMm: right - darkMm / 2 - revisionWidth / 2, yMm: bottomMm, face: "sans", sizePt, ink: QUIET }] },
+      qrBlock(qr, words.pages.cards.address(address), {
+        xMm: right - darkMm - quietMm,
+        yMm: topMm - quietMm,
+        sideMm: darkMm + 2 * quietMm,
+      }),
+      {
+        tag: "P",
+        marks: [
+          {
+            kind: "text",
+            text: revision,
+            xMm: right - darkMm / 2 - revisionWidth / 2,
+            yMm: bottomMm,
+            face: "sans",
+            sizePt,
+            ink: QUIET,
+          },
+        ],
+      },
     ],
   };
 }

@@ -10,11 +10,21 @@ export interface Placement {
   /** Turned about the origin by 180 degree. */
   readonly turned?: boolean;
   /** Nothing shows outside [mm, from the origin]. */
-  readonly clipMm?: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
+  readonly clipMm?: {
+    readonly left: number;
+    readonly top: number;
+    readonly right: number;
+    readonly bottom: number;
+  };
 }
 
 /** Draws blocks below a structure element, in their order. */
-export function drawBlocks(document: PrintDocument, parent: PDFKit.PDFStructureElement, blocks: readonly Block[], placement: Placement): void {
+export function drawBlocks(
+  document: PrintDocument,
+  parent: PDFKit.PDFStructureElement,
+  blocks: readonly Block[],
+  placement: Placement,
+): void {
   const { pdf } = document;
   for (const block of blocks) {
     const draw = (): void => drawMarks(document, block.marks, placement);
@@ -23,18 +33,39 @@ export function drawBlocks(document: PrintDocument, parent: PDFKit.PDFStructureE
       draw();
       pdf.endMarkedContent();
     } else {
-      parent.add(pdf.struct(block.tag, { ...(block.alt === undefined ? {} : { alt: block.alt }), ...(block.language === undefined ? {} : { lang: block.language }) }, draw));
+      parent.add(
+        pdf.struct(
+          block.tag,
+          {
+            ...(block.alt === undefined ? {} : { alt: block.alt }),
+            ...(block.language === undefined ? {} : { lang: block.language }),
+          },
+          draw,
+        ),
+      );
     }
   }
 }
 
 /** Draws marks, read as what they are drawn inside of. */
-export function drawMarks(document: PrintDocument, marks: readonly Mark[], { xMm, yMm, turned = false, clipMm }: Placement): void {
+export function drawMarks(
+  document: PrintDocument,
+  marks: readonly Mark[],
+  { xMm, yMm, turned = false, clipMm }: Placement,
+): void {
   const { pdf } = document;
   pdf.save();
   pdf.translate(xMm / MM_PER_PT, yMm / MM_PER_PT);
   if (turned) pdf.rotate(180);
-  if (clipMm !== undefined) pdf.rect(pt(clipMm.left), pt(clipMm.top), pt(clipMm.right - clipMm.left), pt(clipMm.bottom - clipMm.top)).clip();
+  if (clipMm !== undefined)
+    pdf
+      .rect(
+        pt(clipMm.left),
+        pt(clipMm.top),
+        pt(clipMm.right - clipMm.left),
+        pt(clipMm.bottom - clipMm.top),
+      )
+      .clip();
   for (const mark of marks) drawMark(document, mark);
   pdf.restore();
 }
@@ -42,7 +73,8 @@ export function drawMarks(document: PrintDocument, marks: readonly Mark[], { xMm
 function drawMark(document: PrintDocument, mark: Mark): void {
   const { pdf } = document;
   switch (mark.kind) {
-    case "text": return drawText(document, mark);
+    case "text":
+      return drawText(document, mark);
     case "box":
       setInk(document, mark.ink, "fill");
       pdf.rect(pt(mark.xMm), pt(mark.yMm), pt(mark.widthMm), pt(mark.heightMm));
@@ -68,7 +100,10 @@ function drawMark(document: PrintDocument, mark: Mark): void {
   }
 }
 
-function drawText(document: PrintDocument, { text, xMm, yMm, face, sizePt, ink = { grey: 0 } }: TextMark): void {
+function drawText(
+  document: PrintDocument,
+  { text, xMm, yMm, face, sizePt, ink = { grey: 0 } }: TextMark,
+): void {
   const { pdf } = document;
   setInk(document, ink, "fill");
   let x = pt(xMm);
@@ -84,7 +119,9 @@ export function setInk({ pdf }: PrintDocument, ink: Ink, use: "fill" | "stroke")
   const fill = use === "fill";
   if ("lab" in ink) {
     const { L, a, b } = ink.lab;
-    pdf.addContent(`/CSLab ${fill ? "cs" : "CS"} ${[L, a, b].map(operand).join(" ")} ${fill ? "sc" : "SC"}`);
+    pdf.addContent(
+      `/CSLab ${fill ? "cs" : "CS"} ${[L, a, b].map(operand).join(" ")} ${fill ? "sc" : "SC"}`,
+    );
   } else if ("grey" in ink) {
     pdf.addContent(`${operand(ink.grey)} ${fill ? "g" : "G"}`);
   } else {

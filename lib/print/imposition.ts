@@ -13,7 +13,10 @@ export interface Imposition {
   readonly rows: number;
   readonly perSheet: number;
   /** Top left corner of the cut of a place, counted along the rows [mm]; of a back the mirror of its front's. */
-  readonly place: (index: number, side: "front" | "back") => { readonly xMm: number; readonly yMm: number };
+  readonly place: (
+    index: number,
+    side: "front" | "back",
+  ) => { readonly xMm: number; readonly yMm: number };
   /** Where a knife goes, and where a fold is [mm]. */
   readonly cuts: { readonly x: readonly number[]; readonly y: readonly number[] };
   readonly folds: readonly number[];
@@ -24,24 +27,40 @@ export interface Imposition {
  * fall on their fronts. Folded cards take two heights: the back above, head down.
  * @throws RangeError when the paper does not hold one.
  */
-export function imposition({ name, widthMm, heightMm, paper, twoSided }: Pick<CardSize, "name" | "widthMm" | "heightMm" | "paper" | "twoSided">): Imposition {
+export function imposition({
+  name,
+  widthMm,
+  heightMm,
+  paper,
+  twoSided,
+}: Pick<CardSize, "name" | "widthMm" | "heightMm" | "paper" | "twoSided">): Imposition {
   const sheet = PAPER_SIZES[paper];
   const tall = twoSided ? heightMm : 2 * heightMm;
-  const columns = Math.floor((sheet.widthMm - 2 * PAPER_MARGIN_MM + GUTTER_MM) / (widthMm + GUTTER_MM));
+  const columns = Math.floor(
+    (sheet.widthMm - 2 * PAPER_MARGIN_MM + GUTTER_MM) / (widthMm + GUTTER_MM),
+  );
   const rows = Math.floor((sheet.heightMm - 2 * PAPER_MARGIN_MM + GUTTER_MM) / (tall + GUTTER_MM));
-  if (!(columns * rows >= 1)) throw new RangeError(`Unexpected size of card \`${name}\` (${widthMm} x ${tall} mm), expected \`one that ${paper} holds within its margins\``);
+  if (!(columns * rows >= 1))
+    throw new RangeError(
+      `Unexpected size of card \`${name}\` (${widthMm} x ${tall} mm), expected \`one that ${paper} holds within its margins\``,
+    );
   const left = (sheet.widthMm - columns * widthMm - (columns - 1) * GUTTER_MM) / 2;
   const top = (sheet.heightMm - rows * tall - (rows - 1) * GUTTER_MM) / 2;
   const xs = Array.from({ length: columns }, (_, i) => left + i * (widthMm + GUTTER_MM));
   const ys = Array.from({ length: rows }, (_, i) => top + i * (tall + GUTTER_MM));
   return {
-    paperMm: { width: sheet.widthMm, height: sheet.heightMm }, columns, rows, perSheet: columns * rows,
+    paperMm: { width: sheet.widthMm, height: sheet.heightMm },
+    columns,
+    rows,
+    perSheet: columns * rows,
     place: (index, side) => {
       const column = index % columns;
       const row = Math.floor(index / columns);
       const y = ys[row] ?? top;
       if (side === "front") return { xMm: xs[column] ?? left, yMm: twoSided ? y : y + heightMm };
-      return twoSided ? { xMm: xs[columns - 1 - column] ?? left, yMm: y } : { xMm: xs[column] ?? left, yMm: y };
+      return twoSided
+        ? { xMm: xs[columns - 1 - column] ?? left, yMm: y }
+        : { xMm: xs[column] ?? left, yMm: y };
     },
     cuts: { x: xs.flatMap((x) => [x, x + widthMm]), y: ys.flatMap((y) => [y, y + tall]) },
     folds: twoSided ? [] : ys.map((y) => y + heightMm),

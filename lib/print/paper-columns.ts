@@ -26,13 +26,23 @@ export function placedPieces(pieces: readonly Piece[], columns: Columns): Placed
   let column = columns(index);
   let y = column.topMm;
   for (const chain of chains(pieces)) {
-    const height = chain.reduce((sum, piece, i) => sum + piece.heightMm + (i === 0 && y === column.topMm ? 0 : piece.beforeMm), 0);
+    const height = chain.reduce(
+      (sum, piece, i) =>
+        sum + piece.heightMm + (i === 0 && y === column.topMm ? 0 : piece.beforeMm),
+      0,
+    );
     if (y > column.topMm && y + height > column.bottomMm + 1e-6) {
       column = columns(++index);
       y = column.topMm;
     }
     // A column too short for anything, below a high band, is passed by.
-    for (let tries = 0; tries < 2 && chainHeight(chain) > column.bottomMm - column.topMm + 1e-6 && column.bottomMm - column.topMm < columns(index + 2).bottomMm - columns(index + 2).topMm; tries++) {
+    for (
+      let tries = 0;
+      tries < 2 &&
+      chainHeight(chain) > column.bottomMm - column.topMm + 1e-6 &&
+      column.bottomMm - column.topMm < columns(index + 2).bottomMm - columns(index + 2).topMm;
+      tries++
+    ) {
       column = columns(++index);
       y = column.topMm;
     }
@@ -61,5 +71,8 @@ function chains(pieces: readonly Piece[]): Piece[][] {
 }
 
 function chainHeight(chain: readonly Piece[]): number {
-  return chain.reduce((sum, { heightMm, beforeMm }, i) => sum + heightMm + (i === 0 ? 0 : beforeMm), 0);
+  return chain.reduce(
+    (sum, { heightMm, beforeMm }, i) => sum + heightMm + (i === 0 ? 0 : beforeMm),
+    0,
+  );
 }

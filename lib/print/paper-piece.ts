@@ -3,7 +3,10 @@ import type { Ink, Mark } from "./mark.ts";
 import type { LinkBox } from "./paper-run.ts";
 
 /** Of a sheet of paper [mm]: A4, US Letter. */
-export interface PaperSize { readonly widthMm: number; readonly heightMm: number }
+export interface PaperSize {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
 
 /** A picture of lib/plots, drawn as vectors: the same tree that a page shows. */
 export interface PictureMark {
@@ -20,7 +23,28 @@ export type PaperMark = Mark | PictureMark;
 
 /** Standard structure types of PDF 1.7 (ISO 32000-1, 14.8.4) that sheets use. */
 export type PaperTag =
-  | "Sect" | "H1" | "H2" | "H3" | "P" | "L" | "LI" | "Lbl" | "LBody" | "Table" | "TR" | "TH" | "TD" | "Figure" | "Caption" | "Note" | "Link" | "TOC" | "TOCI" | "Div" | "Span" | "Artifact";
+  | "Sect"
+  | "H1"
+  | "H2"
+  | "H3"
+  | "P"
+  | "L"
+  | "LI"
+  | "Lbl"
+  | "LBody"
+  | "Table"
+  | "TR"
+  | "TH"
+  | "TD"
+  | "Figure"
+  | "Caption"
+  | "Note"
+  | "Link"
+  | "TOC"
+  | "TOCI"
+  | "Div"
+  | "Span"
+  | "Artifact";
 
 /** What is drawn in one place and read as one thing. Lengths in mm from the piece's top left corner. */
 export interface Tagged {

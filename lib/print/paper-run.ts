@@ -19,7 +19,13 @@ export interface RunSetting {
   readonly align?: "left" | "right";
 }
 
-export interface LinkBox { readonly href: string; readonly xMm: number; readonly yMm: number; readonly widthMm: number; readonly heightMm: number }
+export interface LinkBox {
+  readonly href: string;
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
 
 /** A set paragraph, its origin the top left corner of its first line. */
 export interface SetRuns {
@@ -30,7 +36,13 @@ export interface SetRuns {
   readonly widthMm: number;
 }
 
-interface Word { readonly text: string; readonly run: PaperRun; readonly widthMm: number; readonly spaceMm: number; readonly ends: boolean }
+interface Word {
+  readonly text: string;
+  readonly run: PaperRun;
+  readonly widthMm: number;
+  readonly spaceMm: number;
+  readonly ends: boolean;
+}
 
 /** Runs in lines no wider than given. A word wider than a line is broken where it fills one: nothing is left out, nothing sticks out. */
 export function setRuns(runs: readonly PaperRun[], setting: RunSetting): SetRuns {
@@ -47,8 +59,17 @@ export function setRuns(runs: readonly PaperRun[], setting: RunSetting): SetRuns
     widest = Math.max(widest, width);
     let x = align === "right" ? widthMm - width : 0;
     for (const { text, run, widthMm: own } of pieces) {
-      marks.push({ kind: "text", text, xMm: x, yMm: i * lineMm + baseline, face: run.face, sizePt, ink: run.ink ?? BLACK });
-      if (run.href !== undefined) links.push({ href: run.href, xMm: x, yMm: i * lineMm, widthMm: own, heightMm: lineMm });
+      marks.push({
+        kind: "text",
+        text,
+        xMm: x,
+        yMm: i * lineMm + baseline,
+        face: run.face,
+        sizePt,
+        ink: run.ink ?? BLACK,
+      });
+      if (run.href !== undefined)
+        links.push({ href: run.href, xMm: x, yMm: i * lineMm, widthMm: own, heightMm: lineMm });
       x += own;
     }
   });
@@ -66,7 +87,13 @@ function unbreakables(runs: readonly PaperRun[], { sizePt, widthMm }: RunSetting
     for (const text of run.text.split(WORD_ENDS)) {
       if (text === "") continue;
       const solid = text.trimEnd();
-      const word = { text, run, widthMm: measureText(solid, run.face, sizePt), spaceMm: measureText(text.slice(solid.length), run.face, sizePt), ends: / $|-$/.test(text) };
+      const word = {
+        text,
+        run,
+        widthMm: measureText(solid, run.face, sizePt),
+        spaceMm: measureText(text.slice(solid.length), run.face, sizePt),
+        ends: / $|-$/.test(text),
+      };
       const last = units.at(-1);
       if (open && last !== undefined) last.push(word);
       else units.push([word]);
@@ -79,9 +106,17 @@ function unbreakables(runs: readonly PaperRun[], { sizePt, widthMm }: RunSetting
 const WORD_ENDS = /(?<= )(?! )|(?<=[^ ]-)(?=\p{L})/u;
 
 function letters(unit: readonly Word[], sizePt: number): Word[][] {
-  return unit.flatMap(({ text, run, ends }) => Array.from(text, (letter, i) => [{
-    text: letter, run, widthMm: letter === " " ? 0 : measureText(letter, run.face, sizePt), spaceMm: letter === " " ? measureText(letter, run.face, sizePt) : 0, ends: ends && i === text.length - 1,
-  }]));
+  return unit.flatMap(({ text, run, ends }) =>
+    Array.from(text, (letter, i) => [
+      {
+        text: letter,
+        run,
+        widthMm: letter === " " ? 0 : measureText(letter, run.face, sizePt),
+        spaceMm: letter === " " ? measureText(letter, run.face, sizePt) : 0,
+        ends: ends && i === text.length - 1,
+      },
+    ]),
+  );
 }
 
 function brokenLines(units: readonly (readonly Word[])[], widthMm: number): Word[][] {
@@ -99,11 +134,16 @@ function brokenLines(units: readonly (readonly Word[])[], widthMm: number): Word
 
 /** The last word's space does not count. */
 function lineWidth(line: readonly Word[]): number {
-  return line.reduce((sum, { widthMm, spaceMm }, i) => sum + widthMm + (i < line.length - 1 ? spaceMm : 0), 0);
+  return line.reduce(
+    (sum, { widthMm, spaceMm }, i) => sum + widthMm + (i < line.length - 1 ? spaceMm : 0),
+    0,
+  );
 }
 
 /** Neighbouring words of one run as one text. */
-function joined(line: readonly Word[]): { readonly text: string; readonly run: PaperRun; readonly widthMm: number }[] {
+function joined(
+  line: readonly Word[],
+): { readonly text: string; readonly run: PaperRun; readonly widthMm: number }[] {
   const pieces: { text: string; run: PaperRun; widthMm: number }[] = [];
   line.forEach(({ text, run, widthMm, spaceMm }, i) => {
     const isLast = i === line.length - 1;

@@ -31,15 +31,37 @@ export interface ParagraphLook {
 }
 
 /** Runs as one paragraph of a column. */
-export function paragraph(runs: readonly PaperRun[], style: PaperStyle, look: ParagraphLook = {}): Piece {
-  const { tag = "P", sizePt = style.sizePt, leading = 1.32, beforeMm = 1, indentMm = 0, keepWithNext, anchor, language } = look;
-  const set = setRuns(runs, { widthMm: style.widthMm - indentMm, sizePt, leadingPt: sizePt * leading });
+export function paragraph(
+  runs: readonly PaperRun[],
+  style: PaperStyle,
+  look: ParagraphLook = {},
+): Piece {
+  const {
+    tag = "P",
+    sizePt = style.sizePt,
+    leading = 1.32,
+    beforeMm = 1,
+    indentMm = 0,
+    keepWithNext,
+    anchor,
+    language,
+  } = look;
+  const set = setRuns(runs, {
+    widthMm: style.widthMm - indentMm,
+    sizePt,
+    leadingPt: sizePt * leading,
+  });
   return {
-    kind: "piece", heightMm: set.heightMm, beforeMm,
-    ...(keepWithNext === true ? { keepWithNext } : {}), ...(anchor === undefined ? {} : { anchor }),
+    kind: "piece",
+    heightMm: set.heightMm,
+    beforeMm,
+    ...(keepWithNext === true ? { keepWithNext } : {}),
+    ...(anchor === undefined ? {} : { anchor }),
     content: {
-      tag, ...(language === undefined ? {} : { language }),
-      marks: set.marks.map((mark) => shifted(mark, indentMm)), links: set.links.map((link) => ({ ...link, xMm: link.xMm + indentMm })),
+      tag,
+      ...(language === undefined ? {} : { language }),
+      marks: set.marks.map((mark) => shifted(mark, indentMm)),
+      links: set.links.map((link) => ({ ...link, xMm: link.xMm + indentMm })),
     },
   };
 }
@@ -54,28 +76,73 @@ export function prose(text: string): PaperRun[] {
 
 /** A section's heading under a hairline. */
 export function sectionHeading(text: string, style: PaperStyle): Piece {
-  const own = paragraph([{ text, face: "sans bold" }], style, { tag: "H2", sizePt: style.sizePt + 2.5, leading: 1.2 });
-  const rule: LineMark = { kind: "line", fromMm: [0, 0], toMm: [style.widthMm, 0], widthPt: HAIRLINE_PT, ink: BLACK };
+  const own = paragraph([{ text, face: "sans bold" }], style, {
+    tag: "H2",
+    sizePt: style.sizePt + 2.5,
+    leading: 1.2,
+  });
+  const rule: LineMark = {
+    kind: "line",
+    fromMm: [0, 0],
+    toMm: [style.widthMm, 0],
+    widthPt: HAIRLINE_PT,
+    ink: BLACK,
+  };
   const gap = 1.2;
   return {
-    ...own, heightMm: own.heightMm + gap, beforeMm: 4.5, keepWithNext: true,
-    content: { ...own.content, marks: [rule, ...(own.content.marks ?? []).map((mark) => (mark.kind === "text" ? shifted(mark, 0, gap) : mark))] },
+    ...own,
+    heightMm: own.heightMm + gap,
+    beforeMm: 4.5,
+    keepWithNext: true,
+    content: {
+      ...own.content,
+      marks: [
+        rule,
+        ...(own.content.marks ?? []).map((mark) =>
+          mark.kind === "text" ? shifted(mark, 0, gap) : mark,
+        ),
+      ],
+    },
   };
 }
 
 export function subHeading(text: string, style: PaperStyle): Piece {
-  return paragraph([{ text, face: "sans bold" }], style, { tag: "H3", sizePt: style.sizePt, leading: 1.25, beforeMm: 2, keepWithNext: true });
+  return paragraph([{ text, face: "sans bold" }], style, {
+    tag: "H3",
+    sizePt: style.sizePt,
+    leading: 1.25,
+    beforeMm: 2,
+    keepWithNext: true,
+  });
 }
 
 /** Items one under another, each with a dash before it. */
-export function list(items: readonly (readonly PaperRun[])[], style: PaperStyle, look: { readonly sizePt?: number; readonly language?: string; readonly marker?: string } = {}): Group {
+export function list(
+  items: readonly (readonly PaperRun[])[],
+  style: PaperStyle,
+  look: { readonly sizePt?: number; readonly language?: string; readonly marker?: string } = {},
+): Group {
   const { sizePt = style.sizePt, language, marker = "–" } = look;
   const indentMm = marker === "" ? 0 : sizePt * 0.4;
   return {
-    kind: "group", tag: "L", ...(language === undefined ? {} : { language }),
+    kind: "group",
+    tag: "L",
+    ...(language === undefined ? {} : { language }),
     children: items.map((runs): Piece => {
       const body = paragraph(runs, style, { tag: "LBody", sizePt, indentMm, leading: 1.3 });
-      const label: Tagged[] = marker === "" ? [] : [{ tag: "Lbl", marks: setRuns([{ text: marker, face: "sans", ink: GREY }], { widthMm: style.widthMm, sizePt, leadingPt: sizePt * 1.3 }).marks }];
+      const label: Tagged[] =
+        marker === ""
+          ? []
+          : [
+              {
+                tag: "Lbl",
+                marks: setRuns([{ text: marker, face: "sans", ink: GREY }], {
+                  widthMm: style.widthMm,
+                  sizePt,
+                  leadingPt: sizePt * 1.3,
+                }).marks,
+              },
+            ];
       return { ...body, beforeMm: 0.5, content: { tag: "LI", children: [...label, body.content] } };
     }),
   };

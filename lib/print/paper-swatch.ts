@@ -2,7 +2,13 @@ import { labUnder } from "../colorimetry/lab-under.ts";
 import { ownColour } from "../pages/own-colour.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { isRuling } from "../quantities/ruling.ts";
-import type { AtLightness, EqualLightness, LabFigures, ScreenFigures, Sheet } from "../sheet/sheet.ts";
+import type {
+  AtLightness,
+  EqualLightness,
+  LabFigures,
+  ScreenFigures,
+  Sheet,
+} from "../sheet/sheet.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
 import { BLACK, type Ink, type Mark } from "./mark.ts";
 import { N7 } from "./card-plan.ts";
@@ -11,9 +17,15 @@ import { measureText } from "./print-document.ts";
 import { MM_PER_PT } from "./text-lines.ts";
 
 /** A paint's ink from its Lab; nothing where no colour is known. */
-export function paintInk(figures: ({ readonly lab: Partial<Record<LabViewing, LabFigures>> } & Partial<ScreenFigures>) | undefined): Ink | undefined {
+export function paintInk(
+  figures:
+    | ({ readonly lab: Partial<Record<LabViewing, LabFigures>> } & Partial<ScreenFigures>)
+    | undefined,
+): Ink | undefined {
   const printed = figures === undefined ? undefined : printedLab(figures.lab);
-  return printed === undefined ? undefined : { lab: printed.lab, screen: ownColour(figures) ?? UNSHOWN };
+  return printed === undefined
+    ? undefined
+    : { lab: printed.lab, screen: ownColour(figures) ?? UNSHOWN };
 }
 
 /** On paper no screen's colour is drawn. */
@@ -43,33 +55,85 @@ export function paintsByHex({ notations, tints }: Sheet): ReadonlyMap<string, In
   return paints;
 }
 
-export interface SwatchBox { readonly xMm: number; readonly yMm: number; readonly widthMm: number; readonly heightMm: number }
+export interface SwatchBox {
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
 
 /** A swatch in its ink, with a hairline where it would be lost on N 7; hatched and said where no colour is known. */
-export function swatchMarks(ink: Ink | undefined, box: SwatchBox, missing: string, sizePt: number): Mark[] {
+export function swatchMarks(
+  ink: Ink | undefined,
+  box: SwatchBox,
+  missing: string,
+  sizePt: number,
+): Mark[] {
   const { xMm, yMm, widthMm, heightMm } = box;
   if (ink !== undefined) {
-    const lost = "lab" in ink && "lab" in N7 && Math.hypot(ink.lab.L - N7.lab.L, ink.lab.a, ink.lab.b) < LOST_BELOW;
+    const lost =
+      "lab" in ink &&
+      "lab" in N7 &&
+      Math.hypot(ink.lab.L - N7.lab.L, ink.lab.a, ink.lab.b) < LOST_BELOW;
     return [{ kind: "box", ...box, ink }, ...(lost ? outline(box, { grey: 0.35 }) : [])];
   }
   const hatching: Mark[] = [];
   for (let reach = 3; reach < widthMm + heightMm; reach += 3) {
     const [startX, startY] = [Math.min(reach, widthMm), Math.max(0, reach - widthMm)];
     const [endX, endY] = [Math.max(0, reach - heightMm), Math.min(reach, heightMm)];
-    hatching.push({ kind: "line", fromMm: [xMm + startX, yMm + startY], toMm: [xMm + endX, yMm + endY], widthPt: 0.3, ink: { grey: 0.45 } });
+    hatching.push({
+      kind: "line",
+      fromMm: [xMm + startX, yMm + startY],
+      toMm: [xMm + endX, yMm + endY],
+      widthPt: 0.3,
+      ink: { grey: 0.45 },
+    });
   }
   const width = measureText(missing, "sans", sizePt);
-  const word: Mark[] = missing === "" || width > widthMm - 2 ? [] : [
-    { kind: "box", xMm: xMm + (widthMm - width) / 2 - 1, yMm: yMm + heightMm / 2 - sizePt * 0.26, widthMm: width + 2, heightMm: sizePt * 0.48, ink: N7 },
-    { kind: "text", text: missing, xMm: xMm + (widthMm - width) / 2, yMm: yMm + heightMm / 2 + sizePt * 0.33 * MM_PER_PT, face: "sans", sizePt },
-  ];
+  const word: Mark[] =
+    missing === "" || width > widthMm - 2
+      ? []
+      : [
+          {
+            kind: "box",
+            xMm: xMm + (widthMm - width) / 2 - 1,
+            yMm: yMm + heightMm / 2 - sizePt * 0.26,
+            widthMm: width + 2,
+            heightMm: sizePt * 0.48,
+            ink: N7,
+          },
+          {
+            kind: "text",
+            text: missing,
+            xMm: xMm + (widthMm - width) / 2,
+            yMm: yMm + heightMm / 2 + sizePt * 0.33 * MM_PER_PT,
+            face: "sans",
+            sizePt,
+          },
+        ];
   return [...hatching, ...outline(box, BLACK), ...word];
 }
 
 /** Distance in Lab from the ground under which a swatch has no visible edge. */
 const LOST_BELOW = 5;
 
-export function outline({ xMm, yMm, widthMm, heightMm }: SwatchBox, ink: Ink, dashMm?: readonly [number, number]): Mark[] {
-  const corners: [number, number][] = [[xMm, yMm], [xMm + widthMm, yMm], [xMm + widthMm, yMm + heightMm], [xMm, yMm + heightMm]];
-  return corners.map((from, i) => ({ kind: "line", fromMm: from, toMm: corners[(i + 1) % 4] ?? from, widthPt: 0.4, ink, ...(dashMm === undefined ? {} : { dashMm }) }));
+export function outline(
+  { xMm, yMm, widthMm, heightMm }: SwatchBox,
+  ink: Ink,
+  dashMm?: readonly [number, number],
+): Mark[] {
+  const corners: [number, number][] = [
+    [xMm, yMm],
+    [xMm + widthMm, yMm],
+    [xMm + widthMm, yMm + heightMm],
+    [xMm, yMm + heightMm],
+  ];
+  return corners.map((from, i) => ({
+    kind: "line",
+    fromMm: from,
+    toMm: corners[(i + 1) % 4] ?? from,
+    widthPt: 0.4,
+    ink,
+    ...(dashMm === undefined ? {} : { dashMm }),
+  }));
 }

@@ -23,15 +23,40 @@ interface Cell {
 export function propertyTable({ caption, rows }: PropertyTableView, style: PaperStyle): Group {
   const { widthMm } = style;
   const widths = [widthMm * 0.42, widthMm * 0.34 - GUTTER_MM, widthMm * 0.24 - GUTTER_MM];
-  return table(caption, [], rows.map((row) => ({ cells: propertyCells(row), widths: "reason" in row ? [widths[0] ?? 0, widthMm - (widths[0] ?? 0) - GUTTER_MM] : widths })), style);
+  return table(
+    caption,
+    [],
+    rows.map((row) => ({
+      cells: propertyCells(row),
+      widths: "reason" in row ? [widths[0] ?? 0, widthMm - (widths[0] ?? 0) - GUTTER_MM] : widths,
+    })),
+    style,
+  );
 }
 
 function propertyCells(row: PropertyView): Cell[] {
   const name: Cell = { runs: [{ text: row.name, face: "sans" }], isHead: true };
-  if ("reason" in row) return [name, { runs: [{ text: `\u2013 ${row.standing.word}. `, face: "sans", ink: GREY }], note: row.reason }];
+  if ("reason" in row)
+    return [
+      name,
+      {
+        runs: [{ text: `\u2013 ${row.standing.word}. `, face: "sans", ink: GREY }],
+        note: row.reason,
+      },
+    ];
   return [
     name,
-    { runs: [{ text: `${row.value}${row.unit === undefined ? "" : `\u00a0${row.unit}`}`, face: "sans bold" }, ...(row.note === undefined ? [] : [{ text: ` ${row.note}`, face: "sans" as const, ink: GREY }])] },
+    {
+      runs: [
+        {
+          text: `${row.value}${row.unit === undefined ? "" : `\u00a0${row.unit}`}`,
+          face: "sans bold",
+        },
+        ...(row.note === undefined
+          ? []
+          : [{ text: ` ${row.note}`, face: "sans" as const, ink: GREY }]),
+      ],
+    },
     { runs: [{ text: row.standing.word, face: "sans", ink: GREY }], align: "right" },
   ];
 }
@@ -39,23 +64,71 @@ function propertyCells(row: PropertyView): Cell[] {
 /** A table as a page prints it, standings as words beside what they are of. */
 export function plainTable(view: TableView, style: PaperStyle): Group {
   const head = view.columns.map(({ head: text, unit, numeric }): Cell => ({
-    runs: [{ text: unit === undefined ? text : `${text}, ${unit}`, face: "sans", ink: GREY }], align: numeric === true ? "right" : "left", isHead: true,
+    runs: [{ text: unit === undefined ? text : `${text}, ${unit}`, face: "sans", ink: GREY }],
+    align: numeric === true ? "right" : "left",
+    isHead: true,
   }));
-  const rows = view.rows.map((cells) => cells.map((cell, i): Cell => ({ ...tableCell(cell), align: view.columns[i]?.numeric === true ? "right" : "left", isHead: i === 0 })));
+  const rows = view.rows.map((cells) =>
+    cells.map((cell, i): Cell => ({
+      ...tableCell(cell),
+      align: view.columns[i]?.numeric === true ? "right" : "left",
+      isHead: i === 0,
+    })),
+  );
   const widths = columnWidths([head, ...rows], style);
-  const note = view.note === undefined ? [] : [paragraph([{ text: view.note, face: "sans", ink: GREY }], style, { tag: "Note", sizePt: smallPt(style) })];
-  return { kind: "group", tag: "Div", children: [table(view.caption, head.some(({ runs }) => runs.some(({ text }) => text !== "")) ? [{ cells: head, widths }] : [], rows.map((cells) => ({ cells, widths })), style), ...note] };
+  const note =
+    view.note === undefined
+      ? []
+      : [
+          paragraph([{ text: view.note, face: "sans", ink: GREY }], style, {
+            tag: "Note",
+            sizePt: smallPt(style),
+          }),
+        ];
+  return {
+    kind: "group",
+    tag: "Div",
+    children: [
+      table(
+        view.caption,
+        head.some(({ runs }) => runs.some(({ text }) => text !== ""))
+          ? [{ cells: head, widths }]
+          : [],
+        rows.map((cells) => ({ cells, widths })),
+        style,
+      ),
+      ...note,
+    ],
+  };
 }
 
 function tableCell({ text, standing, note, reason }: CellView): Cell {
-  const word = standing === undefined || text === "\u2013" ? [] : [{ text: `${text === "" ? "" : " "}${standing.word}`, face: "sans" as const, ink: GREY }];
+  const word =
+    standing === undefined || text === "\u2013"
+      ? []
+      : [{ text: `${text === "" ? "" : " "}${standing.word}`, face: "sans" as const, ink: GREY }];
   return { runs: [{ text, face: "sans" }, ...word], note: note ?? reason };
 }
 
 /** As wide as the widest text where there is room; else the first column gives way, and the others wrap in proportion. */
-function columnWidths(rows: readonly (readonly Cell[])[], { widthMm, sizePt }: PaperStyle): number[] {
+function columnWidths(
+  rows: readonly (readonly Cell[])[],
+  { widthMm, sizePt }: PaperStyle,
+): number[] {
   const count = Math.max(...rows.map(({ length }) => length));
-  const natural = Array.from({ length: count }, (_, i) => Math.max(0, ...rows.map((row) => (row[i]?.runs ?? []).reduce((sum, { text, face }) => sum + measureText(text, face, sizePt), 0))) + 0.1);
+  const natural = Array.from(
+    { length: count },
+    (_, i) =>
+      Math.max(
+        0,
+        ...rows.map((row) =>
+          (row[i]?.runs ?? []).reduce(
+            (sum, { text, face }) => sum + measureText(text, face, sizePt),
+            0,
+          ),
+        ),
+      ) + 0.1,
+  );
   const room = widthMm - GUTTER_MM * (count - 1);
   const total = natural.reduce((sum, width) => sum + width, 0);
   if (total <= room) return natural.map((width, i) => (i === 0 ? width + room - total : width));
@@ -64,13 +137,42 @@ function columnWidths(rows: readonly (readonly Cell[])[], { widthMm, sizePt }: P
   return natural.map((width, i) => (i === 0 ? first : (width * (room - first)) / others));
 }
 
-interface Row { readonly cells: readonly Cell[]; readonly widths: readonly number[] }
+interface Row {
+  readonly cells: readonly Cell[];
+  readonly widths: readonly number[];
+}
 
-function table(caption: string, head: readonly Row[], rows: readonly Row[], style: PaperStyle): Group {
-  const title: Piece[] = caption === "" ? [] : [paragraph([{ text: caption, face: "sans", ink: GREY }], style, { tag: "Caption", beforeMm: 2, sizePt: smallPt(style), keepWithNext: true })];
+function table(
+  caption: string,
+  head: readonly Row[],
+  rows: readonly Row[],
+  style: PaperStyle,
+): Group {
+  const title: Piece[] =
+    caption === ""
+      ? []
+      : [
+          paragraph([{ text: caption, face: "sans", ink: GREY }], style, {
+            tag: "Caption",
+            beforeMm: 2,
+            sizePt: smallPt(style),
+            keepWithNext: true,
+          }),
+        ];
   return {
-    kind: "group", tag: "Table",
-    children: [...title, ...head.map((row) => ({ ...rowPiece(row, style, "Column"), keepWithNext: true })), ...rows.map((row, i) => ({ ...rowPiece(row, style, "Row"), beforeMm: i === 0 && head.length === 0 ? 1 : 0, ...((i === 0 || (head.length > 0 && rows.length <= KEPT_ROWS)) && i < rows.length - 1 ? { keepWithNext: true } : {}) }))],
+    kind: "group",
+    tag: "Table",
+    children: [
+      ...title,
+      ...head.map((row) => ({ ...rowPiece(row, style, "Column"), keepWithNext: true })),
+      ...rows.map((row, i) => ({
+        ...rowPiece(row, style, "Row"),
+        beforeMm: i === 0 && head.length === 0 ? 1 : 0,
+        ...((i === 0 || (head.length > 0 && rows.length <= KEPT_ROWS)) && i < rows.length - 1
+          ? { keepWithNext: true }
+          : {}),
+      })),
+    ],
   };
 }
 
@@ -80,14 +182,40 @@ function rowPiece({ cells, widths }: Row, style: PaperStyle, scope: "Row" | "Col
   let height = 0;
   const children = cells.map((cell, i): Tagged => {
     const width = widths[i] ?? 0;
-    const set = setRuns(cell.runs, { widthMm: width, sizePt, leadingPt: sizePt * 1.25, align: cell.align ?? "left" });
-    const note = cell.note === undefined ? undefined : setRuns([{ text: cell.note, face: "sans", ink: GREY }], { widthMm: width, sizePt: smallPt(style), leadingPt: smallPt(style) * 1.25 });
-    const marks: PaperMark[] = [...set.marks.map((mark) => shifted(mark, x, ROW_PAD_MM)), ...(note?.marks ?? []).map((mark) => shifted(mark, x, ROW_PAD_MM + set.heightMm))];
+    const set = setRuns(cell.runs, {
+      widthMm: width,
+      sizePt,
+      leadingPt: sizePt * 1.25,
+      align: cell.align ?? "left",
+    });
+    const note =
+      cell.note === undefined
+        ? undefined
+        : setRuns([{ text: cell.note, face: "sans", ink: GREY }], {
+            widthMm: width,
+            sizePt: smallPt(style),
+            leadingPt: smallPt(style) * 1.25,
+          });
+    const marks: PaperMark[] = [
+      ...set.marks.map((mark) => shifted(mark, x, ROW_PAD_MM)),
+      ...(note?.marks ?? []).map((mark) => shifted(mark, x, ROW_PAD_MM + set.heightMm)),
+    ];
     height = Math.max(height, set.heightMm + (note?.heightMm ?? 0));
     x += width + GUTTER_MM;
     return cell.isHead === true ? { tag: "TH", scope, marks } : { tag: "TD", marks };
   });
   const heightMm = height + 2 * ROW_PAD_MM;
-  const rule: LineMark = { kind: "line", fromMm: [0, heightMm], toMm: [style.widthMm, heightMm], widthPt: 0.25, ink: { grey: 0.6 } };
-  return { kind: "piece", heightMm, beforeMm: 0, content: { tag: "TR", children: [...children, { tag: "Artifact", marks: [rule] }] } };
+  const rule: LineMark = {
+    kind: "line",
+    fromMm: [0, heightMm],
+    toMm: [style.widthMm, heightMm],
+    widthPt: 0.25,
+    ink: { grey: 0.6 },
+  };
+  return {
+    kind: "piece",
+    heightMm,
+    beforeMm: 0,
+    content: { tag: "TR", children: [...children, { tag: "Artifact", marks: [rule] }] },
+  };
 }

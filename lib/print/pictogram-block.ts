@@ -1,16 +1,36 @@
-import { PICTOGRAM_DRAWINGS, PICTOGRAM_FIELD, PICTOGRAM_FRAME, PICTOGRAM_RED } from "../hazard/pictogram-drawings.ts";
+import {
+  PICTOGRAM_DRAWINGS,
+  PICTOGRAM_FIELD,
+  PICTOGRAM_FRAME,
+  PICTOGRAM_RED,
+} from "../hazard/pictogram-drawings.ts";
 import type { PictogramCode } from "../hazard/hazard-class.ts";
 import { BLACK, WHITE, type Block, type Ink, type PathMark } from "./mark.ts";
 
 /** A hazard pictogram in a square of a side [mm]; `name` is said in place of it. */
-export function pictogramBlock(code: PictogramCode, name: string, { xMm, yMm, sideMm }: { readonly xMm: number; readonly yMm: number; readonly sideMm: number }): Block {
-  const path = (d: string, ink: Ink, evenOdd = false): PathMark => ({ kind: "path", d, xMm, yMm, scale: sideMm / 100, ink, evenOdd });
+export function pictogramBlock(
+  code: PictogramCode,
+  name: string,
+  { xMm, yMm, sideMm }: { readonly xMm: number; readonly yMm: number; readonly sideMm: number },
+): Block {
+  const path = (d: string, ink: Ink, evenOdd = false): PathMark => ({
+    kind: "path",
+    d,
+    xMm,
+    yMm,
+    scale: sideMm / 100,
+    ink,
+    evenOdd,
+  });
   return {
-    tag: "Figure", alt: name,
+    tag: "Figure",
+    alt: name,
     marks: [
       path(PICTOGRAM_FIELD, WHITE),
       path(PICTOGRAM_FRAME, { srgb: PICTOGRAM_RED }, true),
-      ...PICTOGRAM_DRAWINGS[code].paths.map(({ ink, d }) => path(d, ink === "symbol" ? BLACK : WHITE)),
+      ...PICTOGRAM_DRAWINGS[code].paths.map(({ ink, d }) =>
+        path(d, ink === "symbol" ? BLACK : WHITE),
+      ),
     ],
   };
 }

@@ -23,7 +23,10 @@ export interface PrintDocument {
   readonly runs: (text: string, face: Face) => readonly TextRun[];
 }
 
-export interface TextRun { readonly text: string; readonly font: string }
+export interface TextRun {
+  readonly text: string;
+  readonly font: string;
+}
 
 /** Undated records are of no day: the first that PDF knows. */
 const UNDATED = "1970-01-01";
@@ -35,11 +38,30 @@ const LAB_SPACE = { WhitePoint: [0.9642, 1, 0.8249], Range: [-128, 127, -128, 12
  * Opens a document: tagged, titled, its language set, sRGB as output intent for
  * whatever is not given in Lab, fonts from the packages that the site takes them from.
  */
-export function printDocument({ title, author, subject, language, date }: PrintTitle): PrintDocument {
+export function printDocument({
+  title,
+  author,
+  subject,
+  language,
+  date,
+}: PrintTitle): PrintDocument {
   const day = new Date(`${date ?? UNDATED}T00:00:00Z`);
   const pdf = new PDFDocument({
-    autoFirstPage: false, pdfVersion: "1.7", tagged: true, displayTitle: true, lang: language, compress: true,
-    info: { Title: title, Author: author, ...(subject === undefined ? {} : { Subject: subject }), Producer: "Mullstone", Creator: "Mullstone", CreationDate: day, ModDate: day },
+    autoFirstPage: false,
+    pdfVersion: "1.7",
+    tagged: true,
+    displayTitle: true,
+    lang: language,
+    compress: true,
+    info: {
+      Title: title,
+      Author: author,
+      ...(subject === undefined ? {} : { Subject: subject }),
+      Producer: "Mullstone",
+      Creator: "Mullstone",
+      CreationDate: day,
+      ModDate: day,
+    },
   });
   const labSpace = pdf.ref(["Lab", LAB_SPACE]);
   labSpace.end(undefined);
@@ -58,14 +80,18 @@ export function printedBytes({ pdf }: PrintDocument): Uint8Array {
   pdf.end();
   const bytes = pdf.read() as Buffer | null;
   // A part that was begun and never ended keeps pdfkit from writing the table that readers start from.
-  if (bytes === null || !bytes.subarray(-8).toString("latin1").includes("%%EOF")) throw new Error("Unexpected end of a PDF with a part of it still open");
+  if (bytes === null || !bytes.subarray(-8).toString("latin1").includes("%%EOF"))
+    throw new Error("Unexpected end of a PDF with a part of it still open");
   return bytes;
 }
 
 /** Parts of pdfkit that its types leave out. */
 interface PdfInside {
   readonly _root: { readonly data: Record<string, unknown> };
-  readonly _font: { layoutCache: Record<string, unknown>; readonly font: { hasGlyphForCodePoint(code: number): boolean } };
+  readonly _font: {
+    layoutCache: Record<string, unknown>;
+    readonly font: { hasGlyphForCodePoint(code: number): boolean };
+  };
   readonly page: { readonly colorSpaces: Record<string, unknown> };
 }
 
@@ -82,7 +108,13 @@ function outputIntent(pdf: PDFKit.PDFDocument): void {
   profile.end(undefined);
   const name = "sRGB IEC61966-2.1";
   // A String object is what pdfkit writes as a string; a bare one becomes a name.
-  const intent = pdf.ref({ Type: "OutputIntent", S: "GTS_PDFA1", Info: pdfString(name), OutputConditionIdentifier: pdfString(name), DestOutputProfile: profile });
+  const intent = pdf.ref({
+    Type: "OutputIntent",
+    S: "GTS_PDFA1",
+    Info: pdfString(name),
+    OutputConditionIdentifier: pdfString(name),
+    DestOutputProfile: profile,
+  });
   intent.end(undefined);
   inside(pdf)._root.data["OutputIntents"] = [intent];
 }
@@ -100,7 +132,12 @@ function shapedWords(font: string): Record<string, unknown> {
 }
 
 /** Which subset has a character; the same in every document, so looked up once a run. */
-const SUBSET_OF: Readonly<Record<Face, Map<number, Subset>>> = { "serif": new Map(), "serif italic": new Map(), "sans": new Map(), "sans bold": new Map() };
+const SUBSET_OF: Readonly<Record<Face, Map<number, Subset>>> = {
+  serif: new Map(),
+  "serif italic": new Map(),
+  sans: new Map(),
+  "sans bold": new Map(),
+};
 
 let probing: PDFKit.PDFDocument | undefined;
 
@@ -109,7 +146,11 @@ function subsetOf(face: Face, code: number): Subset {
   const before = SUBSET_OF[face].get(code);
   if (before !== undefined) return before;
   const pdf = (probing ??= new PDFDocument({ autoFirstPage: false }));
-  const subset = SUBSETS.find((one) => inside(pdf.registerFont(`${face} ${one}`, fontBytes(face, one) as Buffer).font(`${face} ${one}`))._font.font.hasGlyphForCodePoint(code));
+  const subset = SUBSETS.find((one) =>
+    inside(
+      pdf.registerFont(`${face} ${one}`, fontBytes(face, one) as Buffer).font(`${face} ${one}`),
+    )._font.font.hasGlyphForCodePoint(code),
+  );
   if (subset === undefined) throw new UnprintableText(String.fromCodePoint(code));
   SUBSET_OF[face].set(code, subset);
   return subset;
@@ -143,7 +184,9 @@ export class UnprintableText extends Error {
   readonly character: string;
 
   constructor(character: string) {
-    super(`Unexpected character \`${character}\` (U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}) on paper, expected \`one that Source Serif 4 and Source Sans 3 have\``);
+    super(
+      `Unexpected character \`${character}\` (U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}) on paper, expected \`one that Source Serif 4 and Source Sans 3 have\``,
+    );
     this.character = character;
   }
 }
@@ -158,7 +201,10 @@ export const measureText: Measure = (text, face, sizePt) => {
   if (known !== undefined) return known * sizePt;
   measuring ??= printDocument({ title: "", author: "", language: "en", date: undefined });
   const { pdf, runs } = measuring;
-  const width = runs(text, face).reduce((sum, run) => sum + pdf.font(run.font).fontSize(1).widthOfString(run.text) * MM_PER_PT, 0);
+  const width = runs(text, face).reduce(
+    (sum, run) => sum + pdf.font(run.font).fontSize(1).widthOfString(run.text) * MM_PER_PT,
+    0,
+  );
   widthsAtOnePt.set(key, width);
   return width * sizePt;
 };

@@ -7,21 +7,34 @@ export const FACES = ["serif", "serif italic", "sans", "sans bold"] as const;
 export type Face = (typeof FACES)[number];
 
 const CUTS: Readonly<Record<Face, readonly [family: string, cut: string]>> = {
-  "serif": ["source-serif-4", "400-normal"], "serif italic": ["source-serif-4", "400-italic"],
-  "sans": ["source-sans-3", "400-normal"], "sans bold": ["source-sans-3", "600-normal"],
+  serif: ["source-serif-4", "400-normal"],
+  "serif italic": ["source-serif-4", "400-italic"],
+  sans: ["source-sans-3", "400-normal"],
+  "sans bold": ["source-sans-3", "600-normal"],
 };
 
 /** Scripts that the packages cut the fonts into, in the order in which a character is looked for. */
-export const SUBSETS = ["latin", "latin-ext", "greek", "cyrillic", "cyrillic-ext", "vietnamese"] as const;
+export const SUBSETS = [
+  "latin",
+  "latin-ext",
+  "greek",
+  "cyrillic",
+  "cyrillic-ext",
+  "vietnamese",
+] as const;
 export type Subset = (typeof SUBSETS)[number];
 
 /**
  * Height of a capital, of an ascender and of a descender, as a share of the size:
  * what lines are aligned by. Read from the fonts (OS/2 sCapHeight; ink of "d" and "p").
  */
-export const FACE_HEIGHTS: Readonly<Record<Face, { readonly capital: number; readonly ascender: number; readonly descender: number }>> = {
-  "serif": { capital: 0.67, ascender: 0.73, descender: 0.24 }, "serif italic": { capital: 0.67, ascender: 0.73, descender: 0.24 },
-  "sans": { capital: 0.66, ascender: 0.72, descender: 0.21 }, "sans bold": { capital: 0.66, ascender: 0.72, descender: 0.21 },
+export const FACE_HEIGHTS: Readonly<
+  Record<Face, { readonly capital: number; readonly ascender: number; readonly descender: number }>
+> = {
+  serif: { capital: 0.67, ascender: 0.73, descender: 0.24 },
+  "serif italic": { capital: 0.67, ascender: 0.73, descender: 0.24 },
+  sans: { capital: 0.66, ascender: 0.72, descender: 0.21 },
+  "sans bold": { capital: 0.66, ascender: 0.72, descender: 0.21 },
 };
 
 const require = createRequire(import.meta.url);

@@ -18,7 +18,8 @@ const FROM: readonly LabViewing[] = ["D50/2", "D65/2", "C/2", "D50/10", "D65/10"
 export function printedLab(labs: Partial<Record<LabViewing, LabFigures>>): PrintedLab | undefined {
   for (const viewing of FROM) {
     const figures = labs[viewing];
-    if (figures === undefined || !isKnown(figures.L) || !isKnown(figures.a) || !isKnown(figures.b)) continue;
+    if (figures === undefined || !isKnown(figures.L) || !isKnown(figures.a) || !isKnown(figures.b))
+      continue;
     const lab = { L: figures.L.value, a: figures.a.value, b: figures.b.value };
     if (viewing === "D50/2") return { lab, approximate: false };
     const adapted = labUnder(lab, viewing, "D50/2");

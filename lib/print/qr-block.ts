@@ -18,14 +18,26 @@ export function qrMatrix(address: string): QrMatrix {
 }
 
 /** Modules drawn as vectors in a square of a side [mm], their quiet zone inside the square; `alt` says the address. */
-export function qrBlock(matrix: QrMatrix, alt: string, { xMm, yMm, sideMm }: { readonly xMm: number; readonly yMm: number; readonly sideMm: number }): Block {
+export function qrBlock(
+  matrix: QrMatrix,
+  alt: string,
+  { xMm, yMm, sideMm }: { readonly xMm: number; readonly yMm: number; readonly sideMm: number },
+): Block {
   const moduleMm = sideMm / (matrix.size + 2 * QR_QUIET_MODULES);
   const inset = QR_QUIET_MODULES * moduleMm;
   return {
-    tag: "Figure", alt,
+    tag: "Figure",
+    alt,
     marks: [
       { kind: "box", xMm, yMm, widthMm: sideMm, heightMm: sideMm, ink: WHITE },
-      { kind: "path", d: modulesPath(matrix), xMm: xMm + inset, yMm: yMm + inset, scale: moduleMm, ink: BLACK },
+      {
+        kind: "path",
+        d: modulesPath(matrix),
+        xMm: xMm + inset,
+        yMm: yMm + inset,
+        scale: moduleMm,
+        ink: BLACK,
+      },
     ],
   };
 }

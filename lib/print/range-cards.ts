@@ -36,32 +36,68 @@ export interface RangeCards {
 
 /** The cards of a range, in the order of its sheets. */
 export function rangeCards(context: PageContext): RangeCards {
-  const languages = [...new Set(cardSizes(context.records.workshop).flatMap((size) => size.languages))];
-  const withheld = context.sheets.map(({ sheet }) => ({ slug: sheet.slug, name: sheet.name, markets: marketsWithoutOffer(sheet.cautions) }));
+  const languages = [
+    ...new Set(cardSizes(context.records.workshop).flatMap((size) => size.languages)),
+  ];
+  const withheld = context.sheets.map(({ sheet }) => ({
+    slug: sheet.slug,
+    name: sheet.name,
+    markets: marketsWithoutOffer(sheet.cautions),
+  }));
   return {
-    cards: context.sheets.flatMap((worded, i) => ((withheld[i]?.markets.length ?? 0) > 0 ? [] : [statedCard(worded, context, languages)])),
+    cards: context.sheets.flatMap((worded, i) =>
+      (withheld[i]?.markets.length ?? 0) > 0 ? [] : [statedCard(worded, context, languages)],
+    ),
     without: withheld.filter(({ markets }) => markets.length > 0),
   };
 }
 
-function statedCard(worded: WordedSheet, context: PageContext, languages: readonly Language[]): RangeCard {
+function statedCard(
+  worded: WordedSheet,
+  context: PageContext,
+  languages: readonly Language[],
+): RangeCard {
   const content = cardOfSheet(worded, context, languages);
-  return { slug: content.slug, name: content.name, revision: cardRevision(content), states: cardStates(content), worded };
+  return {
+    slug: content.slug,
+    name: content.name,
+    revision: cardRevision(content),
+    states: cardStates(content),
+    worded,
+  };
 }
 
 /** Cards laid out in a size, and why others could not be. */
 export interface LaidCards {
   readonly laid: readonly (LaidCard & { readonly revision: string })[];
-  readonly faults: readonly { readonly slug: string; readonly name: string; readonly message: string }[];
+  readonly faults: readonly {
+    readonly slug: string;
+    readonly name: string;
+    readonly message: string;
+  }[];
 }
 
-export function laidCards(cards: readonly RangeCard[], size: CardSize, context: PageContext): LaidCards {
+export function laidCards(
+  cards: readonly RangeCard[],
+  size: CardSize,
+  context: PageContext,
+): LaidCards {
   const laid: (LaidCard & { readonly revision: string })[] = [];
   const faults: { slug: string; name: string; message: string }[] = [];
   for (const { worded, slug, name, revision } of cards) {
     try {
       const content = cardOfSheet(worded, context, size.languages);
-      laid.push({ ...cardLayout({ content, revision, size, words: context.words, measure: measureText, ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }) }), revision });
+      laid.push({
+        ...cardLayout({
+          content,
+          revision,
+          size,
+          words: context.words,
+          measure: measureText,
+          ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
+        }),
+        revision,
+      });
     } catch (error) {
       if (!(error instanceof UnprintableText || error instanceof CardTooLarge)) throw error;
       faults.push({ slug, name, message: error.message });

@@ -11,10 +11,16 @@ export interface Reprint {
 }
 
 /** What an earlier manifest says of a card. */
-export type EarlierCard = Pick<StatedCard, "slug" | "name"> & { readonly states: Readonly<Record<string, string>> };
+export type EarlierCard = Pick<StatedCard, "slug" | "name"> & {
+  readonly states: Readonly<Record<string, string>>;
+};
 
 /** Cards that say something else than they did, and those that are new or gone; none where all say the same. */
-export function reprintList(now: readonly StatedCard[], before: readonly EarlierCard[], words: Words): Reprint[] {
+export function reprintList(
+  now: readonly StatedCard[],
+  before: readonly EarlierCard[],
+  words: Words,
+): Reprint[] {
   const earlier = new Map(before.map((card) => [card.slug, card]));
   const slugs = new Set(now.map(({ slug }) => slug));
   const { reprint } = words.pages.cards;
@@ -25,28 +31,58 @@ export function reprintList(now: readonly StatedCard[], before: readonly Earlier
       const changes = changesOf(states, old.states, words);
       return changes.length === 0 ? [] : [{ slug, name, kind: "changed", changes }];
     }),
-    ...before.filter(({ slug }) => !slugs.has(slug)).map(({ slug, name }): Reprint => ({ slug, name, kind: "gone", changes: [reprint.gone] })),
+    ...before
+      .filter(({ slug }) => !slugs.has(slug))
+      .map(({ slug, name }): Reprint => ({ slug, name, kind: "gone", changes: [reprint.gone] })),
   ];
 }
 
-function changesOf(now: CardStates, before: Readonly<Record<string, string>>, words: Words): string[] {
+function changesOf(
+  now: CardStates,
+  before: Readonly<Record<string, string>>,
+  words: Words,
+): string[] {
   const { reprint, states: names } = words.pages.cards;
   const current: Readonly<Record<string, string>> = now;
-  return [...new Set([...Object.keys(names), ...Object.keys(current), ...Object.keys(before)])].flatMap((key) => {
+  return [
+    ...new Set([...Object.keys(names), ...Object.keys(current), ...Object.keys(before)]),
+  ].flatMap((key) => {
     const [text, old] = [current[key], before[key]];
     if (text === old) return [];
     const what = (names as Readonly<Record<string, string>>)[key] ?? key;
-    if (text !== undefined && old !== undefined && LISTS.has(key)) return membersChanged(what, old.split("; "), text.split("; "), words);
+    if (text !== undefined && old !== undefined && LISTS.has(key))
+      return membersChanged(what, old.split("; "), text.split("; "), words);
     if (old === undefined) return text === undefined ? [] : [reprint.added(what, text)];
     return [text === undefined ? reprint.removed(what, old) : reprint.changed(what, old, text)];
   });
 }
 
 /** States of several members: only those that came or went are told. */
-const LISTS: ReadonlySet<string> = new Set(["tints", "pictograms", "statements", "precautions", "sizes"]);
+const LISTS: ReadonlySet<string> = new Set([
+  "tints",
+  "pictograms",
+  "statements",
+  "precautions",
+  "sizes",
+]);
 
-function membersChanged(what: string, before: readonly string[], now: readonly string[], { pages: { cards: { reprint } } }: Words): string[] {
-  const gone = before.filter((member) => !now.includes(member)).map((member) => reprint.removed(what, member));
-  const come = now.filter((member) => !before.includes(member)).map((member) => reprint.added(what, member));
-  return gone.length + come.length > 0 ? [...gone, ...come] : [reprint.changed(what, before.join("; "), now.join("; "))];
+function membersChanged(
+  what: string,
+  before: readonly string[],
+  now: readonly string[],
+  {
+    pages: {
+      cards: { reprint },
+    },
+  }: Words,
+): string[] {
+  const gone = before
+    .filter((member) => !now.includes(member))
+    .map((member) => reprint.removed(what, member));
+  const come = now
+    .filter((member) => !before.includes(member))
+    .map((member) => reprint.added(what, member));
+  return gone.length + come.length > 0
+    ? [...gone, ...come]
+    : [reprint.changed(what, before.join("; "), now.join("; "))];
 }

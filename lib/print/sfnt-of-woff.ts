@@ -10,23 +10,38 @@ const HEADER = { woff: 44, woffEntry: 20, sfnt: 12, sfntEntry: 16 } as const;
  */
 export function sfntOfWoff(woff: Uint8Array): Uint8Array {
   const from = new DataView(woff.buffer, woff.byteOffset, woff.byteLength);
-  if (woff.byteLength < HEADER.woff || from.getUint32(0) !== 0x774f4646) throw new RangeError("Unexpected font file, expected `WOFF 1.0`");
+  if (woff.byteLength < HEADER.woff || from.getUint32(0) !== 0x774f4646)
+    throw new RangeError("Unexpected font file, expected `WOFF 1.0`");
   const count = from.getUint16(12);
   const tables = Array.from({ length: count }, (_, i) => {
     const at = HEADER.woff + i * HEADER.woffEntry;
-    const [offset, packed, length] = [from.getUint32(at + 4), from.getUint32(at + 8), from.getUint32(at + 12)];
+    const [offset, packed, length] = [
+      from.getUint32(at + 4),
+      from.getUint32(at + 8),
+      from.getUint32(at + 12),
+    ];
     const bytes = woff.subarray(offset, offset + packed);
-    return { tag: from.getUint32(at), checksum: from.getUint32(at + 16), bytes: packed < length ? inflateSync(bytes) : bytes };
+    return {
+      tag: from.getUint32(at),
+      checksum: from.getUint32(at + 16),
+      bytes: packed < length ? inflateSync(bytes) : bytes,
+    };
   });
   const first = HEADER.sfnt + count * HEADER.sfntEntry;
-  const sfnt = new Uint8Array(first + tables.reduce((sum, { bytes }) => sum + padded(bytes.length), 0));
+  const sfnt = new Uint8Array(
+    first + tables.reduce((sum, { bytes }) => sum + padded(bytes.length), 0),
+  );
   const to = new DataView(sfnt.buffer);
   const power = Math.floor(Math.log2(count));
   to.setUint32(0, from.getUint32(4));
-  [count, 16 * 2 ** power, power, 16 * (count - 2 ** power)].forEach((value, i) => to.setUint16(4 + 2 * i, value));
+  [count, 16 * 2 ** power, power, 16 * (count - 2 ** power)].forEach((value, i) =>
+    to.setUint16(4 + 2 * i, value),
+  );
   let offset = first;
   tables.forEach(({ tag, checksum, bytes }, i) => {
-    [tag, checksum, offset, bytes.length].forEach((value, part) => to.setUint32(HEADER.sfnt + i * HEADER.sfntEntry + 4 * part, value));
+    [tag, checksum, offset, bytes.length].forEach((value, part) =>
+      to.setUint32(HEADER.sfnt + i * HEADER.sfntEntry + 4 * part, value),
+    );
     sfnt.set(bytes, offset);
     offset += padded(bytes.length);
   });

@@ -5,7 +5,15 @@ import type { PrintedView } from "./sheet-paper.ts";
 import type { Words } from "../present/words/words.ts";
 import { leaves } from "../sheet/walk.ts";
 import type { Flow } from "./paper-piece.ts";
-import { GREY, paragraph, prose, section, sectionHeading, smallPt, type PaperStyle } from "./paper-style.ts";
+import {
+  GREY,
+  paragraph,
+  prose,
+  section,
+  sectionHeading,
+  smallPt,
+  type PaperStyle,
+} from "./paper-style.ts";
 
 const KINDS: readonly StandingKind[] = ["measured", "derived", "estimated", "stated", "not stated"];
 
@@ -20,21 +28,58 @@ export function shortEvidence({ worded, words, context: { records } }: SheetPage
   const all = leaves(worded.sheet);
   const counts = KINDS.flatMap((kind) => {
     const count = all.filter(({ figure }) => figure.standing === kind).length;
-    return count === 0 ? [] : [words.pages.sheetPaper.evidence.count(count, words.standings[kind].word)];
+    return count === 0
+      ? []
+      : [words.pages.sheetPaper.evidence.count(count, words.standings[kind].word)];
   });
-  const keys = new Set(worded.plain.evidence.map(({ source }) => source).filter((source) => typeof source === "string"));
-  return { counts, sources: [...new Set([...keys].map((key) => sourceName(key, records.sources.get(key), words.pages.sources.standings)))].sort() };
+  const keys = new Set(
+    worded.plain.evidence
+      .map(({ source }) => source)
+      .filter((source) => typeof source === "string"),
+  );
+  return {
+    counts,
+    sources: [
+      ...new Set(
+        [...keys].map((key) =>
+          sourceName(key, records.sources.get(key), words.pages.sources.standings),
+        ),
+      ),
+    ].sort(),
+  };
 }
 
 /** How many figures stand how, what they were worked out from, and where all of it is. */
-export function evidenceOnPaper(view: PrintedView, { counts, sources }: ShortEvidence, words: Words, style: PaperStyle): Flow {
+export function evidenceOnPaper(
+  view: PrintedView,
+  { counts, sources }: ShortEvidence,
+  words: Words,
+  style: PaperStyle,
+): Flow {
   const text = words.pages.sheetPaper;
   const small = { sizePt: smallPt(style) };
   return section([
     sectionHeading(text.evidence.heading, style),
     paragraph(prose(text.evidence.counts(counts)), style),
-    ...(sources.length === 0 ? [] : [paragraph([{ text: text.evidence.sources(sources), face: "sans" }], style, small)]),
-    paragraph([{ text: `${text.standings} ${text.painted}`, face: "sans", ink: GREY }], style, small),
-    ...(view.canonical === undefined ? [] : [paragraph([{ text: text.evidence.inFull, face: "sans" }, { text: view.canonical, face: "sans bold", href: view.canonical }], style, small)]),
+    ...(sources.length === 0
+      ? []
+      : [paragraph([{ text: text.evidence.sources(sources), face: "sans" }], style, small)]),
+    paragraph(
+      [{ text: `${text.standings} ${text.painted}`, face: "sans", ink: GREY }],
+      style,
+      small,
+    ),
+    ...(view.canonical === undefined
+      ? []
+      : [
+          paragraph(
+            [
+              { text: text.evidence.inFull, face: "sans" },
+              { text: view.canonical, face: "sans bold", href: view.canonical },
+            ],
+            style,
+            small,
+          ),
+        ]),
   ]);
 }

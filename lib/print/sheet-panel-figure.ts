@@ -24,30 +24,93 @@ export function panelFigure(sheet: Sheet, words: PanelWords, widthMm: number): P
   const alone = whites.length === 0;
   const tintsHeight = alone ? ALONE_MM : Math.max(1, levels.length) * (TINT_MM + GAP) - GAP;
   const masstoneWidth = alone ? widthMm - 2 * MARGIN : (widthMm - 2 * MARGIN) * 0.38;
-  const labelWidth = alone ? 0 : Math.max(...levels.map(({ text }) => measureText(text, "sans", CAPTION_PT))) + GAP;
+  const labelWidth = alone
+    ? 0
+    : Math.max(...levels.map(({ text }) => measureText(text, "sans", CAPTION_PT))) + GAP;
   const left = MARGIN + masstoneWidth + GAP + labelWidth;
-  const columnWidth = (widthMm - MARGIN - left - GAP * (whites.length - 1)) / Math.max(1, whites.length);
+  const columnWidth =
+    (widthMm - MARGIN - left - GAP * (whites.length - 1)) / Math.max(1, whites.length);
   const marks: Mark[] = [];
   const captionLines: number[] = [];
-  const column = (box: SwatchBox, inks: readonly (Ink | undefined)[], caption: string, standing: StandingKind): void => {
+  const column = (
+    box: SwatchBox,
+    inks: readonly (Ink | undefined)[],
+    caption: string,
+    standing: StandingKind,
+  ): void => {
     const each = (box.heightMm - GAP * (inks.length - 1)) / inks.length;
-    inks.forEach((ink, i) => marks.push(...swatchMarks(ink, { ...box, yMm: box.yMm + i * (each + GAP), heightMm: each }, words.missing, CAPTION_PT)));
-    const set = setRuns([{ text: caption, face: "sans" }], { widthMm: box.widthMm - 4, sizePt: CAPTION_PT, leadingPt: CAPTION_PT * 1.2 });
+    inks.forEach((ink, i) =>
+      marks.push(
+        ...swatchMarks(
+          ink,
+          { ...box, yMm: box.yMm + i * (each + GAP), heightMm: each },
+          words.missing,
+          CAPTION_PT,
+        ),
+      ),
+    );
+    const set = setRuns([{ text: caption, face: "sans" }], {
+      widthMm: box.widthMm - 4,
+      sizePt: CAPTION_PT,
+      leadingPt: CAPTION_PT * 1.2,
+    });
     const top = box.yMm + box.heightMm + 1.2;
-    marks.push(...standingMarks(standing, box.xMm, set.marks[0]?.yMm === undefined ? top : top + set.marks[0].yMm, CAPTION_PT), ...set.marks.map((mark) => shifted(mark, box.xMm + 2.4, top)));
+    marks.push(
+      ...standingMarks(
+        standing,
+        box.xMm,
+        set.marks[0]?.yMm === undefined ? top : top + set.marks[0].yMm,
+        CAPTION_PT,
+      ),
+      ...set.marks.map((mark) => shifted(mark, box.xMm + 2.4, top)),
+    );
     captionLines.push(set.heightMm);
   };
-  column({ xMm: MARGIN, yMm: MARGIN, widthMm: masstoneWidth, heightMm: tintsHeight }, [paintInk(sheet.notations.masstone)], words.masstone, words.masstoneStanding);
+  column(
+    { xMm: MARGIN, yMm: MARGIN, widthMm: masstoneWidth, heightMm: tintsHeight },
+    [paintInk(sheet.notations.masstone)],
+    words.masstone,
+    words.masstoneStanding,
+  );
   levels.forEach(({ text }, i) => {
-    if (!alone) marks.push({ kind: "text", text, xMm: MARGIN + masstoneWidth + GAP, yMm: MARGIN + i * (TINT_MM + GAP) + TINT_MM / 2 + 0.9, face: "sans", sizePt: CAPTION_PT });
+    if (!alone)
+      marks.push({
+        kind: "text",
+        text,
+        xMm: MARGIN + masstoneWidth + GAP,
+        yMm: MARGIN + i * (TINT_MM + GAP) + TINT_MM / 2 + 0.9,
+        face: "sans",
+        sizePt: CAPTION_PT,
+      });
   });
   whites.forEach(({ slug, caption }, i) => {
     const tint = sheet.tints.find(({ white }) => white.slug === slug);
-    column({ xMm: left + i * (columnWidth + GAP), yMm: MARGIN, widthMm: columnWidth, heightMm: tintsHeight }, levels.map(({ level }) => tintInk(level, tint?.atL[level])), caption, "derived");
+    column(
+      {
+        xMm: left + i * (columnWidth + GAP),
+        yMm: MARGIN,
+        widthMm: columnWidth,
+        heightMm: tintsHeight,
+      },
+      levels.map(({ level }) => tintInk(level, tint?.atL[level])),
+      caption,
+      "derived",
+    );
   });
-  const heightMm = MARGIN + tintsHeight + Math.max(CAPTION_MM, ...captionLines.map((height) => height + 1.2)) + MARGIN - 2;
+  const heightMm =
+    MARGIN +
+    tintsHeight +
+    Math.max(CAPTION_MM, ...captionLines.map((height) => height + 1.2)) +
+    MARGIN -
+    2;
   return {
-    kind: "piece", heightMm, beforeMm: 3,
-    content: { tag: "Figure", alt: `${words.title}. ${words.description}`, marks: [{ kind: "box", xMm: 0, yMm: 0, widthMm, heightMm, ink: N7 }, ...marks] },
+    kind: "piece",
+    heightMm,
+    beforeMm: 3,
+    content: {
+      tag: "Figure",
+      alt: `${words.title}. ${words.description}`,
+      marks: [{ kind: "box", xMm: 0, yMm: 0, widthMm, heightMm, ink: N7 }, ...marks],
+    },
   };
 }

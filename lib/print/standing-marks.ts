@@ -12,14 +12,41 @@ export const STANDING_MARK_WIDTH = 0.62;
  * one with a ring, estimated an open one, stated in quotes, not stated a dash.
  * @param xMm left edge; `baselineMm` of the text beside it.
  */
-export function standingMarks(standing: StandingKind, xMm: number, baselineMm: number, sizePt: number): Mark[] {
+export function standingMarks(
+  standing: StandingKind,
+  xMm: number,
+  baselineMm: number,
+  sizePt: number,
+): Mark[] {
   const em = sizePt * MM_PER_PT;
-  const at = { xMm: xMm + (STANDING_MARK_WIDTH / 2) * em, yMm: baselineMm - 0.25 * em, scale: em, ink: BLACK } as const;
+  const at = {
+    xMm: xMm + (STANDING_MARK_WIDTH / 2) * em,
+    yMm: baselineMm - 0.25 * em,
+    scale: em,
+    ink: BLACK,
+  } as const;
   switch (standing) {
-    case "measured": return [{ kind: "path", d: disc(0.24), ...at }];
-    case "derived": return [{ kind: "path", d: disc(0.27), strokeWidth: 0.06, ...at }, { kind: "path", d: disc(0.15), ...at }];
-    case "estimated": return [{ kind: "path", d: disc(0.24), strokeWidth: 0.07, ...at }];
-    case "stated": return [{ kind: "text", text: "\u201c\u201d", xMm: xMm - 0.06 * em, yMm: baselineMm + 0.06 * em, face: "sans bold", sizePt: sizePt * 0.86 }];
-    case "not stated": return [{ kind: "path", d: "M-.26 0H.26", strokeWidth: 0.08, ...at }];
+    case "measured":
+      return [{ kind: "path", d: disc(0.24), ...at }];
+    case "derived":
+      return [
+        { kind: "path", d: disc(0.27), strokeWidth: 0.06, ...at },
+        { kind: "path", d: disc(0.15), ...at },
+      ];
+    case "estimated":
+      return [{ kind: "path", d: disc(0.24), strokeWidth: 0.07, ...at }];
+    case "stated":
+      return [
+        {
+          kind: "text",
+          text: "\u201c\u201d",
+          xMm: xMm - 0.06 * em,
+          yMm: baselineMm + 0.06 * em,
+          face: "sans bold",
+          sizePt: sizePt * 0.86,
+        },
+      ];
+    case "not stated":
+      return [{ kind: "path", d: "M-.26 0H.26", strokeWidth: 0.08, ...at }];
   }
 }

@@ -20,11 +20,17 @@ const WORD_ENDS = /(?<= )(?! )|(?<=[^ ]-)(?=\p{L})/u;
  * A text in lines no wider than given, broken at spaces and after hyphens. A word wider than a whole line is broken where it fills one: nothing is
  * left out and nothing sticks out.
  */
-export function wrappedLines(text: string, widthMm: number, { face, sizePt }: Pick<Setting, "face" | "sizePt">, measure: Measure): string[] {
+export function wrappedLines(
+  text: string,
+  widthMm: number,
+  { face, sizePt }: Pick<Setting, "face" | "sizePt">,
+  measure: Measure,
+): string[] {
   const width = (piece: string): number => measure(piece, face, sizePt);
   const room = widthMm + 1e-9;
   const lines: string[] = [];
-  let line = "", taken = 0;
+  let line = "",
+    taken = 0;
   const end = (): void => {
     if (line.trim() !== "") lines.push(line.trimEnd());
     line = "";
@@ -51,7 +57,12 @@ export function wrappedLines(text: string, widthMm: number, { face, sizePt }: Pi
 }
 
 /** The same number of lines, as even as they go: no word is left alone on the last one where another can join it. */
-export function balancedLines(text: string, widthMm: number, setting: Pick<Setting, "face" | "sizePt">, measure: Measure): string[] {
+export function balancedLines(
+  text: string,
+  widthMm: number,
+  setting: Pick<Setting, "face" | "sizePt">,
+  measure: Measure,
+): string[] {
   const lines = wrappedLines(text, widthMm, setting, measure);
   if (lines.length < 2) return lines;
   let [low, high] = [widthMm / lines.length, widthMm];
@@ -73,7 +84,13 @@ export interface SetText {
 export type Settings = readonly [Setting, ...Setting[]];
 
 /** The first setting in which a text takes no more lines than `most`; past the floor it takes as many as it needs. */
-export function fittedText(text: string, widthMm: number, most: number, settings: Settings, measure: Measure): SetText {
+export function fittedText(
+  text: string,
+  widthMm: number,
+  most: number,
+  settings: Settings,
+  measure: Measure,
+): SetText {
   for (const setting of settings) {
     const lines = wrappedLines(text, widthMm, setting, measure);
     if (lines.length <= most) return { setting, lines };
@@ -84,8 +101,15 @@ export function fittedText(text: string, widthMm: number, most: number, settings
 
 /** Settings from a size down to its floor by half points, the leading in proportion. */
 export function shrinking(face: Face, sizePt: number, floorPt: number, leading: number): Settings {
-  const sizes = Array.from({ length: Math.max(0, Math.floor((sizePt - floorPt) * 2)) }, (_, i) => sizePt - (i + 1) / 2);
-  return [sizePt, ...sizes, ...(sizes.at(-1) === floorPt || sizePt <= floorPt ? [] : [floorPt])].map((size) => ({ face, sizePt: size, leadingPt: size * leading })) as unknown as Settings;
+  const sizes = Array.from(
+    { length: Math.max(0, Math.floor((sizePt - floorPt) * 2)) },
+    (_, i) => sizePt - (i + 1) / 2,
+  );
+  return [
+    sizePt,
+    ...sizes,
+    ...(sizes.at(-1) === floorPt || sizePt <= floorPt ? [] : [floorPt]),
+  ].map((size) => ({ face, sizePt: size, leadingPt: size * leading })) as unknown as Settings;
 }
 
 /** Height of lines from the first line's top to the last one's bottom [mm]: each takes its leading. */

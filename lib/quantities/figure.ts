@@ -65,9 +65,17 @@ export interface RootDetails {
 }
 
 /** A figure that something outside the calculation vouches for: a reading, a supplier, a rule. */
-export function rootFigure<V extends Amount>(standing: RootStanding, value: V, details: RootDetails): Known<V> {
+export function rootFigure<V extends Amount>(
+  standing: RootStanding,
+  value: V,
+  details: RootDetails,
+): Known<V> {
   return {
-    standing, value, unit: details.unit, method: details.method, inputs: details.inputs ?? [],
+    standing,
+    value,
+    unit: details.unit,
+    method: details.method,
+    inputs: details.inputs ?? [],
     ...(details.source === undefined ? {} : { source: details.source }),
     ...(details.uncertainty === undefined ? {} : { uncertainty: details.uncertainty }),
     restsOn: standing,

@@ -6,7 +6,9 @@ export type Quantity = number | Range;
 
 /** Whether a quantity is an estimate's two ends. */
 export function isRange(amount: unknown): amount is Range {
-  return Array.isArray(amount) && amount.length === 2 && amount.every((end) => typeof end === "number");
+  return (
+    Array.isArray(amount) && amount.length === 2 && amount.every((end) => typeof end === "number")
+  );
 }
 
 /** Both ends of a quantity; a single number is both of its own ends. */

@@ -1,5 +1,14 @@
 import type { SourceKey } from "../sources/source.ts";
-import { isKnown, notStated, type Amount, type Figure, type Known, type NotStated, type Placed, type Standing } from "./figure.ts";
+import {
+  isKnown,
+  notStated,
+  type Amount,
+  type Figure,
+  type Known,
+  type NotStated,
+  type Placed,
+  type Standing,
+} from "./figure.ts";
 import { ends, isRange, type Quantity } from "./range.ts";
 
 /** How a figure is worked out. A rule of thumb is `estimated`, an equation `derived` (the default). */
@@ -18,7 +27,10 @@ const FIRMNESS: readonly Standing[] = ["measured", "stated", "estimated"];
 
 /** The weakest root among standings; `measured` for none. */
 export function weakestRoot(roots: readonly Standing[]): Standing {
-  return roots.reduce<Standing>((weakest, root) => (FIRMNESS.indexOf(root) > FIRMNESS.indexOf(weakest) ? root : weakest), "measured");
+  return roots.reduce<Standing>(
+    (weakest, root) => (FIRMNESS.indexOf(root) > FIRMNESS.indexOf(weakest) ? root : weakest),
+    "measured",
+  );
 }
 
 /**
@@ -42,7 +54,9 @@ export function workedOut<I extends Inputs>(
 
   const results = corners(known.figures.map((figure) => ends(figure.value))).map(at);
   const isEstimate = known.figures.some((figure) => isRange(figure.value));
-  const value: Quantity = isEstimate ? [Math.min(...results), Math.max(...results)] : (results[0] ?? NaN);
+  const value: Quantity = isEstimate
+    ? [Math.min(...results), Math.max(...results)]
+    : (results[0] ?? NaN);
   const uncertainty = isEstimate ? undefined : propagated(known.figures, at);
   return outcome(method, inputs, known.figures, value, uncertainty);
 }
@@ -63,15 +77,25 @@ export function ruledOut<W extends Amount, I extends Readonly<Record<string, Pla
 }
 
 function outcome<V extends Amount>(
-  method: Method, inputs: Readonly<Record<string, Placed>>, figures: readonly Known<Amount>[], value: V, uncertainty?: number,
+  method: Method,
+  inputs: Readonly<Record<string, Placed>>,
+  figures: readonly Known<Amount>[],
+  value: V,
+  uncertainty?: number,
 ): Known<V> {
   const standing = method.standing ?? "derived";
   return {
-    standing, value, unit: method.unit, method: method.name,
+    standing,
+    value,
+    unit: method.unit,
+    method: method.name,
     inputs: Object.values(inputs).map((input) => input.path),
     ...(method.source === undefined ? {} : { source: method.source }),
     ...(uncertainty === undefined ? {} : { uncertainty }),
-    restsOn: weakestRoot([...figures.map((figure) => figure.restsOn), ...(standing === "estimated" ? [standing] : [])]),
+    restsOn: weakestRoot([
+      ...figures.map((figure) => figure.restsOn),
+      ...(standing === "estimated" ? [standing] : []),
+    ]),
   };
 }
 
@@ -87,23 +111,41 @@ function knownInputs<V extends Amount>(
   }
   if (absent.length === 0) return { names, figures };
   // Two inputs may want the same, each for itself: it is said once.
-  const reasons = new Set(absent.flatMap(({ figure }) => (isKnown(figure) ? [] : figure.reason.split("; "))));
-  const wanting = new Set(absent.flatMap(({ path, figure }) => (isKnown(figure) || figure.wanting.length === 0 ? [path] : figure.wanting)));
+  const reasons = new Set(
+    absent.flatMap(({ figure }) => (isKnown(figure) ? [] : figure.reason.split("; "))),
+  );
+  const wanting = new Set(
+    absent.flatMap(({ path, figure }) =>
+      isKnown(figure) || figure.wanting.length === 0 ? [path] : figure.wanting,
+    ),
+  );
   return notStated([...reasons].join("; "), [...wanting]);
 }
 
 /** Every combination of one end of each range: 2^n rows for n true ranges. */
 function corners(quantities: readonly (readonly [number, number])[]): number[][] {
   return quantities.reduce<number[][]>(
-    (rows, [lower, upper]) => (lower === upper ? rows.map((row) => [...row, lower]) : rows.flatMap((row) => [[...row, lower], [...row, upper]])),
+    (rows, [lower, upper]) =>
+      lower === upper
+        ? rows.map((row) => [...row, lower])
+        : rows.flatMap((row) => [
+            [...row, lower],
+            [...row, upper],
+          ]),
     [[]],
   );
 }
 
-function propagated(figures: readonly Known<Quantity>[], at: (values: readonly number[]) => number): number | undefined {
+function propagated(
+  figures: readonly Known<Quantity>[],
+  at: (values: readonly number[]) => number,
+): number | undefined {
   if (figures.every((figure) => figure.uncertainty === undefined)) return undefined;
   const values = figures.map((figure) => ends(figure.value)[0]);
   const centre = at(values);
-  const parts = figures.map(({ uncertainty = 0 }, i) => at(values.map((value, j) => (i === j ? value + uncertainty : value))) - centre);
+  const parts = figures.map(
+    ({ uncertainty = 0 }, i) =>
+      at(values.map((value, j) => (i === j ? value + uncertainty : value))) - centre,
+  );
   return Math.hypot(...parts);
 }

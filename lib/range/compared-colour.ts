@@ -1,6 +1,12 @@
 import { isKnown, type Figure, type Standing } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/range.ts";
-import type { EqualLightness, LabFigures, MasstoneNotations, Sheet, TintSection } from "../sheet/sheet.ts";
+import type {
+  EqualLightness,
+  LabFigures,
+  MasstoneNotations,
+  Sheet,
+  TintSection,
+} from "../sheet/sheet.ts";
 import type { Range } from "./range.ts";
 
 /** A place in a*, b* with the larger of its standard uncertainties. */
@@ -18,7 +24,13 @@ export interface ComparedTint {
  */
 export type ComparedAmount =
   | { readonly kind: "number"; readonly value: Quantity; readonly uncertainty?: number }
-  | { readonly kind: "colour"; readonly L: number; readonly a: number; readonly b: number; readonly uncertainty?: number }
+  | {
+      readonly kind: "colour";
+      readonly L: number;
+      readonly a: number;
+      readonly b: number;
+      readonly uncertainty?: number;
+    }
   | { readonly kind: "tint"; readonly atL: Readonly<Partial<Record<EqualLightness, ComparedTint>>> }
   | { readonly kind: "word"; readonly value: string; readonly standing?: Standing }
   | { readonly kind: "set"; readonly members: readonly string[] }
@@ -36,26 +48,56 @@ export function comparedColour(sheet: Sheet, range: Range): ComparedColour {
   const { optics, oil, drying, permanence, cautions } = sheet;
   const lightfastness = isKnown(permanence.category) ? permanence.category : permanence.expectation;
   const [nearest] = range.nearest.get(sheet.slug) ?? [];
-  const forbidden = cautions.restrictions.filter(({ effect }) => effect !== "line").map(({ market, rule }) => `${market} ${rule}`);
+  const forbidden = cautions.restrictions
+    .filter(({ effect }) => effect !== "line")
+    .map(({ market, rule }) => `${market} ${rule}`);
   const amounts: Record<string, ComparedAmount | undefined> = {
     masstone: masstone(sheet.notations.masstone),
     ...Object.fromEntries(sheet.tints.flatMap(inWhite)),
-    strength: number(optics.tintingStrength), opacity: word(optics.opacityClass),
-    oilByMass: number(oil.oilIndexGPer100g), oilByVolume: number(oil.oilGPer100cm3), finish: word(oil.finish),
+    strength: number(optics.tintingStrength),
+    opacity: word(optics.opacityClass),
+    oilByMass: number(oil.oilIndexGPer100g),
+    oilByVolume: number(oil.oilGPer100cm3),
+    finish: word(oil.finish),
     drying: number(drying.touchDryDays),
-    lightfastness: isKnown(permanence.category) ? word(lightfastness, CATEGORY_WORDS) : word(lightfastness),
-    label: { kind: "set", members: [cautions.signalWord ?? "", ...cautions.hazardStatements, ...cautions.supplemental, ...cautions.unknown.map((name) => `unknown ${name}`)].filter((member) => member !== "") },
+    lightfastness: isKnown(permanence.category)
+      ? word(lightfastness, CATEGORY_WORDS)
+      : word(lightfastness),
+    label: {
+      kind: "set",
+      members: [
+        cautions.signalWord ?? "",
+        ...cautions.hazardStatements,
+        ...cautions.supplemental,
+        ...cautions.unknown.map((name) => `unknown ${name}`),
+      ].filter((member) => member !== ""),
+    },
     sale: { kind: "set", members: [...forbidden, ...cautions.notForSale] },
     nearest: nearest === undefined ? undefined : { kind: "set", members: [nearest.slug] },
     pigments: { kind: "set", members: sheet.pigments.map(({ slug }) => slug) },
     vehicle: sheet.vehicle === undefined ? undefined : { kind: "word", value: sheet.vehicle.slug },
-    dispersion: sheet.dispersion === undefined ? undefined : { kind: "word", value: sheet.dispersion },
+    dispersion:
+      sheet.dispersion === undefined ? undefined : { kind: "word", value: sheet.dispersion },
   };
-  return { slug: sheet.slug, name: sheet.name, amounts: Object.fromEntries(Object.entries(amounts).filter((entry): entry is [string, ComparedAmount] => entry[1] !== undefined)) };
+  return {
+    slug: sheet.slug,
+    name: sheet.name,
+    amounts: Object.fromEntries(
+      Object.entries(amounts).filter(
+        (entry): entry is [string, ComparedAmount] => entry[1] !== undefined,
+      ),
+    ),
+  };
 }
 
-function inWhite({ white: { slug }, atL, strengthParts }: TintSection): (readonly [string, ComparedAmount | undefined])[] {
-  const places = Object.entries(atL).flatMap(([level, at]) => tint(at).map((place) => [level, place] as const));
+function inWhite({
+  white: { slug },
+  atL,
+  strengthParts,
+}: TintSection): (readonly [string, ComparedAmount | undefined])[] {
+  const places = Object.entries(atL).flatMap(([level, at]) =>
+    tint(at).map((place) => [level, place] as const),
+  );
   return [
     [`white.${slug}`, { kind: "tint", atL: Object.fromEntries(places) }],
     [`parts.${slug}`, strengthParts === undefined ? undefined : number(strengthParts.byVolume)],
@@ -63,21 +105,43 @@ function inWhite({ white: { slug }, atL, strengthParts }: TintSection): (readonl
 }
 
 /** A category and an expectation are compared by the word that both are read as. */
-const CATEGORY_WORDS: Readonly<Record<string, string>> = { I: "excellent", II: "very good", III: "fair", IV: "poor", V: "fugitive" };
+const CATEGORY_WORDS: Readonly<Record<string, string>> = {
+  I: "excellent",
+  II: "very good",
+  III: "fair",
+  IV: "poor",
+  V: "fugitive",
+};
 
 function number(figure: Figure<Quantity> | Figure<number>): ComparedAmount | undefined {
   if (!isKnown<Quantity>(figure)) return undefined;
-  return { kind: "number", value: figure.value, ...(figure.uncertainty === undefined ? {} : { uncertainty: figure.uncertainty }) };
+  return {
+    kind: "number",
+    value: figure.value,
+    ...(figure.uncertainty === undefined ? {} : { uncertainty: figure.uncertainty }),
+  };
 }
 
-function word(figure: Figure<string>, words: Readonly<Record<string, string>> = {}): ComparedAmount | undefined {
-  return isKnown(figure) ? { kind: "word", value: words[figure.value] ?? figure.value, standing: figure.standing } : undefined;
+function word(
+  figure: Figure<string>,
+  words: Readonly<Record<string, string>> = {},
+): ComparedAmount | undefined {
+  return isKnown(figure)
+    ? { kind: "word", value: words[figure.value] ?? figure.value, standing: figure.standing }
+    : undefined;
 }
 
 function masstone(notations: MasstoneNotations | undefined): ComparedAmount | undefined {
   const lab = notations?.lab["D65/10"];
-  if (lab === undefined || !isKnown(lab.L) || !isKnown(lab.a) || !isKnown(lab.b)) return notations?.munsell === undefined ? undefined : { kind: "apart" };
-  return { kind: "colour", L: lab.L.value, a: lab.a.value, b: lab.b.value, ...largest(lab.L, lab.a, lab.b) };
+  if (lab === undefined || !isKnown(lab.L) || !isKnown(lab.a) || !isKnown(lab.b))
+    return notations?.munsell === undefined ? undefined : { kind: "apart" };
+  return {
+    kind: "colour",
+    L: lab.L.value,
+    a: lab.a.value,
+    b: lab.b.value,
+    ...largest(lab.L, lab.a, lab.b),
+  };
 }
 
 function tint({ a, b }: Pick<LabFigures, "a" | "b">): ComparedTint[] {
@@ -85,6 +149,8 @@ function tint({ a, b }: Pick<LabFigures, "a" | "b">): ComparedTint[] {
 }
 
 function largest(...figures: readonly Figure<number>[]): { readonly uncertainty?: number } {
-  const known = figures.flatMap((figure) => (isKnown(figure) && figure.uncertainty !== undefined ? [figure.uncertainty] : []));
+  const known = figures.flatMap((figure) =>
+    isKnown(figure) && figure.uncertainty !== undefined ? [figure.uncertainty] : [],
+  );
   return known.length === 0 ? {} : { uncertainty: Math.max(...known) };
 }

@@ -18,7 +18,10 @@ const CELL = 10;
  * Colours filed by cells of L*a*b*, so that the nearest of one are looked for around
  * it and not in the whole range: cost grows with the range, not with its square.
  */
-export function nearestColours(entries: readonly LabEntry[], wanted: number): ReadonlyMap<string, readonly Neighbour[]> {
+export function nearestColours(
+  entries: readonly LabEntry[],
+  wanted: number,
+): ReadonlyMap<string, readonly Neighbour[]> {
   const cells = new Map<string, LabEntry[]>();
   for (const entry of entries) {
     const key = cellOf(entry.lab).join(" ");
@@ -28,7 +31,11 @@ export function nearestColours(entries: readonly LabEntry[], wanted: number): Re
 }
 
 /** Rings of cells outward until enough are found, then one ring more, since Delta-E00 is not the distance that cells are cut by. */
-function nearest(entry: LabEntry, cells: ReadonlyMap<string, readonly LabEntry[]>, wanted: number): Neighbour[] {
+function nearest(
+  entry: LabEntry,
+  cells: ReadonlyMap<string, readonly LabEntry[]>,
+  wanted: number,
+): Neighbour[] {
   const centre = cellOf(entry.lab);
   const found: LabEntry[] = [];
   let last = FARTHEST_RING;
@@ -54,7 +61,8 @@ function* ringKeys([L, a, b]: readonly [number, number, number], ring: number): 
   for (let i = -ring; i <= ring; i++) {
     for (let j = -ring; j <= ring; j++) {
       for (let k = -ring; k <= ring; k++) {
-        if (Math.max(Math.abs(i), Math.abs(j), Math.abs(k)) === ring) yield `${L + i} ${a + j} ${b + k}`;
+        if (Math.max(Math.abs(i), Math.abs(j), Math.abs(k)) === ring)
+          yield `${L + i} ${a + j} ${b + k}`;
       }
     }
   }

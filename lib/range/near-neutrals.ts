@@ -22,8 +22,19 @@ export function isNearNeutral({ tints }: Sheet): boolean {
 
 /** The near-neutrals of a range in each white that one of them was let down in, the white of most of them first. */
 export function nearNeutrals(sheets: readonly Sheet[]): NeutralsInWhite[] {
-  const found = sheets.flatMap((sheet) => sheet.tints.filter(({ sentence }) => GREY_RULES.has(sentence.rule)).map((tint): NearNeutral => ({ sheet, tint })));
+  const found = sheets.flatMap((sheet) =>
+    sheet.tints
+      .filter(({ sentence }) => GREY_RULES.has(sentence.rule))
+      .map((tint): NearNeutral => ({ sheet, tint })),
+  );
   const whites = [...new Map(found.map(({ tint: { white } }) => [white.slug, white])).values()];
-  return whites.map((white) => ({ white, neutrals: found.filter(({ tint }) => tint.white.slug === white.slug) }))
-    .sort((one, other) => other.neutrals.length - one.neutrals.length || (one.white.slug < other.white.slug ? -1 : 1));
+  return whites
+    .map((white) => ({
+      white,
+      neutrals: found.filter(({ tint }) => tint.white.slug === white.slug),
+    }))
+    .sort(
+      (one, other) =>
+        other.neutrals.length - one.neutrals.length || (one.white.slug < other.white.slug ? -1 : 1),
+    );
 }

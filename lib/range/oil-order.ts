@@ -11,15 +11,21 @@ export interface OilOrder {
 }
 
 export function oilOrder(sheets: readonly Sheet[]): OilOrder {
-  return { byMass: ordered(sheets, ({ oil }) => oil.oilIndexGPer100g), byVolume: ordered(sheets, ({ oil }) => oil.oilGPer100cm3) };
+  return {
+    byMass: ordered(sheets, ({ oil }) => oil.oilIndexGPer100g),
+    byVolume: ordered(sheets, ({ oil }) => oil.oilGPer100cm3),
+  };
 }
 
 /** An estimate stands at the middle of its ratio, since oil figures differ by ratios; equals go by slug. */
 function ordered(sheets: readonly Sheet[], figureOf: (sheet: Sheet) => Figure<Quantity>): Sheet[] {
-  return sheets.flatMap((sheet) => {
-    const figure = figureOf(sheet);
-    return isKnown(figure) ? [{ sheet, oil: middle(figure.value) }] : [];
-  }).sort((one, other) => one.oil - other.oil || (one.sheet.slug < other.sheet.slug ? -1 : 1)).map(({ sheet }) => sheet);
+  return sheets
+    .flatMap((sheet) => {
+      const figure = figureOf(sheet);
+      return isKnown(figure) ? [{ sheet, oil: middle(figure.value) }] : [];
+    })
+    .sort((one, other) => one.oil - other.oil || (one.sheet.slug < other.sheet.slug ? -1 : 1))
+    .map(({ sheet }) => sheet);
 }
 
 function middle(quantity: Quantity): number {
@@ -32,7 +38,9 @@ function middle(quantity: Quantity): number {
  * volume, as a ruling that names both; undefined where there is none. Estimates are left out.
  */
 export function oilByMassAlone(sheet: Sheet, sheets: readonly Sheet[]): Ruling | undefined {
-  const family = sheets.filter((other) => other.family !== undefined && other.family === sheet.family);
+  const family = sheets.filter(
+    (other) => other.family !== undefined && other.family === sheet.family,
+  );
   return mostByMassAlone(sheet, family) ?? mostByMassAlone(sheet, sheets);
 }
 
@@ -46,14 +54,22 @@ function mostByMassAlone(sheet: Sheet, sheets: readonly Sheet[]): Ruling | undef
     const ruling = massAndVolumeRuling(own, its);
     const ratio = Number(ruling.values["massRatio"]);
     if (ruling.rule !== "oil-differs-by-mass-alone" || ratio <= (found?.ratio ?? 0)) continue;
-    const [more, less] = own.oilIndexGPer100g > its.oilIndexGPer100g ? [sheet, other] : [other, sheet];
-    found = { ratio, ruling: { ...ruling, values: { ...ruling.values, more: more.name, less: less.name } } };
+    const [more, less] =
+      own.oilIndexGPer100g > its.oilIndexGPer100g ? [sheet, other] : [other, sheet];
+    found = {
+      ratio,
+      ruling: { ...ruling, values: { ...ruling.values, more: more.name, less: less.name } },
+    };
   }
   return found?.ruling;
 }
 
-function weighedOil({ oil: { oilIndexGPer100g, pigmentDensityGPerCm3 } }: Sheet): { readonly oilIndexGPer100g: number; readonly densityGPerCm3: number } | undefined {
+function weighedOil({
+  oil: { oilIndexGPer100g, pigmentDensityGPerCm3 },
+}: Sheet): { readonly oilIndexGPer100g: number; readonly densityGPerCm3: number } | undefined {
   if (!isKnown(oilIndexGPer100g) || !isKnown(pigmentDensityGPerCm3)) return undefined;
   const [oilIndex, density] = [oilIndexGPer100g.value, pigmentDensityGPerCm3.value];
-  return typeof oilIndex === "number" && typeof density === "number" ? { oilIndexGPer100g: oilIndex, densityGPerCm3: density } : undefined;
+  return typeof oilIndex === "number" && typeof density === "number"
+    ? { oilIndexGPer100g: oilIndex, densityGPerCm3: density }
+    : undefined;
 }

@@ -20,12 +20,25 @@ const NEIGHBOURS = 6;
 
 export function rangeOf(sheets: readonly Sheet[]): Range {
   const nearest = nearestColours(sheets.flatMap(dayEntry), NEIGHBOURS);
-  const curves = new Map(sheets.flatMap(({ slug, notations: { masstone } }) => (masstone?.curve === undefined ? [] : [[slug, masstone.curve] as const])));
-  return { nearest, inTwoLights: new Map(sheets.map(({ slug }) => [slug, twoLights(slug, nearest.get(slug) ?? [], curves)])) };
+  const curves = new Map(
+    sheets.flatMap(({ slug, notations: { masstone } }) =>
+      masstone?.curve === undefined ? [] : [[slug, masstone.curve] as const],
+    ),
+  );
+  return {
+    nearest,
+    inTwoLights: new Map(
+      sheets.map(({ slug }) => [slug, twoLights(slug, nearest.get(slug) ?? [], curves)]),
+    ),
+  };
 }
 
 /** Of neighbours that can be held against each other in lamplight: those with a spectrum, alike in daylight. */
-function twoLights(slug: string, neighbours: readonly Neighbour[], curves: ReadonlyMap<string, Spectrum>): TwoLights[] {
+function twoLights(
+  slug: string,
+  neighbours: readonly Neighbour[],
+  curves: ReadonlyMap<string, Spectrum>,
+): TwoLights[] {
   const own = curves.get(slug);
   return neighbours.flatMap((neighbour): TwoLights[] => {
     const other = curves.get(neighbour.slug);
@@ -41,13 +54,23 @@ function dayEntry({ slug, notations }: Sheet): LabEntry[] {
 }
 
 /** Neighbours made of none of a colour's pigments: the same colour from another pigment. */
-export function sameColourOtherPigment(sheet: Sheet, sheets: ReadonlyMap<string, Sheet>, { nearest }: Range): Neighbour[] {
+export function sameColourOtherPigment(
+  sheet: Sheet,
+  sheets: ReadonlyMap<string, Sheet>,
+  { nearest }: Range,
+): Neighbour[] {
   const own = new Set(sheet.pigments.map(({ slug }) => slug));
-  return (nearest.get(sheet.slug) ?? []).filter(({ slug }) => !(sheets.get(slug)?.pigments ?? []).some((pigment) => own.has(pigment.slug)));
+  return (nearest.get(sheet.slug) ?? []).filter(
+    ({ slug }) => !(sheets.get(slug)?.pigments ?? []).some((pigment) => own.has(pigment.slug)),
+  );
 }
 
 /** Colours that share a pigment: the same pigment in another colour. */
 export function samePigmentOtherColour(sheet: Sheet, sheets: ReadonlyMap<string, Sheet>): string[] {
   const own = new Set(sheet.pigments.map(({ slug }) => slug));
-  return [...sheets.values()].filter((other) => other.slug !== sheet.slug && other.pigments.some(({ slug }) => own.has(slug))).map(({ slug }) => slug);
+  return [...sheets.values()]
+    .filter(
+      (other) => other.slug !== sheet.slug && other.pigments.some(({ slug }) => own.has(slug)),
+    )
+    .map(({ slug }) => slug);
 }

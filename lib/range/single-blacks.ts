@@ -21,7 +21,10 @@ export function singleBlacks(sheets: readonly Sheet[]): Sheet[] {
 }
 
 /** a*, b* and the standard uncertainty of b* at a lightness; undefined where the ladder does not reach it. */
-export function greyAt({ atL }: Pick<BlackInWhite, "atL">, level: EqualLightness): { readonly a: number; readonly b: number; readonly uncertainty: number } | undefined {
+export function greyAt(
+  { atL }: Pick<BlackInWhite, "atL">,
+  level: EqualLightness,
+): { readonly a: number; readonly b: number; readonly uncertainty: number } | undefined {
   const at = atL[level];
   if (at === undefined || !isKnown(at.a) || !isKnown(at.b)) return undefined;
   return { a: at.a.value, b: at.b.value, uncertainty: at.b.uncertainty ?? 0 };

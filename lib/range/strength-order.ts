@@ -9,10 +9,18 @@ export interface StrengthOrder {
 }
 
 export function strengthOrder(sheets: readonly Sheet[]): StrengthOrder {
-  const strength = ({ optics: { tintingStrength } }: Sheet): number | undefined => known(tintingStrength);
-  const ranked = sheets.filter((sheet) => strength(sheet) !== undefined)
-    .toSorted((one, other) => (strength(other) ?? NaN) - (strength(one) ?? NaN) || (one.slug < other.slug ? -1 : 1));
-  return { ranked, others: sheets.filter((sheet) => sheet.tints.length > 0 && strength(sheet) === undefined) };
+  const strength = ({ optics: { tintingStrength } }: Sheet): number | undefined =>
+    known(tintingStrength);
+  const ranked = sheets
+    .filter((sheet) => strength(sheet) !== undefined)
+    .toSorted(
+      (one, other) =>
+        (strength(other) ?? NaN) - (strength(one) ?? NaN) || (one.slug < other.slug ? -1 : 1),
+    );
+  return {
+    ranked,
+    others: sheets.filter((sheet) => sheet.tints.length > 0 && strength(sheet) === undefined),
+  };
 }
 
 function known(figure: Figure<Quantity>): number | undefined {

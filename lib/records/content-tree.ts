@@ -44,8 +44,16 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
   const unread = new Set<string>();
   const diagnostics: Diagnostic[] = [];
   const printed = (path: string): string => relative(cwd, path).split(sep).join("/") || ".";
-  const fault = (path: string, subject: string, actual: string, expected: string, severity: "error" | "warning" = "error"): void => {
-    diagnostics.push(fileFault(printed(path), { severity, rule: "records/folder", subject, actual, expected }));
+  const fault = (
+    path: string,
+    subject: string,
+    actual: string,
+    expected: string,
+    severity: "error" | "warning" = "error",
+  ): void => {
+    diagnostics.push(
+      fileFault(printed(path), { severity, rule: "records/folder", subject, actual, expected }),
+    );
   };
 
   let root: string;
@@ -54,7 +62,12 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
     root = realpathSync(contentDir);
     names = sortedNames(root);
   } catch (error) {
-    fault(contentDir, "content folder", reasonOf(error), "a folder that can be read, with a workshop.yaml in it");
+    fault(
+      contentDir,
+      "content folder",
+      reasonOf(error),
+      "a folder that can be read, with a workshop.yaml in it",
+    );
     return { files, unread, diagnostics };
   }
 
@@ -65,10 +78,22 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
     } else if (Object.hasOwn(CONTENT_FOLDERS, name)) {
       takeFolder(path, name as ContentFolder);
     } else if (!/\.(md|txt)$/i.test(name)) {
-      fault(path, "entry", name, `workshop.yaml, ${Object.keys(CONTENT_FOLDERS).join("/, ")}/`, "warning");
+      fault(
+        path,
+        "entry",
+        name,
+        `workshop.yaml, ${Object.keys(CONTENT_FOLDERS).join("/, ")}/`,
+        "warning",
+      );
     }
   }
-  if (!names.includes("workshop.yaml")) fault(join(root, "workshop.yaml"), "file", "nothing", "workshop.yaml, with the workshop's name at least");
+  if (!names.includes("workshop.yaml"))
+    fault(
+      join(root, "workshop.yaml"),
+      "file",
+      "nothing",
+      "workshop.yaml, with the workshop's name at least",
+    );
   return { files, unread, diagnostics };
 
   function takeFolder(folder: string, kind: ContentFolder): void {
@@ -87,7 +112,14 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
     for (const entry of entries) {
       const endings: readonly string[] = CONTENT_FOLDERS[kind];
       if (endings.includes(extname(entry).toLowerCase())) take(join(folder, entry), kind, files);
-      else fault(join(folder, entry), "file", entry, `a file ending in ${endings.join(", ")}`, "warning");
+      else
+        fault(
+          join(folder, entry),
+          "file",
+          entry,
+          `a file ending in ${endings.join(", ")}`,
+          "warning",
+        );
     }
   }
 
@@ -103,8 +135,15 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
     try {
       if (refusedLink(path)) return undefined;
       const stats = statSync(path);
-      if (!stats.isFile()) fault(path, "file", stats.isDirectory() ? "a folder" : "no plain file", "a file that can be read");
-      else if (stats.size > LARGEST_FILE_BYTES) fault(path, "file size", `${stats.size} bytes`, `at most ${LARGEST_FILE_BYTES} bytes`);
+      if (!stats.isFile())
+        fault(
+          path,
+          "file",
+          stats.isDirectory() ? "a folder" : "no plain file",
+          "a file that can be read",
+        );
+      else if (stats.size > LARGEST_FILE_BYTES)
+        fault(path, "file size", `${stats.size} bytes`, `at most ${LARGEST_FILE_BYTES} bytes`);
       else return readFileSync(path, "utf8");
     } catch (error) {
       fault(path, "file", reasonOf(error), "a file that can be read");
@@ -114,17 +153,27 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
 
   function refusedLink(path: string): boolean {
     if (realpathSync(path).startsWith(root + sep)) return false;
-    fault(path, "link", "a link out of the content folder", "a file or folder in the content folder");
+    fault(
+      path,
+      "link",
+      "a link out of the content folder",
+      "a file or folder in the content folder",
+    );
     return true;
   }
 }
 
 function sortedNames(folder: string): string[] {
-  return readdirSync(folder).filter((name) => !name.startsWith(".")).sort((a, b) => (a < b ? -1 : 1));
+  return readdirSync(folder)
+    .filter((name) => !name.startsWith("."))
+    .sort((a, b) => (a < b ? -1 : 1));
 }
 
 const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: "nothing there", ENOTDIR: "not a folder", EACCES: "not readable: permission denied", EPERM: "not readable: permission denied",
+  ENOENT: "nothing there",
+  ENOTDIR: "not a folder",
+  EACCES: "not readable: permission denied",
+  EPERM: "not readable: permission denied",
   ELOOP: "a link that leads round in a circle",
 };
 

@@ -10,8 +10,15 @@ export interface DrierMetalShare {
 }
 
 /** The metals of a drier that bear on drying, as its record lists them: under `metals`, or one under `metal`. */
-export function drierMetals({ metal, metalPercent, metals }: Pick<VehicleRecord, "metal" | "metalPercent" | "metals">): DrierMetalShare[] {
-  if (metals !== undefined) return metals.flatMap((one) => (isDrierMetal(one.metal) ? [{ metal: one.metal, percent: one.percent }] : []));
+export function drierMetals({
+  metal,
+  metalPercent,
+  metals,
+}: Pick<VehicleRecord, "metal" | "metalPercent" | "metals">): DrierMetalShare[] {
+  if (metals !== undefined)
+    return metals.flatMap((one) =>
+      isDrierMetal(one.metal) ? [{ metal: one.metal, percent: one.percent }] : [],
+    );
   return metal === undefined ? [] : [{ metal, percent: metalPercent }];
 }
 

@@ -11,16 +11,42 @@ export interface FrontMatter {
 }
 
 /** Split a Markdown record at its two `---` lines. */
-export function frontMatter(file: string, text: string): { parts?: FrontMatter; diagnostics: Diagnostic[] } {
+export function frontMatter(
+  file: string,
+  text: string,
+): { parts?: FrontMatter; diagnostics: Diagnostic[] } {
   const lines = text.replace(/^\uFEFF/, "").split(/\r\n|\r|\n/);
   const fault = (line: number, actual: string, expected: string): { diagnostics: Diagnostic[] } => {
-    const whole = fileFault(file, { severity: "error", rule: "records/front-matter", subject: "front matter", actual, expected });
+    const whole = fileFault(file, {
+      severity: "error",
+      rule: "records/front-matter",
+      subject: "front matter",
+      actual,
+      expected,
+    });
     return { diagnostics: [{ ...whole, place: { ...whole.place, line } }] };
   };
-  if (lines[0]?.trimEnd() !== "---") return fault(1, lines[0]?.slice(0, 60) || "nothing", "a first line of three hyphens, ---");
+  if (lines[0]?.trimEnd() !== "---")
+    return fault(1, lines[0]?.slice(0, 60) || "nothing", "a first line of three hyphens, ---");
   const end = lines.findIndex((line, i) => i > 0 && line.trimEnd() === "---");
-  if (end < 0) return fault(lines.length, "the end of the file", "a line of three hyphens, ---, after the front matter");
+  if (end < 0)
+    return fault(
+      lines.length,
+      "the end of the file",
+      "a line of three hyphens, ---, after the front matter",
+    );
   const below = lines.slice(end + 1);
-  const blank = Math.max(0, below.findIndex((line) => line.trim() !== ""));
-  return { parts: { yaml: lines.slice(1, end).join("\n"), firstLine: 2, body: below.slice(blank).join("\n").trimEnd(), bodyLine: end + 2 + blank }, diagnostics: [] };
+  const blank = Math.max(
+    0,
+    below.findIndex((line) => line.trim() !== ""),
+  );
+  return {
+    parts: {
+      yaml: lines.slice(1, end).join("\n"),
+      firstLine: 2,
+      body: below.slice(blank).join("\n").trimEnd(),
+      bodyLine: end + 2 + blank,
+    },
+    diagnostics: [],
+  };
 }

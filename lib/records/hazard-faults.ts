@@ -10,11 +10,18 @@ import type { RecordPath } from "./yaml-record.ts";
 
 /** Classifications, components and label elements that are of no closed list or make no whole, each at its line. */
 export function hazardFaults(files: ParsedFiles): Diagnostic[] {
-  const pigments = [...files.pigments.values()].flatMap((parsed) => substanceFaults(parsed, parsed.record));
-  const vehicles = [...files.vehicles.values()].flatMap((parsed) => [...substanceFaults(parsed, parsed.record), ...twoLists(parsed)]);
+  const pigments = [...files.pigments.values()].flatMap((parsed) =>
+    substanceFaults(parsed, parsed.record),
+  );
+  const vehicles = [...files.vehicles.values()].flatMap((parsed) => [
+    ...substanceFaults(parsed, parsed.record),
+    ...twoLists(parsed),
+  ]);
   const labels = [...files.colours.values()].flatMap((parsed) => {
     const { label } = parsed.record;
-    return label === undefined ? [] : statedLabelFaults(label).map((fault) => diagnostic(fault, parsed, ["label"]));
+    return label === undefined
+      ? []
+      : statedLabelFaults(label).map((fault) => diagnostic(fault, parsed, ["label"]));
   });
   return [...pigments, ...vehicles, ...labels];
 }
@@ -22,49 +29,137 @@ export function hazardFaults(files: ParsedFiles): Diagnostic[] {
 type Substance = PigmentIdentity & Omit<HazardRecord, "components">;
 
 /** What a pigment, vehicle or component states of itself, and the components that it is made of. */
-function substanceFaults(parsed: Parsed<unknown>, record: Substance & Pick<HazardRecord, "components">): Diagnostic[] {
+function substanceFaults(
+  parsed: Parsed<unknown>,
+  record: Substance & Pick<HazardRecord, "components">,
+): Diagnostic[] {
   const components = record.components ?? [];
   return [
     ...classified(parsed, record, []),
     ...components.flatMap((one, i) => classified(parsed, one, ["components", i])),
-    ...(components.length === 0 ? [] : wholeFaults(parsed, "components", components.reduce((sum, { massFraction }) => sum + (amountEnds(massFraction, [])[0]?.value ?? 0), 0), 1)),
-    ...(record.metals === undefined ? [] : wholeFaults(parsed, "metals", record.metals.reduce((sum, { percent }) => sum + percent, 0), 100)),
+    ...(components.length === 0
+      ? []
+      : wholeFaults(
+          parsed,
+          "components",
+          components.reduce(
+            (sum, { massFraction }) => sum + (amountEnds(massFraction, [])[0]?.value ?? 0),
+            0,
+          ),
+          1,
+        )),
+    ...(record.metals === undefined
+      ? []
+      : wholeFaults(
+          parsed,
+          "metals",
+          record.metals.reduce((sum, { percent }) => sum + percent, 0),
+          100,
+        )),
   ];
 }
 
-function classified(parsed: Parsed<unknown>, substance: Substance, above: RecordPath): Diagnostic[] {
+function classified(
+  parsed: Parsed<unknown>,
+  substance: Substance,
+  above: RecordPath,
+): Diagnostic[] {
   const metals = hazardMetals(substance);
   return (substance.hazards ?? []).flatMap((hazard, i) => {
     const at = [...above, "hazards", i];
     // A bare code is the whole entry, and what the science calls specific limits a record calls limits.
-    const faults = formFaults(hazard).map((fault) => diagnostic({ ...fault, path: typeof hazard === "string" ? [] : fault.path.map((key) => (key === "specificLimits" ? "limits" : key)) }, parsed, at));
+    const faults = formFaults(hazard).map((fault) =>
+      diagnostic(
+        {
+          ...fault,
+          path:
+            typeof hazard === "string"
+              ? []
+              : fault.path.map((key) => (key === "specificLimits" ? "limits" : key)),
+        },
+        parsed,
+        at,
+      ),
+    );
     const counted = typeof hazard === "string" ? undefined : hazard.countedAs;
     if (counted === undefined || typeof metals[counted] === "number") return faults;
-    return [...faults, diagnostic({ path: ["countedAs"], subject: `limit on ${counted}`, actual: "a share that is not known", expected: "its percentage under metals, or a CAS number whose formula tells it" }, parsed, at)];
+    return [
+      ...faults,
+      diagnostic(
+        {
+          path: ["countedAs"],
+          subject: `limit on ${counted}`,
+          actual: "a share that is not known",
+          expected: "its percentage under metals, or a CAS number whose formula tells it",
+        },
+        parsed,
+        at,
+      ),
+    ];
   });
 }
 
 function formFaults(hazard: HazardForm): HazardFault[] {
-  return typeof hazard === "string" ? classificationFaults(hazard) : classificationFaults({ ...hazard, specificLimits: hazard.limits });
+  return typeof hazard === "string"
+    ? classificationFaults(hazard)
+    : classificationFaults({ ...hazard, specificLimits: hazard.limits });
 }
 
 /** Room for what a decimal's binary form adds. */
 const ROUNDING = 1e-9;
 
-function wholeFaults(parsed: Parsed<unknown>, list: "components" | "metals", total: number, whole: number): Diagnostic[] {
+function wholeFaults(
+  parsed: Parsed<unknown>,
+  list: "components" | "metals",
+  total: number,
+  whole: number,
+): Diagnostic[] {
   if (total <= whole * (1 + ROUNDING)) return [];
-  return [diagnostic({ path: [list], subject: `total of ${list}`, actual: String(Number(total.toPrecision(6))), expected: `at most ${whole}` }, parsed, [])];
+  return [
+    diagnostic(
+      {
+        path: [list],
+        subject: `total of ${list}`,
+        actual: String(Number(total.toPrecision(6))),
+        expected: `at most ${whole}`,
+      },
+      parsed,
+      [],
+    ),
+  ];
 }
 
-function twoLists(parsed: Parsed<{ readonly metal?: string | undefined; readonly metals?: unknown }>): Diagnostic[] {
+function twoLists(
+  parsed: Parsed<{ readonly metal?: string | undefined; readonly metals?: unknown }>,
+): Diagnostic[] {
   const { metal, metals } = parsed.record;
   if (metal === undefined || metals === undefined) return [];
-  return [diagnostic({ path: ["metal"], subject: "metal beside a list of metals", actual: metal, expected: "metal and metalPercent, or metals" }, parsed, [])];
+  return [
+    diagnostic(
+      {
+        path: ["metal"],
+        subject: "metal beside a list of metals",
+        actual: metal,
+        expected: "metal and metalPercent, or metals",
+      },
+      parsed,
+      [],
+    ),
+  ];
 }
 
-function diagnostic({ path, subject, actual, expected, nearest }: HazardFault, { yaml }: Parsed<unknown>, above: RecordPath): Diagnostic {
+function diagnostic(
+  { path, subject, actual, expected, nearest }: HazardFault,
+  { yaml }: Parsed<unknown>,
+  above: RecordPath,
+): Diagnostic {
   return {
-    severity: "error", rule: "records/hazard", place: yaml.place([...above, ...path]), subject, actual, expected,
+    severity: "error",
+    rule: "records/hazard",
+    place: yaml.place([...above, ...path]),
+    subject,
+    actual,
+    expected,
     ...(nearest === undefined ? {} : { hint: `nearest \`${nearest}\`` }),
   };
 }

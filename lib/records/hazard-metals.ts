@@ -7,8 +7,14 @@ import type { HazardRecord } from "./schema/hazard-form.ts";
  * mass: those that its CAS number or Colour Index name tells, each in the share
  * that the record gives it. A list that leaves one out does not hide it.
  */
-export function hazardMetals({ casNumber, colourIndexName, metals = [] }: PigmentIdentity & Pick<HazardRecord, "metals">): MetalShares {
-  const recorded = metals.flatMap(({ metal, percent }) => (isHazardMetal(metal) ? [[metal, percent / 100] as const] : []));
+export function hazardMetals({
+  casNumber,
+  colourIndexName,
+  metals = [],
+}: PigmentIdentity & Pick<HazardRecord, "metals">): MetalShares {
+  const recorded = metals.flatMap(({ metal, percent }) =>
+    isHazardMetal(metal) ? [[metal, percent / 100] as const] : [],
+  );
   const shares: MetalShares = Object.fromEntries(recorded);
   return { ...metalShares({ casNumber, colourIndexName }), ...shares };
 }

@@ -14,6 +14,16 @@ export interface NamedSchema {
 
 /** The schemas that records are checked by, as JSON Schema for editors and other programs. */
 export function recordSchemas(): NamedSchema[] {
-  const records = { workshop: workshopSchema, pigment: pigmentSchema, vehicle: vehicleSchema, colour: colourSchema, source: sourceSchema, answer: answerSchema };
-  return Object.entries(records).map(([name, schema]) => ({ name, schema: { title: name, ...z.toJSONSchema(schema, { io: "input" }) } }));
+  const records = {
+    workshop: workshopSchema,
+    pigment: pigmentSchema,
+    vehicle: vehicleSchema,
+    colour: colourSchema,
+    source: sourceSchema,
+    answer: answerSchema,
+  };
+  return Object.entries(records).map(([name, schema]) => ({
+    name,
+    schema: { title: name, ...z.toJSONSchema(schema, { io: "input" }) },
+  }));
 }

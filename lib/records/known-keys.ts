@@ -4,7 +4,8 @@ import type { RecordPath } from "./yaml-record.ts";
 /** The keys that a schema knows at a path inside a record; those of every form where there are several. */
 export function knownKeys(schema: z.ZodType, path: RecordPath): string[] {
   const here = unwrapped(schema);
-  if (here instanceof z.ZodUnion) return [...new Set((here.options as z.ZodType[]).flatMap((option) => knownKeys(option, path)))];
+  if (here instanceof z.ZodUnion)
+    return [...new Set((here.options as z.ZodType[]).flatMap((option) => knownKeys(option, path)))];
   const [key, ...rest] = path;
   if (here instanceof z.ZodObject) {
     const shape = here.shape as Record<string, z.ZodType>;
@@ -12,10 +13,13 @@ export function knownKeys(schema: z.ZodType, path: RecordPath): string[] {
     const inner = shape[String(key)];
     return inner === undefined ? [] : knownKeys(inner, rest);
   }
-  if (here instanceof z.ZodArray && key !== undefined) return knownKeys(here.element as z.ZodType, rest);
+  if (here instanceof z.ZodArray && key !== undefined)
+    return knownKeys(here.element as z.ZodType, rest);
   return [];
 }
 
 function unwrapped(schema: z.ZodType): z.ZodType {
-  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable ? unwrapped(schema.unwrap() as z.ZodType) : schema;
+  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable
+    ? unwrapped(schema.unwrap() as z.ZodType)
+    : schema;
 }

@@ -5,7 +5,14 @@ import { claimFaults } from "./claim-faults.ts";
 import { contentTree } from "./content-tree.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
-import type { ChartGrounds, Checked, Colour, FilmReading, Records, TintReading } from "./records.ts";
+import type {
+  ChartGrounds,
+  Checked,
+  Colour,
+  FilmReading,
+  Records,
+  TintReading,
+} from "./records.ts";
 import { referenceFaults } from "./references.ts";
 import { pairFaults } from "./pair-faults.ts";
 import { paintFaults } from "./paint-faults.ts";
@@ -30,11 +37,33 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const colours = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
   const grounds = resolvedGrounds(files.workshop, resolver);
-  diagnostics.push(...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used), ...tradeFaults(files), ...pigmentFaults(files), ...paintFaults(files), ...hazardFaults(files), ...claimFaults(files), ...pairFaults(files));
+  diagnostics.push(
+    ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
+    ...tradeFaults(files),
+    ...pigmentFaults(files),
+    ...paintFaults(files),
+    ...hazardFaults(files),
+    ...claimFaults(files),
+    ...pairFaults(files),
+  );
 
   const sorted = inOrder(diagnostics);
-  if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error")) return { diagnostics: sorted };
-  const newestDate = [...datesOf([files.workshop, ...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values(), ...files.sources.values(), ...files.answers.values()].map(({ record }) => record))].sort().at(-1);
+  if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error"))
+    return { diagnostics: sorted };
+  const newestDate = [
+    ...datesOf(
+      [
+        files.workshop,
+        ...files.pigments.values(),
+        ...files.vehicles.values(),
+        ...files.colours.values(),
+        ...files.sources.values(),
+        ...files.answers.values(),
+      ].map(({ record }) => record),
+    ),
+  ]
+    .sort()
+    .at(-1);
   return {
     diagnostics: sorted,
     records: {
@@ -45,40 +74,86 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
       vehicles: checked(files.vehicles),
       colours: new Map(colours.map((colour) => [colour.slug, colour])),
       sources: bibliography(files),
-      answers: new Map([...files.answers].map(([slug, { file, record, yaml, body, bodyLine }]) => [slug, { slug, file, record, body, bodyLine, place: yaml.place }])),
+      answers: new Map(
+        [...files.answers].map(([slug, { file, record, yaml, body, bodyLine }]) => [
+          slug,
+          { slug, file, record, body, bodyLine, place: yaml.place },
+        ]),
+      ),
       ...(newestDate === undefined ? {} : { newestDate }),
     },
   };
 }
 
-function resolvedGrounds(workshop: Parsed<WorkshopRecord> | undefined, { resolve }: ReadingResolver): ChartGrounds | undefined {
+function resolvedGrounds(
+  workshop: Parsed<WorkshopRecord> | undefined,
+  { resolve }: ReadingResolver,
+): ChartGrounds | undefined {
   const forms = workshop?.record.grounds;
   if (workshop === undefined || forms === undefined) return undefined;
-  const [black, white] = (["black", "white"] as const).map((ground) => resolve(forms[ground], workshop.yaml, ["grounds", ground]));
+  const [black, white] = (["black", "white"] as const).map((ground) =>
+    resolve(forms[ground], workshop.yaml, ["grounds", ground]),
+  );
   return black?.form === "spectrum" && white?.form === "spectrum" ? { black, white } : undefined;
 }
 
-function resolvedColour({ slug, file, record, yaml, body }: Parsed<ColourRecord>, { resolve }: ReadingResolver): Colour {
+function resolvedColour(
+  { slug, file, record, yaml, body }: Parsed<ColourRecord>,
+  { resolve }: ReadingResolver,
+): Colour {
   const masstone = record.masstone && resolve(record.masstone, yaml, ["masstone"]);
   const tints = (record.tints ?? []).flatMap((tint, i): TintReading[] => {
     const reading = resolve(tint, yaml, ["tints", i]);
     const [colourParts = NaN, whiteParts = NaN] = tint.massRatio.split(":").map(Number);
-    return reading === undefined ? [] : [{ white: tint.white, massRatio: tint.massRatio, colourParts, whiteParts, ratioKind: tint.ratioKind, reading }];
+    return reading === undefined
+      ? []
+      : [
+          {
+            white: tint.white,
+            massRatio: tint.massRatio,
+            colourParts,
+            whiteParts,
+            ratioKind: tint.ratioKind,
+            reading,
+          },
+        ];
   });
   const films = (record.films ?? []).flatMap((film, i): FilmReading[] => {
     const reading = resolve(film, yaml, ["films", i]);
-    return reading === undefined ? [] : [{ ground: film.ground, filmThicknessUm: film.filmThicknessUm, reading }];
+    return reading === undefined
+      ? []
+      : [{ ground: film.ground, filmThicknessUm: film.filmThicknessUm, reading }];
   });
-  return { slug, file, record, place: yaml.place, notes: body, tints, films, ...(masstone === undefined ? {} : { masstone }) };
+  return {
+    slug,
+    file,
+    record,
+    place: yaml.place,
+    notes: body,
+    tints,
+    films,
+    ...(masstone === undefined ? {} : { masstone }),
+  };
 }
 
 function checked<R>(parsed: ReadonlyMap<string, Parsed<R>>): ReadonlyMap<string, Checked<R>> {
-  return new Map([...parsed].map(([slug, { file, record, yaml }]) => [slug, { slug, file, record, place: yaml.place }]));
+  return new Map(
+    [...parsed].map(([slug, { file, record, yaml }]) => [
+      slug,
+      { slug, file, record, place: yaml.place },
+    ]),
+  );
 }
 
 function bibliography(files: ParsedFiles): ReadonlyMap<SourceKey, Source> {
-  const own = [...files.sources.values()].map(({ slug, record }): [SourceKey, Source] =>
-    [slug, { citation: record.citation, standing: record.standing ?? "read", ...(record.note === undefined ? {} : { note: record.note }) }]);
+  const own = [...files.sources.values()].map(({ slug, record }): [SourceKey, Source] => [
+    slug,
+    {
+      citation: record.citation,
+      standing: record.standing ?? "read",
+      ...(record.note === undefined ? {} : { note: record.note }),
+    },
+  ]);
   return new Map([...Object.entries<Source>(BIBLIOGRAPHY), ...own]);
 }
 
@@ -92,6 +167,11 @@ function* datesOf(value: unknown): Generator<string> {
 
 function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {
   const byText = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
-  return [...diagnostics].sort((one, other) =>
-    byText(one.place.file, other.place.file) || one.place.line - other.place.line || one.place.column - other.place.column || byText(one.rule, other.rule));
+  return [...diagnostics].sort(
+    (one, other) =>
+      byText(one.place.file, other.place.file) ||
+      one.place.line - other.place.line ||
+      one.place.column - other.place.column ||
+      byText(one.rule, other.rule),
+  );
 }

@@ -12,16 +12,27 @@ import type { AmountRecord } from "./schema/amount.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
-interface Placed { readonly path: RecordPath; readonly complaint: Complaint }
+interface Placed {
+  readonly path: RecordPath;
+  readonly complaint: Complaint;
+}
 
 /** Figures of a paint that none can have, parts that make no whole, trials and driers beyond reach. */
 export function paintFaults(files: ParsedFiles): Diagnostic[] {
   return [...files.colours.values()].flatMap(({ record, yaml }) =>
-    [...reachFaults(record), ...sumFaults(record), ...trialFaults(record), ...additionFaults(record, files)].map(({ path, complaint }): Diagnostic => ({ ...complaint, place: yaml.place(path) })));
+    [
+      ...reachFaults(record),
+      ...sumFaults(record),
+      ...trialFaults(record),
+      ...additionFaults(record, files),
+    ].map(({ path, complaint }): Diagnostic => ({ ...complaint, place: yaml.place(path) })),
+  );
 }
 
 const REACHES: Readonly<Record<"oilIndexGPer100g" | "gloss60" | "finenessOfGrindUm", ReachName>> = {
-  oilIndexGPer100g: "oilIndexGPer100g", gloss60: "gloss60", finenessOfGrindUm: "finenessOfGrindUm",
+  oilIndexGPer100g: "oilIndexGPer100g",
+  gloss60: "gloss60",
+  finenessOfGrindUm: "finenessOfGrindUm",
 };
 
 function reachFaults(record: ColourRecord): Placed[] {
@@ -37,25 +48,39 @@ function reachFaults(record: ColourRecord): Placed[] {
 /** That parts are given for all or none is held beside the pigments; here what they make together. */
 function sumFaults({ pigments }: ColourRecord): Placed[] {
   const complaint = partsComplaint(pigments.map(({ parts }) => parts));
-  return complaint === undefined || complaint.severity === "error" ? [] : [{ path: ["pigments"], complaint }];
+  return complaint === undefined || complaint.severity === "error"
+    ? []
+    : [{ path: ["pigments"], complaint }];
 }
 
 /** Fields of a trial by what a complaint about it is named for. */
 const TRIAL_FIELDS: Readonly<Record<string, string>> = {
-  "film thickness of a drying trial": "filmThicknessUm", "temperature of a drying trial": "temperatureC", "humidity of a drying trial": "humidityPercent",
-  "days to touch dry": "touchDryDays", "days to through dry": "throughDryDays",
+  "film thickness of a drying trial": "filmThicknessUm",
+  "temperature of a drying trial": "temperatureC",
+  "humidity of a drying trial": "humidityPercent",
+  "days to touch dry": "touchDryDays",
+  "days to through dry": "throughDryDays",
 };
 
 function trialFaults({ dryingTrials = [] }: ColourRecord): Placed[] {
-  const one = (amount: AmountRecord | undefined): number | undefined => (amount === undefined ? undefined : typeof amount === "number" ? amount : midpoint(amount.value));
-  return dryingTrials.flatMap(({ touchDryDays, throughDryDays, filmThicknessUm, temperatureC, humidityPercent }, i) => trialComplaints({
-    touchDryDays: typeof touchDryDays === "number" ? touchDryDays : touchDryDays.value,
-    throughDryDays: throughDryDays === undefined || typeof throughDryDays === "number" ? throughDryDays : throughDryDays.value,
-    filmThicknessUm: one(filmThicknessUm), temperatureC: one(temperatureC), humidityPercent: one(humidityPercent),
-  }).map((complaint): Placed => {
-    const field = TRIAL_FIELDS[complaint.subject];
-    return { complaint, path: ["dryingTrials", i, ...(field === undefined ? [] : [field])] };
-  }));
+  const one = (amount: AmountRecord | undefined): number | undefined =>
+    amount === undefined ? undefined : typeof amount === "number" ? amount : midpoint(amount.value);
+  return dryingTrials.flatMap(
+    ({ touchDryDays, throughDryDays, filmThicknessUm, temperatureC, humidityPercent }, i) =>
+      trialComplaints({
+        touchDryDays: typeof touchDryDays === "number" ? touchDryDays : touchDryDays.value,
+        throughDryDays:
+          throughDryDays === undefined || typeof throughDryDays === "number"
+            ? throughDryDays
+            : throughDryDays.value,
+        filmThicknessUm: one(filmThicknessUm),
+        temperatureC: one(temperatureC),
+        humidityPercent: one(humidityPercent),
+      }).map((complaint): Placed => {
+        const field = TRIAL_FIELDS[complaint.subject];
+        return { complaint, path: ["dryingTrials", i, ...(field === undefined ? [] : [field])] };
+      }),
+  );
 }
 
 /** A drier so strong that the soap's mass was most likely taken for the metal's; one addition named twice. */
@@ -63,16 +88,43 @@ function additionFaults({ additions = [] }: ColourRecord, { vehicles }: ParsedFi
   return additions.flatMap(({ vehicle, percentOfOil }, i): Placed[] => {
     const twice = additions.findIndex((other) => other.vehicle === vehicle) < i;
     const drier = vehicles.get(vehicle)?.record;
-    const metalOnOil = Math.max(0, ...(drier === undefined ? [] : drierMetals(drier)).map(({ percent = 0 }) => (percentOfOil * percent) / 100));
+    const metalOnOil = Math.max(
+      0,
+      ...(drier === undefined ? [] : drierMetals(drier)).map(
+        ({ percent = 0 }) => (percentOfOil * percent) / 100,
+      ),
+    );
     return [
-      ...(twice ? [{ path: ["additions", i, "vehicle"], complaint: { severity: "error" as const, rule: "records/duplicate" as const, subject: "addition named twice", actual: vehicle, expected: "each addition once" } }] : []),
-      ...(metalOnOil > DRIER_REACH_PERCENT ? [{
-        path: ["additions", i, "percentOfOil"],
-        complaint: {
-          severity: "error" as const, rule: "drying/drier-reach" as const, subject: "metal of a drier on the oil", actual: `${Number(metalOnOil.toPrecision(3))} %`, expected: `at most ${DRIER_REACH_PERCENT} %`,
-          hint: "the record of the drier gives the metal in it, percentOfOil the drier on the oil", source: "memory-drying",
-        },
-      }] : []),
+      ...(twice
+        ? [
+            {
+              path: ["additions", i, "vehicle"],
+              complaint: {
+                severity: "error" as const,
+                rule: "records/duplicate" as const,
+                subject: "addition named twice",
+                actual: vehicle,
+                expected: "each addition once",
+              },
+            },
+          ]
+        : []),
+      ...(metalOnOil > DRIER_REACH_PERCENT
+        ? [
+            {
+              path: ["additions", i, "percentOfOil"],
+              complaint: {
+                severity: "error" as const,
+                rule: "drying/drier-reach" as const,
+                subject: "metal of a drier on the oil",
+                actual: `${Number(metalOnOil.toPrecision(3))} %`,
+                expected: `at most ${DRIER_REACH_PERCENT} %`,
+                hint: "the record of the drier gives the metal in it, percentOfOil the drier on the oil",
+                source: "memory-drying",
+              },
+            },
+          ]
+        : []),
     ];
   });
 }

@@ -11,9 +11,32 @@ export function pairFaults({ workshop }: ParsedFiles): Diagnostic[] {
     const key = [...colours].sort().join("-and-");
     const isKnown = seen.has(key);
     seen.add(key);
-    const twice = colours.flatMap((slug, j): Diagnostic[] => (colours.indexOf(slug) === j ? [] : [{
-      severity: "error", rule: "records/duplicate", place: workshop.yaml.place([...at, j]), subject: "colour named twice", actual: slug, expected: "each colour once",
-    }]));
-    return isKnown ? [...twice, { severity: "error", rule: "records/duplicate", place: workshop.yaml.place(["pairs", i]), subject: "pair named twice", actual: colours.join(", "), expected: "each pair once" }] : twice;
+    const twice = colours.flatMap((slug, j): Diagnostic[] =>
+      colours.indexOf(slug) === j
+        ? []
+        : [
+            {
+              severity: "error",
+              rule: "records/duplicate",
+              place: workshop.yaml.place([...at, j]),
+              subject: "colour named twice",
+              actual: slug,
+              expected: "each colour once",
+            },
+          ],
+    );
+    return isKnown
+      ? [
+          ...twice,
+          {
+            severity: "error",
+            rule: "records/duplicate",
+            place: workshop.yaml.place(["pairs", i]),
+            subject: "pair named twice",
+            actual: colours.join(", "),
+            expected: "each pair once",
+          },
+        ]
+      : twice;
   });
 }

@@ -32,7 +32,10 @@ export interface ParsedFiles {
   readonly sources: ReadonlyMap<string, Parsed<SourceRecord>>;
   readonly answers: ReadonlyMap<string, Parsed<AnswerRecord>>;
   /** By file name without ending; a file that could not be read whole is kept as undefined, so that it is complained of once. */
-  readonly readings: ReadonlyMap<string, { readonly file: string; readonly reading: ReadingFile | undefined }>;
+  readonly readings: ReadonlyMap<
+    string,
+    { readonly file: string; readonly reading: ReadingFile | undefined }
+  >;
   /** Slugs of files that are there but have faults, `pigments/` for a folder that could not be read: a reference to one is not a second fault. */
   readonly faulty: ReadonlySet<string>;
 }
@@ -43,17 +46,28 @@ export function isFaulty({ faulty }: ParsedFiles, folder: string, slug: string):
 }
 
 /** Parse every file by the form of its folder, and hold each against its schema. */
-export function parsedFiles({ files, unread }: Pick<ContentTree, "files" | "unread">, diagnostics: Diagnostic[]): ParsedFiles {
+export function parsedFiles(
+  { files, unread }: Pick<ContentTree, "files" | "unread">,
+  diagnostics: Diagnostic[],
+): ParsedFiles {
   const faulty = new Set(unread);
 
-  function parsed<S extends z.ZodType>(schema: S, source: ContentFile): Parsed<z.output<S>> | undefined {
+  function parsed<S extends z.ZodType>(
+    schema: S,
+    source: ContentFile,
+  ): Parsed<z.output<S>> | undefined {
     const unprintable = unprintableFault(source);
     if (unprintable !== undefined) {
       diagnostics.push(unprintable);
       return undefined;
     }
     const markdown = source.ending === ".md";
-    const split = markdown ? frontMatter(source.file, source.text) : { parts: { yaml: source.text.replace(/^\uFEFF/, ""), firstLine: 1, body: "", bodyLine: 1 }, diagnostics: [] };
+    const split = markdown
+      ? frontMatter(source.file, source.text)
+      : {
+          parts: { yaml: source.text.replace(/^\uFEFF/, ""), firstLine: 1, body: "", bodyLine: 1 },
+          diagnostics: [],
+        };
     diagnostics.push(...split.diagnostics);
     if (split.parts === undefined) return undefined;
     const yaml = yamlRecord(source.file, split.parts.yaml, split.parts.firstLine);
@@ -62,19 +76,45 @@ export function parsedFiles({ files, unread }: Pick<ContentTree, "files" | "unre
     const checked = checkedAgainst(schema, yaml.record);
     diagnostics.push(...checked.diagnostics);
     if (checked.value === undefined) return undefined;
-    return { slug: source.stem, file: source.file, record: checked.value, yaml: yaml.record, body: split.parts.body, bodyLine: split.parts.bodyLine };
+    return {
+      slug: source.stem,
+      file: source.file,
+      record: checked.value,
+      yaml: yaml.record,
+      body: split.parts.body,
+      bodyLine: split.parts.bodyLine,
+    };
   }
 
-  function folder<S extends z.ZodType>(name: ContentFolder, schema: S): Map<string, Parsed<z.output<S>>> {
+  function folder<S extends z.ZodType>(
+    name: ContentFolder,
+    schema: S,
+  ): Map<string, Parsed<z.output<S>>> {
     const records = new Map<string, Parsed<z.output<S>>>();
     const seen = new Map<string, string>();
     for (const source of files.filter((file) => file.folder === name)) {
       const twin = seen.get(source.stem.toLowerCase());
       seen.set(source.stem.toLowerCase(), source.file);
       if (!isSlug(source.stem)) {
-        diagnostics.push(fileFault(source.file, { severity: "error", rule: "records/slug", subject: "file name", actual: source.stem, expected: "lower-case letters, digits and single hyphens" }));
+        diagnostics.push(
+          fileFault(source.file, {
+            severity: "error",
+            rule: "records/slug",
+            subject: "file name",
+            actual: source.stem,
+            expected: "lower-case letters, digits and single hyphens",
+          }),
+        );
       } else if (twin !== undefined) {
-        diagnostics.push(fileFault(source.file, { severity: "error", rule: "records/duplicate", subject: "second file for the slug", actual: source.stem, expected: `only ${twin}` }));
+        diagnostics.push(
+          fileFault(source.file, {
+            severity: "error",
+            rule: "records/duplicate",
+            subject: "second file for the slug",
+            actual: source.stem,
+            expected: `only ${twin}`,
+          }),
+        );
       } else {
         const record = parsed(schema, source);
         if (record === undefined) faulty.add(`${name}/${source.stem}`);
@@ -91,7 +131,15 @@ export function parsedFiles({ files, unread }: Pick<ContentTree, "files" | "unre
     for (const source of files.filter((file) => file.folder === "readings")) {
       const twin = readings.get(source.stem);
       if (twin !== undefined) {
-        diagnostics.push(fileFault(source.file, { severity: "error", rule: "records/duplicate", subject: "second file for the reading", actual: source.stem, expected: `only ${twin.file}` }));
+        diagnostics.push(
+          fileFault(source.file, {
+            severity: "error",
+            rule: "records/duplicate",
+            subject: "second file for the reading",
+            actual: source.stem,
+            expected: `only ${twin.file}`,
+          }),
+        );
         continue;
       }
       const parsedReading = parseReadingFile(source.file, source.text);
@@ -121,8 +169,17 @@ function unprintableFault({ file, text }: ContentFile): Diagnostic | undefined {
   const lines = text.split("\n");
   const line = lines.findIndex((one) => UNPRINTABLE.test(one));
   if (line < 0) return undefined;
-  const whole = fileFault(file, { severity: "error", rule: "records/encoding", subject: "character", actual: "bytes that are no text", expected: "UTF-8 text" });
-  return { ...whole, place: { ...whole.place, line: line + 1, column: (lines[line]?.search(UNPRINTABLE) ?? 0) + 1 } };
+  const whole = fileFault(file, {
+    severity: "error",
+    rule: "records/encoding",
+    subject: "character",
+    actual: "bytes that are no text",
+    expected: "UTF-8 text",
+  });
+  return {
+    ...whole,
+    place: { ...whole.place, line: line + 1, column: (lines[line]?.search(UNPRINTABLE) ?? 0) + 1 },
+  };
 }
 
 const UNPRINTABLE = /(?![\t\n\r])[\uFFFD\p{Cc}]/u;

@@ -4,37 +4,65 @@ import { originComplaint } from "../formulation/black-origin.ts";
 import { HANDBOOK_DENSITY_G_PER_CM3 } from "../formulation/handbook-density.ts";
 import { handbookEstimate, type HandbookRow } from "../formulation/handbook-estimate.ts";
 import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../formulation/handbook-oil-absorption.ts";
-import { bulkDensityComplaints, handbookComplaint, reachComplaint, type ReachName } from "../formulation/plausibility.ts";
+import {
+  bulkDensityComplaints,
+  handbookComplaint,
+  reachComplaint,
+  type ReachName,
+} from "../formulation/plausibility.ts";
 import { amountEnds } from "./amount-ends.ts";
 import type { Parsed, ParsedFiles } from "./parsed-files.ts";
 import type { AmountRecord } from "./schema/amount.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
-type Field = "densityGPerCm3" | "oilAbsorptionGPer100g" | "bulkDensityLooseGPerMl" | "bulkDensityTappedGPerMl";
+type Field =
+  "densityGPerCm3" | "oilAbsorptionGPer100g" | "bulkDensityLooseGPerMl" | "bulkDensityTappedGPerMl";
 
 const REACHES: Readonly<Record<Field, ReachName>> = {
-  densityGPerCm3: "densityGPerCm3", oilAbsorptionGPer100g: "oilAbsorptionGPer100g", bulkDensityLooseGPerMl: "bulkDensityGPerMl", bulkDensityTappedGPerMl: "bulkDensityGPerMl",
+  densityGPerCm3: "densityGPerCm3",
+  oilAbsorptionGPer100g: "oilAbsorptionGPer100g",
+  bulkDensityLooseGPerMl: "bulkDensityGPerMl",
+  bulkDensityTappedGPerMl: "bulkDensityGPerMl",
 };
 
 /** Figures of a dry pigment that none can have, or that its kind is not known to have; an origin that speaks of another pigment. */
 export function pigmentFaults(files: ParsedFiles): Diagnostic[] {
   return [...files.pigments.values()].flatMap((pigment) => {
-    const place = ({ path, complaint }: Placed): Diagnostic => ({ ...complaint, place: pigment.yaml.place(path) });
-    return [...reachFaults(pigment), ...bulkFaults(pigment.record), ...originFaults(pigment.record)].map(place);
+    const place = ({ path, complaint }: Placed): Diagnostic => ({
+      ...complaint,
+      place: pigment.yaml.place(path),
+    });
+    return [
+      ...reachFaults(pigment),
+      ...bulkFaults(pigment.record),
+      ...originFaults(pigment.record),
+    ].map(place);
   });
 }
 
-interface Placed { readonly path: RecordPath; readonly complaint: Complaint }
+interface Placed {
+  readonly path: RecordPath;
+  readonly complaint: Complaint;
+}
 
 /** Each figure against the reach of any pigment, and where that passes against the handbook's range for this one. */
 function reachFaults({ record }: Parsed<PigmentRecord>): Placed[] {
-  return (Object.keys(REACHES) as Field[]).flatMap((field) => firstFault(record[field], [field], (value) =>
-    reachComplaint(REACHES[field], value) ?? againstHandbook(field, value, record)));
+  return (Object.keys(REACHES) as Field[]).flatMap((field) =>
+    firstFault(
+      record[field],
+      [field],
+      (value) => reachComplaint(REACHES[field], value) ?? againstHandbook(field, value, record),
+    ),
+  );
 }
 
 /** One complaint an amount: its other end says no more. */
-function firstFault(amount: AmountRecord | undefined, path: RecordPath, complaintOf: (value: number) => Complaint | undefined): Placed[] {
+function firstFault(
+  amount: AmountRecord | undefined,
+  path: RecordPath,
+  complaintOf: (value: number) => Complaint | undefined,
+): Placed[] {
   for (const end of amountEnds(amount, path)) {
     const complaint = complaintOf(end.value);
     if (complaint !== undefined) return [{ path: end.path, complaint }];
@@ -42,25 +70,58 @@ function firstFault(amount: AmountRecord | undefined, path: RecordPath, complain
   return [];
 }
 
-function againstHandbook(field: Field, value: number, { name, colourIndexName }: PigmentRecord): Complaint | undefined {
-  if (colourIndexName === undefined || (field !== "densityGPerCm3" && field !== "oilAbsorptionGPer100g")) return undefined;
-  const [table, figure]: [readonly HandbookRow[], "density" | "oilAbsorption"] = field === "densityGPerCm3" ? [HANDBOOK_DENSITY_G_PER_CM3, "density"] : [HANDBOOK_OIL_ABSORPTION_G_PER_100G, "oilAbsorption"];
+function againstHandbook(
+  field: Field,
+  value: number,
+  { name, colourIndexName }: PigmentRecord,
+): Complaint | undefined {
+  if (
+    colourIndexName === undefined ||
+    (field !== "densityGPerCm3" && field !== "oilAbsorptionGPer100g")
+  )
+    return undefined;
+  const [table, figure]: [readonly HandbookRow[], "density" | "oilAbsorption"] =
+    field === "densityGPerCm3"
+      ? [HANDBOOK_DENSITY_G_PER_CM3, "density"]
+      : [HANDBOOK_OIL_ABSORPTION_G_PER_100G, "oilAbsorption"];
   const handbook = handbookEstimate(table, { colourIndexName, kind: name.toLowerCase() });
-  return handbook === undefined ? undefined : handbookComplaint(figure, value, handbook.estimate, colourIndexName);
+  return handbook === undefined
+    ? undefined
+    : handbookComplaint(figure, value, handbook.estimate, colourIndexName);
 }
 
 /** Poured, settled and solid in their order; of an estimate the end that leaves most room. */
-function bulkFaults({ bulkDensityLooseGPerMl, bulkDensityTappedGPerMl, densityGPerCm3 }: PigmentRecord): Placed[] {
-  const least = (amount: AmountRecord | undefined): number | undefined => amountEnds(amount, [])[0]?.value;
-  const most = (amount: AmountRecord | undefined): number | undefined => amountEnds(amount, []).at(-1)?.value;
+function bulkFaults({
+  bulkDensityLooseGPerMl,
+  bulkDensityTappedGPerMl,
+  densityGPerCm3,
+}: PigmentRecord): Placed[] {
+  const least = (amount: AmountRecord | undefined): number | undefined =>
+    amountEnds(amount, [])[0]?.value;
+  const most = (amount: AmountRecord | undefined): number | undefined =>
+    amountEnds(amount, []).at(-1)?.value;
   const [loose, tapped] = [least(bulkDensityLooseGPerMl), most(bulkDensityTappedGPerMl)];
   return [
     ...bulkDensityComplaints({ looseGPerMl: loose, tappedGPerMl: tapped }),
-    ...bulkDensityComplaints({ looseGPerMl: loose, tappedGPerMl: least(bulkDensityTappedGPerMl), densityGPerCm3: most(densityGPerCm3) }).filter(({ subject }) => subject === "bulk density"),
-  ].map((complaint) => ({ complaint, path: [complaint.subject.startsWith("loose") || bulkDensityTappedGPerMl === undefined ? "bulkDensityLooseGPerMl" : "bulkDensityTappedGPerMl"] }));
+    ...bulkDensityComplaints({
+      looseGPerMl: loose,
+      tappedGPerMl: least(bulkDensityTappedGPerMl),
+      densityGPerCm3: most(densityGPerCm3),
+    }).filter(({ subject }) => subject === "bulk density"),
+  ].map((complaint) => ({
+    complaint,
+    path: [
+      complaint.subject.startsWith("loose") || bulkDensityTappedGPerMl === undefined
+        ? "bulkDensityLooseGPerMl"
+        : "bulkDensityTappedGPerMl",
+    ],
+  }));
 }
 
 function originFaults({ colourIndexName, origin }: PigmentRecord): Placed[] {
-  const complaint = colourIndexName === undefined || origin === undefined ? undefined : originComplaint(colourIndexName, origin);
+  const complaint =
+    colourIndexName === undefined || origin === undefined
+      ? undefined
+      : originComplaint(colourIndexName, origin);
   return complaint === undefined ? [] : [{ path: ["origin"], complaint }];
 }

@@ -11,7 +11,10 @@ import type { WorkshopRecord } from "./schema/workshop.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** Surface constants of Saunderson's correction [1]. */
-export interface Surface { readonly k1: number; readonly k2: number }
+export interface Surface {
+  readonly k1: number;
+  readonly k2: number;
+}
 
 /** Where a reading came from, as evidence prints it. */
 interface ReadingOrigin {

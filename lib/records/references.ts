@@ -12,19 +12,34 @@ type Kind = "pigments" | "vehicles" | "colours" | "sources";
  * against what refers to it: a name that leads nowhere is an error, a pigment,
  * vehicle, reading or source that nothing uses is a warning.
  */
-export function referenceFaults(files: ParsedFiles, builtInSources: ReadonlySet<string>, usedReadings: ReadonlySet<string>): Diagnostic[] {
+export function referenceFaults(
+  files: ParsedFiles,
+  builtInSources: ReadonlySet<string>,
+  usedReadings: ReadonlySet<string>,
+): Diagnostic[] {
   const diagnostics: Diagnostic[] = [];
   const used = new Set<string>();
 
-  function refer(from: Parsed<unknown>, path: RecordPath, slug: string, kinds: readonly Kind[]): void {
+  function refer(
+    from: Parsed<unknown>,
+    path: RecordPath,
+    slug: string,
+    kinds: readonly Kind[],
+  ): void {
     const found = kinds.filter((kind) => files[kind].has(slug) || isFaulty(files, kind, slug));
     found.forEach((kind) => used.add(`${kind}/${slug}`));
     if (found.length > 0 || (kinds.includes("sources") && builtInSources.has(slug))) return;
-    const known = [...kinds.flatMap((kind) => [...files[kind].keys()]), ...(kinds.includes("sources") ? builtInSources : [])];
+    const known = [
+      ...kinds.flatMap((kind) => [...files[kind].keys()]),
+      ...(kinds.includes("sources") ? builtInSources : []),
+    ];
     const near = nearestWord(slug, known);
     diagnostics.push({
-      severity: "error", rule: "records/missing-reference", place: from.yaml.place(path),
-      subject: path.filter((key) => typeof key === "string").at(-1) ?? "name", actual: slug,
+      severity: "error",
+      rule: "records/missing-reference",
+      place: from.yaml.place(path),
+      subject: path.filter((key) => typeof key === "string").at(-1) ?? "name",
+      actual: slug,
       expected: `the file name of a record in ${kinds.map((kind) => `${kind}/`).join(" or ")}`,
       ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
     });
@@ -32,32 +47,58 @@ export function referenceFaults(files: ParsedFiles, builtInSources: ReadonlySet<
 
   for (const colour of files.colours.values()) {
     const { record } = colour;
-    record.pigments.forEach((part, i) => refer(colour, ["pigments", i, "pigment"], part.pigment, ["pigments"]));
-    record.tints?.forEach((tint, i) => refer(colour, ["tints", i, "white"], tint.white, ["colours", "pigments"]));
-    record.additions?.forEach((addition, i) => refer(colour, ["additions", i, "vehicle"], addition.vehicle, ["vehicles"]));
-    record.dryingTrials?.forEach((trial, i) => trial.tintedWith !== undefined && refer(colour, ["dryingTrials", i, "tintedWith"], trial.tintedWith, ["colours", "pigments"]));
+    record.pigments.forEach((part, i) =>
+      refer(colour, ["pigments", i, "pigment"], part.pigment, ["pigments"]),
+    );
+    record.tints?.forEach((tint, i) =>
+      refer(colour, ["tints", i, "white"], tint.white, ["colours", "pigments"]),
+    );
+    record.additions?.forEach((addition, i) =>
+      refer(colour, ["additions", i, "vehicle"], addition.vehicle, ["vehicles"]),
+    );
+    record.dryingTrials?.forEach(
+      (trial, i) =>
+        trial.tintedWith !== undefined &&
+        refer(colour, ["dryingTrials", i, "tintedWith"], trial.tintedWith, ["colours", "pigments"]),
+    );
     if (record.vehicle !== undefined) refer(colour, ["vehicle"], record.vehicle, ["vehicles"]);
   }
   const { workshop } = files;
-  if (workshop?.record.vehicle !== undefined) refer(workshop, ["vehicle"], workshop.record.vehicle, ["vehicles"]);
-  if (workshop?.record.strengthReference !== undefined) refer(workshop, ["strengthReference"], workshop.record.strengthReference, ["colours"]);
-  workshop?.record.leadingPair?.forEach((slug, i) => refer(workshop, ["leadingPair", i], slug, ["colours"]));
+  if (workshop?.record.vehicle !== undefined)
+    refer(workshop, ["vehicle"], workshop.record.vehicle, ["vehicles"]);
+  if (workshop?.record.strengthReference !== undefined)
+    refer(workshop, ["strengthReference"], workshop.record.strengthReference, ["colours"]);
+  workshop?.record.leadingPair?.forEach((slug, i) =>
+    refer(workshop, ["leadingPair", i], slug, ["colours"]),
+  );
   workshop?.record.pairs?.forEach((pair, i) => {
     const at = Array.isArray(pair) ? ["pairs", i] : ["pairs", i, "colours"];
-    (Array.isArray(pair) ? pair : pair.colours).forEach((slug, j) => refer(workshop, [...at, j], slug, ["colours"]));
+    (Array.isArray(pair) ? pair : pair.colours).forEach((slug, j) =>
+      refer(workshop, [...at, j], slug, ["colours"]),
+    );
   });
   for (const answer of files.answers.values()) {
     answer.record.colours?.forEach((slug, i) => refer(answer, ["colours", i], slug, ["colours"]));
-    answer.record.reply?.colours?.forEach((slug, i) => refer(answer, ["reply", "colours", i], slug, ["colours"]));
+    answer.record.reply?.colours?.forEach((slug, i) =>
+      refer(answer, ["reply", "colours", i], slug, ["colours"]),
+    );
     answer.record.claims?.forEach((claim, i) => {
       for (const key of ["lowestOf", "highestOf"] as const) {
         const rivals: unknown = key in claim ? (claim as Record<string, unknown>)[key] : undefined;
-        if (Array.isArray(rivals)) rivals.forEach((slug: string, j) => refer(answer, ["claims", i, key, j], slug, ["colours"]));
+        if (Array.isArray(rivals))
+          rivals.forEach((slug: string, j) =>
+            refer(answer, ["claims", i, key, j], slug, ["colours"]),
+          );
       }
     });
   }
-  for (const record of [...files.pigments.values(), ...files.vehicles.values(), ...files.colours.values()]) {
-    for (const { path, key } of sourceKeys(record.record, [])) refer(record, path, key, ["sources"]);
+  for (const record of [
+    ...files.pigments.values(),
+    ...files.vehicles.values(),
+    ...files.colours.values(),
+  ]) {
+    for (const { path, key } of sourceKeys(record.record, []))
+      refer(record, path, key, ["sources"]);
   }
 
   // What a record with a fault refers to is not known.
@@ -66,7 +107,15 @@ export function referenceFaults(files: ParsedFiles, builtInSources: ReadonlySet<
     for (const { slug, file } of files[kind].values()) {
       if (allRead && !used.has(`${kind}/${slug}`)) diagnostics.push(unused(file, slug));
       if (kind === "sources" && builtInSources.has(slug)) {
-        diagnostics.push(fileFault(file, { severity: "error", rule: "records/source-clash", subject: "source key", actual: slug, expected: "a key that the built-in bibliography does not have" }));
+        diagnostics.push(
+          fileFault(file, {
+            severity: "error",
+            rule: "records/source-clash",
+            subject: "source key",
+            actual: slug,
+            expected: "a key that the built-in bibliography does not have",
+          }),
+        );
       }
     }
   }
@@ -77,7 +126,13 @@ export function referenceFaults(files: ParsedFiles, builtInSources: ReadonlySet<
 }
 
 function unused(file: string, slug: string): Diagnostic {
-  return fileFault(file, { severity: "warning", rule: "records/unused", subject: "record that nothing uses", actual: slug, expected: "a record that refers to it" });
+  return fileFault(file, {
+    severity: "warning",
+    rule: "records/unused",
+    subject: "record that nothing uses",
+    actual: slug,
+    expected: "a record that refers to it",
+  });
 }
 
 /** Every `source:` in a record, at whatever depth. */
@@ -85,5 +140,8 @@ function sourceKeys(value: unknown, path: RecordPath): { path: RecordPath; key: 
   if (Array.isArray(value)) return value.flatMap((entry, i) => sourceKeys(entry, [...path, i]));
   if (typeof value !== "object" || value === null) return [];
   return Object.entries(value).flatMap(([name, entry]) =>
-    name === "source" && typeof entry === "string" ? [{ path: [...path, name], key: entry }] : sourceKeys(entry, [...path, name]));
+    name === "source" && typeof entry === "string"
+      ? [{ path: [...path, name], key: entry }]
+      : sourceKeys(entry, [...path, name]),
+  );
 }

@@ -35,39 +35,68 @@ interface ParsedReading {
   readonly reading: ReadingFile;
 }
 
-export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | undefined, diagnostics: Diagnostic[]): ReadingResolver {
+export function readingResolver(
+  files: ParsedFiles,
+  workshop: WorkshopRecord | undefined,
+  diagnostics: Diagnostic[],
+): ReadingResolver {
   const used = new Set<string>();
   const doubted = new Set<string>();
   const spectra = new Map<string, Spectrum | undefined>();
 
-  function complain(yaml: YamlRecord, path: RecordPath, fault: Pick<Diagnostic, "rule" | "subject" | "actual" | "expected" | "hint">): undefined {
+  function complain(
+    yaml: YamlRecord,
+    path: RecordPath,
+    fault: Pick<Diagnostic, "rule" | "subject" | "actual" | "expected" | "hint">,
+  ): undefined {
     diagnostics.push({ severity: "error", place: yaml.place(path), ...fault });
   }
 
   /** The file that a record names, or a complaint unless one was made already. */
-  function namedFile({ reading }: SpectrumForm, yaml: YamlRecord, path: RecordPath): ParsedReading | undefined {
+  function namedFile(
+    { reading }: SpectrumForm,
+    yaml: YamlRecord,
+    path: RecordPath,
+  ): ParsedReading | undefined {
     const stem = readingStem(reading);
     used.add(stem);
     const found = files.readings.get(stem);
-    if (found !== undefined) return found.reading === undefined ? undefined : { file: found.file, stem, reading: found.reading };
+    if (found !== undefined)
+      return found.reading === undefined
+        ? undefined
+        : { file: found.file, stem, reading: found.reading };
     if (isFaulty(files, "readings", stem)) return undefined;
     const near = nearestWord(stem, [...files.readings.keys()]);
     return complain(yaml, [...path, "reading"], {
-      rule: "records/missing-reading", subject: "reading", actual: reading, expected: "the name of a file in readings/",
+      rule: "records/missing-reading",
+      subject: "reading",
+      actual: reading,
+      expected: "the name of a file in readings/",
       ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
     });
   }
 
   /** The columns that a record names, each a sample of one drawdown. */
-  function namedColumns({ column }: SpectrumForm, { file, reading }: ParsedReading, yaml: YamlRecord, path: RecordPath): ReadingColumn[] | undefined {
+  function namedColumns(
+    { column }: SpectrumForm,
+    { file, reading }: ParsedReading,
+    yaml: YamlRecord,
+    path: RecordPath,
+  ): ReadingColumn[] | undefined {
     const names = typeof column === "string" ? [column] : column;
     const columns = names.flatMap((name, i) => {
       const found = reading.columns.get(name.normalize("NFC"));
       if (found !== undefined) return [found];
       const near = nearestWord(name, [...reading.columns.keys()]);
       complain(yaml, typeof column === "string" ? [...path, "column"] : [...path, "column", i], {
-        rule: "records/missing-column", subject: "column", actual: name, expected: `a column of ${file}`,
-        hint: near === undefined ? `it has: ${[...reading.columns.keys()].slice(0, 12).join(", ")}` : `nearest \`${near}\``,
+        rule: "records/missing-column",
+        subject: "column",
+        actual: name,
+        expected: `a column of ${file}`,
+        hint:
+          near === undefined
+            ? `it has: ${[...reading.columns.keys()].slice(0, 12).join(", ")}`
+            : `nearest \`${near}\``,
       });
       return [];
     });
@@ -75,7 +104,12 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
   }
 
   /** A column as a spectrum, worked out and complained of once however many records name it. */
-  function spectrumOf(column: ReadingColumn, { file, stem }: ParsedReading, scale: Scale, geometry: Geometry): Spectrum | undefined {
+  function spectrumOf(
+    column: ReadingColumn,
+    { file, stem }: ParsedReading,
+    scale: Scale,
+    geometry: Geometry,
+  ): Spectrum | undefined {
     const key = JSON.stringify([stem, column.name, scale, geometry]);
     if (!spectra.has(key)) {
       const result = spectrumFromColumn(column, scale, geometry, file);
@@ -86,18 +120,33 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
   }
 
   /** A whole file in percent without one reading above 1.2 is more likely in factors; told once a file. */
-  function doubtScale({ file, stem, reading }: ParsedReading, yaml: YamlRecord, path: RecordPath): void {
-    const highest = Math.max(...[...reading.columns.values()].flatMap(({ values }) => values.filter(Number.isFinite)));
+  function doubtScale(
+    { file, stem, reading }: ParsedReading,
+    yaml: YamlRecord,
+    path: RecordPath,
+  ): void {
+    const highest = Math.max(
+      ...[...reading.columns.values()].flatMap(({ values }) => values.filter(Number.isFinite)),
+    );
     if (doubted.has(stem) || highest > LARGEST_FACTOR) return;
     doubted.add(stem);
     diagnostics.push({
-      severity: "warning", rule: "records/scale", place: yaml.place(path), subject: "percent", actual: `at most ${highest} in ${file}`, expected: `readings in percent, of which some pass ${LARGEST_FACTOR}`,
+      severity: "warning",
+      rule: "records/scale",
+      place: yaml.place(path),
+      subject: "percent",
+      actual: `at most ${highest} in ${file}`,
+      expected: `readings in percent, of which some pass ${LARGEST_FACTOR}`,
       hint: "a reading in factors says scale: factor",
     });
   }
 
   /** The record's own word comes first, then the file's, then what workshop.yaml says of all readings. */
-  function spectrumReading(form: SpectrumForm, yaml: YamlRecord, path: RecordPath): SpectrumReading | undefined {
+  function spectrumReading(
+    form: SpectrumForm,
+    yaml: YamlRecord,
+    path: RecordPath,
+  ): SpectrumReading | undefined {
     const named = namedFile(form, yaml, path);
     const columns = named && namedColumns(form, named, yaml, path);
     if (named === undefined || columns === undefined) return undefined;
@@ -106,24 +155,44 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
     const defaults = workshop.readings;
     const geometry = form.geometry ?? geometryOf(columns) ?? defaults?.geometry;
     if (geometry === undefined) {
-      return complain(yaml, path, { rule: "records/geometry", subject: "geometry", actual: "nothing", expected: "45/0 | d/8 included | d/8 excluded, here or under readings in workshop.yaml" });
+      return complain(yaml, path, {
+        rule: "records/geometry",
+        subject: "geometry",
+        actual: "nothing",
+        expected: "45/0 | d/8 included | d/8 excluded, here or under readings in workshop.yaml",
+      });
     }
     const scale = form.scale ?? columns[0]?.declaredScale ?? defaults?.scale;
     if (scale === undefined) {
-      return complain(yaml, path, { rule: "records/scale", subject: "scale", actual: "nothing", expected: "factor | percent, here or under readings in workshop.yaml" });
+      return complain(yaml, path, {
+        rule: "records/scale",
+        subject: "scale",
+        actual: "nothing",
+        expected: "factor | percent, here or under readings in workshop.yaml",
+      });
     }
     if (scale === "percent") doubtScale(named, yaml, path);
-    const read = columns.map((column) => spectrumOf(column, named, scale, geometry)).filter((spectrum) => spectrum !== undefined);
+    const read = columns
+      .map((column) => spectrumOf(column, named, scale, geometry))
+      .filter((spectrum) => spectrum !== undefined);
     const [first] = read;
     if (first === undefined || read.length < columns.length) return undefined;
     if (!read.every((spectrum) => sameGrid(spectrum.grid, first.grid))) {
-      return complain(yaml, [...path, "column"], { rule: "records/grid", subject: "wavelength grids", actual: "differing", expected: "one grid for readings that are averaged" });
+      return complain(yaml, [...path, "column"], {
+        rule: "records/grid",
+        subject: "wavelength grids",
+        actual: "differing",
+        expected: "one grid for readings that are averaged",
+      });
     }
     const { mean, spread } = averaged(read);
     const surface: Surface | undefined = form.surface ?? defaults?.surface;
     const uncertainty = form.uncertainty ?? defaults?.uncertainty;
     return {
-      form: "spectrum", spectrum: mean, count: read.length, geometry,
+      form: "spectrum",
+      spectrum: mean,
+      count: read.length,
+      geometry,
       ...(read.length > 1 ? { spread } : {}),
       ...(surface === undefined ? {} : { surface }),
       ...(uncertainty === undefined ? {} : { uncertainty }),
@@ -138,9 +207,19 @@ export function readingResolver(files: ParsedFiles, workshop: WorkshopRecord | u
       if ("reading" in form) return spectrumReading(form, yaml, path);
       if ("lab" in form) return labReading(form);
       if (parseMunsell(form.munsell) === undefined) {
-        return complain(yaml, [...path, "munsell"], { rule: "records/munsell", subject: "Munsell notation", actual: form.munsell, expected: "N 2/ or 5PB 3/1" });
+        return complain(yaml, [...path, "munsell"], {
+          rule: "records/munsell",
+          subject: "Munsell notation",
+          actual: form.munsell,
+          expected: "N 2/ or 5PB 3/1",
+        });
       }
-      return { form: "chip", munsell: form.munsell, origin: "Munsell chip, by eye", ...(form.date === undefined ? {} : { date: form.date }) };
+      return {
+        form: "chip",
+        munsell: form.munsell,
+        origin: "Munsell chip, by eye",
+        ...(form.date === undefined ? {} : { date: form.date }),
+      };
     },
   };
 }
@@ -156,7 +235,11 @@ function labReading(form: LabForm): LabReading {
   const viewing: LabViewing = `${form.illuminant}/${form.observer}`;
   const [L, a, b] = form.lab;
   return {
-    form: "lab", lab: { L, a, b }, viewing, geometry: form.geometry, origin: `Lab as read, ${viewing}`,
+    form: "lab",
+    lab: { L, a, b },
+    viewing,
+    geometry: form.geometry,
+    origin: `Lab as read, ${viewing}`,
     ...(form.uncertainty === undefined ? {} : { uncertainty: form.uncertainty }),
     ...(form.date === undefined ? {} : { date: form.date }),
   };

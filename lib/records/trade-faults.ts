@@ -5,40 +5,75 @@ import type { VehicleRecord } from "./schema/vehicle.ts";
 import type { Parsed, ParsedFiles } from "./parsed-files.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
-type Fault = Pick<Diagnostic, "rule" | "subject" | "actual" | "expected"> & { readonly severity?: Diagnostic["severity"] };
+type Fault = Pick<Diagnostic, "rule" | "subject" | "actual" | "expected"> & {
+  readonly severity?: Diagnostic["severity"];
+};
 
 /** Faults that no schema sees because they lie between two keys of a record. */
 export function tradeFaults(files: ParsedFiles): Diagnostic[] {
   const diagnostics: Diagnostic[] = [];
-  const complainer = ({ yaml }: Parsed<unknown>) => (path: RecordPath, { severity = "error", ...fault }: Fault): void => {
-    diagnostics.push({ severity, place: yaml.place(path), ...fault });
-  };
+  const complainer =
+    ({ yaml }: Parsed<unknown>) =>
+    (path: RecordPath, { severity = "error", ...fault }: Fault): void => {
+      diagnostics.push({ severity, place: yaml.place(path), ...fault });
+    };
   for (const colour of files.colours.values()) {
     partsFaults(colour, complainer(colour));
     ratioFaults(colour, complainer(colour));
     selfFaults(colour, files, complainer(colour));
   }
   for (const vehicle of files.vehicles.values()) densityFaults(vehicle, complainer(vehicle));
-  for (const one of [...files.colours.values(), ...files.pigments.values(), ...files.vehicles.values()]) rangeFaults(one.record, [], complainer(one));
+  for (const one of [
+    ...files.colours.values(),
+    ...files.pigments.values(),
+    ...files.vehicles.values(),
+  ])
+    rangeFaults(one.record, [], complainer(one));
   return diagnostics;
 }
 
-function partsFaults({ record }: Parsed<{ pigments: readonly { pigment: string; parts?: number | undefined }[] }>, complain: (path: RecordPath, fault: Fault) => void): void {
+function partsFaults(
+  { record }: Parsed<{ pigments: readonly { pigment: string; parts?: number | undefined }[] }>,
+  complain: (path: RecordPath, fault: Fault) => void,
+): void {
   const withParts = record.pigments.filter((part) => part.parts !== undefined).length;
   if (withParts > 0 && withParts < record.pigments.length) {
-    complain(["pigments"], { rule: "records/parts", subject: "parts", actual: `parts of ${withParts} of ${record.pigments.length} pigments`, expected: "parts of all pigments or of none" });
+    complain(["pigments"], {
+      rule: "records/parts",
+      subject: "parts",
+      actual: `parts of ${withParts} of ${record.pigments.length} pigments`,
+      expected: "parts of all pigments or of none",
+    });
   }
   const seen = new Set<string>();
   record.pigments.forEach(({ pigment }, i) => {
-    if (seen.has(pigment)) complain(["pigments", i, "pigment"], { rule: "records/duplicate", subject: "pigment named twice", actual: pigment, expected: "each pigment once" });
+    if (seen.has(pigment))
+      complain(["pigments", i, "pigment"], {
+        rule: "records/duplicate",
+        subject: "pigment named twice",
+        actual: pigment,
+        expected: "each pigment once",
+      });
     seen.add(pigment);
   });
 }
 
-function ratioFaults({ record }: Parsed<{ tints?: readonly { massRatio: string; white: string; ratioKind: string }[] | undefined }>, complain: (path: RecordPath, fault: Fault) => void): void {
+function ratioFaults(
+  {
+    record,
+  }: Parsed<{
+    tints?: readonly { massRatio: string; white: string; ratioKind: string }[] | undefined;
+  }>,
+  complain: (path: RecordPath, fault: Fault) => void,
+): void {
   record.tints?.forEach((tint, i) => {
     if (tint.massRatio.split(":").some((part) => !(Number(part) > 0))) {
-      complain(["tints", i, "massRatio"], { rule: "records/ratio", subject: "massRatio", actual: tint.massRatio, expected: "colour to white, both above 0" });
+      complain(["tints", i, "massRatio"], {
+        rule: "records/ratio",
+        subject: "massRatio",
+        actual: tint.massRatio,
+        expected: "colour to white, both above 0",
+      });
     }
   });
 }
@@ -47,30 +82,73 @@ function ratioFaults({ record }: Parsed<{ tints?: readonly { massRatio: string; 
 const CATALOGUE_PAGE = /^by-|^in-the-whites$/;
 
 /** A name of the catalogue's, a white that is the colour itself, a drier or thinner in place of an oil. */
-function selfFaults({ slug, record }: Parsed<ColourRecord>, { vehicles }: ParsedFiles, complain: (path: RecordPath, fault: Fault) => void): void {
-  if (CATALOGUE_PAGE.test(slug)) complain([], { rule: "records/slug", subject: "file name", actual: slug, expected: "a name that none of the catalogue's own pages has: by- and what follows, in-the-whites" });
+function selfFaults(
+  { slug, record }: Parsed<ColourRecord>,
+  { vehicles }: ParsedFiles,
+  complain: (path: RecordPath, fault: Fault) => void,
+): void {
+  if (CATALOGUE_PAGE.test(slug))
+    complain([], {
+      rule: "records/slug",
+      subject: "file name",
+      actual: slug,
+      expected:
+        "a name that none of the catalogue's own pages has: by- and what follows, in-the-whites",
+    });
   record.tints?.forEach(({ white }, i) => {
-    if (white === slug) complain(["tints", i, "white"], { rule: "records/tint", subject: "white", actual: white, expected: "another colour than the one let down" });
+    if (white === slug)
+      complain(["tints", i, "white"], {
+        rule: "records/tint",
+        subject: "white",
+        actual: white,
+        expected: "another colour than the one let down",
+      });
   });
   const kind = record.vehicle === undefined ? undefined : vehicles.get(record.vehicle)?.record.kind;
-  if (kind === "drier" || kind === "thinner") complain(["vehicle"], { rule: "records/vehicle", subject: "vehicle", actual: `${record.vehicle ?? ""}, a ${kind}`, expected: "an oil or a medium; driers and thinners stand under additions" });
+  if (kind === "drier" || kind === "thinner")
+    complain(["vehicle"], {
+      rule: "records/vehicle",
+      subject: "vehicle",
+      actual: `${record.vehicle ?? ""}, a ${kind}`,
+      expected: "an oil or a medium; driers and thinners stand under additions",
+    });
 }
 
 /** Densities [g/cm3] that oils, mediums, driers and thinners reach. Memory of the trade. */
 const VEHICLE_DENSITY = [0.6, 1.4] as const;
 
-function densityFaults({ record }: Parsed<VehicleRecord>, complain: (path: RecordPath, fault: Fault) => void): void {
-  const end = amountEnds(record.densityGPerCm3, ["densityGPerCm3"]).find(({ value }) => !(value >= VEHICLE_DENSITY[0] && value <= VEHICLE_DENSITY[1]));
-  if (end !== undefined) complain(end.path, { rule: "records/vehicle-density", subject: "density of a vehicle", actual: String(end.value), expected: `${VEHICLE_DENSITY[0]} to ${VEHICLE_DENSITY[1]} g/cm3` });
+function densityFaults(
+  { record }: Parsed<VehicleRecord>,
+  complain: (path: RecordPath, fault: Fault) => void,
+): void {
+  const end = amountEnds(record.densityGPerCm3, ["densityGPerCm3"]).find(
+    ({ value }) => !(value >= VEHICLE_DENSITY[0] && value <= VEHICLE_DENSITY[1]),
+  );
+  if (end !== undefined)
+    complain(end.path, {
+      rule: "records/vehicle-density",
+      subject: "density of a vehicle",
+      actual: String(end.value),
+      expected: `${VEHICLE_DENSITY[0]} to ${VEHICLE_DENSITY[1]} g/cm3`,
+    });
 }
 
 /** An estimate's two ends in the wrong order, at whatever depth. */
-function rangeFaults(value: unknown, path: RecordPath, complain: (path: RecordPath, fault: Fault) => void): void {
+function rangeFaults(
+  value: unknown,
+  path: RecordPath,
+  complain: (path: RecordPath, fault: Fault) => void,
+): void {
   if (typeof value !== "object" || value === null) return;
   for (const [key, entry] of Object.entries(value)) {
     const here = [...path, Array.isArray(value) ? Number(key) : key];
     if (key === "value" && Array.isArray(entry) && Number(entry[0]) > Number(entry[1])) {
-      complain(here, { rule: "records/range", subject: "range", actual: JSON.stringify(entry), expected: "the lower end first" });
+      complain(here, {
+        rule: "records/range",
+        subject: "range",
+        actual: JSON.stringify(entry),
+        expected: "the lower end first",
+      });
     }
     rangeFaults(entry, here, complain);
   }

@@ -1,4 +1,13 @@
-import { isMap, isNode, isPair, isScalar, LineCounter, parseDocument, type Document, type YAMLError } from "yaml";
+import {
+  isMap,
+  isNode,
+  isPair,
+  isScalar,
+  LineCounter,
+  parseDocument,
+  type Document,
+  type YAMLError,
+} from "yaml";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 
 export type RecordPath = readonly PropertyKey[];
@@ -23,9 +32,18 @@ const MOST_FAULTS = 3;
  * Parse one YAML record. `firstLine` shifts the lines of front matter to where they stand in its file.
  * @returns the record, or the complaints why there is none.
  */
-export function yamlRecord(file: string, text: string, firstLine = 1): { record?: YamlRecord; diagnostics: Diagnostic[] } {
+export function yamlRecord(
+  file: string,
+  text: string,
+  firstLine = 1,
+): { record?: YamlRecord; diagnostics: Diagnostic[] } {
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, strict: true, uniqueKeys: true });
+  const document = parseDocument(text, {
+    lineCounter: lines,
+    prettyErrors: false,
+    strict: true,
+    uniqueKeys: true,
+  });
   const at = (offset: number, path: string): Diagnostic["place"] => {
     const { line, col } = lines.linePos(offset);
     return { file, line: Math.max(line, 1) + firstLine - 1, column: Math.max(col, 1), path };
@@ -34,8 +52,12 @@ export function yamlRecord(file: string, text: string, firstLine = 1): { record?
   const errors = [...document.errors, ...document.warnings];
   const tooDeep = errors.find(isTooDeep);
   const faults = (tooDeep === undefined ? errors : [tooDeep]).map((error): Diagnostic => ({
-    severity: "error", rule: "records/yaml", place: at(error.pos[0], ""),
-    subject: "YAML", actual: sentence(error), expected: "a well-formed record",
+    severity: "error",
+    rule: "records/yaml",
+    place: at(error.pos[0], ""),
+    subject: "YAML",
+    actual: sentence(error),
+    expected: "a well-formed record",
   }));
   if (faults.length > 0) return { diagnostics: faults.slice(0, MOST_FAULTS) };
 
@@ -43,12 +65,24 @@ export function yamlRecord(file: string, text: string, firstLine = 1): { record?
   try {
     data = document.toJS({ maxAliasCount: MOST_ALIASES });
   } catch {
-    return { diagnostics: [{ severity: "error", rule: "records/yaml", place: at(0, ""), subject: "YAML", actual: "too many aliases", expected: `at most ${MOST_ALIASES}` }] };
+    return {
+      diagnostics: [
+        {
+          severity: "error",
+          rule: "records/yaml",
+          place: at(0, ""),
+          subject: "YAML",
+          actual: "too many aliases",
+          expected: `at most ${MOST_ALIASES}`,
+        },
+      ],
+    };
   }
   return {
     diagnostics: [],
     record: {
-      file, data,
+      file,
+      data,
       place: (path) => at(offsetOf(document, path), printedPath(path)),
       keyPlace: (path, key) => at(keyOffset(document, path, key), printedPath([...path, key])),
     },
@@ -66,7 +100,9 @@ function offsetOf(document: Document, path: RecordPath): number {
 function keyOffset(document: Document, path: RecordPath, key: string): number {
   const map: unknown = path.length === 0 ? document.contents : document.getIn(path, true);
   if (isMap(map)) {
-    const pair = map.items.find((item) => isPair(item) && isScalar(item.key) && String(item.key.value) === key);
+    const pair = map.items.find(
+      (item) => isPair(item) && isScalar(item.key) && String(item.key.value) === key,
+    );
     if (pair && isScalar(pair.key) && pair.key.range) return pair.key.range[0];
   }
   return offsetOf(document, path);
@@ -74,7 +110,15 @@ function keyOffset(document: Document, path: RecordPath, key: string): number {
 
 /** `tints[0].massRatio`, as a record's author would write it. */
 export function printedPath(path: RecordPath): string {
-  return path.reduce<string>((printed, key) => (typeof key === "number" ? `${printed}[${key}]` : printed === "" ? String(key) : `${printed}.${String(key)}`), "");
+  return path.reduce<string>(
+    (printed, key) =>
+      typeof key === "number"
+        ? `${printed}[${key}]`
+        : printed === ""
+          ? String(key)
+          : `${printed}.${String(key)}`,
+    "",
+  );
 }
 
 /** Brackets by the thousand: the parser gives up wherever its stack ends, and complains of the rest. */

@@ -13,5 +13,10 @@ export function allSheets(records: Records): Sheet[] {
 
 /** K and S of every colour by slug, or why there are none. */
 export function allFits(records: Records): Fits {
-  return new Map([...records.colours.values()].map((colour) => [colour.slug, fittedColour(drawdownSet(colour, records))]));
+  return new Map(
+    [...records.colours.values()].map((colour) => [
+      colour.slug,
+      fittedColour(drawdownSet(colour, records)),
+    ]),
+  );
 }

@@ -14,18 +14,38 @@ const BLEND_PATHS: Readonly<Record<PartFigure, string>> = {
 
 /** A figure of the mixed dry pigment with its place: of one pigment simply that pigment's own. */
 export function blendedFigure(
-  parts: readonly PigmentPart[], own: PartFigure, needs: readonly PartFigure[], method: Method, blend: (members: readonly BlendMember[]) => number,
+  parts: readonly PigmentPart[],
+  own: PartFigure,
+  needs: readonly PartFigure[],
+  method: Method,
+  blend: (members: readonly BlendMember[]) => number,
 ): Placed<Quantity> {
   const [only] = parts;
-  if (parts.length === 1 && only !== undefined) return { path: `pigments.${only.slug}.${own}`, figure: only[own] };
-  const inputs = Object.fromEntries(parts.flatMap((part, i) => [
-    [`massFraction ${i}`, { path: `pigments.${part.slug}.massFraction`, figure: part.massFraction as Figure<Quantity> }],
-    ...needs.map((need) => [`${need} ${i}`, { path: `pigments.${part.slug}.${need}`, figure: part[need] }] as const),
-  ])) as Record<string, Placed<Quantity>>;
-  const figure = workedOut(method, inputs, (values) => blend(parts.map((_, i) => ({
-    massFraction: values[`massFraction ${i}`] ?? NaN,
-    densityGPerCm3: values[`densityGPerCm3 ${i}`] ?? NaN,
-    oilAbsorptionGPer100g: values[`oilAbsorptionGPer100g ${i}`] ?? NaN,
-  }))));
+  if (parts.length === 1 && only !== undefined)
+    return { path: `pigments.${only.slug}.${own}`, figure: only[own] };
+  const inputs = Object.fromEntries(
+    parts.flatMap((part, i) => [
+      [
+        `massFraction ${i}`,
+        {
+          path: `pigments.${part.slug}.massFraction`,
+          figure: part.massFraction as Figure<Quantity>,
+        },
+      ],
+      ...needs.map(
+        (need) =>
+          [`${need} ${i}`, { path: `pigments.${part.slug}.${need}`, figure: part[need] }] as const,
+      ),
+    ]),
+  ) as Record<string, Placed<Quantity>>;
+  const figure = workedOut(method, inputs, (values) =>
+    blend(
+      parts.map((_, i) => ({
+        massFraction: values[`massFraction ${i}`] ?? NaN,
+        densityGPerCm3: values[`densityGPerCm3 ${i}`] ?? NaN,
+        oilAbsorptionGPer100g: values[`oilAbsorptionGPer100g ${i}`] ?? NaN,
+      })),
+    ),
+  );
   return { path: BLEND_PATHS[own], figure };
 }

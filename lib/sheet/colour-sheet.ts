@@ -30,11 +30,16 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
   const family = record.family ?? familyOf(colour, records);
   const tints = tintSections(colour, fit, weighedAs(oil, ""), records);
   return {
-    slug, name: record.name,
+    slug,
+    name: record.name,
     family,
     recordDate: record.date,
-    vehicle, dispersion: record.dispersion, pigments, additions,
-    notations: colour.masstone === undefined ? {} : { masstone: masstoneNotations(colour.masstone) },
+    vehicle,
+    dispersion: record.dispersion,
+    pigments,
+    additions,
+    notations:
+      colour.masstone === undefined ? {} : { masstone: masstoneNotations(colour.masstone) },
     tints,
     optics: opticsSection(colour, pigments, tints, oil, family, fits, records),
     ...(mixture === undefined ? {} : { mixture }),
@@ -51,5 +56,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
 /** Of its pigment, where there is only one. */
 function familyOf({ record: { pigments } }: Colour, records: Records): Sheet["family"] {
   const [only] = pigments;
-  return pigments.length === 1 && only !== undefined ? records.pigments.get(only.pigment)?.record.family : undefined;
+  return pigments.length === 1 && only !== undefined
+    ? records.pigments.get(only.pigment)?.record.family
+    : undefined;
 }

@@ -16,11 +16,28 @@ export interface DryPigmentHandling {
 }
 
 /** What a dry pigment calls for, whether or not a colour is made from it. */
-export function dryPigmentHandling(pigment: Checked<PigmentRecord>, records: Records): DryPigmentHandling {
+export function dryPigmentHandling(
+  pigment: Checked<PigmentRecord>,
+  records: Records,
+): DryPigmentHandling {
   const part = dryPigmentPart(pigment.slug, records);
-  const whole = pigmentPart(pigment, rootFigure("stated", 1, { unit: "1", method: "the dry pigment alone" }), records);
+  const whole = pigmentPart(
+    pigment,
+    rootFigure("stated", 1, { unit: "1", method: "the dry pigment alone" }),
+    records,
+  );
   const ingredients = pigmentIngredients(pigment.slug, 1, records);
   const named = rulingsNamed([whole, ...ingredients]);
-  const cautions = studioCautions([studioPigment(whole, part.hazardStatements, records)], { ingredients, hazardStatements: part.hazardStatements, sensitisers: [], dryingOil: false });
-  return { part, cautions: cautions.filter(({ operation }) => operation === "weighing and mulling").map((caution) => ({ ...named(caution), reason: named(caution.reason) })) };
+  const cautions = studioCautions([studioPigment(whole, part.hazardStatements, records)], {
+    ingredients,
+    hazardStatements: part.hazardStatements,
+    sensitisers: [],
+    dryingOil: false,
+  });
+  return {
+    part,
+    cautions: cautions
+      .filter(({ operation }) => operation === "weighing and mulling")
+      .map((caution) => ({ ...named(caution), reason: named(caution.reason) })),
+  };
 }

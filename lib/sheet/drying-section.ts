@@ -5,9 +5,20 @@ import { dryingNotes } from "../drying/drying-notes.ts";
 import { missingConditions, trialContradiction, type DryingTrial } from "../drying/drying-trial.ts";
 import { fatnessRuling } from "../drying/fatness.ts";
 import { filmHealthRulings } from "../drying/film-health.ts";
-import { GROUND_RULES, groundRulings, placeByClass, type Ground } from "../drying/layering-advice.ts";
+import {
+  GROUND_RULES,
+  groundRulings,
+  placeByClass,
+  type Ground,
+} from "../drying/layering-advice.ts";
 import { LINSEED_DAYS, type OilPart } from "../drying/vehicle-drying.ts";
-import { isKnown, notStated, rootFigure, type Figure, type FigurePath } from "../quantities/figure.ts";
+import {
+  isKnown,
+  notStated,
+  rootFigure,
+  type Figure,
+  type FigurePath,
+} from "../quantities/figure.ts";
 import type { Range } from "../quantities/range.ts";
 import type { Ruling } from "../quantities/ruling.ts";
 import type { Colour, Records } from "../records/records.ts";
@@ -18,28 +29,52 @@ import type { AdditionPart, PigmentPart, VehiclePart } from "./sheet.ts";
 import { tintDrying, type DryingPaint } from "./tint-drying.ts";
 
 /** Days, class and reasons of drying, and what follows for layers and film. A trial of the workshop's own overrides the estimate. */
-export function drySection(colour: Colour, parts: readonly PigmentPart[], vehicle: VehiclePart | undefined, additions: readonly AdditionPart[], oil: OilSection, records: Records): DryingSection {
+export function drySection(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  vehicle: VehiclePart | undefined,
+  additions: readonly AdditionPart[],
+  oil: OilSection,
+  records: Records,
+): DryingSection {
   const paint: DryingPaint = { parts, vehicle, additions, oilIndexGPer100g: oil.oilIndexGPer100g };
   const question = dryingQuestion(paint);
   const expected = dryingEstimate(question);
-  const contributions = contributionFigures(expected, (contribution) => inputsOf(contribution, paint));
+  const contributions = contributionFigures(expected, (contribution) =>
+    inputsOf(contribution, paint),
+  );
   const ruleDays = expectedDays(expected, "drying", `colours.${colour.slug}.dryingTrials`);
   const trials = recordedTrials(colour, records);
   const plain = trials.filter(({ figures }) => figures.tintedWith === undefined);
   const decides = decidingTrial(plain);
-  const touchDryDays = decides === undefined ? ruleDays : fromTrial(decides.figures.touchDryDays, `${decides.path}.touchDryDays`);
+  const touchDryDays =
+    decides === undefined
+      ? ruleDays
+      : fromTrial(decides.figures.touchDryDays, `${decides.path}.touchDryDays`);
   const through = decides?.figures.throughDryDays;
 
   return {
     class: dryingClassFigure("drying.touchDryDays", touchDryDays),
     touchDryDays,
-    throughDryDays: decides === undefined || through === undefined ? notStated("no trial to through dry", [`colours.${colour.slug}.dryingTrials`]) : fromTrial(through, `${decides.path}.throughDryDays`),
+    throughDryDays:
+      decides === undefined || through === undefined
+        ? notStated("no trial to through dry", [`colours.${colour.slug}.dryingTrials`])
+        : fromTrial(through, `${decides.path}.throughDryDays`),
     standing: touchDryDays.standing,
     expectedDays: ruleDays,
-    linseedDays: rootFigure("estimated", LINSEED_DAYS, { unit: "d", method: "linseed oil alone, thin film, 20 to 23 degrees C", source: "memory-drying" }),
+    linseedDays: rootFigure("estimated", LINSEED_DAYS, {
+      unit: "d",
+      method: "linseed oil alone, thin film, 20 to 23 degrees C",
+      source: "memory-drying",
+    }),
     reasons: [
       ...(decides === undefined ? [] : [decides.figures.sentence]),
-      ...(expected.known ? [expected.base, ...contributions.filter(({ sign }) => sign !== "none").map(({ sentence }) => sentence)] : [expected.reason]),
+      ...(expected.known
+        ? [
+            expected.base,
+            ...contributions.filter(({ sign }) => sign !== "none").map(({ sentence }) => sentence),
+          ]
+        : [expected.reason]),
       ...(expected.known && decides === undefined ? [expected.ruling.reason] : []),
       ...dryingNotes(parts.flatMap(({ colourIndexName }) => colourIndexName ?? [])),
     ],
@@ -47,12 +82,18 @@ export function drySection(colour: Colour, parts: readonly PigmentPart[], vehicl
     trials: trials.map(({ figures }) => figures),
     inWhites: tintDrying(colour, paint, trials, records),
     layering: [
-      ...(isKnown(touchDryDays) ? [placeByClass(dryingClassRuling(touchDryDays.value).dryingClass)] : []),
-      ...(isKnown(oil.oilVolumeFraction) ? [fatnessRuling(oil.oilVolumeFraction.value).reason] : []),
+      ...(isKnown(touchDryDays)
+        ? [placeByClass(dryingClassRuling(touchDryDays.value).dryingClass)]
+        : []),
+      ...(isKnown(oil.oilVolumeFraction)
+        ? [fatnessRuling(oil.oilVolumeFraction.value).reason]
+        : []),
     ],
     grounds: (Object.keys(GROUND_RULES) as Ground[]).flatMap(groundRulings),
     filmHealth: filmHealthRulings({
-      pigments: question.pigments, oils: question.oils, addedDriers: question.addedDriers,
+      pigments: question.pigments,
+      oils: question.oils,
+      addedDriers: question.addedDriers,
       ...(isKnown(oil.oilVolumeFraction) ? { oilVolumeFraction: oil.oilVolumeFraction.value } : {}),
       ...(isKnown(oil.effectiveReducedPvc) ? { reducedPvc: oil.effectiveReducedPvc.value } : {}),
     }),
@@ -62,10 +103,19 @@ export function drySection(colour: Colour, parts: readonly PigmentPart[], vehicl
 
 function dryingQuestion({ parts, vehicle, additions }: DryingPaint): DryingQuestion {
   return {
-    pigments: parts.map(({ name, colourIndexName, massFraction }) => ({ name, colourIndexName, massFraction: isKnown(massFraction) ? massFraction.value : undefined })),
+    pigments: parts.map(({ name, colourIndexName, massFraction }) => ({
+      name,
+      colourIndexName,
+      massFraction: isKnown(massFraction) ? massFraction.value : undefined,
+    })),
     oils: oilParts(vehicle, additions),
-    addedDriers: additions.flatMap(({ metals }) => metals.flatMap(({ slug, percentOfOil }) => (!isKnown(percentOfOil) || typeof percentOfOil.value !== "number"
-      ? [] : [{ metal: slug, percentOnOil: percentOfOil.value }]))),
+    addedDriers: additions.flatMap(({ metals }) =>
+      metals.flatMap(({ slug, percentOfOil }) =>
+        !isKnown(percentOfOil) || typeof percentOfOil.value !== "number"
+          ? []
+          : [{ metal: slug, percentOnOil: percentOfOil.value }],
+      ),
+    ),
   };
 }
 
@@ -74,17 +124,27 @@ function oilParts(vehicle: VehiclePart | undefined, additions: readonly Addition
   if (vehicle?.oil === undefined) return [];
   const parts = new Map([[vehicle.oil, 100]]);
   for (const { oil, percentOfOil } of additions) {
-    if (oil !== undefined && isKnown(percentOfOil)) parts.set(oil, (parts.get(oil) ?? 0) + percentOfOil.value);
+    if (oil !== undefined && isKnown(percentOfOil))
+      parts.set(oil, (parts.get(oil) ?? 0) + percentOfOil.value);
   }
   const whole = [...parts.values()].reduce((sum, part) => sum + part, 0);
   return [...parts].map(([oil, part]) => ({ oil, massFraction: part / whole }));
 }
 
 /** The figures that a contribution goes by: the share of its pigment, the dose of its drier. */
-function inputsOf({ values: { pigment, metal } }: Contribution, { parts, additions }: DryingPaint): FigurePath[] {
+function inputsOf(
+  { values: { pigment, metal } }: Contribution,
+  { parts, additions }: DryingPaint,
+): FigurePath[] {
   return [
-    ...parts.filter(({ name, massFraction }) => name === pigment && isKnown(massFraction)).map(({ slug }) => `pigments.${slug}.massFraction`),
-    ...additions.flatMap(({ slug, metals }) => metals.filter((one) => one.slug === metal && isKnown(one.percentOfOil)).map((one) => `additions.${slug}.metals.${one.slug}.percentOfOil`)),
+    ...parts
+      .filter(({ name, massFraction }) => name === pigment && isKnown(massFraction))
+      .map(({ slug }) => `pigments.${slug}.massFraction`),
+    ...additions.flatMap(({ slug, metals }) =>
+      metals
+        .filter((one) => one.slug === metal && isKnown(one.percentOfOil))
+        .map((one) => `additions.${slug}.metals.${one.slug}.percentOfOil`),
+    ),
   ];
 }
 
@@ -96,7 +156,11 @@ function fromTrial(days: Figure<Range>, path: FigurePath): Figure<Range> {
 /** Held against the estimate for the trial's own film and room; against none where they are not recorded. */
 function contradictionOf(trial: DryingTrial, question: DryingQuestion): Ruling[] {
   if (missingConditions(trial).length > 0) return [];
-  const expected = dryingEstimate({ ...question, filmThicknessUm: trial.filmThicknessUm, temperatureC: trial.temperatureC });
+  const expected = dryingEstimate({
+    ...question,
+    filmThicknessUm: trial.filmThicknessUm,
+    temperatureC: trial.temperatureC,
+  });
   const found = expected.known ? trialContradiction(trial, expected) : undefined;
   return found === undefined ? [] : [found];
 }

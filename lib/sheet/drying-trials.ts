@@ -18,25 +18,44 @@ export interface RecordedTrial {
 /** Every trial of a colour, in the order of its record. */
 export function recordedTrials(colour: Colour, records: Records): RecordedTrial[] {
   return (colour.record.dryingTrials ?? []).map((record, i) => {
-    const { touchDryDays, throughDryDays, filmThicknessUm, temperatureC, humidityPercent, tintedWith, method, date } = record;
+    const {
+      touchDryDays,
+      throughDryDays,
+      filmThicknessUm,
+      temperatureC,
+      humidityPercent,
+      tintedWith,
+      method,
+      date,
+    } = record;
     const trial: DryingTrial = {
       touchDryDays: quantityOf(touchDryDays),
       throughDryDays: throughDryDays === undefined ? undefined : quantityOf(throughDryDays),
-      filmThicknessUm: filmThicknessUm === undefined ? undefined : midpoint(quantityOf(filmThicknessUm)),
+      filmThicknessUm:
+        filmThicknessUm === undefined ? undefined : midpoint(quantityOf(filmThicknessUm)),
       temperatureC: temperatureC === undefined ? undefined : midpoint(quantityOf(temperatureC)),
-      humidityPercent: humidityPercent === undefined ? undefined : midpoint(quantityOf(humidityPercent)),
+      humidityPercent:
+        humidityPercent === undefined ? undefined : midpoint(quantityOf(humidityPercent)),
     };
     return {
-      path: `drying.trials.${i}`, trial,
+      path: `drying.trials.${i}`,
+      trial,
       figures: {
         sentence: dryingTrialRuling(trial).reason,
-        ...(tintedWith === undefined ? {} : { tintedWith: { slug: tintedWith, name: whiteColour(tintedWith, records).name } }),
-        ...(method === undefined ? {} : { method }), ...(date === undefined ? {} : { date }),
+        ...(tintedWith === undefined
+          ? {}
+          : { tintedWith: { slug: tintedWith, name: whiteColour(tintedWith, records).name } }),
+        ...(method === undefined ? {} : { method }),
+        ...(date === undefined ? {} : { date }),
         touchDryDays: days(touchDryDays),
         ...(throughDryDays === undefined ? {} : { throughDryDays: days(throughDryDays) }),
-        ...(filmThicknessUm === undefined ? {} : { filmThicknessUm: condition(filmThicknessUm, "um") }),
+        ...(filmThicknessUm === undefined
+          ? {}
+          : { filmThicknessUm: condition(filmThicknessUm, "um") }),
         ...(temperatureC === undefined ? {} : { temperatureC: condition(temperatureC, "degC") }),
-        ...(humidityPercent === undefined ? {} : { humidityPercent: condition(humidityPercent, "%") }),
+        ...(humidityPercent === undefined
+          ? {}
+          : { humidityPercent: condition(humidityPercent, "%") }),
       },
     };
   });
@@ -44,12 +63,20 @@ export function recordedTrials(colour: Colour, records: Records): RecordedTrial[
 
 /** Of several trials the one whose film and room are nearest to those that the classes are meant for. */
 export function decidingTrial(trials: readonly RecordedTrial[]): RecordedTrial | undefined {
-  return trials.toSorted((one, other) => distanceFromClass(one.trial) - distanceFromClass(other.trial))[0];
+  return trials.toSorted(
+    (one, other) => distanceFromClass(one.trial) - distanceFromClass(other.trial),
+  )[0];
 }
 
 /** Each by its own measure: the film by its ratio, the room by ten degrees. */
-function distanceFromClass({ filmThicknessUm = Infinity, temperatureC = Infinity }: DryingTrial): number {
-  return Math.abs(Math.log(filmThicknessUm / CLASS_FILM_UM)) + Math.abs(temperatureC - CLASS_TEMPERATURE_C) / 10;
+function distanceFromClass({
+  filmThicknessUm = Infinity,
+  temperatureC = Infinity,
+}: DryingTrial): number {
+  return (
+    Math.abs(Math.log(filmThicknessUm / CLASS_FILM_UM)) +
+    Math.abs(temperatureC - CLASS_TEMPERATURE_C) / 10
+  );
 }
 
 function quantityOf(amount: AmountRecord): Quantity {
@@ -62,9 +89,15 @@ function standingOf(amount: AmountRecord): RootStanding {
 }
 
 function days(amount: AmountRecord): Figure<Range> {
-  return rootFigure(standingOf(amount), ends(quantityOf(amount)), { unit: "d", method: "the workshop's own trial" });
+  return rootFigure(standingOf(amount), ends(quantityOf(amount)), {
+    unit: "d",
+    method: "the workshop's own trial",
+  });
 }
 
 function condition(amount: AmountRecord, unit: string): Figure<Quantity> {
-  return rootFigure<Quantity>(standingOf(amount), quantityOf(amount), { unit, method: "condition of the trial" });
+  return rootFigure<Quantity>(standingOf(amount), quantityOf(amount), {
+    unit,
+    method: "condition of the trial",
+  });
 }

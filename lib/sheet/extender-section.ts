@@ -17,7 +17,12 @@ import { weighedPaint, type WeighedPaint } from "./weighed-paint.ts";
  * the medium by its films; the colour by its let-downs in a white whose films were
  * read, since films of a strong colour hide and tell only the least it can absorb.
  */
-export function extenderFigures(colour: Colour, family: string | undefined, fits: Fits, records: Records): ExtenderFigures | undefined {
+export function extenderFigures(
+  colour: Colour,
+  family: string | undefined,
+  fits: Fits,
+  records: Records,
+): ExtenderFigures | undefined {
   const reference = records.workshop.strengthReference;
   const paint = reference === undefined ? undefined : records.colours.get(reference);
   const fit = reference === undefined ? undefined : fits.get(reference);
@@ -30,23 +35,32 @@ export function extenderFigures(colour: Colour, family: string | undefined, fits
   if (first === undefined || last === undefined) return undefined;
   const { name } = paint.record;
   const origin: Origin = {
-    standing: "derived", restsOn: opacityChart(fit.grid, records).restsOn, source: "duncan-1940",
+    standing: "derived",
+    restsOn: opacityChart(fit.grid, records).restsOn,
+    source: "duncan-1940",
     method: `K and S of ${name} from its let-downs in ${strong.white}, of ${strong.white} and of the medium from their films, mixed by volume; gloss included, D65/10`,
   };
   return {
-    colour: { slug: paint.slug, name }, volumes: last.volumes,
-    fromL: notationFigure(first.L, "1", origin), toL: notationFigure(last.L, "1", origin),
+    colour: { slug: paint.slug, name },
+    volumes: last.volumes,
+    fromL: notationFigure(first.L, "1", origin),
+    toL: notationFigure(last.L, "1", origin),
     sentence: { ...ruling, values: { ...ruling.values, colour: name } },
   };
 }
 
 /** In the first white whose own films and density are known. */
-function letDownCoefficients(paint: Colour, fit: ColourFit, records: Records): { readonly coefficients: FilmCoefficients; readonly white: string } | undefined {
+function letDownCoefficients(
+  paint: Colour,
+  fit: ColourFit,
+  records: Records,
+): { readonly coefficients: FilmCoefficients; readonly white: string } | undefined {
   const own = weighedPaint(paint.slug, records);
   for (const { slug, ratioKind } of fit.whites) {
     const white = records.colours.get(slug);
     const films = white && filmsOf(white, fit.grid, records);
-    const density = ratioKind === "paint" ? densityRatio(own, weighedPaint(slug, records)) : undefined;
+    const density =
+      ratioKind === "paint" ? densityRatio(own, weighedPaint(slug, records)) : undefined;
     if (white === undefined || films === undefined || density === undefined) continue;
     const coefficients = absoluteCoefficients(fit, slug, films, density);
     if (!isRuling(coefficients)) return { coefficients, white: white.record.name };
@@ -54,13 +68,22 @@ function letDownCoefficients(paint: Colour, fit: ColourFit, records: Records): {
   return undefined;
 }
 
-function filmsOf(colour: Colour, grid: WavelengthGrid, records: Records): FilmCoefficients | undefined {
+function filmsOf(
+  colour: Colour,
+  grid: WavelengthGrid,
+  records: Records,
+): FilmCoefficients | undefined {
   const own = spectralFilms(colour)[0]?.reading.spectrum.grid;
   if (own === undefined || !sameGrid(own, grid)) return undefined;
   const found = coefficientsOfFilms(colour, opacityChart(grid, records));
   return found === undefined || isRuling(found) ? undefined : found;
 }
 
-function densityRatio({ density: one }: WeighedPaint, { density: other }: WeighedPaint): number | undefined {
-  return isKnown(one.figure) && isKnown(other.figure) ? midpoint(one.figure.value) / midpoint(other.figure.value) : undefined;
+function densityRatio(
+  { density: one }: WeighedPaint,
+  { density: other }: WeighedPaint,
+): number | undefined {
+  return isKnown(one.figure) && isKnown(other.figure)
+    ? midpoint(one.figure.value) / midpoint(other.figure.value)
+    : undefined;
 }

@@ -10,7 +10,8 @@ import { nearestWord } from "../diagnostics/nearest-word.ts";
  * `share` a fraction 0-1 shown in percent, `days` whole or half days, `word` one of a closed set, `notation`
  * a text that is its own finished form, `series` numbers over a grid.
  */
-export type FigureKind = "decimal" | "significant" | "share" | "days" | "word" | "notation" | "series";
+export type FigureKind =
+  "decimal" | "significant" | "share" | "days" | "word" | "notation" | "series";
 
 export interface FigureRow {
   readonly pattern: string;
@@ -23,7 +24,13 @@ export interface FigureRow {
   readonly word: string;
 }
 
-function row(pattern: string, unit: string, kind: FigureKind, digits: number, word: string): FigureRow {
+function row(
+  pattern: string,
+  unit: string,
+  kind: FigureKind,
+  digits: number,
+  word: string,
+): FigureRow {
   return { pattern, unit, kind, digits, word };
 }
 
@@ -63,18 +70,23 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("notations.masstone.xyz.*.X", "1", "significant", 4, "xyzX"),
   row("notations.masstone.xyz.*.Y", "1", "significant", 4, "xyzY"),
   row("notations.masstone.xyz.*.Z", "1", "significant", 4, "xyzZ"),
-  ...LAB("notations.masstone"), ...MUNSELL("notations.masstone"), ...SCREEN("notations.masstone"),
+  ...LAB("notations.masstone"),
+  ...MUNSELL("notations.masstone"),
+  ...SCREEN("notations.masstone"),
   row("notations.masstone.nbsName", "", "notation", 0, "nbsName"),
   row("notations.masstone.glossExcludedL", "1", "decimal", 1, "glossExcludedL"),
   row("notations.masstone.lamplight.deltaE00", "1", "decimal", 1, "lamplight"),
 
-  ...LAB("tints.*.steps.*"), ...MUNSELL("tints.*.steps.*"), ...SCREEN("tints.*.steps.*"),
+  ...LAB("tints.*.steps.*"),
+  ...MUNSELL("tints.*.steps.*"),
+  ...SCREEN("tints.*.steps.*"),
   row("tints.*.steps.*.residualDeltaE00", "1", "decimal", 1, "residual"),
   row("tints.*.steps.*.leaveOneOutDeltaE00", "1", "decimal", 1, "leaveOneOut"),
   row("tints.*.atL.*.a", "1", "decimal", 1, "labA"),
   row("tints.*.atL.*.b", "1", "decimal", 1, "labB"),
   row("tints.*.atL.*.massRatio", "1", "significant", 2, "massRatio"),
-  ...LAB("tints.*.atL.*"), ...SCREEN("tints.*.atL.*"),
+  ...LAB("tints.*.atL.*"),
+  ...SCREEN("tints.*.atL.*"),
   row("tints.*.strengthParts.byMass", "1", "significant", 2, "strengthByMass"),
   row("tints.*.strengthParts.byVolume", "1", "significant", 2, "strengthByVolume"),
   row("tints.*.strengthParts.byPigmentMass", "1", "significant", 2, "strengthByPigmentMass"),
@@ -110,16 +122,20 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("mixture.components.*.pigmentVolumeFraction", "1", "share", 0, "pigmentVolumeShare"),
   row("mixture.components.*.paintMassFraction", "1", "share", 0, "paintMassShare"),
   row("mixture.components.*.paintVolumeFraction", "1", "share", 0, "paintVolumeShare"),
-  ...LAB("mixture.whites.*.steps.*"), ...MUNSELL("mixture.whites.*.steps.*"), ...SCREEN("mixture.whites.*.steps.*"),
+  ...LAB("mixture.whites.*.steps.*"),
+  ...MUNSELL("mixture.whites.*.steps.*"),
+  ...SCREEN("mixture.whites.*.steps.*"),
   row("mixture.whites.*.steps.*.missDeltaE00", "1", "decimal", 1, "mixtureMiss"),
   row("mixture.whites.*.middleMissDeltaE00", "1", "decimal", 1, "mixtureMiddleMiss"),
   row("mixture.whites.*.fresh.massRatio", "1", "significant", 2, "massRatio"),
-  ...LAB("mixture.whites.*.fresh"), ...SCREEN("mixture.whites.*.fresh"),
+  ...LAB("mixture.whites.*.fresh"),
+  ...SCREEN("mixture.whites.*.fresh"),
   row("mixture.whites.*.pair.neutralShare", "1", "share", 0, "neutralShare"),
   row("mixture.whites.*.pair.neutralVolumeShare", "1", "share", 0, "neutralVolumeShare"),
   row("mixture.whites.*.pair.neutralChroma", "1", "decimal", 1, "neutralChroma"),
   ...["drifts.*", "singleBlack"].flatMap((who) => [
-    ...LAB(`mixture.whites.*.${who}.losses.*`), ...SCREEN(`mixture.whites.*.${who}.losses.*`),
+    ...LAB(`mixture.whites.*.${who}.losses.*`),
+    ...SCREEN(`mixture.whites.*.${who}.losses.*`),
     row(`mixture.whites.*.${who}.losses.*.deltaE00`, "1", "decimal", 1, "driftDeltaE00"),
   ]),
 
@@ -191,5 +207,7 @@ export function figureRow(pattern: string): FigureRow {
   const found = ROWS.get(pattern);
   if (found !== undefined) return found;
   const near = nearestWord(pattern, [...ROWS.keys()]);
-  throw new RangeError(`Unexpected figure \`${pattern}\`, expected \`a row of the figure table\`${near === undefined ? "" : `; nearest \`${near}\``}`);
+  throw new RangeError(
+    `Unexpected figure \`${pattern}\`, expected \`a row of the figure table\`${near === undefined ? "" : `; nearest \`${near}\``}`,
+  );
 }

@@ -12,16 +12,40 @@ export function fitFigures(fit: ColourFit, records: Records): FitFigures {
   const { surface, by } = fit.surface;
   const [masstone] = fit.drawdowns;
   const isBound = fit.scattering.rule === "scattering-is-bound";
-  const letDowns = fit.whites.flatMap(({ steps }) => steps).filter(({ suspect }) => suspect?.rule !== "suspect-drawdown");
-  const constant = (value: number): Figure<number> => (by === "stated"
-    ? notationFigure(value, "1", { standing: "measured", restsOn: "measured", method: "as recorded with the readings", source: "saunderson-1942" })
-    : rootFigure("estimated", value, { unit: "1", method: by === "default" ? "the usual one of its geometry" : "of those tried, the pair by which left-out let-downs are predicted best", source: "oil-paint-outs" }));
+  const letDowns = fit.whites
+    .flatMap(({ steps }) => steps)
+    .filter(({ suspect }) => suspect?.rule !== "suspect-drawdown");
+  const constant = (value: number): Figure<number> =>
+    by === "stated"
+      ? notationFigure(value, "1", {
+          standing: "measured",
+          restsOn: "measured",
+          method: "as recorded with the readings",
+          source: "saunderson-1942",
+        })
+      : rootFigure("estimated", value, {
+          unit: "1",
+          method:
+            by === "default"
+              ? "the usual one of its geometry"
+              : "of those tried, the pair by which left-out let-downs are predicted best",
+          source: "oil-paint-outs",
+        });
   return {
-    geometry: fit.geometry, surface: surfaceRuling(fit.surface), k1: constant(surface.k1), k2: constant(surface.k2),
-    weightedResidual: notationFigure(fit.chiSquare, "1", { ...PREDICTED, method: "mean square of residual over the noise of reading and weighing" }),
+    geometry: fit.geometry,
+    surface: surfaceRuling(fit.surface),
+    k1: constant(surface.k1),
+    k2: constant(surface.k2),
+    weightedResidual: notationFigure(fit.chiSquare, "1", {
+      ...PREDICTED,
+      method: "mean square of residual over the noise of reading and weighing",
+    }),
     quality: fitQualityRuling(fit.chiSquare, letDowns.length - fit.whites.length),
     masstoneResidualDeltaE00: notationFigure(masstone?.residualDeltaE00 ?? NaN, "1", PREDICTED),
-    scattering: fit.scattering, remarks: fit.remarks, leftOut: fit.leftOut, grid: fit.grid,
+    scattering: fit.scattering,
+    remarks: fit.remarks,
+    leftOut: fit.leftOut,
+    grid: fit.grid,
     whites: fit.whites.map((white) => coefficients(white, isBound, records)),
   };
 }
@@ -30,13 +54,23 @@ export function fitFigures(fit: ColourFit, records: Records): FitFigures {
 function coefficients(white: FittedWhite, isBound: boolean, records: Records): CoefficientFigures {
   const { name } = whiteColour(white.slug, records);
   const derived = (values: readonly number[], what: string): Figure<readonly number[]> =>
-    notationFigure(values, "1", { standing: "derived", restsOn: "measured", method: `${what}, by wavelength`, source: "walowit-1987" });
+    notationFigure(values, "1", {
+      standing: "derived",
+      restsOn: "measured",
+      method: `${what}, by wavelength`,
+      source: "walowit-1987",
+    });
   const inUnits = `two-constant fit, in units of the scattering of ${name} to one part of it by mass of ${white.ratioKind === "paint" ? "paint" : "dry pigment"}`;
   return {
-    white: { slug: white.slug, name }, ratioKind: white.ratioKind,
-    K: derived(white.K, inUnits), KUncertainty: derived(white.KUncertainty, "relative standard uncertainty of K"),
+    white: { slug: white.slug, name },
+    ratioKind: white.ratioKind,
+    K: derived(white.K, inUnits),
+    KUncertainty: derived(white.KUncertainty, "relative standard uncertainty of K"),
     ...(isBound
       ? { SUpper: derived(white.SUpper, `${inUnits}: what S hardly passes (97.5 %)`) }
-      : { S: derived(white.S, inUnits), SUncertainty: derived(white.SUncertainty, "relative standard uncertainty of S") }),
+      : {
+          S: derived(white.S, inUnits),
+          SUncertainty: derived(white.SUncertainty, "relative standard uncertainty of S"),
+        }),
   };
 }

@@ -7,7 +7,13 @@ import type { SourceKey } from "../sources/source.ts";
 export interface StatementRuling extends Ruling {
   readonly statement: string;
   /** The ingredients that decided, each with its fraction and what its supplier states. */
-  readonly shares?: readonly { readonly slug: string; readonly name: string; readonly massFraction: Quantity; readonly statement?: string; readonly source?: SourceKey }[];
+  readonly shares?: readonly {
+    readonly slug: string;
+    readonly name: string;
+    readonly massFraction: Quantity;
+    readonly statement?: string;
+    readonly source?: SourceKey;
+  }[];
 }
 
 /** Elements of one label, in full, with their reasons. */
@@ -64,7 +70,11 @@ export interface CautionsSection extends LabelPart {
   readonly checks: readonly Ruling[];
   /** What the label of a small package may leave out; a sheet never does. */
   readonly smallPackage?: Ruling;
-  readonly restrictions: readonly (Ruling & { readonly market: Market; readonly effect: string; readonly met: boolean })[];
+  readonly restrictions: readonly (Ruling & {
+    readonly market: Market;
+    readonly effect: string;
+    readonly met: boolean;
+  })[];
   /** Markets of the workshop where it may not be sold, for want of a legal basis on record. */
   readonly notForSale: readonly Market[];
   /** Markets where it is sold on a legal basis alone, and so without price, card or offer. */

@@ -13,8 +13,19 @@ export interface Origin {
 }
 
 /** A figure of a colour notation, which sums and tables give rather than arithmetic on figures. */
-export function notationFigure<V extends number | string | readonly number[]>(value: V, unit: string, origin: Origin, uncertainty?: number): Figure<V> {
-  const figure = rootFigure("measured", value, { unit, method: origin.method, source: origin.source, inputs: origin.inputs, uncertainty });
+export function notationFigure<V extends number | string | readonly number[]>(
+  value: V,
+  unit: string,
+  origin: Origin,
+  uncertainty?: number,
+): Figure<V> {
+  const figure = rootFigure("measured", value, {
+    unit,
+    method: origin.method,
+    source: origin.source,
+    inputs: origin.inputs,
+    uncertainty,
+  });
   return { ...figure, standing: origin.standing, restsOn: origin.restsOn };
 }
 
@@ -27,5 +38,9 @@ export function labFigures({ L, a, b }: Lab, origin: Origin, uncertainty?: Lab):
 }
 
 export function xyzFigures({ X, Y, Z }: Xyz, origin: Origin): XyzFigures {
-  return { X: notationFigure(X, "1", origin), Y: notationFigure(Y, "1", origin), Z: notationFigure(Z, "1", origin) };
+  return {
+    X: notationFigure(X, "1", origin),
+    Y: notationFigure(Y, "1", origin),
+    Z: notationFigure(Z, "1", origin),
+  };
 }

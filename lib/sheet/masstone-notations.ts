@@ -17,17 +17,30 @@ export function masstoneNotations(reading: Reading): MasstoneNotations {
     standing: "measured",
     ...readingFigures(reading, "notations.masstone"),
     ...(reading.form === "spectrum" ? spectral(reading) : {}),
-    ...(reading.form === "spectrum" && reading.geometry === "d/8 included" ? glossExcluded(reading) : {}),
+    ...(reading.form === "spectrum" && reading.geometry === "d/8 included"
+      ? glossExcluded(reading)
+      : {}),
   };
 }
 
 /** With only an included reading: what the same film would read with the gloss shut out, as the eye meets it. */
-function glossExcluded(reading: SpectrumReading): Pick<MasstoneNotations, "glossExcludedL" | "glossExcludedCurve"> {
-  const excluded = readingInGeometry(opticsReading(reading), "d/8 excluded", reading.surface ?? OIL_SURFACE);
+function glossExcluded(
+  reading: SpectrumReading,
+): Pick<MasstoneNotations, "glossExcludedL" | "glossExcludedCurve"> {
+  const excluded = readingInGeometry(
+    opticsReading(reading),
+    "d/8 excluded",
+    reading.surface ?? OIL_SURFACE,
+  );
   if (isRuling(excluded)) return {};
   const { L } = xyzToLab(tristimulus(excluded, "D65/10"), "D65/10");
   return {
-    glossExcludedL: notationFigure(L, "1", { standing: "derived", restsOn: "measured", method: "surface light of an oil film taken off, D65/10", source: "saunderson-1942" }),
+    glossExcludedL: notationFigure(L, "1", {
+      standing: "derived",
+      restsOn: "measured",
+      method: "surface light of an oil film taken off, D65/10",
+      source: "saunderson-1942",
+    }),
     glossExcludedCurve: excluded,
   };
 }
@@ -38,7 +51,10 @@ function spectral({ spectrum }: SpectrumReading): Pick<MasstoneNotations, "lampl
   return {
     lamplight: {
       deltaE00: notationFigure(shift.deltaE00, "1", {
-        standing: "derived", restsOn: "measured", method: "Delta-E00 of D65/10 and A/10 carried over by CAT16", source: "li-2017",
+        standing: "derived",
+        restsOn: "measured",
+        method: "Delta-E00 of D65/10 and A/10 carried over by CAT16",
+        source: "li-2017",
         inputs: ["notations.masstone.lab.D65/10.L", "notations.masstone.lab.A/10.L"],
       }),
       sentence: shift.ruling,

@@ -31,7 +31,11 @@ export interface MixtureWhite {
   /** Middle one of the misses of the steps that were read, Delta-E00. */
   readonly middleMissDeltaE00: Figure<number>;
   /** The tint at L* 50 that drift starts from. */
-  readonly fresh: { readonly massRatio: Figure<number>; readonly lab: { readonly "D65/10": LabFigures }; readonly uncertainty: number } & Partial<ScreenFigures>;
+  readonly fresh: {
+    readonly massRatio: Figure<number>;
+    readonly lab: { readonly "D65/10": LabFigures };
+    readonly uncertainty: number;
+  } & Partial<ScreenFigures>;
   readonly pair?: MixturePair;
   readonly drifts: readonly MixtureDrift[];
   /** A black of one pigment that loses as much, to hold beside it. */
@@ -76,4 +80,3 @@ export interface MixtureLoss extends Partial<ScreenFigures> {
   readonly lab: { readonly "D65/10": LabFigures };
   readonly deltaE00: Figure<number>;
 }
-

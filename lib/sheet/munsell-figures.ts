@@ -16,7 +16,10 @@ export function munsellFigures(munsell: Munsell, origin: Origin): MunsellFigures
 export function screenFigures(screen: ScreenColours, origin: Origin): ScreenFigures {
   return {
     srgb: { hex: notationFigure(screen.srgb.hex, "", origin), inGamut: screen.srgb.inGamut },
-    displayP3: { css: notationFigure(screen.displayP3.css, "", origin), inGamut: screen.displayP3.inGamut },
+    displayP3: {
+      css: notationFigure(screen.displayP3.css, "", origin),
+      inGamut: screen.displayP3.inGamut,
+    },
     oklch: { css: notationFigure(screen.oklch.css, "", origin) },
   };
 }

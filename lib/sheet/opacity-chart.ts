@@ -1,6 +1,11 @@
 import { tristimulus } from "../colorimetry/tristimulus.ts";
 import { spectrumOnGrid } from "../optics/coarsest-grid.ts";
-import { CHART_GROUNDS, filmCoefficients, flatGround, type FilmCoefficients } from "../optics/film-coefficients.ts";
+import {
+  CHART_GROUNDS,
+  filmCoefficients,
+  flatGround,
+  type FilmCoefficients,
+} from "../optics/film-coefficients.ts";
 import type { Grounds } from "../optics/hiding.ts";
 import type { Reading } from "../optics/reading.ts";
 import { OIL_SURFACE } from "../optics/surface.ts";
@@ -21,12 +26,23 @@ export interface OpacityChart {
 
 /** The workshop's own chart as read, where its reading covers a film's wavelengths; else an assumed one. */
 export function opacityChart(grid: WavelengthGrid, { grounds }: Records): OpacityChart {
-  const [black, white] = [grounds && onGrid(grounds.black, grid), grounds && onGrid(grounds.white, grid)];
+  const [black, white] = [
+    grounds && onGrid(grounds.black, grid),
+    grounds && onGrid(grounds.white, grid),
+  ];
   if (black !== undefined && white !== undefined) {
-    return { grounds: { black, white }, restsOn: "measured", words: `the workshop's own opacity chart as read (Y ${luminance(black)} and ${luminance(white)}, ${white.geometry})` };
+    return {
+      grounds: { black, white },
+      restsOn: "measured",
+      words: `the workshop's own opacity chart as read (Y ${luminance(black)} and ${luminance(white)}, ${white.geometry})`,
+    };
   }
   return {
-    grounds: { black: flatGround(grid, CHART_GROUNDS.black), white: flatGround(grid, CHART_GROUNDS.white) }, restsOn: "estimated",
+    grounds: {
+      black: flatGround(grid, CHART_GROUNDS.black),
+      white: flatGround(grid, CHART_GROUNDS.white),
+    },
+    restsOn: "estimated",
     words: `an opacity chart assumed to read ${CHART_GROUNDS.black} and ${CHART_GROUNDS.white}`,
   };
 }
@@ -39,13 +55,21 @@ export function spectralFilms({ films }: Colour): SpectralFilm[] {
 }
 
 /** K and S of a colour as a film, or why its films tell none; undefined where none was drawn down. */
-export function coefficientsOfFilms(colour: Colour, { grounds }: OpacityChart): FilmCoefficients | Ruling | undefined {
+export function coefficientsOfFilms(
+  colour: Colour,
+  { grounds }: OpacityChart,
+): FilmCoefficients | Ruling | undefined {
   const films = spectralFilms(colour);
   const [first] = films;
   if (first === undefined) return undefined;
   return filmCoefficients(
-    films.map(({ reading, filmThicknessUm, ground }) => ({ film: opticsReading(reading), filmUm: filmThicknessUm, ground: grounds[ground] })),
-    colour.masstone?.form === "spectrum" ? opticsReading(colour.masstone) : undefined, first.reading.surface ?? OIL_SURFACE,
+    films.map(({ reading, filmThicknessUm, ground }) => ({
+      film: opticsReading(reading),
+      filmUm: filmThicknessUm,
+      ground: grounds[ground],
+    })),
+    colour.masstone?.form === "spectrum" ? opticsReading(colour.masstone) : undefined,
+    first.reading.surface ?? OIL_SURFACE,
   );
 }
 

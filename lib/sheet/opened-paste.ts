@@ -17,24 +17,48 @@ export interface OpenedPaste {
 const HARDEST_FIRST: readonly ParticleClass[] = ["fine carbon", "fine", "coarse"];
 
 /** How far the pigment's clumps were opened, by the record's word, its fineness of grind and the grain. */
-export function openedPaste(colour: Colour, parts: readonly PigmentPart[], finenessOfGrindUm: Figure<Quantity>, records: Records): OpenedPaste {
+export function openedPaste(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  finenessOfGrindUm: Figure<Quantity>,
+  records: Records,
+): OpenedPaste {
   const classes = colour.record.pigments.map(({ pigment }) => {
     const record = records.pigments.get(pigment)?.record;
-    return particleClass({ colourIndexName: record?.colourIndexName, sizeUm: middle(record?.particle?.sizeUm) });
+    return particleClass({
+      colourIndexName: record?.colourIndexName,
+      sizeUm: middle(record?.particle?.sizeUm),
+    });
   });
   const particle = HARDEST_FIRST.find((known) => classes.includes(known)) ?? "fine";
-  const opened = dispersionRuling(colour.record.dispersion, isKnown(finenessOfGrindUm) ? midpoint(finenessOfGrindUm.value) : undefined, particle);
+  const opened = dispersionRuling(
+    colour.record.dispersion,
+    isKnown(finenessOfGrindUm) ? midpoint(finenessOfGrindUm.value) : undefined,
+    particle,
+  );
   const inputs = [
     ...(isKnown(finenessOfGrindUm) ? ["oil.finenessOfGrindUm"] : []),
-    ...parts.filter(({ particleSizeUm }) => isKnown(particleSizeUm)).map(({ slug }) => `pigments.${slug}.particleSizeUm`),
+    ...parts
+      .filter(({ particleSizeUm }) => isKnown(particleSizeUm))
+      .map(({ slug }) => `pigments.${slug}.particleSizeUm`),
   ];
-  const { factor: [lower, upper], reason } = dispersionFactorRuling(opened.dispersion, particle);
+  const {
+    factor: [lower, upper],
+    reason,
+  } = dispersionFactorRuling(opened.dispersion, particle);
   return {
-    factor: rootFigure<Quantity>("estimated", lower === upper ? lower : [lower, upper], { unit: "1", method: "clumps hold oil: factor by pigment and dispersion", source: reason.source, inputs }),
+    factor: rootFigure<Quantity>("estimated", lower === upper ? lower : [lower, upper], {
+      unit: "1",
+      method: "clumps hold oil: factor by pigment and dispersion",
+      source: reason.source,
+      inputs,
+    }),
     reasons: [...(opened.reason === undefined ? [] : [opened.reason]), reason],
   };
 }
 
 function middle(amount: AmountRecord | undefined): number | undefined {
-  return amount === undefined ? undefined : midpoint(typeof amount === "number" ? amount : amount.value);
+  return amount === undefined
+    ? undefined
+    : midpoint(typeof amount === "number" ? amount : amount.value);
 }

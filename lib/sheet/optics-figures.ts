@@ -7,7 +7,10 @@ import type { Geometry, RatioKind } from "../records/schema/terms.ts";
 import type { ScreenFigures } from "./sheet.ts";
 
 /** Another record of the range, as a sheet names it. */
-export interface Named { readonly slug: string; readonly name: string }
+export interface Named {
+  readonly slug: string;
+  readonly name: string;
+}
 
 /** The masstone glossy and matte, to an eye that looks past the glare. */
 export interface GlossDepthFigures {

@@ -16,15 +16,29 @@ import { tintingStrength, type Fits } from "./strength.ts";
 import { weighedAs } from "./weighed-paint.ts";
 
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
-export function opticsSection(colour: Colour, parts: readonly PigmentPart[], tints: readonly TintSection[], oil: OilSection, family: string | undefined, fits: Fits, records: Records): OpticsSection {
+export function opticsSection(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  tints: readonly TintSection[],
+  oil: OilSection,
+  family: string | undefined,
+  fits: Fits,
+  records: Records,
+): OpticsSection {
   const strength = tintingStrength(colour, weighedAs(oil, ""), fits, records);
-  const { reasons, ...hidden } = hiding(colour, { path: "oil.volumeSolids", figure: oil.volumeSolids }, records);
+  const { reasons, ...hidden } = hiding(
+    colour,
+    { path: "oil.volumeSolids", figure: oil.volumeSolids },
+    records,
+  );
   const gloss = glossFigures(colour);
   const extender = extenderFigures(colour, family, fits, records);
   const dispersion = dispersionFigures(colour, parts, fits, records);
   const fit = fits.get(colour.slug);
   return {
-    tintingStrength: strength.byMass, tintingStrengthByVolume: strength.byVolume, ...hidden,
+    tintingStrength: strength.byMass,
+    tintingStrengthByVolume: strength.byVolume,
+    ...hidden,
     ...(gloss === undefined ? {} : { gloss }),
     ...(extender === undefined ? {} : { extender }),
     ...(dispersion.figures === undefined ? {} : { dispersion: dispersion.figures }),
@@ -40,12 +54,20 @@ function acrossWhites(tints: readonly TintSection[], records: Records): Ruling[]
   const compared = EQUAL_LIGHTNESSES.flatMap((L): Ruling[] => {
     const reached = tints.flatMap(({ white, atL }) => {
       const at = atL[String(L) as EqualLightness];
-      return at === undefined || !isKnown(at.a) || !isKnown(at.b) || !isKnown(at.massRatio) || at.massRatio.value > HARDLY_ANY_WHITE ? [] : [{ white: white.name, a: at.a.value, b: at.b.value }];
+      return at === undefined ||
+        !isKnown(at.a) ||
+        !isKnown(at.b) ||
+        !isKnown(at.massRatio) ||
+        at.massRatio.value > HARDLY_ANY_WHITE
+        ? []
+        : [{ white: white.name, a: at.a.value, b: at.b.value }];
     });
     return reached.length < 2 ? [] : [whitesRuling(L, reached)];
   });
   const letDownIn = new Set(tints.map(({ white }) => white.name));
-  const without = notLetDownRuling(whitesOfTheRange(records).filter((name) => !letDownIn.has(name)));
+  const without = notLetDownRuling(
+    whitesOfTheRange(records).filter((name) => !letDownIn.has(name)),
+  );
   return [...compared, ...(without === undefined ? [] : [without])];
 }
 

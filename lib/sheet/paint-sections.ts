@@ -62,7 +62,11 @@ export interface BatchSize {
   readonly lossMl: Figure<Quantity>;
   readonly yieldMl: Figure<Quantity>;
   /** Whole tubes of each size that it is sold in. */
-  readonly tubes: readonly { readonly slug: string; readonly ml: number; readonly count: Figure<Quantity> }[];
+  readonly tubes: readonly {
+    readonly slug: string;
+    readonly ml: number;
+    readonly count: Figure<Quantity>;
+  }[];
   /** Of what is priced; absent when nothing is. */
   readonly cost?: Figure<Quantity>;
   /** What the cost leaves out, by slug. */
@@ -82,7 +86,11 @@ export interface Filling {
   /** The pigment, where it is a dry one. */
   readonly pigment?: string;
   readonly packing: "paint" | "poured" | "tapped";
-  readonly holds: readonly { readonly slug: string; readonly ml: number; readonly massG: Figure<Quantity> }[];
+  readonly holds: readonly {
+    readonly slug: string;
+    readonly ml: number;
+    readonly massG: Figure<Quantity>;
+  }[];
   readonly takesMlPer100g: Figure<Quantity>;
 }
 
@@ -129,7 +137,11 @@ export interface TrialFigures {
 }
 
 export interface TintDrying {
-  readonly white: { readonly slug: string; readonly name: string; readonly colourIndexName?: string };
+  readonly white: {
+    readonly slug: string;
+    readonly name: string;
+    readonly colourIndexName?: string;
+  };
   /** White to one part of the colour by mass of paint, of the estimate. */
   readonly whiteParts: number;
   readonly class: Figure<string>;
@@ -137,7 +149,8 @@ export interface TintDrying {
   readonly contributions: readonly ContributionFigure[];
 }
 
-export type PermanenceBasis = "exposed under the standard" | "own exposure" | "stated" | "expected" | "not known";
+export type PermanenceBasis =
+  "exposed under the standard" | "own exposure" | "stated" | "expected" | "not known";
 
 export interface PermanenceSection {
   /** By its own exposure, or stated; what it rests on is `basis`, and only the first is a category under the standard. */

@@ -1,4 +1,10 @@
-import { notStated, rootFigure, type Figure, type FigurePath, type RootStanding } from "../quantities/figure.ts";
+import {
+  notStated,
+  rootFigure,
+  type Figure,
+  type FigurePath,
+  type RootStanding,
+} from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/range.ts";
 import type { AmountRecord } from "../records/schema/amount.ts";
 
@@ -9,15 +15,33 @@ import type { AmountRecord } from "../records/schema/amount.ts";
  *
  * @param wanting the record field that would fill the figure, for when it is not there.
  */
-export function recordedFigure(amount: AmountRecord | undefined, unit: string, wanting: FigurePath): Figure<Quantity> {
+export function recordedFigure(
+  amount: AmountRecord | undefined,
+  unit: string,
+  wanting: FigurePath,
+): Figure<Quantity> {
   if (amount === undefined) return notStated("not in the records", [wanting]);
-  if (typeof amount === "number") return rootFigure<Quantity>("stated", amount, { unit, method: "as recorded" });
+  if (typeof amount === "number")
+    return rootFigure<Quantity>("stated", amount, { unit, method: "as recorded" });
   const { value, method, source, uncertainty } = amount;
-  return rootFigure<Quantity>(standingOf(amount), value, { unit, method: method ?? "as recorded", source, uncertainty });
+  return rootFigure<Quantity>(standingOf(amount), value, {
+    unit,
+    method: method ?? "as recorded",
+    source,
+    uncertainty,
+  });
 }
 
-function standingOf({ standing, value, method, date, source }: Exclude<AmountRecord, number>): RootStanding {
+function standingOf({
+  standing,
+  value,
+  method,
+  date,
+  source,
+}: Exclude<AmountRecord, number>): RootStanding {
   if (standing !== undefined) return standing;
   if (typeof value !== "number") return "estimated";
-  return source === undefined && (method !== undefined || date !== undefined) ? "measured" : "stated";
+  return source === undefined && (method !== undefined || date !== undefined)
+    ? "measured"
+    : "stated";
 }

@@ -5,7 +5,10 @@ import { createHash } from "node:crypto";
  * with dates left out, keys in order.
  */
 export function revision(content: unknown): string {
-  return createHash("sha256").update(JSON.stringify(undated(content))).digest("hex").slice(0, 8);
+  return createHash("sha256")
+    .update(JSON.stringify(undated(content)))
+    .digest("hex")
+    .slice(0, 8);
 }
 
 /** Sixteen hex digits of some content, dates and all: whether a file would come out the same. */
@@ -16,5 +19,10 @@ export function contentKey(content: string | Uint8Array): string {
 function undated(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(undated);
   if (typeof value !== "object" || value === null) return value;
-  return Object.fromEntries(Object.entries(value).filter(([key]) => !/date$/i.test(key)).sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, entry]) => [key, undated(entry)]));
+  return Object.fromEntries(
+    Object.entries(value)
+      .filter(([key]) => !/date$/i.test(key))
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([key, entry]) => [key, undated(entry)]),
+  );
 }

@@ -5,11 +5,28 @@ import type { Ruling } from "../quantities/ruling.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
 import type { DrierMetal } from "../drying/added-drier.ts";
 import type { Oil } from "../formulation/vehicle-density.ts";
-import type { Dispersion, Family, Geometry, RatioKind, VehicleKind } from "../records/schema/terms.ts";
+import type {
+  Dispersion,
+  Family,
+  Geometry,
+  RatioKind,
+  VehicleKind,
+} from "../records/schema/terms.ts";
 import type { CautionsSection, OfferSection } from "./handling-sections.ts";
-import type { DispersionFigures, ExtenderFigures, FitFigures, GlossDepthFigures } from "./optics-figures.ts";
+import type {
+  DispersionFigures,
+  ExtenderFigures,
+  FitFigures,
+  GlossDepthFigures,
+} from "./optics-figures.ts";
 import type { MixtureSection } from "./mixture-figures.ts";
-import type { BatchSection, DryingSection, FillSection, OilSection, PermanenceSection } from "./paint-sections.ts";
+import type {
+  BatchSection,
+  DryingSection,
+  FillSection,
+  OilSection,
+  PermanenceSection,
+} from "./paint-sections.ts";
 
 /**
  * A colour's sheet: everything that is worked out of its records. A leaf is a
@@ -75,12 +92,23 @@ export interface AdditionPart {
   readonly percentOfOil: Figure<number>;
   readonly densityGPerCm3: Figure<Quantity>;
   /** Of a drier, each metal that bears on drying, by mass on the oil [%]. */
-  readonly metals: readonly { readonly slug: DrierMetal; readonly percentOfOil: Figure<Quantity> }[];
+  readonly metals: readonly {
+    readonly slug: DrierMetal;
+    readonly percentOfOil: Figure<Quantity>;
+  }[];
   readonly pricePerKg?: Figure<number>;
 }
 
-export interface XyzFigures { readonly X: Figure<number>; readonly Y: Figure<number>; readonly Z: Figure<number> }
-export interface LabFigures { readonly L: Figure<number>; readonly a: Figure<number>; readonly b: Figure<number> }
+export interface XyzFigures {
+  readonly X: Figure<number>;
+  readonly Y: Figure<number>;
+  readonly Z: Figure<number>;
+}
+export interface LabFigures {
+  readonly L: Figure<number>;
+  readonly a: Figure<number>;
+  readonly b: Figure<number>;
+}
 /** Hue is null below chroma .05: a neutral has none. */
 export interface MunsellFigures {
   readonly hue: Figure<string> | null;
@@ -142,7 +170,11 @@ export interface AtLightness extends Partial<ScreenFigures> {
 }
 
 export interface TintSection {
-  readonly white: { readonly slug: string; readonly name: string; readonly colourIndexName?: string };
+  readonly white: {
+    readonly slug: string;
+    readonly name: string;
+    readonly colourIndexName?: string;
+  };
   readonly standing: Standing;
   readonly massRatioKind: RatioKind;
   readonly steps: readonly TintStep[];
@@ -151,7 +183,11 @@ export interface TintSection {
   /** Why nothing is predicted between the measured steps, where nothing is. */
   readonly refusal?: Ruling;
   /** White to one part of the colour at L* 50: of paint by mass and by volume, and of the dry pigment in them by mass. */
-  readonly strengthParts?: { readonly byMass: Figure<Quantity>; readonly byVolume: Figure<Quantity>; readonly byPigmentMass: Figure<Quantity> };
+  readonly strengthParts?: {
+    readonly byMass: Figure<Quantity>;
+    readonly byVolume: Figure<Quantity>;
+    readonly byPigmentMass: Figure<Quantity>;
+  };
 }
 
 export interface OpticsSection {

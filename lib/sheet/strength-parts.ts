@@ -1,4 +1,9 @@
-import { paintMassRatio, paintVolumeRatio, partsOfWhite, pigmentMassRatio } from "../optics/paint-parts.ts";
+import {
+  paintMassRatio,
+  paintVolumeRatio,
+  partsOfWhite,
+  pigmentMassRatio,
+} from "../optics/paint-parts.ts";
 import { isKnown, type Placed } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/range.ts";
 import { workedOut } from "../quantities/worked-out.ts";
@@ -13,10 +18,27 @@ export const HARDLY_ANY_WHITE = 20;
  * by volume, tube to tube, and of the dry pigment in the two by mass, whichever
  * of them was weighed.
  */
-export function strengthParts(kind: TintSection["massRatioKind"], at50: AtLightness | undefined, tintPath: string, colour: WeighedPaint, white: WeighedPaint): TintSection["strengthParts"] {
-  if (at50 === undefined || !isKnown(at50.massRatio) || ends(at50.massRatio.value)[0] > HARDLY_ANY_WHITE) return undefined;
-  const massRatio: Placed<Quantity> = { path: `${tintPath}.atL.50.massRatio`, figure: at50.massRatio };
-  const fractions = { colourFraction: colour.pigmentFraction, whiteFraction: white.pigmentFraction };
+export function strengthParts(
+  kind: TintSection["massRatioKind"],
+  at50: AtLightness | undefined,
+  tintPath: string,
+  colour: WeighedPaint,
+  white: WeighedPaint,
+): TintSection["strengthParts"] {
+  if (
+    at50 === undefined ||
+    !isKnown(at50.massRatio) ||
+    ends(at50.massRatio.value)[0] > HARDLY_ANY_WHITE
+  )
+    return undefined;
+  const massRatio: Placed<Quantity> = {
+    path: `${tintPath}.atL.50.massRatio`,
+    figure: at50.massRatio,
+  };
+  const fractions = {
+    colourFraction: colour.pigmentFraction,
+    whiteFraction: white.pigmentFraction,
+  };
   const densities = { colourDensity: colour.density, whiteDensity: white.density };
   const own = { name: "one over colour to white at L* 50", unit: "1" };
   const asVolumes = { name: "the same by volume of paint", unit: "1" };
@@ -25,14 +47,27 @@ export function strengthParts(kind: TintSection["massRatioKind"], at50: AtLightn
   if (kind === "paint") {
     return {
       byMass: workedOut(own, { massRatio }, (v) => partsOfWhite(v.massRatio)),
-      byVolume: workedOut(asVolumes, { massRatio, ...densities }, (v) => partsOfWhite(paintVolumeRatio(v.massRatio, v.colourDensity, v.whiteDensity))),
-      byPigmentMass: workedOut(asPigments, { massRatio, ...fractions }, (v) => partsOfWhite(pigmentMassRatio(v.massRatio, v.colourFraction, v.whiteFraction))),
+      byVolume: workedOut(asVolumes, { massRatio, ...densities }, (v) =>
+        partsOfWhite(paintVolumeRatio(v.massRatio, v.colourDensity, v.whiteDensity)),
+      ),
+      byPigmentMass: workedOut(asPigments, { massRatio, ...fractions }, (v) =>
+        partsOfWhite(pigmentMassRatio(v.massRatio, v.colourFraction, v.whiteFraction)),
+      ),
     };
   }
   return {
-    byMass: workedOut(asPaints, { massRatio, ...fractions }, (v) => partsOfWhite(paintMassRatio(v.massRatio, v.colourFraction, v.whiteFraction))),
-    byVolume: workedOut(asVolumes, { massRatio, ...fractions, ...densities },
-      (v) => partsOfWhite(paintVolumeRatio(paintMassRatio(v.massRatio, v.colourFraction, v.whiteFraction), v.colourDensity, v.whiteDensity))),
+    byMass: workedOut(asPaints, { massRatio, ...fractions }, (v) =>
+      partsOfWhite(paintMassRatio(v.massRatio, v.colourFraction, v.whiteFraction)),
+    ),
+    byVolume: workedOut(asVolumes, { massRatio, ...fractions, ...densities }, (v) =>
+      partsOfWhite(
+        paintVolumeRatio(
+          paintMassRatio(v.massRatio, v.colourFraction, v.whiteFraction),
+          v.colourDensity,
+          v.whiteDensity,
+        ),
+      ),
+    ),
     byPigmentMass: workedOut(own, { massRatio }, (v) => partsOfWhite(v.massRatio)),
   };
 }

@@ -21,22 +21,41 @@ export interface Strength {
 }
 
 /** Tinting strength beside the workshop's reference, in the first white that both were let down in. */
-export function tintingStrength(colour: Colour, own: WeighedPaint, fits: Fits, records: Records): Strength {
+export function tintingStrength(
+  colour: Colour,
+  own: WeighedPaint,
+  fits: Fits,
+  records: Records,
+): Strength {
   const reference = records.workshop.strengthReference;
   const wanting = [`colours.${colour.slug}.tints`];
-  if (reference === undefined) return absent("the workshop names no colour to reckon strength against", ["workshop.strengthReference"]);
+  if (reference === undefined)
+    return absent("the workshop names no colour to reckon strength against", [
+      "workshop.strengthReference",
+    ]);
   const [sample, against] = [fits.get(colour.slug), fits.get(reference)];
-  if (sample?.kind !== "fit" || against?.kind !== "fit") return absent("no let-downs from which strength can be fitted", wanting);
+  if (sample?.kind !== "fit" || against?.kind !== "fit")
+    return absent("no let-downs from which strength can be fitted", wanting);
   const white = commonWhite(sample, against);
   if (white === undefined) return absent("no let-down in a white of the reference", wanting);
 
   const pair = comparedLadders(sample, against, white);
   const name = records.colours.get(reference)?.record.name ?? reference;
-  if (isRuling(pair)) return absent(`its strength does not compare with ${name}'s`, wanting, [pair]);
+  if (isRuling(pair))
+    return absent(`its strength does not compare with ${name}'s`, wanting, [pair]);
 
-  const weighed: Weighed = { sample: own, reference: weighedPaint(reference, records), white: weighedPaint(white, records) };
-  const told = (by: string): string => `K/S of let-downs equal by ${by} in ${whiteColour(white, records).name}, against ${name} = 1`;
-  return { byMass: strengthByMass(pair, weighed, told), byVolume: strengthByVolume(pair, weighed, told("volume of paint")), reasons: [] };
+  const weighed: Weighed = {
+    sample: own,
+    reference: weighedPaint(reference, records),
+    white: weighedPaint(white, records),
+  };
+  const told = (by: string): string =>
+    `K/S of let-downs equal by ${by} in ${whiteColour(white, records).name}, against ${name} = 1`;
+  return {
+    byMass: strengthByMass(pair, weighed, told),
+    byVolume: strengthByVolume(pair, weighed, told("volume of paint")),
+    reasons: [],
+  };
 }
 
 /** Two ladders in one white that compare. */
@@ -50,16 +69,28 @@ export interface ComparedLadders {
 }
 
 /** @returns the ladders; the ruling that says why they do not compare. */
-export function comparedLadders(one: ColourFit, other: ColourFit, white: string): ComparedLadders | Ruling {
+export function comparedLadders(
+  one: ColourFit,
+  other: ColourFit,
+  white: string,
+): ComparedLadders | Ruling {
   const [sample, reference] = [ladderModel(one, white), ladderModel(other, white)];
   const at = predictedAtLightness(reference, 50);
   if (isRuling(at)) return at;
   const found = strengthAtRatios(sample, reference, at.massRatio, at.massRatio);
   if (isRuling(found)) return found;
   return {
-    sample, reference,
-    atL50: { path: `tints.${white}.atL.50.massRatio`, figure: rootFigure<Quantity>("measured", at.massRatio, { unit: "1", method: "the reference's colour to white at L* 50" }) },
-    strength: (sampleRatio, referenceRatio) => strengthTakenAt(found.at, sample, reference, sampleRatio, referenceRatio),
+    sample,
+    reference,
+    atL50: {
+      path: `tints.${white}.atL.50.massRatio`,
+      figure: rootFigure<Quantity>("measured", at.massRatio, {
+        unit: "1",
+        method: "the reference's colour to white at L* 50",
+      }),
+    },
+    strength: (sampleRatio, referenceRatio) =>
+      strengthTakenAt(found.at, sample, reference, sampleRatio, referenceRatio),
   };
 }
 
@@ -74,38 +105,94 @@ export function commonWhite(one: ColourFit, other: ColourFit): string | undefine
   return other.whites.find(({ slug }) => one.whites.some((fitted) => fitted.slug === slug))?.slug;
 }
 
-function strengthByMass({ sample, reference, atL50, strength }: ComparedLadders, weighed: Weighed, told: (by: string) => string): Figure<Quantity> {
+function strengthByMass(
+  { sample, reference, atL50, strength }: ComparedLadders,
+  weighed: Weighed,
+  told: (by: string) => string,
+): Figure<Quantity> {
   const [own, other] = [sample.white.ratioKind, reference.white.ratioKind];
-  if (own === other) return workedOut({ name: told(own === "paint" ? "mass of paint" : "mass of dry pigment"), unit: "1" }, { atL50 }, (v) => strength(v.atL50, v.atL50));
-  return workedOut({ name: `${told("mass of paint")}, of which one was weighed as dry pigment`, unit: "1" }, { atL50, ...fractionsOf(weighed) },
-    (v) => strength(ofKind(paintRatio(v.atL50, other, v.referenceFraction, v.whiteFraction), own, v.sampleFraction, v.whiteFraction), v.atL50));
+  if (own === other)
+    return workedOut(
+      { name: told(own === "paint" ? "mass of paint" : "mass of dry pigment"), unit: "1" },
+      { atL50 },
+      (v) => strength(v.atL50, v.atL50),
+    );
+  return workedOut(
+    { name: `${told("mass of paint")}, of which one was weighed as dry pigment`, unit: "1" },
+    { atL50, ...fractionsOf(weighed) },
+    (v) =>
+      strength(
+        ofKind(
+          paintRatio(v.atL50, other, v.referenceFraction, v.whiteFraction),
+          own,
+          v.sampleFraction,
+          v.whiteFraction,
+        ),
+        v.atL50,
+      ),
+  );
 }
 
-function strengthByVolume({ sample, reference, atL50, strength }: ComparedLadders, weighed: Weighed, name: string): Figure<Quantity> {
+function strengthByVolume(
+  { sample, reference, atL50, strength }: ComparedLadders,
+  weighed: Weighed,
+  name: string,
+): Figure<Quantity> {
   const [own, other] = [sample.white.ratioKind, reference.white.ratioKind];
-  const densities = { sampleDensity: weighed.sample.density, referenceDensity: weighed.reference.density };
+  const densities = {
+    sampleDensity: weighed.sample.density,
+    referenceDensity: weighed.reference.density,
+  };
   if (own === "paint" && other === "paint") {
-    return workedOut({ name, unit: "1" }, { atL50, ...densities }, (v) => strength(v.atL50 * (v.sampleDensity / v.referenceDensity), v.atL50));
+    return workedOut({ name, unit: "1" }, { atL50, ...densities }, (v) =>
+      strength(v.atL50 * (v.sampleDensity / v.referenceDensity), v.atL50),
+    );
   }
   return workedOut({ name, unit: "1" }, { atL50, ...densities, ...fractionsOf(weighed) }, (v) => {
     const ofReference = paintRatio(v.atL50, other, v.referenceFraction, v.whiteFraction);
-    return strength(ofKind(ofReference * (v.sampleDensity / v.referenceDensity), own, v.sampleFraction, v.whiteFraction), v.atL50);
+    return strength(
+      ofKind(
+        ofReference * (v.sampleDensity / v.referenceDensity),
+        own,
+        v.sampleFraction,
+        v.whiteFraction,
+      ),
+      v.atL50,
+    );
   });
 }
 
 function fractionsOf({ sample, reference, white }: Weighed) {
-  return { sampleFraction: sample.pigmentFraction, referenceFraction: reference.pigmentFraction, whiteFraction: white.pigmentFraction };
+  return {
+    sampleFraction: sample.pigmentFraction,
+    referenceFraction: reference.pigmentFraction,
+    whiteFraction: white.pigmentFraction,
+  };
 }
 
-function paintRatio(ratio: number, kind: RatioKind, colourFraction: number, whiteFraction: number): number {
+function paintRatio(
+  ratio: number,
+  kind: RatioKind,
+  colourFraction: number,
+  whiteFraction: number,
+): number {
   return kind === "paint" ? ratio : paintMassRatio(ratio, colourFraction, whiteFraction);
 }
 
-function ofKind(ratio: number, kind: RatioKind, colourFraction: number, whiteFraction: number): number {
+function ofKind(
+  ratio: number,
+  kind: RatioKind,
+  colourFraction: number,
+  whiteFraction: number,
+): number {
   return kind === "paint" ? ratio : pigmentMassRatio(ratio, colourFraction, whiteFraction);
 }
 
-function absent(reason: string, wanting: readonly string[], reasons: readonly Ruling[] = []): Strength {
+function absent(
+  reason: string,
+  wanting: readonly string[],
+  reasons: readonly Ruling[] = [],
+): Strength {
   const none = notStated(reason, wanting);
   return { byMass: none, byVolume: none, reasons };
 }

@@ -9,11 +9,32 @@ import type { PigmentPart } from "./sheet.ts";
  * A dry pigment as the cautions of the studio see it.
  * @param hazardStatements on the label of the dry pigment.
  */
-export function studioPigment(part: PigmentPart, hazardStatements: readonly string[], records: Records): StudioPigment {
-  const { slug, name, colourIndexName, colourIndexNumber, casNumber, bulkDensityLooseGPerMl, bulkDensityTappedGPerMl, particleSizeUm } = part;
+export function studioPigment(
+  part: PigmentPart,
+  hazardStatements: readonly string[],
+  records: Records,
+): StudioPigment {
+  const {
+    slug,
+    name,
+    colourIndexName,
+    colourIndexNumber,
+    casNumber,
+    bulkDensityLooseGPerMl,
+    bulkDensityTappedGPerMl,
+    particleSizeUm,
+  } = part;
   return {
-    slug, name, colourIndexName, colourIndexNumber, casNumber, hazardStatements, ingredients: pigmentIngredients(slug, 1, records),
-    bulkDensityLooseGPerMl: value(bulkDensityLooseGPerMl), bulkDensityTappedGPerMl: value(bulkDensityTappedGPerMl), particleSizeUm: value(particleSizeUm),
+    slug,
+    name,
+    colourIndexName,
+    colourIndexNumber,
+    casNumber,
+    hazardStatements,
+    ingredients: pigmentIngredients(slug, 1, records),
+    bulkDensityLooseGPerMl: value(bulkDensityLooseGPerMl),
+    bulkDensityTappedGPerMl: value(bulkDensityTappedGPerMl),
+    particleSizeUm: value(particleSizeUm),
   };
 }
 

@@ -1,4 +1,8 @@
-import { particleModel, type ParticleModel, type RecordedParticle } from "../optics/particle-model.ts";
+import {
+  particleModel,
+  type ParticleModel,
+  type RecordedParticle,
+} from "../optics/particle-model.ts";
 import type { TheoryModels } from "../optics/theory-figure.ts";
 import { isRuling, type Ruling } from "../quantities/ruling.ts";
 import type { Quantity } from "../quantities/range.ts";
@@ -12,17 +16,38 @@ export interface RangeModels extends TheoryModels {
 
 /** From the pigments' records; an extender is no white that a painter lets down in. */
 export function theoryModels({ pigments }: Records): RangeModels {
-  const of = (family: "white" | "black"): (ParticleModel | Ruling)[] => [...pigments.values()].filter(({ record }) => record.family === family)
-    .map(({ slug, record }) => particleModel(recordedParticle(slug, record, family === "white")));
+  const of = (family: "white" | "black"): (ParticleModel | Ruling)[] =>
+    [...pigments.values()]
+      .filter(({ record }) => record.family === family)
+      .map(({ slug, record }) => particleModel(recordedParticle(slug, record, family === "white")));
   const [whites, blacks] = [of("white"), of("black")];
-  const modelled = (found: readonly (ParticleModel | Ruling)[]): ParticleModel[] => found.filter((one): one is ParticleModel => !isRuling(one));
-  return { whites: modelled(whites), blacks: modelled(blacks), refusals: [...whites, ...blacks].filter(isRuling) };
+  const modelled = (found: readonly (ParticleModel | Ruling)[]): ParticleModel[] =>
+    found.filter((one): one is ParticleModel => !isRuling(one));
+  return {
+    whites: modelled(whites),
+    blacks: modelled(blacks),
+    refusals: [...whites, ...blacks].filter(isRuling),
+  };
 }
 
-function recordedParticle(slug: string, { name, colourIndexName, particle }: PigmentRecord, isClear: boolean): RecordedParticle {
-  return { slug, name, colourIndexName, isClear, sizeUm: quantityIn(particle?.sizeUm), refractiveIndex: quantityIn(particle?.refractiveIndex), absorptionIndex: quantityIn(particle?.absorptionIndex) };
+function recordedParticle(
+  slug: string,
+  { name, colourIndexName, particle }: PigmentRecord,
+  isClear: boolean,
+): RecordedParticle {
+  return {
+    slug,
+    name,
+    colourIndexName,
+    isClear,
+    sizeUm: quantityIn(particle?.sizeUm),
+    refractiveIndex: quantityIn(particle?.refractiveIndex),
+    absorptionIndex: quantityIn(particle?.absorptionIndex),
+  };
 }
 
-function quantityIn(amount: NonNullable<PigmentRecord["particle"]>["sizeUm"]): Quantity | undefined {
+function quantityIn(
+  amount: NonNullable<PigmentRecord["particle"]>["sizeUm"],
+): Quantity | undefined {
   return typeof amount === "object" ? amount.value : amount;
 }

@@ -12,20 +12,37 @@ import { readingFigures } from "./reading-figures.ts";
 import type { TintStep } from "./sheet.ts";
 
 /** The method of everything that the fit of K and S predicts. */
-export const PREDICTED: Origin = { standing: "derived", restsOn: "measured", method: "two-constant fit through all drawdowns", source: "kubelka-munk-1931" };
+export const PREDICTED: Origin = {
+  standing: "derived",
+  restsOn: "measured",
+  method: "two-constant fit through all drawdowns",
+  source: "kubelka-munk-1931",
+};
 
 /** A let-down as it was drawn down, with how far the fit misses it. */
 export function measuredStep(tint: TintReading, fit: ColourFit | undefined): TintStep {
-  const { lab, munsell, srgb, displayP3, oklch } = readingFigures(tint.reading, `tints.${tint.white}.steps.${tint.massRatio}`, ["D65/10"]);
+  const { lab, munsell, srgb, displayP3, oklch } = readingFigures(
+    tint.reading,
+    `tints.${tint.white}.steps.${tint.massRatio}`,
+    ["D65/10"],
+  );
   const verdict = fit?.drawdowns.find(({ drawdown }) => drawdown === tintId(tint));
   return {
-    massRatio: tint.massRatio, colourShare: tint.colourParts / tint.whiteParts, standing: "measured",
+    massRatio: tint.massRatio,
+    colourShare: tint.colourParts / tint.whiteParts,
+    standing: "measured",
     ...(tint.reading.form === "chip" ? {} : { geometry: tint.reading.geometry }),
     lab,
     ...(munsell === undefined ? {} : { munsell }),
-    ...(srgb === undefined || displayP3 === undefined || oklch === undefined ? {} : { srgb, displayP3, oklch }),
-    ...(verdict === undefined ? {} : { residualDeltaE00: notationFigure(verdict.residualDeltaE00, "1", PREDICTED) }),
-    ...(verdict === undefined || isRuling(verdict.leaveOneOutDeltaE00) ? {} : { leaveOneOutDeltaE00: notationFigure(verdict.leaveOneOutDeltaE00, "1", PREDICTED) }),
+    ...(srgb === undefined || displayP3 === undefined || oklch === undefined
+      ? {}
+      : { srgb, displayP3, oklch }),
+    ...(verdict === undefined
+      ? {}
+      : { residualDeltaE00: notationFigure(verdict.residualDeltaE00, "1", PREDICTED) }),
+    ...(verdict === undefined || isRuling(verdict.leaveOneOutDeltaE00)
+      ? {}
+      : { leaveOneOutDeltaE00: notationFigure(verdict.leaveOneOutDeltaE00, "1", PREDICTED) }),
     ...(verdict?.suspect === undefined ? {} : { suspect: verdict.suspect }),
   };
 }
@@ -36,7 +53,11 @@ const TOLD_FROM_MASSTONE = 3;
 /** The steps that the fit predicts in one white, between the measured ones and a little beyond. */
 export function predictedSteps(ladder: LadderModel): TintStep[] {
   return ladderSteps(ladder).flatMap((step) =>
-    (step.standing === "predicted" && deltaE00(step.lab, ladder.fit.masstone.lab) >= TOLD_FROM_MASSTONE ? [predictedStep(step, ladder.fit)] : []));
+    step.standing === "predicted" &&
+    deltaE00(step.lab, ladder.fit.masstone.lab) >= TOLD_FROM_MASSTONE
+      ? [predictedStep(step, ladder.fit)]
+      : [],
+  );
 }
 
 function predictedStep(tint: PredictedTint, fit: ColourFit): TintStep {
@@ -44,7 +65,10 @@ function predictedStep(tint: PredictedTint, fit: ColourFit): TintStep {
   const u = axisUncertainty(tint.uncertainty.p68);
   const munsell = munsellOfLab(notations.lab["C/2"], u);
   return {
-    massRatio: ratioText(tint.massRatio), colourShare: tint.massRatio, standing: "derived", geometry: fit.geometry,
+    massRatio: ratioText(tint.massRatio),
+    colourShare: tint.massRatio,
+    standing: "derived",
+    geometry: fit.geometry,
     lab: { "D65/10": labFigures(tint.lab, PREDICTED, u) },
     ...(isRuling(munsell) ? {} : { munsell: munsellFigures(munsell, PREDICTED) }),
     ...screenFigures(notations.screen, PREDICTED),

@@ -1,4 +1,11 @@
-import { isFigure, isKnown, type Amount, type Figure, type FigurePath, type Known } from "../quantities/figure.ts";
+import {
+  isFigure,
+  isKnown,
+  type Amount,
+  type Figure,
+  type FigurePath,
+  type Known,
+} from "../quantities/figure.ts";
 import { isRuling, type Ruling } from "../quantities/ruling.ts";
 import { figureRow, type FigureRow } from "./figure-table.ts";
 import type { Sheet } from "./sheet.ts";
@@ -16,7 +23,11 @@ export interface Wording {
   readonly figure: (row: FigureRow, figure: Known<Amount>) => string;
 }
 
-export interface Wanting { readonly figure: FigurePath; readonly reason: string; readonly wanting: readonly FigurePath[] }
+export interface Wanting {
+  readonly figure: FigurePath;
+  readonly reason: string;
+  readonly wanting: readonly FigurePath[];
+}
 
 /** A sheet as other programs read it: plain values at their paths, and beside them the evidence of each figure. */
 export interface PlainSheet {
@@ -38,13 +49,18 @@ export function plainSheet(sheet: Sheet, wording: Wording): PlainSheet {
   function plain(node: unknown, path: readonly string[], pattern: readonly string[]): unknown {
     if (isFigure(node)) return figureValue(node, path.join("."), figureRow(pattern.join(".")));
     if (isRuling(node)) return wordedRuling(node);
-    if (Array.isArray(node)) return node.map((member, i) => plain(member, [...path, memberName(member, i)], [...pattern, "*"]));
+    if (Array.isArray(node))
+      return node.map((member, i) =>
+        plain(member, [...path, memberName(member, i)], [...pattern, "*"]),
+      );
     if (typeof node === "number") return sixDigits(node);
     if (typeof node !== "object" || node === null) return node;
-    return Object.fromEntries(Object.entries(node).flatMap(([key, value]) => {
-      const inner = plain(value, [...path, key], [...pattern, patternKey(pattern, key)]);
-      return inner === undefined ? [] : [[key, inner]];
-    }));
+    return Object.fromEntries(
+      Object.entries(node).flatMap(([key, value]) => {
+        const inner = plain(value, [...path, key], [...pattern, patternKey(pattern, key)]);
+        return inner === undefined ? [] : [[key, inner]];
+      }),
+    );
   }
 
   function figureValue(figure: Figure, path: FigurePath, row: FigureRow): unknown {
@@ -55,17 +71,36 @@ export function plainSheet(sheet: Sheet, wording: Wording): PlainSheet {
     const value = row.kind === "share" ? figure.value : sixDigits(figure.value);
     const { standing, unit, restsOn, method, inputs, source, uncertainty } = figure;
     evidence.push({
-      figure: path, value, unit, text: wording.figure(row, figure), standing, restsOn, method, inputs,
-      ...(source === undefined ? {} : { source }), ...(uncertainty === undefined ? {} : { uncertainty: sixDigits(uncertainty) }),
+      figure: path,
+      value,
+      unit,
+      text: wording.figure(row, figure),
+      standing,
+      restsOn,
+      method,
+      inputs,
+      ...(source === undefined ? {} : { source }),
+      ...(uncertainty === undefined ? {} : { uncertainty: sixDigits(uncertainty) }),
     });
     return value;
   }
 
   /** A bare sentence; a ruling that belongs to a statement, market or operation keeps that beside its text. */
   function wordedRuling(ruling: Ruling): unknown {
-    const belongsTo = Object.fromEntries(Object.entries(ruling).filter(([key]) => !["rule", "values", "standing", "source"].includes(key)).map(([key, value]) => [key, plain(value, [], [])]));
+    const belongsTo = Object.fromEntries(
+      Object.entries(ruling)
+        .filter(([key]) => !["rule", "values", "standing", "source"].includes(key))
+        .map(([key, value]) => [key, plain(value, [], [])]),
+    );
     const text = wording.ruling(ruling);
-    return Object.keys(belongsTo).length === 0 ? text : { ...belongsTo, rule: ruling.rule, text, ...(ruling.source === undefined ? {} : { source: ruling.source }) };
+    return Object.keys(belongsTo).length === 0
+      ? text
+      : {
+          ...belongsTo,
+          rule: ruling.rule,
+          text,
+          ...(ruling.source === undefined ? {} : { source: ruling.source }),
+        };
   }
 }
 
@@ -76,10 +111,15 @@ export function leaves(sheet: Sheet): Leaf[] {
   return found;
 
   function visit(node: unknown, path: readonly string[], pattern: readonly string[]): void {
-    if (isFigure(node)) found.push({ path: path.join("."), row: figureRow(pattern.join(".")), figure: node });
-    else if (Array.isArray(node)) node.forEach((member, i) => visit(member, [...path, memberName(member, i)], [...pattern, "*"]));
+    if (isFigure(node))
+      found.push({ path: path.join("."), row: figureRow(pattern.join(".")), figure: node });
+    else if (Array.isArray(node))
+      node.forEach((member, i) =>
+        visit(member, [...path, memberName(member, i)], [...pattern, "*"]),
+      );
     else if (typeof node === "object" && node !== null && !isRuling(node)) {
-      for (const [key, value] of Object.entries(node)) visit(value, [...path, key], [...pattern, patternKey(pattern, key)]);
+      for (const [key, value] of Object.entries(node))
+        visit(value, [...path, key], [...pattern, patternKey(pattern, key)]);
     }
   }
 }

@@ -12,7 +12,13 @@ export interface WeighedPaint {
 }
 
 /** @param prefix "" on the paint's own sheet, `colours.titanium-white.` on another's. */
-export function weighedAs({ paintDensityGPerCm3, pigmentMassFraction }: Pick<OilSection, "paintDensityGPerCm3" | "pigmentMassFraction">, prefix: string): WeighedPaint {
+export function weighedAs(
+  {
+    paintDensityGPerCm3,
+    pigmentMassFraction,
+  }: Pick<OilSection, "paintDensityGPerCm3" | "pigmentMassFraction">,
+  prefix: string,
+): WeighedPaint {
   return {
     density: { path: `${prefix}oil.paintDensityGPerCm3`, figure: paintDensityGPerCm3 },
     pigmentFraction: { path: `${prefix}oil.pigmentMassFraction`, figure: pigmentMassFraction },
@@ -23,7 +29,19 @@ export function weighedAs({ paintDensityGPerCm3, pigmentMassFraction }: Pick<Oil
 export function weighedPaint(slug: string, records: Records): WeighedPaint {
   const colour = records.colours.get(slug);
   const prefix = `colours.${slug}.`;
-  if (colour !== undefined) return weighedAs(oilSection(colour, pigmentParts(colour, records), vehiclePart(colour, records), additionParts(colour, records), records), prefix);
-  const none: Figure<Quantity> = notStated("the white is recorded as a pigment, not as a paint", [`colours.${slug}`]);
+  if (colour !== undefined)
+    return weighedAs(
+      oilSection(
+        colour,
+        pigmentParts(colour, records),
+        vehiclePart(colour, records),
+        additionParts(colour, records),
+        records,
+      ),
+      prefix,
+    );
+  const none: Figure<Quantity> = notStated("the white is recorded as a pigment, not as a paint", [
+    `colours.${slug}`,
+  ]);
   return weighedAs({ paintDensityGPerCm3: none, pigmentMassFraction: none }, prefix);
 }

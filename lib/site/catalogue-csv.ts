@@ -3,19 +3,45 @@ import type { PublishedSheet } from "./published-data.ts";
 
 /** Columns of catalogue.csv: the figures that a sheet is chosen by, each with its standing beside it. */
 const FIGURES = [
-  "notations.masstone.munsell.text", "notations.masstone.lab.D65/10.L", "notations.masstone.lab.D65/10.a", "notations.masstone.lab.D65/10.b", "notations.masstone.srgb.hex",
-  "permanence.category", "permanence.expectation", "optics.opacityClass", "optics.tintingStrength", "drying.class", "drying.touchDryDays",
-  "oil.oilIndexGPer100g", "oil.oilAbsorptionGPer100g", "oil.finish",
+  "notations.masstone.munsell.text",
+  "notations.masstone.lab.D65/10.L",
+  "notations.masstone.lab.D65/10.a",
+  "notations.masstone.lab.D65/10.b",
+  "notations.masstone.srgb.hex",
+  "permanence.category",
+  "permanence.expectation",
+  "optics.opacityClass",
+  "optics.tintingStrength",
+  "drying.class",
+  "drying.touchDryDays",
+  "oil.oilIndexGPer100g",
+  "oil.oilAbsorptionGPer100g",
+  "oil.finish",
 ] as const;
 
 /** One line a colour; an estimate is written `3..6`; empty where not stated. A text that a spreadsheet would run as a formula is led by an apostrophe. */
 export function catalogueCsv(published: readonly PublishedSheet[]): string {
-  const head = ["slug", "name", "pigments", "vehicle", "signalWord", ...FIGURES.flatMap((path) => [path, `${path} standing`]), "revision"];
+  const head = [
+    "slug",
+    "name",
+    "pigments",
+    "vehicle",
+    "signalWord",
+    ...FIGURES.flatMap((path) => [path, `${path} standing`]),
+    "revision",
+  ];
   const rows = published.map(({ worded: { sheet, plain }, revision }) => {
     const evidence = new Map(plain.evidence.map((entry) => [entry["figure"] as string, entry]));
     return [
-      sheet.slug, sheet.name, sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join("; "), sheet.vehicle?.name ?? "", sheet.cautions.signalWord ?? "",
-      ...FIGURES.flatMap((path) => [written(evidence.get(path)?.["value"]), written(evidence.get(path)?.["standing"])]),
+      sheet.slug,
+      sheet.name,
+      sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join("; "),
+      sheet.vehicle?.name ?? "",
+      sheet.cautions.signalWord ?? "",
+      ...FIGURES.flatMap((path) => [
+        written(evidence.get(path)?.["value"]),
+        written(evidence.get(path)?.["standing"]),
+      ]),
       revision,
     ];
   });

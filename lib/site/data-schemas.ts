@@ -6,36 +6,97 @@ const DRAFT = { $schema: "https://json-schema.org/draft/2020-12/schema" } as con
 
 /** The schemas of the data that other programs read, published beside it. */
 export function dataSchemas(): NamedSchema[] {
-  return [{ name: "sheet", schema: sheetSchema() }, { name: "catalogue", schema: CATALOGUE }, { name: "manifest", schema: MANIFEST }];
+  return [
+    { name: "sheet", schema: sheetSchema() },
+    { name: "catalogue", schema: CATALOGUE },
+    { name: "manifest", schema: MANIFEST },
+  ];
 }
 
 const CATALOGUE = {
-  ...DRAFT, title: "catalogue", type: "object", additionalProperties: false, required: ["schemaVersion", "workshop", "colours"],
+  ...DRAFT,
+  title: "catalogue",
+  type: "object",
+  additionalProperties: false,
+  required: ["schemaVersion", "workshop", "colours"],
   properties: {
     schemaVersion: { const: 1 },
-    workshop: { type: "object", required: ["name"], properties: { name: TEXT, siteAddress: TEXT, demonstration: { type: "boolean" } } },
-    colours: { type: "array", items: { type: "object", additionalProperties: false, required: ["slug", "name", "url", "sheet"], properties: { slug: TEXT, name: TEXT, url: TEXT, sheet: TEXT } } },
+    workshop: {
+      type: "object",
+      required: ["name"],
+      properties: { name: TEXT, siteAddress: TEXT, demonstration: { type: "boolean" } },
+    },
+    colours: {
+      type: "array",
+      items: {
+        type: "object",
+        additionalProperties: false,
+        required: ["slug", "name", "url", "sheet"],
+        properties: { slug: TEXT, name: TEXT, url: TEXT, sheet: TEXT },
+      },
+    },
   },
 };
 
 const MANIFEST = {
-  ...DRAFT, title: "manifest", type: "object", additionalProperties: false, required: ["kind", "schemaVersion", "sheets", "cards", "withoutCard"],
+  ...DRAFT,
+  title: "manifest",
+  type: "object",
+  additionalProperties: false,
+  required: ["kind", "schemaVersion", "sheets", "cards", "withoutCard"],
   properties: {
-    kind: { const: "mullstone-manifest" }, schemaVersion: { const: 1 }, date: TEXT,
-    papers: { type: "array", items: { type: "object", additionalProperties: false, required: ["path", "key", "hash"], properties: { path: TEXT, key: { type: "string", pattern: "^[0-9a-f]{16}$" }, hash: { type: "string", pattern: "^[0-9a-f]{16}$" } } } },
+    kind: { const: "mullstone-manifest" },
+    schemaVersion: { const: 1 },
+    date: TEXT,
+    papers: {
+      type: "array",
+      items: {
+        type: "object",
+        additionalProperties: false,
+        required: ["path", "key", "hash"],
+        properties: {
+          path: TEXT,
+          key: { type: "string", pattern: "^[0-9a-f]{16}$" },
+          hash: { type: "string", pattern: "^[0-9a-f]{16}$" },
+        },
+      },
+    },
     cards: {
       type: "array",
       items: {
-        type: "object", additionalProperties: false, required: ["slug", "name", "revision", "states"],
-        properties: { slug: TEXT, name: TEXT, revision: { type: "string", pattern: "^[0-9a-f]{8}$" }, states: { type: "object", additionalProperties: TEXT } },
+        type: "object",
+        additionalProperties: false,
+        required: ["slug", "name", "revision", "states"],
+        properties: {
+          slug: TEXT,
+          name: TEXT,
+          revision: { type: "string", pattern: "^[0-9a-f]{8}$" },
+          states: { type: "object", additionalProperties: TEXT },
+        },
       },
     },
-    withoutCard: { type: "array", items: { type: "object", additionalProperties: false, required: ["slug", "name", "markets"], properties: { slug: TEXT, name: TEXT, markets: { type: "array", items: TEXT } } } },
+    withoutCard: {
+      type: "array",
+      items: {
+        type: "object",
+        additionalProperties: false,
+        required: ["slug", "name", "markets"],
+        properties: { slug: TEXT, name: TEXT, markets: { type: "array", items: TEXT } },
+      },
+    },
     sheets: {
       type: "array",
       items: {
-        type: "object", additionalProperties: false, required: ["slug", "name", "revision", "states", "cautions"],
-        properties: { slug: TEXT, name: TEXT, revision: { type: "string", pattern: "^[0-9a-f]{8}$" }, states: { type: "object", additionalProperties: TEXT }, cautions: { type: "object" } },
+        type: "object",
+        additionalProperties: false,
+        required: ["slug", "name", "revision", "states", "cautions"],
+        properties: {
+          slug: TEXT,
+          name: TEXT,
+          revision: { type: "string", pattern: "^[0-9a-f]{8}$" },
+          states: { type: "object", additionalProperties: TEXT },
+          cautions: { type: "object" },
+        },
       },
     },
   },

@@ -11,15 +11,34 @@ export function earlierCards(file: string): EarlierCard[] {
   try {
     read = JSON.parse(readFileSync(file, "utf8"));
   } catch (error) {
-    throw new OutputFault(`Unexpected --since \`${file}\`, expected \`a manifest.json of an earlier build\`: ${(error as NodeJS.ErrnoException).code === "ENOENT" ? "there is no such file" : "it can't be read as JSON"}`);
+    throw new OutputFault(
+      `Unexpected --since \`${file}\`, expected \`a manifest.json of an earlier build\`: ${(error as NodeJS.ErrnoException).code === "ENOENT" ? "there is no such file" : "it can't be read as JSON"}`,
+    );
   }
-  const { kind, cards } = (typeof read === "object" && read !== null ? read : {}) as { kind?: unknown; cards?: unknown };
-  if (kind !== MANIFEST_KIND) throw new OutputFault(`Unexpected --since \`${file}\`, expected \`a manifest.json of an earlier build\``);
-  if (!Array.isArray(cards) || !cards.every(isCard)) throw new OutputFault(`Unexpected --since \`${file}\`, expected \`a manifest that says what its cards state\`: build anew with the records of then`);
+  const { kind, cards } = (typeof read === "object" && read !== null ? read : {}) as {
+    kind?: unknown;
+    cards?: unknown;
+  };
+  if (kind !== MANIFEST_KIND)
+    throw new OutputFault(
+      `Unexpected --since \`${file}\`, expected \`a manifest.json of an earlier build\``,
+    );
+  if (!Array.isArray(cards) || !cards.every(isCard))
+    throw new OutputFault(
+      `Unexpected --since \`${file}\`, expected \`a manifest that says what its cards state\`: build anew with the records of then`,
+    );
   return cards;
 }
 
 function isCard(value: unknown): value is EarlierCard {
-  const { slug, name, states } = (typeof value === "object" && value !== null ? value : {}) as Record<string, unknown>;
-  return typeof slug === "string" && typeof name === "string" && typeof states === "object" && states !== null && Object.values(states).every((text) => typeof text === "string");
+  const { slug, name, states } = (
+    typeof value === "object" && value !== null ? value : {}
+  ) as Record<string, unknown>;
+  return (
+    typeof slug === "string" &&
+    typeof name === "string" &&
+    typeof states === "object" &&
+    states !== null &&
+    Object.values(states).every((text) => typeof text === "string")
+  );
 }

@@ -6,7 +6,13 @@ import { build } from "esbuild";
 import type { LiveSite } from "./live-site.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 
-type LiveModule = { readonly liveSite: (contentDir: string, date: string | undefined, claims?: "error" | "warning") => LiveSite };
+type LiveModule = {
+  readonly liveSite: (
+    contentDir: string,
+    date: string | undefined,
+    claims?: "error" | "warning",
+  ) => LiveSite;
+};
 
 /**
  * lib/ as it is on disk now. A module that Node has imported never changes again,
@@ -14,13 +20,26 @@ type LiveModule = { readonly liveSite: (contentDir: string, date: string | undef
  * that its dependencies are found.
  */
 export async function freshLib(): Promise<LiveModule> {
-  const { outputFiles: [bundle] } = await build({
-    entryPoints: [join(PACKAGE_ROOT, "lib", "site", "live-site.ts")], bundle: true, write: false, format: "esm", platform: "node", target: "node20", packages: "external", logLevel: "silent",
+  const {
+    outputFiles: [bundle],
+  } = await build({
+    entryPoints: [join(PACKAGE_ROOT, "lib", "site", "live-site.ts")],
+    bundle: true,
+    write: false,
+    format: "esm",
+    platform: "node",
+    target: "node20",
+    packages: "external",
+    logLevel: "silent",
   });
-  if (bundle === undefined) throw new Error("Unexpected empty bundle, expected lib/site/live-site.ts");
+  if (bundle === undefined)
+    throw new Error("Unexpected empty bundle, expected lib/site/live-site.ts");
   const folder = join(PACKAGE_ROOT, ".cache", "live");
   mkdirSync(folder, { recursive: true });
-  const file = join(folder, `${createHash("sha256").update(bundle.contents).digest("hex").slice(0, 16)}-${process.pid}.mjs`);
+  const file = join(
+    folder,
+    `${createHash("sha256").update(bundle.contents).digest("hex").slice(0, 16)}-${process.pid}.mjs`,
+  );
   writeFileSync(file, bundle.contents);
   try {
     return (await import(pathToFileURL(file).href)) as LiveModule;

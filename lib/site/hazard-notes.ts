@@ -14,17 +14,33 @@ import type { Sheet } from "../sheet/sheet.ts";
  */
 export function hazardNotes(sheets: readonly Sheet[], records: Records): Diagnostic[] {
   return [
-    ...[...records.pigments.values(), ...records.vehicles.values()].flatMap((checked) => [...withoutData(checked), ...shortOfTheWhole(checked)]),
-    ...(records.workshop.languages ?? ["en"]).flatMap((language, i) => reviewed(sheets, language, records.workshopPlace(["languages", i]))),
+    ...[...records.pigments.values(), ...records.vehicles.values()].flatMap((checked) => [
+      ...withoutData(checked),
+      ...shortOfTheWhole(checked),
+    ]),
+    ...(records.workshop.languages ?? ["en"]).flatMap((language, i) =>
+      reviewed(sheets, language, records.workshopPlace(["languages", i])),
+    ),
   ];
 }
 
 type Substance = Checked<Pick<HazardRecord, "hazards" | "components"> & { readonly name: string }>;
 
 function withoutData({ record: { name, hazards, components }, place }: Substance): Diagnostic[] {
-  const missing = (whose: string, at: Diagnostic["place"]): Diagnostic => note("hazard/no-data", at, `silence about the hazards of ${whose}`, "no hazards", "hazards, or an empty list where the supplier states none", "treated as hazardous until then");
-  if (components === undefined) return hazards === undefined ? [missing(name, { ...place([]), path: "" })] : [];
-  return components.flatMap((component, i) => (component.hazards === undefined ? [missing(component.name, place(["components", i]))] : []));
+  const missing = (whose: string, at: Diagnostic["place"]): Diagnostic =>
+    note(
+      "hazard/no-data",
+      at,
+      `silence about the hazards of ${whose}`,
+      "no hazards",
+      "hazards, or an empty list where the supplier states none",
+      "treated as hazardous until then",
+    );
+  if (components === undefined)
+    return hazards === undefined ? [missing(name, { ...place([]), path: "" })] : [];
+  return components.flatMap((component, i) =>
+    component.hazards === undefined ? [missing(component.name, place(["components", i]))] : [],
+  );
 }
 
 /** From which share on components short of the whole are a gap, not rounding. */
@@ -32,24 +48,83 @@ const GAP_FROM = 0.001;
 
 function shortOfTheWhole({ record: { components }, place }: Substance): Diagnostic[] {
   if (components === undefined) return [];
-  const total = components.reduce((sum, { massFraction }) => sum + ends(typeof massFraction === "number" ? massFraction : massFraction.value)[1], 0);
-  return 1 - total < GAP_FROM ? [] : [note("hazard/short-of-the-whole", place(["components"]), "total of components", String(Number(total.toPrecision(6))), "1", "what is left is treated as hazardous")];
+  const total = components.reduce(
+    (sum, { massFraction }) =>
+      sum + ends(typeof massFraction === "number" ? massFraction : massFraction.value)[1],
+    0,
+  );
+  return 1 - total < GAP_FROM
+    ? []
+    : [
+        note(
+          "hazard/short-of-the-whole",
+          place(["components"]),
+          "total of components",
+          String(Number(total.toPrecision(6))),
+          "1",
+          "what is left is treated as hazardous",
+        ),
+      ];
 }
 
 /** Signal words, statements and lines that a label of the sheets carries. */
 function carried(sheets: readonly Sheet[]): string[] {
-  const labels: LabelPart[] = sheets.flatMap(({ cautions }) => [cautions, ...cautions.dryPigment, ...cautions.additions]);
-  return [...new Set(labels.flatMap(({ texts, unknownAcuteToxicity }) => [...Object.keys(texts), ...(unknownAcuteToxicity.length === 0 ? [] : [UNKNOWN_TOXICITY_LINE])]))].sort();
+  const labels: LabelPart[] = sheets.flatMap(({ cautions }) => [
+    cautions,
+    ...cautions.dryPigment,
+    ...cautions.additions,
+  ]);
+  return [
+    ...new Set(
+      labels.flatMap(({ texts, unknownAcuteToxicity }) => [
+        ...Object.keys(texts),
+        ...(unknownAcuteToxicity.length === 0 ? [] : [UNKNOWN_TOXICITY_LINE]),
+      ]),
+    ),
+  ].sort();
 }
 
-function reviewed(sheets: readonly Sheet[], language: Language, place: Diagnostic["place"]): Diagnostic[] {
+function reviewed(
+  sheets: readonly Sheet[],
+  language: Language,
+  place: Diagnostic["place"],
+): Diagnostic[] {
   const { missing, fromMemory } = textsToReview(carried(sheets), language);
   return [
-    ...(missing.length === 0 ? [] : [note("hazard/text-missing", place, "statement without a text in this language", missing.join(", "), "the wording of the Official Journal", "printed in English until then")]),
-    ...(fromMemory.length === 0 ? [] : [note("hazard/text-to-review", place, `text from memory in ${language}`, fromMemory.join(", "), "the wording of the Official Journal", "review it before it goes on a label")]),
+    ...(missing.length === 0
+      ? []
+      : [
+          note(
+            "hazard/text-missing",
+            place,
+            "statement without a text in this language",
+            missing.join(", "),
+            "the wording of the Official Journal",
+            "printed in English until then",
+          ),
+        ]),
+    ...(fromMemory.length === 0
+      ? []
+      : [
+          note(
+            "hazard/text-to-review",
+            place,
+            `text from memory in ${language}`,
+            fromMemory.join(", "),
+            "the wording of the Official Journal",
+            "review it before it goes on a label",
+          ),
+        ]),
   ];
 }
 
-function note(rule: Diagnostic["rule"], place: Diagnostic["place"], subject: string, actual: string, expected: string, hint: string): Diagnostic {
+function note(
+  rule: Diagnostic["rule"],
+  place: Diagnostic["place"],
+  subject: string,
+  actual: string,
+  expected: string,
+  hint: string,
+): Diagnostic {
   return { severity: "note", rule, place, subject, actual, expected, hint };
 }

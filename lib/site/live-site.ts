@@ -14,11 +14,21 @@ export interface LiveSite {
 }
 
 /** The site as the records are now, for serving while they are edited. Bundled anew with lib/ on each edit. */
-export function liveSite(contentDir: string, date: string | undefined, claims: Diagnostic["severity"] = "error"): LiveSite {
+export function liveSite(
+  contentDir: string,
+  date: string | undefined,
+  claims: Diagnostic["severity"] = "error",
+): LiveSite {
   const { records, diagnostics } = loadRecords(contentDir);
   if (records === undefined) return { complaints: diagnostics.map(formatDiagnostic) };
-  const { site, warnings: found } = siteOf(records, printedDate(date, records.newestDate), theoryCacheOf(contentDir));
+  const { site, warnings: found } = siteOf(
+    records,
+    printedDate(date, records.newestDate),
+    theoryCacheOf(contentDir),
+  );
   const warnings = claimsAs(claims, found);
   const complaints = [...diagnostics, ...warnings].map(formatDiagnostic);
-  return warnings.some(({ severity }) => severity === "error") ? { complaints } : { site, complaints };
+  return warnings.some(({ severity }) => severity === "error")
+    ? { complaints }
+    : { site, complaints };
 }

@@ -1,4 +1,16 @@
-import { closeSync, existsSync, mkdirSync, openSync, readdirSync, readFileSync, renameSync, rmSync, unlinkSync, writeFileSync, writeSync } from "node:fs";
+import {
+  closeSync,
+  existsSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  unlinkSync,
+  writeFileSync,
+  writeSync,
+} from "node:fs";
 import { dirname, join, resolve, sep } from "node:path";
 
 /** A reason for which an output folder can't be written; printed on one line. */
@@ -31,7 +43,9 @@ export function buildFolder(outputDir: string, contentDir: string): BuildFolder 
 
   attempt(out, () => mkdirSync(dirname(out), { recursive: true }));
   takeLock(lock, out);
-  const release = (): void => { rmSync(lock, { force: true }); };
+  const release = (): void => {
+    rmSync(lock, { force: true });
+  };
   try {
     if (!existsSync(out) && existsSync(previous)) renameSync(previous, out);
     refuseForeign(out, outputDir);
@@ -65,8 +79,15 @@ export function buildFolder(outputDir: string, contentDir: string): BuildFolder 
 }
 
 function refuseDangerous(out: string, content: string): void {
-  if (out === dirname(out) || content === out || content.startsWith(out + sep) || out.startsWith(content + sep)) {
-    throw new OutputFault(`Unexpected output folder \`${out}\`, expected \`a folder that neither holds nor lies in the content folder\``);
+  if (
+    out === dirname(out) ||
+    content === out ||
+    content.startsWith(out + sep) ||
+    out.startsWith(content + sep)
+  ) {
+    throw new OutputFault(
+      `Unexpected output folder \`${out}\`, expected \`a folder that neither holds nor lies in the content folder\``,
+    );
   }
 }
 
@@ -74,19 +95,24 @@ function refuseForeign(dir: string, printed: string): void {
   if (!existsSync(dir) || readdirSync(dir).length === 0) return;
   let kind: unknown;
   try {
-    kind = (JSON.parse(readFileSync(join(dir, "manifest.json"), "utf8")) as { kind?: unknown }).kind;
+    kind = (JSON.parse(readFileSync(join(dir, "manifest.json"), "utf8")) as { kind?: unknown })
+      .kind;
   } catch {
     kind = undefined;
   }
   if (kind !== MANIFEST_KIND) {
-    throw new OutputFault(`Unexpected output folder \`${printed}\`, expected \`an empty folder, or one that an earlier build made (with its manifest.json)\`: nothing was written`);
+    throw new OutputFault(
+      `Unexpected output folder \`${printed}\`, expected \`an empty folder, or one that an earlier build made (with its manifest.json)\`: nothing was written`,
+    );
   }
 }
 
 /** Left over by a killed build: it may lack a manifest, but then it holds nothing that another program made. */
 function refuseForeignBuild(dir: string): void {
   if (existsSync(dir) && readdirSync(dir).length > 0 && !existsSync(join(dir, BUILD_MARK))) {
-    throw new OutputFault(`Unexpected folder \`${dir}\`, expected \`nothing there, or what a stopped build left\`: nothing was written`);
+    throw new OutputFault(
+      `Unexpected folder \`${dir}\`, expected \`nothing there, or what a stopped build left\`: nothing was written`,
+    );
   }
 }
 
@@ -103,7 +129,10 @@ function takeLock(lock: string, out: string): void {
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code !== "EEXIST") throw asFault(error, out);
       const holder = Number(readFileSync(lock, "utf8"));
-      if (isRunning(holder)) throw new OutputFault(`Unexpected second build of \`${out}\`, expected \`one at a time\`: process ${holder} is at it`);
+      if (isRunning(holder))
+        throw new OutputFault(
+          `Unexpected second build of \`${out}\`, expected \`one at a time\`: process ${holder} is at it`,
+        );
       unlinkSync(lock);
     }
   }
@@ -128,7 +157,12 @@ function attempt(out: string, action: () => unknown): void {
 }
 
 const REASONS: Readonly<Record<string, string>> = {
-  ENOSPC: "the disk is full", EACCES: "permission denied", EROFS: "the disk is read-only", ENOTDIR: "part of its path is not a folder", EEXIST: "part of its path is not a folder", EDQUOT: "the disk quota is used up",
+  ENOSPC: "the disk is full",
+  EACCES: "permission denied",
+  EROFS: "the disk is read-only",
+  ENOTDIR: "part of its path is not a folder",
+  EEXIST: "part of its path is not a folder",
+  EDQUOT: "the disk quota is used up",
 };
 
 /** Whatever stopped a build as one line; a file system's complaint names the output folder. */
@@ -136,7 +170,10 @@ export function asFault(error: unknown, out: string): OutputFault {
   if (error instanceof OutputFault) return error;
   const first = firstCause(error);
   const reason = REASONS[(first as NodeJS.ErrnoException).code ?? ""];
-  const sentence = reason === undefined ? oneLine(String(first)) : `Unexpected failure to write \`${out}\`: ${reason}`;
+  const sentence =
+    reason === undefined
+      ? oneLine(String(first))
+      : `Unexpected failure to write \`${out}\`: ${reason}`;
   return new OutputFault(`${sentence}; the earlier output is untouched`, { cause: error });
 }
 
@@ -148,5 +185,9 @@ function firstCause(error: unknown): unknown {
 }
 
 function oneLine(text: string): string {
-  return text.split("\n").map((line) => line.trim()).filter((line) => line !== "").join(" ");
+  return text
+    .split("\n")
+    .map((line) => line.trim())
+    .filter((line) => line !== "")
+    .join(" ");
 }

@@ -8,7 +8,12 @@ import { cardsPdf } from "../print/cards-pdf.ts";
 import { laidCards } from "../print/range-cards.ts";
 import { UnprintableText } from "../print/print-document.ts";
 import { rangePdf } from "../print/range-pdf.ts";
-import { laidOutSheet, LEFT_TO_THE_SITE, type LaidOutSheet, type SheetToPrint } from "../print/sheet-paper.ts";
+import {
+  laidOutSheet,
+  LEFT_TO_THE_SITE,
+  type LaidOutSheet,
+  type SheetToPrint,
+} from "../print/sheet-paper.ts";
 import { sheetPdf } from "../print/sheet-pdf.ts";
 import { contentKey } from "../sheet/revision.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
@@ -24,7 +29,10 @@ interface Paper extends PaperState, BinaryFile {}
  * out the same as in the earlier output is taken from there; the same bytes either way.
  * @param previousDir the output that will be replaced; need not exist.
  */
-export function printedSite(site: Site, previousDir: string): { readonly site: Site; readonly warnings: readonly Diagnostic[] } {
+export function printedSite(
+  site: Site,
+  previousDir: string,
+): { readonly site: Site; readonly warnings: readonly Diagnostic[] } {
   const { prints } = site;
   if (prints === undefined) return { site, warnings: [] };
   const before = previousPapers(previousDir);
@@ -39,25 +47,86 @@ export function printedSite(site: Site, previousDir: string): { readonly site: S
   const drawn = prints.sheets.flatMap((sheet) => {
     const path = `colours/${sheet.page.worded.sheet.slug}/sheet.pdf`;
     const key = sheetKey(sheet, program);
-    const paper = attempt(() => kept(path, key, before) ?? made(path, key, sheetPdf(sheet, paperOf(prints), laidOut(sheet))), sheet, prints, warnings);
+    const paper = attempt(
+      () =>
+        kept(path, key, before) ??
+        made(path, key, sheetPdf(sheet, paperOf(prints), laidOut(sheet))),
+      sheet,
+      prints,
+      warnings,
+    );
     return paper === undefined ? [] : [{ paper, sheet }];
   });
-  const range = drawn.length === 0 ? undefined : attempt(() => printedRange(drawn, laidOut, prints, program, before), drawn[0]?.sheet, prints, warnings);
-  const papers = [...drawn.map(({ paper }) => paper), ...(range === undefined ? [] : [range]), ...printedCards(prints, program, before, warnings)];
+  const range =
+    drawn.length === 0
+      ? undefined
+      : attempt(
+          () => printedRange(drawn, laidOut, prints, program, before),
+          drawn[0]?.sheet,
+          prints,
+          warnings,
+        );
+  const papers = [
+    ...drawn.map(({ paper }) => paper),
+    ...(range === undefined ? [] : [range]),
+    ...printedCards(prints, program, before, warnings),
+  ];
   return { warnings, site: withPapers(site, papers, prints) };
 }
 
-function paperOf({ context: { records: { workshop } } }: RangeToPrint): { readonly widthMm: number; readonly heightMm: number } {
+function paperOf({
+  context: {
+    records: { workshop },
+  },
+}: RangeToPrint): { readonly widthMm: number; readonly heightMm: number } {
   return PAPER_SIZES[workshop.paper ?? "A4"];
 }
 
-function printedRange(drawn: readonly { readonly paper: Paper; readonly sheet: SheetToPrint }[], laidOut: (sheet: SheetToPrint) => LaidOutSheet, prints: RangeToPrint, program: string, before: PreviousPapers): Paper {
-  const key = contentKey(JSON.stringify([program, drawn.map(({ paper, sheet: { page: { worded: { sheet } } } }) => [paper.key, sheet.family]), prints.context.records.workshop, prints.context.date]));
-  return kept(RANGE_PATH, key, before) ?? made(RANGE_PATH, key, rangePdf(drawn.map(({ sheet }) => ({ ...sheet, laidOut: laidOut(sheet) })), prints.context, paperOf(prints)));
+function printedRange(
+  drawn: readonly { readonly paper: Paper; readonly sheet: SheetToPrint }[],
+  laidOut: (sheet: SheetToPrint) => LaidOutSheet,
+  prints: RangeToPrint,
+  program: string,
+  before: PreviousPapers,
+): Paper {
+  const key = contentKey(
+    JSON.stringify([
+      program,
+      drawn.map(
+        ({
+          paper,
+          sheet: {
+            page: {
+              worded: { sheet },
+            },
+          },
+        }) => [paper.key, sheet.family],
+      ),
+      prints.context.records.workshop,
+      prints.context.date,
+    ]),
+  );
+  return (
+    kept(RANGE_PATH, key, before) ??
+    made(
+      RANGE_PATH,
+      key,
+      rangePdf(
+        drawn.map(({ sheet }) => ({ ...sheet, laidOut: laidOut(sheet) })),
+        prints.context,
+        paperOf(prints),
+      ),
+    )
+  );
 }
 
 /** A PDF of cards for each size; a card that a size cannot hold, or no font can set, is left out and said. */
-function printedCards({ cards: { cards }, context }: RangeToPrint, program: string, before: PreviousPapers, warnings: Diagnostic[]): Paper[] {
+function printedCards(
+  { cards: { cards }, context }: RangeToPrint,
+  program: string,
+  before: PreviousPapers,
+  warnings: Diagnostic[],
+): Paper[] {
   const { workshop } = context.records;
   return cardSizes(workshop).flatMap((size): Paper[] => {
     const path = `${cardsFolder(size, context)}cards.pdf`;
@@ -65,50 +134,113 @@ function printedCards({ cards: { cards }, context }: RangeToPrint, program: stri
     for (const { slug, message } of faults) warnings.push(cardFault(slug, message, context));
     if (laid.length === 0) return [];
     const key = contentKey(JSON.stringify([program, size, workshop.name, context.date, laid]));
-    return [kept(path, key, before) ?? made(path, key, cardsPdf(laid, size, { workshop: workshop.name, date: context.date, words: context.words }).bytes)];
+    return [
+      kept(path, key, before) ??
+        made(
+          path,
+          key,
+          cardsPdf(laid, size, {
+            workshop: workshop.name,
+            date: context.date,
+            words: context.words,
+          }).bytes,
+        ),
+    ];
   });
 }
 
-function cardFault(slug: string, message: string, { records }: RangeToPrint["context"]): Diagnostic {
-  const [, subject = "card", actual = slug, expected = message] = /^Unexpected (.+?) `(.+?)`.*, expected `(.+)`$/.exec(message) ?? [];
-  return { severity: "warning", rule: "print/card", place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" }, subject, actual, expected: `${expected}; its card is left out` };
+function cardFault(
+  slug: string,
+  message: string,
+  { records }: RangeToPrint["context"],
+): Diagnostic {
+  const [, subject = "card", actual = slug, expected = message] =
+    /^Unexpected (.+?) `(.+?)`.*, expected `(.+)`$/.exec(message) ?? [];
+  return {
+    severity: "warning",
+    rule: "print/card",
+    place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" },
+    subject,
+    actual,
+    expected: `${expected}; its card is left out`,
+  };
 }
 
 /** A letter that no font here has is said once; the sheet then has no PDF, and the rest of the site is built. */
-function attempt(draw: () => Paper, sheet: SheetToPrint | undefined, { context: { records } }: RangeToPrint, warnings: Diagnostic[]): Paper | undefined {
+function attempt(
+  draw: () => Paper,
+  sheet: SheetToPrint | undefined,
+  { context: { records } }: RangeToPrint,
+  warnings: Diagnostic[],
+): Paper | undefined {
   try {
     return draw();
   } catch (error) {
     if (!(error instanceof UnprintableText)) throw error;
     const slug = sheet?.page.worded.sheet.slug ?? "";
     warnings.push({
-      severity: "warning", rule: "print/unprintable", place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" },
-      subject: "character", actual: error.character, expected: "one that the fonts of the printed sheet have; no sheet.pdf is made, and range.pdf leaves the colour out",
+      severity: "warning",
+      rule: "print/unprintable",
+      place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" },
+      subject: "character",
+      actual: error.character,
+      expected:
+        "one that the fonts of the printed sheet have; no sheet.pdf is made, and range.pdf leaves the colour out",
     });
     return undefined;
   }
 }
 
 /** Everything that a sheet on paper is made from, and the program that makes it. */
-function sheetKey({ view, page: { worded: { plain }, context: { records: { workshop }, date } } }: SheetToPrint, program: string): string {
-  const printed = Object.fromEntries(Object.entries(view).filter(([name]) => !(LEFT_TO_THE_SITE as readonly string[]).includes(name)));
+function sheetKey(
+  {
+    view,
+    page: {
+      worded: { plain },
+      context: {
+        records: { workshop },
+        date,
+      },
+    },
+  }: SheetToPrint,
+  program: string,
+): string {
+  const printed = Object.fromEntries(
+    Object.entries(view).filter(
+      ([name]) => !(LEFT_TO_THE_SITE as readonly string[]).includes(name),
+    ),
+  );
   return contentKey(JSON.stringify([program, workshop, date, printed, plain]));
 }
 
 /** Changes whenever something that draws may have changed: the rooms that draw, the words, the libraries. */
 function programKey(): string {
-  const rooms = ["print", "plots", join("present", "words", "en")].map((room) => join(PACKAGE_ROOT, "lib", room));
-  const sources = rooms.flatMap((room) => readdirSync(room).filter((name) => name.endsWith(".ts")).sort().map((name) => readFileSync(join(room, name), "utf8")));
-  const { version, dependencies } = JSON.parse(readFileSync(join(PACKAGE_ROOT, "package.json"), "utf8")) as { version: string; dependencies: object };
+  const rooms = ["print", "plots", join("present", "words", "en")].map((room) =>
+    join(PACKAGE_ROOT, "lib", room),
+  );
+  const sources = rooms.flatMap((room) =>
+    readdirSync(room)
+      .filter((name) => name.endsWith(".ts"))
+      .sort()
+      .map((name) => readFileSync(join(room, name), "utf8")),
+  );
+  const { version, dependencies } = JSON.parse(
+    readFileSync(join(PACKAGE_ROOT, "package.json"), "utf8"),
+  ) as { version: string; dependencies: object };
   return contentKey(JSON.stringify([version, dependencies, process.versions.node, sources]));
 }
 
-interface PreviousPapers { readonly dir: string; readonly states: ReadonlyMap<string, PaperState> }
+interface PreviousPapers {
+  readonly dir: string;
+  readonly states: ReadonlyMap<string, PaperState>;
+}
 
 /** What the earlier output says of its papers; nothing of a folder without a manifest that does. */
 function previousPapers(dir: string): PreviousPapers {
   try {
-    const { papers = [] } = JSON.parse(readFileSync(join(dir, "manifest.json"), "utf8")) as { papers?: readonly PaperState[] };
+    const { papers = [] } = JSON.parse(readFileSync(join(dir, "manifest.json"), "utf8")) as {
+      papers?: readonly PaperState[];
+    };
     return { dir, states: new Map(papers.map((state) => [state.path, state])) };
   } catch {
     return { dir, states: new Map() };
@@ -129,22 +261,57 @@ function made(path: string, key: string, bytes: Uint8Array): Paper {
 }
 
 /** Pages that lead to the papers, with their sizes; the manifest that knows of them. */
-function withPapers(site: Site, papers: readonly Paper[], { context: { words } }: RangeToPrint): Site {
+function withPapers(
+  site: Site,
+  papers: readonly Paper[],
+  { context: { words } }: RangeToPrint,
+): Site {
   const text = words.pages.sheetPaper.downloads;
   const sizes = new Map(papers.map(({ path, bytes }) => [path, text.kilobytes(bytes.length)]));
   const link = (path: string, href: string, note: (size: string) => string): DownloadView[] => {
     const size = sizes.get(path);
-    return size === undefined ? [] : [{ text: path.split("/").at(-1) ?? path, href, note: note(size) }];
+    return size === undefined
+      ? []
+      : [{ text: path.split("/").at(-1) ?? path, href, note: note(size) }];
   };
   const withLinks = (path: string, view: AnyPageView): AnyPageView => {
-    if (view.kind === "sheet") return { ...view, downloads: [...link(path.replace("index.html", "sheet.pdf"), "sheet.pdf", text.sheet), ...view.downloads] };
-    if (view.kind === "cards") return { ...view, downloads: [...link(path.replace("index.html", "cards.pdf"), "cards.pdf", words.pages.cards.page.pdf), ...view.downloads] };
-    if (view.kind === "catalogue-grid") return { ...view, downloads: [...link(RANGE_PATH, `../${RANGE_PATH}`, text.range), ...view.downloads] };
+    if (view.kind === "sheet")
+      return {
+        ...view,
+        downloads: [
+          ...link(path.replace("index.html", "sheet.pdf"), "sheet.pdf", text.sheet),
+          ...view.downloads,
+        ],
+      };
+    if (view.kind === "cards")
+      return {
+        ...view,
+        downloads: [
+          ...link(path.replace("index.html", "cards.pdf"), "cards.pdf", words.pages.cards.page.pdf),
+          ...view.downloads,
+        ],
+      };
+    if (view.kind === "catalogue-grid")
+      return {
+        ...view,
+        downloads: [...link(RANGE_PATH, `../${RANGE_PATH}`, text.range), ...view.downloads],
+      };
     return view;
   };
   return {
-    ...site, papers,
+    ...site,
+    papers,
     pages: site.pages.map((page) => ({ ...page, view: withLinks(page.path, page.view) })),
-    files: site.files.map((file) => (file.path === "manifest.json" ? { ...file, text: manifestWithPapers(file.text, papers.map(({ path, key, hash }) => ({ path, key, hash }))) } : file)),
+    files: site.files.map((file) =>
+      file.path === "manifest.json"
+        ? {
+            ...file,
+            text: manifestWithPapers(
+              file.text,
+              papers.map(({ path, key, hash }) => ({ path, key, hash })),
+            ),
+          }
+        : file,
+    ),
   };
 }

@@ -10,33 +10,79 @@ export interface PublishedSheet {
   readonly worded: WordedSheet;
   readonly revision: string;
   /** The nearest in daylight; `metamerism` for those that pass for the same there. */
-  readonly neighbours: readonly { readonly slug: string; readonly deltaE00: number; readonly samePigment: boolean; readonly metamerism?: { readonly daylight: number; readonly lamplight: number; readonly index: number } }[];
+  readonly neighbours: readonly {
+    readonly slug: string;
+    readonly deltaE00: number;
+    readonly samePigment: boolean;
+    readonly metamerism?: {
+      readonly daylight: number;
+      readonly lamplight: number;
+      readonly index: number;
+    };
+  }[];
 }
 
 /** The contract's sheet.json: plain values at their paths, then the evidence of each, then what is not stated. */
 export function sheetJson({ worded, revision, neighbours }: PublishedSheet): string {
   const { values, evidence, notStated } = worded.plain;
-  const { slug, name, ...sections } = values as { slug: string; name: string } & Record<string, unknown>;
-  return json({ schemaVersion: SCHEMA_VERSION, slug, name, revision, ...sections, neighbours, evidence, notStated });
+  const { slug, name, ...sections } = values as { slug: string; name: string } & Record<
+    string,
+    unknown
+  >;
+  return json({
+    schemaVersion: SCHEMA_VERSION,
+    slug,
+    name,
+    revision,
+    ...sections,
+    neighbours,
+    evidence,
+    notStated,
+  });
 }
 
 export function catalogueJson(published: readonly PublishedSheet[], { workshop }: Records): string {
   return json({
     schemaVersion: SCHEMA_VERSION,
-    workshop: { name: workshop.name, ...(workshop.siteAddress === undefined ? {} : { siteAddress: workshop.siteAddress }), ...(workshop.demonstration === true ? { demonstration: true } : {}) },
-    colours: published.map(({ worded: { sheet } }) => ({ slug: sheet.slug, name: sheet.name, url: `colours/${sheet.slug}/`, sheet: `colours/${sheet.slug}/sheet.json` })),
+    workshop: {
+      name: workshop.name,
+      ...(workshop.siteAddress === undefined ? {} : { siteAddress: workshop.siteAddress }),
+      ...(workshop.demonstration === true ? { demonstration: true } : {}),
+    },
+    colours: published.map(({ worded: { sheet } }) => ({
+      slug: sheet.slug,
+      name: sheet.name,
+      url: `colours/${sheet.slug}/`,
+      sheet: `colours/${sheet.slug}/sheet.json`,
+    })),
   });
 }
 
 /** What each sheet and each card states, in short: enough to tell later what has changed, and that a folder is ours. */
-export function manifestJson(published: readonly PublishedSheet[], { cards, without }: RangeCards, date: string | undefined): string {
+export function manifestJson(
+  published: readonly PublishedSheet[],
+  { cards, without }: RangeCards,
+  date: string | undefined,
+): string {
   return json({
-    kind: MANIFEST_KIND, schemaVersion: SCHEMA_VERSION,
+    kind: MANIFEST_KIND,
+    schemaVersion: SCHEMA_VERSION,
     ...(date === undefined ? {} : { date }),
     sheets: published.map(({ worded: { sheet, plain }, revision }) => ({
-      slug: sheet.slug, name: sheet.name, revision,
-      states: Object.fromEntries(plain.evidence.filter(({ figure }) => STATED.has(String(figure))).map(({ figure, text }) => [String(figure), text])),
-      cautions: { signalWord: sheet.cautions.signalWord, pictograms: sheet.cautions.pictograms, hazardStatements: sheet.cautions.hazardStatements, supplemental: sheet.cautions.supplemental },
+      slug: sheet.slug,
+      name: sheet.name,
+      revision,
+      states: Object.fromEntries(
+        plain.evidence
+          .filter(({ figure }) => STATED.has(String(figure)))
+          .map(({ figure, text }) => [String(figure), text]),
+      ),
+      cautions: {
+        signalWord: sheet.cautions.signalWord,
+        pictograms: sheet.cautions.pictograms,
+        hazardStatements: sheet.cautions.hazardStatements,
+        supplemental: sheet.cautions.supplemental,
+      },
     })),
     cards: cards.map(({ slug, name, revision, states }) => ({ slug, name, revision, states })),
     withoutCard: without,
@@ -44,7 +90,11 @@ export function manifestJson(published: readonly PublishedSheet[], { cards, with
 }
 
 /** What a PDF was drawn from, and what came out: the next build draws it anew only when the first differs. */
-export interface PaperState { readonly path: string; readonly key: string; readonly hash: string }
+export interface PaperState {
+  readonly path: string;
+  readonly key: string;
+  readonly hash: string;
+}
 
 /** A manifest that knows what was printed. */
 export function manifestWithPapers(manifest: string, papers: readonly PaperState[]): string {
@@ -53,8 +103,16 @@ export function manifestWithPapers(manifest: string, papers: readonly PaperState
 
 /** The figures of the first screen. */
 const STATED: ReadonlySet<string> = new Set([
-  "notations.masstone.munsell.text", "permanence.category", "permanence.expectation", "optics.opacityClass", "optics.tintingStrength",
-  "drying.class", "drying.touchDryDays", "oil.oilIndexClass", "oil.oilIndexGPer100g", "oil.finish",
+  "notations.masstone.munsell.text",
+  "permanence.category",
+  "permanence.expectation",
+  "optics.opacityClass",
+  "optics.tintingStrength",
+  "drying.class",
+  "drying.touchDryDays",
+  "oil.oilIndexClass",
+  "oil.oilIndexGPer100g",
+  "oil.finish",
 ]);
 
 function json(value: unknown): string {

@@ -9,22 +9,79 @@ import type { Sheet } from "../sheet/sheet.ts";
  * drawdown against the others, the maker's label against the reckoning, and, as an error, a market of the workshop's where
  * the colour may not be sold without a legal basis on record.
  */
-export function sheetWarnings(sheets: readonly Sheet[], records: Records, words: Words): Diagnostic[] {
+export function sheetWarnings(
+  sheets: readonly Sheet[],
+  records: Records,
+  words: Words,
+): Diagnostic[] {
   return sheets.flatMap((sheet) => {
     const file = records.colours.get(sheet.slug)?.file ?? sheet.slug;
-    const warning = (rule: Diagnostic["rule"], subject: string, actual: string, expected: string): Diagnostic =>
-      ({ severity: "warning", rule, place: { file, line: 1, column: 1, path: "" }, subject, actual, expected });
-    const contradictions = [...sheet.oil.contradictions, ...sheet.drying.contradictions, ...sheet.permanence.contradictions];
-    const suspects = sheet.tints.flatMap((tint) => tint.steps.filter(({ suspect }) => suspect !== undefined).map(({ massRatio }) => `${massRatio} in ${tint.white.name}`));
+    const warning = (
+      rule: Diagnostic["rule"],
+      subject: string,
+      actual: string,
+      expected: string,
+    ): Diagnostic => ({
+      severity: "warning",
+      rule,
+      place: { file, line: 1, column: 1, path: "" },
+      subject,
+      actual,
+      expected,
+    });
+    const contradictions = [
+      ...sheet.oil.contradictions,
+      ...sheet.drying.contradictions,
+      ...sheet.permanence.contradictions,
+    ];
+    const suspects = sheet.tints.flatMap((tint) =>
+      tint.steps
+        .filter(({ suspect }) => suspect !== undefined)
+        .map(({ massRatio }) => `${massRatio} in ${tint.white.name}`),
+    );
     return [
-      ...sheet.cautions.restrictions.filter(({ effect, met }) => effect === "forbidden unless" && !met).map((act): Diagnostic => ({
-        ...warning("sheet/not-for-sale", "market", act.market, "a legal basis and a class of buyer under legalBasis"), severity: "error", hint: rulingText(act, words),
-      })),
+      ...sheet.cautions.restrictions
+        .filter(({ effect, met }) => effect === "forbidden unless" && !met)
+        .map((act): Diagnostic => ({
+          ...warning(
+            "sheet/not-for-sale",
+            "market",
+            act.market,
+            "a legal basis and a class of buyer under legalBasis",
+          ),
+          severity: "error",
+          hint: rulingText(act, words),
+        })),
       ...sheet.cautions.checks.map((check): Diagnostic => ({
-        ...warning("sheet/label-differs", "label", rulingText(check, words), "the label elements that are worked out, or better data"), place: records.colours.get(sheet.slug)?.place(["label"]) ?? { file, line: 1, column: 1, path: "" },
+        ...warning(
+          "sheet/label-differs",
+          "label",
+          rulingText(check, words),
+          "the label elements that are worked out, or better data",
+        ),
+        place: records.colours.get(sheet.slug)?.place(["label"]) ?? {
+          file,
+          line: 1,
+          column: 1,
+          path: "",
+        },
       })),
-      ...contradictions.map((ruling) => warning("sheet/contradiction", "contradiction", rulingText(ruling, words), "record and rule to agree")),
-      ...suspects.map((name) => warning("sheet/suspect-drawdown", "drawdown", name, "a drawdown that agrees with the others; it is shown and not used")),
+      ...contradictions.map((ruling) =>
+        warning(
+          "sheet/contradiction",
+          "contradiction",
+          rulingText(ruling, words),
+          "record and rule to agree",
+        ),
+      ),
+      ...suspects.map((name) =>
+        warning(
+          "sheet/suspect-drawdown",
+          "drawdown",
+          name,
+          "a drawdown that agrees with the others; it is shown and not used",
+        ),
+      ),
     ];
   });
 }

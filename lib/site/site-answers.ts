@@ -21,15 +21,41 @@ export function siteAnswers(context: PageContext): SiteAnswers {
   const { records, sheets } = context;
   const index = figureIndex(sheets.map(({ sheet }) => sheet));
   const rootsOf = recordRoots(index, records);
-  const held = [...records.answers.values()].map((answer) => heldAnswer(answer, index, rootsOf, records));
+  const held = [...records.answers.values()].map((answer) =>
+    heldAnswer(answer, index, rootsOf, records),
+  );
   const each = held.map(({ answer, claims }) => {
     const { slug, record } = answer;
-    const { summaryText, faults } = renderedAnswer(answer, context, pagePlace(answerPath(slug)), index);
+    const { summaryText, faults } = renderedAnswer(
+      answer,
+      context,
+      pagePlace(answerPath(slug)),
+      index,
+    );
     const colours = answerColours(answer, claims);
-    const link: AnswerLink = { slug, question: record.question, summary: summaryText, colours, ...(record.date === undefined ? {} : { date: record.date }) };
-    return { link, diagnostics: [...claimDiagnostics({ answer, claims }), ...faults, ...replyFaults(answer, colours, index)] };
+    const link: AnswerLink = {
+      slug,
+      question: record.question,
+      summary: summaryText,
+      colours,
+      ...(record.date === undefined ? {} : { date: record.date }),
+    };
+    return {
+      link,
+      diagnostics: [
+        ...claimDiagnostics({ answer, claims }),
+        ...faults,
+        ...replyFaults(answer, colours, index),
+      ],
+    };
   });
-  return { index, rootsOf, held, links: each.map(({ link }) => link).toSorted(newestFirst), diagnostics: each.flatMap(({ diagnostics }) => diagnostics) };
+  return {
+    index,
+    rootsOf,
+    held,
+    links: each.map(({ link }) => link).toSorted(newestFirst),
+    diagnostics: each.flatMap(({ diagnostics }) => diagnostics),
+  };
 }
 
 /** Undated ones last; equals by slug, as they come. */

@@ -23,18 +23,38 @@ export interface WorkedSite {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-export function workedSite(records: Records, date: string | undefined, cache?: TheoryCache): WorkedSite {
+export function workedSite(
+  records: Records,
+  date: string | undefined,
+  cache?: TheoryCache,
+): WorkedSite {
   const sheets = allSheets(records);
   const range = rangeOf(sheets);
   const published = sheets.map((sheet): PublishedSheet => {
     const worded = wordedSheet(sheet, ENGLISH);
-    return { worded, revision: revision(worded.plain), neighbours: neighboursOf(sheet, sheets, range) };
+    return {
+      worded,
+      revision: revision(worded.plain),
+      neighbours: neighboursOf(sheet, sheets, range),
+    };
   });
   const unanswered: PageContext = {
-    words: ENGLISH, records, sheets: published.map(({ worded }) => worded), range, answers: [], date, theory: theoryOnce(records, cache),
+    words: ENGLISH,
+    records,
+    sheets: published.map(({ worded }) => worded),
+    range,
+    answers: [],
+    date,
+    theory: theoryOnce(records, cache),
     revision: revision(published.map((one) => one.revision)),
   };
   const answers = siteAnswers(unanswered);
   const context: PageContext = { ...unanswered, answers: answers.links };
-  return { published, context, answers, cards: rangeCards(context), diagnostics: [...sheetWarnings(sheets, records, ENGLISH), ...answers.diagnostics] };
+  return {
+    published,
+    context,
+    answers,
+    cards: rangeCards(context),
+    diagnostics: [...sheetWarnings(sheets, records, ENGLISH), ...answers.diagnostics],
+  };
 }

@@ -2,7 +2,13 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { answerIndex, answerPage, answerPath } from "../answers/answer-pages.ts";
 import { sheetReply } from "../answers/reply-view.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
-import { catalogueGrid, catalogueTable, ORDERS, orderPath, WHITES_PATH } from "../pages/catalogue-pages.ts";
+import {
+  catalogueGrid,
+  catalogueTable,
+  ORDERS,
+  orderPath,
+  WHITES_PATH,
+} from "../pages/catalogue-pages.ts";
 import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
 import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
@@ -33,20 +39,33 @@ import { sitemap } from "./sitemap.ts";
  * A whole site, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself.
  * @param cache of first-principles figures; nothing is kept without it.
  */
-export function siteOf(records: Records, date: string | undefined, cache?: TheoryCache): { site: Site; warnings: readonly Diagnostic[] } {
+export function siteOf(
+  records: Records,
+  date: string | undefined,
+  cache?: TheoryCache,
+): { site: Site; warnings: readonly Diagnostic[] } {
   const worked = workedSite(records, date, cache);
   const shown = shownColours(worked.context);
   const pages = sitePages(worked, shown);
   return {
     site: {
-      pages, files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)], sheetCount: worked.published.length,
-      prints: { sheets: sheetsToPrint(pages, worked.context), cards: worked.cards, context: worked.context },
+      pages,
+      files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)],
+      sheetCount: worked.published.length,
+      prints: {
+        sheets: sheetsToPrint(pages, worked.context),
+        cards: worked.cards,
+        context: worked.context,
+      },
     },
     warnings: worked.diagnostics,
   };
 }
 
-function sitePages({ published, context, answers, cards }: WorkedSite, shown: readonly ShownColour[]): PageEntry[] {
+function sitePages(
+  { published, context, answers, cards }: WorkedSite,
+  shown: readonly ShownColour[],
+): PageEntry[] {
   const page = (path: string, view: (place: PagePlace) => AnyPageView): PageEntry => {
     const place = pagePlace(path);
     return { path, site: siteFrame(context, place), view: view(place) };
@@ -56,16 +75,41 @@ function sitePages({ published, context, answers, cards }: WorkedSite, shown: re
   return [
     page("index.html", (place) => homePage(context, place)),
     page(orderPath("grid"), (place) => catalogueGrid(context, place)),
-    ...ORDERS.map((order) => page(orderPath(order), (place) => catalogueTable(order, context, place))),
-    ...(context.sheets.some(({ sheet }) => isNearNeutral(sheet)) ? [page(WHITES_PATH, (place) => whitesPage(context, place))] : []),
-    ...published.map(({ worded, revision: own }) => page(`colours/${worded.sheet.slug}/index.html`, (place) => ({ ...sheetPage(worded, own, context, place), reply: sheetReply(worded, context) }))),
+    ...ORDERS.map((order) =>
+      page(orderPath(order), (place) => catalogueTable(order, context, place)),
+    ),
+    ...(context.sheets.some(({ sheet }) => isNearNeutral(sheet))
+      ? [page(WHITES_PATH, (place) => whitesPage(context, place))]
+      : []),
+    ...published.map(({ worded, revision: own }) =>
+      page(`colours/${worded.sheet.slug}/index.html`, (place) => ({
+        ...sheetPage(worded, own, context, place),
+        reply: sheetReply(worded, context),
+      })),
+    ),
     page("compare/index.html", (place) => comparePage(context, place)),
-    ...chosenPairs(context.records.workshop).map((pair) => page(`${pairAddress(pair)}index.html`, (place) => comparePairPage(pair, shown, context, place))),
-    ...(answers.held.length === 0 ? [] : [page("answers/index.html", (place) => answerIndex(context, place))]),
-    ...answers.held.map((held) => page(answerPath(held.answer.slug), (place) => answerPage(held, context, place, answers.index))),
-    ...cardSizes(context.records.workshop).map((size) => page(`${cardsFolder(size, context)}index.html`, (place) => cardsPage(cards, size, context, place))),
+    ...chosenPairs(context.records.workshop).map((pair) =>
+      page(`${pairAddress(pair)}index.html`, (place) =>
+        comparePairPage(pair, shown, context, place),
+      ),
+    ),
+    ...(answers.held.length === 0
+      ? []
+      : [page("answers/index.html", (place) => answerIndex(context, place))]),
+    ...answers.held.map((held) =>
+      page(answerPath(held.answer.slug), (place) =>
+        answerPage(held, context, place, answers.index),
+      ),
+    ),
+    ...cardSizes(context.records.workshop).map((size) =>
+      page(`${cardsFolder(size, context)}index.html`, (place) =>
+        cardsPage(cards, size, context, place),
+      ),
+    ),
     page("pigments/index.html", (place) => pigmentIndex(context, place)),
-    ...[...context.records.pigments.values()].map((pigment) => page(`pigments/${pigment.slug}/index.html`, (place) => pigmentPage(pigment, context, place))),
+    ...[...context.records.pigments.values()].map((pigment) =>
+      page(`pigments/${pigment.slug}/index.html`, (place) => pigmentPage(pigment, context, place)),
+    ),
     page("methods/index.html", (place) => methodsPage(context, place)),
     page("label/index.html", (place) => labelPage(context, place)),
     page("sources/index.html", (place) => sourcesPage(context, place)),
@@ -79,20 +123,43 @@ function sheetsToPrint(pages: readonly PageEntry[], context: PageContext): Sheet
   return context.sheets.flatMap((worded) => {
     const place = pagePlace(`colours/${worded.sheet.slug}/index.html`);
     const view = pages.find(({ path }) => path === place.path)?.view;
-    return view?.kind === "sheet" ? [{ view, page: { context, worded, place, words: context.words } }] : [];
+    return view?.kind === "sheet"
+      ? [{ view, page: { context, worded, place, words: context.words } }]
+      : [];
   });
 }
 
-function dataFiles({ published, cards }: WorkedSite, records: Records, date: string | undefined, pages: readonly PageEntry[]): DataFile[] {
+function dataFiles(
+  { published, cards }: WorkedSite,
+  records: Records,
+  date: string | undefined,
+  pages: readonly PageEntry[],
+): DataFile[] {
   const { siteAddress } = records.workshop;
   return [
     { path: "catalogue.json", text: catalogueJson(published, records) },
     { path: "catalogue.csv", text: catalogueCsv(published) },
     { path: "manifest.json", text: manifestJson(published, cards, date) },
-    ...published.map((one) => ({ path: `colours/${one.worded.sheet.slug}/sheet.json`, text: sheetJson(one) })),
+    ...published.map((one) => ({
+      path: `colours/${one.worded.sheet.slug}/sheet.json`,
+      text: sheetJson(one),
+    })),
     ...published.flatMap(({ worded: { sheet } }) => masstoneCsv(sheet)),
-    ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({ path: `schema/${name}.schema.json`, text: `${JSON.stringify(schema, null, 2)}\n` })),
-    ...(siteAddress === undefined ? [] : [{ path: "sitemap.xml", text: sitemap(siteAddress, pages.map(({ path }) => path)) }]),
+    ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({
+      path: `schema/${name}.schema.json`,
+      text: `${JSON.stringify(schema, null, 2)}\n`,
+    })),
+    ...(siteAddress === undefined
+      ? []
+      : [
+          {
+            path: "sitemap.xml",
+            text: sitemap(
+              siteAddress,
+              pages.map(({ path }) => path),
+            ),
+          },
+        ]),
   ];
 }
 

@@ -7,6 +7,13 @@ import { PACKAGE_ROOT } from "./package-root.ts";
  * Templates are read again on each use only while they may be edited.
  */
 export function templateEnvironment(isLive: boolean): nunjucks.Environment {
-  const loader = new nunjucks.FileSystemLoader(join(PACKAGE_ROOT, "templates"), { noCache: isLive });
-  return new nunjucks.Environment(loader, { autoescape: true, throwOnUndefined: true, trimBlocks: true, lstripBlocks: true });
+  const loader = new nunjucks.FileSystemLoader(join(PACKAGE_ROOT, "templates"), {
+    noCache: isLive,
+  });
+  return new nunjucks.Environment(loader, {
+    autoescape: true,
+    throwOnUndefined: true,
+    trimBlocks: true,
+    lstripBlocks: true,
+  });
 }

@@ -2,7 +2,15 @@ import { createHash, randomUUID } from "node:crypto";
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import type { ParticleModel } from "../optics/particle-model.ts";
-import { blackTheory, modelInputs, theoryProbe, whiteRuns, whiteTheory, type TheoryFigure, type TheoryModels } from "../optics/theory-figure.ts";
+import {
+  blackTheory,
+  modelInputs,
+  theoryProbe,
+  whiteRuns,
+  whiteTheory,
+  type TheoryFigure,
+  type TheoryModels,
+} from "../optics/theory-figure.ts";
 import type { Records } from "../records/records.ts";
 import { theoryModels } from "../sheet/theory-models.ts";
 
@@ -35,18 +43,44 @@ export function theoryFigure(models: TheoryModels, cache: TheoryCache | undefine
   const probe = theoryProbe();
   let runs: ReturnType<typeof whiteRuns> | undefined;
   const ofWhites = (): ReturnType<typeof whiteRuns> => (runs ??= whiteRuns(models.whites));
-  const part = <V>(kind: "white" | "black", model: ParticleModel, beside: readonly ParticleModel[], worked: () => V): V =>
-    keptOrMade(cache, `${kind}-${model.slug}`, hashOf({ probe, model: modelInputs(model), beside: beside.map(modelInputs) }), worked);
+  const part = <V>(
+    kind: "white" | "black",
+    model: ParticleModel,
+    beside: readonly ParticleModel[],
+    worked: () => V,
+  ): V =>
+    keptOrMade(
+      cache,
+      `${kind}-${model.slug}`,
+      hashOf({ probe, model: modelInputs(model), beside: beside.map(modelInputs) }),
+      worked,
+    );
   return {
-    whites: models.whites.map((white) => part("white", white, [], () => whiteTheory(white, ofWhites().get(white.slug) ?? []))),
-    blacks: models.whites.length === 0 ? [] : models.blacks.map((black) => part("black", black, models.whites, () => blackTheory(black, ofWhites()))),
+    whites: models.whites.map((white) =>
+      part("white", white, [], () => whiteTheory(white, ofWhites().get(white.slug) ?? [])),
+    ),
+    blacks:
+      models.whites.length === 0
+        ? []
+        : models.blacks.map((black) =>
+            part("black", black, models.whites, () => blackTheory(black, ofWhites())),
+          ),
   };
 }
 
 /** A kept value with the hash of its inputs, and of itself. */
-interface KeptFile { readonly inputs: string; readonly hash: string; readonly value: unknown }
+interface KeptFile {
+  readonly inputs: string;
+  readonly hash: string;
+  readonly value: unknown;
+}
 
-function keptOrMade<V>(cache: TheoryCache | undefined, name: string, inputs: string, made: () => V): V {
+function keptOrMade<V>(
+  cache: TheoryCache | undefined,
+  name: string,
+  inputs: string,
+  made: () => V,
+): V {
   if (cache === undefined) return made();
   const found = keptValue(join(cache.folder, fileName(name, inputs)), inputs);
   if (found !== undefined) return found as V;
@@ -58,7 +92,9 @@ function keptOrMade<V>(cache: TheoryCache | undefined, name: string, inputs: str
 function keptValue(path: string, inputs: string): unknown {
   try {
     const kept = JSON.parse(readFileSync(path, "utf8")) as Partial<KeptFile> | null;
-    return kept?.inputs === inputs && kept.value !== undefined && kept.hash === hashOf(kept.value) ? kept.value : undefined;
+    return kept?.inputs === inputs && kept.value !== undefined && kept.hash === hashOf(kept.value)
+      ? kept.value
+      : undefined;
   } catch {
     return undefined;
   }
@@ -73,7 +109,8 @@ function keep(folder: string, name: string, file: KeptFile): void {
     const aside = join(folder, `${own}.${randomUUID()}`);
     writeFileSync(aside, `${JSON.stringify(file)}\n`, { flag: "wx" });
     renameSync(aside, join(folder, own));
-    for (const other of readdirSync(folder)) if (other !== own && isFileOf(name, other)) rmSync(join(folder, other), { force: true });
+    for (const other of readdirSync(folder))
+      if (other !== own && isFileOf(name, other)) rmSync(join(folder, other), { force: true });
   } catch {
     // Nothing is lost but time: the next build works it out again.
   }
@@ -84,7 +121,10 @@ function fileName(name: string, inputs: string): string {
 }
 
 function isFileOf(name: string, file: string): boolean {
-  return file.startsWith(`theory-${name}.`) && /^[0-9a-f]{16}\.json$/.test(file.slice(`theory-${name}.`.length));
+  return (
+    file.startsWith(`theory-${name}.`) &&
+    /^[0-9a-f]{16}\.json$/.test(file.slice(`theory-${name}.`.length))
+  );
 }
 
 function hashOf(value: unknown): string {

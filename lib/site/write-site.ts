@@ -15,25 +15,47 @@ export const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 export async function writeSite(site: Site, dir: string): Promise<void> {
   writeData(site, dir);
   copyAssets(dir);
-  const eleventy = await newEleventy(dir, (config) => configure(config, () => site), { quietMode: true, runMode: "build" });
+  const eleventy = await newEleventy(dir, (config) => configure(config, () => site), {
+    quietMode: true,
+    runMode: "build",
+  });
   eleventy.disableLogger();
   await eleventy.write();
   const absent = site.pages.filter(({ path }) => !existsSync(join(dir, path)));
   if (absent.length > 0) {
-    throw new OutputFault(`Unexpected count of pages written \`${site.pages.length - absent.length}\`, expected \`${site.pages.length}\`: ${absent.slice(0, 3).map(({ path }) => path).join(", ")} missing`);
+    throw new OutputFault(
+      `Unexpected count of pages written \`${site.pages.length - absent.length}\`, expected \`${site.pages.length}\`: ${absent
+        .slice(0, 3)
+        .map(({ path }) => path)
+        .join(", ")} missing`,
+    );
   }
 }
 
 /** Named as text: the package has no types to be found. */
 const ELEVENTY: string = "@11ty/eleventy";
 
-export async function newEleventy(dir: string, config: (config: EleventyConfig) => unknown, options: Omit<EleventyOptions, "config">): Promise<EleventyRun> {
-  const { default: Eleventy } = (await import(ELEVENTY)) as { default: new (input: string, output: string, options: EleventyOptions) => EleventyRun };
-  return new Eleventy(TEMPLATES_INPUT, dir, { configPath: false, source: "script", ...options, config });
+export async function newEleventy(
+  dir: string,
+  config: (config: EleventyConfig) => unknown,
+  options: Omit<EleventyOptions, "config">,
+): Promise<EleventyRun> {
+  const { default: Eleventy } = (await import(ELEVENTY)) as {
+    default: new (input: string, output: string, options: EleventyOptions) => EleventyRun;
+  };
+  return new Eleventy(TEMPLATES_INPUT, dir, {
+    configPath: false,
+    source: "script",
+    ...options,
+    config,
+  });
 }
 
 export function writeData(site: Site, dir: string): void {
-  const contents = [...site.files.map(({ path, text }) => ({ path, content: text })), ...(site.papers ?? []).map(({ path, bytes }) => ({ path, content: bytes }))];
+  const contents = [
+    ...site.files.map(({ path, text }) => ({ path, content: text })),
+    ...(site.papers ?? []).map(({ path, bytes }) => ({ path, content: bytes })),
+  ];
   for (const { path, content } of contents) {
     const file = join(dir, path);
     mkdirSync(dirname(file), { recursive: true });
@@ -46,12 +68,34 @@ export function copyAssets(dir: string): void {
   const from = join(PACKAGE_ROOT, "assets");
   const to = join(dir, "assets");
   mkdirSync(join(to, "styles"), { recursive: true });
-  buildSync({ entryPoints: [join(from, "styles", "site.css")], bundle: true, minify: true, external: ["*.woff2"], tsconfigRaw: {}, outfile: join(to, "styles", "site.css"), logLevel: "silent" });
-  const scripts = readdirSync(join(from, "scripts")).filter((name) => name.endsWith(".ts")).sort().map((name) => join(from, "scripts", name));
-  buildSync({ entryPoints: scripts, bundle: true, minify: true, format: "esm", platform: "browser", target: "es2022", tsconfigRaw: {}, outdir: join(to, "scripts"), logLevel: "silent" });
+  buildSync({
+    entryPoints: [join(from, "styles", "site.css")],
+    bundle: true,
+    minify: true,
+    external: ["*.woff2"],
+    tsconfigRaw: {},
+    outfile: join(to, "styles", "site.css"),
+    logLevel: "silent",
+  });
+  const scripts = readdirSync(join(from, "scripts"))
+    .filter((name) => name.endsWith(".ts"))
+    .sort()
+    .map((name) => join(from, "scripts", name));
+  buildSync({
+    entryPoints: scripts,
+    bundle: true,
+    minify: true,
+    format: "esm",
+    platform: "browser",
+    target: "es2022",
+    tsconfigRaw: {},
+    outdir: join(to, "scripts"),
+    logLevel: "silent",
+  });
   cpSync(join(from, "icon.svg"), join(to, "icon.svg"));
   mkdirSync(join(to, "fonts"), { recursive: true });
   const require = createRequire(import.meta.url);
   for (const file of FONT_FILES) cpSync(require.resolve(file), join(to, "fonts", basename(file)));
-  for (const [family, licence] of FONT_LICENCES) cpSync(require.resolve(licence), join(to, "fonts", `${family}-licence.txt`));
+  for (const [family, licence] of FONT_LICENCES)
+    cpSync(require.resolve(licence), join(to, "fonts", `${family}-licence.txt`));
 }

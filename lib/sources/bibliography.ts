@@ -8,5 +8,10 @@ import type { Bibliography } from "./source.ts";
 
 /** The engine's own bibliography: a workshop's records may cite these keys, and may not define them again. */
 export const BIBLIOGRAPHY: Bibliography = {
-  ...COLORIMETRY_SOURCES, ...OPTICS_SOURCES, ...FORMULATION_SOURCES, ...DRYING_SOURCES, ...PERMANENCE_SOURCES, ...HAZARD_SOURCES,
+  ...COLORIMETRY_SOURCES,
+  ...OPTICS_SOURCES,
+  ...FORMULATION_SOURCES,
+  ...DRYING_SOURCES,
+  ...PERMANENCE_SOURCES,
+  ...HAZARD_SOURCES,
 };

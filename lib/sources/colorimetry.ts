@@ -3,12 +3,14 @@ import type { Bibliography } from "./source.ts";
 /** Texts and libraries that colorimetry rests on. */
 export const COLORIMETRY_SOURCES = {
   "cie-15-2004": {
-    citation: "CIE 15:2004. Colorimetry, 3rd edition. Commission Internationale de l'Eclairage, Vienna.",
+    citation:
+      "CIE 15:2004. Colorimetry, 3rd edition. Commission Internationale de l'Eclairage, Vienna.",
     standing: "read",
     note: "Tables of the standard observers and illuminants, in public copies.",
   },
   "cie-15-2018": {
-    citation: "CIE 15:2018. Colorimetry, 4th edition. Commission Internationale de l'Eclairage, Vienna.",
+    citation:
+      "CIE 15:2018. Colorimetry, 4th edition. Commission Internationale de l'Eclairage, Vienna.",
     standing: "read",
     note: "White points read; the clauses on summation, interpolation and extrapolation from memory.",
   },
@@ -17,27 +19,32 @@ export const COLORIMETRY_SOURCES = {
     standing: "memory",
   },
   "sharma-2005": {
-    citation: "Sharma, G., Wu, W. & Dalal, E. N. (2005). The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations. Color Research and Application, 30(1), 21-30.",
+    citation:
+      "Sharma, G., Wu, W. & Dalal, E. N. (2005). The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations. Color Research and Application, 30(1), 21-30.",
     standing: "read",
     note: "Table 1: 34 pairs of colours.",
   },
   "li-2017": {
-    citation: "Li, C., Li, Z., Wang, Z., Xu, Y., Luo, M. R., Cui, G., Melgosa, M., Brill, M. H. & Pointer, M. (2017). Comprehensive color solutions: CAM16, CAT16, and CAM16-UCS. Color Research and Application, 42(6), 703-718.",
+    citation:
+      "Li, C., Li, Z., Wang, Z., Xu, Y., Luo, M. R., Cui, G., Melgosa, M., Brill, M. H. & Pointer, M. (2017). Comprehensive color solutions: CAM16, CAT16, and CAM16-UCS. Color Research and Application, 42(6), 703-718.",
     standing: "memory",
     note: "Matrix of CAT16, the same in an independent library.",
   },
   "newhall-1943": {
-    citation: "Newhall, S. M., Nickerson, D. & Judd, D. B. (1943). Final report of the O.S.A. subcommittee on the spacing of the Munsell colors. Journal of the Optical Society of America, 33(7), 385-418.",
+    citation:
+      "Newhall, S. M., Nickerson, D. & Judd, D. B. (1943). Final report of the O.S.A. subcommittee on the spacing of the Munsell colors. Journal of the Optical Society of America, 33(7), 385-418.",
     standing: "read",
     note: "Table I, the renotation: x, y and Y under illuminant C, 2 degree.",
   },
   "astm-d1535": {
-    citation: "ASTM D1535. Standard Practice for Specifying Color by the Munsell System. ASTM International.",
+    citation:
+      "ASTM D1535. Standard Practice for Specifying Color by the Munsell System. ASTM International.",
     standing: "read",
     note: "The value function, in two copies; the near-neutral form of a designation from memory.",
   },
   "nbs-sp-440": {
-    citation: "Kelly, K. L. & Judd, D. B. (1976). Color: Universal Language and Dictionary of Names. National Bureau of Standards Special Publication 440.",
+    citation:
+      "Kelly, K. L. & Judd, D. B. (1976). Color: Universal Language and Dictionary of Names. National Bureau of Standards Special Publication 440.",
     standing: "memory",
     note: "The 267 colour-name blocks; their centroids as color-name-lists gives them.",
   },
@@ -47,7 +54,8 @@ export const COLORIMETRY_SOURCES = {
     note: "Display P3, OKLCH and gamut mapping, as culori carries them out.",
   },
   "iec-61966-2-1": {
-    citation: "IEC 61966-2-1:1999. Multimedia systems and equipment - Colour measurement and management - Part 2-1: Default RGB colour space - sRGB.",
+    citation:
+      "IEC 61966-2-1:1999. Multimedia systems and equipment - Colour measurement and management - Part 2-1: Default RGB colour space - sRGB.",
     standing: "memory",
   },
   "python-colormath": {

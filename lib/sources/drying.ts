@@ -3,7 +3,8 @@ import type { Bibliography } from "./source.ts";
 /** Texts that the drying, layering and film-health rulings rest on. */
 export const DRYING_SOURCES = {
   "wehlte-1975": {
-    citation: "Wehlte, K. (1975). The Materials and Techniques of Painting. New York: Van Nostrand Reinhold, p. 65.",
+    citation:
+      "Wehlte, K. (1975). The Materials and Techniques of Painting. New York: Van Nostrand Reinhold, p. 65.",
     standing: "read",
     note: "Lead, cobalt and manganese compounds and Prussian blue speed the drying of oils; zinc white and vermilion retard it.",
   },

@@ -3,17 +3,20 @@ import type { Bibliography } from "./source.ts";
 /** Texts that the oil, finish and batch figures rest on. */
 export const FORMULATION_SOURCES = {
   "asbeck-van-loo-1949": {
-    citation: "Asbeck, W. K. & Van Loo, M. (1949). Critical pigment volume relationships. Industrial and Engineering Chemistry, 41, 1470-1475.",
+    citation:
+      "Asbeck, W. K. & Van Loo, M. (1949). Critical pigment volume relationships. Industrial and Engineering Chemistry, 41, 1470-1475.",
     standing: "derived",
     note: "The concept of the CPVC; its equation from oil absorption was read in two later texts, not in this paper.",
   },
   "bierwagen-hay-1975": {
-    citation: "Bierwagen, G. P. & Hay, T. K. (1975). The reduced pigment volume concentration as an important parameter in interpreting and predicting the properties of organic coatings. Progress in Organic Coatings, 3, 281-303.",
+    citation:
+      "Bierwagen, G. P. & Hay, T. K. (1975). The reduced pigment volume concentration as an important parameter in interpreting and predicting the properties of organic coatings. Progress in Organic Coatings, 3, 281-303.",
     standing: "memory",
     note: "Reduced PVC as PVC over CPVC.",
   },
   "hansen-lowinger-sadoff-1993": {
-    citation: "Hansen, E. F., Lowinger, R. & Sadoff, E. (1993). Consolidation of porous paint in a vapor-saturated atmosphere. Journal of the American Institute for Conservation, 32(1).",
+    citation:
+      "Hansen, E. F., Lowinger, R. & Sadoff, E. (1993). Consolidation of porous paint in a vapor-saturated atmosphere. Journal of the American Institute for Conservation, 32(1).",
     standing: "read",
     note: "Above the critical concentration a film holds voids and turns matte and paler, abruptly.",
   },
@@ -23,16 +26,36 @@ export const FORMULATION_SOURCES = {
     note: "Parts of oil to grind 100 parts of pigment by weight, after two authorities. Public domain.",
   },
   "gettens-stout-1942": {
-    citation: "Gettens, R. J. & Stout, G. L. (1942). Painting Materials: A Short Encyclopaedia. New York: Van Nostrand.",
+    citation:
+      "Gettens, R. J. & Stout, G. L. (1942). Painting Materials: A Short Encyclopaedia. New York: Van Nostrand.",
     standing: "read",
     note: "Densities and some oil absorptions, read in a scanned copy of its tables.",
   },
-  "astm-d281": { citation: "ASTM D281. Standard Test Method for Oil Absorption of Pigments by Spatula Rub-out.", standing: "memory", note: "By title." },
-  "iso-787-5": { citation: "ISO 787-5. General methods of test for pigments and extenders. Part 5: Determination of oil absorption value.", standing: "memory", note: "By title: palette knife." },
-  "astm-d1483": { citation: "ASTM D1483. Standard Test Method for Oil Absorption of Pigments by Gardner-Coleman Method.", standing: "memory", note: "By title; gives higher figures than the rub-out." },
-  "iso-1524": { citation: "ISO 1524. Paints, varnishes and printing inks. Determination of fineness of grind.", standing: "memory", note: "By title." },
+  "astm-d281": {
+    citation: "ASTM D281. Standard Test Method for Oil Absorption of Pigments by Spatula Rub-out.",
+    standing: "memory",
+    note: "By title.",
+  },
+  "iso-787-5": {
+    citation:
+      "ISO 787-5. General methods of test for pigments and extenders. Part 5: Determination of oil absorption value.",
+    standing: "memory",
+    note: "By title: palette knife.",
+  },
+  "astm-d1483": {
+    citation:
+      "ASTM D1483. Standard Test Method for Oil Absorption of Pigments by Gardner-Coleman Method.",
+    standing: "memory",
+    note: "By title; gives higher figures than the rub-out.",
+  },
+  "iso-1524": {
+    citation: "ISO 1524. Paints, varnishes and printing inks. Determination of fineness of grind.",
+    standing: "memory",
+    note: "By title.",
+  },
   "iso-2813": {
-    citation: "ISO 2813. Paints and varnishes. Determination of gloss value at 20 degrees, 60 degrees and 85 degrees.",
+    citation:
+      "ISO 2813. Paints and varnishes. Determination of gloss value at 20 degrees, 60 degrees and 85 degrees.",
     standing: "memory",
     note: "Gloss values and which angle suits; it sets no finish words.",
   },

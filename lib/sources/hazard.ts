@@ -3,105 +3,138 @@ import type { Bibliography } from "./source.ts";
 /** Texts that label elements, markets and studio cautions rest on. */
 export const HAZARD_SOURCES = {
   "clp-1272-2008": {
-    short: "CLP", citation: "Regulation (EC) No 1272/2008 on classification, labelling and packaging of substances and mixtures (CLP), consolidated.",
+    short: "CLP",
+    citation:
+      "Regulation (EC) No 1272/2008 on classification, labelling and packaging of substances and mixtures (CLP), consolidated.",
     standing: "read",
     note: "Read: the limits for reproductive toxicity (Table 3.7.2), repeated exposure, skin corrosion, aquatic relevance, acute toxicity ranges. The official text is the Official Journal's.",
   },
   "clp-1272-2008-memory": {
-    citation: "Regulation (EC) No 1272/2008 (CLP), Annex I: limits and rules recalled without the text at hand.",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Annex I: limits and rules recalled without the text at hand.",
     standing: "memory",
     note: "Limits for carcinogens, mutagens, sensitisers, eye damage and the aquatic sums; point estimates of acute toxicity; precedence of pictograms; reductions for small packages.",
   },
   "clp-annex-2-memory": {
-    citation: "Regulation (EC) No 1272/2008 (CLP), Annex II: supplemental statements EUH, recalled without the text at hand.",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Annex II: supplemental statements EUH, recalled without the text at hand.",
     standing: "memory",
     note: "EUH201 and EUH201A above .15 % of lead as metal, EUH208 at the elicitation limit; that EUH210 has trace conditions was read.",
   },
   "clp-annex-3": {
-    short: "CLP, Annex III", citation: "Regulation (EC) No 1272/2008 (CLP), Annex III: hazard statements in the languages of the Union.",
+    short: "CLP, Annex III",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Annex III: hazard statements in the languages of the Union.",
     standing: "read",
     note: "Read in public lists, language by language; a text from memory is marked so beside it.",
   },
   "clp-annex-4-memory": {
-    citation: "Regulation (EC) No 1272/2008 (CLP), Annexes III and IV: hazard and precautionary statements recalled without the text at hand.",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Annexes III and IV: hazard and precautionary statements recalled without the text at hand.",
     standing: "memory",
     note: "Wording to be reviewed against the Official Journal before it is printed on a label.",
   },
   "clp-annex-6-memory": {
-    citation: "Regulation (EC) No 1272/2008 (CLP), Annex VI: harmonised classifications recalled without the text at hand.",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Annex VI: harmonised classifications recalled without the text at hand.",
     standing: "memory",
     note: "Manganese dioxide, zinc oxide, 2-ethylhexanoic acid and its salts (limits applied to the sum, in force since 1 February 2025).",
   },
   "clp-article-9": {
-    short: "CLP, Article 9", citation: "Regulation (EC) No 1272/2008 (CLP), Article 9(5): the form in which the substance or mixture is placed on the market and used.",
+    short: "CLP, Article 9",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Article 9(5): the form in which the substance or mixture is placed on the market and used.",
     standing: "memory",
     note: "Why inhalation of dust does not classify a paste.",
   },
   "clp-article-28": {
-    short: "CLP, Article 28", citation: "Regulation (EC) No 1272/2008 (CLP), Article 28: at most six precautionary statements, and one on disposal for the public.",
+    short: "CLP, Article 28",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Article 28: at most six precautionary statements, and one on disposal for the public.",
     standing: "memory",
   },
   "clp-article-45": {
-    short: "CLP, Article 45", citation: "Regulation (EC) No 1272/2008 (CLP), Article 45 and Annex VIII: notice to poison centres and the unique formula identifier.",
+    short: "CLP, Article 45",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Article 45 and Annex VIII: notice to poison centres and the unique formula identifier.",
     standing: "memory",
   },
   "clp-article-48": {
-    short: "CLP, Article 48", citation: "Regulation (EC) No 1272/2008 (CLP), Article 48: offers that the public can buy from unseen name the hazards.",
+    short: "CLP, Article 48",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Article 48: offers that the public can buy from unseen name the hazards.",
     standing: "memory",
     note: "The wording is being revised.",
   },
   "un-ghs-rev-10": {
-    short: "UN GHS Rev. 10", citation: "United Nations (2023). Globally Harmonized System of Classification and Labelling of Chemicals (GHS), tenth revised edition. ST/SG/AC.10/30/Rev.10.",
+    short: "UN GHS Rev. 10",
+    citation:
+      "United Nations (2023). Globally Harmonized System of Classification and Labelling of Chemicals (GHS), tenth revised edition. ST/SG/AC.10/30/Rev.10.",
     standing: "memory",
     note: "That precautionary statements were renumbered was read; which replaces which is from memory.",
   },
   "unece-acute-2008": {
-    short: "UNECE 2008", citation: "UNECE (2008). Guidance on acute toxicity of mixtures, worked examples. ST/SG/AC.10/C.4/2008/23, Annex 2.",
+    short: "UNECE 2008",
+    citation:
+      "UNECE (2008). Guidance on acute toxicity of mixtures, worked examples. ST/SG/AC.10/C.4/2008/23, Annex 2.",
     standing: "read",
     note: "Four worked examples, recomputed.",
   },
   "echa-label-guidance-memory": {
-    citation: "European Chemicals Agency. Guidance on Labelling and Packaging, recalled without the text at hand.",
+    citation:
+      "European Chemicals Agency. Guidance on Labelling and Packaging, recalled without the text at hand.",
     standing: "memory",
     note: "Choice of precautionary statements: highly recommended, recommended, optional.",
   },
   "reach-annex-17": {
-    short: "REACH, Annex XVII", citation: "Regulation (EC) No 1907/2006 (REACH), Annex XVII, entries 16 (lead carbonates) and 17 (lead sulphates).",
+    short: "REACH, Annex XVII",
+    citation:
+      "Regulation (EC) No 1907/2006 (REACH), Annex XVII, entries 16 (lead carbonates) and 17 (lead sulphates).",
     standing: "read",
     note: "Not to be placed on the market or used as paint; Member States may permit the restoration of works of art and historic buildings.",
   },
   "reach-annex-17-cmr": {
-    short: "REACH, Annex XVII, 28-30", citation: "Regulation (EC) No 1907/2006 (REACH), Annex XVII, entries 28 to 30 (carcinogens, mutagens, toxicants for reproduction).",
+    short: "REACH, Annex XVII, 28-30",
+    citation:
+      "Regulation (EC) No 1907/2006 (REACH), Annex XVII, entries 28 to 30 (carcinogens, mutagens, toxicants for reproduction).",
     standing: "read",
     note: "Not for the general public above the limit. That paragraph 2(d) exempts artists' paints is from memory.",
   },
   "reach-annex-14-memory": {
-    citation: "Regulation (EC) No 1907/2006 (REACH), Annex XIV: lead chromate, lead sulfochromate yellow, lead chromate molybdate sulfate red.",
+    citation:
+      "Regulation (EC) No 1907/2006 (REACH), Annex XIV: lead chromate, lead sulfochromate yellow, lead chromate molybdate sulfate red.",
     standing: "memory",
     note: "Sunset date 21 May 2015.",
   },
   "uk-reach-annex-17-memory": {
-    short: "UK REACH, Annex 17", citation: "UK REACH (retained Regulation (EC) No 1907/2006), Annex 17, entries 16, 17 and 28 to 30.",
+    short: "UK REACH, Annex 17",
+    citation:
+      "UK REACH (retained Regulation (EC) No 1907/2006), Annex 17, entries 16, 17 and 28 to 30.",
     standing: "memory",
     note: "Retained from EU law at the end of 2020; hold it against the current text before a sale.",
   },
   "uk-reach-annex-14-memory": {
-    citation: "UK REACH (retained Regulation (EC) No 1907/2006), Annex 14: list of substances subject to authorisation.",
+    citation:
+      "UK REACH (retained Regulation (EC) No 1907/2006), Annex 14: list of substances subject to authorisation.",
     standing: "memory",
     note: "Retained from EU law at the end of 2020; hold it against the current text before a sale.",
   },
   "gb-mcl-memory": {
-    short: "GB list of classifications", citation: "GB mandatory classification and labelling list (Health and Safety Executive).",
+    short: "GB list of classifications",
+    citation: "GB mandatory classification and labelling list (Health and Safety Executive).",
     standing: "memory",
     note: "Titanium dioxide taken off on 26 June 2024.",
   },
   "cjeu-titanium-dioxide": {
-    short: "EU courts on titanium dioxide", citation: "General Court of the European Union, 23 November 2022 (T-279/20, T-283/20, T-288/20), and Court of Justice, 1 August 2025 (C-71/23 P, C-82/23 P): titanium dioxide.",
+    short: "EU courts on titanium dioxide",
+    citation:
+      "General Court of the European Union, 23 November 2022 (T-279/20, T-283/20, T-288/20), and Court of Justice, 1 August 2025 (C-71/23 P, C-82/23 P): titanium dioxide.",
     standing: "read",
     note: "The entry Carc. 2, H351 (inhalation) was annulled and the appeals were dismissed; the numbers of the first cases are from memory.",
   },
   "16-cfr-1303-memory": {
-    citation: "16 CFR 1303. Ban of lead-containing paint and certain consumer products bearing lead-containing paint (US).",
+    citation:
+      "16 CFR 1303. Ban of lead-containing paint and certain consumer products bearing lead-containing paint (US).",
     standing: "memory",
     note: "Above .009 % of lead in the dry film; artists' paints exempt, labelling still due.",
   },
@@ -111,21 +144,27 @@ export const HAZARD_SOURCES = {
     note: "Calls for a toxicologist's review of every art material.",
   },
   "proposition-65-memory": {
-    short: "Proposition 65", citation: "California Health and Safety Code 25249.5 and following (Proposition 65), list of chemicals.",
+    short: "Proposition 65",
+    citation:
+      "California Health and Safety Code 25249.5 and following (Proposition 65), list of chemicals.",
     standing: "memory",
     note: "Lists lead, cadmium, hexavalent chromium, airborne carbon black and airborne titanium dioxide.",
   },
   "reach-dossier-manganese-dioxide": {
-    short: "REACH dossier of manganese dioxide", citation: "REACH registration dossier of manganese dioxide, 1313-13-9.",
+    short: "REACH dossier of manganese dioxide",
+    citation: "REACH registration dossier of manganese dioxide, 1313-13-9.",
     standing: "read",
     note: "Oral LD50 over 2000 mg/kg; STOT RE 2 proposed, by inhaled dust.",
   },
   "29-cfr-1926-252": {
-    citation: "29 CFR 1926.252(e). Disposal of waste materials: covered containers for oily rags (US).",
+    citation:
+      "29 CFR 1926.252(e). Disposal of waste materials: covered containers for oily rags (US).",
     standing: "read",
   },
   "iupac-atomic-weights": {
-    short: "IUPAC atomic weights", citation: "IUPAC Commission on Isotopic Abundances and Atomic Weights. Standard atomic weights, abridged.",
+    short: "IUPAC atomic weights",
+    citation:
+      "IUPAC Commission on Isotopic Abundances and Atomic Weights. Standard atomic weights, abridged.",
     standing: "memory",
     note: "For the share of metal in a compound of known formula.",
   },

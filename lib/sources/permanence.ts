@@ -3,22 +3,26 @@ import type { Bibliography } from "./source.ts";
 /** Texts that the permanence rulings rest on. */
 export const PERMANENCE_SOURCES = {
   "astm-d4303": {
-    citation: "ASTM D4303-10(2022). Standard Test Methods for Lightfastness of Colorants Used in Artists' Materials. ASTM International.",
+    citation:
+      "ASTM D4303-10(2022). Standard Test Methods for Lightfastness of Colorants Used in Artists' Materials. ASTM International.",
     standing: "memory",
     note: "That a daylight and a xenon-arc exposure are combined, and Delta-E*ab of CIE 1976, was read; the category limits are quoted from memory. A category needs the standard's own exposures.",
   },
   "astm-d4302": {
-    citation: "ASTM D4302. Standard Specification for Artists' Oil, Resin-Oil, and Alkyd Paints. ASTM International.",
+    citation:
+      "ASTM D4302. Standard Specification for Artists' Oil, Resin-Oil, and Alkyd Paints. ASTM International.",
     standing: "memory",
     note: "Lists pigments of category I and II as suitable (partly read); which pigment stands where is recalled without the text at hand.",
   },
   "iso-105-b02": {
-    citation: "ISO 105-B02. Textiles. Tests for colour fastness. Part B02: Colour fastness to artificial light: Xenon arc fading lamp test.",
+    citation:
+      "ISO 105-B02. Textiles. Tests for colour fastness. Part B02: Colour fastness to artificial light: Xenon arc fading lamp test.",
     standing: "read",
     note: "Blue wool references 1 (most fugitive) to 8.",
   },
   "iso-105-a02": {
-    citation: "ISO 105-A02. Textiles. Tests for colour fastness. Part A02: Grey scale for assessing change in colour.",
+    citation:
+      "ISO 105-A02. Textiles. Tests for colour fastness. Part A02: Grey scale for assessing change in colour.",
     standing: "read",
     note: "CIELAB differences of the whole grades were read; those of the half grades are from memory.",
   },

@@ -16,61 +16,115 @@ const INDEX = figureIndex(context.sheets.map(({ sheet }) => sheet));
 
 function rendered(body: string, by: PageContext = context): ReturnType<typeof renderedAnswer> {
   if (answer === undefined) throw new Error("Unreachable");
-  return renderedAnswer({ ...answer, body, bodyLine: 1 }, by, pagePlace("answers/x/index.html"), INDEX);
+  return renderedAnswer(
+    { ...answer, body, bodyLine: 1 },
+    by,
+    pagePlace("answers/x/index.html"),
+    INDEX,
+  );
 }
 
-const svgIn = (part: AnswerPartView | undefined): string => (part?.kind === "picture" ? part.picture.svg : part?.kind === "pictures" ? part.pictures.map(({ svg }) => svg).join("") : "");
+const svgIn = (part: AnswerPartView | undefined): string =>
+  part?.kind === "picture"
+    ? part.picture.svg
+    : part?.kind === "pictures"
+      ? part.pictures.map(({ svg }) => svg).join("")
+      : "";
 
 describe("shortcodes of blacks, whites and theory", () => {
   test("blacks: a picture, and a table whose cells are the sheets' own figures", () => {
-    const { parts: [picture, table], faults } = rendered("{% blacks %}\n\n{% blacks show=table %}");
+    const {
+      parts: [picture, table],
+      faults,
+    } = rendered("{% blacks %}\n\n{% blacks show=table %}");
     expect(faults).toEqual([]);
     expect(svgIn(picture)).toContain("Lamp Black");
     if (table?.kind !== "table") throw new Error("Unexpected part");
-    const lamp = context.sheets.find(({ sheet }) => sheet.slug === "lamp-black")?.plain.evidence.find(({ figure }) => figure === "tints.titanium-white.atL.50.b");
-    expect(table.table.rows.find(([head]) => head?.text === "Lamp Black")?.[1]?.text.split(", ")[1]).toBe(lamp?.["text"]);
+    const lamp = context.sheets
+      .find(({ sheet }) => sheet.slug === "lamp-black")
+      ?.plain.evidence.find(({ figure }) => figure === "tints.titanium-white.atL.50.b");
+    expect(
+      table.table.rows.find(([head]) => head?.text === "Lamp Black")?.[1]?.text.split(", ")[1],
+    ).toBe(lamp?.["text"]);
   });
 
   test("scattering: one picture a white, all on one scale", () => {
-    const { parts: [part] } = rendered("{% scattering %}");
+    const {
+      parts: [part],
+    } = rendered("{% scattering %}");
     expect(part?.kind === "pictures" ? part.pictures.length : 0).toBe(3);
   });
 
   test("theory draws bands and no colour of a paint, and says which statements are told", () => {
-    const { parts: [picture, told, untold, inputs], faults } = rendered("{% theory %}\n\n{% theory show=told %}\n\n{% theory show=untold %}\n\n{% theory show=inputs %}");
+    const {
+      parts: [picture, told, untold, inputs],
+      faults,
+    } = rendered(
+      "{% theory %}\n\n{% theory show=told %}\n\n{% theory show=untold %}\n\n{% theory show=inputs %}",
+    );
     expect(faults).toEqual([]);
     expect(svgIn(picture)).not.toMatch(/plot__mark|fill="#(?!adadad)(?!111111)[0-9a-f]{6}"|swatch/);
-    const items = (part: AnswerPartView | undefined): string[] => (part?.kind === "list" ? part.list.items.map(({ text }) => text) : []);
+    const items = (part: AnswerPartView | undefined): string[] =>
+      part?.kind === "list" ? part.list.items.map(({ text }) => text) : [];
     // Robust by a calculation of its own (optics reference): bluer in titanium than in lead, coarse carbon bluer than fine.
-    expect(items(told).some((text) => /a grey in titanium white is bluer than a grey in lead white, with .*lamp black/.test(text))).toBe(true);
-    expect(items(told).some((text) => /lamp black is bluer than furnace black, in/.test(text))).toBe(true);
+    expect(
+      items(told).some((text) =>
+        /a grey in titanium white is bluer than a grey in lead white, with .*lamp black/.test(text),
+      ),
+    ).toBe(true);
+    expect(
+      items(told).some((text) => /lamp black is bluer than furnace black, in/.test(text)),
+    ).toBe(true);
     expect(items(untold).every((text) => text.startsWith("Theory "))).toBe(true);
     expect(inputs?.kind === "table" ? inputs.table.rows.length : 0).toBe(7);
   });
 
   test("theory is asked for once, and by nobody who does not show it", () => {
     let asked = 0;
-    const counting: PageContext = { ...context, theory: () => { asked += 1; return context.theory(); } };
+    const counting: PageContext = {
+      ...context,
+      theory: () => {
+        asked += 1;
+        return context.theory();
+      },
+    };
     rendered("A plain answer.\n\n{% blacks %}", counting);
     expect(asked).toBe(0);
     rendered("{% theory %}", counting);
     expect(asked).toBeGreaterThan(0);
   });
 
-  test.each([["{% theory show=all %}", "show"], ["{% blacks show=chart %}", "show"], ["{% blacks level=45 %}", "lightness"], ["{% scattering white=lead-white %}", "name of a value"]])("%s is a fault that names what there is", (body, subject) => {
+  test.each([
+    ["{% theory show=all %}", "show"],
+    ["{% blacks show=chart %}", "show"],
+    ["{% blacks level=45 %}", "lightness"],
+    ["{% scattering white=lead-white %}", "name of a value"],
+  ])("%s is a fault that names what there is", (body, subject) => {
     expect(rendered(body).faults.map((fault) => fault.subject)).toEqual([subject]);
   });
 });
 
 describe("folds", () => {
   test("hold what lies between", () => {
-    const { parts, faults } = rendered('Before.\n\n{% fold "The physics" %}\n\nInside.\n\n{% blacks %}\n\n{% endfold %}\n\nAfter.');
+    const { parts, faults } = rendered(
+      'Before.\n\n{% fold "The physics" %}\n\nInside.\n\n{% blacks %}\n\n{% endfold %}\n\nAfter.',
+    );
     expect(faults).toEqual([]);
-    expect(parts.map((part) => (part.kind === "fold" ? [part.summary, ...part.parts.map(({ kind }) => kind)] : part.kind))).toEqual(["prose", ["The physics", "prose", "picture"], "prose"]);
+    expect(
+      parts.map((part) =>
+        part.kind === "fold" ? [part.summary, ...part.parts.map(({ kind }) => kind)] : part.kind,
+      ),
+    ).toEqual(["prose", ["The physics", "prose", "picture"], "prose"]);
   });
   test.each([
-    ['{% fold "One" %}\n\nInside.', "fold", 1], ['Text.\n\n{% endfold %}', "endfold", 3], ['{% fold "One" %}\n\n{% fold "Two" %}\n\n{% endfold %}', "fold", 3], ["{% fold %}\n\n{% endfold %}", "fold", 1],
+    ['{% fold "One" %}\n\nInside.', "fold", 1],
+    ["Text.\n\n{% endfold %}", "endfold", 3],
+    ['{% fold "One" %}\n\n{% fold "Two" %}\n\n{% endfold %}', "fold", 3],
+    ["{% fold %}\n\n{% endfold %}", "fold", 1],
   ])("%j is a fault at its line", (body, subject, line) => {
-    expect(rendered(body).faults.map((fault) => [fault.subject, fault.place.line])[0]).toEqual([subject, line]);
+    expect(rendered(body).faults.map((fault) => [fault.subject, fault.place.line])[0]).toEqual([
+      subject,
+      line,
+    ]);
   });
 });

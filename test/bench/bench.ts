@@ -43,7 +43,10 @@ function yardstick(): number {
 }
 
 const grid = { startNm: 400, stepNm: 10, count: 31 };
-const reading: Spectrum = { grid, values: Array.from({ length: 31 }, (_, i) => 0.05 + 0.4 / (1 + Math.exp((20 - i) / 2))) };
+const reading: Spectrum = {
+  grid,
+  values: Array.from({ length: 31 }, (_, i) => 0.05 + 0.4 / (1 + Math.exp((20 - i) / 2))),
+};
 const { records, diagnostics } = loadRecords("content");
 if (records === undefined) throw new Error(`Unexpected errors in content/: ${diagnostics.length}`);
 const lampBlack = records.colours.get("lamp-black");
@@ -52,35 +55,92 @@ const drawdowns = drawdownSet(lampBlack, records);
 
 const models = theoryModels(records);
 const whitesRun = whiteRuns(models.whites);
-const slowest = models.blacks.map((black) => ({ black, ms: medianMs(() => blackTheory(black, whitesRun), 1) })).toSorted((one, other) => other.ms - one.ms)[0];
+const slowest = models.blacks
+  .map((black) => ({ black, ms: medianMs(() => blackTheory(black, whitesRun), 1) }))
+  .toSorted((one, other) => other.ms - one.ms)[0];
 
-const { context, cards: { cards } } = workedSite(records, undefined);
+const {
+  context,
+  cards: { cards },
+} = workedSite(records, undefined);
 const [leading] = cardSizes(records.workshop);
-const hundred = Array.from({ length: 100 }, (_, i) => cards[i % cards.length]).filter((card) => card !== undefined);
-const hundredCards = (): unknown => (leading === undefined ? undefined : cardsPdf(laidCards(hundred, leading, context).laid, leading, { workshop: "bench", date: undefined, words: context.words }));
+const hundred = Array.from({ length: 100 }, (_, i) => cards[i % cards.length]).filter(
+  (card) => card !== undefined,
+);
+const hundredCards = (): unknown =>
+  leading === undefined
+    ? undefined
+    : cardsPdf(laidCards(hundred, leading, context).laid, leading, {
+        workshop: "bench",
+        date: undefined,
+        words: context.words,
+      });
 
 const unit = medianMs(yardstick, 5);
 const notations = medianMs(() => readingNotations(reading), 200);
 const munsell = medianMs(() => [1, 2, 3].map(() => hueChromaOfLab({ L: 45, a: 20, b: 15 })), 200);
 const rows: (readonly [string, number, string])[] = [
-  ["a reading to every notation", notations, `npm munsell's three inversions ${Math.round((100 * munsell) / notations)} % of it; wanted under 0.5 ms`],
-  ["one colour in three whites: fit, ladders, sentences", medianMs(() => tintsInWhites(drawdowns), 10), "wanted under 5 ms"],
-  ["theory of one black in three whites, uncached", slowest?.ms ?? NaN, `${slowest?.black.slug ?? "none"}, the slowest of ${models.blacks.length}; wanted under 150 ms, once`],
-  ["theory of one white, uncached", Math.max(...models.whites.map((white) => medianMs(() => whiteRuns([white]), 1))), "the slowest; wanted under 150 ms, once"],
-  ["all records read and checked", medianMs(() => loadRecords("content"), 1), `${records.colours.size} colours`],
+  [
+    "a reading to every notation",
+    notations,
+    `npm munsell's three inversions ${Math.round((100 * munsell) / notations)} % of it; wanted under 0.5 ms`,
+  ],
+  [
+    "one colour in three whites: fit, ladders, sentences",
+    medianMs(() => tintsInWhites(drawdowns), 10),
+    "wanted under 5 ms",
+  ],
+  [
+    "theory of one black in three whites, uncached",
+    slowest?.ms ?? NaN,
+    `${slowest?.black.slug ?? "none"}, the slowest of ${models.blacks.length}; wanted under 150 ms, once`,
+  ],
+  [
+    "theory of one white, uncached",
+    Math.max(...models.whites.map((white) => medianMs(() => whiteRuns([white]), 1))),
+    "the slowest; wanted under 150 ms, once",
+  ],
+  [
+    "all records read and checked",
+    medianMs(() => loadRecords("content"), 1),
+    `${records.colours.size} colours`,
+  ],
   ["100 shelf cards laid out and drawn", medianMs(hundredCards, 1), "wanted under 1 s after start"],
-  ["all sheets worked out", medianMs(() => allSheets(records), 1), `${records.colours.size} colours`],
+  [
+    "all sheets worked out",
+    medianMs(() => allSheets(records), 1),
+    `${records.colours.size} colours`,
+  ],
 ];
 
 const { prints } = siteOf(records, undefined).site;
 if (prints === undefined) throw new Error("Unexpected site without sheets to print");
-const laidOut = prints.sheets.map((sheet) => ({ ...sheet, laidOut: laidOutSheet(sheet, PAPER_SIZES.A4) }));
+const laidOut = prints.sheets.map((sheet) => ({
+  ...sheet,
+  laidOut: laidOutSheet(sheet, PAPER_SIZES.A4),
+}));
 rows.push(
-  ["100 sheet PDFs", medianMs(() => Array.from({ length: 10 }, (_, i) => sheetPdf(prints.sheets[(i * 4) % prints.sheets.length] as SheetToPrint, PAPER_SIZES.A4)), 1) * 10, "of ten colours, ten times; wanted under 10000 ms"],
-  ["the range as one PDF", medianMs(() => rangePdf(laidOut, prints.context, PAPER_SIZES.A4), 1), `${laidOut.length} sheets, already laid out`],
+  [
+    "100 sheet PDFs",
+    medianMs(
+      () =>
+        Array.from({ length: 10 }, (_, i) =>
+          sheetPdf(prints.sheets[(i * 4) % prints.sheets.length] as SheetToPrint, PAPER_SIZES.A4),
+        ),
+      1,
+    ) * 10,
+    "of ten colours, ten times; wanted under 10000 ms",
+  ],
+  [
+    "the range as one PDF",
+    medianMs(() => rangePdf(laidOut, prints.context, PAPER_SIZES.A4), 1),
+    `${laidOut.length} sheets, already laid out`,
+  ],
 );
 
 process.stdout.write(`yardstick: a million square roots, ${unit.toFixed(2)} ms\n`);
 for (const [name, ms, note] of rows) {
-  process.stdout.write(`${name.padEnd(52)} ${(ms / unit).toFixed(2).padStart(9)} x   ${ms.toFixed(3).padStart(10)} ms   ${note}\n`);
+  process.stdout.write(
+    `${name.padEnd(52)} ${(ms / unit).toFixed(2).padStart(9)} x   ${ms.toFixed(3).padStart(10)} ms   ${note}\n`,
+  );
 }

@@ -9,37 +9,96 @@ import { answerOf, heldWorkshop, TWO_BLACKS } from "./two-blacks.ts";
 
 /** The claim that holds, and the same broken in one way: what is said of it, from its key on. */
 const BROKEN: readonly (readonly [string, string, string, string])[] = [
-  ["a value that is passed", "figure: lamp-black.oil.oilIndexGPer100g, below: 100", "figure: lamp-black.oil.oilIndexGPer100g, below: 90", "55 error Unexpected lamp-black.oil.oilIndexGPer100g `99` at claims[0].below, expected `below 90`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/value"],
-  ["a standing that is not met", "figure: lamp-black.oil.oilIndexGPer100g, above: 10, standing: measured", "figure: bone-black.oil.oilIndexGPer100g, above: 10, standing: measured", "69 error Unexpected standing of bone-black.oil.oilIndexGPer100g `stated` at claims[0].standing, expected `measured to the root` claims/standing"],
-  ["a figure that is not stated", "figure: lamp-black.oil.gloss60, is: not stated", "figure: lamp-black.oil.gloss60, above: 3", "15 error Unexpected lamp-black.oil.gloss60 `not stated` at claims[0].figure, expected `a figure that is stated`; not in the records claims/not-stated"],
-  ["a path that leads nowhere", "figure: lamp-black.oil.oilIndexGPer100g, above: 90", "figure: lamp-black.oil.oilIndxGPer100g, above: 90", "15 error Unexpected figure `lamp-black.oil.oilIndxGPer100g` at claims[0].figure, expected `a figure path, as in the evidence of sheet.json`; nearest `lamp-black.oil.oilIndexGPer100g` claims/unknown-figure"],
-  ["a rank that is lost", "figure: bone-black.oil.oilIndexGPer100g, lowestOf: black", "figure: lamp-black.oil.oilIndexGPer100g, lowestOf: black", "58 error Unexpected lamp-black.oil.oilIndexGPer100g `99` at claims[0].lowestOf, expected `below every rival, and bone-black.oil.oilIndexGPer100g is 60`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/rank"],
-  ["a margin of a rank that is lost", "figure: bone-black.oil.oilIndexGPer100g, lowestOf: black, by: 39", "figure: bone-black.oil.oilIndexGPer100g, lowestOf: black, by: 40", "58 error Unexpected bone-black.oil.oilIndexGPer100g `60` at claims[0].lowestOf, expected `below every rival by 40, and lamp-black.oil.oilIndexGPer100g is 99`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/rank"],
-  ["a margin of a comparison that is lost", "figure: lamp-black.oil.oilIndexGPer100g, above: bone-black.oil.oilIndexGPer100g, by: 39", "figure: lamp-black.oil.oilIndexGPer100g, above: bone-black.oil.oilIndexGPer100g, by: 40", "55 error Unexpected lamp-black.oil.oilIndexGPer100g `99` at claims[0].above, expected `above bone-black.oil.oilIndexGPer100g, 60, by 40`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/order"],
-  ["a colour that is not there", "figure: lamp-black.oil.oilIndexGPer100g, between: [99, 99]", "figure: lamp-blak.oil.oilIndexGPer100g, above: 90", "15 error Unexpected colour `lamp-blak` at claims[0].figure, expected `the slug of a colour`; nearest `lamp-black` claims/unknown-colour"],
-  ["a fact that is another", "fact: lamp-black.pigments, includes: lamp-black", "fact: lamp-black.pigments, includes: bone-black", "44 error Unexpected lamp-black.pigments `lamp-black` at claims[0].includes, expected `bone-black among them` claims/fact"],
+  [
+    "a value that is passed",
+    "figure: lamp-black.oil.oilIndexGPer100g, below: 100",
+    "figure: lamp-black.oil.oilIndexGPer100g, below: 90",
+    "55 error Unexpected lamp-black.oil.oilIndexGPer100g `99` at claims[0].below, expected `below 90`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/value",
+  ],
+  [
+    "a standing that is not met",
+    "figure: lamp-black.oil.oilIndexGPer100g, above: 10, standing: measured",
+    "figure: bone-black.oil.oilIndexGPer100g, above: 10, standing: measured",
+    "69 error Unexpected standing of bone-black.oil.oilIndexGPer100g `stated` at claims[0].standing, expected `measured to the root` claims/standing",
+  ],
+  [
+    "a figure that is not stated",
+    "figure: lamp-black.oil.gloss60, is: not stated",
+    "figure: lamp-black.oil.gloss60, above: 3",
+    "15 error Unexpected lamp-black.oil.gloss60 `not stated` at claims[0].figure, expected `a figure that is stated`; not in the records claims/not-stated",
+  ],
+  [
+    "a path that leads nowhere",
+    "figure: lamp-black.oil.oilIndexGPer100g, above: 90",
+    "figure: lamp-black.oil.oilIndxGPer100g, above: 90",
+    "15 error Unexpected figure `lamp-black.oil.oilIndxGPer100g` at claims[0].figure, expected `a figure path, as in the evidence of sheet.json`; nearest `lamp-black.oil.oilIndexGPer100g` claims/unknown-figure",
+  ],
+  [
+    "a rank that is lost",
+    "figure: bone-black.oil.oilIndexGPer100g, lowestOf: black",
+    "figure: lamp-black.oil.oilIndexGPer100g, lowestOf: black",
+    "58 error Unexpected lamp-black.oil.oilIndexGPer100g `99` at claims[0].lowestOf, expected `below every rival, and bone-black.oil.oilIndexGPer100g is 60`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/rank",
+  ],
+  [
+    "a margin of a rank that is lost",
+    "figure: bone-black.oil.oilIndexGPer100g, lowestOf: black, by: 39",
+    "figure: bone-black.oil.oilIndexGPer100g, lowestOf: black, by: 40",
+    "58 error Unexpected bone-black.oil.oilIndexGPer100g `60` at claims[0].lowestOf, expected `below every rival by 40, and lamp-black.oil.oilIndexGPer100g is 99`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/rank",
+  ],
+  [
+    "a margin of a comparison that is lost",
+    "figure: lamp-black.oil.oilIndexGPer100g, above: bone-black.oil.oilIndexGPer100g, by: 39",
+    "figure: lamp-black.oil.oilIndexGPer100g, above: bone-black.oil.oilIndexGPer100g, by: 40",
+    "55 error Unexpected lamp-black.oil.oilIndexGPer100g `99` at claims[0].above, expected `above bone-black.oil.oilIndexGPer100g, 60, by 40`; newest record that it rests on: colour `lamp-black`, 2026-05-04 claims/order",
+  ],
+  [
+    "a colour that is not there",
+    "figure: lamp-black.oil.oilIndexGPer100g, between: [99, 99]",
+    "figure: lamp-blak.oil.oilIndexGPer100g, above: 90",
+    "15 error Unexpected colour `lamp-blak` at claims[0].figure, expected `the slug of a colour`; nearest `lamp-black` claims/unknown-colour",
+  ],
+  [
+    "a fact that is another",
+    "fact: lamp-black.pigments, includes: lamp-black",
+    "fact: lamp-black.pigments, includes: bone-black",
+    "44 error Unexpected lamp-black.pigments `lamp-black` at claims[0].includes, expected `bone-black among them` claims/fact",
+  ],
 ];
 
 const ANSWER = "answers/which-is-leaner.md";
 
 test("each claim holds before it is broken", () => {
-  const { held } = heldWorkshop({ ...TWO_BLACKS, [ANSWER]: answerOf(BROKEN.map(([, sound]) => sound)) });
+  const { held } = heldWorkshop({
+    ...TWO_BLACKS,
+    [ANSWER]: answerOf(BROKEN.map(([, sound]) => sound)),
+  });
   expect(held.flatMap(claimDiagnostics).map(formatDiagnostic)).toEqual([]);
   expect(held[0]?.claims).toHaveLength(BROKEN.length);
 });
 
 test.each(BROKEN)("%s is told at its line and column, with both values", (_, __, broken, told) => {
   const { held } = heldWorkshop({ ...TWO_BLACKS, [ANSWER]: answerOf([broken]) });
-  expect(held.flatMap(claimDiagnostics).map(formatDiagnostic)).toEqual([`content/${ANSWER}:5:${told}`]);
+  expect(held.flatMap(claimDiagnostics).map(formatDiagnostic)).toEqual([
+    `content/${ANSWER}:5:${told}`,
+  ]);
 });
 
 test("a build with claims that do not hold fails and writes nothing; with --claims warn it warns and writes", async () => {
-  const { home } = contentFolder({ ...TWO_BLACKS, [ANSWER]: answerOf(BROKEN.map(([, , broken]) => broken)) });
+  const { home } = contentFolder({
+    ...TWO_BLACKS,
+    [ANSWER]: answerOf(BROKEN.map(([, , broken]) => broken)),
+  });
   const failed = await mullstone(["build"], { cwd: home });
   expect([failed.code, existsSync(join(home, "_site"))]).toEqual([1, false]);
   const lines = failed.complaints.split("\n").filter((line) => line.includes("claims/"));
-  expect(lines.map((line) => line.split(" ")[0])).toEqual(BROKEN.map(([, , , told], i) => `content/${ANSWER}:${5 + i}:${told.split(" ")[0] ?? ""}`));
+  expect(lines.map((line) => line.split(" ")[0])).toEqual(
+    BROKEN.map(([, , , told], i) => `content/${ANSWER}:${5 + i}:${told.split(" ")[0] ?? ""}`),
+  );
   const warned = await mullstone(["build", "--claims", "warn"], { cwd: home });
-  expect([warned.code, existsSync(join(home, "_site/answers/which-is-leaner/index.html"))]).toEqual([0, true]);
-  expect(warned.complaints.split("\n").filter((line) => / warning .* claims\//.test(line))).toHaveLength(BROKEN.length);
+  expect([warned.code, existsSync(join(home, "_site/answers/which-is-leaner/index.html"))]).toEqual(
+    [0, true],
+  );
+  expect(
+    warned.complaints.split("\n").filter((line) => / warning .* claims\//.test(line)),
+  ).toHaveLength(BROKEN.length);
 });

@@ -17,7 +17,17 @@ const rootsOf = recordRoots(INDEX, RECORDS);
 
 /** Each figure's value, as text. */
 function values(sheets: readonly Sheet[]): ReadonlyMap<string, string> {
-  return new Map(sheets.flatMap((sheet) => leaves(sheet).map(({ path, figure }) => [`${sheet.slug}.${path}`, isKnown(figure) ? JSON.stringify(figure.value) : "not stated"] as const)));
+  return new Map(
+    sheets.flatMap((sheet) =>
+      leaves(sheet).map(
+        ({ path, figure }) =>
+          [
+            `${sheet.slug}.${path}`,
+            isKnown(figure) ? JSON.stringify(figure.value) : "not stated",
+          ] as const,
+      ),
+    ),
+  );
 }
 const TODAY = values(SHEETS);
 
@@ -29,17 +39,38 @@ function edited(file: string, edit: (text: string) => string): Records {
   expect(edit(text)).not.toBe(text);
   writeFileSync(join(folder, file), edit(text));
   const { records, diagnostics } = loadRecords(folder);
-  if (records === undefined) throw new Error(JSON.stringify(diagnostics.filter(({ severity }) => severity === "error")));
+  if (records === undefined)
+    throw new Error(JSON.stringify(diagnostics.filter(({ severity }) => severity === "error")));
   return records;
 }
 
 /** A reading somewhat darker, and more so toward the red: every figure worked out of it moves. */
-const darker = (text: string): string => text.split("\n").map((line, i) => (/^\d/.test(line)
-  ? line.split(",").map((cell, j) => (j === 0 ? cell : (Number(cell) * (0.97 - 0.0002 * i)).toFixed(6))).join(",") : line)).join("\n");
-const larger = (key: string) => (text: string): string => text.replace(new RegExp(`(${key}: (?:\\{ value: )?)([\\d.]+)`), (_, before: string, value: string) => `${before}${(Number(value) * 1.04).toPrecision(4)}`);
+const darker = (text: string): string =>
+  text
+    .split("\n")
+    .map((line, i) =>
+      /^\d/.test(line)
+        ? line
+            .split(",")
+            .map((cell, j) => (j === 0 ? cell : (Number(cell) * (0.97 - 0.0002 * i)).toFixed(6)))
+            .join(",")
+        : line,
+    )
+    .join("\n");
+const larger =
+  (key: string) =>
+  (text: string): string =>
+    text.replace(
+      new RegExp(`(${key}: (?:\\{ value: )?)([\\d.]+)`),
+      (_, before: string, value: string) => `${before}${(Number(value) * 1.04).toPrecision(4)}`,
+    );
 
 function restingOn(kind: RootKind, slug: string): Set<string> {
-  return new Set([...TODAY.keys()].filter((path) => rootsOf(path).some((root) => root.kind === kind && root.slug === slug)));
+  return new Set(
+    [...TODAY.keys()].filter((path) =>
+      rootsOf(path).some((root) => root.kind === kind && root.slug === slug),
+    ),
+  );
 }
 
 function changed(records: Records): string[] {
@@ -52,8 +83,18 @@ describe("no figure moves but those that are said to rest on the record", () => 
     ["reading", "titanium-white", "readings/titanium-white.csv", darker],
     ["reading", "lamp-black", "readings/lamp-black.csv", darker],
     ["pigment", "lamp-black", "pigments/lamp-black.yaml", larger("densityGPerCm3")],
-    ["pigment", "titanium-dioxide", "pigments/titanium-dioxide.yaml", larger("oilAbsorptionGPer100g")],
-    ["vehicle", "linseed-cold-pressed", "vehicles/linseed-cold-pressed.yaml", larger("densityGPerCm3")],
+    [
+      "pigment",
+      "titanium-dioxide",
+      "pigments/titanium-dioxide.yaml",
+      larger("oilAbsorptionGPer100g"),
+    ],
+    [
+      "vehicle",
+      "linseed-cold-pressed",
+      "vehicles/linseed-cold-pressed.yaml",
+      larger("densityGPerCm3"),
+    ],
     ["colour", "bone-black", "colours/bone-black.md", larger("oilIndexGPer100g")],
   ])("%s %s", (kind, slug, file, edit) => {
     const moved = changed(edited(file, edit));
@@ -67,12 +108,27 @@ describe("changing one reading turns exactly the claims that rest on it", () => 
   // What is chosen from a list, or so near its end that a darker film leaves it there, need not move.
   const STAYS = /\.optics\.(?:fit\.k[12]|contrastRatio|tintingStrength(?:ByVolume)?)$|\.atL\./;
   /** Every number of the range, pinned to what it is today. */
-  const claims = SHEETS.flatMap((sheet) => leaves(sheet).flatMap(({ path, figure }) => (isKnown(figure) && typeof figure.value === "number"
-    ? [{ figure: `${sheet.slug}.${path}`, between: [figure.value, figure.value] as [number, number] }] : [])));
+  const claims = SHEETS.flatMap((sheet) =>
+    leaves(sheet).flatMap(({ path, figure }) =>
+      isKnown(figure) && typeof figure.value === "number"
+        ? [
+            {
+              figure: `${sheet.slug}.${path}`,
+              between: [figure.value, figure.value] as [number, number],
+            },
+          ]
+        : [],
+    ),
+  );
 
-  test.each([["bone-black", "readings/bone-black.csv"], ["madder-lake", "readings/madder-lake.csv"]])("%s", (slug, file) => {
+  test.each([
+    ["bone-black", "readings/bone-black.csv"],
+    ["madder-lake", "readings/madder-lake.csv"],
+  ])("%s", (slug, file) => {
     const index = figureIndex(allSheets(edited(file, darker)));
-    const turned = claims.filter((claim) => claimVerdict(claim, index).faults.length > 0).map(({ figure }) => figure);
+    const turned = claims
+      .filter((claim) => claimVerdict(claim, index).faults.length > 0)
+      .map(({ figure }) => figure);
     const moved = new Set(turned);
     const resting = restingOn("reading", slug);
     const expected = claims.map(({ figure }) => figure).filter((figure) => resting.has(figure));

@@ -13,8 +13,16 @@ export const TWO_BLACKS: RecordTexts = {
   "pigments/bone-black.yaml": "name: Bone black\nfamily: black\nhazards: []\n",
   "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n",
   "sources/supplier-paper.yaml": "citation: An invented supplier's paper\n",
-  "colours/lamp-black.md": colour("Lamp Black", "lamp-black", "oilIndexGPer100g: { value: 99, standing: measured, date: 2026-05-04 }"),
-  "colours/bone-black.md": colour("Bone Black", "bone-black", "oilIndexGPer100g: { value: 60, standing: stated, source: supplier-paper }"),
+  "colours/lamp-black.md": colour(
+    "Lamp Black",
+    "lamp-black",
+    "oilIndexGPer100g: { value: 99, standing: measured, date: 2026-05-04 }",
+  ),
+  "colours/bone-black.md": colour(
+    "Bone Black",
+    "bone-black",
+    "oilIndexGPer100g: { value: 60, standing: stated, source: supplier-paper }",
+  ),
   "readings/lamp-black.csv": slopedReadings(0.02, 0.021),
   "readings/bone-black.csv": slopedReadings(0.042, 0.04),
 };
@@ -44,8 +52,16 @@ export interface HeldWorkshop {
 export function heldWorkshop(texts: RecordTexts): HeldWorkshop {
   const { content, home } = contentFolder(texts);
   const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) throw new Error(diagnostics.map(({ subject, actual }) => `${subject} ${actual}`).join("\n"));
+  if (records === undefined)
+    throw new Error(diagnostics.map(({ subject, actual }) => `${subject} ${actual}`).join("\n"));
   const index = figureIndex(allSheets(records));
   const rootsOf = recordRoots(index, records);
-  return { records, index, rootsOf, held: [...records.answers.values()].map((answer) => heldAnswer(answer, index, rootsOf, records)) };
+  return {
+    records,
+    index,
+    rootsOf,
+    held: [...records.answers.values()].map((answer) =>
+      heldAnswer(answer, index, rootsOf, records),
+    ),
+  };
 }

@@ -12,64 +12,120 @@ if (records === undefined) throw new Error("Unexpected errors in content/");
 const { published, answers } = workedSite(records, undefined);
 const sheets = published.map(({ worded: { sheet } }) => sheet);
 const rootsOf = recordRoots(answers.index, records);
-const shown = answers.held.map((one) => ({ ...one, shown: shownPaths(one.answer, answerColours(one.answer, one.claims)) }));
+const shown = answers.held.map((one) => ({
+  ...one,
+  shown: shownPaths(one.answer, answerColours(one.answer, one.claims)),
+}));
 
 function used(kind: string, slug: string): Uses {
-  const record = records === undefined ? undefined : recordsNamed(slug, records).find((one) => one.kind === kind);
+  const record =
+    records === undefined
+      ? undefined
+      : recordsNamed(slug, records).find((one) => one.kind === kind);
   if (record === undefined) throw new Error(`Unexpected record ${kind} ${slug}`);
   return usesOf(record, sheets, shown, rootsOf);
 }
 
 describe("what rests on a record", () => {
-  test.each([...records.pigments.keys()])("pigment %s: every colour made of it, no fewer", (slug) => {
-    const made = [...records.colours.values()].filter(({ record }) => record.pigments.some(({ pigment }) => pigment === slug)).map((colour) => colour.slug);
-    expect(used("pigment", slug).colours.map((colour) => colour.slug)).toEqual(expect.arrayContaining(made));
-  });
+  test.each([...records.pigments.keys()])(
+    "pigment %s: every colour made of it, no fewer",
+    (slug) => {
+      const made = [...records.colours.values()]
+        .filter(({ record }) => record.pigments.some(({ pigment }) => pigment === slug))
+        .map((colour) => colour.slug);
+      expect(used("pigment", slug).colours.map((colour) => colour.slug)).toEqual(
+        expect.arrayContaining(made),
+      );
+    },
+  );
 
   test("a white's reading: each colour that was let down in it, for K and S are fitted to both", () => {
-    const letDown = [...records.colours.values()].filter(({ tints }) => tints.some(({ white }) => white === "titanium-white")).map(({ slug }) => slug);
+    const letDown = [...records.colours.values()]
+      .filter(({ tints }) => tints.some(({ white }) => white === "titanium-white"))
+      .map(({ slug }) => slug);
     expect(letDown.length).toBeGreaterThan(5);
-    expect(used("reading", "titanium-white").colours.filter(({ sections }) => sections.includes("tints")).map(({ slug }) => slug)).toEqual(expect.arrayContaining(letDown));
+    expect(
+      used("reading", "titanium-white")
+        .colours.filter(({ sections }) => sections.includes("tints"))
+        .map(({ slug }) => slug),
+    ).toEqual(expect.arrayContaining(letDown));
   });
 
   test("a colour's own reading bears on no colour that is never laid beside it", () => {
-    expect(used("reading", "cadmium-yellow").colours.map(({ slug }) => slug)).toEqual(["cadmium-yellow"]);
+    expect(used("reading", "cadmium-yellow").colours.map(({ slug }) => slug)).toEqual([
+      "cadmium-yellow",
+    ]);
   });
 
   test("a mixture by the paints of its parts", () => {
     const mixtures = used("reading", "burnt-umber").colours.filter(({ isMixture }) => isMixture);
-    expect(mixtures).toEqual([expect.objectContaining({ slug: "umber-ultramarine-black", sections: ["mixture"] })]);
+    expect(mixtures).toEqual([
+      expect.objectContaining({ slug: "umber-ultramarine-black", sections: ["mixture"] }),
+    ]);
   });
 
   test("claims by their number, and those of no other record", () => {
     const { answers: resting } = used("reading", "furnace-black");
-    const claims = resting.flatMap((answer) => answer.claims.map((number) => answers.held.find(({ answer: { slug } }) => slug === answer.slug)?.claims[number - 1]));
+    const claims = resting.flatMap((answer) =>
+      answer.claims.map(
+        (number) =>
+          answers.held.find(({ answer: { slug } }) => slug === answer.slug)?.claims[number - 1],
+      ),
+    );
     expect(claims.length).toBeGreaterThan(0);
-    for (const claim of claims) expect(claim?.roots).toContainEqual(expect.objectContaining({ kind: "reading", slug: "furnace-black" }));
+    for (const claim of claims)
+      expect(claim?.roots).toContainEqual(
+        expect.objectContaining({ kind: "reading", slug: "furnace-black" }),
+      );
   });
 
   test("a supplier's new pigment: every claim on the paint made of it, its drawdowns' too", () => {
-    const told = used("pigment", "furnace-black").answers.flatMap(({ slug, claims }) => claims.map((number) => `${slug} ${number}`));
-    const onPaint = answers.held.flatMap(({ answer, claims }) => claims.flatMap(({ colours }, i) => (colours.includes("furnace-black") ? [`${answer.slug} ${i + 1}`] : [])));
+    const told = used("pigment", "furnace-black").answers.flatMap(({ slug, claims }) =>
+      claims.map((number) => `${slug} ${number}`),
+    );
+    const onPaint = answers.held.flatMap(({ answer, claims }) =>
+      claims.flatMap(({ colours }, i) =>
+        colours.includes("furnace-black") ? [`${answer.slug} ${i + 1}`] : [],
+      ),
+    );
     expect(onPaint.length).toBeGreaterThan(3);
     expect(told).toEqual(expect.arrayContaining(onPaint));
   });
 
   test("an answer by what it shows, where no claim rests on it; and none that does neither", () => {
-    const byFigures = used("reading", "zinc-white").answers.concat(used("reading", "furnace-black").answers).filter(({ claims }) => claims.length === 0);
-    for (const { slug } of byFigures) expect(shown.find(({ answer }) => answer.slug === slug)?.shown.some((path) => path.startsWith("furnace-black.") || path.includes("zinc-white"))).toBe(true);
-    expect(used("pigment", "barytes").answers.map(({ slug }) => slug)).not.toContain("which-black-for-a-neutral-grey");
+    const byFigures = used("reading", "zinc-white")
+      .answers.concat(used("reading", "furnace-black").answers)
+      .filter(({ claims }) => claims.length === 0);
+    for (const { slug } of byFigures)
+      expect(
+        shown
+          .find(({ answer }) => answer.slug === slug)
+          ?.shown.some((path) => path.startsWith("furnace-black.") || path.includes("zinc-white")),
+      ).toBe(true);
+    expect(used("pigment", "barytes").answers.map(({ slug }) => slug)).not.toContain(
+      "which-black-for-a-neutral-grey",
+    );
   });
 
   test("no card where a market forbids the sale", () => {
-    expect(used("pigment", "basic-lead-carbonate").colours.find(({ slug }) => slug === "lead-white")?.hasCard).toBe(false);
+    expect(
+      used("pigment", "basic-lead-carbonate").colours.find(({ slug }) => slug === "lead-white")
+        ?.hasCard,
+    ).toBe(false);
   });
 });
 
 test("check --uses prints it, and tells an unknown name in one line with the nearest", async () => {
-  const [known, unknown] = await Promise.all([mullstone(["check", "--uses", "raw-umber"]), mullstone(["check", "--uses", "raw-umbre"])]);
+  const [known, unknown] = await Promise.all([
+    mullstone(["check", "--uses", "raw-umber"]),
+    mullstone(["check", "--uses", "raw-umbre"]),
+  ]);
   expect([known.code, known.complaints]).toEqual([0, ""]);
   expect(known.output).toMatch(/^pigment raw-umber: 1 colour, /m);
   expect(known.output).toMatch(/^ {4}raw-umber: .*\boil\b/m);
-  expect([unknown.code, unknown.output, unknown.complaints]).toEqual([1, "", "Unexpected --uses `raw-umbre`, expected `the name of a colour, pigment, vehicle, reading or source`; nearest `raw-umber`\n"]);
+  expect([unknown.code, unknown.output, unknown.complaints]).toEqual([
+    1,
+    "",
+    "Unexpected --uses `raw-umbre`, expected `the name of a colour, pigment, vehicle, reading or source`; nearest `raw-umber`\n",
+  ]);
 });

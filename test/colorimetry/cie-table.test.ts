@@ -34,26 +34,79 @@ const BETWEEN = [
   [645, "A/10", 161.516, [0.34369, 0.140211, 0]],
 ] as const;
 
-checkTable<{ nm: number; viewing: Viewing; channel: Channel }>("cieTable between its rows",
+checkTable<{ nm: number; viewing: Viewing; channel: Channel }>(
+  "cieTable between its rows",
   ({ nm, viewing, channel }) => cieTable(viewing).at(nm)[channel],
-  BETWEEN.flatMap(([nm, viewing, power, functions]) => (["X", "Y", "Z"] as const).map((channel, i): Check<{ nm: number; viewing: Viewing; channel: Channel }, number> => {
-    const expected = power * (functions[i] ?? NaN);
-    // A spline through 10 nm rows misses the printed 5 nm row by up to 0.0046 of a function 1.8 high.
-    return { ...PRINTED, input: { nm, viewing, channel }, expected, tolerance: 0.005 * power };
-  })));
+  BETWEEN.flatMap(([nm, viewing, power, functions]) =>
+    (["X", "Y", "Z"] as const).map(
+      (channel, i): Check<{ nm: number; viewing: Viewing; channel: Channel }, number> => {
+        const expected = power * (functions[i] ?? NaN);
+        // A spline through 10 nm rows misses the printed 5 nm row by up to 0.0046 of a function 1.8 high.
+        return { ...PRINTED, input: { nm, viewing, channel }, expected, tolerance: 0.005 * power };
+      },
+    ),
+  ),
+);
 
-const STEPS = { basis: "derived", source: "cie-15-2004", locator: "perfect diffuser summed from the printed tables" } as const;
-checkTable<{ viewing: Viewing; span: readonly [number, number, number]; channel: Channel }>("white of a plain sum, by step and span",
-  ({ viewing, span, channel }) => plainWhite(viewing, ...span)[channel], [
-    { ...STEPS, input: { viewing: "D65/2", span: [380, 780, 10], channel: "X" }, expected: 95.0174, tolerance: 0.001 },
-    { ...STEPS, input: { viewing: "D65/2", span: [380, 780, 10], channel: "Z" }, expected: 108.8128, tolerance: 0.05 },
-    { ...STEPS, input: { viewing: "D65/2", span: [400, 700, 10], channel: "X" }, expected: 94.9401, tolerance: 0.001 },
-    { ...STEPS, input: { viewing: "D65/2", span: [400, 700, 10], channel: "Z" }, expected: 108.7091, tolerance: 0.05 },
-    { ...STEPS, input: { viewing: "D65/2", span: [400, 700, 20], channel: "X" }, expected: 95.5638, tolerance: 0.001 },
-    { ...STEPS, input: { viewing: "D65/2", span: [400, 700, 20], channel: "Z" }, expected: 109.6685, tolerance: 0.05 },
-    { ...STEPS, input: { viewing: "C/2", span: [400, 700, 10], channel: "X" }, expected: 97.9742, tolerance: 0.001 },
-    { ...STEPS, input: { viewing: "C/2", span: [400, 700, 10], channel: "Z" }, expected: 118.0246, tolerance: 0.05 },
-  ]);
+const STEPS = {
+  basis: "derived",
+  source: "cie-15-2004",
+  locator: "perfect diffuser summed from the printed tables",
+} as const;
+checkTable<{ viewing: Viewing; span: readonly [number, number, number]; channel: Channel }>(
+  "white of a plain sum, by step and span",
+  ({ viewing, span, channel }) => plainWhite(viewing, ...span)[channel],
+  [
+    {
+      ...STEPS,
+      input: { viewing: "D65/2", span: [380, 780, 10], channel: "X" },
+      expected: 95.0174,
+      tolerance: 0.001,
+    },
+    {
+      ...STEPS,
+      input: { viewing: "D65/2", span: [380, 780, 10], channel: "Z" },
+      expected: 108.8128,
+      tolerance: 0.05,
+    },
+    {
+      ...STEPS,
+      input: { viewing: "D65/2", span: [400, 700, 10], channel: "X" },
+      expected: 94.9401,
+      tolerance: 0.001,
+    },
+    {
+      ...STEPS,
+      input: { viewing: "D65/2", span: [400, 700, 10], channel: "Z" },
+      expected: 108.7091,
+      tolerance: 0.05,
+    },
+    {
+      ...STEPS,
+      input: { viewing: "D65/2", span: [400, 700, 20], channel: "X" },
+      expected: 95.5638,
+      tolerance: 0.001,
+    },
+    {
+      ...STEPS,
+      input: { viewing: "D65/2", span: [400, 700, 20], channel: "Z" },
+      expected: 109.6685,
+      tolerance: 0.05,
+    },
+    {
+      ...STEPS,
+      input: { viewing: "C/2", span: [400, 700, 10], channel: "X" },
+      expected: 97.9742,
+      tolerance: 0.001,
+    },
+    {
+      ...STEPS,
+      input: { viewing: "C/2", span: [400, 700, 10], channel: "Z" },
+      expected: 118.0246,
+      tolerance: 0.05,
+    },
+  ],
+);
 
 describe("white of the carried tables at 5 nm, unscaled", () => {
   test.each(VIEWINGS)("%s is the CIE white to .03 in X and .3 in Z", (viewing) => {
@@ -70,14 +123,18 @@ describe("ends of the tables", () => {
   });
 
   test.each([379.9, 770.1, NaN])("C refuses %s nm", (nm) => {
-    expect(() => cieTable("C/2").at(nm)).toThrow(new RangeError(`Unexpected wavelength \`${nm}\`, expected \`380 <= wavelength <= 770 nm\``));
+    expect(() => cieTable("C/2").at(nm)).toThrow(
+      new RangeError(`Unexpected wavelength \`${nm}\`, expected \`380 <= wavelength <= 770 nm\``),
+    );
   });
 });
 
 describe("naturalSpline", () => {
   test("passes through its points, and reproduces a straight line between and at the ends", () => {
     const line = naturalSpline(400, 10, [1, 3, 5, 7]);
-    expect([400, 404, 415, 430, 390, 440].map((nm) => line(nm))).toEqual([1, 1.8, 4, 7, 1, 7].map((y) => expect.closeTo(y, 12) as number));
+    expect([400, 404, 415, 430, 390, 440].map((nm) => line(nm))).toEqual(
+      [1, 1.8, 4, 7, 1, 7].map((y) => expect.closeTo(y, 12) as number),
+    );
   });
 
   // Three points 0, 1, 0 a unit apart: 4 M1 = 6 (0 - 2 + 0), M1 = -3, and at 0.5: 0.5 + (0.125 - 0.5) (-3) / 6 = 0.6875 (by hand).

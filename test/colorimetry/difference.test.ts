@@ -9,7 +9,10 @@ describe("deltaE00 (Sharma, Wu & Dalal 2005, Table 1)", () => {
   });
 
   test.each(SHARMA_PAIRS)("%s %s %s against %s %s %s is %s", (L1, a1, b1, L2, a2, b2, expected) => {
-    const [one, other] = [{ L: L1, a: a1, b: b1 }, { L: L2, a: a2, b: b2 }];
+    const [one, other] = [
+      { L: L1, a: a1, b: b1 },
+      { L: L2, a: a2, b: b2 },
+    ];
     expect(Math.abs(deltaE00(one, other) - expected)).toBeLessThanOrEqual(5e-5);
     expect(deltaE00(other, one)).toBeCloseTo(deltaE00(one, other), 12);
   });
@@ -26,18 +29,28 @@ describe("deltaEab (CIE 15, the distance)", () => {
 });
 
 const coordinate = fc.double({ min: -100, max: 100, noNaN: true });
-const lab = fc.record({ L: fc.double({ min: 0, max: 100, noNaN: true }), a: coordinate, b: coordinate });
+const lab = fc.record({
+  L: fc.double({ min: 0, max: 100, noNaN: true }),
+  a: coordinate,
+  b: coordinate,
+});
 
 test("both are zero for a colour and itself, and never NaN", () => {
-  fc.assert(fc.property(lab, lab, (one, other) => {
-    expect(deltaE00(one, one)).toBe(0);
-    expect(deltaEab(one, one)).toBe(0);
-    expect(deltaE00(one, other)).toBeGreaterThanOrEqual(0);
-  }), { seed: 1, numRuns: 200 });
+  fc.assert(
+    fc.property(lab, lab, (one, other) => {
+      expect(deltaE00(one, one)).toBe(0);
+      expect(deltaEab(one, one)).toBe(0);
+      expect(deltaE00(one, other)).toBeGreaterThanOrEqual(0);
+    }),
+    { seed: 1, numRuns: 200 },
+  );
 });
 
 test.each([NaN, Infinity])("a Lab with %s is refused", (bad) => {
-  const [good, broken] = [{ L: 50, a: 0, b: 0 }, { L: 50, a: bad, b: 0 }];
+  const [good, broken] = [
+    { L: 50, a: 0, b: 0 },
+    { L: 50, a: bad, b: 0 },
+  ];
   const fault = new RangeError(`Unexpected L*, a* or b* \`${bad}\`, expected \`a finite number\``);
   expect(() => deltaE00(good, broken)).toThrow(fault);
   expect(() => deltaEab(broken, good)).toThrow(fault);

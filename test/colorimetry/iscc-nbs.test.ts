@@ -26,11 +26,19 @@ describe("nearestIsccNbs", () => {
   });
 
   // Block numbers of the neutrals in SP 440 (from memory): 263 white, 264 light gray, 265 medium gray, 266 dark gray, 267 black.
-  test.each([[97, 263, "White"], [75, 264, "Light Gray"], [55, 265, "Medium Gray"], [36, 266, "Dark Gray"], [8, 267, "Black"]])("a neutral of L* %s is block %s, %s", (L, number, name) => {
+  test.each([
+    [97, 263, "White"],
+    [75, 264, "Light Gray"],
+    [55, 265, "Medium Gray"],
+    [36, 266, "Dark Gray"],
+    [8, 267, "Black"],
+  ])("a neutral of L* %s is block %s, %s", (L, number, name) => {
     expect(nearestIsccNbs({ L, a: 0, b: 0 })).toMatchObject({ number, name });
   });
 
   test("NaN is refused", () => {
-    expect(() => nearestIsccNbs({ L: NaN, a: 0, b: 0 })).toThrow(new RangeError("Unexpected L*, a* or b* `NaN`, expected `a finite number`"));
+    expect(() => nearestIsccNbs({ L: NaN, a: 0, b: 0 })).toThrow(
+      new RangeError("Unexpected L*, a* or b* `NaN`, expected `a finite number`"),
+    );
   });
 });

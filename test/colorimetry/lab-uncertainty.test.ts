@@ -1,6 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
-import { ASSUMED_REFLECTANCE_UNCERTAINTY, GRID_UNCERTAINTY, gridUncertainty, labSpread, labUncertainty } from "../../lib/colorimetry/lab-uncertainty.ts";
+import {
+  ASSUMED_REFLECTANCE_UNCERTAINTY,
+  GRID_UNCERTAINTY,
+  gridUncertainty,
+  labSpread,
+  labUncertainty,
+} from "../../lib/colorimetry/lab-uncertainty.ts";
 import { xyzToLab } from "../../lib/colorimetry/lab.ts";
 import { tristimulus } from "../../lib/colorimetry/tristimulus.ts";
 import type { Lab, Viewing } from "../../lib/colorimetry/viewing.ts";
@@ -33,19 +39,28 @@ function simulated(spectrum: Spectrum, viewing: Viewing, noise: number): Lab {
 }
 
 describe("labUncertainty", () => {
-  test.each([["red edge", "D65/10"], ["yellow edge", "C/2"], ["blue peak", "A/10"], ["warm black", "D65/2"]] as const)("of a %s under %s agrees with simulated readings to 8 %%", (name, viewing) => {
+  test.each([
+    ["red edge", "D65/10"],
+    ["yellow edge", "C/2"],
+    ["blue peak", "A/10"],
+    ["warm black", "D65/2"],
+  ] as const)("of a %s under %s agrees with simulated readings to 8 %%", (name, viewing) => {
     const spectrum = sampled(CURVES[name], grid);
     const expected = simulated(spectrum, viewing, 0.001);
     const found = labUncertainty(spectrum, viewing, 0.001);
     for (const key of ["L", "a", "b"] as const) {
-      expect(found[key] / Math.hypot(expected[key], gridUncertainty(grid)[key])).toBeGreaterThan(0.92);
+      expect(found[key] / Math.hypot(expected[key], gridUncertainty(grid)[key])).toBeGreaterThan(
+        0.92,
+      );
       expect(found[key] / Math.hypot(expected[key], gridUncertainty(grid)[key])).toBeLessThan(1.08);
     }
   });
 
   test("without noise it is the grid's alone, and a black's is larger than a white's", () => {
     expect(labUncertainty(flatSpectrum(grid, 0.2), "D65/10", 0)).toEqual(gridUncertainty(grid));
-    expect(labUncertainty(flatSpectrum(grid, 0.01), "D65/10").L).toBeGreaterThan(3 * labUncertainty(flatSpectrum(grid, 0.9), "D65/10").L);
+    expect(labUncertainty(flatSpectrum(grid, 0.01), "D65/10").L).toBeGreaterThan(
+      3 * labUncertainty(flatSpectrum(grid, 0.9), "D65/10").L,
+    );
   });
 
   test("the assumed noise lies within what is usual (common practice, no source)", () => {
@@ -54,22 +69,33 @@ describe("labUncertainty", () => {
   });
 
   test.each([-0.001, NaN])("noise of %s is refused", (noise) => {
-    expect(() => labUncertainty(flatSpectrum(grid, 0.2), "D65/10", noise)).toThrow(`Unexpected uncertainty of a reflectance factor \`${noise}\``);
+    expect(() => labUncertainty(flatSpectrum(grid, 0.2), "D65/10", noise)).toThrow(
+      `Unexpected uncertainty of a reflectance factor \`${noise}\``,
+    );
   });
 });
 
 describe("gridUncertainty", () => {
-  test.each([[1, 0], [10, 0], [10.01, 1], [20, 1]])("step %s nm takes row %s", (stepNm, row) => {
+  test.each([
+    [1, 0],
+    [10, 0],
+    [10.01, 1],
+    [20, 1],
+  ])("step %s nm takes row %s", (stepNm, row) => {
     expect(gridUncertainty({ startNm: 380, stepNm, count: 40 })).toBe(GRID_UNCERTAINTY[row]?.lab);
   });
 
   test.each([20.1, 0, NaN])("step %s nm is refused", (stepNm) => {
-    expect(() => gridUncertainty({ startNm: 380, stepNm, count: 40 })).toThrow(`Unexpected wavelength step \`${stepNm}\``);
+    expect(() => gridUncertainty({ startNm: 380, stepNm, count: 40 })).toThrow(
+      `Unexpected wavelength step \`${stepNm}\``,
+    );
   });
 
   test("a smooth spectrum at 20 nm strays from its 5 nm self by no more than three times it", () => {
     for (const curve of Object.values(CURVES)) {
-      const [coarse, fine] = [gridOf(380, 780, 20), gridOf(380, 780, 5)].map((of) => xyzToLab(tristimulus(sampled(curve, of), "D65/10"), "D65/10"));
+      const [coarse, fine] = [gridOf(380, 780, 20), gridOf(380, 780, 5)].map((of) =>
+        xyzToLab(tristimulus(sampled(curve, of), "D65/10"), "D65/10"),
+      );
       if (coarse === undefined || fine === undefined) throw new Error("Unexpected absence");
       const row = gridUncertainty(gridOf(380, 780, 20));
       expect(deltaE00(coarse, fine)).toBeLessThanOrEqual(3 * Math.hypot(row.L, row.a, row.b));
@@ -80,11 +106,19 @@ describe("gridUncertainty", () => {
 describe("labSpread", () => {
   test("is the standard deviation of the mean, by hand", () => {
     // L* 10, 12, 14: s = 2, over root 3; a* all alike; b* 1, 1, 4: s = root 3, over root 3
-    const spread = labSpread([{ L: 10, a: 5, b: 1 }, { L: 12, a: 5, b: 1 }, { L: 14, a: 5, b: 4 }]);
-    expect([spread.L, spread.a, spread.b]).toEqual([2 / Math.sqrt(3), 0, 1].map((value) => expect.closeTo(value, 12) as number));
+    const spread = labSpread([
+      { L: 10, a: 5, b: 1 },
+      { L: 12, a: 5, b: 1 },
+      { L: 14, a: 5, b: 4 },
+    ]);
+    expect([spread.L, spread.a, spread.b]).toEqual(
+      [2 / Math.sqrt(3), 0, 1].map((value) => expect.closeTo(value, 12) as number),
+    );
   });
 
   test("one reading has none", () => {
-    expect(() => labSpread([{ L: 10, a: 0, b: 0 }])).toThrow(new RangeError("Unexpected count of readings `1`, expected `count >= 2`"));
+    expect(() => labSpread([{ L: 10, a: 0, b: 0 }])).toThrow(
+      new RangeError("Unexpected count of readings `1`, expected `count >= 2`"),
+    );
   });
 });

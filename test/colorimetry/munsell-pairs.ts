@@ -3,7 +3,14 @@
  * of ASTM D1535's interpolation (in x, y): x, y under illuminant C, 2 degree, Y [0-1],
  * hue on the hundred-step circle, value, chroma. Picked over all hues and V 1.5-8.5.
  */
-export const MUNSELL_PAIRS: readonly (readonly [x: number, y: number, Y: number, hueNumber: number, value: number, chroma: number])[] = [
+export const MUNSELL_PAIRS: readonly (readonly [
+  x: number,
+  y: number,
+  Y: number,
+  hueNumber: number,
+  value: number,
+  chroma: number,
+])[] = [
   [0.16623068, 0.4568455, 0.22399519, 47.189272, 5.340252, 16.058612],
   [0.35016714, 0.32764928, 0.48285006, 8.449641, 7.427501, 3.225767],
   [0.38135277, 0.37024591, 0.20229405, 19.82364, 5.107552, 3.235274],

@@ -2,7 +2,15 @@
  * Sharma, Wu & Dalal (2005), Color Research and Application 30(1), 21-30, Table 1:
  * L*, a*, b* of two colours and their Delta-E00 as printed, all 34 pairs.
  */
-export const SHARMA_PAIRS: readonly (readonly [L1: number, a1: number, b1: number, L2: number, a2: number, b2: number, deltaE00: number])[] = [
+export const SHARMA_PAIRS: readonly (readonly [
+  L1: number,
+  a1: number,
+  b1: number,
+  L2: number,
+  a2: number,
+  b2: number,
+  deltaE00: number,
+])[] = [
   [50, 2.6772, -79.7751, 50, 0, -82.7485, 2.0425],
   [50, 3.1571, -77.2803, 50, 0, -82.7485, 2.8615],
   [50, 2.8361, -74.02, 50, 0, -82.7485, 3.4412],

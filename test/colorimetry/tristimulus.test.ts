@@ -39,17 +39,32 @@ const SUMMED_AT_5_NM: readonly (readonly [CurveName, Viewing, number, number, nu
   ["warm black", "A/10", 0.8699, 0.7108, 0.1665],
 ];
 
-const GRIDS = [[380, 780, 1], [380, 780, 5], [380, 780, 10], [360, 740, 10], [380, 730, 10], [400, 700, 1], [400, 700, 5], [400, 700, 10]] as const;
+const GRIDS = [
+  [380, 780, 1],
+  [380, 780, 5],
+  [380, 780, 10],
+  [360, 740, 10],
+  [380, 730, 10],
+  [400, 700, 1],
+  [400, 700, 5],
+  [400, 700, 10],
+] as const;
 
 const labOf = (xyz: Xyz, viewing: Viewing) => xyzToLab(xyz, viewing);
 
 describe("a smooth spectrum against the printed 5 nm tables", () => {
-  test.each(SUMMED_AT_5_NM)("%s under %s, on every grid within Delta-E00 0.1", (name, viewing, X, Y, Z) => {
-    for (const [start, end, step] of GRIDS) {
-      const found = tristimulus(sampled(CURVES[name], gridOf(start, end, step)), viewing);
-      expect(deltaE00(labOf(found, viewing), labOf({ X, Y, Z }, viewing)), `${start}-${end}/${step}`).toBeLessThanOrEqual(0.1);
-    }
-  });
+  test.each(SUMMED_AT_5_NM)(
+    "%s under %s, on every grid within Delta-E00 0.1",
+    (name, viewing, X, Y, Z) => {
+      for (const [start, end, step] of GRIDS) {
+        const found = tristimulus(sampled(CURVES[name], gridOf(start, end, step)), viewing);
+        expect(
+          deltaE00(labOf(found, viewing), labOf({ X, Y, Z }, viewing)),
+          `${start}-${end}/${step}`,
+        ).toBeLessThanOrEqual(0.1);
+      }
+    },
+  );
 
   test.each(SUMMED_AT_5_NM)("%s under %s, 20 nm splined within 0.15", (name, viewing, X, Y, Z) => {
     const found = tristimulus(sampled(CURVES[name], gridOf(400, 700, 20)), viewing);
@@ -58,18 +73,32 @@ describe("a smooth spectrum against the printed 5 nm tables", () => {
 });
 
 describe("the same smooth spectrum at 1, 2, 5 and 10 nm", () => {
-  test.each(VIEWINGS.flatMap((viewing) => Object.keys(CURVES).map((name) => [name as CurveName, viewing] as const)))("%s under %s within Delta-E00 0.1", (name, viewing) => {
-    const labs = [1, 2, 5, 10].map((step) => labOf(tristimulus(sampled(CURVES[name], gridOf(380, 780, step)), viewing), viewing));
-    for (const one of labs) for (const other of labs) expect(deltaE00(one, other)).toBeLessThanOrEqual(0.1);
+  test.each(
+    VIEWINGS.flatMap((viewing) =>
+      Object.keys(CURVES).map((name) => [name as CurveName, viewing] as const),
+    ),
+  )("%s under %s within Delta-E00 0.1", (name, viewing) => {
+    const labs = [1, 2, 5, 10].map((step) =>
+      labOf(tristimulus(sampled(CURVES[name], gridOf(380, 780, step)), viewing), viewing),
+    );
+    for (const one of labs)
+      for (const other of labs) expect(deltaE00(one, other)).toBeLessThanOrEqual(0.1);
   });
 });
 
 describe("the perfect diffuser", () => {
   // CIE 15:2018, white points as printed; on whatever grid it is read.
-  test.each(VIEWINGS.flatMap((viewing) => GRIDS.map((grid) => [viewing, ...grid] as const)))("%s on %s-%s/%s is the CIE white", (viewing, start, end, step) => {
-    const { X, Y, Z } = tristimulus(flatSpectrum(gridOf(start, end, step), 1), viewing);
-    expect([X, Y, Z]).toEqual([WHITE_POINTS[viewing].X, 100, WHITE_POINTS[viewing].Z].map((value) => expect.closeTo(value, 9) as number));
-  });
+  test.each(VIEWINGS.flatMap((viewing) => GRIDS.map((grid) => [viewing, ...grid] as const)))(
+    "%s on %s-%s/%s is the CIE white",
+    (viewing, start, end, step) => {
+      const { X, Y, Z } = tristimulus(flatSpectrum(gridOf(start, end, step), 1), viewing);
+      expect([X, Y, Z]).toEqual(
+        [WHITE_POINTS[viewing].X, 100, WHITE_POINTS[viewing].Z].map(
+          (value) => expect.closeTo(value, 9) as number,
+        ),
+      );
+    },
+  );
 
   test("a neutral has no false a* and b* on 400-700/10, where a plain sum gives it 0.1", () => {
     const lab = labOf(tristimulus(flatSpectrum(gridOf(400, 700, 10), 0.2), "D65/2"), "D65/2");
@@ -79,11 +108,21 @@ describe("the perfect diffuser", () => {
 
 describe("domain", () => {
   const grid = gridOf(400, 700, 10);
-  const withOne = (value: number) => ({ grid, values: flatSpectrum(grid, 0.5).values.map((R, i) => (i === 3 ? value : R)) });
-
-  test.each([-0.0051, 1.2001, NaN, Infinity])("refuses a reflectance factor of %s and says where", (value) => {
-    expect(() => tristimulus(withOne(value), "D65/2")).toThrow(new RangeError(`Unexpected reflectance factor at 430 nm \`${value}\`, expected \`-0.005 <= R <= 1.2\``));
+  const withOne = (value: number) => ({
+    grid,
+    values: flatSpectrum(grid, 0.5).values.map((R, i) => (i === 3 ? value : R)),
   });
+
+  test.each([-0.0051, 1.2001, NaN, Infinity])(
+    "refuses a reflectance factor of %s and says where",
+    (value) => {
+      expect(() => tristimulus(withOne(value), "D65/2")).toThrow(
+        new RangeError(
+          `Unexpected reflectance factor at 430 nm \`${value}\`, expected \`-0.005 <= R <= 1.2\``,
+        ),
+      );
+    },
+  );
 
   test.each([-0.005, 0, 1.2])("takes %s", (value) => {
     expect(tristimulus(withOne(value), "D65/2").Y).toBeGreaterThan(0);
@@ -106,31 +145,50 @@ describe("domain", () => {
     [{ startNm: NaN, stepNm: 10, count: 40 }, "Unexpected first wavelength `NaN`"],
     [{ startNm: 380, stepNm: NaN, count: 40 }, "Unexpected wavelength step `NaN`"],
   ])("refuses the grid %j", (bad, message) => {
-    expect(() => tristimulus({ grid: bad, values: Array.from({ length: bad.count }, () => 0.5) }, "D65/2")).toThrow(message);
+    expect(() =>
+      tristimulus({ grid: bad, values: Array.from({ length: bad.count }, () => 0.5) }, "D65/2"),
+    ).toThrow(message);
   });
 
   test("refuses values that are not one a wavelength", () => {
-    expect(() => tristimulus({ grid, values: [0.5] }, "D65/2")).toThrow("Unexpected count of reflectance factors `1`, expected `31, one a wavelength`");
+    expect(() => tristimulus({ grid, values: [0.5] }, "D65/2")).toThrow(
+      "Unexpected count of reflectance factors `1`, expected `31, one a wavelength`",
+    );
   });
 });
 
 describe("properties", () => {
-  const values = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 31, maxLength: 31 });
+  const values = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), {
+    minLength: 31,
+    maxLength: 31,
+  });
   const grid = gridOf(400, 700, 10);
 
   test("XYZ is never negative, and lighter reflectance is never darker", () => {
-    fc.assert(fc.property(values, fc.constantFrom(...VIEWINGS), (low, viewing) => {
-      const xyz = tristimulus({ grid, values: low }, viewing);
-      expect(Math.min(xyz.X, xyz.Y, xyz.Z)).toBeGreaterThanOrEqual(0);
-      const higher = tristimulus({ grid, values: low.map((R) => Math.min(R + 0.1, 1.2)) }, viewing);
-      expect(higher.Y).toBeGreaterThan(xyz.Y);
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(values, fc.constantFrom(...VIEWINGS), (low, viewing) => {
+        const xyz = tristimulus({ grid, values: low }, viewing);
+        expect(Math.min(xyz.X, xyz.Y, xyz.Z)).toBeGreaterThanOrEqual(0);
+        const higher = tristimulus(
+          { grid, values: low.map((R) => Math.min(R + 0.1, 1.2)) },
+          viewing,
+        );
+        expect(higher.Y).toBeGreaterThan(xyz.Y);
+      }),
+      { seed: 1, numRuns: 200 },
+    );
   });
 
   test("half the reflectance gives half the XYZ", () => {
-    fc.assert(fc.property(values, fc.constantFrom(...VIEWINGS), (full, viewing) => {
-      const [whole, half] = [full, full.map((R) => R / 2)].map((R) => tristimulus({ grid, values: R }, viewing));
-      for (const channel of ["X", "Y", "Z"] as const) expect(half?.[channel]).toBeCloseTo((whole?.[channel] ?? NaN) / 2, 9);
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(values, fc.constantFrom(...VIEWINGS), (full, viewing) => {
+        const [whole, half] = [full, full.map((R) => R / 2)].map((R) =>
+          tristimulus({ grid, values: R }, viewing),
+        );
+        for (const channel of ["X", "Y", "Z"] as const)
+          expect(half?.[channel]).toBeCloseTo((whole?.[channel] ?? NaN) / 2, 9);
+      }),
+      { seed: 1, numRuns: 200 },
+    );
   });
 });

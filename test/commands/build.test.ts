@@ -11,7 +11,8 @@ const lines = (text: string): string[] => text.split("\n").filter((line) => line
 
 describe("a folder of one workshop, one pigment, one colour and one CSV", () => {
   const { home } = contentFolder(SMALLEST_WORKSHOP);
-  const build = (...options: string[]): Promise<CommandRun> => mullstone(["build", "--output", "site", ...options], { cwd: home });
+  const build = (...options: string[]): Promise<CommandRun> =>
+    mullstone(["build", "--output", "site", ...options], { cwd: home });
   const site = join(home, "site");
   let first: CommandRun;
   beforeAll(async () => {
@@ -25,14 +26,27 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
   });
 
   test("has every file of the contract, and none of what later issues owe", () => {
-    for (const file of ["index.html", "catalogue.json", "catalogue.csv", "manifest.json", "colours/lamp-black/index.html", "colours/lamp-black/sheet.json", "cards/index.html", "cards/cards.pdf", "schema/sheet.schema.json", "assets/styles/site.css"]) {
+    for (const file of [
+      "index.html",
+      "catalogue.json",
+      "catalogue.csv",
+      "manifest.json",
+      "colours/lamp-black/index.html",
+      "colours/lamp-black/sheet.json",
+      "cards/index.html",
+      "cards/cards.pdf",
+      "schema/sheet.schema.json",
+      "assets/styles/site.css",
+    ]) {
       expect(existsSync(join(site, file)), file).toBe(true);
     }
     for (const later of ["answers"]) expect(existsSync(join(site, later)), later).toBe(false);
   });
 
   test("works out the reading: a flat reflectance of .02 is L* 15.5, a neutral (CIE 15: 903.3 Y up to .008856, else 116 Y^1/3 - 16)", () => {
-    const sheet = JSON.parse(readFileSync(join(site, "colours/lamp-black/sheet.json"), "utf8")) as { notations: { masstone: { lab: Record<string, { L: number; a: number; b: number }> } } };
+    const sheet = JSON.parse(readFileSync(join(site, "colours/lamp-black/sheet.json"), "utf8")) as {
+      notations: { masstone: { lab: Record<string, { L: number; a: number; b: number }> } };
+    };
     const expected = 116 * 0.02 ** (1 / 3) - 16;
     for (const [viewing, { L, a, b }] of Object.entries(sheet.notations.masstone.lab)) {
       expect(Math.abs(L - expected), viewing).toBeLessThan(0.001);
@@ -42,11 +56,19 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
 
   test("then with a fault: one line, exit 1, and the earlier output untouched to the byte", async () => {
     const before = fileHashes(site);
-    writeFileSync(join(home, "content/pigments/lamp-black.yaml"), "name: Lamp black\ndensityGPerCm3: heavy\n");
+    writeFileSync(
+      join(home, "content/pigments/lamp-black.yaml"),
+      "name: Lamp black\ndensityGPerCm3: heavy\n",
+    );
     const { code, output, complaints } = await build();
-    writeFileSync(join(home, "content/pigments/lamp-black.yaml"), SMALLEST_WORKSHOP["pigments/lamp-black.yaml"]);
+    writeFileSync(
+      join(home, "content/pigments/lamp-black.yaml"),
+      SMALLEST_WORKSHOP["pigments/lamp-black.yaml"],
+    );
     expect(code).toBe(1);
-    expect(complaints).toBe("content/pigments/lamp-black.yaml:2:17 error Unexpected densityGPerCm3 `heavy` at densityGPerCm3, expected `a number` records/schema\n");
+    expect(complaints).toBe(
+      "content/pigments/lamp-black.yaml:2:17 error Unexpected densityGPerCm3 `heavy` at densityGPerCm3, expected `a number` records/schema\n",
+    );
     expect(output).toMatch(/^no sheets, 1 error, 0 warnings, \d+\.\d s: nothing was written\n$/);
     expect(fileHashes(site)).toEqual(before);
     expect(readdirSync(home).sort()).toEqual(["content", "site"]);
@@ -56,7 +78,10 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
     const before = fileHashes(site);
     writeFileSync(join(home, "content/pigments/bone-black.yaml"), "name: Bone black\n");
     const { code, complaints } = await build("--strict");
-    expect([code, complaints]).toEqual([1, "content/pigments/bone-black.yaml:1:1 warning Unexpected record that nothing uses `bone-black`, expected `a record that refers to it` records/unused\n"]);
+    expect([code, complaints]).toEqual([
+      1,
+      "content/pigments/bone-black.yaml:1:1 warning Unexpected record that nothing uses `bone-black`, expected `a record that refers to it` records/unused\n",
+    ]);
     expect(fileHashes(site)).toEqual(before);
   });
 });
@@ -67,9 +92,13 @@ test("a build killed half-way leaves the earlier output whole, and the next one 
   const build = (): Promise<CommandRun> => mullstone(["build", "--output", "site"], { cwd: home });
   expect((await build()).code).toBe(0);
   const before = fileHashes(site);
-  const killed = spawn(process.execPath, [BIN, "build", "--output", "site"], { cwd: home, stdio: "ignore" });
+  const killed = spawn(process.execPath, [BIN, "build", "--output", "site"], {
+    cwd: home,
+    stdio: "ignore",
+  });
   const ended = new Promise((done) => killed.once("exit", done));
-  while (killed.exitCode === null && !existsSync(join(home, "site.building", "catalogue.json"))) await new Promise((later) => setTimeout(later, 5));
+  while (killed.exitCode === null && !existsSync(join(home, "site.building", "catalogue.json")))
+    await new Promise((later) => setTimeout(later, 5));
   killed.kill("SIGKILL");
   await ended;
   expect(killed.signalCode).toBe("SIGKILL");
@@ -82,7 +111,8 @@ test("a build killed half-way leaves the earlier output whole, and the next one 
 
 describe("an output folder that can't be", () => {
   const { home } = contentFolder(SMALLEST_WORKSHOP);
-  const build = (output: string): Promise<CommandRun> => mullstone(["build", "--output", output], { cwd: home });
+  const build = (output: string): Promise<CommandRun> =>
+    mullstone(["build", "--output", output], { cwd: home });
 
   test("one that holds another's files is refused, and left as it is", async () => {
     mkdirSync(join(home, "letters"));
@@ -90,7 +120,9 @@ describe("an output folder that can't be", () => {
     const before = fileHashes(home);
     const { code, complaints } = await build("letters");
     expect(code).toBe(1);
-    expect(complaints).toBe("Unexpected output folder `letters`, expected `an empty folder, or one that an earlier build made (with its manifest.json)`: nothing was written\n");
+    expect(complaints).toBe(
+      "Unexpected output folder `letters`, expected `an empty folder, or one that an earlier build made (with its manifest.json)`: nothing was written\n",
+    );
     expect(fileHashes(home)).toEqual(before);
   });
 
@@ -100,15 +132,21 @@ describe("an output folder that can't be", () => {
     const { code, complaints } = await build("file/site");
     expect(code).toBe(1);
     expect(lines(complaints)).toHaveLength(1);
-    expect(complaints).toMatch(/^Unexpected failure to write `.*file\/site`: part of its path is not a folder; the earlier output is untouched\n$/);
+    expect(complaints).toMatch(
+      /^Unexpected failure to write `.*file\/site`: part of its path is not a folder; the earlier output is untouched\n$/,
+    );
     expect(fileHashes(home)).toEqual(before);
   });
 
   test("the content folder itself is refused", async () => {
     const { code, complaints } = await build("content");
     expect(code).toBe(1);
-    expect(complaints).toMatch(/^Unexpected output folder `.*content`, expected `a folder that neither holds nor lies in the content folder`/);
-    expect(fileHashes(join(home, "content"))).toEqual(fileHashes(contentFolder(SMALLEST_WORKSHOP).content));
+    expect(complaints).toMatch(
+      /^Unexpected output folder `.*content`, expected `a folder that neither holds nor lies in the content folder`/,
+    );
+    expect(fileHashes(join(home, "content"))).toEqual(
+      fileHashes(contentFolder(SMALLEST_WORKSHOP).content),
+    );
   });
 });
 
@@ -117,8 +155,14 @@ test("the same records give the same bytes: in another place, time zone and lang
   const one = contentFolder(records);
   const other = contentFolder(Object.fromEntries(Object.entries(records).reverse()));
   const runs = await Promise.all([
-    mullstone(["build", "--output", "site"], { cwd: one.home, env: { TZ: "Pacific/Chatham", LC_ALL: "C" } }),
-    mullstone(["build", "--content", other.content, "--output", join(other.home, "elsewhere", "site")], { env: { TZ: "America/St_Johns", LC_ALL: "sv_SE.UTF-8", LANG: "tr_TR.UTF-8" } }),
+    mullstone(["build", "--output", "site"], {
+      cwd: one.home,
+      env: { TZ: "Pacific/Chatham", LC_ALL: "C" },
+    }),
+    mullstone(
+      ["build", "--content", other.content, "--output", join(other.home, "elsewhere", "site")],
+      { env: { TZ: "America/St_Johns", LC_ALL: "sv_SE.UTF-8", LANG: "tr_TR.UTF-8" } },
+    ),
   ]);
   expect(runs.map(({ code }) => code)).toEqual([0, 0]);
   const hashes = fileHashes(join(one.home, "site"));

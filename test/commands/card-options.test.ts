@@ -5,19 +5,48 @@ import { chosenColours, chosenSize } from "../../lib/commands/card-options.ts";
 import { earlierCards } from "../../lib/site/earlier-manifest.ts";
 
 const WORKSHOP = { name: "Old Mill" };
-const COLOURS = [{ slug: "lamp-black", family: "black" }, { slug: "zinc-white", family: "white" }, { slug: "umber", family: undefined }];
-const chosen = (options: { readonly only?: string; readonly family?: string }): string[] => COLOURS.filter(chosenColours({ only: options.only, family: options.family }, COLOURS)).map(({ slug }) => slug);
+const COLOURS = [
+  { slug: "lamp-black", family: "black" },
+  { slug: "zinc-white", family: "white" },
+  { slug: "umber", family: undefined },
+];
+const chosen = (options: { readonly only?: string; readonly family?: string }): string[] =>
+  COLOURS.filter(chosenColours({ only: options.only, family: options.family }, COLOURS)).map(
+    ({ slug }) => slug,
+  );
 
 describe("a size", () => {
   test("is the workshop's first, on its paper, unless another is asked for", () => {
-    expect(chosenSize({ size: undefined, paper: undefined }, WORKSHOP)).toMatchObject({ name: "90x55", widthMm: 90, heightMm: 55, paper: "A4", twoSided: true, languages: ["en"] });
-    expect(chosenSize({ size: "strip", paper: "letter" }, { ...WORKSHOP, languages: ["de"] })).toMatchObject({ name: "strip", heightMm: 38, paper: "Letter", languages: ["de"] });
-    expect(chosenSize({ size: undefined, paper: undefined }, { ...WORKSHOP, paper: "Letter", cards: [{ name: "mine", widthMm: 80, heightMm: 50, twoSided: false }] })).toMatchObject({ name: "mine", paper: "Letter", twoSided: false });
+    expect(chosenSize({ size: undefined, paper: undefined }, WORKSHOP)).toMatchObject({
+      name: "90x55",
+      widthMm: 90,
+      heightMm: 55,
+      paper: "A4",
+      twoSided: true,
+      languages: ["en"],
+    });
+    expect(
+      chosenSize({ size: "strip", paper: "letter" }, { ...WORKSHOP, languages: ["de"] }),
+    ).toMatchObject({ name: "strip", heightMm: 38, paper: "Letter", languages: ["de"] });
+    expect(
+      chosenSize(
+        { size: undefined, paper: undefined },
+        {
+          ...WORKSHOP,
+          paper: "Letter",
+          cards: [{ name: "mine", widthMm: 80, heightMm: 50, twoSided: false }],
+        },
+      ),
+    ).toMatchObject({ name: "mine", paper: "Letter", twoSided: false });
   });
 
   test("that is not known is refused with the nearest", () => {
-    expect(() => chosenSize({ size: "srtip", paper: undefined }, WORKSHOP)).toThrow("Unexpected --size `srtip`, expected `90x55 | 105x74 | strip`; nearest `strip`");
-    expect(() => chosenSize({ size: undefined, paper: "A3" }, WORKSHOP)).toThrow("Unexpected --paper `A3`, expected `A4 | Letter`");
+    expect(() => chosenSize({ size: "srtip", paper: undefined }, WORKSHOP)).toThrow(
+      "Unexpected --size `srtip`, expected `90x55 | 105x74 | strip`; nearest `strip`",
+    );
+    expect(() => chosenSize({ size: undefined, paper: "A3" }, WORKSHOP)).toThrow(
+      "Unexpected --paper `A3`, expected `A4 | Letter`",
+    );
   });
 });
 
@@ -32,8 +61,12 @@ describe("colours", () => {
   });
 
   test("that are not known are refused with the nearest", () => {
-    expect(() => chosen({ only: "lamp-blak" })).toThrow("Unexpected --only `lamp-blak`, expected `lamp-black | zinc-white | umber`; nearest `lamp-black`");
-    expect(() => chosen({ family: "blakcs" })).toThrow(/^Unexpected --family `blakcs`, expected `whites \| blacks \|.*nearest `blacks`$/);
+    expect(() => chosen({ only: "lamp-blak" })).toThrow(
+      "Unexpected --only `lamp-blak`, expected `lamp-black | zinc-white | umber`; nearest `lamp-black`",
+    );
+    expect(() => chosen({ family: "blakcs" })).toThrow(
+      /^Unexpected --family `blakcs`, expected `whites \| blacks \|.*nearest `blacks`$/,
+    );
   });
 });
 
@@ -47,15 +80,23 @@ describe("an earlier manifest", () => {
   const card = { slug: "lamp-black", name: "Lamp Black", states: { name: "Lamp Black" } };
 
   test("gives its cards", () => {
-    expect(earlierCards(written(JSON.stringify({ kind: "mullstone-manifest", cards: [card] })))).toEqual([card]);
+    expect(
+      earlierCards(written(JSON.stringify({ kind: "mullstone-manifest", cards: [card] }))),
+    ).toEqual([card]);
   });
 
   test.each([
     ["no JSON", "it can't be read as JSON"],
     ["{}", "a manifest.json of an earlier build`"],
     ["null", "a manifest.json of an earlier build`"],
-    [JSON.stringify({ kind: "mullstone-manifest", sheets: [] }), "a manifest that says what its cards state"],
-    [JSON.stringify({ kind: "mullstone-manifest", cards: [{ ...card, states: { name: 3 } }] }), "a manifest that says what its cards state"],
+    [
+      JSON.stringify({ kind: "mullstone-manifest", sheets: [] }),
+      "a manifest that says what its cards state",
+    ],
+    [
+      JSON.stringify({ kind: "mullstone-manifest", cards: [{ ...card, states: { name: 3 } }] }),
+      "a manifest that says what its cards state",
+    ],
   ])("that reads %s is refused", (text, complaint) => {
     expect(() => earlierCards(written(text))).toThrow(complaint);
   });

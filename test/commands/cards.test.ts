@@ -9,9 +9,11 @@ import { pageText, readPdf } from "../support/read-pdf.ts";
 import { fourColourWorkshop } from "./demonstration-part.ts";
 
 /** Complaints but for the warnings of records that these few colours leave unused. */
-const faults = ({ complaints }: CommandRun): string[] => complaints.split("\n").filter((line) => line !== "" && !line.includes(" warning "));
+const faults = ({ complaints }: CommandRun): string[] =>
+  complaints.split("\n").filter((line) => line !== "" && !line.includes(" warning "));
 const { home } = contentFolder(fourColourWorkshop());
-const run = (...options: string[]): Promise<CommandRun> => mullstone(["cards", ...options], { cwd: home });
+const run = (...options: string[]): Promise<CommandRun> =>
+  mullstone(["cards", ...options], { cwd: home });
 const file = (name: string): string => join(home, name);
 
 describe("cards of a workshop", () => {
@@ -22,7 +24,9 @@ describe("cards of a workshop", () => {
 
   test("are printed into cards.pdf, and a colour without one is named", async () => {
     expect([first.code, faults(first)]).toEqual([0, []]);
-    expect(first.output).toMatch(/^lead-white: no card, since it may be sold in EU, GB on a legal basis alone or not at all\n3 cards in 90x55 on 2 pages of A4, to print on both sides, turned on the long edge, \d+\.\d s: cards\.pdf\n$/);
+    expect(first.output).toMatch(
+      /^lead-white: no card, since it may be sold in EU, GB on a legal basis alone or not at all\n3 cards in 90x55 on 2 pages of A4, to print on both sides, turned on the long edge, \d+\.\d s: cards\.pdf\n$/,
+    );
     const { pages } = await readPdf(readFileSync(file("cards.pdf")));
     expect(pages).toHaveLength(2);
     expect(pages[0] && pageText(pages[0])).toContain("Lamp Black");
@@ -30,16 +34,38 @@ describe("cards of a workshop", () => {
   });
 
   test("can be chosen by slug, family, size and paper", async () => {
-    const { code, output } = await run("--family", "whites", "--size", "strip", "--paper", "Letter", "--only", "zinc-white,lamp-black", "--output", "some.pdf");
-    expect([code, output.replace(/, \d+\.\d s/, "")]).toEqual([0, "1 card in strip on 1 page of Letter, to fold: some.pdf\n"]);
+    const { code, output } = await run(
+      "--family",
+      "whites",
+      "--size",
+      "strip",
+      "--paper",
+      "Letter",
+      "--only",
+      "zinc-white,lamp-black",
+      "--output",
+      "some.pdf",
+    );
+    expect([code, output.replace(/, \d+\.\d s/, "")]).toEqual([
+      0,
+      "1 card in strip on 1 page of Letter, to fold: some.pdf\n",
+    ]);
     const { pages } = await readPdf(readFileSync(file("some.pdf")));
-    expect(pages.map(({ widthPt, heightPt }) => [Math.round(widthPt), Math.round(heightPt)])).toEqual([[612, 792]]);
+    expect(
+      pages.map(({ widthPt, heightPt }) => [Math.round(widthPt), Math.round(heightPt)]),
+    ).toEqual([[612, 792]]);
   });
 
   test.each([
-    [["--only", "lamp-blak"], "Unexpected --only `lamp-blak`, expected `lamp-black | lead-white | titanium-white | zinc-white`; nearest `lamp-black`"],
+    [
+      ["--only", "lamp-blak"],
+      "Unexpected --only `lamp-blak`, expected `lamp-black | lead-white | titanium-white | zinc-white`; nearest `lamp-black`",
+    ],
     [["--output", "folder"], "Unexpected --output `folder`, expected `a file`: it is a folder"],
-    [["--output", "no/such/folder.pdf"], "Unexpected --output `no/such/folder.pdf`, expected `a file that can be written in no/such`"],
+    [
+      ["--output", "no/such/folder.pdf"],
+      "Unexpected --output `no/such/folder.pdf`, expected `a file that can be written in no/such`",
+    ],
   ])("%j is said in one line, and nothing is written", async (options, complaint) => {
     mkdirSync(file("folder"), { recursive: true });
     const before = readdirSync(home).sort();
@@ -51,25 +77,37 @@ describe("cards of a workshop", () => {
   test("are printed again only where they say something else than the manifest that was kept", async () => {
     await mullstone(["build", "--output", "site"], { cwd: home });
     const same = await run("--since", "site/manifest.json", "--output", "again.pdf");
-    expect([same.code, same.output.replace(/, \d+\.\d s/, "")]).toEqual([0, "lead-white: no card, since it may be sold in EU, GB on a legal basis alone or not at all\nno card says anything else than in site/manifest.json: nothing was written\n"]);
+    expect([same.code, same.output.replace(/, \d+\.\d s/, "")]).toEqual([
+      0,
+      "lead-white: no card, since it may be sold in EU, GB on a legal basis alone or not at all\nno card says anything else than in site/manifest.json: nothing was written\n",
+    ]);
     expect(existsSync(file("again.pdf"))).toBe(false);
 
     const record = file("content/colours/zinc-white.md");
     writeFileSync(record, readFileSync(record, "utf8").replace(/price: [\d.]+/, "price: 9.25"));
     const { output } = await run("--since", "site/manifest.json", "--output", "again.pdf");
-    expect(output).toContain("zinc-white: Sizes and prices: no longer \u201c40 ml \u00a38.50\u201d\nzinc-white: Sizes and prices: now \u201c40 ml \u00a39.25\u201d\n1 card in 90x55 on 2 pages of A4");
+    expect(output).toContain(
+      "zinc-white: Sizes and prices: no longer \u201c40 ml \u00a38.50\u201d\nzinc-white: Sizes and prices: now \u201c40 ml \u00a39.25\u201d\n1 card in 90x55 on 2 pages of A4",
+    );
     const { pages } = await readPdf(readFileSync(file("again.pdf")));
     expect(pages[0] && pageText(pages[0])).toContain("\u00a39.25");
   });
 });
 
 describe("sizes on record", () => {
-  const withCards = (cards: string) => contentFolder({ ...fourColourWorkshop(), "workshop.yaml": `${fourColourWorkshop()["workshop.yaml"]?.replace(/^cards:\n(?: .*\n)+/m, "") ?? ""}\n${cards}\n` });
+  const withCards = (cards: string) =>
+    contentFolder({
+      ...fourColourWorkshop(),
+      "workshop.yaml": `${fourColourWorkshop()["workshop.yaml"]?.replace(/^cards:\n(?: .*\n)+/m, "") ?? ""}\n${cards}\n`,
+    });
 
   test.each([
     ["cards: [{ name: mine, widthMm: 69, heightMm: 40 }]", "Unexpected widthMm `69`"],
     ["cards: [{ name: mine, widthMm: 80, heightMm: 121 }]", "Unexpected heightMm `121`"],
-    ["cards: [{ name: mine, widthMm: 80, heightMm: 50 }, { name: mine, widthMm: 90, heightMm: 50 }]", "names that are each given once"],
+    [
+      "cards: [{ name: mine, widthMm: 80, heightMm: 50 }, { name: mine, widthMm: 90, heightMm: 50 }]",
+      "names that are each given once",
+    ],
     ["cards: [{ name: mine, widthMn: 80, heightMm: 50 }]", "nearest known key `widthMm`"],
   ])("%s is refused at its line", (cards, complaint) => {
     const { records, diagnostics } = loadRecords(join(withCards(cards).home, "content"));
@@ -81,8 +119,14 @@ describe("sizes on record", () => {
     const { home: own } = withCards("cards: [{ name: mine, widthMm: 80, heightMm: 50 }]");
     const workshop = join(own, "content/workshop.yaml");
     writeFileSync(workshop, readFileSync(workshop, "utf8").replace(/^siteAddress:.*\n/m, ""));
-    const { code, output } = await mullstone(["cards", "--only", "lamp-black", "--output", "mine.pdf"], { cwd: own });
-    expect([code, output.replace(/, \d+\.\d s/, "")]).toEqual([0, "no QR codes: workshop.yaml gives no siteAddress\n1 card in mine on 2 pages of A4, to print on both sides, turned on the long edge: mine.pdf\n"]);
+    const { code, output } = await mullstone(
+      ["cards", "--only", "lamp-black", "--output", "mine.pdf"],
+      { cwd: own },
+    );
+    expect([code, output.replace(/, \d+\.\d s/, "")]).toEqual([
+      0,
+      "no QR codes: workshop.yaml gives no siteAddress\n1 card in mine on 2 pages of A4, to print on both sides, turned on the long edge: mine.pdf\n",
+    ]);
     expect(readFileSync(join(own, "mine.pdf")).toString("latin1")).not.toContain("QR code");
   });
 });

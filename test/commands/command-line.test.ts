@@ -14,7 +14,10 @@ describe("a command line that is not understood is told in one line", () => {
   });
 
   test.each<[readonly string[], string]>([
-    [["biuld"], "Unexpected command `biuld`, expected `start | build | check | cards | new`; nearest `build`\n"],
+    [
+      ["biuld"],
+      "Unexpected command `biuld`, expected `start | build | check | cards | new`; nearest `build`\n",
+    ],
     [["publish"], "Unexpected command `publish`, expected `start | build | check | cards | new`\n"],
     [["build", "--date", "2026-02-30"], "Unexpected --date `2026-02-30`, expected `YYYY-MM-DD`\n"],
     [["build", "--date", "30.6.2026"], "Unexpected --date `30.6.2026`, expected `YYYY-MM-DD`\n"],
@@ -37,13 +40,35 @@ test("as a process it exits 1 for an unknown command, and 0 for help, which name
   const [unknown, help] = await Promise.all([mullstone(["biuld"]), mullstone(["--help"])]);
   expect([unknown.code, unknown.output]).toEqual([1, ""]);
   expect(help.code).toBe(0);
-  for (const word of ["start", "build", "check", "new colour", "--content", "--output", "--date", "--claims", "--uses"]) expect(help.output).toContain(word);
+  for (const word of [
+    "start",
+    "build",
+    "check",
+    "new colour",
+    "--content",
+    "--output",
+    "--date",
+    "--claims",
+    "--uses",
+  ])
+    expect(help.output).toContain(word);
 });
 
 test("check counts, writes nothing and exits 0 when only warned, 1 when strict", async () => {
-  const { home } = contentFolder({ ...SMALLEST_WORKSHOP, "workshop.yaml": "name: Test Workshop\nvehicle: linseed\n", "pigments/lamp-black.yaml": "name: Lamp black\nhazards: []\n", "pigments/bone-black.yaml": "name: Bone black\nhazards: []\n", "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n" });
-  const [plain, strict] = await Promise.all([mullstone(["check"], { cwd: home }), mullstone(["check", "--strict"], { cwd: home })]);
+  const { home } = contentFolder({
+    ...SMALLEST_WORKSHOP,
+    "workshop.yaml": "name: Test Workshop\nvehicle: linseed\n",
+    "pigments/lamp-black.yaml": "name: Lamp black\nhazards: []\n",
+    "pigments/bone-black.yaml": "name: Bone black\nhazards: []\n",
+    "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n",
+  });
+  const [plain, strict] = await Promise.all([
+    mullstone(["check"], { cwd: home }),
+    mullstone(["check", "--strict"], { cwd: home }),
+  ]);
   expect([plain.code, strict.code]).toEqual([0, 1]);
   expect(plain.output).toMatch(/^1 colour, 1 warning, \d+\.\d s\n$/);
-  expect(plain.complaints).toBe("content/pigments/bone-black.yaml:1:1 warning Unexpected record that nothing uses `bone-black`, expected `a record that refers to it` records/unused\n");
+  expect(plain.complaints).toBe(
+    "content/pigments/bone-black.yaml:1:1 warning Unexpected record that nothing uses `bone-black`, expected `a record that refers to it` records/unused\n",
+  );
 });

@@ -7,9 +7,19 @@ const COLOURS = ["lamp-black", "lead-white", "titanium-white", "zinc-white"];
 /** A workshop of four colours out of the demonstration's records: three whites, and a black let down in each. */
 export function fourColourWorkshop(): RecordTexts {
   const paths = [
-    "workshop.yaml", ...COLOURS.map((slug) => `colours/${slug}.md`),
-    ...["pigments", "vehicles", "readings", "sources"].flatMap((folder) => readdirSync(join("content", folder)).map((file) => `${folder}/${file}`)),
+    "workshop.yaml",
+    ...COLOURS.map((slug) => `colours/${slug}.md`),
+    ...["pigments", "vehicles", "readings", "sources"].flatMap((folder) =>
+      readdirSync(join("content", folder)).map((file) => `${folder}/${file}`),
+    ),
   ];
   // Its leading pair and most of its pairs are not among the four.
-  return Object.fromEntries(paths.map((path) => [path, readFileSync(join("content", path), "utf8").replace(/^leadingPair:.*\n/m, "").replace(/^pairs:\n(?: .*\n)+/m, "pairs: [[titanium-white, lead-white, zinc-white]]\n")]));
+  return Object.fromEntries(
+    paths.map((path) => [
+      path,
+      readFileSync(join("content", path), "utf8")
+        .replace(/^leadingPair:.*\n/m, "")
+        .replace(/^pairs:\n(?: .*\n)+/m, "pairs: [[titanium-white, lead-white, zinc-white]]\n"),
+    ]),
+  );
 }

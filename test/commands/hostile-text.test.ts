@@ -34,21 +34,37 @@ const site = join(home, "site");
 beforeAll(async () => {
   const { code, complaints } = await mullstone(["build", "--output", "site"], { cwd: home });
   // Such a name finds no room on a small card, and that is told.
-  const [left, ...more] = [complaints.split("\n").filter((line) => line !== "" && !/ warning Unexpected size of card .* print\/card$/.test(line))];
+  const [left, ...more] = [
+    complaints
+      .split("\n")
+      .filter(
+        (line) => line !== "" && !/ warning Unexpected size of card .* print\/card$/.test(line),
+      ),
+  ];
   expect([code, left, more]).toEqual([0, [], []]);
 });
 
 /** Every HTML page of the site. */
 function pages(): { readonly file: string; readonly html: string }[] {
-  return readdirSync(site, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".html")).sort().map((file) => ({ file, html: readFileSync(join(site, file), "utf8") }));
+  return readdirSync(site, { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".html"))
+    .sort()
+    .map((file) => ({ file, html: readFileSync(join(site, file), "utf8") }));
 }
 
 describe("a record's text", () => {
   test("is shown as it was written, on the pages that tell of it", () => {
-    for (const file of ["index.html", "colours/lamp-black/index.html", "pigments/lamp-black/index.html", "sources/index.html"]) {
+    for (const file of [
+      "index.html",
+      "colours/lamp-black/index.html",
+      "pigments/lamp-black/index.html",
+      "sources/index.html",
+    ]) {
       const html = readFileSync(join(site, file), "utf8");
       expect(html, file).toContain("{{ 7919 * 7919 }} {% include");
-      expect(html, file).toContain("&lt;script&gt;alert(1)&lt;/script&gt; &lt;/script&gt;&lt;img src=x onerror=alert(1)&gt;");
+      expect(html, file).toContain(
+        "&lt;script&gt;alert(1)&lt;/script&gt; &lt;/script&gt;&lt;img src=x onerror=alert(1)&gt;",
+      );
     }
   });
 
@@ -63,7 +79,10 @@ describe("a record's text", () => {
 
   test("ends no script element that holds data", () => {
     for (const { file, html } of pages()) {
-      for (const [, json = ""] of html.matchAll(/<script type="application\/ld\+json">([\s\S]*?)<\/script>/g)) expect(() => JSON.parse(json) as unknown, file).not.toThrow();
+      for (const [, json = ""] of html.matchAll(
+        /<script type="application\/ld\+json">([\s\S]*?)<\/script>/g,
+      ))
+        expect(() => JSON.parse(json) as unknown, file).not.toThrow();
     }
   });
 
@@ -79,7 +98,9 @@ describe("a record's text", () => {
   });
 
   test("stands in the data as it was written", () => {
-    const sheet = JSON.parse(readFileSync(join(site, "colours/lamp-black/sheet.json"), "utf8")) as { name: string };
+    const sheet = JSON.parse(readFileSync(join(site, "colours/lamp-black/sheet.json"), "utf8")) as {
+      name: string;
+    };
     expect(sheet.name).toBe(HOSTILE);
   });
 });

@@ -7,12 +7,20 @@ import { newColour } from "../../lib/commands/new-colour.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { toldOf } from "../records/told.ts";
 
-const options = (contentDir: string): CommandOptions => ({ contentDir, outputDir: "_site", date: undefined, port: 0, strict: false, claims: "error" });
+const options = (contentDir: string): CommandOptions => ({
+  contentDir,
+  outputDir: "_site",
+  date: undefined,
+  port: 0,
+  strict: false,
+  claims: "error",
+});
 
 const written: string[] = [];
 beforeEach(() => {
   written.length = 0;
-  for (const stream of [process.stdout, process.stderr]) vi.spyOn(stream, "write").mockImplementation((text) => written.push(String(text)) > 0);
+  for (const stream of [process.stdout, process.stderr])
+    vi.spyOn(stream, "write").mockImplementation((text) => written.push(String(text)) > 0);
 });
 afterEach(() => {
   vi.restoreAllMocks();
@@ -20,10 +28,17 @@ afterEach(() => {
 
 test("its record lacks nothing but its pigment, and is accepted once that is named", () => {
   const folder = contentFolder(SMALLEST_WORKSHOP);
-  expect(newColour(options(folder.content), ["colour", "Terre d\u2019\u00e9t\u00e9 \"No. 2\": br\u00fbl\u00e9e"])).toBe(0);
+  expect(
+    newColour(options(folder.content), [
+      "colour",
+      'Terre d\u2019\u00e9t\u00e9 "No. 2": br\u00fbl\u00e9e',
+    ]),
+  ).toBe(0);
   const file = join(folder.content, "colours", "terre-d-ete-no-2-brulee.md");
   expect(written).toEqual([`${file}\n`]);
-  expect(toldOf(folder).lines).toEqual(["content/colours/terre-d-ete-no-2-brulee.md:6:14 error Unexpected pigment `CHANGE-ME` at pigments[0].pigment, expected `lower-case letters, digits and single hyphens` records/schema"]);
+  expect(toldOf(folder).lines).toEqual([
+    "content/colours/terre-d-ete-no-2-brulee.md:6:14 error Unexpected pigment `CHANGE-ME` at pigments[0].pigment, expected `lower-case letters, digits and single hyphens` records/schema",
+  ]);
   writeFileSync(file, readFileSync(file, "utf8").replace("CHANGE-ME", "lamp-black"));
   expect(toldOf(folder)).toEqual({ lines: [], sound: true });
 });
@@ -31,36 +46,70 @@ test("its record lacks nothing but its pigment, and is accepted once that is nam
 test("every commented line of it is sound once its sign is taken away and its names are there", () => {
   const folder = contentFolder({
     ...SMALLEST_WORKSHOP,
-    "vehicles/linseed-oil.yaml": "name: Linseed oil\nkind: oil\n", "pigments/titanium-white.yaml": "name: Titanium white\n",
-    "readings/my-file.csv": SMALLEST_WORKSHOP["readings/lamp-black.csv"].replace("nm,masstone", "nm,1:20"),
+    "vehicles/linseed-oil.yaml": "name: Linseed oil\nkind: oil\n",
+    "pigments/titanium-white.yaml": "name: Titanium white\n",
+    "readings/my-file.csv": SMALLEST_WORKSHOP["readings/lamp-black.csv"].replace(
+      "nm,masstone",
+      "nm,1:20",
+    ),
   });
   newColour(options(folder.content), ["colour", "Soot"]);
   const file = join(folder.content, "colours", "soot.md");
-  const bare = readFileSync(file, "utf8").replace("CHANGE-ME", "lamp-black")
+  const bare = readFileSync(file, "utf8")
+    .replace("CHANGE-ME", "lamp-black")
     // Of three ways to give a masstone a record takes one.
     .replace(/^# masstone: \{ (?:reading|munsell).*\n/gm, "")
     .replace(/^( *)# (?=[a-zA-Z0-9]+:(?: |$)| {2}- )/gm, "$1");
   writeFileSync(file, bare);
-  for (const key of ["parts", "vehicle", "dispersion", "oilIndexGPer100g", "gloss60", "masstone", "tints", "dryingTrials", "exposures"]) expect(bare, key).toMatch(new RegExp(`^ *${key}:`, "m"));
+  for (const key of [
+    "parts",
+    "vehicle",
+    "dispersion",
+    "oilIndexGPer100g",
+    "gloss60",
+    "masstone",
+    "tints",
+    "dryingTrials",
+    "exposures",
+  ])
+    expect(bare, key).toMatch(new RegExp(`^ *${key}:`, "m"));
   expect(toldOf(folder).lines).toEqual([]);
 });
 
 test("it never writes over a record, nor into what is no content folder", () => {
   const folder = contentFolder(SMALLEST_WORKSHOP);
   expect(newColour(options(folder.content), ["colour", "Lamp Black"])).toBe(1);
-  expect(written.join("")).toMatch(/^Unexpected file `.*lamp-black\.md`, expected `nothing there yet`: it was left as it is\n$/);
-  expect(readFileSync(join(folder.content, "colours", "lamp-black.md"), "utf8")).toBe(SMALLEST_WORKSHOP["colours/lamp-black.md"]);
+  expect(written.join("")).toMatch(
+    /^Unexpected file `.*lamp-black\.md`, expected `nothing there yet`: it was left as it is\n$/,
+  );
+  expect(readFileSync(join(folder.content, "colours", "lamp-black.md"), "utf8")).toBe(
+    SMALLEST_WORKSHOP["colours/lamp-black.md"],
+  );
   written.length = 0;
   expect(newColour(options(folder.home), ["colour", "Soot"])).toBe(1);
-  expect(written.join("")).toMatch(/^Unexpected content folder `.*`, expected `a folder with a workshop\.yaml`\n$/);
+  expect(written.join("")).toMatch(
+    /^Unexpected content folder `.*`, expected `a folder with a workshop\.yaml`\n$/,
+  );
 });
 
 test("whatever the name, its record is a file in colours/ that check takes for one", () => {
-  fc.assert(fc.property(fc.string({ minLength: 1, maxLength: 120, unit: "grapheme" }), (name) => {
-    const folder = contentFolder({ "workshop.yaml": "name: Test Workshop\n" });
-    if (newColour(options(folder.content), ["colour", name]) !== 0) return;
-    const [file = ""] = readdirSync(join(folder.content, "colours"));
-    expect(file).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*\.md$/);
-    expect(toldOf(folder).lines.filter((line) => !line.includes("CHANGE-ME"))).toEqual([]);
-  }), { seed: 1, numRuns: 100, examples: [[`${"a".repeat(79)} b`], ["../../etc/passwd"], ["---\nname: x"], ["{{ 7 * 7 }} a"]] });
+  fc.assert(
+    fc.property(fc.string({ minLength: 1, maxLength: 120, unit: "grapheme" }), (name) => {
+      const folder = contentFolder({ "workshop.yaml": "name: Test Workshop\n" });
+      if (newColour(options(folder.content), ["colour", name]) !== 0) return;
+      const [file = ""] = readdirSync(join(folder.content, "colours"));
+      expect(file).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*\.md$/);
+      expect(toldOf(folder).lines.filter((line) => !line.includes("CHANGE-ME"))).toEqual([]);
+    }),
+    {
+      seed: 1,
+      numRuns: 100,
+      examples: [
+        [`${"a".repeat(79)} b`],
+        ["../../etc/passwd"],
+        ["---\nname: x"],
+        ["{{ 7 * 7 }} a"],
+      ],
+    },
+  );
 });

@@ -15,7 +15,10 @@ let server: ChildProcess | undefined;
 let ended: Promise<number | null> | undefined;
 
 /** Ask until there is an answer; fails with what the server has said. */
-async function until<T>(what: string, answer: () => T | undefined | Promise<T | undefined>): Promise<T> {
+async function until<T>(
+  what: string,
+  answer: () => T | undefined | Promise<T | undefined>,
+): Promise<T> {
   const started = Date.now();
   while (Date.now() - started < PATIENCE) {
     const found = await answer();
@@ -33,10 +36,14 @@ async function fetched(path: string): Promise<string> {
 
 beforeAll(async () => {
   // Straight to node: a server started by npm would outlive npm's end.
-  const child = spawn(process.execPath, [BIN, "start"], { cwd: home, stdio: ["ignore", "pipe", "pipe"] });
+  const child = spawn(process.execPath, [BIN, "start"], {
+    cwd: home,
+    stdio: ["ignore", "pipe", "pipe"],
+  });
   server = child;
   ended = new Promise((done) => child.once("exit", (code) => done(code)));
-  for (const stream of [child.stdout, child.stderr]) stream.on("data", (chunk: Buffer) => (said += chunk.toString()));
+  for (const stream of [child.stdout, child.stderr])
+    stream.on("data", (chunk: Buffer) => (said += chunk.toString()));
   await until("its address", () => /^http:\/\/localhost:\d+\/$/m.exec(said) ?? undefined);
 }, 2 * PATIENCE);
 
@@ -51,23 +58,40 @@ describe("start", () => {
     expect(await fetched("index.html")).toContain("Test Workshop");
     expect(await fetched("colours/lamp-black/")).toContain("Lamp Black");
     expect(await fetched("assets/styles/site.css")).toContain("--ground");
-    expect(JSON.parse(await fetched("colours/lamp-black/sheet.json"))).toMatchObject({ name: "Lamp Black" });
+    expect(JSON.parse(await fetched("colours/lamp-black/sheet.json"))).toMatchObject({
+      name: "Lamp Black",
+    });
   });
 
   test("shows an edited record", async () => {
-    writeFileSync(record, readFileSync(record, "utf8").replace("name: Lamp Black", "name: Soot Black"));
-    await until("the new name", async () => ((await fetched("colours/lamp-black/")).includes("Soot Black") ? true : undefined));
-    await until("the new data", async () => ((await fetched("colours/lamp-black/sheet.json")).includes("Soot Black") ? true : undefined));
+    writeFileSync(
+      record,
+      readFileSync(record, "utf8").replace("name: Lamp Black", "name: Soot Black"),
+    );
+    await until("the new name", async () =>
+      (await fetched("colours/lamp-black/")).includes("Soot Black") ? true : undefined,
+    );
+    await until("the new data", async () =>
+      (await fetched("colours/lamp-black/sheet.json")).includes("Soot Black") ? true : undefined,
+    );
   });
 
   test("tells an error in a record, keeps the last good page, and goes on when it is put right", async () => {
     const sound = readFileSync(record, "utf8");
     writeFileSync(record, sound.replace("name: Soot Black", "name: Ink Black\nbody: longish"));
-    await until("the complaint", () => (said.includes("error Unexpected body `longish` at body, expected `short | long | stiff | ropy`") ? true : undefined));
+    await until("the complaint", () =>
+      said.includes(
+        "error Unexpected body `longish` at body, expected `short | long | stiff | ropy`",
+      )
+        ? true
+        : undefined,
+    );
     await until("its word", () => (said.includes("the last good pages stay") ? true : undefined));
     expect(await fetched("colours/lamp-black/")).toContain("Soot Black");
     writeFileSync(record, sound.replace("name: Soot Black", "name: Ink Black"));
-    await until("the name put right", async () => ((await fetched("colours/lamp-black/")).includes("Ink Black") ? true : undefined));
+    await until("the name put right", async () =>
+      (await fetched("colours/lamp-black/")).includes("Ink Black") ? true : undefined,
+    );
   });
 
   test("ends when told to", async () => {

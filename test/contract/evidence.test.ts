@@ -15,7 +15,12 @@ interface Evidence {
   readonly source?: string;
 }
 
-const SHEETS = publishedSheets().map(({ slug, sheet }) => ({ slug, leaves: sheetLeaves(sheet), evidence: evidenceOf(sheet), notStated: (sheet["notStated"] as readonly { figure: string }[]).map(({ figure }) => figure) }));
+const SHEETS = publishedSheets().map(({ slug, sheet }) => ({
+  slug,
+  leaves: sheetLeaves(sheet),
+  evidence: evidenceOf(sheet),
+  notStated: (sheet["notStated"] as readonly { figure: string }[]).map(({ figure }) => figure),
+}));
 
 function evidenceOf(sheet: Json): readonly Evidence[] {
   return sheet["evidence"] as readonly Evidence[];
@@ -27,27 +32,66 @@ function evidenceOf(sheet: Json): readonly Evidence[] {
  */
 const PLAIN_NUMBERS = new Set([
   "schemaVersion",
-  ...["curve", "glossExcludedCurve"].flatMap((curve) => ["grid.startNm", "grid.stepNm", "grid.count", "values"].map((part) => `notations.masstone.${curve}.${part}`)),
-  "tints.*.steps.*.colourShare", "tints.*.steps.*.uncertainty", "optics.glaze.*.filmUm", "optics.hidingCurve.*.filmUm", "optics.hidingCurve.*.contrastRatio",
-  ...["", "additions.*.", "dryPigment.*."].map((owner) => `cautions.${owner}traces.*.shares.*.massFraction`),
-  "batch.sizes.*.pigmentG", "batch.sizes.*.tubes.*.ml", "fill.fillings.*.holds.*.ml", "offer.sizes.*.ml", "offer.sizes.*.price", "drying.inWhites.*.whiteParts",
-  "optics.extender.volumes", "optics.fit.grid.startNm", "optics.fit.grid.stepNm", "optics.fit.grid.count",
-  "mixture.whites.*.steps.*.uncertainty", "mixture.whites.*.fresh.uncertainty", ...["share", "a", "b"].map((drawn) => `mixture.whites.*.pair.greys.*.${drawn}`),
-  ...["drifts.*", "singleBlack"].flatMap((who) => ["loss", "a", "b"].map((drawn) => `mixture.whites.*.${who}.path.*.${drawn}`)),
+  ...["curve", "glossExcludedCurve"].flatMap((curve) =>
+    ["grid.startNm", "grid.stepNm", "grid.count", "values"].map(
+      (part) => `notations.masstone.${curve}.${part}`,
+    ),
+  ),
+  "tints.*.steps.*.colourShare",
+  "tints.*.steps.*.uncertainty",
+  "optics.glaze.*.filmUm",
+  "optics.hidingCurve.*.filmUm",
+  "optics.hidingCurve.*.contrastRatio",
+  ...["", "additions.*.", "dryPigment.*."].map(
+    (owner) => `cautions.${owner}traces.*.shares.*.massFraction`,
+  ),
+  "batch.sizes.*.pigmentG",
+  "batch.sizes.*.tubes.*.ml",
+  "fill.fillings.*.holds.*.ml",
+  "offer.sizes.*.ml",
+  "offer.sizes.*.price",
+  "drying.inWhites.*.whiteParts",
+  "optics.extender.volumes",
+  "optics.fit.grid.startNm",
+  "optics.fit.grid.stepNm",
+  "optics.fit.grid.count",
+  "mixture.whites.*.steps.*.uncertainty",
+  "mixture.whites.*.fresh.uncertainty",
+  ...["share", "a", "b"].map((drawn) => `mixture.whites.*.pair.greys.*.${drawn}`),
+  ...["drifts.*", "singleBlack"].flatMap((who) =>
+    ["loss", "a", "b"].map((drawn) => `mixture.whites.*.${who}.path.*.${drawn}`),
+  ),
 ]);
 /** How two sheets compare: the range's, outside the revision; the figures compared have their evidence in each sheet. */
 const COMPARISON = /^neighbours\./;
 
 /** Words of the contract that are figures: notations, classes, categories. */
 const FIGURE_WORDS = new Set([
-  ...["notations.masstone", "tints.*.steps.*"].flatMap((at) => ["munsell.hue", "munsell.text", "srgb.hex", "displayP3.css", "oklch.css"].map((word) => `${at}.${word}`)),
-  ...["srgb.hex", "displayP3.css", "oklch.css"].flatMap((word) => [`tints.*.atL.*.${word}`, `optics.glaze.*.${word}`, `optics.gloss.depths.*.${word}`]),
-  "notations.masstone.nbsName", "optics.opacityClass", "oil.oilIndexClass", "oil.finish", "drying.class", "permanence.category", "permanence.expectation",
+  ...["notations.masstone", "tints.*.steps.*"].flatMap((at) =>
+    ["munsell.hue", "munsell.text", "srgb.hex", "displayP3.css", "oklch.css"].map(
+      (word) => `${at}.${word}`,
+    ),
+  ),
+  ...["srgb.hex", "displayP3.css", "oklch.css"].flatMap((word) => [
+    `tints.*.atL.*.${word}`,
+    `optics.glaze.*.${word}`,
+    `optics.gloss.depths.*.${word}`,
+  ]),
+  "notations.masstone.nbsName",
+  "optics.opacityClass",
+  "oil.oilIndexClass",
+  "oil.finish",
+  "drying.class",
+  "permanence.category",
+  "permanence.expectation",
 ]);
 
 /** Rooms of a content folder; an input that is no figure of the sheet is a path in one of these. */
 const ROOMS = ["pigments", "vehicles", "colours", "readings", "sources", "workshop"];
-const SOURCES = new Set([...Object.keys(BIBLIOGRAPHY), ...readdirSync("content/sources").map((file) => file.replace(/\.yaml$/, ""))]);
+const SOURCES = new Set([
+  ...Object.keys(BIBLIOGRAPHY),
+  ...readdirSync("content/sources").map((file) => file.replace(/\.yaml$/, "")),
+]);
 const ROOTS = ["measured", "stated", "estimated"];
 
 describe.each(SHEETS)("colours/$slug/sheet.json", ({ leaves, evidence, notStated }) => {
@@ -56,7 +100,11 @@ describe.each(SHEETS)("colours/$slug/sheet.json", ({ leaves, evidence, notStated
 
   test("gives evidence of every leaf that is a figure", () => {
     const evident = new Set(paths);
-    const figures = leaves.filter(({ pattern, value }) => isNumeric(value) ? !PLAIN_NUMBERS.has(pattern) && !COMPARISON.test(pattern) : value !== null && FIGURE_WORDS.has(pattern));
+    const figures = leaves.filter(({ pattern, value }) =>
+      isNumeric(value)
+        ? !PLAIN_NUMBERS.has(pattern) && !COMPARISON.test(pattern)
+        : value !== null && FIGURE_WORDS.has(pattern),
+    );
     expect(figures.length).toBeGreaterThan(0);
     expect(figures.filter(({ path }) => !evident.has(path)).map(({ path }) => path)).toEqual([]);
   });
@@ -64,16 +112,32 @@ describe.each(SHEETS)("colours/$slug/sheet.json", ({ leaves, evidence, notStated
   test("gives evidence once, of leaves that are there, with the value that stands there", () => {
     expect(paths.filter((path, i) => paths.indexOf(path) !== i)).toEqual([]);
     expect(paths.filter((path) => !valueAt.has(path))).toEqual([]);
-    expect(evidence.filter(({ figure, value }) => JSON.stringify(valueAt.get(figure)) !== JSON.stringify(value)).map(({ figure }) => figure)).toEqual([]);
+    expect(
+      evidence
+        .filter(
+          ({ figure, value }) => JSON.stringify(valueAt.get(figure)) !== JSON.stringify(value),
+        )
+        .map(({ figure }) => figure),
+    ).toEqual([]);
   });
 
   test("names only paths that are there as inputs", () => {
     const known = new Set([...paths, ...notStated]);
-    expect(evidence.flatMap(({ figure, inputs }) => inputs.filter((input) => !known.has(input) && !ROOMS.includes(input.split(".")[0] ?? "")).map((input) => `${figure} <- ${input}`))).toEqual([]);
+    expect(
+      evidence.flatMap(({ figure, inputs }) =>
+        inputs
+          .filter((input) => !known.has(input) && !ROOMS.includes(input.split(".")[0] ?? ""))
+          .map((input) => `${figure} <- ${input}`),
+      ),
+    ).toEqual([]);
   });
 
   test("cites only sources that are in a bibliography", () => {
-    expect(evidence.filter(({ source }) => source !== undefined && !SOURCES.has(source)).map(({ figure, source }) => `${figure} (${source ?? ""})`)).toEqual([]);
+    expect(
+      evidence
+        .filter(({ source }) => source !== undefined && !SOURCES.has(source))
+        .map(({ figure, source }) => `${figure} (${source ?? ""})`),
+    ).toEqual([]);
   });
 
   test("rests a root on itself, and a derived figure on a root", () => {
@@ -84,8 +148,16 @@ describe.each(SHEETS)("colours/$slug/sheet.json", ({ leaves, evidence, notStated
   });
 
   test("keeps fractions in full and other numbers to six digits", () => {
-    const shares = new Set(FIGURE_TABLE.filter(({ kind }) => kind === "share").map(({ pattern }) => pattern));
-    const long = leaves.filter(({ path, pattern, value }) => paths.includes(path) && typeof value === "number" && !shares.has(pattern) && Number(value.toPrecision(6)) !== value);
+    const shares = new Set(
+      FIGURE_TABLE.filter(({ kind }) => kind === "share").map(({ pattern }) => pattern),
+    );
+    const long = leaves.filter(
+      ({ path, pattern, value }) =>
+        paths.includes(path) &&
+        typeof value === "number" &&
+        !shares.has(pattern) &&
+        Number(value.toPrecision(6)) !== value,
+    );
     expect(long.map(({ path }) => path)).toEqual([]);
   });
 });
@@ -95,10 +167,12 @@ function isNumeric(value: unknown): boolean {
 }
 
 describe("the figure table", () => {
-  const filled = new Set(SHEETS.flatMap(({ leaves, evidence }) => {
-    const evident = new Set(evidence.map(({ figure }) => figure));
-    return leaves.filter(({ path }) => evident.has(path)).map(({ pattern }) => pattern);
-  }));
+  const filled = new Set(
+    SHEETS.flatMap(({ leaves, evidence }) => {
+      const evident = new Set(evidence.map(({ figure }) => figure));
+      return leaves.filter(({ path }) => evident.has(path)).map(({ pattern }) => pattern);
+    }),
+  );
 
   test.each(FIGURE_TABLE)("$pattern is filled by a demonstration sheet", ({ pattern }) => {
     expect(filled.has(pattern)).toBe(true);
@@ -111,10 +185,16 @@ describe("the figure table", () => {
   });
 
   test("gives each figure the unit of its row, money in the workshop's currency", () => {
-    const units = new Map(FIGURE_TABLE.map(({ pattern, unit }) => [pattern, unit.replace("currency", "GBP")]));
+    const units = new Map(
+      FIGURE_TABLE.map(({ pattern, unit }) => [pattern, unit.replace("currency", "GBP")]),
+    );
     for (const { slug, leaves, evidence } of SHEETS) {
       const patterns = new Map(leaves.map(({ path, pattern }) => [path, pattern]));
-      expect(evidence.filter(({ figure, unit }) => units.get(patterns.get(figure) ?? "") !== unit).map(({ figure, unit }) => `${slug} ${figure} ${unit}`)).toEqual([]);
+      expect(
+        evidence
+          .filter(({ figure, unit }) => units.get(patterns.get(figure) ?? "") !== unit)
+          .map(({ figure, unit }) => `${slug} ${figure} ${unit}`),
+      ).toEqual([]);
     }
   });
 });

@@ -12,6 +12,8 @@ export function published(path: string): Json {
 
 /** The sheet.json of every colour in the demonstration's records with its slug, in order of slug. */
 export function publishedSheets(): { readonly slug: string; readonly sheet: Json }[] {
-  const slugs = readdirSync("content/colours").map((file) => file.replace(/\.md$/, "")).sort();
+  const slugs = readdirSync("content/colours")
+    .map((file) => file.replace(/\.md$/, ""))
+    .sort();
   return slugs.map((slug) => ({ slug, sheet: published(`colours/${slug}/sheet.json`) }));
 }

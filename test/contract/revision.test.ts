@@ -6,14 +6,19 @@ import type { Json } from "./published.ts";
 
 const COLOUR = "colours/lamp-black.md";
 const dated = (oilIndex: number, day: string): string =>
-  SMALLEST_WORKSHOP[COLOUR].replace("\n---\nNotes", `\noilIndexGPer100g: { value: ${oilIndex}, standing: measured, method: weighed, date: ${day} }\ndate: ${day}\n---\nNotes`);
+  SMALLEST_WORKSHOP[COLOUR].replace(
+    "\n---\nNotes",
+    `\noilIndexGPer100g: { value: ${oilIndex}, standing: measured, method: weighed, date: ${day} }\ndate: ${day}\n---\nNotes`,
+  );
 
 /** The sheet of lamp black as these records give it, dated. */
 function sheetOf(files: RecordTexts, date = "2026-06-30"): Json {
   const { content } = contentFolder({ ...SMALLEST_WORKSHOP, ...files });
   const { records } = loadRecords(content);
   if (records === undefined) throw new Error("Unexpected faults in the smallest workshop");
-  const file = siteOf(records, date).site.files.find(({ path }) => path === "colours/lamp-black/sheet.json");
+  const file = siteOf(records, date).site.files.find(
+    ({ path }) => path === "colours/lamp-black/sheet.json",
+  );
   return JSON.parse(file?.text ?? "{}") as Json;
 }
 const revisionOf = (files: RecordTexts, date?: string): unknown => sheetOf(files, date)["revision"];
@@ -39,11 +44,19 @@ describe("a sheet's revision", () => {
   });
 
   test("changes when a name changes, and when a figure is no longer stated", () => {
-    expect(revisionOf({ [COLOUR]: dated(60, "2026-01-31").replace("name: Lamp Black", "name: Soot Black") })).not.toBe(first);
+    expect(
+      revisionOf({
+        [COLOUR]: dated(60, "2026-01-31").replace("name: Lamp Black", "name: Soot Black"),
+      }),
+    ).not.toBe(first);
     expect(revisionOf({})).not.toBe(first);
   });
 
   test("changes when a figure's standing changes and its value does not: the claim is another", () => {
-    expect(revisionOf({ [COLOUR]: dated(60, "2026-01-31").replace("standing: measured", "standing: stated") })).not.toBe(first);
+    expect(
+      revisionOf({
+        [COLOUR]: dated(60, "2026-01-31").replace("standing: measured", "standing: stated"),
+      }),
+    ).not.toBe(first);
   });
 });

@@ -7,15 +7,27 @@ import { parse } from "yaml";
 import { EDITOR_SCHEMAS, editorSchemas } from "../support/editor-schemas.ts";
 import { published, publishedSheets, type Json } from "./published.ts";
 
-const ajv = new Ajv2020({ allErrors: true, strict: true, strictTypes: false, strictTuples: false, strictRequired: false });
+const ajv = new Ajv2020({
+  allErrors: true,
+  strict: true,
+  strictTypes: false,
+  strictTuples: false,
+  strictRequired: false,
+});
 formats.default(ajv);
 
 /** What a schema says against a value, one line a fault. */
 function faults(validate: ValidateFunction, value: unknown): string[] {
-  return validate(value) ? [] : (validate.errors ?? []).map(({ instancePath, message, params }) => `${instancePath} ${message ?? ""} ${JSON.stringify(params)}`);
+  return validate(value)
+    ? []
+    : (validate.errors ?? []).map(
+        ({ instancePath, message, params }) =>
+          `${instancePath} ${message ?? ""} ${JSON.stringify(params)}`,
+      );
 }
 
-const schema = (name: string): ValidateFunction => ajv.compile(published(`schema/${name}.schema.json`));
+const schema = (name: string): ValidateFunction =>
+  ajv.compile(published(`schema/${name}.schema.json`));
 
 describe("the published data keeps to the schemas published beside it", () => {
   test.each(["catalogue", "manifest"])("%s.json", (name) => {
@@ -38,15 +50,52 @@ describe("the schemas are no empty promise: of a sound sheet they refuse", () =>
     ["a figure that is text", { ...sound, oil: { ...oil, cpvc: "0.43" } }],
     ["a range of three", { ...sound, oil: { ...oil, cpvc: [0.4, 0.43, 0.5] } }],
     ["an unknown figure", { ...sound, oil: { ...oil, shine: 1 } }],
-    ["a standing that is none", { ...sound, drying: { ...(sound["drying"] as Json), standing: "guessed" } }],
-    ["evidence without its method", { ...sound, evidence: [{ figure: "oil.cpvc", value: 0.43, unit: "1", text: "43 %", standing: "derived", restsOn: "stated", inputs: [] }] }],
+    [
+      "a standing that is none",
+      { ...sound, drying: { ...(sound["drying"] as Json), standing: "guessed" } },
+    ],
+    [
+      "evidence without its method",
+      {
+        ...sound,
+        evidence: [
+          {
+            figure: "oil.cpvc",
+            value: 0.43,
+            unit: "1",
+            text: "43 %",
+            standing: "derived",
+            restsOn: "stated",
+            inputs: [],
+          },
+        ],
+      },
+    ],
   ])("%s", (_, value) => {
     expect(faults(sheet, value)).not.toEqual([]);
   });
 
   test("its absence of a slug, and of every other part that is always there", () => {
-    for (const key of ["schemaVersion", "slug", "name", "revision", "pigments", "notations", "tints", "optics", "oil", "drying", "permanence", "cautions", "evidence", "notStated"]) {
-      expect(faults(sheet, Object.fromEntries(Object.entries(sound).filter(([name]) => name !== key))), key).not.toEqual([]);
+    for (const key of [
+      "schemaVersion",
+      "slug",
+      "name",
+      "revision",
+      "pigments",
+      "notations",
+      "tints",
+      "optics",
+      "oil",
+      "drying",
+      "permanence",
+      "cautions",
+      "evidence",
+      "notStated",
+    ]) {
+      expect(
+        faults(sheet, Object.fromEntries(Object.entries(sound).filter(([name]) => name !== key))),
+        key,
+      ).not.toEqual([]);
     }
   });
 });
@@ -56,7 +105,8 @@ describe("the schemas of records", () => {
 
   test("in assets/schema are those that records are checked by; `npm run schemas` writes them", () => {
     expect(readdirSync(EDITOR_SCHEMAS).sort()).toEqual(kept.map(({ file }) => file).sort());
-    for (const { file, text } of kept) expect(readFileSync(join(EDITOR_SCHEMAS, file), "utf8"), file).toBe(text);
+    for (const { file, text } of kept)
+      expect(readFileSync(join(EDITOR_SCHEMAS, file), "utf8"), file).toBe(text);
   });
 
   test.each(kept)("$file is published as it is", ({ file, text }) => {
@@ -65,22 +115,36 @@ describe("the schemas of records", () => {
 });
 
 /** The folders of records, and the schema of each. */
-const RECORDS = [["colours", "colour"], ["pigments", "pigment"], ["vehicles", "vehicle"], ["sources", "source"]] as const;
+const RECORDS = [
+  ["colours", "colour"],
+  ["pigments", "pigment"],
+  ["vehicles", "vehicle"],
+  ["sources", "source"],
+] as const;
 const FILES = [
   { file: "content/workshop.yaml", kind: "workshop" },
-  ...RECORDS.flatMap(([folder, kind]) => readdirSync(`content/${folder}`).map((name) => ({ file: `content/${folder}/${name}`, kind }))),
+  ...RECORDS.flatMap(([folder, kind]) =>
+    readdirSync(`content/${folder}`).map((name) => ({ file: `content/${folder}/${name}`, kind })),
+  ),
 ];
 
 describe("a record of the demonstration", () => {
-  const validators = new Map(["workshop", ...RECORDS.map(([, kind]) => kind)].map((kind) => [kind, schema(kind)]));
+  const validators = new Map(
+    ["workshop", ...RECORDS.map(([, kind]) => kind)].map((kind) => [kind, schema(kind)]),
+  );
 
-  test.each(FILES)("$file names its schema in the first line of its YAML and keeps to it", ({ file, kind }) => {
-    const text = readFileSync(file, "utf8");
-    const yaml = extname(file) === ".md" ? (/^---\n([\s\S]*?)\n---\n/.exec(text)?.[1] ?? "") : text;
-    const named = /^# yaml-language-server: \$schema=(\S+)\n/.exec(yaml)?.[1] ?? "";
-    expect(join(dirname(file), named)).toBe(`${EDITOR_SCHEMAS}/${kind}.schema.json`);
-    const validate = validators.get(kind);
-    if (validate === undefined) throw new Error(`Unexpected absence of a schema for ${basename(file)}`);
-    expect(faults(validate, parse(yaml))).toEqual([]);
-  });
+  test.each(FILES)(
+    "$file names its schema in the first line of its YAML and keeps to it",
+    ({ file, kind }) => {
+      const text = readFileSync(file, "utf8");
+      const yaml =
+        extname(file) === ".md" ? (/^---\n([\s\S]*?)\n---\n/.exec(text)?.[1] ?? "") : text;
+      const named = /^# yaml-language-server: \$schema=(\S+)\n/.exec(yaml)?.[1] ?? "";
+      expect(join(dirname(file), named)).toBe(`${EDITOR_SCHEMAS}/${kind}.schema.json`);
+      const validate = validators.get(kind);
+      if (validate === undefined)
+        throw new Error(`Unexpected absence of a schema for ${basename(file)}`);
+      expect(faults(validate, parse(yaml))).toEqual([]);
+    },
+  );
 });

@@ -18,19 +18,42 @@ const MAPS = new Set(["xyz", "lab", "atL"]);
  * its film, others by number; a list of numbers alone is one leaf: a range or a series.
  */
 export function sheetLeaves(sheet: Json): SheetLeaf[] {
-  return leavesOf(Object.fromEntries(Object.entries(sheet).filter(([key]) => key !== "evidence" && key !== "notStated")), [], []);
+  return leavesOf(
+    Object.fromEntries(
+      Object.entries(sheet).filter(([key]) => key !== "evidence" && key !== "notStated"),
+    ),
+    [],
+    [],
+  );
 }
 
-function leavesOf(value: unknown, path: readonly string[], pattern: readonly string[]): SheetLeaf[] {
-  if (Array.isArray(value) && !(value.length > 0 && value.every((one) => typeof one === "number"))) {
-    return value.flatMap((member: unknown, i) => leavesOf(member, [...path, memberName(member) ?? String(i)], [...pattern, "*"]));
+function leavesOf(
+  value: unknown,
+  path: readonly string[],
+  pattern: readonly string[],
+): SheetLeaf[] {
+  if (
+    Array.isArray(value) &&
+    !(value.length > 0 && value.every((one) => typeof one === "number"))
+  ) {
+    return value.flatMap((member: unknown, i) =>
+      leavesOf(member, [...path, memberName(member) ?? String(i)], [...pattern, "*"]),
+    );
   }
-  if (typeof value !== "object" || value === null || Array.isArray(value)) return [{ path: path.join("."), pattern: pattern.join("."), value }];
-  return Object.entries(value).flatMap(([key, inner]) => leavesOf(inner, [...path, key], [...pattern, MAPS.has(pattern.at(-1) ?? "") ? "*" : key]));
+  if (typeof value !== "object" || value === null || Array.isArray(value))
+    return [{ path: path.join("."), pattern: pattern.join("."), value }];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    leavesOf(inner, [...path, key], [...pattern, MAPS.has(pattern.at(-1) ?? "") ? "*" : key]),
+  );
 }
 
 function memberName(member: unknown): string | undefined {
   if (typeof member !== "object" || member === null) return undefined;
-  const { slug, massRatio, filmUm, white } = member as { slug?: string; massRatio?: string; filmUm?: number; white?: unknown };
+  const { slug, massRatio, filmUm, white } = member as {
+    slug?: string;
+    massRatio?: string;
+    filmUm?: number;
+    white?: unknown;
+  };
   return slug ?? massRatio ?? filmUm?.toString() ?? memberName(white);
 }

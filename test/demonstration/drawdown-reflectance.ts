@@ -1,6 +1,19 @@
 import { readReflectance, type Geometry } from "./film-surface.ts";
-import { dispersed, INVENTED_PIGMENTS, OIL_ABSORPTION, type InventedPigment, type PigmentKey } from "./invented-pigments.ts";
-import { INVENTED_PAINTS, volumesByPaint, volumesByPigment, type InventedPaint, type PaintKey, type Volumes } from "./invented-paints.ts";
+import {
+  dispersed,
+  INVENTED_PIGMENTS,
+  OIL_ABSORPTION,
+  type InventedPigment,
+  type PigmentKey,
+} from "./invented-pigments.ts";
+import {
+  INVENTED_PAINTS,
+  volumesByPaint,
+  volumesByPigment,
+  type InventedPaint,
+  type PaintKey,
+  type Volumes,
+} from "./invented-paints.ts";
 import { layerReflectance } from "./layer-reflectance.ts";
 import { deviates } from "./seeded-noise.ts";
 
@@ -8,7 +21,11 @@ import { deviates } from "./seeded-noise.ts";
 export interface Drawdown {
   readonly paint: PaintKey;
   /** A white let down into, with parts of it to one part of the colour. */
-  readonly into?: { readonly white: PaintKey; readonly parts: number; readonly kind: "pigment" | "paint" };
+  readonly into?: {
+    readonly white: PaintKey;
+    readonly parts: number;
+    readonly kind: "pigment" | "paint";
+  };
   /** Film over a ground; without it a coat so thick that nothing shows through. */
   readonly film?: { readonly thicknessUm: number; readonly ground: "black" | "white" };
   readonly geometry: Geometry;
@@ -34,11 +51,18 @@ const GROUND = { black: 0.015, white: 0.912 } as const;
  * @param making names the film as it was made, over both grounds: seeds its weighing and thickness.
  * @param reading names the reading of it: seeds the instrument.
  */
-export function drawdownReflectance(drawdown: Drawdown, wavelengthsNm: readonly number[], making: string, reading: string): number[] {
+export function drawdownReflectance(
+  drawdown: Drawdown,
+  wavelengthsNm: readonly number[],
+  making: string,
+  reading: string,
+): number[] {
   const bench = deviates(making);
   const slip = Math.exp(RATIO_SCATTER * bench());
   const volumes = mixed(drawdown, slip * (drawdown.misweighed ?? 1));
-  const thicknessMm = drawdown.film ? (drawdown.film.thicknessUm / 1000) * Math.exp(THICKNESS_SCATTER * bench()) : THICK_MM;
+  const thicknessMm = drawdown.film
+    ? (drawdown.film.thicknessUm / 1000) * Math.exp(THICKNESS_SCATTER * bench())
+    : THICK_MM;
   const ground = GROUND[drawdown.film?.ground ?? "black"];
 
   const instrument = deviates(reading);
@@ -52,7 +76,11 @@ export function drawdownReflectance(drawdown: Drawdown, wavelengthsNm: readonly 
 }
 
 /** Reflectance factors of the bare card, which is varnished: its halves are read through a surface like a film's. */
-export function groundReflectance(ground: keyof typeof GROUND, geometry: Geometry, wavelengthsNm: readonly number[]): number[] {
+export function groundReflectance(
+  ground: keyof typeof GROUND,
+  geometry: Geometry,
+  wavelengthsNm: readonly number[],
+): number[] {
   const instrument = deviates(`card, reading ${ground}`);
   return wavelengthsNm.map(() => {
     const read = readReflectance(GROUND[ground], geometry);
@@ -70,7 +98,11 @@ function mixed({ paint, into }: Drawdown, colourParts: number): readonly Part[] 
 
 /** K and S [1/mm] of the film: each pigment by its volume in it. */
 function coefficients(parts: readonly Part[], nm: number): { K: number; S: number } {
-  const whole = parts.reduce((total, [, { pigments, oil }]) => total + oil + [...pigments.values()].reduce((a, b) => a + b, 0), 0);
+  const whole = parts.reduce(
+    (total, [, { pigments, oil }]) =>
+      total + oil + [...pigments.values()].reduce((a, b) => a + b, 0),
+    0,
+  );
   let [K, S] = [0, 0];
   for (const [paint, { pigments, oil }] of parts) {
     const made: InventedPaint = INVENTED_PAINTS[paint];

@@ -15,7 +15,7 @@ const INDEX_45 = 1.49;
 export function readReflectance(inside: number, geometry: Geometry): number {
   if (geometry === "45/0") {
     const [in45, out0] = [1 - fresnel(INDEX_45, Math.PI / 4), 1 - fresnel(INDEX_45, 0)];
-    return (in45 * out0 / INDEX_45 ** 2) * inside / (1 - 0.588 * inside);
+    return (((in45 * out0) / INDEX_45 ** 2) * inside) / (1 - 0.588 * inside);
   }
   const below = ((1 - OUTER) * (1 - INNER) * inside) / (1 - INNER * inside);
   return below + OUTER * (geometry === "d/8 included" ? 1 : TRAP_LEAK);
@@ -24,7 +24,9 @@ export function readReflectance(inside: number, geometry: Geometry): number {
 /** Reflectance of the surface for unpolarised light from air at an angle [rad]. */
 function fresnel(index: number, angle: number): number {
   const inside = Math.asin(Math.sin(angle) / index);
-  const s = (Math.cos(angle) - index * Math.cos(inside)) / (Math.cos(angle) + index * Math.cos(inside));
-  const p = (index * Math.cos(angle) - Math.cos(inside)) / (index * Math.cos(angle) + Math.cos(inside));
+  const s =
+    (Math.cos(angle) - index * Math.cos(inside)) / (Math.cos(angle) + index * Math.cos(inside));
+  const p =
+    (index * Math.cos(angle) - Math.cos(inside)) / (index * Math.cos(angle) + Math.cos(inside));
   return (s * s + p * p) / 2;
 }

@@ -28,12 +28,15 @@ export const INVENTED_PAINTS = {
   "barytes-medium": { pigments: { barytes: 1 }, oilGPer100g: 15 },
   "lamp-black-milled": { pigments: { "lamp-black": 1 }, oilGPer100g: 92 },
   "umber-ultramarine-black": { pigments: { ultramarine: 7, "burnt-umber": 13 }, oilGPer100g: 58 },
-  "viridian-quinacridone-black": { pigments: { "hydrated-chromium-oxide": 9, "quinacridone-rose": 1 }, oilGPer100g: 72 },
+  "viridian-quinacridone-black": {
+    pigments: { "hydrated-chromium-oxide": 9, "quinacridone-rose": 1 },
+    oilGPer100g: 72,
+  },
   "cobalt-blue": { pigments: { "cobalt-aluminate": 1 }, oilGPer100g: 46 },
   "prussian-blue": { pigments: { "iron-blue": 1 }, oilGPer100g: 82 },
   "phthalocyanine-blue": { pigments: { "phthalocyanine-blue": 1 }, oilGPer100g: 74 },
   "phthalocyanine-green": { pigments: { "phthalocyanine-green": 1 }, oilGPer100g: 58 },
-  "viridian": { pigments: { "hydrated-chromium-oxide": 1 }, oilGPer100g: 68 },
+  viridian: { pigments: { "hydrated-chromium-oxide": 1 }, oilGPer100g: 68 },
   "chromium-oxide-green": { pigments: { "chromium-oxide": 1 }, oilGPer100g: 21 },
   "raw-sienna": { pigments: { "raw-sienna": 1 }, oilGPer100g: 76 },
   "burnt-sienna": { pigments: { "burnt-sienna": 1 }, oilGPer100g: 70 },
@@ -61,7 +64,12 @@ export function volumesByPigment(key: PaintKey, pigmentG: number): Volumes {
   const parts = Object.entries(paint.pigments) as [PigmentKey, number][];
   const whole = parts.reduce((total, [, part]) => total + part, 0);
   return {
-    pigments: new Map(parts.map(([pigment, part]) => [pigment, (pigmentG * part) / whole / INVENTED_PIGMENTS[pigment].densityGPerCm3])),
+    pigments: new Map(
+      parts.map(([pigment, part]) => [
+        pigment,
+        (pigmentG * part) / whole / INVENTED_PIGMENTS[pigment].densityGPerCm3,
+      ]),
+    ),
     oil: (pigmentG * paint.oilGPer100g) / 100 / OIL_DENSITY_G_PER_CM3,
   };
 }

@@ -28,7 +28,9 @@ import { cgatsText, csvText, cxfText, type ReadingTable } from "./reading-files.
 /** Every file of readings: name and text, in order of name. */
 export function inventedReadings(): { readonly name: string; readonly text: string }[] {
   const sets = Object.entries(INVENTED_SETS) as [PaintKey, InventedSet][];
-  return [...sets.map(([paint, set]) => readingFile(paint, set)), opacityChart()].toSorted((one, other) => (one.name < other.name ? -1 : 1));
+  return [...sets.map(([paint, set]) => readingFile(paint, set)), opacityChart()].toSorted(
+    (one, other) => (one.name < other.name ? -1 : 1),
+  );
 }
 
 /** One colour's readings as a table, before they are written in a format. */
@@ -36,7 +38,13 @@ export function readingTable(paint: PaintKey, set: InventedSet): ReadingTable {
   const [first, last] = set.span ?? [400, 700];
   const wavelengthsNm = Array.from({ length: (last - first) / 10 + 1 }, (_, i) => first + 10 * i);
   const columns = columnsOf(paint, set).map(({ name, film, drawdown }) => ({
-    name, values: drawdownReflectance(drawdown, wavelengthsNm, `${paint}, film ${film}`, `${paint}, reading ${name}`),
+    name,
+    values: drawdownReflectance(
+      drawdown,
+      wavelengthsNm,
+      `${paint}, film ${film}`,
+      `${paint}, reading ${name}`,
+    ),
   }));
   return { wavelengthsNm, columns, geometry: set.geometry ?? "d/8 excluded" };
 }
@@ -44,10 +52,14 @@ export function readingTable(paint: PaintKey, set: InventedSet): ReadingTable {
 function readingFile(paint: PaintKey, set: InventedSet): { name: string; text: string } {
   const table = readingTable(paint, set);
   switch (set.format ?? "csv") {
-    case "csv": return { name: `${paint}.csv`, text: csvText(table, "factor") };
-    case "csv percent": return { name: `${paint}.csv`, text: csvText(table, "percent") };
-    case "cgats": return { name: `${paint}.txt`, text: cgatsText(table) };
-    case "cxf": return { name: `${paint}.cxf`, text: cxfText(table) };
+    case "csv":
+      return { name: `${paint}.csv`, text: csvText(table, "factor") };
+    case "csv percent":
+      return { name: `${paint}.csv`, text: csvText(table, "percent") };
+    case "cgats":
+      return { name: `${paint}.txt`, text: cgatsText(table) };
+    case "cxf":
+      return { name: `${paint}.cxf`, text: cxfText(table) };
   }
 }
 
@@ -55,8 +67,14 @@ function readingFile(paint: PaintKey, set: InventedSet): { name: string; text: s
 function opacityChart(): { name: string; text: string } {
   const wavelengthsNm = Array.from({ length: 36 }, (_, i) => 380 + 10 * i);
   const geometry = "d/8 excluded";
-  const columns = (["black", "white"] as const).map((name) => ({ name, values: groundReflectance(name, geometry, wavelengthsNm) }));
-  return { name: "opacity-chart.csv", text: csvText({ wavelengthsNm, columns, geometry }, "factor") };
+  const columns = (["black", "white"] as const).map((name) => ({
+    name,
+    values: groundReflectance(name, geometry, wavelengthsNm),
+  }));
+  return {
+    name: "opacity-chart.csv",
+    text: csvText({ wavelengthsNm, columns, geometry }, "factor"),
+  };
 }
 
 function writeReadings(folder: string): void {
@@ -66,5 +84,9 @@ function writeReadings(folder: string): void {
 
 if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {
   const out = process.argv.indexOf("--out");
-  writeReadings(out === -1 ? join(import.meta.dirname, "../../content/readings") : process.argv[out + 1] ?? ".");
+  writeReadings(
+    out === -1
+      ? join(import.meta.dirname, "../../content/readings")
+      : (process.argv[out + 1] ?? "."),
+  );
 }

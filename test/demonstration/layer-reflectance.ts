@@ -11,8 +11,16 @@
  * @param ground reflectance of the ground in contact with the film [1], 0-1.
  * @returns reflectance without the film's own surface [1], 0-1.
  */
-export function layerReflectance(absorption: number, scattering: number, thicknessMm: number, ground: number): number {
-  const doublings = Math.max(0, Math.ceil(Math.log2((absorption + scattering) * thicknessMm / THIN)));
+export function layerReflectance(
+  absorption: number,
+  scattering: number,
+  thicknessMm: number,
+  ground: number,
+): number {
+  const doublings = Math.max(
+    0,
+    Math.ceil(Math.log2(((absorption + scattering) * thicknessMm) / THIN)),
+  );
   const thin = thicknessMm / 2 ** doublings;
   // Second order in the thickness of the starting layer.
   const [k, s] = [absorption * thin, scattering * thin];

@@ -7,29 +7,60 @@ export interface ReadingTable {
   readonly geometry: Geometry;
 }
 
-const ORIGIN = "Saltreach Colourworks (invented): readings made by test/demonstration/invented-readings.ts";
+const ORIGIN =
+  "Saltreach Colourworks (invented): readings made by test/demonstration/invented-readings.ts";
 const CREATED = "2026-05-18";
 
 /** Plain table: a row a wavelength. */
-export function csvText({ wavelengthsNm, columns }: ReadingTable, scale: "factor" | "percent"): string {
-  const figure = scale === "percent" ? (value: number) => (value * 100).toFixed(3) : (value: number) => value.toFixed(5);
-  const rows = wavelengthsNm.map((nm, i) => [String(nm), ...columns.map(({ values }) => figure(values[i] ?? NaN))]);
-  return [["nm", ...columns.map(({ name }) => name)], ...rows].map((row) => row.join(",") + "\n").join("");
+export function csvText(
+  { wavelengthsNm, columns }: ReadingTable,
+  scale: "factor" | "percent",
+): string {
+  const figure =
+    scale === "percent"
+      ? (value: number) => (value * 100).toFixed(3)
+      : (value: number) => value.toFixed(5);
+  const rows = wavelengthsNm.map((nm, i) => [
+    String(nm),
+    ...columns.map(({ values }) => figure(values[i] ?? NaN)),
+  ]);
+  return [["nm", ...columns.map(({ name }) => name)], ...rows]
+    .map((row) => row.join(",") + "\n")
+    .join("");
 }
 
 /** CGATS.17 text: a set a reading, pairs of wavelength and factor. */
 export function cgatsText({ wavelengthsNm, columns, geometry }: ReadingTable): string {
-  const fields = ["SAMPLE_ID", "SAMPLE_NAME", ...wavelengthsNm.flatMap(() => ["SPECTRAL_NM", "SPECTRAL_DEC"])];
+  const fields = [
+    "SAMPLE_ID",
+    "SAMPLE_NAME",
+    ...wavelengthsNm.flatMap(() => ["SPECTRAL_NM", "SPECTRAL_DEC"]),
+  ];
   const sets = columns.map(({ name, values }, i) =>
-    [String(i + 1), `"${name}"`, ...wavelengthsNm.flatMap((nm, j) => [String(nm), (values[j] ?? NaN).toFixed(5)])].join("\t"));
+    [
+      String(i + 1),
+      `"${name}"`,
+      ...wavelengthsNm.flatMap((nm, j) => [String(nm), (values[j] ?? NaN).toFixed(5)]),
+    ].join("\t"),
+  );
   return [
-    "CGATS.17", "",
+    "CGATS.17",
+    "",
     `ORIGINATOR\t"${ORIGIN}"`,
     `CREATED\t"${CREATED}"`,
     `MEASUREMENT_GEOMETRY\t"${geometry}"`,
-    "MEASUREMENT_SOURCE\t\"invented\"", "",
-    `NUMBER_OF_FIELDS\t${fields.length}`, "BEGIN_DATA_FORMAT", fields.join("\t"), "END_DATA_FORMAT", "",
-    `NUMBER_OF_SETS\t${sets.length}`, "BEGIN_DATA", ...sets, "END_DATA", "",
+    'MEASUREMENT_SOURCE\t"invented"',
+    "",
+    `NUMBER_OF_FIELDS\t${fields.length}`,
+    "BEGIN_DATA_FORMAT",
+    fields.join("\t"),
+    "END_DATA_FORMAT",
+    "",
+    `NUMBER_OF_SETS\t${sets.length}`,
+    "BEGIN_DATA",
+    ...sets,
+    "END_DATA",
+    "",
   ].join("\n");
 }
 
@@ -37,12 +68,14 @@ export function cgatsText({ wavelengthsNm, columns, geometry }: ReadingTable): s
 export function cxfText({ wavelengthsNm, columns, geometry }: ReadingTable): string {
   const start = wavelengthsNm[0] ?? NaN;
   const increment = (wavelengthsNm[1] ?? NaN) - start;
-  const objects = columns.map(({ name, values }, i) => `      <cc:Object ObjectType="Standard" Name="${name}" Id="r${i + 1}">
+  const objects = columns.map(
+    ({ name, values }, i) => `      <cc:Object ObjectType="Standard" Name="${name}" Id="r${i + 1}">
         <cc:CreationDate>${CREATED}T09:00:00Z</cc:CreationDate>
         <cc:ColorValues>
           <cc:ReflectanceSpectrum ColorSpecification="cs1" StartWL="${start}">${values.map((value) => value.toFixed(5)).join(" ")}</cc:ReflectanceSpectrum>
         </cc:ColorValues>
-      </cc:Object>`);
+      </cc:Object>`,
+  );
   return `<?xml version="1.0" encoding="UTF-8"?>
 <cc:CxF xmlns:cc="http://colorexchangeformat.com/CxF3-core">
   <cc:FileInformation>

@@ -8,7 +8,8 @@ export type Deviates = () => number;
  */
 export function deviates(key: string): Deviates {
   let state = 0x811c9dc5;
-  for (const character of key) state = Math.imul(state ^ (character.codePointAt(0) ?? 0), 0x01000193);
+  for (const character of key)
+    state = Math.imul(state ^ (character.codePointAt(0) ?? 0), 0x01000193);
   const uniform = (): number => {
     state = (state + 0x6d2b79f5) | 0;
     let t = Math.imul(state ^ (state >>> 15), 1 | state);

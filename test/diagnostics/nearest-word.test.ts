@@ -19,9 +19,15 @@ describe("nearestWord", () => {
   // Damerau (1964), Commun. ACM 7(3), 171: one insertion, deletion, substitution or swap is one slip.
   // Three letters allow one slip and no more, six allow two.
   test.each([
-    ["abc", "acb", true], ["abc", "cab", false], ["abc", "abd", true], ["abc", "ade", false], ["ab", "ba", false],
-    ["abcdef", "badcef", true], ["abcdef", "badcfe", false],
-    ["kitten", "sitting", false], ["ca", "abc", false],
+    ["abc", "acb", true],
+    ["abc", "cab", false],
+    ["abc", "abd", true],
+    ["abc", "ade", false],
+    ["ab", "ba", false],
+    ["abcdef", "badcef", true],
+    ["abcdef", "badcfe", false],
+    ["kitten", "sitting", false],
+    ["ca", "abc", false],
   ])("%s is near to %s: %s", (word, known, near) => {
     expect(nearestWord(word, [known])).toBe(near ? known : undefined);
     expect(nearestWord(known, [word])).toBe(near ? word : undefined);
@@ -32,9 +38,12 @@ describe("nearestWord", () => {
     expect(nearestWord("aaaaaa", ["aaaaab", "baaaaa"])).toBe("aaaaab");
   });
 
-  test.each(["", "x", "ultramarine", "z".repeat(1_000_000)])("gives nothing for a word like no other", (word) => {
-    expect(nearestWord(word, WHITES)).toBeUndefined();
-  });
+  test.each(["", "x", "ultramarine", "z".repeat(1_000_000)])(
+    "gives nothing for a word like no other",
+    (word) => {
+      expect(nearestWord(word, WHITES)).toBeUndefined();
+    },
+  );
 
   test("gives nothing when nothing is known", () => {
     expect(nearestWord("factor", [])).toBeUndefined();
@@ -42,8 +51,11 @@ describe("nearestWord", () => {
 
   test("a known word is nearest to itself, whatever else is known", () => {
     const word = fc.string({ minLength: 1, maxLength: 20 });
-    fc.assert(fc.property(word, fc.array(word), (known, others) => {
-      expect(nearestWord(known, [...others, known])?.toLowerCase()).toBe(known.toLowerCase());
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(word, fc.array(word), (known, others) => {
+        expect(nearestWord(known, [...others, known])?.toLowerCase()).toBe(known.toLowerCase());
+      }),
+      { seed: 1, numRuns: 200 },
+    );
   });
 });

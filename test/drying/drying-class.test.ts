@@ -3,13 +3,29 @@ import { DRYING_LIMITS, dryingClassRuling } from "../../lib/drying/drying-class.
 
 describe("dryingClassRuling: fast to 3, medium to 6, slow to 12 days (estimates of the trade)", () => {
   test.each([
-    [0.5, "fast"], [3, "fast"], [3.01, "medium"], [6, "medium"], [6.01, "slow"], [12, "slow"], [12.01, "very slow"], [200, "very slow"],
-  ])("%s days -> %s", (days, expected) => expect(dryingClassRuling(days).dryingClass).toBe(expected));
+    [0.5, "fast"],
+    [3, "fast"],
+    [3.01, "medium"],
+    [6, "medium"],
+    [6.01, "slow"],
+    [12, "slow"],
+    [12.01, "very slow"],
+    [200, "very slow"],
+  ])("%s days -> %s", (days, expected) =>
+    expect(dryingClassRuling(days).dryingClass).toBe(expected),
+  );
 
   test("classes a range by its later end, and lists the number it went by", () => {
     expect(dryingClassRuling([2, 7])).toMatchObject({
-      dryingClass: "slow", limit: DRYING_LIMITS[2], spans: ["fast", "medium", "slow"],
-      reason: { rule: "drying-class-by-the-later-end", values: { decidedAt: 7, touchDryDays: [2, 7], filmThicknessUm: 75, temperatureC: 20 }, standing: "estimated", source: "practice-drying" },
+      dryingClass: "slow",
+      limit: DRYING_LIMITS[2],
+      spans: ["fast", "medium", "slow"],
+      reason: {
+        rule: "drying-class-by-the-later-end",
+        values: { decidedAt: 7, touchDryDays: [2, 7], filmThicknessUm: 75, temperatureC: 20 },
+        standing: "estimated",
+        source: "practice-drying",
+      },
     });
     expect(dryingClassRuling([4, 6]).reason.rule).toBe("drying-class");
   });
@@ -21,7 +37,9 @@ describe("dryingClassRuling: fast to 3, medium to 6, slow to 12 days (estimates 
   });
 
   test.each([0, -1, NaN, Infinity])("refuses %s", (days) => {
-    expect(() => dryingClassRuling(days)).toThrow(new RangeError(`Unexpected days to touch dry \`${days}\`, expected \`0 < days < Infinity\``));
+    expect(() => dryingClassRuling(days)).toThrow(
+      new RangeError(`Unexpected days to touch dry \`${days}\`, expected \`0 < days < Infinity\``),
+    );
     expect(() => dryingClassRuling([1, days])).toThrow(RangeError);
   });
 });

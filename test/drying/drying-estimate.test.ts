@@ -1,11 +1,25 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { DRIERS, drierDose, DRIER_REACH_PERCENT, drierRulings } from "../../lib/drying/added-drier.ts";
+import {
+  DRIERS,
+  drierDose,
+  DRIER_REACH_PERCENT,
+  drierRulings,
+} from "../../lib/drying/added-drier.ts";
 import { CHEMISTRY_DRYING } from "../../lib/drying/chemistry-drying.ts";
 import { chemicalContributions, FURTHER_SHARE } from "../../lib/drying/chemical-contributions.ts";
 import { product, type Contribution } from "../../lib/drying/contribution.ts";
-import { dryingEstimate, type DryingEstimate, type DryingQuestion } from "../../lib/drying/drying-estimate.ts";
-import { FILM_REACH_UM, filmContribution, TEMPERATURE_REACH_C, temperatureContribution } from "../../lib/drying/film-conditions.ts";
+import {
+  dryingEstimate,
+  type DryingEstimate,
+  type DryingQuestion,
+} from "../../lib/drying/drying-estimate.ts";
+import {
+  FILM_REACH_UM,
+  filmContribution,
+  TEMPERATURE_REACH_C,
+  temperatureContribution,
+} from "../../lib/drying/film-conditions.ts";
 import { OIL_DRYING, oilContributions } from "../../lib/drying/vehicle-drying.ts";
 
 const BONE = { name: "bone black", colourIndexName: "PBk 9" };
@@ -16,48 +30,91 @@ function estimated(question: DryingQuestion): DryingEstimate {
   if (!found.known) throw new Error("Unexpected lack of an estimate");
   return found;
 }
-const byRule = (contributions: readonly Contribution[], rule: string): Contribution | undefined => contributions.find((one) => one.rule === rule);
+const byRule = (contributions: readonly Contribution[], rule: string): Contribution | undefined =>
+  contributions.find((one) => one.rule === rule);
 
 describe("the vehicle (days of the oil alone, memory)", () => {
-  test.each([["linseed", [3, 5]], ["walnut", [4, 6]], ["safflower", [5, 8]], ["poppy", [6, 10]]] as const)("%s: %o", (oil, days) => {
+  test.each([
+    ["linseed", [3, 5]],
+    ["walnut", [4, 6]],
+    ["safflower", [5, 8]],
+    ["poppy", [6, 10]],
+  ] as const)("%s: %o", (oil, days) => {
     expect(OIL_DRYING.find((row) => row.oil === oil)?.days).toEqual(days);
   });
   test("a neutral pigment in poppy takes twice as long as in linseed", () => {
     const pigments = [{ name: "red", colourIndexName: "PR 101" }];
     expect(estimated({ pigments, oils: LINSEED }).touchDryDays).toEqual([3, 6]);
-    expect(estimated({ pigments, oils: [{ oil: "poppy", massFraction: 1 }] }).touchDryDays).toEqual([6, 12]);
+    expect(estimated({ pigments, oils: [{ oil: "poppy", massFraction: 1 }] }).touchDryDays).toEqual(
+      [6, 12],
+    );
   });
   test("linseed sets the days, any other slows them", () => {
-    expect(oilContributions(LINSEED)).toMatchObject([{ rule: "linseed-sets-the-days", sign: "none", factor: [1, 1] }]);
-    expect(oilContributions([{ oil: "walnut", massFraction: 1 }, { oil: "linseed", massFraction: 0 }])).toMatchObject([{ rule: "oil-slower-than-linseed", sign: "slower" }, { rule: "linseed-sets-the-days" }]);
+    expect(oilContributions(LINSEED)).toMatchObject([
+      { rule: "linseed-sets-the-days", sign: "none", factor: [1, 1] },
+    ]);
+    expect(
+      oilContributions([
+        { oil: "walnut", massFraction: 1 },
+        { oil: "linseed", massFraction: 0 },
+      ]),
+    ).toMatchObject([
+      { rule: "oil-slower-than-linseed", sign: "slower" },
+      { rule: "linseed-sets-the-days" },
+    ]);
   });
   test("half poppy lies between", () => {
-    const half = estimated({ pigments: [BONE], oils: [{ oil: "linseed", massFraction: 0.5 }, { oil: "poppy", massFraction: 0.5 }] }).touchDryDays;
+    const half = estimated({
+      pigments: [BONE],
+      oils: [
+        { oil: "linseed", massFraction: 0.5 },
+        { oil: "poppy", massFraction: 0.5 },
+      ],
+    }).touchDryDays;
     expect(half[0]).toBeCloseTo(6 * Math.SQRT2, 9);
     expect(half[1]).toBeCloseTo(12 * Math.SQRT2, 9);
   });
   test("not recorded: the range takes in every oil, and says so", () => {
     const found = estimated({ pigments: [BONE], oils: [] });
     expect(found.touchDryDays).toEqual([6, 24]);
-    expect(byRule(found.contributions, "vehicle-not-stated")).toMatchObject({ sign: "slower", standing: "estimated" });
+    expect(byRule(found.contributions, "vehicle-not-stated")).toMatchObject({
+      sign: "slower",
+      standing: "estimated",
+    });
   });
-  test.each([[0.5], [1.1], [NaN]])("shares that sum to %s are refused", (massFraction) => expect(() => oilContributions([{ oil: "linseed", massFraction }])).toThrow(/sum of oils' mass fractions/));
+  test.each([[0.5], [1.1], [NaN]])("shares that sum to %s are refused", (massFraction) =>
+    expect(() => oilContributions([{ oil: "linseed", massFraction }])).toThrow(
+      /sum of oils' mass fractions/,
+    ),
+  );
 });
 
 describe("film and room", () => {
   test.each([
-    [75, "film-as-classed", "none", [1, 1]], [300, "thick-film-slows", "slower", [2, 4]], [18.75, "thin-film-speeds", "faster", [0.25, 0.5]],
-  ] as const)("%s um: %s", (um, rule, sign, factor) => expect(filmContribution(um)).toMatchObject({ rule, sign, factor }));
+    [75, "film-as-classed", "none", [1, 1]],
+    [300, "thick-film-slows", "slower", [2, 4]],
+    [18.75, "thin-film-speeds", "faster", [0.25, 0.5]],
+  ] as const)("%s um: %s", (um, rule, sign, factor) =>
+    expect(filmContribution(um)).toMatchObject({ rule, sign, factor }),
+  );
   test.each([
-    [20, "temperature-as-classed", "none", [1, 1]], [10, "cold-slows", "slower", [1.6, 2.2]], [30, "warmth-speeds", "faster", [1 / 2.2, 1 / 1.6]],
-  ] as const)("%s degrees: %s", (degrees, rule, sign, factor) => expect(temperatureContribution(degrees)).toMatchObject({ rule, sign, factor }));
+    [20, "temperature-as-classed", "none", [1, 1]],
+    [10, "cold-slows", "slower", [1.6, 2.2]],
+    [30, "warmth-speeds", "faster", [1 / 2.2, 1 / 1.6]],
+  ] as const)("%s degrees: %s", (degrees, rule, sign, factor) =>
+    expect(temperatureContribution(degrees)).toMatchObject({ rule, sign, factor }),
+  );
   test("each limit from both sides", () => {
-    expect(() => filmContribution(FILM_REACH_UM[0] - 0.1)).toThrow("Unexpected film thickness `4.9`, expected `5 <= thickness <= 1000 um`");
+    expect(() => filmContribution(FILM_REACH_UM[0] - 0.1)).toThrow(
+      "Unexpected film thickness `4.9`, expected `5 <= thickness <= 1000 um`",
+    );
     expect(() => filmContribution(FILM_REACH_UM[1] + 1)).toThrow(RangeError);
     expect(() => filmContribution(NaN)).toThrow(RangeError);
     expect(() => filmContribution(FILM_REACH_UM[0])).not.toThrow();
     expect(() => filmContribution(FILM_REACH_UM[1])).not.toThrow();
-    expect(() => temperatureContribution(TEMPERATURE_REACH_C[0] - 1)).toThrow("Unexpected temperature `4`, expected `5 <= temperature <= 40 degrees C`");
+    expect(() => temperatureContribution(TEMPERATURE_REACH_C[0] - 1)).toThrow(
+      "Unexpected temperature `4`, expected `5 <= temperature <= 40 degrees C`",
+    );
     expect(() => temperatureContribution(TEMPERATURE_REACH_C[1] + 1)).toThrow(RangeError);
     expect(() => temperatureContribution(NaN)).toThrow(RangeError);
     expect(() => temperatureContribution(TEMPERATURE_REACH_C[0])).not.toThrow();
@@ -67,12 +124,18 @@ describe("film and room", () => {
 
 describe("added drier", () => {
   test("speeds a slow paint", () => {
-    const [plain, dried] = [undefined, [{ metal: "cobalt", percentOnOil: 0.04 } as const]].map((addedDriers) => estimated({ pigments: [BONE], oils: LINSEED, addedDriers }).touchDryDays);
+    const [plain, dried] = [undefined, [{ metal: "cobalt", percentOnOil: 0.04 } as const]].map(
+      (addedDriers) => estimated({ pigments: [BONE], oils: LINSEED, addedDriers }).touchDryDays,
+    );
     expect(dried?.[0]).toBeCloseTo((plain?.[0] ?? NaN) * 0.3, 9);
     expect(dried?.[1]).toBeCloseTo((plain?.[1] ?? NaN) * 0.5, 9);
   });
   test("is taken up by a fine carbon: from half its effect to all of it", () => {
-    const { contributions } = estimated({ pigments: [{ name: "lamp black", colourIndexName: "PBk 6" }], oils: LINSEED, addedDriers: [{ metal: "cobalt", percentOnOil: 0.04 }] });
+    const { contributions } = estimated({
+      pigments: [{ name: "lamp black", colourIndexName: "PBk 6" }],
+      oils: LINSEED,
+      addedDriers: [{ metal: "cobalt", percentOnOil: 0.04 }],
+    });
     const drier = byRule(contributions, "carbon-takes-up-drier");
     expect(drier?.factor[0]).toBeCloseTo(0.3, 12);
     expect(drier?.factor[1]).toBeCloseTo(Math.sqrt(0.5), 12);
@@ -83,20 +146,42 @@ describe("added drier", () => {
     expect(drierDose({ metal: "cobalt", percentOnOil: 0.02 }).share).toBe(1);
     expect(drierDose({ metal: "cobalt", percentOnOil: 0.05 }).share).toBe(1);
   });
-  test.each([0, -0.1, NaN, DRIER_REACH_PERCENT + 0.01])("a dose of %s %% is refused", (percentOnOil) => {
-    expect(() => drierDose({ metal: "lead", percentOnOil })).toThrow(/Unexpected lead on oil/);
-  });
-  test("the reach itself is not", () => expect(drierDose({ metal: "lead", percentOnOil: DRIER_REACH_PERCENT }).row.metal).toBe("lead"));
+  test.each([0, -0.1, NaN, DRIER_REACH_PERCENT + 0.01])(
+    "a dose of %s %% is refused",
+    (percentOnOil) => {
+      expect(() => drierDose({ metal: "lead", percentOnOil })).toThrow(/Unexpected lead on oil/);
+    },
+  );
+  test("the reach itself is not", () =>
+    expect(drierDose({ metal: "lead", percentOnOil: DRIER_REACH_PERCENT }).row.metal).toBe("lead"));
   test.each([
-    [[{ metal: "cobalt", percentOnOil: 0.06 }, { metal: "zirconium", percentOnOil: 0.2 }], []],
-    [[{ metal: "cobalt", percentOnOil: 0.0601 }, { metal: "zirconium", percentOnOil: 0.2 }], ["drier-above-customary"]],
+    [
+      [
+        { metal: "cobalt", percentOnOil: 0.06 },
+        { metal: "zirconium", percentOnOil: 0.2 },
+      ],
+      [],
+    ],
+    [
+      [
+        { metal: "cobalt", percentOnOil: 0.0601 },
+        { metal: "zirconium", percentOnOil: 0.2 },
+      ],
+      ["drier-above-customary"],
+    ],
     [[{ metal: "cobalt", percentOnOil: 0.06 }], ["surface-drier-alone"]],
     [[{ metal: "manganese", percentOnOil: 0.2 }], ["drier-above-customary", "surface-drier-alone"]],
     [[{ metal: "zirconium", percentOnOil: 0.2 }], []],
     [[], []],
-  ] as const)("%o: %o", (driers, rules) => expect(drierRulings(driers).map(({ rule }) => rule)).toEqual(rules));
+  ] as const)("%o: %o", (driers, rules) =>
+    expect(drierRulings(driers).map(({ rule }) => rule)).toEqual(rules),
+  );
   test("customary doses rise, and nothing but the auxiliary zinc slows", () => {
-    for (const { metal, customaryPercent: [low, high], factor: [least, most] } of DRIERS) {
+    for (const {
+      metal,
+      customaryPercent: [low, high],
+      factor: [least, most],
+    } of DRIERS) {
       expect(low < high && least <= most, metal).toBe(true);
       expect(most <= 1 || metal === "zinc", metal).toBe(true);
     }
@@ -104,34 +189,63 @@ describe("added drier", () => {
 });
 
 describe("what bears on one reaction does not simply multiply", () => {
-  const part = (chemistry: "lead" | "cobalt" | "titanium dioxide" | "zinc oxide" | "iron oxide" | "fine carbon", massFraction: number | undefined) => ({ name: chemistry, chemistry, massFraction, white: false });
+  const part = (
+    chemistry: "lead" | "cobalt" | "titanium dioxide" | "zinc oxide" | "iron oxide" | "fine carbon",
+    massFraction: number | undefined,
+  ) => ({ name: chemistry, chemistry, massFraction, white: false });
   test("a second retarder acts by half", () => {
-    const [titanium, zinc] = chemicalContributions([part("titanium dioxide", 0.5), part("zinc oxide", 0.5)], []);
+    const [titanium, zinc] = chemicalContributions(
+      [part("titanium dioxide", 0.5), part("zinc oxide", 0.5)],
+      [],
+    );
     expect(titanium?.factor).toEqual([2, 2.4]);
     expect(zinc?.factor).toEqual([2 ** FURTHER_SHARE, 2.4 ** FURTHER_SHARE]);
   });
   test("the stronger is the one whose amount makes it so", () => {
-    const found = chemicalContributions([part("fine carbon", 0.0005), part("titanium dioxide", 0.9995)], []);
-    expect(found.map(({ values }) => [values["pigment"], values["beside"]])).toEqual([["titanium dioxide", 1], ["fine carbon", FURTHER_SHARE]]);
+    const found = chemicalContributions(
+      [part("fine carbon", 0.0005), part("titanium dioxide", 0.9995)],
+      [],
+    );
+    expect(found.map(({ values }) => [values["pigment"], values["beside"]])).toEqual([
+      ["titanium dioxide", 1],
+      ["fine carbon", FURTHER_SHARE],
+    ]);
   });
   test("lists the amount where it is recorded", () => {
-    expect(chemicalContributions([part("lead", 0.4)], [])[0]?.values).toMatchObject({ massFraction: 0.4, share: 1 });
-    expect(chemicalContributions([part("lead", undefined)], [])[0]?.values).not.toHaveProperty("massFraction");
+    expect(chemicalContributions([part("lead", 0.4)], [])[0]?.values).toMatchObject({
+      massFraction: 0.4,
+      share: 1,
+    });
+    expect(chemicalContributions([part("lead", undefined)], [])[0]?.values).not.toHaveProperty(
+      "massFraction",
+    );
   });
   test("a drier and a retarder each act in full", () => {
-    const factors = chemicalContributions([part("lead", 0.5), part("zinc oxide", 0.5)], []).map(({ factor }) => factor);
+    const factors = chemicalContributions([part("lead", 0.5), part("zinc oxide", 0.5)], []).map(
+      ({ factor }) => factor,
+    );
     expect(product(factors)[0]).toBeCloseTo(2 / 3, 12);
     expect(product(factors)[1]).toBeCloseTo(2.4 * 0.6, 12);
   });
   test("what takes no part counts only in so far as nothing else acts", () => {
-    expect(chemicalContributions([part("iron oxide", 0.5), part("zinc oxide", 0.5)], []).find(({ sign }) => sign === "none")?.factor).toEqual([1, 1]);
+    expect(
+      chemicalContributions([part("iron oxide", 0.5), part("zinc oxide", 0.5)], []).find(
+        ({ sign }) => sign === "none",
+      )?.factor,
+    ).toEqual([1, 1]);
     expect(chemicalContributions([part("iron oxide", 1)], [])[0]?.factor).toEqual([1, 1.2]);
   });
   test("a twentieth of the full amount acts by a twentieth", () => {
-    expect(chemicalContributions([part("zinc oxide", 0.0125), part("iron oxide", 0.9875)], [])[1]?.factor[0]).toBeCloseTo(2 ** 0.05, 9);
+    expect(
+      chemicalContributions([part("zinc oxide", 0.0125), part("iron oxide", 0.9875)], [])[1]
+        ?.factor[0],
+    ).toBeCloseTo(2 ** 0.05, 9);
   });
   test("parts that are not recorded: from no effect to all of it", () => {
-    const found = estimated({ pigments: [BONE, { name: "umber", colourIndexName: "PBr 7" }], oils: LINSEED });
+    const found = estimated({
+      pigments: [BONE, { name: "umber", colourIndexName: "PBr 7" }],
+      oils: LINSEED,
+    });
     expect(found.touchDryDays[0]).toBeLessThanOrEqual(3);
     expect(found.touchDryDays[1]).toBeGreaterThanOrEqual(12);
   });
@@ -140,62 +254,132 @@ describe("what bears on one reaction does not simply multiply", () => {
 describe("every estimate", () => {
   const chemistries = CHEMISTRY_DRYING.map((row) => row.chemistry);
   const questions = fc.record({
-    pigments: fc.array(fc.record({ name: fc.constant("x"), chemistry: fc.constantFrom(...chemistries), massFraction: fc.option(fc.double({ min: 0.001, max: 1, noNaN: true }), { nil: undefined }) }), { minLength: 1, maxLength: 4 }),
-    oils: fc.constantFrom([], [...LINSEED], [{ oil: "walnut" as const, massFraction: 0.4 }, { oil: "poppy" as const, massFraction: 0.6 }]),
-    addedDriers: fc.array(fc.record({ metal: fc.constantFrom(...DRIERS.map((row) => row.metal)), percentOnOil: fc.double({ min: 0.001, max: 0.5, noNaN: true }) }), { maxLength: 2 }),
+    pigments: fc.array(
+      fc.record({
+        name: fc.constant("x"),
+        chemistry: fc.constantFrom(...chemistries),
+        massFraction: fc.option(fc.double({ min: 0.001, max: 1, noNaN: true }), { nil: undefined }),
+      }),
+      { minLength: 1, maxLength: 4 },
+    ),
+    oils: fc.constantFrom(
+      [],
+      [...LINSEED],
+      [
+        { oil: "walnut" as const, massFraction: 0.4 },
+        { oil: "poppy" as const, massFraction: 0.6 },
+      ],
+    ),
+    addedDriers: fc.array(
+      fc.record({
+        metal: fc.constantFrom(...DRIERS.map((row) => row.metal)),
+        percentOnOil: fc.double({ min: 0.001, max: 0.5, noNaN: true }),
+      }),
+      { maxLength: 2 },
+    ),
     filmThicknessUm: fc.double({ min: 5, max: 1000, noNaN: true }),
     temperatureC: fc.double({ min: 5, max: 40, noNaN: true }),
   });
   test("is the base days times what it lists, and nothing else", () => {
-    fc.assert(fc.property(questions, (question) => {
-      const { touchDryDays, contributions, base } = estimated(question);
-      const [least, most] = contributions.reduce<[number, number]>(([lower, upper], { values }) => {
-        const factor = values["factor"] as readonly [number, number];
-        return [lower * factor[0], upper * factor[1]];
-      }, [...(base.values["days"] as readonly [number, number])]);
-      expect(touchDryDays[0] / least).toBeCloseTo(1, 9);
-      expect(touchDryDays[1] / most).toBeCloseTo(1, 9);
-      expect(touchDryDays[0]).toBeLessThanOrEqual(touchDryDays[1]);
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(questions, (question) => {
+        const { touchDryDays, contributions, base } = estimated(question);
+        const [least, most] = contributions.reduce<[number, number]>(
+          ([lower, upper], { values }) => {
+            const factor = values["factor"] as readonly [number, number];
+            return [lower * factor[0], upper * factor[1]];
+          },
+          [...(base.values["days"] as readonly [number, number])],
+        );
+        expect(touchDryDays[0] / least).toBeCloseTo(1, 9);
+        expect(touchDryDays[1] / most).toBeCloseTo(1, 9);
+        expect(touchDryDays[0]).toBeLessThanOrEqual(touchDryDays[1]);
+      }),
+      { seed: 1, numRuns: 200 },
+    );
   });
   test("gives each contribution a sign that its factor bears out, a standing and a source", () => {
-    fc.assert(fc.property(questions, (question) => {
-      for (const { sign, factor: [least, most], standing, source } of estimated(question).contributions) {
-        expect(standing).toBe("estimated");
-        expect(source).toBeDefined();
-        if (sign === "faster") expect(most).toBeLessThanOrEqual(1 + 1e-12);
-        if (sign === "slower") expect(least).toBeGreaterThanOrEqual(1 - 1e-12);
-      }
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(questions, (question) => {
+        for (const {
+          sign,
+          factor: [least, most],
+          standing,
+          source,
+        } of estimated(question).contributions) {
+          expect(standing).toBe("estimated");
+          expect(source).toBeDefined();
+          if (sign === "faster") expect(most).toBeLessThanOrEqual(1 + 1e-12);
+          if (sign === "slower") expect(least).toBeGreaterThanOrEqual(1 - 1e-12);
+        }
+      }),
+      { seed: 1, numRuns: 200 },
+    );
   });
   test("does not depend on the order of the pigments", () => {
-    fc.assert(fc.property(questions, (question) => {
-      const turned = estimated({ ...question, pigments: question.pigments.toReversed() }).touchDryDays;
-      const { touchDryDays } = estimated(question);
-      expect(turned[0] / touchDryDays[0]).toBeCloseTo(1, 6);
-      expect(turned[1] / touchDryDays[1]).toBeCloseTo(1, 6);
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(questions, (question) => {
+        const turned = estimated({
+          ...question,
+          pigments: question.pigments.toReversed(),
+        }).touchDryDays;
+        const { touchDryDays } = estimated(question);
+        expect(turned[0] / touchDryDays[0]).toBeCloseTo(1, 6);
+        expect(turned[1] / touchDryDays[1]).toBeCloseTo(1, 6);
+      }),
+      { seed: 1, numRuns: 200 },
+    );
   });
   test("a thicker film is never earlier dry", () => {
-    fc.assert(fc.property(questions, fc.double({ min: 1, max: 1000, noNaN: true }), (question, more) => {
-      const thicker = estimated({ ...question, filmThicknessUm: Math.min(1000, question.filmThicknessUm + more) }).touchDryDays;
-      return thicker[0] >= estimated(question).touchDryDays[0] * (1 - 1e-9);
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(questions, fc.double({ min: 1, max: 1000, noNaN: true }), (question, more) => {
+        const thicker = estimated({
+          ...question,
+          filmThicknessUm: Math.min(1000, question.filmThicknessUm + more),
+        }).touchDryDays;
+        return thicker[0] >= estimated(question).touchDryDays[0] * (1 - 1e-9);
+      }),
+      { seed: 1, numRuns: 200 },
+    );
   });
 });
 
 describe("a pigment whose chemistry is not known", () => {
   test("is named, and nothing is estimated", () => {
-    expect(dryingEstimate({ pigments: [BONE, { name: "mystery violet", colourIndexName: "PV 999" }], oils: LINSEED })).toEqual({
-      known: false, unknownPigments: ["mystery violet"], reason: { rule: "pigment-chemistry-unknown", values: { pigments: ["mystery violet"] } },
+    expect(
+      dryingEstimate({
+        pigments: [BONE, { name: "mystery violet", colourIndexName: "PV 999" }],
+        oils: LINSEED,
+      }),
+    ).toEqual({
+      known: false,
+      unknownPigments: ["mystery violet"],
+      reason: { rule: "pigment-chemistry-unknown", values: { pigments: ["mystery violet"] } },
     });
   });
-  test("may be told by the record", () => expect(estimated({ pigments: [{ name: "mystery violet", chemistry: "cobalt" }], oils: LINSEED }).touchDryDays).toEqual([1, 3]));
-  test("no pigment at all is no estimate", () => expect(dryingEstimate({ pigments: [], oils: LINSEED }).known).toBe(false));
+  test("may be told by the record", () =>
+    expect(
+      estimated({ pigments: [{ name: "mystery violet", chemistry: "cobalt" }], oils: LINSEED })
+        .touchDryDays,
+    ).toEqual([1, 3]));
+  test("no pigment at all is no estimate", () =>
+    expect(dryingEstimate({ pigments: [], oils: LINSEED }).known).toBe(false));
 });
 
 test("the white it is tinted with is said to be the white", () => {
-  const { contributions } = estimated({ pigments: [{ ...BONE, massFraction: 0.05 }, { name: "lead white", colourIndexName: "PW 1", massFraction: 0.95, white: true }], oils: LINSEED });
-  expect(byRule(contributions, "white-speeds-drying")?.values).toMatchObject({ pigment: "lead white", chemistry: "lead", cause: "catalyses oxidation" });
-  expect(byRule(contributions, "pigment-slows-drying")?.values).toMatchObject({ pigment: "bone black" });
+  const { contributions } = estimated({
+    pigments: [
+      { ...BONE, massFraction: 0.05 },
+      { name: "lead white", colourIndexName: "PW 1", massFraction: 0.95, white: true },
+    ],
+    oils: LINSEED,
+  });
+  expect(byRule(contributions, "white-speeds-drying")?.values).toMatchObject({
+    pigment: "lead white",
+    chemistry: "lead",
+    cause: "catalyses oxidation",
+  });
+  expect(byRule(contributions, "pigment-slows-drying")?.values).toMatchObject({
+    pigment: "bone black",
+  });
 });

@@ -5,30 +5,80 @@ import { dryingTrialRuling, trialContradiction } from "../../lib/drying/drying-t
 import { LONGEST_TOUCH_DRY_DAYS, trialComplaints } from "../../lib/drying/trial-complaints.ts";
 
 const CONDITIONS = { filmThicknessUm: 75, temperatureC: 20 };
-const expected = dryingEstimate({ pigments: [{ name: "iron black", colourIndexName: "PBk 11" }], oils: [{ oil: "linseed", massFraction: 1 }] }) as DryingEstimate;
+const expected = dryingEstimate({
+  pigments: [{ name: "iron black", colourIndexName: "PBk 11" }],
+  oils: [{ oil: "linseed", massFraction: 1 }],
+}) as DryingEstimate;
 
 describe("dryingTrialRuling", () => {
   test("classes by the trial, as measured, and shows its conditions", () => {
-    expect(dryingTrialRuling({ touchDryDays: 4, throughDryDays: 20, humidityPercent: 50, ...CONDITIONS })).toMatchObject({
-      ruling: { dryingClass: "medium" }, touchDryDays: 4, wanting: [],
-      reason: { rule: "trial-decides", standing: "measured", values: { touchDryDays: 4, throughDryDays: 20, humidityPercent: 50, filmThicknessUm: 75, temperatureC: 20 } },
+    expect(
+      dryingTrialRuling({
+        touchDryDays: 4,
+        throughDryDays: 20,
+        humidityPercent: 50,
+        ...CONDITIONS,
+      }),
+    ).toMatchObject({
+      ruling: { dryingClass: "medium" },
+      touchDryDays: 4,
+      wanting: [],
+      reason: {
+        rule: "trial-decides",
+        standing: "measured",
+        values: {
+          touchDryDays: 4,
+          throughDryDays: 20,
+          humidityPercent: 50,
+          filmThicknessUm: 75,
+          temperatureC: 20,
+        },
+      },
     });
   });
   test.each([
-    [100, 23, "trial-decides"], [101, 20, "trial-decides-for-its-own-film"], [75, 23.1, "trial-decides-for-its-own-film"], [50, 17, "trial-decides"], [49, 20, "trial-decides-for-its-own-film"],
-  ])("%s um at %s degrees: %s", (filmThicknessUm, temperatureC, rule) => expect(dryingTrialRuling({ touchDryDays: 4, filmThicknessUm, temperatureC }).reason.rule).toBe(rule));
-  test("adjusts nothing", () => expect(dryingTrialRuling({ touchDryDays: 12, filmThicknessUm: 300, temperatureC: 10 })).toMatchObject({ touchDryDays: 12, ruling: { dryingClass: "slow" } }));
+    [100, 23, "trial-decides"],
+    [101, 20, "trial-decides-for-its-own-film"],
+    [75, 23.1, "trial-decides-for-its-own-film"],
+    [50, 17, "trial-decides"],
+    [49, 20, "trial-decides-for-its-own-film"],
+  ])("%s um at %s degrees: %s", (filmThicknessUm, temperatureC, rule) =>
+    expect(dryingTrialRuling({ touchDryDays: 4, filmThicknessUm, temperatureC }).reason.rule).toBe(
+      rule,
+    ),
+  );
+  test("adjusts nothing", () =>
+    expect(
+      dryingTrialRuling({ touchDryDays: 12, filmThicknessUm: 300, temperatureC: 10 }),
+    ).toMatchObject({ touchDryDays: 12, ruling: { dryingClass: "slow" } }));
   test("names the conditions it lacks", () => {
-    expect(dryingTrialRuling({ touchDryDays: [3, 4] })).toMatchObject({ wanting: ["filmThicknessUm", "temperatureC"], reason: { rule: "trial-without-conditions" }, ruling: { dryingClass: "medium" } });
-    expect(dryingTrialRuling({ touchDryDays: 4, temperatureC: 20 }).wanting).toEqual(["filmThicknessUm"]);
+    expect(dryingTrialRuling({ touchDryDays: [3, 4] })).toMatchObject({
+      wanting: ["filmThicknessUm", "temperatureC"],
+      reason: { rule: "trial-without-conditions" },
+      ruling: { dryingClass: "medium" },
+    });
+    expect(dryingTrialRuling({ touchDryDays: 4, temperatureC: 20 }).wanting).toEqual([
+      "filmThicknessUm",
+    ]);
   });
-  test.each([0, NaN, -2])("refuses %s days", (touchDryDays) => expect(() => dryingTrialRuling({ touchDryDays, ...CONDITIONS })).toThrow(/days to touch dry/));
+  test.each([0, NaN, -2])("refuses %s days", (touchDryDays) =>
+    expect(() => dryingTrialRuling({ touchDryDays, ...CONDITIONS })).toThrow(/days to touch dry/),
+  );
 });
 
 describe("trialContradiction: beyond one and a half times the estimate of 3-6 days", () => {
   test.each([
-    [4, undefined], [2, undefined], [1.99, "trial-faster-than-expected"], [9, undefined], [9.01, "trial-slower-than-expected"], [[8, 12], undefined], [[1, 2.5], undefined], [[0.5, 1.5], "trial-faster-than-expected"],
-  ] as const)("%o days: %s", (touchDryDays, rule) => expect(trialContradiction({ touchDryDays, ...CONDITIONS }, expected)?.rule).toBe(rule));
+    [4, undefined],
+    [2, undefined],
+    [1.99, "trial-faster-than-expected"],
+    [9, undefined],
+    [9.01, "trial-slower-than-expected"],
+    [[8, 12], undefined],
+    [[1, 2.5], undefined],
+    [[0.5, 1.5], "trial-faster-than-expected"],
+  ] as const)("%o days: %s", (touchDryDays, rule) =>
+    expect(trialContradiction({ touchDryDays, ...CONDITIONS }, expected)?.rule).toBe(rule),
+  );
 });
 
 describe("trialComplaints", () => {
@@ -36,23 +86,44 @@ describe("trialComplaints", () => {
     [{ touchDryDays: 4, ...CONDITIONS }, []],
     [{ touchDryDays: 4, temperatureC: 20 }, ["warning drying/trial-conditions"]],
     [{ touchDryDays: 4 }, ["warning drying/trial-conditions", "warning drying/trial-conditions"]],
-    [{ touchDryDays: 4, filmThicknessUm: 4, temperatureC: 41 }, ["error drying/trial-reach", "error drying/trial-reach"]],
+    [
+      { touchDryDays: 4, filmThicknessUm: 4, temperatureC: 41 },
+      ["error drying/trial-reach", "error drying/trial-reach"],
+    ],
     [{ touchDryDays: 4, filmThicknessUm: 5, temperatureC: 40 }, []],
     [{ touchDryDays: 4, humidityPercent: 101, ...CONDITIONS }, ["error drying/trial-reach"]],
     [{ touchDryDays: 4, throughDryDays: 3, ...CONDITIONS }, ["error drying/trial-order"]],
     [{ touchDryDays: 4, throughDryDays: 4, ...CONDITIONS }, []],
     [{ touchDryDays: LONGEST_TOUCH_DRY_DAYS, ...CONDITIONS }, []],
     [{ touchDryDays: LONGEST_TOUCH_DRY_DAYS + 1, ...CONDITIONS }, ["warning drying/trial-days"]],
-  ])("%o: %o", (trial, rules) => expect(trialComplaints(trial).map(({ severity, rule }) => `${severity} ${rule}`)).toEqual(rules));
-  test("offers days for hours", () => expect(trialComplaints({ touchDryDays: 144, ...CONDITIONS })[0]?.hint).toBe("6 days if it was given in hours"));
+  ])("%o: %o", (trial, rules) =>
+    expect(trialComplaints(trial).map(({ severity, rule }) => `${severity} ${rule}`)).toEqual(
+      rules,
+    ),
+  );
+  test("offers days for hours", () =>
+    expect(trialComplaints({ touchDryDays: 144, ...CONDITIONS })[0]?.hint).toBe(
+      "6 days if it was given in hours",
+    ));
 });
 
 describe("dryingNotes", () => {
-  test("touch dry is not through dry, of every paint", () => expect(dryingNotes([]).map(({ rule }) => rule)).toEqual(["touch-dry-is-not-through-dry"]));
+  test("touch dry is not through dry, of every paint", () =>
+    expect(dryingNotes([]).map(({ rule }) => rule)).toEqual(["touch-dry-is-not-through-dry"]));
   test("lamp black skins and stays soft (Toch 1911, read), and driers are customary in it (common practice)", () => {
     const notes = dryingNotes(["PBk 6", "PW 6"]);
-    expect(notes).toContainEqual({ rule: "skins-and-stays-soft", values: { pigments: ["PBk 6"] }, standing: "estimated", source: "toch-1911" });
-    expect(notes).toContainEqual({ rule: "driers-customary", values: { pigments: ["PBk 6"] }, standing: "estimated", source: "practice-drying" });
+    expect(notes).toContainEqual({
+      rule: "skins-and-stays-soft",
+      values: { pigments: ["PBk 6"] },
+      standing: "estimated",
+      source: "toch-1911",
+    });
+    expect(notes).toContainEqual({
+      rule: "driers-customary",
+      values: { pigments: ["PBk 6"] },
+      standing: "estimated",
+      source: "practice-drying",
+    });
   });
   test("iron black does neither", () => expect(dryingNotes(["PBk 11"])).toHaveLength(1));
 });

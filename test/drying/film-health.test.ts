@@ -7,62 +7,139 @@ import { sinkingInRulings } from "../../lib/drying/sinking-in.ts";
 import { OIL_DRYING } from "../../lib/drying/vehicle-drying.ts";
 import { OIL_YELLOWING, yellowingRuling } from "../../lib/drying/yellowing.ts";
 
-const rules = (rulings: readonly { readonly rule: string }[]): string[] => rulings.map(({ rule }) => rule);
+const rules = (rulings: readonly { readonly rule: string }[]): string[] =>
+  rulings.map(({ rule }) => rule);
 const film = { pigments: [], oils: [] };
 
 describe("fatnessRuling", () => {
-  test.each([[0.1, "lean"], [0.56, "lean"], [0.5601, "medium"], [0.68, "medium"], [0.6801, "fat"], [0.99, "fat"]])("oil %s of the volume: %s", (oil, fatness) => {
+  test.each([
+    [0.1, "lean"],
+    [0.56, "lean"],
+    [0.5601, "medium"],
+    [0.68, "medium"],
+    [0.6801, "fat"],
+    [0.99, "fat"],
+  ])("oil %s of the volume: %s", (oil, fatness) => {
     expect(fatnessRuling(oil).fatness).toBe(fatness);
   });
-  test("judges an estimate at its middle, and lists it", () => expect(fatnessRuling([0.5, 0.7]).reason.values["decidedAt"]).toBeCloseTo(0.6, 12));
+  test("judges an estimate at its middle, and lists it", () =>
+    expect(fatnessRuling([0.5, 0.7]).reason.values["decidedAt"]).toBeCloseTo(0.6, 12));
   test("parts lead white from ochre by volume, as practice does (Church's oil, Gettens & Stout's densities)", () => {
-    const oil = (oilIndex: number, density: number): number => 1 - 1 / (1 + (oilIndex / 100) * (density / 0.93));
+    const oil = (oilIndex: number, density: number): number =>
+      1 - 1 / (1 + (oilIndex / 100) * (density / 0.93));
     expect(fatnessRuling(oil(15.5, 6.7)).fatness).toBe("lean");
     expect(fatnessRuling(oil(96, 3.2)).fatness).toBe("fat");
   });
-  test.each([0, 1, -0.1, NaN])("refuses %s", (oil) => expect(() => fatnessRuling(oil)).toThrow(new RangeError(`Unexpected oil volume fraction \`${oil}\`, expected \`0 < fraction < 1\``)));
+  test.each([0, 1, -0.1, NaN])("refuses %s", (oil) =>
+    expect(() => fatnessRuling(oil)).toThrow(
+      new RangeError(`Unexpected oil volume fraction \`${oil}\`, expected \`0 < fraction < 1\``),
+    ),
+  );
 });
 
 describe("layeringRulings", () => {
-  const layer = (name: string, oilVolumeFraction: number, dryingClass?: "fast" | "slow") => ({ name, oilVolumeFraction, dryingClass });
-  test.each([
-    [0.7, 0.5, "fat-over-lean"], [0.5, 0.7, "lean-over-fat"], [0.6, 0.6, "equally-fat"], [0.6 + EQUALLY_FAT - 0.001, 0.6, "equally-fat"], [0.6 + EQUALLY_FAT + 0.001, 0.6, "fat-over-lean"],
-  ])("%s over %s: %s", (upper, lower, rule) => expect(rules(layeringRulings(layer("u", upper), layer("l", lower)))).toEqual([rule]));
-  test("a fast paint over a slow one cracks, not the other way round", () => {
-    expect(rules(layeringRulings(layer("umber", 0.7, "fast"), layer("lamp black", 0.6, "slow")))).toEqual(["fat-over-lean", "fast-over-slow-cracks"]);
-    expect(rules(layeringRulings(layer("lamp black", 0.7, "slow"), layer("umber", 0.6, "fast")))).toEqual(["fat-over-lean"]);
-    expect(rules(layeringRulings(layer("umber", 0.7, "fast"), layer("sienna", 0.6, "fast")))).toEqual(["fat-over-lean"]);
+  const layer = (name: string, oilVolumeFraction: number, dryingClass?: "fast" | "slow") => ({
+    name,
+    oilVolumeFraction,
+    dryingClass,
   });
-  test("refuses a fraction of NaN", () => expect(() => layeringRulings(layer("u", NaN), layer("l", 0.5))).toThrow(RangeError));
+  test.each([
+    [0.7, 0.5, "fat-over-lean"],
+    [0.5, 0.7, "lean-over-fat"],
+    [0.6, 0.6, "equally-fat"],
+    [0.6 + EQUALLY_FAT - 0.001, 0.6, "equally-fat"],
+    [0.6 + EQUALLY_FAT + 0.001, 0.6, "fat-over-lean"],
+  ])("%s over %s: %s", (upper, lower, rule) =>
+    expect(rules(layeringRulings(layer("u", upper), layer("l", lower)))).toEqual([rule]),
+  );
+  test("a fast paint over a slow one cracks, not the other way round", () => {
+    expect(
+      rules(layeringRulings(layer("umber", 0.7, "fast"), layer("lamp black", 0.6, "slow"))),
+    ).toEqual(["fat-over-lean", "fast-over-slow-cracks"]);
+    expect(
+      rules(layeringRulings(layer("lamp black", 0.7, "slow"), layer("umber", 0.6, "fast"))),
+    ).toEqual(["fat-over-lean"]);
+    expect(
+      rules(layeringRulings(layer("umber", 0.7, "fast"), layer("sienna", 0.6, "fast"))),
+    ).toEqual(["fat-over-lean"]);
+  });
+  test("refuses a fraction of NaN", () =>
+    expect(() => layeringRulings(layer("u", NaN), layer("l", 0.5))).toThrow(RangeError));
 });
 
 describe("placeByClass and groundRulings (common practice)", () => {
-  test.each([["fast", "fast-goes-below"], ["medium", "medium-goes-anywhere"], ["slow", "slow-goes-above"], ["very slow", "very-slow-goes-last"]] as const)("%s: %s", (dryingClass, rule) => {
-    expect(placeByClass(dryingClass)).toMatchObject({ rule, values: { dryingClass }, standing: "estimated", source: "practice-drying" });
+  test.each([
+    ["fast", "fast-goes-below"],
+    ["medium", "medium-goes-anywhere"],
+    ["slow", "slow-goes-above"],
+    ["very slow", "very-slow-goes-last"],
+  ] as const)("%s: %s", (dryingClass, rule) => {
+    expect(placeByClass(dryingClass)).toMatchObject({
+      rule,
+      values: { dryingClass },
+      standing: "estimated",
+      source: "practice-drying",
+    });
   });
   test.each([
-    ["acrylic", ["oil-over-acrylic-ground", "never-acrylic-over-oil"]], ["oil", ["oil-ground-through-dry-first"]], ["glue and chalk", ["absorbent-ground-draws-oil", "rigid-support-for-brittle-ground"]],
-  ] as const)("%s ground: %o", (ground, expected) => expect(rules(groundRulings(ground))).toEqual(expected));
+    ["acrylic", ["oil-over-acrylic-ground", "never-acrylic-over-oil"]],
+    ["oil", ["oil-ground-through-dry-first"]],
+    ["glue and chalk", ["absorbent-ground-draws-oil", "rigid-support-for-brittle-ground"]],
+  ] as const)("%s ground: %o", (ground, expected) =>
+    expect(rules(groundRulings(ground))).toEqual(expected),
+  );
 });
 
 describe("yellowingRuling (common practice: linseed most, walnut less, safflower and poppy least)", () => {
   test.each([
-    [[{ oil: "linseed", massFraction: 1 }], "yellows-most"], [[{ oil: "walnut", massFraction: 1 }], "yellows-less"], [[{ oil: "safflower", massFraction: 1 }], "yellows-least"],
-    [[{ oil: "poppy", massFraction: 0.9 }, { oil: "linseed", massFraction: 0.1 }], "yellows-most"], [[{ oil: "poppy", massFraction: 0.91 }, { oil: "linseed", massFraction: 0.09 }], "yellows-least"], [[], undefined],
+    [[{ oil: "linseed", massFraction: 1 }], "yellows-most"],
+    [[{ oil: "walnut", massFraction: 1 }], "yellows-less"],
+    [[{ oil: "safflower", massFraction: 1 }], "yellows-least"],
+    [
+      [
+        { oil: "poppy", massFraction: 0.9 },
+        { oil: "linseed", massFraction: 0.1 },
+      ],
+      "yellows-most",
+    ],
+    [
+      [
+        { oil: "poppy", massFraction: 0.91 },
+        { oil: "linseed", massFraction: 0.09 },
+      ],
+      "yellows-least",
+    ],
+    [[], undefined],
   ] as const)("%o: %s", (oils, rule) => expect(yellowingRuling(oils)?.rule).toBe(rule));
-  test("has a row for every oil that dries", () => expect(OIL_YELLOWING.map(({ oil }) => oil).sort()).toEqual(OIL_DRYING.map(({ oil }) => oil).sort()));
+  test("has a row for every oil that dries", () =>
+    expect(OIL_YELLOWING.map(({ oil }) => oil).sort()).toEqual(
+      OIL_DRYING.map(({ oil }) => oil).sort(),
+    ));
 });
 
 describe("sinkingInRulings", () => {
   test.each([
-    [0.9, ["sinks-in-on-absorbent-ground-alone", "oiling-out"]], [0.9001, ["sinks-in-easily", "oiling-out"]], [1, ["sinks-in-easily", "oiling-out"]], [1.0001, ["dull-of-itself"]],
+    [0.9, ["sinks-in-on-absorbent-ground-alone", "oiling-out"]],
+    [0.9001, ["sinks-in-easily", "oiling-out"]],
+    [1, ["sinks-in-easily", "oiling-out"]],
+    [1.0001, ["dull-of-itself"]],
     [[0.8, 1.1], ["dull-of-itself"]],
-  ] as const)("reduced PVC %o: %o", (lambda, expected) => expect(rules(sinkingInRulings(lambda))).toEqual(expected));
-  test.each([0, NaN])("refuses %s", (lambda) => expect(() => sinkingInRulings(lambda)).toThrow(/Unexpected reduced PVC/));
+  ] as const)("reduced PVC %o: %o", (lambda, expected) =>
+    expect(rules(sinkingInRulings(lambda))).toEqual(expected),
+  );
+  test.each([0, NaN])("refuses %s", (lambda) =>
+    expect(() => sinkingInRulings(lambda)).toThrow(/Unexpected reduced PVC/),
+  );
 });
 
 describe("filmHealthRulings", () => {
-  const zinc = (massFraction?: number) => rules(filmHealthRulings({ ...film, pigments: [{ name: "zinc white", colourIndexName: "PW 4", massFraction }] }));
+  const zinc = (massFraction?: number) =>
+    rules(
+      filmHealthRulings({
+        ...film,
+        pigments: [{ name: "zinc white", colourIndexName: "PW 4", massFraction }],
+      }),
+    );
   test("zinc white makes brittle and makes soaps, from a share on", () => {
     expect(zinc()).toEqual(["zinc-makes-brittle", "zinc-soaps-may-part-layers"]);
     expect(zinc(0.05)).toEqual(["zinc-makes-brittle", "zinc-soaps-may-part-layers"]);
@@ -71,27 +148,65 @@ describe("filmHealthRulings", () => {
     expect(zinc(0.0099)).toEqual([]);
   });
   test("list the share where it is recorded", () => {
-    expect(filmHealthRulings({ ...film, pigments: [{ name: "zinc white", colourIndexName: "PW 4", massFraction: 0.3 }] })[0]?.values).toEqual({ pigment: "zinc white", massFraction: 0.3 });
+    expect(
+      filmHealthRulings({
+        ...film,
+        pigments: [{ name: "zinc white", colourIndexName: "PW 4", massFraction: 0.3 }],
+      })[0]?.values,
+    ).toEqual({ pigment: "zinc white", massFraction: 0.3 });
   });
   test("lead white makes tough, and soaps", () => {
-    expect(rules(filmHealthRulings({ ...film, pigments: [{ name: "lead white", colourIndexName: "PW 1" }] }))).toEqual(["lead-makes-tough", "lead-soaps-turn-transparent"]);
+    expect(
+      rules(
+        filmHealthRulings({ ...film, pigments: [{ name: "lead white", colourIndexName: "PW 1" }] }),
+      ),
+    ).toEqual(["lead-makes-tough", "lead-soaps-turn-transparent"]);
   });
-  test("titanium white gives no such cause", () => expect(filmHealthRulings({ ...film, pigments: [{ name: "titanium white", colourIndexName: "PW 6" }, { name: "unnamed" }] })).toEqual([]));
+  test("titanium white gives no such cause", () =>
+    expect(
+      filmHealthRulings({
+        ...film,
+        pigments: [{ name: "titanium white", colourIndexName: "PW 6" }, { name: "unnamed" }],
+      }),
+    ).toEqual([]));
   test("an oil-rich paint wrinkles when thick", () => {
-    expect(rules(filmHealthRulings({ ...film, oilVolumeFraction: WRINKLES_FROM_OIL }))).toEqual(["oil-rich-wrinkles-when-thick"]);
-    expect(filmHealthRulings({ ...film, oilVolumeFraction: WRINKLES_FROM_OIL - 0.001 })).toEqual([]);
-    expect(rules(filmHealthRulings({ ...film, oilVolumeFraction: [0.5, 0.7] }))).toEqual(["oil-rich-wrinkles-when-thick"]);
+    expect(rules(filmHealthRulings({ ...film, oilVolumeFraction: WRINKLES_FROM_OIL }))).toEqual([
+      "oil-rich-wrinkles-when-thick",
+    ]);
+    expect(filmHealthRulings({ ...film, oilVolumeFraction: WRINKLES_FROM_OIL - 0.001 })).toEqual(
+      [],
+    );
+    expect(rules(filmHealthRulings({ ...film, oilVolumeFraction: [0.5, 0.7] }))).toEqual([
+      "oil-rich-wrinkles-when-thick",
+    ]);
   });
   test("each with a standing and a source, names the pigment", () => {
     const all = filmHealthRulings({
-      pigments: [{ name: "zinc white", colourIndexName: "PW 4" }, { name: "lamp black", colourIndexName: "PBk 6" }], oils: [{ oil: "linseed", massFraction: 1 }],
-      addedDriers: [{ metal: "cobalt", percentOnOil: 0.1 }], oilVolumeFraction: 0.7, reducedPvc: 0.95,
+      pigments: [
+        { name: "zinc white", colourIndexName: "PW 4" },
+        { name: "lamp black", colourIndexName: "PBk 6" },
+      ],
+      oils: [{ oil: "linseed", massFraction: 1 }],
+      addedDriers: [{ metal: "cobalt", percentOnOil: 0.1 }],
+      oilVolumeFraction: 0.7,
+      reducedPvc: 0.95,
     });
     expect(rules(all)).toEqual([
-      "zinc-makes-brittle", "zinc-soaps-may-part-layers", "carbon-skin-wrinkles-when-thick", "yellows-most",
-      "drier-above-customary", "surface-drier-alone", "oil-rich-wrinkles-when-thick", "sinks-in-easily", "oiling-out",
+      "zinc-makes-brittle",
+      "zinc-soaps-may-part-layers",
+      "carbon-skin-wrinkles-when-thick",
+      "yellows-most",
+      "drier-above-customary",
+      "surface-drier-alone",
+      "oil-rich-wrinkles-when-thick",
+      "sinks-in-easily",
+      "oiling-out",
     ]);
-    for (const ruling of all) expect(ruling).toMatchObject({ standing: "estimated", source: expect.stringMatching(/-drying$/) as string });
+    for (const ruling of all)
+      expect(ruling).toMatchObject({
+        standing: "estimated",
+        source: expect.stringMatching(/-drying$/) as string,
+      });
     expect(all[0]?.values["pigment"]).toBe("zinc white");
   });
 });

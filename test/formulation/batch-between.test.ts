@@ -5,14 +5,22 @@ import { batch } from "../../lib/formulation/batch.ts";
 import { ends } from "../../lib/quantities/range.ts";
 
 const RECIPE: SpannedRecipe = {
-  pigments: [{ massFraction: 0.75, pricePerKg: 20 }, { massFraction: 0.25, pricePerKg: 60 }],
-  pigmentDensityGPerCm3: 2.5, oilIndexGPer100g: [40, 60], oil: { densityGPerCm3: 0.8, pricePerKg: 10 },
-  additions: [{ percent: 2, densityGPerCm3: 1 }], holdBack: [0.1, 0.2], loss: [0.05, 0.1],
+  pigments: [
+    { massFraction: 0.75, pricePerKg: 20 },
+    { massFraction: 0.25, pricePerKg: 60 },
+  ],
+  pigmentDensityGPerCm3: 2.5,
+  oilIndexGPer100g: [40, 60],
+  oil: { densityGPerCm3: 0.8, pricePerKg: 10 },
+  additions: [{ percent: 2, densityGPerCm3: 1 }],
+  holdBack: [0.1, 0.2],
+  loss: [0.05, 0.1],
 };
 
 describe("200 g of pigment with an estimated oil index of 40 to 60, worked by hand", () => {
   const made = batchBetween(RECIPE, { pigmentG: 200 }, 40);
-  test("weighs 150 g and 50 g, with 80 to 120 g of oil and 1.6 to 2.4 g of drier", () => expect(made).toMatchObject({ pigments: [150, 50], oilG: [80, 120], additions: [[1.6, 2.4]] }));
+  test("weighs 150 g and 50 g, with 80 to 120 g of oil and 1.6 to 2.4 g of drier", () =>
+    expect(made).toMatchObject({ pigments: [150, 50], oilG: [80, 120], additions: [[1.6, 2.4]] }));
   test("holds back a tenth of the least to a fifth of the most", () => {
     expect(made.oilHeldBackG).toEqual([8, 24]);
     expect(made.oilAtFirstG).toEqual([64, 108]);
@@ -25,7 +33,8 @@ describe("200 g of pigment with an estimated oil index of 40 to 60, worked by ha
     expect(ends(made.yieldMl)[1]).toBeCloseTo(232.4 * 0.95, 9);
     expect(made.tubes).toEqual([4, 5]);
   });
-  test("costs 3 + 3 + .80 to 1.20, the drier's price not known", () => expect(ends(made.cost ?? NaN).map((cost) => Number(cost.toFixed(9)))).toEqual([6.8, 7.2]));
+  test("costs 3 + 3 + .80 to 1.20, the drier's price not known", () =>
+    expect(ends(made.cost ?? NaN).map((cost) => Number(cost.toFixed(9)))).toEqual([6.8, 7.2]));
 });
 
 test("by tubes enough is weighed for the most that may be lost", () => {
@@ -34,16 +43,48 @@ test("by tubes enough is weighed for the most that may be lost", () => {
 });
 
 test("of single figures it is the batch itself, at any size", () => {
-  fc.assert(fc.property(fc.double({ min: 1, max: 1e5, noNaN: true }), fc.double({ min: 10, max: 300, noNaN: true }), (pigmentG, oilIndexGPer100g) => {
-    const between = batchBetween({ ...RECIPE, oilIndexGPer100g }, { pigmentG }, 40);
-    const one = batch({
-      pigments: RECIPE.pigments.map(({ massFraction }, i) => ({ name: String(i), massFraction, densityGPerCm3: 2.5 })), oilIndexGPer100g, oil: { name: "oil", densityGPerCm3: 0.8 },
-      additions: [{ name: "drier", percent: 2, of: "oil", densityGPerCm3: 1 }], holdBack: RECIPE.holdBack, loss: RECIPE.loss, tubeMl: 40,
-    }, { pigmentG });
-    expect(between).toMatchObject({ oilG: one.oilG, paintMl: one.paintMl, yieldMl: one.yieldMl });
-  }), { seed: 1, numRuns: 200 });
+  fc.assert(
+    fc.property(
+      fc.double({ min: 1, max: 1e5, noNaN: true }),
+      fc.double({ min: 10, max: 300, noNaN: true }),
+      (pigmentG, oilIndexGPer100g) => {
+        const between = batchBetween({ ...RECIPE, oilIndexGPer100g }, { pigmentG }, 40);
+        const one = batch(
+          {
+            pigments: RECIPE.pigments.map(({ massFraction }, i) => ({
+              name: String(i),
+              massFraction,
+              densityGPerCm3: 2.5,
+            })),
+            oilIndexGPer100g,
+            oil: { name: "oil", densityGPerCm3: 0.8 },
+            additions: [{ name: "drier", percent: 2, of: "oil", densityGPerCm3: 1 }],
+            holdBack: RECIPE.holdBack,
+            loss: RECIPE.loss,
+            tubeMl: 40,
+          },
+          { pigmentG },
+        );
+        expect(between).toMatchObject({
+          oilG: one.oilG,
+          paintMl: one.paintMl,
+          yieldMl: one.yieldMl,
+        });
+      },
+    ),
+    { seed: 1, numRuns: 200 },
+  );
 });
 
-test.each([[0, 40], [NaN, 40], [-1, 40], [Infinity, 40], [100, 0], [100, NaN]])("refuses %f g of pigment in tubes of %f ml", (pigmentG, tubeMl) => {
-  expect(() => batchBetween(RECIPE, { pigmentG }, tubeMl)).toThrow(/^Unexpected (?:mass of pigment|volume of a tube) /);
+test.each([
+  [0, 40],
+  [NaN, 40],
+  [-1, 40],
+  [Infinity, 40],
+  [100, 0],
+  [100, NaN],
+])("refuses %f g of pigment in tubes of %f ml", (pigmentG, tubeMl) => {
+  expect(() => batchBetween(RECIPE, { pigmentG }, tubeMl)).toThrow(
+    /^Unexpected (?:mass of pigment|volume of a tube) /,
+  );
 });

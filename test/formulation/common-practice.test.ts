@@ -4,7 +4,11 @@
  */
 import { describe, expect, test } from "vitest";
 import { criticalPigmentVolumeConcentration } from "../../lib/formulation/cpvc.ts";
-import { dispersionFactorRuling, effectiveCpvc, type Dispersion } from "../../lib/formulation/dispersion.ts";
+import {
+  dispersionFactorRuling,
+  effectiveCpvc,
+  type Dispersion,
+} from "../../lib/formulation/dispersion.ts";
 import { jarFillRuling } from "../../lib/formulation/fill.ts";
 import { finishRuling, type FinishRuling } from "../../lib/formulation/finish.ts";
 import { massAndVolumeRuling, oilGPer100cm3 } from "../../lib/formulation/oil-by-volume.ts";
@@ -12,15 +16,38 @@ import { particleClass } from "../../lib/formulation/particle-class.ts";
 import { pigmentVolumeConcentration, reducedPvc } from "../../lib/formulation/pvc.ts";
 import { estimatedOilIndex } from "../../lib/formulation/working-oil.ts";
 
-interface Sample { readonly colourIndexName: string; readonly densityGPerCm3: number; readonly oilAbsorptionGPer100g: number; readonly oilIndexGPer100g: number }
-const LAMP_BLACK: Sample = { colourIndexName: "PBk 6", densityGPerCm3: 1.8, oilAbsorptionGPer100g: 70, oilIndexGPer100g: 96 };
-const IRON_BLACK: Sample = { colourIndexName: "PBk 11", densityGPerCm3: 4.8, oilAbsorptionGPer100g: 22, oilIndexGPer100g: 33 };
+interface Sample {
+  readonly colourIndexName: string;
+  readonly densityGPerCm3: number;
+  readonly oilAbsorptionGPer100g: number;
+  readonly oilIndexGPer100g: number;
+}
+const LAMP_BLACK: Sample = {
+  colourIndexName: "PBk 6",
+  densityGPerCm3: 1.8,
+  oilAbsorptionGPer100g: 70,
+  oilIndexGPer100g: 96,
+};
+const IRON_BLACK: Sample = {
+  colourIndexName: "PBk 11",
+  densityGPerCm3: 4.8,
+  oilAbsorptionGPer100g: 22,
+  oilIndexGPer100g: 33,
+};
 
-function finish({ colourIndexName, densityGPerCm3, oilAbsorptionGPer100g, oilIndexGPer100g }: Sample, dispersion: Dispersion): FinishRuling {
+function finish(
+  { colourIndexName, densityGPerCm3, oilAbsorptionGPer100g, oilIndexGPer100g }: Sample,
+  dispersion: Dispersion,
+): FinishRuling {
   const cpvc = criticalPigmentVolumeConcentration(oilAbsorptionGPer100g, densityGPerCm3);
   const pvc = pigmentVolumeConcentration(100, densityGPerCm3, oilIndexGPer100g, 0.93);
-  const { factor: [worse, better] } = dispersionFactorRuling(dispersion, particleClass({ colourIndexName }));
-  return finishRuling([reducedPvc(pvc, effectiveCpvc(cpvc, better)), reducedPvc(pvc, effectiveCpvc(cpvc, worse))]);
+  const {
+    factor: [worse, better],
+  } = dispersionFactorRuling(dispersion, particleClass({ colourIndexName }));
+  return finishRuling([
+    reducedPvc(pvc, effectiveCpvc(cpvc, better)),
+    reducedPvc(pvc, effectiveCpvc(cpvc, worse)),
+  ]);
 }
 
 describe("lamp black beside black iron oxide (common practice, no source)", () => {
@@ -29,7 +56,9 @@ describe("lamp black beside black iron oxide (common practice, no source)", () =
     expect(massAndVolumeRuling(LAMP_BLACK, IRON_BLACK).rule).toBe("oil-differs-by-mass-alone");
   });
   test("and about the same by volume", () => {
-    const ratio = oilGPer100cm3(LAMP_BLACK.oilIndexGPer100g, LAMP_BLACK.densityGPerCm3) / oilGPer100cm3(IRON_BLACK.oilIndexGPer100g, IRON_BLACK.densityGPerCm3);
+    const ratio =
+      oilGPer100cm3(LAMP_BLACK.oilIndexGPer100g, LAMP_BLACK.densityGPerCm3) /
+      oilGPer100cm3(IRON_BLACK.oilIndexGPer100g, IRON_BLACK.densityGPerCm3);
     expect(ratio).toBeGreaterThan(0.8);
     expect(ratio).toBeLessThan(1.25);
   });
@@ -43,9 +72,14 @@ describe("lamp black beside black iron oxide (common practice, no source)", () =
     expect(finish(LAMP_BLACK, "mulled")).toMatchObject({ finish: "matte", spans: ["matte"] });
     expect(finish(IRON_BLACK, "mulled")).toMatchObject({ finish: "gloss", spans: ["gloss"] });
   });
-  test("milled, is no longer matte", () => expect(finish(LAMP_BLACK, "milled").finish).toBe("gloss"));
+  test("milled, is no longer matte", () =>
+    expect(finish(LAMP_BLACK, "milled").finish).toBe("gloss"));
   test("100 g of black iron oxide do not fill 118 ml, poured or settled; of lamp black they overfill it", () => {
-    expect(jarFillRuling(100, 118, { looseGPerMl: 0.95, tappedGPerMl: 1.35 }).rule).toBe("does-not-fill-the-jar");
-    expect(jarFillRuling(100, 118, { looseGPerMl: 0.17, tappedGPerMl: 0.28 }).rule).toBe("fills-the-jar");
+    expect(jarFillRuling(100, 118, { looseGPerMl: 0.95, tappedGPerMl: 1.35 }).rule).toBe(
+      "does-not-fill-the-jar",
+    );
+    expect(jarFillRuling(100, 118, { looseGPerMl: 0.17, tappedGPerMl: 0.28 }).rule).toBe(
+      "fills-the-jar",
+    );
   });
 });

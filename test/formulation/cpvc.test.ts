@@ -1,55 +1,104 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { criticalPigmentVolumeConcentration, OIL_DEMAND_LIMITS, oilDemandReason } from "../../lib/formulation/cpvc.ts";
+import {
+  criticalPigmentVolumeConcentration,
+  OIL_DEMAND_LIMITS,
+  oilDemandReason,
+} from "../../lib/formulation/cpvc.ts";
 import { checkTable, type Check } from "../support/checks.ts";
 
-const ARITHMETIC = { basis: "derived", source: "asbeck-van-loo-1949", locator: "CPVC = 1 / (1 + OA rho / 93.5)", tolerance: 5e-7 } as const;
+const ARITHMETIC = {
+  basis: "derived",
+  source: "asbeck-van-loo-1949",
+  locator: "CPVC = 1 / (1 + OA rho / 93.5)",
+  tolerance: 5e-7,
+} as const;
 
-checkTable<readonly [number, number]>("criticalPigmentVolumeConcentration [OA, density]", ([oa, rho]) => criticalPigmentVolumeConcentration(oa, rho), [
-  { ...ARITHMETIC, input: [20, 4.2], expected: 0.526761, note: "1 / (1 + 84 / 93.5)" },
-  { ...ARITHMETIC, input: [11, 6.7], expected: 0.559211, note: "93.5 / 167.2; a list that prints .559208 errs in the sixth digit" },
-  { ...ARITHMETIC, input: [45, 3.2], expected: 0.393684, note: "1 / (1 + 144 / 93.5)" },
-  { ...ARITHMETIC, input: [100, 1.8], expected: 0.341865, note: "1 / (1 + 180 / 93.5)" },
-] satisfies Check<readonly [number, number], number>[]);
+checkTable<readonly [number, number]>(
+  "criticalPigmentVolumeConcentration [OA, density]",
+  ([oa, rho]) => criticalPigmentVolumeConcentration(oa, rho),
+  [
+    { ...ARITHMETIC, input: [20, 4.2], expected: 0.526761, note: "1 / (1 + 84 / 93.5)" },
+    {
+      ...ARITHMETIC,
+      input: [11, 6.7],
+      expected: 0.559211,
+      note: "93.5 / 167.2; a list that prints .559208 errs in the sixth digit",
+    },
+    { ...ARITHMETIC, input: [45, 3.2], expected: 0.393684, note: "1 / (1 + 144 / 93.5)" },
+    { ...ARITHMETIC, input: [100, 1.8], expected: 0.341865, note: "1 / (1 + 180 / 93.5)" },
+  ] satisfies Check<readonly [number, number], number>[],
+);
 
 describe("the pigment that drinks more oil", () => {
   test("has the lower CPVC, at every density", () => {
     const oa = fc.double({ min: 3, max: 300, noNaN: true });
     const rho = fc.double({ min: 1, max: 10, noNaN: true });
-    fc.assert(fc.property(oa, fc.double({ min: 1.001, max: 3, noNaN: true }), rho, (absorption, times, density) =>
-      criticalPigmentVolumeConcentration(absorption * times, density) < criticalPigmentVolumeConcentration(absorption, density)), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(
+        oa,
+        fc.double({ min: 1.001, max: 3, noNaN: true }),
+        rho,
+        (absorption, times, density) =>
+          criticalPigmentVolumeConcentration(absorption * times, density) <
+          criticalPigmentVolumeConcentration(absorption, density),
+      ),
+      { seed: 1, numRuns: 200 },
+    );
   });
 
   test("fills a volume of pigment with the oil that the rub-out takes, at .935 g/cm3", () => {
     // By definition: at the critical concentration the gaps hold the rub-out's oil and no more.
-    fc.assert(fc.property(fc.double({ min: 3, max: 300, noNaN: true }), fc.double({ min: 1, max: 10, noNaN: true }), (oa, rho) => {
-      const cpvc = criticalPigmentVolumeConcentration(oa, rho);
-      expect((1 - cpvc) / cpvc).toBeCloseTo((oa / 0.935) / (100 / rho), 9);
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(
+        fc.double({ min: 3, max: 300, noNaN: true }),
+        fc.double({ min: 1, max: 10, noNaN: true }),
+        (oa, rho) => {
+          const cpvc = criticalPigmentVolumeConcentration(oa, rho);
+          expect((1 - cpvc) / cpvc).toBeCloseTo(oa / 0.935 / (100 / rho), 9);
+        },
+      ),
+      { seed: 1, numRuns: 200 },
+    );
   });
 });
 
 describe("oilDemandReason", () => {
-  test.each([[0.4499, "high-oil-demand-low-cpvc"], [0.45, "low-oil-demand-high-cpvc"], [0.9, "low-oil-demand-high-cpvc"]])("CPVC %s: %s", (cpvc, rule) => {
+  test.each([
+    [0.4499, "high-oil-demand-low-cpvc"],
+    [0.45, "low-oil-demand-high-cpvc"],
+    [0.9, "low-oil-demand-high-cpvc"],
+  ])("CPVC %s: %s", (cpvc, rule) => {
     expect(oilDemandReason(cpvc).rule).toBe(rule);
   });
 
   test("carries the oil that 100 cm3 of pigment hold", () => {
     expect(oilDemandReason(0.4).values["oilCm3Per100Cm3"]).toBeCloseTo(150, 9);
-    expect(oilDemandReason([0.4, 0.5]).values).toMatchObject({ cpvc: [0.4, 0.5], oilCm3Per100Cm3: [100, expect.closeTo(150, 9) as number] });
+    expect(oilDemandReason([0.4, 0.5]).values).toMatchObject({
+      cpvc: [0.4, 0.5],
+      oilCm3Per100Cm3: [100, expect.closeTo(150, 9) as number],
+    });
     expect(oilDemandReason(0.4).values["limit"]).toBe(OIL_DEMAND_LIMITS[0].cpvcBelow);
   });
 
   test.each([0, 1, NaN])("refuses %s", (cpvc) => {
-    expect(() => oilDemandReason(cpvc)).toThrow(new RangeError(`Unexpected CPVC \`${cpvc}\`, expected \`0 < CPVC < 1\``));
+    expect(() => oilDemandReason(cpvc)).toThrow(
+      new RangeError(`Unexpected CPVC \`${cpvc}\`, expected \`0 < CPVC < 1\``),
+    );
   });
 });
 
 describe("outside the domain", () => {
   test.each([0, -1, NaN, Infinity])("oil absorption %s is refused", (oa) => {
-    expect(() => criticalPigmentVolumeConcentration(oa, 4)).toThrow(new RangeError(`Unexpected oil absorption \`${oa}\`, expected \`0 < oil absorption < Infinity g/100 g\``));
+    expect(() => criticalPigmentVolumeConcentration(oa, 4)).toThrow(
+      new RangeError(
+        `Unexpected oil absorption \`${oa}\`, expected \`0 < oil absorption < Infinity g/100 g\``,
+      ),
+    );
   });
   test.each([0, -1, NaN, Infinity])("density %s is refused", (rho) => {
-    expect(() => criticalPigmentVolumeConcentration(20, rho)).toThrow(/Unexpected density of the pigment/);
+    expect(() => criticalPigmentVolumeConcentration(20, rho)).toThrow(
+      /Unexpected density of the pigment/,
+    );
   });
 });

@@ -1,6 +1,17 @@
 import { describe, expect, test } from "vitest";
-import { DISPERSION_FACTORS, dispersionFactorRuling, dispersionRuling, effectiveCpvc, OPENED_UP_TO_UM, type Dispersion } from "../../lib/formulation/dispersion.ts";
-import { COARSE_FROM_UM, particleClass, type ParticleClass } from "../../lib/formulation/particle-class.ts";
+import {
+  DISPERSION_FACTORS,
+  dispersionFactorRuling,
+  dispersionRuling,
+  effectiveCpvc,
+  OPENED_UP_TO_UM,
+  type Dispersion,
+} from "../../lib/formulation/dispersion.ts";
+import {
+  COARSE_FROM_UM,
+  particleClass,
+  type ParticleClass,
+} from "../../lib/formulation/particle-class.ts";
 
 describe("dispersionFactorRuling (estimates of the trade: x 1.0 milled or coarse, x .9 mulled, x .7-.8 mulled fine carbon)", () => {
   test.each<[Dispersion | undefined, ParticleClass, readonly [number, number], string]>([
@@ -14,19 +25,37 @@ describe("dispersionFactorRuling (estimates of the trade: x 1.0 milled or coarse
   ])("%s, %s -> %s by %s", (dispersion, particle, factor, rule) => {
     const ruling = dispersionFactorRuling(dispersion, particle);
     expect(ruling.factor).toEqual(factor);
-    expect(ruling.reason).toMatchObject({ rule, standing: "estimated", source: "practice-formulation" });
+    expect(ruling.reason).toMatchObject({
+      rule,
+      standing: "estimated",
+      source: "practice-formulation",
+    });
     expect(ruling.rows.every((row) => row.particle === particle)).toBe(true);
   });
 
   test("lists how it was made, where that is recorded", () => {
-    expect(dispersionFactorRuling("mulled", "fine").reason.values).toEqual({ dispersion: "mulled", particle: "fine", factor: [0.9, 0.9] });
-    expect(dispersionFactorRuling(undefined, "fine").reason.values).toEqual({ particle: "fine", factor: [0.9, 1] });
+    expect(dispersionFactorRuling("mulled", "fine").reason.values).toEqual({
+      dispersion: "mulled",
+      particle: "fine",
+      factor: [0.9, 0.9],
+    });
+    expect(dispersionFactorRuling(undefined, "fine").reason.values).toEqual({
+      particle: "fine",
+      factor: [0.9, 1],
+    });
   });
 
   test("has one row for each way of making and each grain, none above 1", () => {
-    expect(new Set(DISPERSION_FACTORS.map(({ dispersion, particle }) => `${dispersion}/${particle}`)).size).toBe(6);
+    expect(
+      new Set(DISPERSION_FACTORS.map(({ dispersion, particle }) => `${dispersion}/${particle}`))
+        .size,
+    ).toBe(6);
     expect(DISPERSION_FACTORS).toHaveLength(6);
-    expect(DISPERSION_FACTORS.every(({ factor: [lower, upper] }) => lower > 0 && lower <= upper && upper <= 1)).toBe(true);
+    expect(
+      DISPERSION_FACTORS.every(
+        ({ factor: [lower, upper] }) => lower > 0 && lower <= upper && upper <= 1,
+      ),
+    ).toBe(true);
   });
 });
 
@@ -34,7 +63,9 @@ describe("effectiveCpvc", () => {
   test("is the CPVC times the factor", () => expect(effectiveCpvc(0.5, 0.9)).toBeCloseTo(0.45, 12));
   test("may be the CPVC itself", () => expect(effectiveCpvc(0.5, 1)).toBe(0.5));
   test.each([0, 1.01, -0.1, NaN])("refuses the factor %s", (factor) => {
-    expect(() => effectiveCpvc(0.5, factor)).toThrow(new RangeError(`Unexpected dispersion factor \`${factor}\`, expected \`0 < factor <= 1\``));
+    expect(() => effectiveCpvc(0.5, factor)).toThrow(
+      new RangeError(`Unexpected dispersion factor \`${factor}\`, expected \`0 < factor <= 1\``),
+    );
   });
 });
 
@@ -47,11 +78,21 @@ describe("particleClass", () => {
     [{ colourIndexName: "PG 18", sizeUm: COARSE_FROM_UM - 0.01 }, "fine"],
     [{}, "fine"],
   ])("%o -> %s", (particle, expected) => expect(particleClass(particle)).toBe(expected));
-  test.each([0, -1, NaN])("refuses the size %s", (sizeUm) => expect(() => particleClass({ sizeUm })).toThrow(/Unexpected particle size/));
+  test.each([0, -1, NaN])("refuses the size %s", (sizeUm) =>
+    expect(() => particleClass({ sizeUm })).toThrow(/Unexpected particle size/),
+  );
 });
 
 describe("dispersionRuling: the gauge (ISO 1524) overrides the word", () => {
-  test.each<[Dispersion | undefined, number | undefined, ParticleClass, Dispersion | undefined, string | undefined]>([
+  test.each<
+    [
+      Dispersion | undefined,
+      number | undefined,
+      ParticleClass,
+      Dispersion | undefined,
+      string | undefined,
+    ]
+  >([
     ["mulled", undefined, "fine", "mulled", undefined],
     [undefined, undefined, "fine", undefined, undefined],
     ["mulled", OPENED_UP_TO_UM, "fine", "milled", "opened-as-if-milled"],
@@ -65,10 +106,19 @@ describe("dispersionRuling: the gauge (ISO 1524) overrides the word", () => {
     expect(ruling.reason?.rule).toBe(rule);
   });
   test("lists the reading, its limit and the record's word", () => {
-    expect(dispersionRuling("mulled", 15, "fine").reason?.values).toEqual({ finenessOfGrindUm: 15, limitUm: OPENED_UP_TO_UM, recorded: "mulled" });
-    expect(dispersionRuling(undefined, 15, "fine").reason).toMatchObject({ rule: "opened-by-fineness", values: { finenessOfGrindUm: 15 } });
+    expect(dispersionRuling("mulled", 15, "fine").reason?.values).toEqual({
+      finenessOfGrindUm: 15,
+      limitUm: OPENED_UP_TO_UM,
+      recorded: "mulled",
+    });
+    expect(dispersionRuling(undefined, 15, "fine").reason).toMatchObject({
+      rule: "opened-by-fineness",
+      values: { finenessOfGrindUm: 15 },
+    });
   });
   test.each([0, NaN, -3])("refuses a reading of %s", (fineness) => {
-    expect(() => dispersionRuling("milled", fineness, "fine")).toThrow(/Unexpected fineness of grind/);
+    expect(() => dispersionRuling("milled", fineness, "fine")).toThrow(
+      /Unexpected fineness of grind/,
+    );
   });
 });

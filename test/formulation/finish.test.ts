@@ -4,7 +4,14 @@ import { finishContradiction, GLOSS_LIMITS, glossRuling } from "../../lib/formul
 
 describe("finishRuling: oil-paste limits .90, .97, 1.0 (an estimate of the trade)", () => {
   test.each([
-    [0.3, "gloss"], [0.8999, "gloss"], [0.9, "semi-gloss"], [0.9699, "semi-gloss"], [0.97, "satin"], [1, "satin"], [1.0001, "matte"], [2, "matte"],
+    [0.3, "gloss"],
+    [0.8999, "gloss"],
+    [0.9, "semi-gloss"],
+    [0.9699, "semi-gloss"],
+    [0.97, "satin"],
+    [1, "satin"],
+    [1.0001, "matte"],
+    [2, "matte"],
   ])("reduced PVC %s -> %s", (lambda, finish) => expect(finishRuling(lambda).finish).toBe(finish));
 
   test("has the finishes in order, the limits rising, the last open", () => {
@@ -16,42 +23,75 @@ describe("finishRuling: oil-paste limits .90, .97, 1.0 (an estimate of the trade
 
   test("judges an estimate at its middle and names all that it reaches", () => {
     const ruling = finishRuling([0.95, 1.15]);
-    expect(ruling).toMatchObject({ finish: "matte", spans: ["semi-gloss", "satin", "matte"], reason: { rule: "film-holds-voids", source: "hansen-lowinger-sadoff-1993" } });
+    expect(ruling).toMatchObject({
+      finish: "matte",
+      spans: ["semi-gloss", "satin", "matte"],
+      reason: { rule: "film-holds-voids", source: "hansen-lowinger-sadoff-1993" },
+    });
     expect(ruling.reason.values["decidedAt"]).toBeCloseTo(1.05, 12);
   });
 
   test.each([0, -1, NaN, Infinity])("refuses %s", (lambda) => {
-    expect(() => finishRuling(lambda)).toThrow(new RangeError(`Unexpected reduced PVC \`${lambda}\`, expected \`0 < reduced PVC < Infinity\``));
+    expect(() => finishRuling(lambda)).toThrow(
+      new RangeError(
+        `Unexpected reduced PVC \`${lambda}\`, expected \`0 < reduced PVC < Infinity\``,
+      ),
+    );
   });
 });
 
 describe("glossRuling: words of the trade for 60 degrees", () => {
   test.each([
-    [0, "matte", 85], [9.99, "matte", 85], [10, "satin", undefined], [34.99, "satin", undefined], [35, "semi-gloss", undefined],
-    [69.99, "semi-gloss", undefined], [70, "gloss", undefined], [70.01, "gloss", 20], [98, "gloss", 20],
+    [0, "matte", 85],
+    [9.99, "matte", 85],
+    [10, "satin", undefined],
+    [34.99, "satin", undefined],
+    [35, "semi-gloss", undefined],
+    [69.99, "semi-gloss", undefined],
+    [70, "gloss", undefined],
+    [70.01, "gloss", 20],
+    [98, "gloss", 20],
   ])("%s gloss units -> %s, better read at %s", (gloss, finish, angle) => {
     expect(glossRuling(gloss).finish).toBe(finish);
     expect(glossRuling(gloss).betterAngle).toBe(angle);
-    expect(glossRuling(gloss).reason).toMatchObject({ standing: "measured", source: "iso-2813", values: { gloss60: gloss } });
+    expect(glossRuling(gloss).reason).toMatchObject({
+      standing: "measured",
+      source: "iso-2813",
+      values: { gloss60: gloss },
+    });
   });
   test("lists the better angle with the reading", () => {
-    expect(glossRuling(82).reason.values).toEqual({ gloss60: 82, finish: "gloss", betterAngle: 20 });
+    expect(glossRuling(82).reason.values).toEqual({
+      gloss60: 82,
+      finish: "gloss",
+      betterAngle: 20,
+    });
     expect(glossRuling(50).reason.values).toEqual({ gloss60: 50, finish: "semi-gloss" });
   });
-  test("has one row for each finish", () => expect(GLOSS_LIMITS.map((row) => row.finish)).toEqual(FINISHES));
-  test.each([-0.1, NaN, Infinity])("refuses %s", (gloss) => expect(() => glossRuling(gloss)).toThrow(/Unexpected gloss at 60 degrees/));
+  test("has one row for each finish", () =>
+    expect(GLOSS_LIMITS.map((row) => row.finish)).toEqual(FINISHES));
+  test.each([-0.1, NaN, Infinity])("refuses %s", (gloss) =>
+    expect(() => glossRuling(gloss)).toThrow(/Unexpected gloss at 60 degrees/),
+  );
 });
 
 describe("finishContradiction", () => {
   test.each([
     // reduced PVC expected, gloss read
-    [0.85, 82, undefined], [0.85, 50, undefined], [0.85, 20, "duller-than-expected"], [1.1, 5, undefined], [1.1, 20, undefined],
-    [1.1, 36, "glossier-than-expected"], [1.1, 90, "glossier-than-expected"],
+    [0.85, 82, undefined],
+    [0.85, 50, undefined],
+    [0.85, 20, "duller-than-expected"],
+    [1.1, 5, undefined],
+    [1.1, 20, undefined],
+    [1.1, 36, "glossier-than-expected"],
+    [1.1, 90, "glossier-than-expected"],
   ])("expected at %s, read %s: %s", (lambda, gloss, rule) => {
     expect(finishContradiction(finishRuling(lambda), glossRuling(gloss))?.rule).toBe(rule);
   });
   test("an estimate that reaches near the reading is none", () => {
     expect(finishContradiction(finishRuling([0.95, 1.2]), glossRuling(75))).toBeUndefined();
-    expect(finishContradiction(finishRuling([0.99, 1.2]), glossRuling(75))?.rule).toBe("glossier-than-expected");
+    expect(finishContradiction(finishRuling([0.99, 1.2]), glossRuling(75))?.rule).toBe(
+      "glossier-than-expected",
+    );
   });
 });

@@ -1,5 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { HANDBOOK_LOOSE_G_PER_ML, HANDBOOK_TAPPED_G_PER_ML } from "../../lib/formulation/handbook-bulk-density.ts";
+import {
+  HANDBOOK_LOOSE_G_PER_ML,
+  HANDBOOK_TAPPED_G_PER_ML,
+} from "../../lib/formulation/handbook-bulk-density.ts";
 import { HANDBOOK_DENSITY_G_PER_CM3 } from "../../lib/formulation/handbook-density.ts";
 import { handbookEstimate, type HandbookRow } from "../../lib/formulation/handbook-estimate.ts";
 import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../../lib/formulation/handbook-oil-absorption.ts";
@@ -7,27 +10,52 @@ import { PIGMENT_REACH } from "../../lib/formulation/plausibility.ts";
 import { OIL_DENSITY_G_PER_CM3 } from "../../lib/formulation/vehicle-density.ts";
 import { ends } from "../../lib/quantities/range.ts";
 
-const figureOf = (table: readonly HandbookRow[], kind: string): HandbookRow["figure"] | undefined => table.find((row) => row.kind === kind)?.figure;
+const figureOf = (table: readonly HandbookRow[], kind: string): HandbookRow["figure"] | undefined =>
+  table.find((row) => row.kind === kind)?.figure;
 
 describe("densities as Gettens & Stout (1942) print them (read)", () => {
   test.each([
-    ["bone black", 2.29], ["Prussian blue", 1.83], ["raw sienna", 3.14], ["burnt sienna", 3.56], ["raw umber", 3.2], ["burnt umber", 3.64],
-    ["ultramarine", 2.34], ["viridian", 3.32], ["basic lead carbonate", 6.7], ["zinc oxide", 5.65], ["rutile", 4.2], ["anatase", 3.9],
-    ["vermilion", 8.09], ["cadmium yellow", 4.35], ["cadmium red", 4.5], ["chalk", 2.7],
+    ["bone black", 2.29],
+    ["Prussian blue", 1.83],
+    ["raw sienna", 3.14],
+    ["burnt sienna", 3.56],
+    ["raw umber", 3.2],
+    ["burnt umber", 3.64],
+    ["ultramarine", 2.34],
+    ["viridian", 3.32],
+    ["basic lead carbonate", 6.7],
+    ["zinc oxide", 5.65],
+    ["rutile", 4.2],
+    ["anatase", 3.9],
+    ["vermilion", 8.09],
+    ["cadmium yellow", 4.35],
+    ["cadmium red", 4.5],
+    ["chalk", 2.7],
   ])("%s %s g/cm3", (kind, density) => {
     const row = HANDBOOK_DENSITY_G_PER_CM3.find((candidate) => candidate.kind === kind);
     expect(row).toMatchObject({ figure: density, source: "gettens-stout-1942" });
   });
   test("no other row claims to be read there", () => {
-    expect(HANDBOOK_DENSITY_G_PER_CM3.filter((row) => row.source === "gettens-stout-1942")).toHaveLength(16);
-    expect(HANDBOOK_OIL_ABSORPTION_G_PER_100G.filter((row) => row.source === "gettens-stout-1942").map((row) => row.kind)).toEqual(["basic lead carbonate"]);
+    expect(
+      HANDBOOK_DENSITY_G_PER_CM3.filter((row) => row.source === "gettens-stout-1942"),
+    ).toHaveLength(16);
+    expect(
+      HANDBOOK_OIL_ABSORPTION_G_PER_100G.filter((row) => row.source === "gettens-stout-1942").map(
+        (row) => row.kind,
+      ),
+    ).toEqual(["basic lead carbonate"]);
   });
 });
 
 describe("constants of the crystals, checked against another kind of source (mineral handbooks, from memory)", () => {
   // hematite 5.26, magnetite 5.18, goethite 4.3, graphite 2.16-2.25, barite 4.48, calcite 2.71, eskolaite 5.2: a pigment is no denser than its mineral
   test.each([
-    ["red iron oxide", 5.26], ["black iron oxide", 5.18], ["yellow iron oxide", 4.3], ["graphite", 2.3], ["barium sulphate", 4.5], ["chromium oxide green", 5.22],
+    ["red iron oxide", 5.26],
+    ["black iron oxide", 5.18],
+    ["yellow iron oxide", 4.3],
+    ["graphite", 2.3],
+    ["barium sulphate", 4.5],
+    ["chromium oxide green", 5.22],
   ])("%s is at most %s", (kind, mineral) => {
     const figure = figureOf(HANDBOOK_DENSITY_G_PER_CM3, kind);
     expect(figure).toBeDefined();
@@ -39,7 +67,11 @@ describe("constants of the crystals, checked against another kind of source (min
 describe("every table", () => {
   test.each([
     ["density", HANDBOOK_DENSITY_G_PER_CM3, PIGMENT_REACH.densityGPerCm3.usual],
-    ["oil absorption", HANDBOOK_OIL_ABSORPTION_G_PER_100G, PIGMENT_REACH.oilAbsorptionGPer100g.usual],
+    [
+      "oil absorption",
+      HANDBOOK_OIL_ABSORPTION_G_PER_100G,
+      PIGMENT_REACH.oilAbsorptionGPer100g.usual,
+    ],
     ["loose", HANDBOOK_LOOSE_G_PER_ML, PIGMENT_REACH.bulkDensityGPerMl.usual],
     ["tapped", HANDBOOK_TAPPED_G_PER_ML, PIGMENT_REACH.bulkDensityGPerMl.usual],
   ])("%s: kinds once, ends in order, within a pigment's usual reach", (_, table, [least, most]) => {
@@ -55,7 +87,9 @@ describe("every table", () => {
   test("powder is lighter poured than settled, and lighter settled than the grain", () => {
     for (const { kind, figure, colourIndexNames } of HANDBOOK_LOOSE_G_PER_ML) {
       const tapped = figureOf(HANDBOOK_TAPPED_G_PER_ML, kind);
-      const grain = handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: colourIndexNames[0] ?? "" })?.estimate;
+      const grain = handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, {
+        colourIndexName: colourIndexNames[0] ?? "",
+      })?.estimate;
       expect(ends(figure)[0], kind).toBeLessThan(ends(tapped ?? NaN)[0]);
       expect(ends(tapped ?? NaN)[1], kind).toBeLessThan(grain?.[0] ?? NaN);
     }
@@ -64,8 +98,11 @@ describe("every table", () => {
 
 describe("handbookEstimate", () => {
   test("gives a range as it stands", () => {
-    expect(handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBk 6" })).toMatchObject({
-      estimate: [1.7, 1.8], reason: { rule: "handbook-range", standing: "estimated", source: "memory-formulation" },
+    expect(
+      handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBk 6" }),
+    ).toMatchObject({
+      estimate: [1.7, 1.8],
+      reason: { rule: "handbook-range", standing: "estimated", source: "memory-formulation" },
     });
   });
   test("widens a single figure by what lots stray", () => {
@@ -76,33 +113,57 @@ describe("handbookEstimate", () => {
   });
   test("spans every pigment of a name, and the kind narrows it", () => {
     const all = handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBr 7" });
-    const one = handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBr 7", kind: "raw umber" });
+    const one = handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, {
+      colourIndexName: "PBr 7",
+      kind: "raw umber",
+    });
     expect(all?.rows).toHaveLength(4);
     expect(all?.estimate[0]).toBeCloseTo(3.14 * 0.95, 12);
     expect(all?.estimate[1]).toBeCloseTo(3.64 * 1.05, 12);
     expect(one?.rows.map((row) => row.kind)).toEqual(["raw umber"]);
-    expect(handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBr 7", kind: "no such kind" })?.rows).toHaveLength(4);
+    expect(
+      handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, {
+        colourIndexName: "PBr 7",
+        kind: "no such kind",
+      })?.rows,
+    ).toHaveLength(4);
   });
   test("a recalled row makes the whole range recalled", () => {
     const rows: HandbookRow[] = [
-      { kind: "one", colourIndexNames: ["PY 1"], figure: 2, source: "gettens-stout-1942" }, { kind: "other", colourIndexNames: ["PY 1"], figure: 3, source: "memory-formulation" },
+      { kind: "one", colourIndexNames: ["PY 1"], figure: 2, source: "gettens-stout-1942" },
+      { kind: "other", colourIndexNames: ["PY 1"], figure: 3, source: "memory-formulation" },
     ];
-    expect(handbookEstimate(rows, { colourIndexName: "PY 1" })?.reason.source).toBe("memory-formulation");
-    expect(handbookEstimate(rows, { colourIndexName: "PY 1", kind: "one" })?.reason.source).toBe("gettens-stout-1942");
+    expect(handbookEstimate(rows, { colourIndexName: "PY 1" })?.reason.source).toBe(
+      "memory-formulation",
+    );
+    expect(handbookEstimate(rows, { colourIndexName: "PY 1", kind: "one" })?.reason.source).toBe(
+      "gettens-stout-1942",
+    );
   });
   test("takes a crystal form for its pigment", () => {
-    expect(handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PB 15:3" })?.estimate).toEqual([1.5, 1.65]);
+    expect(
+      handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PB 15:3" })?.estimate,
+    ).toEqual([1.5, 1.65]);
   });
   test("knows nothing of what the table lacks", () => {
-    expect(handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PY 999" })).toBeUndefined();
+    expect(
+      handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PY 999" }),
+    ).toBeUndefined();
   });
 });
 
 test("oils are lighter than water, and the thickened one the heaviest", () => {
   const oils = Object.entries(OIL_DENSITY_G_PER_CM3);
-  expect(oils.map(([oil]) => oil).sort()).toEqual(["linseed", "poppy", "safflower", "stand linseed", "walnut"]);
+  expect(oils.map(([oil]) => oil).sort()).toEqual([
+    "linseed",
+    "poppy",
+    "safflower",
+    "stand linseed",
+    "walnut",
+  ]);
   for (const [oil, [lower, upper]] of oils) {
     expect(lower < upper && lower > 0.9 && upper < 1, oil).toBe(true);
-    if (oil !== "stand linseed") expect(upper, oil).toBeLessThan(OIL_DENSITY_G_PER_CM3["stand linseed"][0]);
+    if (oil !== "stand linseed")
+      expect(upper, oil).toBeLessThan(OIL_DENSITY_G_PER_CM3["stand linseed"][0]);
   }
 });

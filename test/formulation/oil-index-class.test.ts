@@ -10,7 +10,9 @@ describe("the limits", () => {
   });
 
   test("put each pigment that a row names, by Church's figure, into that row", () => {
-    const named = OIL_INDEX_LIMITS.flatMap((row) => row.suchAs.map((pigment) => ({ pigment, row })));
+    const named = OIL_INDEX_LIMITS.flatMap((row) =>
+      row.suchAs.map((pigment) => ({ pigment, row })),
+    );
     expect(named.length).toBeGreaterThan(9);
     for (const { pigment, row } of named) {
       const church = CHURCH_OIL.find((candidate) => candidate.pigment === pigment);
@@ -21,22 +23,43 @@ describe("the limits", () => {
 
 describe("oilIndexRuling", () => {
   test.each([
-    [5, "very low"], [25, "very low"], [25.01, "low"], [50, "low"], [50.01, "medium"], [70, "medium"], [70.01, "high"], [110, "high"], [110.01, "very high"], [300, "very high"],
-  ])("%s g/100 g -> %s", (oilIndex, expected) => expect(oilIndexRuling(oilIndex).oilIndexClass).toBe(expected));
+    [5, "very low"],
+    [25, "very low"],
+    [25.01, "low"],
+    [50, "low"],
+    [50.01, "medium"],
+    [70, "medium"],
+    [70.01, "high"],
+    [110, "high"],
+    [110.01, "very high"],
+    [300, "very high"],
+  ])("%s g/100 g -> %s", (oilIndex, expected) =>
+    expect(oilIndexRuling(oilIndex).oilIndexClass).toBe(expected),
+  );
 
   test("judges an estimate at its geometric mean, names every class it reaches, and lists the number it went by", () => {
     const ruling = oilIndexRuling([20, 80]);
     expect(ruling.oilIndexClass).toBe("low");
     expect(ruling.spans).toEqual(["very low", "low", "medium", "high"]);
-    expect(ruling.reason).toMatchObject({ rule: "oil-index-class-of-an-estimate", values: { decidedAt: 40, oilIndexGPer100g: [20, 80] } });
+    expect(ruling.reason).toMatchObject({
+      rule: "oil-index-class-of-an-estimate",
+      values: { decidedAt: 40, oilIndexGPer100g: [20, 80] },
+    });
   });
 
   test("a figure alone goes by itself", () => {
-    expect(oilIndexRuling(34)).toMatchObject({ spans: ["low"], reason: { rule: "oil-index-class", values: { decidedAt: 34 } } });
+    expect(oilIndexRuling(34)).toMatchObject({
+      spans: ["low"],
+      reason: { rule: "oil-index-class", values: { decidedAt: 34 } },
+    });
   });
 
   test.each([0, -3, NaN, Infinity])("refuses %s", (oilIndex) => {
-    expect(() => oilIndexRuling(oilIndex)).toThrow(new RangeError(`Unexpected oil index \`${oilIndex}\`, expected \`0 < oil index < Infinity g/100 g\``));
+    expect(() => oilIndexRuling(oilIndex)).toThrow(
+      new RangeError(
+        `Unexpected oil index \`${oilIndex}\`, expected \`0 < oil index < Infinity g/100 g\``,
+      ),
+    );
     expect(() => oilIndexRuling([10, oilIndex])).toThrow(/Unexpected oil index/);
   });
 });

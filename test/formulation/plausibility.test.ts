@@ -1,12 +1,21 @@
 import { describe, expect, test } from "vitest";
 import { originComplaint } from "../../lib/formulation/black-origin.ts";
 import { massFractions, partsComplaint } from "../../lib/formulation/parts.ts";
-import { bulkDensityComplaints, handbookComplaint, PIGMENT_REACH, reachComplaint, type ReachName } from "../../lib/formulation/plausibility.ts";
+import {
+  bulkDensityComplaints,
+  handbookComplaint,
+  PIGMENT_REACH,
+  reachComplaint,
+  type ReachName,
+} from "../../lib/formulation/plausibility.ts";
 
 describe("reachComplaint: an error outside the possible, a warning outside the usual", () => {
   const names = Object.keys(PIGMENT_REACH) as ReachName[];
   test.each(names)("%s, each limit from both sides", (name) => {
-    const { possible: [least, most], usual: [low, high] } = PIGMENT_REACH[name];
+    const {
+      possible: [least, most],
+      usual: [low, high],
+    } = PIGMENT_REACH[name];
     const severity = (value: number): string | undefined => reachComplaint(name, value)?.severity;
     expect([severity(low), severity(high)]).toEqual([undefined, undefined]);
     expect(severity(high * 1.0001)).toBe("warning");
@@ -30,20 +39,39 @@ describe("reachComplaint: an error outside the possible, a warning outside the u
 
   test("says what was found, what is wanted, and whose reach it is", () => {
     expect(reachComplaint("oilAbsorptionGPer100g", 900)).toMatchObject({
-      rule: "formulation/oil-absorption-reach", subject: "oil absorption", actual: "900", expected: "3 to 500 g/100 g", source: "memory-formulation",
+      rule: "formulation/oil-absorption-reach",
+      subject: "oil absorption",
+      actual: "900",
+      expected: "3 to 500 g/100 g",
+      source: "memory-formulation",
     });
   });
 });
 
 describe("handbookComplaint", () => {
-  test.each([[1.7, undefined], [1.98, undefined], [1.99, "warning"], [1.55, undefined], [1.54, "warning"]])("density %s of PBk 6 (1.7-1.8): %s", (density, severity) => {
+  test.each([
+    [1.7, undefined],
+    [1.98, undefined],
+    [1.99, "warning"],
+    [1.55, undefined],
+    [1.54, "warning"],
+  ])("density %s of PBk 6 (1.7-1.8): %s", (density, severity) => {
     expect(handbookComplaint("density", density, [1.7, 1.8], "PBk 6")?.severity).toBe(severity);
   });
-  test.each([[45, undefined], [45.1, "warning"], [10, undefined], [9.9, "warning"]])("oil absorption %s of PBk 11 (15-30): %s", (oil, severity) => {
+  test.each([
+    [45, undefined],
+    [45.1, "warning"],
+    [10, undefined],
+    [9.9, "warning"],
+  ])("oil absorption %s of PBk 11 (15-30): %s", (oil, severity) => {
     expect(handbookComplaint("oilAbsorption", oil, [15, 30], "PBk 11")?.severity).toBe(severity);
   });
   test("names pigment and range", () => {
-    expect(handbookComplaint("density", 4.7, [1.7, 1.8], "PBk 6")).toMatchObject({ subject: "density of PBk 6", expected: "about 1.7 to 1.8 g/cm3", rule: "formulation/density-against-handbook" });
+    expect(handbookComplaint("density", 4.7, [1.7, 1.8], "PBk 6")).toMatchObject({
+      subject: "density of PBk 6",
+      expected: "about 1.7 to 1.8 g/cm3",
+      rule: "formulation/density-against-handbook",
+    });
   });
 });
 
@@ -56,19 +84,39 @@ describe("bulkDensityComplaints", () => {
     [{ looseGPerMl: 1.9, densityGPerCm3: 1.8 }, 1],
     [{ looseGPerMl: 3, tappedGPerMl: 2, densityGPerCm3: 1.8 }, 2],
     [{}, 0],
-  ])("%o: %s faults", (figures, count) => expect(bulkDensityComplaints(figures)).toHaveLength(count));
+  ])("%o: %s faults", (figures, count) =>
+    expect(bulkDensityComplaints(figures)).toHaveLength(count),
+  );
 });
 
 describe("parts", () => {
-  test("2 to 1 are two thirds and a third", () => expect(massFractions([2, 1])).toEqual([2 / 3, 1 / 3]));
-  test("one pigment is the whole, whatever its part", () => expect([massFractions([undefined]), massFractions([7])]).toEqual([[1], [1]]));
+  test("2 to 1 are two thirds and a third", () =>
+    expect(massFractions([2, 1])).toEqual([2 / 3, 1 / 3]));
+  test("one pigment is the whole, whatever its part", () =>
+    expect([massFractions([undefined]), massFractions([7])]).toEqual([[1], [1]]));
   test("are not invented", () => expect(massFractions([1, undefined])).toBeUndefined());
-  test.each([0, -1, NaN, Infinity])("of %s are refused", (part) => expect(() => massFractions([part, 1])).toThrow(`Unexpected part \`${part}\`, expected \`0 < part < Infinity\``));
+  test.each([0, -1, NaN, Infinity])("of %s are refused", (part) =>
+    expect(() => massFractions([part, 1])).toThrow(
+      `Unexpected part \`${part}\`, expected \`0 < part < Infinity\``,
+    ),
+  );
 
   test.each([
-    [[2, 1], undefined], [[0.7, 0.3], undefined], [[0.7, 0.2965], undefined], [[0.7, 0.2], "formulation/parts-sum"], [[0.7, 0.4], "formulation/parts-sum"],
-    [[60, 40], undefined], [[60, 39.6], undefined], [[60, 38], "formulation/parts-sum"], [[60, 31], "formulation/parts-sum"], [[60, 30], undefined], [[60, 50], undefined], [[1, 0.5], undefined],
-    [[1, undefined], "formulation/parts-all-or-none"], [[undefined, undefined], undefined], [[0.5], undefined],
+    [[2, 1], undefined],
+    [[0.7, 0.3], undefined],
+    [[0.7, 0.2965], undefined],
+    [[0.7, 0.2], "formulation/parts-sum"],
+    [[0.7, 0.4], "formulation/parts-sum"],
+    [[60, 40], undefined],
+    [[60, 39.6], undefined],
+    [[60, 38], "formulation/parts-sum"],
+    [[60, 31], "formulation/parts-sum"],
+    [[60, 30], undefined],
+    [[60, 50], undefined],
+    [[1, 0.5], undefined],
+    [[1, undefined], "formulation/parts-all-or-none"],
+    [[undefined, undefined], undefined],
+    [[0.5], undefined],
   ])("%o: %s", (parts, rule) => expect(partsComplaint(parts)?.rule).toBe(rule));
 });
 
@@ -83,6 +131,13 @@ describe("originComplaint (memory: gas-made furnace or thermal carbon is PBk 7, 
     ["PBk 8", "thorn wood charcoal", undefined],
     ["PBk 6", "a workshop in the north", undefined],
     ["PBk 11", "furnace", undefined],
-  ])("%s from %s: %s", (name, origin, hint) => expect(originComplaint(name, origin)?.hint).toBe(hint));
-  test("is a warning", () => expect(originComplaint("PBk 6", "channel black")).toMatchObject({ severity: "warning", rule: "formulation/origin-and-name", actual: "channel black" }));
+  ])("%s from %s: %s", (name, origin, hint) =>
+    expect(originComplaint(name, origin)?.hint).toBe(hint),
+  );
+  test("is a warning", () =>
+    expect(originComplaint("PBk 6", "channel black")).toMatchObject({
+      severity: "warning",
+      rule: "formulation/origin-and-name",
+      actual: "channel black",
+    }));
 });

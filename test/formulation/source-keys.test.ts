@@ -5,12 +5,20 @@ import { DRYING_SOURCES } from "../../lib/sources/drying.ts";
 import { FORMULATION_SOURCES } from "../../lib/sources/formulation.ts";
 import { PERMANENCE_SOURCES } from "../../lib/sources/permanence.ts";
 
-const ROOMS = { formulation: FORMULATION_SOURCES, drying: DRYING_SOURCES, permanence: PERMANENCE_SOURCES };
+const ROOMS = {
+  formulation: FORMULATION_SOURCES,
+  drying: DRYING_SOURCES,
+  permanence: PERMANENCE_SOURCES,
+};
 
 describe.each(Object.entries(ROOMS))("%s", (room, sources) => {
   const folder = new URL(`../../lib/${room}/`, import.meta.url);
-  const text = readdirSync(folder).map((file) => readFileSync(new URL(file, folder), "utf8")).join("\n");
-  const quoted = [...text.matchAll(/"([a-z0-9]+(?:-[a-z0-9]+)+)"/g)].map(([, key]) => key ?? "").filter(isKeyLike);
+  const text = readdirSync(folder)
+    .map((file) => readFileSync(new URL(file, folder), "utf8"))
+    .join("\n");
+  const quoted = [...text.matchAll(/"([a-z0-9]+(?:-[a-z0-9]+)+)"/g)]
+    .map(([, key]) => key ?? "")
+    .filter(isKeyLike);
   const inDocs = [...text.matchAll(/@source ([a-z]+(?:-[a-z0-9]+)+)/g)].map(([, key]) => key ?? "");
 
   test("cites only texts of its own", () => {

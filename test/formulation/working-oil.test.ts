@@ -3,14 +3,28 @@ import { describe, expect, test } from "vitest";
 import { CHURCH_OIL, churchOilGPer100g, type ChurchRow } from "../../lib/formulation/church-oil.ts";
 import { handbookEstimate } from "../../lib/formulation/handbook-estimate.ts";
 import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../../lib/formulation/handbook-oil-absorption.ts";
-import { estimatedOilAbsorption, estimatedOilIndex, WORKING_OIL_RATIO, WORKING_OIL_REACH, workingOilContradiction } from "../../lib/formulation/working-oil.ts";
+import {
+  estimatedOilAbsorption,
+  estimatedOilIndex,
+  WORKING_OIL_RATIO,
+  WORKING_OIL_REACH,
+  workingOilContradiction,
+} from "../../lib/formulation/working-oil.ts";
 import { midpoint } from "../../lib/quantities/range.ts";
 
 /** Kinds of the handbook table that Church's names stand for. */
-const KIND: Readonly<Record<string, string>> = { "raw sienna": "raw sienna", "burnt sienna": "burnt sienna", "raw umber": "raw umber", "burnt umber": "burnt umber" };
+const KIND: Readonly<Record<string, string>> = {
+  "raw sienna": "raw sienna",
+  "burnt sienna": "burnt sienna",
+  "raw umber": "raw umber",
+  "burnt umber": "burnt umber",
+};
 
 function handbookOilAbsorption({ pigment, colourIndexName }: ChurchRow): number {
-  const found = handbookEstimate(HANDBOOK_OIL_ABSORPTION_G_PER_100G, { colourIndexName, kind: KIND[pigment] });
+  const found = handbookEstimate(HANDBOOK_OIL_ABSORPTION_G_PER_100G, {
+    colourIndexName,
+    kind: KIND[pigment],
+  });
   if (found === undefined) throw new Error(`Unexpected lack of a handbook row for ${pigment}`);
   return midpoint(found.estimate);
 }
@@ -22,10 +36,15 @@ function ranks(values: readonly number[]): number[] {
 }
 
 function pearson(one: readonly number[], other: readonly number[]): number {
-  const mean = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0) / values.length;
+  const mean = (values: readonly number[]): number =>
+    values.reduce((total, value) => total + value, 0) / values.length;
   const [meanOne, meanOther] = [mean(one), mean(other)];
-  const cross = one.reduce((total, value, i) => total + (value - meanOne) * ((other[i] ?? NaN) - meanOther), 0);
-  const spread = (values: readonly number[], centre: number): number => values.reduce((total, value) => total + (value - centre) ** 2, 0);
+  const cross = one.reduce(
+    (total, value, i) => total + (value - meanOne) * ((other[i] ?? NaN) - meanOther),
+    0,
+  );
+  const spread = (values: readonly number[], centre: number): number =>
+    values.reduce((total, value) => total + (value - centre) ** 2, 0);
   return cross / Math.sqrt(spread(one, meanOne) * spread(other, meanOther));
 }
 
@@ -39,24 +58,39 @@ const rows = CHURCH_OIL.map((row) => ({
 describe("Church's figures (church-1915, parts oil to grind 100 of pigment) against the estimate from handbook oil absorption", () => {
   test("are typed as he gives them, with two authorities or one", () => {
     expect(CHURCH_OIL).toHaveLength(14);
-    expect(Object.fromEntries(CHURCH_OIL.map(({ pigment, oilGPer100g }) => [pigment, oilGPer100g]))).toMatchObject({
-      "white lead": [16, 15], "vermilion": [23], "raw sienna": [147, 240], "ivory black": [88, 112],
+    expect(
+      Object.fromEntries(CHURCH_OIL.map(({ pigment, oilGPer100g }) => [pigment, oilGPer100g])),
+    ).toMatchObject({
+      "white lead": [16, 15],
+      vermilion: [23],
+      "raw sienna": [147, 240],
+      "ivory black": [88, 112],
     });
   });
 
   test("rank alike: Spearman at least .5", () => {
-    const rho = pearson(ranks(rows.map((row) => row.church)), ranks(rows.map((row) => midpoint(row.estimate))));
+    const rho = pearson(
+      ranks(rows.map((row) => row.church)),
+      ranks(rows.map((row) => midpoint(row.estimate))),
+    );
     expect(rho).toBeGreaterThanOrEqual(0.5);
     expect(rho).toBeLessThan(1);
   });
 
   test("stand off by more than two times from the middle of the estimate for the siennas alone", () => {
-    const outliers = rows.filter(({ church, estimate }) => Math.max(church / midpoint(estimate), midpoint(estimate) / church) > 2).map(({ pigment }) => pigment);
+    const outliers = rows
+      .filter(
+        ({ church, estimate }) =>
+          Math.max(church / midpoint(estimate), midpoint(estimate) / church) > 2,
+      )
+      .map(({ pigment }) => pigment);
     expect(outliers).toEqual(["raw sienna"]);
   });
 
   test("stand off from the bare rub-out by more than two times for the siennas, light red and the lesser outliers", () => {
-    const outliers = rows.filter(({ ratio }) => ratio > 2 || ratio < 0.5).map(({ pigment }) => pigment);
+    const outliers = rows
+      .filter(({ ratio }) => ratio > 2 || ratio < 0.5)
+      .map(({ pigment }) => pigment);
     expect(outliers).toEqual(expect.arrayContaining(["raw sienna", "burnt sienna", "light red"]));
     expect(outliers).not.toContain("white lead");
     expect(outliers).not.toContain("ultramarine");
@@ -81,17 +115,25 @@ describe("estimatedOilIndex and estimatedOilAbsorption", () => {
     const { estimate, reason } = estimatedOilIndex(20);
     expect(estimate[0]).toBeCloseTo(22, 12);
     expect(estimate[1]).toBe(40);
-    expect(reason).toMatchObject({ rule: "working-paint-takes-more-than-rub-out", standing: "estimated", source: "church-1915", values: { ratio: WORKING_OIL_RATIO } });
+    expect(reason).toMatchObject({
+      rule: "working-paint-takes-more-than-rub-out",
+      standing: "estimated",
+      source: "church-1915",
+      values: { ratio: WORKING_OIL_RATIO },
+    });
   });
   test("40 g in a working paint: 20 to 36.4 by rub-out", () => {
     expect(estimatedOilAbsorption(40).estimate[0]).toBe(20);
     expect(estimatedOilAbsorption(40).estimate[1]).toBeCloseTo(36.3636, 4);
   });
   test("each holds what the other came from", () => {
-    fc.assert(fc.property(fc.double({ min: 3, max: 500, noNaN: true }), (oil) => {
-      const [lower, upper] = estimatedOilAbsorption(estimatedOilIndex(oil).estimate).estimate;
-      return lower <= oil && oil <= upper;
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(fc.double({ min: 3, max: 500, noNaN: true }), (oil) => {
+        const [lower, upper] = estimatedOilAbsorption(estimatedOilIndex(oil).estimate).estimate;
+        return lower <= oil && oil <= upper;
+      }),
+      { seed: 1, numRuns: 200 },
+    );
   });
   test.each([0, -1, NaN, Infinity])("refuse %s", (oil) => {
     expect(() => estimatedOilIndex(oil)).toThrow(/Unexpected oil absorption/);
@@ -101,7 +143,12 @@ describe("estimatedOilIndex and estimatedOilAbsorption", () => {
 
 describe("workingOilContradiction", () => {
   test.each([
-    [18, 20, undefined], [17.9, 20, "oil-index-below-rub-out"], [82, 20, undefined], [82.1, 20, "oil-index-far-above-rub-out"],
-  ])("oil index %s with rub-out %s: %s", (oilIndex, rubOut, rule) => expect(workingOilContradiction(oilIndex, rubOut)?.rule).toBe(rule));
+    [18, 20, undefined],
+    [17.9, 20, "oil-index-below-rub-out"],
+    [82, 20, undefined],
+    [82.1, 20, "oil-index-far-above-rub-out"],
+  ])("oil index %s with rub-out %s: %s", (oilIndex, rubOut, rule) =>
+    expect(workingOilContradiction(oilIndex, rubOut)?.rule).toBe(rule),
+  );
   test("refuses NaN", () => expect(() => workingOilContradiction(NaN, 20)).toThrow(RangeError));
 });

@@ -3,35 +3,84 @@ import { suppliersTraces } from "../../lib/hazard/as-supplied.ts";
 import type { Ingredient } from "../../lib/hazard/mixture.ts";
 import { label, leadCarbonate, oil, substance, zincOxide } from "./ingredients.ts";
 
-const below = (...ingredients: readonly Ingredient[]) => label(ingredients).leftOut.filter(({ rule }) => rule === "below-its-limit").map(({ statement, values }) => ({ statement, ...values }));
+const below = (...ingredients: readonly Ingredient[]) =>
+  label(ingredients)
+    .leftOut.filter(({ rule }) => rule === "below-its-limit")
+    .map(({ statement, values }) => ({ statement, ...values }));
 
 describe("what a mixture holds too little of is told with its limit", () => {
   // Limits: clp-1272-2008 and clp-1272-2008-memory; aquatic ones derived from the sums (100 M C1 >= 25 %, so .25 % / M).
   test.each([
-    ["a drier's salt", substance("cobalt-soap", 0.002, { statement: "H360D", hazardClass: "Repr. 1B" }), "H360D", 0.003],
+    [
+      "a drier's salt",
+      substance("cobalt-soap", 0.002, { statement: "H360D", hazardClass: "Repr. 1B" }),
+      "H360D",
+      0.003,
+    ],
     ["a category 2", substance("a", 0.02, "H361d"), "H361d", 0.03],
-    ["a sensitiser 1A", substance("a", 0.0005, { statement: "H317", hazardClass: "Skin Sens. 1A" }), "H317", 0.001],
+    [
+      "a sensitiser 1A",
+      substance("a", 0.0005, { statement: "H317", hazardClass: "Skin Sens. 1A" }),
+      "H317",
+      0.001,
+    ],
     ["a carcinogen", substance("a", 0.0009, "H350"), "H350", 0.001],
-    ["repeated exposure 1, from where it gives category 2", substance("a", 0.009, "H372"), "H372", 0.01],
-    ["a limit of its own", { ...leadCarbonate(0.004), classifications: [{ statement: "H373", specificLimits: [{ hazardClass: "STOT RE 2", from: 0.005 }] }] }, "H373", 0.005],
+    [
+      "repeated exposure 1, from where it gives category 2",
+      substance("a", 0.009, "H372"),
+      "H372",
+      0.01,
+    ],
+    [
+      "a limit of its own",
+      {
+        ...leadCarbonate(0.004),
+        classifications: [
+          { statement: "H373", specificLimits: [{ hazardClass: "STOT RE 2", from: 0.005 }] },
+        ],
+      },
+      "H373",
+      0.005,
+    ],
     ["an eye irritant", substance("a", 0.09, "H319"), "H319", 0.1],
     ["chronic 1 on water", substance("a", 0.002, "H410"), "H410", 0.0025],
-    ["chronic 1 with a factor of ten", substance("a", 0.0002, { statement: "H410", mFactor: 10 }), "H410", 0.00025],
+    [
+      "chronic 1 with a factor of ten",
+      substance("a", 0.0002, { statement: "H410", mFactor: 10 }),
+      "H410",
+      0.00025,
+    ],
     ["chronic 3 on water", substance("a", 0.2, "H412"), "H412", 0.25],
   ])("%s", (_what, ingredient, statement, limit) => {
     const [found, ...others] = below(ingredient);
     expect(others).toEqual([]);
-    expect(found).toMatchObject({ statement, massFraction: ingredient.massFraction, ingredients: [ingredient.slug] });
+    expect(found).toMatchObject({
+      statement,
+      massFraction: ingredient.massFraction,
+      ingredients: [ingredient.slug],
+    });
     expect(found?.["limit" as keyof typeof found]).toBeCloseTo(limit, 12);
   });
 
   test("an acute toxicity has no share of its own: the estimate decides", () => {
-    expect(below(substance("a", 0.2, "H302"))).toEqual([{ statement: "H302", ingredients: ["a"], massFraction: 0.2 }]);
+    expect(below(substance("a", 0.2, "H302"))).toEqual([
+      { statement: "H302", ingredients: ["a"], massFraction: 0.2 },
+    ]);
   });
 
   test("two driers' salts that count together share a line", () => {
-    const salt = (slug: string, casNumber: string): Ingredient => ({ ...substance(slug, 0.001, "H360D"), casNumber });
-    expect(below(salt("cobalt", "136-52-7"), salt("zirconium", "22464-99-9"))).toEqual([{ statement: "H360D", ingredients: ["cobalt", "zirconium"], massFraction: 0.002, limit: 0.003 }]);
+    const salt = (slug: string, casNumber: string): Ingredient => ({
+      ...substance(slug, 0.001, "H360D"),
+      casNumber,
+    });
+    expect(below(salt("cobalt", "136-52-7"), salt("zirconium", "22464-99-9"))).toEqual([
+      {
+        statement: "H360D",
+        ingredients: ["cobalt", "zirconium"],
+        massFraction: 0.002,
+        limit: 0.003,
+      },
+    ]);
   });
 
   test("nothing is told of a family that the label speaks of, or of what is not there", () => {
@@ -53,6 +102,11 @@ describe("the reasons of a pure substance", () => {
     const { traces } = label([leadCarbonate(0.6)]);
     expect(suppliersTraces(traces, "linseed-oil")).toEqual(traces);
     const split = label([substance("a", 1, { statement: "H372", specificLimits: [] })]).traces;
-    expect(suppliersTraces(split.map((trace) => ({ ...trace, statement: "H373" })), "a")[0]?.rule).toBe("cut-off");
+    expect(
+      suppliersTraces(
+        split.map((trace) => ({ ...trace, statement: "H373" })),
+        "a",
+      )[0]?.rule,
+    ).toBe("cut-off");
   });
 });

@@ -1,79 +1,197 @@
 import { describe, expect, test } from "vitest";
-import { classification, classificationFaults, type ClassificationForm } from "../../lib/hazard/classification.ts";
-import { HAZARD_CODES, HAZARD_STATEMENTS, inLabelOrder, isHazardCode } from "../../lib/hazard/hazard-statement.ts";
-import { HAZARD_CLASSES, HAZARD_CLASS_NAMES, isHazardClass } from "../../lib/hazard/hazard-class.ts";
+import {
+  classification,
+  classificationFaults,
+  type ClassificationForm,
+} from "../../lib/hazard/classification.ts";
+import {
+  HAZARD_CODES,
+  HAZARD_STATEMENTS,
+  inLabelOrder,
+  isHazardCode,
+} from "../../lib/hazard/hazard-statement.ts";
+import {
+  HAZARD_CLASSES,
+  HAZARD_CLASS_NAMES,
+  isHazardClass,
+} from "../../lib/hazard/hazard-class.ts";
 import { label, substance } from "./ingredients.ts";
 
 describe("a code alone", () => {
   // clp-1272-2008, Annex I: which class carries which statement.
   test.each([
-    ["H302", "Acute Tox. 4", "oral"], ["H312", "Acute Tox. 4", "dermal"], ["H301", "Acute Tox. 3", "oral"], ["H304", "Asp. Tox. 1", undefined],
-    ["H315", "Skin Irrit. 2", undefined], ["H318", "Eye Dam. 1", undefined], ["H336", "STOT SE 3", undefined], ["H341", "Muta. 2", undefined],
-    ["H360Df", "Repr. 1", undefined], ["H372", "STOT RE 1", undefined], ["H400", "Aquatic Acute 1", undefined], ["H412", "Aquatic Chronic 3", undefined],
+    ["H302", "Acute Tox. 4", "oral"],
+    ["H312", "Acute Tox. 4", "dermal"],
+    ["H301", "Acute Tox. 3", "oral"],
+    ["H304", "Asp. Tox. 1", undefined],
+    ["H315", "Skin Irrit. 2", undefined],
+    ["H318", "Eye Dam. 1", undefined],
+    ["H336", "STOT SE 3", undefined],
+    ["H341", "Muta. 2", undefined],
+    ["H360Df", "Repr. 1", undefined],
+    ["H372", "STOT RE 1", undefined],
+    ["H400", "Aquatic Acute 1", undefined],
+    ["H412", "Aquatic Chronic 3", undefined],
   ])("%s is %s, %s", (code, hazardClass, route) => {
-    expect(classification(code)).toMatchObject({ statement: code, hazardClass, mFactor: 1, specificLimits: [], ...(route === undefined ? {} : { route }) });
+    expect(classification(code)).toMatchObject({
+      statement: code,
+      hazardClass,
+      mFactor: 1,
+      specificLimits: [],
+      ...(route === undefined ? {} : { route }),
+    });
   });
 
   test("of two classes with one statement the more severe is taken: H300 as category 1", () => {
     expect(classification("H300")).toMatchObject({ hazardClass: "Acute Tox. 1" });
-    expect(classification({ statement: "H300", hazardClass: "Acute Tox. 2" })).toMatchObject({ hazardClass: "Acute Tox. 2" });
+    expect(classification({ statement: "H300", hazardClass: "Acute Tox. 2" })).toMatchObject({
+      hazardClass: "Acute Tox. 2",
+    });
   });
 
   test("inhalation without a route stays open: dust, or vapour of a liquid that burns", () => {
     expect(classification("H332")).not.toHaveProperty("route");
-    const routes = (...statements: string[]) => label([substance("a", 1, ...statements)], { form: "liquid" }).classes.filter(({ statement }) => statement === "H332").map(({ route }) => route);
+    const routes = (...statements: string[]) =>
+      label([substance("a", 1, ...statements)], { form: "liquid" })
+        .classes.filter(({ statement }) => statement === "H332")
+        .map(({ route }) => route);
     expect(routes("H332")).toEqual(["dust"]);
     expect(routes("H226", "H332")).toEqual(["vapour"]);
     expect(routes("H304", "H332")).toEqual(["vapour"]);
   });
 });
 
-interface Refusal { readonly form: string | ClassificationForm; readonly sentence: string }
+interface Refusal {
+  readonly form: string | ClassificationForm;
+  readonly sentence: string;
+}
 
 describe("what is refused, with the house sentence", () => {
   test.each<Refusal>([
-    { form: "H399", sentence: "Unexpected statement code `H399`, expected `a hazard statement of the frame, such as H302`; nearest `H319`" },
-    { form: "H360df", sentence: "Unexpected statement code `H360df`, expected `a hazard statement of the frame, such as H302`; nearest `H360Df`" },
-    { form: "toxic", sentence: "Unexpected statement code `toxic`, expected `a hazard statement of the frame, such as H302`" },
-    { form: { statement: "H302", ate: 0 }, sentence: "Unexpected acute toxicity estimate `0`, expected `0 < ATE < Infinity`" },
-    { form: { statement: "H302", ate: NaN }, sentence: "Unexpected acute toxicity estimate `NaN`, expected `0 < ATE < Infinity`" },
-    { form: { statement: "H302", hazardClass: "Acute Tox. 3" }, sentence: "Unexpected hazard class of H302 `Acute Tox. 3`, expected `Acute Tox. 4`; nearest `Acute Tox. 4`" },
-    { form: { statement: "H302", route: "dermal" }, sentence: "Unexpected route of H302 `dermal`, expected `oral`" },
-    { form: { statement: "H332", route: "oral" }, sentence: "Unexpected route of H332 `oral`, expected `dust | vapour`" },
-    { form: { statement: "H410", mFactor: 0.5 }, sentence: "Unexpected M-factor `0.5`, expected `1 <= M < Infinity`" },
-    { form: { statement: "H410", mFactor: NaN }, sentence: "Unexpected M-factor `NaN`, expected `1 <= M < Infinity`" },
-    { form: { statement: "H360D", countedAs: "led" }, sentence: "Unexpected metal `led`, expected `lead | cadmium | manganese | cobalt | chromate`; nearest `lead`" },
-    { form: { statement: "H373", specificLimits: [{ from: 0.005 }] }, sentence: 'Unexpected hazard class of a limit `undefined`, expected `a class and category, such as "Repr. 2"`' },
-    { form: { statement: "H373", specificLimits: [{ hazardClass: "STOT RE", from: 0.005 }] }, sentence: 'Unexpected hazard class of a limit `STOT RE`, expected `a class and category, such as "Repr. 2"`; nearest `STOT RE 1`' },
-    { form: { statement: "H373", specificLimits: [{ hazardClass: "STOT RE 2", from: 0 }] }, sentence: "Unexpected specific concentration limit `0`, expected `0 < limit <= 1`" },
-    { form: { statement: "H373", specificLimits: [{ hazardClass: "STOT RE 2", from: 1.01 }] }, sentence: "Unexpected specific concentration limit `1.01`, expected `0 < limit <= 1`" },
-    { form: { statement: "H360Df", specificLimits: [{ hazardClass: "Repr. 2", statement: "H360D", from: 0.1 }] }, sentence: "Unexpected statement of a limit for Repr. 2 `H360D`, expected `a statement of that class`" },
+    {
+      form: "H399",
+      sentence:
+        "Unexpected statement code `H399`, expected `a hazard statement of the frame, such as H302`; nearest `H319`",
+    },
+    {
+      form: "H360df",
+      sentence:
+        "Unexpected statement code `H360df`, expected `a hazard statement of the frame, such as H302`; nearest `H360Df`",
+    },
+    {
+      form: "toxic",
+      sentence:
+        "Unexpected statement code `toxic`, expected `a hazard statement of the frame, such as H302`",
+    },
+    {
+      form: { statement: "H302", ate: 0 },
+      sentence: "Unexpected acute toxicity estimate `0`, expected `0 < ATE < Infinity`",
+    },
+    {
+      form: { statement: "H302", ate: NaN },
+      sentence: "Unexpected acute toxicity estimate `NaN`, expected `0 < ATE < Infinity`",
+    },
+    {
+      form: { statement: "H302", hazardClass: "Acute Tox. 3" },
+      sentence:
+        "Unexpected hazard class of H302 `Acute Tox. 3`, expected `Acute Tox. 4`; nearest `Acute Tox. 4`",
+    },
+    {
+      form: { statement: "H302", route: "dermal" },
+      sentence: "Unexpected route of H302 `dermal`, expected `oral`",
+    },
+    {
+      form: { statement: "H332", route: "oral" },
+      sentence: "Unexpected route of H332 `oral`, expected `dust | vapour`",
+    },
+    {
+      form: { statement: "H410", mFactor: 0.5 },
+      sentence: "Unexpected M-factor `0.5`, expected `1 <= M < Infinity`",
+    },
+    {
+      form: { statement: "H410", mFactor: NaN },
+      sentence: "Unexpected M-factor `NaN`, expected `1 <= M < Infinity`",
+    },
+    {
+      form: { statement: "H360D", countedAs: "led" },
+      sentence:
+        "Unexpected metal `led`, expected `lead | cadmium | manganese | cobalt | chromate`; nearest `lead`",
+    },
+    {
+      form: { statement: "H373", specificLimits: [{ from: 0.005 }] },
+      sentence:
+        'Unexpected hazard class of a limit `undefined`, expected `a class and category, such as "Repr. 2"`',
+    },
+    {
+      form: { statement: "H373", specificLimits: [{ hazardClass: "STOT RE", from: 0.005 }] },
+      sentence:
+        'Unexpected hazard class of a limit `STOT RE`, expected `a class and category, such as "Repr. 2"`; nearest `STOT RE 1`',
+    },
+    {
+      form: { statement: "H373", specificLimits: [{ hazardClass: "STOT RE 2", from: 0 }] },
+      sentence: "Unexpected specific concentration limit `0`, expected `0 < limit <= 1`",
+    },
+    {
+      form: { statement: "H373", specificLimits: [{ hazardClass: "STOT RE 2", from: 1.01 }] },
+      sentence: "Unexpected specific concentration limit `1.01`, expected `0 < limit <= 1`",
+    },
+    {
+      form: {
+        statement: "H360Df",
+        specificLimits: [{ hazardClass: "Repr. 2", statement: "H360D", from: 0.1 }],
+      },
+      sentence:
+        "Unexpected statement of a limit for Repr. 2 `H360D`, expected `a statement of that class`",
+    },
   ])("$sentence", ({ form, sentence }) => {
     expect(() => classification(form)).toThrow(new RangeError(sentence));
     expect(classificationFaults(form)).toHaveLength(1);
   });
 
   test("all faults of one classification are found, with their places", () => {
-    const faults = classificationFaults({ statement: "H373", ate: 0, specificLimits: [{ hazardClass: "STOT RE 2", from: 0.1 }, { from: 2 }] });
-    expect(faults.map(({ path }) => path)).toEqual([["ate"], ["specificLimits", 1, "hazardClass"], ["specificLimits", 1, "from"]]);
+    const faults = classificationFaults({
+      statement: "H373",
+      ate: 0,
+      specificLimits: [{ hazardClass: "STOT RE 2", from: 0.1 }, { from: 2 }],
+    });
+    expect(faults.map(({ path }) => path)).toEqual([
+      ["ate"],
+      ["specificLimits", 1, "hazardClass"],
+      ["specificLimits", 1, "from"],
+    ]);
   });
 
   test("what is sound has no fault", () => {
-    expect(classificationFaults({ statement: "H360Df", hazardClass: "Repr. 1A", specificLimits: [{ hazardClass: "Repr. 2", statement: "H361f", from: 0.025 }], source: "x" })).toEqual([]);
+    expect(
+      classificationFaults({
+        statement: "H360Df",
+        hazardClass: "Repr. 1A",
+        specificLimits: [{ hazardClass: "Repr. 2", statement: "H361f", from: 0.025 }],
+        source: "x",
+      }),
+    ).toEqual([]);
     expect(classificationFaults("EUH066")).toEqual([]);
   });
 });
 
 describe("the tables", () => {
   test("every class has a statement, every statement a class", () => {
-    const carried = new Set<string>(HAZARD_CODES.flatMap((code) => [...HAZARD_STATEMENTS[code].classes]));
+    const carried = new Set<string>(
+      HAZARD_CODES.flatMap((code) => [...HAZARD_STATEMENTS[code].classes]),
+    );
     expect(HAZARD_CLASS_NAMES.filter((name) => !carried.has(name))).toEqual([]);
     expect([...carried].filter((name) => !isHazardClass(name))).toEqual([]);
   });
 
   test("codes run in the order of a label", () => {
     expect(inLabelOrder(["H410", "H302", "H360D", "H302"])).toEqual(["H302", "H360D", "H410"]);
-    expect([...HAZARD_CODES]).toEqual([...HAZARD_CODES].sort((one, other) => Number(one.slice(1, 4)) - Number(other.slice(1, 4)) || HAZARD_CODES.indexOf(one) - HAZARD_CODES.indexOf(other)));
+    expect([...HAZARD_CODES]).toEqual(
+      [...HAZARD_CODES].sort(
+        (one, other) =>
+          Number(one.slice(1, 4)) - Number(other.slice(1, 4)) ||
+          HAZARD_CODES.indexOf(one) - HAZARD_CODES.indexOf(other),
+      ),
+    );
   });
 
   test("a word of Object is no code and no class", () => {

@@ -1,16 +1,40 @@
 import { describe, expect, test } from "vitest";
-import { CLAIM_KINDS, FORBIDDEN_WORDS, type ClaimKind } from "../../lib/hazard/forbidden-word-table.ts";
+import {
+  CLAIM_KINDS,
+  FORBIDDEN_WORDS,
+  type ClaimKind,
+} from "../../lib/hazard/forbidden-word-table.ts";
 import { forbiddenWords } from "../../lib/hazard/forbidden-words.ts";
 import { statementText, STATEMENT_CODES } from "../../lib/hazard/statement-text.ts";
 import { STATEMENT_LANGUAGES, type StatementLanguage } from "../../lib/hazard/statement-wording.ts";
 
-interface Claim { readonly language: StatementLanguage; readonly claim: ClaimKind; readonly text: string; readonly word: string }
+interface Claim {
+  readonly language: StatementLanguage;
+  readonly claim: ClaimKind;
+  readonly text: string;
+  readonly word: string;
+}
 
 /** Claims as a seller writes them. Which words are forbidden: the issue and hazard figures, common practice. */
 const CLAIMS: readonly Claim[] = [
-  { language: "en", claim: "conformity", text: "This paint conforms to ASTM D4236.", word: "conforms to ASTM D4236" },
-  { language: "en", claim: "conformity", text: "It meets the requirements of D4302 in full.", word: "meets the requirements of D4302" },
-  { language: "en", claim: "conformity", text: "Complies with ASTM D-4236", word: "Complies with ASTM D-4236" },
+  {
+    language: "en",
+    claim: "conformity",
+    text: "This paint conforms to ASTM D4236.",
+    word: "conforms to ASTM D4236",
+  },
+  {
+    language: "en",
+    claim: "conformity",
+    text: "It meets the requirements of D4302 in full.",
+    word: "meets the requirements of D4302",
+  },
+  {
+    language: "en",
+    claim: "conformity",
+    text: "Complies with ASTM D-4236",
+    word: "Complies with ASTM D-4236",
+  },
   { language: "en", claim: "conformity", text: "a D4302-compliant red", word: "D4302-compliant" },
   { language: "en", claim: "non-toxic", text: "A non-toxic white.", word: "non-toxic" },
   { language: "en", claim: "non-toxic", text: "It is NOT TOXIC.", word: "NOT TOXIC" },
@@ -21,21 +45,36 @@ const CLAIMS: readonly Claim[] = [
   { language: "en", claim: "eco", text: "an eco-friendly medium", word: "eco-friendly" },
   { language: "en", claim: "archival", text: "Archival quality", word: "Archival" },
   { language: "en", claim: "seal", text: "bears the seal of approval", word: "seal of approval" },
-  { language: "fr", claim: "conformity", text: "Conforme à la norme ASTM D4236.", word: "Conforme à la norme ASTM D4236" },
+  {
+    language: "fr",
+    claim: "conformity",
+    text: "Conforme à la norme ASTM D4236.",
+    word: "Conforme à la norme ASTM D4236",
+  },
   { language: "fr", claim: "non-toxic", text: "un blanc non toxique", word: "non toxique" },
   { language: "fr", claim: "safe", text: "Une peinture sûre et sans danger.", word: "sûre" },
   { language: "fr", claim: "harmless", text: "inoffensive pour la santé", word: "inoffensive" },
   { language: "fr", claim: "eco", text: "un médium écologique", word: "écologique" },
   { language: "fr", claim: "archival", text: "de qualité archive", word: "qualité archive" },
   { language: "fr", claim: "seal", text: "porte le label de qualité", word: "label de qualité" },
-  { language: "de", claim: "conformity", text: "Entspricht ASTM D4302.", word: "Entspricht ASTM D4302" },
+  {
+    language: "de",
+    claim: "conformity",
+    text: "Entspricht ASTM D4302.",
+    word: "Entspricht ASTM D4302",
+  },
   { language: "de", claim: "non-toxic", text: "ein ungiftiges Weiß", word: "ungiftiges" },
   { language: "de", claim: "safe", text: "Eine sichere Farbe.", word: "sichere" },
   { language: "de", claim: "harmless", text: "gesundheitlich unbedenklich", word: "unbedenklich" },
   { language: "de", claim: "eco", text: "ein Öko-Malmittel", word: "Öko-Malmittel" },
   { language: "de", claim: "archival", text: "archivfeste Farben", word: "archivfeste" },
   { language: "de", claim: "seal", text: "mit Prüfsiegel", word: "Prüfsiegel" },
-  { language: "es", claim: "conformity", text: "Cumple con la norma ASTM D4236.", word: "Cumple con la norma ASTM D4236" },
+  {
+    language: "es",
+    claim: "conformity",
+    text: "Cumple con la norma ASTM D4236.",
+    word: "Cumple con la norma ASTM D4236",
+  },
   { language: "es", claim: "non-toxic", text: "un blanco no tóxico", word: "no tóxico" },
   { language: "es", claim: "safe", text: "Una pintura segura.", word: "segura" },
   { language: "es", claim: "harmless", text: "inofensivo para la salud", word: "inofensivo" },
@@ -53,44 +92,81 @@ describe("claims are found where they stand", () => {
 
   test("every kind of claim has a word in every language", () => {
     for (const language of STATEMENT_LANGUAGES) {
-      expect(new Set(FORBIDDEN_WORDS[language].map(({ claim }) => claim))).toEqual(new Set(CLAIM_KINDS));
-      expect(new Set(CLAIMS.filter((each) => each.language === language).map(({ claim }) => claim))).toEqual(new Set(CLAIM_KINDS));
+      expect(new Set(FORBIDDEN_WORDS[language].map(({ claim }) => claim))).toEqual(
+        new Set(CLAIM_KINDS),
+      );
+      expect(
+        new Set(CLAIMS.filter((each) => each.language === language).map(({ claim }) => claim)),
+      ).toEqual(new Set(CLAIM_KINDS));
     }
   });
 
   test("all of one text, in its order", () => {
-    expect(forbiddenWords("Safe, archival, non-toxic; and safe again.", "en").map(({ word, start }) => [word, start])).toEqual([["Safe", 0], ["archival", 6], ["non-toxic", 16], ["safe", 31]]);
+    expect(
+      forbiddenWords("Safe, archival, non-toxic; and safe again.", "en").map(({ word, start }) => [
+        word,
+        start,
+      ]),
+    ).toEqual([
+      ["Safe", 0],
+      ["archival", 6],
+      ["non-toxic", 16],
+      ["safe", 31],
+    ]);
   });
 });
 
 describe("what is no claim", () => {
   test.each([
     ["en", "See the safety data sheet before use; keep it at a safe distance."],
-    ["en", "It is not safe for food, and unsafe near a flame. There is no safe level of lead. Is it safe to mull?"],
-    ["en", "The varnish seals the surface. Meet the painter. It was tested to another standard, D1640; it meets a need."],
+    [
+      "en",
+      "It is not safe for food, and unsafe near a flame. There is no safe level of lead. Is it safe to mull?",
+    ],
+    [
+      "en",
+      "The varnish seals the surface. Meet the painter. It was tested to another standard, D1640; it meets a need.",
+    ],
     ["en", "Deconstruction, ecosystems, safeguard, vouchsafe."],
     ["en", "D4236 asks for a toxicologist's review. Nothing here meets the eye."],
-    ["fr", "Consultez la fiche de données de sécurité, bien sûr; posez-la sur la table, dans un endroit sûr. Économie d'huile."],
-    ["de", "Siehe Sicherheitsdatenblatt; nicht sicher für Lebensmittel. Ökonomisch gedacht, versichert und gesichert."],
-    ["es", "Véase la ficha de datos de seguridad; guárdese en lugar seguro. Economía de aceite; no es seguro comer."],
+    [
+      "fr",
+      "Consultez la fiche de données de sécurité, bien sûr; posez-la sur la table, dans un endroit sûr. Économie d'huile.",
+    ],
+    [
+      "de",
+      "Siehe Sicherheitsdatenblatt; nicht sicher für Lebensmittel. Ökonomisch gedacht, versichert und gesichert.",
+    ],
+    [
+      "es",
+      "Véase la ficha de datos de seguridad; guárdese en lugar seguro. Economía de aceite; no es seguro comer.",
+    ],
   ] as const)("%s: %s", (language, text) => {
     expect(forbiddenWords(text, language)).toEqual([]);
   });
 
   test("no official statement is one, in any language", () => {
     for (const language of STATEMENT_LANGUAGES) {
-      for (const code of STATEMENT_CODES) expect(forbiddenWords(statementText(code, language), language), code).toEqual([]);
+      for (const code of STATEMENT_CODES)
+        expect(forbiddenWords(statementText(code, language), language), code).toEqual([]);
     }
   });
 
   test("an allowed phrase does not shield a claim beside it", () => {
-    expect(forbiddenWords("Keep it in a safe place: it is safe.", "en").map(({ start }) => start)).toEqual([31]);
+    expect(
+      forbiddenWords("Keep it in a safe place: it is safe.", "en").map(({ start }) => start),
+    ).toEqual([31]);
   });
 });
 
 describe("however it is written", () => {
   test.each([
-    ["a hyphen that does not break", "non\u2011toxic"], ["a soft hyphen", "non\u00ad-toxic"], ["a dash", "non\u2013toxic"], ["a line break", "non\ntoxic"], ["a space that does not break", "non\u00a0toxic"], ["capitals", "NON-TOXIC"],
+    ["a hyphen that does not break", "non\u2011toxic"],
+    ["a soft hyphen", "non\u00ad-toxic"],
+    ["a dash", "non\u2013toxic"],
+    ["a line break", "non\ntoxic"],
+    ["a space that does not break", "non\u00a0toxic"],
+    ["capitals", "NON-TOXIC"],
   ])("%s", (_name, written) => {
     const text = `A ${written} white`;
     const [found] = forbiddenWords(text, "en");
@@ -99,8 +175,12 @@ describe("however it is written", () => {
 
   test("accents as characters of their own", () => {
     const text = "une peinture su\u0302re";
-    expect(forbiddenWords(text, "fr")).toEqual([{ claim: "safe", word: "su\u0302re", start: 13, end: 18 }]);
-    expect(forbiddenWords("no to\u0301xico.", "es")).toMatchObject([{ word: "no to\u0301xico", start: 0, end: 10 }]);
+    expect(forbiddenWords(text, "fr")).toEqual([
+      { claim: "safe", word: "su\u0302re", start: 13, end: 18 },
+    ]);
+    expect(forbiddenWords("no to\u0301xico.", "es")).toMatchObject([
+      { word: "no to\u0301xico", start: 0, end: 10 },
+    ]);
   });
 
   test("nothing in nothing", () => {

@@ -4,8 +4,14 @@ import { HAZARD_RULES } from "../../lib/hazard/hazard-rules.ts";
 import { HAZARD_SOURCES } from "../../lib/sources/hazard.ts";
 
 const ROOM = new URL("../../lib/hazard/", import.meta.url);
-const files = readdirSync(ROOM).map((name) => ({ name, text: readFileSync(new URL(name, ROOM), "utf8") }));
-const code = files.filter(({ name }) => name !== "hazard-rules.ts").map(({ text }) => text).join("\n");
+const files = readdirSync(ROOM).map((name) => ({
+  name,
+  text: readFileSync(new URL(name, ROOM), "utf8"),
+}));
+const code = files
+  .filter(({ name }) => name !== "hazard-rules.ts")
+  .map(({ text }) => text)
+  .join("\n");
 
 test("each rule of the list is ruled by somewhere, and stands once", () => {
   expect(HAZARD_RULES.length).toBeGreaterThan(60);
@@ -19,7 +25,9 @@ test("each source that the room names is in its bibliography, and none is idle",
   const keys = Object.keys(HAZARD_SOURCES);
   const named = files.flatMap(({ text }) => [
     ...[...text.matchAll(/source: "([a-z0-9-]+)"/g)].map((match) => match[1] ?? ""),
-    ...[...text.matchAll(/@source ([a-z0-9-]+(?:, [a-z0-9-]+)*)/g)].flatMap((match) => (match[1] ?? "").split(", ")),
+    ...[...text.matchAll(/@source ([a-z0-9-]+(?:, [a-z0-9-]+)*)/g)].flatMap((match) =>
+      (match[1] ?? "").split(", "),
+    ),
   ]);
   expect(named.length).toBeGreaterThan(40);
   expect(named.filter((key) => !keys.includes(key))).toEqual([]);

@@ -1,46 +1,109 @@
 import { describe, expect, test } from "vitest";
 import { ACTS, actStanding, HAZARD_MARKETS, type ActKey } from "../../lib/hazard/acts.ts";
-import { marketRulings, mayBeSold, US_LEAD_LIMIT, type Sale } from "../../lib/hazard/market-rulings.ts";
+import {
+  marketRulings,
+  mayBeSold,
+  US_LEAD_LIMIT,
+  type Sale,
+} from "../../lib/hazard/market-rulings.ts";
 import { HAZARD_SOURCES } from "../../lib/sources/hazard.ts";
 import { leadCarbonate, oil, substance } from "./ingredients.ts";
 
 function sale(part: Partial<Sale>): Sale {
-  return { ingredients: [], form: "paste", hazardStatements: [], publicSale: true, legalBasis: [], reviewed: false, hasFormulaIdentifier: true, ...part };
+  return {
+    ingredients: [],
+    form: "paste",
+    hazardStatements: [],
+    publicSale: true,
+    legalBasis: [],
+    reviewed: false,
+    hasFormulaIdentifier: true,
+    ...part,
+  };
 }
 
-const leadPaint = sale({ ingredients: [leadCarbonate(0.85), oil(0.15)], hazardStatements: ["H302", "H360Df", "H373", "H410"] });
-const permit = { market: "EU", basis: "permit for restoration, invented", buyers: "restorers" } as const;
+const leadPaint = sale({
+  ingredients: [leadCarbonate(0.85), oil(0.15)],
+  hazardStatements: ["H302", "H360Df", "H373", "H410"],
+});
+const permit = {
+  market: "EU",
+  basis: "permit for restoration, invented",
+  buyers: "restorers",
+} as const;
 
 describe("lead carbonates and sulphates as paint (reach-annex-17, read; Great Britain from memory)", () => {
   test.each(["EU", "NI", "GB"] as const)("%s forbids the sale", (market) => {
     const rulings = marketRulings(leadPaint, market);
     expect(mayBeSold(rulings)).toBe(false);
     expect(rulings[0]).toMatchObject({
-      market, effect: "forbidden unless", met: false, rule: "lead-compound-not-as-paint",
-      values: { substance: "lead carbonates", entry: "16", ingredients: ["lead-carbonate"], standing: market === "GB" ? "memory" : "read" },
+      market,
+      effect: "forbidden unless",
+      met: false,
+      rule: "lead-compound-not-as-paint",
+      values: {
+        substance: "lead carbonates",
+        entry: "16",
+        ingredients: ["lead-carbonate"],
+        standing: market === "GB" ? "memory" : "read",
+      },
     });
   });
 
   test("unless the record gives a legal basis and a class of buyer, for that market", () => {
     const rulings = marketRulings({ ...leadPaint, legalBasis: [permit] }, "EU");
     expect(mayBeSold(rulings)).toBe(true);
-    expect(rulings[0]).toMatchObject({ met: true, values: { basis: permit.basis, buyers: "restorers" }, legalBasis: permit });
+    expect(rulings[0]).toMatchObject({
+      met: true,
+      values: { basis: permit.basis, buyers: "restorers" },
+      legalBasis: permit,
+    });
     expect(mayBeSold(marketRulings({ ...leadPaint, legalBasis: [permit] }, "NI"))).toBe(false);
   });
 
-  test.each([{ ...permit, buyers: " " }, { ...permit, basis: "" }])("%j is no legal basis", (basis) => {
+  test.each([
+    { ...permit, buyers: " " },
+    { ...permit, basis: "" },
+  ])("%j is no legal basis", (basis) => {
     expect(mayBeSold(marketRulings({ ...leadPaint, legalBasis: [basis] }, "EU"))).toBe(false);
   });
 
   test("a sulphate by its CAS number, a carbonate by its Colour Index name, the dry pigment too", () => {
-    const sulphate = sale({ ingredients: [{ ...substance("white", 1), casNumber: "7446-14-2" }], form: "powder" });
-    expect(marketRulings(sulphate, "EU")[0]).toMatchObject({ rule: "lead-compound-not-as-paint", values: { substance: "lead sulphates", entry: "17" } });
-    expect(marketRulings(sale({ ingredients: [{ ...substance("white", 1), colourIndexName: "PW 1" }] }), "EU")[0]?.rule).toBe("lead-compound-not-as-paint");
+    const sulphate = sale({
+      ingredients: [{ ...substance("white", 1), casNumber: "7446-14-2" }],
+      form: "powder",
+    });
+    expect(marketRulings(sulphate, "EU")[0]).toMatchObject({
+      rule: "lead-compound-not-as-paint",
+      values: { substance: "lead sulphates", entry: "17" },
+    });
+    expect(
+      marketRulings(
+        sale({ ingredients: [{ ...substance("white", 1), colourIndexName: "PW 1" }] }),
+        "EU",
+      )[0]?.rule,
+    ).toBe("lead-compound-not-as-paint");
   });
 
   test("a lead compound without a name is not let through", () => {
-    expect(marketRulings(sale({ ingredients: [{ ...substance("white", 0.5), metals: { lead: 0.7 } }] }), "EU")[0]?.rule).toBe("lead-compound-not-identified");
-    expect(mayBeSold(marketRulings(sale({ ingredients: [{ ...substance("naples", 0.5), casNumber: "8012-00-8", metals: { lead: 0.7 } }] }), "EU"))).toBe(true);
+    expect(
+      marketRulings(
+        sale({ ingredients: [{ ...substance("white", 0.5), metals: { lead: 0.7 } }] }),
+        "EU",
+      )[0]?.rule,
+    ).toBe("lead-compound-not-identified");
+    expect(
+      mayBeSold(
+        marketRulings(
+          sale({
+            ingredients: [
+              { ...substance("naples", 0.5), casNumber: "8012-00-8", metals: { lead: 0.7 } },
+            ],
+          }),
+          "EU",
+        ),
+      ),
+    ).toBe(true);
   });
 
   test("none of it in it, none of this", () => {
@@ -52,49 +115,90 @@ describe("carcinogens, mutagens, toxicants for reproduction (reach-annex-17-cmr;
   const cadmium = sale({ hazardStatements: ["H350"], ingredients: [oil(1)] });
 
   test("an artists' paint is exempt, a dry pigment is not for the public", () => {
-    expect(marketRulings(cadmium, "EU")[0]).toMatchObject({ effect: "line", rule: "cmr-artists-paint-exempt", values: { statements: ["H350"] } });
+    expect(marketRulings(cadmium, "EU")[0]).toMatchObject({
+      effect: "line",
+      rule: "cmr-artists-paint-exempt",
+      values: { statements: ["H350"] },
+    });
     const powder = marketRulings({ ...cadmium, form: "powder" }, "EU");
     expect(powder[0]).toMatchObject({ effect: "forbidden unless", rule: "cmr-not-to-the-public" });
     expect(mayBeSold(powder)).toBe(false);
-    expect(marketRulings({ ...cadmium, form: "powder", publicSale: false }, "EU")[0]).toMatchObject({ effect: "line", rule: "restricted-to-professional-users" });
+    expect(marketRulings({ ...cadmium, form: "powder", publicSale: false }, "EU")[0]).toMatchObject(
+      { effect: "line", rule: "restricted-to-professional-users" },
+    );
   });
 
   test.each(["H340", "H350i", "H360D", "H360"])("%s counts", (statement) => {
-    expect(mayBeSold(marketRulings(sale({ hazardStatements: [statement], form: "powder" }), "GB"))).toBe(false);
+    expect(
+      mayBeSold(marketRulings(sale({ hazardStatements: [statement], form: "powder" }), "GB")),
+    ).toBe(false);
   });
 
   test.each(["H341", "H351", "H361f", "H373", "H410"])("%s does not", (statement) => {
-    expect(mayBeSold(marketRulings(sale({ hazardStatements: [statement], form: "powder" }), "EU"))).toBe(true);
+    expect(
+      mayBeSold(marketRulings(sale({ hazardStatements: [statement], form: "powder" }), "EU")),
+    ).toBe(true);
   });
 
   test("the exemption never frees lead white", () => {
-    expect(marketRulings(leadPaint, "EU").map(({ rule, effect }) => [rule, effect])).toEqual(expect.arrayContaining([["lead-compound-not-as-paint", "forbidden unless"], ["cmr-artists-paint-exempt", "line"]]));
+    expect(marketRulings(leadPaint, "EU").map(({ rule, effect }) => [rule, effect])).toEqual(
+      expect.arrayContaining([
+        ["lead-compound-not-as-paint", "forbidden unless"],
+        ["cmr-artists-paint-exempt", "line"],
+      ]),
+    );
   });
 });
 
 describe("other acts", () => {
   test("chrome yellow needs an authorisation in the EU (reach-annex-14-memory)", () => {
-    const rulings = marketRulings(sale({ ingredients: [{ ...substance("chrome", 1), casNumber: "1344-37-2" }] }), "EU");
-    expect(rulings[0]).toMatchObject({ effect: "forbidden unless", rule: "needs-authorisation", values: { standing: "memory" } });
+    const rulings = marketRulings(
+      sale({ ingredients: [{ ...substance("chrome", 1), casNumber: "1344-37-2" }] }),
+      "EU",
+    );
+    expect(rulings[0]).toMatchObject({
+      effect: "forbidden unless",
+      rule: "needs-authorisation",
+      values: { standing: "memory" },
+    });
   });
 
-  test.each([["EU", "2025-08-01", "read"], ["NI", "2025-08-01", "read"], ["GB", "2024-06-26", "memory"]] as const)("titanium dioxide in %s: without H351 since %s", (market, since, standing) => {
-    const rulings = marketRulings(sale({ ingredients: [{ ...substance("white", 0.7), casNumber: "13463-67-7" }, oil(0.3)] }), market);
-    expect(rulings).toMatchObject([{ effect: "line", rule: "titanium-dioxide-without-h351", values: { since, standing } }]);
+  test.each([
+    ["EU", "2025-08-01", "read"],
+    ["NI", "2025-08-01", "read"],
+    ["GB", "2024-06-26", "memory"],
+  ] as const)("titanium dioxide in %s: without H351 since %s", (market, since, standing) => {
+    const rulings = marketRulings(
+      sale({ ingredients: [{ ...substance("white", 0.7), casNumber: "13463-67-7" }, oil(0.3)] }),
+      market,
+    );
+    expect(rulings).toMatchObject([
+      { effect: "line", rule: "titanium-dioxide-without-h351", values: { since, standing } },
+    ]);
   });
 
   test("an offer to the public names the hazards; a class of health asks for a formula identifier", () => {
     const rules = (part: Partial<Sale>) => marketRulings(sale(part), "EU").map(({ rule }) => rule);
-    expect(rules({ hazardStatements: ["H317"], hasFormulaIdentifier: false })).toEqual(["offer-names-hazards", "formula-identifier-wanted"]);
+    expect(rules({ hazardStatements: ["H317"], hasFormulaIdentifier: false })).toEqual([
+      "offer-names-hazards",
+      "formula-identifier-wanted",
+    ]);
     expect(rules({ hazardStatements: ["H317"] })).toEqual(["offer-names-hazards"]);
-    expect(rules({ hazardStatements: ["H410"], hasFormulaIdentifier: false })).toEqual(["offer-names-hazards"]);
+    expect(rules({ hazardStatements: ["H410"], hasFormulaIdentifier: false })).toEqual([
+      "offer-names-hazards",
+    ]);
     expect(rules({ hazardStatements: [] })).toEqual([]);
   });
 
   test("the United States: lead line above 90 ppm, a review, Proposition 65 (memory)", () => {
     const rules = (part: Partial<Sale>) => marketRulings(sale(part), "US").map(({ rule }) => rule);
-    expect(rules({ ingredients: [leadCarbonate(0.85)] })).toEqual(["us-artists-paint-exempt-labelled", "us-review-wanted", "proposition-65"]);
-    const lead = (share: number) => rules({ ingredients: [{ ...substance("a", 1), metals: { lead: share } }] });
+    expect(rules({ ingredients: [leadCarbonate(0.85)] })).toEqual([
+      "us-artists-paint-exempt-labelled",
+      "us-review-wanted",
+      "proposition-65",
+    ]);
+    const lead = (share: number) =>
+      rules({ ingredients: [{ ...substance("a", 1), metals: { lead: share } }] });
     expect(lead(US_LEAD_LIMIT)).not.toContain("us-artists-paint-exempt-labelled");
     expect(lead(US_LEAD_LIMIT * 1.01)).toContain("us-artists-paint-exempt-labelled");
     expect(rules({ reviewed: true })).toEqual(["us-review-on-record"]);
@@ -103,13 +207,18 @@ describe("other acts", () => {
 
   test("carbon black and titanium dioxide are listed as dust only", () => {
     const soot = { ...substance("soot", 1), casNumber: "1333-86-4" };
-    const listed = (form: Sale["form"]) => marketRulings(sale({ ingredients: [soot], form }), "US").find(({ rule }) => rule === "proposition-65")?.values["substances"];
+    const listed = (form: Sale["form"]) =>
+      marketRulings(sale({ ingredients: [soot], form }), "US").find(
+        ({ rule }) => rule === "proposition-65",
+      )?.values["substances"];
     expect(listed("powder")).toEqual(["carbon black"]);
     expect(listed("paste")).toBeUndefined();
   });
 
   test("of another market nothing is known, and that is said", () => {
-    expect(marketRulings(leadPaint, "other")).toEqual([{ market: "other", effect: "line", met: true, rule: "acts-not-known-here", values: {} }]);
+    expect(marketRulings(leadPaint, "other")).toEqual([
+      { market: "other", effect: "line", met: true, rule: "acts-not-known-here", values: {} },
+    ]);
   });
 });
 

@@ -2,35 +2,53 @@ import { describe, expect, test } from "vitest";
 import { dilutedIngredients, mixtureParts, type Ingredient } from "../../lib/hazard/mixture.ts";
 import { leadCarbonate, oil, substance } from "./ingredients.ts";
 
-const parts = (...ingredients: readonly Ingredient[]) => mixtureParts({ ingredients, form: "paste", frame: "EU CLP", publicSale: false });
+const parts = (...ingredients: readonly Ingredient[]) =>
+  mixtureParts({ ingredients, form: "paste", frame: "EU CLP", publicSale: false });
 
 describe("bad input", () => {
   test.each([1.0001, -0.0001, NaN, Infinity])("a fraction of %s", (fraction) => {
-    expect(() => parts(substance("a", fraction))).toThrow(new RangeError(`Unexpected mass fraction of a \`${fraction}\`, expected \`0 <= fraction <= 1\``));
+    expect(() => parts(substance("a", fraction))).toThrow(
+      new RangeError(
+        `Unexpected mass fraction of a \`${fraction}\`, expected \`0 <= fraction <= 1\``,
+      ),
+    );
   });
 
   test("a range turned round, or reaching over the whole", () => {
-    expect(() => parts(substance("a", [0.2, 0.1]))).toThrow(new RangeError("Unexpected lower end of mass fraction of a `0.2`, expected `lower <= 0.1`"));
+    expect(() => parts(substance("a", [0.2, 0.1]))).toThrow(
+      new RangeError("Unexpected lower end of mass fraction of a `0.2`, expected `lower <= 0.1`"),
+    );
     expect(() => parts(substance("a", [0.2, 1.1]))).toThrow("Unexpected mass fraction of a `1.1`");
   });
 
   test("a total over 1; ranges are held by their lower ends", () => {
-    expect(() => parts(substance("a", 0.6), substance("b", 0.41))).toThrow(/Unexpected total of mass fractions `1\.01`, expected `total <= 1`/);
+    expect(() => parts(substance("a", 0.6), substance("b", 0.41))).toThrow(
+      /Unexpected total of mass fractions `1\.01`, expected `total <= 1`/,
+    );
     expect(() => parts(substance("a", [0.5, 0.7]), substance("b", [0.4, 0.6]))).not.toThrow();
-    expect(() => parts(substance("a", 0.1), substance("b", 0.2), substance("c", 0.7))).not.toThrow();
+    expect(() =>
+      parts(substance("a", 0.1), substance("b", 0.2), substance("c", 0.7)),
+    ).not.toThrow();
   });
 
   test("an unknown code, with the nearest", () => {
-    expect(() => parts(substance("a", 1, "H305x"))).toThrow(/Unexpected statement code `H305x`.*nearest `H305`/);
+    expect(() => parts(substance("a", 1, "H305x"))).toThrow(
+      /Unexpected statement code `H305x`.*nearest `H305`/,
+    );
   });
 
   test("a limit on a metal whose share is not known", () => {
-    expect(() => parts(substance("glaze", 0.1, { statement: "H360D", countedAs: "lead" })))
-      .toThrow(new RangeError("Unexpected share of lead in glaze `not stated`, expected `a mass fraction, because H360D counts the metal`"));
+    expect(() => parts(substance("glaze", 0.1, { statement: "H360D", countedAs: "lead" }))).toThrow(
+      new RangeError(
+        "Unexpected share of lead in glaze `not stated`, expected `a mass fraction, because H360D counts the metal`",
+      ),
+    );
   });
 
   test.each([-0.1, 1.1, NaN])("a share of metal of %s", (lead) => {
-    expect(() => parts({ ...substance("a", 1), metals: { lead } })).toThrow(new RangeError(`Unexpected share of lead in a \`${lead}\`, expected \`0 <= share <= 1\``));
+    expect(() => parts({ ...substance("a", 1), metals: { lead } })).toThrow(
+      new RangeError(`Unexpected share of lead in a \`${lead}\`, expected \`0 <= share <= 1\``),
+    );
   });
 });
 
@@ -38,7 +56,8 @@ describe("parts", () => {
   test("the same ingredient twice is one, with both fractions", () => {
     const { atMost } = parts(leadCarbonate(0.1), oil(0.7), leadCarbonate([0.1, 0.2]));
     expect(atMost.map(({ slug, massFraction, stated }) => [slug, massFraction, stated])).toEqual([
-      ["lead-carbonate", 0.30000000000000004, [0.2, 0.30000000000000004]], ["linseed-oil", 0.7, 0.7],
+      ["lead-carbonate", 0.30000000000000004, [0.2, 0.30000000000000004]],
+      ["linseed-oil", 0.7, 0.7],
     ]);
   });
 
@@ -51,10 +70,15 @@ describe("parts", () => {
 describe("dilutedIngredients", () => {
   test("multiplies fractions, and ranges end by end", () => {
     expect(dilutedIngredients([oil(0.5)], 0.4)[0]?.massFraction).toBeCloseTo(0.2, 12);
-    expect(dilutedIngredients([oil([0.1, 0.5])], [0.2, 0.4])[0]?.massFraction).toEqual([expect.closeTo(0.02, 12), expect.closeTo(0.2, 12)]);
+    expect(dilutedIngredients([oil([0.1, 0.5])], [0.2, 0.4])[0]?.massFraction).toEqual([
+      expect.closeTo(0.02, 12),
+      expect.closeTo(0.2, 12),
+    ]);
   });
 
   test.each([1.1, -1, NaN])("refuses a share of %s", (share) => {
-    expect(() => dilutedIngredients([oil(1)], share)).toThrow(new RangeError(`Unexpected mass fraction \`${share}\`, expected \`0 <= fraction <= 1\``));
+    expect(() => dilutedIngredients([oil(1)], share)).toThrow(
+      new RangeError(`Unexpected mass fraction \`${share}\`, expected \`0 <= fraction <= 1\``),
+    );
   });
 });

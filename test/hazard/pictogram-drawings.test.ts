@@ -1,11 +1,16 @@
 import { describe, expect, test } from "vitest";
-import { HAZARD_CLASSES, PICTOGRAM_CODES, type ClassElements } from "../../lib/hazard/hazard-class.ts";
+import {
+  HAZARD_CLASSES,
+  PICTOGRAM_CODES,
+  type ClassElements,
+} from "../../lib/hazard/hazard-class.ts";
 import { PICTOGRAM_DRAWINGS, PICTOGRAM_FRAME } from "../../lib/hazard/pictogram-drawings.ts";
 
 /** Every end point of a path: absolute commands only, so that a drawing can be scaled and printed as it stands. */
 function points(d: string): [number, number][] {
   const found: [number, number][] = [];
-  let x = 0, y = 0;
+  let x = 0,
+    y = 0;
   for (const [, command = "", rest = ""] of d.matchAll(/([A-Z])([^A-Za-z]*)/g)) {
     const n = (rest.match(/-?\d+(?:\.\d+)?/g) ?? []).map(Number);
     if (command === "H") x = n.at(-1) ?? NaN;
@@ -31,18 +36,23 @@ describe.each(PICTOGRAM_CODES)("%s", (code) => {
     for (const { d } of paths) {
       expect(d).toMatch(/^M[MLHVCAZ\d .-]+Z$/);
       // The frame's inner edge lies where |x - 50| + |y - 50| = 42.
-      for (const [x, y] of points(d)) expect(Math.abs(x - 50) + Math.abs(y - 50)).toBeLessThanOrEqual(42);
+      for (const [x, y] of points(d))
+        expect(Math.abs(x - 50) + Math.abs(y - 50)).toBeLessThanOrEqual(42);
     }
   });
 
   test("has a name of its own", () => {
-    expect(Object.values(PICTOGRAM_DRAWINGS).filter((other) => other.nameKey === nameKey)).toHaveLength(1);
+    expect(
+      Object.values(PICTOGRAM_DRAWINGS).filter((other) => other.nameKey === nameKey),
+    ).toHaveLength(1);
     expect(PICTOGRAM_DRAWINGS[code].code).toBe(code);
   });
 });
 
 test("every pictogram that a class can call for is drawn", () => {
-  const called = Object.values(HAZARD_CLASSES).flatMap((elements: ClassElements) => elements.pictogram ?? []);
+  const called = Object.values(HAZARD_CLASSES).flatMap(
+    (elements: ClassElements) => elements.pictogram ?? [],
+  );
   for (const code of called) expect(PICTOGRAM_DRAWINGS[code].paths.length).toBeGreaterThan(0);
 });
 

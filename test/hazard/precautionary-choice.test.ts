@@ -2,7 +2,11 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { HAZARD_CODES } from "../../lib/hazard/hazard-statement.ts";
 import { PRECAUTIONS_AT_MOST } from "../../lib/hazard/precautionary-choice.ts";
-import { precaution, PRECAUTIONARY_CODES, replacement } from "../../lib/hazard/precautionary-statement.ts";
+import {
+  precaution,
+  PRECAUTIONARY_CODES,
+  replacement,
+} from "../../lib/hazard/precautionary-statement.ts";
 import type { Mixture } from "../../lib/hazard/mixture.ts";
 import { label, leadCarbonate, substance, zincOxide } from "./ingredients.ts";
 
@@ -12,7 +16,8 @@ const precautions = (ingredients: Parameters<typeof label>[0], other: Partial<Mi
 describe("what a careful technician would expect (common practice, no source)", () => {
   test("lead white for restorers: instructions, gloves, no food, water, advice", () => {
     const chosen = precautions([leadCarbonate(0.85)]);
-    for (const code of ["P201", "P280", "P308+P313", "P273", "P270"]) expect(chosen).toContain(code);
+    for (const code of ["P201", "P280", "P308+P313", "P273", "P270"])
+      expect(chosen).toContain(code);
   });
 
   test("dry lead white: do not breathe the dust", () => {
@@ -21,8 +26,12 @@ describe("what a careful technician would expect (common practice, no source)", 
   });
 
   test("a thinner: no flame, no vomiting, a doctor at once", () => {
-    const chosen = precautions([substance("turpentine", 1, "H226", "H304", "H336")], { form: "liquid", publicSale: true });
-    for (const code of ["P102", "P210", "P301+P310", "P331", "P501"]) expect(chosen).toContain(code);
+    const chosen = precautions([substance("turpentine", 1, "H226", "H304", "H336")], {
+      form: "liquid",
+      publicSale: true,
+    });
+    for (const code of ["P102", "P210", "P301+P310", "P331", "P501"])
+      expect(chosen).toContain(code);
   });
 
   test("zinc white: keep it out of the water, gather up what is spilt", () => {
@@ -37,7 +46,9 @@ describe("what a careful technician would expect (common practice, no source)", 
 describe("for the public", () => {
   test("children first, and one on disposal (clp-article-28)", () => {
     const chosen = label([leadCarbonate(0.85)], { publicSale: true }).precautionaryStatements;
-    expect(chosen.map(({ statement }) => statement)).toEqual(expect.arrayContaining(["P102", "P501"]));
+    expect(chosen.map(({ statement }) => statement)).toEqual(
+      expect.arrayContaining(["P102", "P501"]),
+    );
     expect(chosen.find(({ statement }) => statement === "P102")?.rule).toBe("children-first");
   });
 
@@ -51,40 +62,58 @@ describe("editions", () => {
     const un = precautions([leadCarbonate(0.85)], { frame: "UN GHS" });
     expect(un).toEqual(expect.arrayContaining(["P203", "P318"]));
     for (const old of ["P201", "P202", "P308+P313"]) expect(un).not.toContain(old);
-    expect(precautions([leadCarbonate(0.85)])).toEqual(expect.arrayContaining(["P201", "P308+P313"]));
+    expect(precautions([leadCarbonate(0.85)])).toEqual(
+      expect.arrayContaining(["P201", "P308+P313"]),
+    );
   });
 
-  test.each([["P201", "P203"], ["P202", "P203"], ["P308+P313", "P318"]] as const)("%s is older than Rev. 10: %s", (old, now) => {
+  test.each([
+    ["P201", "P203"],
+    ["P202", "P203"],
+    ["P308+P313", "P318"],
+  ] as const)("%s is older than Rev. 10: %s", (old, now) => {
     expect(replacement(old, "UN GHS")).toBe(now);
     expect(replacement(old, "EU CLP")).toBeUndefined();
   });
 
   test("every replacement is a code of the list", () => {
-    const replacements = PRECAUTIONARY_CODES.map((code) => replacement(code, "UN GHS")).filter((code) => code !== undefined);
+    const replacements = PRECAUTIONARY_CODES.map((code) => replacement(code, "UN GHS")).filter(
+      (code) => code !== undefined,
+    );
     expect(replacements.length).toBeGreaterThan(10);
     for (const code of replacements) expect(PRECAUTIONARY_CODES).toContain(code);
   });
 });
 
 test("never more than six, in order, each for a hazard on the label, whatever the hazards", () => {
-  fc.assert(fc.property(
-    fc.subarray([...HAZARD_CODES], { minLength: 1 }), fc.boolean(), fc.constantFrom("paste", "powder", "liquid"), fc.constantFrom("EU CLP", "UN GHS"),
-    (statements, publicSale, form, frame) => {
-      const found = label([substance("a", 1, ...statements)], { publicSale, form, frame });
-      const chosen = found.precautionaryStatements;
-      const codes = chosen.map(({ statement }) => statement);
-      expect(codes.length).toBeLessThanOrEqual(PRECAUTIONS_AT_MOST);
-      expect(codes).toEqual([...new Set(codes)].sort());
-      for (const { statement, values } of chosen) {
-        for (const answered of values["answers"] as readonly string[]) expect(found.hazardStatements).toContain(answered);
-        expect([undefined, frame]).toContain(precaution(statement).frame);
-      }
-    },
-  ), { seed: 1, numRuns: 200 });
+  fc.assert(
+    fc.property(
+      fc.subarray([...HAZARD_CODES], { minLength: 1 }),
+      fc.boolean(),
+      fc.constantFrom("paste", "powder", "liquid"),
+      fc.constantFrom("EU CLP", "UN GHS"),
+      (statements, publicSale, form, frame) => {
+        const found = label([substance("a", 1, ...statements)], { publicSale, form, frame });
+        const chosen = found.precautionaryStatements;
+        const codes = chosen.map(({ statement }) => statement);
+        expect(codes.length).toBeLessThanOrEqual(PRECAUTIONS_AT_MOST);
+        expect(codes).toEqual([...new Set(codes)].sort());
+        for (const { statement, values } of chosen) {
+          for (const answered of values["answers"] as readonly string[])
+            expect(found.hazardStatements).toContain(answered);
+          expect([undefined, frame]).toContain(precaution(statement).frame);
+        }
+      },
+    ),
+    { seed: 1, numRuns: 200 },
+  );
 });
 
 test("not to eat or drink belongs to category 1 of repeated exposure, not to category 2 (clp-1272-2008-memory, Table 3.9.5)", () => {
-  const dust = (code: string) => label([substance("a", 1, { statement: code, route: "dust" })], { form: "powder" }).precautionaryStatements.map(({ statement }) => statement);
+  const dust = (code: string) =>
+    label([substance("a", 1, { statement: code, route: "dust" })], {
+      form: "powder",
+    }).precautionaryStatements.map(({ statement }) => statement);
   expect(dust("H372")).toContain("P270");
   expect(dust("H373")).toEqual(["P260", "P314", "P501"]);
 });

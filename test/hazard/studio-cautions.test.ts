@@ -1,7 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { dustiness } from "../../lib/hazard/dustiness.ts";
 import { pigmentNature } from "../../lib/hazard/pigment-nature.ts";
-import { studioCautions, STUDIO_OPERATIONS, type StudioOperation, type StudioPaint, type StudioPigment } from "../../lib/hazard/studio-cautions.ts";
+import {
+  studioCautions,
+  STUDIO_OPERATIONS,
+  type StudioOperation,
+  type StudioPaint,
+  type StudioPigment,
+} from "../../lib/hazard/studio-cautions.ts";
 import { STUDIO_METAL_FROM, unclassifiedMetals } from "../../lib/hazard/studio-material.ts";
 import { withManganeseDioxide } from "../../lib/hazard/manganese-dioxide.ts";
 import type { Ingredient } from "../../lib/hazard/mixture.ts";
@@ -10,52 +16,104 @@ import { leadCarbonate, oil, substance } from "./ingredients.ts";
 // All rules: common practice, no source, as practice-hazard words them; the covered can: 29-cfr-1926-252 (read).
 
 function pigment(part: Partial<StudioPigment>): StudioPigment {
-  return { slug: "p", name: "p", ingredients: [substance("p", 1)], hazardStatements: [], nature: "mineral", ...part };
+  return {
+    slug: "p",
+    name: "p",
+    ingredients: [substance("p", 1)],
+    hazardStatements: [],
+    nature: "mineral",
+    ...part,
+  };
 }
 function paint(part: Partial<StudioPaint>): StudioPaint {
   return { ingredients: [oil(1)], hazardStatements: [], sensitisers: [], dryingOil: true, ...part };
 }
-function rules(operation: StudioOperation, pigments: readonly StudioPigment[], of: StudioPaint = paint({})): string[] {
-  return studioCautions(pigments, of).filter((caution) => caution.operation === operation).map(({ rule }) => rule);
+function rules(
+  operation: StudioOperation,
+  pigments: readonly StudioPigment[],
+  of: StudioPaint = paint({}),
+): string[] {
+  return studioCautions(pigments, of)
+    .filter((caution) => caution.operation === operation)
+    .map(({ rule }) => rule);
 }
-const metal = (name: string, share: number): Ingredient => ({ ...substance(name, 1), metals: { [name]: share } });
+const metal = (name: string, share: number): Ingredient => ({
+  ...substance(name, 1),
+  metals: { [name]: share },
+});
 
 describe("weighing and mulling", () => {
   test("captured exhaust comes first, then no draught, then the mask", () => {
-    expect(rules("weighing and mulling", [pigment({})])).toEqual(["captured-exhaust-first", "no-draught-across-powder", "respirator-ffp2", "children-keep-away", "no-food-in-the-room"]);
+    expect(rules("weighing and mulling", [pigment({})])).toEqual([
+      "captured-exhaust-first",
+      "no-draught-across-powder",
+      "respirator-ffp2",
+      "children-keep-away",
+      "no-food-in-the-room",
+    ]);
   });
 
-  test.each(["lead", "cadmium", "manganese", "cobalt", "chromate"])("%s asks for P3 and says why", (name) => {
-    const caution = studioCautions([pigment({ ingredients: [metal(name, 0.5)] })], paint({})).find(({ rule }) => rule === "respirator-p3");
-    expect(caution?.reason).toEqual({ rule: "holds-metal", values: { metals: [name] } });
-  });
+  test.each(["lead", "cadmium", "manganese", "cobalt", "chromate"])(
+    "%s asks for P3 and says why",
+    (name) => {
+      const caution = studioCautions(
+        [pigment({ ingredients: [metal(name, 0.5)] })],
+        paint({}),
+      ).find(({ rule }) => rule === "respirator-p3");
+      expect(caution?.reason).toEqual({ rule: "holds-metal", values: { metals: [name] } });
+    },
+  );
 
   test("from a share of .1 % of metal on", () => {
-    expect(rules("weighing and mulling", [pigment({ ingredients: [metal("cobalt", STUDIO_METAL_FROM)] })])).toContain("respirator-p3");
-    expect(rules("weighing and mulling", [pigment({ ingredients: [metal("cobalt", STUDIO_METAL_FROM * 0.99)] })])).toContain("respirator-ffp2");
+    expect(
+      rules("weighing and mulling", [
+        pigment({ ingredients: [metal("cobalt", STUDIO_METAL_FROM)] }),
+      ]),
+    ).toContain("respirator-p3");
+    expect(
+      rules("weighing and mulling", [
+        pigment({ ingredients: [metal("cobalt", STUDIO_METAL_FROM * 0.99)] }),
+      ]),
+    ).toContain("respirator-ffp2");
   });
 
   test.each(["H332", "H334", "H350i", "H351", "H361d", "H373"])("so does %s", (statement) => {
-    expect(rules("weighing and mulling", [pigment({ hazardStatements: [statement] })])).toContain("respirator-p3");
+    expect(rules("weighing and mulling", [pigment({ hazardStatements: [statement] })])).toContain(
+      "respirator-p3",
+    );
   });
 
   test.each(["H302", "H317", "H319", "H410"])("%s alone does not", (statement) => {
-    expect(rules("weighing and mulling", [pigment({ hazardStatements: [statement] })])).toContain("respirator-ffp2");
+    expect(rules("weighing and mulling", [pigment({ hazardStatements: [statement] })])).toContain(
+      "respirator-ffp2",
+    );
   });
 
   test("a pigment without hazard data is treated as hazardous", () => {
-    const caution = studioCautions([pigment({ ingredients: [{ slug: "p", name: "p", massFraction: 1 }] })], paint({})).find(({ rule }) => rule === "respirator-p3");
-    expect(caution?.reason).toEqual({ rule: "hazard-data-missing", values: { ingredients: ["p"] } });
+    const caution = studioCautions(
+      [pigment({ ingredients: [{ slug: "p", name: "p", massFraction: 1 }] })],
+      paint({}),
+    ).find(({ rule }) => rule === "respirator-p3");
+    expect(caution?.reason).toEqual({
+      rule: "hazard-data-missing",
+      values: { ingredients: ["p"] },
+    });
   });
 
   test("umber by its manganese", () => {
-    const umber = (share: number) => rules("weighing and mulling", [pigment({ ingredients: withManganeseDioxide(substance("umber", 1), share) })]);
+    const umber = (share: number) =>
+      rules("weighing and mulling", [
+        pigment({ ingredients: withManganeseDioxide(substance("umber", 1), share) }),
+      ]);
     expect(umber(0.1)).toContain("respirator-p3");
     expect(umber(0)).toContain("respirator-ffp2");
   });
 
   test("fine carbon and organic dusts: no ignition source; minerals none; the unknown as if it burnt", () => {
-    const burns = (part: Partial<StudioPigment>) => rules("weighing and mulling", [pigment({ nature: undefined, ...part })]).includes("no-ignition-source");
+    const burns = (part: Partial<StudioPigment>) =>
+      rules("weighing and mulling", [pigment({ nature: undefined, ...part })]).includes(
+        "no-ignition-source",
+      );
     expect(burns({ colourIndexName: "PBk 6" })).toBe(true);
     expect(burns({ colourIndexName: "PB 15:3" })).toBe(true);
     expect(burns({ colourIndexName: "PR 101" })).toBe(false);
@@ -64,19 +122,50 @@ describe("weighing and mulling", () => {
   });
 
   test("lead: workplace rules, pregnancy, gloves", () => {
-    expect(rules("weighing and mulling", [pigment({ ingredients: [leadCarbonate(1)], hazardStatements: ["H360Df", "H373"] })])).toEqual([
-      "captured-exhaust-first", "no-draught-across-powder", "respirator-p3", "gloves", "pregnant-or-nursing-keep-away", "workplace-lead-rules", "children-keep-away", "no-food-in-the-room",
+    expect(
+      rules("weighing and mulling", [
+        pigment({ ingredients: [leadCarbonate(1)], hazardStatements: ["H360Df", "H373"] }),
+      ]),
+    ).toEqual([
+      "captured-exhaust-first",
+      "no-draught-across-powder",
+      "respirator-p3",
+      "gloves",
+      "pregnant-or-nursing-keep-away",
+      "workplace-lead-rules",
+      "children-keep-away",
+      "no-food-in-the-room",
     ]);
   });
 
   test("pigments that call for the same thing share a line, the others keep theirs", () => {
-    const lines = studioCautions([pigment({ slug: "b" }), pigment({ slug: "a" }), pigment({ slug: "c", ingredients: [metal("cadmium", 0.5)] })], paint({}));
-    expect(lines.filter(({ rule }) => rule.startsWith("respirator")).map(({ rule, values }) => [rule, values["pigments"]])).toEqual([["respirator-ffp2", ["a", "b"]], ["respirator-p3", ["c"]]]);
+    const lines = studioCautions(
+      [
+        pigment({ slug: "b" }),
+        pigment({ slug: "a" }),
+        pigment({ slug: "c", ingredients: [metal("cadmium", 0.5)] }),
+      ],
+      paint({}),
+    );
+    expect(
+      lines
+        .filter(({ rule }) => rule.startsWith("respirator"))
+        .map(({ rule, values }) => [rule, values["pigments"]]),
+    ).toEqual([
+      ["respirator-ffp2", ["a", "b"]],
+      ["respirator-p3", ["c"]],
+    ]);
   });
 
   test("the dustiness is the reason for exhaust", () => {
-    const caution = studioCautions([pigment({ bulkDensityLooseGPerMl: [0.1, 0.25] })], paint({}))[0];
-    expect(caution?.reason).toEqual({ rule: "dustiness", values: { class: "very dusty", bulkDensityLooseGPerMl: [0.1, 0.25] } });
+    const caution = studioCautions(
+      [pigment({ bulkDensityLooseGPerMl: [0.1, 0.25] })],
+      paint({}),
+    )[0];
+    expect(caution?.reason).toEqual({
+      rule: "dustiness",
+      values: { class: "very dusty", bulkDensityLooseGPerMl: [0.1, 0.25] },
+    });
   });
 });
 
@@ -92,9 +181,15 @@ describe("the paint", () => {
   });
 
   test("cadmium and lead colours are neither sprayed nor heated", () => {
-    expect(rules("heating or spraying", [], wet(metal("cadmium", 0.4)))).toContain("no-spraying-no-heating");
-    expect(rules("heating or spraying", [], wet(metal("lead", 0.4)))).toContain("no-spraying-no-heating");
-    expect(rules("heating or spraying", [], wet(metal("cobalt", 0.4)))).toContain("spray-only-with-captured-exhaust");
+    expect(rules("heating or spraying", [], wet(metal("cadmium", 0.4)))).toContain(
+      "no-spraying-no-heating",
+    );
+    expect(rules("heating or spraying", [], wet(metal("lead", 0.4)))).toContain(
+      "no-spraying-no-heating",
+    );
+    expect(rules("heating or spraying", [], wet(metal("cobalt", 0.4)))).toContain(
+      "spray-only-with-captured-exhaust",
+    );
   });
 
   test("a drier's .03 % of cobalt is no cobalt colour", () => {
@@ -102,25 +197,41 @@ describe("the paint", () => {
   });
 
   test("lead and the unborn keep the pregnant away, and every paint the children", () => {
-    expect(rules("painting", [], wet(leadCarbonate(0.85)))).toContain("pregnant-or-nursing-keep-away");
-    expect(rules("painting", [], paint({ hazardStatements: ["H360D"] }))).toContain("pregnant-or-nursing-keep-away");
+    expect(rules("painting", [], wet(leadCarbonate(0.85)))).toContain(
+      "pregnant-or-nursing-keep-away",
+    );
+    expect(rules("painting", [], paint({ hazardStatements: ["H360D"] }))).toContain(
+      "pregnant-or-nursing-keep-away",
+    );
     expect(rules("painting", [])).toEqual(["no-food-no-brush-in-mouth", "children-keep-away"]);
   });
 
   test("a sensitiser below its limit still asks for gloves", () => {
-    const caution = studioCautions([], paint({ sensitisers: ["cobalt soap"] })).find(({ rule }) => rule === "gloves");
-    expect(caution?.reason).toEqual({ rule: "holds-sensitiser", values: { names: ["cobalt soap"] } });
+    const caution = studioCautions([], paint({ sensitisers: ["cobalt soap"] })).find(
+      ({ rule }) => rule === "gloves",
+    );
+    expect(caution?.reason).toEqual({
+      rule: "holds-sensitiser",
+      values: { names: ["cobalt soap"] },
+    });
   });
 
   test("vapours ask for fresh air, a flammable one for no flame", () => {
-    expect(rules("painting", [], paint({ hazardStatements: ["H226", "H336"] }))).toEqual(expect.arrayContaining(["fresh-air", "no-ignition-source"]));
+    expect(rules("painting", [], paint({ hazardStatements: ["H226", "H336"] }))).toEqual(
+      expect.arrayContaining(["fresh-air", "no-ignition-source"]),
+    );
   });
 
   test("rags: wherever an oil dries, in cleaning and in disposal; nowhere else", () => {
     expect(rules("cleaning", [])).toEqual(["wash-hands", "oily-rags"]);
     expect(rules("disposal", [])[0]).toBe("oily-rags");
-    expect(studioCautions([], paint({ dryingOil: false })).some(({ rule }) => rule === "oily-rags")).toBe(false);
-    expect(studioCautions([], paint({})).find(({ rule }) => rule === "oily-rags")).toMatchObject({ source: "29-cfr-1926-252", reason: { rule: "drying-oil" } });
+    expect(
+      studioCautions([], paint({ dryingOil: false })).some(({ rule }) => rule === "oily-rags"),
+    ).toBe(false);
+    expect(studioCautions([], paint({})).find(({ rule }) => rule === "oily-rags")).toMatchObject({
+      source: "29-cfr-1926-252",
+      reason: { rule: "drying-oil" },
+    });
   });
 
   test("powder is wiped up wet", () => {
@@ -128,14 +239,40 @@ describe("the paint", () => {
   });
 
   test("water hazards and metals go to the special waste", () => {
-    expect(rules("disposal", [], paint({ hazardStatements: ["H410"] }))).toEqual(["oily-rags", "not-down-the-drain", "hazardous-waste"]);
-    expect(rules("disposal", [], paint({ ingredients: [leadCarbonate(0.5), oil(0.5)] }))).toContain("hazardous-waste");
-    expect(rules("disposal", [], paint({ ingredients: [{ ...substance("umber", 0.5), metals: { manganese: 0.06 }, classifications: "none stated" }, oil(0.5)] }))).not.toContain("hazardous-waste");
-    expect(rules("disposal", [], paint({ hazardStatements: ["H412"] }))).toEqual(["oily-rags", "not-down-the-drain"]);
+    expect(rules("disposal", [], paint({ hazardStatements: ["H410"] }))).toEqual([
+      "oily-rags",
+      "not-down-the-drain",
+      "hazardous-waste",
+    ]);
+    expect(rules("disposal", [], paint({ ingredients: [leadCarbonate(0.5), oil(0.5)] }))).toContain(
+      "hazardous-waste",
+    );
+    expect(
+      rules(
+        "disposal",
+        [],
+        paint({
+          ingredients: [
+            {
+              ...substance("umber", 0.5),
+              metals: { manganese: 0.06 },
+              classifications: "none stated",
+            },
+            oil(0.5),
+          ],
+        }),
+      ),
+    ).not.toContain("hazardous-waste");
+    expect(rules("disposal", [], paint({ hazardStatements: ["H412"] }))).toEqual([
+      "oily-rags",
+      "not-down-the-drain",
+    ]);
   });
 
   test("operations come in their order", () => {
-    const found = studioCautions([pigment({})], paint({})).map(({ operation }) => STUDIO_OPERATIONS.indexOf(operation));
+    const found = studioCautions([pigment({})], paint({})).map(({ operation }) =>
+      STUDIO_OPERATIONS.indexOf(operation),
+    );
     expect(found).toEqual(found.toSorted((one, other) => one - other));
   });
 });
@@ -161,31 +298,69 @@ describe("dustiness (rules of thumb; bulk densities from memory of handbook valu
   });
 
   test.each([0, -1, NaN, Infinity])("refuses a bulk density of %s", (density) => {
-    expect(() => dustiness({ bulkDensityLooseGPerMl: density })).toThrow(`Unexpected loose bulk density \`${density}\`, expected \`0 < loose bulk density < Infinity\``);
+    expect(() => dustiness({ bulkDensityLooseGPerMl: density })).toThrow(
+      `Unexpected loose bulk density \`${density}\`, expected \`0 < loose bulk density < Infinity\``,
+    );
   });
 });
 
 describe("pigmentNature (memory: Colour Index constitution numbers from 77000 are inorganic)", () => {
   test.each([
-    [{ casNumber: "1333-86-4" }, "fine carbon"], [{ colourIndexName: "PBk 7" }, "fine carbon"], [{ colourIndexNumber: "77266" }, "fine carbon"],
-    [{ colourIndexName: "PBk 9", colourIndexNumber: "77267" }, "mineral"], [{ colourIndexNumber: "76999" }, "organic"], [{ colourIndexNumber: "77000" }, "mineral"],
-    [{ colourIndexNumber: "74160" }, "organic"], [{ colourIndexName: "PV 19" }, "organic"], [{ colourIndexName: "PB 29" }, "mineral"], [{ colourIndexName: "PB 999" }, undefined], [{}, undefined],
+    [{ casNumber: "1333-86-4" }, "fine carbon"],
+    [{ colourIndexName: "PBk 7" }, "fine carbon"],
+    [{ colourIndexNumber: "77266" }, "fine carbon"],
+    [{ colourIndexName: "PBk 9", colourIndexNumber: "77267" }, "mineral"],
+    [{ colourIndexNumber: "76999" }, "organic"],
+    [{ colourIndexNumber: "77000" }, "mineral"],
+    [{ colourIndexNumber: "74160" }, "organic"],
+    [{ colourIndexName: "PV 19" }, "organic"],
+    [{ colourIndexName: "PB 29" }, "mineral"],
+    [{ colourIndexName: "PB 999" }, undefined],
+    [{}, undefined],
   ])("%j -> %s", (identity, nature) => {
     expect(pigmentNature(identity)).toBe(nature);
   });
 });
 
 describe("metals that no supplier classifies (common practice, no source)", () => {
-  const cadmiumRed = { slug: "cadmium-red", name: "Cadmium red", colourIndexName: "PR 108", massFraction: 0.5 };
-  const told = (...ingredients: readonly Ingredient[]): unknown => unclassifiedMetals(ingredients).map(({ values }) => values["metals"]);
+  const cadmiumRed = {
+    slug: "cadmium-red",
+    name: "Cadmium red",
+    colourIndexName: "PR 108",
+    massFraction: 0.5,
+  };
+  const told = (...ingredients: readonly Ingredient[]): unknown =>
+    unclassifiedMetals(ingredients).map(({ values }) => values["metals"]);
 
   test.each([
-    ["cadmium of which the supplier states nothing", [{ ...cadmiumRed, classifications: "none stated" as const }], [["cadmium"]]],
-    ["another ingredient's statement does not speak for it", [{ ...cadmiumRed, classifications: "none stated" as const }, substance("drier", 0.1, "H317")], [["cadmium"]]],
-    ["a statement on water alone is none on health", [{ ...cadmiumRed, classifications: ["H410"] }], [["cadmium"]]],
+    [
+      "cadmium of which the supplier states nothing",
+      [{ ...cadmiumRed, classifications: "none stated" as const }],
+      [["cadmium"]],
+    ],
+    [
+      "another ingredient's statement does not speak for it",
+      [{ ...cadmiumRed, classifications: "none stated" as const }, substance("drier", 0.1, "H317")],
+      [["cadmium"]],
+    ],
+    [
+      "a statement on water alone is none on health",
+      [{ ...cadmiumRed, classifications: ["H410"] }],
+      [["cadmium"]],
+    ],
     ["its own statement does", [{ ...cadmiumRed, classifications: ["H350"] }], []],
     ["without hazard data the gap is told instead", [cadmiumRed], []],
-    ["cobalt is bound fast in its pigments", [{ ...cadmiumRed, colourIndexName: "PB 28", classifications: "none stated" as const }], []],
-    ["none of it left", [{ ...cadmiumRed, massFraction: 0, classifications: "none stated" as const }], []],
-  ] as const)("%s", (_what, ingredients, expected) => expect(told(...ingredients)).toEqual(expected));
+    [
+      "cobalt is bound fast in its pigments",
+      [{ ...cadmiumRed, colourIndexName: "PB 28", classifications: "none stated" as const }],
+      [],
+    ],
+    [
+      "none of it left",
+      [{ ...cadmiumRed, massFraction: 0, classifications: "none stated" as const }],
+      [],
+    ],
+  ] as const)("%s", (_what, ingredients, expected) =>
+    expect(told(...ingredients)).toEqual(expected),
+  );
 });

@@ -4,7 +4,8 @@ import type { Mixture } from "../../lib/hazard/mixture.ts";
 import { label, leadCarbonate, substance } from "./ingredients.ts";
 
 describe("lead in a paint (clp-annex-2-memory)", () => {
-  const lead = (share: number, other: Partial<Mixture> = {}) => label([{ ...substance("lead-drier", 1), metals: { lead: share } }], other).supplemental;
+  const lead = (share: number, other: Partial<Mixture> = {}) =>
+    label([{ ...substance("lead-drier", 1), metals: { lead: share } }], other).supplemental;
 
   test("exceeding .15 % of metal, not reaching it", () => {
     expect(lead(0.0015)).not.toContain("EUH201");
@@ -28,7 +29,9 @@ describe("lead in a paint (clp-annex-2-memory)", () => {
   test("a lead pigment whose share of metal is not known counts as over the limit, and says so", () => {
     const found = label([{ ...substance("white", 0.5), colourIndexName: "PW 1" }]);
     expect(found.supplemental).toContain("EUH201");
-    expect(found.traces.find(({ statement }) => statement === "EUH201")?.rule).toBe("lead-share-not-stated");
+    expect(found.traces.find(({ statement }) => statement === "EUH201")?.rule).toBe(
+      "lead-share-not-stated",
+    );
   });
 
   test("of a dry pigment and in the UN frame there is none", () => {
@@ -37,14 +40,26 @@ describe("lead in a paint (clp-annex-2-memory)", () => {
   });
 
   test.each([0, -37, NaN])("refuses a package of %s ml", (packageMl) => {
-    expect(() => lead(0.1, { packageMl })).toThrow(`Unexpected package size \`${packageMl}\`, expected \`package size > 0 ml\``);
+    expect(() => lead(0.1, { packageMl })).toThrow(
+      `Unexpected package size \`${packageMl}\`, expected \`package size > 0 ml\``,
+    );
   });
 });
 
 describe("EUH210, an unclassified mixture not sold to the public (clp-annex-2-memory)", () => {
-  const asks = (percent: number, statement: string, publicSale = false) => label([substance("a", percent / 100, statement)], { publicSale }).supplemental.includes("EUH210");
+  const asks = (percent: number, statement: string, publicSale = false) =>
+    label([substance("a", percent / 100, statement)], { publicSale }).supplemental.includes(
+      "EUH210",
+    );
 
-  test.each([["H351", 0.1], ["H361d", 0.1], ["H360D", 0.1], ["H317", 0.1], ["H302", 1], ["H412", 1]] as const)("%s from %s %%", (statement, percent) => {
+  test.each([
+    ["H351", 0.1],
+    ["H361d", 0.1],
+    ["H360D", 0.1],
+    ["H317", 0.1],
+    ["H302", 1],
+    ["H412", 1],
+  ] as const)("%s from %s %%", (statement, percent) => {
     expect(asks(percent, statement)).toBe(true);
     expect(asks(percent * 0.99, statement)).toBe(false);
   });
@@ -55,17 +70,25 @@ describe("EUH210, an unclassified mixture not sold to the public (clp-annex-2-me
   });
 
   test("a limit in workplace air calls for it at any fraction", () => {
-    expect(label([{ ...substance("a", 0.0001), workplaceLimit: true }]).supplemental).toEqual(["EUH210"]);
+    expect(label([{ ...substance("a", 0.0001), workplaceLimit: true }]).supplemental).toEqual([
+      "EUH210",
+    ]);
   });
 });
 
 describe("small packages (clp-1272-2008-memory, Annex I, 1.5.2)", () => {
-  const mayGo = (packageMl: number, publicSale: boolean) => label([leadCarbonate(0.85)], { packageMl, publicSale }).smallPackage?.mayLeaveOut;
+  const mayGo = (packageMl: number, publicSale: boolean) =>
+    label([leadCarbonate(0.85)], { packageMl, publicSale }).smallPackage?.mayLeaveOut;
 
   test("up to 125 ml the tube's label may leave some out, more in trade; the page never does", () => {
     expect(mayGo(125, true)).toEqual(["H400", "H410"]);
     expect(mayGo(125, false)).toEqual(["H302", "H373", "H400", "H410"]);
     expect(mayGo(125.1, true)).toBeUndefined();
-    expect(label([leadCarbonate(0.85)], { packageMl: 37 }).hazardStatements).toEqual(["H302", "H360Df", "H373", "H410"]);
+    expect(label([leadCarbonate(0.85)], { packageMl: 37 }).hazardStatements).toEqual([
+      "H302",
+      "H360Df",
+      "H373",
+      "H410",
+    ]);
   });
 });

@@ -1,5 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { fitQualityRuling, surfaceRuling, WEIGHTED_RESIDUAL_MAX } from "../../lib/optics/fit-remarks.ts";
+import {
+  fitQualityRuling,
+  surfaceRuling,
+  WEIGHTED_RESIDUAL_MAX,
+} from "../../lib/optics/fit-remarks.ts";
 import { NO_SURFACE, OIL_SURFACE } from "../../lib/optics/surface.ts";
 
 describe("surfaceRuling", () => {
@@ -21,7 +25,9 @@ describe("surfaceRuling", () => {
 describe("fitQualityRuling", () => {
   test("holds the weighted residual against its limit, from both sides", () => {
     expect(fitQualityRuling(WEIGHTED_RESIDUAL_MAX, 3).rule).toBe("fit-within-noise");
-    expect(fitQualityRuling(WEIGHTED_RESIDUAL_MAX + 1e-9, 3).rule).toBe("fit-misses-more-than-noise");
+    expect(fitQualityRuling(WEIGHTED_RESIDUAL_MAX + 1e-9, 3).rule).toBe(
+      "fit-misses-more-than-noise",
+    );
   });
 
   test("says nothing of a fit that passes through its let-downs whatever they are", () => {
@@ -30,7 +36,9 @@ describe("fitQualityRuling", () => {
   });
 
   test("refuses what is no residual and no count", () => {
-    for (const bad of [-1e-9, NaN, Infinity]) expect(() => fitQualityRuling(bad, 1)).toThrow(`Unexpected weighted residual \`${bad}\``);
-    for (const bad of [-1, NaN]) expect(() => fitQualityRuling(1, bad)).toThrow(`Unexpected let-downs to spare \`${bad}\``);
+    for (const bad of [-1e-9, NaN, Infinity])
+      expect(() => fitQualityRuling(bad, 1)).toThrow(`Unexpected weighted residual \`${bad}\``);
+    for (const bad of [-1, NaN])
+      expect(() => fitQualityRuling(1, bad)).toThrow(`Unexpected let-downs to spare \`${bad}\``);
   });
 });

@@ -3,34 +3,83 @@ import { describe, expect, test } from "vitest";
 import { tristimulus } from "../../lib/colorimetry/tristimulus.ts";
 import { flatSpectrum, wavelengthsNm } from "../../lib/quantities/spectrum.ts";
 import { isRuling } from "../../lib/quantities/ruling.ts";
-import { CHART_GROUNDS, filmCoefficients, flatGround, type FilmCoefficients, type FilmDrawdown } from "../../lib/optics/film-coefficients.ts";
+import {
+  CHART_GROUNDS,
+  filmCoefficients,
+  flatGround,
+  type FilmCoefficients,
+  type FilmDrawdown,
+} from "../../lib/optics/film-coefficients.ts";
 import { smoothSurface } from "../../lib/optics/fresnel.ts";
 import { GLAZE_FILMS_UM, glazeStrip } from "../../lib/optics/glaze.ts";
 import {
-  contrastRatio, coverageCm2PerMl, filmContrastRatio, filmSpectrum, hidingFilmUm, OPACITY_LIMITS, opacityRuling,
+  contrastRatio,
+  coverageCm2PerMl,
+  filmContrastRatio,
+  filmSpectrum,
+  hidingFilmUm,
+  OPACITY_LIMITS,
+  opacityRuling,
 } from "../../lib/optics/hiding.ts";
-import { absoluteCoefficients, extendedPaint, mixedCoefficients } from "../../lib/optics/mixed-coefficients.ts";
+import {
+  absoluteCoefficients,
+  extendedPaint,
+  mixedCoefficients,
+} from "../../lib/optics/mixed-coefficients.ts";
 import { fittedColour } from "../../lib/optics/fitted-colour.ts";
 import type { Reading } from "../../lib/optics/reading.ts";
-import { BLUE, bounced, GRID, LAMP, LEAD, NO_NOISE, OCHRE, syntheticSet, TITANIUM, YELLOW, type SyntheticPigment } from "./synthetic-drawdowns.ts";
+import {
+  BLUE,
+  bounced,
+  GRID,
+  LAMP,
+  LEAD,
+  NO_NOISE,
+  OCHRE,
+  syntheticSet,
+  TITANIUM,
+  YELLOW,
+  type SyntheticPigment,
+} from "./synthetic-drawdowns.ts";
 import { integratedMasstone, integratedReflectance } from "./two-flux.ts";
 
 const OIL = smoothSurface(1.5);
 const [BLACK, WHITE] = [0.02, 0.88];
-const GROUNDS = { black: flatGround(GRID, CHART_GROUNDS.black), white: flatGround(GRID, CHART_GROUNDS.white) };
+const GROUNDS = {
+  black: flatGround(GRID, CHART_GROUNDS.black),
+  white: flatGround(GRID, CHART_GROUNDS.white),
+};
 
 /** Synthetic K and S are relative: this much of them per micrometre. */
 const PER_UM = 0.1;
 
 /** A film made by integration and bounces: internal ground and its reading, film reading. */
 function film(paint: SyntheticPigment, filmUm: number, ground: number): FilmDrawdown {
-  const values = wavelengthsNm(GRID).map((nm) => bounced(integratedReflectance(PER_UM * paint.K(nm), PER_UM * paint.S(nm), filmUm, ground), "d/8 excluded", OIL));
+  const values = wavelengthsNm(GRID).map((nm) =>
+    bounced(
+      integratedReflectance(PER_UM * paint.K(nm), PER_UM * paint.S(nm), filmUm, ground),
+      "d/8 excluded",
+      OIL,
+    ),
+  );
   const bare = bounced(ground, "d/8 excluded", OIL);
-  return { filmUm, film: { spectrum: { grid: GRID, values }, geometry: "d/8 excluded" }, ground: flatGround(GRID, bare) };
+  return {
+    filmUm,
+    film: { spectrum: { grid: GRID, values }, geometry: "d/8 excluded" },
+    ground: flatGround(GRID, bare),
+  };
 }
 
 function masstoneOf(paint: SyntheticPigment): Reading {
-  return { spectrum: { grid: GRID, values: wavelengthsNm(GRID).map((nm) => bounced(integratedMasstone(paint.K(nm), paint.S(nm)), "d/8 excluded", OIL)) }, geometry: "d/8 excluded" };
+  return {
+    spectrum: {
+      grid: GRID,
+      values: wavelengthsNm(GRID).map((nm) =>
+        bounced(integratedMasstone(paint.K(nm), paint.S(nm)), "d/8 excluded", OIL),
+      ),
+    },
+    geometry: "d/8 excluded",
+  };
 }
 
 function known(found: ReturnType<typeof filmCoefficients>): FilmCoefficients {
@@ -41,7 +90,13 @@ function known(found: ReturnType<typeof filmCoefficients>): FilmCoefficients {
 /** The true paint, by its formulae. */
 function paintOf(paint: SyntheticPigment): FilmCoefficients {
   const nms = wavelengthsNm(GRID);
-  return { grid: GRID, K: nms.map((nm) => PER_UM * paint.K(nm)), S: nms.map((nm) => PER_UM * paint.S(nm)), surface: OIL, atLeast: [] };
+  return {
+    grid: GRID,
+    K: nms.map((nm) => PER_UM * paint.K(nm)),
+    S: nms.map((nm) => PER_UM * paint.S(nm)),
+    surface: OIL,
+    atLeast: [],
+  };
 }
 
 function expectCoefficients(found: FilmCoefficients, paint: SyntheticPigment): void {
@@ -53,17 +108,30 @@ function expectCoefficients(found: FilmCoefficients, paint: SyntheticPigment): v
 }
 
 describe("filmCoefficients", () => {
-  test.each<[string, SyntheticPigment, number]>([["titanium", TITANIUM, 40], ["lead", LEAD, 60], ["ochre", OCHRE, 8], ["yellow", YELLOW, 8]])(
-    "%s: from a film over black and its masstone", (_, paint, filmUm) => {
-      const found = known(filmCoefficients([film(paint, filmUm, BLACK)], masstoneOf(paint), OIL));
-      expect(found.atLeast.length).toBeLessThan(20);
-      expectCoefficients(found, paint);
-    });
+  test.each<[string, SyntheticPigment, number]>([
+    ["titanium", TITANIUM, 40],
+    ["lead", LEAD, 60],
+    ["ochre", OCHRE, 8],
+    ["yellow", YELLOW, 8],
+  ])("%s: from a film over black and its masstone", (_, paint, filmUm) => {
+    const found = known(filmCoefficients([film(paint, filmUm, BLACK)], masstoneOf(paint), OIL));
+    expect(found.atLeast.length).toBeLessThan(20);
+    expectCoefficients(found, paint);
+  });
 
-  test.each<[string, SyntheticPigment, number]>([["ochre", OCHRE, 6], ["blue", BLUE, 6], ["yellow", YELLOW, 6], ["titanium", TITANIUM, 10]])(
-    "%s: from a film over black and white, without its masstone", (_, paint, filmUm) => {
-      expectCoefficients(known(filmCoefficients([film(paint, filmUm, WHITE), film(paint, filmUm, BLACK)], undefined, OIL)), paint);
-    });
+  test.each<[string, SyntheticPigment, number]>([
+    ["ochre", OCHRE, 6],
+    ["blue", BLUE, 6],
+    ["yellow", YELLOW, 6],
+    ["titanium", TITANIUM, 10],
+  ])("%s: from a film over black and white, without its masstone", (_, paint, filmUm) => {
+    expectCoefficients(
+      known(
+        filmCoefficients([film(paint, filmUm, WHITE), film(paint, filmUm, BLACK)], undefined, OIL),
+      ),
+      paint,
+    );
+  });
 
   test("a film that hides gives the least that would: K and S too small, and said so", () => {
     const found = known(filmCoefficients([film(LAMP, 60, WHITE)], masstoneOf(LAMP), OIL));
@@ -75,13 +143,29 @@ describe("filmCoefficients", () => {
   });
 
   test("asks for what it needs", () => {
-    expect(filmCoefficients([], undefined, OIL)).toMatchObject({ rule: "film-needs-masstone-or-two-grounds", values: { films: 0 } });
-    expect(filmCoefficients([film(OCHRE, 6, BLACK)], undefined, OIL)).toMatchObject({ rule: "film-needs-masstone-or-two-grounds", values: { films: 1 } });
-    expect(filmCoefficients([film(LAMP, 60, 0.0148)], masstoneOf(LAMP), OIL)).toMatchObject({ rule: "film-tells-nothing" });
-    const other = { ...film(OCHRE, 6, BLACK), ground: flatGround({ ...GRID, stepNm: 5, count: 61 }, 0.01) };
-    expect(filmCoefficients([other], masstoneOf(OCHRE), OIL)).toEqual({ rule: "grids-differ", values: {} });
+    expect(filmCoefficients([], undefined, OIL)).toMatchObject({
+      rule: "film-needs-masstone-or-two-grounds",
+      values: { films: 0 },
+    });
+    expect(filmCoefficients([film(OCHRE, 6, BLACK)], undefined, OIL)).toMatchObject({
+      rule: "film-needs-masstone-or-two-grounds",
+      values: { films: 1 },
+    });
+    expect(filmCoefficients([film(LAMP, 60, 0.0148)], masstoneOf(LAMP), OIL)).toMatchObject({
+      rule: "film-tells-nothing",
+    });
+    const other = {
+      ...film(OCHRE, 6, BLACK),
+      ground: flatGround({ ...GRID, stepNm: 5, count: 61 }, 0.01),
+    };
+    expect(filmCoefficients([other], masstoneOf(OCHRE), OIL)).toEqual({
+      rule: "grids-differ",
+      values: {},
+    });
     for (const filmUm of [0, -1, NaN, Infinity]) {
-      expect(() => filmCoefficients([{ ...film(OCHRE, 6, BLACK), filmUm }], masstoneOf(OCHRE), OIL)).toThrow(`Unexpected film thickness \`${filmUm}\``);
+      expect(() =>
+        filmCoefficients([{ ...film(OCHRE, 6, BLACK), filmUm }], masstoneOf(OCHRE), OIL),
+      ).toThrow(`Unexpected film thickness \`${filmUm}\``);
     }
   });
 });
@@ -89,18 +173,37 @@ describe("filmCoefficients", () => {
 describe("contrast ratio", () => {
   test("is Y over black by Y over white", () => {
     expect(contrastRatio(flatSpectrum(GRID, 0.49), flatSpectrum(GRID, 0.5))).toBeCloseTo(0.98, 12);
-    expect(() => contrastRatio(flatSpectrum(GRID, 0.5), flatSpectrum(GRID, 0))).toThrow("Unexpected Y over white `0`");
+    expect(() => contrastRatio(flatSpectrum(GRID, 0.5), flatSpectrum(GRID, 0))).toThrow(
+      "Unexpected Y over white `0`",
+    );
   });
 
   test("of a film is that of the integrated one, gloss included", () => {
-    const Y = (ground: number): number => tristimulus({ grid: GRID, values: wavelengthsNm(GRID).map((nm) =>
-      bounced(integratedReflectance(PER_UM * LEAD.K(nm), PER_UM * LEAD.S(nm), 60, ground), "d/8 included", OIL)) }, "D65/10").Y;
-    const grounds = { black: flatGround(GRID, bounced(BLACK, "d/8 excluded", OIL)), white: flatGround(GRID, bounced(WHITE, "d/8 excluded", OIL)) };
+    const Y = (ground: number): number =>
+      tristimulus(
+        {
+          grid: GRID,
+          values: wavelengthsNm(GRID).map((nm) =>
+            bounced(
+              integratedReflectance(PER_UM * LEAD.K(nm), PER_UM * LEAD.S(nm), 60, ground),
+              "d/8 included",
+              OIL,
+            ),
+          ),
+        },
+        "D65/10",
+      ).Y;
+    const grounds = {
+      black: flatGround(GRID, bounced(BLACK, "d/8 excluded", OIL)),
+      white: flatGround(GRID, bounced(WHITE, "d/8 excluded", OIL)),
+    };
     expect(filmContrastRatio(paintOf(LEAD), 60, grounds)).toBeCloseTo(Y(BLACK) / Y(WHITE), 5);
   });
 
   test("rises with the film, from the bare grounds to 1", () => {
-    const ratios = [0, 5, 10, 20, 50, 100, 500, 2000].map((filmUm) => filmContrastRatio(paintOf(LEAD), filmUm, GROUNDS));
+    const ratios = [0, 5, 10, 20, 50, 100, 500, 2000].map((filmUm) =>
+      filmContrastRatio(paintOf(LEAD), filmUm, GROUNDS),
+    );
     expect(ratios).toEqual(ratios.toSorted((a, b) => a - b));
     expect(ratios.at(-1)).toBeCloseTo(1, 3);
   });
@@ -117,17 +220,32 @@ describe("the film that hides", () => {
   });
 
   test("is as many times thicker as a paint is thinned", () => {
-    const half = mixedCoefficients([{ paint: paintOf(LEAD), parts: 1 }, { paint: { ...paintOf(LEAD), K: GRID_ZERO, S: GRID_ZERO }, parts: 1 }]);
-    expect(Number(hidingFilmUm(half, GROUNDS)) / Number(hidingFilmUm(paintOf(LEAD), GROUNDS))).toBeCloseTo(2, 4);
+    const half = mixedCoefficients([
+      { paint: paintOf(LEAD), parts: 1 },
+      { paint: { ...paintOf(LEAD), K: GRID_ZERO, S: GRID_ZERO }, parts: 1 },
+    ]);
+    expect(
+      Number(hidingFilmUm(half, GROUNDS)) / Number(hidingFilmUm(paintOf(LEAD), GROUNDS)),
+    ).toBeCloseTo(2, 4);
   });
 
   test("is absent where nothing hides, and for no contrast ratio", () => {
     const clear = { ...paintOf(LEAD), K: GRID_ZERO, S: GRID_ZERO };
-    expect(hidingFilmUm(clear, GROUNDS)).toMatchObject({ rule: "does-not-hide", values: { filmUm: 5000, target: 0.98 } });
-    for (const target of [0, 1, NaN, 1.1]) expect(() => hidingFilmUm(paintOf(LEAD), GROUNDS, target)).toThrow(`Unexpected contrast ratio \`${target}\``);
+    expect(hidingFilmUm(clear, GROUNDS)).toMatchObject({
+      rule: "does-not-hide",
+      values: { filmUm: 5000, target: 0.98 },
+    });
+    for (const target of [0, 1, NaN, 1.1])
+      expect(() => hidingFilmUm(paintOf(LEAD), GROUNDS, target)).toThrow(
+        `Unexpected contrast ratio \`${target}\``,
+      );
   });
 
-  test.each([[100, 100], [75, 1e4 / 75], [50, 200]])("of %s um covers %s cm2 a millilitre", (filmUm, area) => {
+  test.each([
+    [100, 100],
+    [75, 1e4 / 75],
+    [50, 200],
+  ])("of %s um covers %s cm2 a millilitre", (filmUm, area) => {
     expect(coverageCm2PerMl(filmUm)).toBeCloseTo(area, 12);
   });
 
@@ -146,19 +264,42 @@ describe("opacityRuling", () => {
   });
 
   test.each([
-    [1, "opaque"], [0.98, "opaque"], [0.9799, "semi-opaque"], [0.9, "semi-opaque"], [0.8999, "semi-transparent"],
-    [0.6, "semi-transparent"], [0.5999, "transparent"], [0, "transparent"],
+    [1, "opaque"],
+    [0.98, "opaque"],
+    [0.9799, "semi-opaque"],
+    [0.9, "semi-opaque"],
+    [0.8999, "semi-transparent"],
+    [0.6, "semi-transparent"],
+    [0.5999, "transparent"],
+    [0, "transparent"],
   ])("%s: %s", (ratio, word) => {
-    expect(opacityRuling(ratio, 75)).toMatchObject({ rule: "opacity-class", source: "optics-practice", values: { class: word, contrastRatio: ratio } });
+    expect(opacityRuling(ratio, 75)).toMatchObject({
+      rule: "opacity-class",
+      source: "optics-practice",
+      values: { class: word, contrastRatio: ratio },
+    });
   });
 
   test("holds for films near 75 um alone, from both sides", () => {
-    for (const filmUm of [60.1, 89.9]) expect(opacityRuling(0.95, filmUm).rule).toBe("opacity-class");
-    for (const filmUm of [59.9, 90.1]) expect(opacityRuling(0.95, filmUm)).toMatchObject({ rule: "film-not-comparable", values: { filmUm, wantedUm: 75 } });
+    for (const filmUm of [60.1, 89.9])
+      expect(opacityRuling(0.95, filmUm).rule).toBe("opacity-class");
+    for (const filmUm of [59.9, 90.1])
+      expect(opacityRuling(0.95, filmUm)).toMatchObject({
+        rule: "film-not-comparable",
+        values: { filmUm, wantedUm: 75 },
+      });
   });
 
-  test.each([[-0.01, 75], [1.06, 75], [NaN, 75], [0.9, 0], [0.9, NaN]])("refuses ratio %s, film %s", (ratio, filmUm) => {
-    expect(() => opacityRuling(ratio, filmUm)).toThrow(/Unexpected (contrast ratio|film thickness)/);
+  test.each([
+    [-0.01, 75],
+    [1.06, 75],
+    [NaN, 75],
+    [0.9, 0],
+    [0.9, NaN],
+  ])("refuses ratio %s, film %s", (ratio, filmUm) => {
+    expect(() => opacityRuling(ratio, filmUm)).toThrow(
+      /Unexpected (contrast ratio|film thickness)/,
+    );
   });
 });
 
@@ -170,24 +311,47 @@ describe("glazeStrip", () => {
     const lightness = strip.map(({ lab }) => lab.L);
     expect(lightness).toEqual(lightness.toSorted((a, b) => b - a));
     for (const value of strip[0]?.spectrum.values ?? []) expect(value).toBeCloseTo(0.8, 10);
-    for (const [i, value] of (strip.at(-1)?.spectrum.values ?? []).entries()) expect(value).toBeCloseTo(masstoneOf(BLUE).spectrum.values[i] ?? NaN, 5);
+    for (const [i, value] of (strip.at(-1)?.spectrum.values ?? []).entries())
+      expect(value).toBeCloseTo(masstoneOf(BLUE).spectrum.values[i] ?? NaN, 5);
     expect([GLAZE_FILMS_UM[0], GLAZE_FILMS_UM.at(-1)]).toEqual([5, 200]);
   });
 
   test("stays a reflectance over any ground, in any geometry", () => {
-    fc.assert(fc.property(fc.double({ min: 0, max: 0.85, noNaN: true }), fc.constantFrom("45/0" as const, "d/8 included" as const, "d/8 excluded" as const), fc.double({ min: 0, max: 500, noNaN: true }), (ground, geometry, filmUm) => {
-      for (const value of filmSpectrum(paintOf(YELLOW), filmUm, flatGround(GRID, ground), geometry).values) expect(value >= 0 && value <= 1.01).toBe(true);
-    }), { seed: 1, numRuns: 50 });
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 0.85, noNaN: true }),
+        fc.constantFrom("45/0" as const, "d/8 included" as const, "d/8 excluded" as const),
+        fc.double({ min: 0, max: 500, noNaN: true }),
+        (ground, geometry, filmUm) => {
+          for (const value of filmSpectrum(
+            paintOf(YELLOW),
+            filmUm,
+            flatGround(GRID, ground),
+            geometry,
+          ).values)
+            expect(value >= 0 && value <= 1.01).toBe(true);
+        },
+      ),
+      { seed: 1, numRuns: 50 },
+    );
   });
 });
 
 describe("absolute K and S of a let-down colour", () => {
-  const set = syntheticSet(OCHRE, [{ slug: "lead", white: LEAD, massRatios: [0.5, 0.1] }], { geometry: "d/8 excluded", surface: OIL, statesSurface: true, noise: NO_NOISE, seed: 1 });
+  const set = syntheticSet(OCHRE, [{ slug: "lead", white: LEAD, massRatios: [0.5, 0.1] }], {
+    geometry: "d/8 excluded",
+    surface: OIL,
+    statesSurface: true,
+    noise: NO_NOISE,
+    seed: 1,
+  });
   const fit = fittedColour(set);
   if (fit.kind === "refused") throw new Error("Unexpected refusal");
 
   test("are the colour's own, by the white's", () => {
-    const found = known(absoluteCoefficients(fit, "lead", paintOf(LEAD), OCHRE.density / LEAD.density));
+    const found = known(
+      absoluteCoefficients(fit, "lead", paintOf(LEAD), OCHRE.density / LEAD.density),
+    );
     // Weighed by density and mixed by volume: K per volume of ochre comes back.
     for (const [i, nm] of wavelengthsNm(GRID).entries()) {
       if ((fit.whites[0]?.KUncertainty[i] ?? NaN) > 0.1) continue;
@@ -197,23 +361,46 @@ describe("absolute K and S of a let-down colour", () => {
   });
 
   test("need the white, its grid and a density", () => {
-    expect(absoluteCoefficients(fit, "zinc", paintOf(LEAD), 1)).toEqual({ rule: "no-such-white", values: { white: "zinc" } });
-    expect(absoluteCoefficients(fit, "lead", { ...paintOf(LEAD), grid: { ...GRID, count: 30 } }, 1)).toMatchObject({ rule: "grids-differ" });
-    for (const density of [0, NaN, Infinity]) expect(() => absoluteCoefficients(fit, "lead", paintOf(LEAD), density)).toThrow("Unexpected ratio of densities");
+    expect(absoluteCoefficients(fit, "zinc", paintOf(LEAD), 1)).toEqual({
+      rule: "no-such-white",
+      values: { white: "zinc" },
+    });
+    expect(
+      absoluteCoefficients(fit, "lead", { ...paintOf(LEAD), grid: { ...GRID, count: 30 } }, 1),
+    ).toMatchObject({ rule: "grids-differ" });
+    for (const density of [0, NaN, Infinity])
+      expect(() => absoluteCoefficients(fit, "lead", paintOf(LEAD), density)).toThrow(
+        "Unexpected ratio of densities",
+      );
   });
 });
 
 describe("mixtures by volume", () => {
   test("of a paint with itself change nothing", () => {
-    const mixed = mixedCoefficients([{ paint: paintOf(OCHRE), parts: 3 }, { paint: paintOf(OCHRE), parts: 0.7 }]);
+    const mixed = mixedCoefficients([
+      { paint: paintOf(OCHRE), parts: 3 },
+      { paint: paintOf(OCHRE), parts: 0.7 },
+    ]);
     for (const [i, K] of mixed.K.entries()) expect(K).toBeCloseTo(paintOf(OCHRE).K[i] ?? NaN, 12);
   });
 
   test("refuse no parts, negative parts and unlike grids", () => {
     expect(() => mixedCoefficients([])).toThrow("Unexpected sum of parts by volume `0`");
-    expect(() => mixedCoefficients([{ paint: paintOf(OCHRE), parts: 2 }, { paint: paintOf(LEAD), parts: -1 }])).toThrow("Unexpected part by volume `-1`");
-    expect(() => mixedCoefficients([{ paint: paintOf(OCHRE), parts: NaN }])).toThrow("Unexpected sum of parts by volume `NaN`");
-    expect(() => mixedCoefficients([{ paint: paintOf(OCHRE), parts: 1 }, { paint: { ...paintOf(LEAD), grid: { ...GRID, count: 30 } }, parts: 1 }])).toThrow("Unexpected count of wavelengths");
+    expect(() =>
+      mixedCoefficients([
+        { paint: paintOf(OCHRE), parts: 2 },
+        { paint: paintOf(LEAD), parts: -1 },
+      ]),
+    ).toThrow("Unexpected part by volume `-1`");
+    expect(() => mixedCoefficients([{ paint: paintOf(OCHRE), parts: NaN }])).toThrow(
+      "Unexpected sum of parts by volume `NaN`",
+    );
+    expect(() =>
+      mixedCoefficients([
+        { paint: paintOf(OCHRE), parts: 1 },
+        { paint: { ...paintOf(LEAD), grid: { ...GRID, count: 30 } }, parts: 1 },
+      ]),
+    ).toThrow("Unexpected count of wavelengths");
   });
 });
 

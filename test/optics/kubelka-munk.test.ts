@@ -3,7 +3,11 @@ import { describe, expect, test } from "vitest";
 import { absorptionScatteringRatio, masstoneReflectance } from "../../lib/optics/kubelka-munk.ts";
 import { checkTable, type Check } from "../support/checks.ts";
 
-const KM = { basis: "derived", source: "kubelka-munk-1931", locator: "K/S of an infinitely thick film" } as const;
+const KM = {
+  basis: "derived",
+  source: "kubelka-munk-1931",
+  locator: "K/S of an infinitely thick film",
+} as const;
 
 checkTable<number>("absorptionScatteringRatio", absorptionScatteringRatio, [
   { ...KM, input: 1, expected: 0, tolerance: 0, note: "perfect white absorbs nothing" },
@@ -28,7 +32,13 @@ checkTable<number>("masstoneReflectance", masstoneReflectance, [
   { ...SIX_DIGITS, input: 5, expected: 0.08392 },
   { ...SIX_DIGITS, input: 10, expected: 0.045549 },
   { ...SIX_DIGITS, input: 50, expected: 0.009805 },
-  { ...KM, input: 1e8, expected: 5e-9, tolerance: 1e-16, note: "R tends to 1 / (2 K/S) in a deep black" },
+  {
+    ...KM,
+    input: 1e8,
+    expected: 5e-9,
+    tolerance: 1e-16,
+    note: "R tends to 1 / (2 K/S) in a deep black",
+  },
 ] satisfies Check<number, number>[]);
 
 describe("the pair", () => {
@@ -37,23 +47,31 @@ describe("the pair", () => {
   });
 
   test("round-trips every reflectance", () => {
-    fc.assert(fc.property(fc.double({ min: 1e-6, max: 1, noNaN: true }), (R) => {
-      expect(Math.abs(masstoneReflectance(absorptionScatteringRatio(R)) - R)).toBeLessThan(1e-7);
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(fc.double({ min: 1e-6, max: 1, noNaN: true }), (R) => {
+        expect(Math.abs(masstoneReflectance(absorptionScatteringRatio(R)) - R)).toBeLessThan(1e-7);
+      }),
+      { seed: 1, numRuns: 200 },
+    );
   });
 
   test("darker is always a higher K/S", () => {
-    const ratios = Array.from({ length: 100 }, (_, i) => absorptionScatteringRatio((100 - i) / 100));
+    const ratios = Array.from({ length: 100 }, (_, i) =>
+      absorptionScatteringRatio((100 - i) / 100),
+    );
     expect(ratios).toEqual(ratios.toSorted((a, b) => a - b));
   });
 });
 
 describe("outside the domain", () => {
-  test.each([0, -0.1, 1.0001, NaN, Infinity])("absorptionScatteringRatio(%s) names value and limits", (R) => {
-    expect(() => absorptionScatteringRatio(R)).toThrow(
-      new RangeError(`Unexpected internal reflectance \`${R}\`, expected \`0 < R <= 1\``),
-    );
-  });
+  test.each([0, -0.1, 1.0001, NaN, Infinity])(
+    "absorptionScatteringRatio(%s) names value and limits",
+    (R) => {
+      expect(() => absorptionScatteringRatio(R)).toThrow(
+        new RangeError(`Unexpected internal reflectance \`${R}\`, expected \`0 < R <= 1\``),
+      );
+    },
+  );
 
   test.each([-1, NaN, Infinity])("masstoneReflectance(%s) names value and limits", (ratio) => {
     expect(() => masstoneReflectance(ratio)).toThrow(

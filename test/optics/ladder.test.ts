@@ -3,16 +3,49 @@ import { describe, expect, test } from "vitest";
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
 import type { Lab } from "../../lib/colorimetry/viewing.ts";
 import { isRuling } from "../../lib/quantities/ruling.ts";
-import { interpolatedAtLightness, INTERPOLATED_GAP_MAX, predictedAtLightness, type TintAtLightness } from "../../lib/optics/equal-lightness.ts";
+import {
+  interpolatedAtLightness,
+  INTERPOLATED_GAP_MAX,
+  predictedAtLightness,
+  type TintAtLightness,
+} from "../../lib/optics/equal-lightness.ts";
 import { fittedColour } from "../../lib/optics/fitted-colour.ts";
-import { LADDER_BEYOND, ladderModel, ladderSteps, predictedTint, type LadderModel } from "../../lib/optics/ladder.ts";
+import {
+  LADDER_BEYOND,
+  ladderModel,
+  ladderSteps,
+  predictedTint,
+  type LadderModel,
+} from "../../lib/optics/ladder.ts";
 import { predictionUncertainty } from "../../lib/optics/prediction-uncertainty.ts";
 import { checkTable } from "../support/checks.ts";
-import { LAMP, LEAD, NO_NOISE, OCHRE, READING_NOISE, syntheticSet, TITANIUM, YELLOW, type Bench, type SyntheticPigment } from "./synthetic-drawdowns.ts";
+import {
+  LAMP,
+  LEAD,
+  NO_NOISE,
+  OCHRE,
+  READING_NOISE,
+  syntheticSet,
+  TITANIUM,
+  YELLOW,
+  type Bench,
+  type SyntheticPigment,
+} from "./synthetic-drawdowns.ts";
 
-const BENCH: Bench = { geometry: "d/8 excluded", surface: { k1: 0.04, k2: 0.55 }, statesSurface: true, noise: NO_NOISE, seed: 6 };
+const BENCH: Bench = {
+  geometry: "d/8 excluded",
+  surface: { k1: 0.04, k2: 0.55 },
+  statesSurface: true,
+  noise: NO_NOISE,
+  seed: 6,
+};
 
-function ladderOf(colour: SyntheticPigment, massRatios: readonly number[], bench: Bench = BENCH, white = TITANIUM): LadderModel {
+function ladderOf(
+  colour: SyntheticPigment,
+  massRatios: readonly number[],
+  bench: Bench = BENCH,
+  white = TITANIUM,
+): LadderModel {
   const fit = fittedColour(syntheticSet(colour, [{ slug: "white", white, massRatios }], bench));
   if (fit.kind === "refused") throw new Error(`Unexpected refusal ${JSON.stringify(fit.reasons)}`);
   return ladderModel(fit, "white");
@@ -30,7 +63,12 @@ function reached(tint: ReturnType<typeof predictedAtLightness>): TintAtLightness
   return tint;
 }
 
-const ESTIMATE = { basis: "derived", source: "oil-paint-outs", tolerance: 1e-12, note: "arithmetic of the rule" } as const;
+const ESTIMATE = {
+  basis: "derived",
+  source: "oil-paint-outs",
+  tolerance: 1e-12,
+  note: "arithmetic of the rule",
+} as const;
 checkTable<number>("68 % of a prediction", (d) => predictionUncertainty(d).p68, [
   { ...ESTIMATE, locator: "sqrt(1.2^2 + (.3 d)^2)", input: 0, expected: 1.2 },
   { ...ESTIMATE, locator: "sqrt(1.2^2 + (.3 d)^2)", input: 3, expected: 1.5 },
@@ -42,15 +80,24 @@ checkTable<number>("90 % of a prediction", (d) => predictionUncertainty(d).p90, 
   { ...ESTIMATE, locator: "sqrt(1.5^2 + (.5 d)^2)", input: 10, expected: Math.sqrt(27.25) },
 ]);
 test.each([-1, NaN, Infinity])("predictionUncertainty(%s) is refused", (d) => {
-  expect(() => predictionUncertainty(d)).toThrow(`Unexpected distance to the nearest let-down \`${d}\``);
+  expect(() => predictionUncertainty(d)).toThrow(
+    `Unexpected distance to the nearest let-down \`${d}\``,
+  );
 });
 
 describe("a predicted let-down", () => {
   test("is the one that is drawn down, between and a little beyond", () => {
-    for (const [colour, white] of [[LAMP, TITANIUM], [LAMP, LEAD], [OCHRE, TITANIUM], [YELLOW, LEAD]] as const) {
+    for (const [colour, white] of [
+      [LAMP, TITANIUM],
+      [LAMP, LEAD],
+      [OCHRE, TITANIUM],
+      [YELLOW, LEAD],
+    ] as const) {
       const ladder = ladderOf(colour, [0.2, 0.02], BENCH, white);
       for (const massRatio of [1, 0.1, 0.05, 0.011]) {
-        expect(deltaE00(predictedTint(ladder, massRatio).lab, drawn(colour, massRatio, white))).toBeLessThan(0.2);
+        expect(
+          deltaE00(predictedTint(ladder, massRatio).lab, drawn(colour, massRatio, white)),
+        ).toBeLessThan(0.2);
       }
     }
   });
@@ -68,8 +115,13 @@ describe("a predicted let-down", () => {
 
   test("is claimed the less closely the farther it is from the nearest measured one", () => {
     const ladder = ladderOf(LAMP, [0.2, 0.02]);
-    const around = (from: number, factor: number): { uncertainty: { p68: number; p90: number }; nearest: { massRatio: number; deltaE00: number } }[] =>
-      [0, 1, 2, 3].map((i) => predictedTint(ladder, from * factor ** i));
+    const around = (
+      from: number,
+      factor: number,
+    ): {
+      uncertainty: { p68: number; p90: number };
+      nearest: { massRatio: number; deltaE00: number };
+    }[] => [0, 1, 2, 3].map((i) => predictedTint(ladder, from * factor ** i));
     for (const steps of [around(0.2, 0.75), around(0.2, 1.5), around(0.02, 0.75)]) {
       for (const [i, step] of steps.entries()) {
         const before = steps[i - 1];
@@ -82,7 +134,10 @@ describe("a predicted let-down", () => {
   });
 
   test("meets a measured drawdown exactly, though the plain model misses it", () => {
-    const ladder = ladderOf(OCHRE, [0.5, 0.1, 0.02], { ...BENCH, noise: { absolute: 0.004, relative: 0.02, massRatio: 0.1 } });
+    const ladder = ladderOf(OCHRE, [0.5, 0.1, 0.02], {
+      ...BENCH,
+      noise: { absolute: 0.004, relative: 0.02, massRatio: 0.1 },
+    });
     for (const step of ladder.used) {
       const tint = predictedTint(ladder, step.massRatio);
       expect(deltaE00(tint.lab, step.lab)).toBeLessThan(1e-6);
@@ -102,17 +157,26 @@ describe("a predicted let-down", () => {
   test("darkens as the colour grows, and stays a reflectance", () => {
     const ladder = ladderOf(LAMP, [0.2, 0.02], { ...BENCH, noise: READING_NOISE });
     const ratio = fc.double({ min: -4, max: 3, noNaN: true });
-    fc.assert(fc.property(ratio, fc.double({ min: 0.05, max: 1, noNaN: true }), (log, more) => {
-      const [pale, dark] = [predictedTint(ladder, 10 ** log), predictedTint(ladder, 10 ** (log + more))];
-      expect(dark.lab.L).toBeLessThan(pale.lab.L);
-      for (const value of pale.spectrum.values) expect(value >= 0 && value <= 1.2).toBe(true);
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(ratio, fc.double({ min: 0.05, max: 1, noNaN: true }), (log, more) => {
+        const [pale, dark] = [
+          predictedTint(ladder, 10 ** log),
+          predictedTint(ladder, 10 ** (log + more)),
+        ];
+        expect(dark.lab.L).toBeLessThan(pale.lab.L);
+        for (const value of pale.spectrum.values) expect(value >= 0 && value <= 1.2).toBe(true);
+      }),
+      { seed: 1, numRuns: 200 },
+    );
   });
 
   test("is refused for no ratio, and for no such white", () => {
     const ladder = ladderOf(OCHRE, [0.1]);
-    for (const ratio of [0, -1, NaN, Infinity]) expect(() => predictedTint(ladder, ratio)).toThrow(`Unexpected mass ratio \`${ratio}\``);
-    expect(() => ladderModel(ladder.fit, "zinc")).toThrow("Unexpected white `zinc`, expected one of `white`");
+    for (const ratio of [0, -1, NaN, Infinity])
+      expect(() => predictedTint(ladder, ratio)).toThrow(`Unexpected mass ratio \`${ratio}\``);
+    expect(() => ladderModel(ladder.fit, "zinc")).toThrow(
+      "Unexpected white `zinc`, expected one of `white`",
+    );
   });
 });
 
@@ -121,9 +185,16 @@ describe("ladderSteps", () => {
   const steps = ladderSteps(ladder);
 
   test("holds every measured step as it was read, and no prediction beside it", () => {
-    expect(steps.filter(({ standing }) => standing === "measured").map(({ massRatio }) => massRatio)).toEqual([0.21, 0.05, 0.01]);
-    for (const step of ladder.white.steps) expect(steps.find((one) => one.massRatio === step.massRatio)?.spectrum.values).toBe(step.measured);
-    expect(steps.filter(({ standing }) => standing === "predicted").map(({ massRatio }) => massRatio)).toEqual([10, 5, 2, 1, 0.5, 0.1, 0.02, 0.005]);
+    expect(
+      steps.filter(({ standing }) => standing === "measured").map(({ massRatio }) => massRatio),
+    ).toEqual([0.21, 0.05, 0.01]);
+    for (const step of ladder.white.steps)
+      expect(steps.find((one) => one.massRatio === step.massRatio)?.spectrum.values).toBe(
+        step.measured,
+      );
+    expect(
+      steps.filter(({ standing }) => standing === "predicted").map(({ massRatio }) => massRatio),
+    ).toEqual([10, 5, 2, 1, 0.5, 0.1, 0.02, 0.005]);
   });
 
   test("ends a factor of two past the palest, which is marked as beyond", () => {
@@ -140,7 +211,9 @@ describe("ladderSteps", () => {
   });
 
   test("is less certain the further from a measured let-down", () => {
-    const predicted = steps.flatMap((step) => (step.standing === "predicted" ? [step] : [])).toSorted((a, b) => a.nearest.deltaE00 - b.nearest.deltaE00);
+    const predicted = steps
+      .flatMap((step) => (step.standing === "predicted" ? [step] : []))
+      .toSorted((a, b) => a.nearest.deltaE00 - b.nearest.deltaE00);
     const p68 = predicted.map(({ uncertainty }) => uncertainty.p68);
     expect(p68).toEqual(p68.toSorted((a, b) => a - b));
     expect(Math.min(...p68)).toBeGreaterThan(1.2);
@@ -163,14 +236,22 @@ describe("equal lightness", () => {
     const darkest = ladder.fit.masstone.lab.L;
     const palest = predictedTint(ladder, 0.005 / LADDER_BEYOND).lab.L;
     expect(reached(predictedAtLightness(ladder, palest - 0.01)).beyond).toBe(true);
-    expect(predictedAtLightness(ladder, palest + 0.01)).toMatchObject({ rule: "ladder-does-not-reach", values: { L: palest + 0.01, palest, darkest } });
+    expect(predictedAtLightness(ladder, palest + 0.01)).toMatchObject({
+      rule: "ladder-does-not-reach",
+      values: { L: palest + 0.01, palest, darkest },
+    });
     expect(reached(predictedAtLightness(ladder, darkest + 0.2)).massRatio).toBeGreaterThan(5);
-    expect(predictedAtLightness(ladder, darkest - 0.01)).toMatchObject({ rule: "ladder-does-not-reach" });
+    expect(predictedAtLightness(ladder, darkest - 0.01)).toMatchObject({
+      rule: "ladder-does-not-reach",
+    });
   });
 
   test("is at the measured step when one falls there", () => {
     const step = ladder.used[1];
-    expect(reached(predictedAtLightness(ladder, step?.lab.L ?? NaN))).toMatchObject({ massRatio: step?.massRatio, nearest: { massRatio: 0.05 } });
+    expect(reached(predictedAtLightness(ladder, step?.lab.L ?? NaN))).toMatchObject({
+      massRatio: step?.massRatio,
+      nearest: { massRatio: 0.05 },
+    });
   });
 
   test.each([0, 100, NaN, -1])("refuses L* %s", (L) => {
@@ -181,24 +262,53 @@ describe("equal lightness", () => {
 
 describe("equal lightness without a fit", () => {
   const points = [
-    { massRatio: 0.1, lab: { L: 40, a: -1, b: -4 } }, { massRatio: 0.01, lab: { L: 60, a: 0, b: -2 } }, { massRatio: 0.001, lab: { L: 85.1, a: 0, b: 0 } },
+    { massRatio: 0.1, lab: { L: 40, a: -1, b: -4 } },
+    { massRatio: 0.01, lab: { L: 60, a: 0, b: -2 } },
+    { massRatio: 0.001, lab: { L: 85.1, a: 0, b: 0 } },
   ];
 
   test("is straight between measured neighbours", () => {
-    expect(interpolatedAtLightness(points, 50)).toMatchObject({ L: 50, a: -0.5, b: -3, basis: "interpolated", beyond: false });
-    expect(reached(interpolatedAtLightness(points, 50)).massRatio).toBeCloseTo(Math.sqrt(0.001), 12);
-    expect(interpolatedAtLightness(points, 40)).toMatchObject({ a: -1, b: -4, massRatio: expect.closeTo(0.1, 12) as number, nearest: { deltaE00: 0 } });
+    expect(interpolatedAtLightness(points, 50)).toMatchObject({
+      L: 50,
+      a: -0.5,
+      b: -3,
+      basis: "interpolated",
+      beyond: false,
+    });
+    expect(reached(interpolatedAtLightness(points, 50)).massRatio).toBeCloseTo(
+      Math.sqrt(0.001),
+      12,
+    );
+    expect(interpolatedAtLightness(points, 40)).toMatchObject({
+      a: -1,
+      b: -4,
+      massRatio: expect.closeTo(0.1, 12) as number,
+      nearest: { deltaE00: 0 },
+    });
   });
 
   test("goes no further than the measured steps, and bridges no wide gap", () => {
-    expect(interpolatedAtLightness(points, 39.9)).toEqual({ rule: "ladder-does-not-reach", values: { L: 39.9, palest: 85.1, darkest: 40 } });
-    expect(interpolatedAtLightness([], 50)).toEqual({ rule: "ladder-does-not-reach", values: { L: 50 } });
-    expect(interpolatedAtLightness(points, 70)).toMatchObject({ rule: "neighbours-too-far-apart", values: { L: 70, limit: INTERPOLATED_GAP_MAX } });
+    expect(interpolatedAtLightness(points, 39.9)).toEqual({
+      rule: "ladder-does-not-reach",
+      values: { L: 39.9, palest: 85.1, darkest: 40 },
+    });
+    expect(interpolatedAtLightness([], 50)).toEqual({
+      rule: "ladder-does-not-reach",
+      values: { L: 50 },
+    });
+    expect(interpolatedAtLightness(points, 70)).toMatchObject({
+      rule: "neighbours-too-far-apart",
+      values: { L: 70, limit: INTERPOLATED_GAP_MAX },
+    });
     const nearer = [...points.slice(0, 2), { massRatio: 0.001, lab: { L: 85, a: 0, b: 0 } }];
     expect(interpolatedAtLightness(nearer, 70)).toMatchObject({ basis: "interpolated" });
   });
 
   test("of a single step is that step", () => {
-    expect(interpolatedAtLightness(points.slice(0, 1), 40)).toMatchObject({ a: -1, b: -4, massRatio: expect.closeTo(0.1, 12) as number });
+    expect(interpolatedAtLightness(points.slice(0, 1), 40)).toMatchObject({
+      a: -1,
+      b: -4,
+      massRatio: expect.closeTo(0.1, 12) as number,
+    });
   });
 });

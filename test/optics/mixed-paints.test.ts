@@ -4,13 +4,39 @@ import { ladderInPaint } from "../../lib/optics/ladder-in-paint.ts";
 import { ladderModel, predictedTint, type LadderModel } from "../../lib/optics/ladder.ts";
 import { mixedLab, mixedRatioAt, mixture } from "../../lib/optics/mixture.ts";
 import { pairNeutral } from "../../lib/optics/pair-neutral.ts";
-import { commonWhites, unknownOilRuling, type MixedComponent } from "../../lib/optics/whites-of-all.ts";
+import {
+  commonWhites,
+  unknownOilRuling,
+  type MixedComponent,
+} from "../../lib/optics/whites-of-all.ts";
 import { isRuling } from "../../lib/quantities/ruling.ts";
-import { BLUE, LAMP, LEAD, NO_NOISE, OCHRE, syntheticSet, TITANIUM, type Bench, type LetDowns, type SyntheticPigment } from "./synthetic-drawdowns.ts";
+import {
+  BLUE,
+  LAMP,
+  LEAD,
+  NO_NOISE,
+  OCHRE,
+  syntheticSet,
+  TITANIUM,
+  type Bench,
+  type LetDowns,
+  type SyntheticPigment,
+} from "./synthetic-drawdowns.ts";
 
-const BENCH: Bench = { geometry: "d/8 excluded", surface: { k1: 0.04, k2: 0.55 }, statesSurface: true, noise: NO_NOISE, seed: 5 };
-const IN_TITANIUM: LetDowns = { slug: "titanium", white: TITANIUM, massRatios: [1, 0.2, 0.05, 0.01] };
-const fitOf = (pigment: SyntheticPigment, letDowns: readonly LetDowns[]) => fittedColour(syntheticSet(pigment, letDowns, BENCH));
+const BENCH: Bench = {
+  geometry: "d/8 excluded",
+  surface: { k1: 0.04, k2: 0.55 },
+  statesSurface: true,
+  noise: NO_NOISE,
+  seed: 5,
+};
+const IN_TITANIUM: LetDowns = {
+  slug: "titanium",
+  white: TITANIUM,
+  massRatios: [1, 0.2, 0.05, 0.01],
+};
+const fitOf = (pigment: SyntheticPigment, letDowns: readonly LetDowns[]) =>
+  fittedColour(syntheticSet(pigment, letDowns, BENCH));
 const ladder = (pigment: SyntheticPigment, letDowns: LetDowns = IN_TITANIUM): LadderModel => {
   const fit = fitOf(pigment, [letDowns]);
   if (fit.kind === "refused") throw new Error("refused");
@@ -22,13 +48,23 @@ describe("a ladder made to count paint", () => {
   const byPigment = ladder(BLUE);
   const byPaint = ladderInPaint(byPigment, 0.4, 0.8);
   test("reads the same where the same pigment stands in it", () => {
-    for (const ratio of [0.5, 0.1, 0.02]) expect(predictedTint(byPaint, ratio).lab.L).toBeCloseTo(predictedTint(byPigment, ratio * 0.5).lab.L, 9);
-    expect([byPaint.white.ratioKind, byPaint.used.map(({ massRatio }) => massRatio)]).toEqual(["paint", byPigment.used.map(({ massRatio }) => massRatio * 2)]);
+    for (const ratio of [0.5, 0.1, 0.02])
+      expect(predictedTint(byPaint, ratio).lab.L).toBeCloseTo(
+        predictedTint(byPigment, ratio * 0.5).lab.L,
+        9,
+      );
+    expect([byPaint.white.ratioKind, byPaint.used.map(({ massRatio }) => massRatio)]).toEqual([
+      "paint",
+      byPigment.used.map(({ massRatio }) => massRatio * 2),
+    ]);
   });
   test("mixes with a paint that was drawn down by paint all along, weighed as the paint it is", () => {
     // The same pigment, its let-downs weighed as paint: 1 of paint to r of white paint holds r x 0.8/0.4 less pigment.
     const weighed = ladder(BLUE, { ...IN_TITANIUM, ratioKind: "pigment" });
-    const mixed = mixture([{ ladder: byPaint, parts: 1 }, { ladder: ladderInPaint(weighed, 0.4, 0.8), parts: 1 }]);
+    const mixed = mixture([
+      { ladder: byPaint, parts: 1 },
+      { ladder: ladderInPaint(weighed, 0.4, 0.8), parts: 1 },
+    ]);
     if (isRuling(mixed)) throw new Error(mixed.rule);
     expect(mixedLab(mixed, 0.2).b).toBeCloseTo(predictedTint(byPigment, 0.1).lab.b, 6);
   });
@@ -36,28 +72,61 @@ describe("a ladder made to count paint", () => {
     const counted = ladder(BLUE, { ...IN_TITANIUM, ratioKind: "paint" });
     expect(ladderInPaint(counted, 0.4, 0.8)).toBe(counted);
   });
-  test.each([[0, 0.5], [1.01, 0.5], [NaN, 0.5], [0.5, 0], [0.5, NaN]])("%d and %d are refused as fractions", (colour, white) => {
-    expect(() => ladderInPaint(byPigment, colour, white)).toThrow("Unexpected mass fraction of pigment");
+  test.each([
+    [0, 0.5],
+    [1.01, 0.5],
+    [NaN, 0.5],
+    [0.5, 0],
+    [0.5, NaN],
+  ])("%d and %d are refused as fractions", (colour, white) => {
+    expect(() => ladderInPaint(byPigment, colour, white)).toThrow(
+      "Unexpected mass fraction of pigment",
+    );
   });
 });
 
 describe("whites that all were let down in", () => {
   const inBoth = fitOf(BLUE, [IN_TITANIUM, { ...IN_TITANIUM, slug: "lead", white: LEAD }]);
-  const one = (name: string, fit: MixedComponent["fit"], parts: number | undefined = 1): MixedComponent => ({ name, parts, fit });
+  const one = (
+    name: string,
+    fit: MixedComponent["fit"],
+    parts: number | undefined = 1,
+  ): MixedComponent => ({ name, parts, fit });
   const refused = fittedColour({ whites: [], tints: [] });
   test("in the order of the first", () => {
-    expect(commonWhites([one("Blue", inBoth), one("Lamp", fitOf(LAMP, [IN_TITANIUM]))])).toEqual(["titanium"]);
-    expect(commonWhites([one("Blue", inBoth), one("Other blue", inBoth)])).toEqual(["titanium", "lead"]);
+    expect(commonWhites([one("Blue", inBoth), one("Lamp", fitOf(LAMP, [IN_TITANIUM]))])).toEqual([
+      "titanium",
+    ]);
+    expect(commonWhites([one("Blue", inBoth), one("Other blue", inBoth)])).toEqual([
+      "titanium",
+      "lead",
+    ]);
   });
   test("or why there are none", () => {
-    expect(commonWhites([one("Blue", inBoth, undefined), one("Lamp", undefined)])).toMatchObject({ rule: "component-not-let-down" });
-    expect(commonWhites([{ name: "Blue", parts: undefined, fit: inBoth }, one("Lamp", inBoth)])).toMatchObject({ rule: "parts-not-recorded" });
-    expect(commonWhites([one("Blue", inBoth), one("Lamp", undefined), one("Ochre", refused)])).toMatchObject({ rule: "component-not-let-down", values: { components: ["Lamp", "Ochre"] } });
-    expect(commonWhites([one("Blue", fitOf(BLUE, [{ ...IN_TITANIUM, slug: "lead", white: LEAD }])), one("Lamp", fitOf(LAMP, [IN_TITANIUM]))])).toMatchObject({ rule: "no-common-white" });
+    expect(commonWhites([one("Blue", inBoth, undefined), one("Lamp", undefined)])).toMatchObject({
+      rule: "component-not-let-down",
+    });
+    expect(
+      commonWhites([{ name: "Blue", parts: undefined, fit: inBoth }, one("Lamp", inBoth)]),
+    ).toMatchObject({ rule: "parts-not-recorded" });
+    expect(
+      commonWhites([one("Blue", inBoth), one("Lamp", undefined), one("Ochre", refused)]),
+    ).toMatchObject({ rule: "component-not-let-down", values: { components: ["Lamp", "Ochre"] } });
+    expect(
+      commonWhites([
+        one("Blue", fitOf(BLUE, [{ ...IN_TITANIUM, slug: "lead", white: LEAD }])),
+        one("Lamp", fitOf(LAMP, [IN_TITANIUM])),
+      ]),
+    ).toMatchObject({ rule: "no-common-white" });
   });
   test("paints of which the oil is not known are named", () => {
     expect(unknownOilRuling([{ name: "Blue", pigmentFraction: 0.4 }])).toBeUndefined();
-    expect(unknownOilRuling([{ name: "Blue", pigmentFraction: 0.4 }, { name: "Lamp", pigmentFraction: undefined }])).toMatchObject({ rule: "oil-of-paint-not-known", values: { paints: ["Lamp"] } });
+    expect(
+      unknownOilRuling([
+        { name: "Blue", pigmentFraction: 0.4 },
+        { name: "Lamp", pigmentFraction: undefined },
+      ]),
+    ).toMatchObject({ rule: "oil-of-paint-not-known", values: { paints: ["Lamp"] } });
   });
 });
 
@@ -67,9 +136,14 @@ describe("where a pair lies nearest to neutral", () => {
   if (isRuling(neutral)) throw new Error(neutral.rule);
   test("is found as trying every thousandth part finds it", () => {
     const tried = Array.from({ length: 1001 }, (_, i) => {
-      const mixed = mixture([{ ladder: blue, parts: i / 1000 }, { ladder: ochre, parts: 1 - i / 1000 }]);
+      const mixed = mixture([
+        { ladder: blue, parts: i / 1000 },
+        { ladder: ochre, parts: 1 - i / 1000 },
+      ]);
       const ratio = isRuling(mixed) ? mixed : mixedRatioAt(mixed, 50);
-      return isRuling(mixed) || isRuling(ratio) ? Infinity : Math.hypot(mixedLab(mixed, ratio).a, mixedLab(mixed, ratio).b);
+      return isRuling(mixed) || isRuling(ratio)
+        ? Infinity
+        : Math.hypot(mixedLab(mixed, ratio).a, mixedLab(mixed, ratio).b);
     });
     const least = Math.min(...tried);
     expect(neutral.chroma).toBeCloseTo(least, 2);

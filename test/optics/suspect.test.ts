@@ -3,23 +3,52 @@ import type { ColourFit } from "../../lib/optics/colour-fit.ts";
 import { fittedColour } from "../../lib/optics/fitted-colour.ts";
 import { ladderModel, ladderSteps } from "../../lib/optics/ladder.ts";
 import { SUSPECT_LIMITS, suspects, type LeftOutTint } from "../../lib/optics/suspect.ts";
-import { BLUE, IRON_BLACK, LAMP, OCHRE, READING_NOISE, syntheticSet, TITANIUM, type Bench, type SyntheticPigment } from "./synthetic-drawdowns.ts";
+import {
+  BLUE,
+  IRON_BLACK,
+  LAMP,
+  OCHRE,
+  READING_NOISE,
+  syntheticSet,
+  TITANIUM,
+  type Bench,
+  type SyntheticPigment,
+} from "./synthetic-drawdowns.ts";
 
-const BENCH: Bench = { geometry: "d/8 excluded", surface: { k1: 0.04, k2: 0.55 }, statesSurface: true, noise: READING_NOISE, seed: 4 };
+const BENCH: Bench = {
+  geometry: "d/8 excluded",
+  surface: { k1: 0.04, k2: 0.55 },
+  statesSurface: true,
+  noise: READING_NOISE,
+  seed: 4,
+};
 
 /** A ladder in titanium, one of its ratios misread by a factor. */
-function misread(colour: SyntheticPigment, massRatios: readonly number[], bad: number, factor: number): ColourFit {
+function misread(
+  colour: SyntheticPigment,
+  massRatios: readonly number[],
+  bad: number,
+  factor: number,
+): ColourFit {
   const set = syntheticSet(colour, [{ slug: "titanium", white: TITANIUM, massRatios }], BENCH);
-  const tints = set.tints.map((tint, i) => (i === bad ? { ...tint, massRatio: tint.massRatio * factor } : tint));
+  const tints = set.tints.map((tint, i) =>
+    i === bad ? { ...tint, massRatio: tint.massRatio * factor } : tint,
+  );
   const fit = fittedColour({ ...set, tints });
   if (fit.kind === "refused") throw new Error(`Unexpected refusal ${JSON.stringify(fit.reasons)}`);
   return fit;
 }
 
-const flagged = (fit: ColourFit): string[] => fit.drawdowns.flatMap(({ drawdown, suspect }) => (suspect === undefined ? [] : [`${drawdown} ${suspect.rule}`]));
+const flagged = (fit: ColourFit): string[] =>
+  fit.drawdowns.flatMap(({ drawdown, suspect }) =>
+    suspect === undefined ? [] : [`${drawdown} ${suspect.rule}`],
+  );
 /** Each with let-downs over the middle of its ladder: near the masstone of a black three times as much is hardly seen. */
 const COLOURS: [string, SyntheticPigment, readonly number[]][] = [
-  ["lamp black", LAMP, [0.05, 0.0125, 0.004]], ["iron black", IRON_BLACK, [0.2, 0.05, 0.01]], ["ochre", OCHRE, [0.2, 0.05, 0.01]], ["blue", BLUE, [0.2, 0.05, 0.01]],
+  ["lamp black", LAMP, [0.05, 0.0125, 0.004]],
+  ["iron black", IRON_BLACK, [0.2, 0.05, 0.01]],
+  ["ochre", OCHRE, [0.2, 0.05, 0.01]],
+  ["blue", BLUE, [0.2, 0.05, 0.01]],
 ];
 
 describe("a bad drawdown among synthetic ones", () => {
@@ -27,36 +56,65 @@ describe("a bad drawdown among synthetic ones", () => {
     expect(flagged(misread(colour, massRatios, 0, 1))).toEqual([]);
   });
 
-  test.each(COLOURS)("%s: a ratio out by three is found, wherever it stands, and not fitted", (_, colour, massRatios) => {
-    for (const bad of [0, 1, 2]) {
-      const fit = misread(colour, massRatios, bad, 3);
-      const name = `titanium 1:${1 / (massRatios[bad] ?? NaN)}`;
-      expect(flagged(fit)).toEqual([`${name} suspect-drawdown`]);
-      const verdict = fit.drawdowns.find(({ drawdown }) => drawdown === name);
-      expect(verdict?.leaveOneOutDeltaE00).toBe(verdict?.residualDeltaE00);
-      expect(verdict?.residualDeltaE00).toBeGreaterThan(5);
-      for (const { drawdown, residualDeltaE00 } of fit.drawdowns) if (drawdown !== name) expect(residualDeltaE00).toBeLessThan(1);
-      // It stays on the ladder as measured, flagged.
-      const step = ladderSteps(ladderModel(fit, "titanium")).find((one) => one.standing === "measured" && one.tint === name);
-      expect(step).toMatchObject({ standing: "measured", suspect: { rule: "suspect-drawdown" } });
-    }
-  });
+  test.each(COLOURS)(
+    "%s: a ratio out by three is found, wherever it stands, and not fitted",
+    (_, colour, massRatios) => {
+      for (const bad of [0, 1, 2]) {
+        const fit = misread(colour, massRatios, bad, 3);
+        const name = `titanium 1:${1 / (massRatios[bad] ?? NaN)}`;
+        expect(flagged(fit)).toEqual([`${name} suspect-drawdown`]);
+        const verdict = fit.drawdowns.find(({ drawdown }) => drawdown === name);
+        expect(verdict?.leaveOneOutDeltaE00).toBe(verdict?.residualDeltaE00);
+        expect(verdict?.residualDeltaE00).toBeGreaterThan(5);
+        for (const { drawdown, residualDeltaE00 } of fit.drawdowns)
+          if (drawdown !== name) expect(residualDeltaE00).toBeLessThan(1);
+        // It stays on the ladder as measured, flagged.
+        const step = ladderSteps(ladderModel(fit, "titanium")).find(
+          (one) => one.standing === "measured" && one.tint === name,
+        );
+        expect(step).toMatchObject({ standing: "measured", suspect: { rule: "suspect-drawdown" } });
+      }
+    },
+  );
 
   test("of two that contradict each other neither is named", () => {
-    expect(flagged(misread(OCHRE, [0.2, 0.05], 1, 4))).toEqual(["titanium 1:5 drawdowns-disagree", "titanium 1:20 drawdowns-disagree"]);
+    expect(flagged(misread(OCHRE, [0.2, 0.05], 1, 4))).toEqual([
+      "titanium 1:5 drawdowns-disagree",
+      "titanium 1:20 drawdowns-disagree",
+    ]);
   });
 });
 
 describe("suspects", () => {
-  const tint = (name: string, leaveOneOut: number, others: number | undefined, more: Partial<LeftOutTint> = {}): LeftOutTint =>
-    ({ tint: name, white: "w", leaveOneOut, others, nearest: 0, isBetween: false, ...more });
+  const tint = (
+    name: string,
+    leaveOneOut: number,
+    others: number | undefined,
+    more: Partial<LeftOutTint> = {},
+  ): LeftOutTint => ({
+    tint: name,
+    white: "w",
+    leaveOneOut,
+    others,
+    nearest: 0,
+    isBetween: false,
+    ...more,
+  });
   const rest = [tint("b", 2.9, 4), tint("c", 2.9, 4)];
 
   test("limits hold from both sides: at an end, between, far from the others", () => {
-    expect(suspects([tint("a", SUSPECT_LIMITS.endMin, 0.2), ...rest]).get("a")?.rule).toBe("suspect-drawdown");
+    expect(suspects([tint("a", SUSPECT_LIMITS.endMin, 0.2), ...rest]).get("a")?.rule).toBe(
+      "suspect-drawdown",
+    );
     expect(suspects([tint("a", SUSPECT_LIMITS.endMin - 0.01, 0.2), ...rest]).size).toBe(0);
-    expect(suspects([tint("a", SUSPECT_LIMITS.betweenMin, 0.2, { isBetween: true }), ...rest]).get("a")?.rule).toBe("suspect-drawdown");
-    expect(suspects([tint("a", SUSPECT_LIMITS.betweenMin - 0.01, 0.2, { isBetween: true }), ...rest]).size).toBe(0);
+    expect(
+      suspects([tint("a", SUSPECT_LIMITS.betweenMin, 0.2, { isBetween: true }), ...rest]).get("a")
+        ?.rule,
+    ).toBe("suspect-drawdown");
+    expect(
+      suspects([tint("a", SUSPECT_LIMITS.betweenMin - 0.01, 0.2, { isBetween: true }), ...rest])
+        .size,
+    ).toBe(0);
     // d = 20: 90 % sqrt(1.5^2 + 10^2) = 10.112.
     expect(suspects([tint("a", 10.12, 0.2, { nearest: 20 }), ...rest]).size).toBe(1);
     expect(suspects([tint("a", 10.1, 0.2, { nearest: 20 }), ...rest]).size).toBe(0);
@@ -69,7 +127,9 @@ describe("suspects", () => {
 
   test("carries the figures it was decided by", () => {
     expect(suspects([tint("a", 9, 0.4), ...rest]).get("a")).toEqual({
-      rule: "suspect-drawdown", source: "oil-paint-outs", values: { tint: "a", white: "w", leaveOneOutDeltaE00: 9, othersDeltaE00: 0.4, limit: 5 },
+      rule: "suspect-drawdown",
+      source: "oil-paint-outs",
+      values: { tint: "a", white: "w", leaveOneOutDeltaE00: 9, othersDeltaE00: 0.4, limit: 5 },
     });
   });
 });

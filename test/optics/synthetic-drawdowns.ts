@@ -18,17 +18,43 @@ export interface SyntheticPigment {
   readonly density: number;
 }
 
-const power = (at550: number, exponent: number) => (nm: number): number => at550 * (550 / nm) ** exponent;
-const step = (low: number, high: number, edge: number, width: number) => (nm: number): number => low + (high - low) / (1 + Math.exp((nm - edge) / width));
+const power =
+  (at550: number, exponent: number) =>
+  (nm: number): number =>
+    at550 * (550 / nm) ** exponent;
+const step =
+  (low: number, high: number, edge: number, width: number) =>
+  (nm: number): number =>
+    low + (high - low) / (1 + Math.exp((nm - edge) / width));
 
-export const TITANIUM: SyntheticPigment = { K: (nm) => 0.002 + 0.4 * Math.exp(-(nm - 395) / 8), S: power(1, 1.4), density: 4.2 };
+export const TITANIUM: SyntheticPigment = {
+  K: (nm) => 0.002 + 0.4 * Math.exp(-(nm - 395) / 8),
+  S: power(1, 1.4),
+  density: 4.2,
+};
 export const LEAD: SyntheticPigment = { K: power(0.0015, 3), S: power(0.4, 0.2), density: 6.7 };
-export const ZINC: SyntheticPigment = { K: (nm) => 0.001 + 0.3 * Math.exp(-(nm - 385) / 8), S: power(0.25, 2.2), density: 5.65 };
+export const ZINC: SyntheticPigment = {
+  K: (nm) => 0.001 + 0.3 * Math.exp(-(nm - 385) / 8),
+  S: power(0.25, 2.2),
+  density: 5.65,
+};
 export const LAMP: SyntheticPigment = { K: power(12, 1), S: power(0.35, 0.6), density: 1.8 };
 export const IRON_BLACK: SyntheticPigment = { K: power(4, 0.5), S: power(0.4, 0.5), density: 4.7 };
-export const OCHRE: SyntheticPigment = { K: step(0.02, 2, 540, 20), S: power(0.5, 0.3), density: 4.2 };
-export const BLUE: SyntheticPigment = { K: (nm) => 0.05 + 3 * Math.exp(-(((nm - 600) / 55) ** 2)), S: power(0.25, 1), density: 2.4 };
-export const YELLOW: SyntheticPigment = { K: step(0.004, 3, 500, 9), S: power(0.8, 0.5), density: 4.4 };
+export const OCHRE: SyntheticPigment = {
+  K: step(0.02, 2, 540, 20),
+  S: power(0.5, 0.3),
+  density: 4.2,
+};
+export const BLUE: SyntheticPigment = {
+  K: (nm) => 0.05 + 3 * Math.exp(-(((nm - 600) / 55) ** 2)),
+  S: power(0.25, 1),
+  density: 2.4,
+};
+export const YELLOW: SyntheticPigment = {
+  K: step(0.004, 3, 500, 9),
+  S: power(0.8, 0.5),
+  density: 4.4,
+};
 
 export interface Noise {
   /** Standard deviations: of a reflectance factor [1], relative, and of a mass ratio, relative. */
@@ -50,7 +76,13 @@ export function normalNumbers(seed: number): () => number {
 }
 
 /** What an instrument reads: light let in, thrown about between film and surface until nothing is left. */
-export function bounced(R: number, geometry: Geometry, { k1, k2 }: SurfaceConstants, into = 1 - k1, out = 1 - k2): number {
+export function bounced(
+  R: number,
+  geometry: Geometry,
+  { k1, k2 }: SurfaceConstants,
+  into = 1 - k1,
+  out = 1 - k2,
+): number {
   let inside = into;
   let seen = geometry === "d/8 included" ? k1 : 0;
   for (let bounce = 0; bounce < 4000 && inside > 1e-15; bounce++) {
@@ -80,7 +112,11 @@ export interface LetDowns {
 }
 
 /** A colour drawn down in whites, as a workshop would hand it in. */
-export function syntheticSet(colour: SyntheticPigment, letDowns: readonly LetDowns[], bench: Bench): DrawdownSet {
+export function syntheticSet(
+  colour: SyntheticPigment,
+  letDowns: readonly LetDowns[],
+  bench: Bench,
+): DrawdownSet {
   const { noise } = bench;
   const normal = normalNumbers(bench.seed);
   const reading = (colourVolume: number, white: SyntheticPigment, whiteVolume: number): Reading => {
@@ -93,20 +129,36 @@ export function syntheticSet(colour: SyntheticPigment, letDowns: readonly LetDow
       const seen = bounced(R, bench.geometry, bench.surface);
       return Math.max(seen * (1 + noise.relative * normal()) + noise.absolute * normal(), 0);
     });
-    return { spectrum: { grid, values }, geometry: bench.geometry, ...(bench.statesSurface === true ? { surface: bench.surface } : {}) };
+    return {
+      spectrum: { grid, values },
+      geometry: bench.geometry,
+      ...(bench.statesSurface === true ? { surface: bench.surface } : {}),
+    };
   };
   return {
     masstone: reading(1, TITANIUM, 0),
     whites: letDowns.map(({ slug, white }) => ({ slug, masstone: reading(0, white, 1) })),
-    tints: letDowns.flatMap(({ slug, white, massRatios, ratioKind = "pigment" }) => massRatios.map((massRatio) => {
-      const weighed = massRatio * (1 + noise.massRatio * normal());
-      return { id: `${slug} 1:${Math.round(1 / massRatio)}`, white: slug, massRatio, ratioKind, reading: reading(weighed / colour.density, white, 1 / white.density) };
-    })),
+    tints: letDowns.flatMap(({ slug, white, massRatios, ratioKind = "pigment" }) =>
+      massRatios.map((massRatio) => {
+        const weighed = massRatio * (1 + noise.massRatio * normal());
+        return {
+          id: `${slug} 1:${Math.round(1 / massRatio)}`,
+          white: slug,
+          massRatio,
+          ratioKind,
+          reading: reading(weighed / colour.density, white, 1 / white.density),
+        };
+      }),
+    ),
   };
 }
 
 /** K and S in units of the white's S per unit of mass ratio: what a fit ought to find. */
-export function truth(colour: SyntheticPigment, white: SyntheticPigment, nm: number): { K: number; S: number } {
+export function truth(
+  colour: SyntheticPigment,
+  white: SyntheticPigment,
+  nm: number,
+): { K: number; S: number } {
   const unit = (white.S(nm) / white.density) * colour.density;
   return { K: colour.K(nm) / unit, S: colour.S(nm) / unit };
 }

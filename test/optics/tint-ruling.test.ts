@@ -1,17 +1,31 @@
 import { describe, expect, test } from "vitest";
 import { HUE_SECTORS, hueToward, hueTurn, hueWord } from "../../lib/optics/hue-word.ts";
-import { TINT_RULES, tintRuling, whitesRuling, type JudgedTint } from "../../lib/optics/tint-ruling.ts";
+import {
+  TINT_RULES,
+  tintRuling,
+  whitesRuling,
+  type JudgedTint,
+} from "../../lib/optics/tint-ruling.ts";
 
 const BLACK = { L: 8, a: 0, b: 1 };
-const tint = (L: number, a: number, b: number, more: Partial<JudgedTint> = {}): JudgedTint => ({ lab: { L, a, b }, basis: "predicted", ...more });
+const tint = (L: number, a: number, b: number, more: Partial<JudgedTint> = {}): JudgedTint => ({
+  lab: { L, a, b },
+  basis: "predicted",
+  ...more,
+});
 
 describe("a grey in a white", () => {
   test.each([
     // b* at L* 50, rule, hue; each limit from both sides
-    [-1.49, "stays-near-neutral", "blue"], [-1.5, "leans", "blue"],
-    [-3.49, "leans", "blue"], [-3.5, "turns-clearly", "blue"],
-    [-5.99, "turns-clearly", "blue"], [-6, "turns-strongly", "blue"], [-10, "turns-strongly", "blue"],
-    [1.49, "stays-near-neutral", "yellow"], [3.5, "turns-clearly", "yellow"],
+    [-1.49, "stays-near-neutral", "blue"],
+    [-1.5, "leans", "blue"],
+    [-3.49, "leans", "blue"],
+    [-3.5, "turns-clearly", "blue"],
+    [-5.99, "turns-clearly", "blue"],
+    [-6, "turns-strongly", "blue"],
+    [-10, "turns-strongly", "blue"],
+    [1.49, "stays-near-neutral", "yellow"],
+    [3.5, "turns-clearly", "yellow"],
   ])("b* %s: %s %s", (b, rule, hue) => {
     const ruling = tintRuling("titanium", [tint(50, 0, b)], BLACK);
     expect(ruling.rule).toBe(rule);
@@ -19,29 +33,54 @@ describe("a grey in a white", () => {
   });
 
   test("says what the sentence needs: the example of the brief", () => {
-    expect(tintRuling("titanium", [tint(50, -0.5, -4.1, { massRatio: 0.02, uncertainty: 1.3 })], BLACK)).toEqual({
-      rule: "turns-clearly", source: "optics-practice",
-      values: { white: "titanium", L: 50, a: -0.5, b: -4.1, chroma: Math.hypot(0.5, 4.1), hue: "blue", basis: "predicted", massRatio: 0.02, uncertainty: 1.3 },
+    expect(
+      tintRuling("titanium", [tint(50, -0.5, -4.1, { massRatio: 0.02, uncertainty: 1.3 })], BLACK),
+    ).toEqual({
+      rule: "turns-clearly",
+      source: "optics-practice",
+      values: {
+        white: "titanium",
+        L: 50,
+        a: -0.5,
+        b: -4.1,
+        chroma: Math.hypot(0.5, 4.1),
+        hue: "blue",
+        basis: "predicted",
+        massRatio: 0.02,
+        uncertainty: 1.3,
+      },
     });
     expect(tintRuling("lead", [tint(50, 0.1, -0.6)], BLACK).rule).toBe("stays-near-neutral");
   });
 
   test("is judged by the let-down nearest L* 50, never by its masstone", () => {
-    const ruling = tintRuling("w", [tint(70, 0, -9), tint(46, 0, -4), tint(56, 0, 0)], { L: 8, a: 0, b: 10 });
+    const ruling = tintRuling("w", [tint(70, 0, -9), tint(46, 0, -4), tint(56, 0, 0)], {
+      L: 8,
+      a: 0,
+      b: 10,
+    });
     expect(ruling.values).toMatchObject({ L: 46, b: -4 });
     expect(ruling.rule).toBe("turns-clearly");
   });
 
   test("is not judged by a let-down too far off, from both sides", () => {
     expect(tintRuling("w", [tint(80, 0, -4)], BLACK).rule).toBe("turns-clearly");
-    expect(tintRuling("w", [tint(80.1, 0, -4)], BLACK)).toMatchObject({ rule: "no-tint-to-judge", values: { wantedL: 50, nearestL: 80.1 } });
+    expect(tintRuling("w", [tint(80.1, 0, -4)], BLACK)).toMatchObject({
+      rule: "no-tint-to-judge",
+      values: { wantedL: 50, nearestL: 80.1 },
+    });
     expect(tintRuling("w", [tint(20, 0, -4)], BLACK).rule).toBe("turns-clearly");
     expect(tintRuling("w", [tint(19.9, 0, -4)], BLACK).rule).toBe("no-tint-to-judge");
-    expect(tintRuling("w", [], BLACK)).toEqual({ rule: "no-tint-to-judge", values: { white: "w" } });
+    expect(tintRuling("w", [], BLACK)).toEqual({
+      rule: "no-tint-to-judge",
+      values: { white: "w" },
+    });
   });
 
   test("refuses a let-down of no colour", () => {
-    expect(() => tintRuling("w", [tint(50, NaN, 0)], BLACK)).toThrow("Unexpected L*, a* or b* `NaN`");
+    expect(() => tintRuling("w", [tint(50, NaN, 0)], BLACK)).toThrow(
+      "Unexpected L*, a* or b* `NaN`",
+    );
   });
 });
 
@@ -49,7 +88,10 @@ describe("a chromatic colour in a white", () => {
   const red = { L: 40, a: 50, b: 20 };
   test.each([
     // chroma of the let-down, rule; masstone C*ab 20, hue 0
-    [15.01, "keeps-chroma"], [15, "loses-chroma"], [24.99, "keeps-chroma"], [25, "gains-chroma"],
+    [15.01, "keeps-chroma"],
+    [15, "loses-chroma"],
+    [24.99, "keeps-chroma"],
+    [25, "gains-chroma"],
   ])("C* 20 to %s: %s", (chroma, rule) => {
     expect(tintRuling("w", [tint(50, chroma, 0)], { L: 40, a: 20, b: 0 }).rule).toBe(rule);
   });
@@ -60,15 +102,26 @@ describe("a chromatic colour in a white", () => {
     expect(prussian.values).toMatchObject({ turn: "turns-toward", toward: "blue", hue: "blue" });
     const grey = TINT_RULES.grey;
     expect(tintRuling("w", [tint(50, 0, -grey.tintChromaMax)], BLACK).rule).toBe("turns-strongly");
-    expect(tintRuling("w", [tint(50, 0, -grey.tintChromaMax - 0.01)], BLACK).rule).toBe("gains-chroma");
-    expect(tintRuling("w", [tint(50, 0, -4)], { L: 20, a: 0, b: -grey.masstoneChromaMax - 0.01 }).rule).toBe("loses-chroma");
+    expect(tintRuling("w", [tint(50, 0, -grey.tintChromaMax - 0.01)], BLACK).rule).toBe(
+      "gains-chroma",
+    );
+    expect(
+      tintRuling("w", [tint(50, 0, -4)], { L: 20, a: 0, b: -grey.masstoneChromaMax - 0.01 }).rule,
+    ).toBe("loses-chroma");
   });
 
   test.each([
     // hue of the let-down [degree] from a masstone at 30: turn, toward
-    [30, "keeps-hue", undefined], [34.9, "keeps-hue", undefined], [35.1, "turns-toward", "yellow"], [25.1, "keeps-hue", undefined], [24.9, "turns-toward", "red"],
+    [30, "keeps-hue", undefined],
+    [34.9, "keeps-hue", undefined],
+    [35.1, "turns-toward", "yellow"],
+    [25.1, "keeps-hue", undefined],
+    [24.9, "turns-toward", "red"],
   ])("a turn from 30 to %s degrees: %s %s", (degrees, turn, toward) => {
-    const angle = (at: number): [number, number] => [40 * Math.cos((at * Math.PI) / 180), 40 * Math.sin((at * Math.PI) / 180)];
+    const angle = (at: number): [number, number] => [
+      40 * Math.cos((at * Math.PI) / 180),
+      40 * Math.sin((at * Math.PI) / 180),
+    ];
     const [a, b] = angle(30);
     const ruling = tintRuling("w", [tint(50, ...angle(degrees))], { L: 40, a, b });
     expect(ruling.values["turn"]).toBe(turn);
@@ -76,18 +129,28 @@ describe("a chromatic colour in a white", () => {
   });
 
   test("a masstone too grey has no hue to compare", () => {
-    expect(tintRuling("w", [tint(50, -30, -20)], { L: 15, a: 4.9, b: 0 }).values["turn"]).toBe("no-hue-to-compare");
-    expect(tintRuling("w", [tint(50, -30, -20)], { L: 15, a: 5, b: 0 }).values["turn"]).toBe("turns-toward");
+    expect(tintRuling("w", [tint(50, -30, -20)], { L: 15, a: 4.9, b: 0 }).values["turn"]).toBe(
+      "no-hue-to-compare",
+    );
+    expect(tintRuling("w", [tint(50, -30, -20)], { L: 15, a: 5, b: 0 }).values["turn"]).toBe(
+      "turns-toward",
+    );
   });
 
   test("a pale colour is judged a little above its masstone", () => {
-    const ruling = tintRuling("w", [tint(78, 0, 60), tint(88, -2, 40), tint(95, 0, 10)], { L: 77, a: 5, b: 80 });
+    const ruling = tintRuling("w", [tint(78, 0, 60), tint(88, -2, 40), tint(95, 0, 10)], {
+      L: 77,
+      a: 5,
+      b: 80,
+    });
     expect(ruling.values).toMatchObject({ L: 88 });
     expect(ruling.rule).toBe("loses-chroma");
   });
 
   test("a white in a white is not spoken of, from both sides", () => {
-    expect(tintRuling("w", [tint(95, 0, 3)], { L: 85.1, a: 0, b: 3 }).rule).toBe("no-tint-to-judge");
+    expect(tintRuling("w", [tint(95, 0, 3)], { L: 85.1, a: 0, b: 3 }).rule).toBe(
+      "no-tint-to-judge",
+    );
     expect(tintRuling("w", [tint(95, 0, 3)], { L: 85, a: 0, b: 3 }).rule).toBe("leans");
   });
 
@@ -98,16 +161,37 @@ describe("a chromatic colour in a white", () => {
 
 describe("whites at one lightness", () => {
   test("differ by the two furthest apart, the cooler second", () => {
-    expect(whitesRuling(50, [{ white: "titanium", a: -0.5, b: -4 }, { white: "lead", a: 0, b: 1 }, { white: "zinc", a: 0, b: -2 }])).toEqual({
-      rule: "differs-by-white", source: "optics-practice", values: { L: 50, from: "lead", to: "titanium", distance: Math.hypot(0.5, 5), aChange: -0.5, bChange: -5 },
+    expect(
+      whitesRuling(50, [
+        { white: "titanium", a: -0.5, b: -4 },
+        { white: "lead", a: 0, b: 1 },
+        { white: "zinc", a: 0, b: -2 },
+      ]),
+    ).toEqual({
+      rule: "differs-by-white",
+      source: "optics-practice",
+      values: {
+        L: 50,
+        from: "lead",
+        to: "titanium",
+        distance: Math.hypot(0.5, 5),
+        aChange: -0.5,
+        bChange: -5,
+      },
     });
   });
 
   test("are alike under the limit, from both sides, and one is none", () => {
-    const pair = (b: number) => [{ white: "one", a: 0, b: 0 }, { white: "other", a: 0, b }];
+    const pair = (b: number) => [
+      { white: "one", a: 0, b: 0 },
+      { white: "other", a: 0, b },
+    ];
     expect(whitesRuling(50, pair(1.99)).rule).toBe("alike-in-whites");
     expect(whitesRuling(50, pair(2)).rule).toBe("differs-by-white");
-    expect(whitesRuling(50, pair(2).slice(1))).toEqual({ rule: "one-white-only", values: { L: 50 } });
+    expect(whitesRuling(50, pair(2).slice(1))).toEqual({
+      rule: "one-white-only",
+      values: { L: 50 },
+    });
   });
 });
 
@@ -119,8 +203,22 @@ describe("hue words", () => {
   });
 
   test.each([
-    [0, "red"], [39.9, "red"], [40, "brown"], [79.9, "brown"], [80, "yellow"], [110, "olive"], [140, "green"], [190, "blue-green"],
-    [234.9, "blue-green"], [235, "blue"], [289.9, "blue"], [290, "violet"], [325, "purple"], [344.9, "purple"], [345, "red"], [359.9, "red"],
+    [0, "red"],
+    [39.9, "red"],
+    [40, "brown"],
+    [79.9, "brown"],
+    [80, "yellow"],
+    [110, "olive"],
+    [140, "green"],
+    [190, "blue-green"],
+    [234.9, "blue-green"],
+    [235, "blue"],
+    [289.9, "blue"],
+    [290, "violet"],
+    [325, "purple"],
+    [344.9, "purple"],
+    [345, "red"],
+    [359.9, "red"],
   ])("%s degrees: %s", (angle, word) => {
     expect(hueWord(angle)).toBe(word);
   });
@@ -130,13 +228,24 @@ describe("hue words", () => {
   });
 
   test.each([
-    [350, 10, 20], [10, 350, -20], [0, 180, 180], [90, 271, -179], [40, 40, 0],
+    [350, 10, 20],
+    [10, 350, -20],
+    [0, 180, 180],
+    [90, 271, -179],
+    [40, 40, 0],
   ])("from %s to %s turns %s", (from, to, turn) => {
     expect(hueTurn(from, to)).toBeCloseTo(turn, 12);
   });
 
   test.each([
-    [300, -15, "blue"], [300, 15, "red"], [60, 10, "yellow"], [60, -10, "red"], [200, 10, "blue"], [200, -10, "green"], [90, 5, "green"], [90, -5, "red"],
+    [300, -15, "blue"],
+    [300, 15, "red"],
+    [60, 10, "yellow"],
+    [60, -10, "red"],
+    [200, 10, "blue"],
+    [200, -10, "green"],
+    [90, 5, "green"],
+    [90, -5, "red"],
   ])("from %s by %s goes toward %s", (from, turn, toward) => {
     expect(hueToward(from, turn)).toBe(toward);
   });

@@ -1,18 +1,56 @@
 import { describe, expect, test } from "vitest";
 import { isRuling } from "../../lib/quantities/ruling.ts";
-import { expectedDispersionRuling, LUMP_STRENGTH, measuredDispersionRuling, strengthKeptInLumps } from "../../lib/optics/dispersion.ts";
+import {
+  expectedDispersionRuling,
+  LUMP_STRENGTH,
+  measuredDispersionRuling,
+  strengthKeptInLumps,
+} from "../../lib/optics/dispersion.ts";
 import type { RatioKind } from "../../lib/optics/drawdown.ts";
 import { fittedColour } from "../../lib/optics/fitted-colour.ts";
 import { ladderModel, type LadderModel } from "../../lib/optics/ladder.ts";
-import { paintMassRatio, paintVolumeRatio, partsOfWhite, pigmentMassRatio } from "../../lib/optics/paint-parts.ts";
-import { relativeStrength, strengthAtRatios, strengthTakenAt, type RelativeStrength } from "../../lib/optics/tinting-strength.ts";
+import {
+  paintMassRatio,
+  paintVolumeRatio,
+  partsOfWhite,
+  pigmentMassRatio,
+} from "../../lib/optics/paint-parts.ts";
+import {
+  relativeStrength,
+  strengthAtRatios,
+  strengthTakenAt,
+  type RelativeStrength,
+} from "../../lib/optics/tinting-strength.ts";
 import { checkTable } from "../support/checks.ts";
-import { BLUE, LAMP, LEAD, NO_NOISE, OCHRE, syntheticSet, TITANIUM, type SyntheticPigment } from "./synthetic-drawdowns.ts";
+import {
+  BLUE,
+  LAMP,
+  LEAD,
+  NO_NOISE,
+  OCHRE,
+  syntheticSet,
+  TITANIUM,
+  type SyntheticPigment,
+} from "./synthetic-drawdowns.ts";
 
-function ladderOf(colour: SyntheticPigment, slug = "titanium", ratioKind: RatioKind = "pigment"): LadderModel {
-  const fit = fittedColour(syntheticSet(colour, [{ slug, white: slug === "lead" ? LEAD : TITANIUM, massRatios: [0.1, 0.02], ratioKind }], {
-    geometry: "d/8 excluded", surface: { k1: 0.04, k2: 0.55 }, statesSurface: true, noise: NO_NOISE, seed: 1,
-  }));
+function ladderOf(
+  colour: SyntheticPigment,
+  slug = "titanium",
+  ratioKind: RatioKind = "pigment",
+): LadderModel {
+  const fit = fittedColour(
+    syntheticSet(
+      colour,
+      [{ slug, white: slug === "lead" ? LEAD : TITANIUM, massRatios: [0.1, 0.02], ratioKind }],
+      {
+        geometry: "d/8 excluded",
+        surface: { k1: 0.04, k2: 0.55 },
+        statesSurface: true,
+        noise: NO_NOISE,
+        seed: 1,
+      },
+    ),
+  );
   if (fit.kind === "refused") throw new Error(`Unexpected refusal ${JSON.stringify(fit.reasons)}`);
   return ladderModel(fit, slug);
 }
@@ -23,7 +61,11 @@ function strength(...args: Parameters<typeof relativeStrength>): RelativeStrengt
   return found;
 }
 
-const scaled = (pigment: SyntheticPigment, by: number, density = pigment.density): SyntheticPigment => ({ K: (nm) => by * pigment.K(nm), S: (nm) => by * pigment.S(nm), density });
+const scaled = (
+  pigment: SyntheticPigment,
+  by: number,
+  density = pigment.density,
+): SyntheticPigment => ({ K: (nm) => by * pigment.K(nm), S: (nm) => by * pigment.S(nm), density });
 
 describe("relativeStrength", () => {
   const lamp = ladderOf(LAMP);
@@ -37,23 +79,36 @@ describe("relativeStrength", () => {
     }
   });
 
-  test.each<[string, SyntheticPigment, LadderModel]>([["a grey", LAMP, lamp], ["a blue", BLUE, blue]])("of %s with a third of the pigment is a third, less what its own scattering hides", (_, pigment, reference) => {
-    // theta - theta_w of a let-down by hand, at 550 nm for the grey (K/S falls alike everywhere) and at the peak, 600 nm, for the blue.
-    const nm = pigment === BLUE ? 600 : 550;
-    const added = (share: number): number => {
-      const [colour, white] = [(0.03 / pigment.density) * share, 1 / TITANIUM.density];
-      const theta = (colour * pigment.K(nm) + white * TITANIUM.K(nm)) / (colour * pigment.S(nm) + white * TITANIUM.S(nm));
-      return theta - TITANIUM.K(nm) / TITANIUM.S(nm);
-    };
-    const expected = added(1 / 3) / added(1);
-    expect(strength(ladderOf(scaled(pigment, 1 / 3)), reference, 0.03).byMass / expected).toBeCloseTo(1, 2);
-    expect(expected).toBeGreaterThan(1 / 3);
-    expect(expected).toBeLessThan(0.36);
-  });
+  test.each<[string, SyntheticPigment, LadderModel]>([
+    ["a grey", LAMP, lamp],
+    ["a blue", BLUE, blue],
+  ])(
+    "of %s with a third of the pigment is a third, less what its own scattering hides",
+    (_, pigment, reference) => {
+      // theta - theta_w of a let-down by hand, at 550 nm for the grey (K/S falls alike everywhere) and at the peak, 600 nm, for the blue.
+      const nm = pigment === BLUE ? 600 : 550;
+      const added = (share: number): number => {
+        const [colour, white] = [(0.03 / pigment.density) * share, 1 / TITANIUM.density];
+        const theta =
+          (colour * pigment.K(nm) + white * TITANIUM.K(nm)) /
+          (colour * pigment.S(nm) + white * TITANIUM.S(nm));
+        return theta - TITANIUM.K(nm) / TITANIUM.S(nm);
+      };
+      const expected = added(1 / 3) / added(1);
+      expect(
+        strength(ladderOf(scaled(pigment, 1 / 3)), reference, 0.03).byMass / expected,
+      ).toBeCloseTo(1, 2);
+      expect(expected).toBeGreaterThan(1 / 3);
+      expect(expected).toBeLessThan(0.36);
+    },
+  );
 
   test("by volume a denser colour makes up for what it lacks by mass", () => {
     const dense = ladderOf(scaled(BLUE, 1, 2 * BLUE.density));
-    const found = strength(dense, blue, 0.03, { sample: 2 * BLUE.density, reference: BLUE.density });
+    const found = strength(dense, blue, 0.03, {
+      sample: 2 * BLUE.density,
+      reference: BLUE.density,
+    });
     expect(found.byMass).toBeLessThan(0.55);
     expect(found.byVolume).toBeCloseTo(1, 2);
     expect(found.at).toBe(600);
@@ -66,31 +121,60 @@ describe("relativeStrength", () => {
   test("is taken where it was first taken, at ratios that differ", () => {
     expect(strengthAtRatios(blue, blue, 0.03, 0.03)).toEqual({ strength: 1, at: 600 });
     expect(strengthTakenAt(600, blue, blue, 0.06, 0.03)).toBeCloseTo(2, 0);
-    for (const bad of [0, NaN]) expect(() => strengthAtRatios(blue, blue, 0.03, bad)).toThrow(`Unexpected mass ratio \`${bad}\``);
+    for (const bad of [0, NaN])
+      expect(() => strengthAtRatios(blue, blue, 0.03, bad)).toThrow(
+        `Unexpected mass ratio \`${bad}\``,
+      );
   });
 
   test("has no figure across hues, whites or kinds of ratio", () => {
-    expect(relativeStrength(ladderOf(OCHRE), blue, 0.03)).toMatchObject({ rule: "hues-not-comparable", values: { referenceNm: 600 } });
-    expect(relativeStrength(lamp, blue, 0.03)).toEqual({ rule: "grey-beside-colour", values: { grey: "sample" } });
-    expect(relativeStrength(ladderOf(BLUE, "lead"), blue, 0.03)).toEqual({ rule: "whites-differ", values: { sample: "lead", reference: "titanium" } });
-    expect(relativeStrength(ladderOf(BLUE, "titanium", "paint"), blue, 0.03)).toEqual({ rule: "ratio-kinds-differ", values: { sample: "paint", reference: "pigment" } });
+    expect(relativeStrength(ladderOf(OCHRE), blue, 0.03)).toMatchObject({
+      rule: "hues-not-comparable",
+      values: { referenceNm: 600 },
+    });
+    expect(relativeStrength(lamp, blue, 0.03)).toEqual({
+      rule: "grey-beside-colour",
+      values: { grey: "sample" },
+    });
+    expect(relativeStrength(ladderOf(BLUE, "lead"), blue, 0.03)).toEqual({
+      rule: "whites-differ",
+      values: { sample: "lead", reference: "titanium" },
+    });
+    expect(relativeStrength(ladderOf(BLUE, "titanium", "paint"), blue, 0.03)).toEqual({
+      rule: "ratio-kinds-differ",
+      values: { sample: "paint", reference: "pigment" },
+    });
   });
 
   test("refuses no ratio and no density", () => {
     for (const bad of [0, -1, NaN, Infinity]) {
       expect(() => relativeStrength(blue, blue, bad)).toThrow(`Unexpected mass ratio \`${bad}\``);
-      expect(() => relativeStrength(blue, blue, 0.03, { sample: bad, reference: 1 })).toThrow(`Unexpected density \`${bad}\``);
+      expect(() => relativeStrength(blue, blue, 0.03, { sample: bad, reference: 1 })).toThrow(
+        `Unexpected density \`${bad}\``,
+      );
     }
   });
 });
 
-const PARTS = { basis: "derived", source: "duncan-1940", locator: "arithmetic", tolerance: 1e-12 } as const;
+const PARTS = {
+  basis: "derived",
+  source: "duncan-1940",
+  locator: "arithmetic",
+  tolerance: 1e-12,
+} as const;
 checkTable<readonly [number, number, number]>("paintMassRatio", (args) => paintMassRatio(...args), [
-  { ...PARTS, input: [0.1, 0.5, 0.8], expected: 0.16, note: "1 g of pigment in 2 g of colour to 10 g in 12.5 g of white: 2/12.5" },
+  {
+    ...PARTS,
+    input: [0.1, 0.5, 0.8],
+    expected: 0.16,
+    note: "1 g of pigment in 2 g of colour to 10 g in 12.5 g of white: 2/12.5",
+  },
 ]);
-checkTable<readonly [number, number, number]>("paintVolumeRatio", (args) => paintVolumeRatio(...args), [
-  { ...PARTS, input: [0.1, 1.25, 2.5], expected: 0.2, note: "1 g in .8 cm3 to 10 g in 4 cm3" },
-]);
+checkTable<readonly [number, number, number]>(
+  "paintVolumeRatio",
+  (args) => paintVolumeRatio(...args),
+  [{ ...PARTS, input: [0.1, 1.25, 2.5], expected: 0.2, note: "1 g in .8 cm3 to 10 g in 4 cm3" }],
+);
 
 describe("parts", () => {
   test("pigment and paint ratios undo each other, and parts of white are the inverse", () => {
@@ -107,7 +191,9 @@ describe("parts", () => {
       expect(() => partsOfWhite(bad)).toThrow("Unexpected ratio of colour to white");
       expect(() => paintMassRatio(1, bad, 0.5)).toThrow("Unexpected mass fraction of pigment");
     }
-    expect(() => paintMassRatio(1, 0.5, 1.01)).toThrow("Unexpected mass fraction of pigment `1.01`, expected `0 < fraction <= 1`");
+    expect(() => paintMassRatio(1, 0.5, 1.01)).toThrow(
+      "Unexpected mass fraction of pigment `1.01`, expected `0 < fraction <= 1`",
+    );
     expect(paintMassRatio(1, 1, 1)).toBe(1);
   });
 });
@@ -115,7 +201,10 @@ describe("parts", () => {
 describe("dispersion", () => {
   test.each([
     // Share of strength kept, agglomerate-strength
-    [0.5, 0.45, 0.59], [1, 0.23, 0.34], [2, 0.11, 0.17], [5, 0.04, 0.07],
+    [0.5, 0.45, 0.59],
+    [1, 0.23, 0.34],
+    [2, 0.11, 0.17],
+    [5, 0.04, 0.07],
   ])("lumps of %s um keep %s-%s", (lumpUm, least, most) => {
     expect(strengthKeptInLumps(lumpUm)[0]).toBeCloseTo(least, 12);
     expect(strengthKeptInLumps(lumpUm)[1]).toBeCloseTo(most, 12);
@@ -135,16 +224,31 @@ describe("dispersion", () => {
   });
 
   test.each([
-    [0.899, "milled-stronger"], [0.901, "alike-mulled-and-milled"], [1.099, "alike-mulled-and-milled"], [1.101, "mulled-stronger"],
+    [0.899, "milled-stronger"],
+    [0.901, "alike-mulled-and-milled"],
+    [1.099, "alike-mulled-and-milled"],
+    [1.101, "mulled-stronger"],
   ])("mulled at %s of milled: %s", (ratio, rule) => {
-    expect(measuredDispersionRuling(ratio)).toMatchObject({ rule, values: { strength: ratio }, standing: "derived" });
+    expect(measuredDispersionRuling(ratio)).toMatchObject({
+      rule,
+      values: { strength: ratio },
+      standing: "derived",
+    });
   });
 
   test("expectations are estimates, with a figure for carbon alone", () => {
     expect(expectedDispersionRuling(true)).toEqual({
-      rule: "mulled-weaker-paler-bluer", standing: "estimated", source: "agglomerate-strength", values: { kept: [expect.closeTo(0.23, 12), expect.closeTo(0.59, 12)], lumpsUm: [0.5, 1] },
+      rule: "mulled-weaker-paler-bluer",
+      standing: "estimated",
+      source: "agglomerate-strength",
+      values: { kept: [expect.closeTo(0.23, 12), expect.closeTo(0.59, 12)], lumpsUm: [0.5, 1] },
     });
-    expect(expectedDispersionRuling(false)).toMatchObject({ rule: "mulled-weaker", standing: "estimated", values: {} });
-    for (const bad of [0, NaN, Infinity]) expect(() => measuredDispersionRuling(bad)).toThrow("Unexpected relative strength");
+    expect(expectedDispersionRuling(false)).toMatchObject({
+      rule: "mulled-weaker",
+      standing: "estimated",
+      values: {},
+    });
+    for (const bad of [0, NaN, Infinity])
+      expect(() => measuredDispersionRuling(bad)).toThrow("Unexpected relative strength");
   });
 });

@@ -2,12 +2,35 @@ import { describe, expect, test } from "vitest";
 import { isRuling } from "../../lib/quantities/ruling.ts";
 import { OPTICS_SOURCES } from "../../lib/sources/optics.ts";
 import { tintsInWhites } from "../../lib/optics/tints-in-whites.ts";
-import { LAMP, LEAD, READING_NOISE, syntheticSet, TITANIUM, YELLOW, ZINC, type SyntheticPigment } from "./synthetic-drawdowns.ts";
+import {
+  LAMP,
+  LEAD,
+  READING_NOISE,
+  syntheticSet,
+  TITANIUM,
+  YELLOW,
+  ZINC,
+  type SyntheticPigment,
+} from "./synthetic-drawdowns.ts";
 
 function ofColour(colour: SyntheticPigment, massRatios: readonly number[]) {
-  const found = tintsInWhites(syntheticSet(colour, [
-    { slug: "titanium", white: TITANIUM, massRatios }, { slug: "lead", white: LEAD, massRatios }, { slug: "zinc", white: ZINC, massRatios },
-  ], { geometry: "d/8 excluded", surface: { k1: 0.04, k2: 0.55 }, statesSurface: true, noise: READING_NOISE, seed: 2 }));
+  const found = tintsInWhites(
+    syntheticSet(
+      colour,
+      [
+        { slug: "titanium", white: TITANIUM, massRatios },
+        { slug: "lead", white: LEAD, massRatios },
+        { slug: "zinc", white: ZINC, massRatios },
+      ],
+      {
+        geometry: "d/8 excluded",
+        surface: { k1: 0.04, k2: 0.55 },
+        statesSurface: true,
+        noise: READING_NOISE,
+        seed: 2,
+      },
+    ),
+  );
   if ("kind" in found) throw new Error(`Unexpected refusal ${JSON.stringify(found.reasons)}`);
   return found;
 }
@@ -29,7 +52,10 @@ describe("tintsInWhites", () => {
     const b = lamp.whites.map(({ atLightness }) => Number((atLightness[50] as { b?: number }).b));
     expect(b[2]).toBeLessThan(b[0] ?? NaN);
     expect(b[0]).toBeLessThan(b[1] ?? NaN);
-    expect(lamp.comparison.find(({ values }) => values["L"] === 50)).toMatchObject({ rule: "differs-by-white", values: { from: "lead", to: "zinc" } });
+    expect(lamp.comparison.find(({ values }) => values["L"] === 50)).toMatchObject({
+      rule: "differs-by-white",
+      values: { from: "lead", to: "zinc" },
+    });
   });
 
   test("a pale colour's ladder reaches no L* 50, and is spoken of all the same", () => {
@@ -42,11 +68,18 @@ describe("tintsInWhites", () => {
   });
 
   test("hands on the refusal of a fit", () => {
-    expect(tintsInWhites({ whites: [], tints: [] })).toMatchObject({ kind: "refused", reasons: [{ rule: "no-masstone" }] });
+    expect(tintsInWhites({ whites: [], tints: [] })).toMatchObject({
+      kind: "refused",
+      reasons: [{ rule: "no-masstone" }],
+    });
   });
 
   test("cites only texts of the bibliography", () => {
-    const cited = [lamp.fit.scattering, ...lamp.comparison, ...lamp.whites.map(({ sentence }) => sentence)].flatMap(({ source }) => source ?? []);
+    const cited = [
+      lamp.fit.scattering,
+      ...lamp.comparison,
+      ...lamp.whites.map(({ sentence }) => sentence),
+    ].flatMap(({ source }) => source ?? []);
     expect(cited.length).toBeGreaterThan(0);
     for (const key of cited) expect(Object.keys(OPTICS_SOURCES)).toContain(key);
   });

@@ -1,5 +1,13 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { dirname, join } from "node:path";
 import { beforeAll, describe, expect, inject, test } from "vitest";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
@@ -7,15 +15,30 @@ import { mullstone } from "../support/mullstone.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 
-interface Lock { readonly packages: Readonly<Record<string, { readonly dev?: boolean; readonly optional?: boolean }>> }
+interface Lock {
+  readonly packages: Readonly<
+    Record<string, { readonly dev?: boolean; readonly optional?: boolean }>
+  >;
+}
 
 /** Folders of node_modules that an install of the package alone would bring: what only tests and lint need is left out. */
 function runtimeModules(): string[] {
   const { packages } = JSON.parse(readFileSync(join(ROOT, "package-lock.json"), "utf8")) as Lock;
-  return Object.entries(packages).filter(([path, { dev }]) => /^node_modules\/(?:@[^/]+\/)?[^/]+$/.test(path) && dev !== true && existsSync(join(ROOT, path))).map(([path]) => path);
+  return Object.entries(packages)
+    .filter(
+      ([path, { dev }]) =>
+        /^node_modules\/(?:@[^/]+\/)?[^/]+$/.test(path) &&
+        dev !== true &&
+        existsSync(join(ROOT, path)),
+    )
+    .map(([path]) => path);
 }
 
-interface Installed { readonly home: string; readonly bin: string; readonly packageDir: string }
+interface Installed {
+  readonly home: string;
+  readonly bin: string;
+  readonly packageDir: string;
+}
 
 /** The tarball unpacked into a node_modules of its own, dependencies linked from this checkout: what `npm install` makes, without a network. */
 function installed(tarball: string): Installed {
@@ -38,18 +61,52 @@ beforeAll(() => {
 });
 
 describe("what npm packs", () => {
-  const listed = (): string[] => execFileSync("tar", ["-tzf", tarball], { encoding: "utf8" }).trim().split("\n").map((path) => path.replace(/^package\//, ""));
+  const listed = (): string[] =>
+    execFileSync("tar", ["-tzf", tarball], { encoding: "utf8" })
+      .trim()
+      .split("\n")
+      .map((path) => path.replace(/^package\//, ""));
 
   test("is what runs, the demonstration and the words about it", () => {
     expect([...new Set(listed().map((path) => path.split("/")[0] ?? ""))].toSorted()).toEqual([
-      "DEVELOPERS.md", "LICENSE", "README.md", "assets", "bin", "content", "eleventy.config.ts", "lib", "package.json", "templates",
+      "DEVELOPERS.md",
+      "LICENSE",
+      "README.md",
+      "assets",
+      "bin",
+      "content",
+      "eleventy.config.ts",
+      "lib",
+      "package.json",
+      "templates",
     ]);
   });
 
   test("has every file that git keeps of these, and none beside them", () => {
-    const kept = execFileSync("git", ["ls-files", "--cached", "--others", "--exclude-standard", "-z", "bin", "lib", "templates", "assets", "content"], { cwd: ROOT, encoding: "utf8" }).split("\0").filter((path) => path !== "" && existsSync(join(ROOT, path)));
+    const kept = execFileSync(
+      "git",
+      [
+        "ls-files",
+        "--cached",
+        "--others",
+        "--exclude-standard",
+        "-z",
+        "bin",
+        "lib",
+        "templates",
+        "assets",
+        "content",
+      ],
+      { cwd: ROOT, encoding: "utf8" },
+    )
+      .split("\0")
+      .filter((path) => path !== "" && existsSync(join(ROOT, path)));
     expect(kept.length).toBeGreaterThan(300);
-    expect(listed().filter((path) => path.includes("/")).toSorted()).toEqual(kept.toSorted());
+    expect(
+      listed()
+        .filter((path) => path.includes("/"))
+        .toSorted(),
+    ).toEqual(kept.toSorted());
   });
 });
 
@@ -57,22 +114,33 @@ describe("the package installed into an empty folder", () => {
   test("builds a workshop's records into pages, though it lies in node_modules, which Eleventy would pass over", async () => {
     const { home, bin } = installed(tarball);
     const { content } = contentFolder(SMALLEST_WORKSHOP);
-    const { code, output, complaints } = await mullstone(["build", "--content", content, "--output", "site"], { cwd: home, bin });
+    const { code, output, complaints } = await mullstone(
+      ["build", "--content", content, "--output", "site"],
+      { cwd: home, bin },
+    );
     expect(complaints).toBe("");
     expect(code).toBe(0);
     expect(output).toMatch(/^1 sheet, 0 warnings, [\d.]+ s: site\n$/);
-    const { colours } = JSON.parse(readFileSync(join(home, "site/catalogue.json"), "utf8")) as { colours: { url: string; sheet: string }[] };
+    const { colours } = JSON.parse(readFileSync(join(home, "site/catalogue.json"), "utf8")) as {
+      colours: { url: string; sheet: string }[];
+    };
     expect(colours).toHaveLength(1);
-    for (const { url, sheet } of colours) for (const file of [`${url}index.html`, sheet]) expect(existsSync(join(home, "site", file)), file).toBe(true);
+    for (const { url, sheet } of colours)
+      for (const file of [`${url}index.html`, sheet])
+        expect(existsSync(join(home, "site", file)), file).toBe(true);
     expect(readFileSync(join(home, "site/colours/lamp-black/index.html"), "utf8")).toContain("<h1");
-    for (const folder of ["fonts", "scripts", "styles"]) expect(readdirSync(join(home, "site/assets", folder)), folder).not.toEqual([]);
+    for (const folder of ["fonts", "scripts", "styles"])
+      expect(readdirSync(join(home, "site/assets", folder)), folder).not.toEqual([]);
   });
 
   test("heeds no .gitignore of that folder", async () => {
     const { home, bin } = installed(tarball);
     writeFileSync(join(home, ".gitignore"), "*\n");
     const { content } = contentFolder(SMALLEST_WORKSHOP);
-    const { code, complaints } = await mullstone(["build", "--content", content, "--output", "site"], { cwd: home, bin });
+    const { code, complaints } = await mullstone(
+      ["build", "--content", content, "--output", "site"],
+      { cwd: home, bin },
+    );
     expect(complaints).toBe("");
     expect(code).toBe(0);
     expect(existsSync(join(home, "site/colours/lamp-black/index.html"))).toBe(true);
@@ -86,9 +154,14 @@ describe("the package installed into an empty folder", () => {
     expect(heedless).not.toBe(text);
     writeFileSync(wiring, heedless);
     const { content } = contentFolder(SMALLEST_WORKSHOP);
-    const { code, complaints } = await mullstone(["build", "--content", content, "--output", "site"], { cwd: home, bin });
+    const { code, complaints } = await mullstone(
+      ["build", "--content", content, "--output", "site"],
+      { cwd: home, bin },
+    );
     expect(code).toBe(1);
-    expect(complaints).toMatch(/^Unexpected count of pages written `0`, expected `\d+`: index\.html, .* missing\n$/);
+    expect(complaints).toMatch(
+      /^Unexpected count of pages written `0`, expected `\d+`: index\.html, .* missing\n$/,
+    );
     expect(readdirSync(home).filter((name) => name.startsWith("site"))).toEqual([]);
   });
 });

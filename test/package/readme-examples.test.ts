@@ -15,17 +15,25 @@ const firstFiles = FIRST?.files ?? {};
 /** Complaints as the command prints them, where the folder is called as in the README. */
 function told(files: RecordTexts): string[] {
   const { content, home } = contentFolder(files);
-  return loadRecords(content, home).diagnostics.map(formatDiagnostic).map((line) => line.replaceAll(/(?<![\w/])content\//g, "../mine/"));
+  return loadRecords(content, home)
+    .diagnostics.map(formatDiagnostic)
+    .map((line) => line.replaceAll(/(?<![\w/])content\//g, "../mine/"));
 }
 
 /** Every text of a site's sheets, its hard blanks as a reader sees them. */
 function sheetTexts(files: RecordTexts): { complaints: string[]; texts: Set<string> } {
   const { content, home } = contentFolder(files);
   const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined) return { complaints: diagnostics.map(formatDiagnostic), texts: new Set() };
+  if (records === undefined)
+    return { complaints: diagnostics.map(formatDiagnostic), texts: new Set() };
   const { site, warnings } = siteOf(records, undefined);
-  const texts = site.files.filter(({ path }) => path.endsWith("sheet.json")).flatMap(({ text }) => strings(JSON.parse(text)));
-  return { complaints: [...diagnostics, ...warnings].map(formatDiagnostic), texts: new Set(texts.map((text) => text.replaceAll("\u00a0", " "))) };
+  const texts = site.files
+    .filter(({ path }) => path.endsWith("sheet.json"))
+    .flatMap(({ text }) => strings(JSON.parse(text)));
+  return {
+    complaints: [...diagnostics, ...warnings].map(formatDiagnostic),
+    texts: new Set(texts.map((text) => text.replaceAll("\u00a0", " "))),
+  };
 }
 
 function strings(value: unknown): string[] {
@@ -34,8 +42,21 @@ function strings(value: unknown): string[] {
 }
 
 test("there is a step for each part of a record, the last of them without files", () => {
-  expect(STEPS.map(({ heading }) => heading)).toEqual(["1. Four files", "2. Oil", "3. In a white", "4. Hiding", "5. Drying and light", "6. Hazards and label", "Next"]);
-  expect(Object.keys(firstFiles)).toEqual(["workshop.yaml", "pigments/red-earth.yaml", "colours/red-earth.md", "readings/drawdowns.csv"]);
+  expect(STEPS.map(({ heading }) => heading)).toEqual([
+    "1. Four files",
+    "2. Oil",
+    "3. In a white",
+    "4. Hiding",
+    "5. Drying and light",
+    "6. Hazards and label",
+    "Next",
+  ]);
+  expect(Object.keys(firstFiles)).toEqual([
+    "workshop.yaml",
+    "pigments/red-earth.yaml",
+    "colours/red-earth.md",
+    "readings/drawdowns.csv",
+  ]);
 });
 
 describe.each(STEPS)("$heading", ({ heading, files, quotes }) => {
@@ -59,16 +80,37 @@ describe.each(STEPS)("$heading", ({ heading, files, quotes }) => {
 
 test("each step's command builds the pages that it names", async () => {
   const { content, home } = contentFolder(STEPS.at(-1)?.files ?? {});
-  const run = await mullstone(["build", "--content", content, "--output", join(home, "site"), "--strict"]);
+  const run = await mullstone([
+    "build",
+    "--content",
+    content,
+    "--output",
+    join(home, "site"),
+    "--strict",
+  ]);
   expect(run.complaints).toBe("");
   expect(run.output).toMatch(/^3 sheets, 0 warnings, /);
-  expect(readFileSync(join(home, "site/colours/red-earth/index.html"), "utf8")).toContain("Red Earth");
+  expect(readFileSync(join(home, "site/colours/red-earth/index.html"), "utf8")).toContain(
+    "Red Earth",
+  );
 });
 
-test.each([...section("### 1. Four files").matchAll(/`(\{ (?:lab|munsell): [^`]+\})`/g)].map(([, form = ""]) => form))("%s stands in the place of a reading", (form) => {
+test.each(
+  [...section("### 1. Four files").matchAll(/`(\{ (?:lab|munsell): [^`]+\})`/g)].map(
+    ([, form = ""]) => form,
+  ),
+)("%s stands in the place of a reading", (form) => {
   const { "readings/drawdowns.csv": table, ...files } = firstFiles;
   expect(table).toBeDefined();
-  expect(told({ ...files, "colours/red-earth.md": (files["colours/red-earth.md"] ?? "").replace(/masstone: .*/, `masstone: ${form}`) })).toEqual([]);
+  expect(
+    told({
+      ...files,
+      "colours/red-earth.md": (files["colours/red-earth.md"] ?? "").replace(
+        /masstone: .*/,
+        `masstone: ${form}`,
+      ),
+    }),
+  ).toEqual([]);
 });
 
 /** The slips whose complaints the README prints, in its order. */
@@ -78,17 +120,26 @@ const SLIPS: readonly (readonly [file: string, from: string, to: string])[] = [
   ["pigments/red-earth.yaml", "PR 102\n", "PR 102\ndensityGPerCm3: 3600\n"],
   ["readings/drawdowns.csv", "\n420,", "\n410,"],
 ];
-const PRINTED = /```text\n([\s\S]*?)```/.exec(section("## When something is wrong"))?.[1]?.trimEnd().split("\n") ?? [];
+const PRINTED =
+  /```text\n([\s\S]*?)```/
+    .exec(section("## When something is wrong"))?.[1]
+    ?.trimEnd()
+    .split("\n") ?? [];
 
 test("as many complaints are printed as are tried here", () => {
   expect(PRINTED).toHaveLength(SLIPS.length);
 });
 
-test.each(SLIPS)("a slip in %s (%j for %j) brings the complaint that is printed", (file, from, to) => {
-  const text = firstFiles[file] ?? "";
-  expect(text).toContain(from);
-  expect(told({ ...firstFiles, [file]: text.replace(from, to) })[0]).toBe(PRINTED[SLIPS.findIndex((slip) => slip[2] === to)]);
-});
+test.each(SLIPS)(
+  "a slip in %s (%j for %j) brings the complaint that is printed",
+  (file, from, to) => {
+    const text = firstFiles[file] ?? "";
+    expect(text).toContain(from);
+    expect(told({ ...firstFiles, [file]: text.replace(from, to) })[0]).toBe(
+      PRINTED[SLIPS.findIndex((slip) => slip[2] === to)],
+    );
+  },
+);
 
 test("the picture is there, and small", () => {
   const [, picture = ""] = /!\[[^\]]{40,}\]\(([^)]+)\)/.exec(README) ?? [];

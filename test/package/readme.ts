@@ -28,15 +28,28 @@ const FILE = /^(Add to )?`mine\/([^`]+)`[^\n]*\n\n(?:<details>[^\n]*\n\n)?```\w+
 
 /** The steps in their order, as a newcomer takes them with the text as printed. */
 export function steps(): Step[] {
-  const found = section("## A sheet of your own").split(/^### /m).slice(1).map((text): [string, string] => [text.split("\n")[0] ?? "", text]);
+  const found = section("## A sheet of your own")
+    .split(/^### /m)
+    .slice(1)
+    .map((text): [string, string] => [text.split("\n")[0] ?? "", text]);
   const files: Record<string, string> = {};
   return found.map(([heading, text]) => {
     for (const [, adds, path = "", block = ""] of text.matchAll(FILE)) {
       if (adds === undefined) files[path] = block;
-      else if (files[path] === undefined) throw new Error(`Unexpected addition to \`${path}\`, expected a file that an earlier step writes`);
-      else files[path] = path.endsWith(".md") ? beforeItsEnd(files[path], block) : files[path] + block;
+      else if (files[path] === undefined)
+        throw new Error(
+          `Unexpected addition to \`${path}\`, expected a file that an earlier step writes`,
+        );
+      else
+        files[path] = path.endsWith(".md") ? beforeItsEnd(files[path], block) : files[path] + block;
     }
-    return { heading, files: { ...files }, quotes: [...text.matchAll(/^> (.+)$/gm)].map(([, quote = ""]) => quote.replaceAll("\\*", "*")) };
+    return {
+      heading,
+      files: { ...files },
+      quotes: [...text.matchAll(/^> (.+)$/gm)].map(([, quote = ""]) =>
+        quote.replaceAll("\\*", "*"),
+      ),
+    };
   });
 }
 
@@ -48,5 +61,10 @@ function beforeItsEnd(record: string, addition: string): string {
 
 /** Codes in the first column of the tables of a section: `` | `a`, `b` | ``. */
 export function firstColumn(heading: string): string[] {
-  return section(heading).split("\n").filter((line) => line.startsWith("| `")).flatMap((line) => [...(line.split(" | ")[0] ?? "").matchAll(/`([^`]+)`/g)].map(([, code = ""]) => code));
+  return section(heading)
+    .split("\n")
+    .filter((line) => line.startsWith("| `"))
+    .flatMap((line) =>
+      [...(line.split(" | ")[0] ?? "").matchAll(/`([^`]+)`/g)].map(([, code = ""]) => code),
+    );
 }

@@ -5,8 +5,17 @@ import { labelText } from "../../lib/pages/label-text.ts";
 import { ENGLISH } from "../../lib/present/words/en/english.ts";
 import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
 
-const MAKER = { workshop: "Saltreach Colourworks", contact: undefined, sizesMl: [40], languages: [] };
-const TEXTS = SHEETS.map((sheet) => ({ slug: sheet.slug, sheet, text: labelText(sheet, MAKER, ENGLISH) }));
+const MAKER = {
+  workshop: "Saltreach Colourworks",
+  contact: undefined,
+  sizesMl: [40],
+  languages: [],
+};
+const TEXTS = SHEETS.map((sheet) => ({
+  slug: sheet.slug,
+  sheet,
+  text: labelText(sheet, MAKER, ENGLISH),
+}));
 
 describe.each(TEXTS)("label text of $slug", ({ sheet, text }) => {
   test("names every pigment with its Colour Index name, and the vehicle with what was added", () => {
@@ -14,42 +23,61 @@ describe.each(TEXTS)("label text of $slug", ({ sheet, text }) => {
       expect(text).toContain(name);
       if (colourIndexName !== undefined) expect(text).toContain(colourIndexName);
     }
-    for (const { name } of [...(sheet.vehicle === undefined ? [] : [sheet.vehicle]), ...sheet.additions]) expect(text.toLowerCase()).toContain(name.toLowerCase());
+    for (const { name } of [
+      ...(sheet.vehicle === undefined ? [] : [sheet.vehicle]),
+      ...sheet.additions,
+    ])
+      expect(text.toLowerCase()).toContain(name.toLowerCase());
   });
   test("carries its hazards in full and what is not known of them", () => {
     const { cautions } = sheet;
-    for (const code of [...cautions.hazardStatements, ...cautions.precautionaryStatements]) expect(text).toContain(`${code} ${statementText(code, "en")}`);
-    for (const code of [...cautions.pictograms, ...cautions.supplemental]) expect(text).toContain(code);
+    for (const code of [...cautions.hazardStatements, ...cautions.precautionaryStatements])
+      expect(text).toContain(`${code} ${statementText(code, "en")}`);
+    for (const code of [...cautions.pictograms, ...cautions.supplemental])
+      expect(text).toContain(code);
     if (cautions.signalWord !== null) expect(text).toContain(cautions.signalWord);
-    for (const name of cautions.unknown) expect(text).toMatch(new RegExp(`Hazards not known of: .*${name}.*Treat as hazardous`));
+    for (const name of cautions.unknown)
+      expect(text).toMatch(new RegExp(`Hazards not known of: .*${name}.*Treat as hazardous`));
   });
   test("leaves the lot blank", () => expect(text).toMatch(/^Lot: _+$/m));
   test("claims no category where none was tested or stated, and under the standard only where its exposures were made", () => {
     const line = text.split("\n").find((one) => one.startsWith("Lightfastness")) ?? "";
     const { basis } = sheet.permanence;
-    if (basis === "expected" || basis === "not known") expect(line).toBe("Lightfastness not tested here.");
+    if (basis === "expected" || basis === "not known")
+      expect(line).toBe("Lightfastness not tested here.");
     if (basis === "own exposure") expect(line).toContain("not the standard's");
     if (basis === "stated") expect(line).toContain("as stated by others; not tested here");
     expect(/D\s?4303/.test(line)).toBe(basis === "exposed under the standard");
   });
-  test("holds none of the words that may not be said", () => expect(forbiddenWords(text, "en")).toEqual([]));
+  test("holds none of the words that may not be said", () =>
+    expect(forbiddenWords(text, "en")).toEqual([]));
 });
 
 test("the demonstration has every kind: tested here, stated, expected, hazardous, unknown", () => {
-  expect(new Set(SHEETS.map(({ permanence }) => permanence.basis))).toEqual(new Set(["own exposure", "stated", "expected"]));
+  expect(new Set(SHEETS.map(({ permanence }) => permanence.basis))).toEqual(
+    new Set(["own exposure", "stated", "expected"]),
+  );
   expect(SHEETS.some(({ cautions }) => cautions.signalWord === "Danger")).toBe(true);
   expect(SHEETS.some(({ cautions }) => cautions.unknown.length > 0)).toBe(true);
 });
 
 test("sizes that nobody recorded are left blank", () => {
-  expect(labelText(sheetOf("lamp-black"), { ...MAKER, sizesMl: [] }, ENGLISH)).toMatch(/^Contents: _+ ml$/m);
+  expect(labelText(sheetOf("lamp-black"), { ...MAKER, sizesMl: [] }, ENGLISH)).toMatch(
+    /^Contents: _+ ml$/m,
+  );
 });
 
 test("in the workshop's further languages too, each under its own name; a text that is missing stays English and says so", () => {
-  const text = labelText(sheetOf("lead-white"), { ...MAKER, languages: ["en", "fr", "de"] }, ENGLISH);
+  const text = labelText(
+    sheetOf("lead-white"),
+    { ...MAKER, languages: ["en", "fr", "de"] },
+    ENGLISH,
+  );
   expect(text).toContain("\nFrançais\nDanger\nH302 Nocif en cas d'ingestion\n");
   expect(text).toContain("\nDeutsch\nGefahr\nH302 Gesundheitsschädlich bei Verschlucken\n");
   expect(text.match(/^H302 Harmful/gm)).toHaveLength(1);
   const unknown = labelText(sheetOf("vine-black"), { ...MAKER, languages: ["de"] }, ENGLISH);
-  expect(unknown).toMatch(/\nDeutsch\n.*% of the mixture consists of ingredient\(s\) of unknown acute toxicity\. \(Übersetzung zu prüfen: translation to be reviewed\)\n/);
+  expect(unknown).toMatch(
+    /\nDeutsch\n.*% of the mixture consists of ingredient\(s\) of unknown acute toxicity\. \(Übersetzung zu prüfen: translation to be reviewed\)\n/,
+  );
 });

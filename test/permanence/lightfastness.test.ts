@@ -1,5 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { LIGHTFASTNESS_LIMITS, lightfastnessRuling, worstCategory } from "../../lib/permanence/lightfastness.ts";
+import {
+  LIGHTFASTNESS_LIMITS,
+  lightfastnessRuling,
+  worstCategory,
+} from "../../lib/permanence/lightfastness.ts";
 
 describe("the limits", () => {
   test("rise, and end open, so that every colour change has one category", () => {
@@ -12,10 +16,16 @@ describe("the limits", () => {
 describe("lightfastnessRuling (astm-d4303)", () => {
   test.each([
     // Delta-E*ab, category; each limit from both sides
-    [0, "I"], [4, "I"], [4.01, "II"],
-    [8, "II"], [8.01, "III"],
-    [16, "III"], [16.01, "IV"],
-    [24, "IV"], [24.01, "V"], [90, "V"],
+    [0, "I"],
+    [4, "I"],
+    [4.01, "II"],
+    [8, "II"],
+    [8.01, "III"],
+    [16, "III"],
+    [16.01, "IV"],
+    [24, "IV"],
+    [24.01, "V"],
+    [90, "V"],
   ])("%s -> %s", (deltaEab, category) => {
     expect(lightfastnessRuling(deltaEab).category).toBe(category);
   });
@@ -25,7 +35,9 @@ describe("lightfastnessRuling (astm-d4303)", () => {
   });
 
   test.each([-1, NaN, Infinity])("refuses %s", (deltaEab) => {
-    expect(() => lightfastnessRuling(deltaEab)).toThrow(/Unexpected colour change Delta-E\*ab `.*`, expected/);
+    expect(() => lightfastnessRuling(deltaEab)).toThrow(
+      /Unexpected colour change Delta-E\*ab `.*`, expected/,
+    );
   });
 });
 
@@ -36,5 +48,8 @@ describe("worstCategory", () => {
     expect(worstCategory(["I", "V"])).toBe("V");
     expect(worstCategory(["II"])).toBe("II");
   });
-  test("of none is refused", () => expect(() => worstCategory([])).toThrow(new RangeError("Unexpected empty list of categories, expected at least one")));
+  test("of none is refused", () =>
+    expect(() => worstCategory([])).toThrow(
+      new RangeError("Unexpected empty list of categories, expected at least one"),
+    ));
 });

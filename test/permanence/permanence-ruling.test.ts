@@ -1,18 +1,40 @@
 import { describe, expect, test } from "vitest";
-import { categoryOf, EXPECTATIONS, EXPECTED_LIGHTFASTNESS, expectationOf, expectedLightfastness } from "../../lib/permanence/expected-lightfastness.ts";
-import { labelLightfastness, suitabilityRuling } from "../../lib/permanence/lightfastness-on-label.ts";
+import {
+  categoryOf,
+  EXPECTATIONS,
+  EXPECTED_LIGHTFASTNESS,
+  expectationOf,
+  expectedLightfastness,
+} from "../../lib/permanence/expected-lightfastness.ts";
+import {
+  labelLightfastness,
+  suitabilityRuling,
+} from "../../lib/permanence/lightfastness-on-label.ts";
 import { LIGHTFASTNESS_LIMITS } from "../../lib/permanence/lightfastness.ts";
-import { permanenceRuling, type PermanenceQuestion } from "../../lib/permanence/permanence-ruling.ts";
+import {
+  permanenceRuling,
+  type PermanenceQuestion,
+} from "../../lib/permanence/permanence-ruling.ts";
 import { SENSITIVITIES, sensitivityRulings } from "../../lib/permanence/sensitivity.ts";
 
 const BONE = { name: "bone black", colourIndexName: "PBk 9" };
 const ALIZARIN = { name: "alizarin lake", colourIndexName: "PR 83" };
 const MYSTERY = { name: "mystery red", colourIndexName: "PR 999" };
-const ask = (question: Partial<PermanenceQuestion>) => permanenceRuling({ pigments: [BONE], exposures: [], ...question });
+const ask = (question: Partial<PermanenceQuestion>) =>
+  permanenceRuling({ pigments: [BONE], exposures: [], ...question });
 const rulesOf = (found: ReturnType<typeof ask>): string[] => found.reasons.map(({ rule }) => rule);
 
 describe("expected of a Colour Index name (memory)", () => {
-  test.each([["PBk 6", "excellent"], ["PW 6", "excellent"], ["PB 29", "excellent"], ["PB 15:3", "excellent"], ["PR 83", "fair"], ["PR 83:1", "fair"], ["NR 4", "fugitive"], ["PR 999", undefined]])("%s: %s", (name, expectation) => {
+  test.each([
+    ["PBk 6", "excellent"],
+    ["PW 6", "excellent"],
+    ["PB 29", "excellent"],
+    ["PB 15:3", "excellent"],
+    ["PR 83", "fair"],
+    ["PR 83:1", "fair"],
+    ["NR 4", "fugitive"],
+    ["PR 999", undefined],
+  ])("%s: %s", (name, expectation) => {
     expect(expectedLightfastness(name)?.expectation).toBe(expectation);
   });
   test("names each pigment once, as the Colour Index writes it", () => {
@@ -21,44 +43,85 @@ describe("expected of a Colour Index name (memory)", () => {
     for (const name of names) expect(name).toMatch(/^[PN](Bk|Br|B|G|O|R|V|W|Y) \d{1,3}$/);
   });
   test("has a word for each category and back", () => {
-    expect(EXPECTATIONS.map((row) => row.category)).toEqual(LIGHTFASTNESS_LIMITS.map((row) => row.category));
-    for (const { expectation, category } of EXPECTATIONS) expect([expectationOf(category), categoryOf(expectation)]).toEqual([expectation, category]);
+    expect(EXPECTATIONS.map((row) => row.category)).toEqual(
+      LIGHTFASTNESS_LIMITS.map((row) => row.category),
+    );
+    for (const { expectation, category } of EXPECTATIONS)
+      expect([expectationOf(category), categoryOf(expectation)]).toEqual([expectation, category]);
   });
 });
 
 describe("permanenceRuling", () => {
-  const exposures = [{ deltaEab: 9, form: "tint", standard: "own trial", exposure: "south window" }] as const;
+  const exposures = [
+    { deltaEab: 9, form: "tint", standard: "own trial", exposure: "south window" },
+  ] as const;
 
   test("an exposure decides, as measured", () => {
-    expect(ask({ exposures })).toMatchObject({ basis: "exposed", standing: "measured", category: "III", deltaEab: 9 });
+    expect(ask({ exposures })).toMatchObject({
+      basis: "exposed",
+      standing: "measured",
+      category: "III",
+      deltaEab: 9,
+    });
   });
   test("over a statement, and says where the two differ", () => {
-    expect(rulesOf(ask({ exposures, stated: { category: "I" } }))).toEqual(["exposed-not-under-standard", "exposure-worse-than-stated"]);
-    expect(rulesOf(ask({ exposures, stated: { category: "III" } }))).toEqual(["exposed-not-under-standard"]);
-    expect(rulesOf(ask({ exposures, stated: { category: "I", form: "masstone" } })), "of another form").toEqual(["exposed-not-under-standard"]);
+    expect(rulesOf(ask({ exposures, stated: { category: "I" } }))).toEqual([
+      "exposed-not-under-standard",
+      "exposure-worse-than-stated",
+    ]);
+    expect(rulesOf(ask({ exposures, stated: { category: "III" } }))).toEqual([
+      "exposed-not-under-standard",
+    ]);
+    expect(
+      rulesOf(ask({ exposures, stated: { category: "I", form: "masstone" } })),
+      "of another form",
+    ).toEqual(["exposed-not-under-standard"]);
   });
   test("a statement decides over its pigments", () => {
-    expect(ask({ pigments: [ALIZARIN], stated: { category: "II", form: "tint" } })).toMatchObject({ basis: "stated", standing: "stated", category: "II" });
+    expect(ask({ pigments: [ALIZARIN], stated: { category: "II", form: "tint" } })).toMatchObject({
+      basis: "stated",
+      standing: "stated",
+      category: "II",
+    });
   });
   test("a statement lists its form and its pigment", () => {
-    expect(ask({ stated: { category: "II", form: "tint" } }).reasons).toEqual([{ rule: "category-stated", values: { category: "II", form: "tint" }, standing: "stated" }]);
-    expect(ask({ pigments: [{ ...BONE, stated: { category: "I" } }] }).reasons).toEqual([{ rule: "pigment-category-stated", values: { category: "I", pigment: "bone black" }, standing: "stated" }]);
+    expect(ask({ stated: { category: "II", form: "tint" } }).reasons).toEqual([
+      { rule: "category-stated", values: { category: "II", form: "tint" }, standing: "stated" },
+    ]);
+    expect(ask({ pigments: [{ ...BONE, stated: { category: "I" } }] }).reasons).toEqual([
+      {
+        rule: "pigment-category-stated",
+        values: { category: "I", pigment: "bone black" },
+        standing: "stated",
+      },
+    ]);
   });
   test("an estimate is an expectation and never a category", () => {
     const found = ask({});
-    expect(found).toMatchObject({ basis: "expected", standing: "estimated", expectation: "excellent", weakest: ["bone black"], unknown: [] });
+    expect(found).toMatchObject({
+      basis: "expected",
+      standing: "estimated",
+      expectation: "excellent",
+      weakest: ["bone black"],
+      unknown: [],
+    });
     expect(found).not.toHaveProperty("category");
     expect(rulesOf(found)).toEqual(["expected-by-colour-index-name"]);
   });
   test("a mixture takes its weakest pigment's, and names it (common practice)", () => {
-    for (const pigments of [[BONE, ALIZARIN], [ALIZARIN, BONE]]) {
+    for (const pigments of [
+      [BONE, ALIZARIN],
+      [ALIZARIN, BONE],
+    ]) {
       const found = ask({ pigments });
       expect(found).toMatchObject({ expectation: "fair", weakest: ["alizarin lake"] });
       expect(rulesOf(found)).toContain("weakest-pigment-decides");
     }
   });
   test("of pigments alike, says so and names both", () => {
-    expect(ask({ pigments: [BONE, { name: "ultramarine", colourIndexName: "PB 29" }] })).toMatchObject({ weakest: ["bone black", "ultramarine"] });
+    expect(
+      ask({ pigments: [BONE, { name: "ultramarine", colourIndexName: "PB 29" }] }),
+    ).toMatchObject({ weakest: ["bone black", "ultramarine"] });
   });
   test("a pigment's statement beside an expectation gives an expectation alone", () => {
     const found = ask({ pigments: [{ ...BONE, stated: { category: "I" } }, ALIZARIN] });
@@ -66,8 +129,19 @@ describe("permanenceRuling", () => {
     expect(found).not.toHaveProperty("category");
   });
   test("statements for every pigment give the weakest one's category, as stated", () => {
-    expect(ask({ pigments: [{ ...BONE, stated: { category: "I" } }, { ...ALIZARIN, stated: { category: "IV" } }] }))
-      .toMatchObject({ basis: "stated", standing: "stated", category: "IV", weakest: ["alizarin lake"] });
+    expect(
+      ask({
+        pigments: [
+          { ...BONE, stated: { category: "I" } },
+          { ...ALIZARIN, stated: { category: "IV" } },
+        ],
+      }),
+    ).toMatchObject({
+      basis: "stated",
+      standing: "stated",
+      category: "IV",
+      weakest: ["alizarin lake"],
+    });
   });
   test("an unknown pigment is named, and stops a statement for the whole", () => {
     const found = ask({ pigments: [{ ...BONE, stated: { category: "I" } }, MYSTERY] });
@@ -76,17 +150,25 @@ describe("permanenceRuling", () => {
   });
   test("nothing known is said plainly", () => {
     const found = ask({ pigments: [MYSTERY, { name: "no name" }] });
-    expect(found).toMatchObject({ basis: "not known", standing: "not stated", unknown: ["mystery red", "no name"] });
+    expect(found).toMatchObject({
+      basis: "not known",
+      standing: "not stated",
+      unknown: ["mystery red", "no name"],
+    });
     expect(found).not.toHaveProperty("category");
     expect(found).not.toHaveProperty("expectation");
   });
   test("never counts in years", () => {
-    for (const found of [ask({}), ask({ exposures }), ask({ pigments: [ALIZARIN, MYSTERY] })]) expect(JSON.stringify(found)).not.toMatch(/year/i);
+    for (const found of [ask({}), ask({ exposures }), ask({ pigments: [ALIZARIN, MYSTERY] })])
+      expect(JSON.stringify(found)).not.toMatch(/year/i);
   });
 });
 
 describe("labelLightfastness", () => {
-  const under = [{ deltaEab: 3, form: "tint", standard: "ASTM D4303", exposure: "daylight" }, { deltaEab: 3, form: "tint", standard: "ASTM D4303", exposure: "xenon arc" }] as const;
+  const under = [
+    { deltaEab: 3, form: "tint", standard: "ASTM D4303", exposure: "daylight" },
+    { deltaEab: 3, form: "tint", standard: "ASTM D4303", exposure: "xenon arc" },
+  ] as const;
   test.each([
     ["an expectation", ask({}), "label-not-tested"],
     ["nothing", ask({ pigments: [MYSTERY] }), "label-not-tested"],
@@ -94,24 +176,55 @@ describe("labelLightfastness", () => {
     ["own exposure", ask({ exposures: [under[0]] }), "label-own-exposure"],
     ["the standard's exposures", ask({ exposures: under }), "label-category-under-standard"],
   ])("%s: %s", (_, found, rule) => expect(labelLightfastness(found).rule).toBe(rule));
-  test.each([["I", "listed-as-suitable"], ["II", "listed-as-suitable"], ["III", "below-suitable"], ["V", "below-suitable"]] as const)("%s: %s (D4302, partly read)", (category, rule) => {
+  test.each([
+    ["I", "listed-as-suitable"],
+    ["II", "listed-as-suitable"],
+    ["III", "below-suitable"],
+    ["V", "below-suitable"],
+  ] as const)("%s: %s (D4302, partly read)", (category, rule) => {
     expect(suitabilityRuling(category)).toMatchObject({ rule, source: "astm-d4302" });
   });
 });
 
 describe("sensitivityRulings (chemistry known in the trade, memory)", () => {
-  const of = (colourIndexName: string): string[] => sensitivityRulings([{ name: "it", colourIndexName }]).map(({ row }) => `${row.agent} ${row.effect}`);
+  const of = (colourIndexName: string): string[] =>
+    sensitivityRulings([{ name: "it", colourIndexName }]).map(
+      ({ row }) => `${row.agent} ${row.effect}`,
+    );
   test.each([
-    ["PB 29", ["acid bleaches"]], ["PB 27", ["alkali browns", "heat browns"]], ["PW 1", ["acid dissolves", "sulphur darkens"]], ["PW 4", ["acid dissolves", "alkali dissolves"]],
-    ["PBk 11", ["heat reddens"]], ["PY 43", ["heat reddens"]], ["PY 35", ["acid fades", "damp fades"]], ["PG 17", []], ["PBk 6", []], ["PW 6", []],
+    ["PB 29", ["acid bleaches"]],
+    ["PB 27", ["alkali browns", "heat browns"]],
+    ["PW 1", ["acid dissolves", "sulphur darkens"]],
+    ["PW 4", ["acid dissolves", "alkali dissolves"]],
+    ["PBk 11", ["heat reddens"]],
+    ["PY 43", ["heat reddens"]],
+    ["PY 35", ["acid fades", "damp fades"]],
+    ["PG 17", []],
+    ["PBk 6", []],
+    ["PW 6", []],
   ])("%s: %o", (name, expected) => expect(of(name)).toEqual(expected));
   test("name the pigments touched, carry their row, standing and source", () => {
-    const [found] = sensitivityRulings([{ name: "lead white", colourIndexName: "PW 1" }, { name: "zinc white", colourIndexName: "PW 4" }, { name: "unnamed" }]);
+    const [found] = sensitivityRulings([
+      { name: "lead white", colourIndexName: "PW 1" },
+      { name: "zinc white", colourIndexName: "PW 4" },
+      { name: "unnamed" },
+    ]);
     expect(SENSITIVITIES).toContain(found?.row);
-    expect(found?.reason).toEqual({ rule: "harmed-by-acid", values: { pigments: ["lead white", "zinc white"], effect: "dissolves", inOil: "partly shielded" }, standing: "estimated", source: "memory-permanence" });
+    expect(found?.reason).toEqual({
+      rule: "harmed-by-acid",
+      values: {
+        pigments: ["lead white", "zinc white"],
+        effect: "dissolves",
+        inOil: "partly shielded",
+      },
+      standing: "estimated",
+      source: "memory-permanence",
+    });
   });
   test("name a pigment once for each agent", () => {
-    const pairs = SENSITIVITIES.flatMap(({ agent, colourIndexNames }) => colourIndexNames.map((name) => `${agent} ${name}`));
+    const pairs = SENSITIVITIES.flatMap(({ agent, colourIndexNames }) =>
+      colourIndexNames.map((name) => `${agent} ${name}`),
+    );
     expect(new Set(pairs).size).toBe(pairs.length);
   });
 });

@@ -10,94 +10,227 @@ const GRID = { startNm: 360, stepNm: 10, count: 39 };
 
 /** Points of the curves, rims left out. */
 function curvePoints(svg: string): { readonly x: number; readonly y: number }[][] {
-  return parsedSvg(svg).all.filter((element) => hasClass(element, "plot__curve"))
-    .map(({ attributes }) => [...(attributes.d ?? "").matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) })));
+  return parsedSvg(svg)
+    .all.filter((element) => hasClass(element, "plot__curve"))
+    .map(({ attributes }) =>
+      [...(attributes.d ?? "").matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => ({
+        x: Number(x),
+        y: Number(y),
+      })),
+    );
 }
 
 describe("spectralCurve", () => {
-  const curve = (values: readonly number[], grid = GRID): DrawnSpectrum => ({ label: "Smalt", colour, standing: "measured", spectrum: { grid, values } });
+  const curve = (values: readonly number[], grid = GRID): DrawnSpectrum => ({
+    label: "Smalt",
+    colour,
+    standing: "measured",
+    spectrum: { grid, values },
+  });
   const flat = (R: number): readonly number[] => Array.from({ length: GRID.count }, () => R);
-  const drawn = (...curves: DrawnSpectrum[]): string => spectralCurve({ ...WORDS, wavelengthLabel: "nm", reflectanceLabels: { "0.1": "to 0.1", "1": "to 1", "1.2": "to 1.2" }, curves });
+  const drawn = (...curves: DrawnSpectrum[]): string =>
+    spectralCurve({
+      ...WORDS,
+      wavelengthLabel: "nm",
+      reflectanceLabels: { "0.1": "to 0.1", "1": "to 1", "1.2": "to 1.2" },
+      curves,
+    });
 
-  test.each([[0, "to 0.1"], [0.1, "to 0.1"], [0.1001, "to 1"], [1, "to 1"], [1.0001, "to 1.2"], [1.2, "to 1.2"]])("R = %s is drawn %s, and the axis says so", (R, label) => {
+  test.each([
+    [0, "to 0.1"],
+    [0.1, "to 0.1"],
+    [0.1001, "to 1"],
+    [1, "to 1"],
+    [1.0001, "to 1.2"],
+    [1.2, "to 1.2"],
+  ])("R = %s is drawn %s, and the axis says so", (R, label) => {
     expect(seenTexts(drawn(curve(flat(R))))).toContain(label);
   });
   test.each([1.2001, -0.0051, NaN, Infinity])("refuses R = %s", (R) => {
     expect(() => drawn(curve(flat(R)))).toThrow(`Unexpected reflectance factor \`${R}\``);
   });
   test("a slightly negative reading is drawn as read, below zero", () => {
-    const [line] = curvePoints(drawn(curve([...flat(0).slice(0, 20), -0.005, ...flat(0).slice(21)])));
+    const [line] = curvePoints(
+      drawn(curve([...flat(0).slice(0, 20), -0.005, ...flat(0).slice(21)])),
+    );
     const zero = line?.[0]?.y ?? NaN;
     expect(Math.max(...(line ?? []).map(({ y }) => y))).toBeGreaterThan(zero);
   });
   test("draws 400 to 700 nm whatever the instrument's ends", () => {
     const [line] = curvePoints(drawn(curve(flat(0.5))));
     expect(line).toHaveLength(31);
-    expect(seenTexts(drawn(curve(flat(0.5)))).filter((text) => /^\d{3}$/.test(text))).toEqual(["400", "450", "500", "550", "600", "650", "700"]);
+    expect(seenTexts(drawn(curve(flat(0.5)))).filter((text) => /^\d{3}$/.test(text))).toEqual([
+      "400",
+      "450",
+      "500",
+      "550",
+      "600",
+      "650",
+      "700",
+    ]);
   });
   test("equal steps of reflectance are equal steps upwards", () => {
-    const [low = NaN, middle = NaN, high = NaN] = curvePoints(drawn(curve(flat(0.2)), curve(flat(0.4)), curve(flat(0.6)))).map((line) => line[0]?.y);
+    const [low = NaN, middle = NaN, high = NaN] = curvePoints(
+      drawn(curve(flat(0.2)), curve(flat(0.4)), curve(flat(0.6))),
+    ).map((line) => line[0]?.y);
     expect(low - middle).toBeCloseTo(middle - high, 2);
     expect(low).toBeGreaterThan(high);
   });
   test("solid when measured, dashed when not", () => {
-    const { all } = parsedSvg(drawn(curve(flat(0.2)), { ...curve(flat(0.4)), standing: "estimated" }));
-    expect(all.filter((element) => hasClass(element, "plot__curve")).map(({ attributes }) => attributes["stroke-dasharray"])).toEqual([undefined, "4 3"]);
+    const { all } = parsedSvg(
+      drawn(curve(flat(0.2)), { ...curve(flat(0.4)), standing: "estimated" }),
+    );
+    expect(
+      all
+        .filter((element) => hasClass(element, "plot__curve"))
+        .map(({ attributes }) => attributes["stroke-dasharray"]),
+    ).toEqual([undefined, "4 3"]);
   });
   test("refuses nothing to draw", () => {
     expect(() => drawn()).toThrow("Unexpected curves `none`");
-    expect(() => drawn(curve([0.5, 0.5], { startNm: 690, stepNm: 20, count: 2 }))).toThrow("Unexpected readings of Smalt in 400-700 nm `1`");
+    expect(() => drawn(curve([0.5, 0.5], { startNm: 690, stepNm: 20, count: 2 }))).toThrow(
+      "Unexpected readings of Smalt in 400-700 nm `1`",
+    );
   });
 });
 
 describe("hidingCurve", () => {
   const params = (change: Partial<HidingCurve>): HidingCurve => ({
-    ...WORDS, filmLabel: "film", contrastLabel: "contrast", readings: [], limit: { contrastRatio: 0.98, label: "hides" },
-    curves: [{ label: "Smalt", colour, standing: "derived", points: [{ filmUm: 0, contrastRatio: 0.05 }, { filmUm: 100, contrastRatio: 0.9 }] }], ...change,
+    ...WORDS,
+    filmLabel: "film",
+    contrastLabel: "contrast",
+    readings: [],
+    limit: { contrastRatio: 0.98, label: "hides" },
+    curves: [
+      {
+        label: "Smalt",
+        colour,
+        standing: "derived",
+        points: [
+          { filmUm: 0, contrastRatio: 0.05 },
+          { filmUm: 100, contrastRatio: 0.9 },
+        ],
+      },
+    ],
+    ...change,
   });
-  test.each([[20, "20"], [20.01, "50"], [100, "100"], [100.01, "200"], [5000, "5000"]])("a film of %s um is drawn to %s", (filmUm, end) => {
-    const svg = hidingCurve(params({ readings: [{ filmUm, contrastRatio: 0.5, colour, standing: "measured" }], curves: [] }));
+  test.each([
+    [20, "20"],
+    [20.01, "50"],
+    [100, "100"],
+    [100.01, "200"],
+    [5000, "5000"],
+  ])("a film of %s um is drawn to %s", (filmUm, end) => {
+    const svg = hidingCurve(
+      params({
+        readings: [{ filmUm, contrastRatio: 0.5, colour, standing: "measured" }],
+        curves: [],
+      }),
+    );
     expect(Math.max(...seenTexts(svg).map(Number).filter(Number.isFinite))).toBe(Number(end));
   });
   test("a range of films is a bar with an open mark, a single one a mark", () => {
-    const bars = (filmUm: number | readonly [number, number], standing: "estimated" | "derived"): number =>
-      parsedSvg(hidingCurve(params({ hidingFilm: { filmUm, standing, label: "x" } }))).all.filter((element) => hasClass(element, "plot__range")).length;
+    const bars = (
+      filmUm: number | readonly [number, number],
+      standing: "estimated" | "derived",
+    ): number =>
+      parsedSvg(hidingCurve(params({ hidingFilm: { filmUm, standing, label: "x" } }))).all.filter(
+        (element) => hasClass(element, "plot__range"),
+      ).length;
     expect(bars([40, 90], "estimated")).toBe(2);
     expect(bars(60, "derived")).toBe(0);
   });
-  test.each([[-1, 0.5, /film thickness/], [NaN, 0.5, /film thickness/], [5001, 0.5, /film thickness/], [1, -0.01, /contrast ratio/], [1, 1.01, /contrast ratio/], [1, NaN, /contrast ratio/]])("refuses film %s, ratio %s", (filmUm, contrastRatio, message) => {
-    expect(() => hidingCurve(params({ readings: [{ filmUm, contrastRatio, colour, standing: "measured" }] }))).toThrow(message);
+  test.each([
+    [-1, 0.5, /film thickness/],
+    [NaN, 0.5, /film thickness/],
+    [5001, 0.5, /film thickness/],
+    [1, -0.01, /contrast ratio/],
+    [1, 1.01, /contrast ratio/],
+    [1, NaN, /contrast ratio/],
+  ])("refuses film %s, ratio %s", (filmUm, contrastRatio, message) => {
+    expect(() =>
+      hidingCurve(params({ readings: [{ filmUm, contrastRatio, colour, standing: "measured" }] })),
+    ).toThrow(message);
   });
-  test("refuses nothing to draw", () => expect(() => hidingCurve(params({ curves: [] }))).toThrow("Unexpected films `none`"));
+  test("refuses nothing to draw", () =>
+    expect(() => hidingCurve(params({ curves: [] }))).toThrow("Unexpected films `none`"));
 });
 
 describe("coefficientCurves", () => {
   const grid = { startNm: 400, stepNm: 100, count: 4 };
-  const curve = (change: Partial<CoefficientCurve> = {}): CoefficientCurve => ({ label: "Smalt", colour, standing: "derived", grid, values: [1, 2, 3, 4], ...change });
-  const drawn = (K: readonly CoefficientCurve[], S: readonly CoefficientCurve[] = [curve()]): string =>
-    coefficientCurves({ ...WORDS, wavelengthLabel: "nm", absorption: { axisLabel: "K", curves: K }, scattering: { axisLabel: "S", curves: S } });
+  const curve = (change: Partial<CoefficientCurve> = {}): CoefficientCurve => ({
+    label: "Smalt",
+    colour,
+    standing: "derived",
+    grid,
+    values: [1, 2, 3, 4],
+    ...change,
+  });
+  const drawn = (
+    K: readonly CoefficientCurve[],
+    S: readonly CoefficientCurve[] = [curve()],
+  ): string =>
+    coefficientCurves({
+      ...WORDS,
+      wavelengthLabel: "nm",
+      absorption: { axisLabel: "K", curves: K },
+      scattering: { axisLabel: "S", curves: S },
+    });
 
   test("each half has its own scale of 1, 2, 5", () => {
-    const texts = seenTexts(drawn([curve({ values: [30, 31, 32, 33] })], [curve({ values: [0.1, 0.1, 0.1, 0.1] })]));
+    const texts = seenTexts(
+      drawn([curve({ values: [30, 31, 32, 33] })], [curve({ values: [0.1, 0.1, 0.1, 0.1] })]),
+    );
     expect(texts).toEqual(expect.arrayContaining(["50", "0.10"]));
   });
   test("the wavelengths of both halves stand under each other", () => {
-    const { all } = parsedSvg(drawn([curve({ values: [30, 31, 32, 33] })], [curve({ values: [0.1, 0.1, 0.1, 0.1] })]));
+    const { all } = parsedSvg(
+      drawn([curve({ values: [30, 31, 32, 33] })], [curve({ values: [0.1, 0.1, 0.1, 0.1] })]),
+    );
     const places = all.filter(({ text }) => text === "400").map(({ attributes }) => attributes.x);
     expect(places).toHaveLength(2);
     expect(places[0]).toBe(places[1]);
   });
   test("bounds are a band; without values no line is drawn as if there were one", () => {
-    const svg = drawn([curve()], [curve({ values: undefined, bounds: [[0, 1], [0, 1], [0, 1], [0, 1]] })]);
+    const svg = drawn(
+      [curve()],
+      [
+        curve({
+          values: undefined,
+          bounds: [
+            [0, 1],
+            [0, 1],
+            [0, 1],
+            [0, 1],
+          ],
+        }),
+      ],
+    );
     expect(curvePoints(svg)).toHaveLength(1);
-    expect(parsedSvg(svg).all.filter((element) => hasClass(element, "plot__bounds"))).toHaveLength(1);
+    expect(parsedSvg(svg).all.filter((element) => hasClass(element, "plot__bounds"))).toHaveLength(
+      1,
+    );
   });
   test.each([
-    [{ values: [1, 2, 3] }, /Unexpected coefficients of Smalt `3`/], [{ values: [1, 2, 3, -1] }, /Unexpected coefficient `-1`/], [{ values: [1, 2, NaN, 4] }, /Unexpected coefficient/],
-    [{ values: undefined }, /Unexpected coefficients of Smalt `none`/], [{ bounds: [[0, 1]] }, /Unexpected coefficients of Smalt `1`/],
-    [{ bounds: [[2, 3], [0, 9], [0, 9], [0, 9]] }, /Unexpected bounds of a coefficient `2, 3`/],
+    [{ values: [1, 2, 3] }, /Unexpected coefficients of Smalt `3`/],
+    [{ values: [1, 2, 3, -1] }, /Unexpected coefficient `-1`/],
+    [{ values: [1, 2, NaN, 4] }, /Unexpected coefficient/],
+    [{ values: undefined }, /Unexpected coefficients of Smalt `none`/],
+    [{ bounds: [[0, 1]] }, /Unexpected coefficients of Smalt `1`/],
+    [
+      {
+        bounds: [
+          [2, 3],
+          [0, 9],
+          [0, 9],
+          [0, 9],
+        ],
+      },
+      /Unexpected bounds of a coefficient `2, 3`/,
+    ],
   ] as const)("refuses %o", (change, message) => {
     expect(() => drawn([curve(change)])).toThrow(message);
   });
-  test("refuses an empty half", () => expect(() => drawn([curve()], [])).toThrow("Unexpected curves of S `none`"));
+  test("refuses an empty half", () =>
+    expect(() => drawn([curve()], [])).toThrow("Unexpected curves of S `none`"));
 });

@@ -22,17 +22,77 @@ const grid = { startNm: 400, stepNm: 100, count: 4 };
 const point = { ...step, label: T, hue: 5, chroma: 1, value: 5, href: `../a?b=1&c="<'` };
 
 const PICTURES: Readonly<Record<string, string>> = {
-  swatchPanel: swatchPanel({ ...words, masstone: { colour: undefined, caption: T, standing: "not stated" }, levels: [T], whites: [{ caption: T, standing: "stated", tints: [undefined] }], missing: T }, "narrow"),
-  ladderStrip: ladderStrip({ ...strip, steps: [{ ...step, whiteParts: 1, label: T, suspect: T }, { ...step, colour: undefined, whiteParts: 2, label: T }] }),
+  swatchPanel: swatchPanel(
+    {
+      ...words,
+      masstone: { colour: undefined, caption: T, standing: "not stated" },
+      levels: [T],
+      whites: [{ caption: T, standing: "stated", tints: [undefined] }],
+      missing: T,
+    },
+    "narrow",
+  ),
+  ladderStrip: ladderStrip({
+    ...strip,
+    steps: [
+      { ...step, whiteParts: 1, label: T, suspect: T },
+      { ...step, colour: undefined, whiteParts: 2, label: T },
+    ],
+  }),
   glazeStrip: glazeStrip({ ...strip, films: [{ ...step, filmUm: 1, label: T }] }),
   glossStrip: glossStrip({ ...strip, finishes: [{ ...step, label: T, depth: T }] }),
-  tintTrail: tintTrail({ ...words, axes: { a: T, b: T }, ends: { plusA: T, minusA: T, plusB: T, minusB: T }, trails: [{ label: T, points: [{ ...step, a: 3, b: 3, label: T }] }] }),
-  spectralCurve: spectralCurve({ ...words, wavelengthLabel: T, reflectanceLabels: { "0.1": T, "1": T, "1.2": T }, curves: [{ ...step, label: T, spectrum: { grid, values: [0.1, 0.2, 0.3, 0.4] } }] }),
-  placeInRange: placeInRange({ ...words, heading: T, domain: [0, 1], own: { value: 0.5, standing: "measured", text: T }, missing: T, others: [], ends: { low: T, high: T } }),
+  tintTrail: tintTrail({
+    ...words,
+    axes: { a: T, b: T },
+    ends: { plusA: T, minusA: T, plusB: T, minusB: T },
+    trails: [{ label: T, points: [{ ...step, a: 3, b: 3, label: T }] }],
+  }),
+  spectralCurve: spectralCurve({
+    ...words,
+    wavelengthLabel: T,
+    reflectanceLabels: { "0.1": T, "1": T, "1.2": T },
+    curves: [{ ...step, label: T, spectrum: { grid, values: [0.1, 0.2, 0.3, 0.4] } }],
+  }),
+  placeInRange: placeInRange({
+    ...words,
+    heading: T,
+    domain: [0, 1],
+    own: { value: 0.5, standing: "measured", text: T },
+    missing: T,
+    others: [],
+    ends: { low: T, high: T },
+  }),
   valueChromaSlice: valueChromaSlice({ ...words, points: [point], chromaLabel: T, valueLabel: T }),
-  hueCircle: hueCircle({ ...words, points: [point, { ...point, hue: null, chroma: 0 }], chromaLabel: T, neutralLabel: T }),
-  hidingCurve: hidingCurve({ ...words, filmLabel: T, contrastLabel: T, curves: [{ ...step, label: T, points: [{ filmUm: 0, contrastRatio: 0 }, { filmUm: 9, contrastRatio: 0.9 }] }], readings: [], limit: { contrastRatio: 0.98, label: T }, hidingFilm: { filmUm: 9, standing: "derived", label: T } }),
-  coefficientCurves: coefficientCurves({ ...words, wavelengthLabel: T, absorption: { axisLabel: T, curves: [{ ...step, label: T, grid, values: [1, 1, 1, 1] }] }, scattering: { axisLabel: T, curves: [{ ...step, label: T, grid, values: [1, 1, 1, 1] }] } }),
+  hueCircle: hueCircle({
+    ...words,
+    points: [point, { ...point, hue: null, chroma: 0 }],
+    chromaLabel: T,
+    neutralLabel: T,
+  }),
+  hidingCurve: hidingCurve({
+    ...words,
+    filmLabel: T,
+    contrastLabel: T,
+    curves: [
+      {
+        ...step,
+        label: T,
+        points: [
+          { filmUm: 0, contrastRatio: 0 },
+          { filmUm: 9, contrastRatio: 0.9 },
+        ],
+      },
+    ],
+    readings: [],
+    limit: { contrastRatio: 0.98, label: T },
+    hidingFilm: { filmUm: 9, standing: "derived", label: T },
+  }),
+  coefficientCurves: coefficientCurves({
+    ...words,
+    wavelengthLabel: T,
+    absorption: { axisLabel: T, curves: [{ ...step, label: T, grid, values: [1, 1, 1, 1] }] },
+    scattering: { axisLabel: T, curves: [{ ...step, label: T, grid, values: [1, 1, 1, 1] }] },
+  }),
 };
 
 test.each(Object.entries(PICTURES))("%s shows < & \" ' as they are", (_, svg) => {

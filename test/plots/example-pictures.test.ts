@@ -5,7 +5,11 @@ import { sharedArea, type Box } from "../../lib/plots/box.ts";
 import { EXAMPLE_PICTURES } from "./example-pictures.ts";
 import { hasClass, numberOf, parsedSvg, type ParsedElement } from "./parsed-svg.ts";
 
-const PICTURES = Object.entries(EXAMPLE_PICTURES).map(([name, svg]) => ({ name, svg, ...parsedSvg(svg) }));
+const PICTURES = Object.entries(EXAMPLE_PICTURES).map(([name, svg]) => ({
+  name,
+  svg,
+  ...parsedSvg(svg),
+}));
 
 test.each(PICTURES)("$name is drawn as before", async ({ name, svg }) => {
   await expect(svg).toMatchFileSnapshot(`snapshots/${name}.svg`);
@@ -31,7 +35,9 @@ describe.each(PICTURES)("$name", ({ root, all }) => {
   test("has a title and a description, and ids that begin with its prefix", () => {
     const [title, desc] = root.children;
     expect([title?.name, desc?.name]).toEqual(["title", "desc"]);
-    expect(root.attributes["aria-labelledby"]).toBe(`${title?.attributes.id ?? ""} ${desc?.attributes.id ?? ""}`);
+    expect(root.attributes["aria-labelledby"]).toBe(
+      `${title?.attributes.id ?? ""} ${desc?.attributes.id ?? ""}`,
+    );
     expect(title?.text).not.toBe("");
   });
 
@@ -43,7 +49,13 @@ describe.each(PICTURES)("$name", ({ root, all }) => {
     for (const { name, attributes, children, ancestors } of all) {
       for (const paint of ["fill", "stroke"] as const) {
         const value = attributes[paint];
-        if (value === undefined || value === "none" || value === "currentColor" || value === N7_GREY) continue;
+        if (
+          value === undefined ||
+          value === "none" ||
+          value === "currentColor" ||
+          value === N7_GREY
+        )
+          continue;
         if (name === "g") {
           expect(value).toMatch(/^#[0-9a-f]{6}$/);
           expect(children).toHaveLength(1);
@@ -58,32 +70,55 @@ describe.each(PICTURES)("$name", ({ root, all }) => {
   test("prints text at 10 px or more where it is shown at its narrowest", () => {
     // A phone of 320 px with margins of 16 px; the wide ones are shown from about 640 px on.
     const shownPx = numberOf(root, "width") <= 360 ? 288 : 600;
-    expect((numberOf(root, "font-size") * shownPx) / numberOf(root, "width")).toBeGreaterThanOrEqual(10);
-    expect(all.filter(({ name, attributes }) => name !== "svg" && attributes["font-size"] !== undefined)).toEqual([]);
+    expect(
+      (numberOf(root, "font-size") * shownPx) / numberOf(root, "width"),
+    ).toBeGreaterThanOrEqual(10);
+    expect(
+      all.filter(({ name, attributes }) => name !== "svg" && attributes["font-size"] !== undefined),
+    ).toEqual([]);
   });
 
   test("clips no words, and lets none touch a swatch or each other", () => {
     const [width, height] = [numberOf(root, "width"), numberOf(root, "height")];
-    const texts = all.filter(({ name }) => name === "text").map((element) => ({ element, box: textBox(element, numberOf(root, "font-size")) }));
-    const swatches = all.filter((element) => hasClass(element, "swatch") && !hasClass(element, "swatch--missing")).flatMap(({ children }) => children.map(rectBox));
+    const texts = all
+      .filter(({ name }) => name === "text")
+      .map((element) => ({ element, box: textBox(element, numberOf(root, "font-size")) }));
+    const swatches = all
+      .filter((element) => hasClass(element, "swatch") && !hasClass(element, "swatch--missing"))
+      .flatMap(({ children }) => children.map(rectBox));
     texts.forEach(({ element, box }, i) => {
-      const inside = box.left >= -0.5 && box.right <= width + 0.5 && box.top >= -1 && box.bottom <= height + 0.5;
+      const inside =
+        box.left >= -0.5 && box.right <= width + 0.5 && box.top >= -1 && box.bottom <= height + 0.5;
       expect(inside, `${element.text} lies inside`).toBe(true);
-      for (const swatch of swatches) expect(sharedArea(box, swatch), `${element.text} and a swatch`).toBe(0);
-      for (const other of texts.slice(i + 1)) expect(sharedArea(box, other.box), `${element.text} and ${other.element.text}`).toBe(0);
+      for (const swatch of swatches)
+        expect(sharedArea(box, swatch), `${element.text} and a swatch`).toBe(0);
+      for (const other of texts.slice(i + 1))
+        expect(sharedArea(box, other.box), `${element.text} and ${other.element.text}`).toBe(0);
     });
   });
 });
 
 /** From the baseline up to the capitals and down to the descenders. */
 function textBox(element: ParsedElement, size: number = TEXT_SIZE): Box {
-  const width = textWidth(element.text, size, element.attributes["font-weight"] === undefined ? "normal" : "bold");
+  const width = textWidth(
+    element.text,
+    size,
+    element.attributes["font-weight"] === undefined ? "normal" : "bold",
+  );
   const [x, y] = [numberOf(element, "x"), numberOf(element, "y")];
-  const left = { start: x, middle: x - width / 2, end: x - width }[element.attributes["text-anchor"] ?? "start"] ?? NaN;
+  const left =
+    { start: x, middle: x - width / 2, end: x - width }[
+      element.attributes["text-anchor"] ?? "start"
+    ] ?? NaN;
   return { left, top: y - size * 0.75, right: left + width, bottom: y + size * 0.22 };
 }
 
 function rectBox(element: ParsedElement): Box {
   const [left, top] = [numberOf(element, "x"), numberOf(element, "y")];
-  return { left, top, right: left + numberOf(element, "width"), bottom: top + numberOf(element, "height") };
+  return {
+    left,
+    top,
+    right: left + numberOf(element, "width"),
+    bottom: top + numberOf(element, "height"),
+  };
 }

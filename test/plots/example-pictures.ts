@@ -27,10 +27,16 @@ export function lab(l: number, a: number, b: number): ScreenColour {
   const colour = { mode: "lab65", l, a, b } as const;
   const { r, g, b: blue } = p3(colour);
   const clipped = (channel: number): number => Number(Math.min(1, Math.max(0, channel)).toFixed(4));
-  return { hex: formatHex(colour), displayP3: formatCss({ mode: "p3", r: clipped(r), g: clipped(g), b: clipped(blue) }) };
+  return {
+    hex: formatHex(colour),
+    displayP3: formatCss({ mode: "p3", r: clipped(r), g: clipped(g), b: clipped(blue) }),
+  };
 }
 
-export function words(idPrefix: string, title: string): { idPrefix: string; title: string; description: string } {
+export function words(
+  idPrefix: string,
+  title: string,
+): { idPrefix: string; title: string; description: string } {
   return { idPrefix, title, description: `${title}. Invented figures.` };
 }
 
@@ -42,30 +48,62 @@ export const PANEL: Omit<SwatchPanel, "idPrefix" | "title" | "description"> = {
   masstone: { colour: BLACK, caption: "Masstone", standing: "measured" },
   levels: ["L* 70", "L* 50", "L* 30"],
   whites: [
-    { caption: "Titanium white", standing: "derived", tints: [lab(70, -1.4, -5.2), lab(50, -1.1, -6.4), lab(30, -0.4, -4.8)] },
-    { caption: "Lead white", standing: "derived", tints: [lab(70, -0.2, -0.4), lab(50, 0.1, -1.8), lab(30, 0.2, -1.9)] },
-    { caption: "Zinc white", standing: "estimated", tints: [lab(70, -0.8, -2.8), lab(50, -0.7, -4.0), undefined] },
+    {
+      caption: "Titanium white",
+      standing: "derived",
+      tints: [lab(70, -1.4, -5.2), lab(50, -1.1, -6.4), lab(30, -0.4, -4.8)],
+    },
+    {
+      caption: "Lead white",
+      standing: "derived",
+      tints: [lab(70, -0.2, -0.4), lab(50, 0.1, -1.8), lab(30, 0.2, -1.9)],
+    },
+    {
+      caption: "Zinc white",
+      standing: "estimated",
+      tints: [lab(70, -0.8, -2.8), lab(50, -0.7, -4.0), undefined],
+    },
   ],
   missing: "not stated",
 };
 
-const ratios: readonly (readonly [number, ShownStanding])[] = [[0, "measured"], [1, "derived"], [2, "derived"], [5, "measured"], [10, "derived"], [20, "measured"], [50, "derived"], [100, "measured"], [200, "estimated"]];
+const ratios: readonly (readonly [number, ShownStanding])[] = [
+  [0, "measured"],
+  [1, "derived"],
+  [2, "derived"],
+  [5, "measured"],
+  [10, "derived"],
+  [20, "measured"],
+  [50, "derived"],
+  [100, "measured"],
+  [200, "estimated"],
+];
 function ladderSteps(a: number, b: number): LadderStep[] {
   return ratios.map(([whiteParts, standing]) => {
     const L = whiteParts === 0 ? 9 : 24 + 27 * Math.log10(whiteParts + 0.6);
     const turn = Math.sin((Math.PI * (L - 9)) / 90);
     return {
-      whiteParts, standing, label: whiteParts === 0 ? "masstone" : `1:${whiteParts}`, colour: lab(L, a * turn, b * turn),
+      whiteParts,
+      standing,
+      label: whiteParts === 0 ? "masstone" : `1:${whiteParts}`,
+      colour: lab(L, a * turn, b * turn),
       ...(whiteParts === 20 ? { suspect: "suspect" } : {}),
     };
   });
 }
 
 function blackTrail(label: string, a: number, b: number): Trail {
-  const at = (L: number): { a: number; b: number } => ({ a: 0.4 + a * Math.sin((Math.PI * (L - 9)) / 90), b: -0.6 + b * Math.sin((Math.PI * (L - 9)) / 90) });
+  const at = (L: number): { a: number; b: number } => ({
+    a: 0.4 + a * Math.sin((Math.PI * (L - 9)) / 90),
+    b: -0.6 + b * Math.sin((Math.PI * (L - 9)) / 90),
+  });
   return {
     label,
-    points: [9, 33, 50, 70, 86].map((L, i) => ({ ...at(L), colour: lab(L, at(L).a, at(L).b), standing: i % 2 === 0 ? "measured" : "derived" })),
+    points: [9, 33, 50, 70, 86].map((L, i) => ({
+      ...at(L),
+      colour: lab(L, at(L).a, at(L).b),
+      standing: i % 2 === 0 ? "measured" : "derived",
+    })),
     predicted: Array.from({ length: 27 }, (_, i) => at(9 + 3 * i)),
   };
 }
@@ -77,144 +115,500 @@ const AXES: Pick<TintTrail, "axes" | "ends"> = {
 
 const GRID = { startNm: 400, stepNm: 10, count: 31 };
 function spectrum(at: (nm: number) => number): { grid: typeof GRID; values: number[] } {
-  return { grid: GRID, values: Array.from({ length: GRID.count }, (_, i) => at(GRID.startNm + i * GRID.stepNm)) };
+  return {
+    grid: GRID,
+    values: Array.from({ length: GRID.count }, (_, i) => at(GRID.startNm + i * GRID.stepNm)),
+  };
 }
-const rising = (from: number, to: number, middle: number, width: number) => (nm: number): number => from + (to - from) / (1 + Math.exp((middle - nm) / width));
+const rising =
+  (from: number, to: number, middle: number, width: number) =>
+  (nm: number): number =>
+    from + (to - from) / (1 + Math.exp((middle - nm) / width));
 const REFLECTANCE = {
   wavelengthLabel: "wavelength, nm",
-  reflectanceLabels: { "0.1": "reflectance factor, 0 to 0.1 (ten times enlarged)", "1": "reflectance factor, 0 to 1", "1.2": "reflectance factor, 0 to 1.2" },
+  reflectanceLabels: {
+    "0.1": "reflectance factor, 0 to 0.1 (ten times enlarged)",
+    "1": "reflectance factor, 0 to 1",
+    "1.2": "reflectance factor, 0 to 1.2",
+  },
 } as const;
 
-const RANGE: readonly (readonly [string, number | null, number, number, number, number, number])[] = [
-  // name, hue of 100, value, chroma, L*, a*, b*
-  ["Lamp black", null, 0.6, 0.02, 6, 0, 0], ["Bone black", 22, 0.9, 0.2, 9, 0, 1], ["Iron black", 65, 1.1, 0.3, 11, 0, -1],
-  ["Ultramarine", 75, 2.0, 12, 20, 34, -62], ["Cobalt blue", 72, 3.4, 11, 35, 12, -52], ["Viridian", 46, 3.0, 6, 31, -38, 2],
-  ["Chromium green", 38, 4.2, 4.5, 43, -20, 18], ["Yellow ochre", 20, 6.1, 8, 62, 14, 48], ["Raw sienna", 18, 4.6, 6, 47, 14, 36],
-  ["Red ochre", 10, 3.6, 7, 37, 34, 26], ["Vermilion", 7, 4.9, 14.5, 50, 62, 44], ["Lead white", null, 9.5, 0.04, 95, 0, 2],
-];
+const RANGE: readonly (readonly [string, number | null, number, number, number, number, number])[] =
+  [
+    // name, hue of 100, value, chroma, L*, a*, b*
+    ["Lamp black", null, 0.6, 0.02, 6, 0, 0],
+    ["Bone black", 22, 0.9, 0.2, 9, 0, 1],
+    ["Iron black", 65, 1.1, 0.3, 11, 0, -1],
+    ["Ultramarine", 75, 2.0, 12, 20, 34, -62],
+    ["Cobalt blue", 72, 3.4, 11, 35, 12, -52],
+    ["Viridian", 46, 3.0, 6, 31, -38, 2],
+    ["Chromium green", 38, 4.2, 4.5, 43, -20, 18],
+    ["Yellow ochre", 20, 6.1, 8, 62, 14, 48],
+    ["Raw sienna", 18, 4.6, 6, 47, 14, 36],
+    ["Red ochre", 10, 3.6, 7, 37, 34, 26],
+    ["Vermilion", 7, 4.9, 14.5, 50, 62, 44],
+    ["Lead white", null, 9.5, 0.04, 95, 0, 2],
+  ];
 const rangePoints = RANGE.map(([label, hue, value, chroma, L, a, b]) => ({
-  label, hue, value, chroma, colour: lab(L, a, b), href: `../${label.toLowerCase().replace(" ", "-")}/`, isOwn: label === "Viridian",
+  label,
+  hue,
+  value,
+  chroma,
+  colour: lab(L, a, b),
+  href: `../${label.toLowerCase().replace(" ", "-")}/`,
+  isOwn: label === "Viridian",
 }));
 
-const hiding = (perUm: number, base: number) => (filmUm: number): { filmUm: number; contrastRatio: number } => ({ filmUm, contrastRatio: base + (1 - base) * (1 - Math.exp(-perUm * filmUm)) });
-const films = (at: (filmUm: number) => { filmUm: number; contrastRatio: number }, most: number): { filmUm: number; contrastRatio: number }[] => Array.from({ length: 41 }, (_, i) => at((most * i) / 40));
+const hiding =
+  (perUm: number, base: number) =>
+  (filmUm: number): { filmUm: number; contrastRatio: number } => ({
+    filmUm,
+    contrastRatio: base + (1 - base) * (1 - Math.exp(-perUm * filmUm)),
+  });
+const films = (
+  at: (filmUm: number) => { filmUm: number; contrastRatio: number },
+  most: number,
+): { filmUm: number; contrastRatio: number }[] =>
+  Array.from({ length: 41 }, (_, i) => at((most * i) / 40));
 
 /** Every picture by the name of its snapshot. */
 export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
-  "swatch-panel-narrow": swatchPanel({ ...words("spn", "Bluest in titanium white"), ...PANEL }, "narrow"),
-  "swatch-panel-wide": swatchPanel({ ...words("spw", "Bluest in titanium white"), ...PANEL }, "wide"),
-  "swatch-panel-no-whites": swatchPanel({ ...words("sp0", "A deep blue"), ...PANEL, masstone: { ...PANEL.masstone, colour: ULTRAMARINE }, levels: [], whites: [] }, "narrow"),
-  "swatch-panel-no-whites-wide": swatchPanel({ ...words("sp0w", "A deep blue"), ...PANEL, masstone: { ...PANEL.masstone, colour: ULTRAMARINE }, levels: [], whites: [] }, "wide"),
-  "swatch-panel-no-masstone": swatchPanel({
-    ...words("spm", "No reading yet"), ...PANEL, masstone: { colour: undefined, caption: "Masstone", standing: "not stated" },
-    levels: ["L* 50"], whites: [{ caption: "Lead white in walnut oil (PW 1)", standing: "measured", tints: [lab(50, 0, -1)] }],
-  }, "narrow"),
-  "swatch-panel-no-masstone-wide": swatchPanel({
-    ...words("spmw", "No reading yet"), ...PANEL, masstone: { colour: undefined, caption: "Masstone", standing: "not stated" },
-    levels: ["L* 50"], whites: [{ caption: "Lead white in walnut oil (PW 1)", standing: "measured", tints: [lab(50, 0, -1)] }],
-  }, "wide"),
-  "swatch-panel-two": swatchPanel({
-    ...words("sp2", "Two whites"), ...PANEL, masstone: { colour: OCHRE, caption: "Masstone, over white", standing: "stated" }, levels: ["L* 70", "L* 50"],
-    whites: PANEL.whites.slice(0, 2).map((white) => ({ ...white, tints: [lab(85, 5, 24), lab(70, 10, 40)] })),
-  }, "narrow"),
-  "ladder-strip": ladderStrip({ ...words("lad", "Turns blue from 1:5 on"), heading: "In titanium white (PW 6)", axisLabel: "colour : white, paint by mass", missing: "not stated", steps: ladderSteps(-1.5, -6) }),
-  "ladder-strip-wide": ladderStrip({ ...words("ladw", "Turns blue from 1:5 on"), width: 640, heading: "In titanium white (PW 6)", axisLabel: "colour : white, paint by mass", missing: "not stated", steps: ladderSteps(-1.5, -6) }),
+  "swatch-panel-narrow": swatchPanel(
+    { ...words("spn", "Bluest in titanium white"), ...PANEL },
+    "narrow",
+  ),
+  "swatch-panel-wide": swatchPanel(
+    { ...words("spw", "Bluest in titanium white"), ...PANEL },
+    "wide",
+  ),
+  "swatch-panel-no-whites": swatchPanel(
+    {
+      ...words("sp0", "A deep blue"),
+      ...PANEL,
+      masstone: { ...PANEL.masstone, colour: ULTRAMARINE },
+      levels: [],
+      whites: [],
+    },
+    "narrow",
+  ),
+  "swatch-panel-no-whites-wide": swatchPanel(
+    {
+      ...words("sp0w", "A deep blue"),
+      ...PANEL,
+      masstone: { ...PANEL.masstone, colour: ULTRAMARINE },
+      levels: [],
+      whites: [],
+    },
+    "wide",
+  ),
+  "swatch-panel-no-masstone": swatchPanel(
+    {
+      ...words("spm", "No reading yet"),
+      ...PANEL,
+      masstone: { colour: undefined, caption: "Masstone", standing: "not stated" },
+      levels: ["L* 50"],
+      whites: [
+        {
+          caption: "Lead white in walnut oil (PW 1)",
+          standing: "measured",
+          tints: [lab(50, 0, -1)],
+        },
+      ],
+    },
+    "narrow",
+  ),
+  "swatch-panel-no-masstone-wide": swatchPanel(
+    {
+      ...words("spmw", "No reading yet"),
+      ...PANEL,
+      masstone: { colour: undefined, caption: "Masstone", standing: "not stated" },
+      levels: ["L* 50"],
+      whites: [
+        {
+          caption: "Lead white in walnut oil (PW 1)",
+          standing: "measured",
+          tints: [lab(50, 0, -1)],
+        },
+      ],
+    },
+    "wide",
+  ),
+  "swatch-panel-two": swatchPanel(
+    {
+      ...words("sp2", "Two whites"),
+      ...PANEL,
+      masstone: { colour: OCHRE, caption: "Masstone, over white", standing: "stated" },
+      levels: ["L* 70", "L* 50"],
+      whites: PANEL.whites
+        .slice(0, 2)
+        .map((white) => ({ ...white, tints: [lab(85, 5, 24), lab(70, 10, 40)] })),
+    },
+    "narrow",
+  ),
+  "ladder-strip": ladderStrip({
+    ...words("lad", "Turns blue from 1:5 on"),
+    heading: "In titanium white (PW 6)",
+    axisLabel: "colour : white, paint by mass",
+    missing: "not stated",
+    steps: ladderSteps(-1.5, -6),
+  }),
+  "ladder-strip-wide": ladderStrip({
+    ...words("ladw", "Turns blue from 1:5 on"),
+    width: 640,
+    heading: "In titanium white (PW 6)",
+    axisLabel: "colour : white, paint by mass",
+    missing: "not stated",
+    steps: ladderSteps(-1.5, -6),
+  }),
   "ladder-strip-short": ladderStrip({
-    ...words("lads", "Only two drawdowns"), heading: "In lead white (PW 1)", axisLabel: "colour : white, pigment by mass", missing: "no reading",
-    steps: [{ whiteParts: 10, label: "1:10", colour: lab(52, 0, -1), standing: "measured" }, { whiteParts: 40, label: "1:40", colour: undefined, standing: "not stated" }],
+    ...words("lads", "Only two drawdowns"),
+    heading: "In lead white (PW 1)",
+    axisLabel: "colour : white, pigment by mass",
+    missing: "no reading",
+    steps: [
+      { whiteParts: 10, label: "1:10", colour: lab(52, 0, -1), standing: "measured" },
+      { whiteParts: 40, label: "1:40", colour: undefined, standing: "not stated" },
+    ],
   }),
   "blueness-rows-read": bluenessRows({
-    ...words("brr", "Bluer in titanium than in lead"), axisLabel: "b* at equal lightness", ends: { minus: "blue", plus: "yellow" }, domain: [-15, 10],
+    ...words("brr", "Bluer in titanium than in lead"),
+    axisLabel: "b* at equal lightness",
+    ends: { minus: "blue", plus: "yellow" },
+    domain: [-15, 10],
     rows: [
-      { label: "Lamp black", lanes: [{ kind: "point", label: "titanium", b: -2.7, uncertainty: 0.7, colour: lab(50, -0.6, -2.7) }, { kind: "point", label: "lead", b: 2.8, uncertainty: 1.4, colour: lab(50, 0.6, 2.8) }] },
-      { label: "A mixed black", lanes: [{ kind: "point", label: "titanium", b: -14.6, uncertainty: 1.2, colour: lab(50, 3, -14.6) }] },
+      {
+        label: "Lamp black",
+        lanes: [
+          {
+            kind: "point",
+            label: "titanium",
+            b: -2.7,
+            uncertainty: 0.7,
+            colour: lab(50, -0.6, -2.7),
+          },
+          { kind: "point", label: "lead", b: 2.8, uncertainty: 1.4, colour: lab(50, 0.6, 2.8) },
+        ],
+      },
+      {
+        label: "A mixed black",
+        lanes: [
+          {
+            kind: "point",
+            label: "titanium",
+            b: -14.6,
+            uncertainty: 1.2,
+            colour: lab(50, 3, -14.6),
+          },
+        ],
+      },
     ],
   }),
   "blueness-rows-theory": bluenessRows({
-    ...words("brt", "What theory allows"), axisLabel: "b*, four cases in five", ends: { minus: "blue", plus: "yellow" }, domain: [-15, 10],
-    rows: [{ label: "Lamp black", lanes: [{ kind: "band", label: "titanium", low: -1.4, middle: 1.2, high: 4 }, { kind: "band", label: "lead", low: 1.5, middle: 4.5, high: 7.3 }] }],
+    ...words("brt", "What theory allows"),
+    axisLabel: "b*, four cases in five",
+    ends: { minus: "blue", plus: "yellow" },
+    domain: [-15, 10],
+    rows: [
+      {
+        label: "Lamp black",
+        lanes: [
+          { kind: "band", label: "titanium", low: -1.4, middle: 1.2, high: 4 },
+          { kind: "band", label: "lead", low: 1.5, middle: 4.5, high: 7.3 },
+        ],
+      },
+    ],
   }),
   "relative-scattering": relativeScattering({
-    ...words("rs", "Falls toward red"), wavelengthLabel: "Wavelength, nm", axisLabel: "Scattering beside 560 nm", most: 2,
-    read: [[510, 530, 550].map((nm) => ({ nm, value: (560 / nm) ** 1.4 })), [590, 640, 700].map((nm) => ({ nm, value: (560 / nm) ** 1.4 }))],
-    band: [440, 500, 560, 620, 700].map((nm) => ({ nm, low: Math.min((560 / nm) ** 1.1, (560 / nm) ** 1.8), high: Math.max((560 / nm) ** 1.1, (560 / nm) ** 1.8) })),
+    ...words("rs", "Falls toward red"),
+    wavelengthLabel: "Wavelength, nm",
+    axisLabel: "Scattering beside 560 nm",
+    most: 2,
+    read: [
+      [510, 530, 550].map((nm) => ({ nm, value: (560 / nm) ** 1.4 })),
+      [590, 640, 700].map((nm) => ({ nm, value: (560 / nm) ** 1.4 })),
+    ],
+    band: [440, 500, 560, 620, 700].map((nm) => ({
+      nm,
+      low: Math.min((560 / nm) ** 1.1, (560 / nm) ** 1.8),
+      high: Math.max((560 / nm) ** 1.1, (560 / nm) ** 1.8),
+    })),
   }),
-  "tint-trail-loose": tintTrail({ ...words("trl", "Blacks side by side"), ...AXES, trails: [{ label: "blacks of one pigment", isLoose: true, points: [{ a: -1, b: -4, standing: "derived", label: "bone black" }, { a: 6, b: 3, standing: "derived", colour: lab(50, 6, 3) }] }] }),
-  "tint-trail-whites": tintTrail({ ...words("trw", "Bluest in titanium white, nearly neutral in lead white"), ...AXES, trails: [blackTrail("titanium white", -1.8, -6), blackTrail("zinc white", -1, -3.6), blackTrail("lead white", 0.2, -1.2)] }),
-  "tint-trail-whites-close": tintTrail({ ...words("trc", "The same, enlarged"), ...AXES, scale: 10, trails: [blackTrail("titanium white", -1.8, -6), blackTrail("zinc white", -1, -3.6), blackTrail("lead white", 0.2, -1.2)] }),
-  "tint-trail-colours": tintTrail({
-    ...words("trk", "Ultramarine keeps its hue, ochre turns yellower"), ...AXES, width: 640, decimalMark: ",",
+  "tint-trail-loose": tintTrail({
+    ...words("trl", "Blacks side by side"),
+    ...AXES,
     trails: [
-      { label: "Ultramarine", points: ([[22, 34, -62, "masstone"], [40, 18, -52, "1:5"], [60, 6, -36, "1:20"], [78, 0, -18, "1:80"]] as const).map(([L, a, b, label]) => ({ a, b, label, colour: lab(L, a, b), standing: "measured" })) },
-      { label: "Yellow ochre", points: ([[60, 14, 46, "measured"], [74, 9, 38, "estimated"], [85, 4, 22, "derived"]] as const).map(([L, a, b, standing]) => ({ a, b, colour: lab(L, a, b), standing })) },
+      {
+        label: "blacks of one pigment",
+        isLoose: true,
+        points: [
+          { a: -1, b: -4, standing: "derived", label: "bone black" },
+          { a: 6, b: 3, standing: "derived", colour: lab(50, 6, 3) },
+        ],
+      },
+    ],
+  }),
+  "tint-trail-whites": tintTrail({
+    ...words("trw", "Bluest in titanium white, nearly neutral in lead white"),
+    ...AXES,
+    trails: [
+      blackTrail("titanium white", -1.8, -6),
+      blackTrail("zinc white", -1, -3.6),
+      blackTrail("lead white", 0.2, -1.2),
+    ],
+  }),
+  "tint-trail-whites-close": tintTrail({
+    ...words("trc", "The same, enlarged"),
+    ...AXES,
+    scale: 10,
+    trails: [
+      blackTrail("titanium white", -1.8, -6),
+      blackTrail("zinc white", -1, -3.6),
+      blackTrail("lead white", 0.2, -1.2),
+    ],
+  }),
+  "tint-trail-colours": tintTrail({
+    ...words("trk", "Ultramarine keeps its hue, ochre turns yellower"),
+    ...AXES,
+    width: 640,
+    decimalMark: ",",
+    trails: [
+      {
+        label: "Ultramarine",
+        points: (
+          [
+            [22, 34, -62, "masstone"],
+            [40, 18, -52, "1:5"],
+            [60, 6, -36, "1:20"],
+            [78, 0, -18, "1:80"],
+          ] as const
+        ).map(([L, a, b, label]) => ({ a, b, label, colour: lab(L, a, b), standing: "measured" })),
+      },
+      {
+        label: "Yellow ochre",
+        points: (
+          [
+            [60, 14, 46, "measured"],
+            [74, 9, 38, "estimated"],
+            [85, 4, 22, "derived"],
+          ] as const
+        ).map(([L, a, b, standing]) => ({ a, b, colour: lab(L, a, b), standing })),
+      },
     ],
   }),
   "spectral-curve-black": spectralCurve({
-    ...words("scb", "Two blacks: one falls, one rises to the red"), ...REFLECTANCE,
+    ...words("scb", "Two blacks: one falls, one rises to the red"),
+    ...REFLECTANCE,
     curves: [
-      { label: "Lamp black", spectrum: spectrum((nm) => 0.006 - 0.000_01 * (nm - 400) / 3), colour: BLACK, standing: "measured" },
-      { label: "Bone black", spectrum: spectrum((nm) => 0.012 + 0.000_04 * (nm - 400)), colour: lab(14, 1, 2), standing: "derived" },
+      {
+        label: "Lamp black",
+        spectrum: spectrum((nm) => 0.006 - (0.000_01 * (nm - 400)) / 3),
+        colour: BLACK,
+        standing: "measured",
+      },
+      {
+        label: "Bone black",
+        spectrum: spectrum((nm) => 0.012 + 0.000_04 * (nm - 400)),
+        colour: lab(14, 1, 2),
+        standing: "derived",
+      },
     ],
   }),
   "spectral-curve-tints": spectralCurve({
-    ...words("sct", "An ochre rises at 520 nm; a panel-grey tint stays visible"), ...REFLECTANCE,
+    ...words("sct", "An ochre rises at 520 nm; a panel-grey tint stays visible"),
+    ...REFLECTANCE,
     curves: [
-      { label: "Ochre", spectrum: spectrum(rising(0.06, 0.46, 545, 22)), colour: OCHRE, standing: "measured" },
-      { label: "Lead white", spectrum: spectrum(rising(0.72, 0.93, 420, 14)), colour: lab(96, 0, 3), standing: "measured" },
-      { label: "Ultramarine", spectrum: spectrum((nm) => 0.04 + 0.4 * Math.exp(-(((nm - 445) / 40) ** 2)) + rising(0, 0.22, 690, 12)(nm)), colour: ULTRAMARINE, standing: "measured" },
-      { label: "N 7 grey", spectrum: spectrum(() => 0.42), colour: { hex: "#adadad" }, standing: "estimated" },
+      {
+        label: "Ochre",
+        spectrum: spectrum(rising(0.06, 0.46, 545, 22)),
+        colour: OCHRE,
+        standing: "measured",
+      },
+      {
+        label: "Lead white",
+        spectrum: spectrum(rising(0.72, 0.93, 420, 14)),
+        colour: lab(96, 0, 3),
+        standing: "measured",
+      },
+      {
+        label: "Ultramarine",
+        spectrum: spectrum(
+          (nm) => 0.04 + 0.4 * Math.exp(-(((nm - 445) / 40) ** 2)) + rising(0, 0.22, 690, 12)(nm),
+        ),
+        colour: ULTRAMARINE,
+        standing: "measured",
+      },
+      {
+        label: "N 7 grey",
+        spectrum: spectrum(() => 0.42),
+        colour: { hex: "#adadad" },
+        standing: "estimated",
+      },
     ],
   }),
   "place-in-range-measured": placeInRange({
-    ...words("prm", "Among the thirstiest of the range"), heading: "Oil index, g of oil to 100 g of pigment", domain: [0, 180], missing: "not stated",
-    own: { value: 112, standing: "measured", text: "112, high" }, others: [16, 19, 21, 27, 34, [35, 60], 44, 56, 59, 63, 72, 72, 88, 96, [130, 170], 147],
+    ...words("prm", "Among the thirstiest of the range"),
+    heading: "Oil index, g of oil to 100 g of pigment",
+    domain: [0, 180],
+    missing: "not stated",
+    own: { value: 112, standing: "measured", text: "112, high" },
+    others: [16, 19, 21, 27, 34, [35, 60], 44, 56, 59, 63, 72, 72, 88, 96, [130, 170], 147],
     ends: { low: "least: lead white, 16", high: "most: raw sienna, 147" },
   }),
   "place-in-range-estimate": placeInRange({
-    ...words("pre", "Slow to dry"), heading: "Days to touch dry, 75 µm film at 20 °C", domain: [0, 20], missing: "not stated",
-    own: { value: [12, 19], standing: "estimated", text: "12 to 19 days, very slow" }, others: [2, 2.5, 3, [3, 6], [4, 6], 5, [6, 12], 9],
+    ...words("pre", "Slow to dry"),
+    heading: "Days to touch dry, 75 µm film at 20 °C",
+    domain: [0, 20],
+    missing: "not stated",
+    own: { value: [12, 19], standing: "estimated", text: "12 to 19 days, very slow" },
+    others: [2, 2.5, 3, [3, 6], [4, 6], 5, [6, 12], 9],
     ends: { low: "fastest: raw umber, 2", high: "slowest: lamp black" },
   }),
   "place-in-range-not-stated": placeInRange({
-    ...words("prn", "Not stated"), heading: "Tinting strength against the reference", domain: [0, 4], missing: "not stated: a tint in a white is wanted",
-    own: undefined, others: [0.4, 1, 1.3, 2.2, 3.6], ends: { low: "weakest", high: "strongest" },
+    ...words("prn", "Not stated"),
+    heading: "Tinting strength against the reference",
+    domain: [0, 4],
+    missing: "not stated: a tint in a white is wanted",
+    own: undefined,
+    others: [0.4, 1, 1.3, 2.2, 3.6],
+    ends: { low: "weakest", high: "strongest" },
   }),
-  "value-chroma-slice": valueChromaSlice({ ...words("vcs", "Viridian stands alone among the greens"), points: rangePoints, chromaLabel: "Munsell chroma", valueLabel: "Munsell value" }),
-  "value-chroma-slice-blacks": valueChromaSlice({ ...words("vcb", "Three blacks"), points: rangePoints.slice(0, 3).map((point, i) => ({ ...point, isOwn: i === 0 })), chromaLabel: "Munsell chroma", valueLabel: "Munsell value" }),
-  "hue-circle": hueCircle({ ...words("hue", "Two blues, two greens, many earths"), points: rangePoints, chromaLabel: "Munsell chroma from the middle outwards", neutralLabel: "neutral" }),
+  "value-chroma-slice": valueChromaSlice({
+    ...words("vcs", "Viridian stands alone among the greens"),
+    points: rangePoints,
+    chromaLabel: "Munsell chroma",
+    valueLabel: "Munsell value",
+  }),
+  "value-chroma-slice-blacks": valueChromaSlice({
+    ...words("vcb", "Three blacks"),
+    points: rangePoints.slice(0, 3).map((point, i) => ({ ...point, isOwn: i === 0 })),
+    chromaLabel: "Munsell chroma",
+    valueLabel: "Munsell value",
+  }),
+  "hue-circle": hueCircle({
+    ...words("hue", "Two blues, two greens, many earths"),
+    points: rangePoints,
+    chromaLabel: "Munsell chroma from the middle outwards",
+    neutralLabel: "neutral",
+  }),
   "hiding-curve": hidingCurve({
-    ...words("hid", "Hides at about 60 micrometres"), filmLabel: "wet film, µm", contrastLabel: "contrast ratio",
-    curves: [{ label: "Yellow ochre", colour: OCHRE, standing: "derived", points: films(hiding(0.06, 0.05), 150) }, { label: "Chalk medium", colour: lab(82, 0, 6), standing: "estimated", points: films(hiding(0.006, 0.04), 200) }],
-    readings: [{ ...hiding(0.058, 0.05)(25), colour: OCHRE, standing: "measured" }, { ...hiding(0.063, 0.05)(50), colour: OCHRE, standing: "measured" }],
-    limit: { contrastRatio: 0.98, label: "hides: 0.98" }, hidingFilm: { filmUm: [55, 74], standing: "estimated", label: "55 to 74 µm" },
+    ...words("hid", "Hides at about 60 micrometres"),
+    filmLabel: "wet film, µm",
+    contrastLabel: "contrast ratio",
+    curves: [
+      {
+        label: "Yellow ochre",
+        colour: OCHRE,
+        standing: "derived",
+        points: films(hiding(0.06, 0.05), 150),
+      },
+      {
+        label: "Chalk medium",
+        colour: lab(82, 0, 6),
+        standing: "estimated",
+        points: films(hiding(0.006, 0.04), 200),
+      },
+    ],
+    readings: [
+      { ...hiding(0.058, 0.05)(25), colour: OCHRE, standing: "measured" },
+      { ...hiding(0.063, 0.05)(50), colour: OCHRE, standing: "measured" },
+    ],
+    limit: { contrastRatio: 0.98, label: "hides: 0.98" },
+    hidingFilm: { filmUm: [55, 74], standing: "estimated", label: "55 to 74 µm" },
   }),
   "hiding-curve-black": hidingCurve({
-    ...words("hidb", "Hides at 8 micrometres"), filmLabel: "wet film, µm", contrastLabel: "contrast ratio",
-    curves: [{ label: "Lamp black", colour: BLACK, standing: "derived", points: films(hiding(0.5, 0.05), 20) }],
-    readings: [], limit: { contrastRatio: 0.98, label: "hides: 0.98" }, hidingFilm: { filmUm: 7.8, standing: "derived", label: "8 µm" },
+    ...words("hidb", "Hides at 8 micrometres"),
+    filmLabel: "wet film, µm",
+    contrastLabel: "contrast ratio",
+    curves: [
+      {
+        label: "Lamp black",
+        colour: BLACK,
+        standing: "derived",
+        points: films(hiding(0.5, 0.05), 20),
+      },
+    ],
+    readings: [],
+    limit: { contrastRatio: 0.98, label: "hides: 0.98" },
+    hidingFilm: { filmUm: 7.8, standing: "derived", label: "8 µm" },
   }),
   "glaze-strip": glazeStrip({
-    ...words("gla", "From a pale pink to a deep red"), heading: "Over white", axisLabel: "dry film, µm", missing: "not stated",
-    films: [0, 5, 10, 20, 40, 80].map((filmUm) => ({ filmUm, label: String(filmUm), colour: lab(94 - 9.5 * Math.log2(1 + filmUm / 2.2), 70 * (1 - Math.exp(-filmUm / 18)), 30 * (1 - Math.exp(-filmUm / 30))), standing: filmUm === 20 || filmUm === 0 ? "measured" : "derived" })),
+    ...words("gla", "From a pale pink to a deep red"),
+    heading: "Over white",
+    axisLabel: "dry film, µm",
+    missing: "not stated",
+    films: [0, 5, 10, 20, 40, 80].map((filmUm) => ({
+      filmUm,
+      label: String(filmUm),
+      colour: lab(
+        94 - 9.5 * Math.log2(1 + filmUm / 2.2),
+        70 * (1 - Math.exp(-filmUm / 18)),
+        30 * (1 - Math.exp(-filmUm / 30)),
+      ),
+      standing: filmUm === 20 || filmUm === 0 ? "measured" : "derived",
+    })),
   }),
   "colour-strip": colourStrip({
-    ...words("cst", "Two of three blacks go blue in one white"), heading: "", axisLabel: "Let down in titanium white to L* 50", missing: "not stated",
+    ...words("cst", "Two of three blacks go blue in one white"),
+    heading: "",
+    axisLabel: "Let down in titanium white to L* 50",
+    missing: "not stated",
     colours: [
-      { name: "Furnace Black", detail: "b* \u22120.7", colour: lab(50, 0, -0.7), standing: "derived" },
-      { name: "Umber-Ultramarine Black", detail: "b* \u221210.8", colour: lab(50, -2, -10.8), standing: "measured" },
+      {
+        name: "Furnace Black",
+        detail: "b* \u22120.7",
+        colour: lab(50, 0, -0.7),
+        standing: "derived",
+      },
+      {
+        name: "Umber-Ultramarine Black",
+        detail: "b* \u221210.8",
+        colour: lab(50, -2, -10.8),
+        standing: "measured",
+      },
       { name: "Vine Black", detail: "", colour: undefined, standing: "not stated" },
     ],
   }),
   "gloss-strip": glossStrip({
-    ...words("glo", "Gloss is worth eighteen L* in this black"), heading: "The same paint at three finishes", axisLabel: "L* with the gloss shut out or spread", missing: "not stated",
+    ...words("glo", "Gloss is worth eighteen L* in this black"),
+    heading: "The same paint at three finishes",
+    axisLabel: "L* with the gloss shut out or spread",
+    missing: "not stated",
     finishes: [
-      { label: "matte", depth: "L* 25", colour: lab(25, 0, -0.5), standing: "derived" }, { label: "satin", depth: "L* 16", colour: lab(16, 0, -0.5), standing: "estimated" },
+      { label: "matte", depth: "L* 25", colour: lab(25, 0, -0.5), standing: "derived" },
+      { label: "satin", depth: "L* 16", colour: lab(16, 0, -0.5), standing: "estimated" },
       { label: "gloss", depth: "L* 7", colour: lab(7, 0, -0.5), standing: "measured" },
     ],
   }),
   "coefficient-curves": coefficientCurves({
-    ...words("kas", "Absorbs evenly, scatters little"), wavelengthLabel: "wavelength, nm",
-    absorption: { axisLabel: "absorption K, titanium white's S = 1", curves: [{ label: "Lamp black", colour: BLACK, standing: "derived", grid: GRID, values: spectrum((nm) => 38 * (550 / nm)).values, bounds: spectrum((nm) => 38 * (550 / nm)).values.map((value) => [value * 0.9, value * 1.1] as const) }] },
-    scattering: { axisLabel: "scattering S, titanium white's S = 1", curves: [{ label: "at most", colour: BLACK, standing: "estimated", grid: GRID, values: undefined, bounds: spectrum((nm) => 0.14 * (550 / nm)).values.map((value) => [0, value] as const) }] },
+    ...words("kas", "Absorbs evenly, scatters little"),
+    wavelengthLabel: "wavelength, nm",
+    absorption: {
+      axisLabel: "absorption K, titanium white's S = 1",
+      curves: [
+        {
+          label: "Lamp black",
+          colour: BLACK,
+          standing: "derived",
+          grid: GRID,
+          values: spectrum((nm) => 38 * (550 / nm)).values,
+          bounds: spectrum((nm) => 38 * (550 / nm)).values.map(
+            (value) => [value * 0.9, value * 1.1] as const,
+          ),
+        },
+      ],
+    },
+    scattering: {
+      axisLabel: "scattering S, titanium white's S = 1",
+      curves: [
+        {
+          label: "at most",
+          colour: BLACK,
+          standing: "estimated",
+          grid: GRID,
+          values: undefined,
+          bounds: spectrum((nm) => 0.14 * (550 / nm)).values.map((value) => [0, value] as const),
+        },
+      ],
+    },
   }),
 };

@@ -9,21 +9,47 @@ const SIZE = { width: 320, height: 100.2 };
 describe("writtenPicture", () => {
   test("is an image named by its title and description", () => {
     const { root, all } = parsedSvg(writtenPicture("trial", WORDS, SIZE, []));
-    expect(root.attributes).toMatchObject({ role: "img", "aria-labelledby": "p1-title p1-desc", viewBox: "0 0 320 101", class: "plot plot--trial", fill: "currentColor" });
-    expect(all.filter(({ name }) => name === "title" || name === "desc").map(({ text, attributes }) => [attributes.id, text])).toEqual([["p1-title", "A finding"], ["p1-desc", "What it shows"]]);
+    expect(root.attributes).toMatchObject({
+      role: "img",
+      "aria-labelledby": "p1-title p1-desc",
+      viewBox: "0 0 320 101",
+      class: "plot plot--trial",
+      fill: "currentColor",
+    });
+    expect(
+      all
+        .filter(({ name }) => name === "title" || name === "desc")
+        .map(({ text, attributes }) => [attributes.id, text]),
+    ).toEqual([
+      ["p1-title", "A finding"],
+      ["p1-desc", "What it shows"],
+    ]);
   });
   test("with links is a group, because an image hides what is in it", () => {
-    expect(parsedSvg(writtenPicture("trial", WORDS, { ...SIZE, hasLinks: true }, [])).root.attributes.role).toBe("group");
+    expect(
+      parsedSvg(writtenPicture("trial", WORDS, { ...SIZE, hasLinks: true }, [])).root.attributes
+        .role,
+    ).toBe("group");
   });
-  test.each(["", "1a", "a b", "a\"b", "a#"])("refuses the id prefix %j", (idPrefix) => {
-    expect(() => writtenPicture("trial", { ...WORDS, idPrefix }, SIZE, [])).toThrow(/Unexpected id prefix/);
+  test.each(["", "1a", "a b", 'a"b', "a#"])("refuses the id prefix %j", (idPrefix) => {
+    expect(() => writtenPicture("trial", { ...WORDS, idPrefix }, SIZE, [])).toThrow(
+      /Unexpected id prefix/,
+    );
   });
   test.each(["title", "description"] as const)("refuses an empty %s", (key) => {
-    expect(() => writtenPicture("trial", { ...WORDS, [key]: " " }, SIZE, [])).toThrow(`Unexpected ${key}`);
+    expect(() => writtenPicture("trial", { ...WORDS, [key]: " " }, SIZE, [])).toThrow(
+      `Unexpected ${key}`,
+    );
   });
 });
 
-test.each([[280, true], [279.9, false], [960, true], [960.1, false], [NaN, false]])("width %s is taken: %s", (width, taken) => {
+test.each([
+  [280, true],
+  [279.9, false],
+  [960, true],
+  [960.1, false],
+  [NaN, false],
+])("width %s is taken: %s", (width, taken) => {
   if (taken) expect(pictureWidth({ ...WORDS, width })).toBe(width);
   else expect(() => pictureWidth({ ...WORDS, width })).toThrow(/Unexpected picture width/);
 });

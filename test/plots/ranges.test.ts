@@ -10,32 +10,63 @@ const colour = { hex: "#335577" };
 
 /** Centres of the small swatches, in order. */
 function swatchCentres(svg: string): { x: number; y: number }[] {
-  return parsedSvg(svg).all.filter((element) => hasClass(element, "swatch")).flatMap(({ children }) => children.map((rect) => ({ x: numberOf(rect, "x") + numberOf(rect, "width") / 2, y: numberOf(rect, "y") + numberOf(rect, "height") / 2 })));
+  return parsedSvg(svg)
+    .all.filter((element) => hasClass(element, "swatch"))
+    .flatMap(({ children }) =>
+      children.map((rect) => ({
+        x: numberOf(rect, "x") + numberOf(rect, "width") / 2,
+        y: numberOf(rect, "y") + numberOf(rect, "height") / 2,
+      })),
+    );
 }
 
 describe("placeInRange", () => {
   const params = (change: Partial<PlaceInRange>): PlaceInRange => ({
-    ...WORDS, heading: "Oil index", domain: [0, 100], own: { value: 50, standing: "measured", text: "50" }, missing: "not stated", others: [0, 100], ends: { low: "least", high: "most" }, ...change,
+    ...WORDS,
+    heading: "Oil index",
+    domain: [0, 100],
+    own: { value: 50, standing: "measured", text: "50" },
+    missing: "not stated",
+    others: [0, 100],
+    ends: { low: "least", high: "most" },
+    ...change,
   });
-  const places = (svg: string, name: string): string[] => parsedSvg(svg).all.filter((element) => hasClass(element, name)).map(({ attributes }) => attributes.d ?? "");
+  const places = (svg: string, name: string): string[] =>
+    parsedSvg(svg)
+      .all.filter((element) => hasClass(element, name))
+      .map(({ attributes }) => attributes.d ?? "");
 
   test("the middle of the axis is in the middle, and a tick for every other colour", () => {
     const svg = placeInRange(params({ others: [0, 25, 100] }));
-    const [low, quarter, high] = places(svg, "plot__other").map((d) => Number(/^M([\d.]+)/.exec(d)?.[1]));
+    const [low, quarter, high] = places(svg, "plot__other").map((d) =>
+      Number(/^M([\d.]+)/.exec(d)?.[1]),
+    );
     const own = parsedSvg(svg).all.find(({ name }) => name === "circle");
-    if (low === undefined || quarter === undefined || high === undefined || own === undefined) throw new Error("Unexpected missing mark");
+    if (low === undefined || quarter === undefined || high === undefined || own === undefined)
+      throw new Error("Unexpected missing mark");
     expect(numberOf(own, "cx")).toBeCloseTo((low + high) / 2, 2);
     expect(quarter).toBeCloseTo(low + (high - low) / 4, 2);
   });
   test("an estimate is a bar from end to end with an open mark; others' estimates are broken ticks", () => {
-    const svg = placeInRange(params({ own: { value: [40, 80], standing: "estimated", text: "40 to 80" }, others: [[10, 20], 30] }));
+    const svg = placeInRange(
+      params({
+        own: { value: [40, 80], standing: "estimated", text: "40 to 80" },
+        others: [[10, 20], 30],
+      }),
+    );
     expect(places(svg, "plot__range")).toHaveLength(2);
     expect(places(svg, "plot__other--estimated")).toHaveLength(1);
-    expect(parsedSvg(svg).all.filter(({ name }) => name === "circle").map(({ attributes }) => attributes.fill)).toEqual(["none"]);
+    expect(
+      parsedSvg(svg)
+        .all.filter(({ name }) => name === "circle")
+        .map(({ attributes }) => attributes.fill),
+    ).toEqual(["none"]);
   });
   test.each([0, 0.5, 99, 100])("the words of a mark at %s stay inside the picture", (value) => {
     const text = "a figure in rather many words";
-    const label = parsedSvg(placeInRange(params({ own: { value, standing: "measured", text } }))).all.find((element) => element.text === text);
+    const label = parsedSvg(
+      placeInRange(params({ own: { value, standing: "measured", text } })),
+    ).all.find((element) => element.text === text);
     if (label === undefined) throw new Error("Unexpected missing label");
     const half = textWidth(text, 12, "bold") / 2;
     expect(numberOf(label, "x") - half).toBeGreaterThanOrEqual(0);
@@ -49,37 +80,73 @@ describe("placeInRange", () => {
   test("is drawn for the only colour of a range", () => {
     expect(places(placeInRange(params({ others: [] })), "plot__other")).toEqual([]);
   });
-  test.each([[{ others: [100.1] }], [{ others: [-0.1] }], [{ others: [NaN] }], [{ own: { value: [50, 101], standing: "estimated", text: "" } }]] as const)("refuses a figure off the axis %o", (change) => {
+  test.each([
+    [{ others: [100.1] }],
+    [{ others: [-0.1] }],
+    [{ others: [NaN] }],
+    [{ own: { value: [50, 101], standing: "estimated", text: "" } }],
+  ] as const)("refuses a figure off the axis %o", (change) => {
     expect(() => placeInRange(params(change))).toThrow(/Unexpected figure in a range/);
   });
-  test("refuses a range of nothing", () => expect(() => placeInRange(params({ own: undefined, others: [] }))).toThrow("Unexpected figures of a range `none`"));
+  test("refuses a range of nothing", () =>
+    expect(() => placeInRange(params({ own: undefined, others: [] }))).toThrow(
+      "Unexpected figures of a range `none`",
+    ));
 });
 
 describe("valueChromaSlice", () => {
-  const slice = (...points: readonly (readonly [number, number])[]): string => valueChromaSlice({ ...WORDS, chromaLabel: "chroma", valueLabel: "value", points: points.map(([value, chroma], i) => ({ label: `c${i}`, colour, value, chroma })) });
+  const slice = (...points: readonly (readonly [number, number])[]): string =>
+    valueChromaSlice({
+      ...WORDS,
+      chromaLabel: "chroma",
+      valueLabel: "value",
+      points: points.map(([value, chroma], i) => ({ label: `c${i}`, colour, value, chroma })),
+    });
 
   test("value goes up, chroma right", () => {
     const [dark, light, vivid] = swatchCentres(slice([2, 1], [8, 1], [2, 7]));
-    if (dark === undefined || light === undefined || vivid === undefined) throw new Error("Unexpected missing swatch");
+    if (dark === undefined || light === undefined || vivid === undefined)
+      throw new Error("Unexpected missing swatch");
     expect(light.y).toBeLessThan(dark.y);
     expect(light.x).toBe(dark.x);
     expect(vivid.x).toBeGreaterThan(dark.x);
   });
-  test.each([[2, "2.0"], [2.01, "4"], [16.01, "24"], [32, "32"]])("chroma %s is drawn to %s", (chroma, end) => {
+  test.each([
+    [2, "2.0"],
+    [2.01, "4"],
+    [16.01, "24"],
+    [32, "32"],
+  ])("chroma %s is drawn to %s", (chroma, end) => {
     expect(seenTexts(slice([5, chroma]))).toContain(end);
   });
-  test.each([[-0.1, 1], [10.1, 1], [NaN, 1], [5, -0.1], [5, NaN], [5, 32.1]])("refuses value %s, chroma %s", (value, chroma) => {
+  test.each([
+    [-0.1, 1],
+    [10.1, 1],
+    [NaN, 1],
+    [5, -0.1],
+    [5, NaN],
+    [5, 32.1],
+  ])("refuses value %s, chroma %s", (value, chroma) => {
     expect(() => slice([value, chroma])).toThrow(/Unexpected Munsell (?:value|chroma)/);
   });
-  test("refuses no colours", () => expect(() => slice()).toThrow("Unexpected colours of a range `none`"));
+  test("refuses no colours", () =>
+    expect(() => slice()).toThrow("Unexpected colours of a range `none`"));
 });
 
 describe("hueCircle", () => {
-  const circle = (...points: readonly Partial<HuePoint>[]): string => hueCircle({ ...WORDS, chromaLabel: "chroma", neutralLabel: "neutral", points: points.map((point, i) => ({ label: `c${i}`, colour, hue: 5, chroma: 4, ...point })) });
+  const circle = (...points: readonly Partial<HuePoint>[]): string =>
+    hueCircle({
+      ...WORDS,
+      chromaLabel: "chroma",
+      neutralLabel: "neutral",
+      points: points.map((point, i) => ({ label: `c${i}`, colour, hue: 5, chroma: 4, ...point })),
+    });
 
   test("5R is at the top, then clockwise: 5Y to the right and below 5YR, 5BG at the bottom", () => {
     // The order of the Munsell hue circle, R YR Y GY G BG B PB P RP; a quarter turn is 25 steps.
-    const [red, quarter, blueGreen, threeQuarters] = swatchCentres(circle({ hue: 5 }, { hue: 30 }, { hue: 55 }, { hue: 80 }));
+    const [red, quarter, blueGreen, threeQuarters] = swatchCentres(
+      circle({ hue: 5 }, { hue: 30 }, { hue: 55 }, { hue: 80 }),
+    );
     expect(red).toMatchObject({ x: 160 });
     expect(blueGreen).toMatchObject({ x: 160 });
     expect(red?.y).toBeLessThan(160);
@@ -101,21 +168,48 @@ describe("hueCircle", () => {
   test("the sheet's own colour is on top, outlined and named", () => {
     const { all } = parsedSvg(circle({ isOwn: true, label: "Own" }, { label: "Other" }));
     expect(all.filter((element) => hasClass(element, "plot__own"))).toHaveLength(1);
-    expect(all.filter((element) => hasClass(element, "plot__point")).at(-1)?.children.some((element) => hasClass(element, "plot__own"))).toBe(true);
+    expect(
+      all
+        .filter((element) => hasClass(element, "plot__point"))
+        .at(-1)
+        ?.children.some((element) => hasClass(element, "plot__own")),
+    ).toBe(true);
   });
   test("links are named and make the picture a group", () => {
     const { root, all } = parsedSvg(circle({ href: "../smalt/", label: "Smalt" }));
     expect(root.attributes.role).toBe("group");
-    expect(all.filter(({ name }) => name === "a").map(({ attributes, children }) => [attributes.href, children[0]?.text])).toEqual([["../smalt/", "Smalt"]]);
+    expect(
+      all
+        .filter(({ name }) => name === "a")
+        .map(({ attributes, children }) => [attributes.href, children[0]?.text]),
+    ).toEqual([["../smalt/", "Smalt"]]);
   });
-  test.each(["javascript:alert(1)", "data:text/html,x", " javascript:x", "vbscript:x", ""])("refuses the link %j", (href) => {
-    expect(() => circle({ href })).toThrow(/Unexpected link/);
-  });
-  test.each(["../smalt/", "smalt/", "/colours/smalt/", "#smalt", "https://example.org/smalt", "smalt.html"])("takes the link %j", (href) => {
+  test.each(["javascript:alert(1)", "data:text/html,x", " javascript:x", "vbscript:x", ""])(
+    "refuses the link %j",
+    (href) => {
+      expect(() => circle({ href })).toThrow(/Unexpected link/);
+    },
+  );
+  test.each([
+    "../smalt/",
+    "smalt/",
+    "/colours/smalt/",
+    "#smalt",
+    "https://example.org/smalt",
+    "smalt.html",
+  ])("takes the link %j", (href) => {
     expect(() => circle({ href })).not.toThrow();
   });
-  test.each([[-0.1, 1], [100.1, 1], [NaN, 1], [5, -1], [5, NaN], [5, 33]])("refuses hue %s, chroma %s", (hue, chroma) => {
+  test.each([
+    [-0.1, 1],
+    [100.1, 1],
+    [NaN, 1],
+    [5, -1],
+    [5, NaN],
+    [5, 33],
+  ])("refuses hue %s, chroma %s", (hue, chroma) => {
     expect(() => circle({ hue, chroma })).toThrow(/Unexpected Munsell (?:hue|chroma)/);
   });
-  test("refuses no colours", () => expect(() => circle()).toThrow("Unexpected colours of a range `none`"));
+  test("refuses no colours", () =>
+    expect(() => circle()).toThrow("Unexpected colours of a range `none`"));
 });

@@ -14,16 +14,37 @@ describe("evenScale", () => {
 });
 
 describe("smallestHolding", () => {
-  test.each([[0, 0.1], [0.1, 0.1], [0.1001, 1], [1, 1], [1.0001, 1.2], [1.2, 1.2]])("%s -> %s", (value, step) => {
+  test.each([
+    [0, 0.1],
+    [0.1, 0.1],
+    [0.1001, 1],
+    [1, 1],
+    [1.0001, 1.2],
+    [1.2, 1.2],
+  ])("%s -> %s", (value, step) => {
     expect(smallestHolding([0.1, 1, 1.2], value, "reflectance factor")).toBe(step);
   });
   test.each([1.2001, NaN])("refuses %s", (value) => {
-    expect(() => smallestHolding([0.1, 1, 1.2], value, "reflectance factor")).toThrow(`Unexpected reflectance factor \`${value}\`, expected \`at most 1.2\``);
+    expect(() => smallestHolding([0.1, 1, 1.2], value, "reflectance factor")).toThrow(
+      `Unexpected reflectance factor \`${value}\`, expected \`at most 1.2\``,
+    );
   });
 });
 
 describe("smallestRoundHolding", () => {
-  test.each([[1, 1], [1.01, 2], [2, 2], [2.1, 5], [5, 5], [5.1, 10], [52, 100], [0.14, 0.2], [0.3, 0.5], [3e-7, 5e-7], [0.1 + 0.2 - 0.1, 0.2]])("%s -> %s", (value, step) => {
+  test.each([
+    [1, 1],
+    [1.01, 2],
+    [2, 2],
+    [2.1, 5],
+    [5, 5],
+    [5.1, 10],
+    [52, 100],
+    [0.14, 0.2],
+    [0.3, 0.5],
+    [3e-7, 5e-7],
+    [0.1 + 0.2 - 0.1, 0.2],
+  ])("%s -> %s", (value, step) => {
     expect(smallestRoundHolding(value, "coefficient")).toBe(step);
   });
   test.each([0, -1, NaN, Infinity])("refuses %s", (value) => {

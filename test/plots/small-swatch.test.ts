@@ -9,24 +9,36 @@ const other = { hex: "#998877" };
 test("a card's swatch is named in words, escaped", () => {
   const { root, all } = parsedSvg(cardSwatch([one, other], `Smalt <"&'>`));
   expect(root.attributes).toMatchObject({ role: "img", "aria-label": `Smalt <"&'>` });
-  expect(all.filter((element) => hasClass(element, "swatch")).map(({ attributes }) => attributes.fill)).toEqual(["#223344", "#998877"]);
+  expect(
+    all.filter((element) => hasClass(element, "swatch")).map(({ attributes }) => attributes.fill),
+  ).toEqual(["#223344", "#998877"]);
 });
 
-test.each([["a cell", cellSwatch(one)], ["a family", familyStrip([one, other])]])("%s is decoration on N 7, with room around every swatch", (_, svg) => {
+test.each([
+  ["a cell", cellSwatch(one)],
+  ["a family", familyStrip([one, other])],
+])("%s is decoration on N 7, with room around every swatch", (_, svg) => {
   const { root, all } = parsedSvg(svg);
   expect(root.attributes["aria-hidden"]).toBe("true");
   const ground = all.find((element) => hasClass(element, "panel"));
   expect(ground?.attributes.fill).toBe(N7_GREY);
   if (ground === undefined) return;
-  for (const rect of all.filter((element) => hasClass(element, "swatch")).flatMap(({ children }) => children)) {
+  for (const rect of all
+    .filter((element) => hasClass(element, "swatch"))
+    .flatMap(({ children }) => children)) {
     expect(numberOf(rect, "x")).toBeGreaterThanOrEqual(4);
-    expect(numberOf(rect, "x") + numberOf(rect, "width")).toBeLessThanOrEqual(numberOf(ground, "width") - 4);
+    expect(numberOf(rect, "x") + numberOf(rect, "width")).toBeLessThanOrEqual(
+      numberOf(ground, "width") - 4,
+    );
   }
 });
 
 describe("counts", () => {
   test.each([[[]], [[one, other, one]]])("a card refuses %o", (colours) => {
-    expect(() => cardSwatch(colours, "Smalt")).toThrow(`Unexpected colours of a card \`${colours.length}\``);
+    expect(() => cardSwatch(colours, "Smalt")).toThrow(
+      `Unexpected colours of a card \`${colours.length}\``,
+    );
   });
-  test("a family refuses none", () => expect(() => familyStrip([])).toThrow("Unexpected colours of a family `0`"));
+  test("a family refuses none", () =>
+    expect(() => familyStrip([])).toThrow("Unexpected colours of a family `0`"));
 });

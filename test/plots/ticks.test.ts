@@ -17,17 +17,34 @@ describe("roundTicks", () => {
   });
 
   test("lie inside, evenly, and are told apart by their decimals", () => {
-    fc.assert(fc.property(fc.double({ min: -1e4, max: 1e4, noNaN: true }), fc.double({ min: 1e-3, max: 1e5, noNaN: true }), fc.integer({ min: 2, max: 12 }), (low, length, wanted) => {
-      const { values, decimals } = roundTicks([low, low + length], wanted);
-      const slack = length * 1e-6;
-      expect(values.every((value) => value >= low - slack && value <= low + length + slack)).toBe(true);
-      expect(values.length).toBeGreaterThanOrEqual(1);
-      expect(values.length).toBeLessThanOrEqual(2 * wanted + 2);
-      expect(new Set(values.map((value) => tickText(value, decimals))).size).toBe(values.length);
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(
+        fc.double({ min: -1e4, max: 1e4, noNaN: true }),
+        fc.double({ min: 1e-3, max: 1e5, noNaN: true }),
+        fc.integer({ min: 2, max: 12 }),
+        (low, length, wanted) => {
+          const { values, decimals } = roundTicks([low, low + length], wanted);
+          const slack = length * 1e-6;
+          expect(
+            values.every((value) => value >= low - slack && value <= low + length + slack),
+          ).toBe(true);
+          expect(values.length).toBeGreaterThanOrEqual(1);
+          expect(values.length).toBeLessThanOrEqual(2 * wanted + 2);
+          expect(new Set(values.map((value) => tickText(value, decimals))).size).toBe(
+            values.length,
+          );
+        },
+      ),
+      { seed: 1, numRuns: 200 },
+    );
   });
 
-  test.each([[[1, 1], 5], [[2, 1], 5], [[0, NaN], 5], [[0, Infinity], 5]] as const)("refuses an axis %s", (domain, wanted) => {
+  test.each([
+    [[1, 1], 5],
+    [[2, 1], 5],
+    [[0, NaN], 5],
+    [[0, Infinity], 5],
+  ] as const)("refuses an axis %s", (domain, wanted) => {
     expect(() => roundTicks(domain, wanted)).toThrow(/Unexpected length of an axis/);
   });
   test.each([0.99, NaN])("refuses %s intervals", (wanted) => {
@@ -40,7 +57,10 @@ describe("roundTicks", () => {
 
 describe("tickText", () => {
   test.each([
-    [0.5, 1, ".", "0.5"], [0.5, 2, ",", "0,50"], [-10, 0, ".", "\u221210"], [0, 1, ".", "0.0"],
+    [0.5, 1, ".", "0.5"],
+    [0.5, 2, ",", "0,50"],
+    [-10, 0, ".", "\u221210"],
+    [0, 1, ".", "0.0"],
     [-0.001, 1, ".", "0.0"], // no minus before a zero
   ] as const)("%s at %s decimals with %s", (value, decimals, mark, text) => {
     expect(tickText(value, decimals, mark)).toBe(text);

@@ -4,22 +4,37 @@ import { tintTrail, type TintTrail, type TrailPoint } from "../../lib/plots/tint
 import { hasClass, numberOf, parsedSvg, seenTexts } from "./parsed-svg.ts";
 
 const FRAME: Omit<TintTrail, "trails"> = {
-  idPrefix: "t", title: "t", description: "d", axes: { a: "a*", b: "b*" }, ends: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
+  idPrefix: "t",
+  title: "t",
+  description: "d",
+  axes: { a: "a*", b: "b*" },
+  ends: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
 };
-const point = (a: number, b: number, standing: TrailPoint["standing"] = "measured"): TrailPoint => ({ a, b, standing, colour: { hex: "#446688" } });
-const trail = (...points: TrailPoint[]): string => tintTrail({ ...FRAME, trails: [{ label: "lead white", points }] });
+const point = (
+  a: number,
+  b: number,
+  standing: TrailPoint["standing"] = "measured",
+): TrailPoint => ({ a, b, standing, colour: { hex: "#446688" } });
+const trail = (...points: TrailPoint[]): string =>
+  tintTrail({ ...FRAME, trails: [{ label: "lead white", points }] });
 
 function markPlaces(svg: string): { x: number; y: number }[] {
-  return parsedSvg(svg).all.filter((element) => hasClass(element, "plot__mark")).map((mark) => {
-    const circle = mark.children[0]?.name === "circle" ? mark.children[0] : mark.children[0]?.children[0];
-    if (circle === undefined) throw new Error("Unexpected mark without a circle");
-    return { x: numberOf(circle, "cx"), y: numberOf(circle, "cy") };
-  });
+  return parsedSvg(svg)
+    .all.filter((element) => hasClass(element, "plot__mark"))
+    .map((mark) => {
+      const circle =
+        mark.children[0]?.name === "circle" ? mark.children[0] : mark.children[0]?.children[0];
+      if (circle === undefined) throw new Error("Unexpected mark without a circle");
+      return { x: numberOf(circle, "cx"), y: numberOf(circle, "cy") };
+    });
 }
 
 test("a* goes right, b* up, in equal units, and neutral is in the middle", () => {
-  const [neutral, red, yellow, blue] = markPlaces(trail(point(0, 0), point(5, 0), point(0, 5), point(0, -5)));
-  if (neutral === undefined || red === undefined || yellow === undefined || blue === undefined) throw new Error("Unexpected missing mark");
+  const [neutral, red, yellow, blue] = markPlaces(
+    trail(point(0, 0), point(5, 0), point(0, 5), point(0, -5)),
+  );
+  if (neutral === undefined || red === undefined || yellow === undefined || blue === undefined)
+    throw new Error("Unexpected missing mark");
   expect(red.x - neutral.x).toBeGreaterThan(50);
   expect(red.y).toBe(neutral.y);
   expect(neutral.y - yellow.y).toBeCloseTo(red.x - neutral.x, 2);
@@ -27,11 +42,15 @@ test("a* goes right, b* up, in equal units, and neutral is in the middle", () =>
 });
 
 describe("a fitted square", () => {
-  const fitted = (...points: TrailPoint[]): string => tintTrail({ ...FRAME, isFitted: true, trails: [{ label: "lead white", points }] });
+  const fitted = (...points: TrailPoint[]): string =>
+    tintTrail({ ...FRAME, isFitted: true, trails: [{ label: "lead white", points }] });
 
   test("keeps equal units, and is drawn larger than one centred on neutral", () => {
-    const [one, right, up] = markPlaces(fitted(point(0, 0), point(1, 0), point(0, 1), point(-0.5, -4)));
-    if (one === undefined || right === undefined || up === undefined) throw new Error("Unexpected missing mark");
+    const [one, right, up] = markPlaces(
+      fitted(point(0, 0), point(1, 0), point(0, 1), point(-0.5, -4)),
+    );
+    if (one === undefined || right === undefined || up === undefined)
+      throw new Error("Unexpected missing mark");
     expect(one.y - up.y).toBeCloseTo(right.x - one.x, 2);
     const [centred, other] = markPlaces(trail(point(0, 0), point(1, 0)));
     expect(right.x - one.x).toBeGreaterThan(1.5 * ((other?.x ?? NaN) - (centred?.x ?? NaN)));
@@ -39,55 +58,127 @@ describe("a fitted square", () => {
 
   test("holds every point and the neutral cross, wherever they lie", () => {
     const coordinate = fc.double({ min: -110, max: 110, noNaN: true });
-    fc.assert(fc.property(fc.array(fc.tuple(coordinate, coordinate), { minLength: 1, maxLength: 4 }), (points) => {
-      const svg = fitted(...points.map(([a, b]) => point(a, b)));
-      const frame = parsedSvg(svg).all.find((element) => hasClass(element, "panel"));
-      if (frame === undefined) throw new Error("Unexpected picture without a panel");
-      const [left, top] = [numberOf(frame, "x"), numberOf(frame, "y")];
-      const [right, bottom] = [left + numberOf(frame, "width"), top + numberOf(frame, "height")];
-      for (const { x, y } of markPlaces(svg)) expect(x > left && x < right && y > top && y < bottom).toBe(true);
-      expect(seenTexts(svg)).toContain("0");
-    }), { seed: 1, numRuns: 100 });
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(coordinate, coordinate), { minLength: 1, maxLength: 4 }),
+        (points) => {
+          const svg = fitted(...points.map(([a, b]) => point(a, b)));
+          const frame = parsedSvg(svg).all.find((element) => hasClass(element, "panel"));
+          if (frame === undefined) throw new Error("Unexpected picture without a panel");
+          const [left, top] = [numberOf(frame, "x"), numberOf(frame, "y")];
+          const [right, bottom] = [
+            left + numberOf(frame, "width"),
+            top + numberOf(frame, "height"),
+          ];
+          for (const { x, y } of markPlaces(svg))
+            expect(x > left && x < right && y > top && y < bottom).toBe(true);
+          expect(seenTexts(svg)).toContain("0");
+        },
+      ),
+      { seed: 1, numRuns: 100 },
+    );
   });
 });
 
 describe("scale", () => {
-  const greatestTick = (svg: string): number => Math.max(...seenTexts(svg).map(Number).filter(Number.isFinite));
-  test.each([[10, 10], [10.01, 20], [20, 20], [20.01, 40], [40.01, 80], [80.01, 120], [120, 120]])("b* of %s is drawn to %s", (b, half) => {
+  const greatestTick = (svg: string): number =>
+    Math.max(...seenTexts(svg).map(Number).filter(Number.isFinite));
+  test.each([
+    [10, 10],
+    [10.01, 20],
+    [20, 20],
+    [20.01, 40],
+    [40.01, 80],
+    [80.01, 120],
+    [120, 120],
+  ])("b* of %s is drawn to %s", (b, half) => {
     // Ticks of 80 and 120 are 40 apart, so that the last is the end.
     expect(greatestTick(trail(point(0, -b)))).toBe(half);
   });
   test("one that is asked for is kept, or refused when it does not hold", () => {
-    const asked = (b: number): string => tintTrail({ ...FRAME, scale: 20, trails: [{ label: "w", points: [point(1, b)] }] });
+    const asked = (b: number): string =>
+      tintTrail({ ...FRAME, scale: 20, trails: [{ label: "w", points: [point(1, b)] }] });
     expect(greatestTick(asked(2))).toBe(20);
     expect(() => asked(20.01)).toThrow("Unexpected a* or b* `20.01`, expected `at most 20`");
   });
   test("a predicted line counts as well as the marks", () => {
-    expect(greatestTick(tintTrail({ ...FRAME, trails: [{ label: "w", points: [point(1, 1)], predicted: [{ a: 0, b: 0 }, { a: 0, b: 15 }] }] }))).toBe(20);
+    expect(
+      greatestTick(
+        tintTrail({
+          ...FRAME,
+          trails: [
+            {
+              label: "w",
+              points: [point(1, 1)],
+              predicted: [
+                { a: 0, b: 0 },
+                { a: 0, b: 15 },
+              ],
+            },
+          ],
+        }),
+      ),
+    ).toBe(20);
   });
 });
 
 describe("lines", () => {
-  const dashes = (svg: string): boolean[] => parsedSvg(svg).all.filter((element) => hasClass(element, "plot__line")).map(({ attributes }) => attributes["stroke-dasharray"] !== undefined);
+  const dashes = (svg: string): boolean[] =>
+    parsedSvg(svg)
+      .all.filter((element) => hasClass(element, "plot__line"))
+      .map(({ attributes }) => attributes["stroke-dasharray"] !== undefined);
   test("solid only from reading to reading", () => {
-    expect(dashes(trail(point(0, 0), point(1, 1), point(2, 1, "derived"), point(3, 2)))).toEqual([false, true, true]);
+    expect(dashes(trail(point(0, 0), point(1, 1), point(2, 1, "derived"), point(3, 2)))).toEqual([
+      false,
+      true,
+      true,
+    ]);
   });
   test("a predicted path is one dashed line, and readings are not joined", () => {
-    expect(dashes(tintTrail({ ...FRAME, trails: [{ label: "w", points: [point(0, 0), point(2, 2)], predicted: [{ a: 0, b: 0 }, { a: 1, b: 2 }, { a: 2, b: 2 }] }] }))).toEqual([true]);
+    expect(
+      dashes(
+        tintTrail({
+          ...FRAME,
+          trails: [
+            {
+              label: "w",
+              points: [point(0, 0), point(2, 2)],
+              predicted: [
+                { a: 0, b: 0 },
+                { a: 1, b: 2 },
+                { a: 2, b: 2 },
+              ],
+            },
+          ],
+        }),
+      ),
+    ).toEqual([true]);
   });
   test("readings are drawn over predicted marks", () => {
-    const marks = parsedSvg(trail(point(0, 0), point(0.1, 0, "derived"), point(0.2, 0))).all.filter((element) => hasClass(element, "plot__mark"));
-    expect(marks.map(({ attributes }) => attributes.class)).toEqual(["plot__mark plot__mark--derived", "plot__mark plot__mark--measured", "plot__mark plot__mark--measured"]);
+    const marks = parsedSvg(trail(point(0, 0), point(0.1, 0, "derived"), point(0.2, 0))).all.filter(
+      (element) => hasClass(element, "plot__mark"),
+    );
+    expect(marks.map(({ attributes }) => attributes.class)).toEqual([
+      "plot__mark plot__mark--derived",
+      "plot__mark plot__mark--measured",
+      "plot__mark plot__mark--measured",
+    ]);
   });
 });
 
 test("every trail is named, however close", () => {
-  const trails = ["titanium white", "zinc white", "lead white"].map((label, i) => ({ label, points: [point(0, 0), point(-0.3 * i, -2), point(-0.2 * i, -4)] }));
-  expect(seenTexts(tintTrail({ ...FRAME, trails }))).toEqual(expect.arrayContaining(trails.map(({ label }) => label)));
+  const trails = ["titanium white", "zinc white", "lead white"].map((label, i) => ({
+    label,
+    points: [point(0, 0), point(-0.3 * i, -2), point(-0.2 * i, -4)],
+  }));
+  expect(seenTexts(tintTrail({ ...FRAME, trails }))).toEqual(
+    expect.arrayContaining(trails.map(({ label }) => label)),
+  );
 });
 
 test("refuses nothing to draw and figures that are no figures", () => {
   expect(() => tintTrail({ ...FRAME, trails: [] })).toThrow("Unexpected points of a trail `none`");
   expect(() => trail()).toThrow("Unexpected points of a trail `none`");
-  for (const bad of [NaN, Infinity]) expect(() => trail(point(0, 0), point(bad, 0))).toThrow(/Unexpected a\* or b\*/);
+  for (const bad of [NaN, Infinity])
+    expect(() => trail(point(0, 0), point(bad, 0))).toThrow(/Unexpected a\* or b\*/);
 });

@@ -1,29 +1,73 @@
 import { describe, expect, test } from "vitest";
-import { CARD_SENTENCE_MAX, cardSentence, type InIndexedWhite } from "../../lib/present/words/en/card-sentence.ts";
+import {
+  CARD_SENTENCE_MAX,
+  cardSentence,
+  type InIndexedWhite,
+} from "../../lib/present/words/en/card-sentence.ts";
 import { CARDS } from "../print/demonstration-cards.ts";
 
-const grey = (white: string, rule: string, hue: string, chroma: number, colourIndexName?: string): InIndexedWhite => ({ white, ruling: { rule, values: { white, hue, chroma, L: 50, a: 0, b: -chroma, basis: "measured" } }, ...(colourIndexName === undefined ? {} : { colourIndexName }) });
+const grey = (
+  white: string,
+  rule: string,
+  hue: string,
+  chroma: number,
+  colourIndexName?: string,
+): InIndexedWhite => ({
+  white,
+  ruling: { rule, values: { white, hue, chroma, L: 50, a: 0, b: -chroma, basis: "measured" } },
+  ...(colourIndexName === undefined ? {} : { colourIndexName }),
+});
 
 describe("the sentence of a card", () => {
   test("sets the stronger turn first and says white once", () => {
-    expect(cardSentence([grey("Lead White", "stays-near-neutral", "", 0.6), grey("Titanium White", "turns-clearly", "blue", 4.1)])).toBe("Clearly blue in titanium, near neutral in lead white.");
+    expect(
+      cardSentence([
+        grey("Lead White", "stays-near-neutral", "", 0.6),
+        grey("Titanium White", "turns-clearly", "blue", 4.1),
+      ]),
+    ).toBe("Clearly blue in titanium, near neutral in lead white.");
   });
 
   test("joins whites that do the same", () => {
-    expect(cardSentence([grey("Lead White", "leans", "brown", 2), grey("Zinc White", "leans", "brown", 3)])).toBe("Leans brown in zinc and lead white.");
+    expect(
+      cardSentence([
+        grey("Lead White", "leans", "brown", 2),
+        grey("Zinc White", "leans", "brown", 3),
+      ]),
+    ).toBe("Leans brown in zinc and lead white.");
   });
 
   test("goes over to Colour Index names, kept on one line, where a white's own name is too long", () => {
-    expect(cardSentence([grey("Titanium White of the Old Works by the Estuary and Harbour", "turns-strongly", "blue", 7, "PW 6")])).toBe("Strongly blue in PW\u00a06.");
+    expect(
+      cardSentence([
+        grey(
+          "Titanium White of the Old Works by the Estuary and Harbour",
+          "turns-strongly",
+          "blue",
+          7,
+          "PW 6",
+        ),
+      ]),
+    ).toBe("Strongly blue in PW\u00a06.");
   });
 
   test("is nothing where no white can be judged", () => {
-    expect(cardSentence([{ white: "Lead White", ruling: { rule: "no-tint-to-judge", values: { white: "Lead White" } } }])).toBeUndefined();
+    expect(
+      cardSentence([
+        {
+          white: "Lead White",
+          ruling: { rule: "no-tint-to-judge", values: { white: "Lead White" } },
+        },
+      ]),
+    ).toBeUndefined();
     expect(cardSentence([])).toBeUndefined();
   });
 
   test("keeps to 60 characters on every card of the demonstration, and tells of a white that its card shows", () => {
-    for (const { slug, states } of CARDS.cards) expect(states.sentence?.length, slug).toBeLessThanOrEqual(CARD_SENTENCE_MAX);
-    expect(CARDS.cards.find(({ slug }) => slug === "bone-black")?.states.sentence).toBe("Clearly blue in titanium, near neutral in lead white.");
+    for (const { slug, states } of CARDS.cards)
+      expect(states.sentence?.length, slug).toBeLessThanOrEqual(CARD_SENTENCE_MAX);
+    expect(CARDS.cards.find(({ slug }) => slug === "bone-black")?.states.sentence).toBe(
+      "Clearly blue in titanium, near neutral in lead white.",
+    );
   });
 });

@@ -12,68 +12,129 @@ import { holdSentences } from "./rulings-held.ts";
 
 const WORDS = { compare: COMPARE_PAGES, rulings: COMPARISON_RULINGS, notStated: "not stated" };
 
-function shown(slug: string, name: string, amounts: Readonly<Record<string, readonly [ComparedAmount, ShownCell]>>, white = "Titanium White"): ShownColour {
+function shown(
+  slug: string,
+  name: string,
+  amounts: Readonly<Record<string, readonly [ComparedAmount, ShownCell]>>,
+  white = "Titanium White",
+): ShownColour {
   return {
-    slug, name, address: `colours/${slug}/`, whites: [{ slug: "titanium-white", name: white, tints: {} }],
-    amounts: Object.fromEntries(Object.entries(amounts).map(([key, [amount]]) => [key, amount])), cells: Object.fromEntries(Object.entries(amounts).map(([key, [, cell]]) => [key, cell])),
+    slug,
+    name,
+    address: `colours/${slug}/`,
+    whites: [{ slug: "titanium-white", name: white, tints: {} }],
+    amounts: Object.fromEntries(Object.entries(amounts).map(([key, [amount]]) => [key, amount])),
+    cells: Object.fromEntries(Object.entries(amounts).map(([key, [, cell]]) => [key, cell])),
   };
 }
-const number = (value: number | readonly [number, number]): ComparedAmount => ({ kind: "number", value });
+const number = (value: number | readonly [number, number]): ComparedAmount => ({
+  kind: "number",
+  value,
+});
 const place = (L: number, a: number, b: number): ComparedAmount => ({ kind: "colour", L, a, b });
 const tint = (a: number, b: number): ComparedAmount => ({ kind: "tint", atL: { 50: { a, b } } });
-const word = (value: string, standing: "measured" | "estimated" = "measured"): ComparedAmount => ({ kind: "word", value, standing });
+const word = (value: string, standing: "measured" | "estimated" = "measured"): ComparedAmount => ({
+  kind: "word",
+  value,
+  standing,
+});
 
 const MEASURED = { kind: "measured", word: "measured" } as const;
 const LAMP = shown("lamp-black", "Lamp Black", {
-  "white.titanium-white": [tint(-0.6, -2.7), { lead: "Leans blue.", atL: { 50: "a* \u22120.6, b* \u22122.7" }, standing: MEASURED }],
-  oilByMass: [number(99), { text: "99 g/100 g", standing: MEASURED, note: "High" }], finish: [word("matte"), { text: "Matte" }],
-  nearest: [{ kind: "set", members: ["furnace-black"] }, { text: "Furnace Black", address: "colours/furnace-black/" }],
-  dispersion: [word("mulled"), { text: "Mulled" }], masstone: [place(4, 0, 0), { text: "N 0.6/" }],
+  "white.titanium-white": [
+    tint(-0.6, -2.7),
+    { lead: "Leans blue.", atL: { 50: "a* \u22120.6, b* \u22122.7" }, standing: MEASURED },
+  ],
+  oilByMass: [number(99), { text: "99 g/100 g", standing: MEASURED, note: "High" }],
+  finish: [word("matte"), { text: "Matte" }],
+  nearest: [
+    { kind: "set", members: ["furnace-black"] },
+    { text: "Furnace Black", address: "colours/furnace-black/" },
+  ],
+  dispersion: [word("mulled"), { text: "Mulled" }],
+  masstone: [place(4, 0, 0), { text: "N 0.6/" }],
 });
 const SPINEL = shown("spinel-black", "Spinel Black", {
-  "white.titanium-white": [tint(-1.3, -3.8), { lead: "Turns clearly blue.", atL: { 50: "a* \u22121.3, b* \u22123.8" } }],
-  oilByMass: [number(27), { text: "27 g/100 g" }], finish: [word("matte"), { text: "Matte" }], masstone: [place(4.4, 0, 0), { text: "N 0.6/" }],
+  "white.titanium-white": [
+    tint(-1.3, -3.8),
+    { lead: "Turns clearly blue.", atL: { 50: "a* \u22121.3, b* \u22123.8" } },
+  ],
+  oilByMass: [number(27), { text: "27 g/100 g" }],
+  finish: [word("matte"), { text: "Matte" }],
+  masstone: [place(4.4, 0, 0), { text: "N 0.6/" }],
 });
 
 describe("a comparison", () => {
   const view = comparisonView([LAMP, SPINEL], WORDS, "../");
 
   test("has what differs first, then what cannot be told apart, then folded what is the same", () => {
-    expect(view.parts.map(({ id, rows, folded }) => [id, rows.map(({ head }) => head), folded])).toEqual([
+    expect(
+      view.parts.map(({ id, rows, folded }) => [id, rows.map(({ head }) => head), folded]),
+    ).toEqual([
       ["differs", ["In titanium white", "Oil index"], undefined],
       ["not-told", ["Masstone", "Nearest in colour", "Mulled or milled"], undefined],
       ["same", ["Finish"], "Finish"],
     ]);
-    expect(view.summary).toBe("Of what is known, 2 things differ, 3 cannot be told apart and 1 is the same.");
-    expect(view.unstated).toMatch(/^Not stated for any of them: tinting strength, opacity, .* and oil\.$/);
+    expect(view.summary).toBe(
+      "Of what is known, 2 things differ, 3 cannot be told apart and 1 is the same.",
+    );
+    expect(view.unstated).toMatch(
+      /^Not stated for any of them: tinting strength, opacity, .* and oil\.$/,
+    );
   });
 
   test("says by how much, and what is not stated has its dash and word", () => {
     const [tints, oil] = view.parts[0]?.rows ?? [];
-    expect(tints).toMatchObject({ unit: "at L*\u00a050", saying: "At L* 50 lamp black is 1.1 yellower and 0.7 redder than spinel black.", cells: [{ lead: "Leans blue.", text: "a* \u22120.6, b* \u22122.7", standing: MEASURED }, { text: "a* \u22121.3, b* \u22123.8" }] });
+    expect(tints).toMatchObject({
+      unit: "at L*\u00a050",
+      saying: "At L* 50 lamp black is 1.1 yellower and 0.7 redder than spinel black.",
+      cells: [
+        { lead: "Leans blue.", text: "a* \u22120.6, b* \u22122.7", standing: MEASURED },
+        { text: "a* \u22121.3, b* \u22123.8" },
+      ],
+    });
     expect(oil?.saying).toBe("Lamp black takes 3.7 times the oil of spinel black.");
-    expect(view.parts[1]?.rows[2]?.cells).toEqual([{ text: "Mulled", items: [] }, { standing: { kind: "not stated", word: "not stated" }, items: [] }]);
+    expect(view.parts[1]?.rows[2]?.cells).toEqual([
+      { text: "Mulled", items: [] },
+      { standing: { kind: "not stated", word: "not stated" }, items: [] },
+    ]);
   });
 
   test("links from where the page stands", () => {
-    expect(view.columns).toEqual([{ text: "Lamp Black", href: "../colours/lamp-black/" }, { text: "Spinel Black", href: "../colours/spinel-black/" }]);
-    expect(comparisonView([LAMP, SPINEL], WORDS, "../../").parts[1]?.rows[1]?.cells[0]?.href).toBe("../../colours/furnace-black/");
+    expect(view.columns).toEqual([
+      { text: "Lamp Black", href: "../colours/lamp-black/" },
+      { text: "Spinel Black", href: "../colours/spinel-black/" },
+    ]);
+    expect(comparisonView([LAMP, SPINEL], WORDS, "../../").parts[1]?.rows[1]?.cells[0]?.href).toBe(
+      "../../colours/furnace-black/",
+    );
   });
 
   test("of one difference alone reads as one", () => {
-    expect([COMPARE_PAGES.summary(1, 0, 0), COMPARE_PAGES.summary(0, 2, 1)]).toEqual(["Of what is known, 1 thing differs.", "Of what is known, 2 things cannot be told apart and 1 is the same."]);
+    expect([COMPARE_PAGES.summary(1, 0, 0), COMPARE_PAGES.summary(0, 2, 1)]).toEqual([
+      "Of what is known, 1 thing differs.",
+      "Of what is known, 2 things cannot be told apart and 1 is the same.",
+    ]);
   });
 
   test("with a rule that nobody worded is refused", () => {
-    expect(() => comparisonView([LAMP, SPINEL], { ...WORDS, rulings: {} }, "../")).toThrow("Unexpected rule `compared-tints`, expected `a rule with a sentence`");
+    expect(() => comparisonView([LAMP, SPINEL], { ...WORDS, rulings: {} }, "../")).toThrow(
+      "Unexpected rule `compared-tints`, expected `a rule with a sentence`",
+    );
   });
 });
 
 describe("its tables", () => {
-  const page = (colours: readonly ShownColour[]): string => comparisonMarkup(comparisonView(colours, WORDS, "../"), "Property");
+  const page = (colours: readonly ShownColour[]): string =>
+    comparisonMarkup(comparisonView(colours, WORDS, "../"), "Property");
   const faults = async (body: string): Promise<string[]> => {
-    const report = await new HtmlValidate({ extends: ["html-validate:standard", "html-validate:a11y"], rules: { "no-inline-style": "error" } }).validateString(`<main><h1>Two</h1>${body}</main>`);
-    return report.results.flatMap(({ messages }) => messages.map(({ ruleId, message }) => `${ruleId} ${message}`));
+    const report = await new HtmlValidate({
+      extends: ["html-validate:standard", "html-validate:a11y"],
+      rules: { "no-inline-style": "error" },
+    }).validateString(`<main><h1>Two</h1>${body}</main>`);
+    return report.results.flatMap(({ messages }) =>
+      messages.map(({ ruleId, message }) => `${ruleId} ${message}`),
+    );
   };
 
   test("are valid HTML with a caption, and a head to each column and row", async () => {
@@ -87,7 +148,14 @@ describe("its tables", () => {
 
   test("let no text of a record become markup", async () => {
     const hostile = `"><img src=x onerror='x'>&amp;\u0000`;
-    const cell: ShownCell = { lead: hostile, text: hostile, note: hostile, items: [hostile], standing: { kind: "stated", word: hostile }, address: `colours/"${hostile}` };
+    const cell: ShownCell = {
+      lead: hostile,
+      text: hostile,
+      note: hostile,
+      items: [hostile],
+      standing: { kind: "stated", word: hostile },
+      address: `colours/"${hostile}`,
+    };
     const one = shown("a", hostile, { finish: [word("a"), cell] }, hostile);
     const html = page([one, { ...one, slug: "b", amounts: { ...one.amounts, finish: word("b") } }]);
     expect(html).not.toContain("<img");
@@ -99,12 +167,31 @@ describe("its tables", () => {
 /** Rulings that comparing returned, of every rule. */
 function rulings(): Ruling[] {
   const pairs: readonly (readonly [string, ComparedAmount, ComparedAmount | undefined])[] = [
-    ["masstone", place(10, 0, 0), place(4, 1, -2)], ["masstone", place(4, 0, 0), place(4.4, 0, 0)], ["white.w", tint(0, -4), tint(2, 0)], ["white.w", tint(0, 0), { kind: "tint", atL: {} }],
-    ...(["strength", "parts.w", "oilByMass", "oilByVolume"] as const).flatMap((key) => [[key, number(99), number(27)], [key, number([20, 30]), number([40, 60])]] as const),
-    ["strength", number(100), number(104)], ["oilByMass", number([20, 30]), number([25, 60])], ["drying", number([2, 4]), number([6, 9])], ["drying", number([2, 2]), number([3, 3])],
-    ["lightfastness", word("excellent"), word("excellent", "estimated")], ["finish", word("matte"), undefined], ["masstone", place(4, 0, 0), { kind: "apart" }],
+    ["masstone", place(10, 0, 0), place(4, 1, -2)],
+    ["masstone", place(4, 0, 0), place(4.4, 0, 0)],
+    ["white.w", tint(0, -4), tint(2, 0)],
+    ["white.w", tint(0, 0), { kind: "tint", atL: {} }],
+    ...(["strength", "parts.w", "oilByMass", "oilByVolume"] as const).flatMap(
+      (key) =>
+        [
+          [key, number(99), number(27)],
+          [key, number([20, 30]), number([40, 60])],
+        ] as const,
+    ),
+    ["strength", number(100), number(104)],
+    ["oilByMass", number([20, 30]), number([25, 60])],
+    ["drying", number([2, 4]), number([6, 9])],
+    ["drying", number([2, 2]), number([3, 3])],
+    ["lightfastness", word("excellent"), word("excellent", "estimated")],
+    ["finish", word("matte"), undefined],
+    ["masstone", place(4, 0, 0), { kind: "apart" }],
   ];
-  return pairs.flatMap(([key, one, other]) => sideBySide([{ slug: "a", name: "Lamp Black, milled", amounts: { [key]: one } }, { slug: "b", name: "Prussian Blue", amounts: other === undefined ? {} : { [key]: other } }]).rows.flatMap(({ ruling }) => ruling ?? []));
+  return pairs.flatMap(([key, one, other]) =>
+    sideBySide([
+      { slug: "a", name: "Lamp Black, milled", amounts: { [key]: one } },
+      { slug: "b", name: "Prussian Blue", amounts: other === undefined ? {} : { [key]: other } },
+    ]).rows.flatMap(({ ruling }) => ruling ?? []),
+  );
 }
 
 holdSentences("sentences of a comparison", COMPARISON_RULINGS, rulings());

@@ -1,16 +1,40 @@
 import { expect, test } from "vitest";
-import { decimalText, placesWithin, quantityText, significantText } from "../../lib/present/number-text.ts";
+import {
+  decimalText,
+  placesWithin,
+  quantityText,
+  significantText,
+} from "../../lib/present/number-text.ts";
 
-test.each([[-0.04, 1, "0.0"], [-4.06, 1, "\u22124.1"], [2, 1, "2.0"], [0.25, 0, "0"]])("decimalText(%s, %s) is %s", (value, places, text) => {
+test.each([
+  [-0.04, 1, "0.0"],
+  [-4.06, 1, "\u22124.1"],
+  [2, 1, "2.0"],
+  [0.25, 0, "0"],
+])("decimalText(%s, %s) is %s", (value, places, text) => {
   expect(decimalText(value, places)).toBe(text);
 });
 
-test.each([[1234, 2, "1200"], [0.0344, 2, "0.034"], [63.2, 2, "63"], [9.96, 2, "10"], [4.1999, 3, "4.20"], [0, 2, "0"], [-1.26, 2, "\u22121.3"]])(
-  "significantText(%s, %s) is %s", (value, digits, text) => {
-    expect(significantText(value, digits)).toBe(text);
-  });
+test.each([
+  [1234, 2, "1200"],
+  [0.0344, 2, "0.034"],
+  [63.2, 2, "63"],
+  [9.96, 2, "10"],
+  [4.1999, 3, "4.20"],
+  [0, 2, "0"],
+  [-1.26, 2, "\u22121.3"],
+])("significantText(%s, %s) is %s", (value, digits, text) => {
+  expect(significantText(value, digits)).toBe(text);
+});
 
-test.each([[undefined, 1, 1], [0.4, 1, 1], [2, 1, 0], [0.05, 1, 1], [0.99, 2, 1], [30, 1, 0]])("an uncertainty of %s leaves %s places as %s", (uncertainty, places, left) => {
+test.each([
+  [undefined, 1, 1],
+  [0.4, 1, 1],
+  [2, 1, 0],
+  [0.05, 1, 1],
+  [0.99, 2, 1],
+  [30, 1, 0],
+])("an uncertainty of %s leaves %s places as %s", (uncertainty, places, left) => {
   expect(placesWithin(uncertainty, places)).toBe(left);
 });
 

@@ -29,13 +29,21 @@ export function sentenceFaults(text: string): string[] {
  * each wording is reached, each sentence may be printed, and a value that goes
  * missing is complained of, or was not needed.
  */
-export function holdSentences(name: string, wordings: Readonly<Record<string, RulingWording>>, rulings: readonly Ruling[]): void {
+export function holdSentences(
+  name: string,
+  wordings: Readonly<Record<string, RulingWording>>,
+  rulings: readonly Ruling[],
+): void {
   describe(name, () => {
     test("every wording is reached by a ruling that a science returned, and every ruling has one", () => {
-      expect([...new Set(rulings.map(({ rule }) => rule))].sort()).toEqual(Object.keys(wordings).sort());
+      expect([...new Set(rulings.map(({ rule }) => rule))].sort()).toEqual(
+        Object.keys(wordings).sort(),
+      );
     });
 
-    const byRule = Object.keys(wordings).map((rule) => [rule, distinct(rulings.filter((ruling) => ruling.rule === rule))] as const);
+    const byRule = Object.keys(wordings).map(
+      (rule) => [rule, distinct(rulings.filter((ruling) => ruling.rule === rule))] as const,
+    );
 
     test.each(byRule)("%s makes sentences that may be printed", (rule, values) => {
       for (const each of values) {
@@ -44,14 +52,27 @@ export function holdSentences(name: string, wordings: Readonly<Record<string, Ru
       }
     });
 
-    test.each(byRule)("%s complains of a value that is missing, or does without", (rule, values) => {
-      for (const each of values) {
-        for (const dropped of Object.keys(each)) {
-          const text = textOrComplaint(() => wordings[rule]?.(Object.fromEntries(Object.entries(each).filter(([key]) => key !== dropped))) ?? "");
-          expect(text.startsWith(`Unexpected value of a ruling \`undefined\` at ${dropped}, expected \``) || sentenceFaults(text).length === 0, `without ${dropped}: ${text}`).toBe(true);
+    test.each(byRule)(
+      "%s complains of a value that is missing, or does without",
+      (rule, values) => {
+        for (const each of values) {
+          for (const dropped of Object.keys(each)) {
+            const text = textOrComplaint(
+              () =>
+                wordings[rule]?.(
+                  Object.fromEntries(Object.entries(each).filter(([key]) => key !== dropped)),
+                ) ?? "",
+            );
+            expect(
+              text.startsWith(
+                `Unexpected value of a ruling \`undefined\` at ${dropped}, expected \``,
+              ) || sentenceFaults(text).length === 0,
+              `without ${dropped}: ${text}`,
+            ).toBe(true);
+          }
         }
-      }
-    });
+      },
+    );
   });
 }
 

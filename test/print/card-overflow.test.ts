@@ -18,110 +18,267 @@ import { solid } from "./demonstration-prints.ts";
 const STATEMENTS = ["H302", "H317", "H334", "H360D", "H373", "H410"];
 const PRECAUTIONS = ["P201", "P261", "P273", "P280", "P308+P313", "P501"];
 
-interface Load { readonly name: string; readonly pigments: number; readonly statements: number; readonly pictograms: number; readonly languages: readonly Language[]; readonly sizes: number }
-const HEAVIEST: Load = { name: "Transparent Quinacridone Ultramarine and Viridian Shadow Grey", pigments: 4, statements: 6, pictograms: 4, languages: ["en", "fr", "de", "es"], sizes: 4 };
+interface Load {
+  readonly name: string;
+  readonly pigments: number;
+  readonly statements: number;
+  readonly pictograms: number;
+  readonly languages: readonly Language[];
+  readonly sizes: number;
+}
+const HEAVIEST: Load = {
+  name: "Transparent Quinacridone Ultramarine and Viridian Shadow Grey",
+  pigments: 4,
+  statements: 6,
+  pictograms: 4,
+  languages: ["en", "fr", "de", "es"],
+  sizes: 4,
+};
 
 function content({ name, pigments, statements, pictograms, languages, sizes }: Load): CardContent {
-  const statement = (code: string): CardContent["label"]["statements"][number] => ({ code, texts: languages.map((language) => statementInLanguage(code, language)).filter(({ translationMissing }, i) => i === 0 || !translationMissing).map(({ language, text }) => ({ language, text })) });
-  const swatch = { lab: { L: 30, a: 5, b: -10 }, approximate: false, screen: { hex: "#445566" }, standing: "derived" } as const;
-  const names = ["Quinacridone magenta (PR\u00a0122)", "sodium aluminium sulphosilicate (PB\u00a029)", "hydrated chromium oxide (PG\u00a018)", "furnace black (PBk\u00a07)"].slice(0, pigments);
+  const statement = (code: string): CardContent["label"]["statements"][number] => ({
+    code,
+    texts: languages
+      .map((language) => statementInLanguage(code, language))
+      .filter(({ translationMissing }, i) => i === 0 || !translationMissing)
+      .map(({ language, text }) => ({ language, text })),
+  });
+  const swatch = {
+    lab: { L: 30, a: 5, b: -10 },
+    approximate: false,
+    screen: { hex: "#445566" },
+    standing: "derived",
+  } as const;
+  const names = [
+    "Quinacridone magenta (PR\u00a0122)",
+    "sodium aluminium sulphosilicate (PB\u00a029)",
+    "hydrated chromium oxide (PG\u00a018)",
+    "furnace black (PBk\u00a07)",
+  ].slice(0, pigments);
   return {
-    slug: "heavy", name, family: "grey", madeOf: `${names.join(", ")}, milled in cold-pressed linseed oil`, indexNames: "PR\u00a0122, PB\u00a029, PG\u00a018, PBk\u00a07",
+    slug: "heavy",
+    name,
+    family: "grey",
+    madeOf: `${names.join(", ")}, milled in cold-pressed linseed oil`,
+    indexNames: "PR\u00a0122, PB\u00a029, PG\u00a018, PBk\u00a07",
     masstone: { ...swatch, caption: "Masstone" },
-    tints: [{ ...swatch, caption: "Titanium-zinc white, L* 50", white: "Titanium-zinc white", level: "L*\u00a050" }, { ...swatch, caption: "Lead white, L* 50", white: "Lead white", level: "L*\u00a050" }],
+    tints: [
+      {
+        ...swatch,
+        caption: "Titanium-zinc white, L* 50",
+        white: "Titanium-zinc white",
+        level: "L*\u00a050",
+      },
+      { ...swatch, caption: "Lead white, L* 50", white: "Lead white", level: "L*\u00a050" },
+    ],
     sentence: "Keeps its chroma and turns toward green in titanium white.",
-    facts: Object.fromEntries(CARD_FACTS.map((fact) => [fact, { name: ENGLISH.pages.sheet.facts[fact], text: "Very slow, 14\u201331 days", standing: "derived" }])) as unknown as CardContent["facts"],
+    facts: Object.fromEntries(
+      CARD_FACTS.map((fact) => [
+        fact,
+        {
+          name: ENGLISH.pages.sheet.facts[fact],
+          text: "Very slow, 14\u201331 days",
+          standing: "derived",
+        },
+      ]),
+    ) as unknown as CardContent["facts"],
     label: {
-      signalWords: ["Danger", "Gefahr", "Peligro"], pictograms: (["GHS07", "GHS08", "GHS09", "GHS05"] as const).slice(0, pictograms).map((code) => ({ code, name: code })),
-      statements: STATEMENTS.slice(0, statements).map(statement), precautions: PRECAUTIONS.slice(0, statements).map(statement), basis: "Label by EU CLP.",
+      signalWords: ["Danger", "Gefahr", "Peligro"],
+      pictograms: (["GHS07", "GHS08", "GHS09", "GHS05"] as const)
+        .slice(0, pictograms)
+        .map((code) => ({ code, name: code })),
+      statements: STATEMENTS.slice(0, statements).map(statement),
+      precautions: PRECAUTIONS.slice(0, statements).map(statement),
+      basis: "Label by EU CLP.",
     },
-    rags: ENGLISH.pages.ragLine, sizes: Array.from({ length: sizes }, (_, i) => ({ size: `${40 * (i + 1)}\u00a0ml`, price: `\u00a3${8 * (i + 1)}.00` })),
-    address: "https://saltreach.example/colours/heavy/", poisonCentre: "If it is swallowed or breathed in: the poison centre, 020 7946 0123", deference: ENGLISH.pages.cautionLine,
-    drawdownNote: ENGLISH.pages.cards.drawdown, imprint: ["Saltreach Colourworks"],
+    rags: ENGLISH.pages.ragLine,
+    sizes: Array.from({ length: sizes }, (_, i) => ({
+      size: `${40 * (i + 1)}\u00a0ml`,
+      price: `\u00a3${8 * (i + 1)}.00`,
+    })),
+    address: "https://saltreach.example/colours/heavy/",
+    poisonCentre: "If it is swallowed or breathed in: the poison centre, 020 7946 0123",
+    deference: ENGLISH.pages.cautionLine,
+    drawdownNote: ENGLISH.pages.cards.drawdown,
+    imprint: ["Saltreach Colourworks"],
   };
 }
 
 const ADDRESS_CODE = qrMatrix("https://saltreach.example/colours/heavy/");
-const laid = (load: Load, size: CardSize): LaidCard => cardLayout({ content: content(load), revision: "0123abcd", qr: ADDRESS_CODE, size, words: ENGLISH, measure: measureText });
+const laid = (load: Load, size: CardSize): LaidCard =>
+  cardLayout({
+    content: content(load),
+    revision: "0123abcd",
+    qr: ADDRESS_CODE,
+    size,
+    words: ENGLISH,
+    measure: measureText,
+  });
 
-interface Area { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number; readonly what: string }
+interface Area {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly what: string;
+}
 
 function textArea({ text, xMm, yMm, face, sizePt }: TextMark): Area {
   const { ascender, descender } = FACE_HEIGHTS[face];
-  return { left: xMm, right: xMm + measureText(text, face, sizePt), top: yMm - ascender * sizePt * MM_PER_PT, bottom: yMm + descender * sizePt * MM_PER_PT, what: text };
+  return {
+    left: xMm,
+    right: xMm + measureText(text, face, sizePt),
+    top: yMm - ascender * sizePt * MM_PER_PT,
+    bottom: yMm + descender * sizePt * MM_PER_PT,
+    what: text,
+  };
 }
 
 /** Texts, swatches, pictograms (as the diamonds that they are, by their middle half) and the code. */
 function areas(blocks: readonly Block[]): Area[] {
   return blocks.flatMap(({ tag, alt, marks }): Area[] => {
     if (tag === "Artifact") return [];
-    if (tag !== "Figure") return marks.flatMap((mark) => (mark.kind === "text" && !/^[\u201c\u201d]+$/.test(mark.text) ? [textArea(mark)] : []));
+    if (tag !== "Figure")
+      return marks.flatMap((mark) =>
+        mark.kind === "text" && !/^[\u201c\u201d]+$/.test(mark.text) ? [textArea(mark)] : [],
+      );
     const [first] = marks;
-    if (first?.kind === "box") return [{ left: first.xMm, right: first.xMm + first.widthMm, top: first.yMm, bottom: first.yMm + first.heightMm, what: alt ?? "" }];
-    return first?.kind === "path" ? [{ left: first.xMm + first.scale * 25, right: first.xMm + first.scale * 75, top: first.yMm + first.scale * 25, bottom: first.yMm + first.scale * 75, what: alt ?? "" }] : [];
+    if (first?.kind === "box")
+      return [
+        {
+          left: first.xMm,
+          right: first.xMm + first.widthMm,
+          top: first.yMm,
+          bottom: first.yMm + first.heightMm,
+          what: alt ?? "",
+        },
+      ];
+    return first?.kind === "path"
+      ? [
+          {
+            left: first.xMm + first.scale * 25,
+            right: first.xMm + first.scale * 75,
+            top: first.yMm + first.scale * 25,
+            bottom: first.yMm + first.scale * 75,
+            what: alt ?? "",
+          },
+        ]
+      : [];
   });
 }
 
 function overlaps(blocks: readonly Block[]): string[] {
   const all = areas(blocks);
   // Lines of type may touch: an ascender meets a descender without harm, so each gives way by a seventh of its height.
-  const inside = ({ left, right, top, bottom, what }: Area): Area => ({ left: left + 0.05, right: right - 0.05, top: top + (bottom - top) / 7, bottom: bottom - (bottom - top) / 7, what });
-  return all.flatMap((one, i) => all.slice(i + 1).flatMap((other) => {
-    const [a, b] = [inside(one), inside(other)];
-    return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom ? [`${a.what} / ${b.what}`] : [];
-  }));
+  const inside = ({ left, right, top, bottom, what }: Area): Area => ({
+    left: left + 0.05,
+    right: right - 0.05,
+    top: top + (bottom - top) / 7,
+    bottom: bottom - (bottom - top) / 7,
+    what,
+  });
+  return all.flatMap((one, i) =>
+    all.slice(i + 1).flatMap((other) => {
+      const [a, b] = [inside(one), inside(other)];
+      return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
+        ? [`${a.what} / ${b.what}`]
+        : [];
+    }),
+  );
 }
 
-describe.each(SIZES.map((size) => ({ name: size.name, size })))("the heaviest card in $name", ({ size }) => {
-  // A strip of this height has no room for so long a name: it says so, by name.
-  const load = size.heightMm < 48 ? { ...HEAVIEST, name: "Quinacridone Ultramarine Viridian", languages: ["en"] as const } : HEAVIEST;
-  const card = laid(load, size);
-  const faces = card.leaves.flatMap(({ front, back }) => [front, back]);
-  const said = (blocks: readonly Block[]): string => solid(blocks.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : []))).join(" "));
+describe.each(SIZES.map((size) => ({ name: size.name, size })))(
+  "the heaviest card in $name",
+  ({ size }) => {
+    // A strip of this height has no room for so long a name: it says so, by name.
+    const load =
+      size.heightMm < 48
+        ? { ...HEAVIEST, name: "Quinacridone Ultramarine Viridian", languages: ["en"] as const }
+        : HEAVIEST;
+    const card = laid(load, size);
+    const faces = card.leaves.flatMap(({ front, back }) => [front, back]);
+    const said = (blocks: readonly Block[]): string =>
+      solid(
+        blocks
+          .flatMap(({ marks }) =>
+            marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])),
+          )
+          .join(" "),
+      );
 
-  test("overlaps nowhere and stays clear of the cut", () => {
-    for (const face of faces) {
-      expect(overlaps(face)).toEqual([]);
-      for (const { left, right, top, bottom, what } of areas(face).filter(({ what: said }) => !said.startsWith("QR"))) expect([left >= 2.5, right <= size.widthMm - 2.5, top >= 2, bottom <= size.heightMm - 2], what).toEqual([true, true, true, true]);
+    test("overlaps nowhere and stays clear of the cut", () => {
+      for (const face of faces) {
+        expect(overlaps(face)).toEqual([]);
+        for (const { left, right, top, bottom, what } of areas(face).filter(
+          ({ what: said }) => !said.startsWith("QR"),
+        ))
+          expect(
+            [left >= 2.5, right <= size.widthMm - 2.5, top >= 2, bottom <= size.heightMm - 2],
+            what,
+          ).toEqual([true, true, true, true]);
+      }
+    });
+
+    test("has name, symbols, signal word and rags on its front", () => {
+      const [front = []] = faces;
+      expect(said(front)).toContain(solid(load.name));
+      expect(front.filter(({ alt }) => alt?.startsWith("GHS") === true)).toHaveLength(4);
+      expect(said(front)).toContain("Danger");
+      expect(said(front)).toMatch(/self-ignite|catchfire/);
+    });
+
+    test("has every statement in every language, the rags and the deference in full, cut short nowhere", () => {
+      const text = said(faces.flat());
+      for (const { texts } of [
+        ...content(load).label.statements,
+        ...content(load).label.precautions,
+      ])
+        for (const one of texts) expect(withoutHeads(text)).toContain(solid(one.text));
+      for (const line of [ENGLISH.pages.ragLine, ENGLISH.pages.cautionLine])
+        expect(withoutHeads(text)).toContain(solid(line));
+      expect(text).not.toMatch(/\u2026|\.\.\./);
+    });
+
+    /** The head of a further leaf may stand inside a sentence that goes on over. */
+    function withoutHeads(text: string): string {
+      return text.replace(new RegExp(`${solid(load.name)},leaf\\d+`, "g"), "");
     }
-  });
 
-  test("has name, symbols, signal word and rags on its front", () => {
-    const [front = []] = faces;
-    expect(said(front)).toContain(solid(load.name));
-    expect(front.filter(({ alt }) => alt?.startsWith("GHS") === true)).toHaveLength(4);
-    expect(said(front)).toContain("Danger");
-    expect(said(front)).toMatch(/self-ignite|catchfire/);
-  });
-
-  test("has every statement in every language, the rags and the deference in full, cut short nowhere", () => {
-    const text = said(faces.flat());
-    for (const { texts } of [...content(load).label.statements, ...content(load).label.precautions]) for (const one of texts) expect(withoutHeads(text)).toContain(solid(one.text));
-    for (const line of [ENGLISH.pages.ragLine, ENGLISH.pages.cautionLine]) expect(withoutHeads(text)).toContain(solid(line));
-    expect(text).not.toMatch(/\u2026|\.\.\./);
-  });
-
-  /** The head of a further leaf may stand inside a sentence that goes on over. */
-  function withoutHeads(text: string): string {
-    return text.replace(new RegExp(`${solid(load.name)},leaf\\d+`, "g"), "");
-  }
-
-  test("sets no statement under 7 point", () => {
-    for (const { marks } of faces.slice(1).flat()) for (const mark of marks) if (mark.kind === "text" && /^[HP]\d|toxic|gloves|Gefahr/.test(mark.text)) expect(mark.sizePt).toBeGreaterThanOrEqual(7);
-  });
-});
+    test("sets no statement under 7 point", () => {
+      for (const { marks } of faces.slice(1).flat())
+        for (const mark of marks)
+          if (mark.kind === "text" && /^[HP]\d|toxic|gloves|Gefahr/.test(mark.text))
+            expect(mark.sizePt).toBeGreaterThanOrEqual(7);
+    });
+  },
+);
 
 test("no card of any load overlaps: it holds everything, or is refused by name", () => {
   const load = fc.record({
-    name: fc.constantFrom("Umber", "Lamp Black, milled", "Viridian-Quinacridone Black", HEAVIEST.name), pigments: fc.integer({ min: 1, max: 4 }), statements: fc.integer({ min: 0, max: 6 }),
-    pictograms: fc.integer({ min: 0, max: 4 }), languages: fc.constantFrom<Load["languages"]>(["en"], ["de", "en"], HEAVIEST.languages), sizes: fc.integer({ min: 0, max: 4 }),
+    name: fc.constantFrom(
+      "Umber",
+      "Lamp Black, milled",
+      "Viridian-Quinacridone Black",
+      HEAVIEST.name,
+    ),
+    pigments: fc.integer({ min: 1, max: 4 }),
+    statements: fc.integer({ min: 0, max: 6 }),
+    pictograms: fc.integer({ min: 0, max: 4 }),
+    languages: fc.constantFrom<Load["languages"]>(["en"], ["de", "en"], HEAVIEST.languages),
+    sizes: fc.integer({ min: 0, max: 4 }),
   });
-  fc.assert(fc.property(load, fc.constantFrom(...SIZES), fc.boolean(), (one, size, chip) => {
-    try {
-      for (const { front, back } of laid(one, { ...size, chip }).leaves) expect([...overlaps(front), ...overlaps(back)]).toEqual([]);
-    } catch (error) {
-      if (!(error instanceof CardTooLarge)) throw error;
-      expect(error.message).toMatch(/^Unexpected size of card `\S+` for `heavy`, expected `one that holds /);
-    }
-  }), { seed: 1, numRuns: 120 });
+  fc.assert(
+    fc.property(load, fc.constantFrom(...SIZES), fc.boolean(), (one, size, chip) => {
+      try {
+        for (const { front, back } of laid(one, { ...size, chip }).leaves)
+          expect([...overlaps(front), ...overlaps(back)]).toEqual([]);
+      } catch (error) {
+        if (!(error instanceof CardTooLarge)) throw error;
+        expect(error.message).toMatch(
+          /^Unexpected size of card `\S+` for `heavy`, expected `one that holds /,
+        );
+      }
+    }),
+    { seed: 1, numRuns: 120 },
+  );
 });

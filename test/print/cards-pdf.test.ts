@@ -9,10 +9,45 @@ import { CARDS, CONTEXT, laidIn, printedIn, SIZES } from "./demonstration-cards.
 import { solid } from "./demonstration-prints.ts";
 import { painted } from "./painted-modules.ts";
 
-type Plain = { readonly notations: { readonly masstone?: { readonly lab: Record<string, { readonly L: number; readonly a: number; readonly b: number }> } }; readonly tints: readonly { readonly atL: Record<string, { readonly lab?: Record<string, { readonly L: number; readonly a: number; readonly b: number }> }> }[] };
-const decoded = (jsqr as unknown as { default: (data: Uint8ClampedArray, width: number, height: number) => { readonly data: string } | null }).default;
+type Plain = {
+  readonly notations: {
+    readonly masstone?: {
+      readonly lab: Record<string, { readonly L: number; readonly a: number; readonly b: number }>;
+    };
+  };
+  readonly tints: readonly {
+    readonly atL: Record<
+      string,
+      {
+        readonly lab?: Record<
+          string,
+          { readonly L: number; readonly a: number; readonly b: number }
+        >;
+      }
+    >;
+  }[];
+};
+const decoded = (
+  jsqr as unknown as {
+    default: (
+      data: Uint8ClampedArray,
+      width: number,
+      height: number,
+    ) => { readonly data: string } | null;
+  }
+).default;
 const MM = 72 / 25.4;
-const FEW = ["bone-black", "burnt-sienna", "titanium-zinc-white", "perylene-black", "viridian-quinacridone-black", "slate-grey", "lamp-black", "green-earth", "zinc-white"];
+const FEW = [
+  "bone-black",
+  "burnt-sienna",
+  "titanium-zinc-white",
+  "perylene-black",
+  "viridian-quinacridone-black",
+  "slate-grey",
+  "lamp-black",
+  "green-earth",
+  "zinc-white",
+];
 
 describe.each(SIZES.map((size) => ({ name: size.name, size })))("cards of $name", ({ size }) => {
   const { laid, faults } = laidIn(size, FEW);
@@ -27,8 +62,13 @@ describe.each(SIZES.map((size) => ({ name: size.name, size })))("cards of $name"
   test("are all there, on as many pages as their leaves take, each of the paper's size", () => {
     expect(faults).toEqual([]);
     expect(laid.map(({ slug }) => slug).sort()).toEqual([...FEW].sort());
-    expect(found.pages.length).toBe(Math.ceil(leaves.length / layout.perSheet) * (size.twoSided ? 2 : 1));
-    for (const { widthPt, heightPt } of found.pages) expect([widthPt / MM, heightPt / MM].map(Math.round)).toEqual([layout.paperMm.width, layout.paperMm.height].map(Math.round));
+    expect(found.pages.length).toBe(
+      Math.ceil(leaves.length / layout.perSheet) * (size.twoSided ? 2 : 1),
+    );
+    for (const { widthPt, heightPt } of found.pages)
+      expect([widthPt / MM, heightPt / MM].map(Math.round)).toEqual(
+        [layout.paperMm.width, layout.paperMm.height].map(Math.round),
+      );
   });
 
   test("have each its name at its place, within the safe area", () => {
@@ -36,36 +76,73 @@ describe.each(SIZES.map((size) => ({ name: size.name, size })))("cards of $name"
       if (leaf > 0) return;
       const page = found.pages[Math.floor(i / layout.perSheet) * (size.twoSided ? 2 : 1)];
       const { xMm, yMm } = layout.place(i % layout.perSheet, "front");
-      const within = page?.texts.filter(({ x, y }) => x >= xMm * MM && x < (xMm + size.widthMm) * MM && page.heightPt - y >= yMm * MM && page.heightPt - y <= (yMm + size.heightMm) * MM) ?? [];
+      const within =
+        page?.texts.filter(
+          ({ x, y }) =>
+            x >= xMm * MM &&
+            x < (xMm + size.widthMm) * MM &&
+            page.heightPt - y >= yMm * MM &&
+            page.heightPt - y <= (yMm + size.heightMm) * MM,
+        ) ?? [];
       const name = CARDS.cards.find((card) => card.slug === slug)?.name ?? "";
       expect(solid(within.map(({ text }) => text).join("")), slug).toContain(solid(name));
-      for (const { x, width, text } of within) expect(x + width, text).toBeLessThanOrEqual((xMm + size.widthMm - 2.5) * MM);
+      for (const { x, width, text } of within)
+        expect(x + width, text).toBeLessThanOrEqual((xMm + size.widthMm - 2.5) * MM);
     });
   });
 
   test("bear their sheet's Lab, to four decimals", () => {
     const fills = found.pages.flatMap(labFills);
-    for (const { slug, worded: { plain } } of CARDS.cards.filter((card) => FEW.includes(card.slug))) {
+    for (const {
+      slug,
+      worded: { plain },
+    } of CARDS.cards.filter((card) => FEW.includes(card.slug))) {
       const values = plain.values as unknown as Plain;
       const own = values.notations.masstone?.lab["D50/2"];
       // A size with a box for a chip may show that in its place.
-      if (own !== undefined && !size.chip) expect(fills, slug).toContainEqual({ L: expect.closeTo(own.L, 3) as number, a: expect.closeTo(own.a, 3) as number, b: expect.closeTo(own.b, 3) as number });
+      if (own !== undefined && !size.chip)
+        expect(fills, slug).toContainEqual({
+          L: expect.closeTo(own.L, 3) as number,
+          a: expect.closeTo(own.a, 3) as number,
+          b: expect.closeTo(own.b, 3) as number,
+        });
       if (size.heightMm < 48) continue;
-      const at = values.tints.map(({ atL }) => atL["50"]?.lab?.["D50/2"]).filter((lab) => lab !== undefined).slice(0, 2);
-      if (at.length === 2) for (const lab of at) expect(fills, slug).toContainEqual({ L: expect.closeTo(lab.L, 3) as number, a: expect.closeTo(lab.a, 3) as number, b: expect.closeTo(lab.b, 3) as number });
+      const at = values.tints
+        .map(({ atL }) => atL["50"]?.lab?.["D50/2"])
+        .filter((lab) => lab !== undefined)
+        .slice(0, 2);
+      if (at.length === 2)
+        for (const lab of at)
+          expect(fills, slug).toContainEqual({
+            L: expect.closeTo(lab.L, 3) as number,
+            a: expect.closeTo(lab.a, 3) as number,
+            b: expect.closeTo(lab.b, 3) as number,
+          });
     }
   });
 
   test("say what the sheet says: label in full, rags, poison centre, deference", () => {
     const text = solid(found.pages.map(pageText).join(" "));
-    for (const { worded: { sheet }, revision } of CARDS.cards.filter(({ slug }) => FEW.includes(slug))) {
+    for (const {
+      worded: { sheet },
+      revision,
+    } of CARDS.cards.filter(({ slug }) => FEW.includes(slug))) {
       expect(text).toContain(solid(sheet.name));
       expect(text).toContain(revision);
-      for (const { colourIndexName } of sheet.pigments) expect(text).toContain(solid(colourIndexName ?? ""));
-      for (const code of [...sheet.cautions.hazardStatements, ...sheet.cautions.precautionaryStatements]) expect(text, `${sheet.slug} ${code}`).toContain(solid(statementText(code, "en")));
+      for (const { colourIndexName } of sheet.pigments)
+        expect(text).toContain(solid(colourIndexName ?? ""));
+      for (const code of [
+        ...sheet.cautions.hazardStatements,
+        ...sheet.cautions.precautionaryStatements,
+      ])
+        expect(text, `${sheet.slug} ${code}`).toContain(solid(statementText(code, "en")));
       if (sheet.cautions.signalWord !== null) expect(text).toContain(sheet.cautions.signalWord);
     }
-    expect(text).toContain(solid("Worked from suppliers' data. The label and safety data sheet prevail; local codes and licensed practice come first."));
+    expect(text).toContain(
+      solid(
+        "Worked from suppliers' data. The label and safety data sheet prevail; local codes and licensed practice come first.",
+      ),
+    );
     expect(text).toContain(solid(CONTEXT.words.pages.ragLine));
     expect(text).toContain(solid("020 7946 0123"));
     expect(text).not.toContain("\u2026");
@@ -73,18 +150,32 @@ describe.each(SIZES.map((size) => ({ name: size.name, size })))("cards of $name"
   });
 
   test("set no caution under 7 point, and nothing under 5.5", () => {
-    const cautions = laid.flatMap(({ leaves: own }) => own.flatMap(({ back }) => back)).flatMap(({ marks }) => marks).filter((mark) => mark.kind === "text" && /rags|swallowed|suppliers' data|May |Very toxic|^[HP]\d{3}/i.test(mark.text) && !/^Label by|As the maker/.test(mark.text));
+    const cautions = laid
+      .flatMap(({ leaves: own }) => own.flatMap(({ back }) => back))
+      .flatMap(({ marks }) => marks)
+      .filter(
+        (mark) =>
+          mark.kind === "text" &&
+          /rags|swallowed|suppliers' data|May |Very toxic|^[HP]\d{3}/i.test(mark.text) &&
+          !/^Label by|As the maker/.test(mark.text),
+      );
     expect(cautions.length).toBeGreaterThan(FEW.length);
-    for (const mark of cautions) if (mark.kind === "text") expect(mark.sizePt, mark.text).toBeGreaterThanOrEqual(7);
-    for (const { texts } of found.pages) for (const { sizePt, text } of texts) expect(sizePt, text).toBeGreaterThan(5.49);
+    for (const mark of cautions)
+      if (mark.kind === "text") expect(mark.sizePt, mark.text).toBeGreaterThanOrEqual(7);
+    for (const { texts } of found.pages)
+      for (const { sizePt, text } of texts) expect(sizePt, text).toBeGreaterThan(5.49);
   });
 
   test("lead to their sheets: another reader finds the address in the modules", () => {
-    for (const { slug, leaves: [leaf] } of laid) {
+    for (const {
+      slug,
+      leaves: [leaf],
+    } of laid) {
       const qr = leaf?.front.find(({ alt }) => alt?.startsWith("QR code") === true);
       const path = qr?.marks.find(({ kind }) => kind === "path");
       const box = qr?.marks.find(({ kind }) => kind === "box");
-      if (path?.kind !== "path" || box?.kind !== "box") throw new Error(`Unexpected card of ${slug} without its code`);
+      if (path?.kind !== "path" || box?.kind !== "box")
+        throw new Error(`Unexpected card of ${slug} without its code`);
       const modules = Math.round(box.widthMm / path.scale) - 2 * QR_QUIET_MODULES;
       const { data, side } = painted(path.d, modules, 4);
       expect(decoded(data, side, side)?.data).toBe(`https://saltreach.example/colours/${slug}/`);
@@ -94,14 +185,21 @@ describe.each(SIZES.map((size) => ({ name: size.name, size })))("cards of $name"
   });
 
   test("embed their fonts, say their language and are the same twice", () => {
-    expect(found).toMatchObject({ isTagged: true, language: "en", title: `Saltreach Colourworks: shelf cards, ${size.name}` });
-    for (const descriptor of dictionaries(pdf.bytes, "FontDescriptor")) expect(descriptor).toMatch(/\/FontFile2 \d+ 0 R/);
+    expect(found).toMatchObject({
+      isTagged: true,
+      language: "en",
+      title: `Saltreach Colourworks: shelf cards, ${size.name}`,
+    });
+    for (const descriptor of dictionaries(pdf.bytes, "FontDescriptor"))
+      expect(descriptor).toMatch(/\/FontFile2 \d+ 0 R/);
     expect(Buffer.compare(printedIn(size, FEW).bytes, pdf.bytes)).toBe(0);
   });
 });
 
 test("a colour that is sold on a legal basis alone gets no card", () => {
-  expect(CARDS.without).toEqual([{ slug: "lead-white", name: "Lead White", markets: ["EU", "GB"] }]);
+  expect(CARDS.without).toEqual([
+    { slug: "lead-white", name: "Lead White", markets: ["EU", "GB"] },
+  ]);
   expect(CARDS.cards.map(({ slug }) => slug)).not.toContain("lead-white");
   expect(CARDS.cards.length).toBe(CONTEXT.sheets.length - 1);
 });

@@ -14,9 +14,17 @@ export const CARDS: RangeCards = worked.cards;
 export const SIZES: readonly CardSize[] = cardSizes(records.workshop);
 
 export function laidIn(size: CardSize, slugs?: readonly string[]): LaidCards {
-  return laidCards(CARDS.cards.filter(({ slug }) => slugs === undefined || slugs.includes(slug)), size, CONTEXT);
+  return laidCards(
+    CARDS.cards.filter(({ slug }) => slugs === undefined || slugs.includes(slug)),
+    size,
+    CONTEXT,
+  );
 }
 
 export function printedIn(size: CardSize, slugs?: readonly string[]): CardsPdf {
-  return cardsPdf(laidIn(size, slugs).laid, size, { workshop: "Saltreach Colourworks", date: "2026-05-18", words: CONTEXT.words });
+  return cardsPdf(laidIn(size, slugs).laid, size, {
+    workshop: "Saltreach Colourworks",
+    date: "2026-05-18",
+    words: CONTEXT.words,
+  });
 }

@@ -16,7 +16,15 @@ export function printOf(slug: string): SheetToPrint {
 }
 
 /** A black, a white that is sold under permit alone, a white, a medium, two pigments, a chip by eye, hardly anything known. */
-export const KINDS = ["bone-black", "lead-white", "titanium-white", "barytes-medium", "umber-ultramarine-black", "green-earth", "slate-grey"] as const;
+export const KINDS = [
+  "bone-black",
+  "lead-white",
+  "titanium-white",
+  "barytes-medium",
+  "umber-ultramarine-black",
+  "green-earth",
+  "slate-grey",
+] as const;
 
 /** Texts of a PDF are parted where lines and faces are, and one glyph serves both the micro sign and the Greek letter: compared without spaces, in compatibility form. */
 export function solid(text: string): string {

@@ -7,10 +7,22 @@ const CARD = { name: "card", widthMm: 90, heightMm: 55, paper: "A4", twoSided: t
 /** Counted by hand: paper less two margins of 8 mm, plus one gutter of 6, over a card and its gutter; ISO 216 and ANSI Y14.1 for the papers. */
 describe("cards on a sheet", () => {
   test.each([
-    ["A4", true, 90, 55, 2, 4], ["Letter", true, 90, 55, 2, 4], ["A4", true, 105, 74, 1, 3], ["A4", false, 90, 55, 2, 2], ["A4", false, 110, 38, 1, 3], ["Letter", true, 190, 120, 1, 2],
-  ] as const)("%s, two-sided %s, %d x %d: %d columns, %d rows", (paper, twoSided, widthMm, heightMm, columns, rows) => {
-    expect(imposition({ name: "x", paper, twoSided, widthMm, heightMm })).toMatchObject({ columns, rows, perSheet: columns * rows });
-  });
+    ["A4", true, 90, 55, 2, 4],
+    ["Letter", true, 90, 55, 2, 4],
+    ["A4", true, 105, 74, 1, 3],
+    ["A4", false, 90, 55, 2, 2],
+    ["A4", false, 110, 38, 1, 3],
+    ["Letter", true, 190, 120, 1, 2],
+  ] as const)(
+    "%s, two-sided %s, %d x %d: %d columns, %d rows",
+    (paper, twoSided, widthMm, heightMm, columns, rows) => {
+      expect(imposition({ name: "x", paper, twoSided, widthMm, heightMm })).toMatchObject({
+        columns,
+        rows,
+        perSheet: columns * rows,
+      });
+    },
+  );
 
   test("stand in the middle, clear of the margins, with room for two bleeds between them", () => {
     const { place, cuts } = imposition(CARD);
@@ -31,13 +43,18 @@ describe("cards on a sheet", () => {
 
   test("to fold have the back above the front, on one fold", () => {
     const { place, folds } = imposition({ ...CARD, twoSided: false });
-    expect(place(0, "front")).toEqual({ xMm: place(0, "back").xMm, yMm: place(0, "back").yMm + 55 });
+    expect(place(0, "front")).toEqual({
+      xMm: place(0, "back").xMm,
+      yMm: place(0, "back").yMm + 55,
+    });
     expect(folds[0]).toBe(place(0, "front").yMm);
   });
 
   test("a size is refused just where the paper ends", () => {
     expect(imposition({ ...CARD, widthMm: 194 }).columns).toBe(1);
-    expect(() => imposition({ ...CARD, widthMm: 194.1 })).toThrow("Unexpected size of card `card` (194.1 x 55 mm), expected `one that A4 holds within its margins`");
+    expect(() => imposition({ ...CARD, widthMm: 194.1 })).toThrow(
+      "Unexpected size of card `card` (194.1 x 55 mm), expected `one that A4 holds within its margins`",
+    );
     expect(() => imposition({ ...CARD, widthMm: NaN })).toThrow("expected `one that A4 holds");
     expect(imposition({ ...CARD, heightMm: 140.5, twoSided: false }).rows).toBe(1);
     expect(() => imposition({ ...CARD, heightMm: 140.6, twoSided: false })).toThrow(RangeError);

@@ -1,15 +1,45 @@
 import { describe, expect, test } from "vitest";
 import { drawBlocks } from "../../lib/print/draw-blocks.ts";
 import type { Block } from "../../lib/print/mark.ts";
-import { addPage, measureText, printDocument, printedBytes, UnprintableText } from "../../lib/print/print-document.ts";
+import {
+  addPage,
+  measureText,
+  printDocument,
+  printedBytes,
+  UnprintableText,
+} from "../../lib/print/print-document.ts";
 import { FACES } from "../../lib/print/print-font.ts";
 import { dictionaries, labFills, pageText, readPdf } from "../support/read-pdf.ts";
 
 const BLOCKS: readonly Block[] = [
-  { tag: "H1", marks: [{ kind: "text", text: "Łódź sienna", xMm: 10, yMm: 20, face: "serif", sizePt: 12 }] },
-  { tag: "P", marks: [{ kind: "text", text: "Fine office coffee", xMm: 10, yMm: 30, face: "sans", sizePt: 9 }] },
-  { tag: "Figure", alt: "a red", marks: [{ kind: "box", xMm: 10, yMm: 40, widthMm: 20, heightMm: 10, ink: { lab: { L: 41.5, a: 60.25, b: -0.125 }, screen: { hex: "#aa0000" } } }] },
-  { tag: "Artifact", marks: [{ kind: "line", fromMm: [0, 0], toMm: [5, 0], widthPt: 0.25, ink: { grey: 0 } }] },
+  {
+    tag: "H1",
+    marks: [{ kind: "text", text: "Łódź sienna", xMm: 10, yMm: 20, face: "serif", sizePt: 12 }],
+  },
+  {
+    tag: "P",
+    marks: [
+      { kind: "text", text: "Fine office coffee", xMm: 10, yMm: 30, face: "sans", sizePt: 9 },
+    ],
+  },
+  {
+    tag: "Figure",
+    alt: "a red",
+    marks: [
+      {
+        kind: "box",
+        xMm: 10,
+        yMm: 40,
+        widthMm: 20,
+        heightMm: 10,
+        ink: { lab: { L: 41.5, a: 60.25, b: -0.125 }, screen: { hex: "#aa0000" } },
+      },
+    ],
+  },
+  {
+    tag: "Artifact",
+    marks: [{ kind: "line", fromMm: [0, 0], toMm: [5, 0], widthPt: 0.25, ink: { grey: 0 } }],
+  },
 ];
 
 function drawn(date: string | undefined, blocks = BLOCKS): Uint8Array {
@@ -36,13 +66,19 @@ describe("a document on paper", () => {
   test("gives its text back, ligatures and letters beyond Latin-1 too, where it was put", async () => {
     const [page] = (await readPdf(bytes)).pages;
     expect(page && pageText(page).replaceAll(" ", "")).toBe("ŁódźsiennaFineofficecoffee");
-    expect(page?.texts.find(({ text }) => text.startsWith("Fine"))).toMatchObject({ x: expect.closeTo((10 / 25.4) * 72, 3) as number, y: expect.closeTo(((297 - 30) / 25.4) * 72, 3) as number, sizePt: expect.closeTo(9, 3) as number });
+    expect(page?.texts.find(({ text }) => text.startsWith("Fine"))).toMatchObject({
+      x: expect.closeTo((10 / 25.4) * 72, 3) as number,
+      y: expect.closeTo(((297 - 30) / 25.4) * 72, 3) as number,
+      sizePt: expect.closeTo(9, 3) as number,
+    });
   });
 
   test("fills in Lab with the operands given", async () => {
     const [page] = (await readPdf(bytes)).pages;
     expect(page && labFills(page)).toEqual([{ L: 41.5, a: 60.25, b: -0.125 }]);
-    expect(Buffer.from(bytes).toString("latin1").replace(/\s+/g, " ")).toMatch(/\[\/Lab << \/WhitePoint \[0\.964\d+ 1 0\.824\d+\] \/Range \[-128 127 -128 127\] >>\]/);
+    expect(Buffer.from(bytes).toString("latin1").replace(/\s+/g, " ")).toMatch(
+      /\[\/Lab << \/WhitePoint \[0\.964\d+ 1 0\.824\d+\] \/Range \[-128 127 -128 127\] >>\]/,
+    );
   });
 
   test("embeds a subset of each font that it uses, and no other", () => {
@@ -66,15 +102,30 @@ describe("a document on paper", () => {
   });
 
   test("refuses a character that no font has, by name", () => {
-    expect(() => drawn("2026-05-18", [{ tag: "P", marks: [{ kind: "text", text: "黒", xMm: 0, yMm: 10, face: "sans", sizePt: 9 }] }])).toThrow(UnprintableText);
-    expect(() => measureText("黒", "sans", 9)).toThrow("Unexpected character `黒` (U+9ED2) on paper");
+    expect(() =>
+      drawn("2026-05-18", [
+        {
+          tag: "P",
+          marks: [{ kind: "text", text: "黒", xMm: 0, yMm: 10, face: "sans", sizePt: 9 }],
+        },
+      ]),
+    ).toThrow(UnprintableText);
+    expect(() => measureText("黒", "sans", 9)).toThrow(
+      "Unexpected character `黒` (U+9ED2) on paper",
+    );
   });
 });
 
 test("a text is as wide as a reader of the file finds it", async () => {
   const text = "AVAST Tobacco, 1:20 – “fine”";
   for (const face of FACES) {
-    const [page] = (await readPdf(drawn("2026-05-18", [{ tag: "P", marks: [{ kind: "text", text, xMm: 10, yMm: 20, face, sizePt: 10 }] }]))).pages;
+    const [page] = (
+      await readPdf(
+        drawn("2026-05-18", [
+          { tag: "P", marks: [{ kind: "text", text, xMm: 10, yMm: 20, face, sizePt: 10 }] },
+        ]),
+      )
+    ).pages;
     const width = (page?.texts ?? []).reduce((sum, found) => sum + found.width, 0);
     expect((width / 72) * 25.4, face).toBeCloseTo(measureText(text, face, 10), 1);
   }

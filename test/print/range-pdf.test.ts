@@ -11,8 +11,15 @@ const SLUGS = ["titanium-white", "bone-black", "lamp-black", "cobalt-blue", "sla
 
 describe("a range of five as one PDF", () => {
   const sheets = SLUGS.map(printOf);
-  const order = byFamily(sheets.map(({ page }) => page.worded)).flatMap(([, members]) => members.map(({ sheet }) => sheet.name));
-  const drawn = (): Uint8Array => rangePdf(sheets.map((sheet) => ({ ...sheet, laidOut: laidOutSheet(sheet, PAPER_SIZES.Letter) })), PRINTS.context, PAPER_SIZES.Letter);
+  const order = byFamily(sheets.map(({ page }) => page.worded)).flatMap(([, members]) =>
+    members.map(({ sheet }) => sheet.name),
+  );
+  const drawn = (): Uint8Array =>
+    rangePdf(
+      sheets.map((sheet) => ({ ...sheet, laidOut: laidOutSheet(sheet, PAPER_SIZES.Letter) })),
+      PRINTS.context,
+      PAPER_SIZES.Letter,
+    );
   const bytes = drawn();
   let found: FoundPdf;
   let structure: Awaited<ReturnType<typeof pdfStructure>>;
@@ -24,23 +31,36 @@ describe("a range of five as one PDF", () => {
   test("numbers its pages through, on US Letter", () => {
     found.pages.forEach((page, i) => {
       expect(solid(pageText(page))).toContain(solid(`${i + 1} of ${found.pages.length}`));
-      expect([page.widthPt, page.heightPt].map((pt) => Math.round(pt * 10) / 10)).toEqual([612, 792]);
+      expect([page.widthPt, page.heightPt].map((pt) => Math.round(pt * 10) / 10)).toEqual([
+        612, 792,
+      ]);
     });
   });
 
   test("has every sheet once, by family and name", () => {
-    expect(structure.elements.filter(({ role }) => role === "H1").map(({ text }) => text)).toEqual(["The range", ...order]);
+    expect(structure.elements.filter(({ role }) => role === "H1").map(({ text }) => text)).toEqual([
+      "The range",
+      ...order,
+    ]);
   });
 
   test("names in its contents the page on which each begins", () => {
-    const contents = structure.elements.filter(({ role, page }) => role === "TOCI" && page === 0).map(({ text }) => solid(text));
+    const contents = structure.elements
+      .filter(({ role, page }) => role === "TOCI" && page === 0)
+      .map(({ text }) => solid(text));
     const headings = structure.elements.filter(({ role, page }) => role === "H1" && page > 0);
     expect(headings).toHaveLength(SLUGS.length);
-    for (const { text, page } of headings) expect(contents.some((line) => line.startsWith(solid(text)) && line.endsWith(String(page + 1))), text).toBe(true);
+    for (const { text, page } of headings)
+      expect(
+        contents.some((line) => line.startsWith(solid(text)) && line.endsWith(String(page + 1))),
+        text,
+      ).toBe(true);
   });
 
   test("bookmarks contents, families and sheets, each with its page", () => {
-    const headings = new Map(structure.elements.filter(({ role }) => role === "H1").map(({ text, page }) => [text, page]));
+    const headings = new Map(
+      structure.elements.filter(({ role }) => role === "H1").map(({ text, page }) => [text, page]),
+    );
     expect(structure.bookmarks[0]).toMatchObject({ title: "Contents", page: 0, depth: 0 });
     const own = structure.bookmarks.filter(({ depth }) => depth === 1);
     expect(own.map(({ title }) => title)).toEqual(order);

@@ -9,7 +9,9 @@ import { CARDS, CONTEXT } from "./demonstration-cards.ts";
 
 const { words } = CONTEXT;
 /** Once through a file, as a kept manifest goes. */
-const KEPT = JSON.parse(JSON.stringify(CARDS.cards.map(({ slug, name, states }) => ({ slug, name, states })))) as EarlierCard[];
+const KEPT = JSON.parse(
+  JSON.stringify(CARDS.cards.map(({ slug, name, states }) => ({ slug, name, states }))),
+) as EarlierCard[];
 
 /** The demonstration's cards with one sheet changed. */
 function changedIn(slug: string, change: (sheet: Sheet) => Sheet): StatedCard[] {
@@ -26,34 +28,93 @@ describe("the list of reprints", () => {
   });
 
   test("has the one card of which one figure changed, and that change alone, in words", () => {
-    const now = changedIn("bone-black", (sheet) => ({ ...sheet, optics: { ...sheet.optics, opacityClass: { ...sheet.optics.opacityClass, value: "semi-opaque" } as Sheet["optics"]["opacityClass"] } }));
-    expect(reprintList(now, KEPT, words)).toEqual([{ slug: "bone-black", name: "Bone Black", kind: "changed", changes: ["Opacity: \u201cOpaque (derived)\u201d is now \u201cSemi-opaque (derived)\u201d"] }]);
+    const now = changedIn("bone-black", (sheet) => ({
+      ...sheet,
+      optics: {
+        ...sheet.optics,
+        opacityClass: {
+          ...sheet.optics.opacityClass,
+          value: "semi-opaque",
+        } as Sheet["optics"]["opacityClass"],
+      },
+    }));
+    expect(reprintList(now, KEPT, words)).toEqual([
+      {
+        slug: "bone-black",
+        name: "Bone Black",
+        kind: "changed",
+        changes: ["Opacity: \u201cOpaque (derived)\u201d is now \u201cSemi-opaque (derived)\u201d"],
+      },
+    ]);
   });
 
   test("has a card whose standing changed though its word did not", () => {
-    const now = changedIn("bone-black", (sheet) => ({ ...sheet, optics: { ...sheet.optics, opacityClass: { ...sheet.optics.opacityClass, standing: "stated" } as Sheet["optics"]["opacityClass"] } }));
-    expect(reprintList(now, KEPT, words).map(({ changes }) => changes)).toEqual([["Opacity: \u201cOpaque (derived)\u201d is now \u201cOpaque (stated)\u201d"]]);
+    const now = changedIn("bone-black", (sheet) => ({
+      ...sheet,
+      optics: {
+        ...sheet.optics,
+        opacityClass: {
+          ...sheet.optics.opacityClass,
+          standing: "stated",
+        } as Sheet["optics"]["opacityClass"],
+      },
+    }));
+    expect(reprintList(now, KEPT, words).map(({ changes }) => changes)).toEqual([
+      ["Opacity: \u201cOpaque (derived)\u201d is now \u201cOpaque (stated)\u201d"],
+    ]);
   });
 
   test("leaves out a card of whose sheet something changed that a card does not say", () => {
-    expect(reprintList(changedIn("bone-black", (sheet) => ({ ...sheet, oil: { ...sheet.oil, reasons: [] }, recordDate: "2031-01-01" })), KEPT, words)).toEqual([]);
+    expect(
+      reprintList(
+        changedIn("bone-black", (sheet) => ({
+          ...sheet,
+          oil: { ...sheet.oil, reasons: [] },
+          recordDate: "2031-01-01",
+        })),
+        KEPT,
+        words,
+      ),
+    ).toEqual([]);
   });
 
   test("tells of a list only what came and went", () => {
-    const now = changedIn("zinc-white", (sheet) => ({ ...sheet, cautions: { ...sheet.cautions, precautionaryStatements: sheet.cautions.precautionaryStatements.filter((code) => code !== "P391") } }));
-    expect(reprintList(now, KEPT, words).map(({ slug, changes }) => [slug, changes])).toEqual([["zinc-white", ["Precautions: no longer \u201cP391 Collect spillage.\u201d"]]]);
+    const now = changedIn("zinc-white", (sheet) => ({
+      ...sheet,
+      cautions: {
+        ...sheet.cautions,
+        precautionaryStatements: sheet.cautions.precautionaryStatements.filter(
+          (code) => code !== "P391",
+        ),
+      },
+    }));
+    expect(reprintList(now, KEPT, words).map(({ slug, changes }) => [slug, changes])).toEqual([
+      ["zinc-white", ["Precautions: no longer \u201cP391 Collect spillage.\u201d"]],
+    ]);
   });
 
   test("names a new card, and one that is to be taken off the shelf", () => {
     const [first, ...rest] = CARDS.cards;
-    expect(reprintList(CARDS.cards, KEPT.slice(1), words)).toEqual([{ slug: first?.slug, name: first?.name, kind: "new", changes: ["a new card"] }]);
-    expect(reprintList(rest, KEPT, words)).toEqual([{ slug: first?.slug, name: first?.name, kind: "gone", changes: ["no card any more: take it off the shelf"] }]);
+    expect(reprintList(CARDS.cards, KEPT.slice(1), words)).toEqual([
+      { slug: first?.slug, name: first?.name, kind: "new", changes: ["a new card"] },
+    ]);
+    expect(reprintList(rest, KEPT, words)).toEqual([
+      {
+        slug: first?.slug,
+        name: first?.name,
+        kind: "gone",
+        changes: ["no card any more: take it off the shelf"],
+      },
+    ]);
   });
 });
 
 test("a card's revision follows what it states and nothing else", () => {
   const [card] = CARDS.cards;
-  const other = changedIn(card?.slug ?? "", (sheet) => ({ ...sheet, name: `${sheet.name} II` })).find(({ slug }) => slug === card?.slug);
+  const other = changedIn(card?.slug ?? "", (sheet) => ({
+    ...sheet,
+    name: `${sheet.name} II`,
+  })).find(({ slug }) => slug === card?.slug);
   expect(other?.revision).not.toBe(card?.revision);
   expect(card?.revision).toMatch(/^[0-9a-f]{8}$/);
   expect(new Set(CARDS.cards.map(({ revision }) => revision)).size).toBe(CARDS.cards.length);

@@ -7,7 +7,12 @@ function table(font: Uint8Array, tag: string): DataView {
   const view = new DataView(font.buffer, font.byteOffset, font.byteLength);
   for (let i = 0; i < view.getUint16(4); i++) {
     const at = 12 + 16 * i;
-    if (String.fromCharCode(...font.subarray(at, at + 4)) === tag) return new DataView(font.buffer, font.byteOffset + view.getUint32(at + 8), view.getUint32(at + 12));
+    if (String.fromCharCode(...font.subarray(at, at + 4)) === tag)
+      return new DataView(
+        font.buffer,
+        font.byteOffset + view.getUint32(at + 8),
+        view.getUint32(at + 12),
+      );
   }
   throw new Error(`Unexpected font without ${tag}`);
 }
@@ -17,7 +22,8 @@ function checksum(view: DataView): number {
   let sum = 0;
   for (let at = 0; at < view.byteLength; at += 4) {
     let word = 0;
-    for (let i = 0; i < 4; i++) word = word * 256 + (at + i < view.byteLength ? view.getUint8(at + i) : 0);
+    for (let i = 0; i < 4; i++)
+      word = word * 256 + (at + i < view.byteLength ? view.getUint8(at + i) : 0);
     sum = (sum + word) % 2 ** 32;
   }
   return sum;
@@ -39,7 +45,10 @@ describe.each(FACES.map((face) => ({ face })))("$face", ({ face }) => {
   });
 
   test("has the capitals that lines are aligned by (OS/2 sCapHeight over head unitsPerEm)", () => {
-    expect(table(font, "OS/2").getInt16(88) / table(font, "head").getUint16(18)).toBeCloseTo(FACE_HEIGHTS[face].capital, 2);
+    expect(table(font, "OS/2").getInt16(88) / table(font, "head").getUint16(18)).toBeCloseTo(
+      FACE_HEIGHTS[face].capital,
+      2,
+    );
   });
 });
 

@@ -12,13 +12,28 @@ type Lab = { readonly L: number; readonly a: number; readonly b: number };
 
 /** Figures of a sheet that its paper prints as sheet.json words them. */
 const PRINTED = [
-  "notations.masstone.munsell.text", "optics.tintingStrength", "optics.opacityClass", "optics.contrastRatio", "optics.hidingFilmUm", "drying.class", "drying.touchDryDays",
-  "oil.oilIndexGPer100g", "oil.oilAbsorptionGPer100g", "oil.cpvc", "oil.pvc", "oil.finish", "oil.gloss60", "oil.paintDensityGPerCm3",
+  "notations.masstone.munsell.text",
+  "optics.tintingStrength",
+  "optics.opacityClass",
+  "optics.contrastRatio",
+  "optics.hidingFilmUm",
+  "drying.class",
+  "drying.touchDryDays",
+  "oil.oilIndexGPer100g",
+  "oil.oilAbsorptionGPer100g",
+  "oil.cpvc",
+  "oil.pvc",
+  "oil.finish",
+  "oil.gloss60",
+  "oil.paintDensityGPerCm3",
 ];
 
 describe.each(KINDS)("the printed sheet of %s", (slug) => {
   const sheet = printOf(slug);
-  const { view, page: { worded } } = sheet;
+  const {
+    view,
+    page: { worded },
+  } = sheet;
   const bytes = sheetPdf(sheet, PAPER_SIZES.A4);
   let found: FoundPdf;
   let text: string;
@@ -31,42 +46,104 @@ describe.each(KINDS)("the printed sheet of %s", (slug) => {
     expect(found).toMatchObject({ title: view.title, language: "en", isTagged: true });
     expect(found.pages.length).toBeGreaterThanOrEqual(1);
     expect(found.pages.length).toBeLessThanOrEqual(2);
-    for (const { widthPt, heightPt } of found.pages) expect([widthPt, heightPt].map((pt) => Math.round((pt / 72) * 25.4))).toEqual([210, 297]);
+    for (const { widthPt, heightPt } of found.pages)
+      expect([widthPt, heightPt].map((pt) => Math.round((pt / 72) * 25.4))).toEqual([210, 297]);
   });
 
   test("says what its page says: name, what it is made of, the sentence, facts", () => {
     const facts = view.facts.flatMap(({ name, word, detail = "" }) => [name, word, detail]);
-    expect(lacking([view.name, view.madeOf.map((run) => run.text).join(""), view.sentence, view.revision, ...facts], text)).toEqual([]);
+    expect(
+      lacking(
+        [
+          view.name,
+          view.madeOf.map((run) => run.text).join(""),
+          view.sentence,
+          view.revision,
+          ...facts,
+        ],
+        text,
+      ),
+    ).toEqual([]);
   });
 
   test("prints figures as sheet.json words them", () => {
-    const texts = worded.plain.evidence.filter(({ figure }) => PRINTED.includes(String(figure))).map((entry) => String(entry["text"]));
+    const texts = worded.plain.evidence
+      .filter(({ figure }) => PRINTED.includes(String(figure)))
+      .map((entry) => String(entry["text"]));
     expect(texts.length).toBeGreaterThan(0);
     expect(lacking(texts, text)).toEqual([]);
   });
 
   test("prints every statement of its label, in each of the workshop's languages", () => {
     const { label } = view.handling;
-    const statements = [...(view.hazard?.statements ?? []), ...label.precautionary, ...(label.languages?.list ?? []).flatMap(({ statements: own }) => own)];
-    expect(lacking(statements.map(({ code = "", text: said }) => code + said), text)).toEqual([]);
-    if (slug === "lead-white") expect(label.languages?.list.map(({ language }) => language)).toEqual(["fr", "de", "es"]);
-    expect(lacking(view.handling.studio.flatMap(({ cautions }) => cautions.flatMap(({ sentences }) => sentences)), text)).toEqual([]);
+    const statements = [
+      ...(view.hazard?.statements ?? []),
+      ...label.precautionary,
+      ...(label.languages?.list ?? []).flatMap(({ statements: own }) => own),
+    ];
+    expect(
+      lacking(
+        statements.map(({ code = "", text: said }) => code + said),
+        text,
+      ),
+    ).toEqual([]);
+    if (slug === "lead-white")
+      expect(label.languages?.list.map(({ language }) => language)).toEqual(["fr", "de", "es"]);
+    expect(
+      lacking(
+        view.handling.studio.flatMap(({ cautions }) =>
+          cautions.flatMap(({ sentences }) => sentences),
+        ),
+        text,
+      ),
+    ).toEqual([]);
   });
 
   test("defers to label and data sheet on every page, and numbers it", () => {
     found.pages.forEach((page, i) => {
-      expect(lacking(["Worked from suppliers' data. The label and safety data sheet prevail; local codes and licensed practice come first.", `${i + 1} of ${found.pages.length}`], pageText(page))).toEqual([]);
+      expect(
+        lacking(
+          [
+            "Worked from suppliers' data. The label and safety data sheet prevail; local codes and licensed practice come first.",
+            `${i + 1} of ${found.pages.length}`,
+          ],
+          pageText(page),
+        ),
+      ).toEqual([]);
     });
   });
 
   test("fills its swatches in the Lab that sheet.json states", () => {
-    const values = worded.plain.values as { notations: { masstone?: { lab: Record<string, Lab> } }; tints: { atL: Record<string, { lab?: Record<string, Lab> }> }[] };
+    const values = worded.plain.values as {
+      notations: { masstone?: { lab: Record<string, Lab> } };
+      tints: { atL: Record<string, { lab?: Record<string, Lab> }> }[];
+    };
     const fills = found.pages.flatMap(labFills);
-    const stated = [values.notations.masstone?.lab["D50/2"], ...values.tints.flatMap(({ atL }) => Object.values(atL).map(({ lab }) => lab?.["D50/2"]))].filter((lab) => lab !== undefined);
-    for (const lab of stated) expect(fills.some((fill) => Math.max(...(["L", "a", "b"] as const).map((key) => Math.abs(fill[key] - lab[key]))) <= 1e-4), JSON.stringify(lab)).toBe(true);
+    const stated = [
+      values.notations.masstone?.lab["D50/2"],
+      ...values.tints.flatMap(({ atL }) => Object.values(atL).map(({ lab }) => lab?.["D50/2"])),
+    ].filter((lab) => lab !== undefined);
+    for (const lab of stated)
+      expect(
+        fills.some(
+          (fill) =>
+            Math.max(...(["L", "a", "b"] as const).map((key) => Math.abs(fill[key] - lab[key]))) <=
+            1e-4,
+        ),
+        JSON.stringify(lab),
+      ).toBe(true);
     // ASTM D1535 : Y of N 7 is 41.985 %; CIE 15 : L* = 116 (Y/100)^(1/3) - 16.
-    if (stated.length > 0) expect(fills.some(({ L, a, b }) => Math.abs(L - (116 * 0.41985 ** (1 / 3) - 16)) < 0.01 && a === 0 && b === 0)).toBe(true);
-    const steps = (worded.plain.values["tints"] as { steps: Plain[] }[]).reduce((sum, tint) => sum + tint.steps.length, 0);
+    if (stated.length > 0)
+      expect(
+        fills.some(
+          ({ L, a, b }) =>
+            Math.abs(L - (116 * 0.41985 ** (1 / 3) - 16)) < 0.01 && a === 0 && b === 0,
+        ),
+      ).toBe(true);
+    const steps = (worded.plain.values["tints"] as { steps: Plain[] }[]).reduce(
+      (sum, tint) => sum + tint.steps.length,
+      0,
+    );
     expect(fills.length).toBeGreaterThanOrEqual(stated.length + steps);
   });
 
@@ -81,15 +158,36 @@ describe.each(KINDS)("the printed sheet of %s", (slug) => {
     const headings = elements.filter(({ role }) => /^H\d$/.test(role));
     expect(headings[0]).toMatchObject({ role: "H1", text: view.name, page: 0 });
     expect(headings.filter(({ role }) => role === "H1")).toHaveLength(1);
-    const sections = [view.whites, view.strength, view.drying, view.permanence, view.oil, ...(worded.sheet.notations.masstone === undefined ? [] : [view.notations]), view.handling].map(({ heading }) => heading);
-    expect(headings.filter(({ role }) => role === "H2").map((one) => one.text)).toEqual([...sections, "Evidence in short"]);
-    for (const figure of elements.filter(({ role }) => role === "Figure")) expect(figure.alt ?? "").not.toBe("");
-    for (const role of ["P", "L", "LI", "LBody", "Table", "TR", "TH", "TD"]) expect(elements.some((one) => one.role === role), role).toBe(true);
+    const sections = [
+      view.whites,
+      view.strength,
+      view.drying,
+      view.permanence,
+      view.oil,
+      ...(worded.sheet.notations.masstone === undefined ? [] : [view.notations]),
+      view.handling,
+    ].map(({ heading }) => heading);
+    expect(headings.filter(({ role }) => role === "H2").map((one) => one.text)).toEqual([
+      ...sections,
+      "Evidence in short",
+    ]);
+    for (const figure of elements.filter(({ role }) => role === "Figure"))
+      expect(figure.alt ?? "").not.toBe("");
+    for (const role of ["P", "L", "LI", "LBody", "Table", "TR", "TH", "TD"])
+      expect(
+        elements.some((one) => one.role === role),
+        role,
+      ).toBe(true);
     expect(links).toContain(view.canonical);
   });
 
   test("says nothing that a sheet may not say on its own authority", () => {
-    for (const page of found.pages) expect(forbiddenWords(pageText(page), "en").filter(({ word }) => !solid(JSON.stringify(view.handling)).includes(solid(word)))).toEqual([]);
+    for (const page of found.pages)
+      expect(
+        forbiddenWords(pageText(page), "en").filter(
+          ({ word }) => !solid(JSON.stringify(view.handling)).includes(solid(word)),
+        ),
+      ).toEqual([]);
   });
 
   test("is the same twice, whatever was drawn between", () => {
@@ -100,7 +198,10 @@ describe.each(KINDS)("the printed sheet of %s", (slug) => {
 
 describe.each(["A4", "Letter"] as const)("every sheet of the demonstration on %s", (name) => {
   const paper = PAPER_SIZES[name];
-  const laidOut = PRINTS.sheets.map((sheet) => ({ slug: sheet.page.worded.sheet.slug, layout: laidOutSheet(sheet, paper) }));
+  const laidOut = PRINTS.sheets.map((sheet) => ({
+    slug: sheet.page.worded.sheet.slug,
+    layout: laidOutSheet(sheet, paper),
+  }));
 
   test("takes one or two pages", () => {
     expect(laidOut.filter(({ layout }) => layout.pages > 2).map(({ slug }) => slug)).toEqual([]);
@@ -110,7 +211,12 @@ describe.each(["A4", "Letter"] as const)("every sheet of the demonstration on %s
   test("keeps everything above the foot of its page, and nothing over anything else", () => {
     for (const { slug, layout } of laidOut) {
       const places = [...layout.placed.values()];
-      expect(places.filter(({ yMm, piece }) => yMm + piece.heightMm > paper.heightMm - MARGIN.bottom + 1e-6).length, slug).toBe(0);
+      expect(
+        places.filter(
+          ({ yMm, piece }) => yMm + piece.heightMm > paper.heightMm - MARGIN.bottom + 1e-6,
+        ).length,
+        slug,
+      ).toBe(0);
       const inColumn = new Map<string, number>();
       for (const { page, xMm, yMm, piece } of places) {
         const column = `${page} ${xMm}`;
@@ -124,8 +230,15 @@ describe.each(["A4", "Letter"] as const)("every sheet of the demonstration on %s
 describe("more cautions than two pages hold", () => {
   const sheet = printOf("lead-white");
   const { label } = sheet.view.handling;
-  const many = Array.from({ length: 90 }, (_, i) => ({ code: "P999", text: `Caution number ${i} in full, and long enough to take two lines of a column, which is what the longest of them do` }));
-  const view = { ...sheet.view, name: "Sixty Letters and Two More of a Name That Nobody Would Choose", handling: { ...sheet.view.handling, label: { ...label, precautionary: many } } };
+  const many = Array.from({ length: 90 }, (_, i) => ({
+    code: "P999",
+    text: `Caution number ${i} in full, and long enough to take two lines of a column, which is what the longest of them do`,
+  }));
+  const view = {
+    ...sheet.view,
+    name: "Sixty Letters and Two More of a Name That Nobody Would Choose",
+    handling: { ...sheet.view.handling, label: { ...label, precautionary: many } },
+  };
 
   test("go on to a third: none is left out, none shrinks under 7 point", async () => {
     const { pages } = await readPdf(sheetPdf({ ...sheet, view }, PAPER_SIZES.A4));
@@ -133,7 +246,9 @@ describe("more cautions than two pages hold", () => {
     expect(pages.length).toBeGreaterThan(2);
     expect(lacking([view.name, ...many.map(({ text: said }) => said)], text)).toEqual([]);
     expect(text).not.toContain("\u2026");
-    const cautions = pages.flatMap(({ texts }) => texts.filter((one) => one.text.includes("Caution")));
+    const cautions = pages.flatMap(({ texts }) =>
+      texts.filter((one) => one.text.includes("Caution")),
+    );
     expect(Math.min(...cautions.map(({ sizePt }) => sizePt))).toBeGreaterThanOrEqual(6.999);
   });
 });

@@ -21,11 +21,18 @@ describe("a text in lines", () => {
   });
 
   test("loses no letter and passes no line's width, whatever the text", () => {
-    fc.assert(fc.property(fc.string({ unit: fc.constantFrom("a", "b", " ", "-", "é"), maxLength: 80 }), fc.integer({ min: 1, max: 20 }), (text, width) => {
-      const lines = wrappedLines(text, width, SANS, even);
-      expect(lines.join("").replaceAll(" ", "")).toBe(text.replaceAll(" ", ""));
-      for (const line of lines) expect(even(line, "sans", 2)).toBeLessThanOrEqual(width);
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(
+        fc.string({ unit: fc.constantFrom("a", "b", " ", "-", "é"), maxLength: 80 }),
+        fc.integer({ min: 1, max: 20 }),
+        (text, width) => {
+          const lines = wrappedLines(text, width, SANS, even);
+          expect(lines.join("").replaceAll(" ", "")).toBe(text.replaceAll(" ", ""));
+          for (const line of lines) expect(even(line, "sans", 2)).toBeLessThanOrEqual(width);
+        },
+      ),
+      { seed: 1, numRuns: 200 },
+    );
   });
 });
 
@@ -35,8 +42,14 @@ describe("a text that is to take few lines", () => {
     expect(settings.map(({ sizePt }) => sizePt)).toEqual([12, 11.5, 11, 10.5, 10]);
     expect(fittedText("aaaaaaaaaa", 60, 1, settings, even).setting.sizePt).toBe(12);
     expect(fittedText("aaaaaaaaaa", 59, 1, settings, even).setting.sizePt).toBe(11.5);
-    expect(fittedText("aaaaaaaaaa", 50, 1, settings, even)).toMatchObject({ setting: { sizePt: 10 }, lines: ["aaaaaaaaaa"] });
-    expect(fittedText("aaaaaaaaaa aaaaaaaaaa", 50, 1, settings, even)).toMatchObject({ setting: { sizePt: 10 }, lines: ["aaaaaaaaaa", "aaaaaaaaaa"] });
+    expect(fittedText("aaaaaaaaaa", 50, 1, settings, even)).toMatchObject({
+      setting: { sizePt: 10 },
+      lines: ["aaaaaaaaaa"],
+    });
+    expect(fittedText("aaaaaaaaaa aaaaaaaaaa", 50, 1, settings, even)).toMatchObject({
+      setting: { sizePt: 10 },
+      lines: ["aaaaaaaaaa", "aaaaaaaaaa"],
+    });
   });
 
   test("a floor between half points, at the size and above it", () => {

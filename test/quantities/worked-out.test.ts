@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { notStated, rootFigure, type Figure, type Placed, type RootStanding } from "../../lib/quantities/figure.ts";
+import {
+  notStated,
+  rootFigure,
+  type Figure,
+  type Placed,
+  type RootStanding,
+} from "../../lib/quantities/figure.ts";
 import { ruledOut, weakestRoot, workedOut } from "../../lib/quantities/worked-out.ts";
 import type { Quantity } from "../../lib/quantities/range.ts";
 
@@ -11,55 +17,118 @@ const METHOD = { name: "sum", unit: "g/cm3" } as const;
 
 describe("workedOut", () => {
   test("gives value, inputs and the weakest root of what went in", () => {
-    const sum = workedOut(METHOD, { a: placed("oil.a", root("measured", 2)), b: placed("oil.b", root("stated", 3)) }, ({ a, b }) => a + b);
-    expect(sum).toEqual({ standing: "derived", value: 5, unit: "g/cm3", method: "sum", inputs: ["oil.a", "oil.b"], restsOn: "stated" });
+    const sum = workedOut(
+      METHOD,
+      { a: placed("oil.a", root("measured", 2)), b: placed("oil.b", root("stated", 3)) },
+      ({ a, b }) => a + b,
+    );
+    expect(sum).toEqual({
+      standing: "derived",
+      value: 5,
+      unit: "g/cm3",
+      method: "sum",
+      inputs: ["oil.a", "oil.b"],
+      restsOn: "stated",
+    });
   });
 
   test("spreads absence, with its reason and what is wanting", () => {
     const missing = notStated("no density recorded", ["pigments.lamp-black.densityGPerCm3"]);
-    const sum = workedOut(METHOD, { a: placed("oil.a", root("measured", 2)), b: placed("oil.b", missing) }, ({ a, b }) => a + b);
-    expect(sum).toEqual({ standing: "not stated", reason: "no density recorded", wanting: ["pigments.lamp-black.densityGPerCm3"] });
+    const sum = workedOut(
+      METHOD,
+      { a: placed("oil.a", root("measured", 2)), b: placed("oil.b", missing) },
+      ({ a, b }) => a + b,
+    );
+    expect(sum).toEqual({
+      standing: "not stated",
+      reason: "no density recorded",
+      wanting: ["pigments.lamp-black.densityGPerCm3"],
+    });
   });
 
   test("says once what two inputs want alike", () => {
     const one = notStated("no density recorded", ["density"]);
     const both = notStated("no oil recorded; no density recorded", ["oil", "density"]);
-    expect(workedOut(METHOD, { a: placed("a", one), b: placed("b", both) }, ({ a, b }) => a + b)).toEqual({ standing: "not stated", reason: "no density recorded; no oil recorded", wanting: ["density", "oil"] });
+    expect(
+      workedOut(METHOD, { a: placed("a", one), b: placed("b", both) }, ({ a, b }) => a + b),
+    ).toEqual({
+      standing: "not stated",
+      reason: "no density recorded; no oil recorded",
+      wanting: ["density", "oil"],
+    });
   });
 
   test("takes an estimate through at both of its ends, whichever way the equation runs", () => {
-    const difference = workedOut(METHOD, { a: placed("a", root("measured", 10)), b: placed("b", root("estimated", [2, 3])) }, ({ a, b }) => a - b);
+    const difference = workedOut(
+      METHOD,
+      { a: placed("a", root("measured", 10)), b: placed("b", root("estimated", [2, 3])) },
+      ({ a, b }) => a - b,
+    );
     expect(difference).toMatchObject({ value: [7, 8], standing: "derived", restsOn: "estimated" });
   });
 
   test("a rule of thumb makes an estimate of measured figures", () => {
-    const figure = workedOut({ ...METHOD, standing: "estimated", source: "some-book" }, { a: placed("a", root("measured", 1)) }, ({ a }) => a);
-    expect(figure).toMatchObject({ standing: "estimated", restsOn: "estimated", source: "some-book" });
+    const figure = workedOut(
+      { ...METHOD, standing: "estimated", source: "some-book" },
+      { a: placed("a", root("measured", 1)) },
+      ({ a }) => a,
+    );
+    expect(figure).toMatchObject({
+      standing: "estimated",
+      restsOn: "estimated",
+      source: "some-book",
+    });
   });
 
   test("adds uncertainties in quadrature: 3 and 4 give 5 (derived: GUM, law of propagation for a sum)", () => {
-    const sum = workedOut(METHOD, { a: placed("a", root("measured", 10, 3)), b: placed("b", root("measured", 20, 4)) }, ({ a, b }) => a + b);
+    const sum = workedOut(
+      METHOD,
+      { a: placed("a", root("measured", 10, 3)), b: placed("b", root("measured", 20, 4)) },
+      ({ a, b }) => a + b,
+    );
     expect(sum).toMatchObject({ value: 30, uncertainty: 5 });
   });
 
   test("never leaves the hull of a monotone equation's ends", () => {
-    fc.assert(fc.property(fc.double({ min: 0.1, max: 10, noNaN: true }), fc.double({ min: 0.1, max: 10, noNaN: true }), (one, other) => {
-      const range = [Math.min(one, other), Math.max(one, other)] as const;
-      const figure = workedOut(METHOD, { a: placed("a", root("estimated", range)) }, ({ a }) => 1 / a);
-      expect(figure).toMatchObject({ value: [1 / range[1], 1 / range[0]] });
-    }), { seed: 1, numRuns: 100 });
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 10, noNaN: true }),
+        fc.double({ min: 0.1, max: 10, noNaN: true }),
+        (one, other) => {
+          const range = [Math.min(one, other), Math.max(one, other)] as const;
+          const figure = workedOut(
+            METHOD,
+            { a: placed("a", root("estimated", range)) },
+            ({ a }) => 1 / a,
+          );
+          expect(figure).toMatchObject({ value: [1 / range[1], 1 / range[0]] });
+        },
+      ),
+      { seed: 1, numRuns: 100 },
+    );
   });
 });
 
 describe("ruledOut", () => {
   test("chooses a word from values as they are, ranges included", () => {
-    const word = ruledOut({ name: "class", unit: "" }, { days: placed("drying.touchDryDays", root("estimated", [2, 5])) }, ({ days }) => (Array.isArray(days) ? "range" : "number"));
-    expect(word).toMatchObject({ value: "range", standing: "derived", restsOn: "estimated", inputs: ["drying.touchDryDays"] });
+    const word = ruledOut(
+      { name: "class", unit: "" },
+      { days: placed("drying.touchDryDays", root("estimated", [2, 5])) },
+      ({ days }) => (Array.isArray(days) ? "range" : "number"),
+    );
+    expect(word).toMatchObject({
+      value: "range",
+      standing: "derived",
+      restsOn: "estimated",
+      inputs: ["drying.touchDryDays"],
+    });
   });
 });
 
 test.each([
-  [[], "measured"], [["measured", "stated"], "stated"], [["stated", "estimated", "measured"], "estimated"],
+  [[], "measured"],
+  [["measured", "stated"], "stated"],
+  [["stated", "estimated", "measured"], "estimated"],
 ] as const)("the weakest root of %j is %s", (roots, weakest) => {
   expect(weakestRoot(roots)).toBe(weakest);
 });

@@ -10,14 +10,18 @@ const PIGMENT_LINE = "content/pigments/lamp-black.yaml";
 const READING_LINE = "content/readings/lamp-black.csv";
 
 /** The smallest colour with further lines in its front matter, from line 6 on. */
-const colourWith = (...lines: string[]): string => SMALLEST_WORKSHOP[COLOUR].replace("\n---\nNotes", `\n${lines.join("\n")}\n---\nNotes`);
+const colourWith = (...lines: string[]): string =>
+  SMALLEST_WORKSHOP[COLOUR].replace("\n---\nNotes", `\n${lines.join("\n")}\n---\nNotes`);
 /** The smallest colour with one part of it written otherwise. */
 const colourBut = (part: string, otherwise: string): string => {
-  if (!SMALLEST_WORKSHOP[COLOUR].includes(part)) throw new Error(`Unexpected colour without ${part}`);
+  if (!SMALLEST_WORKSHOP[COLOUR].includes(part))
+    throw new Error(`Unexpected colour without ${part}`);
   return SMALLEST_WORKSHOP[COLOUR].replace(part, otherwise);
 };
-const readingBut = (part: string, otherwise: string): string => flatReadings({ masstone: 0.02 }).replace(part, otherwise);
-const unused = (line: string, slug: string): string => `${line}:1:1 warning Unexpected record that nothing uses \`${slug}\`, expected \`a record that refers to it\` records/unused`;
+const readingBut = (part: string, otherwise: string): string =>
+  flatReadings({ masstone: 0.02 }).replace(part, otherwise);
+const unused = (line: string, slug: string): string =>
+  `${line}:1:1 warning Unexpected record that nothing uses \`${slug}\`, expected \`a record that refers to it\` records/unused`;
 
 test("the smallest workshop is sound: a workshop, one pigment, one colour, one CSV", () => {
   expect(toldOf(contentFolder(SMALLEST_WORKSHOP))).toEqual({ lines: [], sound: true });
@@ -26,112 +30,496 @@ test("the smallest workshop is sound: a workshop, one pigment, one colour, one C
 describe("keys and values", () => {
   checkTold([
     {
-      what: "an unknown key, with the nearest known one", files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm: 1.8\n" },
-      told: [`${PIGMENT_LINE}:2:1 error Unexpected key \`densityGPerCm\` at densityGPerCm, expected \`a key of this record\`; nearest known key \`densityGPerCm3\` records/unknown-key`],
+      what: "an unknown key, with the nearest known one",
+      files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm: 1.8\n" },
+      told: [
+        `${PIGMENT_LINE}:2:1 error Unexpected key \`densityGPerCm\` at densityGPerCm, expected \`a key of this record\`; nearest known key \`densityGPerCm3\` records/unknown-key`,
+      ],
     },
     {
-      what: "an unknown key that is near none: all that are known", files: { "vehicles/oil.yaml": "name: Oil\nkind: oil\nsmell: nutty\n", [COLOUR]: colourWith("vehicle: oil") },
-      told: ["content/vehicles/oil.yaml:3:1 error Unexpected key `smell` at smell, expected `a key of this record`; known keys: name, kind, oil, densityGPerCm3, metal, metalPercent, casNumber, whatItIs, pricePerKg, hazards, acuteToxicity, metals, workplaceLimit, components, flashPointC, initialBoilingPointC, kinematicViscosityMm2PerS, safetyDataSheet, date records/unknown-key"],
+      what: "an unknown key that is near none: all that are known",
+      files: {
+        "vehicles/oil.yaml": "name: Oil\nkind: oil\nsmell: nutty\n",
+        [COLOUR]: colourWith("vehicle: oil"),
+      },
+      told: [
+        "content/vehicles/oil.yaml:3:1 error Unexpected key `smell` at smell, expected `a key of this record`; known keys: name, kind, oil, densityGPerCm3, metal, metalPercent, casNumber, whatItIs, pricePerKg, hazards, acuteToxicity, metals, workplaceLimit, components, flashPointC, initialBoilingPointC, kinematicViscosityMm2PerS, safetyDataSheet, date records/unknown-key",
+      ],
     },
     {
-      what: "an unknown key inside another", files: { [PIGMENT]: "name: Lamp black\nparticle: { sizeUm: 0.1, shap: round }\n" },
-      told: [`${PIGMENT_LINE}:2:26 error Unexpected key \`shap\` at particle.shap, expected \`sizeUm, shape, refractiveIndex, absorptionIndex\`; nearest known key \`shape\` records/unknown-key`],
+      what: "an unknown key inside another",
+      files: { [PIGMENT]: "name: Lamp black\nparticle: { sizeUm: 0.1, shap: round }\n" },
+      told: [
+        `${PIGMENT_LINE}:2:26 error Unexpected key \`shap\` at particle.shap, expected \`sizeUm, shape, refractiveIndex, absorptionIndex\`; nearest known key \`shape\` records/unknown-key`,
+      ],
     },
-    { what: "text in place of a number", files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: heavy\n" }, told: [`${PIGMENT_LINE}:2:17 error Unexpected densityGPerCm3 \`heavy\` at densityGPerCm3, expected \`a number\` records/schema`] },
-    { what: "a number in place of text", files: { [PIGMENT]: "name: 12\n" }, told: [`${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\`; in quotes: "12" records/schema`] },
-    { what: "one in place of a list", files: { [COLOUR]: colourBut("\n  - { pigment: lamp-black }", " lamp-black") }, told: [`${COLOUR_LINE}:3:11 error Unexpected pigments \`lamp-black\` at pigments, expected \`a list\` records/schema`] },
-    { what: "an empty list", files: { [COLOUR]: colourBut("\n  - { pigment: lamp-black }", " []") }, told: [`${COLOUR_LINE}:3:11 error Unexpected pigments \`[]\` at pigments, expected \`>= 1 entries\` records/schema`] },
-    { what: "a list in place of keys", files: { [PIGMENT]: "- Lamp black\n" }, told: [`${PIGMENT_LINE}:1:1 error Unexpected record \`["Lamp black"]\`, expected \`keys and values\` records/schema`] },
-    { what: "an empty file", files: { [PIGMENT]: "" }, told: [`${PIGMENT_LINE}:1:1 error Unexpected record \`nothing\`, expected \`keys and values\` records/schema`] },
-    { what: "a key that is wanting", files: { [PIGMENT]: "colourIndexName: PBk 6\n" }, told: [`${PIGMENT_LINE}:1:1 error Unexpected name \`nothing\` at name, expected \`text\` records/schema`] },
-    { what: "no number", files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: .nan\n" }, told: [`${PIGMENT_LINE}:2:17 error Unexpected densityGPerCm3 \`NaN\` at densityGPerCm3, expected \`a number\` records/schema`] },
-    { what: "a number without end", files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: 1e999\n" }, told: [`${PIGMENT_LINE}:2:17 error Unexpected densityGPerCm3 \`Infinity\` at densityGPerCm3, expected \`a number\` records/schema`] },
-    { what: "an estimate with its ends the wrong way round", files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: { value: [2, 1.8] }\n" }, told: [`${PIGMENT_LINE}:2:26 error Unexpected range \`[2,1.8]\` at densityGPerCm3.value, expected \`the lower end first\` records/range`] },
-    { what: "a day that is in no calendar", files: { [COLOUR]: colourWith("date: 2026-02-30") }, told: [`${COLOUR_LINE}:6:7 error Unexpected date \`2026-02-30\` at date, expected \`a date, YYYY-MM-DD\` records/schema`] },
-    { what: "a link that runs a script", files: { [PIGMENT]: "name: Lamp black\nsafetyDataSheet: javascript:alert(1)\n" }, told: [`${PIGMENT_LINE}:2:18 error Unexpected safetyDataSheet \`javascript:alert(1)\` at safetyDataSheet, expected \`a web address, http or https\` records/schema`] },
-    { what: "keys that a program may trip over", files: { [PIGMENT]: "name: Lamp black\nparticle: { __proto__: { a: 1 } }\n" }, told: [`${PIGMENT_LINE}:2:13 error Unexpected key \`__proto__\` at particle.__proto__, expected \`sizeUm, shape, refractiveIndex, absorptionIndex\` records/unknown-key`] },
+    {
+      what: "text in place of a number",
+      files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: heavy\n" },
+      told: [
+        `${PIGMENT_LINE}:2:17 error Unexpected densityGPerCm3 \`heavy\` at densityGPerCm3, expected \`a number\` records/schema`,
+      ],
+    },
+    {
+      what: "a number in place of text",
+      files: { [PIGMENT]: "name: 12\n" },
+      told: [
+        `${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\`; in quotes: "12" records/schema`,
+      ],
+    },
+    {
+      what: "one in place of a list",
+      files: { [COLOUR]: colourBut("\n  - { pigment: lamp-black }", " lamp-black") },
+      told: [
+        `${COLOUR_LINE}:3:11 error Unexpected pigments \`lamp-black\` at pigments, expected \`a list\` records/schema`,
+      ],
+    },
+    {
+      what: "an empty list",
+      files: { [COLOUR]: colourBut("\n  - { pigment: lamp-black }", " []") },
+      told: [
+        `${COLOUR_LINE}:3:11 error Unexpected pigments \`[]\` at pigments, expected \`>= 1 entries\` records/schema`,
+      ],
+    },
+    {
+      what: "a list in place of keys",
+      files: { [PIGMENT]: "- Lamp black\n" },
+      told: [
+        `${PIGMENT_LINE}:1:1 error Unexpected record \`["Lamp black"]\`, expected \`keys and values\` records/schema`,
+      ],
+    },
+    {
+      what: "an empty file",
+      files: { [PIGMENT]: "" },
+      told: [
+        `${PIGMENT_LINE}:1:1 error Unexpected record \`nothing\`, expected \`keys and values\` records/schema`,
+      ],
+    },
+    {
+      what: "a key that is wanting",
+      files: { [PIGMENT]: "colourIndexName: PBk 6\n" },
+      told: [
+        `${PIGMENT_LINE}:1:1 error Unexpected name \`nothing\` at name, expected \`text\` records/schema`,
+      ],
+    },
+    {
+      what: "no number",
+      files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: .nan\n" },
+      told: [
+        `${PIGMENT_LINE}:2:17 error Unexpected densityGPerCm3 \`NaN\` at densityGPerCm3, expected \`a number\` records/schema`,
+      ],
+    },
+    {
+      what: "a number without end",
+      files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: 1e999\n" },
+      told: [
+        `${PIGMENT_LINE}:2:17 error Unexpected densityGPerCm3 \`Infinity\` at densityGPerCm3, expected \`a number\` records/schema`,
+      ],
+    },
+    {
+      what: "an estimate with its ends the wrong way round",
+      files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: { value: [2, 1.8] }\n" },
+      told: [
+        `${PIGMENT_LINE}:2:26 error Unexpected range \`[2,1.8]\` at densityGPerCm3.value, expected \`the lower end first\` records/range`,
+      ],
+    },
+    {
+      what: "a day that is in no calendar",
+      files: { [COLOUR]: colourWith("date: 2026-02-30") },
+      told: [
+        `${COLOUR_LINE}:6:7 error Unexpected date \`2026-02-30\` at date, expected \`a date, YYYY-MM-DD\` records/schema`,
+      ],
+    },
+    {
+      what: "a link that runs a script",
+      files: { [PIGMENT]: "name: Lamp black\nsafetyDataSheet: javascript:alert(1)\n" },
+      told: [
+        `${PIGMENT_LINE}:2:18 error Unexpected safetyDataSheet \`javascript:alert(1)\` at safetyDataSheet, expected \`a web address, http or https\` records/schema`,
+      ],
+    },
+    {
+      what: "keys that a program may trip over",
+      files: { [PIGMENT]: "name: Lamp black\nparticle: { __proto__: { a: 1 } }\n" },
+      told: [
+        `${PIGMENT_LINE}:2:13 error Unexpected key \`__proto__\` at particle.__proto__, expected \`sizeUm, shape, refractiveIndex, absorptionIndex\` records/unknown-key`,
+      ],
+    },
   ]);
 });
 
 describe("closed vocabularies and notations", () => {
   checkTold([
-    { what: "an unknown word, with the nearest known one", files: { [COLOUR]: colourWith("dispersion: miled") }, told: [`${COLOUR_LINE}:6:13 error Unexpected dispersion \`miled\` at dispersion, expected \`mulled | milled\`; nearest known word \`milled\` records/schema`] },
-    { what: "an unknown word that is near none", files: { [COLOUR]: colourWith("dispersion: whipped") }, told: [`${COLOUR_LINE}:6:13 error Unexpected dispersion \`whipped\` at dispersion, expected \`mulled | milled\` records/schema`] },
-    { what: "a geometry with a letter for a nought", files: { [COLOUR]: colourBut(`"45/0"`, `"45/O"`) }, told: [`${COLOUR_LINE}:5:77 error Unexpected geometry \`45/O\` at masstone.geometry, expected \`45/0 | d/8 included | d/8 excluded\`; nearest known word \`45/0\` records/schema`] },
-    { what: "a Colour Index name as it is not written", files: { [PIGMENT]: "name: Lamp black\ncolourIndexName: Pbk6\n" }, told: [`${PIGMENT_LINE}:2:18 error Unexpected colourIndexName \`Pbk6\` at colourIndexName, expected \`a Colour Index generic name, such as "PBk 6"\` records/schema`] },
-    { what: "a chip that is in no Munsell book", files: { [COLOUR]: colourBut(`{ reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }`, "{ munsell: blackish }") }, told: [`${COLOUR_LINE}:5:22 error Unexpected Munsell notation \`blackish\` at masstone.munsell, expected \`N 2/ or 5PB 3/1\` records/munsell`, unused(READING_LINE, "lamp-black")] },
-    { what: "a lightness above 100", files: { [COLOUR]: colourBut(`{ reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }`, `{ lab: [100.1, 0, 0], illuminant: D65, observer: 10, geometry: "45/0" }`) }, told: [`${COLOUR_LINE}:5:19 error Unexpected lab \`100.1\` at masstone.lab[0], expected \`<= 100\` records/schema`] },
+    {
+      what: "an unknown word, with the nearest known one",
+      files: { [COLOUR]: colourWith("dispersion: miled") },
+      told: [
+        `${COLOUR_LINE}:6:13 error Unexpected dispersion \`miled\` at dispersion, expected \`mulled | milled\`; nearest known word \`milled\` records/schema`,
+      ],
+    },
+    {
+      what: "an unknown word that is near none",
+      files: { [COLOUR]: colourWith("dispersion: whipped") },
+      told: [
+        `${COLOUR_LINE}:6:13 error Unexpected dispersion \`whipped\` at dispersion, expected \`mulled | milled\` records/schema`,
+      ],
+    },
+    {
+      what: "a geometry with a letter for a nought",
+      files: { [COLOUR]: colourBut(`"45/0"`, `"45/O"`) },
+      told: [
+        `${COLOUR_LINE}:5:77 error Unexpected geometry \`45/O\` at masstone.geometry, expected \`45/0 | d/8 included | d/8 excluded\`; nearest known word \`45/0\` records/schema`,
+      ],
+    },
+    {
+      what: "a Colour Index name as it is not written",
+      files: { [PIGMENT]: "name: Lamp black\ncolourIndexName: Pbk6\n" },
+      told: [
+        `${PIGMENT_LINE}:2:18 error Unexpected colourIndexName \`Pbk6\` at colourIndexName, expected \`a Colour Index generic name, such as "PBk 6"\` records/schema`,
+      ],
+    },
+    {
+      what: "a chip that is in no Munsell book",
+      files: {
+        [COLOUR]: colourBut(
+          `{ reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }`,
+          "{ munsell: blackish }",
+        ),
+      },
+      told: [
+        `${COLOUR_LINE}:5:22 error Unexpected Munsell notation \`blackish\` at masstone.munsell, expected \`N 2/ or 5PB 3/1\` records/munsell`,
+        unused(READING_LINE, "lamp-black"),
+      ],
+    },
+    {
+      what: "a lightness above 100",
+      files: {
+        [COLOUR]: colourBut(
+          `{ reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }`,
+          `{ lab: [100.1, 0, 0], illuminant: D65, observer: 10, geometry: "45/0" }`,
+        ),
+      },
+      told: [
+        `${COLOUR_LINE}:5:19 error Unexpected lab \`100.1\` at masstone.lab[0], expected \`<= 100\` records/schema`,
+      ],
+    },
   ]);
 });
 
 describe("what a colour says of its making", () => {
-  const pigments = (...parts: string[]): string => colourBut("\n  - { pigment: lamp-black }", parts.map((part) => `\n  - { ${part} }`).join(""));
+  const pigments = (...parts: string[]): string =>
+    colourBut("\n  - { pigment: lamp-black }", parts.map((part) => `\n  - { ${part} }`).join(""));
   const WHITE = { "pigments/zinc-white.yaml": "name: Zinc white\n" };
-  const tint = (massRatio: string): string => colourWith("tints:", `  - { white: zinc-white, massRatio: ${massRatio}, ratioKind: paint, reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }`);
+  const tint = (massRatio: string): string =>
+    colourWith(
+      "tints:",
+      `  - { white: zinc-white, massRatio: ${massRatio}, ratioKind: paint, reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }`,
+    );
   checkTold([
-    { what: "parts of only some pigments", files: { "pigments/bone-black.yaml": "name: Bone black\n", [COLOUR]: pigments("pigment: lamp-black, parts: 1", "pigment: bone-black") }, told: [`${COLOUR_LINE}:4:3 error Unexpected parts \`parts of 1 of 2 pigments\` at pigments, expected \`parts of all pigments or of none\` records/parts`] },
-    { what: "parts that weigh nothing", files: { [COLOUR]: pigments("pigment: lamp-black, parts: 0") }, told: [`${COLOUR_LINE}:4:35 error Unexpected parts \`0\` at pigments[0].parts, expected \`> 0\` records/schema`] },
-    { what: "a pigment named twice", files: { [COLOUR]: pigments("pigment: lamp-black, parts: 1", "pigment: lamp-black, parts: 2") }, told: [`${COLOUR_LINE}:5:16 error Unexpected pigment named twice \`lamp-black\` at pigments[1].pigment, expected \`each pigment once\` records/duplicate`] },
-    { what: "a let-down with no colour in it", files: { [COLOUR]: tint(`"0:20"`), ...WHITE }, told: [`${COLOUR_LINE}:7:37 error Unexpected massRatio \`0:20\` at tints[0].massRatio, expected \`colour to white, both above 0\` records/ratio`] },
-    { what: "a let-down with no white in it", files: { [COLOUR]: tint(`"1:0.0"`), ...WHITE }, told: [`${COLOUR_LINE}:7:37 error Unexpected massRatio \`1:0.0\` at tints[0].massRatio, expected \`colour to white, both above 0\` records/ratio`] },
-    { what: "a ratio written as a fraction", files: { [COLOUR]: tint("1/20"), ...WHITE }, told: [`${COLOUR_LINE}:7:37 error Unexpected massRatio \`1/20\` at tints[0].massRatio, expected \`colour to white by mass, such as "1:20"\` records/schema`] },
+    {
+      what: "parts of only some pigments",
+      files: {
+        "pigments/bone-black.yaml": "name: Bone black\n",
+        [COLOUR]: pigments("pigment: lamp-black, parts: 1", "pigment: bone-black"),
+      },
+      told: [
+        `${COLOUR_LINE}:4:3 error Unexpected parts \`parts of 1 of 2 pigments\` at pigments, expected \`parts of all pigments or of none\` records/parts`,
+      ],
+    },
+    {
+      what: "parts that weigh nothing",
+      files: { [COLOUR]: pigments("pigment: lamp-black, parts: 0") },
+      told: [
+        `${COLOUR_LINE}:4:35 error Unexpected parts \`0\` at pigments[0].parts, expected \`> 0\` records/schema`,
+      ],
+    },
+    {
+      what: "a pigment named twice",
+      files: {
+        [COLOUR]: pigments("pigment: lamp-black, parts: 1", "pigment: lamp-black, parts: 2"),
+      },
+      told: [
+        `${COLOUR_LINE}:5:16 error Unexpected pigment named twice \`lamp-black\` at pigments[1].pigment, expected \`each pigment once\` records/duplicate`,
+      ],
+    },
+    {
+      what: "a let-down with no colour in it",
+      files: { [COLOUR]: tint(`"0:20"`), ...WHITE },
+      told: [
+        `${COLOUR_LINE}:7:37 error Unexpected massRatio \`0:20\` at tints[0].massRatio, expected \`colour to white, both above 0\` records/ratio`,
+      ],
+    },
+    {
+      what: "a let-down with no white in it",
+      files: { [COLOUR]: tint(`"1:0.0"`), ...WHITE },
+      told: [
+        `${COLOUR_LINE}:7:37 error Unexpected massRatio \`1:0.0\` at tints[0].massRatio, expected \`colour to white, both above 0\` records/ratio`,
+      ],
+    },
+    {
+      what: "a ratio written as a fraction",
+      files: { [COLOUR]: tint("1/20"), ...WHITE },
+      told: [
+        `${COLOUR_LINE}:7:37 error Unexpected massRatio \`1/20\` at tints[0].massRatio, expected \`colour to white by mass, such as "1:20"\` records/schema`,
+      ],
+    },
   ]);
 });
 
 describe("readings", () => {
   checkTold([
-    { what: "one that is not there, with the nearest", files: { [COLOUR]: colourBut("reading: lamp-black", "reading: lamp-blak") }, told: [`${COLOUR_LINE}:5:22 error Unexpected reading \`lamp-blak\` at masstone.reading, expected \`the name of a file in readings/\`; nearest \`lamp-black\` records/missing-reading`, unused(READING_LINE, "lamp-black")] },
-    { what: "a column that is not there, with the nearest", files: { [COLOUR]: colourBut("column: masstone", "column: mastone") }, told: [`${COLOUR_LINE}:5:42 error Unexpected column \`mastone\` at masstone.column, expected \`a column of ${READING_LINE}\`; nearest \`masstone\` records/missing-column`] },
-    { what: "a masstone without its scale", files: { [COLOUR]: colourBut(", scale: factor", "") }, told: [`${COLOUR_LINE}:5:11 error Unexpected scale \`nothing\` at masstone, expected \`factor | percent, here or under readings in workshop.yaml\` records/scale`] },
-    { what: "a masstone without its geometry", files: { [COLOUR]: colourBut(`, geometry: "45/0"`, "") }, told: [`${COLOUR_LINE}:5:11 error Unexpected geometry \`nothing\` at masstone, expected \`45/0 | d/8 included | d/8 excluded, here or under readings in workshop.yaml\` records/geometry`] },
-    { what: "scale and geometry once for all, in workshop.yaml", files: { "workshop.yaml": "name: Test Workshop\nreadings: { scale: factor, geometry: 45/0 }\n", [COLOUR]: colourBut(`, scale: factor, geometry: "45/0"`, "") }, told: [] },
-    { what: "a CSV with a hole", files: { [READING]: readingBut("550,0.02", "550,") }, told: [`${READING_LINE}:17:5 error Unexpected reflectance \`nothing\` at masstone[550 nm], expected \`a number\` readings/empty-cell`] },
-    { what: "a CSV that lacks a wavelength", files: { [READING]: readingBut("550,0.02\n", "") }, told: [`${READING_LINE}:17:1 error Unexpected gap before wavelength \`560\`, expected \`550 after 540 nm, in steps of 10 nm\` readings/wavelength-gap`] },
-    { what: "NaN in a CSV", files: { [READING]: readingBut("550,0.02", "550,NaN") }, told: [`${READING_LINE}:17:5 error Unexpected reflectance \`NaN\` at masstone[550 nm], expected \`a number\` readings/not-a-number`] },
-    { what: "percent taken for a factor", files: { [READING]: readingBut("550,0.02", "550,2") }, told: [`${READING_LINE}:17:5 error Unexpected reflectance factor \`2\` at masstone[550 nm], expected \`-0.005 <= R <= 1.2\`; a reading in percent says scale: percent readings/reflectance-domain`] },
+    {
+      what: "one that is not there, with the nearest",
+      files: { [COLOUR]: colourBut("reading: lamp-black", "reading: lamp-blak") },
+      told: [
+        `${COLOUR_LINE}:5:22 error Unexpected reading \`lamp-blak\` at masstone.reading, expected \`the name of a file in readings/\`; nearest \`lamp-black\` records/missing-reading`,
+        unused(READING_LINE, "lamp-black"),
+      ],
+    },
+    {
+      what: "a column that is not there, with the nearest",
+      files: { [COLOUR]: colourBut("column: masstone", "column: mastone") },
+      told: [
+        `${COLOUR_LINE}:5:42 error Unexpected column \`mastone\` at masstone.column, expected \`a column of ${READING_LINE}\`; nearest \`masstone\` records/missing-column`,
+      ],
+    },
+    {
+      what: "a masstone without its scale",
+      files: { [COLOUR]: colourBut(", scale: factor", "") },
+      told: [
+        `${COLOUR_LINE}:5:11 error Unexpected scale \`nothing\` at masstone, expected \`factor | percent, here or under readings in workshop.yaml\` records/scale`,
+      ],
+    },
+    {
+      what: "a masstone without its geometry",
+      files: { [COLOUR]: colourBut(`, geometry: "45/0"`, "") },
+      told: [
+        `${COLOUR_LINE}:5:11 error Unexpected geometry \`nothing\` at masstone, expected \`45/0 | d/8 included | d/8 excluded, here or under readings in workshop.yaml\` records/geometry`,
+      ],
+    },
+    {
+      what: "scale and geometry once for all, in workshop.yaml",
+      files: {
+        "workshop.yaml": "name: Test Workshop\nreadings: { scale: factor, geometry: 45/0 }\n",
+        [COLOUR]: colourBut(`, scale: factor, geometry: "45/0"`, ""),
+      },
+      told: [],
+    },
+    {
+      what: "a CSV with a hole",
+      files: { [READING]: readingBut("550,0.02", "550,") },
+      told: [
+        `${READING_LINE}:17:5 error Unexpected reflectance \`nothing\` at masstone[550 nm], expected \`a number\` readings/empty-cell`,
+      ],
+    },
+    {
+      what: "a CSV that lacks a wavelength",
+      files: { [READING]: readingBut("550,0.02\n", "") },
+      told: [
+        `${READING_LINE}:17:1 error Unexpected gap before wavelength \`560\`, expected \`550 after 540 nm, in steps of 10 nm\` readings/wavelength-gap`,
+      ],
+    },
+    {
+      what: "NaN in a CSV",
+      files: { [READING]: readingBut("550,0.02", "550,NaN") },
+      told: [
+        `${READING_LINE}:17:5 error Unexpected reflectance \`NaN\` at masstone[550 nm], expected \`a number\` readings/not-a-number`,
+      ],
+    },
+    {
+      what: "percent taken for a factor",
+      files: { [READING]: readingBut("550,0.02", "550,2") },
+      told: [
+        `${READING_LINE}:17:5 error Unexpected reflectance factor \`2\` at masstone[550 nm], expected \`-0.005 <= R <= 1.2\`; a reading in percent says scale: percent readings/reflectance-domain`,
+      ],
+    },
   ]);
 });
 
 describe("references, both ways", () => {
   checkTold([
-    { what: "a pigment that is not there, with the nearest", files: { [COLOUR]: colourBut("pigment: lamp-black", "pigment: lamp-blck") }, told: [`${COLOUR_LINE}:4:16 error Unexpected pigment \`lamp-blck\` at pigments[0].pigment, expected \`the file name of a record in pigments/\`; nearest \`lamp-black\` records/missing-reference`, unused(PIGMENT_LINE, "lamp-black")] },
-    { what: "a vehicle that is not there", files: { [COLOUR]: colourWith("vehicle: walnut-oil") }, told: [`${COLOUR_LINE}:6:10 error Unexpected vehicle \`walnut-oil\` at vehicle, expected \`the file name of a record in vehicles/\` records/missing-reference`] },
-    { what: "a source that is in no bibliography", files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: { value: 1.8, source: some-book }\n" }, told: [`${PIGMENT_LINE}:2:39 error Unexpected source \`some-book\` at densityGPerCm3.source, expected \`the file name of a record in sources/\` records/missing-reference`] },
+    {
+      what: "a pigment that is not there, with the nearest",
+      files: { [COLOUR]: colourBut("pigment: lamp-black", "pigment: lamp-blck") },
+      told: [
+        `${COLOUR_LINE}:4:16 error Unexpected pigment \`lamp-blck\` at pigments[0].pigment, expected \`the file name of a record in pigments/\`; nearest \`lamp-black\` records/missing-reference`,
+        unused(PIGMENT_LINE, "lamp-black"),
+      ],
+    },
+    {
+      what: "a vehicle that is not there",
+      files: { [COLOUR]: colourWith("vehicle: walnut-oil") },
+      told: [
+        `${COLOUR_LINE}:6:10 error Unexpected vehicle \`walnut-oil\` at vehicle, expected \`the file name of a record in vehicles/\` records/missing-reference`,
+      ],
+    },
+    {
+      what: "a source that is in no bibliography",
+      files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: { value: 1.8, source: some-book }\n" },
+      told: [
+        `${PIGMENT_LINE}:2:39 error Unexpected source \`some-book\` at densityGPerCm3.source, expected \`the file name of a record in sources/\` records/missing-reference`,
+      ],
+    },
     {
       what: "records that nothing uses are warned of, and build",
-      files: { "pigments/bone-black.yaml": "name: Bone black\n", "readings/other.csv": flatReadings({ a: 0.1 }), "sources/book.yaml": "citation: A book\n", "vehicles/oil.yaml": "name: Oil\nkind: oil\n" },
-      told: [unused("content/pigments/bone-black.yaml", "bone-black"), unused("content/readings/other.csv", "other"), unused("content/sources/book.yaml", "book"), unused("content/vehicles/oil.yaml", "oil")],
+      files: {
+        "pigments/bone-black.yaml": "name: Bone black\n",
+        "readings/other.csv": flatReadings({ a: 0.1 }),
+        "sources/book.yaml": "citation: A book\n",
+        "vehicles/oil.yaml": "name: Oil\nkind: oil\n",
+      },
+      told: [
+        unused("content/pigments/bone-black.yaml", "bone-black"),
+        unused("content/readings/other.csv", "other"),
+        unused("content/sources/book.yaml", "book"),
+        unused("content/vehicles/oil.yaml", "oil"),
+      ],
     },
-    { what: "what a colour with a fault uses is not called unused", files: { [COLOUR]: colourWith("dispersion: whipped") }, told: [`${COLOUR_LINE}:6:13 error Unexpected dispersion \`whipped\` at dispersion, expected \`mulled | milled\` records/schema`] },
-    { what: "a reference to a record with a fault is no second fault", files: { [PIGMENT]: "name: 12\n" }, told: [`${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\`; in quotes: "12" records/schema`] },
-    { what: "a slug that leads out of its folder", files: { [COLOUR]: colourBut("pigment: lamp-black", "pigment: ../workshop") }, told: [`${COLOUR_LINE}:4:16 error Unexpected pigment \`../workshop\` at pigments[0].pigment, expected \`lower-case letters, digits and single hyphens\` records/schema`] },
-    { what: "a reading that leads out of its folder", files: { [COLOUR]: colourBut("reading: lamp-black", "reading: ../../secret.csv") }, told: [`${COLOUR_LINE}:5:22 error Unexpected reading \`../../secret.csv\` at masstone.reading, expected \`a file name in readings/, without a path\` records/schema`] },
+    {
+      what: "what a colour with a fault uses is not called unused",
+      files: { [COLOUR]: colourWith("dispersion: whipped") },
+      told: [
+        `${COLOUR_LINE}:6:13 error Unexpected dispersion \`whipped\` at dispersion, expected \`mulled | milled\` records/schema`,
+      ],
+    },
+    {
+      what: "a reference to a record with a fault is no second fault",
+      files: { [PIGMENT]: "name: 12\n" },
+      told: [
+        `${PIGMENT_LINE}:1:7 error Unexpected name \`12\` at name, expected \`text\`; in quotes: "12" records/schema`,
+      ],
+    },
+    {
+      what: "a slug that leads out of its folder",
+      files: { [COLOUR]: colourBut("pigment: lamp-black", "pigment: ../workshop") },
+      told: [
+        `${COLOUR_LINE}:4:16 error Unexpected pigment \`../workshop\` at pigments[0].pigment, expected \`lower-case letters, digits and single hyphens\` records/schema`,
+      ],
+    },
+    {
+      what: "a reading that leads out of its folder",
+      files: { [COLOUR]: colourBut("reading: lamp-black", "reading: ../../secret.csv") },
+      told: [
+        `${COLOUR_LINE}:5:22 error Unexpected reading \`../../secret.csv\` at masstone.reading, expected \`a file name in readings/, without a path\` records/schema`,
+      ],
+    },
   ]);
 });
 
 describe("YAML and front matter", () => {
-  const bomb = ["a0: &a0 [x]", ...Array.from({ length: 20 }, (_, i) => `a${i + 1}: &a${i + 1} [*a${i}, *a${i}, *a${i}, *a${i}]`)].join("\n");
+  const bomb = [
+    "a0: &a0 [x]",
+    ...Array.from(
+      { length: 20 },
+      (_, i) => `a${i + 1}: &a${i + 1} [*a${i}, *a${i}, *a${i}, *a${i}]`,
+    ),
+  ].join("\n");
   checkTold([
-    { what: "a bracket that is not closed", files: { [PIGMENT]: "name: [Lamp black\n" }, told: [`${PIGMENT_LINE}:2:1 error Unexpected YAML \`Flow sequence in block collection must be sufficiently indented and end with a ]\`, expected \`a well-formed record\` records/yaml`] },
-    { what: "a tab for a blank", files: { [PIGMENT]: "particle:\n\tshape: round\n" }, told: [`${PIGMENT_LINE}:2:1 error Unexpected YAML \`Tabs are not allowed as indentation\`, expected \`a well-formed record\` records/yaml`] },
-    { what: "a key twice", files: { [PIGMENT]: "name: Lamp black\nname: Bone black\n" }, told: [`${PIGMENT_LINE}:2:1 error Unexpected YAML \`Map keys must be unique\`, expected \`a well-formed record\` records/yaml`] },
-    { what: "two documents in one file", files: { [PIGMENT]: "name: Lamp black\n---\nname: Bone black\n" }, told: [`${PIGMENT_LINE}:2:1 error Unexpected YAML \`a second document\`, expected \`a well-formed record\` records/yaml`] },
-    { what: "a tag that makes code of text", files: { [PIGMENT]: "name: !!js/function 'x'\n" }, told: [`${PIGMENT_LINE}:1:7 error Unexpected YAML \`Unresolved tag: tag:yaml.org,2002:js/function\`, expected \`a well-formed record\` records/yaml`] },
-    { what: "aliases that would fill the memory: four to the twentieth", files: { [PIGMENT]: `${bomb}\n` }, told: [`${PIGMENT_LINE}:1:1 error Unexpected YAML \`too many aliases\`, expected \`at most 50\` records/yaml`] },
-    { what: "one alias", files: { [PIGMENT]: "name: &name Lamp black\norigin: *name\n" }, told: [] },
-    { what: "bytes that are no UTF-8", files: { [PIGMENT]: "name: Lamp black\norigin: K\uFFFDln\n" }, told: [`${PIGMENT_LINE}:2:10 error Unexpected character \`bytes that are no text\`, expected \`UTF-8 text\` records/encoding`] },
-    { what: "a control character", files: { [COLOUR]: SMALLEST_WORKSHOP[COLOUR].replace("Notes", "No\u0000tes") }, told: [`${COLOUR_LINE}:7:3 error Unexpected character \`bytes that are no text\`, expected \`UTF-8 text\` records/encoding`] },
-    { what: "a control character written as an escape does not reach the terminal", files: { [PIGMENT]: 'name: Lamp black\nparticle: { "sh\\u001b[31m\\nape": round }\n' }, told: [`${PIGMENT_LINE}:2:13 error Unexpected key \`sh [31m ape\` at particle.sh [31m ape, expected \`sizeUm, shape, refractiveIndex, absorptionIndex\` records/unknown-key`] },
-    { what: "front matter missing", files: { [COLOUR]: "name: Lamp Black\n" }, told: [`${COLOUR_LINE}:1:1 error Unexpected front matter \`name: Lamp Black\`, expected \`a first line of three hyphens, ---\` records/front-matter`] },
-    { what: "front matter that does not end", files: { [COLOUR]: "---\nname: Lamp Black\n" }, told: [`${COLOUR_LINE}:3:1 error Unexpected front matter \`the end of the file\`, expected \`a line of three hyphens, ---, after the front matter\` records/front-matter`] },
-    { what: "an empty colour", files: { [COLOUR]: "" }, told: [`${COLOUR_LINE}:1:1 error Unexpected front matter \`nothing\`, expected \`a first line of three hyphens, ---\` records/front-matter`] },
-    { what: "Windows line ends and a byte order mark: the same place", files: { [COLOUR]: `\uFEFF${colourWith("dispersion: miled").replaceAll("\n", "\r\n")}` }, told: [`${COLOUR_LINE}:6:13 error Unexpected dispersion \`miled\` at dispersion, expected \`mulled | milled\`; nearest known word \`milled\` records/schema`] },
+    {
+      what: "a bracket that is not closed",
+      files: { [PIGMENT]: "name: [Lamp black\n" },
+      told: [
+        `${PIGMENT_LINE}:2:1 error Unexpected YAML \`Flow sequence in block collection must be sufficiently indented and end with a ]\`, expected \`a well-formed record\` records/yaml`,
+      ],
+    },
+    {
+      what: "a tab for a blank",
+      files: { [PIGMENT]: "particle:\n\tshape: round\n" },
+      told: [
+        `${PIGMENT_LINE}:2:1 error Unexpected YAML \`Tabs are not allowed as indentation\`, expected \`a well-formed record\` records/yaml`,
+      ],
+    },
+    {
+      what: "a key twice",
+      files: { [PIGMENT]: "name: Lamp black\nname: Bone black\n" },
+      told: [
+        `${PIGMENT_LINE}:2:1 error Unexpected YAML \`Map keys must be unique\`, expected \`a well-formed record\` records/yaml`,
+      ],
+    },
+    {
+      what: "two documents in one file",
+      files: { [PIGMENT]: "name: Lamp black\n---\nname: Bone black\n" },
+      told: [
+        `${PIGMENT_LINE}:2:1 error Unexpected YAML \`a second document\`, expected \`a well-formed record\` records/yaml`,
+      ],
+    },
+    {
+      what: "a tag that makes code of text",
+      files: { [PIGMENT]: "name: !!js/function 'x'\n" },
+      told: [
+        `${PIGMENT_LINE}:1:7 error Unexpected YAML \`Unresolved tag: tag:yaml.org,2002:js/function\`, expected \`a well-formed record\` records/yaml`,
+      ],
+    },
+    {
+      what: "aliases that would fill the memory: four to the twentieth",
+      files: { [PIGMENT]: `${bomb}\n` },
+      told: [
+        `${PIGMENT_LINE}:1:1 error Unexpected YAML \`too many aliases\`, expected \`at most 50\` records/yaml`,
+      ],
+    },
+    {
+      what: "one alias",
+      files: { [PIGMENT]: "name: &name Lamp black\norigin: *name\n" },
+      told: [],
+    },
+    {
+      what: "bytes that are no UTF-8",
+      files: { [PIGMENT]: "name: Lamp black\norigin: K\uFFFDln\n" },
+      told: [
+        `${PIGMENT_LINE}:2:10 error Unexpected character \`bytes that are no text\`, expected \`UTF-8 text\` records/encoding`,
+      ],
+    },
+    {
+      what: "a control character",
+      files: { [COLOUR]: SMALLEST_WORKSHOP[COLOUR].replace("Notes", "No\u0000tes") },
+      told: [
+        `${COLOUR_LINE}:7:3 error Unexpected character \`bytes that are no text\`, expected \`UTF-8 text\` records/encoding`,
+      ],
+    },
+    {
+      what: "a control character written as an escape does not reach the terminal",
+      files: { [PIGMENT]: 'name: Lamp black\nparticle: { "sh\\u001b[31m\\nape": round }\n' },
+      told: [
+        `${PIGMENT_LINE}:2:13 error Unexpected key \`sh [31m ape\` at particle.sh [31m ape, expected \`sizeUm, shape, refractiveIndex, absorptionIndex\` records/unknown-key`,
+      ],
+    },
+    {
+      what: "front matter missing",
+      files: { [COLOUR]: "name: Lamp Black\n" },
+      told: [
+        `${COLOUR_LINE}:1:1 error Unexpected front matter \`name: Lamp Black\`, expected \`a first line of three hyphens, ---\` records/front-matter`,
+      ],
+    },
+    {
+      what: "front matter that does not end",
+      files: { [COLOUR]: "---\nname: Lamp Black\n" },
+      told: [
+        `${COLOUR_LINE}:3:1 error Unexpected front matter \`the end of the file\`, expected \`a line of three hyphens, ---, after the front matter\` records/front-matter`,
+      ],
+    },
+    {
+      what: "an empty colour",
+      files: { [COLOUR]: "" },
+      told: [
+        `${COLOUR_LINE}:1:1 error Unexpected front matter \`nothing\`, expected \`a first line of three hyphens, ---\` records/front-matter`,
+      ],
+    },
+    {
+      what: "Windows line ends and a byte order mark: the same place",
+      files: { [COLOUR]: `\uFEFF${colourWith("dispersion: miled").replaceAll("\n", "\r\n")}` },
+      told: [
+        `${COLOUR_LINE}:6:13 error Unexpected dispersion \`miled\` at dispersion, expected \`mulled | milled\`; nearest known word \`milled\` records/schema`,
+      ],
+    },
   ]);
 
   test("brackets by the thousand are one complaint, wherever the parser gave up", () => {
-    const { lines } = toldOf(contentFolder({ ...SMALLEST_WORKSHOP, [PIGMENT]: `name: ${"[".repeat(20_000)}` }));
+    const { lines } = toldOf(
+      contentFolder({ ...SMALLEST_WORKSHOP, [PIGMENT]: `name: ${"[".repeat(20_000)}` }),
+    );
     expect(lines).toHaveLength(1);
-    expect(lines[0]).toMatch(/^content\/pigments\/lamp-black\.yaml:1:\d+ error Unexpected YAML `values in values, too deep to read`, expected `a well-formed record` records\/yaml$/);
+    expect(lines[0]).toMatch(
+      /^content\/pigments\/lamp-black\.yaml:1:\d+ error Unexpected YAML `values in values, too deep to read`, expected `a well-formed record` records\/yaml$/,
+    );
   });
 });
 
@@ -139,12 +527,15 @@ test("every fault of every file stands in one report, by file, line and column",
   const folder = contentFolder({
     "workshop.yaml": "name: Test Workshop\npaper: A5\n",
     "colours/a.md": "---\npigments:\n  - { pigment: lamp-blck }\nname: A\n---\n",
-    "colours/b.md": "---\nname: B\ncolour: black\npigments:\n  - { pigment: lamp-black, parts: -1 }\ndispersion: miled\n---\n",
+    "colours/b.md":
+      "---\nname: B\ncolour: black\npigments:\n  - { pigment: lamp-black, parts: -1 }\ndispersion: miled\n---\n",
     [PIGMENT]: "name: Lamp black\ndensityGPerCm3: heavy\n",
     "pigments/bone-black.yml": "name: [\n",
     "readings/lamp-black.csv": readingBut("550,0.02\n", ""),
   });
-  expect(toldOf(folder).lines.map((line) => line.replace(/^content\/(\S+) .* (\S+)$/, "$1 $2"))).toEqual([
+  expect(
+    toldOf(folder).lines.map((line) => line.replace(/^content\/(\S+) .* (\S+)$/, "$1 $2")),
+  ).toEqual([
     "colours/a.md:3:16 records/missing-reference",
     "colours/b.md:3:1 records/unknown-key",
     "colours/b.md:5:35 records/schema",

@@ -3,9 +3,13 @@ import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { contentFolder, flatReadings, type RecordTexts } from "../support/content-folder.ts";
 
-const COLOUR = '---\nname: Bone Black\npigments: [{ pigment: bone-black }]\nmasstone: { reading: bone, column: masstone, scale: factor, geometry: "45/0" }\n---\n';
+const COLOUR =
+  '---\nname: Bone Black\npigments: [{ pigment: bone-black }]\nmasstone: { reading: bone, column: masstone, scale: factor, geometry: "45/0" }\n---\n';
 const SOUND: RecordTexts = {
-  "workshop.yaml": "name: My workshop\n", "pigments/bone-black.yaml": "name: Bone black\n", "colours/bone-black.md": COLOUR, "readings/bone.csv": flatReadings({ masstone: 0.01 }),
+  "workshop.yaml": "name: My workshop\n",
+  "pigments/bone-black.yaml": "name: Bone black\n",
+  "colours/bone-black.md": COLOUR,
+  "readings/bone.csv": flatReadings({ masstone: 0.01 }),
 };
 
 function told(but: RecordTexts): string[] {
@@ -17,52 +21,94 @@ describe("slips that a schema does not see", () => {
   test("a sound folder is told nothing", () => expect(told({})).toEqual([]));
 
   test("factors declared as percent are doubted, once a file", () => {
-    expect(told({ "colours/bone-black.md": COLOUR.replace("scale: factor", "scale: percent") })).toEqual([
+    expect(
+      told({ "colours/bone-black.md": COLOUR.replace("scale: factor", "scale: percent") }),
+    ).toEqual([
       "content/colours/bone-black.md:4:11 warning Unexpected percent `at most 0.01 in content/readings/bone.csv` at masstone, expected `readings in percent, of which some pass 1.2`; a reading in factors says scale: factor records/scale",
     ]);
   });
 
   test("an oil's density in kg/m3 is refused", () => {
-    expect(told({ "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\ndensityGPerCm3: 930\n", "colours/bone-black.md": COLOUR.replace("masstone:", "vehicle: linseed\nmasstone:") })).toEqual([
+    expect(
+      told({
+        "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\ndensityGPerCm3: 930\n",
+        "colours/bone-black.md": COLOUR.replace("masstone:", "vehicle: linseed\nmasstone:"),
+      }),
+    ).toEqual([
       "content/vehicles/linseed.yaml:3:17 error Unexpected density of a vehicle `930` at densityGPerCm3, expected `0.6 to 1.4 g/cm3` records/vehicle-density",
     ]);
   });
 
-  test.each([["0.6", true], ["0.59", false], ["1.4", true], ["1.41", false]])("a vehicle of density %s passes: %s", (density, passes) => {
-    const lines = told({ "vehicles/linseed.yaml": `name: Linseed oil\nkind: oil\ndensityGPerCm3: ${density}\n`, "colours/bone-black.md": COLOUR.replace("masstone:", "vehicle: linseed\nmasstone:") });
+  test.each([
+    ["0.6", true],
+    ["0.59", false],
+    ["1.4", true],
+    ["1.41", false],
+  ])("a vehicle of density %s passes: %s", (density, passes) => {
+    const lines = told({
+      "vehicles/linseed.yaml": `name: Linseed oil\nkind: oil\ndensityGPerCm3: ${density}\n`,
+      "colours/bone-black.md": COLOUR.replace("masstone:", "vehicle: linseed\nmasstone:"),
+    });
     expect(lines.length === 0).toBe(passes);
   });
 
   test("a drier is no vehicle", () => {
-    expect(told({ "vehicles/drier.yaml": "name: Drier\nkind: drier\n", "colours/bone-black.md": COLOUR.replace("masstone:", "vehicle: drier\nmasstone:") })[0]).toContain(
+    expect(
+      told({
+        "vehicles/drier.yaml": "name: Drier\nkind: drier\n",
+        "colours/bone-black.md": COLOUR.replace("masstone:", "vehicle: drier\nmasstone:"),
+      })[0],
+    ).toContain(
       "content/colours/bone-black.md:4:10 error Unexpected vehicle `drier, a drier` at vehicle, expected `an oil or a medium",
     );
   });
 
   test("a colour is not let down in itself", () => {
-    const tint = '\ntints: [{ white: bone-black, massRatio: "1:5", ratioKind: paint, reading: bone, column: masstone, scale: factor, geometry: "45/0" }]\n---\n';
-    expect(told({ "colours/bone-black.md": COLOUR.replace("\n---\n", tint) })[0]).toContain("error Unexpected white `bone-black` at tints[0].white, expected `another colour than the one let down` records/tint");
+    const tint =
+      '\ntints: [{ white: bone-black, massRatio: "1:5", ratioKind: paint, reading: bone, column: masstone, scale: factor, geometry: "45/0" }]\n---\n';
+    expect(told({ "colours/bone-black.md": COLOUR.replace("\n---\n", tint) })[0]).toContain(
+      "error Unexpected white `bone-black` at tints[0].white, expected `another colour than the one let down` records/tint",
+    );
   });
 
   test("the catalogue's own addresses are not a colour's", () => {
     const lines = told({ "colours/by-value.md": COLOUR });
-    expect(lines[0]).toMatch(/^content\/colours\/by-value\.md:2:1 error Unexpected file name `by-value`/);
-    expect(told({ "colours/in-the-whites.md": COLOUR })[0]).toMatch(/^content\/colours\/in-the-whites\.md:2:1 error Unexpected file name `in-the-whites`/);
+    expect(lines[0]).toMatch(
+      /^content\/colours\/by-value\.md:2:1 error Unexpected file name `by-value`/,
+    );
+    expect(told({ "colours/in-the-whites.md": COLOUR })[0]).toMatch(
+      /^content\/colours\/in-the-whites\.md:2:1 error Unexpected file name `in-the-whites`/,
+    );
   });
 
   test("a leading pair names colours that are there", () => {
-    expect(told({ "workshop.yaml": "name: My workshop\nleadingPair: [bone-black, bone-blak]\n" })).toEqual([
+    expect(
+      told({ "workshop.yaml": "name: My workshop\nleadingPair: [bone-black, bone-blak]\n" }),
+    ).toEqual([
       "content/workshop.yaml:2:27 error Unexpected leadingPair `bone-blak` at leadingPair[1], expected `the file name of a record in colours/`; nearest `bone-black` records/missing-reference",
     ]);
   });
 
   test("a Lab without an observer is told both that there are", () => {
-    expect(told({ "colours/bone-black.md": COLOUR.replace(/masstone:.*/, 'masstone: { lab: [20, 0, 0], illuminant: D65, geometry: "45/0" }') })[0]).toContain("expected `2 | 10`");
+    expect(
+      told({
+        "colours/bone-black.md": COLOUR.replace(
+          /masstone:.*/,
+          'masstone: { lab: [20, 0, 0], illuminant: D65, geometry: "45/0" }',
+        ),
+      })[0],
+    ).toContain("expected `2 | 10`");
   });
 
   test.each([
-    ["colourIndexNumber: 77267", 'Unexpected colourIndexNumber `77267` at colourIndexNumber, expected `text`; in quotes: "77267"'],
-    ["particle: { sizeUm: [1, 3] }", "Unexpected sizeUm `[1,3]` at particle.sizeUm, expected `a number`; a range is { value: [1, 3] }"],
+    [
+      "colourIndexNumber: 77267",
+      'Unexpected colourIndexNumber `77267` at colourIndexNumber, expected `text`; in quotes: "77267"',
+    ],
+    [
+      "particle: { sizeUm: [1, 3] }",
+      "Unexpected sizeUm `[1,3]` at particle.sizeUm, expected `a number`; a range is { value: [1, 3] }",
+    ],
   ])("%s is told how it is written", (line, complaint) => {
     const lines = told({ "pigments/bone-black.yaml": `name: Bone black\n${line}\n` });
     expect(lines).toHaveLength(1);
@@ -71,7 +117,8 @@ describe("slips that a schema does not see", () => {
 
   test("a faulty workshop.yaml is told of once, not at every reading too", () => {
     const lines = told({
-      "workshop.yaml": "name: My workshop\nreadings: { scale: factor, geometry: 45/0 }\nmarkts: [EU]\n",
+      "workshop.yaml":
+        "name: My workshop\nreadings: { scale: factor, geometry: 45/0 }\nmarkts: [EU]\n",
       "colours/bone-black.md": COLOUR.replace(', scale: factor, geometry: "45/0"', ""),
     });
     expect(lines).toHaveLength(1);

@@ -21,7 +21,10 @@ export function checkTold(checks: readonly ToldCheck[]): void {
 }
 
 /** The complaints about a content folder, as printed from where it stands; whether records came of it all the same. */
-export function toldOf({ content, home }: { readonly content: string; readonly home: string }): { readonly lines: readonly string[]; readonly sound: boolean } {
+export function toldOf({ content, home }: { readonly content: string; readonly home: string }): {
+  readonly lines: readonly string[];
+  readonly sound: boolean;
+} {
   const { records, diagnostics } = loadRecords(content, home);
   return { lines: diagnostics.map(formatDiagnostic), sound: records !== undefined };
 }

@@ -5,11 +5,27 @@ const SCIENCES = ["colorimetry", "optics", "formulation", "permanence", "drying"
 
 /** Rooms from the bottom up: one may import from any below it, and from none of its own height but those named next. */
 const FLOORS: readonly (readonly string[])[] = [
-  ["diagnostics"], ["sources"], ["quantities"], SCIENCES, ["records"], ["sheet"], ["range"], ["claims"], ["present"], ["plots"], ["pages"], ["answers", "print"], ["site"], ["commands"],
+  ["diagnostics"],
+  ["sources"],
+  ["quantities"],
+  SCIENCES,
+  ["records"],
+  ["sheet"],
+  ["range"],
+  ["claims"],
+  ["present"],
+  ["plots"],
+  ["pages"],
+  ["answers", "print"],
+  ["site"],
+  ["commands"],
 ];
 /** The spectral sciences look up colours; what only wires Eleventy belongs to the site that it wires. */
 const FURTHER: Readonly<Record<string, readonly string[]>> = {
-  optics: ["colorimetry"], permanence: ["colorimetry"], site: ["eleventy.config.ts"], commands: ["eleventy.config.ts"],
+  optics: ["colorimetry"],
+  permanence: ["colorimetry"],
+  site: ["eleventy.config.ts"],
+  commands: ["eleventy.config.ts"],
 };
 
 function allowed(room: string): Set<string> {
@@ -38,7 +54,12 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
 
 /** `csv-parse` of "csv-parse/sync", `@11ty/eleventy` of a path in it; Node's own modules keep their whole name. */
 function packageOf(specifier: string): string {
-  return specifier.startsWith("node:") ? specifier : specifier.split("/").slice(0, specifier.startsWith("@") ? 2 : 1).join("/");
+  return specifier.startsWith("node:")
+    ? specifier
+    : specifier
+        .split("/")
+        .slice(0, specifier.startsWith("@") ? 2 : 1)
+        .join("/");
 }
 
 /** Rooms that may touch files and whatever else Node has. */
@@ -54,8 +75,14 @@ test("modules were found in every room", () => {
 
 describe.each(FLOORS.flat().map((room) => ({ room })))("$room", ({ room }) => {
   const modules = MODULES.filter((module) => module.room === room);
-  const offending = (wrong: (file: string, imported: (typeof MODULES)[number]["imports"][number]) => boolean): string[] =>
-    modules.flatMap(({ file, imports }) => imports.filter((imported) => wrong(file, imported)).map(({ specifier }) => `${file} <- ${specifier}`));
+  const offending = (
+    wrong: (file: string, imported: (typeof MODULES)[number]["imports"][number]) => boolean,
+  ): string[] =>
+    modules.flatMap(({ file, imports }) =>
+      imports
+        .filter((imported) => wrong(file, imported))
+        .map(({ specifier }) => `${file} <- ${specifier}`),
+    );
 
   test("imports only from rooms below it", () => {
     const may = allowed(room);
@@ -63,35 +90,57 @@ describe.each(FLOORS.flat().map((room) => ({ room })))("$room", ({ room }) => {
   });
 
   test("names modules of ours with their ending, as Node wants them", () => {
-    expect(offending((_, { target }) => target !== undefined && !target.file.endsWith(".ts"))).toEqual([]);
+    expect(
+      offending((_, { target }) => target !== undefined && !target.file.endsWith(".ts")),
+    ).toEqual([]);
   });
 
   test("imports only packages that belong to it", () => {
-    expect(offending((file, { specifier, target }) => {
-      if (target !== undefined) return false;
-      const place = PACKAGES[packageOf(specifier)];
-      return place === undefined ? !(specifier.startsWith("node:") && NODE_ROOMS.has(room)) : !place.test(file);
-    })).toEqual([]);
+    expect(
+      offending((file, { specifier, target }) => {
+        if (target !== undefined) return false;
+        const place = PACKAGES[packageOf(specifier)];
+        return place === undefined
+          ? !(specifier.startsWith("node:") && NODE_ROOMS.has(room))
+          : !place.test(file);
+      }),
+    ).toEqual([]);
   });
 });
 
 test("present takes nothing but types from records", () => {
   const crossing = MODULES.filter(({ room }) => room === "present").flatMap(({ file, imports }) =>
-    imports.filter(({ target, typeOnly }) => target?.room === "records" && !typeOnly).map(({ specifier }) => `${file} <- ${specifier}`));
+    imports
+      .filter(({ target, typeOnly }) => target?.room === "records" && !typeOnly)
+      .map(({ specifier }) => `${file} <- ${specifier}`),
+  );
   expect(crossing).toEqual([]);
 });
 
 test("one file alone imports npm munsell", () => {
-  expect(MODULES.filter(({ imports }) => imports.some(({ specifier }) => specifier === "munsell")).map(({ file }) => file)).toEqual(["lib/colorimetry/munsell-inversion.ts"]);
+  expect(
+    MODULES.filter(({ imports }) => imports.some(({ specifier }) => specifier === "munsell")).map(
+      ({ file }) => file,
+    ),
+  ).toEqual(["lib/colorimetry/munsell-inversion.ts"]);
 });
 
 test("no modules import one another round in a circle, types left out", () => {
-  const next = new Map(MODULES.map(({ file, imports }) => [file, imports.flatMap(({ target, typeOnly }) => (target === undefined || typeOnly ? [] : [target.file]))]));
+  const next = new Map(
+    MODULES.map(({ file, imports }) => [
+      file,
+      imports.flatMap(({ target, typeOnly }) =>
+        target === undefined || typeOnly ? [] : [target.file],
+      ),
+    ]),
+  );
   const done = new Set<string>();
   const circles: string[] = [];
   const visit = (file: string, trail: readonly string[]): void => {
-    if (trail.includes(file)) circles.push([...trail.slice(trail.indexOf(file)), file].join(" -> "));
-    else if (!done.has(file)) for (const target of next.get(file) ?? []) visit(target, [...trail, file]);
+    if (trail.includes(file))
+      circles.push([...trail.slice(trail.indexOf(file)), file].join(" -> "));
+    else if (!done.has(file))
+      for (const target of next.get(file) ?? []) visit(target, [...trail, file]);
     done.add(file);
   };
   for (const { file } of MODULES) visit(file, []);
@@ -99,7 +148,10 @@ test("no modules import one another round in a circle, types left out", () => {
 });
 
 describe("what counts as an import", () => {
-  const of = (text: string): [string, boolean][] => importsOf(`${import.meta.dirname}/../../lib/optics/example.ts`, text).map(({ specifier, typeOnly }) => [specifier, typeOnly]);
+  const of = (text: string): [string, boolean][] =>
+    importsOf(`${import.meta.dirname}/../../lib/optics/example.ts`, text).map(
+      ({ specifier, typeOnly }) => [specifier, typeOnly],
+    );
 
   test.each<[string, [string, boolean][]]>([
     [`import { a } from "../records/a.ts";`, [["../records/a.ts", false]]],
@@ -121,8 +173,14 @@ describe("what counts as an import", () => {
   });
 
   test("a target has its room", () => {
-    expect(importsOf(`${import.meta.dirname}/../../lib/site/example.ts`, `import "../records/schema/terms.ts"; import "../../eleventy.config.ts";`).map(({ target }) => target)).toEqual([
-      { file: "lib/records/schema/terms.ts", room: "records" }, { file: "eleventy.config.ts", room: "eleventy.config.ts" },
+    expect(
+      importsOf(
+        `${import.meta.dirname}/../../lib/site/example.ts`,
+        `import "../records/schema/terms.ts"; import "../../eleventy.config.ts";`,
+      ).map(({ target }) => target),
+    ).toEqual([
+      { file: "lib/records/schema/terms.ts", room: "records" },
+      { file: "eleventy.config.ts", room: "eleventy.config.ts" },
     ]);
   });
 });

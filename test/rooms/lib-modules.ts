@@ -24,11 +24,14 @@ export interface LibModule {
 
 /** Every module of lib/, in order of name, with what it imports. */
 export function libModules(): LibModule[] {
-  return readdirSync(LIB, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".ts")).sort().map((file) => {
-    const path = join(LIB, file);
-    const text = readFileSync(path, "utf8");
-    return { file: fromRoot(path), room: roomOf(path), text, imports: importsOf(path, text) };
-  });
+  return readdirSync(LIB, { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".ts"))
+    .sort()
+    .map((file) => {
+      const path = join(LIB, file);
+      const text = readFileSync(path, "utf8");
+      return { file: fromRoot(path), room: roomOf(path), text, imports: importsOf(path, text) };
+    });
 }
 
 /** What a module imports, read with TypeScript's own parser. */
@@ -39,13 +42,19 @@ export function importsOf(path: string, text: string): ModuleImport[] {
     if (specifier === undefined || !ts.isStringLiteralLike(specifier)) return;
     const { text: name } = specifier;
     const target = name.startsWith(".") ? resolve(path, "..", name) : undefined;
-    found.push({ specifier: name, typeOnly, ...(target === undefined ? {} : { target: { file: fromRoot(target), room: roomOf(target) } }) });
+    found.push({
+      specifier: name,
+      typeOnly,
+      ...(target === undefined ? {} : { target: { file: fromRoot(target), room: roomOf(target) } }),
+    });
   };
   const visit = (node: ts.Node): void => {
     if (ts.isImportDeclaration(node)) add(node.moduleSpecifier, isTypeImport(node.importClause));
     else if (ts.isExportDeclaration(node)) add(node.moduleSpecifier, node.isTypeOnly);
-    else if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument)) add(node.argument.literal, true);
-    else if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) add(withoutCast(node.arguments[0]), false);
+    else if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument))
+      add(node.argument.literal, true);
+    else if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword)
+      add(withoutCast(node.arguments[0]), false);
     ts.forEachChild(node, visit);
   };
   visit(source);
@@ -57,8 +66,13 @@ function isTypeImport(clause: ts.ImportClause | undefined): boolean {
   if (clause === undefined) return false;
   if (clause.phaseModifier === ts.SyntaxKind.TypeKeyword) return true;
   const { name, namedBindings } = clause;
-  return name === undefined && namedBindings !== undefined && ts.isNamedImports(namedBindings)
-    && namedBindings.elements.length > 0 && namedBindings.elements.every(({ isTypeOnly }) => isTypeOnly);
+  return (
+    name === undefined &&
+    namedBindings !== undefined &&
+    ts.isNamedImports(namedBindings) &&
+    namedBindings.elements.length > 0 &&
+    namedBindings.elements.every(({ isTypeOnly }) => isTypeOnly)
+  );
 }
 
 function withoutCast(node: ts.Expression | undefined): ts.Expression | undefined {

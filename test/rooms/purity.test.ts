@@ -5,8 +5,30 @@ import { libModules } from "./lib-modules.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 /** Rooms that a browser can run as they are. */
-const PURE_ROOMS = ["diagnostics", "quantities", "colorimetry", "optics", "formulation", "permanence", "drying", "hazard", "range", "present", "plots"];
-const KEPT_OUT = ["sharp", "pdfkit", "yaml", "zod", "nunjucks", "@11ty/eleventy", "esbuild", "saxes", "csv-parse"];
+const PURE_ROOMS = [
+  "diagnostics",
+  "quantities",
+  "colorimetry",
+  "optics",
+  "formulation",
+  "permanence",
+  "drying",
+  "hazard",
+  "range",
+  "present",
+  "plots",
+];
+const KEPT_OUT = [
+  "sharp",
+  "pdfkit",
+  "yaml",
+  "zod",
+  "nunjucks",
+  "@11ty/eleventy",
+  "esbuild",
+  "saxes",
+  "csv-parse",
+];
 
 interface Bundle {
   /** What esbuild could not put into a bundle for a browser. */
@@ -20,16 +42,36 @@ interface Bundle {
 async function bundled(contents: string): Promise<Bundle> {
   try {
     const { metafile } = await build({
-      stdin: { contents, resolveDir: ROOT }, bundle: true, write: false, metafile: true, format: "esm", platform: "browser", target: "es2023", treeShaking: false, logLevel: "silent",
+      stdin: { contents, resolveDir: ROOT },
+      bundle: true,
+      write: false,
+      metafile: true,
+      format: "esm",
+      platform: "browser",
+      target: "es2023",
+      treeShaking: false,
+      logLevel: "silent",
     });
     const inputs = Object.keys(metafile.inputs);
     return {
       faults: [],
-      packages: [...new Set(inputs.flatMap((input) => /^(?:.*\/)?node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(input)?.[1] ?? []))],
+      packages: [
+        ...new Set(
+          inputs.flatMap(
+            (input) => /^(?:.*\/)?node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(input)?.[1] ?? [],
+          ),
+        ),
+      ],
       rooms: [...new Set(inputs.flatMap((input) => /^lib\/([^/]+)\//.exec(input)?.[1] ?? []))],
     };
   } catch (error) {
-    return { faults: (error as { errors?: { text: string }[] }).errors?.map(({ text }) => text) ?? [String(error)], packages: [], rooms: [] };
+    return {
+      faults: (error as { errors?: { text: string }[] }).errors?.map(({ text }) => text) ?? [
+        String(error),
+      ],
+      packages: [],
+      rooms: [],
+    };
   }
 }
 
@@ -44,7 +86,9 @@ describe.each(PURE_ROOMS.map((room) => ({ room })))("$room in a browser", ({ roo
     expect(bundle.faults).toEqual([]);
     expect(bundle.rooms).toContain(room);
     expect(bundle.packages.filter((name) => KEPT_OUT.includes(name))).toEqual([]);
-    expect(bundle.rooms.filter((name) => ["records", "site", "commands", "pages"].includes(name))).toEqual([]);
+    expect(
+      bundle.rooms.filter((name) => ["records", "site", "commands", "pages"].includes(name)),
+    ).toEqual([]);
   });
 });
 

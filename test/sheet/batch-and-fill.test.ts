@@ -29,7 +29,10 @@ describe("100 g of lamp black: 99 g of oil, .4 % of it drier, at 38, 14 and 31 a
   test("paint 100/1.8 + 99/.931 + .396/.95 = 162.31 ml; 2 to 6 % stay on the slab", () => {
     expect(valueOf(made.paintMl)[0]).toBeCloseTo(162.3096, 3);
     expect(valueOf(made.yieldMl).map((ml) => ml.toFixed(1))).toEqual(["152.6", "159.1"]);
-    expect(made.tubes.map(({ ml, count }) => [ml, ...valueOf(count)])).toEqual([[40, 3, 3], [120, 1, 1]]);
+    expect(made.tubes.map(({ ml, count }) => [ml, ...valueOf(count)])).toEqual([
+      [40, 3, 3],
+      [120, 1, 1],
+    ]);
   });
   test("costs 3.80 + 1.386 + .0123", () => {
     expect(valueOf(made.cost)[0]).toBeCloseTo(5.198276, 6);
@@ -40,21 +43,45 @@ describe("100 g of lamp black: 99 g of oil, .4 % of it drier, at 38, 14 and 31 a
 describe("a batch", () => {
   test("is worked out wherever oil, densities and parts are known, and nowhere else", () => {
     for (const { slug, oil, batch, pigments } of SHEETS) {
-      expect(batch !== undefined, slug).toBe(isKnown(oil.oilIndexGPer100g) && isKnown(oil.paintDensityGPerCm3) && pigments.every(({ massFraction }) => isKnown(massFraction)));
+      expect(batch !== undefined, slug).toBe(
+        isKnown(oil.oilIndexGPer100g) &&
+          isKnown(oil.paintDensityGPerCm3) &&
+          pigments.every(({ massFraction }) => isKnown(massFraction)),
+      );
     }
     expect(sheetOf("slate-grey").batch).toBeUndefined();
     expect(SHEETS.filter(({ batch }) => batch !== undefined).length).toBeGreaterThan(30);
   });
   test("of several pigments weighs each by its parts: 7 of ultramarine to 13 of umber", () => {
-    expect(size("umber-ultramarine-black", 1000).pigments.map(({ slug, massG }) => [slug, valueOf(massG)[0]])).toEqual([["ultramarine", 350], ["burnt-umber", 650]]);
+    expect(
+      size("umber-ultramarine-black", 1000).pigments.map(({ slug, massG }) => [
+        slug,
+        valueOf(massG)[0],
+      ]),
+    ).toEqual([
+      ["ultramarine", 350],
+      ["burnt-umber", 650],
+    ]);
   });
 
-  test.each(SHEETS.flatMap((sheet) => (sheet.batch === undefined ? [] : [{ slug: sheet.slug, sheet, batch: sheet.batch }])))("$slug: the browser's reckoner comes to the same", ({ sheet, batch }) => {
+  test.each(
+    SHEETS.flatMap((sheet) =>
+      sheet.batch === undefined ? [] : [{ slug: sheet.slug, sheet, batch: sheet.batch }],
+    ),
+  )("$slug: the browser's reckoner comes to the same", ({ sheet, batch }) => {
     const recipe = spannedRecipe(batch, sheet);
     for (const one of batch.sizes) {
       const tube = one.tubes[0];
       const reckoned = batchBetween(recipe, { pigmentG: one.pigmentG }, tube?.ml ?? 40);
-      for (const key of ["oilG", "oilAtFirstG", "oilHeldBackG", "paintMl", "lossMl", "yieldMl"] as const) close(reckoned[key], one[key]);
+      for (const key of [
+        "oilG",
+        "oilAtFirstG",
+        "oilHeldBackG",
+        "paintMl",
+        "lossMl",
+        "yieldMl",
+      ] as const)
+        close(reckoned[key], one[key]);
       one.pigments.forEach(({ massG }, i) => close(reckoned.pigments[i], massG));
       one.additions.forEach(({ massG }, i) => close(reckoned.additions[i], massG));
       if (tube !== undefined) close(reckoned.tubes, tube.count);
@@ -72,30 +99,56 @@ function close(one: Quantity | undefined, figure: Figure<Quantity>): void {
 describe("volumes with what was added", () => {
   test("a medium binds with the oil: chalk, 27 g of oil and a tenth of it stand oil", () => {
     const { oil, pigments, vehicle, additions } = sheetOf("chalk-medium");
-    const [chalk, linseed, stand] = [valueOf(pigments[0]?.densityGPerCm3)[0], valueOf(vehicle?.densityGPerCm3)[0], valueOf(additions[0]?.densityGPerCm3)[0]];
+    const [chalk, linseed, stand] = [
+      valueOf(pigments[0]?.densityGPerCm3)[0],
+      valueOf(vehicle?.densityGPerCm3)[0],
+      valueOf(additions[0]?.densityGPerCm3)[0],
+    ];
     const binderMl = 27 / linseed + 2.7 / stand;
-    expect(valueOf(oil.pvc)[0]).toBeCloseTo(pigmentVolumeConcentration(100, chalk, 29.7, 29.7 / binderMl), 12);
-    expect(valueOf(oil.pvc)[0]).toBeCloseTo((100 / chalk) / (100 / chalk + binderMl), 12);
+    expect(valueOf(oil.pvc)[0]).toBeCloseTo(
+      pigmentVolumeConcentration(100, chalk, 29.7, 29.7 / binderMl),
+      12,
+    );
+    expect(valueOf(oil.pvc)[0]).toBeCloseTo(100 / chalk / (100 / chalk + binderMl), 12);
   });
   test("a thinner leaves: barytes with 15 g of oil and .45 g of spirit", () => {
     const { oil, pigments, vehicle, additions } = sheetOf("barytes-medium");
-    const stays = 100 / valueOf(pigments[0]?.densityGPerCm3)[0] + 15 / valueOf(vehicle?.densityGPerCm3)[0];
+    const stays =
+      100 / valueOf(pigments[0]?.densityGPerCm3)[0] + 15 / valueOf(vehicle?.densityGPerCm3)[0];
     const leaves = 0.45 / valueOf(additions[0]?.densityGPerCm3)[0];
     expect(valueOf(oil.volumeSolids)[0]).toBeCloseTo(stays / (stays + leaves), 12);
     expect(valueOf(oil.paintDensityGPerCm3)[0]).toBeCloseTo(115.45 / (stays + leaves), 12);
   });
-  test("of pigment and oil alone everything stays", () => expect(valueOf(sheetOf("iron-oxide-black").oil.volumeSolids)).toEqual([1, 1]));
+  test("of pigment and oil alone everything stays", () =>
+    expect(valueOf(sheetOf("iron-oxide-black").oil.volumeSolids)).toEqual([1, 1]));
 });
 
 describe("fill of black iron oxide: .88 g/ml poured, 1.31 tapped", () => {
   const { fillings, sentences } = sheetOf("iron-oxide-black").fill;
   test("118 ml hold 103.84 g poured and 154.58 g tapped; 100 g take 113.6 and 76.3 ml", () => {
     const dry = fillings.filter(({ pigment }) => pigment === "black-iron-oxide");
-    expect(dry.map(({ packing, holds, takesMlPer100g }) => [packing, valueOf(holds.find(({ ml }) => ml === 118)?.massG)[0].toFixed(2), valueOf(takesMlPer100g)[0].toFixed(1)])).toEqual([["poured", "103.84", "113.6"], ["tapped", "154.58", "76.3"]]);
+    expect(
+      dry.map(({ packing, holds, takesMlPer100g }) => [
+        packing,
+        valueOf(holds.find(({ ml }) => ml === 118)?.massG)[0].toFixed(2),
+        valueOf(takesMlPer100g)[0].toFixed(1),
+      ]),
+    ).toEqual([
+      ["poured", "103.84", "113.6"],
+      ["tapped", "154.58", "76.3"],
+    ]);
   });
   test("a tube of its own size holds its volume times the paint's density", () => {
     const paint = fillings.find(({ packing }) => packing === "paint");
-    expect(valueOf(paint?.holds.find(({ ml }) => ml === 40)?.massG)[0]).toBeCloseTo(40 * valueOf(sheetOf("iron-oxide-black").oil.paintDensityGPerCm3)[0], 9);
+    expect(valueOf(paint?.holds.find(({ ml }) => ml === 40)?.massG)[0]).toBeCloseTo(
+      40 * valueOf(sheetOf("iron-oxide-black").oil.paintDensityGPerCm3)[0],
+      9,
+    );
   });
-  test("the sentence names the pigment", () => expect(sentences[0]?.values).toMatchObject({ pigment: "Black iron oxide", massG: 100, jarMl: 118 }));
+  test("the sentence names the pigment", () =>
+    expect(sentences[0]?.values).toMatchObject({
+      pigment: "Black iron oxide",
+      massG: 100,
+      jarMl: 118,
+    }));
 });

@@ -4,7 +4,8 @@ import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 
 const { records, diagnostics } = loadRecords("content");
-if (records === undefined) throw new Error(`Unexpected faults of the demonstration: ${JSON.stringify(diagnostics)}`);
+if (records === undefined)
+  throw new Error(`Unexpected faults of the demonstration: ${JSON.stringify(diagnostics)}`);
 
 /** The demonstration workshop's records and its sheets, worked out once a test file. */
 export const RECORDS: Records = records;

@@ -12,7 +12,10 @@ function dryingWith(...trials: string[]): DryingSection {
     "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 6\n",
     "pigments/white-lead.yaml": "name: White lead\ncolourIndexName: PW 1\n",
     "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\noil: linseed\n",
-    "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace("\n---\nNotes", `\nvehicle: linseed\ndryingTrials:\n${trials.map((trial) => `  - { ${trial} }`).join("\n")}\n---\nNotes`),
+    "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+      "\n---\nNotes",
+      `\nvehicle: linseed\ndryingTrials:\n${trials.map((trial) => `  - { ${trial} }`).join("\n")}\n---\nNotes`,
+    ),
   });
   const { records, diagnostics } = loadRecords(content, home);
   const [sheet] = records === undefined ? [] : allSheets(records);
@@ -22,14 +25,28 @@ function dryingWith(...trials: string[]): DryingSection {
 
 describe("of several trials", () => {
   test("the one nearest the film and room that the classes are meant for decides, wherever it stands", () => {
-    const { touchDryDays, trials } = dryingWith("touchDryDays: 30, filmThicknessUm: 300, temperatureC: 12", "touchDryDays: 9, filmThicknessUm: 80, temperatureC: 21", "touchDryDays: 4, filmThicknessUm: 30, temperatureC: 30");
-    expect(touchDryDays).toMatchObject({ standing: "measured", value: [9, 9], inputs: ["drying.trials.1.touchDryDays"] });
+    const { touchDryDays, trials } = dryingWith(
+      "touchDryDays: 30, filmThicknessUm: 300, temperatureC: 12",
+      "touchDryDays: 9, filmThicknessUm: 80, temperatureC: 21",
+      "touchDryDays: 4, filmThicknessUm: 30, temperatureC: 30",
+    );
+    expect(touchDryDays).toMatchObject({
+      standing: "measured",
+      value: [9, 9],
+      inputs: ["drying.trials.1.touchDryDays"],
+    });
     expect(trials).toHaveLength(3);
   });
   test("one without its film and room is shown, says so, and gives way to one that has them", () => {
-    const { touchDryDays, trials } = dryingWith("touchDryDays: 2", "touchDryDays: 9, filmThicknessUm: 200, temperatureC: 25");
+    const { touchDryDays, trials } = dryingWith(
+      "touchDryDays: 2",
+      "touchDryDays: 9, filmThicknessUm: 200, temperatureC: 25",
+    );
     expect(touchDryDays).toMatchObject({ value: [9, 9] });
-    expect(trials[0]?.sentence).toMatchObject({ rule: "trial-without-conditions", values: { wanting: ["filmThicknessUm", "temperatureC"] } });
+    expect(trials[0]?.sentence).toMatchObject({
+      rule: "trial-without-conditions",
+      values: { wanting: ["filmThicknessUm", "temperatureC"] },
+    });
     expect(trials[0]?.filmThicknessUm).toBeUndefined();
   });
   test("alone it still stands before the rules, and is held against none of them", () => {
@@ -38,17 +55,31 @@ describe("of several trials", () => {
     expect(contradictions).toEqual([]);
   });
   test("one that the rules for its own film and room cannot reach is said", () => {
-    expect(dryingWith("touchDryDays: 1, filmThicknessUm: 75, temperatureC: 20").contradictions.map(({ rule }) => rule)).toEqual(["trial-faster-than-expected"]);
+    expect(
+      dryingWith("touchDryDays: 1, filmThicknessUm: 75, temperatureC: 20").contradictions.map(
+        ({ rule }) => rule,
+      ),
+    ).toEqual(["trial-faster-than-expected"]);
     // 8 to 20 days at 20 degrees are 13 and more at 10 (lib/drying/film-conditions.ts): what would be slow in a warm room is not in a cold one.
-    expect(dryingWith("touchDryDays: 35, filmThicknessUm: 75, temperatureC: 10").contradictions).toEqual([]);
-    expect(dryingWith("touchDryDays: 35, filmThicknessUm: 75, temperatureC: 20").contradictions.map(({ rule }) => rule)).toEqual(["trial-slower-than-expected"]);
+    expect(
+      dryingWith("touchDryDays: 35, filmThicknessUm: 75, temperatureC: 10").contradictions,
+    ).toEqual([]);
+    expect(
+      dryingWith("touchDryDays: 35, filmThicknessUm: 75, temperatureC: 20").contradictions.map(
+        ({ rule }) => rule,
+      ),
+    ).toEqual(["trial-slower-than-expected"]);
   });
   test("one in a white says nothing of the colour alone", () => {
-    const { touchDryDays, inWhites } = dryingWith("touchDryDays: 2, filmThicknessUm: 75, temperatureC: 20, tintedWith: white-lead");
+    const { touchDryDays, inWhites } = dryingWith(
+      "touchDryDays: 2, filmThicknessUm: 75, temperatureC: 20, tintedWith: white-lead",
+    );
     expect(touchDryDays.standing).toBe("estimated");
     const [white] = inWhites;
     expect(white?.white.name).toBe("White lead");
-    expect(white !== undefined && isKnown(white.touchDryDays) && white.touchDryDays.value).toEqual([2, 2]);
+    expect(white !== undefined && isKnown(white.touchDryDays) && white.touchDryDays.value).toEqual([
+      2, 2,
+    ]);
     expect(white !== undefined && isKnown(white.class) && white.class.value).toBe("fast");
   });
 });

@@ -8,9 +8,22 @@ import { RECORDS, SHEETS, sheetOf } from "./demonstration-sheets.ts";
  * list read second-hand; zinc oxide from memory; manganese dioxide by its dossier,
  * read), drier and yellow by invented papers.
  */
-const LABELS: Readonly<Record<string, { readonly signalWord: string; readonly hazards: readonly string[]; readonly supplemental?: readonly string[] }>> = {
+const LABELS: Readonly<
+  Record<
+    string,
+    {
+      readonly signalWord: string;
+      readonly hazards: readonly string[];
+      readonly supplemental?: readonly string[];
+    }
+  >
+> = {
   // Up to its upper end more than 25 % lead carbonate: 500 mg/kg / fraction is below 2000; above 2.5 and .5 % (H360Df, H373); M x C above 25 % (H410).
-  "lead-white": { signalWord: "Danger", hazards: ["H302", "H360Df", "H373", "H410"], supplemental: ["EUH201A"] },
+  "lead-white": {
+    signalWord: "Danger",
+    hazards: ["H302", "H360Df", "H373", "H410"],
+    supplemental: ["EUH201A"],
+  },
   // Zinc oxide, Aquatic Chronic 1, above 25 % of the paint; as the maker states it.
   "zinc-white": { signalWord: "Warning", hazards: ["H410"] },
   "titanium-zinc-white": { signalWord: "Warning", hazards: ["H410"] },
@@ -21,53 +34,95 @@ const NOTHING = { signalWord: "none", hazards: [], supplemental: [] };
 
 /** Dry pigments with a class of their own; every other dry pigment has none. */
 const DRY: Readonly<Record<string, readonly string[]>> = {
-  "basic-lead-carbonate": ["H302", "H332", "H360Df", "H373", "H410"], "zinc-oxide": ["H410"],
+  "basic-lead-carbonate": ["H302", "H332", "H360Df", "H373", "H410"],
+  "zinc-oxide": ["H410"],
   // Manganese dioxide at or above 10 %, STOT RE 2 by inhaled dust.
-  "burnt-umber": ["H373"], "raw-umber": ["H373"],
+  "burnt-umber": ["H373"],
+  "raw-umber": ["H373"],
   "bismuth-vanadate": ["H373"],
 };
 
 test("every label above is of a colour that there is, and every dry pigment of one", () => {
-  expect(Object.keys(LABELS).filter((slug) => !SHEETS.some((sheet) => sheet.slug === slug))).toEqual([]);
+  expect(
+    Object.keys(LABELS).filter((slug) => !SHEETS.some((sheet) => sheet.slug === slug)),
+  ).toEqual([]);
   expect(Object.keys(DRY).filter((slug) => !RECORDS.pigments.has(slug))).toEqual([]);
 });
 
-describe.each(SHEETS.map((sheet) => ({ sheet, slug: sheet.slug })))("$slug", ({ slug, sheet: { cautions } }) => {
-  test("carries what its ingredients call for and nothing else", () => {
-    const { signalWord, hazardStatements, supplemental } = cautions;
-    expect({ signalWord: signalWord ?? "none", hazards: hazardStatements, supplemental }).toEqual({ ...NOTHING, ...LABELS[slug] });
-  });
+describe.each(SHEETS.map((sheet) => ({ sheet, slug: sheet.slug })))(
+  "$slug",
+  ({ slug, sheet: { cautions } }) => {
+    test("carries what its ingredients call for and nothing else", () => {
+      const { signalWord, hazardStatements, supplemental } = cautions;
+      expect({ signalWord: signalWord ?? "none", hazards: hazardStatements, supplemental }).toEqual(
+        { ...NOTHING, ...LABELS[slug] },
+      );
+    });
 
-  test("its dry pigments likewise", () => {
-    for (const part of cautions.dryPigment) expect([part.slug, part.hazardStatements]).toEqual([part.slug, DRY[part.slug] ?? []]);
-  });
+    test("its dry pigments likewise", () => {
+      for (const part of cautions.dryPigment)
+        expect([part.slug, part.hazardStatements]).toEqual([part.slug, DRY[part.slug] ?? []]);
+    });
 
-  test("gives every hazard statement a pictogram, a signal word, at most six precautions and its reason", () => {
-    for (const { hazardStatements, precautionaryStatements, supplemental, pictograms, signalWord, traces } of [cautions, ...cautions.dryPigment, ...cautions.additions]) {
-      // H412 alone has neither; the demonstration has none of that kind.
-      expect([signalWord === null, pictograms.length === 0]).toEqual([hazardStatements.length === 0, hazardStatements.length === 0]);
-      expect(precautionaryStatements.length).toBeLessThanOrEqual(6);
-      const reasoned = new Set(traces.map(({ statement }) => statement));
-      expect([...hazardStatements, ...supplemental].filter((code) => !reasoned.has(code))).toEqual([]);
-    }
-  });
+    test("gives every hazard statement a pictogram, a signal word, at most six precautions and its reason", () => {
+      for (const {
+        hazardStatements,
+        precautionaryStatements,
+        supplemental,
+        pictograms,
+        signalWord,
+        traces,
+      } of [cautions, ...cautions.dryPigment, ...cautions.additions]) {
+        // H412 alone has neither; the demonstration has none of that kind.
+        expect([signalWord === null, pictograms.length === 0]).toEqual([
+          hazardStatements.length === 0,
+          hazardStatements.length === 0,
+        ]);
+        expect(precautionaryStatements.length).toBeLessThanOrEqual(6);
+        const reasoned = new Set(traces.map(({ statement }) => statement));
+        expect(
+          [...hazardStatements, ...supplemental].filter((code) => !reasoned.has(code)),
+        ).toEqual([]);
+      }
+    });
 
-  test("leaves nothing unsaid that an ingredient states", () => {
-    const records = [
-      ...(RECORDS.colours.get(slug)?.record.pigments ?? []).flatMap(({ pigment }) => RECORDS.pigments.get(pigment)?.record.hazards ?? []),
-      ...(RECORDS.colours.get(slug)?.record.additions ?? []).flatMap(({ vehicle }) => (RECORDS.vehicles.get(vehicle)?.record.components ?? []).flatMap(({ hazards }) => hazards ?? [])),
-    ];
-    const stated = new Set(records.map((hazard) => (typeof hazard === "string" ? hazard : hazard.statement)).filter((code) => code.startsWith("H")));
-    const said = new Set([...cautions.hazardStatements, ...cautions.leftOut.map(({ statement }) => statement)]);
-    expect([...stated].filter((code) => !said.has(code))).toEqual([]);
-  });
-});
+    test("leaves nothing unsaid that an ingredient states", () => {
+      const records = [
+        ...(RECORDS.colours.get(slug)?.record.pigments ?? []).flatMap(
+          ({ pigment }) => RECORDS.pigments.get(pigment)?.record.hazards ?? [],
+        ),
+        ...(RECORDS.colours.get(slug)?.record.additions ?? []).flatMap(({ vehicle }) =>
+          (RECORDS.vehicles.get(vehicle)?.record.components ?? []).flatMap(
+            ({ hazards }) => hazards ?? [],
+          ),
+        ),
+      ];
+      const stated = new Set(
+        records
+          .map((hazard) => (typeof hazard === "string" ? hazard : hazard.statement))
+          .filter((code) => code.startsWith("H")),
+      );
+      const said = new Set([
+        ...cautions.hazardStatements,
+        ...cautions.leftOut.map(({ statement }) => statement),
+      ]);
+      expect([...stated].filter((code) => !said.has(code))).toEqual([]);
+    });
+  },
+);
 
 describe("lamp black with a drier of 4 % cobalt and 10 % zirconium", () => {
   const { cautions, oil } = sheetOf("lamp-black");
-  const percentOfOil = RECORDS.colours.get("lamp-black")?.record.additions?.find(({ vehicle }) => vehicle === "cobalt-zirconium-drier")?.percentOfOil ?? NaN;
-  const oilIndex = isKnown(oil.oilIndexGPer100g) && typeof oil.oilIndexGPer100g.value === "number" ? oil.oilIndexGPer100g.value : NaN;
-  const drier = (oilIndex * percentOfOil / 100) / (100 + oilIndex * (1 + percentOfOil / 100));
+  const percentOfOil =
+    RECORDS.colours
+      .get("lamp-black")
+      ?.record.additions?.find(({ vehicle }) => vehicle === "cobalt-zirconium-drier")
+      ?.percentOfOil ?? NaN;
+  const oilIndex =
+    isKnown(oil.oilIndexGPer100g) && typeof oil.oilIndexGPer100g.value === "number"
+      ? oil.oilIndexGPer100g.value
+      : NaN;
+  const drier = (oilIndex * percentOfOil) / 100 / (100 + oilIndex * (1 + percentOfOil / 100));
 
   test("the soaps are counted, not the whole drier, and both together (the sum rule from memory: .3 %)", () => {
     const left = cautions.leftOut.find(({ statement }) => statement === "H360D");
@@ -78,7 +133,7 @@ describe("lamp black with a drier of 4 % cobalt and 10 % zirconium", () => {
   });
 
   test("cobalt in its soap by formula: 345.34 g/mol, 58.933 of them (iupac-atomic-weights) are the 4 % that the drier states", () => {
-    expect(0.234 * 58.933 / 345.34).toBeCloseTo(0.04, 3);
+    expect((0.234 * 58.933) / 345.34).toBeCloseTo(0.04, 3);
   });
 
   test("the cobalt soap is named to those allergic to it", () => {
@@ -88,18 +143,31 @@ describe("lamp black with a drier of 4 % cobalt and 10 % zirconium", () => {
   });
 
   test("on its own the drier is what its supplier classifies", () => {
-    expect(cautions.additions.map(({ slug, hazardStatements }) => [slug, hazardStatements])).toEqual([["cobalt-zirconium-drier", ["H226", "H304", "H317", "H319", "H360D", "H412"]]]);
+    expect(
+      cautions.additions.map(({ slug, hazardStatements }) => [slug, hazardStatements]),
+    ).toEqual([["cobalt-zirconium-drier", ["H226", "H304", "H317", "H319", "H360D", "H412"]]]);
   });
 });
 
 test("cadmium colours that no supplier classifies say what they hold, and are handled as that", () => {
   const told = SHEETS.filter(({ cautions }) => cautions.notClassified.length > 0);
   expect(told.map(({ slug }) => slug)).toEqual(["cadmium-red", "cadmium-yellow"]);
-  for (const { cautions } of told) expect(cautions.studio.map(({ rule }) => rule)).toEqual(expect.arrayContaining(["respirator-p3", "never-sand-dry", "no-spraying-no-heating"]));
+  for (const { cautions } of told)
+    expect(cautions.studio.map(({ rule }) => rule)).toEqual(
+      expect.arrayContaining(["respirator-p3", "never-sand-dry", "no-spraying-no-heating"]),
+    );
 });
 
 test("where nothing is recorded it is said, and in no other colour", () => {
-  expect(SHEETS.filter(({ cautions }) => cautions.unknown.length > 0).map(({ slug, cautions }) => [slug, cautions.unknown])).toEqual([["perylene-black", ["Perylene black"]], ["vine-black", ["Vine black"]]]);
+  expect(
+    SHEETS.filter(({ cautions }) => cautions.unknown.length > 0).map(({ slug, cautions }) => [
+      slug,
+      cautions.unknown,
+    ]),
+  ).toEqual([
+    ["perylene-black", ["Perylene black"]],
+    ["vine-black", ["Vine black"]],
+  ]);
 });
 
 describe("prices", () => {
@@ -119,6 +187,10 @@ describe("prices", () => {
 });
 
 test("oily rags stand on every sheet of a paint in a drying oil", () => {
-  const without = SHEETS.filter(({ vehicle, cautions }) => (vehicle === undefined || vehicle.oil !== undefined) && !cautions.studio.some(({ rule }) => rule === "oily-rags"));
+  const without = SHEETS.filter(
+    ({ vehicle, cautions }) =>
+      (vehicle === undefined || vehicle.oil !== undefined) &&
+      !cautions.studio.some(({ rule }) => rule === "oily-rags"),
+  );
   expect(without.map(({ slug }) => slug)).toEqual([]);
 });

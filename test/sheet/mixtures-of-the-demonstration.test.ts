@@ -15,7 +15,9 @@ function mixtureOf(slug: string): MixtureSection {
 }
 
 function valueOf(figure: Figure | undefined): number {
-  return figure !== undefined && isKnown(figure) && typeof figure.value === "number" ? figure.value : NaN;
+  return figure !== undefined && isKnown(figure) && typeof figure.value === "number"
+    ? figure.value
+    : NaN;
 }
 
 function inWhite(slug: string, white = "titanium-white"): MixtureSection["whites"][number] {
@@ -25,7 +27,8 @@ function inWhite(slug: string, white = "titanium-white"): MixtureSection["whites
 }
 
 test("every colour of two pigments or more has the section, and no other", () => {
-  for (const sheet of SHEETS.values()) expect(sheet.mixture !== undefined, sheet.slug).toBe(sheet.pigments.length > 1);
+  for (const sheet of SHEETS.values())
+    expect(sheet.mixture !== undefined, sheet.slug).toBe(sheet.pigments.length > 1);
 });
 
 describe("shares, by hand", () => {
@@ -33,21 +36,35 @@ describe("shares, by hand", () => {
   const { components } = mixtureOf("umber-ultramarine-black");
   const [blue, umber] = components;
   test("of the dry pigment by volume: parts over densities", () => {
-    const [one, other] = sheetOf("umber-ultramarine-black").pigments.map(({ densityGPerCm3 }) => valueOf(densityGPerCm3));
-    expect(valueOf(blue?.pigmentVolumeFraction)).toBeCloseTo((7 / (one ?? NaN)) / (7 / (one ?? NaN) + 13 / (other ?? NaN)), 9);
+    const [one, other] = sheetOf("umber-ultramarine-black").pigments.map(({ densityGPerCm3 }) =>
+      valueOf(densityGPerCm3),
+    );
+    expect(valueOf(blue?.pigmentVolumeFraction)).toBeCloseTo(
+      7 / (one ?? NaN) / (7 / (one ?? NaN) + 13 / (other ?? NaN)),
+      9,
+    );
   });
   test("of the paints by mass: 7 x 1.42 to 13 x 1.72", () => {
     expect(valueOf(blue?.paintMassFraction)).toBeCloseTo(9.94 / (9.94 + 22.36), 9);
     expect(valueOf(umber?.paintMassFraction)).toBeCloseTo(22.36 / (9.94 + 22.36), 9);
   });
   test("tube to tube: the same over the densities of the paints", () => {
-    const [one, other] = ["ultramarine-blue", "burnt-umber"].map((slug) => valueOf(sheetOf(slug).oil.paintDensityGPerCm3));
-    expect(valueOf(blue?.paintVolumeFraction)).toBeCloseTo((9.94 / (one ?? NaN)) / (9.94 / (one ?? NaN) + 22.36 / (other ?? NaN)), 9);
+    const [one, other] = ["ultramarine-blue", "burnt-umber"].map((slug) =>
+      valueOf(sheetOf(slug).oil.paintDensityGPerCm3),
+    );
+    expect(valueOf(blue?.paintVolumeFraction)).toBeCloseTo(
+      9.94 / (one ?? NaN) / (9.94 / (one ?? NaN) + 22.36 / (other ?? NaN)),
+      9,
+    );
   });
 });
 
 describe("predicted from the components, beside what was read", () => {
-  const steps = ["umber-ultramarine-black", "viridian-quinacridone-black"].flatMap((slug) => mixtureOf(slug).whites.flatMap((white) => white.steps.map((step) => ({ slug, white: white.white.slug, ...step }))));
+  const steps = ["umber-ultramarine-black", "viridian-quinacridone-black"].flatMap((slug) =>
+    mixtureOf(slug).whites.flatMap((white) =>
+      white.steps.map((step) => ({ slug, white: white.white.slug, ...step })),
+    ),
+  );
   test("every drawdown has its miss, the masstone among them", () => {
     expect(steps.length).toBe(15);
     expect(steps.filter(({ massRatio }) => massRatio === "1:0").length).toBe(3);
@@ -61,15 +78,25 @@ describe("predicted from the components, beside what was read", () => {
 
 // Mechanism, as a calculation with invented bands has it (optics reference): a tint at L* 50 moves 2-8 Delta-E00 toward what is left; ours run to 15 since the components are further apart.
 describe("drift", () => {
-  const sentence = (drift: MixtureDrift | undefined): string => `${drift?.sentences[0]?.rule ?? ""} ${String(drift?.sentences[0]?.values["toward"] ?? "")}`;
+  const sentence = (drift: MixtureDrift | undefined): string =>
+    `${drift?.sentences[0]?.rule ?? ""} ${String(drift?.sentences[0]?.values["toward"] ?? "")}`;
   test("goes toward what is left", () => {
     const [green, rose] = inWhite("viridian-quinacridone-black").drifts;
-    expect([sentence(green), sentence(rose)]).toEqual(["drift-goes-toward red", "drift-goes-toward green"]);
+    expect([sentence(green), sentence(rose)]).toEqual([
+      "drift-goes-toward red",
+      "drift-goes-toward green",
+    ]);
     const [blue, umber] = inWhite("umber-ultramarine-black").drifts;
-    expect([sentence(blue), sentence(umber)]).toEqual(["drift-goes-toward brown", "drift-goes-toward blue"]);
+    expect([sentence(blue), sentence(umber)]).toEqual([
+      "drift-goes-toward brown",
+      "drift-goes-toward blue",
+    ]);
   });
   test("grows with the loss, and begins at the tint it starts from", () => {
-    for (const { fresh, drifts } of [...mixtureOf("umber-ultramarine-black").whites, ...mixtureOf("viridian-quinacridone-black").whites]) {
+    for (const { fresh, drifts } of [
+      ...mixtureOf("umber-ultramarine-black").whites,
+      ...mixtureOf("viridian-quinacridone-black").whites,
+    ]) {
       for (const { path, losses } of drifts) {
         expect(path[0]?.b).toBeCloseTo(valueOf(fresh.lab["D65/10"].b), 6);
         expect(losses.map(({ slug }) => slug)).toEqual(["30", "60"]);
@@ -80,19 +107,32 @@ describe("drift", () => {
   test("of a single carbon black is toward lighter alone", () => {
     for (const slug of ["umber-ultramarine-black", "viridian-quinacridone-black"]) {
       const { singleBlack } = inWhite(slug);
-      expect(singleBlack?.sentences.map(({ rule }) => rule)).toEqual(["drift-grows-lighter", "drift-grows-lighter"]);
+      expect(singleBlack?.sentences.map(({ rule }) => rule)).toEqual([
+        "drift-grows-lighter",
+        "drift-grows-lighter",
+      ]);
       const [from, to] = [singleBlack?.path[0], singleBlack?.path.at(-1)];
-      expect(Math.hypot((to?.a ?? NaN) - (from?.a ?? NaN), (to?.b ?? NaN) - (from?.b ?? NaN))).toBeLessThan(0.5);
+      expect(
+        Math.hypot((to?.a ?? NaN) - (from?.a ?? NaN), (to?.b ?? NaN) - (from?.b ?? NaN)),
+      ).toBeLessThan(0.5);
     }
   });
   test("names the component to watch by the exposure of its own paint", () => {
-    expect(mixtureOf("viridian-quinacridone-black").leastLightfast).toMatchObject({ rule: "least-lightfast-by-exposure", values: { pigments: ["Quinacridone rose"], deltaEab: 5.6 } });
-    expect(mixtureOf("umber-ultramarine-black").leastLightfast.rule).toBe("components-alike-in-light");
+    expect(mixtureOf("viridian-quinacridone-black").leastLightfast).toMatchObject({
+      rule: "least-lightfast-by-exposure",
+      values: { pigments: ["Quinacridone rose"], deltaEab: 5.6 },
+    });
+    expect(mixtureOf("umber-ultramarine-black").leastLightfast.rule).toBe(
+      "components-alike-in-light",
+    );
   });
 });
 
 describe("what is not predicted says why", () => {
-  test.each([["slate-grey", "parts-not-recorded"], ["titanium-zinc-white", "component-not-let-down"]])("%s: %s", (slug, rule) => {
+  test.each([
+    ["slate-grey", "parts-not-recorded"],
+    ["titanium-zinc-white", "component-not-let-down"],
+  ])("%s: %s", (slug, rule) => {
     expect(mixtureOf(slug)).toMatchObject({ whites: [], refusals: [{ rule }] });
   });
 });

@@ -14,7 +14,10 @@ const colour = (slug: string): Colour => {
   if (found === undefined) throw new Error(`Unexpected demonstration without ${slug}`);
   return found;
 };
-const withColour = (changed: Colour): Records => ({ ...RECORDS, colours: new Map([...RECORDS.colours, [changed.slug, changed]]) });
+const withColour = (changed: Colour): Records => ({
+  ...RECORDS,
+  colours: new Map([...RECORDS.colours, [changed.slug, changed]]),
+});
 
 describe("tinting strength", () => {
   test("of the reference is 1 by mass and tube to tube", () => {
@@ -24,7 +27,8 @@ describe("tinting strength", () => {
 
   test("tube to tube a dense black gains on the light reference, in the ratio of the paints' densities or nearly", () => {
     const { optics, oil } = sheetOf("iron-oxide-black");
-    const densities = valueOf(oil.paintDensityGPerCm3) / valueOf(sheetOf("lamp-black").oil.paintDensityGPerCm3);
+    const densities =
+      valueOf(oil.paintDensityGPerCm3) / valueOf(sheetOf("lamp-black").oil.paintDensityGPerCm3);
     expect(densities).toBeGreaterThan(1.5);
     const gain = valueOf(optics.tintingStrengthByVolume) / valueOf(optics.tintingStrength);
     expect(Math.abs(gain / densities - 1)).toBeLessThan(0.05);
@@ -34,14 +38,30 @@ describe("tinting strength", () => {
     const lamp = colour("lamp-black");
     const oilIndex = valueOf(sheetOf("lamp-black").oil.oilIndexGPer100g);
     // 1 g of paint holds 100 / (100 + oil) g of pigment; the white as well. Of the additions lamp black has a drier.
-    const drier = sheetOf("lamp-black").additions.reduce((sum, { percentOfOil }) => sum + valueOf(percentOfOil) / 100, 1);
+    const drier = sheetOf("lamp-black").additions.reduce(
+      (sum, { percentOfOil }) => sum + valueOf(percentOfOil) / 100,
+      1,
+    );
     const [own, white] = [100 / (100 + oilIndex * drier), 100 / 126];
-    const byPigment: Colour = { ...lamp, slug: "lamp-black-by-pigment", tints: lamp.tints.filter((tint) => tint.white === "titanium-white").map((tint) => ({ ...tint, ratioKind: "pigment", colourParts: (tint.colourParts * own) / white })) };
+    const byPigment: Colour = {
+      ...lamp,
+      slug: "lamp-black-by-pigment",
+      tints: lamp.tints
+        .filter((tint) => tint.white === "titanium-white")
+        .map((tint) => ({
+          ...tint,
+          ratioKind: "pigment",
+          colourParts: (tint.colourParts * own) / white,
+        })),
+    };
     const records = withColour(byPigment);
     const { optics, tints } = colourSheet(byPigment, allFits(records), records);
     expect(valueOf(optics.tintingStrength)).toBeCloseTo(1, 2);
     expect(valueOf(optics.tintingStrengthByVolume)).toBeCloseTo(1, 2);
-    const [asPaint, asPigment] = [sheetOf("lamp-black").tints[0]?.strengthParts, tints[0]?.strengthParts];
+    const [asPaint, asPigment] = [
+      sheetOf("lamp-black").tints[0]?.strengthParts,
+      tints[0]?.strengthParts,
+    ];
     for (const way of ["byMass", "byVolume", "byPigmentMass"] as const) {
       expect(valueOf(asPigment?.[way]) / valueOf(asPaint?.[way]), way).toBeCloseTo(1, 2);
     }
@@ -60,20 +80,31 @@ describe("parts of white to L* 50", () => {
     const { strengthParts, atL } = sheet.tints[0] ?? {};
     const byMass = valueOf(strengthParts?.byMass);
     expect(byMass).toBeCloseTo(1 / valueOf(atL?.["50"]?.massRatio), 9);
-    expect(valueOf(strengthParts?.byPigmentMass)).toBeCloseTo((byMass * (100 / 126)) / (100 / 178), 6);
-    const densities = valueOf(sheet.oil.paintDensityGPerCm3) / valueOf(sheetOf("titanium-white").oil.paintDensityGPerCm3);
+    expect(valueOf(strengthParts?.byPigmentMass)).toBeCloseTo(
+      (byMass * (100 / 126)) / (100 / 178),
+      6,
+    );
+    const densities =
+      valueOf(sheet.oil.paintDensityGPerCm3) /
+      valueOf(sheetOf("titanium-white").oil.paintDensityGPerCm3);
     expect(valueOf(strengthParts?.byVolume)).toBeCloseTo(byMass * densities, 6);
   });
 
   test("are not told where the masstone itself is about as light", () => {
-    expect(sheetOf("yellow-ochre").tints.map(({ strengthParts }) => strengthParts)).toEqual([undefined, undefined]);
+    expect(sheetOf("yellow-ochre").tints.map(({ strengthParts }) => strengthParts)).toEqual([
+      undefined,
+      undefined,
+    ]);
   });
 });
 
 describe("mulled and milled", () => {
   /** Of the script that makes the readings: of the mulled lamp black's soot 82 % is opened, of the milled all. */
   test("the mulled lamp black is found the weaker, on both sheets alike", () => {
-    const [mulled, milled] = [sheetOf("lamp-black").optics.dispersion, sheetOf("lamp-black-milled").optics.dispersion];
+    const [mulled, milled] = [
+      sheetOf("lamp-black").optics.dispersion,
+      sheetOf("lamp-black-milled").optics.dispersion,
+    ];
     expect(mulled?.sentence.rule).toBe("milled-stronger");
     expect(Math.abs(valueOf(mulled?.strength) - 0.82)).toBeLessThan(0.04);
     expect(valueOf(milled?.strength)).toBe(valueOf(mulled?.strength));
@@ -81,7 +112,11 @@ describe("mulled and milled", () => {
   });
 
   test("where only the mulled one was drawn down, the direction alone is told, as an estimate", () => {
-    const expected = SHEETS.filter(({ dispersion, slug }) => dispersion === "mulled" && slug !== "lamp-black").flatMap(({ optics }) => optics.reasons.filter(({ rule }) => rule.startsWith("mulled-weaker")));
+    const expected = SHEETS.filter(
+      ({ dispersion, slug }) => dispersion === "mulled" && slug !== "lamp-black",
+    ).flatMap(({ optics }) =>
+      optics.reasons.filter(({ rule }) => rule.startsWith("mulled-weaker")),
+    );
     expect(expected.length).toBeGreaterThan(0);
     expect(expected.every(({ standing }) => standing === "estimated")).toBe(true);
   });
@@ -96,40 +131,70 @@ describe("hiding", () => {
     const assumed = colourSheet(bone, FITS, groundless).optics;
     expect(isKnown(measured) && measured.restsOn).toBe("measured");
     expect(methodOf(measured)).toContain("opacity chart as read (Y 0.01 and 0.80");
-    for (const figure of [assumed.contrastRatio, assumed.hidingFilmUm, assumed.opacityClass] as const) expect(isKnown<Amount>(figure) && figure.restsOn).toBe("estimated");
+    for (const figure of [
+      assumed.contrastRatio,
+      assumed.hidingFilmUm,
+      assumed.opacityClass,
+    ] as const)
+      expect(isKnown<Amount>(figure) && figure.restsOn).toBe("estimated");
     expect(methodOf(assumed.contrastRatio)).toContain("assumed to read 0.01 and 0.8");
   });
 
   test("a millilitre covers 10 000 cm2 a micrometre of the film that hides", () => {
     const { optics, oil } = sheetOf("titanium-white");
-    expect(valueOf(optics.coverageCm2PerMl) * valueOf(optics.hidingFilmUm)).toBeCloseTo(1e4 * valueOf(oil.volumeSolids), 4);
+    expect(valueOf(optics.coverageCm2PerMl) * valueOf(optics.hidingFilmUm)).toBeCloseTo(
+      1e4 * valueOf(oil.volumeSolids),
+      4,
+    );
   });
 
   test("films that hid the chart tell only how thick is enough, and that is said", () => {
-    expect(sheetOf("lamp-black").optics.reasons.map(({ rule }) => rule)).toContain("films-hid-their-grounds");
-    expect(sheetOf("lead-white").optics.reasons.map(({ rule }) => rule)).not.toContain("films-hid-their-grounds");
+    expect(sheetOf("lamp-black").optics.reasons.map(({ rule }) => rule)).toContain(
+      "films-hid-their-grounds",
+    );
+    expect(sheetOf("lead-white").optics.reasons.map(({ rule }) => rule)).not.toContain(
+      "films-hid-their-grounds",
+    );
   });
 
   /** Common practice, no source: an extender is no white. */
-  test.each(["chalk-medium", "barytes-medium"])("ten volumes of %s lighten a lamp-black paint by less than 5 L*, gloss included", (slug) => {
-    const extender = sheetOf(slug).optics.extender;
-    expect(extender).toMatchObject({ volumes: 10, colour: { slug: "lamp-black" }, sentence: { rule: "extender-hardly-lightens" } });
-    const rise = valueOf(extender?.toL) - valueOf(extender?.fromL);
-    expect(rise).toBeGreaterThan(0);
-    expect(rise).toBeLessThan(5);
-  });
+  test.each(["chalk-medium", "barytes-medium"])(
+    "ten volumes of %s lighten a lamp-black paint by less than 5 L*, gloss included",
+    (slug) => {
+      const extender = sheetOf(slug).optics.extender;
+      expect(extender).toMatchObject({
+        volumes: 10,
+        colour: { slug: "lamp-black" },
+        sentence: { rule: "extender-hardly-lightens" },
+      });
+      const rise = valueOf(extender?.toL) - valueOf(extender?.fromL);
+      expect(rise).toBeGreaterThan(0);
+      expect(rise).toBeLessThan(5);
+    },
+  );
 });
 
 describe("gloss and depth", () => {
   test("an instrument with the gloss let in reads every finish alike, and the eye the matte one so", () => {
-    for (const { slug, optics: { gloss } } of SHEETS) {
+    for (const {
+      slug,
+      optics: { gloss },
+    } of SHEETS) {
       if (gloss === undefined) continue;
       const L = (of: string): readonly [number, number] => {
         const figure = gloss.depths.find((depth) => depth.slug === of)?.L;
-        if (figure === undefined || !isKnown(figure)) throw new Error(`Unexpected ${slug} without ${of}`);
+        if (figure === undefined || !isKnown(figure))
+          throw new Error(`Unexpected ${slug} without ${of}`);
         return ends(figure.value);
       };
-      expect(new Set(["glossy-included", "satin-included", "matte-included", "matte-excluded"].map((of) => L(of)[0])).size, slug).toBe(1);
+      expect(
+        new Set(
+          ["glossy-included", "satin-included", "matte-included", "matte-excluded"].map(
+            (of) => L(of)[0],
+          ),
+        ).size,
+        slug,
+      ).toBe(1);
       expect(L("glossy-excluded")[0], slug).toBeLessThan(L("satin-excluded")[0]);
       expect(L("satin-excluded")[1], slug).toBeLessThan(L("matte-excluded")[0]);
     }
@@ -138,17 +203,30 @@ describe("gloss and depth", () => {
 
 describe("what a fit says of itself", () => {
   test("S of every black is a bound, and never drawn or published as a figure", () => {
-    const blacks = SHEETS.filter(({ family, optics }) => family === "black" && optics.fit !== undefined);
+    const blacks = SHEETS.filter(
+      ({ family, optics }) => family === "black" && optics.fit !== undefined,
+    );
     expect(blacks.length).toBeGreaterThan(6);
-    for (const { slug, optics: { fit } } of blacks) {
+    for (const {
+      slug,
+      optics: { fit },
+    } of blacks) {
       expect(fit?.scattering.rule, slug).toBe("scattering-is-bound");
-      expect(fit?.whites.every(({ S, SUpper }) => S === undefined && SUpper !== undefined), slug).toBe(true);
+      expect(
+        fit?.whites.every(({ S, SUpper }) => S === undefined && SUpper !== undefined),
+        slug,
+      ).toBe(true);
     }
   });
 
   test("K, its uncertainty and S or its bound have a number for each wavelength, none negative", () => {
-    const series = SHEETS.flatMap(({ optics: { fit } }) => (fit?.whites ?? []).flatMap((white) =>
-      [white.K, white.KUncertainty, white.S, white.SUncertainty, white.SUpper].flatMap((figure) => (figure === undefined ? [] : [{ figure, count: fit?.grid.count }]))));
+    const series = SHEETS.flatMap(({ optics: { fit } }) =>
+      (fit?.whites ?? []).flatMap((white) =>
+        [white.K, white.KUncertainty, white.S, white.SUncertainty, white.SUpper].flatMap(
+          (figure) => (figure === undefined ? [] : [{ figure, count: fit?.grid.count }]),
+        ),
+      ),
+    );
     expect(series.length).toBeGreaterThan(100);
     for (const { figure, count } of series) {
       if (!isKnown(figure)) throw new Error("Unexpected series that is not stated");
@@ -158,7 +236,10 @@ describe("what a fit says of itself", () => {
   });
 
   test("whites of the range that a colour was not let down in are named, and no other", () => {
-    const told = (slug: string): unknown => sheetOf(slug).optics.acrossWhites.find(({ rule }) => rule === "not-let-down-in")?.values["whites"];
+    const told = (slug: string): unknown =>
+      sheetOf(slug).optics.acrossWhites.find(({ rule }) => rule === "not-let-down-in")?.values[
+        "whites"
+      ];
     expect(told("bone-black")).toEqual(["Titanium-Zinc White"]);
     expect(told("cadmium-red")).toEqual(["Lead White", "Titanium-Zinc White", "Zinc White"]);
     expect(sheetOf("titanium-white").optics.acrossWhites).toEqual([]);

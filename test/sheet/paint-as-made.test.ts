@@ -14,7 +14,8 @@ import { leaves } from "../../lib/sheet/walk.ts";
 import { SHEETS, sheetOf } from "./demonstration-sheets.ts";
 
 function known<V extends Amount>(figure: Figure<V> | undefined): Known<V> {
-  if (figure === undefined || !isKnown(figure)) throw new Error(`Unexpected absence of a figure: ${figure?.reason ?? "no such figure"}`);
+  if (figure === undefined || !isKnown(figure))
+    throw new Error(`Unexpected absence of a figure: ${figure?.reason ?? "no such figure"}`);
   return figure;
 }
 const number = (figure: Figure<Quantity> | undefined): number => {
@@ -32,7 +33,11 @@ const LEAD = sheetOf("lead-white");
 
 describe("lamp black (PBk 6) beside black iron oxide (PBk 11): common practice, no source", () => {
   test("they are what they are called", () => {
-    expect([LAMP, LAMP_MILLED, IRON, BONE, TITANIUM, LEAD].map(({ pigments }) => pigments.map(({ colourIndexName }) => colourIndexName))).toEqual([["PBk 6"], ["PBk 6"], ["PBk 11"], ["PBk 9"], ["PW 6"], ["PW 1"]]);
+    expect(
+      [LAMP, LAMP_MILLED, IRON, BONE, TITANIUM, LEAD].map(({ pigments }) =>
+        pigments.map(({ colourIndexName }) => colourIndexName),
+      ),
+    ).toEqual([["PBk 6"], ["PBk 6"], ["PBk 11"], ["PBk 9"], ["PW 6"], ["PW 1"]]);
   });
   test("by mass takes about three times the oil, in the paint and at the rub-out", () => {
     for (const field of ["oilIndexGPer100g", "oilAbsorptionGPer100g"] as const) {
@@ -45,8 +50,13 @@ describe("lamp black (PBk 6) beside black iron oxide (PBk 11): common practice, 
     const ratio = number(LAMP.oil.oilGPer100cm3) / number(IRON.oil.oilGPer100cm3);
     expect(ratio).toBeGreaterThan(0.8);
     expect(ratio).toBeLessThan(1.25);
-    expect(oilByMassAlone(LAMP, [LAMP, IRON])).toMatchObject({ rule: "oil-differs-by-mass-alone", values: { more: "Lamp Black", less: "Iron Oxide Black" } });
-    expect(oilByMassAlone(IRON, [LAMP, IRON])).toMatchObject({ values: { more: "Lamp Black", less: "Iron Oxide Black" } });
+    expect(oilByMassAlone(LAMP, [LAMP, IRON])).toMatchObject({
+      rule: "oil-differs-by-mass-alone",
+      values: { more: "Lamp Black", less: "Iron Oxide Black" },
+    });
+    expect(oilByMassAlone(IRON, [LAMP, IRON])).toMatchObject({
+      values: { more: "Lamp Black", less: "Iron Oxide Black" },
+    });
   });
   test("100 g of black iron oxide do not fill a jar of 118 ml, poured or settled; of lamp black they overfill it", () => {
     expect(IRON.fill.sentences.map(({ rule }) => rule)).toEqual(["does-not-fill-the-jar"]);
@@ -54,11 +64,20 @@ describe("lamp black (PBk 6) beside black iron oxide (PBk 11): common practice, 
   });
   test("mulled, is expected matte where the iron oxide is expected glossy", () => {
     expect(LAMP.dispersion).toBe("mulled");
-    expect(finishRuling(known(LAMP.oil.effectiveReducedPvc).value)).toMatchObject({ finish: "matte", spans: ["matte"] });
-    expect(finishRuling(known(IRON.oil.effectiveReducedPvc).value)).toMatchObject({ finish: "gloss", spans: ["gloss"] });
+    expect(finishRuling(known(LAMP.oil.effectiveReducedPvc).value)).toMatchObject({
+      finish: "matte",
+      spans: ["matte"],
+    });
+    expect(finishRuling(known(IRON.oil.effectiveReducedPvc).value)).toMatchObject({
+      finish: "gloss",
+      spans: ["gloss"],
+    });
     expect(LAMP.oil.reasons.map(({ rule }) => rule)).toContain("film-holds-voids");
   });
-  test("milled, is no longer expected matte", () => expect(finishRuling(known(LAMP_MILLED.oil.effectiveReducedPvc).value).finish).not.toBe("matte"));
+  test("milled, is no longer expected matte", () =>
+    expect(finishRuling(known(LAMP_MILLED.oil.effectiveReducedPvc).value).finish).not.toBe(
+      "matte",
+    ));
 });
 
 describe("drying, as the rules expect it: common practice, no source", () => {
@@ -76,7 +95,9 @@ describe("drying, as the rules expect it: common practice, no source", () => {
   });
   test("lamp black in titanium white is the slowest of these", () => {
     for (const lamp of [LAMP, LAMP_MILLED]) {
-      const tint = known(lamp.drying.inWhites.find(({ white }) => white.slug === "titanium-white")?.touchDryDays);
+      const tint = known(
+        lamp.drying.inWhites.find(({ white }) => white.slug === "titanium-white")?.touchDryDays,
+      );
       expect(tint.standing).toBe("estimated");
       for (const other of [TITANIUM, LEAD, LAMP, BONE, IRON]) {
         expect(tint.value[0], other.slug).toBeGreaterThan(days(other)[0]);
@@ -85,28 +106,46 @@ describe("drying, as the rules expect it: common practice, no source", () => {
     }
   });
   test("and faster in lead white than in titanium white", () => {
-    const inWhite = (slug: string): readonly [number, number] => known(LAMP_MILLED.drying.inWhites.find(({ white }) => white.slug === slug)?.touchDryDays).value;
+    const inWhite = (slug: string): readonly [number, number] =>
+      known(LAMP_MILLED.drying.inWhites.find(({ white }) => white.slug === slug)?.touchDryDays)
+        .value;
     expect(inWhite("lead-white")[1]).toBeLessThan(inWhite("titanium-white")[1]);
   });
   test("driers are customary in lamp black, which skins and stays soft, and the milled one, without any, says so too", () => {
     for (const { drying } of [LAMP, LAMP_MILLED]) {
-      expect(drying.reasons).toContainEqual(expect.objectContaining({ rule: "driers-customary", values: { pigments: ["PBk 6"] } }));
+      expect(drying.reasons).toContainEqual(
+        expect.objectContaining({ rule: "driers-customary", values: { pigments: ["PBk 6"] } }),
+      );
       expect(drying.reasons.map(({ rule }) => rule)).toContain("skins-and-stays-soft");
     }
     expect(IRON.drying.reasons.map(({ rule }) => rule)).not.toContain("driers-customary");
   });
   test("a trial stands before the rules, and its white is named", () => {
-    expect(known(LAMP.drying.touchDryDays)).toMatchObject({ standing: "measured", inputs: ["drying.trials.0.touchDryDays"] });
-    expect(LAMP.drying.trials.map(({ tintedWith }) => tintedWith?.name)).toEqual([undefined, "Lead White"]);
-    expect(known(LAMP.drying.inWhites.find(({ white }) => white.slug === "lead-white")?.touchDryDays)).toMatchObject({ standing: "measured", inputs: ["drying.trials.1.touchDryDays"] });
+    expect(known(LAMP.drying.touchDryDays)).toMatchObject({
+      standing: "measured",
+      inputs: ["drying.trials.0.touchDryDays"],
+    });
+    expect(LAMP.drying.trials.map(({ tintedWith }) => tintedWith?.name)).toEqual([
+      undefined,
+      "Lead White",
+    ]);
+    expect(
+      known(LAMP.drying.inWhites.find(({ white }) => white.slug === "lead-white")?.touchDryDays),
+    ).toMatchObject({ standing: "measured", inputs: ["drying.trials.1.touchDryDays"] });
   });
 });
 
 describe("the range by oil", () => {
   const order = oilOrder(SHEETS);
   test("is ranked leanest first, each colour once, both ways", () => {
-    for (const [ranked, field] of [[order.byMass, "oilIndexGPer100g"], [order.byVolume, "oilGPer100cm3"]] as const) {
-      const oil = ranked.map((sheet) => { const [lower, upper] = ends(known(sheet.oil[field]).value); return Math.sqrt(lower * upper); });
+    for (const [ranked, field] of [
+      [order.byMass, "oilIndexGPer100g"],
+      [order.byVolume, "oilGPer100cm3"],
+    ] as const) {
+      const oil = ranked.map((sheet) => {
+        const [lower, upper] = ends(known(sheet.oil[field]).value);
+        return Math.sqrt(lower * upper);
+      });
       expect(oil).toEqual(oil.toSorted((one, other) => one - other));
       expect(new Set(ranked).size).toBe(SHEETS.filter((sheet) => isKnown(sheet.oil[field])).length);
     }
@@ -120,35 +159,75 @@ describe("the range by oil", () => {
 describe("no class rests on a number that the evidence does not list", () => {
   const CLASSES = /(?:^|\.)(?:oilIndexClass|finish|class|category|opacityClass)$/;
 
-  test.each(SHEETS.map((sheet) => ({ slug: sheet.slug, sheet })))("$slug: every class names its inputs, and they are listed down to their roots", ({ sheet }) => {
-    const listed = new Map(leaves(sheet).flatMap(({ path, figure }) => (isKnown(figure) ? [[path, figure] as const] : [])));
-    const unlisted = (path: string): string[] => {
-      const figure = listed.get(path);
-      // Other sheets' figures and record fields stand with the sheet or record that they are of.
-      if (figure === undefined) return /^(?:colours|workshop)\./.test(path) ? [] : [path];
-      return figure.inputs.flatMap(unlisted);
-    };
-    const classes = [...listed].filter(([path, { standing }]) => CLASSES.test(path) && standing !== "stated");
-    for (const [path, { inputs }] of classes) {
-      expect(inputs.length, path).toBeGreaterThan(0);
-      expect(inputs.flatMap(unlisted), path).toEqual([]);
-    }
-  });
+  test.each(SHEETS.map((sheet) => ({ slug: sheet.slug, sheet })))(
+    "$slug: every class names its inputs, and they are listed down to their roots",
+    ({ sheet }) => {
+      const listed = new Map(
+        leaves(sheet).flatMap(({ path, figure }) =>
+          isKnown(figure) ? [[path, figure] as const] : [],
+        ),
+      );
+      const unlisted = (path: string): string[] => {
+        const figure = listed.get(path);
+        // Other sheets' figures and record fields stand with the sheet or record that they are of.
+        if (figure === undefined) return /^(?:colours|workshop)\./.test(path) ? [] : [path];
+        return figure.inputs.flatMap(unlisted);
+      };
+      const classes = [...listed].filter(
+        ([path, { standing }]) => CLASSES.test(path) && standing !== "stated",
+      );
+      for (const [path, { inputs }] of classes) {
+        expect(inputs.length, path).toBeGreaterThan(0);
+        expect(inputs.flatMap(unlisted), path).toEqual([]);
+      }
+    },
+  );
 
   /** What a reason speaks of by these names is a figure of the sheet, not a limit of a rule. */
-  const FIGURES = ["oilIndexGPer100g", "oilAbsorptionGPer100g", "cpvc", "finenessOfGrindUm", "gloss60", "reducedPvc", "factor", "fraction", "touchDryDays", "throughDryDays", "oilVolumeFraction", "meanDeltaEab", "massFraction", "percentOnOil"];
+  const FIGURES = [
+    "oilIndexGPer100g",
+    "oilAbsorptionGPer100g",
+    "cpvc",
+    "finenessOfGrindUm",
+    "gloss60",
+    "reducedPvc",
+    "factor",
+    "fraction",
+    "touchDryDays",
+    "throughDryDays",
+    "oilVolumeFraction",
+    "meanDeltaEab",
+    "massFraction",
+    "percentOnOil",
+  ];
 
-  test.each(SHEETS.map((sheet) => ({ slug: sheet.slug, sheet })))("$slug: every figure that a reason prints is listed too", ({ sheet }) => {
-    const values = leaves(sheet).flatMap(({ figure }) => (isKnown(figure) && typeof figure.value !== "string" ? [figure.value] : []));
-    const isListed = (value: unknown): boolean => values.some((one) => {
-      const [[lower, upper], [least, most]] = [ends(one as Quantity), ends(value as Quantity)];
-      return close(lower, least) && close(upper, most);
-    });
-    const rulings = rulingsIn([sheet.oil, sheet.batch, { ...sheet.drying, inWhites: [] }, sheet.permanence]);
-    expect(rulings.length).toBeGreaterThan(0);
-    const missing = rulings.flatMap(({ rule, values: spoken }) => FIGURES.filter((name) => spoken[name] !== undefined && !isShareOfOil(name, spoken) && !isListed(spoken[name])).map((name) => `${rule}: ${name} ${JSON.stringify(spoken[name])}`));
-    expect(missing).toEqual([]);
-  });
+  test.each(SHEETS.map((sheet) => ({ slug: sheet.slug, sheet })))(
+    "$slug: every figure that a reason prints is listed too",
+    ({ sheet }) => {
+      const values = leaves(sheet).flatMap(({ figure }) =>
+        isKnown(figure) && typeof figure.value !== "string" ? [figure.value] : [],
+      );
+      const isListed = (value: unknown): boolean =>
+        values.some((one) => {
+          const [[lower, upper], [least, most]] = [ends(one as Quantity), ends(value as Quantity)];
+          return close(lower, least) && close(upper, most);
+        });
+      const rulings = rulingsIn([
+        sheet.oil,
+        sheet.batch,
+        { ...sheet.drying, inWhites: [] },
+        sheet.permanence,
+      ]);
+      expect(rulings.length).toBeGreaterThan(0);
+      const missing = rulings.flatMap(({ rule, values: spoken }) =>
+        FIGURES.filter(
+          (name) =>
+            spoken[name] !== undefined && !isShareOfOil(name, spoken) && !isListed(spoken[name]),
+        ).map((name) => `${rule}: ${name} ${JSON.stringify(spoken[name])}`),
+      );
+      expect(missing).toEqual([]);
+    },
+  );
 });
 
 /** An oil's share follows from the additions' percentages, which are listed. */

@@ -6,10 +6,15 @@ const browser = connectedBrowser();
 const sheet = (slug: string): string => `${inject("siteAddress")}/colours/${slug}/`;
 
 /** Opens a sheet, and tells what its browser complains of. */
-async function opened(slug: string, javaScriptEnabled = true): Promise<{ readonly page: Page; readonly complaints: readonly string[] }> {
+async function opened(
+  slug: string,
+  javaScriptEnabled = true,
+): Promise<{ readonly page: Page; readonly complaints: readonly string[] }> {
   const page = await (await browser().newContext({ javaScriptEnabled })).newPage();
   const complaints: string[] = [];
-  page.on("console", (message) => { if (message.type() === "error") complaints.push(message.text()); });
+  page.on("console", (message) => {
+    if (message.type() === "error") complaints.push(message.text());
+  });
   page.on("pageerror", (error) => complaints.push(error.message));
   await page.goto(sheet(slug));
   return { page, complaints };
@@ -45,14 +50,17 @@ describe("a batch of any size, in the browser", () => {
     await page.context().close();
   });
 
-  test.each(["0", "-5", ""])("says so when the amount is `%s`, and shows no figure", async (amount) => {
-    const { page, complaints } = await opened("lamp-black");
-    await page.locator("[data-amount]").fill(amount);
-    expect(await page.locator("[data-fault]").textContent()).toBe("Give an amount above 0.");
-    expect(await line(page, "oilG")).toBe("\u2013");
-    expect(complaints).toEqual([]);
-    await page.context().close();
-  });
+  test.each(["0", "-5", ""])(
+    "says so when the amount is `%s`, and shows no figure",
+    async (amount) => {
+      const { page, complaints } = await opened("lamp-black");
+      await page.locator("[data-amount]").fill(amount);
+      expect(await page.locator("[data-fault]").textContent()).toBe("Give an amount above 0.");
+      expect(await line(page, "oilG")).toBe("\u2013");
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+  );
 
   test("without script the table stands and the reckoner is not there", async () => {
     const { page } = await opened("lamp-black", false);

@@ -18,15 +18,30 @@ interface Visit {
 }
 
 /** A page in a context of its own that keeps account of what goes wrong. */
-async function visit<T>(options: Parameters<ReturnType<typeof browser>["newContext"]>[0], use: (visit: Visit) => Promise<T>): Promise<T> {
+async function visit<T>(
+  options: Parameters<ReturnType<typeof browser>["newContext"]>[0],
+  use: (visit: Visit) => Promise<T>,
+): Promise<T> {
   const context: BrowserContext = await browser().newContext(options);
   try {
     const page = await context.newPage();
     const faults: string[] = [];
-    page.on("console", (message) => message.type() === "error" && faults.push(`console: ${message.text()}`));
+    page.on(
+      "console",
+      (message) => message.type() === "error" && faults.push(`console: ${message.text()}`),
+    );
     page.on("pageerror", (error) => faults.push(`exception: ${error.message}`));
-    page.on("request", (request) => new URL(request.url()).origin !== SITE && faults.push(`asked of another host: ${request.url()}`));
-    page.on("response", (response) => response.status() >= 400 && faults.push(`${response.status()} ${response.url()}`));
+    page.on(
+      "request",
+      (request) =>
+        new URL(request.url()).origin !== SITE &&
+        faults.push(`asked of another host: ${request.url()}`),
+    );
+    page.on(
+      "response",
+      (response) =>
+        response.status() >= 400 && faults.push(`${response.status()} ${response.url()}`),
+    );
     return await use({ page, faults });
   } finally {
     await context.close();
@@ -36,23 +51,36 @@ async function visit<T>(options: Parameters<ReturnType<typeof browser>["newConte
 /** Open a page of the site with everything that is folded unfolded and its fonts there. */
 async function opened(page: Page, file: string): Promise<void> {
   await page.goto(`${SITE}/${file}`);
-  await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; }); document.fonts.ready.then(() => true)");
+  await page.evaluate(
+    "document.querySelectorAll('details').forEach((one) => { one.open = true; }); document.fonts.ready.then(() => true)",
+  );
 }
 
 test("a visitor gets from the first page to a colour's sheet and to a section of it", async () => {
   await visit({}, async ({ page, faults }) => {
     await page.goto(`${SITE}/`);
     expect(await page.title()).toContain("Saltreach Colourworks");
-    await page.getByRole("navigation", { name: "Site" }).getByRole("link", { name: "Colours" }).click();
-    await page.getByRole("main").getByRole("link", { name: "Lamp Black", exact: true }).first().click();
+    await page
+      .getByRole("navigation", { name: "Site" })
+      .getByRole("link", { name: "Colours" })
+      .click();
+    await page
+      .getByRole("main")
+      .getByRole("link", { name: "Lamp Black", exact: true })
+      .first()
+      .click();
     expect(new URL(page.url()).pathname).toBe("/colours/lamp-black/");
     expect(await page.getByRole("heading", { level: 1 }).textContent()).toContain("Lamp Black");
     const section = page.locator(".contents a[href^='#']").nth(2);
     const anchor = (await section.getAttribute("href")) ?? "";
     await section.click();
     expect(new URL(page.url()).hash).toBe(anchor);
-    expect(await page.locator(anchor).boundingBox()).toMatchObject({ height: expect.any(Number) as number });
-    const top = await page.evaluate<number>(`document.querySelector(${JSON.stringify(anchor)}).getBoundingClientRect().top`);
+    expect(await page.locator(anchor).boundingBox()).toMatchObject({
+      height: expect.any(Number) as number,
+    });
+    const top = await page.evaluate<number>(
+      `document.querySelector(${JSON.stringify(anchor)}).getBoundingClientRect().top`,
+    );
     expect(Math.abs(top)).toBeLessThan(200);
     expect(faults).toEqual([]);
   });
@@ -74,13 +102,27 @@ describe.each(KINDS)("$file", ({ file }) => {
     });
   });
 
-  test.each(["light", "dark"] as const)("passes axe by the rules of WCAG 2.2 A and AA, %s", async (colorScheme) => {
-    await visit({ colorScheme }, async ({ page }) => {
-      await opened(page, file);
-      await page.evaluate(AXE);
-      const { violations, passes } = await page.evaluate<AxeResults>("axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })");
-      expect(passes.length).toBeGreaterThan(5);
-      expect(violations.flatMap(({ id, nodes }) => nodes.slice(0, 5).map(({ target, failureSummary }) => `${id} ${target.join(" ")} ${failureSummary?.replaceAll(/\s+/g, " ") ?? ""}`))).toEqual([]);
-    });
-  });
+  test.each(["light", "dark"] as const)(
+    "passes axe by the rules of WCAG 2.2 A and AA, %s",
+    async (colorScheme) => {
+      await visit({ colorScheme }, async ({ page }) => {
+        await opened(page, file);
+        await page.evaluate(AXE);
+        const { violations, passes } = await page.evaluate<AxeResults>(
+          "axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })",
+        );
+        expect(passes.length).toBeGreaterThan(5);
+        expect(
+          violations.flatMap(({ id, nodes }) =>
+            nodes
+              .slice(0, 5)
+              .map(
+                ({ target, failureSummary }) =>
+                  `${id} ${target.join(" ")} ${failureSummary?.replaceAll(/\s+/g, " ") ?? ""}`,
+              ),
+          ),
+        ).toEqual([]);
+      });
+    },
+  );
 });

@@ -13,9 +13,13 @@ const browser = connectedBrowser();
 const SITE = inject("siteAddress");
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-const visit = (use: Parameters<typeof visitedPage>[2], options?: Parameters<typeof visitedPage>[3]): Promise<void> => visitedPage(browser(), SITE, use, options);
+const visit = (
+  use: Parameters<typeof visitedPage>[2],
+  options?: Parameters<typeof visitedPage>[3],
+): Promise<void> => visitedPage(browser(), SITE, use, options);
 const path = (page: Page): string => page.url().replace(SITE, "");
-const columns = (page: Page): Promise<string[]> => page.locator(".comparison").first().locator("thead a").allTextContents();
+const columns = (page: Page): Promise<string[]> =>
+  page.locator(".comparison").first().locator("thead a").allTextContents();
 const query = (...slugs: string[]): string => `${SITE}/compare/?colours=${slugs.join(",")}`;
 
 describe("from the catalogue to a sheet to a comparison", () => {
@@ -34,7 +38,9 @@ describe("from the catalogue to a sheet to a comparison", () => {
       await page.locator(".comparison").first().waitFor();
       expect(path(page)).toBe("/compare/?colours=bone-black,raw-umber");
       expect(await columns(page)).toEqual(["Bone Black", "Raw Umber"]);
-      expect(await page.getByRole("heading", { level: 2 }).allTextContents()).toContain("What differs");
+      expect(await page.getByRole("heading", { level: 2 }).allTextContents()).toContain(
+        "What differs",
+      );
       expect(complaints).toEqual([]);
     });
   });
@@ -49,7 +55,9 @@ describe("from the catalogue to a sheet to a comparison", () => {
       await page.getByLabel("Second").focus();
       await page.keyboard.press("ArrowDown");
       await page.keyboard.press("ArrowDown");
-      const chosen = await page.evaluate<string>("document.activeElement.selectedOptions[0].textContent");
+      const chosen = await page.evaluate<string>(
+        "document.activeElement.selectedOptions[0].textContent",
+      );
       for (let i = 0; i < 3; i++) await page.keyboard.press("Tab");
       expect(await page.evaluate("document.activeElement.textContent")).toBe("Set side by side");
       await page.keyboard.press("Enter");
@@ -60,19 +68,22 @@ describe("from the catalogue to a sheet to a comparison", () => {
   });
 
   test("without script, by the pairs that the workshop chose", async () => {
-    await visit(async (page, complaints) => {
-      await page.goto(`${SITE}/colours/`);
-      await page.getByRole("main").getByRole("link", { name: "Bone Black", exact: true }).click();
-      await page.getByRole("link", { name: "Bone Black and Spinel Black" }).click();
-      expect(path(page)).toBe("/compare/bone-black-and-spinel-black/");
-      expect(await columns(page)).toEqual(["Bone Black", "Spinel Black"]);
-      await page.getByRole("link", { name: "Choose other colours" }).click();
-      expect(await page.locator("[data-without]").isVisible()).toBe(true);
-      expect(await page.locator("[data-form]").isVisible()).toBe(false);
-      await page.getByRole("link", { name: "Raw Umber and Burnt Umber" }).click();
-      expect(await columns(page)).toEqual(["Raw Umber", "Burnt Umber"]);
-      expect(complaints).toEqual([]);
-    }, { javaScriptEnabled: false });
+    await visit(
+      async (page, complaints) => {
+        await page.goto(`${SITE}/colours/`);
+        await page.getByRole("main").getByRole("link", { name: "Bone Black", exact: true }).click();
+        await page.getByRole("link", { name: "Bone Black and Spinel Black" }).click();
+        expect(path(page)).toBe("/compare/bone-black-and-spinel-black/");
+        expect(await columns(page)).toEqual(["Bone Black", "Spinel Black"]);
+        await page.getByRole("link", { name: "Choose other colours" }).click();
+        expect(await page.locator("[data-without]").isVisible()).toBe(true);
+        expect(await page.locator("[data-form]").isVisible()).toBe(false);
+        await page.getByRole("link", { name: "Raw Umber and Burnt Umber" }).click();
+        expect(await columns(page)).toEqual(["Raw Umber", "Burnt Umber"]);
+        expect(complaints).toEqual([]);
+      },
+      { javaScriptEnabled: false },
+    );
   });
 });
 
@@ -100,7 +111,10 @@ test("the address holds the choice: through a reload, and Back and Forward", asy
 });
 
 test("the script draws what the build drew, letter for letter", async () => {
-  const tables = (page: Page): Promise<string> => page.evaluate<string>("[...document.querySelectorAll('.side-by-side > *')].map((one) => one.outerHTML.replaceAll('../../', '../').replace(/>\\s+</g, '><').trim()).join('')");
+  const tables = (page: Page): Promise<string> =>
+    page.evaluate<string>(
+      "[...document.querySelectorAll('.side-by-side > *')].map((one) => one.outerHTML.replaceAll('../../', '../').replace(/>\\s+</g, '><').trim()).join('')",
+    );
   await visit(async (page) => {
     await page.goto(`${SITE}/compare/lamp-black-and-bone-black-and-iron-oxide-black/`);
     const built = await tables(page);
@@ -112,10 +126,19 @@ test("the script draws what the build drew, letter for letter", async () => {
 });
 
 test.each([
-  ["lamp-blak,bone-black", "There is no colour \u201clamp-blak\u201d here; perhaps Lamp Black was meant. Choose two colours or more."],
+  [
+    "lamp-blak,bone-black",
+    "There is no colour \u201clamp-blak\u201d here; perhaps Lamp Black was meant. Choose two colours or more.",
+  ],
   ["lamp-black,lamp-black", "Choose two colours or more."],
-  ["lamp-black,bone-black,raw-umber,zinc-white,vine-black", "Four can stand side by side; the others are left out."],
-  [encodeURIComponent(`"><img src=x>`), "There is no colour \u201c\"><img src=x>\u201d here. Choose two colours or more."],
+  [
+    "lamp-black,bone-black,raw-umber,zinc-white,vine-black",
+    "Four can stand side by side; the others are left out.",
+  ],
+  [
+    encodeURIComponent(`"><img src=x>`),
+    'There is no colour \u201c"><img src=x>\u201d here. Choose two colours or more.',
+  ],
 ])("an address that asks for %s is told what is wrong with it", async (asked, told) => {
   await visit(async (page, complaints) => {
     await page.goto(`${SITE}/compare/?colours=${asked}`);
@@ -130,7 +153,9 @@ test("figures that cannot be fetched are said so, and are asked for again the ne
     await page.route("**/compare/bone-black.json", (route) => route.abort());
     await page.goto(query("lamp-black", "bone-black"));
     await page.locator("[data-status]:not(:empty)").waitFor();
-    expect(await page.locator("[data-status]").textContent()).toMatch(/could not be fetched.*web server/);
+    expect(await page.locator("[data-status]").textContent()).toMatch(
+      /could not be fetched.*web server/,
+    );
     await page.unroute("**/compare/bone-black.json");
     await page.getByRole("button").click();
     await page.locator(".comparison").first().waitFor();
@@ -138,36 +163,68 @@ test("figures that cannot be fetched are said so, and are asked for again the ne
   });
 });
 
-test.each([2, 4])("%i colours pass axe, and do not scroll sideways at 320 or 768 px", async (count) => {
-  await visit(async (page) => {
-    await page.goto(query(...["viridian-quinacridone-black", "lead-white", "slate-grey", "lamp-black"].slice(0, count)));
-    await page.locator(".comparison").first().waitFor();
-    await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
-    for (const width of [320, 768]) {
-      await page.setViewportSize({ width, height: 700 });
-      expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(width);
-    }
-    await page.evaluate(AXE);
-    const { violations } = await page.evaluate<AxeResults>("axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })");
-    expect(violations.map(({ id }) => id)).toEqual([]);
-  });
-});
+test.each([2, 4])(
+  "%i colours pass axe, and do not scroll sideways at 320 or 768 px",
+  async (count) => {
+    await visit(async (page) => {
+      await page.goto(
+        query(
+          ...["viridian-quinacridone-black", "lead-white", "slate-grey", "lamp-black"].slice(
+            0,
+            count,
+          ),
+        ),
+      );
+      await page.locator(".comparison").first().waitFor();
+      await page.evaluate(
+        "document.querySelectorAll('details').forEach((one) => { one.open = true; })",
+      );
+      for (const width of [320, 768]) {
+        await page.setViewportSize({ width, height: 700 });
+        expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(
+          width,
+        );
+      }
+      await page.evaluate(AXE);
+      const { violations } = await page.evaluate<AxeResults>(
+        "axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })",
+      );
+      expect(violations.map(({ id }) => id)).toEqual([]);
+    });
+  },
+);
 
 describe("what the page carries of a colour", () => {
-  const read = (file: string): unknown => JSON.parse(readFileSync(join(inject("siteDir"), file), "utf8"));
-  const slugs = siteFiles().flatMap((file) => /^compare\/([a-z0-9-]+)\.json$/.exec(file)?.[1] ?? []);
+  const read = (file: string): unknown =>
+    JSON.parse(readFileSync(join(inject("siteDir"), file), "utf8"));
+  const slugs = siteFiles().flatMap(
+    (file) => /^compare\/([a-z0-9-]+)\.json$/.exec(file)?.[1] ?? [],
+  );
 
   test("is there for every sheet", () => {
-    expect(slugs).toEqual((read("catalogue.json") as { colours: { slug: string }[] }).colours.map(({ slug }) => slug));
+    expect(slugs).toEqual(
+      (read("catalogue.json") as { colours: { slug: string }[] }).colours.map(({ slug }) => slug),
+    );
   });
 
   test.each(slugs)("%s: figures read as in sheet.json, with the same standing", (slug) => {
     const { cells } = read(`compare/${slug}.json`) as ShownColour;
-    const { evidence } = read(`colours/${slug}/sheet.json`) as { evidence: { figure: string; text: string; standing: string }[] };
-    const PATHS = { masstone: "notations.masstone.munsell.text", strength: "optics.tintingStrength", oilByMass: "oil.oilIndexGPer100g", oilByVolume: "oil.oilGPer100cm3", drying: "drying.touchDryDays" };
+    const { evidence } = read(`colours/${slug}/sheet.json`) as {
+      evidence: { figure: string; text: string; standing: string }[];
+    };
+    const PATHS = {
+      masstone: "notations.masstone.munsell.text",
+      strength: "optics.tintingStrength",
+      oilByMass: "oil.oilIndexGPer100g",
+      oilByVolume: "oil.oilGPer100cm3",
+      drying: "drying.touchDryDays",
+    };
     for (const [key, path] of Object.entries(PATHS)) {
       const found = evidence.find(({ figure }) => figure === path);
-      expect([cells[key]?.text, cells[key]?.standing?.kind], key).toEqual([found?.text, found?.standing]);
+      expect([cells[key]?.text, cells[key]?.standing?.kind], key).toEqual([
+        found?.text,
+        found?.standing,
+      ]);
     }
   });
 });

@@ -12,14 +12,29 @@ import { siteFiles, sitePages } from "./site-pages.ts";
  * A toxicologist's dated review is quoted, and so spared.
  */
 function found(text: string): string[] {
-  return STATEMENT_LANGUAGES.flatMap((language) => forbiddenWords(text, language).map(({ word, start }) => `${language}: ${word} in "${text.slice(Math.max(0, start - 40), start + 40)}"`));
+  return STATEMENT_LANGUAGES.flatMap((language) =>
+    forbiddenWords(text, language).map(
+      ({ word, start }) =>
+        `${language}: ${word} in "${text.slice(Math.max(0, start - 40), start + 40)}"`,
+    ),
+  );
 }
 
 /** What a reader of a page reads or hears: text, text alternatives and the description for search engines. */
 function readable(html: string): string {
-  const spoken = [...html.matchAll(/\s(?:alt|aria-label|title|content)="([^"]*)"/g)].map(([, text = ""]) => text);
-  const text = html.replace(/<(script|style)\b[\s\S]*?<\/\1>/g, " ").replace(/<q>[\s\S]*?<\/q>/g, " ").replace(/<[^>]*>/g, " ");
-  return [text, ...spoken].join("\n").replaceAll("&amp;", "&").replaceAll("&#39;", "'").replaceAll("&quot;", "\"").replaceAll("&nbsp;", " ");
+  const spoken = [...html.matchAll(/\s(?:alt|aria-label|title|content)="([^"]*)"/g)].map(
+    ([, text = ""]) => text,
+  );
+  const text = html
+    .replace(/<(script|style)\b[\s\S]*?<\/\1>/g, " ")
+    .replace(/<q>[\s\S]*?<\/q>/g, " ")
+    .replace(/<[^>]*>/g, " ");
+  return [text, ...spoken]
+    .join("\n")
+    .replaceAll("&amp;", "&")
+    .replaceAll("&#39;", "'")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&nbsp;", " ");
 }
 
 /** Every text in data but the paths of figures, each once: numbers claim nothing. */
@@ -33,16 +48,24 @@ describe("no page of the demonstration makes a claim that nobody has reviewed", 
 });
 
 describe("nor does its data", () => {
-  const files = siteFiles().filter((file) => /\.(json|csv|xml|txt|webmanifest)$/.test(file) && !file.startsWith("schema/"));
+  const files = siteFiles().filter(
+    (file) => /\.(json|csv|xml|txt|webmanifest)$/.test(file) && !file.startsWith("schema/"),
+  );
   test("there is some", () => expect(files.length).toBeGreaterThan(39));
   test.each(files)("%s", (file) => {
     const text = readFileSync(join(inject("siteDir"), file), "utf8");
-    expect(found(file.endsWith(".json") ? [...new Set(phrases(JSON.parse(text)))].join("\n") : text)).toEqual([]);
+    expect(
+      found(file.endsWith(".json") ? [...new Set(phrases(JSON.parse(text)))].join("\n") : text),
+    ).toEqual([]);
   });
 });
 
 test("a claim would be found in what a page says, in any of the languages", () => {
-  expect(found(readable("<p>A <b>non-toxic</b>&nbsp;white, <i lang=\"de\">ungiftig</i></p><img alt=\"Perfectly safe\"><q>safe</q>")).map((line) => line.replace(/ in .*/s, ""))).toEqual([
-    "en: non-toxic", "en: safe", "de: ungiftig",
-  ]);
+  expect(
+    found(
+      readable(
+        '<p>A <b>non-toxic</b>&nbsp;white, <i lang="de">ungiftig</i></p><img alt="Perfectly safe"><q>safe</q>',
+      ),
+    ).map((line) => line.replace(/ in .*/s, "")),
+  ).toEqual(["en: non-toxic", "en: safe", "de: ungiftig"]);
 });

@@ -17,13 +17,16 @@ function notes(files: Readonly<Record<string, string>>, languages = "[en]"): str
     "workshop.yaml": `name: My workshop\nvehicle: linseed\nlanguages: ${languages}\n`,
     "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n",
     "pigments/earth.yaml": "name: Earth\nhazards: []\n",
-    "colours/earth.md": "---\nname: Earth\npigments: [{ pigment: earth }]\noilIndexGPer100g: 50\n---\n",
+    "colours/earth.md":
+      "---\nname: Earth\npigments: [{ pigment: earth }]\noilIndexGPer100g: 50\n---\n",
     ...files,
   });
   const { records, diagnostics } = loadRecords(content, home);
   if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   const found = hazardNotes(allSheets(records), records);
-  expect(new Set(found.map(({ severity }) => severity))).toEqual(new Set(found.length === 0 ? [] : ["note"]));
+  expect(new Set(found.map(({ severity }) => severity))).toEqual(
+    new Set(found.length === 0 ? [] : ["note"]),
+  );
   return found.map(formatDiagnostic);
 }
 
@@ -32,38 +35,66 @@ test("nothing to complete where every record speaks of its hazards", () => {
 });
 
 test("ingredients without hazard data, whole or as components, each at its line", () => {
-  expect(notes({ "pigments/earth.yaml": "# mine\nname: Earth\n", "vehicles/drier.yaml": DRIER.replace("REST", "0.4") }).slice(0, 2)).toEqual([
+  expect(
+    notes({
+      "pigments/earth.yaml": "# mine\nname: Earth\n",
+      "vehicles/drier.yaml": DRIER.replace("REST", "0.4"),
+    }).slice(0, 2),
+  ).toEqual([
     "content/pigments/earth.yaml:2:1 note Unexpected silence about the hazards of Earth `no hazards`, expected `hazards, or an empty list where the supplier states none`; treated as hazardous until then hazard/no-data",
     "content/vehicles/drier.yaml:5:5 note Unexpected silence about the hazards of spirit `no hazards` at components[1], expected `hazards, or an empty list where the supplier states none`; treated as hazardous until then hazard/no-data",
   ]);
 });
 
-test.each([["0.4", 0], ["0.3995", 0], ["0.398", 1], ["[0.1, 0.4]", 0], ["[0.1, 0.3]", 1]])("components of .6 and %s: short of the whole %s times", (rest, times) => {
+test.each([
+  ["0.4", 0],
+  ["0.3995", 0],
+  ["0.398", 1],
+  ["[0.1, 0.4]", 0],
+  ["[0.1, 0.3]", 1],
+])("components of .6 and %s: short of the whole %s times", (rest, times) => {
   const written = rest.startsWith("[") ? `{ value: ${rest} }` : rest;
-  const short = notes({ "vehicles/drier.yaml": DRIER.replace("REST }", `${written}, hazards: [] }`) }).filter((line) => line.endsWith("hazard/short-of-the-whole"));
+  const short = notes({
+    "vehicles/drier.yaml": DRIER.replace("REST }", `${written}, hazards: [] }`),
+  }).filter((line) => line.endsWith("hazard/short-of-the-whole"));
   expect(short).toHaveLength(times);
-  if (times > 0) expect(short[0]).toMatch(/^content\/vehicles\/drier\.yaml:4:3 note Unexpected total of components `0\.(9|998)` at components, expected `1`; what is left is treated as hazardous/);
+  if (times > 0)
+    expect(short[0]).toMatch(
+      /^content\/vehicles\/drier\.yaml:4:3 note Unexpected total of components `0\.(9|998)` at components, expected `1`; what is left is treated as hazardous/,
+    );
 });
 
 describe("label texts", () => {
   const hazardous = { "pigments/earth.yaml": "name: Earth\nhazards: [H302, H410]\n" };
 
   test("from memory are listed in each language of the workshop, at its place in the record", () => {
-    const found = notes(hazardous, "[en, fr]").filter((line) => line.endsWith("hazard/text-to-review"));
+    const found = notes(hazardous, "[en, fr]").filter((line) =>
+      line.endsWith("hazard/text-to-review"),
+    );
     expect(found).toHaveLength(2);
-    expect(found[0]).toMatch(/^content\/workshop\.yaml:3:13 note Unexpected text from memory in en `.*P501.*`/);
-    expect(found[1]).toMatch(/^content\/workshop\.yaml:3:17 note Unexpected text from memory in fr `.*H410.*P501.*`/);
+    expect(found[0]).toMatch(
+      /^content\/workshop\.yaml:3:13 note Unexpected text from memory in en `.*P501.*`/,
+    );
+    expect(found[1]).toMatch(
+      /^content\/workshop\.yaml:3:17 note Unexpected text from memory in fr `.*H410.*P501.*`/,
+    );
     expect(found[0]).not.toContain("H302");
   });
 
   test("that a language lacks are listed, and stay English on the sheet", () => {
     const { content, home } = contentFolder({
-      "workshop.yaml": "name: My workshop\nlanguages: [en, de]\n", "pigments/earth.yaml": "name: Earth\n", "colours/earth.md": "---\nname: Earth\npigments: [{ pigment: earth }]\n---\n",
+      "workshop.yaml": "name: My workshop\nlanguages: [en, de]\n",
+      "pigments/earth.yaml": "name: Earth\n",
+      "colours/earth.md": "---\nname: Earth\npigments: [{ pigment: earth }]\n---\n",
     });
     const { records } = loadRecords(content, home);
     if (records === undefined) throw new Error("Unexpected faults");
     const sheets = allSheets(records);
     expect(sheets[0]?.cautions.unknownAcuteToxicity).not.toEqual([]);
-    expect(hazardNotes(sheets, records).filter(({ rule }) => rule === "hazard/text-missing").map(({ actual, place }) => [actual, place.path])).toEqual([["unknown acute toxicity", "languages[1]"]]);
+    expect(
+      hazardNotes(sheets, records)
+        .filter(({ rule }) => rule === "hazard/text-missing")
+        .map(({ actual, place }) => [actual, place.path]),
+    ).toEqual([["unknown acute toxicity", "languages[1]"]]);
   });
 });

@@ -1,4 +1,12 @@
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
@@ -27,7 +35,8 @@ test("a build replaces the earlier one whole and leaves nothing beside it", () =
   published("second");
   expect(readFileSync(join(out, "page.html"), "utf8")).toBe("second");
   expect(existsSync(join(out, BUILD_MARK))).toBe(false);
-  for (const left of [".previous", ".building", ".lock"]) expect(existsSync(out + left), left).toBe(false);
+  for (const left of [".previous", ".building", ".lock"])
+    expect(existsSync(out + left), left).toBe(false);
 });
 
 test("until it is published, and when it is discarded, the earlier output is untouched", () => {
@@ -50,7 +59,9 @@ test("an output that a kill between the two renames left as .previous is put bac
 test("a folder that is not ours is refused and untouched", () => {
   mkdirSync(out);
   writeFileSync(join(out, "letter.txt"), "dear");
-  expect(() => buildFolder(out, content())).toThrow(/^Unexpected output folder `.*`, expected `an empty folder, or one that an earlier build made/);
+  expect(() => buildFolder(out, content())).toThrow(
+    /^Unexpected output folder `.*`, expected `an empty folder, or one that an earlier build made/,
+  );
   expect(readFileSync(join(out, "letter.txt"), "utf8")).toBe("dear");
   expect(existsSync(`${out}.lock`)).toBe(false);
 });
@@ -69,13 +80,25 @@ test("a second build at the same time is refused; the lock of a process that is 
   buildFolder(out, content()).discard();
 });
 
-test.each(["content", ".", "content/site"])("an output folder that holds or lies in the content folder is refused: %s", (name) => {
-  expect(() => buildFolder(join(home, name), content())).toThrow(/neither holds nor lies in/);
-});
+test.each(["content", ".", "content/site"])(
+  "an output folder that holds or lies in the content folder is refused: %s",
+  (name) => {
+    expect(() => buildFolder(join(home, name), content())).toThrow(/neither holds nor lies in/);
+  },
+);
 
 test("whatever stopped a build is one line, and a full disk is named however deep it lies", () => {
-  const full = Object.assign(new Error("ENOSPC: no space left on device, write"), { code: "ENOSPC" });
-  const wrapped = Object.assign(new Error("Having trouble writing to a page"), { originalError: new Error("Problem writing", { cause: full }) });
-  for (const error of [full, wrapped]) expect(asFault(error, "/site").message).toBe("Unexpected failure to write `/site`: the disk is full; the earlier output is untouched");
-  expect(asFault(new Error("first\n   Error: second\n"), "/site").message).toBe("Error: first Error: second; the earlier output is untouched");
+  const full = Object.assign(new Error("ENOSPC: no space left on device, write"), {
+    code: "ENOSPC",
+  });
+  const wrapped = Object.assign(new Error("Having trouble writing to a page"), {
+    originalError: new Error("Problem writing", { cause: full }),
+  });
+  for (const error of [full, wrapped])
+    expect(asFault(error, "/site").message).toBe(
+      "Unexpected failure to write `/site`: the disk is full; the earlier output is untouched",
+    );
+  expect(asFault(new Error("first\n   Error: second\n"), "/site").message).toBe(
+    "Error: first Error: second; the earlier output is untouched",
+  );
 });

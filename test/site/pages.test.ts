@@ -10,7 +10,11 @@ const POLICY = `<meta http-equiv="Content-Security-Policy" content="default-src 
 
 test("there is a page of every kind that templates/pages draws", () => {
   const drawn = new Set(PAGES.map(({ kind }) => kind));
-  expect([...drawn].sort()).toEqual(readdirSync("templates/pages").map((file) => file.replace(/\.njk$/, "")).sort());
+  expect([...drawn].sort()).toEqual(
+    readdirSync("templates/pages")
+      .map((file) => file.replace(/\.njk$/, ""))
+      .sort(),
+  );
 });
 
 describe.each(pagesOfEachKind())("$file", ({ html }) => {
@@ -31,7 +35,10 @@ describe("every page", () => {
     for (const { file, html } of PAGES) {
       expect(html.match(/<[^>]+\sstyle=|<style|<[^>]+\son[a-z]+=|javascript:/gi), file).toBeNull();
       const inline = [...html.matchAll(/<script(?![^>]*\ssrc=)[^>]*>/g)].map(([tag]) => tag);
-      expect(inline.filter((tag) => tag !== `<script type="application/ld+json">`), file).toEqual([]);
+      expect(
+        inline.filter((tag) => tag !== `<script type="application/ld+json">`),
+        file,
+      ).toEqual([]);
     }
   });
 
@@ -43,25 +50,44 @@ describe("every page", () => {
   });
 
   test("holds no figure that went wrong", () => {
-    for (const { file, html } of PAGES) expect(html.replace(/<[^>]*>/g, " ").match(/\b(?:NaN|undefined|null|Infinity|\[object Object\])\b/g), file).toBeNull();
+    for (const { file, html } of PAGES)
+      expect(
+        html
+          .replace(/<[^>]*>/g, " ")
+          .match(/\b(?:NaN|undefined|null|Infinity|\[object Object\])\b/g),
+        file,
+      ).toBeNull();
   });
 });
 
 describe("what a page weighs", () => {
-  test.each(PAGES.filter(({ kind }) => kind === "sheet"))("$file: less than 60 kB gzipped", ({ html }) => {
-    expect(gzipSync(html).length).toBeLessThan(60_000);
-  });
+  test.each(PAGES.filter(({ kind }) => kind === "sheet"))(
+    "$file: less than 60 kB gzipped",
+    ({ html }) => {
+      expect(gzipSync(html).length).toBeLessThan(60_000);
+    },
+  );
 
   test("styles, gzipped, and fonts together: less than 100 kB", () => {
     // The fonts' licences lie beside them, and no page asks for those.
-    const files = siteFiles().filter((file) => /^assets\/(?:styles|fonts)\/.*\.(?:css|woff2)$/.test(file));
+    const files = siteFiles().filter((file) =>
+      /^assets\/(?:styles|fonts)\/.*\.(?:css|woff2)$/.test(file),
+    );
     expect(files).toContain("assets/styles/site.css");
-    const sent = files.map((file) => readFileSync(join(inject("siteDir"), file))).map((bytes, i) => (files[i]?.endsWith(".css") === true ? gzipSync(bytes) : bytes).length);
+    const sent = files
+      .map((file) => readFileSync(join(inject("siteDir"), file)))
+      .map((bytes, i) => (files[i]?.endsWith(".css") === true ? gzipSync(bytes) : bytes).length);
     expect(sent.reduce((sum, size) => sum + size, 0)).toBeLessThan(100_000);
   });
 });
 
 test("no file names the machine that it was built on", () => {
-  const named = siteFiles().filter((file) => /\.(?:html|json|css|js|csv|xml)$/.test(file) && new RegExp(`${process.cwd()}|${inject("scratch")}|node_modules`).test(readFileSync(join(inject("siteDir"), file), "utf8")));
+  const named = siteFiles().filter(
+    (file) =>
+      /\.(?:html|json|css|js|csv|xml)$/.test(file) &&
+      new RegExp(`${process.cwd()}|${inject("scratch")}|node_modules`).test(
+        readFileSync(join(inject("siteDir"), file), "utf8"),
+      ),
+  );
   expect(named).toEqual([]);
 });

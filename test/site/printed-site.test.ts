@@ -24,7 +24,13 @@ function few(date: string): Site {
   const { site } = siteOf(RECORDS, date);
   const { prints } = site;
   if (prints === undefined) throw new Error("Unexpected site without sheets to print");
-  return { ...site, prints: { ...prints, sheets: prints.sheets.filter(({ page }) => FEW.includes(page.worded.sheet.slug)) } };
+  return {
+    ...site,
+    prints: {
+      ...prints,
+      sheets: prints.sheets.filter(({ page }) => FEW.includes(page.worded.sheet.slug)),
+    },
+  };
 }
 
 const paperAt = (site: Site, path: string): Uint8Array => {
@@ -40,13 +46,23 @@ describe("papers of a build", () => {
   writeData(fresh, out);
 
   test("are a sheet for each colour and the range", () => {
-    expect(fresh.papers?.map(({ path }) => path)).toEqual([...FEW.map((slug) => `colours/${slug}/sheet.pdf`), "range.pdf", ...CARDS]);
+    expect(fresh.papers?.map(({ path }) => path)).toEqual([
+      ...FEW.map((slug) => `colours/${slug}/sheet.pdf`),
+      "range.pdf",
+      ...CARDS,
+    ]);
   });
 
   test("are the same bytes drawn anew, and taken from the earlier output", () => {
-    for (const again of [printedSite(site, join(home, "nothing-there")).site, printedSite(site, out).site]) {
-      for (const { path, bytes } of fresh.papers ?? []) expect(Buffer.compare(paperAt(again, path), bytes), path).toBe(0);
-      expect(again.files.find(({ path }) => path === "manifest.json")?.text).toBe(fresh.files.find(({ path }) => path === "manifest.json")?.text);
+    for (const again of [
+      printedSite(site, join(home, "nothing-there")).site,
+      printedSite(site, out).site,
+    ]) {
+      for (const { path, bytes } of fresh.papers ?? [])
+        expect(Buffer.compare(paperAt(again, path), bytes), path).toBe(0);
+      expect(again.files.find(({ path }) => path === "manifest.json")?.text).toBe(
+        fresh.files.find(({ path }) => path === "manifest.json")?.text,
+      );
     }
   });
 
@@ -58,17 +74,27 @@ describe("papers of a build", () => {
     writeFileSync(join(other, path), planted);
 
     test("draw anew what is no longer as it was written", () => {
-      expect(Buffer.compare(paperAt(printedSite(site, other).site, path), paperAt(fresh, path))).toBe(0);
+      expect(
+        Buffer.compare(paperAt(printedSite(site, other).site, path), paperAt(fresh, path)),
+      ).toBe(0);
     });
 
     test("take what the manifest vouches for: nothing is drawn twice", () => {
       const manifest = join(other, "manifest.json");
-      writeFileSync(manifest, readFileSync(manifest, "utf8").replace(contentKey(paperAt(fresh, path)), contentKey(planted)));
+      writeFileSync(
+        manifest,
+        readFileSync(manifest, "utf8").replace(
+          contentKey(paperAt(fresh, path)),
+          contentKey(planted),
+        ),
+      );
       expect(Buffer.compare(paperAt(printedSite(site, other).site, path), planted)).toBe(0);
     });
 
     test("draw anew when anything that is printed has changed: here the date", () => {
-      expect(Buffer.compare(paperAt(printedSite(few("2026-05-19"), other).site, path), planted)).not.toBe(0);
+      expect(
+        Buffer.compare(paperAt(printedSite(few("2026-05-19"), other).site, path), planted),
+      ).not.toBe(0);
     });
   });
 
@@ -84,10 +110,21 @@ describe("papers of a build", () => {
   test("leave out, and say, a sheet with a letter that no font has; the rest is printed", () => {
     const { prints } = site;
     if (prints === undefined) throw new Error("Unexpected site without sheets to print");
-    const sheets = prints.sheets.map((sheet, i) => (i === 0 ? { ...sheet, view: { ...sheet.view, name: "黒" } } : sheet));
-    const { site: printed, warnings } = printedSite({ ...site, prints: { ...prints, sheets } }, join(home, "nothing-there"));
-    expect(warnings.map(({ rule, actual, severity }) => [rule, actual, severity])).toEqual([["print/unprintable", "黒", "warning"]]);
-    expect(printed.papers?.map(({ path }) => path)).toEqual([...FEW.slice(1).map((slug) => `colours/${slug}/sheet.pdf`), "range.pdf", ...CARDS]);
+    const sheets = prints.sheets.map((sheet, i) =>
+      i === 0 ? { ...sheet, view: { ...sheet.view, name: "黒" } } : sheet,
+    );
+    const { site: printed, warnings } = printedSite(
+      { ...site, prints: { ...prints, sheets } },
+      join(home, "nothing-there"),
+    );
+    expect(warnings.map(({ rule, actual, severity }) => [rule, actual, severity])).toEqual([
+      ["print/unprintable", "黒", "warning"],
+    ]);
+    expect(printed.papers?.map(({ path }) => path)).toEqual([
+      ...FEW.slice(1).map((slug) => `colours/${slug}/sheet.pdf`),
+      "range.pdf",
+      ...CARDS,
+    ]);
   });
 });
 
@@ -98,19 +135,36 @@ describe("the demonstration as built", () => {
   test("links each sheet's PDF from its page, with its size in words", () => {
     const page = read("colours/bone-black/index.html");
     expect(page).toMatch(/href="sheet\.pdf"/);
-    expect(page).toContain(`this sheet to print, ${Math.round(kilobytes("colours/bone-black/sheet.pdf"))} kB`);
+    expect(page).toContain(
+      `this sheet to print, ${Math.round(kilobytes("colours/bone-black/sheet.pdf"))} kB`,
+    );
   });
 
   test("links the range from the catalogue", () => {
     const page = read("colours/index.html");
     expect(page).toMatch(/href="\.\.\/range\.pdf"/);
-    expect(page).toContain(`every sheet in one file to print, ${(kilobytes("range.pdf") / 1000).toFixed(1)} MB`);
+    expect(page).toContain(
+      `every sheet in one file to print, ${(kilobytes("range.pdf") / 1000).toFixed(1)} MB`,
+    );
   });
 
   test("has every colour in the range, once, behind a bookmark", async () => {
-    const { bookmarks, elements } = await pdfStructure(readFileSync(join(inject("siteDir"), "range.pdf")));
+    const { bookmarks, elements } = await pdfStructure(
+      readFileSync(join(inject("siteDir"), "range.pdf")),
+    );
     const names = [...RECORDS.colours.values()].map(({ record }) => record.name).sort();
-    expect(bookmarks.filter(({ depth }) => depth === 1).map(({ title }) => title).sort()).toEqual(names);
-    expect(elements.filter(({ role }) => role === "H1").map(({ text }) => text).slice(1).sort()).toEqual(names);
+    expect(
+      bookmarks
+        .filter(({ depth }) => depth === 1)
+        .map(({ title }) => title)
+        .sort(),
+    ).toEqual(names);
+    expect(
+      elements
+        .filter(({ role }) => role === "H1")
+        .map(({ text }) => text)
+        .slice(1)
+        .sort(),
+    ).toEqual(names);
   });
 });

@@ -5,30 +5,54 @@ import { sitePages } from "./site-pages.ts";
 
 const GREY = "which-black-for-a-neutral-grey";
 
-interface Evidence { readonly figure: string; readonly text: string }
+interface Evidence {
+  readonly figure: string;
+  readonly text: string;
+}
 const evidence = new Map<string, readonly Evidence[]>();
 /** Finished texts of a sheet's figures, from its sheet.json. */
 function published(slug: string): readonly Evidence[] {
-  const known = evidence.get(slug) ?? (JSON.parse(readFileSync(join(inject("siteDir"), "colours", slug, "sheet.json"), "utf8")) as { evidence: Evidence[] }).evidence;
+  const known =
+    evidence.get(slug) ??
+    (
+      JSON.parse(readFileSync(join(inject("siteDir"), "colours", slug, "sheet.json"), "utf8")) as {
+        evidence: Evidence[];
+      }
+    ).evidence;
   evidence.set(slug, known);
   return known;
 }
 
-interface Material { readonly colours: readonly { readonly slug: string; readonly name: string; readonly lines: Readonly<Record<string, string>> }[] }
-const unescaped = (text: string): string => text.replaceAll("&lt;", "<").replaceAll("&gt;", ">").replaceAll("&quot;", '"').replaceAll("&#39;", "'").replaceAll("&amp;", "&");
+interface Material {
+  readonly colours: readonly {
+    readonly slug: string;
+    readonly name: string;
+    readonly lines: Readonly<Record<string, string>>;
+  }[];
+}
+const unescaped = (text: string): string =>
+  text
+    .replaceAll("&lt;", "<")
+    .replaceAll("&gt;", ">")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&#39;", "'")
+    .replaceAll("&amp;", "&");
 
 describe("replies", () => {
   const pages = sitePages().filter(({ kind }) => kind === "sheet" || kind === "answer");
 
   test("stand on every sheet and answer, as text that needs no script", () => {
     expect(pages.length).toBeGreaterThan(50);
-    for (const { file, html } of pages) expect(/<textarea [^>]*readonly[^>]*>Thank you for asking\.\n/.test(html), file).toBe(true);
+    for (const { file, html } of pages)
+      expect(/<textarea [^>]*readonly[^>]*>Thank you for asking\.\n/.test(html), file).toBe(true);
   });
 
   test("give of every figure the text that sheet.json has, whichever is chosen", () => {
     let held = 0;
     for (const { file, html } of pages) {
-      const { colours } = JSON.parse(unescaped(/data-reply="([^"]*)"/.exec(html)?.[1] ?? "")) as Material;
+      const { colours } = JSON.parse(
+        unescaped(/data-reply="([^"]*)"/.exec(html)?.[1] ?? ""),
+      ) as Material;
       for (const { slug, lines } of colours) {
         for (const [figure, line] of Object.entries(lines)) {
           const text = published(slug).find((entry) => entry.figure === figure)?.text;
@@ -46,7 +70,9 @@ describe("replies", () => {
     const html = pages.find(({ file }) => file === `answers/${GREY}/index.html`)?.html ?? "";
     const text = unescaped(/<textarea [^>]*>([^<]*)</.exec(html)?.[1] ?? "");
     expect(text).toContain("You asked: Which black gives a neutral grey in titanium white?");
-    const own = published("furnace-black").find(({ figure }) => figure === "tints.titanium-white.atL.50.b")?.text ?? "nothing";
+    const own =
+      published("furnace-black").find(({ figure }) => figure === "tints.titanium-white.atL.50.b")
+        ?.text ?? "nothing";
     expect(text).toContain(`- b* in titanium white at L* 50: ${own} (derived)`);
     expect(text).toContain(`https://saltreach.example/answers/${GREY}/`);
     expect(text).toContain("invented");
@@ -55,7 +81,15 @@ describe("replies", () => {
   test("of lead white carry its label in full and defer to it", () => {
     const html = pages.find(({ file }) => file === "colours/lead-white/index.html")?.html ?? "";
     const text = unescaped(/<textarea [^>]*>([^<]*)</.exec(html)?.[1] ?? "");
-    for (const part of ["Danger.", "H302 ", "H360Df ", "H373 ", "H410 ", "The label and the safety data sheet prevail"]) expect(text).toContain(part);
+    for (const part of [
+      "Danger.",
+      "H302 ",
+      "H360Df ",
+      "H373 ",
+      "H410 ",
+      "The label and the safety data sheet prevail",
+    ])
+      expect(text).toContain(part);
   });
 });
 
@@ -73,7 +107,10 @@ describe("answers", () => {
   test("type no decimal number: whatever has one comes from the sheets", () => {
     for (const { file } of answers) {
       const text = readFileSync(join("content", file.replace(/\/index\.html$/, ".md")), "utf8");
-      const prose = text.slice(text.indexOf("\n---", 4)).replace(/\{%.*?%\}/gs, "").replace(/\b0\.98\b/g, "");
+      const prose = text
+        .slice(text.indexOf("\n---", 4))
+        .replace(/\{%.*?%\}/gs, "")
+        .replace(/\b0\.98\b/g, "");
       expect(prose.match(/[-\u2212]?\d+\.\d+/g), file).toBeNull();
     }
   });

@@ -11,12 +11,15 @@ const LEGAL = `legalBasis: [{ market: EU, basis: "a restoration permit", buyers:
 function complaints(more: string): string[] {
   const { content, home } = contentFolder({
     "workshop.yaml": "name: My workshop\nmarkets: [EU]\n",
-    "pigments/lead-white.yaml": "name: Lead white\ncolourIndexName: PW 1\ncasNumber: 1319-46-6\nhazards: [H302, H360Df, H373, H410]\n",
+    "pigments/lead-white.yaml":
+      "name: Lead white\ncolourIndexName: PW 1\ncasNumber: 1319-46-6\nhazards: [H302, H360Df, H373, H410]\n",
     "colours/lead-white.md": `---\nname: Lead White\npigments: [{ pigment: lead-white }]\n${more}---\n`,
   });
   const { records, diagnostics } = loadRecords(content, home);
   if (records === undefined) throw new Error(JSON.stringify(diagnostics));
-  return sheetWarnings(allSheets(records), records, ENGLISH).map(({ severity, rule, actual }) => `${severity} ${rule} ${actual}`);
+  return sheetWarnings(allSheets(records), records, ENGLISH).map(
+    ({ severity, rule, actual }) => `${severity} ${rule} ${actual}`,
+  );
 }
 
 test("lead white as paint without a legal basis may not be sold in the Union", () => {
@@ -29,12 +32,19 @@ test("with a legal basis and a class of buyer it may", () => {
 
 test("the maker's label against the reckoning, and a label older than the frame's edition", () => {
   const labelled = (label: string) => complaints(`${LEGAL}label: { ${label} }\n`);
-  const same = "frame: EU CLP, signalWord: Danger, pictograms: [GHS07, GHS08, GHS09], hazardStatements: [H302, H360Df, H373, H410], supplemental: [EUH201]";
+  const same =
+    "frame: EU CLP, signalWord: Danger, pictograms: [GHS07, GHS08, GHS09], hazardStatements: [H302, H360Df, H373, H410], supplemental: [EUH201]";
   expect(labelled(`${same}, date: 2026-01-01`)).toEqual([]);
   // Regulation (EU) 2019/521 is of 27 March 2019.
   expect(labelled(`${same}, date: 2019-03-27`)).toEqual([]);
-  expect(labelled(`${same}, date: 2019-03-26`)).toEqual([expect.stringMatching(/^warning sheet\/label-differs The label is of 26 March 2019, and the edition of 27 March 2019 /)]);
-  expect(labelled(`${same.replace("H302, ", "").replace("Danger", "Warning")}, date: 2026-01-01`)).toEqual([
+  expect(labelled(`${same}, date: 2019-03-26`)).toEqual([
+    expect.stringMatching(
+      /^warning sheet\/label-differs The label is of 26 March 2019, and the edition of 27 March 2019 /,
+    ),
+  ]);
+  expect(
+    labelled(`${same.replace("H302, ", "").replace("Danger", "Warning")}, date: 2026-01-01`),
+  ).toEqual([
     "warning sheet/label-differs The maker states the signal word Warning; worked out it is Danger.",
     expect.stringMatching(/^warning sheet\/label-differs .*H302/),
   ]);

@@ -22,16 +22,22 @@ export function sitePages(): SitePage[] {
 
 /** Every file of the demonstration site, in order. */
 export function siteFiles(): string[] {
-  return readdirSync(inject("siteDir"), { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(inject("siteDir").length + 1)).sort();
+  return readdirSync(inject("siteDir"), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(inject("siteDir").length + 1))
+    .sort();
 }
 
 /** Sheets at both ends of completeness: many drawdowns in three whites, a chip by eye alone, nothing but a name and pigments. */
-const SHEETS = ["lamp-black", "green-earth", "slate-grey"].map((slug) => `colours/${slug}/index.html`);
+const SHEETS = ["lamp-black", "green-earth", "slate-grey"].map(
+  (slug) => `colours/${slug}/index.html`,
+);
 
 /** A page of each kind, and three sheets. */
 export function pagesOfEachKind(): SitePage[] {
   const pages = sitePages();
-  const firsts = pages.filter(({ kind }, i) => kind !== "sheet" && pages.findIndex((other) => other.kind === kind) === i);
+  const firsts = pages.filter(
+    ({ kind }, i) => kind !== "sheet" && pages.findIndex((other) => other.kind === kind) === i,
+  );
   return [...firsts, ...pages.filter(({ file }) => SHEETS.includes(file))];
 }

@@ -1,12 +1,37 @@
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { particleModel, type ParticleModel } from "../../lib/optics/particle-model.ts";
-import { CACHE_FOLDER, theoryCacheOf, theoryFigure, type TheoryCache } from "../../lib/site/theory-cache.ts";
+import {
+  CACHE_FOLDER,
+  theoryCacheOf,
+  theoryFigure,
+  type TheoryCache,
+} from "../../lib/site/theory-cache.ts";
 
-const model = (slug: string, colourIndexName: string, sizeUm: number, isClear: boolean): ParticleModel => {
-  const made = particleModel({ slug, name: slug, colourIndexName, sizeUm, refractiveIndex: undefined, isClear });
+const model = (
+  slug: string,
+  colourIndexName: string,
+  sizeUm: number,
+  isClear: boolean,
+): ParticleModel => {
+  const made = particleModel({
+    slug,
+    name: slug,
+    colourIndexName,
+    sizeUm,
+    refractiveIndex: undefined,
+    isClear,
+  });
   if ("rule" in made) throw new Error(made.rule);
   return made;
 };
@@ -24,7 +49,9 @@ beforeEach(() => {
 afterEach(() => rmSync(scratch, { recursive: true, force: true }));
 
 function files(): string[] {
-  return readdirSync(folder).filter((name) => name.endsWith(".json")).sort();
+  return readdirSync(folder)
+    .filter((name) => name.endsWith(".json"))
+    .sort();
 }
 
 describe("a first-principles figure from the cache", () => {
@@ -32,7 +59,10 @@ describe("a first-principles figure from the cache", () => {
     expect(basename(folder)).toBe(CACHE_FOLDER);
     theoryFigure(MODELS, cache);
     expect(readFileSync(join(folder, ".gitignore"), "utf8")).toBe("*\n");
-    expect(files().map((name) => name.replace(/\.[0-9a-f]{16}\.json$/, ""))).toEqual(["theory-black-lamp-black", "theory-white-rutile"]);
+    expect(files().map((name) => name.replace(/\.[0-9a-f]{16}\.json$/, ""))).toEqual([
+      "theory-black-lamp-black",
+      "theory-white-rutile",
+    ]);
   });
 
   test("is the one that was worked out, to the last digit, and is read and not made again", () => {
@@ -48,13 +78,17 @@ describe("a first-principles figure from the cache", () => {
     ["half a file", (text: string) => text.slice(0, text.length / 2)],
     ["no JSON", () => "nothing of the kind"],
     ["null", () => "null"],
-    ["another value under the same name", (text: string) => text.replace(/"low":(-?[\d.]+)/, '"low":9')],
+    [
+      "another value under the same name",
+      (text: string) => text.replace(/"low":(-?[\d.]+)/, '"low":9'),
+    ],
     ["another hash", (text: string) => text.replace(/"hash":"./, '"hash":"x')],
     ["other inputs", (text: string) => text.replace(/"inputs":"./, '"inputs":"x')],
   ])("a file that holds %s is not used, and is written anew", (_, spoil) => {
     const fresh = theoryFigure(MODELS, cache);
     const sound = files().map((name) => readFileSync(join(folder, name), "utf8"));
-    for (const name of files()) writeFileSync(join(folder, name), spoil(readFileSync(join(folder, name), "utf8")));
+    for (const name of files())
+      writeFileSync(join(folder, name), spoil(readFileSync(join(folder, name), "utf8")));
     expect(theoryFigure(MODELS, cache)).toEqual(fresh);
     expect(files().map((name) => readFileSync(join(folder, name), "utf8"))).toEqual(sound);
   });
@@ -62,21 +96,32 @@ describe("a first-principles figure from the cache", () => {
   test("follows its inputs: another grain is another file, and the old one goes, and no other's", () => {
     const before = theoryFigure(MODELS, cache);
     const [black, white] = files();
-    writeFileSync(join(folder, "theory-black-lamp-black-milled.0123456789abcdef.json"), "of another pigment");
+    writeFileSync(
+      join(folder, "theory-black-lamp-black-milled.0123456789abcdef.json"),
+      "of another pigment",
+    );
     writeFileSync(join(folder, "notes.txt"), "somebody's");
-    const after = theoryFigure({ ...MODELS, blacks: [model("lamp-black", "PBk 6", 0.03, false)] }, cache);
+    const after = theoryFigure(
+      { ...MODELS, blacks: [model("lamp-black", "PBk 6", 0.03, false)] },
+      cache,
+    );
     expect(after.blacks).not.toEqual(before.blacks);
     expect(after.whites).toEqual(before.whites);
     expect(files()).not.toContain(black);
     expect(files()).toContain(white);
-    expect(existsSync(join(folder, "theory-black-lamp-black-milled.0123456789abcdef.json")) && existsSync(join(folder, "notes.txt"))).toBe(true);
+    expect(
+      existsSync(join(folder, "theory-black-lamp-black-milled.0123456789abcdef.json")) &&
+        existsSync(join(folder, "notes.txt")),
+    ).toBe(true);
     // A black rests on its whites too.
     const other = theoryFigure({ ...MODELS, whites: [model("rutile", "PW 6", 0.3, true)] }, cache);
     expect(other.blacks).not.toEqual(before.blacks);
   });
 
   test("is read and not kept by a command that writes nothing", () => {
-    expect(theoryFigure(MODELS, { ...cache, keeps: false })).toEqual(theoryFigure(MODELS, undefined));
+    expect(theoryFigure(MODELS, { ...cache, keeps: false })).toEqual(
+      theoryFigure(MODELS, undefined),
+    );
     expect(existsSync(folder)).toBe(false);
   });
 

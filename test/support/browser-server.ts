@@ -10,7 +10,10 @@ declare module "vitest" {
 }
 
 /** A browser to start, and what its process needs to find. */
-interface Program { readonly executablePath: string; readonly env?: Readonly<Record<string, string>> }
+interface Program {
+  readonly executablePath: string;
+  readonly env?: Readonly<Record<string, string>>;
+}
 
 /** Most containers have no sandbox for it and little shared memory; the tests draw nothing that wants a graphics card. */
 const ARGS = ["--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu"];
@@ -25,15 +28,25 @@ export default async function browserServer(project: TestProject): Promise<() =>
 /** The Chromium that MULLSTONE_CHROMIUM names and no other; else the one from npm; else the system's. */
 async function startedServer(): Promise<BrowserServer> {
   const named = process.env["MULLSTONE_CHROMIUM"] ?? "";
-  const programs: (() => Program | Promise<Program>)[] = named === "" ? [unpackedChromium, () => ({ executablePath: "/usr/bin/chromium" })] : [() => ({ executablePath: named })];
+  const programs: (() => Program | Promise<Program>)[] =
+    named === ""
+      ? [unpackedChromium, () => ({ executablePath: "/usr/bin/chromium" })]
+      : [() => ({ executablePath: named })];
   const failures: unknown[] = [];
   for (const program of programs) {
     try {
       const { executablePath, env = {} } = await program();
-      return await chromium.launchServer({ executablePath, args: ARGS, env: { ...process.env, ...env } });
+      return await chromium.launchServer({
+        executablePath,
+        args: ARGS,
+        env: { ...process.env, ...env },
+      });
     } catch (failure) {
       failures.push(failure);
     }
   }
-  throw new AggregateError(failures, `Unexpected failure to start a browser, expected one of ${programs.length} to run; MULLSTONE_CHROMIUM may name another\n${failures.map(String).join("\n")}`);
+  throw new AggregateError(
+    failures,
+    `Unexpected failure to start a browser, expected one of ${programs.length} to run; MULLSTONE_CHROMIUM may name another\n${failures.map(String).join("\n")}`,
+  );
 }

@@ -9,7 +9,8 @@ export function connectedBrowser(): () => Browser {
   });
   afterAll(() => browser?.close());
   return () => {
-    if (browser === undefined) throw new Error("Unexpected use of the browser before the first test");
+    if (browser === undefined)
+      throw new Error("Unexpected use of the browser before the first test");
     return browser;
   };
 }

@@ -9,7 +9,10 @@ export type RecordTexts = Readonly<Record<string, string>>;
  * Write records into a content folder of their own, made up for one test, in the scratch folder.
  * @returns the folder, and the one it stands in, which complaints are printed from: `content/colours/x.md:1:1`.
  */
-export function contentFolder(files: RecordTexts): { readonly content: string; readonly home: string } {
+export function contentFolder(files: RecordTexts): {
+  readonly content: string;
+  readonly home: string;
+} {
   const home = mkdtempSync(join(inject("scratch"), "workshop-"));
   const content = join(home, "content");
   mkdirSync(content);

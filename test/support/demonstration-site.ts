@@ -13,10 +13,19 @@ declare module "vitest" {
 }
 
 /** Build the demonstration once a run and serve it on this machine; the function given back stops serving. */
-export default async function demonstrationSite(project: TestProject): Promise<() => Promise<void>> {
+export default async function demonstrationSite(
+  project: TestProject,
+): Promise<() => Promise<void>> {
   const siteDir = join(project.getProvidedContext().scratch, "demonstration");
-  const { code, output, complaints } = await mullstone(["build", "--content", "content", "--output", siteDir]);
-  if (code !== 0) throw new Error(`Unexpected exit ${code} of the demonstration's build\n${complaints}${output}`);
+  const { code, output, complaints } = await mullstone([
+    "build",
+    "--content",
+    "content",
+    "--output",
+    siteDir,
+  ]);
+  if (code !== 0)
+    throw new Error(`Unexpected exit ${code} of the demonstration's build\n${complaints}${output}`);
   const served = await servedFolder(siteDir);
   project.provide("siteDir", siteDir);
   project.provide("siteAddress", served.address);

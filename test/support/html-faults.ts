@@ -9,5 +9,7 @@ const validator = new HtmlValidate({
 /** What is wrong with a page by HTML's own rules and the static ones of accessibility, one line a fault. */
 export async function htmlFaults(html: string): Promise<string[]> {
   const { results } = await validator.validateString(html);
-  return results.flatMap(({ messages }) => messages.map(({ ruleId, message, line }) => `${line} ${ruleId} ${message}`));
+  return results.flatMap(({ messages }) =>
+    messages.map(({ ruleId, message, line }) => `${line} ${ruleId} ${message}`),
+  );
 }

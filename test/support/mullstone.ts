@@ -19,10 +19,22 @@ export interface CommandPlace {
 }
 
 /** Run one command line to its end, as a workshop would: a process of its own. */
-export async function mullstone(args: readonly string[], { cwd = PACKAGE_ROOT, env = {}, bin = BIN }: CommandPlace = {}): Promise<CommandRun> {
+export async function mullstone(
+  args: readonly string[],
+  { cwd = PACKAGE_ROOT, env = {}, bin = BIN }: CommandPlace = {},
+): Promise<CommandRun> {
   return new Promise((done) => {
-    execFile(process.execPath, [bin, ...args], { cwd, env: { ...process.env, ...env }, maxBuffer: 64 * 1024 * 1024 }, (error, output, complaints) => {
-      done({ code: error === null ? 0 : typeof error.code === "number" ? error.code : 1, output, complaints });
-    });
+    execFile(
+      process.execPath,
+      [bin, ...args],
+      { cwd, env: { ...process.env, ...env }, maxBuffer: 64 * 1024 * 1024 },
+      (error, output, complaints) => {
+        done({
+          code: error === null ? 0 : typeof error.code === "number" ? error.code : 1,
+          output,
+          complaints,
+        });
+      },
+    );
   });
 }

@@ -12,11 +12,24 @@ import { tallied, type Tally, type VitestReport } from "./tallied.ts";
 const ROOT = join(import.meta.dirname, "../..");
 
 /** Run a program of node_modules to its end. Its words are held back where another runs beside it. */
-async function finished(program: string, args: readonly string[], words: "as they come" | "at the end"): Promise<number> {
+async function finished(
+  program: string,
+  args: readonly string[],
+  words: "as they come" | "at the end",
+): Promise<number> {
   return new Promise((done) => {
-    const child = spawn(process.execPath, [join(ROOT, "node_modules", program), ...args], { cwd: ROOT, stdio: ["ignore", ...(words === "as they come" ? ["inherit", "inherit"] as const : ["pipe", "pipe"] as const)] });
+    const child = spawn(process.execPath, [join(ROOT, "node_modules", program), ...args], {
+      cwd: ROOT,
+      stdio: [
+        "ignore",
+        ...(words === "as they come"
+          ? (["inherit", "inherit"] as const)
+          : (["pipe", "pipe"] as const)),
+      ],
+    });
     const held: Buffer[] = [];
-    for (const stream of [child.stdout, child.stderr]) stream?.on("data", (chunk: Buffer) => held.push(chunk));
+    for (const stream of [child.stdout, child.stderr])
+      stream?.on("data", (chunk: Buffer) => held.push(chunk));
     child.once("error", (error) => held.push(Buffer.from(`${String(error)}\n`)));
     child.once("close", (code) => {
       process.stdout.write(Buffer.concat(held));
@@ -35,7 +48,11 @@ async function tests(): Promise<Tally> {
   const folder = mkdtempSync(join(tmpdir(), "mullstone-report-"));
   const report = join(folder, "report.json");
   try {
-    const code = await finished("vitest/vitest.mjs", ["run", "--reporter=default", "--reporter=json", `--outputFile.json=${report}`], "as they come");
+    const code = await finished(
+      "vitest/vitest.mjs",
+      ["run", "--reporter=default", "--reporter=json", `--outputFile.json=${report}`],
+      "as they come",
+    );
     return tallied(readReport(report), code);
   } finally {
     rmSync(folder, { recursive: true, force: true });
@@ -51,7 +68,11 @@ function readReport(file: string): VitestReport | undefined {
 }
 
 const parts = [
-  ...await Promise.all([check("types", "typescript/bin/tsc", ["-p", "."]), check("types of browser scripts", "typescript/bin/tsc", ["-p", "assets/scripts"]), check("lint", "eslint/bin/eslint.js", ["."])]),
+  ...(await Promise.all([
+    check("types", "typescript/bin/tsc", ["-p", "."]),
+    check("types of browser scripts", "typescript/bin/tsc", ["-p", "assets/scripts"]),
+    check("lint", "eslint/bin/eslint.js", ["."]),
+  ])),
   await tests(),
 ];
 const passed = parts.reduce((sum, part) => sum + part.passed, 0);

@@ -3,8 +3,17 @@ import { createServer } from "node:http";
 import { extname, join, normalize } from "node:path";
 
 const TYPES: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8", ".css": "text/css", ".json": "application/json", ".svg": "image/svg+xml", ".js": "text/javascript",
-  ".woff2": "font/woff2", ".xml": "application/xml", ".csv": "text/csv; charset=utf-8", ".webp": "image/webp", ".png": "image/png", ".pdf": "application/pdf",
+  ".html": "text/html; charset=utf-8",
+  ".css": "text/css",
+  ".json": "application/json",
+  ".svg": "image/svg+xml",
+  ".js": "text/javascript",
+  ".woff2": "font/woff2",
+  ".xml": "application/xml",
+  ".csv": "text/csv; charset=utf-8",
+  ".webp": "image/webp",
+  ".png": "image/png",
+  ".pdf": "application/pdf",
 };
 
 export interface ServedFolder {
@@ -28,13 +37,15 @@ export async function servedFolder(dir: string): Promise<ServedFolder> {
     server.listen(0, "127.0.0.1", listening);
   });
   const address = server.address();
-  if (typeof address !== "object" || address === null) throw new Error("Unexpected absence of a port");
+  if (typeof address !== "object" || address === null)
+    throw new Error("Unexpected absence of a port");
   return {
     address: `http://127.0.0.1:${address.port}`,
-    close: () => new Promise((closed) => {
-      server.close(() => closed());
-      server.closeAllConnections();
-    }),
+    close: () =>
+      new Promise((closed) => {
+        server.close(() => closed());
+        server.closeAllConnections();
+      }),
   };
 }
 
@@ -42,5 +53,7 @@ function fileOf(dir: string, path: string): string | undefined {
   const file = join(dir, normalize(path));
   const stats = statSync(file, { throwIfNoEntry: false });
   if (stats?.isFile() === true) return file;
-  return stats?.isDirectory() === true && path.endsWith("/") ? fileOf(dir, `${path}index.html`) : undefined;
+  return stats?.isDirectory() === true && path.endsWith("/")
+    ? fileOf(dir, `${path}index.html`)
+    : undefined;
 }

@@ -3,7 +3,11 @@ import { tallied, type VitestReport } from "./tallied.ts";
 
 const sound = { status: "passed", assertionResults: [{}] };
 const brokenFile = { status: "failed", assertionResults: [] };
-const report = (passed: number, failed: number, testResults: VitestReport["testResults"] = [sound]): VitestReport => ({ numPassedTests: passed, numFailedTests: failed, testResults });
+const report = (
+  passed: number,
+  failed: number,
+  testResults: VitestReport["testResults"] = [sound],
+): VitestReport => ({ numPassedTests: passed, numFailedTests: failed, testResults });
 
 test.each<[string, VitestReport | undefined, number, number, number]>([
   ["all passed", report(3, 0), 0, 3, 0],

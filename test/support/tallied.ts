@@ -7,7 +7,10 @@ export interface Tally {
 export interface VitestReport {
   readonly numPassedTests: number;
   readonly numFailedTests: number;
-  readonly testResults: readonly { readonly status: string; readonly assertionResults: readonly unknown[] }[];
+  readonly testResults: readonly {
+    readonly status: string;
+    readonly assertionResults: readonly unknown[];
+  }[];
 }
 
 /**
@@ -17,7 +20,10 @@ export interface VitestReport {
  */
 export function tallied(report: VitestReport | undefined, exitCode: number): Tally {
   const passed = report?.numPassedTests ?? 0;
-  const brokenFiles = report?.testResults.filter(({ status, assertionResults }) => status === "failed" && assertionResults.length === 0).length ?? 0;
+  const brokenFiles =
+    report?.testResults.filter(
+      ({ status, assertionResults }) => status === "failed" && assertionResults.length === 0,
+    ).length ?? 0;
   const told = (report?.numFailedTests ?? 0) + brokenFiles;
   const endedBadly = exitCode !== 0 || passed === 0;
   return { passed, failed: told === 0 && endedBadly ? 1 : told };

@@ -17,7 +17,9 @@ export interface Words {
   /** Name of each figure by its key in the figure table. */
   readonly figures: Readonly<Record<string, string>>;
   readonly units: Readonly<Record<string, string>>;
-  readonly standings: Readonly<Record<StandingKind, { readonly word: string; readonly gloss: string }>>;
+  readonly standings: Readonly<
+    Record<StandingKind, { readonly word: string; readonly gloss: string }>
+  >;
   /** "rests on an estimate", of a derived figure. */
   readonly restsOn: (root: string) => string;
   /** Why a figure is missing and what would be needed, in a sentence. */
@@ -37,9 +39,17 @@ export interface Words {
   /** "3 November 2026" */
   readonly date: (isoDate: string) => string;
   /** The one sentence of a first screen: what the colour does in each of its whites. */
-  readonly tintSentence: (tints: readonly { readonly white: string; readonly ruling: Ruling }[]) => string;
+  readonly tintSentence: (
+    tints: readonly { readonly white: string; readonly ruling: Ruling }[],
+  ) => string;
   /** The same in a few words, for a card. Absent when no white can be judged. */
-  readonly cardSentence: (tints: readonly { readonly white: string; readonly colourIndexName?: string; readonly ruling: Ruling }[]) => string | undefined;
+  readonly cardSentence: (
+    tints: readonly {
+      readonly white: string;
+      readonly colourIndexName?: string;
+      readonly ruling: Ruling;
+    }[],
+  ) => string | undefined;
   /** What a contribution to drying is of, in a word or two. */
   readonly contribution: (sentence: Ruling) => string;
   /** A sentence for each rule of each science. */

@@ -1,5 +1,10 @@
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import { sameGrid, wavelengthNm, type Spectrum, type WavelengthGrid } from "../../quantities/spectrum.ts";
+import {
+  sameGrid,
+  wavelengthNm,
+  type Spectrum,
+  type WavelengthGrid,
+} from "../../quantities/spectrum.ts";
 
 /**
  * Mean of several readings of one drawdown, and how far they lie apart: the
@@ -12,20 +17,40 @@ import { sameGrid, wavelengthNm, type Spectrum, type WavelengthGrid } from "../.
  *   single reading, which has none.
  * @throws RangeError when there is no reading, the grids differ, or a value is NaN or infinite.
  */
-export function averaged(spectra: readonly Spectrum[]): { readonly mean: Spectrum; readonly spread: readonly number[] } {
+export function averaged(spectra: readonly Spectrum[]): {
+  readonly mean: Spectrum;
+  readonly spread: readonly number[];
+} {
   const [first] = spectra;
   if (first === undefined) throw domainError("count of readings", 0, "count >= 1");
   for (const { grid, values } of spectra) {
-    if (!sameGrid(grid, first.grid)) throw new RangeError(`Unexpected wavelength grid \`${inWords(grid)}\`, expected \`${inWords(first.grid)}\``);
-    if (values.length !== grid.count) throw domainError("count of reflectance factors", values.length, `${grid.count}, one a wavelength`);
+    if (!sameGrid(grid, first.grid))
+      throw new RangeError(
+        `Unexpected wavelength grid \`${inWords(grid)}\`, expected \`${inWords(first.grid)}\``,
+      );
+    if (values.length !== grid.count)
+      throw domainError(
+        "count of reflectance factors",
+        values.length,
+        `${grid.count}, one a wavelength`,
+      );
     values.forEach((value, i) => {
-      if (!Number.isFinite(value)) throw domainError(`reflectance factor at ${wavelengthNm(grid, i)} nm`, value, "a finite number");
+      if (!Number.isFinite(value))
+        throw domainError(
+          `reflectance factor at ${wavelengthNm(grid, i)} nm`,
+          value,
+          "a finite number",
+        );
     });
   }
   if (spectra.length === 1) return { mean: first, spread: [] };
   const atWavelength = first.values.map((_, i) => spectra.map(({ values }) => values[i] ?? NaN));
   const means = atWavelength.map(mean);
-  const spread = atWavelength.map((values, i) => Math.hypot(...values.map((value) => value - (means[i] ?? NaN))) / Math.sqrt(values.length - 1));
+  const spread = atWavelength.map(
+    (values, i) =>
+      Math.hypot(...values.map((value) => value - (means[i] ?? NaN))) /
+      Math.sqrt(values.length - 1),
+  );
   return { mean: { grid: first.grid, values: means }, spread };
 }
 

@@ -18,7 +18,10 @@ export interface CgatsFields {
 
 /** SPECTRAL_NM400, SPECTRAL_NM_400, SPEC_400, nm400 and the like. */
 const SPECTRAL_FIELD = /^(?:SPECTRAL_NM_?|SPECTRAL_|SPEC_?|NM_?)(\d{3,4}(?:[.,]\d{1,4})?)$/i;
-const PAIR_SCALES: Readonly<Record<string, Scale>> = { SPECTRAL_PCT: "percent", SPECTRAL_DEC: "factor" };
+const PAIR_SCALES: Readonly<Record<string, Scale>> = {
+  SPECTRAL_PCT: "percent",
+  SPECTRAL_DEC: "factor",
+};
 
 /** What the fields of a table are; complains of a field that comes twice and of pairs that are none. */
 export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): CgatsFields {
@@ -33,36 +36,77 @@ export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): C
     const nm = SPECTRAL_FIELD.exec(name)?.[1];
     const scale = PAIR_SCALES[name];
     if (scale !== undefined) {
-      if (names[index - 1] !== "SPECTRAL_NM") faults.add({ rule: "cgats-pairs", at: field, subject: "field", actual: field.text, expected: "SPECTRAL_NM before it" });
+      if (names[index - 1] !== "SPECTRAL_NM")
+        faults.add({
+          rule: "cgats-pairs",
+          at: field,
+          subject: "field",
+          actual: field.text,
+          expected: "SPECTRAL_NM before it",
+        });
       else pairs.push({ wavelengthIndex: index - 1, index });
       pairScale ??= scale;
-      if (scale !== pairScale) faults.add({ rule: "cgats-pairs", at: field, subject: "field", actual: field.text, expected: "one scale in a table, SPECTRAL_PCT or SPECTRAL_DEC" });
+      if (scale !== pairScale)
+        faults.add({
+          rule: "cgats-pairs",
+          at: field,
+          subject: "field",
+          actual: field.text,
+          expected: "one scale in a table, SPECTRAL_PCT or SPECTRAL_DEC",
+        });
     } else if (name === "SPECTRAL_NM") {
-      if (PAIR_SCALES[names[index + 1] ?? ""] === undefined) faults.add({ rule: "cgats-pairs", at: field, subject: "field", actual: field.text, expected: "SPECTRAL_PCT or SPECTRAL_DEC after it" });
+      if (PAIR_SCALES[names[index + 1] ?? ""] === undefined)
+        faults.add({
+          rule: "cgats-pairs",
+          at: field,
+          subject: "field",
+          actual: field.text,
+          expected: "SPECTRAL_PCT or SPECTRAL_DEC after it",
+        });
     } else if (nm !== undefined) {
       spectral.push({ index, wavelength: { text: nm, line: field.line, column: field.column } });
     } else {
       const twin = seen.get(name);
-      if (twin) faults.add({ rule: "duplicated-column", at: field, subject: "second field", actual: field.text, expected: `\`${twin.text}\` once in a table` });
+      if (twin)
+        faults.add({
+          rule: "duplicated-column",
+          at: field,
+          subject: "second field",
+          actual: field.text,
+          expected: `\`${twin.text}\` once in a table`,
+        });
       seen.set(name, field);
     }
   });
   const [firstSpectral] = spectral;
   if (firstSpectral && pairs.length > 0) {
-    faults.add({ rule: "cgats-pairs", at: firstSpectral.wavelength, subject: "field of one wavelength", actual: firstSpectral.wavelength.text, expected: "either one field a wavelength or SPECTRAL_NM with its value" });
+    faults.add({
+      rule: "cgats-pairs",
+      at: firstSpectral.wavelength,
+      subject: "field of one wavelength",
+      actual: firstSpectral.wavelength.text,
+      expected: "either one field a wavelength or SPECTRAL_NM with its value",
+    });
   }
   const id = names.indexOf("SAMPLE_ID");
   const name = names.indexOf("SAMPLE_NAME");
   const lab = triple(names, ["LAB_L", "LAB_A", "LAB_B"]);
   const xyz = triple(names, ["XYZ_X", "XYZ_Y", "XYZ_Z"]);
   return {
-    spectral, pairs,
-    ...(id < 0 ? {} : { id }), ...(name < 0 ? {} : { name }), ...(pairScale === undefined ? {} : { pairScale }),
-    ...(lab === undefined ? {} : { lab }), ...(xyz === undefined ? {} : { xyz }),
+    spectral,
+    pairs,
+    ...(id < 0 ? {} : { id }),
+    ...(name < 0 ? {} : { name }),
+    ...(pairScale === undefined ? {} : { pairScale }),
+    ...(lab === undefined ? {} : { lab }),
+    ...(xyz === undefined ? {} : { xyz }),
   };
 }
 
-function triple(names: readonly string[], wanted: readonly [string, string, string]): readonly [number, number, number] | undefined {
+function triple(
+  names: readonly string[],
+  wanted: readonly [string, string, string],
+): readonly [number, number, number] | undefined {
   const [one, two, three] = wanted;
   const found = [names.indexOf(one), names.indexOf(two), names.indexOf(three)] as const;
   return found.some((index) => index < 0) ? undefined : found;

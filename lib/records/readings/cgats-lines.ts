@@ -18,11 +18,21 @@ const LONGEST_LINE = 128_000;
  * Words of a CGATS text line by line, without comments; lines that hold none are left out.
  * Separators are tabs or runs of blanks.
  */
-export function* cgatsLines(text: string, spot: (offset: number) => Spot, faults: FaultList): Generator<CgatsToken[]> {
+export function* cgatsLines(
+  text: string,
+  spot: (offset: number) => Spot,
+  faults: FaultList,
+): Generator<CgatsToken[]> {
   for (const line of text.matchAll(/[^\r\n]+/g)) {
     const start = spot(line.index);
     if (line[0].length > LONGEST_LINE) {
-      faults.add({ rule: "cgats-line", at: start, subject: "length of line", actual: `${line[0].length} characters`, expected: `at most ${LONGEST_LINE}` });
+      faults.add({
+        rule: "cgats-line",
+        at: start,
+        subject: "length of line",
+        actual: `${line[0].length} characters`,
+        expected: `at most ${LONGEST_LINE}`,
+      });
       return;
     }
     const tokens: CgatsToken[] = [];
@@ -30,11 +40,24 @@ export function* cgatsLines(text: string, spot: (offset: number) => Spot, faults
       const [, blanks = "", quotedText, closing, comment, word] = match;
       if (comment !== undefined) break;
       const at = { line: start.line, column: start.column + match.index + blanks.length };
-      if (closing === "") faults.add({ rule: "cgats-quote", at, subject: "quote", actual: quotedText ?? "", expected: "a quote that is closed on its line" });
+      if (closing === "")
+        faults.add({
+          rule: "cgats-quote",
+          at,
+          subject: "quote",
+          actual: quotedText ?? "",
+          expected: "a quote that is closed on its line",
+        });
       const gap = tokens.length > 0 ? /\t *\t/.exec(blanks) : null;
       tokens.push({
-        ...at, text: (word ?? quotedText?.replaceAll('""', '"') ?? "").normalize("NFC").trim(), quoted: word === undefined,
-        ...(gap ? { emptyBefore: { line: start.line, column: start.column + match.index + gap.index + 1 } } : {}),
+        ...at,
+        text: (word ?? quotedText?.replaceAll('""', '"') ?? "").normalize("NFC").trim(),
+        quoted: word === undefined,
+        ...(gap
+          ? {
+              emptyBefore: { line: start.line, column: start.column + match.index + gap.index + 1 },
+            }
+          : {}),
       });
     }
     if (tokens.length > 0) yield tokens;

@@ -5,7 +5,13 @@ import type { FaultList, Spot } from "./fault-list.ts";
 import { foundGeometry } from "./found-geometry.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
 import { foundObserver } from "./found-observer.ts";
-import type { FoundViewing, ReadingColumn, ReadingFile, ReadingNotes, WrittenCell } from "./reading-column.ts";
+import type {
+  FoundViewing,
+  ReadingColumn,
+  ReadingFile,
+  ReadingNotes,
+  WrittenCell,
+} from "./reading-column.ts";
 import { readingNames } from "./reading-names.ts";
 import { decimalMarkCheck, writtenNumber } from "./written-number.ts";
 
@@ -17,7 +23,11 @@ import { decimalMarkCheck, writtenNumber } from "./written-number.ts";
  * @returns undefined when a table has a fault; a cell that holds no number is
  *   none yet, as its sample may never be asked for.
  */
-export function cgatsReading(text: string, spot: (offset: number) => Spot, faults: FaultList): ReadingFile | undefined {
+export function cgatsReading(
+  text: string,
+  spot: (offset: number) => Spot,
+  faults: FaultList,
+): ReadingFile | undefined {
   const tables = cgatsTables(text, spot, faults);
   const columns = new Map<string, ReadingColumn>();
   const markCheck = decimalMarkCheck(faults);
@@ -26,31 +36,69 @@ export function cgatsReading(text: string, spot: (offset: number) => Spot, fault
     if (faults.errorCount() > 0) return;
     for (const column of found) {
       const name = columns.has(column.name) ? `${column.name} (table ${index + 1})` : column.name;
-      if (columns.has(name)) faults.add({ rule: "duplicated-column", at: column.at, subject: "second sample", actual: name, expected: "each sample once" });
+      if (columns.has(name))
+        faults.add({
+          rule: "duplicated-column",
+          at: column.at,
+          subject: "second sample",
+          actual: name,
+          expected: "each sample once",
+        });
       columns.set(name, { ...column, name });
     }
   });
   if (columns.size === 0 && faults.errorCount() === 0) {
-    faults.add({ rule: "no-reading", at: { line: 1, column: 1 }, subject: "content", actual: "no sample", expected: "samples with fields SPECTRAL_NM400 and so on, LAB_L LAB_A LAB_B or XYZ_X XYZ_Y XYZ_Z" });
+    faults.add({
+      rule: "no-reading",
+      at: { line: 1, column: 1 },
+      subject: "content",
+      actual: "no sample",
+      expected:
+        "samples with fields SPECTRAL_NM400 and so on, LAB_L LAB_A LAB_B or XYZ_X XYZ_Y XYZ_Z",
+    });
   }
-  return faults.errorCount() > 0 ? undefined : { format: "CGATS.17", columns, notes: notesOf(tables) };
+  return faults.errorCount() > 0
+    ? undefined
+    : { format: "CGATS.17", columns, notes: notesOf(tables) };
 }
 
 function notesOf(tables: readonly CgatsTable[]): ReadingNotes {
   const keywords = tables[0]?.keywords;
-  const note = (key: keyof ReadingNotes, word: string | undefined): ReadingNotes => (word ? { [key]: word } : {});
+  const note = (key: keyof ReadingNotes, word: string | undefined): ReadingNotes =>
+    word ? { [key]: word } : {};
   return {
-    ...note("originator", keywords?.get("ORIGINATOR")), ...note("instrument", keywords?.get("INSTRUMENTATION")),
-    ...note("date", keywords?.get("CREATED")), ...note("geometry", keywords?.get("MEASUREMENT_GEOMETRY")),
+    ...note("originator", keywords?.get("ORIGINATOR")),
+    ...note("instrument", keywords?.get("INSTRUMENTATION")),
+    ...note("date", keywords?.get("CREATED")),
+    ...note("geometry", keywords?.get("MEASUREMENT_GEOMETRY")),
   };
 }
 
-function tableColumns(table: CgatsTable, markCheck: (cell: WrittenCell) => void, faults: FaultList): ReadingColumn[] {
+function tableColumns(
+  table: CgatsTable,
+  markCheck: (cell: WrittenCell) => void,
+  faults: FaultList,
+): ReadingColumn[] {
   const fields = cgatsFields(table.fields, faults);
   const { spectral, pairs, lab, xyz } = fields;
   if (spectral.length === 0 && pairs.length === 0 && !lab && !xyz) return [];
-  const shared = spectral.length > 0 ? foundGrid(spectral.map(({ wavelength }) => wavelength), spectral[0]?.wavelength ?? { line: 1, column: 1 }, "", faults) : undefined;
-  const names = readingNames(table.sets.map((set) => ({ name: textAt(set, fields.name), id: textAt(set, fields.id), at: nameCell(set, fields) })), faults);
+  const shared =
+    spectral.length > 0
+      ? foundGrid(
+          spectral.map(({ wavelength }) => wavelength),
+          spectral[0]?.wavelength ?? { line: 1, column: 1 },
+          "",
+          faults,
+        )
+      : undefined;
+  const names = readingNames(
+    table.sets.map((set) => ({
+      name: textAt(set, fields.name),
+      id: textAt(set, fields.id),
+      at: nameCell(set, fields),
+    })),
+    faults,
+  );
   const geometry = foundGeometry(table.keywords.get("MEASUREMENT_GEOMETRY") ?? "");
   const viewing = viewingOf(table);
 
@@ -59,41 +107,71 @@ function tableColumns(table: CgatsTable, markCheck: (cell: WrittenCell) => void,
     const { line, column } = nameCell(set, fields);
     const numbers = triples(set, fields, viewing, name, markCheck, faults);
     return {
-      name, at: { line, column }, ...spectrumOf(set, fields, shared, name, markCheck, faults), ...numbers,
+      name,
+      at: { line, column },
+      ...spectrumOf(set, fields, shared, name, markCheck, faults),
+      ...numbers,
       ...(geometry === undefined ? {} : { geometry }),
     };
   });
 }
 
 function spectrumOf(
-  set: readonly CgatsToken[], fields: CgatsFields, shared: FoundGrid | undefined, name: string, markCheck: (cell: WrittenCell) => void, faults: FaultList,
+  set: readonly CgatsToken[],
+  fields: CgatsFields,
+  shared: FoundGrid | undefined,
+  name: string,
+  markCheck: (cell: WrittenCell) => void,
+  faults: FaultList,
 ): Pick<ReadingColumn, "grid" | "values" | "places" | "declaredScale"> {
   const isPaired = fields.pairs.length > 0;
   const cells = (isPaired ? fields.pairs : fields.spectral).map(({ index }) => cellOf(set[index]));
   const wavelengths = fields.pairs.map(({ wavelengthIndex }) => cellOf(set[wavelengthIndex]));
   for (const cell of [...wavelengths, ...cells]) markCheck(cell);
-  const found = isPaired ? foundGrid(wavelengths, wavelengths[0] ?? { line: 1, column: 1 }, name, faults) : shared;
+  const found = isPaired
+    ? foundGrid(wavelengths, wavelengths[0] ?? { line: 1, column: 1 }, name, faults)
+    : shared;
   if (found === undefined) return { values: [], places: [] };
   const places = found.falling ? cells.toReversed() : cells;
   return {
-    grid: found.grid, places, values: places.map(({ text }) => writtenNumber(text) ?? NaN),
+    grid: found.grid,
+    places,
+    values: places.map(({ text }) => writtenNumber(text) ?? NaN),
     ...(fields.pairScale === undefined ? {} : { declaredScale: fields.pairScale }),
   };
 }
 
 /** Lab and XYZ of a set. A cell of theirs that is no number makes a warning, as the spectrum may be what is asked for. */
 function triples(
-  set: readonly CgatsToken[], fields: CgatsFields, viewing: FoundViewing, name: string, markCheck: (cell: WrittenCell) => void, faults: FaultList,
+  set: readonly CgatsToken[],
+  fields: CgatsFields,
+  viewing: FoundViewing,
+  name: string,
+  markCheck: (cell: WrittenCell) => void,
+  faults: FaultList,
 ): Pick<ReadingColumn, "lab" | "xyz"> {
-  const numbers = (indices: readonly [number, number, number]): readonly [number, number, number] | undefined => {
+  const numbers = (
+    indices: readonly [number, number, number],
+  ): readonly [number, number, number] | undefined => {
     const [one, two, three] = indices.map((index) => {
       const cell = cellOf(set[index]);
       markCheck(cell);
       const number = writtenNumber(cell.text);
-      if (number === undefined) faults.add({ severity: "warning", rule: "not-a-number", at: cell, path: name, subject: "Lab or XYZ value", actual: cell.text, expected: "a number" });
+      if (number === undefined)
+        faults.add({
+          severity: "warning",
+          rule: "not-a-number",
+          at: cell,
+          path: name,
+          subject: "Lab or XYZ value",
+          actual: cell.text,
+          expected: "a number",
+        });
       return number;
     });
-    return one === undefined || two === undefined || three === undefined ? undefined : [one, two, three];
+    return one === undefined || two === undefined || three === undefined
+      ? undefined
+      : [one, two, three];
   };
   const lab = fields.lab && numbers(fields.lab);
   const xyz = fields.xyz && numbers(fields.xyz);
@@ -118,5 +196,7 @@ function textAt(set: readonly CgatsToken[], index: number | undefined): string {
 }
 
 function cellOf(token: CgatsToken | undefined): WrittenCell {
-  return token ? { text: token.text, line: token.line, column: token.column } : { text: "", line: 1, column: 1 };
+  return token
+    ? { text: token.text, line: token.line, column: token.column }
+    : { text: "", line: 1, column: 1 };
 }

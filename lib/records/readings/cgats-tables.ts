@@ -3,7 +3,14 @@ import { cgatsLines, type CgatsToken } from "./cgats-lines.ts";
 import { MOST_CELLS } from "./size-limits.ts";
 
 /** Keywords of a header that tell of the reading; all others are passed over. */
-const KEPT_KEYWORDS = ["ORIGINATOR", "CREATED", "INSTRUMENTATION", "MEASUREMENT_GEOMETRY", "ILLUMINATION_NAME", "OBSERVER_ANGLE"] as const;
+const KEPT_KEYWORDS = [
+  "ORIGINATOR",
+  "CREATED",
+  "INSTRUMENTATION",
+  "MEASUREMENT_GEOMETRY",
+  "ILLUMINATION_NAME",
+  "OBSERVER_ANGLE",
+] as const;
 export type CgatsKeyword = (typeof KEPT_KEYWORDS)[number];
 
 /** One table: its header's words, its fields and one row of cells a set, as many as fields. */
@@ -34,7 +41,11 @@ interface OpenTable {
  * own and may run over several. Counts that do not match, and parts that are
  * not closed, are complained of.
  */
-export function cgatsTables(text: string, spot: (offset: number) => Spot, faults: FaultList): CgatsTable[] {
+export function cgatsTables(
+  text: string,
+  spot: (offset: number) => Spot,
+  faults: FaultList,
+): CgatsTable[] {
   const tables: CgatsTable[] = [];
   const keywords = new Map<CgatsKeyword, string>();
   const at: { part: "header" | "format" | "data" } = { part: "header" };
@@ -50,18 +61,44 @@ export function cgatsTables(text: string, spot: (offset: number) => Spot, faults
     if (faults.isFull()) return tables;
     words += tokens.length;
     if (words > MOST_CELLS || tables.length > MOST_TABLES) {
-      faults.add({ rule: "size", at: tokens[0] ?? spot(0), subject: "size of reading", actual: `${tables.length} tables, ${words} words`, expected: `at most ${MOST_TABLES} tables, ${MOST_CELLS} words` });
+      faults.add({
+        rule: "size",
+        at: tokens[0] ?? spot(0),
+        subject: "size of reading",
+        actual: `${tables.length} tables, ${words} words`,
+        expected: `at most ${MOST_TABLES} tables, ${MOST_CELLS} words`,
+      });
       return tables;
     }
   }
-  if (at.part !== "header") fault(spot(text.length), "end of the file", "nothing more", at.part === "format" ? "END_DATA_FORMAT" : "END_DATA");
-  else if (open.fields.length > 0 || (tables.length === 0 && faults.errorCount() === 0)) fault(spot(text.length), "end of the file", "no table", "BEGIN_DATA_FORMAT, BEGIN_DATA and their ends");
+  if (at.part !== "header")
+    fault(
+      spot(text.length),
+      "end of the file",
+      "nothing more",
+      at.part === "format" ? "END_DATA_FORMAT" : "END_DATA",
+    );
+  else if (open.fields.length > 0 || (tables.length === 0 && faults.errorCount() === 0))
+    fault(
+      spot(text.length),
+      "end of the file",
+      "no table",
+      "BEGIN_DATA_FORMAT, BEGIN_DATA and their ends",
+    );
   return tables;
 
   function checkIdentifier(tokens: CgatsToken[]): void {
     const [first] = tokens;
-    if (first === undefined || (tokens.length === 1 && !/^(BEGIN|END)_DATA/.test(keyword(first)))) return;
-    faults.add({ severity: "warning", rule: "cgats-identifier", at: first, subject: "first line", actual: tokens.map((token) => token.text).join(" "), expected: "a file identifier alone, such as CGATS.17" });
+    if (first === undefined || (tokens.length === 1 && !/^(BEGIN|END)_DATA/.test(keyword(first))))
+      return;
+    faults.add({
+      severity: "warning",
+      rule: "cgats-identifier",
+      at: first,
+      subject: "first line",
+      actual: tokens.map((token) => token.text).join(" "),
+      expected: "a file identifier alone, such as CGATS.17",
+    });
   }
 
   /** Takes what it can of a line, and gives back what is left of it. */
@@ -86,18 +123,30 @@ export function cgatsTables(text: string, spot: (offset: number) => Spot, faults
   function takenAsHeader(first: CgatsToken, tokens: CgatsToken[]): CgatsToken[] {
     const word = keyword(first);
     if (word === "BEGIN_DATA_FORMAT") {
-      if (open.fields.length > 0) fault(first, "second BEGIN_DATA_FORMAT", first.text, "one in a table");
+      if (open.fields.length > 0)
+        fault(first, "second BEGIN_DATA_FORMAT", first.text, "one in a table");
       at.part = "format";
       return tokens.slice(1);
     }
     if (word === "BEGIN_DATA") {
-      if (open.fields.length === 0) fault(first, "keyword", first.text, "BEGIN_DATA_FORMAT with the table's fields before it");
+      if (open.fields.length === 0)
+        fault(first, "keyword", first.text, "BEGIN_DATA_FORMAT with the table's fields before it");
       at.part = "data";
       return tokens.slice(1);
     }
-    if (word === "END_DATA" || word === "END_DATA_FORMAT") fault(first, "keyword", first.text, `${word.replace("END", "BEGIN")} before it`);
-    else if (word === "NUMBER_OF_FIELDS" || word === "NUMBER_OF_SETS") open.counts.set(word, tokens[1] ?? { ...first, text: "", quoted: false });
-    else if (isKept(word)) keywords.set(word, tokens.slice(1).map((token) => token.text).join(" ").slice(0, 200));
+    if (word === "END_DATA" || word === "END_DATA_FORMAT")
+      fault(first, "keyword", first.text, `${word.replace("END", "BEGIN")} before it`);
+    else if (word === "NUMBER_OF_FIELDS" || word === "NUMBER_OF_SETS")
+      open.counts.set(word, tokens[1] ?? { ...first, text: "", quoted: false });
+    else if (isKept(word))
+      keywords.set(
+        word,
+        tokens
+          .slice(1)
+          .map((token) => token.text)
+          .join(" ")
+          .slice(0, 200),
+      );
     return [];
   }
 
@@ -120,8 +169,22 @@ export function cgatsTables(text: string, spot: (offset: number) => Spot, faults
       return;
     }
     const empty = row.find((token) => token.emptyBefore)?.emptyBefore;
-    if (empty && row.length < open.fields.length) faults.add({ rule: "empty-cell", at: empty, subject: "cell", actual: "nothing", expected: "a value between two tabs" });
-    else faults.add({ rule: "row-width", at: first, subject: "count of values in a set", actual: String(row.length), expected: `${open.fields.length}, one a field` });
+    if (empty && row.length < open.fields.length)
+      faults.add({
+        rule: "empty-cell",
+        at: empty,
+        subject: "cell",
+        actual: "nothing",
+        expected: "a value between two tabs",
+      });
+    else
+      faults.add({
+        rule: "row-width",
+        at: first,
+        subject: "count of values in a set",
+        actual: String(row.length),
+        expected: `${open.fields.length}, one a field`,
+      });
   }
 
   function finishTable(): void {
@@ -135,9 +198,24 @@ export function cgatsTables(text: string, spot: (offset: number) => Spot, faults
   function checkCount(word: string, actual: number, place: Spot | undefined, what: string): void {
     const count = open.counts.get(word);
     if (count === undefined) {
-      if (place) faults.add({ severity: "warning", rule: "cgats-count", at: place, subject: word, actual: "nothing", expected: `${actual}, ${what}`, hint: "without it a cut file can't be told" });
+      if (place)
+        faults.add({
+          severity: "warning",
+          rule: "cgats-count",
+          at: place,
+          subject: word,
+          actual: "nothing",
+          expected: `${actual}, ${what}`,
+          hint: "without it a cut file can't be told",
+        });
     } else if (!/^\d{1,9}$/.test(count.text) || Number(count.text) !== actual) {
-      faults.add({ rule: "cgats-count", at: count, subject: word, actual: count.text === "" ? "nothing" : count.text, expected: `${actual}, ${what}` });
+      faults.add({
+        rule: "cgats-count",
+        at: count,
+        subject: word,
+        actual: count.text === "" ? "nothing" : count.text,
+        expected: `${actual}, ${what}`,
+      });
     }
   }
 

@@ -13,10 +13,20 @@ const LONGEST_ROW = 128_000;
  *
  * @returns undefined, with a complaint, when quotes are broken or there are too many cells.
  */
-export function csvCells(text: string, spot: (offset: number) => Spot, faults: FaultList): WrittenCell[][] | undefined {
+export function csvCells(
+  text: string,
+  spot: (offset: number) => Spot,
+  faults: FaultList,
+): WrittenCell[][] | undefined {
   const delimiter = delimiterOf(text);
   if (countOf(text, [delimiter, "\n", "\r"]) > MOST_CELLS) {
-    faults.add({ rule: "size", at: { line: 1, column: 1 }, subject: "number of cells", actual: `more than ${MOST_CELLS}`, expected: `at most ${MOST_CELLS}` });
+    faults.add({
+      rule: "size",
+      at: { line: 1, column: 1 },
+      subject: "number of cells",
+      actual: `more than ${MOST_CELLS}`,
+      expected: `at most ${MOST_CELLS}`,
+    });
     return undefined;
   }
   const offsetOf = charOffsets(text);
@@ -28,15 +38,29 @@ export function csvCells(text: string, spot: (offset: number) => Spot, faults: F
   };
   try {
     return parse(text, {
-      delimiter, record_delimiter: ["\r\n", "\n", "\r"], comment: "#", comment_no_infix: true,
-      relax_quotes: true, relax_column_count: true, skip_empty_lines: true, trim: true, max_record_size: LONGEST_ROW, cast: cell,
+      delimiter,
+      record_delimiter: ["\r\n", "\n", "\r"],
+      comment: "#",
+      comment_no_infix: true,
+      relax_quotes: true,
+      relax_column_count: true,
+      skip_empty_lines: true,
+      trim: true,
+      max_record_size: LONGEST_ROW,
+      cast: cell,
     }) as unknown as WrittenCell[][];
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     const rest = /\S/g;
     rest.lastIndex = lastEnd + 1;
     const at = rest.exec(text)?.index ?? text.length;
-    faults.add({ rule: "csv", at: spot(at), subject: "CSV", actual: CSV_FAULTS[error.code] ?? "broken row", expected: "cells of one table, quotes in pairs" });
+    faults.add({
+      rule: "csv",
+      at: spot(at),
+      subject: "CSV",
+      actual: CSV_FAULTS[error.code] ?? "broken row",
+      expected: "cells of one table, quotes in pairs",
+    });
     return undefined;
   }
 }

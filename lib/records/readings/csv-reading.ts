@@ -14,50 +14,104 @@ const WAVELENGTH_HEAD = /^(?:wavelength[\s_]*)?[([]?nm[)\]]?$/i;
  * @returns undefined when the table has a fault; a cell that holds no number is
  *   none yet, as its column may never be asked for.
  */
-export function csvReading(text: string, spot: (offset: number) => Spot, faults: FaultList): ReadingFile | undefined {
+export function csvReading(
+  text: string,
+  spot: (offset: number) => Spot,
+  faults: FaultList,
+): ReadingFile | undefined {
   const table = csvCells(text, spot, faults);
   if (table === undefined) return undefined;
   const [header, ...lines] = table.filter((row) => row.some((cell) => cell.text !== ""));
   const wavelengthHead = header?.[0];
   if (header === undefined || wavelengthHead === undefined) {
-    faults.add({ rule: "header", at: { line: 1, column: 1 }, subject: "header row", actual: "nothing", expected: "nm, then a name for each column" });
+    faults.add({
+      rule: "header",
+      at: { line: 1, column: 1 },
+      subject: "header row",
+      actual: "nothing",
+      expected: "nm, then a name for each column",
+    });
     return undefined;
   }
   if (!WAVELENGTH_HEAD.test(wavelengthHead.text)) {
-    faults.add({ rule: "header", at: wavelengthHead, subject: "first cell of the header row", actual: wavelengthHead.text, expected: "nm" });
+    faults.add({
+      rule: "header",
+      at: wavelengthHead,
+      subject: "first cell of the header row",
+      actual: wavelengthHead.text,
+      expected: "nm",
+    });
     return undefined;
   }
   checkMarks(lines, faults);
   checkWidths(header, lines, faults);
-  const found = foundGrid(lines.map((row) => cellAt(row, 0)), wavelengthHead, "", faults);
+  const found = foundGrid(
+    lines.map((row) => cellAt(row, 0)),
+    wavelengthHead,
+    "",
+    faults,
+  );
   const columns = namedColumns(header, lines, found, faults);
   return faults.errorCount() > 0 ? undefined : { format: "CSV", columns, notes: {} };
 }
 
-function namedColumns(header: readonly WrittenCell[], lines: readonly WrittenCell[][], found: FoundGrid | undefined, faults: FaultList): Map<string, ReadingColumn> {
+function namedColumns(
+  header: readonly WrittenCell[],
+  lines: readonly WrittenCell[][],
+  found: FoundGrid | undefined,
+  faults: FaultList,
+): Map<string, ReadingColumn> {
   const columns = new Map<string, ReadingColumn>();
   const names = new Map<string, WrittenCell>();
   header.forEach((head, index) => {
     const cells = index === 0 ? [] : lines.map((row) => cellAt(row, index));
     const twin = names.get(head.text);
     if (twin) {
-      faults.add({ rule: "duplicated-column", at: head, subject: "second column", actual: head.text, expected: `\`${head.text}\` once, as at column ${twin.column} of the header row` });
+      faults.add({
+        rule: "duplicated-column",
+        at: head,
+        subject: "second column",
+        actual: head.text,
+        expected: `\`${head.text}\` once, as at column ${twin.column} of the header row`,
+      });
     } else if (head.text !== "") {
       names.set(head.text, head);
       if (index > 0 && found) columns.set(head.text, csvColumn(head, cells, found));
     } else if (cells.some((cell) => cell.text !== "")) {
-      faults.add({ rule: "column-name", at: head, subject: "column name", actual: "nothing", expected: "a name above each column" });
+      faults.add({
+        rule: "column-name",
+        at: head,
+        subject: "column name",
+        actual: "nothing",
+        expected: "a name above each column",
+      });
     }
   });
   if (names.size < 2) {
-    faults.add({ rule: "header", at: header[0] ?? { line: 1, column: 1 }, subject: "header row", actual: "nm alone", expected: "nm, then a name for each column" });
+    faults.add({
+      rule: "header",
+      at: header[0] ?? { line: 1, column: 1 },
+      subject: "header row",
+      actual: "nm alone",
+      expected: "nm, then a name for each column",
+    });
   }
   return columns;
 }
 
-function csvColumn(head: WrittenCell, cells: readonly WrittenCell[], { grid, falling }: FoundGrid): ReadingColumn {
+function csvColumn(
+  head: WrittenCell,
+  cells: readonly WrittenCell[],
+  { grid, falling }: FoundGrid,
+): ReadingColumn {
   const places = falling ? cells.toReversed() : cells;
-  return { name: head.text, at: { line: head.line, column: head.column }, grid, values: places.map(({ text }) => writtenNumber(text) ?? NaN), places };
+  return {
+    name: head.text,
+    at: { line: head.line, column: head.column },
+    grid,
+    values: places.map(({ text }) => writtenNumber(text) ?? NaN),
+    places,
+  };
 }
 
 /** The cell of a row, or an empty one just past its end. */
@@ -65,7 +119,11 @@ function cellAt(row: readonly WrittenCell[], index: number): WrittenCell {
   const cell = row[index];
   if (cell) return cell;
   const last = row.at(-1);
-  return { text: "", line: last?.line ?? 1, column: (last?.column ?? 1) + (last?.text.length ?? 0) };
+  return {
+    text: "",
+    line: last?.line ?? 1,
+    column: (last?.column ?? 1) + (last?.text.length ?? 0),
+  };
 }
 
 function checkMarks(lines: readonly WrittenCell[][], faults: FaultList): void {
@@ -74,13 +132,23 @@ function checkMarks(lines: readonly WrittenCell[][], faults: FaultList): void {
 }
 
 /** Every row of a file with decimal commas between commas is too wide: one complaint says it. */
-function checkWidths(header: readonly WrittenCell[], lines: readonly WrittenCell[][], faults: FaultList): void {
-  const extras = lines.flatMap((row) => row.slice(header.length).find((cell) => cell.text !== "") ?? []);
+function checkWidths(
+  header: readonly WrittenCell[],
+  lines: readonly WrittenCell[][],
+  faults: FaultList,
+): void {
+  const extras = lines.flatMap(
+    (row) => row.slice(header.length).find((cell) => cell.text !== "") ?? [],
+  );
   const [extra] = extras;
   if (extra === undefined) return;
   const more = extras.length === 1 ? "" : `, and on ${extras.length - 1} more rows`;
   faults.add({
-    rule: "row-width", at: extra, subject: "cell past the last column", actual: extra.text, expected: `${header.length} cells, as in the header row`,
+    rule: "row-width",
+    at: extra,
+    subject: "cell past the last column",
+    actual: extra.text,
+    expected: `${header.length} cells, as in the header row`,
     hint: `decimal commas need semicolons or tabs between the cells${more}`,
   });
 }

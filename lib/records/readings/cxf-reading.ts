@@ -3,7 +3,14 @@ import { attributeCell, cxfSpecifications, type CxfSpecification } from "./cxf-s
 import { childrenOf, cxfTree, elementAt, type CxfElement } from "./cxf-tree.ts";
 import type { FaultList, Spot } from "./fault-list.ts";
 import { foundWavelength } from "./found-grid.ts";
-import type { FoundLab, FoundXyz, ReadingColumn, ReadingFile, ReadingNotes, WrittenCell } from "./reading-column.ts";
+import type {
+  FoundLab,
+  FoundXyz,
+  ReadingColumn,
+  ReadingFile,
+  ReadingNotes,
+  WrittenCell,
+} from "./reading-column.ts";
 import { readingNames } from "./reading-names.ts";
 import { MOST_CELLS } from "./size-limits.ts";
 import { writtenNumber } from "./written-number.ts";
@@ -20,34 +27,80 @@ type Spotter = (offset: number) => Spot;
  * @returns undefined when the document has a fault; a value that is no number is
  *   none yet, as its object may never be asked for.
  */
-export function cxfReading(text: string, spot: Spotter, faults: FaultList): ReadingFile | undefined {
+export function cxfReading(
+  text: string,
+  spot: Spotter,
+  faults: FaultList,
+): ReadingFile | undefined {
   const root = cxfTree(text, spot, faults);
   if (root === undefined) return undefined;
   if (root.name !== "CxF") {
-    faults.add({ rule: "cxf-root", at: spot(root.start), subject: "root element", actual: root.name, expected: "CxF" });
+    faults.add({
+      rule: "cxf-root",
+      at: spot(root.start),
+      subject: "root element",
+      actual: root.name,
+      expected: "CxF",
+    });
     return undefined;
   }
   const resources = elementAt(root, "Resources");
   const specifications = cxfSpecifications(resources, spot, faults);
-  const measured = childrenOf(elementAt(resources, "ObjectCollection"), "Object").filter(isMeasured);
-  const names = readingNames(measured.map((object) => ({
-    name: (object.attributes.get("Name")?.value ?? "").normalize("NFC"), id: object.attributes.get("Id")?.value ?? "",
-    at: spot(object.attributes.get("Name")?.start ?? object.start),
-  })), faults);
+  const measured = childrenOf(elementAt(resources, "ObjectCollection"), "Object").filter(
+    isMeasured,
+  );
+  const names = readingNames(
+    measured.map((object) => ({
+      name: (object.attributes.get("Name")?.value ?? "").normalize("NFC"),
+      id: object.attributes.get("Id")?.value ?? "",
+      at: spot(object.attributes.get("Name")?.start ?? object.start),
+    })),
+    faults,
+  );
 
   const columns = new Map<string, ReadingColumn>();
   let values = 0;
   measured.forEach((object, i) => {
     if (values > MOST_CELLS || faults.isFull()) return;
-    for (const column of objectColumns(object, names[i] ?? "", specifications, text, spot, faults)) {
+    for (const column of objectColumns(
+      object,
+      names[i] ?? "",
+      specifications,
+      text,
+      spot,
+      faults,
+    )) {
       values += column.values.length;
-      if (columns.has(column.name) && faults.errorCount() === 0) faults.add({ rule: "duplicated-column", at: column.at, subject: "second reading", actual: column.name, expected: "each reading once" });
+      if (columns.has(column.name) && faults.errorCount() === 0)
+        faults.add({
+          rule: "duplicated-column",
+          at: column.at,
+          subject: "second reading",
+          actual: column.name,
+          expected: "each reading once",
+        });
       columns.set(column.name, column);
     }
   });
-  if (values > MOST_CELLS) faults.add({ rule: "size", at: spot(0), subject: "number of values", actual: `more than ${MOST_CELLS}`, expected: `at most ${MOST_CELLS}` });
-  if (columns.size === 0) faults.add({ rule: "no-reading", at: spot(root.start), subject: "content", actual: "no measured object", expected: "objects with ReflectanceSpectrum, ColorCIELab or ColorCIEXYZ" });
-  return faults.errorCount() > 0 ? undefined : { format: "CxF3", columns, notes: notesOf(root, [...specifications.values()]) };
+  if (values > MOST_CELLS)
+    faults.add({
+      rule: "size",
+      at: spot(0),
+      subject: "number of values",
+      actual: `more than ${MOST_CELLS}`,
+      expected: `at most ${MOST_CELLS}`,
+    });
+  if (columns.size === 0)
+    faults.add({
+      rule: "no-reading",
+      at: spot(root.start),
+      subject: "content",
+      actual: "no measured object",
+      expected: "objects with ReflectanceSpectrum, ColorCIELab or ColorCIEXYZ",
+    });
+  return faults.errorCount() > 0
+    ? undefined
+    : { format: "CxF3", columns, notes: notesOf(root, [...specifications.values()]) };
 }
 
 const MEASURED = ["ReflectanceSpectrum", "ColorCIELab", "ColorCIEXYZ"] as const;
@@ -59,105 +112,224 @@ function isMeasured(object: CxfElement): boolean {
 
 function notesOf(root: CxfElement, specifications: readonly CxfSpecification[]): ReadingNotes {
   const about = elementAt(root, "FileInformation");
-  const note = (key: keyof ReadingNotes, words: string | undefined): ReadingNotes => (words ? { [key]: words.slice(0, 200) } : {});
+  const note = (key: keyof ReadingNotes, words: string | undefined): ReadingNotes =>
+    words ? { [key]: words.slice(0, 200) } : {};
   return {
     ...note("originator", elementAt(about, "Creator")?.text),
-    ...note("instrument", specifications.find(({ instrument }) => instrument !== undefined)?.instrument),
+    ...note(
+      "instrument",
+      specifications.find(({ instrument }) => instrument !== undefined)?.instrument,
+    ),
     ...note("date", elementAt(about, "CreationDate")?.text),
-    ...note("geometry", specifications.find(({ geometryText }) => geometryText !== undefined)?.geometryText),
+    ...note(
+      "geometry",
+      specifications.find(({ geometryText }) => geometryText !== undefined)?.geometryText,
+    ),
   };
 }
 
 function objectColumns(
-  object: CxfElement, name: string, specifications: ReadonlyMap<string, CxfSpecification>, text: string, spot: Spotter, faults: FaultList,
+  object: CxfElement,
+  name: string,
+  specifications: ReadonlyMap<string, CxfSpecification>,
+  text: string,
+  spot: Spotter,
+  faults: FaultList,
 ): ReadingColumn[] {
   const colours = elementAt(object, "ColorValues");
   const at = spot(object.attributes.get("Name")?.start ?? object.start);
-  const specified = (element: CxfElement | undefined): CxfSpecification | undefined => specificationFor(element, specifications, spot, faults);
+  const specified = (element: CxfElement | undefined): CxfSpecification | undefined =>
+    specificationFor(element, specifications, spot, faults);
   const lab = tristimulus(elementAt(colours, "ColorCIELab"), ["L", "A", "B"], name, spot, faults);
   const xyz = tristimulus(elementAt(colours, "ColorCIEXYZ"), ["X", "Y", "Z"], name, spot, faults);
   const reckoned: { lab?: FoundLab; xyz?: FoundXyz } = {
-    ...(lab ? { lab: { L: lab[0], a: lab[1], b: lab[2], ...specified(elementAt(colours, "ColorCIELab"))?.viewing } } : {}),
-    ...(xyz ? { xyz: { X: xyz[0], Y: xyz[1], Z: xyz[2], ...specified(elementAt(colours, "ColorCIEXYZ"))?.viewing } } : {}),
+    ...(lab
+      ? {
+          lab: {
+            L: lab[0],
+            a: lab[1],
+            b: lab[2],
+            ...specified(elementAt(colours, "ColorCIELab"))?.viewing,
+          },
+        }
+      : {}),
+    ...(xyz
+      ? {
+          xyz: {
+            X: xyz[0],
+            Y: xyz[1],
+            Z: xyz[2],
+            ...specified(elementAt(colours, "ColorCIEXYZ"))?.viewing,
+          },
+        }
+      : {}),
   };
   const spectra = childrenOf(colours, "ReflectanceSpectrum");
-  if (spectra.length === 0) return lab || xyz ? [{ name, at, values: [], places: [], declaredScale: "factor", ...reckoned }] : [];
+  if (spectra.length === 0)
+    return lab || xyz
+      ? [{ name, at, values: [], places: [], declaredScale: "factor", ...reckoned }]
+      : [];
   return spectra.map((element, i) => {
-    const kind = element.attributes.get("ColorSpecification")?.value ?? element.attributes.get("Name")?.value ?? String(i + 1);
+    const kind =
+      element.attributes.get("ColorSpecification")?.value ??
+      element.attributes.get("Name")?.value ??
+      String(i + 1);
     const columnName = spectra.length === 1 ? name : `${name} (${kind})`;
     const specification = specified(element);
     const places = valueCells(element, text, spot);
     const grid = gridOf(element, specification, places.length, columnName, spot, faults);
     return {
-      name: columnName, at, ...(grid ? { grid } : {}), values: places.map((cell) => pointNumber(cell.text) ?? NaN), places, declaredScale: "factor", ...reckoned,
+      name: columnName,
+      at,
+      ...(grid ? { grid } : {}),
+      values: places.map((cell) => pointNumber(cell.text) ?? NaN),
+      places,
+      declaredScale: "factor",
+      ...reckoned,
       ...(specification?.geometry === undefined ? {} : { geometry: specification.geometry }),
     };
   });
 }
 
-function specificationFor(element: CxfElement | undefined, known: ReadonlyMap<string, CxfSpecification>, spot: Spotter, faults: FaultList): CxfSpecification | undefined {
+function specificationFor(
+  element: CxfElement | undefined,
+  known: ReadonlyMap<string, CxfSpecification>,
+  spot: Spotter,
+  faults: FaultList,
+): CxfSpecification | undefined {
   const named = attributeCell(element, "ColorSpecification", spot);
   if (named === undefined) return undefined;
   const specification = known.get(named.text);
   if (specification) return specification;
   const near = nearestWord(named.text, known.keys());
   faults.add({
-    rule: "cxf-specification", at: named, subject: "ColorSpecification", actual: named.text, expected: "the Id of a ColorSpecification of this file",
+    rule: "cxf-specification",
+    at: named,
+    subject: "ColorSpecification",
+    actual: named.text,
+    expected: "the Id of a ColorSpecification of this file",
     ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
   });
   return undefined;
 }
 
 function gridOf(
-  element: CxfElement, specification: CxfSpecification | undefined, count: number, name: string, spot: Spotter, faults: FaultList,
+  element: CxfElement,
+  specification: CxfSpecification | undefined,
+  count: number,
+  name: string,
+  spot: Spotter,
+  faults: FaultList,
 ): ReadingColumn["grid"] {
-  const startNm = agreed("StartWL", attributeCell(element, "StartWL", spot), specification?.startNm, name, faults);
-  const stepNm = agreed("Increment", attributeCell(element, "Increment", spot), specification?.stepNm, name, faults);
+  const startNm = agreed(
+    "StartWL",
+    attributeCell(element, "StartWL", spot),
+    specification?.startNm,
+    name,
+    faults,
+  );
+  const stepNm = agreed(
+    "Increment",
+    attributeCell(element, "Increment", spot),
+    specification?.stepNm,
+    name,
+    faults,
+  );
   if (startNm === undefined || stepNm === undefined) {
     faults.add({
-      rule: "cxf-wavelengths", at: spot(element.start), path: name, subject: "wavelengths of ReflectanceSpectrum",
-      actual: `${startNm === undefined ? "no StartWL" : ""}${startNm ?? stepNm ? "" : ", "}${stepNm === undefined ? "no Increment" : ""}`, expected: "StartWL and Increment on it or on its ColorSpecification",
+      rule: "cxf-wavelengths",
+      at: spot(element.start),
+      path: name,
+      subject: "wavelengths of ReflectanceSpectrum",
+      actual: `${startNm === undefined ? "no StartWL" : ""}${(startNm ?? stepNm) ? "" : ", "}${stepNm === undefined ? "no Increment" : ""}`,
+      expected: "StartWL and Increment on it or on its ColorSpecification",
     });
     return undefined;
   }
   const start = foundWavelength(startNm, faults);
   const step = pointNumber(stepNm.text);
   if (step === undefined || !Number.isInteger(step) || !(step > 0 && step <= 1000)) {
-    faults.add({ rule: "wavelength-step", at: stepNm, path: name, subject: "Increment", actual: stepNm.text || "nothing", expected: "1, 2, 5, 10 or 20 nm" });
+    faults.add({
+      rule: "wavelength-step",
+      at: stepNm,
+      path: name,
+      subject: "Increment",
+      actual: stepNm.text || "nothing",
+      expected: "1, 2, 5, 10 or 20 nm",
+    });
     return undefined;
   }
-  if (count === 0) faults.add({ rule: "empty-cell", at: spot(element.contentStart), path: name, subject: "content of ReflectanceSpectrum", actual: "nothing", expected: "values separated by blanks" });
+  if (count === 0)
+    faults.add({
+      rule: "empty-cell",
+      at: spot(element.contentStart),
+      path: name,
+      subject: "content of ReflectanceSpectrum",
+      actual: "nothing",
+      expected: "values separated by blanks",
+    });
   return start === undefined || count === 0 ? undefined : { startNm: start, stepNm: step, count };
 }
 
 /** What the spectrum or its specification says; both may, if they agree. */
-function agreed(what: string, own: WrittenCell | undefined, specified: WrittenCell | undefined, name: string, faults: FaultList): WrittenCell | undefined {
+function agreed(
+  what: string,
+  own: WrittenCell | undefined,
+  specified: WrittenCell | undefined,
+  name: string,
+  faults: FaultList,
+): WrittenCell | undefined {
   if (own && specified && pointNumber(own.text) !== pointNumber(specified.text)) {
-    faults.add({ rule: "cxf-wavelengths", at: own, path: name, subject: what, actual: own.text, expected: `${specified.text}, as its ColorSpecification says on line ${specified.line}` });
+    faults.add({
+      rule: "cxf-wavelengths",
+      at: own,
+      path: name,
+      subject: what,
+      actual: own.text,
+      expected: `${specified.text}, as its ColorSpecification says on line ${specified.line}`,
+    });
   }
   return own ?? specified;
 }
 
 /** The values of a spectrum where they stand in the text; comments among them are blanked out. */
 function valueCells(element: CxfElement, text: string, spot: Spotter): WrittenCell[] {
-  const content = text.slice(element.contentStart, element.contentEnd)
+  const content = text
+    .slice(element.contentStart, element.contentEnd)
     .replace(/<!--[\s\S]*?-->|<!\[CDATA\[|\]\]>/g, (markup) => " ".repeat(markup.length));
-  return Array.from(content.matchAll(/[^ \t\r\n]+/g), (match) => ({ text: match[0], ...spot(element.contentStart + match.index) }));
+  return Array.from(content.matchAll(/[^ \t\r\n]+/g), (match) => ({
+    text: match[0],
+    ...spot(element.contentStart + match.index),
+  }));
 }
 
 function tristimulus(
-  element: CxfElement | undefined, parts: readonly [string, string, string], name: string, spot: Spotter, faults: FaultList,
+  element: CxfElement | undefined,
+  parts: readonly [string, string, string],
+  name: string,
+  spot: Spotter,
+  faults: FaultList,
 ): readonly [number, number, number] | undefined {
   if (element === undefined) return undefined;
   const [one, two, three] = parts.map((part) => {
     const child = elementAt(element, part);
     const number = pointNumber(child?.text ?? "");
     if (number === undefined) {
-      faults.add({ severity: "warning", rule: "not-a-number", at: spot(child?.contentStart ?? element.start), path: name, subject: `${part} of ${element.name}`, actual: child?.text || "nothing", expected: "a number" });
+      faults.add({
+        severity: "warning",
+        rule: "not-a-number",
+        at: spot(child?.contentStart ?? element.start),
+        path: name,
+        subject: `${part} of ${element.name}`,
+        actual: child?.text || "nothing",
+        expected: "a number",
+      });
     }
     return number;
   });
-  return one === undefined || two === undefined || three === undefined ? undefined : [one, two, three];
+  return one === undefined || two === undefined || three === undefined
+    ? undefined
+    : [one, two, three];
 }
 
 /** A number as XML writes it: with a decimal point. */

@@ -16,14 +16,33 @@ export interface CxfSpecification {
 }
 
 /** Specifications of a document by Id; complains of an Id that comes twice. */
-export function cxfSpecifications(resources: CxfElement | undefined, spot: (offset: number) => Spot, faults: FaultList): Map<string, CxfSpecification> {
+export function cxfSpecifications(
+  resources: CxfElement | undefined,
+  spot: (offset: number) => Spot,
+  faults: FaultList,
+): Map<string, CxfSpecification> {
   const specifications = new Map<string, CxfSpecification>();
-  for (const element of childrenOf(elementAt(resources, "ColorSpecificationCollection"), "ColorSpecification")) {
+  for (const element of childrenOf(
+    elementAt(resources, "ColorSpecificationCollection"),
+    "ColorSpecification",
+  )) {
     const id = element.attributes.get("Id");
     if (id === undefined) {
-      faults.add({ rule: "cxf-specification", at: spot(element.start), subject: "Id of ColorSpecification", actual: "nothing", expected: "an Id" });
+      faults.add({
+        rule: "cxf-specification",
+        at: spot(element.start),
+        subject: "Id of ColorSpecification",
+        actual: "nothing",
+        expected: "an Id",
+      });
     } else if (specifications.has(id.value)) {
-      faults.add({ rule: "cxf-specification", at: spot(id.start), subject: "second Id of ColorSpecification", actual: id.value, expected: "each Id once" });
+      faults.add({
+        rule: "cxf-specification",
+        at: spot(id.start),
+        subject: "second Id of ColorSpecification",
+        actual: id.value,
+        expected: "each Id once",
+      });
     } else {
       specifications.set(id.value, specificationOf(element, spot));
     }
@@ -32,7 +51,11 @@ export function cxfSpecifications(resources: CxfElement | undefined, spot: (offs
 }
 
 /** The cell of an attribute; undefined when it is missing. */
-export function attributeCell(element: CxfElement | undefined, name: string, spot: (offset: number) => Spot): WrittenCell | undefined {
+export function attributeCell(
+  element: CxfElement | undefined,
+  name: string,
+  spot: (offset: number) => Spot,
+): WrittenCell | undefined {
   const attribute = element?.attributes.get(name);
   return attribute && { text: attribute.value, ...spot(attribute.start) };
 }
@@ -48,8 +71,11 @@ function specificationOf(element: CxfElement, spot: (offset: number) => Spot): C
   const instrument = leafWords(elementAt(measurement, "Device"));
   return {
     viewing: viewingOf(elementAt(element, "TristimulusSpec")),
-    ...(startNm ? { startNm } : {}), ...(stepNm ? { stepNm } : {}),
-    ...(geometry === undefined ? {} : { geometry }), ...(geometryText ? { geometryText } : {}), ...(instrument ? { instrument } : {}),
+    ...(startNm ? { startNm } : {}),
+    ...(stepNm ? { stepNm } : {}),
+    ...(geometry === undefined ? {} : { geometry }),
+    ...(geometryText ? { geometryText } : {}),
+    ...(instrument ? { instrument } : {}),
   };
 }
 
@@ -76,17 +102,26 @@ function angleOf(single: CxfElement | undefined, name: string): number | undefin
 
 /** All that is said inside a sphere; a part named after a mode counts as its opposite when it says no. */
 function specularWords(sphere: CxfElement): string {
-  return leaves(sphere).map(({ name, words }) => {
-    if (!/^(?:false|no|0)$/i.test(words)) return `${/^(?:true|yes|1)$/i.test(words) ? name : ""} ${words}`;
-    return /includ/i.test(name) ? "excluded" : /exclud/i.test(name) ? "included" : "";
-  }).join(" ");
+  return leaves(sphere)
+    .map(({ name, words }) => {
+      if (!/^(?:false|no|0)$/i.test(words))
+        return `${/^(?:true|yes|1)$/i.test(words) ? name : ""} ${words}`;
+      return /includ/i.test(name) ? "excluded" : /exclud/i.test(name) ? "included" : "";
+    })
+    .join(" ");
 }
 
 /** Words of all leaves of an element, for print. */
 function leafWords(element: CxfElement | undefined): string {
   if (element === undefined) return "";
   const words = leaves(element).map((leaf) => leaf.words);
-  return [...element.children.filter((child) => child.children.length > 0).map((child) => child.name), ...words].filter((word) => word !== "").join(" ").slice(0, 200);
+  return [
+    ...element.children.filter((child) => child.children.length > 0).map((child) => child.name),
+    ...words,
+  ]
+    .filter((word) => word !== "")
+    .join(" ")
+    .slice(0, 200);
 }
 
 /** Attributes and texts in an element, each with the name of what holds it. */

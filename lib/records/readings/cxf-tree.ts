@@ -35,7 +35,11 @@ const PIECE_LENGTH = 4096;
  *
  * @returns the root, of whatever name; undefined after a complaint.
  */
-export function cxfTree(text: string, spot: (offset: number) => Spot, faults: FaultList): CxfElement | undefined {
+export function cxfTree(
+  text: string,
+  spot: (offset: number) => Spot,
+  faults: FaultList,
+): CxfElement | undefined {
   const parser = new SaxesParser({ xmlns: true, position: true });
   const path: OpenElement[] = [];
   const outcome: { root?: OpenElement; stopped: boolean } = { stopped: false };
@@ -47,14 +51,42 @@ export function cxfTree(text: string, spot: (offset: number) => Spot, faults: Fa
   let written = false;
   let attributeStarts = new Map<string, number>();
 
-  function stop(offset: number, rule: string, subject: string, actual: string, expected: string): void {
+  function stop(
+    offset: number,
+    rule: string,
+    subject: string,
+    actual: string,
+    expected: string,
+  ): void {
     if (outcome.stopped) return;
     outcome.stopped = true;
-    faults.add({ rule, at: spot(Math.min(Math.max(offset, 0), text.length)), subject, actual, expected });
+    faults.add({
+      rule,
+      at: spot(Math.min(Math.max(offset, 0), text.length)),
+      subject,
+      actual,
+      expected,
+    });
   }
 
-  parser.on("error", (error) => stop(written ? text.length : parser.position - 1, "xml", "XML", error.message.replace(/^(?:[^:]*:)?\d+:\d+: /, ""), "a well-formed document"));
-  parser.on("doctype", () => stop(text.lastIndexOf("<!DOCTYPE", parser.position - 1), "doctype", "document type", "<!DOCTYPE", "a document without one"));
+  parser.on("error", (error) =>
+    stop(
+      written ? text.length : parser.position - 1,
+      "xml",
+      "XML",
+      error.message.replace(/^(?:[^:]*:)?\d+:\d+: /, ""),
+      "a well-formed document",
+    ),
+  );
+  parser.on("doctype", () =>
+    stop(
+      text.lastIndexOf("<!DOCTYPE", parser.position - 1),
+      "doctype",
+      "document type",
+      "<!DOCTYPE",
+      "a document without one",
+    ),
+  );
   parser.on("opentagstart", () => {
     tagStart = text.lastIndexOf("<", parser.position - 1);
     attributeStarts = new Map();
@@ -66,19 +98,52 @@ export function cxfTree(text: string, spot: (offset: number) => Spot, faults: Fa
   parser.on("opentag", (tag) => {
     depth++;
     elements++;
-    if (depth > DEEPEST) return stop(tagStart, "xml-depth", "depth of elements", `more than ${DEEPEST}`, `at most ${DEEPEST}`);
-    if (elements > MOST_ELEMENTS) return stop(tagStart, "size", "number of elements", `more than ${MOST_ELEMENTS}`, `at most ${MOST_ELEMENTS}`);
+    if (depth > DEEPEST)
+      return stop(
+        tagStart,
+        "xml-depth",
+        "depth of elements",
+        `more than ${DEEPEST}`,
+        `at most ${DEEPEST}`,
+      );
+    if (elements > MOST_ELEMENTS)
+      return stop(
+        tagStart,
+        "size",
+        "number of elements",
+        `more than ${MOST_ELEMENTS}`,
+        `at most ${MOST_ELEMENTS}`,
+      );
     if (outcome.stopped || passedOver !== undefined) return;
     if (outcome.root && tag.uri !== CXF_NAMESPACE) {
       passedOver = depth;
       return;
     }
     if (!outcome.root && tag.uri !== CXF_NAMESPACE) {
-      return stop(tagStart, "cxf-root", "root element", `${tag.name} of namespace ${tag.uri || "none"}`, `CxF of namespace ${CXF_NAMESPACE}`);
+      return stop(
+        tagStart,
+        "cxf-root",
+        "root element",
+        `${tag.name} of namespace ${tag.uri || "none"}`,
+        `CxF of namespace ${CXF_NAMESPACE}`,
+      );
     }
     const plain = Object.values(tag.attributes).filter(({ uri }) => uri === "");
-    const attributes = new Map(plain.map(({ name, local, value }) => [local, { value: value.trim(), start: attributeStarts.get(name) ?? tagStart }]));
-    const element: OpenElement = { name: tag.local, start: tagStart, attributes, children: [], text: "", contentStart: parser.position, contentEnd: parser.position };
+    const attributes = new Map(
+      plain.map(({ name, local, value }) => [
+        local,
+        { value: value.trim(), start: attributeStarts.get(name) ?? tagStart },
+      ]),
+    );
+    const element: OpenElement = {
+      name: tag.local,
+      start: tagStart,
+      attributes,
+      children: [],
+      text: "",
+      contentStart: parser.position,
+      contentEnd: parser.position,
+    };
     path.at(-1)?.children.push(element);
     outcome.root ??= element;
     path.push(element);
@@ -103,7 +168,8 @@ export function cxfTree(text: string, spot: (offset: number) => Spot, faults: Fa
     if (element && passedOver === undefined) element.text += piece;
   }
 
-  for (let i = 0; i < text.length && !outcome.stopped; i += PIECE_LENGTH) parser.write(text.slice(i, i + PIECE_LENGTH));
+  for (let i = 0; i < text.length && !outcome.stopped; i += PIECE_LENGTH)
+    parser.write(text.slice(i, i + PIECE_LENGTH));
   written = true;
   if (!outcome.stopped) parser.close();
   return outcome.stopped ? undefined : outcome.root;
@@ -114,6 +180,9 @@ export function childrenOf(element: CxfElement | undefined, name: string): reado
 }
 
 /** The first element along a path of names below an element. */
-export function elementAt(element: CxfElement | undefined, ...names: readonly string[]): CxfElement | undefined {
+export function elementAt(
+  element: CxfElement | undefined,
+  ...names: readonly string[]
+): CxfElement | undefined {
   return names.reduce<CxfElement | undefined>((found, name) => childrenOf(found, name)[0], element);
 }

@@ -36,11 +36,25 @@ const MOST_FAULTS = 50;
 export function faultList(file: string): FaultList {
   const diagnostics: Diagnostic[] = [];
   let errors = 0;
-  const push = ({ severity = "error", rule, at, path = "", subject, actual, expected, hint }: Fault): void => {
+  const push = ({
+    severity = "error",
+    rule,
+    at,
+    path = "",
+    subject,
+    actual,
+    expected,
+    hint,
+  }: Fault): void => {
     if (severity === "error") errors++;
     diagnostics.push({
-      severity, rule: `readings/${rule}`, place: { file, line: at.line, column: at.column, path: clipped(path) },
-      subject, actual: clipped(actual), expected, ...(hint === undefined ? {} : { hint: clipped(hint) }),
+      severity,
+      rule: `readings/${rule}`,
+      place: { file, line: at.line, column: at.column, path: clipped(path) },
+      subject,
+      actual: clipped(actual),
+      expected,
+      ...(hint === undefined ? {} : { hint: clipped(hint) }),
     });
   };
   return {
@@ -48,7 +62,14 @@ export function faultList(file: string): FaultList {
     add: (fault) => {
       if (diagnostics.length < MOST_FAULTS) push(fault);
       else if (diagnostics.length === MOST_FAULTS) {
-        push({ rule: "many-faults", at: fault.at, subject: "number of faults", actual: `more than ${MOST_FAULTS}`, expected: "a sound file", hint: "the rest are left out" });
+        push({
+          rule: "many-faults",
+          at: fault.at,
+          subject: "number of faults",
+          actual: `more than ${MOST_FAULTS}`,
+          expected: "a sound file",
+          hint: "the rest are left out",
+        });
       }
     },
     errorCount: () => errors,

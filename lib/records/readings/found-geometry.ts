@@ -12,11 +12,16 @@ export type FoundGeometry = Geometry | "d/8" | "other";
  */
 export function foundGeometry(words: string): FoundGeometry | undefined {
   const said = words.slice(0, 200);
-  const text = said.toLowerCase().replace(/[°\s_]|deg(rees?)?/g, "").replaceAll(":", "/");
+  const text = said
+    .toLowerCase()
+    .replace(/[°\s_]|deg(rees?)?/g, "")
+    .replaceAll(":", "/");
   const sphere = /(?:^|[^a-z])d([ie]?)\/(\d+)/.exec(text) ?? /(?:^|\D)8\/d([ie]?)/.exec(text);
   if (sphere) {
     if ((sphere[2] ?? "8") !== "8") return "other";
-    return sphereGeometry(`${sphere[1] === "i" ? "included" : sphere[1] === "e" ? "excluded" : ""} ${said}`);
+    return sphereGeometry(
+      `${sphere[1] === "i" ? "included" : sphere[1] === "e" ? "excluded" : ""} ${said}`,
+    );
   }
   const angles = /(\d+)[a-z]*\/(\d+)/.exec(text);
   return angles ? angledGeometry(Number(angles[1]), Number(angles[2])) : undefined;

@@ -13,14 +13,19 @@ export interface FoundGrid {
 }
 
 /** A wavelength [nm] with its cell. */
-interface Wavelength extends WrittenCell { readonly nm: number }
+interface Wavelength extends WrittenCell {
+  readonly nm: number;
+}
 
 /** The wavelength that a cell says: a whole number of nanometres. Complains and gives undefined otherwise. */
 export function foundWavelength(cell: WrittenCell, faults: FaultList): number | undefined {
   const nm = writtenNumber(cell.text);
   if (nm !== undefined && Number.isInteger(nm) && nm >= NM_MIN && nm <= NM_MAX) return nm;
   faults.add({
-    rule: "wavelength", at: cell, subject: "wavelength", actual: cell.text === "" ? "nothing" : cell.text,
+    rule: "wavelength",
+    at: cell,
+    subject: "wavelength",
+    actual: cell.text === "" ? "nothing" : cell.text,
     expected: `a whole number of nm, ${NM_MIN} to ${NM_MAX}`,
   });
   return undefined;
@@ -34,7 +39,12 @@ export function foundWavelength(cell: WrittenCell, faults: FaultList): number | 
  * @param path column they belong to, "" when all columns share them.
  * @returns undefined as soon as one of them is at fault.
  */
-export function foundGrid(cells: readonly WrittenCell[], at: Spot, path: string, faults: FaultList): FoundGrid | undefined {
+export function foundGrid(
+  cells: readonly WrittenCell[],
+  at: Spot,
+  path: string,
+  faults: FaultList,
+): FoundGrid | undefined {
   const errorsBefore = faults.errorCount();
   const wavelengths: Wavelength[] = [];
   for (const cell of cells) {
@@ -47,33 +57,65 @@ export function foundGrid(cells: readonly WrittenCell[], at: Spot, path: string,
   const ordered = inOrder(wavelengths, falling, path, faults);
   const [first, second] = ordered;
   if (first === undefined || second === undefined) {
-    faults.add({ rule: "wavelength-count", at, path, subject: "count of wavelengths", actual: String(cells.length), expected: "400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm" });
+    faults.add({
+      rule: "wavelength-count",
+      at,
+      path,
+      subject: "count of wavelengths",
+      actual: String(cells.length),
+      expected: "400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm",
+    });
     return undefined;
   }
   checkSteps(ordered, path, faults);
   if (faults.errorCount() > errorsBefore) return undefined;
-  return { grid: { startNm: first.nm, stepNm: second.nm - first.nm, count: ordered.length }, falling };
+  return {
+    grid: { startNm: first.nm, stepNm: second.nm - first.nm, count: ordered.length },
+    falling,
+  };
 }
 
 function isFalling(wavelengths: readonly Wavelength[]): boolean {
-  const rises = wavelengths.reduce((sum, { nm }, i) => sum + Math.sign(nm - (wavelengths[i - 1]?.nm ?? nm)), 0);
+  const rises = wavelengths.reduce(
+    (sum, { nm }, i) => sum + Math.sign(nm - (wavelengths[i - 1]?.nm ?? nm)),
+    0,
+  );
   return rises < 0;
 }
 
 /** Wavelengths by size, each once; complains of one that comes twice or out of order. */
-function inOrder(wavelengths: readonly Wavelength[], falling: boolean, path: string, faults: FaultList): Wavelength[] {
+function inOrder(
+  wavelengths: readonly Wavelength[],
+  falling: boolean,
+  path: string,
+  faults: FaultList,
+): Wavelength[] {
   const seen = new Map<number, Wavelength>();
   let last: Wavelength | undefined;
   for (const wavelength of wavelengths) {
     const { nm, text } = wavelength;
     const twin = seen.get(nm);
     if (twin) {
-      faults.add({ rule: "duplicated-wavelength", at: wavelength, path, subject: "second wavelength", actual: text, expected: `${twin.text} once, as on line ${twin.line}` });
+      faults.add({
+        rule: "duplicated-wavelength",
+        at: wavelength,
+        path,
+        subject: "second wavelength",
+        actual: text,
+        expected: `${twin.text} once, as on line ${twin.line}`,
+      });
       continue;
     }
     seen.set(nm, wavelength);
     if (last && (falling ? nm > last.nm : nm < last.nm)) {
-      faults.add({ rule: "wavelength-order", at: wavelength, path, subject: "wavelength", actual: text, expected: `one ${falling ? "below" : "above"} ${last.text}` });
+      faults.add({
+        rule: "wavelength-order",
+        at: wavelength,
+        path,
+        subject: "wavelength",
+        actual: text,
+        expected: `one ${falling ? "below" : "above"} ${last.text}`,
+      });
     } else last = wavelength;
   }
   return [...seen.values()].sort((one, other) => one.nm - other.nm);
@@ -88,8 +130,12 @@ function checkSteps(ordered: readonly Wavelength[], path: string, faults: FaultL
     if (step === stepNm || !wavelength || !before) return;
     const isGap = step > stepNm && step % stepNm === 0;
     faults.add({
-      rule: isGap ? "wavelength-gap" : "wavelength-step", at: wavelength, path, subject: isGap ? "gap before wavelength" : "wavelength",
-      actual: wavelength.text, expected: `${before.nm + stepNm} after ${before.nm} nm, in steps of ${stepNm} nm`,
+      rule: isGap ? "wavelength-gap" : "wavelength-step",
+      at: wavelength,
+      path,
+      subject: isGap ? "gap before wavelength" : "wavelength",
+      actual: wavelength.text,
+      expected: `${before.nm + stepNm} after ${before.nm} nm, in steps of ${stepNm} nm`,
     });
   });
 }
@@ -98,5 +144,9 @@ function checkSteps(ordered: readonly Wavelength[], path: string, faults: FaultL
 function mostFrequent(steps: readonly number[]): number {
   const counts = new Map<number, number>();
   for (const step of steps) counts.set(step, (counts.get(step) ?? 0) + 1);
-  return [...counts].reduce((best, entry) => (entry[1] > best[1] || (entry[1] === best[1] && entry[0] < best[0]) ? entry : best), [NaN, 0])[0];
+  return [...counts].reduce(
+    (best, entry) =>
+      entry[1] > best[1] || (entry[1] === best[1] && entry[0] < best[0]) ? entry : best,
+    [NaN, 0],
+  )[0];
 }

@@ -10,12 +10,28 @@ import { textSpots } from "./text-spots.ts";
 export type { ReadingFile, ReadingColumn } from "./reading-column.ts";
 
 const FORMATS_BY_ENDING: Readonly<Record<string, ReadingFormat>> = {
-  csv: "CSV", txt: "CGATS.17", cgats: "CGATS.17", it8: "CGATS.17", cxf: "CxF3", xml: "CxF3",
+  csv: "CSV",
+  txt: "CGATS.17",
+  cgats: "CGATS.17",
+  it8: "CGATS.17",
+  cxf: "CxF3",
+  xml: "CxF3",
 };
-const READERS: Readonly<Record<ReadingFormat, (text: string, spot: (offset: number) => Spot, faults: FaultList) => ReadingFile | undefined>> = {
-  CSV: csvReading, "CGATS.17": cgatsReading, CxF3: cxfReading,
+const READERS: Readonly<
+  Record<
+    ReadingFormat,
+    (text: string, spot: (offset: number) => Spot, faults: FaultList) => ReadingFile | undefined
+  >
+> = {
+  CSV: csvReading,
+  "CGATS.17": cgatsReading,
+  CxF3: cxfReading,
 };
-const NAMED_AS: Readonly<Record<ReadingFormat, string>> = { CSV: ".csv", "CGATS.17": ".txt, .cgats or .it8", CxF3: ".cxf or .xml" };
+const NAMED_AS: Readonly<Record<ReadingFormat, string>> = {
+  CSV: ".csv",
+  "CGATS.17": ".txt, .cgats or .it8",
+  CxF3: ".cxf or .xml",
+};
 
 export interface ParsedReadingFile {
   /** Absent as soon as there is an error. */
@@ -36,22 +52,58 @@ export function parseReadingFile(file: string, text: string): ParsedReadingFile 
   const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
   const format = checkedFormat(file, body, faults);
   const reading = format && READERS[format](body, textSpots(body), faults);
-  return { ...(reading && faults.errorCount() === 0 ? { reading } : {}), diagnostics: faults.diagnostics };
+  return {
+    ...(reading && faults.errorCount() === 0 ? { reading } : {}),
+    diagnostics: faults.diagnostics,
+  };
 }
 
 function checkedFormat(file: string, text: string, faults: FaultList): ReadingFormat | undefined {
-  const fault = (rule: string, subject: string, actual: string, expected: string, hint?: string): undefined => {
-    faults.add({ rule, at: { line: 1, column: 1 }, subject, actual, expected, ...(hint === undefined ? {} : { hint }) });
+  const fault = (
+    rule: string,
+    subject: string,
+    actual: string,
+    expected: string,
+    hint?: string,
+  ): undefined => {
+    faults.add({
+      rule,
+      at: { line: 1, column: 1 },
+      subject,
+      actual,
+      expected,
+      ...(hint === undefined ? {} : { hint }),
+    });
   };
   const ending = /\.([A-Za-z0-9]+)$/.exec(file)?.[1]?.toLowerCase() ?? "";
   const declared = Object.hasOwn(FORMATS_BY_ENDING, ending) ? FORMATS_BY_ENDING[ending] : undefined;
-  if (declared === undefined) return fault("ending", "file ending", ending === "" ? "none" : `.${ending}`, Object.values(NAMED_AS).join(", "));
-  if (text.length > LONGEST_TEXT) return fault("size", "file size", `${text.length} characters`, `at most ${LONGEST_TEXT}`);
-  if (/\0|^\uFFFD/.test(text)) return fault("encoding", "encoding", "bytes that are no text", "UTF-8", "save the file as UTF-8 text");
+  if (declared === undefined)
+    return fault(
+      "ending",
+      "file ending",
+      ending === "" ? "none" : `.${ending}`,
+      Object.values(NAMED_AS).join(", "),
+    );
+  if (text.length > LONGEST_TEXT)
+    return fault("size", "file size", `${text.length} characters`, `at most ${LONGEST_TEXT}`);
+  if (/\0|^\uFFFD/.test(text))
+    return fault(
+      "encoding",
+      "encoding",
+      "bytes that are no text",
+      "UTF-8",
+      "save the file as UTF-8 text",
+    );
   if (text.trim() === "") return fault("empty", "content", "nothing", declared);
   const found = contentFormat(text);
   if (found === undefined ? declared !== "CSV" : found !== declared) {
-    return fault("format", `content of a .${ending}`, found ?? "other text", declared, found && `name it ${NAMED_AS[found]}`);
+    return fault(
+      "format",
+      `content of a .${ending}`,
+      found ?? "other text",
+      declared,
+      found && `name it ${NAMED_AS[found]}`,
+    );
   }
   return declared;
 }
@@ -59,6 +111,10 @@ function checkedFormat(file: string, text: string, faults: FaultList): ReadingFo
 /** What a text looks like; a CSV has no mark of its own but its first header cell. */
 function contentFormat(text: string): ReadingFormat | undefined {
   if (/^\s*</.test(text)) return "CxF3";
-  if (/^\s*(?:CGATS|IT8|ISO28178)\b/i.test(text) || /(?:^|[\r\n])[ \t]*BEGIN_DATA(?:_FORMAT)?\b/i.test(text)) return "CGATS.17";
+  if (
+    /^\s*(?:CGATS|IT8|ISO28178)\b/i.test(text) ||
+    /(?:^|[\r\n])[ \t]*BEGIN_DATA(?:_FORMAT)?\b/i.test(text)
+  )
+    return "CGATS.17";
   return /^\s*"?(?:wavelength[ _]*)?[([]?nm[)\]]?"?\s*[,;\t]/i.test(text) ? "CSV" : undefined;
 }

@@ -20,9 +20,22 @@ export function readingNames(offers: readonly NameOffer[], faults: FaultList): s
   if (twin === undefined) return named;
   const identified = offers.map(({ id, name }, i) => id || name || String(i + 1));
   const second = firstTwin(identified);
-  const fault = (index: number, names: readonly string[], severity: "error" | "warning", expected: string): void =>
-    faults.add({ severity, rule: "duplicated-column", at: offers[index]?.at ?? { line: 1, column: 1 }, subject: "second sample", actual: names[index] ?? "", expected });
-  if (second === undefined) fault(twin, named, "warning", "each sample name once; the samples go by their identifiers");
+  const fault = (
+    index: number,
+    names: readonly string[],
+    severity: "error" | "warning",
+    expected: string,
+  ): void =>
+    faults.add({
+      severity,
+      rule: "duplicated-column",
+      at: offers[index]?.at ?? { line: 1, column: 1 },
+      subject: "second sample",
+      actual: names[index] ?? "",
+      expected,
+    });
+  if (second === undefined)
+    fault(twin, named, "warning", "each sample name once; the samples go by their identifiers");
   else fault(second, identified, "error", "each sample once");
   return identified;
 }

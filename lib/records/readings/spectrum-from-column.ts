@@ -40,59 +40,140 @@ export interface ColumnSpectrum {
  * @param geometry what the record declares, if it does; likewise.
  * @param file path as printed in complaints.
  */
-export function spectrumFromColumn(column: ReadingColumn, scale: Scale, geometry: Geometry | undefined, file: string): ColumnSpectrum {
+export function spectrumFromColumn(
+  column: ReadingColumn,
+  scale: Scale,
+  geometry: Geometry | undefined,
+  file: string,
+): ColumnSpectrum {
   const faults = faultList(file);
   const asRead = soundSpectrum(column, scale, geometry, faults);
   if (asRead === undefined || faults.errorCount() > 0) return { diagnostics: faults.diagnostics };
   const values = asRead.values.map((R) => Math.max(R, 0));
-  const spectrum = asRead.grid.stepNm === COARSE_STEP_NM ? interpolated(asRead.grid, values) : { grid: asRead.grid, values };
+  const spectrum =
+    asRead.grid.stepNm === COARSE_STEP_NM
+      ? interpolated(asRead.grid, values)
+      : { grid: asRead.grid, values };
   return { spectrum, asRead, diagnostics: faults.diagnostics };
 }
 
-function soundSpectrum(column: ReadingColumn, scale: Scale, geometry: Geometry | undefined, faults: FaultList): Spectrum | undefined {
+function soundSpectrum(
+  column: ReadingColumn,
+  scale: Scale,
+  geometry: Geometry | undefined,
+  faults: FaultList,
+): Spectrum | undefined {
   const { name, at, grid, values } = column;
   if (grid === undefined) {
-    faults.add({ rule: "no-spectrum", at, path: name, subject: "reading", actual: "no spectrum", expected: "reflectance by wavelength" });
+    faults.add({
+      rule: "no-spectrum",
+      at,
+      path: name,
+      subject: "reading",
+      actual: "no spectrum",
+      expected: "reflectance by wavelength",
+    });
     return undefined;
   }
   if (column.declaredScale !== undefined && column.declaredScale !== scale) {
-    faults.add({ rule: "scale", at, path: name, subject: "scale in the record", actual: scale, expected: `${column.declaredScale}, as the file says` });
+    faults.add({
+      rule: "scale",
+      at,
+      path: name,
+      subject: "scale in the record",
+      actual: scale,
+      expected: `${column.declaredScale}, as the file says`,
+    });
   }
-  if (geometry !== undefined && column.geometry !== undefined && contradicts(column.geometry, geometry)) {
-    faults.add({ rule: "geometry", at, path: name, subject: "geometry in the record", actual: geometry, expected: `${column.geometry}, as the file says` });
+  if (
+    geometry !== undefined &&
+    column.geometry !== undefined &&
+    contradicts(column.geometry, geometry)
+  ) {
+    faults.add({
+      rule: "geometry",
+      at,
+      path: name,
+      subject: "geometry in the record",
+      actual: geometry,
+      expected: `${column.geometry}, as the file says`,
+    });
   }
   checkGrid(column, grid, faults);
   checkValues(column, grid, scale, faults);
   return { grid, values: scale === "percent" ? values.map(percentToFactor) : values };
 }
 
-function checkGrid({ name, at, places }: ReadingColumn, grid: WavelengthGrid, faults: FaultList): void {
+function checkGrid(
+  { name, at, places }: ReadingColumn,
+  grid: WavelengthGrid,
+  faults: FaultList,
+): void {
   const path = name;
   if (grid.stepNm === COARSE_STEP_NM) {
     faults.add({
-      severity: "warning", rule: "coarse-step", at, path, subject: "step of wavelengths", actual: `${COARSE_STEP_NM} nm`, expected: `${STEPS_KEPT_NM.join(", ")} nm`,
+      severity: "warning",
+      rule: "coarse-step",
+      at,
+      path,
+      subject: "step of wavelengths",
+      actual: `${COARSE_STEP_NM} nm`,
+      expected: `${STEPS_KEPT_NM.join(", ")} nm`,
       hint: `interpolated: ${INTERPOLATION_METHOD}`,
     });
   } else if (!STEPS_KEPT_NM.includes(grid.stepNm)) {
-    faults.add({ rule: "wavelength-step", at, path, subject: "step of wavelengths", actual: `${grid.stepNm} nm`, expected: `${[...STEPS_KEPT_NM, COARSE_STEP_NM].join(", ")} nm` });
+    faults.add({
+      rule: "wavelength-step",
+      at,
+      path,
+      subject: "step of wavelengths",
+      actual: `${grid.stepNm} nm`,
+      expected: `${[...STEPS_KEPT_NM, COARSE_STEP_NM].join(", ")} nm`,
+    });
   }
   const lastNm = wavelengthNm(grid, grid.count - 1);
-  if (grid.startNm > FIRST_NM) faults.add({ rule: "wavelength-range", at: places[0] ?? at, path, subject: "first wavelength", actual: `${grid.startNm} nm`, expected: `${FIRST_NM} nm or less` });
-  if (lastNm < LAST_NM) faults.add({ rule: "wavelength-range", at: places.at(-1) ?? at, path, subject: "last wavelength", actual: `${lastNm} nm`, expected: `${LAST_NM} nm or more` });
+  if (grid.startNm > FIRST_NM)
+    faults.add({
+      rule: "wavelength-range",
+      at: places[0] ?? at,
+      path,
+      subject: "first wavelength",
+      actual: `${grid.startNm} nm`,
+      expected: `${FIRST_NM} nm or less`,
+    });
+  if (lastNm < LAST_NM)
+    faults.add({
+      rule: "wavelength-range",
+      at: places.at(-1) ?? at,
+      path,
+      subject: "last wavelength",
+      actual: `${lastNm} nm`,
+      expected: `${LAST_NM} nm or more`,
+    });
 }
 
 /** So many values of a column are complained of one by one; more have one cause, and the last says how many. */
 const MOST_OF_A_KIND = 3;
 
-function checkValues({ name, values, places, at }: ReadingColumn, grid: WavelengthGrid, scale: Scale, faults: FaultList): void {
+function checkValues(
+  { name, values, places, at }: ReadingColumn,
+  grid: WavelengthGrid,
+  scale: Scale,
+  faults: FaultList,
+): void {
   const unit = scale === "percent" ? 100 : 1;
   const limits = scale === "percent" ? "-0.5 <= R <= 120 percent" : `${R_MIN} <= R <= ${R_MAX}`;
-  const faulty = { "empty-cell": [] as number[], "not-a-number": [] as number[], "reflectance-domain": [] as number[] };
+  const faulty = {
+    "empty-cell": [] as number[],
+    "not-a-number": [] as number[],
+    "reflectance-domain": [] as number[],
+  };
   const belowZero: number[] = [];
   values.forEach((value, i) => {
     if (places[i]?.text === "") faulty["empty-cell"].push(i);
     else if (Number.isNaN(value)) faulty["not-a-number"].push(i);
-    else if (!(value >= R_MIN * unit && value <= R_MAX * unit)) faulty["reflectance-domain"].push(i);
+    else if (!(value >= R_MIN * unit && value <= R_MAX * unit))
+      faulty["reflectance-domain"].push(i);
     else if (value < 0) belowZero.push(i);
   });
 
@@ -102,12 +183,18 @@ function checkValues({ name, values, places, at }: ReadingColumn, grid: Waveleng
       const place = places[index];
       const rest = nth === MOST_OF_A_KIND - 1 ? indices.length - MOST_OF_A_KIND : 0;
       const hints = [
-        ...(isRange && scale === "factor" && (values[index] ?? 0) > R_MAX ? ["a reading in percent says scale: percent"] : []),
+        ...(isRange && scale === "factor" && (values[index] ?? 0) > R_MAX
+          ? ["a reading in percent says scale: percent"]
+          : []),
         ...(rest > 0 ? [`and ${rest} more of this column`] : []),
       ];
       faults.add({
-        rule, at: place ?? at, path: `${name}[${wavelengthNm(grid, index)} nm]`, subject: isRange ? "reflectance factor" : "reflectance",
-        actual: place?.text === "" ? "nothing" : (place?.text ?? String(values[index])), expected: isRange ? limits : "a number",
+        rule,
+        at: place ?? at,
+        path: `${name}[${wavelengthNm(grid, index)} nm]`,
+        subject: isRange ? "reflectance factor" : "reflectance",
+        actual: place?.text === "" ? "nothing" : (place?.text ?? String(values[index])),
+        expected: isRange ? limits : "a number",
         ...(hints.length === 0 ? {} : { hint: hints.join("; ") }),
       });
     });
@@ -115,16 +202,34 @@ function checkValues({ name, values, places, at }: ReadingColumn, grid: Waveleng
   const [first] = belowZero;
   if (first === undefined) return;
   faults.add({
-    severity: "warning", rule: "below-zero", at: places[first] ?? at, path: `${name}[${wavelengthNm(grid, first)} nm]`,
-    subject: belowZero.length === 1 ? "value below zero" : `first of ${belowZero.length} values below zero`,
-    actual: places[first]?.text ?? String(values[first]), expected: "R >= 0", hint: "kept as read, taken as 0 in computing",
+    severity: "warning",
+    rule: "below-zero",
+    at: places[first] ?? at,
+    path: `${name}[${wavelengthNm(grid, first)} nm]`,
+    subject:
+      belowZero.length === 1
+        ? "value below zero"
+        : `first of ${belowZero.length} values below zero`,
+    actual: places[first]?.text ?? String(values[first]),
+    expected: "R >= 0",
+    hint: "kept as read, taken as 0 in computing",
   });
 }
 
 /** The spline may swing past a steep edge: what it gives stays within the limits of a reading. */
-function interpolated({ startNm, stepNm, count }: WavelengthGrid, values: readonly number[]): Spectrum {
+function interpolated(
+  { startNm, stepNm, count }: WavelengthGrid,
+  values: readonly number[],
+): Spectrum {
   const spline = naturalSpline(startNm, stepNm, values);
   const grid = { startNm, stepNm: INTERPOLATED_STEP_NM, count: 2 * count - 1 };
-  const between = (index: number): number => Math.min(Math.max(spline(wavelengthNm(grid, index)), 0), R_MAX);
-  return { grid, values: Array.from({ length: grid.count }, (_, i) => (i % 2 === 0 ? values[i / 2] : undefined) ?? between(i)) };
+  const between = (index: number): number =>
+    Math.min(Math.max(spline(wavelengthNm(grid, index)), 0), R_MAX);
+  return {
+    grid,
+    values: Array.from(
+      { length: grid.count },
+      (_, i) => (i % 2 === 0 ? values[i / 2] : undefined) ?? between(i),
+    ),
+  };
 }

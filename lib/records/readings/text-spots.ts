@@ -17,7 +17,8 @@ export function textSpots(text: string): (offset: number) => Spot {
   }
   return (place) => {
     // The LF of a CRLF has no column of its own.
-    const offset = text.charCodeAt(place) === LF && text.charCodeAt(place - 1) === CR ? place - 1 : place;
+    const offset =
+      text.charCodeAt(place) === LF && text.charCodeAt(place - 1) === CR ? place - 1 : place;
     let low = 0;
     let high = starts.length - 1;
     while (low < high) {

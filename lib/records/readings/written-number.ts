@@ -29,7 +29,13 @@ export function decimalMarkCheck(faults: FaultList): (cell: WrittenCell) => void
     if (mark === undefined || mark === first || writtenNumber(cell.text) === undefined) return;
     first ??= mark;
     if (mark !== first) {
-      faults.add({ rule: "decimal-mark", at: cell, subject: "decimal mark", actual: cell.text, expected: `\`${first}\` as in the file's numbers before` });
+      faults.add({
+        rule: "decimal-mark",
+        at: cell,
+        subject: "decimal mark",
+        actual: cell.text,
+        expected: `\`${first}\` as in the file's numbers before`,
+      });
     }
   };
 }

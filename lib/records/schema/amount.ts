@@ -3,7 +3,10 @@ import { ROOT_STANDINGS } from "./terms.ts";
 
 export const text = z.string().trim().min(1).max(400);
 export const longText = z.string().trim().min(1).max(4000);
-export const slug = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case letters, digits and single hyphens").max(80);
+export const slug = z
+  .string()
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case letters, digits and single hyphens")
+  .max(80);
 export const isoDate = z.iso.date();
 export const webAddress = z.url({ protocol: /^https?$/ });
 

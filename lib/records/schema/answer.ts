@@ -3,13 +3,26 @@ import { isoDate, longText, slug, text } from "./amount.ts";
 import { FAMILIES, ROOT_STANDINGS } from "./terms.ts";
 
 /** A figure of a sheet: the colour's slug, then the figure's path as in the evidence of its sheet.json. */
-export const figurePath = z.string().max(240).regex(
-  /^[a-z0-9]+(-[a-z0-9]+)*(\.[A-Za-z0-9:/.-]+)+$/, 'a colour and a figure of its sheet, such as "lamp-black.tints.titanium-white.atL.50.b"',
-);
+export const figurePath = z
+  .string()
+  .max(240)
+  .regex(
+    /^[a-z0-9]+(-[a-z0-9]+)*(\.[A-Za-z0-9:/.-]+)+$/,
+    'a colour and a figure of its sheet, such as "lamp-black.tints.titanium-white.atL.50.b"',
+  );
 
 const value = z.union([z.number(), figurePath]);
-const margin = z.number().positive().optional().describe("at least so much, in the unit of the figure");
-const standing = z.enum(ROOT_STANDINGS).optional().describe("the weakest root that the prose can bear: with measured, neither the figure nor its root may be stated or estimated");
+const margin = z
+  .number()
+  .positive()
+  .optional()
+  .describe("at least so much, in the unit of the figure");
+const standing = z
+  .enum(ROOT_STANDINGS)
+  .optional()
+  .describe(
+    "the weakest root that the prose can bear: with measured, neither the figure nor its root may be stated or estimated",
+  );
 const rivals = z.union([z.enum(FAMILIES), z.array(slug).min(1).max(50)]);
 
 /** One statement that an answer rests on; every build holds it against the sheets. */
@@ -17,9 +30,23 @@ export const claim = z.union([
   z.strictObject({ figure: figurePath, below: value, by: margin, standing }),
   z.strictObject({ figure: figurePath, above: value, by: margin, standing }),
   z.strictObject({ figure: figurePath, between: z.tuple([z.number(), z.number()]), standing }),
-  z.strictObject({ figure: figurePath, is: text.describe('a word or notation as sheet.json has it, or "not stated"'), standing }),
-  z.strictObject({ figure: figurePath, lowestOf: rivals.describe("a family, or colours"), by: margin, standing }),
-  z.strictObject({ figure: figurePath, highestOf: rivals.describe("a family, or colours"), by: margin, standing }),
+  z.strictObject({
+    figure: figurePath,
+    is: text.describe('a word or notation as sheet.json has it, or "not stated"'),
+    standing,
+  }),
+  z.strictObject({
+    figure: figurePath,
+    lowestOf: rivals.describe("a family, or colours"),
+    by: margin,
+    standing,
+  }),
+  z.strictObject({
+    figure: figurePath,
+    highestOf: rivals.describe("a family, or colours"),
+    by: margin,
+    standing,
+  }),
   z.strictObject({ fact: figurePath, is: z.union([text, z.number(), z.boolean(), z.null()]) }),
   z.strictObject({ fact: figurePath, includes: text }),
   z.strictObject({ fact: figurePath, lacks: text }),
@@ -30,14 +57,32 @@ export type ClaimRecord = z.infer<typeof claim>;
 /** The front matter of one answer: content/answers/SLUG.md. The answer itself is the Markdown below it. */
 export const answerSchema = z.strictObject({
   question: text,
-  summary: longText.describe("the short answer, in a sentence or two; may hold the shortcode for a figure"),
+  summary: longText.describe(
+    "the short answer, in a sentence or two; may hold the shortcode for a figure",
+  ),
   date: isoDate.optional(),
-  colours: z.array(slug).max(12).optional().describe("colours that it is about: their sheets lead here"),
-  claims: z.array(claim).max(100).optional().describe("what the answer rests on; a build fails where one no longer holds"),
-  reply: z.strictObject({
-    text: longText.optional().describe("in place of the summary"),
-    colours: z.array(slug).max(6).optional().describe("in place of the answer's colours"),
-    figures: z.array(z.string().min(1).max(200)).max(12).optional().describe('figures that the reply gives of each colour, by path without the colour, such as "drying.touchDryDays"'),
-  }).optional(),
+  colours: z
+    .array(slug)
+    .max(12)
+    .optional()
+    .describe("colours that it is about: their sheets lead here"),
+  claims: z
+    .array(claim)
+    .max(100)
+    .optional()
+    .describe("what the answer rests on; a build fails where one no longer holds"),
+  reply: z
+    .strictObject({
+      text: longText.optional().describe("in place of the summary"),
+      colours: z.array(slug).max(6).optional().describe("in place of the answer's colours"),
+      figures: z
+        .array(z.string().min(1).max(200))
+        .max(12)
+        .optional()
+        .describe(
+          'figures that the reply gives of each colour, by path without the colour, such as "drying.touchDryDays"',
+        ),
+    })
+    .optional(),
 });
 export type AnswerRecord = z.infer<typeof answerSchema>;

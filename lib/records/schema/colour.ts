@@ -1,10 +1,28 @@
 import { z } from "zod";
-import { isoDate, nonNegativeAmount, positiveAmount, slug, temperatureAmount, text } from "./amount.ts";
+import {
+  isoDate,
+  nonNegativeAmount,
+  positiveAmount,
+  slug,
+  temperatureAmount,
+  text,
+} from "./amount.ts";
 import { legalBasis, statedLabel } from "./hazard-form.ts";
 import { plainReading, readingForms } from "./reading-form.ts";
-import { BODIES, CATEGORIES, DISPERSIONS, FAMILIES, FORMS, GROUNDS, OIL_SEPARATIONS, RATIO_KINDS } from "./terms.ts";
+import {
+  BODIES,
+  CATEGORIES,
+  DISPERSIONS,
+  FAMILIES,
+  FORMS,
+  GROUNDS,
+  OIL_SEPARATIONS,
+  RATIO_KINDS,
+} from "./terms.ts";
 
-const massRatio = z.string().regex(/^\d+(\.\d+)?:\d+(\.\d+)?$/, 'colour to white by mass, such as "1:20"');
+const massRatio = z
+  .string()
+  .regex(/^\d+(\.\d+)?:\d+(\.\d+)?$/, 'colour to white by mass, such as "1:20"');
 
 export const tint = readingForms({
   white: slug.describe("a white of colours/ or pigments/"),
@@ -20,7 +38,9 @@ export const film = readingForms({
 export const dryingTrial = z.strictObject({
   touchDryDays: positiveAmount,
   throughDryDays: positiveAmount.optional(),
-  filmThicknessUm: positiveAmount.optional().describe("wet film [um]; without it and the temperature nobody knows what the days hold for"),
+  filmThicknessUm: positiveAmount
+    .optional()
+    .describe("wet film [um]; without it and the temperature nobody knows what the days hold for"),
   temperatureC: temperatureAmount.optional(),
   humidityPercent: nonNegativeAmount.optional(),
   tintedWith: slug.optional(),
@@ -39,17 +59,33 @@ export const exposure = z.strictObject({
 /** The front matter of one paint on sale: content/colours/SLUG.md. The least is a name and its pigments. */
 export const colourSchema = z.strictObject({
   name: text,
-  pigments: z.array(z.strictObject({
-    pigment: slug,
-    parts: z.number().positive().optional().describe("by mass of dry pigment: of all pigments or of none"),
-  })).min(1).max(12),
+  pigments: z
+    .array(
+      z.strictObject({
+        pigment: slug,
+        parts: z
+          .number()
+          .positive()
+          .optional()
+          .describe("by mass of dry pigment: of all pigments or of none"),
+      }),
+    )
+    .min(1)
+    .max(12),
   family: z.enum(FAMILIES).optional(),
   vehicle: slug.optional(),
-  additions: z.array(z.strictObject({
-    vehicle: slug,
-    percentOfOil: z.number().positive().max(100),
-  })).optional().describe("driers and mediums, by mass on the oil"),
-  oilIndexGPer100g: positiveAmount.optional().describe("grams of oil to 100 g of pigment in the paint as made"),
+  additions: z
+    .array(
+      z.strictObject({
+        vehicle: slug,
+        percentOfOil: z.number().positive().max(100),
+      }),
+    )
+    .optional()
+    .describe("driers and mediums, by mass on the oil"),
+  oilIndexGPer100g: positiveAmount
+    .optional()
+    .describe("grams of oil to 100 g of pigment in the paint as made"),
   dispersion: z.enum(DISPERSIONS).optional(),
   finenessOfGrindUm: positiveAmount.optional().describe("ISO 1524"),
   gloss60: nonNegativeAmount.optional().describe("ISO 2813, at 60 degrees, gloss units"),
@@ -60,10 +96,20 @@ export const colourSchema = z.strictObject({
   films: z.array(film).optional().describe("drawdowns of known thickness over black and white"),
   dryingTrials: z.array(dryingTrial).optional(),
   exposures: z.array(exposure).optional(),
-  lightfastness: z.strictObject({ category: z.enum(CATEGORIES), form: z.enum(FORMS).optional(), source: slug.optional() }).optional(),
+  lightfastness: z
+    .strictObject({
+      category: z.enum(CATEGORIES),
+      form: z.enum(FORMS).optional(),
+      source: slug.optional(),
+    })
+    .optional(),
   label: statedLabel.optional(),
   legalBasis: z.array(legalBasis).optional(),
-  sizes: z.array(z.strictObject({ ml: z.number().positive(), price: z.number().nonnegative().optional() })).optional(),
+  sizes: z
+    .array(
+      z.strictObject({ ml: z.number().positive(), price: z.number().nonnegative().optional() }),
+    )
+    .optional(),
   lot: text.optional(),
   date: isoDate.optional(),
 });

@@ -3,7 +3,12 @@ import { METALS } from "../../hazard/metal-content.ts";
 import { isoDate, shareAmount, slug, text, webAddress } from "./amount.ts";
 import { ACUTE_ROUTES, FRAMES, MARKETS, RECORD_METALS, SIGNAL_WORDS } from "./terms.ts";
 
-const statementCode = z.string().regex(/^(EUH|H|P)\d{3}[A-Za-z]{0,2}(\+[HP]\d{3}[A-Za-z]{0,2})*$/, "a statement code, such as `H302`");
+const statementCode = z
+  .string()
+  .regex(
+    /^(EUH|H|P)\d{3}[A-Za-z]{0,2}(\+[HP]\d{3}[A-Za-z]{0,2})*$/,
+    "a statement code, such as `H302`",
+  );
 const fraction = z.number().positive().max(1);
 
 /** One classification of a substance, as its supplier's safety data sheet gives it. */
@@ -11,17 +16,31 @@ export const hazard = z.union([
   statementCode,
   z.strictObject({
     statement: statementCode,
-    hazardClass: text.optional().describe('class and category, such as "Repr. 1A"; follows from the statement when left out'),
+    hazardClass: text
+      .optional()
+      .describe('class and category, such as "Repr. 1A"; follows from the statement when left out'),
     route: z.enum(ACUTE_ROUTES).optional(),
-    ate: z.number().positive().optional().describe("acute toxicity estimate: mg/kg, or mg/l for dust and vapour"),
+    ate: z
+      .number()
+      .positive()
+      .optional()
+      .describe("acute toxicity estimate: mg/kg, or mg/l for dust and vapour"),
     mFactor: z.number().int().min(1).optional(),
-    limits: z.array(z.strictObject({
-      hazardClass: text,
-      from: fraction.describe("mass fraction from which the class applies"),
-      statement: statementCode.optional(),
-    })).optional().describe("specific concentration limits"),
+    limits: z
+      .array(
+        z.strictObject({
+          hazardClass: text,
+          from: fraction.describe("mass fraction from which the class applies"),
+          statement: statementCode.optional(),
+        }),
+      )
+      .optional()
+      .describe("specific concentration limits"),
     sumGroup: text.optional().describe("substances of one name count together against a limit"),
-    countedAs: z.enum(METALS).optional().describe("the limit is on this metal in the mixture, not on the compound"),
+    countedAs: z
+      .enum(METALS)
+      .optional()
+      .describe("the limit is on this metal in the mixture, not on the compound"),
     source: slug.optional(),
   }),
 ]);
@@ -29,7 +48,9 @@ export const hazard = z.union([
 /** How toxic something is by one route where no class says it: an estimate, a limit test passed, or that nobody knows. */
 export const acuteDatum = z.strictObject({
   route: z.enum(ACUTE_ROUTES),
-  ate: z.union([z.number().positive(), z.enum(["above the limit dose", "unknown"])]).describe("mg/kg, or mg/l for dust and vapour"),
+  ate: z
+    .union([z.number().positive(), z.enum(["above the limit dose", "unknown"])])
+    .describe("mg/kg, or mg/l for dust and vapour"),
   source: slug.optional(),
 });
 
@@ -60,24 +81,43 @@ export const component = z.strictObject({
 /** Of a pigment, an oil, a drier or a thinner. */
 export const hazardRecord = {
   ...hazardKeys,
-  components: z.array(component).min(1).max(20).optional().describe("of what is bought as a mixture: label elements of a paint are worked out from these"),
+  components: z
+    .array(component)
+    .min(1)
+    .max(20)
+    .optional()
+    .describe(
+      "of what is bought as a mixture: label elements of a paint are worked out from these",
+    ),
 };
 
 /** Label elements as the maker states them; the worked-out ones then only check. */
 export const statedLabel = z.strictObject({
   frame: z.enum(FRAMES),
   signalWord: z.enum(SIGNAL_WORDS).nullable(),
-  pictograms: z.array(z.string().regex(/^GHS0[1-9]$/, "a pictogram from `GHS01` to `GHS09`")).max(9),
+  pictograms: z
+    .array(z.string().regex(/^GHS0[1-9]$/, "a pictogram from `GHS01` to `GHS09`"))
+    .max(9),
   hazardStatements: z.array(statementCode),
   precautionaryStatements: z.array(statementCode).optional(),
   supplemental: z.array(statementCode).optional(),
-  classification: z.array(text).optional().describe('classes and categories, such as "Aquatic Chronic 1"'),
+  classification: z
+    .array(text)
+    .optional()
+    .describe('classes and categories, such as "Aquatic Chronic 1"'),
   sensitisers: z.array(text).optional().describe("substances that EUH208 names"),
-  safetyDataSheet: z.union([webAddress, z.strictObject({ url: webAddress, date: isoDate })]).optional(),
+  safetyDataSheet: z
+    .union([webAddress, z.strictObject({ url: webAddress, date: isoDate })])
+    .optional(),
   date: isoDate,
-  review: z.strictObject({ by: text, date: isoDate, wording: text.optional() }).optional()
+  review: z
+    .strictObject({ by: text, date: isoDate, wording: text.optional() })
+    .optional()
     .describe("a toxicologist's review that took place: by whom, when"),
-  ufi: z.string().regex(/^[0-9A-Z]{4}(-[0-9A-Z]{4}){3}$/, "a unique formula identifier").optional(),
+  ufi: z
+    .string()
+    .regex(/^[0-9A-Z]{4}(-[0-9A-Z]{4}){3}$/, "a unique formula identifier")
+    .optional(),
 });
 
 /** Why a colour may be sold where the general rule forbids it, and to whom. */

@@ -1,39 +1,64 @@
 import { z } from "zod";
-import { isoDate, longText, positiveAmount, shareAmount, slug, text, webAddress } from "./amount.ts";
+import {
+  isoDate,
+  longText,
+  positiveAmount,
+  shareAmount,
+  slug,
+  text,
+  webAddress,
+} from "./amount.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
 import { CATEGORIES, FAMILIES, FORMS } from "./terms.ts";
 
-export const colourIndexName = z.string().regex(/^[PN](Bk|Br|B|G|M|O|R|V|W|Y) \d{1,3}(:\d)?$/, 'a Colour Index generic name, such as "PBk 6"');
+export const colourIndexName = z
+  .string()
+  .regex(
+    /^[PN](Bk|Br|B|G|M|O|R|V|W|Y) \d{1,3}(:\d)?$/,
+    'a Colour Index generic name, such as "PBk 6"',
+  );
 
 /** A dry pigment: content/pigments/SLUG.yaml. Only the name is required. */
 export const pigmentSchema = z.strictObject({
   name: text,
   colourIndexName: colourIndexName.optional(),
-  colourIndexNumber: z.string().regex(/^\d{5}(:\d)?$/, "a Colour Index constitution number, five digits").optional(),
+  colourIndexNumber: z
+    .string()
+    .regex(/^\d{5}(:\d)?$/, "a Colour Index constitution number, five digits")
+    .optional(),
   casNumber: casNumber.optional(),
   family: z.enum(FAMILIES).optional(),
   whatItIs: longText.optional(),
   origin: text.optional(),
   chemistry: text.optional(),
-  particle: z.strictObject({
-    sizeUm: positiveAmount.optional(),
-    shape: text.optional(),
-    refractiveIndex: positiveAmount.optional(),
-    absorptionIndex: positiveAmount.optional().describe("k of the complex index n + i k, of a pigment that absorbs"),
-  }).optional(),
+  particle: z
+    .strictObject({
+      sizeUm: positiveAmount.optional(),
+      shape: text.optional(),
+      refractiveIndex: positiveAmount.optional(),
+      absorptionIndex: positiveAmount
+        .optional()
+        .describe("k of the complex index n + i k, of a pigment that absorbs"),
+    })
+    .optional(),
   benchTest: text.optional().describe('a test at the bench, such as "clings to a magnet"'),
   densityGPerCm3: positiveAmount.optional(),
   oilAbsorptionGPer100g: positiveAmount.optional(),
   bulkDensityLooseGPerMl: positiveAmount.optional(),
   bulkDensityTappedGPerMl: positiveAmount.optional(),
-  manganeseDioxideFraction: shareAmount.optional().describe("of an umber, 0-1: its hazard hangs on it"),
+  manganeseDioxideFraction: shareAmount
+    .optional()
+    .describe("of an umber, 0-1: its hazard hangs on it"),
   pricePerKg: z.number().nonnegative().optional(),
-  lightfastness: z.strictObject({
-    category: z.enum(CATEGORIES).optional(),
-    blueWool: z.number().int().min(1).max(8).optional(),
-    form: z.enum(FORMS).optional(),
-    source: slug.optional(),
-  }).optional().describe("as a supplier states it"),
+  lightfastness: z
+    .strictObject({
+      category: z.enum(CATEGORIES).optional(),
+      blueWool: z.number().int().min(1).max(8).optional(),
+      form: z.enum(FORMS).optional(),
+      source: slug.optional(),
+    })
+    .optional()
+    .describe("as a supplier states it"),
   ...hazardRecord,
   safetyDataSheet: webAddress.optional(),
   supplier: text.optional().describe("kept in the records, not published"),

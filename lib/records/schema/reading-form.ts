@@ -4,21 +4,39 @@ import { GEOMETRIES, ILLUMINANTS, SCALES } from "./terms.ts";
 
 /** Surface constants of Saunderson's correction that go with a reading: outer k1 and inner k2 reflectance. */
 export const surface = z.strictObject({
-  k1: z.number().min(0).max(0.2).describe("share of light that the surface throws back from outside"),
-  k2: z.number().min(0).max(0.95).describe("share of light that the surface throws back from inside"),
+  k1: z
+    .number()
+    .min(0)
+    .max(0.2)
+    .describe("share of light that the surface throws back from outside"),
+  k2: z
+    .number()
+    .min(0)
+    .max(0.95)
+    .describe("share of light that the surface throws back from inside"),
 });
 
-const fileName = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, "a file name in readings/, without a path").max(120);
+const fileName = z
+  .string()
+  .regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, "a file name in readings/, without a path")
+  .max(120);
 
 /** A spectrum in readings/, with the fields that only one kind of reading has. */
 function spectralForm<T extends z.ZodRawShape>(further: T) {
   return z.strictObject({
     reading: fileName.describe("name of a file in readings/"),
-    column: z.union([text, z.array(text).min(1).max(50)]).describe("column or sample name; several are averaged"),
+    column: z
+      .union([text, z.array(text).min(1).max(50)])
+      .describe("column or sample name; several are averaged"),
     scale: z.enum(SCALES).optional().describe("needed unless workshop.yaml says it for all"),
     geometry: z.enum(GEOMETRIES).optional().describe("needed unless workshop.yaml says it for all"),
     surface: surface.optional(),
-    uncertainty: z.number().positive().max(0.1).optional().describe("standard uncertainty of a reflectance factor"),
+    uncertainty: z
+      .number()
+      .positive()
+      .max(0.1)
+      .optional()
+      .describe("standard uncertainty of a reflectance factor"),
     date: isoDate.optional(),
     ...further,
   });
@@ -34,11 +52,20 @@ export function readingForms<T extends z.ZodRawShape>(further: T) {
   return z.union([
     spectralForm(further),
     z.strictObject({
-      lab: z.tuple([z.number().min(0).max(100), z.number().min(-150).max(150), z.number().min(-150).max(150)]),
+      lab: z.tuple([
+        z.number().min(0).max(100),
+        z.number().min(-150).max(150),
+        z.number().min(-150).max(150),
+      ]),
       illuminant: z.enum(ILLUMINANTS),
       observer: z.union([z.literal(2), z.literal(10)]),
       geometry: z.enum(GEOMETRIES),
-      uncertainty: z.number().positive().max(10).optional().describe("standard uncertainty of each of L*, a*, b*"),
+      uncertainty: z
+        .number()
+        .positive()
+        .max(10)
+        .optional()
+        .describe("standard uncertainty of each of L*, a*, b*"),
       date: isoDate.optional(),
       ...further,
     }),

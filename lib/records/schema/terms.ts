@@ -4,12 +4,41 @@ export const SCALES = ["factor", "percent"] as const;
 export const ILLUMINANTS = ["A", "C", "D50", "D65"] as const;
 export const RATIO_KINDS = ["pigment", "paint"] as const;
 export const DISPERSIONS = ["mulled", "milled"] as const;
-export const FAMILIES = ["white", "black", "grey", "earth", "brown", "red", "orange", "yellow", "green", "blue", "violet", "extender"] as const;
+export const FAMILIES = [
+  "white",
+  "black",
+  "grey",
+  "earth",
+  "brown",
+  "red",
+  "orange",
+  "yellow",
+  "green",
+  "blue",
+  "violet",
+  "extender",
+] as const;
 export const VEHICLE_KINDS = ["oil", "medium", "drier", "thinner"] as const;
 export const OILS = ["linseed", "walnut", "safflower", "poppy", "stand linseed"] as const;
-export const DRIER_METALS = ["cobalt", "manganese", "lead", "zirconium", "calcium", "zinc"] as const;
+export const DRIER_METALS = [
+  "cobalt",
+  "manganese",
+  "lead",
+  "zirconium",
+  "calcium",
+  "zinc",
+] as const;
 /** Metals whose share a record may give: those of driers, and those that a label or a studio must know of. */
-export const RECORD_METALS = ["lead", "cadmium", "manganese", "cobalt", "chromate", "zirconium", "calcium", "zinc"] as const;
+export const RECORD_METALS = [
+  "lead",
+  "cadmium",
+  "manganese",
+  "cobalt",
+  "chromate",
+  "zirconium",
+  "calcium",
+  "zinc",
+] as const;
 export const ACUTE_ROUTES = ["oral", "dermal", "dust", "vapour"] as const;
 export const MARKETS = ["EU", "GB", "NI", "US", "other"] as const;
 export const LANGUAGES = ["en", "fr", "de", "es"] as const;

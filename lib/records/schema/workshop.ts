@@ -8,7 +8,10 @@ import { spectralReading, surface } from "./reading-form.ts";
 export const workshopSchema = z.strictObject({
   name: text,
   about: longText.optional(),
-  demonstration: z.boolean().optional().describe("true marks every page: workshop and readings are invented"),
+  demonstration: z
+    .boolean()
+    .optional()
+    .describe("true marks every page: workshop and readings are invented"),
   siteAddress: webAddress.optional(),
   contact: text.optional(),
   markets: z.array(z.enum(MARKETS)).min(1).optional(),
@@ -16,23 +19,60 @@ export const workshopSchema = z.strictObject({
   frame: z.enum(FRAMES).optional(),
   poisonCentre: text.optional(),
   paper: z.enum(PAPERS).optional(),
-  cards: z.array(cardSize).min(1).refine((sizes) => new Set(sizes.map(({ name }) => name)).size === sizes.length, "names that are each given once").optional()
+  cards: z
+    .array(cardSize)
+    .min(1)
+    .refine(
+      (sizes) => new Set(sizes.map(({ name }) => name)).size === sizes.length,
+      "names that are each given once",
+    )
+    .optional()
     .describe("sizes of shelf cards, the leading one first; without it 90x55, 105x74 and a strip"),
-  currency: z.string().regex(/^[A-Z]{3}$/, "a currency code of three capitals").optional(),
+  currency: z
+    .string()
+    .regex(/^[A-Z]{3}$/, "a currency code of three capitals")
+    .optional(),
   vehicle: slug.optional().describe("the oil of every colour that names none"),
-  leadingPair: z.tuple([slug, slug]).optional().describe("two colours that the first page shows side by side"),
-  pairs: z.array(z.union([
-    z.array(slug).min(2).max(4),
-    z.strictObject({ colours: z.array(slug).min(2).max(4), heading: text.optional(), why: longText.optional() }),
-  ])).optional().describe("two to four colours each that are set side by side on a page of their own"),
-  strengthReference: slug.optional().describe("the colour that tinting strength is reckoned against"),
-  grounds: z.strictObject({ black: spectralReading, white: spectralReading }).optional().describe("the bare halves of the opacity chart that films are drawn down on; without them contrast ratios rest on assumed ones"),
-  filmThicknessUm: z.number().positive().max(2000).optional().describe("wet film of the shop's drawdowns"),
-  readings: z.strictObject({
-    scale: z.enum(SCALES).optional(),
-    geometry: z.enum(GEOMETRIES).optional(),
-    surface: surface.optional(),
-    uncertainty: z.number().positive().max(0.1).optional(),
-  }).optional().describe("what holds for all readings that do not say otherwise"),
+  leadingPair: z
+    .tuple([slug, slug])
+    .optional()
+    .describe("two colours that the first page shows side by side"),
+  pairs: z
+    .array(
+      z.union([
+        z.array(slug).min(2).max(4),
+        z.strictObject({
+          colours: z.array(slug).min(2).max(4),
+          heading: text.optional(),
+          why: longText.optional(),
+        }),
+      ]),
+    )
+    .optional()
+    .describe("two to four colours each that are set side by side on a page of their own"),
+  strengthReference: slug
+    .optional()
+    .describe("the colour that tinting strength is reckoned against"),
+  grounds: z
+    .strictObject({ black: spectralReading, white: spectralReading })
+    .optional()
+    .describe(
+      "the bare halves of the opacity chart that films are drawn down on; without them contrast ratios rest on assumed ones",
+    ),
+  filmThicknessUm: z
+    .number()
+    .positive()
+    .max(2000)
+    .optional()
+    .describe("wet film of the shop's drawdowns"),
+  readings: z
+    .strictObject({
+      scale: z.enum(SCALES).optional(),
+      geometry: z.enum(GEOMETRIES).optional(),
+      surface: surface.optional(),
+      uncertainty: z.number().positive().max(0.1).optional(),
+    })
+    .optional()
+    .describe("what holds for all readings that do not say otherwise"),
 });
 export type WorkshopRecord = z.infer<typeof workshopSchema>;

@@ -22,23 +22,45 @@ describe("averaged", () => {
 
   test("equal readings have exactly their own mean, and no order matters much", () => {
     const R = fc.double({ min: 0, max: 1.2, noNaN: true });
-    fc.assert(fc.property(fc.array(fc.tuple(R, R), { minLength: 2, maxLength: 6 }), (rows) => {
-      const [first = [0, 0]] = rows;
-      const readings = rows.map((row) => spectrum(...row));
-      expect(averaged(rows.map(() => spectrum(...first)))).toEqual({ mean: spectrum(...first), spread: [0, 0] });
-      const { mean, spread } = averaged(readings);
-      const turned = averaged(readings.toReversed());
-      mean.values.forEach((value, i) => expect(turned.mean.values[i]).toBeCloseTo(value, 12));
-      expect(spread.every((s) => s >= 0 && s <= 1.2)).toBe(true);
-    }), { seed: 1, numRuns: 200 });
+    fc.assert(
+      fc.property(fc.array(fc.tuple(R, R), { minLength: 2, maxLength: 6 }), (rows) => {
+        const [first = [0, 0]] = rows;
+        const readings = rows.map((row) => spectrum(...row));
+        expect(averaged(rows.map(() => spectrum(...first)))).toEqual({
+          mean: spectrum(...first),
+          spread: [0, 0],
+        });
+        const { mean, spread } = averaged(readings);
+        const turned = averaged(readings.toReversed());
+        mean.values.forEach((value, i) => expect(turned.mean.values[i]).toBeCloseTo(value, 12));
+        expect(spread.every((s) => s >= 0 && s <= 1.2)).toBe(true);
+      }),
+      { seed: 1, numRuns: 200 },
+    );
   });
 
   test.each([
     ["no reading", [], "Unexpected count of readings `0`, expected `count >= 1`"],
-    ["another grid", [spectrum(0.1, 0.2), { grid: { ...grid, stepNm: 20 }, values: [0.1, 0.2] }], "Unexpected wavelength grid `400 nm, step 20 nm, 2 wavelengths`, expected `400 nm, step 10 nm, 2 wavelengths`"],
-    ["too few values", [spectrum(0.1)], "Unexpected count of reflectance factors `1`, expected `2, one a wavelength`"],
-    ["NaN", [spectrum(0.1, NaN)], "Unexpected reflectance factor at 410 nm `NaN`, expected `a finite number`"],
-    ["infinity", [spectrum(Infinity, 0.1)], "Unexpected reflectance factor at 400 nm `Infinity`, expected `a finite number`"],
+    [
+      "another grid",
+      [spectrum(0.1, 0.2), { grid: { ...grid, stepNm: 20 }, values: [0.1, 0.2] }],
+      "Unexpected wavelength grid `400 nm, step 20 nm, 2 wavelengths`, expected `400 nm, step 10 nm, 2 wavelengths`",
+    ],
+    [
+      "too few values",
+      [spectrum(0.1)],
+      "Unexpected count of reflectance factors `1`, expected `2, one a wavelength`",
+    ],
+    [
+      "NaN",
+      [spectrum(0.1, NaN)],
+      "Unexpected reflectance factor at 410 nm `NaN`, expected `a finite number`",
+    ],
+    [
+      "infinity",
+      [spectrum(Infinity, 0.1)],
+      "Unexpected reflectance factor at 400 nm `Infinity`, expected `a finite number`",
+    ],
   ])("refuses %s", (_, spectra, message) => {
     expect(() => averaged(spectra)).toThrow(new RangeError(message));
   });

@@ -8,18 +8,38 @@ import { parseReadingFile } from "../../../lib/records/readings/reading-file.ts"
 const file = "content/readings/red-earth.txt";
 const NUMBERS = INVENTED.map(Number);
 const single = (form: (nm: string) => string, header: readonly string[] = []): string =>
-  cgatsText({ header, fields: ["SAMPLE_ID", "SAMPLE_NAME", ...WAVELENGTHS.map(form)], sets: [["A1", '"red earth"', ...INVENTED]] });
+  cgatsText({
+    header,
+    fields: ["SAMPLE_ID", "SAMPLE_NAME", ...WAVELENGTHS.map(form)],
+    sets: [["A1", '"red earth"', ...INVENTED]],
+  });
 const plain = single((nm) => `SPECTRAL_NM${nm}`);
-const paired = (scale: string, values: readonly string[], wavelengths: readonly string[] = WAVELENGTHS): string =>
-  cgatsText({ fields: ["SAMPLE_ID", ...values.flatMap(() => ["SPECTRAL_NM", scale])], sets: [["earth", ...values.flatMap((value, i) => [wavelengths[i] ?? "", value])]] });
+const paired = (
+  scale: string,
+  values: readonly string[],
+  wavelengths: readonly string[] = WAVELENGTHS,
+): string =>
+  cgatsText({
+    fields: ["SAMPLE_ID", ...values.flatMap(() => ["SPECTRAL_NM", scale])],
+    sets: [["earth", ...values.flatMap((value, i) => [wavelengths[i] ?? "", value])]],
+  });
 
 describe("a CGATS reading with one field a wavelength", () => {
-  test.each([["SPECTRAL_NM400"], ["SPECTRAL_NM_400"], ["SPEC_400"], ["nm400"], ["NM_400"]])("written %s", (example) => {
-    const column = columnOf(soundReading(file, single((nm) => example.replace("400", nm))), "red earth");
-    expect(column.grid).toEqual({ startNm: 400, stepNm: 10, count: 31 });
-    expect(column.values).toEqual(NUMBERS);
-    expect(column.declaredScale).toBeUndefined();
-  });
+  test.each([["SPECTRAL_NM400"], ["SPECTRAL_NM_400"], ["SPEC_400"], ["nm400"], ["NM_400"]])(
+    "written %s",
+    (example) => {
+      const column = columnOf(
+        soundReading(
+          file,
+          single((nm) => example.replace("400", nm)),
+        ),
+        "red earth",
+      );
+      expect(column.grid).toEqual({ startNm: 400, stepNm: 10, count: 31 });
+      expect(column.values).toEqual(NUMBERS);
+      expect(column.declaredScale).toBeUndefined();
+    },
+  );
 
   test("gives the places of sample and values", () => {
     const column = columnOf(soundReading(file, plain), "red earth");
@@ -35,25 +55,37 @@ describe("a CGATS reading with one field a wavelength", () => {
   });
 
   test("passes over comments, private keywords and empty lines; blanks separate as tabs do", () => {
-    const text = plain.replaceAll("\t", "   ")
-      .replace("BEGIN_DATA_FORMAT", '\nKEYWORD "SHOP" # ours\nSHOP "a # in quotes"\n# a line\nBEGIN_DATA_FORMAT # fields')
+    const text = plain
+      .replaceAll("\t", "   ")
+      .replace(
+        "BEGIN_DATA_FORMAT",
+        '\nKEYWORD "SHOP" # ours\nSHOP "a # in quotes"\n# a line\nBEGIN_DATA_FORMAT # fields',
+      )
       .replace('"red earth"', '"red ""earth"" #2"');
     expect(columnOf(soundReading(file, text), 'red "earth" #2').values).toEqual(NUMBERS);
   });
 
   test("reads decimal commas", () => {
-    expect(columnOf(soundReading(file, plain.replaceAll("0.", "0,")), "red earth").values).toEqual(NUMBERS);
+    expect(columnOf(soundReading(file, plain.replaceAll("0.", "0,")), "red earth").values).toEqual(
+      NUMBERS,
+    );
   });
 
   test("a set and the fields may run over several lines", () => {
-    const text = plain.replace("\tSPECTRAL_NM550", "\nSPECTRAL_NM550").replace("\t0.0741", "\n0.0741").replace("\t0.2540", "\n0.2540");
+    const text = plain
+      .replace("\tSPECTRAL_NM550", "\nSPECTRAL_NM550")
+      .replace("\t0.0741", "\n0.0741")
+      .replace("\t0.2540", "\n0.2540");
     const column = columnOf(soundReading(file, text), "red earth");
     expect(column.values).toEqual(NUMBERS);
     expect(column.places[15]).toEqual({ text: "0.0741", line: 11, column: 1 });
   });
 
   test("turns a scan from red to blue round, values and places together", () => {
-    const text = cgatsText({ fields: ["SAMPLE_ID", ...WAVELENGTHS.map((nm) => `nm${nm}`).reverse()], sets: [["earth", ...INVENTED.toReversed()]] });
+    const text = cgatsText({
+      fields: ["SAMPLE_ID", ...WAVELENGTHS.map((nm) => `nm${nm}`).reverse()],
+      sets: [["earth", ...INVENTED.toReversed()]],
+    });
     const column = columnOf(soundReading(file, text), "earth");
     expect(column.grid).toEqual({ startNm: 400, stepNm: 10, count: 31 });
     expect(column.values).toEqual(NUMBERS);
@@ -61,13 +93,33 @@ describe("a CGATS reading with one field a wavelength", () => {
   });
 
   test("carries what the header says", () => {
-    const header = ['INSTRUMENTATION "invented"', "CREATED 2026-03-02", "MEASUREMENT_GEOMETRY 45/0", "ILLUMINATION_NAME D50", "OBSERVER_ANGLE 2"];
-    const text = cgatsText({ header, fields: ["SAMPLE_ID", "LAB_L", "LAB_A", "LAB_B", "XYZ_X", "XYZ_Y", "XYZ_Z"], sets: [["1", "30.5", "-1.25", "2", "6.1", "6.3", "5"]] });
+    const header = [
+      'INSTRUMENTATION "invented"',
+      "CREATED 2026-03-02",
+      "MEASUREMENT_GEOMETRY 45/0",
+      "ILLUMINATION_NAME D50",
+      "OBSERVER_ANGLE 2",
+    ];
+    const text = cgatsText({
+      header,
+      fields: ["SAMPLE_ID", "LAB_L", "LAB_A", "LAB_B", "XYZ_X", "XYZ_Y", "XYZ_Z"],
+      sets: [["1", "30.5", "-1.25", "2", "6.1", "6.3", "5"]],
+    });
     const reading = soundReading(file, text);
-    expect(reading.notes).toEqual({ originator: "Saltreach Colourworks, invented", instrument: "invented", date: "2026-03-02", geometry: "45/0" });
+    expect(reading.notes).toEqual({
+      originator: "Saltreach Colourworks, invented",
+      instrument: "invented",
+      date: "2026-03-02",
+      geometry: "45/0",
+    });
     expect(columnOf(reading, "1")).toEqual({
-      name: "1", at: { line: 14, column: 1 }, values: [], places: [], geometry: "45/0",
-      lab: { L: 30.5, a: -1.25, b: 2, illuminant: "D50", observer: 2 }, xyz: { X: 6.1, Y: 6.3, Z: 5, illuminant: "D50", observer: 2 },
+      name: "1",
+      at: { line: 14, column: 1 },
+      values: [],
+      places: [],
+      geometry: "45/0",
+      lab: { L: 30.5, a: -1.25, b: 2, illuminant: "D50", observer: 2 },
+      xyz: { X: 6.1, Y: 6.3, Z: 5, illuminant: "D50", observer: 2 },
     });
   });
 });
@@ -81,7 +133,10 @@ describe("a CGATS reading in pairs of wavelength and value", () => {
   });
 
   test("SPECTRAL_PCT is percent", () => {
-    const column = columnOf(soundReading(file, paired("SPECTRAL_PCT", ["5.11", "7.5"], ["400", "410"])), "earth");
+    const column = columnOf(
+      soundReading(file, paired("SPECTRAL_PCT", ["5.11", "7.5"], ["400", "410"])),
+      "earth",
+    );
     expect(column.values).toEqual([5.11, 7.5]);
     expect(column.declaredScale).toBe("percent");
   });
@@ -92,55 +147,297 @@ describe("names of samples", () => {
   const fields = ["SAMPLE_ID", "SAMPLE_NAME", "nm400", "nm410"];
 
   test("a sample without a name goes by its identifier", () => {
-    expect([...soundReading(file, cgatsText({ fields, sets: [set("A1", "earth"), set("A2", '""')] })).columns.keys()]).toEqual(["earth", "A2"]);
+    expect([
+      ...soundReading(
+        file,
+        cgatsText({ fields, sets: [set("A1", "earth"), set("A2", '""')] }),
+      ).columns.keys(),
+    ]).toEqual(["earth", "A2"]);
   });
 
   test("samples whose names repeat go by their identifiers", () => {
-    const { reading, diagnostics } = parseReadingFile(file, cgatsText({ fields, sets: [set("A1", "earth"), set("A2", "earth")] }));
+    const { reading, diagnostics } = parseReadingFile(
+      file,
+      cgatsText({ fields, sets: [set("A1", "earth"), set("A2", "earth")] }),
+    );
     expect([...(reading?.columns.keys() ?? [])]).toEqual(["A1", "A2"]);
-    expect(diagnostics).toMatchObject([{ severity: "warning", rule: "readings/duplicated-column", place: { line: 10, column: 4 } }]);
+    expect(diagnostics).toMatchObject([
+      { severity: "warning", rule: "readings/duplicated-column", place: { line: 10, column: 4 } },
+    ]);
   });
 
   test("a later table's sample of the same name says its table", () => {
     const table = cgatsText({ fields, sets: [set("A1", "earth")] });
-    expect([...soundReading(file, table + table).columns.keys()]).toEqual(["earth", "earth (table 2)"]);
+    expect([...soundReading(file, table + table).columns.keys()]).toEqual([
+      "earth",
+      "earth (table 2)",
+    ]);
   });
 });
 
 describe("faults of a CGATS text", () => {
-  const short = cgatsText({ fields: ["SAMPLE_ID", "nm400", "nm410"], sets: [["1", "0.1", "0.2"], ["2", "0.1", "0.2"]] });
+  const short = cgatsText({
+    fields: ["SAMPLE_ID", "nm400", "nm410"],
+    sets: [
+      ["1", "0.1", "0.2"],
+      ["2", "0.1", "0.2"],
+    ],
+  });
   const at = (place: string): string => `${file}:${place}`;
   checkFaults([
-    { what: "a count of fields that does not match", file, text: short.replace("FIELDS 3", "FIELDS 4"), told: at("3:18 error Unexpected NUMBER_OF_FIELDS `4`, expected `3, the fields of the table` readings/cgats-count") },
-    { what: "a count of sets that does not match", file, text: short.replace("SETS 2", "SETS 1"), told: at("7:16 error Unexpected NUMBER_OF_SETS `1`, expected `2, the sets of the table` readings/cgats-count") },
-    { what: "a count that is no number", file, text: short.replace("SETS 2", "SETS two"), told: at("7:16 error Unexpected NUMBER_OF_SETS `two`, expected `2, the sets of the table` readings/cgats-count") },
-    { what: "a count that is left empty", file, text: short.replace("SETS 2", "SETS"), told: at("7:1 error Unexpected NUMBER_OF_SETS `nothing`, expected `2, the sets of the table` readings/cgats-count") },
-    { what: "no count", file, text: short.replace("NUMBER_OF_SETS 2\n", ""), told: at("5:1 warning Unexpected NUMBER_OF_SETS `nothing`, expected `2, the sets of the table`; without it a cut file can't be told readings/cgats-count") },
-    { what: "no identifier", file, text: short.replace("CGATS.17\n", ""), told: at('1:1 warning Unexpected first line `ORIGINATOR Saltreach Colourworks, invented`, expected `a file identifier alone, such as CGATS.17` readings/cgats-identifier') },
-    { what: "a set one value short", file, text: short.replace("1\t0.1\t0.2", "1\t0.1"), told: at("9:1 error Unexpected count of values in a set `2`, expected `3, one a field` readings/row-width") },
-    { what: "a set one value long", file, text: short.replace("1\t0.1\t0.2", "1\t0.1\t0.2\t0.3"), told: at("9:1 error Unexpected count of values in a set `4`, expected `3, one a field` readings/row-width") },
-    { what: "an empty cell between tabs", file, text: short.replace("1\t0.1\t0.2", "1\t\t0.2"), told: at("9:3 error Unexpected cell `nothing`, expected `a value between two tabs` readings/empty-cell") },
-    { what: "a text that is cut in its data", file, text: short.slice(0, short.indexOf("END_DATA\n")), told: at("11:1 error Unexpected end of the file `nothing more`, expected `END_DATA` readings/cgats-structure") },
-    { what: "a text that is cut in its fields", file, text: short.slice(0, short.indexOf("END_DATA_FORMAT")), told: at("6:1 error Unexpected end of the file `nothing more`, expected `END_DATA_FORMAT` readings/cgats-structure") },
-    { what: "a text that is cut before its data", file, text: short.slice(0, short.indexOf("NUMBER_OF_SETS")), told: at("7:1 error Unexpected end of the file `no table`, expected `BEGIN_DATA_FORMAT, BEGIN_DATA and their ends` readings/cgats-structure") },
-    { what: "a second table that is cut before its data", file, text: short + "BEGIN_DATA_FORMAT\nSAMPLE_ID\nEND_DATA_FORMAT\n", told: at("15:1 error Unexpected end of the file `no table`, expected `BEGIN_DATA_FORMAT, BEGIN_DATA and their ends` readings/cgats-structure") },
-    { what: "fields given twice", file, text: short.replace("NUMBER_OF_SETS", "BEGIN_DATA_FORMAT\nEND_DATA_FORMAT\nNUMBER_OF_SETS"), told: at("7:1 error Unexpected second BEGIN_DATA_FORMAT `BEGIN_DATA_FORMAT`, expected `one in a table` readings/cgats-structure") },
-    { what: "fields that are not closed", file, text: short.replace("END_DATA_FORMAT\n", ""), told: at("6:1 error Unexpected keyword `NUMBER_OF_SETS`, expected `END_DATA_FORMAT` readings/cgats-structure") },
-    { what: "data without fields", file, text: "CGATS.17\nBEGIN_DATA\n1 2\nEND_DATA\n", told: at("2:1 error Unexpected keyword `BEGIN_DATA`, expected `BEGIN_DATA_FORMAT with the table's fields before it` readings/cgats-structure") },
-    { what: "an end without a beginning", file, text: short + "END_DATA\n", told: at("12:1 error Unexpected keyword `END_DATA`, expected `BEGIN_DATA before it` readings/cgats-structure") },
-    { what: "a quote that is not closed", file, text: short.replace('invented"', "invented"), told: at("2:12 error Unexpected quote `Saltreach Colourworks, invented`, expected `a quote that is closed on its line` readings/cgats-quote") },
-    { what: "a field twice", file, text: cgatsText({ fields: ["SAMPLE_ID", "LAB_L", "nm400", "nm410", "LAB_L"], sets: [] }), told: at("5:29 error Unexpected second field `LAB_L`, expected ``LAB_L` once in a table` readings/duplicated-column") },
-    { what: "a wavelength twice", file, text: cgatsText({ fields: ["SAMPLE_ID", "nm400", "nm410", "SPEC_410"], sets: [] }), told: at("5:23 error Unexpected second wavelength `410`, expected `410 once, as on line 5` readings/duplicated-wavelength") },
-    { what: "a gap", file, text: cgatsText({ fields: ["SAMPLE_ID", "nm400", "nm410", "nm420", "nm440"], sets: [] }), told: at("5:29 error Unexpected gap before wavelength `440`, expected `430 after 420 nm, in steps of 10 nm` readings/wavelength-gap") },
-    { what: "wavelengths out of order", file, text: cgatsText({ fields: ["SAMPLE_ID", "nm400", "nm420", "nm410", "nm430"], sets: [] }), told: at("5:23 error Unexpected wavelength `410`, expected `one above 420` readings/wavelength-order") },
-    { what: "a gap in pairs", file, text: paired("SPECTRAL_DEC", ["0.1", "0.2", "0.3", "0.4"], ["400", "410", "420", "440"]), told: at("9:31 error Unexpected gap before wavelength `440` at earth, expected `430 after 420 nm, in steps of 10 nm` readings/wavelength-gap") },
-    { what: "a value without its wavelength", file, text: cgatsText({ fields: ["SAMPLE_ID", "SPECTRAL_PCT"], sets: [] }), told: at("5:11 error Unexpected field `SPECTRAL_PCT`, expected `SPECTRAL_NM before it` readings/cgats-pairs") },
-    { what: "a wavelength without its value", file, text: cgatsText({ fields: ["SAMPLE_ID", "SPECTRAL_NM"], sets: [] }), told: at("5:11 error Unexpected field `SPECTRAL_NM`, expected `SPECTRAL_PCT or SPECTRAL_DEC after it` readings/cgats-pairs") },
-    { what: "percent and factor in one table", file, text: cgatsText({ fields: ["SAMPLE_ID", "SPECTRAL_NM", "SPECTRAL_PCT", "SPECTRAL_NM", "SPECTRAL_DEC"], sets: [] }), told: at("5:48 error Unexpected field `SPECTRAL_DEC`, expected `one scale in a table, SPECTRAL_PCT or SPECTRAL_DEC` readings/cgats-pairs") },
-    { what: "both forms in one table", file, text: cgatsText({ fields: ["SPECTRAL_NM", "SPECTRAL_PCT", "nm400", "nm410"], sets: [] }), told: at("5:26 error Unexpected field of one wavelength `400`, expected `either one field a wavelength or SPECTRAL_NM with its value` readings/cgats-pairs") },
-    { what: "point and comma in one file", file, text: short.replace("2\t0.1", "2\t0,1"), told: at("10:3 error Unexpected decimal mark `0,1`, expected ``.` as in the file's numbers before` readings/decimal-mark") },
-    { what: "an identifier twice", file, text: short.replace("2\t0.1", "1\t0.1"), told: at("10:1 error Unexpected second sample `1`, expected `each sample once` readings/duplicated-column") },
-    { what: "no measured field", file, text: cgatsText({ fields: ["SAMPLE_ID", "CMYK_C"], sets: [["1", "50"]] }), told: at("1:1 error Unexpected content `no sample`, expected `samples with fields SPECTRAL_NM400 and so on, LAB_L LAB_A LAB_B or XYZ_X XYZ_Y XYZ_Z` readings/no-reading") },
-    { what: "a Lab that is no number", file, text: cgatsText({ fields: ["SAMPLE_ID", "LAB_L", "LAB_A", "LAB_B"], sets: [["1", "30", "n/a", "2"]] }), told: at("9:6 warning Unexpected Lab or XYZ value `n/a` at 1, expected `a number` readings/not-a-number") },
+    {
+      what: "a count of fields that does not match",
+      file,
+      text: short.replace("FIELDS 3", "FIELDS 4"),
+      told: at(
+        "3:18 error Unexpected NUMBER_OF_FIELDS `4`, expected `3, the fields of the table` readings/cgats-count",
+      ),
+    },
+    {
+      what: "a count of sets that does not match",
+      file,
+      text: short.replace("SETS 2", "SETS 1"),
+      told: at(
+        "7:16 error Unexpected NUMBER_OF_SETS `1`, expected `2, the sets of the table` readings/cgats-count",
+      ),
+    },
+    {
+      what: "a count that is no number",
+      file,
+      text: short.replace("SETS 2", "SETS two"),
+      told: at(
+        "7:16 error Unexpected NUMBER_OF_SETS `two`, expected `2, the sets of the table` readings/cgats-count",
+      ),
+    },
+    {
+      what: "a count that is left empty",
+      file,
+      text: short.replace("SETS 2", "SETS"),
+      told: at(
+        "7:1 error Unexpected NUMBER_OF_SETS `nothing`, expected `2, the sets of the table` readings/cgats-count",
+      ),
+    },
+    {
+      what: "no count",
+      file,
+      text: short.replace("NUMBER_OF_SETS 2\n", ""),
+      told: at(
+        "5:1 warning Unexpected NUMBER_OF_SETS `nothing`, expected `2, the sets of the table`; without it a cut file can't be told readings/cgats-count",
+      ),
+    },
+    {
+      what: "no identifier",
+      file,
+      text: short.replace("CGATS.17\n", ""),
+      told: at(
+        "1:1 warning Unexpected first line `ORIGINATOR Saltreach Colourworks, invented`, expected `a file identifier alone, such as CGATS.17` readings/cgats-identifier",
+      ),
+    },
+    {
+      what: "a set one value short",
+      file,
+      text: short.replace("1\t0.1\t0.2", "1\t0.1"),
+      told: at(
+        "9:1 error Unexpected count of values in a set `2`, expected `3, one a field` readings/row-width",
+      ),
+    },
+    {
+      what: "a set one value long",
+      file,
+      text: short.replace("1\t0.1\t0.2", "1\t0.1\t0.2\t0.3"),
+      told: at(
+        "9:1 error Unexpected count of values in a set `4`, expected `3, one a field` readings/row-width",
+      ),
+    },
+    {
+      what: "an empty cell between tabs",
+      file,
+      text: short.replace("1\t0.1\t0.2", "1\t\t0.2"),
+      told: at(
+        "9:3 error Unexpected cell `nothing`, expected `a value between two tabs` readings/empty-cell",
+      ),
+    },
+    {
+      what: "a text that is cut in its data",
+      file,
+      text: short.slice(0, short.indexOf("END_DATA\n")),
+      told: at(
+        "11:1 error Unexpected end of the file `nothing more`, expected `END_DATA` readings/cgats-structure",
+      ),
+    },
+    {
+      what: "a text that is cut in its fields",
+      file,
+      text: short.slice(0, short.indexOf("END_DATA_FORMAT")),
+      told: at(
+        "6:1 error Unexpected end of the file `nothing more`, expected `END_DATA_FORMAT` readings/cgats-structure",
+      ),
+    },
+    {
+      what: "a text that is cut before its data",
+      file,
+      text: short.slice(0, short.indexOf("NUMBER_OF_SETS")),
+      told: at(
+        "7:1 error Unexpected end of the file `no table`, expected `BEGIN_DATA_FORMAT, BEGIN_DATA and their ends` readings/cgats-structure",
+      ),
+    },
+    {
+      what: "a second table that is cut before its data",
+      file,
+      text: short + "BEGIN_DATA_FORMAT\nSAMPLE_ID\nEND_DATA_FORMAT\n",
+      told: at(
+        "15:1 error Unexpected end of the file `no table`, expected `BEGIN_DATA_FORMAT, BEGIN_DATA and their ends` readings/cgats-structure",
+      ),
+    },
+    {
+      what: "fields given twice",
+      file,
+      text: short.replace("NUMBER_OF_SETS", "BEGIN_DATA_FORMAT\nEND_DATA_FORMAT\nNUMBER_OF_SETS"),
+      told: at(
+        "7:1 error Unexpected second BEGIN_DATA_FORMAT `BEGIN_DATA_FORMAT`, expected `one in a table` readings/cgats-structure",
+      ),
+    },
+    {
+      what: "fields that are not closed",
+      file,
+      text: short.replace("END_DATA_FORMAT\n", ""),
+      told: at(
+        "6:1 error Unexpected keyword `NUMBER_OF_SETS`, expected `END_DATA_FORMAT` readings/cgats-structure",
+      ),
+    },
+    {
+      what: "data without fields",
+      file,
+      text: "CGATS.17\nBEGIN_DATA\n1 2\nEND_DATA\n",
+      told: at(
+        "2:1 error Unexpected keyword `BEGIN_DATA`, expected `BEGIN_DATA_FORMAT with the table's fields before it` readings/cgats-structure",
+      ),
+    },
+    {
+      what: "an end without a beginning",
+      file,
+      text: short + "END_DATA\n",
+      told: at(
+        "12:1 error Unexpected keyword `END_DATA`, expected `BEGIN_DATA before it` readings/cgats-structure",
+      ),
+    },
+    {
+      what: "a quote that is not closed",
+      file,
+      text: short.replace('invented"', "invented"),
+      told: at(
+        "2:12 error Unexpected quote `Saltreach Colourworks, invented`, expected `a quote that is closed on its line` readings/cgats-quote",
+      ),
+    },
+    {
+      what: "a field twice",
+      file,
+      text: cgatsText({ fields: ["SAMPLE_ID", "LAB_L", "nm400", "nm410", "LAB_L"], sets: [] }),
+      told: at(
+        "5:29 error Unexpected second field `LAB_L`, expected ``LAB_L` once in a table` readings/duplicated-column",
+      ),
+    },
+    {
+      what: "a wavelength twice",
+      file,
+      text: cgatsText({ fields: ["SAMPLE_ID", "nm400", "nm410", "SPEC_410"], sets: [] }),
+      told: at(
+        "5:23 error Unexpected second wavelength `410`, expected `410 once, as on line 5` readings/duplicated-wavelength",
+      ),
+    },
+    {
+      what: "a gap",
+      file,
+      text: cgatsText({ fields: ["SAMPLE_ID", "nm400", "nm410", "nm420", "nm440"], sets: [] }),
+      told: at(
+        "5:29 error Unexpected gap before wavelength `440`, expected `430 after 420 nm, in steps of 10 nm` readings/wavelength-gap",
+      ),
+    },
+    {
+      what: "wavelengths out of order",
+      file,
+      text: cgatsText({ fields: ["SAMPLE_ID", "nm400", "nm420", "nm410", "nm430"], sets: [] }),
+      told: at(
+        "5:23 error Unexpected wavelength `410`, expected `one above 420` readings/wavelength-order",
+      ),
+    },
+    {
+      what: "a gap in pairs",
+      file,
+      text: paired("SPECTRAL_DEC", ["0.1", "0.2", "0.3", "0.4"], ["400", "410", "420", "440"]),
+      told: at(
+        "9:31 error Unexpected gap before wavelength `440` at earth, expected `430 after 420 nm, in steps of 10 nm` readings/wavelength-gap",
+      ),
+    },
+    {
+      what: "a value without its wavelength",
+      file,
+      text: cgatsText({ fields: ["SAMPLE_ID", "SPECTRAL_PCT"], sets: [] }),
+      told: at(
+        "5:11 error Unexpected field `SPECTRAL_PCT`, expected `SPECTRAL_NM before it` readings/cgats-pairs",
+      ),
+    },
+    {
+      what: "a wavelength without its value",
+      file,
+      text: cgatsText({ fields: ["SAMPLE_ID", "SPECTRAL_NM"], sets: [] }),
+      told: at(
+        "5:11 error Unexpected field `SPECTRAL_NM`, expected `SPECTRAL_PCT or SPECTRAL_DEC after it` readings/cgats-pairs",
+      ),
+    },
+    {
+      what: "percent and factor in one table",
+      file,
+      text: cgatsText({
+        fields: ["SAMPLE_ID", "SPECTRAL_NM", "SPECTRAL_PCT", "SPECTRAL_NM", "SPECTRAL_DEC"],
+        sets: [],
+      }),
+      told: at(
+        "5:48 error Unexpected field `SPECTRAL_DEC`, expected `one scale in a table, SPECTRAL_PCT or SPECTRAL_DEC` readings/cgats-pairs",
+      ),
+    },
+    {
+      what: "both forms in one table",
+      file,
+      text: cgatsText({ fields: ["SPECTRAL_NM", "SPECTRAL_PCT", "nm400", "nm410"], sets: [] }),
+      told: at(
+        "5:26 error Unexpected field of one wavelength `400`, expected `either one field a wavelength or SPECTRAL_NM with its value` readings/cgats-pairs",
+      ),
+    },
+    {
+      what: "point and comma in one file",
+      file,
+      text: short.replace("2\t0.1", "2\t0,1"),
+      told: at(
+        "10:3 error Unexpected decimal mark `0,1`, expected ``.` as in the file's numbers before` readings/decimal-mark",
+      ),
+    },
+    {
+      what: "an identifier twice",
+      file,
+      text: short.replace("2\t0.1", "1\t0.1"),
+      told: at(
+        "10:1 error Unexpected second sample `1`, expected `each sample once` readings/duplicated-column",
+      ),
+    },
+    {
+      what: "no measured field",
+      file,
+      text: cgatsText({ fields: ["SAMPLE_ID", "CMYK_C"], sets: [["1", "50"]] }),
+      told: at(
+        "1:1 error Unexpected content `no sample`, expected `samples with fields SPECTRAL_NM400 and so on, LAB_L LAB_A LAB_B or XYZ_X XYZ_Y XYZ_Z` readings/no-reading",
+      ),
+    },
+    {
+      what: "a Lab that is no number",
+      file,
+      text: cgatsText({
+        fields: ["SAMPLE_ID", "LAB_L", "LAB_A", "LAB_B"],
+        sets: [["1", "30", "n/a", "2"]],
+      }),
+      told: at(
+        "9:6 warning Unexpected Lab or XYZ value `n/a` at 1, expected `a number` readings/not-a-number",
+      ),
+    },
   ]);
 });

@@ -28,23 +28,34 @@ describe("a CSV reading", () => {
   });
 
   test("passes over a byte order mark, comments, empty lines, empty rows and a trailing separator", () => {
-    const text = "\uFEFF# invented \"readings\", Saltreach\r\n\r\nnm,masstone,\r\n" + INVENTED.map((value, i) => `${400 + 10 * i},${value},`).join("\r\n") + "\r\n,,\r\n";
+    const text =
+      '\uFEFF# invented "readings", Saltreach\r\n\r\nnm,masstone,\r\n' +
+      INVENTED.map((value, i) => `${400 + 10 * i},${value},`).join("\r\n") +
+      "\r\n,,\r\n";
     const column = columnOf(soundReading(file, text), "masstone");
     expect(column.values).toEqual(NUMBERS);
     expect(column.places[0]).toEqual({ text: "0.0511", line: 4, column: 5 });
   });
 
   test.each([[";"], ["\t"]])("reads decimal commas between %j", (separator) => {
-    const text = [`nm${separator}masstone`, ...INVENTED.map((value, i) => `${400 + 10 * i}${separator}${value.replace(".", ",")}`)].join("\n");
+    const text = [
+      `nm${separator}masstone`,
+      ...INVENTED.map((value, i) => `${400 + 10 * i}${separator}${value.replace(".", ",")}`),
+    ].join("\n");
     expect(columnOf(soundReading(file, text), "masstone").values).toEqual(NUMBERS);
   });
 
   test("a byte order mark has no column", () => {
-    expect(columnOf(soundReading(file, "\uFEFF" + csvText()), "masstone").at).toEqual({ line: 1, column: 4 });
+    expect(columnOf(soundReading(file, "\uFEFF" + csvText()), "masstone").at).toEqual({
+      line: 1,
+      column: 4,
+    });
   });
 
   test("reads quoted cells, with commas, quotes and line breaks in a name", () => {
-    const text = '"nm", "masstone, ""short""" ,"tint\n1:20"\n' + INVENTED.map((value, i) => `"${400 + 10 * i}" , "${value}","0.5"`).join("\n");
+    const text =
+      '"nm", "masstone, ""short""" ,"tint\n1:20"\n' +
+      INVENTED.map((value, i) => `"${400 + 10 * i}" , "${value}","0.5"`).join("\n");
     const reading = soundReading(file, text);
     const column = columnOf(reading, 'masstone, "short"');
     expect([...reading.columns.keys()]).toEqual(['masstone, "short"', "tint\n1:20"]);
@@ -54,12 +65,16 @@ describe("a CSV reading", () => {
   });
 
   test("counts columns after letters outside ASCII", () => {
-    const text = "nm,Kräplack 😀,tint\n" + INVENTED.map((value, i) => `${400 + 10 * i},${value},0.5`).join("\n");
+    const text =
+      "nm,Kräplack 😀,tint\n" +
+      INVENTED.map((value, i) => `${400 + 10 * i},${value},0.5`).join("\n");
     expect(columnOf(soundReading(file, text), "tint").at).toEqual({ line: 1, column: 16 });
   });
 
   test("a quote inside a name is a letter like others, and an accent may be a mark of its own", () => {
-    expect([...soundReading(file, csvText({ 1: 'nm,2" kra\u0308plack' })).columns.keys()]).toEqual(['2" kr\u00e4plack']);
+    expect([...soundReading(file, csvText({ 1: 'nm,2" kra\u0308plack' })).columns.keys()]).toEqual([
+      '2" kr\u00e4plack',
+    ]);
   });
 
   test("takes wavelengths from 100 to 4000 nm", () => {
@@ -75,9 +90,12 @@ describe("a CSV reading", () => {
     expect(column.places[0]).toMatchObject({ text: "0.0511", line: 32 });
   });
 
-  test.each(["nm", "NM", "wavelength nm", "Wavelength (nm)", "wavelength_nm"])("knows the wavelengths under %s", (head) => {
-    expect(soundReading(file, csvText({ 1: `${head},masstone` })).columns.size).toBe(1);
-  });
+  test.each(["nm", "NM", "wavelength nm", "Wavelength (nm)", "wavelength_nm"])(
+    "knows the wavelengths under %s",
+    (head) => {
+      expect(soundReading(file, csvText({ 1: `${head},masstone` })).columns.size).toBe(1);
+    },
+  );
 
   test("a column nobody has asked for may have empty cells and words", () => {
     const text = csvText({ 1: "nm,masstone,remarks", 5: "430,0.0487,lamp changed" });
@@ -90,87 +108,132 @@ describe("a CSV reading", () => {
 describe("faults of a CSV", () => {
   checkFaults([
     {
-      what: "a gap", file, text: csvText({ 6: "", 7: "" }),
+      what: "a gap",
+      file,
+      text: csvText({ 6: "", 7: "" }),
       told: `${file}:8:1 error Unexpected gap before wavelength \`460\`, expected \`440 after 430 nm, in steps of 10 nm\` readings/wavelength-gap`,
     },
     {
-      what: "two wavelengths swapped", file, text: csvText({ 6: "450,0.0476", 7: "440,0.0480" }),
+      what: "two wavelengths swapped",
+      file,
+      text: csvText({ 6: "450,0.0476", 7: "440,0.0480" }),
       told: `${file}:7:1 error Unexpected wavelength \`440\`, expected \`one above 450\` readings/wavelength-order`,
     },
     {
-      what: "a wavelength twice", file, text: csvText({ 6: "440,0.0480\n440,0.0481" }),
+      what: "a wavelength twice",
+      file,
+      text: csvText({ 6: "440,0.0480\n440,0.0481" }),
       told: `${file}:7:1 error Unexpected second wavelength \`440\`, expected \`440 once, as on line 6\` readings/duplicated-wavelength`,
     },
     {
-      what: "a wavelength off the step", file, text: csvText({ 32: "705,0.337" }),
+      what: "a wavelength off the step",
+      file,
+      text: csvText({ 32: "705,0.337" }),
       told: `${file}:32:1 error Unexpected wavelength \`705\`, expected \`700 after 690 nm, in steps of 10 nm\` readings/wavelength-step`,
     },
     {
-      what: "a wavelength that is no number", file, text: csvText({ 6: "440 nm,0.0480" }),
+      what: "a wavelength that is no number",
+      file,
+      text: csvText({ 6: "440 nm,0.0480" }),
       told: `${file}:6:1 error Unexpected wavelength \`440 nm\`, expected \`a whole number of nm, 100 to 4000\` readings/wavelength`,
     },
     {
-      what: "a wavelength in micrometres", file, text: "nm,masstone\n0.4,0.05\n",
+      what: "a wavelength in micrometres",
+      file,
+      text: "nm,masstone\n0.4,0.05\n",
       told: `${file}:2:1 error Unexpected wavelength \`0.4\`, expected \`a whole number of nm, 100 to 4000\` readings/wavelength`,
     },
     {
-      what: "a gap where either step might be meant", file, text: "nm,a\n400,0.1\n420,0.1\n430,0.1\n",
+      what: "a gap where either step might be meant",
+      file,
+      text: "nm,a\n400,0.1\n420,0.1\n430,0.1\n",
       told: `${file}:3:1 error Unexpected gap before wavelength \`420\`, expected \`410 after 400 nm, in steps of 10 nm\` readings/wavelength-gap`,
     },
     {
-      what: "a wavelength below 100 nm", file, text: "nm,a\n99,0.1\n100,0.1\n",
+      what: "a wavelength below 100 nm",
+      file,
+      text: "nm,a\n99,0.1\n100,0.1\n",
       told: `${file}:2:1 error Unexpected wavelength \`99\`, expected \`a whole number of nm, 100 to 4000\` readings/wavelength`,
     },
     {
-      what: "a wavelength above 4000 nm", file, text: "nm,a\n4000,0.1\n4001,0.1\n",
+      what: "a wavelength above 4000 nm",
+      file,
+      text: "nm,a\n4000,0.1\n4001,0.1\n",
       told: `${file}:3:1 error Unexpected wavelength \`4001\`, expected \`a whole number of nm, 100 to 4000\` readings/wavelength`,
     },
     {
-      what: "a row without wavelength", file, text: csvText({ 6: ",0.0480" }),
+      what: "a row without wavelength",
+      file,
+      text: csvText({ 6: ",0.0480" }),
       told: `${file}:6:1 error Unexpected wavelength \`nothing\`, expected \`a whole number of nm, 100 to 4000\` readings/wavelength`,
     },
     {
-      what: "a single wavelength", file, text: "nm,masstone\n400,0.05\n",
+      what: "a single wavelength",
+      file,
+      text: "nm,masstone\n400,0.05\n",
       told: `${file}:1:1 error Unexpected count of wavelengths \`1\`, expected \`400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm\` readings/wavelength-count`,
     },
     {
-      what: "a header alone", file, text: "nm,masstone\n",
+      what: "a header alone",
+      file,
+      text: "nm,masstone\n",
       told: `${file}:1:1 error Unexpected count of wavelengths \`0\`, expected \`400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm\` readings/wavelength-count`,
     },
     {
-      what: "no header row", file, text: csvText({ 1: "" }),
+      what: "no header row",
+      file,
+      text: csvText({ 1: "" }),
       told: `${file}:2:1 error Unexpected first cell of the header row \`400\`, expected \`nm\` readings/header`,
     },
     {
-      what: "wavelengths alone", file, text: "nm\n400\n410\n",
+      what: "wavelengths alone",
+      file,
+      text: "nm\n400\n410\n",
       told: `${file}:1:1 error Unexpected header row \`nm alone\`, expected \`nm, then a name for each column\` readings/header`,
     },
     {
-      what: "a column name twice", file, text: csvText({ 1: "nm,masstone,masstone" }),
+      what: "a column name twice",
+      file,
+      text: csvText({ 1: "nm,masstone,masstone" }),
       told: `${file}:1:13 error Unexpected second column \`masstone\`, expected \`\`masstone\` once, as at column 4 of the header row\` readings/duplicated-column`,
     },
     {
-      what: "values under no name", file, text: csvText({ 1: "nm,masstone,", 3: "410,0.0502,0.5" }),
+      what: "values under no name",
+      file,
+      text: csvText({ 1: "nm,masstone,", 3: "410,0.0502,0.5" }),
       told: `${file}:1:13 error Unexpected column name \`nothing\`, expected \`a name above each column\` readings/column-name`,
     },
     {
-      what: "a cell past the last column", file, text: csvText({ 3: "410,0.0502,0.5" }),
+      what: "a cell past the last column",
+      file,
+      text: csvText({ 3: "410,0.0502,0.5" }),
       told: `${file}:3:12 error Unexpected cell past the last column \`0.5\`, expected \`2 cells, as in the header row\`; decimal commas need semicolons or tabs between the cells readings/row-width`,
     },
     {
-      what: "decimal commas between commas", file, text: ["nm,masstone", ...INVENTED.map((value, i) => `${400 + 10 * i},${value.replace(".", ",")}`)].join("\n"),
+      what: "decimal commas between commas",
+      file,
+      text: [
+        "nm,masstone",
+        ...INVENTED.map((value, i) => `${400 + 10 * i},${value.replace(".", ",")}`),
+      ].join("\n"),
       told: `${file}:2:7 error Unexpected cell past the last column \`0511\`, expected \`2 cells, as in the header row\`; decimal commas need semicolons or tabs between the cells, and on 30 more rows readings/row-width`,
     },
     {
-      what: "point and comma in one file", file, text: csvText().replaceAll(",", ";").replace("0.0493", "0,0493"),
+      what: "point and comma in one file",
+      file,
+      text: csvText().replaceAll(",", ";").replace("0.0493", "0,0493"),
       told: `${file}:4:5 error Unexpected decimal mark \`0,0493\`, expected \`\`.\` as in the file's numbers before\` readings/decimal-mark`,
     },
     {
-      what: "a quote that is not closed", file, text: csvText({ 3: '410,"0.0502' }),
+      what: "a quote that is not closed",
+      file,
+      text: csvText({ 3: '410,"0.0502' }),
       told: `${file}:3:5 error Unexpected CSV \`quote that is not closed\`, expected \`cells of one table, quotes in pairs\` readings/csv`,
     },
     {
-      what: "text after a quote", file, text: csvText({ 3: '410,"0.0502" x' }),
+      what: "text after a quote",
+      file,
+      text: csvText({ 3: '410,"0.0502" x' }),
       told: `${file}:3:5 error Unexpected CSV \`text after a closing quote\`, expected \`cells of one table, quotes in pairs\` readings/csv`,
     },
   ]);
@@ -178,16 +241,71 @@ describe("faults of a CSV", () => {
 
 describe("faults of a file as a whole", () => {
   checkFaults([
-    { what: "an ending of none of the formats", file: "r/a.xls", text: csvText(), told: "r/a.xls:1:1 error Unexpected file ending `.xls`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending" },
-    { what: "no ending", file: "r/a", text: csvText(), told: "r/a:1:1 error Unexpected file ending `none`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending" },
-    { what: "an ending that is a word of the language", file: "r/a.constructor", text: csvText(), told: "r/a.constructor:1:1 error Unexpected file ending `.constructor`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending" },
-    { what: "a UTF-16 mark read as UTF-8", file, text: "\uFFFD\uFFFDnm", told: `${file}:1:1 error Unexpected encoding \`bytes that are no text\`, expected \`UTF-8\`; save the file as UTF-8 text readings/encoding` },
-    { what: "nothing in it", file, text: "\uFEFF \r\n", told: `${file}:1:1 error Unexpected content \`nothing\`, expected \`CSV\` readings/empty` },
-    { what: "UTF-16 read as UTF-8", file, text: "n\0m\0,\0", told: `${file}:1:1 error Unexpected encoding \`bytes that are no text\`, expected \`UTF-8\`; save the file as UTF-8 text readings/encoding` },
-    { what: "CGATS text named .csv", file, text: "CGATS.17\nBEGIN_DATA_FORMAT\n", told: `${file}:1:1 error Unexpected content of a .csv \`CGATS.17\`, expected \`CSV\`; name it .txt, .cgats or .it8 readings/format` },
-    { what: "XML named .csv", file, text: "<CxF/>", told: `${file}:1:1 error Unexpected content of a .csv \`CxF3\`, expected \`CSV\`; name it .cxf or .xml readings/format` },
-    { what: "CSV named .txt", file: "r/a.txt", text: csvText(), told: "r/a.txt:1:1 error Unexpected content of a .txt `CSV`, expected `CGATS.17`; name it .csv readings/format" },
-    { what: "a letter named .xml", file: "r/a.xml", text: "Dear Sir", told: "r/a.xml:1:1 error Unexpected content of a .xml `other text`, expected `CxF3` readings/format" },
-    { what: "more than a workshop reads", file, text: " ".repeat(8 * 1024 * 1024 + 1), told: `${file}:1:1 error Unexpected file size \`8388609 characters\`, expected \`at most 8388608\` readings/size` },
+    {
+      what: "an ending of none of the formats",
+      file: "r/a.xls",
+      text: csvText(),
+      told: "r/a.xls:1:1 error Unexpected file ending `.xls`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending",
+    },
+    {
+      what: "no ending",
+      file: "r/a",
+      text: csvText(),
+      told: "r/a:1:1 error Unexpected file ending `none`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending",
+    },
+    {
+      what: "an ending that is a word of the language",
+      file: "r/a.constructor",
+      text: csvText(),
+      told: "r/a.constructor:1:1 error Unexpected file ending `.constructor`, expected `.csv, .txt, .cgats or .it8, .cxf or .xml` readings/ending",
+    },
+    {
+      what: "a UTF-16 mark read as UTF-8",
+      file,
+      text: "\uFFFD\uFFFDnm",
+      told: `${file}:1:1 error Unexpected encoding \`bytes that are no text\`, expected \`UTF-8\`; save the file as UTF-8 text readings/encoding`,
+    },
+    {
+      what: "nothing in it",
+      file,
+      text: "\uFEFF \r\n",
+      told: `${file}:1:1 error Unexpected content \`nothing\`, expected \`CSV\` readings/empty`,
+    },
+    {
+      what: "UTF-16 read as UTF-8",
+      file,
+      text: "n\0m\0,\0",
+      told: `${file}:1:1 error Unexpected encoding \`bytes that are no text\`, expected \`UTF-8\`; save the file as UTF-8 text readings/encoding`,
+    },
+    {
+      what: "CGATS text named .csv",
+      file,
+      text: "CGATS.17\nBEGIN_DATA_FORMAT\n",
+      told: `${file}:1:1 error Unexpected content of a .csv \`CGATS.17\`, expected \`CSV\`; name it .txt, .cgats or .it8 readings/format`,
+    },
+    {
+      what: "XML named .csv",
+      file,
+      text: "<CxF/>",
+      told: `${file}:1:1 error Unexpected content of a .csv \`CxF3\`, expected \`CSV\`; name it .cxf or .xml readings/format`,
+    },
+    {
+      what: "CSV named .txt",
+      file: "r/a.txt",
+      text: csvText(),
+      told: "r/a.txt:1:1 error Unexpected content of a .txt `CSV`, expected `CGATS.17`; name it .csv readings/format",
+    },
+    {
+      what: "a letter named .xml",
+      file: "r/a.xml",
+      text: "Dear Sir",
+      told: "r/a.xml:1:1 error Unexpected content of a .xml `other text`, expected `CxF3` readings/format",
+    },
+    {
+      what: "more than a workshop reads",
+      file,
+      text: " ".repeat(8 * 1024 * 1024 + 1),
+      told: `${file}:1:1 error Unexpected file size \`8388609 characters\`, expected \`at most 8388608\` readings/size`,
+    },
   ]);
 });

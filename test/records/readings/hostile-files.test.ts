@@ -2,12 +2,26 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parseReadingFile } from "../../../lib/records/readings/reading-file.ts";
 import { spectrumFromColumn } from "../../../lib/records/readings/spectrum-from-column.ts";
-import { cgatsText, csvText, cxfObject, cxfText, INVENTED, WAVELENGTHS } from "./invented-reading.ts";
+import {
+  cgatsText,
+  csvText,
+  cxfObject,
+  cxfText,
+  INVENTED,
+  WAVELENGTHS,
+} from "./invented-reading.ts";
 
 const cgats = cgatsText({
-  header: ["MEASUREMENT_GEOMETRY 45/0"], fields: ["SAMPLE_ID", "LAB_L", "LAB_A", "LAB_B", ...WAVELENGTHS.map((nm) => `nm${nm}`)], sets: [["1", "30", "1", "2", ...INVENTED]],
+  header: ["MEASUREMENT_GEOMETRY 45/0"],
+  fields: ["SAMPLE_ID", "LAB_L", "LAB_A", "LAB_B", ...WAVELENGTHS.map((nm) => `nm${nm}`)],
+  sets: [["1", "30", "1", "2", ...INVENTED]],
 });
-const SOUND = { "r/a.csv": csvText(), "r/a.txt": cgats, "r/a.cxf": cxfText({ objects: cxfObject("red earth") }), "r/b.cxf": cxfText({ objects: cxfObject("red earth") }).replace(/>\s+</g, "><") } as const;
+const SOUND = {
+  "r/a.csv": csvText(),
+  "r/a.txt": cgats,
+  "r/a.cxf": cxfText({ objects: cxfObject("red earth") }),
+  "r/b.cxf": cxfText({ objects: cxfObject("red earth") }).replace(/>\s+</g, "><"),
+} as const;
 const file = fc.constantFrom("r/a.csv", "r/a.txt", "r/a.cxf", "r/b.cxf");
 
 /** A reading or an error, whole and printable; a column asked for gives reflectance factors or an error. */
@@ -18,14 +32,20 @@ function expectSoundAnswer(name: string, text: string): void {
   for (const { place, rule } of diagnostics) {
     expect(rule).toMatch(/^readings\/[a-z0-9-]+$/);
     expect(place.line >= 1 && place.line <= lines.length, `line ${place.line}`).toBe(true);
-    expect(place.column >= 1 && place.column <= (lines[place.line - 1]?.length ?? 0) + 1, `column ${place.column} of line ${place.line}`).toBe(true);
+    expect(
+      place.column >= 1 && place.column <= (lines[place.line - 1]?.length ?? 0) + 1,
+      `column ${place.column} of line ${place.line}`,
+    ).toBe(true);
   }
   for (const column of reading?.columns.values() ?? []) {
     expect(column.places).toHaveLength(column.values.length);
     expect(column.values).toHaveLength(column.grid?.count ?? 0);
     for (const { text: cell, line, column: at } of column.places) {
       const written = lines[line - 1]?.slice(at - 1) ?? "";
-      expect(written.startsWith(cell) || written.startsWith('"') || cell.includes("\n"), `${cell} at ${line}:${at}`).toBe(true);
+      expect(
+        written.startsWith(cell) || written.startsWith('"') || cell.includes("\n"),
+        `${cell} at ${line}:${at}`,
+      ).toBe(true);
     }
     const { spectrum, diagnostics: faults } = spectrumFromColumn(column, "factor", "45/0", name);
     expect(spectrum === undefined).toBe(faults.some(({ severity }) => severity === "error"));
@@ -42,20 +62,83 @@ describe("no file makes an exception, a wrong place or a NaN", () => {
   });
 
   test("any text", () => {
-    const pieces = fc.array(fc.oneof(
-      fc.string({ unit: "binary", maxLength: 8 }),
-      fc.constantFrom("\n", "\r", "\r\n", "\t", ",", ";", '"', '""', "#", "nm", "400", "0.5", "CGATS.17\n", "BEGIN_DATA_FORMAT\n", "END_DATA_FORMAT\n", "BEGIN_DATA\n", "END_DATA\n", "NUMBER_OF_SETS", "SPECTRAL_NM",
-        "nm400 ", "SAMPLE_ID ", "<", ">", "/>", "</", "<!--", "-->", "<![CDATA[", "]]>", "<!DOCTYPE", "&", "&#0;", "&lt;", "<?", "?>", "=", "<CxF xmlns='http://colorexchangeformat.com/CxF3-core'>", "</CxF>", "__proto__"),
-    ), { maxLength: 40 }).map((parts) => parts.join(""));
-    fc.assert(fc.property(file, pieces, fc.constantFrom("", "nm,", "CGATS.17\n", "<CxF xmlns='http://colorexchangeformat.com/CxF3-core'>"), (name, text, start) => {
-      expectSoundAnswer(name, start + text);
-    }), { seed: 1, numRuns: 1500 });
+    const pieces = fc
+      .array(
+        fc.oneof(
+          fc.string({ unit: "binary", maxLength: 8 }),
+          fc.constantFrom(
+            "\n",
+            "\r",
+            "\r\n",
+            "\t",
+            ",",
+            ";",
+            '"',
+            '""',
+            "#",
+            "nm",
+            "400",
+            "0.5",
+            "CGATS.17\n",
+            "BEGIN_DATA_FORMAT\n",
+            "END_DATA_FORMAT\n",
+            "BEGIN_DATA\n",
+            "END_DATA\n",
+            "NUMBER_OF_SETS",
+            "SPECTRAL_NM",
+            "nm400 ",
+            "SAMPLE_ID ",
+            "<",
+            ">",
+            "/>",
+            "</",
+            "<!--",
+            "-->",
+            "<![CDATA[",
+            "]]>",
+            "<!DOCTYPE",
+            "&",
+            "&#0;",
+            "&lt;",
+            "<?",
+            "?>",
+            "=",
+            "<CxF xmlns='http://colorexchangeformat.com/CxF3-core'>",
+            "</CxF>",
+            "__proto__",
+          ),
+        ),
+        { maxLength: 40 },
+      )
+      .map((parts) => parts.join(""));
+    fc.assert(
+      fc.property(
+        file,
+        pieces,
+        fc.constantFrom(
+          "",
+          "nm,",
+          "CGATS.17\n",
+          "<CxF xmlns='http://colorexchangeformat.com/CxF3-core'>",
+        ),
+        (name, text, start) => {
+          expectSoundAnswer(name, start + text);
+        },
+      ),
+      { seed: 1, numRuns: 1500 },
+    );
   });
 
   test("any bytes, decoded as UTF-8", () => {
-    fc.assert(fc.property(file, fc.uint8Array({ maxLength: 200 }), (name, bytes) => {
-      expectSoundAnswer(name, new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes).replace(/^\uFEFF/, ""));
-    }), { seed: 1, numRuns: 500 });
+    fc.assert(
+      fc.property(file, fc.uint8Array({ maxLength: 200 }), (name, bytes) => {
+        expectSoundAnswer(
+          name,
+          new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes).replace(/^\uFEFF/, ""),
+        );
+      }),
+      { seed: 1, numRuns: 500 },
+    );
   });
 
   test.each(Object.entries(SOUND))("%s cut at any place", (name, text) => {
@@ -63,12 +146,28 @@ describe("no file makes an exception, a wrong place or a NaN", () => {
   });
 
   test("a sound file with one piece torn out, doubled or replaced", () => {
-    fc.assert(fc.property(file, fc.nat(), fc.nat({ max: 30 }), fc.oneof(fc.constant(undefined), fc.string({ unit: "binary", maxLength: 6 }), fc.constantFrom('"', "\t", "\n", "<", "&", "9e9", "-", "#")), (name, seed, length, put) => {
-      const text = SOUND[name];
-      const at = seed % text.length;
-      const torn = text.slice(at, at + length);
-      expectSoundAnswer(name, text.slice(0, at) + (put ?? torn + torn) + text.slice(at + length));
-    }), { seed: 1, numRuns: 1500 });
+    fc.assert(
+      fc.property(
+        file,
+        fc.nat(),
+        fc.nat({ max: 30 }),
+        fc.oneof(
+          fc.constant(undefined),
+          fc.string({ unit: "binary", maxLength: 6 }),
+          fc.constantFrom('"', "\t", "\n", "<", "&", "9e9", "-", "#"),
+        ),
+        (name, seed, length, put) => {
+          const text = SOUND[name];
+          const at = seed % text.length;
+          const torn = text.slice(at, at + length);
+          expectSoundAnswer(
+            name,
+            text.slice(0, at) + (put ?? torn + torn) + text.slice(at + length),
+          );
+        },
+      ),
+      { seed: 1, numRuns: 1500 },
+    );
   });
 });
 
@@ -80,12 +179,40 @@ describe("size and depth are bounded", () => {
     ["r/a.csv", "a quote without end", 'nm,"' + '""'.repeat(500_000), "csv"],
     ["r/a.csv", "ten thousand faults", "nm,a\n" + "400,1\n".repeat(10_000), "many-faults"],
     ["r/a.txt", "a line without end", "CGATS.17\n" + '"'.repeat(1_000_000), "cgats-line"],
-    ["r/a.txt", "six hundred thousand words", "CGATS.17\n" + "A ".repeat(10_000).concat("\n").repeat(60), "size"],
-    ["r/a.txt", "a thousand tables", "CGATS.17\n" + "NUMBER_OF_FIELDS 1\nNUMBER_OF_SETS 1\nBEGIN_DATA_FORMAT A END_DATA_FORMAT BEGIN_DATA 1 END_DATA\n".repeat(1000), "size"],
+    [
+      "r/a.txt",
+      "six hundred thousand words",
+      "CGATS.17\n" + "A ".repeat(10_000).concat("\n").repeat(60),
+      "size",
+    ],
+    [
+      "r/a.txt",
+      "a thousand tables",
+      "CGATS.17\n" +
+        "NUMBER_OF_FIELDS 1\nNUMBER_OF_SETS 1\nBEGIN_DATA_FORMAT A END_DATA_FORMAT BEGIN_DATA 1 END_DATA\n".repeat(
+          1000,
+        ),
+      "size",
+    ],
     ["r/a.cxf", "a hundred thousand levels", CXF + "<a>".repeat(100_000), "xml-depth"],
-    ["r/a.cxf", "a hundred thousand levels passed over", CXF + "<CustomResources>" + "<a>".repeat(100_000), "xml-depth"],
-    ["r/a.cxf", "a million values", `${CXF}<Resources><ObjectCollection><Object Name="a"><ColorValues><ReflectanceSpectrum StartWL="400" Increment="1">${"1 ".repeat(1_000_000)}</ReflectanceSpectrum></ColorValues></Object></ObjectCollection></Resources></CxF>`, "size"],
-    ["r/a.cxf", "entities that grow", '<!DOCTYPE a [<!ENTITY b "cccc"><!ENTITY d "&b;&b;&b;">]><a>&d;</a>', "doctype"],
+    [
+      "r/a.cxf",
+      "a hundred thousand levels passed over",
+      CXF + "<CustomResources>" + "<a>".repeat(100_000),
+      "xml-depth",
+    ],
+    [
+      "r/a.cxf",
+      "a million values",
+      `${CXF}<Resources><ObjectCollection><Object Name="a"><ColorValues><ReflectanceSpectrum StartWL="400" Increment="1">${"1 ".repeat(1_000_000)}</ReflectanceSpectrum></ColorValues></Object></ObjectCollection></Resources></CxF>`,
+      "size",
+    ],
+    [
+      "r/a.cxf",
+      "entities that grow",
+      '<!DOCTYPE a [<!ENTITY b "cccc"><!ENTITY d "&b;&b;&b;">]><a>&d;</a>',
+      "doctype",
+    ],
   ])("%s: %s", (name, _, text, rule) => {
     const began = performance.now();
     const { reading, diagnostics } = parseReadingFile(name, text);

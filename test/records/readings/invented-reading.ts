@@ -3,8 +3,37 @@
  * every file says exactly the same digits; and the files an instrument might make of it.
  */
 export const INVENTED = [
-  "0.0511", "0.0502", "0.0493", "0.0487", "0.0480", "0.0476", "0.0471", "0.0469", "0.0468", "0.0470", "0.0479", "0.0494", "0.0518", "0.0557", "0.0623", "0.0741",
-  "0.0952", "0.1290", "0.1734", "0.2176", "0.2540", "0.2793", "0.2961", "0.3070", "0.3147", "0.3203", "0.3248", "0.3285", "0.3314", "0.334", "0.337",
+  "0.0511",
+  "0.0502",
+  "0.0493",
+  "0.0487",
+  "0.0480",
+  "0.0476",
+  "0.0471",
+  "0.0469",
+  "0.0468",
+  "0.0470",
+  "0.0479",
+  "0.0494",
+  "0.0518",
+  "0.0557",
+  "0.0623",
+  "0.0741",
+  "0.0952",
+  "0.1290",
+  "0.1734",
+  "0.2176",
+  "0.2540",
+  "0.2793",
+  "0.2961",
+  "0.3070",
+  "0.3147",
+  "0.3203",
+  "0.3248",
+  "0.3285",
+  "0.3314",
+  "0.334",
+  "0.337",
 ] as const;
 
 export const WAVELENGTHS = INVENTED.map((_, i) => String(400 + 10 * i));
@@ -24,11 +53,26 @@ export interface CgatsParts {
 }
 
 /** Line 1 identifier, 2 ORIGINATOR, then `header`, count, three lines of format, count, BEGIN_DATA, the sets, END_DATA. */
-export function cgatsText({ header = [], fields, sets, fieldCount = fields.length, setCount = sets.length }: CgatsParts): string {
+export function cgatsText({
+  header = [],
+  fields,
+  sets,
+  fieldCount = fields.length,
+  setCount = sets.length,
+}: CgatsParts): string {
   return [
-    "CGATS.17", 'ORIGINATOR "Saltreach Colourworks, invented"', ...header,
-    `NUMBER_OF_FIELDS ${fieldCount}`, "BEGIN_DATA_FORMAT", fields.join("\t"), "END_DATA_FORMAT",
-    `NUMBER_OF_SETS ${setCount}`, "BEGIN_DATA", ...sets.map((set) => set.join("\t")), "END_DATA", "",
+    "CGATS.17",
+    'ORIGINATOR "Saltreach Colourworks, invented"',
+    ...header,
+    `NUMBER_OF_FIELDS ${fieldCount}`,
+    "BEGIN_DATA_FORMAT",
+    fields.join("\t"),
+    "END_DATA_FORMAT",
+    `NUMBER_OF_SETS ${setCount}`,
+    "BEGIN_DATA",
+    ...sets.map((set) => set.join("\t")),
+    "END_DATA",
+    "",
   ].join("\n");
 }
 
@@ -56,13 +100,24 @@ export function cxfText({ objects, specifications = specification() }: CxfParts)
   ].join("\n");
 }
 
-export function specification(id = "s1", geometry = SINGLE_ANGLE, range = '<cc:WavelengthRange StartWL="400" Increment="10"/>'): string {
-  return `<cc:ColorSpecification Id="${id}"><cc:TristimulusSpec><cc:Illuminant>D65</cc:Illuminant><cc:Observer>10_Degree</cc:Observer></cc:TristimulusSpec>`
-    + `<cc:MeasurementSpec><cc:MeasurementType>Spectrum_Reflectance</cc:MeasurementType><cc:GeometryChoice>${geometry}</cc:GeometryChoice>${range}</cc:MeasurementSpec></cc:ColorSpecification>`;
+export function specification(
+  id = "s1",
+  geometry = SINGLE_ANGLE,
+  range = '<cc:WavelengthRange StartWL="400" Increment="10"/>',
+): string {
+  return (
+    `<cc:ColorSpecification Id="${id}"><cc:TristimulusSpec><cc:Illuminant>D65</cc:Illuminant><cc:Observer>10_Degree</cc:Observer></cc:TristimulusSpec>` +
+    `<cc:MeasurementSpec><cc:MeasurementType>Spectrum_Reflectance</cc:MeasurementType><cc:GeometryChoice>${geometry}</cc:GeometryChoice>${range}</cc:MeasurementSpec></cc:ColorSpecification>`
+  );
 }
 
-export const SINGLE_ANGLE = "<cc:SingleAngle><cc:IlluminationAngle>45</cc:IlluminationAngle><cc:MeasurementAngle>0</cc:MeasurementAngle></cc:SingleAngle>";
+export const SINGLE_ANGLE =
+  "<cc:SingleAngle><cc:IlluminationAngle>45</cc:IlluminationAngle><cc:MeasurementAngle>0</cc:MeasurementAngle></cc:SingleAngle>";
 
-export function cxfObject(name: string, values: readonly string[] = INVENTED, attributes = 'ColorSpecification="s1"'): string {
+export function cxfObject(
+  name: string,
+  values: readonly string[] = INVENTED,
+  attributes = 'ColorSpecification="s1"',
+): string {
   return `<cc:Object ObjectType="Standard" Name="${name}" Id="i-${name}">\n<cc:ColorValues>\n<cc:ReflectanceSpectrum ${attributes}>${values.join(" ")}</cc:ReflectanceSpectrum>\n</cc:ColorValues>\n</cc:Object>`;
 }

@@ -1,6 +1,10 @@
 import { expect, test } from "vitest";
 import { formatDiagnostic } from "../../../lib/diagnostics/diagnostic.ts";
-import { parseReadingFile, type ReadingColumn, type ReadingFile } from "../../../lib/records/readings/reading-file.ts";
+import {
+  parseReadingFile,
+  type ReadingColumn,
+  type ReadingFile,
+} from "../../../lib/records/readings/reading-file.ts";
 
 /** A file with one thing wrong, and the one line it is told in. */
 export interface FaultCheck {
@@ -31,6 +35,9 @@ export function soundReading(file: string, text: string): ReadingFile {
 /** A column by its name; fails with the names there are. */
 export function columnOf(reading: ReadingFile, name: string): ReadingColumn {
   const column = reading.columns.get(name);
-  if (!column) throw new Error(`Unexpected column \`${name}\`, expected one of ${[...reading.columns.keys()].join(", ")}`);
+  if (!column)
+    throw new Error(
+      `Unexpected column \`${name}\`, expected one of ${[...reading.columns.keys()].join(", ")}`,
+    );
   return column;
 }

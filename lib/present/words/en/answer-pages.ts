@@ -1,21 +1,26 @@
 /** Headings, captions and sentences of answers, their claims and replies. */
 export const ANSWER_PAGES = {
-  heading: "Answers", lead: "Questions that painters ask, each answered in short and then why. Every figure in them comes from the sheets, and what an answer rests on is held against the records at each build.",
+  heading: "Answers",
+  lead: "Questions that painters ask, each answered in short and then why. Every figure in them comes from the sheets, and what an answer rests on is held against the records at each build.",
   none: "No question has been answered yet.",
   all: "All answers",
   homeHeading: "Questions, answered",
-  description: (summary: string) => (summary.length <= 300 ? summary : `${summary.slice(0, 297).replace(/\s+\S*$/, "")}...`),
+  description: (summary: string) =>
+    summary.length <= 300 ? summary : `${summary.slice(0, 297).replace(/\s+\S*$/, "")}...`,
   claims: {
     heading: "What this answer rests on",
     lead: "Each statement is held against the records whenever these pages are made. One that no longer holds stops them.",
     caption: "Statements that the answer rests on, and the figures today",
     columns: { statement: "Statement", today: "Today", records: "Records to" },
-    undated: "undated", broken: "does not hold today",
+    undated: "undated",
+    broken: "does not hold today",
     about: (colour: string, statement: string) => `${colour}: ${statement}`,
     below: (name: string, limit: string) => `${name} is below ${limit}`,
     above: (name: string, limit: string) => `${name} is above ${limit}`,
-    belowBy: (name: string, limit: string, by: string) => `${name} is at least ${by} below ${limit}`,
-    aboveBy: (name: string, limit: string, by: string) => `${name} is at least ${by} above ${limit}`,
+    belowBy: (name: string, limit: string, by: string) =>
+      `${name} is at least ${by} below ${limit}`,
+    aboveBy: (name: string, limit: string, by: string) =>
+      `${name} is at least ${by} above ${limit}`,
     other: (colour: string, name: string) => `that of ${colour}${name === "" ? "" : `, ${name}`}`,
     between: (name: string, from: string, to: string) => `${name} lies between ${from} and ${to}`,
     is: (name: string, value: string) => `${name} is ${value}`,
@@ -26,47 +31,81 @@ export const ANSWER_PAGES = {
     lacks: (name: string, value: string) => `${name}: ${value} is not among them`,
     count: (name: string, count: number) => `${name}: ${count === 0 ? "none" : `${count} of them`}`,
     standing: (statement: string, standing: string) => `${statement} (${standing} to the root)`,
-    none: "none", nothing: "none", yes: "yes", no: "no",
+    none: "none",
+    nothing: "none",
+    yes: "yes",
+    no: "no",
   },
   place: {
-    inWhite: (white: string) => `in ${white}`, atL: (level: string) => `at L* ${level}`, at: (ratio: string) => `at ${ratio}`, masstone: "of the masstone",
-    under: (viewing: string) => `under ${viewing}`, of: (name: string) => `of ${name}`, form: (form: string) => `as a ${form}`,
+    inWhite: (white: string) => `in ${white}`,
+    atL: (level: string) => `at L* ${level}`,
+    at: (ratio: string) => `at ${ratio}`,
+    masstone: "of the masstone",
+    under: (viewing: string) => `under ${viewing}`,
+    of: (name: string) => `of ${name}`,
+    form: (form: string) => `as a ${form}`,
   },
   /** What a plain part of a sheet is called, by its path; the first that fits. */
   facts: [
-    [/^cautions\.signalWord$/, "Signal word"], [/^cautions\.hazardStatements$/, "Hazard statements"], [/^cautions\.supplemental$/, "Supplemental statements"],
-    [/^cautions\.notForSale$/, "Markets where it may not be sold for want of a legal basis"], [/^cautions\.unknown$/, "Ingredients without hazard data"],
-    [/^cautions\.restrictions$/, "Acts of its markets"], [/^cautions\.basis$/, "Label elements"], [/^pigments$/, "Pigments"], [/^additions$/, "Added to the oil"],
-    [/^permanence\.basis$/, "Ground of the lightfastness"], [/^dispersion$/, "Ground by"], [/^family$/, "Family"],
+    [/^cautions\.signalWord$/, "Signal word"],
+    [/^cautions\.hazardStatements$/, "Hazard statements"],
+    [/^cautions\.supplemental$/, "Supplemental statements"],
+    [/^cautions\.notForSale$/, "Markets where it may not be sold for want of a legal basis"],
+    [/^cautions\.unknown$/, "Ingredients without hazard data"],
+    [/^cautions\.restrictions$/, "Acts of its markets"],
+    [/^cautions\.basis$/, "Label elements"],
+    [/^pigments$/, "Pigments"],
+    [/^additions$/, "Added to the oil"],
+    [/^permanence\.basis$/, "Ground of the lightfastness"],
+    [/^dispersion$/, "Ground by"],
+    [/^family$/, "Family"],
   ] as readonly (readonly [RegExp, string])[],
   fact: (path: string) => {
     const named = ANSWER_PAGES.facts.find(([form]) => form.test(path))?.[1];
     const last = path.split(".").at(-1) ?? path;
-    return named ?? (last.charAt(0).toUpperCase() + last.slice(1)).replace(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+    return (
+      named ??
+      (last.charAt(0).toUpperCase() + last.slice(1)).replace(
+        /(?<=[a-z])[A-Z]/g,
+        (letter) => ` ${letter.toLowerCase()}`,
+      )
+    );
   },
   table: { colour: "Colour", caption: "Colours side by side", none: "not on this sheet" },
   picture: {
-    swatchesTitle: (level: string, white: string) => `Tints at L* ${level} in ${white}, side by side`,
+    swatchesTitle: (level: string, white: string) =>
+      `Tints at L* ${level} in ${white}, side by side`,
     swatchesAxis: (level: string, white: string) => `Let down in ${white} to L* ${level}`,
     swatchDescription: (name: string, a: string, b: string) => `${name}, a* ${a}, b* ${b}`,
     trailTitle: (white: string) => `Where ${white} takes each of them: a* and b* of the let-downs`,
     ladderTitle: (name: string, white: string) => `${name} let down in ${white}`,
   },
   answered: (date: string | undefined, newest: string | undefined) =>
-    [...(date === undefined ? [] : [`Answered on ${date}.`]), ...(newest === undefined ? [] : [`Rests on records to ${newest}.`])].join(" "),
+    [
+      ...(date === undefined ? [] : [`Answered on ${date}.`]),
+      ...(newest === undefined ? [] : [`Rests on records to ${newest}.`]),
+    ].join(" "),
   coloursHeading: "Colours that it names",
   sheetQuestions: "Questions about this colour",
   reply: {
-    heading: "A reply to send", sheetHeading: "Reply",
+    heading: "A reply to send",
+    sheetHeading: "Reply",
     lead: "Plain text, ready to paste into a letter. Its figures are those of the sheets, with how each is known.",
-    text: "Reply", copy: "Copy the reply", copied: "Copied.", notCopied: "It could not be copied: select the text and copy it by hand.",
-    question: "What was asked", colours: "Colours", figures: "Figures",
-    thanks: "Thank you for asking.", asked: "You asked:",
+    text: "Reply",
+    copy: "Copy the reply",
+    copied: "Copied.",
+    notCopied: "It could not be copied: select the text and copy it by hand.",
+    question: "What was asked",
+    colours: "Colours",
+    figures: "Figures",
+    thanks: "Thank you for asking.",
+    asked: "You asked:",
     sheetQuestion: (name: string) => `What should I know of ${name}?`,
     line: (name: string, value: string, standing: string) => `${name}: ${value} (${standing})`,
     notStated: (name: string) => `${name}: not stated`,
     lightfastness: "Lightfastness, as far as it may be said",
-    caution: (name: string, signalWord: string, statements: readonly string[]) => `Label of ${name}: ${[signalWord, ...statements].filter((part) => part !== "").join(" ")}`,
+    caution: (name: string, signalWord: string, statements: readonly string[]) =>
+      `Label of ${name}: ${[signalWord, ...statements].filter((part) => part !== "").join(" ")}`,
     cautionLine: "The label and the safety data sheet prevail; local rules come first.",
     more: (address: string) => `In full, with how each figure is known: ${address}`,
     closing: "With kind regards,",
@@ -75,4 +114,15 @@ export const ANSWER_PAGES = {
 };
 
 /** Figures of which a sheet has one alone in its place, so that saying where would say nothing. */
-export const UNLIKE: ReadonlySet<string> = new Set(["munsell", "munsellHue", "munsellValue", "munsellChroma", "nbsName", "lamplight", "glossExcludedL", "srgb", "displayP3", "oklch"]);
+export const UNLIKE: ReadonlySet<string> = new Set([
+  "munsell",
+  "munsellHue",
+  "munsellValue",
+  "munsellChroma",
+  "nbsName",
+  "lamplight",
+  "glossExcludedL",
+  "srgb",
+  "displayP3",
+  "oklch",
+]);

@@ -1,30 +1,53 @@
 /** What answers show of the range's blacks in its whites, of the whites themselves, and of what theory says of both. */
 export const BLACKS_PAGES = {
   table: {
-    caption: (level: string) => `Blacks of the range at L* ${level}: a* and b* in each white`, colour: "Black", cell: (a: string, b: string) => `${a}, ${b}`,
+    caption: (level: string) => `Blacks of the range at L* ${level}: a* and b* in each white`,
+    colour: "Black",
+    cell: (a: string, b: string) => `${a}, ${b}`,
     note: "a*, b* under D65, 10\u00b0 observer, from the let-downs of each colour. Nought and nought is neutral; b* below nought is blue, above it yellow. A dash: not let down in that white, or its ladder does not reach that lightness.",
   },
   picture: {
-    title: (level: string) => `b* of each black at L* ${level}, white by white; bars: one standard uncertainty`, axis: "b* at equal lightness", ends: { minus: "\u2190 blue", plus: "yellow \u2192" },
-    description: (parts: readonly string[]) => `${parts.join("; ")}.`, row: (black: string, lanes: readonly string[]) => `${black}: ${lanes.join(", ")}`, lane: (white: string, b: string) => `b* ${b} in ${white}`,
+    title: (level: string) =>
+      `b* of each black at L* ${level}, white by white; bars: one standard uncertainty`,
+    axis: "b* at equal lightness",
+    ends: { minus: "\u2190 blue", plus: "yellow \u2192" },
+    description: (parts: readonly string[]) => `${parts.join("; ")}.`,
+    row: (black: string, lanes: readonly string[]) => `${black}: ${lanes.join(", ")}`,
+    lane: (white: string, b: string) => `b* ${b} in ${white}`,
     short: (white: string) => white.replace(/\s+white$/, ""),
   },
   scattering: {
-    title: (white: string) => `How ${white} scatters light over the spectrum`, wavelength: "Wavelength, nm", axis: "Scattering beside 560 nm",
-    read: (filmsUm: readonly number[]) => `line: worked out from its own films of ${filmsUm.join(", ")}\u00a0\u00b5m over an opacity chart, as far as they did not hide it`, band: "band: what theory says, from the grain and what is not known of it",
-    description: (white: string, parts: readonly string[]) => `${white}: ${parts.join("; ")}.`, at: (kind: string, nm: string, value: string) => `${kind} ${value} at ${nm} nm`,
-    kinds: { read: "from its films", band: "by theory" }, span: (low: string, high: string) => `${low} to ${high}`,
+    title: (white: string) => `How ${white} scatters light over the spectrum`,
+    wavelength: "Wavelength, nm",
+    axis: "Scattering beside 560 nm",
+    read: (filmsUm: readonly number[]) =>
+      `line: worked out from its own films of ${filmsUm.join(", ")}\u00a0\u00b5m over an opacity chart, as far as they did not hide it`,
+    band: "band: what theory says, from the grain and what is not known of it",
+    description: (white: string, parts: readonly string[]) => `${white}: ${parts.join("; ")}.`,
+    at: (kind: string, nm: string, value: string) => `${kind} ${value} at ${nm} nm`,
+    kinds: { read: "from its films", band: "by theory" },
+    span: (low: string, high: string) => `${low} to ${high}`,
   },
   theory: {
     title: (level: string) => `What theory allows at L* ${level}: bands, and no paint's figure`,
-    description: (parts: readonly string[]) => `${parts.join("; ")}.`, row: (black: string, lanes: readonly string[]) => `${black}: ${lanes.join(", ")}`, lane: (white: string, low: string, high: string) => `b* ${low} to ${high} in ${white}`,
+    description: (parts: readonly string[]) => `${parts.join("; ")}.`,
+    row: (black: string, lanes: readonly string[]) => `${black}: ${lanes.join(", ")}`,
+    lane: (white: string, low: string, high: string) => `b* ${low} to ${high} in ${white}`,
     axis: "b*, the middle four fifths of the cases tried",
-    statements: (isTold: boolean) => (isTold ? "What theory tells, whatever the unknowns" : "What theory does not tell"),
-    statementsNote: (runs: number, robust: string) => `Each of ${runs} cases takes other sizes, spreads, indices and oil. Called told: what comes out the same way in ${robust} of them.`,
+    statements: (isTold: boolean) =>
+      isTold ? "What theory tells, whatever the unknowns" : "What theory does not tell",
+    statementsNote: (runs: number, robust: string) =>
+      `Each of ${runs} cases takes other sizes, spreads, indices and oil. Called told: what comes out the same way in ${robust} of them.`,
     pair: (black: string, white: string) => `${black} in ${white}`,
     inputs: {
-      caption: "What theory was given", pigment: "Pigment", size: "Grain, \u00b5m", spread: "Spread of sizes", indices: "Refractive index", sizeKinds: { "volume median": "middle, by volume", "number mean": "mean, by number" },
-      note: (oils: readonly string[]) => `Oil of index ${oils.join(", ")}, by chance. Spread: the geometric standard deviation. Spheres far apart; real grains are crowded and of other shapes, so strength is not told, and no swatch is drawn from this.`,
+      caption: "What theory was given",
+      pigment: "Pigment",
+      size: "Grain, \u00b5m",
+      spread: "Spread of sizes",
+      indices: "Refractive index",
+      sizeKinds: { "volume median": "middle, by volume", "number mean": "mean, by number" },
+      note: (oils: readonly string[]) =>
+        `Oil of index ${oils.join(", ")}, by chance. Spread: the geometric standard deviation. Spheres far apart; real grains are crowded and of other shapes, so strength is not told, and no swatch is drawn from this.`,
     },
   },
 } as const;

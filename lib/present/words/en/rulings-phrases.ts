@@ -15,7 +15,9 @@ export function significant(quantity: Quantity, digits: number): string {
 }
 
 function tidy(value: number, digits: number): string {
-  return significantText(value, digits).replace(/(\.\d*?)0+$/, "$1").replace(/\.$/, "");
+  return significantText(value, digits)
+    .replace(/(\.\d*?)0+$/, "$1")
+    .replace(/\.$/, "");
 }
 
 /** A fraction 0-1 as "2.5 %"; two significant digits are all that a recipe or an estimate bears, three from 100 on. */
@@ -57,11 +59,28 @@ export function timesTheDays(factor: Quantity): string {
 export function listed(texts: readonly string[], before: "and" | "or" = "and"): string {
   const [last = ""] = texts.slice(-1);
   const stop = texts.length > 2 && texts.some((text) => text.includes(",")) ? ";" : ",";
-  return texts.length < 2 ? last : `${texts.slice(0, -1).join(`${stop} `)}${stop === ";" ? stop : ""} ${before} ${last}`;
+  return texts.length < 2
+    ? last
+    : `${texts.slice(0, -1).join(`${stop} `)}${stop === ";" ? stop : ""} ${before} ${last}`;
 }
 
 /** Adjectives of place that keep their capital in the middle of a sentence. */
-const PROPER = new Set(["Prussian", "Naples", "Venetian", "Indian", "Italian", "French", "English", "Spanish", "Turkey", "Paris", "Vienna", "Cassel", "Cologne", "Mars"]);
+const PROPER = new Set([
+  "Prussian",
+  "Naples",
+  "Venetian",
+  "Indian",
+  "Italian",
+  "French",
+  "English",
+  "Spanish",
+  "Turkey",
+  "Paris",
+  "Vienna",
+  "Cassel",
+  "Cologne",
+  "Mars",
+]);
 
 /**
  * The name of a pigment or white as it stands in the middle of a sentence: "Titanium White" and
@@ -69,7 +88,9 @@ const PROPER = new Set(["Prussian", "Naples", "Venetian", "Indian", "Italian", "
  */
 export function within(name: string): string {
   const spelled = /^[a-z0-9]+(-[a-z0-9]+)+$/.test(name) ? name.replaceAll("-", " ") : name;
-  const plain = spelled.replace(/(?<![\p{L}\p{N}])\p{Lu}\p{Ll}+/gu, (word) => (PROPER.has(word) ? word : word.toLowerCase()));
+  const plain = spelled.replace(/(?<![\p{L}\p{N}])\p{Lu}\p{Ll}+/gu, (word) =>
+    PROPER.has(word) ? word : word.toLowerCase(),
+  );
   return plain.replace(/^([^,]+), (\p{Ll}[^,]*)$/u, "$2 $1");
 }
 
@@ -90,5 +111,10 @@ export function bracketed(...parts: readonly (string | undefined)[]): string {
 
 /** "2009-06-01" as "1 June 2009". */
 export function dateWords(isoDate: string): string {
-  return new Date(`${isoDate}T00:00:00Z`).toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
+  return new Date(`${isoDate}T00:00:00Z`).toLocaleDateString("en-GB", {
+    day: "numeric",
+    month: "long",
+    year: "numeric",
+    timeZone: "UTC",
+  });
 }

@@ -27,7 +27,11 @@ export function textOf(values: Values, name: string): string {
 }
 
 /** The text if it is one of a closed set's words. @throws RangeError for any other. */
-export function wordOf<W extends string>(values: Values, name: string, words: Readonly<Record<W, unknown>>): W {
+export function wordOf<W extends string>(
+  values: Values,
+  name: string,
+  words: Readonly<Record<W, unknown>>,
+): W {
   const text = textOf(values, name);
   if (Object.hasOwn(words, text)) return text as W;
   throw wrongValue(name, text, Object.keys(words).join(" | "));
@@ -38,7 +42,8 @@ export function textsOf(values: Values, name: string): readonly string[] {
   const value = values[name];
   if (Array.isArray(value)) {
     const texts: readonly unknown[] = value;
-    if (texts.every((text): text is string => typeof text === "string" && text !== "")) return [...new Set(texts)];
+    if (texts.every((text): text is string => typeof text === "string" && text !== ""))
+      return [...new Set(texts)];
   }
   throw wrongValue(name, value, "a list of texts");
 }
@@ -48,5 +53,7 @@ export function hasValue(values: Values, name: string): boolean {
 }
 
 function wrongValue(name: string, value: RulingValue | undefined, expected: string): RangeError {
-  return new RangeError(`Unexpected value of a ruling \`${value === undefined ? "undefined" : JSON.stringify(value)}\` at ${name}, expected \`${expected}\``);
+  return new RangeError(
+    `Unexpected value of a ruling \`${value === undefined ? "undefined" : JSON.stringify(value)}\` at ${name}, expected \`${expected}\``,
+  );
 }

@@ -10,5 +10,12 @@ import { PERMANENCE_RULINGS } from "./rulings-permanence.ts";
 
 /** A sentence for each rule of each science; one file a science, and one of colours side by side. */
 export const RULINGS: Readonly<Record<string, RulingWording>> = {
-  ...COLORIMETRY_RULINGS, ...OPTICS_RULINGS, ...MIXTURE_RULINGS, ...FORMULATION_RULINGS, ...DRYING_RULINGS, ...PERMANENCE_RULINGS, ...HAZARD_RULINGS, ...COMPARISON_RULINGS,
+  ...COLORIMETRY_RULINGS,
+  ...OPTICS_RULINGS,
+  ...MIXTURE_RULINGS,
+  ...FORMULATION_RULINGS,
+  ...DRYING_RULINGS,
+  ...PERMANENCE_RULINGS,
+  ...HAZARD_RULINGS,
+  ...COMPARISON_RULINGS,
 };

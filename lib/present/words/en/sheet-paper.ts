@@ -14,11 +14,18 @@ export const SHEET_PAPER = {
   languages: (names: readonly string[]) => `The label in ${names.join(", ")}`,
   painted: "Swatches are printed from Lab values; a painted drawdown rules.",
   range: {
-    title: "The range", contents: "Contents", page: "Page",
-    lead: (count: number) => `${count} colour sheet${count === 1 ? "" : "s"}, by family and by name.`,
+    title: "The range",
+    contents: "Contents",
+    page: "Page",
+    lead: (count: number) =>
+      `${count} colour sheet${count === 1 ? "" : "s"}, by family and by name.`,
   },
   downloads: {
-    sheet: (size: string) => `this sheet to print, ${size}`, range: (size: string) => `every sheet in one file to print, ${size}`,
-    kilobytes: (bytes: number) => (bytes < 1_000_000 ? `${Math.max(1, Math.round(bytes / 1000))} kB` : `${(bytes / 1_000_000).toFixed(1)} MB`),
+    sheet: (size: string) => `this sheet to print, ${size}`,
+    range: (size: string) => `every sheet in one file to print, ${size}`,
+    kilobytes: (bytes: number) =>
+      bytes < 1_000_000
+        ? `${Math.max(1, Math.round(bytes / 1000))} kB`
+        : `${(bytes / 1_000_000).toFixed(1)} MB`,
   },
 } as const;

@@ -1,13 +1,15 @@
 /** Gloss of a trade term, where a page first meets it. */
 export const TRADE = {
-  "masstone": "the colour of the paint alone, in a film thick enough to hide its ground",
-  "undertone": "the colour of a thin film over white",
-  "tint": "the paint let down with a white",
-  "L* a* b*": "lightness from 0 to 100, then green to red and blue to yellow; C* is the distance from grey",
-  "Munsell": "hue, value from 0 (black) to 10 (white), chroma; N is a neutral",
+  masstone: "the colour of the paint alone, in a film thick enough to hide its ground",
+  undertone: "the colour of a thin film over white",
+  tint: "the paint let down with a white",
+  "L* a* b*":
+    "lightness from 0 to 100, then green to red and blue to yellow; C* is the distance from grey",
+  Munsell: "hue, value from 0 (black) to 10 (white), chroma; N is a neutral",
   "oil index": "grams of oil to 100 g of pigment, in the paint as made",
   "tinting strength": "how far a little of the colour goes in a white",
-  "specular": "of the mirror reflection; gloss makes a black darker to the eye, and an instrument can shut it out or let it in",
+  specular:
+    "of the mirror reflection; gloss makes a black darker to the eye, and an instrument can shut it out or let it in",
   "categories I-V": "lightfastness by the colour change in a standard's exposures, I the best",
   "blue wool": "eight dyed wools that fade one after the other, 8 the last",
   "fat over lean": "more oil in each layer than in the one below",
@@ -15,16 +17,35 @@ export const TRADE = {
 
 /** Words of closed sets as a page prints them; a word that is not here is its own. An expectation never reads like a category. */
 export const TERMS: Readonly<Record<string, string>> = {
-  "excellent": "expected excellent", "very good": "expected very good", "fair": "expected fair", "poor": "expected poor", "fugitive": "expected fugitive",
+  excellent: "expected excellent",
+  "very good": "expected very good",
+  fair: "expected fair",
+  poor: "expected poor",
+  fugitive: "expected fugitive",
 };
 
 /** Headings of the studio's operations, by the hazard room's key. */
 export const OPERATIONS: Readonly<Record<string, string>> = {
-  "weighing and mulling": "Weighing and mulling", "painting": "Painting", "sanding": "Sanding", "heating or spraying": "Heating or spraying",
-  "cleaning": "Cleaning up", "disposal": "Disposal",
+  "weighing and mulling": "Weighing and mulling",
+  painting: "Painting",
+  sanding: "Sanding",
+  "heating or spraying": "Heating or spraying",
+  cleaning: "Cleaning up",
+  disposal: "Disposal",
 };
 
 export const FAMILIES = {
-  white: "Whites", black: "Blacks", grey: "Greys", earth: "Earths", brown: "Browns", red: "Reds", orange: "Oranges", yellow: "Yellows",
-  green: "Greens", blue: "Blues", violet: "Violets", extender: "Extender mediums", other: "Others",
+  white: "Whites",
+  black: "Blacks",
+  grey: "Greys",
+  earth: "Earths",
+  brown: "Browns",
+  red: "Reds",
+  orange: "Oranges",
+  yellow: "Yellows",
+  green: "Greens",
+  blue: "Blues",
+  violet: "Violets",
+  extender: "Extender mediums",
+  other: "Others",
 } as const;
