@@ -9,7 +9,7 @@ import {
 } from "../../lib/formulation/batch-between.ts";
 import type { BatchSize } from "../../lib/formulation/batch.ts";
 import { batchFigureText } from "../../lib/present/batch-figure-text.ts";
-import type { Quantity } from "../../lib/quantities/range.ts";
+import type { Quantity } from "../../lib/quantities/interval.ts";
 
 interface Carried {
   readonly recipe: SpannedRecipe;

@@ -5,11 +5,11 @@
  */
 import { nearestWord } from "../../lib/diagnostics/nearest-word.ts";
 import { comparisonPanel } from "../../lib/plots/comparison-panel.ts";
-import { comparisonMarkup } from "../../lib/present/comparison-markup.ts";
-import { comparisonView } from "../../lib/present/comparison-view.ts";
-import type { ShownColour } from "../../lib/present/comparison-views.ts";
-import { COMPARE_PAGES as TEXT } from "../../lib/present/words/en/compare-pages.ts";
-import { COMPARISON_RULINGS } from "../../lib/present/words/en/rulings-comparison.ts";
+import { comparisonMarkup } from "../../lib/present/comparison-html.ts";
+import { comparisonView } from "../../lib/present/comparison-model.ts";
+import type { ShownColour } from "../../lib/present/comparison-types.ts";
+import { COMPARE_PAGES as TEXT } from "../../lib/words/en/compare-pages.ts";
+import { COMPARISON_RULINGS } from "../../lib/words/en/statements-comparison.ts";
 
 /** From the page compare/index.html to the root of the site, wherever that lies. */
 const ROOT = "../";

@@ -1,6 +1,6 @@
 import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { inSentence, upperFirst } from "../present/words/en/pages.ts";
+import { inSentence, upperFirst } from "../words/en/pages.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Shortcode } from "./shortcode.ts";
 

@@ -1,11 +1,11 @@
 import { ladderPicture, trailPoint, whiteTrail } from "../pages/whites-section.ts";
-import { ownColour } from "../pages/own-colour.ts";
+import { ownColour } from "../pages/screen-swatch.ts";
 import { colourStrip, type ColourStep } from "../plots/colour-strip.ts";
 import { tintTrail } from "../plots/tint-trail.ts";
-import { decimalText, placesWithin } from "../present/number-text.ts";
+import { decimalText, placesWithin } from "../words/number-text.ts";
 import { asMarkup } from "../present/views.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
-import { inSentence } from "../present/words/en/pages.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { inSentence } from "../words/en/pages.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { EqualLightness, TintSection } from "../sheet/sheet.ts";
 import type { Shortcode, ShortcodeRoom } from "./shortcode.ts";
@@ -131,7 +131,7 @@ export const SWATCHES: Shortcode = {
     };
 
     function step(
-      { sheet }: WordedSheet,
+      { sheet }: SheetTexts,
       tint: TintSection | undefined,
       at: EqualLightness,
     ): ColourStep & { readonly spoken: string } {
@@ -159,7 +159,7 @@ function axisText(figure: Figure<number> | undefined): string {
 
 /** A colour's tints in a white that it was let down in; else a fault that names those that there are. */
 function tintIn(
-  { sheet }: WordedSheet,
+  { sheet }: SheetTexts,
   white: string | undefined,
   { fault }: ShortcodeRoom,
 ): TintSection | undefined {

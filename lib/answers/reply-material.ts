@@ -1,10 +1,10 @@
-import { statementText } from "../hazard/statement-text.ts";
+import { hazardStatementText } from "../hazard/texts/hazard-statement-text.ts";
 import { wholeAddress, type PageContext } from "../pages/page-context.ts";
 import { figureName } from "../present/figure-name.ts";
 import { figureText } from "../present/figure-text.ts";
-import { rulingText } from "../present/ruling-text.ts";
+import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { ReplyColour, ReplyMaterial } from "./reply-text.ts";
 
@@ -34,7 +34,7 @@ export interface Offered {
 
 /** What replies on some colours can be made of: the figures named first, then those that are always offered. */
 export function replyMaterial(
-  colours: readonly WordedSheet[],
+  colours: readonly SheetTexts[],
   named: readonly string[],
   short: string,
   path: string,
@@ -76,14 +76,14 @@ export function replyMaterial(
 }
 
 function replyColour(
-  worded: WordedSheet,
+  worded: SheetTexts,
   offered: readonly Offered[],
   { words }: PageContext,
 ): ReplyColour {
   const { sheet } = worded;
   const text = words.pages.answers.reply;
   const lines = offered.flatMap(({ path, name }): [string, string][] => {
-    if (path === LIGHTFASTNESS) return [[path, rulingText(sheet.permanence.label, words)]];
+    if (path === LIGHTFASTNESS) return [[path, statementText(sheet.permanence.label, words)]];
     if (!worded.has(path)) return [];
     const { row, figure } = worded.leaf(path);
     return [
@@ -104,20 +104,20 @@ function replyColour(
   };
 }
 
-function standingWords(worded: WordedSheet, path: string, words: PageContext["words"]): string {
+function standingWords(worded: SheetTexts, path: string, words: PageContext["words"]): string {
   const { word, restsOn } = standingView(worded.leaf(path).figure, words);
   return restsOn === undefined ? word : `${word}, ${restsOn}`;
 }
 
 /** A label in full, never fewer of its elements; and what nobody has classified. */
 function cautionOf(
-  { sheet: { name, cautions } }: WordedSheet,
+  { sheet: { name, cautions } }: SheetTexts,
   words: PageContext["words"],
 ): string | undefined {
   const { signalWord, hazardStatements, supplemental, sensitisers, unknown } = cautions;
   const statements = [...hazardStatements, ...supplemental].map(
     (code) =>
-      `${code} ${statementText(code, words.language, sensitisers).replace(/(?<![.!?])$/, ".")}`,
+      `${code} ${hazardStatementText(code, words.language, sensitisers).replace(/(?<![.!?])$/, ".")}`,
   );
   const label =
     signalWord === null && statements.length === 0

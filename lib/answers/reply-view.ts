@@ -1,7 +1,7 @@
 import { oneSentence } from "../pages/sheet-page.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { ReplyView } from "../present/answer-views.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { LIGHTFASTNESS, replyMaterial } from "./reply-material.ts";
 import { replyText } from "./reply-text.ts";
@@ -9,7 +9,7 @@ import { replyText } from "./reply-text.ts";
 export interface ReplyQuestion {
   readonly question: string;
   readonly short: string;
-  readonly colours: readonly WordedSheet[];
+  readonly colours: readonly SheetTexts[];
   /** Paths, without the colour, of the figures that the stock reply gives. */
   readonly figures: readonly string[];
   /** Of the page that it leads to. */
@@ -63,7 +63,7 @@ function rowsOf(text: string): number {
 }
 
 /** The stock reply of a sheet: its one sentence and the figures of its first screen. */
-export function sheetReply(worded: WordedSheet, context: PageContext): ReplyView {
+export function sheetReply(worded: SheetTexts, context: PageContext): ReplyView {
   const { sheet } = worded;
   const { words } = context;
   const stated = [

@@ -1,7 +1,7 @@
 import type { RangeFigure, FigureIndex } from "../claims/figure-index.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { ListView, StandingView, PictureView, TableView } from "../present/views.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { EqualLightness } from "../sheet/sheet.ts";
 
 /** What the value of an argument must be. `figures` are paths without the colour: `oil.oilIndexGPer100g`. */
@@ -19,7 +19,7 @@ export interface ArgRule {
 export interface Args {
   readonly figure: (name: string) => RangeFigure;
   readonly figures: (name: string) => readonly string[];
-  readonly colours: (name: string) => readonly WordedSheet[];
+  readonly colours: (name: string) => readonly SheetTexts[];
   readonly level: (name: string) => EqualLightness;
   readonly text: (name: string) => string | undefined;
 }

@@ -1,5 +1,5 @@
 import type { Known } from "../quantities/figure.ts";
-import { ends, isRange, type Quantity } from "../quantities/range.ts";
+import { ends, isInterval, type Quantity } from "../quantities/interval.ts";
 import type { ClaimRecord } from "../records/schema/answer.ts";
 import { plainText, type ClaimFault } from "./verdict.ts";
 
@@ -21,7 +21,7 @@ export function quantityOf(
   const { value } = figure;
   return typeof value === "number"
     ? value
-    : typeof value !== "string" && isRange(value)
+    : typeof value !== "string" && isInterval(value)
       ? value
       : undefined;
 }

@@ -1,12 +1,12 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { FIGURE_TABLE } from "../sheet/figure-table.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { leaves, type Leaf } from "../sheet/walk.ts";
+import { figureEntries, type FigureEntry } from "../sheet/publish-sheet.ts";
 
 /** A figure of one colour of the range. */
 export interface RangeFigure {
   readonly sheet: Sheet;
-  readonly leaf: Leaf;
+  readonly leaf: FigureEntry;
 }
 
 /** Why a path leads to no figure: no such colour, no such figure anywhere, or one that this colour's sheet does not have. */
@@ -28,7 +28,7 @@ export function figureIndex(sheets: readonly Sheet[]): FigureIndex {
   const bySlug = new Map(
     sheets.map((sheet) => [
       sheet.slug,
-      { sheet, byPath: new Map(leaves(sheet).map((leaf) => [leaf.path, leaf])) },
+      { sheet, byPath: new Map(figureEntries(sheet).map((leaf) => [leaf.path, leaf])) },
     ]),
   );
   return {

@@ -1,8 +1,8 @@
 import type { Records } from "../records/records.ts";
 import { readingStem } from "../records/readings/reading-stem.ts";
-import { marketsWithoutOffer } from "../sheet/offer-section.ts";
+import { marketsWithoutOffer } from "../sheet/handling/offer-section.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { leaves } from "../sheet/walk.ts";
+import { figureEntries } from "../sheet/publish-sheet.ts";
 import { pathParts } from "./figure-index.ts";
 import type { HeldAnswer } from "./held-claims.ts";
 import type { RootKind, RootsOf } from "./record-roots.ts";
@@ -128,7 +128,7 @@ function ingredientsOf(
 }
 
 function sectionsOn(sheet: Sheet, rests: (path: string) => boolean): string[] {
-  const paths = [...leaves(sheet).map(({ path }) => path), "cautions.hazardStatements"];
+  const paths = [...figureEntries(sheet).map(({ path }) => path), "cautions.hazardStatements"];
   return [
     ...new Set(
       paths

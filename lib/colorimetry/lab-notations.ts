@@ -1,4 +1,4 @@
-import { isRuling, type Ruling } from "../quantities/ruling.ts";
+import { isStatement, type Statement } from "../quantities/statement.ts";
 import { nearestIsccNbs, type NearestName } from "./iscc-nbs.ts";
 import { labUnder, type LabUnder } from "./lab-under.ts";
 import { labToXyz } from "./lab.ts";
@@ -17,10 +17,10 @@ export interface Followed<T> {
 /** What follows from a Lab without a spectrum, each notation or the ruling why not. */
 export interface LabNotations {
   /** Exact from C/2 alone; else adapted to C and approximate. */
-  readonly munsell: Followed<Munsell> | Ruling;
+  readonly munsell: Followed<Munsell> | Statement;
   /** Exact from D65/2 alone, likewise. */
-  readonly nbs: Followed<NearestName> | Ruling;
-  readonly screen: Followed<ScreenColours> | Ruling;
+  readonly nbs: Followed<NearestName> | Statement;
+  readonly screen: Followed<ScreenColours> | Statement;
 }
 
 /**
@@ -53,12 +53,12 @@ export function labNotations(
 }
 
 function followed<T extends object>(
-  under: LabUnder | Ruling,
-  compute: (known: LabUnder) => T | Ruling,
-): Followed<T> | Ruling {
-  if (isRuling(under)) return under;
+  under: LabUnder | Statement,
+  compute: (known: LabUnder) => T | Statement,
+): Followed<T> | Statement {
+  if (isStatement(under)) return under;
   const notation = compute(under);
-  if (isRuling(notation)) return notation;
+  if (isStatement(notation)) return notation;
   return { notation, approximate: under.approximate, uncertainty: under.uncertainty };
 }
 

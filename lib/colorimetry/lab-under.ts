@@ -1,4 +1,4 @@
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import { adaptedXyz } from "./adaptation.ts";
 import { labToXyz, xyzToLab } from "./lab.ts";
 import type { Lab, LabViewing, Viewing, Xyz } from "./viewing.ts";
@@ -50,7 +50,7 @@ const DARK_ROUNDING = 0.05;
  * @throws RangeError when a value is NaN or infinite.
  * @source li-2017
  */
-export function labUnder(lab: Lab, from: LabViewing, to: Viewing): LabUnder | Ruling {
+export function labUnder(lab: Lab, from: LabViewing, to: Viewing): LabUnder | Statement {
   const given = labToXyz(lab, from);
   if (Math.min(given.X, given.Y, given.Z) < -DARK_ROUNDING) {
     return { rule: "impossible-colour", values: { L: lab.L, a: lab.a, b: lab.b, viewing: from } };

@@ -1,5 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { adaptedXyz } from "./adaptation.ts";
 import { deltaE00 } from "./difference.ts";
@@ -25,7 +25,7 @@ export interface Lamplight {
   readonly lamplight: Lab;
   /** Colour inconstancy, Delta-E00 between the two. */
   readonly deltaE00: number;
-  readonly ruling: Ruling;
+  readonly ruling: Statement;
 }
 
 /**

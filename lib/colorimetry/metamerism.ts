@@ -1,5 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { deltaE00 } from "./difference.ts";
 import { xyzToLab } from "./lab.ts";
@@ -20,7 +20,7 @@ export interface Metamerism {
   readonly lamplight: number;
   /** The same with the mismatch in daylight taken out first: what the light alone does. */
   readonly index: number;
-  readonly ruling: Ruling;
+  readonly ruling: Statement;
 }
 
 /**

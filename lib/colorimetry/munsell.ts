@@ -1,5 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import { labToXyz } from "./lab.ts";
 import { hueChromaOfLab } from "./munsell-inversion.ts";
 import { hueFamily, hueText, type MunsellColour } from "./munsell-notation.ts";
@@ -55,7 +55,7 @@ const NO_UNCERTAINTY: Lab = { L: 0, a: 0, b: 0 };
  * @validity Chroma and hue below V 1 and above V 9 rest on extrapolated renotations.
  * @source newhall-1943, astm-d1535, munsell-npm
  */
-export function munsellOfLab(lab: Lab, labUncertainty: Lab = NO_UNCERTAINTY): Munsell | Ruling {
+export function munsellOfLab(lab: Lab, labUncertainty: Lab = NO_UNCERTAINTY): Munsell | Statement {
   requireFinite("L*, a* or b*", [lab.L, lab.a, lab.b]);
   if (!(lab.L >= 0)) throw domainError("L*", lab.L, "L* >= 0");
   for (const part of [labUncertainty.L, labUncertainty.a, labUncertainty.b]) {

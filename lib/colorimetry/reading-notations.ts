@@ -1,4 +1,4 @@
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { nearestIsccNbs, type NearestName } from "./iscc-nbs.ts";
 import { xyzToLab } from "./lab.ts";
@@ -15,7 +15,7 @@ export interface ReadingNotations {
   /** Standard uncertainty of each coordinate, from noise and grid. */
   readonly labUncertainty: Readonly<Record<Viewing, Lab>>;
   /** From C/2; a ruling where the scale does not reach. */
-  readonly munsell: Munsell | Ruling;
+  readonly munsell: Munsell | Statement;
   /** From D65/2, the nearest centroid. */
   readonly nbs: NearestName;
   /** From D65/2. */

@@ -1,5 +1,5 @@
 import { loadRecords } from "../records/load-records.ts";
-import { claimsAs } from "../site/claims-as.ts";
+import { claimsAs } from "../site/claim-severity.ts";
 import { asFault, buildFolder, type BuildFolder } from "../site/output-folder.ts";
 import { printedDate } from "../site/printed-date.ts";
 import { printedSite } from "../site/printed-site.ts";

@@ -1,5 +1,5 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import { FAMILIES } from "../present/words/en/trade.ts";
+import { FAMILIES } from "../words/en/terms.ts";
 import { cardSizes, PAPER_SIZES, type CardSize, type Paper } from "../print/card-size.ts";
 import type { StatedCard, WithoutCard } from "../print/range-cards.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";

@@ -1,7 +1,7 @@
 import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { hazardNotes } from "../site/hazard-notes.ts";
-import { claimsAs } from "../site/claims-as.ts";
+import { claimsAs } from "../site/claim-severity.ts";
 import { workedSite } from "../site/site-context.ts";
 import { theoryCacheOf } from "../site/theory-cache.ts";
 import type { CommandOptions } from "./command-line.ts";

@@ -3,7 +3,7 @@ import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import configure from "../../eleventy.config.ts";
-import { freshLib } from "../site/fresh-lib.ts";
+import { freshLib } from "../site/reload-library.ts";
 import type { Site } from "../site/site.ts";
 import { PACKAGE_ROOT } from "../site/package-root.ts";
 import { copyAssets, newEleventy, writeData } from "../site/write-site.ts";

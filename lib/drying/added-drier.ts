@@ -4,8 +4,8 @@
  * @source memory-drying : customary doses and what they do, recalled.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Range } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Interval } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 
 export type DrierMetal = "cobalt" | "manganese" | "lead" | "zirconium" | "calcium" | "zinc";
 
@@ -14,9 +14,9 @@ export interface DrierRow {
   /** Where it dries the film: from the surface, all through, or only as a helper of the others. */
   readonly acts: "surface" | "through" | "auxiliary";
   /** Customary dose, metal on oil by mass [%]. */
-  readonly customaryPercent: Range;
+  readonly customaryPercent: Interval;
   /** Days over days without it [1], at the customary dose. */
-  readonly factor: Range;
+  readonly factor: Interval;
 }
 
 export const DRIERS: readonly DrierRow[] = [
@@ -54,11 +54,11 @@ export function drierDose({ metal, percentOnOil }: AddedDrier): {
 }
 
 /** A dose above the customary one, or a surface drier with nothing that dries through: each makes a skin that wrinkles. */
-export function drierRulings(driers: readonly AddedDrier[]): Ruling[] {
+export function drierRulings(driers: readonly AddedDrier[]): Statement[] {
   const rows = driers.map((drier) => ({ drier, ...drierDose(drier) }));
   const overdosed = rows
     .filter(({ drier, row }) => drier.percentOnOil > row.customaryPercent[1])
-    .map(({ drier, row }): Ruling => ({
+    .map(({ drier, row }): Statement => ({
       rule: "drier-above-customary",
       values: {
         metal: row.metal,

@@ -11,8 +11,8 @@
  *
  * @source practice-drying : a rule of this project.
  */
-import type { Range, Quantity } from "../quantities/range.ts";
-import type { RulingValue } from "../quantities/ruling.ts";
+import type { Interval, Quantity } from "../quantities/interval.ts";
+import type { StatementValue } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 import { drierDose, type AddedDrier } from "./added-drier.ts";
 import { chemistryRow, type Chemistry, type DryingEffect } from "./chemistry-drying.ts";
@@ -34,11 +34,11 @@ export const FURTHER_SHARE = 0.5;
 
 interface Actor {
   readonly effect: DryingEffect;
-  readonly factor: Range;
+  readonly factor: Interval;
   /** Share that its amount gives it [1]; a range when the amount is not known. */
   readonly share: Quantity;
   readonly rule: string;
-  readonly values: Readonly<Record<string, RulingValue>>;
+  readonly values: Readonly<Record<string, StatementValue>>;
   readonly source: SourceKey;
 }
 
@@ -122,6 +122,6 @@ function leastShare(share: Quantity): number {
   return typeof share === "number" ? share : (share[0] + share[1]) / 2;
 }
 
-function spanned([a, b]: Range, [c, d]: Range): Range {
+function spanned([a, b]: Interval, [c, d]: Interval): Interval {
   return [Math.min(a, c), Math.max(b, d)];
 }

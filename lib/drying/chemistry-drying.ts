@@ -3,7 +3,7 @@
  *
  * @source wehlte-1975 for which way it goes, where named; memory-drying for the days.
  */
-import type { Range } from "../quantities/range.ts";
+import type { Interval } from "../quantities/interval.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 export type Chemistry =
@@ -31,7 +31,7 @@ export interface ChemistryRow {
   readonly chemistry: Chemistry;
   readonly effect: DryingEffect;
   /** Days to touch dry [d] of the pigment alone in linseed oil, thin film, about 20 degrees C. */
-  readonly daysInLinseed: Range;
+  readonly daysInLinseed: Interval;
   /** Share of the dry pigment by mass [1] from which it acts in full: a drying metal and a fine carbon act in small amounts. */
   readonly fullFromMassFraction: number;
   /** Why it acts so, for the reason. */

@@ -4,8 +4,8 @@
  * @source practice-drying : the limits are an estimate of this project.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { ends, type Quantity } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import { ends, type Quantity } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 
 export type DryingClass = "fast" | "medium" | "slow" | "very slow";
 
@@ -31,7 +31,7 @@ export interface DryingClassRuling {
   readonly limit: DryingLimit;
   /** Every class that the days reach into, fastest first. */
   readonly spans: readonly DryingClass[];
-  readonly reason: Ruling;
+  readonly reason: Statement;
 }
 
 /**

@@ -5,8 +5,8 @@
  *
  * @source practice-drying ; memory-drying
  */
-import type { Range } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Interval } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { AddedDrier } from "./added-drier.ts";
 import type { Chemistry } from "./chemistry-drying.ts";
 import { chemicalContributions, type ChemicalPart } from "./chemical-contributions.ts";
@@ -45,18 +45,18 @@ export interface DryingQuestion {
 
 export interface DryingEstimate {
   readonly known: true;
-  readonly touchDryDays: Range;
+  readonly touchDryDays: Interval;
   readonly ruling: DryingClassRuling;
   /** Each thing that moves the days, with its sign; their factors times the base days give the range. */
   readonly contributions: readonly Contribution[];
-  readonly base: Ruling;
+  readonly base: Statement;
 }
 
 export interface DryingUnknown {
   readonly known: false;
   /** Pigments whose chemistry is not known here. */
   readonly unknownPigments: readonly string[];
-  readonly reason: Ruling;
+  readonly reason: Statement;
 }
 
 /** Digits kept of the days, so that rounding noise of the factors does not carry a figure over a class limit. */
@@ -81,7 +81,7 @@ export function dryingEstimate(question: DryingQuestion): DryingEstimate | Dryin
     temperatureContribution(question.temperatureC ?? CLASS_TEMPERATURE_C),
   ];
   const [least, most] = product(contributions.map(({ factor }) => factor));
-  const touchDryDays: Range = [
+  const touchDryDays: Interval = [
     Number((LINSEED_DAYS[0] * least).toPrecision(DIGITS)),
     Number((LINSEED_DAYS[1] * most).toPrecision(DIGITS)),
   ];

@@ -1,10 +1,10 @@
 /** What a painter has to know beside the days: touch dry is not through dry, what skins over, where driers are customary. */
-import type { Range } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Interval } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 /** Months [month] that a painting is customarily left before it is varnished. @source practice-drying */
-export const MONTHS_BEFORE_VARNISH: Range = [6, 12];
+export const MONTHS_BEFORE_VARNISH: Interval = [6, 12];
 
 export interface DryingNoteRow {
   readonly rule: string;
@@ -25,13 +25,13 @@ export const DRYING_NOTES: readonly DryingNoteRow[] = [
  * Notes on a paint of these pigments; that touch dry is not through dry holds of every one.
  * @param colourIndexNames of its pigments, as far as known.
  */
-export function dryingNotes(colourIndexNames: readonly string[]): Ruling[] {
+export function dryingNotes(colourIndexNames: readonly string[]): Statement[] {
   const notes = DRYING_NOTES.map((row) => ({
     row,
     pigments: colourIndexNames.filter((name) => row.colourIndexNames.includes(name)),
   }))
     .filter(({ pigments }) => pigments.length > 0)
-    .map(({ row, pigments }): Ruling => ({
+    .map(({ row, pigments }): Statement => ({
       rule: row.rule,
       values: { pigments },
       standing: "estimated",

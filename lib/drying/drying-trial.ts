@@ -2,8 +2,8 @@
  * A workshop's own drying trial: it overrides the estimate, and is shown with the
  * conditions it was made under. Nothing is reckoned from it to other conditions.
  */
-import { ends, type Quantity, type Range } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 import {
   CLASS_FILM_UM,
   CLASS_TEMPERATURE_C,
@@ -24,7 +24,7 @@ export interface DryingTrial {
 export interface DryingTrialRuling {
   readonly ruling: DryingClassRuling;
   readonly touchDryDays: Quantity;
-  readonly reason: Ruling;
+  readonly reason: Statement;
   /** Conditions that the record leaves out. */
   readonly wanting: readonly Condition[];
 }
@@ -96,9 +96,9 @@ export const TRIAL_TOLERANCE = 1.5;
 export function trialContradiction(
   { touchDryDays }: DryingTrial,
   estimate: DryingEstimate,
-): Ruling | undefined {
+): Statement | undefined {
   const [earlier, later] = ends(touchDryDays);
-  const [least, most]: Range = estimate.touchDryDays;
+  const [least, most]: Interval = estimate.touchDryDays;
   if (later * TRIAL_TOLERANCE >= least && earlier <= most * TRIAL_TOLERANCE) return undefined;
   return {
     rule: earlier > most ? "trial-slower-than-expected" : "trial-faster-than-expected",

@@ -6,16 +6,16 @@
  *   degrees change the days 1.6 to 2.2 times.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Range } from "../quantities/range.ts";
+import type { Interval } from "../quantities/interval.ts";
 import { contribution, type Contribution } from "./contribution.ts";
 import { CLASS_FILM_UM, CLASS_TEMPERATURE_C } from "./drying-class.ts";
 
-export const THICKNESS_POWER: Range = [0.5, 1];
-export const TEN_DEGREES: Range = [1.6, 2.2];
+export const THICKNESS_POWER: Interval = [0.5, 1];
+export const TEN_DEGREES: Interval = [1.6, 2.2];
 
 /** Where the laws still say something: thinner is a stain, thicker never dries through as a film does; nobody paints colder or hotter. */
-export const FILM_REACH_UM: Range = [5, 1000];
-export const TEMPERATURE_REACH_C: Range = [5, 40];
+export const FILM_REACH_UM: Interval = [5, 1000];
+export const TEMPERATURE_REACH_C: Interval = [5, 40];
 
 /**
  * @param filmThicknessUm wet film [um], 5-1000.
@@ -53,6 +53,6 @@ export function temperatureContribution(temperatureC: number): Contribution {
     : contribution("warmth-speeds", "faster", factor, values, "practice-drying");
 }
 
-function ordered(one: number, other: number): Range {
+function ordered(one: number, other: number): Interval {
   return [Math.min(one, other), Math.max(one, other)];
 }

@@ -1,5 +1,5 @@
 /** Where in a painting a paint belongs, by its drying class and its ground: rules of the trade, each by its row. */
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { DryingClass } from "./drying-class.ts";
 
 /** @source practice-drying */
@@ -11,7 +11,7 @@ export const PLACE_BY_CLASS: Readonly<Record<DryingClass, string>> = {
 };
 
 /** Where a paint of this drying class belongs among the layers. */
-export function placeByClass(dryingClass: DryingClass): Ruling {
+export function placeByClass(dryingClass: DryingClass): Statement {
   return {
     rule: PLACE_BY_CLASS[dryingClass],
     values: { dryingClass },
@@ -28,7 +28,7 @@ export const GROUND_RULES = {
 } as const;
 export type Ground = keyof typeof GROUND_RULES;
 
-export function groundRulings(ground: Ground): Ruling[] {
+export function groundRulings(ground: Ground): Statement[] {
   return GROUND_RULES[ground].map((rule) => ({
     rule,
     values: { ground },

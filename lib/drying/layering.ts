@@ -1,8 +1,8 @@
 /** One paint over another: fat over lean, and nothing fast over what is still slow. */
-import { midpoint, type Quantity } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import { midpoint, type Quantity } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 import { DRYING_LIMITS, type DryingClass } from "./drying-class.ts";
-import { requireFractionEnds } from "./fatness.ts";
+import { requireFractionEnds } from "./oil-richness.ts";
 
 export interface Layer {
   readonly name: string;
@@ -14,11 +14,11 @@ export interface Layer {
 export const EQUALLY_FAT = 0.03;
 
 /** What to say of one paint laid over another. @throws RangeError as {@link fatnessRuling}. */
-export function layeringRulings(upper: Layer, lower: Layer): Ruling[] {
+export function layeringRulings(upper: Layer, lower: Layer): Statement[] {
   requireFractionEnds(upper.oilVolumeFraction);
   requireFractionEnds(lower.oilVolumeFraction);
   const difference = midpoint(upper.oilVolumeFraction) - midpoint(lower.oilVolumeFraction);
-  const fat: Ruling = {
+  const fat: Statement = {
     rule:
       Math.abs(difference) <= EQUALLY_FAT
         ? "equally-fat"

@@ -4,8 +4,8 @@
  * @source practice-drying
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { ends, type Quantity } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import { ends, type Quantity } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 
 export interface SinkingLimit {
   /** Largest reduced PVC [1] of the row, inclusive. */
@@ -25,12 +25,12 @@ export const SINKING_LIMITS = [
  * @returns the row's ruling, and oiling out where that mends it: what is dull of itself it does not mend.
  * @throws RangeError when the drier end is not above 0.
  */
-export function sinkingInRulings(reducedPvc: Quantity): Ruling[] {
+export function sinkingInRulings(reducedPvc: Quantity): Statement[] {
   const decidedAt = ends(reducedPvc)[1];
   if (!(decidedAt > 0)) throw domainError("reduced PVC", decidedAt, "0 < reduced PVC");
   const { rule } =
     SINKING_LIMITS.find((row) => decidedAt <= row.reducedPvcMax) ?? SINKING_LIMITS[2];
-  const ruling: Ruling = {
+  const ruling: Statement = {
     rule,
     values: { reducedPvc, decidedAt },
     standing: "estimated",

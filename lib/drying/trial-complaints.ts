@@ -1,6 +1,6 @@
 /** Faults of a drying trial as recorded. */
 import type { Complaint } from "../diagnostics/complaint.ts";
-import { ends, type Range } from "../quantities/range.ts";
+import { ends, type Interval } from "../quantities/interval.ts";
 import { missingConditions, type DryingTrial } from "./drying-trial.ts";
 import { FILM_REACH_UM, TEMPERATURE_REACH_C } from "./film-conditions.ts";
 
@@ -27,7 +27,7 @@ export function trialComplaints(trial: DryingTrial): Complaint[] {
   const reach = (
     subject: string,
     value: number | undefined,
-    [least, most]: Range,
+    [least, most]: Interval,
     unit: string,
   ): Complaint[] =>
     value === undefined || (value >= least && value <= most)

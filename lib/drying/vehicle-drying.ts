@@ -1,6 +1,6 @@
 /** What the oil itself does to drying. */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Range } from "../quantities/range.ts";
+import type { Interval } from "../quantities/interval.ts";
 import { contribution, inPart, ratio, type Contribution } from "./contribution.ts";
 
 export type Oil = "linseed" | "walnut" | "safflower" | "poppy" | "stand linseed";
@@ -8,7 +8,7 @@ export type Oil = "linseed" | "walnut" | "safflower" | "poppy" | "stand linseed"
 export interface OilDryingRow {
   readonly oil: Oil;
   /** Days to touch dry [d] of the oil alone, thin film, 20-23 degrees C. */
-  readonly days: Range;
+  readonly days: Interval;
 }
 
 /** @source memory-drying */
@@ -21,7 +21,7 @@ export const OIL_DRYING: readonly OilDryingRow[] = [
 ];
 
 /** The oil that pigments' days are given in. */
-export const LINSEED_DAYS: Range = [3, 5];
+export const LINSEED_DAYS: Interval = [3, 5];
 
 export interface OilPart {
   readonly oil: Oil;
@@ -38,7 +38,7 @@ export interface OilPart {
 export function oilContributions(oils: readonly OilPart[]): Contribution[] {
   if (oils.length === 0) {
     const factors = OIL_DRYING.map(({ days }) => ratio(days, LINSEED_DAYS));
-    const span: Range = [
+    const span: Interval = [
       Math.min(...factors.map(([lower]) => lower)),
       Math.max(...factors.map(([, upper]) => upper)),
     ];

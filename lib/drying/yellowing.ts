@@ -1,5 +1,5 @@
 /** How much an oil yellows with age and in the dark: what yellows least also makes the weaker, slower film. */
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { Oil, OilPart } from "./vehicle-drying.ts";
 
 export interface YellowingRow {
@@ -20,7 +20,7 @@ export const OIL_YELLOWING: readonly YellowingRow[] = [
 export const YELLOWS_FROM_MASS_FRACTION = 0.1;
 
 /** The ruling of the oil that yellows most among those with a share that counts; undefined for none. */
-export function yellowingRuling(oils: readonly OilPart[]): Ruling | undefined {
+export function yellowingRuling(oils: readonly OilPart[]): Statement | undefined {
   const present = oils
     .filter(({ massFraction }) => massFraction >= YELLOWS_FROM_MASS_FRACTION)
     .map(({ oil }) => oil);

@@ -1,5 +1,5 @@
 /** A batch whose oil or densities are estimates: from the least to the most that it can come to. For a sheet's reckoner in the browser. */
-import { ends, type Quantity, type Range } from "../quantities/range.ts";
+import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
 import { batch, type Batch, type BatchSize } from "./batch.ts";
 
 /** Plain data, so that a page can carry it. */
@@ -14,8 +14,8 @@ export interface SpannedRecipe {
     readonly densityGPerCm3: Quantity;
     readonly pricePerKg?: number;
   }[];
-  readonly holdBack: Range;
-  readonly loss: Range;
+  readonly holdBack: Interval;
+  readonly loss: Interval;
 }
 
 export interface SpannedBatch {

@@ -3,14 +3,14 @@
  *
  * @source practice-formulation : an estimate, to be overridden by the workshop's own weighings.
  */
-import type { Range } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Interval } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { Dispersion } from "./dispersion.ts";
 
 export interface BatchLossRow {
   readonly dispersion: Dispersion;
   /** Share of the batch [1]. */
-  readonly fraction: Range;
+  readonly fraction: Interval;
   readonly rule: string;
 }
 
@@ -20,8 +20,8 @@ export const BATCH_LOSSES: readonly BatchLossRow[] = [
 ];
 
 export interface BatchLossRuling {
-  readonly fraction: Range;
-  readonly reason: Ruling;
+  readonly fraction: Interval;
+  readonly reason: Statement;
 }
 
 /** @param dispersion unknown takes in both. */
@@ -29,7 +29,7 @@ export function batchLoss(dispersion: Dispersion | undefined): BatchLossRuling {
   const rows = BATCH_LOSSES.filter(
     (row) => dispersion === undefined || row.dispersion === dispersion,
   );
-  const fraction: Range = [
+  const fraction: Interval = [
     Math.min(...rows.map((row) => row.fraction[0])),
     Math.max(...rows.map((row) => row.fraction[1])),
   ];

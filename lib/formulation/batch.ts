@@ -5,7 +5,7 @@
  * reckoned on the oil or on the pigment, as the recipe says. Holds for any size,
  * in the browser too.
  */
-import type { Range } from "../quantities/range.ts";
+import type { Interval } from "../quantities/interval.ts";
 import { batchCost, type BatchCost, type Weighing } from "./batch-cost.ts";
 import { requireFractionRange } from "./oil-held-back.ts";
 import { requirePositive, requireShares } from "./required-domain.ts";
@@ -36,9 +36,9 @@ export interface BatchRecipe {
   };
   readonly additions: readonly BatchAddition[];
   /** Share of the oil [1], of oil-held-back.ts. */
-  readonly holdBack: Range;
+  readonly holdBack: Interval;
   /** Share of the batch [1], of batch-loss.ts or the workshop's own. */
-  readonly loss: Range;
+  readonly loss: Interval;
   readonly tubeMl: number;
 }
 
@@ -50,15 +50,15 @@ export interface Batch extends BatchCost {
   readonly pigments: readonly Weighing[];
   readonly pigmentG: number;
   readonly oilG: number;
-  readonly oilHeldBackG: Range;
-  readonly oilAtFirstG: Range;
+  readonly oilHeldBackG: Interval;
+  readonly oilAtFirstG: Interval;
   readonly additions: readonly Weighing[];
   readonly paintG: number;
   readonly paintMl: number;
-  readonly lossMl: Range;
-  readonly yieldMl: Range;
+  readonly lossMl: Interval;
+  readonly yieldMl: Interval;
   /** Whole tubes that the yield fills. */
-  readonly tubes: Range;
+  readonly tubes: Interval;
 }
 
 /** A whole tube lost to rounding alone would be a fault: slack in tubes. */
@@ -85,7 +85,7 @@ export function batch(recipe: BatchRecipe, size: BatchSize): Batch {
     massG: massFraction * pigmentG,
   }));
   const paintMl = pigmentG * unit;
-  const yieldMl: Range = [paintMl * (1 - mostLoss), paintMl * (1 - leastLoss)];
+  const yieldMl: Interval = [paintMl * (1 - mostLoss), paintMl * (1 - leastLoss)];
   const [leastHeld, mostHeld] = recipe.holdBack;
   return {
     pigments: pigments.map(weighing),

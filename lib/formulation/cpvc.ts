@@ -7,8 +7,8 @@
  *
  * @source asbeck-van-loo-1949 : the concept; the equation was read in two later texts.
  */
-import { ends, midpoint, type Quantity } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 import { requireOpenFraction, requirePositive } from "./required-domain.ts";
 
 /** 100 g of pigment over the density of linseed oil: 100 x 0.935 g/cm3. */
@@ -49,7 +49,7 @@ export const OIL_DEMAND_LIMITS = [
  * @throws RangeError outside 0-1.
  * @source practice-formulation for the limit, an estimate.
  */
-export function oilDemandReason(cpvc: Quantity): Ruling {
+export function oilDemandReason(cpvc: Quantity): Statement {
   const [lower, upper] = ends(cpvc);
   for (const end of [lower, upper]) requireOpenFraction("CPVC", end);
   const { rule } =

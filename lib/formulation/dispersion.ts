@@ -5,8 +5,8 @@
  * @source practice-formulation : the factors are an estimate.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Range } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Interval } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { ParticleClass } from "./particle-class.ts";
 import { requireOpenFraction, requirePositive } from "./required-domain.ts";
 
@@ -16,7 +16,7 @@ export interface DispersionFactorRow {
   readonly dispersion: Dispersion;
   readonly particle: ParticleClass;
   /** Effective CPVC over CPVC [1]. */
-  readonly factor: Range;
+  readonly factor: Interval;
 }
 
 export const DISPERSION_FACTORS: readonly DispersionFactorRow[] = [
@@ -29,9 +29,9 @@ export const DISPERSION_FACTORS: readonly DispersionFactorRow[] = [
 ];
 
 export interface DispersionFactorRuling {
-  readonly factor: Range;
+  readonly factor: Interval;
   readonly rows: readonly DispersionFactorRow[];
-  readonly reason: Ruling;
+  readonly reason: Statement;
 }
 
 /**
@@ -47,7 +47,7 @@ export function dispersionFactorRuling(
     (row) =>
       row.particle === particle && (dispersion === undefined || row.dispersion === dispersion),
   );
-  const factor: Range = [
+  const factor: Interval = [
     Math.min(...rows.map((row) => row.factor[0])),
     Math.max(...rows.map((row) => row.factor[1])),
   ];
@@ -88,7 +88,7 @@ export const OPENED_UP_TO_UM = 20;
 
 export interface DispersionRuling {
   readonly dispersion: Dispersion | undefined;
-  readonly reason?: Ruling;
+  readonly reason?: Statement;
 }
 
 /**
@@ -112,7 +112,7 @@ export function dispersionRuling(
     limitUm: OPENED_UP_TO_UM,
     ...(recorded === undefined ? {} : { recorded }),
   };
-  const because = (rule: string): Ruling => ({
+  const because = (rule: string): Statement => ({
     rule,
     values,
     standing: "estimated",

@@ -8,8 +8,8 @@
  * @source hansen-lowinger-sadoff-1993 : matte and paler, abruptly, once voids open.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { ends, midpoint, type Quantity } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 
 /** Glossiest first. */
 export const FINISHES = ["gloss", "semi-gloss", "satin", "matte"] as const;
@@ -36,7 +36,7 @@ export interface FinishRuling {
   readonly limit: FinishLimit;
   /** Every finish that the estimate reaches into, glossiest first. */
   readonly spans: readonly Finish[];
-  readonly reason: Ruling;
+  readonly reason: Statement;
 }
 
 /**

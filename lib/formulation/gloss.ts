@@ -3,7 +3,7 @@
  * expected one. The standard sets no words: these are the trade's, from memory.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import { FINISHES, type Finish, type FinishRuling } from "./finish.ts";
 
 export interface GlossLimit {
@@ -29,7 +29,7 @@ export interface GlossRuling {
   readonly limit: GlossLimit;
   /** The angle [degrees] at which the standard would have it read again. */
   readonly betterAngle?: 20 | 85;
-  readonly reason: Ruling;
+  readonly reason: Statement;
 }
 
 /**
@@ -74,7 +74,7 @@ export const CONTRADICTING_STEPS = 2;
 export function finishContradiction(
   expected: FinishRuling,
   measured: GlossRuling,
-): Ruling | undefined {
+): Statement | undefined {
   const read = FINISHES.indexOf(measured.finish);
   const steps = expected.spans.map((finish) => read - FINISHES.indexOf(finish));
   const nearest = Math.min(...steps.map(Math.abs));

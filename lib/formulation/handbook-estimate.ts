@@ -1,6 +1,6 @@
 /** What a handbook expects of a pigment, by Colour Index generic name and, where that is not enough, by kind. */
-import { ends, type Quantity, type Range } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 export interface HandbookRow {
@@ -16,9 +16,9 @@ export interface HandbookRow {
 export const LOT_SPREAD = 0.05;
 
 export interface HandbookEstimate {
-  readonly estimate: Range;
+  readonly estimate: Interval;
   readonly rows: readonly HandbookRow[];
-  readonly reason: Ruling;
+  readonly reason: Statement;
 }
 
 export interface PigmentIdentity {
@@ -45,7 +45,7 @@ export function handbookEstimate(
       ? ([figure * (1 - LOT_SPREAD), figure * (1 + LOT_SPREAD)] as const)
       : ends(figure),
   );
-  const estimate: Range = [
+  const estimate: Interval = [
     Math.min(...spread.map(([lower]) => lower)),
     Math.max(...spread.map(([, upper]) => upper)),
   ];

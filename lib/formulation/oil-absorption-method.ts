@@ -4,7 +4,7 @@
  * stands beside it.
  */
 import type { SourceKey } from "../sources/source.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 
 export interface OilAbsorptionMethod {
   /** The standard as a record names it. */
@@ -31,7 +31,7 @@ const RUB_OUT = /\brub(bed)?[ -]?out\b|\bspatula\b|\bpalette[ -]knife\b/i;
  * @returns a ruling: a rub-out, to a standard or not; a method that reads higher, so that the CPVC
  *   comes out too low; or a method not known here.
  */
-export function oilAbsorptionMethodRuling(method: string | undefined): Ruling {
+export function oilAbsorptionMethodRuling(method: string | undefined): Statement {
   if (method === undefined)
     return { rule: "oil-absorption-method-not-stated", values: {}, source: "gettens-stout-1942" };
   const spelled = method.replaceAll(/[\s-]+/g, "").toUpperCase();

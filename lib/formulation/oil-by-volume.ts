@@ -2,7 +2,7 @@
  * Oil of a paint by pigment volume. By mass a light pigment seems to drink far
  * more than a heavy one; by volume most of the difference goes.
  */
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import { requirePositive } from "./required-domain.ts";
 
 /**
@@ -35,7 +35,7 @@ export const ALIKE_BY_VOLUME = 1.5;
  * @throws RangeError when a figure is not a finite number above 0.
  * @source practice-formulation for the two limits, an estimate.
  */
-export function massAndVolumeRuling(one: OilByMass, other: OilByMass): Ruling {
+export function massAndVolumeRuling(one: OilByMass, other: OilByMass): Statement {
   const massRatio = largerOverSmaller(one.oilIndexGPer100g, other.oilIndexGPer100g);
   const volumeRatio = largerOverSmaller(
     oilGPer100cm3(one.oilIndexGPer100g, one.densityGPerCm3),

@@ -5,17 +5,17 @@
  * @source practice-formulation
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Range } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Interval } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 import { requirePositive } from "./required-domain.ts";
 
 /** Customary share of the oil to keep by [1]. */
-export const CUSTOMARY_HOLD_BACK: Range = [0.1, 0.2];
+export const CUSTOMARY_HOLD_BACK: Interval = [0.1, 0.2];
 
 export interface HoldBackRuling {
   /** Share of the batch's oil [1], 0-1. */
-  readonly fraction: Range;
-  readonly reason: Ruling;
+  readonly fraction: Interval;
+  readonly reason: Statement;
 }
 
 /**
@@ -36,7 +36,7 @@ export function oilHeldBack(
       ? 1
       : Math.max(0, (oilIndexGPer100g - oilAbsorptionGPer100g) / oilIndexGPer100g);
   const [least, most] = CUSTOMARY_HOLD_BACK;
-  const fraction: Range = [Math.min(least, beyondRubOut), Math.min(most, beyondRubOut)];
+  const fraction: Interval = [Math.min(least, beyondRubOut), Math.min(most, beyondRubOut)];
   const rule =
     fraction[1] === 0
       ? "rub-out-takes-all-the-oil"
@@ -59,7 +59,7 @@ export function oilHeldBack(
 }
 
 /** @throws RangeError unless both ends lie in 0-1 and in order. */
-export function requireFractionRange(named: string, [lower, upper]: Range): void {
+export function requireFractionRange(named: string, [lower, upper]: Interval): void {
   if (!(lower >= 0 && lower <= upper))
     throw domainError(named, lower, `0 <= ${named} <= upper end`);
   if (!(upper < 1)) throw domainError(named, upper, `${named} < 1`);

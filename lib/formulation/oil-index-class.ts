@@ -10,8 +10,8 @@
  * @source practice-formulation : an estimate; church-1915 for where the pigments lie.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { ends, type Quantity } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import { ends, type Quantity } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 
 export type OilIndexClass = "very low" | "low" | "medium" | "high" | "very high";
 
@@ -48,7 +48,7 @@ export interface OilIndexRuling {
   readonly limit: OilIndexLimit;
   /** Every class that the estimate reaches into; one for a figure alone. */
   readonly spans: readonly OilIndexClass[];
-  readonly reason: Ruling;
+  readonly reason: Statement;
 }
 
 /**

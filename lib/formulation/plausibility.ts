@@ -6,16 +6,16 @@
  * @source memory-formulation
  */
 import type { Complaint } from "../diagnostics/complaint.ts";
-import type { Range } from "../quantities/range.ts";
+import type { Interval } from "../quantities/interval.ts";
 
 export interface Reach {
   readonly subject: string;
   readonly unit: string;
   readonly rule: `formulation/${string}`;
   /** Outside this no pigment lies. */
-  readonly possible: Range;
+  readonly possible: Interval;
   /** Outside this only a few lie. */
-  readonly usual: Range;
+  readonly usual: Interval;
   /** Wrong units that the figure may have been given in: what to multiply it by to mend it. */
   readonly slips: readonly { readonly givenIn: string; readonly times: number }[];
 }
@@ -114,7 +114,7 @@ export const HANDBOOK_TOLERANCE = { density: 0.1, oilAbsorption: 0.5 } as const;
 export function handbookComplaint(
   figure: "density" | "oilAbsorption",
   value: number,
-  handbook: Range,
+  handbook: Interval,
   colourIndexName: string,
 ): Complaint | undefined {
   const tolerance = HANDBOOK_TOLERANCE[figure];
@@ -169,6 +169,6 @@ export function bulkDensityComplaints({
   return complaints;
 }
 
-function within(value: number, [lower, upper]: Range): boolean {
+function within(value: number, [lower, upper]: Interval): boolean {
   return value >= lower && value <= upper;
 }

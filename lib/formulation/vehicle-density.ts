@@ -3,11 +3,11 @@
  *
  * @source memory-formulation
  */
-import type { Range } from "../quantities/range.ts";
+import type { Interval } from "../quantities/interval.ts";
 
 export type Oil = "linseed" | "walnut" | "safflower" | "poppy" | "stand linseed";
 
-export const OIL_DENSITY_G_PER_CM3: Readonly<Record<Oil, Range>> = {
+export const OIL_DENSITY_G_PER_CM3: Readonly<Record<Oil, Interval>> = {
   linseed: [0.925, 0.935],
   walnut: [0.92, 0.93],
   safflower: [0.92, 0.93],

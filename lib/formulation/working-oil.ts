@@ -11,21 +11,21 @@
  * @source church-1915 ; practice-formulation
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { ends, type Quantity, type Range } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 
 /** Oil index over oil absorption [1]. */
-export const WORKING_OIL_RATIO: Range = [1.1, 2];
+export const WORKING_OIL_RATIO: Interval = [1.1, 2];
 
 /** The ratios between which Church's pigments lie; outside them one of the two figures is doubtful. */
-export const WORKING_OIL_REACH: Range = [0.9, 4.1];
+export const WORKING_OIL_REACH: Interval = [0.9, 4.1];
 
 export interface WorkingOilEstimate {
-  readonly estimate: Range;
-  readonly reason: Ruling;
+  readonly estimate: Interval;
+  readonly reason: Statement;
 }
 
-function requirePositiveEnds(named: string, quantity: Quantity): Range {
+function requirePositiveEnds(named: string, quantity: Quantity): Interval {
   const [lower, upper] = ends(quantity);
   for (const end of [lower, upper]) {
     if (!(end > 0 && end < Infinity))
@@ -82,7 +82,7 @@ export function estimatedOilAbsorption(oilIndexGPer100g: Quantity): WorkingOilEs
 export function workingOilContradiction(
   oilIndexGPer100g: number,
   oilAbsorptionGPer100g: number,
-): Ruling | undefined {
+): Statement | undefined {
   const [oilIndex] = requirePositiveEnds("oil index", oilIndexGPer100g);
   const [oilAbsorption] = requirePositiveEnds("oil absorption", oilAbsorptionGPer100g);
   const ratio = oilIndex / oilAbsorption;

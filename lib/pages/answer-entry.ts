@@ -1,5 +1,5 @@
 import type { AnswerEntryView } from "../present/answer-views.ts";
-import type { Words } from "../present/words/words.ts";
+import type { Words } from "../words/words.ts";
 import type { AnswerLink, PagePlace } from "./page-context.ts";
 
 /** A question with its short answer, leading to the whole one. */

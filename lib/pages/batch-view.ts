@@ -1,15 +1,15 @@
 import type { SpannedRecipe } from "../formulation/batch-between.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { ends, midpoint } from "../quantities/range.ts";
+import { ends, midpoint } from "../quantities/interval.ts";
 import { valueText } from "../present/figure-text.ts";
-import { decimalText } from "../present/number-text.ts";
+import { decimalText } from "../words/number-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { BatchReckonerView, OilSectionView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
-import { lowerFirst } from "../present/words/en/pages.ts";
-import type { BatchSection, BatchSize } from "../sheet/paint-sections.ts";
+import { lowerFirst } from "../words/en/pages.ts";
+import type { BatchSection, BatchSize } from "../sheet/paint-section-types.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { SheetPage } from "./sheet-parts.ts";
+import type { SheetPage } from "./section-views.ts";
 
 /** A batch in three sizes, and what the browser needs for any other. */
 export function batchView(

@@ -1,10 +1,10 @@
-import { decimalText, placesWithin } from "../present/number-text.ts";
+import { decimalText, placesWithin } from "../words/number-text.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import { inSentence } from "../present/words/en/pages.ts";
+import { inSentence } from "../words/en/pages.ts";
 import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
-import { greyAt } from "../range/single-blacks.ts";
+import { greyAt } from "../collection/single-blacks.ts";
 import type { EqualLightness, Sheet } from "../sheet/sheet.ts";
-import { ownColour } from "./own-colour.ts";
+import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** Ends of the b* axis: one of two, so that what was read and what theory says are drawn alike. */

@@ -1,5 +1,5 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { ends, type Quantity } from "../quantities/range.ts";
+import { ends, type Quantity } from "../quantities/interval.ts";
 import { figureText } from "../present/figure-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import {
@@ -10,17 +10,17 @@ import {
   type LinkView,
   type TableView,
 } from "../present/views.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
-import { FAMILIES } from "../present/words/en/trade.ts";
+import { FAMILIES } from "../words/en/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { munsellPlace } from "./munsell-place.ts";
 import { oilGroups } from "./oil-order-page.ts";
-import { isNearNeutral } from "../range/near-neutrals.ts";
+import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { strengthGroups } from "./strength-order-page.ts";
-import { ownColour } from "./own-colour.ts";
+import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
@@ -93,8 +93,8 @@ type FamilyKey = keyof typeof FAMILIES;
 
 /** In the order of the family list, and in each by name. */
 export function byFamily(
-  sheets: readonly WordedSheet[],
-): (readonly [FamilyKey, readonly WordedSheet[]])[] {
+  sheets: readonly SheetTexts[],
+): (readonly [FamilyKey, readonly SheetTexts[]])[] {
   const named = sheets.toSorted((one, other) => (one.sheet.name < other.sheet.name ? -1 : 1));
   return (Object.keys(FAMILIES) as FamilyKey[])
     .map(
@@ -134,7 +134,7 @@ export function catalogueTable(
 interface Group {
   readonly id: string;
   readonly heading: string;
-  readonly sheets: readonly WordedSheet[];
+  readonly sheets: readonly SheetTexts[];
 }
 
 function grouped(
@@ -185,19 +185,19 @@ function grouped(
 
 /** Sheets in order of a number, cut where the heading changes; those without one last. */
 function groupBy(
-  sheets: readonly WordedSheet[],
+  sheets: readonly SheetTexts[],
   key: (sheet: Sheet) => number | undefined,
   headingOf: (value: number, sheet: Sheet) => string,
   without: string,
 ): Group[] {
   const keyed = sheets.map((worded) => ({ worded, value: key(worded.sheet) }));
   const known = keyed
-    .filter((entry): entry is { worded: WordedSheet; value: number } => entry.value !== undefined)
+    .filter((entry): entry is { worded: SheetTexts; value: number } => entry.value !== undefined)
     .sort(
       (one, other) =>
         one.value - other.value || (one.worded.sheet.name < other.worded.sheet.name ? -1 : 1),
     );
-  const groups = new Map<string, WordedSheet[]>();
+  const groups = new Map<string, SheetTexts[]>();
   for (const { worded, value } of known) {
     const heading = headingOf(value, worded.sheet);
     groups.set(heading, [...(groups.get(heading) ?? []), worded]);
@@ -276,7 +276,7 @@ function word(figure: Figure<string>, terms: Readonly<Record<string, string>>): 
 
 function table(
   heading: string,
-  sheets: readonly WordedSheet[],
+  sheets: readonly SheetTexts[],
   { words }: PageContext,
   { root }: PagePlace,
 ): TableView {
@@ -324,7 +324,7 @@ function table(
 }
 
 function cell(
-  worded: WordedSheet,
+  worded: SheetTexts,
   path: string,
   words: PageContext["words"],
   withStanding = true,

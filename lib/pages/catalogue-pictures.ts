@@ -1,10 +1,10 @@
 import { hueCircle } from "../plots/hue-circle.ts";
 import { valueChromaSlice } from "../plots/value-chroma-slice.ts";
-import { decimalText } from "../present/number-text.ts";
+import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
 import type { Order } from "./catalogue-pages.ts";
 import { munsellPlace } from "./munsell-place.ts";
-import { ownColour } from "./own-colour.ts";
+import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range drawn as its order has it: round the hue circle, or by value and chroma. */

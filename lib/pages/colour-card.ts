@@ -1,14 +1,14 @@
 import { isKnown } from "../quantities/figure.ts";
 import { asMarkup, type ColourCardView, type Markup } from "../present/views.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import { cardSwatch } from "../plots/small-swatch.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { ownColour, tellingTint } from "./own-colour.ts";
+import { ownColour, tellingTint } from "./screen-swatch.ts";
 
 /** One colour in a grid: its swatch, its pigments and its Munsell notation. */
 export function colourCard(
-  { sheet }: WordedSheet,
+  { sheet }: SheetTexts,
   { words }: PageContext,
   { root }: PagePlace,
 ): ColourCardView {

@@ -1,16 +1,16 @@
 import { comparisonPanel } from "../plots/comparison-panel.ts";
 import { familyStrip } from "../plots/small-swatch.ts";
-import { comparisonMarkup } from "../present/comparison-markup.ts";
-import { comparisonView } from "../present/comparison-view.ts";
-import type { ComparePairView, CompareView, ShownColour } from "../present/comparison-views.ts";
+import { comparisonMarkup } from "../present/comparison-html.ts";
+import { comparisonView } from "../present/comparison-model.ts";
+import type { ComparePairView, CompareView, ShownColour } from "../present/comparison-types.ts";
 import { asMarkup, type LinkView } from "../present/views.ts";
-import { COMPARISON_RULINGS } from "../present/words/en/rulings-comparison.ts";
-import { FAMILIES } from "../present/words/en/trade.ts";
+import { COMPARISON_RULINGS } from "../words/en/statements-comparison.ts";
+import { FAMILIES } from "../words/en/terms.ts";
 import { chosenPairs, type ChosenPair } from "../records/chosen-pairs.ts";
 import { byFamily } from "./catalogue-pages.ts";
-import { ownColour } from "./own-colour.ts";
+import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { shownColour } from "./shown-colour.ts";
+import { shownColour } from "./comparison-cells.ts";
 import { pageHead } from "./site-frame.ts";
 
 /** "compare/bone-black-and-spinel-black/", from the site's root. */

@@ -7,10 +7,10 @@ import type {
   SourceEntryView,
   TableView,
 } from "../present/views.ts";
-import { leaves } from "../sheet/walk.ts";
-import { coefficientPictures, fitLists } from "./fit-part.ts";
+import { figureEntries } from "../sheet/publish-sheet.ts";
+import { coefficientPictures, fitLists } from "./fit-view.ts";
 import { sourceEntry } from "./source-entry.ts";
-import { emptySection, type SheetPage } from "./sheet-parts.ts";
+import { emptySection, type SheetPage } from "./section-views.ts";
 
 /** Ladders, batches, fills and what moves the days have their own tables, with standing beside each; sheet.json lists them all. */
 const IN_ITS_TABLE =
@@ -23,7 +23,7 @@ export function evidenceSection(page: SheetPage): EvidenceSectionView {
     words,
   } = page;
   const text = words.pages.evidence;
-  const shown = leaves(sheet).filter(({ path }) => !IN_ITS_TABLE.test(path));
+  const shown = figureEntries(sheet).filter(({ path }) => !IN_ITS_TABLE.test(path));
   const missing = shown.filter(({ figure }) => !isKnown(figure));
   return {
     ...emptySection("evidence", words.pages.sections.evidence),
@@ -62,7 +62,7 @@ export function evidenceSection(page: SheetPage): EvidenceSectionView {
 }
 
 function missingTable(
-  missing: ReturnType<typeof leaves>,
+  missing: ReturnType<typeof figureEntries>,
   text: SheetPage["words"]["pages"]["evidence"],
 ): TableView {
   return {

@@ -1,9 +1,9 @@
 import type { HandlingSectionView } from "../present/handling-views.ts";
-import { rulingText } from "../present/ruling-text.ts";
-import type { HandledPart } from "../sheet/handling-sections.ts";
+import { statementText } from "../present/statement-text.ts";
+import type { HandledPart } from "../sheet/handling/handling-sections.ts";
 import { labelView } from "./label-view.ts";
 import { sourceLink } from "./page-context.ts";
-import { emptySection, type SheetPage } from "./sheet-parts.ts";
+import { emptySection, type SheetPage } from "./section-views.ts";
 import { studioView } from "./studio-view.ts";
 
 /** Handling in full: label elements first, then what the studio meets before it is paint, the studio by operation, and where it may be sold. */
@@ -36,7 +36,7 @@ export function handlingSection({
       : {
           checks: {
             heading: text.checks,
-            items: cautions.checks.map((check) => ({ text: rulingText(check, words) })),
+            items: cautions.checks.map((check) => ({ text: statementText(check, words) })),
           },
         }),
     parts: [
@@ -69,7 +69,7 @@ export function handlingSection({
       lines: cautions.restrictions
         .filter((restriction) => restriction.market === market)
         .map((restriction) => ({
-          text: rulingText(restriction, words),
+          text: statementText(restriction, words),
           ...(restriction.source === undefined
             ? {}
             : { source: sourceLink(context, place)(restriction.source) }),

@@ -5,15 +5,15 @@ import {
   type LinkView,
   type TableView,
 } from "../present/views.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
-import { FAMILIES } from "../present/words/en/trade.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { FAMILIES } from "../words/en/terms.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import { familyStrip } from "../plots/small-swatch.ts";
 import { answerEntry } from "./answer-entry.ts";
 import { byFamily } from "./catalogue-pages.ts";
 import { pairAddress } from "./compare-pages.ts";
 import { madeOfText } from "./made-of.ts";
-import { ownColour } from "./own-colour.ts";
+import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { sheetFacts } from "./sheet-facts.ts";
 import { sheetPanel } from "./sheet-panel.ts";
@@ -67,7 +67,7 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
 
 /** A page of its own, where the workshop set the two side by side. */
 function fullComparison(
-  pair: readonly WordedSheet[],
+  pair: readonly SheetTexts[],
   { words, records }: PageContext,
   { root }: PagePlace,
 ): { compare?: LinkView } {
@@ -84,7 +84,7 @@ function fullComparison(
 function leadingPair({
   sheets,
   records,
-}: PageContext): readonly [WordedSheet, WordedSheet] | undefined {
+}: PageContext): readonly [SheetTexts, SheetTexts] | undefined {
   const named = (records.workshop.leadingPair ?? []).map((slug) =>
     sheets.find(({ sheet }) => sheet.slug === slug),
   );
@@ -98,7 +98,7 @@ function leadingPair({
 }
 
 function leading(
-  worded: WordedSheet,
+  worded: SheetTexts,
   { words }: PageContext,
   { root }: PagePlace,
   id: string,
@@ -121,7 +121,7 @@ function leading(
 }
 
 function comparison(
-  [one, other]: readonly [WordedSheet, WordedSheet],
+  [one, other]: readonly [SheetTexts, SheetTexts],
   context: PageContext,
 ): TableView {
   const { words } = context;

@@ -1,17 +1,17 @@
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
-import { decimalText } from "../present/number-text.ts";
+import { decimalText } from "../words/number-text.ts";
 import type { LabelPageView } from "../present/paint-views.ts";
 import { standingWord } from "../present/standing-view.ts";
-import { rulingText } from "../present/ruling-text.ts";
+import { statementText } from "../present/statement-text.ts";
 import {
   asMarkup,
   type CellView,
   type ProseSectionView,
   type TableView,
 } from "../present/views.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
-import { lowerFirst } from "../present/words/en/pages.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { lowerFirst } from "../words/en/pages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -82,7 +82,7 @@ function section(
 }
 
 /** The first of the pair that the workshop leads with, else the first colour of one pigment that was read. */
-function exampleSheet({ sheets, records }: PageContext): WordedSheet | undefined {
+function exampleSheet({ sheets, records }: PageContext): SheetTexts | undefined {
   const [leading] = records.workshop.leadingPair ?? [];
   return (
     sheets.find(({ sheet }) => sheet.slug === leading) ??
@@ -93,7 +93,7 @@ function exampleSheet({ sheets, records }: PageContext): WordedSheet | undefined
   );
 }
 
-function labelTable({ sheet, leaf }: WordedSheet, { words, records }: PageContext): TableView {
+function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext): TableView {
   const { columns, label } = words.pages.labelPage;
   const { signalWord, hazardStatements, supplemental, unknown } = sheet.cautions;
   const hazards = [
@@ -125,7 +125,7 @@ function labelTable({ sheet, leaf }: WordedSheet, { words, records }: PageContex
         : [sheet.vehicle, ...sheet.additions]
             .map(({ name }, i) => (i === 0 ? name : lowerFirst(name)))
             .join(", "),
-    lightfastness: rulingText(sheet.permanence.label, words),
+    lightfastness: statementText(sheet.permanence.label, words),
     hazards: hazards === "" ? label.nothing : hazards,
     contents,
     lot: label.lot,
@@ -141,7 +141,7 @@ function labelTable({ sheet, leaf }: WordedSheet, { words, records }: PageContex
   };
 }
 
-function factTable(worded: WordedSheet, context: PageContext): TableView {
+function factTable(worded: SheetTexts, context: PageContext): TableView {
   const { columns, sheet: text } = context.words.pages.labelPage;
   const facts = sheetFacts(worded, context);
   return {
@@ -172,7 +172,7 @@ function factTable(worded: WordedSheet, context: PageContext): TableView {
 
 function mixedTable(
   caption: string,
-  mixed: readonly WordedSheet[],
+  mixed: readonly SheetTexts[],
   { words }: PageContext,
   { root }: PagePlace,
 ): TableView {
@@ -194,7 +194,7 @@ function mixedTable(
 
 /** The mixed blacks and greys, with where their sheets say that they go, in the first white that carries it. */
 function driftTable(
-  blacks: readonly WordedSheet[],
+  blacks: readonly SheetTexts[],
   context: PageContext,
   place: PagePlace,
 ): TableView {
@@ -214,7 +214,7 @@ function driftTable(
 function driftCell(sheet: Sheet | undefined, { words }: PageContext): CellView {
   const [white] = sheet?.mixture?.whites ?? [];
   const sentences = (white?.drifts ?? []).flatMap(({ sentences: [first] }) =>
-    first === undefined ? [] : [rulingText(first, words)],
+    first === undefined ? [] : [statementText(first, words)],
   );
   return sentences.length === 0
     ? { text: "\u2013", reason: words.pages.labelPage.drift.notReckoned }

@@ -1,20 +1,20 @@
-import { singleStatements } from "../hazard/stated-label.ts";
+import { singleStatements } from "../hazard/label/stated-label.ts";
 import {
   signalWordText,
   statementInLanguage,
   unknownToxicityText,
   type StatementText,
-} from "../hazard/statement-text.ts";
-import { decimalText } from "../present/number-text.ts";
+} from "../hazard/texts/hazard-statement-text.ts";
+import { decimalText } from "../words/number-text.ts";
 import type { LabelTextView } from "../present/paint-views.ts";
-import { rulingText } from "../present/ruling-text.ts";
-import { lowerFirst } from "../present/words/en/pages.ts";
-import { percent } from "../present/words/en/rulings-phrases.ts";
-import type { Words } from "../present/words/words.ts";
+import { statementText } from "../present/statement-text.ts";
+import { lowerFirst } from "../words/en/pages.ts";
+import { percent } from "../words/en/statements-phrases.ts";
+import type { Words } from "../words/words.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { translationRemark } from "./label-view.ts";
-import type { SheetPage } from "./sheet-parts.ts";
+import type { SheetPage } from "./section-views.ts";
 
 /** A colour's label text with what it is for. */
 export function labelTextView({
@@ -30,7 +30,7 @@ export function labelTextView({
     id: "label",
     heading: words.pages.sections.label,
     lead: text.lead,
-    ...(smallPackage === undefined ? {} : { remark: rulingText(smallPackage, words) }),
+    ...(smallPackage === undefined ? {} : { remark: statementText(smallPackage, words) }),
     text: labelText(
       sheet,
       {
@@ -70,7 +70,7 @@ export function labelText(
     (sheet.pigments.length === 1 ? text.pigment : text.pigments) +
       sheet.pigments.map(pigmentLine).join(", "),
     ...(sheet.vehicle === undefined ? [] : [vehicleLine(sheet, words)]),
-    rulingText(sheet.permanence.label, words),
+    statementText(sheet.permanence.label, words),
     "",
     ...hazardLines(sheet, words),
     "",

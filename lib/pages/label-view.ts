@@ -1,10 +1,10 @@
-import { isPictogramCode } from "../hazard/hazard-class.ts";
-import type { PaintForm } from "../hazard/frame.ts";
+import { isPictogramCode } from "../hazard/classify/hazard-class.ts";
+import type { PaintForm } from "../hazard/classify/frame.ts";
 import {
   signalWordText,
   statementInLanguage,
   unknownToxicityText,
-} from "../hazard/statement-text.ts";
+} from "../hazard/texts/hazard-statement-text.ts";
 import type {
   HazardView,
   LabelLanguageView,
@@ -13,10 +13,10 @@ import type {
   StatementView,
   TraceView,
 } from "../present/handling-views.ts";
-import { rulingText } from "../present/ruling-text.ts";
+import { statementText } from "../present/statement-text.ts";
 import { asMarkup } from "../present/views.ts";
-import { percent } from "../present/words/en/rulings-phrases.ts";
-import type { Words } from "../present/words/words.ts";
+import { percent } from "../words/en/statements-phrases.ts";
+import type { Words } from "../words/words.ts";
 import { pictogramSvg } from "../plots/pictogram.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type {
@@ -24,7 +24,7 @@ import type {
   HandledPart,
   LabelPart,
   StatementRuling,
-} from "../sheet/handling-sections.ts";
+} from "../sheet/handling/handling-sections.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
 
 type Basis = Pick<CautionsSection, "frame" | "edition" | "basis" | "maker">;
@@ -39,7 +39,7 @@ export function hazardView(
 ): HazardView | undefined {
   const statements = bandStatements(part, form, words.language);
   const gaps = [...part.gaps, ...part.notClassified].map((gap): StatementView => ({
-    text: rulingText(gap, words),
+    text: statementText(gap, words),
   }));
   if (part.signalWord === null && statements.length === 0 && gaps.length === 0) return undefined;
   return {
@@ -230,7 +230,7 @@ function traceView(ruling: StatementRuling, context: PageContext, place: PagePla
   const keys = new Set([ruling.source, ...(ruling.shares ?? []).map(({ source }) => source)]);
   return {
     statement: ruling.statement,
-    text: rulingText(ruling, context.words),
+    text: statementText(ruling, context.words),
     sources: [...keys].flatMap((key) =>
       key === undefined ? [] : [sourceLink(context, place)(key)],
     ),

@@ -1,6 +1,6 @@
 import type { RunView } from "../present/views.ts";
-import type { Words } from "../present/words/words.ts";
-import { lowerFirst } from "../present/words/en/pages.ts";
+import type { Words } from "../words/words.ts";
+import { lowerFirst } from "../words/en/pages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
 /** "Bone black (PBk 9), mulled in cold-pressed linseed oil", the pigments linked. */

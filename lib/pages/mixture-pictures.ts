@@ -1,14 +1,14 @@
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
-import { decimalText } from "../present/number-text.ts";
+import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
-import { inSentence } from "../present/words/en/pages.ts";
+import { inSentence } from "../words/en/pages.ts";
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
-import { greyAt, singleBlacksIn } from "../range/single-blacks.ts";
-import type { MixtureDrift, MixtureWhite } from "../sheet/mixture-figures.ts";
+import { greyAt, singleBlacksIn } from "../collection/single-blacks.ts";
+import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import type { LabFigures, ScreenFigures } from "../sheet/sheet.ts";
-import { ownColour } from "./own-colour.ts";
-import type { SheetPage } from "./sheet-parts.ts";
+import { ownColour } from "./screen-swatch.ts";
+import type { SheetPage } from "./section-views.ts";
 
 /** Farthest from neutral, in a* or b*, that the greys of a pair are drawn: beyond it they are no greys. */
 const GREY_REACH = 18;

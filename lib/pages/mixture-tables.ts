@@ -1,13 +1,13 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { decimalText, placesWithin } from "../present/number-text.ts";
+import { decimalText, placesWithin } from "../words/number-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import type { CellView, FoldedTableView, TableView } from "../present/views.ts";
-import { inSentence } from "../present/words/en/pages.ts";
-import type { Words } from "../present/words/words.ts";
-import { greyAt, singleBlacksIn, type BlackInWhite } from "../range/single-blacks.ts";
-import type { MixtureDrift, MixtureWhite } from "../sheet/mixture-figures.ts";
+import { inSentence } from "../words/en/pages.ts";
+import type { Words } from "../words/words.ts";
+import { greyAt, singleBlacksIn, type BlackInWhite } from "../collection/single-blacks.ts";
+import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import type { LabFigures } from "../sheet/sheet.ts";
-import type { SheetPage } from "./sheet-parts.ts";
+import type { SheetPage } from "./section-views.ts";
 
 /** What its components predict of each let-down, and how far its own drawdown lies from that. */
 export function stepsTable({ white, steps }: MixtureWhite, words: Words): TableView {

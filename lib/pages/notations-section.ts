@@ -1,8 +1,8 @@
 import { isKnown } from "../quantities/figure.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
 import { LAB_VIEWINGS } from "../colorimetry/viewing.ts";
-import { decimalText, placesWithin, significantText } from "../present/number-text.ts";
-import { rulingText } from "../present/ruling-text.ts";
+import { decimalText, placesWithin, significantText } from "../words/number-text.ts";
+import { statementText } from "../present/statement-text.ts";
 import {
   asMarkup,
   type CellView,
@@ -11,8 +11,8 @@ import {
   type TableView,
 } from "../present/views.ts";
 import { spectralCurve, type SpectralCurve } from "../plots/spectral-curve.ts";
-import { ownColour } from "./own-colour.ts";
-import { emptySection, properties, textOf, type SheetPage } from "./sheet-parts.ts";
+import { ownColour } from "./screen-swatch.ts";
+import { emptySection, properties, textOf, type SheetPage } from "./section-views.ts";
 
 /** Every notation that follows from the reading, each with its light, observer and geometry. */
 export function notationsSection(page: SheetPage): SectionView {
@@ -35,7 +35,9 @@ export function notationsSection(page: SheetPage): SectionView {
     summary: [
       masstone.geometry === undefined ? text.byEye : text.readBy(masstone.geometry),
       ...(glossExcluded === undefined ? [] : [text.included(glossExcluded)]),
-      ...(masstone.lamplight === undefined ? [] : [rulingText(masstone.lamplight.sentence, words)]),
+      ...(masstone.lamplight === undefined
+        ? []
+        : [statementText(masstone.lamplight.sentence, words)]),
       ...(masstone.srgb !== undefined && screen !== undefined && !masstone.srgb.inGamut
         ? [words.pages.sheet.outOfGamut]
         : []),

@@ -1,6 +1,6 @@
 import { asMarkup, type ProseSectionView } from "../present/views.ts";
 import { markdownHtml } from "./markdown.ts";
-import type { SheetPage } from "./sheet-parts.ts";
+import type { SheetPage } from "./section-views.ts";
 
 /** What the workshop wrote below its record, and what the colour is put up in; nothing where there is neither. */
 export function notesSection({

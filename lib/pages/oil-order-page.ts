@@ -8,9 +8,9 @@ import {
   type TableView,
 } from "../present/views.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
-import { oilOrder } from "../range/oil-order.ts";
+import { oilOrder } from "../collection/oil-order.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { ownColour } from "./own-colour.ts";
+import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range ranked by oil twice over: to a mass of pigment, and to a volume of it. */

@@ -1,9 +1,9 @@
 import { sourceName } from "../present/source-name.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { LinkView } from "../present/views.ts";
-import type { Words } from "../present/words/words.ts";
-import type { TheoryFigure } from "../optics/theory-figure.ts";
-import type { Range } from "../range/range.ts";
+import type { Words } from "../words/words.ts";
+import type { TheoryFigure } from "../optics/theory/theory-figure.ts";
+import type { Collection } from "../collection/collection.ts";
 import type { Records } from "../records/records.ts";
 
 /** What every page is made from. */
@@ -11,8 +11,8 @@ export interface PageContext {
   readonly words: Words;
   readonly records: Records;
   /** In order of slug. */
-  readonly sheets: readonly WordedSheet[];
-  readonly range: Range;
+  readonly sheets: readonly SheetTexts[];
+  readonly range: Collection;
   /** What theory says of the range's blacks in its whites: worked out, or taken from the cache, by the first page that asks for it. */
   readonly theory: () => TheoryFigure;
   /** Newest first. */

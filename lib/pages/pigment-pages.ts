@@ -5,15 +5,15 @@ import {
 import { HANDBOOK_DENSITY_G_PER_CM3 } from "../formulation/handbook-density.ts";
 import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../formulation/handbook-oil-absorption.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import type { Quantity } from "../quantities/range.ts";
+import type { Quantity } from "../quantities/interval.ts";
 import { figureText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, PigmentIndexView, PigmentPageView } from "../present/views.ts";
-import { FAMILIES } from "../present/words/en/trade.ts";
+import { FAMILIES } from "../words/en/terms.ts";
 import { figureRow } from "../sheet/figure-table.ts";
-import { orHandbook } from "../sheet/handbook-figure.ts";
-import { dryPigmentHandling } from "../sheet/dry-pigment-handling.ts";
+import { orHandbook } from "../sheet/pigments/handbook-figure.ts";
+import { dryPigmentHandling } from "../sheet/handling/dry-pigment-handling.ts";
 import { recordedFigure } from "../sheet/recorded-figure.ts";
 import type { Checked } from "../records/records.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
@@ -21,7 +21,7 @@ import { colourCard } from "./colour-card.ts";
 import { poisonCentreLine, workedOut } from "./handling-section.ts";
 import { labelView } from "./label-view.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
-import { pigmentFacts } from "./pigment-part.ts";
+import { pigmentFacts } from "./pigment-view.ts";
 import { pageHead } from "./site-frame.ts";
 import { byReason } from "./studio-view.ts";
 

@@ -1,14 +1,14 @@
 import { isKnown } from "../quantities/figure.ts";
-import { ends, type Quantity } from "../quantities/range.ts";
-import { decimalText } from "../present/number-text.ts";
-import { rulingText } from "../present/ruling-text.ts";
+import { ends, type Quantity } from "../quantities/interval.ts";
+import { decimalText } from "../words/number-text.ts";
+import { statementText } from "../present/statement-text.ts";
 import { asMarkup, type NeighboursSectionView, type PictureView } from "../present/views.ts";
 import { placeInRange } from "../plots/place-in-range.ts";
-import { sameColourOtherPigment, samePigmentOtherColour } from "../range/range.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import { sameColourOtherPigment, samePigmentOtherColour } from "../collection/collection.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import { colourCard } from "./colour-card.ts";
 import { compareLinks } from "./compare-pages.ts";
-import { emptySection, textOf, type SheetPage } from "./sheet-parts.ts";
+import { emptySection, textOf, type SheetPage } from "./section-views.ts";
 
 const MOST_CARDS = 4;
 
@@ -56,7 +56,10 @@ export function rangeSection(page: SheetPage): NeighboursSectionView | undefined
           {
             heading: text.metameric,
             items: inTwoLights.map(({ slug, ruling }) => ({
-              text: text.metamericPair(bySlug.get(slug)?.name ?? slug, rulingText(ruling, words)),
+              text: text.metamericPair(
+                bySlug.get(slug)?.name ?? slug,
+                statementText(ruling, words),
+              ),
             })),
           },
         ];
@@ -110,7 +113,7 @@ function placePicture(
   };
 }
 
-function quantityAt(worded: WordedSheet, path: string): Quantity | undefined {
+function quantityAt(worded: SheetTexts, path: string): Quantity | undefined {
   const { figure } = worded.leaf(path);
   return isKnown(figure) ? (figure.value as Quantity) : undefined;
 }

@@ -1,13 +1,13 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { standingView } from "../present/standing-view.ts";
 import { figureText } from "../present/figure-text.ts";
-import { upperFirst } from "../present/words/en/pages.ts";
+import { upperFirst } from "../words/en/pages.ts";
 import type { FactView } from "../present/views.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { PageContext } from "./page-context.ts";
 
 /** The line of facts on the first screen: each a word, a little more, and how it is known. */
-export function sheetFacts(worded: WordedSheet, { words, records }: PageContext): FactView[] {
+export function sheetFacts(worded: SheetTexts, { words, records }: PageContext): FactView[] {
   const { sheet } = worded;
   const { facts, factDetail, expectation } = words.pages.sheet;
   const text = (path: string): string | undefined => {

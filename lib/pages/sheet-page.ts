@@ -1,9 +1,9 @@
 import type { LinkView, SheetView } from "../present/views.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import { answerEntry } from "./answer-entry.ts";
 import { evidenceSection } from "./evidence-section.ts";
-import { dryingPart } from "./drying-part.ts";
+import { dryingPart } from "./drying-view.ts";
 import { handlingSection } from "./handling-section.ts";
 import { hazardView } from "./label-view.ts";
 import { jsonLd } from "./json-ld.ts";
@@ -11,23 +11,23 @@ import { labelTextView } from "./label-text.ts";
 import { madeOf, madeOfText } from "./made-of.ts";
 import { notesSection } from "./notes-section.ts";
 import { notationsSection } from "./notations-section.ts";
-import { mixturePart } from "./mixture-part.ts";
-import { oilPart } from "./oil-part.ts";
+import { mixturePart } from "./mixture-view.ts";
+import { oilPart } from "./oil-view.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { permanencePart } from "./permanence-part.ts";
-import { pigmentSection } from "./pigment-part.ts";
+import { permanencePart } from "./permanence-view.ts";
+import { pigmentSection } from "./pigment-view.ts";
 import { rangeSection } from "./range-section.ts";
 import { sheetFacts } from "./sheet-facts.ts";
 import { sheetPanel } from "./sheet-panel.ts";
 import { strengthSection } from "./strength-section.ts";
-import { terms, type SheetPage } from "./sheet-parts.ts";
+import { terms, type SheetPage } from "./section-views.ts";
 import { pageHead } from "./site-frame.ts";
-import { coloursLetDownIn } from "./let-down-in.ts";
+import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import { whitesSection } from "./whites-section.ts";
 
 /** A colour's sheet, in reading order. */
 export function sheetPage(
-  worded: WordedSheet,
+  worded: SheetTexts,
   revision: string,
   context: PageContext,
   place: PagePlace,

@@ -1,12 +1,12 @@
 import { isKnown } from "../quantities/figure.ts";
-import { decimalText } from "../present/number-text.ts";
+import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
-import type { Words } from "../present/words/words.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Words } from "../words/words.ts";
 import { swatchPanel, type SwatchPanel } from "../plots/swatch-panel.ts";
 import type { EqualLightness, Sheet, TintSection } from "../sheet/sheet.ts";
 import type { ShownStanding } from "../plots/standing-mark.ts";
-import { ownColour } from "./own-colour.ts";
+import { ownColour } from "./screen-swatch.ts";
 
 const LEVELS: readonly EqualLightness[] = ["70", "50", "30"];
 const MOST_WHITES = 3;
@@ -23,7 +23,7 @@ export interface PanelWords {
 }
 
 /** Nothing when no colour is known. */
-export function panelWords({ sheet }: WordedSheet, words: Words): PanelWords | undefined {
+export function panelWords({ sheet }: SheetTexts, words: Words): PanelWords | undefined {
   if (ownColour(sheet.notations.masstone) === undefined && sheet.tints.length === 0)
     return undefined;
   const text = words.pages.sheet;
@@ -48,7 +48,7 @@ export function panelWords({ sheet }: WordedSheet, words: Words): PanelWords | u
 
 /** The first screen's picture: masstone beside the tints at equal L* in each white. */
 export function sheetPanel(
-  worded: WordedSheet,
+  worded: SheetTexts,
   words: Words,
   idPrefix: string,
 ): PictureView | undefined {

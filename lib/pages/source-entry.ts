@@ -1,6 +1,6 @@
 import type { Source } from "../sources/source.ts";
 import type { LinkView, SourceEntryView } from "../present/views.ts";
-import type { Words } from "../present/words/words.ts";
+import type { Words } from "../words/words.ts";
 
 export function sourceEntry(
   key: string,

@@ -7,12 +7,12 @@ import {
   type CellView,
   type TableView,
 } from "../present/views.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
-import { inSentence } from "../present/words/en/pages.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { inSentence } from "../words/en/pages.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
-import { strengthOrder } from "../range/strength-order.ts";
+import { strengthOrder } from "../collection/strength-order.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { ownColour } from "./own-colour.ts";
+import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range ranked by tinting strength beside the workshop's reference; below it what does not compare. */
@@ -87,7 +87,7 @@ function table(
 }
 
 /** Parts of the first white that brings it to L* 50, and which white. */
-function whiteCell(worded: WordedSheet, words: PageContext["words"]): CellView {
+function whiteCell(worded: SheetTexts, words: PageContext["words"]): CellView {
   const tint = worded.sheet.tints.find(
     ({ strengthParts }) => strengthParts !== undefined && isKnown(strengthParts.byVolume),
   );
@@ -98,7 +98,7 @@ function whiteCell(worded: WordedSheet, words: PageContext["words"]): CellView {
   };
 }
 
-function cell(worded: WordedSheet, path: string, words: PageContext["words"]): CellView {
+function cell(worded: SheetTexts, path: string, words: PageContext["words"]): CellView {
   const { row, figure } = worded.leaf(path);
   return isKnown(figure)
     ? { text: valueText(row, figure, words), standing: standingView(figure, words) }

@@ -1,6 +1,6 @@
 import { isKnown } from "../quantities/figure.ts";
-import { decimalText, significantText } from "../present/number-text.ts";
-import { rulingText } from "../present/ruling-text.ts";
+import { decimalText, significantText } from "../words/number-text.ts";
+import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import {
   asMarkup,
@@ -11,10 +11,10 @@ import {
 } from "../present/views.ts";
 import { glazeStrip } from "../plots/glaze-strip.ts";
 import { hidingCurve, type HidingCurve } from "../plots/hiding-curve.ts";
-import { HIDING_CONTRAST_RATIO } from "../optics/hiding.ts";
-import { glossPicture, glossTable } from "./gloss-part.ts";
-import { ownColour } from "./own-colour.ts";
-import { emptySection, properties, reasons, type SheetPage } from "./sheet-parts.ts";
+import { HIDING_CONTRAST_RATIO } from "../optics/films/hiding.ts";
+import { glossPicture, glossTable } from "./gloss-view.ts";
+import { ownColour } from "./screen-swatch.ts";
+import { emptySection, properties, reasons, type SheetPage } from "./section-views.ts";
 
 /** Strength in each white, hiding, glaze, and what gloss does to depth. */
 export function strengthSection(page: SheetPage): SectionView {
@@ -28,7 +28,7 @@ export function strengthSection(page: SheetPage): SectionView {
   return {
     ...emptySection("strength", words.pages.sections.strength),
     summary: [optics.extender?.sentence, optics.gloss?.sentence].flatMap((sentence) =>
-      sentence === undefined ? [] : [rulingText(sentence, words)],
+      sentence === undefined ? [] : [statementText(sentence, words)],
     ),
     properties: properties(page, text.caption, [
       "optics.tintingStrength",

@@ -1,7 +1,7 @@
 import type { CautionView, HandlingSectionView } from "../present/handling-views.ts";
-import { rulingText } from "../present/ruling-text.ts";
-import type { Words } from "../present/words/words.ts";
-import type { CautionsSection } from "../sheet/handling-sections.ts";
+import { statementText } from "../present/statement-text.ts";
+import type { Words } from "../words/words.ts";
+import type { CautionsSection } from "../sheet/handling/handling-sections.ts";
 
 type Caution = CautionsSection["studio"][number];
 
@@ -17,7 +17,7 @@ export function studioView(
       operation: words.operations[operation] ?? operation,
       cautions: byReason(own, words, seen),
     };
-    for (const caution of own) seen.add(rulingText(caution, words));
+    for (const caution of own) seen.add(statementText(caution, words));
     return view;
   });
 }
@@ -33,8 +33,8 @@ export function byReason(
 ): CautionView[] {
   const groups = new Map<string, string[]>();
   for (const caution of cautions) {
-    const text = rulingText(caution, words);
-    const reason = rulingText(caution.reason, words);
+    const text = statementText(caution, words);
+    const reason = statementText(caution.reason, words);
     groups.set(reason, [
       ...(groups.get(reason) ?? []),
       said.has(text) && caution.rule === "oily-rags" ? words.pages.handling.rags : text,

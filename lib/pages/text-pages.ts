@@ -10,7 +10,7 @@ import { markdownHtml } from "./markdown.ts";
 import { pageHead } from "./site-frame.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { sourceEntry } from "./source-entry.ts";
-import { terms } from "./sheet-parts.ts";
+import { terms } from "./section-views.ts";
 
 export function methodsPage(context: PageContext, place: PagePlace): MethodsView {
   const { words } = context;

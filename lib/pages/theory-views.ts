@@ -5,12 +5,12 @@ import {
   blueRuling,
   leanRuling,
   ROBUST_SHARE,
-} from "../optics/theory-rulings.ts";
-import type { ParticleModel } from "../optics/particle-model.ts";
-import { OIL_INDICES, PARTICLE_GRID, RUN_COUNT } from "../optics/particle-runs.ts";
-import type { TheoryLightness, TheoryTint } from "../optics/first-principles-tint.ts";
-import { decimalText, quantityText, significantText } from "../present/number-text.ts";
-import { rulingText } from "../present/ruling-text.ts";
+} from "../optics/theory/theory-statements.ts";
+import type { ParticleModel } from "../optics/theory/particle-model.ts";
+import { OIL_INDICES, PARTICLE_GRID, RUN_COUNT } from "../optics/theory/particle-runs.ts";
+import type { TheoryLightness, TheoryTint } from "../optics/theory/mie-tint.ts";
+import { decimalText, quantityText, significantText } from "../words/number-text.ts";
+import { statementText } from "../present/statement-text.ts";
 import { sourceName } from "../present/source-name.ts";
 import { standingWord } from "../present/standing-view.ts";
 import {
@@ -22,11 +22,11 @@ import {
 } from "../present/views.ts";
 import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
 import { relativeScattering, scatteringScale } from "../plots/relative-scattering.ts";
-import type { Ruling } from "../quantities/ruling.ts";
-import { theoryModels, type RangeModels } from "../sheet/theory-models.ts";
-import { whiteScattering } from "../sheet/white-scattering.ts";
+import type { Statement } from "../quantities/statement.ts";
+import { theoryModels, type RangeModels } from "../sheet/pigments/theory-models.ts";
+import { whiteScattering } from "../sheet/tints/white-scattering.ts";
 import { bluenessDomain, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
-import { within } from "../present/words/en/rulings-phrases.ts";
+import { within } from "../words/en/statements-phrases.ts";
 import type { PageContext } from "./page-context.ts";
 
 /** The lightness that is told: where the hue of a grey shows best. */
@@ -169,7 +169,7 @@ export function theoryStatements(
     list: {
       heading: text.statements(isTold),
       items: rulings.map((ruling) => ({
-        text: rulingText(ruling, context.words),
+        text: statementText(ruling, context.words),
         standing: standingWord("estimated", context.words),
       })),
     },
@@ -179,16 +179,16 @@ export function theoryStatements(
 
 const NOT_TOLD = new Set(["theory-sign-not-known", "theory-lean-not-known"]);
 
-function told(context: PageContext): Ruling[] {
+function told(context: PageContext): Statement[] {
   return theoryRulings(context).filter(({ rule }) => !NOT_TOLD.has(rule));
 }
 
-function untold(context: PageContext): Ruling[] {
+function untold(context: PageContext): Statement[] {
   return theoryRulings(context).filter(({ rule }) => NOT_TOLD.has(rule));
 }
 
 /** Each black from white to white, blacks of one substance in each white, and each black's lean by itself; one statement for all where it holds of all. */
-export function theoryRulings(context: PageContext): Ruling[] {
+export function theoryRulings(context: PageContext): Statement[] {
   const blacks = context
     .theory()
     .blacks.map(({ black, tints }) => ({ black, tints: tints.filter(({ L }) => L === TOLD) }));
@@ -264,7 +264,7 @@ function together(
   one: string,
   other: string,
   thing: (slug: string) => string,
-): Ruling[] {
+): Statement[] {
   const isTurned =
     comparisons.filter((comparison) => comparison.one.b.middle > comparison.other.b.middle).length >
     comparisons.length / 2;

@@ -1,15 +1,19 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { decimalText, placesWithin } from "../present/number-text.ts";
+import { decimalText, placesWithin } from "../words/number-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
 import type { WhiteGroupView, WhitesPageView } from "../present/whites-page-views.ts";
-import { within } from "../present/words/en/rulings-phrases.ts";
+import { within } from "../words/en/statements-phrases.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
-import { nearNeutrals, type NearNeutral, type NeutralsInWhite } from "../range/near-neutrals.ts";
+import {
+  nearNeutrals,
+  type NearNeutral,
+  type NeutralsInWhite,
+} from "../collection/near-neutrals.ts";
 import type { EqualLightness, TintStep } from "../sheet/sheet.ts";
 import { orderLinks } from "./catalogue-pages.ts";
-import { ownColour } from "./own-colour.ts";
+import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 

@@ -1,6 +1,6 @@
 import { isKnown, type Standing } from "../quantities/figure.ts";
-import { decimalText, placesWithin } from "../present/number-text.ts";
-import { rulingText } from "../present/ruling-text.ts";
+import { decimalText, placesWithin } from "../words/number-text.ts";
+import { statementText } from "../present/statement-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import {
   asMarkup,
@@ -14,12 +14,12 @@ import { ladderStrip, type LadderStrip } from "../plots/ladder-strip.ts";
 import { tintTrail, type TintTrail, type Trail } from "../plots/tint-trail.ts";
 import type { LabFigures, ScreenFigures, TintSection, TintStep } from "../sheet/sheet.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
-import { inSentence } from "../present/words/en/pages.ts";
-import { coloursLetDownIn } from "./let-down-in.ts";
-import { ownColour } from "./own-colour.ts";
-import { isNearNeutral } from "../range/near-neutrals.ts";
+import { inSentence } from "../words/en/pages.ts";
+import { coloursLetDownIn } from "./colours-tinted-with.ts";
+import { ownColour } from "./screen-swatch.ts";
+import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { WHITES_PATH } from "./catalogue-pages.ts";
-import { emptySection, reasons, terms, type SheetPage } from "./sheet-parts.ts";
+import { emptySection, reasons, terms, type SheetPage } from "./section-views.ts";
 
 /** Width of a ladder where there is room for one line of it [user units]. */
 const WIDE = 640;
@@ -69,7 +69,7 @@ function whiteView(tint: TintSection, { words }: SheetPage): WhiteView {
   return {
     id: `in-${tint.white.slug}`,
     heading: text.heading(tint.white.name, tint.white.colourIndexName),
-    sentence: rulingText(tint.sentence, words),
+    sentence: statementText(tint.sentence, words),
     standing: standingWord(
       tint.steps.some(({ standing }) => standing === "derived") ? "derived" : "measured",
       words,
@@ -77,9 +77,9 @@ function whiteView(tint: TintSection, { words }: SheetPage): WhiteView {
     ...(ladder === undefined ? {} : { ladder }),
     steps: { summary: text.steps(tint.steps.length), table: stepsTable(tint, words) },
     remarks: [
-      ...(tint.refusal === undefined ? [] : [rulingText(tint.refusal, words)]),
+      ...(tint.refusal === undefined ? [] : [statementText(tint.refusal, words)]),
       ...tint.steps.flatMap(({ suspect }) =>
-        suspect === undefined ? [] : [rulingText(suspect, words)],
+        suspect === undefined ? [] : [statementText(suspect, words)],
       ),
     ],
   };

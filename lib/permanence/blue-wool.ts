@@ -3,7 +3,7 @@
  * not a category: a customary correspondence exists, and belongs to neither standard.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
 
 export type BlueWoolReference = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8;
@@ -42,7 +42,7 @@ export function blueWool(reference: number): BlueWool {
 /** The category that a reference is customarily set beside, with its row: a comparison, never a rating. */
 export function customaryCategory({ reference }: BlueWool): {
   readonly row: BlueWoolCorrespondence;
-  readonly reason: Ruling;
+  readonly reason: Statement;
 } {
   const row = BLUE_WOOL_CORRESPONDENCE.find(({ references }) => references.includes(reference));
   if (row === undefined)

@@ -1,5 +1,5 @@
 /** An exposure held against what the Colour Index names of its pigments led one to expect. */
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import { categoryOf, type Expectation } from "./expected-lightfastness.ts";
 import type { FormRating } from "./exposure.ts";
 import { LIGHTFASTNESS_LIMITS, type LightfastnessCategory } from "./lightfastness.ts";
@@ -14,7 +14,7 @@ export const CONTRADICTING_CATEGORIES = 2;
 export function expectedContradiction(
   expectation: Expectation,
   exposed: Pick<FormRating, "form" | "category" | "meanDeltaEab">,
-): Ruling | undefined {
+): Statement | undefined {
   const steps = step(exposed.category) - step(categoryOf(expectation));
   if (Math.abs(steps) < CONTRADICTING_CATEGORIES) return undefined;
   return {

@@ -4,7 +4,7 @@
  *
  * @source astm-d4303 : a daylight and a xenon-arc exposure are combined (read); limits from memory.
  */
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import { lightfastnessRuling, worstCategory, type LightfastnessCategory } from "./lightfastness.ts";
 
 export type ExposedForm = "masstone" | "tint";
@@ -26,7 +26,7 @@ export interface FormRating {
   readonly meanDeltaEab: number;
   /** Whether the record names D4303 and holds both of its kinds of exposure, for the tint that it prescribes. */
   readonly underStandard: boolean;
-  readonly reason: Ruling;
+  readonly reason: Statement;
 }
 
 /** Words of an exposure, lower case, that tell its kind. */
@@ -99,7 +99,7 @@ function formRating(form: ExposedForm, exposures: readonly Exposure[]): FormRati
 export function statedContradiction(
   stated: LightfastnessCategory,
   exposed: FormRating,
-): Ruling | undefined {
+): Statement | undefined {
   if (stated === exposed.category) return undefined;
   return {
     rule:

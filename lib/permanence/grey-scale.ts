@@ -3,7 +3,7 @@
  * an eye sets beside a change. 5 is no change, 1 the greatest.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 
 export type GreyGrade = "5" | "4-5" | "4" | "3-4" | "3" | "2-3" | "2" | "1-2" | "1";
 
@@ -30,7 +30,7 @@ export const GREY_SCALE: readonly GreyScaleRow[] = [
 export interface GreyScaleRuling {
   readonly grade: GreyGrade;
   readonly row: GreyScaleRow;
-  readonly reason: Ruling;
+  readonly reason: Statement;
 }
 
 /**

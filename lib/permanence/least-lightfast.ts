@@ -1,4 +1,4 @@
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import { categoryOf } from "./expected-lightfastness.ts";
 import { worstCategory } from "./lightfastness.ts";
 import {
@@ -25,7 +25,7 @@ const BASIS_RULES = {
  *   known of one or more.
  * @source practice-permanence
  */
-export function leastLightfast(components: readonly FadingComponent[]): Ruling {
+export function leastLightfast(components: readonly FadingComponent[]): Statement {
   const rated = components.map((component) => ({
     name: component.name,
     ruling: permanenceRuling(component),

@@ -4,14 +4,14 @@
  *
  * @source astm-d4302 : pigments of category I and II are listed as suitable (partly read).
  */
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
 import type { PermanenceRuling } from "./permanence-ruling.ts";
 
 export const SUITABLE_CATEGORIES: readonly LightfastnessCategory[] = ["I", "II"];
 
 /** Line of a label, as a ruling: the category under the standard, the workshop's own exposure, a quoted statement, or that it was not tested. */
-export function labelLightfastness({ basis, category, forms }: PermanenceRuling): Ruling {
+export function labelLightfastness({ basis, category, forms }: PermanenceRuling): Statement {
   if (category === undefined) return { rule: "label-not-tested", values: {} };
   if (basis === "stated")
     return { rule: "label-category-as-stated", values: { category }, standing: "stated" };
@@ -25,7 +25,7 @@ export function labelLightfastness({ basis, category, forms }: PermanenceRuling)
 }
 
 /** Whether a category stands among those that the specification lists as suitable for artists' oil paints. */
-export function suitabilityRuling(category: LightfastnessCategory): Ruling {
+export function suitabilityRuling(category: LightfastnessCategory): Statement {
   const suitable = SUITABLE_CATEGORIES.includes(category);
   return {
     rule: suitable ? "listed-as-suitable" : "below-suitable",

@@ -5,7 +5,7 @@
  * @source practice-permanence : a mixed colour takes its least lightfast pigment's category.
  */
 import type { Standing } from "../quantities/figure.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import {
   expectationOf,
   expectedLightfastness,
@@ -56,7 +56,7 @@ export interface PermanenceRuling {
   readonly weakest: readonly string[];
   /** Pigments of which nothing is known: the colour may be less lightfast than said. */
   readonly unknown: readonly string[];
-  readonly reasons: readonly Ruling[];
+  readonly reasons: readonly Statement[];
 }
 
 /**
@@ -104,7 +104,7 @@ interface Rated {
   readonly name: string;
   readonly category: LightfastnessCategory;
   readonly isStated: boolean;
-  readonly reason: Ruling;
+  readonly reason: Statement;
 }
 
 function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling {
@@ -112,7 +112,7 @@ function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling 
   const unknown = pigments
     .map(({ name }) => name)
     .filter((name) => !rated.some((pigment) => pigment.name === name));
-  const unknownReason: Ruling[] =
+  const unknownReason: Statement[] =
     unknown.length === 0
       ? []
       : [{ rule: "lightfastness-of-pigment-unknown", values: { pigments: unknown } }];
@@ -129,7 +129,7 @@ function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling 
   const category = worstCategory(rated.map((pigment) => pigment.category));
   const weakest = rated.filter((pigment) => pigment.category === category).map(({ name }) => name);
   const allStated = unknown.length === 0 && rated.every(({ isStated }) => isStated);
-  const mixture: Ruling[] =
+  const mixture: Statement[] =
     pigments.length === 1
       ? []
       : [
@@ -181,7 +181,11 @@ function ratedPigment({ name, colourIndexName, stated }: PermanencePigment): Rat
   ];
 }
 
-function statedReason(rule: string, { category, form }: StatedCategory, pigment?: string): Ruling {
+function statedReason(
+  rule: string,
+  { category, form }: StatedCategory,
+  pigment?: string,
+): Statement {
   return {
     rule,
     values: {

@@ -3,7 +3,7 @@
  *
  * @source memory-permanence
  */
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 export type Agent = "alkali" | "acid" | "sulphur" | "heat" | "damp";
@@ -174,7 +174,7 @@ export interface NamedPigment {
 /** Every row that touches one of the pigments, in the order of the table, each naming the pigments it touches. */
 export function sensitivityRulings(
   pigments: readonly NamedPigment[],
-): { readonly row: SensitivityRow; readonly reason: Ruling }[] {
+): { readonly row: SensitivityRow; readonly reason: Statement }[] {
   return SENSITIVITIES.flatMap((row) => {
     const touched = pigments
       .filter(

@@ -1,6 +1,6 @@
-import type { ShownColour } from "../present/comparison-views.ts";
+import type { ShownColour } from "../present/comparison-types.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
-import type { CompareWords } from "../present/words/en/compare-pages.ts";
+import type { CompareWords } from "../words/en/compare-pages.ts";
 import type { EqualLightness } from "../sheet/sheet.ts";
 import { sideBySidePanel, type SideBySidePanel } from "./side-by-side-panel.ts";
 

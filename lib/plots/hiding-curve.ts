@@ -1,5 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { ends, isRange, type Quantity } from "../quantities/range.ts";
+import { ends, isInterval, type Quantity } from "../quantities/interval.ts";
 import { boxAround, segmentsThrough } from "./box.ts";
 import { hairline } from "./hairline.ts";
 import {
@@ -171,7 +171,7 @@ export function hidingCurveDrawing(params: HidingCurve): SvgNode {
           : ownColourLine(curve.colour, line, dashesOf(curve.standing));
       }),
       ...marks.map(({ at, standing, colour }) => standingMark(standing, at, colour)),
-      ...(film !== undefined && isRange(film.filmUm)
+      ...(film !== undefined && isInterval(film.filmUm)
         ? rangeBar(film.places[0] ?? 0, film.places[1] ?? 0, baseY)
         : []),
       ...(film === undefined || filmAt === undefined ? [] : [standingMark(film.standing, filmAt)]),

@@ -1,10 +1,10 @@
-import type { PictogramCode } from "../hazard/hazard-class.ts";
+import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
 import {
   PICTOGRAM_DRAWINGS,
   PICTOGRAM_FIELD,
   PICTOGRAM_FRAME,
   PICTOGRAM_RED,
-} from "../hazard/pictogram-drawings.ts";
+} from "../hazard/label/pictogram-drawings.ts";
 import { element, writtenSvg } from "./svg.ts";
 
 const INKS = { symbol: "#000", ground: "#fff" } as const;

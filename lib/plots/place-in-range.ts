@@ -1,5 +1,5 @@
-import type { Quantity } from "../quantities/range.ts";
-import { ends, isRange, midpoint } from "../quantities/range.ts";
+import type { Quantity } from "../quantities/interval.ts";
+import { ends, isInterval, midpoint } from "../quantities/interval.ts";
 import { axisBelow, TICK } from "./axis.ts";
 import { hairline } from "./hairline.ts";
 import {
@@ -65,7 +65,7 @@ export function placeInRange(params: PlaceInRange): string {
     { width, height: endsTop + Math.max(low.length, high.length) * LINE_HEIGHT },
     [
       ...textLines(heading, { x: 0, y: TEXT_SIZE }, { role: "heading", bold: true }),
-      ...others.map((value) => otherTick(scale(midpoint(value)), line, isRange(value))),
+      ...others.map((value) => otherTick(scale(midpoint(value)), line, isInterval(value))),
       ...axisBelow(area, scale, ticks, params.decimalMark),
       ...(own === undefined
         ? [textLine(params.missing, { x: 0, y: line - 14 }, { role: "word" })]
@@ -106,7 +106,7 @@ function ownMark(
   const half = textWidth(text, TEXT_SIZE, "bold") / 2;
   const x = Math.min(Math.max(middle, half), width - half);
   return [
-    ...(isRange(value) ? rangeBar(scale(low), scale(high), y) : []),
+    ...(isInterval(value) ? rangeBar(scale(low), scale(high), y) : []),
     standingMark(standing, { x: middle, y }),
     textLine(text, { x, y: y - MARK_RADIUS - 8 }, { role: "label", anchor: "middle", bold: true }),
   ];

@@ -1,6 +1,6 @@
-import { isRange, type Quantity } from "../quantities/range.ts";
+import { isInterval, type Quantity } from "../quantities/interval.ts";
 import { figureRow } from "../sheet/figure-table.ts";
-import { decimalText, quantityText, significantText } from "./number-text.ts";
+import { decimalText, quantityText, significantText } from "../words/number-text.ts";
 
 /** Rows of the figure table that the lines of a reckoned batch read like, by the line's key without its number. */
 const ROWS: Readonly<Record<string, string>> = {
@@ -19,7 +19,7 @@ const ROWS: Readonly<Record<string, string>> = {
 /** A line of a batch that the browser reckons, rounded as the sheet rounds the same figure. */
 export function batchFigureText(key: string, quantity: Quantity, about: string): string {
   const { kind, digits } = figureRow(ROWS[key.replace(/\.\d+$/, "")] ?? key);
-  const places = isRange(quantity) ? Math.min(digits, 2) : digits;
+  const places = isInterval(quantity) ? Math.min(digits, 2) : digits;
   return quantityText(
     quantity,
     (value) =>

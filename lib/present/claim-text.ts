@@ -6,10 +6,10 @@ import type { ClaimRecord } from "../records/schema/answer.ts";
 import type { FigureRow } from "../sheet/figure-table.ts";
 import { figureName } from "./figure-name.ts";
 import { figureText, unitText } from "./figure-text.ts";
-import { decimalText } from "./number-text.ts";
-import { inSentence, lowerFirst } from "./words/en/pages.ts";
-import { FAMILIES } from "./words/en/trade.ts";
-import type { Words } from "./words/words.ts";
+import { decimalText } from "../words/number-text.ts";
+import { inSentence, lowerFirst } from "../words/en/pages.ts";
+import { FAMILIES } from "../words/en/terms.ts";
+import type { Words } from "../words/words.ts";
 
 type NameOf = (slug: string) => string;
 

@@ -1,15 +1,15 @@
 import type { Sheet } from "../sheet/sheet.ts";
-import type { Leaf } from "../sheet/walk.ts";
-import { inSentence } from "./words/en/pages.ts";
-import { UNLIKE } from "./words/en/answer-pages.ts";
-import type { Words } from "./words/words.ts";
+import type { FigureEntry } from "../sheet/publish-sheet.ts";
+import { inSentence } from "../words/en/pages.ts";
+import { UNLIKE } from "../words/en/answer-pages.ts";
+import type { Words } from "../words/words.ts";
 
 /**
  * What a figure is, in words that tell it from its likes on the same sheet:
  * "b* in titanium white at L* 50", "Touch dry in lead white", "Density of the pigment, lamp black".
  */
 export function figureName(
-  { path, row }: Pick<Leaf, "path" | "row">,
+  { path, row }: Pick<FigureEntry, "path" | "row">,
   sheet: Sheet,
   words: Words,
 ): string {

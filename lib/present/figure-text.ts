@@ -1,5 +1,5 @@
 import type { Amount, Known } from "../quantities/figure.ts";
-import { isRange, type Quantity } from "../quantities/range.ts";
+import { isInterval, type Quantity } from "../quantities/interval.ts";
 import type { FigureRow } from "../sheet/figure-table.ts";
 import {
   daysText,
@@ -7,8 +7,8 @@ import {
   placesWithin,
   quantityText,
   significantText,
-} from "./number-text.ts";
-import type { Words } from "./words/words.ts";
+} from "../words/number-text.ts";
+import type { Words } from "../words/words.ts";
 
 /** The ends of an estimate claim no more than this. */
 const ESTIMATE_DIGITS = 2;
@@ -32,7 +32,7 @@ export function valueText(row: FigureRow, figure: Known<Amount>, words: Words): 
         (number) =>
           significantText(
             number,
-            isRange(value) ? Math.min(row.digits, ESTIMATE_DIGITS) : row.digits,
+            isInterval(value) ? Math.min(row.digits, ESTIMATE_DIGITS) : row.digits,
             uncertainty,
           ),
         words.about,
@@ -61,5 +61,5 @@ export function unitText(unit: string, words: Words): string {
 }
 
 function isQuantity(value: Exclude<Amount, string>): value is Quantity {
-  return typeof value === "number" || isRange(value);
+  return typeof value === "number" || isInterval(value);
 }

@@ -1,14 +1,14 @@
 import { isKnown, type Amount, type Known } from "../quantities/figure.ts";
-import type { Leaf } from "../sheet/walk.ts";
-import { significantText } from "./number-text.ts";
+import type { FigureEntry } from "../sheet/publish-sheet.ts";
+import { significantText } from "../words/number-text.ts";
 import { unitText, valueText } from "./figure-text.ts";
 import { standingView } from "./standing-view.ts";
 import type { LinkView, PropertyView } from "./views.ts";
-import type { Words } from "./words/words.ts";
+import type { Words } from "../words/words.ts";
 
 /** A figure as a row of a property table: value, unit, standing, method, source; or why there is none. */
 export function propertyView(
-  { row, figure }: Leaf,
+  { row, figure }: FigureEntry,
   words: Words,
   sourceLink: (key: string) => LinkView,
   name = words.figures[row.word],

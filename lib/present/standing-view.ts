@@ -1,6 +1,7 @@
 import type { Figure, Standing } from "../quantities/figure.ts";
-import type { StandingKind, StandingView } from "./views.ts";
-import type { Words } from "./words/words.ts";
+import type { StandingView } from "./views.ts";
+import type { StandingKind } from "../quantities/figure.ts";
+import type { Words } from "../words/words.ts";
 
 export function standingWord(kind: StandingKind, words: Words): StandingView {
   return { kind, word: words.standings[kind].word };

@@ -1,8 +1,8 @@
 import type { CardsPageView } from "./card-views.ts";
-import type { Standing } from "../quantities/figure.ts";
+import type { StandingKind } from "../quantities/figure.ts";
 import type { CautionView, HandlingSectionView, HazardView, LabelView } from "./handling-views.ts";
 import type { WhitesPageView } from "./whites-page-views.ts";
-import type { ComparePairView, CompareView } from "./comparison-views.ts";
+import type { ComparePairView, CompareView } from "./comparison-types.ts";
 import type {
   AnswerEntryView,
   AnswerIndexView,
@@ -55,8 +55,6 @@ export interface TermView {
   readonly term: string;
   readonly gloss: string;
 }
-
-export type StandingKind = Standing | "not stated";
 
 /** How a figure is known: `word` in the page's language; `restsOn` such as "rests on an estimate", of a derived figure only. */
 export interface StandingView {

@@ -1,4 +1,4 @@
-import { lowerFirst } from "../present/words/en/pages.ts";
+import { lowerFirst } from "../words/en/pages.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { CARD_FACTS, type CardFact, type CardStatement } from "./card-content.ts";
 import type { LeftOver } from "./card-front.ts";

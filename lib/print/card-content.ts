@@ -1,6 +1,6 @@
-import type { PictogramCode } from "../hazard/hazard-class.ts";
+import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
-import type { StandingKind } from "../present/views.ts";
+import type { StandingKind } from "../quantities/figure.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { PrintedLab } from "./printed-lab.ts";
 

@@ -1,13 +1,13 @@
 import { figureText } from "../present/figure-text.ts";
-import { inSentence, upperFirst } from "../present/words/en/pages.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import { inSentence, upperFirst } from "../words/en/pages.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { CardContent, CardFact } from "./card-content.ts";
 
 /** Lightfastness, opacity, drying, strength and Munsell, each in a few words with its standing. */
 export function cardFacts(
-  worded: WordedSheet,
+  worded: SheetTexts,
   { words, records }: PageContext,
 ): CardContent["facts"] {
   const { sheet } = worded;

@@ -1,7 +1,7 @@
 import { CARD_FACTS, type CardFactName } from "./card-content.ts";
 import { QUIET, type CardGeometry, type CardPlan } from "./card-plan.ts";
 import { CardTooLarge } from "./card-fault.ts";
-import { cautionFoot, type CautionFoot, type FootShown } from "./caution-foot.ts";
+import { cautionFoot, type CautionFoot, type FootShown } from "./label-footer.ts";
 import type { Block, Mark } from "./mark.ts";
 import { capitalsToBaselineMm, placedText } from "./set-text.ts";
 import { STANDING_MARK_WIDTH, standingMarks } from "./standing-marks.ts";

@@ -1,14 +1,14 @@
-import type { PictogramCode } from "../hazard/hazard-class.ts";
-import { signalWordText, statementInLanguage } from "../hazard/statement-text.ts";
+import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
+import { signalWordText, statementInLanguage } from "../hazard/texts/hazard-statement-text.ts";
 import { poisonCentreLine } from "../pages/handling-section.ts";
-import { coloursLetDownIn } from "../pages/let-down-in.ts";
+import { coloursLetDownIn } from "../pages/colours-tinted-with.ts";
 import { madeOf } from "../pages/made-of.ts";
-import { ownColour } from "../pages/own-colour.ts";
+import { ownColour } from "../pages/screen-swatch.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { decimalText } from "../present/number-text.ts";
-import { inSentence, upperFirst } from "../present/words/en/pages.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
-import type { Words } from "../present/words/words.ts";
+import { decimalText } from "../words/number-text.ts";
+import { inSentence, upperFirst } from "../words/en/pages.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Words } from "../words/words.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { AtLightness, EqualLightness, Sheet, TintSection } from "../sheet/sheet.ts";
 import type { CardContent, CardLabel, CardStatement, CardSwatch } from "./card-content.ts";
@@ -17,7 +17,7 @@ import { printedLab } from "./printed-lab.ts";
 
 /** The card of a sheet. @param languages of the label's statements, the leading one first. */
 export function cardOfSheet(
-  worded: WordedSheet,
+  worded: SheetTexts,
   context: PageContext,
   languages: readonly Language[],
 ): CardContent {

@@ -1,4 +1,4 @@
-import type { Words } from "../present/words/words.ts";
+import type { Words } from "../words/words.ts";
 import type { CardContent } from "./card-content.ts";
 import type { CardSize } from "./card-size.ts";
 import type { Ink } from "./mark.ts";

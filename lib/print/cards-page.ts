@@ -1,10 +1,10 @@
 import { pageHead } from "../pages/site-frame.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { CardsPageView } from "../present/card-views.ts";
-import { decimalText } from "../present/number-text.ts";
+import { decimalText } from "../words/number-text.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
 import type { LaidCard } from "./card-layout.ts";
-import { faceSvg } from "./face-svg.ts";
+import { faceSvg } from "./card-face-svg.ts";
 import { laidCards, type RangeCards } from "./range-cards.ts";
 
 /** "cards/", of the leading size; "cards/strip/" of another. */

@@ -1,4 +1,4 @@
-import type { Words } from "../present/words/words.ts";
+import type { Words } from "../words/words.ts";
 import type { CardLeaf, LaidCard } from "./card-layout.ts";
 import { BLEED_MM } from "./card-plan.ts";
 import type { CardSize } from "./card-size.ts";

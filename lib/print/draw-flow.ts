@@ -1,7 +1,7 @@
 import { drawMarks } from "./draw-blocks.ts";
 import { drawPicture } from "./draw-picture.ts";
 import type { PlacedPiece } from "./paper-columns.ts";
-import type { Flow, PaperMark, Piece, Tagged } from "./paper-piece.ts";
+import type { Flow, PaperMark, Piece, Tagged } from "./layout-tree.ts";
 import type { PrintDocument } from "./print-document.ts";
 import { MM_PER_PT } from "./text-lines.ts";
 

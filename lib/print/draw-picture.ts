@@ -4,7 +4,7 @@ import { N7_GREY } from "../plots/picture.ts";
 import { setInk } from "./draw-blocks.ts";
 import { BLACK, type Ink } from "./mark.ts";
 import { N7 } from "./card-plan.ts";
-import type { PictureMark } from "./paper-piece.ts";
+import type { PictureMark } from "./layout-tree.ts";
 import type { PrintDocument } from "./print-document.ts";
 import { MM_PER_PT } from "./text-lines.ts";
 

@@ -1,9 +1,9 @@
 import type { LadderStrip } from "../plots/ladder-strip.ts";
-import { ownColour } from "../pages/own-colour.ts";
+import { ownColour } from "../pages/screen-swatch.ts";
 import type { TintSection } from "../sheet/sheet.ts";
 import type { Mark } from "./mark.ts";
 import { N7 } from "./card-plan.ts";
-import type { Piece } from "./paper-piece.ts";
+import type { Piece } from "./layout-tree.ts";
 import { setRuns } from "./paper-run.ts";
 import { measureText } from "./print-document.ts";
 import { LEAST_PT, shifted } from "./paper-style.ts";

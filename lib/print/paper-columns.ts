@@ -1,4 +1,4 @@
-import type { Piece } from "./paper-piece.ts";
+import type { Piece } from "./layout-tree.ts";
 
 /** A place that pieces are set in, from its top down. */
 export interface Column {

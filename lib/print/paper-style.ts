@@ -1,5 +1,5 @@
 import { BLACK, type Ink, type LineMark, type TextMark } from "./mark.ts";
-import type { Group, PaperTag, Piece, Tagged } from "./paper-piece.ts";
+import type { Group, PaperTag, Piece, Tagged } from "./layout-tree.ts";
 import { setRuns, type PaperRun } from "./paper-run.ts";
 
 /** Labels, standings and notes: grey, dark enough to be read at 7 point. */

@@ -1,7 +1,7 @@
 import { labUnder } from "../colorimetry/lab-under.ts";
-import { ownColour } from "../pages/own-colour.ts";
+import { ownColour } from "../pages/screen-swatch.ts";
 import { isKnown } from "../quantities/figure.ts";
-import { isRuling } from "../quantities/ruling.ts";
+import { isStatement } from "../quantities/statement.ts";
 import type {
   AtLightness,
   EqualLightness,
@@ -37,7 +37,7 @@ export function tintInk(level: EqualLightness, tint: AtLightness | undefined): I
   const own = tint.lab === undefined ? undefined : paintInk({ ...tint, lab: tint.lab });
   if (own !== undefined) return own;
   const under = labUnder({ L: Number(level), a: tint.a.value, b: tint.b.value }, "D65/10", "D50/2");
-  return isRuling(under) ? undefined : { lab: under.lab, screen: ownColour(tint) ?? UNSHOWN };
+  return isStatement(under) ? undefined : { lab: under.lab, screen: ownColour(tint) ?? UNSHOWN };
 }
 
 /** Every paint of a sheet by the sRGB that its pictures show it in. */

@@ -1,6 +1,6 @@
 import type { CellView, PropertyTableView, PropertyView, TableView } from "../present/views.ts";
 import type { LineMark } from "./mark.ts";
-import type { Group, PaperMark, Piece, Tagged } from "./paper-piece.ts";
+import type { Group, PaperMark, Piece, Tagged } from "./layout-tree.ts";
 import { setRuns, type PaperRun } from "./paper-run.ts";
 import { measureText } from "./print-document.ts";
 import { GREY, paragraph, shifted, smallPt, type PaperStyle } from "./paper-style.ts";

@@ -3,8 +3,8 @@ import {
   PICTOGRAM_FIELD,
   PICTOGRAM_FRAME,
   PICTOGRAM_RED,
-} from "../hazard/pictogram-drawings.ts";
-import type { PictogramCode } from "../hazard/hazard-class.ts";
+} from "../hazard/label/pictogram-drawings.ts";
+import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
 import { BLACK, WHITE, type Block, type Ink, type PathMark } from "./mark.ts";
 
 /** A hazard pictogram in a square of a side [mm]; `name` is said in place of it. */

@@ -1,7 +1,7 @@
 import { labUnder } from "../colorimetry/lab-under.ts";
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import { isKnown } from "../quantities/figure.ts";
-import { isRuling } from "../quantities/ruling.ts";
+import { isStatement } from "../quantities/statement.ts";
 import type { LabFigures } from "../sheet/sheet.ts";
 
 /** A paint as ink: its Lab in D50/2, the profile connection space of printing. */
@@ -23,7 +23,7 @@ export function printedLab(labs: Partial<Record<LabViewing, LabFigures>>): Print
     const lab = { L: figures.L.value, a: figures.a.value, b: figures.b.value };
     if (viewing === "D50/2") return { lab, approximate: false };
     const adapted = labUnder(lab, viewing, "D50/2");
-    if (!isRuling(adapted)) return { lab: adapted.lab, approximate: true };
+    if (!isStatement(adapted)) return { lab: adapted.lab, approximate: true };
   }
   return undefined;
 }

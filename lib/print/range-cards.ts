@@ -1,12 +1,12 @@
-import { marketsWithoutOffer } from "../sheet/offer-section.ts";
+import { marketsWithoutOffer } from "../sheet/handling/offer-section.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Language, Market } from "../records/schema/terms.ts";
 import { CardTooLarge } from "./card-fault.ts";
 import { cardLayout, type LaidCard } from "./card-layout.ts";
 import { cardOfSheet } from "./card-of-sheet.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
-import { cardRevision, cardStates, type CardStates } from "./card-states.ts";
+import { cardRevision, cardStates, type CardStates } from "./card-statements.ts";
 import { measureText, UnprintableText } from "./print-document.ts";
 import { qrMatrix } from "./qr-block.ts";
 
@@ -19,7 +19,7 @@ export interface StatedCard {
 }
 
 export interface RangeCard extends StatedCard {
-  readonly worded: WordedSheet;
+  readonly worded: SheetTexts;
 }
 
 /** A colour that gets no card: a shelf is seen by everybody, and in these markets not everybody may buy it. */
@@ -53,7 +53,7 @@ export function rangeCards(context: PageContext): RangeCards {
 }
 
 function statedCard(
-  worded: WordedSheet,
+  worded: SheetTexts,
   context: PageContext,
   languages: readonly Language[],
 ): RangeCard {

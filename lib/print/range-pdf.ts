@@ -1,10 +1,10 @@
 import { byFamily } from "../pages/catalogue-pages.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { FAMILIES } from "../present/words/en/trade.ts";
+import { FAMILIES } from "../words/en/terms.ts";
 import { N7 } from "./card-plan.ts";
 import { drawFlow } from "./draw-flow.ts";
 import { placedPieces } from "./paper-columns.ts";
-import { piecesOf, type Flow, type PaperSize, type Piece } from "./paper-piece.ts";
+import { piecesOf, type Flow, type PaperSize, type Piece } from "./layout-tree.ts";
 import { measureText } from "./print-document.ts";
 import { setRuns } from "./paper-run.ts";
 import { GREY, paragraph, shifted, type PaperStyle } from "./paper-style.ts";

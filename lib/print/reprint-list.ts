@@ -1,5 +1,5 @@
-import type { Words } from "../present/words/words.ts";
-import type { CardStates } from "./card-states.ts";
+import type { Words } from "../words/words.ts";
+import type { CardStates } from "./card-statements.ts";
 import type { StatedCard } from "./range-cards.ts";
 
 /** A card to print again, or to take off the shelf, with why in words. */

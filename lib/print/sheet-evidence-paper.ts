@@ -1,10 +1,10 @@
-import type { SheetPage } from "../pages/sheet-parts.ts";
+import type { SheetPage } from "../pages/section-views.ts";
 import { sourceName } from "../present/source-name.ts";
-import type { StandingKind } from "../present/views.ts";
+import type { StandingKind } from "../quantities/figure.ts";
 import type { PrintedView } from "./sheet-paper.ts";
-import type { Words } from "../present/words/words.ts";
-import { leaves } from "../sheet/walk.ts";
-import type { Flow } from "./paper-piece.ts";
+import type { Words } from "../words/words.ts";
+import { figureEntries } from "../sheet/publish-sheet.ts";
+import type { Flow } from "./layout-tree.ts";
 import {
   GREY,
   paragraph,
@@ -25,7 +25,7 @@ export interface ShortEvidence {
 }
 
 export function shortEvidence({ worded, words, context: { records } }: SheetPage): ShortEvidence {
-  const all = leaves(worded.sheet);
+  const all = figureEntries(worded.sheet);
   const counts = KINDS.flatMap((kind) => {
     const count = all.filter(({ figure }) => figure.standing === kind).length;
     return count === 0

@@ -1,7 +1,7 @@
-import { isPictogramCode } from "../hazard/hazard-class.ts";
+import { isPictogramCode } from "../hazard/classify/hazard-class.ts";
 import type { HazardView, LabelView, StatementView } from "../present/handling-views.ts";
 import type { PrintedView } from "./sheet-paper.ts";
-import type { Flow, PaperMark, Piece, Tagged } from "./paper-piece.ts";
+import type { Flow, PaperMark, Piece, Tagged } from "./layout-tree.ts";
 import { setRuns, type PaperRun } from "./paper-run.ts";
 import {
   GREY,

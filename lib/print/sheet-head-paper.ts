@@ -1,9 +1,9 @@
 import { panelWords } from "../pages/sheet-panel.ts";
 import type { FactView } from "../present/views.ts";
 import type { PrintedView } from "./sheet-paper.ts";
-import type { WordedSheet } from "../present/worded-sheet.ts";
-import type { Words } from "../present/words/words.ts";
-import type { Flow, PaperMark, Piece, Tagged } from "./paper-piece.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Words } from "../words/words.ts";
+import type { Flow, PaperMark, Piece, Tagged } from "./layout-tree.ts";
 import { setRuns, type PaperRun } from "./paper-run.ts";
 import { GREY, LEAST_PT, paragraph, prose, shifted, type PaperStyle } from "./paper-style.ts";
 import { standingMarks } from "./standing-marks.ts";
@@ -12,7 +12,7 @@ import { panelFigure } from "./sheet-panel-figure.ts";
 
 export interface SheetOnPaper {
   readonly view: PrintedView;
-  readonly worded: WordedSheet;
+  readonly worded: SheetTexts;
   readonly words: Words;
   readonly workshop: string;
   readonly demonstration: string | undefined;

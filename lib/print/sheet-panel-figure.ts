@@ -2,14 +2,14 @@ import type { PanelWords } from "../pages/sheet-panel.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Mark } from "./mark.ts";
 import { N7 } from "./card-plan.ts";
-import type { Piece } from "./paper-piece.ts";
+import type { Piece } from "./layout-tree.ts";
 import { setRuns } from "./paper-run.ts";
 import { measureText } from "./print-document.ts";
 import { shifted } from "./paper-style.ts";
 import { standingMarks } from "./standing-marks.ts";
 import { paintInk, swatchMarks, tintInk, type SwatchBox } from "./paper-swatch.ts";
 import type { Ink } from "./mark.ts";
-import type { StandingKind } from "../present/views.ts";
+import type { StandingKind } from "../quantities/figure.ts";
 
 const MARGIN = 5;
 const GAP = 3;

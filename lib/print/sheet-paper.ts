@@ -1,8 +1,8 @@
-import type { SheetPage } from "../pages/sheet-parts.ts";
+import type { SheetPage } from "../pages/section-views.ts";
 import type { SheetView } from "../present/views.ts";
 import { pageCount, placedPieces, type Column, type PlacedPiece } from "./paper-columns.ts";
-import { piecesOf, type Flow, type Piece } from "./paper-piece.ts";
-import type { PaperSize } from "./paper-piece.ts";
+import { piecesOf, type Flow, type Piece } from "./layout-tree.ts";
+import type { PaperSize } from "./layout-tree.ts";
 import { evidenceOnPaper, shortEvidence, type ShortEvidence } from "./sheet-evidence-paper.ts";
 import { handlingOnPaper } from "./sheet-hazard-paper.ts";
 import { sheetHead } from "./sheet-head-paper.ts";

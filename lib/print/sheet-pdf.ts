@@ -1,6 +1,6 @@
 import { drawFlow } from "./draw-flow.ts";
 import { drawMarks } from "./draw-blocks.ts";
-import type { PaperSize } from "./paper-piece.ts";
+import type { PaperSize } from "./layout-tree.ts";
 import { GREY } from "./paper-style.ts";
 import { setRuns } from "./paper-run.ts";
 import { addPage, printDocument, printedBytes, type PrintDocument } from "./print-document.ts";

@@ -1,7 +1,7 @@
 import { hidingOf } from "../pages/strength-section.ts";
 import { ladderOf, trailOf } from "../pages/whites-section.ts";
 import { masstoneCurveOf } from "../pages/notations-section.ts";
-import type { SheetPage } from "../pages/sheet-parts.ts";
+import type { SheetPage } from "../pages/section-views.ts";
 import { hidingCurveDrawing } from "../plots/hiding-curve.ts";
 import { spectralCurveDrawing } from "../plots/spectral-curve.ts";
 import type { SvgNode } from "../plots/svg.ts";
@@ -11,7 +11,7 @@ import type { PrintedView } from "./sheet-paper.ts";
 import { pictureHeightMm, pictureWords } from "./draw-picture.ts";
 import type { Ink } from "./mark.ts";
 import { ladderFigure } from "./ladder-figure.ts";
-import type { Flow, Piece } from "./paper-piece.ts";
+import type { Flow, Piece } from "./layout-tree.ts";
 import type { PaperRun } from "./paper-run.ts";
 import {
   GREY,

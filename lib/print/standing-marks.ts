@@ -1,4 +1,4 @@
-import type { StandingKind } from "../present/views.ts";
+import type { StandingKind } from "../quantities/figure.ts";
 import { BLACK, type Mark } from "./mark.ts";
 import { MM_PER_PT } from "./text-lines.ts";
 

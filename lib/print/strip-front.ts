@@ -8,7 +8,7 @@ import {
 } from "./card-plan.ts";
 import { CardTooLarge } from "./card-fault.ts";
 import type { Front } from "./card-front.ts";
-import { addressBlocks } from "./caution-foot.ts";
+import { addressBlocks } from "./label-footer.ts";
 import type { Block } from "./mark.ts";
 import { pictogramBlock } from "./pictogram-block.ts";
 import { capitalsToBaselineMm, placedText } from "./set-text.ts";

@@ -1,5 +1,5 @@
 import type { SourceKey } from "../sources/source.ts";
-import type { Range } from "./range.ts";
+import type { Interval } from "./interval.ts";
 
 /** Where a figure stands in its sheet, array members by slug: `tints.titanium-white.atL.50.b`. */
 export type FigurePath = string;
@@ -10,10 +10,13 @@ export type FigurePath = string;
  */
 export type Standing = "measured" | "derived" | "estimated" | "stated";
 
+/** Every standing that a reader meets. */
+export type StandingKind = Standing | "not stated";
+
 /** Standings that can be a root: `derived` always rests on one of them. */
 export type RootStanding = Exclude<Standing, "derived">;
 
-export type Amount = number | Range | string | readonly number[];
+export type Amount = number | Interval | string | readonly number[];
 
 export interface Known<V extends Amount> {
   readonly standing: Standing;
@@ -40,7 +43,7 @@ export interface NotStated {
 export type Figure<V extends Amount = Amount> = Known<V> | NotStated;
 
 /** A figure with its place, as an input to another. */
-export interface Placed<V extends Amount = Amount> {
+export interface FigureRef<V extends Amount = Amount> {
   readonly path: FigurePath;
   readonly figure: Figure<V>;
 }
@@ -65,7 +68,7 @@ export interface RootDetails {
 }
 
 /** A figure that something outside the calculation vouches for: a reading, a supplier, a rule. */
-export function rootFigure<V extends Amount>(
+export function sourceFigure<V extends Amount>(
   standing: RootStanding,
   value: V,
   details: RootDetails,

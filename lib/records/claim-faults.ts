@@ -1,4 +1,4 @@
-import { forbiddenWords } from "../hazard/forbidden-words.ts";
+import { forbiddenWords } from "../hazard/label/forbidden-words.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Parsed, ParsedFiles } from "./parsed-files.ts";
 import type { Language } from "./schema/terms.ts";

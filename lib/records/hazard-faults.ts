@@ -1,6 +1,6 @@
-import { classificationFaults, type HazardFault } from "../hazard/classification.ts";
-import { statedLabelFaults } from "../hazard/stated-label.ts";
-import type { PigmentIdentity } from "../hazard/substance.ts";
+import { classificationFaults, type HazardFault } from "../hazard/classify/classification.ts";
+import { statedLabelFaults } from "../hazard/label/stated-label.ts";
+import type { PigmentIdentity } from "../hazard/classify/substance.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { hazardMetals } from "./hazard-metals.ts";

@@ -1,5 +1,10 @@
-import { METALS, metalShares, type Metal, type MetalShares } from "../hazard/metal-content.ts";
-import type { PigmentIdentity } from "../hazard/substance.ts";
+import {
+  METALS,
+  metalShares,
+  type Metal,
+  type MetalShares,
+} from "../hazard/studio/metal-content.ts";
+import type { PigmentIdentity } from "../hazard/classify/substance.ts";
 import type { HazardRecord } from "./schema/hazard-form.ts";
 
 /**

@@ -20,7 +20,7 @@ import { pigmentFaults } from "./pigment-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
-import { tradeFaults } from "./trade-faults.ts";
+import { tradeFaults } from "./vehicle-and-price-faults.ts";
 
 export interface LoadedRecords {
   /** Absent as soon as there is one error. */

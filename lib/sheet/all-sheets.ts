@@ -1,9 +1,9 @@
-import { fittedColour } from "../optics/fitted-colour.ts";
+import { fittedColour } from "../optics/fit/fitted-colour.ts";
 import type { Records } from "../records/records.ts";
 import { colourSheet } from "./colour-sheet.ts";
-import { drawdownSet } from "./drawdown-set.ts";
+import { drawdownSet } from "./tints/drawdown-set.ts";
 import type { Sheet } from "./sheet.ts";
-import type { Fits } from "./strength.ts";
+import type { Fits } from "./tints/strength.ts";
 
 /** Every colour's sheet, in order of slug. Fits come first, because strength is reckoned against another colour's. */
 export function allSheets(records: Records): Sheet[] {

@@ -1,19 +1,19 @@
 import type { Colour, Records } from "../records/records.ts";
-import { batchSection } from "./batch-section.ts";
-import { cautionsSection } from "./cautions-section.ts";
-import { drySection } from "./drying-section.ts";
-import { fillSection } from "./fill-section.ts";
-import { masstoneNotations } from "./masstone-notations.ts";
-import { offerSection } from "./offer-section.ts";
-import { mixtureSection } from "./mixture-section.ts";
-import { oilSection } from "./oil-section.ts";
-import { opticsSection } from "./optics-section.ts";
-import { permanenceSection } from "./permanence-section.ts";
-import { additionParts, pigmentParts, vehiclePart } from "./pigment-parts.ts";
+import { batchSection } from "./oil/batch-section.ts";
+import { cautionsSection } from "./handling/cautions-section.ts";
+import { dryingSection } from "./drying/drying-section.ts";
+import { fillSection } from "./oil/fill-section.ts";
+import { masstoneNotations } from "./notations/masstone-notations.ts";
+import { offerSection } from "./handling/offer-section.ts";
+import { mixtureSection } from "./mixture/mixture-section.ts";
+import { oilSection } from "./oil/oil-section.ts";
+import { opticsSection } from "./optics/optics-section.ts";
+import { permanenceSection } from "./permanence/permanence-section.ts";
+import { additionParts, pigmentParts, vehiclePart } from "./pigments/pigment-parts.ts";
 import type { Sheet } from "./sheet.ts";
-import type { Fits } from "./strength.ts";
-import { tintSections } from "./tint-section.ts";
-import { weighedAs } from "./weighed-paint.ts";
+import type { Fits } from "./tints/strength.ts";
+import { tintSections } from "./tints/tint-section.ts";
+import { weighedAs } from "./tints/paint-conversion.ts";
 
 /** A colour's sheet from its checked record and its fit; each section is worked out in its own file. */
 export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet {
@@ -46,7 +46,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
     oil,
     ...(batch === undefined ? {} : { batch }),
     fill: fillSection(colour, pigments, oil),
-    drying: drySection(colour, pigments, vehicle, additions, oil, records),
+    drying: dryingSection(colour, pigments, vehicle, additions, oil, records),
     permanence: permanenceSection(colour, pigments, records),
     cautions,
     ...(offer === undefined ? {} : { offer }),

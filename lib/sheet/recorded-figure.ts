@@ -1,11 +1,11 @@
 import {
   notStated,
-  rootFigure,
+  sourceFigure,
   type Figure,
   type FigurePath,
   type RootStanding,
 } from "../quantities/figure.ts";
-import type { Quantity } from "../quantities/range.ts";
+import type { Quantity } from "../quantities/interval.ts";
 import type { AmountRecord } from "../records/schema/amount.ts";
 
 /**
@@ -22,9 +22,9 @@ export function recordedFigure(
 ): Figure<Quantity> {
   if (amount === undefined) return notStated("not in the records", [wanting]);
   if (typeof amount === "number")
-    return rootFigure<Quantity>("stated", amount, { unit, method: "as recorded" });
+    return sourceFigure<Quantity>("stated", amount, { unit, method: "as recorded" });
   const { value, method, source, uncertainty } = amount;
-  return rootFigure<Quantity>(standingOf(amount), value, {
+  return sourceFigure<Quantity>(standingOf(amount), value, {
     unit,
     method: method ?? "as recorded",
     source,

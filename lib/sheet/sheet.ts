@@ -1,7 +1,7 @@
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Figure, Standing } from "../quantities/figure.ts";
-import type { Quantity } from "../quantities/range.ts";
-import type { Ruling } from "../quantities/ruling.ts";
+import type { Quantity } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
 import type { DrierMetal } from "../drying/added-drier.ts";
 import type { Oil } from "../formulation/vehicle-density.ts";
@@ -12,25 +12,25 @@ import type {
   RatioKind,
   VehicleKind,
 } from "../records/schema/terms.ts";
-import type { CautionsSection, OfferSection } from "./handling-sections.ts";
+import type { CautionsSection, OfferSection } from "./handling/handling-sections.ts";
 import type {
   DispersionFigures,
   ExtenderFigures,
   FitFigures,
   GlossDepthFigures,
-} from "./optics-figures.ts";
-import type { MixtureSection } from "./mixture-figures.ts";
+} from "./optics/optics-figures.ts";
+import type { MixtureSection } from "./mixture/mixture-figures.ts";
 import type {
   BatchSection,
   DryingSection,
   FillSection,
   OilSection,
   PermanenceSection,
-} from "./paint-sections.ts";
+} from "./paint-section-types.ts";
 
 /**
  * A colour's sheet: everything that is worked out of its records. A leaf is a
- * {@link Figure}, a {@link Ruling} (a sentence not yet worded) or a plain fact of
+ * {@link Figure}, a {@link Statement} (a sentence not yet worded) or a plain fact of
  * the record; the walk in walk.ts turns it into sheet.json and its evidence.
  */
 export interface Sheet {
@@ -135,7 +135,7 @@ export interface MasstoneNotations extends Partial<ScreenFigures> {
   /** Only an included reading: the darker value that follows for gloss excluded. */
   readonly glossExcludedL?: Figure<number>;
   /** Colour change from daylight to lamplight after adaptation, Delta-E00, with its sentence. */
-  readonly lamplight?: { readonly deltaE00: Figure<number>; readonly sentence: Ruling };
+  readonly lamplight?: { readonly deltaE00: Figure<number>; readonly sentence: Statement };
   /** For the spectral curve: the readings as drawn. */
   readonly curve?: Spectrum;
   readonly glossExcludedCurve?: Spectrum;
@@ -156,7 +156,7 @@ export interface TintStep extends Partial<ScreenFigures> {
   readonly residualDeltaE00?: Figure<number>;
   readonly leaveOneOutDeltaE00?: Figure<number>;
   /** On a measured step that the other drawdowns contradict. */
-  readonly suspect?: Ruling;
+  readonly suspect?: Statement;
 }
 
 export type EqualLightness = "70" | "50" | "30";
@@ -179,9 +179,9 @@ export interface TintSection {
   readonly massRatioKind: RatioKind;
   readonly steps: readonly TintStep[];
   readonly atL: Partial<Record<EqualLightness, AtLightness>>;
-  readonly sentence: Ruling;
+  readonly sentence: Statement;
   /** Why nothing is predicted between the measured steps, where nothing is. */
-  readonly refusal?: Ruling;
+  readonly refusal?: Statement;
   /** White to one part of the colour at L* 50: of paint by mass and by volume, and of the dry pigment in them by mass. */
   readonly strengthParts?: {
     readonly byMass: Figure<Quantity>;
@@ -209,10 +209,10 @@ export interface OpticsSection {
   /** Where the same pigment was drawn down mulled and milled. */
   readonly dispersion?: DispersionFigures;
   /** What the white makes of it, at each L* that two whites reach; and whites of the range it was not let down in. */
-  readonly acrossWhites: readonly Ruling[];
+  readonly acrossWhites: readonly Statement[];
   /** Absent where the drawdowns carry none: then each tint says why. */
   readonly fit?: FitFigures;
-  readonly reasons: readonly Ruling[];
+  readonly reasons: readonly Statement[];
 }
 
 export interface GlazeStep extends Partial<ScreenFigures> {

@@ -1,10 +1,10 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { textsToReview, UNKNOWN_TOXICITY_LINE } from "../hazard/statement-text.ts";
-import { ends } from "../quantities/range.ts";
+import { textsToReview, UNKNOWN_TOXICITY_LINE } from "../hazard/texts/hazard-statement-text.ts";
+import { ends } from "../quantities/interval.ts";
 import type { Checked, Records } from "../records/records.ts";
 import type { HazardRecord } from "../records/schema/hazard-form.ts";
 import type { Language } from "../records/schema/terms.ts";
-import type { LabelPart } from "../sheet/handling-sections.ts";
+import type { LabelPart } from "../sheet/handling/handling-sections.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
 /**

@@ -1,6 +1,6 @@
 import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
-import { claimsAs } from "./claims-as.ts";
+import { claimsAs } from "./claim-severity.ts";
 import { printedDate } from "./printed-date.ts";
 import { siteOf } from "./site-of-records.ts";
 import { theoryCacheOf } from "./theory-cache.ts";

@@ -1,4 +1,4 @@
-import type { Range } from "../range/range.ts";
+import type { Collection } from "../collection/collection.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PublishedSheet } from "./published-data.ts";
 
@@ -6,7 +6,7 @@ import type { PublishedSheet } from "./published-data.ts";
 export function neighboursOf(
   sheet: Sheet,
   sheets: readonly Sheet[],
-  { nearest, inTwoLights }: Range,
+  { nearest, inTwoLights }: Collection,
 ): PublishedSheet["neighbours"] {
   const own = new Set(sheet.pigments.map(({ slug }) => slug));
   const tidy = (value: number): number => Number(value.toPrecision(6));

@@ -215,11 +215,9 @@ function sheetKey(
 
 /** Changes whenever something that draws may have changed: the rooms that draw, the words, the libraries. */
 function programKey(): string {
-  const rooms = ["print", "plots", join("present", "words", "en")].map((room) =>
-    join(PACKAGE_ROOT, "lib", room),
-  );
+  const rooms = ["print", "plots", "words"].map((room) => join(PACKAGE_ROOT, "lib", room));
   const sources = rooms.flatMap((room) =>
-    readdirSync(room)
+    readdirSync(room, { recursive: true, encoding: "utf8" })
       .filter((name) => name.endsWith(".ts"))
       .sort()
       .map((name) => readFileSync(join(room, name), "utf8")),

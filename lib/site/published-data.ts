@@ -1,4 +1,4 @@
-import type { WordedSheet } from "../present/worded-sheet.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { RangeCards } from "../print/range-cards.ts";
 import type { Records } from "../records/records.ts";
 import { MANIFEST_KIND } from "./output-folder.ts";
@@ -7,7 +7,7 @@ export const SCHEMA_VERSION = 1;
 
 /** A sheet as it goes out, with the revision that its content gives it. */
 export interface PublishedSheet {
-  readonly worded: WordedSheet;
+  readonly worded: SheetTexts;
   readonly revision: string;
   /** The nearest in daylight; `metamerism` for those that pass for the same there. */
   readonly neighbours: readonly {

@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { rulingText } from "../present/ruling-text.ts";
-import type { Words } from "../present/words/words.ts";
+import { statementText } from "../present/statement-text.ts";
+import type { Words } from "../words/words.ts";
 import type { Records } from "../records/records.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
@@ -50,13 +50,13 @@ export function sheetWarnings(
             "a legal basis and a class of buyer under legalBasis",
           ),
           severity: "error",
-          hint: rulingText(act, words),
+          hint: statementText(act, words),
         })),
       ...sheet.cautions.checks.map((check): Diagnostic => ({
         ...warning(
           "sheet/label-differs",
           "label",
-          rulingText(check, words),
+          statementText(check, words),
           "the label elements that are worked out, or better data",
         ),
         place: records.colours.get(sheet.slug)?.place(["label"]) ?? {
@@ -70,7 +70,7 @@ export function sheetWarnings(
         warning(
           "sheet/contradiction",
           "contradiction",
-          rulingText(ruling, words),
+          statementText(ruling, words),
           "record and rule to agree",
         ),
       ),

@@ -1,9 +1,9 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { wordedSheet } from "../present/worded-sheet.ts";
-import { ENGLISH } from "../present/words/en/english.ts";
+import { sheetTexts } from "../present/sheet-texts.ts";
+import { ENGLISH } from "../words/en/english.ts";
 import { rangeCards, type RangeCards } from "../print/range-cards.ts";
-import { rangeOf } from "../range/range.ts";
+import { collectionOf } from "../collection/collection.ts";
 import type { Records } from "../records/records.ts";
 import { allSheets } from "../sheet/all-sheets.ts";
 import { revision } from "../sheet/revision.ts";
@@ -29,9 +29,9 @@ export function workedSite(
   cache?: TheoryCache,
 ): WorkedSite {
   const sheets = allSheets(records);
-  const range = rangeOf(sheets);
+  const range = collectionOf(sheets);
   const published = sheets.map((sheet): PublishedSheet => {
-    const worded = wordedSheet(sheet, ENGLISH);
+    const worded = sheetTexts(sheet, ENGLISH);
     return {
       worded,
       revision: revision(worded.plain),

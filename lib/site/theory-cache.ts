@@ -1,7 +1,7 @@
 import { createHash, randomUUID } from "node:crypto";
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
-import type { ParticleModel } from "../optics/particle-model.ts";
+import type { ParticleModel } from "../optics/theory/particle-model.ts";
 import {
   blackTheory,
   modelInputs,
@@ -10,9 +10,9 @@ import {
   whiteTheory,
   type TheoryFigure,
   type TheoryModels,
-} from "../optics/theory-figure.ts";
+} from "../optics/theory/theory-figure.ts";
 import type { Records } from "../records/records.ts";
-import { theoryModels } from "../sheet/theory-models.ts";
+import { theoryModels } from "../sheet/pigments/theory-models.ts";
 
 /** Beside the content folder; it keeps itself out of version control, and may be thrown away at any time. */
 export const CACHE_FOLDER = ".mullstone-cache";

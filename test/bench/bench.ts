@@ -5,7 +5,7 @@
  */
 import { hueChromaOfLab } from "../../lib/colorimetry/munsell-inversion.ts";
 import { readingNotations } from "../../lib/colorimetry/reading-notations.ts";
-import { tintsInWhites } from "../../lib/optics/tints-in-whites.ts";
+import { tintsInWhites } from "../../lib/optics/tints/tints-in-whites.ts";
 import type { Spectrum } from "../../lib/quantities/spectrum.ts";
 import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { rangePdf } from "../../lib/print/range-pdf.ts";
@@ -18,9 +18,9 @@ import { laidCards } from "../../lib/print/range-cards.ts";
 import { workedSite } from "../../lib/site/site-context.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
-import { blackTheory, whiteRuns } from "../../lib/optics/theory-figure.ts";
-import { drawdownSet } from "../../lib/sheet/drawdown-set.ts";
-import { theoryModels } from "../../lib/sheet/theory-models.ts";
+import { blackTheory, whiteRuns } from "../../lib/optics/theory/theory-figure.ts";
+import { drawdownSet } from "../../lib/sheet/tints/drawdown-set.ts";
+import { theoryModels } from "../../lib/sheet/pigments/theory-models.ts";
 
 const RUNS = 9;
 

@@ -1,6 +1,6 @@
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
-import { claimsAs } from "../../lib/site/claims-as.ts";
+import { claimsAs } from "../../lib/site/claim-severity.ts";
 import { workedSite, type WorkedSite } from "../../lib/site/site-context.ts";
 import { contentFolder, type RecordTexts } from "../support/content-folder.ts";
 

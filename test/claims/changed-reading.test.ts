@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { isKnown } from "../../lib/quantities/figure.ts";
-import { leaves } from "../../lib/sheet/walk.ts";
+import { figureEntries } from "../../lib/sheet/publish-sheet.ts";
 import {
   answerOf,
   heldWorkshop,
@@ -12,7 +12,7 @@ import {
 /** A claim on every number of the sheets, which any change of it turns. */
 function claimsOnAll({ index }: HeldWorkshop): string[] {
   return index.sheets.flatMap((sheet) =>
-    leaves(sheet).flatMap(({ path, figure }) => {
+    figureEntries(sheet).flatMap(({ path, figure }) => {
       const value = isKnown(figure) ? figure.value : undefined;
       if (typeof value !== "number") return [];
       const reach = Math.abs(value) * 1e-9 + 1e-9;

@@ -9,7 +9,7 @@ import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
-import { leaves } from "../../lib/sheet/walk.ts";
+import { figureEntries } from "../../lib/sheet/publish-sheet.ts";
 import { RECORDS, SHEETS } from "../sheet/demonstration-sheets.ts";
 
 const INDEX = figureIndex(SHEETS);
@@ -19,7 +19,7 @@ const rootsOf = recordRoots(INDEX, RECORDS);
 function values(sheets: readonly Sheet[]): ReadonlyMap<string, string> {
   return new Map(
     sheets.flatMap((sheet) =>
-      leaves(sheet).map(
+      figureEntries(sheet).map(
         ({ path, figure }) =>
           [
             `${sheet.slug}.${path}`,
@@ -109,7 +109,7 @@ describe("changing one reading turns exactly the claims that rest on it", () => 
   const STAYS = /\.optics\.(?:fit\.k[12]|contrastRatio|tintingStrength(?:ByVolume)?)$|\.atL\./;
   /** Every number of the range, pinned to what it is today. */
   const claims = SHEETS.flatMap((sheet) =>
-    leaves(sheet).flatMap(({ path, figure }) =>
+    figureEntries(sheet).flatMap(({ path, figure }) =>
       isKnown(figure) && typeof figure.value === "number"
         ? [
             {

@@ -10,7 +10,7 @@ import {
 import { xyzToLab } from "../../lib/colorimetry/lab.ts";
 import { tristimulus } from "../../lib/colorimetry/tristimulus.ts";
 import { WHITE_POINTS, type LabViewing, type Viewing } from "../../lib/colorimetry/viewing.ts";
-import { isRuling } from "../../lib/quantities/ruling.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
 import { edge, gridOf, peak, sampled } from "./spectra.ts";
 
 describe("adaptedXyz (CAT16, D = 1)", () => {
@@ -52,7 +52,7 @@ describe("labUnder", () => {
   test("a neutral stays a neutral, approximate all the same", () => {
     const under = labUnder({ L: 40, a: 0, b: 0 }, "D65/10", "C/2");
     expect(under).toMatchObject({ approximate: true, uncertainty: 0.1 });
-    if (!isRuling(under)) expect(deltaEab(under.lab, { L: 40, a: 0, b: 0 })).toBeLessThan(1e-9);
+    if (!isStatement(under)) expect(deltaEab(under.lab, { L: 40, a: 0, b: 0 })).toBeLessThan(1e-9);
   });
 
   test.each([
@@ -71,7 +71,7 @@ describe("labUnder", () => {
     expect(labUnder({ L: 10, a: 0, b: 90 }, "D65/10", "D65/2")).toMatchObject({
       rule: "impossible-colour",
     });
-    expect(isRuling(labUnder({ L: 0.2, a: 0.1, b: 0.2 }, "D65/10", "D65/2"))).toBe(false);
+    expect(isStatement(labUnder({ L: 0.2, a: 0.1, b: 0.2 }, "D65/10", "D65/2"))).toBe(false);
   });
 
   test("NaN is refused", () => {
@@ -99,7 +99,7 @@ describe("what adapting costs, against the spectrum itself", () => {
           xyzToLab(tristimulus(spectrum, viewing), viewing),
         );
         const under = known === undefined ? undefined : labUnder(known, from, to);
-        if (under === undefined || isRuling(under) || meant === undefined)
+        if (under === undefined || isStatement(under) || meant === undefined)
           throw new Error("Unexpected ruling");
         return deltaEab(under.lab, meant) / under.uncertainty;
       })

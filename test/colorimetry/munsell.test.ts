@@ -6,7 +6,7 @@ import { parseMunsell } from "../../lib/colorimetry/munsell-notation.ts";
 import { luminanceOfValue } from "../../lib/colorimetry/munsell-value.ts";
 import { munsellOfLab, type Munsell } from "../../lib/colorimetry/munsell.ts";
 import type { Lab } from "../../lib/colorimetry/viewing.ts";
-import { isRuling } from "../../lib/quantities/ruling.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
 import { MUNSELL_PAIRS } from "./munsell-pairs.ts";
 
 /** Lab under C from x, y and Y [0-1]. */
@@ -15,7 +15,7 @@ const labOf = (x: number, y: number, Y: number): Lab =>
 
 function known(lab: Lab, uncertainty?: Lab): Munsell {
   const found = munsellOfLab(lab, uncertainty);
-  if (isRuling(found)) throw new Error(found.rule);
+  if (isStatement(found)) throw new Error(found.rule);
   return found;
 }
 

@@ -8,7 +8,7 @@ import { parseMunsell } from "../../lib/colorimetry/munsell-notation.ts";
 import { readingNotations } from "../../lib/colorimetry/reading-notations.ts";
 import { VIEWINGS, type LabViewing } from "../../lib/colorimetry/viewing.ts";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
-import { isRuling } from "../../lib/quantities/ruling.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
 import { converter, parseHex } from "culori";
 import { CURVES, gridOf, sampled } from "./spectra.ts";
 
@@ -22,7 +22,7 @@ describe("readingNotations", () => {
   test("each notation comes from the viewing that it is defined for", () => {
     const found = readingNotations(sampled(CURVES["red edge"], gridOf(400, 700, 10)));
     expect(Object.keys(found.lab)).toEqual(VIEWINGS);
-    if (isRuling(found.munsell)) throw new Error(found.munsell.rule);
+    if (isStatement(found.munsell)) throw new Error(found.munsell.rule);
     const chip = labOfMunsell(found.munsell);
     expect(deltaE00(chip, found.lab["C/2"])).toBeLessThan(0.01);
     const shown = converter("lab65")(parseHex(found.screen.srgb.hex));
@@ -169,7 +169,7 @@ describe("a chip's screen colour", () => {
     const chip = parseMunsell(text);
     if (chip === undefined) throw new Error(text);
     const { screen } = labNotations(labOfMunsell(chip), "C/2");
-    if (isRuling(screen)) throw new Error(screen.rule);
+    if (isStatement(screen)) throw new Error(screen.rule);
     const [found, expected] = [screen.notation.srgb.hex, hex].map((colour) =>
       converter("lab65")(parseHex(colour)),
     );

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { fatnessRuling } from "../../lib/drying/fatness.ts";
-import { filmHealthRulings, WRINKLES_FROM_OIL } from "../../lib/drying/film-health.ts";
+import { fatnessRuling } from "../../lib/drying/oil-richness.ts";
+import { filmHealthRulings, WRINKLES_FROM_OIL } from "../../lib/drying/film-defects.ts";
 import { groundRulings, placeByClass } from "../../lib/drying/layering-advice.ts";
 import { EQUALLY_FAT, layeringRulings } from "../../lib/drying/layering.ts";
 import { sinkingInRulings } from "../../lib/drying/sinking-in.ts";

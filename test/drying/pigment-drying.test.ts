@@ -6,12 +6,12 @@ import {
 } from "../../lib/drying/chemistry-drying.ts";
 import { dryingEstimate, type DryingQuestion } from "../../lib/drying/drying-estimate.ts";
 import { PIGMENT_CHEMISTRY, pigmentChemistry } from "../../lib/drying/pigment-chemistry.ts";
-import type { Range } from "../../lib/quantities/range.ts";
+import type { Interval } from "../../lib/quantities/interval.ts";
 
 const LINSEED = [{ oil: "linseed", massFraction: 1 }] as const;
 
 function estimate(question: Omit<DryingQuestion, "oils"> & Partial<DryingQuestion>): {
-  days: Range;
+  days: Interval;
   dryingClass: string;
 } {
   const found = dryingEstimate({ oils: LINSEED, ...question });
@@ -19,9 +19,9 @@ function estimate(question: Omit<DryingQuestion, "oils"> & Partial<DryingQuestio
     throw new Error(`Unexpected lack of an estimate for ${found.unknownPigments.join(", ")}`);
   return { days: found.touchDryDays, dryingClass: found.ruling.dryingClass };
 }
-const alone = (colourIndexName: string): { days: Range; dryingClass: string } =>
+const alone = (colourIndexName: string): { days: Interval; dryingClass: string } =>
   estimate({ pigments: [{ name: colourIndexName, colourIndexName }] });
-const later = (one: Range, other: Range): boolean => one[0] > other[0] && one[1] > other[1];
+const later = (one: Interval, other: Interval): boolean => one[0] > other[0] && one[1] > other[1];
 
 describe("Wehlte (1975, p. 65, read): what speeds and what retards the drying of oils", () => {
   test.each<[string, string, DryingEffect]>([
@@ -38,7 +38,7 @@ describe("Wehlte (1975, p. 65, read): what speeds and what retards the drying of
 });
 
 describe("days to touch dry in linseed oil, thin film, 20-23 degrees (handbook figures, memory)", () => {
-  test.each<[string, Range]>([
+  test.each<[string, Interval]>([
     ["PBr 7", [1, 3]],
     ["PW 1", [1, 3]],
     ["PB 28", [1, 3]],
@@ -62,7 +62,7 @@ describe("days to touch dry in linseed oil, thin film, 20-23 degrees (handbook f
 });
 
 describe("common practice, no source", () => {
-  const inWhite = (black: string, white: string): { days: Range } =>
+  const inWhite = (black: string, white: string): { days: Interval } =>
     estimate({
       pigments: [
         { name: black, colourIndexName: black, massFraction: 0.1 },

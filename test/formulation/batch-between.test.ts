@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { batchBetween, type SpannedRecipe } from "../../lib/formulation/batch-between.ts";
 import { batch } from "../../lib/formulation/batch.ts";
-import { ends } from "../../lib/quantities/range.ts";
+import { ends } from "../../lib/quantities/interval.ts";
 
 const RECIPE: SpannedRecipe = {
   pigments: [

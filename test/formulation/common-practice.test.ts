@@ -9,7 +9,7 @@ import {
   effectiveCpvc,
   type Dispersion,
 } from "../../lib/formulation/dispersion.ts";
-import { jarFillRuling } from "../../lib/formulation/fill.ts";
+import { jarFillRuling } from "../../lib/formulation/container-fill.ts";
 import { finishRuling, type FinishRuling } from "../../lib/formulation/finish.ts";
 import { massAndVolumeRuling, oilGPer100cm3 } from "../../lib/formulation/oil-by-volume.ts";
 import { particleClass } from "../../lib/formulation/particle-class.ts";

@@ -4,8 +4,8 @@ import {
   BODY_RULES,
   oilSeparationRuling,
   SEPARATION_RULES,
-} from "../../lib/formulation/body.ts";
-import { heldMassG, jarFillRuling, takenVolumeMl } from "../../lib/formulation/fill.ts";
+} from "../../lib/formulation/paste-body.ts";
+import { heldMassG, jarFillRuling, takenVolumeMl } from "../../lib/formulation/container-fill.ts";
 import { oilAbsorptionMethodRuling } from "../../lib/formulation/oil-absorption-method.ts";
 
 describe("fill, by arithmetic", () => {

@@ -8,7 +8,7 @@ import { handbookEstimate, type HandbookRow } from "../../lib/formulation/handbo
 import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../../lib/formulation/handbook-oil-absorption.ts";
 import { PIGMENT_REACH } from "../../lib/formulation/plausibility.ts";
 import { OIL_DENSITY_G_PER_CM3 } from "../../lib/formulation/vehicle-density.ts";
-import { ends } from "../../lib/quantities/range.ts";
+import { ends } from "../../lib/quantities/interval.ts";
 
 const figureOf = (table: readonly HandbookRow[], kind: string): HandbookRow["figure"] | undefined =>
   table.find((row) => row.kind === kind)?.figure;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { originComplaint } from "../../lib/formulation/black-origin.ts";
-import { massFractions, partsComplaint } from "../../lib/formulation/parts.ts";
+import { massFractions, partsComplaint } from "../../lib/formulation/mass-fractions.ts";
 import {
   bulkDensityComplaints,
   handbookComplaint,

@@ -10,7 +10,7 @@ import {
   WORKING_OIL_REACH,
   workingOilContradiction,
 } from "../../lib/formulation/working-oil.ts";
-import { midpoint } from "../../lib/quantities/range.ts";
+import { midpoint } from "../../lib/quantities/interval.ts";
 
 /** Kinds of the handbook table that Church's names stand for. */
 const KIND: Readonly<Record<string, string>> = {

@@ -5,10 +5,10 @@ import {
   pointEstimate,
   type AcuteClass,
   type AcutePart,
-} from "../../lib/hazard/acute-toxicity.ts";
-import { labelElements } from "../../lib/hazard/label-elements.ts";
-import type { Ingredient } from "../../lib/hazard/mixture.ts";
-import type { AcuteRoute } from "../../lib/hazard/hazard-statement.ts";
+} from "../../lib/hazard/classify/acute-toxicity.ts";
+import { labelElements } from "../../lib/hazard/label/label-elements.ts";
+import type { Ingredient } from "../../lib/hazard/classify/composition.ts";
+import type { AcuteRoute } from "../../lib/hazard/texts/hazard-statement.ts";
 import { checkTable, type Check } from "../support/checks.ts";
 import { label, oil, substance } from "./ingredients.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { suppliersTraces } from "../../lib/hazard/as-supplied.ts";
-import type { Ingredient } from "../../lib/hazard/mixture.ts";
+import { suppliersTraces } from "../../lib/hazard/label/supplier-label.ts";
+import type { Ingredient } from "../../lib/hazard/classify/composition.ts";
 import { label, leadCarbonate, oil, substance, zincOxide } from "./ingredients.ts";
 
 const below = (...ingredients: readonly Ingredient[]) =>

@@ -3,18 +3,18 @@ import {
   classification,
   classificationFaults,
   type ClassificationForm,
-} from "../../lib/hazard/classification.ts";
+} from "../../lib/hazard/classify/classification.ts";
 import {
   HAZARD_CODES,
   HAZARD_STATEMENTS,
   inLabelOrder,
   isHazardCode,
-} from "../../lib/hazard/hazard-statement.ts";
+} from "../../lib/hazard/texts/hazard-statement.ts";
 import {
   HAZARD_CLASSES,
   HAZARD_CLASS_NAMES,
   isHazardClass,
-} from "../../lib/hazard/hazard-class.ts";
+} from "../../lib/hazard/classify/hazard-class.ts";
 import { label, substance } from "./ingredients.ts";
 
 describe("a code alone", () => {

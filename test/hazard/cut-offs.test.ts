@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { GENERIC_LIMITS } from "../../lib/hazard/cut-offs.ts";
-import { reproductionStatement } from "../../lib/hazard/reproduction.ts";
-import type { HazardClass } from "../../lib/hazard/hazard-class.ts";
-import type { HazardCode } from "../../lib/hazard/hazard-statement.ts";
+import { GENERIC_LIMITS } from "../../lib/hazard/classify/cut-offs.ts";
+import { reproductionStatement } from "../../lib/hazard/classify/reproduction.ts";
+import type { HazardClass } from "../../lib/hazard/classify/hazard-class.ts";
+import type { HazardCode } from "../../lib/hazard/texts/hazard-statement.ts";
 import { classStatements, label, leadCarbonate, substance } from "./ingredients.ts";
 
 /** Statements of the chronic health classes alone: H302 and the aquatic ones have tables of their own. */

@@ -3,10 +3,16 @@ import {
   CLAIM_KINDS,
   FORBIDDEN_WORDS,
   type ClaimKind,
-} from "../../lib/hazard/forbidden-word-table.ts";
-import { forbiddenWords } from "../../lib/hazard/forbidden-words.ts";
-import { statementText, STATEMENT_CODES } from "../../lib/hazard/statement-text.ts";
-import { STATEMENT_LANGUAGES, type StatementLanguage } from "../../lib/hazard/statement-wording.ts";
+} from "../../lib/hazard/label/forbidden-word-table.ts";
+import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
+import {
+  hazardStatementText,
+  STATEMENT_CODES,
+} from "../../lib/hazard/texts/hazard-statement-text.ts";
+import {
+  STATEMENT_LANGUAGES,
+  type StatementLanguage,
+} from "../../lib/hazard/texts/hazard-statement-wording.ts";
 
 interface Claim {
   readonly language: StatementLanguage;
@@ -148,7 +154,7 @@ describe("what is no claim", () => {
   test("no official statement is one, in any language", () => {
     for (const language of STATEMENT_LANGUAGES) {
       for (const code of STATEMENT_CODES)
-        expect(forbiddenWords(statementText(code, language), language), code).toEqual([]);
+        expect(forbiddenWords(hazardStatementText(code, language), language), code).toEqual([]);
     }
   });
 

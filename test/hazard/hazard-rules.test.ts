@@ -1,15 +1,17 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { HAZARD_RULES } from "../../lib/hazard/hazard-rules.ts";
+import { HAZARD_RULES } from "../../lib/hazard/classify/hazard-rules.ts";
 import { HAZARD_SOURCES } from "../../lib/sources/hazard.ts";
 
 const ROOM = new URL("../../lib/hazard/", import.meta.url);
-const files = readdirSync(ROOM).map((name) => ({
-  name,
-  text: readFileSync(new URL(name, ROOM), "utf8"),
-}));
+const files = readdirSync(ROOM, { recursive: true, encoding: "utf8" })
+  .filter((name) => name.endsWith(".ts"))
+  .map((name) => ({
+    name,
+    text: readFileSync(new URL(name, ROOM), "utf8"),
+  }));
 const code = files
-  .filter(({ name }) => name !== "hazard-rules.ts")
+  .filter(({ name }) => !name.endsWith("hazard-rules.ts"))
   .map(({ text }) => text)
   .join("\n");
 

@@ -1,7 +1,7 @@
-import { labelElements, type LabelElements } from "../../lib/hazard/label-elements.ts";
-import type { Ingredient, Mixture } from "../../lib/hazard/mixture.ts";
-import type { ClassificationForm } from "../../lib/hazard/classification.ts";
-import type { Quantity } from "../../lib/quantities/range.ts";
+import { labelElements, type LabelElements } from "../../lib/hazard/label/label-elements.ts";
+import type { Ingredient, Composition } from "../../lib/hazard/classify/composition.ts";
+import type { ClassificationForm } from "../../lib/hazard/classify/classification.ts";
+import type { Quantity } from "../../lib/quantities/interval.ts";
 
 /** Drying oil: its supplier states no hazard. Fills a mixture up to the whole. */
 export function oil(massFraction: Quantity): Ingredient {
@@ -55,7 +55,7 @@ export function substance(
 /** Label elements of a paste in the EU frame, filled up with oil, unless said otherwise. */
 export function label(
   ingredients: readonly Ingredient[],
-  other: Partial<Mixture> = {},
+  other: Partial<Composition> = {},
 ): LabelElements {
   const total = ingredients.reduce(
     (sum, { massFraction }) =>

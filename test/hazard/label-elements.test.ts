@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { HAZARD_CODES } from "../../lib/hazard/hazard-statement.ts";
+import { HAZARD_CODES } from "../../lib/hazard/texts/hazard-statement.ts";
 import { HAZARD_SOURCES } from "../../lib/sources/hazard.ts";
-import { labelElements } from "../../lib/hazard/label-elements.ts";
-import { withManganeseDioxide } from "../../lib/hazard/manganese-dioxide.ts";
-import type { Ingredient, Mixture } from "../../lib/hazard/mixture.ts";
-import { dilutedIngredients } from "../../lib/hazard/mixture.ts";
+import { labelElements } from "../../lib/hazard/label/label-elements.ts";
+import { withManganeseDioxide } from "../../lib/hazard/studio/manganese-dioxide.ts";
+import type { Ingredient, Composition } from "../../lib/hazard/classify/composition.ts";
+import { dilutedIngredients } from "../../lib/hazard/classify/composition.ts";
 import { classStatements, label, leadCarbonate, oil, substance } from "./ingredients.ts";
 
 /** Ingredients with any statements at fractions of whole per mille, so that they land on limits now and then. */
@@ -36,7 +36,7 @@ const mixtures = fc.record({
 describe("properties", () => {
   test("the order of ingredients never matters", () => {
     fc.assert(
-      fc.property(mixtures, fc.infiniteStream(fc.nat()), (mixture: Mixture, keys) => {
+      fc.property(mixtures, fc.infiniteStream(fc.nat()), (mixture: Composition, keys) => {
         const shuffled = mixture.ingredients
           .map((ingredient) => ({ ingredient, key: keys.next().value as number }))
           .sort((one, other) => one.key - other.key)
@@ -51,7 +51,7 @@ describe("properties", () => {
 
   test("nor does writing one ingredient as two halves", () => {
     fc.assert(
-      fc.property(mixtures, (mixture: Mixture) => {
+      fc.property(mixtures, (mixture: Composition) => {
         const halves = mixture.ingredients.flatMap((ingredient) =>
           [ingredient, ingredient].map((half) => ({
             ...half,
@@ -66,7 +66,7 @@ describe("properties", () => {
 
   test("every statement has its reason, with ingredients and a source of the bibliography", () => {
     fc.assert(
-      fc.property(mixtures, (mixture: Mixture) => {
+      fc.property(mixtures, (mixture: Composition) => {
         const found = labelElements(mixture);
         for (const code of [...found.hazardStatements, ...found.supplemental]) {
           const traces = found.traces.filter(({ statement }) => statement === code);
@@ -159,7 +159,7 @@ describe("umber by its manganese", () => {
 });
 
 describe("titanium dioxide (cjeu-titanium-dioxide)", () => {
-  const white = (frame: Mixture["frame"], identity: Partial<Ingredient>) =>
+  const white = (frame: Composition["frame"], identity: Partial<Ingredient>) =>
     label([{ ...substance("white", 1, "H351"), ...identity }], { frame, form: "powder" });
 
   test("no H351 in the EU frame, and the cause is said", () => {

@@ -1,11 +1,16 @@
 import { describe, expect, test } from "vitest";
-import { ACTS, actStanding, HAZARD_MARKETS, type ActKey } from "../../lib/hazard/acts.ts";
+import {
+  ACTS,
+  actStanding,
+  HAZARD_MARKETS,
+  type ActKey,
+} from "../../lib/hazard/classify/legislation.ts";
 import {
   marketRulings,
   mayBeSold,
   US_LEAD_LIMIT,
   type Sale,
-} from "../../lib/hazard/market-rulings.ts";
+} from "../../lib/hazard/markets/market-statements.ts";
 import { HAZARD_SOURCES } from "../../lib/sources/hazard.ts";
 import { leadCarbonate, oil, substance } from "./ingredients.ts";
 

@@ -1,5 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { dilutedIngredients, mixtureParts, type Ingredient } from "../../lib/hazard/mixture.ts";
+import {
+  dilutedIngredients,
+  mixtureParts,
+  type Ingredient,
+} from "../../lib/hazard/classify/composition.ts";
 import { leadCarbonate, oil, substance } from "./ingredients.ts";
 
 const parts = (...ingredients: readonly Ingredient[]) =>

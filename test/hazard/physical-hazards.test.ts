@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { flammableLiquidClass } from "../../lib/hazard/physical-hazards.ts";
-import type { Mixture } from "../../lib/hazard/mixture.ts";
+import { flammableLiquidClass } from "../../lib/hazard/classify/physical-hazards.ts";
+import type { Composition } from "../../lib/hazard/classify/composition.ts";
 import { classStatements, label, substance } from "./ingredients.ts";
 
 describe("flammableLiquidClass (clp-1272-2008-memory, Table 2.6.1)", () => {
@@ -24,7 +24,7 @@ describe("flammableLiquidClass (clp-1272-2008-memory, Table 2.6.1)", () => {
 
 const thinner = (fraction: number) =>
   substance("white-spirit", fraction, "H226", "H304", "H336", "EUH066");
-const liquid = (fraction: number, other: Partial<Mixture> = {}) =>
+const liquid = (fraction: number, other: Partial<Composition> = {}) =>
   label([thinner(fraction)], { form: "liquid", ...other });
 
 describe("a thinner", () => {

@@ -3,8 +3,8 @@ import {
   HAZARD_CLASSES,
   PICTOGRAM_CODES,
   type ClassElements,
-} from "../../lib/hazard/hazard-class.ts";
-import { PICTOGRAM_DRAWINGS, PICTOGRAM_FRAME } from "../../lib/hazard/pictogram-drawings.ts";
+} from "../../lib/hazard/classify/hazard-class.ts";
+import { PICTOGRAM_DRAWINGS, PICTOGRAM_FRAME } from "../../lib/hazard/label/pictogram-drawings.ts";
 
 /** Every end point of a path: absolute commands only, so that a drawing can be scaled and printed as it stands. */
 function points(d: string): [number, number][] {

@@ -1,16 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { HAZARD_CODES } from "../../lib/hazard/hazard-statement.ts";
-import { PRECAUTIONS_AT_MOST } from "../../lib/hazard/precautionary-choice.ts";
+import { HAZARD_CODES } from "../../lib/hazard/texts/hazard-statement.ts";
+import { PRECAUTIONS_AT_MOST } from "../../lib/hazard/label/precautionary-choice.ts";
 import {
   precaution,
   PRECAUTIONARY_CODES,
   replacement,
-} from "../../lib/hazard/precautionary-statement.ts";
-import type { Mixture } from "../../lib/hazard/mixture.ts";
+} from "../../lib/hazard/texts/precautionary-statement.ts";
+import type { Composition } from "../../lib/hazard/classify/composition.ts";
 import { label, leadCarbonate, substance, zincOxide } from "./ingredients.ts";
 
-const precautions = (ingredients: Parameters<typeof label>[0], other: Partial<Mixture> = {}) =>
+const precautions = (ingredients: Parameters<typeof label>[0], other: Partial<Composition> = {}) =>
   label(ingredients, other).precautionaryStatements.map(({ statement }) => statement);
 
 describe("what a careful technician would expect (common practice, no source)", () => {

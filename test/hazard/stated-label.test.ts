@@ -3,7 +3,7 @@ import {
   labelDifferences,
   statedLabelFaults,
   type StatedLabel,
-} from "../../lib/hazard/stated-label.ts";
+} from "../../lib/hazard/label/stated-label.ts";
 import { label, leadCarbonate, oil, substance, zincOxide } from "./ingredients.ts";
 
 const STATED: StatedLabel = {

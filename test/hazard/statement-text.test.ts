@@ -1,18 +1,21 @@
 import { describe, expect, test } from "vitest";
-import { HAZARD_CODES, HAZARD_STATEMENTS } from "../../lib/hazard/hazard-statement.ts";
-import { classElements } from "../../lib/hazard/hazard-class.ts";
-import { HAZARD_TEXTS } from "../../lib/hazard/hazard-texts.ts";
-import { CHOOSABLE_PRECAUTIONS, precaution } from "../../lib/hazard/precautionary-statement.ts";
+import { HAZARD_CODES, HAZARD_STATEMENTS } from "../../lib/hazard/texts/hazard-statement.ts";
+import { classElements } from "../../lib/hazard/classify/hazard-class.ts";
+import { HAZARD_TEXTS } from "../../lib/hazard/texts/hazard-texts.ts";
+import {
+  CHOOSABLE_PRECAUTIONS,
+  precaution,
+} from "../../lib/hazard/texts/precautionary-statement.ts";
 import {
   signalWordText,
   statementInLanguage,
-  statementText,
+  hazardStatementText,
   STATEMENT_CODES,
   textsToReview,
   unknownToxicityText,
-} from "../../lib/hazard/statement-text.ts";
-import { STATEMENT_LANGUAGES, wording } from "../../lib/hazard/statement-wording.ts";
-import { SUPPLEMENTAL_CODES } from "../../lib/hazard/supplemental-code.ts";
+} from "../../lib/hazard/texts/hazard-statement-text.ts";
+import { STATEMENT_LANGUAGES, wording } from "../../lib/hazard/texts/hazard-statement-wording.ts";
+import { SUPPLEMENTAL_CODES } from "../../lib/hazard/texts/supplemental-code.ts";
 
 describe("texts read in public lists (clp-annex-3)", () => {
   test.each([
@@ -66,7 +69,7 @@ describe("never guessed", () => {
   });
 
   test("an unknown code is refused, with the nearest", () => {
-    expect(() => statementText("H309", "en")).toThrow(
+    expect(() => hazardStatementText("H309", "en")).toThrow(
       new RangeError(
         "Unexpected statement code `H309`, expected `a statement that has its text here`; nearest `H300`",
       ),
@@ -113,20 +116,20 @@ describe("what the EU frame can print is there in every language", () => {
 
 describe("what is filled in", () => {
   test("EUH208 names the sensitisers, whatever signs they hold", () => {
-    expect(statementText("EUH208", "en", ["cobalt soap", "resin $& acid"])).toBe(
+    expect(hazardStatementText("EUH208", "en", ["cobalt soap", "resin $& acid"])).toBe(
       "Contains cobalt soap, resin $& acid. May produce an allergic reaction.",
     );
-    expect(statementText("EUH208", "de", ["Kobaltseife"])).toBe(
+    expect(hazardStatementText("EUH208", "de", ["Kobaltseife"])).toBe(
       "Enthält Kobaltseife. Kann allergische Reaktionen hervorrufen.",
     );
   });
 
   test("P260 and P261 by form", () => {
-    expect(statementText("P260", "en", [], "powder")).toBe("Do not breathe dust.");
-    expect(statementText("P261", "es", [], "liquid")).toBe(
+    expect(hazardStatementText("P260", "en", [], "powder")).toBe("Do not breathe dust.");
+    expect(hazardStatementText("P261", "es", [], "liquid")).toBe(
       "Evitar respirar los vapores/el aerosol.",
     );
-    expect(statementText("P260", "en")).toContain("dust/fume/gas");
+    expect(hazardStatementText("P260", "en")).toContain("dust/fume/gas");
   });
 
   test("the line on unknown toxicity, in English until its translation is known", () => {

@@ -1,16 +1,16 @@
 import { describe, expect, test } from "vitest";
-import { dustiness } from "../../lib/hazard/dustiness.ts";
-import { pigmentNature } from "../../lib/hazard/pigment-nature.ts";
+import { dustiness } from "../../lib/hazard/studio/dustiness.ts";
+import { pigmentNature } from "../../lib/hazard/studio/pigment-nature.ts";
 import {
   studioCautions,
   STUDIO_OPERATIONS,
   type StudioOperation,
   type StudioPaint,
   type StudioPigment,
-} from "../../lib/hazard/studio-cautions.ts";
-import { STUDIO_METAL_FROM, unclassifiedMetals } from "../../lib/hazard/studio-material.ts";
-import { withManganeseDioxide } from "../../lib/hazard/manganese-dioxide.ts";
-import type { Ingredient } from "../../lib/hazard/mixture.ts";
+} from "../../lib/hazard/studio/studio-cautions.ts";
+import { STUDIO_METAL_FROM, unclassifiedMetals } from "../../lib/hazard/studio/studio-material.ts";
+import { withManganeseDioxide } from "../../lib/hazard/studio/manganese-dioxide.ts";
+import type { Ingredient } from "../../lib/hazard/classify/composition.ts";
 import { leadCarbonate, oil, substance } from "./ingredients.ts";
 
 // All rules: common practice, no source, as practice-hazard words them; the covered can: 29-cfr-1926-252 (read).

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { elementShare } from "../../lib/hazard/metal-content.ts";
-import type { Mixture } from "../../lib/hazard/mixture.ts";
+import { elementShare } from "../../lib/hazard/studio/metal-content.ts";
+import type { Composition } from "../../lib/hazard/classify/composition.ts";
 import { label, leadCarbonate, substance } from "./ingredients.ts";
 
 describe("lead in a paint (clp-annex-2-memory)", () => {
-  const lead = (share: number, other: Partial<Mixture> = {}) =>
+  const lead = (share: number, other: Partial<Composition> = {}) =>
     label([{ ...substance("lead-drier", 1), metals: { lead: share } }], other).supplemental;
 
   test("exceeding .15 % of metal, not reaching it", () => {

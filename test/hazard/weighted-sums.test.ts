@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { ClassificationForm } from "../../lib/hazard/classification.ts";
+import type { ClassificationForm } from "../../lib/hazard/classify/classification.ts";
 import { classStatements, label, substance, zincOxide } from "./ingredients.ts";
 
 interface Sum {

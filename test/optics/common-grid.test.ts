@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { commonGrid, onCommonGrid } from "../../lib/optics/coarsest-grid.ts";
-import type { Reading } from "../../lib/optics/reading.ts";
+import { commonGrid, onCommonGrid } from "../../lib/optics/fit/common-grid.ts";
+import type { Measurement } from "../../lib/optics/fit/measurement.ts";
 import { wavelengthsNm, type WavelengthGrid } from "../../lib/quantities/spectrum.ts";
 
 const FINE = { startNm: 380, stepNm: 5, count: 73 };
@@ -26,7 +26,7 @@ describe("commonGrid", () => {
 
 describe("onCommonGrid", () => {
   const smooth = (nm: number): number => 0.4 + 0.3 * Math.sin(nm / 60);
-  const reading = (grid: WavelengthGrid): Reading => ({
+  const reading = (grid: WavelengthGrid): Measurement => ({
     spectrum: { grid, values: wavelengthsNm(grid).map(smooth) },
     geometry: "45/0",
   });

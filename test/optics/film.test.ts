@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { filmReflectance, scatteringPower, twoGroundRatio } from "../../lib/optics/film.ts";
+import { filmReflectance, scatteringPower, twoGroundRatio } from "../../lib/optics/films/film.ts";
 import { absorptionScatteringRatio, masstoneReflectance } from "../../lib/optics/kubelka-munk.ts";
 import { checkTable, type Check } from "../support/checks.ts";
 import { integratedReflectance } from "./two-flux.ts";

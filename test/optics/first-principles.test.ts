@@ -5,28 +5,28 @@ import {
   CARBONS,
   indexOfPermittivity,
   MAGNETITE,
-} from "../../lib/optics/absorbing-index.ts";
-import { LUMP_STRENGTH } from "../../lib/optics/dispersion.ts";
+} from "../../lib/optics/theory/absorbing-index.ts";
+import { LUMP_STRENGTH } from "../../lib/optics/fit/dispersion.ts";
 import {
   band,
   firstPrinciplesTints,
   theoryTintAt,
   type TheoryTint,
   type TheoryTints,
-} from "../../lib/optics/first-principles-tint.ts";
-import { particleCoefficients } from "../../lib/optics/particle-coefficients.ts";
+} from "../../lib/optics/theory/mie-tint.ts";
+import { particleCoefficients } from "../../lib/optics/theory/particle-coefficients.ts";
 import {
   particleModel,
   type ParticleModel,
   type RecordedParticle,
-} from "../../lib/optics/particle-model.ts";
+} from "../../lib/optics/theory/particle-model.ts";
 import {
   PARTICLE_GRID,
   particleRuns,
   RUN_COUNT,
   type ParticleRun,
-} from "../../lib/optics/particle-runs.ts";
-import { quasiRandomPoint } from "../../lib/optics/quasi-random.ts";
+} from "../../lib/optics/theory/particle-runs.ts";
+import { quasiRandomPoint } from "../../lib/optics/theory/quasi-random.ts";
 import {
   CALCITE,
   LEAD_CARBONATE,
@@ -34,8 +34,8 @@ import {
   statedIndex,
   ZINCITE,
   type IndexSet,
-} from "../../lib/optics/refractive-index.ts";
-import { sizeAverage, sizeTable, volumeMedianUm } from "../../lib/optics/size-average.ts";
+} from "../../lib/optics/theory/refractive-index.ts";
+import { sizeAverage, sizeTable, volumeMedianUm } from "../../lib/optics/theory/size-average.ts";
 import {
   allBluerRuling,
   blueDifference,
@@ -45,7 +45,7 @@ import {
   leanRuling,
   scatteringBands,
   spectralExponents,
-} from "../../lib/optics/theory-rulings.ts";
+} from "../../lib/optics/theory/theory-statements.ts";
 import { OPTICS_SOURCES } from "../../lib/sources/optics.ts";
 import { checkTable } from "../support/checks.ts";
 

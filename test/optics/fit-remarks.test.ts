@@ -3,8 +3,8 @@ import {
   fitQualityRuling,
   surfaceRuling,
   WEIGHTED_RESIDUAL_MAX,
-} from "../../lib/optics/fit-remarks.ts";
-import { NO_SURFACE, OIL_SURFACE } from "../../lib/optics/surface.ts";
+} from "../../lib/optics/fit/fit-remarks.ts";
+import { NO_SURFACE, OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
 
 describe("surfaceRuling", () => {
   test.each([

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
-import type { ColourFit } from "../../lib/optics/colour-fit.ts";
-import type { DrawdownSet, Tint } from "../../lib/optics/drawdown.ts";
-import { fittedColour } from "../../lib/optics/fitted-colour.ts";
-import { smoothSurface } from "../../lib/optics/fresnel.ts";
-import type { Geometry, Reading } from "../../lib/optics/reading.ts";
+import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
+import type { DrawdownSet, Tint } from "../../lib/optics/fit/drawdown.ts";
+import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
+import { smoothSurface } from "../../lib/optics/surface/fresnel.ts";
+import type { Geometry, Measurement } from "../../lib/optics/fit/measurement.ts";
 import { checkTable } from "../support/checks.ts";
 import {
   BLUE,
@@ -178,7 +178,7 @@ describe("K and S of synthetic drawdowns", () => {
 
 /** A set whose readings are all scaled. */
 function dimmed(set: DrawdownSet, factor: number): DrawdownSet {
-  const scaled = (reading: Reading): Reading => ({
+  const scaled = (reading: Measurement): Measurement => ({
     ...reading,
     spectrum: {
       ...reading.spectrum,
@@ -195,7 +195,7 @@ function dimmed(set: DrawdownSet, factor: number): DrawdownSet {
 /** A masstone and one tint of a black, flat over the spectrum, under an oil film. */
 function flatBlack(masstone: number, tint: number): { K: number; S: number } {
   const surface = smoothSurface(1.5);
-  const reading = (value: number): Reading => ({
+  const reading = (value: number): Measurement => ({
     spectrum: flatSpectrum(GRID, value),
     geometry: "d/8 excluded",
     surface,
@@ -398,12 +398,12 @@ describe("refusals", () => {
     massRatio: first.massRatio,
     reading: first.reading,
   };
-  const withSurface = (reading: Reading, surface: { k1: number; k2: number }): Reading => ({
+  const withSurface = (reading: Measurement, surface: { k1: number; k2: number }): Measurement => ({
     ...reading,
     surface,
   });
   const NONE = { k1: 0, k2: 0 };
-  const flat = (value: number): Reading => ({
+  const flat = (value: number): Measurement => ({
     ...masstone,
     geometry: "d/8 included",
     spectrum: flatSpectrum(GRID, value),

@@ -1,36 +1,43 @@
 import { describe, expect, test } from "vitest";
-import { isRuling } from "../../lib/quantities/ruling.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
-import { smoothSurface } from "../../lib/optics/fresnel.ts";
+import { smoothSurface } from "../../lib/optics/surface/fresnel.ts";
 import {
   glossDepth,
   SURFACE_LIGHT_SEEN,
   type Depth,
   type Finish,
   type GlossDepth,
-} from "../../lib/optics/gloss-depth.ts";
-import { internalReflectances, readingInGeometry } from "../../lib/optics/reading-in-geometry.ts";
-import type { Geometry, Reading } from "../../lib/optics/reading.ts";
-import { measuredReflectance } from "../../lib/optics/surface.ts";
+} from "../../lib/optics/surface/gloss-depth.ts";
+import {
+  internalReflectances,
+  readingInGeometry,
+} from "../../lib/optics/surface/measurement-in-geometry.ts";
+import type { Geometry, Measurement } from "../../lib/optics/fit/measurement.ts";
+import { measuredReflectance } from "../../lib/optics/surface/surface.ts";
 import { checkTable } from "../support/checks.ts";
 import { GRID } from "./synthetic-drawdowns.ts";
 
 const OIL = smoothSurface(1.48);
 
-function reading(measured: number, geometry: Geometry = "d/8 excluded", surface = OIL): Reading {
+function reading(
+  measured: number,
+  geometry: Geometry = "d/8 excluded",
+  surface = OIL,
+): Measurement {
   return { spectrum: flatSpectrum(GRID, measured), geometry, surface };
 }
 
-const glossy = (internal: number): Reading =>
+const glossy = (internal: number): Measurement =>
   reading(measuredReflectance(internal, "d/8 excluded", OIL));
 
-function depthsOf(masstone: Reading): GlossDepth {
+function depthsOf(masstone: Measurement): GlossDepth {
   const found = glossDepth(masstone);
-  if (isRuling(found)) throw new Error(`Unexpected absence ${found.rule}`);
+  if (isStatement(found)) throw new Error(`Unexpected absence ${found.rule}`);
   return found;
 }
 
-function depth(masstone: Reading, finish: Finish, specular: Depth["specular"]): Depth {
+function depth(masstone: Measurement, finish: Finish, specular: Depth["specular"]): Depth {
   const found = depthsOf(masstone).depths.find(
     (one) => one.finish === finish && one.specular === specular,
   );
@@ -124,7 +131,7 @@ describe("glossDepth", () => {
   });
 
   test("takes an oil film's surface where none is stated, and can't do with none", () => {
-    const bare: Reading = { spectrum: flatSpectrum(GRID, 0.01), geometry: "d/8 excluded" };
+    const bare: Measurement = { spectrum: flatSpectrum(GRID, 0.01), geometry: "d/8 excluded" };
     expect(depth(bare, "matte", "excluded").values[0][0]).toBeCloseTo(0.05, 10);
     expect(glossDepth({ ...bare, surface: { k1: 0, k2: 0 } })).toMatchObject({
       rule: "geometry-needs-surface",
@@ -147,7 +154,7 @@ describe("readingInGeometry", () => {
       "d/8 excluded",
       OIL,
     );
-    if (isRuling(found)) throw new Error("Unexpected absence");
+    if (isStatement(found)) throw new Error("Unexpected absence");
     for (const value of found.values)
       expect(value).toBeCloseTo(measuredReflectance(0.3, "d/8 excluded", OIL), 12);
   });

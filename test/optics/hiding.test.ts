@@ -2,16 +2,16 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { tristimulus } from "../../lib/colorimetry/tristimulus.ts";
 import { flatSpectrum, wavelengthsNm } from "../../lib/quantities/spectrum.ts";
-import { isRuling } from "../../lib/quantities/ruling.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
 import {
   CHART_GROUNDS,
   filmCoefficients,
   flatGround,
   type FilmCoefficients,
   type FilmDrawdown,
-} from "../../lib/optics/film-coefficients.ts";
-import { smoothSurface } from "../../lib/optics/fresnel.ts";
-import { GLAZE_FILMS_UM, glazeStrip } from "../../lib/optics/glaze.ts";
+} from "../../lib/optics/films/film-coefficients.ts";
+import { smoothSurface } from "../../lib/optics/surface/fresnel.ts";
+import { GLAZE_FILMS_UM, glazeStrip } from "../../lib/optics/films/glaze.ts";
 import {
   contrastRatio,
   coverageCm2PerMl,
@@ -20,14 +20,14 @@ import {
   hidingFilmUm,
   OPACITY_LIMITS,
   opacityRuling,
-} from "../../lib/optics/hiding.ts";
+} from "../../lib/optics/films/hiding.ts";
 import {
   absoluteCoefficients,
   extendedPaint,
   mixedCoefficients,
-} from "../../lib/optics/mixed-coefficients.ts";
-import { fittedColour } from "../../lib/optics/fitted-colour.ts";
-import type { Reading } from "../../lib/optics/reading.ts";
+} from "../../lib/optics/mixtures/mixed-coefficients.ts";
+import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
+import type { Measurement } from "../../lib/optics/fit/measurement.ts";
 import {
   BLUE,
   bounced,
@@ -70,7 +70,7 @@ function film(paint: SyntheticPigment, filmUm: number, ground: number): FilmDraw
   };
 }
 
-function masstoneOf(paint: SyntheticPigment): Reading {
+function masstoneOf(paint: SyntheticPigment): Measurement {
   return {
     spectrum: {
       grid: GRID,
@@ -83,7 +83,7 @@ function masstoneOf(paint: SyntheticPigment): Reading {
 }
 
 function known(found: ReturnType<typeof filmCoefficients>): FilmCoefficients {
-  if (isRuling(found)) throw new Error(`Unexpected absence ${found.rule}`);
+  if (isStatement(found)) throw new Error(`Unexpected absence ${found.rule}`);
   return found;
 }
 

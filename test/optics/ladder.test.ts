@@ -2,22 +2,22 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
 import type { Lab } from "../../lib/colorimetry/viewing.ts";
-import { isRuling } from "../../lib/quantities/ruling.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
 import {
   interpolatedAtLightness,
   INTERPOLATED_GAP_MAX,
   predictedAtLightness,
   type TintAtLightness,
-} from "../../lib/optics/equal-lightness.ts";
-import { fittedColour } from "../../lib/optics/fitted-colour.ts";
+} from "../../lib/optics/tints/equal-lightness.ts";
+import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
 import {
   LADDER_BEYOND,
   ladderModel,
   ladderSteps,
   predictedTint,
   type LadderModel,
-} from "../../lib/optics/ladder.ts";
-import { predictionUncertainty } from "../../lib/optics/prediction-uncertainty.ts";
+} from "../../lib/optics/tints/ladder.ts";
+import { predictionUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
 import { checkTable } from "../support/checks.ts";
 import {
   LAMP,
@@ -59,7 +59,7 @@ function drawn(colour: SyntheticPigment, massRatio: number, white = TITANIUM): L
 }
 
 function reached(tint: ReturnType<typeof predictedAtLightness>): TintAtLightness {
-  if (isRuling(tint)) throw new Error(`Unexpected absence ${tint.rule}`);
+  if (isStatement(tint)) throw new Error(`Unexpected absence ${tint.rule}`);
   return tint;
 }
 

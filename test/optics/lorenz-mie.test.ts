@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { sphereEfficiencies, type SphereEfficiencies } from "../../lib/optics/lorenz-mie.ts";
+import { sphereEfficiencies, type SphereEfficiencies } from "../../lib/optics/theory/lorenz-mie.ts";
 import { checkTable, type Check } from "../support/checks.ts";
 import { efficienciesByFractions } from "./mie-by-fractions.ts";
 

@@ -1,15 +1,15 @@
 import { describe, expect, test } from "vitest";
-import { fittedColour } from "../../lib/optics/fitted-colour.ts";
-import { ladderInPaint } from "../../lib/optics/ladder-in-paint.ts";
-import { ladderModel, predictedTint, type LadderModel } from "../../lib/optics/ladder.ts";
-import { mixedLab, mixedRatioAt, mixture } from "../../lib/optics/mixture.ts";
-import { pairNeutral } from "../../lib/optics/pair-neutral.ts";
+import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
+import { ladderInPaint } from "../../lib/optics/tints/ladder-in-paint.ts";
+import { ladderModel, predictedTint, type LadderModel } from "../../lib/optics/tints/ladder.ts";
+import { mixedLab, mixedRatioAt, mixture } from "../../lib/optics/mixtures/mixture.ts";
+import { pairNeutral } from "../../lib/optics/mixtures/pair-neutral.ts";
 import {
   commonWhites,
   unknownOilRuling,
   type MixedComponent,
-} from "../../lib/optics/whites-of-all.ts";
-import { isRuling } from "../../lib/quantities/ruling.ts";
+} from "../../lib/optics/tints/common-whites.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
 import {
   BLUE,
   LAMP,
@@ -65,7 +65,7 @@ describe("a ladder made to count paint", () => {
       { ladder: byPaint, parts: 1 },
       { ladder: ladderInPaint(weighed, 0.4, 0.8), parts: 1 },
     ]);
-    if (isRuling(mixed)) throw new Error(mixed.rule);
+    if (isStatement(mixed)) throw new Error(mixed.rule);
     expect(mixedLab(mixed, 0.2).b).toBeCloseTo(predictedTint(byPigment, 0.1).lab.b, 6);
   });
   test("is left as it is when it counts paint already", () => {
@@ -133,15 +133,15 @@ describe("whites that all were let down in", () => {
 describe("where a pair lies nearest to neutral", () => {
   const [blue, ochre] = [ladder(BLUE), ladder(OCHRE)];
   const neutral = pairNeutral(blue, ochre, 50);
-  if (isRuling(neutral)) throw new Error(neutral.rule);
+  if (isStatement(neutral)) throw new Error(neutral.rule);
   test("is found as trying every thousandth part finds it", () => {
     const tried = Array.from({ length: 1001 }, (_, i) => {
       const mixed = mixture([
         { ladder: blue, parts: i / 1000 },
         { ladder: ochre, parts: 1 - i / 1000 },
       ]);
-      const ratio = isRuling(mixed) ? mixed : mixedRatioAt(mixed, 50);
-      return isRuling(mixed) || isRuling(ratio)
+      const ratio = isStatement(mixed) ? mixed : mixedRatioAt(mixed, 50);
+      return isStatement(mixed) || isStatement(ratio)
         ? Infinity
         : Math.hypot(mixedLab(mixed, ratio).a, mixedLab(mixed, ratio).b);
     });
@@ -152,10 +152,10 @@ describe("where a pair lies nearest to neutral", () => {
   });
   test("is the colour itself for a pair of one, and refused where none has that L*", () => {
     const own = pairNeutral(blue, blue, 50);
-    if (isRuling(own)) throw new Error(own.rule);
+    if (isStatement(own)) throw new Error(own.rule);
     const alone = mixture([{ ladder: blue, parts: 1 }]);
-    const ratio = isRuling(alone) ? alone : mixedRatioAt(alone, 50);
-    if (isRuling(alone) || isRuling(ratio)) throw new Error("refused");
+    const ratio = isStatement(alone) ? alone : mixedRatioAt(alone, 50);
+    if (isStatement(alone) || isStatement(ratio)) throw new Error("refused");
     const { a, b } = mixedLab(alone, ratio);
     expect(own.chroma).toBeCloseTo(Math.hypot(a, b), 2);
     expect(pairNeutral(blue, ochre, 99.9)).toMatchObject({ rule: "ladder-does-not-reach" });

@@ -8,9 +8,9 @@ import {
   PATH_LOSSES,
   TOLD_LOSSES,
   type Drift,
-} from "../../lib/optics/drift.ts";
-import { fittedColour } from "../../lib/optics/fitted-colour.ts";
-import { ladderModel, predictedTint, type LadderModel } from "../../lib/optics/ladder.ts";
+} from "../../lib/optics/mixtures/component-loss.ts";
+import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
+import { ladderModel, predictedTint, type LadderModel } from "../../lib/optics/tints/ladder.ts";
 import {
   massParts,
   mixedLab,
@@ -21,10 +21,10 @@ import {
   pairGreys,
   type MassPart,
   type Mixture,
-} from "../../lib/optics/mixture.ts";
-import { labOf } from "../../lib/optics/set-fit.ts";
-import { OIL_SURFACE } from "../../lib/optics/surface.ts";
-import type { Ruling } from "../../lib/quantities/ruling.ts";
+} from "../../lib/optics/mixtures/mixture.ts";
+import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
+import { OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
+import type { Statement } from "../../lib/quantities/statement.ts";
 import { OPTICS_SOURCES } from "../../lib/sources/optics.ts";
 import {
   BLUE,
@@ -74,7 +74,7 @@ const ready = (parts: readonly MassPart[]): Mixture => {
   if ("rule" in mixed) throw new Error(mixed.rule);
   return mixed;
 };
-const ruling = (parts: readonly MassPart[]): Ruling => {
+const ruling = (parts: readonly MassPart[]): Statement => {
   const mixed = mixture(parts);
   if ("parts" in mixed) throw new Error("mixed after all");
   return mixed;
@@ -349,7 +349,7 @@ describe("drift", () => {
   });
   test("each limit of the words, from both sides", () => {
     const fresh = { L: 50, a: 0, b: 0 };
-    const at = (L: number, a: number, b: number): Ruling =>
+    const at = (L: number, a: number, b: number): Statement =>
       driftRuling("x", fresh, {
         loss: 0.3,
         lab: { L: 50 + L, a, b },

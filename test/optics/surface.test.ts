@@ -5,15 +5,15 @@ import {
   indexOfSurface,
   smoothSurface,
   surfaceReflectance,
-} from "../../lib/optics/fresnel.ts";
+} from "../../lib/optics/surface/fresnel.ts";
 import { absorptionScatteringRatio } from "../../lib/optics/kubelka-munk.ts";
-import type { Geometry } from "../../lib/optics/reading.ts";
+import type { Geometry } from "../../lib/optics/fit/measurement.ts";
 import {
   internalReflectance,
   measuredReflectance,
   NO_SURFACE,
   surfaceForm,
-} from "../../lib/optics/surface.ts";
+} from "../../lib/optics/surface/surface.ts";
 import { checkTable } from "../support/checks.ts";
 
 const GEOMETRIES_READ: readonly Geometry[] = ["45/0", "d/8 included", "d/8 excluded"];

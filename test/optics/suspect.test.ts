@@ -1,8 +1,12 @@
 import { describe, expect, test } from "vitest";
-import type { ColourFit } from "../../lib/optics/colour-fit.ts";
-import { fittedColour } from "../../lib/optics/fitted-colour.ts";
-import { ladderModel, ladderSteps } from "../../lib/optics/ladder.ts";
-import { SUSPECT_LIMITS, suspects, type LeftOutTint } from "../../lib/optics/suspect.ts";
+import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
+import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
+import { ladderModel, ladderSteps } from "../../lib/optics/tints/ladder.ts";
+import {
+  SUSPECT_LIMITS,
+  suspects,
+  type LeftOutTint,
+} from "../../lib/optics/fit/outlier-drawdown.ts";
 import {
   BLUE,
   IRON_BLACK,

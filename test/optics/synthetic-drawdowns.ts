@@ -5,8 +5,8 @@
  * seeded noise. Invented pigments; no algebra shared with lib/optics.
  */
 import { wavelengthsNm, type WavelengthGrid } from "../../lib/quantities/spectrum.ts";
-import type { DrawdownSet, RatioKind } from "../../lib/optics/drawdown.ts";
-import type { Geometry, Reading, SurfaceConstants } from "../../lib/optics/reading.ts";
+import type { DrawdownSet, RatioKind } from "../../lib/optics/fit/drawdown.ts";
+import type { Geometry, Measurement, SurfaceConstants } from "../../lib/optics/fit/measurement.ts";
 import { integratedMasstone } from "./two-flux.ts";
 
 export const GRID: WavelengthGrid = { startNm: 400, stepNm: 10, count: 31 };
@@ -119,7 +119,11 @@ export function syntheticSet(
 ): DrawdownSet {
   const { noise } = bench;
   const normal = normalNumbers(bench.seed);
-  const reading = (colourVolume: number, white: SyntheticPigment, whiteVolume: number): Reading => {
+  const reading = (
+    colourVolume: number,
+    white: SyntheticPigment,
+    whiteVolume: number,
+  ): Measurement => {
     const grid = bench.grid ?? GRID;
     const values = wavelengthsNm(grid).map((nm) => {
       const R = integratedMasstone(

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { HUE_SECTORS, hueToward, hueTurn, hueWord } from "../../lib/optics/hue-word.ts";
+import { HUE_SECTORS, hueToward, hueTurn, hueWord } from "../../lib/optics/tints/hue-word.ts";
 import {
   TINT_RULES,
   tintRuling,
   whitesRuling,
   type JudgedTint,
-} from "../../lib/optics/tint-ruling.ts";
+} from "../../lib/optics/tints/tint-statement.ts";
 
 const BLACK = { L: 8, a: 0, b: 1 };
 const tint = (L: number, a: number, b: number, more: Partial<JudgedTint> = {}): JudgedTint => ({

@@ -1,26 +1,26 @@
 import { describe, expect, test } from "vitest";
-import { isRuling } from "../../lib/quantities/ruling.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
 import {
   expectedDispersionRuling,
   LUMP_STRENGTH,
   measuredDispersionRuling,
   strengthKeptInLumps,
-} from "../../lib/optics/dispersion.ts";
-import type { RatioKind } from "../../lib/optics/drawdown.ts";
-import { fittedColour } from "../../lib/optics/fitted-colour.ts";
-import { ladderModel, type LadderModel } from "../../lib/optics/ladder.ts";
+} from "../../lib/optics/fit/dispersion.ts";
+import type { RatioKind } from "../../lib/optics/fit/drawdown.ts";
+import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
+import { ladderModel, type LadderModel } from "../../lib/optics/tints/ladder.ts";
 import {
   paintMassRatio,
   paintVolumeRatio,
   partsOfWhite,
   pigmentMassRatio,
-} from "../../lib/optics/paint-parts.ts";
+} from "../../lib/optics/mixtures/paint-parts.ts";
 import {
   relativeStrength,
   strengthAtRatios,
   strengthTakenAt,
   type RelativeStrength,
-} from "../../lib/optics/tinting-strength.ts";
+} from "../../lib/optics/tints/tinting-strength.ts";
 import { checkTable } from "../support/checks.ts";
 import {
   BLUE,
@@ -57,7 +57,7 @@ function ladderOf(
 
 function strength(...args: Parameters<typeof relativeStrength>): RelativeStrength {
   const found = relativeStrength(...args);
-  if (isRuling(found)) throw new Error(`Unexpected absence ${found.rule}`);
+  if (isStatement(found)) throw new Error(`Unexpected absence ${found.rule}`);
   return found;
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { isRuling } from "../../lib/quantities/ruling.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
 import { OPTICS_SOURCES } from "../../lib/sources/optics.ts";
-import { tintsInWhites } from "../../lib/optics/tints-in-whites.ts";
+import { tintsInWhites } from "../../lib/optics/tints/tints-in-whites.ts";
 import {
   LAMP,
   LEAD,
@@ -42,7 +42,7 @@ describe("tintsInWhites", () => {
     expect(lamp.whites.map(({ white }) => white)).toEqual(["titanium", "lead", "zinc"]);
     for (const { steps, atLightness, sentence } of lamp.whites) {
       expect(steps.filter(({ standing }) => standing === "measured")).toHaveLength(3);
-      expect(isRuling(atLightness[50])).toBe(false);
+      expect(isStatement(atLightness[50])).toBe(false);
       expect(sentence.values["L"]).toBe(50);
     }
   });

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
-import type { ColourFit } from "../../lib/optics/colour-fit.ts";
-import { fittedColour } from "../../lib/optics/fitted-colour.ts";
-import { DRAWDOWN_NOISE } from "../../lib/optics/reading-noise.ts";
-import type { Reading, SurfaceConstants } from "../../lib/optics/reading.ts";
-import { SCATTERING_BOUND, scatteringRuling } from "../../lib/optics/scattering-ruling.ts";
+import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
+import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
+import { DRAWDOWN_NOISE } from "../../lib/optics/fit/reading-noise.ts";
+import type { Measurement, SurfaceConstants } from "../../lib/optics/fit/measurement.ts";
+import { SCATTERING_BOUND, scatteringRuling } from "../../lib/optics/fit/scattering-statement.ts";
 import { bounced, GRID } from "./synthetic-drawdowns.ts";
 import { integratedMasstone } from "./two-flux.ts";
 
@@ -18,7 +18,7 @@ interface Flat {
 
 /** A fit of drawdowns that read alike at every wavelength. */
 function flatFit({ masstone, tints }: Flat, uncertainty?: number): ColourFit {
-  const reading = (R: number): Reading => ({
+  const reading = (R: number): Measurement => ({
     spectrum: flatSpectrum(GRID, R),
     geometry: "d/8 excluded",
     surface: SURFACE,
@@ -156,7 +156,7 @@ describe("the uncertainty of K and S", () => {
 });
 
 describe("scatteringRuling", () => {
-  const masstone = (R: number): Reading => ({
+  const masstone = (R: number): Measurement => ({
     spectrum: flatSpectrum(GRID, R),
     geometry: "d/8 excluded",
   });

@@ -50,7 +50,7 @@ function installed(tarball: string): Installed {
   const packageDir = join(home, "node_modules", "mullstone");
   mkdirSync(packageDir);
   execFileSync("tar", ["-xzf", tarball, "-C", packageDir, "--strip-components=1"]);
-  return { home, packageDir, bin: join(packageDir, "bin", "mullstone.js") };
+  return { home, packageDir, bin: join(packageDir, "lib", "mullstone.js") };
 }
 
 let tarball = "";
@@ -73,7 +73,6 @@ describe("what npm packs", () => {
       "LICENSE",
       "README.md",
       "assets",
-      "bin",
       "content",
       "eleventy.config.ts",
       "lib",
@@ -91,7 +90,6 @@ describe("what npm packs", () => {
         "--others",
         "--exclude-standard",
         "-z",
-        "bin",
         "lib",
         "templates",
         "assets",

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { forbiddenWords } from "../../lib/hazard/forbidden-words.ts";
-import { statementText } from "../../lib/hazard/statement-text.ts";
+import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
+import { hazardStatementText } from "../../lib/hazard/texts/hazard-statement-text.ts";
 import { labelText } from "../../lib/pages/label-text.ts";
-import { ENGLISH } from "../../lib/present/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
 import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
 
 const MAKER = {
@@ -32,7 +32,7 @@ describe.each(TEXTS)("label text of $slug", ({ sheet, text }) => {
   test("carries its hazards in full and what is not known of them", () => {
     const { cautions } = sheet;
     for (const code of [...cautions.hazardStatements, ...cautions.precautionaryStatements])
-      expect(text).toContain(`${code} ${statementText(code, "en")}`);
+      expect(text).toContain(`${code} ${hazardStatementText(code, "en")}`);
     for (const code of [...cautions.pictograms, ...cautions.supplemental])
       expect(text).toContain(code);
     if (cautions.signalWord !== null) expect(text).toContain(cautions.signalWord);

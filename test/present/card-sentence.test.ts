@@ -3,7 +3,7 @@ import {
   CARD_SENTENCE_MAX,
   cardSentence,
   type InIndexedWhite,
-} from "../../lib/present/words/en/card-sentence.ts";
+} from "../../lib/words/en/card-sentence.ts";
 import { CARDS } from "../print/demonstration-cards.ts";
 
 const grey = (

@@ -1,14 +1,14 @@
 import { HtmlValidate } from "html-validate";
 import { describe, expect, test } from "vitest";
-import { comparisonMarkup } from "../../lib/present/comparison-markup.ts";
-import { comparisonView } from "../../lib/present/comparison-view.ts";
-import type { ShownCell, ShownColour } from "../../lib/present/comparison-views.ts";
-import { COMPARE_PAGES } from "../../lib/present/words/en/compare-pages.ts";
-import { COMPARISON_RULINGS } from "../../lib/present/words/en/rulings-comparison.ts";
-import type { Ruling } from "../../lib/quantities/ruling.ts";
-import type { ComparedAmount } from "../../lib/range/compared-colour.ts";
-import { sideBySide } from "../../lib/range/side-by-side.ts";
-import { holdSentences } from "./rulings-held.ts";
+import { comparisonMarkup } from "../../lib/present/comparison-html.ts";
+import { comparisonView } from "../../lib/present/comparison-model.ts";
+import type { ShownCell, ShownColour } from "../../lib/present/comparison-types.ts";
+import { COMPARE_PAGES } from "../../lib/words/en/compare-pages.ts";
+import { COMPARISON_RULINGS } from "../../lib/words/en/statements-comparison.ts";
+import type { Statement } from "../../lib/quantities/statement.ts";
+import type { ComparedAmount } from "../../lib/collection/compared-colour.ts";
+import { sideBySide } from "../../lib/collection/side-by-side.ts";
+import { holdSentences } from "./statements-held.ts";
 
 const WORDS = { compare: COMPARE_PAGES, rulings: COMPARISON_RULINGS, notStated: "not stated" };
 
@@ -165,7 +165,7 @@ describe("its tables", () => {
 });
 
 /** Rulings that comparing returned, of every rule. */
-function rulings(): Ruling[] {
+function rulings(): Statement[] {
   const pairs: readonly (readonly [string, ComparedAmount, ComparedAmount | undefined])[] = [
     ["masstone", place(10, 0, 0), place(4, 1, -2)],
     ["masstone", place(4, 0, 0), place(4.4, 0, 0)],

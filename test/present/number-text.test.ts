@@ -4,7 +4,7 @@ import {
   placesWithin,
   quantityText,
   significantText,
-} from "../../lib/present/number-text.ts";
+} from "../../lib/words/number-text.ts";
 
 test.each([
   [-0.04, 1, "0.0"],

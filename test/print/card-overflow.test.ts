@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { statementInLanguage } from "../../lib/hazard/statement-text.ts";
+import { statementInLanguage } from "../../lib/hazard/texts/hazard-statement-text.ts";
 import { CARD_FACTS, type CardContent } from "../../lib/print/card-content.ts";
 import { CardTooLarge } from "../../lib/print/card-fault.ts";
 import { cardLayout, type LaidCard } from "../../lib/print/card-layout.ts";
@@ -10,7 +10,7 @@ import { measureText } from "../../lib/print/print-document.ts";
 import { FACE_HEIGHTS } from "../../lib/print/print-font.ts";
 import { qrMatrix } from "../../lib/print/qr-block.ts";
 import { MM_PER_PT } from "../../lib/print/text-lines.ts";
-import { ENGLISH } from "../../lib/present/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
 import type { Language } from "../../lib/records/schema/terms.ts";
 import { SIZES } from "./demonstration-cards.ts";
 import { solid } from "./demonstration-prints.ts";

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { cardOfSheet } from "../../lib/print/card-of-sheet.ts";
-import { cardRevision, cardStates } from "../../lib/print/card-states.ts";
+import { cardRevision, cardStates } from "../../lib/print/card-statements.ts";
 import type { StatedCard } from "../../lib/print/range-cards.ts";
 import { reprintList, type EarlierCard } from "../../lib/print/reprint-list.ts";
-import { wordedSheet } from "../../lib/present/worded-sheet.ts";
+import { sheetTexts } from "../../lib/present/sheet-texts.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import { CARDS, CONTEXT } from "./demonstration-cards.ts";
 
@@ -17,7 +17,7 @@ const KEPT = JSON.parse(
 function changedIn(slug: string, change: (sheet: Sheet) => Sheet): StatedCard[] {
   return CARDS.cards.map((card) => {
     if (card.slug !== slug) return card;
-    const content = cardOfSheet(wordedSheet(change(card.worded.sheet), words), CONTEXT, ["en"]);
+    const content = cardOfSheet(sheetTexts(change(card.worded.sheet), words), CONTEXT, ["en"]);
     return { ...card, states: cardStates(content), revision: cardRevision(content) };
   });
 }

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { forbiddenWords } from "../../lib/hazard/forbidden-words.ts";
+import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
 import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { laidOutSheet, MARGIN } from "../../lib/print/sheet-paper.ts";
 import { sheetPdf } from "../../lib/print/sheet-pdf.ts";

@@ -2,22 +2,26 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   notStated,
-  rootFigure,
+  sourceFigure,
   type Figure,
-  type Placed,
+  type FigureRef,
   type RootStanding,
 } from "../../lib/quantities/figure.ts";
-import { ruledOut, weakestRoot, workedOut } from "../../lib/quantities/worked-out.ts";
-import type { Quantity } from "../../lib/quantities/range.ts";
+import {
+  classifiedFigure,
+  weakestRoot,
+  derivedFigure,
+} from "../../lib/quantities/derived-figure.ts";
+import type { Quantity } from "../../lib/quantities/interval.ts";
 
-const placed = (path: string, figure: Figure<Quantity>): Placed<Quantity> => ({ path, figure });
+const placed = (path: string, figure: Figure<Quantity>): FigureRef<Quantity> => ({ path, figure });
 const root = (standing: RootStanding, value: Quantity, uncertainty?: number): Figure<Quantity> =>
-  rootFigure(standing, value, { unit: "g/cm3", method: "weighed", uncertainty });
+  sourceFigure(standing, value, { unit: "g/cm3", method: "weighed", uncertainty });
 const METHOD = { name: "sum", unit: "g/cm3" } as const;
 
 describe("workedOut", () => {
   test("gives value, inputs and the weakest root of what went in", () => {
-    const sum = workedOut(
+    const sum = derivedFigure(
       METHOD,
       { a: placed("oil.a", root("measured", 2)), b: placed("oil.b", root("stated", 3)) },
       ({ a, b }) => a + b,
@@ -34,7 +38,7 @@ describe("workedOut", () => {
 
   test("spreads absence, with its reason and what is wanting", () => {
     const missing = notStated("no density recorded", ["pigments.lamp-black.densityGPerCm3"]);
-    const sum = workedOut(
+    const sum = derivedFigure(
       METHOD,
       { a: placed("oil.a", root("measured", 2)), b: placed("oil.b", missing) },
       ({ a, b }) => a + b,
@@ -50,7 +54,7 @@ describe("workedOut", () => {
     const one = notStated("no density recorded", ["density"]);
     const both = notStated("no oil recorded; no density recorded", ["oil", "density"]);
     expect(
-      workedOut(METHOD, { a: placed("a", one), b: placed("b", both) }, ({ a, b }) => a + b),
+      derivedFigure(METHOD, { a: placed("a", one), b: placed("b", both) }, ({ a, b }) => a + b),
     ).toEqual({
       standing: "not stated",
       reason: "no density recorded; no oil recorded",
@@ -59,7 +63,7 @@ describe("workedOut", () => {
   });
 
   test("takes an estimate through at both of its ends, whichever way the equation runs", () => {
-    const difference = workedOut(
+    const difference = derivedFigure(
       METHOD,
       { a: placed("a", root("measured", 10)), b: placed("b", root("estimated", [2, 3])) },
       ({ a, b }) => a - b,
@@ -68,7 +72,7 @@ describe("workedOut", () => {
   });
 
   test("a rule of thumb makes an estimate of measured figures", () => {
-    const figure = workedOut(
+    const figure = derivedFigure(
       { ...METHOD, standing: "estimated", source: "some-book" },
       { a: placed("a", root("measured", 1)) },
       ({ a }) => a,
@@ -81,7 +85,7 @@ describe("workedOut", () => {
   });
 
   test("adds uncertainties in quadrature: 3 and 4 give 5 (derived: GUM, law of propagation for a sum)", () => {
-    const sum = workedOut(
+    const sum = derivedFigure(
       METHOD,
       { a: placed("a", root("measured", 10, 3)), b: placed("b", root("measured", 20, 4)) },
       ({ a, b }) => a + b,
@@ -96,7 +100,7 @@ describe("workedOut", () => {
         fc.double({ min: 0.1, max: 10, noNaN: true }),
         (one, other) => {
           const range = [Math.min(one, other), Math.max(one, other)] as const;
-          const figure = workedOut(
+          const figure = derivedFigure(
             METHOD,
             { a: placed("a", root("estimated", range)) },
             ({ a }) => 1 / a,
@@ -111,7 +115,7 @@ describe("workedOut", () => {
 
 describe("ruledOut", () => {
   test("chooses a word from values as they are, ranges included", () => {
-    const word = ruledOut(
+    const word = classifiedFigure(
       { name: "class", unit: "" },
       { days: placed("drying.touchDryDays", root("estimated", [2, 5])) },
       ({ days }) => (Array.isArray(days) ? "range" : "number"),

@@ -11,8 +11,9 @@ const FLOORS: readonly (readonly string[])[] = [
   SCIENCES,
   ["records"],
   ["sheet"],
-  ["range"],
+  ["collection"],
   ["claims"],
+  ["words"],
   ["present"],
   ["plots"],
   ["pages"],
@@ -49,7 +50,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   pdfkit: /^lib\/print\//,
   qrcode: /^lib\/print\//,
   "markdown-it": /^lib\/(?:pages\/markdown|answers\/answer-markdown)\.ts$/,
-  "node:crypto": /^lib\/(?:sheet\/revision|site\/fresh-lib|site\/theory-cache)\.ts$/,
+  "node:crypto": /^lib\/(?:sheet\/revision|site\/reload-library|site\/theory-cache)\.ts$/,
 };
 
 /** `csv-parse` of "csv-parse/sync", `@11ty/eleventy` of a path in it; Node's own modules keep their whole name. */

@@ -15,7 +15,7 @@ export interface ModuleImport {
 }
 
 export interface LibModule {
-  /** From the root: `lib/optics/film.ts`. */
+  /** From the root: `lib/optics/films/film.ts`. */
   readonly file: string;
   readonly room: string;
   readonly text: string;
@@ -83,7 +83,7 @@ function fromRoot(path: string): string {
   return relative(ROOT, path).replaceAll("\\", "/");
 }
 
-/** `optics` of lib/optics/film.ts; of a file that is in no room, its name. */
+/** `optics` of lib/optics/films/film.ts; of a file that is in no room, its name. */
 function roomOf(path: string): string {
   const [top = "", room = ""] = fromRoot(path).split("/");
   return top === "lib" ? room : top;

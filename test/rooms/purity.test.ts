@@ -14,7 +14,8 @@ const PURE_ROOMS = [
   "permanence",
   "drying",
   "hazard",
-  "range",
+  "collection",
+  "words",
   "present",
   "plots",
 ];

@@ -3,9 +3,9 @@ import { describe, expect, test } from "vitest";
 import { batchBetween } from "../../lib/formulation/batch-between.ts";
 import { spannedRecipe } from "../../lib/pages/batch-view.ts";
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
-import { ends, type Quantity } from "../../lib/quantities/range.ts";
+import { ends, type Quantity } from "../../lib/quantities/interval.ts";
 import { pigmentVolumeConcentration } from "../../lib/formulation/pvc.ts";
-import type { BatchSize } from "../../lib/sheet/paint-sections.ts";
+import type { BatchSize } from "../../lib/sheet/paint-section-types.ts";
 import { SHEETS, sheetOf } from "./demonstration-sheets.ts";
 
 function valueOf(figure: Figure<Quantity> | undefined): readonly [number, number] {

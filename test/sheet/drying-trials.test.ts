@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { isKnown } from "../../lib/quantities/figure.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
-import type { DryingSection } from "../../lib/sheet/paint-sections.ts";
+import type { DryingSection } from "../../lib/sheet/paint-section-types.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 
 /** Drying of the smallest workshop's one colour, a PBk 6 in linseed oil, with these trials. */

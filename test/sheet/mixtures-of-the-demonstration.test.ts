@@ -5,7 +5,7 @@
  */
 import { describe, expect, test } from "vitest";
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
-import type { MixtureDrift, MixtureSection } from "../../lib/sheet/mixture-figures.ts";
+import type { MixtureDrift, MixtureSection } from "../../lib/sheet/mixture/mixture-figures.ts";
 import { SHEETS, sheetOf } from "./demonstration-sheets.ts";
 
 function mixtureOf(slug: string): MixtureSection {

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { methodOf, valueOf } from "./plain-value.ts";
 import { RECORDS, SHEETS, sheetOf } from "./demonstration-sheets.ts";
 import { isKnown, type Amount } from "../../lib/quantities/figure.ts";
-import { ends } from "../../lib/quantities/range.ts";
+import { ends } from "../../lib/quantities/interval.ts";
 import type { Colour, Records } from "../../lib/records/records.ts";
 import { colourSheet } from "../../lib/sheet/colour-sheet.ts";
 import { allFits } from "../../lib/sheet/all-sheets.ts";

@@ -6,11 +6,11 @@
 import { describe, expect, test } from "vitest";
 import { finishRuling } from "../../lib/formulation/finish.ts";
 import { isKnown, type Amount, type Figure, type Known } from "../../lib/quantities/figure.ts";
-import { ends, type Quantity } from "../../lib/quantities/range.ts";
-import { isRuling, type Ruling } from "../../lib/quantities/ruling.ts";
-import { oilByMassAlone, oilOrder } from "../../lib/range/oil-order.ts";
+import { ends, type Quantity } from "../../lib/quantities/interval.ts";
+import { isStatement, type Statement } from "../../lib/quantities/statement.ts";
+import { oilByMassAlone, oilOrder } from "../../lib/collection/oil-order.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
-import { leaves } from "../../lib/sheet/walk.ts";
+import { figureEntries } from "../../lib/sheet/publish-sheet.ts";
 import { SHEETS, sheetOf } from "./demonstration-sheets.ts";
 
 function known<V extends Amount>(figure: Figure<V> | undefined): Known<V> {
@@ -163,7 +163,7 @@ describe("no class rests on a number that the evidence does not list", () => {
     "$slug: every class names its inputs, and they are listed down to their roots",
     ({ sheet }) => {
       const listed = new Map(
-        leaves(sheet).flatMap(({ path, figure }) =>
+        figureEntries(sheet).flatMap(({ path, figure }) =>
           isKnown(figure) ? [[path, figure] as const] : [],
         ),
       );
@@ -204,7 +204,7 @@ describe("no class rests on a number that the evidence does not list", () => {
   test.each(SHEETS.map((sheet) => ({ slug: sheet.slug, sheet })))(
     "$slug: every figure that a reason prints is listed too",
     ({ sheet }) => {
-      const values = leaves(sheet).flatMap(({ figure }) =>
+      const values = figureEntries(sheet).flatMap(({ figure }) =>
         isKnown(figure) && typeof figure.value !== "string" ? [figure.value] : [],
       );
       const isListed = (value: unknown): boolean =>
@@ -231,7 +231,7 @@ describe("no class rests on a number that the evidence does not list", () => {
 });
 
 /** An oil's share follows from the additions' percentages, which are listed. */
-function isShareOfOil(name: string, values: Ruling["values"]): boolean {
+function isShareOfOil(name: string, values: Statement["values"]): boolean {
   return name === "massFraction" && values["oil"] !== undefined;
 }
 
@@ -239,8 +239,8 @@ function close(one: number, other: number): boolean {
   return Math.abs(one - other) <= 1e-9 * Math.max(1, Math.abs(one));
 }
 
-function rulingsIn(node: unknown): Ruling[] {
-  if (isRuling(node)) return [node];
+function rulingsIn(node: unknown): Statement[] {
+  if (isStatement(node)) return [node];
   if (typeof node !== "object" || node === null) return [];
   return Object.values(node).flatMap(rulingsIn);
 }

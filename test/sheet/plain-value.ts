@@ -1,5 +1,5 @@
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
-import { midpoint, type Quantity } from "../../lib/quantities/range.ts";
+import { midpoint, type Quantity } from "../../lib/quantities/interval.ts";
 
 /** The number of a figure, the middle of an estimate. @throws Error where nothing is stated. */
 export function valueOf(figure: Figure<Quantity> | undefined): number {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { notStated, rootFigure, type Figure } from "../../lib/quantities/figure.ts";
-import type { Quantity } from "../../lib/quantities/range.ts";
+import { notStated, sourceFigure, type Figure } from "../../lib/quantities/figure.ts";
+import type { Quantity } from "../../lib/quantities/interval.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../../lib/sheet/sheet.ts";
-import { mixtureQuestion, type DryingPaint } from "../../lib/sheet/tint-drying.ts";
+import { mixtureQuestion, type DryingPaint } from "../../lib/sheet/drying/tint-drying.ts";
 
 const stated = <V extends Quantity>(value: V): Figure<V> =>
-  rootFigure("stated", value, { unit: "", method: "made up" });
+  sourceFigure("stated", value, { unit: "", method: "made up" });
 const part = (name: string, colourIndexName: string): PigmentPart => {
   const none = notStated("not needed here");
   return {

@@ -4,7 +4,7 @@ import type { AxeResults } from "axe-core";
 import { createRequire } from "node:module";
 import { describe, expect, inject, test } from "vitest";
 import type { Page } from "playwright-core";
-import type { ShownColour } from "../../lib/present/comparison-views.ts";
+import type { ShownColour } from "../../lib/present/comparison-types.ts";
 import { connectedBrowser } from "../support/connected-browser.ts";
 import { visitedPage } from "../support/visited-page.ts";
 import { siteFiles } from "./site-pages.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { ENGLISH } from "../../lib/present/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";

@@ -10,7 +10,7 @@ import {
 import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { particleModel, type ParticleModel } from "../../lib/optics/particle-model.ts";
+import { particleModel, type ParticleModel } from "../../lib/optics/theory/particle-model.ts";
 import {
   CACHE_FOLDER,
   theoryCacheOf,

@@ -2,7 +2,7 @@ import { execFile } from "node:child_process";
 import { join } from "node:path";
 
 const PACKAGE_ROOT = join(import.meta.dirname, "../..");
-export const BIN = join(PACKAGE_ROOT, "bin", "mullstone.js");
+export const BIN = join(PACKAGE_ROOT, "lib", "mullstone.js");
 
 export interface CommandRun {
   readonly code: number;

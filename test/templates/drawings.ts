@@ -11,52 +11,112 @@ const PANEL_GREY = "#adadad";
 
 /** A catalogue swatch: masstone above, tint below, on N 7. */
 export function swatch(fill: string, name: string, tint: string): Markup {
-  return asMarkup(`<svg class="plot plot--card" viewBox="0 0 120 84" role="img" aria-label="${name}"><rect class="panel" width="120" height="84" fill="${PANEL_GREY}"/><g class="swatch" fill="${fill}"><rect width="120" height="54"/></g><g class="swatch" fill="${tint}"><rect y="60" width="120" height="24"/></g></svg>`);
+  return asMarkup(
+    `<svg class="plot plot--card" viewBox="0 0 120 84" role="img" aria-label="${name}"><rect class="panel" width="120" height="84" fill="${PANEL_GREY}"/><g class="swatch" fill="${fill}"><rect width="120" height="54"/></g><g class="swatch" fill="${tint}"><rect y="60" width="120" height="24"/></g></svg>`,
+  );
 }
 
 /** A swatch in a table's cell. */
 export function cellSwatch(fill: string): Markup {
-  return asMarkup(`<svg class="plot plot--cell" viewBox="0 0 44 26" width="44" height="26" aria-hidden="true"><rect class="panel" width="44" height="26" fill="${PANEL_GREY}"/><g class="swatch" fill="${fill}"><rect x="6" y="5" width="32" height="16"/></g></svg>`);
+  return asMarkup(
+    `<svg class="plot plot--cell" viewBox="0 0 44 26" width="44" height="26" aria-hidden="true"><rect class="panel" width="44" height="26" fill="${PANEL_GREY}"/><g class="swatch" fill="${fill}"><rect x="6" y="5" width="32" height="16"/></g></svg>`,
+  );
 }
 
 /** One swatch for each colour of a family. */
 export function familyStrip(fills: readonly string[]): Markup {
   const width = 240 / fills.length;
-  const swatches = fills.map((fill, i) => `<g class="swatch" fill="${fill}"><rect x="${8 + i * width * 0.95}" y="8" width="${width * 0.95 - 6}" height="36"/></g>`);
-  return asMarkup(`<svg class="plot plot--family" viewBox="0 0 240 52" aria-hidden="true"><rect class="panel" width="240" height="52" fill="${PANEL_GREY}"/>${swatches.join("")}</svg>`);
+  const swatches = fills.map(
+    (fill, i) =>
+      `<g class="swatch" fill="${fill}"><rect x="${8 + i * width * 0.95}" y="8" width="${width * 0.95 - 6}" height="36"/></g>`,
+  );
+  return asMarkup(
+    `<svg class="plot plot--family" viewBox="0 0 240 52" aria-hidden="true"><rect class="panel" width="240" height="52" fill="${PANEL_GREY}"/>${swatches.join("")}</svg>`,
+  );
 }
 
 const LEVELS = ["L* 70", "L* 50", "L* 30"];
 
-export function panel(id: string, masstone: string, tints: readonly (readonly (string | undefined)[])[]): PictureView {
+export function panel(
+  id: string,
+  masstone: string,
+  tints: readonly (readonly (string | undefined)[])[],
+): PictureView {
   const captions = ["Titanium white", "Lead white", "Zinc white"];
-  const drawn = (variant: "narrow" | "wide"): Markup => asMarkup(swatchPanel({
-    idPrefix: `${id}-${variant}`, title: "Bluer in titanium white than in lead white",
-    description: "Masstone a near black. At L* 50 a blue grey in titanium white, a warm grey in lead white.",
-    masstone: { colour: { hex: masstone }, caption: "Masstone", standing: "measured" }, levels: LEVELS, missing: "not stated",
-    whites: tints.map((column, i) => ({ caption: captions[i] ?? "White", standing: i === 0 ? "derived" as const : "measured" as const, tints: column.map((hex) => (hex === undefined ? undefined : { hex })) })),
-  }, variant));
+  const drawn = (variant: "narrow" | "wide"): Markup =>
+    asMarkup(
+      swatchPanel(
+        {
+          idPrefix: `${id}-${variant}`,
+          title: "Bluer in titanium white than in lead white",
+          description:
+            "Masstone a near black. At L* 50 a blue grey in titanium white, a warm grey in lead white.",
+          masstone: { colour: { hex: masstone }, caption: "Masstone", standing: "measured" },
+          levels: LEVELS,
+          missing: "not stated",
+          whites: tints.map((column, i) => ({
+            caption: captions[i] ?? "White",
+            standing: i === 0 ? ("derived" as const) : ("measured" as const),
+            tints: column.map((hex) => (hex === undefined ? undefined : { hex })),
+          })),
+        },
+        variant,
+      ),
+    );
   return { svg: drawn("wide"), narrow: drawn("narrow") };
 }
 
-export function ladder(id: string, heading: string, fills: readonly string[], caption: string): PictureView {
+export function ladder(
+  id: string,
+  heading: string,
+  fills: readonly string[],
+  caption: string,
+): PictureView {
   const labels = ["masstone", "1:1", "1:2", "1:5", "1:10", "1:20", "1:50"];
   return {
-    svg: asMarkup(ladderStrip({
-      idPrefix: id, title: caption, description: caption, heading, axisLabel: "colour : white, paint by mass", missing: "not stated",
-      steps: fills.map((hex, i) => ({ whiteParts: i, label: labels[i] ?? String(i), colour: { hex }, standing: i % 2 === 0 ? "measured" as const : "derived" as const, ...(i === 4 ? { suspect: "suspect" } : {}) })),
-    })),
+    svg: asMarkup(
+      ladderStrip({
+        idPrefix: id,
+        title: caption,
+        description: caption,
+        heading,
+        axisLabel: "colour : white, paint by mass",
+        missing: "not stated",
+        steps: fills.map((hex, i) => ({
+          whiteParts: i,
+          label: labels[i] ?? String(i),
+          colour: { hex },
+          standing: i % 2 === 0 ? ("measured" as const) : ("derived" as const),
+          ...(i === 4 ? { suspect: "suspect" } : {}),
+        })),
+      }),
+    ),
     caption,
   };
 }
 
 export function trail(id: string, caption: string): PictureView {
-  const points = (b: readonly number[]) => b.map((value, i) => ({ a: -0.1 * i, b: value, standing: i % 2 === 0 ? "measured" as const : "derived" as const, colour: { hex: ["#211f1e", "#45484e", "#5c6068", "#73777e", "#a7acb3"][i] ?? "#777777" } }));
+  const points = (b: readonly number[]) =>
+    b.map((value, i) => ({
+      a: -0.1 * i,
+      b: value,
+      standing: i % 2 === 0 ? ("measured" as const) : ("derived" as const),
+      colour: { hex: ["#211f1e", "#45484e", "#5c6068", "#73777e", "#a7acb3"][i] ?? "#777777" },
+    }));
   return {
-    svg: asMarkup(tintTrail({
-      idPrefix: id, title: caption, description: caption, axes: { a: "a*", b: "b*" }, ends: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
-      trails: [{ label: "titanium white", points: points([0.4, -4.1, -5.2, -5.8, -4]) }, { label: "lead white", points: points([0.4, 0.6, 1.1, 1.5, 2.4]) }],
-    })),
+    svg: asMarkup(
+      tintTrail({
+        idPrefix: id,
+        title: caption,
+        description: caption,
+        axes: { a: "a*", b: "b*" },
+        ends: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
+        trails: [
+          { label: "titanium white", points: points([0.4, -4.1, -5.2, -5.8, -4]) },
+          { label: "lead white", points: points([0.4, 0.6, 1.1, 1.5, 2.4]) },
+        ],
+      }),
+    ),
     caption,
   };
 }
@@ -64,21 +124,46 @@ export function trail(id: string, caption: string): PictureView {
 export function curve(id: string, caption: string): PictureView {
   const grid = { startNm: 400, stepNm: 10, count: 31 };
   return {
-    svg: asMarkup(spectralCurve({
-      idPrefix: id, title: caption, description: caption, wavelengthLabel: "Wavelength [nm]",
-      reflectanceLabels: { "0.1": "Reflectance factor, enlarged ten times", "1": "Reflectance factor", "1.2": "Reflectance factor" },
-      curves: [{ label: "masstone", colour: { hex: "#211f1e" }, standing: "measured", spectrum: { grid, values: Array.from({ length: 31 }, (_, i) => 0.012 + 0.0003 * i) } }],
-    })),
+    svg: asMarkup(
+      spectralCurve({
+        idPrefix: id,
+        title: caption,
+        description: caption,
+        wavelengthLabel: "Wavelength [nm]",
+        reflectanceLabels: {
+          "0.1": "Reflectance factor, enlarged ten times",
+          "1": "Reflectance factor",
+          "1.2": "Reflectance factor",
+        },
+        curves: [
+          {
+            label: "masstone",
+            colour: { hex: "#211f1e" },
+            standing: "measured",
+            spectrum: { grid, values: Array.from({ length: 31 }, (_, i) => 0.012 + 0.0003 * i) },
+          },
+        ],
+      }),
+    ),
     caption,
   };
 }
 
 export function place(id: string, heading: string, caption: string): PictureView {
   return {
-    svg: asMarkup(placeInRange({
-      idPrefix: id, title: caption, description: caption, heading, domain: [0, 140], own: { value: 92, standing: "stated", text: "92" }, missing: "not stated",
-      others: [22, 30, 38, 41, 45, 60, 61, 75, [90, 130], 110, 120], ends: { low: "least", high: "most" },
-    })),
+    svg: asMarkup(
+      placeInRange({
+        idPrefix: id,
+        title: caption,
+        description: caption,
+        heading,
+        domain: [0, 140],
+        own: { value: 92, standing: "stated", text: "92" },
+        missing: "not stated",
+        others: [22, 30, 38, 41, 45, 60, 61, 75, [90, 130], 110, 120],
+        ends: { low: "least", high: "most" },
+      }),
+    ),
     caption,
   };
 }

@@ -10,11 +10,28 @@ const htmlValidate = new HtmlValidate({
   rules: { "require-sri": "off" },
 });
 
-const DRAWN = PAGES.map((page) => ({ ...page, html: rendered(site(page.root, page.current), page.view) }));
+const DRAWN = PAGES.map((page) => ({
+  ...page,
+  html: rendered(site(page.root, page.current), page.view),
+}));
 
 test("every kind of page is drawn", () => {
   const kinds: readonly AnyPageView["kind"][] = [
-    "sheet", "catalogue-grid", "catalogue-table", "home", "pigment-index", "pigment", "answer-index", "answer", "methods", "sources", "about", "label", "compare", "compare-pair", "not-found",
+    "sheet",
+    "catalogue-grid",
+    "catalogue-table",
+    "home",
+    "pigment-index",
+    "pigment",
+    "answer-index",
+    "answer",
+    "methods",
+    "sources",
+    "about",
+    "label",
+    "compare",
+    "compare-pair",
+    "not-found",
   ];
   expect(new Set(PAGES.map(({ view }) => view.kind))).toEqual(new Set(kinds));
 });
@@ -22,26 +39,60 @@ test("every kind of page is drawn", () => {
 describe.each(DRAWN)("$name", ({ html, root }) => {
   test("is valid HTML and passes the static checks of accessibility (html-validate)", async () => {
     const report = await htmlValidate.validateString(html);
-    expect(report.results.flatMap(({ messages }) => messages.map(({ ruleId, message, line }) => `${line} ${ruleId} ${message}`))).toEqual([]);
+    expect(
+      report.results.flatMap(({ messages }) =>
+        messages.map(({ ruleId, message, line }) => `${line} ${ruleId} ${message}`),
+      ),
+    ).toEqual([]);
   });
 
   test("holds no inline style, script or handler, and asks nothing of another site (the page's own content security policy)", () => {
-    expect(html).toContain(`content="default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'none'"`);
+    expect(html).toContain(
+      `content="default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'none'"`,
+    );
     expect(html).not.toMatch(/\sstyle=|<style|\son[a-z]+=|javascript:/i);
-    expect([...html.matchAll(/<script[^>]*>/g)].map(([tag]) => tag).filter((tag) => tag !== `<script type="application/ld+json">` && !tag.startsWith(`<script type="module" src="${root}assets/scripts/`))).toEqual([]);
-    expect([...html.matchAll(/<(?:link rel="(?:stylesheet|icon)" href|img src|use href|script src)="([^"]*)"/g)].map((match) => match[1]).filter((href) => !href?.startsWith("#") && !href?.startsWith(`${root}assets/`))).toEqual([]);
+    expect(
+      [...html.matchAll(/<script[^>]*>/g)]
+        .map(([tag]) => tag)
+        .filter(
+          (tag) =>
+            tag !== `<script type="application/ld+json">` &&
+            !tag.startsWith(`<script type="module" src="${root}assets/scripts/`),
+        ),
+    ).toEqual([]);
+    expect(
+      [
+        ...html.matchAll(
+          /<(?:link rel="(?:stylesheet|icon)" href|img src|use href|script src)="([^"]*)"/g,
+        ),
+      ]
+        .map((match) => match[1])
+        .filter((href) => !href?.startsWith("#") && !href?.startsWith(`${root}assets/`)),
+    ).toEqual([]);
   });
 
   test("has one h1, headings that skip no level, and the landmarks", () => {
     const levels = [...html.matchAll(/<h([1-6])[ >]/g)].map((match) => Number(match[1]));
     expect(levels.filter((level) => level === 1)).toEqual([1]);
-    levels.forEach((level, i) => expect(level, `heading ${i + 1} after h${levels[i - 1] ?? 1}`).toBeLessThanOrEqual((levels[i - 1] ?? 0) + 1));
-    for (const landmark of [`<header class="site-head">`, "<main ", `<footer class="site-foot">`, `<html lang="en">`]) expect(html).toContain(landmark);
+    levels.forEach((level, i) =>
+      expect(level, `heading ${i + 1} after h${levels[i - 1] ?? 1}`).toBeLessThanOrEqual(
+        (levels[i - 1] ?? 0) + 1,
+      ),
+    );
+    for (const landmark of [
+      `<header class="site-head">`,
+      "<main ",
+      `<footer class="site-foot">`,
+      `<html lang="en">`,
+    ])
+      expect(html).toContain(landmark);
   });
 
   test("links only to anchors that it has", () => {
     const ids = new Set([...html.matchAll(/\sid="([^"]+)"/g)].map((match) => match[1]));
-    expect([...html.matchAll(/href="#([^"]+)"/g)].map((match) => match[1]).filter((id) => !ids.has(id))).toEqual([]);
+    expect(
+      [...html.matchAll(/href="#([^"]+)"/g)].map((match) => match[1]).filter((id) => !ids.has(id)),
+    ).toEqual([]);
   });
 
   test("says that the workshop is invented, and what oily rags do", () => {
@@ -51,52 +102,94 @@ describe.each(DRAWN)("$name", ({ html, root }) => {
 });
 
 /** Fields that lib/plots, the Markdown renderer or a closed set fill, or that are addresses. */
-const NOT_TEXT = new Set(["svg", "narrow", "swatch", "strip", "body", "comparison", "jsonLd", "kind", "code", "href", "root", "language", "id", "canonical"]);
+const NOT_TEXT = new Set([
+  "svg",
+  "narrow",
+  "swatch",
+  "strip",
+  "body",
+  "comparison",
+  "jsonLd",
+  "kind",
+  "code",
+  "href",
+  "root",
+  "language",
+  "id",
+  "canonical",
+]);
 const HOSTILE = `"><b title='x'>&amp; {{ 7919 * 7919 }}`;
 
 /** The same view with a hostile text in every field that a record can fill. */
 function hostile<T>(value: T): T {
   if (Array.isArray(value)) return value.map((item: unknown) => hostile(item)) as T;
   if (typeof value !== "object" || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [
-    key, typeof inner === "string" && !NOT_TEXT.has(key) ? `${inner}${HOSTILE}` : NOT_TEXT.has(key) ? (inner as unknown) : hostile(inner as unknown),
-  ])) as T;
+  return Object.fromEntries(
+    Object.entries(value).map(([key, inner]) => [
+      key,
+      typeof inner === "string" && !NOT_TEXT.has(key)
+        ? `${inner}${HOSTILE}`
+        : NOT_TEXT.has(key)
+          ? (inner as unknown)
+          : hostile(inner as unknown),
+    ]),
+  ) as T;
 }
 
-test.each(PAGES)("$name shows a record's text as text, never as HTML or template", ({ root, current, view }) => {
-  const page: SiteView = hostile(site(root, current));
-  const html = rendered(page, hostile(view));
-  expect(html).toContain("&quot;&gt;&lt;b title=&#39;x&#39;&gt;&amp;amp; {{ 7919 * 7919 }}");
-  expect(html).not.toContain("<b title");
-  expect(html).not.toContain("62710561");
-});
+test.each(PAGES)(
+  "$name shows a record's text as text, never as HTML or template",
+  ({ root, current, view }) => {
+    const page: SiteView = hostile(site(root, current));
+    const html = rendered(page, hostile(view));
+    expect(html).toContain("&quot;&gt;&lt;b title=&#39;x&#39;&gt;&amp;amp; {{ 7919 * 7919 }}");
+    expect(html).not.toContain("<b title");
+    expect(html).not.toContain("62710561");
+  },
+);
 
 test.each(PAGES)("$name stops the build when its heading is missing", ({ root, view }) => {
   const withoutTitle = { ...view, title: undefined } as unknown as AnyPageView;
   expect(() => rendered(site(root), withoutTitle)).toThrow(/null or undefined/);
 });
 
-test.each([
-  ["sentence"], ["revision"], ["name"],
-] as const)("a sheet without its %s stops the build", (field) => {
-  expect(() => rendered(site("../../"), { ...SHEET, [field]: undefined })).toThrow(/null or undefined/);
-});
+test.each([["sentence"], ["revision"], ["name"]] as const)(
+  "a sheet without its %s stops the build",
+  (field) => {
+    expect(() => rendered(site("../../"), { ...SHEET, [field]: undefined })).toThrow(
+      /null or undefined/,
+    );
+  },
+);
 
 describe("the first screen of a sheet", () => {
   const html = rendered(site("../../"), SHEET);
 
   test("comes in the order: name, what it is made of, panel, sentence, facts, rags, revision", () => {
-    const places = ["first-screen__name", "first-screen__made-of", "first-screen__panel", "first-screen__sentence", "class=\"facts\"", "first-screen__rags", "first-screen__revision"].map((mark) => html.indexOf(mark));
+    const places = [
+      "first-screen__name",
+      "first-screen__made-of",
+      "first-screen__panel",
+      "first-screen__sentence",
+      'class="facts"',
+      "first-screen__rags",
+      "first-screen__revision",
+    ].map((mark) => html.indexOf(mark));
     expect(places).toEqual(places.toSorted((one, other) => one - other));
     expect(places).not.toContain(-1);
   });
 
   test("holds a hazard band only where there is a hazard", () => {
     const band = /<div class="hazard">/;
-    const firstScreen = (page: string): string => page.slice(0, page.indexOf("class=\"contents\""));
+    const firstScreen = (page: string): string => page.slice(0, page.indexOf('class="contents"'));
     const hazardous = DRAWN.find(({ name }) => name === "sheet-hazardous")?.html ?? "";
     expect(firstScreen(html)).not.toMatch(band);
     expect(firstScreen(hazardous)).toMatch(band);
-    for (const statement of ["Danger", "Harmful if swallowed.", "H360Df", `aria-label="Health hazard"`]) expect(firstScreen(hazardous)).toContain(statement);
+    for (const statement of [
+      "Danger",
+      "Harmful if swallowed.",
+      "H360Df",
+      `aria-label="Health hazard"`,
+    ])
+      expect(firstScreen(hazardous)).toContain(statement);
   });
 });

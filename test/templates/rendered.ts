@@ -3,7 +3,10 @@ import type { AnyPageView, SiteView } from "../../lib/present/views.ts";
 
 /** The options that the site is built with: a missing figure stops the build. */
 const environment = new nunjucks.Environment(new nunjucks.FileSystemLoader("templates"), {
-  autoescape: true, throwOnUndefined: true, trimBlocks: true, lstripBlocks: true,
+  autoescape: true,
+  throwOnUndefined: true,
+  trimBlocks: true,
+  lstripBlocks: true,
 });
 
 /** A whole page from its view; the template is named after its kind. */
@@ -13,5 +16,8 @@ export function rendered(site: SiteView, view: AnyPageView): string {
 
 /** What one macro prints. */
 export function renderedMacro(file: string, macro: string, params: unknown): string {
-  return environment.renderString(`{% from "macros/${file}.njk" import ${macro} %}{{ ${macro}(params) }}`, { params });
+  return environment.renderString(
+    `{% from "macros/${file}.njk" import ${macro} %}{{ ${macro}(params) }}`,
+    { params },
+  );
 }

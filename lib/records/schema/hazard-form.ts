@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { METALS } from "../../hazard/metal-content.ts";
+import { METALS } from "../../hazard/studio/metal-content.ts";
 import { isoDate, shareAmount, slug, text, webAddress } from "./amount.ts";
 import { ACUTE_ROUTES, FRAMES, MARKETS, RECORD_METALS, SIGNAL_WORDS } from "./terms.ts";
 

@@ -1,0 +1,76 @@
+import { isKnown } from "../quantities/figure.ts";
+import { MATCHES_TO, metamerism, type Metamerism } from "../colorimetry/metamerism.ts";
+import type { Spectrum } from "../quantities/spectrum.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { nearestColours, type LabEntry, type Neighbour } from "./lab-index.ts";
+
+/** Finished sheets held against each other. */
+export interface Collection {
+  /** By slug: neighbours that pass for the same in daylight, and what lamplight does to the pair. */
+  readonly inTwoLights: ReadonlyMap<string, readonly TwoLights[]>;
+  /** By slug: the nearest masstones in daylight (D65/10), nearest first. */
+  readonly nearest: ReadonlyMap<string, readonly Neighbour[]>;
+}
+
+export interface TwoLights extends Metamerism {
+  readonly slug: string;
+}
+
+const NEIGHBOURS = 6;
+
+export function collectionOf(sheets: readonly Sheet[]): Collection {
+  const nearest = nearestColours(sheets.flatMap(dayEntry), NEIGHBOURS);
+  const curves = new Map(
+    sheets.flatMap(({ slug, notations: { masstone } }) =>
+      masstone?.curve === undefined ? [] : [[slug, masstone.curve] as const],
+    ),
+  );
+  return {
+    nearest,
+    inTwoLights: new Map(
+      sheets.map(({ slug }) => [slug, twoLights(slug, nearest.get(slug) ?? [], curves)]),
+    ),
+  };
+}
+
+/** Of neighbours that can be held against each other in lamplight: those with a spectrum, alike in daylight. */
+function twoLights(
+  slug: string,
+  neighbours: readonly Neighbour[],
+  curves: ReadonlyMap<string, Spectrum>,
+): TwoLights[] {
+  const own = curves.get(slug);
+  return neighbours.flatMap((neighbour): TwoLights[] => {
+    const other = curves.get(neighbour.slug);
+    if (own === undefined || other === undefined || neighbour.deltaE00 > MATCHES_TO) return [];
+    return [{ slug: neighbour.slug, ...metamerism(own, other) }];
+  });
+}
+
+function dayEntry({ slug, notations }: Sheet): LabEntry[] {
+  const lab = notations.masstone?.lab["D65/10"];
+  if (lab === undefined || !isKnown(lab.L) || !isKnown(lab.a) || !isKnown(lab.b)) return [];
+  return [{ slug, lab: { L: lab.L.value, a: lab.a.value, b: lab.b.value } }];
+}
+
+/** Neighbours made of none of a colour's pigments: the same colour from another pigment. */
+export function sameColourOtherPigment(
+  sheet: Sheet,
+  sheets: ReadonlyMap<string, Sheet>,
+  { nearest }: Collection,
+): Neighbour[] {
+  const own = new Set(sheet.pigments.map(({ slug }) => slug));
+  return (nearest.get(sheet.slug) ?? []).filter(
+    ({ slug }) => !(sheets.get(slug)?.pigments ?? []).some((pigment) => own.has(pigment.slug)),
+  );
+}
+
+/** Colours that share a pigment: the same pigment in another colour. */
+export function samePigmentOtherColour(sheet: Sheet, sheets: ReadonlyMap<string, Sheet>): string[] {
+  const own = new Set(sheet.pigments.map(({ slug }) => slug));
+  return [...sheets.values()]
+    .filter(
+      (other) => other.slug !== sheet.slug && other.pigments.some(({ slug }) => own.has(slug)),
+    )
+    .map(({ slug }) => slug);
+}

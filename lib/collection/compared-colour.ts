@@ -1,0 +1,156 @@
+import { isKnown, type Figure, type Standing } from "../quantities/figure.ts";
+import type { Quantity } from "../quantities/interval.ts";
+import type {
+  EqualLightness,
+  LabFigures,
+  MasstoneNotations,
+  Sheet,
+  TintSection,
+} from "../sheet/sheet.ts";
+import type { Collection } from "./collection.ts";
+
+/** A place in a*, b* with the larger of its standard uncertainties. */
+export interface ComparedTint {
+  readonly a: number;
+  readonly b: number;
+  readonly uncertainty?: number;
+}
+
+/**
+ * One thing that colours are compared in, as plain data, so that a page can carry it:
+ * a `number` with its standard uncertainty or an estimate's two ends; a masstone's place in L*a*b*
+ * (`colour`, D65/10); a `tint`'s at equal lightness; one `word` of a closed set or a name; a `set` of slugs or codes;
+ * and `apart`, what is known in a way that cannot be held against the others, such as a chip matched by eye.
+ */
+export type ComparedAmount =
+  | { readonly kind: "number"; readonly value: Quantity; readonly uncertainty?: number }
+  | {
+      readonly kind: "colour";
+      readonly L: number;
+      readonly a: number;
+      readonly b: number;
+      readonly uncertainty?: number;
+    }
+  | { readonly kind: "tint"; readonly atL: Readonly<Partial<Record<EqualLightness, ComparedTint>>> }
+  | { readonly kind: "word"; readonly value: string; readonly standing?: Standing }
+  | { readonly kind: "set"; readonly members: readonly string[] }
+  | { readonly kind: "apart" };
+
+/** What a colour brings to a comparison; what its sheet does not state is not in it. Whites stand as `white.SLUG` and `parts.SLUG`. */
+export interface ComparedColour {
+  readonly slug: string;
+  readonly name: string;
+  readonly amounts: Readonly<Record<string, ComparedAmount>>;
+}
+
+/** What a finished sheet brings to a comparison. */
+export function comparedColour(sheet: Sheet, range: Collection): ComparedColour {
+  const { optics, oil, drying, permanence, cautions } = sheet;
+  const lightfastness = isKnown(permanence.category) ? permanence.category : permanence.expectation;
+  const [nearest] = range.nearest.get(sheet.slug) ?? [];
+  const forbidden = cautions.restrictions
+    .filter(({ effect }) => effect !== "line")
+    .map(({ market, rule }) => `${market} ${rule}`);
+  const amounts: Record<string, ComparedAmount | undefined> = {
+    masstone: masstone(sheet.notations.masstone),
+    ...Object.fromEntries(sheet.tints.flatMap(inWhite)),
+    strength: number(optics.tintingStrength),
+    opacity: word(optics.opacityClass),
+    oilByMass: number(oil.oilIndexGPer100g),
+    oilByVolume: number(oil.oilGPer100cm3),
+    finish: word(oil.finish),
+    drying: number(drying.touchDryDays),
+    lightfastness: isKnown(permanence.category)
+      ? word(lightfastness, CATEGORY_WORDS)
+      : word(lightfastness),
+    label: {
+      kind: "set",
+      members: [
+        cautions.signalWord ?? "",
+        ...cautions.hazardStatements,
+        ...cautions.supplemental,
+        ...cautions.unknown.map((name) => `unknown ${name}`),
+      ].filter((member) => member !== ""),
+    },
+    sale: { kind: "set", members: [...forbidden, ...cautions.notForSale] },
+    nearest: nearest === undefined ? undefined : { kind: "set", members: [nearest.slug] },
+    pigments: { kind: "set", members: sheet.pigments.map(({ slug }) => slug) },
+    vehicle: sheet.vehicle === undefined ? undefined : { kind: "word", value: sheet.vehicle.slug },
+    dispersion:
+      sheet.dispersion === undefined ? undefined : { kind: "word", value: sheet.dispersion },
+  };
+  return {
+    slug: sheet.slug,
+    name: sheet.name,
+    amounts: Object.fromEntries(
+      Object.entries(amounts).filter(
+        (entry): entry is [string, ComparedAmount] => entry[1] !== undefined,
+      ),
+    ),
+  };
+}
+
+function inWhite({
+  white: { slug },
+  atL,
+  strengthParts,
+}: TintSection): (readonly [string, ComparedAmount | undefined])[] {
+  const places = Object.entries(atL).flatMap(([level, at]) =>
+    tint(at).map((place) => [level, place] as const),
+  );
+  return [
+    [`white.${slug}`, { kind: "tint", atL: Object.fromEntries(places) }],
+    [`parts.${slug}`, strengthParts === undefined ? undefined : number(strengthParts.byVolume)],
+  ];
+}
+
+/** A category and an expectation are compared by the word that both are read as. */
+const CATEGORY_WORDS: Readonly<Record<string, string>> = {
+  I: "excellent",
+  II: "very good",
+  III: "fair",
+  IV: "poor",
+  V: "fugitive",
+};
+
+function number(figure: Figure<Quantity> | Figure<number>): ComparedAmount | undefined {
+  if (!isKnown<Quantity>(figure)) return undefined;
+  return {
+    kind: "number",
+    value: figure.value,
+    ...(figure.uncertainty === undefined ? {} : { uncertainty: figure.uncertainty }),
+  };
+}
+
+function word(
+  figure: Figure<string>,
+  words: Readonly<Record<string, string>> = {},
+): ComparedAmount | undefined {
+  return isKnown(figure)
+    ? { kind: "word", value: words[figure.value] ?? figure.value, standing: figure.standing }
+    : undefined;
+}
+
+function masstone(notations: MasstoneNotations | undefined): ComparedAmount | undefined {
+  const lab = notations?.lab["D65/10"];
+  if (lab === undefined || !isKnown(lab.L) || !isKnown(lab.a) || !isKnown(lab.b))
+    return notations?.munsell === undefined ? undefined : { kind: "apart" };
+  return {
+    kind: "colour",
+    L: lab.L.value,
+    a: lab.a.value,
+    b: lab.b.value,
+    ...largest(lab.L, lab.a, lab.b),
+  };
+}
+
+function tint({ a, b }: Pick<LabFigures, "a" | "b">): ComparedTint[] {
+  return isKnown(a) && isKnown(b) ? [{ a: a.value, b: b.value, ...largest(a, b) }] : [];
+}
+
+function largest(...figures: readonly Figure<number>[]): { readonly uncertainty?: number } {
+  const known = figures.flatMap((figure) =>
+    isKnown(figure) && figure.uncertainty !== undefined ? [figure.uncertainty] : [],
+  );
+  return known.length === 0 ? {} : { uncertainty: Math.max(...known) };
+}

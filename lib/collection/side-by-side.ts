@@ -1,0 +1,182 @@
+import { domainError } from "../diagnostics/diagnostic.ts";
+import type { Statement } from "../quantities/statement.ts";
+import type { EqualLightness } from "../sheet/sheet.ts";
+import type { ComparedAmount, ComparedColour } from "./compared-colour.ts";
+import { daysApart, masstonesApart, numbersApart, tintsApart, type Apart } from "./apart.ts";
+
+/** What is compared, in reading order; `white` and `parts` are as many rows as there are whites. */
+export const COMPARED = [
+  "white",
+  "masstone",
+  "strength",
+  "parts",
+  "opacity",
+  "oilByMass",
+  "oilByVolume",
+  "finish",
+  "drying",
+  "lightfastness",
+  "label",
+  "sale",
+  "nearest",
+  "pigments",
+  "vehicle",
+  "dispersion",
+] as const;
+export type Compared = (typeof COMPARED)[number];
+
+/** `not told` where what is known does not bear a difference: estimates overlap, figures lie within their uncertainty, one is not stated. */
+export type Verdict = "differs" | "not told" | "same";
+
+export interface ComparedRow {
+  /** "oilByMass", "white.titanium-white". */
+  readonly key: string;
+  readonly verdict: Verdict;
+  /** Of tints, the lightness that most of them reach. */
+  readonly level?: EqualLightness;
+  /** By how much, or why it is not told; absent where the cells say all. */
+  readonly ruling?: Statement;
+}
+
+export interface SideBySide {
+  /** In reading order; the reader sorts them by verdict. */
+  readonly rows: readonly ComparedRow[];
+  /** What none of them states. */
+  readonly unstated: readonly string[];
+}
+
+/** @throws RangeError for fewer than two colours, more than four, or one twice. */
+export function sideBySide(colours: readonly ComparedColour[]): SideBySide {
+  if (!(colours.length >= 2 && colours.length <= 4))
+    throw domainError("count of colours", colours.length, "2 to 4");
+  if (new Set(colours.map(({ slug }) => slug)).size < colours.length)
+    throw new RangeError(
+      `Unexpected colours \`${colours.map(({ slug }) => slug).join(", ")}\`, expected \`each once\``,
+    );
+  const keys = COMPARED.flatMap((key) => keysOf(key, colours));
+  const stated = keys.filter((key) => colours.some(({ amounts }) => amounts[key] !== undefined));
+  return {
+    rows: stated.map((key) => ({ key, ...compared(key, colours) })),
+    unstated: keys.filter((key) => !stated.includes(key)),
+  };
+}
+
+/** A row of whites is a row for each white that one of the colours was let down in, in the order met. */
+function keysOf(key: Compared, colours: readonly ComparedColour[]): string[] {
+  if (key !== "white" && key !== "parts") return [key];
+  return [
+    ...new Set(
+      colours.flatMap(({ amounts }) =>
+        Object.keys(amounts).filter((each) => each.startsWith(`${key}.`)),
+      ),
+    ),
+  ];
+}
+
+interface Stated {
+  readonly name: string;
+  readonly amount: ComparedAmount;
+}
+type Finding = Omit<ComparedRow, "key">;
+
+function compared(key: string, colours: readonly ComparedColour[]): Finding {
+  const stated = colours.flatMap(({ name, amounts: { [key]: amount } }): Stated[] =>
+    amount === undefined ? [] : [{ name, amount }],
+  );
+  const absent = colours
+    .filter(({ amounts }) => amounts[key] === undefined)
+    .map(({ name }) => name);
+  const comparable = stated.filter(({ amount }) => amount.kind !== "apart");
+  const apart = stated.filter((one) => !comparable.includes(one)).map(({ name }) => name);
+  const found = comparable.length < 2 ? undefined : comparedStated(key, comparable);
+  if (apart.length > 0 && found?.verdict !== "differs")
+    return {
+      ...found,
+      verdict: "not told",
+      ruling: { rule: "compared-otherwise-known", values: { names: apart } },
+    };
+  if (found === undefined || (absent.length > 0 && found.verdict === "same"))
+    return {
+      ...found,
+      verdict: "not told",
+      ruling: { rule: "compared-not-stated", values: { names: absent } },
+    };
+  return found;
+}
+
+function comparedStated(key: string, stated: readonly Stated[]): Finding {
+  const [first] = stated;
+  switch (first?.amount.kind) {
+    case "number":
+      return ofPairs(stated, (one, other) =>
+        key === "drying"
+          ? daysApart(one, other)
+          : numbersApart(one, other, key.split(".")[0] ?? key),
+      );
+    case "colour":
+      return ofPairs(stated, masstonesApart);
+    case "tint":
+      return tints(stated);
+    case "word":
+      return words(stated);
+    default:
+      return sets(stated);
+  }
+}
+
+/** The pair that lies farthest apart speaks for the row. */
+function ofPairs(stated: readonly Stated[], apart: (one: Stated, other: Stated) => Apart): Finding {
+  const pairs = stated.flatMap((one, i) => stated.slice(i + 1).map((other) => apart(one, other)));
+  const [farthest] = pairs
+    .filter(({ differs }) => differs)
+    .toSorted((one, other) => other.size - one.size);
+  if (farthest !== undefined) return { verdict: "differs", ruling: farthest.ruling };
+  const [untold] = pairs
+    .filter(({ equal }) => !equal)
+    .toSorted((one, other) => other.size - one.size);
+  return untold === undefined
+    ? { verdict: "same" }
+    : { verdict: "not told", ruling: untold.ruling };
+}
+
+const LEVELS: readonly EqualLightness[] = ["50", "70", "30"];
+
+function tints(stated: readonly Stated[]): Finding {
+  const at = (level: EqualLightness) =>
+    stated.flatMap(({ name, amount }) => {
+      const place = amount.kind === "tint" ? amount.atL[level] : undefined;
+      return place === undefined ? [] : [{ name, place }];
+    });
+  const counts = LEVELS.map((level) => at(level).length);
+  const level = LEVELS[counts.indexOf(Math.max(...counts))] ?? "50";
+  const reached = at(level);
+  if (reached.length < 2)
+    return {
+      verdict: "not told",
+      ruling: { rule: "compared-no-lightness", values: {} },
+      ...(reached.length === 0 ? {} : { level }),
+    };
+  const pairs = reached.map(({ name, place }): Stated => ({
+    name,
+    amount: { kind: "colour", L: Number(level), ...place },
+  }));
+  return { ...ofPairs(pairs, tintsApart), level };
+}
+
+function words(stated: readonly Stated[]): Finding {
+  const values = stated.map(({ amount }) =>
+    amount.kind === "word" ? amount : { value: "", standing: undefined },
+  );
+  if (new Set(values.map(({ value }) => value)).size > 1) return { verdict: "differs" };
+  const expected = new Set(values.map(({ standing }) => standing === "estimated"));
+  return expected.size > 1
+    ? { verdict: "not told", ruling: { rule: "compared-one-expected", values: {} } }
+    : { verdict: "same" };
+}
+
+function sets(stated: readonly Stated[]): Finding {
+  const members = stated.map(({ amount }) =>
+    amount.kind === "set" ? [...amount.members].sort().join(" ") : "",
+  );
+  return { verdict: new Set(members).size > 1 ? "differs" : "same" };
+}

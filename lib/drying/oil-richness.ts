@@ -1,0 +1,60 @@
+/**
+ * Fat and lean: how much of a dry film's volume is oil, 1 - PVC. Fat over lean is
+ * judged by volume, since by mass a heavy pigment hides its oil.
+ *
+ * @source practice-drying : the limits are an estimate, set among ordinary recipes
+ *   (lead, titanium and zinc white .5-.56; iron blacks and oxides .6-.65; lamp
+ *   black .65; ochre, umbers and siennas .7 and more).
+ */
+import { domainError } from "../diagnostics/diagnostic.ts";
+import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
+import type { Statement } from "../quantities/statement.ts";
+
+export type Fatness = "lean" | "medium" | "fat";
+
+export interface FatnessLimit {
+  readonly fatness: Fatness;
+  /** Largest oil volume fraction [1] of this fatness, inclusive. */
+  readonly oilVolumeFractionMax: number;
+  readonly rule: string;
+}
+
+export const FATNESS_LIMITS: readonly FatnessLimit[] = [
+  { fatness: "lean", oilVolumeFractionMax: 0.56, rule: "lean-goes-below" },
+  { fatness: "medium", oilVolumeFractionMax: 0.68, rule: "medium-fat-goes-between" },
+  { fatness: "fat", oilVolumeFractionMax: 1, rule: "fat-goes-above" },
+];
+
+export interface FatnessRuling {
+  readonly fatness: Fatness;
+  readonly limit: FatnessLimit;
+  readonly reason: Statement;
+}
+
+/**
+ * @param oilVolumeFraction 1 - PVC [1], 0-1; an estimate is judged at its middle.
+ * @throws RangeError when an end is not between 0 and 1.
+ */
+export function fatnessRuling(oilVolumeFraction: Quantity): FatnessRuling {
+  requireFractionEnds(oilVolumeFraction);
+  const decidedAt = midpoint(oilVolumeFraction);
+  const limit = FATNESS_LIMITS.find((row) => decidedAt <= row.oilVolumeFractionMax);
+  if (limit === undefined) throw new Error("Unreachable: the last fatness limit is 1");
+  return {
+    fatness: limit.fatness,
+    limit,
+    reason: {
+      rule: limit.rule,
+      values: { fatness: limit.fatness, oilVolumeFraction, decidedAt },
+      standing: "estimated",
+      source: "practice-drying",
+    },
+  };
+}
+
+/** @throws RangeError unless every end lies between 0 and 1. */
+export function requireFractionEnds(quantity: Quantity): void {
+  for (const end of ends(quantity)) {
+    if (!(end > 0 && end < 1)) throw domainError("oil volume fraction", end, "0 < fraction < 1");
+  }
+}

@@ -1,0 +1,272 @@
+/**
+ * Acute toxicity of a mixture from its ingredients' estimates (ATE-mix).
+ *
+ * @source clp-1272-2008 : Annex I, 3.1.3.6; ranges of dust and mist, oral and dermal read
+ * @source clp-1272-2008-memory : ranges of vapour; point estimates (oral read)
+ * @source unece-acute-2008
+ */
+import { domainError } from "../../diagnostics/diagnostic.ts";
+import type { HazardFrame } from "./frame.ts";
+import type { HazardClass } from "./hazard-class.ts";
+import {
+  ACUTE_ROUTES,
+  HAZARD_CODES,
+  statementMeaning,
+  type AcuteRoute,
+  type HazardCode,
+} from "../texts/hazard-statement.ts";
+import { traceShare, type Finding } from "./finding.ts";
+import { inhalationRoute } from "./applicable-classifications.ts";
+import { passes, reaches } from "./limit.ts";
+import type { Part } from "./composition.ts";
+
+export type AcuteClass = Extract<HazardClass, `Acute Tox. ${number}`>;
+
+interface AcuteCategory {
+  readonly hazardClass: AcuteClass;
+  /** Largest estimate still in the category, inclusive: mg/kg oral and dermal, mg/l over 4 h dust and vapour. */
+  readonly upTo: Readonly<Partial<Record<AcuteRoute, number>>>;
+  /** Point estimate that stands for the category in a sum. */
+  readonly pointEstimate: Readonly<Record<AcuteRoute, number>>;
+  readonly frame?: HazardFrame;
+}
+
+/** Most toxic first. */
+export const ACUTE_CATEGORIES = [
+  {
+    hazardClass: "Acute Tox. 1",
+    upTo: { oral: 5, dermal: 50, dust: 0.05, vapour: 0.5 },
+    pointEstimate: { oral: 0.5, dermal: 5, dust: 0.005, vapour: 0.05 },
+  },
+  {
+    hazardClass: "Acute Tox. 2",
+    upTo: { oral: 50, dermal: 200, dust: 0.5, vapour: 2 },
+    pointEstimate: { oral: 5, dermal: 50, dust: 0.05, vapour: 0.5 },
+  },
+  {
+    hazardClass: "Acute Tox. 3",
+    upTo: { oral: 300, dermal: 1000, dust: 1, vapour: 10 },
+    pointEstimate: { oral: 100, dermal: 300, dust: 0.5, vapour: 3 },
+  },
+  {
+    hazardClass: "Acute Tox. 4",
+    upTo: { oral: 2000, dermal: 2000, dust: 5, vapour: 20 },
+    pointEstimate: { oral: 500, dermal: 1100, dust: 1.5, vapour: 11 },
+  },
+  {
+    hazardClass: "Acute Tox. 5",
+    frame: "UN GHS",
+    upTo: { oral: 5000, dermal: 5000 },
+    pointEstimate: { oral: 2500, dermal: 2500, dust: 5, vapour: 20 },
+  },
+] as const satisfies readonly AcuteCategory[];
+
+const CATEGORIES: readonly AcuteCategory[] = ACUTE_CATEGORIES;
+
+/** From which fraction an ingredient counts: categories 1 to 3, then the rest (Annex I, Table 1.1, memory). */
+const RELEVANT = { toxic: 0.001, harmful: 0.01 } as const;
+/** Unknown ingredients above this share are taken out of the mixture that is reckoned with. */
+const UNKNOWN_SHARE = 0.1;
+
+/** One ingredient in the sum: its fraction and its estimate in the unit of the route. */
+export interface AcutePart {
+  readonly massFraction: number;
+  readonly ate: number | "not toxic" | "unknown";
+}
+
+/**
+ * ATE of a mixture.
+ *
+ *     100 / ATEmix = sum(Ci / ATEi)
+ *     (100 - sum(Cunknown, if > 10 %)) / ATEmix = sum(Ci / ATEi)
+ *
+ * @returns in the unit of the parts' estimates; undefined when no part is toxic.
+ * @throws RangeError for a fraction outside 0-1 or an estimate that is not positive.
+ * @source clp-1272-2008 : Annex I, 3.1.3.6.1 and 3.1.3.6.2.3
+ * @example ateMix([{ massFraction: .04, ate: 1737 }, { massFraction: .96, ate: "not toxic" }]) // 43425
+ */
+export function ateMix(parts: readonly AcutePart[]): number | undefined {
+  let unknown = 0;
+  let inverse = 0;
+  for (const { massFraction, ate } of parts) {
+    if (!(massFraction >= 0 && massFraction <= 1))
+      throw domainError("mass fraction", massFraction, "0 <= fraction <= 1");
+    if (ate === "unknown") unknown += massFraction;
+    else if (ate !== "not toxic") {
+      if (!(ate > 0 && ate < Infinity))
+        throw domainError("acute toxicity estimate", ate, "0 < ATE < Infinity");
+      inverse += massFraction / ate;
+    }
+  }
+  const reckoned = passes(unknown, UNKNOWN_SHARE) ? Math.max(0, 1 - unknown) : 1;
+  return inverse > 0 ? reckoned / inverse : undefined;
+}
+
+/**
+ * Category of an estimate; a value on a limit belongs to the more toxic one.
+ * @returns undefined above the last category of the frame.
+ */
+export function acuteCategory(
+  route: AcuteRoute,
+  ate: number,
+  frame: HazardFrame,
+): AcuteClass | undefined {
+  if (!(ate >= 0)) throw domainError("acute toxicity estimate", ate, "0 <= ATE");
+  return CATEGORIES.find(
+    (category) => inFrame(category, frame) && reaches(category.upTo[route] ?? -1, ate),
+  )?.hazardClass;
+}
+
+function inFrame(category: AcuteCategory, frame: HazardFrame): boolean {
+  return category.frame === undefined || category.frame === frame;
+}
+
+/** Point estimate that stands for a category where no estimate is stated. */
+export function pointEstimate(hazardClass: AcuteClass, route: AcuteRoute): number {
+  const category = CATEGORIES.find((each) => each.hazardClass === hazardClass);
+  if (category === undefined) throw new Error("Unreachable: every acute class has a row");
+  return category.pointEstimate[route];
+}
+
+/** What one route comes to. */
+export interface AcuteOutcome {
+  readonly route: AcuteRoute;
+  readonly finding?: Finding;
+  /** Ingredients of unknown toxicity, 1 % or more each, and the share they make up; for the line on the label. */
+  readonly unknown: { readonly slugs: readonly string[]; readonly massFraction: number };
+}
+
+interface KnownAcute {
+  readonly part: Part;
+  readonly ate: number;
+  readonly statement?: Finding["traces"][number]["shares"][number];
+}
+
+/**
+ * Acute toxicity of a mixture by each route that matters for its form.
+ *
+ * @param routes those that the form allows: a paste gives off no dust.
+ * @param unaccounted share that no ingredient accounts for: unknown as well.
+ */
+export function acuteOutcomes(
+  parts: readonly Part[],
+  routes: readonly AcuteRoute[],
+  frame: HazardFrame,
+  unaccounted: number,
+): AcuteOutcome[] {
+  return ACUTE_ROUTES.filter((route) => routes.includes(route)).map((route) =>
+    acuteOutcome(parts, route, frame, unaccounted),
+  );
+}
+
+function acuteOutcome(
+  parts: readonly Part[],
+  route: AcuteRoute,
+  frame: HazardFrame,
+  unaccounted: number,
+): AcuteOutcome {
+  const toxic: KnownAcute[] = [];
+  const unknown: { readonly slug: string; readonly massFraction: number }[] = [];
+  for (const part of parts) {
+    const datum = acuteDatum(part, route);
+    if (datum === "unknown") {
+      if (reaches(part.massFraction, RELEVANT.harmful)) unknown.push(part);
+    } else if (datum !== "not toxic") {
+      const category = acuteCategory(route, datum.ate, frame);
+      const floor =
+        category === "Acute Tox. 4" || category === "Acute Tox. 5"
+          ? RELEVANT.harmful
+          : RELEVANT.toxic;
+      if (category !== undefined && reaches(part.massFraction, floor))
+        toxic.push({ part, ...datum });
+    }
+  }
+  if (reaches(unaccounted, RELEVANT.harmful))
+    unknown.push({ slug: UNACCOUNTED, massFraction: unaccounted });
+  const unknownFraction = Math.min(
+    1,
+    unknown.reduce((sum, each) => sum + each.massFraction, 0),
+  );
+  const outcome = {
+    route,
+    unknown: { slugs: unknown.map(({ slug }) => slug), massFraction: unknownFraction },
+  };
+
+  const mixed = ateMix([
+    ...toxic.map(({ part, ate }) => ({ massFraction: part.massFraction, ate })),
+    { massFraction: unknownFraction, ate: "unknown" as const },
+  ]);
+  const hazardClass = mixed === undefined ? undefined : acuteCategory(route, mixed, frame);
+  if (mixed === undefined || hazardClass === undefined) return outcome;
+  const statement = acuteStatement(hazardClass, route);
+  const limit =
+    CATEGORIES.find((category) => category.hazardClass === hazardClass)?.upTo[route] ?? NaN;
+  return {
+    ...outcome,
+    finding: {
+      hazardClass,
+      statement,
+      route,
+      certain: true,
+      traces: [
+        {
+          statement,
+          rule: "ate-mix",
+          source: "clp-1272-2008",
+          values: {
+            hazardClass,
+            route,
+            ateMix: mixed,
+            limit,
+            unit: ateUnit(route),
+            unknownFraction,
+            ingredients: toxic.map(({ part }) => part.slug),
+          },
+          shares: toxic.map(({ part, statement: share }) => share ?? traceShare(part)),
+        },
+      ],
+    },
+  };
+}
+
+/** Stands for the missing share among the slugs of a reason: no slug can hold a bracket. */
+export const UNACCOUNTED = "(unaccounted)";
+
+export function ateUnit(route: AcuteRoute): "mg/kg" | "mg/l" {
+  return route === "oral" || route === "dermal" ? "mg/kg" : "mg/l";
+}
+
+/** What is known of one ingredient by one route: the datum first, else the most toxic class of that route. */
+function acuteDatum(
+  part: Part,
+  route: AcuteRoute,
+): "unknown" | "not toxic" | Omit<KnownAcute, "part"> {
+  const datum = part.acuteToxicity.find((each) => each.route === route);
+  if (datum !== undefined) {
+    if (datum.ate === "unknown") return "unknown";
+    return datum.ate === "above the limit dose" ? "not toxic" : { ate: datum.ate };
+  }
+  if (!part.known) return "unknown";
+  const stated = part.classifications.flatMap((by) => {
+    const { hazardClass } = by;
+    if (!isAcute(hazardClass) || (by.route ?? inhalationRoute(part)) !== route) return [];
+    return [{ ate: by.ate ?? pointEstimate(hazardClass, route), statement: traceShare(part, by) }];
+  });
+  return stated.sort((one, other) => one.ate - other.ate)[0] ?? "not toxic";
+}
+
+export function isAcute(hazardClass: HazardClass): hazardClass is AcuteClass {
+  return hazardClass.startsWith("Acute Tox.");
+}
+
+function acuteStatement(hazardClass: AcuteClass, route: AcuteRoute): HazardCode {
+  const exposure = route === "dust" || route === "vapour" ? "inhalation" : route;
+  const code = HAZARD_CODES.find(
+    (each) =>
+      statementMeaning(each).route === exposure &&
+      statementMeaning(each).classes.some((known) => known === hazardClass),
+  );
+  if (code === undefined)
+    throw new Error("Unreachable: every acute class has a statement for every route");
+  return code;
+}

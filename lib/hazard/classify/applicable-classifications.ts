@@ -1,0 +1,85 @@
+/**
+ * Which of the ingredients' classifications can bear on a mixture at all: by its
+ * form, by its frame, and by what courts have annulled. Each one set aside is
+ * named with its cause, so that nothing vanishes.
+ *
+ * @source clp-article-9 : Article 9(5)
+ * @source cjeu-titanium-dioxide
+ */
+import type { Statement } from "../../quantities/statement.ts";
+import type { Classification } from "./classification.ts";
+import type { HazardFrame, PaintForm } from "./frame.ts";
+import { classElements } from "./hazard-class.ts";
+import type { LeftOutRule } from "./hazard-rules.ts";
+import { ACUTE_ROUTES, statementMeaning, type AcuteRoute } from "../texts/hazard-statement.ts";
+import { isSubstance } from "./substance.ts";
+import type { Part } from "./composition.ts";
+
+/** A statement of an ingredient that the mixture does not take on, or that another one covers. */
+export interface LeftOut extends Statement {
+  readonly rule: LeftOutRule;
+  readonly statement: string;
+}
+
+/** Routes of acute exposure that a form allows: a paste gives off no dust, a powder no vapour. */
+export function acuteRoutes(form: PaintForm): readonly AcuteRoute[] {
+  if (form === "paste") return ACUTE_ROUTES.filter((route) => route !== "dust");
+  return form === "powder" ? ACUTE_ROUTES.filter((route) => route !== "vapour") : ACUTE_ROUTES;
+}
+
+/**
+ * The route of an inhalation hazard whose record does not say it: vapour from a
+ * liquid that burns or can be drawn into the lungs, else dust.
+ */
+export function inhalationRoute(part: Pick<Part, "classifications">): AcuteRoute {
+  const volatile = part.classifications.some(({ hazardClass }) =>
+    ["flammable liquid", "aspiration"].includes(classElements(hazardClass).family),
+  );
+  return volatile ? "vapour" : "dust";
+}
+
+/** The parts with only those classifications that count here, and why the others do not. */
+export function applicableParts(
+  parts: readonly Part[],
+  form: PaintForm,
+  frame: HazardFrame,
+): { readonly parts: readonly Part[]; readonly leftOut: readonly LeftOut[] } {
+  const leftOut: LeftOut[] = [];
+  const kept = parts.map((part) => ({
+    ...part,
+    classifications: part.classifications.filter((by) => {
+      const cause = setAside(part, by, form, frame);
+      if (cause !== undefined) {
+        leftOut.push({
+          statement: by.statement,
+          rule: cause.rule,
+          values: { ingredient: part.slug, name: part.name, form, frame },
+          source: cause.source,
+        });
+      }
+      return cause === undefined;
+    }),
+  }));
+  return { parts: kept, leftOut };
+}
+
+function setAside(
+  part: Part,
+  by: Classification,
+  form: PaintForm,
+  frame: HazardFrame,
+): { readonly rule: LeftOutRule; readonly source: string } | undefined {
+  if (frame === "EU CLP" && by.statement === "H351" && isSubstance(part, "titanium dioxide")) {
+    return { rule: "entry-annulled", source: "cjeu-titanium-dioxide" };
+  }
+  const known = classElements(by.hazardClass).frame;
+  if (known !== undefined && known !== frame)
+    return { rule: "category-not-in-frame", source: "clp-1272-2008" };
+  const isInhaled = statementMeaning(by.statement).route === "inhalation";
+  const route = by.route ?? (isInhaled ? inhalationRoute(part) : undefined);
+  if (route === "dust" && form === "paste")
+    return { rule: "dust-not-from-a-paste", source: "clp-article-9" };
+  if (route === "vapour" && form === "powder")
+    return { rule: "vapour-not-from-a-powder", source: "clp-article-9" };
+  return undefined;
+}

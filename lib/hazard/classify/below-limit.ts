@@ -1,0 +1,91 @@
+/**
+ * What ingredients state and a mixture holds too little of: each with its share,
+ * and with the share from which it would count, where one substance alone has one.
+ */
+import type { LeftOut } from "./applicable-classifications.ts";
+import { inhalationRoute } from "./applicable-classifications.ts";
+import type { Classification } from "./classification.ts";
+import { GENERIC_LIMITS, groupKey } from "./cut-offs.ts";
+import { countedFraction, type Finding } from "./finding.ts";
+import type { HazardFrame } from "./frame.ts";
+import { classElements } from "./hazard-class.ts";
+import { statementMeaning } from "../texts/hazard-statement.ts";
+import type { Part } from "./composition.ts";
+import { REPRODUCTION_LIMITS } from "./reproduction.ts";
+import { ASPIRATION_RULES, SUM_RULES } from "./sum-rules.ts";
+
+interface Member {
+  readonly part: Part;
+  readonly by: Classification;
+}
+
+/**
+ * A line for each statement that no finding of its family answers; substances
+ * that count together share one.
+ * @param saidElsewhere what is left out for another cause.
+ */
+export function belowLimits(
+  parts: readonly Part[],
+  findings: readonly Finding[],
+  saidElsewhere: readonly LeftOut[],
+  frame: HazardFrame,
+): LeftOut[] {
+  const groups = new Map<string, Member[]>();
+  for (const part of parts.filter(({ massFraction }) => massFraction > 0)) {
+    for (const by of part.classifications) {
+      const isSaid = saidElsewhere.some(
+        ({ statement, values }) => statement === by.statement && values["ingredient"] === part.slug,
+      );
+      if (isSaid || findings.some((finding) => answers(finding, part, by))) continue;
+      const key = `${by.statement} ${groupKey(part, by)}`;
+      groups.set(key, [...(groups.get(key) ?? []), { part, by }]);
+    }
+  }
+  return [...groups.values()].map((members) => {
+    const limits = members
+      .map(({ by }) => countsFrom(by, frame))
+      .filter((limit) => limit !== undefined);
+    const statement = (members as [Member, ...Member[]])[0].by.statement;
+    return {
+      statement,
+      rule: "below-its-limit",
+      values: {
+        ingredients: members.map(({ part }) => part.slug),
+        massFraction: members.reduce((sum, { part, by }) => sum + countedFraction(part, by), 0),
+        ...(limits.length === 0 ? {} : { limit: Math.min(...limits) }),
+      },
+    };
+  });
+}
+
+function answers(finding: Finding, part: Part, by: Classification): boolean {
+  const { family } = classElements(by.hazardClass);
+  if (classElements(finding.hazardClass).family !== family) return false;
+  if (by.hazardClass === "STOT SE 3") return finding.statement === by.statement;
+  if (finding.route === undefined) return true;
+  const { route } = statementMeaning(by.statement);
+  return finding.route === (by.route ?? (route === "inhalation" ? inhalationRoute(part) : route));
+}
+
+/** The least share of one substance that gives the mixture any class of this family; none for an acute toxicity, whose estimate decides. */
+function countsFrom(by: Classification, frame: HazardFrame): number | undefined {
+  const { hazardClass, mFactor, specificLimits } = by;
+  const generic = GENERIC_LIMITS.filter(({ of }) => of === hazardClass).map(({ from }) => from);
+  const reproduction =
+    classElements(hazardClass).family === classElements("Repr. 2").family
+      ? [REPRODUCTION_LIMITS[hazardClass === "Repr. 2" ? 2 : 1]]
+      : [];
+  const sums = [...SUM_RULES, ...ASPIRATION_RULES]
+    .filter((rule) => rule.frame === undefined || rule.frame === frame)
+    .flatMap(({ limit, ofStatement, terms }) =>
+      (ofStatement !== undefined && ofStatement !== by.statement ? [] : terms)
+        .filter(({ of }) => of.includes(hazardClass))
+        .map(({ weight, byMFactor, relevantFrom }) => {
+          const m = byMFactor === true ? mFactor : 1;
+          return Math.max(limit / (weight * m), relevantFrom / m);
+        }),
+    );
+  const own = specificLimits.map(({ from }) => from);
+  const limits = own.length > 0 ? own : [...generic, ...reproduction, ...sums];
+  return limits.length === 0 ? undefined : Math.min(...limits);
+}

@@ -1,0 +1,268 @@
+/**
+ * One classification of an ingredient, as its supplier states it, read into the
+ * closed lists: code, class, route, estimate, factor, specific limits.
+ */
+import type { SourceKey } from "../../sources/source.ts";
+import { nearestWord } from "../../diagnostics/nearest-word.ts";
+import {
+  HAZARD_CLASS_NAMES,
+  isHazardClass,
+  sameSeverity,
+  type HazardClass,
+} from "./hazard-class.ts";
+import {
+  HAZARD_CODES,
+  isHazardCode,
+  statementMeaning,
+  type AcuteRoute,
+  type HazardCode,
+} from "../texts/hazard-statement.ts";
+import { METALS, type Metal } from "../studio/metal-content.ts";
+import {
+  ENTRAINED_SUPPLEMENTS,
+  isEntrainedSupplement,
+  type EntrainedSupplement,
+} from "../texts/supplemental-code.ts";
+
+/** As a record may give it; only the code is required. */
+export interface ClassificationForm {
+  readonly statement: string;
+  readonly hazardClass?: string | undefined;
+  /** Of an acute toxicity; "dust" beside another class says that only inhaled dust carries it. */
+  readonly route?: string | undefined;
+  /** Acute toxicity estimate: mg/kg, or mg/l over 4 h for dust and vapour. */
+  readonly ate?: number | undefined;
+  /** Multiplying factor of Aquatic Acute 1 or Chronic 1, >= 1. */
+  readonly mFactor?: number | undefined;
+  readonly specificLimits?: readonly SpecificLimitForm[] | undefined;
+  /** Substances of one name count together against a limit (a group entry's salts). */
+  readonly sumGroup?: string | undefined;
+  /** The limit is on the metal in the mixture, not on the compound (Annex VI, note 1). */
+  readonly countedAs?: string | undefined;
+  readonly source?: SourceKey | undefined;
+}
+
+export interface SpecificLimitForm {
+  readonly hazardClass?: string | undefined;
+  /** Mass fraction from which the class applies. */
+  readonly from: number;
+  readonly statement?: string | undefined;
+}
+
+export interface SpecificLimit {
+  readonly hazardClass: HazardClass;
+  readonly from: number;
+  readonly statement?: HazardCode;
+}
+
+export interface Classification {
+  readonly statement: HazardCode;
+  readonly hazardClass: HazardClass;
+  readonly route?: AcuteRoute;
+  readonly ate?: number;
+  readonly mFactor: number;
+  readonly specificLimits: readonly SpecificLimit[];
+  readonly sumGroup?: string;
+  readonly countedAs?: Metal;
+  readonly source?: SourceKey;
+}
+
+/** A statement that only comes along with an ingredient: no class of the frame. */
+export interface Supplement {
+  readonly statement: EntrainedSupplement;
+  readonly source?: SourceKey;
+}
+
+/** What is wrong in a record's classification, ready for a diagnostic; `path` is inside the classification. */
+export interface HazardFault {
+  readonly path: readonly (string | number)[];
+  readonly subject: string;
+  readonly actual: string;
+  readonly expected: string;
+  readonly nearest?: string;
+}
+
+function fault(
+  path: HazardFault["path"],
+  subject: string,
+  actual: unknown,
+  expected: string,
+  known: readonly string[] = [],
+): HazardFault {
+  const nearest = typeof actual === "string" ? nearestWord(actual, known) : undefined;
+  return {
+    path,
+    subject,
+    actual: String(actual),
+    expected,
+    ...(nearest === undefined ? {} : { nearest }),
+  };
+}
+
+/** The house sentence of a fault, for a value that should never have got this far. */
+export function faultError({ subject, actual, expected, nearest }: HazardFault): RangeError {
+  return new RangeError(
+    `Unexpected ${subject} \`${actual}\`, expected \`${expected}\`${nearest === undefined ? "" : `; nearest \`${nearest}\``}`,
+  );
+}
+
+/** A code alone is short for a classification with nothing else said. */
+function asForm(stated: string | ClassificationForm): ClassificationForm {
+  return typeof stated === "string" ? { statement: stated } : stated;
+}
+
+/**
+ * Everything wrong in one classification as a record gives it.
+ * @returns empty when {@link classification} will accept it.
+ */
+export function classificationFaults(stated: string | ClassificationForm): HazardFault[] {
+  const form = asForm(stated);
+  const { statement } = form;
+  if (isEntrainedSupplement(statement)) return [];
+  if (!isHazardCode(statement)) {
+    return [
+      fault(
+        ["statement"],
+        "statement code",
+        statement,
+        "a hazard statement of the frame, such as H302",
+        [...HAZARD_CODES, ...ENTRAINED_SUPPLEMENTS],
+      ),
+    ];
+  }
+  const allowed: readonly string[] = statementMeaning(statement).classes;
+  const faults: HazardFault[] = [];
+  if (form.hazardClass !== undefined && !allowed.includes(form.hazardClass)) {
+    faults.push(
+      fault(
+        ["hazardClass"],
+        `hazard class of ${statement}`,
+        form.hazardClass,
+        allowed.join(" | "),
+        allowed,
+      ),
+    );
+  }
+  if (form.route !== undefined && !routesOf(statement).includes(form.route)) {
+    faults.push(
+      fault(
+        ["route"],
+        `route of ${statement}`,
+        form.route,
+        routesOf(statement).join(" | "),
+        routesOf(statement),
+      ),
+    );
+  }
+  if (form.ate !== undefined && !(form.ate > 0 && form.ate < Infinity))
+    faults.push(fault(["ate"], "acute toxicity estimate", form.ate, "0 < ATE < Infinity"));
+  if (form.mFactor !== undefined && !(form.mFactor >= 1 && form.mFactor < Infinity))
+    faults.push(fault(["mFactor"], "M-factor", form.mFactor, "1 <= M < Infinity"));
+  if (form.countedAs !== undefined && !(METALS as readonly string[]).includes(form.countedAs)) {
+    faults.push(fault(["countedAs"], "metal", form.countedAs, METALS.join(" | "), METALS));
+  }
+  form.specificLimits?.forEach((limit, i) =>
+    faults.push(...limitFaults(limit, ["specificLimits", i])),
+  );
+  return faults;
+}
+
+function limitFaults(limit: SpecificLimitForm, path: HazardFault["path"]): HazardFault[] {
+  const faults: HazardFault[] = [];
+  if (!isHazardClass(limit.hazardClass)) {
+    faults.push(
+      fault(
+        [...path, "hazardClass"],
+        "hazard class of a limit",
+        limit.hazardClass,
+        'a class and category, such as "Repr. 2"',
+        HAZARD_CLASS_NAMES,
+      ),
+    );
+  }
+  if (!(limit.from > 0 && limit.from <= 1))
+    faults.push(
+      fault([...path, "from"], "specific concentration limit", limit.from, "0 < limit <= 1"),
+    );
+  if (limit.statement !== undefined) {
+    if (!isHazardCode(limit.statement)) {
+      faults.push(
+        fault(
+          [...path, "statement"],
+          "statement code",
+          limit.statement,
+          "a hazard statement of the frame, such as H302",
+          HAZARD_CODES,
+        ),
+      );
+    } else if (
+      isHazardClass(limit.hazardClass) &&
+      !statementMeaning(limit.statement).classes.some((known) => known === limit.hazardClass)
+    ) {
+      faults.push(
+        fault(
+          [...path, "statement"],
+          `statement of a limit for ${limit.hazardClass}`,
+          limit.statement,
+          "a statement of that class",
+        ),
+      );
+    }
+  }
+  return faults;
+}
+
+function routesOf(statement: HazardCode): readonly string[] {
+  const { route } = statementMeaning(statement);
+  if (route === undefined) return ["dust"];
+  return route === "inhalation" ? ["dust", "vapour"] : [route];
+}
+
+/**
+ * A record's classification read into the closed lists; class and route follow
+ * from the code where the record leaves them out (the most severe class that
+ * carries the code).
+ *
+ * @throws RangeError for an unknown code (with the nearest known one), a class
+ *   that does not carry it, an estimate of zero, a limit without a class.
+ * @example classification("H302") // { statement: "H302", hazardClass: "Acute Tox. 4", route: "oral", ... }
+ */
+export function classification(stated: string | ClassificationForm): Classification | Supplement {
+  const [first] = classificationFaults(stated);
+  if (first !== undefined) throw faultError(first);
+  const form = asForm(stated);
+  const source = form.source === undefined ? {} : { source: form.source };
+  if (isEntrainedSupplement(form.statement)) return { statement: form.statement, ...source };
+  const statement = form.statement as HazardCode;
+  const meaning = statementMeaning(statement);
+  const route = form.route ?? (meaning.route === "inhalation" ? undefined : meaning.route);
+  return {
+    statement,
+    mFactor: form.mFactor ?? 1,
+    hazardClass: (form.hazardClass as HazardClass | undefined) ?? meaning.classes[0],
+    specificLimits: (form.specificLimits ?? []) as readonly SpecificLimit[],
+    ...(route === undefined ? {} : { route: route as AcuteRoute }),
+    ...(form.ate === undefined ? {} : { ate: form.ate }),
+    ...(form.sumGroup === undefined ? {} : { sumGroup: form.sumGroup }),
+    ...(form.countedAs === undefined ? {} : { countedAs: form.countedAs as Metal }),
+    ...source,
+  };
+}
+
+/**
+ * The specific limit of a classification for an outcome, if its record sets one:
+ * the lowest of those that name the outcome's severity (and, if they name a
+ * statement, that statement).
+ */
+export function specificLimit(
+  of: Classification,
+  outcome: HazardClass,
+  statement: HazardCode,
+): number | undefined {
+  const limits = of.specificLimits.filter(
+    (limit) =>
+      sameSeverity(limit.hazardClass, outcome) &&
+      (limit.statement === undefined || limit.statement === statement),
+  );
+  return limits.length === 0 ? undefined : Math.min(...limits.map((limit) => limit.from));
+}

@@ -1,0 +1,95 @@
+/**
+ * Finds in a text the words that a sheet never prints on its own authority.
+ */
+import { FORBIDDEN_WORDS, type ClaimKind, type ForbiddenWord } from "./forbidden-word-table.ts";
+import type { StatementLanguage } from "../texts/hazard-statement-wording.ts";
+
+export interface ForbiddenFind {
+  readonly claim: ClaimKind;
+  /** As the text writes it. */
+  readonly word: string;
+  /** Offsets in the text [UTF-16 units], end not included. */
+  readonly start: number;
+  readonly end: number;
+}
+
+/**
+ * Every forbidden word of a language in a text, in the order of the text.
+ *
+ * Case does not count, nor does the kind of hyphen or space between the parts of
+ * a word, nor whether an accent is a character of its own; a word inside another
+ * ("safety", "unsafe") is not found, and neither is one in an allowed phrase
+ * ("not safe", "safe disposal").
+ *
+ * @example forbiddenWords("A safe, non-toxic white.", "en").map(({ word }) => word) // ["safe", "non-toxic"]
+ */
+export function forbiddenWords(text: string, language: StatementLanguage): ForbiddenFind[] {
+  const { folded, offsets } = foldedText(text);
+  const found = FORBIDDEN_WORDS[language].flatMap((row) => {
+    const spared = (row.allowed ?? []).flatMap((phrase) => spans(folded, phrase));
+    return spans(folded, row.pattern)
+      .filter(
+        ({ start, end }) => !spared.some((phrase) => phrase.start <= start && end <= phrase.end),
+      )
+      .map((span) => find(row, text, offsets, span));
+  });
+  return found.toSorted((one, other) => one.start - other.start || other.end - one.end);
+}
+
+interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+function find(
+  row: ForbiddenWord,
+  text: string,
+  offsets: readonly number[],
+  span: Span,
+): ForbiddenFind {
+  const start = offsets[span.start] ?? 0,
+    end = offsets[span.end] ?? text.length;
+  return { claim: row.claim, word: text.slice(start, end), start, end };
+}
+
+const EXPRESSIONS = new Map<string, RegExp>();
+
+/** Where a pattern stands as whole words; `~` is a space, a hyphen of any kind, or a line break. */
+function spans(text: string, pattern: string): Span[] {
+  const known = EXPRESSIONS.get(pattern);
+  const expression =
+    known ??
+    new RegExp(
+      String.raw`(?<![\p{L}\p{N}])(?:${pattern.replaceAll("~", "[-\\s]")})(?![\p{L}\p{N}])`,
+      "giu",
+    );
+  EXPRESSIONS.set(pattern, expression);
+  return [...text.matchAll(expression)].map((match) => ({
+    start: match.index,
+    end: match.index + match[0].length,
+  }));
+}
+
+/**
+ * The text in one spelling: composed accents, plain hyphens, single spaces, soft
+ * hyphens gone; `offsets[i]` is where its i-th unit stood, with one entry past the end.
+ */
+function foldedText(text: string): {
+  readonly folded: string;
+  readonly offsets: readonly number[];
+} {
+  let folded = "";
+  const offsets: number[] = [];
+  for (const { 0: cluster, index } of text.matchAll(/\s+|\P{M}\p{M}*|\p{M}+/gsu)) {
+    const plain = /^\s+$/u.test(cluster)
+      ? " "
+      : cluster
+          .normalize("NFC")
+          .replace(/[\u2010-\u2015\u2212\ufe63\uff0d]/gu, "-")
+          .replace(/[\u00ad\u200b-\u200d\u2060\ufeff]/gu, "");
+    folded += plain;
+    for (let i = 0; i < plain.length; i++) offsets.push(index);
+  }
+  offsets.push(text.length);
+  return { folded, offsets };
+}

@@ -1,0 +1,167 @@
+/**
+ * At most six precautionary statements, chosen by severity and use.
+ *
+ * Each statement is worth the sum, over the hazards it answers, of the hazard's
+ * gravity times how strongly it is recommended. The worthiest is taken, and what
+ * it answered counts half from then on for statements of its kind (prevention,
+ * response, storage): so a second hazard is answered before the first is answered
+ * twice, and what to do after counts beside what to do before. For the public,
+ * children and disposal come first.
+ *
+ * @source clp-article-28 : six, and one on disposal for the public
+ * @source echa-label-guidance-memory : recommendations; the halving is this project's rule
+ */
+import type { Statement } from "../../quantities/statement.ts";
+import type { Finding } from "../classify/finding.ts";
+import { classElements } from "../classify/hazard-class.ts";
+import type { PrecautionRule } from "../classify/hazard-rules.ts";
+import type { Composition } from "../classify/composition.ts";
+import {
+  precaution,
+  CHOOSABLE_PRECAUTIONS,
+  type PrecautionaryCode,
+  type Recommendation,
+} from "../texts/precautionary-statement.ts";
+
+export const PRECAUTIONS_AT_MOST = 6;
+
+/** In which frame, in which form, to whom. */
+export type Use = Pick<Composition, "frame" | "form" | "publicSale">;
+
+export interface ChosenPrecaution extends Statement {
+  readonly rule: PrecautionRule;
+  readonly statement: PrecautionaryCode;
+}
+
+/** Statements that say the same more strongly: when the first is chosen, the others add nothing. */
+const SAID_BY: Readonly<Partial<Record<PrecautionaryCode, readonly PrecautionaryCode[]>>> = {
+  P260: ["P261"],
+  P102: ["P405"],
+  P405: ["P102"],
+  "P301+P310": ["P301+P312", "P310"],
+  "P301+P316": ["P301+P317", "P316"],
+  "P301+P330+P331": ["P331"],
+  P331: ["P301+P330+P331"],
+  P310: ["P312"],
+  P316: ["P317"],
+  P201: ["P202"],
+  "P308+P313": ["P314"],
+  P318: ["P319"],
+  "P403+P233": ["P233"],
+};
+
+/** Weight of a recommendation: highly recommended counts twice recommended, that twice optional. */
+const WEIGHTS: Readonly<Record<Recommendation, number>> = { 0: 0, 1: 1, 2: 2, 3: 4 };
+/** A general statement weighs less than anything that answers a hazard. */
+const GENERAL_WORTH = 0.001;
+
+interface Answer {
+  readonly finding: Finding;
+  readonly worth: number;
+}
+
+/** Names under which a hazard may stand in the table of answers, the most exact first. */
+function namesOf({ hazardClass, route }: Finding): string[] {
+  const { family } = classElements(hazardClass);
+  const exposure = route === "dust" || route === "vapour" ? "inhalation" : route;
+  const plain = hazardClass.replace(/^(Skin Corr\. 1)[ABC]$/, "$1");
+  return [
+    ...(exposure === undefined ? [] : [`${plain} ${exposure}`, `${family} ${exposure}`]),
+    plain,
+    family,
+    "any",
+  ];
+}
+
+interface Named {
+  readonly finding: Finding;
+  readonly names: readonly string[];
+}
+
+function answers(code: PrecautionaryCode, findings: readonly Named[]): Answer[] {
+  const table = precaution(code).answers;
+  return findings.flatMap(({ finding, names }) => {
+    const name = names.find((each) => Object.hasOwn(table, each));
+    const recommended = name === undefined ? undefined : table[name];
+    if (recommended === undefined) return [];
+    return [
+      {
+        finding,
+        worth:
+          name === "any"
+            ? GENERAL_WORTH
+            : WEIGHTS[recommended] * classElements(finding.hazardClass).gravity,
+      },
+    ];
+  });
+}
+
+/**
+ * The statements of a label for the hazards found, in the order of a label.
+ * @returns none without a hazard; each with the H statements that it answers.
+ */
+export function chosenPrecautions(findings: readonly Finding[], use: Use): ChosenPrecaution[] {
+  if (findings.length === 0) return [];
+  const named = findings.map((finding) => ({ finding, names: namesOf(finding) }));
+  const open = new Map(
+    CHOOSABLE_PRECAUTIONS.filter((code) => stands(code, use))
+      .map((code) => [code, answers(code, named)] as const)
+      .filter(([, found]) => found.length > 0),
+  );
+  const spent = new Map<string, number>();
+  const left = (code: PrecautionaryCode, { statement, route }: Finding): number =>
+    0.5 ** (spent.get(spentKey(code, statement, route)) ?? 0);
+  const chosen: ChosenPrecaution[] = [];
+
+  function take(code: PrecautionaryCode, rule: PrecautionRule, spends: boolean): void {
+    const found = open.get(code) ?? [];
+    chosen.push({
+      statement: code,
+      rule,
+      values: { answers: [...new Set(found.map(({ finding }) => finding.statement))] },
+      source: "echa-label-guidance-memory",
+    });
+    if (spends) {
+      for (const {
+        finding: { statement, route },
+      } of found) {
+        const key = spentKey(code, statement, route);
+        spent.set(key, (spent.get(key) ?? 0) + 1);
+      }
+    }
+    [code, ...(SAID_BY[code] ?? [])].forEach((said) => open.delete(said));
+  }
+
+  if (use.publicSale) {
+    if (open.has("P102")) take("P102", "children-first", false);
+    if (open.has("P501")) take("P501", "disposal-for-the-public", false);
+  }
+  while (chosen.length < PRECAUTIONS_AT_MOST) {
+    let best: { readonly code: PrecautionaryCode; readonly worth: number } | undefined;
+    for (const [code, found] of open) {
+      const worth = found.reduce(
+        (sum, answer) => sum + answer.worth * left(code, answer.finding),
+        0,
+      );
+      if (best === undefined || worth > best.worth) best = { code, worth };
+    }
+    if (best === undefined) break;
+    take(best.code, "by-severity", true);
+  }
+  return chosen.toSorted(
+    (one, other) =>
+      CHOOSABLE_PRECAUTIONS.indexOf(one.statement) - CHOOSABLE_PRECAUTIONS.indexOf(other.statement),
+  );
+}
+
+/** A hazard answered by one kind of statement: P2xx prevention, P3xx response, P4xx storage. */
+function spentKey(code: PrecautionaryCode, statement: string, route: string | undefined): string {
+  return [code.slice(0, 2), statement, route].join(" ");
+}
+
+function stands(code: PrecautionaryCode, { frame, form, publicSale }: Use): boolean {
+  const { buyer, frame: only, forms, replacedIn } = precaution(code);
+  if (forms !== undefined && !forms.includes(form)) return false;
+  const forBuyer = buyer === undefined || (buyer === "public") === publicSale;
+  return forBuyer && (only === undefined || only === frame) && replacedIn?.[frame] === undefined;
+}

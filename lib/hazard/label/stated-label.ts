@@ -1,0 +1,286 @@
+/**
+ * The label elements that the maker states: held to the closed lists, and against
+ * what the composition comes to. The maker's stand; differences are said.
+ */
+import type { Statement } from "../../quantities/statement.ts";
+import { nearestWord } from "../../diagnostics/nearest-word.ts";
+import type { HazardFault } from "../classify/classification.ts";
+import { FRAME_EDITIONS, HAZARD_FRAMES, type HazardFrame } from "../classify/frame.ts";
+import { classElements, HAZARD_CLASS_NAMES, PICTOGRAM_CODES } from "../classify/hazard-class.ts";
+import type { DifferenceRule } from "../classify/hazard-rules.ts";
+import {
+  HAZARD_CODES,
+  isHazardCode,
+  statementMeaning,
+  type HazardCode,
+} from "../texts/hazard-statement.ts";
+import type { LabelElements } from "./label-elements.ts";
+import {
+  isPrecautionaryCode,
+  precaution,
+  PRECAUTIONARY_CODES,
+  PRECAUTIONS,
+  replacement,
+  type PrecautionaryCode,
+} from "../texts/precautionary-statement.ts";
+import { PRECAUTIONS_AT_MOST } from "./precautionary-choice.ts";
+import { COVERED_BY } from "../classify/precedence.ts";
+import { SUPPLEMENTAL_CODES, WITHDRAWN_SUPPLEMENTS } from "../texts/supplemental-code.ts";
+
+export interface StatedLabel {
+  readonly frame: string;
+  readonly signalWord: string | null;
+  readonly pictograms: readonly string[];
+  /** "H302", or several in one: "H302+H332". */
+  readonly hazardStatements: readonly string[];
+  readonly precautionaryStatements?: readonly string[] | undefined;
+  readonly supplemental?: readonly string[] | undefined;
+  /** Classes and categories that the maker puts the paint in. */
+  readonly classification?: readonly string[] | undefined;
+  /** Substances that EUH208 names; it cannot be printed without. */
+  readonly sensitisers?: readonly string[] | undefined;
+  /** Of the label, ISO. */
+  readonly date?: string | undefined;
+  /** Unique formula identifier: four groups of four. */
+  readonly ufi?: string | undefined;
+}
+
+export interface LabelDifference extends Statement {
+  readonly rule: DifferenceRule;
+}
+
+/** Digits and capitals of a UFI: those that can be mistaken for another are not used (memory). */
+const UFI = /^[0-9ACDEFGHJKMNPQRSTUVWXY]{4}(-[0-9ACDEFGHJKMNPQRSTUVWXY]{4}){3}$/;
+
+/** A combined acute statement taken apart: "H302+H332" is two. */
+export function singleStatements(stated: string): string[] {
+  return stated.split("+").map((code) => code.trim());
+}
+
+/** Whatever a stated label holds that is of no closed list; empty when it can be printed. */
+export function statedLabelFaults(label: StatedLabel): HazardFault[] {
+  const {
+    precautionaryStatements: precautions = [],
+    supplemental = [],
+    classification = [],
+    sensitisers = [],
+  } = label;
+  const nameless = supplemental.indexOf("EUH208");
+  return [
+    ...unknownWordFault(["frame"], "frame", label.frame, HAZARD_FRAMES),
+    ...(label.signalWord === null
+      ? []
+      : unknownWordFault(["signalWord"], "signal word", label.signalWord, ["Danger", "Warning"])),
+    ...label.pictograms.flatMap((code, i) =>
+      unknownWordFault(["pictograms", i], "pictogram", code, PICTOGRAM_CODES),
+    ),
+    ...label.hazardStatements.flatMap((stated, i) =>
+      singleStatements(stated).flatMap((code) =>
+        unknownWordFault(["hazardStatements", i], "statement code", code, HAZARD_CODES),
+      ),
+    ),
+    ...precautions.flatMap((code, i) =>
+      unknownWordFault(["precautionaryStatements", i], "statement code", code, PRECAUTIONARY_CODES),
+    ),
+    ...supplemental.flatMap((code, i) =>
+      unknownWordFault(["supplemental", i], "statement code", code, SUPPLEMENTAL_CODES),
+    ),
+    ...classification.flatMap((name, i) =>
+      unknownWordFault(["classification", i], "hazard class", name, HAZARD_CLASS_NAMES),
+    ),
+    ...(nameless >= 0 && sensitisers.length === 0
+      ? [
+          {
+            path: ["supplemental", nameless],
+            subject: "statement without the substances it names",
+            actual: "EUH208",
+            expected: "their names under sensitisers",
+          },
+        ]
+      : []),
+    ...(label.ufi === undefined || UFI.test(label.ufi)
+      ? []
+      : [
+          {
+            path: ["ufi"],
+            subject: "unique formula identifier",
+            actual: label.ufi,
+            expected: "four groups of four digits and capitals, without B, I, L, O and Z",
+          },
+        ]),
+  ];
+}
+
+function unknownWordFault(
+  path: HazardFault["path"],
+  subject: string,
+  word: string,
+  known: readonly string[],
+): HazardFault[] {
+  if (known.includes(word)) return [];
+  const nearest = nearestWord(word, known);
+  const expected =
+    known.length <= PICTOGRAM_CODES.length
+      ? known.join(" | ")
+      : `a code of the closed list, such as ${String(known[0])}`;
+  return [{ path, subject, actual: word, expected, ...(nearest === undefined ? {} : { nearest }) }];
+}
+
+/**
+ * Where the stated label and the worked-out one part, each way, as warnings to
+ * print beside the maker's label. Precautionary statements are the maker's
+ * choice and are only held to their number and edition.
+ */
+export function labelDifferences(stated: StatedLabel, workedOut: LabelElements): LabelDifference[] {
+  const differs: LabelDifference[] = [];
+  if (stated.frame !== workedOut.frame)
+    differs.push({
+      rule: "frame-differs",
+      values: { stated: stated.frame, workedOut: workedOut.frame },
+    });
+  if (stated.signalWord !== workedOut.signalWord) {
+    differs.push({
+      rule: "signal-word-differs",
+      values: { stated: stated.signalWord ?? "none", workedOut: workedOut.signalWord ?? "none" },
+    });
+  }
+  differs.push(...listDifferences("pictogram", stated.pictograms, workedOut.pictograms));
+  differs.push(...statementDifferences(stated, workedOut));
+  differs.push(...listDifferences("supplement", stated.supplemental ?? [], workedOut.supplemental));
+  differs.push(...editionFaults(stated));
+  return differs;
+}
+
+function listDifferences(
+  kind: "pictogram" | "supplement",
+  stated: readonly string[],
+  workedOut: readonly string[],
+): LabelDifference[] {
+  return [
+    ...workedOut
+      .filter((code) => !stated.includes(code))
+      .map((code): LabelDifference => ({ rule: `${kind}-not-stated`, values: { code } })),
+    ...stated
+      .filter((code) => !workedOut.includes(code))
+      .map((code): LabelDifference => ({ rule: `${kind}-not-worked-out`, values: { code } })),
+  ];
+}
+
+/** Statements that speak of the same thing: one class family, one route. */
+function aspect(code: HazardCode): string {
+  const { classes, route } = statementMeaning(code);
+  const { family } = classElements(classes[0]);
+  return classes[0] === "STOT SE 3" ? `${family} ${code}` : `${family} ${route ?? ""}`;
+}
+
+function statementDifferences(
+  { hazardStatements }: StatedLabel,
+  workedOut: LabelElements,
+): LabelDifference[] {
+  const stated = hazardStatements.flatMap(singleStatements).filter(isHazardCode);
+  const covered = (code: HazardCode): boolean =>
+    COVERED_BY.some(({ statement, by }) => statement === code && stated.includes(by));
+  const own = workedOut.hazardStatements;
+  const missing = own
+    .filter((code) => !stated.includes(code) && !covered(code))
+    .map((code): LabelDifference => {
+      const other = stated.find((each) => aspect(each) === aspect(code));
+      const certain = workedOut.classes.some((each) => each.statement === code && each.certain)
+        ? "yes"
+        : "no";
+      const ingredients = [
+        ...new Set(
+          workedOut.traces
+            .filter((trace) => trace.statement === code)
+            .flatMap((trace) => trace.shares.map(({ slug }) => slug)),
+        ),
+      ];
+      return other === undefined
+        ? { rule: "statement-not-stated", values: { statement: code, certain, ingredients } }
+        : {
+            rule: "statement-differs",
+            values: { stated: other, workedOut: code, certain, ingredients },
+          };
+    });
+  const excess = stated.filter(
+    (code) =>
+      !own.includes(code) && !covered(code) && !own.some((each) => aspect(each) === aspect(code)),
+  );
+  return [
+    ...missing,
+    ...excess.map((statement): LabelDifference => ({
+      rule: "statement-not-worked-out",
+      values: { statement },
+    })),
+  ];
+}
+
+/** Statements that do not belong to the edition of the label's frame, and more precautions than a label may bear. */
+export function editionFaults(stated: StatedLabel): LabelDifference[] {
+  const { precautionaryStatements = [], supplemental = [] } = stated;
+  const frame = HAZARD_FRAMES.find((each) => each === stated.frame);
+  if (frame === undefined) return [];
+  const withdrawn: readonly string[] = WITHDRAWN_SUPPLEMENTS;
+  const { asOf, edition, source } = FRAME_EDITIONS[frame];
+  return [
+    ...(stated.date !== undefined && stated.date < asOf
+      ? [
+          {
+            rule: "label-older-than-the-edition" as const,
+            values: { date: stated.date, edition, asOf },
+            source,
+          },
+        ]
+      : []),
+    ...precautionaryStatements.flatMap((code) => older(code, frame)),
+    ...[...precautionaryStatements, ...stated.hazardStatements.flatMap(singleStatements)]
+      .filter((code) => frameOf(code) !== undefined && frameOf(code) !== frame)
+      .map((statement): LabelDifference => ({
+        rule: "not-of-the-frame",
+        values: { statement, frame },
+        source: FRAME_EDITIONS[frame].source,
+      })),
+    ...(frame === "EU CLP"
+      ? []
+      : supplemental.map((statement): LabelDifference => ({
+          rule: "not-of-the-frame",
+          values: { statement, frame },
+          source: FRAME_EDITIONS[frame].source,
+        }))),
+    ...supplemental
+      .filter((code) => withdrawn.includes(code))
+      .map((statement): LabelDifference => ({
+        rule: "statement-annulled",
+        values: { statement },
+        source: "cjeu-titanium-dioxide",
+      })),
+    ...(precautionaryStatements.length > PRECAUTIONS_AT_MOST
+      ? [
+          {
+            rule: "too-many-precautions" as const,
+            values: { count: precautionaryStatements.length, atMost: PRECAUTIONS_AT_MOST },
+            source: "clp-article-28",
+          },
+        ]
+      : []),
+  ];
+}
+
+/** The only frame that knows a code; undefined for a code of both. */
+function frameOf(code: string): HazardFrame | undefined {
+  if (isHazardCode(code)) return classElements(statementMeaning(code).classes[0]).frame;
+  return code in PRECAUTIONS ? precaution(code as PrecautionaryCode).frame : undefined;
+}
+
+function older(code: string, frame: HazardFrame): LabelDifference[] {
+  const now = isPrecautionaryCode(code) ? replacement(code, frame) : undefined;
+  if (now === undefined) return [];
+  const { edition, source } = FRAME_EDITIONS[frame];
+  return [
+    {
+      rule: "older-than-the-edition",
+      values: { statement: code, replacement: now, edition },
+      source,
+    },
+  ];
+}

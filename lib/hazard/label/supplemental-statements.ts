@@ -1,0 +1,145 @@
+/**
+ * Supplemental statements (EUH) of the EU frame.
+ *
+ * @source clp-annex-2-memory
+ */
+import { sameSeverity, type HazardClass } from "../classify/hazard-class.ts";
+import {
+  traceShare,
+  type Finding,
+  type StatementTrace,
+  type TraceShare,
+} from "../classify/finding.ts";
+import { passes, reaches } from "../classify/limit.ts";
+import type { Composition, Part } from "../classify/composition.ts";
+import { elicitationLimit, elicitationTraces } from "../classify/sensitisers.ts";
+import { SUPPLEMENTAL_CODES, type EntrainedSupplement } from "../texts/supplemental-code.ts";
+
+/** Lead as metal in a paint above which the label says so, mass fraction: exceeding, not reaching. */
+export const LEAD_LIMIT = 0.0015;
+/** Below this content of the package the short warning stands for the long one [ml]. */
+export const SHORT_LEAD_WARNING_BELOW_ML = 125;
+
+/** From which fraction an ingredient's own supplement comes along (common practice, no source). */
+const ENTRAINED_FROM: Readonly<Record<EntrainedSupplement, number>> = {
+  EUH031: 0.01,
+  EUH032: 0.01,
+  EUH066: 0.1,
+  EUH071: 0.01,
+};
+
+/** Every EUH statement of the mixture with its reason, in the order of the codes; none in the UN frame. */
+export function supplementalTraces(
+  parts: readonly Part[],
+  findings: readonly Finding[],
+  mixture: Composition,
+): StatementTrace[] {
+  if (mixture.frame !== "EU CLP") return [];
+  const traces = [
+    ...entrained(parts, findings),
+    ...leadWarning(parts, mixture),
+    ...elicitationTraces(parts),
+    ...dataSheetOnRequest(parts, findings, mixture),
+  ];
+  return traces.toSorted((one, other) => order(one.statement) - order(other.statement));
+}
+
+function order(statement: string): number {
+  return (SUPPLEMENTAL_CODES as readonly string[]).indexOf(statement);
+}
+
+function entrained(parts: readonly Part[], findings: readonly Finding[]): StatementTrace[] {
+  const irritates = findings.some(({ statement }) => statement === "H314" || statement === "H315");
+  return (Object.entries(ENTRAINED_FROM) as [EntrainedSupplement, number][]).flatMap(
+    ([statement, limit]) => {
+      if (statement === "EUH066" && irritates) return [];
+      const members = parts.filter(({ supplements }) =>
+        supplements.some((each) => each.statement === statement),
+      );
+      const massFraction = members.reduce((sum, part) => sum + part.massFraction, 0);
+      if (members.length === 0 || !reaches(massFraction, limit)) return [];
+      return [
+        {
+          statement,
+          rule: "as-its-ingredients",
+          source: "practice-hazard",
+          values: { massFraction, limit, ingredients: members.map(({ slug }) => slug) },
+          shares: members.map((part) => traceShare(part)),
+        },
+      ];
+    },
+  );
+}
+
+/** Lead in a paint, by metal; a lead compound whose share of metal is not known counts as over the limit. */
+function leadWarning(parts: readonly Part[], { form, packageMl }: Composition): StatementTrace[] {
+  if (form === "powder") return [];
+  const members = parts.filter(
+    ({ metals, massFraction }) => metals.lead !== undefined && massFraction > 0,
+  );
+  const isUnknown = members.some(({ metals }) => metals.lead === "present");
+  const lead = members.reduce(
+    (sum, { metals, massFraction }) =>
+      sum + (typeof metals.lead === "number" ? metals.lead * massFraction : 0),
+    0,
+  );
+  if (!isUnknown && !passes(lead, LEAD_LIMIT)) return [];
+  const isSmall = packageMl !== undefined && packageMl < SHORT_LEAD_WARNING_BELOW_ML;
+  return [
+    {
+      statement: isSmall ? "EUH201A" : "EUH201",
+      rule: isUnknown ? "lead-share-not-stated" : "lead-as-metal",
+      source: "clp-annex-2-memory",
+      values: {
+        massFraction: lead,
+        limit: LEAD_LIMIT,
+        ingredients: members.map(({ slug }) => slug),
+        ...(packageMl === undefined
+          ? {}
+          : { packageMl, shortBelowMl: SHORT_LEAD_WARNING_BELOW_ML }),
+      },
+      shares: members.map((part) => traceShare(part)),
+    },
+  ];
+}
+
+/** Classes whose traces call for a data sheet on request, and from which fraction; sensitisers have their elicitation limits. */
+const TRACES: readonly { readonly like: HazardClass; readonly from: number }[] = [
+  { like: "Carc. 2", from: 0.001 },
+  { like: "Repr. 1", from: 0.001 },
+  { like: "Repr. 2", from: 0.001 },
+  { like: "Lact.", from: 0.001 },
+];
+const ANY_HAZARD_FROM = 0.01;
+
+function dataSheetOnRequest(
+  parts: readonly Part[],
+  findings: readonly Finding[],
+  { publicSale }: Composition,
+): StatementTrace[] {
+  if (findings.length > 0 || publicSale) return [];
+  const members = parts.filter(callsForDataSheet);
+  if (members.length === 0) return [];
+  const shares: TraceShare[] = members.map((part) => traceShare(part, part.classifications[0]));
+  return [
+    {
+      statement: "EUH210",
+      rule: "traces-in-an-unclassified-mixture",
+      source: "clp-annex-2-memory",
+      values: { ingredients: members.map(({ slug }) => slug) },
+      shares,
+    },
+  ];
+}
+
+function callsForDataSheet(part: Part): boolean {
+  if (part.workplaceLimit && part.massFraction > 0) return true;
+  return part.classifications.some((by) => {
+    const trace =
+      elicitationLimit(by) ??
+      TRACES.find(({ like }) => sameSeverity(like, by.hazardClass))?.from ??
+      ANY_HAZARD_FROM;
+    const isHealthOrAquatic = /^H[34]/.test(by.statement);
+    return isHealthOrAquatic && reaches(part.massFraction, trace);
+  });
+}

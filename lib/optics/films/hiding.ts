@@ -1,0 +1,186 @@
+/** What a film hides: contrast ratio, the film for a contrast ratio, area covered, opacity class. */
+import { tristimulus } from "../../colorimetry/tristimulus.ts";
+import { domainError } from "../../diagnostics/diagnostic.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { Spectrum } from "../../quantities/spectrum.ts";
+import { filmReflectance } from "./film.ts";
+import type { FilmCoefficients } from "./film-coefficients.ts";
+import { internalReflectances } from "../surface/measurement-in-geometry.ts";
+import type { Geometry, Measurement } from "../fit/measurement.ts";
+import { surfaceForm } from "../surface/surface.ts";
+import { readingOf } from "../tints/tint-reading.ts";
+
+/** Contrast ratio [1] of a film that is taken to hide its ground (ISO 6504-3, ASTM D2805; memory). */
+export const HIDING_CONTRAST_RATIO = 0.98;
+
+/** Thickest film [um] that is still a film of paint. */
+const FILM_MAX_UM = 5000;
+
+/** The two grounds a film is drawn down on. */
+export interface Grounds {
+  readonly black: Measurement;
+  readonly white: Measurement;
+}
+
+/**
+ * Contrast ratio of a film from its readings over black and white, gloss included.
+ *
+ *     Y over black / Y over white, D65/10
+ *
+ * @returns ratio [1], >= 0; a little above 1 only by noise.
+ * @throws RangeError when the film over white reads no light.
+ * @example contrastRatio(flat .49, flat .5) // 0.98
+ */
+export function contrastRatio(overBlack: Spectrum, overWhite: Spectrum): number {
+  const white = tristimulus(overWhite, "D65/10").Y;
+  if (!(white > 0)) throw domainError("Y over white", white, "Y > 0");
+  return tristimulus(overBlack, "D65/10").Y / white;
+}
+
+/** Reading of a film of a thickness over a ground, in a geometry, from K and S. */
+export function filmSpectrum(
+  paint: FilmCoefficients,
+  filmUm: number,
+  ground: Measurement,
+  geometry: Geometry,
+): Spectrum {
+  const form = surfaceForm(geometry, paint.surface);
+  const grounds = internalReflectances(ground, paint.surface).values;
+  const values = paint.K.map((K, i) =>
+    readingOf(form, Math.max(filmReflectance(K, paint.S[i] ?? NaN, filmUm, grounds[i] ?? NaN), 0)),
+  );
+  return { grid: paint.grid, values };
+}
+
+/** Contrast ratio [1] of a film of a thickness, gloss included, from K and S. */
+export function filmContrastRatio(
+  paint: FilmCoefficients,
+  filmUm: number,
+  { black, white }: Grounds,
+): number {
+  return contrastRatio(
+    filmSpectrum(paint, filmUm, black, "d/8 included"),
+    filmSpectrum(paint, filmUm, white, "d/8 included"),
+  );
+}
+
+/**
+ * Thinnest film that reaches a contrast ratio.
+ *
+ * @param target contrast ratio [1], 0 < target < 1.
+ * @returns thickness of the dried film [um]; rule `does-not-hide` when not even 5 mm reaches it. Where the
+ *   coefficients are "at least" figures, the true film is thinner.
+ * @throws RangeError when the target is outside its domain, or NaN.
+ * @source kubelka-1948
+ */
+export function hidingFilmUm(
+  paint: FilmCoefficients,
+  grounds: Grounds,
+  target: number = HIDING_CONTRAST_RATIO,
+): number | Statement {
+  if (!(target > 0 && target < 1)) throw domainError("contrast ratio", target, "0 < ratio < 1");
+  const thickest = filmContrastRatio(paint, FILM_MAX_UM, grounds);
+  if (thickest < target)
+    return {
+      rule: "does-not-hide",
+      values: { filmUm: FILM_MAX_UM, contrastRatio: thickest, target },
+    };
+  let [thin, thick] = [0, FILM_MAX_UM];
+  while (thick - thin > 1e-6 * thick) {
+    const middle = (thin + thick) / 2;
+    if (filmContrastRatio(paint, middle, grounds) < target) thin = middle;
+    else thick = middle;
+  }
+  return thick;
+}
+
+/**
+ * Said where a paint's films hid their grounds at most wavelengths: K and S are then "at least" figures.
+ * @param filmsUm thinnest and thickest film read [um].
+ */
+export function filmsHidRuling(
+  { grid, atLeast }: FilmCoefficients,
+  filmsUm: Interval,
+): Statement | undefined {
+  return atLeast.length > grid.count / 2
+    ? {
+        rule: "films-hid-their-grounds",
+        values: { filmsUm, wavelengths: atLeast.length },
+        source: "kubelka-1948",
+      }
+    : undefined;
+}
+
+/**
+ * Area that a millilitre of dried paint covers at a thickness.
+ * @param filmUm [um], > 0.
+ * @returns [cm2/ml].
+ * @example coverageCm2PerMl(100) // 100
+ */
+export function coverageCm2PerMl(filmUm: number): number {
+  if (!(filmUm > 0 && filmUm < Infinity))
+    throw domainError("film thickness", filmUm, "0 < X < Infinity um");
+  return 1e4 / filmUm;
+}
+
+export type OpacityClass = "opaque" | "semi-opaque" | "semi-transparent" | "transparent";
+
+/**
+ * Opacity by contrast ratio of a film of the stated thickness, most opaque first;
+ * each row holds from its own limit up. The workshop's own reading of common
+ * practice: no standard sets these words for artists' paint.
+ * @source optics-practice
+ */
+export const OPACITY_LIMITS = {
+  filmUm: 75,
+  /** Films this much thinner or thicker still count as that film. */
+  filmTolerance: 0.2,
+  classes: [
+    { class: "opaque", contrastRatioMin: 0.98 },
+    { class: "semi-opaque", contrastRatioMin: 0.9 },
+    { class: "semi-transparent", contrastRatioMin: 0.6 },
+    { class: "transparent", contrastRatioMin: 0 },
+  ],
+} as const satisfies {
+  filmUm: number;
+  filmTolerance: number;
+  classes: readonly { class: OpacityClass; contrastRatioMin: number }[];
+};
+
+/**
+ * Opacity class of a film.
+ *
+ * @param ratio contrast ratio [1], 0 <= ratio <= 1.05 (above 1 by noise).
+ * @param filmUm the dried film it belongs to [um].
+ * @returns rule `opacity-class` with the class and what decided it; `film-not-comparable` for a film
+ *   too far from the one that the limits are set for.
+ * @throws RangeError when an argument is outside its domain, or NaN.
+ * @source optics-practice
+ */
+export function opacityRuling(ratio: number, filmUm: number): Statement {
+  if (!(ratio >= 0 && ratio <= 1.05))
+    throw domainError("contrast ratio", ratio, "0 <= ratio <= 1.05");
+  if (!(filmUm > 0 && filmUm < Infinity))
+    throw domainError("film thickness", filmUm, "0 < X < Infinity um");
+  const wanted = OPACITY_LIMITS.filmUm;
+  if (Math.abs(filmUm / wanted - 1) > OPACITY_LIMITS.filmTolerance) {
+    return {
+      rule: "film-not-comparable",
+      values: { filmUm, wantedUm: wanted },
+      source: "optics-practice",
+    };
+  }
+  const row = OPACITY_LIMITS.classes.find(({ contrastRatioMin }) => ratio >= contrastRatioMin);
+  if (row === undefined) throw new Error("Unreachable: the last opacity class starts at 0");
+  return {
+    rule: "opacity-class",
+    values: {
+      class: row.class,
+      contrastRatio: ratio,
+      contrastRatioMin: row.contrastRatioMin,
+      filmUm,
+    },
+    source: "optics-practice",
+  };
+}

@@ -1,0 +1,86 @@
+import type { Lab } from "../../colorimetry/viewing.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { WavelengthGrid } from "../../quantities/spectrum.ts";
+import type { RatioKind } from "./drawdown.ts";
+import type { SurfaceChoice } from "../surface/fitted-surface.ts";
+import type { Geometry } from "./measurement.ts";
+
+/** K and S of a colour, with all that a sheet tells of how well they are known. Plain data: it can be kept and drawn from. */
+export interface ColourFit {
+  readonly kind: "fit";
+  readonly grid: WavelengthGrid;
+  /** The masstone's: measured and predicted steps are all given in it. */
+  readonly geometry: Geometry;
+  readonly surface: SurfaceChoice;
+  readonly masstone: FittedMasstone;
+  readonly whites: readonly FittedWhite[];
+  /** Masstone first, then let-downs in the order of the set. */
+  readonly drawdowns: readonly DrawdownVerdict[];
+  /** `scattering-known` or `scattering-is-bound`: a black's S is only "at most". */
+  readonly scattering: Statement;
+  /** Mean square of residual over reading and weighing noise; over 1, the model misses by more than they do. */
+  readonly chiSquare: number;
+  /** What a reader of the fit should know. */
+  readonly remarks: readonly Statement[];
+  /** Let-downs that could not be used, with the reason. */
+  readonly leftOut: readonly Statement[];
+}
+
+/** No fit: what the drawdowns can't carry. */
+export interface FitRefusal {
+  readonly kind: "refused";
+  readonly reasons: readonly Statement[];
+}
+
+export interface FittedMasstone {
+  /** As read [1], shape (count). */
+  readonly measured: readonly number[];
+  readonly lab: Lab;
+  /** Fitted internal R-infinity [1], shape (count). */
+  readonly internal: readonly number[];
+}
+
+/**
+ * A colour in one white. K and S are in units of the white's own S, per unit of
+ * mass ratio of the kind named; shape (count) each.
+ */
+export interface FittedWhite {
+  readonly slug: string;
+  readonly ratioKind: RatioKind;
+  /** The white as read [1], and its K/S [1]. */
+  readonly measured: readonly number[];
+  readonly whiteRatio: readonly number[];
+  readonly lab: Lab;
+  readonly K: readonly number[];
+  readonly S: readonly number[];
+  /** Relative standard uncertainties [1]. */
+  readonly KUncertainty: readonly number[];
+  readonly SUncertainty: readonly number[];
+  /** What S hardly passes (97.5 %). */
+  readonly SUpper: readonly number[];
+  readonly steps: readonly MeasuredStep[];
+}
+
+/** A let-down as read. */
+export interface MeasuredStep {
+  readonly tint: string;
+  readonly massRatio: number;
+  /** [1], in the fit's geometry, shape (count). */
+  readonly measured: readonly number[];
+  readonly lab: Lab;
+  /** Present when the other drawdowns contradict it: shown, and not used. */
+  readonly suspect?: Statement;
+}
+
+/** How well the fit meets one drawdown. */
+export interface DrawdownVerdict {
+  /** "masstone", or the let-down's name. */
+  readonly drawdown: string;
+  readonly white?: string;
+  readonly massRatio?: number;
+  /** Delta-E00 (D65/10) between it and the two-constant model of the fit. */
+  readonly residualDeltaE00: number;
+  /** Delta-E00 between it and what the others predict in its place; a ruling says why there is none. */
+  readonly leaveOneOutDeltaE00: number | Statement;
+  readonly suspect?: Statement;
+}

@@ -1,0 +1,46 @@
+import type { Measurement } from "./measurement.ts";
+
+/** Whether dry pigment or made paint was weighed: the two strengths differ by the oil in each paint. */
+export type RatioKind = "pigment" | "paint";
+
+/** A white with its own masstone, against which a let-down in it is judged. */
+export interface White {
+  readonly slug: string;
+  readonly masstone: Measurement;
+}
+
+/** A let-down of a colour in a white. */
+export interface Tint {
+  /** Name that verdicts and refusals call it by, such as "titanium-white 1:20"; no two of a set are alike. */
+  readonly id: string;
+  /** Slug of its white. */
+  readonly white: string;
+  /** Colour to white by mass [1], > 0: 1:20 is .05. */
+  readonly massRatio: number;
+  readonly ratioKind?: RatioKind;
+  readonly reading: Measurement;
+}
+
+/** All that was drawn down of one colour. */
+export interface DrawdownSet {
+  readonly masstone?: Measurement;
+  readonly whites: readonly White[];
+  readonly tints: readonly Tint[];
+  /** What was read without a spectrum, as L*a*b* or against a chip: a fit cannot use it, and has to say that it is there. */
+  readonly withoutSpectrum?: {
+    readonly masstone: boolean;
+    readonly tints: readonly Pick<Tint, "id" | "white">[];
+  };
+}
+
+/** A let-down that a fit can use. */
+export interface UsableTint extends Tint {
+  readonly ratioKind: RatioKind;
+}
+
+/** Drawdowns that hang together: a masstone, and let-downs each with its white. */
+export interface UsableDrawdowns {
+  readonly masstone: Measurement;
+  readonly whites: readonly White[];
+  readonly tints: readonly UsableTint[];
+}

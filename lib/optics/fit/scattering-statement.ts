@@ -1,0 +1,42 @@
+import { tristimulus } from "../../colorimetry/tristimulus.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { Measurement } from "./measurement.ts";
+import type { FitSolution } from "./two-constant-fit.ts";
+
+/**
+ * When a colour's S is told only as a bound. A let-down fixes a black's K well,
+ * but its S hangs on the last digit of its masstone: a reading off by .001 moves
+ * a lamp black's K by .1 % and its S by 18 %.
+ * @source optics-practice
+ */
+export const SCATTERING_BOUND = {
+  /** Luminous reflectance of the masstone as read [1] below which stray light decides. */
+  masstoneYMin: 0.05,
+  /** Relative standard uncertainty of S [1]. */
+  relativeUncertaintyMax: 0.25,
+} as const;
+
+/**
+ * Whether S of a fit is a figure or only a bound.
+ * @returns `scattering-known` or `scattering-is-bound`, with median relative uncertainty and masstone Y [1].
+ */
+export function scatteringRuling(
+  masstone: Measurement,
+  { whites, chiSquare }: FitSolution,
+): Statement {
+  const masstoneY = tristimulus(masstone.spectrum, "D65/10").Y / 100;
+  const variances = whites
+    .flatMap(({ varianceS }) => [...varianceS])
+    .sort((one, other) => one - other);
+  const relativeUncertainty = Math.sqrt(
+    (variances[Math.floor(variances.length / 2)] ?? NaN) * Math.max(1, chiSquare),
+  );
+  const isKnown =
+    masstoneY >= SCATTERING_BOUND.masstoneYMin &&
+    relativeUncertainty <= SCATTERING_BOUND.relativeUncertaintyMax;
+  return {
+    rule: isKnown ? "scattering-known" : "scattering-is-bound",
+    values: { relativeUncertainty, masstoneY },
+    source: "optics-practice",
+  };
+}

@@ -1,0 +1,115 @@
+import { tristimulus } from "../../colorimetry/tristimulus.ts";
+import { sameGrid } from "../../quantities/spectrum.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { DrawdownSet, Tint, UsableDrawdowns, UsableTint } from "./drawdown.ts";
+import type { Measurement } from "./measurement.ts";
+
+/** Share of luminous reflectance by which a let-down may pass its masstone or its white: reading noise. */
+const Y_MARGIN = 0.03;
+
+/** What a fit may use, and what it had to leave out and why. */
+export interface DrawdownSelection {
+  /** Absent when nothing can be fitted: the reasons are then the refusal. */
+  readonly usable?: UsableDrawdowns;
+  readonly leftOut: readonly Statement[];
+}
+
+/**
+ * Drawdowns that can carry a fit of K and S.
+ *
+ * Refuses what they can't carry, rather than give K and S that look like figures:
+ * without a masstone two let-downs give negative K or S over most of the spectrum.
+ *
+ * @returns rules `no-masstone`, `no-tint`, `masstone-without-spectrum`, `tint-without-spectrum`,
+ *   `white-without-masstone`, `grids-differ`,
+ *   `ratio-kind-missing`, `ratio-kinds-mixed`, `ratio-not-positive`,
+ *   `masstone-lighter-than-tint`, `tint-lighter-than-white` (of a colour paler than its
+ *   white `white-lighter-than-tint`, `tint-lighter-than-masstone`), each with its values.
+ * @source oil-paint-outs : a fit without the masstone
+ */
+export function usableDrawdowns({
+  masstone,
+  whites,
+  tints,
+  withoutSpectrum,
+}: DrawdownSet): DrawdownSelection {
+  const spectrumless = (withoutSpectrum?.tints ?? []).map(({ id, white }): Statement => ({
+    rule: "tint-without-spectrum",
+    values: { tint: id, white },
+  }));
+  if (masstone === undefined && withoutSpectrum?.masstone === true)
+    return { leftOut: [{ rule: "masstone-without-spectrum", values: { tints: tints.length } }] };
+  if (masstone === undefined)
+    return {
+      leftOut: [
+        {
+          rule: "no-masstone",
+          values: { tints: tints.length + spectrumless.length },
+          source: "oil-paint-outs",
+        },
+      ],
+    };
+  if (tints.length === 0)
+    return { leftOut: spectrumless.length > 0 ? spectrumless : [{ rule: "no-tint", values: {} }] };
+
+  const kept: UsableTint[] = [];
+  const leftOut: Statement[] = [...spectrumless];
+  for (const tint of tints) {
+    const white = whites.find(({ slug }) => slug === tint.white)?.masstone;
+    const reason = faultOf(tint, masstone, white, tints);
+    if (reason === undefined && tint.ratioKind !== undefined)
+      kept.push({ ...tint, ratioKind: tint.ratioKind });
+    if (reason !== undefined) leftOut.push(reason);
+  }
+  if (kept.length === 0) return { leftOut };
+  const used = whites.filter(({ slug }) => kept.some((tint) => tint.white === slug));
+  return { usable: { masstone, whites: used, tints: kept }, leftOut };
+}
+
+function faultOf(
+  tint: Tint,
+  masstone: Measurement,
+  white: Measurement | undefined,
+  tints: readonly Tint[],
+): Statement | undefined {
+  const named = { tint: tint.id, white: tint.white };
+  if (white === undefined) return { rule: "white-without-masstone", values: named };
+  if (
+    !sameGrid(tint.reading.spectrum.grid, masstone.spectrum.grid) ||
+    !sameGrid(white.spectrum.grid, masstone.spectrum.grid)
+  ) {
+    return { rule: "grids-differ", values: named };
+  }
+  if (tint.ratioKind === undefined) return { rule: "ratio-kind-missing", values: named };
+  const kinds = new Set(
+    tints
+      .filter((other) => other.white === tint.white && other.ratioKind !== undefined)
+      .map((other) => other.ratioKind),
+  );
+  if (kinds.size > 1) return { rule: "ratio-kinds-mixed", values: named };
+  if (!(tint.massRatio > 0 && tint.massRatio < Infinity)) {
+    return { rule: "ratio-not-positive", values: { ...named, massRatio: tint.massRatio } };
+  }
+  return lightnessFault(named, tint.reading, masstone, white);
+}
+
+/** A let-down lies between its masstone and its white, whichever of the two is the lighter. */
+function lightnessFault(
+  named: { tint: string; white: string },
+  tint: Measurement,
+  masstone: Measurement,
+  white: Measurement,
+): Statement | undefined {
+  const [tintY, masstoneY, whiteY] = [luminance(tint), luminance(masstone), luminance(white)];
+  const values = { ...named, masstoneY, tintY, whiteY };
+  const isDark = masstoneY <= whiteY;
+  if (tintY < Math.min(masstoneY, whiteY) * (1 - Y_MARGIN))
+    return { rule: isDark ? "masstone-lighter-than-tint" : "white-lighter-than-tint", values };
+  if (tintY > Math.max(masstoneY, whiteY) * (1 + Y_MARGIN))
+    return { rule: isDark ? "tint-lighter-than-white" : "tint-lighter-than-masstone", values };
+  return undefined;
+}
+
+function luminance({ spectrum }: Measurement): number {
+  return tristimulus(spectrum, "D65/10").Y / 100;
+}

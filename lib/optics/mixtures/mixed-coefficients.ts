@@ -1,0 +1,136 @@
+/** K and S of what is made of paints whose K and S are known, by volume. */
+import { domainError } from "../../diagnostics/diagnostic.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import { sameGrid } from "../../quantities/spectrum.ts";
+import type { ColourFit } from "../fit/colour-fit.ts";
+import type { FilmCoefficients } from "../films/film-coefficients.ts";
+import { masstoneReflectance } from "../kubelka-munk.ts";
+import { labOf } from "../fit/fitted-drawdown-set.ts";
+import { surfaceForm } from "../surface/surface.ts";
+import { readingOf } from "../tints/tint-reading.ts";
+
+/**
+ * Absolute K and S of a colour that was let down in a white whose own are known.
+ *
+ *     K = K_rel S_w d,  S = S_rel S_w d
+ *
+ * @param density d [1]: of the colour over that of the white, of the paints where paint was weighed, of the
+ *   pigment in a cm3 of each paint where pigment was weighed.
+ * @returns coefficients [1/um]; rules `no-such-white`, `grids-differ`, `scattering-is-bound` is the fit's own
+ *   and goes with them: of a black only K holds.
+ * @throws RangeError when the ratio of densities is not positive.
+ * @source duncan-1940
+ */
+export function absoluteCoefficients(
+  fit: ColourFit,
+  white: string,
+  whitePaint: FilmCoefficients,
+  density: number,
+): FilmCoefficients | Statement {
+  if (!(density > 0 && density < Infinity))
+    throw domainError("ratio of densities", density, "0 < ratio < Infinity");
+  const fitted = fit.whites.find(({ slug }) => slug === white);
+  if (fitted === undefined) return { rule: "no-such-white", values: { white } };
+  if (!sameGrid(fit.grid, whitePaint.grid)) return { rule: "grids-differ", values: { white } };
+  const absolute = (relative: readonly number[]): number[] =>
+    relative.map((value, i) => value * (whitePaint.S[i] ?? NaN) * density);
+  return {
+    grid: fit.grid,
+    K: absolute(fitted.K),
+    S: absolute(fitted.S),
+    surface: whitePaint.surface,
+    atLeast: whitePaint.atLeast,
+  };
+}
+
+/** One paint of a mixture and its parts by volume. */
+export interface VolumePart {
+  readonly paint: FilmCoefficients;
+  readonly parts: number;
+}
+
+/**
+ * K and S of a mixture by volume.
+ *
+ *     K = Sum c_i K_i, S = Sum c_i S_i
+ *
+ * @throws RangeError when a part is negative, all are 0, or the grids differ.
+ * @source duncan-1940
+ */
+export function mixedCoefficients(parts: readonly VolumePart[]): FilmCoefficients {
+  const [first] = parts;
+  const total = parts.reduce((sum, part) => sum + part.parts, 0);
+  if (first === undefined || !(total > 0 && total < Infinity))
+    throw domainError("sum of parts by volume", total, "0 < sum < Infinity");
+  for (const { parts: share, paint } of parts) {
+    if (!(share >= 0)) throw domainError("part by volume", share, "part >= 0");
+    if (!sameGrid(paint.grid, first.paint.grid))
+      throw domainError(
+        "count of wavelengths",
+        paint.grid.count,
+        `the grid of the others, ${first.paint.grid.count}`,
+      );
+  }
+  const mixed = (pick: (paint: FilmCoefficients) => readonly number[]): number[] =>
+    first.paint.K.map((_, i) =>
+      parts.reduce(
+        (sum, { paint, parts: share }) => sum + (share / total) * (pick(paint)[i] ?? NaN),
+        0,
+      ),
+    );
+  return {
+    grid: first.paint.grid,
+    K: mixed(({ K }) => K),
+    S: mixed(({ S }) => S),
+    surface: first.paint.surface,
+    atLeast: [...new Set(parts.flatMap(({ paint }) => paint.atLeast))].sort(
+      (one, other) => one - other,
+    ),
+  };
+}
+
+/** A paint let down with so many volumes of an extender medium, as a masstone. */
+export interface ExtendedStep {
+  readonly volumes: number;
+  /** L* (D65/10), gloss included: gloss excluded, a black is too dark for the difference to be seen. */
+  readonly L: number;
+}
+
+/** Volumes of medium to one of paint. */
+const EXTENDER_VOLUMES: readonly number[] = [0, 1, 2, 5, 10];
+/** Rise of L* [1] under which a large addition hardly lightens. */
+const HARDLY_LIGHTENS = 5;
+
+/**
+ * An extender medium shown for what it is: how little even a large addition lightens a strong colour.
+ * @returns steps, and rule `extender-hardly-lightens` or `extender-lightens` with volumes and the change of L*.
+ * @source duncan-1940
+ */
+export function extendedPaint(
+  paint: FilmCoefficients,
+  medium: FilmCoefficients,
+): { readonly steps: readonly ExtendedStep[]; readonly ruling: Statement } {
+  const form = surfaceForm("d/8 included", paint.surface);
+  const steps = EXTENDER_VOLUMES.map((volumes) => {
+    const { grid, K, S } = mixedCoefficients([
+      { paint, parts: 1 },
+      { paint: medium, parts: volumes },
+    ]);
+    return {
+      volumes,
+      L: labOf(
+        grid,
+        K.map((value, i) => readingOf(form, masstoneReflectance(value / (S[i] ?? NaN)))),
+      ).L,
+    };
+  });
+  const [from, to] = [steps[0]?.L ?? NaN, steps.at(-1)?.L ?? NaN];
+  const volumes = steps.at(-1)?.volumes ?? NaN;
+  return {
+    steps,
+    ruling: {
+      rule: to - from < HARDLY_LIGHTENS ? "extender-hardly-lightens" : "extender-lightens",
+      values: { volumes, fromL: from, toL: to, change: to - from },
+    },
+  };
+}

@@ -1,0 +1,153 @@
+/** Which of the things that theory says hold whatever the unknowns, each with the share of runs in which it does. */
+import { domainError } from "../../diagnostics/diagnostic.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import { band, type Band, type TheoryLightness, type TheoryTint } from "./mie-tint.ts";
+import type { ParticleRun } from "./particle-runs.ts";
+
+/** Share of runs [1] in which a sign has to hold for it to be called robust. */
+export const ROBUST_SHARE = 0.9;
+
+/** b* of one tint less b* of another, run by run: below 0 the first is the bluer. */
+export interface BlueDifference {
+  readonly L: TheoryLightness;
+  /** Share of runs in which the first is the bluer [1]. */
+  readonly bluerShare: number;
+  readonly change: Band;
+  readonly runs: number;
+}
+
+/** @throws RangeError when the tints are of unlike L* or count of runs: nothing to compare. */
+export function blueDifference(one: TheoryTint, other: TheoryTint): BlueDifference {
+  if (one.L !== other.L) throw domainError("lightness L*", one.L, `the other's, ${other.L}`);
+  if (one.bRuns.length !== other.bRuns.length)
+    throw domainError("count of runs", one.bRuns.length, `the other's, ${other.bRuns.length}`);
+  const differences = one.bRuns.map((b, i) => b - (other.bRuns[i] ?? NaN));
+  return {
+    L: one.L,
+    bluerShare: differences.filter((difference) => difference < 0).length / differences.length,
+    change: band(differences),
+    runs: differences.length,
+  };
+}
+
+/**
+ * What a difference allows to be said.
+ * @param first, second what is compared, by name.
+ * @returns `theory-bluer` or `theory-warmer` when the sign holds in nine runs of ten, `theory-sign-not-known` otherwise; with the
+ *   share in which the first is the bluer and the band of the change of b*.
+ */
+export function blueRuling(
+  first: string,
+  second: string,
+  { L, bluerShare, change, runs }: BlueDifference,
+): Statement {
+  const rule =
+    bluerShare >= ROBUST_SHARE
+      ? "theory-bluer"
+      : bluerShare <= 1 - ROBUST_SHARE
+        ? "theory-warmer"
+        : "theory-sign-not-known";
+  return {
+    rule,
+    values: { first, second, L, bluerShare, change: [change.low, change.high], runs },
+    standing: "estimated",
+    source: "bohren-huffman-1983",
+  };
+}
+
+/**
+ * One statement in place of many: what is told the same way of every member of a range.
+ * @param members what it is told of: blacks that are let down "with", or whites that they are let down "in".
+ * @param differences of each member, first less second.
+ * @returns `theory-all-bluer`, with the least share in which it holds and the band of all; undefined when it is not told of each.
+ */
+export function allBluerRuling(
+  members: readonly string[],
+  how: "with" | "in",
+  first: string,
+  second: string,
+  differences: readonly BlueDifference[],
+): Statement | undefined {
+  const [one] = differences;
+  if (
+    one === undefined ||
+    differences.some((difference) => difference.L !== one.L || difference.bluerShare < ROBUST_SHARE)
+  )
+    return undefined;
+  const share = Math.min(...differences.map(({ bluerShare }) => bluerShare));
+  const change: [number, number] = [
+    Math.min(...differences.map(({ change: { low } }) => low)),
+    Math.max(...differences.map(({ change: { high } }) => high)),
+  ];
+  return {
+    rule: "theory-all-bluer",
+    values: { members, how, first, second, L: one.L, bluerShare: share, change, runs: one.runs },
+    standing: "estimated",
+    source: "bohren-huffman-1983",
+  };
+}
+
+/**
+ * What may be said of one black in one white by itself.
+ * @returns `theory-leans` when the sign of b* holds in nine runs of ten, `theory-lean-not-known` otherwise, with the band.
+ */
+export function leanRuling(black: string, white: string, { L, b, bRuns }: TheoryTint): Statement {
+  const blueShare = bRuns.filter((value) => value < 0).length / bRuns.length;
+  const isTold = blueShare >= ROBUST_SHARE || blueShare <= 1 - ROBUST_SHARE;
+  return {
+    rule: isTold ? "theory-leans" : "theory-lean-not-known",
+    values: { black, white, L, blueShare, b: [b.low, b.high] },
+    standing: "estimated",
+    source: "bohren-huffman-1983",
+  };
+}
+
+/**
+ * Scattering over the spectrum, relative to 560 nm: what a white does to each colour of light.
+ * @param runs of one pigment.
+ * @returns a band for each wavelength of the grid; its absolute height is of no use (dense films scatter less).
+ * @throws RangeError when there are no runs.
+ */
+export function scatteringBands(runs: readonly ParticleRun[]): Band[] {
+  const [first] = runs;
+  if (first === undefined) throw domainError("count of runs", 0, "at least one");
+  const reference = first.S.length >> 1;
+  return first.S.map((_, i) => band(runs.map(({ S }) => (S[i] ?? NaN) / (S[reference] ?? NaN))));
+}
+
+/** Wavelengths between which an exponent is taken, by index on the grid: 440 and 640 nm. */
+const EXPONENT_AT = [2, 12] as const;
+const EXPONENT_SPAN = Math.log(640 / 440);
+
+/** Exponents of K ~ lambda^-p and S ~ lambda^-q of one run, between 440 and 640 nm. */
+export function spectralExponents({ K, S }: ParticleRun): {
+  readonly p: number;
+  readonly q: number;
+} {
+  const [blue, red] = EXPONENT_AT;
+  return {
+    p: Math.log((K[blue] ?? NaN) / (K[red] ?? NaN)) / EXPONENT_SPAN,
+    q: Math.log((S[blue] ?? NaN) / (S[red] ?? NaN)) / EXPONENT_SPAN,
+  };
+}
+
+/**
+ * b* of a grey at L* 60 (D65/10) by how K and S fall with wavelength.
+ *
+ *     b* = -3.8 (q - p)
+ *
+ * @param p, q exponents of K ~ lambda^-p and S ~ lambda^-q, -1 <= p, q <= 4.
+ * @returns b* [1]; within a tenth where K and S are true powers, and within BLUENESS_SCATTER for real particles.
+ * @throws RangeError when an exponent is outside its domain, or NaN.
+ * @source blueness-rule
+ * @example bluenessByExponents(1, 1.4) // -1.52
+ */
+export function bluenessByExponents(p: number, q: number): number {
+  for (const exponent of [p, q])
+    if (!(exponent >= -1 && exponent <= 4))
+      throw domainError("exponent", exponent, "-1 <= exponent <= 4");
+  return -3.8 * (q - p);
+}
+
+/** How far b* of real particles is from {@link bluenessByExponents} in nine runs of ten [1]. */
+export const BLUENESS_SCATTER = 1.5;

@@ -1,0 +1,63 @@
+/** Words of hue for a closed set of sectors of the CIELAB hue angle, and which way a turn goes. */
+import { domainError } from "../../diagnostics/diagnostic.ts";
+
+export type HueWord =
+  "red" | "brown" | "yellow" | "olive" | "green" | "blue-green" | "blue" | "violet" | "purple";
+
+/**
+ * Sectors of hab [degree], each from its own angle to the next row's.
+ * @source optics-practice : as painters name the lean of a grey or an earth
+ */
+export const HUE_SECTORS = [
+  { fromDegrees: 0, hue: "red" },
+  { fromDegrees: 40, hue: "brown" },
+  { fromDegrees: 80, hue: "yellow" },
+  { fromDegrees: 110, hue: "olive" },
+  { fromDegrees: 140, hue: "green" },
+  { fromDegrees: 190, hue: "blue-green" },
+  { fromDegrees: 235, hue: "blue" },
+  { fromDegrees: 290, hue: "violet" },
+  { fromDegrees: 325, hue: "purple" },
+  { fromDegrees: 345, hue: "red" },
+] as const satisfies readonly { fromDegrees: number; hue: HueWord }[];
+
+/** Hue angles [degree] that a turn is said to go toward: the unique hues, about, in CIELAB (memory). */
+const LANDMARKS = [
+  { degrees: 25, hue: "red" },
+  { degrees: 90, hue: "yellow" },
+  { degrees: 165, hue: "green" },
+  { degrees: 245, hue: "blue" },
+] as const;
+
+/**
+ * Word for a hue angle.
+ * @param hueAngle hab [degree], 0 <= h < 360.
+ * @throws RangeError when the angle is outside its domain, or NaN.
+ * @example hueWord(270) // "blue"
+ */
+export function hueWord(hueAngle: number): HueWord {
+  if (!(hueAngle >= 0 && hueAngle < 360))
+    throw domainError("hue angle", hueAngle, "0 <= h < 360 degrees");
+  const sector = HUE_SECTORS.findLast(({ fromDegrees }) => hueAngle >= fromDegrees);
+  if (sector === undefined) throw new Error("Unreachable: the first hue sector starts at 0");
+  return sector.hue;
+}
+
+/** Signed turn from one hue angle to another [degree], -180 < turn <= 180. */
+export function hueTurn(from: number, to: number): number {
+  const turn = (((to - from) % 360) + 360) % 360;
+  return turn > 180 ? turn - 360 : turn;
+}
+
+/**
+ * The landmark hue that a turn goes toward: the next one from where it starts.
+ * @example hueToward(300, -15) // "blue"
+ */
+export function hueToward(from: number, turn: number): "red" | "yellow" | "green" | "blue" {
+  const ahead = ({ degrees }: { degrees: number }): number =>
+    (((Math.sign(turn) * (degrees - from)) % 360) + 360) % 360 || 360;
+  return LANDMARKS.reduce<(typeof LANDMARKS)[number]>(
+    (one, other) => (ahead(other) < ahead(one) ? other : one),
+    LANDMARKS[0],
+  ).hue;
+}

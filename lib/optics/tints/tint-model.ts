@@ -1,0 +1,103 @@
+/**
+ * What a colour reads in a white at any mass ratio: two-constant Kubelka-Munk,
+ * drawn through the drawdowns that were measured.
+ *
+ * The plain model misses each measured drawdown by a little. Its miss there, as a
+ * factor on the reflectance, is carried to the ratios between in proportion to how
+ * dark they are, so that a predicted step beside a measured one does not jump and
+ * the figures at L* 50 are the measured ones when a drawdown falls there.
+ *
+ * @source duncan-1940
+ */
+import { masstoneReflectance } from "../kubelka-munk.ts";
+import type { SurfaceForm } from "../surface/surface.ts";
+import { mixtureRatio, readingOf } from "./tint-reading.ts";
+
+/** Internal R-infinity of the colour, and what goes with one white; shape (count) each. */
+export interface PlainModel {
+  readonly form: SurfaceForm;
+  readonly masstone: ArrayLike<number>;
+  /** K/S of the white [1]. */
+  readonly whiteRatio: ArrayLike<number>;
+  /** (K + S)/Sw of the colour per unit of mass ratio [1]. */
+  readonly extinction: ArrayLike<number>;
+}
+
+/** ln of measured over modelled reading, and how dark the drawdown is: mean ln of its modelled reading. */
+interface Anchor {
+  readonly darkness: number;
+  readonly miss: Float64Array;
+}
+
+export interface TintModel extends PlainModel {
+  /** Palest first. */
+  readonly anchors: readonly Anchor[];
+}
+
+/** A measured drawdown [1]: mass ratio 0 for the white itself, Infinity for the masstone. */
+export interface MeasuredPoint {
+  readonly massRatio: number;
+  readonly measured: readonly number[];
+}
+
+/** Below this a reading [1] is nearly all noise, and its ratio to a model says nothing. */
+const LEAST_READING = 0.001;
+/** What tristimulus takes for a reflectance factor. */
+const LARGEST_READING = 1.2;
+
+/** Readings of the plain two-constant model [1], shape (count). */
+export function plainReadings(
+  { form, masstone, whiteRatio, extinction }: PlainModel,
+  massRatio: number,
+): number[] {
+  const readings = new Array<number>(masstone.length);
+  for (let i = 0; i < readings.length; i++) {
+    readings[i] = readingOf(
+      form,
+      masstoneReflectance(
+        mixtureRatio(massRatio, extinction[i] ?? NaN, masstone[i] ?? NaN, whiteRatio[i] ?? NaN),
+      ),
+    );
+  }
+  return readings;
+}
+
+/** A model drawn through measured drawdowns. */
+export function tintModel(plain: PlainModel, points: readonly MeasuredPoint[]): TintModel {
+  const anchors = points.map(({ massRatio, measured }): Anchor => {
+    const readings = plainReadings(plain, massRatio);
+    const miss = new Float64Array(readings.length);
+    for (let i = 0; i < miss.length; i++)
+      miss[i] = Math.log(
+        Math.max(measured[i] ?? NaN, LEAST_READING) / Math.max(readings[i] ?? NaN, LEAST_READING),
+      );
+    return { darkness: darkness(readings), miss };
+  });
+  return { ...plain, anchors: anchors.sort((one, other) => other.darkness - one.darkness) };
+}
+
+/**
+ * Readings of a let-down [1], shape (count).
+ * @param massRatio colour to white by mass [1], 0 <= r <= Infinity.
+ */
+export function tintReadings(model: TintModel, massRatio: number): number[] {
+  const readings = plainReadings(model, massRatio);
+  const at = darkness(readings);
+  const next = model.anchors.findIndex((anchor) => anchor.darkness <= at);
+  const darker = model.anchors[next === -1 ? model.anchors.length - 1 : next];
+  if (darker === undefined) return readings;
+  const paler =
+    model.anchors[next === -1 ? model.anchors.length - 1 : Math.max(next - 1, 0)] ?? darker;
+  const span = paler.darkness - darker.darkness;
+  const share = span > 0 ? (paler.darkness - at) / span : 0;
+  return readings.map((reading, i) => {
+    const miss = (1 - share) * (paler.miss[i] ?? NaN) + share * (darker.miss[i] ?? NaN);
+    return Math.min(reading * Math.exp(miss), LARGEST_READING);
+  });
+}
+
+function darkness(readings: readonly number[]): number {
+  let sum = 0;
+  for (const reading of readings) sum += Math.log(Math.max(reading, LEAST_READING));
+  return sum / readings.length;
+}

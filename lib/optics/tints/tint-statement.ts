@@ -1,0 +1,164 @@
+/** The sentence on what a colour does in a white: which rule, and the figures it speaks of. */
+import { labToLch } from "../../colorimetry/lab.ts";
+import type { Lab } from "../../colorimetry/viewing.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import { hueToward, hueTurn, hueWord } from "./hue-word.ts";
+
+/** A let-down that a sentence may rest on. */
+export interface JudgedTint {
+  readonly lab: Lab;
+  readonly basis: "measured" | "predicted" | "interpolated";
+  readonly massRatio?: number;
+  /** About 68 %, Delta-E00; of a predicted one. */
+  readonly uncertainty?: number;
+}
+
+/**
+ * Every threshold of the sentences, in D65/10. A grey is judged by its own a*, b*,
+ * never by the shift from its white, whose yellow a mid grey does not share, and
+ * never by its masstone, which in carbon goes the opposite way.
+ * @source optics-practice
+ */
+export const TINT_RULES = {
+  /**
+   * L* that is spoken of: 50, of a pale colour so much above its masstone; how far from it
+   * a let-down may stand in for it; and from which masstone on there is nothing to speak of.
+   */
+  lightness: { wanted: 50, aboveMasstone: 10, within: 30, masstoneMax: 85 },
+  /** Largest C*ab of masstone and of let-down for the colour to be spoken of as a grey. */
+  grey: { masstoneChromaMax: 15, tintChromaMax: 10 },
+  /** Greys by C*ab of the let-down; each row holds below its limit. */
+  leanings: [
+    { chromaBelow: 1.5, rule: "stays-near-neutral" },
+    { chromaBelow: 3.5, rule: "leans" },
+    { chromaBelow: 6, rule: "turns-clearly" },
+    { chromaBelow: Infinity, rule: "turns-strongly" },
+  ],
+  /** Chromatic colours: least change of C*ab, and of hue [degree], that is spoken of. */
+  chromaChangeMin: 5,
+  hueTurnMin: 5,
+  /** Least C*ab of masstone and let-down for a turn of hue to mean anything. */
+  hueChromaMin: 5,
+  /** Least distance in a*b* at equal L* between two whites that is spoken of. */
+  whitesApartMin: 2,
+} as const;
+
+/**
+ * What a colour does in one white.
+ *
+ * @param tints let-downs in that white, at equal L* or as measured; the one nearest L* 50
+ *   is judged, of a colour that is paler itself the one nearest 10 above its masstone.
+ * @param masstone Lab (D65/10) of the colour itself.
+ * @returns for a grey `stays-near-neutral`, `leans`, `turns-clearly` or `turns-strongly`, with the hue
+ *   it goes to; for a chromatic colour `gains-chroma`, `keeps-chroma` or `loses-chroma`, with `turn`
+ *   ("keeps-hue", "turns-toward" and the hue, or "no-hue-to-compare"); `no-tint-to-judge`.
+ * @source optics-practice
+ */
+export function tintRuling(white: string, tints: readonly JudgedTint[], masstone: Lab): Statement {
+  const { lightness } = TINT_RULES;
+  const wanted = Math.max(lightness.wanted, masstone.L + lightness.aboveMasstone);
+  const [judged] = tints.toSorted(
+    (one, other) => Math.abs(one.lab.L - wanted) - Math.abs(other.lab.L - wanted),
+  );
+  if (judged === undefined) return { rule: "no-tint-to-judge", values: { white } };
+  const { lab } = judged;
+  if (masstone.L > lightness.masstoneMax || Math.abs(lab.L - wanted) > lightness.within) {
+    return {
+      rule: "no-tint-to-judge",
+      values: { white, wantedL: wanted, nearestL: lab.L },
+      source: "optics-practice",
+    };
+  }
+  const tint = labToLch(lab);
+  const values = {
+    white,
+    L: lab.L,
+    a: lab.a,
+    b: lab.b,
+    chroma: tint.C,
+    hue: hueWord(tint.h),
+    basis: judged.basis,
+    ...(judged.massRatio === undefined ? {} : { massRatio: judged.massRatio }),
+    ...(judged.uncertainty === undefined ? {} : { uncertainty: judged.uncertainty }),
+  };
+  const own = labToLch(masstone);
+  const isGrey =
+    own.C <= TINT_RULES.grey.masstoneChromaMax && tint.C <= TINT_RULES.grey.tintChromaMax;
+  if (isGrey) return { rule: leaning(tint.C), values, source: "optics-practice" };
+
+  const chromaChange = tint.C - own.C;
+  const rule =
+    Math.abs(chromaChange) < TINT_RULES.chromaChangeMin
+      ? "keeps-chroma"
+      : chromaChange > 0
+        ? "gains-chroma"
+        : "loses-chroma";
+  return {
+    rule,
+    values: { ...values, masstoneChroma: own.C, chromaChange, ...turnOfHue(own, tint) },
+    source: "optics-practice",
+  };
+}
+
+function leaning(chroma: number): string {
+  const row = TINT_RULES.leanings.find(({ chromaBelow }) => chroma < chromaBelow);
+  if (row === undefined)
+    throw new RangeError(`Unexpected chroma \`${chroma}\`, expected \`0 <= C*ab < Infinity\``);
+  return row.rule;
+}
+
+function turnOfHue(
+  masstone: { C: number; h: number },
+  tint: { C: number; h: number },
+): Readonly<Record<string, string | number>> {
+  if (Math.min(masstone.C, tint.C) < TINT_RULES.hueChromaMin) return { turn: "no-hue-to-compare" };
+  const hueShift = hueTurn(masstone.h, tint.h);
+  if (Math.abs(hueShift) < TINT_RULES.hueTurnMin) return { turn: "keeps-hue", hueShift };
+  return { turn: "turns-toward", hueShift, toward: hueToward(masstone.h, hueShift) };
+}
+
+/** A colour at one lightness in one white. */
+export interface InWhite {
+  readonly white: string;
+  readonly a: number;
+  readonly b: number;
+}
+
+/**
+ * Whether the white makes a difference, at one L*.
+ * @param L the L* (D65/10) that all were taken at.
+ * @returns `differs-by-white` with the two whites furthest apart and the change in a*, b* from the first
+ *   to the second; `alike-in-whites`; `one-white-only` for fewer than two.
+ * @source optics-practice
+ */
+export function whitesRuling(L: number, colours: readonly InWhite[]): Statement {
+  const pairs = colours.flatMap((one, i) =>
+    colours
+      .slice(i + 1)
+      .map((other) => ({ one, other, distance: Math.hypot(one.a - other.a, one.b - other.b) })),
+  );
+  const [widest] = pairs.sort((first, second) => second.distance - first.distance);
+  if (widest === undefined) return { rule: "one-white-only", values: { L } };
+  // From the warmer to the cooler white, so that a change of b* is read as "bluer by".
+  const [from, to] =
+    widest.one.b >= widest.other.b ? [widest.one, widest.other] : [widest.other, widest.one];
+  const rule =
+    widest.distance >= TINT_RULES.whitesApartMin ? "differs-by-white" : "alike-in-whites";
+  return {
+    rule,
+    values: {
+      L,
+      from: from.white,
+      to: to.white,
+      distance: widest.distance,
+      aChange: to.a - from.a,
+      bChange: to.b - from.b,
+    },
+    source: "optics-practice",
+  };
+}
+
+/** In which whites of the range a colour was not let down: silence would be read as "nothing to tell". */
+export function notLetDownRuling(whites: readonly string[]): Statement | undefined {
+  return whites.length === 0 ? undefined : { rule: "not-let-down-in", values: { whites } };
+}

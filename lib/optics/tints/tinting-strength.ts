@@ -1,0 +1,171 @@
+/** How far a colour goes in a white, beside another colour of the workshop. */
+import { labToLch } from "../../colorimetry/lab.ts";
+import { tristimulus } from "../../colorimetry/tristimulus.ts";
+import { domainError } from "../../diagnostics/diagnostic.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import { sameGrid, wavelengthNm } from "../../quantities/spectrum.ts";
+import { predictedTint, type LadderModel } from "./ladder.ts";
+import { internalOf, keptRatio } from "./tint-reading.ts";
+import { TINT_RULES } from "./tint-statement.ts";
+
+/** Wavelengths of greatest absorption further apart than this [nm] belong to colours that no figure compares. */
+const COMPARABLE_NM = 40;
+
+/** Strength of a colour beside a reference, in the same white. */
+export interface RelativeStrength {
+  /** At equal mass ratio [1]: 2 is twice as strong. */
+  readonly byMass: number;
+  /** At equal volume ratio [1]; absent without densities. */
+  readonly byVolume?: number;
+  /** The mass ratio at which both were taken. */
+  readonly massRatio: number;
+  /** Where K/S was taken [nm], or weighted by y-bar (D65) for two greys. */
+  readonly at: number | "y-bar";
+}
+
+/**
+ * Relative tinting strength by K/S of equal let-downs, the white's own K/S taken off.
+ *
+ *     strength = (theta - theta_w) / (theta_ref - theta_w,ref)
+ *
+ * taken at the wavelength of the reference's greatest absorption in the let-down;
+ * for two greys each K/S is weighted by y-bar, since a grey absorbs everywhere.
+ *
+ * @param massRatio colour to white [1] at which to compare: best the reference's at L* 50.
+ * @param densities of both, in the kind that was weighed [g/cm3], for the figure by volume.
+ * @returns strength; rules `whites-differ`, `ratio-kinds-differ`, `grids-differ`, `grey-beside-colour`, `hues-not-comparable`.
+ * @throws RangeError when ratio or densities are not positive.
+ */
+export function relativeStrength(
+  sample: LadderModel,
+  reference: LadderModel,
+  massRatio: number,
+  densities?: { readonly sample: number; readonly reference: number },
+): RelativeStrength | Statement {
+  if (sample.white.ratioKind !== reference.white.ratioKind)
+    return {
+      rule: "ratio-kinds-differ",
+      values: { sample: sample.white.ratioKind, reference: reference.white.ratioKind },
+    };
+  const byMass = strengthAtRatios(sample, reference, massRatio, massRatio);
+  if ("rule" in byMass) return byMass;
+  const { strength, at } = byMass;
+  if (densities === undefined) return { byMass: strength, massRatio, at };
+  const { sample: sampleDensity, reference: referenceDensity } = densities;
+  for (const density of [sampleDensity, referenceDensity])
+    if (!(density > 0 && density < Infinity))
+      throw domainError("density", density, "0 < density < Infinity g/cm3");
+  return {
+    byMass: strength,
+    byVolume: strengthTakenAt(
+      at,
+      sample,
+      reference,
+      massRatio * (sampleDensity / referenceDensity),
+      massRatio,
+    ),
+    massRatio,
+    at,
+  };
+}
+
+/** Strength of a let-down beside one of the reference, and where K/S was taken. */
+export interface StrengthAtRatios {
+  readonly strength: number;
+  readonly at: number | "y-bar";
+}
+
+/**
+ * The same of two let-downs that are held to be alike by the caller: by mass, by volume, by pigment in the paint.
+ *
+ * @param sampleRatio, referenceRatio colour to white [1] of each, in the kind that each was weighed in, > 0.
+ * @returns strength; rules `whites-differ`, `grids-differ`, `grey-beside-colour`, `hues-not-comparable`.
+ * @throws RangeError when a ratio is not positive.
+ */
+export function strengthAtRatios(
+  sample: LadderModel,
+  reference: LadderModel,
+  sampleRatio: number,
+  referenceRatio: number,
+): StrengthAtRatios | Statement {
+  for (const ratio of [sampleRatio, referenceRatio])
+    if (!(ratio > 0 && ratio < Infinity))
+      throw domainError("mass ratio", ratio, "0 < ratio < Infinity");
+  if (sample.white.slug !== reference.white.slug)
+    return {
+      rule: "whites-differ",
+      values: { sample: sample.white.slug, reference: reference.white.slug },
+    };
+  if (!sameGrid(sample.fit.grid, reference.fit.grid)) return { rule: "grids-differ", values: {} };
+
+  const [ofReference, ofSample] = [
+    absorption(reference, referenceRatio),
+    absorption(sample, sampleRatio),
+  ];
+  const areGreys = ofReference.isGrey && ofSample.isGrey;
+  if (ofReference.isGrey !== ofSample.isGrey)
+    return {
+      rule: "grey-beside-colour",
+      values: { grey: ofSample.isGrey ? "sample" : "reference" },
+    };
+  const peaks = [ofSample, ofReference].map(({ ratios }) =>
+    wavelengthNm(reference.fit.grid, ratios.indexOf(Math.max(...ratios))),
+  ) as [number, number];
+  if (!areGreys && Math.abs(peaks[0] - peaks[1]) > COMPARABLE_NM)
+    return { rule: "hues-not-comparable", values: { sampleNm: peaks[0], referenceNm: peaks[1] } };
+  const at = areGreys ? "y-bar" : peaks[1];
+  return { strength: depthAt(at, reference, ofSample) / depthAt(at, reference, ofReference), at };
+}
+
+/** Strength of two ladders that {@link strengthAtRatios} found to compare, at other ratios: K/S is taken where it took it. */
+export function strengthTakenAt(
+  at: number | "y-bar",
+  sample: LadderModel,
+  reference: LadderModel,
+  sampleRatio: number,
+  referenceRatio: number,
+): number {
+  return (
+    depthAt(at, reference, absorption(sample, sampleRatio)) /
+    depthAt(at, reference, absorption(reference, referenceRatio))
+  );
+}
+
+function depthAt(
+  at: number | "y-bar",
+  reference: LadderModel,
+  { ratios }: { readonly ratios: readonly number[] },
+): number {
+  const { grid } = reference.fit;
+  return at === "y-bar"
+    ? weighted(reference, ratios)
+    : (ratios[Math.round((at - grid.startNm) / grid.stepNm)] ?? NaN);
+}
+
+/** K/S that the colour adds to its white in a let-down, shape (count), and whether the colour counts as a grey. */
+function absorption(ladder: LadderModel, massRatio: number): { ratios: number[]; isGrey: boolean } {
+  const { spectrum, lab } = predictedTint(ladder, massRatio);
+  const ratios = spectrum.values.map(
+    (value, i) =>
+      keptRatio(internalOf(ladder.model.form, value)) - (ladder.white.whiteRatio[i] ?? NaN),
+  );
+  const { masstoneChromaMax, tintChromaMax } = TINT_RULES.grey;
+  return {
+    ratios,
+    isGrey:
+      labToLch(lab).C <= tintChromaMax && labToLch(ladder.fit.masstone.lab).C <= masstoneChromaMax,
+  };
+}
+
+/** Mean weighted by D65 times y-bar: Y is linear in what it is given, so K/S scaled into its domain will do. */
+function weighted({ fit }: LadderModel, ratios: readonly number[]): number {
+  const largest = Math.max(...ratios);
+  return (
+    (tristimulus(
+      { grid: fit.grid, values: ratios.map((ratio) => Math.max(ratio / largest, 0)) },
+      "D65/10",
+    ).Y *
+      largest) /
+    100
+  );
+}

@@ -1,0 +1,200 @@
+import { isKnown } from "../quantities/figure.ts";
+import { figureText } from "../present/figure-text.ts";
+import { decimalText } from "../words/number-text.ts";
+import type { ShownCell, ShownColour } from "../present/comparison-types.ts";
+import { statementText } from "../present/statement-text.ts";
+import { standingView } from "../present/standing-view.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { upperFirst } from "../words/en/pages.ts";
+import { comparedColour } from "../collection/compared-colour.ts";
+import type { EqualLightness, TintSection } from "../sheet/sheet.ts";
+import { hazardView } from "./label-view.ts";
+import { ownColour } from "./screen-swatch.ts";
+import type { PageContext } from "./page-context.ts";
+import { sheetFacts } from "./sheet-facts.ts";
+
+/** What a comparison shows of one colour: what is compared, and beside each its finished text, its standing, its small print. */
+export function shownColour(worded: SheetTexts, context: PageContext): ShownColour {
+  const { sheet } = worded;
+  const compared = comparedColour(sheet, context.range);
+  const masstone = ownColour(sheet.notations.masstone);
+  const cells = cellsOf(worded, context);
+  return {
+    ...compared,
+    address: `colours/${sheet.slug}/`,
+    ...(masstone === undefined ? {} : { masstone }),
+    whites: sheet.tints.map(({ white, atL }) => ({
+      slug: white.slug,
+      name: white.name,
+      tints: Object.fromEntries(
+        levelsOf(atL).flatMap((level) => {
+          const colour = ownColour(atL[level]);
+          return colour === undefined ? [] : [[level, colour]];
+        }),
+      ),
+    })),
+    // A cell stands where there is something to compare, and nowhere else.
+    cells: Object.fromEntries(
+      Object.entries(cells).filter(([key]) => compared.amounts[key] !== undefined),
+    ),
+  };
+}
+
+function cellsOf(worded: SheetTexts, context: PageContext): Record<string, ShownCell> {
+  const { sheet } = worded;
+  const { words, records } = context;
+  const text = words.pages.compare.cells;
+  const figure = (path: string, note?: string): ShownCell =>
+    figureCell(worded, path, context, note);
+  const facts = sheetFacts(worded, context);
+  const fact = (name: string): ShownCell => {
+    const { word, detail, standing } = facts.find(
+      (each) => each.name === words.pages.sheet.facts[name as "munsell"],
+    ) ?? { word: "", standing: undefined };
+    return {
+      text: word,
+      ...(standing === undefined ? {} : { standing }),
+      ...(detail === undefined ? {} : { note: detail }),
+    };
+  };
+  const reference = records.workshop.strengthReference;
+  const gloss = sheet.oil.gloss60;
+  return {
+    ...Object.fromEntries(
+      sheet.tints.flatMap((tint) => [
+        [`white.${tint.white.slug}`, tintCell(tint, worded, context)],
+        [`parts.${tint.white.slug}`, figure(`tints.${tint.white.slug}.strengthParts.byVolume`)],
+      ]),
+    ),
+    masstone: figure("notations.masstone.munsell.text"),
+    strength: figure(
+      "optics.tintingStrength",
+      reference === sheet.slug
+        ? text.isReference
+        : text.strength(records.colours.get(reference ?? "")?.record.name ?? ""),
+    ),
+    opacity: fact("opacity"),
+    oilByMass: figure("oil.oilIndexGPer100g", plainText(worded, "oil.oilIndexClass", context)),
+    oilByVolume: figure("oil.oilGPer100cm3"),
+    finish: figure(
+      "oil.finish",
+      isKnown(gloss) ? text.gloss(plainText(worded, "oil.gloss60", context) ?? "") : undefined,
+    ),
+    drying: figure("drying.touchDryDays", plainText(worded, "drying.class", context)),
+    lightfastness: fact("lightfastness"),
+    ...cautionCells(worded, context),
+    nearest: nearestCell(worded, context),
+    pigments: {
+      items: sheet.pigments.map(({ name, colourIndexName, massFraction, slug }) => {
+        const named = colourIndexName === undefined ? name : `${name} (${colourIndexName})`;
+        return sheet.pigments.length > 1 && isKnown(massFraction)
+          ? text.share(named, plainText(worded, `pigments.${slug}.massFraction`, context) ?? "")
+          : named;
+      }),
+    },
+    vehicle: { text: sheet.vehicle?.name ?? "" },
+    dispersion: { text: text.dispersion[sheet.dispersion ?? ""] ?? "" },
+  };
+}
+
+function plainText(worded: SheetTexts, path: string, { words }: PageContext): string | undefined {
+  if (!worded.has(path)) return undefined;
+  const { row, figure } = worded.leaf(path);
+  return isKnown(figure) ? upperFirst(figureText(row, figure, words)) : undefined;
+}
+
+function figureCell(
+  worded: SheetTexts,
+  path: string,
+  context: PageContext,
+  note?: string,
+): ShownCell {
+  const text = plainText(worded, path, context);
+  if (text === undefined) return {};
+  return {
+    text,
+    standing: standingView(worded.leaf(path).figure, context.words),
+    ...(note === undefined ? {} : { note }),
+  };
+}
+
+function levelsOf(atL: TintSection["atL"]): EqualLightness[] {
+  return (["70", "50", "30"] as const).filter((level) => atL[level] !== undefined);
+}
+
+/** The sentence of the white, and a* and b* at each lightness. */
+function tintCell(
+  { white, atL, sentence }: TintSection,
+  worded: SheetTexts,
+  context: PageContext,
+): ShownCell {
+  const text = context.words.pages.compare.cells;
+  const [first] = levelsOf(atL);
+  return {
+    lead: statementText(sentence, context.words),
+    atL: Object.fromEntries(
+      levelsOf(atL).map((level) => {
+        const [a, b] = ["a", "b"].map(
+          (axis) => plainText(worded, `tints.${white.slug}.atL.${level}.${axis}`, context) ?? "",
+        );
+        return [level, text.tint(a ?? "", b ?? "")];
+      }),
+    ),
+    ...(first === undefined
+      ? {}
+      : {
+          standing: standingView(
+            worded.leaf(`tints.${white.slug}.atL.${first}.b`).figure,
+            context.words,
+          ),
+        }),
+  };
+}
+
+/** Label elements in full, never fewer than the sheet has; and what the market forbids. */
+function cautionCells(
+  { sheet: { cautions, slug } }: SheetTexts,
+  { words }: PageContext,
+): Record<"label" | "sale", ShownCell> {
+  const text = words.pages.compare.cells;
+  const hazard = hazardView(cautions, cautions, "paste", words);
+  const limits = cautions.restrictions.filter(({ effect }) => effect !== "line");
+  const markets = [
+    ...new Set(limits.map(({ market }) => words.pages.handling.marketNames[market] ?? market)),
+  ];
+  return {
+    label: {
+      text:
+        hazard?.signalWord ??
+        (cautions.unknown.length > 0
+          ? text.noData
+          : hazard === undefined
+            ? text.nothingClassified
+            : ""),
+      items: [
+        ...(hazard?.statements ?? []).map(({ code, text: statement }) =>
+          code === undefined ? statement : `${code} ${statement}`,
+        ),
+        ...(hazard === undefined || hazard.pictograms.length === 0
+          ? []
+          : [text.pictograms(hazard.pictograms.map(({ name }) => name))]),
+      ],
+      ...(hazard === undefined ? {} : { note: hazard.basis }),
+    },
+    sale:
+      limits.length === 0
+        ? { text: text.noLimit }
+        : { text: text.limited(markets), address: `colours/${slug}/#handling` },
+  };
+}
+
+function nearestCell({ sheet }: SheetTexts, { range, sheets, words }: PageContext): ShownCell {
+  const [nearest] = range.nearest.get(sheet.slug) ?? [];
+  const name = sheets.find((other) => other.sheet.slug === nearest?.slug)?.sheet.name;
+  if (nearest === undefined || name === undefined) return {};
+  return {
+    text: name,
+    address: `colours/${nearest.slug}/`,
+    note: words.pages.compare.cells.difference(decimalText(nearest.deltaE00, 1)),
+  };
+}

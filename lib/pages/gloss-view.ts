@@ -1,0 +1,103 @@
+import { isKnown } from "../quantities/figure.ts";
+import { valueText } from "../present/figure-text.ts";
+import { standingView } from "../present/standing-view.ts";
+import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
+import { glossStrip, type GlossStep } from "../plots/gloss-strip.ts";
+import type { FinishDepth } from "../sheet/optics/optics-figures.ts";
+import { ownColour } from "./screen-swatch.ts";
+import type { SheetPage } from "./section-views.ts";
+
+/** The masstone glossy, satin and matte as an eye sees it, and beside them what an instrument reads with the gloss let in. */
+export function glossPicture(page: SheetPage): PictureView | undefined {
+  const {
+    worded: {
+      sheet: {
+        optics: { gloss },
+      },
+    },
+    words,
+  } = page;
+  if (gloss === undefined) return undefined;
+  const text = words.pages.optics.strength;
+  const included = gloss.depths.find(
+    ({ finish, specular }) => finish === "glossy" && specular === "included",
+  );
+  const seen = gloss.depths.filter(({ specular }) => specular === "excluded");
+  const steps = [
+    ...seen.map((depth) => ({ depth, label: text.finishes[depth.finish] ?? depth.finish })),
+    ...(included === undefined ? [] : [{ depth: included, label: text.glossIncluded }]),
+  ];
+  const finishes = steps.map(({ depth, label }): GlossStep => ({
+    label,
+    depth: text.glossLabelDepth(textAt(page, depth, "L")),
+    colour: ownColour(depth),
+    standing: depth.L.standing,
+  }));
+  const svg = (idPrefix: string, width?: number): string =>
+    glossStrip({
+      idPrefix,
+      width,
+      title: text.glossTitle,
+      heading: "",
+      axisLabel: text.glossAxis,
+      missing: words.pages.sheet.missing,
+      finishes,
+      description: text.glossDescription(
+        steps.map(
+          ({ depth, label }) =>
+            `${label} ${text.glossDepth(textAt(page, depth, "L"), textAt(page, depth, "value"))}`,
+        ),
+      ),
+    });
+  return { svg: asMarkup(svg("gloss")), caption: text.glossTitle };
+}
+
+/** The same as figures: a row a finish, gloss excluded and included. */
+export function glossTable(page: SheetPage): TableView[] {
+  const {
+    worded: {
+      sheet: {
+        optics: { gloss },
+      },
+    },
+    words,
+  } = page;
+  if (gloss === undefined) return [];
+  const { glossTitle, glossColumns: columns, finishes, glossNote } = words.pages.optics.strength;
+  const cell = (
+    finish: FinishDepth["finish"],
+    specular: FinishDepth["specular"],
+    kind: "L" | "value",
+  ): CellView => {
+    const depth = gloss.depths.find((one) => one.finish === finish && one.specular === specular);
+    return depth === undefined || !isKnown(depth[kind])
+      ? { text: "\u2013" }
+      : { text: textAt(page, depth, kind), standing: standingView(depth[kind], words) };
+  };
+  return [
+    {
+      caption: glossTitle,
+      compact: true,
+      note: glossNote,
+      columns: [
+        { head: columns.finish },
+        { head: columns.excludedL, numeric: true },
+        { head: columns.excludedValue, numeric: true },
+        { head: columns.includedL, numeric: true },
+        { head: columns.includedValue, numeric: true },
+      ],
+      rows: (["glossy", "satin", "matte"] as const).map((finish): CellView[] => [
+        { text: finishes[finish] ?? finish },
+        cell(finish, "excluded", "L"),
+        cell(finish, "excluded", "value"),
+        cell(finish, "included", "L"),
+        cell(finish, "included", "value"),
+      ]),
+    },
+  ];
+}
+
+function textAt({ worded, words }: SheetPage, { slug }: FinishDepth, kind: "L" | "value"): string {
+  const { row, figure } = worded.leaf(`optics.gloss.depths.${slug}.${kind}`);
+  return isKnown(figure) ? valueText(row, figure, words) : "\u2013";
+}

@@ -1,0 +1,174 @@
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import { decimalText } from "../words/number-text.ts";
+import { figureText } from "../present/figure-text.ts";
+import type { MixtureSectionView, MixtureWhiteView } from "../present/mixture-views.ts";
+import { statementText } from "../present/statement-text.ts";
+import { standingView, standingWord } from "../present/standing-view.ts";
+import type { CellView, TableView } from "../present/views.ts";
+import { inSentence, lowerFirst } from "../words/en/pages.ts";
+import type { MixtureSection, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
+import { mixturePictures } from "./mixture-pictures.ts";
+import { blacksTable, driftTable, stepsTable } from "./mixture-tables.ts";
+import { emptySection, type SheetPage } from "./section-views.ts";
+
+/** What a colour of several pigments is mixed from, what its components predict, and where it goes when one of them fades. */
+export function mixturePart(page: SheetPage): MixtureSectionView | undefined {
+  const {
+    worded: {
+      sheet: { mixture },
+    },
+    words,
+  } = page;
+  if (mixture === undefined) return undefined;
+  return {
+    ...emptySection("mixture", words.pages.sections.mixture),
+    summary: [
+      statementText(mixture.leastLightfast, words),
+      ...mixture.refusals.map((ruling) => statementText(ruling, words)),
+      ...(mixture.whites.length === 0 ? [] : [words.pages.mixture.lead]),
+    ],
+    tables:
+      mixture.whites.length === 0 &&
+      mixture.components.every(({ pigmentVolumeFraction }) => !isKnown(pigmentVolumeFraction))
+        ? []
+        : [componentTable(mixture, page)],
+    whites: mixture.whites.map((white) => whiteView(white, page)),
+  };
+}
+
+function componentTable(
+  { components }: MixtureSection,
+  { worded, words, place }: SheetPage,
+): TableView {
+  const { columns, caption, note, noPaint } = words.pages.mixture;
+  const share = (slug: string, key: string): CellView => {
+    const { row, figure } = worded.leaf(
+      key === "massFraction"
+        ? `pigments.${slug}.massFraction`
+        : `mixture.components.${slug}.${key}`,
+    );
+    return isKnown(figure)
+      ? { text: figureText(row, figure, words), standing: standingView(figure, words) }
+      : { text: "\u2013", reason: words.absence(figure) };
+  };
+  return {
+    caption,
+    note,
+    columns: [
+      { head: columns.pigment },
+      { head: columns.paint },
+      ...[columns.pigmentMass, columns.pigmentVolume, columns.paintMass, columns.paintVolume].map(
+        (head) => ({ head, numeric: true }),
+      ),
+    ],
+    rows: components.map(({ slug, name, paint }): CellView[] => [
+      { text: name },
+      paint === undefined
+        ? { text: noPaint }
+        : { text: paint.name, href: `${place.root}colours/${paint.slug}/` },
+      ...["massFraction", "pigmentVolumeFraction", "paintMassFraction", "paintVolumeFraction"].map(
+        (key) => share(slug, key),
+      ),
+    ]),
+  };
+}
+
+function whiteView(white: MixtureWhite, page: SheetPage): MixtureWhiteView {
+  const { words } = page;
+  const text = words.pages.mixture;
+  const name = inSentence(white.white.name);
+  const drifts = likeliestFirst(white.drifts, page).flatMap(({ sentences: [first] }) =>
+    first === undefined
+      ? []
+      : [{ text: statementText(first, words), standing: standingWord("estimated", words) }],
+  );
+  const [single] = white.singleBlack?.sentences ?? [];
+  return {
+    id: `mixture-in-${white.white.slug}`,
+    heading: text.heading(name),
+    sentences: [
+      { text: metText(white, page), standing: standingWord("derived", words) },
+      ...neutralSentence(white, page),
+    ],
+    pictures: mixturePictures(white, page),
+    drift: {
+      heading: text.drift.heading,
+      items: [
+        ...drifts,
+        ...(single === undefined
+          ? []
+          : [
+              {
+                text: text.drift.single(lowerFirst(statementText(single, words))),
+                standing: standingWord("estimated", words),
+              },
+            ]),
+      ],
+    },
+    tables: [
+      { summary: text.steps(white.steps.length), table: stepsTable(white, words) },
+      { summary: text.drift.figures, table: driftTable(white, words) },
+      ...blacksTable(white, page),
+    ],
+  };
+}
+
+/** What light takes first comes first, where that is known. */
+function likeliestFirst(
+  drifts: MixtureWhite["drifts"],
+  {
+    worded: {
+      sheet: { mixture },
+    },
+  }: SheetPage,
+): MixtureWhite["drifts"] {
+  const { rule = "", values = {} } = mixture?.leastLightfast ?? {};
+  const watched = rule.startsWith("least-lightfast")
+    ? new Set(values["pigments"] as readonly string[])
+    : new Set<string>();
+  return drifts.toSorted(
+    (one, other) => Number(watched.has(other.name)) - Number(watched.has(one.name)),
+  );
+}
+
+function metText({ white, steps, middleMissDeltaE00 }: MixtureWhite, { words }: SheetPage): string {
+  const text = words.pages.mixture;
+  const misses = steps.flatMap(({ missDeltaE00 }) => numberIn(missDeltaE00));
+  if (!isKnown(middleMissDeltaE00) || misses.length === 0)
+    return text.notMet(inSentence(white.name));
+  return text.met(
+    inSentence(white.name),
+    misses.length,
+    decimalText(middleMissDeltaE00.value, 1),
+    decimalText(Math.max(...misses), 1),
+  );
+}
+
+function neutralSentence(
+  { white, pair }: MixtureWhite,
+  { worded, words }: SheetPage,
+): MixtureWhiteView["sentences"] {
+  if (pair === undefined) return [];
+  const text = (key: string): string | undefined => {
+    const { row, figure } = worded.leaf(`mixture.whites.${white.slug}.pair.${key}`);
+    return isKnown(figure) ? figureText(row, figure, words) : undefined;
+  };
+  const [share, chroma] = [text("neutralShare"), text("neutralChroma")];
+  if (share === undefined || chroma === undefined) return [];
+  return [
+    {
+      text: words.pages.mixture.pair.neutral(
+        inSentence(pair.first),
+        inSentence(pair.second),
+        share,
+        text("neutralVolumeShare"),
+        chroma,
+      ),
+      standing: standingView(pair.neutralShare, words),
+    },
+  ];
+}
+
+function numberIn(figure: Figure<number> | undefined): number[] {
+  return figure !== undefined && isKnown(figure) ? [figure.value] : [];
+}

@@ -1,0 +1,150 @@
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import { valueText } from "../present/figure-text.ts";
+import { decimalText } from "../words/number-text.ts";
+import { statementText } from "../present/statement-text.ts";
+import { standingView } from "../present/standing-view.ts";
+import type { OilSectionView } from "../present/paint-views.ts";
+import type { CellView, TableView } from "../present/views.ts";
+import { oilByMassAlone, oilOrder } from "../collection/oil-order.ts";
+import type { Statement } from "../quantities/statement.ts";
+import { batchView } from "./batch-view.ts";
+import { emptySection, properties, reasons, textOf, type SheetPage } from "./section-views.ts";
+
+/** Rulings on what the workshop saw of the paste: they explain nothing else. */
+const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
+
+/** Oil by mass and by volume, packing, finish; a batch; what jars and tubes hold. */
+export function oilPart(page: SheetPage): OilSectionView {
+  const {
+    worded: {
+      sheet: { oil, batch, fill },
+    },
+    words,
+  } = page;
+  const { oil: text, paint } = words.pages;
+  const [oilClass, grams] = [
+    textOf(page, "oil.oilIndexClass"),
+    textOf(page, "oil.oilIndexGPer100g"),
+  ];
+  const filled = fillTable(page);
+  return {
+    ...emptySection("oil", words.pages.sections.oil),
+    summary: [
+      oilClass === undefined || grams === undefined ? text.none : text.summary(oilClass, grams),
+    ],
+    properties: properties(
+      page,
+      text.caption,
+      [
+        "oilIndexGPer100g",
+        "oilAbsorptionGPer100g",
+        "oilGPer100cm3",
+        "cpvc",
+        "effectiveCpvc",
+        "pvc",
+        "reducedPvc",
+        "effectiveReducedPvc",
+        "finish",
+        "gloss60",
+        "finenessOfGrindUm",
+        "paintDensityGPerCm3",
+        ...(isKnown(oil.volumeSolids) && oil.volumeSolids.value !== 1 ? ["volumeSolids"] : []),
+      ].map((field) => `oil.${field}`),
+    ),
+    lists: [
+      ...reasons(
+        page,
+        text.why,
+        oil.reasons.filter(({ rule }) => !SEEN.test(rule)),
+      ),
+      ...reasons(page, text.contradictions, oil.contradictions),
+      ...besideRange(page),
+      ...reasons(
+        page,
+        paint.oilLists.paste,
+        oil.reasons.filter(({ rule }) => SEEN.test(rule)),
+      ),
+      ...reasons(page, paint.oilLists.slab, batch?.reasons ?? []),
+    ],
+    ...(batch === undefined ? { noBatch: noBatch(page) } : { batch: batchView(batch, page) }),
+    ...(filled === undefined ? {} : { fill: filled }),
+    fillRemarks: fill.sentences.map((sentence) => statementText(sentence, words)),
+  };
+}
+
+/** Its place by mass and by volume, and the colour that differs from it by mass alone. */
+function besideRange(page: SheetPage): OilSectionView["lists"] {
+  const {
+    context,
+    worded: { sheet },
+    words,
+  } = page;
+  const sheets = context.sheets.map((worded) => worded.sheet);
+  const { byMass, byVolume } = oilOrder(sheets);
+  const [mass, volume] = [byMass.indexOf(sheet) + 1, byVolume.indexOf(sheet) + 1];
+  const alone: Statement | undefined = oilByMassAlone(sheet, sheets);
+  const items = [
+    ...(mass === 0 || volume === 0 || byMass.length < 2 || byMass.length !== byVolume.length
+      ? []
+      : [{ text: words.pages.paint.places(sheet.name, mass, volume, byMass.length) }]),
+    ...(alone === undefined ? [] : (reasons(page, "", [alone])[0]?.items ?? [])),
+  ];
+  return items.length === 0 ? [] : [{ heading: words.pages.paint.oilLists.range, items }];
+}
+
+/** Why nothing can be weighed out. */
+function noBatch({ worded: { sheet }, words }: SheetPage): string {
+  const wanting: readonly Figure[] = [
+    sheet.oil.oilIndexGPer100g,
+    sheet.oil.paintDensityGPerCm3,
+    ...sheet.pigments.map(({ massFraction }) => massFraction),
+  ];
+  const missing = wanting.find((figure) => !isKnown(figure));
+  return words.pages.paint.batch
+    .none(missing === undefined || isKnown(missing) ? "" : words.absence(missing))
+    .trim();
+}
+
+function fillTable({
+  worded,
+  worded: {
+    sheet: { fill, pigments },
+  },
+  words,
+}: SheetPage): TableView | undefined {
+  const [first] = fill.fillings;
+  if (first === undefined) return undefined;
+  const text = words.pages.paint.fill;
+  const cell = (path: string, figure: Figure): CellView =>
+    isKnown(figure)
+      ? { text: valueText(worded.leaf(path).row, figure, words) }
+      : { text: "\u2013" };
+  return {
+    caption: text.caption,
+    columns: [
+      { head: text.columns.filling },
+      ...first.holds.map(({ ml }) => ({
+        head: text.columns.container(decimalText(ml, 0)),
+        numeric: true,
+      })),
+      { head: text.columns.takes, numeric: true },
+    ],
+    rows: fill.fillings.map((filling): CellView[] => {
+      const pigment = pigments.find(({ slug }) => slug === filling.pigment);
+      const name =
+        filling.packing === "paint"
+          ? text.fillings.paint
+          : text.fillings[filling.packing](pigment?.name ?? filling.pigment ?? "");
+      const at = `fill.fillings.${filling.slug}`;
+      return [
+        { text: name },
+        ...filling.holds.map(({ slug, massG }) => cell(`${at}.holds.${slug}.massG`, massG)),
+        {
+          ...cell(`${at}.takesMlPer100g`, filling.takesMlPer100g),
+          standing: standingView(filling.takesMlPer100g, words),
+        },
+      ];
+    }),
+    ...(fill.fillings.some(({ packing }) => packing !== "paint") ? { note: text.note } : {}),
+  };
+}

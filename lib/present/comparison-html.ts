@@ -1,0 +1,107 @@
+import type {
+  ComparisonCellView,
+  ComparisonPartView,
+  ComparisonRowView,
+  ComparisonView,
+} from "./comparison-types.ts";
+import { asMarkup, type Markup, type StandingView } from "./views.ts";
+
+/**
+ * The tables of a comparison as HTML, every text escaped: one drawing for a built page and for the script, so that
+ * the two cannot drift. Names its colours in the head of each column; the heading of a part is an h2.
+ * @param property head of the first column.
+ */
+export function comparisonMarkup(view: ComparisonView, property: string): Markup {
+  return asMarkup(
+    [
+      `<p class="comparison__summary">${escaped(view.summary)}</p>`,
+      ...view.parts.map((part) => partMarkup(part, view, property)),
+      view.unstated === undefined ? "" : `<p class="note">${escaped(view.unstated)}</p>`,
+    ].join("\n"),
+  );
+}
+
+function partMarkup(part: ComparisonPartView, view: ComparisonView, property: string): string {
+  const heading = `<h2 id="${part.id}">${escaped(part.heading)}</h2>`;
+  const table = tableMarkup(part, view, property);
+  return part.folded !== undefined
+    ? `<details class="fold comparison__part"><summary>${heading} <span class="note">${escaped(part.folded)}</span></summary>${table}</details>`
+    : `<section class="comparison__part" aria-labelledby="${part.id}">${heading}${table}</section>`;
+}
+
+function tableMarkup(
+  { caption, rows }: ComparisonPartView,
+  { columns }: ComparisonView,
+  property: string,
+): string {
+  const heads = columns
+    .map(({ text, href }) => `<th scope="col"><a href="${escaped(href)}">${escaped(text)}</a></th>`)
+    .join("");
+  return (
+    `<table class="comparison${columns.length > 2 ? " comparison--many" : ""}"><caption class="hidden">${escaped(caption)}</caption>` +
+    `<thead><tr><th scope="col">${escaped(property)}</th>${heads}</tr></thead>` +
+    `<tbody>${rows
+      .map((row) =>
+        rowMarkup(
+          row,
+          columns.map(({ text }) => text),
+        ),
+      )
+      .join("\n")}</tbody></table>`
+  );
+}
+
+function rowMarkup(
+  { head, unit, saying, cells }: ComparisonRowView,
+  names: readonly string[],
+): string {
+  const said =
+    saying === undefined ? "" : `<span class="comparison__saying">${escaped(saying)}</span>`;
+  return (
+    `<tr><th scope="row">${escaped(head)}${unit === undefined ? "" : `, <span class="unit">${escaped(unit)}</span>`}${said}</th>` +
+    cells
+      .map((cell, i) => `<td data-head="${escaped(names[i] ?? "")}">${cellMarkup(cell)}</td>`)
+      .join("") +
+    "</tr>"
+  );
+}
+
+function cellMarkup({ lead, text, standing, note, items, href }: ComparisonCellView): string {
+  const shown =
+    text === undefined
+      ? ""
+      : href === undefined
+        ? escaped(text)
+        : `<a href="${escaped(href)}">${escaped(text)}</a>`;
+  const figure =
+    text === undefined && standing === undefined
+      ? ""
+      : `<span class="comparison__figure">${shown}${standing === undefined ? "" : standingMarkup(standing, text === undefined)}</span>`;
+  return (
+    (lead === undefined ? "" : `<span class="comparison__lead">${escaped(lead)}</span>`) +
+    figure +
+    (items.length === 0
+      ? ""
+      : `<ul>${items.map((item) => `<li>${escaped(item)}</li>`).join("")}</ul>`) +
+    (note === undefined ? "" : `<span class="note">${escaped(note)}</span>`)
+  );
+}
+
+/** As templates/macros/standing.njk draws it: beside a value its mark, alone with its word. */
+function standingMarkup({ kind, word }: StandingView, isAlone: boolean): string {
+  return (
+    `<span class="standing${isAlone ? "" : " standing--brief"}"><svg class="standing__mark" viewBox="0 0 16 12" width="16" height="12" aria-hidden="true"><use href="#mark-${kind.replaceAll(" ", "-")}"></use></svg>` +
+    `<span${isAlone ? "" : ` class="hidden"`}>${escaped(word)}</span></span>`
+  );
+}
+
+/** Text and attributes of HTML; control characters are none of a reader's. */
+function escaped(text: string): string {
+  return text
+    .replace(/\p{Cc}/gu, " ")
+    .replaceAll("&", "&amp;")
+    .replaceAll("<", "&lt;")
+    .replaceAll(">", "&gt;")
+    .replaceAll('"', "&quot;")
+    .replaceAll("'", "&#39;");
+}

@@ -1,0 +1,40 @@
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import {
+  figureEntries,
+  publishedSheet,
+  type FigureEntry,
+  type PublishedSheet,
+} from "../sheet/publish-sheet.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { figureText } from "./figure-text.ts";
+import { statementText } from "./statement-text.ts";
+import type { Words } from "../words/words.ts";
+
+/** A sheet with its finished texts: what pages, pictures, paper and sheet.json are all made from. */
+export interface SheetTexts {
+  readonly sheet: Sheet;
+  readonly plain: PublishedSheet;
+  /** @throws RangeError for a path that is no figure of this sheet, with the nearest. */
+  readonly leaf: (path: string) => FigureEntry;
+  readonly has: (path: string) => boolean;
+}
+
+export function sheetTexts(sheet: Sheet, words: Words): SheetTexts {
+  const byPath = new Map(figureEntries(sheet).map((leaf) => [leaf.path, leaf]));
+  return {
+    sheet,
+    plain: publishedSheet(sheet, {
+      ruling: (ruling) => statementText(ruling, words),
+      figure: (row, figure) => figureText(row, figure, words),
+    }),
+    has: (path) => byPath.has(path),
+    leaf: (path) => {
+      const found = byPath.get(path);
+      if (found !== undefined) return found;
+      const near = nearestWord(path, byPath.keys());
+      throw new RangeError(
+        `Unexpected figure path \`${path}\`, expected \`a figure of ${sheet.slug}\`${near === undefined ? "" : `; nearest \`${near}\``}`,
+      );
+    },
+  };
+}

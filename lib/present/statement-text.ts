@@ -1,0 +1,12 @@
+import type { Statement } from "../quantities/statement.ts";
+import type { Words } from "../words/words.ts";
+
+/** A ruling's sentence. @throws RangeError for a rule that the language has no sentence for: a build never prints a bare key. */
+export function statementText(ruling: Statement, words: Words): string {
+  const wording = words.rulings[ruling.rule];
+  if (wording === undefined)
+    throw new RangeError(
+      `Unexpected rule \`${ruling.rule}\`, expected \`a rule with a sentence in words/${words.language}\``,
+    );
+  return wording(ruling.values);
+}

@@ -1,0 +1,61 @@
+import type { Words } from "../words/words.ts";
+import { revision } from "../sheet/revision.ts";
+import {
+  CARD_FACTS,
+  type CardContent,
+  type CardStatement,
+  type CardSwatch,
+} from "./card-content.ts";
+
+export type CardStates = Readonly<Partial<Record<keyof Words["pages"]["cards"]["states"], string>>>;
+
+/** What a card states, each in a line of text: what an earlier manifest is compared with. */
+export function cardStates(content: CardContent): CardStates {
+  const { label } = content;
+  const line = (parts: readonly string[]): string | undefined =>
+    parts.length === 0 ? undefined : parts.join("; ");
+  const states: Record<string, string | undefined> = {
+    name: content.name,
+    madeOf: content.madeOf,
+    masstone: content.masstone === undefined ? undefined : swatchText(content.masstone),
+    tints: line(content.tints.map(swatchText)),
+    sentence: content.sentence,
+    ...Object.fromEntries(
+      CARD_FACTS.map((fact) => [
+        fact,
+        `${content.facts[fact].text} (${content.facts[fact].standing})`,
+      ]),
+    ),
+    signalWord: line(label.signalWords),
+    pictograms: line(label.pictograms.map(({ name }) => name)),
+    statements: line(label.statements.map(statementText)),
+    precautions: line(label.precautions.map(statementText)),
+    unknown: label.unknown,
+    rags: content.rags,
+    sizes: line(
+      content.sizes.map(({ size, price }) => (price === undefined ? size : `${size} ${price}`)),
+    ),
+    poisonCentre: content.poisonCentre,
+    basis: label.basis,
+    address: content.address,
+    imprint: line([content.deference, content.drawdownNote, ...content.imprint]),
+  };
+  return Object.fromEntries(
+    Object.entries(states)
+      .filter(([, text]) => text !== undefined)
+      .map(([key, text]) => [key, text?.replaceAll("\u00a0", " ")]),
+  );
+}
+
+/** Eight hex digits that a card bears: they change when anything it states changes, and only then. */
+export function cardRevision(content: CardContent): string {
+  return revision(cardStates(content));
+}
+
+function swatchText({ caption, lab: { L, a, b }, standing }: CardSwatch): string {
+  return `${caption}: L* ${L.toFixed(1)}, a* ${(a + 0).toFixed(1)}, b* ${b.toFixed(1)} (${standing})`;
+}
+
+function statementText({ code, texts }: CardStatement): string {
+  return `${code} ${texts.map(({ text }) => text).join(" / ")}`;
+}

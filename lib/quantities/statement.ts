@@ -1,0 +1,36 @@
+import type { SourceKey } from "../sources/source.ts";
+import type { Standing } from "./figure.ts";
+import type { Interval } from "./interval.ts";
+
+export type StatementValue = number | string | Interval | readonly string[];
+
+/**
+ * A sentence that a science chose, before it is worded: which rule spoke and the
+ * values it spoke of. Only lib/present turns it into words of a language.
+ */
+export interface Statement {
+  readonly rule: string;
+  readonly values: Readonly<Record<string, StatementValue>>;
+  readonly standing?: Standing;
+  readonly source?: SourceKey;
+}
+
+export function isStatement(value: unknown): value is Statement {
+  return typeof value === "object" && value !== null && "rule" in value && "values" in value;
+}
+
+/**
+ * One kind of statement, with fields of its own. A science lists its kinds as a
+ * closed union, and the compiler then holds that every kind has its wording.
+ */
+export interface StatementOf<R extends string, V extends object> {
+  readonly rule: R;
+  readonly values: Readonly<V>;
+  readonly standing?: Standing;
+  readonly source?: SourceKey;
+}
+
+/** A language's wordings of a union of statements: one function a kind, given the fields of that kind. */
+export type WordingsOf<S extends { readonly rule: string; readonly values: object }> = {
+  readonly [R in S["rule"]]: (values: Extract<S, { readonly rule: R }>["values"]) => string;
+};

@@ -1,0 +1,60 @@
+import type { Contribution } from "../../drying/contribution.ts";
+import { dryingClassRuling } from "../../drying/drying-class.ts";
+import type { DryingEstimate, DryingUnknown } from "../../drying/drying-estimate.ts";
+import { notStated, sourceFigure, type Figure, type FigurePath } from "../../quantities/figure.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import { classifiedFigure } from "../../quantities/derived-figure.ts";
+import type { ContributionFigure } from "../paint-section-types.ts";
+
+/** Days expected of what is in a paint, with the figures they come from. @param at where the contributions stand in the sheet. */
+export function expectedDays(
+  expected: DryingEstimate | DryingUnknown,
+  at: FigurePath,
+  wanting: FigurePath,
+): Figure<Interval> {
+  if (!expected.known)
+    return notStated("how its pigment acts on drying oil is not known here", [wanting]);
+  return sourceFigure("estimated", expected.touchDryDays, {
+    unit: "d",
+    method: "linseed oil alone x what oil, pigment, drier, film and room each do",
+    source: "practice-drying",
+    inputs: [
+      "drying.linseedDays",
+      ...expected.contributions.map((_, i) => `${at}.contributions.${i}.factor`),
+    ],
+  });
+}
+
+/** Each contribution with its factor as a figure. @param inputsOf the figures that a contribution goes by. */
+export function contributionFigures(
+  expected: DryingEstimate | DryingUnknown,
+  inputsOf: (contribution: Contribution) => readonly FigurePath[],
+): ContributionFigure[] {
+  if (!expected.known) return [];
+  return expected.contributions.map((contribution) => {
+    const { rule, values, standing, source, sign, factor } = contribution;
+    return {
+      sentence: {
+        rule,
+        values,
+        ...(standing === undefined ? {} : { standing }),
+        ...(source === undefined ? {} : { source }),
+      },
+      sign,
+      factor: sourceFigure("estimated", factor, {
+        unit: "1",
+        method: "days over days without it",
+        source,
+        inputs: inputsOf(contribution),
+      }),
+    };
+  });
+}
+
+export function dryingClassFigure(path: FigurePath, days: Figure<Interval>): Figure<string> {
+  return classifiedFigure(
+    { name: "class by days to touch dry", unit: "", source: "practice-drying" },
+    { days: { path, figure: days } },
+    (v) => dryingClassRuling(v.days).dryingClass as string,
+  );
+}

@@ -1,0 +1,170 @@
+import { dryingClassRuling } from "../../drying/drying-class.ts";
+import type { Contribution } from "../../drying/contribution.ts";
+import { dryingEstimate, type DryingQuestion } from "../../drying/drying-estimate.ts";
+import { dryingNotes } from "../../drying/drying-notes.ts";
+import {
+  missingConditions,
+  trialContradiction,
+  type DryingTrial,
+} from "../../drying/drying-trial.ts";
+import { fatnessRuling } from "../../drying/oil-richness.ts";
+import { filmHealthRulings } from "../../drying/film-defects.ts";
+import {
+  GROUND_RULES,
+  groundRulings,
+  placeByClass,
+  type Ground,
+} from "../../drying/layering-advice.ts";
+import { LINSEED_DAYS, type OilPart } from "../../drying/vehicle-drying.ts";
+import {
+  isKnown,
+  notStated,
+  sourceFigure,
+  type Figure,
+  type FigurePath,
+} from "../../quantities/figure.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
+import { decidingTrial, recordedTrials } from "./drying-trials.ts";
+import type { DryingSection, OilSection } from "../paint-section-types.ts";
+import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
+import { tintDrying, type DryingPaint } from "./tint-drying.ts";
+
+/** Days, class and reasons of drying, and what follows for layers and film. A trial of the workshop's own overrides the estimate. */
+export function dryingSection(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  vehicle: VehiclePart | undefined,
+  additions: readonly AdditionPart[],
+  oil: OilSection,
+  records: Records,
+): DryingSection {
+  const paint: DryingPaint = { parts, vehicle, additions, oilIndexGPer100g: oil.oilIndexGPer100g };
+  const question = dryingQuestion(paint);
+  const expected = dryingEstimate(question);
+  const contributions = contributionFigures(expected, (contribution) =>
+    inputsOf(contribution, paint),
+  );
+  const ruleDays = expectedDays(expected, "drying", `colours.${colour.slug}.dryingTrials`);
+  const trials = recordedTrials(colour, records);
+  const plain = trials.filter(({ figures }) => figures.tintedWith === undefined);
+  const decides = decidingTrial(plain);
+  const touchDryDays =
+    decides === undefined
+      ? ruleDays
+      : fromTrial(decides.figures.touchDryDays, `${decides.path}.touchDryDays`);
+  const through = decides?.figures.throughDryDays;
+
+  return {
+    class: dryingClassFigure("drying.touchDryDays", touchDryDays),
+    touchDryDays,
+    throughDryDays:
+      decides === undefined || through === undefined
+        ? notStated("no trial to through dry", [`colours.${colour.slug}.dryingTrials`])
+        : fromTrial(through, `${decides.path}.throughDryDays`),
+    standing: touchDryDays.standing,
+    expectedDays: ruleDays,
+    linseedDays: sourceFigure("estimated", LINSEED_DAYS, {
+      unit: "d",
+      method: "linseed oil alone, thin film, 20 to 23 degrees C",
+      source: "memory-drying",
+    }),
+    reasons: [
+      ...(decides === undefined ? [] : [decides.figures.sentence]),
+      ...(expected.known
+        ? [
+            expected.base,
+            ...contributions.filter(({ sign }) => sign !== "none").map(({ sentence }) => sentence),
+          ]
+        : [expected.reason]),
+      ...(expected.known && decides === undefined ? [expected.ruling.reason] : []),
+      ...dryingNotes(parts.flatMap(({ colourIndexName }) => colourIndexName ?? [])),
+    ],
+    contributions,
+    trials: trials.map(({ figures }) => figures),
+    inWhites: tintDrying(colour, paint, trials, records),
+    layering: [
+      ...(isKnown(touchDryDays)
+        ? [placeByClass(dryingClassRuling(touchDryDays.value).dryingClass)]
+        : []),
+      ...(isKnown(oil.oilVolumeFraction)
+        ? [fatnessRuling(oil.oilVolumeFraction.value).reason]
+        : []),
+    ],
+    grounds: (Object.keys(GROUND_RULES) as Ground[]).flatMap(groundRulings),
+    filmHealth: filmHealthRulings({
+      pigments: question.pigments,
+      oils: question.oils,
+      addedDriers: question.addedDriers,
+      ...(isKnown(oil.oilVolumeFraction) ? { oilVolumeFraction: oil.oilVolumeFraction.value } : {}),
+      ...(isKnown(oil.effectiveReducedPvc) ? { reducedPvc: oil.effectiveReducedPvc.value } : {}),
+    }),
+    contradictions: plain.flatMap(({ trial }) => contradictionOf(trial, question)),
+  };
+}
+
+function dryingQuestion({ parts, vehicle, additions }: DryingPaint): DryingQuestion {
+  return {
+    pigments: parts.map(({ name, colourIndexName, massFraction }) => ({
+      name,
+      colourIndexName,
+      massFraction: isKnown(massFraction) ? massFraction.value : undefined,
+    })),
+    oils: oilParts(vehicle, additions),
+    addedDriers: additions.flatMap(({ metals }) =>
+      metals.flatMap(({ slug, percentOfOil }) =>
+        !isKnown(percentOfOil) || typeof percentOfOil.value !== "number"
+          ? []
+          : [{ metal: slug, percentOnOil: percentOfOil.value }],
+      ),
+    ),
+  };
+}
+
+/** The oil and the oils added to it, each by its share of all of them; one oil twice counts once. */
+function oilParts(vehicle: VehiclePart | undefined, additions: readonly AdditionPart[]): OilPart[] {
+  if (vehicle?.oil === undefined) return [];
+  const parts = new Map([[vehicle.oil, 100]]);
+  for (const { oil, percentOfOil } of additions) {
+    if (oil !== undefined && isKnown(percentOfOil))
+      parts.set(oil, (parts.get(oil) ?? 0) + percentOfOil.value);
+  }
+  const whole = [...parts.values()].reduce((sum, part) => sum + part, 0);
+  return [...parts].map(([oil, part]) => ({ oil, massFraction: part / whole }));
+}
+
+/** The figures that a contribution goes by: the share of its pigment, the dose of its drier. */
+function inputsOf(
+  { values: { pigment, metal } }: Contribution,
+  { parts, additions }: DryingPaint,
+): FigurePath[] {
+  return [
+    ...parts
+      .filter(({ name, massFraction }) => name === pigment && isKnown(massFraction))
+      .map(({ slug }) => `pigments.${slug}.massFraction`),
+    ...additions.flatMap(({ slug, metals }) =>
+      metals
+        .filter((one) => one.slug === metal && isKnown(one.percentOfOil))
+        .map((one) => `additions.${slug}.metals.${one.slug}.percentOfOil`),
+    ),
+  ];
+}
+
+/** The trial's own figure, in the place of the estimate. */
+function fromTrial(days: Figure<Interval>, path: FigurePath): Figure<Interval> {
+  return isKnown(days) ? { ...days, inputs: [path] } : days;
+}
+
+/** Held against the estimate for the trial's own film and room; against none where they are not recorded. */
+function contradictionOf(trial: DryingTrial, question: DryingQuestion): Statement[] {
+  if (missingConditions(trial).length > 0) return [];
+  const expected = dryingEstimate({
+    ...question,
+    filmThicknessUm: trial.filmThicknessUm,
+    temperatureC: trial.temperatureC,
+  });
+  const found = expected.known ? trialContradiction(trial, expected) : undefined;
+  return found === undefined ? [] : [found];
+}

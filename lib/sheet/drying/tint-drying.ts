@@ -1,0 +1,174 @@
+import {
+  dryingEstimate,
+  type DryingPigment,
+  type DryingQuestion,
+} from "../../drying/drying-estimate.ts";
+import type { OilPart } from "../../drying/vehicle-drying.ts";
+import { isKnown, sourceFigure, type Figure } from "../../quantities/figure.ts";
+import { midpoint, type Quantity } from "../../quantities/interval.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { whiteColour } from "../tints/drawdown-set.ts";
+import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
+import { decidingTrial, type RecordedTrial } from "./drying-trials.ts";
+import { oilDemand } from "../oil/oil-demand.ts";
+import type { TintDrying } from "../paint-section-types.ts";
+import { additionParts, pigmentParts, vehiclePart } from "../pigments/pigment-parts.ts";
+import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
+
+/** Paint of the white to one of the colour, by mass: a middling tint, for which drying in a white is reckoned. */
+export const WHITE_PARTS = 20;
+
+/** What of a paint bears on drying. */
+export interface DryingPaint {
+  readonly parts: readonly PigmentPart[];
+  readonly vehicle: VehiclePart | undefined;
+  readonly additions: readonly AdditionPart[];
+  readonly oilIndexGPer100g: Figure<Quantity>;
+}
+
+/** How fast a colour dries let down with each white that it was tinted or tried with; a trial in that white decides. */
+export function tintDrying(
+  colour: Colour,
+  paint: DryingPaint,
+  trials: readonly RecordedTrial[],
+  records: Records,
+): TintDrying[] {
+  const whites = [
+    ...new Set([
+      ...colour.tints.map(({ white }) => white),
+      ...trials.flatMap(({ figures }) => figures.tintedWith?.slug ?? []),
+    ]),
+  ];
+  return whites.map((slug) => {
+    const { name, colourIndexName } = whiteColour(slug, records);
+    const at = `drying.inWhites.${slug}`;
+    const expected = dryingEstimate(mixtureQuestion(paint, whitePaint(slug, records), WHITE_PARTS));
+    const trial = decidingTrial(trials.filter(({ figures }) => figures.tintedWith?.slug === slug));
+    const touchDryDays =
+      trial === undefined || !isKnown(trial.figures.touchDryDays)
+        ? expectedDays(expected, at, `colours.${colour.slug}.dryingTrials`)
+        : sourceFigure(
+            trial.figures.touchDryDays.restsOn === "stated" ? "stated" : "measured",
+            trial.figures.touchDryDays.value,
+            {
+              unit: "d",
+              method: trial.figures.method ?? "the workshop's own trial",
+              inputs: [`${trial.path}.touchDryDays`],
+            },
+          );
+    return {
+      white: { slug, name, ...(colourIndexName === undefined ? {} : { colourIndexName }) },
+      whiteParts: WHITE_PARTS,
+      class: dryingClassFigure(`${at}.touchDryDays`, touchDryDays),
+      touchDryDays,
+      contributions: contributionFigures(expected, () => []),
+    };
+  });
+}
+
+function whitePaint(slug: string, records: Records): DryingPaint {
+  const own = records.colours.get(slug);
+  const colour: Colour = own ?? {
+    slug,
+    file: "",
+    record: { name: slug, pigments: [{ pigment: slug, parts: 1 }] },
+    notes: "",
+    tints: [],
+    films: [],
+    place: (path) => ({ file: "", line: 1, column: 1, path: path.join(".") }),
+  };
+  const parts = pigmentParts(colour, records);
+  // A white recorded as a pigment alone has no oil of its own: the workshop's would be a guess.
+  const vehicle = own === undefined ? undefined : vehiclePart(colour, records);
+  return {
+    parts,
+    vehicle,
+    additions: additionParts(colour, records),
+    oilIndexGPer100g: oilDemand(colour, parts, records).oilIndex,
+  };
+}
+
+/** Two paints mixed by mass: pigments, oils and driers each by their share of the mixture, as far as the oil in each is known. */
+export function mixtureQuestion(
+  colour: DryingPaint,
+  white: DryingPaint,
+  whiteParts: number,
+): DryingQuestion {
+  const [one, other] = [shares(colour), shares(white)];
+  const pigmentOf = (share: number | undefined, whole: number | undefined): number | undefined =>
+    share === undefined || whole === undefined ? undefined : share / whole;
+  const pigmentWhole = one && other && one.pigment + whiteParts * other.pigment;
+  const oilWhole = one && other && one.oil + whiteParts * other.oil;
+  const colourOil = pigmentOf(one?.oil, oilWhole);
+  return {
+    pigments: [
+      ...pigments(colour.parts, pigmentOf(one?.pigment, pigmentWhole), false),
+      ...pigments(white.parts, pigmentOf(other && whiteParts * other.pigment, pigmentWhole), true),
+    ],
+    oils: oils(colour.vehicle, white.vehicle, colourOil),
+    addedDriers: [
+      ...driers(colour.additions, colourOil),
+      ...driers(white.additions, colourOil === undefined ? undefined : 1 - colourOil),
+    ],
+  };
+}
+
+/** Pigment and oil in a gram of paint. */
+function shares({
+  oilIndexGPer100g,
+  additions,
+}: DryingPaint): { readonly pigment: number; readonly oil: number } | undefined {
+  if (!isKnown(oilIndexGPer100g)) return undefined;
+  const oilPerPigment = midpoint(oilIndexGPer100g.value) / 100;
+  const added = additions.reduce(
+    (sum, { percentOfOil }) => sum + (isKnown(percentOfOil) ? percentOfOil.value : 0) / 100,
+    0,
+  );
+  const whole = 1 + oilPerPigment * (1 + added);
+  return { pigment: 1 / whole, oil: oilPerPigment / whole };
+}
+
+function pigments(
+  parts: readonly PigmentPart[],
+  share: number | undefined,
+  white: boolean,
+): DryingPigment[] {
+  return parts.map(({ name, colourIndexName, massFraction }) => ({
+    name,
+    colourIndexName,
+    white,
+    massFraction:
+      share === undefined || !isKnown(massFraction) ? undefined : massFraction.value * share,
+  }));
+}
+
+/** By share of the whole oil; of two oils whose shares are not known nothing is said. */
+function oils(
+  one: VehiclePart | undefined,
+  other: VehiclePart | undefined,
+  share: number | undefined,
+): OilPart[] {
+  if (one?.oil === undefined || other?.oil === undefined) return [];
+  if (one.oil === other.oil) return [{ oil: one.oil, massFraction: 1 }];
+  return share === undefined
+    ? []
+    : [
+        { oil: one.oil, massFraction: share },
+        { oil: other.oil, massFraction: 1 - share },
+      ];
+}
+
+/** A drier of one paint is thinned by the other's oil; nothing where by how much is not known. */
+function driers(
+  additions: readonly AdditionPart[],
+  share: number | undefined,
+): NonNullable<DryingQuestion["addedDriers"]> {
+  if (share === undefined) return [];
+  return additions.flatMap(({ metals }) =>
+    metals.flatMap(({ slug, percentOfOil }) =>
+      isKnown(percentOfOil)
+        ? [{ metal: slug, percentOnOil: midpoint(percentOfOil.value) * share }]
+        : [],
+    ),
+  );
+}

@@ -1,0 +1,180 @@
+import { labelElements, type LabelElements } from "../../hazard/label/label-elements.ts";
+import {
+  marketRulings,
+  mayBeSold,
+  type MarketRuling,
+} from "../../hazard/markets/market-statements.ts";
+import type { Ingredient, Composition } from "../../hazard/classify/composition.ts";
+import { labelDifferences } from "../../hazard/label/stated-label.ts";
+import { studioCautions } from "../../hazard/studio/studio-cautions.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import type { StatedLabelForm } from "../../records/schema/hazard-form.ts";
+import { dryPigmentPart, vehiclePartHandled } from "./handled-part.ts";
+import { paintIngredients } from "./hazard-ingredients.ts";
+import { labelPart, printedElements, rulingsNamed, type PrintedElements } from "./label-part.ts";
+import type { OilSection } from "../paint-section-types.ts";
+import type { CautionsSection } from "./handling-sections.ts";
+import type { PigmentPart, VehiclePart } from "../sheet.ts";
+import { studioPigment } from "./studio-pigment.ts";
+
+/** Label elements as the maker states them, else worked out; markets; cautions of the studio by operation. */
+export function cautionsSection(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  vehicle: VehiclePart | undefined,
+  oil: OilSection,
+  records: Records,
+): CautionsSection {
+  const { workshop } = records;
+  const ingredients = paintIngredients(colour, parts, vehicle, oil, records);
+  const mixture = paintMixture(colour, ingredients, records);
+  const workedOut = labelElements(mixture);
+  const { label, legalBasis = [], additions = [] } = colour.record;
+  const shown = labelPart(
+    label === undefined ? printedElements(workedOut) : statedElements(label),
+    workedOut,
+    ingredients,
+    workshop.languages ?? ["en"],
+  );
+  const dryPigment = parts.map(({ slug }) => dryPigmentPart(slug, records));
+  const handled = [
+    ...new Set([
+      ...(vehicle === undefined ? [] : [vehicle.slug]),
+      ...additions.map((one) => one.vehicle),
+    ]),
+  ].map((slug) => vehiclePartHandled(slug, records));
+  const markets = (workshop.markets ?? []).map((market) => ({
+    market,
+    rulings: marketRulings(
+      {
+        ingredients,
+        form: "paste",
+        hazardStatements: shown.hazardStatements,
+        legalBasis,
+        publicSale: !legalBasis.some((basis) => basis.market === market),
+        reviewed: label?.review !== undefined,
+        hasFormulaIdentifier: label?.ufi !== undefined,
+      },
+      market,
+    ),
+  }));
+  const named = rulingsNamed([...parts, ...ingredients]);
+  return {
+    frame: label?.frame ?? workedOut.frame,
+    edition: label?.date ?? workedOut.edition,
+    basis: label === undefined ? "worked out" : "stated by the maker",
+    ...shown,
+    checks: label === undefined ? [] : labelDifferences(label, workedOut).map(named),
+    ...(workedOut.smallPackage === undefined
+      ? {}
+      : { smallPackage: plainRuling(workedOut.smallPackage) }),
+    restrictions: markets.flatMap(({ rulings }) => rulings.map(publishedRuling)),
+    notForSale: markets.filter(({ rulings }) => !mayBeSold(rulings)).map(({ market }) => market),
+    onLegalBasis: markets
+      .filter(
+        ({ rulings }) =>
+          mayBeSold(rulings) && rulings.some(({ effect }) => effect === "forbidden unless"),
+      )
+      .map(({ market }) => market),
+    studio: studioCautions(
+      parts.map((part, i) => studioPigment(part, dryPigment[i]?.hazardStatements ?? [], records)),
+      {
+        ingredients,
+        hazardStatements: shown.hazardStatements,
+        sensitisers: workedOut.sensitisers,
+        dryingOil: vehicle?.oil !== undefined,
+      },
+    ).map((caution) => ({ ...named(caution), reason: named(caution.reason) })),
+    dryPigment,
+    additions: handled.filter(
+      (one) =>
+        one.gaps.length > 0 || one.hazardStatements.length > 0 || one.supplemental.length > 0,
+    ),
+    ...(label === undefined ? {} : { maker: makerWords(label) }),
+  };
+}
+
+function paintMixture(
+  { record: { sizes = [], legalBasis = [] } }: Colour,
+  ingredients: readonly Ingredient[],
+  { workshop: { frame, markets = [] } }: Records,
+): Composition {
+  const bound = new Set(legalBasis.map(({ market }) => market));
+  return {
+    ingredients,
+    form: "paste",
+    frame: frame ?? "EU CLP",
+    // One label goes to all markets: it is for the public as soon as the public can buy it in one of them.
+    publicSale:
+      markets.length === 0 ? bound.size === 0 : markets.some((market) => !bound.has(market)),
+    // The largest that it is sold in: reductions for small packages then hold for every size.
+    ...(sizes.length === 0 ? {} : { packageMl: Math.max(...sizes.map(({ ml }) => ml)) }),
+  };
+}
+
+function statedElements({
+  classification = [],
+  signalWord,
+  pictograms,
+  hazardStatements,
+  precautionaryStatements = [],
+  supplemental = [],
+  sensitisers = [],
+}: StatedLabelForm): PrintedElements {
+  return {
+    classification,
+    signalWord,
+    pictograms,
+    hazardStatements,
+    precautionaryStatements,
+    supplemental,
+    sensitisers,
+  };
+}
+
+function makerWords({
+  date,
+  safetyDataSheet,
+  review,
+  ufi,
+}: StatedLabelForm): NonNullable<CautionsSection["maker"]> {
+  return {
+    date,
+    ...(safetyDataSheet === undefined
+      ? {}
+      : {
+          dataSheet:
+            typeof safetyDataSheet === "string" ? { url: safetyDataSheet } : safetyDataSheet,
+        }),
+    ...(review === undefined
+      ? {}
+      : {
+          review: {
+            by: review.by,
+            date: review.date,
+            ...(review.wording === undefined ? {} : { wording: review.wording }),
+          },
+        }),
+    ...(ufi === undefined ? {} : { ufi }),
+  };
+}
+
+function plainRuling({
+  rule,
+  values,
+  source,
+}: NonNullable<LabelElements["smallPackage"]>): NonNullable<CautionsSection["smallPackage"]> {
+  return { rule, values, ...(source === undefined ? {} : { source }) };
+}
+
+/** A ruling of a market without what only the build needs of it. */
+function publishedRuling({
+  market,
+  effect,
+  met,
+  rule,
+  values,
+  source,
+}: MarketRuling): CautionsSection["restrictions"][number] {
+  return { market, effect, met, rule, values, ...(source === undefined ? {} : { source }) };
+}

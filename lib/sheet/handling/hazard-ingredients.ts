@@ -1,0 +1,174 @@
+import type { ClassificationForm } from "../../hazard/classify/classification.ts";
+import {
+  MANGANESE_DIOXIDE_CAS,
+  umberManganeseDioxide,
+  withManganeseDioxide,
+} from "../../hazard/studio/manganese-dioxide.ts";
+import { dilutedIngredients, type Ingredient } from "../../hazard/classify/composition.ts";
+import { isKnown, type Figure } from "../../quantities/figure.ts";
+import { ends, type Quantity, type Interval } from "../../quantities/interval.ts";
+import { hazardMetals } from "../../records/hazard-metals.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import type { ComponentForm, HazardForm, HazardRecord } from "../../records/schema/hazard-form.ts";
+import type { OilSection } from "../paint-section-types.ts";
+import type { PigmentPart, VehiclePart } from "../sheet.ts";
+
+/**
+ * What a paint is made of, as hazard rules see it: pigments, oil and additions,
+ * each as the substances that its record lists. Where parts or oil are not known
+ * a fraction spans all that it can be: the rules then count its upper end.
+ */
+export function paintIngredients(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  vehicle: VehiclePart | undefined,
+  oil: OilSection,
+  records: Records,
+): Ingredient[] {
+  const oilShare = oilPerPigment(oil.oilIndexGPer100g);
+  const additions = colour.record.additions ?? [];
+  const addedShare = additions.reduce((sum, { percentOfOil }) => sum + percentOfOil / 100, 0);
+  const [lightest, heaviest] = [
+    1 + oilShare[0] * (1 + addedShare),
+    1 + oilShare[1] * (1 + addedShare),
+  ];
+  const pigments = parts.flatMap(({ slug, massFraction }) => {
+    const whole: Interval = isKnown(massFraction)
+      ? [massFraction.value, massFraction.value]
+      : [0, 1];
+    return pigmentIngredients(slug, tidy([whole[0] / heaviest, whole[1] / lightest]), records);
+  });
+  const ofOil = (share: number): Quantity =>
+    tidy([(oilShare[0] * share) / lightest, (oilShare[1] * share) / heaviest]);
+  return [
+    ...pigments,
+    ...(vehicle === undefined
+      ? [{ ...UNRECORDED_OIL, massFraction: ofOil(1) }]
+      : vehicleIngredients(vehicle.slug, ofOil(1), records)),
+    ...additions.flatMap(({ vehicle: slug, percentOfOil }) =>
+      vehicleIngredients(slug, ofOil(percentOfOil / 100), records),
+    ),
+  ];
+}
+
+/** Stands for a vehicle that no record names: nobody knows what is in it. */
+const UNRECORDED_OIL = { slug: "vehicle-not-recorded", name: "the vehicle, which is not recorded" };
+
+/** Grams of oil to a gram of pigment; from nothing to as much as any pigment takes where it is not known. */
+const UNKNOWN_OIL: Interval = [0, 3];
+
+function oilPerPigment(oilIndex: Figure<Quantity>): Interval {
+  if (!isKnown(oilIndex)) return UNKNOWN_OIL;
+  const [least, most] = ends(oilIndex.value);
+  return [least / 100, most / 100];
+}
+
+function tidy([lower, upper]: Interval): Quantity {
+  return Math.abs(upper - lower) < 1e-12
+    ? lower
+    : [Math.min(lower, upper), Math.min(1, Math.max(lower, upper))];
+}
+
+/** A dry pigment as the substances in it; of an umber the manganese dioxide apart, since its hazard hangs on it. */
+export function pigmentIngredients(
+  slug: string,
+  massFraction: Quantity,
+  records: Records,
+): Ingredient[] {
+  const record = records.pigments.get(slug)?.record;
+  const whole: Ingredient = {
+    ...substance(slug, record?.name ?? slug, record ?? {}, massFraction),
+    colourIndexName: record?.colourIndexName,
+  };
+  const components = record?.components ?? [];
+  const listsManganese = [
+    record?.casNumber,
+    ...components.map(({ casNumber }) => casNumber),
+  ].includes(MANGANESE_DIOXIDE_CAS);
+  const recorded = record?.manganeseDioxideFraction;
+  const manganese =
+    recorded === undefined
+      ? umberManganeseDioxide(whole)
+      : typeof recorded === "number"
+        ? recorded
+        : recorded.value;
+  if (manganese === undefined || listsManganese) return taken(whole, components);
+  const [rest, ...dioxide] = withManganeseDioxide(whole, manganese);
+  return rest === undefined ? dioxide : [...taken(rest, components), ...dioxide];
+}
+
+/**
+ * An oil, drier or thinner as the substances in it. On its own it is what its
+ * supplier classifies as a whole (`as supplied`), where the record has that.
+ */
+export function vehicleIngredients(
+  slug: string,
+  massFraction: Quantity,
+  records: Records,
+  by: "components" | "as supplied" = "components",
+): Ingredient[] {
+  const record = records.vehicles.get(slug)?.record;
+  const whole = substance(slug, record?.name ?? slug, record ?? {}, massFraction);
+  return by === "as supplied" && record?.hazards !== undefined
+    ? [whole]
+    : taken(whole, record?.components ?? []);
+}
+
+/** What is bought as a mixture, taken apart into its components; what they leave open stays unaccounted for. */
+function taken(whole: Ingredient, components: readonly ComponentForm[]): Ingredient[] {
+  if (components.length === 0) return [whole];
+  const listed = components.map((one) =>
+    substance(
+      componentSlug(one.name),
+      one.name,
+      one,
+      typeof one.massFraction === "number" ? one.massFraction : one.massFraction.value,
+    ),
+  );
+  return dilutedIngredients(listed, whole.massFraction);
+}
+
+/** One substance in two driers goes by one slug, and so counts once. */
+function componentSlug(name: string): string {
+  return (
+    name
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, "-")
+      .replace(/^-|-$/g, "") || "component"
+  );
+}
+
+function substance(
+  slug: string,
+  name: string,
+  record: Partial<HazardRecord> & {
+    readonly casNumber?: string | undefined;
+    readonly colourIndexName?: string | undefined;
+  },
+  massFraction: Quantity,
+): Ingredient {
+  const { casNumber, hazards, acuteToxicity, metals, workplaceLimit } = record;
+  return {
+    slug,
+    name,
+    casNumber,
+    massFraction,
+    classifications: classifications(hazards),
+    ...(acuteToxicity === undefined ? {} : { acuteToxicity }),
+    ...(metals === undefined ? {} : { metals: hazardMetals(record) }),
+    ...(workplaceLimit === undefined ? {} : { workplaceLimit }),
+  };
+}
+
+/** An empty list says that the supplier states none; no list, that nothing is known. */
+function classifications(
+  hazards: readonly HazardForm[] | undefined,
+): Ingredient["classifications"] {
+  if (hazards === undefined) return undefined;
+  if (hazards.length === 0) return "none stated";
+  return hazards.map((hazard): string | ClassificationForm => {
+    if (typeof hazard === "string") return hazard;
+    const { limits, ...rest } = hazard;
+    return { ...rest, ...(limits === undefined ? {} : { specificLimits: limits }) };
+  });
+}

@@ -1,0 +1,43 @@
+import type { StudioPigment } from "../../hazard/studio/studio-cautions.ts";
+import { isKnown, type Figure } from "../../quantities/figure.ts";
+import type { Quantity } from "../../quantities/interval.ts";
+import type { Records } from "../../records/records.ts";
+import { pigmentIngredients } from "./hazard-ingredients.ts";
+import type { PigmentPart } from "../sheet.ts";
+
+/**
+ * A dry pigment as the cautions of the studio see it.
+ * @param hazardStatements on the label of the dry pigment.
+ */
+export function studioPigment(
+  part: PigmentPart,
+  hazardStatements: readonly string[],
+  records: Records,
+): StudioPigment {
+  const {
+    slug,
+    name,
+    colourIndexName,
+    colourIndexNumber,
+    casNumber,
+    bulkDensityLooseGPerMl,
+    bulkDensityTappedGPerMl,
+    particleSizeUm,
+  } = part;
+  return {
+    slug,
+    name,
+    colourIndexName,
+    colourIndexNumber,
+    casNumber,
+    hazardStatements,
+    ingredients: pigmentIngredients(slug, 1, records),
+    bulkDensityLooseGPerMl: value(bulkDensityLooseGPerMl),
+    bulkDensityTappedGPerMl: value(bulkDensityTappedGPerMl),
+    particleSizeUm: value(particleSizeUm),
+  };
+}
+
+function value(figure: Figure<Quantity>): Quantity | undefined {
+  return isKnown(figure) ? figure.value : undefined;
+}

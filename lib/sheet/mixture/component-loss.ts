@@ -1,0 +1,93 @@
+import { readingNotations } from "../../colorimetry/reading-notations.ts";
+import { drift, TOLD_LOSSES, type Drift } from "../../optics/mixtures/component-loss.ts";
+import { ladderInPaint } from "../../optics/tints/ladder-in-paint.ts";
+import { ladderModel } from "../../optics/tints/ladder.ts";
+import { mixedTint, mixture, type Mixture } from "../../optics/mixtures/mixture.ts";
+import { isStatement } from "../../quantities/statement.ts";
+import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
+import type { MixtureDrift } from "./mixture-figures.ts";
+import type { MixedInWhite } from "./mixture-white.ts";
+import { screenFigures } from "../notations/munsell-figures.ts";
+
+const FADED: Origin = {
+  standing: "estimated",
+  restsOn: "estimated",
+  method: "K and S of its components' own paints, one of them less by what it lost",
+  source: "duncan-1940",
+};
+
+/** Where the tint at L* 50 goes as each component in turn loses strength. */
+export function componentDrifts({ mixed, components }: MixedInWhite): MixtureDrift[] {
+  const names = components.map(({ name }) => name);
+  return components.flatMap(({ slug, name }, i) => {
+    const found = drift(mixed, i, names);
+    return isStatement(found) ? [] : [driftFigures(found, mixed, slug, name)];
+  });
+}
+
+/** The same of a black that is one pigment: the workshop's reference, else the first that was let down in this white. */
+export function singleBlackDrift({
+  white,
+  colour,
+  fits,
+  records,
+  whiteFraction,
+}: MixedInWhite): MixtureDrift | undefined {
+  if (colour.record.family !== "black" && colour.record.family !== "grey") return undefined;
+  const { strengthReference } = records.workshop;
+  const blacks = [...records.colours.values()]
+    .filter(({ record }) => record.family === "black" && record.pigments.length === 1)
+    .toSorted(
+      (one, other) =>
+        Number(other.slug === strengthReference) - Number(one.slug === strengthReference),
+    );
+  for (const black of blacks) {
+    const fit = fits.get(black.slug);
+    if (
+      fit?.kind !== "fit" ||
+      !fit.whites.some(({ slug, ratioKind }) => slug === white && ratioKind === "paint")
+    )
+      continue;
+    const alone = mixture([
+      { ladder: ladderInPaint(ladderModel(fit, white), whiteFraction, whiteFraction), parts: 1 },
+    ]);
+    const found = isStatement(alone) ? alone : drift(alone, 0, [black.record.name]);
+    if (!isStatement(alone) && !isStatement(found))
+      return driftFigures(found, alone, black.slug, black.record.name);
+  }
+  return undefined;
+}
+
+function driftFigures(
+  { component, massRatio, path, rulings }: Drift,
+  mixed: Mixture,
+  slug: string,
+  name: string,
+): MixtureDrift {
+  return {
+    slug,
+    name,
+    sentences: rulings,
+    losses: TOLD_LOSSES.flatMap((loss) => {
+      const step = path.find((one) => Math.abs(one.loss - loss) < 1e-9);
+      if (step === undefined) return [];
+      const { spectrum } = mixedTint(
+        mixed,
+        massRatio,
+        mixed.parts.map((_, i) => (i === component ? 1 - loss : 1)),
+      );
+      return [
+        {
+          slug: String(Math.round(loss * 100)),
+          lab: { "D65/10": labFigures(step.lab, FADED) },
+          deltaE00: notationFigure(step.deltaE00, "1", {
+            ...FADED,
+            method: "\u0394E00 (D65/10) between the tint at L* 50 and the same after the loss",
+          }),
+          ...screenFigures(readingNotations(spectrum).screen, FADED),
+        },
+      ];
+    }),
+    path: path.map(({ loss, lab: { a, b } }) => ({ loss, a, b })),
+  };
+}

@@ -1,0 +1,93 @@
+import { commonWhites, unknownOilRuling } from "../../optics/tints/common-whites.ts";
+import { ladderInPaint } from "../../optics/tints/ladder-in-paint.ts";
+import { ladderModel, type LadderModel } from "../../optics/tints/ladder.ts";
+import { mixture, paintParts, type Mixture } from "../../optics/mixtures/mixture.ts";
+import { leastLightfast } from "../../permanence/least-lightfast.ts";
+import { isKnown } from "../../quantities/figure.ts";
+import { isStatement, type Statement } from "../../quantities/statement.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { fadingComponents } from "../permanence/fading-components.ts";
+import {
+  componentPaints,
+  mixtureComponents,
+  paintFacts,
+  pigmentFraction,
+  type ComponentPaint,
+} from "./mixture-components.ts";
+import type { MixtureSection, MixtureWhite } from "./mixture-figures.ts";
+import { mixtureWhite } from "./mixture-white.ts";
+import type { PigmentPart } from "../sheet.ts";
+import type { Fits } from "../tints/strength.ts";
+
+/** What the paints of its single pigments predict for a colour of several, in each white that all of them were let down in. */
+export function mixtureSection(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  fits: Fits,
+  records: Records,
+): MixtureSection | undefined {
+  if (parts.length < 2) return undefined;
+  const paints = componentPaints(parts, fits, records);
+  const components = mixtureComponents(paints);
+  const common = commonWhites(
+    paints.map(({ part, fit }) => ({ name: part.name, parts: partOf(part), fit })),
+  );
+  const worked = isStatement(common)
+    ? [common]
+    : common.map((white) => inWhite(white, colour, paints, components, fits, records));
+  return {
+    components,
+    whites: worked.filter((one): one is MixtureWhite => !isStatement(one)),
+    refusals: worked.filter((one): one is Statement => isStatement(one)),
+    leastLightfast: leastLightfast(fadingComponents(parts, records)),
+  };
+}
+
+function partOf({ massFraction }: PigmentPart): number | undefined {
+  return isKnown(massFraction) ? massFraction.value : undefined;
+}
+
+function inWhite(
+  white: string,
+  colour: Colour,
+  paints: readonly ComponentPaint[],
+  components: MixtureSection["components"],
+  fits: Fits,
+  records: Records,
+): MixtureWhite | Statement {
+  const whiteColour = records.colours.get(white);
+  const whitePart = whiteColour && pigmentFraction(paintFacts(whiteColour, records));
+  const own = pigmentFraction(paintFacts(colour, records));
+  const fractions = paints.map(({ paint }) => paint && pigmentFraction(paint));
+  const noOil = unknownOilRuling([
+    ...paints.map(({ part }, i) => ({ name: part.name, pigmentFraction: fractions[i] })),
+    { name: colour.record.name, pigmentFraction: own },
+    { name: whiteColour?.record.name ?? white, pigmentFraction: whitePart },
+  ]);
+  if (noOil !== undefined) return noOil;
+  const ladders = paints.flatMap(({ fit }, i): LadderModel[] =>
+    fit?.kind === "fit"
+      ? [ladderInPaint(ladderModel(fit, white), fractions[i] ?? NaN, whitePart ?? NaN)]
+      : [],
+  );
+  const { parts, massScale } = paintParts(
+    paints.map(({ part }) => partOf(part) ?? NaN),
+    fractions.map((fraction) => fraction ?? NaN),
+    own ?? NaN,
+  );
+  const mixed: Mixture | Statement = mixture(
+    ladders.map((ladder, i) => ({ ladder, parts: parts[i] ?? NaN })),
+  );
+  if (isStatement(mixed)) return mixed;
+  return mixtureWhite({
+    white,
+    colour,
+    components,
+    mixed,
+    massScale,
+    ownFraction: own ?? NaN,
+    whiteFraction: whitePart ?? NaN,
+    fits,
+    records,
+  });
+}

@@ -1,0 +1,201 @@
+import { labNotations, type Followed } from "../../colorimetry/lab-notations.ts";
+import { labUnder } from "../../colorimetry/lab-under.ts";
+import { labToXyz } from "../../colorimetry/lab.ts";
+import { ASSUMED_REFLECTANCE_UNCERTAINTY } from "../../colorimetry/lab-uncertainty.ts";
+import { labOfMunsell } from "../../colorimetry/munsell-inversion.ts";
+import { parseMunsell } from "../../colorimetry/munsell-notation.ts";
+import type { Munsell } from "../../colorimetry/munsell.ts";
+import { readingNotations } from "../../colorimetry/reading-notations.ts";
+import { VIEWINGS, type Lab, type LabViewing, type Viewing } from "../../colorimetry/viewing.ts";
+import type { Figure, FigurePath } from "../../quantities/figure.ts";
+import { isStatement, type Statement } from "../../quantities/statement.ts";
+import type { ChipReading, LabReading, Reading, SpectrumReading } from "../../records/records.ts";
+import { labFigures, notationFigure, xyzFigures, type Origin } from "./lab-figures.ts";
+import { munsellFigures, screenFigures } from "./munsell-figures.ts";
+import type { LabFigures, MunsellFigures, ScreenFigures, XyzFigures } from "../sheet.ts";
+
+/** Every notation that follows from one reading, and no more. */
+export interface ReadingFigures extends Partial<ScreenFigures> {
+  readonly xyz: Partial<Record<LabViewing, XyzFigures>>;
+  readonly lab: Partial<Record<LabViewing, LabFigures>>;
+  readonly munsell?: MunsellFigures;
+  readonly nbsName?: Figure<string>;
+}
+
+/** How far an eye places a chip between its neighbours: half a step of value, one of chroma. */
+const EYE_LAB_UNCERTAINTY: Lab = { L: 5, a: 2.5, b: 2.5 };
+
+/**
+ * @param at where in the sheet these figures stand: `notations.masstone`, `tints.zinc-white.steps.1:20`.
+ * @param shown for which viewings a spectrum's XYZ and Lab stand there; what rests on another names the reading itself.
+ */
+export function readingFigures(
+  reading: Reading,
+  at: FigurePath,
+  shown: readonly Viewing[] = VIEWINGS,
+): ReadingFigures {
+  switch (reading.form) {
+    case "spectrum":
+      return spectrumFigures(reading, at, shown);
+    case "lab":
+      return figuresOfLab(reading.lab, reading.viewing, uncertaintyOf(reading), reading, at);
+    case "chip":
+      return chipFigures(reading, at);
+  }
+}
+
+function labPaths(at: FigurePath, viewing: LabViewing): FigurePath[] {
+  return ["L", "a", "b"].map((axis) => `${at}.lab.${viewing}.${axis}`);
+}
+
+/** Standard uncertainty of a reflectance factor: as stated, else of the mean of several readings, else assumed. */
+export function reflectanceUncertainty({ uncertainty, spread, count }: SpectrumReading): number {
+  if (uncertainty !== undefined) return uncertainty;
+  if (spread === undefined || spread.length === 0) return ASSUMED_REFLECTANCE_UNCERTAINTY;
+  const meanSquare = spread.reduce((sum, deviation) => sum + deviation ** 2, 0) / spread.length;
+  return Math.max(ASSUMED_REFLECTANCE_UNCERTAINTY, Math.sqrt(meanSquare / count));
+}
+
+function spectrumFigures(
+  reading: SpectrumReading,
+  at: FigurePath,
+  shown: readonly Viewing[],
+): ReadingFigures {
+  const notations = readingNotations(reading.spectrum, reflectanceUncertainty(reading));
+  const summed: Origin = {
+    standing: "derived",
+    restsOn: "measured",
+    method: `CIE sums of ${reading.origin}, ${reading.geometry}`,
+    source: "cie-15-2018",
+  };
+  const from = (viewing: Viewing, method: string, source: string): Origin =>
+    shown.includes(viewing)
+      ? { ...summed, method, source, inputs: labPaths(at, viewing) }
+      : { ...summed, method: `${method}; ${summed.method}`, source };
+  return {
+    xyz: each(shown, (viewing) => xyzFigures(notations.xyz[viewing], summed)),
+    lab: each(shown, (viewing) =>
+      labFigures(notations.lab[viewing], summed, notations.labUncertainty[viewing]),
+    ),
+    ...(isStatement(notations.munsell)
+      ? {}
+      : {
+          munsell: munsellFigures(
+            notations.munsell,
+            from("C/2", "renotation, interpolated in LCHab", "newhall-1943"),
+          ),
+        }),
+    nbsName: notationFigure(
+      notations.nbs.name,
+      "",
+      from("D65/2", "nearest ISCC-NBS centroid by Delta-E00", "nbs-sp-440"),
+    ),
+    ...screenFigures(notations.screen, from("D65/2", "CSS colour from D65/2", "css-color-4")),
+  };
+}
+
+function uncertaintyOf({ uncertainty = 0 }: LabReading): Lab {
+  return { L: uncertainty, a: uncertainty, b: uncertainty };
+}
+
+/** A chip is a reading in C/2: what the eye can't place is its uncertainty. */
+function chipFigures(reading: ChipReading, at: FigurePath): ReadingFigures {
+  const { munsell, origin } = reading;
+  const parsed = parseMunsell(munsell);
+  if (parsed === undefined) return { xyz: {}, lab: {} };
+  const figures = figuresOfLab(labOfMunsell(parsed), "C/2", EYE_LAB_UNCERTAINTY, reading, at);
+  const seen: Origin = { standing: "measured", restsOn: "measured", method: origin };
+  return {
+    ...figures,
+    ...(figures.munsell === undefined
+      ? {}
+      : { munsell: { ...figures.munsell, text: notationFigure(munsell, "", seen) } }),
+  };
+}
+
+function figuresOfLab(
+  lab: Lab,
+  viewing: LabViewing,
+  uncertainty: Lab,
+  reading: LabReading | ChipReading,
+  at: FigurePath,
+): ReadingFigures {
+  const given: Origin =
+    reading.form === "lab"
+      ? {
+          standing: "measured",
+          restsOn: "measured",
+          method: `${reading.origin}, ${reading.geometry}`,
+        }
+      : {
+          standing: "derived",
+          restsOn: "measured",
+          method: "renotation of the chip",
+          source: "newhall-1943",
+        };
+  const summed: Origin = {
+    standing: "derived",
+    restsOn: "measured",
+    method: "from Lab",
+    source: "cie-15-2018",
+    inputs: labPaths(at, viewing),
+  };
+  const notations = labNotations(lab, viewing, uncertainty);
+  const follows = (approximate: boolean, method: string, source: string): Origin =>
+    approximate
+      ? {
+          standing: "estimated",
+          restsOn: "estimated",
+          method: `${method}, approximate: adapted from ${viewing}`,
+          source,
+        }
+      : { ...summed, method, source };
+  const notation = <T>(followed: Followed<T> | Statement): Followed<T> | undefined =>
+    isStatement(followed) ? undefined : followed;
+  const munsell = notation<Munsell>(notations.munsell);
+  const nbs = notation(notations.nbs);
+  const screen = notation(notations.screen);
+  return {
+    xyz: { [viewing]: xyzFigures(labToXyz(lab, viewing), summed) },
+    lab: { [viewing]: labFigures(lab, given, uncertainty.L > 0 ? uncertainty : undefined) },
+    ...(munsell === undefined
+      ? {}
+      : {
+          munsell: munsellFigures(
+            munsell.notation,
+            follows(munsell.approximate, "renotation, interpolated in LCHab", "newhall-1943"),
+          ),
+        }),
+    ...(nbs === undefined
+      ? {}
+      : {
+          nbsName: notationFigure(
+            nbs.notation.name,
+            "",
+            follows(nbs.approximate, "nearest ISCC-NBS centroid by Delta-E00", "nbs-sp-440"),
+          ),
+        }),
+    ...(screen === undefined
+      ? {}
+      : screenFigures(screen.notation, follows(screen.approximate, "CSS colour", "css-color-4"))),
+  };
+}
+
+function each<T>(
+  viewings: readonly Viewing[],
+  of: (viewing: Viewing) => T,
+): Partial<Record<Viewing, T>> {
+  return Object.fromEntries(viewings.map((viewing) => [viewing, of(viewing)]));
+}
+
+/** Lab under D65/10, the usual report, from whatever the reading gives; approximate where it had to be adapted. */
+export function dayLab(reading: Reading): Lab | undefined {
+  if (reading.form === "spectrum") return readingNotations(reading.spectrum).lab["D65/10"];
+  const parsed = reading.form === "chip" ? parseMunsell(reading.munsell) : undefined;
+  const known =
+    reading.form === "lab"
+      ? { lab: reading.lab, viewing: reading.viewing }
+      : parsed && { lab: labOfMunsell(parsed), viewing: "C/2" as const };
+  const under = known && labUnder(known.lab, known.viewing, "D65/10");
+  return under === undefined || isStatement(under) ? undefined : under.lab;
+}

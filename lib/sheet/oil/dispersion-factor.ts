@@ -1,0 +1,64 @@
+import { dispersionFactorRuling, dispersionRuling } from "../../formulation/dispersion.ts";
+import { particleClass, type ParticleClass } from "../../formulation/particle-class.ts";
+import { isKnown, sourceFigure, type Figure } from "../../quantities/figure.ts";
+import { midpoint, type Quantity } from "../../quantities/interval.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { AmountRecord } from "../../records/schema/amount.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import type { PigmentPart } from "../sheet.ts";
+
+export interface OpenedPaste {
+  /** Effective CPVC over CPVC. */
+  readonly factor: Figure<Quantity>;
+  readonly reasons: readonly Statement[];
+}
+
+/** From the hardest to open to the easiest: a blend counts as its hardest pigment. */
+const HARDEST_FIRST: readonly ParticleClass[] = ["fine carbon", "fine", "coarse"];
+
+/** How far the pigment's clumps were opened, by the record's word, its fineness of grind and the grain. */
+export function openedPaste(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  finenessOfGrindUm: Figure<Quantity>,
+  records: Records,
+): OpenedPaste {
+  const classes = colour.record.pigments.map(({ pigment }) => {
+    const record = records.pigments.get(pigment)?.record;
+    return particleClass({
+      colourIndexName: record?.colourIndexName,
+      sizeUm: middle(record?.particle?.sizeUm),
+    });
+  });
+  const particle = HARDEST_FIRST.find((known) => classes.includes(known)) ?? "fine";
+  const opened = dispersionRuling(
+    colour.record.dispersion,
+    isKnown(finenessOfGrindUm) ? midpoint(finenessOfGrindUm.value) : undefined,
+    particle,
+  );
+  const inputs = [
+    ...(isKnown(finenessOfGrindUm) ? ["oil.finenessOfGrindUm"] : []),
+    ...parts
+      .filter(({ particleSizeUm }) => isKnown(particleSizeUm))
+      .map(({ slug }) => `pigments.${slug}.particleSizeUm`),
+  ];
+  const {
+    factor: [lower, upper],
+    reason,
+  } = dispersionFactorRuling(opened.dispersion, particle);
+  return {
+    factor: sourceFigure<Quantity>("estimated", lower === upper ? lower : [lower, upper], {
+      unit: "1",
+      method: "clumps hold oil: factor by pigment and dispersion",
+      source: reason.source,
+      inputs,
+    }),
+    reasons: [...(opened.reason === undefined ? [] : [opened.reason]), reason],
+  };
+}
+
+function middle(amount: AmountRecord | undefined): number | undefined {
+  return amount === undefined
+    ? undefined
+    : midpoint(typeof amount === "number" ? amount : amount.value);
+}

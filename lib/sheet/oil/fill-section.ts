@@ -1,0 +1,81 @@
+import { BAG_G, BAG_JAR_ML, CUSTOMARY_JARS_ML } from "../../formulation/containers.ts";
+import { heldMassG, jarFillRuling, takenVolumeMl } from "../../formulation/container-fill.ts";
+import { isKnown, type FigureRef } from "../../quantities/figure.ts";
+import { ends, type Quantity } from "../../quantities/interval.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import { derivedFigure, weakestRoot } from "../../quantities/derived-figure.ts";
+import type { Colour } from "../../records/records.ts";
+import type { FillSection, Filling, OilSection } from "../paint-section-types.ts";
+import type { PigmentPart } from "../sheet.ts";
+
+/** What tubes and jars hold of the paint, and of each dry pigment poured and tapped; and what 100 g of each take. */
+export function fillSection(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  oil: OilSection,
+): FillSection {
+  const tubesMl = (colour.record.sizes ?? []).map(({ ml }) => ml);
+  const containersMl = [...new Set([...tubesMl, ...CUSTOMARY_JARS_ML])].sort(
+    (one, other) => one - other,
+  );
+  const filling = (
+    what: Pick<Filling, "slug" | "pigment" | "packing">,
+    density: FigureRef<Quantity>,
+  ): Filling[] => {
+    if (!isKnown(density.figure)) return [];
+    return [
+      {
+        ...what,
+        holds: containersMl.map((ml) => ({
+          slug: `${ml}-ml`,
+          ml,
+          massG: derivedFigure({ name: `${ml} ml x density`, unit: "g" }, { density }, (v) =>
+            heldMassG(ml, v.density),
+          ),
+        })),
+        takesMlPer100g: derivedFigure({ name: "100 g / density", unit: "ml" }, { density }, (v) =>
+          takenVolumeMl(100, v.density),
+        ),
+      },
+    ];
+  };
+  return {
+    fillings: [
+      ...filling(
+        { slug: "paint", packing: "paint" },
+        { path: "oil.paintDensityGPerCm3", figure: oil.paintDensityGPerCm3 },
+      ),
+      ...parts.flatMap(({ slug, bulkDensityLooseGPerMl, bulkDensityTappedGPerMl }) => [
+        ...filling(
+          { slug: `${slug}-poured`, pigment: slug, packing: "poured" },
+          { path: `pigments.${slug}.bulkDensityLooseGPerMl`, figure: bulkDensityLooseGPerMl },
+        ),
+        ...filling(
+          { slug: `${slug}-tapped`, pigment: slug, packing: "tapped" },
+          { path: `pigments.${slug}.bulkDensityTappedGPerMl`, figure: bulkDensityTappedGPerMl },
+        ),
+      ]),
+    ],
+    sentences: parts.flatMap(jarSentence),
+  };
+}
+
+/** Whether a bag of the dry pigment fills the customary jar; nothing where poured and tapped contradict each other. */
+function jarSentence({
+  name,
+  bulkDensityLooseGPerMl: loose,
+  bulkDensityTappedGPerMl: tapped,
+}: PigmentPart): Statement[] {
+  if (!isKnown(loose) || !isKnown(tapped)) return [];
+  const [looseGPerMl, tappedGPerMl] = [ends(loose.value)[0], ends(tapped.value)[1]];
+  if (looseGPerMl > tappedGPerMl) return [];
+  const ruling = jarFillRuling(BAG_G, BAG_JAR_ML, { looseGPerMl, tappedGPerMl });
+  const root = weakestRoot([loose.restsOn, tapped.restsOn]);
+  return [
+    {
+      ...ruling,
+      values: { ...ruling.values, pigment: name },
+      standing: root === "estimated" ? "estimated" : "derived",
+    },
+  ];
+}

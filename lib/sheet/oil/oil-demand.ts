@@ -1,0 +1,104 @@
+import { blendOilAbsorptionGPer100g } from "../../formulation/blend.ts";
+import { oilAbsorptionMethodRuling } from "../../formulation/oil-absorption-method.ts";
+import {
+  estimatedOilAbsorption,
+  estimatedOilIndex,
+  workingOilContradiction,
+} from "../../formulation/working-oil.ts";
+import { isKnown, sourceFigure, type Figure } from "../../quantities/figure.ts";
+import { isInterval, type Quantity } from "../../quantities/interval.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { blendedFigure } from "../pigments/blended-figure.ts";
+import { recordedFigure } from "../recorded-figure.ts";
+import type { PigmentPart } from "../sheet.ts";
+
+export interface OilDemand {
+  readonly oilAbsorption: Figure<Quantity>;
+  readonly oilIndex: Figure<Quantity>;
+  readonly reasons: readonly Statement[];
+  /** Where the two can't belong to one paint. */
+  readonly contradiction?: Statement;
+}
+
+/** Rub-out figure and oil index of the paint as made; when only one is known the other is estimated from it. */
+export function oilDemand(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  records: Records,
+): OilDemand {
+  const oilAbsorption = blendedFigure(
+    parts,
+    "oilAbsorptionGPer100g",
+    ["densityGPerCm3", "oilAbsorptionGPer100g"],
+    { name: "blend by pigment volume", unit: "g/100 g", source: "asbeck-van-loo-1949" },
+    blendOilAbsorptionGPer100g,
+  ).figure;
+  const oilIndex = recordedFigure(
+    colour.record.oilIndexGPer100g,
+    "g/100 g",
+    `colours.${colour.slug}.oilIndexGPer100g`,
+  );
+  const reasons =
+    isKnown(oilAbsorption) && parts.length === 1
+      ? [oilAbsorptionMethodRuling(methodOf(parts[0]?.slug, records))]
+      : [];
+
+  if (isKnown(oilIndex) && isKnown(oilAbsorption)) {
+    const { value: index } = oilIndex;
+    const { value: absorption } = oilAbsorption;
+    const contradiction =
+      isInterval(index) || isInterval(absorption)
+        ? undefined
+        : workingOilContradiction(index, absorption);
+    return {
+      oilAbsorption,
+      oilIndex,
+      reasons,
+      ...(contradiction === undefined ? {} : { contradiction }),
+    };
+  }
+  if (isKnown(oilAbsorption)) {
+    const { estimate, reason } = estimatedOilIndex(oilAbsorption.value);
+    return {
+      oilAbsorption,
+      oilIndex: estimated(
+        estimate,
+        "rub-out figure x 1.1 to 2",
+        "oil.oilAbsorptionGPer100g",
+        reason,
+      ),
+      reasons: [...reasons, reason],
+    };
+  }
+  if (isKnown(oilIndex)) {
+    const { estimate, reason } = estimatedOilAbsorption(oilIndex.value);
+    return {
+      oilAbsorption: estimated(estimate, "oil index / 1.1 to 2", "oil.oilIndexGPer100g", reason),
+      oilIndex,
+      reasons: [reason],
+    };
+  }
+  return { oilAbsorption, oilIndex, reasons: [] };
+}
+
+function estimated(
+  estimate: Quantity,
+  method: string,
+  input: string,
+  reason: Statement,
+): Figure<Quantity> {
+  return sourceFigure("estimated", estimate, {
+    unit: "g/100 g",
+    method,
+    source: reason.source,
+    inputs: [input],
+  });
+}
+
+/** The method as the record gives it, not the figure's "as recorded". */
+function methodOf(slug: string | undefined, records: Records): string | undefined {
+  const amount =
+    slug === undefined ? undefined : records.pigments.get(slug)?.record.oilAbsorptionGPer100g;
+  return typeof amount === "object" ? amount.method : undefined;
+}

@@ -1,0 +1,145 @@
+import { blendDensityGPerCm3 } from "../../formulation/blend.ts";
+import { bodyRuling, oilSeparationRuling } from "../../formulation/paste-body.ts";
+import { criticalPigmentVolumeConcentration, oilDemandReason } from "../../formulation/cpvc.ts";
+import { effectiveCpvc } from "../../formulation/dispersion.ts";
+import { oilGPer100cm3 } from "../../formulation/oil-by-volume.ts";
+import { oilIndexRuling } from "../../formulation/oil-index-class.ts";
+import { reducedPvc } from "../../formulation/pvc.ts";
+import {
+  isKnown,
+  notStated,
+  sourceFigure,
+  type Figure,
+  type FigureRef,
+} from "../../quantities/figure.ts";
+import type { Quantity } from "../../quantities/interval.ts";
+import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { blendedFigure } from "../pigments/blended-figure.ts";
+import { finishFigure } from "./finish-figure.ts";
+import { oilDemand } from "./oil-demand.ts";
+import { openedPaste } from "./dispersion-factor.ts";
+import type { OilSection } from "../paint-section-types.ts";
+import { paintVolumes } from "./paint-volumes.ts";
+import { recordedFigure } from "../recorded-figure.ts";
+import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
+
+/** Oil demand, packing and finish of the paint as made, with whatever contradicts itself in the record. */
+export function oilSection(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  vehicle: VehiclePart | undefined,
+  additions: readonly AdditionPart[],
+  records: Records,
+): OilSection {
+  const recorded = (field: "finenessOfGrindUm" | "gloss60", unit: string): Figure<Quantity> =>
+    recordedFigure(colour.record[field], unit, `colours.${colour.slug}.${field}`);
+  const demand = oilDemand(colour, parts, records);
+  const finenessOfGrindUm = recorded("finenessOfGrindUm", "um");
+  const opened = openedPaste(colour, parts, finenessOfGrindUm, records);
+  const placed = (path: string, figure: Figure<Quantity>): FigureRef<Quantity> => ({
+    path,
+    figure,
+  });
+  const oilIndex = placed("oil.oilIndexGPer100g", demand.oilIndex);
+  const oilAbsorption = placed("oil.oilAbsorptionGPer100g", demand.oilAbsorption);
+  const oilDensity = placed(
+    "vehicle.densityGPerCm3",
+    vehicle?.densityGPerCm3 ?? notStated("no oil in the records", ["vehicle"]),
+  );
+  const pigmentDensity = blendedFigure(
+    parts,
+    "densityGPerCm3",
+    ["densityGPerCm3"],
+    { name: "blend by volume", unit: "g/cm3" },
+    blendDensityGPerCm3,
+  );
+
+  const cpvc = derivedFigure(
+    { name: "CPVC = 1/(1 + OA rho/93.5)", unit: "1", source: "asbeck-van-loo-1949" },
+    { oilAbsorption, pigmentDensity },
+    (v) => criticalPigmentVolumeConcentration(v.oilAbsorption, v.pigmentDensity),
+  );
+  const effective = derivedFigure(
+    {
+      name: "CPVC x dispersion factor",
+      unit: "1",
+      standing: "estimated",
+      source: "practice-formulation",
+    },
+    { cpvc: placed("oil.cpvc", cpvc), factor: placed("oil.dispersionFactor", opened.factor) },
+    (v) => effectiveCpvc(v.cpvc, v.factor),
+  );
+  const { pvc, paintDensity, pigmentMassFraction, volumeSolids } = paintVolumes(
+    { oilIndex, oilDensity, pigmentDensity },
+    additions,
+  );
+  const reduced = (path: string, critical: Figure<Quantity>): Figure<Quantity> =>
+    derivedFigure(
+      { name: "PVC / CPVC", unit: "1", source: "bierwagen-hay-1975" },
+      { pvc: placed("oil.pvc", pvc), cpvc: placed(path, critical) },
+      (v) => reducedPvc(v.pvc, v.cpvc),
+    );
+  const effectiveReducedPvc = reduced("oil.effectiveCpvc", effective);
+  const gloss60 = recorded("gloss60", "GU");
+  const finish = finishFigure(effectiveReducedPvc, gloss60);
+
+  return {
+    oilAbsorptionGPer100g: demand.oilAbsorption,
+    oilIndexGPer100g: demand.oilIndex,
+    oilIndexClass: classifiedFigure(
+      { name: "class of oil index", unit: "", source: "practice-formulation" },
+      { oilIndex },
+      (v) => oilIndexRuling(v.oilIndex).oilIndexClass as string,
+    ),
+    pigmentDensityGPerCm3: pigmentDensity.figure,
+    oilGPer100cm3: derivedFigure(
+      { name: "oil index x density of the pigment", unit: "g/100 cm3" },
+      { oilIndex, pigmentDensity },
+      (v) => oilGPer100cm3(v.oilIndex, v.pigmentDensity),
+    ),
+    cpvc,
+    finenessOfGrindUm,
+    dispersionFactor: opened.factor,
+    effectiveCpvc: effective,
+    pvc,
+    oilVolumeFraction: derivedFigure(
+      { name: "1 - PVC", unit: "1" },
+      { pvc: placed("oil.pvc", pvc) },
+      (v) => 1 - v.pvc,
+    ),
+    reducedPvc: reduced("oil.cpvc", cpvc),
+    effectiveReducedPvc,
+    paintDensityGPerCm3: paintDensity,
+    pigmentMassFraction,
+    volumeSolids,
+    finish: finish.figure,
+    gloss60,
+    body: recordedWord(colour.record.body, `colours.${colour.slug}.body`),
+    oilSeparation: recordedWord(
+      colour.record.oilSeparation,
+      `colours.${colour.slug}.oilSeparation`,
+    ),
+    reasons: [
+      ...demand.reasons,
+      ...(isKnown(demand.oilIndex) ? [oilIndexRuling(demand.oilIndex.value).reason] : []),
+      ...(isKnown(cpvc) ? [oilDemandReason(cpvc.value)] : []),
+      ...opened.reasons,
+      ...finish.reasons,
+      ...(colour.record.body === undefined ? [] : [bodyRuling(colour.record.body)]),
+      ...(colour.record.oilSeparation === undefined
+        ? []
+        : [oilSeparationRuling(colour.record.oilSeparation)]),
+    ],
+    contradictions: [demand.contradiction, finish.contradiction].filter(
+      (found) => found !== undefined,
+    ),
+  };
+}
+
+/** A word of the workshop's own, as it saw it. */
+function recordedWord(word: string | undefined, wanting: string): Figure<string> {
+  return word === undefined
+    ? notStated("not in the records", [wanting])
+    : sourceFigure<string>("measured", word, { unit: "", method: "as seen by the workshop" });
+}

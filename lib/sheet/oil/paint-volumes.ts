@@ -1,0 +1,125 @@
+import {
+  paintDensityGPerCm3,
+  volumeSolids,
+  type PaintComponent,
+} from "../../formulation/paint-volume.ts";
+import { pigmentVolumeConcentration } from "../../formulation/pvc.ts";
+import type { Figure, FigureRef } from "../../quantities/figure.ts";
+import type { Quantity } from "../../quantities/interval.ts";
+import { derivedFigure } from "../../quantities/derived-figure.ts";
+import type { AdditionPart } from "../sheet.ts";
+
+export interface PaintVolumes {
+  readonly pvc: Figure<Quantity>;
+  readonly paintDensity: Figure<Quantity>;
+  readonly pigmentMassFraction: Figure<Quantity>;
+  readonly volumeSolids: Figure<Quantity>;
+}
+
+export interface PaintInputs {
+  readonly oilIndex: FigureRef<Quantity>;
+  readonly oilDensity: FigureRef<Quantity>;
+  readonly pigmentDensity: FigureRef<Quantity>;
+}
+
+/** What binds the film beside the oil; a drier is too little to count, and a thinner leaves. */
+const BINDING = new Set<AdditionPart["kind"]>(["oil", "medium"]);
+
+/** Volumes of pigment, oil and what was added to it, as shares of film and of wet paint. */
+export function paintVolumes(paint: PaintInputs, additions: readonly AdditionPart[]): PaintVolumes {
+  const binding = additions.filter(({ kind }) => BINDING.has(kind));
+  const binder = binding.length === 0 ? "oil" : "oil and medium";
+  return {
+    pvc: derivedFigure(
+      {
+        name: `PVC = pigment volume / (pigment + ${binder} volume)`,
+        unit: "1",
+        source: "bierwagen-hay-1975",
+      },
+      inputs(paint, binding),
+      (v) => {
+        const [pigment, ...rest] = components(v, binding);
+        const massG = rest.reduce((sum, one) => sum + one.massG, 0);
+        const volumeMl = rest.reduce((sum, one) => sum + one.massG / one.densityGPerCm3, 0);
+        return pigmentVolumeConcentration(
+          pigment.massG,
+          pigment.densityGPerCm3,
+          massG,
+          massG / volumeMl,
+        );
+      },
+    ),
+    paintDensity: derivedFigure(
+      { name: "mass / volume of all that is in it", unit: "g/cm3" },
+      inputs(paint, additions),
+      (v) => paintDensityGPerCm3(components(v, additions)),
+    ),
+    pigmentMassFraction: derivedFigure(
+      { name: "mass of dry pigment / mass of all that is in it", unit: "1" },
+      massInputs(paint, additions),
+      (v) => {
+        const massG =
+          additions.reduce((sum, { slug }) => sum + (v[`percent ${slug}`] ?? NaN) / 100, 1) *
+          (v["oilIndex"] ?? NaN);
+        return 100 / (100 + massG);
+      },
+    ),
+    volumeSolids: derivedFigure(
+      { name: "volume of all but thinner / volume of the wet paint", unit: "1" },
+      inputs(paint, additions),
+      (v) => volumeSolids(components(v, additions)),
+    ),
+  };
+}
+
+/** Inputs of figures of the paint as made: a share and a density more for each addition. */
+export function inputs(
+  paint: PaintInputs,
+  additions: readonly AdditionPart[],
+): Record<string, FigureRef<Quantity>> {
+  return {
+    ...paint,
+    ...Object.fromEntries(
+      additions.flatMap(
+        ({ slug, percentOfOil, densityGPerCm3 }): [string, FigureRef<Quantity>][] => [
+          [`percent ${slug}`, { path: `additions.${slug}.percentOfOil`, figure: percentOfOil }],
+          [`density ${slug}`, { path: `additions.${slug}.densityGPerCm3`, figure: densityGPerCm3 }],
+        ],
+      ),
+    ),
+  };
+}
+
+/** The same without densities. */
+function massInputs(
+  { oilIndex }: PaintInputs,
+  additions: readonly AdditionPart[],
+): Record<string, FigureRef<Quantity>> {
+  return {
+    oilIndex,
+    ...Object.fromEntries(
+      additions.map(({ slug, percentOfOil }) => [
+        `percent ${slug}`,
+        { path: `additions.${slug}.percentOfOil`, figure: percentOfOil },
+      ]),
+    ),
+  };
+}
+
+/** 100 g of pigment with its oil and additions; the pigment first. */
+function components(
+  v: Readonly<Record<string, number>>,
+  additions: readonly AdditionPart[],
+): readonly [PaintComponent, ...PaintComponent[]] {
+  const value = (name: string): number => v[name] ?? NaN;
+  const oilG = value("oilIndex");
+  return [
+    { massG: 100, densityGPerCm3: value("pigmentDensity"), volatile: false },
+    { massG: oilG, densityGPerCm3: value("oilDensity"), volatile: false },
+    ...additions.map(({ slug, kind }) => ({
+      massG: (oilG * value(`percent ${slug}`)) / 100,
+      densityGPerCm3: value(`density ${slug}`),
+      volatile: kind === "thinner",
+    })),
+  ];
+}

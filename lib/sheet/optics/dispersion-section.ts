@@ -1,0 +1,109 @@
+import { FINE_CARBON_NAMES } from "../../formulation/particle-class.ts";
+import { expectedDispersionRuling, measuredDispersionRuling } from "../../optics/fit/dispersion.ts";
+import { isKnown } from "../../quantities/figure.ts";
+import { midpoint } from "../../quantities/interval.ts";
+import { isStatement, type Statement } from "../../quantities/statement.ts";
+import { derivedFigure } from "../../quantities/derived-figure.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { whiteColour } from "../tints/drawdown-set.ts";
+import type { DispersionFigures } from "./optics-figures.ts";
+import type { PigmentPart } from "../sheet.ts";
+import { commonWhite, comparedLadders, type Fits } from "../tints/strength.ts";
+import { weighedPaint } from "../tints/paint-conversion.ts";
+
+/** The same pigment mulled and milled: measured where both were let down in a white, else of a mulled paint what to expect. */
+export function dispersionFigures(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  fits: Fits,
+  records: Records,
+): { readonly figures?: DispersionFigures; readonly reasons: readonly Statement[] } {
+  const figures = measured(colour, fits, records);
+  if (figures !== undefined) return { figures, reasons: [] };
+  const carbon = parts.some(
+    ({ colourIndexName }) =>
+      colourIndexName !== undefined && FINE_CARBON_NAMES.includes(colourIndexName),
+  );
+  return {
+    reasons: colour.record.dispersion === "mulled" ? [expectedDispersionRuling(carbon)] : [],
+  };
+}
+
+function measured(colour: Colour, fits: Fits, records: Records): DispersionFigures | undefined {
+  const other = [...records.colours.values()].find((candidate) =>
+    areMulledAndMilled(colour, candidate),
+  );
+  if (other === undefined) return undefined;
+  const [mulled, milled] =
+    colour.record.dispersion === "mulled" ? [colour, other] : [other, colour];
+  const [sample, reference] = [fits.get(mulled.slug), fits.get(milled.slug)];
+  const white =
+    sample?.kind === "fit" && reference?.kind === "fit"
+      ? commonWhite(sample, reference)
+      : undefined;
+  if (white === undefined || sample?.kind !== "fit" || reference?.kind !== "fit") return undefined;
+  const pair = comparedLadders(sample, reference, white);
+  if (isStatement(pair) || pair.sample.white.ratioKind !== pair.reference.white.ratioKind)
+    return undefined;
+  const name = whiteColour(white, records).name;
+  const { atL50 } = pair;
+  // Two pastes of one pigment differ in oil: what is held alike is the pigment.
+  const fractions = {
+    mulledFraction: weighedPaint(mulled.slug, records).pigmentFraction,
+    milledFraction: weighedPaint(milled.slug, records).pigmentFraction,
+  };
+  const byPigment =
+    pair.sample.white.ratioKind === "paint" &&
+    Object.values(fractions).every(({ figure }) => isKnown(figure));
+  const strength = byPigment
+    ? derivedFigure(
+        {
+          name: `K/S of let-downs equal by mass of dry pigment in ${name}, mulled against milled`,
+          unit: "1",
+        },
+        { atL50, ...fractions },
+        (v) => pair.strength(v.atL50 * (v.milledFraction / v.mulledFraction), v.atL50),
+      )
+    : derivedFigure(
+        { name: `K/S of let-downs equal by mass in ${name}, mulled against milled`, unit: "1" },
+        { atL50 },
+        (v) => pair.strength(v.atL50, v.atL50),
+      );
+  if (!isKnown(strength)) return undefined;
+  const ruling = measuredDispersionRuling(midpoint(strength.value));
+  return {
+    other: { slug: other.slug, name: other.record.name },
+    white: { slug: white, name },
+    strength,
+    sentence: {
+      ...ruling,
+      values: {
+        ...ruling.values,
+        white: name,
+        mulled: mulled.record.name,
+        milled: milled.record.name,
+      },
+    },
+  };
+}
+
+/** One mulled and one milled, of the same pigments in the same parts. */
+function areMulledAndMilled(one: Colour, other: Colour): boolean {
+  const dispersions = new Set([one.record.dispersion, other.record.dispersion]);
+  return (
+    dispersions.size === 2 &&
+    dispersions.has("mulled") &&
+    dispersions.has("milled") &&
+    pigmentsOf(one) === pigmentsOf(other)
+  );
+}
+
+function pigmentsOf({ record: { pigments } }: Colour): string {
+  const total = pigments.reduce((sum, { parts }) => sum + (parts ?? NaN), 0);
+  return pigments
+    .map(({ pigment, parts }) =>
+      pigments.length === 1 ? pigment : `${pigment} ${((parts ?? NaN) / total).toFixed(3)}`,
+    )
+    .sort()
+    .join(", ");
+}

@@ -1,0 +1,89 @@
+import type { ColourFit } from "../../optics/fit/colour-fit.ts";
+import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
+import { absoluteCoefficients, extendedPaint } from "../../optics/mixtures/mixed-coefficients.ts";
+import { isKnown } from "../../quantities/figure.ts";
+import { midpoint } from "../../quantities/interval.ts";
+import { isStatement } from "../../quantities/statement.ts";
+import { sameGrid, type WavelengthGrid } from "../../quantities/spectrum.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { notationFigure, type Origin } from "../notations/lab-figures.ts";
+import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
+import type { ExtenderFigures } from "./optics-figures.ts";
+import type { Fits } from "../tints/strength.ts";
+import { weighedPaint, type WeighedPaint } from "../tints/paint-conversion.ts";
+
+/**
+ * An extender medium shown for what it is, in the workshop's strength reference:
+ * the medium by its films; the colour by its let-downs in a white whose films were
+ * read, since films of a strong colour hide and tell only the least it can absorb.
+ */
+export function extenderFigures(
+  colour: Colour,
+  family: string | undefined,
+  fits: Fits,
+  records: Records,
+): ExtenderFigures | undefined {
+  const reference = records.workshop.strengthReference;
+  const paint = reference === undefined ? undefined : records.colours.get(reference);
+  const fit = reference === undefined ? undefined : fits.get(reference);
+  if (family !== "extender" || paint === undefined || fit?.kind !== "fit") return undefined;
+  const medium = filmsOf(colour, fit.grid, records);
+  const strong = letDownCoefficients(paint, fit, records);
+  if (medium === undefined || strong === undefined) return undefined;
+  const { steps, ruling } = extendedPaint(strong.coefficients, medium);
+  const [first, last] = [steps[0], steps.at(-1)];
+  if (first === undefined || last === undefined) return undefined;
+  const { name } = paint.record;
+  const origin: Origin = {
+    standing: "derived",
+    restsOn: opacityChart(fit.grid, records).restsOn,
+    source: "duncan-1940",
+    method: `K and S of ${name} from its let-downs in ${strong.white}, of ${strong.white} and of the medium from their films, mixed by volume; gloss included, D65/10`,
+  };
+  return {
+    colour: { slug: paint.slug, name },
+    volumes: last.volumes,
+    fromL: notationFigure(first.L, "1", origin),
+    toL: notationFigure(last.L, "1", origin),
+    sentence: { ...ruling, values: { ...ruling.values, colour: name } },
+  };
+}
+
+/** In the first white whose own films and density are known. */
+function letDownCoefficients(
+  paint: Colour,
+  fit: ColourFit,
+  records: Records,
+): { readonly coefficients: FilmCoefficients; readonly white: string } | undefined {
+  const own = weighedPaint(paint.slug, records);
+  for (const { slug, ratioKind } of fit.whites) {
+    const white = records.colours.get(slug);
+    const films = white && filmsOf(white, fit.grid, records);
+    const density =
+      ratioKind === "paint" ? densityRatio(own, weighedPaint(slug, records)) : undefined;
+    if (white === undefined || films === undefined || density === undefined) continue;
+    const coefficients = absoluteCoefficients(fit, slug, films, density);
+    if (!isStatement(coefficients)) return { coefficients, white: white.record.name };
+  }
+  return undefined;
+}
+
+function filmsOf(
+  colour: Colour,
+  grid: WavelengthGrid,
+  records: Records,
+): FilmCoefficients | undefined {
+  const own = spectralFilms(colour)[0]?.reading.spectrum.grid;
+  if (own === undefined || !sameGrid(own, grid)) return undefined;
+  const found = coefficientsOfFilms(colour, opacityChart(grid, records));
+  return found === undefined || isStatement(found) ? undefined : found;
+}
+
+function densityRatio(
+  { density: one }: WeighedPaint,
+  { density: other }: WeighedPaint,
+): number | undefined {
+  return isKnown(one.figure) && isKnown(other.figure)
+    ? midpoint(one.figure.value) / midpoint(other.figure.value)
+    : undefined;
+}

@@ -1,0 +1,83 @@
+import { tristimulus } from "../../colorimetry/tristimulus.ts";
+import { spectrumOnGrid } from "../../optics/fit/common-grid.ts";
+import {
+  CHART_GROUNDS,
+  filmCoefficients,
+  flatGround,
+  type FilmCoefficients,
+} from "../../optics/films/film-coefficients.ts";
+import type { Grounds } from "../../optics/films/hiding.ts";
+import type { Measurement } from "../../optics/fit/measurement.ts";
+import { OIL_SURFACE } from "../../optics/surface/surface.ts";
+import type { RootStanding } from "../../quantities/figure.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { WavelengthGrid } from "../../quantities/spectrum.ts";
+import type { Colour, FilmReading, Records, SpectrumReading } from "../../records/records.ts";
+import { opticsReading } from "../tints/drawdown-set.ts";
+
+/** The grounds that films were drawn down on, and how they are known. */
+export interface OpacityChart {
+  readonly grounds: Grounds;
+  /** `estimated` where the workshop has not read its own chart. */
+  readonly restsOn: RootStanding;
+  /** For a method: which chart, and the Y of its halves. */
+  readonly words: string;
+}
+
+/** The workshop's own chart as read, where its reading covers a film's wavelengths; else an assumed one. */
+export function opacityChart(grid: WavelengthGrid, { grounds }: Records): OpacityChart {
+  const [black, white] = [
+    grounds && onGrid(grounds.black, grid),
+    grounds && onGrid(grounds.white, grid),
+  ];
+  if (black !== undefined && white !== undefined) {
+    return {
+      grounds: { black, white },
+      restsOn: "measured",
+      words: `the workshop's own opacity chart as read (Y ${luminance(black)} and ${luminance(white)}, ${white.geometry})`,
+    };
+  }
+  return {
+    grounds: {
+      black: flatGround(grid, CHART_GROUNDS.black),
+      white: flatGround(grid, CHART_GROUNDS.white),
+    },
+    restsOn: "estimated",
+    words: `an opacity chart assumed to read ${CHART_GROUNDS.black} and ${CHART_GROUNDS.white}`,
+  };
+}
+
+/** A film's drawdown of which the spectrum is known. */
+export type SpectralFilm = FilmReading & { readonly reading: SpectrumReading };
+
+export function spectralFilms({ films }: Colour): SpectralFilm[] {
+  return films.filter((film): film is SpectralFilm => film.reading.form === "spectrum");
+}
+
+/** K and S of a colour as a film, or why its films tell none; undefined where none was drawn down. */
+export function coefficientsOfFilms(
+  colour: Colour,
+  { grounds }: OpacityChart,
+): FilmCoefficients | Statement | undefined {
+  const films = spectralFilms(colour);
+  const [first] = films;
+  if (first === undefined) return undefined;
+  return filmCoefficients(
+    films.map(({ reading, filmThicknessUm, ground }) => ({
+      film: opticsReading(reading),
+      filmUm: filmThicknessUm,
+      ground: grounds[ground],
+    })),
+    colour.masstone?.form === "spectrum" ? opticsReading(colour.masstone) : undefined,
+    first.reading.surface ?? OIL_SURFACE,
+  );
+}
+
+function onGrid(reading: SpectrumReading, grid: WavelengthGrid): Measurement | undefined {
+  const spectrum = spectrumOnGrid(reading.spectrum, grid);
+  return spectrum === undefined ? undefined : { ...opticsReading(reading), spectrum };
+}
+
+function luminance({ spectrum }: Measurement): string {
+  return (tristimulus(spectrum, "D65/10").Y / 100).toFixed(2);
+}

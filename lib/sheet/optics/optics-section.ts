@@ -1,0 +1,80 @@
+import { EQUAL_LIGHTNESSES } from "../../optics/tints/equal-lightness.ts";
+import { notLetDownRuling, whitesRuling } from "../../optics/tints/tint-statement.ts";
+import { isKnown } from "../../quantities/figure.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { dispersionFigures } from "./dispersion-section.ts";
+import { whiteColour } from "../tints/drawdown-set.ts";
+import { extenderFigures } from "./extender-section.ts";
+import { fitFigures } from "../tints/fit-section.ts";
+import { glossFigures } from "./gloss-section.ts";
+import { hiding } from "./hiding.ts";
+import type { OilSection } from "../paint-section-types.ts";
+import type { EqualLightness, OpticsSection, PigmentPart, TintSection } from "../sheet.ts";
+import { HARDLY_ANY_WHITE } from "../tints/strength-parts.ts";
+import { tintingStrength, type Fits } from "../tints/strength.ts";
+import { weighedAs } from "../tints/paint-conversion.ts";
+
+/** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
+export function opticsSection(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  tints: readonly TintSection[],
+  oil: OilSection,
+  family: string | undefined,
+  fits: Fits,
+  records: Records,
+): OpticsSection {
+  const strength = tintingStrength(colour, weighedAs(oil, ""), fits, records);
+  const { reasons, ...hidden } = hiding(
+    colour,
+    { path: "oil.volumeSolids", figure: oil.volumeSolids },
+    records,
+  );
+  const gloss = glossFigures(colour);
+  const extender = extenderFigures(colour, family, fits, records);
+  const dispersion = dispersionFigures(colour, parts, fits, records);
+  const fit = fits.get(colour.slug);
+  return {
+    tintingStrength: strength.byMass,
+    tintingStrengthByVolume: strength.byVolume,
+    ...hidden,
+    ...(gloss === undefined ? {} : { gloss }),
+    ...(extender === undefined ? {} : { extender }),
+    ...(dispersion.figures === undefined ? {} : { dispersion: dispersion.figures }),
+    acrossWhites: acrossWhites(tints, records),
+    ...(fit?.kind === "fit" ? { fit: fitFigures(fit, records) } : {}),
+    reasons: [...strength.reasons, ...reasons, ...dispersion.reasons],
+  };
+}
+
+/** What the white makes of the colour at each L* that two whites reach, and in which whites of the range it was not let down. */
+function acrossWhites(tints: readonly TintSection[], records: Records): Statement[] {
+  if (tints.length === 0) return [];
+  const compared = EQUAL_LIGHTNESSES.flatMap((L): Statement[] => {
+    const reached = tints.flatMap(({ white, atL }) => {
+      const at = atL[String(L) as EqualLightness];
+      return at === undefined ||
+        !isKnown(at.a) ||
+        !isKnown(at.b) ||
+        !isKnown(at.massRatio) ||
+        at.massRatio.value > HARDLY_ANY_WHITE
+        ? []
+        : [{ white: white.name, a: at.a.value, b: at.b.value }];
+    });
+    return reached.length < 2 ? [] : [whitesRuling(L, reached)];
+  });
+  const letDownIn = new Set(tints.map(({ white }) => white.name));
+  const without = notLetDownRuling(
+    whitesOfTheRange(records).filter((name) => !letDownIn.has(name)),
+  );
+  return [...compared, ...(without === undefined ? [] : [without])];
+}
+
+/** Names of the whites that some colour was let down in, and of every paint of that family. */
+function whitesOfTheRange(records: Records): string[] {
+  const colours = [...records.colours.values()];
+  const used = colours.flatMap(({ tints }) => tints.map(({ white }) => white));
+  const whites = colours.filter(({ record }) => record.family === "white").map(({ slug }) => slug);
+  return [...new Set([...used, ...whites].map((slug) => whiteColour(slug, records).name))].sort();
+}

@@ -1,0 +1,41 @@
+import type { FadingComponent } from "../../permanence/least-lightfast.ts";
+import { midpoint } from "../../quantities/interval.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import type { PigmentPart } from "../sheet.ts";
+
+/** Pigments of a mixture with what is known of each in light: exposures of a paint of it alone count before what is stated of the pigment. */
+export function fadingComponents(
+  parts: readonly PigmentPart[],
+  records: Records,
+): FadingComponent[] {
+  return parts.map(({ slug, name, colourIndexName }) => {
+    const { category, form } = records.pigments.get(slug)?.record.lightfastness ?? {};
+    const { exposures, lightfastness } = toldPaint(slug, records)?.record ?? {};
+    return {
+      name,
+      pigments: [
+        {
+          name,
+          colourIndexName,
+          ...(category === undefined ? {} : { stated: { category, form } }),
+        },
+      ],
+      exposures: (exposures ?? []).map(({ deltaEab, ...rest }) => ({
+        ...rest,
+        deltaEab: midpoint(typeof deltaEab === "number" ? deltaEab : deltaEab.value),
+      })),
+      ...(lightfastness === undefined ? {} : { stated: lightfastness }),
+    };
+  });
+}
+
+/** The paint of one pigment alone that tells most of it in light. */
+function toldPaint(pigment: string, { colours }: Records): Colour | undefined {
+  const paints = [...colours.values()].filter(
+    ({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === pigment,
+  );
+  return (
+    paints.find(({ record }) => (record.exposures ?? []).length > 0) ??
+    paints.find(({ record }) => record.lightfastness !== undefined)
+  );
+}

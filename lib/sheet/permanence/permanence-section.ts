@@ -1,0 +1,216 @@
+import { blueWool, customaryCategory } from "../../permanence/blue-wool.ts";
+import { expectedContradiction } from "../../permanence/expected-contradiction.ts";
+import { statedContradiction, weakestForm, type FormRating } from "../../permanence/exposure.ts";
+import { greyScaleRuling } from "../../permanence/grey-scale.ts";
+import { labelLightfastness, suitabilityRuling } from "../../permanence/lightfastness-on-label.ts";
+import { leastLightfast } from "../../permanence/least-lightfast.ts";
+import {
+  permanenceRuling,
+  type PermanencePigment,
+  type PermanenceRuling,
+  type StatedCategory,
+} from "../../permanence/permanence-ruling.ts";
+import { sensitivityRulings } from "../../permanence/sensitivity.ts";
+import { isKnown, notStated, sourceFigure, type Figure } from "../../quantities/figure.ts";
+import { midpoint, type Quantity } from "../../quantities/interval.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { fadingComponents } from "./fading-components.ts";
+import { permanenceForms } from "./permanence-forms.ts";
+import type { PermanenceBasis, PermanenceSection } from "../paint-section-types.ts";
+import type { PigmentPart } from "../sheet.ts";
+
+/** Lightfastness from the colour's own exposures, else as stated, else as its pigments lead one to expect; and what else harms it. */
+export function permanenceSection(
+  colour: Colour,
+  parts: readonly PigmentPart[],
+  records: Records,
+): PermanenceSection {
+  const statedOf = (slug: string): PigmentLightfastness =>
+    records.pigments.get(slug)?.record.lightfastness;
+  const pigments = parts.map(({ slug, name, colourIndexName }): PermanencePigment => {
+    const { category, form } = statedOf(slug) ?? {};
+    return {
+      name,
+      colourIndexName,
+      ...(category === undefined ? {} : { stated: { category, form } }),
+    };
+  });
+  const exposures = (colour.record.exposures ?? []).map(({ deltaEab, ...rest }) => ({
+    ...rest,
+    deltaEab: midpoint(typeof deltaEab === "number" ? deltaEab : deltaEab.value),
+  }));
+  const stated = colour.record.lightfastness;
+  const ruling = permanenceRuling({
+    pigments,
+    exposures,
+    ...(stated === undefined ? {} : { stated }),
+  });
+  const byPigments = permanenceRuling({ pigments, exposures: [] });
+  // A paint of one of its pigments that changed when it was exposed tells more than two words that agree.
+  const told = parts.length > 1 ? leastLightfast(fadingComponents(parts, records)) : undefined;
+  const byExposure = told?.rule === "least-lightfast-by-exposure" ? told : undefined;
+  const weakest =
+    parts.length <= 1
+      ? []
+      : byExposure === undefined
+        ? byPigments.weakest
+        : (byExposure.values["pigments"] as readonly string[]);
+  const wanting = [`colours.${colour.slug}.exposures`];
+  const wool = blueWoolFigure(
+    parts.map(({ slug }) => statedOf(slug)),
+    parts.length,
+    parts
+      .filter(({ slug }) => statedOf(slug)?.blueWool === undefined)
+      .map(({ slug }) => `pigments.${slug}.lightfastness.blueWool`),
+  );
+  return {
+    category: categoryFigure(ruling, wanting),
+    basis: basisOf(ruling),
+    expectation:
+      ruling.expectation === undefined
+        ? notStated(
+            ruling.category === undefined
+              ? "nothing is known of its pigments in light"
+              : "not needed: it was exposed, or is stated",
+            wanting,
+          )
+        : sourceFigure<string>("estimated", ruling.expectation, {
+            unit: "",
+            method: "by the Colour Index name of its pigments",
+            source: "astm-d4302",
+          }),
+    blueWool: wool,
+    deltaEab:
+      ruling.deltaEab === undefined
+        ? notStated("not exposed here", wanting)
+        : sourceFigure("measured", ruling.deltaEab, {
+            unit: "1",
+            method: "CIE 1976, exposed against kept dark, of the form that changed most",
+            inputs: formPaths(ruling),
+          }),
+    standing: ruling.standing,
+    forms: permanenceForms(colour, ruling.forms, stated),
+    weakest,
+    reasons: [
+      ...ruling.reasons.filter(
+        ({ rule }) =>
+          !AGAINST_STATED.has(rule) && (byExposure === undefined || !OF_STATED.has(rule)),
+      ),
+      ...(byExposure === undefined ? [] : [byExposure]),
+      ...(ruling.deltaEab === undefined ? [] : [greyScaleRuling(ruling.deltaEab).reason]),
+      ...(ruling.basis === "exposed" && weakest.length > 0
+        ? byPigments.reasons.filter(
+            ({ rule }) =>
+              OF_MIXTURE.has(rule) && (byExposure === undefined || !OF_STATED.has(rule)),
+          )
+        : []),
+      ...(isKnown(wool) ? [customaryCategory(blueWool(midpoint(wool.value))).reason] : []),
+      ...suitability(ruling),
+    ],
+    sensitivities: sensitivityRulings(parts).map(({ reason }) => reason),
+    label: labelLightfastness(ruling),
+    contradictions: contradictions(weakestForm(ruling.forms), stated, byPigments),
+  };
+}
+
+type PigmentLightfastness =
+  | {
+      category?: "I" | "II" | "III" | "IV" | "V" | undefined;
+      form?: "masstone" | "tint" | undefined;
+      blueWool?: number | undefined;
+      source?: string | undefined;
+    }
+  | undefined;
+
+/** Rules that tell of an exposure against a statement: the section keeps them apart. */
+const AGAINST_STATED: ReadonlySet<string> = new Set([
+  "exposure-better-than-stated",
+  "exposure-worse-than-stated",
+]);
+/** Of two pigments as stated: overtaken where one of them was exposed and changed. */
+const OF_STATED: ReadonlySet<string> = new Set(["weakest-pigment-decides", "pigments-alike"]);
+/** Which of its pigments a mixture depends on holds beside an exposure of the mixture too. */
+const OF_MIXTURE: ReadonlySet<string> = new Set([
+  "weakest-pigment-decides",
+  "pigments-alike",
+  "lightfastness-of-pigment-unknown",
+]);
+
+function basisOf({ basis, forms }: PermanenceRuling): PermanenceBasis {
+  return basis !== "exposed"
+    ? basis
+    : forms.every(({ underStandard }) => underStandard)
+      ? "exposed under the standard"
+      : "own exposure";
+}
+
+/** Only of what may be called a category: by the standard's exposures, or stated. */
+function suitability(ruling: PermanenceRuling): Statement[] {
+  const basis = basisOf(ruling);
+  return ruling.category !== undefined &&
+    (basis === "exposed under the standard" || basis === "stated")
+    ? [suitabilityRuling(ruling.category)]
+    : [];
+}
+
+/** The workshop's exposure against what is stated for the colour, or for its pigments, or expected of them. */
+function contradictions(
+  exposed: FormRating | undefined,
+  stated: StatedCategory | undefined,
+  byPigments: PermanenceRuling,
+): Statement[] {
+  if (exposed === undefined) return [];
+  const sameForm =
+    stated !== undefined && (stated.form === undefined || stated.form === exposed.form);
+  const found = sameForm
+    ? statedContradiction(stated.category, exposed)
+    : byPigments.category !== undefined
+      ? statedContradiction(byPigments.category, exposed)
+      : byPigments.expectation !== undefined
+        ? expectedContradiction(byPigments.expectation, exposed)
+        : undefined;
+  return found === undefined ? [] : [found];
+}
+
+function formPaths({ forms }: PermanenceRuling): string[] {
+  const form = weakestForm(forms)?.form;
+  return form === undefined ? [] : [`permanence.forms.${form}.deltaEab`];
+}
+
+function categoryFigure(ruling: PermanenceRuling, wanting: readonly string[]): Figure<string> {
+  const { category, basis, weakest } = ruling;
+  const underStandard = basisOf(ruling) === "exposed under the standard";
+  if (category === undefined)
+    return notStated("not exposed here, and no category is stated", wanting);
+  if (basis === "exposed") {
+    const method = underStandard
+      ? "by the colour change of the standard's exposures"
+      : "by colour change against the standard's limits; the exposure was another";
+    return {
+      ...sourceFigure<string>("measured", category, { unit: "", method, source: "astm-d4303" }),
+      standing: "derived",
+      inputs: ["permanence.deltaEab"],
+    };
+  }
+  return sourceFigure<string>("stated", category, {
+    unit: "",
+    method:
+      weakest.length === 0 ? "as stated for the colour" : `as stated for ${weakest.join(", ")}`,
+  });
+}
+
+/** Of a mixture only when every pigment's is stated: then its weakest. */
+function blueWoolFigure(
+  stated: readonly PigmentLightfastness[],
+  count: number,
+  wanting: readonly string[],
+): Figure<Quantity> {
+  const references = stated.flatMap((pigment) => pigment?.blueWool ?? []);
+  if (references.length < count) return notStated("no blue wool reference is stated", wanting);
+  return sourceFigure<Quantity>("stated", Math.min(...references), {
+    unit: "1",
+    method: count === 1 ? "as stated" : "the weakest of its pigments, as stated",
+    source: "iso-105-b02",
+  });
+}

@@ -1,0 +1,91 @@
+import type { DrawdownSet, Tint, White } from "../../optics/fit/drawdown.ts";
+import type { Measurement as OpticsReading } from "../../optics/fit/measurement.ts";
+import type {
+  Colour,
+  Reading,
+  Records,
+  SpectrumReading,
+  TintReading,
+} from "../../records/records.ts";
+import { reflectanceUncertainty } from "../notations/reading-figures.ts";
+
+/** A white that colours are let down in: the paint, or for a pigment the paint made of it alone. */
+export interface WhiteColour {
+  readonly slug: string;
+  readonly name: string;
+  readonly colourIndexName: string | undefined;
+  readonly masstone: SpectrumReading | undefined;
+}
+
+/** The white of a tint. References are checked, so the slug is a colour's or a pigment's. */
+export function whiteColour(slug: string, records: Records): WhiteColour {
+  const own = records.colours.get(slug);
+  const colour =
+    own ??
+    [...records.colours.values()].find(
+      ({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === slug,
+    );
+  const pigment = records.pigments.get(
+    own === undefined ? slug : (own.record.pigments[0]?.pigment ?? slug),
+  )?.record;
+  return {
+    slug,
+    name: own?.record.name ?? pigment?.name ?? slug,
+    colourIndexName:
+      own !== undefined && own.record.pigments.length > 1 ? undefined : pigment?.colourIndexName,
+    masstone: colour?.masstone?.form === "spectrum" ? colour.masstone : undefined,
+  };
+}
+
+/** Name that a fit calls a drawdown by. */
+export function tintId({ white, massRatio }: TintReading): string {
+  return `${white} ${massRatio}`;
+}
+
+/** A colour's spectral drawdowns as the fit of K and S takes them. */
+export function drawdownSet(colour: Colour, records: Records): DrawdownSet {
+  const spectral = colour.tints.filter((tint): tint is TintReading & { reading: SpectrumReading } =>
+    isSpectrum(tint.reading),
+  );
+  const whites = [...new Set(spectral.map(({ white }) => white))].flatMap((slug): White[] => {
+    const { masstone } = whiteColour(slug, records);
+    return masstone === undefined ? [] : [{ slug, masstone: opticsReading(masstone) }];
+  });
+  const tintsWithout = colour.tints.filter(({ reading }) => !isSpectrum(reading));
+  const masstoneWithout = colour.masstone !== undefined && !isSpectrum(colour.masstone);
+  return {
+    ...(masstoneWithout || tintsWithout.length > 0
+      ? {
+          withoutSpectrum: {
+            masstone: masstoneWithout,
+            tints: tintsWithout.map((tint) => ({ id: tintId(tint), white: tint.white })),
+          },
+        }
+      : {}),
+    ...(colour.masstone !== undefined && isSpectrum(colour.masstone)
+      ? { masstone: opticsReading(colour.masstone) }
+      : {}),
+    whites,
+    tints: spectral.map((tint): Tint => ({
+      id: tintId(tint),
+      white: tint.white,
+      massRatio: tint.colourParts / tint.whiteParts,
+      ratioKind: tint.ratioKind,
+      reading: opticsReading(tint.reading),
+    })),
+  };
+}
+
+export function opticsReading(reading: SpectrumReading): OpticsReading {
+  const { spectrum, geometry, surface } = reading;
+  return {
+    spectrum,
+    geometry,
+    uncertainty: reflectanceUncertainty(reading),
+    ...(surface === undefined ? {} : { surface }),
+  };
+}
+
+function isSpectrum(reading: Reading): reading is SpectrumReading {
+  return reading.form === "spectrum";
+}

@@ -1,0 +1,73 @@
+import {
+  paintMassRatio,
+  paintVolumeRatio,
+  partsOfWhite,
+  pigmentMassRatio,
+} from "../../optics/mixtures/paint-parts.ts";
+import { isKnown, type FigureRef } from "../../quantities/figure.ts";
+import { ends, type Quantity } from "../../quantities/interval.ts";
+import { derivedFigure } from "../../quantities/derived-figure.ts";
+import type { AtLightness, TintSection } from "../sheet.ts";
+import type { WeighedPaint } from "./paint-conversion.ts";
+
+/** Colour to white beyond which hardly any white is in it: the masstone itself is about as light. */
+export const HARDLY_ANY_WHITE = 20;
+
+/**
+ * Parts of white that bring a part of the colour to L* 50: of paint by mass and
+ * by volume, tube to tube, and of the dry pigment in the two by mass, whichever
+ * of them was weighed.
+ */
+export function strengthParts(
+  kind: TintSection["massRatioKind"],
+  at50: AtLightness | undefined,
+  tintPath: string,
+  colour: WeighedPaint,
+  white: WeighedPaint,
+): TintSection["strengthParts"] {
+  if (
+    at50 === undefined ||
+    !isKnown(at50.massRatio) ||
+    ends(at50.massRatio.value)[0] > HARDLY_ANY_WHITE
+  )
+    return undefined;
+  const massRatio: FigureRef<Quantity> = {
+    path: `${tintPath}.atL.50.massRatio`,
+    figure: at50.massRatio,
+  };
+  const fractions = {
+    colourFraction: colour.pigmentFraction,
+    whiteFraction: white.pigmentFraction,
+  };
+  const densities = { colourDensity: colour.density, whiteDensity: white.density };
+  const own = { name: "one over colour to white at L* 50", unit: "1" };
+  const asVolumes = { name: "the same by volume of paint", unit: "1" };
+  const asPigments = { name: "the same of the dry pigment in the paints", unit: "1" };
+  const asPaints = { name: "the same of the paints that hold the pigment", unit: "1" };
+  if (kind === "paint") {
+    return {
+      byMass: derivedFigure(own, { massRatio }, (v) => partsOfWhite(v.massRatio)),
+      byVolume: derivedFigure(asVolumes, { massRatio, ...densities }, (v) =>
+        partsOfWhite(paintVolumeRatio(v.massRatio, v.colourDensity, v.whiteDensity)),
+      ),
+      byPigmentMass: derivedFigure(asPigments, { massRatio, ...fractions }, (v) =>
+        partsOfWhite(pigmentMassRatio(v.massRatio, v.colourFraction, v.whiteFraction)),
+      ),
+    };
+  }
+  return {
+    byMass: derivedFigure(asPaints, { massRatio, ...fractions }, (v) =>
+      partsOfWhite(paintMassRatio(v.massRatio, v.colourFraction, v.whiteFraction)),
+    ),
+    byVolume: derivedFigure(asVolumes, { massRatio, ...fractions, ...densities }, (v) =>
+      partsOfWhite(
+        paintVolumeRatio(
+          paintMassRatio(v.massRatio, v.colourFraction, v.whiteFraction),
+          v.colourDensity,
+          v.whiteDensity,
+        ),
+      ),
+    ),
+    byPigmentMass: derivedFigure(own, { massRatio }, (v) => partsOfWhite(v.massRatio)),
+  };
+}

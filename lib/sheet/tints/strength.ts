@@ -1,0 +1,202 @@
+import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
+import type { RatioKind } from "../../optics/fit/drawdown.ts";
+import { predictedAtLightness } from "../../optics/tints/equal-lightness.ts";
+import { ladderModel, type LadderModel } from "../../optics/tints/ladder.ts";
+import { paintMassRatio, pigmentMassRatio } from "../../optics/mixtures/paint-parts.ts";
+import { strengthAtRatios, strengthTakenAt } from "../../optics/tints/tinting-strength.ts";
+import { notStated, sourceFigure, type Figure, type FigureRef } from "../../quantities/figure.ts";
+import type { Quantity } from "../../quantities/interval.ts";
+import { isStatement, type Statement } from "../../quantities/statement.ts";
+import { derivedFigure } from "../../quantities/derived-figure.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { whiteColour } from "./drawdown-set.ts";
+import { weighedPaint, type WeighedPaint } from "./paint-conversion.ts";
+
+export type Fits = ReadonlyMap<string, ColourFit | FitRefusal>;
+
+export interface Strength {
+  readonly byMass: Figure<Quantity>;
+  readonly byVolume: Figure<Quantity>;
+  readonly reasons: readonly Statement[];
+}
+
+/** Tinting strength beside the workshop's reference, in the first white that both were let down in. */
+export function tintingStrength(
+  colour: Colour,
+  own: WeighedPaint,
+  fits: Fits,
+  records: Records,
+): Strength {
+  const reference = records.workshop.strengthReference;
+  const wanting = [`colours.${colour.slug}.tints`];
+  if (reference === undefined)
+    return absent("the workshop names no colour to reckon strength against", [
+      "workshop.strengthReference",
+    ]);
+  const [sample, against] = [fits.get(colour.slug), fits.get(reference)];
+  if (sample?.kind !== "fit" || against?.kind !== "fit")
+    return absent("no let-downs from which strength can be fitted", wanting);
+  const white = commonWhite(sample, against);
+  if (white === undefined) return absent("no let-down in a white of the reference", wanting);
+
+  const pair = comparedLadders(sample, against, white);
+  const name = records.colours.get(reference)?.record.name ?? reference;
+  if (isStatement(pair))
+    return absent(`its strength does not compare with ${name}'s`, wanting, [pair]);
+
+  const weighed: Weighed = {
+    sample: own,
+    reference: weighedPaint(reference, records),
+    white: weighedPaint(white, records),
+  };
+  const told = (by: string): string =>
+    `K/S of let-downs equal by ${by} in ${whiteColour(white, records).name}, against ${name} = 1`;
+  return {
+    byMass: strengthByMass(pair, weighed, told),
+    byVolume: strengthByVolume(pair, weighed, told("volume of paint")),
+    reasons: [],
+  };
+}
+
+/** Two ladders in one white that compare. */
+export interface ComparedLadders {
+  readonly sample: LadderModel;
+  readonly reference: LadderModel;
+  /** Colour to white at which the reference reaches L* 50, in the kind that it was weighed in: there they are held against each other. */
+  readonly atL50: FigureRef<Quantity>;
+  /** Strength of one against the other at ratios of their own kinds. */
+  readonly strength: (sampleRatio: number, referenceRatio: number) => number;
+}
+
+/** @returns the ladders; the ruling that says why they do not compare. */
+export function comparedLadders(
+  one: ColourFit,
+  other: ColourFit,
+  white: string,
+): ComparedLadders | Statement {
+  const [sample, reference] = [ladderModel(one, white), ladderModel(other, white)];
+  const at = predictedAtLightness(reference, 50);
+  if (isStatement(at)) return at;
+  const found = strengthAtRatios(sample, reference, at.massRatio, at.massRatio);
+  if (isStatement(found)) return found;
+  return {
+    sample,
+    reference,
+    atL50: {
+      path: `tints.${white}.atL.50.massRatio`,
+      figure: sourceFigure<Quantity>("measured", at.massRatio, {
+        unit: "1",
+        method: "the reference's colour to white at L* 50",
+      }),
+    },
+    strength: (sampleRatio, referenceRatio) =>
+      strengthTakenAt(found.at, sample, reference, sampleRatio, referenceRatio),
+  };
+}
+
+interface Weighed {
+  readonly sample: WeighedPaint;
+  readonly reference: WeighedPaint;
+  readonly white: WeighedPaint;
+}
+
+/** First white of the second that the first was let down in as well. */
+export function commonWhite(one: ColourFit, other: ColourFit): string | undefined {
+  return other.whites.find(({ slug }) => one.whites.some((fitted) => fitted.slug === slug))?.slug;
+}
+
+function strengthByMass(
+  { sample, reference, atL50, strength }: ComparedLadders,
+  weighed: Weighed,
+  told: (by: string) => string,
+): Figure<Quantity> {
+  const [own, other] = [sample.white.ratioKind, reference.white.ratioKind];
+  if (own === other)
+    return derivedFigure(
+      { name: told(own === "paint" ? "mass of paint" : "mass of dry pigment"), unit: "1" },
+      { atL50 },
+      (v) => strength(v.atL50, v.atL50),
+    );
+  return derivedFigure(
+    { name: `${told("mass of paint")}, of which one was weighed as dry pigment`, unit: "1" },
+    { atL50, ...fractionsOf(weighed) },
+    (v) =>
+      strength(
+        ofKind(
+          paintRatio(v.atL50, other, v.referenceFraction, v.whiteFraction),
+          own,
+          v.sampleFraction,
+          v.whiteFraction,
+        ),
+        v.atL50,
+      ),
+  );
+}
+
+function strengthByVolume(
+  { sample, reference, atL50, strength }: ComparedLadders,
+  weighed: Weighed,
+  name: string,
+): Figure<Quantity> {
+  const [own, other] = [sample.white.ratioKind, reference.white.ratioKind];
+  const densities = {
+    sampleDensity: weighed.sample.density,
+    referenceDensity: weighed.reference.density,
+  };
+  if (own === "paint" && other === "paint") {
+    return derivedFigure({ name, unit: "1" }, { atL50, ...densities }, (v) =>
+      strength(v.atL50 * (v.sampleDensity / v.referenceDensity), v.atL50),
+    );
+  }
+  return derivedFigure(
+    { name, unit: "1" },
+    { atL50, ...densities, ...fractionsOf(weighed) },
+    (v) => {
+      const ofReference = paintRatio(v.atL50, other, v.referenceFraction, v.whiteFraction);
+      return strength(
+        ofKind(
+          ofReference * (v.sampleDensity / v.referenceDensity),
+          own,
+          v.sampleFraction,
+          v.whiteFraction,
+        ),
+        v.atL50,
+      );
+    },
+  );
+}
+
+function fractionsOf({ sample, reference, white }: Weighed) {
+  return {
+    sampleFraction: sample.pigmentFraction,
+    referenceFraction: reference.pigmentFraction,
+    whiteFraction: white.pigmentFraction,
+  };
+}
+
+function paintRatio(
+  ratio: number,
+  kind: RatioKind,
+  colourFraction: number,
+  whiteFraction: number,
+): number {
+  return kind === "paint" ? ratio : paintMassRatio(ratio, colourFraction, whiteFraction);
+}
+
+function ofKind(
+  ratio: number,
+  kind: RatioKind,
+  colourFraction: number,
+  whiteFraction: number,
+): number {
+  return kind === "paint" ? ratio : pigmentMassRatio(ratio, colourFraction, whiteFraction);
+}
+
+function absent(
+  reason: string,
+  wanting: readonly string[],
+  reasons: readonly Statement[] = [],
+): Strength {
+  const none = notStated(reason, wanting);
+  return { byMass: none, byVolume: none, reasons };
+}

@@ -1,0 +1,185 @@
+import { labNotations } from "../../colorimetry/lab-notations.ts";
+import { readingNotations } from "../../colorimetry/reading-notations.ts";
+import type { Lab } from "../../colorimetry/viewing.ts";
+import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
+import {
+  EQUAL_LIGHTNESSES,
+  interpolatedAtLightness,
+  predictedAtLightness,
+  type TintAtLightness,
+} from "../../optics/tints/equal-lightness.ts";
+import { ladderModel, predictedTint, type LadderModel } from "../../optics/tints/ladder.ts";
+import { tintRuling, type JudgedTint } from "../../optics/tints/tint-statement.ts";
+import { isKnown } from "../../quantities/figure.ts";
+import { isStatement, type Statement } from "../../quantities/statement.ts";
+import type { Colour, Records, TintReading } from "../../records/records.ts";
+import { whiteColour } from "./drawdown-set.ts";
+import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
+import { screenFigures } from "../notations/munsell-figures.ts";
+import { dayLab } from "../notations/reading-figures.ts";
+import type { AtLightness, EqualLightness, TintSection, TintStep } from "../sheet.ts";
+import { strengthParts } from "./strength-parts.ts";
+import { weighedPaint, type WeighedPaint } from "./paint-conversion.ts";
+import { axisUncertainty, measuredStep, PREDICTED, predictedSteps } from "./tint-steps.ts";
+
+const INTERPOLATED: Origin = {
+  standing: "derived",
+  restsOn: "measured",
+  method: "straight between measured neighbours",
+  source: "optics-practice",
+};
+
+/** What a colour does in each white it was let down in, in the order of the record. */
+export function tintSections(
+  colour: Colour,
+  fit: ColourFit | FitRefusal,
+  paint: WeighedPaint,
+  records: Records,
+): TintSection[] {
+  const whites = [...new Set(colour.tints.map(({ white }) => white))];
+  const masstone = colour.masstone && dayLab(colour.masstone);
+  return whites.map((white) =>
+    tintSection(
+      white,
+      colour.tints.filter((tint) => tint.white === white),
+      masstone,
+      fit,
+      paint,
+      records,
+    ),
+  );
+}
+
+function tintSection(
+  slug: string,
+  tints: readonly TintReading[],
+  masstone: Lab | undefined,
+  fit: ColourFit | FitRefusal,
+  paint: WeighedPaint,
+  records: Records,
+): TintSection {
+  const white = whiteColour(slug, records);
+  const ladder =
+    fit.kind === "fit" && fit.whites.some((fitted) => fitted.slug === slug)
+      ? ladderModel(fit, slug)
+      : undefined;
+  const measured = tints.map((tint) => measuredStep(tint, fit.kind === "fit" ? fit : undefined));
+  const reached = atEqualLightness(ladder, tints, measured);
+  const atL = Object.fromEntries(
+    reached.map((tint) => [String(tint.L), atLightness(tint, ladder)]),
+  ) as Partial<Record<EqualLightness, AtLightness>>;
+  const kind = tints[0]?.ratioKind ?? "paint";
+  const parts = strengthParts(kind, atL["50"], `tints.${slug}`, paint, weighedPaint(slug, records));
+  const refusal = ladder === undefined ? refusalOf(slug, fit) : undefined;
+  const sentence =
+    masstone === undefined
+      ? { rule: "no-tint-to-judge", values: { white: white.name } }
+      : tintRuling(white.name, judged(reached, measured), masstone);
+  return {
+    white: {
+      slug,
+      name: white.name,
+      ...(white.colourIndexName === undefined ? {} : { colourIndexName: white.colourIndexName }),
+    },
+    standing: "measured",
+    massRatioKind: kind,
+    steps: [...measured, ...(ladder === undefined ? [] : predictedSteps(ladder))].toSorted(
+      (one, other) => other.colourShare - one.colourShare,
+    ),
+    atL,
+    sentence,
+    ...(parts === undefined ? {} : { strengthParts: parts }),
+    ...(refusal === undefined ? {} : { refusal }),
+  };
+}
+
+/** From the fit where there is one, else straight between measured neighbours that nothing contradicts. */
+function atEqualLightness(
+  ladder: LadderModel | undefined,
+  tints: readonly TintReading[],
+  measured: readonly TintStep[],
+): TintAtLightness[] {
+  const points = tints.flatMap(({ reading, colourParts, whiteParts }, i) => {
+    const lab = dayLab(reading);
+    return lab === undefined || measured[i]?.suspect !== undefined
+      ? []
+      : [{ massRatio: colourParts / whiteParts, lab }];
+  });
+  const found = EQUAL_LIGHTNESSES.map((L) =>
+    ladder === undefined ? interpolatedAtLightness(points, L) : predictedAtLightness(ladder, L),
+  );
+  return found.filter((tint): tint is TintAtLightness => !isStatement(tint));
+}
+
+function atLightness(tint: TintAtLightness, ladder: LadderModel | undefined): AtLightness {
+  const origin = tint.basis === "predicted" ? PREDICTED : INTERPOLATED;
+  const { a, b } = axisUncertainty(tint.uncertainty.p68);
+  return {
+    a: notationFigure(tint.a, "1", origin, a),
+    b: notationFigure(tint.b, "1", origin, b),
+    massRatio: notationFigure(tint.massRatio, "1", origin),
+    ...otherNotations(tint, ladder),
+  };
+}
+
+/** For screen and print: of a predicted spectrum, else for the screen alone, adapted. */
+function otherNotations(
+  { L, a, b, massRatio }: TintAtLightness,
+  ladder: LadderModel | undefined,
+): Partial<AtLightness> {
+  if (ladder !== undefined) {
+    const notations = readingNotations(predictedTint(ladder, massRatio).spectrum);
+    return {
+      lab: { "D50/2": labFigures(notations.lab["D50/2"], PREDICTED) },
+      ...screenFigures(notations.screen, PREDICTED),
+    };
+  }
+  const { screen } = labNotations({ L, a, b }, "D65/10");
+  return isStatement(screen)
+    ? {}
+    : screenFigures(screen.notation, {
+        standing: "estimated",
+        restsOn: "estimated",
+        method: "CSS colour, approximate: adapted from D65/10",
+        source: "css-color-4",
+      });
+}
+
+function judged(reached: readonly TintAtLightness[], measured: readonly TintStep[]): JudgedTint[] {
+  const read = measured.flatMap(({ lab, colourShare, suspect }): JudgedTint[] => {
+    const day = lab["D65/10"];
+    if (
+      suspect !== undefined ||
+      day === undefined ||
+      !isKnown(day.L) ||
+      !isKnown(day.a) ||
+      !isKnown(day.b)
+    )
+      return [];
+    return [
+      {
+        lab: { L: day.L.value, a: day.a.value, b: day.b.value },
+        basis: "measured",
+        massRatio: colourShare,
+      },
+    ];
+  });
+  return [
+    ...reached.map(({ L, a, b, massRatio, basis, uncertainty }): JudgedTint => ({
+      lab: { L, a, b },
+      basis,
+      massRatio,
+      uncertainty: uncertainty.p68,
+    })),
+    ...read,
+  ];
+}
+
+/** Why nothing is predicted in this white. */
+function refusalOf(white: string, fit: ColourFit | FitRefusal): Statement | undefined {
+  const reasons = fit.kind === "refused" ? fit.reasons : fit.leftOut;
+  return (
+    reasons.find(({ values }) => values["white"] === white) ??
+    (fit.kind === "refused" ? reasons[0] : undefined)
+  );
+}

@@ -1,0 +1,89 @@
+import { deltaE00 } from "../../colorimetry/difference.ts";
+import { munsellOfLab } from "../../colorimetry/munsell.ts";
+import { readingNotations } from "../../colorimetry/reading-notations.ts";
+import type { ColourFit } from "../../optics/fit/colour-fit.ts";
+import { ladderSteps, type LadderModel, type PredictedTint } from "../../optics/tints/ladder.ts";
+import { isStatement } from "../../quantities/statement.ts";
+import type { TintReading } from "../../records/records.ts";
+import { tintId } from "./drawdown-set.ts";
+import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
+import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
+import { readingFigures } from "../notations/reading-figures.ts";
+import type { TintStep } from "../sheet.ts";
+
+/** The method of everything that the fit of K and S predicts. */
+export const PREDICTED: Origin = {
+  standing: "derived",
+  restsOn: "measured",
+  method: "two-constant fit through all drawdowns",
+  source: "kubelka-munk-1931",
+};
+
+/** A let-down as it was drawn down, with how far the fit misses it. */
+export function measuredStep(tint: TintReading, fit: ColourFit | undefined): TintStep {
+  const { lab, munsell, srgb, displayP3, oklch } = readingFigures(
+    tint.reading,
+    `tints.${tint.white}.steps.${tint.massRatio}`,
+    ["D65/10"],
+  );
+  const verdict = fit?.drawdowns.find(({ drawdown }) => drawdown === tintId(tint));
+  return {
+    massRatio: tint.massRatio,
+    colourShare: tint.colourParts / tint.whiteParts,
+    standing: "measured",
+    ...(tint.reading.form === "chip" ? {} : { geometry: tint.reading.geometry }),
+    lab,
+    ...(munsell === undefined ? {} : { munsell }),
+    ...(srgb === undefined || displayP3 === undefined || oklch === undefined
+      ? {}
+      : { srgb, displayP3, oklch }),
+    ...(verdict === undefined
+      ? {}
+      : { residualDeltaE00: notationFigure(verdict.residualDeltaE00, "1", PREDICTED) }),
+    ...(verdict === undefined || isStatement(verdict.leaveOneOutDeltaE00)
+      ? {}
+      : { leaveOneOutDeltaE00: notationFigure(verdict.leaveOneOutDeltaE00, "1", PREDICTED) }),
+    ...(verdict?.suspect === undefined ? {} : { suspect: verdict.suspect }),
+  };
+}
+
+/** Nearer than this to the masstone [Delta-E00] a let-down tells nothing that the masstone does not. */
+const TOLD_FROM_MASSTONE = 3;
+
+/** The steps that the fit predicts in one white, between the measured ones and a little beyond. */
+export function predictedSteps(ladder: LadderModel): TintStep[] {
+  return ladderSteps(ladder).flatMap((step) =>
+    step.standing === "predicted" &&
+    deltaE00(step.lab, ladder.fit.masstone.lab) >= TOLD_FROM_MASSTONE
+      ? [predictedStep(step, ladder.fit)]
+      : [],
+  );
+}
+
+function predictedStep(tint: PredictedTint, fit: ColourFit): TintStep {
+  const notations = readingNotations(tint.spectrum);
+  const u = axisUncertainty(tint.uncertainty.p68);
+  const munsell = munsellOfLab(notations.lab["C/2"], u);
+  return {
+    massRatio: ratioText(tint.massRatio),
+    colourShare: tint.massRatio,
+    standing: "derived",
+    geometry: fit.geometry,
+    lab: { "D65/10": labFigures(tint.lab, PREDICTED, u) },
+    ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, PREDICTED) }),
+    ...screenFigures(notations.screen, PREDICTED),
+    uncertainty: tint.uncertainty.p68,
+  };
+}
+
+/** A Delta-E00 shared out evenly among L*, a*, b*. */
+export function axisUncertainty(deltaE00: number): { L: number; a: number; b: number } {
+  const each = deltaE00 / Math.sqrt(3);
+  return { L: each, a: each, b: each };
+}
+
+/** 0.05 as "1:20", 2 as "2:1". */
+function ratioText(ratio: number): string {
+  const tidy = (value: number): string => String(Number(value.toPrecision(3)));
+  return ratio >= 1 ? `${tidy(ratio)}:1` : `1:${tidy(1 / ratio)}`;
+}

@@ -1,0 +1,84 @@
+import { inSentence } from "./pages.ts";
+import { TINT_PHRASES, tintRule, type InNamedWhite, type TintRule } from "./statements-optics.ts";
+import { listed, sentence } from "./statements-phrases.ts";
+import { numberOf, textOf, type Values } from "./statement-params.ts";
+
+/** What a card has room for [characters]. */
+export const CARD_SENTENCE_MAX = 60;
+
+export interface InIndexedWhite extends InNamedWhite {
+  readonly colourIndexName?: string;
+}
+
+/** Of a grey its hue says it all; the rest is told as on a sheet. */
+const SHORT: Partial<Record<TintRule, (values: Values) => string>> = {
+  "stays-near-neutral": () => "near neutral",
+  "turns-clearly": (v) => `clearly ${textOf(v, "hue")}`,
+  "turns-strongly": (v) => `strongly ${textOf(v, "hue")}`,
+};
+
+/**
+ * What a colour does in some whites, without figures: whites that do the same
+ * together, the strongest turn first, "white" said once at the end. Past 60
+ * characters the mildest go, then a white's name gives way to its Colour Index
+ * name; the strongest turn always stands.
+ */
+export function cardSentence(tints: readonly InIndexedWhite[]): string | undefined {
+  const clauses = tints
+    .filter(({ ruling }) => ruling.rule !== "no-tint-to-judge")
+    .map((tint) => ({
+      ...tint,
+      phrase: phraseOf(tint),
+      strength: numberOf(tint.ruling.values, "chroma"),
+    }))
+    .toSorted((one, other) => other.strength - one.strength);
+  const groups = [...new Set(clauses.map(({ phrase }) => phrase))].map((phrase) =>
+    clauses.filter((clause) => clause.phrase === phrase),
+  );
+  if (groups.length === 0) return undefined;
+  const counts = groups.map((_, i) => groups.length - i);
+  const tries = [
+    ...counts.map((count) => told(groups.slice(0, count), namesOf)),
+    ...counts.map((count) => told(groups.slice(0, count), indexNamesOf)),
+  ];
+  return (
+    tries.find((text) => text.length <= CARD_SENTENCE_MAX) ?? told(groups.slice(0, 1), indexNamesOf)
+  );
+}
+
+interface Clause extends InIndexedWhite {
+  readonly phrase: string;
+}
+
+function phraseOf({ ruling: { rule, values } }: InIndexedWhite): string {
+  return (SHORT[tintRule(rule)] ?? TINT_PHRASES[tintRule(rule)])(values);
+}
+
+function told(
+  groups: readonly (readonly Clause[])[],
+  names: (whites: readonly Clause[], last: boolean) => string[],
+): string {
+  return sentence(
+    groups
+      .map(
+        (group, i) =>
+          `${group[0]?.phrase ?? ""} in ${listed(names(group, i === groups.length - 1))}`,
+      )
+      .join(", "),
+  );
+}
+
+/** "titanium" and, at the very end, "lead white"; a name that is more than one word and "white" stands whole. */
+function namesOf(whites: readonly Clause[], last: boolean): string[] {
+  return whites.map(({ white }, i) =>
+    last && i === whites.length - 1
+      ? inSentence(white)
+      : inSentence(white).replace(/^(\S+) white$/, "$1"),
+  );
+}
+
+function indexNamesOf(whites: readonly Clause[]): string[] {
+  return whites.map(
+    ({ white, colourIndexName }) => colourIndexName?.replace(" ", "\u00a0") ?? inSentence(white),
+  );
+}

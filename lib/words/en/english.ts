@@ -1,0 +1,77 @@
+import type { Words } from "../words.ts";
+import { cardSentence } from "./card-sentence.ts";
+import { contributionName } from "./contribution-names.ts";
+import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
+import { PAGES } from "./pages.ts";
+import { combinedTintSentence } from "./statements-optics.ts";
+import { RULINGS } from "./statements.ts";
+import { OPERATIONS, TERMS, TRADE } from "./terms.ts";
+
+export const ENGLISH: Words = {
+  language: "en",
+  about: "about",
+  series: PAGES.optics.fit.series,
+  figures: FIGURES,
+  glosses: FIGURE_GLOSSES,
+  units: UNITS,
+  standings: {
+    measured: { word: "measured", gloss: "the workshop's own reading" },
+    derived: { word: "derived", gloss: "worked out from other figures" },
+    estimated: {
+      word: "estimated",
+      gloss: "from a rule, a handbook range or memory: a range or a class",
+    },
+    stated: { word: "stated", gloss: "a supplier's word" },
+    "not stated": { word: "not stated", gloss: "nothing known, and what would be needed" },
+  },
+  restsOn: (root) => `rests on a figure that is ${root}`,
+  absence: ({ reason, wanting }) =>
+    wanting.length === 0
+      ? `${sentenceCase(reason)}.`
+      : `${sentenceCase(reason)}; needs ${wanting.map(fieldWords).join(", ")}.`,
+  trade: TRADE,
+  terms: TERMS,
+  pages: PAGES,
+  operations: OPERATIONS,
+  signalWords: { Danger: "Danger", Warning: "Warning" },
+  pictograms: {
+    GHS01: "Exploding bomb",
+    GHS02: "Flame",
+    GHS03: "Flame over circle",
+    GHS04: "Gas cylinder",
+    GHS05: "Corrosion",
+    GHS06: "Skull and crossbones",
+    GHS07: "Exclamation mark",
+    GHS08: "Health hazard",
+    GHS09: "Environment",
+  },
+  date: (isoDate) =>
+    new Date(`${isoDate}T00:00:00Z`).toLocaleDateString("en-GB", {
+      day: "numeric",
+      month: "long",
+      year: "numeric",
+      timeZone: "UTC",
+    }),
+  tintSentence: combinedTintSentence,
+  cardSentence,
+  contribution: contributionName,
+  rulings: RULINGS,
+};
+
+function sentenceCase(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** The last part of a record path as words: `pigments.lamp-black.densityGPerCm3` is "density of lamp black". */
+function fieldWords(path: string): string {
+  const parts = path.split(".");
+  const field = (parts.at(-1) ?? path)
+    .replace(/(GPer100g|GPerCm3|GPerMl|Um|Days|G60)$/, "")
+    .replace(/[A-Z0-9]+/g, (capital) => ` ${capital.toLowerCase()}`)
+    .trim();
+  const owner =
+    parts.length > 2 && parts[0] === "pigments"
+      ? ` of ${(parts[1] ?? "").replaceAll("-", " ")}`
+      : "";
+  return `${field}${owner}`;
+}

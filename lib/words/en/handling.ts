@@ -1,0 +1,87 @@
+import { decimalText } from "../number-text.ts";
+import { listed, within } from "./statements-phrases.ts";
+
+const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
+  en: "English",
+  fr: "French",
+  de: "German",
+  es: "Spanish",
+};
+
+/** What a sheet says of handling that no ruling says. */
+export const HANDLING = {
+  stated: "As the maker states them",
+  workedOut: "Worked out from suppliers' data",
+  precautions: "Precautions",
+  studio: "In the studio and workshop",
+  markets: "Where it may be sold",
+  nothing:
+    "Nothing is classified on the suppliers' data that is recorded. Keep dry pigment out of the air all the same.",
+  nothingStated: "The maker states no hazard. Keep dry pigment out of the air all the same.",
+  unknown: (names: readonly string[]) =>
+    `No hazard data recorded for ${listed(names.map(within))}; treat as hazardous.`,
+  unknownInShort: "Treat as hazardous",
+  basisStated: (frame: string, date: string) => `As the maker states them, ${frame}, ${date}.`,
+  basisWorkedOut: (frame: string, edition: string) =>
+    `Worked out from the suppliers' data by ${frame} (${edition}). The maker's label prevails.`,
+  classification: (classes: readonly string[]) => `Classified as ${listed(classes)}.`,
+  dryPigment: (name: string) => `${name}, dry`,
+  dryNothing: "Nothing is classified on the supplier's data; the dust is still dust.",
+  addition: (name: string) => `${name}, before it is in the paint`,
+  why: "Why each statement stands here",
+  leftOut: "What suppliers state and this label does not carry",
+  languages: (languages: readonly string[]) =>
+    `The same in ${listed(languages.map((language) => LANGUAGE_NAMES[language] ?? language))}`,
+  languageNames: {
+    en: "English",
+    fr: "Fran\u00e7ais",
+    de: "Deutsch",
+    es: "Espa\u00f1ol",
+  } as Readonly<Record<string, string>>,
+  languageNote:
+    "The official wording is the Official Journal's. The precautionary statements, and some others, are set down from memory here: review them before they go on a label.",
+  /** In the language whose text is missing, for whoever reads its block. */
+  toReview: {
+    fr: "traduction à vérifier",
+    de: "Übersetzung zu prüfen",
+    es: "traducción por revisar",
+  } as Readonly<Record<string, string>>,
+  toReviewPlain: "translation to be reviewed",
+  checks: "Where the maker's label and the reckoning part",
+  ufi: (ufi: string) => `Unique formula identifier (UFI): ${ufi}`,
+  review: (by: string, date: string) => `Reviewed by ${by}, ${date}.`,
+  dataSheet: (date: string | undefined) =>
+    date === undefined ? "Safety data sheet" : `Safety data sheet of ${date}`,
+  rags: "Rags soaked in oil, as under cleaning up.",
+  poisonCentre: (line: string) =>
+    `If it is swallowed or breathed in: ${line}${/[.!?]$/.test(line) ? "" : "."}`,
+  noPoisonCentre:
+    "If it is swallowed or breathed in, ask the poison centre of your country or a doctor; no number is recorded here.",
+  marketNames: {
+    EU: "European Union",
+    GB: "Great Britain",
+    NI: "Northern Ireland",
+    US: "United States",
+    other: "Elsewhere",
+  } as Readonly<Record<string, string>>,
+  offer: {
+    price: (amount: number, currency: string) =>
+      new Intl.NumberFormat("en-GB", { style: "currency", currency }).format(amount),
+    size: (ml: number, price: string | undefined) =>
+      `${size(ml)}\u00a0ml${price === undefined ? "" : ` at ${price}`}`,
+    putUp: (sizes: readonly string[]) => `Put up in ${listed(sizes)}.`,
+    withheld: (markets: readonly string[]) =>
+      `No price and no offer stand here, because this page is read in ${listed(markets)} as well, where it may be sold only as said under handling.`,
+    markets: {
+      EU: "the European Union",
+      GB: "Great Britain",
+      NI: "Northern Ireland",
+      US: "the United States",
+      other: "other countries",
+    } as Readonly<Record<string, string>>,
+  },
+} as const;
+
+function size(ml: number): string {
+  return decimalText(ml, Number.isInteger(ml) ? 0 : 1);
+}

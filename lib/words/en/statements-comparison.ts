@@ -1,0 +1,73 @@
+import type { StatementWording } from "../words.ts";
+import {
+  dayCount,
+  decimals,
+  listed,
+  percent,
+  sentence,
+  significant,
+  within,
+} from "./statements-phrases.ts";
+import { hasValue, numberOf, textOf, textsOf, wordOf, type Values } from "./statement-params.ts";
+
+/** How many times as much of what, between the names of the two. */
+const TIMES: Readonly<Record<string, (ratio: string, less: string) => string>> = {
+  strength: (ratio, less) => `is ${ratio} times as strong as ${less}`,
+  parts: (ratio, less) => `takes ${ratio} times the white that ${less} takes`,
+  oilByMass: (ratio, less) => `takes ${ratio} times the oil of ${less}`,
+  oilByVolume: (ratio, less) => `takes ${ratio} times the oil of ${less}`,
+};
+
+/** Colours side by side: by how much they differ, or why it cannot be told. */
+export const COMPARISON_RULINGS = {
+  "compared-masstones": (v) =>
+    sentence(
+      `${named(v, "one")} is ${ways(v)} than ${named(v, "other")} (\u0394E*ab ${decimals(numberOf(v, "distance"), 1)})`,
+    ),
+  "compared-tints": (v) =>
+    `At L* ${decimals(numberOf(v, "L"), 0)} ${named(v, "one")} is ${ways(v)} than ${named(v, "other")}.`,
+  "compared-ratio": (v) =>
+    sentence(
+      `${named(v, "more")} ${TIMES[wordOf(v, "of", TIMES)]?.(`${atLeast(v)}${significant(numberOf(v, "ratio"), 2)}`, named(v, "less")) ?? ""}`,
+    ),
+  "compared-days": (v) =>
+    sentence(
+      `${named(v, "later")} takes ${atLeast(v)}${dayCount(numberOf(v, "days"))} longer than ${named(v, "earlier")}`,
+    ),
+  "compared-within": (v) =>
+    `They lie ${decimals(numberOf(v, "apart"), 1)} apart, and the readings do not tell less than ${decimals(numberOf(v, "borne"), 1)}.`,
+  "compared-within-share": (v) =>
+    `They lie ${percent(numberOf(v, "share"), 1)} apart, and such figures do not tell less than ${percent(numberOf(v, "borne"), 1)}.`,
+  "compared-too-close": () => "Too close to tell: the ranges overlap or touch.",
+  "compared-no-lightness": () =>
+    "No lightness was read or predicted at which they could be held together.",
+  "compared-one-expected": () => "The same word, but for one it is only an expectation.",
+  "compared-otherwise-known": (v) =>
+    `Of ${listed(textsOf(v, "names").map(within))} it is known in a way that cannot be held against the others.`,
+  "compared-not-stated": (v) => `Not stated for ${listed(textsOf(v, "names").map(within))}.`,
+} as const satisfies Record<string, StatementWording>;
+
+/** Less than this of a component is not worth a word where another is more. */
+const WORTH_SAYING = 0.5;
+
+function named(values: Values, name: string): string {
+  return within(textOf(values, name));
+}
+
+function atLeast(values: Values): string {
+  return hasValue(values, "atLeast") ? "at least " : "";
+}
+
+function ways(values: Values): string {
+  const way = (name: string, more: string, less: string): string[] => {
+    const by = numberOf(values, name);
+    return Math.abs(by) < WORTH_SAYING
+      ? []
+      : [`${decimals(Math.abs(by), 1)} ${by > 0 ? more : less}`];
+  };
+  return listed([
+    ...way("lighter", "lighter", "darker"),
+    ...way("yellower", "yellower", "bluer"),
+    ...way("redder", "redder", "greener"),
+  ]);
+}

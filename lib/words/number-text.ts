@@ -1,0 +1,44 @@
+import { ends, isInterval, type Quantity } from "../quantities/interval.ts";
+
+/** A number to fixed places, with a true minus sign and no "-0.0". */
+export function decimalText(value: number, places: number): string {
+  const text = value.toFixed(places);
+  return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "\u2212");
+}
+
+/**
+ * A number to significant digits, never in powers of ten: 1240, 0.034. A whole
+ * number as recorded gains no decimals, and an uncertainty takes away its own.
+ */
+export function significantText(value: number, digits: number, uncertainty?: number): string {
+  if (value === 0) return "0";
+  const rounded = Number(value.toPrecision(digits));
+  const places = Number.isInteger(value)
+    ? 0
+    : Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(rounded))));
+  return decimalText(rounded, placesWithin(uncertainty, places));
+}
+
+/** Days as a film is looked at: whole, and under three to the half. */
+export function daysText(value: number): string {
+  const step = value < 3 ? 0.5 : 1;
+  return String(Math.max(step, Math.round(value / step) * step));
+}
+
+/** Places that an uncertainty leaves sense in: one digit of it. */
+export function placesWithin(uncertainty: number | undefined, places: number): number {
+  if (uncertainty === undefined || !(uncertainty > 0)) return places;
+  return Math.min(places, Math.max(0, -Math.floor(Math.log10(uncertainty))));
+}
+
+/** One number, or an estimate as its two ends; ends that read alike are "about" one. */
+export function quantityText(
+  quantity: Quantity,
+  numberText: (value: number) => string,
+  about: string,
+): string {
+  if (!isInterval(quantity)) return numberText(quantity);
+  if (quantity[0] === quantity[1]) return numberText(quantity[0]);
+  const [lower, upper] = ends(quantity).map(numberText);
+  return lower === upper ? `${about} ${lower ?? ""}` : `${lower ?? ""}\u2013${upper ?? ""}`;
+}

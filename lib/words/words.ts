@@ -1,0 +1,56 @@
+import type { Language } from "../records/schema/terms.ts";
+import type { PageWords } from "./en/pages.ts";
+import type { NotStated, StandingKind } from "../quantities/figure.ts";
+import type { Statement } from "../quantities/statement.ts";
+
+/** What a ruling's values can be asked for while it is worded: numbers are raw, and worded by the language. */
+export type StatementWording = (values: Statement["values"]) => string;
+
+/** Everything that the pages say in one language. Nothing else in lib or templates holds a reader's sentence. */
+export interface Words {
+  readonly language: Language;
+  /** "about", before an estimate whose two ends read alike. */
+  readonly about: string;
+  /** A list of numbers over wavelengths in a few words. */
+  readonly series: (count: number, least: string, greatest: string) => string;
+  /** Name of each figure by its key in the figure table. */
+  readonly figures: Readonly<Record<string, string>>;
+  readonly units: Readonly<Record<string, string>>;
+  readonly standings: Readonly<
+    Record<StandingKind, { readonly word: string; readonly gloss: string }>
+  >;
+  /** "rests on an estimate", of a derived figure. */
+  readonly restsOn: (root: string) => string;
+  /** Why a figure is missing and what would be needed, in a sentence. */
+  readonly absence: (missing: NotStated) => string;
+  /** Gloss of a figure whose name needs one, by the same key. */
+  readonly glosses: Readonly<Record<string, string>>;
+  /** Gloss of a trade term, by term as printed. */
+  readonly trade: Readonly<Record<string, string>>;
+  /** Words of closed sets: classes, finishes, families. */
+  readonly terms: Readonly<Record<string, string>>;
+  readonly pages: PageWords;
+  /** Headings of the studio's operations, by the hazard room's key. */
+  readonly operations: Readonly<Record<string, string>>;
+  readonly signalWords: Readonly<Record<"Danger" | "Warning", string>>;
+  /** What each pictogram is called, by its code. */
+  readonly pictograms: Readonly<Record<string, string>>;
+  /** "3 November 2026" */
+  readonly date: (isoDate: string) => string;
+  /** The one sentence of a first screen: what the colour does in each of its whites. */
+  readonly tintSentence: (
+    tints: readonly { readonly white: string; readonly ruling: Statement }[],
+  ) => string;
+  /** The same in a few words, for a card. Absent when no white can be judged. */
+  readonly cardSentence: (
+    tints: readonly {
+      readonly white: string;
+      readonly colourIndexName?: string;
+      readonly ruling: Statement;
+    }[],
+  ) => string | undefined;
+  /** What a contribution to drying is of, in a word or two. */
+  readonly contribution: (sentence: Statement) => string;
+  /** A sentence for each rule of each science. */
+  readonly rulings: Readonly<Record<string, StatementWording>>;
+}

@@ -1,0 +1,62 @@
+import { describe, expect, test } from "vitest";
+import { isKnown } from "../../lib/quantities/figure.ts";
+import { midpoint } from "../../lib/quantities/interval.ts";
+import { isNearNeutral, nearNeutrals } from "../../lib/collection/near-neutrals.ts";
+import { strengthOrder } from "../../lib/collection/strength-order.ts";
+import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
+
+describe("near-neutrals", () => {
+  const found = nearNeutrals(SHEETS);
+
+  test("are what the demonstration's makers call blacks, in each white that they were let down in, and no colour", () => {
+    const blacks = SHEETS.filter(({ family, tints }) => family === "black" && tints.length > 0).map(
+      ({ slug }) => slug,
+    );
+    const all = new Set(found.flatMap(({ neutrals }) => neutrals.map(({ sheet }) => sheet.slug)));
+    expect(blacks.filter((slug) => !all.has(slug) && slug !== "perylene-black")).toEqual([]);
+    expect(
+      [...all].filter((slug) =>
+        ["cadmium-red", "ultramarine-blue", "yellow-ochre", "titanium-white"].includes(slug),
+      ),
+    ).toEqual([]);
+    expect(isNearNeutral(sheetOf("bone-black"))).toBe(true);
+    expect(isNearNeutral(sheetOf("cadmium-red"))).toBe(false);
+  });
+
+  test("stand under the white that each was let down in", () => {
+    for (const { white, neutrals } of found)
+      for (const { sheet, tint } of neutrals) {
+        expect(tint.white.slug).toBe(white.slug);
+        expect(sheet.tints).toContain(tint);
+      }
+    expect(nearNeutrals([])).toEqual([]);
+  });
+});
+
+describe("order by strength", () => {
+  const { ranked, others } = strengthOrder(SHEETS);
+
+  test("goes from the strongest to the weakest, with the reference at 1 among them", () => {
+    const strengths = ranked.map(({ optics: { tintingStrength } }) =>
+      isKnown(tintingStrength) ? midpoint(tintingStrength.value) : NaN,
+    );
+    expect(strengths).toEqual(strengths.toSorted((one, other) => other - one));
+    expect(strengths).toContain(1);
+  });
+
+  /** Common practice, no source: carbon blacks colour a white more than bone or iron oxide black does. */
+  test("puts the carbon blacks before bone black and iron oxide black", () => {
+    const place = (slug: string): number => ranked.findIndex((sheet) => sheet.slug === slug);
+    for (const carbon of ["lamp-black", "lamp-black-milled", "furnace-black"])
+      for (const weaker of ["bone-black", "iron-oxide-black"])
+        expect(place(carbon)).toBeLessThan(place(weaker));
+    expect(place("bone-black")).toBeGreaterThan(-1);
+  });
+
+  test("leaves out of the ranking what was let down and does not compare, and everything that was never let down", () => {
+    expect(
+      others.every(({ tints, optics }) => tints.length > 0 && !isKnown(optics.tintingStrength)),
+    ).toBe(true);
+    expect([...ranked, ...others].some(({ tints }) => tints.length === 0)).toBe(false);
+  });
+});

@@ -1,0 +1,92 @@
+import { batchLoss } from "../../lib/formulation/batch-loss.ts";
+import { bodyRuling, oilSeparationRuling } from "../../lib/formulation/paste-body.ts";
+import { oilDemandReason } from "../../lib/formulation/cpvc.ts";
+import { dispersionFactorRuling, dispersionRuling } from "../../lib/formulation/dispersion.ts";
+import { jarFillRuling } from "../../lib/formulation/container-fill.ts";
+import { finishRuling } from "../../lib/formulation/finish.ts";
+import { finishContradiction, glossRuling } from "../../lib/formulation/gloss.ts";
+import { HANDBOOK_DENSITY_G_PER_CM3 } from "../../lib/formulation/handbook-density.ts";
+import { handbookEstimate } from "../../lib/formulation/handbook-estimate.ts";
+import { oilAbsorptionMethodRuling } from "../../lib/formulation/oil-absorption-method.ts";
+import { massAndVolumeRuling } from "../../lib/formulation/oil-by-volume.ts";
+import { oilHeldBack } from "../../lib/formulation/oil-held-back.ts";
+import { oilIndexRuling } from "../../lib/formulation/oil-index-class.ts";
+import {
+  estimatedOilAbsorption,
+  estimatedOilIndex,
+  workingOilContradiction,
+} from "../../lib/formulation/working-oil.ts";
+import { FORMULATION_RULINGS } from "../../lib/words/en/statements-formulation.ts";
+import type { Statement } from "../../lib/quantities/statement.ts";
+import { holdSentences } from "./statements-held.ts";
+
+const paint = (oilIndexGPer100g: number, densityGPerCm3: number) => ({
+  oilIndexGPer100g,
+  densityGPerCm3,
+});
+const soot = { looseGPerMl: 0.15, tappedGPerMl: 0.3 };
+/** A ruling as the range and the sheet put a name to it. */
+function named(ruling: Statement, names: Readonly<Record<string, string>>): Statement {
+  return { ...ruling, values: { ...ruling.values, ...names } };
+}
+
+const rulings: (Statement | undefined)[] = [
+  ...[16, 34, 61, 97, 144, [22, 40] as const].map((oilIndex) => oilIndexRuling(oilIndex).reason),
+  estimatedOilIndex(20).reason,
+  estimatedOilIndex([16, 24]).reason,
+  estimatedOilAbsorption(40).reason,
+  workingOilContradiction(20, 40),
+  workingOilContradiction(140, 30),
+  ...[
+    "ASTM D281",
+    "iso 787-5, by knife",
+    "ASTM D1483",
+    "our own rub-out",
+    "the old way",
+    undefined,
+  ].map(oilAbsorptionMethodRuling),
+  handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBk 6" })?.reason,
+  oilDemandReason(0.34),
+  oilDemandReason(0.56),
+  oilDemandReason([0.39, 0.43]),
+  massAndVolumeRuling(paint(75, 1.8), paint(25, 4.7)),
+  named(massAndVolumeRuling(paint(75, 1.8), paint(25, 4.7)), {
+    more: "Lamp Black",
+    less: "Iron Oxide Black",
+  }),
+  massAndVolumeRuling(paint(40, 1.8), paint(30, 2)),
+  massAndVolumeRuling(paint(40, 5), paint(30, 2)),
+  massAndVolumeRuling(paint(90, 3), paint(30, 3)),
+  ...[0.8, [0.8, 0.95] as const, 0.93, 0.985, 1.1].map(
+    (reducedPvc) => finishRuling(reducedPvc).reason,
+  ),
+  ...[82, 50, 20, 4].map((gloss60) => glossRuling(gloss60).reason),
+  finishContradiction(finishRuling(1.1), glossRuling(82)),
+  finishContradiction(finishRuling([0.8, 0.93]), glossRuling(4)),
+  ...(["fine carbon", "fine", "coarse"] as const).flatMap((particle) =>
+    ([undefined, "mulled", "milled"] as const).map(
+      (how) => dispersionFactorRuling(how, particle).reason,
+    ),
+  ),
+  dispersionRuling("mulled", 45, "coarse").reason,
+  dispersionRuling("mulled", 12, "fine").reason,
+  dispersionRuling(undefined, 12, "fine").reason,
+  dispersionRuling("milled", 35, "fine").reason,
+  dispersionRuling("mulled", 35, "fine").reason,
+  ...(["short", "long", "stiff", "ropy"] as const).map(bodyRuling),
+  ...(["none", "slight", "marked"] as const).map(oilSeparationRuling),
+  oilHeldBack(75).reason,
+  oilHeldBack(75, 66).reason,
+  oilHeldBack(60, 60).reason,
+  ...(["mulled", "milled", undefined] as const).map((how) => batchLoss(how).reason),
+  jarFillRuling(40, 118, soot),
+  named(jarFillRuling(40, 118, soot), { pigment: "Lamp black" }),
+  jarFillRuling(25, 118, soot),
+  jarFillRuling(10, 118, soot),
+];
+
+holdSentences(
+  "sentences of formulation",
+  FORMULATION_RULINGS,
+  rulings.filter((ruling) => ruling !== undefined),
+);

@@ -1,0 +1,90 @@
+import { describe, expect, test } from "vitest";
+import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
+import type { StatementWording } from "../../lib/words/words.ts";
+import type { Statement } from "../../lib/quantities/statement.ts";
+
+/** What is wrong with a sentence as print; empty when it may be printed. */
+export function sentenceFaults(text: string): string[] {
+  const faults: readonly (readonly [RegExp, string])[] = [
+    [/undefined|\bnull\b|NaN|Infinity|\[object/, "a value that was never put into words"],
+    [/[ \u00a0]{2}/, "two spaces"],
+    [/\s[.,;:]/, "a space before a stop"],
+    [/^[^\p{Lu}\p{N}]/u, "no capital at its beginning"],
+    [/[^.]$|\.\.$/, "no one full stop at its end"],
+    [/(?<=^|[\s(\u2013])-\d/, "a hyphen for a minus"],
+    [/\d\.\d{4}/, "more decimals than any science here claims"],
+    [/\d-\d+(?!-)(?=\u00a0)/, "a hyphen in a range"],
+    [/\byears?\b/, "years"],
+    [/[a-z]+[A-Z][a-z]|_/, "a key in place of a word"],
+    [/\(\)|\( |: \./, "an empty place"],
+  ];
+  return [
+    ...faults.filter(([pattern]) => pattern.test(text)).map(([, fault]) => fault),
+    ...forbiddenWords(text, "en").map(({ word }) => `the word "${word}"`),
+  ];
+}
+
+/**
+ * Holds the wordings of a science against rulings that its own functions returned:
+ * each wording is reached, each sentence may be printed, and a value that goes
+ * missing is complained of, or was not needed.
+ */
+export function holdSentences(
+  name: string,
+  wordings: Readonly<Record<string, StatementWording>>,
+  rulings: readonly Statement[],
+): void {
+  describe(name, () => {
+    test("every wording is reached by a ruling that a science returned, and every ruling has one", () => {
+      expect([...new Set(rulings.map(({ rule }) => rule))].sort()).toEqual(
+        Object.keys(wordings).sort(),
+      );
+    });
+
+    const byRule = Object.keys(wordings).map(
+      (rule) => [rule, distinct(rulings.filter((ruling) => ruling.rule === rule))] as const,
+    );
+
+    test.each(byRule)("%s makes sentences that may be printed", (rule, values) => {
+      for (const each of values) {
+        const text = wordings[rule]?.(each) ?? "";
+        expect(sentenceFaults(text), text).toEqual([]);
+      }
+    });
+
+    test.each(byRule)(
+      "%s complains of a value that is missing, or does without",
+      (rule, values) => {
+        for (const each of values) {
+          for (const dropped of Object.keys(each)) {
+            const text = textOrComplaint(
+              () =>
+                wordings[rule]?.(
+                  Object.fromEntries(Object.entries(each).filter(([key]) => key !== dropped)),
+                ) ?? "",
+            );
+            expect(
+              text.startsWith(
+                `Unexpected value of a ruling \`undefined\` at ${dropped}, expected \``,
+              ) || sentenceFaults(text).length === 0,
+              `without ${dropped}: ${text}`,
+            ).toBe(true);
+          }
+        }
+      },
+    );
+  });
+}
+
+function distinct(rulings: readonly Statement[]): Statement["values"][] {
+  return [...new Map(rulings.map(({ values }) => [JSON.stringify(values), values])).values()];
+}
+
+function textOrComplaint(wording: () => string): string {
+  try {
+    return wording();
+  } catch (complaint) {
+    if (!(complaint instanceof RangeError)) throw complaint;
+    return complaint.message;
+  }
+}

@@ -1,0 +1,107 @@
+import { blueWool, customaryCategory } from "../../lib/permanence/blue-wool.ts";
+import { expectedContradiction } from "../../lib/permanence/expected-contradiction.ts";
+import { greyScaleRuling } from "../../lib/permanence/grey-scale.ts";
+import {
+  labelLightfastness,
+  suitabilityRuling,
+} from "../../lib/permanence/lightfastness-on-label.ts";
+import { leastLightfast } from "../../lib/permanence/least-lightfast.ts";
+import {
+  permanenceRuling,
+  type PermanenceQuestion,
+} from "../../lib/permanence/permanence-ruling.ts";
+import { SENSITIVITIES, sensitivityRulings } from "../../lib/permanence/sensitivity.ts";
+import { PERMANENCE_RULINGS } from "../../lib/words/en/statements-permanence.ts";
+import type { Exposure } from "../../lib/permanence/exposure.ts";
+import { expect, test } from "vitest";
+import { holdSentences } from "./statements-held.ts";
+
+const exposed = (
+  deltaEab: number,
+  form: Exposure["form"],
+  exposure: string,
+  standard = "ASTM D4303",
+): Exposure => ({ deltaEab, form, exposure, standard });
+const twoKinds = [exposed(2, "tint", "daylight under glass"), exposed(3, "tint", "xenon arc")];
+const pigment = (name: string, colourIndexName: string) => ({ name, colourIndexName });
+
+const questions: PermanenceQuestion[] = [
+  { pigments: [], exposures: twoKinds },
+  {
+    pigments: [],
+    exposures: [exposed(30, "masstone", "own window", "none")],
+    stated: { category: "II" },
+  },
+  {
+    pigments: [],
+    exposures: [exposed(1, "tint", "own window", "none")],
+    stated: { category: "III", form: "tint" },
+  },
+  { pigments: [], exposures: [], stated: { category: "II", form: "masstone" } },
+  {
+    pigments: [
+      pigment("Prussian Blue", "PB 27"),
+      { ...pigment("Bone black", "PBk 9"), stated: { category: "I" } },
+    ],
+    exposures: [],
+  },
+  {
+    pigments: [
+      pigment("Alizarin lake", "PR 83"),
+      pigment("Bone black", "PBk 9"),
+      pigment("Bismuth vanadate", "PY 184"),
+    ],
+    exposures: [],
+  },
+  { pigments: [{ name: "Bismuth vanadate" }, { name: "Nobody's blue" }], exposures: [] },
+];
+const answered = questions.map(permanenceRuling);
+
+const component = (
+  name: string,
+  known: Partial<Parameters<typeof leastLightfast>[0][number]> = {},
+) => ({ name, pigments: [{ name }], exposures: [], ...known });
+const [first, second, third] = [
+  component("Viridian", { stated: { category: "I" } }),
+  component("Quinacridone rose", { stated: { category: "II" } }),
+  component("Alizarin lake", { pigments: [pigment("Alizarin lake", "PR 83")] }),
+];
+
+const rulings = [
+  ...[
+    [first, second],
+    [first, second, { ...second, name: "Naples Yellow" }],
+    [first, component("Rose", { exposures: [exposed(5, "tint", "own window")] })],
+    [first, third],
+    [first, first],
+    [first, component("Unknown")],
+  ].map(leastLightfast),
+  ...answered.flatMap(({ reasons }) => reasons),
+  ...answered.map(labelLightfastness),
+  ...[
+    expectedContradiction("excellent", { form: "tint", category: "III", meanDeltaEab: 12 }),
+    expectedContradiction("poor", { form: "masstone", category: "II", meanDeltaEab: 6 }),
+  ].filter((found) => found !== undefined),
+  suitabilityRuling("II"),
+  suitabilityRuling("III"),
+  customaryCategory(blueWool(7)).reason,
+  ...[0.1, 2.1, 2.6, 20].map((change) => greyScaleRuling(change).reason),
+  ...SENSITIVITIES.flatMap(({ colourIndexNames }) =>
+    sensitivityRulings(
+      colourIndexNames.map((name) => ({ name: `Pigment ${name}`, colourIndexName: name })),
+    ),
+  ).map(({ reason }) => reason),
+];
+
+holdSentences("sentences of permanence", PERMANENCE_RULINGS, rulings);
+
+test("an estimate is worded as an expectation and never as a category", () => {
+  const expected = answered
+    .filter(({ basis }) => basis === "expected" || basis === "not known")
+    .flatMap(({ reasons }) => reasons)
+    .filter(({ rule }) => rule !== "pigment-category-stated");
+  expect(expected.length).toBeGreaterThan(4);
+  const words: Readonly<Record<string, (values: (typeof rulings)[number]["values"]) => string>> =
+    PERMANENCE_RULINGS;
+  for (const { rule, values } of expected) expect(words[rule]?.(values)).not.toMatch(/categor|D43/);
+});

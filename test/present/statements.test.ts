@@ -1,0 +1,280 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { HAZARD_RULES } from "../../lib/hazard/classify/hazard-rules.ts";
+import { COLORIMETRY_RULINGS } from "../../lib/words/en/statements-colorimetry.ts";
+import { COMPARISON_RULINGS } from "../../lib/words/en/statements-comparison.ts";
+import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
+import { FORMULATION_RULINGS } from "../../lib/words/en/statements-formulation.ts";
+import { HAZARD_RULINGS } from "../../lib/words/en/statements-hazard.ts";
+import { MIXTURE_RULINGS } from "../../lib/words/en/statements-mixtures.ts";
+import { OPTICS_RULINGS } from "../../lib/words/en/statements-optics.ts";
+import { PERMANENCE_RULINGS } from "../../lib/words/en/statements-permanence.ts";
+import {
+  dateWords,
+  dayCount,
+  listed,
+  percent,
+  significant,
+  timesTheDays,
+  within,
+} from "../../lib/words/en/statements-phrases.ts";
+import {
+  numberOf,
+  quantityOf,
+  textOf,
+  textsOf,
+  wordOf,
+} from "../../lib/words/en/statement-params.ts";
+import { RULINGS } from "../../lib/words/en/statements.ts";
+import { TERMS } from "../../lib/words/en/terms.ts";
+import { BIBLIOGRAPHY } from "../../lib/sources/bibliography.ts";
+import { sentenceFaults } from "./statements-held.ts";
+
+/** Hyphenated words of the sciences that name no rule: members of closed sets, and the names of complaints about records. */
+const OTHER_WORDS = new Set([
+  "near-neutral",
+  "leave-one-out",
+  "semi-opaque",
+  "semi-transparent",
+  "blue-green",
+  "semi-gloss",
+  "y-bar",
+  "no-hue-to-compare",
+  "keeps-hue",
+  "turns-toward",
+  "oil-absorption",
+  "trial-reach",
+  "trial-conditions",
+  "trial-days",
+  "trial-order",
+]);
+
+/** Ends of rules that a science puts together. */
+const PUT_TOGETHER: Readonly<Record<string, readonly string[]>> = Object.fromEntries(
+  ["speeds-drying", "slows-drying", "takes-no-part-in-drying"].map((what) => [
+    what,
+    [`pigment-${what}`, `white-${what}`],
+  ]),
+);
+
+function sources(room: string): string[] {
+  const folder = new URL(`../../lib/${room}/`, import.meta.url);
+  return readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".ts"))
+    .map((file) =>
+      readFileSync(new URL(file, folder), "utf8")
+        .replace(/\/\*[\s\S]*?\*\//g, "")
+        .replace(/\/\/.*$/gm, "")
+        .replace(/^import .*$/gm, ""),
+    );
+}
+
+/** Every rule that a science's source names: hyphenated words that are nothing else, and single words that stand after `rule:`. */
+function rulesIn(room: string): string[] {
+  const words = sources(room).flatMap((text) =>
+    [...text.matchAll(/"([a-z][a-z0-9]*(?:-[a-z0-9]+)+)"|\brule: "([a-z0-9-]+)"/g)].map(
+      ([, hyphened, named]) => hyphened ?? named ?? "",
+    ),
+  );
+  const rules = words
+    .filter((word) => !(word in BIBLIOGRAPHY) && !OTHER_WORDS.has(word))
+    .flatMap((word) => PUT_TOGETHER[word] ?? [word]);
+  return [...new Set(rules)].sort();
+}
+
+describe("a sentence for each rule", () => {
+  test.each([
+    ["colorimetry", COLORIMETRY_RULINGS],
+    ["optics", { ...OPTICS_RULINGS, ...MIXTURE_RULINGS }],
+    ["formulation", FORMULATION_RULINGS],
+    ["drying", DRYING_RULINGS],
+    ["permanence", PERMANENCE_RULINGS],
+  ] as const)(
+    "%s: the rules of its source are those that are worded, and no others",
+    (room, wordings) => {
+      expect(rulesIn(room)).toEqual(Object.keys(wordings).sort());
+    },
+  );
+
+  test("hazard: the rules that it lists are those that are worded, and no others", () => {
+    expect([...HAZARD_RULES].sort()).toEqual(Object.keys(HAZARD_RULINGS).sort());
+  });
+
+  test.each(["sheet", "collection"])("%s passes on no rule that is not worded", (room) => {
+    const rules = sources(room).flatMap((text) =>
+      [...text.matchAll(/\brule: "([a-z0-9-]+)", values/g)].map(([, rule]) => rule ?? ""),
+    );
+    expect(rules.filter((rule) => !(rule in RULINGS))).toEqual([]);
+  });
+
+  test("no two sciences word one rule", () => {
+    const all = [
+      COLORIMETRY_RULINGS,
+      OPTICS_RULINGS,
+      MIXTURE_RULINGS,
+      FORMULATION_RULINGS,
+      DRYING_RULINGS,
+      PERMANENCE_RULINGS,
+      HAZARD_RULINGS,
+      COMPARISON_RULINGS,
+    ].flatMap((wordings) => Object.keys(wordings));
+    expect(new Set(all).size).toBe(all.length);
+    expect(Object.keys(RULINGS).sort()).toEqual(all.sort());
+  });
+
+  test("a printable sentence passes, and each fault is found", () => {
+    expect(sentenceFaults("Turns blue (b* \u22124.1) in 3\u20135\u00a0days.")).toEqual([]);
+    for (const bad of [
+      "Is undefined.",
+      "Is NaN.",
+      "Two  spaces.",
+      "two small.",
+      "No stop",
+      "Two stops..",
+      "Minus -3.",
+      "Is 0.12345.",
+      "A safe white.",
+      "Lasts 100 years.",
+      "By filmThicknessUm.",
+      "Empty ().",
+    ]) {
+      expect(sentenceFaults(bad), bad).not.toEqual([]);
+    }
+  });
+});
+
+describe("values of a ruling", () => {
+  const values = {
+    number: 2,
+    range: [1, 2],
+    text: "red",
+    texts: ["a", "b", "a"],
+    empty: "",
+    wrong: NaN,
+    open: [1, Infinity],
+  } as const;
+
+  test("are read as what they are", () => {
+    expect([
+      numberOf(values, "number"),
+      quantityOf(values, "range"),
+      quantityOf(values, "number"),
+      textOf(values, "text"),
+    ]).toEqual([2, [1, 2], 2, "red"]);
+    expect(textsOf(values, "texts")).toEqual(["a", "b"]);
+    expect(wordOf(values, "text", { red: 1, blue: 2 })).toBe("red");
+  });
+
+  test.each([
+    [
+      () => numberOf(values, "none"),
+      "Unexpected value of a ruling `undefined` at none, expected `a number`",
+    ],
+    [
+      () => numberOf(values, "wrong"),
+      "Unexpected value of a ruling `null` at wrong, expected `a number`",
+    ],
+    [
+      () => numberOf(values, "range"),
+      "Unexpected value of a ruling `[1,2]` at range, expected `a number`",
+    ],
+    [
+      () => quantityOf(values, "open"),
+      "Unexpected value of a ruling `[1,null]` at open, expected `a number or an estimate's two ends`",
+    ],
+    [
+      () => quantityOf(values, "text"),
+      'Unexpected value of a ruling `"red"` at text, expected `a number or an estimate\'s two ends`',
+    ],
+    [
+      () => textOf(values, "empty"),
+      'Unexpected value of a ruling `""` at empty, expected `a text`',
+    ],
+    [
+      () => textsOf(values, "range"),
+      "Unexpected value of a ruling `[1,2]` at range, expected `a list of texts`",
+    ],
+    [
+      () => wordOf(values, "text", { blue: 1 }),
+      'Unexpected value of a ruling `"red"` at text, expected `blue`',
+    ],
+  ])("are complained of when they are something else (%#)", (read, complaint) => {
+    expect(read).toThrow(new RangeError(complaint));
+  });
+});
+
+describe("phrases", () => {
+  test.each([
+    ["Titanium White", "titanium white"],
+    ["titanium-zinc-white", "titanium zinc white"],
+    ["Prussian Blue", "Prussian blue"],
+    ["Titanium-Zinc White", "titanium-zinc white"],
+    ["PBk 9", "PBk 9"],
+    ["Titanium dioxide, rutile", "rutile titanium dioxide"],
+    ["Lamp Black, milled", "milled lamp black"],
+    ["One, two, three", "one, two, three"],
+  ])("%s stands in a sentence as %s", (name, text) => {
+    expect(within(name)).toBe(text);
+  });
+
+  test("lists read with commas and an and; names with commas of their own with semicolons", () => {
+    expect([listed([]), listed(["a"]), listed(["a", "b"]), listed(["a", "b", "c"], "or")]).toEqual([
+      "",
+      "a",
+      "a and b",
+      "a, b or c",
+    ]);
+    expect(listed(["white, of no name, old", "chalk", "barytes"])).toBe(
+      "white, of no name, old; chalk; and barytes",
+    );
+  });
+
+  test("figures claim no more digits than they bear", () => {
+    expect([
+      significant(3, 2),
+      significant([1.1, 2], 2),
+      significant(0.3, 2),
+      significant(100, 2),
+      significant([3.1, 3.12], 2),
+    ]).toEqual(["3", "1.1\u20132", "0.3", "100", "about 3.1"]);
+    expect([
+      percent(0.0015),
+      percent(0.003),
+      percent(0.6449),
+      percent(1),
+      percent(6.4),
+      percent([0.02, 0.06]),
+    ]).toEqual([
+      "0.15\u00a0%",
+      "0.3\u00a0%",
+      "64\u00a0%",
+      "100\u00a0%",
+      "640\u00a0%",
+      "2\u20136\u00a0%",
+    ]);
+    expect([dayCount(1), dayCount([3, 6]), dateWords("2009-06-01")]).toEqual([
+      "1\u00a0day",
+      "3\u20136\u00a0days",
+      "1 June 2009",
+    ]);
+  });
+
+  test("what slows multiplies the days, and what speeds leaves a share of them", () => {
+    expect([
+      timesTheDays([1.6, 2.2]),
+      timesTheDays([0.3, 0.5]),
+      timesTheDays([0.9, 1]),
+      timesTheDays([1, 1]),
+    ]).toEqual([
+      "1.6\u20132.2 times the days",
+      "30\u201350\u00a0% of the days",
+      "90\u2013100\u00a0% of the days",
+      "the same days",
+    ]);
+  });
+
+  test("a term is listed only where its print differs from its key", () => {
+    expect(Object.entries(TERMS).length).toBeGreaterThan(0);
+    for (const [key, print] of Object.entries(TERMS)) expect(print).not.toBe(key);
+  });
+});
