@@ -39,8 +39,13 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const knowledge = tables === undefined ? undefined : knowledgeOf(tables);
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
-  const colours = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
-  const grounds = resolvedGrounds(files.workshop, resolver);
+  const read = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
+  const chart = resolvedGrounds(files.workshop, resolver);
+  const colours = read.map((colour) => withNoise(colour, resolver));
+  const grounds = chart && {
+    black: resolver.withWorkshopNoise(chart.black),
+    white: resolver.withWorkshopNoise(chart.white),
+  };
   diagnostics.push(
     ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
     ...tradeFaults(files),
@@ -142,6 +147,16 @@ function resolvedColour(
     tints,
     films,
     ...(masstone === undefined ? {} : { masstone }),
+  };
+}
+
+/** A colour with the noise of the workshop's own replicates, which only all its records together show. */
+function withNoise(colour: Colour, { withWorkshopNoise }: ReadingResolver): Colour {
+  return {
+    ...colour,
+    ...(colour.masstone === undefined ? {} : { masstone: withWorkshopNoise(colour.masstone) }),
+    tints: colour.tints.map((tint) => ({ ...tint, reading: withWorkshopNoise(tint.reading) })),
+    films: colour.films.map((film) => ({ ...film, reading: withWorkshopNoise(film.reading) })),
   };
 }
 
