@@ -23,22 +23,22 @@ export const wording = z.string().min(1);
 
 /** A number in its reach, both ends allowed. */
 export function numberCell(least: number, most: number, unit: string): z.ZodType<number> {
-  return z.union([z.number(), z.string()]).transform((cell, { addIssue }) => {
+  return z.union([z.number(), z.string()]).transform((cell, context) => {
     const value = typeof cell === "number" ? cell : written(cell);
     if (value >= least && value <= most) return value;
-    addIssue({ code: "custom", message: `a number from ${least} to ${most} ${unit}` });
+    context.addIssue({ code: "custom", message: `a number from ${least} to ${most} ${unit}` });
     return z.NEVER;
   });
 }
 
 /** One number or a range, "4.3" or "3.9-4.3", each end in its reach. */
 export function quantityCell(least: number, most: number, unit: string): z.ZodType<Quantity> {
-  return z.union([z.number(), z.string()]).transform((cell, { addIssue }) => {
+  return z.union([z.number(), z.string()]).transform((cell, context) => {
     const [lower, upper] =
       typeof cell === "number" ? [cell, cell] : endsOf(cell.split("-").map(written));
     if (lower >= least && lower <= upper && upper <= most)
       return lower === upper ? lower : ([lower, upper] as const);
-    addIssue({
+    context.addIssue({
       code: "custom",
       message: `one number or a range from ${least} to ${most} ${unit}, such as 3.9-4.3`,
     });
@@ -63,5 +63,5 @@ export function listCell<Item extends z.ZodType<unknown, string>>(
   return z.preprocess(
     (cell) => (typeof cell === "string" ? cell.split(";").map((part) => part.trim()) : cell),
     z.array(item).min(1),
-  ) as unknown as z.ZodType<readonly z.output<Item>[]>;
+  );
 }

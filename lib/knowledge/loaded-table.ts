@@ -87,7 +87,7 @@ function faults(issue: z.core.$ZodIssue, row: WrittenRow): Diagnostic[] {
   return [
     tableFault(row.place(subject), {
       subject,
-      actual: cell === undefined ? "nothing" : String(cell),
+      actual: printed(cell),
       expected:
         issue.code === "invalid_value"
           ? allowed.join(" | ")
@@ -97,6 +97,10 @@ function faults(issue: z.core.$ZodIssue, row: WrittenRow): Diagnostic[] {
       ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
     }),
   ];
+}
+
+function printed(cell: unknown): string {
+  return cell === undefined ? "nothing" : typeof cell === "string" ? cell : JSON.stringify(cell);
 }
 
 function unread({ source, standing }: EvidencedRow, row: WrittenRow): Diagnostic[] {

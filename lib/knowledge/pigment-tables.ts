@@ -27,7 +27,7 @@ function figureTable(
       .transform((row: Omit<FigureRow, "figure">): FigureRow => ({
         ...row,
         figure: (row as unknown as Record<string, Quantity>)[column] as Quantity,
-      })) as unknown as z.ZodType<FigureRow>,
+      })),
     names: ({ kind, pigments: names, source }) =>
       names.map((name) => `${kind}, ${name}, by ${source}`),
   };

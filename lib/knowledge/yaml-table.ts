@@ -1,4 +1,4 @@
-import { isMap, isNode, isScalar, isSeq, LineCounter, parseDocument } from "yaml";
+import { isMap, isScalar, isSeq, LineCounter, parseDocument } from "yaml";
 import { tableFault, type Place, type WrittenTable } from "./written-table.ts";
 
 /** The rows of a YAML text: a list, each row of it keys and values. @param file as complaints name it. */
@@ -16,11 +16,7 @@ export function yamlTable(file: string, text: string): WrittenTable {
   if (!isSeq(list)) return broken(at(0), "no list", "a list of rows");
   const odd = list.items.find((item) => !isMap(item));
   if (odd !== undefined)
-    return broken(
-      at(isNode(odd) ? (odd.range?.[0] ?? 0) : 0),
-      "a row without keys",
-      "keys and values in each row",
-    );
+    return broken(at(odd.range[0]), "a row without keys", "keys and values in each row");
   return {
     diagnostics: [],
     rows: list.items
@@ -29,8 +25,8 @@ export function yamlTable(file: string, text: string): WrittenTable {
         cells: row.toJS(document) as Record<string, unknown>,
         place: (column) => {
           const pair = row.items.find(({ key }) => isScalar(key) && key.value === column);
-          const node = isNode(pair?.value) ? pair.value : isNode(pair?.key) ? pair.key : row;
-          return at(node.range?.[0] ?? row.range?.[0] ?? 0, column);
+          const node = pair?.value ?? pair?.key ?? row;
+          return at(node.range[0], column);
         },
       })),
   };
