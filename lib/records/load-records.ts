@@ -1,4 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { knowledgeOf } from "../knowledge/pigment-knowledge.ts";
+import { loadedTables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import { claimFaults } from "./claim-faults.ts";
@@ -32,7 +34,9 @@ export interface LoadedRecords {
 /** Read and check a workshop's content folder: the records, or everything that is wrong with them. */
 export function loadRecords(contentDir: string, cwd: string = process.cwd()): LoadedRecords {
   const tree = contentTree(contentDir, cwd);
-  const diagnostics = [...tree.diagnostics];
+  const { tables, diagnostics: ofTables } = loadedTables();
+  const diagnostics = [...ofTables, ...tree.diagnostics];
+  const knowledge = tables === undefined ? undefined : knowledgeOf(tables);
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const read = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
@@ -45,7 +49,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   diagnostics.push(
     ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
     ...tradeFaults(files),
-    ...pigmentFaults(files),
+    ...(knowledge === undefined ? [] : pigmentFaults(files, knowledge)),
     ...paintFaults(files),
     ...hazardFaults(files),
     ...claimFaults(files),
@@ -53,7 +57,11 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   );
 
   const sorted = inOrder(diagnostics);
-  if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error"))
+  if (
+    knowledge === undefined ||
+    files.workshop === undefined ||
+    sorted.some(({ severity }) => severity === "error")
+  )
     return { diagnostics: sorted };
   const newestDate = [
     ...datesOf(
@@ -85,6 +93,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
           { slug, file, record, body, bodyLine, place: yaml.place },
         ]),
       ),
+      knowledge,
       ...(newestDate === undefined ? {} : { newestDate }),
     },
   };
