@@ -8,7 +8,8 @@ import type { Standing } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import {
   expectationOf,
-  expectedLightfastness,
+  weakerExpectation,
+  type ExpectedLightfastnessRow,
   categoryOf,
   type Expectation,
 } from "./expected-lightfastness.ts";
@@ -30,6 +31,8 @@ export interface StatedCategory {
 export interface PermanencePigment {
   readonly name: string;
   readonly colourIndexName?: string | undefined;
+  /** What the tables lead one to expect of it. */
+  readonly expected?: ExpectedLightfastnessRow | undefined;
   /** As its supplier states. */
   readonly stated?: StatedCategory | undefined;
 }
@@ -61,7 +64,7 @@ export interface PermanenceRuling {
 
 /**
  * @throws RangeError when a colour change is negative, NaN or infinite.
- * @example permanenceRuling({ pigments: [{ name: "bone black", colourIndexName: "PBk 9" }], exposures: [] }).expectation // "excellent"
+ * @example permanenceRuling({ pigments: [{ name: "bone black", colourIndexName: "PBk 9", expected }], exposures: [] }).expectation // "excellent"
  */
 export function permanenceRuling(question: PermanenceQuestion): PermanenceRuling {
   const forms = formRatings(question.exposures);
@@ -154,7 +157,7 @@ function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling 
       };
 }
 
-function ratedPigment({ name, colourIndexName, stated }: PermanencePigment): Rated[] {
+function ratedPigment({ name, colourIndexName, stated, expected }: PermanencePigment): Rated[] {
   if (stated !== undefined)
     return [
       {
@@ -164,18 +167,18 @@ function ratedPigment({ name, colourIndexName, stated }: PermanencePigment): Rat
         reason: statedReason("pigment-category-stated", stated, name),
       },
     ];
-  const row = colourIndexName === undefined ? undefined : expectedLightfastness(colourIndexName);
-  if (row === undefined || colourIndexName === undefined) return [];
+  if (expected === undefined || colourIndexName === undefined) return [];
+  const expectation = weakerExpectation(expected);
   return [
     {
       name,
-      category: categoryOf(row.expectation),
+      category: categoryOf(expectation),
       isStated: false,
       reason: {
         rule: "expected-by-colour-index-name",
-        values: { pigment: name, colourIndexName, expectation: row.expectation, kinds: row.kinds },
+        values: { pigment: name, colourIndexName, expectation, kinds: expected.kinds },
         standing: "estimated",
-        source: row.source,
+        source: expected.source,
       },
     },
   ];

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { chemistryOf } from "../support/known.ts";
 import { fatnessRuling } from "../../lib/drying/oil-richness.ts";
 import { filmHealthRulings, WRINKLES_FROM_OIL } from "../../lib/drying/film-defects.ts";
 import { groundRulings, placeByClass } from "../../lib/drying/layering-advice.ts";
@@ -137,7 +138,7 @@ describe("filmHealthRulings", () => {
     rules(
       filmHealthRulings({
         ...film,
-        pigments: [{ name: "zinc white", colourIndexName: "PW 4", massFraction }],
+        pigments: [{ name: "zinc white", ...chemistryOf("PW 4"), massFraction }],
       }),
     );
   test("zinc white makes brittle and makes soaps, from a share on", () => {
@@ -151,14 +152,14 @@ describe("filmHealthRulings", () => {
     expect(
       filmHealthRulings({
         ...film,
-        pigments: [{ name: "zinc white", colourIndexName: "PW 4", massFraction: 0.3 }],
+        pigments: [{ name: "zinc white", ...chemistryOf("PW 4"), massFraction: 0.3 }],
       })[0]?.values,
     ).toEqual({ pigment: "zinc white", massFraction: 0.3 });
   });
   test("lead white makes tough, and soaps", () => {
     expect(
       rules(
-        filmHealthRulings({ ...film, pigments: [{ name: "lead white", colourIndexName: "PW 1" }] }),
+        filmHealthRulings({ ...film, pigments: [{ name: "lead white", ...chemistryOf("PW 1") }] }),
       ),
     ).toEqual(["lead-makes-tough", "lead-soaps-turn-transparent"]);
   });
@@ -166,7 +167,7 @@ describe("filmHealthRulings", () => {
     expect(
       filmHealthRulings({
         ...film,
-        pigments: [{ name: "titanium white", colourIndexName: "PW 6" }, { name: "unnamed" }],
+        pigments: [{ name: "titanium white", ...chemistryOf("PW 6") }, { name: "unnamed" }],
       }),
     ).toEqual([]));
   test("an oil-rich paint wrinkles when thick", () => {
@@ -183,8 +184,8 @@ describe("filmHealthRulings", () => {
   test("each with a standing and a source, names the pigment", () => {
     const all = filmHealthRulings({
       pigments: [
-        { name: "zinc white", colourIndexName: "PW 4" },
-        { name: "lamp black", colourIndexName: "PBk 6" },
+        { name: "zinc white", ...chemistryOf("PW 4") },
+        { name: "lamp black", ...chemistryOf("PBk 6") },
       ],
       oils: [{ oil: "linseed", massFraction: 1 }],
       addedDriers: [{ metal: "cobalt", percentOnOil: 0.1 }],

@@ -10,10 +10,11 @@ import {
   permanenceRuling,
   type PermanenceQuestion,
 } from "../../lib/permanence/permanence-ruling.ts";
-import { SENSITIVITIES, sensitivityRulings } from "../../lib/permanence/sensitivity.ts";
+import { sensitivityRulings } from "../../lib/permanence/sensitivity.ts";
 import { PERMANENCE_RULINGS } from "../../lib/words/en/statements-permanence.ts";
 import type { Exposure } from "../../lib/permanence/exposure.ts";
 import { expect, test } from "vitest";
+import { KNOWN } from "../support/known.ts";
 import { holdSentences } from "./statements-held.ts";
 
 const exposed = (
@@ -86,11 +87,11 @@ const rulings = [
   suitabilityRuling("III"),
   customaryCategory(blueWool(7)).reason,
   ...[0.1, 2.1, 2.6, 20].map((change) => greyScaleRuling(change).reason),
-  ...SENSITIVITIES.flatMap(({ colourIndexNames }) =>
+  ...KNOWN.tables.sensitivities.flatMap((row) =>
     sensitivityRulings(
-      colourIndexNames.map((name) => ({ name: `Pigment ${name}`, colourIndexName: name })),
-    ),
-  ).map(({ reason }) => reason),
+      row.pigments.map((name) => ({ name: `Pigment ${name}`, sensitivities: [row] })),
+    ).map(({ reason }) => reason),
+  ),
 ];
 
 holdSentences("sentences of permanence", PERMANENCE_RULINGS, rulings);

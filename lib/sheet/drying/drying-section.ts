@@ -25,6 +25,7 @@ import {
 } from "../../quantities/figure.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
+import type { Knowledge } from "../../knowledge/pigment-knowledge.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
 import { decidingTrial, recordedTrials } from "./drying-trials.ts";
@@ -42,7 +43,7 @@ export function dryingSection(
   records: Records,
 ): DryingSection {
   const paint: DryingPaint = { parts, vehicle, additions, oilIndexGPer100g: oil.oilIndexGPer100g };
-  const question = dryingQuestion(paint);
+  const question = dryingQuestion(paint, records.knowledge);
   const expected = dryingEstimate(question);
   const contributions = contributionFigures(expected, (contribution) =>
     inputsOf(contribution, paint),
@@ -105,11 +106,14 @@ export function dryingSection(
   };
 }
 
-function dryingQuestion({ parts, vehicle, additions }: DryingPaint): DryingQuestion {
+function dryingQuestion(
+  { parts, vehicle, additions }: DryingPaint,
+  knowledge: Knowledge,
+): DryingQuestion {
   return {
     pigments: parts.map(({ name, colourIndexName, massFraction }) => ({
       name,
-      colourIndexName,
+      chemistry: knowledge.pigment(colourIndexName).chemistry,
       massFraction: isKnown(massFraction) ? massFraction.value : undefined,
     })),
     oils: oilParts(vehicle, additions),

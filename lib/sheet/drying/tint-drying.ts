@@ -6,6 +6,7 @@ import {
 import type { OilPart } from "../../drying/vehicle-drying.ts";
 import { isKnown, sourceFigure, type Figure } from "../../quantities/figure.ts";
 import { midpoint, type Quantity } from "../../quantities/interval.ts";
+import type { Knowledge } from "../../knowledge/pigment-knowledge.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
@@ -42,7 +43,9 @@ export function tintDrying(
   return whites.map((slug) => {
     const { name, colourIndexName } = whiteColour(slug, records);
     const at = `drying.inWhites.${slug}`;
-    const expected = dryingEstimate(mixtureQuestion(paint, whitePaint(slug, records), WHITE_PARTS));
+    const expected = dryingEstimate(
+      mixtureQuestion(paint, whitePaint(slug, records), WHITE_PARTS, records.knowledge),
+    );
     const trial = decidingTrial(trials.filter(({ figures }) => figures.tintedWith?.slug === slug));
     const touchDryDays =
       trial === undefined || !isKnown(trial.figures.touchDryDays)
@@ -93,6 +96,7 @@ export function mixtureQuestion(
   colour: DryingPaint,
   white: DryingPaint,
   whiteParts: number,
+  knowledge: Knowledge,
 ): DryingQuestion {
   const [one, other] = [shares(colour), shares(white)];
   const pigmentOf = (share: number | undefined, whole: number | undefined): number | undefined =>
@@ -102,8 +106,13 @@ export function mixtureQuestion(
   const colourOil = pigmentOf(one?.oil, oilWhole);
   return {
     pigments: [
-      ...pigments(colour.parts, pigmentOf(one?.pigment, pigmentWhole), false),
-      ...pigments(white.parts, pigmentOf(other && whiteParts * other.pigment, pigmentWhole), true),
+      ...pigments(colour.parts, pigmentOf(one?.pigment, pigmentWhole), false, knowledge),
+      ...pigments(
+        white.parts,
+        pigmentOf(other && whiteParts * other.pigment, pigmentWhole),
+        true,
+        knowledge,
+      ),
     ],
     oils: oils(colour.vehicle, white.vehicle, colourOil),
     addedDriers: [
@@ -132,10 +141,11 @@ function pigments(
   parts: readonly PigmentPart[],
   share: number | undefined,
   white: boolean,
+  knowledge: Knowledge,
 ): DryingPigment[] {
   return parts.map(({ name, colourIndexName, massFraction }) => ({
     name,
-    colourIndexName,
+    chemistry: knowledge.pigment(colourIndexName).chemistry,
     white,
     massFraction:
       share === undefined || !isKnown(massFraction) ? undefined : massFraction.value * share,

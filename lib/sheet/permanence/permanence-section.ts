@@ -33,6 +33,7 @@ export function permanenceSection(
     return {
       name,
       colourIndexName,
+      expected: records.knowledge.pigment(colourIndexName).lightfastness,
       ...(category === undefined ? {} : { stated: { category, form } }),
     };
   });
@@ -108,7 +109,12 @@ export function permanenceSection(
       ...(isKnown(wool) ? [customaryCategory(blueWool(midpoint(wool.value))).reason] : []),
       ...suitability(ruling),
     ],
-    sensitivities: sensitivityRulings(parts).map(({ reason }) => reason),
+    sensitivities: sensitivityRulings(
+      parts.map(({ name, colourIndexName }) => ({
+        name,
+        sensitivities: records.knowledge.pigment(colourIndexName).sensitivities,
+      })),
+    ).map(({ reason }) => reason),
     label: labelLightfastness(ruling),
     contradictions: contradictions(weakestForm(ruling.forms), stated, byPigments),
   };

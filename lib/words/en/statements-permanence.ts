@@ -15,8 +15,13 @@ const EFFECTS = {
   darkens: ["darkens", "darken"],
   browns: ["turns brown", "turn brown"],
   reddens: ["reddens", "redden"],
+  whitens: ["whitens", "whiten"],
   "turns violet": ["turns violet", "turn violet"],
   dissolves: ["dissolves", "dissolve"],
+  "loses its ash": [
+    "loses its ash, and keeps its carbon,",
+    "lose their ash, and keep their carbon,",
+  ],
   fades: ["fades", "fade"],
 } as const;
 const IN_OIL = {
@@ -87,9 +92,11 @@ export const PERMANENCE_RULINGS = {
   "below-suitable": (v) =>
     `Category ${textOf(v, "category")} lies below the two that the specification for artists' oil paints lists.`,
 
+  "harmed-by-light": (v) => harm(v, "in strong light"),
   "harmed-by-alkali": (v) => harm(v, "in alkali"),
   "harmed-by-acid": (v) => harm(v, "in acid"),
   "harmed-by-sulphur": (v) => harm(v, "in sulphurous air"),
+  "harmed-by-sulphide-pigments": (v) => harm(v, "beside pigments that are sulphides"),
   "harmed-by-heat": (v) => harm(v, "when heated"),
   "harmed-by-damp": (v) => harm(v, "in the damp"),
 } as const satisfies Record<string, StatementWording>;
@@ -139,5 +146,10 @@ function harm(values: Values, where: string): string {
     /^(oil (?:shields|does not shield))/,
     `$1 ${isOne ? "it" : "them"}`,
   );
-  return sentence(`${namesWithin(pigments)} ${isOne ? one : several} ${where}; ${shield}`);
+  const said = `${namesWithin(pigments)} ${isOne ? one : several} ${where}`;
+  return sentence(
+    hasValue(values, "disputed")
+      ? `old books say that ${said}; that is disputed, and a sound oil film has not shown it`
+      : `${said}; ${shield}`,
+  );
 }
