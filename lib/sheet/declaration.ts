@@ -30,7 +30,7 @@ export type Shape =
   | { readonly form: "plain"; readonly schema: Schema }
   | { readonly form: "members"; readonly members: Readonly<Record<string, Declared>> }
   | { readonly form: "list"; readonly member: Declared }
-  | { readonly form: "map"; readonly member: Declared };
+  | { readonly form: "map"; readonly keys: readonly string[]; readonly member: Declared };
 
 declare const TYPE: unique symbol;
 declare const WORD: unique symbol;
@@ -65,6 +65,8 @@ type MembersOf<M> = Flat<
 
 /** The TypeScript type of a declared part: `type OilSection = SectionOf<typeof OIL>`. */
 export type SectionOf<D extends Declared> = TypeIn<D>;
+/** The type of parts that a section takes up beside its own. */
+export type PartsOf<M extends Members> = MembersOf<M>;
 /** Keys of the words that the figures of a declared part are named by. */
 export type WordsOf<D extends Declared> = WordIn<D>;
 
@@ -147,18 +149,20 @@ export function list<T, W extends string>(member: Declared<T, W>): Required<read
   return declared({ form: "list", member });
 }
 
-/** Alike parts by a key of a closed set: viewings, equal lightnesses. */
-export function map<K extends string>(): <T, W extends string>(
+/** Alike parts by a key of a closed set, of which some may be missing: viewings, equal lightnesses. */
+export function map<const K extends string, T, W extends string>(
+  keys: readonly K[],
   member: Declared<T, W>,
-) => Required<{ readonly [P in K]?: T }, W> {
-  return (member) => declared({ form: "map", member });
+): Required<{ readonly [P in K]?: T }, W> {
+  return declared({ form: "map", keys, member });
 }
 
 /** The same with every key of the set there. */
-export function fullMap<K extends string>(): <T, W extends string>(
+export function fullMap<const K extends string, T, W extends string>(
+  keys: readonly K[],
   member: Declared<T, W>,
-) => Required<{ readonly [P in K]: T }, W> {
-  return (member) => declared({ form: "map", member });
+): Required<{ readonly [P in K]: T }, W> {
+  return declared({ form: "map", keys, member });
 }
 
 /** A part that is left out where nothing is known of it. */
@@ -185,4 +189,10 @@ export function optionally<M extends Members>(
   return Object.fromEntries(
     Object.entries(members).map(([key, part]) => [key, optional(part)]),
   ) as { readonly [K in keyof M]: Optional<TypeIn<M[K]>, WordIn<M[K]>> };
+}
+
+/** How a declared figure reads. @throws RangeError for what is no figure. */
+export function figureForm({ shape }: Declared): FigureForm {
+  if (shape.form !== "figure") throw new RangeError(`a ${shape.form} is no figure`);
+  return shape.figure;
 }

@@ -7,7 +7,7 @@ import {
   type Known,
 } from "../quantities/figure.ts";
 import { isStatement, type Statement } from "../quantities/statement.ts";
-import type { Declared } from "./declaration.ts";
+import type { Declared, Shape } from "./declaration.ts";
 import { figureRow, type FigureRow } from "./figure-table.ts";
 import { SHEET, type Sheet } from "./sheet.ts";
 
@@ -160,12 +160,19 @@ function partsOf({ shape }: Declared, node: unknown, path: readonly string[]): P
     }));
   if (shape.form === "figure" || shape.form === "list" || typeof node !== "object")
     throw new RangeError(`${path.join(".")} is no ${shape.form}, as it is declared`);
-  return Object.entries(node).map(([key, value]) => {
-    const part = shape.form === "map" ? shape.member : shape.members[key];
+  return Object.entries(node as Readonly<Record<string, unknown>>).map(([key, value]) => {
+    const part = shape.form === "members" ? shape.members[key] : inMap(shape, key);
     if (part === undefined)
       throw new RangeError(`${[...path, key].join(".")} is not declared in its section`);
     return { key, name: key, star: shape.form === "map" ? "*" : key, part, value };
   });
+}
+
+function inMap(
+  { keys, member }: Extract<Shape, { form: "map" }>,
+  key: string,
+): Declared | undefined {
+  return keys.includes(key) ? member : undefined;
 }
 
 /** An array's member goes by its slug, a tint by its white's, a step by its ratio, a film by its micrometres: paths then survive a new neighbour. */

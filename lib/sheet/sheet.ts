@@ -1,4 +1,4 @@
-import { DISPERSIONS, FAMILIES } from "../records/schema/terms.ts";
+import type { Dispersion, Family } from "../records/schema/terms.ts";
 import {
   list,
   optional,
@@ -28,10 +28,10 @@ import { TINT } from "./tints/tint-figures.ts";
 export const SHEET = section({
   slug: text,
   name: text,
-  family: orUndefined(plain<(typeof FAMILIES)[number]>({ type: "string" })),
+  family: orUndefined(plain<Family>({ type: "string" })),
   recordDate: orUndefined(text),
   vehicle: orUndefined(VEHICLE),
-  dispersion: orUndefined(plain<(typeof DISPERSIONS)[number]>({ type: "string" })),
+  dispersion: orUndefined(plain<Dispersion>({ type: "string" })),
   pigments: list(PIGMENT),
   /** Driers, mediums and thinners on top of pigment and oil. */
   additions: list(ADDITION),

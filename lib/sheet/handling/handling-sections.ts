@@ -11,6 +11,7 @@ import {
   statements,
   text,
   texts,
+  type PartsOf,
   type Schema,
   type SectionOf,
 } from "../declaration.ts";
@@ -75,8 +76,7 @@ const LABEL = {
   /** Metals that a studio has to know of although no supplier classifies them. */
   notClassified: statements,
 };
-const LABEL_SECTION = section(LABEL);
-export type LabelPart = SectionOf<typeof LABEL_SECTION>;
+export type LabelPart = PartsOf<typeof LABEL>;
 
 /** A dry pigment, drier or thinner on its own, as the studio meets it before it is paint. */
 export interface HandledPart extends LabelPart {

@@ -30,7 +30,7 @@ function drawnFrom(...keys: readonly string[]): Schema {
   };
 }
 
-const DAY_LAB = fullMap<"D65/10">()(LAB);
+const DAY_LAB = fullMap(["D65/10"], LAB);
 
 export const MIXTURE_COMPONENT = section({
   /** Of the pigment. */

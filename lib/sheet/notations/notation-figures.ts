@@ -1,4 +1,4 @@
-import type { LabViewing } from "../../colorimetry/viewing.ts";
+import { LAB_VIEWINGS } from "../../colorimetry/viewing.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import { GEOMETRIES } from "../../records/schema/terms.ts";
@@ -15,6 +15,7 @@ import {
   plainNumber,
   section,
   statement,
+  type PartsOf,
   type SectionOf,
 } from "../declaration.ts";
 
@@ -36,7 +37,7 @@ export const LAB = section({
 export type LabFigures = SectionOf<typeof LAB>;
 
 /** Lab by the viewings that follow from a reading. */
-export const LAB_BY_VIEWING = map<LabViewing>()(LAB);
+export const LAB_BY_VIEWING = map(LAB_VIEWINGS, LAB);
 
 export const MUNSELL = section({
   /** Null below chroma .05: a neutral has none. */
@@ -53,8 +54,7 @@ export const SCREEN = {
   displayP3: section({ css: notation("displayP3"), inGamut: flag }),
   oklch: section({ css: notation("oklch") }),
 };
-const SCREEN_SECTION = section(SCREEN);
-export type ScreenFigures = SectionOf<typeof SCREEN_SECTION>;
+export type ScreenFigures = PartsOf<typeof SCREEN>;
 /** The same where it may not follow. */
 export const SCREEN_IF_KNOWN = optionally(SCREEN);
 
@@ -64,7 +64,7 @@ export const MASSTONE = section({
   /** Absent for a chip judged by eye. */
   geometry: optional(GEOMETRY),
   standing: STANDING,
-  xyz: map<LabViewing>()(XYZ),
+  xyz: map(LAB_VIEWINGS, XYZ),
   lab: LAB_BY_VIEWING,
   munsell: optional(MUNSELL),
   ...SCREEN_IF_KNOWN,

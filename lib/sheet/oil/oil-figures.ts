@@ -67,31 +67,33 @@ export const OIL = section({
 });
 export type OilSection = SectionOf<typeof OIL>;
 
+/** The lines of a batch, which a browser reckons anew for another size. */
+export const BATCH_LINES = {
+  pigments: quantity({ ...GRAMS, word: "batchPigment" }),
+  oilG: quantity({ ...GRAMS, word: "batchOil" }),
+  oilAtFirstG: quantity({ ...GRAMS, word: "batchOilAtFirst" }),
+  oilHeldBackG: quantity({ ...GRAMS, word: "batchOilHeldBack" }),
+  additions: quantity({ ...GRAMS, digits: 2, word: "batchAddition" }),
+  paintMl: quantity({ unit: "ml", kind: "decimal", digits: 0, word: "batchVolume" }),
+  lossMl: quantity({ unit: "ml", kind: "significant", digits: 2, word: "batchLossMl" }),
+  yieldMl: quantity({ unit: "ml", kind: "decimal", digits: 0, word: "batchYield" }),
+  tubes: quantity({ unit: "1", kind: "decimal", digits: 0, word: "batchTubes" }),
+  cost: quantity({ unit: "currency", kind: "decimal", digits: 2, word: "batchCost" }),
+};
+const { pigments, additions, tubes, cost, ...PLAIN_LINES } = BATCH_LINES;
+
 export const BATCH_SIZE = section({
   /** "100-g": by it a path finds the size. */
   slug: text,
   pigmentG: plainNumber,
-  pigments: list(section({ slug: text, massG: quantity({ ...GRAMS, word: "batchPigment" }) })),
-  oilG: quantity({ ...GRAMS, word: "batchOil" }),
-  oilAtFirstG: quantity({ ...GRAMS, word: "batchOilAtFirst" }),
-  oilHeldBackG: quantity({ ...GRAMS, word: "batchOilHeldBack" }),
-  additions: list(
-    section({ slug: text, massG: quantity({ ...GRAMS, digits: 2, word: "batchAddition" }) }),
-  ),
+  pigments: list(section({ slug: text, massG: pigments })),
+  ...PLAIN_LINES,
+  additions: list(section({ slug: text, massG: additions })),
   paintG: quantity({ ...GRAMS, word: "batchPaint" }),
-  paintMl: quantity({ unit: "ml", kind: "decimal", digits: 0, word: "batchVolume" }),
-  lossMl: quantity({ unit: "ml", kind: "significant", digits: 2, word: "batchLossMl" }),
-  yieldMl: quantity({ unit: "ml", kind: "decimal", digits: 0, word: "batchYield" }),
   /** Whole tubes of each size that it is sold in. */
-  tubes: list(
-    section({
-      slug: text,
-      ml: plainNumber,
-      count: quantity({ unit: "1", kind: "decimal", digits: 0, word: "batchTubes" }),
-    }),
-  ),
+  tubes: list(section({ slug: text, ml: plainNumber, count: tubes })),
   /** Of what is priced; absent when nothing is. */
-  cost: optional(quantity({ unit: "currency", kind: "decimal", digits: 2, word: "batchCost" })),
+  cost: optional(cost),
   /** What the cost leaves out, by slug. */
   unpriced: texts,
 });

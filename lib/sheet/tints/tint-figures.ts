@@ -21,8 +21,6 @@ import {
   STANDING,
 } from "../notations/notation-figures.ts";
 
-export type EqualLightness = "70" | "50" | "30";
-
 /** Colour to white by mass, as the record says it: "1:20". */
 export const MASS_RATIO = plain<string>({ type: "string", pattern: "^[0-9.]+:[0-9.]+$" });
 export const RATIO_KIND = oneOf(RATIO_KINDS);
@@ -64,7 +62,7 @@ export const TINT = section({
   standing: STANDING,
   massRatioKind: RATIO_KIND,
   steps: list(TINT_STEP),
-  atL: map<EqualLightness>()(AT_LIGHTNESS),
+  atL: map(["70", "50", "30"], AT_LIGHTNESS),
   sentence: statement,
   /** Why nothing is predicted between the measured steps, where nothing is. */
   refusal: optional(statement),
@@ -83,3 +81,4 @@ export const TINT = section({
   ),
 });
 export type TintSection = SectionOf<typeof TINT>;
+export type EqualLightness = keyof TintSection["atL"];
