@@ -2,8 +2,9 @@ import type { Statement } from "../quantities/statement.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { nearestIsccNbs, type NearestName } from "./iscc-nbs.ts";
 import { xyzToLab } from "./lab.ts";
-import { ASSUMED_REFLECTANCE_UNCERTAINTY, labUncertainty } from "./lab-uncertainty.ts";
+import { labUncertainty } from "./lab-uncertainty.ts";
 import { munsellOfLab, type Munsell } from "./munsell.ts";
+import { HAND_HELD_NOISE, type ReadingNoise } from "./reading-noise.ts";
 import { screenColours, type ScreenColours } from "./screen-colour.ts";
 import { tristimulus } from "./tristimulus.ts";
 import { VIEWINGS, type Lab, type Viewing, type Xyz } from "./viewing.ts";
@@ -26,18 +27,16 @@ export interface ReadingNotations {
  * A reading in every notation; each from the viewing that it is defined for.
  *
  * @param spectrum as {@link tristimulus} takes it.
- * @param reflectanceUncertainty standard uncertainty of a reflectance factor [1], >= 0.
  * @throws RangeError when the reading is outside its domain.
  */
 export function readingNotations(
   spectrum: Spectrum,
-  reflectanceUncertainty: number = ASSUMED_REFLECTANCE_UNCERTAINTY,
+  noise: ReadingNoise = HAND_HELD_NOISE,
+  moved: readonly (readonly number[])[] = [],
 ): ReadingNotations {
   const xyz = forEachViewing((viewing) => tristimulus(spectrum, viewing));
   const lab = forEachViewing((viewing) => xyzToLab(xyz[viewing], viewing));
-  const uncertainty = forEachViewing((viewing) =>
-    labUncertainty(spectrum, viewing, reflectanceUncertainty),
-  );
+  const uncertainty = forEachViewing((viewing) => labUncertainty(spectrum, viewing, noise, moved));
   return {
     xyz,
     lab,
