@@ -91,7 +91,7 @@ export function holdTypedSentences<S extends AnyStatement>(
       expect([...new Set(statements.map(({ rule }) => rule))].sort()).toEqual(rules.toSorted());
     });
     test.each(rules)("%s makes sentences that may be printed", (rule) => {
-      const wording = wordings[rule] as (values: S["values"]) => string;
+      const wording = wordings[rule];
       for (const statement of statements.filter((each) => each.rule === rule)) {
         const text = wording(statement.values);
         expect(sentenceFaults(text), text).toEqual([]);

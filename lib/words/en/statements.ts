@@ -27,5 +27,5 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
 function byRule<S extends { readonly rule: string; readonly values: object }>(
   wordings: WordingsOf<S>,
 ): Readonly<Record<string, StatementWording>> {
-  return wordings as unknown as Readonly<Record<string, StatementWording>>;
+  return wordings;
 }
