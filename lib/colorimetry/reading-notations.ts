@@ -1,6 +1,6 @@
-import type { Statement } from "../quantities/statement.ts";
+import { isStatement, type Statement } from "../quantities/statement.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
-import { nearestIsccNbs, type NearestName } from "./iscc-nbs.ts";
+import { isccNbsNames, type IsccNbsName } from "./iscc-nbs.ts";
 import { xyzToLab } from "./lab.ts";
 import { labUncertainty } from "./lab-uncertainty.ts";
 import { munsellOfLab, type Munsell } from "./munsell.ts";
@@ -17,8 +17,8 @@ export interface ReadingNotations {
   readonly labUncertainty: Readonly<Record<Viewing, Lab>>;
   /** From C/2; a ruling where the scale does not reach. */
   readonly munsell: Munsell | Statement;
-  /** From D65/2, the nearest centroid. */
-  readonly nbs: NearestName;
+  /** From the Munsell notation: one name, or two by a border; none where there is no notation. */
+  readonly nbs: readonly IsccNbsName[];
   /** From D65/2. */
   readonly screen: ScreenColours;
 }
@@ -37,12 +37,13 @@ export function readingNotations(
   const xyz = forEachViewing((viewing) => tristimulus(spectrum, viewing));
   const lab = forEachViewing((viewing) => xyzToLab(xyz[viewing], viewing));
   const uncertainty = forEachViewing((viewing) => labUncertainty(spectrum, viewing, noise, moved));
+  const munsell = munsellOfLab(lab["C/2"], uncertainty["C/2"]);
   return {
     xyz,
     lab,
     labUncertainty: uncertainty,
-    munsell: munsellOfLab(lab["C/2"], uncertainty["C/2"]),
-    nbs: nearestIsccNbs(lab["D65/2"]),
+    munsell,
+    nbs: isStatement(munsell) ? [] : isccNbsNames(munsell, munsell.uncertainty),
     screen: screenColours(xyz["D65/2"]),
   };
 }

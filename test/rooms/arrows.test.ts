@@ -39,7 +39,6 @@ function allowed(room: string): Set<string> {
 const PACKAGES: Readonly<Record<string, RegExp>> = {
   munsell: /^lib\/colorimetry\/munsell-inversion\.ts$/,
   culori: /^lib\/colorimetry\//,
-  "color-name-lists": /^lib\/colorimetry\//,
   zod: /^lib\/(?:knowledge|records)\//,
   yaml: /^lib\/(?:knowledge|records)\//,
   saxes: /^lib\/records\/readings\//,

@@ -1,3 +1,4 @@
+import { isccNbsText } from "../../colorimetry/iscc-nbs.ts";
 import { labNotations, type Followed } from "../../colorimetry/lab-notations.ts";
 import { labUnder } from "../../colorimetry/lab-under.ts";
 import { labToXyz } from "../../colorimetry/lab.ts";
@@ -20,6 +21,9 @@ export interface ReadingFigures extends Partial<ScreenFigures> {
   readonly munsell?: MunsellFigures;
   readonly nbsName?: Figure<string>;
 }
+
+/** Two names where a border lies within the uncertainty of the Munsell notation. */
+const BY_BLOCKS = "ISCC-NBS block of the Munsell notation";
 
 /** How far an eye places a chip between its neighbours: half a step of value, one of chroma. */
 const EYE_LAB_UNCERTAINTY: Lab = { L: 5, a: 2.5, b: 2.5 };
@@ -79,11 +83,15 @@ function spectrumFigures(
             from("C/2", "renotation, interpolated in LCHab", "newhall-1943"),
           ),
         }),
-    nbsName: notationFigure(
-      notations.nbs.name,
-      "",
-      from("D65/2", "nearest ISCC-NBS centroid by Delta-E00", "nbs-sp-440"),
-    ),
+    ...(notations.nbs.length === 0
+      ? {}
+      : {
+          nbsName: notationFigure(
+            isccNbsText(notations.nbs),
+            "",
+            from("C/2", BY_BLOCKS, "nbs-sp-440"),
+          ),
+        }),
     ...screenFigures(notations.screen, from("D65/2", "CSS colour from D65/2", "css-color-4")),
   };
 }
@@ -164,9 +172,9 @@ function figuresOfLab(
       ? {}
       : {
           nbsName: notationFigure(
-            nbs.notation.name,
+            isccNbsText(nbs.notation),
             "",
-            follows(nbs.approximate, "nearest ISCC-NBS centroid by Delta-E00", "nbs-sp-440"),
+            follows(nbs.approximate, BY_BLOCKS, "nbs-sp-440"),
           ),
         }),
     ...(screen === undefined
