@@ -1,5 +1,6 @@
 import type { Finish } from "../../optics/surface/gloss-depth.ts";
 import {
+  interval,
   list,
   number,
   oneOf,
@@ -132,6 +133,8 @@ export const OPTICS = section({
     digits: 2,
     word: "coverage",
   }),
+  /** S X of the film that opacity is judged by: what a dark paint's transparency goes by. */
+  scatteringPower: interval({ unit: "1", kind: "significant", digits: 2, word: "scatteringPower" }),
   opacityClass: word("opacityClass"),
   /** The colour in films over white, thinnest first: its undertone. */
   glaze: optional(list(GLAZE_STEP)),
