@@ -14,7 +14,7 @@ import { sensitivityRulings } from "../../lib/permanence/sensitivity.ts";
 import { PERMANENCE_RULINGS } from "../../lib/words/en/statements-permanence.ts";
 import type { Exposure } from "../../lib/permanence/exposure.ts";
 import { expect, test } from "vitest";
-import { KNOWN } from "../support/known.ts";
+import { KNOWN, lightOf } from "../support/known.ts";
 import { holdSentences } from "./statements-held.ts";
 
 const exposed = (
@@ -24,7 +24,7 @@ const exposed = (
   standard = "ASTM D4303",
 ): Exposure => ({ deltaEab, form, exposure, standard });
 const twoKinds = [exposed(2, "tint", "daylight under glass"), exposed(3, "tint", "xenon arc")];
-const pigment = (name: string, colourIndexName: string) => ({ name, colourIndexName });
+const pigment = (name: string, colourIndexName: string) => ({ name, ...lightOf(colourIndexName) });
 
 const questions: PermanenceQuestion[] = [
   { pigments: [], exposures: twoKinds },
@@ -41,7 +41,7 @@ const questions: PermanenceQuestion[] = [
   { pigments: [], exposures: [], stated: { category: "II", form: "masstone" } },
   {
     pigments: [
-      pigment("Prussian Blue", "PB 27"),
+      pigment("Ultramarine", "PB 29"),
       { ...pigment("Bone black", "PBk 9"), stated: { category: "I" } },
     ],
     exposures: [],
@@ -50,7 +50,7 @@ const questions: PermanenceQuestion[] = [
     pigments: [
       pigment("Alizarin lake", "PR 83"),
       pigment("Bone black", "PBk 9"),
-      pigment("Bismuth vanadate", "PY 184"),
+      pigment("Yttrium blue", "PB 86"),
     ],
     exposures: [],
   },
