@@ -1,5 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { labToXyz } from "./lab.ts";
 import { hueChromaOfLab } from "./munsell-inversion.ts";
 import { hueFamily, hueText, type MunsellColour } from "./munsell-notation.ts";
@@ -37,6 +37,11 @@ export interface Munsell extends MunsellColour {
   readonly uncertainty: MunsellUncertainty;
 }
 
+/** Why a colour has no Munsell notation. */
+export type MunsellStatement =
+  | StatementOf<"lighter-than-munsell-white", { readonly luminanceFactor: number }>
+  | StatementOf<"beyond-munsell-renotation", Lab>;
+
 const NO_UNCERTAINTY: Lab = { L: 0, a: 0, b: 0 };
 
 /**
@@ -55,7 +60,10 @@ const NO_UNCERTAINTY: Lab = { L: 0, a: 0, b: 0 };
  * @validity Chroma and hue below V 1 and above V 9 rest on extrapolated renotations.
  * @source newhall-1943, astm-d1535, munsell-npm
  */
-export function munsellOfLab(lab: Lab, labUncertainty: Lab = NO_UNCERTAINTY): Munsell | Statement {
+export function munsellOfLab(
+  lab: Lab,
+  labUncertainty: Lab = NO_UNCERTAINTY,
+): Munsell | MunsellStatement {
   requireFinite("L*, a* or b*", [lab.L, lab.a, lab.b]);
   if (!(lab.L >= 0)) throw domainError("L*", lab.L, "L* >= 0");
   for (const part of [labUncertainty.L, labUncertainty.a, labUncertainty.b]) {

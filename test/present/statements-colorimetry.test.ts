@@ -3,6 +3,7 @@ import { lamplight } from "../../lib/colorimetry/lamplight.ts";
 import { metamerism } from "../../lib/colorimetry/metamerism.ts";
 import { munsellOfLab } from "../../lib/colorimetry/munsell.ts";
 import { COLORIMETRY_RULINGS } from "../../lib/words/en/statements-colorimetry.ts";
+import { ofLooseValues } from "../../lib/words/en/statements.ts";
 import { isStatement, type Statement } from "../../lib/quantities/statement.ts";
 import { wavelengthsNm, type Spectrum } from "../../lib/quantities/spectrum.ts";
 import { holdSentences } from "./statements-held.ts";
@@ -20,10 +21,10 @@ const rippled = (amplitude: number) =>
 
 const rulings: (Statement | object)[] = [
   ...[edge(0.2, 0.2), edge(0.2, 0.34), edge(0.05, 0.6)].map(
-    (spectrum) => lamplight(spectrum).ruling,
+    (spectrum) => lamplight(spectrum).statement,
   ),
   ...[rippled(0.002), rippled(0.03), edge(0.05, 0.6)].map(
-    (other) => metamerism(GREY, other).ruling,
+    (other) => metamerism(GREY, other).statement,
   ),
   labUnder({ L: 5, a: -90, b: 60 }, "D65/10", "C/2"),
   labUnder({ L: 50, a: 10, b: 10 }, "D65/10", "A/10"),
@@ -31,4 +32,8 @@ const rulings: (Statement | object)[] = [
   munsellOfLab({ L: 2, a: 96, b: -90 }),
 ];
 
-holdSentences("sentences of colorimetry", COLORIMETRY_RULINGS, rulings.filter(isStatement));
+holdSentences(
+  "sentences of colorimetry",
+  ofLooseValues(COLORIMETRY_RULINGS),
+  rulings.filter(isStatement),
+);

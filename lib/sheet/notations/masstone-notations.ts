@@ -50,14 +50,14 @@ function spectral({ spectrum }: SpectrumReading): Pick<MasstoneNotations, "lampl
   const shift = lamplight(spectrum);
   return {
     lamplight: {
-      deltaE00: notationFigure(shift.deltaE00, "1", {
+      deltaE00: notationFigure(shift.deltaE00.incandescent, "1", {
         standing: "derived",
         restsOn: "measured",
         method: "Delta-E00 of D65/10 and A/10 carried over by CAT16",
         source: "li-2017",
         inputs: ["notations.masstone.lab.D65/10.L", "notations.masstone.lab.A/10.L"],
       }),
-      sentence: shift.ruling,
+      sentence: shift.statement,
     },
     curve: spectrum,
   };

@@ -8,9 +8,16 @@ import { MIXTURE_RULINGS } from "./statements-mixtures.ts";
 import { OPTICS_RULINGS } from "./statements-optics.ts";
 import { PERMANENCE_RULINGS } from "./statements-permanence.ts";
 
+/** Typed wordings among those of sciences whose statements are not typed yet. */
+export function ofLooseValues(
+  wordings: Readonly<Record<string, (values: never) => string>>,
+): Readonly<Record<string, StatementWording>> {
+  return wordings as Readonly<Record<string, StatementWording>>;
+}
+
 /** A sentence for each rule of each science; one file a science, and one of colours side by side. */
 export const RULINGS: Readonly<Record<string, StatementWording>> = {
-  ...COLORIMETRY_RULINGS,
+  ...ofLooseValues(COLORIMETRY_RULINGS),
   ...OPTICS_RULINGS,
   ...MIXTURE_RULINGS,
   ...FORMULATION_RULINGS,
