@@ -10,16 +10,9 @@ import { OPACITY_RULINGS } from "./statements-opacity.ts";
 import { OPTICS_RULINGS } from "./statements-optics.ts";
 import { PERMANENCE_RULINGS } from "./statements-permanence.ts";
 
-/** Typed wordings among those of sciences whose statements are not typed yet. */
-export function ofLooseValues(
-  wordings: Readonly<Record<string, (values: never) => string>>,
-): Readonly<Record<string, StatementWording>> {
-  return wordings as Readonly<Record<string, StatementWording>>;
-}
-
 /** A sentence for each rule of each science; one file a science, and one of colours side by side. */
 export const RULINGS: Readonly<Record<string, StatementWording>> = {
-  ...ofLooseValues(COLORIMETRY_RULINGS),
+  ...byRule(COLORIMETRY_RULINGS),
   ...OPTICS_RULINGS,
   ...byRule(OPACITY_RULINGS),
   ...MIXTURE_RULINGS,
