@@ -16,6 +16,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["words"],
   ["present"],
   ["plots"],
+  ["blocks"],
   ["pages"],
   ["answers", "print"],
   ["site"],
