@@ -6,7 +6,7 @@ const opened = (): void => {
     fold.open = true;
     fold = fold.parentElement?.closest("details") ?? null;
   }
-  if (target?.closest("details") != null) target.scrollIntoView();
+  if (target !== null && target.closest("details") !== null) target.scrollIntoView();
 };
 
 addEventListener("hashchange", opened);

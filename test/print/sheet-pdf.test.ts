@@ -104,7 +104,7 @@ describe.each(KINDS)("the printed sheet of %s", (slug) => {
       expect(
         lacking(
           [
-            "Worked from suppliers' data. The label and safety data sheet prevail; local codes and licensed practice come first.",
+            "From our suppliers\u2019 data. The label, the safety data sheet, local codes and licensed practice come first.",
             `${i + 1} of ${found.pages.length}`,
           ],
           pageText(page),

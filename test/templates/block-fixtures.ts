@@ -216,10 +216,16 @@ function bench(parts: FixtureParts): BenchView {
   };
 }
 
+function withoutTints(view: SheetView): SheetView {
+  return Object.fromEntries(
+    Object.entries(view).filter(([key]) => key !== "tints"),
+  ) as unknown as SheetView;
+}
+
 export function blockPages(
   parts: FixtureParts,
 ): { readonly name: string; readonly root: string; readonly view: AnyPageView }[] {
-  const { tints, ...bare } = sheet(parts);
+  const bare = sheet(parts);
   return [
     { name: "sheet", root: "../../", view: sheet(parts) },
     { name: "sheet-hazardous", root: "../../", view: sheet(parts, { hazard: parts.hazard }) },
@@ -227,7 +233,7 @@ export function blockPages(
       name: "sheet-bare",
       root: "../../",
       view: {
-        ...bare,
+        ...withoutTints(bare),
         masstone: { missing: "No drawdown has been read yet.", caption: "alone" },
         offer: [],
         unknownHazard: "No hazard data recorded; treat as hazardous.",
