@@ -90,6 +90,9 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
   const { facts, hides: wordings, detail } = context.words.pages.sheetPage;
   const film = text(worded, "optics.hidingFilmUm", context);
   const ratio = text(worded, "optics.contrastRatio", context);
+  // A dark paint is classed by how much it scatters: its contrast ratio says nothing of that.
+  const isByContrast =
+    isKnown(opacityClass) && opacityClass.inputs.includes("optics.contrastRatio");
   return fact(
     {
       name: facts.hides,
@@ -100,7 +103,7 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
       detail:
         film !== undefined
           ? detail.film(film)
-          : ratio === undefined
+          : ratio === undefined || !isByContrast
             ? undefined
             : detail.contrast(ratio),
       standing: standingView(opacityClass, context.words),
