@@ -1,5 +1,6 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { standingView } from "../present/standing-view.ts";
+import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { figureText } from "../present/figure-text.ts";
 import { upperFirst } from "../words/en/pages.ts";
 import type { FactView } from "../present/views.ts";
@@ -9,7 +10,7 @@ import type { PageContext } from "./page-context.ts";
 /** The line of facts on the first screen: each a word, a little more, and how it is known. */
 export function sheetFacts(worded: SheetTexts, { words, records }: PageContext): FactView[] {
   const { sheet } = worded;
-  const { facts, factDetail, expectation } = words.pages.sheet;
+  const { facts, factDetail } = words.pages.sheet;
   const text = (path: string): string | undefined => {
     if (!worded.has(path)) return undefined;
     const { row, figure } = worded.leaf(path);
@@ -38,13 +39,7 @@ export function sheetFacts(worded: SheetTexts, { words, records }: PageContext):
     };
   };
   const { permanence } = sheet;
-  const category = isKnown(permanence.category) ? permanence.category.value : undefined;
-  const exposureDetail =
-    permanence.basis === "own exposure"
-      ? words.pages.paint.permanence.fact
-      : permanence.basis === "stated"
-        ? factDetail.stated
-        : factDetail.exposed;
+  const light = lightfastnessWord(permanence, words);
   const strength = isKnown(sheet.optics.tintingStrength);
   const reference = records.workshop.strengthReference;
   const strengthDetail =
@@ -65,21 +60,13 @@ export function sheetFacts(worded: SheetTexts, { words, records }: PageContext):
       factDetail.munsell(sheet.notations.masstone?.geometry),
       "#notations",
     ),
-    category !== undefined
-      ? fact(
-          facts.lightfastness,
-          permanence.category,
-          words.pages.sheet.categories[category],
-          exposureDetail(category),
-          "#permanence",
-        )
-      : fact(
-          facts.lightfastness,
-          permanence.expectation,
-          expectationWord(permanence.expectation, expectation),
-          factDetail.notTested,
-          "#permanence",
-        ),
+    fact(
+      facts.lightfastness,
+      isKnown(permanence.category) ? permanence.category : permanence.expectation,
+      light?.word,
+      light?.detail,
+      "#permanence",
+    ),
     fact(
       facts.opacity,
       sheet.optics.opacityClass,
@@ -109,11 +96,4 @@ export function sheetFacts(worded: SheetTexts, { words, records }: PageContext):
       "#oil",
     ),
   ];
-}
-
-function expectationWord(
-  figure: Figure<string>,
-  wordings: Readonly<Record<string, string>>,
-): string | undefined {
-  return isKnown(figure) ? (wordings[figure.value] ?? figure.value) : undefined;
 }
