@@ -17,6 +17,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["words"],
   ["present"],
   ["plots"],
+  ["blocks"],
   ["pages"],
   ["answers", "print"],
   ["site"],
