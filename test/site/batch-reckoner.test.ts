@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { connectedBrowser } from "../support/connected-browser.ts";
 
 const browser = connectedBrowser();
-const sheet = (slug: string): string => `${inject("siteAddress")}/colours/${slug}/`;
+const sheet = (slug: string): string => `${inject("siteAddress")}/colours/${slug}/bench/`;
 
 /** Opens a sheet, and tells what its browser complains of. */
 async function opened(
