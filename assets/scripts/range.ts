@@ -1,8 +1,8 @@
 /** Narrows the range to what is searched for and ticked; without script every colour stands there. */
-const form = document.querySelector<HTMLFormElement>("[data-filters]");
+const form = document.querySelector<HTMLElement>("[data-filters]");
 const cards = [...document.querySelectorAll<HTMLElement>(".family .colour-card")];
 
-function narrow(filters: HTMLFormElement): void {
+function narrow(filters: HTMLElement): void {
   const status = filters.querySelector<HTMLElement>("[data-status]");
   const search = filters.querySelector<HTMLInputElement>("input[type=search]");
   const ticked = [...filters.querySelectorAll<HTMLInputElement>("input[type=checkbox]")];
@@ -31,9 +31,9 @@ function narrow(filters: HTMLFormElement): void {
                 .replace("{all}", String(cards.length));
   };
   filters.addEventListener("input", apply);
-  filters.addEventListener("submit", (event) => {
-    event.preventDefault();
-    document.querySelector<HTMLAnchorElement>(".colour-card:not([hidden]) a")?.click();
+  search?.addEventListener("keydown", ({ key }) => {
+    if (key === "Enter")
+      document.querySelector<HTMLAnchorElement>(".colour-card:not([hidden]) a")?.click();
   });
   filters.hidden = false;
   apply();

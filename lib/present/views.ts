@@ -359,7 +359,7 @@ export interface CatalogueGridView extends PageView {
     readonly heading: string;
     readonly choices: readonly { readonly tag: string; readonly text: string }[];
     readonly found: string;
-    readonly none: string;
+    readonly nothing: string;
   };
   /** This grid and the tables, the current one marked. */
   readonly orders: readonly LinkView[];

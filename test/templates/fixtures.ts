@@ -266,7 +266,7 @@ export const GRID: CatalogueGridView = {
     heading: "Only those that",
     choices: [{ tag: "fast", text: "dry fast" }],
     found: "{count} of {all} colours",
-    none: "No colour is all of that.",
+    nothing: "No colour is all of that.",
   },
   orders: ORDERS("Swatches by family"),
   families: [

@@ -316,7 +316,7 @@ export const PAGES = {
       search: "Find a colour, a pigment, PBk 9",
       heading: "Only those that",
       found: "{count} of {all} colours",
-      none: "No colour is all of that.",
+      nothing: "No colour is all of that.",
     },
     filterNames: {
       opaque: "hide",
