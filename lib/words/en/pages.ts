@@ -305,6 +305,21 @@ export const PAGES = {
   },
   catalogue: {
     heading: "Colours",
+    filters: {
+      search: "Find a colour, a pigment, PBk 9",
+      heading: "Only those that",
+      found: "{count} of {all} colours",
+      nothing: "No colour is all of that.",
+    },
+    filterNames: {
+      opaque: "hide",
+      transparent: "are transparent",
+      fast: "dry fast",
+      slow: "dry slowly",
+      lightfast: "last (category I or II)",
+      unwarned: "need no warning",
+    },
+    inThisWhite: (white: string) => `were let down in ${inSentence(white)}`,
     gridLead:
       "Every colour with its masstone, and its tint at L* 50 in the first white that reaches it.",
     orders: {
