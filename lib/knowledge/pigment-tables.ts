@@ -88,6 +88,7 @@ export const PIGMENT_TABLES = {
     kinds: wording,
     masstone: z.enum(EXPECTATION_WORDS),
     tint: z.enum(EXPECTATION_WORDS),
+    tintSource: evidence.source.optional(),
   }),
   sensitivities: {
     ...pigmentTable("permanence/sensitivities.csv", SENSITIVITY),

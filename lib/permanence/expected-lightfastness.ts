@@ -28,6 +28,8 @@ export interface ExpectedLightfastnessRow {
   readonly kinds: string;
   readonly masstone: Expectation;
   readonly tint: Expectation;
+  /** Text that tells of the tint, where it is another. */
+  readonly tintSource?: SourceKey | undefined;
   readonly source: SourceKey;
 }
 

@@ -47,7 +47,7 @@ export const SENSITIVITY_RULES: Readonly<Record<Agent, string>> = {
   alkali: "harmed-by-alkali",
   acid: "harmed-by-acid",
   sulphur: "harmed-by-sulphur",
-  "sulphide pigments": "harmed-by-sulphide-pigments",
+  "sulphide pigments": "said-to-be-harmed",
   heat: "harmed-by-heat",
   damp: "harmed-by-damp",
 };
@@ -69,14 +69,13 @@ export function sensitivityRulings(
       .map((row) => ({
         row,
         reason: {
-          rule: SENSITIVITY_RULES[agent],
+          rule: row.disputed === true ? "said-to-be-harmed" : SENSITIVITY_RULES[agent],
           values: {
             pigments: pigments
               .filter(({ sensitivities }) => sensitivities.includes(row))
               .map(({ name }) => name),
             effect: row.effect,
             inOil: row.inOil,
-            ...(row.disputed === true ? { disputed: "disputed" } : {}),
           },
           standing: "estimated" as const,
           source: row.source,

@@ -49,10 +49,4 @@ export const PIGMENT_SOURCES = {
     standing: "read",
     note: "The values agree with those of paint handbooks; the page does not say which.",
   },
-  "kirby-saunders-2004": {
-    citation:
-      "Kirby, J. & Saunders, D. (2004). Fading and colour change of Prussian blue: methods of manufacture and the influence of extenders. National Gallery Technical Bulletin, 25, 73-99.",
-    standing: "memory",
-    note: "Prussian blue fades in tints with white.",
-  },
 } as const satisfies Bibliography;

@@ -19,8 +19,8 @@ const EFFECTS = {
   "turns violet": ["turns violet", "turn violet"],
   dissolves: ["dissolves", "dissolve"],
   "loses its ash": [
-    "loses its ash, and keeps its carbon,",
-    "lose their ash, and keep their carbon,",
+    "loses its bone ash, and keeps its carbon,",
+    "lose their bone ash, and keep their carbon,",
   ],
   fades: ["fades", "fade"],
 } as const;
@@ -52,12 +52,20 @@ export const PERMANENCE_RULINGS = {
     sentence(
       `${within(textOf(v, "pigment"))}${bracketed(textOf(v, "colourIndexName"), kindsBeside(v))}: expected ${textOf(v, "expectation")}; not tested here`,
     ),
+  "pigment-exposed-in-its-own-paint": (v) =>
+    sentence(
+      `${within(textOf(v, "pigment"))} in a paint of its own was exposed here: its ${textOf(v, "form")} changed by \u0394E*ab ${decimals(numberOf(v, "deltaEab"), 1)}, as in category ${textOf(v, "category")}`,
+    ),
+  "weaker-in-tints": (v) =>
+    `In tints and thin glazes ${within(textOf(v, "pigment"))} stands less well: expected ${textOf(v, "expectation")}; not tested here.`,
+  "mixture-with-unknown-pigment": (v) =>
+    `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known, and a mixture is as good as its weakest: so its lightfastness is not stated.`,
   "pigments-alike": (v) =>
     `Its pigments are alike in light: ${namesWithin(textsOf(v, "pigments"))}.`,
   "weakest-pigment-decides": (v) =>
     `The least lightfast pigment decides: ${namesWithin(textsOf(v, "pigments"))}.`,
   "lightfastness-of-pigment-unknown": (v) =>
-    `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known here, and what is said of any other pigment does not cover it.`,
+    `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known here.`,
   "least-lightfast-by-exposure": (v) =>
     leastLightfast(
       v,
@@ -92,13 +100,16 @@ export const PERMANENCE_RULINGS = {
   "below-suitable": (v) =>
     `Category ${textOf(v, "category")} lies below the two that the specification for artists' oil paints lists.`,
 
-  "harmed-by-light": (v) => harm(v, "in strong light"),
   "harmed-by-alkali": (v) => harm(v, "in alkali"),
   "harmed-by-acid": (v) => harm(v, "in acid"),
   "harmed-by-sulphur": (v) => harm(v, "in sulphurous air"),
-  "harmed-by-sulphide-pigments": (v) => harm(v, "beside pigments that are sulphides"),
   "harmed-by-heat": (v) => harm(v, "when heated"),
-  "harmed-by-damp": (v) => harm(v, "in the damp"),
+  "harmed-by-damp": (v) => harm(v, "in strong light with damp"),
+  "harmed-by-light": (v) => harm(v, "in strong light, slowly or suddenly"),
+  "said-to-be-harmed": (v) =>
+    sentence(
+      `old books say that ${namesWithin(textsOf(v, "pigments"))} ${EFFECTS[wordOf(v, "effect", EFFECTS)][textsOf(v, "pigments").length < 2 ? 0 : 1]} beside colours that hold sulphides; whether that happens in oil is disputed`,
+    ),
 } as const satisfies Record<string, StatementWording>;
 
 function change(values: Values): string {
@@ -146,10 +157,5 @@ function harm(values: Values, where: string): string {
     /^(oil (?:shields|does not shield))/,
     `$1 ${isOne ? "it" : "them"}`,
   );
-  const said = `${namesWithin(pigments)} ${isOne ? one : several} ${where}`;
-  return sentence(
-    hasValue(values, "disputed")
-      ? `old books say that ${said}; that is disputed, and a sound oil film has not shown it`
-      : `${said}; ${shield}`,
-  );
+  return sentence(`${namesWithin(pigments)} ${isOne ? one : several} ${where}; ${shield}`);
 }
