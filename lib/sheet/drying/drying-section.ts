@@ -9,12 +9,8 @@ import {
 } from "../../drying/drying-trial.ts";
 import { fatnessRuling } from "../../drying/oil-richness.ts";
 import { filmHealthRulings } from "../../drying/film-defects.ts";
-import {
-  GROUND_RULES,
-  groundRulings,
-  placeByClass,
-  type Ground,
-} from "../../drying/layering-advice.ts";
+import { GROUND_RULES, groundRulings, type Ground } from "../../drying/layering-advice.ts";
+import { layeringLine } from "../../drying/layering-line.ts";
 import { LINSEED_DAYS, type OilPart } from "../../drying/vehicle-drying.ts";
 import {
   isKnown,
@@ -28,6 +24,7 @@ import type { Statement } from "../../quantities/statement.ts";
 import type { Knowledge } from "../../knowledge/pigment-knowledge.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
+import { dryingChemistry } from "./drying-chemistry.ts";
 import { decidingTrial, recordedTrials } from "./drying-trials.ts";
 import type { DryingSection, OilSection } from "../paint-section-types.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
@@ -57,6 +54,9 @@ export function dryingSection(
       ? ruleDays
       : fromTrial(decides.figures.touchDryDays, `${decides.path}.touchDryDays`);
   const through = decides?.figures.throughDryDays;
+  const fatness = isKnown(oil.oilVolumeFraction)
+    ? fatnessRuling(oil.oilVolumeFraction.value)
+    : undefined;
 
   return {
     class: dryingClassFigure("drying.touchDryDays", touchDryDays),
@@ -88,17 +88,22 @@ export function dryingSection(
     inWhites: tintDrying(colour, paint, trials, records),
     layering: [
       ...(isKnown(touchDryDays)
-        ? [placeByClass(dryingClassRuling(touchDryDays.value).dryingClass)]
+        ? [
+            layeringLine(
+              dryingClassRuling(touchDryDays.value).dryingClass,
+              fatness?.fatness,
+              zincShare(parts, records.knowledge),
+            ),
+          ]
         : []),
-      ...(isKnown(oil.oilVolumeFraction)
-        ? [fatnessRuling(oil.oilVolumeFraction.value).reason]
-        : []),
+      ...(fatness === undefined ? [] : [fatness.reason]),
     ],
     grounds: (Object.keys(GROUND_RULES) as Ground[]).flatMap(groundRulings),
     filmHealth: filmHealthRulings({
       pigments: question.pigments,
       oils: question.oils,
       addedDriers: question.addedDriers,
+      mediums: unknownMediums(vehicle, additions, records),
       ...(isKnown(oil.oilVolumeFraction) ? { oilVolumeFraction: oil.oilVolumeFraction.value } : {}),
       ...(isKnown(oil.effectiveReducedPvc) ? { reducedPvc: oil.effectiveReducedPvc.value } : {}),
     }),
@@ -106,15 +111,34 @@ export function dryingSection(
   };
 }
 
+/** Zinc oxide's share of the dry pigment; all of it where the parts are not recorded. */
+function zincShare(parts: readonly PigmentPart[], knowledge: Knowledge): number {
+  return parts
+    .filter((part) => dryingChemistry(part, knowledge) === "zinc oxide")
+    .reduce((sum, { massFraction }) => sum + (isKnown(massFraction) ? massFraction.value : 1), 0);
+}
+
+/** Names of mediums in the recipe that are recorded as no drying oil, and bring no drier. */
+function unknownMediums(
+  vehicle: VehiclePart | undefined,
+  additions: readonly AdditionPart[],
+  records: Records,
+): string[] {
+  return [...(vehicle === undefined ? [] : [vehicle]), ...additions].flatMap(({ slug, name }) => {
+    const record = records.vehicles.get(slug)?.record;
+    return record?.kind === "medium" && record.oil === undefined ? [name] : [];
+  });
+}
+
 function dryingQuestion(
   { parts, vehicle, additions }: DryingPaint,
   knowledge: Knowledge,
 ): DryingQuestion {
   return {
-    pigments: parts.map(({ name, colourIndexName, massFraction }) => ({
-      name,
-      chemistry: knowledge.pigment(colourIndexName).chemistry,
-      massFraction: isKnown(massFraction) ? massFraction.value : undefined,
+    pigments: parts.map((part) => ({
+      name: part.name,
+      chemistry: dryingChemistry(part, knowledge),
+      massFraction: isKnown(part.massFraction) ? part.massFraction.value : undefined,
     })),
     oils: oilParts(vehicle, additions),
     addedDriers: additions.flatMap(({ metals }) =>
