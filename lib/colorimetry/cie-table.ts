@@ -44,7 +44,7 @@ export function cieTable(viewing: Viewing): CieTable {
     ),
   );
   if (x === undefined || y === undefined || z === undefined)
-    throw new Error("Unexpected observer without three functions");
+    throw new Error("The observer has not three functions");
   const endNm = ILLUMINANT_END_NM[illuminant];
   const between = illuminant === "A" || illuminant === "C" ? naturalSpline : linear;
   const rows = STANDARD_ILLUMINANTS.filter(([nm]) => nm <= endNm);

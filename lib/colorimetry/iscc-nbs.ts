@@ -58,7 +58,7 @@ export function nearestIsccNbs(lab: Lab): NearestName {
 
 function labOfHex(hex: string): Lab {
   const rgb = parseHex(hex);
-  if (rgb === undefined) throw new Error(`Unexpected centroid \`${hex}\`, expected six hex digits`);
+  if (rgb === undefined) throw new Error(`The centroid is ${hex}; right would be six hex digits`);
   const { l, a, b } = converter("lab65")(rgb);
   return { L: l, a, b };
 }

@@ -107,7 +107,7 @@ function leading(
   const panel = sheetPanel(worded, words, id);
   if (panel === undefined)
     throw new RangeError(
-      `Unexpected leading colour \`${sheet.slug}\`, expected \`a colour that has been read\``,
+      `The leading colour is ${sheet.slug}; right would be a colour that has been read`,
     );
   return {
     name: sheet.name,

@@ -16,7 +16,7 @@ export function figureName(
   const name = words.figures[row.word];
   if (name === undefined)
     throw new RangeError(
-      `Unexpected figure word \`${row.word}\`, expected \`a name in words/${words.language}\``,
+      `The figure word is ${row.word}; right would be a name in words/${words.language}`,
     );
   const { place } = words.pages.answers;
   const keys = path.split(".");

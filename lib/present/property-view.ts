@@ -15,7 +15,7 @@ export function propertyView(
 ): PropertyView {
   if (name === undefined)
     throw new RangeError(
-      `Unexpected figure word \`${row.word}\`, expected \`a name in words/${words.language}\``,
+      `The figure word is ${row.word}; right would be a name in words/${words.language}`,
     );
   const gloss = words.glosses[row.word];
   const named = { name, ...(gloss === undefined ? {} : { gloss }) };

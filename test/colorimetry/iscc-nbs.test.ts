@@ -38,7 +38,7 @@ describe("nearestIsccNbs", () => {
 
   test("NaN is refused", () => {
     expect(() => nearestIsccNbs({ L: NaN, a: 0, b: 0 })).toThrow(
-      new RangeError("Unexpected L*, a* or b* `NaN`, expected `a finite number`"),
+      new RangeError("The L*, a* or b* is NaN; right would be a finite number"),
     );
   });
 });
