@@ -112,7 +112,7 @@ export function compareLinks(slug: string, context: PageContext, { root }: PageP
 }
 const MOST_NEAR = 3;
 
-function pairHeading(pair: ChosenPair, context: PageContext): string {
+export function pairHeading(pair: ChosenPair, context: PageContext): string {
   return (
     pair.heading ??
     context.words.pages.compare.pairHeading(

@@ -102,7 +102,7 @@ function placePicture(
         idPrefix: `place-${id}`,
         title,
         description: spread,
-        heading: `${words.figures[row.word] ?? ""}, ${words.units[row.unit] ?? row.unit}`,
+        heading: `${words.figures[row.word]}, ${words.units[row.unit] ?? row.unit}`,
         domain: [0, highest],
         own: { value: own, standing: figure.standing, text: `${sheet.name}: ${text}` },
         missing: words.pages.sheet.missing,

@@ -13,10 +13,6 @@ export function propertyView(
   sourceLink: (key: string) => LinkView,
   name = words.figures[row.word],
 ): PropertyView {
-  if (name === undefined)
-    throw new RangeError(
-      `The figure word is ${row.word}; right would be a name in words/${words.language}`,
-    );
   const gloss = words.glosses[row.word];
   const named = { name, ...(gloss === undefined ? {} : { gloss }) };
   if (!isKnown(figure)) {

@@ -1,5 +1,6 @@
 import type { PageContext } from "../pages/page-context.ts";
-import type { AnyPageView, SiteView } from "../present/views.ts";
+import type { AnyPageView } from "../blocks/page-kinds.ts";
+import type { SiteView } from "../present/views.ts";
 import type { RangeCards } from "../print/range-cards.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 
