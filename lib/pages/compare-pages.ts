@@ -84,7 +84,7 @@ export function comparePairPage(
     ),
     lead: pair.why === undefined ? [] : [pair.why],
     ...(panel === undefined ? {} : { panel }),
-    comparison: comparisonMarkup(comparison, text.property),
+    comparison: comparisonMarkup(comparison, text),
     more: { text: text.more, href: `${place.root}compare/?colours=${pair.colours.join(",")}` },
   };
 }

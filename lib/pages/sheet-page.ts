@@ -33,6 +33,9 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     kind: "sheet",
     ...head,
     jsonLd: jsonLd(sheet, context, head),
+    ...(head.canonical === undefined || colour === undefined
+      ? {}
+      : { image: { href: `${head.canonical}swatch.png`, width: 1200, height: 630 } }),
     name: sheet.name,
     madeOf: madeOf(sheet, words, place.root),
     masstone: {

@@ -202,6 +202,8 @@ export interface PageView {
   readonly canonical?: string;
   /** JSON-LD with `<` escaped. */
   readonly jsonLd?: Markup;
+  /** Whole address of a picture of it, for whoever passes the page on. */
+  readonly image?: { readonly href: string; readonly width: number; readonly height: number };
 }
 
 // ---------------------------------------------------------- a colour's sheet
@@ -342,12 +344,23 @@ export interface ColourCardView {
   readonly line?: string;
   /** Signal word, when there is one. */
   readonly signalWord?: string;
+  /** What filters go by: words of a closed set, by a space; and all that a search may find it by. */
+  readonly tags?: string;
+  readonly search?: string;
 }
 
 export interface CatalogueGridView extends PageView {
   readonly kind: "catalogue-grid";
   readonly lead: readonly string[];
   readonly compare: LinkView;
+  /** Worked by assets/scripts/range.ts, hidden without it. */
+  readonly filters: {
+    readonly search: string;
+    readonly heading: string;
+    readonly choices: readonly { readonly tag: string; readonly text: string }[];
+    readonly found: string;
+    readonly nothing: string;
+  };
   /** This grid and the tables, the current one marked. */
   readonly orders: readonly LinkView[];
   readonly families: readonly {

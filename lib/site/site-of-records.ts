@@ -54,6 +54,7 @@ export function siteOf(
       pages,
       files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)],
       sheetCount: worked.published.length,
+      sheets: worked.published.map(({ worded }) => worded.sheet),
       prints: {
         sheets: sheetsToPrint(worked),
         cards: worked.cards,

@@ -49,6 +49,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   "@11ty/eleventy": /^lib\/site\//,
   nunjucks: /^lib\/site\//,
   pdfkit: /^lib\/print\//,
+  sharp: /^lib\/site\/share-images\.ts$/,
   qrcode: /^lib\/print\//,
   "markdown-it": /^lib\/(?:pages\/markdown|answers\/answer-markdown)\.ts$/,
   "node:crypto": /^lib\/(?:sheet\/revision|site\/reload-library|site\/theory-cache)\.ts$/,

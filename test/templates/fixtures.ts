@@ -261,6 +261,13 @@ export const GRID: CatalogueGridView = {
   heading: "Colours",
   lead: ["Every colour with its masstone above and its tint at L* 50 in titanium white below."],
   compare: { text: "Set two to four of them side by side", href: "../compare/" },
+  filters: {
+    search: "Find a colour",
+    heading: "Only those that",
+    choices: [{ tag: "fast", text: "dry fast" }],
+    found: "{count} of {all} colours",
+    nothing: "No colour is all of that.",
+  },
   orders: ORDERS("Swatches by family"),
   families: [
     { id: "black", heading: "Blacks", count: "6 colours", colours: CARDS },
@@ -503,7 +510,6 @@ export const ANSWER: AnswerPageView = {
   ],
   claims: {
     heading: "What this answer rests on",
-    lead: "Held against the records.",
     table: {
       caption: "Statements",
       columns: [{ head: "Statement" }, { head: "Today" }, { head: "Records to" }],
@@ -517,7 +523,7 @@ export const ANSWER: AnswerPageView = {
     },
   },
   coloursHeading: "Colours named",
-  colours: CARDS.slice(0, 2),
+  colours: HOME.tiles,
   reply: REPLY,
   revision: "Checked against the records of 3 November 2026.",
   all: { text: "All answers", href: "../" },
