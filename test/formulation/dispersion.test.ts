@@ -64,7 +64,7 @@ describe("effectiveCpvc", () => {
   test("may be the CPVC itself", () => expect(effectiveCpvc(0.5, 1)).toBe(0.5));
   test.each([0, 1.01, -0.1, NaN])("refuses the factor %s", (factor) => {
     expect(() => effectiveCpvc(0.5, factor)).toThrow(
-      new RangeError(`Unexpected dispersion factor \`${factor}\`, expected \`0 < factor <= 1\``),
+      new RangeError(`The dispersion factor is ${factor}; right would be 0 < factor <= 1`),
     );
   });
 });
@@ -78,9 +78,7 @@ describe("particleClass", () => {
     [{ isFineCarbon: false }, "fine"],
   ])("%o -> %s", (particle, expected) => expect(particleClass(particle)).toBe(expected));
   test.each([0, -1, NaN])("refuses the size %s", (sizeUm) =>
-    expect(() => particleClass({ isFineCarbon: false, sizeUm })).toThrow(
-      /Unexpected particle size/,
-    ),
+    expect(() => particleClass({ isFineCarbon: false, sizeUm })).toThrow(/The particle size/),
   );
 });
 
@@ -118,8 +116,6 @@ describe("dispersionRuling: the gauge (ISO 1524) overrides the word", () => {
     });
   });
   test.each([0, NaN, -3])("refuses a reading of %s", (fineness) => {
-    expect(() => dispersionRuling("milled", fineness, "fine")).toThrow(
-      /Unexpected fineness of grind/,
-    );
+    expect(() => dispersionRuling("milled", fineness, "fine")).toThrow(/The fineness of grind/);
   });
 });
