@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { loadedHazardKnowledge } from "../knowledge/hazard-tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import { claimFaults } from "./claim-faults.ts";
@@ -32,7 +33,8 @@ export interface LoadedRecords {
 /** Read and check a workshop's content folder: the records, or everything that is wrong with them. */
 export function loadRecords(contentDir: string, cwd: string = process.cwd()): LoadedRecords {
   const tree = contentTree(contentDir, cwd);
-  const diagnostics = [...tree.diagnostics];
+  const { knowledge: hazardKnowledge, diagnostics: tableFaults } = loadedHazardKnowledge();
+  const diagnostics = [...tree.diagnostics, ...tableFaults];
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const colours = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
@@ -42,7 +44,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
     ...tradeFaults(files),
     ...pigmentFaults(files),
     ...paintFaults(files),
-    ...hazardFaults(files),
+    ...hazardFaults(files, hazardKnowledge),
     ...claimFaults(files),
     ...pairFaults(files),
   );
@@ -67,6 +69,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   return {
     diagnostics: sorted,
     records: {
+      hazardKnowledge,
       workshop: files.workshop.record,
       workshopPlace: files.workshop.yaml.place,
       ...(grounds === undefined ? {} : { grounds }),

@@ -1,8 +1,7 @@
 /**
  * Acute toxicity of a mixture from its ingredients' estimates (ATE-mix).
  *
- * @source clp-1272-2008 : Annex I, 3.1.3.6; ranges of dust and mist, oral and dermal read
- * @source clp-1272-2008-memory : ranges of vapour; point estimates (oral read)
+ * @source clp-1272-2008 : Annex I, 3.1.3.6; Tables 3.1.1 and 3.1.2
  * @source unece-acute-2008
  */
 import { domainError } from "../../diagnostics/diagnostic.ts";

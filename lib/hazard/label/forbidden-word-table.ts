@@ -5,7 +5,7 @@
  *
  * @source practice-hazard
  */
-import type { StatementLanguage } from "../texts/hazard-statement-wording.ts";
+import type { StatementLanguage } from "../texts/statement-texts.ts";
 
 export const CLAIM_KINDS = [
   "conformity",

@@ -1,10 +1,19 @@
 import type { Quantity } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { LeftOutStatement } from "../../hazard/classify/applicable-classifications.ts";
+import type { TraceStatement } from "../../hazard/classify/finding.ts";
+import type { GapStatement, UnknownToxicityStatement } from "../../hazard/label/label-elements.ts";
+import type { PackagingStatement } from "../../hazard/label/packaging.ts";
+import type { PrecautionStatement } from "../../hazard/label/precautionary-choice.ts";
+import type { SmallPackageStatement } from "../../hazard/label/small-package.ts";
+import type { LabelDifference } from "../../hazard/label/stated-label.ts";
+import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
+import type { CautionStatement } from "../../hazard/studio/studio-cautions.ts";
+import type { ContainsMetalStatement, StudioReason } from "../../hazard/studio/studio-material.ts";
 import type { Language, Market } from "../../records/schema/terms.ts";
 import type { SourceKey } from "../../sources/source.ts";
 
 /** A statement's own line: why it stands on a label, or why it does not. */
-export interface StatementRuling extends Statement {
+interface OfStatement {
   readonly statement: string;
   /** The ingredients that decided, each with its fraction and what its supplier states. */
   readonly shares?: readonly {
@@ -15,6 +24,8 @@ export interface StatementRuling extends Statement {
     readonly source?: SourceKey;
   }[];
 }
+export type StatementRuling = (TraceStatement | LeftOutStatement | PrecautionStatement) &
+  OfStatement;
 
 /** Elements of one label, in full, with their reasons. */
 export interface LabelPart {
@@ -36,10 +47,14 @@ export interface LabelPart {
   /** Ingredients without hazard data: to be treated as hazardous. */
   readonly unknown: readonly string[];
   /** The same in a sentence each, and what of the whole nobody accounts for. */
-  readonly gaps: readonly Statement[];
-  readonly unknownAcuteToxicity: readonly Statement[];
-  /** Metals that a studio has to know of although no supplier classifies them. */
-  readonly notClassified: readonly Statement[];
+  readonly gaps: readonly GapStatement[];
+  readonly unknownAcuteToxicity: readonly UnknownToxicityStatement[];
+  /** Metals that the label itself names, with what to leave, since no supplier classifies them. */
+  readonly notClassified: readonly ContainsMetalStatement[];
+  /** Substances that bring the classification about: the label names them. */
+  readonly substances: readonly string[];
+  /** What the package has to have where the public can buy it. */
+  readonly packaging: readonly PackagingStatement[];
 }
 
 /** A dry pigment, drier or thinner on its own, as the studio meets it before it is paint. */
@@ -60,6 +75,8 @@ export interface OfferSection {
   readonly sizes: readonly { readonly ml: number; readonly price?: number }[];
   /** Markets for whose sake no price stands here. */
   readonly withheldFor: readonly Market[];
+  /** Ingredients without hazard data: not classified, so not offered anywhere. */
+  readonly notClassified?: readonly string[];
 }
 
 export interface CautionsSection extends LabelPart {
@@ -67,10 +84,10 @@ export interface CautionsSection extends LabelPart {
   readonly edition: string;
   readonly basis: "stated by the maker" | "worked out";
   /** Where the maker's label and the worked-out one differ. */
-  readonly checks: readonly Statement[];
+  readonly checks: readonly LabelDifference[];
   /** What the label of a small package may leave out; a sheet never does. */
-  readonly smallPackage?: Statement;
-  readonly restrictions: readonly (Statement & {
+  readonly smallPackage?: SmallPackageStatement;
+  readonly restrictions: readonly (MarketStatement & {
     readonly market: Market;
     readonly effect: string;
     readonly met: boolean;
@@ -79,9 +96,11 @@ export interface CautionsSection extends LabelPart {
   readonly notForSale: readonly Market[];
   /** Markets where it is sold on a legal basis alone, and so without price, card or offer. */
   readonly onLegalBasis: readonly Market[];
-  readonly studio: readonly (Statement & {
+  readonly studio: readonly (CautionStatement & {
     readonly operation: string;
-    readonly reason: Statement;
+    readonly reason: StudioReason;
+    /** Whether it holds for every colour alike. */
+    readonly general: boolean;
   })[];
   readonly dryPigment: readonly HandledPart[];
   /** Oils, driers and thinners that carry a hazard of their own, or of which nothing is known. */
