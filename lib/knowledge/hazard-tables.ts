@@ -1,6 +1,4 @@
-import { fileURLToPath } from "node:url";
 import { z } from "zod";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { ACT_KEYS, HAZARD_MARKETS, type Act } from "../hazard/classify/legislation.ts";
 import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import { ATOMIC_WEIGHTS, METALS, type Element } from "../hazard/studio/metal-content.ts";
@@ -10,7 +8,7 @@ import {
   type StatementTextRow,
 } from "../hazard/texts/statement-texts.ts";
 import { evidence, listCell, numberCell, wording } from "./cells.ts";
-import { loadedTable, type EvidencedRow, type RowOf, type TableForm } from "./loaded-table.ts";
+import type { EvidencedRow, RowOf, TableForm } from "./loaded-table.ts";
 
 const note = wording.optional();
 const yes = z.enum(["yes", "no"]).transform((word) => word === "yes");
@@ -122,27 +120,6 @@ export function hazardKnowledge(tables: HazardTables): HazardKnowledge {
       ...act,
       standing: standing === "published" ? "read" : "memory",
     })),
-  };
-}
-
-export interface LoadedHazardKnowledge {
-  readonly knowledge: HazardKnowledge;
-  readonly diagnostics: readonly Diagnostic[];
-}
-
-/** lib/ of this installation. */
-const LIB = fileURLToPath(new URL("../../lib/", import.meta.url));
-
-/** The hazard room's tables, read and checked. @param libDir the folder that the tables' files lie below. */
-export function loadedHazardKnowledge(libDir: string = LIB): LoadedHazardKnowledge {
-  const loaded = Object.entries(
-    HAZARD_TABLES as unknown as Readonly<Record<string, TableForm<EvidencedRow>>>,
-  ).map(([name, table]) => [name, loadedTable(table, libDir)] as const);
-  return {
-    knowledge: hazardKnowledge(
-      Object.fromEntries(loaded.map(([name, { rows }]) => [name, rows])) as unknown as HazardTables,
-    ),
-    diagnostics: loaded.flatMap(([, table]) => table.diagnostics),
   };
 }
 

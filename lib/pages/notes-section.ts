@@ -29,7 +29,8 @@ function offerText(
   text: SheetPage["words"]["pages"]["handling"]["offer"],
 ): string | undefined {
   if (offer === undefined) return undefined;
-  const { sizes, currency, withheldFor } = offer;
+  const { sizes, currency, withheldFor, notClassified } = offer;
+  if (notClassified !== undefined) return text.notClassified(notClassified);
   const putUp = text.putUp(
     sizes.map(({ ml, price }) =>
       text.size(

@@ -37,7 +37,7 @@ export function sheetPage(
   const page: SheetPage = { context, worded, place, words };
   const text = words.pages.sheet;
   const panel = sheetPanel(worded, words, "panel");
-  const hazard = hazardView(sheet.cautions, sheet.cautions, "paste", words, "#handling");
+  const hazard = hazardView(sheet.cautions, sheet.cautions, words, "#handling");
   const range = rangeSection(page);
   const notes = notesSection(page);
   const mixture = mixturePart(page);

@@ -29,7 +29,7 @@ export interface LabelModel {
 
 /** The label of a paint, a powder or a liquid in a language. */
 export function labelModel(part: LabelPart, language: Language, words: Words): LabelModel {
-  const { signalWord, texts, unknownAcuteToxicity } = part;
+  const { signalWord, texts } = part;
   const word = signalWord === null ? undefined : lineOf(signalWord, language, texts).text;
   return {
     language,
@@ -43,13 +43,23 @@ export function labelModel(part: LabelPart, language: Language, words: Words): L
         code,
         ...lineOf(code, language, texts),
       })),
-      ...(unknownAcuteToxicity.length === 0 ? [] : [lineOf(UNKNOWN_TOXICITY, language, texts)]),
+      ...unknownToxicity(part, language),
     ],
     precautions: part.precautionaryStatements.map((code) => ({
       code,
       ...lineOf(code, language, texts),
     })),
   };
+}
+
+/** The line stands only in a language that it has a text in: no label prints a foreign sentence. */
+function unknownToxicity(
+  { texts, unknownAcuteToxicity }: LabelPart,
+  language: Language,
+): LabelLine[] {
+  if (unknownAcuteToxicity.length === 0) return [];
+  const line = lineOf(UNKNOWN_TOXICITY, language, texts);
+  return line.isMissing ? [] : [line];
 }
 
 function lineOf(

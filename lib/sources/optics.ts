@@ -56,6 +56,12 @@ export const OPTICS_SOURCES = {
     standing: "derived",
     note: "The only ground for the uncertainty of a predicted let-down; the readings themselves are not carried here.",
   },
+  "drawdown-practice": {
+    short: "common practice at the bench",
+    citation: "Common practice with let-downs and drawdowns; no text.",
+    standing: "practice",
+    note: "A let-down of some grams weighed to a hundredth, with what stays on the knife: 1 to 5 % of its mass ratio. A film from an applicator: 3 to 10 % of its thickness.",
+  },
   "agglomerate-strength": {
     short: "Lorenz-Mie calculation",
     citation:

@@ -115,7 +115,7 @@ describe("what is refused, with the house sentence", () => {
     {
       form: { statement: "H360D", countedAs: "led" },
       sentence:
-        "Unexpected metal `led`, expected `lead | cadmium | manganese | cobalt | chromate`; nearest `lead`",
+        "Unexpected metal `led`, expected `lead | cadmium | mercury | arsenic | chromate | nickel | cobalt | antimony | barium | manganese | copper`; nearest `lead`",
     },
     {
       form: { statement: "H373", specificLimits: [{ from: 0.005 }] },

@@ -639,6 +639,7 @@ export const SHEET: SheetView = {
         ],
       },
     ],
+    studioGeneral: { text: "As with every colour.", link: { text: "Why", href: "../label/" } },
     marketsHeading: "Where it may be sold",
     markets: [
       {
@@ -856,6 +857,7 @@ export const BARE_SHEET: SheetView = {
     parts: [],
     studioHeading: "In the studio",
     studio: [],
+    studioGeneral: { text: "As with every colour.", link: { text: "Why", href: "../label/" } },
     marketsHeading: "Where it may be sold",
     markets: [],
     poisonCentre: "Ask the poison centre of your country.",

@@ -21,7 +21,8 @@ export interface FrameEdition {
 export const FRAME_EDITIONS = {
   "EU CLP": {
     edition: "Regulation (EC) No 1272/2008 as consolidated on 1 July 2026",
-    asOf: "2026-07-01",
+    // Since then no text of a label has changed that is known here.
+    asOf: "2023-04-20",
     buildingBlocks: "the categories of the Regulation, with those of Regulation (EU) 2023/707",
     source: "clp-1272-2008",
   },

@@ -87,19 +87,22 @@ export function material(
 }
 
 /**
- * Metals in ingredients of which the supplier states no hazard to health: the label
- * itself says that they are there and what to leave, since the studio treats a
- * material as what it holds.
+ * Metals that no statement of the label speaks for: their supplier states no hazard
+ * to health, or it stays below its limit. The label itself then says that they are
+ * there and what to leave, since the studio treats a material as what it holds.
  *
+ * @param hazardStatements on the label.
  * @throws RangeError as {@link mixtureParts} does.
  */
 export function containedMetals(
   ingredients: readonly Ingredient[],
+  hazardStatements: readonly string[],
   tables: MetalTables,
 ): ContainsMetalStatement[] {
+  const speaks = hazardStatements.some((statement) => statement.startsWith("H3"));
   const silent = presentParts(ingredients).filter(
     ({ known, classifications }) =>
-      known && !classifications.some(({ statement }) => statement.startsWith("H3")),
+      known && !(speaks && classifications.some(({ statement }) => statement.startsWith("H3"))),
   );
   const rows = countedMetals(silent, tables);
   const alike = (one: MetalRow) => (other: MetalRow) =>

@@ -34,6 +34,10 @@ export function signalWordKey(word: SignalWord): string {
   return `signal word ${word}`;
 }
 
+function isSignalWord(code: string): boolean {
+  return code.startsWith("signal word ");
+}
+
 /** Rows as a table to look texts up in; of two rows of one key the later one stands, so a wording for labels comes after the official list. */
 export function statementTexts(rows: Iterable<StatementTextRow>): StatementTexts {
   return new Map([...rows].map((row) => [rowKey(row.code, row.option), row]));
@@ -110,18 +114,21 @@ function rowOf(
   code: string,
   { form, protection }: StatementContext,
 ): StatementTextRow | undefined {
-  return texts.get(rowKey(code, form)) ?? texts.get(rowKey(code, protection)) ?? texts.get(code);
+  const option = [form, protection].find(
+    (one) => one !== undefined && texts.has(rowKey(code, one)),
+  );
+  return texts.get(rowKey(code, option));
 }
 
 function inLanguage(
-  { texts, provenance }: StatementTextRow,
+  { code, texts, provenance }: StatementTextRow,
   wanted: StatementLanguage,
   { names = [], share }: StatementContext,
 ): StatementText {
   const found = texts[wanted];
   const text = found ?? texts.en ?? "";
   return {
-    text: closed(filled(text, names, share)),
+    text: isSignalWord(code) ? text : closed(filled(text, names, share)),
     language: found === undefined ? "en" : wanted,
     provenance,
     translationMissing: found === undefined,

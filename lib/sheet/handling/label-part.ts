@@ -74,7 +74,7 @@ export function labelPart(
       rule === "no-hazard-data" ? [values.name] : [],
     ),
     gaps: workedOut.gaps.map(named),
-    notClassified: containedMetals(ingredients, metals),
+    notClassified: containedMetals(ingredients, printed.hazardStatements, metals),
     substances: namedSubstances(workedOut),
     packaging: packagingStatements(workedOut.classes.map(({ hazardClass }) => hazardClass)),
     unknownAcuteToxicity: workedOut.unknownAcuteToxicity.map(named),

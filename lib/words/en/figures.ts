@@ -135,7 +135,7 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
   blueWool: "1 (most fugitive) to 8, another scale than the categories",
   lightfastnessCategory: "I (excellent) to V, by colour change in the exposures of a standard",
   lamplight: "\u0394E00 between daylight and lamplight, to an eye used to each",
-  nbsName: "the nearest of 267 names of colours",
+  nbsName: "of 267 names of colours, by its Munsell notation; two near a border",
 };
 
 export const UNITS: Readonly<Record<string, string>> = {

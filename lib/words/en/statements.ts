@@ -16,6 +16,11 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
   ...FORMULATION_RULINGS,
   ...DRYING_RULINGS,
   ...PERMANENCE_RULINGS,
-  ...HAZARD_RULINGS,
+  ...loosely(HAZARD_RULINGS),
   ...COMPARISON_RULINGS,
 };
+
+/** Typed wordings among loose ones: a statement reaches its own wording by its rule, with the values of that rule. */
+function loosely(wordings: object): Readonly<Record<string, StatementWording>> {
+  return wordings as Readonly<Record<string, StatementWording>>;
+}
