@@ -35,6 +35,7 @@ export function strengthSection(page: SheetPage): SectionView {
       "optics.tintingStrengthByVolume",
       "optics.dispersion.strength",
       "optics.opacityClass",
+      "optics.scatteringPower",
       "optics.contrastRatio",
       "optics.hidingFilmUm",
       "optics.coverageCm2PerMl",
@@ -95,6 +96,14 @@ function tubeTable({ worded: { sheet }, words }: SheetPage): TableView {
     ),
     note: tubeNote,
   };
+}
+
+/** The undertone, where it tells something: a film that hides from the thinnest on shows none. */
+export function glazePictures(page: SheetPage): PictureView[] {
+  const { opacityClass } = page.worded.sheet.optics;
+  if (isKnown(opacityClass) && opacityClass.value === "opaque") return [];
+  const picture = glazePicture(page);
+  return picture === undefined ? [] : [picture];
 }
 
 function glazePicture({

@@ -36,6 +36,7 @@ export const HAZARD_SOURCES = {
     note: "New mixtures since 1 May 2026, all from 1 May 2028. Read: classes, statements and dates; that they bear a signal word and no pictogram is from memory.",
   },
   "colour-index-memory": {
+    short: "Colour Index and CAS numbers",
     citation: "Colour Index generic names and CAS numbers with what they stand for, recalled.",
     standing: "memory",
     note: "Tells which metal a pigment holds; the supplier's paper decides.",

@@ -40,7 +40,7 @@ interface MarketFindings {
     readonly entry: string;
   };
   readonly "lead-compound-not-identified": Named;
-  readonly "leaded-paint-by-declaration": Readonly<Record<never, never>>;
+  readonly "leaded-paint-by-declaration": Partial<InForce>;
   readonly "lead-limits-at-work": typeof LEAD_AT_WORK;
   readonly "substance-of-very-high-concern": Named;
   readonly "cadmium-in-other-paints": Named & { readonly limit: number };
@@ -50,10 +50,10 @@ interface MarketFindings {
   readonly "needs-authorisation": Named;
   readonly "titanium-dioxide-without-h351": Named;
   readonly "offer-names-hazards": Stating;
-  readonly "formula-identifier-wanted": Readonly<Record<never, never>>;
+  readonly "formula-identifier-wanted": Partial<InForce>;
   readonly "us-artists-paint-exempt-labelled": Named & { readonly limit: number };
-  readonly "us-review-on-record": Readonly<Record<never, never>>;
-  readonly "us-review-wanted": Readonly<Record<never, never>>;
+  readonly "us-review-on-record": Partial<InForce>;
+  readonly "us-review-wanted": Partial<InForce>;
   readonly "proposition-65": { readonly substances: readonly string[] };
 }
 
@@ -78,7 +78,7 @@ type MarketRule = keyof MarketFindings;
 
 export type MarketStatement =
   | { readonly [R in MarketRule]: StatementOf<R, MarketFindings[R] & InForce> }[MarketRule]
-  | StatementOf<"acts-not-known-here", Readonly<Record<never, never>>>;
+  | StatementOf<"acts-not-known-here", Readonly<Record<string, never>>>;
 
 export type MarketRuling = MarketStatement & {
   readonly market: HazardMarket;

@@ -171,10 +171,8 @@ function plainRuling({
 }
 
 /** A ruling of a market without what only the build needs of it. */
-function publishedRuling({
-  act: _act,
-  legalBasis: _basis,
-  ...ruling
-}: MarketRuling): CautionsSection["restrictions"][number] {
-  return ruling;
+function publishedRuling(ruling: MarketRuling): CautionsSection["restrictions"][number] {
+  return Object.fromEntries(
+    Object.entries(ruling).filter(([key]) => key !== "act" && key !== "legalBasis"),
+  ) as unknown as CautionsSection["restrictions"][number];
 }

@@ -63,10 +63,7 @@ export function labelPart(
   return {
     ...printed,
     texts: textsOf(printed, workedOut, languages, texts),
-    traces: [
-      ...workedOut.traces.map(spanned),
-      ...workedOut.precautionaryStatements.map(({ protection: _, ...chosen }) => chosen),
-    ]
+    traces: [...workedOut.traces.map(spanned), ...workedOut.precautionaryStatements]
       .filter(({ statement }) => stands.has(statement))
       .map(named),
     leftOut: workedOut.leftOut.filter(({ statement }) => !stands.has(statement)).map(named),

@@ -54,8 +54,8 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
     ),
   "lead-as-metal": ({ massFraction, ingredients, limit, ...size }) =>
     `Lead, as metal, is ${percent(massFraction)} of the paint (${named(ingredients)}), above ${percent(limit)}${shortForm(size)}.`,
-  "lead-share-not-stated": ({ ingredients, limit, massFraction: _, ...size }) =>
-    `Holds lead in a share that is not stated (${named(ingredients)}), so it counts as above ${percent(limit)}${shortForm(size)}.`,
+  "lead-share-not-stated": ({ ingredients, limit, packageMl, shortBelowMl }) =>
+    `Holds lead in a share that is not stated (${named(ingredients)}), so it counts as above ${percent(limit)}${shortForm({ packageMl, shortBelowMl })}.`,
   "traces-in-an-unclassified-mixture": ({ ingredients }) =>
     `Not classified, but ${named(ingredients)} in it calls for a data sheet on request.`,
   "as-its-supplier-states": ({ ingredients }) =>
@@ -163,8 +163,8 @@ function shortForm({
   packageMl,
   shortBelowMl,
 }: {
-  readonly packageMl?: number;
-  readonly shortBelowMl?: number;
+  readonly packageMl?: number | undefined;
+  readonly shortBelowMl?: number | undefined;
 }): string {
   if (packageMl === undefined || packageMl >= (shortBelowMl ?? 0)) return "";
   return `; a package of ${millilitres(packageMl)} bears the short form`;
