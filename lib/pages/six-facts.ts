@@ -101,10 +101,13 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
       word: isKnown(opacityClass)
         ? (wordings[opacityClass.value] ?? upperFirst(opacityClass.value))
         : undefined,
-      detail:
-        film !== undefined && isByContrast
+      detail: !isByContrast
+        ? isKnown(opacityClass) && opacityClass.inputs.includes("optics.scatteringPower")
+          ? detail.byScatter
+          : undefined
+        : film !== undefined
           ? detail.film(film)
-          : ratio === undefined || !isByContrast
+          : ratio === undefined
             ? undefined
             : detail.contrast(ratio),
       standing: standingView(opacityClass, context.words),
