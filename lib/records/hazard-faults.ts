@@ -96,7 +96,7 @@ function classified(
       diagnostic(
         {
           path: ["countedAs"],
-          subject: `limit on ${counted}`,
+          message: `A limit is counted as ${counted}, and how much ${counted} there is isn't known: give its percentage under metals, or a CAS number whose formula tells it`,
           actual: "a share that is not known",
           expected: "its percentage under metals, or a CAS number whose formula tells it",
         },
@@ -115,10 +115,10 @@ function arsenicFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTab
       severity: "error",
       rule: "records/arsenic-without-hazard",
       place: yaml.place(["hazards"]),
-      subject: "empty list of hazards of a pigment with arsenic",
+      message: `${record.name} holds arsenic, and its list of hazards is empty: arsenic compounds are toxic and carcinogenic`,
       actual: record.name,
       expected: "what section 2 of its supplier's safety data sheet states",
-      hint: "arsenic compounds are toxic and carcinogenic; without a paper leave the key out, and the colour is treated as hazardous and not offered",
+      hint: "without a paper leave the key out, and the colour is treated as hazardous and not offered",
     },
   ];
 }
@@ -141,7 +141,7 @@ function benchTestFaults(
           severity: "error",
           rule: "records/bench-test",
           place: yaml.place(["benchTestWith"]),
-          subject: "bench test with heat of a pigment that holds",
+          message: `This bench test heats a pigment that holds ${heated.map(({ metal }) => metal).join(" and ")}, which must never be heated`,
           actual: heated.map(({ metal }) => metal).join(", "),
           expected: "a test without heat",
         },
@@ -168,7 +168,7 @@ function wholeFaults(
     diagnostic(
       {
         path: [list],
-        subject: `total of ${list}`,
+        message: `The ${list} add up to ${Number(total.toPrecision(6))}, more than ${whole}`,
         actual: String(Number(total.toPrecision(6))),
         expected: `at most ${whole}`,
       },
@@ -187,7 +187,7 @@ function twoLists(
     diagnostic(
       {
         path: ["metal"],
-        subject: "metal beside a list of metals",
+        message: "metal stands beside a list of metals: give metal and metalPercent, or metals",
         actual: metal,
         expected: "metal and metalPercent, or metals",
       },
@@ -198,7 +198,7 @@ function twoLists(
 }
 
 function diagnostic(
-  { path, subject, actual, expected, nearest, severity }: HazardFault,
+  { path, message, actual, expected, nearest, severity }: HazardFault,
   { yaml }: Parsed<unknown>,
   above: RecordPath,
 ): Diagnostic {
@@ -206,9 +206,9 @@ function diagnostic(
     severity: severity ?? "error",
     rule: "records/hazard",
     place: yaml.place([...above, ...path]),
-    subject,
+    message,
     actual,
     expected,
-    ...(nearest === undefined ? {} : { hint: `nearest \`${nearest}\`` }),
+    ...(nearest === undefined ? {} : { hint: `nearest: ${nearest}` }),
   };
 }

@@ -38,7 +38,7 @@ describe("dryingClassRuling: fast to 3, medium to 6, slow to 12 days (estimates 
 
   test.each([0, -1, NaN, Infinity])("refuses %s", (days) => {
     expect(() => dryingClassRuling(days)).toThrow(
-      new RangeError(`Unexpected days to touch dry \`${days}\`, expected \`0 < days < Infinity\``),
+      new RangeError(`The days to touch dry is ${days}; right would be 0 < days < Infinity`),
     );
     expect(() => dryingClassRuling([1, days])).toThrow(RangeError);
   });

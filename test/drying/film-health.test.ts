@@ -34,7 +34,7 @@ describe("fatnessRuling", () => {
   });
   test.each([0, 1, -0.1, NaN])("refuses %s", (oil) =>
     expect(() => fatnessRuling(oil)).toThrow(
-      new RangeError(`Unexpected oil volume fraction \`${oil}\`, expected \`0 < fraction < 1\``),
+      new RangeError(`The oil volume fraction is ${oil}; right would be 0 < fraction < 1`),
     ),
   );
 });
@@ -141,7 +141,7 @@ describe("sinkingInRulings", () => {
     expect(rules(sinkingInRulings(lambda))).toEqual(expected),
   );
   test.each([0, NaN])("refuses %s", (lambda) =>
-    expect(() => sinkingInRulings(lambda)).toThrow(/Unexpected reduced PVC/),
+    expect(() => sinkingInRulings(lambda)).toThrow(/The reduced PVC/),
   );
 });
 
