@@ -45,8 +45,8 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const chart = resolvedGrounds(files.workshop, resolver);
   const colours = read.map((colour) => withNoise(colour, resolver));
   const grounds = chart && {
-    black: resolver.withWorkshopNoise(chart.black),
-    white: resolver.withWorkshopNoise(chart.white),
+    black: resolver.withReplicateNoise(chart.black),
+    white: resolver.withReplicateNoise(chart.white),
   };
   diagnostics.push(
     ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
@@ -154,13 +154,13 @@ function resolvedColour(
   };
 }
 
-/** A colour with the noise of the workshop's own replicates, which only all its records together show. */
-function withNoise(colour: Colour, { withWorkshopNoise }: ReadingResolver): Colour {
+/** A colour with the noise that replicates show, which only all that is read of a file tells. */
+function withNoise(colour: Colour, { withReplicateNoise }: ReadingResolver): Colour {
   return {
     ...colour,
-    ...(colour.masstone === undefined ? {} : { masstone: withWorkshopNoise(colour.masstone) }),
-    tints: colour.tints.map((tint) => ({ ...tint, reading: withWorkshopNoise(tint.reading) })),
-    films: colour.films.map((film) => ({ ...film, reading: withWorkshopNoise(film.reading) })),
+    ...(colour.masstone === undefined ? {} : { masstone: withReplicateNoise(colour.masstone) }),
+    tints: colour.tints.map((tint) => ({ ...tint, reading: withReplicateNoise(tint.reading) })),
+    films: colour.films.map((film) => ({ ...film, reading: withReplicateNoise(film.reading) })),
   };
 }
 

@@ -34,7 +34,7 @@ export interface SpectrumReading extends ReadingOrigin {
   readonly count: number;
   readonly geometry: Geometry;
   readonly surface?: Surface;
-  /** What the workshop states of its instrument, else by its replicates; of the mean where several were averaged. */
+  /** What the workshop states of its instrument, else by the replicates in its file; of the mean where several were averaged. */
   readonly noise: ReadingNoise;
 }
 
