@@ -49,7 +49,15 @@ export function pigmentIndex(context: PageContext, place: PagePlace): PigmentInd
   const pigments = [...records.pigments.values()];
   const families = (Object.keys(FAMILIES) as (keyof typeof FAMILIES)[]).map(
     (family) =>
-      [family, pigments.filter(({ record }) => (record.family ?? "other") === family)] as const,
+      [
+        family,
+        pigments.filter(
+          ({ record }) =>
+            (record.family ??
+              records.knowledge.pigment(record.colourIndexName).family ??
+              "other") === family,
+        ),
+      ] as const,
   );
   return {
     kind: "pigment-index",

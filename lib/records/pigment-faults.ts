@@ -1,4 +1,5 @@
 import type { Complaint } from "../diagnostics/complaint.ts";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { originComplaint } from "../formulation/black-origin.ts";
 import { handbookEstimate, type HandbookRow } from "../formulation/handbook-estimate.ts";
@@ -36,6 +37,7 @@ export function pigmentFaults(files: ParsedFiles, knowledge: Knowledge): Diagnos
       ...reachFaults(pigment, knowledge),
       ...bulkFaults(pigment.record),
       ...originFaults(pigment.record),
+      ...nameFaults(pigment.record, knowledge),
     ].map(place);
   });
 }
@@ -124,4 +126,23 @@ function originFaults({ colourIndexName, origin }: PigmentRecord): Placed[] {
       ? undefined
       : originComplaint(colourIndexName, origin);
   return complaint === undefined ? [] : [{ path: ["origin"], complaint }];
+}
+
+/** A Colour Index name that no table knows: rare, or a slip of the pen. */
+function nameFaults({ colourIndexName }: PigmentRecord, knowledge: Knowledge): Placed[] {
+  if (colourIndexName === undefined || knowledge.pigment(colourIndexName).identity !== undefined)
+    return [];
+  const nearest = nearestWord(colourIndexName, knowledge.names);
+  return [
+    {
+      path: ["colourIndexName"],
+      complaint: {
+        severity: "warning",
+        rule: "records/unknown-colour-index-name",
+        message: `Nothing is known here of a pigment by the Colour Index name ${colourIndexName}`,
+        actual: colourIndexName,
+        ...(nearest === undefined ? {} : { hint: `nearest: ${nearest}` }),
+      },
+    },
+  ];
 }

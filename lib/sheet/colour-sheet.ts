@@ -56,7 +56,8 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
 /** Of its pigment, where there is only one. */
 function familyOf({ record: { pigments } }: Colour, records: Records): Sheet["family"] {
   const [only] = pigments;
-  return pigments.length === 1 && only !== undefined
-    ? records.pigments.get(only.pigment)?.record.family
-    : undefined;
+  const pigment = only === undefined ? undefined : records.pigments.get(only.pigment)?.record;
+  return pigments.length > 1
+    ? undefined
+    : (pigment?.family ?? records.knowledge.pigment(pigment?.colourIndexName).family);
 }
