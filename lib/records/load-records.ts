@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { hazardKnowledge } from "../knowledge/hazard-tables.ts";
 import { knowledgeOf } from "../knowledge/pigment-knowledge.ts";
 import { loadedTables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
@@ -37,6 +38,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const { tables, diagnostics: ofTables } = loadedTables();
   const diagnostics = [...ofTables, ...tree.diagnostics];
   const knowledge = tables === undefined ? undefined : knowledgeOf(tables);
+  const hazard = tables === undefined ? undefined : hazardKnowledge(tables);
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const read = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
@@ -51,7 +53,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
     ...tradeFaults(files),
     ...(knowledge === undefined ? [] : pigmentFaults(files, knowledge)),
     ...paintFaults(files),
-    ...hazardFaults(files),
+    ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...claimFaults(files),
     ...pairFaults(files),
   );
@@ -59,6 +61,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const sorted = inOrder(diagnostics);
   if (
     knowledge === undefined ||
+    hazard === undefined ||
     files.workshop === undefined ||
     sorted.some(({ severity }) => severity === "error")
   )
@@ -80,6 +83,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   return {
     diagnostics: sorted,
     records: {
+      hazardKnowledge: hazard,
       workshop: files.workshop.record,
       workshopPlace: files.workshop.yaml.place,
       ...(grounds === undefined ? {} : { grounds }),
