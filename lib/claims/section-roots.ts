@@ -50,6 +50,7 @@ const SECTIONS: readonly (readonly [RegExp, Roots])[] = [
   ],
   [/^optics\.gloss\b/, ({ colour }) => masstone(colour)],
   [/^optics\.extender\b/, extenderRoots],
+  [/^optics\.scatteringPower$/, scatteringRoots],
   [/^optics\b/, ({ colour, records }) => films(colour, records)],
   [/^mixture\.components\b/, () => []],
   [/^mixture\b.*\.singleBlack\b/, singleBlackRoots],
@@ -179,6 +180,20 @@ function extenderRoots({ colour, records }: Place): RecordRoot[] {
       ? []
       : [...madeFrom(strong, records), ...own(strong, "oilIndexGPer100g")]),
     WORKSHOP,
+  ];
+}
+
+/** A colour by its own films, or by its let-downs and density in whites of which films and density are known. */
+function scatteringRoots({ colour, records }: Place): RecordRoot[] {
+  const whites = new Set((colour.record.tints ?? []).map(({ white }) => white));
+  const paints = [...whites].flatMap((white) => paintOfWhite(white, records) ?? []);
+  return [
+    ...drawdowns(colour, records),
+    ...[colour, ...paints].flatMap((paint) => [
+      ...films(paint, records),
+      ...madeFrom(paint, records),
+      ...own(paint, "oilIndexGPer100g"),
+    ]),
   ];
 }
 

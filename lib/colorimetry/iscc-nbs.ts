@@ -1,64 +1,76 @@
-import centroids from "color-name-lists/lib/colors/nbs-iscc.json" with { type: "json" };
-import { converter, modeLab65, modeLrgb, modeRgb, modeXyz65, parseHex, useMode } from "culori/fn";
-import { domainError } from "../diagnostics/diagnostic.ts";
-import { deltaE00 } from "./difference.ts";
-import type { Lab } from "./viewing.ts";
+import { ISCC_NBS_BLOCKS, ISCC_NBS_NAMES, type IsccNbsBlock } from "./iscc-nbs-blocks.ts";
+import type { MunsellColour } from "./munsell-notation.ts";
+import type { MunsellUncertainty } from "./munsell-uncertainty.ts";
 
-useMode(modeRgb);
-useMode(modeLrgb);
-useMode(modeXyz65);
-useMode(modeLab65);
-
-interface Centroid {
-  /** Number of the colour name block, 1-267. */
+/** A name of the ISCC-NBS system. */
+export interface IsccNbsName {
+  /** Number of the name in SP 440, 1-267. */
   readonly number: number;
   readonly name: string;
-  readonly lab: Lab;
 }
 
-/** The centroid nearest to a colour. */
-export interface NearestName {
-  readonly number: number;
-  readonly name: string;
-  /** Delta-E00 from the centroid [1]: how loosely the name fits. */
-  readonly deltaE00: number;
-}
+const EXACT: MunsellUncertainty = { value: 0, chroma: 0, hueNumber: 0 };
 
 /**
- * Centroids of the 267 colour-name blocks under D65, 2 degree, in their order.
- * The list adds everyday names after a comma ("Vivid Blue, ultramarine") and one
- * cross-reference; both are left off, since a pigment's name in a colour's name misleads.
- */
-const CENTROIDS: readonly Centroid[] = centroids.map(({ name, hex }, index) => ({
-  number: index + 1,
-  name: name.replace(/,.*$| see #.*$/, ""),
-  lab: labOfHex(hex),
-}));
-
-/**
- * Nearest ISCC-NBS centroid to a colour, by Delta-E00.
+ * The ISCC-NBS names of a Munsell colour: that of its block, and of the block beside it
+ * whose border lies within one standard uncertainty. A notation on a border has both names.
  *
- * @param lab under D65, 2 degree, finite.
- * @throws RangeError when a value is NaN or infinite.
- * @validity A nearest centroid is not the block that SP 440 draws in Munsell: near a
- *   block's edge the neighbour's name may come out. The list holds centroids as sRGB,
- *   which cannot show the most vivid.
- * @source nbs-sp-440, color-name-lists-npm
+ * A border is as far as the root of the squares of its distances in hue, value and chroma,
+ * each by its own uncertainty. A neutral, which has no hue, lies in the blocks of every hue.
+ *
+ * @param colour value 0-10, chroma >= 0.
+ * @returns one name or two, the nearest first.
+ * @source nbs-sp-440
+ * @example isccNbsNames({ hueNumber: null, value: 0.3, chroma: 0 }) // [{ number: 267, name: "Black" }]
  */
-export function nearestIsccNbs(lab: Lab): NearestName {
-  let nearest: NearestName | undefined;
-  for (const { number, name, lab: centroid } of CENTROIDS) {
-    const distance = deltaE00(lab, centroid);
-    if (nearest === undefined || distance < nearest.deltaE00)
-      nearest = { number, name, deltaE00: distance };
+export function isccNbsNames(
+  colour: MunsellColour,
+  uncertainty: MunsellUncertainty = EXACT,
+): IsccNbsName[] {
+  const nearest = new Map<number, number>();
+  for (const block of ISCC_NBS_BLOCKS) {
+    const distance = distanceTo(block, colour, uncertainty);
+    const number = block[6];
+    if (distance <= 1) nearest.set(number, Math.min(distance, nearest.get(number) ?? Infinity));
   }
-  if (nearest === undefined) throw domainError("count of centroids", 0, "267");
-  return nearest;
+  return [...nearest]
+    .toSorted(([, one], [, other]) => one - other)
+    .slice(0, 2)
+    .map(([number]) => ({ number, name: ISCC_NBS_NAMES[number - 1] ?? "" }));
 }
 
-function labOfHex(hex: string): Lab {
-  const rgb = parseHex(hex);
-  if (rgb === undefined) throw new Error(`Unexpected centroid \`${hex}\`, expected six hex digits`);
-  const { l, a, b } = converter("lab65")(rgb);
-  return { L: l, a, b };
+/** Names as printed: "Deep red", "Deep red or strong red". */
+export function isccNbsText(names: readonly IsccNbsName[]): string {
+  return names
+    .map(({ name }, i) => (i === 0 ? name : name.charAt(0).toLowerCase() + name.slice(1)))
+    .join(" or ");
+}
+
+/** Distance of a colour from a block in standard uncertainties; 0 inside and on its border. */
+function distanceTo(
+  [hueFrom, hueTo, valueFrom, valueTo, chromaFrom, chromaTo]: IsccNbsBlock,
+  { hueNumber, value, chroma }: MunsellColour,
+  uncertainty: MunsellUncertainty,
+): number {
+  return Math.hypot(
+    hueNumber === null ? 0 : inSigmas(hueGap(hueNumber, hueFrom, hueTo), uncertainty.hueNumber),
+    inSigmas(gap(value, valueFrom, valueTo), uncertainty.value),
+    inSigmas(gap(chroma, chromaFrom, chromaTo), uncertainty.chroma),
+  );
+}
+
+function gap(at: number, from: number, to: number): number {
+  return Math.max(from - at, at - to, 0);
+}
+
+/** How far a hue lies outside an arc of the circle, by the nearer way. */
+function hueGap(hue: number, from: number, to: number): number {
+  const turned = (of: number): number => ((of % 100) + 100) % 100;
+  return turned(hue - from) <= turned(to - from)
+    ? 0
+    : Math.min(turned(from - hue), turned(hue - to));
+}
+
+function inSigmas(distance: number, sigma: number): number {
+  return distance === 0 ? 0 : distance / sigma;
 }

@@ -1,15 +1,9 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Spectrum, WavelengthGrid } from "../quantities/spectrum.ts";
+import { HAND_HELD_NOISE, tiltAt, type ReadingNoise } from "./reading-noise.ts";
 import { summationWeights } from "./summation-weights.ts";
 import { tristimulus } from "./tristimulus.ts";
 import { WHITE_POINTS, type Lab, type Viewing, type Xyz } from "./viewing.ts";
-
-/**
- * Standard uncertainty of a reflectance factor [1] where the reading does not say:
- * the middle of the 0.0002-0.001 usual with hand-held instruments. An estimate.
- * @source reading-noise-practice
- */
-export const ASSUMED_REFLECTANCE_UNCERTAINTY = 0.0005;
 
 /**
  * What the step of a grid costs, root mean square in L*, a*, b* over smooth spectra:
@@ -31,42 +25,52 @@ export function gridUncertainty(grid: WavelengthGrid): Lab {
 }
 
 /**
- * Standard uncertainty of L*, a*, b* of a reading: the noise of its reflectance
- * factors and the step of its grid, in quadrature, to first order.
+ * Standard uncertainty of L*, a*, b* of a reading: its noise and the step of its grid,
+ * in quadrature, to first order. Zero, scale and tilt move all wavelengths together, so
+ * each goes through the sums as one spectrum; the rest falls on each wavelength by itself.
  *
- * Half of the noise's variance is taken to be common to all wavelengths (an error
- * of the instrument's zero or white), half to fall on each by itself.
- *
- * @param reflectanceUncertainty standard uncertainty of a reflectance factor [1], >= 0.
+ * @param noise as {@link ReadingNoise} says, every figure >= 0.
+ * @param moved what else moves all wavelengths together by one standard uncertainty, such as the
+ *   weighing of a let-down: changes of reflectance factor [1], each of the spectrum's shape.
  * @returns one standard uncertainty (about 68 %) of each coordinate.
- * @throws RangeError as {@link tristimulus} does, and for a negative or NaN uncertainty.
+ * @throws RangeError as {@link tristimulus} does.
  * @validity Says nothing of how drawdowns of one batch differ: see {@link labSpread}.
  */
 export function labUncertainty(
   spectrum: Spectrum,
   viewing: Viewing,
-  reflectanceUncertainty: number = ASSUMED_REFLECTANCE_UNCERTAINTY,
+  noise: ReadingNoise = HAND_HELD_NOISE,
+  moved: readonly (readonly number[])[] = [],
 ): Lab {
-  if (!(reflectanceUncertainty >= 0))
-    throw domainError("uncertainty of a reflectance factor", reflectanceUncertainty, ">= 0");
-  const white = WHITE_POINTS[viewing];
-  const slopes = labSlopes(tristimulus(spectrum, viewing), white);
-  const weights = summationWeights(spectrum.grid, viewing);
-  const grid = gridUncertainty(spectrum.grid);
-  const each = reflectanceUncertainty / Math.SQRT2;
+  const { grid } = spectrum;
+  const slopes = labSlopes(tristimulus(spectrum, viewing), WHITE_POINTS[viewing]);
+  const weights = summationWeights(grid, viewing);
+  const step = gridUncertainty(grid);
+  const factors = spectrum.values.map((value) => Math.max(value, 0));
+  const together = [
+    factors.map(() => Math.hypot(noise.calibration.zero, noise.reading.zero)),
+    factors.map((R) => R * Math.hypot(noise.calibration.scale, noise.reading.scale)),
+    factors.map((R, i) => R * noise.calibration.tilt * tiltAt(grid, i)),
+    ...moved,
+  ];
+  const alone = factors.map((R) => Math.hypot(noise.wavelength.floor, noise.wavelength.share * R));
   const uncertainty = (slope: Xyz, stepPart: number): number => {
-    const common = slope.X * white.X + slope.Y * white.Y + slope.Z * white.Z;
-    let squares = common ** 2;
-    for (const [i, x] of weights.X.entries()) {
-      squares +=
-        (slope.X * x + slope.Y * (weights.Y[i] ?? NaN) + slope.Z * (weights.Z[i] ?? NaN)) ** 2;
-    }
-    return Math.hypot(each * Math.sqrt(squares), stepPart);
+    const byFactor = Array.from(
+      weights.X,
+      (x, i) => slope.X * x + slope.Y * (weights.Y[i] ?? NaN) + slope.Z * (weights.Z[i] ?? NaN),
+    );
+    const shifted = (errors: readonly number[]): number =>
+      byFactor.reduce((sum, weight, i) => sum + weight * (errors[i] ?? NaN), 0);
+    return Math.hypot(
+      ...together.map(shifted),
+      ...byFactor.map((weight, i) => weight * (alone[i] ?? NaN)),
+      stepPart,
+    );
   };
   return {
-    L: uncertainty(slopes.L, grid.L),
-    a: uncertainty(slopes.a, grid.a),
-    b: uncertainty(slopes.b, grid.b),
+    L: uncertainty(slopes.L, step.L),
+    a: uncertainty(slopes.a, step.a),
+    b: uncertainty(slopes.b, step.b),
   };
 }
 

@@ -1,9 +1,10 @@
-import type { Statement } from "../quantities/statement.ts";
+import { isStatement, type Statement } from "../quantities/statement.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
-import { nearestIsccNbs, type NearestName } from "./iscc-nbs.ts";
+import { isccNbsNames, type IsccNbsName } from "./iscc-nbs.ts";
 import { xyzToLab } from "./lab.ts";
-import { ASSUMED_REFLECTANCE_UNCERTAINTY, labUncertainty } from "./lab-uncertainty.ts";
+import { labUncertainty } from "./lab-uncertainty.ts";
 import { munsellOfLab, type Munsell } from "./munsell.ts";
+import { HAND_HELD_NOISE, type ReadingNoise } from "./reading-noise.ts";
 import { screenColours, type ScreenColours } from "./screen-colour.ts";
 import { tristimulus } from "./tristimulus.ts";
 import { VIEWINGS, type Lab, type Viewing, type Xyz } from "./viewing.ts";
@@ -16,8 +17,8 @@ export interface ReadingNotations {
   readonly labUncertainty: Readonly<Record<Viewing, Lab>>;
   /** From C/2; a ruling where the scale does not reach. */
   readonly munsell: Munsell | Statement;
-  /** From D65/2, the nearest centroid. */
-  readonly nbs: NearestName;
+  /** From the Munsell notation: one name, or two by a border; none where there is no notation. */
+  readonly nbs: readonly IsccNbsName[];
   /** From D65/2. */
   readonly screen: ScreenColours;
 }
@@ -26,24 +27,23 @@ export interface ReadingNotations {
  * A reading in every notation; each from the viewing that it is defined for.
  *
  * @param spectrum as {@link tristimulus} takes it.
- * @param reflectanceUncertainty standard uncertainty of a reflectance factor [1], >= 0.
  * @throws RangeError when the reading is outside its domain.
  */
 export function readingNotations(
   spectrum: Spectrum,
-  reflectanceUncertainty: number = ASSUMED_REFLECTANCE_UNCERTAINTY,
+  noise: ReadingNoise = HAND_HELD_NOISE,
+  moved: readonly (readonly number[])[] = [],
 ): ReadingNotations {
   const xyz = forEachViewing((viewing) => tristimulus(spectrum, viewing));
   const lab = forEachViewing((viewing) => xyzToLab(xyz[viewing], viewing));
-  const uncertainty = forEachViewing((viewing) =>
-    labUncertainty(spectrum, viewing, reflectanceUncertainty),
-  );
+  const uncertainty = forEachViewing((viewing) => labUncertainty(spectrum, viewing, noise, moved));
+  const munsell = munsellOfLab(lab["C/2"], uncertainty["C/2"]);
   return {
     xyz,
     lab,
     labUncertainty: uncertainty,
-    munsell: munsellOfLab(lab["C/2"], uncertainty["C/2"]),
-    nbs: nearestIsccNbs(lab["D65/2"]),
+    munsell,
+    nbs: isStatement(munsell) ? [] : isccNbsNames(munsell, munsell.uncertainty),
     screen: screenColours(xyz["D65/2"]),
   };
 }

@@ -6,7 +6,8 @@ import type { SourceKey } from "../sources/source.ts";
 export interface HandbookRow {
   /** What the trade calls it: parts raw umber from burnt sienna, both PBr 7. */
   readonly kind: string;
-  readonly colourIndexNames: readonly string[];
+  /** Colour Index names, or chemical classes, that the figure holds for. */
+  readonly pigments: readonly string[];
   /** As the source gives it: one figure or a range. */
   readonly figure: Quantity;
   readonly source: SourceKey;
@@ -28,16 +29,17 @@ export interface PigmentIdentity {
 }
 
 /**
- * The range that the table's rows for a pigment span, a single figure widened by {@link LOT_SPREAD}.
+ * The range that handbooks' rows for one pigment span, a single figure widened by {@link LOT_SPREAD}.
  *
- * @returns undefined when the table holds no row for it.
- * @example handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBk 6" })?.estimate // [1.7, 1.8]
+ * @param known rows for this pigment alone.
+ * @returns undefined when there is none.
+ * @example handbookEstimate([{ kind: "lamp black", figure: [1.7, 1.8], ... }], { colourIndexName: "PBk 6" })?.estimate // [1.7, 1.8]
  */
 export function handbookEstimate(
-  table: readonly HandbookRow[],
+  known: readonly HandbookRow[],
   pigment: PigmentIdentity,
 ): HandbookEstimate | undefined {
-  const rows = handbookRows(table, pigment);
+  const rows = ofKind(known, pigment.kind);
   const [first] = rows;
   if (first === undefined) return undefined;
   const spread = rows.map(({ figure }) =>
@@ -65,14 +67,9 @@ export function handbookEstimate(
   };
 }
 
-function handbookRows(
-  table: readonly HandbookRow[],
-  { colourIndexName, kind }: PigmentIdentity,
-): readonly HandbookRow[] {
-  const bare = colourIndexName.replace(/:\d+$/, "");
-  const named = table.filter((row) => row.colourIndexNames.includes(bare));
-  const narrowed = named.filter((row) => row.kind === kind);
-  return narrowed.length === 0 ? named : narrowed;
+function ofKind(rows: readonly HandbookRow[], kind: string | undefined): readonly HandbookRow[] {
+  const narrowed = rows.filter((row) => row.kind === kind);
+  return narrowed.length === 0 ? rows : narrowed;
 }
 
 /** A recalled row makes the whole range recalled. */

@@ -1,9 +1,4 @@
-import {
-  HANDBOOK_LOOSE_G_PER_ML,
-  HANDBOOK_TAPPED_G_PER_ML,
-} from "../formulation/handbook-bulk-density.ts";
-import { HANDBOOK_DENSITY_G_PER_CM3 } from "../formulation/handbook-density.ts";
-import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../formulation/handbook-oil-absorption.ts";
+import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import { figureText } from "../present/figure-text.ts";
@@ -26,21 +21,22 @@ import { pageHead } from "./site-frame.ts";
 import { byReason } from "./studio-view.ts";
 
 const FIGURES = [
-  ["densityGPerCm3", "g/cm3", HANDBOOK_DENSITY_G_PER_CM3],
-  ["oilAbsorptionGPer100g", "g/100 g", HANDBOOK_OIL_ABSORPTION_G_PER_100G],
-  ["bulkDensityLooseGPerMl", "g/ml", HANDBOOK_LOOSE_G_PER_ML],
-  ["bulkDensityTappedGPerMl", "g/ml", HANDBOOK_TAPPED_G_PER_ML],
+  ["densityGPerCm3", "g/cm3", "densities"],
+  ["oilAbsorptionGPer100g", "g/100 g", "oilAbsorptions"],
+  ["bulkDensityLooseGPerMl", "g/ml", "looseDensities"],
+  ["bulkDensityTappedGPerMl", "g/ml", "tappedDensities"],
 ] as const;
 type PigmentField = (typeof FIGURES)[number][0];
 
 function pigmentFigure(
   { slug, record }: Checked<PigmentRecord>,
   wanted: PigmentField,
+  knowledge: Knowledge,
 ): Figure<Quantity> {
-  const [field, unit, handbook] = FIGURES.find(([name]) => name === wanted) ?? FIGURES[0];
+  const [field, unit, table] = FIGURES.find(([name]) => name === wanted) ?? FIGURES[0];
   return orHandbook(
     recordedFigure(record[field], unit, `pigments.${slug}.${field}`),
-    handbook,
+    knowledge.pigment(record.colourIndexName)[table],
     record.colourIndexName,
     unit,
   );
@@ -81,12 +77,12 @@ export function pigmentIndex(context: PageContext, place: PagePlace): PigmentInd
                 ? { text: "\u2013", reason: words.standings["not stated"].word }
                 : { text: pigment.record.colourIndexName },
               numberCell(
-                pigmentFigure(pigment, "densityGPerCm3"),
+                pigmentFigure(pigment, "densityGPerCm3", records.knowledge),
                 "pigments.*.densityGPerCm3",
                 words,
               ),
               numberCell(
-                pigmentFigure(pigment, "oilAbsorptionGPer100g"),
+                pigmentFigure(pigment, "oilAbsorptionGPer100g", records.knowledge),
                 "pigments.*.oilAbsorptionGPer100g",
                 words,
               ),
@@ -141,7 +137,7 @@ export function pigmentPage(
             {
               path: `pigments.${slug}.${field}`,
               row: figureRow(`pigments.*.${field}`),
-              figure: pigmentFigure(pigment, field),
+              figure: pigmentFigure(pigment, field, context.records.knowledge),
             },
             words,
             sourceLink(context, place),

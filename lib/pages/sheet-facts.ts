@@ -52,6 +52,9 @@ export function sheetFacts(worded: SheetTexts, { words, records }: PageContext):
       ? factDetail.isReference
       : factDetail.strength(records.colours.get(reference ?? "")?.record.name ?? "");
   const contrast = text("optics.contrastRatio");
+  const { opacityClass } = sheet.optics;
+  const byContrastRatio =
+    isKnown(opacityClass) && opacityClass.inputs.includes("optics.contrastRatio");
   const days = text("drying.touchDryDays");
   const grams = text("oil.oilIndexGPer100g");
   return [
@@ -81,7 +84,7 @@ export function sheetFacts(worded: SheetTexts, { words, records }: PageContext):
       facts.opacity,
       sheet.optics.opacityClass,
       text("optics.opacityClass"),
-      contrast === undefined ? undefined : factDetail.contrast(contrast),
+      contrast === undefined || !byContrastRatio ? undefined : factDetail.contrast(contrast),
       "#strength",
     ),
     fact(

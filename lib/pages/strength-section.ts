@@ -35,6 +35,7 @@ export function strengthSection(page: SheetPage): SectionView {
       "optics.tintingStrengthByVolume",
       "optics.dispersion.strength",
       "optics.opacityClass",
+      "optics.scatteringPower",
       "optics.contrastRatio",
       "optics.hidingFilmUm",
       "optics.coverageCm2PerMl",

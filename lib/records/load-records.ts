@@ -1,4 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { knowledgeOf } from "../knowledge/pigment-knowledge.ts";
+import { loadedTables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import { claimFaults } from "./claim-faults.ts";
@@ -32,15 +34,22 @@ export interface LoadedRecords {
 /** Read and check a workshop's content folder: the records, or everything that is wrong with them. */
 export function loadRecords(contentDir: string, cwd: string = process.cwd()): LoadedRecords {
   const tree = contentTree(contentDir, cwd);
-  const diagnostics = [...tree.diagnostics];
+  const { tables, diagnostics: ofTables } = loadedTables();
+  const diagnostics = [...ofTables, ...tree.diagnostics];
+  const knowledge = tables === undefined ? undefined : knowledgeOf(tables);
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
-  const colours = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
-  const grounds = resolvedGrounds(files.workshop, resolver);
+  const read = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
+  const chart = resolvedGrounds(files.workshop, resolver);
+  const colours = read.map((colour) => withNoise(colour, resolver));
+  const grounds = chart && {
+    black: resolver.withWorkshopNoise(chart.black),
+    white: resolver.withWorkshopNoise(chart.white),
+  };
   diagnostics.push(
     ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
     ...tradeFaults(files),
-    ...pigmentFaults(files),
+    ...(knowledge === undefined ? [] : pigmentFaults(files, knowledge)),
     ...paintFaults(files),
     ...hazardFaults(files),
     ...claimFaults(files),
@@ -48,7 +57,11 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   );
 
   const sorted = inOrder(diagnostics);
-  if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error"))
+  if (
+    knowledge === undefined ||
+    files.workshop === undefined ||
+    sorted.some(({ severity }) => severity === "error")
+  )
     return { diagnostics: sorted };
   const newestDate = [
     ...datesOf(
@@ -80,6 +93,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
           { slug, file, record, body, bodyLine, place: yaml.place },
         ]),
       ),
+      knowledge,
       ...(newestDate === undefined ? {} : { newestDate }),
     },
   };
@@ -133,6 +147,16 @@ function resolvedColour(
     tints,
     films,
     ...(masstone === undefined ? {} : { masstone }),
+  };
+}
+
+/** A colour with the noise of the workshop's own replicates, which only all its records together show. */
+function withNoise(colour: Colour, { withWorkshopNoise }: ReadingResolver): Colour {
+  return {
+    ...colour,
+    ...(colour.masstone === undefined ? {} : { masstone: withWorkshopNoise(colour.masstone) }),
+    tints: colour.tints.map((tint) => ({ ...tint, reading: withWorkshopNoise(tint.reading) })),
+    films: colour.films.map((film) => ({ ...film, reading: withWorkshopNoise(film.reading) })),
   };
 }
 

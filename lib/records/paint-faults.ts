@@ -4,6 +4,7 @@ import { DRIER_REACH_PERCENT } from "../drying/added-drier.ts";
 import { trialComplaints } from "../drying/trial-complaints.ts";
 import { partsComplaint } from "../formulation/mass-fractions.ts";
 import { reachComplaint, type ReachName } from "../formulation/plausibility.ts";
+import { nameComplaint } from "../permanence/traditional-names.ts";
 import { midpoint } from "../quantities/interval.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
@@ -21,12 +22,21 @@ interface Placed {
 export function paintFaults(files: ParsedFiles): Diagnostic[] {
   return [...files.colours.values()].flatMap(({ record, yaml }) =>
     [
+      ...nameFaults(record, files),
       ...reachFaults(record),
       ...sumFaults(record),
       ...trialFaults(record),
       ...additionFaults(record, files),
     ].map(({ path, complaint }): Diagnostic => ({ ...complaint, place: yaml.place(path) })),
   );
+}
+
+function nameFaults({ name, pigments }: ColourRecord, files: ParsedFiles): Placed[] {
+  const complaint = nameComplaint(
+    name,
+    pigments.map(({ pigment }) => files.pigments.get(pigment)?.record.colourIndexName),
+  );
+  return complaint === undefined ? [] : [{ path: ["name"], complaint }];
 }
 
 const REACHES: Readonly<Record<"oilIndexGPer100g" | "gloss60" | "finenessOfGrindUm", ReachName>> = {

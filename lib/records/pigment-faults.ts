@@ -1,15 +1,14 @@
 import type { Complaint } from "../diagnostics/complaint.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { originComplaint } from "../formulation/black-origin.ts";
-import { HANDBOOK_DENSITY_G_PER_CM3 } from "../formulation/handbook-density.ts";
 import { handbookEstimate, type HandbookRow } from "../formulation/handbook-estimate.ts";
-import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../formulation/handbook-oil-absorption.ts";
 import {
   bulkDensityComplaints,
   handbookComplaint,
   reachComplaint,
   type ReachName,
 } from "../formulation/plausibility.ts";
+import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { amountEnds } from "./amount-ends.ts";
 import type { Parsed, ParsedFiles } from "./parsed-files.ts";
 import type { AmountRecord } from "./schema/amount.ts";
@@ -27,14 +26,14 @@ const REACHES: Readonly<Record<Field, ReachName>> = {
 };
 
 /** Figures of a dry pigment that none can have, or that its kind is not known to have; an origin that speaks of another pigment. */
-export function pigmentFaults(files: ParsedFiles): Diagnostic[] {
+export function pigmentFaults(files: ParsedFiles, knowledge: Knowledge): Diagnostic[] {
   return [...files.pigments.values()].flatMap((pigment) => {
     const place = ({ path, complaint }: Placed): Diagnostic => ({
       ...complaint,
       place: pigment.yaml.place(path),
     });
     return [
-      ...reachFaults(pigment),
+      ...reachFaults(pigment, knowledge),
       ...bulkFaults(pigment.record),
       ...originFaults(pigment.record),
     ].map(place);
@@ -47,12 +46,13 @@ interface Placed {
 }
 
 /** Each figure against the reach of any pigment, and where that passes against the handbook's range for this one. */
-function reachFaults({ record }: Parsed<PigmentRecord>): Placed[] {
+function reachFaults({ record }: Parsed<PigmentRecord>, knowledge: Knowledge): Placed[] {
   return (Object.keys(REACHES) as Field[]).flatMap((field) =>
     firstFault(
       record[field],
       [field],
-      (value) => reachComplaint(REACHES[field], value) ?? againstHandbook(field, value, record),
+      (value) =>
+        reachComplaint(REACHES[field], value) ?? againstHandbook(field, value, record, knowledge),
     ),
   );
 }
@@ -74,17 +74,17 @@ function againstHandbook(
   field: Field,
   value: number,
   { name, colourIndexName }: PigmentRecord,
+  knowledge: Knowledge,
 ): Complaint | undefined {
   if (
     colourIndexName === undefined ||
     (field !== "densityGPerCm3" && field !== "oilAbsorptionGPer100g")
   )
     return undefined;
-  const [table, figure]: [readonly HandbookRow[], "density" | "oilAbsorption"] =
-    field === "densityGPerCm3"
-      ? [HANDBOOK_DENSITY_G_PER_CM3, "density"]
-      : [HANDBOOK_OIL_ABSORPTION_G_PER_100G, "oilAbsorption"];
-  const handbook = handbookEstimate(table, { colourIndexName, kind: name.toLowerCase() });
+  const { densities, oilAbsorptions } = knowledge.pigment(colourIndexName);
+  const [rows, figure]: [readonly HandbookRow[], "density" | "oilAbsorption"] =
+    field === "densityGPerCm3" ? [densities, "density"] : [oilAbsorptions, "oilAbsorption"];
+  const handbook = handbookEstimate(rows, { colourIndexName, kind: name.toLowerCase() });
   return handbook === undefined
     ? undefined
     : handbookComplaint(figure, value, handbook.estimate, colourIndexName);

@@ -1,5 +1,7 @@
+import type { ReadingNoise } from "../colorimetry/reading-noise.ts";
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import type { AnswerRecord } from "./schema/answer.ts";
@@ -29,12 +31,10 @@ export interface SpectrumReading extends ReadingOrigin {
   readonly spectrum: Spectrum;
   /** How many readings were averaged. */
   readonly count: number;
-  /** Standard deviation of the readings averaged, shape of `spectrum.values`; absent for one. */
-  readonly spread?: readonly number[];
   readonly geometry: Geometry;
   readonly surface?: Surface;
-  /** Standard uncertainty of a reflectance factor, as the workshop states it. */
-  readonly uncertainty?: number;
+  /** What the workshop states of its instrument, else by its replicates; of the mean where several were averaged. */
+  readonly noise: ReadingNoise;
 }
 
 export interface LabReading extends ReadingOrigin {
@@ -113,6 +113,8 @@ export interface Records {
   readonly colours: ReadonlyMap<string, Colour>;
   readonly sources: ReadonlyMap<SourceKey, Source>;
   readonly answers: ReadonlyMap<string, Answer>;
+  /** What the engine knows beside the records: its tables, and the look-up by Colour Index name. */
+  readonly knowledge: Knowledge;
   /** The newest date in any record; absent when none is dated. */
   readonly newestDate?: string;
 }

@@ -2,6 +2,13 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
 import { parseMunsell } from "../colorimetry/munsell-notation.ts";
+import {
+  HAND_HELD_NOISE,
+  noiseOfMean,
+  replicateNoise,
+  statedNoise,
+  type ReadingNoise,
+} from "../colorimetry/reading-noise.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { sameGrid } from "../quantities/spectrum.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
@@ -22,6 +29,8 @@ type LabForm = Extract<ReadingForm, { lab: unknown }>;
 /** Turns what a record says of a reading into the reading itself, or into complaints at the record's line. */
 export interface ReadingResolver {
   readonly resolve: (form: ReadingForm, yaml: YamlRecord, path: RecordPath) => Reading | undefined;
+  /** The same reading with the noise that the workshop's replicates show, once all records are resolved; as stated where it is stated. */
+  readonly withWorkshopNoise: <R extends Reading>(reading: R) => R;
   /** Names of the reading files that some record has asked for. */
   readonly used: ReadonlySet<string>;
 }
@@ -43,6 +52,9 @@ export function readingResolver(
   const used = new Set<string>();
   const doubted = new Set<string>();
   const spectra = new Map<string, Spectrum | undefined>();
+  const replicates = new Map<string, readonly Spectrum[]>();
+  const unstated = new Set<Reading>();
+  let workshopNoise: ReadingNoise | undefined;
 
   function complain(
     yaml: YamlRecord,
@@ -185,24 +197,31 @@ export function readingResolver(
         expected: "one grid for readings that are averaged",
       });
     }
-    const { mean, spread } = averaged(read);
+    if (read.length > 1)
+      replicates.set(JSON.stringify([named.stem, columns.map(({ name }) => name)]), read);
     const surface: Surface | undefined = form.surface ?? defaults?.surface;
     const uncertainty = form.uncertainty ?? defaults?.uncertainty;
-    return {
+    const resolved: SpectrumReading = {
       form: "spectrum",
-      spectrum: mean,
+      spectrum: averaged(read).mean,
       count: read.length,
       geometry,
-      ...(read.length > 1 ? { spread } : {}),
+      noise: uncertainty === undefined ? HAND_HELD_NOISE : statedNoise(uncertainty),
       ...(surface === undefined ? {} : { surface }),
-      ...(uncertainty === undefined ? {} : { uncertainty }),
       origin: `${named.reading.format}, ${form.reading}, ${columns.map(({ name }) => name).join(" + ")}`,
       ...(form.date === undefined ? {} : { date: form.date }),
     };
+    if (uncertainty === undefined) unstated.add(resolved);
+    return resolved;
   }
 
   return {
     used,
+    withWorkshopNoise: (reading) => {
+      if (reading.form !== "spectrum" || !unstated.has(reading)) return reading;
+      workshopNoise ??= replicateNoise([...replicates.values()]);
+      return { ...reading, noise: noiseOfMean(workshopNoise, reading.count) };
+    },
     resolve: (form, yaml, path) => {
       if ("reading" in form) return spectrumReading(form, yaml, path);
       if ("lab" in form) return labReading(form);

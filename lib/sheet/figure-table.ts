@@ -96,6 +96,7 @@ export const FIGURE_TABLE: readonly FigureRow[] = [
   row("optics.contrastRatio", "1", "decimal", 2, "contrastRatio"),
   row("optics.hidingFilmUm", "um", "significant", 2, "hidingFilm"),
   row("optics.coverageCm2PerMl", "cm2/ml", "significant", 2, "coverage"),
+  row("optics.scatteringPower", "1", "significant", 2, "scatteringPower"),
   row("optics.opacityClass", "", "word", 0, "opacityClass"),
 
   ...SCREEN("optics.glaze.*"),

@@ -1,6 +1,6 @@
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Figure, Standing } from "../quantities/figure.ts";
-import type { Quantity } from "../quantities/interval.ts";
+import type { Interval, Quantity } from "../quantities/interval.ts";
 import type { Statement } from "../quantities/statement.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
 import type { DrierMetal } from "../drying/added-drier.ts";
@@ -198,6 +198,8 @@ export interface OpticsSection {
   readonly hidingFilmUm: Figure<Quantity>;
   /** Of a millilitre from the tube, in a film that just hides. */
   readonly coverageCm2PerMl: Figure<Quantity>;
+  /** S X of the film that opacity is judged by: what a dark paint's transparency goes by. */
+  readonly scatteringPower: Figure<Interval>;
   readonly opacityClass: Figure<string>;
   /** The colour in films over white, thinnest first: its undertone. */
   readonly glaze?: readonly GlazeStep[];

@@ -45,8 +45,8 @@ export const COLORIMETRY_SOURCES = {
   "nbs-sp-440": {
     citation:
       "Kelly, K. L. & Judd, D. B. (1976). Color: Universal Language and Dictionary of Names. National Bureau of Standards Special Publication 440.",
-    standing: "memory",
-    note: "The 267 colour-name blocks; their centroids as color-name-lists gives them.",
+    standing: "read",
+    note: "The 932 blocks with their 267 names, from a transcription under CC0 1.0.",
   },
   "css-color-4": {
     citation: "CSS Color Module Level 4. World Wide Web Consortium.",
@@ -72,11 +72,6 @@ export const COLORIMETRY_SOURCES = {
     citation: "culori 4.0.2, npm. MIT licence.",
     standing: "read",
     note: "Screen colour spaces, gamut mapping, CIEDE2000.",
-  },
-  "color-name-lists-npm": {
-    citation: "color-name-lists 3.33.2, npm. MIT licence.",
-    standing: "read",
-    note: "List nbsIscc: the ISCC-NBS centroids as sRGB.",
   },
   "metamerism-practice": {
     citation: "Common practice in the colour industries; no text.",

@@ -56,6 +56,12 @@ export const OPTICS_SOURCES = {
     standing: "derived",
     note: "The only ground for the uncertainty of a predicted let-down; the readings themselves are not carried here.",
   },
+  "drawdown-practice": {
+    short: "common practice at the bench",
+    citation: "Common practice with let-downs and drawdowns; no text.",
+    standing: "practice",
+    note: "A let-down of some grams weighed to a hundredth, with what stays on the knife: 1 to 5 % of its mass ratio. A film from an applicator: 3 to 10 % of its thickness.",
+  },
   "agglomerate-strength": {
     short: "Lorenz-Mie calculation",
     citation:
@@ -172,6 +178,18 @@ export const OPTICS_SOURCES = {
       "K falling as the wavelength to the power -p and S as -q, tints at L* 60 (D65/10): b* about -3.8 (q - p).",
     standing: "derived",
     note: "Worked out by Kubelka-Munk through the surface of an oil film; a rule for the eye of the mind, not for a colour's figure.",
+  },
+  "iso-6504-1": {
+    citation:
+      "ISO 6504-1:1983. Paints and varnishes. Determination of hiding power. Part 1: Kubelka-Munk method for white and light-coloured paints.",
+    standing: "read",
+    note: "Its summary limits the method to films of a tristimulus value Y of 70 and more.",
+  },
+  "iso-6504-3": {
+    citation:
+      "ISO 6504-3. Paints and varnishes. Determination of hiding power. Part 3: Determination of contrast ratio of light-coloured paints at a fixed spreading rate.",
+    standing: "memory",
+    note: "For films of a tristimulus value Y above 25: a darker film hides by what it absorbs, and its contrast ratio tells nothing of its transparency. ASTM D2805 sets a like limit near Y 15 (memory).",
   },
   "optics-practice": {
     citation: "Common practice of the trade, as this workshop reads it; no text.",

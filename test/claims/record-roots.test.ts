@@ -123,7 +123,7 @@ describe("changing one reading turns exactly the claims that rest on it", () => 
 
   test.each([
     ["bone-black", "readings/bone-black.csv"],
-    ["madder-lake", "readings/madder-lake.csv"],
+    ["alizarin-crimson", "readings/alizarin-crimson.csv"],
   ])("%s", (slug, file) => {
     const index = figureIndex(allSheets(edited(file, darker)));
     const turned = claims

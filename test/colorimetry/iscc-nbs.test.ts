@@ -1,44 +1,104 @@
-import centroids from "color-name-lists/lib/colors/nbs-iscc.json" with { type: "json" };
 import { converter, parseHex } from "culori";
 import { describe, expect, test } from "vitest";
-import { nearestIsccNbs } from "../../lib/colorimetry/iscc-nbs.ts";
+import { ISCC_NBS_BLOCKS, ISCC_NBS_NAMES } from "../../lib/colorimetry/iscc-nbs-blocks.ts";
+import { isccNbsNames, isccNbsText } from "../../lib/colorimetry/iscc-nbs.ts";
+import { labNotations } from "../../lib/colorimetry/lab-notations.ts";
+import { parseMunsell, type MunsellColour } from "../../lib/colorimetry/munsell-notation.ts";
+import { readingNotations } from "../../lib/colorimetry/reading-notations.ts";
+import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
+import { deviates } from "./deviates.ts";
+import { gridOf } from "./spectra.ts";
 
 const lab65 = converter("lab65");
 
-function labOfHex(hex: string) {
-  const colour = lab65(parseHex(hex));
-  return { L: colour?.l ?? NaN, a: colour?.a ?? NaN, b: colour?.b ?? NaN };
+function munsell(text: string): MunsellColour {
+  const colour = parseMunsell(text);
+  if (colour === undefined) throw new Error(`${text} is no Munsell notation.`);
+  return colour;
 }
 
-describe("nearestIsccNbs", () => {
-  test("the list holds the 267 blocks of SP 440, each nearest to itself under a name of its own", () => {
-    expect(centroids).toHaveLength(267);
-    const names = centroids.map(({ hex }) => nearestIsccNbs(labOfHex(hex)));
-    expect(names.map(({ number }) => number)).toEqual(centroids.map((_, index) => index + 1));
-    expect(new Set(names.map(({ name }) => name)).size).toBe(267);
-    expect(Math.max(...names.map(({ deltaE00 }) => deltaE00))).toBe(0);
+const named = (text: string, uncertainty = { value: 0, chroma: 0, hueNumber: 0 }): string =>
+  isccNbsText(isccNbsNames(munsell(text), uncertainty));
+
+describe("the blocks", () => {
+  test("bear 267 names, each another", () => {
+    expect(new Set(ISCC_NBS_NAMES).size).toBe(267);
+    expect(new Set(ISCC_NBS_BLOCKS.map(([, , , , , , number]) => number)).size).toBe(267);
   });
 
-  test("no everyday name and no cross-reference is left in a name", () => {
-    const names = centroids.map(({ hex }) => nearestIsccNbs(labOfHex(hex)).name);
-    for (const name of names) expect(name).toMatch(/^[A-Z][A-Za-z]*( [A-Z][A-Za-z]*)*$/);
-    expect(names).toContain("Vivid Blue");
-  });
-
-  // Block numbers of the neutrals in SP 440 (from memory): 263 white, 264 light gray, 265 medium gray, 266 dark gray, 267 black.
-  test.each([
-    [97, 263, "White"],
-    [75, 264, "Light Gray"],
-    [55, 265, "Medium Gray"],
-    [36, 266, "Dark Gray"],
-    [8, 267, "Black"],
-  ])("a neutral of L* %s is block %s, %s", (L, number, name) => {
-    expect(nearestIsccNbs({ L, a: 0, b: 0 })).toMatchObject({ number, name });
-  });
-
-  test("NaN is refused", () => {
-    expect(() => nearestIsccNbs({ L: NaN, a: 0, b: 0 })).toThrow(
-      new RangeError("Unexpected L*, a* or b* `NaN`, expected `a finite number`"),
-    );
+  test("fill the Munsell solid: a notation off every border lies in one block", () => {
+    const next = deviates(11);
+    const part = (of: number): number => Math.abs(next() * 7919) % of;
+    for (let i = 0; i < 2000; i++) {
+      const colour = { hueNumber: 100 - part(100), value: part(10), chroma: part(20) };
+      expect(isccNbsNames(colour), JSON.stringify(colour)).toHaveLength(1);
+    }
   });
 });
+
+describe("isccNbsNames", () => {
+  /** SP 440's own charts, read off the transcription of its blocks; by hand. */
+  test.each([
+    ["N 0.3/", "Black"],
+    ["N 3/", "Dark gray"],
+    ["N 5/", "Medium gray"],
+    ["N 7/", "Light gray"],
+    ["N 9.2/", "White"],
+    ["7.5R 4.5/14", "Vivid reddish orange or vivid red"],
+    ["5R 4/14", "Vivid red"],
+    ["5PB 3/12", "Vivid blue or strong blue"],
+    ["5PB 3.5/14", "Vivid blue"],
+    ["10YR 2/1", "Dark grayish yellowish brown"],
+    ["10YR 1/0.8", "Brownish black"],
+  ])("%s is %s", (text, names) => {
+    expect(named(text).split(" or ").map(lower).toSorted()).toEqual(
+      names.split(" or ").map(lower).toSorted(),
+    );
+  });
+
+  /** Centroids of the names as sRGB, from the published list of Kelly and Judd's centroids (an independent transcription). */
+  test.each([
+    ["#ea9399", "Strong pink"],
+    ["#c08081", "Dark pink"],
+    ["#c1b6b3", "Pinkish gray"],
+  ])("the centroid %s lies in the block of its own name, %s", (hex, name) => {
+    const rgb = lab65(parseHex(hex));
+    const found = labNotations({ L: rgb?.l ?? NaN, a: rgb?.a ?? NaN, b: rgb?.b ?? NaN }, "D65/2");
+    if ("rule" in found.nbs) throw new Error(found.nbs.rule);
+    expect(found.nbs.notation[0]?.name).toBe(name);
+  });
+
+  test("a border of hue is passed over the end of the circle: 9RP to 1R is one arc", () => {
+    for (const hue of [99.5, 100, 0.5])
+      expect(isccNbsNames({ hueNumber: hue, value: 9, chroma: 8 })).toHaveLength(1);
+    const [one, other] = [99.5, 0.5].map((hueNumber) =>
+      isccNbsText(isccNbsNames({ hueNumber, value: 9, chroma: 8 })),
+    );
+    expect(one).toBe(other);
+  });
+
+  test("two names where the uncertainty straddles a border, one where it does not", () => {
+    const wide = { value: 0.2, chroma: 0, hueNumber: 0 };
+    expect(named("5R 6.4/9", wide)).toBe("Deep pink or strong yellowish pink");
+    expect(named("5R 6.6/9", wide)).toBe("Strong yellowish pink or deep pink");
+    expect(named("5R 6.2/9", wide)).toBe("Deep pink");
+    expect(named("5R 6.4/9")).toBe("Deep pink");
+  });
+
+  test("distances in hue, value and chroma are taken together: past a corner both must be near", () => {
+    const each = { value: 0.2, chroma: 0.2, hueNumber: 1 };
+    const names = isccNbsNames(munsell("5R 6.35/6.85"), each).map(({ name }) => name);
+    expect(names).toHaveLength(2);
+    expect(names).not.toContain("Strong yellowish pink");
+  });
+
+  test("the perfect black is black, and a reading above the perfect diffuser has no name", () => {
+    const grid = gridOf(400, 700, 10);
+    expect(isccNbsText(readingNotations(flatSpectrum(grid, 0)).nbs)).toBe("Black");
+    expect(readingNotations(flatSpectrum(grid, 1.1)).nbs).toEqual([]);
+  });
+});
+
+function lower(text: string): string {
+  return text.toLowerCase();
+}

@@ -1,36 +1,40 @@
 import { describe, expect, test } from "vitest";
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
 import {
-  ASSUMED_REFLECTANCE_UNCERTAINTY,
   GRID_UNCERTAINTY,
   gridUncertainty,
   labSpread,
   labUncertainty,
 } from "../../lib/colorimetry/lab-uncertainty.ts";
+import {
+  HAND_HELD_NOISE,
+  statedNoise,
+  tiltAt,
+  type ReadingNoise,
+} from "../../lib/colorimetry/reading-noise.ts";
 import { xyzToLab } from "../../lib/colorimetry/lab.ts";
 import { tristimulus } from "../../lib/colorimetry/tristimulus.ts";
 import type { Lab, Viewing } from "../../lib/colorimetry/viewing.ts";
 import { flatSpectrum, type Spectrum } from "../../lib/quantities/spectrum.ts";
+import { deviates } from "./deviates.ts";
 import { CURVES, gridOf, sampled } from "./spectra.ts";
 
 const grid = gridOf(380, 730, 10);
 
-/** Normal deviates from a fixed seed (a linear congruential generator, Box-Muller). */
-function deviates(seed: number): () => number {
-  let state = seed;
-  const uniform = (): number => {
-    state = (state * 1664525 + 1013904223) % 2 ** 32;
-    return (state + 0.5) / 2 ** 32;
-  };
-  return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
-}
-
-/** Standard deviation of Lab over many readings with noise half common, half on each wavelength. */
-function simulated(spectrum: Spectrum, viewing: Viewing, noise: number): Lab {
+/** Standard deviation of Lab over many readings, each with an instrument, a reading and wavelengths of its own. */
+function simulated(spectrum: Spectrum, viewing: Viewing, noise: ReadingNoise): Lab {
   const next = deviates(7);
   const labs = Array.from({ length: 2000 }, () => {
-    const common = next();
-    const values = spectrum.values.map((R) => R + (noise / Math.SQRT2) * (common + next()));
+    const zero = noise.calibration.zero * next() + noise.reading.zero * next();
+    const scale = noise.calibration.scale * next() + noise.reading.scale * next();
+    const tilt = noise.calibration.tilt * next();
+    const values = spectrum.values.map(
+      (R, i) =>
+        R * (1 + scale + tilt * tiltAt(spectrum.grid, i)) +
+        zero +
+        noise.wavelength.floor * next() +
+        noise.wavelength.share * R * next(),
+    );
     return xyzToLab(tristimulus({ grid: spectrum.grid, values }, viewing), viewing);
   });
   const spread = labSpread(labs);
@@ -46,8 +50,8 @@ describe("labUncertainty", () => {
     ["warm black", "D65/2"],
   ] as const)("of a %s under %s agrees with simulated readings to 8 %%", (name, viewing) => {
     const spectrum = sampled(CURVES[name], grid);
-    const expected = simulated(spectrum, viewing, 0.001);
-    const found = labUncertainty(spectrum, viewing, 0.001);
+    const expected = simulated(spectrum, viewing, HAND_HELD_NOISE);
+    const found = labUncertainty(spectrum, viewing);
     for (const key of ["L", "a", "b"] as const) {
       expect(found[key] / Math.hypot(expected[key], gridUncertainty(grid)[key])).toBeGreaterThan(
         0.92,
@@ -57,20 +61,11 @@ describe("labUncertainty", () => {
   });
 
   test("without noise it is the grid's alone, and a black's is larger than a white's", () => {
-    expect(labUncertainty(flatSpectrum(grid, 0.2), "D65/10", 0)).toEqual(gridUncertainty(grid));
-    expect(labUncertainty(flatSpectrum(grid, 0.01), "D65/10").L).toBeGreaterThan(
-      3 * labUncertainty(flatSpectrum(grid, 0.9), "D65/10").L,
+    expect(labUncertainty(flatSpectrum(grid, 0.2), "D65/10", statedNoise(0))).toEqual(
+      gridUncertainty(grid),
     );
-  });
-
-  test("the assumed noise lies within what is usual (common practice, no source)", () => {
-    expect(ASSUMED_REFLECTANCE_UNCERTAINTY).toBeGreaterThanOrEqual(0.0002);
-    expect(ASSUMED_REFLECTANCE_UNCERTAINTY).toBeLessThanOrEqual(0.001);
-  });
-
-  test.each([-0.001, NaN])("noise of %s is refused", (noise) => {
-    expect(() => labUncertainty(flatSpectrum(grid, 0.2), "D65/10", noise)).toThrow(
-      `Unexpected uncertainty of a reflectance factor \`${noise}\``,
+    expect(labUncertainty(flatSpectrum(grid, 0.01), "D65/10").L).toBeGreaterThan(
+      2 * labUncertainty(flatSpectrum(grid, 0.9), "D65/10").L,
     );
   });
 });

@@ -47,7 +47,7 @@ export const INVENTED_PAINTS = {
   "cadmium-red": { pigments: { "cadmium-sulphoselenide": 1 }, oilGPer100g: 26 },
   "quinacridone-magenta": { pigments: { "quinacridone-magenta": 1 }, oilGPer100g: 80 },
   "quinacridone-rose": { pigments: { "quinacridone-rose": 1 }, oilGPer100g: 76 },
-  "madder-lake": { pigments: { "alizarin-lake": 1 }, oilGPer100g: 88 },
+  "alizarin-crimson": { pigments: { "alizarin-lake": 1 }, oilGPer100g: 88 },
 } as const satisfies Record<string, InventedPaint>;
 
 export type PaintKey = keyof typeof INVENTED_PAINTS;

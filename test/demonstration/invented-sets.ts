@@ -130,7 +130,7 @@ export const INVENTED_SETS = {
     filmsUm: [12, 25],
   },
   "quinacridone-rose": { ladders: { "titanium-white": [2, 10, 40] }, ratioKind: "pigment" },
-  "madder-lake": { ladders: { "titanium-white": [1, 2, 5] }, filmsUm: [12, 25, 50] },
+  "alizarin-crimson": { ladders: { "titanium-white": [1, 2, 5] }, filmsUm: [12, 25, 50] },
 } as const satisfies Partial<Record<PaintKey, InventedSet>>;
 
 /** A column of a file: the drawdown, and the film it was read on (one film may be read several times, or over both grounds). */

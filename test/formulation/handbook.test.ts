@@ -1,14 +1,11 @@
 import { describe, expect, test } from "vitest";
-import {
-  HANDBOOK_LOOSE_G_PER_ML,
-  HANDBOOK_TAPPED_G_PER_ML,
-} from "../../lib/formulation/handbook-bulk-density.ts";
-import { HANDBOOK_DENSITY_G_PER_CM3 } from "../../lib/formulation/handbook-density.ts";
 import { handbookEstimate, type HandbookRow } from "../../lib/formulation/handbook-estimate.ts";
-import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../../lib/formulation/handbook-oil-absorption.ts";
 import { PIGMENT_REACH } from "../../lib/formulation/plausibility.ts";
 import { OIL_DENSITY_G_PER_CM3 } from "../../lib/formulation/vehicle-density.ts";
 import { ends } from "../../lib/quantities/interval.ts";
+import { KNOWN } from "../support/known.ts";
+
+const { densities, oilAbsorptions, looseDensities, tappedDensities } = KNOWN.tables;
 
 const figureOf = (table: readonly HandbookRow[], kind: string): HandbookRow["figure"] | undefined =>
   table.find((row) => row.kind === kind)?.figure;
@@ -32,17 +29,13 @@ describe("densities as Gettens & Stout (1942) print them (read)", () => {
     ["cadmium red", 4.5],
     ["chalk", 2.7],
   ])("%s %s g/cm3", (kind, density) => {
-    const row = HANDBOOK_DENSITY_G_PER_CM3.find((candidate) => candidate.kind === kind);
+    const row = densities.find((candidate) => candidate.kind === kind);
     expect(row).toMatchObject({ figure: density, source: "gettens-stout-1942" });
   });
   test("no other row claims to be read there", () => {
+    expect(densities.filter((row) => row.source === "gettens-stout-1942")).toHaveLength(16);
     expect(
-      HANDBOOK_DENSITY_G_PER_CM3.filter((row) => row.source === "gettens-stout-1942"),
-    ).toHaveLength(16);
-    expect(
-      HANDBOOK_OIL_ABSORPTION_G_PER_100G.filter((row) => row.source === "gettens-stout-1942").map(
-        (row) => row.kind,
-      ),
+      oilAbsorptions.filter((row) => row.source === "gettens-stout-1942").map((row) => row.kind),
     ).toEqual(["basic lead carbonate"]);
   });
 });
@@ -57,7 +50,7 @@ describe("constants of the crystals, checked against another kind of source (min
     ["barium sulphate", 4.5],
     ["chromium oxide green", 5.22],
   ])("%s is at most %s", (kind, mineral) => {
-    const figure = figureOf(HANDBOOK_DENSITY_G_PER_CM3, kind);
+    const figure = figureOf(densities, kind);
     expect(figure).toBeDefined();
     expect(ends(figure ?? NaN)[1]).toBeLessThanOrEqual(mineral);
     expect(ends(figure ?? NaN)[0]).toBeGreaterThan(mineral * 0.8);
@@ -66,14 +59,10 @@ describe("constants of the crystals, checked against another kind of source (min
 
 describe("every table", () => {
   test.each([
-    ["density", HANDBOOK_DENSITY_G_PER_CM3, PIGMENT_REACH.densityGPerCm3.usual],
-    [
-      "oil absorption",
-      HANDBOOK_OIL_ABSORPTION_G_PER_100G,
-      PIGMENT_REACH.oilAbsorptionGPer100g.usual,
-    ],
-    ["loose", HANDBOOK_LOOSE_G_PER_ML, PIGMENT_REACH.bulkDensityGPerMl.usual],
-    ["tapped", HANDBOOK_TAPPED_G_PER_ML, PIGMENT_REACH.bulkDensityGPerMl.usual],
+    ["density", densities, PIGMENT_REACH.densityGPerCm3.usual],
+    ["oil absorption", oilAbsorptions, PIGMENT_REACH.oilAbsorptionGPer100g.usual],
+    ["loose", looseDensities, PIGMENT_REACH.bulkDensityGPerMl.usual],
+    ["tapped", tappedDensities, PIGMENT_REACH.bulkDensityGPerMl.usual],
   ])("%s: kinds once, ends in order, within a pigment's usual reach", (_, table, [least, most]) => {
     expect(table.length).toBeGreaterThan(0);
     expect(new Set(table.map((row) => row.kind)).size).toBe(table.length);
@@ -85,10 +74,10 @@ describe("every table", () => {
     }
   });
   test("powder is lighter poured than settled, and lighter settled than the grain", () => {
-    for (const { kind, figure, colourIndexNames } of HANDBOOK_LOOSE_G_PER_ML) {
-      const tapped = figureOf(HANDBOOK_TAPPED_G_PER_ML, kind);
-      const grain = handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, {
-        colourIndexName: colourIndexNames[0] ?? "",
+    for (const { kind, figure, pigments } of looseDensities) {
+      const tapped = figureOf(tappedDensities, kind);
+      const grain = handbookEstimate(KNOWN.pigment(pigments[0] ?? "").densities, {
+        colourIndexName: pigments[0] ?? "",
       })?.estimate;
       expect(ends(figure)[0], kind).toBeLessThan(ends(tapped ?? NaN)[0]);
       expect(ends(tapped ?? NaN)[1], kind).toBeLessThan(grain?.[0] ?? NaN);
@@ -99,21 +88,21 @@ describe("every table", () => {
 describe("handbookEstimate", () => {
   test("gives a range as it stands", () => {
     expect(
-      handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBk 6" }),
+      handbookEstimate(KNOWN.pigment("PBk 6").densities, { colourIndexName: "PBk 6" }),
     ).toMatchObject({
       estimate: [1.7, 1.8],
       reason: { rule: "handbook-range", standing: "estimated", source: "memory-formulation" },
     });
   });
   test("widens a single figure by what lots stray", () => {
-    const found = handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBk 9" });
+    const found = handbookEstimate(KNOWN.pigment("PBk 9").densities, { colourIndexName: "PBk 9" });
     expect(found?.estimate[0]).toBeCloseTo(2.29 * 0.95, 12);
     expect(found?.estimate[1]).toBeCloseTo(2.29 * 1.05, 12);
     expect(found?.reason.source).toBe("gettens-stout-1942");
   });
   test("spans every pigment of a name, and the kind narrows it", () => {
-    const all = handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBr 7" });
-    const one = handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, {
+    const all = handbookEstimate(KNOWN.pigment("PBr 7").densities, { colourIndexName: "PBr 7" });
+    const one = handbookEstimate(KNOWN.pigment("PBr 7").densities, {
       colourIndexName: "PBr 7",
       kind: "raw umber",
     });
@@ -122,7 +111,7 @@ describe("handbookEstimate", () => {
     expect(all?.estimate[1]).toBeCloseTo(3.64 * 1.05, 12);
     expect(one?.rows.map((row) => row.kind)).toEqual(["raw umber"]);
     expect(
-      handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, {
+      handbookEstimate(KNOWN.pigment("PBr 7").densities, {
         colourIndexName: "PBr 7",
         kind: "no such kind",
       })?.rows,
@@ -130,8 +119,8 @@ describe("handbookEstimate", () => {
   });
   test("a recalled row makes the whole range recalled", () => {
     const rows: HandbookRow[] = [
-      { kind: "one", colourIndexNames: ["PY 1"], figure: 2, source: "gettens-stout-1942" },
-      { kind: "other", colourIndexNames: ["PY 1"], figure: 3, source: "memory-formulation" },
+      { kind: "one", pigments: ["PY 1"], figure: 2, source: "gettens-stout-1942" },
+      { kind: "other", pigments: ["PY 1"], figure: 3, source: "memory-formulation" },
     ];
     expect(handbookEstimate(rows, { colourIndexName: "PY 1" })?.reason.source).toBe(
       "memory-formulation",
@@ -142,12 +131,13 @@ describe("handbookEstimate", () => {
   });
   test("takes a crystal form for its pigment", () => {
     expect(
-      handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PB 15:3" })?.estimate,
+      handbookEstimate(KNOWN.pigment("PB 15:3").densities, { colourIndexName: "PB 15:3" })
+        ?.estimate,
     ).toEqual([1.5, 1.65]);
   });
   test("knows nothing of what the table lacks", () => {
     expect(
-      handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PY 999" }),
+      handbookEstimate(KNOWN.pigment("PY 999").densities, { colourIndexName: "PY 999" }),
     ).toBeUndefined();
   });
 });

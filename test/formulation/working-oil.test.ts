@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CHURCH_OIL, churchOilGPer100g, type ChurchRow } from "../../lib/formulation/church-oil.ts";
 import { handbookEstimate } from "../../lib/formulation/handbook-estimate.ts";
-import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../../lib/formulation/handbook-oil-absorption.ts";
+import { KNOWN } from "../support/known.ts";
 import {
   estimatedOilAbsorption,
   estimatedOilIndex,
@@ -21,7 +21,7 @@ const KIND: Readonly<Record<string, string>> = {
 };
 
 function handbookOilAbsorption({ pigment, colourIndexName }: ChurchRow): number {
-  const found = handbookEstimate(HANDBOOK_OIL_ABSORPTION_G_PER_100G, {
+  const found = handbookEstimate(KNOWN.pigment(colourIndexName).oilAbsorptions, {
     colourIndexName,
     kind: KIND[pigment],
   });

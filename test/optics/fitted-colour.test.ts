@@ -115,7 +115,7 @@ describe("K and S of synthetic drawdowns", () => {
       const fit = fitOf(
         syntheticSet(OCHRE, threeWhites([1, 0.2, 0.05]), {
           ...STATED,
-          noise: { absolute: 0.002, relative: 0.01, massRatio: 0.05 },
+          noise: { absolute: 0.002, relative: 0.01, massRatio: 0.03 },
           seed,
         }),
       );

@@ -18,8 +18,6 @@ import {
   filmContrastRatio,
   filmSpectrum,
   hidingFilmUm,
-  OPACITY_LIMITS,
-  opacityRuling,
 } from "../../lib/optics/films/hiding.ts";
 import {
   absoluteCoefficients,
@@ -255,53 +253,6 @@ describe("the film that hides", () => {
 });
 
 const GRID_ZERO = Array.from({ length: GRID.count }, () => 0);
-
-describe("opacityRuling", () => {
-  test("limits fall, and end at 0, so that every contrast ratio has one class", () => {
-    const limits = OPACITY_LIMITS.classes.map(({ contrastRatioMin }) => contrastRatioMin);
-    expect(limits).toEqual(limits.toSorted((a, b) => b - a));
-    expect(limits.at(-1)).toBe(0);
-  });
-
-  test.each([
-    [1, "opaque"],
-    [0.98, "opaque"],
-    [0.9799, "semi-opaque"],
-    [0.9, "semi-opaque"],
-    [0.8999, "semi-transparent"],
-    [0.6, "semi-transparent"],
-    [0.5999, "transparent"],
-    [0, "transparent"],
-  ])("%s: %s", (ratio, word) => {
-    expect(opacityRuling(ratio, 75)).toMatchObject({
-      rule: "opacity-class",
-      source: "optics-practice",
-      values: { class: word, contrastRatio: ratio },
-    });
-  });
-
-  test("holds for films near 75 um alone, from both sides", () => {
-    for (const filmUm of [60.1, 89.9])
-      expect(opacityRuling(0.95, filmUm).rule).toBe("opacity-class");
-    for (const filmUm of [59.9, 90.1])
-      expect(opacityRuling(0.95, filmUm)).toMatchObject({
-        rule: "film-not-comparable",
-        values: { filmUm, wantedUm: 75 },
-      });
-  });
-
-  test.each([
-    [-0.01, 75],
-    [1.06, 75],
-    [NaN, 75],
-    [0.9, 0],
-    [0.9, NaN],
-  ])("refuses ratio %s, film %s", (ratio, filmUm) => {
-    expect(() => opacityRuling(ratio, filmUm)).toThrow(
-      /Unexpected (contrast ratio|film thickness)/,
-    );
-  });
-});
 
 describe("glazeStrip", () => {
   const white = flatGround(GRID, 0.8);

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
 import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
 import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
+import { statedNoise } from "../../lib/colorimetry/reading-noise.ts";
 import { DRAWDOWN_NOISE } from "../../lib/optics/fit/reading-noise.ts";
 import type { Measurement, SurfaceConstants } from "../../lib/optics/fit/measurement.ts";
 import { SCATTERING_BOUND, scatteringRuling } from "../../lib/optics/fit/scattering-statement.ts";
@@ -17,12 +18,15 @@ interface Flat {
 }
 
 /** A fit of drawdowns that read alike at every wavelength. */
-function flatFit({ masstone, tints }: Flat, uncertainty?: number): ColourFit {
+/** Standard uncertainty of a reading here [1]. */
+const READING = 0.002;
+
+function flatFit({ masstone, tints }: Flat, uncertainty = READING): ColourFit {
   const reading = (R: number): Measurement => ({
     spectrum: flatSpectrum(GRID, R),
     geometry: "d/8 excluded",
     surface: SURFACE,
-    ...(uncertainty === undefined ? {} : { uncertainty }),
+    noise: statedNoise(uncertainty),
   });
   const fit = fittedColour({
     masstone: reading(masstone),
@@ -72,13 +76,7 @@ describe("the fit of drawdowns that contradict each other a little", () => {
       massRatio === Infinity
         ? 0
         : (read(massRatio * 1.001, K, S) - read(massRatio * 0.999, K, S)) / 0.002;
-    return (
-      1 /
-      Math.hypot(
-        DRAWDOWN_NOISE.absolute + DRAWDOWN_NOISE.relative * R,
-        DRAWDOWN_NOISE.massRatio * byRatio,
-      )
-    );
+    return 1 / Math.hypot(READING, DRAWDOWN_NOISE.relative * R, DRAWDOWN_NOISE.massRatio * byRatio);
   });
   const cost = (k: number, s: number): number =>
     drawdowns.reduce(
@@ -104,13 +102,13 @@ describe("the fit of drawdowns that contradict each other a little", () => {
   });
 
   test("has a chi-square of that least, for each let-down to spare", () => {
-    expect(fit.chiSquare).toBeCloseTo(cost(K, S) / 2, 3);
+    expect(fit.chiSquare).toBeCloseTo(cost(K, S) / 2, 2);
   });
 });
 
 describe("the uncertainty of K and S", () => {
   const base: Flat = { masstone: 0.15, tints: [{ massRatio: 0.1, R: 0.6 }] };
-  const sigma = (R: number): number => DRAWDOWN_NOISE.absolute + DRAWDOWN_NOISE.relative * R;
+  const sigma = (R: number): number => Math.hypot(READING, DRAWDOWN_NOISE.relative * R);
 
   test.each([
     [0.15, 0.6],

@@ -5,7 +5,7 @@ import { dispersionFactorRuling, dispersionRuling } from "../../lib/formulation/
 import { jarFillRuling } from "../../lib/formulation/container-fill.ts";
 import { finishRuling } from "../../lib/formulation/finish.ts";
 import { finishContradiction, glossRuling } from "../../lib/formulation/gloss.ts";
-import { HANDBOOK_DENSITY_G_PER_CM3 } from "../../lib/formulation/handbook-density.ts";
+import { KNOWN } from "../support/known.ts";
 import { handbookEstimate } from "../../lib/formulation/handbook-estimate.ts";
 import { oilAbsorptionMethodRuling } from "../../lib/formulation/oil-absorption-method.ts";
 import { massAndVolumeRuling } from "../../lib/formulation/oil-by-volume.ts";
@@ -45,7 +45,7 @@ const rulings: (Statement | undefined)[] = [
     "the old way",
     undefined,
   ].map(oilAbsorptionMethodRuling),
-  handbookEstimate(HANDBOOK_DENSITY_G_PER_CM3, { colourIndexName: "PBk 6" })?.reason,
+  handbookEstimate(KNOWN.pigment("PBk 6").densities, { colourIndexName: "PBk 6" })?.reason,
   oilDemandReason(0.34),
   oilDemandReason(0.56),
   oilDemandReason([0.39, 0.43]),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
 import type { StatementWording } from "../../lib/words/words.ts";
-import type { Statement } from "../../lib/quantities/statement.ts";
+import type { Statement, WordingsOf } from "../../lib/quantities/statement.ts";
 
 /** What is wrong with a sentence as print; empty when it may be printed. */
 export function sentenceFaults(text: string): string[] {
@@ -74,6 +74,35 @@ export function holdSentences(
       },
     );
   });
+}
+
+/**
+ * The same for wordings of a closed union, of which the compiler holds that each kind has one
+ * and gets the fields of that kind.
+ */
+export function holdTypedSentences<S extends AnyStatement>(
+  name: string,
+  wordings: WordingsOf<S>,
+  statements: readonly S[],
+): void {
+  describe(name, () => {
+    const rules = Object.keys(wordings) as S["rule"][];
+    test("every wording is reached by a statement that a science returned", () => {
+      expect([...new Set(statements.map(({ rule }) => rule))].sort()).toEqual(rules.toSorted());
+    });
+    test.each(rules)("%s makes sentences that may be printed", (rule) => {
+      const wording = wordings[rule];
+      for (const statement of statements.filter((each) => each.rule === rule)) {
+        const text = wording(statement.values);
+        expect(sentenceFaults(text), text).toEqual([]);
+      }
+    });
+  });
+}
+
+interface AnyStatement {
+  readonly rule: string;
+  readonly values: object;
 }
 
 function distinct(rulings: readonly Statement[]): Statement["values"][] {

@@ -18,7 +18,7 @@ import {
 import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
 import { glossDepth } from "../../lib/optics/surface/gloss-depth.ts";
 import { fitQualityRuling, surfaceRuling } from "../../lib/optics/fit/fit-remarks.ts";
-import { filmsHidRuling, hidingFilmUm, opacityRuling } from "../../lib/optics/films/hiding.ts";
+import { filmsHidRuling, hidingFilmUm } from "../../lib/optics/films/hiding.ts";
 import { ladderModel } from "../../lib/optics/tints/ladder.ts";
 import {
   absoluteCoefficients,
@@ -248,8 +248,6 @@ const found: unknown[] = [
   measuredDispersionRuling(0.96),
   expectedDispersionRuling(true),
   expectedDispersionRuling(false),
-  ...[0.985, 0.93, 0.7, 0.2].map((ratio) => opacityRuling(ratio, 75)),
-  opacityRuling(0.9, 120),
   hidingFilmUm(film(0, 0.00001), grounds),
   filmCoefficients([], undefined, NO_SURFACE),
   filmCoefficients([filmRead], flat(0.4), NO_SURFACE),

@@ -7,6 +7,7 @@ import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
 import { FORMULATION_RULINGS } from "../../lib/words/en/statements-formulation.ts";
 import { HAZARD_RULINGS } from "../../lib/words/en/statements-hazard.ts";
 import { MIXTURE_RULINGS } from "../../lib/words/en/statements-mixtures.ts";
+import { OPACITY_RULINGS } from "../../lib/words/en/statements-opacity.ts";
 import { OPTICS_RULINGS } from "../../lib/words/en/statements-optics.ts";
 import { PERMANENCE_RULINGS } from "../../lib/words/en/statements-permanence.ts";
 import {
@@ -85,7 +86,7 @@ function rulesIn(room: string): string[] {
 describe("a sentence for each rule", () => {
   test.each([
     ["colorimetry", COLORIMETRY_RULINGS],
-    ["optics", { ...OPTICS_RULINGS, ...MIXTURE_RULINGS }],
+    ["optics", { ...OPTICS_RULINGS, ...OPACITY_RULINGS, ...MIXTURE_RULINGS }],
     ["formulation", FORMULATION_RULINGS],
     ["drying", DRYING_RULINGS],
     ["permanence", PERMANENCE_RULINGS],
@@ -111,6 +112,7 @@ describe("a sentence for each rule", () => {
     const all = [
       COLORIMETRY_RULINGS,
       OPTICS_RULINGS,
+      OPACITY_RULINGS,
       MIXTURE_RULINGS,
       FORMULATION_RULINGS,
       DRYING_RULINGS,

@@ -9,6 +9,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["sources"],
   ["quantities"],
   SCIENCES,
+  ["knowledge"],
   ["records"],
   ["sheet"],
   ["collection"],
@@ -38,11 +39,10 @@ function allowed(room: string): Set<string> {
 const PACKAGES: Readonly<Record<string, RegExp>> = {
   munsell: /^lib\/colorimetry\/munsell-inversion\.ts$/,
   culori: /^lib\/colorimetry\//,
-  "color-name-lists": /^lib\/colorimetry\//,
-  zod: /^lib\/records\//,
-  yaml: /^lib\/records\//,
+  zod: /^lib\/(?:knowledge|records)\//,
+  yaml: /^lib\/(?:knowledge|records)\//,
   saxes: /^lib\/records\/readings\//,
-  "csv-parse": /^lib\/records\/readings\//,
+  "csv-parse": /^lib\/(?:knowledge|records\/readings)\//,
   "csv-stringify": /^lib\/site\//,
   esbuild: /^lib\/site\//,
   "@11ty/eleventy": /^lib\/site\//,
@@ -64,7 +64,7 @@ function packageOf(specifier: string): string {
 }
 
 /** Rooms that may touch files and whatever else Node has. */
-const NODE_ROOMS = new Set(["records", "print", "site", "commands"]);
+const NODE_ROOMS = new Set(["knowledge", "records", "print", "site", "commands"]);
 
 const MODULES = libModules();
 

@@ -88,7 +88,9 @@ describe.each(PURE_ROOMS.map((room) => ({ room })))("$room in a browser", ({ roo
     expect(bundle.rooms).toContain(room);
     expect(bundle.packages.filter((name) => KEPT_OUT.includes(name))).toEqual([]);
     expect(
-      bundle.rooms.filter((name) => ["records", "site", "commands", "pages"].includes(name)),
+      bundle.rooms.filter((name) =>
+        ["knowledge", "records", "site", "commands", "pages"].includes(name),
+      ),
     ).toEqual([]);
   });
 });

@@ -1,3 +1,4 @@
+import type { ReadingNoise } from "../../colorimetry/reading-noise.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 
 /**
@@ -23,6 +24,6 @@ export interface Measurement {
   readonly spectrum: Spectrum;
   readonly geometry: Geometry;
   readonly surface?: SurfaceConstants;
-  /** Standard uncertainty of a reflectance factor [1], where the workshop states it. */
-  readonly uncertainty?: number;
+  /** Left out, that of a hand-held instrument in good order. */
+  readonly noise?: ReadingNoise;
 }

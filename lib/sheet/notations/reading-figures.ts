@@ -1,7 +1,7 @@
+import { isccNbsText } from "../../colorimetry/iscc-nbs.ts";
 import { labNotations, type Followed } from "../../colorimetry/lab-notations.ts";
 import { labUnder } from "../../colorimetry/lab-under.ts";
 import { labToXyz } from "../../colorimetry/lab.ts";
-import { ASSUMED_REFLECTANCE_UNCERTAINTY } from "../../colorimetry/lab-uncertainty.ts";
 import { labOfMunsell } from "../../colorimetry/munsell-inversion.ts";
 import { parseMunsell } from "../../colorimetry/munsell-notation.ts";
 import type { Munsell } from "../../colorimetry/munsell.ts";
@@ -22,21 +22,26 @@ export interface ReadingFigures extends Partial<ScreenFigures> {
   readonly nbsName?: Figure<string>;
 }
 
+/** Two names where a border lies within the uncertainty of the Munsell notation. */
+const BY_BLOCKS = "ISCC-NBS block of the Munsell notation";
+
 /** How far an eye places a chip between its neighbours: half a step of value, one of chroma. */
 const EYE_LAB_UNCERTAINTY: Lab = { L: 5, a: 2.5, b: 2.5 };
 
 /**
  * @param at where in the sheet these figures stand: `notations.masstone`, `tints.zinc-white.steps.1:20`.
+ * @param moved what moves a spectrum beside its reading's noise, such as the weighing of a let-down.
  * @param shown for which viewings a spectrum's XYZ and Lab stand there; what rests on another names the reading itself.
  */
 export function readingFigures(
   reading: Reading,
   at: FigurePath,
   shown: readonly Viewing[] = VIEWINGS,
+  moved: readonly (readonly number[])[] = [],
 ): ReadingFigures {
   switch (reading.form) {
     case "spectrum":
-      return spectrumFigures(reading, at, shown);
+      return spectrumFigures(reading, at, shown, moved);
     case "lab":
       return figuresOfLab(reading.lab, reading.viewing, uncertaintyOf(reading), reading, at);
     case "chip":
@@ -48,20 +53,13 @@ function labPaths(at: FigurePath, viewing: LabViewing): FigurePath[] {
   return ["L", "a", "b"].map((axis) => `${at}.lab.${viewing}.${axis}`);
 }
 
-/** Standard uncertainty of a reflectance factor: as stated, else of the mean of several readings, else assumed. */
-export function reflectanceUncertainty({ uncertainty, spread, count }: SpectrumReading): number {
-  if (uncertainty !== undefined) return uncertainty;
-  if (spread === undefined || spread.length === 0) return ASSUMED_REFLECTANCE_UNCERTAINTY;
-  const meanSquare = spread.reduce((sum, deviation) => sum + deviation ** 2, 0) / spread.length;
-  return Math.max(ASSUMED_REFLECTANCE_UNCERTAINTY, Math.sqrt(meanSquare / count));
-}
-
 function spectrumFigures(
   reading: SpectrumReading,
   at: FigurePath,
   shown: readonly Viewing[],
+  moved: readonly (readonly number[])[],
 ): ReadingFigures {
-  const notations = readingNotations(reading.spectrum, reflectanceUncertainty(reading));
+  const notations = readingNotations(reading.spectrum, reading.noise, moved);
   const summed: Origin = {
     standing: "derived",
     restsOn: "measured",
@@ -85,11 +83,15 @@ function spectrumFigures(
             from("C/2", "renotation, interpolated in LCHab", "newhall-1943"),
           ),
         }),
-    nbsName: notationFigure(
-      notations.nbs.name,
-      "",
-      from("D65/2", "nearest ISCC-NBS centroid by Delta-E00", "nbs-sp-440"),
-    ),
+    ...(notations.nbs.length === 0
+      ? {}
+      : {
+          nbsName: notationFigure(
+            isccNbsText(notations.nbs),
+            "",
+            from("C/2", BY_BLOCKS, "nbs-sp-440"),
+          ),
+        }),
     ...screenFigures(notations.screen, from("D65/2", "CSS colour from D65/2", "css-color-4")),
   };
 }
@@ -170,9 +172,9 @@ function figuresOfLab(
       ? {}
       : {
           nbsName: notationFigure(
-            nbs.notation.name,
+            isccNbsText(nbs.notation),
             "",
-            follows(nbs.approximate, "nearest ISCC-NBS centroid by Delta-E00", "nbs-sp-440"),
+            follows(nbs.approximate, BY_BLOCKS, "nbs-sp-440"),
           ),
         }),
     ...(screen === undefined

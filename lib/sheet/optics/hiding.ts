@@ -6,24 +6,40 @@ import {
   filmContrastRatio,
   filmsHidRuling,
   HIDING_CONTRAST_RATIO,
+  filmSpectrum,
   hidingFilmUm,
-  OPACITY_LIMITS,
-  opacityRuling,
   type Grounds,
 } from "../../optics/films/hiding.ts";
-import { notStated, type Figure, type FigureRef } from "../../quantities/figure.ts";
-import type { Quantity } from "../../quantities/interval.ts";
+import { OPACITY_FILM, opacityRuling, type OpacityRuling } from "../../optics/films/opacity.ts";
+import { tristimulus } from "../../colorimetry/tristimulus.ts";
+import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
+import {
+  isKnown,
+  notStated,
+  type Figure,
+  type FigureRef,
+  type NotStated,
+} from "../../quantities/figure.ts";
+import type { Interval, Quantity } from "../../quantities/interval.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
+import { opticsReading } from "../tints/drawdown-set.ts";
 import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
+import { scatteringPowerFigure } from "./scattering-power.ts";
 import type { GlazeStep, OpticsSection } from "../sheet.ts";
 
 export type Hiding = Pick<
   OpticsSection,
-  "contrastRatio" | "hidingFilmUm" | "coverageCm2PerMl" | "opacityClass" | "glaze" | "hidingCurve"
+  | "contrastRatio"
+  | "hidingFilmUm"
+  | "coverageCm2PerMl"
+  | "scatteringPower"
+  | "opacityClass"
+  | "glaze"
+  | "hidingCurve"
 > & { readonly reasons: readonly Statement[] };
 
 /** Films of the hiding curve [um]. */
@@ -33,32 +49,45 @@ const CURVE_FILMS_UM = [5, 10, 15, 20, 30, 40, 50, 75, 100, 150, 200];
 export function hiding(
   colour: Colour,
   volumeSolids: FigureRef<Quantity>,
+  paintDensity: FigureRef<Quantity>,
+  fit: ColourFit | FitRefusal | undefined,
   records: Records,
 ): Hiding {
   const films = spectralFilms(colour);
   const [first] = films;
   const wanting = [`colours.${colour.slug}.films`];
+  const withoutFilms = (reason: string, reasons: readonly Statement[]): Hiding => {
+    const none = notStated(reason, wanting);
+    const scatteringPower = scatteringPowerFigure(colour, undefined, paintDensity, fit, records);
+    const luminance = masstoneLuminance(colour);
+    const opacity = opacityOf(undefined, scatteringPower, luminance);
+    return {
+      contrastRatio: none,
+      hidingFilmUm: none,
+      coverageCm2PerMl: none,
+      scatteringPower,
+      opacityClass: opacityFigure(opacity, undefined, scatteringPower, none),
+      reasons: [...reasons, ...(opacity?.reason === undefined ? [] : [opacity.reason])],
+    };
+  };
   if (first === undefined)
-    return absent("no drawdown of known thickness over black and white", wanting);
+    return withoutFilms("no drawdown of known thickness over black and white", []);
   const { grid } = first.reading.spectrum;
   const chart = opacityChart(grid, records);
   const { grounds } = chart;
   const paint = coefficientsOfFilms(colour, chart);
   if (paint === undefined || isStatement(paint))
-    return {
-      ...absent("its films tell nothing of hiding", wanting),
-      reasons: paint === undefined ? [] : [paint],
-    };
+    return withoutFilms("its films tell nothing of hiding", paint === undefined ? [] : [paint]);
   const thicknesses = [...new Set(films.map(({ filmThicknessUm }) => filmThicknessUm))].join(", ");
   const origin: Origin = {
     standing: "derived",
     restsOn: chart.restsOn,
     source: "kubelka-1948",
-    method: `K and S from films of ${thicknesses} \u00b5m over ${chart.words}; for ${OPACITY_LIMITS.filmUm} \u00b5m, gloss included`,
+    method: `K and S from films of ${thicknesses} \u00b5m over ${chart.words}; for ${OPACITY_FILM.um} \u00b5m, gloss included`,
   };
   const filmsUm = films.map(({ filmThicknessUm }) => filmThicknessUm);
   const hid = filmsHidRuling(paint, [Math.min(...filmsUm), Math.max(...filmsUm)]);
-  const ratio = filmContrastRatio(paint, OPACITY_LIMITS.filmUm, grounds);
+  const ratio = filmContrastRatio(paint, OPACITY_FILM.um, grounds);
   const film = hidingFilmUm(paint, grounds);
   const contrastRatio: Figure<Quantity> = notationFigure(ratio, "1", origin);
   const hidingFilm: Figure<Quantity> = isStatement(film)
@@ -67,6 +96,15 @@ export function hiding(
         ...origin,
         method: `${origin.method}: thinnest film of contrast ratio ${HIDING_CONTRAST_RATIO}`,
       });
+  const scatteringPower = scatteringPowerFigure(
+    colour,
+    { paint, chart },
+    paintDensity,
+    fit,
+    records,
+  );
+  const overWhite = filmSpectrum(paint, OPACITY_FILM.um, grounds.white, "d/8 excluded");
+  const opacity = opacityOf(ratio, scatteringPower, tristimulus(overWhite, "D65/10").Y / 100);
   return {
     contrastRatio,
     hidingFilmUm: hidingFilm,
@@ -75,14 +113,15 @@ export function hiding(
       { hidingFilm: { path: "optics.hidingFilmUm", figure: hidingFilm }, volumeSolids },
       (v) => coverageCm2PerMl(v.hidingFilm) * v.volumeSolids,
     ),
-    opacityClass: classifiedFigure(
-      {
-        name: `opacity of a film of ${OPACITY_LIMITS.filmUm} \u00b5m`,
-        unit: "",
-        source: "optics-practice",
-      },
-      { ratio: { path: "optics.contrastRatio", figure: contrastRatio } },
-      () => String(opacityRuling(Math.min(ratio, 1.05), OPACITY_LIMITS.filmUm).values["class"]),
+    scatteringPower,
+    opacityClass: opacityFigure(
+      opacity,
+      contrastRatio,
+      scatteringPower,
+      notStated(
+        "too dark for a class by contrast ratio, and how much it scatters is not told",
+        wanting,
+      ),
     ),
     glaze: glaze(paint, grounds, origin),
     hidingCurve: CURVE_FILMS_UM.map((filmUm) => ({
@@ -90,22 +129,59 @@ export function hiding(
       contrastRatio: filmContrastRatio(paint, filmUm, grounds),
     })),
     reasons: [
-      opacityRuling(Math.min(ratio, 1.05), OPACITY_LIMITS.filmUm),
+      ...(opacity?.reason === undefined ? [] : [opacity.reason]),
       ...(hid === undefined ? [] : [hid]),
       ...(isStatement(film) ? [film] : []),
     ],
   };
 }
 
-function absent(reason: string, wanting: readonly string[]): Hiding {
-  const none = notStated(reason, wanting);
-  return {
-    contrastRatio: none,
-    hidingFilmUm: none,
-    coverageCm2PerMl: none,
-    opacityClass: none,
-    reasons: [],
-  };
+/** Y [1] of the masstone without its gloss; undefined where only its Lab was read. */
+function masstoneLuminance({ masstone }: Colour): number | undefined {
+  return masstone?.form === "spectrum"
+    ? tristimulus(opticsReading(masstone).spectrum, "D65/10").Y / 100
+    : undefined;
+}
+
+function opacityOf(
+  contrastRatio: number | undefined,
+  scatteringPower: Figure<Interval>,
+  luminance: number | undefined,
+): OpacityRuling | undefined {
+  return luminance === undefined
+    ? undefined
+    : opacityRuling({
+        filmUm: OPACITY_FILM.um,
+        luminance,
+        contrastRatio: contrastRatio === undefined ? undefined : Math.min(contrastRatio, 1.05),
+        scatteringPower: isKnown(scatteringPower) ? scatteringPower.value : undefined,
+      });
+}
+
+/** The class as a figure, resting on what decided it. */
+function opacityFigure(
+  opacity: OpacityRuling | undefined,
+  contrastRatio: Figure<Quantity> | undefined,
+  scatteringPower: Figure<Interval>,
+  none: NotStated,
+): Figure<string> {
+  if (opacity?.class === undefined) return none;
+  const word: string = opacity.class;
+  const byContrast = opacity.reason?.rule === "opacity-by-contrast-ratio";
+  return classifiedFigure(
+    {
+      name: `opacity of a film of ${OPACITY_FILM.um} \u00b5m, ${byContrast ? "by contrast ratio" : "by how much it scatters: it is too dark for the contrast ratio"}`,
+      unit: "",
+      source: byContrast ? "optics-practice" : "iso-6504-3",
+    },
+    {
+      decides:
+        byContrast && contrastRatio !== undefined
+          ? { path: "optics.contrastRatio", figure: contrastRatio }
+          : { path: "optics.scatteringPower", figure: scatteringPower },
+    },
+    () => word,
+  );
 }
 
 function glaze(paint: FilmCoefficients, { white }: Grounds, origin: Origin): GlazeStep[] {

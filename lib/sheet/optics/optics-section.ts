@@ -29,6 +29,8 @@ export function opticsSection(
   const { reasons, ...hidden } = hiding(
     colour,
     { path: "oil.volumeSolids", figure: oil.volumeSolids },
+    { path: "oil.paintDensityGPerCm3", figure: oil.paintDensityGPerCm3 },
+    fits.get(colour.slug),
     records,
   );
   const gloss = glossFigures(colour);

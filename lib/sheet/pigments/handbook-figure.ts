@@ -8,12 +8,12 @@ import { handbookEstimate, type HandbookRow } from "../../formulation/handbook-e
  */
 export function orHandbook(
   recorded: Figure<Quantity>,
-  table: readonly HandbookRow[],
+  known: readonly HandbookRow[],
   colourIndexName: string | undefined,
   unit: string,
 ): Figure<Quantity> {
   if (isKnown(recorded) || colourIndexName === undefined) return recorded;
-  const expected = handbookEstimate(table, { colourIndexName });
+  const expected = handbookEstimate(known, { colourIndexName });
   if (expected === undefined) return recorded;
   return sourceFigure<Quantity>("estimated", expected.estimate, {
     unit,

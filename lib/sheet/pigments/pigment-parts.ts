@@ -1,9 +1,3 @@
-import {
-  HANDBOOK_LOOSE_G_PER_ML,
-  HANDBOOK_TAPPED_G_PER_ML,
-} from "../../formulation/handbook-bulk-density.ts";
-import { HANDBOOK_DENSITY_G_PER_CM3 } from "../../formulation/handbook-density.ts";
-import { HANDBOOK_OIL_ABSORPTION_G_PER_100G } from "../../formulation/handbook-oil-absorption.ts";
 import { massFractions } from "../../formulation/mass-fractions.ts";
 import { OIL_DENSITY_G_PER_CM3 } from "../../formulation/vehicle-density.ts";
 import {
@@ -46,6 +40,7 @@ export function pigmentPart(
   records: Records,
 ): PigmentPart {
   const { colourIndexName, colourIndexNumber, casNumber } = pigment;
+  const known = records.knowledge.pigment(colourIndexName);
   const wanting = (field: string): string => `pigments.${slug}.${field}`;
   return {
     slug,
@@ -56,25 +51,25 @@ export function pigmentPart(
     massFraction: share,
     densityGPerCm3: orHandbook(
       recordedFigure(pigment.densityGPerCm3, "g/cm3", wanting("densityGPerCm3")),
-      HANDBOOK_DENSITY_G_PER_CM3,
+      known.densities,
       colourIndexName,
       "g/cm3",
     ),
     oilAbsorptionGPer100g: orHandbook(
       recordedFigure(pigment.oilAbsorptionGPer100g, "g/100 g", wanting("oilAbsorptionGPer100g")),
-      HANDBOOK_OIL_ABSORPTION_G_PER_100G,
+      known.oilAbsorptions,
       colourIndexName,
       "g/100 g",
     ),
     bulkDensityLooseGPerMl: orHandbook(
       recordedFigure(pigment.bulkDensityLooseGPerMl, "g/ml", wanting("bulkDensityLooseGPerMl")),
-      HANDBOOK_LOOSE_G_PER_ML,
+      known.looseDensities,
       colourIndexName,
       "g/ml",
     ),
     bulkDensityTappedGPerMl: orHandbook(
       recordedFigure(pigment.bulkDensityTappedGPerMl, "g/ml", wanting("bulkDensityTappedGPerMl")),
-      HANDBOOK_TAPPED_G_PER_ML,
+      known.tappedDensities,
       colourIndexName,
       "g/ml",
     ),

@@ -7,7 +7,6 @@ import type {
   SpectrumReading,
   TintReading,
 } from "../../records/records.ts";
-import { reflectanceUncertainty } from "../notations/reading-figures.ts";
 
 /** A white that colours are let down in: the paint, or for a pigment the paint made of it alone. */
 export interface WhiteColour {
@@ -77,11 +76,11 @@ export function drawdownSet(colour: Colour, records: Records): DrawdownSet {
 }
 
 export function opticsReading(reading: SpectrumReading): OpticsReading {
-  const { spectrum, geometry, surface } = reading;
+  const { spectrum, geometry, surface, noise } = reading;
   return {
     spectrum,
     geometry,
-    uncertainty: reflectanceUncertainty(reading),
+    noise,
     ...(surface === undefined ? {} : { surface }),
   };
 }

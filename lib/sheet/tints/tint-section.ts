@@ -1,6 +1,6 @@
+import { deltaE00 } from "../../colorimetry/difference.ts";
 import { labNotations } from "../../colorimetry/lab-notations.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
-import type { Lab } from "../../colorimetry/viewing.ts";
 import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
 import {
   EQUAL_LIGHTNESSES,
@@ -12,7 +12,7 @@ import { ladderModel, predictedTint, type LadderModel } from "../../optics/tints
 import { tintRuling, type JudgedTint } from "../../optics/tints/tint-statement.ts";
 import { isKnown } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
-import type { Colour, Records, TintReading } from "../../records/records.ts";
+import type { Colour, Reading, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
@@ -20,7 +20,13 @@ import { dayLab } from "../notations/reading-figures.ts";
 import type { AtLightness, EqualLightness, TintSection, TintStep } from "../sheet.ts";
 import { strengthParts } from "./strength-parts.ts";
 import { weighedPaint, type WeighedPaint } from "./paint-conversion.ts";
-import { axisUncertainty, measuredStep, PREDICTED, predictedSteps } from "./tint-steps.ts";
+import {
+  axisUncertainty,
+  measuredStep,
+  PREDICTED,
+  predictedSteps,
+  TOLD_FROM_MASSTONE,
+} from "./tint-steps.ts";
 
 const INTERPOLATED: Origin = {
   standing: "derived",
@@ -37,12 +43,11 @@ export function tintSections(
   records: Records,
 ): TintSection[] {
   const whites = [...new Set(colour.tints.map(({ white }) => white))];
-  const masstone = colour.masstone && dayLab(colour.masstone);
   return whites.map((white) =>
     tintSection(
       white,
       colour.tints.filter((tint) => tint.white === white),
-      masstone,
+      colour.masstone,
       fit,
       paint,
       records,
@@ -53,7 +58,7 @@ export function tintSections(
 function tintSection(
   slug: string,
   tints: readonly TintReading[],
-  masstone: Lab | undefined,
+  ownMasstone: Reading | undefined,
   fit: ColourFit | FitRefusal,
   paint: WeighedPaint,
   records: Records,
@@ -63,7 +68,14 @@ function tintSection(
     fit.kind === "fit" && fit.whites.some((fitted) => fitted.slug === slug)
       ? ladderModel(fit, slug)
       : undefined;
-  const measured = tints.map((tint) => measuredStep(tint, fit.kind === "fit" ? fit : undefined));
+  const masstone = ownMasstone && dayLab(ownMasstone);
+  const ends = {
+    white: white.masstone,
+    masstone: ownMasstone?.form === "spectrum" ? ownMasstone : undefined,
+  };
+  const measured = tints.map((tint) =>
+    measuredStep(tint, fit.kind === "fit" ? fit : undefined, ends),
+  );
   const reached = atEqualLightness(ladder, tints, measured);
   const atL = Object.fromEntries(
     reached.map((tint) => [String(tint.L), atLightness(tint, ladder)]),
@@ -93,7 +105,7 @@ function tintSection(
   };
 }
 
-/** From the fit where there is one, else straight between measured neighbours that nothing contradicts. */
+/** From the fit where there is one, else straight between measured neighbours that nothing contradicts; what is practically the masstone is left out. */
 function atEqualLightness(
   ladder: LadderModel | undefined,
   tints: readonly TintReading[],
@@ -108,7 +120,11 @@ function atEqualLightness(
   const found = EQUAL_LIGHTNESSES.map((L) =>
     ladder === undefined ? interpolatedAtLightness(points, L) : predictedAtLightness(ladder, L),
   );
-  return found.filter((tint): tint is TintAtLightness => !isStatement(tint));
+  return found.filter(
+    (tint): tint is TintAtLightness =>
+      !isStatement(tint) &&
+      (ladder === undefined || deltaE00(tint, ladder.fit.masstone.lab) >= TOLD_FROM_MASSTONE),
+  );
 }
 
 function atLightness(tint: TintAtLightness, ladder: LadderModel | undefined): AtLightness {

@@ -3,9 +3,10 @@ import { munsellOfLab } from "../../colorimetry/munsell.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import type { ColourFit } from "../../optics/fit/colour-fit.ts";
 import { ladderSteps, type LadderModel, type PredictedTint } from "../../optics/tints/ladder.ts";
+import { weighingShift } from "../../optics/tints/weighing-shift.ts";
 import { isStatement } from "../../quantities/statement.ts";
-import type { TintReading } from "../../records/records.ts";
-import { tintId } from "./drawdown-set.ts";
+import type { SpectrumReading, TintReading } from "../../records/records.ts";
+import { opticsReading, tintId } from "./drawdown-set.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { readingFigures } from "../notations/reading-figures.ts";
@@ -19,12 +20,34 @@ export const PREDICTED: Origin = {
   source: "kubelka-munk-1931",
 };
 
-/** A let-down as it was drawn down, with how far the fit misses it. */
-export function measuredStep(tint: TintReading, fit: ColourFit | undefined): TintStep {
+/** Spectra that a let-down lies between, where they were read. */
+export interface LadderEnds {
+  readonly white: SpectrumReading | undefined;
+  readonly masstone: SpectrumReading | undefined;
+}
+
+/** A let-down as it was drawn down, with how far the fit misses it; its weighing counts into its uncertainty. */
+export function measuredStep(
+  tint: TintReading,
+  fit: ColourFit | undefined,
+  { white, masstone }: LadderEnds,
+): TintStep {
+  const { reading } = tint;
+  const moved =
+    reading.form === "spectrum"
+      ? [
+          weighingShift(
+            opticsReading(reading),
+            white && opticsReading(white),
+            masstone && opticsReading(masstone),
+          ),
+        ]
+      : [];
   const { lab, munsell, srgb, displayP3, oklch } = readingFigures(
-    tint.reading,
+    reading,
     `tints.${tint.white}.steps.${tint.massRatio}`,
     ["D65/10"],
+    moved,
   );
   const verdict = fit?.drawdowns.find(({ drawdown }) => drawdown === tintId(tint));
   return {
@@ -48,7 +71,7 @@ export function measuredStep(tint: TintReading, fit: ColourFit | undefined): Tin
 }
 
 /** Nearer than this to the masstone [Delta-E00] a let-down tells nothing that the masstone does not. */
-const TOLD_FROM_MASSTONE = 3;
+export const TOLD_FROM_MASSTONE = 3;
 
 /** The steps that the fit predicts in one white, between the measured ones and a little beyond. */
 export function predictedSteps(ladder: LadderModel): TintStep[] {

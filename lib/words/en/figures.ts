@@ -1,3 +1,5 @@
+import { OPACITY_FILM } from "../../optics/films/opacity.ts";
+import { HIDING_CONTRAST_RATIO } from "../../optics/films/hiding.ts";
 /** Name of each figure, by its key in the figure table. */
 export const FIGURES = {
   massFraction: "Share of the dry pigment",
@@ -49,6 +51,7 @@ export const FIGURES = {
   tintingStrength: "Tinting strength",
   contrastRatio: "Contrast ratio",
   hidingFilm: "Film that hides",
+  scatteringPower: `Scattering of a film of ${OPACITY_FILM.um}\u00a0\u00b5m`,
   opacityClass: "Opacity",
   glossyL: "L* of a glossy film",
   matteL: "L* of the same film matte",
@@ -123,8 +126,10 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
   effectiveReducedPvc:
     "below 1 oil is in excess and the film is glossy; above 1 it holds voids and is matte",
   contrastRatio: "light thrown back over black against over white: 1 hides wholly",
-  hidingFilm: "dried film of which the contrast ratio is 0.98",
-  coverage: "area that a millilitre from the tube covers in a film of contrast ratio 0.98",
+  scatteringPower:
+    "what a dark paint's transparency goes by: it hides a chart by what it absorbs, and only what it scatters veils what lies below",
+  hidingFilm: `dried film of which the contrast ratio is ${HIDING_CONTRAST_RATIO}`,
+  coverage: `area that a millilitre from the tube covers in a film of contrast ratio ${HIDING_CONTRAST_RATIO}`,
   tintingStrengthByVolume: "the same by volume of paint, as it is squeezed out",
   weightedResidual:
     "mean square of what the fit misses over what reading and weighing allow: near 1 is as good as the drawdowns",
@@ -135,7 +140,7 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
   blueWool: "1 (most fugitive) to 8, another scale than the categories",
   lightfastnessCategory: "I (excellent) to V, by colour change in the exposures of a standard",
   lamplight: "\u0394E00 between daylight and lamplight, to an eye used to each",
-  nbsName: "the nearest of 267 names of colours",
+  nbsName: "of 267 names of colours, by its Munsell notation; two near a border",
 };
 
 export const UNITS: Readonly<Record<string, string>> = {

@@ -92,12 +92,6 @@ export const OPTICS_RULINGS = {
   "mulled-weaker-paler-bluer": (v) =>
     `Mulled, expect it to keep ${percent(quantityOf(v, "kept"))} of its strength (lumps of ${micrometres(quantityOf(v, "lumpsUm"))}), with tints paler and bluer than milled.`,
 
-  "opacity-class": (v) =>
-    sentence(
-      `${textOf(v, "class")}: a film of ${micrometres(numberOf(v, "filmUm"))} has a contrast ratio of ${decimals(numberOf(v, "contrastRatio"), 3)}${leastContrast(v)}`,
-    ),
-  "film-not-comparable": (v) =>
-    `The film read, ${micrometres(numberOf(v, "filmUm"))}, is too far from the ${micrometres(numberOf(v, "wantedUm"))} that words of opacity are meant for.`,
   "films-hid-their-grounds": (v) =>
     `The films read (${micrometres(quantityOf(v, "filmsUm"))}) already hid the chart at most wavelengths, so the film that hides is no thicker than told, and may well be thinner.`,
   "does-not-hide": (v) =>
@@ -275,9 +269,4 @@ function whyNotJudged(values: Values): string {
 
 function lightness(values: Values, name: string): string {
   return `L* ${decimals(numberOf(values, name), 0)}`;
-}
-
-function leastContrast(values: Values): string {
-  const least = numberOf(values, "contrastRatioMin");
-  return least > 0 ? bracketed(`from ${decimals(least, 2)}`) : "";
 }

@@ -1,0 +1,36 @@
+/**
+ * Every table that the engine goes by. A new one is a form here, under the name that
+ * the rest of the house reads its rows by.
+ */
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { fileURLToPath } from "node:url";
+import { loadedTable, type EvidencedRow, type RowOf, type TableForm } from "./loaded-table.ts";
+import { PIGMENT_TABLES } from "./pigment-tables.ts";
+
+const TABLES = { ...PIGMENT_TABLES };
+
+export type Tables = {
+  readonly [Name in keyof typeof TABLES]: readonly RowOf<(typeof TABLES)[Name]>[];
+};
+
+/** Two levels below the package, as this file is, lies a bundle of lib/ too. */
+const LIB = fileURLToPath(new URL("../../lib/", import.meta.url));
+
+export interface LoadedTables {
+  /** Absent as soon as there is one fault. */
+  readonly tables?: Tables;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** All tables, or everything that is wrong with them. @param libDir the folder that they lie below. */
+export function loadedTables(libDir: string = LIB): LoadedTables {
+  const loaded = Object.entries(
+    TABLES as unknown as Readonly<Record<string, TableForm<EvidencedRow>>>,
+  ).map(([name, form]) => [name, loadedTable(form, libDir)] as const);
+  const diagnostics = loaded.flatMap(([, table]) => table.diagnostics);
+  if (diagnostics.length > 0) return { diagnostics };
+  return {
+    diagnostics,
+    tables: Object.fromEntries(loaded.map(([name, { rows }]) => [name, rows])) as unknown as Tables,
+  };
+}

@@ -1,0 +1,155 @@
+/**
+ * Opacity class of a film: of a light paint by its contrast ratio, of a dark one by how much
+ * light it scatters, since a dark film over black and over white reads alike by what it absorbs.
+ *
+ * @source iso-6504-3 for where the contrast ratio stops to tell; optics-practice for the classes.
+ */
+import { domainError } from "../../diagnostics/diagnostic.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+
+export type OpacityClass = "opaque" | "semi-opaque" | "semi-transparent" | "transparent";
+
+/** Y [1] of a film over white, gloss excluded, up to which its contrast ratio gives no class. @source iso-6504-3 */
+export const CONTRAST_RATIO_FROM_Y = 0.25;
+
+/** Thickness [um] of the dried film that the classes are meant for, and how far [1] another may differ. */
+export const OPACITY_FILM = { um: 75, tolerance: 0.2 } as const;
+
+/**
+ * Most opaque first; each row holds from its own limits up. The workshop's own reading of
+ * common practice: no standard sets these words for artists' paint.
+ *
+ * `contrastRatioMin` is for light films. `scatteringPowerMin` is S X of a dark film: without
+ * absorption the film would itself throw back S X / (1 + S X) of the light, here .90, .85 and .75.
+ * @source optics-practice
+ */
+export const OPACITY_CLASSES = [
+  { class: "opaque", contrastRatioMin: 0.98, scatteringPowerMin: 9 },
+  { class: "semi-opaque", contrastRatioMin: 0.9, scatteringPowerMin: 17 / 3 },
+  { class: "semi-transparent", contrastRatioMin: 0.6, scatteringPowerMin: 3 },
+  { class: "transparent", contrastRatioMin: 0, scatteringPowerMin: 0 },
+] as const satisfies readonly {
+  class: OpacityClass;
+  contrastRatioMin: number;
+  scatteringPowerMin: number;
+}[];
+
+export interface OpaqueFilm {
+  /** Thickness [um] of the dried film, > 0. */
+  readonly filmUm: number;
+  /** Y [1] over white or of the masstone, gloss excluded, 0-1.2. */
+  readonly luminance: number;
+  /** Y over black to Y over white [1], 0-1.05; undefined where no film was drawn over both. */
+  readonly contrastRatio: number | undefined;
+  /** Range of S X [1], > 0; undefined where neither films nor let-downs tell it. */
+  readonly scatteringPower: Interval | undefined;
+}
+
+export type OpacityStatement =
+  | StatementOf<
+      "opacity-by-contrast-ratio",
+      { class: OpacityClass; contrastRatio: number; contrastRatioMin: number; filmUm: number }
+    >
+  | StatementOf<
+      "opacity-by-scattering",
+      {
+        class: OpacityClass;
+        scatteringPower: Interval;
+        /** Classes that the ends of the range would give, most transparent first. */
+        spans: readonly OpacityClass[];
+        filmUm: number;
+        luminance: number;
+      }
+    >
+  | StatementOf<"too-dark-for-contrast-ratio", { contrastRatio: number; luminance: number }>
+  | StatementOf<"film-not-comparable", { filmUm: number; wantedUm: number }>;
+
+export interface OpacityRuling {
+  /** Undefined where nothing gives a class. */
+  readonly class: OpacityClass | undefined;
+  readonly reason: OpacityStatement | undefined;
+}
+
+/**
+ * Opacity class of a film.
+ *
+ * @returns the class by contrast ratio from Y .25 up, below it by the geometric middle of the range
+ *   of S X; no class for a dark film whose S X is not told, or a film far from the wanted one.
+ * @throws RangeError when a field is outside its domain, or NaN.
+ */
+export function opacityRuling(film: OpaqueFilm): OpacityRuling {
+  requireFilm(film);
+  const { filmUm, luminance, contrastRatio, scatteringPower } = film;
+  if (Math.abs(filmUm / OPACITY_FILM.um - 1) > OPACITY_FILM.tolerance)
+    return none({
+      rule: "film-not-comparable",
+      values: { filmUm, wantedUm: OPACITY_FILM.um },
+      source: "optics-practice",
+    });
+  if (luminance > CONTRAST_RATIO_FROM_Y) {
+    if (contrastRatio === undefined) return none();
+    const row = rowFrom("contrastRatioMin", contrastRatio);
+    return {
+      class: row.class,
+      reason: {
+        rule: "opacity-by-contrast-ratio",
+        values: {
+          class: row.class,
+          contrastRatio,
+          contrastRatioMin: row.contrastRatioMin,
+          filmUm,
+        },
+        source: "optics-practice",
+      },
+    };
+  }
+  if (scatteringPower === undefined)
+    return contrastRatio === undefined
+      ? none()
+      : none({
+          rule: "too-dark-for-contrast-ratio",
+          values: { contrastRatio, luminance },
+          source: "iso-6504-3",
+        });
+  const [least, most] = scatteringPower;
+  const middle = rowFrom("scatteringPowerMin", Math.sqrt(least * most)).class;
+  const spans = OPACITY_CLASSES.toReversed()
+    .map((row) => row.class)
+    .filter((word, _, all) => {
+      const [first, last] = [least, most].map((end) =>
+        all.indexOf(rowFrom("scatteringPowerMin", end).class),
+      );
+      return all.indexOf(word) >= (first ?? 0) && all.indexOf(word) <= (last ?? 0);
+    });
+  return {
+    class: middle,
+    reason: {
+      rule: "opacity-by-scattering",
+      values: { class: middle, scatteringPower, spans, filmUm, luminance },
+      source: "optics-practice",
+    },
+  };
+}
+
+function none(reason?: OpacityStatement): OpacityRuling {
+  return { class: undefined, reason };
+}
+
+function rowFrom(
+  limit: "contrastRatioMin" | "scatteringPowerMin",
+  value: number,
+): (typeof OPACITY_CLASSES)[number] {
+  return OPACITY_CLASSES.find((row) => value >= row[limit]) ?? OPACITY_CLASSES[3];
+}
+
+function requireFilm({ filmUm, luminance, contrastRatio, scatteringPower }: OpaqueFilm): void {
+  if (!(filmUm > 0 && filmUm < Infinity))
+    throw domainError("film thickness", filmUm, "0 < X < Infinity um");
+  if (!(luminance >= 0 && luminance <= 1.2))
+    throw domainError("luminous reflectance", luminance, "0 <= Y <= 1.2");
+  if (contrastRatio !== undefined && !(contrastRatio >= 0 && contrastRatio <= 1.05))
+    throw domainError("contrast ratio", contrastRatio, "0 <= ratio <= 1.05");
+  for (const end of scatteringPower ?? [])
+    if (!(end > 0 && end < Infinity)) throw domainError("scattering power S X", end, "0 < S X");
+}

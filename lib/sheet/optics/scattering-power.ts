@@ -1,0 +1,107 @@
+import type { ColourFit, FitRefusal, FittedWhite } from "../../optics/fit/colour-fit.ts";
+import { spectrumOnGrid } from "../../optics/fit/common-grid.ts";
+import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
+import { filmSpectrum } from "../../optics/films/hiding.ts";
+import { OPACITY_FILM } from "../../optics/films/opacity.ts";
+import {
+  scatteringPowerOfFilms,
+  scatteringPowerSeen,
+  seenWeights,
+} from "../../optics/films/scattering-power.ts";
+import { isKnown, notStated, type Figure, type FigureRef } from "../../quantities/figure.ts";
+import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
+import { isStatement } from "../../quantities/statement.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { notationFigure } from "../notations/lab-figures.ts";
+import { weighedPaint } from "../tints/paint-conversion.ts";
+import {
+  coefficientsOfFilms,
+  opacityChart,
+  spectralFilms,
+  type OpacityChart,
+} from "./opacity-chart.ts";
+
+/** How far [1] S of a white's films is trusted, where a colour's S is reckoned from it. */
+const WHITE_FILM_SPREAD = 0.15;
+
+/** K and S of a colour's own films, with the chart that they were drawn on. */
+export interface OwnFilms {
+  readonly paint: FilmCoefficients;
+  readonly chart: OpacityChart;
+}
+
+/** S X of the film that opacity is judged by: from the colour's own films, else from its let-downs in a white of which films were drawn. */
+export function scatteringPowerFigure(
+  colour: Colour,
+  own: OwnFilms | undefined,
+  paintDensity: FigureRef<Quantity>,
+  fit: ColourFit | FitRefusal | undefined,
+  records: Records,
+): Figure<Interval> {
+  const ofFilms = own && powerOfFilms(own);
+  if (ofFilms !== undefined)
+    return notationFigure(ofFilms, "1", {
+      standing: "derived",
+      restsOn: own?.chart.restsOn ?? "estimated",
+      source: "kubelka-1948",
+      method: `S of its films times ${OPACITY_FILM.um} \u00b5m, averaged over the light that it throws back`,
+    });
+  const ofFit = fit?.kind === "fit" ? powerOfFit(fit, paintDensity.figure, records) : undefined;
+  if (ofFit !== undefined)
+    return notationFigure(ofFit, "1", {
+      standing: "derived",
+      restsOn: "estimated",
+      source: "walowit-1987",
+      method: `S of its let-downs in units of the white's S, times that of the white's films and ${OPACITY_FILM.um} \u00b5m`,
+      inputs: [paintDensity.path],
+    });
+  return notStated("neither its films nor let-downs tell how much it scatters", [
+    `colours.${colour.slug}.films`,
+  ]);
+}
+
+function powerOfFilms({ paint, chart }: OwnFilms): Interval | undefined {
+  const seen = filmSpectrum(paint, OPACITY_FILM.um, chart.grounds.white, "d/8 excluded");
+  return scatteringPowerOfFilms(paint, seenWeights(paint.grid, seen.values), OPACITY_FILM.um);
+}
+
+/** Over every white that carries it, with twice the fit's own uncertainty. */
+function powerOfFit(
+  fit: ColourFit,
+  density: Figure<Quantity>,
+  records: Records,
+): Interval | undefined {
+  if (!isKnown(density)) return undefined;
+  const weights = seenWeights(fit.grid, fit.masstone.internal);
+  const ranges = fit.whites.flatMap((white) => {
+    const scattering = absoluteScattering(white, fit, records);
+    const whiteDensity = weighedPaint(white.slug, records).density.figure;
+    if (scattering === undefined || !isKnown(whiteDensity)) return [];
+    const power = scatteringPowerSeen(scattering, weights, OPACITY_FILM.um);
+    const spread =
+      1 + Math.hypot(WHITE_FILM_SPREAD, 2 * scatteringPowerSeen(white.SUncertainty, weights, 1));
+    const [least, most] = ends(density.value);
+    const [leastWhite, mostWhite] = ends(whiteDensity.value);
+    return [
+      [(power * least) / mostWhite / spread, ((power * most) / leastWhite) * spread] as const,
+    ];
+  });
+  return ranges.length === 0
+    ? undefined
+    : [Math.min(...ranges.map(([least]) => least)), Math.max(...ranges.map(([, most]) => most))];
+}
+
+/** S of the colour [1/um] per part by mass of the white's paint; undefined where no films of the white tell it. */
+function absoluteScattering(
+  { slug, ratioKind, S }: FittedWhite,
+  { grid }: ColourFit,
+  records: Records,
+): number[] | undefined {
+  const white = records.colours.get(slug);
+  const first = white && spectralFilms(white)[0];
+  if (white === undefined || first === undefined || ratioKind !== "paint") return undefined;
+  const films = coefficientsOfFilms(white, opacityChart(first.reading.spectrum.grid, records));
+  if (films === undefined || isStatement(films)) return undefined;
+  const ofWhite = spectrumOnGrid({ grid: films.grid, values: films.S }, grid);
+  return ofWhite && S.map((relative, i) => relative * (ofWhite.values[i] ?? NaN));
+}

@@ -1,0 +1,35 @@
+import {
+  OPACITY_CLASSES,
+  type OpacityClass,
+  type OpacityStatement,
+} from "../../optics/films/opacity.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import { bracketed, decimals, micrometres, sentence, significant } from "./statements-phrases.ts";
+
+/** How opaque a film is, and by what that was judged. */
+export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
+  "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin }) =>
+    sentence(
+      `${word}: a film of ${micrometres(filmUm)} has a contrast ratio of ${decimals(contrastRatio, 3)}${contrastRatioMin > 0 ? bracketed(`from ${decimals(contrastRatioMin, 2)}`) : ""}`,
+    ),
+  "opacity-by-scattering": ({ class: word, filmUm, scatteringPower, spans }) =>
+    `${sentence(`${word}: a film of ${micrometres(filmUm)} scatters with S\u00b7X ${significant(scatteringPower, 2)}${bracketed(limitOf(word), reach(spans))}`)} So dark a film hides a chart by what it absorbs, and its contrast ratio gives no class.`,
+  "too-dark-for-contrast-ratio": ({ contrastRatio }) =>
+    `How transparent it is, is not stated: so dark a film hides the chart by what it absorbs (contrast ratio ${decimals(contrastRatio, 3)}), and how much it scatters is not told.`,
+  "film-not-comparable": ({ filmUm, wantedUm }) =>
+    `The film read, ${micrometres(filmUm)}, is too far from the ${micrometres(wantedUm)} that words of opacity are meant for.`,
+};
+
+function limitOf(word: OpacityClass): string {
+  const i = OPACITY_CLASSES.findIndex((row) => row.class === word);
+  const [own, above] = [OPACITY_CLASSES[i], OPACITY_CLASSES[i - 1]];
+  return own !== undefined && own.scatteringPowerMin > 0
+    ? `from ${significant(own.scatteringPowerMin, 2)}`
+    : `below ${significant(above?.scatteringPowerMin ?? 0, 2)}`;
+}
+
+function reach(spans: readonly OpacityClass[]): string | undefined {
+  return spans.length < 2
+    ? undefined
+    : `the range reaches from ${spans[0] ?? ""} to ${spans.at(-1) ?? ""}`;
+}

@@ -1,0 +1,194 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { filmReflectance } from "../../lib/optics/films/film.ts";
+import {
+  CONTRAST_RATIO_FROM_Y,
+  OPACITY_CLASSES,
+  opacityRuling,
+  type OpaqueFilm,
+} from "../../lib/optics/films/opacity.ts";
+import {
+  scatteringPowerOfFilms,
+  scatteringPowerSeen,
+  seenWeights,
+} from "../../lib/optics/films/scattering-power.ts";
+import { isKnown } from "../../lib/quantities/figure.ts";
+import { sheetOf } from "../sheet/demonstration-sheets.ts";
+
+const LIGHT: OpaqueFilm = {
+  filmUm: 75,
+  luminance: 0.8,
+  contrastRatio: 0.95,
+  scatteringPower: undefined,
+};
+const DARK: OpaqueFilm = {
+  filmUm: 75,
+  luminance: 0.02,
+  contrastRatio: 1,
+  scatteringPower: [2, 2.5],
+};
+
+describe("of a light film, by contrast ratio", () => {
+  test.each([
+    [1, "opaque"],
+    [0.98, "opaque"],
+    [0.9799, "semi-opaque"],
+    [0.9, "semi-opaque"],
+    [0.8999, "semi-transparent"],
+    [0.6, "semi-transparent"],
+    [0.5999, "transparent"],
+    [0, "transparent"],
+  ])("%s: %s", (contrastRatio, word) => {
+    expect(opacityRuling({ ...LIGHT, contrastRatio })).toMatchObject({
+      class: word,
+      reason: { rule: "opacity-by-contrast-ratio", values: { class: word, contrastRatio } },
+    });
+  });
+  test("says nothing without one", () =>
+    expect(opacityRuling({ ...LIGHT, contrastRatio: undefined })).toEqual({
+      class: undefined,
+      reason: undefined,
+    }));
+});
+
+/** ISO 6504-3, memory: the contrast ratio is for films of Y above 25; ASTM D2805 sets a like limit near 15. */
+describe("of a dark film no class comes from the contrast ratio", () => {
+  test("up to Y 25, from both sides", () => {
+    expect(opacityRuling({ ...DARK, luminance: CONTRAST_RATIO_FROM_Y }).reason?.rule).toBe(
+      "opacity-by-scattering",
+    );
+    expect(opacityRuling({ ...DARK, luminance: 0.2501 }).reason?.rule).toBe(
+      "opacity-by-contrast-ratio",
+    );
+    expect(CONTRAST_RATIO_FROM_Y).toBe(0.25);
+  });
+  test.each([
+    [[9, 12], "opaque", ["opaque"]],
+    [[8, 9.9], "semi-opaque", ["semi-opaque", "opaque"]],
+    [[5.7, 8.9], "semi-opaque", ["semi-opaque"]],
+    [[3, 5.6], "semi-transparent", ["semi-transparent"]],
+    [[2.9, 2.99], "transparent", ["transparent"]],
+    [[1, 8], "transparent", ["transparent", "semi-transparent", "semi-opaque"]],
+  ] as const)("S X %o: %s", (scatteringPower, word, spans) => {
+    expect(opacityRuling({ ...DARK, scatteringPower })).toMatchObject({
+      class: word,
+      reason: { rule: "opacity-by-scattering", values: { spans } },
+    });
+  });
+  test("where nothing tells how much it scatters it has none, and that is said", () =>
+    expect(opacityRuling({ ...DARK, scatteringPower: undefined })).toMatchObject({
+      class: undefined,
+      reason: { rule: "too-dark-for-contrast-ratio", source: "iso-6504-3" },
+    }));
+  /** Kubelka (1948): a film without absorption over black throws back S X / (1 + S X). */
+  test("the limits are films that would themselves throw back .90, .85 and .75", () => {
+    const shares = OPACITY_CLASSES.map(({ scatteringPowerMin }) =>
+      filmReflectance(0, 1, scatteringPowerMin, 0),
+    );
+    expect(shares.map((share) => Math.round(share * 1000) / 1000)).toEqual([0.9, 0.85, 0.75, 0]);
+  });
+  test("the limits fall and end at 0, so that every film has one class", () => {
+    for (const limit of ["contrastRatioMin", "scatteringPowerMin"] as const) {
+      const limits = OPACITY_CLASSES.map((row) => row[limit]);
+      expect(limits).toEqual(limits.toSorted((one, other) => other - one));
+      expect(limits.at(-1)).toBe(0);
+    }
+  });
+});
+
+test("holds for films near 75 um alone, from both sides", () => {
+  for (const filmUm of [60.1, 89.9])
+    expect(opacityRuling({ ...LIGHT, filmUm }).class).toBe("semi-opaque");
+  for (const filmUm of [59.9, 90.1])
+    expect(opacityRuling({ ...LIGHT, filmUm })).toEqual({
+      class: undefined,
+      reason: {
+        rule: "film-not-comparable",
+        values: { filmUm, wantedUm: 75 },
+        source: "optics-practice",
+      },
+    });
+});
+
+test.each([
+  [{ contrastRatio: -0.01 }, /contrast ratio/],
+  [{ contrastRatio: 1.06 }, /contrast ratio/],
+  [{ contrastRatio: NaN }, /contrast ratio/],
+  [{ filmUm: 0 }, /film thickness/],
+  [{ filmUm: NaN }, /film thickness/],
+  [{ luminance: -0.1 }, /luminous reflectance/],
+  [{ luminance: NaN }, /luminous reflectance/],
+  [{ scatteringPower: [0, 1] as const }, /scattering power/],
+  [{ scatteringPower: [1, NaN] as const }, /scattering power/],
+])("refuses %o", (wrong, message) => {
+  expect(() => opacityRuling({ ...DARK, ...wrong })).toThrow(message);
+});
+
+describe("S X as it is seen", () => {
+  const grid = { startNm: 400, stepNm: 10, count: 31 };
+  test("weights sum to 1 and leave out what the paint does not throw back", () => {
+    const blue = Array.from({ length: 31 }, (_, i) => (i < 10 ? 0.3 : 0));
+    const weights = seenWeights(grid, blue);
+    expect(weights.reduce((sum, weight) => sum + weight, 0)).toBeCloseTo(1, 12);
+    expect(weights.slice(10).every((weight) => weight === 0)).toBe(true);
+  });
+  test("of a constant S is S X", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.001, max: 2, noNaN: true }), (S) => {
+        const flat = Array.from({ length: 31 }, () => S);
+        expect(scatteringPowerSeen(flat, seenWeights(grid, flat), 75)).toBeCloseTo(75 * S, 9);
+      }),
+      { seed: 1 },
+    );
+  });
+  test("is not told by films that hid the chart at most of the light seen", () => {
+    const flat = Array.from({ length: 31 }, () => 0.1);
+    const paint = { grid, K: flat, S: flat, surface: { k1: 0, k2: 0 } };
+    const all = Array.from({ length: 31 }, (_, i) => i);
+    const weights = seenWeights(grid, flat);
+    expect(scatteringPowerOfFilms({ ...paint, atLeast: all }, weights, 75)).toBeUndefined();
+    const told = scatteringPowerOfFilms({ ...paint, atLeast: [] }, weights, 75);
+    expect(told?.[0]).toBeLessThan(7.5);
+    expect(told?.[1]).toBeGreaterThan(7.5);
+  });
+});
+
+/** Common practice, no source: which colours painters glaze with, and which they cover with. */
+describe("the demonstration's colours", () => {
+  const classOf = (slug: string): string | undefined => {
+    const { opacityClass } = sheetOf(slug).optics;
+    return isKnown(opacityClass) ? opacityClass.value : undefined;
+  };
+  test.each([
+    "ultramarine-blue",
+    "viridian",
+    "phthalocyanine-blue",
+    "phthalocyanine-green",
+    "prussian-blue",
+    "burnt-sienna",
+  ])("%s is transparent", (slug) => expect(classOf(slug)).toBe("transparent"));
+  test.each([
+    "titanium-white",
+    "red-iron-oxide",
+    "yellow-iron-oxide",
+    "chromium-oxide-green",
+    "cadmium-red",
+    "iron-oxide-black",
+  ])("%s is opaque", (slug) => expect(classOf(slug)).toBe("opaque"));
+  test("a quinacridone is neither called opaque", () =>
+    expect(["transparent", "semi-transparent"]).toContain(classOf("quinacridone-magenta")));
+
+  /**
+   * Worked by hand from the invented pigments (S 52 and 20 a millimetre of pigment at the light
+   * that is seen, at about half and a third of the film): 1.9 and .5 for a film of 75 um.
+   */
+  test.each([
+    ["ultramarine-blue", 1.9],
+    ["viridian", 0.5],
+  ])("S X of %s holds the figure that its readings were made from", (slug, made) => {
+    const { scatteringPower } = sheetOf(slug).optics;
+    if (!isKnown(scatteringPower)) throw new Error("Unexpected absence of S X");
+    expect(scatteringPower.value[0]).toBeLessThanOrEqual(made);
+    expect(scatteringPower.value[1]).toBeGreaterThanOrEqual(made);
+  });
+});

@@ -1,0 +1,47 @@
+import { describe, expect, test } from "vitest";
+import { nameComplaint, TRADITIONAL_NAMES } from "../../lib/permanence/traditional-names.ts";
+import { RECORDS } from "../sheet/demonstration-sheets.ts";
+
+describe("a paint named for a pigment that it does not hold", () => {
+  /** Colour Index constitution names, memory: natural madder is NR 9, synthetic alizarin PR 83. */
+  test.each([
+    ["Madder Lake", ["PR 83"], "PR 83 is alizarin crimson"],
+    ["Rose Madder", ["PR 83:1"], "PR 83 is alizarin crimson"],
+    ["Vermilion", ["PR 108"], "PR 108 is cadmium red"],
+    ["Viridian", ["PG 7"], "PG 7 is phthalocyanine green"],
+    ["Lead White", ["PW 6"], "PW 6 is titanium white"],
+    ["Cadmium Yellow", ["PY 74"], "takes the word hue"],
+  ])("%s of %o is warned of", (name, pigments, hint) =>
+    expect(nameComplaint(name, pigments)).toMatchObject({
+      severity: "warning",
+      rule: "permanence/name-and-pigment",
+      hint: expect.stringContaining(hint) as string,
+    }),
+  );
+  test.each([
+    ["Madder Lake", ["NR 9"]],
+    ["Alizarin Crimson", ["PR 83"]],
+    ["Cadmium Orange", ["PO 20:1"]],
+    ["Cadmium Yellow Hue", ["PY 74"]],
+    ["Viridian-Quinacridone Black", ["PG 18", "PV 19"]],
+    ["Madder Lake", [undefined]],
+    ["Madder Lake", []],
+    ["Madderhorn Grey", ["PBk 6"]],
+  ])("%s of %o is not", (name, pigments) => expect(nameComplaint(name, pigments)).toBeUndefined());
+  test("each name stands once, with a pigment", () => {
+    const words = TRADITIONAL_NAMES.map(({ word }) => word);
+    expect(new Set(words).size).toBe(words.length);
+    expect(TRADITIONAL_NAMES.every((row) => row.colourIndexNames.length > 0)).toBe(true);
+  });
+});
+
+test("the demonstration bears no name that its pigments do not bear out", () => {
+  for (const { record } of RECORDS.colours.values())
+    expect(
+      nameComplaint(
+        record.name,
+        record.pigments.map(({ pigment }) => RECORDS.pigments.get(pigment)?.record.colourIndexName),
+      ),
+      record.name,
+    ).toBeUndefined();
+});

@@ -1,0 +1,26 @@
+import { opacityRuling } from "../../lib/optics/films/opacity.ts";
+import { OPACITY_RULINGS } from "../../lib/words/en/statements-opacity.ts";
+import { holdTypedSentences } from "./statements-held.ts";
+
+const film = { filmUm: 75, luminance: 0.8, contrastRatio: 0.9, scatteringPower: undefined };
+const dark = { filmUm: 75, luminance: 0.02, contrastRatio: 1 };
+
+holdTypedSentences(
+  "sentences of opacity",
+  OPACITY_RULINGS,
+  [
+    ...[0.985, 0.93, 0.7, 0.2].map((contrastRatio) => ({ ...film, contrastRatio })),
+    { ...film, filmUm: 120 },
+    { ...dark, scatteringPower: undefined },
+    ...(
+      [
+        [0.4, 0.6],
+        [2.6, 4.7],
+        [10, 20],
+      ] as const
+    ).map((scatteringPower) => ({
+      ...dark,
+      scatteringPower,
+    })),
+  ].flatMap((each) => opacityRuling(each).reason ?? []),
+);
