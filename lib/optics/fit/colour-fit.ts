@@ -38,6 +38,8 @@ export interface FittedMasstone {
   readonly lab: Lab;
   /** Fitted internal R-infinity [1], shape (count). */
   readonly internal: readonly number[];
+  /** Contrast ratio [1] of the film that was read as masstone, where it does not hide: R-infinity is then its film's. */
+  readonly filmContrast?: number;
 }
 
 /**

@@ -36,6 +36,7 @@ export function finishedFit(
       measured: set.masstone.measured,
       lab: set.masstone.lab,
       internal: [...fit.solution.masstone],
+      ...(set.masstoneContrast === undefined ? {} : { filmContrast: set.masstoneContrast }),
     },
     whites: fittedWhites(set, fit, found),
     drawdowns: drawdownVerdicts(set, fit, verdicts, found),

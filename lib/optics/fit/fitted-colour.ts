@@ -1,7 +1,7 @@
 /** K and S of colours from their drawdowns, with every verdict on them; or why there are none. */
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import {
-  readingGroups,
+  readingGroup,
   surfaceCandidates,
   type ReadingGroup,
   type SurfaceChoice,
@@ -72,15 +72,15 @@ interface ColourReadings {
 
 /** Each colour under the surface of its group; undefined where it has nothing to fit. */
 function triedColours(colours: readonly ColourReadings[]): (Tried | Statement | undefined)[] {
-  const groups = readingGroups(colours.map(({ readings }) => readings));
   const found = new Map<number, Tried | Statement>();
-  for (const group of groups) {
-    const members = colours.flatMap(({ usable, readings }, i) =>
-      usable !== undefined && readings.some(({ geometry }) => group.geometries.has(geometry))
-        ? [{ i, usable, readings }]
-        : [],
+  const homes = new Set(colours.flatMap(({ readings: [first] }) => first?.geometry ?? []));
+  for (const home of homes) {
+    const alike = colours.map((colour, i) => ({ ...colour, i }));
+    const group = alike.filter(({ readings: [first] }) => first?.geometry === home);
+    const members = group.flatMap(({ usable, readings, i }) =>
+      usable === undefined ? [] : [{ i, usable, readings }],
     );
-    const shared = sharedCandidates(group);
+    const shared = sharedCandidates(readingGroup(group.flatMap(({ readings }) => readings)));
     // A colour whose readings state constants that others contradict goes by its own.
     const states = (readings: readonly Measurement[]): boolean =>
       readings.some(({ surface }) => surface !== undefined);
@@ -101,7 +101,7 @@ function sharedCandidates(group: ReadingGroup): SurfaceChoice[] {
 }
 
 function ownCandidates(readings: readonly Measurement[]): SurfaceChoice[] {
-  return readingGroups([readings]).flatMap(surfaceCandidates);
+  return surfaceCandidates(readingGroup(readings));
 }
 
 /** The candidate under which left-out let-downs of all members are predicted best, the first where none can be left out. */
@@ -151,7 +151,7 @@ function surfaceRefusal(usable: UsableDrawdowns): Statement {
     : { rule: "surfaces-differ", values: {}, source: "saunderson-1942" };
 }
 
-/** All readings that a fit takes its surface off: masstone, whites, let-downs, films. */
+/** All readings that a fit takes its surface off, the masstone first: masstone, whites, let-downs, films. */
 function readingsOf({ masstone, film, whites, tints }: UsableDrawdowns): Measurement[] {
   return [
     masstone,

@@ -13,6 +13,7 @@ import type { LadderModel } from "../tints/ladder.ts";
 import { masstoneReflectance } from "../kubelka-munk.ts";
 import {
   predictionUncertainty,
+  type Doubts,
   type PredictionUncertainty,
 } from "../fit/prediction-uncertainty.ts";
 import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
@@ -259,8 +260,18 @@ function mixedUncertainty(
         [ladder.fit.masstone, ...ladder.used].map((drawdown) => deltaE00(drawdown.lab, lab)),
       ),
   );
-  const { p68, p90 } = predictionUncertainty(near);
+  const { p68, p90 } = predictionUncertainty(near, doubtsOf(mixed));
   return { p68: Math.sqrt(p68 ** 2 + own), p90: Math.sqrt(p90 ** 2 + 1.645 ** 2 * own) };
+}
+
+/** The greatest of its components' doubts. */
+function doubtsOf({ parts }: Mixture): Doubts {
+  const used = parts.filter(({ parts: share }) => share > 0).map(({ ladder }) => ladder.doubts);
+  return {
+    ownMiss: Math.max(...used.map(({ ownMiss = 0 }) => ownMiss)),
+    masstoneContrast: Math.min(...used.map(({ masstoneContrast = 1 }) => masstoneContrast)),
+    isMixture: used.length > 1,
+  };
 }
 
 function middle(values: readonly number[]): number {

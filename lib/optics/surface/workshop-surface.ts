@@ -13,28 +13,18 @@ export interface SurfaceChoice {
 }
 
 /** Share of the darkest reading with gloss included [1] that k1 may not pass: some light comes out of any paint. */
-export const K1_OF_DARKEST = 0.97;
+const K1_OF_DARKEST = 0.97;
 
-/** Geometries that were used together in some colour, and so need one surface. */
+/** Colours whose masstones were read alike, so that any two of them may be mixed. */
 export interface ReadingGroup {
+  /** Of all their readings, let-downs and whites too. */
   readonly geometries: ReadonlySet<Geometry>;
   readonly readings: readonly Measurement[];
 }
 
-/** Readings of several colours, in groups that share a surface: by geometry, colours of several joining theirs. */
-export function readingGroups(colours: readonly (readonly Measurement[])[]): ReadingGroup[] {
-  return colours.reduce<ReadingGroup[]>((groups, readings) => {
-    const own = new Set(readings.map(({ geometry }) => geometry));
-    const joined = groups.filter(({ geometries }) => [...own].some((one) => geometries.has(one)));
-    const others = groups.filter((group) => !joined.includes(group));
-    return [
-      ...others,
-      {
-        geometries: new Set([...joined.flatMap(({ geometries }) => [...geometries]), ...own]),
-        readings: [...joined.flatMap((group) => group.readings), ...readings],
-      },
-    ];
-  }, []);
+/** The group that readings of several colours make. */
+export function readingGroup(readings: readonly Measurement[]): ReadingGroup {
+  return { geometries: new Set(readings.map(({ geometry }) => geometry)), readings };
 }
 
 /**
@@ -66,8 +56,8 @@ export function surfaceCandidates({ geometries, readings }: ReadingGroup): Surfa
 }
 
 /**
- * An oil film's constants with k1 no higher than {@link K1_OF_DARKEST} of a darkest reading.
- * @param darkest reflectance factor [1]; NaN or Infinity for none.
+ * An oil film's constants with k1 kept under a darkest reading.
+ * @param darkest reflectance factor [1]; Infinity for none.
  */
 export function surfaceUnder(darkest: number): SurfaceChoice {
   const k1 = Math.max(K1_OF_DARKEST * darkest, 0);

@@ -27,7 +27,7 @@ import type {
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { dayLab } from "../notations/reading-figures.ts";
 import type { Fits } from "../tints/strength.ts";
-import { axisUncertainty } from "../tints/tint-steps.ts";
+import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 
 /** How everything of a mixture comes about: rests on the components' drawdowns, and never on the mixture's own. */
 export const MIXED: Origin = {
@@ -84,7 +84,9 @@ export function mixtureWhite(at: MixedInWhite): MixtureWhite | Statement {
     fresh: {
       massRatio: notationFigure(ratio / at.massScale, "1", MIXED),
       uncertainty: fresh.uncertainty.p68,
-      lab: { "D65/10": labFigures(fresh.lab, MIXED, axisUncertainty(fresh.uncertainty.p68)) },
+      lab: {
+        "D65/10": labFigures(fresh.lab, MIXED, axisUncertainty(fresh.uncertainty.p68, fresh.lab)),
+      },
       ...screenFigures(readingNotations(fresh.spectrum).screen, MIXED),
     },
     ...(pair === undefined ? {} : { pair }),
@@ -136,7 +138,7 @@ function predicted({
   uncertainty: { p68 },
 }: MixedTint): Omit<MixtureStep, "massRatio"> {
   const notations = readingNotations(spectrum);
-  const u = axisUncertainty(p68);
+  const u = axisUncertainty(p68, lab);
   const munsell = munsellOfLab(notations.lab["C/2"], u);
   return {
     lab: { "D65/10": labFigures(lab, MIXED, u) },
