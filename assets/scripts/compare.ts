@@ -58,7 +58,7 @@ function compare(root: HTMLElement): void {
         { compare: TEXT, rulings: COMPARISON_RULINGS, notStated: TEXT.missing },
         ROOT,
       );
-      result.innerHTML = panelMarkup(colours) + comparisonMarkup(view, TEXT.property);
+      result.innerHTML = panelMarkup(colours) + comparisonMarkup(view, TEXT);
       document.title = `${TEXT.pairHeading(colours.map(({ name }) => name))} \u2013 ${plainTitle}`;
       status.textContent = remarks.join(" ");
       // For who does not see that the tables changed: the same stands above them.
@@ -120,9 +120,7 @@ function figuresOf(slug: string, fetched: Map<string, Promise<ShownColour>>): Pr
 async function fetchedFigures(slug: string): Promise<ShownColour> {
   const answer = await fetch(new URL(`${slug}.json`, document.baseURI));
   if (!answer.ok)
-    throw new TypeError(
-      `Unexpected answer \`${answer.status}\`, expected \`the figures of ${slug}\``,
-    );
+    throw new TypeError(`The server answered ${answer.status}, not with the figures of ${slug}`);
   return (await answer.json()) as ShownColour;
 }
 

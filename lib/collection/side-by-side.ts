@@ -25,8 +25,11 @@ export const COMPARED = [
 ] as const;
 export type Compared = (typeof COMPARED)[number];
 
-/** `not told` where what is known does not bear a difference: estimates overlap, figures lie within their uncertainty, one is not stated. */
-export type Verdict = "differs" | "not told" | "same";
+/**
+ * `not told` where what is known does not bear a difference: estimates overlap, figures lie within
+ * their uncertainty. `not stated` where one of them has no figure: nothing can be said of it.
+ */
+export type Verdict = "differs" | "not told" | "same" | "not stated";
 
 export interface ComparedRow {
   /** "oilByMass", "white.titanium-white". */
@@ -50,9 +53,7 @@ export function sideBySide(colours: readonly ComparedColour[]): SideBySide {
   if (!(colours.length >= 2 && colours.length <= 4))
     throw domainError("count of colours", colours.length, "2 to 4");
   if (new Set(colours.map(({ slug }) => slug)).size < colours.length)
-    throw new RangeError(
-      `Unexpected colours \`${colours.map(({ slug }) => slug).join(", ")}\`, expected \`each once\``,
-    );
+    throw new RangeError(`A colour stands twice in ${colours.map(({ slug }) => slug).join(", ")}`);
   const keys = COMPARED.flatMap((key) => keysOf(key, colours));
   const stated = keys.filter((key) => colours.some(({ amounts }) => amounts[key] !== undefined));
   return {
@@ -86,7 +87,7 @@ function compared(key: string, colours: readonly ComparedColour[]): Finding {
   const absent = colours
     .filter(({ amounts }) => amounts[key] === undefined)
     .map(({ name }) => name);
-  const comparable = stated.filter(({ amount }) => amount.kind !== "apart");
+  const comparable = inOneGeometry(stated.filter(({ amount }) => amount.kind !== "apart"));
   const apart = stated.filter((one) => !comparable.includes(one)).map(({ name }) => name);
   const found = comparable.length < 2 ? undefined : comparedStated(key, comparable);
   if (apart.length > 0 && found?.verdict !== "differs")
@@ -98,10 +99,17 @@ function compared(key: string, colours: readonly ComparedColour[]): Finding {
   if (found === undefined || (absent.length > 0 && found.verdict === "same"))
     return {
       ...found,
-      verdict: "not told",
+      verdict: "not stated",
       ruling: { rule: "compared-not-stated", values: { names: absent } },
     };
   return found;
+}
+
+/** Colours read as the first of them was: with gloss included and shut out they do not compare. */
+function inOneGeometry(stated: readonly Stated[]): readonly Stated[] {
+  const gloss = ({ amount }: Stated) => ("gloss" in amount ? amount.gloss : undefined);
+  const [first] = stated;
+  return first === undefined ? [] : stated.filter((one) => gloss(one) === gloss(first));
 }
 
 function comparedStated(key: string, stated: readonly Stated[]): Finding {

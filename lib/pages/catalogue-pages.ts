@@ -1,3 +1,4 @@
+import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
 import { figureText } from "../present/figure-text.ts";
@@ -15,6 +16,7 @@ import { cellSwatch } from "../plots/small-swatch.ts";
 import { FAMILIES } from "../words/en/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
+import { filterChoices, filterTags, searchText } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { munsellPlace } from "./munsell-place.ts";
 import { oilGroups } from "./oil-order-page.ts";
@@ -66,12 +68,20 @@ export function catalogueGrid(context: PageContext, place: PagePlace): Catalogue
     ...pageHead(context, place, text.heading, text.gridLead),
     lead: [text.gridLead],
     compare: { text: context.words.pages.compare.fromCatalogue, href: `${place.root}compare/` },
+    filters: {
+      ...text.filters,
+      choices: filterChoices(context),
+    },
     orders: orderLinks(context, place),
     families: byFamily(context.sheets).map(([family, sheets]) => ({
       id: family,
       heading: FAMILIES[family],
       count: text.count(sheets.length),
-      colours: sheets.map((worded) => colourCard(worded, context, place)),
+      colours: sheets.map((worded) => ({
+        ...colourCard(worded, context, place),
+        tags: filterTags(worded.sheet).join(" "),
+        search: searchText(worded),
+      })),
     })),
     downloads: [
       {
@@ -239,8 +249,8 @@ function hueNumber(sheet: Sheet): number | undefined {
 }
 const NEAR_NEUTRAL_BELOW = 0.5;
 
-const CATEGORIES = ["I", "II", "III", "IV", "V"];
-const EXPECTATIONS = ["excellent", "very good", "fair", "poor", "fugitive"];
+const CATEGORIES: readonly string[] = EXPECTATIONS.map(({ category }) => category);
+const EXPECTATION_WORDS: readonly string[] = EXPECTATIONS.map(({ expectation }) => expectation);
 
 function permanenceRank({ permanence }: Sheet): number | undefined {
   if (isKnown(permanence.category))
@@ -249,7 +259,7 @@ function permanenceRank({ permanence }: Sheet): number | undefined {
       (permanence.basis === "own exposure" ? 0.25 : 0)
     );
   return isKnown(permanence.expectation)
-    ? EXPECTATIONS.indexOf(permanence.expectation.value) + 0.5
+    ? EXPECTATION_WORDS.indexOf(permanence.expectation.value) + 0.5
     : undefined;
 }
 

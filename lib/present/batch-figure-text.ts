@@ -1,24 +1,13 @@
 import { isInterval, type Quantity } from "../quantities/interval.ts";
-import { figureRow } from "../sheet/figure-table.ts";
+import { figureForm } from "../sheet/declaration.ts";
+import { BATCH_LINES } from "../sheet/oil/oil-figures.ts";
 import { decimalText, quantityText, significantText } from "../words/number-text.ts";
-
-/** Rows of the figure table that the lines of a reckoned batch read like, by the line's key without its number. */
-const ROWS: Readonly<Record<string, string>> = {
-  pigments: "batch.sizes.*.pigments.*.massG",
-  oilG: "batch.sizes.*.oilG",
-  oilAtFirstG: "batch.sizes.*.oilAtFirstG",
-  oilHeldBackG: "batch.sizes.*.oilHeldBackG",
-  additions: "batch.sizes.*.additions.*.massG",
-  paintMl: "batch.sizes.*.paintMl",
-  lossMl: "batch.sizes.*.lossMl",
-  yieldMl: "batch.sizes.*.yieldMl",
-  tubes: "batch.sizes.*.tubes.*.count",
-  cost: "batch.sizes.*.cost",
-};
 
 /** A line of a batch that the browser reckons, rounded as the sheet rounds the same figure. */
 export function batchFigureText(key: string, quantity: Quantity, about: string): string {
-  const { kind, digits } = figureRow(ROWS[key.replace(/\.\d+$/, "")] ?? key);
+  const line = key.replace(/\.\d+$/, "");
+  if (!isLine(line)) throw new RangeError(`${key} is no line of a batch`);
+  const { kind, digits } = figureForm(BATCH_LINES[line]);
   const places = isInterval(quantity) ? Math.min(digits, 2) : digits;
   return quantityText(
     quantity,
@@ -26,4 +15,8 @@ export function batchFigureText(key: string, quantity: Quantity, about: string):
       kind === "significant" ? significantText(value, places) : decimalText(value, digits),
     about,
   );
+}
+
+function isLine(key: string): key is keyof typeof BATCH_LINES {
+  return key in BATCH_LINES;
 }

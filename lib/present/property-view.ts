@@ -13,10 +13,6 @@ export function propertyView(
   sourceLink: (key: string) => LinkView,
   name = words.figures[row.word],
 ): PropertyView {
-  if (name === undefined)
-    throw new RangeError(
-      `Unexpected figure word \`${row.word}\`, expected \`a name in words/${words.language}\``,
-    );
   const gloss = words.glosses[row.word];
   const named = { name, ...(gloss === undefined ? {} : { gloss }) };
   if (!isKnown(figure)) {

@@ -29,8 +29,8 @@ type LabForm = Extract<ReadingForm, { lab: unknown }>;
 /** Turns what a record says of a reading into the reading itself, or into complaints at the record's line. */
 export interface ReadingResolver {
   readonly resolve: (form: ReadingForm, yaml: YamlRecord, path: RecordPath) => Reading | undefined;
-  /** The same reading with the noise that the workshop's replicates show, once all records are resolved; as stated where it is stated. */
-  readonly withWorkshopNoise: <R extends Reading>(reading: R) => R;
+  /** The same reading with the noise that the replicates of its own file show, once all records are resolved; as stated where it is stated. */
+  readonly withReplicateNoise: <R extends Reading>(reading: R) => R;
   /** Names of the reading files that some record has asked for. */
   readonly used: ReadonlySet<string>;
 }
@@ -52,14 +52,14 @@ export function readingResolver(
   const used = new Set<string>();
   const doubted = new Set<string>();
   const spectra = new Map<string, Spectrum | undefined>();
-  const replicates = new Map<string, readonly Spectrum[]>();
-  const unstated = new Set<Reading>();
-  let workshopNoise: ReadingNoise | undefined;
+  const replicates = new Map<string, Map<string, readonly Spectrum[]>>();
+  const unstated = new Map<Reading, string>();
+  const noiseByFile = new Map<string, ReadingNoise>();
 
   function complain(
     yaml: YamlRecord,
     path: RecordPath,
-    fault: Pick<Diagnostic, "rule" | "subject" | "actual" | "expected" | "hint">,
+    fault: Pick<Diagnostic, "rule" | "message" | "actual" | "expected" | "hint">,
   ): undefined {
     diagnostics.push({ severity: "error", place: yaml.place(path), ...fault });
   }
@@ -81,10 +81,10 @@ export function readingResolver(
     const near = nearestWord(stem, [...files.readings.keys()]);
     return complain(yaml, [...path, "reading"], {
       rule: "records/missing-reading",
-      subject: "reading",
+      message: `There is no reading ${reading} in readings/`,
       actual: reading,
       expected: "the name of a file in readings/",
-      ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
+      ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
     });
   }
 
@@ -102,13 +102,13 @@ export function readingResolver(
       const near = nearestWord(name, [...reading.columns.keys()]);
       complain(yaml, typeof column === "string" ? [...path, "column"] : [...path, "column", i], {
         rule: "records/missing-column",
-        subject: "column",
+        message: `Column ${name} is not in ${file}`,
         actual: name,
         expected: `a column of ${file}`,
         hint:
           near === undefined
             ? `it has: ${[...reading.columns.keys()].slice(0, 12).join(", ")}`
-            : `nearest \`${near}\``,
+            : `nearest: ${near}`,
       });
       return [];
     });
@@ -146,7 +146,7 @@ export function readingResolver(
       severity: "warning",
       rule: "records/scale",
       place: yaml.place(path),
-      subject: "percent",
+      message: `The record says scale: percent, and no value in ${file} passes ${highest}`,
       actual: `at most ${highest} in ${file}`,
       expected: `readings in percent, of which some pass ${LARGEST_FACTOR}`,
       hint: "a reading in factors says scale: factor",
@@ -169,7 +169,8 @@ export function readingResolver(
     if (geometry === undefined) {
       return complain(yaml, path, {
         rule: "records/geometry",
-        subject: "geometry",
+        message:
+          "The geometry of the reading is missing: 45/0, d/8 included or d/8 excluded, here or under readings in workshop.yaml",
         actual: "nothing",
         expected: "45/0 | d/8 included | d/8 excluded, here or under readings in workshop.yaml",
       });
@@ -178,7 +179,8 @@ export function readingResolver(
     if (scale === undefined) {
       return complain(yaml, path, {
         rule: "records/scale",
-        subject: "scale",
+        message:
+          "The scale of the reading is missing: factor or percent, here or under readings in workshop.yaml",
         actual: "nothing",
         expected: "factor | percent, here or under readings in workshop.yaml",
       });
@@ -192,13 +194,15 @@ export function readingResolver(
     if (!read.every((spectrum) => sameGrid(spectrum.grid, first.grid))) {
       return complain(yaml, [...path, "column"], {
         rule: "records/grid",
-        subject: "wavelength grids",
+        message: "Readings that are averaged have different wavelengths",
         actual: "differing",
         expected: "one grid for readings that are averaged",
       });
     }
-    if (read.length > 1)
-      replicates.set(JSON.stringify([named.stem, columns.map(({ name }) => name)]), read);
+    if (read.length > 1) {
+      const sets = replicates.get(named.stem) ?? new Map<string, readonly Spectrum[]>();
+      replicates.set(named.stem, sets.set(JSON.stringify(columns.map(({ name }) => name)), read));
+    }
     const surface: Surface | undefined = form.surface ?? defaults?.surface;
     const uncertainty = form.uncertainty ?? defaults?.uncertainty;
     const resolved: SpectrumReading = {
@@ -211,16 +215,19 @@ export function readingResolver(
       origin: `${named.reading.format}, ${form.reading}, ${columns.map(({ name }) => name).join(" + ")}`,
       ...(form.date === undefined ? {} : { date: form.date }),
     };
-    if (uncertainty === undefined) unstated.add(resolved);
+    if (uncertainty === undefined) unstated.set(resolved, named.stem);
     return resolved;
   }
 
   return {
     used,
-    withWorkshopNoise: (reading) => {
-      if (reading.form !== "spectrum" || !unstated.has(reading)) return reading;
-      workshopNoise ??= replicateNoise([...replicates.values()]);
-      return { ...reading, noise: noiseOfMean(workshopNoise, reading.count) };
+    withReplicateNoise: (reading) => {
+      const stem = unstated.get(reading);
+      if (reading.form !== "spectrum" || stem === undefined) return reading;
+      const noise =
+        noiseByFile.get(stem) ?? replicateNoise([...(replicates.get(stem)?.values() ?? [])]);
+      noiseByFile.set(stem, noise);
+      return { ...reading, noise: noiseOfMean(noise, reading.count) };
     },
     resolve: (form, yaml, path) => {
       if ("reading" in form) return spectrumReading(form, yaml, path);
@@ -228,7 +235,7 @@ export function readingResolver(
       if (parseMunsell(form.munsell) === undefined) {
         return complain(yaml, [...path, "munsell"], {
           rule: "records/munsell",
-          subject: "Munsell notation",
+          message: `"${form.munsell}" is no Munsell notation, such as N 2/ or 5PB 3/1`,
           actual: form.munsell,
           expected: "N 2/ or 5PB 3/1",
         });

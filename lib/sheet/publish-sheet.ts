@@ -7,8 +7,9 @@ import {
   type Known,
 } from "../quantities/figure.ts";
 import { isStatement, type Statement } from "../quantities/statement.ts";
+import type { Declared, Shape } from "./declaration.ts";
 import { figureRow, type FigureRow } from "./figure-table.ts";
-import type { Sheet } from "./sheet.ts";
+import { SHEET, type Sheet } from "./sheet.ts";
 
 /** One figure of a sheet with its place and the row of the figure table that it fills. */
 export interface FigureEntry {
@@ -43,21 +44,34 @@ export interface PublishedSheet {
 export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
   const evidence: Record<string, unknown>[] = [];
   const missing: Wanting[] = [];
-  const values = plain(sheet, [], []) as Record<string, unknown>;
+  const values = published(SHEET, sheet, [], []) as Record<string, unknown>;
   return { values, evidence, notStated: missing };
 
-  function plain(node: unknown, path: readonly string[], pattern: readonly string[]): unknown {
+  function published(
+    declared: Declared,
+    node: unknown,
+    path: readonly string[],
+    pattern: readonly string[],
+  ): unknown {
     if (isFigure(node)) return figureValue(node, path.join("."), figureRow(pattern.join(".")));
+    if (declared.shape.form === "plain" || node === undefined || node === null) return plain(node);
+    const parts = partsOf(declared, node, path).flatMap(({ key, name, star, part, value }) => {
+      const inner = published(part, value, [...path, name], [...pattern, star]);
+      return inner === undefined ? [] : [[key, inner] as const];
+    });
+    return declared.shape.form === "list"
+      ? parts.map(([, value]) => value)
+      : Object.fromEntries(parts);
+  }
+
+  function plain(node: unknown): unknown {
     if (isStatement(node)) return wordedRuling(node);
-    if (Array.isArray(node))
-      return node.map((member, i) =>
-        plain(member, [...path, memberName(member, i)], [...pattern, "*"]),
-      );
+    if (Array.isArray(node)) return node.map(plain);
     if (typeof node === "number") return sixDigits(node);
     if (typeof node !== "object" || node === null) return node;
     return Object.fromEntries(
       Object.entries(node).flatMap(([key, value]) => {
-        const inner = plain(value, [...path, key], [...pattern, patternKey(pattern, key)]);
+        const inner = plain(value);
         return inner === undefined ? [] : [[key, inner]];
       }),
     );
@@ -90,7 +104,7 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
     const belongsTo = Object.fromEntries(
       Object.entries(ruling)
         .filter(([key]) => !["rule", "values", "standing", "source"].includes(key))
-        .map(([key, value]) => [key, plain(value, [], [])]),
+        .map(([key, value]) => [key, plain(value)]),
     );
     const text = wording.ruling(ruling);
     return Object.keys(belongsTo).length === 0
@@ -107,21 +121,58 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
 /** Every figure of a sheet, known or not, with its path and row. */
 export function figureEntries(sheet: Sheet): FigureEntry[] {
   const found: FigureEntry[] = [];
-  visit(sheet, [], []);
+  visit(SHEET, sheet, [], []);
   return found;
 
-  function visit(node: unknown, path: readonly string[], pattern: readonly string[]): void {
+  function visit(
+    declared: Declared,
+    node: unknown,
+    path: readonly string[],
+    pattern: readonly string[],
+  ): void {
     if (isFigure(node))
       found.push({ path: path.join("."), row: figureRow(pattern.join(".")), figure: node });
-    else if (Array.isArray(node))
-      node.forEach((member, i) =>
-        visit(member, [...path, memberName(member, i)], [...pattern, "*"]),
-      );
-    else if (typeof node === "object" && node !== null && !isStatement(node)) {
-      for (const [key, value] of Object.entries(node))
-        visit(value, [...path, key], [...pattern, patternKey(pattern, key)]);
-    }
+    else
+      for (const { name, star, part, value } of partsOf(declared, node, path))
+        visit(part, value, [...path, name], [...pattern, star]);
   }
+}
+
+interface Part {
+  /** Its key in sheet.json, and how a path and a pattern call it. */
+  readonly key: string;
+  readonly name: string;
+  readonly star: string;
+  readonly part: Declared;
+  readonly value: unknown;
+}
+
+/** What a sheet has at a place, by what is declared there. @throws RangeError for what is not declared. */
+function partsOf({ shape }: Declared, node: unknown, path: readonly string[]): Part[] {
+  if (node === undefined || node === null || shape.form === "plain") return [];
+  if (shape.form === "list" && Array.isArray(node))
+    return node.map((value: unknown, i) => ({
+      key: String(i),
+      name: memberName(value, i),
+      star: "*",
+      part: shape.member,
+      value,
+    }));
+  if (shape.form === "figure" || shape.form === "list" || typeof node !== "object")
+    throw new RangeError(`${path.join(".")} is no ${shape.form}, as it is declared`);
+  return Object.entries(node as Readonly<Record<string, unknown>>).map(([key, value]) => {
+    const part = shape.form === "members" ? shape.members[key] : inMap(shape, key);
+    if (part === undefined)
+      throw new RangeError(`${[...path, key].join(".")} is not declared in its section`);
+    return { key, name: key, star: shape.form === "map" ? "*" : key, part, value };
+  });
+}
+
+function inMap(
+  { keys, member }: Extract<Shape, { form: "map" }>,
+  key: string,
+): Declared | undefined {
+  return keys.includes(key) ? member : undefined;
 }
 
 /** An array's member goes by its slug, a tint by its white's, a step by its ratio, a film by its micrometres: paths then survive a new neighbour. */
@@ -133,12 +184,6 @@ export function memberName(member: unknown, index: number): string {
     if ("white" in member) return memberName(member.white, index);
   }
   return String(index);
-}
-
-/** Keys that name one of many alike stand as `*` in a pattern: viewings and equal lightnesses. */
-function patternKey(pattern: readonly string[], key: string): string {
-  const parent = pattern.at(-1);
-  return parent === "lab" || parent === "xyz" || parent === "atL" ? "*" : key;
 }
 
 function sixDigits<V>(value: V): V {

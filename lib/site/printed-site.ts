@@ -1,7 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { AnyPageView, DownloadView } from "../present/views.ts";
+import type { AnyPageView } from "../blocks/page-kinds.ts";
+import type { DownloadView } from "../present/views.ts";
 import { cardSizes, PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { cardsPdf } from "../print/cards-pdf.ts";
@@ -154,15 +155,12 @@ function cardFault(
   message: string,
   { records }: RangeToPrint["context"],
 ): Diagnostic {
-  const [, subject = "card", actual = slug, expected = message] =
-    /^Unexpected (.+?) `(.+?)`.*, expected `(.+)`$/.exec(message) ?? [];
   return {
     severity: "warning",
     rule: "print/card",
     place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" },
-    subject,
-    actual,
-    expected: `${expected}; its card is left out`,
+    message,
+    hint: "its card is left out",
   };
 }
 
@@ -182,10 +180,8 @@ function attempt(
       severity: "warning",
       rule: "print/unprintable",
       place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" },
-      subject: "character",
+      message: `The fonts of the printed sheet have no letter "${error.character}", so no sheet.pdf is made and range.pdf leaves the colour out`,
       actual: error.character,
-      expected:
-        "one that the fonts of the printed sheet have; no sheet.pdf is made, and range.pdf leaves the colour out",
     });
     return undefined;
   }
@@ -276,8 +272,18 @@ function withPapers(
     if (view.kind === "sheet")
       return {
         ...view,
+        actions: [
+          ...link(path.replace("index.html", "sheet.pdf"), "sheet.pdf", text.sheet).map(
+            ({ href }) => ({ text: words.pages.sheetPage.print, href }),
+          ),
+          ...view.actions,
+        ],
+      };
+    if (view.kind === "bench")
+      return {
+        ...view,
         downloads: [
-          ...link(path.replace("index.html", "sheet.pdf"), "sheet.pdf", text.sheet),
+          ...link(path.replace("bench/index.html", "sheet.pdf"), "../sheet.pdf", text.sheet),
           ...view.downloads,
         ],
       };

@@ -2,6 +2,7 @@ import type { Language } from "../records/schema/terms.ts";
 import type { PageWords } from "./en/pages.ts";
 import type { NotStated, StandingKind } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
+import type { FigureWord } from "../sheet/sheet.ts";
 
 /** What a ruling's values can be asked for while it is worded: numbers are raw, and worded by the language. */
 export type StatementWording = (values: Statement["values"]) => string;
@@ -14,7 +15,7 @@ export interface Words {
   /** A list of numbers over wavelengths in a few words. */
   readonly series: (count: number, least: string, greatest: string) => string;
   /** Name of each figure by its key in the figure table. */
-  readonly figures: Readonly<Record<string, string>>;
+  readonly figures: Readonly<Record<FigureWord, string>>;
   readonly units: Readonly<Record<string, string>>;
   readonly standings: Readonly<
     Record<StandingKind, { readonly word: string; readonly gloss: string }>
@@ -41,6 +42,10 @@ export interface Words {
   readonly tintSentence: (
     tints: readonly { readonly white: string; readonly ruling: Statement }[],
   ) => string;
+  /** The same in words alone, for a first screen. Absent when no white can be judged. */
+  readonly tintsInWords: (
+    tints: readonly { readonly white: string; readonly ruling: Statement }[],
+  ) => string | undefined;
   /** The same in a few words, for a card. Absent when no white can be judged. */
   readonly cardSentence: (
     tints: readonly {

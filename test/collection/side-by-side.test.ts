@@ -110,7 +110,7 @@ describe("numbers", () => {
     [NaN, "NaN"],
   ])("%s is no amount", (value, printed) => {
     expect(() => row("oilByMass", number(value), number(value))).toThrow(
-      `Unexpected amount of oilByMass \`${printed}\`, expected \`> 0\``,
+      `The amount of oilByMass is ${printed}; right would be > 0`,
     );
   });
 });
@@ -189,9 +189,9 @@ describe("masstones and tints", () => {
     expect(row("white.w", at({}), at({})).level).toBeUndefined();
   });
 
-  test("a white that one of them was not let down in is not told", () => {
+  test("a white that one of them was not let down in is not stated", () => {
     expect(row("white.w", at({ 50: [0, 0] }), undefined)).toMatchObject({
-      verdict: "not told",
+      verdict: "not stated",
       ruling: { rule: "compared-not-stated", values: { names: ["Two"] } },
     });
   });
@@ -225,7 +225,7 @@ describe("words and sets", () => {
 test("of three, two that differ differ though the third states nothing; two that agree do not make all the same", () => {
   expect(row("opacity", word("opaque"), word("transparent"), undefined).verdict).toBe("differs");
   expect(row("opacity", word("opaque"), word("opaque"), undefined)).toMatchObject({
-    verdict: "not told",
+    verdict: "not stated",
     ruling: { values: { names: ["Three"] } },
   });
 });
@@ -254,13 +254,13 @@ test("what none of them states is listed apart", () => {
 
 test.each([[1], [5]])("%i colours are refused", (count) => {
   expect(() => sideBySide(colours(...Array.from({ length: count }, () => ({}))))).toThrow(
-    `Unexpected count of colours \`${count}\`, expected \`2 to 4\``,
+    `The count of colours is ${count}; right would be 2 to 4`,
   );
 });
 
 test("a colour beside itself is refused", () => {
   expect(() => sideBySide([...colours({}), ...colours({})])).toThrow(
-    "Unexpected colours `c0, c0`, expected `each once`",
+    "A colour stands twice in c0, c0",
   );
 });
 

@@ -35,10 +35,10 @@ describe("bad input", () => {
     ).not.toThrow();
   });
 
-  test("an unknown code, with the nearest", () => {
-    expect(() => parts(substance("a", 1, "H305x"))).toThrow(
-      /Unexpected statement code `H305x`.*nearest `H305`/,
-    );
+  test("an unknown code stops nothing: it is kept as stated", () => {
+    expect(parts(substance("a", 1, "H305x", "H302")).atMost).toMatchObject([
+      { unread: ["H305x"], classifications: [{ statement: "H302" }] },
+    ]);
   });
 
   test("a limit on a metal whose share is not known", () => {

@@ -19,6 +19,8 @@ const PURE_ROOMS = [
   "present",
   "plots",
 ];
+/** Lists of words and nothing else, which a sheet's declaration names. */
+const VOCABULARIES = "lib/records/schema/terms.ts";
 const KEPT_OUT = [
   "sharp",
   "pdfkit",
@@ -63,7 +65,13 @@ async function bundled(contents: string): Promise<Bundle> {
           ),
         ),
       ],
-      rooms: [...new Set(inputs.flatMap((input) => /^lib\/([^/]+)\//.exec(input)?.[1] ?? []))],
+      rooms: [
+        ...new Set(
+          inputs
+            .filter((input) => input !== VOCABULARIES)
+            .flatMap((input) => /^lib\/([^/]+)\//.exec(input)?.[1] ?? []),
+        ),
+      ],
     };
   } catch (error) {
     return {
@@ -107,6 +115,6 @@ describe("the bundle tells", () => {
   test("of zod, reached through the records", async () => {
     const bundle = await bundled(`import "./lib/records/schema/workshop.ts";`);
     expect(bundle.packages).toEqual(["zod"]);
-    expect(bundle.rooms).toEqual(["records"]);
+    expect(bundle.rooms).toEqual(["hazard", "records"]);
   });
 });

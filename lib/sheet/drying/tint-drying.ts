@@ -3,13 +3,16 @@ import {
   type DryingPigment,
   type DryingQuestion,
 } from "../../drying/drying-estimate.ts";
+import { chemistryRow } from "../../drying/chemistry-drying.ts";
+import { mixedDays, type MixedPart } from "../../drying/mixed-days.ts";
+import { pigmentChemistry } from "../../drying/pigment-chemistry.ts";
 import type { OilPart } from "../../drying/vehicle-drying.ts";
 import { isKnown, sourceFigure, type Figure } from "../../quantities/figure.ts";
-import { midpoint, type Quantity } from "../../quantities/interval.ts";
+import { midpoint, type Interval, type Quantity } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
-import { decidingTrial, type RecordedTrial } from "./drying-trials.ts";
+import { decidingTrial, recordedTrials, type RecordedTrial } from "./drying-trials.ts";
 import { oilDemand } from "../oil/oil-demand.ts";
 import type { TintDrying } from "../paint-section-types.ts";
 import { additionParts, pigmentParts, vehiclePart } from "../pigments/pigment-parts.ts";
@@ -42,11 +45,25 @@ export function tintDrying(
   return whites.map((slug) => {
     const { name, colourIndexName } = whiteColour(slug, records);
     const at = `drying.inWhites.${slug}`;
-    const expected = dryingEstimate(mixtureQuestion(paint, whitePaint(slug, records), WHITE_PARTS));
+    const white = whitePaint(slug, records);
+    const question = mixtureQuestion(paint, white, WHITE_PARTS);
+    const expected = dryingEstimate(question);
+    const mixed = daysOfParts(
+      question,
+      decidingTrial(trials.filter(({ figures }) => figures.tintedWith === undefined)),
+      whiteTrial(slug, records),
+    );
     const trial = decidingTrial(trials.filter(({ figures }) => figures.tintedWith?.slug === slug));
     const touchDryDays =
       trial === undefined || !isKnown(trial.figures.touchDryDays)
-        ? expectedDays(expected, at, `colours.${colour.slug}.dryingTrials`)
+        ? mixed === undefined
+          ? expectedDays(expected, at, `colours.${colour.slug}.dryingTrials`)
+          : sourceFigure("estimated", mixed, {
+              unit: "d",
+              method: "between what the two paints take alone, as tried, each by its share",
+              source: "practice-drying",
+              inputs: ["drying.touchDryDays", `colours.${slug}.drying.touchDryDays`],
+            })
         : sourceFigure(
             trial.figures.touchDryDays.restsOn === "stated" ? "stated" : "measured",
             trial.figures.touchDryDays.value,
@@ -61,9 +78,45 @@ export function tintDrying(
       whiteParts: WHITE_PARTS,
       class: dryingClassFigure(`${at}.touchDryDays`, touchDryDays),
       touchDryDays,
-      contributions: contributionFigures(expected, () => []),
+      contributions: mixed === undefined ? contributionFigures(expected, () => []) : [],
     };
   });
+}
+
+/** From the trials of the two paints; undefined where one of them was not tried, or its share is not known. */
+function daysOfParts(
+  { pigments: all }: DryingQuestion,
+  colour: RecordedTrial | undefined,
+  white: RecordedTrial | undefined,
+): Interval | undefined {
+  if (colour === undefined || white === undefined) return undefined;
+  const part = (ofWhite: boolean, { trial }: RecordedTrial): MixedPart | undefined => {
+    const own = all.filter(({ white: isWhite }) => isWhite === ofWhite);
+    const shares = own.flatMap(({ massFraction }) => massFraction ?? []);
+    const chemistries = own.flatMap(({ name, colourIndexName }) =>
+      colourIndexName === undefined ? [] : (pigmentChemistry(colourIndexName, name) ?? []),
+    );
+    if (shares.length < own.length || chemistries.length < own.length) return undefined;
+    return {
+      touchDryDays: trial.touchDryDays,
+      massFraction: shares.reduce((sum, share) => sum + share, 0),
+      fullFromMassFraction: Math.min(
+        ...chemistries.map((chemistry) => chemistryRow(chemistry).fullFromMassFraction),
+      ),
+    };
+  };
+  const [one, other] = [part(true, white), part(false, colour)];
+  return one === undefined || other === undefined ? undefined : mixedDays(one, other);
+}
+
+/** The trial of a white alone, where it is a paint of the workshop's. */
+function whiteTrial(slug: string, records: Records): RecordedTrial | undefined {
+  const white = records.colours.get(slug);
+  return white === undefined
+    ? undefined
+    : decidingTrial(
+        recordedTrials(white, records).filter(({ figures }) => figures.tintedWith === undefined),
+      );
 }
 
 function whitePaint(slug: string, records: Records): DryingPaint {

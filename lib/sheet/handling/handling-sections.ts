@@ -1,10 +1,30 @@
 import type { Quantity } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
-import type { Language, Market } from "../../records/schema/terms.ts";
+import type { LeftOutStatement } from "../../hazard/classify/applicable-classifications.ts";
+import type { TraceStatement } from "../../hazard/classify/finding.ts";
+import type { GapStatement, UnknownToxicityStatement } from "../../hazard/label/label-elements.ts";
+import type { PackagingStatement } from "../../hazard/label/packaging.ts";
+import type { PrecautionStatement } from "../../hazard/label/precautionary-choice.ts";
+import type { SmallPackageStatement } from "../../hazard/label/small-package.ts";
+import type { LabelDifference } from "../../hazard/label/stated-label.ts";
+import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
+import type { CautionStatement } from "../../hazard/studio/studio-cautions.ts";
+import type { ContainsMetalStatement, StudioReason } from "../../hazard/studio/studio-material.ts";
+import { LANGUAGES, MARKETS, type Language, type Market } from "../../records/schema/terms.ts";
 import type { SourceKey } from "../../sources/source.ts";
+import {
+  oneOf,
+  optional,
+  plain,
+  section,
+  text,
+  texts,
+  type PartsOf,
+  type Schema,
+  type SectionOf,
+} from "../declaration.ts";
 
 /** A statement's own line: why it stands on a label, or why it does not. */
-export interface StatementRuling extends Statement {
+interface OfStatement {
   readonly statement: string;
   /** The ingredients that decided, each with its fraction and what its supplier states. */
   readonly shares?: readonly {
@@ -15,32 +35,66 @@ export interface StatementRuling extends Statement {
     readonly source?: SourceKey;
   }[];
 }
+export type StatementRuling = (TraceStatement | LeftOutStatement | PrecautionStatement) &
+  OfStatement;
+
+/** Sentences that each belong to a statement, market or operation. */
+function belongingTo(key: string): Schema {
+  return {
+    type: "array",
+    items: {
+      type: "object",
+      required: [key, "rule", "text"],
+      properties: { [key]: { type: "string" }, rule: { type: "string" }, text: { type: "string" } },
+    },
+  };
+}
+
+/** Sentences, published as they read. */
+function said<S>(): ReturnType<typeof plain<readonly S[]>> {
+  return plain<readonly S[]>({ type: "array", items: { type: "string" } });
+}
+
+const MARKET_LIST = plain<readonly Market[]>({ type: "array", items: { enum: MARKETS } });
 
 /** Elements of one label, in full, with their reasons. */
-export interface LabelPart {
+const LABEL = {
   /** Classes and categories, as the frame names them. */
-  readonly classification: readonly string[];
-  readonly signalWord: "Danger" | "Warning" | null;
-  readonly pictograms: readonly string[];
-  readonly hazardStatements: readonly string[];
-  readonly precautionaryStatements: readonly string[];
-  readonly supplemental: readonly string[];
+  classification: texts,
+  signalWord: oneOf(["Danger", "Warning", null]),
+  pictograms: texts,
+  hazardStatements: texts,
+  precautionaryStatements: texts,
+  supplemental: texts,
   /** Substances that EUH208 names. */
-  readonly sensitisers: readonly string[];
+  sensitisers: texts,
   /** Text of signal word and statements in the workshop's languages, English always; a language without a text of its own is left out. */
-  readonly texts: Readonly<Record<string, Partial<Record<Language, string>>>>;
+  texts: plain<Readonly<Record<string, Partial<Record<Language, string>>>>>({
+    type: "object",
+    additionalProperties: {
+      type: "object",
+      required: ["en"],
+      properties: Object.fromEntries(LANGUAGES.map((language) => [language, { type: "string" }])),
+      additionalProperties: false,
+    },
+  }),
   /** Why each statement stands there: ingredient, fraction, limit, source. */
-  readonly traces: readonly StatementRuling[];
+  traces: plain<readonly StatementRuling[]>(belongingTo("statement")),
   /** What ingredients state and the label does not carry, with the cause. */
-  readonly leftOut: readonly StatementRuling[];
+  leftOut: plain<readonly StatementRuling[]>(belongingTo("statement")),
   /** Ingredients without hazard data: to be treated as hazardous. */
-  readonly unknown: readonly string[];
+  unknown: texts,
   /** The same in a sentence each, and what of the whole nobody accounts for. */
-  readonly gaps: readonly Statement[];
-  readonly unknownAcuteToxicity: readonly Statement[];
-  /** Metals that a studio has to know of although no supplier classifies them. */
-  readonly notClassified: readonly Statement[];
-}
+  gaps: said<GapStatement>(),
+  unknownAcuteToxicity: said<UnknownToxicityStatement>(),
+  /** Metals that the label itself names, with what to leave, since no statement on it tells of them. */
+  notClassified: said<ContainsMetalStatement>(),
+  /** Substances that bring the classification about: the label names them. */
+  substances: texts,
+  /** What the package has to have where the public can buy it. */
+  packaging: said<PackagingStatement>(),
+};
+export type LabelPart = PartsOf<typeof LABEL>;
 
 /** A dry pigment, drier or thinner on its own, as the studio meets it before it is paint. */
 export interface HandledPart extends LabelPart {
@@ -54,45 +108,85 @@ export interface HandledPart extends LabelPart {
   readonly edition: string;
 }
 
-/** Sizes, and prices only where no market of the workshop forbids the sale: a page is read in all of them. */
-export interface OfferSection {
-  readonly currency?: string;
-  readonly sizes: readonly { readonly ml: number; readonly price?: number }[];
-  /** Markets for whose sake no price stands here. */
-  readonly withheldFor: readonly Market[];
-}
+const HANDLED_PARTS = plain<readonly HandledPart[]>({
+  type: "array",
+  items: {
+    type: "object",
+    required: [
+      "slug",
+      "name",
+      "known",
+      "signalWord",
+      "pictograms",
+      "hazardStatements",
+      "precautionaryStatements",
+      "supplemental",
+      "texts",
+    ],
+  },
+});
 
-export interface CautionsSection extends LabelPart {
-  readonly frame: string;
-  readonly edition: string;
-  readonly basis: "stated by the maker" | "worked out";
+/** Sizes, and prices only where no market of the workshop forbids the sale: a page is read in all of them. */
+export const OFFER = section({
+  currency: optional(text),
+  sizes: plain<readonly { readonly ml: number; readonly price?: number }[]>({
+    type: "array",
+    items: {
+      type: "object",
+      additionalProperties: false,
+      required: ["ml"],
+      properties: { ml: { type: "number" }, price: { type: "number" } },
+    },
+  }),
+  /** Markets for whose sake no price stands here. */
+  withheldFor: MARKET_LIST,
+  /** Ingredients without hazard data: not classified, so not offered anywhere. */
+  notClassified: optional(texts),
+});
+export type OfferSection = SectionOf<typeof OFFER>;
+
+/** Label elements as the maker states them, else worked out; markets; cautions of the studio by operation. */
+export const CAUTIONS = section({
+  frame: text,
+  edition: text,
+  basis: oneOf(["stated by the maker", "worked out"]),
+  ...LABEL,
   /** Where the maker's label and the worked-out one differ. */
-  readonly checks: readonly Statement[];
+  checks: said<LabelDifference>(),
   /** What the label of a small package may leave out; a sheet never does. */
-  readonly smallPackage?: Statement;
-  readonly restrictions: readonly (Statement & {
-    readonly market: Market;
-    readonly effect: string;
-    readonly met: boolean;
-  })[];
+  smallPackage: optional(plain<SmallPackageStatement>({ type: "string" })),
+  restrictions: plain<
+    readonly (MarketStatement & {
+      readonly market: Market;
+      readonly effect: string;
+      readonly met: boolean;
+    })[]
+  >(belongingTo("market")),
   /** Markets of the workshop where it may not be sold, for want of a legal basis on record. */
-  readonly notForSale: readonly Market[];
+  notForSale: MARKET_LIST,
   /** Markets where it is sold on a legal basis alone, and so without price, card or offer. */
-  readonly onLegalBasis: readonly Market[];
-  readonly studio: readonly (Statement & {
-    readonly operation: string;
-    readonly reason: Statement;
-  })[];
-  readonly dryPigment: readonly HandledPart[];
+  onLegalBasis: MARKET_LIST,
+  studio: plain<
+    readonly (CautionStatement & {
+      readonly operation: string;
+      readonly reason: StudioReason;
+      /** Whether it holds for every colour alike. */
+      readonly general: boolean;
+    })[]
+  >(belongingTo("operation")),
+  dryPigment: HANDLED_PARTS,
   /** Oils, driers and thinners that carry a hazard of their own, or of which nothing is known. */
-  readonly additions: readonly HandledPart[];
+  additions: HANDLED_PARTS,
   /** Of a label that the maker states. */
-  readonly maker?: {
-    readonly date: string;
-    readonly dataSheet?: { readonly url: string; readonly date?: string };
-    /** A toxicologist's review that took place; `wording` quotes it. */
-    readonly review?: { readonly by: string; readonly date: string; readonly wording?: string };
-    /** Unique formula identifier. */
-    readonly ufi?: string;
-  };
-}
+  maker: optional(
+    section({
+      date: text,
+      dataSheet: optional(section({ url: text, date: optional(text) })),
+      /** A toxicologist's review that took place; `wording` quotes it. */
+      review: optional(section({ by: text, date: text, wording: optional(text) })),
+      /** Unique formula identifier. */
+      ufi: optional(text),
+    }),
+  ),
+});
+export type CautionsSection = SectionOf<typeof CAUTIONS>;

@@ -1,82 +1,142 @@
-import type { LabFigures, MunsellFigures, ScreenFigures } from "../sheet.ts";
-import type { Figure } from "../../quantities/figure.ts";
-import type { Quantity } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import {
+  fullMap,
+  list,
+  number,
+  optional,
+  plain,
+  plainNumber,
+  quantity,
+  section,
+  statement,
+  statements,
+  text,
+  type Schema,
+  type SectionOf,
+} from "../declaration.ts";
+import { LAB, MUNSELL, SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
+import { NAMED } from "../optics/optics-figures.ts";
+import { MASS_RATIO } from "../tints/tint-figures.ts";
 
-/** A colour of two pigments or more, as the paints of its single pigments predict it; and where it goes when one of them fades. */
-export interface MixtureSection {
-  readonly components: readonly MixtureComponent[];
-  /** Whites in which every component was let down. */
-  readonly whites: readonly MixtureWhite[];
-  /** Why nothing is predicted, or why a white is missing. */
-  readonly refusals: readonly Statement[];
-  readonly leastLightfast: Statement;
+/** Points that a picture is drawn from. */
+function drawnFrom(...keys: readonly string[]): Schema {
+  return {
+    type: "array",
+    items: {
+      type: "object",
+      required: keys,
+      additionalProperties: false,
+      properties: Object.fromEntries(keys.map((key) => [key, { type: "number" }])),
+    },
+  };
 }
 
-export interface MixtureComponent {
+const DAY_LAB = fullMap(["D65/10"], LAB);
+
+export const MIXTURE_COMPONENT = section({
   /** Of the pigment. */
-  readonly slug: string;
-  readonly name: string;
+  slug: text,
+  name: text,
   /** The paint of this pigment alone that it is reckoned from. */
-  readonly paint?: { readonly slug: string; readonly name: string };
+  paint: optional(NAMED),
   /** Shares of the dry pigment, and of the component paints that squeezed out together make it: by mass and by volume [1]. */
-  readonly pigmentVolumeFraction: Figure<Quantity>;
-  readonly paintMassFraction: Figure<Quantity>;
-  readonly paintVolumeFraction: Figure<Quantity>;
-}
+  pigmentVolumeFraction: quantity({
+    unit: "1",
+    kind: "share",
+    digits: 0,
+    word: "pigmentVolumeShare",
+  }),
+  paintMassFraction: quantity({ unit: "1", kind: "share", digits: 0, word: "paintMassShare" }),
+  paintVolumeFraction: quantity({ unit: "1", kind: "share", digits: 0, word: "paintVolumeShare" }),
+});
+export type MixtureComponent = SectionOf<typeof MIXTURE_COMPONENT>;
 
-export interface MixtureWhite {
-  readonly white: { readonly slug: string; readonly name: string };
-  readonly steps: readonly MixtureStep[];
-  /** Middle one of the misses of the steps that were read, Delta-E00. */
-  readonly middleMissDeltaE00: Figure<number>;
-  /** The tint at L* 50 that drift starts from. */
-  readonly fresh: {
-    readonly massRatio: Figure<number>;
-    readonly lab: { readonly "D65/10": LabFigures };
-    readonly uncertainty: number;
-  } & Partial<ScreenFigures>;
-  readonly pair?: MixturePair;
-  readonly drifts: readonly MixtureDrift[];
-  /** A black of one pigment that loses as much, to hold beside it. */
-  readonly singleBlack?: MixtureDrift;
-}
-
-export interface MixtureStep extends Partial<ScreenFigures> {
+export const MIXTURE_STEP = section({
   /** Mixture to white by mass, "1:20"; "1:0" is the mixture itself. */
-  readonly massRatio: string;
-  readonly lab: { readonly "D65/10": LabFigures };
-  readonly munsell?: MunsellFigures;
+  massRatio: MASS_RATIO,
+  lab: DAY_LAB,
+  munsell: optional(MUNSELL),
   /** About 68 %, in Delta-E00. */
-  readonly uncertainty: number;
+  uncertainty: plainNumber,
   /** How far the drawdown of the mixture itself lies from it; absent where none was read. */
-  readonly missDeltaE00?: Figure<number>;
-}
+  missDeltaE00: optional(number({ unit: "1", kind: "decimal", digits: 1, word: "mixtureMiss" })),
+  ...SCREEN_IF_KNOWN,
+});
+export type MixtureStep = SectionOf<typeof MIXTURE_STEP>;
 
 /** Greys of a pair at L* 50, from all of the second to all of the first. */
-export interface MixturePair {
-  readonly first: string;
-  readonly second: string;
-  readonly neutralShare: Figure<number>;
-  readonly neutralVolumeShare: Figure<Quantity>;
-  readonly neutralChroma: Figure<number>;
+export const MIXTURE_PAIR = section({
+  first: text,
+  second: text,
+  neutralShare: number({ unit: "1", kind: "share", digits: 0, word: "neutralShare" }),
+  neutralVolumeShare: quantity({
+    unit: "1",
+    kind: "share",
+    digits: 0,
+    word: "neutralVolumeShare",
+  }),
+  neutralChroma: number({ unit: "1", kind: "decimal", digits: 1, word: "neutralChroma" }),
   /** For the picture: share of the first paint by mass, and the grey's a* and b*. */
-  readonly greys: readonly { readonly share: number; readonly a: number; readonly b: number }[];
-}
+  greys: plain<readonly { readonly share: number; readonly a: number; readonly b: number }[]>(
+    drawnFrom("share", "a", "b"),
+  ),
+});
+export type MixturePair = SectionOf<typeof MIXTURE_PAIR>;
 
-export interface MixtureDrift {
-  /** Of the pigment. */
-  readonly slug: string;
-  readonly name: string;
-  readonly losses: readonly MixtureLoss[];
-  readonly sentences: readonly Statement[];
-  /** For the picture: share of strength lost, a* and b*. */
-  readonly path: readonly { readonly loss: number; readonly a: number; readonly b: number }[];
-}
-
-export interface MixtureLoss extends Partial<ScreenFigures> {
+export const MIXTURE_LOSS = section({
   /** Percent of its strength: "30". */
-  readonly slug: string;
-  readonly lab: { readonly "D65/10": LabFigures };
-  readonly deltaE00: Figure<number>;
-}
+  slug: text,
+  lab: DAY_LAB,
+  deltaE00: number({ unit: "1", kind: "decimal", digits: 1, word: "driftDeltaE00" }),
+  ...SCREEN_IF_KNOWN,
+});
+export type MixtureLoss = SectionOf<typeof MIXTURE_LOSS>;
+
+export const MIXTURE_DRIFT = section({
+  /** Of the pigment. */
+  slug: text,
+  name: text,
+  losses: list(MIXTURE_LOSS),
+  sentences: statements,
+  /** For the picture: share of strength lost, a* and b*. */
+  path: plain<readonly { readonly loss: number; readonly a: number; readonly b: number }[]>(
+    drawnFrom("loss", "a", "b"),
+  ),
+});
+export type MixtureDrift = SectionOf<typeof MIXTURE_DRIFT>;
+
+export const MIXTURE_WHITE = section({
+  white: NAMED,
+  steps: list(MIXTURE_STEP),
+  /** Middle one of the misses of the steps that were read, Delta-E00. */
+  middleMissDeltaE00: number({
+    unit: "1",
+    kind: "decimal",
+    digits: 1,
+    word: "mixtureMiddleMiss",
+  }),
+  /** The tint at L* 50 that drift starts from; absent of a mixture too pale or too dark to reach it. */
+  fresh: optional(
+    section({
+      massRatio: number({ unit: "1", kind: "significant", digits: 2, word: "massRatio" }),
+      lab: DAY_LAB,
+      uncertainty: plainNumber,
+      ...SCREEN_IF_KNOWN,
+    }),
+  ),
+  pair: optional(MIXTURE_PAIR),
+  drifts: list(MIXTURE_DRIFT),
+  /** A black of one pigment that loses as much, to hold beside it. */
+  singleBlack: optional(MIXTURE_DRIFT),
+});
+export type MixtureWhite = SectionOf<typeof MIXTURE_WHITE>;
+
+/** A colour of two pigments or more, as the paints of its single pigments predict it; and where it goes when one of them fades. */
+export const MIXTURE = section({
+  components: list(MIXTURE_COMPONENT),
+  /** Whites in which every component was let down. */
+  whites: list(MIXTURE_WHITE),
+  /** Why nothing is predicted, or why a white is missing. */
+  refusals: statements,
+  leastLightfast: statement,
+});
+export type MixtureSection = SectionOf<typeof MIXTURE>;

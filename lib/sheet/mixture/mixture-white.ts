@@ -54,13 +54,17 @@ export interface MixedInWhite {
   readonly records: Records;
 }
 
-/** Predicted let-downs beside those that were read, the greys of a pair, and drift, in one white. */
-export function mixtureWhite(at: MixedInWhite): MixtureWhite | Statement {
+/** What a mixture does in one white, and why it has no drift there where it has none. */
+export interface WorkedWhite {
+  readonly white: MixtureWhite;
+  readonly refusal?: Statement;
+}
+
+/** Predicted let-downs beside those that were read, the greys of a pair, and drift from the tint at L* 50, in one white. */
+export function mixtureWhite(at: MixedInWhite): WorkedWhite {
   const { white, colour, mixed, records } = at;
   const steps = mixtureSteps(at);
   const ratio = mixedRatioAt(mixed, DRIFT_LIGHTNESS);
-  if (isStatement(ratio)) return ratio;
-  const fresh = mixedTint(mixed, ratio);
   const misses = steps
     .flatMap(({ missDeltaE00 }) =>
       missDeltaE00 !== undefined && isKnown(missDeltaE00) ? [missDeltaE00.value] : [],
@@ -69,7 +73,7 @@ export function mixtureWhite(at: MixedInWhite): MixtureWhite | Statement {
   const path = `mixture.whites.${white}`;
   const pair = mixturePair(at, path);
   const singleBlack = singleBlackDrift(at);
-  return {
+  const figures = {
     white: { slug: white, name: whiteColour(white, records).name },
     steps,
     middleMissDeltaE00:
@@ -81,17 +85,21 @@ export function mixtureWhite(at: MixedInWhite): MixtureWhite | Statement {
             ...MIXED,
             method: "middle one of the misses of its drawdowns",
           }),
-    fresh: {
-      massRatio: notationFigure(ratio / at.massScale, "1", MIXED),
-      uncertainty: fresh.uncertainty.p68,
-      lab: {
-        "D65/10": labFigures(fresh.lab, MIXED, axisUncertainty(fresh.uncertainty.p68, fresh.lab)),
-      },
-      ...screenFigures(readingNotations(fresh.spectrum).screen, MIXED),
-    },
     ...(pair === undefined ? {} : { pair }),
     drifts: componentDrifts(at),
     ...(singleBlack === undefined ? {} : { singleBlack }),
+  };
+  return isStatement(ratio)
+    ? { white: figures, refusal: ratio }
+    : { white: { ...figures, fresh: freshTint(mixedTint(mixed, ratio), ratio / at.massScale) } };
+}
+
+function freshTint({ lab, spectrum, uncertainty: { p68 } }: MixedTint, massRatio: number) {
+  return {
+    massRatio: notationFigure(massRatio, "1", MIXED),
+    uncertainty: p68,
+    lab: { "D65/10": labFigures(lab, MIXED, axisUncertainty(p68, lab)) },
+    ...screenFigures(readingNotations(spectrum).screen, MIXED),
   };
 }
 

@@ -1,8 +1,10 @@
+import { LAMPS, type Lamp } from "../../colorimetry/lamps.ts";
 import { lamplight } from "../../colorimetry/lamplight.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { readingInGeometry } from "../../optics/surface/measurement-in-geometry.ts";
 import { OIL_SURFACE } from "../../optics/surface/surface.ts";
+import type { Figure, FigurePath } from "../../quantities/figure.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Reading, SpectrumReading } from "../../records/records.ts";
 import { opticsReading } from "../tints/drawdown-set.ts";
@@ -47,17 +49,22 @@ function glossExcluded(
 
 /** What only a spectrum tells: the curve, and what lamplight does. */
 function spectral({ spectrum }: SpectrumReading): Pick<MasstoneNotations, "lamplight" | "curve"> {
-  const shift = lamplight(spectrum);
+  const { deltaE00, statement } = lamplight(spectrum);
+  const under = (lamp: Lamp, inputs?: readonly FigurePath[]): Figure<number> =>
+    notationFigure(deltaE00[lamp], "1", {
+      standing: "derived",
+      restsOn: "measured",
+      method: `Delta-E00 of D65/10 and ${LAMPS[lamp]} carried over by CAT16`,
+      source: "li-2017",
+      inputs,
+    });
+  const day = "notations.masstone.lab.D65/10.L";
   return {
     lamplight: {
-      deltaE00: notationFigure(shift.deltaE00, "1", {
-        standing: "derived",
-        restsOn: "measured",
-        method: "Delta-E00 of D65/10 and A/10 carried over by CAT16",
-        source: "li-2017",
-        inputs: ["notations.masstone.lab.D65/10.L", "notations.masstone.lab.A/10.L"],
-      }),
-      sentence: shift.ruling,
+      deltaE00: under("incandescent", [day, "notations.masstone.lab.A/10.L"]),
+      ledDeltaE00: under("led", [day]),
+      fluorescentDeltaE00: under("fluorescent", [day]),
+      sentence: statement,
     },
     curve: spectrum,
   };

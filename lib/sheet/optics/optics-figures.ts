@@ -1,85 +1,159 @@
-import type { Figure } from "../../quantities/figure.ts";
-import type { Quantity } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
-import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { Finish } from "../../optics/surface/gloss-depth.ts";
-import type { Geometry, RatioKind } from "../../records/schema/terms.ts";
-import type { ScreenFigures } from "../sheet.ts";
+import {
+  interval,
+  list,
+  number,
+  oneOf,
+  optional,
+  plain,
+  plainNumber,
+  quantity,
+  section,
+  series,
+  statement,
+  statements,
+  text,
+  word,
+  type SectionOf,
+} from "../declaration.ts";
+import { GEOMETRY, SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
+import { RATIO_KIND } from "../tints/tint-figures.ts";
 
 /** Another record of the range, as a sheet names it. */
-export interface Named {
-  readonly slug: string;
-  readonly name: string;
-}
+export const NAMED = section({ slug: text, name: text });
+export type Named = SectionOf<typeof NAMED>;
 
-/** The masstone glossy and matte, to an eye that looks past the glare. */
-export interface GlossDepthFigures {
-  readonly sentence: Statement;
-  readonly glossyL: Figure<number>;
-  readonly matteL: Figure<number>;
-  readonly glossyValue: Figure<number>;
-  readonly matteValue: Figure<number>;
-  /** Glossy, satin, matte, each with gloss excluded and included. */
-  readonly depths: readonly FinishDepth[];
-}
+const DEPTH_L = { unit: "1", kind: "decimal", digits: 0 } as const;
+const DEPTH_VALUE = { unit: "1", kind: "decimal", digits: 1 } as const;
 
 /** One finish as one geometry meets it; satin, excluded, is an estimate's two ends, its screen colour their middle. */
-export interface FinishDepth extends Partial<ScreenFigures> {
+export const FINISH_DEPTH = section({
   /** "glossy-excluded" */
-  readonly slug: string;
-  readonly finish: Finish;
-  readonly specular: "excluded" | "included";
-  readonly L: Figure<Quantity>;
-  readonly value: Figure<Quantity>;
-}
+  slug: text,
+  finish: oneOf<Finish>(["glossy", "satin", "matte"]),
+  specular: oneOf(["excluded", "included"]),
+  L: quantity({ ...DEPTH_L, word: "labL" }),
+  value: quantity({ ...DEPTH_VALUE, word: "munsellValue" }),
+  ...SCREEN_IF_KNOWN,
+});
+export type FinishDepth = SectionOf<typeof FINISH_DEPTH>;
+
+/** The masstone glossy and matte, to an eye that looks past the glare. */
+export const GLOSS_DEPTH = section({
+  sentence: statement,
+  glossyL: number({ ...DEPTH_L, word: "glossyL" }),
+  matteL: number({ ...DEPTH_L, word: "matteL" }),
+  glossyValue: number({ ...DEPTH_VALUE, word: "glossyValue" }),
+  matteValue: number({ ...DEPTH_VALUE, word: "matteValue" }),
+  /** Glossy, satin, matte, each with gloss excluded and included. */
+  depths: list(FINISH_DEPTH),
+});
+export type GlossDepthFigures = SectionOf<typeof GLOSS_DEPTH>;
 
 /** A black let down with volumes of an extender medium: L* (D65/10), gloss included. */
-export interface ExtenderFigures {
-  readonly colour: Named;
-  readonly volumes: number;
-  readonly fromL: Figure<number>;
-  readonly toL: Figure<number>;
-  readonly sentence: Statement;
-}
+export const EXTENDER = section({
+  colour: NAMED,
+  volumes: plainNumber,
+  fromL: number({ unit: "1", kind: "decimal", digits: 1, word: "extendedFromL" }),
+  toL: number({ unit: "1", kind: "decimal", digits: 1, word: "extendedToL" }),
+  sentence: statement,
+});
+export type ExtenderFigures = SectionOf<typeof EXTENDER>;
 
 /** The mulled paint's strength beside the milled one's, in one white. */
-export interface DispersionFigures {
+export const DISPERSION = section({
   /** The paint of the same pigment on the other sheet. */
-  readonly other: Named;
-  readonly white: Named;
-  readonly strength: Figure<Quantity>;
-  readonly sentence: Statement;
-}
-
-/** How K and S were fitted, and what they are. */
-export interface FitFigures {
-  readonly geometry: Geometry;
-  /** Which surface constants were taken off, and why those. */
-  readonly surface: Statement;
-  readonly k1: Figure<number>;
-  readonly k2: Figure<number>;
-  readonly weightedResidual: Figure<number>;
-  readonly quality: Statement;
-  readonly masstoneResidualDeltaE00: Figure<number>;
-  /** Whether S is a figure or only a bound. */
-  readonly scattering: Statement;
-  readonly remarks: readonly Statement[];
-  /** Drawdowns that could not be used, with the reason. */
-  readonly leftOut: readonly Statement[];
-  readonly grid: WavelengthGrid;
-  readonly whites: readonly CoefficientFigures[];
-}
+  other: NAMED,
+  white: NAMED,
+  strength: quantity({ unit: "1", kind: "share", digits: 0, word: "mulledStrength" }),
+  sentence: statement,
+});
+export type DispersionFigures = SectionOf<typeof DISPERSION>;
 
 /** K and S over the fit's wavelengths, in units of the white's own S, to one part of white by mass. */
-export interface CoefficientFigures {
-  readonly white: Named;
-  readonly ratioKind: RatioKind;
-  readonly K: Figure<readonly number[]>;
+export const COEFFICIENTS = section({
+  white: NAMED,
+  ratioKind: RATIO_KIND,
+  K: series("seriesK"),
   /** Relative standard uncertainties [1]. */
-  readonly KUncertainty: Figure<readonly number[]>;
+  KUncertainty: series("seriesKUncertainty"),
   /** Absent where the drawdowns only bound it. */
-  readonly S?: Figure<readonly number[]>;
-  readonly SUncertainty?: Figure<readonly number[]>;
+  S: optional(series("seriesS")),
+  SUncertainty: optional(series("seriesSUncertainty")),
   /** What S hardly passes (97.5 %), where only that is told. */
-  readonly SUpper?: Figure<readonly number[]>;
-}
+  SUpper: optional(series("seriesSUpper")),
+});
+export type CoefficientFigures = SectionOf<typeof COEFFICIENTS>;
+
+/** How K and S were fitted, and what they are. */
+export const FIT = section({
+  geometry: GEOMETRY,
+  /** Which surface constants were taken off, and why those. */
+  surface: statement,
+  k1: number({ unit: "1", kind: "decimal", digits: 3, word: "surfaceK1" }),
+  k2: number({ unit: "1", kind: "decimal", digits: 3, word: "surfaceK2" }),
+  weightedResidual: number({ unit: "1", kind: "significant", digits: 2, word: "weightedResidual" }),
+  quality: statement,
+  masstoneResidualDeltaE00: number({
+    unit: "1",
+    kind: "decimal",
+    digits: 1,
+    word: "masstoneResidual",
+  }),
+  /** Whether S is a figure or only a bound. */
+  scattering: statement,
+  remarks: statements,
+  /** Drawdowns that could not be used, with the reason. */
+  leftOut: statements,
+  grid: section({ startNm: plainNumber, stepNm: plainNumber, count: plainNumber }),
+  whites: list(COEFFICIENTS),
+});
+export type FitFigures = SectionOf<typeof FIT>;
+
+/** The colour as a film over white. */
+export const GLAZE_STEP = section({ filmUm: plainNumber, ...SCREEN_IF_KNOWN });
+export type GlazeStep = SectionOf<typeof GLAZE_STEP>;
+
+/** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
+export const OPTICS = section({
+  /** Beside the workshop's reference: by mass, and tube to tube. */
+  tintingStrength: quantity({ unit: "1", kind: "share", digits: 0, word: "tintingStrength" }),
+  tintingStrengthByVolume: quantity({
+    unit: "1",
+    kind: "share",
+    digits: 0,
+    word: "tintingStrengthByVolume",
+  }),
+  contrastRatio: quantity({ unit: "1", kind: "decimal", digits: 2, word: "contrastRatio" }),
+  hidingFilmUm: quantity({ unit: "um", kind: "significant", digits: 2, word: "hidingFilm" }),
+  /** Of a millilitre from the tube, in a film that just hides. */
+  coverageCm2PerMl: quantity({
+    unit: "cm2/ml",
+    kind: "significant",
+    digits: 2,
+    word: "coverage",
+  }),
+  /** S X of the film that opacity is judged by: what a dark paint's transparency goes by. */
+  scatteringPower: interval({ unit: "1", kind: "significant", digits: 2, word: "scatteringPower" }),
+  opacityClass: word("opacityClass"),
+  /** The colour in films over white, thinnest first: its undertone. */
+  glaze: optional(list(GLAZE_STEP)),
+  /** For the hiding curve, as worked out from its films. */
+  hidingCurve: optional(
+    plain<readonly { readonly filmUm: number; readonly contrastRatio: number }[]>({
+      type: "array",
+      items: { type: "object", required: ["filmUm", "contrastRatio"] },
+    }),
+  ),
+  gloss: optional(GLOSS_DEPTH),
+  /** Of an extender medium: how little it lightens. */
+  extender: optional(EXTENDER),
+  /** Where the same pigment was drawn down mulled and milled. */
+  dispersion: optional(DISPERSION),
+  /** What the white makes of it, at each L* that two whites reach; and whites of the range it was not let down in. */
+  acrossWhites: statements,
+  /** Absent where the drawdowns carry none: then each tint says why. */
+  fit: optional(FIT),
+  reasons: statements,
+});
+export type OpticsSection = SectionOf<typeof OPTICS>;

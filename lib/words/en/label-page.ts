@@ -36,12 +36,19 @@ export const LABEL_PAGE = {
         "Which batch it was: the thing to quote when something is wrong. Lots of one colour differ a little.",
       ],
     },
-    nothing: "nothing is classified",
+    nothing: "no line: the suppliers' papers recorded put none on it",
     lot: "written in by hand",
     holds: (ml: string, grams: string) => `${ml}, which hold ${grams} of paint`,
     noSize: "no size is recorded",
     unsaid:
       "A label has no room for what the colour does in a white, how much oil is in it, when it is dry, and how any of that is known. That is what its sheet is for.",
+  },
+  studio: {
+    heading: "What holds for every colour",
+    text: "These cautions hold in every studio and workshop, whichever colour is on the table, and so they stand here once. What is particular to a colour stands on its sheet, first; a label and a safety data sheet prevail, and local codes and licensed practice come before anything that is said here.",
+    caption: "In every studio",
+    dust: "A dry pigment goes up as dust.",
+    columns: { operation: "At", caution: "What to do, and what to leave", reason: "Why" },
   },
   pigments: {
     heading: "One pigment or several",
@@ -71,17 +78,18 @@ export const LABEL_PAGE = {
     heading: "The lines of a sheet",
     caption: "The facts of a first screen",
     facts: {
-      munsell:
-        "Hue, value and chroma of the paint alone, as a film too thick to see through. N is a neutral; value runs from 0, black, to 10, white.",
-      lightfastness:
+      lasts:
         "How it held, or is expected to hold, in light. The small print says which: exposed under the standard, exposed here, stated by somebody, or expected from its pigments and not tested.",
-      opacity: "How well a film covers black and white alike. A contrast ratio of 1 hides wholly.",
-      drying:
-        "A class by the later end of the days to touch dry, for a film of the thickness and a room of the warmth that the sheet names. Touch dry is not through dry.",
+      hides:
+        "How well a film covers black and white alike, and how thick a dry film has to be for it.",
+      dries:
+        "A class by the middle of the days to touch dry, for a film of the thickness and a room of the warmth that the sheet names. Touch dry is not through dry.",
       strength:
-        "How far a little of it goes in a white, by mass, beside the colour that the workshop compares with.",
+        "How far a little of it goes in a white, by weight, beside the colour that the workshop compares with.",
       oil: "Grams of oil in the paint to 100 g of pigment. High is no fault: a light, fine pigment needs it. By volume colours lie closer together.",
+      safety:
+        "The label's signal word, or that none is needed. Where nobody has classified a pigment the sheet says so: treat it as hazardous.",
     },
-    text: "Beside each figure stands how it is known. A figure that nobody knows is not stated, with what it would take; it is never a nought or a guess.",
+    text: "Beside each figure stands how it is known. A figure that nobody knows is not stated, with what it would take; it is never a zero or a guess.",
   },
 } as const;

@@ -1,3 +1,4 @@
+import type { HazardStatement } from "../../hazard/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { StatementWording } from "../words.ts";
 import { COLORIMETRY_RULINGS } from "./statements-colorimetry.ts";
@@ -12,14 +13,14 @@ import { PERMANENCE_RULINGS } from "./statements-permanence.ts";
 
 /** A sentence for each rule of each science; one file a science, and one of colours side by side. */
 export const RULINGS: Readonly<Record<string, StatementWording>> = {
-  ...COLORIMETRY_RULINGS,
+  ...byRule(COLORIMETRY_RULINGS),
   ...OPTICS_RULINGS,
   ...byRule(OPACITY_RULINGS),
   ...MIXTURE_RULINGS,
   ...FORMULATION_RULINGS,
   ...DRYING_RULINGS,
   ...PERMANENCE_RULINGS,
-  ...HAZARD_RULINGS,
+  ...byRule<HazardStatement>(HAZARD_RULINGS),
   ...COMPARISON_RULINGS,
 };
 

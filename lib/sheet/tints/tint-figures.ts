@@ -1,0 +1,84 @@
+import { RATIO_KINDS } from "../../records/schema/terms.ts";
+import {
+  list,
+  map,
+  number,
+  oneOf,
+  optional,
+  plain,
+  plainNumber,
+  quantity,
+  section,
+  statement,
+  text,
+  type SectionOf,
+} from "../declaration.ts";
+import {
+  GEOMETRY,
+  LAB_BY_VIEWING,
+  MUNSELL,
+  SCREEN_IF_KNOWN,
+  STANDING,
+} from "../notations/notation-figures.ts";
+
+/** Colour to white by mass, as the record says it: "1:20". */
+export const MASS_RATIO = plain<string>({ type: "string", pattern: "^[0-9.]+:[0-9.]+$" });
+export const RATIO_KIND = oneOf(RATIO_KINDS);
+
+export const TINT_STEP = section({
+  massRatio: MASS_RATIO,
+  /** The same as a number, 1:20 is .05; orders the ladder. */
+  colourShare: plainNumber,
+  standing: STANDING,
+  geometry: optional(GEOMETRY),
+  lab: LAB_BY_VIEWING,
+  munsell: optional(MUNSELL),
+  ...SCREEN_IF_KNOWN,
+  /** About 68 %, in Delta-E00; on predicted steps. */
+  uncertainty: optional(plainNumber),
+  /** On measured steps: how far the fit misses it, and how far it would if left out. */
+  residualDeltaE00: optional(number({ unit: "1", kind: "decimal", digits: 1, word: "residual" })),
+  leaveOneOutDeltaE00: optional(
+    number({ unit: "1", kind: "decimal", digits: 1, word: "leaveOneOut" }),
+  ),
+  /** On a measured step that the other drawdowns contradict. */
+  suspect: optional(statement),
+});
+export type TintStep = SectionOf<typeof TINT_STEP>;
+
+export const AT_LIGHTNESS = section({
+  a: number({ unit: "1", kind: "decimal", digits: 1, word: "labA" }),
+  b: number({ unit: "1", kind: "decimal", digits: 1, word: "labB" }),
+  massRatio: number({ unit: "1", kind: "significant", digits: 2, word: "massRatio" }),
+  /** For print; only where a spectrum is predicted. */
+  lab: optional(LAB_BY_VIEWING),
+  ...SCREEN_IF_KNOWN,
+});
+export type AtLightness = SectionOf<typeof AT_LIGHTNESS>;
+
+/** What the colour does in one white. */
+export const TINT = section({
+  white: section({ slug: text, name: text, colourIndexName: optional(text) }),
+  standing: STANDING,
+  massRatioKind: RATIO_KIND,
+  steps: list(TINT_STEP),
+  atL: map(["70", "50", "30"], AT_LIGHTNESS),
+  sentence: statement,
+  /** Why nothing is predicted between the measured steps, where nothing is. */
+  refusal: optional(statement),
+  /** White to one part of the colour at L* 50: of paint by mass and by volume, and of the dry pigment in them by mass. */
+  strengthParts: optional(
+    section({
+      byMass: quantity({ unit: "1", kind: "significant", digits: 2, word: "strengthByMass" }),
+      byVolume: quantity({ unit: "1", kind: "significant", digits: 2, word: "strengthByVolume" }),
+      byPigmentMass: quantity({
+        unit: "1",
+        kind: "significant",
+        digits: 2,
+        word: "strengthByPigmentMass",
+      }),
+    }),
+  ),
+});
+export type TintSection = SectionOf<typeof TINT>;
+export type EqualLightness = keyof TintSection["atL"];
