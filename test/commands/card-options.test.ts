@@ -87,15 +87,15 @@ describe("an earlier manifest", () => {
 
   test.each([
     ["no JSON", "it can't be read as JSON"],
-    ["{}", "a manifest.json of an earlier build`"],
-    ["null", "a manifest.json of an earlier build`"],
+    ["{}", "which is no manifest.json of an earlier build"],
+    ["null", "which is no manifest.json of an earlier build"],
     [
       JSON.stringify({ kind: "mullstone-manifest", sheets: [] }),
-      "a manifest that says what its cards state",
+      "a manifest that does not say what its cards state",
     ],
     [
       JSON.stringify({ kind: "mullstone-manifest", cards: [{ ...card, states: { name: 3 } }] }),
-      "a manifest that says what its cards state",
+      "a manifest that does not say what its cards state",
     ],
   ])("that reads %s is refused", (text, complaint) => {
     expect(() => earlierCards(written(text))).toThrow(complaint);
