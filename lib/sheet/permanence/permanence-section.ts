@@ -37,6 +37,7 @@ export function permanenceSection(
           return {
             name,
             colourIndexName,
+            expected: records.knowledge.pigment(colourIndexName).lightfastness,
             ...(category === undefined ? {} : { stated: { category, form } }),
           };
         });
@@ -100,7 +101,12 @@ export function permanenceSection(
       ...(isKnown(wool) ? [customaryCategory(blueWool(midpoint(wool.value))).reason] : []),
       ...suitability(ruling),
     ],
-    sensitivities: sensitivityRulings(parts).map(({ reason }) => reason),
+    sensitivities: sensitivityRulings(
+      parts.map(({ name, colourIndexName }) => ({
+        name,
+        sensitivities: records.knowledge.pigment(colourIndexName).sensitivities,
+      })),
+    ).map(({ reason }) => reason),
     label: labelLightfastness(ruling),
     contradictions: contradictions(weakestForm(ruling.forms), stated, byPigments),
   };
@@ -115,6 +121,7 @@ function componentPigment({
   return {
     name,
     colourIndexName: pigment?.colourIndexName,
+    expected: pigment?.expected,
     stated: stated ?? pigment?.stated,
     exposures,
   };
