@@ -12,9 +12,7 @@ const parts = (...ingredients: readonly Ingredient[]) =>
 describe("bad input", () => {
   test.each([1.0001, -0.0001, NaN, Infinity])("a fraction of %s", (fraction) => {
     expect(() => parts(substance("a", fraction))).toThrow(
-      new RangeError(
-        `The mass fraction of a is ${fraction}; right would be 0 <= fraction <= 1`,
-      ),
+      new RangeError(`The mass fraction of a is ${fraction}; right would be 0 <= fraction <= 1`),
     );
   });
 
