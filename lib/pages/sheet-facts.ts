@@ -1,4 +1,4 @@
-import { isKnown, type Figure } from "../quantities/figure.ts";
+import { inputsOf, isKnown, type Figure } from "../quantities/figure.ts";
 import { standingView } from "../present/standing-view.ts";
 import { figureText } from "../present/figure-text.ts";
 import { upperFirst } from "../words/en/pages.ts";
@@ -54,7 +54,7 @@ export function sheetFacts(worded: SheetTexts, { words, records }: PageContext):
   const contrast = text("optics.contrastRatio");
   const { opacityClass } = sheet.optics;
   const byContrastRatio =
-    isKnown(opacityClass) && opacityClass.inputs.includes("optics.contrastRatio");
+    isKnown(opacityClass) && inputsOf(opacityClass).includes(sheet.optics.contrastRatio);
   const days = text("drying.touchDryDays");
   const grams = text("oil.oilIndexGPer100g");
   return [

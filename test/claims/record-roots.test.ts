@@ -9,7 +9,7 @@ import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
-import { figureEntries } from "../../lib/sheet/publish-sheet.ts";
+import { figureEntries } from "../../lib/sheet/figure-entries.ts";
 import { RECORDS, SHEETS } from "../sheet/demonstration-sheets.ts";
 
 const INDEX = figureIndex(SHEETS);

@@ -4,13 +4,14 @@ import {
   type DryingQuestion,
 } from "../../drying/drying-estimate.ts";
 import type { OilPart } from "../../drying/vehicle-drying.ts";
-import { isKnown, sourceFigure, type Figure } from "../../quantities/figure.ts";
+import { isKnown, takenFrom, type Figure, type RecordRoot } from "../../quantities/figure.ts";
 import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
 import { decidingTrial, type RecordedTrial } from "./drying-trials.ts";
 import { oilDemand } from "../oil/oil-demand.ts";
+import { colourRecord, ingredientRecords, paintOfWhite, pigmentRecord } from "../record-inputs.ts";
 import type { TintDrying } from "../paint-section-types.ts";
 import { additionParts, pigmentParts, vehiclePart } from "../pigments/pigment-parts.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
@@ -31,6 +32,7 @@ export function tintDrying(
   colour: Colour,
   paint: DryingPaint,
   trials: readonly RecordedTrial[],
+  linseedDays: Figure,
   records: Records,
 ): TintDrying[] {
   const whites = [
@@ -41,29 +43,38 @@ export function tintDrying(
   ];
   return whites.map((slug) => {
     const { name, colourIndexName } = whiteColour(slug, records);
-    const at = `drying.inWhites.${slug}`;
+    const own = paintOfWhite(slug, records);
+    const made = [
+      ...paintRecords(colour, records),
+      ...(own === undefined ? [pigmentRecord(slug)] : paintRecords(own, records)),
+    ];
     const expected = dryingEstimate(mixtureQuestion(paint, whitePaint(slug, records), WHITE_PARTS));
+    const contributions = contributionFigures(expected, () => made);
     const trial = decidingTrial(trials.filter(({ figures }) => figures.tintedWith?.slug === slug));
     const touchDryDays =
       trial === undefined || !isKnown(trial.figures.touchDryDays)
-        ? expectedDays(expected, at, `colours.${colour.slug}.dryingTrials`)
-        : sourceFigure(
-            trial.figures.touchDryDays.restsOn === "stated" ? "stated" : "measured",
-            trial.figures.touchDryDays.value,
-            {
-              unit: "d",
-              method: trial.figures.method ?? "the workshop's own trial",
-              inputs: [`${trial.path}.touchDryDays`],
-            },
-          );
+        ? expectedDays(
+            expected,
+            [linseedDays, ...contributions.map(({ factor }) => factor), ...made],
+            `colours.${colour.slug}.dryingTrials`,
+          )
+        : takenFrom(trial.figures.touchDryDays);
     return {
       white: { slug, name, ...(colourIndexName === undefined ? {} : { colourIndexName }) },
       whiteParts: WHITE_PARTS,
-      class: dryingClassFigure(`${at}.touchDryDays`, touchDryDays),
+      class: dryingClassFigure(touchDryDays),
       touchDryDays,
-      contributions: contributionFigures(expected, () => []),
+      contributions,
     };
   });
+}
+
+/** What of the records drying goes by. */
+export function paintRecords(colour: Colour, records: Records): RecordRoot[] {
+  return [
+    ...colourRecord(colour, "dryingTrials", "additions", "pigments", "oilIndexGPer100g"),
+    ...ingredientRecords(colour, records),
+  ];
 }
 
 function whitePaint(slug: string, records: Records): DryingPaint {

@@ -15,6 +15,7 @@ import {
   type ComponentPaint,
 } from "./mixture-components.ts";
 import type { MixtureSection, MixtureWhite } from "./mixture-figures.ts";
+import { colourRecord, drawdownRecords } from "../record-inputs.ts";
 import { mixtureWhite } from "./mixture-white.ts";
 import type { PigmentPart } from "../sheet.ts";
 import type { Fits } from "../tints/strength.ts";
@@ -87,6 +88,10 @@ function inWhite(
     massScale,
     ownFraction: own ?? NaN,
     whiteFraction: whitePart ?? NaN,
+    drawn: [colour, ...paints.flatMap((one) => one.colour ?? [])].flatMap((paint) => [
+      ...drawdownRecords(paint, records),
+      ...colourRecord(paint, "pigments", "oilIndexGPer100g"),
+    ]),
     fits,
     records,
   });

@@ -11,7 +11,8 @@ import {
 import { paintMassRatio } from "../../optics/mixtures/paint-parts.ts";
 import { pairGreys } from "../../optics/mixtures/mixture.ts";
 import { pairNeutral } from "../../optics/mixtures/pair-neutral.ts";
-import { isKnown, notStated } from "../../quantities/figure.ts";
+import { at } from "../../quantities/at.ts";
+import { isKnown, notStated, type RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
@@ -30,9 +31,9 @@ import type { Fits } from "../tints/strength.ts";
 import { axisUncertainty } from "../tints/tint-steps.ts";
 
 /** How everything of a mixture comes about: rests on the components' drawdowns, and never on the mixture's own. */
-export const MIXED: Origin = {
+const MIXED: Origin = {
+  inputs: [],
   standing: "derived",
-  restsOn: "measured",
   method: "K and S of its components' own paints, added",
   source: "duncan-1940",
 };
@@ -50,13 +51,20 @@ export interface MixedInWhite {
   /** Pigment by mass of the mixture's paint, and of the white's [1]. */
   readonly ownFraction: number;
   readonly whiteFraction: number;
+  /** Drawdowns of the components' paints and of the mixture itself, which it is held against. */
+  readonly drawn: readonly RecordRoot[];
   readonly fits: Fits;
   readonly records: Records;
+}
+
+function mixedFrom({ drawn }: Pick<MixedInWhite, "drawn">): Origin {
+  return { ...MIXED, inputs: drawn };
 }
 
 /** Predicted let-downs beside those that were read, the greys of a pair, and drift, in one white. */
 export function mixtureWhite(at: MixedInWhite): MixtureWhite | Statement {
   const { white, colour, mixed, records } = at;
+  const origin = mixedFrom(at);
   const steps = mixtureSteps(at);
   const ratio = mixedRatioAt(mixed, DRIFT_LIGHTNESS);
   if (isStatement(ratio)) return ratio;
@@ -66,26 +74,27 @@ export function mixtureWhite(at: MixedInWhite): MixtureWhite | Statement {
       missDeltaE00 !== undefined && isKnown(missDeltaE00) ? [missDeltaE00.value] : [],
     )
     .toSorted((one, other) => one - other);
-  const path = `mixture.whites.${white}`;
-  const pair = mixturePair(at, path);
+  const pair = mixturePair(at);
   const singleBlack = singleBlackDrift(at);
   return {
     white: { slug: white, name: whiteColour(white, records).name },
     steps,
     middleMissDeltaE00:
       misses.length === 0
-        ? notStated("the mixture itself was not let down in this white", [
-            `colours.${colour.slug}.tints`,
-          ])
+        ? notStated(
+            "the mixture itself was not let down in this white",
+            [`colours.${colour.slug}.tints`],
+            at.drawn,
+          )
         : notationFigure(middleOf(misses), "1", {
-            ...MIXED,
+            ...origin,
             method: "middle one of the misses of its drawdowns",
           }),
     fresh: {
-      massRatio: notationFigure(ratio / at.massScale, "1", MIXED),
+      massRatio: notationFigure(ratio / at.massScale, "1", origin),
       uncertainty: fresh.uncertainty.p68,
-      lab: { "D65/10": labFigures(fresh.lab, MIXED, axisUncertainty(fresh.uncertainty.p68)) },
-      ...screenFigures(readingNotations(fresh.spectrum).screen, MIXED),
+      lab: { "D65/10": labFigures(fresh.lab, origin, axisUncertainty(fresh.uncertainty.p68)) },
+      ...screenFigures(readingNotations(fresh.spectrum).screen, origin),
     },
     ...(pair === undefined ? {} : { pair }),
     drifts: componentDrifts(at),
@@ -107,12 +116,12 @@ function mixtureSteps(at: MixedInWhite): MixtureStep[] {
     const tint = mixedTint(mixed, ratio * massScale);
     return {
       massRatio,
-      ...predicted(tint),
+      ...predicted(tint, mixedFrom(at)),
       ...(measured === undefined
         ? {}
         : {
             missDeltaE00: notationFigure(deltaE00(tint.lab, measured), "1", {
-              ...MIXED,
+              ...mixedFrom(at),
               method: "\u0394E00 between what its components predict and its own drawdown",
             }),
           }),
@@ -130,28 +139,29 @@ function mixtureSteps(at: MixedInWhite): MixtureStep[] {
   ];
 }
 
-function predicted({
-  lab,
-  spectrum,
-  uncertainty: { p68 },
-}: MixedTint): Omit<MixtureStep, "massRatio"> {
+function predicted(
+  { lab, spectrum, uncertainty: { p68 } }: MixedTint,
+  origin: Origin,
+): Omit<MixtureStep, "massRatio"> {
   const notations = readingNotations(spectrum);
   const u = axisUncertainty(p68);
   const munsell = munsellOfLab(notations.lab["C/2"], u);
   return {
-    lab: { "D65/10": labFigures(lab, MIXED, u) },
+    lab: { "D65/10": labFigures(lab, origin, u) },
     uncertainty: p68,
-    ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, MIXED) }),
-    ...screenFigures(notations.screen, MIXED),
+    ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
+    ...screenFigures(notations.screen, origin),
   };
 }
 
 const GREY_STEPS = 20;
 
-function mixturePair(
-  { mixed: { parts }, components }: MixedInWhite,
-  path: string,
-): MixturePair | undefined {
+function mixturePair(at: MixedInWhite): MixturePair | undefined {
+  const {
+    mixed: { parts },
+    components,
+  } = at;
+  const origin = mixedFrom(at);
   const [one, other] = parts;
   const [first, second] = components;
   if (
@@ -166,17 +176,8 @@ function mixturePair(
   const neutral = pairNeutral(one.ladder, other.ladder, DRIFT_LIGHTNESS);
   if (isStatement(greys) || isStatement(neutral)) return undefined;
   const neutralShare = notationFigure(neutral.share, "1", {
-    ...MIXED,
+    ...origin,
     method: "share of paint by mass at which C*ab is least, at L* 50",
-  });
-  const volumes = [first, second].map(({ paintVolumeFraction, paintMassFraction, slug }) => ({
-    paintVolumeFraction,
-    paintMassFraction,
-    slug,
-  }));
-  const placed = (i: number, key: "paintVolumeFraction" | "paintMassFraction") => ({
-    path: `mixture.components.${volumes[i]?.slug ?? ""}.${key}`,
-    figure: volumes[i]?.[key] ?? notStated("no such component"),
   });
   return {
     first: first.paint?.name ?? first.name,
@@ -185,11 +186,11 @@ function mixturePair(
     neutralVolumeShare: derivedFigure(
       { name: "the same by volume of paint", unit: "1" },
       {
-        share: { path: `${path}.pair.neutralShare`, figure: neutralShare },
-        firstVolume: placed(0, "paintVolumeFraction"),
-        firstMass: placed(0, "paintMassFraction"),
-        secondVolume: placed(1, "paintVolumeFraction"),
-        secondMass: placed(1, "paintMassFraction"),
+        share: neutralShare,
+        firstVolume: first.paintVolumeFraction,
+        firstMass: first.paintMassFraction,
+        secondVolume: second.paintVolumeFraction,
+        secondMass: second.paintMassFraction,
       },
       (v) => {
         const [a, b] = [
@@ -200,7 +201,7 @@ function mixturePair(
       },
     ),
     neutralChroma: notationFigure(neutral.chroma, "1", {
-      ...MIXED,
+      ...origin,
       method: "C*ab (D65/10) of that grey",
     }),
     greys: greys.map(({ share, lab: { a, b } }) => ({ share, a, b })),
@@ -209,5 +210,5 @@ function mixturePair(
 
 function middleOf(sorted: readonly number[]): number {
   const half = sorted.length / 2;
-  return ((sorted[Math.ceil(half) - 1] ?? NaN) + (sorted[Math.floor(half)] ?? NaN)) / 2;
+  return (at(sorted, Math.ceil(half) - 1) + at(sorted, Math.floor(half))) / 2;
 }

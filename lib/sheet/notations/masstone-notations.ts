@@ -3,22 +3,27 @@ import { xyzToLab } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { readingInGeometry } from "../../optics/surface/measurement-in-geometry.ts";
 import { OIL_SURFACE } from "../../optics/surface/surface.ts";
+import type { RecordRoot } from "../../quantities/figure.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Reading, SpectrumReading } from "../../records/records.ts";
 import { opticsReading } from "../tints/drawdown-set.ts";
 import { notationFigure } from "./lab-figures.ts";
-import { readingFigures } from "./reading-figures.ts";
+import { readingFigures, type ReadingFigures } from "./reading-figures.ts";
 import type { MasstoneNotations } from "../sheet.ts";
 
 /** Every notation of a masstone that follows from its reading. */
-export function masstoneNotations(reading: Reading): MasstoneNotations {
+export function masstoneNotations(
+  reading: Reading,
+  inputs: readonly RecordRoot[],
+): MasstoneNotations {
+  const notations = readingFigures(reading, inputs);
   return {
     ...(reading.form === "chip" ? {} : { geometry: reading.geometry }),
     standing: "measured",
-    ...readingFigures(reading, "notations.masstone"),
-    ...(reading.form === "spectrum" ? spectral(reading) : {}),
+    ...notations,
+    ...(reading.form === "spectrum" ? spectral(reading, notations) : {}),
     ...(reading.form === "spectrum" && reading.geometry === "d/8 included"
-      ? glossExcluded(reading)
+      ? glossExcluded(reading, inputs)
       : {}),
   };
 }
@@ -26,6 +31,7 @@ export function masstoneNotations(reading: Reading): MasstoneNotations {
 /** With only an included reading: what the same film would read with the gloss shut out, as the eye meets it. */
 function glossExcluded(
   reading: SpectrumReading,
+  inputs: readonly RecordRoot[],
 ): Pick<MasstoneNotations, "glossExcludedL" | "glossExcludedCurve"> {
   const excluded = readingInGeometry(
     opticsReading(reading),
@@ -37,7 +43,7 @@ function glossExcluded(
   return {
     glossExcludedL: notationFigure(L, "1", {
       standing: "derived",
-      restsOn: "measured",
+      inputs,
       method: "surface light of an oil film taken off, D65/10",
       source: "saunderson-1942",
     }),
@@ -46,16 +52,18 @@ function glossExcluded(
 }
 
 /** What only a spectrum tells: the curve, and what lamplight does. */
-function spectral({ spectrum }: SpectrumReading): Pick<MasstoneNotations, "lamplight" | "curve"> {
+function spectral(
+  { spectrum }: SpectrumReading,
+  { lab }: ReadingFigures,
+): Pick<MasstoneNotations, "lamplight" | "curve"> {
   const shift = lamplight(spectrum);
   return {
     lamplight: {
       deltaE00: notationFigure(shift.deltaE00, "1", {
         standing: "derived",
-        restsOn: "measured",
         method: "Delta-E00 of D65/10 and A/10 carried over by CAT16",
         source: "li-2017",
-        inputs: ["notations.masstone.lab.D65/10.L", "notations.masstone.lab.A/10.L"],
+        inputs: [lab["D65/10"]?.L, lab["A/10"]?.L].filter((L) => L !== undefined),
       }),
       sentence: shift.ruling,
     },

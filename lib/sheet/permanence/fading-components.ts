@@ -1,6 +1,7 @@
 import type { FadingComponent } from "../../permanence/least-lightfast.ts";
 import { midpoint } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import { amountValue } from "../recorded-figure.ts";
 import type { PigmentPart } from "../sheet.ts";
 
 /** Pigments of a mixture with what is known of each in light: exposures of a paint of it alone count before what is stated of the pigment. */
@@ -22,7 +23,7 @@ export function fadingComponents(
       ],
       exposures: (exposures ?? []).map(({ deltaEab, ...rest }) => ({
         ...rest,
-        deltaEab: midpoint(typeof deltaEab === "number" ? deltaEab : deltaEab.value),
+        deltaEab: midpoint(amountValue(deltaEab)),
       })),
       ...(lightfastness === undefined ? {} : { stated: lightfastness }),
     };
