@@ -58,7 +58,7 @@ function compare(root: HTMLElement): void {
         { compare: TEXT, rulings: COMPARISON_RULINGS, notStated: TEXT.missing },
         ROOT,
       );
-      result.innerHTML = panelMarkup(colours) + comparisonMarkup(view, TEXT.property);
+      result.innerHTML = panelMarkup(colours) + comparisonMarkup(view, TEXT);
       document.title = `${TEXT.pairHeading(colours.map(({ name }) => name))} \u2013 ${plainTitle}`;
       status.textContent = remarks.join(" ");
       // For who does not see that the tables changed: the same stands above them.

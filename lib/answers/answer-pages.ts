@@ -3,7 +3,7 @@ import { pathParts } from "../claims/figure-index.ts";
 import { factAt } from "../claims/fact-at.ts";
 import type { HeldAnswer, HeldClaim } from "../claims/held-claims.ts";
 import { answerEntry } from "../pages/answer-entry.ts";
-import { colourCard } from "../pages/colour-card.ts";
+import { colourTile } from "../pages/colour-tile.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { pageHead } from "../pages/site-frame.ts";
 import type { AnswerIndexView, AnswerPageView } from "../present/answer-views.ts";
@@ -56,13 +56,15 @@ export function answerPage(
       ? {}
       : {
           claims: {
-            heading: text.claims.heading,
-            lead: text.claims.lead,
+            heading: text.claims.checked(
+              claims.length,
+              newest === undefined ? undefined : words.date(newest),
+            ),
             table: claimTable(claims, context, index),
           },
         }),
     coloursHeading: text.coloursHeading,
-    colours: sheets.map((worded) => colourCard(worded, context, place)),
+    colours: sheets.map((worded) => colourTile(worded, context, place)),
     reply: answerReply(answer, rendered, named, context),
     revision: text.answered(
       date === undefined ? undefined : words.date(date),

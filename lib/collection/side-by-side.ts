@@ -25,8 +25,11 @@ export const COMPARED = [
 ] as const;
 export type Compared = (typeof COMPARED)[number];
 
-/** `not told` where what is known does not bear a difference: estimates overlap, figures lie within their uncertainty, one is not stated. */
-export type Verdict = "differs" | "not told" | "same";
+/**
+ * `not told` where what is known does not bear a difference: estimates overlap, figures lie within
+ * their uncertainty. `not stated` where one of them has no figure: nothing can be said of it.
+ */
+export type Verdict = "differs" | "not told" | "same" | "not stated";
 
 export interface ComparedRow {
   /** "oilByMass", "white.titanium-white". */
@@ -98,7 +101,7 @@ function compared(key: string, colours: readonly ComparedColour[]): Finding {
   if (found === undefined || (absent.length > 0 && found.verdict === "same"))
     return {
       ...found,
-      verdict: "not told",
+      verdict: "not stated",
       ruling: { rule: "compared-not-stated", values: { names: absent } },
     };
   return found;

@@ -1,8 +1,9 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { naturalSpline } from "./cubic-spline.ts";
+import { LAMP_ILLUMINANTS } from "./lamp-illuminants.ts";
 import { ILLUMINANT_END_NM, STANDARD_ILLUMINANTS } from "./standard-illuminants.ts";
 import { STANDARD_OBSERVERS } from "./standard-observers.ts";
-import type { Viewing, Xyz } from "./viewing.ts";
+import type { SummedViewing, Xyz } from "./viewing.ts";
 
 /** Illuminant times colour-matching functions, between the tabulated wavelengths as well. */
 export interface CieTable {
@@ -17,15 +18,19 @@ const START_NM = 380;
 
 const OBSERVER_COLUMNS = { 2: [1, 2, 3], 10: [4, 5, 6] } as const;
 const ILLUMINANT_COLUMNS = { A: 1, C: 2, D50: 3, D65: 4 } as const;
+const LAMP_COLUMNS = { "LED-B3": 1, FL11: 2 } as const;
 
 type Illuminant = keyof typeof ILLUMINANT_COLUMNS;
+type LampIlluminant = keyof typeof LAMP_COLUMNS;
 
-const PARTS: Readonly<Record<Viewing, readonly [Illuminant, 2 | 10]>> = {
+const PARTS: Readonly<Record<SummedViewing, readonly [Illuminant | LampIlluminant, 2 | 10]>> = {
   "C/2": ["C", 2],
   "D65/2": ["D65", 2],
   "D65/10": ["D65", 10],
   "D50/2": ["D50", 2],
   "A/10": ["A", 10],
+  "LED-B3/10": ["LED-B3", 10],
+  "FL11/10": ["FL11", 10],
 };
 
 /**
@@ -34,7 +39,7 @@ const PARTS: Readonly<Record<Viewing, readonly [Illuminant, 2 | 10]>> = {
  * spline like the observers (straight lines cost C up to 0.08 in Delta-E00).
  * @source cie-15-2018 : interpolation of tabulated data
  */
-export function cieTable(viewing: Viewing): CieTable {
+export function cieTable(viewing: SummedViewing): CieTable {
   const [illuminant, observer] = PARTS[viewing];
   const [x, y, z] = OBSERVER_COLUMNS[observer].map((column) =>
     naturalSpline(
@@ -45,14 +50,7 @@ export function cieTable(viewing: Viewing): CieTable {
   );
   if (x === undefined || y === undefined || z === undefined)
     throw new Error("Unexpected observer without three functions");
-  const endNm = ILLUMINANT_END_NM[illuminant];
-  const between = illuminant === "A" || illuminant === "C" ? naturalSpline : linear;
-  const rows = STANDARD_ILLUMINANTS.filter(([nm]) => nm <= endNm);
-  const power = between(
-    360,
-    10,
-    rows.map((row) => row[ILLUMINANT_COLUMNS[illuminant]]),
-  );
+  const { endNm, power } = isLamp(illuminant) ? lampPower(illuminant) : illuminantPower(illuminant);
   return {
     startNm: START_NM,
     endNm,
@@ -64,6 +62,30 @@ export function cieTable(viewing: Viewing): CieTable {
       return { X: S * Math.max(x(nm), 0), Y: S * Math.max(y(nm), 0), Z: S * Math.max(z(nm), 0) };
     },
   };
+}
+
+/** Relative power over wavelength, and the last wavelength [nm] that it is known at. */
+interface Power {
+  readonly endNm: number;
+  readonly power: (nm: number) => number;
+}
+
+function isLamp(illuminant: Illuminant | LampIlluminant): illuminant is LampIlluminant {
+  return illuminant in LAMP_COLUMNS;
+}
+
+function illuminantPower(illuminant: Illuminant): Power {
+  const endNm = ILLUMINANT_END_NM[illuminant];
+  const between = illuminant === "A" || illuminant === "C" ? naturalSpline : linear;
+  const rows = STANDARD_ILLUMINANTS.filter(([nm]) => nm <= endNm);
+  const column = rows.map((row) => row[ILLUMINANT_COLUMNS[illuminant]]);
+  return { endNm, power: between(360, 10, column) };
+}
+
+/** Straight between rows at 5 nm: a spline would swing beside a tube's lines. */
+function lampPower(lamp: LampIlluminant): Power {
+  const column = LAMP_ILLUMINANTS.map((row) => row[LAMP_COLUMNS[lamp]]);
+  return { endNm: 780, power: linear(380, 5, column) };
 }
 
 function linear(start: number, step: number, values: readonly number[]): (x: number) => number {

@@ -44,7 +44,7 @@ export function labNotations(
 ): LabNotations {
   const underC = labUnder(lab, viewing, "C/2");
   const underD65 = labUnder(lab, viewing, "D65/2");
-  const munsell = followed(underC, (known) =>
+  const munsell = followed<Munsell>(underC, (known) =>
     munsellOfLab(known.lab, withAdaptation(labUncertainty, known.uncertainty)),
   );
   return {

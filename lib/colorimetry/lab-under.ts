@@ -1,7 +1,15 @@
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { adaptedXyz } from "./adaptation.ts";
 import { labToXyz, xyzToLab } from "./lab.ts";
 import type { Lab, LabViewing, Viewing, Xyz } from "./viewing.ts";
+
+/** Why a Lab is not known under another viewing. */
+export type LabUnderStatement =
+  | StatementOf<"impossible-colour", Lab & { readonly viewing: LabViewing }>
+  | StatementOf<
+      "lamplight-needs-a-spectrum",
+      { readonly from: LabViewing; readonly to: LabViewing }
+    >;
 
 /** A Lab as it would be under another viewing. */
 export interface LabUnder {
@@ -50,7 +58,7 @@ const DARK_ROUNDING = 0.05;
  * @throws RangeError when a value is NaN or infinite.
  * @source li-2017
  */
-export function labUnder(lab: Lab, from: LabViewing, to: Viewing): LabUnder | Statement {
+export function labUnder(lab: Lab, from: LabViewing, to: Viewing): LabUnder | LabUnderStatement {
   const given = labToXyz(lab, from);
   if (Math.min(given.X, given.Y, given.Z) < -DARK_ROUNDING) {
     return { rule: "impossible-colour", values: { L: lab.L, a: lab.a, b: lab.b, viewing: from } };

@@ -1,4 +1,11 @@
-import { requireFinite, WHITE_POINTS, type Lab, type LabViewing, type Xyz } from "./viewing.ts";
+import {
+  requireFinite,
+  WHITE_POINTS,
+  type Lab,
+  type LabViewing,
+  type LampViewing,
+  type Xyz,
+} from "./viewing.ts";
 
 /** Where the cube root gives way to a straight line: (6/29)^3. */
 const LINEAR_BELOW = (6 / 29) ** 3;
@@ -21,7 +28,7 @@ export interface Lch {
  * @source cie-15-2018 : CIE 1976 L*a*b* colour space (also ISO/CIE 11664-4)
  * @example xyzToLab({ X: 95.04, Y: 100, Z: 108.88 }, "D65/2") // { L: 100, a: 0, b: 0 }
  */
-export function xyzToLab(xyz: Xyz, viewing: LabViewing): Lab {
+export function xyzToLab(xyz: Xyz, viewing: LabViewing | LampViewing): Lab {
   requireFinite("tristimulus value", [xyz.X, xyz.Y, xyz.Z]);
   const white = WHITE_POINTS[viewing];
   const [fx, fy, fz] = [
@@ -40,7 +47,7 @@ export function xyzToLab(xyz: Xyz, viewing: LabViewing): Lab {
  * @throws RangeError when a value is NaN or infinite.
  * @source cie-15-2018 : reverse transformation
  */
-export function labToXyz(lab: Lab, viewing: LabViewing): Xyz {
+export function labToXyz(lab: Lab, viewing: LabViewing | LampViewing): Xyz {
   requireFinite("L*, a* or b*", [lab.L, lab.a, lab.b]);
   const white = WHITE_POINTS[viewing];
   const fy = (lab.L + 16) / 116;

@@ -1,11 +1,12 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { adaptedXyz } from "./adaptation.ts";
 import { deltaE00 } from "./difference.ts";
 import { labToLch, xyzToLab } from "./lab.ts";
+import { byLamp, LAMPS, worstLamp, type ByLamp, type Lamp } from "./lamps.ts";
 import { tristimulus } from "./tristimulus.ts";
-import type { Lab } from "./viewing.ts";
+import type { Lab, LampViewing } from "./viewing.ts";
 
 /** From here on [Delta-E00] a colour shifts slightly, then clearly, in lamplight. Our own bands: no standard draws any. */
 export const SHIFTS_SLIGHTLY_FROM = 2;
@@ -14,8 +15,20 @@ export const SHIFTS_CLEARLY_FROM = 4;
 /** A change of lightness or chroma smaller than this [1] is not spoken of. */
 const SPOKEN_OF_FROM = 1;
 
-export type LamplightRule =
-  "holds-in-lamplight" | "shifts-slightly-in-lamplight" | "shifts-clearly-in-lamplight";
+/** How a colour changes under the lamp that changes it most, beside its Delta-E00 under each. */
+export interface LampShift extends ByLamp {
+  readonly lamp: Lamp;
+  readonly towards: "red" | "yellow" | "green" | "blue";
+  readonly lightness: "lighter" | "darker" | "same";
+  readonly chroma: "stronger" | "duller" | "same";
+}
+
+export type LamplightStatement =
+  | StatementOf<"holds-in-lamplight", ByLamp>
+  | StatementOf<"shifts-slightly-in-lamplight", LampShift>
+  | StatementOf<"shifts-clearly-in-lamplight", LampShift>;
+
+export type LamplightRule = LamplightStatement["rule"];
 
 /** What lamplight does to a colour. */
 export interface Lamplight {
@@ -23,42 +36,55 @@ export interface Lamplight {
   readonly daylight: Lab;
   /** Lab under A as an eye used to it sees it, carried to D65/10 by CAT16. */
   readonly lamplight: Lab;
-  /** Colour inconstancy, Delta-E00 between the two. */
-  readonly deltaE00: number;
-  readonly ruling: Statement;
+  /** Colour inconstancy under each lamp: Delta-E00 between daylight and the lamp. */
+  readonly deltaE00: ByLamp;
+  readonly statement: LamplightStatement;
 }
 
 /**
- * Colour inconstancy of a reading from daylight (D65) to lamplight (A), both 10 degree.
+ * Colour inconstancy of a reading from daylight (D65) to lamps of today, all 10 degree.
  *
  * @param spectrum as {@link tristimulus} takes it.
- * @returns both Labs, their Delta-E00, and a ruling: `holds-in-lamplight`,
- *   `shifts-slightly-in-lamplight` or `shifts-clearly-in-lamplight`, the last two with
- *   `towards` (red, yellow, green, blue), `lightness` (lighter, darker, same) and
- *   `chroma` (stronger, duller, same).
- * @validity A strong colour shifts by 4-10 without being odd: adaptation models cover
- *   no more of it. Incandescent light only, not lamps of other spectra.
+ * @returns Labs in daylight and under A, Delta-E00 under each lamp, and a statement by the
+ *   lamp of the largest: `holds-in-lamplight`, `shifts-slightly-in-lamplight` or
+ *   `shifts-clearly-in-lamplight`.
+ * @validity A strong colour shifts by 4-10 without being odd: adaptation models cover no
+ *   more of it. One LED and one tube of many: another of the same name may differ.
  * @source li-2017, cie-15-2018
  */
 export function lamplight(spectrum: Spectrum): Lamplight {
   const daylight = xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10");
-  const underLamp = xyzToLab(adaptedXyz(tristimulus(spectrum, "A/10"), "A/10", "D65/10"), "D65/10");
-  const shift = deltaE00(daylight, underLamp);
-  const rule = lamplightRule(shift);
-  const values =
-    rule === "holds-in-lamplight"
-      ? { deltaE00: shift }
-      : {
-          deltaE00: shift,
-          towards: direction(underLamp.a - daylight.a, underLamp.b - daylight.b),
-          lightness: change(underLamp.L - daylight.L, "lighter", "darker"),
-          chroma: change(labToLch(underLamp).C - labToLch(daylight).C, "stronger", "duller"),
-        };
+  const seen = (viewing: LampViewing): Lab =>
+    xyzToLab(adaptedXyz(tristimulus(spectrum, viewing), viewing, "D65/10"), "D65/10");
+  const shifts = byLamp((viewing) => deltaE00(daylight, seen(viewing)));
+  const lamp = worstLamp(shifts);
   return {
     daylight,
-    lamplight: underLamp,
-    deltaE00: shift,
-    ruling: { rule, values, source: "metamerism-practice" },
+    lamplight: seen("A/10"),
+    deltaE00: shifts,
+    statement: lamplightStatement(shifts, lamp, daylight, seen(LAMPS[lamp])),
+  };
+}
+
+function lamplightStatement(
+  shifts: ByLamp,
+  lamp: Lamp,
+  daylight: Lab,
+  underLamp: Lab,
+): LamplightStatement {
+  const rule = lamplightRule(shifts[lamp]);
+  const source = "metamerism-practice";
+  if (rule === "holds-in-lamplight") return { rule, values: shifts, source };
+  return {
+    rule,
+    values: {
+      ...shifts,
+      lamp,
+      towards: direction(underLamp.a - daylight.a, underLamp.b - daylight.b),
+      lightness: change(underLamp.L - daylight.L, "lighter", "darker"),
+      chroma: change(labToLch(underLamp).C - labToLch(daylight).C, "stronger", "duller"),
+    },
+    source,
   };
 }
 
@@ -75,12 +101,16 @@ export function lamplightRule(deltaE00: number): LamplightRule {
     : "shifts-clearly-in-lamplight";
 }
 
-function direction(a: number, b: number): "red" | "yellow" | "green" | "blue" {
+function direction(a: number, b: number): LampShift["towards"] {
   if (Math.abs(a) >= Math.abs(b)) return a >= 0 ? "red" : "green";
   return b >= 0 ? "yellow" : "blue";
 }
 
-function change(by: number, more: string, less: string): string {
+function change<More extends string, Less extends string>(
+  by: number,
+  more: More,
+  less: Less,
+): More | Less | "same" {
   if (Math.abs(by) < SPOKEN_OF_FROM) return "same";
   return by > 0 ? more : less;
 }

@@ -1,8 +1,9 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { deltaE00 } from "./difference.ts";
 import { xyzToLab } from "./lab.ts";
+import { byLamp, worstLamp, type ByLamp, type Lamp } from "./lamps.ts";
 import { tristimulus } from "./tristimulus.ts";
 import type { Xyz } from "./viewing.ts";
 
@@ -10,7 +11,19 @@ import type { Xyz } from "./viewing.ts";
 export const MATCHES_TO = 2;
 export const PARTS_FROM = 2;
 
-export type MetamerismRule = "differs-in-daylight" | "metameric-pair" | "matches-in-both-lights";
+/** Delta-E00 in daylight, the lamp that parts the two most, and how far it does [Delta-E00]. */
+export interface PairInLights {
+  readonly daylight: number;
+  readonly lamp: Lamp;
+  readonly index: number;
+}
+
+export type MetamerismStatement =
+  | StatementOf<"differs-in-daylight", PairInLights>
+  | StatementOf<"metameric-pair", PairInLights>
+  | StatementOf<"matches-in-both-lights", PairInLights>;
+
+export type MetamerismRule = MetamerismStatement["rule"];
 
 /** How two colours compare in daylight and in lamplight. */
 export interface Metamerism {
@@ -18,35 +31,45 @@ export interface Metamerism {
   readonly daylight: number;
   /** Delta-E00 under A, 10 degree, as they are. */
   readonly lamplight: number;
-  /** The same with the mismatch in daylight taken out first: what the light alone does. */
-  readonly index: number;
-  readonly ruling: Statement;
+  /** Under each lamp with the mismatch in daylight taken out first: what the light alone does. */
+  readonly index: ByLamp;
+  readonly statement: MetamerismStatement;
 }
 
 /**
- * Metamerism of two readings for a change from daylight to lamplight.
+ * Metamerism of two readings for a change from daylight to lamps of today.
  *
- * The index multiplies the second colour's X, Y, Z under A by what brings it onto
+ * An index multiplies the second colour's X, Y, Z under a lamp by what brings it onto
  * the first under D65 (a black, whose value is zero, is left as it is).
  *
- * @returns both differences, the index, and a ruling: `differs-in-daylight` above
- *   Delta-E00 2 under D65; else `metameric-pair` from an index of 2 on, or `matches-in-both-lights`.
+ * @returns both differences, the indices, and a statement by the largest: `differs-in-daylight`
+ *   above Delta-E00 2 under D65; else `metameric-pair` from an index of 2 on, or `matches-in-both-lights`.
  * @throws RangeError as {@link tristimulus} does.
  * @source cie-15-2018 : special metamerism index, change of illuminant (from memory); metamerism-practice for the limits
  */
 export function metamerism(one: Spectrum, other: Spectrum): Metamerism {
   const day = [tristimulus(one, "D65/10"), tristimulus(other, "D65/10")] as const;
-  const lamp = [tristimulus(one, "A/10"), tristimulus(other, "A/10")] as const;
-  const underLamp = xyzToLab(lamp[0], "A/10");
   const daylight = deltaE00(xyzToLab(day[0], "D65/10"), xyzToLab(day[1], "D65/10"));
-  const lamplight = deltaE00(underLamp, xyzToLab(lamp[1], "A/10"));
-  const index = deltaE00(underLamp, xyzToLab(corrected(lamp[1], day[0], day[1]), "A/10"));
-  const rule = metamerismRule(daylight, index);
+  const lamplight = deltaE00(
+    xyzToLab(tristimulus(one, "A/10"), "A/10"),
+    xyzToLab(tristimulus(other, "A/10"), "A/10"),
+  );
+  const index = byLamp((viewing) =>
+    deltaE00(
+      xyzToLab(tristimulus(one, viewing), viewing),
+      xyzToLab(corrected(tristimulus(other, viewing), day[0], day[1]), viewing),
+    ),
+  );
+  const lamp = worstLamp(index);
   return {
     daylight,
     lamplight,
     index,
-    ruling: { rule, values: { daylight, lamplight, index }, source: "metamerism-practice" },
+    statement: {
+      rule: metamerismRule(daylight, index[lamp]),
+      values: { daylight, lamp, index: index[lamp] },
+      source: "metamerism-practice",
+    },
   };
 }
 

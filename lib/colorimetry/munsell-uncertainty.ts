@@ -1,4 +1,5 @@
 import { hueChromaOfLab, type HueChroma } from "./munsell-inversion.ts";
+import { RENOTATION_TO_VALUE } from "./munsell-toward-white.ts";
 import { munsellValue } from "./munsell-value.ts";
 import { labToXyz } from "./lab.ts";
 import type { Lab } from "./viewing.ts";
@@ -25,12 +26,14 @@ export const MUNSELL_INTERPOLATION = [
 export type MunsellInterpolation = (typeof MUNSELL_INTERPOLATION)[number];
 
 /**
- * The row for a value; none below V 1 or above V 9, where nothing was compared.
- * A value on a limit takes the larger uncertainty.
+ * The row for a value; none below V 1, where nothing was compared. Above V 9 hue and chroma
+ * are those of a colour of value 9. A value on a limit takes the larger uncertainty.
  */
 export function munsellInterpolation(value: number): MunsellInterpolation | undefined {
   return MUNSELL_INTERPOLATION.find(
-    ({ valueFrom, valueTo }) => value >= valueFrom && value <= valueTo,
+    ({ valueFrom, valueTo }) =>
+      Math.min(value, RENOTATION_TO_VALUE) >= valueFrom &&
+      Math.min(value, RENOTATION_TO_VALUE) <= valueTo,
   );
 }
 
@@ -46,6 +49,7 @@ export function munsellNoise(lab: Lab, labUncertainty: Lab, at: HueChroma): Muns
   const shifted = [
     hueChromaOfLab({ ...lab, a: lab.a + labUncertainty.a }),
     hueChromaOfLab({ ...lab, b: lab.b + labUncertainty.b }),
+    hueChromaOfLab({ ...lab, L: Math.max(lab.L - labUncertainty.L, 0) }),
   ];
   const chroma = Math.hypot(
     ...shifted.map((other) => (other === undefined ? at.chroma : other.chroma - at.chroma)),

@@ -1,8 +1,9 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { labToXyz } from "./lab.ts";
 import { hueChromaOfLab } from "./munsell-inversion.ts";
 import { hueFamily, hueText, type MunsellColour } from "./munsell-notation.ts";
+import { RENOTATION_TO_VALUE } from "./munsell-toward-white.ts";
 import {
   munsellNoise,
   munsellUncertainty,
@@ -18,9 +19,6 @@ const NEAR_NEUTRAL_BELOW = 0.3;
 /** Below this value (L* 5) no reading tells a hue: the instrument's zero is a tenth of it. */
 const HUE_FROM_VALUE = 0.5;
 
-/** The renotation's chroma is extrapolated above this value. */
-const CHROMA_KNOWN_TO_VALUE = 9;
-
 /** Up to what is taken for a rounding error of the perfect diffuser, Y = 100. */
 const ROUNDING = 1e-6;
 
@@ -31,11 +29,16 @@ export interface Munsell extends MunsellColour {
   readonly form: "neutral" | "near-neutral" | "full";
   /** As printed: `N 1.2/`, `N 6.3/(PB 0.2)`, `5PB 3.1/1.2`. */
   readonly text: string;
-  /** Whether chroma lies beyond the renotation (V > 9): say so beside it. */
-  readonly chromaExtrapolated: boolean;
+  /** Whether hue and chroma were interpolated between the renotation's palest colours and white (V > 9): say so beside it. */
+  readonly betweenNineAndWhite: boolean;
   /** Reading, grid and interpolation together; without an uncertainty of the Lab, interpolation alone. */
   readonly uncertainty: MunsellUncertainty;
 }
+
+/** Why a colour has no Munsell notation. */
+export type MunsellStatement =
+  | StatementOf<"lighter-than-munsell-white", { readonly luminanceFactor: number }>
+  | StatementOf<"beyond-munsell-renotation", Lab>;
 
 const NO_UNCERTAINTY: Lab = { L: 0, a: 0, b: 0 };
 
@@ -52,10 +55,14 @@ const NO_UNCERTAINTY: Lab = { L: 0, a: 0, b: 0 };
  * @returns the notation, or a ruling why there is none: `lighter-than-munsell-white`
  *   above the perfect diffuser, `beyond-munsell-renotation` far beyond any pigment.
  * @throws RangeError when a value is NaN or infinite, or L* or an uncertainty negative.
- * @validity Chroma and hue below V 1 and above V 9 rest on extrapolated renotations.
+ * @validity Chroma and hue below V 1 rest on extrapolated renotations; above V 9 a small error of a
+ *   reading weighs the more, the nearer to white, and is in the uncertainty.
  * @source newhall-1943, astm-d1535, munsell-npm
  */
-export function munsellOfLab(lab: Lab, labUncertainty: Lab = NO_UNCERTAINTY): Munsell | Statement {
+export function munsellOfLab(
+  lab: Lab,
+  labUncertainty: Lab = NO_UNCERTAINTY,
+): Munsell | MunsellStatement {
   requireFinite("L*, a* or b*", [lab.L, lab.a, lab.b]);
   if (!(lab.L >= 0)) throw domainError("L*", lab.L, "L* >= 0");
   for (const part of [labUncertainty.L, labUncertainty.a, labUncertainty.b]) {
@@ -83,7 +90,7 @@ export function munsellOfLab(lab: Lab, labUncertainty: Lab = NO_UNCERTAINTY): Mu
   const shared = {
     value,
     chroma: at.chroma,
-    chromaExtrapolated: value > CHROMA_KNOWN_TO_VALUE,
+    betweenNineAndWhite: value > RENOTATION_TO_VALUE,
     uncertainty: munsellUncertainty(value, noise),
   };
   const [V, C] = [value.toFixed(1), at.chroma.toFixed(1)];

@@ -1,9 +1,9 @@
-import { isStatement, type Statement } from "../quantities/statement.ts";
+import { isStatement } from "../quantities/statement.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { isccNbsNames, type IsccNbsName } from "./iscc-nbs.ts";
 import { xyzToLab } from "./lab.ts";
 import { labUncertainty } from "./lab-uncertainty.ts";
-import { munsellOfLab, type Munsell } from "./munsell.ts";
+import { munsellOfLab, type Munsell, type MunsellStatement } from "./munsell.ts";
 import { HAND_HELD_NOISE, type ReadingNoise } from "./reading-noise.ts";
 import { screenColours, type ScreenColours } from "./screen-colour.ts";
 import { tristimulus } from "./tristimulus.ts";
@@ -16,7 +16,7 @@ export interface ReadingNotations {
   /** Standard uncertainty of each coordinate, from noise and grid. */
   readonly labUncertainty: Readonly<Record<Viewing, Lab>>;
   /** From C/2; a ruling where the scale does not reach. */
-  readonly munsell: Munsell | Statement;
+  readonly munsell: Munsell | MunsellStatement;
   /** From the Munsell notation: one name, or two by a border; none where there is no notation. */
   readonly nbs: readonly IsccNbsName[];
   /** From D65/2. */

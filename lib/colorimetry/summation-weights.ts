@@ -2,7 +2,7 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthNm, type WavelengthGrid } from "../quantities/spectrum.ts";
 import { cieTable } from "./cie-table.ts";
 import { naturalSpline } from "./cubic-spline.ts";
-import { WHITE_POINTS, type Viewing, type Xyz } from "./viewing.ts";
+import { WHITE_POINTS, type SummedViewing, type Xyz } from "./viewing.ts";
 
 /** Coarsest step [nm] at which the product of illuminant, observer and reflectance is summed. */
 const SUMMATION_STEP_NM = 5;
@@ -31,7 +31,7 @@ const weightsByGrid = new Map<string, SummationWeights>();
  * @throws RangeError when the grid is coarser, or misses a part of 400-700 nm.
  * @source cie-15-2018 : calculation of tristimulus values, interpolation, extrapolation
  */
-export function summationWeights(grid: WavelengthGrid, viewing: Viewing): SummationWeights {
+export function summationWeights(grid: WavelengthGrid, viewing: SummedViewing): SummationWeights {
   const key = `${viewing} ${grid.startNm} ${grid.stepNm} ${grid.count}`;
   const known = weightsByGrid.get(key);
   if (known !== undefined) return known;
@@ -40,7 +40,7 @@ export function summationWeights(grid: WavelengthGrid, viewing: Viewing): Summat
   return weights;
 }
 
-function weightsOf(grid: WavelengthGrid, viewing: Viewing): SummationWeights {
+function weightsOf(grid: WavelengthGrid, viewing: SummedViewing): SummationWeights {
   const { startNm, stepNm, count } = grid;
   if (!(stepNm > 0 && stepNm <= 20))
     throw domainError("wavelength step", stepNm, "0 < step <= 20 nm");

@@ -1,7 +1,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
 import { summationWeights } from "./summation-weights.ts";
-import type { Viewing, Xyz } from "./viewing.ts";
+import type { SummedViewing, Xyz } from "./viewing.ts";
 
 /** Lowest and highest reflectance factor [1] that an accepted reading holds. */
 const REFLECTANCE_MIN = -0.005;
@@ -24,7 +24,7 @@ const REFLECTANCE_MAX = 1.2;
  *   Steps over 10 nm are interpolated by a natural cubic spline: say so beside the figure.
  * @source cie-15-2018 : calculation of tristimulus values
  */
-export function tristimulus(spectrum: Spectrum, viewing: Viewing): Xyz {
+export function tristimulus(spectrum: Spectrum, viewing: SummedViewing): Xyz {
   const { grid, values } = spectrum;
   const weights = summationWeights(grid, viewing);
   if (values.length !== grid.count)

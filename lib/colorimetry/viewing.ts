@@ -5,6 +5,12 @@ export type Viewing = "C/2" | "D65/2" | "D65/10" | "D50/2" | "A/10";
 
 export const VIEWINGS: readonly Viewing[] = ["C/2", "D65/2", "D65/10", "D50/2", "A/10"];
 
+/** Lamps that a colour is looked at by beside daylight, to the 10 degree observer; nothing is reported under them. */
+export type LampViewing = "A/10" | "LED-B3/10" | "FL11/10";
+
+/** Every viewing that a spectrum can be summed for. */
+export type SummedViewing = Viewing | LampViewing;
+
 /** CIE tristimulus values [1]; Y of the perfect diffuser is 100. */
 export interface Xyz {
   readonly X: number;
@@ -26,10 +32,11 @@ export type LabViewing = Viewing | "A/2" | "C/10" | "D50/10";
 export const LAB_VIEWINGS: readonly LabViewing[] = [...VIEWINGS, "A/2", "C/10", "D50/10"];
 
 /**
- * Tristimulus values of the perfect diffuser, as printed (two decimals).
+ * Tristimulus values of the perfect diffuser, as printed (two decimals); of the two lamps
+ * summed from their tables at 5 nm with the printed observer.
  * @source cie-15-2018 : white points
  */
-export const WHITE_POINTS: Readonly<Record<LabViewing, Xyz>> = {
+export const WHITE_POINTS: Readonly<Record<LabViewing | LampViewing, Xyz>> = {
   "A/2": { X: 109.85, Y: 100, Z: 35.58 },
   "C/2": { X: 98.07, Y: 100, Z: 118.22 },
   "D50/2": { X: 96.42, Y: 100, Z: 82.51 },
@@ -38,6 +45,8 @@ export const WHITE_POINTS: Readonly<Record<LabViewing, Xyz>> = {
   "C/10": { X: 97.29, Y: 100, Z: 116.14 },
   "D50/10": { X: 96.72, Y: 100, Z: 81.43 },
   "D65/10": { X: 94.81, Y: 100, Z: 107.32 },
+  "LED-B3/10": { X: 103.35, Y: 100, Z: 68.01 },
+  "FL11/10": { X: 103.86, Y: 100, Z: 65.61 },
 };
 
 /** @throws RangeError naming the first of a colour's numbers that is NaN or infinite. */

@@ -15,6 +15,7 @@ import { cellSwatch } from "../plots/small-swatch.ts";
 import { FAMILIES } from "../words/en/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
+import { filterChoices, filterTags, searchText } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { munsellPlace } from "./munsell-place.ts";
 import { oilGroups } from "./oil-order-page.ts";
@@ -66,12 +67,20 @@ export function catalogueGrid(context: PageContext, place: PagePlace): Catalogue
     ...pageHead(context, place, text.heading, text.gridLead),
     lead: [text.gridLead],
     compare: { text: context.words.pages.compare.fromCatalogue, href: `${place.root}compare/` },
+    filters: {
+      ...text.filters,
+      choices: filterChoices(context),
+    },
     orders: orderLinks(context, place),
     families: byFamily(context.sheets).map(([family, sheets]) => ({
       id: family,
       heading: FAMILIES[family],
       count: text.count(sheets.length),
-      colours: sheets.map((worded) => colourCard(worded, context, place)),
+      colours: sheets.map((worded) => ({
+        ...colourCard(worded, context, place),
+        tags: filterTags(worded.sheet).join(" "),
+        search: searchText(worded),
+      })),
     })),
     downloads: [
       {

@@ -6,13 +6,17 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { ownColour, tellingTint } from "./screen-swatch.ts";
 
-/** One colour in a grid: its swatch, its pigments and its Munsell notation. */
+/**
+ * One colour in a grid: its swatch, its pigments and its Munsell notation.
+ * @param inWhite the white whose tint is shown; else the one that tells most.
+ */
 export function colourCard(
   { sheet }: SheetTexts,
   { words }: PageContext,
   { root }: PagePlace,
+  inWhite?: string,
 ): ColourCardView {
-  const swatch = swatchOf(sheet);
+  const swatch = swatchOf(sheet, inWhite);
   const munsell = sheet.notations.masstone?.munsell?.text;
   const { signalWord, unknown } = sheet.cautions;
   const warning =
@@ -32,9 +36,9 @@ export function colourCard(
 }
 
 /** Masstone above, and below it the tint that tells most. */
-function swatchOf(sheet: Sheet): Markup | undefined {
+function swatchOf(sheet: Sheet, inWhite?: string): Markup | undefined {
   const masstone = ownColour(sheet.notations.masstone);
-  const tint = tellingTint(sheet);
+  const tint = tellingTint(sheet, inWhite);
   const shown = [masstone, tint].filter((colour) => colour !== undefined);
   return shown.length === 0 ? undefined : asMarkup(cardSwatch(shown, sheet.name));
 }

@@ -84,7 +84,7 @@ export function comparePairPage(
     ),
     lead: pair.why === undefined ? [] : [pair.why],
     ...(panel === undefined ? {} : { panel }),
-    comparison: comparisonMarkup(comparison, text.property),
+    comparison: comparisonMarkup(comparison, text),
     more: { text: text.more, href: `${place.root}compare/?colours=${pair.colours.join(",")}` },
   };
 }
@@ -112,7 +112,7 @@ export function compareLinks(slug: string, context: PageContext, { root }: PageP
 }
 const MOST_NEAR = 3;
 
-function pairHeading(pair: ChosenPair, context: PageContext): string {
+export function pairHeading(pair: ChosenPair, context: PageContext): string {
   return (
     pair.heading ??
     context.words.pages.compare.pairHeading(

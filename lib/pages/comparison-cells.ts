@@ -11,7 +11,7 @@ import type { EqualLightness, TintSection } from "../sheet/sheet.ts";
 import { hazardView } from "./label-view.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";
-import { sheetFacts } from "./sheet-facts.ts";
+import { sixFacts } from "./six-facts.ts";
 
 /** What a comparison shows of one colour: what is compared, and beside each its finished text, its standing, its small print. */
 export function shownColour(worded: SheetTexts, context: PageContext): ShownColour {
@@ -46,10 +46,10 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
   const text = words.pages.compare.cells;
   const figure = (path: string, note?: string): ShownCell =>
     figureCell(worded, path, context, note);
-  const facts = sheetFacts(worded, context);
-  const fact = (name: string): ShownCell => {
+  const facts = sixFacts(worded, context);
+  const fact = (name: "lasts" | "hides"): ShownCell => {
     const { word, detail, standing } = facts.find(
-      (each) => each.name === words.pages.sheet.facts[name as "munsell"],
+      (each) => each.name === words.pages.sheetPage.facts[name],
     ) ?? { word: "", standing: undefined };
     return {
       text: word,
@@ -73,7 +73,7 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
         ? text.isReference
         : text.strength(records.colours.get(reference ?? "")?.record.name ?? ""),
     ),
-    opacity: fact("opacity"),
+    opacity: fact("hides"),
     oilByMass: figure("oil.oilIndexGPer100g", plainText(worded, "oil.oilIndexClass", context)),
     oilByVolume: figure("oil.oilGPer100cm3"),
     finish: figure(
@@ -81,7 +81,7 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
       isKnown(gloss) ? text.gloss(plainText(worded, "oil.gloss60", context) ?? "") : undefined,
     ),
     drying: figure("drying.touchDryDays", plainText(worded, "drying.class", context)),
-    lightfastness: fact("lightfastness"),
+    lightfastness: fact("lasts"),
     ...cautionCells(worded, context),
     nearest: nearestCell(worded, context),
     pigments: {

@@ -2,6 +2,7 @@ import { asMarkup, type Markup } from "../present/views.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { madeOfText } from "./made-of.ts";
 import type { PageContext } from "./page-context.ts";
+import { ownColour } from "./screen-swatch.ts";
 
 /** What a sheet says of its paint in the terms of schema.org; `<` escaped, so that no record can end the element. */
 export function jsonLd(
@@ -16,9 +17,32 @@ export function jsonLd(
     description: madeOfText(sheet, words),
     brand: { "@type": "Brand", name: records.workshop.name },
     ...(head.canonical === undefined ? {} : { url: head.canonical }),
+    ...(head.canonical === undefined || ownColour(sheet.notations.masstone) === undefined
+      ? {}
+      : { image: [`${head.canonical}swatch.png`, `${head.canonical}swatch-square.png`] }),
+    ...offers(sheet, head.canonical),
     material: sheet.pigments.map(({ name, colourIndexName }) =>
       colourIndexName === undefined ? name : `${name} (${colourIndexName})`,
     ),
   };
   return asMarkup(JSON.stringify(data).replace(/</g, "\\u003c"));
+}
+
+/** One a size with a price; none where a market forbids the general sale. */
+function offers({ offer }: Sheet, url: string | undefined): object {
+  if (offer?.currency === undefined) return {};
+  const priced = offer.sizes.flatMap(({ ml, price }) =>
+    price === undefined
+      ? []
+      : [
+          {
+            "@type": "Offer",
+            name: `${ml} ml`,
+            price: price.toFixed(2),
+            priceCurrency: offer.currency,
+            ...(url === undefined ? {} : { url }),
+          },
+        ],
+  );
+  return priced.length === 0 ? {} : { offers: priced };
 }

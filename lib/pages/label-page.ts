@@ -15,7 +15,7 @@ import { lowerFirst } from "../words/en/pages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { sheetFacts } from "./sheet-facts.ts";
+import { sixFacts } from "./six-facts.ts";
 import { pageHead, siteFrame } from "./site-frame.ts";
 
 /** What each line of a label and of a sheet means, with the range's own examples: no figure here is typed by hand. */
@@ -143,7 +143,7 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
 
 function factTable(worded: SheetTexts, context: PageContext): TableView {
   const { columns, sheet: text } = context.words.pages.labelPage;
-  const facts = sheetFacts(worded, context);
+  const facts = sixFacts(worded, context);
   return {
     caption: text.caption,
     columns: [

@@ -53,6 +53,8 @@ export function notationsSection(page: SheetPage): SectionView {
         "displayP3.css",
         "oklch.css",
         "lamplight.deltaE00",
+        "lamplight.ledDeltaE00",
+        "lamplight.fluorescentDeltaE00",
         "glossExcludedL",
       ].map((path) => `notations.masstone.${path}`),
     ),

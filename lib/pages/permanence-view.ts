@@ -17,7 +17,7 @@ export function permanencePart(page: SheetPage): SectionView {
   const text = words.pages.permanence;
   return {
     ...emptySection("permanence", words.pages.sections.permanence),
-    summary: summary(page),
+    summary: permanenceSummary(page),
     properties: { caption: text.caption, rows: rows(page) },
     tables: formTable(page),
     lists: [
@@ -28,7 +28,8 @@ export function permanencePart(page: SheetPage): SectionView {
   };
 }
 
-function summary({
+/** The finding, and what its category rests on. */
+export function permanenceSummary({
   worded: {
     sheet: {
       permanence: { basis, category, expectation },

@@ -47,7 +47,7 @@ export function rangeSection(page: SheetPage): NeighboursSectionView | undefined
   ].filter((picture) => picture !== undefined);
   if (groups.length === 0 && pictures.length === 0) return undefined;
   const inTwoLights = (context.range.inTwoLights.get(sheet.slug) ?? []).filter(
-    ({ ruling }) => ruling.rule !== "differs-in-daylight",
+    ({ statement }) => statement.rule !== "differs-in-daylight",
   );
   const lists =
     inTwoLights.length === 0
@@ -55,10 +55,10 @@ export function rangeSection(page: SheetPage): NeighboursSectionView | undefined
       : [
           {
             heading: text.metameric,
-            items: inTwoLights.map(({ slug, ruling }) => ({
+            items: inTwoLights.map(({ slug, statement }) => ({
               text: text.metamericPair(
                 bySlug.get(slug)?.name ?? slug,
-                statementText(ruling, words),
+                statementText(statement, words),
               ),
             })),
           },

@@ -11,9 +11,10 @@ export function ownColour(figures: Partial<ScreenFigures> | undefined): ScreenCo
 }
 
 /** The tint that stands for a colour in a small place: at L* 50 in the first white that reaches it, else at 70, else at 30. */
-export function tellingTint(sheet: Sheet): ScreenColour | undefined {
+export function tellingTint(sheet: Sheet, inWhite?: string): ScreenColour | undefined {
   for (const level of ["50", "70", "30"] as const) {
     for (const tint of sheet.tints) {
+      if (inWhite !== undefined && tint.white.slug !== inWhite) continue;
       const colour = ownColour(tint.atL[level]);
       if (colour !== undefined) return colour;
     }

@@ -28,6 +28,8 @@ export function siteFrame(
       link(pages.nav.compare, "compare/"),
       link(pages.nav.pigments, "pigments/"),
       link(pages.nav.methods, "methods/"),
+    ],
+    more: [
       link(pages.nav.label, "label/"),
       link(pages.nav.sources, "sources/"),
       link(pages.nav.about, "about/"),

@@ -98,6 +98,14 @@ function tubeTable({ worded: { sheet }, words }: SheetPage): TableView {
   };
 }
 
+/** The undertone, where it tells something: a film that hides from the thinnest on shows none. */
+export function glazePictures(page: SheetPage): PictureView[] {
+  const { opacityClass } = page.worded.sheet.optics;
+  if (isKnown(opacityClass) && opacityClass.value === "opaque") return [];
+  const picture = glazePicture(page);
+  return picture === undefined ? [] : [picture];
+}
+
 function glazePicture({
   worded: {
     sheet: { optics },

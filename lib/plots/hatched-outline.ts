@@ -1,5 +1,5 @@
 import type { Box } from "./box.ts";
-import { LINE_HEIGHT, N7_GREY, TEXT_SIZE } from "./picture.ts";
+import { LINE_HEIGHT, PANEL_GREY, TEXT_SIZE } from "./picture.ts";
 import { coordinate, element, type SvgNode } from "./svg.ts";
 import { textLines } from "./text-label.ts";
 import { textWidth, wrappedLines } from "./text-width.ts";
@@ -47,7 +47,7 @@ function wordOnHatching(box: Box, word: string, size: number): SvgNode[] {
       y: centre.y - height / 2,
       width,
       height,
-      fill: N7_GREY,
+      fill: PANEL_GREY,
     }),
     ...textLines(
       lines,

@@ -22,11 +22,12 @@ export const LINE_HEIGHT = 15;
 const WIDTHS = { min: 280, max: 960 } as const;
 
 /**
- * Munsell N 7: Y 41.985 % by ASTM D1535, as an sRGB grey (R = G = B, so a* = b* = 0).
- * Not the page's own grey: a swatch is always judged on the same ground.
+ * Munsell N 6: Y 29.30 % by ASTM D1535 (L* 61), as an sRGB grey (R = G = B, so a* = b* = 0).
+ * Between the tints at L* 70 and L* 50, so that neither is lost on it; a swatch is always judged
+ * on the same ground.
  */
-export const N7_GREY = "#adadad";
-/** Lines and words that stand on N 7, in light, dark, print and forced colours alike: contrast 8.4 to 1. */
+export const PANEL_GREY = "#939393";
+/** Lines and words that stand on the panel, in light, dark, print and forced colours alike: contrast 6.2 to 1. */
 const ON_PANEL = "#111111";
 
 export interface PictureSize {
@@ -116,7 +117,7 @@ export function panel(box: {
     y: box.top,
     width: box.right - box.left,
     height: box.bottom - box.top,
-    fill: N7_GREY,
+    fill: PANEL_GREY,
   });
 }
 

@@ -34,7 +34,7 @@ export interface FrameWish {
   readonly headroom?: number | undefined;
 }
 
-/** A drawing area of N 7 with its axes on the page's ground around it. */
+/** A drawing area of N 6 with its axes on the page's ground around it. */
 export interface PlotFrame {
   readonly area: Box;
   readonly x: Scale;

@@ -1,6 +1,6 @@
 import { element, polyline, refusal, type Attributes, type Point, type SvgNode } from "./svg.ts";
 import type { Box } from "./box.ts";
-import { N7_GREY } from "./picture.ts";
+import { PANEL_GREY } from "./picture.ts";
 
 /** A paint as screens can show it: `srgb.hex` and `displayP3.css` of a sheet. */
 export interface ScreenColour {
@@ -35,7 +35,7 @@ export function inOwnColour(
 const LOST_ON_PANEL = 14;
 
 /**
- * A swatch: no border, no round corner, no shadow. Only one that would be lost on N 7
+ * A swatch: no border, no round corner, no shadow. Only one that would be lost on N 6
  * (a neutral tint at L* 70) has a hairline, so that it is seen to be there.
  */
 export function swatch(colour: ScreenColour, box: Box): SvgNode {
@@ -59,7 +59,7 @@ export function swatch(colour: ScreenColour, box: Box): SvgNode {
 function isLostOnPanel({ hex }: ScreenColour): boolean {
   return [1, 3, 5].every(
     (at) =>
-      Math.abs(parseInt(hex.slice(at, at + 2), 16) - parseInt(N7_GREY.slice(at, at + 2), 16)) <
+      Math.abs(parseInt(hex.slice(at, at + 2), 16) - parseInt(PANEL_GREY.slice(at, at + 2), 16)) <
       LOST_ON_PANEL,
   );
 }

@@ -3,7 +3,7 @@ import { swatch, type ScreenColour } from "./screen-colour.ts";
 import { element, refusal, writtenSvg } from "./svg.ts";
 
 /**
- * A colour in a grid: masstone above and, where one is given, its tint below, on N 7.
+ * A colour in a grid: masstone above and, where one is given, its tint below, on N 6.
  * @throws RangeError for no colour or more than two.
  */
 export function cardSwatch(colours: readonly ScreenColour[], name: string): string {
@@ -50,7 +50,7 @@ export function cellSwatch(colour: ScreenColour): string {
   );
 }
 
-/** One swatch for each colour of a family, side by side on N 7: decoration beside the family's name. */
+/** One swatch for each colour of a family, side by side on N 6: decoration beside the family's name. */
 export function familyStrip(colours: readonly ScreenColour[]): string {
   if (colours.length === 0) throw refusal("colours of a family", "0", "at least 1");
   const [width, height, margin, gap] = [240, 52, 8, 4];

@@ -1,4 +1,4 @@
-import { LINE_HEIGHT, N7_GREY } from "./picture.ts";
+import { LINE_HEIGHT, PANEL_GREY } from "./picture.ts";
 import { element, type Point, type SvgNode } from "./svg.ts";
 
 export interface TextLook {
@@ -22,7 +22,7 @@ export function textLine(text: string, at: Point, look: TextLook): SvgNode {
       "font-weight": look.bold === true ? 600 : undefined,
       ...(look.rim === true
         ? {
-            stroke: N7_GREY,
+            stroke: PANEL_GREY,
             "stroke-width": 3,
             "stroke-linejoin": "round",
             "paint-order": "stroke",

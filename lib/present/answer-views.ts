@@ -1,5 +1,4 @@
 import type {
-  ColourCardView,
   LinkView,
   ListView,
   Markup,
@@ -7,6 +6,7 @@ import type {
   PictureView,
   StandingView,
   TableView,
+  TileView,
 } from "./views.ts";
 
 /** An answer as other pages list it. */
@@ -87,11 +87,10 @@ export interface AnswerPageView extends PageView {
   /** What the answer rests on, with the figures as they stand now. */
   readonly claims?: {
     readonly heading: string;
-    readonly lead: string;
     readonly table: TableView;
   };
   readonly coloursHeading: string;
-  readonly colours: readonly ColourCardView[];
+  readonly colours: readonly TileView[];
   readonly reply: ReplyView;
   /** "Answered on 4 June 2026. Rests on records to 18 May 2026." */
   readonly revision: string;

@@ -9,21 +9,29 @@ import { asMarkup, type Markup, type StandingView } from "./views.ts";
 /**
  * The tables of a comparison as HTML, every text escaped: one drawing for a built page and for the script, so that
  * the two cannot drift. Names its colours in the head of each column; the heading of a part is an h2.
- * @param property head of the first column.
+ * @param words heads of the first column and of the last.
  */
-export function comparisonMarkup(view: ComparisonView, property: string): Markup {
+export function comparisonMarkup(
+  view: ComparisonView,
+  { property, finding }: { readonly property: string; readonly finding: string },
+): Markup {
   return asMarkup(
     [
       `<p class="comparison__summary">${escaped(view.summary)}</p>`,
-      ...view.parts.map((part) => partMarkup(part, view, property)),
+      ...view.parts.map((part) => partMarkup(part, view, property, finding)),
       view.unstated === undefined ? "" : `<p class="note">${escaped(view.unstated)}</p>`,
     ].join("\n"),
   );
 }
 
-function partMarkup(part: ComparisonPartView, view: ComparisonView, property: string): string {
+function partMarkup(
+  part: ComparisonPartView,
+  view: ComparisonView,
+  property: string,
+  finding: string,
+): string {
   const heading = `<h2 id="${part.id}">${escaped(part.heading)}</h2>`;
-  const table = tableMarkup(part, view, property);
+  const table = tableMarkup(part, view, property, finding);
   return part.folded !== undefined
     ? `<details class="fold comparison__part"><summary>${heading} <span class="note">${escaped(part.folded)}</span></summary>${table}</details>`
     : `<section class="comparison__part" aria-labelledby="${part.id}">${heading}${table}</section>`;
@@ -33,13 +41,14 @@ function tableMarkup(
   { caption, rows }: ComparisonPartView,
   { columns }: ComparisonView,
   property: string,
+  finding: string,
 ): string {
   const heads = columns
     .map(({ text, href }) => `<th scope="col"><a href="${escaped(href)}">${escaped(text)}</a></th>`)
     .join("");
   return (
     `<table class="comparison${columns.length > 2 ? " comparison--many" : ""}"><caption class="hidden">${escaped(caption)}</caption>` +
-    `<thead><tr><th scope="col">${escaped(property)}</th>${heads}</tr></thead>` +
+    `<thead><tr><th scope="col">${escaped(property)}</th>${heads}<th scope="col">${escaped(finding)}</th></tr></thead>` +
     `<tbody>${rows
       .map((row) =>
         rowMarkup(
@@ -55,14 +64,13 @@ function rowMarkup(
   { head, unit, saying, cells }: ComparisonRowView,
   names: readonly string[],
 ): string {
-  const said =
-    saying === undefined ? "" : `<span class="comparison__saying">${escaped(saying)}</span>`;
+  const said = `<td class="comparison__saying">${saying === undefined ? "" : escaped(saying)}</td>`;
   return (
-    `<tr><th scope="row">${escaped(head)}${unit === undefined ? "" : `, <span class="unit">${escaped(unit)}</span>`}${said}</th>` +
+    `<tr><th scope="row">${escaped(head)}${unit === undefined ? "" : `, <span class="unit">${escaped(unit)}</span>`}</th>` +
     cells
       .map((cell, i) => `<td data-head="${escaped(names[i] ?? "")}">${cellMarkup(cell)}</td>`)
       .join("") +
-    "</tr>"
+    `${said}</tr>`
   );
 }
 

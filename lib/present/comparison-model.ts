@@ -17,7 +17,7 @@ export interface ComparisonWords {
   readonly notStated: string;
 }
 
-const VERDICTS: readonly Verdict[] = ["differs", "not told", "same"];
+const VERDICTS: readonly Verdict[] = ["differs", "not told", "same", "not stated"];
 
 /**
  * Two to four colours side by side, differences first: the same for a built page and for the script.
@@ -32,18 +32,22 @@ export function comparisonView(
   const { rows, unstated } = sideBySide(colours);
   const text = words.compare;
   const of = (verdict: Verdict) => rows.filter((row) => row.verdict === verdict);
-  const [differs, notTold, same] = VERDICTS.map((verdict) => of(verdict).length);
+  const heads = (verdict: Verdict): string[] => [
+    ...new Set(of(verdict).map(({ key }) => headOf(key, undefined, colours, text).head)),
+  ];
   const caption = text.panelTitle(colours.map(({ name }) => name));
   return {
     columns: colours.map(({ name, address }) => ({ text: name, href: root + address })),
-    summary: text.summary(differs ?? 0, notTold ?? 0, same ?? 0),
+    summary: text.summary(heads("differs"), heads("not told")),
     parts: VERDICTS.filter((verdict) => of(verdict).length > 0).map((verdict) => {
       const rowViews = of(verdict).map((row) => rowView(row, colours, words, root));
       return {
         ...text.parts[verdict],
         caption: `${caption}. ${text.parts[verdict].heading}`,
         rows: rowViews,
-        ...(verdict === "same" ? { folded: text.folded(rowViews.map(({ head }) => head)) } : {}),
+        ...(verdict === "same" || verdict === "not stated"
+          ? { folded: text.folded(rowViews.map(({ head }) => head)) }
+          : {}),
       };
     }),
     ...(unstated.length === 0

@@ -79,7 +79,7 @@ export interface PairEntryView {
   readonly heading: string;
   readonly href: string;
   readonly why?: string;
-  /** One swatch a colour, side by side on N 7. */
+  /** One swatch a colour, side by side on N 6. */
   readonly strip?: Markup;
 }
 

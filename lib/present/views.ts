@@ -1,16 +1,7 @@
-import type { CardsPageView } from "./card-views.ts";
 import type { StandingKind } from "../quantities/figure.ts";
 import type { CautionView, HandlingSectionView, HazardView, LabelView } from "./handling-views.ts";
-import type { WhitesPageView } from "./whites-page-views.ts";
-import type { ComparePairView, CompareView } from "./comparison-types.ts";
-import type {
-  AnswerEntryView,
-  AnswerIndexView,
-  AnswerPageView,
-  ReplyView,
-} from "./answer-views.ts";
 import type { MixtureSectionView } from "./mixture-views.ts";
-import type { LabelPageView, LabelTextView, OilSectionView } from "./paint-views.ts";
+import type { OilSectionView } from "./paint-views.ts";
 
 /**
  * What a page template is given: finished text only. Rounding, units, language
@@ -157,6 +148,7 @@ export interface ReasonView {
 export interface WordsView {
   readonly skip: string; // "Skip to the text"
   readonly mainNavigation: string; // "Site"
+  readonly more: string; // "More"
   readonly onThisPage: string; // "On this sheet"
   readonly property: string;
   readonly value: string;
@@ -182,6 +174,8 @@ export interface SiteView {
   readonly root: string;
   readonly home: LinkView;
   readonly nav: readonly LinkView[];
+  /** Ways to what is seldom asked, in the foot. */
+  readonly more: readonly LinkView[];
   readonly words: WordsView;
   /** Said on each page when workshop and readings are invented. */
   readonly demonstration?: string;
@@ -208,16 +202,18 @@ export interface PageView {
   readonly canonical?: string;
   /** JSON-LD with `<` escaped. */
   readonly jsonLd?: Markup;
+  /** Whole address of a picture of it, for whoever passes the page on. */
+  readonly image?: { readonly href: string; readonly width: number; readonly height: number };
 }
 
 // ---------------------------------------------------------- a colour's sheet
 
-export interface SheetView extends PageView {
-  readonly kind: "sheet";
+/** Everything that a sheet says, section by section: what paper is laid out from. */
+export interface SheetContent extends PageView {
   readonly name: string;
   /** "Bone black (PBk 9) in linseed oil", the pigments linked. */
   readonly madeOf: InlineView;
-  /** Masstone beside tints in each white on N 7; absent when no colour is known, and then `noPanel` says why. */
+  /** Masstone beside tints in each white on N 6; absent when no colour is known, and then `noPanel` says why. */
   readonly panel?: PictureView;
   readonly noPanel?: string;
   /** The one sentence. */
@@ -234,9 +230,6 @@ export interface SheetView extends PageView {
   readonly revision: string;
   /** "What changed", when an earlier manifest was named. */
   readonly changes?: ListView;
-  /** Terms met on the first screen. */
-  readonly terms: readonly TermView[];
-  readonly contents: readonly LinkView[];
   readonly whites: WhitesSectionView;
   readonly strength: SectionView;
   readonly drying: SectionView;
@@ -245,24 +238,7 @@ export interface SheetView extends PageView {
   readonly mixture?: MixtureSectionView;
   readonly oil: OilSectionView;
   readonly handling: HandlingSectionView;
-  readonly pigment: PigmentSectionView;
-  /** Sizes and prices, and the workshop's own notes on the colour, from its record. */
-  readonly notes?: ProseSectionView;
-  /** Place among the range and neighbours. */
-  readonly range?: NeighboursSectionView;
-  /** Answers that name this colour. */
-  readonly questions?: {
-    readonly id: string;
-    readonly heading: string;
-    readonly answers: readonly AnswerEntryView[];
-  };
-  /** A reply to whoever asks about it; the site adds it to the sheet. */
-  readonly reply?: ReplyView;
-  /** To copy. */
-  readonly label: LabelTextView;
   readonly notations: SectionView;
-  readonly evidence: EvidenceSectionView;
-  readonly downloads: readonly DownloadView[];
 }
 
 /** One fact of the first screen: a word, a little more, and how it is known. */
@@ -361,19 +337,30 @@ export interface ColourCardView {
   readonly href: string;
   /** "PBk 9", "PY 42, PBk 9". */
   readonly pigments: string;
-  /** Swatch on N 7; absent when no colour is known, and then `noSwatch` says so. */
+  /** Swatch on N 6; absent when no colour is known, and then `noSwatch` says so. */
   readonly swatch?: Markup;
   readonly noSwatch?: string;
   /** One line: Munsell, or what sets it apart. */
   readonly line?: string;
   /** Signal word, when there is one. */
   readonly signalWord?: string;
+  /** What filters go by: words of a closed set, by a space; and all that a search may find it by. */
+  readonly tags?: string;
+  readonly search?: string;
 }
 
 export interface CatalogueGridView extends PageView {
   readonly kind: "catalogue-grid";
   readonly lead: readonly string[];
   readonly compare: LinkView;
+  /** Worked by assets/scripts/range.ts, hidden without it. */
+  readonly filters: {
+    readonly search: string;
+    readonly heading: string;
+    readonly choices: readonly { readonly tag: string; readonly text: string }[];
+    readonly found: string;
+    readonly nothing: string;
+  };
   /** This grid and the tables, the current one marked. */
   readonly orders: readonly LinkView[];
   readonly families: readonly {
@@ -404,41 +391,35 @@ export interface CatalogueTableView extends PageView {
 
 export interface HomeView extends PageView {
   readonly kind: "home";
+  /** Over the wall. */
+  readonly promise: string;
+  readonly press: string;
+  readonly wall: string;
+  /** Every colour, by family and from light to dark. */
+  readonly tiles: readonly TileView[];
   /** What the workshop makes, in its own words. */
   readonly about: readonly string[];
-  /** Two colours side by side, and what tells them apart. */
-  readonly pair?: {
-    readonly heading: string;
-    readonly sentence: string;
-    readonly colours: readonly [LeadingColourView, LeadingColourView];
-    /** Both under the same few properties. */
-    readonly comparison?: TableView;
-    /** Where they stand side by side in full. */
-    readonly compare?: LinkView;
-  };
-  readonly questionsHeading: string;
-  /** What the site answers, each linked to where. */
-  readonly questions: readonly { readonly question: string; readonly answer: InlineView }[];
-  readonly familiesHeading: string;
-  readonly families: readonly FamilyEntryView[];
-  readonly answersHeading?: string;
-  readonly answers: readonly AnswerEntryView[];
+  readonly ask?: WaysView;
+  readonly beside?: WaysView;
+  readonly know: WaysView;
 }
 
-export interface LeadingColourView {
+/** A colour on the wall: masstone above its tint, the name below. */
+export interface TileView {
   readonly name: string;
   readonly href: string;
-  readonly madeOf: string;
-  readonly panel: PictureView;
-  readonly sentence: string;
+  readonly colours: readonly { readonly hex: string; readonly displayP3?: string | undefined }[];
+  /** Said in place of a swatch. */
+  readonly missing?: string;
+  /** For filters: words of a closed set, by a space. */
+  readonly tags?: string;
 }
 
-export interface FamilyEntryView {
-  readonly name: string;
-  readonly href: string;
-  readonly count: string;
-  /** One strip with a swatch for each colour, on N 7. */
-  readonly strip?: Markup;
+/** A headed list of links, and one to all of them. */
+export interface WaysView {
+  readonly heading: string;
+  readonly links: readonly LinkView[];
+  readonly more?: LinkView;
 }
 
 export interface PigmentIndexView extends PageView {
@@ -524,23 +505,3 @@ export interface NotFoundView extends PageView {
   readonly lead: readonly string[];
   readonly links: readonly LinkView[];
 }
-
-/** Any page. The template of a kind is templates/pages/<kind>.njk. */
-export type AnyPageView =
-  | SheetView
-  | CatalogueGridView
-  | CatalogueTableView
-  | HomeView
-  | PigmentIndexView
-  | PigmentPageView
-  | AnswerIndexView
-  | AnswerPageView
-  | WhitesPageView
-  | MethodsView
-  | SourcesView
-  | AboutView
-  | LabelPageView
-  | CompareView
-  | ComparePairView
-  | CardsPageView
-  | NotFoundView;

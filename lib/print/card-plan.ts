@@ -52,7 +52,7 @@ export function cardGeometry({
   };
 }
 
-/** Munsell N 7, on which every swatch stands: Y 41.985 % by ASTM D1535 is L* 70.9. */
-export const N7: Ink = { lab: { L: 70.86, a: 0, b: 0 }, screen: { hex: "#adadad" } };
+/** Munsell N 6, on which every swatch stands: Y 29.30 % by ASTM D1535 is L* 61.0. */
+export const N6: Ink = { lab: { L: 61.05, a: 0, b: 0 }, screen: { hex: "#939393" } };
 /** Of labels beside what they label. */
 export const QUIET: Ink = { grey: 0.38 };

@@ -1,9 +1,9 @@
 import type { SvgNode } from "../plots/svg.ts";
 import { refusal } from "../plots/svg.ts";
-import { N7_GREY } from "../plots/picture.ts";
+import { PANEL_GREY } from "../plots/picture.ts";
 import { setInk } from "./draw-blocks.ts";
 import { BLACK, type Ink } from "./mark.ts";
-import { N7 } from "./card-plan.ts";
+import { N6 } from "./card-plan.ts";
 import type { PictureMark } from "./layout-tree.ts";
 import type { PrintDocument } from "./print-document.ts";
 import { MM_PER_PT } from "./text-lines.ts";
@@ -133,7 +133,7 @@ function inkOf(
   if (value === "none") return undefined;
   if (value === "currentColor") return current;
   if (value.startsWith("color(")) return above;
-  if (value === N7_GREY) return N7;
+  if (value === PANEL_GREY) return N6;
   return paints.get(value) ?? { srgb: value };
 }
 

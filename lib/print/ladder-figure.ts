@@ -2,7 +2,7 @@ import type { LadderStrip } from "../plots/ladder-strip.ts";
 import { ownColour } from "../pages/screen-swatch.ts";
 import type { TintSection } from "../sheet/sheet.ts";
 import type { Mark } from "./mark.ts";
-import { N7 } from "./card-plan.ts";
+import { N6 } from "./card-plan.ts";
 import type { Piece } from "./layout-tree.ts";
 import { setRuns } from "./paper-run.ts";
 import { measureText } from "./print-document.ts";
@@ -20,7 +20,7 @@ const LABEL_MM = 6.2;
 const FLAG_MM = 3;
 const LEAST_STEP_MM = 5.6;
 
-/** The let-downs of a colour in one white, from the strongest to the palest, in Lab on N 7; the words are those of the page's ladder. */
+/** The let-downs of a colour in one white, from the strongest to the palest, in Lab on N 6; the words are those of the page's ladder. */
 export function ladderFigure(tint: TintSection, words: LadderStrip, widthMm: number): Piece {
   const steps = tint.steps
     .filter((step) => ownColour(step) !== undefined)
@@ -108,7 +108,7 @@ export function ladderFigure(tint: TintSection, words: LadderStrip, widthMm: num
       tag: "Figure",
       alt: `${words.title}. ${words.description}`,
       marks: [
-        { kind: "box", xMm: 0, yMm: 0, widthMm, heightMm, ink: N7 },
+        { kind: "box", xMm: 0, yMm: 0, widthMm, heightMm, ink: N6 },
         ...marks,
         ...axis.marks.map((mark) => shifted(mark, MARGIN, y)),
       ],

@@ -11,7 +11,7 @@ import type {
 } from "../sheet/sheet.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
 import { BLACK, type Ink, type Mark } from "./mark.ts";
-import { N7 } from "./card-plan.ts";
+import { N6 } from "./card-plan.ts";
 import { printedLab } from "./printed-lab.ts";
 import { measureText } from "./print-document.ts";
 import { MM_PER_PT } from "./text-lines.ts";
@@ -62,7 +62,7 @@ export interface SwatchBox {
   readonly heightMm: number;
 }
 
-/** A swatch in its ink, with a hairline where it would be lost on N 7; hatched and said where no colour is known. */
+/** A swatch in its ink, with a hairline where it would be lost on N 6; hatched and said where no colour is known. */
 export function swatchMarks(
   ink: Ink | undefined,
   box: SwatchBox,
@@ -73,8 +73,8 @@ export function swatchMarks(
   if (ink !== undefined) {
     const lost =
       "lab" in ink &&
-      "lab" in N7 &&
-      Math.hypot(ink.lab.L - N7.lab.L, ink.lab.a, ink.lab.b) < LOST_BELOW;
+      "lab" in N6 &&
+      Math.hypot(ink.lab.L - N6.lab.L, ink.lab.a, ink.lab.b) < LOST_BELOW;
     return [{ kind: "box", ...box, ink }, ...(lost ? outline(box, { grey: 0.35 }) : [])];
   }
   const hatching: Mark[] = [];
@@ -100,7 +100,7 @@ export function swatchMarks(
             yMm: yMm + heightMm / 2 - sizePt * 0.26,
             widthMm: width + 2,
             heightMm: sizePt * 0.48,
-            ink: N7,
+            ink: N6,
           },
           {
             kind: "text",

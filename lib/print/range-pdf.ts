@@ -1,7 +1,7 @@
 import { byFamily } from "../pages/catalogue-pages.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { FAMILIES } from "../words/en/terms.ts";
-import { N7 } from "./card-plan.ts";
+import { N6 } from "./card-plan.ts";
 import { drawFlow } from "./draw-flow.ts";
 import { placedPieces } from "./paper-columns.ts";
 import { piecesOf, type Flow, type PaperSize, type Piece } from "./layout-tree.ts";
@@ -243,7 +243,7 @@ function contentsLine(
         {
           tag: "Artifact",
           marks: [
-            { kind: "box", xMm: 0, yMm: 0, widthMm: SWATCH_MM + 4, heightMm, ink: N7 },
+            { kind: "box", xMm: 0, yMm: 0, widthMm: SWATCH_MM + 4, heightMm, ink: N6 },
             ...swatchMarks(
               paintInk(sheet.notations.masstone),
               { xMm: 2, yMm: 0.8, widthMm: SWATCH_MM, heightMm: heightMm - 1.6 },

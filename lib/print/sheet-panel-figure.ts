@@ -1,7 +1,7 @@
 import type { PanelWords } from "../pages/sheet-panel.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Mark } from "./mark.ts";
-import { N7 } from "./card-plan.ts";
+import { N6 } from "./card-plan.ts";
 import type { Piece } from "./layout-tree.ts";
 import { setRuns } from "./paper-run.ts";
 import { measureText } from "./print-document.ts";
@@ -18,7 +18,7 @@ const CAPTION_MM = 4.4;
 const TINT_MM = 11;
 const ALONE_MM = 26;
 
-/** The first screen's panel on paper: masstone beside the tints at equal L* in each white, in Lab on N 7. */
+/** The first screen's panel on paper: masstone beside the tints at equal L* in each white, in Lab on N 6. */
 export function panelFigure(sheet: Sheet, words: PanelWords, widthMm: number): Piece {
   const { levels, whites } = words;
   const alone = whites.length === 0;
@@ -110,7 +110,7 @@ export function panelFigure(sheet: Sheet, words: PanelWords, widthMm: number): P
     content: {
       tag: "Figure",
       alt: `${words.title}. ${words.description}`,
-      marks: [{ kind: "box", xMm: 0, yMm: 0, widthMm, heightMm, ink: N7 }, ...marks],
+      marks: [{ kind: "box", xMm: 0, yMm: 0, widthMm, heightMm, ink: N6 }, ...marks],
     },
   };
 }

@@ -1,5 +1,5 @@
 import type { SheetPage } from "../pages/section-views.ts";
-import type { SheetView } from "../present/views.ts";
+import type { SheetContent } from "../present/views.ts";
 import { pageCount, placedPieces, type Column, type PlacedPiece } from "./paper-columns.ts";
 import { piecesOf, type Flow, type Piece } from "./layout-tree.ts";
 import type { PaperSize } from "./layout-tree.ts";
@@ -27,17 +27,8 @@ export interface LaidOutSheet {
 }
 
 /** Parts of a sheet's page that paper leaves to the site. */
-export const LEFT_TO_THE_SITE = [
-  "range",
-  "label",
-  "pigment",
-  "notes",
-  "evidence",
-  "contents",
-  "downloads",
-  "jsonLd",
-] as const;
-export type PrintedView = Omit<SheetView, (typeof LEFT_TO_THE_SITE)[number]>;
+export const LEFT_TO_THE_SITE = ["jsonLd"] as const;
+export type PrintedView = Omit<SheetContent, (typeof LEFT_TO_THE_SITE)[number]>;
 
 export interface SheetToPrint {
   readonly view: PrintedView;

@@ -1,7 +1,7 @@
 import {
   BLEED_MM,
   CAUTION_MIN_PT,
-  N7,
+  N6,
   QUIET,
   type CardGeometry,
   type CardPlan,
@@ -114,7 +114,7 @@ function triedFront(
             yMm: -BLEED_MM,
             widthMm: panelMm + BLEED_MM,
             heightMm: heightMm + 2 * BLEED_MM,
-            ink: N7,
+            ink: N6,
           },
         ],
       },

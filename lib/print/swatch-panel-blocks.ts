@@ -1,5 +1,5 @@
 import type { CardSwatch } from "./card-content.ts";
-import { BLEED_MM, N7, QUIET, TEXT_MIN_PT, type CardGeometry, type CardPlan } from "./card-plan.ts";
+import { BLEED_MM, N6, QUIET, TEXT_MIN_PT, type CardGeometry, type CardPlan } from "./card-plan.ts";
 import { BLACK, WHITE, type Block, type Mark } from "./mark.ts";
 import { placedText } from "./set-text.ts";
 import { STANDING_MARK_WIDTH, standingMarks } from "./standing-marks.ts";
@@ -19,7 +19,7 @@ export interface SwatchPanel {
   readonly sizesLeft: boolean;
 }
 
-/** Masstone, two tints at equal L* with their white, and at the foot what a tube costs; all on N 7, off three edges. */
+/** Masstone, two tints at equal L* with their white, and at the foot what a tube costs; all on N 6, off three edges. */
 export function swatchPanelBlocks(
   plan: CardPlan,
   { safeMm, heightMm, type }: CardGeometry,
@@ -87,7 +87,7 @@ export function swatchPanelBlocks(
             yMm: -BLEED_MM,
             widthMm: safeMm * 2 - 0.5 + width + BLEED_MM,
             heightMm: heightMm + 2 * BLEED_MM,
-            ink: N7,
+            ink: N6,
           },
         ],
       },

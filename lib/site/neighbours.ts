@@ -25,7 +25,7 @@ export function neighboursOf(
             metamerism: {
               daylight: tidy(lights.daylight),
               lamplight: tidy(lights.lamplight),
-              index: tidy(lights.index),
+              index: tidy(lights.statement.values.index),
             },
           }),
     };

@@ -1,7 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { AnyPageView, DownloadView } from "../present/views.ts";
+import type { AnyPageView } from "../blocks/page-kinds.ts";
+import type { DownloadView } from "../present/views.ts";
 import { cardSizes, PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { cardsPdf } from "../print/cards-pdf.ts";
@@ -276,8 +277,18 @@ function withPapers(
     if (view.kind === "sheet")
       return {
         ...view,
+        actions: [
+          ...link(path.replace("index.html", "sheet.pdf"), "sheet.pdf", text.sheet).map(
+            ({ href }) => ({ text: words.pages.sheetPage.print, href }),
+          ),
+          ...view.actions,
+        ],
+      };
+    if (view.kind === "bench")
+      return {
+        ...view,
         downloads: [
-          ...link(path.replace("index.html", "sheet.pdf"), "sheet.pdf", text.sheet),
+          ...link(path.replace("bench/index.html", "sheet.pdf"), "../sheet.pdf", text.sheet),
           ...view.downloads,
         ],
       };

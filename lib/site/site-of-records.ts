@@ -12,8 +12,10 @@ import {
 import { comparePage, comparePairPage, pairAddress, shownColours } from "../pages/compare-pages.ts";
 import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
-import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
+import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
+import { benchPage, benchPath } from "../pages/bench-page.ts";
+import { sheetContent } from "../pages/sheet-content.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { cardSizes } from "../print/card-size.ts";
 import { cardsFolder, cardsPage } from "../print/cards-page.ts";
@@ -22,7 +24,7 @@ import { siteFrame } from "../pages/site-frame.ts";
 import { whitesPage } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
-import type { AnyPageView } from "../present/views.ts";
+import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
@@ -52,8 +54,9 @@ export function siteOf(
       pages,
       files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)],
       sheetCount: worked.published.length,
+      sheets: worked.published.map(({ worded }) => worded.sheet),
       prints: {
-        sheets: sheetsToPrint(pages, worked.context),
+        sheets: sheetsToPrint(worked),
         cards: worked.cards,
         context: worked.context,
       },
@@ -81,9 +84,12 @@ function sitePages(
     ...(context.sheets.some(({ sheet }) => isNearNeutral(sheet))
       ? [page(WHITES_PATH, (place) => whitesPage(context, place))]
       : []),
+    ...published.map(({ worded }) =>
+      page(`colours/${worded.sheet.slug}/index.html`, (place) => sheetPage(worded, context, place)),
+    ),
     ...published.map(({ worded, revision: own }) =>
-      page(`colours/${worded.sheet.slug}/index.html`, (place) => ({
-        ...sheetPage(worded, own, context, place),
+      page(benchPath(worded.sheet.slug), (place) => ({
+        ...benchPage(worded, own, context, place),
         reply: sheetReply(worded, context),
       })),
     ),
@@ -118,14 +124,18 @@ function sitePages(
   ];
 }
 
-/** A sheet goes on paper from the view that its page is made of. */
-function sheetsToPrint(pages: readonly PageEntry[], context: PageContext): SheetToPrint[] {
-  return context.sheets.flatMap((worded) => {
+/** A sheet's content for paper, filled when something is printed. */
+function sheetsToPrint({ published, context }: WorkedSite): SheetToPrint[] {
+  return published.map(({ worded, revision: own }) => {
     const place = pagePlace(`colours/${worded.sheet.slug}/index.html`);
-    const view = pages.find(({ path }) => path === place.path)?.view;
-    return view?.kind === "sheet"
-      ? [{ view, page: { context, worded, place, words: context.words } }]
-      : [];
+    let content: SheetToPrint["view"] | undefined;
+    return {
+      page: { context, worded, place, words: context.words },
+      get view() {
+        content ??= sheetContent(worded, own, context, place);
+        return content;
+      },
+    };
   });
 }
 

@@ -1,6 +1,8 @@
 import type { PageContext } from "../pages/page-context.ts";
-import type { AnyPageView, SiteView } from "../present/views.ts";
+import type { AnyPageView } from "../blocks/page-kinds.ts";
+import type { SiteView } from "../present/views.ts";
 import type { RangeCards } from "../print/range-cards.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 
 /** The sheets as paper takes them, in order of slug. */
@@ -35,6 +37,8 @@ export interface Site {
   readonly pages: readonly PageEntry[];
   readonly files: readonly DataFile[];
   readonly sheetCount: number;
+  /** Colours that a picture to pass on is made of. */
+  readonly sheets?: readonly Sheet[];
   /** What a build may put on paper. */
   readonly prints?: RangeToPrint;
   readonly papers?: readonly BinaryFile[];

@@ -7,6 +7,7 @@ import { FONT_FILES, FONT_LICENCES } from "./font-files.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
 import { OutputFault } from "./output-folder.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
+import { shareImages } from "./share-images.ts";
 import type { Site } from "./site.ts";
 
 export const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
@@ -14,6 +15,8 @@ export const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 /** Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`. */
 export async function writeSite(site: Site, dir: string): Promise<void> {
   writeData(site, dir);
+  for (const { path, bytes } of await shareImages(site.sheets ?? []))
+    writeFileSync(join(dir, path), bytes);
   copyAssets(dir);
   const eleventy = await newEleventy(dir, (config) => configure(config, () => site), {
     quietMode: true,

@@ -12,7 +12,7 @@ export const COLORIMETRY_SOURCES = {
     citation:
       "CIE 15:2018. Colorimetry, 4th edition. Commission Internationale de l'Eclairage, Vienna.",
     standing: "read",
-    note: "White points read; the clauses on summation, interpolation and extrapolation from memory.",
+    note: "White points read, and the lamps LED-B3 and FL11 in a public copy; the clauses on summation, interpolation and extrapolation from memory.",
   },
   "iso-11664-6": {
     citation: "ISO/CIE 11664-6:2022. Colorimetry - Part 6: CIEDE2000 colour-difference formula.",
@@ -62,6 +62,11 @@ export const COLORIMETRY_SOURCES = {
     citation: "python-colormath 3.0.0, as packaged by Debian. BSD-3-Clause licence.",
     standing: "read",
     note: "The 10 nm tables of observers and illuminants that are carried here.",
+  },
+  "colour-science": {
+    citation: "colour-science 0.4, PyPI. BSD-3-Clause licence.",
+    standing: "read",
+    note: "The 5 nm tables of the lamps LED-B3 and FL11 that are carried here.",
   },
   "munsell-npm": {
     citation: "munsell 1.1.6, npm. MPL-2.0 licence.",

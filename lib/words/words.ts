@@ -42,6 +42,10 @@ export interface Words {
   readonly tintSentence: (
     tints: readonly { readonly white: string; readonly ruling: Statement }[],
   ) => string;
+  /** The same in words alone, for a first screen. Absent when no white can be judged. */
+  readonly tintsInWords: (
+    tints: readonly { readonly white: string; readonly ruling: Statement }[],
+  ) => string | undefined;
   /** The same in a few words, for a card. Absent when no white can be judged. */
   readonly cardSentence: (
     tints: readonly {

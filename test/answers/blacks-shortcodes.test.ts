@@ -63,7 +63,7 @@ describe("shortcodes of blacks, whites and theory", () => {
       "{% theory %}\n\n{% theory show=told %}\n\n{% theory show=untold %}\n\n{% theory show=inputs %}",
     );
     expect(faults).toEqual([]);
-    expect(svgIn(picture)).not.toMatch(/plot__mark|fill="#(?!adadad)(?!111111)[0-9a-f]{6}"|swatch/);
+    expect(svgIn(picture)).not.toMatch(/plot__mark|fill="#(?!939393)(?!111111)[0-9a-f]{6}"|swatch/);
     const items = (part: AnswerPartView | undefined): string[] =>
       part?.kind === "list" ? part.list.items.map(({ text }) => text) : [];
     // Robust by a calculation of its own (optics reference): bluer in titanium than in lead, coarse carbon bluer than fine.

@@ -189,9 +189,9 @@ describe("masstones and tints", () => {
     expect(row("white.w", at({}), at({})).level).toBeUndefined();
   });
 
-  test("a white that one of them was not let down in is not told", () => {
+  test("a white that one of them was not let down in is not stated", () => {
     expect(row("white.w", at({ 50: [0, 0] }), undefined)).toMatchObject({
-      verdict: "not told",
+      verdict: "not stated",
       ruling: { rule: "compared-not-stated", values: { names: ["Two"] } },
     });
   });
@@ -225,7 +225,7 @@ describe("words and sets", () => {
 test("of three, two that differ differ though the third states nothing; two that agree do not make all the same", () => {
   expect(row("opacity", word("opaque"), word("transparent"), undefined).verdict).toBe("differs");
   expect(row("opacity", word("opaque"), word("opaque"), undefined)).toMatchObject({
-    verdict: "not told",
+    verdict: "not stated",
     ruling: { values: { names: ["Three"] } },
   });
 });

@@ -30,7 +30,7 @@ describe("interpolation by value band", () => {
     expect(munsellInterpolation(value)).toMatchObject({ chroma95, hueNumber95 });
   });
 
-  test.each([0.99, 9.01, NaN])("V %s was not compared", (value) => {
+  test.each([0.99, NaN])("V %s was not compared", (value) => {
     expect(munsellInterpolation(value)).toBeUndefined();
     const noise = { value: 0.1, chroma: 0.2, hueNumber: 0.3 };
     expect(munsellUncertainty(value, noise)).toEqual(noise);

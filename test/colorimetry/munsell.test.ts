@@ -148,8 +148,8 @@ describe("the forms of a notation", () => {
   test.each([
     [8.99, false],
     [9.01, true],
-  ])("chroma at V %s: extrapolated %s", (value, extrapolated) => {
-    expect(known(grey(1, value)).chromaExtrapolated).toBe(extrapolated);
+  ])("V %s: between the palest colours of the renotation and white, %s", (value, between) => {
+    expect(known(grey(1, value)).betweenNineAndWhite).toBe(between);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { N7_GREY, TEXT_SIZE } from "../../lib/plots/picture.ts";
+import { PANEL_GREY, TEXT_SIZE } from "../../lib/plots/picture.ts";
 import { textWidth } from "../../lib/plots/text-width.ts";
 import { sharedArea, type Box } from "../../lib/plots/box.ts";
 import { EXAMPLE_PICTURES } from "./example-pictures.ts";
@@ -53,7 +53,7 @@ describe.each(PICTURES)("$name", ({ root, all }) => {
           value === undefined ||
           value === "none" ||
           value === "currentColor" ||
-          value === N7_GREY
+          value === PANEL_GREY
         )
           continue;
         if (name === "g") {

@@ -438,9 +438,9 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
         standing: "measured",
       },
       {
-        label: "N 7 grey",
+        label: "N 6 grey",
         spectrum: spectrum(() => 0.42),
-        colour: { hex: "#adadad" },
+        colour: { hex: "#939393" },
         standing: "estimated",
       },
     ],

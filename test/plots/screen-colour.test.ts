@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { N7_GREY } from "../../lib/plots/picture.ts";
+import { PANEL_GREY } from "../../lib/plots/picture.ts";
 import { ownColourLine, swatch } from "../../lib/plots/screen-colour.ts";
 import { element, writtenSvg } from "../../lib/plots/svg.ts";
 import { parsedSvg } from "./parsed-svg.ts";
@@ -25,8 +25,9 @@ describe("swatch", () => {
   });
 
   test.each([
-    ["#adadad", true],
-    ["#a2a8b0", true],
+    ["#939393", true],
+    ["#8f959c", true],
+    ["#adadad", false],
     ["#707780", false],
     ["#ffffff", false],
     ["#ad00ad", false],
@@ -65,14 +66,14 @@ describe("swatch", () => {
   });
 });
 
-test("the panel is Munsell N 7, strictly neutral", () => {
-  // ASTM D1535 value function at V = 7, then the sRGB transfer function of IEC 61966-2-1; an equal R, G, B has a* = b* = 0.
-  const V = 7;
+test("the panel is Munsell N 6, strictly neutral", () => {
+  // ASTM D1535 value function at V = 6, then the sRGB transfer function of IEC 61966-2-1; an equal R, G, B has a* = b* = 0.
+  const V = 6;
   const Y =
     (1.1914 * V - 0.22533 * V ** 2 + 0.23352 * V ** 3 - 0.020484 * V ** 4 + 0.00081939 * V ** 5) /
     100;
   const level = Math.round(255 * (1.055 * Y ** (1 / 2.4) - 0.055)).toString(16);
-  expect(N7_GREY).toBe(`#${level}${level}${level}`);
+  expect(PANEL_GREY).toBe(`#${level}${level}${level}`);
 });
 
 test("a line in the panel's own grey still has a dark rim", () => {
@@ -81,7 +82,7 @@ test("a line in the panel's own grey still has a dark rim", () => {
       element(
         "g",
         {},
-        ownColourLine({ hex: N7_GREY }, [
+        ownColourLine({ hex: PANEL_GREY }, [
           { x: 0, y: 0 },
           { x: 9, y: 9 },
         ]),

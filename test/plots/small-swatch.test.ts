@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { N7_GREY } from "../../lib/plots/picture.ts";
+import { PANEL_GREY } from "../../lib/plots/picture.ts";
 import { cardSwatch, cellSwatch, familyStrip } from "../../lib/plots/small-swatch.ts";
 import { hasClass, numberOf, parsedSvg } from "./parsed-svg.ts";
 
@@ -17,11 +17,11 @@ test("a card's swatch is named in words, escaped", () => {
 test.each([
   ["a cell", cellSwatch(one)],
   ["a family", familyStrip([one, other])],
-])("%s is decoration on N 7, with room around every swatch", (_, svg) => {
+])("%s is decoration on N 6, with room around every swatch", (_, svg) => {
   const { root, all } = parsedSvg(svg);
   expect(root.attributes["aria-hidden"]).toBe("true");
   const ground = all.find((element) => hasClass(element, "panel"));
-  expect(ground?.attributes.fill).toBe(N7_GREY);
+  expect(ground?.attributes.fill).toBe(PANEL_GREY);
   if (ground === undefined) return;
   for (const rect of all
     .filter((element) => hasClass(element, "swatch"))

@@ -67,16 +67,21 @@ const SPINEL = shown("spinel-black", "Spinel Black", {
 describe("a comparison", () => {
   const view = comparisonView([LAMP, SPINEL], WORDS, "../");
 
-  test("has what differs first, then what cannot be told apart, then folded what is the same", () => {
+  test("has what differs first, then what is too close to call; what is the same, and what one of them does not state, is folded", () => {
     expect(
       view.parts.map(({ id, rows, folded }) => [id, rows.map(({ head }) => head), folded]),
     ).toEqual([
       ["differs", ["In titanium white", "Oil index"], undefined],
-      ["not-told", ["Masstone", "Nearest in colour", "Mulled or milled"], undefined],
+      ["not-told", ["Masstone"], undefined],
       ["same", ["Finish"], "Finish"],
+      [
+        "not-stated",
+        ["Nearest in colour", "Mulled or milled"],
+        "Nearest in colour, mulled or milled",
+      ],
     ]);
     expect(view.summary).toBe(
-      "Of what is known, 2 things differ, 3 cannot be told apart and 1 is the same.",
+      "They differ in what they do in titanium white and oil index. Too close to call: masstone.",
     );
     expect(view.unstated).toMatch(
       /^Not stated for any of them: tinting strength, opacity, .* and oil\.$/,
@@ -94,7 +99,7 @@ describe("a comparison", () => {
       ],
     });
     expect(oil?.saying).toBe("Lamp black takes 3.7 times the oil of spinel black.");
-    expect(view.parts[1]?.rows[2]?.cells).toEqual([
+    expect(view.parts[3]?.rows[1]?.cells).toEqual([
       { text: "Mulled", items: [] },
       { standing: { kind: "not stated", word: "not stated" }, items: [] },
     ]);
@@ -105,15 +110,18 @@ describe("a comparison", () => {
       { text: "Lamp Black", href: "../colours/lamp-black/" },
       { text: "Spinel Black", href: "../colours/spinel-black/" },
     ]);
-    expect(comparisonView([LAMP, SPINEL], WORDS, "../../").parts[1]?.rows[1]?.cells[0]?.href).toBe(
+    expect(comparisonView([LAMP, SPINEL], WORDS, "../../").parts[3]?.rows[0]?.cells[0]?.href).toBe(
       "../../colours/furnace-black/",
     );
   });
 
-  test("of one difference alone reads as one", () => {
-    expect([COMPARE_PAGES.summary(1, 0, 0), COMPARE_PAGES.summary(0, 2, 1)]).toEqual([
-      "Of what is known, 1 thing differs.",
-      "Of what is known, 2 things cannot be told apart and 1 is the same.",
+  test("names what differs and what is too close to call, and never counts what one does not state", () => {
+    expect([
+      COMPARE_PAGES.summary(["Drying"], []),
+      COMPARE_PAGES.summary([], ["Finish", "Oil index"]),
+    ]).toEqual([
+      "They differ in drying.",
+      "No difference is proved. Too close to call: finish and oil index.",
     ]);
   });
 
@@ -126,7 +134,10 @@ describe("a comparison", () => {
 
 describe("its tables", () => {
   const page = (colours: readonly ShownColour[]): string =>
-    comparisonMarkup(comparisonView(colours, WORDS, "../"), "Property");
+    comparisonMarkup(comparisonView(colours, WORDS, "../"), {
+      property: "Property",
+      finding: "Finding",
+    });
   const faults = async (body: string): Promise<string[]> => {
     const report = await new HtmlValidate({
       extends: ["html-validate:standard", "html-validate:a11y"],
@@ -140,10 +151,10 @@ describe("its tables", () => {
   test("are valid HTML with a caption, and a head to each column and row", async () => {
     const html = page([LAMP, SPINEL]);
     expect(await faults(html)).toEqual([]);
-    expect(html.match(/<caption class="hidden">/g)).toHaveLength(3);
-    expect(html.match(/<th scope="col">/g)).toHaveLength(9);
+    expect(html.match(/<caption class="hidden">/g)).toHaveLength(4);
+    expect(html.match(/<th scope="col">/g)).toHaveLength(16);
     expect(html.match(/<th scope="row">/g)).toHaveLength(6);
-    expect(html.match(/<td /g)).toHaveLength(12);
+    expect(html.match(/<td /g)).toHaveLength(18);
   });
 
   test("let no text of a record become markup", async () => {

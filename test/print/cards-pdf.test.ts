@@ -140,7 +140,7 @@ describe.each(SIZES.map((size) => ({ name: size.name, size })))("cards of $name"
     }
     expect(text).toContain(
       solid(
-        "Worked from suppliers' data. The label and safety data sheet prevail; local codes and licensed practice come first.",
+        "From our suppliers\u2019 data. The label, the safety data sheet, local codes and licensed practice come first.",
       ),
     );
     expect(text).toContain(solid(CONTEXT.words.pages.ragLine));

@@ -105,7 +105,9 @@ describe("from the catalogue to a sheet to an answer, and a reply to send", () =
           .getByRole("link", { name: "Lamp Black", exact: true })
           .first()
           .click();
+        await page.getByRole("link", { name: "Lamp Black at the bench" }).click();
         expect(await reply(page)).toContain("What should I know of Lamp Black?");
+        await page.getByRole("link", { name: "Lamp Black, for the painter" }).click();
         await page.getByRole("main").getByRole("link", { name: QUESTION }).first().click();
         expect(path(page)).toBe(ANSWER);
         expect((await reply(page)).match(/^- .+: .+ \(.+\)$/gm)?.length).toBeGreaterThan(2);
@@ -142,9 +144,9 @@ function publishedFigures(slug: string): ReadonlyMap<string, PublishedFigure> {
   return read;
 }
 
-const REPLIES = sitePages().filter(({ kind }) => kind === "answer" || kind === "sheet");
+const REPLIES = sitePages().filter(({ kind }) => kind === "answer" || kind === "bench");
 
-test("every answer and every sheet has a reply", () => {
+test("every answer and every bench page has a reply", () => {
   expect(REPLIES.length).toBeGreaterThan(40);
   expect(
     REPLIES.filter(({ html }) => !html.includes("data-reply=")).map(({ file }) => file),

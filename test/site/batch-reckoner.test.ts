@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { connectedBrowser } from "../support/connected-browser.ts";
 
 const browser = connectedBrowser();
-const sheet = (slug: string): string => `${inject("siteAddress")}/colours/${slug}/`;
+const sheet = (slug: string): string => `${inject("siteAddress")}/colours/${slug}/bench/`;
 
 /** Opens a sheet, and tells what its browser complains of. */
 async function opened(
@@ -64,7 +64,7 @@ describe("a batch of any size, in the browser", () => {
 
   test("without script the table stands and the reckoner is not there", async () => {
     const { page } = await opened("lamp-black", false);
-    expect(await page.locator(".batch table").first().isVisible()).toBe(true);
+    expect(await page.locator("#batch table").first().isVisible()).toBe(true);
     expect(await page.locator(".reckoner").isVisible()).toBe(false);
     await page.context().close();
   });

@@ -61,7 +61,17 @@ describe("every page", () => {
 });
 
 describe("what a page weighs", () => {
+  const elements = (html: string): number => (html.match(/<[a-z]/g) ?? []).length;
+
   test.each(PAGES.filter(({ kind }) => kind === "sheet"))(
+    "$file: less than 60 kB gzipped, and 1,500 elements",
+    ({ html }) => {
+      expect(gzipSync(html).length).toBeLessThan(60_000);
+      expect(elements(html)).toBeLessThan(1500);
+    },
+  );
+
+  test.each(PAGES.filter(({ kind }) => kind === "bench"))(
     "$file: less than 60 kB gzipped",
     ({ html }) => {
       expect(gzipSync(html).length).toBeLessThan(60_000);

@@ -133,8 +133,9 @@ describe("the demonstration as built", () => {
   const kilobytes = (path: string): number => statSync(join(inject("siteDir"), path)).size / 1000;
 
   test("links each sheet's PDF from its page, with its size in words", () => {
-    const page = read("colours/bone-black/index.html");
-    expect(page).toMatch(/href="sheet\.pdf"/);
+    expect(read("colours/bone-black/index.html")).toMatch(/href="sheet\.pdf">Sheet to print</);
+    const page = read("colours/bone-black/bench/index.html");
+    expect(page).toMatch(/href="\.\.\/sheet\.pdf"/);
     expect(page).toContain(
       `this sheet to print, ${Math.round(kilobytes("colours/bone-black/sheet.pdf"))} kB`,
     );

@@ -39,9 +39,9 @@ const unescaped = (text: string): string =>
     .replaceAll("&amp;", "&");
 
 describe("replies", () => {
-  const pages = sitePages().filter(({ kind }) => kind === "sheet" || kind === "answer");
+  const pages = sitePages().filter(({ kind }) => kind === "bench" || kind === "answer");
 
-  test("stand on every sheet and answer, as text that needs no script", () => {
+  test("stand on every bench page and answer, as text that needs no script", () => {
     expect(pages.length).toBeGreaterThan(50);
     for (const { file, html } of pages)
       expect(/<textarea [^>]*readonly[^>]*>Thank you for asking\.\n/.test(html), file).toBe(true);
@@ -79,7 +79,8 @@ describe("replies", () => {
   });
 
   test("of lead white carry its label in full and defer to it", () => {
-    const html = pages.find(({ file }) => file === "colours/lead-white/index.html")?.html ?? "";
+    const html =
+      pages.find(({ file }) => file === "colours/lead-white/bench/index.html")?.html ?? "";
     const text = unescaped(/<textarea [^>]*>([^<]*)</.exec(html)?.[1] ?? "");
     for (const part of [
       "Danger.",

@@ -29,15 +29,17 @@ export function siteFiles(): string[] {
 }
 
 /** Sheets at both ends of completeness: many drawdowns in three whites, a chip by eye alone, nothing but a name and pigments. */
-const SHEETS = ["lamp-black", "green-earth", "slate-grey"].map(
-  (slug) => `colours/${slug}/index.html`,
-);
+const SHEETS = ["lamp-black", "green-earth", "slate-grey"].flatMap((slug) => [
+  `colours/${slug}/index.html`,
+  `colours/${slug}/bench/index.html`,
+]);
 
-/** A page of each kind, and three sheets. */
+/** A page of each kind, and three sheets with their bench pages. */
 export function pagesOfEachKind(): SitePage[] {
   const pages = sitePages();
   const firsts = pages.filter(
-    ({ kind }, i) => kind !== "sheet" && pages.findIndex((other) => other.kind === kind) === i,
+    ({ kind }, i) =>
+      kind !== "sheet" && kind !== "bench" && pages.findIndex((other) => other.kind === kind) === i,
   );
   return [...firsts, ...pages.filter(({ file }) => SHEETS.includes(file))];
 }

@@ -7,9 +7,9 @@ import { asMarkup, type Markup, type PictureView } from "../../lib/present/views
 
 /** Invented drawings, so that pages are laid out with the real shapes and sizes. */
 
-const PANEL_GREY = "#adadad";
+const PANEL_GREY = "#939393";
 
-/** A catalogue swatch: masstone above, tint below, on N 7. */
+/** A catalogue swatch: masstone above, tint below, on N 6. */
 export function swatch(fill: string, name: string, tint: string): Markup {
   return asMarkup(
     `<svg class="plot plot--card" viewBox="0 0 120 84" role="img" aria-label="${name}"><rect class="panel" width="120" height="84" fill="${PANEL_GREY}"/><g class="swatch" fill="${fill}"><rect width="120" height="54"/></g><g class="swatch" fill="${tint}"><rect y="60" width="120" height="24"/></g></svg>`,

@@ -5,16 +5,11 @@
 import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
 import type { ComparePairView, CompareView } from "../../lib/present/comparison-types.ts";
 import type { AnswerIndexView, AnswerPageView, ReplyView } from "../../lib/present/answer-views.ts";
-import type {
-  LabelPageView,
-  LabelTextView,
-  OilSectionView,
-} from "../../lib/present/paint-views.ts";
+import type { LabelPageView } from "../../lib/present/paint-views.ts";
 import { pictogramSvg } from "../../lib/plots/pictogram.ts";
 import { asMarkup } from "../../lib/present/views.ts";
 import type {
   AboutView,
-  AnyPageView,
   CatalogueGridView,
   CatalogueTableView,
   CellView,
@@ -25,15 +20,15 @@ import type {
   PigmentIndexView,
   PigmentPageView,
   PropertyView,
-  SectionView,
-  SheetView,
   SiteView,
   SourcesView,
   StandingView,
   TableView,
 } from "../../lib/present/views.ts";
+import type { AnyPageView } from "../../lib/blocks/page-kinds.ts";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
-import { cellSwatch, curve, familyStrip, ladder, panel, place, swatch, trail } from "./drawings.ts";
+import { blockPages, type FixtureParts } from "./block-fixtures.ts";
+import { cellSwatch, familyStrip, panel, swatch, trail } from "./drawings.ts";
 
 const known = (kind: StandingKind, restsOn?: string): StandingView => ({
   kind,
@@ -62,12 +57,12 @@ export function site(root: string, current?: string): SiteView {
       link("Pigments", "pigments/"),
       link("Answers", "answers/"),
       link("Methods", "methods/"),
-      link("Sources", "sources/"),
-      link("About", "about/"),
     ],
+    more: [link("Sources", "sources/"), link("About", "about/")],
     words: {
       skip: "Skip to the text",
       mainNavigation: "Site",
+      more: "More",
       onThisPage: "On this page",
       property: "Property",
       value: "Value",
@@ -114,9 +109,6 @@ const TINTS = [
   ["#b0aea9", "#7b7875", "#4a4847"],
   ["#acadae", "#77777a", undefined],
 ];
-const LADDER = ["#211f1e", "#4b4e54", "#5d6169", "#73777e", "#8b9097", "#a7acb3", "#c2c6cb"];
-const WARM_LADDER = ["#211f1e", "#504d4b", "#625f5c", "#7b7875", "#94918c", "#b0aea9", "#cac8c2"];
-
 const card = (
   name: string,
   pigments: string,
@@ -225,13 +217,6 @@ const LABEL_BLOCK: LabelView = {
     leftOut: [{ statement: "H332", text: "No dust comes out of a paste.", sources: [] }],
   },
 };
-const labelWithout = (heading: string, remark: string): LabelView => ({
-  heading,
-  remarks: [remark],
-  precautionaryHeading: "Precautions",
-  precautionary: [],
-});
-
 const row = (
   name: string,
   value: string,
@@ -239,8 +224,6 @@ const row = (
   standing: StandingView,
   more: Partial<PropertyView> = {},
 ): PropertyView => ({ name, value, standing, ...(unit === undefined ? {} : { unit }), ...more });
-
-const NOTHING = { summary: [], pictures: [], tables: [], lists: [], terms: [] } as const;
 
 const STEPS: TableView = {
   caption: "Bone black in titanium white, by mass of paint",
@@ -267,607 +250,6 @@ const STEPS: TableView = {
   note: "Delta-E00 at about 68 %. L* a* b* under D65, 10° observer, 45/0.",
 };
 
-const section = (id: string, heading: string, parts: Partial<SectionView>): SectionView => ({
-  ...NOTHING,
-  id,
-  heading,
-  ...parts,
-});
-
-const oilSection = (
-  parts: Partial<SectionView>,
-  more: Partial<OilSectionView>,
-): OilSectionView => ({ ...section("oil", "Oil and finish", parts), ...more });
-
-const LABEL_TEXT: LabelTextView = {
-  id: "label",
-  heading: "Label text",
-  lead: "To copy onto a label, the lot to be written in.",
-  link: { text: "What each line means", href: "../../label/" },
-  text: "Bone black\nSaltreach Colourworks\n\nPigment: Bone black (PBk 9)\nVehicle: linseed oil\nLightfastness not tested here.\n\nLot: ______",
-};
-
-export const SHEET: SheetView = {
-  ...PAGE,
-  kind: "sheet",
-  heading: "Bone black",
-  name: "Bone black",
-  canonical: "https://colours.example/colours/bone-black/",
-  jsonLd: asMarkup(`{"@context":"https://schema.org","@type":"Product","name":"Bone black"}`),
-  madeOf: [
-    { text: "Bone black", href: "../../pigments/bone-black/" },
-    { text: " (" },
-    { text: "PBk 9", index: true },
-    { text: "), mulled in cold-pressed linseed oil" },
-  ],
-  panel: panel("panel", "#211f1e", TINTS),
-  sentence:
-    "A deep neutral black that turns clearly blue in titanium white and stays a warm grey in lead white; it dries slowly and wants much oil.",
-  facts: [
-    {
-      name: "Munsell",
-      word: "N 1.3/",
-      detail: "masstone, gloss excluded",
-      standing: known("derived"),
-      href: "#notations",
-    },
-    {
-      name: "Lightfastness",
-      word: "Excellent",
-      detail: "expected; not tested here",
-      standing: known("estimated"),
-      href: "#permanence",
-    },
-    {
-      name: "Opacity",
-      word: "Semi-opaque",
-      detail: "contrast ratio 0.94",
-      standing: known("measured"),
-      href: "#strength",
-    },
-    {
-      name: "Drying",
-      word: "Slow",
-      detail: "6–12 days to touch",
-      standing: known("estimated"),
-      href: "#drying",
-    },
-    {
-      name: "Strength",
-      word: "–",
-      detail: "needs a tint of the reference black",
-      standing: NOT_STATED,
-      href: "#strength",
-    },
-    {
-      name: "Oil",
-      word: "High",
-      detail: "92 g to 100 g of pigment",
-      standing: known("stated"),
-      href: "#oil",
-    },
-  ],
-  ragLine:
-    "Oily rags can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can.",
-  revision: "Revision 3f2a91c0, from records of 3 November 2026",
-  terms: [
-    {
-      term: "Masstone",
-      gloss: "the colour of the paint alone, in a film thick enough to hide its ground.",
-    },
-    { term: "Tint", gloss: "the paint let down with a white." },
-    {
-      term: "Munsell",
-      gloss: "hue, then value from 0 (black) to 10 (white), then chroma; N is a neutral.",
-    },
-    { term: "Oil index", gloss: "grams of oil to 100 g of pigment, in the paint as made." },
-  ],
-  contents: [
-    { text: "In the whites", href: "#whites" },
-    { text: "Strength and hiding", href: "#strength" },
-    { text: "Drying and layering", href: "#drying" },
-    { text: "Permanence", href: "#permanence" },
-    { text: "Oil and finish", href: "#oil" },
-    { text: "Handling", href: "#handling" },
-    { text: "The pigment", href: "#pigment" },
-    { text: "Among the range", href: "#range" },
-    { text: "Notations", href: "#notations" },
-    { text: "Evidence", href: "#evidence" },
-  ],
-  whites: {
-    ...section("whites", "In the whites", {
-      summary: [
-        "At equal lightness it is bluer in titanium white than in lead white, by about 5 units of b*.",
-      ],
-      terms: [
-        { term: "L* a* b*", gloss: "lightness from 0 to 100, green to red, blue to yellow." },
-      ],
-    }),
-    whites: [
-      {
-        id: "whites-titanium",
-        heading: "In titanium white (PW 6)",
-        sentence: "It turns clearly blue, most at middle greys.",
-        standing: known("derived", "rests on measured tints"),
-        ladder: ladder(
-          "ladder-titanium",
-          "Titanium white",
-          LADDER,
-          "Bluest at middle greys, about 1:5",
-        ),
-        remarks: [],
-        steps: { summary: "Figures of this ladder: 5 steps", table: STEPS },
-      },
-      {
-        id: "whites-lead",
-        heading: "In lead white (PW 1)",
-        sentence: "It stays a warm grey.",
-        standing: known("measured"),
-        ladder: ladder("ladder-lead", "Lead white", WARM_LADDER, "Warm at every step"),
-        remarks: [
-          "Nothing is predicted between the steps: the masstone was read in another geometry.",
-        ],
-        steps: {
-          summary: "Figures of this ladder: 5 steps",
-          table: { ...STEPS, caption: "Bone black in lead white, by mass of paint" },
-        },
-      },
-    ],
-    trail: trail(
-      "trail",
-      "The two ladders part at once: blue in titanium white, warm in lead white",
-    ),
-  },
-  strength: section("strength", "Strength, hiding, glaze", {
-    summary: ["It hides a ground in an ordinary coat, and gives a cool grey when scraped thin."],
-    properties: {
-      caption: "Strength, hiding and glaze",
-      rows: [
-        {
-          name: "Tinting strength",
-          gloss:
-            "how much white it takes to bring it to a set grey, against the workshop’s reference black.",
-          standing: NOT_STATED,
-          reason: "Needs a tint of the reference black in the same white.",
-        },
-        row("Contrast ratio", "0.94", undefined, known("measured"), {
-          note: "±0.01, film of 75 µm",
-          method: "ISO 6504-3",
-          gloss: "light thrown back over black against over white: 1 hides wholly.",
-        }),
-        row("Hiding film", "110–150", "µm", known("derived", "rests on an estimate"), {
-          method: "Kubelka–Munk",
-          source: { text: "Kubelka 1948", href: "../../sources/#source-kubelka-1948" },
-        }),
-        row("Opacity", "Semi-opaque", undefined, known("derived"), {
-          method: "class of the contrast ratio",
-        }),
-      ],
-    },
-    pictures: [
-      place(
-        "place-strength",
-        "Hiding film, µm",
-        "It hides in thinner films than most of the range",
-      ),
-    ],
-  }),
-  drying: section("drying", "Drying and layering", {
-    summary: [
-      "Slow: touch dry in 6 to 12 days in a thin film at 20 °C. Keep it out of the under layers, or paint over it with a longer oil.",
-    ],
-    properties: {
-      caption: "Drying",
-      rows: [
-        row("Touch dry", "6–12", "days", known("estimated"), {
-          method: "class of pigment in linseed oil",
-          note: "75 µm, 20 °C",
-        }),
-        { name: "Through dry", standing: NOT_STATED, reason: "Needs a drying trial of its own." },
-      ],
-    },
-    lists: [
-      {
-        heading: "Why",
-        items: [
-          {
-            text: "Carbon holds back the drying of oil and takes up driers.",
-            standing: known("estimated"),
-          },
-          {
-            text: "No lead, cobalt or manganese compound is there to catalyse it.",
-            standing: known("derived"),
-            source: { text: "Wehlte 1975", href: "../../sources/#source-wehlte-1975" },
-          },
-        ],
-      },
-      {
-        heading: "Layering",
-        items: [
-          { text: "Let it dry for weeks, not days, before a quicker colour goes over it." },
-          { text: "More oil in each layer than in the one below." },
-        ],
-      },
-      {
-        heading: "The film",
-        items: [{ text: "Much oil: it may wrinkle where thick.", standing: known("estimated") }],
-      },
-    ],
-  }),
-  permanence: section("permanence", "Permanence", {
-    summary: ["Expected excellent; not tested here."],
-    properties: {
-      caption: "Lightfastness",
-      rows: [
-        {
-          name: "Category",
-          gloss: "I (excellent) to V, by the colour change in a standard’s own exposures.",
-          standing: NOT_STATED,
-          reason: "Needs an exposure after the standard.",
-        },
-        row("Blue wool", "8", undefined, known("stated"), {
-          gloss: "1 (most fugitive) to 8, on another scale than the categories.",
-        }),
-      ],
-    },
-    lists: [
-      {
-        heading: "Why",
-        items: [{ text: "Carbon does not fade in light.", standing: known("estimated") }],
-      },
-    ],
-  }),
-  label: LABEL_TEXT,
-  oil: oilSection(
-    {
-      summary: ["By mass it takes much oil; by volume no more than most blacks."],
-      properties: {
-        caption: "Oil and finish",
-        rows: [
-          row("Oil absorption", "52", "g/100 g", known("measured"), {
-            method: "ISO 787-5",
-            note: "±2",
-          }),
-          row("Oil index", "92", "g/100 g", known("stated")),
-          row("Oil by volume", "211", "g/100 cm³ of pigment", known("derived")),
-          row("CPVC", "43.9", "%", known("derived", "rests on a stated density"), {
-            gloss: "the share of pigment by volume at which the oil only just fills the gaps.",
-            method: "from oil absorption and density",
-            source: { text: "Asbeck & Van Loo 1949", href: "../../sources/#source-asbeck-1949" },
-          }),
-          row("Finish", "Gloss", undefined, known("estimated")),
-        ],
-      },
-    },
-    {
-      batch: {
-        heading: "A batch",
-        table: {
-          caption: "What to weigh, and what comes out",
-          compact: true,
-          columns: [
-            { head: "Pigment" },
-            { head: "100 g", numeric: true },
-            { head: "1 kg", numeric: true },
-          ],
-          rows: [
-            ["Bone black, g", "100", "1000"],
-            ["Linseed oil, g", "92", "920"],
-            ["of it held back, g", "9.2–18", "92–180"],
-            ["To fill, ml", "132–139", "1320–1390"],
-          ].map((cells) => cells.map((text) => ({ text }))),
-        },
-        remarks: ["The cost leaves out linseed oil: no price is recorded."],
-        reckoner: {
-          heading: "Any size",
-          recipe: `{"recipe":{"name":"it's \"quoted\""}}`,
-          amount: "Amount",
-          by: "Of",
-          sizes: [
-            { value: "pigmentG", text: "g of pigment" },
-            { value: "tubes", text: "tubes" },
-          ],
-          tube: "Tube, ml",
-          tubeMl: "40",
-          caption: "This batch",
-          columns: ["To weigh", "Amount"],
-          rows: [
-            { name: "Bone black, g", figure: "pigments.0" },
-            { name: "Linseed oil, g", figure: "oilG" },
-          ],
-          fault: "Give an amount above 0.",
-        },
-      },
-      fill: {
-        caption: "What jars and tubes hold, in grams",
-        compact: true,
-        columns: [
-          { head: "Filling" },
-          { head: "40 ml", numeric: true },
-          { head: "100 g take, ml", numeric: true },
-        ],
-        rows: [[{ text: "Paint" }, { text: "52" }, { text: "77", standing: known("derived") }]],
-      },
-      fillRemarks: [
-        "100 g of dry bone black take 180–260 ml, from settled to poured: it fills a jar of 118 ml even when it has settled.",
-      ],
-    },
-  ),
-  handling: {
-    ...section("handling", "Handling", {
-      summary: [
-        "Nothing is classified on the suppliers’ data; keep the dry pigment out of the air all the same.",
-      ],
-    }),
-    label: labelWithout("Label elements, worked out", "Nothing is classified."),
-    maker: [],
-    parts: [
-      labelWithout(
-        "Bone black, dry",
-        "None classified on the supplier’s data. A fine dust all the same.",
-      ),
-    ],
-    studioHeading: "In the studio",
-    studio: [
-      {
-        operation: "Mulling",
-        cautions: [
-          {
-            sentences: [
-              "Weigh and wet the powder under captured exhaust, without draught.",
-              "A fitted FFP2 or N95 mask is the least; it does not replace extraction.",
-            ],
-            reason: "Dust is breathed in.",
-          },
-        ],
-      },
-      {
-        operation: "Painting",
-        cautions: [
-          { sentences: ["No food in the room; wash hands."], reason: "Dust is breathed in." },
-        ],
-      },
-      {
-        operation: "Rags",
-        cautions: [
-          {
-            sentences: [
-              "Spread singly outdoors to dry hard, or soak in water in a closed metal can, emptied daily.",
-            ],
-            reason: "Drying oil gives off heat.",
-          },
-        ],
-      },
-    ],
-    marketsHeading: "Where it may be sold",
-    markets: [
-      {
-        market: "EU",
-        lines: [
-          {
-            text: "No restriction known to the records.",
-            source: { text: "REACH Annex XVII", href: "../../sources/#source-reach" },
-          },
-        ],
-      },
-    ],
-    poisonCentre: "If it is swallowed or breathed in: the poison centre, an invented number.",
-    deference:
-      "The maker’s label and safety data sheet prevail; local codes and licensed practice come first.",
-  },
-  pigment: {
-    ...section("pigment", "The pigment", {}),
-    pigments: [
-      {
-        name: "Bone black",
-        href: "../../pigments/bone-black/",
-        colourIndexName: "PBk 9",
-        share: "all of the dry pigment",
-        text: ["Charred bone, washed and ground: a little carbon on much calcium phosphate."],
-        properties: {
-          caption: "Bone black, dry",
-          rows: [
-            row("Density", "2.29", "g/cm³", known("stated"), {
-              source: { text: "Gettens & Stout 1942", href: "../../sources/#source-gettens-1942" },
-            }),
-            row(
-              "At the bench",
-              "Does not cling to a magnet; leaves white ash when burnt",
-              undefined,
-              known("stated"),
-            ),
-          ],
-        },
-      },
-    ],
-  },
-  range: {
-    ...section("range", "Among the range", {
-      pictures: [
-        place(
-          "place-oil",
-          "Oil index, g of oil to 100 g of pigment",
-          "Among the thirstier colours of the range",
-        ),
-      ],
-    }),
-    groups: [{ heading: "Nearest in colour, of other pigment", cards: CARDS.slice(1, 4) }],
-    compare: {
-      heading: "Side by side",
-      links: [{ text: "Beside lamp black", href: "../../compare/?colours=bone-black,lamp-black" }],
-    },
-  },
-  notations: section("notations", "Notations in full", {
-    summary: ["From a reading 45/0 of the workshop’s own drawdown."],
-    tables: [
-      {
-        caption: "Masstone under each light",
-        columns: [
-          { head: "Light, observer" },
-          { head: "L*", numeric: true },
-          { head: "a*", numeric: true },
-          { head: "b*", numeric: true },
-          { head: "C*", numeric: true },
-          { head: "h", unit: "°", numeric: true },
-        ],
-        rows: [
-          ["D65, 10°", "12.1", "0.2", "0.4", "0.4", "–"],
-          ["D50, 2°", "12.1", "0.2", "0.5", "0.5", "–"],
-          ["A, 10°", "12.2", "0.3", "0.5", "0.6", "–"],
-        ].map((cells) => cells.map((text) => ({ text }))),
-      },
-    ],
-    properties: {
-      caption: "For screen and page",
-      rows: [
-        row("ISCC–NBS name", "black", undefined, known("derived")),
-        row("sRGB", "#211f1e", undefined, known("derived")),
-        row("Display P3", "color(display-p3 0.129 0.122 0.118)", undefined, known("derived")),
-        row("OKLCH", "oklch(0.24 0.004 60)", undefined, known("derived")),
-      ],
-    },
-  }),
-  evidence: {
-    ...section("evidence", "Evidence", {
-      summary: ["Every figure of this sheet, how it was come by and what it rests on."],
-      pictures: [
-        curve("curve-masstone", "The masstone reflects little more red than blue"),
-        curve("curve-tint", "A second curve beside it"),
-      ],
-      tables: [
-        {
-          caption: "Figures and their working",
-          columns: [
-            { head: "Figure" },
-            { head: "Value", numeric: true },
-            { head: "Unit" },
-            { head: "Standing" },
-            { head: "Method" },
-            { head: "From" },
-          ],
-          rows: Array.from({ length: 12 }, (_, i) => [
-            { text: `tints.titanium-white.steps.${i + 1}.lab.D65/10.L` },
-            { text: `${34.2 + i}` },
-            { text: "1" },
-            {
-              text: "",
-              standing: known(
-                i % 2 === 0 ? "measured" : "derived",
-                i % 2 === 0 ? undefined : "rests on measured tints",
-              ),
-            },
-            { text: "two-constant fit, least squares" },
-            { text: "masstone reading, 3 tints" },
-          ]),
-        },
-      ],
-    }),
-    sourcesHeading: "Sources",
-    sources: [
-      {
-        id: "source-kubelka-1948",
-        citation:
-          "Kubelka, P. (1948). New contributions to the optics of intensely light-scattering materials. Journal of the Optical Society of America, 38, 448.",
-        standing: "quoted from memory",
-        usedBy: [],
-      },
-    ],
-  },
-  downloads: [
-    { text: "sheet.json", href: "sheet.json", note: "38 kB: every figure with its evidence" },
-    { text: "bone-black.csv", href: "bone-black.csv", note: "2 kB: the reading of the masstone" },
-  ],
-};
-
-/** A colour that can hurt: the band on the first screen, and handling in full. */
-export const HAZARDOUS_SHEET: SheetView = {
-  ...SHEET,
-  heading: "Flake white",
-  name: "Flake white",
-  madeOf: [
-    { text: "Basic lead carbonate", href: "../../pigments/basic-lead-carbonate/" },
-    { text: " (" },
-    { text: "PW 1", index: true },
-    { text: "), milled in walnut oil" },
-  ],
-  panel: panel("panel", "#edeae0", []),
-  sentence:
-    "A warm, dense white that dries fast to a tough film; poisonous, and sold only where the law allows.",
-  hazard: HAZARD,
-  handling: {
-    ...SHEET.handling,
-    summary: ["Poisonous when swallowed or breathed. Never mull it dry without captured exhaust."],
-    label: LABEL_BLOCK,
-    maker: [
-      { text: "Reviewed by a toxicologist.", quote: "as reviewed" },
-      {
-        text: "",
-        link: {
-          text: "Supplier’s safety data sheet, 2 May 2025",
-          href: "https://supplier.example/sds.pdf",
-        },
-      },
-    ],
-    checks: {
-      heading: "Where the maker's label and the reckoning part",
-      items: [{ text: "The maker states H411, the reckoning H410." }],
-    },
-    parts: [
-      {
-        ...LABEL_BLOCK,
-        heading: "Basic lead carbonate, dry",
-        dataSheet: { text: "Safety data sheet", href: "https://supplier.example/sds.pdf" },
-      },
-    ],
-  },
-};
-
-/** A colour known by name and pigment alone: every gap said. */
-export const BARE_SHEET: SheetView = {
-  ...PAGE,
-  kind: "sheet",
-  heading: "Vine black",
-  name: "Vine black",
-  madeOf: [{ text: "Vine black" }],
-  noPanel: "No colour is shown: nobody has read or matched a drawdown yet.",
-  sentence: "A black of which the workshop has not yet recorded more than its pigment.",
-  facts: ["Munsell", "Lightfastness", "Opacity", "Drying", "Strength", "Oil"].map((name) => ({
-    name,
-    word: "–",
-    detail: "not recorded",
-    standing: NOT_STATED,
-  })),
-  revision: "Revision 00c0ffee, from records of 3 November 2026",
-  terms: [],
-  contents: [{ text: "Handling", href: "#handling" }],
-  whites: {
-    ...section("whites", "In the whites", { summary: ["No tint has been recorded."] }),
-    whites: [],
-  },
-  strength: section("strength", "Strength, hiding, glaze", { summary: ["Nothing recorded."] }),
-  drying: section("drying", "Drying and layering", { summary: ["Nothing recorded."] }),
-  permanence: section("permanence", "Permanence", { summary: ["Nothing recorded."] }),
-  oil: oilSection({ summary: ["Nothing recorded."] }, { noBatch: "No batch can be reckoned." }),
-  label: { ...LABEL_TEXT, text: "Vine black" },
-  handling: {
-    ...section("handling", "Handling", { summary: [] }),
-    label: labelWithout("Label elements", "No hazard data: treat as hazardous."),
-    maker: [],
-    parts: [],
-    studioHeading: "In the studio",
-    studio: [],
-    marketsHeading: "Where it may be sold",
-    markets: [],
-    poisonCentre: "Ask the poison centre of your country.",
-    deference:
-      "The maker’s label and safety data sheet prevail; local codes and licensed practice come first.",
-  },
-  pigment: { ...section("pigment", "The pigment", {}), pigments: [] },
-  notations: section("notations", "Notations in full", { summary: ["None."] }),
-  evidence: { ...section("evidence", "Evidence", {}), sourcesHeading: "Sources", sources: [] },
-  downloads: [],
-};
-
 const ORDERS = (current: string) =>
   ["Swatches by family", "By family", "By value", "By hue", "By drying", "By permanence"].map(
     (text) => ({ text, href: "./", ...(text === current ? { current: true } : {}) }),
@@ -879,6 +261,13 @@ export const GRID: CatalogueGridView = {
   heading: "Colours",
   lead: ["Every colour with its masstone above and its tint at L* 50 in titanium white below."],
   compare: { text: "Set two to four of them side by side", href: "../compare/" },
+  filters: {
+    search: "Find a colour",
+    heading: "Only those that",
+    choices: [{ tag: "fast", text: "dry fast" }],
+    found: "{count} of {all} colours",
+    nothing: "No colour is all of that.",
+  },
   orders: ORDERS("Swatches by family"),
   families: [
     { id: "black", heading: "Blacks", count: "6 colours", colours: CARDS },
@@ -966,108 +355,42 @@ export const HOME: HomeView = {
   ...PAGE,
   kind: "home",
   heading: "Saltreach Colourworks",
-  about: [
-    "Oil colours from single dry pigments, mulled in small batches. Every colour has a sheet that says what it does in each white, whether it lasts, when it dries and whether it can hurt, and how each of those figures is known.",
-  ],
-  pair: {
-    heading: "Two blacks, two greys",
-    sentence:
-      "In the tube they can hardly be told apart. In titanium white at the same lightness, bone black is bluer by 6 units of b*.",
-    colours: [
-      {
-        name: "Bone black",
-        href: "colours/bone-black/",
-        madeOf: "PBk 9 in linseed oil",
-        panel: panel("first", "#211f1e", TINTS.slice(0, 2)),
-        sentence: "Turns clearly blue in titanium white.",
-      },
-      {
-        name: "Spinel black",
-        href: "colours/spinel-black/",
-        madeOf: "PBk 28 in linseed oil",
-        panel: panel("second", "#1d1e1f", [
-          ["#aeaca5", "#77766f", "#484742"],
-          ["#b1aea4", "#7c786e", "#4b4842"],
-        ]),
-        sentence: "Stays warm in every white.",
-      },
-    ],
-    comparison: {
-      caption: "The two side by side",
-      columns: [{ head: "" }, { head: "Bone black" }, { head: "Spinel black" }].map((column, i) =>
-        i === 0 ? { head: "Property" } : column,
-      ),
-      rows: [
-        [
-          { text: "Drying" },
-          { text: "slow", standing: known("estimated") },
-          { text: "medium", standing: known("measured") },
-        ],
-        [
-          { text: "Oil to 100 g" },
-          { text: "92 g", standing: known("stated") },
-          { text: "38 g", standing: known("measured") },
-        ],
+  promise: "3 oil colours, each shown as we measured it.",
+  press: "Press a colour for its sheet.",
+  wall: "The range",
+  about: ["Oil colours from single dry pigments, mulled in small batches."],
+  tiles: [
+    {
+      name: "Bone black",
+      href: "colours/bone-black/",
+      colours: [
+        { hex: "#211f1e", displayP3: "color(display-p3 0.13 0.12 0.12)" },
+        { hex: "#73777e" },
       ],
     },
+    { name: "Vine black", href: "colours/vine-black/", colours: [], missing: "not read yet" },
+  ],
+  ask: {
+    heading: "Ask",
+    links: [{ text: "When is it dry?", href: "answers/when-dry/" }],
+    more: { text: "All 16 questions", href: "answers/" },
   },
-  questionsHeading: "What the sheets answer",
-  questions: [
-    {
-      question: "What does this black do in each white, and why?",
-      answer: [
-        { text: "Each sheet shows tints at equal lightness; see " },
-        { text: "bone black in the whites", href: "colours/bone-black/#whites" },
-        { text: "." },
-      ],
-    },
-    {
-      question: "Why did it stay wet?",
-      answer: [
-        { text: "Drying is given as a class with its reasons: " },
-        { text: "colours by drying", href: "colours/by-drying/" },
-        { text: "." },
-      ],
-    },
-    {
-      question: "Is it one pigment, and will it last?",
-      answer: [
-        { text: "Colour Index names stand on the first line; see " },
-        { text: "colours by permanence", href: "colours/by-permanence/" },
-        { text: "." },
-      ],
-    },
-    {
-      question: "Is it safe to mull?",
-      answer: [{ text: "Hazards stand on the first screen, handling below by operation." }],
-    },
-  ],
-  familiesHeading: "Colours by family",
-  families: [
-    {
-      name: "Blacks",
-      href: "colours/#black",
-      count: "6 colours",
-      strip: familyStrip(["#211f1e", "#1d1e1f", "#1b1c1f", "#262425", "#231f1c"]),
-    },
-    {
-      name: "Earths",
-      href: "colours/#earth",
-      count: "5 colours",
-      strip: familyStrip(["#b57f35", "#8a5a2b", "#5d2c1a", "#3d3226", "#83301f"]),
-    },
-    { name: "Extenders", href: "colours/#extender", count: "2 mediums" },
-  ],
-  answersHeading: "Lately answered",
-  answers: [
-    {
-      question: "Why is my black blue in one white and brown in another?",
-      href: "answers/blue-black/",
-      summary: "The white scatters short waves more than long ones.",
-      date: "1 November 2026",
-    },
-  ],
+  beside: {
+    heading: "Put side by side",
+    links: [{ text: "Two blacks", href: "compare/two/" }],
+    more: { text: "Choose your own", href: "compare/" },
+  },
+  know: { heading: "How we know", links: [{ text: "Each figure says which.", href: "methods/" }] },
 };
+
+const ANSWER_ENTRIES = [
+  {
+    question: "When is it dry?",
+    href: "when-dry/",
+    summary: "Ten days to the touch.",
+    date: "3 November 2026",
+  },
+];
 
 export const PIGMENT_INDEX: PigmentIndexView = {
   ...PAGE,
@@ -1144,7 +467,7 @@ export const ANSWER_INDEX: AnswerIndexView = {
   kind: "answer-index",
   heading: "Answers",
   lead: ["Questions that customers have asked."],
-  answers: HOME.answers,
+  answers: ANSWER_ENTRIES,
 };
 const REPLY: ReplyView = {
   heading: "A reply to send",
@@ -1187,7 +510,6 @@ export const ANSWER: AnswerPageView = {
   ],
   claims: {
     heading: "What this answer rests on",
-    lead: "Held against the records.",
     table: {
       caption: "Statements",
       columns: [{ head: "Statement" }, { head: "Today" }, { head: "Records to" }],
@@ -1201,7 +523,7 @@ export const ANSWER: AnswerPageView = {
     },
   },
   coloursHeading: "Colours named",
-  colours: CARDS.slice(0, 2),
+  colours: HOME.tiles,
   reply: REPLY,
   revision: "Checked against the records of 3 November 2026.",
   all: { text: "All answers", href: "../" },
@@ -1363,6 +685,15 @@ const COMPARE_PAIR: ComparePairView = {
   more: { text: "Choose other colours", href: "../?colours=bone-black,lamp-black" },
 };
 
+/** What pages of blocks are filled with. */
+export const BLOCK_PARTS: FixtureParts = {
+  label: LABEL_BLOCK,
+  hazard: HAZARD,
+  card: card("Lamp black", "PBk 6", "#1b1c1f", "#77777a", "N 1.1/"),
+  drawing: trail("trail", "Where each white takes it"),
+  reply: REPLY,
+};
+
 export const PAGES: readonly {
   readonly name: string;
   readonly root: string;
@@ -1372,9 +703,7 @@ export const PAGES: readonly {
   { name: "home", root: "", current: "home", view: HOME },
   { name: "catalogue-grid", root: "../", current: "Colours", view: GRID },
   { name: "catalogue-table", root: "../../", current: "Colours", view: CATALOGUE_TABLE },
-  { name: "sheet", root: "../../", view: SHEET },
-  { name: "sheet-hazardous", root: "../../", view: HAZARDOUS_SHEET },
-  { name: "sheet-bare", root: "../../", view: BARE_SHEET },
+  ...blockPages(BLOCK_PARTS),
   { name: "pigment-index", root: "../", current: "Pigments", view: PIGMENT_INDEX },
   { name: "pigment", root: "../../", view: PIGMENT },
   { name: "answer-index", root: "../", current: "Answers", view: ANSWER_INDEX },

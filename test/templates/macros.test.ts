@@ -195,7 +195,7 @@ test("only drawings, tables of a comparison, rendered Markdown and JSON-LD are p
       "params.narrow",
       "cell.swatch",
       "colour.swatch",
-      "family.strip",
+      "item.body",
       "section.body",
       "part.body",
       "view.summary.body",

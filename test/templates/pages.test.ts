@@ -1,7 +1,9 @@
 import { HtmlValidate } from "html-validate";
 import { describe, expect, test } from "vitest";
-import type { AnyPageView, SiteView } from "../../lib/present/views.ts";
-import { PAGES, SHEET, site } from "./fixtures.ts";
+import type { AnyPageView } from "../../lib/blocks/page-kinds.ts";
+import type { SiteView } from "../../lib/present/views.ts";
+import { sheet } from "./block-fixtures.ts";
+import { BLOCK_PARTS, PAGES, site } from "./fixtures.ts";
 import { rendered } from "./rendered.ts";
 
 const htmlValidate = new HtmlValidate({
@@ -10,6 +12,7 @@ const htmlValidate = new HtmlValidate({
   rules: { "require-sri": "off" },
 });
 
+const SHEET = sheet(BLOCK_PARTS);
 const DRAWN = PAGES.map((page) => ({
   ...page,
   html: rendered(site(page.root, page.current), page.view),
@@ -18,6 +21,7 @@ const DRAWN = PAGES.map((page) => ({
 test("every kind of page is drawn", () => {
   const kinds: readonly AnyPageView["kind"][] = [
     "sheet",
+    "bench",
     "catalogue-grid",
     "catalogue-table",
     "home",
@@ -152,44 +156,51 @@ test.each(PAGES)("$name stops the build when its heading is missing", ({ root, v
   expect(() => rendered(site(root), withoutTitle)).toThrow(/null or undefined/);
 });
 
-test.each([["sentence"], ["revision"], ["name"]] as const)(
-  "a sheet without its %s stops the build",
-  (field) => {
-    expect(() => rendered(site("../../"), { ...SHEET, [field]: undefined })).toThrow(
-      /null or undefined/,
-    );
-  },
-);
+test.each([["sentence"], ["name"]] as const)("a sheet without its %s stops the build", (field) => {
+  expect(() => rendered(site("../../"), { ...SHEET, [field]: undefined })).toThrow(
+    /null or undefined/,
+  );
+});
 
 describe("the first screen of a sheet", () => {
   const html = rendered(site("../../"), SHEET);
 
-  test("comes in the order: name, what it is made of, panel, sentence, facts, rags, revision", () => {
+  test("comes in the order: name, what it is made of, masstone, tints, sentence, sizes, facts", () => {
     const places = [
-      "first-screen__name",
-      "first-screen__made-of",
-      "first-screen__panel",
-      "first-screen__sentence",
-      'class="facts"',
-      "first-screen__rags",
-      "first-screen__revision",
+      "<h1>",
+      "hero__made-of",
+      "hero__masstone",
+      "hero__tints",
+      "hero__sentence",
+      "hero__offer",
+      'class="wrap facts"',
+      'class="contents"',
     ].map((mark) => html.indexOf(mark));
     expect(places).toEqual(places.toSorted((one, other) => one - other));
     expect(places).not.toContain(-1);
   });
 
-  test("holds a hazard band only where there is a hazard", () => {
-    const band = /<div class="hazard">/;
-    const firstScreen = (page: string): string => page.slice(0, page.indexOf('class="contents"'));
+  test("marks a fact only where how it is known is news", () => {
+    const facts = html.slice(html.indexOf('class="wrap facts"'), html.indexOf('class="contents"'));
+    expect(facts).toContain("#mark-stated");
+    expect(facts).toContain("#mark-not-stated");
+    expect(facts).not.toContain("#mark-measured");
+  });
+
+  test("holds every statement of a label before the swatches, only where there is a hazard", () => {
+    const head = (page: string): string => page.slice(0, page.indexOf("hero__masstone"));
     const hazardous = DRAWN.find(({ name }) => name === "sheet-hazardous")?.html ?? "";
-    expect(firstScreen(html)).not.toMatch(band);
-    expect(firstScreen(hazardous)).toMatch(band);
+    expect(head(html)).not.toContain("hazard--strip");
+    expect(head(hazardous)).toContain("hazard--strip");
     for (const statement of [
       "Danger",
       "Harmful if swallowed.",
       "H360Df",
       `aria-label="Health hazard"`,
     ])
-      expect(firstScreen(hazardous)).toContain(statement);
+      expect(head(hazardous)).toContain(statement);
+    expect(head(DRAWN.find(({ name }) => name === "sheet-bare")?.html ?? "")).toContain(
+      "treat as hazardous",
+    );
   });
 });

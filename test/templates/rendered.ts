@@ -1,5 +1,6 @@
 import nunjucks from "nunjucks";
-import type { AnyPageView, SiteView } from "../../lib/present/views.ts";
+import type { AnyPageView } from "../../lib/blocks/page-kinds.ts";
+import type { SiteView } from "../../lib/present/views.ts";
 
 /** The options that the site is built with: a missing figure stops the build. */
 const environment = new nunjucks.Environment(new nunjucks.FileSystemLoader("templates"), {

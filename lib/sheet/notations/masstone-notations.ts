@@ -1,9 +1,10 @@
+import { LAMPS, type Lamp } from "../../colorimetry/lamps.ts";
 import { lamplight } from "../../colorimetry/lamplight.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { readingInGeometry } from "../../optics/surface/measurement-in-geometry.ts";
 import { OIL_SURFACE } from "../../optics/surface/surface.ts";
-import type { RecordRoot } from "../../quantities/figure.ts";
+import type { Figure, RecordRoot } from "../../quantities/figure.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Reading, SpectrumReading } from "../../records/records.ts";
 import { opticsReading } from "../tints/drawdown-set.ts";
@@ -21,7 +22,7 @@ export function masstoneNotations(
     ...(reading.form === "chip" ? {} : { geometry: reading.geometry }),
     standing: "measured",
     ...notations,
-    ...(reading.form === "spectrum" ? spectral(reading, notations) : {}),
+    ...(reading.form === "spectrum" ? spectral(reading, notations, inputs) : {}),
     ...(reading.form === "spectrum" && reading.geometry === "d/8 included"
       ? glossExcluded(reading, inputs)
       : {}),
@@ -55,17 +56,23 @@ function glossExcluded(
 function spectral(
   { spectrum }: SpectrumReading,
   { lab }: ReadingFigures,
+  read: readonly RecordRoot[],
 ): Pick<MasstoneNotations, "lamplight" | "curve"> {
-  const shift = lamplight(spectrum);
+  const { deltaE00, statement } = lamplight(spectrum);
+  const day = lab["D65/10"]?.L;
+  const under = (lamp: Lamp, other?: Figure): Figure<number> =>
+    notationFigure(deltaE00[lamp], "1", {
+      standing: "derived",
+      method: `Delta-E00 of D65/10 and ${LAMPS[lamp]} carried over by CAT16`,
+      source: "li-2017",
+      inputs: [...[day, other].filter((L) => L !== undefined), ...read],
+    });
   return {
     lamplight: {
-      deltaE00: notationFigure(shift.deltaE00, "1", {
-        standing: "derived",
-        method: "Delta-E00 of D65/10 and A/10 carried over by CAT16",
-        source: "li-2017",
-        inputs: [lab["D65/10"]?.L, lab["A/10"]?.L].filter((L) => L !== undefined),
-      }),
-      sentence: shift.ruling,
+      deltaE00: under("incandescent", lab["A/10"]?.L),
+      ledDeltaE00: under("led"),
+      fluorescentDeltaE00: under("fluorescent"),
+      sentence: statement,
     },
     curve: spectrum,
   };

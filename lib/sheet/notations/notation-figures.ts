@@ -73,10 +73,17 @@ export const MASSTONE = section({
   glossExcludedL: optional(
     number({ unit: "1", kind: "decimal", digits: 1, word: "glossExcludedL" }),
   ),
-  /** Colour change from daylight to lamplight after adaptation, Delta-E00, with its sentence. */
+  /** Colour change from daylight to an incandescent lamp, an LED and a tube after adaptation, Delta-E00, with its sentence. */
   lamplight: optional(
     section({
       deltaE00: number({ unit: "1", kind: "decimal", digits: 1, word: "lamplight" }),
+      ledDeltaE00: number({ unit: "1", kind: "decimal", digits: 1, word: "lamplightLed" }),
+      fluorescentDeltaE00: number({
+        unit: "1",
+        kind: "decimal",
+        digits: 1,
+        word: "lamplightFluorescent",
+      }),
       sentence: statement,
     }),
   ),

@@ -1,15 +1,15 @@
 /** Headings, captions and sentences of answers, their claims and replies. */
 export const ANSWER_PAGES = {
-  heading: "Answers",
-  lead: "Questions that painters ask, each answered in short and then why. Every figure in them comes from the sheets, and what an answer rests on is held against the records at each build.",
+  heading: "Questions",
+  lead: "What painters ask us, answered in short and then why.",
   none: "No question has been answered yet.",
   all: "All answers",
   homeHeading: "Questions, answered",
   description: (summary: string) =>
     summary.length <= 300 ? summary : `${summary.slice(0, 297).replace(/\s+\S*$/, "")}...`,
   claims: {
-    heading: "What this answer rests on",
-    lead: "Each statement is held against the records whenever these pages are made. One that no longer holds stops them.",
+    checked: (count: number, date: string | undefined) =>
+      `${count} ${count === 1 ? "statement" : "statements"} checked against our records${date === undefined ? "" : ` to ${date}`}`,
     caption: "Statements that the answer rests on, and the figures today",
     columns: { statement: "Statement", today: "Today", records: "Records to" },
     undated: "undated",

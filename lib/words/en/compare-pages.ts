@@ -3,7 +3,7 @@ import { listed, within } from "./statements-phrases.ts";
 /** The pages that set colours side by side; the page's script carries these words too, so nothing else is imported here. */
 export const COMPARE_PAGES = {
   heading: "Colours side by side",
-  lead: "Any two to four colours: what differs first, then what the figures cannot tell apart, then what is the same.",
+  lead: "Any two to four colours: what differs first, then what is too close to call, then what is the same.",
   description: (names: readonly string[]) =>
     `${listed(names)} side by side: in the whites, strength, oil, drying, permanence, cautions and pigments.`,
   pairHeading: (names: readonly string[]) => listed(names),
@@ -14,24 +14,20 @@ export const COMPARE_PAGES = {
   inWhite: (white: string) => `In ${within(white)}`,
   missing: "not stated",
   order: "In each strip the colours stand in this order.",
-  summary: (differs: number, notTold: number, same: number) => {
-    const parts = [
-      [differs, "differ", "differs"],
-      [notTold, "cannot be told apart", "cannot be told apart"],
-      [same, "are the same", "is the same"],
-    ] as const;
-    const said = parts
-      .filter(([count]) => count > 0)
-      .map(
-        ([count, many, one], i) =>
-          `${count} ${i === 0 ? (count === 1 ? "thing " : "things ") : ""}${count === 1 ? one : many}`,
-      );
-    return `Of what is known, ${listed(said)}.`;
-  },
+  summary: (differs: readonly string[], notTold: readonly string[]) =>
+    [
+      differs.length === 0
+        ? "No difference is proved."
+        : `They differ in ${listed(differs.map(lowered))}.`,
+      notTold.length === 0 ? "" : `Too close to call: ${listed(notTold.map(lowered))}.`,
+    ]
+      .join(" ")
+      .trim(),
   parts: {
     differs: { id: "differs", heading: "What differs" },
-    "not told": { id: "not-told", heading: "What cannot be told apart" },
+    "not told": { id: "not-told", heading: "Too close to call" },
     same: { id: "same", heading: "What is the same" },
+    "not stated": { id: "not-stated", heading: "Not known of one of them" },
   },
   folded: (heads: readonly string[]) =>
     heads
@@ -40,6 +36,7 @@ export const COMPARE_PAGES = {
   unstated: (heads: readonly string[]) =>
     `Not stated for any of them: ${listed(heads.map((head) => head.charAt(0).toLowerCase() + head.slice(1)))}.`,
   property: "Property",
+  finding: "What that means",
   rows: {
     masstone: { head: "Masstone", unit: "Munsell" },
     strength: { head: "Tinting strength" },
@@ -65,7 +62,7 @@ export const COMPARE_PAGES = {
     unit: "by volume, to L*\u00a050",
   },
   cells: {
-    tint: (a: string, b: string) => `a* ${a}, b* ${b}`,
+    tint: (a: string, b: string) => `a*\u00a0${a}, b*\u00a0${b}`,
     strength: (reference: string) => `of ${within(reference)}, by mass`,
     isReference: "the reference itself",
     gloss: (gloss: string) => `${gloss} at 60\u00b0`,
@@ -84,7 +81,7 @@ export const COMPARE_PAGES = {
     heading: "Choose colours",
     fields: ["First", "Second", "Third", "Fourth"],
     empty: "\u2013 none \u2013",
-    submit: "Set side by side",
+    submit: "Compare",
     without:
       "To choose colours here, the page needs its script and a web server: it does not work with scripts turned off, nor opened from a folder. The comparisons below need neither.",
     tooFew: "Choose two colours or more.",
@@ -96,11 +93,17 @@ export const COMPARE_PAGES = {
   },
   pairs: "Often asked about",
   more: "Choose other colours",
-  besides: "Side by side",
-  beside: (name: string) => `Beside ${within(name)}`,
-  besideAny: "Beside any other",
+  besides: "Compare",
+  beside: (name: string) => `With ${within(name)}`,
+  besideAny: "With another colour",
   fromCatalogue: "Set two to four of them side by side",
   fromPair: "Side by side in full",
 };
+
+/** A row's head within a sentence. */
+function lowered(head: string): string {
+  if (head.startsWith("In ")) return `what they do i${head.slice(1)}`;
+  return head.charAt(0).toLowerCase() + head.slice(1);
+}
 
 export type CompareWords = typeof COMPARE_PAGES;

@@ -6,6 +6,7 @@ import { PAGES } from "./pages.ts";
 import { combinedTintSentence } from "./statements-optics.ts";
 import { RULINGS } from "./statements.ts";
 import { OPERATIONS, TERMS, TRADE } from "./terms.ts";
+import { tintsInWords } from "./tints-in-words.ts";
 
 export const ENGLISH: Words = {
   language: "en",
@@ -54,6 +55,7 @@ export const ENGLISH: Words = {
     }),
   tintSentence: combinedTintSentence,
   cardSentence,
+  tintsInWords,
   contribution: contributionName,
   rulings: RULINGS,
 };

@@ -28,6 +28,8 @@ export const FIGURES = {
   nbsName: "ISCC-NBS name",
   glossExcludedL: "L* with gloss excluded",
   lamplight: "Change in lamplight",
+  lamplightLed: "Change under a white LED",
+  lamplightFluorescent: "Change under a fluorescent tube",
   residual: "Missed by the fit",
   leaveOneOut: "Missed when left out",
   massRatio: "Colour to white, by mass",
@@ -140,6 +142,8 @@ export const FIGURE_GLOSSES: Readonly<Record<string, string>> = {
   blueWool: "1 (most fugitive) to 8, another scale than the categories",
   lightfastnessCategory: "I (excellent) to V, by colour change in the exposures of a standard",
   lamplight: "\u0394E00 between daylight and lamplight, to an eye used to each",
+  lamplightLed: "the same under CIE LED-B3 (4,100 K)",
+  lamplightFluorescent: "the same under CIE FL11 (4,000 K)",
   nbsName: "of 267 names of colours, by its Munsell notation; two near a border",
 };
 

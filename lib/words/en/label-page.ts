@@ -71,17 +71,18 @@ export const LABEL_PAGE = {
     heading: "The lines of a sheet",
     caption: "The facts of a first screen",
     facts: {
-      munsell:
-        "Hue, value and chroma of the paint alone, as a film too thick to see through. N is a neutral; value runs from 0, black, to 10, white.",
-      lightfastness:
+      lasts:
         "How it held, or is expected to hold, in light. The small print says which: exposed under the standard, exposed here, stated by somebody, or expected from its pigments and not tested.",
-      opacity: "How well a film covers black and white alike. A contrast ratio of 1 hides wholly.",
-      drying:
+      hides:
+        "How well a film covers black and white alike, and how thick a dry film has to be for it.",
+      dries:
         "A class by the later end of the days to touch dry, for a film of the thickness and a room of the warmth that the sheet names. Touch dry is not through dry.",
       strength:
-        "How far a little of it goes in a white, by mass, beside the colour that the workshop compares with.",
+        "How far a little of it goes in a white, by weight, beside the colour that the workshop compares with.",
       oil: "Grams of oil in the paint to 100 g of pigment. High is no fault: a light, fine pigment needs it. By volume colours lie closer together.",
+      safety:
+        "The label's signal word, or that none is needed. Where nobody has classified a pigment the sheet says so: treat it as hazardous.",
     },
-    text: "Beside each figure stands how it is known. A figure that nobody knows is not stated, with what it would take; it is never a nought or a guess.",
+    text: "Beside each figure stands how it is known. A figure that nobody knows is not stated, with what it would take; it is never a zero or a guess.",
   },
 } as const;

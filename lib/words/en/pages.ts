@@ -7,16 +7,17 @@ import { OPTICS_PAGES } from "./optics-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
   nav: {
     colours: "Colours",
-    answers: "Answers",
+    answers: "Questions",
     compare: "Compare",
     pigments: "Pigments",
-    methods: "Methods",
+    methods: "How we know",
     label: "Labels",
     sources: "Sources",
     about: "About",
@@ -24,6 +25,7 @@ export const PAGES = {
   frame: {
     skip: "Skip to the text",
     mainNavigation: "Site",
+    more: "More",
     onThisPage: "On this page",
     property: "Property",
     value: "Value",
@@ -38,11 +40,11 @@ export const PAGES = {
     coloursMade: "Colours made from it",
     languages: "Languages",
   },
-  demonstration: "Demonstration: this workshop, its colours and every reading here are invented.",
+  demonstration: "Demonstration: everything here is invented.",
   ragLine:
     "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
   cautionLine:
-    "Worked from suppliers' data. The label and safety data sheet prevail; local codes and licensed practice come first.",
+    "From our suppliers\u2019 data. The label, the safety data sheet, local codes and licensed practice come first.",
   build: (date: string | undefined, revision: string) =>
     `${date === undefined ? "Built from undated records" : `Built from records to ${date}`}, revision ${revision}.`,
   title: (page: string, workshop: string) =>
@@ -310,6 +312,21 @@ export const PAGES = {
   },
   catalogue: {
     heading: "Colours",
+    filters: {
+      search: "Find a colour, a pigment, PBk 9",
+      heading: "Only those that",
+      found: "{count} of {all} colours",
+      nothing: "No colour is all of that.",
+    },
+    filterNames: {
+      opaque: "hide",
+      transparent: "are transparent",
+      fast: "dry fast",
+      slow: "dry slowly",
+      lightfast: "last (category I or II)",
+      unwarned: "need no warning",
+    },
+    inThisWhite: (white: string) => `were let down in ${inSentence(white)}`,
     gridLead:
       "Every colour with its masstone, and its tint at L* 50 in the first white that reaches it.",
     orders: {
@@ -367,35 +384,19 @@ export const PAGES = {
     caption: "Dry pigments",
   },
   home: {
-    pairHeading: (one: string, other: string) => `${one} and ${other}`,
-    pairSentence:
-      "Two of the range side by side: masstone, and tints at equal lightness in each white.",
-    comparison: "Side by side",
-    questionsHeading: "What a sheet answers",
-    familiesHeading: "By family",
-    questions: [
-      [
-        "What does it do in a white?",
-        "Tints stand side by side at equal lightness in each white, and one sentence says which way the colour turns.",
-      ],
-      [
-        "Will it last?",
-        "A category only where it was exposed; else what a supplier states or what its pigment leads one to expect, and which of the three it is.",
-      ],
-      [
-        "When is it dry, and may I paint over it?",
-        "A class and a range of days with each reason, and a trial of our own where there is one.",
-      ],
-      [
-        "How much oil is in it?",
-        "Grams to 100 g of pigment as made, by mass and by volume, and what that does to the finish.",
-      ],
-      [
-        "Can it hurt me?",
-        "Label elements, cautions by operation, and what is not known said plainly.",
-      ],
-    ] as const,
-    answerLink: "See it on a sheet",
+    promise: (count: number) =>
+      `${count} oil colours, each shown as we measured it: alone, and let down in white.`,
+    press:
+      "Press a colour for its sheet: what it does in a white, whether it lasts, when it dries, what is in the tube.",
+    ask: "Ask",
+    allQuestions: (count: number) => `All ${count} questions`,
+    beside: "Put side by side",
+    choose: "Choose your own",
+    know: "How we know",
+    knowText:
+      "Each figure is measured here, worked out, estimated, or a supplier\u2019s word, and says which.",
+    knowLink: "What we do and do not know",
+    wall: "The range",
   },
   methods: {
     heading: "Methods",
@@ -465,6 +466,7 @@ export const PAGES = {
   paint: PAINT_PAGES,
   optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
+  sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
   compare: COMPARE_PAGES,

@@ -35,15 +35,14 @@ export const COMPARISON_RULINGS = {
       `${named(v, "later")} takes ${atLeast(v)}${dayCount(numberOf(v, "days"))} longer than ${named(v, "earlier")}`,
     ),
   "compared-within": (v) =>
-    `They lie ${decimals(numberOf(v, "apart"), 1)} apart, and the readings do not tell less than ${decimals(numberOf(v, "borne"), 1)}.`,
+    `Too close to call: ${decimals(numberOf(v, "apart"), 1)} apart, and our readings can tell ${decimals(numberOf(v, "borne"), 1)}.`,
   "compared-within-share": (v) =>
-    `They lie ${percent(numberOf(v, "share"), 1)} apart, and such figures do not tell less than ${percent(numberOf(v, "borne"), 1)}.`,
-  "compared-too-close": () => "Too close to tell: the ranges overlap or touch.",
-  "compared-no-lightness": () =>
-    "No lightness was read or predicted at which they could be held together.",
+    `Too close to call: ${percent(numberOf(v, "share"), 1)} apart, and such figures can tell ${percent(numberOf(v, "borne"), 1)}.`,
+  "compared-too-close": () => "Too close to call: the ranges overlap or touch.",
+  "compared-no-lightness": () => "They were not let down to the same lightness.",
   "compared-one-expected": () => "The same word, but for one it is only an expectation.",
   "compared-otherwise-known": (v) =>
-    `Of ${listed(textsOf(v, "names").map(within))} it is known in a way that cannot be held against the others.`,
+    `Of ${listed(textsOf(v, "names").map(within))} it was found another way, so it is not compared.`,
   "compared-not-stated": (v) => `Not stated for ${listed(textsOf(v, "names").map(within))}.`,
 } as const satisfies Record<string, StatementWording>;
 

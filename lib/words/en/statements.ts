@@ -12,7 +12,7 @@ import { PERMANENCE_RULINGS } from "./statements-permanence.ts";
 
 /** A sentence for each rule of each science; one file a science, and one of colours side by side. */
 export const RULINGS: Readonly<Record<string, StatementWording>> = {
-  ...COLORIMETRY_RULINGS,
+  ...byRule(COLORIMETRY_RULINGS),
   ...OPTICS_RULINGS,
   ...byRule(OPACITY_RULINGS),
   ...MIXTURE_RULINGS,

@@ -1,0 +1,15 @@
+/** On every page: a link into a fold opens it. */
+const opened = (): void => {
+  const id = decodeURIComponent(location.hash.slice(1));
+  const target = id === "" ? null : document.getElementById(id);
+  for (let fold = target?.closest("details") ?? null; fold !== null;) {
+    fold.open = true;
+    fold = fold.parentElement?.closest("details") ?? null;
+  }
+  if (target !== null && target.closest("details") !== null) target.scrollIntoView();
+};
+
+addEventListener("hashchange", opened);
+opened();
+
+export {};

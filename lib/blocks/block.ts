@@ -1,0 +1,217 @@
+import type { ScreenColour } from "../plots/screen-colour.ts";
+import type { AnswerEntryView } from "../present/answer-views.ts";
+import type { CautionView, LabelView } from "../present/handling-views.ts";
+import type { BatchReckonerView } from "../present/paint-views.ts";
+import type {
+  ColourCardView,
+  DownloadView,
+  LinkView,
+  ListView,
+  Markup,
+  PictureView,
+  PropertyTableView,
+  SourceEntryView,
+  StandingView,
+  TableView,
+  TermView,
+} from "../present/views.ts";
+
+/**
+ * What pages and papers are made of: finished text and numbers, filled once by the page
+ * modules and laid out by the HTML macros of templates/macros/blocks.njk or on paper.
+ * A block says what is to be read, never how wide it is drawn.
+ */
+export type Block =
+  | HeadingBlock
+  | StatementBlock
+  | FiguresBlock
+  | TableBlock
+  | SwatchesBlock
+  | LadderBlock
+  | PlotsBlock
+  | ListBlock
+  | LinesBlock
+  | FoldBlock
+  | LabelBlock
+  | CautionsBlock
+  | LinksBlock
+  | CardsBlock
+  | AnswersBlock
+  | TermsBlock
+  | ProseBlock
+  | SourcesBlock
+  | DownloadsBlock
+  | ReckonerBlock
+  | GroupBlock;
+
+/** A stretch of a page with a heading of its own: the unit that contents, links and print go by. */
+export interface SectionBlock {
+  readonly kind: "section";
+  /** Anchor. */
+  readonly id: string;
+  readonly heading: string;
+  readonly blocks: readonly Block[];
+}
+
+export interface HeadingBlock {
+  readonly kind: "heading";
+  readonly level: 3 | 4;
+  readonly text: string;
+  /** Colour Index name beside it. */
+  readonly index?: string;
+  readonly href?: string;
+}
+
+/** A sentence: the finding of a section first, in larger type; a note in small. */
+export interface StatementBlock {
+  readonly kind: "statement";
+  readonly role: "lead" | "body" | "note";
+  readonly text: string;
+  /** Only where how it is known is news. */
+  readonly standing?: StandingView;
+  readonly link?: LinkView;
+  /** Another's words, after the text. */
+  readonly quote?: string;
+}
+
+/** Figures by name, each with value, standing, method and source. */
+export interface FiguresBlock {
+  readonly kind: "figures";
+  readonly table: PropertyTableView;
+}
+
+export interface TableBlock {
+  readonly kind: "table";
+  readonly table: TableView;
+}
+
+/** One paint, as a screen or paper shows it; without a colour `missing` says why. */
+export interface SwatchCell {
+  readonly colour?: ScreenColour;
+  /** For paper, which prints device-independent colour. */
+  readonly lab?: readonly [number, number, number];
+  readonly missing?: string;
+}
+
+/** Tints to be compared, abutting: a column a white, a row a lightness. */
+export interface SwatchesBlock {
+  readonly kind: "swatches";
+  /** Text alternative. */
+  readonly description: string;
+  readonly columns: readonly { readonly head: string; readonly cells: readonly SwatchCell[] }[];
+  readonly rows: readonly string[];
+}
+
+/** Let-downs in one white from strong to pale, abutting; a measured step carries its mark. */
+export interface LadderBlock {
+  readonly kind: "ladder";
+  readonly id: string;
+  /** "Titanium White" */
+  readonly name: string;
+  /** "Clearly blue in titanium white." */
+  readonly sentence: string;
+  readonly description: string;
+  readonly steps: readonly (SwatchCell & {
+    /** "1:20" */
+    readonly label: string;
+    readonly measured: boolean;
+    readonly note?: string;
+  })[];
+  readonly remarks: readonly string[];
+}
+
+/** Drawings side by side where there is room. */
+export interface PlotsBlock {
+  readonly kind: "plots";
+  readonly plots: readonly PictureView[];
+}
+
+/** Headed sentences. */
+export interface ListBlock {
+  readonly kind: "list";
+  readonly list: ListView;
+}
+
+/** A word at the left, what to know of it at the right. */
+export interface LinesBlock {
+  readonly kind: "lines";
+  readonly lines: readonly LineView[];
+}
+
+export interface LineView {
+  readonly name: string;
+  readonly sentences: readonly { readonly text: string; readonly standing?: StandingView }[];
+}
+
+/** What a reader opens who wants to know more. */
+export interface FoldBlock {
+  readonly kind: "fold";
+  readonly summary: string;
+  readonly blocks: readonly Block[];
+}
+
+/** Label elements, in full. */
+export interface LabelBlock {
+  readonly kind: "label";
+  readonly label: LabelView;
+}
+
+/** Cautions by operation, each with its reason. */
+export interface CautionsBlock {
+  readonly kind: "cautions";
+  readonly operations: readonly {
+    readonly operation: string;
+    readonly cautions: readonly CautionView[];
+  }[];
+}
+
+export interface LinksBlock {
+  readonly kind: "links";
+  readonly links: readonly LinkView[];
+}
+
+/** Colours of the range as linked swatches. */
+export interface CardsBlock {
+  readonly kind: "cards";
+  readonly cards: readonly ColourCardView[];
+}
+
+export interface AnswersBlock {
+  readonly kind: "answers";
+  readonly answers: readonly AnswerEntryView[];
+}
+
+export interface TermsBlock {
+  readonly kind: "terms";
+  readonly terms: readonly TermView[];
+}
+
+/** Rendered Markdown. */
+export interface ProseBlock {
+  readonly kind: "prose";
+  readonly body: Markup;
+}
+
+export interface SourcesBlock {
+  readonly kind: "sources";
+  readonly entries: readonly SourceEntryView[];
+}
+
+export interface DownloadsBlock {
+  readonly kind: "downloads";
+  readonly downloads: readonly DownloadView[];
+}
+
+/** A batch of any size, worked out in the browser. */
+export interface ReckonerBlock {
+  readonly kind: "reckoner";
+  readonly reckoner: BatchReckonerView;
+}
+
+/** Blocks that belong together; lists in one stand side by side where there is room. */
+export interface GroupBlock {
+  readonly kind: "group";
+  readonly id?: string;
+  readonly flow: "stack" | "columns";
+  readonly blocks: readonly Block[];
+}

@@ -1,0 +1,89 @@
+import type { AnswerIndexView, AnswerPageView, ReplyView } from "../present/answer-views.ts";
+import type { CardsPageView } from "../present/card-views.ts";
+import type { ComparePairView, CompareView } from "../present/comparison-types.ts";
+import type { HazardView } from "../present/handling-views.ts";
+import type { LabelPageView } from "../present/paint-views.ts";
+import type {
+  AboutView,
+  CatalogueGridView,
+  CatalogueTableView,
+  DownloadView,
+  FactView,
+  HomeView,
+  InlineView,
+  LinkView,
+  ListView,
+  MethodsView,
+  NotFoundView,
+  PageView,
+  PigmentIndexView,
+  PigmentPageView,
+  SourcesView,
+} from "../present/views.ts";
+import type { WhitesPageView } from "../present/whites-page-views.ts";
+import type { SectionBlock, SwatchCell, SwatchesBlock } from "./block.ts";
+
+/** A colour's page for a painter: the first screen has a frame of its own, the rest is blocks. */
+export interface SheetView extends PageView {
+  readonly kind: "sheet";
+  readonly name: string;
+  /** "Bone black (PBk 9), milled in linseed oil", the pigments linked. */
+  readonly madeOf: InlineView;
+  /** The colour as it comes from the tube, and its caption. */
+  readonly masstone: SwatchCell & { readonly caption: string };
+  readonly tints?: SwatchesBlock;
+  /** The one sentence, without figures. */
+  readonly sentence: string;
+  /** "40 ml £8.00", or why there is no price. */
+  readonly offer: readonly string[];
+  readonly actions: readonly LinkView[];
+  /** Only where there is a hazard; and what of it nobody knows. */
+  readonly hazard?: HazardView;
+  readonly unknownHazard?: string;
+  readonly facts: readonly FactView[];
+  readonly asOf?: string;
+  readonly changes?: ListView;
+  readonly contents: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
+  readonly standingsFold: string;
+}
+
+/** Everything else of a colour, for whoever makes it and for the counter. */
+export interface BenchView extends PageView {
+  readonly kind: "bench";
+  readonly back: LinkView;
+  readonly contents: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
+  readonly reply?: ReplyView;
+  readonly label: {
+    readonly id: string;
+    readonly heading: string;
+    readonly lead: string;
+    readonly text: string;
+    readonly remark?: string;
+    readonly link: LinkView;
+  };
+  readonly downloads: readonly DownloadView[];
+  readonly revision: string;
+}
+
+/** Any page. The template of a kind is templates/pages/<kind>.njk. */
+export type AnyPageView =
+  | SheetView
+  | BenchView
+  | CatalogueGridView
+  | CatalogueTableView
+  | HomeView
+  | PigmentIndexView
+  | PigmentPageView
+  | AnswerIndexView
+  | AnswerPageView
+  | WhitesPageView
+  | MethodsView
+  | SourcesView
+  | AboutView
+  | LabelPageView
+  | CompareView
+  | ComparePairView
+  | CardsPageView
+  | NotFoundView;

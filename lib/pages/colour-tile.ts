@@ -1,0 +1,57 @@
+import { isKnown } from "../quantities/figure.ts";
+import type { TileView } from "../present/views.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { FAMILIES } from "../words/en/terms.ts";
+import type { PageContext, PagePlace } from "./page-context.ts";
+import { ownColour, tellingTint } from "./screen-swatch.ts";
+
+/** A colour on the wall: masstone over the tint that tells most. */
+export function colourTile(
+  { sheet }: SheetTexts,
+  { words }: PageContext,
+  { root }: PagePlace,
+): TileView {
+  const masstone = ownColour(sheet.notations.masstone);
+  const tint = tellingTint(sheet);
+  const colours = [masstone, tint].filter((colour) => colour !== undefined);
+  return {
+    name: sheet.name,
+    href: `${root}colours/${sheet.slug}/`,
+    colours,
+    ...(colours.length === 0 ? { missing: words.pages.catalogue.noSwatch } : {}),
+  };
+}
+
+/** By family, and in each from light to dark; what was not read comes last. */
+export function wallOrder(sheets: readonly SheetTexts[]): SheetTexts[] {
+  const families = Object.keys(FAMILIES);
+  const order = WALL.map((family) => families.indexOf(family));
+  return sheets.toSorted(
+    (one, other) =>
+      order.indexOf(families.indexOf(one.sheet.family ?? "other")) -
+        order.indexOf(families.indexOf(other.sheet.family ?? "other")) ||
+      lightness(other) - lightness(one),
+  );
+}
+
+/** The order of a wall: round the hues, then what has none. */
+const WALL: readonly (keyof typeof FAMILIES)[] = [
+  "yellow",
+  "orange",
+  "earth",
+  "brown",
+  "red",
+  "violet",
+  "blue",
+  "green",
+  "grey",
+  "black",
+  "white",
+  "extender",
+  "other",
+];
+
+function lightness({ sheet }: SheetTexts): number {
+  const value = sheet.notations.masstone?.munsell?.value;
+  return value !== undefined && isKnown(value) ? value.value : -1;
+}

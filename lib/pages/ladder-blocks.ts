@@ -1,0 +1,37 @@
+import type { LadderBlock } from "../blocks/block.ts";
+import { statementText } from "../present/statement-text.ts";
+import type { TintSection } from "../sheet/sheet.ts";
+import { ladderOf } from "./whites-section.ts";
+import type { SheetPage } from "./section-views.ts";
+
+/** A ladder a white: its steps abutting, and in words what the colour does there. */
+export function ladderBlocks({ worded: { sheet }, words }: SheetPage): LadderBlock[] {
+  return sheet.tints.map((tint) => ladderBlock(tint, words));
+}
+
+function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock {
+  const { white, sentence, refusal } = tint;
+  const drawn = ladderOf(tint, words);
+  const steps = (drawn?.steps ?? []).toSorted((one, other) => one.whiteParts - other.whiteParts);
+  return {
+    kind: "ladder",
+    id: `in-${white.slug}`,
+    name: white.name,
+    sentence:
+      words.tintsInWords([{ white: white.name, ruling: sentence }]) ??
+      words.pages.sheetPage.ladder.noSentence,
+    description: drawn === undefined ? white.name : `${drawn.title}. ${drawn.description}`,
+    steps: steps.map(({ label, colour, standing, suspect }) => ({
+      label,
+      measured: standing === "measured",
+      ...(colour === undefined ? {} : { colour }),
+      ...(suspect === undefined ? {} : { note: suspect }),
+    })),
+    remarks: [
+      ...(refusal === undefined ? [] : [statementText(refusal, words)]),
+      ...tint.steps.flatMap(({ suspect }) =>
+        suspect === undefined ? [] : [statementText(suspect, words)],
+      ),
+    ],
+  };
+}

@@ -1,0 +1,117 @@
+import type { Block, LineView } from "../blocks/block.ts";
+import { isKnown } from "../quantities/figure.ts";
+import type { Statement } from "../quantities/statement.ts";
+import { figureText } from "../present/figure-text.ts";
+import { statementText } from "../present/statement-text.ts";
+import { inSentence, upperFirst } from "../words/en/pages.ts";
+import { glazePictures } from "./strength-section.ts";
+import { textOf, type SheetPage } from "./section-views.ts";
+
+/** Statements of film health that say how the surface looks. */
+const OF_THE_FINISH = /^(?:sinks-in|dull-of-itself|oiling-out)/;
+
+/** What a painter has to know at the easel, a line each. */
+export function paintingBlocks(page: SheetPage): Block[] {
+  const lines = [
+    ...dries(page),
+    ...layers(page),
+    ...inWhites(page),
+    ...hides(page),
+    ...finish(page),
+    ...age(page),
+    ...oilAndSizes(page),
+  ];
+  const glaze = glazePictures(page);
+  return [
+    ...(lines.length === 0 ? [] : [{ kind: "lines", lines } as const]),
+    ...(glaze.length === 0 ? [] : [{ kind: "plots", plots: glaze } as const]),
+  ];
+}
+
+function line(name: string, sentences: readonly string[]): LineView[] {
+  const told = sentences.filter((sentence) => sentence !== "");
+  return told.length === 0 ? [] : [{ name, sentences: told.map((text) => ({ text })) }];
+}
+
+function worded(statements: readonly Statement[], { words }: SheetPage): string[] {
+  return statements.map((statement) => statementText(statement, words));
+}
+
+function dries(page: SheetPage): LineView[] {
+  const { words } = page;
+  const [kind, days] = [textOf(page, "drying.class"), textOf(page, "drying.touchDryDays")];
+  const { drying } = page.worded.sheet;
+  if (kind === undefined || days === undefined) return [];
+  return line(words.pages.sheetPage.lines.dries, [
+    words.pages.drying.summary(kind, days),
+    ...worded(
+      drying.layering.filter(({ rule }) => rule === "touch-dry-is-not-through-dry"),
+      page,
+    ),
+  ]);
+}
+
+function layers(page: SheetPage): LineView[] {
+  const { layering } = page.worded.sheet.drying;
+  return line(
+    page.words.pages.sheetPage.lines.layers,
+    worded(
+      layering.filter(({ rule }) => rule !== "touch-dry-is-not-through-dry"),
+      page,
+    ),
+  );
+}
+
+function inWhites({ worded: own, words }: SheetPage): LineView[] {
+  const text = words.pages.sheetPage;
+  const told = own.sheet.drying.inWhites.flatMap(({ white, touchDryDays }) => {
+    if (!isKnown(touchDryDays)) return [];
+    const { row, figure } = own.leaf(`drying.inWhites.${white.slug}.touchDryDays`);
+    return isKnown(figure)
+      ? [text.inWhite(inSentence(white.name), figureText(row, figure, words))]
+      : [];
+  });
+  return told.length === 0 ? [] : line(text.lines.whites, [`${upperFirst(told.join("; "))}.`]);
+}
+
+function hides(page: SheetPage): LineView[] {
+  const text = page.words.pages.sheetPage;
+  const [film, area] = [
+    textOf(page, "optics.hidingFilmUm"),
+    textOf(page, "optics.coverageCm2PerMl"),
+  ];
+  return line(text.lines.hides, [
+    film === undefined ? "" : text.hidesLine(film),
+    area === undefined ? "" : text.covers(area),
+  ]);
+}
+
+function finish(page: SheetPage): LineView[] {
+  const text = page.words.pages.sheetPage;
+  const { drying, optics } = page.worded.sheet;
+  const word = textOf(page, "oil.finish");
+  return line(text.lines.finish, [
+    word === undefined ? "" : text.finishLine(upperFirst(word)),
+    ...worded(
+      drying.filmHealth.filter(({ rule }) => OF_THE_FINISH.test(rule)),
+      page,
+    ),
+    ...(optics.gloss === undefined ? [] : worded([optics.gloss.sentence], page)),
+  ]);
+}
+
+function age(page: SheetPage): LineView[] {
+  return line(
+    page.words.pages.sheetPage.lines.age,
+    worded(
+      page.worded.sheet.drying.filmHealth.filter(({ rule }) => !OF_THE_FINISH.test(rule)),
+      page,
+    ),
+  );
+}
+
+function oilAndSizes(page: SheetPage): LineView[] {
+  const text = page.words.pages.sheetPage;
+  const grams = textOf(page, "oil.oilIndexGPer100g");
+  return grams === undefined ? [] : line(text.lines.oil, [text.oilLine(grams)]);
+}

@@ -1,0 +1,68 @@
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { PageContext } from "./page-context.ts";
+
+/** What a visitor may narrow the range by, each with its test; a figure that is not known meets none. */
+const FILTERS = {
+  opaque: ({ optics }: Sheet) => has(optics.opacityClass, "opaque", "semi-opaque"),
+  transparent: ({ optics }: Sheet) => has(optics.opacityClass, "transparent", "semi-transparent"),
+  fast: ({ drying }: Sheet) => has(drying.class, "fast"),
+  slow: ({ drying }: Sheet) => has(drying.class, "slow", "very slow"),
+  lightfast: ({ permanence }: Sheet) => has(permanence.category, "I", "II"),
+  unwarned: ({ cautions }: Sheet) =>
+    cautions.signalWord === null &&
+    cautions.hazardStatements.length + cautions.supplemental.length === 0 &&
+    cautions.unknown.length + cautions.notClassified.length === 0,
+} as const satisfies Record<string, (sheet: Sheet) => boolean>;
+
+type FilterKey = keyof typeof FILTERS;
+const KEYS = Object.keys(FILTERS) as FilterKey[];
+
+function has(figure: Figure<string>, ...words: readonly string[]): boolean {
+  return isKnown(figure) && words.includes(figure.value);
+}
+
+/** Filters that a colour meets, and the whites that it was let down in. */
+export function filterTags(sheet: Sheet): string[] {
+  return [
+    ...KEYS.filter((key) => FILTERS[key](sheet)),
+    ...sheet.tints.map(({ white }) => `in-${white.slug}`),
+  ];
+}
+
+/** Those that some colours meet and others do not. */
+export function filterChoices({
+  sheets,
+  words,
+}: PageContext): { readonly tag: string; readonly text: string }[] {
+  const { filterNames, inThisWhite } = words.pages.catalogue;
+  const whites = new Map(
+    sheets.flatMap(({ sheet }) => sheet.tints.map(({ white }) => [white.slug, white.name])),
+  );
+  const choices = [
+    ...KEYS.map((key) => ({ tag: key, text: filterNames[key] })),
+    ...[...whites].map(([slug, name]) => ({ tag: `in-${slug}`, text: inThisWhite(name) })),
+  ];
+  return choices.filter(({ tag }) => {
+    const count = sheets.filter(({ sheet }) => filterTags(sheet).includes(tag)).length;
+    return count > 0 && count < sheets.length;
+  });
+}
+
+/** Names, codes, pigments and family, in lower case. */
+export function searchText({ sheet }: SheetTexts): string {
+  return [
+    sheet.name,
+    ...sheet.pigments.flatMap(({ name, colourIndexName }) => [
+      name,
+      colourIndexName ?? "",
+      (colourIndexName ?? "").replace(" ", ""),
+    ]),
+    sheet.vehicle?.name ?? "",
+    sheet.family ?? "",
+  ]
+    .join(" ")
+    .toLowerCase()
+    .trim();
+}

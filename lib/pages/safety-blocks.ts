@@ -1,0 +1,86 @@
+import type { Block, LineView } from "../blocks/block.ts";
+import { statement } from "../blocks/section-blocks.ts";
+import type { HandlingSectionView } from "../present/handling-views.ts";
+import { byReason } from "./studio-view.ts";
+import type { SheetPage } from "./section-views.ts";
+
+/** What is done before the colour is paint: it belongs to the bench. */
+const AT_THE_BENCH = new Set(["weighing and mulling"]);
+/** Not done with every picture: under a fold. */
+const RARELY = new Set(["sanding", "heating or spraying"]);
+
+/** The label in full, cautions by operation, where it may be sold. */
+export function safetyBlocks(handling: HandlingSectionView, page: SheetPage): Block[] {
+  const { words } = page;
+  const text = words.pages.handling;
+  const rare = operations(page, (operation) => RARELY.has(operation));
+  const usual = operations(
+    page,
+    (operation) => !RARELY.has(operation) && !AT_THE_BENCH.has(operation),
+  );
+  return [
+    { kind: "label", label: handling.label },
+    ...handling.maker.map(({ text: line, quote, link }): Block => ({
+      kind: "statement",
+      role: "body",
+      text: line,
+      ...(quote === undefined ? {} : { quote }),
+      ...(link === undefined ? {} : { link }),
+    })),
+    ...(handling.checks === undefined ? [] : [{ kind: "list", list: handling.checks } as const]),
+    ...(usual.length === 0 ? [] : [{ kind: "cautions", operations: usual } as const]),
+    ...(rare.length === 0
+      ? []
+      : [
+          {
+            kind: "fold",
+            summary: rare.map(({ operation }) => operation).join(", "),
+            blocks: [{ kind: "cautions", operations: rare }],
+          } as const,
+        ]),
+    ...(handling.markets.length === 0
+      ? []
+      : [
+          {
+            kind: "fold",
+            summary: text.markets,
+            blocks: [{ kind: "lines", lines: handling.markets.map(marketLine) }],
+          } as const,
+        ]),
+    statement(handling.poisonCentre),
+    statement(words.pages.sheetPage.dryPigment, "note", {
+      link: {
+        text: words.pages.sheetPage.bench.weighing,
+        href: "bench/#dry-pigment",
+      },
+    }),
+  ];
+}
+
+/** Weighing and mulling, and each dry pigment, drier or thinner with its own label. */
+export function dryPigmentBlocks(handling: HandlingSectionView, page: SheetPage): Block[] {
+  const dry = operations(page, (operation) => AT_THE_BENCH.has(operation));
+  return [
+    ...(dry.length === 0 ? [] : [{ kind: "cautions", operations: dry } as const]),
+    ...handling.parts.map((label): Block => ({ kind: "label", label })),
+    statement(handling.deference, "note"),
+  ];
+}
+
+function marketLine({ market, lines }: HandlingSectionView["markets"][number]): LineView {
+  return { name: market, sentences: lines.map(({ text }) => ({ text })) };
+}
+
+function operations(
+  { worded: { sheet }, words }: SheetPage,
+  wanted: (operation: string) => boolean,
+): { operation: string; cautions: ReturnType<typeof byReason> }[] {
+  const { studio } = sheet.cautions;
+  return [...new Set(studio.map(({ operation }) => operation))].filter(wanted).map((operation) => ({
+    operation: words.operations[operation] ?? operation,
+    cautions: byReason(
+      studio.filter((caution) => caution.operation === operation),
+      words,
+    ),
+  }));
+}

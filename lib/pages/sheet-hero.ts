@@ -1,0 +1,61 @@
+import { isKnown } from "../quantities/figure.ts";
+import type { SwatchCell, SwatchesBlock } from "../blocks/block.ts";
+import { inSentence } from "../words/en/pages.ts";
+import type { EqualLightness, Sheet, TintSection } from "../sheet/sheet.ts";
+import type { Words } from "../words/words.ts";
+import { ownColour } from "./screen-swatch.ts";
+
+const LEVELS: readonly EqualLightness[] = ["70", "50", "30"];
+const MOST_WHITES = 3;
+
+/** The tints at equal lightness in each white, abutting; nothing where none is reached. */
+export function tintsBlock({ name, tints }: Sheet, words: Words): SwatchesBlock | undefined {
+  const text = words.pages.sheetPage;
+  const whites = tints
+    .filter(({ atL }) => LEVELS.some((level) => ownColour(atL[level]) !== undefined))
+    .slice(0, MOST_WHITES);
+  const levels = LEVELS.filter((level) =>
+    whites.some(({ atL }) => ownColour(atL[level]) !== undefined),
+  );
+  if (whites.length === 0) return undefined;
+  return {
+    kind: "swatches",
+    description: text.tintsDescription(
+      name,
+      whites.map((tint) => whiteWords(tint, levels, words)),
+    ),
+    rows: levels.map((level) => text.levels[level]),
+    columns: whites.map(({ white, atL }) => ({
+      head: white.name,
+      cells: levels.map((level): SwatchCell => {
+        const colour = ownColour(atL[level]);
+        return colour === undefined ? { missing: text.notReached } : { colour };
+      }),
+    })),
+  };
+}
+
+function whiteWords(
+  { white, atL }: TintSection,
+  levels: readonly EqualLightness[],
+  words: Words,
+): string {
+  const text = words.pages.sheetPage;
+  return levels
+    .map((level) => {
+      const at = atL[level];
+      return text.tintCell(
+        text.levels[level],
+        inSentence(white.name),
+        at === undefined || !isKnown(at.a) || !isKnown(at.b)
+          ? text.notReached
+          : words.pages.sheet.tintDescription(
+              inSentence(white.name),
+              level,
+              at.a.value.toFixed(1),
+              at.b.value.toFixed(1),
+            ),
+      );
+    })
+    .join(", ");
+}

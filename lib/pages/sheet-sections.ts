@@ -1,0 +1,149 @@
+import type { Block, SectionBlock } from "../blocks/block.ts";
+import { columns, section, statement } from "../blocks/section-blocks.ts";
+import { statementText } from "../present/statement-text.ts";
+import { isNearNeutral } from "../collection/near-neutrals.ts";
+import { inSentence } from "../words/en/pages.ts";
+import { asMarkup } from "../present/views.ts";
+import { answerEntry } from "./answer-entry.ts";
+import { WHITES_PATH } from "./catalogue-pages.ts";
+import { colourCard } from "./colour-card.ts";
+import { coloursLetDownIn } from "./colours-tinted-with.ts";
+import { handlingSection } from "./handling-section.ts";
+import { ladderBlocks } from "./ladder-blocks.ts";
+import { markdownHtml } from "./markdown.ts";
+import { paintingBlocks } from "./painting-section.ts";
+import { permanenceSummary } from "./permanence-view.ts";
+import { rangeSection } from "./range-section.ts";
+import { safetyBlocks } from "./safety-blocks.ts";
+import { reasons, type SheetPage } from "./section-views.ts";
+
+/** What a painter reads below the first screen, in order. */
+export function sheetSections(page: SheetPage): SectionBlock[] {
+  const { sections } = page.words.pages.sheetPage;
+  const isWhite = coloursLetDownIn(page.worded.sheet.slug, page.context.sheets).length > 0;
+  return [
+    ...section("whites", isWhite ? sections.ofWhite : sections.whites, letDown(page)),
+    ...section("painting", sections.painting, [...paintingBlocks(page), ...notes(page)]),
+    ...section("permanence", sections.permanence, lasting(page)),
+    ...section("handling", sections.handling, safetyBlocks(handlingSection(page), page)),
+    ...section("range", sections.range, beside(page)),
+    ...section("questions", sections.questions, asked(page)),
+    ...section("bench", sections.bench, [
+      statement(page.words.pages.sheetPage.benchLead, "body", {
+        link: {
+          text: page.words.pages.sheetPage.benchLink(page.worded.sheet.name),
+          href: "bench/",
+        },
+      }),
+    ]),
+  ];
+}
+
+function letDown(page: SheetPage): Block[] {
+  const { worded, words, context, place } = page;
+  const { sheet } = worded;
+  const text = words.pages.sheetPage;
+  const others = coloursLetDownIn(sheet.slug, context.sheets);
+  if (others.length > 0)
+    return [
+      {
+        kind: "cards",
+        cards: others.flatMap(({ slug }) => {
+          const other = context.sheets.find((one) => one.sheet.slug === slug);
+          return other === undefined ? [] : [colourCard(other, context, place, sheet.slug)];
+        }),
+      },
+    ];
+  const ladders = ladderBlocks(page);
+  if (ladders.length === 0) return [statement(text.notTried)];
+  const absent = sheet.optics.acrossWhites.filter(({ rule }) => rule === "not-let-down-in");
+  return [
+    { kind: "group", id: "ladders", flow: "stack", blocks: ladders },
+    statement(
+      sheet.tints[0]?.massRatioKind === "pigment" ? text.ladder.keyPigment : text.ladder.key,
+      "note",
+    ),
+    ...absent.map(({ values }) =>
+      statement(
+        text.ladder.notDrawn((values["whites"] as readonly string[]).map(inSentence)),
+        "note",
+      ),
+    ),
+    ...(isNearNeutral(sheet)
+      ? [
+          {
+            kind: "links",
+            links: [
+              {
+                text: words.pages.optics.whites.linkToAll,
+                href: `${place.root}${WHITES_PATH.replace("index.html", "")}`,
+              },
+            ],
+          } as const,
+        ]
+      : []),
+  ];
+}
+
+function notes({ context: { records }, worded: { sheet } }: SheetPage): Block[] {
+  const own = records.colours.get(sheet.slug)?.notes ?? "";
+  return own === "" ? [] : [{ kind: "prose", body: asMarkup(markdownHtml(own)) }];
+}
+
+function lasting(page: SheetPage): Block[] {
+  const { words, worded } = page;
+  const { permanence } = worded.sheet;
+  const [lead, ...more] = permanenceSummary(page);
+  return [
+    ...(lead === undefined ? [] : [statement(lead, "lead")]),
+    ...more.map((text) => statement(text, "note")),
+    ...columns(
+      [
+        ...reasons(page, words.pages.permanence.why, permanence.reasons),
+        ...reasons(page, words.pages.paint.permanence.contradictions, permanence.contradictions),
+        ...reasons(page, words.pages.permanence.sensitivities, permanence.sensitivities),
+      ].map((list) => ({ kind: "list", list }) as const),
+    ),
+  ];
+}
+
+function beside(page: SheetPage): Block[] {
+  const range = rangeSection(page);
+  if (range === undefined) return [];
+  const { groups, lists, compare } = range;
+  return [
+    ...groups.flatMap(({ heading, cards }): Block[] => [
+      { kind: "heading", level: 3, text: heading },
+      { kind: "cards", cards },
+    ]),
+    ...lists.map((list) => ({ kind: "list", list }) as const),
+    ...(compare === undefined
+      ? []
+      : [
+          { kind: "heading", level: 3, text: compare.heading } as const,
+          { kind: "links", links: compare.links } as const,
+        ]),
+  ];
+}
+
+function asked({ context, worded: { sheet }, words, place }: SheetPage): Block[] {
+  const naming = context.answers.filter(({ colours }) => colours.includes(sheet.slug));
+  return naming.length === 0
+    ? []
+    : [
+        {
+          kind: "links",
+          links: naming.map((answer) => {
+            const { question, href } = answerEntry(answer, words, place);
+            return { text: question, href };
+          }),
+        },
+      ];
+}
+
+/** Sentences across the whites: what one white makes of it beside another. */
+export function acrossWhites({ worded: { sheet }, words }: SheetPage): string[] {
+  return sheet.optics.acrossWhites
+    .filter(({ rule }) => rule !== "not-let-down-in")
+    .map((across) => statementText(across, words));
+}

@@ -1,0 +1,267 @@
+import { inputsOf, isKnown, type Figure, type StandingKind } from "../quantities/figure.ts";
+import { standingView, standingWord } from "../present/standing-view.ts";
+import { figureText, valueText } from "../present/figure-text.ts";
+import { inSentence, upperFirst } from "../words/en/pages.ts";
+import type { FactView, StandingView } from "../present/views.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { PageContext } from "./page-context.ts";
+
+/** Whether it lasts, hides, dries, how strong it is, how much oil it takes, and whether it is safe: a word each. */
+export function sixFacts(worded: SheetTexts, context: PageContext): FactView[] {
+  const { sheet } = worded;
+  return [
+    lasts(worded, context),
+    hides(worded, context),
+    dries(worded, context),
+    strength(worded, context),
+    oil(worded, context),
+    safety(sheet, context),
+  ];
+}
+
+interface Told {
+  readonly name: string;
+  readonly href: string;
+  readonly word: string | undefined;
+  readonly detail?: string | undefined;
+  readonly standing: StandingView;
+}
+
+/** Where nothing is known a dash stands for the word, and that is said. */
+function fact({ name, href, word, detail, standing }: Told, { words }: PageContext): FactView {
+  if (word === undefined)
+    return {
+      name,
+      href,
+      word: "\u2013",
+      detail: words.pages.sheetPage.detail.unknown,
+      standing: standingWord("not stated", words),
+    };
+  return { name, href, word, ...(detail === undefined ? {} : { detail }), standing };
+}
+
+function text(worded: SheetTexts, path: string, { words }: PageContext): string | undefined {
+  if (!worded.has(path)) return undefined;
+  const { row, figure } = worded.leaf(path);
+  return isKnown(figure) ? figureText(row, figure, words) : undefined;
+}
+
+function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): FactView {
+  const { words } = context;
+  const {
+    sheet: { categories, expectation },
+    sheetPage: { facts, detail },
+  } = words.pages;
+  const told = (figure: Figure<string>, word: string | undefined, more: string): FactView =>
+    fact(
+      {
+        name: facts.lasts,
+        href: "#permanence",
+        word: word === undefined ? undefined : upperFirst(word),
+        detail: more,
+        standing: standingView(figure, words),
+      },
+      context,
+    );
+  const { category, basis } = permanence;
+  if (isKnown(category))
+    return told(
+      category,
+      categories[category.value],
+      basis === "own exposure"
+        ? detail.own(category.value)
+        : basis === "stated"
+          ? detail.stated(category.value)
+          : detail.exposed(category.value),
+    );
+  const expected = permanence.expectation;
+  return told(
+    expected,
+    isKnown(expected) ? (expectation[expected.value] ?? expected.value) : undefined,
+    detail.expected,
+  );
+}
+
+function hides(worded: SheetTexts, context: PageContext): FactView {
+  const {
+    optics: { opacityClass, contrastRatio },
+  } = worded.sheet;
+  const { facts, hides: wordings, detail } = context.words.pages.sheetPage;
+  const film = text(worded, "optics.hidingFilmUm", context);
+  const ratio = text(worded, "optics.contrastRatio", context);
+  // A dark paint is classed by how much it scatters: its contrast ratio says nothing of that.
+  const isByContrast = isKnown(opacityClass) && inputsOf(opacityClass).includes(contrastRatio);
+  return fact(
+    {
+      name: facts.hides,
+      href: "#painting",
+      word: isKnown(opacityClass)
+        ? (wordings[opacityClass.value] ?? upperFirst(opacityClass.value))
+        : undefined,
+      detail:
+        film !== undefined
+          ? detail.film(film)
+          : ratio === undefined || !isByContrast
+            ? undefined
+            : detail.contrast(ratio),
+      standing: standingView(opacityClass, context.words),
+    },
+    context,
+  );
+}
+
+function dries(worded: SheetTexts, context: PageContext): FactView {
+  const { drying } = worded.sheet;
+  const { facts, dries: wordings, detail } = context.words.pages.sheetPage;
+  const days = text(worded, "drying.touchDryDays", context);
+  const told =
+    days === undefined
+      ? undefined
+      : detail.days(days, text(worded, "drying.throughDryDays", context));
+  const tried = isKnown(drying.touchDryDays) && drying.touchDryDays.standing === "measured";
+  return fact(
+    {
+      name: facts.dries,
+      href: "#painting",
+      word: isKnown(drying.class)
+        ? (wordings[drying.class.value] ?? upperFirst(drying.class.value))
+        : undefined,
+      detail: told !== undefined && tried ? detail.trial(told) : told,
+      standing: standingView(drying.touchDryDays, context.words),
+    },
+    context,
+  );
+}
+
+/** Beside the reference where it is of one kind with it, else by the white that it takes; of a white, what it does to the reference. */
+function strength(worded: SheetTexts, context: PageContext): FactView {
+  const { sheet } = worded;
+  const { words, records } = context;
+  const text_ = words.pages.sheetPage;
+  const { facts, detail } = text_;
+  const reference = records.workshop.strengthReference;
+  const name = inSentence(records.colours.get(reference ?? "")?.record.name ?? "");
+  const href = "#whites";
+  const whitening = whiteningParts(sheet.slug, context);
+  if (whitening !== undefined)
+    return fact(
+      {
+        name: facts.whitens,
+        href,
+        word: text_.whitens(whitening.text),
+        detail: text_.whitensDetail(name),
+        standing: standingView(whitening.figure, words),
+      },
+      context,
+    );
+  const parts = partsOfWhite(worded, context);
+  const own = sheet.optics.tintingStrength;
+  if (isKnown(own))
+    return fact(
+      {
+        name: facts.strength,
+        href,
+        word:
+          reference === sheet.slug
+            ? text_.isReference
+            : text_.strengthOf(text(worded, "optics.tintingStrength", context) ?? "", name),
+        detail:
+          reference === sheet.slug
+            ? detail.reference
+            : parts === undefined
+              ? undefined
+              : detail.parts(parts.text, parts.white),
+        standing: standingView(own, words),
+      },
+      context,
+    );
+  return fact(
+    {
+      name: facts.strength,
+      href,
+      word: parts === undefined ? undefined : text_.partsOfWhite(parts.text),
+      detail: parts === undefined ? undefined : text_.toMiddle(parts.white),
+      standing: parts === undefined ? standingView(own, words) : standingView(parts.figure, words),
+    },
+    context,
+  );
+}
+
+interface Parts {
+  readonly text: string;
+  readonly white: string;
+  readonly figure: Figure;
+}
+
+/** White that a colour takes to a middle tone, by mass of paint, in the first white that says. */
+function partsOfWhite(worded: SheetTexts, { words }: PageContext): Parts | undefined {
+  for (const { white, strengthParts } of worded.sheet.tints) {
+    if (strengthParts === undefined || !isKnown(strengthParts.byMass)) continue;
+    const { row, figure } = worded.leaf(`tints.${white.slug}.strengthParts.byMass`);
+    if (isKnown(figure))
+      return { text: valueText(row, figure, words), white: inSentence(white.name), figure };
+  }
+  return undefined;
+}
+
+/** How much of a white brings the strength reference to a middle grey. */
+export function whiteningParts(white: string, context: PageContext): Parts | undefined {
+  const reference = context.sheets.find(
+    ({ sheet }) => sheet.slug === context.records.workshop.strengthReference,
+  );
+  const path = `tints.${white}.strengthParts.byMass`;
+  if (reference?.has(path) !== true) return undefined;
+  const { row, figure } = reference.leaf(path);
+  return isKnown(figure)
+    ? { text: valueText(row, figure, context.words), white, figure }
+    : undefined;
+}
+
+function oil(worded: SheetTexts, context: PageContext): FactView {
+  const { oilIndexClass } = worded.sheet.oil;
+  const { facts, oil: wordings, detail } = context.words.pages.sheetPage;
+  const grams = text(worded, "oil.oilIndexGPer100g", context);
+  return fact(
+    {
+      name: facts.oil,
+      href: "#painting",
+      word: isKnown(oilIndexClass)
+        ? (wordings[oilIndexClass.value] ?? upperFirst(oilIndexClass.value))
+        : undefined,
+      detail: grams === undefined ? undefined : detail.oil(grams),
+      standing: standingView(worded.sheet.oil.oilIndexGPer100g, context.words),
+    },
+    context,
+  );
+}
+
+function safety({ cautions, vehicle }: Sheet, context: PageContext): FactView {
+  const { facts, safe, detail } = context.words.pages.sheetPage;
+  const isUnknown = cautions.unknown.length > 0;
+  const needsCare =
+    cautions.hazardStatements.length + cautions.supplemental.length > 0 ||
+    cautions.notClassified.length > 0;
+  const kind: StandingKind =
+    cautions.basis === "worked out" ? "derived" : isUnknown ? "not stated" : "stated";
+  return {
+    name: facts.safety,
+    href: "#handling",
+    word:
+      cautions.signalWord !== null
+        ? safe[cautions.signalWord]
+        : isUnknown
+          ? safe.unknown
+          : needsCare
+            ? safe.care
+            : safe.none,
+    detail: isUnknown
+      ? detail.unknownHazard(cautions.unknown.map(inSentence))
+      : cautions.signalWord !== null || needsCare
+        ? detail.seeLabel
+        : vehicle === undefined || vehicle.oil !== undefined
+          ? detail.noWarning
+          : detail.noWarningDryOil,
+    standing: standingWord(kind, context.words),
+  };
+}

@@ -1,0 +1,245 @@
+/** Invented pages that are made of blocks: one block of each kind at least. No figure here is anybody's reading. */
+import type { Block, SectionBlock } from "../../lib/blocks/block.ts";
+import type { AnyPageView, BenchView, SheetView } from "../../lib/blocks/page-kinds.ts";
+import type { ReplyView } from "../../lib/present/answer-views.ts";
+import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
+import type { ColourCardView, PictureView } from "../../lib/present/views.ts";
+import { asMarkup } from "../../lib/present/views.ts";
+
+const PAGE = { title: "A page – Saltreach Colourworks", description: "An invented page." };
+const MEASURED = { kind: "measured", word: "measured" } as const;
+const STATED = { kind: "stated", word: "stated" } as const;
+const NOT_STATED = { kind: "not stated", word: "not stated" } as const;
+const INK = { hex: "#211f1e", displayP3: "color(display-p3 0.13 0.12 0.12)" };
+const GREY = { hex: "#73777e" };
+
+export interface FixtureParts {
+  readonly label: LabelView;
+  readonly hazard: HazardView;
+  readonly card: ColourCardView;
+  readonly drawing: PictureView;
+  readonly reply: ReplyView;
+}
+
+/** Every kind of block, so that each macro is drawn and tried with hostile text. */
+export function everyBlock({
+  label,
+  card,
+  drawing,
+}: Omit<FixtureParts, "hazard" | "reply">): Block[] {
+  return [
+    {
+      kind: "heading",
+      level: 3,
+      text: "Bone black",
+      index: "PBk 9",
+      href: "../../pigments/bone-black/",
+    },
+    { kind: "statement", role: "lead", text: "Slow: touch dry in 10 days.", standing: MEASURED },
+    {
+      kind: "statement",
+      role: "body",
+      text: "Reviewed.",
+      quote: "as reviewed",
+      link: { text: "Data sheet", href: "https://supplier.example/sds.pdf" },
+    },
+    { kind: "statement", role: "note", text: "In a room of 20 °C." },
+    {
+      kind: "figures",
+      table: {
+        caption: "Oil",
+        rows: [{ name: "Oil index", value: "78", unit: "g/100 g", standing: MEASURED }],
+      },
+    },
+    {
+      kind: "table",
+      table: {
+        caption: "Batch",
+        columns: [{ head: "What" }, { head: "Amount", numeric: true }],
+        rows: [[{ text: "Oil, g" }, { text: "78" }]],
+      },
+    },
+    {
+      kind: "swatches",
+      description: "Bone black in titanium white: pale, dark not reached.",
+      rows: ["pale", "dark"],
+      columns: [{ head: "Titanium White", cells: [{ colour: GREY }, { missing: "not reached" }] }],
+    },
+    {
+      kind: "ladder",
+      id: "in-titanium-white",
+      name: "Titanium White",
+      sentence: "Clearly blue in titanium white.",
+      description: "Let-downs from strong to pale.",
+      steps: [
+        { label: "1:1", measured: true, colour: INK },
+        { label: "1:20", measured: false, colour: GREY },
+      ],
+      remarks: ["One drawdown is doubtful."],
+    },
+    { kind: "plots", plots: [drawing] },
+    {
+      kind: "list",
+      list: { heading: "Why", items: [{ text: "Carbon holds it back.", standing: STATED }] },
+    },
+    {
+      kind: "lines",
+      lines: [{ name: "Dries", sentences: [{ text: "Ten days.", standing: MEASURED }] }],
+    },
+    {
+      kind: "fold",
+      summary: "More",
+      blocks: [{ kind: "statement", role: "body", text: "Inside." }],
+    },
+    { kind: "label", label },
+    {
+      kind: "cautions",
+      operations: [
+        {
+          operation: "Cleaning up",
+          cautions: [{ sentences: ["Wipe up wet."], reason: "Dust goes up again." }],
+        },
+      ],
+    },
+    { kind: "links", links: [{ text: "Beside lamp black", href: "../../compare/" }] },
+    { kind: "cards", cards: [card] },
+    {
+      kind: "answers",
+      answers: [
+        { question: "When is it dry?", href: "../../answers/dry/", summary: "In ten days." },
+      ],
+    },
+    { kind: "terms", terms: [{ term: "Masstone", gloss: "the colour of the paint alone" }] },
+    { kind: "prose", body: asMarkup("<p>Weak enough to steer a grey with.</p>") },
+    {
+      kind: "sources",
+      entries: [{ id: "source-x", citation: "A text", standing: "read", usedBy: [] }],
+    },
+    { kind: "downloads", downloads: [{ text: "sheet.json", href: "sheet.json", note: "data" }] },
+    {
+      kind: "reckoner",
+      reckoner: {
+        heading: "Any size",
+        recipe: `{"pigments":[]}`,
+        amount: "Amount",
+        by: "Of",
+        sizes: [{ value: "pigmentG", text: "g of pigment" }],
+        tube: "Tube, ml",
+        tubeMl: "40",
+        caption: "This batch",
+        columns: ["What", "Amount"],
+        rows: [{ name: "Oil, g", figure: "oilG" }],
+        fault: "Give an amount above 0.",
+      },
+    },
+    {
+      kind: "group",
+      id: "group",
+      flow: "columns",
+      blocks: [{ kind: "list", list: { heading: "Beside light", items: [{ text: "Acid." }] } }],
+    },
+  ];
+}
+
+const section = (id: string, heading: string, blocks: readonly Block[]): SectionBlock => ({
+  kind: "section",
+  id,
+  heading,
+  blocks,
+});
+
+export function sheet(parts: FixtureParts, more: Partial<SheetView> = {}): SheetView {
+  return {
+    ...PAGE,
+    kind: "sheet",
+    heading: "Bone black",
+    name: "Bone black",
+    canonical: "https://colours.example/colours/bone-black/",
+    jsonLd: asMarkup(`{"@context":"https://schema.org","@type":"Product","name":"Bone black"}`),
+    madeOf: [
+      { text: "Bone black", href: "../../pigments/bone-black/" },
+      { text: " (" },
+      { text: "PBk 9", index: true },
+      { text: "), mulled in cold-pressed linseed oil" },
+    ],
+    masstone: { colour: INK, caption: "alone" },
+    tints: {
+      kind: "swatches",
+      description: "Bone black let down.",
+      rows: ["pale"],
+      columns: [{ head: "Titanium White", cells: [{ colour: GREY }] }],
+    },
+    sentence: "Clearly blue in titanium white.",
+    offer: ["40 ml £8.00"],
+    actions: [{ text: "Compare", href: "../../compare/" }],
+    facts: [
+      {
+        name: "Lasts",
+        word: "Excellent",
+        detail: "a supplier's word",
+        standing: STATED,
+        href: "#handling",
+      },
+      { name: "Hides", word: "Completely", standing: MEASURED },
+      { name: "Strength", word: "–", detail: "not known yet", standing: NOT_STATED },
+    ],
+    asOf: "As of 3 November 2026.",
+    contents: [{ text: "Safety", href: "#handling" }],
+    sections: [
+      section("whites", "Let it down", everyBlock(parts)),
+      section("handling", "Safety", [{ kind: "label", label: parts.label }]),
+    ],
+    standingsFold: "What the marks mean",
+    ...more,
+  };
+}
+
+function bench(parts: FixtureParts): BenchView {
+  return {
+    ...PAGE,
+    kind: "bench",
+    heading: "Bone black at the bench",
+    back: { text: "Bone black, for the painter", href: "../" },
+    contents: [{ text: "Oil", href: "#oil" }],
+    sections: [section("oil", "Oil", everyBlock(parts))],
+    reply: parts.reply,
+    label: {
+      id: "label",
+      heading: "Label text",
+      lead: "To copy.",
+      text: "Bone black\nLot: ______",
+      remark: "A small package may leave some of it out.",
+      link: { text: "What each line means", href: "../../../label/" },
+    },
+    downloads: [{ text: "sheet.json", href: "../sheet.json", note: "every figure" }],
+    revision: "Revision 3f2a91c0, from records of 3 November 2026",
+  };
+}
+
+function withoutTints(view: SheetView): SheetView {
+  return Object.fromEntries(
+    Object.entries(view).filter(([key]) => key !== "tints"),
+  ) as unknown as SheetView;
+}
+
+export function blockPages(
+  parts: FixtureParts,
+): { readonly name: string; readonly root: string; readonly view: AnyPageView }[] {
+  const bare = sheet(parts);
+  return [
+    { name: "sheet", root: "../../", view: sheet(parts) },
+    { name: "sheet-hazardous", root: "../../", view: sheet(parts, { hazard: parts.hazard }) },
+    {
+      name: "sheet-bare",
+      root: "../../",
+      view: {
+        ...withoutTints(bare),
+        masstone: { missing: "No drawdown has been read yet.", caption: "alone" },
+        offer: [],
+        unknownHazard: "No hazard data recorded; treat as hazardous.",
+        sections: [section("handling", "Safety", [])],
+      },
+    },
+    { name: "bench", root: "../../../", view: bench(parts) },
+  ].map((page) => page as { name: string; root: string; view: AnyPageView });
+}
