@@ -24,10 +24,7 @@ export function recordRoots(index: FigureIndex, records: Records): RootsOf {
     const sheet = index.sheet(slug);
     if (sheet === undefined || !records.colours.has(slug)) return [];
     const at = index.figure(path);
-    const found =
-      "leaf" in at
-        ? rootsOfFigure(at.leaf.figure)
-        : rootsOfSection(sheet, place.split(".")[0] ?? "");
+    const found = "leaf" in at ? rootsOfFigure(at.leaf.figure) : rootsOfFact(sheet, place);
     return found.size === 0 ? [{ kind: "colour", slug }] : [...found.values()];
   };
 
@@ -43,11 +40,14 @@ export function recordRoots(index: FigureIndex, records: Records): RootsOf {
     return found;
   }
 
-  function rootsOfSection(sheet: Sheet, name: string): Roots {
+  /** Of a section itself, such as how many pigments there are, only what it was said to be made from. */
+  function rootsOfFact(sheet: Sheet, place: string): Roots {
     const found = new Map<string, RecordRoot>();
+    const [name = "", ...within] = place.split(".");
     const section = (sheet as Readonly<Record<string, unknown>>)[name];
     if (typeof section !== "object" || section === null) return found;
     add(found, sectionInputs(section));
+    if (within.length === 0 && found.size > 0) return found;
     for (const { figure } of figureEntries({ [name]: section }))
       add(found, rootsOfFigure(figure).values());
     return found;

@@ -1,3 +1,4 @@
+import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { isKnown, type Figure, type Standing } from "../quantities/figure.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import type {
@@ -105,13 +106,9 @@ function inWhite({
 }
 
 /** A category and an expectation are compared by the word that both are read as. */
-const CATEGORY_WORDS: Readonly<Record<string, string>> = {
-  I: "excellent",
-  II: "very good",
-  III: "fair",
-  IV: "poor",
-  V: "fugitive",
-};
+const CATEGORY_WORDS: Readonly<Record<string, string>> = Object.fromEntries(
+  EXPECTATIONS.map(({ category, expectation }) => [category, expectation]),
+);
 
 function number(figure: Figure<Quantity> | Figure<number>): ComparedAmount | undefined {
   if (!isKnown<Quantity>(figure)) return undefined;

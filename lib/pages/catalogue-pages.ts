@@ -1,3 +1,4 @@
+import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
 import { figureText } from "../present/figure-text.ts";
@@ -248,8 +249,8 @@ function hueNumber(sheet: Sheet): number | undefined {
 }
 const NEAR_NEUTRAL_BELOW = 0.5;
 
-const CATEGORIES = ["I", "II", "III", "IV", "V"];
-const EXPECTATIONS = ["excellent", "very good", "fair", "poor", "fugitive"];
+const CATEGORIES: readonly string[] = EXPECTATIONS.map(({ category }) => category);
+const EXPECTATION_WORDS: readonly string[] = EXPECTATIONS.map(({ expectation }) => expectation);
 
 function permanenceRank({ permanence }: Sheet): number | undefined {
   if (isKnown(permanence.category))
@@ -258,7 +259,7 @@ function permanenceRank({ permanence }: Sheet): number | undefined {
       (permanence.basis === "own exposure" ? 0.25 : 0)
     );
   return isKnown(permanence.expectation)
-    ? EXPECTATIONS.indexOf(permanence.expectation.value) + 0.5
+    ? EXPECTATION_WORDS.indexOf(permanence.expectation.value) + 0.5
     : undefined;
 }
 

@@ -26,6 +26,7 @@ function driftPicture(
 ): PictureView | undefined {
   const { drift: text } = words.pages.mixture;
   const { plusA, minusA, plusB, minusB } = words.pages.whites.trailEnds;
+  if (white.fresh === undefined) return undefined;
   const fresh = pointAt({ ...white.fresh, lab: white.fresh.lab["D65/10"] }, "derived");
   if (fresh === undefined) return undefined;
   const faded = ({ losses }: MixtureDrift): TrailPoint[] =>

@@ -44,11 +44,12 @@ export function stepsTable({ white, steps }: MixtureWhite, words: Words): TableV
   };
 }
 
-/** The tint as made, with each pigment weaker in turn, and a black of one pigment beside it. */
+/** Nothing where no tint of it is at L* 50; else the tint as made, with each pigment weaker in turn, and a black of one pigment beside it. */
 export function driftTable(
   { white, fresh, drifts, singleBlack }: MixtureWhite,
   words: Words,
-): TableView {
+): FoldedTableView[] {
+  if (fresh === undefined) return [];
   const { drift: text } = words.pages.mixture;
   const { columns } = text;
   const rows = ({ name, losses, path: [from] }: MixtureDrift): CellView[][] =>
@@ -65,7 +66,7 @@ export function driftTable(
         { text: hue === undefined ? "\u2013" : decimalText(hue, 1) },
       ];
     });
-  return {
+  const table: TableView = {
     caption: text.caption(inSentence(white.name)),
     note: text.note,
     compact: true,
@@ -87,6 +88,7 @@ export function driftTable(
       ...(singleBlack === undefined ? [] : rows(singleBlack)),
     ],
   };
+  return [{ summary: text.figures, table }];
 }
 
 const LEVELS = ["70", "50", "30"] as const;

@@ -107,7 +107,7 @@ function whiteView(white: MixtureWhite, page: SheetPage): MixtureWhiteView {
     },
     tables: [
       { summary: text.steps(white.steps.length), table: stepsTable(white, words) },
-      { summary: text.drift.figures, table: driftTable(white, words) },
+      ...driftTable(white, words),
       ...blacksTable(white, page),
     ],
   };

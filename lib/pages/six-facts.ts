@@ -1,5 +1,6 @@
 import { inputsOf, isKnown, type Figure, type StandingKind } from "../quantities/figure.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
+import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { figureText, valueText } from "../present/figure-text.ts";
 import { inSentence, upperFirst } from "../words/en/pages.ts";
 import type { FactView, StandingView } from "../present/views.ts";
@@ -50,7 +51,6 @@ function text(worded: SheetTexts, path: string, { words }: PageContext): string 
 function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): FactView {
   const { words } = context;
   const {
-    sheet: { categories, expectation },
     sheetPage: { facts, detail },
   } = words.pages;
   const told = (figure: Figure<string>, word: string | undefined, more: string): FactView =>
@@ -64,22 +64,23 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): Fac
       },
       context,
     );
-  const { category, basis } = permanence;
+  const { category, basis, reasons } = permanence;
+  const light = lightfastnessWord(permanence, words);
   if (isKnown(category))
     return told(
       category,
-      categories[category.value],
+      light?.word,
       basis === "own exposure"
         ? detail.own(category.value)
         : basis === "stated"
           ? detail.stated(category.value)
           : detail.exposed(category.value),
     );
-  const expected = permanence.expectation;
+  const inTints = reasons.some(({ rule }) => rule === "weaker-in-tints");
   return told(
-    expected,
-    isKnown(expected) ? (expectation[expected.value] ?? expected.value) : undefined,
-    detail.expected,
+    permanence.expectation,
+    light?.word,
+    inTints && light !== undefined ? light.detail : detail.expected,
   );
 }
 
@@ -100,7 +101,7 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
         ? (wordings[opacityClass.value] ?? upperFirst(opacityClass.value))
         : undefined,
       detail:
-        film !== undefined
+        film !== undefined && isByContrast
           ? detail.film(film)
           : ratio === undefined || !isByContrast
             ? undefined

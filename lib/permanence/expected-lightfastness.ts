@@ -3,7 +3,7 @@
  * where nothing was exposed and nothing is stated. It is worded as an expectation
  * ("expected excellent; not tested here"), never as a category under a standard.
  *
- * @source astm-d4302 : which pigment stands where in lists of this kind, from memory; memory-permanence for the fugitive ones.
+ * @source memory-permanence : which pigment stands where is recalled, and no list of a standard is quoted for it.
  */
 import type { SourceKey } from "../sources/source.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
@@ -23,14 +23,17 @@ export const EXPECTATIONS: readonly {
 ];
 
 export interface ExpectedLightfastnessRow {
+  /** Of the masstone. */
   readonly expectation: Expectation;
+  /** Of a tint or a thin glaze, where it stands less well, and by which text. */
+  readonly tint?: { readonly expectation: Expectation; readonly source: SourceKey };
   readonly kinds: string;
   readonly colourIndexNames: readonly string[];
   readonly source: SourceKey;
 }
 
-const RECALLED = "astm-d4302";
-/** Where such lists and painters' experience part, the trade's more careful word. */
+const RECALLED = "memory-permanence";
+/** Where lists and painters' experience part, the trade's more careful word. */
 const TRADE = "memory-permanence";
 
 export const EXPECTED_LIGHTFASTNESS: readonly ExpectedLightfastnessRow[] = [
@@ -113,6 +116,7 @@ export const EXPECTED_LIGHTFASTNESS: readonly ExpectedLightfastnessRow[] = [
   },
   {
     expectation: "excellent",
+    tint: { expectation: "fair", source: "kirby-saunders-2004" },
     kinds: "Prussian blue",
     source: RECALLED,
     colourIndexNames: ["PB 27"],
@@ -149,6 +153,7 @@ export const EXPECTED_LIGHTFASTNESS: readonly ExpectedLightfastnessRow[] = [
   },
   {
     expectation: "very good",
+    tint: { expectation: "fair", source: TRADE },
     kinds: "dioxazine violet",
     source: RECALLED,
     colourIndexNames: ["PV 23"],
@@ -171,8 +176,20 @@ export const EXPECTED_LIGHTFASTNESS: readonly ExpectedLightfastnessRow[] = [
     source: RECALLED,
     colourIndexNames: ["PR 177"],
   },
-  { expectation: "fair", kinds: "alizarin lake", source: RECALLED, colourIndexNames: ["PR 83"] },
-  { expectation: "fair", kinds: "madder lake", source: TRADE, colourIndexNames: ["NR 9"] },
+  {
+    expectation: "fair",
+    tint: { expectation: "poor", source: TRADE },
+    kinds: "alizarin lake",
+    source: RECALLED,
+    colourIndexNames: ["PR 83"],
+  },
+  {
+    expectation: "fair",
+    tint: { expectation: "poor", source: TRADE },
+    kinds: "madder lake",
+    source: TRADE,
+    colourIndexNames: ["NR 9"],
+  },
   {
     expectation: "fair",
     kinds: "vermilion, which may blacken",

@@ -27,6 +27,33 @@ export const GREY_SCALE: readonly GreyScaleRow[] = [
   { grade: "1", deltaEab: 13.6, standing: "read" },
 ];
 
+/** What an eye that saw both halves would say of a change, by its grade: no word of a category. */
+export type SeenChange =
+  | "unchanged"
+  | "hardly changed"
+  | "changed slightly"
+  | "changed"
+  | "changed much"
+  | "changed greatly";
+
+/** The workshop's own words. @source practice-permanence */
+export const SEEN_CHANGE: Readonly<Record<GreyGrade, SeenChange>> = {
+  "5": "unchanged",
+  "4-5": "hardly changed",
+  "4": "hardly changed",
+  "3-4": "changed slightly",
+  "3": "changed slightly",
+  "2-3": "changed",
+  "2": "changed much",
+  "1-2": "changed much",
+  "1": "changed greatly",
+};
+
+/** @throws RangeError as {@link greyScaleRuling}. */
+export function seenChange(deltaEab: number): SeenChange {
+  return SEEN_CHANGE[greyScaleRuling(deltaEab).grade];
+}
+
 export interface GreyScaleRuling {
   readonly grade: GreyGrade;
   readonly row: GreyScaleRow;

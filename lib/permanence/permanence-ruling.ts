@@ -2,10 +2,14 @@
  * Permanence of a colour: from its own exposures, else as stated for it, else
  * from its pigments, of which the least lightfast decides. Never years.
  *
+ * A pigment that is weaker in tints than in the masstone counts by its tints, and a mixture with a
+ * pigment of which nothing is known is itself not known, since that one may be its weakest.
+ *
  * @source practice-permanence : a mixed colour takes its least lightfast pigment's category.
  */
 import type { Standing } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
+import type { SourceKey } from "../sources/source.ts";
 import {
   expectationOf,
   expectedLightfastness,
@@ -32,6 +36,8 @@ export interface PermanencePigment {
   readonly colourIndexName?: string | undefined;
   /** As its supplier states. */
   readonly stated?: StatedCategory | undefined;
+  /** Of a paint of this pigment alone: they count before what is stated. */
+  readonly exposures?: readonly Exposure[] | undefined;
 }
 
 export interface PermanenceQuestion {
@@ -49,6 +55,8 @@ export interface PermanenceRuling {
   readonly category?: LightfastnessCategory;
   /** Only for an estimate. */
   readonly expectation?: Expectation;
+  /** Text that the expectation of the weakest pigment goes by. */
+  readonly expectationSource?: SourceKey | undefined;
   readonly deltaEab?: number;
   /** Each form exposed, apart. */
   readonly forms: readonly FormRating[];
@@ -103,8 +111,9 @@ export function permanenceRuling(question: PermanenceQuestion): PermanenceRuling
 interface Rated {
   readonly name: string;
   readonly category: LightfastnessCategory;
-  readonly isStated: boolean;
-  readonly reason: Statement;
+  /** Whether its category is somebody's word, what its own paint did in light, or only expected of it. */
+  readonly by: "word" | "exposure" | "expectation";
+  readonly reasons: readonly Statement[];
 }
 
 function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling {
@@ -112,23 +121,35 @@ function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling 
   const unknown = pigments
     .map(({ name }) => name)
     .filter((name) => !rated.some((pigment) => pigment.name === name));
-  const unknownReason: Statement[] =
-    unknown.length === 0
-      ? []
-      : [{ rule: "lightfastness-of-pigment-unknown", values: { pigments: unknown } }];
-  if (rated.length === 0)
+  if (unknown.length > 0 || rated.length === 0)
     return {
       basis: "not known",
       standing: "not stated",
       forms: [],
       weakest: [],
       unknown,
-      reasons: unknownReason,
+      reasons: [
+        ...rated.flatMap(({ reasons }) => reasons),
+        ...(unknown.length === 0
+          ? []
+          : [
+              {
+                rule:
+                  rated.length === 0
+                    ? "lightfastness-of-pigment-unknown"
+                    : "mixture-with-unknown-pigment",
+                values: { pigments: unknown },
+              },
+            ]),
+      ],
     };
 
   const category = worstCategory(rated.map((pigment) => pigment.category));
-  const weakest = rated.filter((pigment) => pigment.category === category).map(({ name }) => name);
-  const allStated = unknown.length === 0 && rated.every(({ isStated }) => isStated);
+  const weakestRated = rated.filter((pigment) => pigment.category === category);
+  const weakest = weakestRated.map(({ name }) => name);
+  // A category is passed on only as somebody's word; what one of its paints did in light is expected of the mixture.
+  const allStated =
+    rated.every(({ by }) => by !== "expectation") && weakestRated.some(({ by }) => by === "word");
   const mixture: Statement[] =
     pigments.length === 1
       ? []
@@ -140,13 +161,16 @@ function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling 
             source: "practice-permanence",
           },
         ];
-  const reasons = [...rated.map(({ reason }) => reason), ...mixture, ...unknownReason];
+  const reasons = [...rated.flatMap((pigment) => pigment.reasons), ...mixture];
   return allStated
     ? { basis: "stated", standing: "stated", category, forms: [], weakest, unknown, reasons }
     : {
         basis: "expected",
         standing: "estimated",
         expectation: expectationOf(category),
+        expectationSource: rated
+          .find((pigment) => pigment.category === category)
+          ?.reasons.findLast(({ source }) => source !== undefined)?.source,
         forms: [],
         weakest,
         unknown,
@@ -154,29 +178,75 @@ function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling 
       };
 }
 
-function ratedPigment({ name, colourIndexName, stated }: PermanencePigment): Rated[] {
-  if (stated !== undefined)
+function ratedPigment(pigment: PermanencePigment): Rated[] {
+  const { name, colourIndexName, stated } = pigment;
+  const exposed = weakestForm(formRatings(pigment.exposures ?? []));
+  if (exposed !== undefined) {
+    const { form, category, meanDeltaEab } = exposed;
     return [
       {
         name,
-        category: stated.category,
-        isStated: true,
-        reason: statedReason("pigment-category-stated", stated, name),
+        category,
+        by: "exposure",
+        reasons: [
+          {
+            rule: "pigment-exposed-in-its-own-paint",
+            values: { pigment: name, form, category, deltaEab: meanDeltaEab },
+            standing: "measured",
+            source: "astm-d4303",
+          },
+        ],
       },
     ];
+  }
   const row = colourIndexName === undefined ? undefined : expectedLightfastness(colourIndexName);
-  if (row === undefined || colourIndexName === undefined) return [];
+  const inTints = row?.tint;
+  const masstone: Omit<Rated, "name"> | undefined =
+    stated !== undefined
+      ? {
+          category: stated.category,
+          by: "word",
+          reasons: [statedReason("pigment-category-stated", stated, name)],
+        }
+      : row === undefined || colourIndexName === undefined
+        ? undefined
+        : {
+            category: categoryOf(row.expectation),
+            by: "expectation",
+            reasons: [
+              {
+                rule: "expected-by-colour-index-name",
+                values: {
+                  pigment: name,
+                  colourIndexName,
+                  expectation: row.expectation,
+                  kinds: row.kinds,
+                },
+                standing: "estimated",
+                source: row.source,
+              },
+            ],
+          };
+  if (masstone === undefined) return [];
+  // A word for the tint, or for no form, is taken to cover the tint; one for the masstone is not.
+  const told = stated !== undefined && stated.form !== "masstone";
+  if (inTints === undefined || told) return [{ name, ...masstone }];
+  const category = worstCategory([masstone.category, categoryOf(inTints.expectation)]);
+  if (category === masstone.category) return [{ name, ...masstone }];
   return [
     {
       name,
-      category: categoryOf(row.expectation),
-      isStated: false,
-      reason: {
-        rule: "expected-by-colour-index-name",
-        values: { pigment: name, colourIndexName, expectation: row.expectation, kinds: row.kinds },
-        standing: "estimated",
-        source: row.source,
-      },
+      category,
+      by: "expectation",
+      reasons: [
+        ...masstone.reasons,
+        {
+          rule: "weaker-in-tints",
+          values: { pigment: name, expectation: inTints.expectation },
+          standing: "estimated",
+          source: inTints.source,
+        },
+      ],
     },
   ];
 }

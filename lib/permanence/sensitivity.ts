@@ -1,21 +1,30 @@
 /**
- * What harms a pigment beside light, where its chemistry gives cause.
+ * What harms a pigment, where its chemistry gives cause: light where it does more than fade, and what acts beside light.
  *
  * @source memory-permanence
  */
 import type { Statement } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
-export type Agent = "alkali" | "acid" | "sulphur" | "heat" | "damp";
+export type Agent = "alkali" | "acid" | "sulphur" | "heat" | "damp" | "light";
 
 export interface SensitivityRow {
   readonly agent: Agent;
   readonly colourIndexNames: readonly string[];
   /** What happens. */
   readonly effect:
-    "bleaches" | "darkens" | "browns" | "reddens" | "turns violet" | "dissolves" | "fades";
+    | "bleaches"
+    | "darkens"
+    | "browns"
+    | "reddens"
+    | "turns violet"
+    | "dissolves"
+    | "loses its ash"
+    | "fades";
   /** How far an oil film shields it. */
   readonly inOil: "shielded" | "partly shielded" | "not shielded";
+  /** Old lore that later trials do not bear out. */
+  readonly disputed?: boolean | undefined;
   readonly source: SourceKey;
 }
 
@@ -31,9 +40,31 @@ export const SENSITIVITIES: readonly SensitivityRow[] = [
   },
   {
     agent: "acid",
-    colourIndexNames: ["PW 1", "PW 4", "PW 18", "PBk 9"],
+    colourIndexNames: ["PW 1", "PW 4", "PW 18"],
     effect: "dissolves",
     inOil: "partly shielded",
+    source: RECALLED,
+  },
+  {
+    agent: "acid",
+    colourIndexNames: ["PBk 9"],
+    effect: "loses its ash",
+    inOil: "partly shielded",
+    source: RECALLED,
+  },
+  {
+    agent: "light",
+    colourIndexNames: ["PR 106"],
+    effect: "darkens",
+    inOil: "not shielded",
+    source: RECALLED,
+  },
+  {
+    agent: "sulphur",
+    colourIndexNames: ["PG 21"],
+    effect: "darkens",
+    inOil: "partly shielded",
+    disputed: true,
     source: RECALLED,
   },
   {
@@ -164,6 +195,7 @@ export const SENSITIVITY_RULES: Readonly<Record<Agent, string>> = {
   sulphur: "harmed-by-sulphur",
   heat: "harmed-by-heat",
   damp: "harmed-by-damp",
+  light: "harmed-by-light",
 };
 
 export interface NamedPigment {
@@ -179,7 +211,9 @@ export function sensitivityRulings(
     const touched = pigments
       .filter(
         ({ colourIndexName }) =>
-          colourIndexName !== undefined && row.colourIndexNames.includes(colourIndexName),
+          colourIndexName !== undefined &&
+          (row.colourIndexNames.includes(colourIndexName) ||
+            row.colourIndexNames.includes(colourIndexName.replace(/:\d+$/, ""))),
       )
       .map(({ name }) => name);
     if (touched.length === 0) return [];
@@ -187,8 +221,13 @@ export function sensitivityRulings(
       {
         row,
         reason: {
-          rule: SENSITIVITY_RULES[row.agent],
-          values: { pigments: touched, effect: row.effect, inOil: row.inOil },
+          rule: row.disputed === true ? "said-to-be-harmed" : SENSITIVITY_RULES[row.agent],
+          values: {
+            pigments: touched,
+            effect: row.effect,
+            inOil: row.inOil,
+            ...(row.disputed === true ? { agent: row.agent } : {}),
+          },
           standing: "estimated" as const,
           source: row.source,
         },

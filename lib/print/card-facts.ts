@@ -1,3 +1,4 @@
+import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { figureText } from "../present/figure-text.ts";
 import { inSentence, upperFirst } from "../words/en/pages.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -11,7 +12,7 @@ export function cardFacts(
   { words, records }: PageContext,
 ): CardContent["facts"] {
   const { sheet } = worded;
-  const { facts, categories, expectation } = words.pages.sheet;
+  const { facts } = words.pages.sheet;
   const { notStated, ...text } = {
     ...words.pages.cards,
     notStated: words.standings["not stated"].word,
@@ -27,32 +28,24 @@ export function cardFacts(
       : { name, text: upperFirst(said), standing: figure.standing };
 
   const { permanence } = sheet;
-  const category = isKnown(permanence.category) ? permanence.category.value : undefined;
-  const word = category === undefined ? undefined : categories[category];
+  const light = lightfastnessWord(permanence, words);
   const days = known("drying.touchDryDays");
   const dryingClass = known("drying.class");
   const share = known("optics.tintingStrength");
   const reference = records.workshop.strengthReference;
   return {
-    lightfastness:
-      category !== undefined
-        ? fact(
-            facts.lightfastness,
-            permanence.category,
-            word === undefined
-              ? undefined
-              : (permanence.basis === "own exposure" ||
-                  permanence.basis === "exposed under the standard"
-                  ? text.category[permanence.basis]
-                  : text.category.stated)(word, category),
-          )
-        : fact(
-            facts.lightfastness,
-            permanence.expectation,
-            isKnown(permanence.expectation)
-              ? (expectation[permanence.expectation.value] ?? permanence.expectation.value)
-              : undefined,
-          ),
+    lightfastness: isKnown(permanence.category)
+      ? fact(
+          facts.lightfastness,
+          permanence.category,
+          light === undefined
+            ? undefined
+            : (permanence.basis === "own exposure" ||
+                permanence.basis === "exposed under the standard"
+                ? text.category[permanence.basis]
+                : text.category.stated)(light.word, permanence.category.value),
+        )
+      : fact(facts.lightfastness, permanence.expectation, light?.word),
     opacity: fact(facts.opacity, sheet.optics.opacityClass, known("optics.opacityClass")),
     drying: fact(
       facts.drying,

@@ -26,6 +26,12 @@ export const PERMANENCE_SOURCES = {
     standing: "read",
     note: "CIELAB differences of the whole grades were read; those of the half grades are from memory.",
   },
+  "kirby-saunders-2004": {
+    citation:
+      "Kirby, J. & Saunders, D. (2004). Fading and colour change of Prussian blue: methods of manufacture and the influence of extenders. National Gallery Technical Bulletin, 25, 73-99.",
+    standing: "read",
+    note: "Its abstract: mixtures of Prussian blue and white changed colour more in light than Prussian blue alone, and alumina as an extender made it fade faster. The word for such tints is this project's.",
+  },
   "memory-permanence": {
     citation: "Permanence of pigments as known in the trade, recalled without the text at hand.",
     standing: "memory",

@@ -114,7 +114,7 @@ describe("permanenceRuling", () => {
       [ALIZARIN, BONE],
     ]) {
       const found = ask({ pigments });
-      expect(found).toMatchObject({ expectation: "fair", weakest: ["alizarin lake"] });
+      expect(found).toMatchObject({ expectation: "poor", weakest: ["alizarin lake"] });
       expect(rulesOf(found)).toContain("weakest-pigment-decides");
     }
   });
@@ -125,7 +125,7 @@ describe("permanenceRuling", () => {
   });
   test("a pigment's statement beside an expectation gives an expectation alone", () => {
     const found = ask({ pigments: [{ ...BONE, stated: { category: "I" } }, ALIZARIN] });
-    expect(found).toMatchObject({ basis: "expected", expectation: "fair" });
+    expect(found).toMatchObject({ basis: "expected", expectation: "poor" });
     expect(found).not.toHaveProperty("category");
   });
   test("statements for every pigment give the weakest one's category, as stated", () => {
@@ -143,10 +143,61 @@ describe("permanenceRuling", () => {
       weakest: ["alizarin lake"],
     });
   });
-  test("an unknown pigment is named, and stops a statement for the whole", () => {
-    const found = ask({ pigments: [{ ...BONE, stated: { category: "I" } }, MYSTERY] });
-    expect(found).toMatchObject({ basis: "expected", unknown: ["mystery red"] });
-    expect(rulesOf(found)).toContain("lightfastness-of-pigment-unknown");
+  /** Common practice, no source: a mixture is as good as its weakest, and the unknown one may be it. */
+  test("with one unknown pigment nothing is said of the mixture, and the pigment is named", () => {
+    const titanium = { name: "titanium white", colourIndexName: "PW 6" };
+    for (const known of [titanium, { ...titanium, stated: { category: "I" } as const }]) {
+      const found = ask({ pigments: [known, MYSTERY] });
+      expect(found).toMatchObject({
+        basis: "not known",
+        standing: "not stated",
+        unknown: ["mystery red"],
+      });
+      expect(found).not.toHaveProperty("expectation");
+      expect(found).not.toHaveProperty("category");
+      expect(rulesOf(found)).toContain("mixture-with-unknown-pigment");
+    }
+  });
+  /** Kirby & Saunders (2004, abstract, read): Prussian blue with white changed more in light than alone. */
+  test("the weaker of masstone and tint counts", () => {
+    const prussian = { name: "Prussian blue", colourIndexName: "PB 27" };
+    const inMasstone = { ...prussian, stated: { category: "I", form: "masstone" } as const };
+    for (const pigment of [prussian, inMasstone]) {
+      const found = ask({ pigments: [pigment] });
+      expect(found).toMatchObject({
+        basis: "expected",
+        expectation: "fair",
+        expectationSource: "kirby-saunders-2004",
+      });
+      expect(rulesOf(found)).toContain("weaker-in-tints");
+    }
+    expect(
+      ask({ pigments: [{ ...prussian, stated: { category: "II", form: "tint" } }] }),
+    ).toMatchObject({ basis: "stated", category: "II" });
+  });
+  test("no tint is expected to stand better than its masstone", () => {
+    const rank = (word: string): number =>
+      EXPECTATIONS.findIndex(({ expectation }) => expectation === word);
+    for (const { expectation, tint } of EXPECTED_LIGHTFASTNESS)
+      if (tint !== undefined) expect(rank(tint.expectation)).toBeGreaterThan(rank(expectation));
+  });
+  test("what a component's own paint did in light governs the mixture, over its supplier's word", () => {
+    const rose = {
+      name: "quinacridone rose",
+      colourIndexName: "PV 19",
+      stated: { category: "I" } as const,
+      exposures: [
+        { deltaEab: 5.6, form: "tint", standard: "own trial", exposure: "window" } as const,
+      ],
+    };
+    const green = { name: "viridian", stated: { category: "I" } as const };
+    expect(ask({ pigments: [green, rose] })).toMatchObject({
+      basis: "expected",
+      expectation: "very good",
+      weakest: ["quinacridone rose"],
+    });
+    const kept = { ...rose, exposures: [{ ...rose.exposures[0], deltaEab: 1 } as const] };
+    expect(ask({ pigments: [green, kept] })).toMatchObject({ basis: "stated", category: "I" });
   });
   test("nothing known is said plainly", () => {
     const found = ask({ pigments: [MYSTERY, { name: "no name" }] });

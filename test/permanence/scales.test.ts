@@ -4,7 +4,12 @@ import {
   blueWool,
   customaryCategory,
 } from "../../lib/permanence/blue-wool.ts";
-import { GREY_SCALE, greyScaleRuling } from "../../lib/permanence/grey-scale.ts";
+import {
+  GREY_SCALE,
+  greyScaleRuling,
+  SEEN_CHANGE,
+  seenChange,
+} from "../../lib/permanence/grey-scale.ts";
 import { LIGHTFASTNESS_LIMITS } from "../../lib/permanence/lightfastness.ts";
 import { scaleComplaint } from "../../lib/permanence/scale-words.ts";
 
@@ -124,5 +129,21 @@ describe("scaleComplaint: a word of the wrong scale", () => {
         ...(hint === "" ? {} : { hint }),
       });
     if (hint === "") expect(complaint).not.toHaveProperty("hint");
+  });
+});
+
+/** ISO 105-A02 (read): grade 1 to 2 is the greatest change of the scale: no word of a fair or good colour fits it. */
+describe("words of a change follow what was seen", () => {
+  test.each([
+    [0, "unchanged"],
+    [0.3, "unchanged"],
+    [1.1, "hardly changed"],
+    [3.4, "changed slightly"],
+    [5.6, "changed"],
+    [11.4, "changed much"],
+    [14.1, "changed greatly"],
+  ] as const)("Delta-E*ab %s: %s", (deltaEab, word) => expect(seenChange(deltaEab)).toBe(word));
+  test("each grade has one", () => {
+    expect(Object.keys(SEEN_CHANGE).sort()).toEqual(GREY_SCALE.map(({ grade }) => grade).sort());
   });
 });

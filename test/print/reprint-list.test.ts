@@ -43,7 +43,7 @@ describe("the list of reprints", () => {
         slug: "bone-black",
         name: "Bone Black",
         kind: "changed",
-        changes: ["Opacity: \u201cOpaque (derived)\u201d is now \u201cSemi-opaque (derived)\u201d"],
+        changes: ["Opacity: \u201cSemi-transparent (derived)\u201d is now \u201cSemi-opaque (derived)\u201d"],
       },
     ]);
   });
@@ -60,7 +60,7 @@ describe("the list of reprints", () => {
       },
     }));
     expect(reprintList(now, KEPT, words).map(({ changes }) => changes)).toEqual([
-      ["Opacity: \u201cOpaque (derived)\u201d is now \u201cOpaque (stated)\u201d"],
+      ["Opacity: \u201cSemi-transparent (derived)\u201d is now \u201cSemi-transparent (stated)\u201d"],
     ]);
   });
 

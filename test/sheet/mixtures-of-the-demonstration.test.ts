@@ -6,7 +6,9 @@
 import { describe, expect, test } from "vitest";
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
 import type { MixtureDrift, MixtureSection } from "../../lib/sheet/mixture/mixture-figures.ts";
-import { SHEETS, sheetOf } from "./demonstration-sheets.ts";
+import { allFits } from "../../lib/sheet/all-sheets.ts";
+import { colourSheet } from "../../lib/sheet/colour-sheet.ts";
+import { RECORDS, SHEETS, sheetOf } from "./demonstration-sheets.ts";
 
 function mixtureOf(slug: string): MixtureSection {
   const { mixture } = sheetOf(slug);
@@ -98,7 +100,7 @@ describe("drift", () => {
       ...mixtureOf("viridian-quinacridone-black").whites,
     ]) {
       for (const { path, losses } of drifts) {
-        expect(path[0]?.b).toBeCloseTo(valueOf(fresh.lab["D65/10"].b), 6);
+        expect(path[0]?.b).toBeCloseTo(valueOf(fresh?.lab["D65/10"].b), 6);
         expect(losses.map(({ slug }) => slug)).toEqual(["30", "60"]);
         expect(valueOf(losses[1]?.deltaE00)).toBeGreaterThan(valueOf(losses[0]?.deltaE00));
       }
@@ -146,4 +148,35 @@ test("no grey of a pair is nearer to neutral than the one that is named", () => 
     expect(valueOf(pair?.neutralShare)).toBeGreaterThan(0);
     expect(valueOf(pair?.neutralShare)).toBeLessThan(1);
   }
+});
+
+describe("a mixture too pale for L* 50", () => {
+  /** Two yellows, neither of which is let down nearly so dark. */
+  const colour = RECORDS.colours.get("umber-ultramarine-black");
+  if (colour === undefined) throw new Error("The demonstration has no umber-ultramarine-black.");
+  const pale = {
+    ...colour,
+    slug: "two-yellows",
+    tints: [],
+    record: {
+      ...colour.record,
+      name: "Two Yellows",
+      family: "yellow" as const,
+      pigments: [
+        { pigment: "cadmium-zinc-sulphide", parts: 9 },
+        { pigment: "yellow-iron-oxide", parts: 1 },
+      ],
+    },
+  };
+  const records = { ...RECORDS, colours: new Map([...RECORDS.colours, [pale.slug, pale]]) };
+  const { mixture } = colourSheet(pale, allFits(records), records);
+
+  test("keeps its masstone and its steps, and says why it has no drift", () => {
+    const [white] = mixture?.whites ?? [];
+    expect(white?.steps.map(({ massRatio }) => massRatio)).toContain("1:0");
+    expect(white?.steps.length).toBeGreaterThan(2);
+    expect(white?.fresh).toBeUndefined();
+    expect(white?.drifts).toEqual([]);
+    expect(mixture?.refusals.map(({ rule }) => rule)).toContain("ladder-does-not-reach");
+  });
 });

@@ -114,13 +114,15 @@ export const MIXTURE_WHITE = section({
     digits: 1,
     word: "mixtureMiddleMiss",
   }),
-  /** The tint at L* 50 that drift starts from. */
-  fresh: section({
-    massRatio: number({ unit: "1", kind: "significant", digits: 2, word: "massRatio" }),
-    lab: DAY_LAB,
-    uncertainty: plainNumber,
-    ...SCREEN_IF_KNOWN,
-  }),
+  /** The tint at L* 50 that drift starts from; absent of a mixture too pale or too dark to reach it. */
+  fresh: optional(
+    section({
+      massRatio: number({ unit: "1", kind: "significant", digits: 2, word: "massRatio" }),
+      lab: DAY_LAB,
+      uncertainty: plainNumber,
+      ...SCREEN_IF_KNOWN,
+    }),
+  ),
   pair: optional(MIXTURE_PAIR),
   drifts: list(MIXTURE_DRIFT),
   /** A black of one pigment that loses as much, to hold beside it. */

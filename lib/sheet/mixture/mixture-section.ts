@@ -14,9 +14,9 @@ import {
   pigmentFraction,
   type ComponentPaint,
 } from "./mixture-components.ts";
-import type { MixtureSection, MixtureWhite } from "./mixture-figures.ts";
 import { colourRecord, drawdownRecords } from "../record-inputs.ts";
-import { mixtureWhite } from "./mixture-white.ts";
+import type { MixtureSection } from "./mixture-figures.ts";
+import { mixtureWhite, type WorkedWhite } from "./mixture-white.ts";
 import type { PigmentPart } from "../sheet.ts";
 import type { Fits } from "../tints/strength.ts";
 
@@ -38,8 +38,8 @@ export function mixtureSection(
     : common.map((white) => inWhite(white, colour, paints, components, fits, records));
   return {
     components,
-    whites: worked.filter((one): one is MixtureWhite => !isStatement(one)),
-    refusals: worked.filter((one): one is Statement => isStatement(one)),
+    whites: worked.flatMap((one) => (isStatement(one) ? [] : [one.white])),
+    refusals: worked.flatMap((one) => (isStatement(one) ? [one] : (one.refusal ?? []))),
     leastLightfast: leastLightfast(fadingComponents(parts, records)),
   };
 }
@@ -55,7 +55,7 @@ function inWhite(
   components: MixtureSection["components"],
   fits: Fits,
   records: Records,
-): MixtureWhite | Statement {
+): WorkedWhite | Statement {
   const whiteColour = records.colours.get(white);
   const whitePart = whiteColour && pigmentFraction(paintFacts(whiteColour, records));
   const own = pigmentFraction(paintFacts(colour, records));

@@ -61,14 +61,18 @@ function mixedFrom({ drawn }: Pick<MixedInWhite, "drawn">): Origin {
   return { ...MIXED, inputs: drawn };
 }
 
-/** Predicted let-downs beside those that were read, the greys of a pair, and drift, in one white. */
-export function mixtureWhite(at: MixedInWhite): MixtureWhite | Statement {
+/** What a mixture does in one white, and why it has no drift there where it has none. */
+export interface WorkedWhite {
+  readonly white: MixtureWhite;
+  readonly refusal?: Statement;
+}
+
+/** Predicted let-downs beside those that were read, the greys of a pair, and drift from the tint at L* 50, in one white. */
+export function mixtureWhite(at: MixedInWhite): WorkedWhite {
   const { white, colour, mixed, records } = at;
   const origin = mixedFrom(at);
   const steps = mixtureSteps(at);
   const ratio = mixedRatioAt(mixed, DRIFT_LIGHTNESS);
-  if (isStatement(ratio)) return ratio;
-  const fresh = mixedTint(mixed, ratio);
   const misses = steps
     .flatMap(({ missDeltaE00 }) =>
       missDeltaE00 !== undefined && isKnown(missDeltaE00) ? [missDeltaE00.value] : [],
@@ -76,7 +80,7 @@ export function mixtureWhite(at: MixedInWhite): MixtureWhite | Statement {
     .toSorted((one, other) => one - other);
   const pair = mixturePair(at);
   const singleBlack = singleBlackDrift(at);
-  return {
+  const figures = {
     white: { slug: white, name: whiteColour(white, records).name },
     steps,
     middleMissDeltaE00:
@@ -90,15 +94,30 @@ export function mixtureWhite(at: MixedInWhite): MixtureWhite | Statement {
             ...origin,
             method: "middle one of the misses of its drawdowns",
           }),
-    fresh: {
-      massRatio: notationFigure(ratio / at.massScale, "1", origin),
-      uncertainty: fresh.uncertainty.p68,
-      lab: { "D65/10": labFigures(fresh.lab, origin, axisUncertainty(fresh.uncertainty.p68)) },
-      ...screenFigures(readingNotations(fresh.spectrum).screen, origin),
-    },
     ...(pair === undefined ? {} : { pair }),
     drifts: componentDrifts(at),
     ...(singleBlack === undefined ? {} : { singleBlack }),
+  };
+  return isStatement(ratio)
+    ? { white: figures, refusal: ratio }
+    : {
+        white: {
+          ...figures,
+          fresh: freshTint(mixedTint(mixed, ratio), ratio / at.massScale, origin),
+        },
+      };
+}
+
+function freshTint(
+  { lab, spectrum, uncertainty: { p68 } }: MixedTint,
+  massRatio: number,
+  origin: Origin,
+) {
+  return {
+    massRatio: notationFigure(massRatio, "1", origin),
+    uncertainty: p68,
+    lab: { "D65/10": labFigures(lab, origin, axisUncertainty(p68)) },
+    ...screenFigures(readingNotations(spectrum).screen, origin),
   };
 }
 

@@ -1,6 +1,8 @@
 import type { FadingComponent } from "../../permanence/least-lightfast.ts";
+import type { RecordRoot } from "../../quantities/figure.ts";
 import { midpoint } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import { colourRecord, pigmentRecord } from "../record-inputs.ts";
 import { amountValue } from "../recorded-figure.ts";
 import type { PigmentPart } from "../sheet.ts";
 
@@ -27,6 +29,17 @@ export function fadingComponents(
       })),
       ...(lightfastness === undefined ? {} : { stated: lightfastness }),
     };
+  });
+}
+
+/** The records that {@link fadingComponents} speaks of. */
+export function fadingRecords(parts: readonly PigmentPart[], records: Records): RecordRoot[] {
+  return parts.flatMap(({ slug }) => {
+    const paint = toldPaint(slug, records);
+    return [
+      pigmentRecord(slug),
+      ...(paint === undefined ? [] : colourRecord(paint, "exposures", "lightfastness")),
+    ];
   });
 }
 

@@ -3,7 +3,7 @@ import { expectedContradiction } from "../../permanence/expected-contradiction.t
 import { statedContradiction, weakestForm, type FormRating } from "../../permanence/exposure.ts";
 import { greyScaleRuling } from "../../permanence/grey-scale.ts";
 import { labelLightfastness, suitabilityRuling } from "../../permanence/lightfastness-on-label.ts";
-import { leastLightfast } from "../../permanence/least-lightfast.ts";
+import type { FadingComponent } from "../../permanence/least-lightfast.ts";
 import {
   permanenceRuling,
   type PermanencePigment,
@@ -23,7 +23,7 @@ import {
 import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import { fadingComponents } from "./fading-components.ts";
+import { fadingComponents, fadingRecords } from "./fading-components.ts";
 import { permanenceForms } from "./permanence-forms.ts";
 import { colourRecord, pigmentRecord } from "../record-inputs.ts";
 import { amountValue } from "../recorded-figure.ts";
@@ -38,14 +38,18 @@ export function permanenceSection(
 ): PermanenceSection {
   const statedOf = (slug: string): PigmentLightfastness =>
     records.pigments.get(slug)?.record.lightfastness;
-  const pigments = parts.map(({ slug, name, colourIndexName }): PermanencePigment => {
-    const { category, form } = statedOf(slug) ?? {};
-    return {
-      name,
-      colourIndexName,
-      ...(category === undefined ? {} : { stated: { category, form } }),
-    };
-  });
+  // What the paints of its single pigments did in light holds of a mixture before any word.
+  const pigments: readonly PermanencePigment[] =
+    parts.length > 1
+      ? fadingComponents(parts, records).map(componentPigment)
+      : parts.map(({ slug, name, colourIndexName }) => {
+          const { category, form } = statedOf(slug) ?? {};
+          return {
+            name,
+            colourIndexName,
+            ...(category === undefined ? {} : { stated: { category, form } }),
+          };
+        });
   const exposures = (colour.record.exposures ?? []).map(({ deltaEab, ...rest }) => ({
     ...rest,
     deltaEab: midpoint(amountValue(deltaEab)),
@@ -57,19 +61,13 @@ export function permanenceSection(
     ...(stated === undefined ? {} : { stated }),
   });
   const byPigments = permanenceRuling({ pigments, exposures: [] });
-  // A paint of one of its pigments that changed when it was exposed tells more than two words that agree.
-  const told = parts.length > 1 ? leastLightfast(fadingComponents(parts, records)) : undefined;
-  const byExposure = told?.rule === "least-lightfast-by-exposure" ? told : undefined;
-  const weakest =
-    parts.length <= 1
-      ? []
-      : byExposure === undefined
-        ? byPigments.weakest
-        : (byExposure.values["pigments"] as readonly string[]);
+  const weakest = parts.length <= 1 ? [] : byPigments.weakest;
   const wanting = [`colours.${colour.slug}.exposures`];
   const inputs = [
     ...colourRecord(colour, "exposures", "lightfastness"),
-    ...parts.map(({ slug }) => pigmentRecord(slug)),
+    ...(parts.length > 1
+      ? fadingRecords(parts, records)
+      : parts.map(({ slug }) => pigmentRecord(slug))),
   ];
   const forms = permanenceForms(colour, ruling.forms, stated);
   const weakestOf = weakestForm(ruling.forms)?.form;
@@ -93,15 +91,18 @@ export function permanenceSection(
       ruling.expectation === undefined
         ? notStated(
             ruling.category === undefined
-              ? "nothing is known of its pigments in light"
+              ? ruling.unknown.length > 0 && parts.length > 1
+                ? `how ${ruling.unknown.join(", ")} stands in light is not known, and a mixture is as good as its weakest`
+                : "nothing is known of its pigments in light"
               : "not needed: it was exposed, or is stated",
             wanting,
             inputs,
           )
         : sourceFigure<string>("estimated", ruling.expectation, {
             unit: "",
-            method: "by the Colour Index name of its pigments",
-            source: "astm-d4302",
+            method:
+              "by its pigments, of which the least lightfast form of the least lightfast decides",
+            source: ruling.expectationSource,
             inputs,
           }),
     blueWool: wool,
@@ -110,17 +111,10 @@ export function permanenceSection(
     forms,
     weakest,
     reasons: [
-      ...ruling.reasons.filter(
-        ({ rule }) =>
-          !AGAINST_STATED.has(rule) && (byExposure === undefined || !OF_STATED.has(rule)),
-      ),
-      ...(byExposure === undefined ? [] : [byExposure]),
+      ...ruling.reasons.filter(({ rule }) => !AGAINST_STATED.has(rule)),
       ...(ruling.deltaEab === undefined ? [] : [greyScaleRuling(ruling.deltaEab).reason]),
-      ...(ruling.basis === "exposed" && weakest.length > 0
-        ? byPigments.reasons.filter(
-            ({ rule }) =>
-              OF_MIXTURE.has(rule) && (byExposure === undefined || !OF_STATED.has(rule)),
-          )
+      ...(ruling.basis === "exposed"
+        ? byPigments.reasons.filter(({ rule }) => OF_MIXTURE.has(rule))
         : []),
       ...(isKnown(wool) ? [customaryCategory(blueWool(midpoint(wool.value))).reason] : []),
       ...suitability(ruling),
@@ -128,6 +122,20 @@ export function permanenceSection(
     sensitivities: sensitivityRulings(parts).map(({ reason }) => reason),
     label: labelLightfastness(ruling),
     contradictions: contradictions(weakestForm(ruling.forms), stated, byPigments),
+  };
+}
+
+function componentPigment({
+  name,
+  pigments: [pigment],
+  exposures,
+  stated,
+}: FadingComponent): PermanencePigment {
+  return {
+    name,
+    colourIndexName: pigment?.colourIndexName,
+    stated: stated ?? pigment?.stated,
+    exposures,
   };
 }
 
@@ -145,13 +153,12 @@ const AGAINST_STATED: ReadonlySet<string> = new Set([
   "exposure-better-than-stated",
   "exposure-worse-than-stated",
 ]);
-/** Of two pigments as stated: overtaken where one of them was exposed and changed. */
-const OF_STATED: ReadonlySet<string> = new Set(["weakest-pigment-decides", "pigments-alike"]);
 /** Which of its pigments a mixture depends on holds beside an exposure of the mixture too. */
 const OF_MIXTURE: ReadonlySet<string> = new Set([
   "weakest-pigment-decides",
   "pigments-alike",
-  "lightfastness-of-pigment-unknown",
+  "mixture-with-unknown-pigment",
+  "weaker-in-tints",
 ]);
 
 function basisOf({ basis, forms }: PermanenceRuling): PermanenceBasis {

@@ -16,14 +16,20 @@ import type { Checked, Colour, Records } from "../../records/records.ts";
 import type { AmountRecord } from "../../records/schema/amount.ts";
 import type { PigmentRecord } from "../../records/schema/pigment.ts";
 import { orHandbook } from "./handbook-figure.ts";
-import { colourRecord, pigmentRecord, vehicleRecord, WORKSHOP } from "../record-inputs.ts";
+import {
+  colourRecord,
+  pigmentRecord,
+  restingOn,
+  vehicleRecord,
+  WORKSHOP,
+} from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
 
 /** The pigments of a colour with the figures that everything else starts from. */
 export function pigmentParts(colour: Colour, records: Records): PigmentPart[] {
   const fractions = massFractions(colour.record.pigments.map(({ parts }) => parts));
-  return colour.record.pigments.flatMap(({ pigment: slug }, i) => {
+  const parts = colour.record.pigments.flatMap(({ pigment: slug }, i) => {
     const pigment = records.pigments.get(slug);
     return pigment === undefined
       ? []
@@ -40,6 +46,7 @@ export function pigmentParts(colour: Colour, records: Records): PigmentPart[] {
           ),
         ];
   });
+  return restingOn(colourRecord(colour, "pigments"), parts);
 }
 
 /** One dry pigment, in whatever share of a colour. */

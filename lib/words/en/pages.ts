@@ -1,3 +1,5 @@
+import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
+import { TERMS as EXPECTED } from "./terms.ts";
 import { CARDS } from "./cards.ts";
 import { HANDLING } from "./handling.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
@@ -91,22 +93,13 @@ export const PAGES = {
       oil: (grams: string) => `${grams} of pigment`,
       contrast: (ratio: string) => `contrast ratio ${ratio}`,
       notTested: "not tested here",
+      notTestedInTints: "by its tints, where it is weaker; not tested here",
     },
-    expectation: {
-      excellent: "expected excellent",
-      "very good": "expected very good",
-      fair: "expected fair",
-      poor: "expected poor",
-      fugitive: "expected fugitive",
-    } as Record<string, string>,
+    expectation: EXPECTED as Record<string, string>,
     /** A category in a word. */
-    categories: {
-      I: "excellent",
-      II: "very good",
-      III: "fair",
-      IV: "poor",
-      V: "very poor",
-    } as Record<string, string>,
+    categories: Object.fromEntries(
+      EXPECTATIONS.map(({ category, expectation }) => [category, expectation]),
+    ) as Record<string, string>,
     revision: (revision: string, date: string | undefined) =>
       `Revision ${revision}${date === undefined ? "" : `, from records of ${date}`}`,
     whiteSentence: (count: number) =>

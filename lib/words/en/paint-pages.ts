@@ -88,7 +88,8 @@ export const PAINT_PAGES = {
     ownExposure: (category: string) =>
       `Its colour change lies in the range of category ${category}, in an exposure of the workshop's own. That is no category under the standard.`,
     names: { "own exposure": "Colour change as in category" } as Readonly<Record<string, string>>,
-    fact: (category: string) => `as in category ${category}; own exposure, not the standard's`,
+    fact: (category: string) =>
+      `in our own exposure, as much as category ${category} allows; not the standard's test`,
     order: (category: string) => `As in category ${category}, by the workshop's own exposure`,
     cell: "own exposure",
     forms: {

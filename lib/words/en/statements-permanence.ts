@@ -17,6 +17,10 @@ const EFFECTS = {
   reddens: ["reddens", "redden"],
   "turns violet": ["turns violet", "turn violet"],
   dissolves: ["dissolves", "dissolve"],
+  "loses its ash": [
+    "loses its bone ash, and keeps its carbon,",
+    "lose their bone ash, and keep their carbon,",
+  ],
   fades: ["fades", "fade"],
 } as const;
 const IN_OIL = {
@@ -47,12 +51,20 @@ export const PERMANENCE_RULINGS = {
     sentence(
       `${within(textOf(v, "pigment"))}${bracketed(textOf(v, "colourIndexName"), kindsBeside(v))}: expected ${textOf(v, "expectation")}; not tested here`,
     ),
+  "pigment-exposed-in-its-own-paint": (v) =>
+    sentence(
+      `${within(textOf(v, "pigment"))} in a paint of its own was exposed here: its ${textOf(v, "form")} changed by \u0394E*ab ${decimals(numberOf(v, "deltaEab"), 1)}, as in category ${textOf(v, "category")}`,
+    ),
+  "weaker-in-tints": (v) =>
+    `In tints and thin glazes ${within(textOf(v, "pigment"))} stands less well: expected ${textOf(v, "expectation")}; not tested here.`,
+  "mixture-with-unknown-pigment": (v) =>
+    `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known, and a mixture is as good as its weakest: so its lightfastness is not stated.`,
   "pigments-alike": (v) =>
     `Its pigments are alike in light: ${namesWithin(textsOf(v, "pigments"))}.`,
   "weakest-pigment-decides": (v) =>
     `The least lightfast pigment decides: ${namesWithin(textsOf(v, "pigments"))}.`,
   "lightfastness-of-pigment-unknown": (v) =>
-    `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known here, and what is said of any other pigment does not cover it.`,
+    `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known here.`,
   "least-lightfast-by-exposure": (v) =>
     leastLightfast(
       v,
@@ -91,7 +103,10 @@ export const PERMANENCE_RULINGS = {
   "harmed-by-acid": (v) => harm(v, "in acid"),
   "harmed-by-sulphur": (v) => harm(v, "in sulphurous air"),
   "harmed-by-heat": (v) => harm(v, "when heated"),
-  "harmed-by-damp": (v) => harm(v, "in the damp"),
+  "harmed-by-damp": (v) => harm(v, "in strong light with damp"),
+  "harmed-by-light": (v) => harm(v, "in strong light, slowly or suddenly"),
+  "said-to-be-harmed": (v) =>
+    `Old books say that ${namesWithin(textsOf(v, "pigments"))} ${EFFECTS[wordOf(v, "effect", EFFECTS)][textsOf(v, "pigments").length < 2 ? 0 : 1]} by ${textOf(v, "agent")}, as beside colours that hold sulphides; whether they do in oil is disputed.`,
 } as const satisfies Record<string, StatementWording>;
 
 function change(values: Values): string {

@@ -1,3 +1,4 @@
+import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 /** Gloss of a trade term, where a page first meets it. */
 export const TRADE = {
   masstone: "the colour of the paint alone, in a film thick enough to hide its ground",
@@ -16,13 +17,9 @@ export const TRADE = {
 } as const satisfies Record<string, string>;
 
 /** Words of closed sets as a page prints them; a word that is not here is its own. An expectation never reads like a category. */
-export const TERMS: Readonly<Record<string, string>> = {
-  excellent: "expected excellent",
-  "very good": "expected very good",
-  fair: "expected fair",
-  poor: "expected poor",
-  fugitive: "expected fugitive",
-};
+export const TERMS: Readonly<Record<string, string>> = Object.fromEntries(
+  EXPECTATIONS.map(({ expectation }) => [expectation, `expected ${expectation}`]),
+);
 
 /** Headings of the studio's operations, by the hazard room's key. */
 export const OPERATIONS: Readonly<Record<string, string>> = {
