@@ -63,7 +63,7 @@ const INPUTS = new WeakMap<object, readonly Input[]>();
 
 function made<F extends Figure>(figure: Omit<F, keyof Made>, inputs: readonly Input[]): F {
   INPUTS.set(figure, inputs);
-  return figure as F;
+  return figure;
 }
 
 /** The figures and records that a figure was made from. @throws RangeError for what was put together by hand. */
@@ -129,8 +129,8 @@ export function restated<V extends Amount>(figure: Figure<V>): Figure<V> {
 /** Without its uncertainty: money is said to the smallest coin. */
 export function exactly<V extends Amount>(figure: Figure<V>): Figure<V> {
   if (!isKnown(figure)) return figure;
-  const { uncertainty: _, ...rest } = figure;
-  return made<Known<V>>(rest, inputsOf(figure));
+  const { standing, value, unit, method, source, restsOn } = figure;
+  return knownFigure(standing, value, { unit, method, source, inputs: inputsOf(figure) }, restsOn);
 }
 
 /** Taken over from another figure, which it names as its input: a trial in the place of an estimate. */
