@@ -120,9 +120,7 @@ function figuresOf(slug: string, fetched: Map<string, Promise<ShownColour>>): Pr
 async function fetchedFigures(slug: string): Promise<ShownColour> {
   const answer = await fetch(new URL(`${slug}.json`, document.baseURI));
   if (!answer.ok)
-    throw new TypeError(
-      `Unexpected answer \`${answer.status}\`, expected \`the figures of ${slug}\``,
-    );
+    throw new TypeError(`The server answered ${answer.status}, not with the figures of ${slug}`);
   return (await answer.json()) as ShownColour;
 }
 

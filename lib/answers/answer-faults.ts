@@ -21,10 +21,10 @@ export function replyFaults(
         severity: "error",
         rule: "answers/reply",
         place: place(["reply", "figures", i]),
-        subject: "figure",
+        message: `No colour of the reply has a figure ${path}`,
         actual: path,
         expected: "a figure path without the colour, as in the evidence of sheet.json",
-        ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
+        ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
       },
     ];
   });

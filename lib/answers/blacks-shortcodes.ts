@@ -59,7 +59,11 @@ function shown(
 ): BlockPiece | undefined {
   const way = Object.hasOwn(ways, wanted) ? ways[wanted] : undefined;
   return way === undefined
-    ? room.fault({ subject: "show", actual: wanted, expected: Object.keys(ways).join(" | ") })
+    ? room.fault({
+        message: `The list can't be shown as "${wanted}": show takes ${Object.keys(ways).join(", ")}`,
+        actual: wanted,
+        expected: Object.keys(ways).join(" | "),
+      })
     : way();
 }
 

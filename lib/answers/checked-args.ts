@@ -13,14 +13,16 @@ export function checkedArgs(
   room: ShortcodeRoom,
 ): Args | undefined {
   let faults = 0;
-  const fault = (subject: string, actual: string, expected: string, hint?: string): void => {
-    room.fault({ subject, actual, expected, ...(hint === undefined ? {} : { hint }) });
+  const fault = (message: string, actual: string, expected: string, hint?: string): void => {
+    room.fault({ message, actual, expected, ...(hint === undefined ? {} : { hint }) });
     faults += 1;
   };
   for (const key of call.args.keys()) {
     if (!rules.some(({ name }) => name === key))
       fault(
-        key === "" ? "value" : "name of a value",
+        key === ""
+          ? `${shortcode} takes no value without a name, and "${call.args.get("") ?? ""}" is one`
+          : `${shortcode} takes no value called ${key}`,
         key === "" ? (call.args.get("") ?? "") : key,
         rules.map(({ name }) => (name === "" ? "one without a name" : name)).join(", "),
         near(
@@ -33,7 +35,11 @@ export function checkedArgs(
     const value = call.args.get(rule.name);
     if (value === undefined || value === "") {
       if (rule.optional !== true)
-        fault(rule.name === "" ? shortcode : rule.name, "nothing", EXPECTED[rule.kind]);
+        fault(
+          `${shortcode} needs ${rule.name === "" ? "" : `${rule.name}: `}${EXPECTED[rule.kind]}`,
+          "nothing",
+          EXPECTED[rule.kind],
+        );
     } else checkValue(rule, value);
   }
   return faults === 0 ? argsOf(call, room) : undefined;
@@ -45,14 +51,14 @@ export function checkedArgs(
         const found = room.index.figure(value);
         if ("lost" in found)
           fault(
-            "figure",
+            `No sheet has a figure ${value}`,
             value,
             EXPECTED.figure,
-            found.nearest === undefined ? undefined : `nearest \`${found.nearest}\``,
+            found.nearest === undefined ? undefined : `nearest: ${found.nearest}`,
           );
         else if (!isKnown(found.leaf.figure))
           fault(
-            "figure that is not stated",
+            `${value} is not stated, and can't be shown`,
             value,
             "a figure that is stated",
             found.leaf.figure.reason,
@@ -62,8 +68,14 @@ export function checkedArgs(
       case "colour":
       case "colours":
         for (const slug of listed(value))
-          if (!slugs.includes(slug)) fault("colour", slug, EXPECTED.colour, near(slug, slugs));
-        if (kind === "colour" && listed(value).length > 1) fault(name, value, "one colour");
+          if (!slugs.includes(slug))
+            fault(`No colour has the slug ${slug}`, slug, EXPECTED.colour, near(slug, slugs));
+        if (kind === "colour" && listed(value).length > 1)
+          fault(
+            `${name === "" ? shortcode : name} takes one colour, and "${value}" names several`,
+            value,
+            "one colour",
+          );
         return;
       case "figures":
         for (const path of listed(value)) {
@@ -77,10 +89,10 @@ export function checkedArgs(
                 : [],
             )[0];
             fault(
-              "figure",
+              `No colour named here has a figure ${path}`,
               path,
               "a figure path without the colour, as in the evidence of sheet.json",
-              nearest === undefined ? undefined : `nearest \`${nearest}\``,
+              nearest === undefined ? undefined : `nearest: ${nearest}`,
             );
           }
         }
@@ -91,15 +103,22 @@ export function checkedArgs(
             room.index.sheets.flatMap(({ tints }) => tints.map(({ white }) => white.slug)),
           ),
         ];
-        if (!whites.includes(value)) fault("white", value, EXPECTED.white, near(value, whites));
+        if (!whites.includes(value))
+          fault(`No colour was let down in ${value}`, value, EXPECTED.white, near(value, whites));
         return;
       }
       case "level":
-        if (!LEVELS.some((level) => level === value)) fault("lightness", value, EXPECTED.level);
+        if (!LEVELS.some((level) => level === value))
+          fault(
+            `The lightness is ${value}, and tints are shown at L* 70, 50 or 30`,
+            value,
+            EXPECTED.level,
+          );
         return;
       case "answer": {
         const answers = [...room.context.records.answers.keys()];
-        if (!answers.includes(value)) fault("answer", value, EXPECTED.answer, near(value, answers));
+        if (!answers.includes(value))
+          fault(`No answer has the slug ${value}`, value, EXPECTED.answer, near(value, answers));
         return;
       }
       case "text":
@@ -121,7 +140,7 @@ const EXPECTED: Readonly<Record<ArgRule["kind"], string>> = {
 
 function near(word: string, known: readonly string[]): string | undefined {
   const nearest = nearestWord(word, known);
-  return nearest === undefined ? undefined : `nearest \`${nearest}\``;
+  return nearest === undefined ? undefined : `nearest: ${nearest}`;
 }
 
 function argsOf(call: ShortcodeCall, { index, context }: ShortcodeRoom): Args {
@@ -132,7 +151,7 @@ function argsOf(call: ShortcodeCall, { index, context }: ShortcodeRoom): Args {
       const found = index.figure(text(name) ?? "");
       if ("lost" in found)
         throw new RangeError(
-          `Unexpected argument \`${name}\`, expected \`one that was checked as a figure\``,
+          `The argument is ${name}; right would be one that was checked as a figure`,
         );
       return found;
     },

@@ -36,11 +36,19 @@ export function foldedParts(): FoldedParts {
       if ("kind" in part) (open?.inside ?? parts).push(part);
       else if ("fold" in part) {
         if (open !== undefined)
-          return { subject: "fold", actual: part.fold, expected: "the end of the fold before" };
+          return {
+            message: `The fold "${part.fold}" begins inside another: the fold before it has no endfold yet`,
+            actual: part.fold,
+            expected: "the end of the fold before",
+          };
         open = { summary: part.fold, at, inside: [] };
       } else {
         if (open === undefined)
-          return { subject: "endfold", actual: "endfold", expected: "a fold before it" };
+          return {
+            message: "This endfold closes nothing: no fold is open before it",
+            actual: "endfold",
+            expected: "a fold before it",
+          };
         end();
       }
       return undefined;

@@ -167,7 +167,12 @@ function tintIn(
   if (found !== undefined) return found;
   const whites = sheet.tints.map((tint) => tint.white.slug);
   return fault({
-    subject: `white of ${sheet.slug}`,
+    message:
+      whites.length === 0
+        ? `${sheet.slug} was let down in no white`
+        : white === undefined
+          ? `Name the white: ${sheet.slug} was let down in ${whites.join(", ")}`
+          : `${sheet.slug} was not let down in ${white}, only in ${whites.join(", ")}`,
     actual: white ?? "nothing",
     expected: whites.length === 0 ? "a colour that was let down in a white" : whites.join(" | "),
   });

@@ -89,7 +89,11 @@ export function renderedAnswer(
   if (open !== undefined)
     faults.push(
       diagnostic(
-        { subject: "fold", actual: "nothing", expected: "its endfold, on a line of its own" },
+        {
+          message: "Missing endfold for the fold that opens here: it stands on a line of its own",
+          actual: "nothing",
+          expected: "its endfold, on a line of its own",
+        },
         open,
       ),
     );
@@ -116,26 +120,26 @@ function filled(
 ): InlinePiece | BlockPiece | undefined {
   if (!found.raw.endsWith("%}"))
     return room.fault({
-      subject: "shortcode",
+      message: `The shortcode ${found.raw} is not closed by %} before the next begins`,
       actual: found.raw,
       expected: "its end, %}, before the next begins",
     });
   const call = shortcodeCall(found.raw);
-  if ("expected" in call) return room.fault({ subject: "shortcode", ...call });
+  if ("message" in call) return room.fault(call);
   const shortcode = SHORTCODES.find(({ name }) => name === call.name);
   if (shortcode === undefined) {
     const names = SHORTCODES.map(({ name }) => name);
     const near = nearestWord(call.name, names);
     return room.fault({
-      subject: "shortcode",
+      message: `There is no shortcode "${call.name}"`,
       actual: call.name,
       expected: names.join(" | "),
-      ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
+      ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
     });
   }
   if (shortcode.place === "on a line of its own" && !found.alone)
     return room.fault({
-      subject: "place of a shortcode",
+      message: `The shortcode ${call.name} needs a line of its own, and stands in a sentence or list`,
       actual: `${call.name} in a sentence or list`,
       expected: shortcode.place,
     });
@@ -146,7 +150,7 @@ function filled(
     (isTold()
       ? undefined
       : room.fault({
-          subject: "shortcode",
+          message: `${found.raw} names figures that can't be shown in this way`,
           actual: found.raw,
           expected: "figures that can be shown so",
         }))

@@ -6,6 +6,7 @@ export interface ShortcodeCall {
 }
 
 export interface SyntaxFault {
+  readonly message: string;
   readonly actual: string;
   readonly expected: string;
 }
@@ -26,19 +27,28 @@ export function shortcodeCall(raw: string): ShortcodeCall | SyntaxFault {
   const inside = raw.slice(OPEN.length, -CLOSE.length).trim();
   const named = /^[a-z]+/.exec(inside);
   if (named === null)
-    return { actual: inside.slice(0, 40) || "nothing", expected: "the name of a shortcode first" };
+    return {
+      message: `A shortcode begins with its name, and this one ${inside === "" ? "is empty" : `with "${inside.slice(0, 40)}"`}`,
+      actual: inside.slice(0, 40) || "nothing",
+      expected: "the name of a shortcode first",
+    };
   const args = new Map<string, string>();
   let rest = inside.slice(named[0].length);
   while (rest.trim() !== "") {
     const match = ARGUMENT.exec(rest);
     if (match === null)
       return {
+        message: `"${rest.trim().slice(0, 40)}" can't be read as the value of a shortcode: a value is written white=titanium-white or colours="bone-black, lamp-black"`,
         actual: rest.trim().slice(0, 40),
         expected: 'values such as `white=titanium-white` or `colours="bone-black, lamp-black"`',
       };
     const key = match[1] ?? "";
     if (args.has(key))
       return {
+        message:
+          key === ""
+            ? `A shortcode takes one value without a name, and "${match[0].trim()}" is a second`
+            : `The value ${key} is given twice`,
         actual: key === "" ? match[0].trim() : key,
         expected: key === "" ? "one value without a name" : "each value once",
       };

@@ -38,9 +38,10 @@ export interface ShortcodeRoom {
 
 export interface ShortcodeFault {
   readonly rule?: `answers/${string}`;
-  readonly subject: string;
-  readonly actual: string;
-  readonly expected: string;
+  /** One sentence, as a diagnostic has it. */
+  readonly message: string;
+  readonly actual?: string;
+  readonly expected?: string;
   readonly hint?: string;
 }
 

@@ -31,7 +31,7 @@ function figureVerdict(claim: FigureClaim, index: FigureIndex): Verdict {
       faults.push({
         rule: "claims/not-stated",
         key,
-        subject: path,
+        message: `${path} is not stated, and the claim needs its figure`,
         actual: "not stated",
         expected: "a figure that is stated",
         hint: figure.reason,
@@ -46,7 +46,7 @@ function figureVerdict(claim: FigureClaim, index: FigureIndex): Verdict {
       faults.push({
         rule: "claims/kind",
         key,
-        subject: path,
+        message: `${path} is ${plainText(figure.value)}, and only a number can be compared`,
         actual: plainText(figure.value),
         expected: "a figure that is a number",
       });
@@ -59,7 +59,7 @@ function figureVerdict(claim: FigureClaim, index: FigureIndex): Verdict {
       faults.push({
         rule: "claims/word",
         key: "is",
-        subject: claim.figure,
+        message: `${claim.figure} is ${plainText(figure.value)}; the claim says ${claim.is}`,
         actual: plainText(figure.value),
         expected: claim.is,
       });
@@ -78,7 +78,7 @@ function figureVerdict(claim: FigureClaim, index: FigureIndex): Verdict {
         faults.push({
           rule: "claims/rank",
           key: side,
-          subject: "rivals",
+          message: `No other colour has the figure, so ${claim.figure} can't be ranked`,
           actual: "none",
           expected: `a colour beside ${pathParts(claim.figure).colour} that has the figure`,
         });
@@ -126,7 +126,6 @@ function standingFaults(
   if (needed === undefined) return [];
   return figures.flatMap(({ sheet, leaf: { path, figure } }): ClaimFault[] => {
     if (!isKnown(figure) || weakestRoot([figure.restsOn, needed]) === needed) return [];
-    const subject = `standing of ${sheet.slug}.${path}`;
     const actual =
       figure.standing === figure.restsOn
         ? figure.standing
@@ -135,7 +134,7 @@ function standingFaults(
       {
         rule: "claims/standing",
         key: "standing",
-        subject,
+        message: `${sheet.slug}.${path} is ${actual}; the claim needs it ${needed === "measured" ? "measured to the root" : `${needed} or better`}`,
         actual,
         expected: needed === "measured" ? "measured to the root" : `${needed} or better`,
         ...(`${sheet.slug}.${path}` === own ? {} : { hint: `compared with ${own}` }),
@@ -174,7 +173,7 @@ function factFault(claim: FactClaim, fact: unknown): ClaimFault | undefined {
   const fault = (key: string, actual: string, expected: string): ClaimFault => ({
     rule: "claims/fact",
     key,
-    subject: claim.fact,
+    message: `${claim.fact} is ${actual}; the claim wants ${expected}`,
     actual,
     expected,
   });
@@ -200,13 +199,13 @@ function factFault(claim: FactClaim, fact: unknown): ClaimFault | undefined {
 }
 
 function lostFault(path: string, key: string, { lost, nearest }: LostPath): ClaimFault {
-  const hint = nearest === undefined ? {} : { hint: `nearest \`${nearest}\`` };
+  const hint = nearest === undefined ? {} : { hint: `nearest: ${nearest}` };
   switch (lost) {
     case "colour":
       return {
         rule: "claims/unknown-colour",
         key,
-        subject: "colour",
+        message: `No colour has the slug ${pathParts(path).colour}`,
         actual: pathParts(path).colour,
         expected: "the slug of a colour",
         ...hint,
@@ -215,7 +214,7 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
       return {
         rule: "claims/absent-figure",
         key,
-        subject: "figure",
+        message: `The sheet of ${pathParts(path).colour} has no figure ${pathParts(path).figure}`,
         actual: path,
         expected: `a figure that the sheet of ${pathParts(path).colour} has`,
         ...hint,
@@ -224,7 +223,7 @@ function lostFault(path: string, key: string, { lost, nearest }: LostPath): Clai
       return {
         rule: "claims/unknown-figure",
         key,
-        subject: "figure",
+        message: `No sheet has a figure ${path}`,
         actual: path,
         expected: "a figure path, as in the evidence of sheet.json",
         ...hint,

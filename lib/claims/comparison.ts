@@ -43,7 +43,7 @@ export function comparisonFault(
     return {
       rule: "claims/value",
       key: "between",
-      subject: path,
+      message: `${path} is ${plainText(value)}; the claim wants it between ${plainText(from)} and ${plainText(to)}`,
       actual: plainText(value),
       expected: `between ${plainText(from)} and ${plainText(to)}`,
     };
@@ -55,16 +55,17 @@ export function comparisonFault(
   const limit = other === undefined ? Number(wanted) : ends(other.value)[side === "below" ? 0 : 1];
   const apart = side === "below" ? limit - upper : lower - limit;
   if (by === 0 ? apart > 0 : apart >= by) return undefined;
+  const wantedText =
+    `${side} ${other === undefined ? plainText(limit) : `${other.path}, ${plainText(other.value)},`}${margin}`.replace(
+      /,$/,
+      "",
+    );
   return {
     rule: other === undefined ? "claims/value" : "claims/order",
     key: side,
-    subject: path,
+    message: `${path} is ${plainText(value)}; the claim wants it ${wantedText}`,
     actual: plainText(value),
-    expected:
-      `${side} ${other === undefined ? plainText(limit) : `${other.path}, ${plainText(other.value)},`}${margin}`.replace(
-        /,$/,
-        "",
-      ),
+    expected: wantedText,
   };
 }
 
@@ -88,7 +89,7 @@ export function rankFault(
   return {
     rule: "claims/rank",
     key: side,
-    subject: path,
+    message: `${path} is ${plainText(value)}; the claim wants it ${word} every rival${by === 0 ? "" : ` by ${plainText(by)}`}, and ${beaten.path} is ${plainText(beaten.value)}`,
     actual: plainText(value),
     expected: `${word} every rival${by === 0 ? "" : ` by ${plainText(by)}`}, and ${beaten.path} is ${plainText(beaten.value)}`,
   };

@@ -45,17 +45,17 @@ export function heldAnswer(
 /** Every claim that does not hold, at its line, with the newest record that it rests on: there something has changed. */
 export function claimDiagnostics({ answer, claims }: HeldAnswer): Diagnostic[] {
   return claims.flatMap(({ faults, newest }, i) =>
-    faults.map(({ rule, key, subject, actual, expected, hint }): Diagnostic => {
+    faults.map(({ rule, key, message, actual, expected, hint }): Diagnostic => {
       const told =
         hint ??
         (newest === undefined
           ? undefined
-          : `newest record that it rests on: ${newest.root.kind} \`${newest.root.slug}\`, ${newest.date}`);
+          : `newest record that it rests on: ${newest.root.kind} ${newest.root.slug}, ${newest.date}`);
       return {
         severity: "error",
         rule,
         place: answer.place(["claims", i, key]),
-        subject,
+        message,
         actual,
         expected,
         ...(told === undefined ? {} : { hint: told }),

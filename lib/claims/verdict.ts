@@ -6,7 +6,8 @@ export interface ClaimFault {
   readonly rule: `claims/${string}`;
   /** Key of the claim that the fault stands at. */
   readonly key: string;
-  readonly subject: string;
+  /** One sentence in plain words, without its full stop. */
+  readonly message: string;
   /** As the sheets have it today, and as the claim wants it. */
   readonly actual: string;
   readonly expected: string;

@@ -51,7 +51,7 @@ function coloursApart(
   coverage: number,
 ): Apart {
   if (one.amount.kind !== "colour" || other.amount.kind !== "colour")
-    throw new RangeError("Unexpected amount, expected `a colour`");
+    throw new RangeError("The amount is no colour; right would be one");
   const [lighter, redder, yellower] = [
     one.amount.L - other.amount.L,
     one.amount.a - other.amount.a,
@@ -133,7 +133,7 @@ export function daysApart(one: Named, other: Named): Apart {
 
 function ordered(one: Named, other: Named) {
   if (one.amount.kind !== "number" || other.amount.kind !== "number")
-    throw new RangeError("Unexpected amount, expected `a number`");
+    throw new RangeError("The amount is no number; right would be one");
   const [first, second] = [one.amount.value, other.amount.value];
   const isMore = ends(first)[0] + ends(first)[1] >= ends(second)[0] + ends(second)[1];
   return isMore

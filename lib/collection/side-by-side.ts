@@ -53,9 +53,7 @@ export function sideBySide(colours: readonly ComparedColour[]): SideBySide {
   if (!(colours.length >= 2 && colours.length <= 4))
     throw domainError("count of colours", colours.length, "2 to 4");
   if (new Set(colours.map(({ slug }) => slug)).size < colours.length)
-    throw new RangeError(
-      `Unexpected colours \`${colours.map(({ slug }) => slug).join(", ")}\`, expected \`each once\``,
-    );
+    throw new RangeError(`A colour stands twice in ${colours.map(({ slug }) => slug).join(", ")}`);
   const keys = COMPARED.flatMap((key) => keysOf(key, colours));
   const stated = keys.filter((key) => colours.some(({ amounts }) => amounts[key] !== undefined));
   return {

@@ -37,7 +37,7 @@ export function adaptedXyz(xyz: Xyz, from: LabViewing | LampViewing, to: LabView
     product(CAT16, [X, Y, Z]),
   );
   if (given === undefined || source === undefined || target === undefined)
-    throw new Error("Unexpected count of responses");
+    throw new Error("There are not three responses");
   const [X, Y, Z] = product(CAT16_INVERSE, [
     (given[0] * target[0]) / source[0],
     (given[1] * target[1]) / source[1],

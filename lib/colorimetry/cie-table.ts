@@ -49,7 +49,7 @@ export function cieTable(viewing: SummedViewing): CieTable {
     ),
   );
   if (x === undefined || y === undefined || z === undefined)
-    throw new Error("Unexpected observer without three functions");
+    throw new Error("The observer has not three functions");
   const { endNm, power } = isLamp(illuminant) ? lampPower(illuminant) : illuminantPower(illuminant);
   return {
     startNm: START_NM,

@@ -77,8 +77,8 @@ const MOST_NAMED = 14;
 
 function unknown(option: string, given: string, known: readonly string[]): OutputFault {
   const near = nearestWord(given, known);
-  const expected = known.length > MOST_NAMED ? "a colour of the workshop" : known.join(" | ");
+  const expected = known.length > MOST_NAMED ? "a colour of the workshop" : known.join(", ");
   return new OutputFault(
-    `Unexpected ${option} \`${given}\`, expected \`${expected}\`${near === undefined ? "" : `; nearest \`${near}\``}`,
+    `${option} can't be ${given}: it takes ${expected}${near === undefined ? "" : `; nearest: ${near}`}`,
   );
 }

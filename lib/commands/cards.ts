@@ -107,14 +107,12 @@ function writeWhole(file: string, bytes: Uint8Array): void {
   const scratch = `${file}.building`;
   try {
     if (statSync(file, { throwIfNoEntry: false })?.isDirectory() === true)
-      throw new OutputFault(`Unexpected --output \`${file}\`, expected \`a file\`: it is a folder`);
+      throw new OutputFault(`--output of cards is a file, and ${file} is a folder`);
     writeFileSync(scratch, bytes);
     renameSync(scratch, file);
   } catch (error) {
     rmSync(scratch, { force: true });
     if (error instanceof OutputFault) throw error;
-    throw new OutputFault(
-      `Unexpected --output \`${file}\`, expected \`a file that can be written in ${dirname(file)}\``,
-    );
+    throw new OutputFault(`${file} can't be written in ${dirname(file)}`);
   }
 }

@@ -64,7 +64,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
       },
     });
   } catch (error) {
-    return complaint((error as Error).message.split(". ")[0] ?? "Unexpected option");
+    return complaint((error as Error).message.split(". ")[0] ?? "There is no such option");
   }
   const {
     values,
@@ -75,12 +75,12 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     return values.help ? 0 : 1;
   }
   if (values.date !== undefined && !isDate(values.date))
-    return complaint(`Unexpected --date \`${values.date}\`, expected \`YYYY-MM-DD\``);
+    return complaint(`--date can't be ${values.date}: it takes a day, YYYY-MM-DD`);
   const port = Number(values.port);
   if (!(Number.isInteger(port) && port >= 0 && port < 65536))
-    return complaint(`Unexpected --port \`${values.port}\`, expected \`0-65535\``);
+    return complaint(`--port can't be ${values.port}: it takes 0 to 65535`);
   if (values.claims !== "error" && values.claims !== "warn")
-    return complaint(`Unexpected --claims \`${values.claims}\`, expected \`error | warn\``);
+    return complaint(`--claims can't be ${values.claims}: it takes error or warn`);
   const options: CommandOptions = {
     contentDir: values.content,
     outputDir: values.output ?? "_site",
@@ -112,7 +112,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     default: {
       const near = nearestWord(command, ["start", "build", "check", "cards", "new"]);
       return complaint(
-        `Unexpected command \`${command}\`, expected \`start | build | check | cards | new\`${near === undefined ? "" : `; nearest \`${near}\``}`,
+        `There is no command ${command}: it is start, build, check, cards or new${near === undefined ? "" : `; nearest: ${near}`}`,
       );
     }
   }

@@ -27,7 +27,7 @@ export function listUses(
       namedRecords(records).map((record) => record.slug),
     );
     process.stderr.write(
-      `Unexpected --uses \`${slug}\`, expected \`the name of a colour, pigment, vehicle, reading or source\`${near === undefined ? "" : `; nearest \`${near}\``}\n`,
+      `No colour, pigment, vehicle, reading or source is called ${slug}${near === undefined ? "" : `; nearest: ${near}`}\n`,
     );
     return 1;
   }

@@ -6,14 +6,12 @@ import type { CommandOptions } from "./command-line.ts";
 export function newColour({ contentDir }: CommandOptions, words: readonly string[]): number {
   const [kind, name, ...rest] = words;
   if (kind !== "colour" || name === undefined || rest.length > 0)
-    return complaint('Unexpected words, expected `new colour "Name"`');
+    return complaint('A new colour is written by: mullstone new colour "Name"');
   const slug = slugOf(name);
   if (slug === "")
-    return complaint(`Unexpected name \`${name}\`, expected \`a name with letters or digits\``);
+    return complaint(`The name "${name}" has no letters or digits, and no file can be called so`);
   if (!existsSync(join(contentDir, "workshop.yaml")))
-    return complaint(
-      `Unexpected content folder \`${contentDir}\`, expected \`a folder with a workshop.yaml\``,
-    );
+    return complaint(`The content folder ${contentDir} has no workshop.yaml`);
   const folder = join(contentDir, "colours");
   const file = join(folder, `${slug}.md`);
   try {
@@ -23,8 +21,8 @@ export function newColour({ contentDir }: CommandOptions, words: readonly string
     const there = (error as NodeJS.ErrnoException).code === "EEXIST";
     return complaint(
       there
-        ? `Unexpected file \`${file}\`, expected \`nothing there yet\`: it was left as it is`
-        : `Unexpected failure to write \`${file}\`: ${String(error)}`,
+        ? `${file} is there already, and was left as it is`
+        : `${file} can't be written: ${String(error)}`,
     );
   }
   process.stdout.write(`${file}\n`);

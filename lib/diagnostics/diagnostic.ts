@@ -16,14 +16,14 @@ export interface Diagnostic {
     readonly column: number;
     readonly path: string;
   };
-  /** Trade name of the thing complained of, e.g. "reflectance factor". */
-  readonly subject: string;
-  /** What the record says, and what would have been accepted, as printed. */
-  readonly actual: string;
-  readonly expected: string;
+  /** What is wrong, as one sentence in plain words without its full stop. */
+  readonly message: string;
+  /** What the record says, and what would have been accepted, for programs. */
+  readonly actual?: string;
+  readonly expected?: string;
   /** Key in the bibliography of the text that sets the limit. */
   readonly source?: string;
-  /** What would help: the nearest known word, or what to do. */
+  /** What would help: the nearest known word, or the likely slip. */
   readonly hint?: string;
 }
 
@@ -31,34 +31,41 @@ export interface Diagnostic {
  * Print a diagnostic on one line: place, severity, sentence, rule, source.
  *
  * @example
- * content/pigments/pb29.yaml:14:9 error Unexpected reflectance factor `1.2`
- * at spectra[0].values[3], expected `0 < R <= 1` optics/reflectance-domain (kubelka-munk-1931)
+ * content/colours/pb29.md:14:9 error Column masstone is not in drawdowns.csv; nearest: mastone records/missing-column
  */
 export function formatDiagnostic({
   severity,
   rule,
   place,
-  subject,
-  actual,
-  expected,
+  message,
   source,
   hint,
 }: Diagnostic): string {
-  const where = `${place.file}:${place.line}:${place.column}`;
-  const at = place.path === "" ? "" : ` at ${place.path}`;
   const help = hint === undefined ? "" : `; ${hint}`;
   const cited = source === undefined ? "" : ` (${source})`;
   return oneLine(
-    `${where} ${severity} Unexpected ${subject} \`${actual}\`${at}, expected \`${expected}\`${help} ${rule}${cited}`,
+    `${place.file}:${place.line}:${place.column} ${severity} ${cut(message, LONGEST_SENTENCE)}${cut(help, LONGEST_SENTENCE)} ${rule}${cited}`,
   );
 }
 
-/** A record may hold line breaks or terminal controls; a printed complaint may not. */
-function oneLine(text: string): string {
-  return text.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, " ");
+const LONGEST_SENTENCE = 600;
+const LONGEST_QUOTE = 80;
+
+/** What a record says, cut to what fits in one line. */
+export function excerpt(text: string): string {
+  return cut(text, LONGEST_QUOTE);
 }
 
-/** Same sentence, for a value that should never have reached a compute function. */
+function cut(text: string, most: number): string {
+  return text.length > most ? `${text.slice(0, most)}...` : text;
+}
+
+/** A record may hold line breaks, terminal controls or marks that turn the writing round; a printed complaint may not. */
+function oneLine(text: string): string {
+  return text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu, " ");
+}
+
+/** Same kind of sentence, for a value that should never have reached a compute function. */
 export function domainError(subject: string, actual: number, expected: string): RangeError {
-  return new RangeError(`Unexpected ${subject} \`${actual}\`, expected \`${expected}\``);
+  return new RangeError(`The ${subject} is ${actual}; right would be ${expected}`);
 }

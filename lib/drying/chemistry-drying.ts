@@ -10,6 +10,7 @@ export type Chemistry =
   | "lead"
   | "cobalt"
   | "manganese"
+  | "manganese trace"
   | "iron cyanide"
   | "iron oxide"
   | "aluminosilicate"
@@ -39,7 +40,7 @@ export interface ChemistryRow {
     | "catalyses oxidation"
     | "takes no part"
     | "binds into soaps"
-    | "antioxidant"
+    | "takes up radicals and drier"
     | "brings no drying metal";
   /** Text that says which way it goes. */
   readonly source: SourceKey;
@@ -72,6 +73,14 @@ export const CHEMISTRY_DRYING: readonly ChemistryRow[] = [
     fullFromMassFraction: 0.1,
     cause: "catalyses oxidation",
     source: READ,
+  },
+  {
+    chemistry: "manganese trace",
+    effect: "drier",
+    daysInLinseed: [2, 4],
+    fullFromMassFraction: 0.25,
+    cause: "catalyses oxidation",
+    source: RECALLED,
   },
   {
     chemistry: "iron cyanide",
@@ -166,15 +175,15 @@ export const CHEMISTRY_DRYING: readonly ChemistryRow[] = [
     effect: "retarder",
     daysInLinseed: [6, 12],
     fullFromMassFraction: 0.1,
-    cause: "antioxidant",
+    cause: "takes up radicals and drier",
     source: RECALLED,
   },
   {
     chemistry: "fine carbon",
     effect: "retarder",
-    daysInLinseed: [8, 20],
+    daysInLinseed: [8, 16],
     fullFromMassFraction: 0.02,
-    cause: "antioxidant",
+    cause: "takes up radicals and drier",
     source: RECALLED,
   },
   {

@@ -4,7 +4,7 @@
  * @source practice-drying : the limits are an estimate of this project.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { ends, type Quantity } from "../quantities/interval.ts";
+import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import type { Statement } from "../quantities/statement.ts";
 
 export type DryingClass = "fast" | "medium" | "slow" | "very slow";
@@ -35,10 +35,11 @@ export interface DryingClassRuling {
 }
 
 /**
- * @param touchDryDays [d], > 0; a range is classed by its later end, the one that a painter has to count on.
+ * @param touchDryDays [d], > 0; a range is classed by its middle, so that an estimate never ranks below a measured
+ *   colour only because it is a range.
  * @returns the ruling; a figure on a limit belongs to the faster class.
  * @throws RangeError when an end is not a finite number above 0.
- * @example dryingClassRuling([3, 6]).dryingClass // "medium"
+ * @example dryingClassRuling([3, 6]).dryingClass // "medium", by 4.5 days
  */
 export function dryingClassRuling(touchDryDays: Quantity): DryingClassRuling {
   const [earlier, later] = ends(touchDryDays);
@@ -46,9 +47,10 @@ export function dryingClassRuling(touchDryDays: Quantity): DryingClassRuling {
     if (!(days > 0 && days < Infinity))
       throw domainError("days to touch dry", days, "0 < days < Infinity");
   }
-  const limit = limitOf(later);
+  const decidedAt = midpoint(touchDryDays);
+  const limit = limitOf(decidedAt);
   const first = DRYING_LIMITS.indexOf(limitOf(earlier));
-  const spans = DRYING_LIMITS.slice(first, DRYING_LIMITS.indexOf(limit) + 1).map(
+  const spans = DRYING_LIMITS.slice(first, DRYING_LIMITS.indexOf(limitOf(later)) + 1).map(
     (row) => row.dryingClass,
   );
   return {
@@ -56,11 +58,11 @@ export function dryingClassRuling(touchDryDays: Quantity): DryingClassRuling {
     limit,
     spans,
     reason: {
-      rule: spans.length === 1 ? "drying-class" : "drying-class-by-the-later-end",
+      rule: spans.length === 1 ? "drying-class" : "drying-class-by-the-middle",
       values: {
         dryingClass: limit.dryingClass,
         touchDryDays,
-        decidedAt: later,
+        decidedAt,
         spans,
         filmThicknessUm: CLASS_FILM_UM,
         temperatureC: CLASS_TEMPERATURE_C,

@@ -107,7 +107,8 @@ function identified(pigments: readonly DryingPigment[]): {
   const unknownPigments: string[] = [];
   for (const { name, colourIndexName, chemistry, massFraction, white = false } of pigments) {
     const found =
-      chemistry ?? (colourIndexName === undefined ? undefined : pigmentChemistry(colourIndexName));
+      chemistry ??
+      (colourIndexName === undefined ? undefined : pigmentChemistry(colourIndexName, name));
     if (found === undefined) unknownPigments.push(name);
     else
       parts.push({

@@ -22,6 +22,8 @@ export interface FilmPigment {
 export interface Film {
   readonly pigments: readonly FilmPigment[];
   readonly oils: readonly OilPart[];
+  /** Names of mediums in it of which no drying oil, drier or solvent is recorded: wax paste, resin, egg. */
+  readonly mediums?: readonly string[] | undefined;
   readonly addedDriers?: readonly AddedDrier[] | undefined;
   /** 1 - PVC [1]. */
   readonly oilVolumeFraction?: Quantity | undefined;
@@ -32,16 +34,42 @@ export interface Film {
 export interface ChemistryHealthRow {
   readonly chemistry: Chemistry;
   readonly rule: string;
+  readonly source: "practice-drying" | "rogala-2010" | "noble-boon-2007";
   /** Least share of the dry pigment by mass [1] at which it is said; a share not recorded counts as enough. */
   readonly fromMassFraction: number;
 }
 
 export const CHEMISTRY_HEALTH: readonly ChemistryHealthRow[] = [
-  { chemistry: "zinc oxide", rule: "zinc-makes-brittle", fromMassFraction: 0.05 },
-  { chemistry: "zinc oxide", rule: "zinc-soaps-may-part-layers", fromMassFraction: 0.01 },
-  { chemistry: "lead", rule: "lead-makes-tough", fromMassFraction: 0.25 },
-  { chemistry: "lead", rule: "lead-soaps-turn-transparent", fromMassFraction: 0.01 },
-  { chemistry: "fine carbon", rule: "carbon-skin-wrinkles-when-thick", fromMassFraction: 0.25 },
+  {
+    chemistry: "zinc oxide",
+    rule: "zinc-makes-brittle",
+    source: "practice-drying",
+    fromMassFraction: 0.05,
+  },
+  {
+    chemistry: "zinc oxide",
+    rule: "zinc-soaps-may-part-layers",
+    source: "rogala-2010",
+    fromMassFraction: 0.01,
+  },
+  {
+    chemistry: "lead",
+    rule: "lead-makes-tough",
+    source: "practice-drying",
+    fromMassFraction: 0.25,
+  },
+  {
+    chemistry: "lead",
+    rule: "lead-soaps-turn-transparent",
+    source: "noble-boon-2007",
+    fromMassFraction: 0.01,
+  },
+  {
+    chemistry: "fine carbon",
+    rule: "carbon-skin-wrinkles-when-thick",
+    source: "practice-drying",
+    fromMassFraction: 0.25,
+  },
 ];
 
 /** Oil volume fraction [1] from which a thick stroke may wrinkle. */
@@ -54,6 +82,7 @@ export const WRINKLES_FROM_OIL = 0.68;
 export function filmHealthRulings(film: Film): Statement[] {
   return [
     ...film.pigments.flatMap(pigmentRulings),
+    ...(film.mediums ?? []).map((medium) => practice("holds-medium-not-known", { medium })),
     ...compact(yellowingRuling(film.oils)),
     ...drierRulings(film.addedDriers ?? []),
     ...(film.oilVolumeFraction === undefined ? [] : wrinkling(film.oilVolumeFraction)),
@@ -67,9 +96,13 @@ function pigmentRulings({ name, colourIndexName, massFraction }: FilmPigment): S
     (row) =>
       row.chemistry === chemistry &&
       (massFraction === undefined || massFraction >= row.fromMassFraction),
-  ).map((row) =>
-    practice(row.rule, { pigment: name, ...(massFraction === undefined ? {} : { massFraction }) }),
-  );
+  ).map((row) => ({
+    ...practice(row.rule, {
+      pigment: name,
+      ...(massFraction === undefined ? {} : { massFraction }),
+    }),
+    source: row.source,
+  }));
 }
 
 function wrinkling(oilVolumeFraction: Quantity): Statement[] {

@@ -20,9 +20,9 @@ export interface FatnessLimit {
 }
 
 export const FATNESS_LIMITS: readonly FatnessLimit[] = [
-  { fatness: "lean", oilVolumeFractionMax: 0.56, rule: "lean-goes-below" },
-  { fatness: "medium", oilVolumeFractionMax: 0.68, rule: "medium-fat-goes-between" },
-  { fatness: "fat", oilVolumeFractionMax: 1, rule: "fat-goes-above" },
+  { fatness: "lean", oilVolumeFractionMax: 0.56, rule: "lean-film" },
+  { fatness: "medium", oilVolumeFractionMax: 0.68, rule: "medium-fat-film" },
+  { fatness: "fat", oilVolumeFractionMax: 1, rule: "fat-film" },
 ];
 
 export interface FatnessRuling {

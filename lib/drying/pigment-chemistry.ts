@@ -148,13 +148,18 @@ export const PIGMENT_CHEMISTRY: readonly PigmentChemistryRow[] = [
   },
 ];
 
+/** A sienna and an umber share PBr 7, and the umber alone is rich in manganese (common practice). */
+const SIENNA = /(?<!\p{L})sienna/iu;
+
 /**
  * @param colourIndexName "PB 15:3" is looked up as it stands, then as "PB 15".
+ * @param name of the pigment, where the Colour Index name holds two chemistries.
  * @returns undefined for a name that the table lacks.
  */
-export function pigmentChemistry(colourIndexName: string): Chemistry | undefined {
+export function pigmentChemistry(colourIndexName: string, name = ""): Chemistry | undefined {
   const bare = colourIndexName.replace(/:\d+$/, "");
-  return [colourIndexName, bare].flatMap((name) =>
-    PIGMENT_CHEMISTRY.filter((row) => row.colourIndexNames.includes(name)),
+  if (bare === "PBr 7" && SIENNA.test(name)) return "manganese trace";
+  return [colourIndexName, bare].flatMap((each) =>
+    PIGMENT_CHEMISTRY.filter((row) => row.colourIndexNames.includes(each)),
   )[0]?.chemistry;
 }

@@ -4,35 +4,58 @@ import { ends, type Interval } from "../quantities/interval.ts";
 import { missingConditions, type DryingTrial } from "./drying-trial.ts";
 import { FILM_REACH_UM, TEMPERATURE_REACH_C } from "./film-conditions.ts";
 
+const CONDITION_WORDS = {
+  filmThicknessUm: "its film thickness",
+  temperatureC: "its temperature",
+} as const;
+
 /** Days [d] after which a film that is not touch dry was most likely timed in hours. */
 export const LONGEST_TOUCH_DRY_DAYS = 120;
 
+/** A complaint with the field of the trial that it is about; none when it is about the trial as a whole. */
+export interface TrialComplaint extends Complaint {
+  readonly field?: keyof DryingTrial;
+}
+
 /** Faults of a trial as recorded: conditions left out or out of reach, days that cannot be. */
-export function trialComplaints(trial: DryingTrial): Complaint[] {
+export function trialComplaints(trial: DryingTrial): TrialComplaint[] {
   const complaint = (
     severity: Complaint["severity"],
     rule: string,
-    subject: string,
+    field: keyof DryingTrial | undefined,
+    message: string,
     actual: unknown,
     expected: string,
     hint?: string,
-  ): Complaint => ({
+  ): TrialComplaint => ({
     severity,
     rule: `drying/${rule}`,
-    subject,
+    ...(field === undefined ? {} : { field }),
+    message,
     actual: String(actual),
     expected,
     ...(hint === undefined ? {} : { hint }),
   });
   const reach = (
-    subject: string,
-    value: number | undefined,
+    field: "filmThicknessUm" | "temperatureC" | "humidityPercent",
+    named: string,
     [least, most]: Interval,
     unit: string,
-  ): Complaint[] =>
-    value === undefined || (value >= least && value <= most)
+  ): TrialComplaint[] => {
+    const value = trial[field];
+    return value === undefined || (value >= least && value <= most)
       ? []
-      : [complaint("error", "trial-reach", subject, value, `${least} to ${most} ${unit}`)];
+      : [
+          complaint(
+            "error",
+            "trial-reach",
+            field,
+            `The ${named} of a drying trial is ${value} ${unit}, and lies between ${least} and ${most} ${unit}`,
+            value,
+            `${least} to ${most} ${unit}`,
+          ),
+        ];
+  };
   const touch = ends(trial.touchDryDays)[1];
   const through = trial.throughDryDays === undefined ? Infinity : ends(trial.throughDryDays)[1];
   return [
@@ -40,20 +63,22 @@ export function trialComplaints(trial: DryingTrial): Complaint[] {
       complaint(
         "warning",
         "trial-conditions",
-        "drying trial",
+        undefined,
+        `A drying trial tells days without ${CONDITION_WORDS[condition]}: they mean little without film thickness and temperature`,
         `no ${condition}`,
         "film thickness and temperature beside the days",
       ),
     ),
-    ...reach("film thickness of a drying trial", trial.filmThicknessUm, FILM_REACH_UM, "um"),
-    ...reach("temperature of a drying trial", trial.temperatureC, TEMPERATURE_REACH_C, "degrees C"),
-    ...reach("humidity of a drying trial", trial.humidityPercent, [0, 100], "%"),
+    ...reach("filmThicknessUm", "film thickness", FILM_REACH_UM, "um"),
+    ...reach("temperatureC", "temperature", TEMPERATURE_REACH_C, "degrees C"),
+    ...reach("humidityPercent", "humidity", [0, 100], "%"),
     ...(touch > LONGEST_TOUCH_DRY_DAYS
       ? [
           complaint(
             "warning",
             "trial-days",
-            "days to touch dry",
+            "touchDryDays",
+            `${touch} days to touch dry are more than the ${LONGEST_TOUCH_DRY_DAYS} that a trial takes`,
             touch,
             `at most ${LONGEST_TOUCH_DRY_DAYS}`,
             `${Number((touch / 24).toPrecision(3))} days if it was given in hours`,
@@ -65,7 +90,8 @@ export function trialComplaints(trial: DryingTrial): Complaint[] {
           complaint(
             "error",
             "trial-order",
-            "days to through dry",
+            "throughDryDays",
+            `${through} days to through dry are fewer than the ${touch} days to touch dry`,
             through,
             `at least the ${touch} days to touch dry`,
           ),

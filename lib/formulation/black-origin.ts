@@ -58,7 +58,7 @@ export function originComplaint(colourIndexName: string, origin: string): Compla
   return {
     severity: "warning",
     rule: "formulation/origin-and-name",
-    subject: `origin of ${colourIndexName} (${named.called})`,
+    message: `The origin of ${colourIndexName}, which is ${named.called}, speaks of ${other.called}`,
     actual: origin,
     expected: named.words.slice(0, 2).join(" or "),
     source: "memory-formulation",

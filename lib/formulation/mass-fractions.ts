@@ -35,7 +35,7 @@ export function partsComplaint(parts: readonly (number | undefined)[]): Complain
     return {
       severity: "error",
       rule: "formulation/parts-all-or-none",
-      subject: "parts",
+      message: `${given.length} of ${parts.length} pigments have parts: give parts for all of them or for none`,
       actual: `${given.length} of ${parts.length}`,
       expected: "parts for every pigment or for none",
     };
@@ -46,7 +46,7 @@ export function partsComplaint(parts: readonly (number | undefined)[]): Complain
   return {
     severity: "warning",
     rule: "formulation/parts-sum",
-    subject: "sum of parts",
+    message: `The parts add up to ${Number(sum.toPrecision(6))}, not to ${whole}`,
     actual: String(Number(sum.toPrecision(6))),
     expected: String(whole),
     hint: "they are taken in proportion",

@@ -11,7 +11,7 @@ export interface PaintComponent {
 
 function volumesMl(components: readonly PaintComponent[]): number[] {
   if (components.length === 0)
-    throw new RangeError("Unexpected empty paint, expected at least one component");
+    throw new RangeError("The paint has no components; right would be at least one");
   return components.map(({ massG, densityGPerCm3 }) => {
     requirePositive("mass of a component", massG, "g");
     requirePositive("density of a component", densityGPerCm3, "g/cm3");

@@ -92,7 +92,7 @@ export function reachComplaint(name: ReachName, value: number): Complaint | unde
   return {
     severity,
     rule,
-    subject,
+    message: `The ${subject} is ${value} ${unit}, ${severity === "error" ? "beyond all that occurs" : "outside the usual"}, ${least} to ${most} ${unit}`,
     actual: String(value),
     expected: `${least} to ${most} ${unit}`,
     source: "memory-formulation",
@@ -127,11 +127,16 @@ export function handbookComplaint(
   return {
     severity: "warning",
     rule: `formulation/${figure === "density" ? "density" : "oil-absorption"}-against-handbook`,
-    subject: `${subject} of ${colourIndexName}`,
+    message: `The ${subject} of ${colourIndexName} is ${value} ${unit} here, and about ${Number(lower.toPrecision(3))} to ${Number(upper.toPrecision(3))} ${unit} in handbooks`,
     actual: String(value),
     expected: `about ${Number(lower.toPrecision(3))} to ${Number(upper.toPrecision(3))} ${unit}`,
     source: "memory-formulation",
   };
+}
+
+/** A complaint with the figure that it is about. */
+export interface BulkDensityComplaint extends Complaint {
+  readonly about: "loose bulk density" | "bulk density";
 }
 
 /**
@@ -146,15 +151,20 @@ export function bulkDensityComplaints({
   readonly looseGPerMl?: number | undefined;
   readonly tappedGPerMl?: number | undefined;
   readonly densityGPerCm3?: number | undefined;
-}): Complaint[] {
-  const fault = (subject: string, actual: number, expected: string): Complaint => ({
+}): BulkDensityComplaint[] {
+  const fault = (
+    about: BulkDensityComplaint["about"],
+    actual: number,
+    expected: string,
+  ): BulkDensityComplaint => ({
+    about,
     severity: "error",
     rule: "formulation/bulk-density-order",
-    subject,
+    message: `The ${about} is ${actual} g/ml, and must be ${expected}`,
     actual: String(actual),
     expected,
   });
-  const complaints: Complaint[] = [];
+  const complaints: BulkDensityComplaint[] = [];
   if (looseGPerMl !== undefined && tappedGPerMl !== undefined && looseGPerMl > tappedGPerMl) {
     complaints.push(
       fault("loose bulk density", looseGPerMl, `at most the tapped one, ${tappedGPerMl} g/ml`),

@@ -16,16 +16,24 @@ export interface WrittenTable {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** What is wrong with which part of a table, and what would be right. */
+export interface TableFault {
+  readonly subject: string;
+  readonly actual: string;
+  readonly expected: string;
+  readonly hint?: string;
+}
+
 /** A fault of a table's file; like a fault in a record, it stops a build. */
 export function tableFault(
   place: Place,
-  { subject, actual, expected, hint }: Pick<Diagnostic, "subject" | "actual" | "expected" | "hint">,
+  { subject, actual, expected, hint }: TableFault,
 ): Diagnostic {
   return {
     severity: "error",
     rule: "knowledge/table",
     place,
-    subject,
+    message: `The ${subject} is ${actual}; right would be ${expected}`,
     actual,
     expected,
     ...(hint === undefined ? {} : { hint }),

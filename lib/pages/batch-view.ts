@@ -184,9 +184,7 @@ export function spannedRecipe(
 /** @throws RangeError where a batch was made of a figure that is not known. */
 function valueOf<V extends number | readonly [number, number]>(figure: Figure<V>): V {
   if (!isKnown(figure))
-    throw new RangeError(
-      `Unexpected absence of a batch's figure, expected \`${figure.wanting.join(", ")}\``,
-    );
+    throw new RangeError(`A batch lacks a figure: ${figure.wanting.join(", ")}`);
   return figure.value;
 }
 

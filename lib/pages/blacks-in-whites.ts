@@ -21,7 +21,7 @@ export function bluenessDomain(values: readonly number[]): readonly [number, num
   );
   if (domain === undefined)
     throw new RangeError(
-      `Unexpected b* \`${Math.min(...values)} to ${Math.max(...values)}\`, expected \`within -60 to 60\``,
+      `The b* is ${Math.min(...values)} to ${Math.max(...values)}; right would be within -60 to 60`,
     );
   return domain;
 }

@@ -86,7 +86,7 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): Fac
 
 function hides(worded: SheetTexts, context: PageContext): FactView {
   const {
-    optics: { opacityClass, contrastRatio },
+    optics: { opacityClass, contrastRatio, scatteringPower },
   } = worded.sheet;
   const { facts, hides: wordings, detail } = context.words.pages.sheetPage;
   const film = text(worded, "optics.hidingFilmUm", context);
@@ -100,10 +100,13 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
       word: isKnown(opacityClass)
         ? (wordings[opacityClass.value] ?? upperFirst(opacityClass.value))
         : undefined,
-      detail:
-        film !== undefined && isByContrast
+      detail: !isByContrast
+        ? isKnown(opacityClass) && inputsOf(opacityClass).includes(scatteringPower)
+          ? detail.byScatter
+          : undefined
+        : film !== undefined
           ? detail.film(film)
-          : ratio === undefined || !isByContrast
+          : ratio === undefined
             ? undefined
             : detail.contrast(ratio),
       standing: standingView(opacityClass, context.words),

@@ -62,6 +62,6 @@ export function worstCategory(categories: readonly LightfastnessCategory[]): Lig
     categories.includes(category),
   );
   if (worst === undefined)
-    throw new RangeError("Unexpected empty list of categories, expected at least one");
+    throw new RangeError("The list of categories is empty; right would be at least one");
   return worst;
 }

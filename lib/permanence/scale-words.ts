@@ -43,7 +43,7 @@ export function scaleComplaint(word: string, wanted: LightfastnessScale): Compla
   return {
     severity: "error",
     rule: "permanence/wrong-scale",
-    subject: `lightfastness ${wanted}`,
+    message: `"${word}" is no ${wanted === "category" ? "lightfastness category" : wanted === "blue wool" ? "blue wool reference" : "grade of the grey scale"}: that is ${SCALES[wanted].expected}`,
     actual: word,
     expected: SCALES[wanted].expected,
     ...(hint === undefined ? {} : { hint }),

@@ -72,7 +72,7 @@ export function nameComplaint(
   return {
     severity: "warning",
     rule: "permanence/name-and-pigment",
-    subject: "name of a paint",
+    message: `${name} names a paint of ${claimed.colourIndexNames.join(" or ")}, and this one is made of ${known.join(", ")}`,
     actual: `${name} of ${known.join(", ")}`,
     expected: `${claimed.colourIndexNames.join(" or ")} in a paint called ${claimed.word}`,
     source: "astm-d4302",

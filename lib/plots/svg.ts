@@ -73,5 +73,5 @@ function escaped(text: string): string {
 
 /** `domainError` for a value that is not a number. */
 export function refusal(subject: string, actual: string, expected: string): RangeError {
-  return new RangeError(`Unexpected ${subject} \`${actual}\`, expected \`${expected}\``);
+  return new RangeError(`The ${subject}, ${actual}, can't be drawn; right would be ${expected}`);
 }

@@ -83,7 +83,7 @@ function worded(
 ): string {
   const wording = rulings[rule];
   if (wording === undefined)
-    throw new RangeError(`Unexpected rule \`${rule}\`, expected \`a rule with a sentence\``);
+    throw new RangeError(`The rule is ${rule}; right would be a rule with a sentence`);
   return wording(values);
 }
 

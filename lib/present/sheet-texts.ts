@@ -29,7 +29,7 @@ export function sheetTexts(sheet: Sheet, words: Words): SheetTexts {
       if (found !== undefined) return found;
       const near = nearestWord(path, byPath.keys());
       throw new RangeError(
-        `Unexpected figure path \`${path}\`, expected \`a figure of ${sheet.slug}\`${near === undefined ? "" : `; nearest \`${near}\``}`,
+        `The figure path is ${path}; right would be a figure of ${sheet.slug}${near === undefined ? "" : `; nearest: ${near}`}`,
       );
     },
   };

@@ -6,7 +6,7 @@ export function statementText(ruling: Statement, words: Words): string {
   const wording = words.rulings[ruling.rule];
   if (wording === undefined)
     throw new RangeError(
-      `Unexpected rule \`${ruling.rule}\`, expected \`a rule with a sentence in words/${words.language}\``,
+      `The rule is ${ruling.rule}; right would be a rule with a sentence in words/${words.language}`,
     );
   return wording(ruling.values);
 }

@@ -1,8 +1,6 @@
 /** A card that can't be laid out in a size: said, and the others are printed. */
 export class CardTooLarge extends RangeError {
   constructor(size: string, slug: string, least: string) {
-    super(
-      `Unexpected size of card \`${size}\` for \`${slug}\`, expected \`one that holds ${least}\``,
-    );
+    super(`The card of ${slug} does not fit in ${size}: one that fits holds ${least}`);
   }
 }

@@ -33,10 +33,7 @@ export function drawFlow(
       continue;
     }
     const place = drawing.placed.get(one);
-    if (place === undefined)
-      throw new RangeError(
-        "Unexpected piece without a place, expected `every piece of the flow placed`",
-      );
+    if (place === undefined) throw new RangeError("A piece of the flow has no place");
     drawing.turnTo(place.page);
     if (one.anchor !== undefined) drawing.anchored?.(one.anchor, place.yMm / MM_PER_PT);
     drawTagged(document, parent, one.content, place);

@@ -42,7 +42,7 @@ export function imposition({
   const rows = Math.floor((sheet.heightMm - 2 * PAPER_MARGIN_MM + GUTTER_MM) / (tall + GUTTER_MM));
   if (!(columns * rows >= 1))
     throw new RangeError(
-      `Unexpected size of card \`${name}\` (${widthMm} x ${tall} mm), expected \`one that ${paper} holds within its margins\``,
+      `The size of card is ${name} (${widthMm} x ${tall} mm); right would be one that ${paper} holds within its margins`,
     );
   const left = (sheet.widthMm - columns * widthMm - (columns - 1) * GUTTER_MM) / 2;
   const top = (sheet.heightMm - rows * tall - (rows - 1) * GUTTER_MM) / 2;

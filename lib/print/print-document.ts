@@ -81,7 +81,7 @@ export function printedBytes({ pdf }: PrintDocument): Uint8Array {
   const bytes = pdf.read() as Buffer | null;
   // A part that was begun and never ended keeps pdfkit from writing the table that readers start from.
   if (bytes === null || !bytes.subarray(-8).toString("latin1").includes("%%EOF"))
-    throw new Error("Unexpected end of a PDF with a part of it still open");
+    throw new Error("A PDF ended with a part of it still open");
   return bytes;
 }
 
@@ -185,7 +185,7 @@ export class UnprintableText extends Error {
 
   constructor(character: string) {
     super(
-      `Unexpected character \`${character}\` (U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}) on paper, expected \`one that Source Serif 4 and Source Sans 3 have\``,
+      `The letter "${character}" (U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}) can't be printed: Source Serif 4 and Source Sans 3 do not have it`,
     );
     this.character = character;
   }

@@ -11,7 +11,7 @@ const HEADER = { woff: 44, woffEntry: 20, sfnt: 12, sfntEntry: 16 } as const;
 export function sfntOfWoff(woff: Uint8Array): Uint8Array {
   const from = new DataView(woff.buffer, woff.byteOffset, woff.byteLength);
   if (woff.byteLength < HEADER.woff || from.getUint32(0) !== 0x774f4646)
-    throw new RangeError("Unexpected font file, expected `WOFF 1.0`");
+    throw new RangeError("The font file is no WOFF 1.0");
   const count = from.getUint16(12);
   const tables = Array.from({ length: count }, (_, i) => {
     const at = HEADER.woff + i * HEADER.woffEntry;

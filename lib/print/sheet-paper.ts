@@ -66,7 +66,7 @@ export function laidOutSheet(sheet: SheetToPrint, paper: PaperSize): LaidOutShee
     if (last.pages <= MOST_PAGES) return last;
   }
   if (last === undefined)
-    throw new RangeError("Unexpected list of fits `none`, expected `at least one`");
+    throw new RangeError("The list of fits is empty; right would be at least one");
   return last;
 }
 

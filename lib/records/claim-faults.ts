@@ -63,7 +63,7 @@ function fault(word: string, place: Diagnostic["place"]): Diagnostic {
     severity: "error",
     rule: "records/claim",
     place,
-    subject: "words",
+    message: `A sheet never says "${word}" on its own authority: say what was found, in plain words`,
     actual: word,
     expected: "what was found, in plain words",
     hint: "a dated review may be quoted under label.review.wording",

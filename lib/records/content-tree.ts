@@ -44,16 +44,8 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
   const unread = new Set<string>();
   const diagnostics: Diagnostic[] = [];
   const printed = (path: string): string => relative(cwd, path).split(sep).join("/") || ".";
-  const fault = (
-    path: string,
-    subject: string,
-    actual: string,
-    expected: string,
-    severity: "error" | "warning" = "error",
-  ): void => {
-    diagnostics.push(
-      fileFault(printed(path), { severity, rule: "records/folder", subject, actual, expected }),
-    );
+  const fault = (path: string, message: string, severity: "error" | "warning" = "error"): void => {
+    diagnostics.push(fileFault(printed(path), { severity, rule: "records/folder", message }));
   };
 
   let root: string;
@@ -64,9 +56,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
   } catch (error) {
     fault(
       contentDir,
-      "content folder",
-      reasonOf(error),
-      "a folder that can be read, with a workshop.yaml in it",
+      `The content folder can't be read, ${reasonOf(error)}: it is a folder with a workshop.yaml in it`,
     );
     return { files, unread, diagnostics };
   }
@@ -80,9 +70,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
     } else if (!/\.(md|txt)$/i.test(name)) {
       fault(
         path,
-        "entry",
-        name,
-        `workshop.yaml, ${Object.keys(CONTENT_FOLDERS).join("/, ")}/`,
+        `${name} is left out: a content folder holds workshop.yaml, ${Object.keys(CONTENT_FOLDERS).join("/, ")}/`,
         "warning",
       );
     }
@@ -90,9 +78,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
   if (!names.includes("workshop.yaml"))
     fault(
       join(root, "workshop.yaml"),
-      "file",
-      "nothing",
-      "workshop.yaml, with the workshop's name at least",
+      "workshop.yaml is missing: it gives the workshop's name at least",
     );
   return { files, unread, diagnostics };
 
@@ -106,7 +92,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       entries = sortedNames(folder);
     } catch (error) {
       unread.add(`${kind}/`);
-      fault(folder, "folder", reasonOf(error), "a folder that can be read");
+      fault(folder, `The folder can't be read, ${reasonOf(error)}`);
       return;
     }
     for (const entry of entries) {
@@ -115,9 +101,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       else
         fault(
           join(folder, entry),
-          "file",
-          entry,
-          `a file ending in ${endings.join(", ")}`,
+          `${entry} is left out: ${kind}/ holds files ending in ${endings.join(", ")}`,
           "warning",
         );
     }
@@ -138,27 +122,20 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
       if (!stats.isFile())
         fault(
           path,
-          "file",
-          stats.isDirectory() ? "a folder" : "no plain file",
-          "a file that can be read",
+          stats.isDirectory() ? "A folder stands where a file would" : "This is no plain file",
         );
       else if (stats.size > LARGEST_FILE_BYTES)
-        fault(path, "file size", `${stats.size} bytes`, `at most ${LARGEST_FILE_BYTES} bytes`);
+        fault(path, `The file has ${stats.size} bytes, and at most ${LARGEST_FILE_BYTES} are read`);
       else return readFileSync(path, "utf8");
     } catch (error) {
-      fault(path, "file", reasonOf(error), "a file that can be read");
+      fault(path, `The file can't be read, ${reasonOf(error)}`);
     }
     return undefined;
   }
 
   function refusedLink(path: string): boolean {
     if (realpathSync(path).startsWith(root + sep)) return false;
-    fault(
-      path,
-      "link",
-      "a link out of the content folder",
-      "a file or folder in the content folder",
-    );
+    fault(path, "The link leads out of the content folder, and is not followed");
     return true;
   }
 }
@@ -170,14 +147,14 @@ function sortedNames(folder: string): string[] {
 }
 
 const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: "nothing there",
-  ENOTDIR: "not a folder",
-  EACCES: "not readable: permission denied",
-  EPERM: "not readable: permission denied",
-  ELOOP: "a link that leads round in a circle",
+  ENOENT: "since nothing is there",
+  ENOTDIR: "since it is not a folder",
+  EACCES: "since permission is denied",
+  EPERM: "since permission is denied",
+  ELOOP: "since a link leads round in a circle",
 };
 
 function reasonOf(error: unknown): string {
   const code = (error as NodeJS.ErrnoException).code ?? "";
-  return REASONS[code] ?? (code === "" ? String(error) : code);
+  return REASONS[code] ?? `since the system says ${code === "" ? String(error) : code}`;
 }

@@ -16,25 +16,19 @@ export function frontMatter(
   text: string,
 ): { parts?: FrontMatter; diagnostics: Diagnostic[] } {
   const lines = text.replace(/^\uFEFF/, "").split(/\r\n|\r|\n/);
-  const fault = (line: number, actual: string, expected: string): { diagnostics: Diagnostic[] } => {
+  const fault = (line: number, message: string): { diagnostics: Diagnostic[] } => {
     const whole = fileFault(file, {
       severity: "error",
       rule: "records/front-matter",
-      subject: "front matter",
-      actual,
-      expected,
+      message,
     });
     return { diagnostics: [{ ...whole, place: { ...whole.place, line } }] };
   };
   if (lines[0]?.trimEnd() !== "---")
-    return fault(1, lines[0]?.slice(0, 60) || "nothing", "a first line of three hyphens, ---");
+    return fault(1, "The record begins without front matter: its first line is three hyphens, ---");
   const end = lines.findIndex((line, i) => i > 0 && line.trimEnd() === "---");
   if (end < 0)
-    return fault(
-      lines.length,
-      "the end of the file",
-      "a line of three hyphens, ---, after the front matter",
-    );
+    return fault(lines.length, "The front matter is not closed by a line of three hyphens, ---");
   const below = lines.slice(end + 1);
   const blank = Math.max(
     0,

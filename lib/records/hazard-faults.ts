@@ -88,7 +88,7 @@ function classified(
       diagnostic(
         {
           path: ["countedAs"],
-          subject: `limit on ${counted}`,
+          message: `A limit is counted as ${counted}, and how much ${counted} there is isn't known: give its percentage under metals, or a CAS number whose formula tells it`,
           actual: "a share that is not known",
           expected: "its percentage under metals, or a CAS number whose formula tells it",
         },
@@ -119,7 +119,7 @@ function wholeFaults(
     diagnostic(
       {
         path: [list],
-        subject: `total of ${list}`,
+        message: `The ${list} add up to ${Number(total.toPrecision(6))}, more than ${whole}`,
         actual: String(Number(total.toPrecision(6))),
         expected: `at most ${whole}`,
       },
@@ -138,7 +138,7 @@ function twoLists(
     diagnostic(
       {
         path: ["metal"],
-        subject: "metal beside a list of metals",
+        message: "metal stands beside a list of metals: give metal and metalPercent, or metals",
         actual: metal,
         expected: "metal and metalPercent, or metals",
       },
@@ -149,7 +149,7 @@ function twoLists(
 }
 
 function diagnostic(
-  { path, subject, actual, expected, nearest }: HazardFault,
+  { path, message, actual, expected, nearest }: HazardFault,
   { yaml }: Parsed<unknown>,
   above: RecordPath,
 ): Diagnostic {
@@ -157,9 +157,9 @@ function diagnostic(
     severity: "error",
     rule: "records/hazard",
     place: yaml.place([...above, ...path]),
-    subject,
+    message,
     actual,
     expected,
-    ...(nearest === undefined ? {} : { hint: `nearest \`${nearest}\`` }),
+    ...(nearest === undefined ? {} : { hint: `nearest: ${nearest}` }),
   };
 }

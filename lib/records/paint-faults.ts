@@ -63,15 +63,6 @@ function sumFaults({ pigments }: ColourRecord): Placed[] {
     : [{ path: ["pigments"], complaint }];
 }
 
-/** Fields of a trial by what a complaint about it is named for. */
-const TRIAL_FIELDS: Readonly<Record<string, string>> = {
-  "film thickness of a drying trial": "filmThicknessUm",
-  "temperature of a drying trial": "temperatureC",
-  "humidity of a drying trial": "humidityPercent",
-  "days to touch dry": "touchDryDays",
-  "days to through dry": "throughDryDays",
-};
-
 function trialFaults({ dryingTrials = [] }: ColourRecord): Placed[] {
   const one = (amount: AmountRecord | undefined): number | undefined =>
     amount === undefined ? undefined : typeof amount === "number" ? amount : midpoint(amount.value);
@@ -86,10 +77,10 @@ function trialFaults({ dryingTrials = [] }: ColourRecord): Placed[] {
         filmThicknessUm: one(filmThicknessUm),
         temperatureC: one(temperatureC),
         humidityPercent: one(humidityPercent),
-      }).map((complaint): Placed => {
-        const field = TRIAL_FIELDS[complaint.subject];
-        return { complaint, path: ["dryingTrials", i, ...(field === undefined ? [] : [field])] };
-      }),
+      }).map(({ field, ...complaint }): Placed => ({
+        complaint,
+        path: ["dryingTrials", i, ...(field === undefined ? [] : [field])],
+      })),
   );
 }
 
@@ -112,7 +103,7 @@ function additionFaults({ additions = [] }: ColourRecord, { vehicles }: ParsedFi
               complaint: {
                 severity: "error" as const,
                 rule: "records/duplicate" as const,
-                subject: "addition named twice",
+                message: `${vehicle} is added twice`,
                 actual: vehicle,
                 expected: "each addition once",
               },
@@ -126,7 +117,7 @@ function additionFaults({ additions = [] }: ColourRecord, { vehicles }: ParsedFi
               complaint: {
                 severity: "error" as const,
                 rule: "drying/drier-reach" as const,
-                subject: "metal of a drier on the oil",
+                message: `The drier's metal comes to ${Number(metalOnOil.toPrecision(3))} % of the oil, and more than ${DRIER_REACH_PERCENT} % does not occur`,
                 actual: `${Number(metalOnOil.toPrecision(3))} %`,
                 expected: `at most ${DRIER_REACH_PERCENT} %`,
                 hint: "the record of the drier gives the metal in it, percentOfOil the drier on the oil",

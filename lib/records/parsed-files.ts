@@ -100,7 +100,7 @@ export function parsedFiles(
           fileFault(source.file, {
             severity: "error",
             rule: "records/slug",
-            subject: "file name",
+            message: `The file name "${source.stem}" can't be an address: use lower-case letters, digits and single hyphens`,
             actual: source.stem,
             expected: "lower-case letters, digits and single hyphens",
           }),
@@ -110,7 +110,7 @@ export function parsedFiles(
           fileFault(source.file, {
             severity: "error",
             rule: "records/duplicate",
-            subject: "second file for the slug",
+            message: `There is a second file for ${source.stem} beside ${twin}`,
             actual: source.stem,
             expected: `only ${twin}`,
           }),
@@ -135,7 +135,7 @@ export function parsedFiles(
           fileFault(source.file, {
             severity: "error",
             rule: "records/duplicate",
-            subject: "second file for the reading",
+            message: `There is a second file for the reading ${source.stem} beside ${twin.file}`,
             actual: source.stem,
             expected: `only ${twin.file}`,
           }),
@@ -172,7 +172,7 @@ function unprintableFault({ file, text }: ContentFile): Diagnostic | undefined {
   const whole = fileFault(file, {
     severity: "error",
     rule: "records/encoding",
-    subject: "character",
+    message: "The file is not saved as UTF-8 text, or holds a control character here",
     actual: "bytes that are no text",
     expected: "UTF-8 text",
   });

@@ -107,11 +107,11 @@ function bulkFaults({
       looseGPerMl: loose,
       tappedGPerMl: least(bulkDensityTappedGPerMl),
       densityGPerCm3: most(densityGPerCm3),
-    }).filter(({ subject }) => subject === "bulk density"),
-  ].map((complaint) => ({
+    }).filter(({ about }) => about === "bulk density"),
+  ].map(({ about, ...complaint }) => ({
     complaint,
     path: [
-      complaint.subject.startsWith("loose") || bulkDensityTappedGPerMl === undefined
+      about === "loose bulk density" || bulkDensityTappedGPerMl === undefined
         ? "bulkDensityLooseGPerMl"
         : "bulkDensityTappedGPerMl",
     ],

@@ -38,10 +38,10 @@ export function referenceFaults(
       severity: "error",
       rule: "records/missing-reference",
       place: from.yaml.place(path),
-      subject: path.filter((key) => typeof key === "string").at(-1) ?? "name",
+      message: `There is no ${slug} in ${kinds.map((kind) => `${kind}/`).join(" or ")}`,
       actual: slug,
       expected: `the file name of a record in ${kinds.map((kind) => `${kind}/`).join(" or ")}`,
-      ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
+      ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
     });
   }
 
@@ -111,7 +111,7 @@ export function referenceFaults(
           fileFault(file, {
             severity: "error",
             rule: "records/source-clash",
-            subject: "source key",
+            message: `The built-in bibliography has a source ${slug} already: give the file another name`,
             actual: slug,
             expected: "a key that the built-in bibliography does not have",
           }),
@@ -129,7 +129,7 @@ function unused(file: string, slug: string): Diagnostic {
   return fileFault(file, {
     severity: "warning",
     rule: "records/unused",
-    subject: "record that nothing uses",
+    message: `No record refers to ${slug}, so nothing comes of it`,
     actual: slug,
     expected: "a record that refers to it",
   });

@@ -59,7 +59,7 @@ export function readingResolver(
   function complain(
     yaml: YamlRecord,
     path: RecordPath,
-    fault: Pick<Diagnostic, "rule" | "subject" | "actual" | "expected" | "hint">,
+    fault: Pick<Diagnostic, "rule" | "message" | "actual" | "expected" | "hint">,
   ): undefined {
     diagnostics.push({ severity: "error", place: yaml.place(path), ...fault });
   }
@@ -81,10 +81,10 @@ export function readingResolver(
     const near = nearestWord(stem, [...files.readings.keys()]);
     return complain(yaml, [...path, "reading"], {
       rule: "records/missing-reading",
-      subject: "reading",
+      message: `There is no reading ${reading} in readings/`,
       actual: reading,
       expected: "the name of a file in readings/",
-      ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
+      ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
     });
   }
 
@@ -102,13 +102,13 @@ export function readingResolver(
       const near = nearestWord(name, [...reading.columns.keys()]);
       complain(yaml, typeof column === "string" ? [...path, "column"] : [...path, "column", i], {
         rule: "records/missing-column",
-        subject: "column",
+        message: `Column ${name} is not in ${file}`,
         actual: name,
         expected: `a column of ${file}`,
         hint:
           near === undefined
             ? `it has: ${[...reading.columns.keys()].slice(0, 12).join(", ")}`
-            : `nearest \`${near}\``,
+            : `nearest: ${near}`,
       });
       return [];
     });
@@ -146,7 +146,7 @@ export function readingResolver(
       severity: "warning",
       rule: "records/scale",
       place: yaml.place(path),
-      subject: "percent",
+      message: `The record says scale: percent, and no value in ${file} passes ${highest}`,
       actual: `at most ${highest} in ${file}`,
       expected: `readings in percent, of which some pass ${LARGEST_FACTOR}`,
       hint: "a reading in factors says scale: factor",
@@ -169,7 +169,8 @@ export function readingResolver(
     if (geometry === undefined) {
       return complain(yaml, path, {
         rule: "records/geometry",
-        subject: "geometry",
+        message:
+          "The geometry of the reading is missing: 45/0, d/8 included or d/8 excluded, here or under readings in workshop.yaml",
         actual: "nothing",
         expected: "45/0 | d/8 included | d/8 excluded, here or under readings in workshop.yaml",
       });
@@ -178,7 +179,8 @@ export function readingResolver(
     if (scale === undefined) {
       return complain(yaml, path, {
         rule: "records/scale",
-        subject: "scale",
+        message:
+          "The scale of the reading is missing: factor or percent, here or under readings in workshop.yaml",
         actual: "nothing",
         expected: "factor | percent, here or under readings in workshop.yaml",
       });
@@ -192,7 +194,7 @@ export function readingResolver(
     if (!read.every((spectrum) => sameGrid(spectrum.grid, first.grid))) {
       return complain(yaml, [...path, "column"], {
         rule: "records/grid",
-        subject: "wavelength grids",
+        message: "Readings that are averaged have different wavelengths",
         actual: "differing",
         expected: "one grid for readings that are averaged",
       });
@@ -228,7 +230,7 @@ export function readingResolver(
       if (parseMunsell(form.munsell) === undefined) {
         return complain(yaml, [...path, "munsell"], {
           rule: "records/munsell",
-          subject: "Munsell notation",
+          message: `"${form.munsell}" is no Munsell notation, such as N 2/ or 5PB 3/1`,
           actual: form.munsell,
           expected: "N 2/ or 5PB 3/1",
         });

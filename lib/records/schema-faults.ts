@@ -3,7 +3,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { knownKeys } from "./known-keys.ts";
 import { scaleHint } from "./scale-hint.ts";
-import type { RecordPath, YamlRecord } from "./yaml-record.ts";
+import { printedPath, type RecordPath, type YamlRecord } from "./yaml-record.ts";
 
 type Issue = z.core.$ZodIssue;
 
@@ -41,25 +41,38 @@ function faults(
   if (issue.code === "unrecognized_keys")
     return issue.keys.map((key) => unknownKey(key, path, schema, record));
 
-  const subject = [...path].reverse().find((key) => typeof key === "string") ?? "record";
+  const named = path.length === 0 ? "The record" : printedPath(path);
   const found = valueAt(record.data, path);
   const allowed = issue.code === "invalid_value" ? issue.values.map(String) : [];
   const near = typeof found === "string" ? nearestWord(found, allowed) : undefined;
   const hint =
     scaleHint(path, found) ??
     formHint(issue, found) ??
-    (near === undefined ? undefined : `nearest known word \`${near}\``);
+    (near === undefined ? undefined : `nearest: ${near}`);
   return [
     {
       severity: "error",
       rule: "records/schema",
       place: record.place(path),
-      subject,
+      message: sentence(named, issue, found),
       actual: printedValue(found),
       expected: expectation(issue),
       ...(hint === undefined ? {} : { hint }),
     },
   ];
+}
+
+/** What is wrong with a value, in one sentence. */
+function sentence(named: string, issue: Issue, found: unknown): string {
+  const isMissing = found === undefined || found === null;
+  const wanted = expectation(issue);
+  if (isMissing) return `${named} is missing: it takes ${wanted}`;
+  const written = printedValue(found);
+  const isSized = (issue.code === "too_small" || issue.code === "too_big") && issue;
+  if (isSized && (isSized.origin === "array" || isSized.origin === "string"))
+    return `${named} is too ${issue.code === "too_small" ? "short" : "long"}: it takes ${wanted}`;
+  if (isSized) return `${named} is ${written}, and takes ${wanted}`;
+  return `${named} can't be ${typeof found === "string" ? `"${written}"` : written}: it takes ${wanted}`;
 }
 
 /** How the same thing is written right, where only its form is wrong. */
@@ -84,17 +97,12 @@ function unknownKey(
 ): Diagnostic {
   const known = knownKeys(schema, path);
   const near = nearestWord(key, known);
-  const hint =
-    near !== undefined
-      ? `nearest known key \`${near}\``
-      : known.length > MOST_EXPECTED
-        ? `known keys: ${known.join(", ")}`
-        : undefined;
+  const hint = near !== undefined ? `nearest: ${near}` : `known: ${known.join(", ")}`;
   return {
     severity: "error",
     rule: "records/unknown-key",
     place: record.keyPlace(path, key),
-    subject: "key",
+    message: `There is no key ${key} ${path.length === 0 ? "in this record" : `under ${printedPath(path)}`}`,
     actual: key,
     expected: known.length > MOST_EXPECTED ? "a key of this record" : known.join(", "),
     ...(hint === undefined ? {} : { hint }),
@@ -138,11 +146,17 @@ function expectation(issue: Issue): string {
     case "invalid_type":
       return TYPE_WORDS[issue.expected] ?? issue.expected;
     case "invalid_value":
-      return issue.values.map(String).join(" | ");
+      return alternatives(issue.values.map(String));
     case "too_small":
-      return sizeWords(issue.origin, issue.inclusive === false ? ">" : ">=", Number(issue.minimum));
+      return bounded(issue.origin, Number(issue.minimum), [
+        issue.inclusive === false ? "more than" : "at least",
+        issue.inclusive === false ? "more than" : "or more",
+      ]);
     case "too_big":
-      return sizeWords(issue.origin, issue.inclusive === false ? "<" : "<=", Number(issue.maximum));
+      return bounded(issue.origin, Number(issue.maximum), [
+        issue.inclusive === false ? "less than" : "at most",
+        issue.inclusive === false ? "less than" : "or less",
+      ]);
     case "invalid_format":
       return FORMAT_WORDS[issue.format] ?? issue.message;
     case "invalid_union":
@@ -152,10 +166,20 @@ function expectation(issue: Issue): string {
   }
 }
 
-function sizeWords(origin: string, sign: string, limit: number): string {
-  if (origin === "string") return `${sign} ${limit} characters`;
-  if (origin === "array") return `${sign} ${limit} entries`;
-  return `${sign} ${limit}`;
+/** "at least 2 entries" of a list or text, "1 or more" and "more than 0" of a number. */
+function bounded(
+  origin: string,
+  limit: number,
+  [before, after]: readonly [string, string],
+): string {
+  if (origin === "string") return `${before} ${limit} ${limit === 1 ? "character" : "characters"}`;
+  if (origin === "array") return `${before} ${limit} ${limit === 1 ? "entry" : "entries"}`;
+  return after.startsWith("or") ? `${limit} ${after}` : `${after} ${limit}`;
+}
+
+function alternatives(words: readonly string[]): string {
+  const last = words.at(-1) ?? "";
+  return words.length < 2 ? last : `${words.slice(0, -1).join(", ")} or ${last}`;
 }
 
 function valueAt(data: unknown, path: RecordPath): unknown {

@@ -5,7 +5,7 @@ import type { VehicleRecord } from "./schema/vehicle.ts";
 import type { Parsed, ParsedFiles } from "./parsed-files.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
-type Fault = Pick<Diagnostic, "rule" | "subject" | "actual" | "expected"> & {
+type Fault = Pick<Diagnostic, "rule" | "message" | "actual" | "expected"> & {
   readonly severity?: Diagnostic["severity"];
 };
 
@@ -40,7 +40,7 @@ function partsFaults(
   if (withParts > 0 && withParts < record.pigments.length) {
     complain(["pigments"], {
       rule: "records/parts",
-      subject: "parts",
+      message: `${withParts} of ${record.pigments.length} pigments have parts: give parts for all of them or for none`,
       actual: `parts of ${withParts} of ${record.pigments.length} pigments`,
       expected: "parts of all pigments or of none",
     });
@@ -50,7 +50,7 @@ function partsFaults(
     if (seen.has(pigment))
       complain(["pigments", i, "pigment"], {
         rule: "records/duplicate",
-        subject: "pigment named twice",
+        message: `The pigment ${pigment} is named twice`,
         actual: pigment,
         expected: "each pigment once",
       });
@@ -70,7 +70,7 @@ function ratioFaults(
     if (tint.massRatio.split(":").some((part) => !(Number(part) > 0))) {
       complain(["tints", i, "massRatio"], {
         rule: "records/ratio",
-        subject: "massRatio",
+        message: `The ratio ${tint.massRatio} has a side that is 0: colour and white are both above 0`,
         actual: tint.massRatio,
         expected: "colour to white, both above 0",
       });
@@ -90,7 +90,7 @@ function selfFaults(
   if (CATALOGUE_PAGE.test(slug))
     complain([], {
       rule: "records/slug",
-      subject: "file name",
+      message: `A page of the catalogue has the address ${slug}: by- and what follows, and in-the-whites, are taken`,
       actual: slug,
       expected:
         "a name that none of the catalogue's own pages has: by- and what follows, in-the-whites",
@@ -99,7 +99,7 @@ function selfFaults(
     if (white === slug)
       complain(["tints", i, "white"], {
         rule: "records/tint",
-        subject: "white",
+        message: `${white} is let down in itself: name the white`,
         actual: white,
         expected: "another colour than the one let down",
       });
@@ -108,7 +108,7 @@ function selfFaults(
   if (kind === "drier" || kind === "thinner")
     complain(["vehicle"], {
       rule: "records/vehicle",
-      subject: "vehicle",
+      message: `The vehicle ${record.vehicle ?? ""} is a ${kind}: name an oil or a medium here, driers and thinners under additions`,
       actual: `${record.vehicle ?? ""}, a ${kind}`,
       expected: "an oil or a medium; driers and thinners stand under additions",
     });
@@ -127,7 +127,7 @@ function densityFaults(
   if (end !== undefined)
     complain(end.path, {
       rule: "records/vehicle-density",
-      subject: "density of a vehicle",
+      message: `The density of this vehicle is ${end.value} g/cm3, and vehicles lie between ${VEHICLE_DENSITY[0]} and ${VEHICLE_DENSITY[1]} g/cm3`,
       actual: String(end.value),
       expected: `${VEHICLE_DENSITY[0]} to ${VEHICLE_DENSITY[1]} g/cm3`,
     });
@@ -145,7 +145,7 @@ function rangeFaults(
     if (key === "value" && Array.isArray(entry) && Number(entry[0]) > Number(entry[1])) {
       complain(here, {
         rule: "records/range",
-        subject: "range",
+        message: `The range ${JSON.stringify(entry)} begins with its upper end`,
         actual: JSON.stringify(entry),
         expected: "the lower end first",
       });

@@ -55,9 +55,7 @@ export function yamlRecord(
     severity: "error",
     rule: "records/yaml",
     place: at(error.pos[0], ""),
-    subject: "YAML",
-    actual: sentence(error),
-    expected: "a well-formed record",
+    message: sentence(error),
   }));
   if (faults.length > 0) return { diagnostics: faults.slice(0, MOST_FAULTS) };
 
@@ -71,9 +69,7 @@ export function yamlRecord(
           severity: "error",
           rule: "records/yaml",
           place: at(0, ""),
-          subject: "YAML",
-          actual: "too many aliases",
-          expected: `at most ${MOST_ALIASES}`,
+          message: `The record uses more than ${MOST_ALIASES} YAML aliases`,
         },
       ],
     };
@@ -127,7 +123,7 @@ function isTooDeep({ message }: YAMLError): boolean {
 }
 
 function sentence(error: YAMLError): string {
-  if (error.code === "MULTIPLE_DOCS") return "a second document";
-  if (isTooDeep(error)) return "values in values, too deep to read";
+  if (error.code === "MULTIPLE_DOCS") return "A second document begins here: a record is one";
+  if (isTooDeep(error)) return "Brackets stand too deep in each other to be read";
   return error.message.split("\n")[0]?.trim() ?? error.message;
 }

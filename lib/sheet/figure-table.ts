@@ -35,6 +35,6 @@ export function figureRow(pattern: string): FigureRow {
   if (found !== undefined) return found;
   const near = nearestWord(pattern, [...ROWS.keys()]);
   throw new RangeError(
-    `Unexpected figure \`${pattern}\`, expected \`a row of the figure table\`${near === undefined ? "" : `; nearest \`${near}\``}`,
+    `The figure is ${pattern}; right would be a row of the figure table${near === undefined ? "" : `; nearest: ${near}`}`,
   );
 }

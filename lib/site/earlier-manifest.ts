@@ -12,7 +12,7 @@ export function earlierCards(file: string): EarlierCard[] {
     read = JSON.parse(readFileSync(file, "utf8"));
   } catch (error) {
     throw new OutputFault(
-      `Unexpected --since \`${file}\`, expected \`a manifest.json of an earlier build\`: ${(error as NodeJS.ErrnoException).code === "ENOENT" ? "there is no such file" : "it can't be read as JSON"}`,
+      `--since names ${file}, which is no manifest.json of an earlier build: ${(error as NodeJS.ErrnoException).code === "ENOENT" ? "there is no such file" : "it can't be read as JSON"}`,
     );
   }
   const { kind, cards } = (typeof read === "object" && read !== null ? read : {}) as {
@@ -20,12 +20,10 @@ export function earlierCards(file: string): EarlierCard[] {
     cards?: unknown;
   };
   if (kind !== MANIFEST_KIND)
-    throw new OutputFault(
-      `Unexpected --since \`${file}\`, expected \`a manifest.json of an earlier build\``,
-    );
+    throw new OutputFault(`--since names ${file}, which is no manifest.json of an earlier build`);
   if (!Array.isArray(cards) || !cards.every(isCard))
     throw new OutputFault(
-      `Unexpected --since \`${file}\`, expected \`a manifest that says what its cards state\`: build anew with the records of then`,
+      `--since names ${file}, a manifest that does not say what its cards state: build anew with the records of then`,
     );
   return cards;
 }

@@ -31,9 +31,7 @@ function withoutData({ record: { name, hazards, components }, place }: Substance
     note(
       "hazard/no-data",
       at,
-      `silence about the hazards of ${whose}`,
-      "no hazards",
-      "hazards, or an empty list where the supplier states none",
+      `The record is silent about the hazards of ${whose}: give hazards, or an empty list where the supplier states none`,
       "treated as hazardous until then",
     );
   if (components === undefined)
@@ -59,9 +57,7 @@ function shortOfTheWhole({ record: { components }, place }: Substance): Diagnost
         note(
           "hazard/short-of-the-whole",
           place(["components"]),
-          "total of components",
-          String(Number(total.toPrecision(6))),
-          "1",
+          `The components add up to ${Number(total.toPrecision(6))}, not to 1`,
           "what is left is treated as hazardous",
         ),
       ];
@@ -97,9 +93,7 @@ function reviewed(
           note(
             "hazard/text-missing",
             place,
-            "statement without a text in this language",
-            missing.join(", "),
-            "the wording of the Official Journal",
+            `No ${language} text is known for ${missing.join(", ")}: the wording is that of the Official Journal`,
             "printed in English until then",
           ),
         ]),
@@ -109,10 +103,8 @@ function reviewed(
           note(
             "hazard/text-to-review",
             place,
-            `text from memory in ${language}`,
-            fromMemory.join(", "),
-            "the wording of the Official Journal",
-            "review it before it goes on a label",
+            `The ${language} texts of ${fromMemory.join(", ")} are from memory: the wording is that of the Official Journal`,
+            "review them before they go on a label",
           ),
         ]),
   ];
@@ -121,10 +113,8 @@ function reviewed(
 function note(
   rule: Diagnostic["rule"],
   place: Diagnostic["place"],
-  subject: string,
-  actual: string,
-  expected: string,
+  message: string,
   hint: string,
 ): Diagnostic {
-  return { severity: "note", rule, place, subject, actual, expected, hint };
+  return { severity: "note", rule, place, message, hint };
 }

@@ -85,9 +85,7 @@ function refuseDangerous(out: string, content: string): void {
     content.startsWith(out + sep) ||
     out.startsWith(content + sep)
   ) {
-    throw new OutputFault(
-      `Unexpected output folder \`${out}\`, expected \`a folder that neither holds nor lies in the content folder\``,
-    );
+    throw new OutputFault(`The output folder ${out} can't hold or lie in the content folder`);
   }
 }
 
@@ -102,7 +100,7 @@ function refuseForeign(dir: string, printed: string): void {
   }
   if (kind !== MANIFEST_KIND) {
     throw new OutputFault(
-      `Unexpected output folder \`${printed}\`, expected \`an empty folder, or one that an earlier build made (with its manifest.json)\`: nothing was written`,
+      `The output folder ${printed} is neither empty nor made by an earlier build, which would have left its manifest.json: nothing was written`,
     );
   }
 }
@@ -111,7 +109,7 @@ function refuseForeign(dir: string, printed: string): void {
 function refuseForeignBuild(dir: string): void {
   if (existsSync(dir) && readdirSync(dir).length > 0 && !existsSync(join(dir, BUILD_MARK))) {
     throw new OutputFault(
-      `Unexpected folder \`${dir}\`, expected \`nothing there, or what a stopped build left\`: nothing was written`,
+      `The folder ${dir} is in the way and is not what a stopped build left: nothing was written`,
     );
   }
 }
@@ -130,9 +128,7 @@ function takeLock(lock: string, out: string): void {
       if ((error as NodeJS.ErrnoException).code !== "EEXIST") throw asFault(error, out);
       const holder = Number(readFileSync(lock, "utf8"));
       if (isRunning(holder))
-        throw new OutputFault(
-          `Unexpected second build of \`${out}\`, expected \`one at a time\`: process ${holder} is at it`,
-        );
+        throw new OutputFault(`Another build of ${out} is at work, process ${holder}`);
       unlinkSync(lock);
     }
   }
@@ -171,9 +167,7 @@ export function asFault(error: unknown, out: string): OutputFault {
   const first = firstCause(error);
   const reason = REASONS[(first as NodeJS.ErrnoException).code ?? ""];
   const sentence =
-    reason === undefined
-      ? oneLine(String(first))
-      : `Unexpected failure to write \`${out}\`: ${reason}`;
+    reason === undefined ? oneLine(String(first)) : `${out} can't be written: ${reason}`;
   return new OutputFault(`${sentence}; the earlier output is untouched`, { cause: error });
 }
 

@@ -155,15 +155,12 @@ function cardFault(
   message: string,
   { records }: RangeToPrint["context"],
 ): Diagnostic {
-  const [, subject = "card", actual = slug, expected = message] =
-    /^Unexpected (.+?) `(.+?)`.*, expected `(.+)`$/.exec(message) ?? [];
   return {
     severity: "warning",
     rule: "print/card",
     place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" },
-    subject,
-    actual,
-    expected: `${expected}; its card is left out`,
+    message,
+    hint: "its card is left out",
   };
 }
 
@@ -183,10 +180,8 @@ function attempt(
       severity: "warning",
       rule: "print/unprintable",
       place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" },
-      subject: "character",
+      message: `The fonts of the printed sheet have no letter "${error.character}", so no sheet.pdf is made and range.pdf leaves the colour out`,
       actual: error.character,
-      expected:
-        "one that the fonts of the printed sheet have; no sheet.pdf is made, and range.pdf leaves the colour out",
     });
     return undefined;
   }

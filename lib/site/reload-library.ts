@@ -32,8 +32,7 @@ export async function freshLib(): Promise<LiveModule> {
     packages: "external",
     logLevel: "silent",
   });
-  if (bundle === undefined)
-    throw new Error("Unexpected empty bundle, expected lib/site/live-site.ts");
+  if (bundle === undefined) throw new Error("The bundle of lib/site/live-site.ts is empty");
   const folder = join(PACKAGE_ROOT, ".cache", "live");
   mkdirSync(folder, { recursive: true });
   const file = join(

@@ -19,6 +19,13 @@ interface Patch {
   readonly height: number;
 }
 
+/** Addresses of a colour's pictures, below the site's root. */
+export function shareImagePaths(sheet: Sheet): string[] {
+  return hasShareImage(sheet)
+    ? Object.keys(SIZES).map((name) => `colours/${sheet.slug}/${name}`)
+    : [];
+}
+
 /** Whether a picture of a colour can be made: its masstone has been read. */
 export function hasShareImage({ notations }: Sheet): boolean {
   return ownColour(notations.masstone) !== undefined;

@@ -16,18 +16,11 @@ export function sheetWarnings(
 ): Diagnostic[] {
   return sheets.flatMap((sheet) => {
     const file = records.colours.get(sheet.slug)?.file ?? sheet.slug;
-    const warning = (
-      rule: Diagnostic["rule"],
-      subject: string,
-      actual: string,
-      expected: string,
-    ): Diagnostic => ({
+    const warning = (rule: Diagnostic["rule"], message: string): Diagnostic => ({
       severity: "warning",
       rule,
       place: { file, line: 1, column: 1, path: "" },
-      subject,
-      actual,
-      expected,
+      message,
     });
     const contradictions = [
       ...sheet.oil.contradictions,
@@ -45,9 +38,7 @@ export function sheetWarnings(
         .map((act): Diagnostic => ({
           ...warning(
             "sheet/not-for-sale",
-            "market",
-            act.market,
-            "a legal basis and a class of buyer under legalBasis",
+            `The colour may not be sold in ${act.market} without a legal basis and a class of buyer under legalBasis`,
           ),
           severity: "error",
           hint: statementText(act, words),
@@ -55,9 +46,7 @@ export function sheetWarnings(
       ...sheet.cautions.checks.map((check): Diagnostic => ({
         ...warning(
           "sheet/label-differs",
-          "label",
-          statementText(check, words),
-          "the label elements that are worked out, or better data",
+          `The maker's label and the reckoning differ: ${unended(statementText(check, words))}`,
         ),
         place: records.colours.get(sheet.slug)?.place(["label"]) ?? {
           file,
@@ -69,19 +58,20 @@ export function sheetWarnings(
       ...contradictions.map((ruling) =>
         warning(
           "sheet/contradiction",
-          "contradiction",
-          statementText(ruling, words),
-          "record and rule to agree",
+          `Record and estimate differ: ${unended(statementText(ruling, words))}`,
         ),
       ),
       ...suspects.map((name) =>
         warning(
           "sheet/suspect-drawdown",
-          "drawdown",
-          name,
-          "a drawdown that agrees with the others; it is shown and not used",
+          `The drawdown ${name} does not agree with the others: it is shown and not used`,
         ),
       ),
     ];
   });
+}
+
+/** A sentence without its full stop, to end another. */
+function unended(sentence: string): string {
+  return sentence.replace(/\.$/, "");
 }

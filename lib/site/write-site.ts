@@ -27,10 +27,10 @@ export async function writeSite(site: Site, dir: string): Promise<void> {
   const absent = site.pages.filter(({ path }) => !existsSync(join(dir, path)));
   if (absent.length > 0) {
     throw new OutputFault(
-      `Unexpected count of pages written \`${site.pages.length - absent.length}\`, expected \`${site.pages.length}\`: ${absent
+      `${site.pages.length - absent.length} pages of ${site.pages.length} were written; these are missing: ${absent
         .slice(0, 3)
         .map(({ path }) => path)
-        .join(", ")} missing`,
+        .join(", ")}`,
     );
   }
 }

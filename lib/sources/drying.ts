@@ -13,6 +13,18 @@ export const DRYING_SOURCES = {
     standing: "read",
     note: "Lamp black in oil skins over and stays soft below.",
   },
+  "rogala-2010": {
+    citation:
+      "Rogala, D., Lake, S., Maines, C. & Mecklenburg, M. (2010). Condition problems related to zinc oxide underlayers: examination of selected abstract expressionist paintings. Journal of the American Institute for Conservation. doi:10.1179/019713610804489937.",
+    standing: "read",
+    note: "Its abstract: deterioration of upper layers is linked to zinc oxide paint beneath them.",
+  },
+  "noble-boon-2007": {
+    citation:
+      "Noble, P. & Boon, J. J. (2007). Metal soap degradation of oil paintings: aggregates, increased transparency and efflorescence. AIC Paintings Specialty Group Postprints, 19, 1-15.",
+    standing: "read",
+    note: "Its abstract: lead- and zinc-containing oil paint may show protruding aggregates, increased transparency or efflorescence of metal soaps.",
+  },
   "memory-drying": {
     citation: "Drying figures of the trade, recalled without the text at hand.",
     standing: "memory",

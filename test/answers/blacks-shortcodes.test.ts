@@ -95,12 +95,17 @@ describe("shortcodes of blacks, whites and theory", () => {
   });
 
   test.each([
-    ["{% theory show=all %}", "show"],
-    ["{% blacks show=chart %}", "show"],
-    ["{% blacks level=45 %}", "lightness"],
-    ["{% scattering white=lead-white %}", "name of a value"],
-  ])("%s is a fault that names what there is", (body, subject) => {
-    expect(rendered(body).faults.map((fault) => fault.subject)).toEqual([subject]);
+    [
+      "{% theory show=all %}",
+      'The list can\'t be shown as "all": show takes picture, told, untold, inputs',
+    ],
+    ["{% blacks show=chart %}", 'The list can\'t be shown as "chart"'],
+    ["{% blacks level=45 %}", "The lightness is 45, and tints are shown at L* 70, 50 or 30"],
+    ["{% scattering white=lead-white %}", "scattering takes no value called white"],
+  ])("%s is a fault that names what there is", (body, told) => {
+    expect(rendered(body).faults.map(({ message }) => message)).toEqual([
+      expect.stringContaining(told),
+    ]);
   });
 });
 
@@ -117,14 +122,17 @@ describe("folds", () => {
     ).toEqual(["prose", ["The physics", "prose", "picture"], "prose"]);
   });
   test.each([
-    ['{% fold "One" %}\n\nInside.', "fold", 1],
-    ["Text.\n\n{% endfold %}", "endfold", 3],
-    ['{% fold "One" %}\n\n{% fold "Two" %}\n\n{% endfold %}', "fold", 3],
-    ["{% fold %}\n\n{% endfold %}", "fold", 1],
-  ])("%j is a fault at its line", (body, subject, line) => {
-    expect(rendered(body).faults.map((fault) => [fault.subject, fault.place.line])[0]).toEqual([
-      subject,
-      line,
-    ]);
+    ['{% fold "One" %}\n\nInside.', "Missing endfold for the fold that opens here", 1],
+    ["Text.\n\n{% endfold %}", "This endfold closes nothing", 3],
+    [
+      '{% fold "One" %}\n\n{% fold "Two" %}\n\n{% endfold %}',
+      'The fold "Two" begins inside another',
+      3,
+    ],
+    ["{% fold %}\n\n{% endfold %}", "fold needs text", 1],
+  ])("%j is a fault at its line", (body, told, line) => {
+    const [first] = rendered(body).faults;
+    expect(first?.message).toContain(told);
+    expect(first?.place.line).toBe(line);
   });
 });

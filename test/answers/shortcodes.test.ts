@@ -40,57 +40,54 @@ const told = (body: string, summary = "It is so."): readonly string[] =>
 
 describe("a shortcode that leads nowhere is told at its line and column", () => {
   test.each([
-    [
-      "So {% figre soot-black.drying.class %}.",
-      "so.md:5:4 error Unexpected shortcode `figre`, expected `figure | ",
-    ],
+    ["So {% figre soot-black.drying.class %}.", 'so.md:5:4 error There is no shortcode "figre"'],
     [
       "One.\n\nTwo, {% figure sot-black.drying.class %}.",
-      "so.md:7:6 error Unexpected figure `sot-black.drying.class`, expected `a colour and a figure path, as in the evidence of sheet.json`; nearest `soot-black` answers/shortcode",
+      "so.md:7:6 error No sheet has a figure sot-black.drying.class; nearest: soot-black answers/shortcode",
     ],
     [
       "One\ntwo {% figure soot-black.drying.clas %}.",
-      "so.md:6:5 error Unexpected figure `soot-black.drying.clas`, expected `a colour and a figure path, as in the evidence of sheet.json`; nearest `soot-black.drying.class` answers/shortcode",
+      "so.md:6:5 error No sheet has a figure soot-black.drying.clas; nearest: soot-black.drying.class answers/shortcode",
     ],
     [
       "It is {% figure bare-black.oil.oilIndexGPer100g %}.",
-      "so.md:5:7 error Unexpected figure that is not stated `bare-black.oil.oilIndexGPer100g`, expected `a figure that is stated`; ",
+      "so.md:5:7 error bare-black.oil.oilIndexGPer100g is not stated, and can't be shown; ",
     ],
     [
       "A {% figure soot-black.drying.class and more.",
-      "so.md:5:3 error Unexpected shortcode `{%`, expected `its end, %}, before the next begins` answers/shortcode",
+      "so.md:5:3 error The shortcode {% is not closed by %} before the next begins answers/shortcode",
     ],
     [
       `In a sentence {% table colours=soot-black figures=drying.class %}.`,
-      "so.md:5:15 error Unexpected place of a shortcode `table in a sentence or list`, expected `on a line of its own` answers/shortcode",
+      "so.md:5:15 error The shortcode table needs a line of its own, and stands in a sentence or list answers/shortcode",
     ],
     [
       `- {% table colours=soot-black figures=drying.class %}`,
-      "so.md:5:3 error Unexpected place of a shortcode `table in a sentence or list`",
+      "so.md:5:3 error The shortcode table needs a line of its own, and stands in a sentence or list",
     ],
     [
       "{% table colours=soot-black %}",
-      "so.md:5:1 error Unexpected figures `nothing`, expected `figure paths without the colour, by commas` answers/shortcode",
+      "so.md:5:1 error table needs figures: figure paths without the colour, by commas answers/shortcode",
     ],
     [
       `{% table colours="soot-black, coal" figures=drying.class %}`,
-      "so.md:5:1 error Unexpected colour `coal`, expected `the slug of a colour`",
+      "so.md:5:1 error No colour has the slug coal",
     ],
     [
       "{% table colours=soot-black figures=drying.clas %}",
-      "so.md:5:1 error Unexpected figure `drying.clas`, expected `a figure path without the colour, as in the evidence of sheet.json`; nearest `drying.class` answers/shortcode",
+      "so.md:5:1 error No colour named here has a figure drying.clas; nearest: drying.class answers/shortcode",
     ],
     [
       "{% table colours=soot-black figures=drying.class captoin=x %}",
-      "so.md:5:1 error Unexpected name of a value `captoin`, expected `colours, figures, caption`; nearest `caption` answers/shortcode",
+      "so.md:5:1 error table takes no value called captoin; nearest: caption answers/shortcode",
     ],
     [
       "{% ladder colour=soot-black white=chalk %}",
-      "so.md:5:1 error Unexpected white `chalk`, expected `a white that colours were let down in` answers/shortcode",
+      "so.md:5:1 error No colour was let down in chalk answers/shortcode",
     ],
     [
       "See {% answer sow %}.",
-      "so.md:5:5 error Unexpected answer `sow`, expected `the slug of an answer`; nearest `so` answers/shortcode",
+      "so.md:5:5 error No answer has the slug sow; nearest: so answers/shortcode",
     ],
   ])("%s", (body, line) => {
     expect(told(body)).toHaveLength(1);
@@ -99,7 +96,7 @@ describe("a shortcode that leads nowhere is told at its line and column", () => 
 
   test("in the summary at the summary's line", () => {
     expect(told("Because.", "It is {% figure soot-black.drying.clas %}.")).toEqual([
-      "content/answers/so.md:3:10 error Unexpected figure `soot-black.drying.clas` at summary, expected `a colour and a figure path, as in the evidence of sheet.json`; nearest `soot-black.drying.class` answers/shortcode",
+      "content/answers/so.md:3:10 error No sheet has a figure soot-black.drying.clas; nearest: soot-black.drying.class answers/shortcode",
     ]);
   });
 
@@ -109,7 +106,7 @@ describe("a shortcode that leads nowhere is told at its line and column", () => 
       "reply: { colours: [soot-black], figures: [drying.clas] }\n",
     );
     expect(answered(answer).lines).toEqual([
-      "content/answers/so.md:4:43 error Unexpected figure `drying.clas` at reply.figures[0], expected `a figure path without the colour, as in the evidence of sheet.json`; nearest `drying.class` answers/reply",
+      "content/answers/so.md:4:43 error No colour of the reply has a figure drying.clas; nearest: drying.class answers/reply",
     ]);
   });
 });

@@ -52,8 +52,7 @@ export interface HeldWorkshop {
 export function heldWorkshop(texts: RecordTexts): HeldWorkshop {
   const { content, home } = contentFolder(texts);
   const { records, diagnostics } = loadRecords(content, home);
-  if (records === undefined)
-    throw new Error(diagnostics.map(({ subject, actual }) => `${subject} ${actual}`).join("\n"));
+  if (records === undefined) throw new Error(diagnostics.map(({ message }) => message).join("\n"));
   const index = figureIndex(allSheets(records));
   const rootsOf = recordRoots(index, records);
   return {

@@ -126,6 +126,6 @@ test("check --uses prints it, and tells an unknown name in one line with the nea
   expect([unknown.code, unknown.output, unknown.complaints]).toEqual([
     1,
     "",
-    "Unexpected --uses `raw-umbre`, expected `the name of a colour, pigment, vehicle, reading or source`; nearest `raw-umber`\n",
+    "No colour, pigment, vehicle, reading or source is called raw-umbre; nearest: raw-umber\n",
   ]);
 });

@@ -110,7 +110,7 @@ describe("numbers", () => {
     [NaN, "NaN"],
   ])("%s is no amount", (value, printed) => {
     expect(() => row("oilByMass", number(value), number(value))).toThrow(
-      `Unexpected amount of oilByMass \`${printed}\`, expected \`> 0\``,
+      `The amount of oilByMass is ${printed}; right would be > 0`,
     );
   });
 });
@@ -254,13 +254,13 @@ test("what none of them states is listed apart", () => {
 
 test.each([[1], [5]])("%i colours are refused", (count) => {
   expect(() => sideBySide(colours(...Array.from({ length: count }, () => ({}))))).toThrow(
-    `Unexpected count of colours \`${count}\`, expected \`2 to 4\``,
+    `The count of colours is ${count}; right would be 2 to 4`,
   );
 });
 
 test("a colour beside itself is refused", () => {
   expect(() => sideBySide([...colours({}), ...colours({})])).toThrow(
-    "Unexpected colours `c0, c0`, expected `each once`",
+    "A colour stands twice in c0, c0",
   );
 });
 

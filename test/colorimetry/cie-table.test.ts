@@ -124,7 +124,7 @@ describe("ends of the tables", () => {
 
   test.each([379.9, 770.1, NaN])("C refuses %s nm", (nm) => {
     expect(() => cieTable("C/2").at(nm)).toThrow(
-      new RangeError(`Unexpected wavelength \`${nm}\`, expected \`380 <= wavelength <= 770 nm\``),
+      new RangeError(`The wavelength is ${nm}; right would be 380 <= wavelength <= 770 nm`),
     );
   });
 });
@@ -143,8 +143,8 @@ describe("naturalSpline", () => {
   });
 
   test("refuses one point and a step that is not positive", () => {
-    expect(() => naturalSpline(0, 1, [1])).toThrow("Unexpected count of points of a spline `1`");
-    expect(() => naturalSpline(0, 0, [1, 2])).toThrow("Unexpected spacing of a spline `0`");
+    expect(() => naturalSpline(0, 1, [1])).toThrow("The count of points of a spline is 1");
+    expect(() => naturalSpline(0, 0, [1, 2])).toThrow("The spacing of a spline is 0");
     expect(() => naturalSpline(0, NaN, [1, 2])).toThrow(RangeError);
   });
 });

@@ -51,7 +51,7 @@ test.each([NaN, Infinity])("a Lab with %s is refused", (bad) => {
     { L: 50, a: 0, b: 0 },
     { L: 50, a: bad, b: 0 },
   ];
-  const fault = new RangeError(`Unexpected L*, a* or b* \`${bad}\`, expected \`a finite number\``);
+  const fault = new RangeError(`The L*, a* or b* is ${bad}; right would be a finite number`);
   expect(() => deltaE00(good, broken)).toThrow(fault);
   expect(() => deltaEab(broken, good)).toThrow(fault);
 });

@@ -82,7 +82,7 @@ describe("gridUncertainty", () => {
 
   test.each([20.1, 0, NaN])("step %s nm is refused", (stepNm) => {
     expect(() => gridUncertainty({ startNm: 380, stepNm, count: 40 })).toThrow(
-      `Unexpected wavelength step \`${stepNm}\``,
+      `The wavelength step is ${stepNm}`,
     );
   });
 
@@ -113,7 +113,7 @@ describe("labSpread", () => {
 
   test("one reading has none", () => {
     expect(() => labSpread([{ L: 10, a: 0, b: 0 }])).toThrow(
-      new RangeError("Unexpected count of readings `1`, expected `count >= 2`"),
+      new RangeError("The count of readings is 1; right would be count >= 2"),
     );
   });
 });

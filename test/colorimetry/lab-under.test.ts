@@ -38,7 +38,7 @@ describe("adaptedXyz (CAT16, D = 1)", () => {
 
   test("NaN is refused", () => {
     expect(() => adaptedXyz({ X: NaN, Y: 1, Z: 1 }, "C/2", "D65/2")).toThrow(
-      "Unexpected tristimulus value `NaN`",
+      "The tristimulus value is NaN",
     );
   });
 });
@@ -76,7 +76,7 @@ describe("labUnder", () => {
 
   test("NaN is refused", () => {
     expect(() => labUnder({ L: 40, a: NaN, b: 0 }, "D65/10", "C/2")).toThrow(
-      "Unexpected L*, a* or b* `NaN`",
+      "The L*, a* or b* is NaN",
     );
   });
 });

@@ -90,10 +90,10 @@ test("XYZ and Lab round-trip under every viewing, black included", () => {
 describe("outside the domain", () => {
   test.each([NaN, Infinity])("%s is named", (bad) => {
     expect(() => xyzToLab({ X: 1, Y: bad, Z: 1 }, "C/2")).toThrow(
-      new RangeError(`Unexpected tristimulus value \`${bad}\`, expected \`a finite number\``),
+      new RangeError(`The tristimulus value is ${bad}; right would be a finite number`),
     );
     expect(() => labToXyz({ L: 1, a: bad, b: 1 }, "C/2")).toThrow(
-      new RangeError(`Unexpected L*, a* or b* \`${bad}\`, expected \`a finite number\``),
+      new RangeError(`The L*, a* or b* is ${bad}; right would be a finite number`),
     );
     expect(() => labToLch({ L: 1, a: 0, b: bad })).toThrow(RangeError);
   });

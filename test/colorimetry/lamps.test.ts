@@ -95,8 +95,8 @@ describe("a reading under a lamp", () => {
   });
 
   test("outside the lamps' table nothing is summed", () => {
-    expect(() => cieTable("FL11/10").at(379)).toThrow("Unexpected wavelength `379`");
-    expect(() => cieTable("LED-B3/10").at(781)).toThrow("Unexpected wavelength `781`");
+    expect(() => cieTable("FL11/10").at(379)).toThrow("The wavelength is 379");
+    expect(() => cieTable("LED-B3/10").at(781)).toThrow("The wavelength is 781");
   });
 });
 

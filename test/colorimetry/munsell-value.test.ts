@@ -64,13 +64,13 @@ describe("limits", () => {
 
   test.each([-1e-9, 100.1, NaN, Infinity])("Y %s is refused", (Y) => {
     expect(() => munsellValue(Y)).toThrow(
-      new RangeError(`Unexpected luminance factor Y \`${Y}\`, expected \`0 <= Y <= 100\``),
+      new RangeError(`The luminance factor Y is ${Y}; right would be 0 <= Y <= 100`),
     );
   });
 
   test.each([-0.01, 10.01, NaN])("V %s is refused", (V) => {
     expect(() => luminanceOfValue(V)).toThrow(
-      new RangeError(`Unexpected Munsell value \`${V}\`, expected \`0 <= V <= 10\``),
+      new RangeError(`The Munsell value is ${V}; right would be 0 <= V <= 10`),
     );
   });
 });

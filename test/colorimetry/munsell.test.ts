@@ -169,27 +169,27 @@ describe("where there is no notation", () => {
   });
 
   test.each([
-    [{ L: NaN, a: 0, b: 0 }, "Unexpected L*, a* or b* `NaN`"],
-    [{ L: 50, a: Infinity, b: 0 }, "Unexpected L*, a* or b* `Infinity`"],
-    [{ L: -0.1, a: 0, b: 0 }, "Unexpected L* `-0.1`, expected `L* >= 0`"],
+    [{ L: NaN, a: 0, b: 0 }, "The L*, a* or b* is NaN"],
+    [{ L: 50, a: Infinity, b: 0 }, "The L*, a* or b* is Infinity"],
+    [{ L: -0.1, a: 0, b: 0 }, "The L* is -0.1; right would be L* >= 0"],
   ])("%j is refused", (lab, message) => {
     expect(() => munsellOfLab(lab)).toThrow(message);
   });
 
   test.each([-0.1, NaN, Infinity])("an uncertainty of %s is refused", (part) => {
     expect(() => munsellOfLab({ L: 50, a: 0, b: 0 }, { L: 0, a: part, b: 0 })).toThrow(
-      `Unexpected uncertainty of L*, a* or b* \`${part}\``,
+      `The uncertainty of L*, a* or b* is ${part}`,
     );
   });
 
   test.each([
-    [{ hueNumber: 5, value: 10.1, chroma: 1 }, "Unexpected Munsell value `10.1`"],
-    [{ hueNumber: 5, value: NaN, chroma: 1 }, "Unexpected Munsell value `NaN`"],
-    [{ hueNumber: 5, value: 5, chroma: -1 }, "Unexpected Munsell chroma `-1`"],
-    [{ hueNumber: 5, value: 5, chroma: NaN }, "Unexpected Munsell chroma `NaN`"],
-    [{ hueNumber: 0, value: 5, chroma: 1 }, "Unexpected Munsell hue number `0`"],
-    [{ hueNumber: 100.1, value: 5, chroma: 1 }, "Unexpected Munsell hue number `100.1`"],
-    [{ hueNumber: null, value: 5, chroma: 1 }, "Unexpected Munsell chroma of a neutral `1`"],
+    [{ hueNumber: 5, value: 10.1, chroma: 1 }, "The Munsell value is 10.1"],
+    [{ hueNumber: 5, value: NaN, chroma: 1 }, "The Munsell value is NaN"],
+    [{ hueNumber: 5, value: 5, chroma: -1 }, "The Munsell chroma is -1"],
+    [{ hueNumber: 5, value: 5, chroma: NaN }, "The Munsell chroma is NaN"],
+    [{ hueNumber: 0, value: 5, chroma: 1 }, "The Munsell hue number is 0"],
+    [{ hueNumber: 100.1, value: 5, chroma: 1 }, "The Munsell hue number is 100.1"],
+    [{ hueNumber: null, value: 5, chroma: 1 }, "The Munsell chroma of a neutral is 1"],
   ])("labOfMunsell refuses %j", (colour, message) => {
     expect(() => labOfMunsell(colour)).toThrow(message);
   });

@@ -80,7 +80,7 @@ describe("statedNoise", () => {
 
   test.each([-0.001, NaN, Infinity])("%s is refused", (uncertainty) => {
     expect(() => statedNoise(uncertainty)).toThrow(
-      `Unexpected uncertainty of a reflectance factor \`${uncertainty}\``,
+      `The uncertainty of a reflectance factor is ${uncertainty}`,
     );
   });
 });

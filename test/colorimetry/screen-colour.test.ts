@@ -145,6 +145,6 @@ test.each([
   [Infinity, "a finite number"],
 ])("a tristimulus value of %s is refused", (bad, expected) => {
   expect(() => screenColours({ X: bad, Y: 10, Z: 10 })).toThrow(
-    new RangeError(`Unexpected tristimulus value \`${bad}\`, expected \`${expected}\``),
+    new RangeError(`The tristimulus value is ${bad}; right would be ${expected}`),
   );
 });

@@ -118,7 +118,7 @@ describe("domain", () => {
     (value) => {
       expect(() => tristimulus(withOne(value), "D65/2")).toThrow(
         new RangeError(
-          `Unexpected reflectance factor at 430 nm \`${value}\`, expected \`-0.005 <= R <= 1.2\``,
+          `The reflectance factor at 430 nm is ${value}; right would be -0.005 <= R <= 1.2`,
         ),
       );
     },
@@ -138,12 +138,12 @@ describe("domain", () => {
   });
 
   test.each([
-    [{ startNm: 401, stepNm: 10, count: 40 }, "Unexpected first wavelength `401`"],
-    [{ startNm: 380, stepNm: 10, count: 32 }, "Unexpected last wavelength `690`"],
-    [{ startNm: 380, stepNm: 20.1, count: 30 }, "Unexpected wavelength step `20.1`"],
-    [{ startNm: 380, stepNm: 0, count: 30 }, "Unexpected wavelength step `0`"],
-    [{ startNm: NaN, stepNm: 10, count: 40 }, "Unexpected first wavelength `NaN`"],
-    [{ startNm: 380, stepNm: NaN, count: 40 }, "Unexpected wavelength step `NaN`"],
+    [{ startNm: 401, stepNm: 10, count: 40 }, "The first wavelength is 401"],
+    [{ startNm: 380, stepNm: 10, count: 32 }, "The last wavelength is 690"],
+    [{ startNm: 380, stepNm: 20.1, count: 30 }, "The wavelength step is 20.1"],
+    [{ startNm: 380, stepNm: 0, count: 30 }, "The wavelength step is 0"],
+    [{ startNm: NaN, stepNm: 10, count: 40 }, "The first wavelength is NaN"],
+    [{ startNm: 380, stepNm: NaN, count: 40 }, "The wavelength step is NaN"],
   ])("refuses the grid %j", (bad, message) => {
     expect(() =>
       tristimulus({ grid: bad, values: Array.from({ length: bad.count }, () => 0.5) }, "D65/2"),
@@ -152,7 +152,7 @@ describe("domain", () => {
 
   test("refuses values that are not one a wavelength", () => {
     expect(() => tristimulus({ grid, values: [0.5] }, "D65/2")).toThrow(
-      "Unexpected count of reflectance factors `1`, expected `31, one a wavelength`",
+      "The count of reflectance factors is 1; right would be 31, one a wavelength",
     );
   });
 });

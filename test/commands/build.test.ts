@@ -67,7 +67,7 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
     );
     expect(code).toBe(1);
     expect(complaints).toBe(
-      "content/pigments/lamp-black.yaml:2:17 error Unexpected densityGPerCm3 `heavy` at densityGPerCm3, expected `a number` records/schema\n",
+      'content/pigments/lamp-black.yaml:2:17 error densityGPerCm3 can\'t be "heavy": it takes a number records/schema\n',
     );
     expect(output).toMatch(/^no sheets, 1 error, 0 warnings, \d+\.\d s: nothing was written\n$/);
     expect(fileHashes(site)).toEqual(before);
@@ -80,7 +80,7 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
     const { code, complaints } = await build("--strict");
     expect([code, complaints]).toEqual([
       1,
-      "content/pigments/bone-black.yaml:1:1 warning Unexpected record that nothing uses `bone-black`, expected `a record that refers to it` records/unused\n",
+      "content/pigments/bone-black.yaml:1:1 warning No record refers to bone-black, so nothing comes of it records/unused\n",
     ]);
     expect(fileHashes(site)).toEqual(before);
   });
@@ -121,7 +121,7 @@ describe("an output folder that can't be", () => {
     const { code, complaints } = await build("letters");
     expect(code).toBe(1);
     expect(complaints).toBe(
-      "Unexpected output folder `letters`, expected `an empty folder, or one that an earlier build made (with its manifest.json)`: nothing was written\n",
+      "The output folder is letters; right would be an empty folder, or one that an earlier build made (with its manifest.json): nothing was written\n",
     );
     expect(fileHashes(home)).toEqual(before);
   });
@@ -133,7 +133,7 @@ describe("an output folder that can't be", () => {
     expect(code).toBe(1);
     expect(lines(complaints)).toHaveLength(1);
     expect(complaints).toMatch(
-      /^Unexpected failure to write `.*file\/site`: part of its path is not a folder; the earlier output is untouched\n$/,
+      /^.*file\/site can't be written: part of its path is not a folder; the earlier output is untouched\n$/,
     );
     expect(fileHashes(home)).toEqual(before);
   });
@@ -142,7 +142,7 @@ describe("an output folder that can't be", () => {
     const { code, complaints } = await build("content");
     expect(code).toBe(1);
     expect(complaints).toMatch(
-      /^Unexpected output folder `.*content`, expected `a folder that neither holds nor lies in the content folder`/,
+      /^The output folder is .*content; right would be a folder that neither holds nor lies in the content folder/,
     );
     expect(fileHashes(join(home, "content"))).toEqual(
       fileHashes(contentFolder(SMALLEST_WORKSHOP).content),

@@ -42,10 +42,10 @@ describe("a size", () => {
 
   test("that is not known is refused with the nearest", () => {
     expect(() => chosenSize({ size: "srtip", paper: undefined }, WORKSHOP)).toThrow(
-      "Unexpected --size `srtip`, expected `90x55 | 105x74 | strip`; nearest `strip`",
+      "The --size is srtip; right would be 90x55 | 105x74 | strip; nearest: strip",
     );
     expect(() => chosenSize({ size: undefined, paper: "A3" }, WORKSHOP)).toThrow(
-      "Unexpected --paper `A3`, expected `A4 | Letter`",
+      "The --paper is A3; right would be A4 | Letter",
     );
   });
 });
@@ -62,10 +62,10 @@ describe("colours", () => {
 
   test("that are not known are refused with the nearest", () => {
     expect(() => chosen({ only: "lamp-blak" })).toThrow(
-      "Unexpected --only `lamp-blak`, expected `lamp-black | zinc-white | umber`; nearest `lamp-black`",
+      "The --only is lamp-blak; right would be lamp-black | zinc-white | umber; nearest: lamp-black",
     );
     expect(() => chosen({ family: "blakcs" })).toThrow(
-      /^Unexpected --family `blakcs`, expected `whites \| blacks \|.*nearest `blacks`$/,
+      /^The --family is blakcs; right would be whites \| blacks \|.*nearest blacks`$/,
     );
   });
 });

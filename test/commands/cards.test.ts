@@ -59,12 +59,12 @@ describe("cards of a workshop", () => {
   test.each([
     [
       ["--only", "lamp-blak"],
-      "Unexpected --only `lamp-blak`, expected `lamp-black | lead-white | titanium-white | zinc-white`; nearest `lamp-black`",
+      "The --only is lamp-blak; right would be lamp-black | lead-white | titanium-white | zinc-white; nearest: lamp-black",
     ],
-    [["--output", "folder"], "Unexpected --output `folder`, expected `a file`: it is a folder"],
+    [["--output", "folder"], "The --output is folder; right would be a file: it is a folder"],
     [
       ["--output", "no/such/folder.pdf"],
-      "Unexpected --output `no/such/folder.pdf`, expected `a file that can be written in no/such`",
+      "The --output is no/such/folder.pdf; right would be a file that can be written in no/such",
     ],
   ])("%j is said in one line, and nothing is written", async (options, complaint) => {
     mkdirSync(file("folder"), { recursive: true });
@@ -102,8 +102,8 @@ describe("sizes on record", () => {
     });
 
   test.each([
-    ["cards: [{ name: mine, widthMm: 69, heightMm: 40 }]", "Unexpected widthMm `69`"],
-    ["cards: [{ name: mine, widthMm: 80, heightMm: 121 }]", "Unexpected heightMm `121`"],
+    ["cards: [{ name: mine, widthMm: 69, heightMm: 40 }]", "cards[0].widthMm is 69, and takes"],
+    ["cards: [{ name: mine, widthMm: 80, heightMm: 121 }]", "cards[0].heightMm is 121, and takes"],
     [
       "cards: [{ name: mine, widthMm: 80, heightMm: 50 }, { name: mine, widthMm: 90, heightMm: 50 }]",
       "names that are each given once",

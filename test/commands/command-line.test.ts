@@ -16,20 +16,23 @@ describe("a command line that is not understood is told in one line", () => {
   test.each<[readonly string[], string]>([
     [
       ["biuld"],
-      "Unexpected command `biuld`, expected `start | build | check | cards | new`; nearest `build`\n",
+      "The command is biuld; right would be start | build | check | cards | new; nearest: build\n",
     ],
-    [["publish"], "Unexpected command `publish`, expected `start | build | check | cards | new`\n"],
-    [["build", "--date", "2026-02-30"], "Unexpected --date `2026-02-30`, expected `YYYY-MM-DD`\n"],
-    [["build", "--date", "30.6.2026"], "Unexpected --date `30.6.2026`, expected `YYYY-MM-DD`\n"],
-    [["check", "--date", ""], "Unexpected --date ``, expected `YYYY-MM-DD`\n"],
-    [["check", "--claims", "worn"], "Unexpected --claims `worn`, expected `error | warn`\n"],
-    [["start", "--port", "65536"], "Unexpected --port `65536`, expected `0-65535`\n"],
-    [["start", "--port", "http"], "Unexpected --port `http`, expected `0-65535`\n"],
+    [["publish"], "The command is publish; right would be start | build | check | cards | new\n"],
+    [["build", "--date", "2026-02-30"], "The --date is 2026-02-30; right would be YYYY-MM-DD\n"],
+    [["build", "--date", "30.6.2026"], "The --date is 30.6.2026; right would be YYYY-MM-DD\n"],
+    [["check", "--date", ""], "The --date is ; right would be YYYY-MM-DD\n"],
+    [["check", "--claims", "worn"], "The --claims is worn; right would be error | warn\n"],
+    [["start", "--port", "65536"], "The --port is 65536; right would be 0-65535\n"],
+    [["start", "--port", "http"], "The --port is http; right would be 0-65535\n"],
     [["build", "--contents", "x"], "Unknown option '--contents'\n"],
-    [["new"], 'Unexpected words, expected `new colour "Name"`\n'],
-    [["new", "pigment", "Soot"], 'Unexpected words, expected `new colour "Name"`\n'],
-    [["new", "colour", "Lamp", "Black"], 'Unexpected words, expected `new colour "Name"`\n'],
-    [["new", "colour", "!?"], "Unexpected name `!?`, expected `a name with letters or digits`\n"],
+    [["new"], 'A new colour is written by: mullstone new colour "Name"\n'],
+    [["new", "pigment", "Soot"], 'A new colour is written by: mullstone new colour "Name"\n'],
+    [
+      ["new", "colour", "Lamp", "Black"],
+      'A new colour is written by: mullstone new colour "Name"\n',
+    ],
+    [["new", "colour", "!?"], "The name is !?; right would be a name with letters or digits\n"],
   ])("%j", async (args, told) => {
     expect(await runCommand(args)).toBe(1);
     expect(written.join("")).toBe(told);
@@ -69,6 +72,6 @@ test("check counts, writes nothing and exits 0 when only warned, 1 when strict",
   expect([plain.code, strict.code]).toEqual([0, 1]);
   expect(plain.output).toMatch(/^1 colour, 1 warning, \d+\.\d s\n$/);
   expect(plain.complaints).toBe(
-    "content/pigments/bone-black.yaml:1:1 warning Unexpected record that nothing uses `bone-black`, expected `a record that refers to it` records/unused\n",
+    "content/pigments/bone-black.yaml:1:1 warning No record refers to bone-black, so nothing comes of it records/unused\n",
   );
 });

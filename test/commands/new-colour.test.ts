@@ -37,7 +37,7 @@ test("its record lacks nothing but its pigment, and is accepted once that is nam
   const file = join(folder.content, "colours", "terre-d-ete-no-2-brulee.md");
   expect(written).toEqual([`${file}\n`]);
   expect(toldOf(folder).lines).toEqual([
-    "content/colours/terre-d-ete-no-2-brulee.md:6:14 error Unexpected pigment `CHANGE-ME` at pigments[0].pigment, expected `lower-case letters, digits and single hyphens` records/schema",
+    'content/colours/terre-d-ete-no-2-brulee.md:6:14 error pigments[0].pigment can\'t be "CHANGE-ME": it takes lower-case letters, digits and single hyphens records/schema',
   ]);
   writeFileSync(file, readFileSync(file, "utf8").replace("CHANGE-ME", "lamp-black"));
   expect(toldOf(folder)).toEqual({ lines: [], sound: true });
@@ -80,7 +80,7 @@ test("it never writes over a record, nor into what is no content folder", () => 
   const folder = contentFolder(SMALLEST_WORKSHOP);
   expect(newColour(options(folder.content), ["colour", "Lamp Black"])).toBe(1);
   expect(written.join("")).toMatch(
-    /^Unexpected file `.*lamp-black\.md`, expected `nothing there yet`: it was left as it is\n$/,
+    /^The file is .*lamp-black\.md; right would be nothing there yet: it was left as it is\n$/,
   );
   expect(readFileSync(join(folder.content, "colours", "lamp-black.md"), "utf8")).toBe(
     SMALLEST_WORKSHOP["colours/lamp-black.md"],
@@ -88,7 +88,7 @@ test("it never writes over a record, nor into what is no content folder", () => 
   written.length = 0;
   expect(newColour(options(folder.home), ["colour", "Soot"])).toBe(1);
   expect(written.join("")).toMatch(
-    /^Unexpected content folder `.*`, expected `a folder with a workshop\.yaml`\n$/,
+    /^The content folder is .*; right would be a folder with a workshop\.yaml\n$/,
   );
 });
 

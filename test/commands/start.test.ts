@@ -80,9 +80,7 @@ describe("start", () => {
     const sound = readFileSync(record, "utf8");
     writeFileSync(record, sound.replace("name: Soot Black", "name: Ink Black\nbody: longish"));
     await until("the complaint", () =>
-      said.includes(
-        "error Unexpected body `longish` at body, expected `short | long | stiff | ropy`",
-      )
+      said.includes('error body can\'t be "longish": it takes short, long, stiff or ropy')
         ? true
         : undefined,
     );

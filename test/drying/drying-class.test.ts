@@ -15,14 +15,14 @@ describe("dryingClassRuling: fast to 3, medium to 6, slow to 12 days (estimates 
     expect(dryingClassRuling(days).dryingClass).toBe(expected),
   );
 
-  test("classes a range by its later end, and lists the number it went by", () => {
+  test("classes a range by its middle, and lists the number it went by", () => {
     expect(dryingClassRuling([2, 7])).toMatchObject({
-      dryingClass: "slow",
-      limit: DRYING_LIMITS[2],
+      dryingClass: "medium",
+      limit: DRYING_LIMITS[1],
       spans: ["fast", "medium", "slow"],
       reason: {
-        rule: "drying-class-by-the-later-end",
-        values: { decidedAt: 7, touchDryDays: [2, 7], filmThicknessUm: 75, temperatureC: 20 },
+        rule: "drying-class-by-the-middle",
+        values: { decidedAt: 4.5, touchDryDays: [2, 7], filmThicknessUm: 75, temperatureC: 20 },
         standing: "estimated",
         source: "practice-drying",
       },
@@ -38,7 +38,7 @@ describe("dryingClassRuling: fast to 3, medium to 6, slow to 12 days (estimates 
 
   test.each([0, -1, NaN, Infinity])("refuses %s", (days) => {
     expect(() => dryingClassRuling(days)).toThrow(
-      new RangeError(`Unexpected days to touch dry \`${days}\`, expected \`0 < days < Infinity\``),
+      new RangeError(`The days to touch dry is ${days}; right would be 0 < days < Infinity`),
     );
     expect(() => dryingClassRuling([1, days])).toThrow(RangeError);
   });

@@ -1,10 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { fatnessRuling } from "../../lib/drying/oil-richness.ts";
 import { filmHealthRulings, WRINKLES_FROM_OIL } from "../../lib/drying/film-defects.ts";
-import { groundRulings, placeByClass } from "../../lib/drying/layering-advice.ts";
+import { groundRulings } from "../../lib/drying/layering-advice.ts";
+import { layeringLine } from "../../lib/drying/layering-line.ts";
 import { EQUALLY_FAT, layeringRulings } from "../../lib/drying/layering.ts";
 import { sinkingInRulings } from "../../lib/drying/sinking-in.ts";
 import { OIL_DRYING } from "../../lib/drying/vehicle-drying.ts";
+import { SHEETS } from "../sheet/demonstration-sheets.ts";
 import { OIL_YELLOWING, yellowingRuling } from "../../lib/drying/yellowing.ts";
 
 const rules = (rulings: readonly { readonly rule: string }[]): string[] =>
@@ -32,7 +34,7 @@ describe("fatnessRuling", () => {
   });
   test.each([0, 1, -0.1, NaN])("refuses %s", (oil) =>
     expect(() => fatnessRuling(oil)).toThrow(
-      new RangeError(`Unexpected oil volume fraction \`${oil}\`, expected \`0 < fraction < 1\``),
+      new RangeError(`The oil volume fraction is ${oil}; right would be 0 < fraction < 1`),
     ),
   );
 });
@@ -67,20 +69,31 @@ describe("layeringRulings", () => {
     expect(() => layeringRulings(layer("u", NaN), layer("l", 0.5))).toThrow(RangeError));
 });
 
-describe("placeByClass and groundRulings (common practice)", () => {
+/** Rogala et al. (2010, abstract, read): paint over zinc oxide underlayers deteriorated; the rest is common practice. */
+describe("layeringLine: one line, whatever speaks for one place or another", () => {
   test.each([
-    ["fast", "fast-goes-below"],
-    ["medium", "medium-goes-anywhere"],
-    ["slow", "slow-goes-above"],
-    ["very slow", "very-slow-goes-last"],
-  ] as const)("%s: %s", (dryingClass, rule) => {
-    expect(placeByClass(dryingClass)).toMatchObject({
-      rule,
-      values: { dryingClass },
-      standing: "estimated",
-      source: "practice-drying",
-    });
+    ["fast", "fat", 0, "fast-and-fat-thinly-below"],
+    ["fast", "lean", 0, "fast-for-lower-layers"],
+    ["fast", undefined, 0, "fast-for-lower-layers"],
+    ["medium", "fat", 0, "medium-for-any-layer"],
+    ["slow", "lean", 0, "slow-but-lean-dry-it-through"],
+    ["slow", "medium", 0, "slow-for-last-layers"],
+    ["very slow", "fat", 0, "slow-for-last-layers"],
+    ["slow", "lean", 1, "zinc-out-of-underlayers"],
+    ["fast", "lean", 0.05, "zinc-out-of-underlayers"],
+    ["fast", "lean", 0.049, "fast-for-lower-layers"],
+  ] as const)("%s, %s, zinc %s: %s", (dryingClass, fatness, zinc, rule) =>
+    expect(layeringLine(dryingClass, fatness, zinc).rule).toBe(rule),
+  );
+  test("no sheet of the demonstration sends its paint to two places", () => {
+    const places = SHEETS.map(
+      ({ drying }) => drying.layering.filter(({ rule }) => !rule.endsWith("-film")).length,
+    );
+    expect(Math.max(...places)).toBe(1);
   });
+});
+
+describe("groundRulings (common practice)", () => {
   test.each([
     ["acrylic", ["oil-over-acrylic-ground", "never-acrylic-over-oil"]],
     ["oil", ["oil-ground-through-dry-first"]],
@@ -128,7 +141,7 @@ describe("sinkingInRulings", () => {
     expect(rules(sinkingInRulings(lambda))).toEqual(expected),
   );
   test.each([0, NaN])("refuses %s", (lambda) =>
-    expect(() => sinkingInRulings(lambda)).toThrow(/Unexpected reduced PVC/),
+    expect(() => sinkingInRulings(lambda)).toThrow(/The reduced PVC/),
   );
 });
 
@@ -205,7 +218,7 @@ describe("filmHealthRulings", () => {
     for (const ruling of all)
       expect(ruling).toMatchObject({
         standing: "estimated",
-        source: expect.stringMatching(/-drying$/) as string,
+        source: expect.stringMatching(/-drying$|^rogala-2010$/) as string,
       });
     expect(all[0]?.values["pigment"]).toBe("zinc white");
   });

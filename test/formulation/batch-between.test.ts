@@ -85,6 +85,6 @@ test.each([
   [100, NaN],
 ])("refuses %f g of pigment in tubes of %f ml", (pigmentG, tubeMl) => {
   expect(() => batchBetween(RECIPE, { pigmentG }, tubeMl)).toThrow(
-    /^Unexpected (?:mass of pigment|volume of a tube) /,
+    /^The (?:mass of pigment|volume of a tube) /,
   );
 });

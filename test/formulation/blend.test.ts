@@ -106,7 +106,7 @@ describe("parts that are no whole", () => {
         { massFraction: 0.5, densityGPerCm3: 2 },
         { massFraction: 0.25, densityGPerCm3: 3 },
       ]),
-    ).toThrow(new RangeError("Unexpected sum of mass fraction `0.75`, expected `1`"));
+    ).toThrow(new RangeError("The sum of mass fraction is 0.75; right would be 1"));
   });
   test.each([-0.1, 1.1, NaN])("a fraction of %s is refused", (massFraction) => {
     expect(() =>

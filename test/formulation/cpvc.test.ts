@@ -83,7 +83,7 @@ describe("oilDemandReason", () => {
 
   test.each([0, 1, NaN])("refuses %s", (cpvc) => {
     expect(() => oilDemandReason(cpvc)).toThrow(
-      new RangeError(`Unexpected CPVC \`${cpvc}\`, expected \`0 < CPVC < 1\``),
+      new RangeError(`The CPVC is ${cpvc}; right would be 0 < CPVC < 1`),
     );
   });
 });
@@ -92,13 +92,11 @@ describe("outside the domain", () => {
   test.each([0, -1, NaN, Infinity])("oil absorption %s is refused", (oa) => {
     expect(() => criticalPigmentVolumeConcentration(oa, 4)).toThrow(
       new RangeError(
-        `Unexpected oil absorption \`${oa}\`, expected \`0 < oil absorption < Infinity g/100 g\``,
+        `The oil absorption is ${oa}; right would be 0 < oil absorption < Infinity g/100 g`,
       ),
     );
   });
   test.each([0, -1, NaN, Infinity])("density %s is refused", (rho) => {
-    expect(() => criticalPigmentVolumeConcentration(20, rho)).toThrow(
-      /Unexpected density of the pigment/,
-    );
+    expect(() => criticalPigmentVolumeConcentration(20, rho)).toThrow(/The density of the pigment/);
   });
 });

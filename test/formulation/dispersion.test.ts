@@ -64,7 +64,7 @@ describe("effectiveCpvc", () => {
   test("may be the CPVC itself", () => expect(effectiveCpvc(0.5, 1)).toBe(0.5));
   test.each([0, 1.01, -0.1, NaN])("refuses the factor %s", (factor) => {
     expect(() => effectiveCpvc(0.5, factor)).toThrow(
-      new RangeError(`Unexpected dispersion factor \`${factor}\`, expected \`0 < factor <= 1\``),
+      new RangeError(`The dispersion factor is ${factor}; right would be 0 < factor <= 1`),
     );
   });
 });
@@ -79,7 +79,7 @@ describe("particleClass", () => {
     [{}, "fine"],
   ])("%o -> %s", (particle, expected) => expect(particleClass(particle)).toBe(expected));
   test.each([0, -1, NaN])("refuses the size %s", (sizeUm) =>
-    expect(() => particleClass({ sizeUm })).toThrow(/Unexpected particle size/),
+    expect(() => particleClass({ sizeUm })).toThrow(/The particle size/),
   );
 });
 
@@ -117,8 +117,6 @@ describe("dispersionRuling: the gauge (ISO 1524) overrides the word", () => {
     });
   });
   test.each([0, NaN, -3])("refuses a reading of %s", (fineness) => {
-    expect(() => dispersionRuling("milled", fineness, "fine")).toThrow(
-      /Unexpected fineness of grind/,
-    );
+    expect(() => dispersionRuling("milled", fineness, "fine")).toThrow(/The fineness of grind/);
   });
 });

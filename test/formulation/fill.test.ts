@@ -44,7 +44,7 @@ describe("jarFillRuling", () => {
   });
   test("powder that settles to more than it was is refused", () => {
     expect(() => jarFillRuling(40, 118, { looseGPerMl: 0.9, tappedGPerMl: 0.8 })).toThrow(
-      /Unexpected loose bulk density `0.9`/,
+      /The loose bulk density is 0.9/,
     );
   });
 });

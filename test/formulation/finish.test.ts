@@ -33,9 +33,7 @@ describe("finishRuling: oil-paste limits .90, .97, 1.0 (an estimate of the trade
 
   test.each([0, -1, NaN, Infinity])("refuses %s", (lambda) => {
     expect(() => finishRuling(lambda)).toThrow(
-      new RangeError(
-        `Unexpected reduced PVC \`${lambda}\`, expected \`0 < reduced PVC < Infinity\``,
-      ),
+      new RangeError(`The reduced PVC is ${lambda}; right would be 0 < reduced PVC < Infinity`),
     );
   });
 });
@@ -71,7 +69,7 @@ describe("glossRuling: words of the trade for 60 degrees", () => {
   test("has one row for each finish", () =>
     expect(GLOSS_LIMITS.map((row) => row.finish)).toEqual(FINISHES));
   test.each([-0.1, NaN, Infinity])("refuses %s", (gloss) =>
-    expect(() => glossRuling(gloss)).toThrow(/Unexpected gloss at 60 degrees/),
+    expect(() => glossRuling(gloss)).toThrow(/The gloss at 60 degrees/),
   );
 });
 

@@ -57,9 +57,9 @@ describe("oilIndexRuling", () => {
   test.each([0, -3, NaN, Infinity])("refuses %s", (oilIndex) => {
     expect(() => oilIndexRuling(oilIndex)).toThrow(
       new RangeError(
-        `Unexpected oil index \`${oilIndex}\`, expected \`0 < oil index < Infinity g/100 g\``,
+        `The oil index is ${oilIndex}; right would be 0 < oil index < Infinity g/100 g`,
       ),
     );
-    expect(() => oilIndexRuling([10, oilIndex])).toThrow(/Unexpected oil index/);
+    expect(() => oilIndexRuling([10, oilIndex])).toThrow(/The oil index/);
   });
 });

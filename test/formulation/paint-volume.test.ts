@@ -21,7 +21,7 @@ describe("a paint's volume, worked by hand", () => {
 
 test("no component is no paint", () => {
   expect(() => paintVolumeMl([])).toThrow(
-    new RangeError("Unexpected empty paint, expected at least one component"),
+    new RangeError("The paint has no components; right would be at least one"),
   );
 });
 test.each([

@@ -40,7 +40,6 @@ describe("reachComplaint: an error outside the possible, a warning outside the u
   test("says what was found, what is wanted, and whose reach it is", () => {
     expect(reachComplaint("oilAbsorptionGPer100g", 900)).toMatchObject({
       rule: "formulation/oil-absorption-reach",
-      subject: "oil absorption",
       actual: "900",
       expected: "3 to 500 g/100 g",
       source: "memory-formulation",
@@ -68,7 +67,6 @@ describe("handbookComplaint", () => {
   });
   test("names pigment and range", () => {
     expect(handbookComplaint("density", 4.7, [1.7, 1.8], "PBk 6")).toMatchObject({
-      subject: "density of PBk 6",
       expected: "about 1.7 to 1.8 g/cm3",
       rule: "formulation/density-against-handbook",
     });
@@ -97,7 +95,7 @@ describe("parts", () => {
   test("are not invented", () => expect(massFractions([1, undefined])).toBeUndefined());
   test.each([0, -1, NaN, Infinity])("of %s are refused", (part) =>
     expect(() => massFractions([part, 1])).toThrow(
-      `Unexpected part \`${part}\`, expected \`0 < part < Infinity\``,
+      `The part is ${part}; right would be 0 < part < Infinity`,
     ),
   );
 

@@ -67,7 +67,7 @@ describe("oilIndexForPvc", () => {
     );
   });
   test.each([0, 1, NaN])("refuses a PVC of %s", (pvc) =>
-    expect(() => oilIndexForPvc(pvc, 4, 0.93)).toThrow(/Unexpected PVC/),
+    expect(() => oilIndexForPvc(pvc, 4, 0.93)).toThrow(/The PVC/),
   );
 });
 
@@ -78,9 +78,7 @@ describe("reducedPvc", () => {
     [0.5, 0],
     [1, 0.5],
     [0.5, NaN],
-  ])("refuses %s over %s", (pvc, cpvc) =>
-    expect(() => reducedPvc(pvc, cpvc)).toThrow(/Unexpected C?PVC/),
-  );
+  ])("refuses %s over %s", (pvc, cpvc) => expect(() => reducedPvc(pvc, cpvc)).toThrow(/The C?PVC/));
 });
 
 test.each([

@@ -136,8 +136,8 @@ describe("estimatedOilIndex and estimatedOilAbsorption", () => {
     );
   });
   test.each([0, -1, NaN, Infinity])("refuse %s", (oil) => {
-    expect(() => estimatedOilIndex(oil)).toThrow(/Unexpected oil absorption/);
-    expect(() => estimatedOilAbsorption([oil, 20])).toThrow(/Unexpected oil index/);
+    expect(() => estimatedOilIndex(oil)).toThrow(/The oil absorption/);
+    expect(() => estimatedOilAbsorption([oil, 20])).toThrow(/The oil index/);
   });
 });
 

@@ -242,7 +242,7 @@ describe("acuteCategory", () => {
 
   test("refuses NaN", () => {
     expect(() => acuteCategory("oral", NaN, "EU CLP")).toThrow(
-      "Unexpected acute toxicity estimate `NaN`, expected `0 <= ATE`",
+      "The acute toxicity estimate is NaN; right would be 0 <= ATE",
     );
   });
 });
@@ -305,16 +305,14 @@ describe("which ingredients count", () => {
 describe("bad input", () => {
   test.each([0, -1, NaN, Infinity])("an ATE of %s", (ate) => {
     expect(() => ateMix([{ massFraction: 1, ate }])).toThrow(
-      new RangeError(
-        `Unexpected acute toxicity estimate \`${ate}\`, expected \`0 < ATE < Infinity\``,
-      ),
+      new RangeError(`The acute toxicity estimate is ${ate}; right would be 0 < ATE < Infinity`),
     );
-    expect(() => label([given("a", 1, "oral", ate)])).toThrow("Unexpected acute toxicity estimate");
+    expect(() => label([given("a", 1, "oral", ate)])).toThrow("The acute toxicity estimate");
   });
 
   test.each([1.01, -0.1, NaN])("a fraction of %s", (massFraction) => {
     expect(() => ateMix([{ massFraction, ate: 5 }])).toThrow(
-      `Unexpected mass fraction \`${massFraction}\`, expected \`0 <= fraction <= 1\``,
+      `The mass fraction is ${massFraction}; right would be 0 <= fraction <= 1`,
     );
   });
 });

@@ -153,7 +153,7 @@ describe("umber by its manganese", () => {
     [NaN, NaN],
   ])("refuses a share of %s", (share, printed) => {
     expect(() => umber(share)).toThrow(
-      `Unexpected manganese dioxide fraction \`${printed}\`, expected \`0 <= fraction <= 1\``,
+      `The manganese dioxide fraction is ${printed}; right would be 0 <= fraction <= 1`,
     );
   });
 });

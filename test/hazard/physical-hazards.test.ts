@@ -94,13 +94,13 @@ describe("a thinner", () => {
 
   test.each([0, -3, NaN])("refuses a viscosity of %s", (kinematicViscosityMm2PerS) => {
     expect(() => liquid(1, { kinematicViscosityMm2PerS })).toThrow(
-      `Unexpected kinematic viscosity \`${kinematicViscosityMm2PerS}\``,
+      `The kinematic viscosity is ${kinematicViscosityMm2PerS}`,
     );
   });
 
   test("refuses a flash point of NaN", () => {
     expect(() => liquid(1, { flashPointC: NaN })).toThrow(
-      "Unexpected flash point `NaN`, expected `a finite temperature [degrees C]`",
+      "The flash point is NaN; right would be a finite temperature [degrees C]",
     );
   });
 });

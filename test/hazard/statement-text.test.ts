@@ -71,15 +71,15 @@ describe("never guessed", () => {
   test("an unknown code is refused, with the nearest", () => {
     expect(() => hazardStatementText("H309", "en")).toThrow(
       new RangeError(
-        "Unexpected statement code `H309`, expected `a statement that has its text here`; nearest `H300`",
+        "The statement code is H309; right would be a statement that has its text here; nearest: H300",
       ),
     );
   });
 
   test("every row's letters and texts agree", () => {
     expect(() => wording("rm--", "one", "deux")).not.toThrow();
-    expect(() => wording("r-", "one", "deux")).toThrow("Unexpected provenance `-` of `deux`");
-    expect(() => wording("rr", "one")).toThrow("Unexpected provenance `r` of ``");
+    expect(() => wording("r-", "one", "deux")).toThrow('The provenance of "deux" is -');
+    expect(() => wording("rr", "one")).toThrow('The provenance of "" is r');
   });
 });
 

@@ -299,7 +299,7 @@ describe("dustiness (rules of thumb; bulk densities from memory of handbook valu
 
   test.each([0, -1, NaN, Infinity])("refuses a bulk density of %s", (density) => {
     expect(() => dustiness({ bulkDensityLooseGPerMl: density })).toThrow(
-      `Unexpected loose bulk density \`${density}\`, expected \`0 < loose bulk density < Infinity\``,
+      `The loose bulk density is ${density}; right would be 0 < loose bulk density < Infinity`,
     );
   });
 });

@@ -41,7 +41,7 @@ describe("lead in a paint (clp-annex-2-memory)", () => {
 
   test.each([0, -37, NaN])("refuses a package of %s ml", (packageMl) => {
     expect(() => lead(0.1, { packageMl })).toThrow(
-      `Unexpected package size \`${packageMl}\`, expected \`package size > 0 ml\``,
+      `The package size is ${packageMl}; right would be package size > 0 ml`,
     );
   });
 });

@@ -162,7 +162,7 @@ describe("filmReflectance", () => {
     [1, 1, 1, 1.01, "ground reflectance"],
     [1, 1, 1, NaN, "ground reflectance"],
   ])("refuses K %s, S %s, X %s, Rg %s", (K, S, X, Rg, subject) => {
-    expect(() => filmReflectance(K, S, X, Rg)).toThrow(`Unexpected ${subject} \``);
+    expect(() => filmReflectance(K, S, X, Rg)).toThrow(`The ${subject} is `);
   });
 });
 
@@ -206,7 +206,7 @@ describe("scatteringPower", () => {
     [NaN, 0.7, 0],
   ])("refuses R %s, masstone %s, ground %s", (R, Rinf, Rg) => {
     expect(() => scatteringPower(R, Rinf, Rg)).toThrow(
-      /Unexpected film reflectance `.*`, expected `between ground 0 and masstone 0.7`/,
+      /The film reflectance is .*; right would be between ground 0 and masstone 0.7/,
     );
   });
 });
@@ -236,10 +236,10 @@ describe("twoGroundRatio", () => {
 
   test("refuses what is no reading and no pair of grounds", () => {
     for (const R of [NaN, -0.01, 1.01])
-      expect(() => twoGroundRatio(R, 0.9, 0, 0.8)).toThrow(`Unexpected film reflectance \`${R}\``);
+      expect(() => twoGroundRatio(R, 0.9, 0, 0.8)).toThrow(`The film reflectance is ${R}`);
     for (const black of [0.8, 0.9, NaN, -0.1])
       expect(() => twoGroundRatio(0.5, 0.7, black, 0.8)).toThrow(
-        `Unexpected reflectance of the black ground \`${black}\``,
+        `The reflectance of the black ground is ${black}`,
       );
   });
 });

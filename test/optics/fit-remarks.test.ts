@@ -37,8 +37,8 @@ describe("fitQualityRuling", () => {
 
   test("refuses what is no residual and no count", () => {
     for (const bad of [-1e-9, NaN, Infinity])
-      expect(() => fitQualityRuling(bad, 1)).toThrow(`Unexpected weighted residual \`${bad}\``);
+      expect(() => fitQualityRuling(bad, 1)).toThrow(`The weighted residual is ${bad}`);
     for (const bad of [-1, NaN])
-      expect(() => fitQualityRuling(1, bad)).toThrow(`Unexpected let-downs to spare \`${bad}\``);
+      expect(() => fitQualityRuling(1, bad)).toThrow(`The let-downs to spare is ${bad}`);
   });
 });

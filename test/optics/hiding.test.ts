@@ -163,7 +163,7 @@ describe("filmCoefficients", () => {
     for (const filmUm of [0, -1, NaN, Infinity]) {
       expect(() =>
         filmCoefficients([{ ...film(OCHRE, 6, BLACK), filmUm }], masstoneOf(OCHRE), OIL),
-      ).toThrow(`Unexpected film thickness \`${filmUm}\``);
+      ).toThrow(`The film thickness is ${filmUm}`);
     }
   });
 });
@@ -172,7 +172,7 @@ describe("contrast ratio", () => {
   test("is Y over black by Y over white", () => {
     expect(contrastRatio(flatSpectrum(GRID, 0.49), flatSpectrum(GRID, 0.5))).toBeCloseTo(0.98, 12);
     expect(() => contrastRatio(flatSpectrum(GRID, 0.5), flatSpectrum(GRID, 0))).toThrow(
-      "Unexpected Y over white `0`",
+      "The Y over white is 0",
     );
   });
 
@@ -235,7 +235,7 @@ describe("the film that hides", () => {
     });
     for (const target of [0, 1, NaN, 1.1])
       expect(() => hidingFilmUm(paintOf(LEAD), GROUNDS, target)).toThrow(
-        `Unexpected contrast ratio \`${target}\``,
+        `The contrast ratio is ${target}`,
       );
   });
 
@@ -248,7 +248,7 @@ describe("the film that hides", () => {
   });
 
   test.each([0, -1, NaN, Infinity])("covers nothing at %s um", (filmUm) => {
-    expect(() => coverageCm2PerMl(filmUm)).toThrow(`Unexpected film thickness \`${filmUm}\``);
+    expect(() => coverageCm2PerMl(filmUm)).toThrow(`The film thickness is ${filmUm}`);
   });
 });
 
@@ -321,7 +321,7 @@ describe("absolute K and S of a let-down colour", () => {
     ).toMatchObject({ rule: "grids-differ" });
     for (const density of [0, NaN, Infinity])
       expect(() => absoluteCoefficients(fit, "lead", paintOf(LEAD), density)).toThrow(
-        "Unexpected ratio of densities",
+        "The ratio of densities",
       );
   });
 });
@@ -336,22 +336,22 @@ describe("mixtures by volume", () => {
   });
 
   test("refuse no parts, negative parts and unlike grids", () => {
-    expect(() => mixedCoefficients([])).toThrow("Unexpected sum of parts by volume `0`");
+    expect(() => mixedCoefficients([])).toThrow("The sum of parts by volume is 0");
     expect(() =>
       mixedCoefficients([
         { paint: paintOf(OCHRE), parts: 2 },
         { paint: paintOf(LEAD), parts: -1 },
       ]),
-    ).toThrow("Unexpected part by volume `-1`");
+    ).toThrow("The part by volume is -1");
     expect(() => mixedCoefficients([{ paint: paintOf(OCHRE), parts: NaN }])).toThrow(
-      "Unexpected sum of parts by volume `NaN`",
+      "The sum of parts by volume is NaN",
     );
     expect(() =>
       mixedCoefficients([
         { paint: paintOf(OCHRE), parts: 1 },
         { paint: { ...paintOf(LEAD), grid: { ...GRID, count: 30 } }, parts: 1 },
       ]),
-    ).toThrow("Unexpected count of wavelengths");
+    ).toThrow("The count of wavelengths");
   });
 });
 

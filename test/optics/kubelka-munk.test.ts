@@ -68,14 +68,14 @@ describe("outside the domain", () => {
     "absorptionScatteringRatio(%s) names value and limits",
     (R) => {
       expect(() => absorptionScatteringRatio(R)).toThrow(
-        new RangeError(`Unexpected internal reflectance \`${R}\`, expected \`0 < R <= 1\``),
+        new RangeError(`The internal reflectance is ${R}; right would be 0 < R <= 1`),
       );
     },
   );
 
   test.each([-1, NaN, Infinity])("masstoneReflectance(%s) names value and limits", (ratio) => {
     expect(() => masstoneReflectance(ratio)).toThrow(
-      new RangeError(`Unexpected K/S \`${ratio}\`, expected \`0 <= K/S < Infinity\``),
+      new RangeError(`The K/S is ${ratio}; right would be 0 <= K/S < Infinity`),
     );
   });
 });

@@ -226,22 +226,19 @@ describe("what does not mix", () => {
   );
   test("parts outside their domain", () => {
     for (const parts of [-1, NaN])
-      expect(() => mixture([{ ...blue, parts }])).toThrow("Unexpected part by mass");
-    expect(() => mixture([{ ...blue, parts: 0 }])).toThrow("Unexpected sum of parts by mass");
-    expect(() => mixture([])).toThrow("Unexpected sum of parts by mass");
+      expect(() => mixture([{ ...blue, parts }])).toThrow("The part by mass");
+    expect(() => mixture([{ ...blue, parts: 0 }])).toThrow("The sum of parts by mass");
+    expect(() => mixture([])).toThrow("The sum of parts by mass");
     const mixed = ready([blue]);
     for (const ratio of [0, -1, NaN])
-      expect(() => mixedTint(mixed, ratio)).toThrow("Unexpected mass ratio");
-    for (const L of [0, 100, NaN])
-      expect(() => mixedRatioAt(mixed, L)).toThrow("Unexpected lightness L*");
-    expect(() => mixedTint(mixed, 0.1, [1, 1])).toThrow("Unexpected count of strengths left");
+      expect(() => mixedTint(mixed, ratio)).toThrow("The mass ratio");
+    for (const L of [0, 100, NaN]) expect(() => mixedRatioAt(mixed, L)).toThrow("The lightness L*");
+    expect(() => mixedTint(mixed, 0.1, [1, 1])).toThrow("The count of strengths left");
     for (const left of [-0.1, NaN])
-      expect(() => mixedTint(mixed, 0.1, [left])).toThrow("Unexpected strength left");
+      expect(() => mixedTint(mixed, 0.1, [left])).toThrow("The strength left");
     expect(mixedRatioAt(mixed, 99.9)).toMatchObject({ rule: "ladder-does-not-reach" });
     for (const steps of [1, 2.5, NaN])
-      expect(() => pairGreys(BLUE_LADDER, OCHRE_LADDER, 50, steps)).toThrow(
-        "Unexpected count of steps",
-      );
+      expect(() => pairGreys(BLUE_LADDER, OCHRE_LADDER, 50, steps)).toThrow("The count of steps");
     expect(pairGreys(BLUE_LADDER, ladder(OCHRE, BENCH, "lead"), 50, 2)).toMatchObject({
       rule: "whites-differ",
     });
@@ -252,8 +249,8 @@ describe("parts", () => {
   test("by volume become parts by mass", () => {
     expect(massParts([1, 2], [2, 4])).toEqual([2, 8]);
     for (const density of [0, NaN, Infinity])
-      expect(() => massParts([1], [density])).toThrow("Unexpected density");
-    expect(() => massParts([1, 2], [1])).toThrow("Unexpected count of densities");
+      expect(() => massParts([1], [density])).toThrow("The density");
+    expect(() => massParts([1, 2], [1])).toThrow("The count of densities");
   });
   test("of pigment become parts of paint, and back to the mixture's own paint", () => {
     // 7 and 13 g of pigment in paints that are 70 and 58 % pigment: 10 and 22.414 g; a paint of 62.5 % holds them in 32 g.
@@ -262,10 +259,10 @@ describe("parts", () => {
     expect(massScale).toBeCloseTo(32.41379 / 32, 5);
     expect(paintParts([1, 3], [0.5, 0.5], 0.5).massScale).toBe(1);
     for (const fraction of [0, 1.01, NaN]) {
-      expect(() => paintParts([1], [fraction], 0.5)).toThrow("Unexpected mass fraction of pigment");
-      expect(() => paintParts([1], [0.5], fraction)).toThrow("Unexpected mass fraction of pigment");
+      expect(() => paintParts([1], [fraction], 0.5)).toThrow("The mass fraction of pigment");
+      expect(() => paintParts([1], [0.5], fraction)).toThrow("The mass fraction of pigment");
     }
-    expect(() => paintParts([1, 2], [0.5], 0.5)).toThrow("Unexpected count of mass fractions");
+    expect(() => paintParts([1, 2], [0.5], 0.5)).toThrow("The count of mass fractions");
   });
 });
 
@@ -341,8 +338,8 @@ describe("drift", () => {
   });
   test("it may not be where no tint is at L* 50, and refuses what is no component", () => {
     for (const component of [-1, 2, 0.5, NaN])
-      expect(() => drift(mixed, component, ["blue", "ochre"])).toThrow("Unexpected component");
-    expect(() => drift(mixed, 0, ["blue"])).toThrow("Unexpected count of names");
+      expect(() => drift(mixed, component, ["blue", "ochre"])).toThrow("The component");
+    expect(() => drift(mixed, 0, ["blue"])).toThrow("The count of names");
     expect(drift(ready([{ ladder: YELLOW_LADDER, parts: 1 }]), 0, ["yellow"])).toMatchObject({
       rule: "ladder-does-not-reach",
     });

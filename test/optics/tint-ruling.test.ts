@@ -78,9 +78,7 @@ describe("a grey in a white", () => {
   });
 
   test("refuses a let-down of no colour", () => {
-    expect(() => tintRuling("w", [tint(50, NaN, 0)], BLACK)).toThrow(
-      "Unexpected L*, a* or b* `NaN`",
-    );
+    expect(() => tintRuling("w", [tint(50, NaN, 0)], BLACK)).toThrow("The L*, a* or b* is NaN");
   });
 });
 
@@ -224,7 +222,7 @@ describe("hue words", () => {
   });
 
   test.each([-1, 360, NaN])("refuses %s", (angle) => {
-    expect(() => hueWord(angle)).toThrow(`Unexpected hue angle \`${angle}\``);
+    expect(() => hueWord(angle)).toThrow(`The hue angle is ${angle}`);
   });
 
   test.each([

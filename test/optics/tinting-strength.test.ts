@@ -122,9 +122,7 @@ describe("relativeStrength", () => {
     expect(strengthAtRatios(blue, blue, 0.03, 0.03)).toEqual({ strength: 1, at: 600 });
     expect(strengthTakenAt(600, blue, blue, 0.06, 0.03)).toBeCloseTo(2, 0);
     for (const bad of [0, NaN])
-      expect(() => strengthAtRatios(blue, blue, 0.03, bad)).toThrow(
-        `Unexpected mass ratio \`${bad}\``,
-      );
+      expect(() => strengthAtRatios(blue, blue, 0.03, bad)).toThrow(`The mass ratio is ${bad}`);
   });
 
   test("has no figure across hues, whites or kinds of ratio", () => {
@@ -148,9 +146,9 @@ describe("relativeStrength", () => {
 
   test("refuses no ratio and no density", () => {
     for (const bad of [0, -1, NaN, Infinity]) {
-      expect(() => relativeStrength(blue, blue, bad)).toThrow(`Unexpected mass ratio \`${bad}\``);
+      expect(() => relativeStrength(blue, blue, bad)).toThrow(`The mass ratio is ${bad}`);
       expect(() => relativeStrength(blue, blue, 0.03, { sample: bad, reference: 1 })).toThrow(
-        `Unexpected density \`${bad}\``,
+        `The density is ${bad}`,
       );
     }
   });
@@ -184,15 +182,15 @@ describe("parts", () => {
 
   test("refuse what is no ratio, no fraction, no density", () => {
     for (const bad of [0, -1, NaN, Infinity]) {
-      expect(() => paintMassRatio(bad, 0.5, 0.5)).toThrow("Unexpected mass ratio of pigments");
-      expect(() => pigmentMassRatio(bad, 0.5, 0.5)).toThrow("Unexpected mass ratio of paints");
-      expect(() => paintVolumeRatio(1, bad, 1)).toThrow("Unexpected density of the colour");
-      expect(() => paintVolumeRatio(1, 1, bad)).toThrow("Unexpected density of the white");
-      expect(() => partsOfWhite(bad)).toThrow("Unexpected ratio of colour to white");
-      expect(() => paintMassRatio(1, bad, 0.5)).toThrow("Unexpected mass fraction of pigment");
+      expect(() => paintMassRatio(bad, 0.5, 0.5)).toThrow("The mass ratio of pigments");
+      expect(() => pigmentMassRatio(bad, 0.5, 0.5)).toThrow("The mass ratio of paints");
+      expect(() => paintVolumeRatio(1, bad, 1)).toThrow("The density of the colour");
+      expect(() => paintVolumeRatio(1, 1, bad)).toThrow("The density of the white");
+      expect(() => partsOfWhite(bad)).toThrow("The ratio of colour to white");
+      expect(() => paintMassRatio(1, bad, 0.5)).toThrow("The mass fraction of pigment");
     }
     expect(() => paintMassRatio(1, 0.5, 1.01)).toThrow(
-      "Unexpected mass fraction of pigment `1.01`, expected `0 < fraction <= 1`",
+      "The mass fraction of pigment is 1.01; right would be 0 < fraction <= 1",
     );
     expect(paintMassRatio(1, 1, 1)).toBe(1);
   });
@@ -220,7 +218,7 @@ describe("dispersion", () => {
   });
 
   test.each([0.49, 5.01, NaN])("refuses lumps of %s um", (lumpUm) => {
-    expect(() => strengthKeptInLumps(lumpUm)).toThrow(`Unexpected diameter of lumps \`${lumpUm}\``);
+    expect(() => strengthKeptInLumps(lumpUm)).toThrow(`The diameter of lumps is ${lumpUm}`);
   });
 
   test.each([
@@ -249,6 +247,6 @@ describe("dispersion", () => {
       values: {},
     });
     for (const bad of [0, NaN, Infinity])
-      expect(() => measuredDispersionRuling(bad)).toThrow("Unexpected relative strength");
+      expect(() => measuredDispersionRuling(bad)).toThrow("The relative strength");
   });
 });

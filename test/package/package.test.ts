@@ -158,7 +158,7 @@ describe("the package installed into an empty folder", () => {
     );
     expect(code).toBe(1);
     expect(complaints).toMatch(
-      /^Unexpected count of pages written `0`, expected `\d+`: index\.html, .* missing\n$/,
+      /^The count of pages written is 0; right would be \d+: index\.html, .* missing\n$/,
     );
     expect(readdirSync(home).filter((name) => name.startsWith("site"))).toEqual([]);
   });

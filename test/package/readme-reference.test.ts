@@ -5,6 +5,7 @@ import { SHORTCODES } from "../../lib/answers/shortcode-table.ts";
 import { recordSchemas } from "../../lib/records/json-schemas.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { printedSite } from "../../lib/site/printed-site.ts";
+import { shareImagePaths } from "../../lib/site/share-images.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { mullstone } from "../support/mullstone.ts";
 import { firstColumn, README, section } from "./readme.ts";
@@ -130,7 +131,7 @@ describe("what comes out", () => {
   );
   const written = [...site.pages, ...site.files, ...(site.papers ?? [])]
     .map(({ path }) => path)
-    .concat("assets/styles/site.css");
+    .concat("assets/styles/site.css", (site.sheets ?? []).flatMap(shareImagePaths));
   const patterns = firstColumn("## What comes out").map((code): [string, RegExp] => {
     const own = code.replaceAll(".", "\\.").replaceAll("NAME", "[a-z0-9-]+");
     return [

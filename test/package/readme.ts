@@ -37,9 +37,7 @@ export function steps(): Step[] {
     for (const [, adds, path = "", block = ""] of text.matchAll(FILE)) {
       if (adds === undefined) files[path] = block;
       else if (files[path] === undefined)
-        throw new Error(
-          `Unexpected addition to \`${path}\`, expected a file that an earlier step writes`,
-        );
+        throw new Error(`The addition to is ${path}, expected a file that an earlier step writes`);
       else
         files[path] = path.endsWith(".md") ? beforeItsEnd(files[path], block) : files[path] + block;
     }

@@ -94,9 +94,7 @@ describe("formRatings", () => {
       "deltaEabMax",
     ));
   test.each([-1, NaN, Infinity])("refuse a change of %s, even beside others", (deltaEab) =>
-    expect(() => formRatings([daylight, { ...daylight, deltaEab }])).toThrow(
-      /Unexpected colour change/,
-    ),
+    expect(() => formRatings([daylight, { ...daylight, deltaEab }])).toThrow(/The colour change/),
   );
 });
 

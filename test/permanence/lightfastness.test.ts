@@ -36,7 +36,7 @@ describe("lightfastnessRuling (astm-d4303)", () => {
 
   test.each([-1, NaN, Infinity])("refuses %s", (deltaEab) => {
     expect(() => lightfastnessRuling(deltaEab)).toThrow(
-      /Unexpected colour change Delta-E\*ab `.*`, expected/,
+      /The colour change Delta-E\*ab is .*; right would be/,
     );
   });
 });
@@ -50,6 +50,6 @@ describe("worstCategory", () => {
   });
   test("of none is refused", () =>
     expect(() => worstCategory([])).toThrow(
-      new RangeError("Unexpected empty list of categories, expected at least one"),
+      new RangeError("The list of categories is empty; right would be at least one"),
     ));
 });

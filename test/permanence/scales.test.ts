@@ -20,7 +20,7 @@ describe("blue wool, ISO 105-B02: references 1 to 8 (read)", () => {
   test.each([0, 9, 6.5, NaN, Infinity])("%s is none", (reference) => {
     expect(() => blueWool(reference)).toThrow(
       new RangeError(
-        `Unexpected blue wool reference \`${reference}\`, expected \`a whole number 1 to 8\``,
+        `The blue wool reference is ${reference}; right would be a whole number 1 to 8`,
       ),
     );
   });
@@ -87,7 +87,7 @@ describe("grey scale, ISO 105-A02", () => {
     expect(steps).toEqual([...steps].sort((a, b) => a - b));
   });
   test.each([-0.1, NaN, Infinity])("refuses %s", (deltaEab) =>
-    expect(() => greyScaleRuling(deltaEab)).toThrow(/Unexpected colour change/),
+    expect(() => greyScaleRuling(deltaEab)).toThrow(/The colour change/),
   );
 });
 

@@ -60,11 +60,11 @@ describe("b* of blacks, a lane a white", () => {
   });
 
   test.each([
-    [() => picture(point(-15.01)), "Unexpected b*"],
-    [() => picture(point(NaN)), "Unexpected b*"],
-    [() => picture(band(-1, 0, 10.01)), "Unexpected b*"],
-    [() => picture(band(1, 0, 2)), "Unexpected band of b*"],
-    [() => picture(), "Unexpected lanes"],
+    [() => picture(point(-15.01)), "The b*"],
+    [() => picture(point(NaN)), "The b*"],
+    [() => picture(band(-1, 0, 10.01)), "The b*"],
+    [() => picture(band(1, 0, 2)), "The band of b*"],
+    [() => picture(), "The lanes"],
   ])("refuses what it can't draw (%#)", (draw, told) => expect(draw).toThrow(told));
   test.each([-15, 10])("b* of %d is drawn still", (b) =>
     expect(() => picture(point(b))).not.toThrow(),
@@ -96,7 +96,7 @@ describe("scattering of a white over the spectrum", () => {
     expect(lines.map(({ attributes }) => attributes["stroke-dasharray"])).toEqual(["9 3", "9 3"]);
   });
   test.each([
-    [() => relativeScattering({ ...base, band: [] }), "Unexpected points of scattering"],
+    [() => relativeScattering({ ...base, band: [] }), "The points of scattering"],
     [
       () =>
         relativeScattering({
@@ -106,7 +106,7 @@ describe("scattering of a white over the spectrum", () => {
             { nm: 700, low: 1, high: 1 },
           ],
         }),
-      "Unexpected band of scattering",
+      "The band of scattering",
     ],
     [
       () =>
@@ -117,7 +117,7 @@ describe("scattering of a white over the spectrum", () => {
             { nm: 700, low: 1, high: 1 },
           ],
         }),
-      "Unexpected relative scattering",
+      "The relative scattering",
     ],
     [
       () =>
@@ -128,7 +128,7 @@ describe("scattering of a white over the spectrum", () => {
             { nm: 700, low: 1, high: 1 },
           ],
         }),
-      "Unexpected band of scattering",
+      "The band of scattering",
     ],
   ])("refuses what it can't draw (%#)", (draw, told) => expect(draw).toThrow(told));
   test.each([
@@ -138,6 +138,6 @@ describe("scattering of a white over the spectrum", () => {
     [[6], 6],
   ] as const)("%j is drawn to %d", (values, most) => expect(scatteringScale(values)).toBe(most));
   test.each([[[6.01]], [[NaN]]])("%j is refused a scale", (values) =>
-    expect(() => scatteringScale(values)).toThrow("Unexpected relative scattering"),
+    expect(() => scatteringScale(values)).toThrow("The relative scattering"),
   );
 });

@@ -47,7 +47,7 @@ describe("spectralCurve", () => {
     expect(seenTexts(drawn(curve(flat(R))))).toContain(label);
   });
   test.each([1.2001, -0.0051, NaN, Infinity])("refuses R = %s", (R) => {
-    expect(() => drawn(curve(flat(R)))).toThrow(`Unexpected reflectance factor \`${R}\``);
+    expect(() => drawn(curve(flat(R)))).toThrow(`The reflectance factor is ${R}`);
   });
   test("a slightly negative reading is drawn as read, below zero", () => {
     const [line] = curvePoints(
@@ -87,9 +87,9 @@ describe("spectralCurve", () => {
     ).toEqual([undefined, "4 3"]);
   });
   test("refuses nothing to draw", () => {
-    expect(() => drawn()).toThrow("Unexpected curves `none`");
+    expect(() => drawn()).toThrow("The curves, none");
     expect(() => drawn(curve([0.5, 0.5], { startNm: 690, stepNm: 20, count: 2 }))).toThrow(
-      "Unexpected readings of Smalt in 400-700 nm `1`",
+      "The readings of Smalt in 400-700 nm, 1",
     );
   });
 });
@@ -153,7 +153,7 @@ describe("hidingCurve", () => {
     ).toThrow(message);
   });
   test("refuses nothing to draw", () =>
-    expect(() => hidingCurve(params({ curves: [] }))).toThrow("Unexpected films `none`"));
+    expect(() => hidingCurve(params({ curves: [] }))).toThrow("The films, none"));
 });
 
 describe("coefficientCurves", () => {
@@ -212,11 +212,11 @@ describe("coefficientCurves", () => {
     );
   });
   test.each([
-    [{ values: [1, 2, 3] }, /Unexpected coefficients of Smalt `3`/],
-    [{ values: [1, 2, 3, -1] }, /Unexpected coefficient `-1`/],
-    [{ values: [1, 2, NaN, 4] }, /Unexpected coefficient/],
-    [{ values: undefined }, /Unexpected coefficients of Smalt `none`/],
-    [{ bounds: [[0, 1]] }, /Unexpected coefficients of Smalt `1`/],
+    [{ values: [1, 2, 3] }, /The coefficients of Smalt is 3/],
+    [{ values: [1, 2, 3, -1] }, /The coefficient is -1/],
+    [{ values: [1, 2, NaN, 4] }, /The coefficient/],
+    [{ values: undefined }, /The coefficients of Smalt, none/],
+    [{ bounds: [[0, 1]] }, /The coefficients of Smalt is 1/],
     [
       {
         bounds: [
@@ -226,11 +226,11 @@ describe("coefficientCurves", () => {
           [0, 9],
         ],
       },
-      /Unexpected bounds of a coefficient `2, 3`/,
+      /The bounds of a coefficient, 2, 3/,
     ],
   ] as const)("refuses %o", (change, message) => {
     expect(() => drawn([curve(change)])).toThrow(message);
   });
   test("refuses an empty half", () =>
-    expect(() => drawn([curve()], [])).toThrow("Unexpected curves of S `none`"));
+    expect(() => drawn([curve()], [])).toThrow("The curves of S, none"));
 });

@@ -33,13 +33,11 @@ describe("writtenPicture", () => {
   });
   test.each(["", "1a", "a b", 'a"b', "a#"])("refuses the id prefix %j", (idPrefix) => {
     expect(() => writtenPicture("trial", { ...WORDS, idPrefix }, SIZE, [])).toThrow(
-      /Unexpected id prefix/,
+      /The id prefix/,
     );
   });
   test.each(["title", "description"] as const)("refuses an empty %s", (key) => {
-    expect(() => writtenPicture("trial", { ...WORDS, [key]: " " }, SIZE, [])).toThrow(
-      `Unexpected ${key}`,
-    );
+    expect(() => writtenPicture("trial", { ...WORDS, [key]: " " }, SIZE, [])).toThrow(`The ${key}`);
   });
 });
 
@@ -51,7 +49,7 @@ test.each([
   [NaN, false],
 ])("width %s is taken: %s", (width, taken) => {
   if (taken) expect(pictureWidth({ ...WORDS, width })).toBe(width);
-  else expect(() => pictureWidth({ ...WORDS, width })).toThrow(/Unexpected picture width/);
+  else expect(() => pictureWidth({ ...WORDS, width })).toThrow(/The picture width/);
 });
 
 test("words on the panel reach a contrast of 4.5 to 1 (WCAG 2.2, 1.4.3)", () => {

@@ -9,7 +9,7 @@ describe("evenScale", () => {
     expect([-20, 0, 20].map(up)).toEqual([200, 100, 0]);
   });
   test.each([[[1, 1]], [[2, 1]], [[0, NaN]], [[0, Infinity]]] as const)("refuses %s", (domain) => {
-    expect(() => evenScale(domain, [0, 1])).toThrow(/Unexpected axis from, to/);
+    expect(() => evenScale(domain, [0, 1])).toThrow(/The axis from, to/);
   });
 });
 
@@ -26,7 +26,7 @@ describe("smallestHolding", () => {
   });
   test.each([1.2001, NaN])("refuses %s", (value) => {
     expect(() => smallestHolding([0.1, 1, 1.2], value, "reflectance factor")).toThrow(
-      `Unexpected reflectance factor \`${value}\`, expected \`at most 1.2\``,
+      `The reflectance factor is ${value}; right would be at most 1.2`,
     );
   });
 });
@@ -48,6 +48,6 @@ describe("smallestRoundHolding", () => {
     expect(smallestRoundHolding(value, "coefficient")).toBe(step);
   });
   test.each([0, -1, NaN, Infinity])("refuses %s", (value) => {
-    expect(() => smallestRoundHolding(value, "coefficient")).toThrow(/Unexpected coefficient/);
+    expect(() => smallestRoundHolding(value, "coefficient")).toThrow(/The coefficient/);
   });
 });

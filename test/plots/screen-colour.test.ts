@@ -43,7 +43,7 @@ describe("swatch", () => {
   test.each(["red", "#fff", "#12345g", "url(#x)", "", "#123456;"])(
     "refuses the sRGB colour %j",
     (hex) => {
-      expect(() => swatch({ hex }, BOX)).toThrow(`Unexpected sRGB colour \`${hex}\``);
+      expect(() => swatch({ hex }, BOX)).toThrow(`The sRGB colour, ${hex}`);
     },
   );
   test.each([
@@ -54,7 +54,7 @@ describe("swatch", () => {
     "color(display-p3 1 0 0 / 0.5)",
   ])("refuses the Display P3 colour %j", (displayP3) => {
     expect(() => swatch({ hex: "#000000", displayP3 }, BOX)).toThrow(
-      `Unexpected Display P3 colour \`${displayP3}\``,
+      `The Display P3 colour, ${displayP3}`,
     );
   });
   test.each([

@@ -81,10 +81,10 @@ describe.each(["narrow", "wide"] as const)("%s", (variant) => {
 });
 
 test.each<[string, SideBySidePanel]>([
-  ["Unexpected colours side by side `1`, expected `2 to 4`", params(1)],
-  ["Unexpected whites `4`, expected `0 to 3`", params(2, 4)],
+  ["The colours side by side, 1, can't be drawn; right would be 2 to 4", params(1)],
+  ["The whites, 4, can't be drawn; right would be 0 to 3", params(2, 4)],
   [
-    "Unexpected tints in W `1`, expected `2, one a colour`",
+    "The tints in W, 1, can't be drawn; right would be 2, one a colour",
     {
       ...params(2, 0),
       whites: [{ caption: "W", levels: [{ label: "L* 50", tints: SHADES.slice(0, 1) }] }],

@@ -35,10 +35,8 @@ test.each([
 
 describe("counts", () => {
   test.each([[[]], [[one, other, one]]])("a card refuses %o", (colours) => {
-    expect(() => cardSwatch(colours, "Smalt")).toThrow(
-      `Unexpected colours of a card \`${colours.length}\``,
-    );
+    expect(() => cardSwatch(colours, "Smalt")).toThrow(`The colours of a card, ${colours.length}`);
   });
   test("a family refuses none", () =>
-    expect(() => familyStrip([])).toThrow("Unexpected colours of a family `0`"));
+    expect(() => familyStrip([])).toThrow("The colours of a family, 0"));
 });

@@ -44,7 +44,7 @@ describe("coordinate", () => {
   });
   test.each([NaN, Infinity, -Infinity])("refuses %s", (value) => {
     expect(() => coordinate(value)).toThrow(
-      new RangeError(`Unexpected coordinate \`${value}\`, expected \`a finite number\``),
+      new RangeError(`The coordinate, ${value}, can't be drawn; right would be a finite number`),
     );
     expect(() => polyline([{ x: 0, y: value }])).toThrow(RangeError);
     expect(() => writtenSvg(element("rect", { x: value }))).toThrow(RangeError);

@@ -99,7 +99,7 @@ describe("scale", () => {
     const asked = (b: number): string =>
       tintTrail({ ...FRAME, scale: 20, trails: [{ label: "w", points: [point(1, b)] }] });
     expect(greatestTick(asked(2))).toBe(20);
-    expect(() => asked(20.01)).toThrow("Unexpected a* or b* `20.01`, expected `at most 20`");
+    expect(() => asked(20.01)).toThrow("The a* or b* is 20.01; right would be at most 20");
   });
   test("a predicted line counts as well as the marks", () => {
     expect(
@@ -177,8 +177,8 @@ test("every trail is named, however close", () => {
 });
 
 test("refuses nothing to draw and figures that are no figures", () => {
-  expect(() => tintTrail({ ...FRAME, trails: [] })).toThrow("Unexpected points of a trail `none`");
-  expect(() => trail()).toThrow("Unexpected points of a trail `none`");
+  expect(() => tintTrail({ ...FRAME, trails: [] })).toThrow("The points of a trail, none");
+  expect(() => trail()).toThrow("The points of a trail, none");
   for (const bad of [NaN, Infinity])
-    expect(() => trail(point(0, 0), point(bad, 0))).toThrow(/Unexpected a\* or b\*/);
+    expect(() => trail(point(0, 0), point(bad, 0))).toThrow(/The a\* or b\*/);
 });

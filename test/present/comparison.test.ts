@@ -127,7 +127,7 @@ describe("a comparison", () => {
 
   test("with a rule that nobody worded is refused", () => {
     expect(() => comparisonView([LAMP, SPINEL], { ...WORDS, rulings: {} }, "../")).toThrow(
-      "Unexpected rule `compared-tints`, expected `a rule with a sentence`",
+      "The rule is compared-tints; right would be a rule with a sentence",
     );
   });
 });

@@ -5,7 +5,8 @@ import { dryingNotes } from "../../lib/drying/drying-notes.ts";
 import { dryingTrialRuling, trialContradiction } from "../../lib/drying/drying-trial.ts";
 import { fatnessRuling } from "../../lib/drying/oil-richness.ts";
 import { filmHealthRulings } from "../../lib/drying/film-defects.ts";
-import { groundRulings, placeByClass } from "../../lib/drying/layering-advice.ts";
+import { groundRulings } from "../../lib/drying/layering-advice.ts";
+import { layeringLine } from "../../lib/drying/layering-line.ts";
 import { layeringRulings } from "../../lib/drying/layering.ts";
 import { sinkingInRulings } from "../../lib/drying/sinking-in.ts";
 import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
@@ -102,7 +103,10 @@ const rulings: (Statement | undefined)[] = [
       { name: "Lamp Black", oilVolumeFraction: lower, dryingClass: "very slow" },
     ),
   ),
-  ...(["fast", "medium", "slow", "very slow"] as const).map(placeByClass),
+  ...(["fast", "medium", "slow"] as const).flatMap((dryingClass) =>
+    (["lean", "fat"] as const).map((fatness) => layeringLine(dryingClass, fatness, 0)),
+  ),
+  layeringLine("slow", "lean", 0.4),
   ...(["acrylic", "oil", "glue and chalk"] as const).flatMap(groundRulings),
   ...filmHealthRulings({
     pigments: [
@@ -111,6 +115,7 @@ const rulings: (Statement | undefined)[] = [
       pigment("Lamp black", "PBk 6", 0.3),
     ],
     oils: linseed,
+    mediums: ["Wax paste"],
     oilVolumeFraction: [0.66, 0.72],
     reducedPvc: [0.8, 0.86],
   }),

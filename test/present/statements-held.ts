@@ -65,7 +65,7 @@ export function holdSentences(
             );
             expect(
               text.startsWith(
-                `Unexpected value of a ruling \`undefined\` at ${dropped}, expected \``,
+                `The value of a ruling is undefined at ${dropped}; right would be `,
               ) || sentenceFaults(text).length === 0,
               `without ${dropped}: ${text}`,
             ).toBe(true);

@@ -394,6 +394,6 @@ describe("combinedTintSentence", () => {
   test("refuses a ruling on anything else", () => {
     expect(() =>
       combinedTintSentence([{ white: "Zinc White", ruling: whitesRuling(50, []) }]),
-    ).toThrow("Unexpected rule `one-white-only`, expected `stays-near-neutral | leans");
+    ).toThrow("The rule is one-white-only; right would be stays-near-neutral | leans");
   });
 });

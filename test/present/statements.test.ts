@@ -170,35 +170,32 @@ describe("values of a ruling", () => {
   test.each([
     [
       () => numberOf(values, "none"),
-      "Unexpected value of a ruling `undefined` at none, expected `a number`",
+      "The value of a ruling is undefined at none; right would be a number",
     ],
     [
       () => numberOf(values, "wrong"),
-      "Unexpected value of a ruling `null` at wrong, expected `a number`",
+      "The value of a ruling is null at wrong; right would be a number",
     ],
     [
       () => numberOf(values, "range"),
-      "Unexpected value of a ruling `[1,2]` at range, expected `a number`",
+      "The value of a ruling is [1,2] at range; right would be a number",
     ],
     [
       () => quantityOf(values, "open"),
-      "Unexpected value of a ruling `[1,null]` at open, expected `a number or an estimate's two ends`",
+      "The value of a ruling is [1,null] at open; right would be a number or an estimate's two ends",
     ],
     [
       () => quantityOf(values, "text"),
-      'Unexpected value of a ruling `"red"` at text, expected `a number or an estimate\'s two ends`',
+      'The value of a ruling is "red" at text; right would be a number or an estimate\'s two ends',
     ],
-    [
-      () => textOf(values, "empty"),
-      'Unexpected value of a ruling `""` at empty, expected `a text`',
-    ],
+    [() => textOf(values, "empty"), 'The value of a ruling is "" at empty; right would be a text'],
     [
       () => textsOf(values, "range"),
-      "Unexpected value of a ruling `[1,2]` at range, expected `a list of texts`",
+      "The value of a ruling is [1,2] at range; right would be a list of texts",
     ],
     [
       () => wordOf(values, "text", { blue: 1 }),
-      'Unexpected value of a ruling `"red"` at text, expected `blue`',
+      'The value of a ruling is "red" at text; right would be blue',
     ],
   ])("are complained of when they are something else (%#)", (read, complaint) => {
     expect(read).toThrow(new RangeError(complaint));

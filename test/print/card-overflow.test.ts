@@ -275,7 +275,7 @@ test("no card of any load overlaps: it holds everything, or is refused by name",
       } catch (error) {
         if (!(error instanceof CardTooLarge)) throw error;
         expect(error.message).toMatch(
-          /^Unexpected size of card `\S+` for `heavy`, expected `one that holds /,
+          /^The card of heavy does not fit in \S+: one that fits holds /,
         );
       }
     }),

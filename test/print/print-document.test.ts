@@ -111,7 +111,7 @@ describe("a document on paper", () => {
       ]),
     ).toThrow(UnprintableText);
     expect(() => measureText("黒", "sans", 9)).toThrow(
-      "Unexpected character `黒` (U+9ED2) on paper",
+      'The letter "黒" (U+9ED2) can\'t be printed',
     );
   });
 });

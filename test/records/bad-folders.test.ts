@@ -14,7 +14,7 @@ function folderWith(
 }
 const told = (prepare: (content: string, home: string) => void): readonly string[] =>
   toldOf(folderWith(prepare)).lines;
-const OUTSIDE = "expected `a file or folder in the content folder` records/folder";
+const OUTSIDE = "records/folder";
 
 describe("slugs", () => {
   checkTold([
@@ -22,21 +22,21 @@ describe("slugs", () => {
       what: "two files for one",
       files: { "pigments/lamp-black.yml": "name: Lamp black\n" },
       told: [
-        "content/pigments/lamp-black.yml:1:1 error Unexpected second file for the slug `lamp-black`, expected `only content/pigments/lamp-black.yaml` records/duplicate",
+        "content/pigments/lamp-black.yml:1:1 error There is a second file for lamp-black beside content/pigments/lamp-black.yaml records/duplicate",
       ],
     },
     {
       what: "two readings of one name",
       files: { "readings/lamp-black.txt": "CGATS.17\n" },
       told: [
-        "content/readings/lamp-black.txt:1:1 error Unexpected second file for the reading `lamp-black`, expected `only content/readings/lamp-black.csv` records/duplicate",
+        "content/readings/lamp-black.txt:1:1 error There is a second file for the reading lamp-black beside content/readings/lamp-black.csv records/duplicate",
       ],
     },
     {
       what: "a name with blanks and capitals",
       files: { "pigments/Bone Black.yaml": "name: Bone black\n" },
       told: [
-        "content/pigments/Bone Black.yaml:1:1 error Unexpected file name `Bone Black`, expected `lower-case letters, digits and single hyphens` records/slug",
+        'content/pigments/Bone Black.yaml:1:1 error The file name "Bone Black" can\'t be an address: use lower-case letters, digits and single hyphens records/slug',
       ],
     },
     {
@@ -46,7 +46,7 @@ describe("slugs", () => {
         "pigments/x...yaml": "name: Bone black\n",
       },
       told: [
-        "content/pigments/x...yaml:1:1 error Unexpected file name `x..`, expected `lower-case letters, digits and single hyphens` records/slug",
+        'content/pigments/x...yaml:1:1 error The file name "x.." can\'t be an address: use lower-case letters, digits and single hyphens records/slug',
       ],
     },
   ]);
@@ -58,8 +58,8 @@ describe("files that do not belong", () => {
       what: "a strange file and a strange folder are warned of",
       files: { "pigment/lamp-black.yaml": "name: x\n", "colours/draft.docx": "x" },
       told: [
-        "content/colours/draft.docx:1:1 warning Unexpected file `draft.docx`, expected `a file ending in .md` records/folder",
-        "content/pigment:1:1 warning Unexpected entry `pigment`, expected `workshop.yaml, pigments/, vehicles/, colours/, answers/, readings/, sources/` records/folder",
+        "content/colours/draft.docx:1:1 warning draft.docx is left out: colours/ holds files ending in .md records/folder",
+        "content/pigment:1:1 warning pigment is left out: a content folder holds workshop.yaml, pigments/, vehicles/, colours/, answers/, readings/, sources/ records/folder",
       ],
     },
     {
@@ -78,7 +78,7 @@ describe("files that do not belong", () => {
 describe("what can't be read", () => {
   test("a content folder that is not there", () => {
     expect(told((content) => rmSync(content, { recursive: true }))).toEqual([
-      "content:1:1 error Unexpected content folder `nothing there`, expected `a folder that can be read, with a workshop.yaml in it` records/folder",
+      "content:1:1 error The content folder can't be read, since nothing is there: it is a folder with a workshop.yaml in it records/folder",
     ]);
   });
 
@@ -89,7 +89,7 @@ describe("what can't be read", () => {
         writeFileSync(content, "");
       }),
     ).toEqual([
-      "content:1:1 error Unexpected content folder `not a folder`, expected `a folder that can be read, with a workshop.yaml in it` records/folder",
+      "content:1:1 error The content folder can't be read, since it is not a folder: it is a folder with a workshop.yaml in it records/folder",
     ]);
   });
 
@@ -100,13 +100,13 @@ describe("what can't be read", () => {
         mkdirSync(content);
       }),
     ).toEqual([
-      "content/workshop.yaml:1:1 error Unexpected file `nothing`, expected `workshop.yaml, with the workshop's name at least` records/folder",
+      "content/workshop.yaml:1:1 error workshop.yaml is missing: it gives the workshop's name at least records/folder",
     ]);
   });
 
   test("a workshop.yaml that is missing is the only complaint", () => {
     expect(told((content) => rmSync(join(content, "workshop.yaml")))).toEqual([
-      "content/workshop.yaml:1:1 error Unexpected file `nothing`, expected `workshop.yaml, with the workshop's name at least` records/folder",
+      "content/workshop.yaml:1:1 error workshop.yaml is missing: it gives the workshop's name at least records/folder",
     ]);
   });
 
@@ -117,13 +117,13 @@ describe("what can't be read", () => {
         writeFileSync(join(content, "pigments"), "");
       }),
     ).toEqual([
-      "content/pigments:1:1 error Unexpected folder `not a folder`, expected `a folder that can be read` records/folder",
+      "content/pigments:1:1 error The folder can't be read, since it is not a folder records/folder",
     ]);
   });
 
   test("a folder in place of a file", () => {
     expect(told((content) => mkdirSync(join(content, "pigments", "bone-black.yaml")))).toEqual([
-      "content/pigments/bone-black.yaml:1:1 error Unexpected file `a folder`, expected `a file that can be read` records/folder",
+      "content/pigments/bone-black.yaml:1:1 error A folder stands where a file would records/folder",
     ]);
   });
 
@@ -136,8 +136,8 @@ describe("what can't be read", () => {
       });
       try {
         expect(toldOf(folder).lines).toEqual([
-          "content/pigments/lamp-black.yaml:1:1 error Unexpected file `not readable: permission denied`, expected `a file that can be read` records/folder",
-          "content/readings:1:1 error Unexpected folder `not readable: permission denied`, expected `a folder that can be read` records/folder",
+          "content/pigments/lamp-black.yaml:1:1 error The file can't be read, since permission is denied records/folder",
+          "content/readings:1:1 error The folder can't be read, since permission is denied records/folder",
         ]);
       } finally {
         chmodSync(join(folder.content, "readings"), 0o700);
@@ -154,7 +154,7 @@ describe("what can't be read", () => {
         ),
       ),
     ).toEqual([
-      "content/pigments/lamp-black.yaml:1:1 error Unexpected file size `8388631 bytes`, expected `at most 8388608 bytes` records/folder",
+      "content/pigments/lamp-black.yaml:1:1 error The file has 8388631 bytes, and at most 8388608 are read records/folder",
     ]);
   });
 
@@ -167,7 +167,7 @@ describe("what can't be read", () => {
         ),
       ),
     ).toEqual([
-      "content/readings/lamp-black.csv:1:1 error Unexpected file size `8388620 bytes`, expected `at most 8388608 bytes` records/folder",
+      "content/readings/lamp-black.csv:1:1 error The file has 8388620 bytes, and at most 8388608 are read records/folder",
     ]);
   });
 });
@@ -187,9 +187,9 @@ describe("links", () => {
         symlinkSync(join(home, "content-other"), join(content, "vehicles"));
       }),
     ).toEqual([
-      `content/pigments/bone-black.yaml:1:1 error Unexpected link \`a link out of the content folder\`, ${OUTSIDE}`,
-      `content/readings/passwords.csv:1:1 error Unexpected link \`a link out of the content folder\`, ${OUTSIDE}`,
-      `content/vehicles:1:1 error Unexpected link \`a link out of the content folder\`, ${OUTSIDE}`,
+      `content/pigments/bone-black.yaml:1:1 error The link leads out of the content folder, and is not followed ${OUTSIDE}`,
+      `content/readings/passwords.csv:1:1 error The link leads out of the content folder, and is not followed ${OUTSIDE}`,
+      `content/vehicles:1:1 error The link leads out of the content folder, and is not followed ${OUTSIDE}`,
     ]);
   });
 
@@ -206,8 +206,8 @@ describe("links", () => {
         );
       }),
     ).toEqual([
-      "content/pigments/circle.yaml:1:1 error Unexpected file `a link that leads round in a circle`, expected `a file that can be read` records/folder",
-      "content/pigments/gone.yaml:1:1 error Unexpected file `nothing there`, expected `a file that can be read` records/folder",
+      "content/pigments/circle.yaml:1:1 error The file can't be read, since a link leads round in a circle records/folder",
+      "content/pigments/gone.yaml:1:1 error The file can't be read, since nothing is there records/folder",
     ]);
   });
 

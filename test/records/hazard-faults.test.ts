@@ -32,57 +32,57 @@ describe("what a supplier is said to state", () => {
     pigment(
       "a code that there is none of",
       "hazards: [H309]",
-      "2:11 error Unexpected statement code `H309` at hazards[0], expected `a hazard statement of the frame, such as H302`; nearest `H300` records/hazard",
+      "2:11 error H309 is no hazard statement of the frame, such as H302; nearest: H300 records/hazard",
     ),
     pigment(
       "a supplement that there is none of",
       "hazards:\n  - { statement: EUH999 }",
-      "3:18 error Unexpected statement code `EUH999` at hazards[0].statement, expected `a hazard statement of the frame, such as H302` records/hazard",
+      "3:18 error EUH999 is no hazard statement of the frame, such as H302 records/hazard",
     ),
     pigment(
       "a class that does not go with the code",
       "hazards:\n  - { statement: H373, hazardClass: Carc. 1A }",
-      "3:37 error Unexpected hazard class of H373 `Carc. 1A` at hazards[0].hazardClass, expected `STOT RE 2` records/hazard",
+      "3:37 error H373 is not a statement of the class Carc. 1A, but of STOT RE 2 records/hazard",
     ),
     pigment(
       "a route that does not go with the code",
       "hazards:\n  - { statement: H302, route: dust }",
-      "3:31 error Unexpected route of H302 `dust` at hazards[0].route, expected `oral` records/hazard",
+      "3:31 error H302 is not about the route dust, but about oral records/hazard",
     ),
     pigment(
       "an estimate of nought",
       "hazards:\n  - { statement: H302, ate: 0 }",
-      "3:29 error Unexpected ate `0` at hazards[0].ate, expected `> 0` records/schema",
+      "3:29 error hazards[0].ate is 0, and takes more than 0 records/schema",
     ),
     pigment(
       "an estimate below nought",
       "hazards:\n  - { statement: H302, ate: -1 }",
-      "3:29 error Unexpected ate `-1` at hazards[0].ate, expected `> 0` records/schema",
+      "3:29 error hazards[0].ate is -1, and takes more than 0 records/schema",
     ),
     pigment(
       "an estimate of nought where no class says it",
       "acuteToxicity: [{ route: oral, ate: 0 }]",
-      "2:37 error Unexpected ate `0` at acuteToxicity[0].ate, expected `> 0` records/schema",
+      "2:37 error acuteToxicity[0].ate is 0, and takes more than 0 records/schema",
     ),
     pigment(
       "a factor below one",
       "hazards:\n  - { statement: H410, mFactor: 0 }",
-      "3:33 error Unexpected mFactor `0` at hazards[0].mFactor, expected `>= 1` records/schema",
+      "3:33 error hazards[0].mFactor is 0, and takes 1 or more records/schema",
     ),
     pigment(
       "a limit over the whole",
       "hazards:\n  - statement: H373\n    limits:\n      - { from: 1.5, hazardClass: STOT RE 2 }",
-      "5:17 error Unexpected from `1.5` at hazards[0].limits[0].from, expected `<= 1` records/schema",
+      "5:17 error hazards[0].limits[0].from is 1.5, and takes 1 or less records/schema",
     ),
     pigment(
       "a limit without a class",
       "hazards:\n  - statement: H373\n    limits:\n      - { from: 0.5 }",
-      "5:9 error Unexpected hazardClass `nothing` at hazards[0].limits[0].hazardClass, expected `text` records/schema",
+      "5:9 error hazards[0].limits[0].hazardClass is missing: it takes text records/schema",
     ),
     pigment(
       "a limit on a metal of unknown share",
       "hazards:\n  - { statement: H360D, countedAs: lead }",
-      "3:36 error Unexpected limit on lead `a share that is not known` at hazards[0].countedAs, expected `its percentage under metals, or a CAS number whose formula tells it` records/hazard",
+      "3:36 error A limit is counted as lead, and how much lead there is isn't known: give its percentage under metals, or a CAS number whose formula tells it records/hazard",
     ),
     pigment(
       "a limit on a metal whose share is recorded",
@@ -95,7 +95,7 @@ describe("what a supplier is said to state", () => {
     pigment(
       "a metal that nobody counts",
       "hazards:\n  - { statement: H360D, countedAs: iron }",
-      "3:36 error Unexpected countedAs `iron` at hazards[0].countedAs, expected `lead | cadmium | manganese | cobalt | chromate` records/schema",
+      '3:36 error hazards[0].countedAs can\'t be "iron": it takes lead, cadmium, manganese, cobalt or chromate records/schema',
     ),
   ]);
 });
@@ -105,13 +105,13 @@ describe("what something is made of", () => {
     pigment(
       "a component over the whole",
       "components:\n  - { name: a, massFraction: 1.2, hazards: [] }",
-      "3:30 error Unexpected massFraction `1.2` at components[0].massFraction, expected `<= 1` records/schema",
+      "3:30 error components[0].massFraction is 1.2, and takes 1 or less records/schema",
     ),
     pigment(
       "components that add up to more than the whole, and a code of one of them",
       "components:\n  - { name: a, massFraction: 0.7, hazards: [] }\n  - { name: b, massFraction: 0.4, hazards: [H309] }",
-      "3:3 error Unexpected total of components `1.1` at components, expected `at most 1` records/hazard",
-      "4:45 error Unexpected statement code `H309` at components[1].hazards[0], expected `a hazard statement of the frame, such as H302`; nearest `H300` records/hazard",
+      "3:3 error The components add up to 1.1, more than 1 records/hazard",
+      "4:45 error H309 is no hazard statement of the frame, such as H302; nearest: H300 records/hazard",
     ),
     pigment(
       "components that are just the whole, in decimals that are not",
@@ -124,22 +124,22 @@ describe("what something is made of", () => {
     pigment(
       "ranges that are more than the whole at the least",
       "components:\n  - { name: a, massFraction: { value: [0.5, 0.7] }, hazards: [] }\n  - { name: b, massFraction: { value: [0.51, 0.6] }, hazards: [] }",
-      "3:3 error Unexpected total of components `1.01` at components, expected `at most 1` records/hazard",
+      "3:3 error The components add up to 1.01, more than 1 records/hazard",
     ),
     pigment(
       "metals of more than the whole",
       "metals: [{ metal: lead, percent: 80 }, { metal: zinc, percent: 30 }]",
-      "2:9 error Unexpected total of metals `110` at metals, expected `at most 100` records/hazard",
+      "2:9 error The metals add up to 110, more than 100 records/hazard",
     ),
     pigment(
       "none of a metal",
       "metals: [{ metal: lead, percent: 0 }]",
-      "2:34 error Unexpected percent `0` at metals[0].percent, expected `> 0` records/schema",
+      "2:34 error metals[0].percent is 0, and takes more than 0 records/schema",
     ),
     pigment(
       "manganese dioxide in per cent",
       "manganeseDioxideFraction: 12",
-      "2:27 error Unexpected manganeseDioxideFraction `12` at manganeseDioxideFraction, expected `<= 1` records/schema",
+      "2:27 error manganeseDioxideFraction is 12, and takes 1 or less records/schema",
     ),
     {
       what: "a drier of a metal and of a list of metals",
@@ -149,7 +149,7 @@ describe("what something is made of", () => {
         ...colourWith("additions: [{ vehicle: drier, percentOfOil: 1 }]"),
       },
       told: [
-        "content/vehicles/drier.yaml:3:8 error Unexpected metal beside a list of metals `cobalt` at metal, expected `metal and metalPercent, or metals` records/hazard",
+        "content/vehicles/drier.yaml:3:8 error metal stands beside a list of metals: give metal and metalPercent, or metals records/hazard",
       ],
     },
   ]);
@@ -162,27 +162,27 @@ describe("what the maker's label states", () => {
     label(
       "a pictogram that there is none of",
       "signalWord: Warning, pictograms: [GHS12], hazardStatements: [H302]",
-      "77 error Unexpected pictograms `GHS12` at label.pictograms[0], expected `a pictogram from `GHS01` to `GHS09`` records/schema",
+      '77 error label.pictograms[0] can\'t be "GHS12": it takes a pictogram from `GHS01` to `GHS09` records/schema',
     ),
     label(
       "a precaution that there is none of",
       `${SOUND}, precautionaryStatements: [P999]`,
-      "137 error Unexpected statement code `P999` at label.precautionaryStatements[0], expected `a code of the closed list, such as P101` records/hazard",
+      "137 error There is no statement code P999 records/hazard",
     ),
     label(
       "a class that there is none of",
       `${SOUND}, classification: [Acute Tox. 9]`,
-      "128 error Unexpected hazard class `Acute Tox. 9` at label.classification[0], expected `a code of the closed list, such as Flam. Liq. 1`; nearest `Acute Tox. 1` records/hazard",
+      "128 error There is no hazard class Acute Tox. 9; nearest: Acute Tox. 1 records/hazard",
     ),
     label(
       "a combined statement, one half of it unknown",
       "signalWord: Warning, pictograms: [GHS07], hazardStatements: [H302+H339]",
-      "104 error Unexpected statement code `H339` at label.hazardStatements[0], expected `a code of the closed list, such as H224`; nearest `H319` records/hazard",
+      "104 error There is no statement code H339; nearest: H319 records/hazard",
     ),
     label(
       "a sensitiser's line that names none",
       `${SOUND}, supplemental: [EUH208]`,
-      "126 error Unexpected statement without the substances it names `EUH208` at label.supplemental[0], expected `their names under sensitisers` records/hazard",
+      "126 error EUH208 stands without the substances it names: give their names under sensitisers records/hazard",
     ),
     label(
       "a sensitiser's line that names one",
@@ -191,7 +191,7 @@ describe("what the maker's label states", () => {
     label(
       "an identifier with letters that are not used",
       `${SOUND}, ufi: ABCD-EFGH-IJKL-MNOP`,
-      "116 error Unexpected unique formula identifier `ABCD-EFGH-IJKL-MNOP` at label.ufi, expected `four groups of four digits and capitals, without B, I, L, O and Z` records/hazard",
+      "116 error ABCD-EFGH-IJKL-MNOP is no unique formula identifier: that is four groups of four digits and capitals, without B, I, L, O and Z records/hazard",
     ),
   ]);
 });

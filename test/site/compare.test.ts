@@ -27,14 +27,14 @@ describe("from the catalogue to a sheet to a comparison", () => {
     await visit(async (page, complaints) => {
       await page.goto(`${SITE}/colours/`);
       await page.getByRole("main").getByRole("link", { name: "Bone Black", exact: true }).click();
-      await page.getByRole("link", { name: "Beside any other" }).click();
+      await page.getByRole("link", { name: "With another colour" }).click();
       expect(path(page)).toBe("/compare/?colours=bone-black");
       // The script fills the form in when it has read the address.
       await page.locator("[data-status]:not(:empty)").waitFor();
       expect(await page.getByLabel("First").inputValue()).toBe("bone-black");
       expect(await page.locator("[data-status]").textContent()).toBe("Choose two colours or more.");
       await page.getByLabel("Second").selectOption("raw-umber");
-      await page.getByRole("button", { name: "Set side by side" }).click();
+      await page.getByRole("button", { name: "Compare" }).click();
       await page.locator(".comparison").first().waitFor();
       expect(path(page)).toBe("/compare/?colours=bone-black,raw-umber");
       expect(await columns(page)).toEqual(["Bone Black", "Raw Umber"]);
@@ -48,7 +48,7 @@ describe("from the catalogue to a sheet to a comparison", () => {
   test("by keyboard", async () => {
     await visit(async (page, complaints) => {
       await page.goto(`${SITE}/colours/bone-black/`);
-      const link = page.getByRole("link", { name: "Beside any other" });
+      const link = page.getByRole("link", { name: "With another colour" });
       await link.focus();
       await page.keyboard.press("Enter");
       await page.getByLabel("Second").waitFor();
@@ -59,7 +59,7 @@ describe("from the catalogue to a sheet to a comparison", () => {
         "document.activeElement.selectedOptions[0].textContent",
       );
       for (let i = 0; i < 3; i++) await page.keyboard.press("Tab");
-      expect(await page.evaluate("document.activeElement.textContent")).toBe("Set side by side");
+      expect(await page.evaluate("document.activeElement.textContent")).toBe("Compare");
       await page.keyboard.press("Enter");
       await page.locator(".comparison").first().waitFor();
       expect(await columns(page)).toEqual(["Bone Black", chosen]);

@@ -41,8 +41,8 @@ test("ingredients without hazard data, whole or as components, each at its line"
       "vehicles/drier.yaml": DRIER.replace("REST", "0.4"),
     }).slice(0, 2),
   ).toEqual([
-    "content/pigments/earth.yaml:2:1 note Unexpected silence about the hazards of Earth `no hazards`, expected `hazards, or an empty list where the supplier states none`; treated as hazardous until then hazard/no-data",
-    "content/vehicles/drier.yaml:5:5 note Unexpected silence about the hazards of spirit `no hazards` at components[1], expected `hazards, or an empty list where the supplier states none`; treated as hazardous until then hazard/no-data",
+    "content/pigments/earth.yaml:2:1 note The record is silent about the hazards of Earth: give hazards, or an empty list where the supplier states none; treated as hazardous until then hazard/no-data",
+    "content/vehicles/drier.yaml:5:5 note The record is silent about the hazards of spirit: give hazards, or an empty list where the supplier states none; treated as hazardous until then hazard/no-data",
   ]);
 });
 
@@ -60,7 +60,7 @@ test.each([
   expect(short).toHaveLength(times);
   if (times > 0)
     expect(short[0]).toMatch(
-      /^content\/vehicles\/drier\.yaml:4:3 note Unexpected total of components `0\.(9|998)` at components, expected `1`; what is left is treated as hazardous/,
+      /^content\/vehicles\/drier\.yaml:4:3 note The components add up to 0\.(9|998), not to 1; what is left is treated as hazardous/,
     );
 });
 
@@ -73,10 +73,10 @@ describe("label texts", () => {
     );
     expect(found).toHaveLength(2);
     expect(found[0]).toMatch(
-      /^content\/workshop\.yaml:3:13 note Unexpected text from memory in en `.*P501.*`/,
+      /^content\/workshop\.yaml:3:13 note The en texts of .*P501.* are from memory/,
     );
     expect(found[1]).toMatch(
-      /^content\/workshop\.yaml:3:17 note Unexpected text from memory in fr `.*H410.*P501.*`/,
+      /^content\/workshop\.yaml:3:17 note The fr texts of .*H410.*P501.* are from memory/,
     );
     expect(found[0]).not.toContain("H302");
   });

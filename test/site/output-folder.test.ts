@@ -60,7 +60,7 @@ test("a folder that is not ours is refused and untouched", () => {
   mkdirSync(out);
   writeFileSync(join(out, "letter.txt"), "dear");
   expect(() => buildFolder(out, content())).toThrow(
-    /^Unexpected output folder `.*`, expected `an empty folder, or one that an earlier build made/,
+    /^The output folder .* is neither empty nor made by an earlier build/,
   );
   expect(readFileSync(join(out, "letter.txt"), "utf8")).toBe("dear");
   expect(existsSync(`${out}.lock`)).toBe(false);
@@ -74,7 +74,7 @@ test("an empty folder is taken", () => {
 
 test("a second build at the same time is refused; the lock of a process that is gone is not", () => {
   const folder = buildFolder(out, content());
-  expect(() => buildFolder(out, content())).toThrow(/Unexpected second build/);
+  expect(() => buildFolder(out, content())).toThrow(/Another build of/);
   folder.discard();
   writeFileSync(`${out}.lock`, "999999999");
   buildFolder(out, content()).discard();
@@ -96,7 +96,7 @@ test("whatever stopped a build is one line, and a full disk is named however dee
   });
   for (const error of [full, wrapped])
     expect(asFault(error, "/site").message).toBe(
-      "Unexpected failure to write `/site`: the disk is full; the earlier output is untouched",
+      "/site can't be written: the disk is full; the earlier output is untouched",
     );
   expect(asFault(new Error("first\n   Error: second\n"), "/site").message).toBe(
     "Error: first Error: second; the earlier output is untouched",

@@ -47,6 +47,6 @@ async function startedServer(): Promise<BrowserServer> {
   }
   throw new AggregateError(
     failures,
-    `Unexpected failure to start a browser, expected one of ${programs.length} to run; MULLSTONE_CHROMIUM may name another\n${failures.map(String).join("\n")}`,
+    `The failure to start a browser, expected one of ${programs.length} to run; MULLSTONE_CHROMIUM may name another\n${failures.map(String).join("\n")}`,
   );
 }

@@ -68,6 +68,4 @@ try {
 const { size } = statSync(PICTURE);
 process.stdout.write(`${PICTURE}, ${Math.ceil(size / 1000)} kB\n`);
 if (size > LARGEST_BYTES)
-  throw new Error(
-    `Unexpected size of the picture ${size} bytes, expected at most ${LARGEST_BYTES}`,
-  );
+  throw new Error(`The size of the picture ${size} bytes, expected at most ${LARGEST_BYTES}`);

@@ -76,7 +76,8 @@ export interface Supplement {
 /** What is wrong in a record's classification, ready for a diagnostic; `path` is inside the classification. */
 export interface HazardFault {
   readonly path: readonly (string | number)[];
-  readonly subject: string;
+  /** One sentence in plain words, without its full stop. */
+  readonly message: string;
   readonly actual: string;
   readonly expected: string;
   readonly nearest?: string;
@@ -84,7 +85,7 @@ export interface HazardFault {
 
 function fault(
   path: HazardFault["path"],
-  subject: string,
+  message: string,
   actual: unknown,
   expected: string,
   known: readonly string[] = [],
@@ -92,7 +93,7 @@ function fault(
   const nearest = typeof actual === "string" ? nearestWord(actual, known) : undefined;
   return {
     path,
-    subject,
+    message,
     actual: String(actual),
     expected,
     ...(nearest === undefined ? {} : { nearest }),
@@ -100,10 +101,8 @@ function fault(
 }
 
 /** The house sentence of a fault, for a value that should never have got this far. */
-export function faultError({ subject, actual, expected, nearest }: HazardFault): RangeError {
-  return new RangeError(
-    `Unexpected ${subject} \`${actual}\`, expected \`${expected}\`${nearest === undefined ? "" : `; nearest \`${nearest}\``}`,
-  );
+export function faultError({ message, nearest }: HazardFault): RangeError {
+  return new RangeError(`${message}${nearest === undefined ? "" : `; nearest: ${nearest}`}`);
 }
 
 /** A code alone is short for a classification with nothing else said. */
@@ -123,7 +122,7 @@ export function classificationFaults(stated: string | ClassificationForm): Hazar
     return [
       fault(
         ["statement"],
-        "statement code",
+        `${statement} is no hazard statement of the frame, such as H302`,
         statement,
         "a hazard statement of the frame, such as H302",
         [...HAZARD_CODES, ...ENTRAINED_SUPPLEMENTS],
@@ -136,7 +135,7 @@ export function classificationFaults(stated: string | ClassificationForm): Hazar
     faults.push(
       fault(
         ["hazardClass"],
-        `hazard class of ${statement}`,
+        `${statement} is not a statement of the class ${form.hazardClass}, but of ${allowed.join(" or ")}`,
         form.hazardClass,
         allowed.join(" | "),
         allowed,
@@ -147,7 +146,7 @@ export function classificationFaults(stated: string | ClassificationForm): Hazar
     faults.push(
       fault(
         ["route"],
-        `route of ${statement}`,
+        `${statement} is not about the route ${form.route}, but about ${routesOf(statement).join(" or ")}`,
         form.route,
         routesOf(statement).join(" | "),
         routesOf(statement),
@@ -155,11 +154,33 @@ export function classificationFaults(stated: string | ClassificationForm): Hazar
     );
   }
   if (form.ate !== undefined && !(form.ate > 0 && form.ate < Infinity))
-    faults.push(fault(["ate"], "acute toxicity estimate", form.ate, "0 < ATE < Infinity"));
+    faults.push(
+      fault(
+        ["ate"],
+        `The acute toxicity estimate is ${form.ate}, and lies above 0`,
+        form.ate,
+        "0 < ATE < Infinity",
+      ),
+    );
   if (form.mFactor !== undefined && !(form.mFactor >= 1 && form.mFactor < Infinity))
-    faults.push(fault(["mFactor"], "M-factor", form.mFactor, "1 <= M < Infinity"));
+    faults.push(
+      fault(
+        ["mFactor"],
+        `The M-factor is ${form.mFactor}, and is 1 or more`,
+        form.mFactor,
+        "1 <= M < Infinity",
+      ),
+    );
   if (form.countedAs !== undefined && !(METALS as readonly string[]).includes(form.countedAs)) {
-    faults.push(fault(["countedAs"], "metal", form.countedAs, METALS.join(" | "), METALS));
+    faults.push(
+      fault(
+        ["countedAs"],
+        `No limit is counted as ${form.countedAs}, but as ${METALS.join(" or ")}`,
+        form.countedAs,
+        METALS.join(" | "),
+        METALS,
+      ),
+    );
   }
   form.specificLimits?.forEach((limit, i) =>
     faults.push(...limitFaults(limit, ["specificLimits", i])),
@@ -173,7 +194,9 @@ function limitFaults(limit: SpecificLimitForm, path: HazardFault["path"]): Hazar
     faults.push(
       fault(
         [...path, "hazardClass"],
-        "hazard class of a limit",
+        limit.hazardClass === undefined
+          ? "A limit needs its hazard class and category, such as Repr. 2"
+          : `${limit.hazardClass} is no hazard class and category, such as Repr. 2`,
         limit.hazardClass,
         'a class and category, such as "Repr. 2"',
         HAZARD_CLASS_NAMES,
@@ -182,14 +205,19 @@ function limitFaults(limit: SpecificLimitForm, path: HazardFault["path"]): Hazar
   }
   if (!(limit.from > 0 && limit.from <= 1))
     faults.push(
-      fault([...path, "from"], "specific concentration limit", limit.from, "0 < limit <= 1"),
+      fault(
+        [...path, "from"],
+        `The specific concentration limit is ${limit.from}, and lies between 0 and 1`,
+        limit.from,
+        "0 < limit <= 1",
+      ),
     );
   if (limit.statement !== undefined) {
     if (!isHazardCode(limit.statement)) {
       faults.push(
         fault(
           [...path, "statement"],
-          "statement code",
+          `${limit.statement} is no hazard statement of the frame, such as H302`,
           limit.statement,
           "a hazard statement of the frame, such as H302",
           HAZARD_CODES,
@@ -202,7 +230,7 @@ function limitFaults(limit: SpecificLimitForm, path: HazardFault["path"]): Hazar
       faults.push(
         fault(
           [...path, "statement"],
-          `statement of a limit for ${limit.hazardClass}`,
+          `${limit.statement} is not a statement of the class ${limit.hazardClass}`,
           limit.statement,
           "a statement of that class",
         ),

@@ -188,7 +188,7 @@ function partOf(ingredient: Ingredient): Part {
   for (const { countedAs, statement } of classifications) {
     if (countedAs !== undefined && typeof metals[countedAs] !== "number") {
       throw new RangeError(
-        `Unexpected share of ${countedAs} in ${ingredient.slug} \`not stated\`, expected \`a mass fraction, because ${statement} counts the metal\``,
+        `The share of ${countedAs} in ${ingredient.slug} is not stated; right would be a mass fraction, because ${statement} counts the metal`,
       );
     }
   }

@@ -92,7 +92,8 @@ export function statedLabelFaults(label: StatedLabel): HazardFault[] {
       ? [
           {
             path: ["supplemental", nameless],
-            subject: "statement without the substances it names",
+            message:
+              "EUH208 stands without the substances it names: give their names under sensitisers",
             actual: "EUH208",
             expected: "their names under sensitisers",
           },
@@ -103,7 +104,7 @@ export function statedLabelFaults(label: StatedLabel): HazardFault[] {
       : [
           {
             path: ["ufi"],
-            subject: "unique formula identifier",
+            message: `${label.ufi} is no unique formula identifier: that is four groups of four digits and capitals, without B, I, L, O and Z`,
             actual: label.ufi,
             expected: "four groups of four digits and capitals, without B, I, L, O and Z",
           },
@@ -123,7 +124,8 @@ function unknownWordFault(
     known.length <= PICTOGRAM_CODES.length
       ? known.join(" | ")
       : `a code of the closed list, such as ${String(known[0])}`;
-  return [{ path, subject, actual: word, expected, ...(nearest === undefined ? {} : { nearest }) }];
+  const message = `There is no ${subject} ${word}`;
+  return [{ path, message, actual: word, expected, ...(nearest === undefined ? {} : { nearest }) }];
 }
 
 /**

@@ -26,7 +26,7 @@ export function wording(provenance: string, ...texts: readonly string[]): Statem
       text = texts[i] ?? "";
     if ((letter === "-") !== (text === ""))
       throw new RangeError(
-        `Unexpected provenance \`${letter}\` of \`${text}\`, expected \`r or m for a text, - for none\``,
+        `The provenance of "${text}" is ${letter}; right would be r or m for a text, - for none`,
       );
     return letter === "-"
       ? []

@@ -110,6 +110,6 @@ export function unknownWord(
 ): RangeError {
   const near = nearestWord(word, known);
   return new RangeError(
-    `Unexpected ${subject} \`${word}\`, expected \`${expected}\`${near === undefined ? "" : `; nearest \`${near}\``}`,
+    `The ${subject} is ${word}; right would be ${expected}${near === undefined ? "" : `; nearest: ${near}`}`,
   );
 }

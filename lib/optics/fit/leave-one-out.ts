@@ -30,7 +30,7 @@ export function leftOutFits(set: ReadySet, tints: readonly ReadyTint[]): LeftOut
     const inWhite = tints.filter((other) => other !== left && other.tint.white === left.tint.white);
     if (inWhite.length === 0) return [];
     const model = setFit(set, inWhite).models.get(left.tint.white);
-    if (model === undefined) throw new Error(`Unexpected fit without its white ${left.tint.white}`);
+    if (model === undefined) throw new Error(`The fit is without its white ${left.tint.white}`);
     return [
       {
         left,

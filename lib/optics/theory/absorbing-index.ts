@@ -11,7 +11,7 @@ function between(rows: readonly Row[], wavelengthNm: number): readonly [number, 
   const upper = rows[next === -1 ? rows.length - 1 : next];
   const lower = rows[next === -1 ? rows.length - 1 : Math.max(next - 1, 0)];
   if (upper === undefined || lower === undefined)
-    throw new Error("Unexpected empty table of refractive indices");
+    throw new Error("The table of refractive indices is empty");
   const span = upper[0] - lower[0];
   const share = span === 0 ? 0 : (wavelengthNm - lower[0]) / span;
   return [lower[1] + share * (upper[1] - lower[1]), lower[2] + share * (upper[2] - lower[2])];

@@ -65,7 +65,7 @@ export function firstPrinciplesTints(
     THEORY_LIGHTNESSES.map((L): TheoryTint => {
       const labs = runs.map((run, i) => {
         const other = ofWhite[i];
-        if (other === undefined) throw new Error("Unexpected whites of unlike counts of runs");
+        if (other === undefined) throw new Error("The whites have unlike counts of runs");
         return theoryTintAt(run, other, L);
       });
       const [aRuns, bRuns] = [labs.map(({ a }) => a), labs.map(({ b }) => b)];

@@ -79,7 +79,7 @@ export function ladderModel(fit: ColourFit, white: string): LadderModel {
   const fitted = fit.whites.find(({ slug }) => slug === white);
   if (fitted === undefined)
     throw new RangeError(
-      `Unexpected white \`${white}\`, expected one of \`${fit.whites.map(({ slug }) => slug).join(", ")}\``,
+      `The white is ${white}; right would be one of ${fit.whites.map(({ slug }) => slug).join(", ")}`,
     );
   const used = fitted.steps
     .filter(({ suspect }) => suspect?.rule !== "suspect-drawdown")

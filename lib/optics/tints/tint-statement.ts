@@ -103,7 +103,7 @@ export function tintRuling(white: string, tints: readonly JudgedTint[], masstone
 function leaning(chroma: number): string {
   const row = TINT_RULES.leanings.find(({ chromaBelow }) => chroma < chromaBelow);
   if (row === undefined)
-    throw new RangeError(`Unexpected chroma \`${chroma}\`, expected \`0 <= C*ab < Infinity\``);
+    throw new RangeError(`The chroma is ${chroma}; right would be 0 <= C*ab < Infinity`);
   return row.rule;
 }
 

@@ -26,7 +26,7 @@ export function averaged(spectra: readonly Spectrum[]): {
   for (const { grid, values } of spectra) {
     if (!sameGrid(grid, first.grid))
       throw new RangeError(
-        `Unexpected wavelength grid \`${inWords(grid)}\`, expected \`${inWords(first.grid)}\``,
+        `The wavelength grid is ${inWords(grid)}; right would be ${inWords(first.grid)}`,
       );
     if (values.length !== grid.count)
       throw domainError(

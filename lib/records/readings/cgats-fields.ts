@@ -40,7 +40,7 @@ export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): C
         faults.add({
           rule: "cgats-pairs",
           at: field,
-          subject: "field",
+          message: `The field ${field.text} needs SPECTRAL_NM just before it`,
           actual: field.text,
           expected: "SPECTRAL_NM before it",
         });
@@ -50,7 +50,7 @@ export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): C
         faults.add({
           rule: "cgats-pairs",
           at: field,
-          subject: "field",
+          message: `The field ${field.text} mixes two scales in one table: use SPECTRAL_PCT or SPECTRAL_DEC throughout`,
           actual: field.text,
           expected: "one scale in a table, SPECTRAL_PCT or SPECTRAL_DEC",
         });
@@ -59,7 +59,7 @@ export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): C
         faults.add({
           rule: "cgats-pairs",
           at: field,
-          subject: "field",
+          message: `The field ${field.text} needs SPECTRAL_PCT or SPECTRAL_DEC just after it`,
           actual: field.text,
           expected: "SPECTRAL_PCT or SPECTRAL_DEC after it",
         });
@@ -71,7 +71,7 @@ export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): C
         faults.add({
           rule: "duplicated-column",
           at: field,
-          subject: "second field",
+          message: `The table has the field ${field.text} twice`,
           actual: field.text,
           expected: `\`${twin.text}\` once in a table`,
         });
@@ -83,7 +83,7 @@ export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): C
     faults.add({
       rule: "cgats-pairs",
       at: firstSpectral.wavelength,
-      subject: "field of one wavelength",
+      message: `The table gives ${firstSpectral.wavelength.text} nm a field of its own and also lists SPECTRAL_NM with its value: only one of the two can be read`,
       actual: firstSpectral.wavelength.text,
       expected: "either one field a wavelength or SPECTRAL_NM with its value",
     });

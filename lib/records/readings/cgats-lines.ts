@@ -29,7 +29,7 @@ export function* cgatsLines(
       faults.add({
         rule: "cgats-line",
         at: start,
-        subject: "length of line",
+        message: `This line is ${line[0].length} characters long, and no table has more than ${LONGEST_LINE}`,
         actual: `${line[0].length} characters`,
         expected: `at most ${LONGEST_LINE}`,
       });
@@ -44,7 +44,7 @@ export function* cgatsLines(
         faults.add({
           rule: "cgats-quote",
           at,
-          subject: "quote",
+          message: `The quote before "${quotedText ?? ""}" is not closed on its line`,
           actual: quotedText ?? "",
           expected: "a quote that is closed on its line",
         });

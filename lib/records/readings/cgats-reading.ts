@@ -40,7 +40,7 @@ export function cgatsReading(
         faults.add({
           rule: "duplicated-column",
           at: column.at,
-          subject: "second sample",
+          message: `The sample ${name} comes twice`,
           actual: name,
           expected: "each sample once",
         });
@@ -51,7 +51,8 @@ export function cgatsReading(
     faults.add({
       rule: "no-reading",
       at: { line: 1, column: 1 },
-      subject: "content",
+      message:
+        "The file holds no sample: one has fields SPECTRAL_NM400 and so on, LAB_L LAB_A LAB_B or XYZ_X XYZ_Y XYZ_Z",
       actual: "no sample",
       expected:
         "samples with fields SPECTRAL_NM400 and so on, LAB_L LAB_A LAB_B or XYZ_X XYZ_Y XYZ_Z",
@@ -163,7 +164,7 @@ function triples(
           rule: "not-a-number",
           at: cell,
           path: name,
-          subject: "Lab or XYZ value",
+          message: `The L*a*b* or XYZ value "${cell.text}" of ${name} is no number`,
           actual: cell.text,
           expected: "a number",
         });

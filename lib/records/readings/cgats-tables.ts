@@ -64,7 +64,7 @@ export function cgatsTables(
       faults.add({
         rule: "size",
         at: tokens[0] ?? spot(0),
-        subject: "size of reading",
+        message: `The file has ${tables.length} tables and ${words} words; ${MOST_TABLES} tables and ${MOST_CELLS} words at most are read`,
         actual: `${tables.length} tables, ${words} words`,
         expected: `at most ${MOST_TABLES} tables, ${MOST_CELLS} words`,
       });
@@ -74,16 +74,12 @@ export function cgatsTables(
   if (at.part !== "header")
     fault(
       spot(text.length),
-      "end of the file",
-      "nothing more",
-      at.part === "format" ? "END_DATA_FORMAT" : "END_DATA",
+      `The file ends before ${at.part === "format" ? "END_DATA_FORMAT" : "END_DATA"}`,
     );
   else if (open.fields.length > 0 || (tables.length === 0 && faults.errorCount() === 0))
     fault(
       spot(text.length),
-      "end of the file",
-      "no table",
-      "BEGIN_DATA_FORMAT, BEGIN_DATA and their ends",
+      "The file ends without a table: BEGIN_DATA_FORMAT, BEGIN_DATA and their ends",
     );
   return tables;
 
@@ -95,7 +91,7 @@ export function cgatsTables(
       severity: "warning",
       rule: "cgats-identifier",
       at: first,
-      subject: "first line",
+      message: `The first line is "${tokens.map((token) => token.text).join(" ")}", and a file identifier such as CGATS.17 stands there alone`,
       actual: tokens.map((token) => token.text).join(" "),
       expected: "a file identifier alone, such as CGATS.17",
     });
@@ -114,7 +110,7 @@ export function cgatsTables(
     if (marker === undefined) return [];
     const closing = at.part === "format" ? "END_DATA_FORMAT" : "END_DATA";
     const closes = keyword(marker) === closing;
-    if (!closes) fault(marker, "keyword", marker.text, closing);
+    if (!closes) fault(marker, `${marker.text} stands before ${closing}`);
     if (at.part === "data") finishTable();
     at.part = "header";
     return tokens.slice(closes ? stray + 1 : stray);
@@ -123,19 +119,18 @@ export function cgatsTables(
   function takenAsHeader(first: CgatsToken, tokens: CgatsToken[]): CgatsToken[] {
     const word = keyword(first);
     if (word === "BEGIN_DATA_FORMAT") {
-      if (open.fields.length > 0)
-        fault(first, "second BEGIN_DATA_FORMAT", first.text, "one in a table");
+      if (open.fields.length > 0) fault(first, "A table has a second BEGIN_DATA_FORMAT");
       at.part = "format";
       return tokens.slice(1);
     }
     if (word === "BEGIN_DATA") {
       if (open.fields.length === 0)
-        fault(first, "keyword", first.text, "BEGIN_DATA_FORMAT with the table's fields before it");
+        fault(first, "BEGIN_DATA comes before BEGIN_DATA_FORMAT and the table's fields");
       at.part = "data";
       return tokens.slice(1);
     }
     if (word === "END_DATA" || word === "END_DATA_FORMAT")
-      fault(first, "keyword", first.text, `${word.replace("END", "BEGIN")} before it`);
+      fault(first, `${first.text} has no ${word.replace("END", "BEGIN")} before it`);
     else if (word === "NUMBER_OF_FIELDS" || word === "NUMBER_OF_SETS")
       open.counts.set(word, tokens[1] ?? { ...first, text: "", quoted: false });
     else if (isKept(word))
@@ -173,7 +168,7 @@ export function cgatsTables(
       faults.add({
         rule: "empty-cell",
         at: empty,
-        subject: "cell",
+        message: "A cell is empty between two tabs",
         actual: "nothing",
         expected: "a value between two tabs",
       });
@@ -181,7 +176,7 @@ export function cgatsTables(
       faults.add({
         rule: "row-width",
         at: first,
-        subject: "count of values in a set",
+        message: `This set has ${row.length} values, and the table has ${open.fields.length} fields`,
         actual: String(row.length),
         expected: `${open.fields.length}, one a field`,
       });
@@ -203,7 +198,7 @@ export function cgatsTables(
           severity: "warning",
           rule: "cgats-count",
           at: place,
-          subject: word,
+          message: `${word} is missing; the table has ${actual}`,
           actual: "nothing",
           expected: `${actual}, ${what}`,
           hint: "without it a cut file can't be told",
@@ -212,15 +207,15 @@ export function cgatsTables(
       faults.add({
         rule: "cgats-count",
         at: count,
-        subject: word,
+        message: `${word} says ${count.text === "" ? "nothing" : count.text}, and the table has ${actual}`,
         actual: count.text === "" ? "nothing" : count.text,
         expected: `${actual}, ${what}`,
       });
     }
   }
 
-  function fault(place: Spot, subject: string, actual: string, expected: string): void {
-    faults.add({ rule: "cgats-structure", at: place, subject, actual, expected });
+  function fault(place: Spot, message: string): void {
+    faults.add({ rule: "cgats-structure", at: place, message });
   }
 }
 

@@ -23,7 +23,7 @@ export function csvCells(
     faults.add({
       rule: "size",
       at: { line: 1, column: 1 },
-      subject: "number of cells",
+      message: `The file has more than ${MOST_CELLS} cells, and no more are read`,
       actual: `more than ${MOST_CELLS}`,
       expected: `at most ${MOST_CELLS}`,
     });
@@ -57,7 +57,7 @@ export function csvCells(
     faults.add({
       rule: "csv",
       at: spot(at),
-      subject: "CSV",
+      message: `The rows of this CSV can't be told apart: ${CSV_FAULTS[error.code] ?? "a row is broken"}`,
       actual: CSV_FAULTS[error.code] ?? "broken row",
       expected: "cells of one table, quotes in pairs",
     });

@@ -27,7 +27,7 @@ export function csvReading(
     faults.add({
       rule: "header",
       at: { line: 1, column: 1 },
-      subject: "header row",
+      message: "The header row is missing: nm, then a name for each column",
       actual: "nothing",
       expected: "nm, then a name for each column",
     });
@@ -37,7 +37,7 @@ export function csvReading(
     faults.add({
       rule: "header",
       at: wavelengthHead,
-      subject: "first cell of the header row",
+      message: `The header row begins with "${wavelengthHead.text}", and begins with nm in a reading`,
       actual: wavelengthHead.text,
       expected: "nm",
     });
@@ -70,7 +70,7 @@ function namedColumns(
       faults.add({
         rule: "duplicated-column",
         at: head,
-        subject: "second column",
+        message: `The column ${head.text} comes twice: first at column ${twin.column} of the header row`,
         actual: head.text,
         expected: `\`${head.text}\` once, as at column ${twin.column} of the header row`,
       });
@@ -81,7 +81,7 @@ function namedColumns(
       faults.add({
         rule: "column-name",
         at: head,
-        subject: "column name",
+        message: "A column of values has no name above it",
         actual: "nothing",
         expected: "a name above each column",
       });
@@ -91,7 +91,7 @@ function namedColumns(
     faults.add({
       rule: "header",
       at: header[0] ?? { line: 1, column: 1 },
-      subject: "header row",
+      message: "The header row has nm alone: each column needs a name",
       actual: "nm alone",
       expected: "nm, then a name for each column",
     });
@@ -146,7 +146,7 @@ function checkWidths(
   faults.add({
     rule: "row-width",
     at: extra,
-    subject: "cell past the last column",
+    message: `The cell "${extra.text}" lies past the last column: the header row has ${header.length}`,
     actual: extra.text,
     expected: `${header.length} cells, as in the header row`,
     hint: `decimal commas need semicolons or tabs between the cells${more}`,

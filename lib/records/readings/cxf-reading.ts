@@ -38,7 +38,7 @@ export function cxfReading(
     faults.add({
       rule: "cxf-root",
       at: spot(root.start),
-      subject: "root element",
+      message: `The document begins with ${root.name}, and a CxF document with CxF`,
       actual: root.name,
       expected: "CxF",
     });
@@ -75,7 +75,7 @@ export function cxfReading(
         faults.add({
           rule: "duplicated-column",
           at: column.at,
-          subject: "second reading",
+          message: `The reading ${column.name} comes twice`,
           actual: column.name,
           expected: "each reading once",
         });
@@ -86,7 +86,7 @@ export function cxfReading(
     faults.add({
       rule: "size",
       at: spot(0),
-      subject: "number of values",
+      message: `The file has more than ${MOST_CELLS} values, and no more are read`,
       actual: `more than ${MOST_CELLS}`,
       expected: `at most ${MOST_CELLS}`,
     });
@@ -94,7 +94,8 @@ export function cxfReading(
     faults.add({
       rule: "no-reading",
       at: spot(root.start),
-      subject: "content",
+      message:
+        "The document holds no measured object: one has ReflectanceSpectrum, ColorCIELab or ColorCIEXYZ",
       actual: "no measured object",
       expected: "objects with ReflectanceSpectrum, ColorCIELab or ColorCIEXYZ",
     });
@@ -205,10 +206,10 @@ function specificationFor(
   faults.add({
     rule: "cxf-specification",
     at: named,
-    subject: "ColorSpecification",
+    message: `No ColorSpecification of this file has the Id ${named.text}`,
     actual: named.text,
     expected: "the Id of a ColorSpecification of this file",
-    ...(near === undefined ? {} : { hint: `nearest \`${near}\`` }),
+    ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
   });
   return undefined;
 }
@@ -240,7 +241,7 @@ function gridOf(
       rule: "cxf-wavelengths",
       at: spot(element.start),
       path: name,
-      subject: "wavelengths of ReflectanceSpectrum",
+      message: `The ReflectanceSpectrum of ${name} has ${startNm === undefined ? "no StartWL" : ""}${(startNm ?? stepNm) ? "" : " and "}${stepNm === undefined ? "no Increment" : ""}, on itself or on its ColorSpecification`,
       actual: `${startNm === undefined ? "no StartWL" : ""}${(startNm ?? stepNm) ? "" : ", "}${stepNm === undefined ? "no Increment" : ""}`,
       expected: "StartWL and Increment on it or on its ColorSpecification",
     });
@@ -253,7 +254,7 @@ function gridOf(
       rule: "wavelength-step",
       at: stepNm,
       path: name,
-      subject: "Increment",
+      message: `The Increment is ${stepNm.text || "empty"}, and can be 1, 2, 5, 10 or 20 nm`,
       actual: stepNm.text || "nothing",
       expected: "1, 2, 5, 10 or 20 nm",
     });
@@ -264,7 +265,7 @@ function gridOf(
       rule: "empty-cell",
       at: spot(element.contentStart),
       path: name,
-      subject: "content of ReflectanceSpectrum",
+      message: `The ReflectanceSpectrum of ${name} is empty: values stand in it separated by blanks`,
       actual: "nothing",
       expected: "values separated by blanks",
     });
@@ -284,7 +285,7 @@ function agreed(
       rule: "cxf-wavelengths",
       at: own,
       path: name,
-      subject: what,
+      message: `The ${what} is ${own.text}, and its ColorSpecification says ${specified.text} on line ${specified.line}`,
       actual: own.text,
       expected: `${specified.text}, as its ColorSpecification says on line ${specified.line}`,
     });
@@ -320,7 +321,7 @@ function tristimulus(
         rule: "not-a-number",
         at: spot(child?.contentStart ?? element.start),
         path: name,
-        subject: `${part} of ${element.name}`,
+        message: `${part} of ${element.name} is ${child?.text ? `"${child.text}", no number` : "empty"}`,
         actual: child?.text || "nothing",
         expected: "a number",
       });

@@ -31,7 +31,7 @@ export function cxfSpecifications(
       faults.add({
         rule: "cxf-specification",
         at: spot(element.start),
-        subject: "Id of ColorSpecification",
+        message: "A ColorSpecification has no Id",
         actual: "nothing",
         expected: "an Id",
       });
@@ -39,7 +39,7 @@ export function cxfSpecifications(
       faults.add({
         rule: "cxf-specification",
         at: spot(id.start),
-        subject: "second Id of ColorSpecification",
+        message: `Two ColorSpecifications have the Id ${id.value}`,
         actual: id.value,
         expected: "each Id once",
       });

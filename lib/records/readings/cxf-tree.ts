@@ -54,7 +54,7 @@ export function cxfTree(
   function stop(
     offset: number,
     rule: string,
-    subject: string,
+    message: string,
     actual: string,
     expected: string,
   ): void {
@@ -63,7 +63,7 @@ export function cxfTree(
     faults.add({
       rule,
       at: spot(Math.min(Math.max(offset, 0), text.length)),
-      subject,
+      message,
       actual,
       expected,
     });
@@ -73,7 +73,7 @@ export function cxfTree(
     stop(
       written ? text.length : parser.position - 1,
       "xml",
-      "XML",
+      `The XML is broken: ${error.message.replace(/^(?:[^:]*:)?\d+:\d+: /, "")}`,
       error.message.replace(/^(?:[^:]*:)?\d+:\d+: /, ""),
       "a well-formed document",
     ),
@@ -82,7 +82,7 @@ export function cxfTree(
     stop(
       text.lastIndexOf("<!DOCTYPE", parser.position - 1),
       "doctype",
-      "document type",
+      "A document type declaration is not read",
       "<!DOCTYPE",
       "a document without one",
     ),
@@ -102,7 +102,7 @@ export function cxfTree(
       return stop(
         tagStart,
         "xml-depth",
-        "depth of elements",
+        `Elements stand more than ${DEEPEST} deep`,
         `more than ${DEEPEST}`,
         `at most ${DEEPEST}`,
       );
@@ -110,7 +110,7 @@ export function cxfTree(
       return stop(
         tagStart,
         "size",
-        "number of elements",
+        `The document has more than ${MOST_ELEMENTS} elements, and no more are read`,
         `more than ${MOST_ELEMENTS}`,
         `at most ${MOST_ELEMENTS}`,
       );
@@ -123,7 +123,7 @@ export function cxfTree(
       return stop(
         tagStart,
         "cxf-root",
-        "root element",
+        `The document begins with ${tag.name} of ${tag.uri ? `the namespace ${tag.uri}` : "no namespace"}, and a CxF document with CxF of ${CXF_NAMESPACE}`,
         `${tag.name} of namespace ${tag.uri || "none"}`,
         `CxF of namespace ${CXF_NAMESPACE}`,
       );

@@ -1,4 +1,4 @@
-import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { excerpt, type Diagnostic } from "../../diagnostics/diagnostic.ts";
 
 /** A place in a text, both from 1; a byte order mark has no column. */
 export interface Spot {
@@ -14,9 +14,10 @@ export interface Fault {
   readonly at: Spot;
   /** Column and wavelength, as in `masstone[520 nm]`. */
   readonly path?: string;
-  readonly subject: string;
-  readonly actual: string;
-  readonly expected: string;
+  /** One sentence in plain words, without its full stop. */
+  readonly message: string;
+  readonly actual?: string;
+  readonly expected?: string;
   readonly hint?: string;
 }
 
@@ -41,7 +42,7 @@ export function faultList(file: string): FaultList {
     rule,
     at,
     path = "",
-    subject,
+    message,
     actual,
     expected,
     hint,
@@ -50,11 +51,11 @@ export function faultList(file: string): FaultList {
     diagnostics.push({
       severity,
       rule: `readings/${rule}`,
-      place: { file, line: at.line, column: at.column, path: clipped(path) },
-      subject,
-      actual: clipped(actual),
-      expected,
-      ...(hint === undefined ? {} : { hint: clipped(hint) }),
+      place: { file, line: at.line, column: at.column, path: excerpt(path) },
+      message,
+      ...(actual === undefined ? {} : { actual: excerpt(actual) }),
+      ...(expected === undefined ? {} : { expected }),
+      ...(hint === undefined ? {} : { hint: excerpt(hint) }),
     });
   };
   return {
@@ -65,7 +66,7 @@ export function faultList(file: string): FaultList {
         push({
           rule: "many-faults",
           at: fault.at,
-          subject: "number of faults",
+          message: `The file has more than ${MOST_FAULTS} faults, and the rest are left out`,
           actual: `more than ${MOST_FAULTS}`,
           expected: "a sound file",
           hint: "the rest are left out",
@@ -75,11 +76,4 @@ export function faultList(file: string): FaultList {
     errorCount: () => errors,
     isFull: () => diagnostics.length > MOST_FAULTS,
   };
-}
-
-const LONGEST_QUOTE = 80;
-
-/** What a file says, cut to what fits in one line. */
-function clipped(text: string): string {
-  return text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}...` : text;
 }

@@ -24,7 +24,10 @@ export function foundWavelength(cell: WrittenCell, faults: FaultList): number | 
   faults.add({
     rule: "wavelength",
     at: cell,
-    subject: "wavelength",
+    message:
+      cell.text === ""
+        ? "A wavelength is missing here"
+        : `"${cell.text}" is no wavelength: that is a whole number of nm, ${NM_MIN} to ${NM_MAX}`,
     actual: cell.text === "" ? "nothing" : cell.text,
     expected: `a whole number of nm, ${NM_MIN} to ${NM_MAX}`,
   });
@@ -61,7 +64,7 @@ export function foundGrid(
       rule: "wavelength-count",
       at,
       path,
-      subject: "count of wavelengths",
+      message: `${cells.length === 1 ? "One wavelength is" : `${cells.length} wavelengths are`} too few: a reading covers 400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm`,
       actual: String(cells.length),
       expected: "400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm",
     });
@@ -100,7 +103,7 @@ function inOrder(
         rule: "duplicated-wavelength",
         at: wavelength,
         path,
-        subject: "second wavelength",
+        message: `The wavelength ${text} comes twice: first on line ${twin.line}`,
         actual: text,
         expected: `${twin.text} once, as on line ${twin.line}`,
       });
@@ -112,7 +115,7 @@ function inOrder(
         rule: "wavelength-order",
         at: wavelength,
         path,
-        subject: "wavelength",
+        message: `The wavelength ${text} is out of order: it follows ${last.text}, in a ${falling ? "falling" : "rising"} row`,
         actual: text,
         expected: `one ${falling ? "below" : "above"} ${last.text}`,
       });
@@ -133,7 +136,9 @@ function checkSteps(ordered: readonly Wavelength[], path: string, faults: FaultL
       rule: isGap ? "wavelength-gap" : "wavelength-step",
       at: wavelength,
       path,
-      subject: isGap ? "gap before wavelength" : "wavelength",
+      message: isGap
+        ? `Wavelengths are missing between ${before.nm} and ${wavelength.text} nm: the step is ${stepNm} nm`
+        : `${wavelength.text} nm follows ${before.nm} nm off the step of ${stepNm} nm: ${before.nm + stepNm} is next`,
       actual: wavelength.text,
       expected: `${before.nm + stepNm} after ${before.nm} nm, in steps of ${stepNm} nm`,
     });

@@ -61,7 +61,7 @@ export function parseReadingFile(file: string, text: string): ParsedReadingFile 
 function checkedFormat(file: string, text: string, faults: FaultList): ReadingFormat | undefined {
   const fault = (
     rule: string,
-    subject: string,
+    message: string,
     actual: string,
     expected: string,
     hint?: string,
@@ -69,7 +69,7 @@ function checkedFormat(file: string, text: string, faults: FaultList): ReadingFo
     faults.add({
       rule,
       at: { line: 1, column: 1 },
-      subject,
+      message,
       actual,
       expected,
       ...(hint === undefined ? {} : { hint }),
@@ -80,26 +80,32 @@ function checkedFormat(file: string, text: string, faults: FaultList): ReadingFo
   if (declared === undefined)
     return fault(
       "ending",
-      "file ending",
+      `A reading's name has an ending that says its format, ${Object.values(NAMED_AS).join(", ")}, and this one has ${ending === "" ? "none" : `.${ending}`}`,
       ending === "" ? "none" : `.${ending}`,
       Object.values(NAMED_AS).join(", "),
     );
   if (text.length > LONGEST_TEXT)
-    return fault("size", "file size", `${text.length} characters`, `at most ${LONGEST_TEXT}`);
+    return fault(
+      "size",
+      `The file has ${text.length} characters, and at most ${LONGEST_TEXT} are read`,
+      `${text.length} characters`,
+      `at most ${LONGEST_TEXT}`,
+    );
   if (/\0|^\uFFFD/.test(text))
     return fault(
       "encoding",
-      "encoding",
+      "The file is not saved as UTF-8 text",
       "bytes that are no text",
       "UTF-8",
       "save the file as UTF-8 text",
     );
-  if (text.trim() === "") return fault("empty", "content", "nothing", declared);
+  if (text.trim() === "")
+    return fault("empty", `The file is empty, and would hold ${declared}`, "nothing", declared);
   const found = contentFormat(text);
   if (found === undefined ? declared !== "CSV" : found !== declared) {
     return fault(
       "format",
-      `content of a .${ending}`,
+      `A .${ending} holds ${declared}, and this one holds ${found ?? "some other text"}`,
       found ?? "other text",
       declared,
       found && `name it ${NAMED_AS[found]}`,

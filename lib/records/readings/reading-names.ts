@@ -30,7 +30,10 @@ export function readingNames(offers: readonly NameOffer[], faults: FaultList): s
       severity,
       rule: "duplicated-column",
       at: offers[index]?.at ?? { line: 1, column: 1 },
-      subject: "second sample",
+      message:
+        severity === "warning"
+          ? `The sample name ${names[index] ?? ""} comes twice, so the samples go by their identifiers`
+          : `The sample ${names[index] ?? ""} comes twice`,
       actual: names[index] ?? "",
       expected,
     });

@@ -69,7 +69,7 @@ function soundSpectrum(
       rule: "no-spectrum",
       at,
       path: name,
-      subject: "reading",
+      message: `The reading ${name} holds no spectrum`,
       actual: "no spectrum",
       expected: "reflectance by wavelength",
     });
@@ -80,7 +80,7 @@ function soundSpectrum(
       rule: "scale",
       at,
       path: name,
-      subject: "scale in the record",
+      message: `The record says scale: ${scale}, and the file says that ${name} is in ${column.declaredScale}`,
       actual: scale,
       expected: `${column.declaredScale}, as the file says`,
     });
@@ -94,7 +94,7 @@ function soundSpectrum(
       rule: "geometry",
       at,
       path: name,
-      subject: "geometry in the record",
+      message: `The record says geometry: ${geometry}, and the file says that ${name} was read at ${column.geometry}`,
       actual: geometry,
       expected: `${column.geometry}, as the file says`,
     });
@@ -116,17 +116,16 @@ function checkGrid(
       rule: "coarse-step",
       at,
       path,
-      subject: "step of wavelengths",
+      message: `The step of ${COARSE_STEP_NM} nm is coarse, so ${name} is interpolated by ${INTERPOLATION_METHOD}`,
       actual: `${COARSE_STEP_NM} nm`,
       expected: `${STEPS_KEPT_NM.join(", ")} nm`,
-      hint: `interpolated: ${INTERPOLATION_METHOD}`,
     });
   } else if (!STEPS_KEPT_NM.includes(grid.stepNm)) {
     faults.add({
       rule: "wavelength-step",
       at,
       path,
-      subject: "step of wavelengths",
+      message: `${name} steps by ${grid.stepNm} nm, and steps of ${[...STEPS_KEPT_NM, COARSE_STEP_NM].join(", ")} nm are read`,
       actual: `${grid.stepNm} nm`,
       expected: `${[...STEPS_KEPT_NM, COARSE_STEP_NM].join(", ")} nm`,
     });
@@ -137,7 +136,7 @@ function checkGrid(
       rule: "wavelength-range",
       at: places[0] ?? at,
       path,
-      subject: "first wavelength",
+      message: `${name} begins at ${grid.startNm} nm, and a reading begins at ${FIRST_NM} nm or below`,
       actual: `${grid.startNm} nm`,
       expected: `${FIRST_NM} nm or less`,
     });
@@ -146,7 +145,7 @@ function checkGrid(
       rule: "wavelength-range",
       at: places.at(-1) ?? at,
       path,
-      subject: "last wavelength",
+      message: `${name} ends at ${lastNm} nm, and a reading goes to ${LAST_NM} nm or beyond`,
       actual: `${lastNm} nm`,
       expected: `${LAST_NM} nm or more`,
     });
@@ -162,7 +161,7 @@ function checkValues(
   faults: FaultList,
 ): void {
   const unit = scale === "percent" ? 100 : 1;
-  const limits = scale === "percent" ? "-0.5 <= R <= 120 percent" : `${R_MIN} <= R <= ${R_MAX}`;
+  const limits = scale === "percent" ? "-0.5 to 120 percent" : `${R_MIN} to ${R_MAX}`;
   const faulty = {
     "empty-cell": [] as number[],
     "not-a-number": [] as number[],
@@ -181,6 +180,7 @@ function checkValues(
     const isRange = rule === "reflectance-domain";
     indices.slice(0, MOST_OF_A_KIND).forEach((index, nth) => {
       const place = places[index];
+      const written = place?.text ?? String(values[index]);
       const rest = nth === MOST_OF_A_KIND - 1 ? indices.length - MOST_OF_A_KIND : 0;
       const hints = [
         ...(isRange && scale === "factor" && (values[index] ?? 0) > R_MAX
@@ -192,8 +192,10 @@ function checkValues(
         rule,
         at: place ?? at,
         path: `${name}[${wavelengthNm(grid, index)} nm]`,
-        subject: isRange ? "reflectance factor" : "reflectance",
-        actual: place?.text === "" ? "nothing" : (place?.text ?? String(values[index])),
+        message: isRange
+          ? `The reflectance of ${name} at ${wavelengthNm(grid, index)} nm is ${written}, outside ${limits}`
+          : `The reflectance of ${name} at ${wavelengthNm(grid, index)} nm is ${written === "" ? "missing" : `"${written}", no number`}`,
+        actual: written === "" ? "nothing" : written,
         expected: isRange ? limits : "a number",
         ...(hints.length === 0 ? {} : { hint: hints.join("; ") }),
       });
@@ -206,10 +208,10 @@ function checkValues(
     rule: "below-zero",
     at: places[first] ?? at,
     path: `${name}[${wavelengthNm(grid, first)} nm]`,
-    subject:
+    message:
       belowZero.length === 1
-        ? "value below zero"
-        : `first of ${belowZero.length} values below zero`,
+        ? `The reflectance of ${name} at ${wavelengthNm(grid, first)} nm lies below 0`
+        : `${belowZero.length} reflectances of ${name} lie below 0, the first at ${wavelengthNm(grid, first)} nm`,
     actual: places[first]?.text ?? String(values[first]),
     expected: "R >= 0",
     hint: "kept as read, taken as 0 in computing",

@@ -32,7 +32,7 @@ export function decimalMarkCheck(faults: FaultList): (cell: WrittenCell) => void
       faults.add({
         rule: "decimal-mark",
         at: cell,
-        subject: "decimal mark",
+        message: `"${cell.text}" has another decimal mark than the numbers before it, which have "${first}"`,
         actual: cell.text,
         expected: `\`${first}\` as in the file's numbers before`,
       });

@@ -9,12 +9,9 @@ import {
 } from "../../drying/drying-trial.ts";
 import { fatnessRuling } from "../../drying/oil-richness.ts";
 import { filmHealthRulings } from "../../drying/film-defects.ts";
-import {
-  GROUND_RULES,
-  groundRulings,
-  placeByClass,
-  type Ground,
-} from "../../drying/layering-advice.ts";
+import { GROUND_RULES, groundRulings, type Ground } from "../../drying/layering-advice.ts";
+import { layeringLine } from "../../drying/layering-line.ts";
+import { pigmentChemistry } from "../../drying/pigment-chemistry.ts";
 import { LINSEED_DAYS, type OilPart } from "../../drying/vehicle-drying.ts";
 import {
   isKnown,
@@ -64,6 +61,9 @@ export function dryingSection(
   const decides = decidingTrial(plain);
   const touchDryDays = decides === undefined ? ruleDays : takenFrom(decides.figures.touchDryDays);
   const through = decides?.figures.throughDryDays;
+  const fatness = isKnown(oil.oilVolumeFraction)
+    ? fatnessRuling(oil.oilVolumeFraction.value)
+    : undefined;
 
   return {
     class: dryingClassFigure(touchDryDays),
@@ -95,22 +95,49 @@ export function dryingSection(
     inWhites: tintDrying(colour, paint, trials, linseedDays, records),
     layering: [
       ...(isKnown(touchDryDays)
-        ? [placeByClass(dryingClassRuling(touchDryDays.value).dryingClass)]
+        ? [
+            layeringLine(
+              dryingClassRuling(touchDryDays.value).dryingClass,
+              fatness?.fatness,
+              zincShare(parts),
+            ),
+          ]
         : []),
-      ...(isKnown(oil.oilVolumeFraction)
-        ? [fatnessRuling(oil.oilVolumeFraction.value).reason]
-        : []),
+      ...(fatness === undefined ? [] : [fatness.reason]),
     ],
     grounds: (Object.keys(GROUND_RULES) as Ground[]).flatMap(groundRulings),
     filmHealth: filmHealthRulings({
       pigments: question.pigments,
       oils: question.oils,
       addedDriers: question.addedDriers,
+      mediums: unknownMediums(vehicle, additions, records),
       ...(isKnown(oil.oilVolumeFraction) ? { oilVolumeFraction: oil.oilVolumeFraction.value } : {}),
       ...(isKnown(oil.effectiveReducedPvc) ? { reducedPvc: oil.effectiveReducedPvc.value } : {}),
     }),
     contradictions: plain.flatMap(({ trial }) => contradictionOf(trial, question)),
   };
+}
+
+/** Zinc oxide's share of the dry pigment; all of it where the parts are not recorded. */
+function zincShare(parts: readonly PigmentPart[]): number {
+  return parts
+    .filter(
+      ({ colourIndexName }) =>
+        colourIndexName !== undefined && pigmentChemistry(colourIndexName) === "zinc oxide",
+    )
+    .reduce((sum, { massFraction }) => sum + (isKnown(massFraction) ? massFraction.value : 1), 0);
+}
+
+/** Names of mediums in the recipe that are recorded as no drying oil, and bring no drier. */
+function unknownMediums(
+  vehicle: VehiclePart | undefined,
+  additions: readonly AdditionPart[],
+  records: Records,
+): string[] {
+  return [...(vehicle === undefined ? [] : [vehicle]), ...additions].flatMap(({ slug, name }) => {
+    const record = records.vehicles.get(slug)?.record;
+    return record?.kind === "medium" && record.oil === undefined ? [name] : [];
+  });
 }
 
 function dryingQuestion({ parts, vehicle, additions }: DryingPaint): DryingQuestion {

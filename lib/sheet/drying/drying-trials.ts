@@ -15,8 +15,16 @@ export interface RecordedTrial {
   readonly figures: TrialFigures;
 }
 
-/** Every trial of a colour, in the order of its record. */
-export function recordedTrials(colour: Colour, records: Records): RecordedTrial[] {
+const TRIALS = new WeakMap<Colour, readonly RecordedTrial[]>();
+
+/** Every trial of a colour, in the order of its record; the same for its own sheet and for a tint that is reckoned with it. */
+export function recordedTrials(colour: Colour, records: Records): readonly RecordedTrial[] {
+  const known = TRIALS.get(colour) ?? trialsOf(colour, records);
+  TRIALS.set(colour, known);
+  return known;
+}
+
+function trialsOf(colour: Colour, records: Records): RecordedTrial[] {
   return (colour.record.dryingTrials ?? []).map((record) => {
     const {
       touchDryDays,

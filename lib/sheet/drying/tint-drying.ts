@@ -3,13 +3,22 @@ import {
   type DryingPigment,
   type DryingQuestion,
 } from "../../drying/drying-estimate.ts";
+import { chemistryRow } from "../../drying/chemistry-drying.ts";
+import { mixedDays, type MixedPart } from "../../drying/mixed-days.ts";
+import { pigmentChemistry } from "../../drying/pigment-chemistry.ts";
 import type { OilPart } from "../../drying/vehicle-drying.ts";
-import { isKnown, takenFrom, type Figure, type RecordRoot } from "../../quantities/figure.ts";
-import { midpoint, type Quantity } from "../../quantities/interval.ts";
+import {
+  isKnown,
+  sourceFigure,
+  takenFrom,
+  type Figure,
+  type RecordRoot,
+} from "../../quantities/figure.ts";
+import { midpoint, type Interval, type Quantity } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
-import { decidingTrial, type RecordedTrial } from "./drying-trials.ts";
+import { decidingTrial, recordedTrials, type RecordedTrial } from "./drying-trials.ts";
 import { oilDemand } from "../oil/oil-demand.ts";
 import { colourRecord, ingredientRecords, paintOfWhite, pigmentRecord } from "../record-inputs.ts";
 import type { TintDrying } from "../paint-section-types.ts";
@@ -48,16 +57,34 @@ export function tintDrying(
       ...paintRecords(colour, records),
       ...(own === undefined ? [pigmentRecord(slug)] : paintRecords(own, records)),
     ];
-    const expected = dryingEstimate(mixtureQuestion(paint, whitePaint(slug, records), WHITE_PARTS));
-    const contributions = contributionFigures(expected, () => made);
+    const question = mixtureQuestion(paint, whitePaint(slug, records), WHITE_PARTS);
+    const expected = dryingEstimate(question);
+    const alone = {
+      colour: decidingTrial(trials.filter(({ figures }) => figures.tintedWith === undefined)),
+      white: whiteTrial(slug, records),
+    };
+    const mixed = daysOfParts(question, alone.colour, alone.white);
+    const contributions = mixed === undefined ? contributionFigures(expected, () => made) : [];
     const trial = decidingTrial(trials.filter(({ figures }) => figures.tintedWith?.slug === slug));
-    const touchDryDays =
-      trial === undefined || !isKnown(trial.figures.touchDryDays)
+    const estimate =
+      mixed === undefined
         ? expectedDays(
             expected,
             [linseedDays, ...contributions.map(({ factor }) => factor), ...made],
             `colours.${colour.slug}.dryingTrials`,
           )
+        : sourceFigure("estimated", mixed, {
+            unit: "d",
+            method: "between what the two paints take alone, as tried, each by its share",
+            source: "practice-drying",
+            inputs: [
+              ...[alone.colour, alone.white].flatMap((tried) => tried?.figures.touchDryDays ?? []),
+              ...made,
+            ],
+          });
+    const touchDryDays =
+      trial === undefined || !isKnown(trial.figures.touchDryDays)
+        ? estimate
         : takenFrom(trial.figures.touchDryDays);
     return {
       white: { slug, name, ...(colourIndexName === undefined ? {} : { colourIndexName }) },
@@ -75,6 +102,42 @@ export function paintRecords(colour: Colour, records: Records): RecordRoot[] {
     ...colourRecord(colour, "dryingTrials", "additions", "pigments", "oilIndexGPer100g"),
     ...ingredientRecords(colour, records),
   ];
+}
+
+/** From the trials of the two paints; undefined where one of them was not tried, or its share is not known. */
+function daysOfParts(
+  { pigments: all }: DryingQuestion,
+  colour: RecordedTrial | undefined,
+  white: RecordedTrial | undefined,
+): Interval | undefined {
+  if (colour === undefined || white === undefined) return undefined;
+  const part = (ofWhite: boolean, { trial }: RecordedTrial): MixedPart | undefined => {
+    const own = all.filter(({ white: isWhite }) => isWhite === ofWhite);
+    const shares = own.flatMap(({ massFraction }) => massFraction ?? []);
+    const chemistries = own.flatMap(({ name, colourIndexName }) =>
+      colourIndexName === undefined ? [] : (pigmentChemistry(colourIndexName, name) ?? []),
+    );
+    if (shares.length < own.length || chemistries.length < own.length) return undefined;
+    return {
+      touchDryDays: trial.touchDryDays,
+      massFraction: shares.reduce((sum, share) => sum + share, 0),
+      fullFromMassFraction: Math.min(
+        ...chemistries.map((chemistry) => chemistryRow(chemistry).fullFromMassFraction),
+      ),
+    };
+  };
+  const [one, other] = [part(true, white), part(false, colour)];
+  return one === undefined || other === undefined ? undefined : mixedDays(one, other);
+}
+
+/** The trial of a white alone, where it is a paint of the workshop's. */
+function whiteTrial(slug: string, records: Records): RecordedTrial | undefined {
+  const white = records.colours.get(slug);
+  return white === undefined
+    ? undefined
+    : decidingTrial(
+        recordedTrials(white, records).filter(({ figures }) => figures.tintedWith === undefined),
+      );
 }
 
 function whitePaint(slug: string, records: Records): DryingPaint {

@@ -29,7 +29,7 @@ export function contributionName({ rule, values }: Statement): string {
   if (hasValue(values, "temperatureC")) return `Room, ${degrees(numberOf(values, "temperatureC"))}`;
   if (rule === "vehicle-not-stated") return "Oil, not recorded";
   throw new RangeError(
-    `Unexpected contribution to drying \`${rule}\`, expected \`one of a pigment, oil, drier, film or room\``,
+    `The contribution to drying is ${rule}; right would be one of a pigment, oil, drier, film or room`,
   );
 }
 

@@ -76,7 +76,7 @@ export const LABEL_PAGE = {
       hides:
         "How well a film covers black and white alike, and how thick a dry film has to be for it.",
       dries:
-        "A class by the later end of the days to touch dry, for a film of the thickness and a room of the warmth that the sheet names. Touch dry is not through dry.",
+        "A class by the middle of the days to touch dry, for a film of the thickness and a room of the warmth that the sheet names. Touch dry is not through dry.",
       strength:
         "How far a little of it goes in a white, by weight, beside the colour that the workshop compares with.",
       oil: "Grams of oil in the paint to 100 g of pigment. High is no fault: a light, fine pigment needs it. By volume colours lie closer together.",

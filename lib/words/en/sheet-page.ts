@@ -54,6 +54,7 @@ export const SHEET_PAGE = {
       `changed as category ${category} allows, in our own window; not the standard test`,
     expected: "what its pigment leads us to expect; not tested here",
     film: (film: string) => `${film} of dry film is enough`,
+    byScatter: "by its body in a thin film; laid thick, darkness covers too",
     contrast: (ratio: string) => `contrast ratio ${ratio}`,
     days: (touch: string, through: string | undefined) =>
       through === undefined ? `${touch} to the touch` : `${touch} to the touch, ${through} through`,

@@ -54,6 +54,6 @@ export function hasValue(values: Values, name: string): boolean {
 
 function wrongValue(name: string, value: StatementValue | undefined, expected: string): RangeError {
   return new RangeError(
-    `Unexpected value of a ruling \`${value === undefined ? "undefined" : JSON.stringify(value)}\` at ${name}, expected \`${expected}\``,
+    `The value of a ruling is ${value === undefined ? "undefined" : JSON.stringify(value)} at ${name}; right would be ${expected}`,
   );
 }

@@ -38,7 +38,8 @@ const CAUSES = {
   "catalyses oxidation": "helps the oil take up oxygen",
   "takes no part": "takes no part",
   "binds into soaps": "it binds into soaps with the oil",
-  antioxidant: "it keeps oxygen from the oil",
+  "takes up radicals and drier":
+    "its carbon takes up the radicals by which oil dries, and takes up drier",
   "brings no drying metal": "it brings no metal that dries oil",
 } as const;
 
@@ -56,9 +57,9 @@ export const DRYING_RULINGS = {
     sentence(
       `${textOf(v, "dryingClass")}: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))}${bracketed(classFilm(v))}`,
     ),
-  "drying-class-by-the-later-end": (v) =>
+  "drying-class-by-the-middle": (v) =>
     sentence(
-      `${textOf(v, "dryingClass")}: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))}${bracketed(classFilm(v))}, classed by the later end, the one to count on; by the earlier it would be ${textsOf(v, "spans")[0] ?? ""}`,
+      `${textOf(v, "dryingClass")}: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))}${bracketed(classFilm(v))}, by the middle of that range`,
     ),
   "pigment-chemistry-unknown": (v) => {
     const pigments = textsOf(v, "pigments");
@@ -108,29 +109,35 @@ export const DRYING_RULINGS = {
   "trial-faster-than-expected": (v) =>
     `The trial was faster than the rules expect: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))} against ${significant(quantityOf(v, "expectedDays"), 2)}.`,
   "touch-dry-is-not-through-dry": (v) =>
-    `Touch dry is not through dry: a painting is customarily left ${significant(quantityOf(v, "monthsBeforeVarnish"), 2)} months before it is varnished.`,
+    `Touch dry is not through dry: a painting is customarily left ${significant(quantityOf(v, "monthsBeforeVarnish"), 2)} months before it is varnished. Through dry means that a film bears a varnish, not that it has done changing.`,
   "skins-and-stays-soft": (v) =>
     `Skins over and stays soft below${bracketed(listed(textsOf(v, "pigments")))}.`,
   "driers-customary": (v) =>
     `Makers customarily add a drier to blacks of this kind${bracketed(listed(textsOf(v, "pigments")))}.`,
 
-  "lean-goes-below": (v) => `Lean (${oilOfFilm(v)}): it belongs below fatter layers.`,
-  "medium-fat-goes-between": (v) =>
-    `Neither lean nor fat (${oilOfFilm(v)}): between leaner and fatter layers.`,
-  "fat-goes-above": (v) => `Fat (${oilOfFilm(v)}): over leaner layers, never under them.`,
+  "lean-film": (v) => `Lean: ${oilOfFilm(v)}.`,
+  "medium-fat-film": (v) => `Medium fat: ${oilOfFilm(v)}.`,
+  "fat-film": (v) => `Fat: ${oilOfFilm(v)}.`,
+  "zinc-out-of-underlayers": () =>
+    "Keep it out of underlayers, and thin above: zinc makes the film brittle, and paint over zinc underlayers has cracked and come away.",
+  "fast-and-fat-thinly-below": () =>
+    "For lower layers, put on thinly: it dries fast, but it is fat, so what goes over it has to be as fat or fatter.",
+  "fast-for-lower-layers": () => "For lower layers: it dries fast.",
+  "medium-for-any-layer": () =>
+    "For any layer, over what is dry: with a little medium in the upper ones, so that each is as fat as the one below.",
+  "slow-but-lean-dry-it-through": () =>
+    "For upper layers, though it is lean: it dries slowly, so let it dry through before anything goes over it, and add a little medium where it lies over fatter paint.",
+  "slow-for-last-layers": () =>
+    "For the last layers: it dries slowly, and nothing that dries faster goes over it until it is dry through.",
+  "holds-medium-not-known": (v) =>
+    `It holds ${within(textOf(v, "medium"))}; what that does to drying, finish, yellowing and fat over lean is not known here.`,
   "fat-over-lean": (v) => `${over(v)} is fat over lean, as it should be (${oils(v)}).`,
   "lean-over-fat": (v) => `${over(v)} is lean over fat (${oils(v)}) and may crack.`,
   "equally-fat": (v) => `${over(v)}: the two are equally fat (${oils(v)}).`,
   "fast-over-slow-cracks": (v) =>
     `${textOf(v, "upper")} (${textOf(v, "upperClass")}) over ${textOf(v, "lower")} (${textOf(v, "lowerClass")}) may crack: let the lower layer dry through first.`,
-  "fast-goes-below": () =>
-    "Dries fast: for lower layers, and not over what is slower and still soft.",
-  "medium-goes-anywhere": () =>
-    "Dries at a middling pace: for any layer, over nothing slower that is still soft.",
-  "slow-goes-above": () => "Dries slowly: for upper layers, over what dries faster.",
-  "very-slow-goes-last": () =>
-    "Dries very slowly: for the last layers, with nothing faster over it.",
-  "oil-over-acrylic-ground": () => "An acrylic ground takes oil colour once it is dry.",
+  "oil-over-acrylic-ground": () =>
+    "An acrylic ground takes oil colour when it has dried for some days, not as soon as it is dry to the touch.",
   "never-acrylic-over-oil": () => "Acrylic never goes over oil colour.",
   "oil-ground-through-dry-first": () =>
     "An oil ground has to be through dry before it is painted on.",
@@ -145,7 +152,7 @@ export const DRYING_RULINGS = {
   "lead-makes-tough": (v) => sentence(`${pigmentShare(v)} makes a tough, flexible film`),
   "lead-soaps-turn-transparent": (v) =>
     sentence(
-      `${pigmentShare(v)} forms soaps with the oil, which make the film more transparent with age`,
+      `${pigmentShare(v)} forms soaps with the oil, which may make the film more transparent with age, push up as grains or bloom on it as a white haze`,
     ),
   "carbon-skin-wrinkles-when-thick": (v) =>
     sentence(`${pigmentShare(v)} skins over first, so a thick stroke may wrinkle`),
@@ -162,7 +169,7 @@ export const DRYING_RULINGS = {
       ? `At the drier end of the estimate (${packing(v)}) the film holds voids: it may be dull of itself, which oiling out does not mend.`
       : `Dull of itself and not by sinking in (${packing(v)}): the film holds voids, and oiling out does not mend that.`,
   "oiling-out": () =>
-    "Where it has sunk in, oiling out brings back the depth: a little oil rubbed over the dry film and wiped off.",
+    "Where it has sunk in while the picture is being painted, oiling out brings back the depth: a little oil rubbed over the dry film and wiped off. It is no finish for a picture: leave that to varnish.",
   "yellows-most": (v) =>
     sentence(
       `${OILS[wordOf(v, "oil", OILS)]} yellows most of the drying oils, and makes the toughest film`,

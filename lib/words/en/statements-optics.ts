@@ -183,7 +183,7 @@ interface TintClause {
 export function tintRule(rule: string): TintRule {
   if (Object.hasOwn(TINT_PHRASES, rule)) return rule as TintRule;
   throw new RangeError(
-    `Unexpected rule \`${rule}\`, expected \`${Object.keys(TINT_PHRASES).join(" | ")} | no-tint-to-judge\``,
+    `The rule is ${rule}; right would be ${Object.keys(TINT_PHRASES).join(" | ")} | no-tint-to-judge`,
   );
 }
 

@@ -40,26 +40,26 @@ describe("averaged", () => {
   });
 
   test.each([
-    ["no reading", [], "Unexpected count of readings `0`, expected `count >= 1`"],
+    ["no reading", [], "The count of readings is 0; right would be count >= 1"],
     [
       "another grid",
       [spectrum(0.1, 0.2), { grid: { ...grid, stepNm: 20 }, values: [0.1, 0.2] }],
-      "Unexpected wavelength grid `400 nm, step 20 nm, 2 wavelengths`, expected `400 nm, step 10 nm, 2 wavelengths`",
+      "The wavelength grid is 400 nm, step 20 nm, 2 wavelengths; right would be 400 nm, step 10 nm, 2 wavelengths",
     ],
     [
       "too few values",
       [spectrum(0.1)],
-      "Unexpected count of reflectance factors `1`, expected `2, one a wavelength`",
+      "The count of reflectance factors is 1; right would be 2, one a wavelength",
     ],
     [
       "NaN",
       [spectrum(0.1, NaN)],
-      "Unexpected reflectance factor at 410 nm `NaN`, expected `a finite number`",
+      "The reflectance factor at 410 nm is NaN; right would be a finite number",
     ],
     [
       "infinity",
       [spectrum(Infinity, 0.1)],
-      "Unexpected reflectance factor at 400 nm `Infinity`, expected `a finite number`",
+      "The reflectance factor at 400 nm is Infinity; right would be a finite number",
     ],
   ])("refuses %s", (_, spectra, message) => {
     expect(() => averaged(spectra)).toThrow(new RangeError(message));

@@ -189,40 +189,32 @@ describe("faults of a CGATS text", () => {
       what: "a count of fields that does not match",
       file,
       text: short.replace("FIELDS 3", "FIELDS 4"),
-      told: at(
-        "3:18 error Unexpected NUMBER_OF_FIELDS `4`, expected `3, the fields of the table` readings/cgats-count",
-      ),
+      told: at("3:18 error NUMBER_OF_FIELDS says 4, and the table has 3 readings/cgats-count"),
     },
     {
       what: "a count of sets that does not match",
       file,
       text: short.replace("SETS 2", "SETS 1"),
-      told: at(
-        "7:16 error Unexpected NUMBER_OF_SETS `1`, expected `2, the sets of the table` readings/cgats-count",
-      ),
+      told: at("7:16 error NUMBER_OF_SETS says 1, and the table has 2 readings/cgats-count"),
     },
     {
       what: "a count that is no number",
       file,
       text: short.replace("SETS 2", "SETS two"),
-      told: at(
-        "7:16 error Unexpected NUMBER_OF_SETS `two`, expected `2, the sets of the table` readings/cgats-count",
-      ),
+      told: at("7:16 error NUMBER_OF_SETS says two, and the table has 2 readings/cgats-count"),
     },
     {
       what: "a count that is left empty",
       file,
       text: short.replace("SETS 2", "SETS"),
-      told: at(
-        "7:1 error Unexpected NUMBER_OF_SETS `nothing`, expected `2, the sets of the table` readings/cgats-count",
-      ),
+      told: at("7:1 error NUMBER_OF_SETS says nothing, and the table has 2 readings/cgats-count"),
     },
     {
       what: "no count",
       file,
       text: short.replace("NUMBER_OF_SETS 2\n", ""),
       told: at(
-        "5:1 warning Unexpected NUMBER_OF_SETS `nothing`, expected `2, the sets of the table`; without it a cut file can't be told readings/cgats-count",
+        "5:1 warning NUMBER_OF_SETS is missing; the table has 2; without it a cut file can't be told readings/cgats-count",
       ),
     },
     {
@@ -230,55 +222,45 @@ describe("faults of a CGATS text", () => {
       file,
       text: short.replace("CGATS.17\n", ""),
       told: at(
-        "1:1 warning Unexpected first line `ORIGINATOR Saltreach Colourworks, invented`, expected `a file identifier alone, such as CGATS.17` readings/cgats-identifier",
+        '1:1 warning The first line is "ORIGINATOR Saltreach Colourworks, invented", and a file identifier such as CGATS.17 stands there alone readings/cgats-identifier',
       ),
     },
     {
       what: "a set one value short",
       file,
       text: short.replace("1\t0.1\t0.2", "1\t0.1"),
-      told: at(
-        "9:1 error Unexpected count of values in a set `2`, expected `3, one a field` readings/row-width",
-      ),
+      told: at("9:1 error This set has 2 values, and the table has 3 fields readings/row-width"),
     },
     {
       what: "a set one value long",
       file,
       text: short.replace("1\t0.1\t0.2", "1\t0.1\t0.2\t0.3"),
-      told: at(
-        "9:1 error Unexpected count of values in a set `4`, expected `3, one a field` readings/row-width",
-      ),
+      told: at("9:1 error This set has 4 values, and the table has 3 fields readings/row-width"),
     },
     {
       what: "an empty cell between tabs",
       file,
       text: short.replace("1\t0.1\t0.2", "1\t\t0.2"),
-      told: at(
-        "9:3 error Unexpected cell `nothing`, expected `a value between two tabs` readings/empty-cell",
-      ),
+      told: at("9:3 error A cell is empty between two tabs readings/empty-cell"),
     },
     {
       what: "a text that is cut in its data",
       file,
       text: short.slice(0, short.indexOf("END_DATA\n")),
-      told: at(
-        "11:1 error Unexpected end of the file `nothing more`, expected `END_DATA` readings/cgats-structure",
-      ),
+      told: at("11:1 error The file ends before END_DATA readings/cgats-structure"),
     },
     {
       what: "a text that is cut in its fields",
       file,
       text: short.slice(0, short.indexOf("END_DATA_FORMAT")),
-      told: at(
-        "6:1 error Unexpected end of the file `nothing more`, expected `END_DATA_FORMAT` readings/cgats-structure",
-      ),
+      told: at("6:1 error The file ends before END_DATA_FORMAT readings/cgats-structure"),
     },
     {
       what: "a text that is cut before its data",
       file,
       text: short.slice(0, short.indexOf("NUMBER_OF_SETS")),
       told: at(
-        "7:1 error Unexpected end of the file `no table`, expected `BEGIN_DATA_FORMAT, BEGIN_DATA and their ends` readings/cgats-structure",
+        "7:1 error The file ends without a table: BEGIN_DATA_FORMAT, BEGIN_DATA and their ends readings/cgats-structure",
       ),
     },
     {
@@ -286,63 +268,55 @@ describe("faults of a CGATS text", () => {
       file,
       text: short + "BEGIN_DATA_FORMAT\nSAMPLE_ID\nEND_DATA_FORMAT\n",
       told: at(
-        "15:1 error Unexpected end of the file `no table`, expected `BEGIN_DATA_FORMAT, BEGIN_DATA and their ends` readings/cgats-structure",
+        "15:1 error The file ends without a table: BEGIN_DATA_FORMAT, BEGIN_DATA and their ends readings/cgats-structure",
       ),
     },
     {
       what: "fields given twice",
       file,
       text: short.replace("NUMBER_OF_SETS", "BEGIN_DATA_FORMAT\nEND_DATA_FORMAT\nNUMBER_OF_SETS"),
-      told: at(
-        "7:1 error Unexpected second BEGIN_DATA_FORMAT `BEGIN_DATA_FORMAT`, expected `one in a table` readings/cgats-structure",
-      ),
+      told: at("7:1 error A table has a second BEGIN_DATA_FORMAT readings/cgats-structure"),
     },
     {
       what: "fields that are not closed",
       file,
       text: short.replace("END_DATA_FORMAT\n", ""),
-      told: at(
-        "6:1 error Unexpected keyword `NUMBER_OF_SETS`, expected `END_DATA_FORMAT` readings/cgats-structure",
-      ),
+      told: at("6:1 error NUMBER_OF_SETS stands before END_DATA_FORMAT readings/cgats-structure"),
     },
     {
       what: "data without fields",
       file,
       text: "CGATS.17\nBEGIN_DATA\n1 2\nEND_DATA\n",
       told: at(
-        "2:1 error Unexpected keyword `BEGIN_DATA`, expected `BEGIN_DATA_FORMAT with the table's fields before it` readings/cgats-structure",
+        "2:1 error BEGIN_DATA comes before BEGIN_DATA_FORMAT and the table's fields readings/cgats-structure",
       ),
     },
     {
       what: "an end without a beginning",
       file,
       text: short + "END_DATA\n",
-      told: at(
-        "12:1 error Unexpected keyword `END_DATA`, expected `BEGIN_DATA before it` readings/cgats-structure",
-      ),
+      told: at("12:1 error END_DATA has no BEGIN_DATA before it readings/cgats-structure"),
     },
     {
       what: "a quote that is not closed",
       file,
       text: short.replace('invented"', "invented"),
       told: at(
-        "2:12 error Unexpected quote `Saltreach Colourworks, invented`, expected `a quote that is closed on its line` readings/cgats-quote",
+        '2:12 error The quote before "Saltreach Colourworks, invented" is not closed on its line readings/cgats-quote',
       ),
     },
     {
       what: "a field twice",
       file,
       text: cgatsText({ fields: ["SAMPLE_ID", "LAB_L", "nm400", "nm410", "LAB_L"], sets: [] }),
-      told: at(
-        "5:29 error Unexpected second field `LAB_L`, expected ``LAB_L` once in a table` readings/duplicated-column",
-      ),
+      told: at("5:29 error The table has the field LAB_L twice readings/duplicated-column"),
     },
     {
       what: "a wavelength twice",
       file,
       text: cgatsText({ fields: ["SAMPLE_ID", "nm400", "nm410", "SPEC_410"], sets: [] }),
       told: at(
-        "5:23 error Unexpected second wavelength `410`, expected `410 once, as on line 5` readings/duplicated-wavelength",
+        "5:23 error The wavelength 410 comes twice: first on line 5 readings/duplicated-wavelength",
       ),
     },
     {
@@ -350,7 +324,7 @@ describe("faults of a CGATS text", () => {
       file,
       text: cgatsText({ fields: ["SAMPLE_ID", "nm400", "nm410", "nm420", "nm440"], sets: [] }),
       told: at(
-        "5:29 error Unexpected gap before wavelength `440`, expected `430 after 420 nm, in steps of 10 nm` readings/wavelength-gap",
+        "5:29 error Wavelengths are missing between 420 and 440 nm: the step is 10 nm readings/wavelength-gap",
       ),
     },
     {
@@ -358,7 +332,7 @@ describe("faults of a CGATS text", () => {
       file,
       text: cgatsText({ fields: ["SAMPLE_ID", "nm400", "nm420", "nm410", "nm430"], sets: [] }),
       told: at(
-        "5:23 error Unexpected wavelength `410`, expected `one above 420` readings/wavelength-order",
+        "5:23 error The wavelength 410 is out of order: it follows 420, in a rising row readings/wavelength-order",
       ),
     },
     {
@@ -366,7 +340,7 @@ describe("faults of a CGATS text", () => {
       file,
       text: paired("SPECTRAL_DEC", ["0.1", "0.2", "0.3", "0.4"], ["400", "410", "420", "440"]),
       told: at(
-        "9:31 error Unexpected gap before wavelength `440` at earth, expected `430 after 420 nm, in steps of 10 nm` readings/wavelength-gap",
+        "9:31 error Wavelengths are missing between 420 and 440 nm: the step is 10 nm readings/wavelength-gap",
       ),
     },
     {
@@ -374,7 +348,7 @@ describe("faults of a CGATS text", () => {
       file,
       text: cgatsText({ fields: ["SAMPLE_ID", "SPECTRAL_PCT"], sets: [] }),
       told: at(
-        "5:11 error Unexpected field `SPECTRAL_PCT`, expected `SPECTRAL_NM before it` readings/cgats-pairs",
+        "5:11 error The field SPECTRAL_PCT needs SPECTRAL_NM just before it readings/cgats-pairs",
       ),
     },
     {
@@ -382,7 +356,7 @@ describe("faults of a CGATS text", () => {
       file,
       text: cgatsText({ fields: ["SAMPLE_ID", "SPECTRAL_NM"], sets: [] }),
       told: at(
-        "5:11 error Unexpected field `SPECTRAL_NM`, expected `SPECTRAL_PCT or SPECTRAL_DEC after it` readings/cgats-pairs",
+        "5:11 error The field SPECTRAL_NM needs SPECTRAL_PCT or SPECTRAL_DEC just after it readings/cgats-pairs",
       ),
     },
     {
@@ -393,7 +367,7 @@ describe("faults of a CGATS text", () => {
         sets: [],
       }),
       told: at(
-        "5:48 error Unexpected field `SPECTRAL_DEC`, expected `one scale in a table, SPECTRAL_PCT or SPECTRAL_DEC` readings/cgats-pairs",
+        "5:48 error The field SPECTRAL_DEC mixes two scales in one table: use SPECTRAL_PCT or SPECTRAL_DEC throughout readings/cgats-pairs",
       ),
     },
     {
@@ -401,7 +375,7 @@ describe("faults of a CGATS text", () => {
       file,
       text: cgatsText({ fields: ["SPECTRAL_NM", "SPECTRAL_PCT", "nm400", "nm410"], sets: [] }),
       told: at(
-        "5:26 error Unexpected field of one wavelength `400`, expected `either one field a wavelength or SPECTRAL_NM with its value` readings/cgats-pairs",
+        "5:26 error The table gives 400 nm a field of its own and also lists SPECTRAL_NM with its value: only one of the two can be read readings/cgats-pairs",
       ),
     },
     {
@@ -409,23 +383,21 @@ describe("faults of a CGATS text", () => {
       file,
       text: short.replace("2\t0.1", "2\t0,1"),
       told: at(
-        "10:3 error Unexpected decimal mark `0,1`, expected ``.` as in the file's numbers before` readings/decimal-mark",
+        '10:3 error "0,1" has another decimal mark than the numbers before it, which have "." readings/decimal-mark',
       ),
     },
     {
       what: "an identifier twice",
       file,
       text: short.replace("2\t0.1", "1\t0.1"),
-      told: at(
-        "10:1 error Unexpected second sample `1`, expected `each sample once` readings/duplicated-column",
-      ),
+      told: at("10:1 error The sample 1 comes twice readings/duplicated-column"),
     },
     {
       what: "no measured field",
       file,
       text: cgatsText({ fields: ["SAMPLE_ID", "CMYK_C"], sets: [["1", "50"]] }),
       told: at(
-        "1:1 error Unexpected content `no sample`, expected `samples with fields SPECTRAL_NM400 and so on, LAB_L LAB_A LAB_B or XYZ_X XYZ_Y XYZ_Z` readings/no-reading",
+        "1:1 error The file holds no sample: one has fields SPECTRAL_NM400 and so on, LAB_L LAB_A LAB_B or XYZ_X XYZ_Y XYZ_Z readings/no-reading",
       ),
     },
     {
@@ -435,9 +407,7 @@ describe("faults of a CGATS text", () => {
         fields: ["SAMPLE_ID", "LAB_L", "LAB_A", "LAB_B"],
         sets: [["1", "30", "n/a", "2"]],
       }),
-      told: at(
-        "9:6 warning Unexpected Lab or XYZ value `n/a` at 1, expected `a number` readings/not-a-number",
-      ),
+      told: at('9:6 warning The L*a*b* or XYZ value "n/a" of 1 is no number readings/not-a-number'),
     },
   ]);
 });

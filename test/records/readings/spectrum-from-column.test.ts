@@ -95,7 +95,7 @@ describe("spectrumFromColumn", () => {
       .forEach((value, i) => expect(value).toBeCloseTo(between[i] ?? NaN, 11));
     expect(INTERPOLATION_METHOD).toContain("cubic spline");
     expect(diagnostics.map(formatDiagnostic)).toEqual([
-      `${file}:1:4 warning Unexpected step of wavelengths \`20 nm\` at masstone, expected \`1, 2, 5, 10 nm\`; interpolated: natural cubic spline, 20 to 10 nm readings/coarse-step`,
+      `${file}:1:4 warning The step of 20 nm is coarse, so masstone is interpolated by natural cubic spline, 20 to 10 nm readings/coarse-step`,
     ]);
   });
 
@@ -120,7 +120,7 @@ describe("spectrumFromColumn", () => {
     expect(asRead?.values.slice(1, 5)).toEqual([0.0502, -0.005, -0.001, 0.048]);
     expect(spectrum?.values.slice(1, 5)).toEqual([0.0502, 0, 0, 0.048]);
     expect(diagnostics.map(formatDiagnostic)).toEqual([
-      `${file}:4:5 warning Unexpected first of 2 values below zero \`-0.005\` at masstone[420 nm], expected \`R >= 0\`; kept as read, taken as 0 in computing readings/below-zero`,
+      `${file}:4:5 warning 2 reflectances of masstone lie below 0, the first at 420 nm; kept as read, taken as 0 in computing readings/below-zero`,
     ]);
   });
 
@@ -154,85 +154,85 @@ describe("spectrumFromColumn", () => {
 });
 
 describe("faults of a column, each told with its place", () => {
-  const domain = "error Unexpected reflectance factor";
+  const domain = "error The reflectance of masstone";
   test.each([
     [
       "an empty cell",
       csvText({ 4: "420," }),
       "factor",
-      ":4:5 error Unexpected reflectance `nothing` at masstone[420 nm], expected `a number` readings/empty-cell",
+      ":4:5 error The reflectance of masstone at 420 nm is missing readings/empty-cell",
     ],
     [
       "a cell left out",
       csvText({ 4: "420" }),
       "factor",
-      ":4:4 error Unexpected reflectance `nothing` at masstone[420 nm], expected `a number` readings/empty-cell",
+      ":4:4 error The reflectance of masstone at 420 nm is missing readings/empty-cell",
     ],
     [
       "NaN",
       csvText({ 4: "420,NaN" }),
       "factor",
-      ":4:5 error Unexpected reflectance `NaN` at masstone[420 nm], expected `a number` readings/not-a-number",
+      ':4:5 error The reflectance of masstone at 420 nm is "NaN", no number readings/not-a-number',
     ],
     [
       "infinity",
       csvText({ 4: "420,1e999" }),
       "factor",
-      ":4:5 error Unexpected reflectance `1e999` at masstone[420 nm], expected `a number` readings/not-a-number",
+      ':4:5 error The reflectance of masstone at 420 nm is "1e999", no number readings/not-a-number',
     ],
     [
       "a unit",
       csvText({ 4: "420,5 %" }),
       "percent",
-      ":4:5 error Unexpected reflectance `5 %` at masstone[420 nm], expected `a number` readings/not-a-number",
+      ':4:5 error The reflectance of masstone at 420 nm is "5 %", no number readings/not-a-number',
     ],
     [
       "above 1.2",
       csvText({ 4: "420,1.2001" }),
       "factor",
-      `:4:5 ${domain} \`1.2001\` at masstone[420 nm], expected \`-0.005 <= R <= 1.2\`; a reading in percent says scale: percent readings/reflectance-domain`,
+      `:4:5 ${domain} at 420 nm is 1.2001, outside -0.005 to 1.2; a reading in percent says scale: percent readings/reflectance-domain`,
     ],
     [
       "below -0.005",
       csvText({ 4: "420,-0.0051" }),
       "factor",
-      `:4:5 ${domain} \`-0.0051\` at masstone[420 nm], expected \`-0.005 <= R <= 1.2\` readings/reflectance-domain`,
+      `:4:5 ${domain} at 420 nm is -0.0051, outside -0.005 to 1.2 readings/reflectance-domain`,
     ],
     [
       "above 120 percent",
       csvText({ 4: "420,120.1" }),
       "percent",
-      `:4:5 ${domain} \`120.1\` at masstone[420 nm], expected \`-0.5 <= R <= 120 percent\` readings/reflectance-domain`,
+      `:4:5 ${domain} at 420 nm is 120.1, outside -0.5 to 120 percent readings/reflectance-domain`,
     ],
     [
       "below -0.5 percent",
       csvText({ 4: "420,-0.51" }),
       "percent",
-      `:4:5 ${domain} \`-0.51\` at masstone[420 nm], expected \`-0.5 <= R <= 120 percent\` readings/reflectance-domain`,
+      `:4:5 ${domain} at 420 nm is -0.51, outside -0.5 to 120 percent readings/reflectance-domain`,
     ],
     [
       "a start above 400 nm",
       grid(410, 10, 30),
       "factor",
-      ":2:5 error Unexpected first wavelength `410 nm` at masstone, expected `400 nm or less` readings/wavelength-range",
+      ":2:5 error masstone begins at 410 nm, and a reading begins at 400 nm or below readings/wavelength-range",
     ],
     [
       "an end below 700 nm",
       grid(400, 10, 30),
       "factor",
-      ":31:5 error Unexpected last wavelength `690 nm` at masstone, expected `700 nm or more` readings/wavelength-range",
+      ":31:5 error masstone ends at 690 nm, and a reading goes to 700 nm or beyond readings/wavelength-range",
     ],
     [
       "a step of 4 nm",
       grid(400, 4, 76),
       "factor",
-      ":1:4 error Unexpected step of wavelengths `4 nm` at masstone, expected `1, 2, 5, 10, 20 nm` readings/wavelength-step",
+      ":1:4 error masstone steps by 4 nm, and steps of 1, 2, 5, 10, 20 nm are read readings/wavelength-step",
     ],
     [
       "a step of 25 nm",
       grid(400, 25, 13),
       "factor",
-      ":1:4 error Unexpected step of wavelengths `25 nm` at masstone, expected `1, 2, 5, 10, 20 nm` readings/wavelength-step",
+      ":1:4 error masstone steps by 25 nm, and steps of 1, 2, 5, 10, 20 nm are read readings/wavelength-step",
     ],
   ] as const)("%s", (_, text, scale, told) => {
     const { spectrum, asRead, diagnostics } = spectrumFromColumn(
@@ -275,7 +275,7 @@ describe("a record that contradicts its file", () => {
 
   test("CxF values are factors", () => {
     expect(told(cxf(""), "percent", undefined, "r/a.cxf")).toEqual([
-      "r/a.cxf:7:40 error Unexpected scale in the record `percent` at earth, expected `factor, as the file says` readings/scale",
+      "r/a.cxf:7:40 error The record says scale: percent, and the file says that earth is in factor readings/scale",
     ]);
   });
 
@@ -292,17 +292,17 @@ describe("a record that contradicts its file", () => {
       "earth",
     );
     expect(told(column, "factor", undefined, "r/a.txt")).toEqual([
-      "r/a.txt:9:1 error Unexpected scale in the record `factor` at earth, expected `percent, as the file says` readings/scale",
+      "r/a.txt:9:1 error The record says scale: factor, and the file says that earth is in percent readings/scale",
     ]);
     expect(told(column, "percent", undefined, "r/a.txt")).toEqual([]);
   });
 
   test("geometry", () => {
     expect(told(cxf(EXCLUDED), "factor", "d/8 included", "r/a.cxf")).toEqual([
-      "r/a.cxf:7:40 error Unexpected geometry in the record `d/8 included` at earth, expected `d/8 excluded, as the file says` readings/geometry",
+      "r/a.cxf:7:40 error The record says geometry: d/8 included, and the file says that earth was read at d/8 excluded readings/geometry",
     ]);
     expect(told(cxf(SPHERE), "factor", "45/0", "r/a.cxf")).toEqual([
-      "r/a.cxf:7:40 error Unexpected geometry in the record `45/0` at earth, expected `d/8, as the file says` readings/geometry",
+      "r/a.cxf:7:40 error The record says geometry: 45/0, and the file says that earth was read at d/8 readings/geometry",
     ]);
     expect(told(cxf(SPHERE), "factor", "d/8 included", "r/a.cxf")).toEqual([]);
     expect(told(cxf(EXCLUDED), "factor", "d/8 excluded", "r/a.cxf")).toEqual([]);
@@ -321,7 +321,7 @@ describe("a record that contradicts its file", () => {
       "1",
     );
     expect(told(column, "factor", undefined, "r/a.txt")).toEqual([
-      "r/a.txt:9:1 error Unexpected reading `no spectrum` at 1, expected `reflectance by wavelength` readings/no-spectrum",
+      "r/a.txt:9:1 error The reading 1 holds no spectrum readings/no-spectrum",
     ]);
   });
 });

@@ -1,0 +1,42 @@
+/**
+ * Where in a painting a paint belongs, in one line: fat, drying and the health of the film weighed
+ * together, so that no two sentences send it to two places.
+ *
+ * @source rogala-2010 for zinc; practice-drying for the rest.
+ */
+import type { StatementOf } from "../quantities/statement.ts";
+import type { DryingClass } from "./drying-class.ts";
+import type { Fatness } from "./oil-richness.ts";
+
+export type LayeringLine = StatementOf<
+  | "zinc-out-of-underlayers"
+  | "fast-and-fat-thinly-below"
+  | "fast-for-lower-layers"
+  | "medium-for-any-layer"
+  | "slow-but-lean-dry-it-through"
+  | "slow-for-last-layers",
+  Record<string, never>
+>;
+
+/** Share of the dry pigment by mass [1] from which zinc oxide decides where a paint belongs. */
+export const ZINC_DECIDES_FROM = 0.05;
+
+/**
+ * @param zincShare of zinc oxide in the dry pigment by mass, 0-1.
+ * @param fatness undefined where the oil of the dry film is not known.
+ */
+export function layeringLine(
+  dryingClass: DryingClass,
+  fatness: Fatness | undefined,
+  zincShare: number,
+): LayeringLine {
+  if (zincShare >= ZINC_DECIDES_FROM) return line("zinc-out-of-underlayers", "rogala-2010");
+  if (dryingClass === "fast")
+    return line(fatness === "fat" ? "fast-and-fat-thinly-below" : "fast-for-lower-layers");
+  if (dryingClass === "medium") return line("medium-for-any-layer");
+  return line(fatness === "lean" ? "slow-but-lean-dry-it-through" : "slow-for-last-layers");
+}
+
+function line(rule: LayeringLine["rule"], source = "practice-drying"): LayeringLine {
+  return { rule, values: {}, standing: "estimated", source };
+}
