@@ -1,7 +1,7 @@
-import { hazardStatementText } from "../hazard/texts/hazard-statement-text.ts";
 import { wholeAddress, type PageContext } from "../pages/page-context.ts";
 import { figureName } from "../present/figure-name.ts";
 import { figureText } from "../present/figure-text.ts";
+import { labelModel } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
@@ -109,29 +109,25 @@ function standingWords(worded: SheetTexts, path: string, words: PageContext["wor
   return restsOn === undefined ? word : `${word}, ${restsOn}`;
 }
 
-/** A label in full, never fewer of its elements; and what nobody has classified. */
+/** The hazards of a label in full, never fewer of its elements; metals that it names, and what nobody has classified. */
 function cautionOf(
   { sheet: { name, cautions } }: SheetTexts,
   words: PageContext["words"],
 ): string | undefined {
-  const { signalWord, hazardStatements, supplemental, sensitisers, unknown } = cautions;
-  const statements = [...hazardStatements, ...supplemental].map(
-    (code) =>
-      `${code} ${hazardStatementText(code, words.language, sensitisers).replace(/(?<![.!?])$/, ".")}`,
+  const { signalWord, hazards, notices } = labelModel(cautions, words.language, words);
+  const statements = hazards.map(({ code, text }) =>
+    [...(code === undefined ? [] : [code]), text].join(" "),
   );
   const label =
-    signalWord === null && statements.length === 0
+    signalWord === undefined && statements.length === 0
       ? []
       : [
           words.pages.answers.reply.caution(
             name,
-            signalWord === null ? "" : `${words.signalWords[signalWord]}.`,
+            signalWord === undefined ? "" : `${signalWord}.`,
             statements,
           ),
         ];
-  const lines = [
-    ...label,
-    ...(unknown.length === 0 ? [] : [words.pages.handling.unknown(unknown)]),
-  ];
+  const lines = [...label, ...notices.map((notice) => `${name}: ${notice}`)];
   return lines.length === 0 ? undefined : lines.join("\n");
 }

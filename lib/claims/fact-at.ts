@@ -38,13 +38,20 @@ function membersOf(node: unknown): ReadonlyMap<string, unknown> {
   return typeof node === "object" && node !== null ? new Map(Object.entries(node)) : new Map();
 }
 
-/** A market goes with what its act does, since one market has several acts: "EU: forbidden unless". */
+/** A market goes with what its act does, since one market has several acts: "EU: forbidden unless"; a line on metals goes by these. */
 function nameOf(member: unknown, index: number): string {
-  const { market, effect, operation, statement } = (
+  const { market, effect, operation, statement, rule, values } = (
     typeof member === "object" && member !== null ? member : {}
   ) as Readonly<Record<string, unknown>>;
   if (typeof market === "string")
     return typeof effect === "string" ? `${market}: ${effect}` : market;
+  if (
+    rule === "contains-metal" &&
+    typeof values === "object" &&
+    values !== null &&
+    "metals" in values
+  )
+    return String(values.metals);
   return typeof operation === "string"
     ? operation
     : typeof statement === "string"

@@ -1,6 +1,6 @@
 import type { Records } from "../records/records.ts";
 import { readingStem } from "../records/readings/reading-stem.ts";
-import { marketsWithoutOffer } from "../sheet/handling/offer-section.ts";
+import { isOffered } from "../sheet/handling/offer-section.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
 import { pathParts } from "./figure-index.ts";
@@ -87,7 +87,7 @@ export function usesOf(
         name: sheet.name,
         sections,
         isMixture: sheet.pigments.length > 1,
-        hasCard: marketsWithoutOffer(sheet.cautions).length === 0,
+        hasCard: isOffered(sheet.cautions),
       },
     ];
   });

@@ -1,14 +1,14 @@
-import { isKnown } from "../quantities/figure.ts";
 import { MATCHES_TO, metamerism, type Metamerism } from "../colorimetry/metamerism.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { comparedMasstone, type GlossInReading } from "./compared-masstone.ts";
 import { nearestColours, type LabEntry, type Neighbour } from "./lab-index.ts";
 
 /** Finished sheets held against each other. */
 export interface Collection {
   /** By slug: neighbours that pass for the same in daylight, and what lamplight does to the pair. */
   readonly inTwoLights: ReadonlyMap<string, readonly TwoLights[]>;
-  /** By slug: the nearest masstones in daylight (D65/10), nearest first. */
+  /** By slug: the masstones near it in daylight (D65/10) and in one geometry, nearest first. */
   readonly nearest: ReadonlyMap<string, readonly Neighbour[]>;
 }
 
@@ -18,11 +18,19 @@ export interface TwoLights extends Metamerism {
 
 const NEIGHBOURS = 6;
 
+/** Farther than this [Delta-E00] two masstones are not near each other. Our own limit: no standard draws one. */
+export const NEAR_TO = 5;
+
 export function collectionOf(sheets: readonly Sheet[]): Collection {
-  const nearest = nearestColours(sheets.flatMap(dayEntry), NEIGHBOURS);
+  const nearest = new Map([
+    ...nearestAmong(sheets, "shut out"),
+    ...nearestAmong(sheets, "included"),
+  ]);
   const curves = new Map(
     sheets.flatMap(({ slug, notations: { masstone } }) =>
-      masstone?.curve === undefined ? [] : [[slug, masstone.curve] as const],
+      masstone?.curve === undefined
+        ? []
+        : [[slug, masstone.glossExcludedCurve ?? masstone.curve] as const],
     ),
   );
   return {
@@ -47,13 +55,19 @@ function twoLights(
   });
 }
 
-function dayEntry({ slug, notations }: Sheet): LabEntry[] {
-  const lab = notations.masstone?.lab["D65/10"];
-  if (lab === undefined || !isKnown(lab.L) || !isKnown(lab.a) || !isKnown(lab.b)) return [];
-  return [{ slug, lab: { L: lab.L.value, a: lab.a.value, b: lab.b.value } }];
+/** Masstones that compare, in one geometry each; those of another geometry are no neighbours. */
+function nearestAmong(sheets: readonly Sheet[], gloss: GlossInReading): [string, Neighbour[]][] {
+  const entries = sheets.flatMap(({ slug, notations }): LabEntry[] => {
+    const masstone = comparedMasstone(notations.masstone);
+    return masstone?.gloss === gloss ? [{ slug, lab: masstone.lab }] : [];
+  });
+  return [...nearestColours(entries, NEIGHBOURS)].map(([slug, neighbours]) => [
+    slug,
+    neighbours.filter(({ deltaE00 }) => deltaE00 <= NEAR_TO),
+  ]);
 }
 
-/** Neighbours made of none of a colour's pigments: the same colour from another pigment. */
+/** Matches in daylight made of none of a colour's pigments: the same colour from another pigment. */
 export function sameColourOtherPigment(
   sheet: Sheet,
   sheets: ReadonlyMap<string, Sheet>,
@@ -61,7 +75,9 @@ export function sameColourOtherPigment(
 ): Neighbour[] {
   const own = new Set(sheet.pigments.map(({ slug }) => slug));
   return (nearest.get(sheet.slug) ?? []).filter(
-    ({ slug }) => !(sheets.get(slug)?.pigments ?? []).some((pigment) => own.has(pigment.slug)),
+    ({ slug, deltaE00 }) =>
+      deltaE00 <= MATCHES_TO &&
+      !(sheets.get(slug)?.pigments ?? []).some((pigment) => own.has(pigment.slug)),
   );
 }
 

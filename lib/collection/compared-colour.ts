@@ -9,6 +9,7 @@ import type {
   TintSection,
 } from "../sheet/sheet.ts";
 import type { Collection } from "./collection.ts";
+import { comparedMasstone, largest, type GlossInReading } from "./compared-masstone.ts";
 
 /** A place in a*, b* with the larger of its standard uncertainties. */
 export interface ComparedTint {
@@ -20,7 +21,7 @@ export interface ComparedTint {
 /**
  * One thing that colours are compared in, as plain data, so that a page can carry it:
  * a `number` with its standard uncertainty or an estimate's two ends; a masstone's place in L*a*b*
- * (`colour`, D65/10); a `tint`'s at equal lightness; one `word` of a closed set or a name; a `set` of slugs or codes;
+ * (`colour`, D65/10); a `tint`'s at equal lightness, both with whether gloss is in the reading; one `word` of a closed set or a name; a `set` of slugs or codes;
  * and `apart`, what is known in a way that cannot be held against the others, such as a chip matched by eye.
  */
 export type ComparedAmount =
@@ -30,9 +31,14 @@ export type ComparedAmount =
       readonly L: number;
       readonly a: number;
       readonly b: number;
+      readonly gloss?: GlossInReading;
       readonly uncertainty?: number;
     }
-  | { readonly kind: "tint"; readonly atL: Readonly<Partial<Record<EqualLightness, ComparedTint>>> }
+  | {
+      readonly kind: "tint";
+      readonly atL: Readonly<Partial<Record<EqualLightness, ComparedTint>>>;
+      readonly gloss?: GlossInReading;
+    }
   | { readonly kind: "word"; readonly value: string; readonly standing?: Standing }
   | { readonly kind: "set"; readonly members: readonly string[] }
   | { readonly kind: "apart" };
@@ -94,13 +100,21 @@ export function comparedColour(sheet: Sheet, range: Collection): ComparedColour 
 function inWhite({
   white: { slug },
   atL,
+  steps,
   strengthParts,
 }: TintSection): (readonly [string, ComparedAmount | undefined])[] {
   const places = Object.entries(atL).flatMap(([level, at]) =>
     tint(at).map((place) => [level, place] as const),
   );
   return [
-    [`white.${slug}`, { kind: "tint", atL: Object.fromEntries(places) }],
+    [
+      `white.${slug}`,
+      {
+        kind: "tint",
+        atL: Object.fromEntries(places),
+        gloss: steps.some(({ geometry }) => geometry === "d/8 included") ? "included" : "shut out",
+      },
+    ],
     [`parts.${slug}`, strengthParts === undefined ? undefined : number(strengthParts.byVolume)],
   ];
 }
@@ -129,25 +143,13 @@ function word(
 }
 
 function masstone(notations: MasstoneNotations | undefined): ComparedAmount | undefined {
-  const lab = notations?.lab["D65/10"];
-  if (lab === undefined || !isKnown(lab.L) || !isKnown(lab.a) || !isKnown(lab.b))
+  const compared = comparedMasstone(notations);
+  if (compared === undefined)
     return notations?.munsell === undefined ? undefined : { kind: "apart" };
-  return {
-    kind: "colour",
-    L: lab.L.value,
-    a: lab.a.value,
-    b: lab.b.value,
-    ...largest(lab.L, lab.a, lab.b),
-  };
+  const { lab, gloss, uncertainty } = compared;
+  return { kind: "colour", ...lab, gloss, ...(uncertainty === undefined ? {} : { uncertainty }) };
 }
 
 function tint({ a, b }: Pick<LabFigures, "a" | "b">): ComparedTint[] {
   return isKnown(a) && isKnown(b) ? [{ a: a.value, b: b.value, ...largest(a, b) }] : [];
-}
-
-function largest(...figures: readonly Figure<number>[]): { readonly uncertainty?: number } {
-  const known = figures.flatMap((figure) =>
-    isKnown(figure) && figure.uncertainty !== undefined ? [figure.uncertainty] : [],
-  );
-  return known.length === 0 ? {} : { uncertainty: Math.max(...known) };
 }

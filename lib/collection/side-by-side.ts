@@ -87,7 +87,7 @@ function compared(key: string, colours: readonly ComparedColour[]): Finding {
   const absent = colours
     .filter(({ amounts }) => amounts[key] === undefined)
     .map(({ name }) => name);
-  const comparable = stated.filter(({ amount }) => amount.kind !== "apart");
+  const comparable = inOneGeometry(stated.filter(({ amount }) => amount.kind !== "apart"));
   const apart = stated.filter((one) => !comparable.includes(one)).map(({ name }) => name);
   const found = comparable.length < 2 ? undefined : comparedStated(key, comparable);
   if (apart.length > 0 && found?.verdict !== "differs")
@@ -103,6 +103,13 @@ function compared(key: string, colours: readonly ComparedColour[]): Finding {
       ruling: { rule: "compared-not-stated", values: { names: absent } },
     };
   return found;
+}
+
+/** Colours read as the first of them was: with gloss included and shut out they do not compare. */
+function inOneGeometry(stated: readonly Stated[]): readonly Stated[] {
+  const gloss = ({ amount }: Stated) => ("gloss" in amount ? amount.gloss : undefined);
+  const [first] = stated;
+  return first === undefined ? [] : stated.filter((one) => gloss(one) === gloss(first));
 }
 
 function comparedStated(key: string, stated: readonly Stated[]): Finding {

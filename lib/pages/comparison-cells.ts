@@ -157,7 +157,7 @@ function cautionCells(
   { words }: PageContext,
 ): Record<"label" | "sale", ShownCell> {
   const text = words.pages.compare.cells;
-  const hazard = hazardView(cautions, cautions, "paste", words);
+  const hazard = hazardView(cautions, cautions, words);
   const limits = cautions.restrictions.filter(({ effect }) => effect !== "line");
   const markets = [
     ...new Set(limits.map(({ market }) => words.pages.handling.marketNames[market] ?? market)),

@@ -22,7 +22,6 @@ export function handlingSection({
     label: labelView(
       cautions,
       cautions,
-      "paste",
       {
         heading: isStated ? text.stated : text.workedOut,
         nothing: isStated ? text.nothingStated : text.nothing,
@@ -44,7 +43,6 @@ export function handlingSection({
         labelView(
           part,
           workedOut(part),
-          "powder",
           { heading: text.dryPigment(part.name), nothing: text.dryNothing },
           context,
           place,
@@ -54,7 +52,6 @@ export function handlingSection({
         labelView(
           part,
           workedOut(part),
-          "liquid",
           { heading: text.addition(part.name), nothing: text.dryNothing },
           context,
           place,
@@ -62,7 +59,14 @@ export function handlingSection({
       ),
     ],
     studioHeading: text.studio,
-    studio: studioView(cautions.studio, words),
+    studio: studioView(
+      cautions.studio.filter(({ general }) => !general),
+      words,
+    ),
+    studioGeneral: {
+      text: text.general,
+      link: { text: text.generalLink, href: `${place.root}label/#studio` },
+    },
     marketsHeading: text.markets,
     markets: [...new Set(cautions.restrictions.map(({ market }) => market))].map((market) => ({
       market: text.marketNames[market] ?? market,

@@ -2,6 +2,7 @@ import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
 import type { LabelPageView } from "../present/paint-views.ts";
+import { labelModel } from "../present/label-model.ts";
 import { standingWord } from "../present/standing-view.ts";
 import { statementText } from "../present/statement-text.ts";
 import {
@@ -32,6 +33,7 @@ export function labelPage(context: PageContext, place: PagePlace): LabelPageView
       text.label.unsaid,
       example === undefined ? [] : [labelTable(example, context)],
     ),
+    section("studio", text.studio.heading, text.studio.text, [studioTable(context)]),
     section(
       "pigments",
       text.pigments.heading,
@@ -96,11 +98,13 @@ function exampleSheet({ sheets, records }: PageContext): SheetTexts | undefined 
 function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext): TableView {
   const { columns, label } = words.pages.labelPage;
   const { signalWord, hazardStatements, supplemental, unknown } = sheet.cautions;
+  const { notices } = labelModel(sheet.cautions, words.language, words);
   const hazards = [
     ...(unknown.length === 0 ? [] : [words.pages.handling.unknownInShort]),
     ...(signalWord === null ? [] : [words.signalWords[signalWord]]),
     ...hazardStatements,
     ...supplemental,
+    ...(unknown.length === 0 ? notices : []),
   ].join(", ");
   const [size] = records.colours.get(sheet.slug)?.record.sizes ?? [];
   const held = sheet.fill.fillings
@@ -138,6 +142,35 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
       { text: says },
       { text: here[key as keyof typeof here] },
     ]),
+  };
+}
+
+/** Cautions that every sheet shares, each once. */
+function studioTable({ sheets, words }: PageContext): TableView {
+  const { caption, columns } = words.pages.labelPage.studio;
+  const rows = new Map<string, CellView[]>();
+  for (const { sheet } of sheets) {
+    for (const { general, operation, reason, rule } of sheet.cautions.studio) {
+      if (!general || rows.has(`${operation} ${rule}`)) continue;
+      rows.set(`${operation} ${rule}`, [
+        { text: words.operations[operation] ?? operation },
+        { text: statementText({ rule, values: {} }, words) },
+        {
+          text:
+            reason.rule === "dustiness"
+              ? words.pages.labelPage.studio.dust
+              : statementText(reason, words),
+        },
+      ]);
+    }
+  }
+  const order = Object.keys(words.operations);
+  const at = ([key]: readonly [string, unknown]): number =>
+    order.findIndex((operation) => key.startsWith(operation));
+  return {
+    caption,
+    columns: [{ head: columns.operation }, { head: columns.caution }, { head: columns.reason }],
+    rows: [...rows].toSorted((one, other) => at(one) - at(other)).map(([, cells]) => cells),
   };
 }
 

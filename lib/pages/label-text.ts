@@ -1,15 +1,8 @@
-import { singleStatements } from "../hazard/label/stated-label.ts";
-import {
-  signalWordText,
-  statementInLanguage,
-  unknownToxicityText,
-  type StatementText,
-} from "../hazard/texts/hazard-statement-text.ts";
 import { decimalText } from "../words/number-text.ts";
+import { labelModel, type LabelLine } from "../present/label-model.ts";
 import type { LabelTextView } from "../present/paint-views.ts";
 import { statementText } from "../present/statement-text.ts";
 import { lowerFirst } from "../words/en/pages.ts";
-import { percent } from "../words/en/statements-phrases.ts";
 import type { Words } from "../words/words.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -24,18 +17,21 @@ export function labelTextView({
   context: { records },
 }: SheetPage): LabelTextView {
   const { labelText: text } = words.pages.paint;
-  const { name, contact, languages = [] } = records.workshop;
-  const { smallPackage } = sheet.cautions;
+  const { name, address, telephone, contact, languages = [] } = records.workshop;
+  const { smallPackage, packaging } = sheet.cautions;
+  const remarks = [
+    ...(smallPackage === undefined ? [] : [statementText(smallPackage, words)]),
+    ...packaging.map((one) => statementText(one, words)),
+  ];
   return {
     id: "label",
     heading: words.pages.sections.label,
     lead: text.lead,
-    ...(smallPackage === undefined ? {} : { remark: statementText(smallPackage, words) }),
+    ...(remarks.length === 0 ? {} : { remark: remarks.join(" ") }),
     text: labelText(
       sheet,
       {
-        workshop: name,
-        contact,
+        supplier: [name, address, telephone, contact].filter((line) => line !== undefined),
         sizesMl: (records.colours.get(sheet.slug)?.record.sizes ?? []).map(({ ml }) => ml),
         languages,
       },
@@ -46,38 +42,39 @@ export function labelTextView({
 }
 
 export interface LabelMaker {
-  readonly workshop: string;
-  readonly contact: string | undefined;
+  /** Name, address, telephone, contact: a line each. */
+  readonly supplier: readonly string[];
   /** Contents of its tubes [ml]; left blank when none is recorded. */
   readonly sizesMl: readonly number[];
   /** That the statements are printed in, beside the page's own. */
   readonly languages: readonly Language[];
 }
 
-/** Name, pigments, vehicle, lightfastness as far as it may be said, hazards in full, lot left blank: one line each. */
+/** Product, supplier, pigments, vehicle, lightfastness as far as it may be said, hazards in full, lot left blank: one line each. */
 export function labelText(
   sheet: Sheet,
-  { workshop, contact, sizesMl, languages }: LabelMaker,
+  { supplier, sizesMl, languages }: LabelMaker,
   words: Words,
 ): string {
   const { labelText: text } = words.pages.paint;
   const sizes = sizesMl.map((ml) => `${decimalText(ml, Number.isInteger(ml) ? 0 : 1)}${text.ml}`);
+  const hazards = hazardLines(sheet, words);
   return [
     sheet.name,
-    workshop,
-    ...(contact === undefined ? [] : [contact]),
+    ...supplier,
     "",
     (sheet.pigments.length === 1 ? text.pigment : text.pigments) +
       sheet.pigments.map(pigmentLine).join(", "),
     ...(sheet.vehicle === undefined ? [] : [vehicleLine(sheet, words)]),
     statementText(sheet.permanence.label, words),
     "",
-    ...hazardLines(sheet, words),
-    "",
+    ...(hazards.length === 0 ? [] : [...hazards, ""]),
     ...languages
       .filter((language) => language !== words.language)
       .flatMap((language) => languageLines(sheet, language, words)),
-    `${text.contents}${sizes.length === 0 ? text.blank + text.ml : sizes.join(" / ")}`,
+    ...(sheet.cautions.unknown.length === 0
+      ? [`${text.contents}${sizes.length === 0 ? text.blank + text.ml : sizes.join(" / ")}`]
+      : []),
     `${text.lot}${text.blank}`,
   ].join("\n");
 }
@@ -98,60 +95,43 @@ function vehicleLine({ vehicle, additions }: Sheet, words: Words): string {
   return `${text.vehicle}${lowerFirst(vehicle?.name ?? "")}${additions.length === 0 ? "" : text.with + additions.map(({ name }) => lowerFirst(name)).join(", ")}`;
 }
 
-/** Never fewer than on the first screen; what is not known is said. */
+/** Never fewer than on the first screen; what is not known is said, and what is empty is left empty. */
 function hazardLines({ cautions }: Sheet, words: Words): string[] {
   const { labelText: text } = words.pages.paint;
-  const { signalWord, pictograms, hazardStatements, supplemental, unknown } = cautions;
-  const classified = signalWord !== null || hazardStatements.length > 0 || supplemental.length > 0;
+  const { pictograms, substances, unknown, maker } = cautions;
+  const label = labelModel(cautions, words.language, words);
+  const classified = label.signalWord !== undefined || label.hazards.length > 0;
   return [
-    ...(signalWord === null ? [] : [words.signalWords[signalWord]]),
+    ...(label.signalWord === undefined ? [] : [label.signalWord]),
     ...(pictograms.length === 0
       ? []
       : [
           text.pictograms +
             pictograms.map((code) => `${words.pictograms[code] ?? code} (${code})`).join(", "),
         ]),
-    ...statementLines(cautions, words.language, words),
-    ...(unknown.length === 0 ? [] : [text.hazardsUnknown(unknown)]),
-    ...(classified ? [text.frame(cautions.frame)] : unknown.length === 0 ? [text.noHazards] : []),
+    ...(substances.length === 0 ? [] : [words.pages.handling.substances(substances)]),
+    ...label.hazards.map((line) => printed(line, words.language, words)),
+    ...label.precautions.map((line) => printed(line, words.language, words)),
+    ...label.notices,
+    ...(maker?.ufi === undefined ? [] : [`UFI: ${maker.ufi}`]),
+    ...(classified ? [text.frame(cautions.frame)] : []),
+    ...(unknown.length === 0 ? [] : [text.notForSale]),
   ];
 }
 
 /** The same statements in a further language, under its own name; nothing where the label has none. */
 function languageLines({ cautions }: Sheet, language: Language, words: Words): string[] {
-  const { signalWord } = cautions;
+  const { signalWord, hazards, precautions } = labelModel(cautions, language, words);
   const lines = [
-    ...(signalWord === null ? [] : [signalWordText(signalWord, language).text]),
-    ...statementLines(cautions, language, words),
+    ...(signalWord === undefined ? [] : [signalWord]),
+    ...[...hazards, ...precautions].map((line) => printed(line, language, words)),
   ];
   return lines.length === 0
     ? []
     : [words.pages.handling.languageNames[language] ?? language, ...lines, ""];
 }
 
-/** Hazard, precautionary and supplemental statements, and the line on unknown acute toxicity, as the label prints them. */
-function statementLines(
-  {
-    hazardStatements,
-    precautionaryStatements,
-    supplemental,
-    sensitisers,
-    unknownAcuteToxicity,
-  }: Sheet["cautions"],
-  language: Language,
-  words: Words,
-): string[] {
-  const remarked = ({ text, translationMissing }: StatementText): string =>
-    translationMissing ? `${text} (${translationRemark(language, words)})` : text;
-  const statement = (code: string, names: readonly string[] = []): string =>
-    `${code} ${remarked(statementInLanguage(code, language, { names }))}`;
-  const shares = new Set(
-    unknownAcuteToxicity.map(({ values }) => percent(Number(values["massFraction"]))),
-  );
-  return [
-    ...hazardStatements.flatMap(singleStatements).map((code) => statement(code)),
-    ...precautionaryStatements.map((code) => statement(code)),
-    ...supplemental.map((code) => statement(code, sensitisers)),
-    ...[...shares].map((share) => remarked(unknownToxicityText(share, language))),
-  ];
+function printed({ code, text, isMissing }: LabelLine, language: Language, words: Words): string {
+  const said = isMissing ? `${text} (${translationRemark(language, words)})` : text;
+  return [...(code === undefined ? [] : [code]), ...(said === "" ? [] : [said])].join(" ");
 }

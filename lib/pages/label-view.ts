@@ -1,10 +1,4 @@
 import { isPictogramCode } from "../hazard/classify/hazard-class.ts";
-import type { PaintForm } from "../hazard/classify/frame.ts";
-import {
-  signalWordText,
-  statementInLanguage,
-  unknownToxicityText,
-} from "../hazard/texts/hazard-statement-text.ts";
 import type {
   HazardView,
   LabelLanguageView,
@@ -13,9 +7,9 @@ import type {
   StatementView,
   TraceView,
 } from "../present/handling-views.ts";
+import { labelModel, type LabelLine } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
 import { asMarkup } from "../present/views.ts";
-import { percent } from "../words/en/statements-phrases.ts";
 import type { Words } from "../words/words.ts";
 import { pictogramSvg } from "../plots/pictogram.ts";
 import type { Language } from "../records/schema/terms.ts";
@@ -29,27 +23,26 @@ import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts"
 
 type Basis = Pick<CautionsSection, "frame" | "edition" | "basis" | "maker">;
 
-/** The band of a label: nothing only where nothing is classified and everything known. */
+/** The band of a label: nothing only where nothing is classified, everything known and no metal to be named. */
 export function hazardView(
   part: LabelPart,
   basis: Basis,
-  form: PaintForm,
   words: Words,
   handlingHref?: string,
 ): HazardView | undefined {
-  const statements = bandStatements(part, form, words.language);
-  const gaps = [...part.gaps, ...part.notClassified].map((gap): StatementView => ({
-    text: statementText(gap, words),
-  }));
-  if (part.signalWord === null && statements.length === 0 && gaps.length === 0) return undefined;
+  const { signalWord, notices, hazards } = labelModel(part, words.language, words);
+  if (signalWord === undefined && hazards.length === 0 && notices.length === 0) return undefined;
   return {
-    ...(part.signalWord === null ? {} : { signalWord: words.signalWords[part.signalWord] }),
+    ...(signalWord === undefined ? {} : { signalWord }),
     pictograms: part.pictograms.flatMap((code): PictogramView[] =>
       isPictogramCode(code)
         ? [{ code, name: words.pictograms[code] ?? code, svg: asMarkup(pictogramSvg(code)) }]
         : [],
     ),
-    statements: [...gaps, ...statements],
+    statements: [
+      ...notices.map((text): StatementView => ({ text })),
+      ...hazards.map((line) => lineView(line, words.language)),
+    ],
     basis: basisText(basis, words),
     ...(handlingHref === undefined ? {} : { handlingHref }),
   };
@@ -62,51 +55,12 @@ function basisText({ basis, frame, edition, maker }: Basis, words: Words): strin
     : text.basisStated(frame, maker === undefined ? "" : words.date(maker.date));
 }
 
-/** Hazard and supplemental statements and the line on unknown acute toxicity, which is a label's own. */
-function bandStatements(
-  { hazardStatements, supplemental, sensitisers, unknownAcuteToxicity }: LabelPart,
-  form: PaintForm,
-  language: Language,
-): StatementView[] {
-  const shares = new Set(
-    unknownAcuteToxicity.map(({ values }) => percent(Number(values["massFraction"]))),
-  );
-  return [
-    ...hazardStatements.map((code) => statementView(code, language, form)),
-    ...supplemental.map((code) => statementView(code, language, form, sensitisers)),
-    ...[...shares].map((share) => textView(unknownToxicityText(share, language), language)),
-  ];
-}
-
-/** A statement in a language; "H302+H332" is one statement of two texts. */
-function statementView(
-  code: string,
-  language: Language,
-  form: PaintForm,
-  names: readonly string[] = [],
-): StatementView {
-  const texts = code.startsWith("P")
-    ? [statementInLanguage(code, language, { form })]
-    : code.split("+").map((single) => statementInLanguage(single, language, { names, form }));
-  const missing = texts.some(({ translationMissing }) => translationMissing);
+/** A line where a page of `language` prints it: marked where the text is in another one. */
+function lineView({ code, text, language }: LabelLine, around: Language): StatementView {
   return {
-    code,
-    ...textView(
-      { text: texts.map(({ text }) => text).join(" "), translationMissing: missing },
-      language,
-    ),
-  };
-}
-
-function textView(
-  { text, translationMissing }: { readonly text: string; readonly translationMissing: boolean },
-  language: Language,
-): StatementView & { readonly isMissing?: true } {
-  return {
+    ...(code === undefined ? {} : { code }),
     text,
-    ...(translationMissing && language !== "en"
-      ? { language: "en", isMissing: true as const }
-      : {}),
+    ...(language === around ? {} : { language }),
   };
 }
 
@@ -120,14 +74,13 @@ export interface LabelTexts {
 export function labelView(
   part: LabelPart & Pick<HandledPart, "dataSheet">,
   basis: Basis,
-  form: PaintForm,
   { heading, nothing }: LabelTexts,
   context: PageContext,
   place: PagePlace,
 ): LabelView {
   const { words, records } = context;
   const text = words.pages.handling;
-  const hazard = hazardView(part, basis, form, words);
+  const hazard = hazardView(part, basis, words);
   const others = (records.workshop.languages ?? []).filter(
     (language) => language !== words.language,
   );
@@ -136,21 +89,25 @@ export function labelView(
   const [standing, leftOut] = [traces(part.traces), traces(part.leftOut)];
   return {
     heading,
-    remarks: hazard === undefined ? [nothing] : [],
+    remarks: [
+      ...(hazard === undefined ? [nothing] : []),
+      ...(part.substances.length === 0 ? [] : [text.substances(part.substances)]),
+      ...part.packaging.map((one) => statementText(one, words)),
+    ],
     ...(hazard === undefined ? {} : { hazard }),
     ...(part.classification.length === 0
       ? {}
       : { classification: text.classification(part.classification) }),
     precautionaryHeading: text.precautions,
-    precautionary: part.precautionaryStatements.map((code) =>
-      statementView(code, words.language, form),
+    precautionary: labelModel(part, words.language, words).precautions.map((line) =>
+      lineView(line, words.language),
     ),
     ...(others.length === 0 || isWordless(part)
       ? {}
       : {
           languages: {
             summary: text.languages(others),
-            list: others.map((language) => languageView(part, form, language, words)),
+            list: others.map((language) => languageView(part, language, words)),
             note: text.languageNote,
           },
         }),
@@ -190,25 +147,16 @@ function isWordless({
   );
 }
 
-function languageView(
-  part: LabelPart,
-  form: PaintForm,
-  language: Language,
-  words: Words,
-): LabelLanguageView {
-  const { signalWord, precautionaryStatements } = part;
-  const remarked = (view: StatementView & { readonly isMissing?: true }): StatementView => {
-    const { isMissing, ...plain } = view;
-    return isMissing === true ? { ...plain, remark: translationRemark(language, words) } : plain;
-  };
+function languageView(part: LabelPart, language: Language, words: Words): LabelLanguageView {
+  const { signalWord, hazards, precautions } = labelModel(part, language, words);
   return {
     language,
     name: words.pages.handling.languageNames[language] ?? language,
-    ...(signalWord === null ? {} : { signalWord: signalWordText(signalWord, language).text }),
-    statements: [
-      ...bandStatements(part, form, language),
-      ...precautionaryStatements.map((code) => statementView(code, language, form)),
-    ].map(remarked),
+    ...(signalWord === undefined ? {} : { signalWord }),
+    statements: [...hazards, ...precautions].map((line) => ({
+      ...lineView(line, language),
+      ...(line.isMissing ? { remark: translationRemark(language, words) } : {}),
+    })),
   };
 }
 

@@ -1,5 +1,7 @@
 import { significantText, quantityText } from "../words/number-text.ts";
+import { benchTestCaution } from "../hazard/studio/bench-test.ts";
 import { propertyView } from "../present/property-view.ts";
+import { statementText } from "../present/statement-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import type { PigmentSectionView, PropertyTableView, PropertyView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
@@ -91,6 +93,19 @@ export function pigmentFacts(record: PigmentRecord | undefined, words: Words): P
     ...fact(text.facts.origin, record?.origin),
     ...fact(text.facts.chemistry, record?.chemistry),
     ...fact(text.facts.particle, particle),
-    ...fact(text.facts.benchTest, record?.benchTest),
+    ...fact(text.facts.benchTest, benchTestText(record, words)),
   ];
+}
+
+/** The test with what it takes to make it without harm. */
+function benchTestText(
+  record: Pick<PigmentRecord, "benchTest" | "benchTestWith"> | undefined,
+  words: Words,
+): string | undefined {
+  const { benchTest, benchTestWith = [] } = record ?? {};
+  if (benchTest === undefined) return undefined;
+  return [
+    benchTest,
+    ...benchTestCaution(benchTestWith).map((caution) => statementText(caution, words)),
+  ].join(" ");
 }

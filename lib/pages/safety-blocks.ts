@@ -47,6 +47,7 @@ export function safetyBlocks(handling: HandlingSectionView, page: SheetPage): Bl
             blocks: [{ kind: "lines", lines: handling.markets.map(marketLine) }],
           } as const,
         ]),
+    statement(handling.studioGeneral.text, "body", { link: handling.studioGeneral.link }),
     statement(handling.poisonCentre),
     statement(words.pages.sheetPage.dryPigment, "note", {
       link: {
@@ -62,6 +63,7 @@ export function dryPigmentBlocks(handling: HandlingSectionView, page: SheetPage)
   const dry = operations(page, (operation) => AT_THE_BENCH.has(operation));
   return [
     ...(dry.length === 0 ? [] : [{ kind: "cautions", operations: dry } as const]),
+    statement(handling.studioGeneral.text, "body", { link: handling.studioGeneral.link }),
     ...handling.parts.map((label): Block => ({ kind: "label", label })),
     statement(handling.deference, "note"),
   ];
@@ -75,7 +77,7 @@ function operations(
   { worded: { sheet }, words }: SheetPage,
   wanted: (operation: string) => boolean,
 ): { operation: string; cautions: ReturnType<typeof byReason> }[] {
-  const { studio } = sheet.cautions;
+  const studio = sheet.cautions.studio.filter(({ general }) => !general);
   return [...new Set(studio.map(({ operation }) => operation))].filter(wanted).map((operation) => ({
     operation: words.operations[operation] ?? operation,
     cautions: byReason(

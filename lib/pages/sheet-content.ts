@@ -30,7 +30,7 @@ export function sheetContent(
   const page: SheetPage = { context, worded, place, words };
   const text = words.pages.sheet;
   const panel = sheetPanel(worded, words, "panel");
-  const hazard = hazardView(sheet.cautions, sheet.cautions, "paste", words, "#handling");
+  const hazard = hazardView(sheet.cautions, sheet.cautions, words, "#handling");
   const mixture = mixturePart(page);
   return {
     ...pageHead(context, place, sheet.name, text.description(sheet.name, madeOfText(sheet, words))),

@@ -25,7 +25,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     sheet.name,
     words.pages.sheet.description(sheet.name, madeOfText(sheet, words)),
   );
-  const hazard = hazardView(sheet.cautions, sheet.cautions, "paste", words, "#handling");
+  const hazard = hazardView(sheet.cautions, sheet.cautions, words, "#handling");
   const tints = tintsBlock(sheet, words);
   const colour = ownColour(sheet.notations.masstone);
   const sections = sheetSections(page);
@@ -74,7 +74,8 @@ export function plainSentence(sheet: Sheet, { words, sheets }: PageContext): str
 function offerTexts({ offer }: Sheet, words: PageContext["words"]): string[] {
   if (offer === undefined) return [];
   const text = words.pages.handling.offer;
-  const { sizes, currency, withheldFor } = offer;
+  const { sizes, currency, withheldFor, notClassified } = offer;
+  if (notClassified !== undefined) return [text.notClassified(notClassified)];
   if (withheldFor.length > 0)
     return [
       words.pages.sheetPage.noPrice(withheldFor.map((market) => text.markets[market] ?? market)),

@@ -95,6 +95,8 @@ export interface HandlingSectionView extends SectionView {
     readonly operation: string;
     readonly cautions: readonly CautionView[];
   }[];
+  /** What holds for every colour, in a sentence; where it stands with its reasons. */
+  readonly studioGeneral: { readonly text: string; readonly link: LinkView };
   readonly marketsHeading: string;
   readonly markets: readonly {
     readonly market: string;

@@ -190,7 +190,7 @@ function backParagraphs(
     statements.flatMap(({ code, texts }) =>
       texts.map((one, i) =>
         caution(one.text, i === 0 ? 1.3 : 1.1, {
-          lead: i === 0 ? code : "",
+          lead: i === 0 ? (code ?? "") : "",
           ...inLanguage(one.language),
         }),
       ),
@@ -203,7 +203,7 @@ function backParagraphs(
             .flatMap(({ code, texts }) =>
               texts
                 .filter((one) => one.language === language)
-                .map(({ text: said }) => `${code}\u00a0${said}`),
+                .map(({ text: said }) => coded(code, said)),
             )
             .join(" "),
           1.5,
@@ -229,11 +229,11 @@ function backParagraphs(
       : [caution(label.signalWords.join(" \u00b7 "), 2.4, { tag: "H3", face: "sans bold" })]),
     ...(runIn
       ? label.statements.flatMap(({ code, texts }) =>
-          texts.map((one) => caution(`${code}\u00a0${one.text}`, 1.2, inLanguage(one.language))),
+          texts.map((one) => caution(coded(code, one.text), 1.2, inLanguage(one.language))),
         )
       : listed(label.statements)),
     ...(runIn ? inOne : listed)(label.precautions),
-    ...(label.unknown === undefined ? [] : [caution(label.unknown, 2.2, { face: "sans bold" })]),
+    ...(label.notice === undefined ? [] : [caution(label.notice, 2.2, { face: "sans bold" })]),
     ...(content.rags === undefined ? [] : [caution(content.rags, 2.2)]),
     caution(content.poisonCentre, 2.2),
     caution(content.deference, 2.2),
@@ -244,6 +244,11 @@ function backParagraphs(
     ),
     note([...content.imprint, text.revision(revision)].join(" \u00b7 ")),
   ];
+}
+
+/** A statement after its code, where it has one. */
+function coded(code: string | undefined, text: string): string {
+  return code === undefined ? text : `${code}\u00a0${text}`;
 }
 
 /** "Opacity: opaque (derived)" */

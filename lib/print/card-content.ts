@@ -65,14 +65,15 @@ export interface CardLabel {
   /** H and EUH, in the label's order. */
   readonly statements: readonly CardStatement[];
   readonly precautions: readonly CardStatement[];
-  /** What has no hazard data, and is to be treated as hazardous. */
-  readonly unknown?: string;
+  /** What is not known, and metals that no statement tells of. */
+  readonly notice?: string;
   /** "Worked out from the suppliers' data by EU CLP ..."; absent where the label is empty. */
   readonly basis?: string;
 }
 
 export interface CardStatement {
-  readonly code: string;
+  /** Absent of a line that has none. */
+  readonly code?: string;
   /** One a language; a language without an official text stays out, since English always stands there. */
   readonly texts: readonly { readonly language: Language; readonly text: string }[];
 }

@@ -1,5 +1,4 @@
 import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
-import { signalWordText, statementInLanguage } from "../hazard/texts/hazard-statement-text.ts";
 import { poisonCentreLine } from "../pages/handling-section.ts";
 import { coloursLetDownIn } from "../pages/colours-tinted-with.ts";
 import { madeOf } from "../pages/made-of.ts";
@@ -7,6 +6,7 @@ import { ownColour } from "../pages/screen-swatch.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { decimalText } from "../words/number-text.ts";
 import { inSentence, upperFirst } from "../words/en/pages.ts";
+import { labelModel, type LabelLine } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Words } from "../words/words.ts";
 import type { Language } from "../records/schema/terms.ts";
@@ -153,32 +153,23 @@ function cardSentence(
 }
 
 function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Language[]): CardLabel {
-  const {
-    signalWord,
-    pictograms,
-    hazardStatements,
-    precautionaryStatements,
-    supplemental,
-    sensitisers,
-    unknown,
-  } = cautions;
   const text = words.pages.handling;
-  const classified = signalWord !== null || hazardStatements.length > 0 || supplemental.length > 0;
+  const labels = languages.map((language) => labelModel(cautions, language, words));
+  const { notices, signalWord, hazards } = labelModel(cautions, words.language, words);
   return {
-    signalWords:
-      signalWord === null
-        ? []
-        : [...new Set(languages.map((language) => signalWordText(signalWord, language).text))],
-    pictograms: pictograms.map((code) => ({
+    signalWords: [
+      ...new Set(
+        labels.flatMap((label) => (label.signalWord === undefined ? [] : [label.signalWord])),
+      ),
+    ],
+    pictograms: cautions.pictograms.map((code) => ({
       code: code as PictogramCode,
       name: words.pictograms[code] ?? code,
     })),
-    statements: [...hazardStatements, ...supplemental].map((code) =>
-      cardStatement(code, languages, sensitisers),
-    ),
-    precautions: precautionaryStatements.map((code) => cardStatement(code, languages)),
-    ...(unknown.length === 0 ? {} : { unknown: text.unknown(unknown) }),
-    ...(!classified
+    statements: cardStatements(labels.map((label) => label.hazards)),
+    precautions: cardStatements(labels.map(({ precautions }) => precautions)),
+    ...(notices.length === 0 ? {} : { notice: notices.join(" ") }),
+    ...(signalWord === undefined && hazards.length === 0
       ? {}
       : {
           basis:
@@ -192,20 +183,20 @@ function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Langua
   };
 }
 
-/** English stands wherever another language lacks the official text. */
-function cardStatement(
-  code: string,
-  languages: readonly Language[],
-  names: readonly string[] = [],
-): CardStatement {
-  const texts = languages.map((language) => statementInLanguage(code, language, { names }));
-  const seen = new Set<string>();
-  return {
-    code,
-    texts: texts
-      .filter(({ language }) => !seen.has(language) && seen.add(language))
-      .map(({ language, text }) => ({ language, text })),
-  };
+/** The same lines in each language; one that stands in English for want of its own text is not printed twice. */
+function cardStatements(labels: readonly (readonly LabelLine[])[]): CardStatement[] {
+  const [first = []] = labels;
+  return first.map(({ code }, i) => {
+    const lines = labels.flatMap((label) => label[i] ?? []);
+    return {
+      ...(code === undefined ? {} : { code }),
+      texts: lines
+        .filter(
+          ({ language }, at) => lines.findIndex((other) => other.language === language) === at,
+        )
+        .map(({ language, text }) => ({ language, text })),
+    };
+  });
 }
 
 /** As the sheet offers it: without a price where a market of the workshop forbids one. */

@@ -30,7 +30,7 @@ export function cardStates(content: CardContent): CardStates {
     pictograms: line(label.pictograms.map(({ name }) => name)),
     statements: line(label.statements.map(statementText)),
     precautions: line(label.precautions.map(statementText)),
-    unknown: label.unknown,
+    unknown: label.notice,
     rags: content.rags,
     sizes: line(
       content.sizes.map(({ size, price }) => (price === undefined ? size : `${size} ${price}`)),
@@ -57,5 +57,6 @@ function swatchText({ caption, lab: { L, a, b }, standing }: CardSwatch): string
 }
 
 function statementText({ code, texts }: CardStatement): string {
-  return `${code} ${texts.map(({ text }) => text).join(" / ")}`;
+  const text = texts.map((one) => one.text).join(" / ");
+  return code === undefined ? text : `${code} ${text}`;
 }

@@ -51,10 +51,13 @@ export function cardsPage(
     })),
     withoutHeading: text.withoutHeading,
     without: [
-      ...without.map(({ slug, name, markets }) => ({
+      ...without.map(({ slug, name, markets, notClassified }) => ({
         name,
         href: `${place.root}colours/${slug}/`,
-        reason: text.without(markets.map((market) => handling.offer.markets[market] ?? market)),
+        reason:
+          notClassified.length > 0
+            ? text.notClassified
+            : text.without(markets.map((market) => handling.offer.markets[market] ?? market)),
       })),
       ...faults.map(({ slug, name, message }) => ({
         name,

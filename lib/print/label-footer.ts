@@ -72,8 +72,7 @@ export function cautionFoot(plan: CardPlan, room: FootRoom): CautionFoot {
         : caution(room.shown.ragsInWords ? text.ragLead : text.ragShort),
     );
   }
-  if (content.label.unknown !== undefined)
-    put(caution(content.label.unknown, widthMm, "sans bold"));
+  if (content.label.notice !== undefined) put(caution(content.label.notice, widthMm, "sans bold"));
   const label = labelBlocks(plan, room, bottom, widthMm, cautionPt, caution);
   return {
     blocks: [...label.blocks, ...up, ...address.blocks],

@@ -1,4 +1,4 @@
-import { marketsWithoutOffer } from "../sheet/handling/offer-section.ts";
+import { isOffered, marketsWithoutOffer } from "../sheet/handling/offer-section.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Language, Market } from "../records/schema/terms.ts";
@@ -27,6 +27,8 @@ export interface WithoutCard {
   readonly slug: string;
   readonly name: string;
   readonly markets: readonly Market[];
+  /** Ingredients without hazard data. */
+  readonly notClassified: readonly string[];
 }
 
 export interface RangeCards {
@@ -43,12 +45,15 @@ export function rangeCards(context: PageContext): RangeCards {
     slug: sheet.slug,
     name: sheet.name,
     markets: marketsWithoutOffer(sheet.cautions),
+    notClassified: sheet.cautions.unknown,
   }));
   return {
-    cards: context.sheets.flatMap((worded, i) =>
-      (withheld[i]?.markets.length ?? 0) > 0 ? [] : [statedCard(worded, context, languages)],
+    cards: context.sheets.flatMap((worded) =>
+      isOffered(worded.sheet.cautions) ? [statedCard(worded, context, languages)] : [],
     ),
-    without: withheld.filter(({ markets }) => markets.length > 0),
+    without: withheld.filter(
+      ({ markets, notClassified }) => markets.length > 0 || notClassified.length > 0,
+    ),
   };
 }
 

@@ -156,10 +156,10 @@ export function handlingOnPaper({ handling }: PrintedView, style: PaperStyle): F
       ],
     ),
     ...parts.flatMap((part) => partOnPaper(part, style)),
+    subHeading(handling.studioHeading, style),
     ...(studio.length === 0
       ? []
       : [
-          subHeading(handling.studioHeading, style),
           list(
             studio.map(({ operation, cautions }) => [
               { text: `${operation}: `, face: "sans bold" },
@@ -169,6 +169,7 @@ export function handlingOnPaper({ handling }: PrintedView, style: PaperStyle): F
             { ...small, marker: "" },
           ),
         ]),
+    paragraph(sans(handling.studioGeneral.text), style, small),
     ...(markets.length === 0
       ? []
       : [

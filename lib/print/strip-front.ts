@@ -167,7 +167,7 @@ function stripLabel(
   },
 ): Block[] | undefined {
   const { cards: text } = words.pages;
-  const { pictograms, signalWords, unknown, statements } = content.label;
+  const { pictograms, signalWords, notice, statements } = content.label;
   const count = pictograms.length;
   const sideMm =
     count === 0 ? 0 : Math.min(PICTOGRAM.most, Math.max(PICTOGRAM.least, (widthMm - 16) / count));
@@ -177,7 +177,7 @@ function stripLabel(
     ...(signalWords.length === 0
       ? []
       : [cautionLines(signalWords.join(" \u00b7 "), "sans bold", room, measure)]),
-    ...(unknown === undefined ? [] : [cautionLines(unknown, "sans bold", room, measure)]),
+    ...(notice === undefined ? [] : [cautionLines(notice, "sans bold", room, measure)]),
     ...(content.rags === undefined ? [] : [cautionLines(text.ragStrip, "sans", room, measure)]),
     ...(statements.length === 0 ? [] : [cautionLines(text.overleaf, "sans", room, measure)]),
   ];

@@ -1,20 +1,26 @@
 import { classificationFaults, type HazardFault } from "../hazard/classify/classification.ts";
 import { statedLabelFaults } from "../hazard/label/stated-label.ts";
+import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
+import { metalRow, type Metal, type MetalTables } from "../hazard/studio/metal-content.ts";
+import { heatedMetals } from "../hazard/studio/bench-test.ts";
 import type { PigmentIdentity } from "../hazard/classify/substance.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { hazardMetals } from "./hazard-metals.ts";
 import type { Parsed, ParsedFiles } from "./parsed-files.ts";
 import type { HazardForm, HazardRecord } from "./schema/hazard-form.ts";
+import type { PigmentRecord } from "./schema/pigment.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** Classifications, components and label elements that are of no closed list or make no whole, each at its line. */
-export function hazardFaults(files: ParsedFiles): Diagnostic[] {
-  const pigments = [...files.pigments.values()].flatMap((parsed) =>
-    substanceFaults(parsed, parsed.record),
-  );
+export function hazardFaults(files: ParsedFiles, { metals }: HazardKnowledge): Diagnostic[] {
+  const pigments = [...files.pigments.values()].flatMap((parsed) => [
+    ...substanceFaults(parsed, parsed.record, metals),
+    ...arsenicFaults(parsed, metals),
+    ...benchTestFaults(parsed, metals),
+  ]);
   const vehicles = [...files.vehicles.values()].flatMap((parsed) => [
-    ...substanceFaults(parsed, parsed.record),
+    ...substanceFaults(parsed, parsed.record, metals),
     ...twoLists(parsed),
   ]);
   const labels = [...files.colours.values()].flatMap((parsed) => {
@@ -32,11 +38,12 @@ type Substance = PigmentIdentity & Omit<HazardRecord, "components">;
 function substanceFaults(
   parsed: Parsed<unknown>,
   record: Substance & Pick<HazardRecord, "components">,
+  tables: MetalTables,
 ): Diagnostic[] {
   const components = record.components ?? [];
   return [
-    ...classified(parsed, record, []),
-    ...components.flatMap((one, i) => classified(parsed, one, ["components", i])),
+    ...classified(parsed, record, [], tables),
+    ...components.flatMap((one, i) => classified(parsed, one, ["components", i], tables)),
     ...(components.length === 0
       ? []
       : wholeFaults(
@@ -63,8 +70,9 @@ function classified(
   parsed: Parsed<unknown>,
   substance: Substance,
   above: RecordPath,
+  tables: MetalTables,
 ): Diagnostic[] {
-  const metals = hazardMetals(substance);
+  const metals = hazardMetals(substance, tables);
   return (substance.hazards ?? []).flatMap((hazard, i) => {
     const at = [...above, "hazards", i];
     // A bare code is the whole entry, and what the science calls specific limits a record calls limits.
@@ -97,6 +105,47 @@ function classified(
       ),
     ];
   });
+}
+
+/** A pigment that holds arsenic is never without hazard: an empty list is refused. */
+function arsenicFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Diagnostic[] {
+  if (record.hazards?.length !== 0 || hazardMetals(record, tables).arsenic === undefined) return [];
+  return [
+    {
+      severity: "error",
+      rule: "records/arsenic-without-hazard",
+      place: yaml.place(["hazards"]),
+      message: `${record.name} holds arsenic, and its list of hazards is empty: arsenic compounds are toxic and carcinogenic`,
+      actual: record.name,
+      expected: "what section 2 of its supplier's safety data sheet states",
+      hint: "without a paper leave the key out, and the colour is treated as hazardous and not offered",
+    },
+  ];
+}
+
+/** A test that would heat a metal which must never be heated. */
+function benchTestFaults(
+  { record, yaml }: Parsed<PigmentRecord>,
+  tables: MetalTables,
+): Diagnostic[] {
+  const { benchTestWith = [] } = record;
+  const held = Object.keys(hazardMetals(record, tables)) as Metal[];
+  const heated = heatedMetals(
+    benchTestWith,
+    held.map((metal) => metalRow(metal, tables)),
+  );
+  return heated.length === 0
+    ? []
+    : [
+        {
+          severity: "error",
+          rule: "records/bench-test",
+          place: yaml.place(["benchTestWith"]),
+          message: `This bench test heats a pigment that holds ${heated.map(({ metal }) => metal).join(" and ")}, which must never be heated`,
+          actual: heated.map(({ metal }) => metal).join(", "),
+          expected: "a test without heat",
+        },
+      ];
 }
 
 function formFaults(hazard: HazardForm): HazardFault[] {
@@ -149,12 +198,12 @@ function twoLists(
 }
 
 function diagnostic(
-  { path, message, actual, expected, nearest }: HazardFault,
+  { path, message, actual, expected, nearest, severity }: HazardFault,
   { yaml }: Parsed<unknown>,
   above: RecordPath,
 ): Diagnostic {
   return {
-    severity: "error",
+    severity: severity ?? "error",
     rule: "records/hazard",
     place: yaml.place([...above, ...path]),
     message,

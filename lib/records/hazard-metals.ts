@@ -3,6 +3,7 @@ import {
   metalShares,
   type Metal,
   type MetalShares,
+  type MetalTables,
 } from "../hazard/studio/metal-content.ts";
 import type { PigmentIdentity } from "../hazard/classify/substance.ts";
 import type { HazardRecord } from "./schema/hazard-form.ts";
@@ -12,16 +13,15 @@ import type { HazardRecord } from "./schema/hazard-form.ts";
  * mass: those that its CAS number or Colour Index name tells, each in the share
  * that the record gives it. A list that leaves one out does not hide it.
  */
-export function hazardMetals({
-  casNumber,
-  colourIndexName,
-  metals = [],
-}: PigmentIdentity & Pick<HazardRecord, "metals">): MetalShares {
+export function hazardMetals(
+  { casNumber, colourIndexName, metals = [] }: PigmentIdentity & Pick<HazardRecord, "metals">,
+  tables: MetalTables,
+): MetalShares {
   const recorded = metals.flatMap(({ metal, percent }) =>
     isHazardMetal(metal) ? [[metal, percent / 100] as const] : [],
   );
   const shares: MetalShares = Object.fromEntries(recorded);
-  return { ...metalShares({ casNumber, colourIndexName }), ...shares };
+  return { ...metalShares({ casNumber, colourIndexName }, tables), ...shares };
 }
 
 function isHazardMetal(metal: string): metal is Metal {

@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { hazardKnowledge } from "../knowledge/hazard-tables.ts";
 import { knowledgeOf } from "../knowledge/pigment-knowledge.ts";
 import { loadedTables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
@@ -37,21 +38,22 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const { tables, diagnostics: ofTables } = loadedTables();
   const diagnostics = [...ofTables, ...tree.diagnostics];
   const knowledge = tables === undefined ? undefined : knowledgeOf(tables);
+  const hazard = tables === undefined ? undefined : hazardKnowledge(tables);
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const read = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
   const chart = resolvedGrounds(files.workshop, resolver);
   const colours = read.map((colour) => withNoise(colour, resolver));
   const grounds = chart && {
-    black: resolver.withWorkshopNoise(chart.black),
-    white: resolver.withWorkshopNoise(chart.white),
+    black: resolver.withReplicateNoise(chart.black),
+    white: resolver.withReplicateNoise(chart.white),
   };
   diagnostics.push(
     ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
     ...tradeFaults(files),
     ...(knowledge === undefined ? [] : pigmentFaults(files, knowledge)),
     ...paintFaults(files),
-    ...hazardFaults(files),
+    ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...claimFaults(files),
     ...pairFaults(files),
   );
@@ -59,6 +61,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const sorted = inOrder(diagnostics);
   if (
     knowledge === undefined ||
+    hazard === undefined ||
     files.workshop === undefined ||
     sorted.some(({ severity }) => severity === "error")
   )
@@ -80,6 +83,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   return {
     diagnostics: sorted,
     records: {
+      hazardKnowledge: hazard,
       workshop: files.workshop.record,
       workshopPlace: files.workshop.yaml.place,
       ...(grounds === undefined ? {} : { grounds }),
@@ -150,13 +154,13 @@ function resolvedColour(
   };
 }
 
-/** A colour with the noise of the workshop's own replicates, which only all its records together show. */
-function withNoise(colour: Colour, { withWorkshopNoise }: ReadingResolver): Colour {
+/** A colour with the noise that replicates show, which only all that is read of a file tells. */
+function withNoise(colour: Colour, { withReplicateNoise }: ReadingResolver): Colour {
   return {
     ...colour,
-    ...(colour.masstone === undefined ? {} : { masstone: withWorkshopNoise(colour.masstone) }),
-    tints: colour.tints.map((tint) => ({ ...tint, reading: withWorkshopNoise(tint.reading) })),
-    films: colour.films.map((film) => ({ ...film, reading: withWorkshopNoise(film.reading) })),
+    ...(colour.masstone === undefined ? {} : { masstone: withReplicateNoise(colour.masstone) }),
+    tints: colour.tints.map((tint) => ({ ...tint, reading: withReplicateNoise(tint.reading) })),
+    films: colour.films.map((film) => ({ ...film, reading: withReplicateNoise(film.reading) })),
   };
 }
 

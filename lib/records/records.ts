@@ -1,6 +1,7 @@
 import type { ReadingNoise } from "../colorimetry/reading-noise.ts";
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
@@ -33,7 +34,7 @@ export interface SpectrumReading extends ReadingOrigin {
   readonly count: number;
   readonly geometry: Geometry;
   readonly surface?: Surface;
-  /** What the workshop states of its instrument, else by its replicates; of the mean where several were averaged. */
+  /** What the workshop states of its instrument, else by the replicates in its file; of the mean where several were averaged. */
   readonly noise: ReadingNoise;
 }
 
@@ -103,6 +104,8 @@ export interface Answer extends Checked<AnswerRecord> {
 
 /** A workshop's checked records: every reference in them leads somewhere. Maps are in order of slug. */
 export interface Records {
+  /** What the hazard room knows by its tables. */
+  readonly hazardKnowledge: HazardKnowledge;
   readonly workshop: WorkshopRecord;
   /** Where in workshop.yaml a value stands. */
   readonly workshopPlace: Checked<WorkshopRecord>["place"];

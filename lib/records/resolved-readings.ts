@@ -29,8 +29,8 @@ type LabForm = Extract<ReadingForm, { lab: unknown }>;
 /** Turns what a record says of a reading into the reading itself, or into complaints at the record's line. */
 export interface ReadingResolver {
   readonly resolve: (form: ReadingForm, yaml: YamlRecord, path: RecordPath) => Reading | undefined;
-  /** The same reading with the noise that the workshop's replicates show, once all records are resolved; as stated where it is stated. */
-  readonly withWorkshopNoise: <R extends Reading>(reading: R) => R;
+  /** The same reading with the noise that the replicates of its own file show, once all records are resolved; as stated where it is stated. */
+  readonly withReplicateNoise: <R extends Reading>(reading: R) => R;
   /** Names of the reading files that some record has asked for. */
   readonly used: ReadonlySet<string>;
 }
@@ -52,9 +52,9 @@ export function readingResolver(
   const used = new Set<string>();
   const doubted = new Set<string>();
   const spectra = new Map<string, Spectrum | undefined>();
-  const replicates = new Map<string, readonly Spectrum[]>();
-  const unstated = new Set<Reading>();
-  let workshopNoise: ReadingNoise | undefined;
+  const replicates = new Map<string, Map<string, readonly Spectrum[]>>();
+  const unstated = new Map<Reading, string>();
+  const noiseByFile = new Map<string, ReadingNoise>();
 
   function complain(
     yaml: YamlRecord,
@@ -199,8 +199,10 @@ export function readingResolver(
         expected: "one grid for readings that are averaged",
       });
     }
-    if (read.length > 1)
-      replicates.set(JSON.stringify([named.stem, columns.map(({ name }) => name)]), read);
+    if (read.length > 1) {
+      const sets = replicates.get(named.stem) ?? new Map<string, readonly Spectrum[]>();
+      replicates.set(named.stem, sets.set(JSON.stringify(columns.map(({ name }) => name)), read));
+    }
     const surface: Surface | undefined = form.surface ?? defaults?.surface;
     const uncertainty = form.uncertainty ?? defaults?.uncertainty;
     const resolved: SpectrumReading = {
@@ -213,16 +215,19 @@ export function readingResolver(
       origin: `${named.reading.format}, ${form.reading}, ${columns.map(({ name }) => name).join(" + ")}`,
       ...(form.date === undefined ? {} : { date: form.date }),
     };
-    if (uncertainty === undefined) unstated.add(resolved);
+    if (uncertainty === undefined) unstated.set(resolved, named.stem);
     return resolved;
   }
 
   return {
     used,
-    withWorkshopNoise: (reading) => {
-      if (reading.form !== "spectrum" || !unstated.has(reading)) return reading;
-      workshopNoise ??= replicateNoise([...replicates.values()]);
-      return { ...reading, noise: noiseOfMean(workshopNoise, reading.count) };
+    withReplicateNoise: (reading) => {
+      const stem = unstated.get(reading);
+      if (reading.form !== "spectrum" || stem === undefined) return reading;
+      const noise =
+        noiseByFile.get(stem) ?? replicateNoise([...(replicates.get(stem)?.values() ?? [])]);
+      noiseByFile.set(stem, noise);
+      return { ...reading, noise: noiseOfMean(noise, reading.count) };
     },
     resolve: (form, yaml, path) => {
       if ("reading" in form) return spectrumReading(form, yaml, path);

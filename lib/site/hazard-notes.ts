@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { textsToReview, UNKNOWN_TOXICITY_LINE } from "../hazard/texts/hazard-statement-text.ts";
+import { signalWordKey, textsToReview } from "../hazard/texts/statement-texts.ts";
 import { ends } from "../quantities/interval.ts";
 import type { Checked, Records } from "../records/records.ts";
 import type { HazardRecord } from "../records/schema/hazard-form.ts";
@@ -14,14 +14,51 @@ import type { Sheet } from "../sheet/sheet.ts";
  */
 export function hazardNotes(sheets: readonly Sheet[], records: Records): Diagnostic[] {
   return [
+    ...supplierNotes(records),
+    ...tradeNames(sheets, records),
     ...[...records.pigments.values(), ...records.vehicles.values()].flatMap((checked) => [
       ...withoutData(checked),
       ...shortOfTheWhole(checked),
     ]),
     ...(records.workshop.languages ?? ["en"]).flatMap((language, i) =>
-      reviewed(sheets, language, records.workshopPlace(["languages", i])),
+      reviewed(sheets, language, records, records.workshopPlace(["languages", i])),
     ),
   ];
+}
+
+/** What a label has to say of its supplier and the workshop's record does not hold. */
+function supplierNotes({ workshop, workshopPlace }: Records): Diagnostic[] {
+  return (["address", "telephone"] as const).flatMap((key) =>
+    workshop[key] === undefined
+      ? [
+          note(
+            "hazard/supplier-incomplete",
+            { ...workshopPlace([]), path: "" },
+            `A label has to give its supplier's ${key}, and workshop.yaml has none`,
+            "the label text leaves it out until then",
+          ),
+        ]
+      : [],
+  );
+}
+
+/** EUH208 names a substance: a record that is bought as a mixture, without its components, gives its trade name alone. */
+function tradeNames(sheets: readonly Sheet[], { vehicles }: Records): Diagnostic[] {
+  const named = new Set(sheets.flatMap(({ cautions }) => cautions.sensitisers));
+  return [...vehicles.values()]
+    .filter(
+      ({ record: { name, casNumber, components } }) =>
+        named.has(name) && casNumber === undefined && components === undefined,
+    )
+    .map(({ record: { name }, place }) => ({
+      ...note(
+        "hazard/trade-name",
+        { ...place([]), path: "" },
+        `EUH208 would name ${name}, a trade name, where the substance itself is wanted, under components`,
+        "a trade name tells nobody what he is allergic to",
+      ),
+      severity: "warning",
+    }));
 }
 
 type Substance = Checked<Pick<HazardRecord, "hazards" | "components"> & { readonly name: string }>;
@@ -72,10 +109,11 @@ function carried(sheets: readonly Sheet[]): string[] {
   ]);
   return [
     ...new Set(
-      labels.flatMap(({ texts, unknownAcuteToxicity }) => [
-        ...Object.keys(texts),
-        ...(unknownAcuteToxicity.length === 0 ? [] : [UNKNOWN_TOXICITY_LINE]),
-      ]),
+      labels.flatMap(({ texts }) =>
+        Object.keys(texts).map((key) =>
+          key === "Danger" || key === "Warning" ? signalWordKey(key) : key,
+        ),
+      ),
     ),
   ].sort();
 }
@@ -83,9 +121,10 @@ function carried(sheets: readonly Sheet[]): string[] {
 function reviewed(
   sheets: readonly Sheet[],
   language: Language,
+  { hazardKnowledge: { texts } }: Records,
   place: Diagnostic["place"],
 ): Diagnostic[] {
-  const { missing, fromMemory } = textsToReview(carried(sheets), language);
+  const { missing, fromMemory } = textsToReview(texts, carried(sheets), language);
   return [
     ...(missing.length === 0
       ? []

@@ -7,13 +7,13 @@ export const HAZARD_SOURCES = {
     citation:
       "Regulation (EC) No 1272/2008 on classification, labelling and packaging of substances and mixtures (CLP), consolidated.",
     standing: "read",
-    note: "Read: the limits for reproductive toxicity (Table 3.7.2), repeated exposure, skin corrosion, aquatic relevance, acute toxicity ranges. The official text is the Official Journal's.",
+    note: "The limits of Annex I were held against the text consolidated on 1 July 2026 (02008R1272-20260701). The official text is the Official Journal's.",
   },
   "clp-1272-2008-memory": {
     citation:
       "Regulation (EC) No 1272/2008 (CLP), Annex I: limits and rules recalled without the text at hand.",
     standing: "memory",
-    note: "Limits for carcinogens, mutagens, sensitisers, eye damage and the aquatic sums; point estimates of acute toxicity; precedence of pictograms; reductions for small packages.",
+    note: "Precedence of pictograms and statements, reductions for small packages, flammable liquids, the ozone layer.",
   },
   "clp-annex-2-memory": {
     citation:
@@ -21,18 +21,31 @@ export const HAZARD_SOURCES = {
     standing: "memory",
     note: "EUH201 and EUH201A above .15 % of lead as metal, EUH208 at the elicitation limit; that EUH210 has trace conditions was read.",
   },
-  "clp-annex-3": {
-    short: "CLP, Annex III",
+  "clp-statements-2025": {
+    short: "CLP, Annexes II to IV",
     citation:
-      "Regulation (EC) No 1272/2008 (CLP), Annex III: hazard statements in the languages of the Union.",
+      "Regulation (EC) No 1272/2008 (CLP), Annexes II to IV: hazard, supplemental and precautionary statements in the languages of the Union, consolidated on 1 September 2025; extraction under CC BY 4.0, (c) European Union.",
     standing: "read",
-    note: "Read in public lists, language by language; a text from memory is marked so beside it.",
+    note: "Read in the extraction that lib/hazard/texts/clp-statements.csv holds; the official text is the Official Journal's.",
+  },
+  "clp-new-classes-2023": {
+    short: "Regulation (EU) 2023/707",
+    citation:
+      "Commission Delegated Regulation (EU) 2023/707 of 19 December 2022: endocrine disruption, PBT, vPvB, PMT and vPvM. OJ L 93, 31.3.2023, p. 7.",
+    standing: "read",
+    note: "New mixtures since 1 May 2026, all from 1 May 2028. Read: classes, statements and dates; that they bear a signal word and no pictogram is from memory.",
+  },
+  "colour-index-memory": {
+    short: "Colour Index and CAS numbers",
+    citation: "Colour Index generic names and CAS numbers with what they stand for, recalled.",
+    standing: "memory",
+    note: "Tells which metal a pigment holds; the supplier's paper decides.",
   },
   "clp-annex-4-memory": {
     citation:
       "Regulation (EC) No 1272/2008 (CLP), Annexes III and IV: hazard and precautionary statements recalled without the text at hand.",
     standing: "memory",
-    note: "Wording to be reviewed against the Official Journal before it is printed on a label.",
+    note: "Completions of open statements, signal words and the United Nations' own statements; to be reviewed before they are printed on a label.",
   },
   "clp-annex-6-memory": {
     citation:
@@ -66,12 +79,12 @@ export const HAZARD_SOURCES = {
     standing: "memory",
     note: "The wording is being revised.",
   },
-  "un-ghs-rev-10": {
-    short: "UN GHS Rev. 10",
+  "un-ghs-rev-11": {
+    short: "UN GHS Rev. 11",
     citation:
-      "United Nations (2023). Globally Harmonized System of Classification and Labelling of Chemicals (GHS), tenth revised edition. ST/SG/AC.10/30/Rev.10.",
+      "United Nations (2025). Globally Harmonized System of Classification and Labelling of Chemicals (GHS), eleventh revised edition. ST/SG/AC.10/30/Rev.11.",
     standing: "memory",
-    note: "That precautionary statements were renumbered was read; which replaces which is from memory.",
+    note: "That precautionary statements were renumbered in Rev. 10 was read; which replaces which is from memory.",
   },
   "unece-acute-2008": {
     short: "UNECE 2008",
@@ -93,6 +106,33 @@ export const HAZARD_SOURCES = {
     standing: "read",
     note: "Not to be placed on the market or used as paint; Member States may permit the restoration of works of art and historic buildings.",
   },
+  "reach-annex-17-cadmium": {
+    short: "REACH, Annex XVII, 23",
+    citation:
+      "Regulation (EC) No 1907/2006 (REACH), Annex XVII, entry 23 (cadmium), paragraph 2, as amended by Regulation (EU) 2016/217.",
+    standing: "read",
+    note: "Paints of the tariff codes 3208 and 3209, below .01 % of cadmium. That artists' colours are 3213 is from memory.",
+  },
+  "reach-candidate-list-memory": {
+    citation:
+      "REACH, candidate list of substances of very high concern (Article 59): basic lead carbonate, lead chromate pigments.",
+    standing: "memory",
+    note: "Basic lead carbonate since 19 December 2012, lead chromate pigments since 2010.",
+  },
+  "directive-2024-869": {
+    short: "Directive (EU) 2024/869",
+    citation:
+      "Directive (EU) 2024/869 of 13 March 2024 amending Directives 2004/37/EC and 98/24/EC: limit values for lead and its inorganic compounds. OJ L, 2024/869, 19.3.2024.",
+    standing: "read",
+    note: "Air .03 mg/m3 over eight hours; blood 30 ug/100 ml until 31 December 2028, 15 from then on. Read in public summaries.",
+  },
+  "si-2008-2852": {
+    short: "SI 2008/2852, Schedule 5",
+    citation:
+      "The REACH Enforcement Regulations 2008 (SI 2008/2852), Schedule 5: marketing and use of leaded paints (Great Britain).",
+    standing: "read",
+    note: "Declaration, notification and three weeks were read in the Schedule; the year 1992 and the grades of listed buildings on the public page of England's heritage body.",
+  },
   "reach-annex-17-cmr": {
     short: "REACH, Annex XVII, 28-30",
     citation:
@@ -104,7 +144,7 @@ export const HAZARD_SOURCES = {
     citation:
       "Regulation (EC) No 1907/2006 (REACH), Annex XIV: lead chromate, lead sulfochromate yellow, lead chromate molybdate sulfate red.",
     standing: "memory",
-    note: "Sunset date 21 May 2015.",
+    note: "Sunset dates 21 May 2015 (lead chromate pigments) and 22 January 2019 (strontium and zinc potassium chromates).",
   },
   "uk-reach-annex-17-memory": {
     short: "UK REACH, Annex 17",

@@ -112,7 +112,7 @@ describe("what is refused, with the house sentence", () => {
     {
       form: { statement: "H360D", countedAs: "led" },
       sentence:
-        "No limit is counted as led, but as lead or cadmium or manganese or cobalt or chromate; nearest: lead",
+        "No limit is counted as led, but as lead or cadmium or mercury or arsenic or chromate or nickel or cobalt or antimony or barium or manganese or copper; nearest: lead",
     },
     {
       form: { statement: "H373", specificLimits: [{ from: 0.005 }] },

@@ -1,6 +1,7 @@
 import { labelElements, type LabelElements } from "../../lib/hazard/label/label-elements.ts";
 import type { Ingredient, Composition } from "../../lib/hazard/classify/composition.ts";
 import type { ClassificationForm } from "../../lib/hazard/classify/classification.ts";
+import { withMetals } from "./knowledge.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
 
 /** Drying oil: its supplier states no hazard. Fills a mixture up to the whole. */
@@ -23,13 +24,13 @@ export const LEAD_CLASSIFICATIONS: readonly (string | ClassificationForm)[] = [
 ];
 
 export function leadCarbonate(massFraction: Quantity): Ingredient {
-  return {
+  return withMetals({
     slug: "lead-carbonate",
     name: "basic lead carbonate",
     casNumber: "1319-46-6",
     massFraction,
     classifications: LEAD_CLASSIFICATIONS,
-  };
+  });
 }
 
 /** CLP Annex VI, zinc oxide (memory). */
@@ -64,7 +65,7 @@ export function label(
   );
   const filled = total < 1 ? [...ingredients, oil(1 - total)] : ingredients;
   return labelElements({
-    ingredients: filled,
+    ingredients: filled.map(withMetals),
     form: "paste",
     frame: "EU CLP",
     publicSale: false,

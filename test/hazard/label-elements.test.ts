@@ -111,6 +111,7 @@ describe("umber by its manganese", () => {
     withManganeseDioxide(
       { slug: "umber", name: "raw umber", massFraction: 1, classifications: "none stated" },
       manganeseDioxide,
+      0.632,
     );
 
   test("dry: H373 from 10 % (proposed, read; STOT RE 2 limit read), H302 from 25 %, H332 from 30 %", () => {
@@ -205,7 +206,7 @@ test("frame and edition stand beside the statements", () => {
     frame: "EU CLP",
     edition: expect.stringContaining("1272/2008") as string,
   });
-  expect(label([leadCarbonate(0.85)], { frame: "UN GHS" }).edition).toBe("UN GHS Rev. 10 (2023)");
+  expect(label([leadCarbonate(0.85)], { frame: "UN GHS" }).edition).toBe("UN GHS Rev. 11 (2025)");
 });
 
 test("lead white as a paste and as a dry pigment (clp-annex-6-memory, group entry of lead compounds)", () => {

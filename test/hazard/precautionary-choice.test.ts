@@ -99,7 +99,7 @@ test("never more than six, in order, each for a hazard on the label, whatever th
         expect(codes.length).toBeLessThanOrEqual(PRECAUTIONS_AT_MOST);
         expect(codes).toEqual([...new Set(codes)].sort());
         for (const { statement, values } of chosen) {
-          for (const answered of values["answers"] as readonly string[])
+          for (const answered of values["answers"])
             expect(found.hazardStatements).toContain(answered);
           expect([undefined, frame]).toContain(precaution(statement).frame);
         }

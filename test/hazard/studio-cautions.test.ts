@@ -2,16 +2,16 @@ import { describe, expect, test } from "vitest";
 import { dustiness } from "../../lib/hazard/studio/dustiness.ts";
 import { pigmentNature } from "../../lib/hazard/studio/pigment-nature.ts";
 import {
-  studioCautions,
   STUDIO_OPERATIONS,
   type StudioOperation,
   type StudioPaint,
   type StudioPigment,
 } from "../../lib/hazard/studio/studio-cautions.ts";
-import { STUDIO_METAL_FROM, unclassifiedMetals } from "../../lib/hazard/studio/studio-material.ts";
+import { containedMetals } from "../../lib/hazard/studio/studio-material.ts";
 import { withManganeseDioxide } from "../../lib/hazard/studio/manganese-dioxide.ts";
 import type { Ingredient } from "../../lib/hazard/classify/composition.ts";
 import { leadCarbonate, oil, substance } from "./ingredients.ts";
+import { KNOWLEDGE, studioCautions, withMetals } from "./knowledge.ts";
 
 // All rules: common practice, no source, as practice-hazard words them; the covered can: 29-cfr-1926-252 (read).
 
@@ -66,14 +66,10 @@ describe("weighing and mulling", () => {
 
   test("from a share of .1 % of metal on", () => {
     expect(
-      rules("weighing and mulling", [
-        pigment({ ingredients: [metal("cobalt", STUDIO_METAL_FROM)] }),
-      ]),
+      rules("weighing and mulling", [pigment({ ingredients: [metal("cobalt", 0.001)] })]),
     ).toContain("respirator-p3");
     expect(
-      rules("weighing and mulling", [
-        pigment({ ingredients: [metal("cobalt", STUDIO_METAL_FROM * 0.99)] }),
-      ]),
+      rules("weighing and mulling", [pigment({ ingredients: [metal("cobalt", 0.00099)] })]),
     ).toContain("respirator-ffp2");
   });
 
@@ -103,7 +99,7 @@ describe("weighing and mulling", () => {
   test("umber by its manganese", () => {
     const umber = (share: number) =>
       rules("weighing and mulling", [
-        pigment({ ingredients: withManganeseDioxide(substance("umber", 1), share) }),
+        pigment({ ingredients: withManganeseDioxide(substance("umber", 1), share, 0.632) }),
       ]);
     expect(umber(0.1)).toContain("respirator-p3");
     expect(umber(0)).toContain("respirator-ffp2");
@@ -150,10 +146,10 @@ describe("weighing and mulling", () => {
     expect(
       lines
         .filter(({ rule }) => rule.startsWith("respirator"))
-        .map(({ rule, values }) => [rule, values["pigments"]]),
+        .map(({ rule, values }) => [rule, values.pigments]),
     ).toEqual([
-      ["respirator-ffp2", ["a", "b"]],
       ["respirator-p3", ["c"]],
+      ["respirator-ffp2", ["a", "b"]],
     ]);
   });
 
@@ -203,7 +199,11 @@ describe("the paint", () => {
     expect(rules("painting", [], paint({ hazardStatements: ["H360D"] }))).toContain(
       "pregnant-or-nursing-keep-away",
     );
-    expect(rules("painting", [])).toEqual(["no-food-no-brush-in-mouth", "children-keep-away"]);
+    expect(rules("painting", [])).toEqual([
+      "no-food-no-brush-in-mouth",
+      "not-on-skin-or-food",
+      "children-keep-away",
+    ]);
   });
 
   test("a sensitiser below its limit still asks for gloves", () => {
@@ -240,9 +240,9 @@ describe("the paint", () => {
 
   test("water hazards and metals go to the special waste", () => {
     expect(rules("disposal", [], paint({ hazardStatements: ["H410"] }))).toEqual([
-      "oily-rags",
       "not-down-the-drain",
       "hazardous-waste",
+      "oily-rags",
     ]);
     expect(rules("disposal", [], paint({ ingredients: [leadCarbonate(0.5), oil(0.5)] }))).toContain(
       "hazardous-waste",
@@ -264,8 +264,8 @@ describe("the paint", () => {
       ),
     ).not.toContain("hazardous-waste");
     expect(rules("disposal", [], paint({ hazardStatements: ["H412"] }))).toEqual([
-      "oily-rags",
       "not-down-the-drain",
+      "oily-rags",
     ]);
   });
 
@@ -330,7 +330,9 @@ describe("metals that no supplier classifies (common practice, no source)", () =
     massFraction: 0.5,
   };
   const told = (...ingredients: readonly Ingredient[]): unknown =>
-    unclassifiedMetals(ingredients).map(({ values }) => values["metals"]);
+    containedMetals(ingredients.map(withMetals), ["H317", "H350"], KNOWLEDGE.metals).map(
+      ({ values }) => values.metals,
+    );
 
   test.each([
     [
@@ -351,9 +353,9 @@ describe("metals that no supplier classifies (common practice, no source)", () =
     ["its own statement does", [{ ...cadmiumRed, classifications: ["H350"] }], []],
     ["without hazard data the gap is told instead", [cadmiumRed], []],
     [
-      "cobalt is bound fast in its pigments",
+      "cobalt, bound fast as it is in its pigments",
       [{ ...cadmiumRed, colourIndexName: "PB 28", classifications: "none stated" as const }],
-      [],
+      [["cobalt"]],
     ],
     [
       "none of it left",

@@ -21,7 +21,7 @@ describe("lead in a paint (clp-annex-2-memory)", () => {
 
   test("the metal follows from the compound: basic lead carbonate is 80.14 % lead", () => {
     // 3 x 207.2 / (3 x 207.2 + 2 x 12.011 + 8 x 15.999 + 2 x 1.008) = 621.6 / 775.63 (derived, iupac-atomic-weights)
-    expect(elementShare({ Pb: 3, C: 2, O: 8, H: 2 }, "Pb")).toBeCloseTo(0.8014, 4);
+    expect(elementShare("Pb3C2O8H2", "Pb")).toBeCloseTo(0.8014, 4);
     expect(label([leadCarbonate(0.0018)]).supplemental).not.toContain("EUH201");
     expect(label([leadCarbonate(0.0019)]).supplemental).toContain("EUH201");
   });
@@ -69,10 +69,11 @@ describe("EUH210, an unclassified mixture not sold to the public (clp-annex-2-me
     expect(asks(30, "H302")).toBe(false);
   });
 
-  test("a limit in workplace air calls for it at any fraction", () => {
-    expect(label([{ ...substance("a", 0.0001), workplaceLimit: true }]).supplemental).toEqual([
-      "EUH210",
-    ]);
+  test("a limit in workplace air calls for it from 1 % (Annex II, 2.10)", () => {
+    const asked = (massFraction: number) =>
+      label([{ ...substance("a", massFraction), workplaceLimit: true }]).supplemental;
+    expect(asked(0.01)).toEqual(["EUH210"]);
+    expect(asked(0.0099)).toEqual([]);
   });
 });
 

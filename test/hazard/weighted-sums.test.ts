@@ -212,7 +212,7 @@ describe("zinc white (clp-annex-6-memory)", () => {
   });
 });
 
-describe("categories that only the UN frame has (un-ghs-rev-10, memory)", () => {
+describe("categories that only the UN frame has (un-ghs-rev-11, memory)", () => {
   const both = (stated: string, fraction: number) =>
     (["EU CLP", "UN GHS"] as const).map((frame) =>
       classStatements(label([substance("a", fraction, stated)], { frame })),

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { statementInLanguage } from "../../lib/hazard/texts/hazard-statement-text.ts";
+import { statementText } from "../../lib/hazard/texts/statement-texts.ts";
+import { KNOWLEDGE } from "../hazard/knowledge.ts";
 import { CARD_FACTS, type CardContent } from "../../lib/print/card-content.ts";
 import { CardTooLarge } from "../../lib/print/card-fault.ts";
 import { cardLayout, type LaidCard } from "../../lib/print/card-layout.ts";
@@ -39,7 +40,7 @@ function content({ name, pigments, statements, pictograms, languages, sizes }: L
   const statement = (code: string): CardContent["label"]["statements"][number] => ({
     code,
     texts: languages
-      .map((language) => statementInLanguage(code, language))
+      .map((language) => statementText(KNOWLEDGE.texts, code, language))
       .filter(({ translationMissing }, i) => i === 0 || !translationMissing)
       .map(({ language, text }) => ({ language, text })),
   });

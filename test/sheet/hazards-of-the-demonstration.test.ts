@@ -126,9 +126,9 @@ describe("lamp black with a drier of 4 % cobalt and 10 % zirconium", () => {
 
   test("the soaps are counted, not the whole drier, and both together (the sum rule from memory: .3 %)", () => {
     const left = cautions.leftOut.find(({ statement }) => statement === "H360D");
-    expect(left?.rule).toBe("below-its-limit");
-    expect(left?.values["massFraction"]).toBeCloseTo(drier * (0.234 + 0.431), 10);
-    expect(left?.values["limit"]).toBe(0.003);
+    if (left?.rule !== "below-its-limit") throw new Error(`Not below its limit: ${left?.rule}`);
+    expect(left.values.massFraction).toBeCloseTo(drier * (0.234 + 0.431), 10);
+    expect(left.values.limit).toBe(0.003);
     expect(drier * (0.234 + 0.431)).toBeLessThan(0.003);
   });
 
@@ -151,8 +151,17 @@ describe("lamp black with a drier of 4 % cobalt and 10 % zirconium", () => {
 
 test("cadmium colours that no supplier classifies say what they hold, and are handled as that", () => {
   const told = SHEETS.filter(({ cautions }) => cautions.notClassified.length > 0);
-  expect(told.map(({ slug }) => slug)).toEqual(["cadmium-red", "cadmium-yellow"]);
-  for (const { cautions } of told)
+  expect(told.map(({ slug }) => slug)).toEqual([
+    "burnt-umber",
+    "cadmium-red",
+    "cadmium-yellow",
+    "cerulean-blue",
+    "cobalt-blue",
+    "raw-umber",
+    "spinel-black",
+    "umber-ultramarine-black",
+  ]);
+  for (const { cautions } of told.filter(({ slug }) => slug.startsWith("cadmium")))
     expect(cautions.studio.map(({ rule }) => rule)).toEqual(
       expect.arrayContaining(["respirator-p3", "never-sand-dry", "no-spraying-no-heating"]),
     );
@@ -164,10 +173,7 @@ test("where nothing is recorded it is said, and in no other colour", () => {
       slug,
       cautions.unknown,
     ]),
-  ).toEqual([
-    ["perylene-black", ["Perylene black"]],
-    ["vine-black", ["Vine black"]],
-  ]);
+  ).toEqual([["vine-black", ["Vine black"]]]);
 });
 
 describe("prices", () => {
@@ -177,7 +183,14 @@ describe("prices", () => {
   });
 
   test("every other colour with a size has one, in the workshop's currency", () => {
-    const offers = SHEETS.filter(({ slug, offer }) => slug !== "lead-white" && offer !== undefined);
+    const offers = SHEETS.filter(
+      ({ slug, offer }) => !["lead-white", "vine-black"].includes(slug) && offer !== undefined,
+    );
+    expect(sheetOf("vine-black").offer).toEqual({
+      sizes: [],
+      withheldFor: [],
+      notClassified: expect.arrayContaining(["Vine black"]) as unknown,
+    });
     expect(offers.length).toBeGreaterThan(30);
     for (const { slug, offer } of offers) {
       expect([slug, offer?.currency, offer?.withheldFor]).toEqual([slug, "GBP", []]);

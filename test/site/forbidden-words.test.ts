@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, test } from "vitest";
 import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
-import { STATEMENT_LANGUAGES } from "../../lib/hazard/texts/hazard-statement-wording.ts";
+import { STATEMENT_LANGUAGES } from "../../lib/hazard/texts/statement-texts.ts";
 import { siteFiles, sitePages } from "./site-pages.ts";
 
 /**

@@ -1,8 +1,7 @@
 /**
  * Acute toxicity of a mixture from its ingredients' estimates (ATE-mix).
  *
- * @source clp-1272-2008 : Annex I, 3.1.3.6; ranges of dust and mist, oral and dermal read
- * @source clp-1272-2008-memory : ranges of vapour; point estimates (oral read)
+ * @source clp-1272-2008 : Annex I, 3.1.3.6; Tables 3.1.1 and 3.1.2
  * @source unece-acute-2008
  */
 import { domainError } from "../../diagnostics/diagnostic.ts";
@@ -139,6 +138,8 @@ export interface AcuteOutcome {
 interface KnownAcute {
   readonly part: Part;
   readonly ate: number;
+  /** The stated class that the estimate stands for, where no estimate is stated. */
+  readonly hazardClass?: AcuteClass;
   readonly statement?: Finding["traces"][number]["shares"][number];
 }
 
@@ -196,7 +197,8 @@ function acuteOutcome(
     ...toxic.map(({ part, ate }) => ({ massFraction: part.massFraction, ate })),
     { massFraction: unknownFraction, ate: "unknown" as const },
   ]);
-  const hazardClass = mixed === undefined ? undefined : acuteCategory(route, mixed, frame);
+  const hazardClass =
+    mixed === undefined ? undefined : (wholeClass(toxic) ?? acuteCategory(route, mixed, frame));
   if (mixed === undefined || hazardClass === undefined) return outcome;
   const statement = acuteStatement(hazardClass, route);
   const limit =
@@ -229,6 +231,17 @@ function acuteOutcome(
   };
 }
 
+/**
+ * A material that is one substance alone has the class that its supplier states: the
+ * point estimate of a class can lie on the limit of the next.
+ */
+function wholeClass(toxic: readonly KnownAcute[]): AcuteClass | undefined {
+  const [only, ...others] = toxic;
+  return only !== undefined && others.length === 0 && reaches(only.part.massFraction, 1)
+    ? only.hazardClass
+    : undefined;
+}
+
 /** Stands for the missing share among the slugs of a reason: no slug can hold a bracket. */
 export const UNACCOUNTED = "(unaccounted)";
 
@@ -250,7 +263,13 @@ function acuteDatum(
   const stated = part.classifications.flatMap((by) => {
     const { hazardClass } = by;
     if (!isAcute(hazardClass) || (by.route ?? inhalationRoute(part)) !== route) return [];
-    return [{ ate: by.ate ?? pointEstimate(hazardClass, route), statement: traceShare(part, by) }];
+    return [
+      {
+        ate: by.ate ?? pointEstimate(hazardClass, route),
+        statement: traceShare(part, by),
+        ...(by.ate === undefined ? { hazardClass } : {}),
+      },
+    ];
   });
   return stated.sort((one, other) => one.ate - other.ate)[0] ?? "not toxic";
 }

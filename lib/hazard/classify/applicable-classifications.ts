@@ -6,20 +6,55 @@
  * @source clp-article-9 : Article 9(5)
  * @source cjeu-titanium-dioxide
  */
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import type { Classification } from "./classification.ts";
 import type { HazardFrame, PaintForm } from "./frame.ts";
 import { classElements } from "./hazard-class.ts";
-import type { LeftOutRule } from "./hazard-rules.ts";
 import { ACUTE_ROUTES, statementMeaning, type AcuteRoute } from "../texts/hazard-statement.ts";
 import { isSubstance } from "./substance.ts";
 import type { Part } from "./composition.ts";
 
-/** A statement of an ingredient that the mixture does not take on, or that another one covers. */
-export interface LeftOut extends Statement {
-  readonly rule: LeftOutRule;
-  readonly statement: string;
+interface OfIngredient {
+  /** Slug and name. */
+  readonly ingredient: string;
+  readonly name: string;
 }
+interface InFrame extends OfIngredient {
+  readonly form: PaintForm;
+  readonly frame: HazardFrame;
+}
+
+/** Why a classification can bear on no mixture of the form, or in no label of the frame. */
+export type SetAsideStatement =
+  | StatementOf<"entry-annulled", InFrame>
+  | StatementOf<"category-not-in-frame", InFrame>
+  | StatementOf<"dust-not-from-a-paste", InFrame>
+  | StatementOf<"vapour-not-from-a-powder", InFrame>;
+
+/** Why a physical class of an ingredient does not carry over. */
+export type PhysicalLeftOutStatement =
+  | StatementOf<"not-a-liquid", OfIngredient>
+  | StatementOf<"flash-point-decides", OfIngredient>
+  | StatementOf<"flammable-trace", OfIngredient>
+  | StatementOf<"too-viscous-to-aspirate", OfIngredient>
+  | StatementOf<"needs-a-test-of-the-mixture", OfIngredient>;
+
+/** Why a statement of an ingredient does not stand on the label. */
+export type LeftOutStatement =
+  | SetAsideStatement
+  | PhysicalLeftOutStatement
+  | StatementOf<
+      "below-its-limit",
+      {
+        readonly ingredients: readonly string[];
+        readonly massFraction: number;
+        readonly limit?: number;
+      }
+    >
+  | StatementOf<"covered-by", { readonly by: string }>;
+
+/** A statement of an ingredient that the mixture does not take on, or that another one covers. */
+export type LeftOut = LeftOutStatement & { readonly statement: string };
 
 /** Routes of acute exposure that a form allows: a paste gives off no dust, a powder no vapour. */
 export function acuteRoutes(form: PaintForm): readonly AcuteRoute[] {
@@ -68,7 +103,7 @@ function setAside(
   by: Classification,
   form: PaintForm,
   frame: HazardFrame,
-): { readonly rule: LeftOutRule; readonly source: string } | undefined {
+): { readonly rule: SetAsideStatement["rule"]; readonly source: string } | undefined {
   if (frame === "EU CLP" && by.statement === "H351" && isSubstance(part, "titanium dioxide")) {
     return { rule: "entry-annulled", source: "cjeu-titanium-dioxide" };
   }

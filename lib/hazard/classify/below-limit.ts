@@ -34,14 +34,15 @@ export function belowLimits(
   for (const part of parts.filter(({ massFraction }) => massFraction > 0)) {
     for (const by of part.classifications) {
       const isSaid = saidElsewhere.some(
-        ({ statement, values }) => statement === by.statement && values["ingredient"] === part.slug,
+        ({ statement, values }) =>
+          statement === by.statement && "ingredient" in values && values.ingredient === part.slug,
       );
       if (isSaid || findings.some((finding) => answers(finding, part, by))) continue;
       const key = `${by.statement} ${groupKey(part, by)}`;
       groups.set(key, [...(groups.get(key) ?? []), { part, by }]);
     }
   }
-  return [...groups.values()].map((members) => {
+  return [...groups.values()].map((members): LeftOut => {
     const limits = members
       .map(({ by }) => countsFrom(by, frame))
       .filter((limit) => limit !== undefined);

@@ -81,6 +81,13 @@ export interface HazardFault {
   readonly actual: string;
   readonly expected: string;
   readonly nearest?: string;
+  /** Set where a build goes on: the code is shown as stated. */
+  readonly severity?: "warning";
+}
+
+/** Whether a code is of the closed lists: a hazard statement, or a supplement that comes along. */
+export function isKnownStatement(statement: string): boolean {
+  return isHazardCode(statement) || isEntrainedSupplement(statement);
 }
 
 function fault(
@@ -120,13 +127,16 @@ export function classificationFaults(stated: string | ClassificationForm): Hazar
   if (isEntrainedSupplement(statement)) return [];
   if (!isHazardCode(statement)) {
     return [
-      fault(
-        ["statement"],
-        `${statement} is no hazard statement of the frame, such as H302`,
-        statement,
-        "a hazard statement of the frame, such as H302",
-        [...HAZARD_CODES, ...ENTRAINED_SUPPLEMENTS],
-      ),
+      {
+        ...fault(
+          ["statement"],
+          `${statement} is no hazard statement of the frame, such as H302`,
+          statement,
+          "a hazard statement of the frame, such as H302",
+          [...HAZARD_CODES, ...ENTRAINED_SUPPLEMENTS],
+        ),
+        severity: "warning",
+      },
     ];
   }
   const allowed: readonly string[] = statementMeaning(statement).classes;

@@ -7,6 +7,7 @@ import { ends, type Quantity } from "../../quantities/interval.ts";
 import type { SourceKey } from "../../sources/source.ts";
 import {
   classification,
+  isKnownStatement,
   type Classification,
   type ClassificationForm,
   type Supplement,
@@ -14,7 +15,7 @@ import {
 import type { HazardFrame, PaintForm } from "./frame.ts";
 import type { AcuteRoute } from "../texts/hazard-statement.ts";
 import { isEntrainedSupplement } from "../texts/supplemental-code.ts";
-import { METALS, metalShares, type MetalShares } from "../studio/metal-content.ts";
+import { METALS, type MetalShares } from "../studio/metal-content.ts";
 import type { PigmentIdentity } from "./substance.ts";
 
 /** What is known of one route beyond the classes: an estimate without a class, a limit test passed, or nothing. */
@@ -33,7 +34,7 @@ export interface Ingredient extends PigmentIdentity {
   /** "none stated" (or an empty list): the supplier states no hazard; left out: no hazard data at all. */
   readonly classifications?: readonly (string | ClassificationForm)[] | "none stated" | undefined;
   readonly acuteToxicity?: readonly AcuteDatum[] | undefined;
-  /** Metals in the ingredient, mass fraction of metal; left out, they follow from CAS number or Colour Index name. */
+  /** Metals in the ingredient, mass fraction of metal; left out, none is known. */
   readonly metals?: MetalShares | undefined;
   /** Whether the EU sets a limit for it in workplace air (for EUH210). */
   readonly workplaceLimit?: boolean | undefined;
@@ -64,6 +65,8 @@ export interface Part extends PigmentIdentity {
   readonly known: boolean;
   readonly classifications: readonly Classification[];
   readonly supplements: readonly Supplement[];
+  /** Codes that its supplier states and no list here knows. */
+  readonly unread: readonly string[];
   readonly acuteToxicity: readonly AcuteDatum[];
   readonly metals: MetalShares;
   readonly workplaceLimit: boolean;
@@ -171,12 +174,15 @@ function partOf(ingredient: Ingredient): Part {
   const read =
     stated === undefined || stated === "none stated"
       ? []
-      : stated.map(classification).sort((one, other) => (one.statement < other.statement ? -1 : 1));
+      : stated
+          .filter(isReadable)
+          .map(classification)
+          .sort((one, other) => (one.statement < other.statement ? -1 : 1));
   for (const { ate } of acuteToxicity) {
     if (typeof ate === "number" && !(ate > 0 && ate < Infinity))
       throw domainError("acute toxicity estimate", ate, "0 < ATE < Infinity");
   }
-  const metals = metalShares(ingredient);
+  const metals = ingredient.metals ?? {};
   for (const metal of METALS) {
     const share = metals[metal];
     if (typeof share === "number" && !(share >= 0 && share <= 1))
@@ -203,9 +209,23 @@ function partOf(ingredient: Ingredient): Part {
     classifications,
     supplements: read.filter((each): each is Supplement => isEntrainedSupplement(each.statement)),
     acuteToxicity,
+    unread: unreadCodes(stated),
     metals,
     workplaceLimit: ingredient.workplaceLimit ?? false,
   };
+}
+
+function isReadable(stated: string | ClassificationForm): boolean {
+  return isKnownStatement(statementOf(stated));
+}
+
+function unreadCodes(stated: Ingredient["classifications"]): string[] {
+  if (stated === undefined || stated === "none stated") return [];
+  return stated.filter((each) => !isReadable(each)).map(statementOf);
+}
+
+function statementOf(stated: string | ClassificationForm): string {
+  return typeof stated === "string" ? stated : stated.statement;
 }
 
 function positive(subject: string, value: number | undefined, unit: string): void {

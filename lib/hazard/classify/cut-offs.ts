@@ -2,8 +2,8 @@
  * Classes that a mixture takes on as soon as one ingredient (or one group that
  * counts together) reaches its limit: no adding up across substances.
  *
- * @source clp-1272-2008 : Tables 3.7.2 (read), 3.9.4 (read in part)
- * @source clp-1272-2008-memory : the other tables
+ * @source clp-1272-2008 : Tables 3.4.5, 3.5.2, 3.6.2, 3.7.2, 3.8.2, 3.9.4
+ * @source clp-new-classes-2023 : endocrine disruption, persistence and mobility
  */
 import { specificLimit, type Classification } from "./classification.ts";
 import { countedFraction, traceShare, type Finding } from "./finding.ts";
@@ -24,7 +24,8 @@ export interface GenericLimit {
 }
 
 const READ = "clp-1272-2008",
-  MEMORY = "clp-1272-2008-memory";
+  MEMORY = "clp-1272-2008-memory",
+  NEW_CLASSES = "clp-new-classes-2023";
 
 function itself(
   classes: readonly HazardClass[],
@@ -37,21 +38,30 @@ function itself(
 
 /** Reproductive toxicity is not here: its two effects have limits of their own (reproduction.ts). */
 export const GENERIC_LIMITS: readonly GenericLimit[] = [
-  ...itself(["Muta. 1", "Muta. 1A", "Muta. 1B"], 0.001, "H340", MEMORY),
-  ...itself(["Muta. 2"], 0.01, "H341", MEMORY),
-  ...itself(["Carc. 1", "Carc. 1A", "Carc. 1B"], 0.001, "H350", MEMORY),
-  ...itself(["Carc. 2"], 0.01, "H351", MEMORY),
+  ...itself(["Muta. 1", "Muta. 1A", "Muta. 1B"], 0.001, "H340", READ),
+  ...itself(["Muta. 2"], 0.01, "H341", READ),
+  ...itself(["Carc. 1", "Carc. 1A", "Carc. 1B"], 0.001, "H350", READ),
+  ...itself(["Carc. 2"], 0.01, "H351", READ),
   ...itself(["Lact."], 0.003, "H362", READ),
-  ...itself(["Resp. Sens. 1", "Resp. Sens. 1B"], 0.01, "H334", MEMORY),
-  ...itself(["Resp. Sens. 1A"], 0.001, "H334", MEMORY),
-  ...itself(["Skin Sens. 1", "Skin Sens. 1B"], 0.01, "H317", MEMORY),
-  ...itself(["Skin Sens. 1A"], 0.001, "H317", MEMORY),
-  ...itself(["STOT SE 1"], 0.1, "H370", MEMORY),
-  { of: "STOT SE 1", gives: "STOT SE 2", from: 0.01, statement: "H371", source: MEMORY },
-  ...itself(["STOT SE 2"], 0.1, "H371", MEMORY),
+  ...itself(["Resp. Sens. 1", "Resp. Sens. 1B"], 0.01, "H334", READ),
+  ...itself(["Resp. Sens. 1A"], 0.001, "H334", READ),
+  ...itself(["Skin Sens. 1", "Skin Sens. 1B"], 0.01, "H317", READ),
+  ...itself(["Skin Sens. 1A"], 0.001, "H317", READ),
+  ...itself(["STOT SE 1"], 0.1, "H370", READ),
+  { of: "STOT SE 1", gives: "STOT SE 2", from: 0.01, statement: "H371", source: READ },
+  ...itself(["STOT SE 2"], 0.1, "H371", READ),
   ...itself(["STOT RE 1"], 0.1, "H372", READ),
   { of: "STOT RE 1", gives: "STOT RE 2", from: 0.01, statement: "H373", source: READ },
   ...itself(["STOT RE 2"], 0.1, "H373", READ),
+  ...itself(["ED HH 1"], 0.001, "EUH380", NEW_CLASSES),
+  ...itself(["ED HH 2"], 0.01, "EUH381", NEW_CLASSES),
+  ...itself(["ED ENV 1"], 0.001, "EUH430", NEW_CLASSES),
+  ...itself(["ED ENV 2"], 0.01, "EUH431", NEW_CLASSES),
+  ...itself(["PBT"], 0.001, "EUH440", NEW_CLASSES),
+  ...itself(["vPvB"], 0.001, "EUH441", NEW_CLASSES),
+  ...itself(["PMT"], 0.001, "EUH450", NEW_CLASSES),
+  ...itself(["vPvM"], 0.001, "EUH451", NEW_CLASSES),
+  ...itself(["Ozone 1"], 0.001, "H420", MEMORY),
 ];
 
 /** Every class of the mixture that a cut-off gives; families are sorted out later. */
@@ -99,16 +109,16 @@ export function groupFindings(parts: readonly Part[], cutOff: CutOff): Finding[]
       ]);
     }
   }
-  return [...groups].flatMap(([group, members]) => {
+  return [...groups.values()].flatMap((members) => {
     const reached = members.reduce(
       (sum, { part, by, limit }) => sum + countedFraction(part, by) / limit,
       0,
     );
-    return reaches(reached, 1) ? [groupFinding(cutOff, group, members)] : [];
+    return reaches(reached, 1) ? [groupFinding(cutOff, members)] : [];
   });
 }
 
-function groupFinding(cutOff: CutOff, group: string, members: readonly Member[]): Finding {
+function groupFinding(cutOff: CutOff, members: readonly Member[]): Finding {
   // A supplier who writes H350i knows that only inhalation carries the hazard; one other voice makes it H350.
   const byInhalation =
     cutOff.statement === "H350" && members.every(({ by }) => by.statement === "H350i");
@@ -129,7 +139,6 @@ function groupFinding(cutOff: CutOff, group: string, members: readonly Member[])
           limitKind: members.some(({ isSpecific }) => isSpecific) ? "specific" : "generic",
           countedAs: members[0]?.by.countedAs ?? "substance",
           ingredients: members.map(({ part }) => part.slug),
-          group,
         },
         shares: members.map(({ part, by }) => traceShare(part, by)),
       },

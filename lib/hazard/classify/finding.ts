@@ -1,9 +1,9 @@
 import type { Quantity } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import type { SourceKey } from "../../sources/source.ts";
 import type { Classification } from "./classification.ts";
-import type { TraceRule } from "./hazard-rules.ts";
 import type { HazardClass } from "./hazard-class.ts";
+import type { Metal } from "../studio/metal-content.ts";
 import type { AcuteRoute, HazardCode } from "../texts/hazard-statement.ts";
 import type { Part } from "./composition.ts";
 
@@ -19,12 +19,68 @@ export interface TraceShare {
   readonly source?: SourceKey;
 }
 
+interface Ingredients {
+  readonly ingredients: readonly string[];
+}
+interface Classed extends Ingredients {
+  readonly hazardClass: HazardClass;
+}
+/** An amount held against a limit of the general tables, or of the substance's own. */
+interface Limited extends Classed {
+  readonly limit: number;
+  readonly limitKind: "generic" | "specific";
+}
+interface CutOffValues extends Limited {
+  readonly massFraction: Quantity;
+  readonly countedAs: Metal | "substance";
+}
+interface LeadValues extends Ingredients {
+  readonly massFraction: number;
+  readonly limit: number;
+  readonly packageMl?: number;
+  readonly shortBelowMl?: number;
+}
+
+/** Why a statement stands on a label. */
+export type TraceStatement =
+  | StatementOf<
+      "ate-mix",
+      Classed & {
+        readonly route: AcuteRoute;
+        readonly ateMix: number;
+        readonly limit: number;
+        readonly unit: "mg/kg" | "mg/l";
+        readonly unknownFraction: number;
+      }
+    >
+  | StatementOf<"cut-off", CutOffValues>
+  | StatementOf<"cut-off-summed", CutOffValues>
+  | StatementOf<"weighted-sum", Limited & { readonly weightedSum: number }>
+  | StatementOf<"flash-point", Classed & { readonly flashPointC: number }>
+  | StatementOf<"flash-point-not-stated", Classed & { readonly massFraction: number }>
+  | StatementOf<"as-its-ingredient", Classed & { readonly massFraction: number }>
+  | StatementOf<
+      "as-its-ingredients",
+      Ingredients & { readonly massFraction: number; readonly limit: number }
+    >
+  | StatementOf<
+      "elicitation",
+      Classed & {
+        readonly substance: string;
+        readonly massFraction: number;
+        readonly limit: number;
+      }
+    >
+  | StatementOf<"lead-as-metal", LeadValues>
+  | StatementOf<"lead-share-not-stated", LeadValues>
+  | StatementOf<"traces-in-an-unclassified-mixture", Ingredients>
+  | StatementOf<"as-its-supplier-states", Ingredients>;
+
 /** Why a statement stands on a label: which rule, which ingredients, against which limit, by which text. */
-export interface StatementTrace extends Statement {
-  readonly rule: TraceRule;
+export type StatementTrace = TraceStatement & {
   readonly statement: string;
   readonly shares: readonly TraceShare[];
-}
+};
 
 /** One class that a mixture falls into, before precedence. */
 export interface Finding {

@@ -1,7 +1,7 @@
 /**
  * The two frames that label elements are worked out in, each with its edition.
  *
- * @source clp-1272-2008, un-ghs-rev-10
+ * @source clp-1272-2008, un-ghs-rev-11
  */
 import type { SourceKey } from "../../sources/source.ts";
 
@@ -20,18 +20,18 @@ export interface FrameEdition {
 
 export const FRAME_EDITIONS = {
   "EU CLP": {
-    edition: "Regulation (EC) No 1272/2008, statements as of Regulation (EU) 2019/521",
-    asOf: "2019-03-27",
-    buildingBlocks:
-      "the categories of the Regulation; endocrine disruption and persistence (Regulation (EU) 2023/707) are not worked out",
+    edition: "Regulation (EC) No 1272/2008 as consolidated on 1 July 2026",
+    // Since then no text of a label has changed that is known here.
+    asOf: "2023-04-20",
+    buildingBlocks: "the categories of the Regulation, with those of Regulation (EU) 2023/707",
     source: "clp-1272-2008",
   },
   "UN GHS": {
-    edition: "UN GHS Rev. 10 (2023)",
-    asOf: "2023-07-27",
+    edition: "UN GHS Rev. 11 (2025)",
+    asOf: "2025-01-01",
     buildingBlocks:
       "all categories, with the concentration limits of the EU where the system offers a choice",
-    source: "un-ghs-rev-10",
+    source: "un-ghs-rev-11",
   },
 } as const satisfies Record<HazardFrame, FrameEdition>;
 

@@ -2,7 +2,8 @@
  * Hazard classes with their categories, and what each puts on a label.
  *
  * @source clp-1272-2008 : Annex I, label elements of each class
- * @source un-ghs-rev-10 : the categories that only the UN frame has
+ * @source un-ghs-rev-11 : the categories that only the UN frame has
+ * @source clp-new-classes-2023 : endocrine disruption, persistence and mobility: signal word and no pictogram
  */
 import type { HazardFrame } from "./frame.ts";
 
@@ -55,7 +56,8 @@ function row(
 }
 
 const D = "Danger",
-  W = "Warning";
+  W = "Warning",
+  EU = "EU CLP";
 
 export const HAZARD_CLASSES = {
   "Flam. Liq. 1": row("flammable liquid", 1, D, "GHS02", 6),
@@ -120,6 +122,19 @@ export const HAZARD_CLASSES = {
   "Aquatic Chronic 2": row("aquatic, chronic", 2, undefined, "GHS09", 2),
   "Aquatic Chronic 3": row("aquatic, chronic", 3, undefined, undefined, 1),
   "Aquatic Chronic 4": row("aquatic, chronic", 4, undefined, undefined, 1),
+  "Aerosol 1": row("aerosol", 1, D, "GHS02", 6),
+  "Aerosol 2": row("aerosol", 2, W, "GHS02", 4),
+  "Aerosol 3": row("aerosol", 3, W, undefined, 2),
+  "Press. Gas": row("gas under pressure", 1, W, "GHS04", 4),
+  "Ozone 1": row("ozone layer", 1, W, "GHS07", 2),
+  "ED HH 1": row("endocrine disruption, health", 1, D, undefined, 8, EU),
+  "ED HH 2": row("endocrine disruption, health", 2, W, undefined, 4, EU),
+  "ED ENV 1": row("endocrine disruption, environment", 1, D, undefined, 3, EU),
+  "ED ENV 2": row("endocrine disruption, environment", 2, W, undefined, 2, EU),
+  PBT: row("persistence, bioaccumulation and toxicity", 1, D, undefined, 3, EU),
+  vPvB: row("great persistence and bioaccumulation", 1, D, undefined, 3, EU),
+  PMT: row("persistence, mobility and toxicity", 1, D, undefined, 3, EU),
+  vPvM: row("great persistence and mobility", 1, D, undefined, 3, EU),
 } as const satisfies Record<string, ClassElements>;
 
 export type HazardClass = keyof typeof HAZARD_CLASSES;

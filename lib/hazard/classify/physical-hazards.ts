@@ -5,9 +5,8 @@
  * @source clp-1272-2008-memory : Annex I, 2.6 and 3.10
  */
 import { traceShare, type Finding } from "./finding.ts";
-import type { LeftOut } from "./applicable-classifications.ts";
+import type { LeftOut, PhysicalLeftOutStatement } from "./applicable-classifications.ts";
 import { classElements, type HazardClass } from "./hazard-class.ts";
-import type { LeftOutRule, TraceRule } from "./hazard-rules.ts";
 import type { HazardCode } from "../texts/hazard-statement.ts";
 import { reaches } from "./limit.ts";
 import type { Composition, Part } from "./composition.ts";
@@ -47,7 +46,7 @@ function withFamily(
   );
 }
 
-function left(part: Part, statement: HazardCode, rule: LeftOutRule): LeftOut {
+function left(part: Part, statement: HazardCode, rule: PhysicalLeftOutStatement["rule"]): LeftOut {
   return { statement, rule, values: { ingredient: part.slug, name: part.name }, source: MEMORY };
 }
 
@@ -138,7 +137,7 @@ function flammableLiquid(parts: readonly Part[], mixture: Composition): Physical
 function asIngredient(
   part: Part,
   by: Part["classifications"][number],
-  otherwise: TraceRule,
+  otherwise: "as-its-ingredient" | "flash-point-not-stated" = "as-its-ingredient",
 ): Finding {
   const isAlone = reaches(part.massFraction, PRACTICALLY_ALONE);
   const { statement, hazardClass } = by;
@@ -192,6 +191,8 @@ const NEEDS_A_TEST = [
   "water-reactive",
   "oxidising solid",
   "corrosive to metals",
+  "aerosol",
+  "gas under pressure",
 ];
 
 function otherPhysical(parts: readonly Part[]): PhysicalOutcome {
@@ -199,7 +200,7 @@ function otherPhysical(parts: readonly Part[]): PhysicalOutcome {
   return {
     findings: members
       .filter(({ part }) => reaches(part.massFraction, PRACTICALLY_ALONE))
-      .map(({ part, by }) => asIngredient(part, by, "as-its-ingredient")),
+      .map(({ part, by }) => asIngredient(part, by)),
     leftOut: members
       .filter(({ part }) => !reaches(part.massFraction, PRACTICALLY_ALONE))
       .map(({ part, by }) => left(part, by.statement, "needs-a-test-of-the-mixture")),

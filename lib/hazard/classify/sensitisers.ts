@@ -2,7 +2,7 @@
  * Elicitation: someone already allergic reacts to less than it takes to classify
  * the mixture, so the label names the substance (EUH208).
  *
- * @source clp-1272-2008-memory : Table 3.4.6; one tenth of a specific limit below the generic one
+ * @source clp-1272-2008 : Table 3.4.6 and its note: one tenth of a specific limit that is below .1 %
  */
 import { specificLimit, type Classification } from "./classification.ts";
 import { countedFraction, traceShare, type StatementTrace } from "./finding.ts";
@@ -30,9 +30,7 @@ export function elicitationLimit(by: Classification): number | undefined {
   const { hazardClass } = by;
   if (!isSensitiser(hazardClass)) return undefined;
   const own = specificLimit(by, hazardClass, by.statement);
-  return own === undefined
-    ? ELICITATION_LIMITS[hazardClass]
-    : Math.min(own / 10, ELICITATION_LIMITS[hazardClass]);
+  return own === undefined ? ELICITATION_LIMITS[hazardClass] : own / 10;
 }
 
 /**
@@ -40,7 +38,7 @@ export function elicitationLimit(by: Classification): number | undefined {
  * does not itself classify the mixture; the label already warns of those that do.
  */
 export function elicitationTraces(parts: readonly Part[]): StatementTrace[] {
-  return parts.flatMap((part) => {
+  return parts.flatMap((part): StatementTrace[] => {
     const reached = part.classifications.filter((by) => {
       const limit = elicitationLimit(by);
       return (
@@ -55,7 +53,7 @@ export function elicitationTraces(parts: readonly Part[]): StatementTrace[] {
       {
         statement: "EUH208",
         rule: "elicitation",
-        source: "clp-1272-2008-memory",
+        source: "clp-1272-2008",
         values: {
           hazardClass: by.hazardClass,
           substance: part.name,

@@ -18,6 +18,11 @@ export const SUBSTANCES = {
     casNumbers: ["598-63-0", "1319-46-6", "1344-36-1"],
     colourIndexNames: ["PW 1"],
   },
+  "basic lead carbonate": { casNumbers: ["1319-46-6"], colourIndexNames: ["PW 1"] },
+  "chromates under authorisation": {
+    casNumbers: ["7789-06-2", "11103-86-9", "49663-84-5", "37300-23-5"],
+    colourIndexNames: ["PY 32", "PY 36"],
+  },
   "lead sulphates": { casNumbers: ["7446-14-2", "15739-80-7"], colourIndexNames: ["PW 2", "PW 3"] },
   "lead chromate pigments": {
     casNumbers: ["7758-97-6", "1344-37-2", "12656-85-8"],
@@ -44,9 +49,12 @@ export type SubstanceName = keyof typeof SUBSTANCES;
 /** Whether an ingredient is the named substance; its CAS number decides where it has one. */
 export function isSubstance(ingredient: PigmentIdentity, name: SubstanceName): boolean {
   const names: SubstanceNames = SUBSTANCES[name];
-  if (ingredient.casNumber !== undefined) return names.casNumbers.includes(ingredient.casNumber);
+  const { casNumber, colourIndexName } = ingredient;
+  if (casNumber !== undefined) return names.casNumbers.includes(casNumber);
   return (
-    ingredient.colourIndexName !== undefined &&
-    names.colourIndexNames.includes(ingredient.colourIndexName)
+    colourIndexName !== undefined &&
+    [colourIndexName, colourIndexName.replace(/:\d+$/, "")].some((name) =>
+      names.colourIndexNames.includes(name),
+    )
   );
 }

@@ -4,9 +4,8 @@
  * A rule reads as its standard prints it: the weighted sum of the fractions is
  * held against one limit, for instance 10 x Skin Corr. + Skin Irrit. >= 10 %.
  *
- * @source clp-1272-2008 : skin corrosion sums, aquatic relevance (read)
- * @source clp-1272-2008-memory : the others
- * @source un-ghs-rev-10 : categories of the UN frame alone
+ * @source clp-1272-2008 : Tables 3.2.3, 3.3.3, 4.1.1, 4.1.2; 3.8.3.4.5, 3.10.3.3
+ * @source un-ghs-rev-11 : categories of the UN frame alone
  */
 import type { HazardFrame } from "./frame.ts";
 import type { HazardClass } from "./hazard-class.ts";
@@ -33,8 +32,7 @@ export interface SumRule {
 }
 
 const READ = "clp-1272-2008",
-  MEMORY = "clp-1272-2008-memory",
-  UN = "un-ghs-rev-10";
+  UN = "un-ghs-rev-11";
 const CORROSIVE = ["Skin Corr. 1", "Skin Corr. 1A", "Skin Corr. 1B", "Skin Corr. 1C"] as const;
 
 function term(of: readonly HazardClass[], weight = 1, relevantFrom = 0.01): SumTerm {
@@ -70,14 +68,14 @@ export const SUM_RULES: readonly SumRule[] = [
     statement: "H318",
     limit: 0.03,
     terms: [term([...CORROSIVE, "Eye Dam. 1"])],
-    source: MEMORY,
+    source: READ,
   },
   {
     gives: "Eye Irrit. 2",
     statement: "H319",
     limit: 0.1,
     terms: [term([...CORROSIVE, "Eye Dam. 1"], 10), term(["Eye Irrit. 2"])],
-    source: MEMORY,
+    source: READ,
   },
   {
     gives: "Eye Irrit. 2B",
@@ -93,7 +91,7 @@ export const SUM_RULES: readonly SumRule[] = [
     ofStatement: "H335",
     limit: 0.2,
     terms: [term(["STOT SE 3"])],
-    source: MEMORY,
+    source: READ,
   },
   {
     gives: "STOT SE 3",
@@ -101,14 +99,14 @@ export const SUM_RULES: readonly SumRule[] = [
     ofStatement: "H336",
     limit: 0.2,
     terms: [term(["STOT SE 3"])],
-    source: MEMORY,
+    source: READ,
   },
   {
     gives: "Aquatic Acute 1",
     statement: "H400",
     limit: 0.25,
     terms: [aquatic("Aquatic Acute 1", 1)],
-    source: MEMORY,
+    source: READ,
   },
   {
     gives: "Aquatic Acute 2",
@@ -135,20 +133,20 @@ export const SUM_RULES: readonly SumRule[] = [
     statement: "H410",
     limit: 0.25,
     terms: [aquatic("Aquatic Chronic 1", 1)],
-    source: MEMORY,
+    source: READ,
   },
   {
     gives: "Aquatic Chronic 2",
     statement: "H411",
     limit: 0.25,
     terms: [aquatic("Aquatic Chronic 1", 10), aquatic("Aquatic Chronic 2", 1)],
-    source: MEMORY,
+    source: READ,
   },
   {
     gives: "Aquatic Chronic 3",
     statement: "H412",
     limit: 0.25,
-    source: MEMORY,
+    source: READ,
     terms: [
       aquatic("Aquatic Chronic 1", 100),
       aquatic("Aquatic Chronic 2", 10),
@@ -160,7 +158,7 @@ export const SUM_RULES: readonly SumRule[] = [
     gives: "Aquatic Chronic 4",
     statement: "H413",
     limit: 0.25,
-    source: MEMORY,
+    source: READ,
     terms: [
       term(["Aquatic Chronic 1"], 1, 0.001),
       term(["Aquatic Chronic 2", "Aquatic Chronic 3", "Aquatic Chronic 4"]),
@@ -175,7 +173,7 @@ export const ASPIRATION_RULES: readonly (SumRule & { readonly viscosityUpTo: num
     statement: "H304",
     limit: 0.1,
     terms: [term(["Asp. Tox. 1"])],
-    source: MEMORY,
+    source: READ,
     viscosityUpTo: 20.5,
   },
   {

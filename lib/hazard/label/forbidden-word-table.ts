@@ -5,7 +5,7 @@
  *
  * @source practice-hazard
  */
-import type { StatementLanguage } from "../texts/hazard-statement-wording.ts";
+import type { StatementLanguage } from "../texts/statement-texts.ts";
 
 export const CLAIM_KINDS = [
   "conformity",
@@ -46,7 +46,7 @@ export const FORBIDDEN_WORDS: Readonly<Record<StatementLanguage, readonly Forbid
     {
       claim: "non-toxic",
       pattern:
-        "non~?toxic|not toxic|free (?:of|from) toxins?|toxin~free|non~?hazardous|non~?poisonous",
+        "non~?toxic|not toxic|not hazardous|no hazards? (?:is )?classified|not classified as hazardous|free (?:of|from) toxins?|toxin~free|non~?hazardous|non~?poisonous",
     },
     {
       claim: "safe",
@@ -55,6 +55,7 @@ export const FORBIDDEN_WORDS: Readonly<Record<StatementLanguage, readonly Forbid
         "not safe",
         "never safe",
         "no safe",
+        "if safe to do so",
         "is (?:it|this|that|any of it) safe",
         "safe (?:distance|place|disposal|storage|handling|limit|working|use of)",
         "fail~safe",

@@ -2,7 +2,7 @@
  * Finds in a text the words that a sheet never prints on its own authority.
  */
 import { FORBIDDEN_WORDS, type ClaimKind, type ForbiddenWord } from "./forbidden-word-table.ts";
-import type { StatementLanguage } from "../texts/hazard-statement-wording.ts";
+import type { StatementLanguage } from "../texts/statement-texts.ts";
 
 export interface ForbiddenFind {
   readonly claim: ClaimKind;

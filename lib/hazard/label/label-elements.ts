@@ -2,7 +2,8 @@
  * The label elements of a mixture, worked out from its ingredients: signal word,
  * pictograms, statements, each with its reason.
  */
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+import type { Quantity } from "../../quantities/interval.ts";
 import type { AcuteOutcome } from "../classify/acute-toxicity.ts";
 import type { LeftOut } from "../classify/applicable-classifications.ts";
 import type { Finding, StatementTrace } from "../classify/finding.ts";
@@ -13,7 +14,6 @@ import {
   type PictogramCode,
   type SignalWord,
 } from "../classify/hazard-class.ts";
-import type { LabelLineRule } from "../classify/hazard-rules.ts";
 import type { AcuteRoute, HazardCode } from "../texts/hazard-statement.ts";
 import { reaches } from "../classify/limit.ts";
 import { mixtureHazards } from "../classify/mixture-hazards.ts";
@@ -32,9 +32,25 @@ export interface MixtureClass {
   readonly certain: boolean;
 }
 
-export interface LabelLine extends Statement {
-  readonly rule: LabelLineRule;
-}
+/** What a label cannot tell: ingredients without data, shares that nobody accounts for, codes that no list knows. */
+export type GapStatement =
+  | StatementOf<
+      "no-hazard-data",
+      { readonly ingredient: string; readonly name: string; readonly massFraction: Quantity }
+    >
+  | StatementOf<"total-short-of-the-whole", { readonly unaccounted: number }>
+  | StatementOf<
+      "statement-not-known",
+      { readonly statements: readonly string[]; readonly name: string }
+    >;
+export type UnknownToxicityStatement = StatementOf<
+  "unknown-acute-toxicity",
+  {
+    readonly routes: readonly AcuteRoute[];
+    readonly massFraction: number;
+    readonly ingredients: readonly string[];
+  }
+>;
 
 export interface LabelElements {
   readonly basis: "worked out";
@@ -55,9 +71,9 @@ export interface LabelElements {
   /** What ingredients state and the mixture does not carry, with the cause. */
   readonly leftOut: readonly LeftOut[];
   /** "x % of the mixture consists of ingredients of unknown acute toxicity": a line of the label, a route each. */
-  readonly unknownAcuteToxicity: readonly LabelLine[];
+  readonly unknownAcuteToxicity: readonly UnknownToxicityStatement[];
   /** Ingredients without hazard data and shares that nobody accounts for: to be treated as hazardous. */
-  readonly gaps: readonly LabelLine[];
+  readonly gaps: readonly GapStatement[];
   readonly smallPackage?: SmallPackage;
 }
 
@@ -90,9 +106,9 @@ export function labelElements(mixture: Composition): LabelElements {
       mixture,
     ),
     supplemental: [...new Set(supplements.map(({ statement }) => statement as SupplementalCode))],
-    sensitisers: supplements
-      .filter(({ statement }) => statement === "EUH208")
-      .map(({ values }) => String(values["substance"])),
+    sensitisers: supplements.flatMap((trace) =>
+      trace.rule === "elicitation" ? [trace.values.substance] : [],
+    ),
     traces: [...most.findings.flatMap(({ traces }) => traces), ...supplements],
     leftOut: [...most.leftOut, ...stated.leftOut],
     unknownAcuteToxicity: unknownLines(most.acute),
@@ -118,7 +134,7 @@ function mixtureClass(finding: Finding, least: readonly Finding[]): MixtureClass
 }
 
 /** Routes with the same unknown ingredients share a line. */
-function unknownLines(outcomes: readonly AcuteOutcome[]): LabelLine[] {
+function unknownLines(outcomes: readonly AcuteOutcome[]): UnknownToxicityStatement[] {
   const lines = new Map<
     string,
     { readonly routes: AcuteRoute[]; readonly unknown: AcuteOutcome["unknown"] }
@@ -140,13 +156,20 @@ function unknownLines(outcomes: readonly AcuteOutcome[]): LabelLine[] {
 /** From which share on a total short of the whole is a gap, not rounding. */
 const GAP_FROM = 0.001;
 
-function gaps({ atMost, unaccounted }: MixtureParts): LabelLine[] {
-  const unknown = atMost
-    .filter(({ known }) => !known)
-    .map(({ slug, name, stated }): LabelLine => ({
-      rule: "no-hazard-data",
-      values: { ingredient: slug, name, massFraction: stated },
-    }));
+function gaps({ atMost, unaccounted }: MixtureParts): GapStatement[] {
+  const unknown = atMost.flatMap(({ slug, name, stated, known, unread }): GapStatement[] => [
+    ...(known
+      ? []
+      : [
+          {
+            rule: "no-hazard-data" as const,
+            values: { ingredient: slug, name, massFraction: stated },
+          },
+        ]),
+    ...(unread.length === 0
+      ? []
+      : [{ rule: "statement-not-known" as const, values: { statements: unread, name } }]),
+  ]);
   return reaches(unaccounted, GAP_FROM)
     ? [...unknown, { rule: "total-short-of-the-whole", values: { unaccounted } }]
     : unknown;

@@ -3,7 +3,7 @@
  * standard symbols. Paths are painted in their order, each filled, none stroked,
  * so that SVG and PDF draw the same; legible from 12 mm.
  *
- * @source un-ghs-rev-10 : Annex 1, the symbols and the red frame on a white ground
+ * @source un-ghs-rev-11 : Annex 1, the symbols and the red frame on a white ground
  */
 import type { PictogramCode } from "../classify/hazard-class.ts";
 

@@ -11,10 +11,9 @@
  * @source clp-article-28 : six, and one on disposal for the public
  * @source echa-label-guidance-memory : recommendations; the halving is this project's rule
  */
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import type { Finding } from "../classify/finding.ts";
 import { classElements } from "../classify/hazard-class.ts";
-import type { PrecautionRule } from "../classify/hazard-rules.ts";
 import type { Composition } from "../classify/composition.ts";
 import {
   precaution,
@@ -28,10 +27,25 @@ export const PRECAUTIONS_AT_MOST = 6;
 /** In which frame, in which form, to whom. */
 export type Use = Pick<Composition, "frame" | "form" | "publicSale">;
 
-export interface ChosenPrecaution extends Statement {
-  readonly rule: PrecautionRule;
-  readonly statement: PrecautionaryCode;
+interface Answers {
+  /** Hazard statements that it answers. */
+  readonly answers: readonly string[];
 }
+
+/** Why a precautionary statement was chosen. */
+export type PrecautionStatement =
+  | StatementOf<"children-first", Answers>
+  | StatementOf<"disposal-for-the-public", Answers>
+  | StatementOf<"by-severity", Answers>;
+
+/** What P280 means on a label: the options of its official text. */
+export type Protection = "gloves" | "eyes" | "gloves and eyes" | "gloves and clothing";
+
+export type ChosenPrecaution = PrecautionStatement & {
+  readonly statement: PrecautionaryCode;
+  /** Of P280 where fewer than all its options are meant. */
+  readonly protection?: Protection;
+};
 
 /** Statements that say the same more strongly: when the first is chosen, the others add nothing. */
 const SAID_BY: Readonly<Partial<Record<PrecautionaryCode, readonly PrecautionaryCode[]>>> = {
@@ -113,13 +127,14 @@ export function chosenPrecautions(findings: readonly Finding[], use: Use): Chose
     0.5 ** (spent.get(spentKey(code, statement, route)) ?? 0);
   const chosen: ChosenPrecaution[] = [];
 
-  function take(code: PrecautionaryCode, rule: PrecautionRule, spends: boolean): void {
+  function take(code: PrecautionaryCode, rule: PrecautionStatement["rule"], spends: boolean): void {
     const found = open.get(code) ?? [];
     chosen.push({
       statement: code,
       rule,
       values: { answers: [...new Set(found.map(({ finding }) => finding.statement))] },
       source: "echa-label-guidance-memory",
+      ...(code === "P280" ? protectionMeant(found.map(({ finding }) => finding)) : {}),
     });
     if (spends) {
       for (const {
@@ -152,6 +167,18 @@ export function chosenPrecautions(findings: readonly Finding[], use: Use): Chose
     (one, other) =>
       CHOOSABLE_PRECAUTIONS.indexOf(one.statement) - CHOOSABLE_PRECAUTIONS.indexOf(other.statement),
   );
+}
+
+/** Gloves for the skin, goggles for the eyes; of what burns the skin all that the statement lists. */
+function protectionMeant(findings: readonly Finding[]): { readonly protection?: Protection } {
+  const statements = new Set(findings.map(({ statement }) => statement));
+  if (statements.has("H314")) return {};
+  const eyes = statements.has("H318") || statements.has("H319");
+  const skin = ["H310", "H311", "H312", "H315", "H317"].some((code) =>
+    statements.has(code as Finding["statement"]),
+  );
+  if (eyes) return { protection: skin ? "gloves and eyes" : "eyes" };
+  return { protection: skin ? "gloves" : "gloves and clothing" };
 }
 
 /** A hazard answered by one kind of statement: P2xx prevention, P3xx response, P4xx storage. */

@@ -4,7 +4,7 @@
  *
  * @source clp-1272-2008-memory : Annex I, 1.5.2
  */
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import type { Finding } from "../classify/finding.ts";
 import type { HazardClass } from "../classify/hazard-class.ts";
 import type { HazardCode } from "../texts/hazard-statement.ts";
@@ -39,10 +39,15 @@ const MAY_GO_IN_TRADE: readonly HazardClass[] = [
   "STOT RE 2",
 ];
 
-export interface SmallPackage extends Statement {
-  readonly rule: "small-package";
-  readonly mayLeaveOut: readonly HazardCode[];
-}
+export type SmallPackageStatement = StatementOf<
+  "small-package",
+  {
+    readonly packageMl: number;
+    readonly upToMl: number;
+    readonly statements: readonly HazardCode[];
+  }
+>;
+export type SmallPackage = SmallPackageStatement & { readonly mayLeaveOut: readonly HazardCode[] };
 
 /** Statements that the label of this package may leave out in the EU frame; undefined when none may. */
 export function smallPackageReduction(

@@ -2,12 +2,11 @@
  * The label elements that the maker states: held to the closed lists, and against
  * what the composition comes to. The maker's stand; differences are said.
  */
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import { nearestWord } from "../../diagnostics/nearest-word.ts";
 import type { HazardFault } from "../classify/classification.ts";
 import { FRAME_EDITIONS, HAZARD_FRAMES, type HazardFrame } from "../classify/frame.ts";
 import { classElements, HAZARD_CLASS_NAMES, PICTOGRAM_CODES } from "../classify/hazard-class.ts";
-import type { DifferenceRule } from "../classify/hazard-rules.ts";
 import {
   HAZARD_CODES,
   isHazardCode,
@@ -25,6 +24,7 @@ import {
 } from "../texts/precautionary-statement.ts";
 import { PRECAUTIONS_AT_MOST } from "./precautionary-choice.ts";
 import { COVERED_BY } from "../classify/precedence.ts";
+import { singleStatements } from "../texts/single-statements.ts";
 import { SUPPLEMENTAL_CODES, WITHDRAWN_SUPPLEMENTS } from "../texts/supplemental-code.ts";
 
 export interface StatedLabel {
@@ -45,17 +45,43 @@ export interface StatedLabel {
   readonly ufi?: string | undefined;
 }
 
-export interface LabelDifference extends Statement {
-  readonly rule: DifferenceRule;
+interface Differs {
+  readonly stated: string;
+  readonly workedOut: string;
 }
+interface Code {
+  readonly code: string;
+}
+interface Uncertain {
+  readonly certain: "yes" | "no";
+  readonly ingredients: readonly string[];
+}
+
+/** Where a stated label and the worked-out one part, or the stated one is not of its edition. */
+export type LabelDifference =
+  | StatementOf<"frame-differs", Differs>
+  | StatementOf<"signal-word-differs", Differs>
+  | StatementOf<"pictogram-not-stated", Code>
+  | StatementOf<"pictogram-not-worked-out", Code>
+  | StatementOf<"supplement-not-stated", Code>
+  | StatementOf<"supplement-not-worked-out", Code>
+  | StatementOf<"statement-not-stated", Uncertain & { readonly statement: string }>
+  | StatementOf<"statement-differs", Differs & Uncertain>
+  | StatementOf<"statement-not-worked-out", { readonly statement: string }>
+  | StatementOf<"statement-annulled", { readonly statement: string }>
+  | StatementOf<"not-of-the-frame", { readonly statement: string; readonly frame: HazardFrame }>
+  | StatementOf<
+      "older-than-the-edition",
+      { readonly statement: string; readonly replacement: string; readonly edition: string }
+    >
+  | StatementOf<
+      "label-older-than-the-edition",
+      { readonly date: string; readonly edition: string; readonly asOf: string }
+    >
+  | StatementOf<"too-many-precautions", { readonly count: number; readonly atMost: number }>;
 
 /** Digits and capitals of a UFI: those that can be mistaken for another are not used (memory). */
 const UFI = /^[0-9ACDEFGHJKMNPQRSTUVWXY]{4}(-[0-9ACDEFGHJKMNPQRSTUVWXY]{4}){3}$/;
-
-/** A combined acute statement taken apart: "H302+H332" is two. */
-export function singleStatements(stated: string): string[] {
-  return stated.split("+").map((code) => code.trim());
-}
 
 /** Whatever a stated label holds that is of no closed list; empty when it can be printed. */
 export function statedLabelFaults(label: StatedLabel): HazardFault[] {
@@ -76,14 +102,21 @@ export function statedLabelFaults(label: StatedLabel): HazardFault[] {
     ),
     ...label.hazardStatements.flatMap((stated, i) =>
       singleStatements(stated).flatMap((code) =>
-        unknownWordFault(["hazardStatements", i], "statement code", code, HAZARD_CODES),
+        asWarning(unknownWordFault(["hazardStatements", i], "statement code", code, HAZARD_CODES)),
       ),
     ),
     ...precautions.flatMap((code, i) =>
-      unknownWordFault(["precautionaryStatements", i], "statement code", code, PRECAUTIONARY_CODES),
+      asWarning(
+        unknownWordFault(
+          ["precautionaryStatements", i],
+          "statement code",
+          code,
+          PRECAUTIONARY_CODES,
+        ),
+      ),
     ),
     ...supplemental.flatMap((code, i) =>
-      unknownWordFault(["supplemental", i], "statement code", code, SUPPLEMENTAL_CODES),
+      asWarning(unknownWordFault(["supplemental", i], "statement code", code, SUPPLEMENTAL_CODES)),
     ),
     ...classification.flatMap((name, i) =>
       unknownWordFault(["classification", i], "hazard class", name, HAZARD_CLASS_NAMES),
@@ -110,6 +143,11 @@ export function statedLabelFaults(label: StatedLabel): HazardFault[] {
           },
         ]),
   ];
+}
+
+/** A statement that no list here knows is shown as stated, and the build goes on. */
+function asWarning(faults: readonly HazardFault[]): HazardFault[] {
+  return faults.map((fault) => ({ ...fault, severity: "warning" }));
 }
 
 function unknownWordFault(

@@ -2,6 +2,7 @@
  * Supplemental statements (EUH) of the EU frame.
  *
  * @source clp-annex-2-memory
+ * @source practice-hazard : from which share an ingredient's own supplement comes along
  */
 import { sameSeverity, type HazardClass } from "../classify/hazard-class.ts";
 import {
@@ -13,7 +14,7 @@ import {
 import { passes, reaches } from "../classify/limit.ts";
 import type { Composition, Part } from "../classify/composition.ts";
 import { elicitationLimit, elicitationTraces } from "../classify/sensitisers.ts";
-import { SUPPLEMENTAL_CODES, type EntrainedSupplement } from "../texts/supplemental-code.ts";
+import { ENTRAINED_SUPPLEMENTS, SUPPLEMENTAL_CODES } from "../texts/supplemental-code.ts";
 
 /** Lead as metal in a paint above which the label says so, mass fraction: exceeding, not reaching. */
 export const LEAD_LIMIT = 0.0015;
@@ -21,12 +22,9 @@ export const LEAD_LIMIT = 0.0015;
 export const SHORT_LEAD_WARNING_BELOW_ML = 125;
 
 /** From which fraction an ingredient's own supplement comes along (common practice, no source). */
-const ENTRAINED_FROM: Readonly<Record<EntrainedSupplement, number>> = {
-  EUH031: 0.01,
-  EUH032: 0.01,
-  EUH066: 0.1,
-  EUH071: 0.01,
-};
+const ENTRAINED_FROM = 0.01;
+/** Dryness of the skin takes more (common practice, no source). */
+const DRYNESS_FROM = 0.1;
 
 /** Every EUH statement of the mixture with its reason, in the order of the codes; none in the UN frame. */
 export function supplementalTraces(
@@ -50,25 +48,24 @@ function order(statement: string): number {
 
 function entrained(parts: readonly Part[], findings: readonly Finding[]): StatementTrace[] {
   const irritates = findings.some(({ statement }) => statement === "H314" || statement === "H315");
-  return (Object.entries(ENTRAINED_FROM) as [EntrainedSupplement, number][]).flatMap(
-    ([statement, limit]) => {
-      if (statement === "EUH066" && irritates) return [];
-      const members = parts.filter(({ supplements }) =>
-        supplements.some((each) => each.statement === statement),
-      );
-      const massFraction = members.reduce((sum, part) => sum + part.massFraction, 0);
-      if (members.length === 0 || !reaches(massFraction, limit)) return [];
-      return [
-        {
-          statement,
-          rule: "as-its-ingredients",
-          source: "practice-hazard",
-          values: { massFraction, limit, ingredients: members.map(({ slug }) => slug) },
-          shares: members.map((part) => traceShare(part)),
-        },
-      ];
-    },
-  );
+  return ENTRAINED_SUPPLEMENTS.flatMap((statement): StatementTrace[] => {
+    if (statement === "EUH066" && irritates) return [];
+    const limit = statement === "EUH066" ? DRYNESS_FROM : ENTRAINED_FROM;
+    const members = parts.filter(({ supplements }) =>
+      supplements.some((each) => each.statement === statement),
+    );
+    const massFraction = members.reduce((sum, part) => sum + part.massFraction, 0);
+    if (members.length === 0 || !reaches(massFraction, limit)) return [];
+    return [
+      {
+        statement,
+        rule: "as-its-ingredients",
+        source: "practice-hazard",
+        values: { massFraction, limit, ingredients: members.map(({ slug }) => slug) },
+        shares: members.map((part) => traceShare(part)),
+      },
+    ];
+  });
 }
 
 /** Lead in a paint, by metal; a lead compound whose share of metal is not known counts as over the limit. */
@@ -111,6 +108,8 @@ const TRACES: readonly { readonly like: HazardClass; readonly from: number }[] =
   { like: "Lact.", from: 0.001 },
 ];
 const ANY_HAZARD_FROM = 0.01;
+/** Of a substance with a limit in workplace air. */
+const WORKPLACE_LIMIT_FROM = 0.01;
 
 function dataSheetOnRequest(
   parts: readonly Part[],
@@ -133,13 +132,13 @@ function dataSheetOnRequest(
 }
 
 function callsForDataSheet(part: Part): boolean {
-  if (part.workplaceLimit && part.massFraction > 0) return true;
+  if (part.workplaceLimit && reaches(part.massFraction, WORKPLACE_LIMIT_FROM)) return true;
   return part.classifications.some((by) => {
     const trace =
       elicitationLimit(by) ??
       TRACES.find(({ like }) => sameSeverity(like, by.hazardClass))?.from ??
       ANY_HAZARD_FROM;
-    const isHealthOrAquatic = /^H[34]/.test(by.statement);
+    const isHealthOrAquatic = /^(H[34]|EUH(3|4[345]))/.test(by.statement);
     return isHealthOrAquatic && reaches(part.massFraction, trace);
   });
 }

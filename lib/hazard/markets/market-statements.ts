@@ -2,15 +2,14 @@
  * What each market's acts say of a colour: a sale that is forbidden unless a legal
  * basis and a class of buyer are on record, or a line that the offer must carry.
  */
-import type { Statement } from "../../quantities/statement.ts";
-import { ACTS, actStanding, type ActKey, type HazardMarket } from "../classify/legislation.ts";
-import type { MarketRule } from "../classify/hazard-rules.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+import { actOf, type Act, type ActKey, type HazardMarket } from "../classify/legislation.ts";
 import type { PaintForm } from "../classify/frame.ts";
 import { passes } from "../classify/limit.ts";
 import { isSubstance, type SubstanceName } from "../classify/substance.ts";
 import { mixtureParts, type Ingredient, type Part } from "../classify/composition.ts";
 import { HAZARD_STATEMENTS, isHazardCode } from "../texts/hazard-statement.ts";
-import { singleStatements } from "../label/stated-label.ts";
+import { singleStatements } from "../texts/single-statements.ts";
 
 /** Why a colour may be sold where the general rule forbids it, and to whom; both must say something. */
 export interface LegalBasis {
@@ -34,8 +33,54 @@ export interface Sale {
 
 export type MarketEffect = "forbidden unless" | "line";
 
-export interface MarketRuling extends Statement {
-  readonly rule: MarketRule;
+/** What the rules find in a composition, before it is held against one market's acts. */
+interface MarketFindings {
+  readonly "lead-compound-not-as-paint": Named & {
+    readonly substance: SubstanceName;
+    readonly entry: string;
+  };
+  readonly "lead-compound-not-identified": Named;
+  readonly "leaded-paint-by-declaration": Partial<InForce>;
+  readonly "lead-limits-at-work": typeof LEAD_AT_WORK;
+  readonly "substance-of-very-high-concern": Named;
+  readonly "cadmium-in-other-paints": Named & { readonly limit: number };
+  readonly "cmr-not-to-the-public": Stating;
+  readonly "cmr-artists-paint-exempt": Stating;
+  readonly "restricted-to-professional-users": Stating;
+  readonly "needs-authorisation": Named;
+  readonly "titanium-dioxide-without-h351": Named;
+  readonly "offer-names-hazards": Stating;
+  readonly "formula-identifier-wanted": Partial<InForce>;
+  readonly "us-artists-paint-exempt-labelled": Named & { readonly limit: number };
+  readonly "us-review-on-record": Partial<InForce>;
+  readonly "us-review-wanted": Partial<InForce>;
+  readonly "proposition-65": { readonly substances: readonly string[] };
+}
+
+/** Slugs and names of ingredients. */
+interface Named {
+  readonly ingredients: readonly string[];
+  readonly names: readonly string[];
+}
+interface Stating {
+  readonly statements: readonly string[];
+}
+
+/** Since when the act applies, how far it is known, and of a forbidden sale the basis on record. */
+export interface InForce {
+  readonly since: string;
+  readonly standing: "read" | "memory";
+  readonly basis?: string;
+  readonly buyers?: string;
+}
+
+type MarketRule = keyof MarketFindings;
+
+export type MarketStatement =
+  | { readonly [R in MarketRule]: StatementOf<R, MarketFindings[R] & InForce> }[MarketRule]
+  | StatementOf<"acts-not-known-here", Readonly<Record<string, never>>>;
+
+export type MarketRuling = MarketStatement & {
   readonly market: HazardMarket;
   /** Absent for a market whose acts are not known here. */
   readonly act?: ActKey;
@@ -43,13 +88,17 @@ export interface MarketRuling extends Statement {
   /** Of a forbidden sale: whether the record gives legal basis and class of buyer. */
   readonly met: boolean;
   readonly legalBasis?: LegalBasis;
-}
+};
 
 /**
  * Every ruling for one market, the forbidding ones first.
  * @throws RangeError as {@link mixtureParts} does.
  */
-export function marketRulings(sale: Sale, market: HazardMarket): MarketRuling[] {
+export function marketRulings(
+  sale: Sale,
+  market: HazardMarket,
+  acts: readonly Act[],
+): MarketRuling[] {
   const parts = mixtureParts({
     ingredients: sale.ingredients,
     form: sale.form,
@@ -60,6 +109,8 @@ export function marketRulings(sale: Sale, market: HazardMarket): MarketRuling[] 
     return [{ market, effect: "line", met: true, rule: "acts-not-known-here", values: {} }];
   const found = [
     ...leadPaint(parts),
+    ...cadmiumPaint(parts),
+    ...highConcern(parts),
     ...carcinogensToThePublic(sale),
     ...authorisation(parts),
     ...titaniumDioxide(parts),
@@ -67,8 +118,9 @@ export function marketRulings(sale: Sale, market: HazardMarket): MarketRuling[] 
     ...unitedStates(parts, sale),
   ];
   const rulings = found
-    .filter(({ act }) => (ACTS[act].markets as readonly HazardMarket[]).includes(market))
-    .map((found) => marketRuling(found, market, sale));
+    .map((each) => ({ found: each, act: actOf(each.act, acts) }))
+    .filter(({ act }) => act.markets.includes(market))
+    .map(({ found: each, act }) => marketRuling(each, act, market, sale));
   return rulings.toSorted(
     (one, other) => Number(one.effect === "line") - Number(other.effect === "line"),
   );
@@ -79,19 +131,23 @@ export function mayBeSold(rulings: readonly MarketRuling[]): boolean {
   return rulings.every(({ effect, met }) => effect === "line" || met);
 }
 
-interface Found {
-  readonly act: ActKey;
-  readonly effect: MarketEffect;
-  readonly rule: MarketRule;
-  readonly values: Statement["values"];
-}
+type Found = {
+  readonly [R in MarketRule]: {
+    readonly act: ActKey;
+    readonly effect: MarketEffect;
+    readonly rule: R;
+    readonly values: MarketFindings[R];
+  };
+}[MarketRule];
+/** A finding that two acts share. */
+type Finding = Found extends infer F ? (F extends Found ? Omit<F, "act"> : never) : never;
 
 function marketRuling(
   { act, effect, rule, values }: Found,
+  { source, since, standing }: Act,
   market: HazardMarket,
   sale: Sale,
 ): MarketRuling {
-  const { source, since } = ACTS[act];
   const basis = sale.legalBasis.find(
     (each) => each.market === market && each.basis.trim() !== "" && each.buyers.trim() !== "",
   );
@@ -106,15 +162,16 @@ function marketRuling(
     values: {
       ...values,
       since,
-      standing: actStanding(act),
+      standing,
       ...(isForbidding && basis !== undefined ? { basis: basis.basis, buyers: basis.buyers } : {}),
     },
     ...(isForbidding && basis !== undefined ? { legalBasis: basis } : {}),
-  };
+    // The rule and its own values were paired in `found`; the compiler cannot follow a pair through a spread.
+  } as MarketRuling;
 }
 
 /** The same finding under an act of the Union and under its British twin. */
-function inBoth(union: ActKey, britain: ActKey, found: Omit<Found, "act">): Found[] {
+function inBoth(union: ActKey, britain: ActKey, found: Finding): Found[] {
   return [
     { ...found, act: union },
     { ...found, act: britain },
@@ -128,6 +185,49 @@ function slugs(parts: readonly Part[]): {
   return { ingredients: parts.map(({ slug }) => slug), names: parts.map(({ name }) => name) };
 }
 
+/**
+ * Limits of lead at work: in air over eight hours [mg/m3], in blood [ug/100 ml] until and after a date.
+ * @source directive-2024-869
+ */
+export const LEAD_AT_WORK = {
+  airMgPerM3: 0.03,
+  bloodUgPer100Ml: 30,
+  until: "2028-12-31",
+  bloodAfterUgPer100Ml: 15,
+} as const;
+
+/** Cadmium as metal from which entry 23 keeps paints of the tariff codes 3208 and 3209 off the market, mass fraction. */
+export const CADMIUM_LIMIT = 0.0001;
+
+function cadmiumPaint(parts: readonly Part[]): Found[] {
+  const members = parts.filter(({ metals }) => metals.cadmium !== undefined);
+  return members.length === 0
+    ? []
+    : inBoth("reach-cadmium", "uk-reach-cadmium", {
+        effect: "line",
+        rule: "cadmium-in-other-paints",
+        values: { ...slugs(members), limit: CADMIUM_LIMIT },
+      });
+}
+
+/** Substances on the candidate list that artists' colours are made of. */
+function highConcern(parts: readonly Part[]): Found[] {
+  const members = parts.filter(
+    (part) =>
+      isSubstance(part, "basic lead carbonate") || isSubstance(part, "lead chromate pigments"),
+  );
+  return members.length === 0
+    ? []
+    : [
+        {
+          act: "reach-candidate-list",
+          effect: "line",
+          rule: "substance-of-very-high-concern",
+          values: slugs(members),
+        },
+      ];
+}
+
 /** Entries 16 and 17: carbonates and sulphates; no limit, no exemption of artists' paints, dry pigment meant for paint included. */
 function leadPaint(parts: readonly Part[]): Found[] {
   const entries = [
@@ -138,11 +238,19 @@ function leadPaint(parts: readonly Part[]): Found[] {
     const members = parts.filter((part) => isSubstance(part, substance));
     return members.length === 0
       ? []
-      : inBoth("reach-lead-paint", "uk-reach-lead-paint", {
-          effect: "forbidden unless",
-          rule: "lead-compound-not-as-paint",
-          values: { substance, entry, ...slugs(members) },
-        });
+      : [
+          ...inBoth("reach-lead-paint", "uk-reach-lead-paint", {
+            effect: "forbidden unless",
+            rule: "lead-compound-not-as-paint",
+            values: { substance, entry, ...slugs(members) },
+          }),
+          {
+            act: "gb-leaded-paint" as const,
+            effect: "line" as const,
+            rule: "leaded-paint-by-declaration" as const,
+            values: {},
+          },
+        ];
   });
   const unnamed = parts.filter(
     (part) =>
@@ -150,9 +258,22 @@ function leadPaint(parts: readonly Part[]): Found[] {
       part.casNumber === undefined &&
       part.colourIndexName === undefined,
   );
-  if (unnamed.length === 0) return named;
+  const leaded = parts.filter((part) => part.metals.lead !== undefined);
+  const atWork: Found[] =
+    leaded.length === 0
+      ? []
+      : [
+          {
+            act: "lead-at-work",
+            effect: "line",
+            rule: "lead-limits-at-work",
+            values: LEAD_AT_WORK,
+          },
+        ];
+  if (unnamed.length === 0) return [...named, ...atWork];
   return [
     ...named,
+    ...atWork,
     ...inBoth("reach-lead-paint", "uk-reach-lead-paint", {
       effect: "forbidden unless",
       rule: "lead-compound-not-identified",
@@ -192,14 +313,21 @@ function carcinogensToThePublic({ hazardStatements, form, publicSale }: Sale): F
 }
 
 function authorisation(parts: readonly Part[]): Found[] {
-  const members = parts.filter((part) => isSubstance(part, "lead chromate pigments"));
-  return members.length === 0
-    ? []
-    : inBoth("reach-authorisation", "uk-reach-authorisation", {
-        effect: "forbidden unless",
-        rule: "needs-authorisation",
-        values: slugs(members),
-      });
+  return (
+    [
+      ["lead chromate pigments", "reach-authorisation"],
+      ["chromates under authorisation", "reach-authorisation-chromates"],
+    ] as const
+  ).flatMap(([substance, act]) => {
+    const members = parts.filter((part) => isSubstance(part, substance));
+    return members.length === 0
+      ? []
+      : inBoth(act, "uk-reach-authorisation", {
+          effect: "forbidden unless",
+          rule: "needs-authorisation",
+          values: slugs(members),
+        });
+  });
 }
 
 function titaniumDioxide(parts: readonly Part[]): Found[] {

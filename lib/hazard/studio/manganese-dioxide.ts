@@ -1,10 +1,10 @@
 /**
- * Manganese dioxide in umbers: what a natural earth's hazard hangs on. An umber
- * holds about 5 to 20 %, so the share decides.
+ * Manganese dioxide in brown earths: what their hazard hangs on. An umber holds
+ * about 5 to 20 %, a sienna about 1 %, and both are PBr 7.
  *
  * @source clp-annex-6-memory : H302 and H332, harmonised
  * @source reach-dossier-manganese-dioxide : STOT RE 2 by inhaled dust, proposed (read)
- * @source practice-hazard : the usual share in an umber
+ * @source practice-hazard : the usual shares
  */
 import { ends, type Quantity, type Interval } from "../../quantities/interval.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
@@ -13,22 +13,28 @@ import { dilutedIngredients, type Ingredient } from "../classify/composition.ts"
 
 export const MANGANESE_DIOXIDE_CAS = "1313-13-9";
 
-/** Manganese dioxide in umbers as they are dug, mass fraction. */
-export const UMBER_MANGANESE_DIOXIDE: Interval = [0.05, 0.2];
+export const BROWN_EARTHS = ["umber", "sienna"] as const;
+export type BrownEarth = (typeof BROWN_EARTHS)[number];
+
+/** Manganese dioxide in brown earths as they are dug, mass fraction. */
+export const EARTH_MANGANESE_DIOXIDE: Readonly<Record<BrownEarth, Interval>> = {
+  umber: [0.05, 0.2],
+  sienna: [0.002, 0.02],
+};
 
 /**
- * What an umber holds whose supplier does not say: told by its name, since PBr 7 is
- * a sienna's number as well.
- * @returns undefined for anything else.
+ * What a brown earth holds whose supplier does not give the share: by its kind, as
+ * the record states it, else anything from a sienna to an umber.
+ * @returns undefined for what is no brown earth.
  */
-export function umberManganeseDioxide({
-  name,
-  colourIndexName,
-}: Pick<Ingredient, "name" | "colourIndexName">): Interval | undefined {
-  const isUmber =
-    (colourIndexName === undefined || colourIndexName === "PBr 7") &&
-    /\b(?:umber|umbra|ombre)\b/i.test(name);
-  return isUmber ? UMBER_MANGANESE_DIOXIDE : undefined;
+export function earthManganeseDioxide(
+  colourIndexName: string | undefined,
+  earth: BrownEarth | undefined,
+): Interval | undefined {
+  if (earth !== undefined) return EARTH_MANGANESE_DIOXIDE[earth];
+  return colourIndexName === "PBr 7"
+    ? [EARTH_MANGANESE_DIOXIDE.sienna[0], EARTH_MANGANESE_DIOXIDE.umber[1]]
+    : undefined;
 }
 
 export const MANGANESE_DIOXIDE_CLASSIFICATIONS: readonly ClassificationForm[] = [
@@ -42,11 +48,13 @@ export const MANGANESE_DIOXIDE_CLASSIFICATIONS: readonly ClassificationForm[] = 
  * pigment's own classifications.
  *
  * @param manganeseDioxideFraction of the dry pigment, 0-1, or a range.
+ * @param manganeseShare of manganese in the dioxide, mass fraction.
  * @throws RangeError for a fraction outside 0-1.
  */
 export function withManganeseDioxide(
   pigment: Ingredient,
   manganeseDioxideFraction: Quantity,
+  manganeseShare: number,
 ): Ingredient[] {
   const [lower, upper] = ends(manganeseDioxideFraction);
   if (!(lower >= 0 && upper <= 1 && lower <= upper))
@@ -62,6 +70,7 @@ export function withManganeseDioxide(
     casNumber: MANGANESE_DIOXIDE_CAS,
     massFraction: manganeseDioxideFraction,
     classifications: MANGANESE_DIOXIDE_CLASSIFICATIONS,
+    metals: { manganese: manganeseShare },
   };
   return dilutedIngredients([{ ...pigment, massFraction: rest }, oxide], pigment.massFraction);
 }

@@ -5,21 +5,27 @@
  *
  * @source practice-hazard
  */
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import { dustiness, type Powder } from "./dustiness.ts";
-import type { CautionRule } from "../classify/hazard-rules.ts";
+import type { MetalRow } from "./metal-content.ts";
 import type { Ingredient } from "../classify/composition.ts";
 import { pigmentNature, type PigmentNature } from "./pigment-nature.ts";
 import {
+  anyMetal,
   BURNS,
-  DUST_METALS,
   EYES,
-  FUME_METALS,
+  forSkin,
+  forUnborn,
+  graveDust,
+  isGeneralReason,
   LIGHT_FILTER_NOT_ENOUGH,
   material,
+  noHeat,
+  noMetal,
   reasonOf,
   SKIN,
   SPECIAL_WASTE,
+  specialWaste,
   UNBORN,
   VAPOURS,
   WATER,
@@ -27,6 +33,8 @@ import {
   type StudioReason,
 } from "./studio-material.ts";
 import type { PigmentIdentity } from "../classify/substance.ts";
+import type { HazardKnowledge } from "../hazard-knowledge.ts";
+import { mayHoldQuartz } from "./quartz.ts";
 
 export const STUDIO_OPERATIONS = [
   "weighing and mulling",
@@ -48,6 +56,8 @@ export interface StudioPigment extends PigmentIdentity, Powder {
   readonly hazardStatements: readonly string[];
   /** Left out, it follows from Colour Index number or name. */
   readonly nature?: PigmentNature | undefined;
+  /** As a paper states it; 0 where it states none. */
+  readonly respirableQuartzPercent?: number | undefined;
 }
 
 export interface StudioPaint {
@@ -59,40 +69,84 @@ export interface StudioPaint {
   readonly dryingOil: boolean;
 }
 
-export interface StudioCaution extends Statement {
-  readonly rule: CautionRule;
+interface OfPigments {
+  /** Slugs; of the paint when left out. */
+  readonly pigments?: readonly string[];
+}
+
+/** Cautions that name the pigments they are for, or else speak of the paint. */
+export const CAUTIONS = [
+  "captured-exhaust-first",
+  "no-draught-across-powder",
+  "respirator-ffp2",
+  "respirator-p3",
+  "no-ignition-source",
+  "gloves",
+  "eye-protection",
+  "pregnant-or-nursing-keep-away",
+  "workplace-lead-rules",
+  "children-keep-away",
+  "no-food-in-the-room",
+  "no-food-no-brush-in-mouth",
+  "not-on-skin-or-food",
+  "fresh-air",
+  "no-dry-sanding",
+  "never-sand-dry",
+  "spray-only-with-captured-exhaust",
+  "no-spraying-no-heating",
+  "no-heating-of-oil",
+  "wet-wipe-no-sweeping",
+  "wash-hands",
+  "oily-rags",
+  "not-down-the-drain",
+  "hazardous-waste",
+] as const;
+type Caution = (typeof CAUTIONS)[number];
+
+export type CautionStatement = { readonly [R in Caution]: StatementOf<R, OfPigments> }[Caution];
+
+export type StudioCaution = CautionStatement & {
   readonly operation: StudioOperation;
   /** Why: the metal, the statement, the dustiness, the oil. */
   readonly reason: StudioReason;
-}
+  /** Whether it holds for every colour alike: said once for all of them. */
+  readonly general: boolean;
+};
 
-/** The cautions, in the order of the operations; one a rule, however many pigments call for it. */
+/**
+ * The cautions, in the order of the operations; in each, what is particular to this
+ * colour comes first. One a rule, however many pigments call for it.
+ */
 export function studioCautions(
   pigments: readonly StudioPigment[],
   paint: StudioPaint,
+  knowledge: Pick<HazardKnowledge, "metals" | "quartz">,
 ): StudioCaution[] {
-  const wet = material(paint.ingredients, paint.hazardStatements);
+  const wet = material(paint.ingredients, paint.hazardStatements, knowledge.metals);
   return [
-    ...merged(pigments.flatMap(weighing)),
-    ...painting(wet, paint),
-    ...sanding(wet),
-    ...heatingOrSpraying(wet, paint),
-    ...cleaning(wet, paint, pigments.length > 0),
-    ...disposal(wet, paint),
-  ];
+    merged(pigments.flatMap((pigment) => weighing(pigment, knowledge))),
+    painting(wet, paint),
+    sanding(wet),
+    heatingOrSpraying(wet, paint),
+    cleaning(wet, paint, pigments.length > 0),
+    disposal(wet, paint),
+  ].flatMap((operation) =>
+    operation.toSorted((one, other) => Number(one.general) - Number(other.general)),
+  );
 }
 
 function caution(
   operation: StudioOperation,
-  rule: CautionRule,
+  rule: Caution,
   reason: StudioReason,
-  values: Statement["values"] = {},
+  values: OfPigments = {},
 ): StudioCaution {
   return {
     operation,
     rule,
     values,
     reason,
+    general: isGeneralReason(reason),
     source: rule === "oily-rags" ? "29-cfr-1926-252" : "practice-hazard",
   };
 }
@@ -104,16 +158,25 @@ function when(
   return reason === undefined ? [] : [make(reason)];
 }
 
-function weighing(pigment: StudioPigment): StudioCaution[] {
+function weighing(
+  pigment: StudioPigment,
+  { metals, quartz }: Pick<HazardKnowledge, "metals" | "quartz">,
+): StudioCaution[] {
   const operation = "weighing and mulling";
-  const dry = material(pigment.ingredients, pigment.hazardStatements);
+  const dry = material(pigment.ingredients, pigment.hazardStatements, metals);
   const of = { pigments: [pigment.slug] };
   const dusts = dustReason(pigment);
-  const grave = reasonOf(dry, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true);
+  const stone = mayHoldQuartz(pigment, quartz);
+  const known = reasonOf(dry, graveDust, LIGHT_FILTER_NOT_ENOUGH);
+  const grave: StudioReason | undefined =
+    known ??
+    (stone === undefined
+      ? reasonOf(dry, noMetal, undefined, true)
+      : { rule: "may-hold-quartz", values: { what: stone } });
   const nature = pigment.nature ?? pigmentNature(pigment);
   const burns: StudioReason | undefined =
     nature === "mineral"
-      ? reasonOf(dry, [], BURNS)
+      ? reasonOf(dry, noMetal, BURNS)
       : { rule: "dust-can-burn", values: { nature: nature ?? "not known" } };
   return [
     caution(operation, "captured-exhaust-first", dusts, of),
@@ -122,18 +185,20 @@ function weighing(pigment: StudioPigment): StudioCaution[] {
       ? caution(operation, "respirator-ffp2", { rule: "nuisance-dust", values: {} }, of)
       : caution(operation, "respirator-p3", grave, of),
     ...when(burns, (reason) => caution(operation, "no-ignition-source", reason, of)),
-    ...when(reasonOf(dry, DUST_METALS, SKIN, true), (reason) =>
+    ...when(reasonOf(dry, forSkin, SKIN, true), (reason) =>
       caution(operation, "gloves", reason, of),
     ),
-    ...when(reasonOf(dry, [], EYES), (reason) => caution(operation, "eye-protection", reason, of)),
-    ...when(reasonOf(dry, ["lead"], UNBORN), (reason) =>
+    ...when(reasonOf(dry, noMetal, EYES), (reason) =>
+      caution(operation, "eye-protection", reason, of),
+    ),
+    ...when(reasonOf(dry, forUnborn, UNBORN), (reason) =>
       caution(operation, "pregnant-or-nursing-keep-away", reason, of),
     ),
-    ...when(reasonOf(dry, ["lead"], undefined), (reason) =>
+    ...when(reasonOf(dry, isLead, undefined), (reason) =>
       caution(operation, "workplace-lead-rules", reason, of),
     ),
-    caution(operation, "children-keep-away", grave ?? { rule: "nuisance-dust", values: {} }, of),
-    caution(operation, "no-food-in-the-room", grave ?? { rule: "nuisance-dust", values: {} }, of),
+    caution(operation, "children-keep-away", known ?? { rule: "nuisance-dust", values: {} }, of),
+    caution(operation, "no-food-in-the-room", known ?? { rule: "nuisance-dust", values: {} }, of),
   ];
 }
 
@@ -167,26 +232,33 @@ function merged(cautions: readonly StudioCaution[]): StudioCaution[] {
 }
 
 function slugsOf(line: StudioCaution | undefined): readonly string[] {
-  const pigments = line?.values["pigments"];
-  return Array.isArray(pigments) ? pigments.map(String) : [];
+  return line?.values.pigments ?? [];
+}
+
+function isLead({ metal }: MetalRow): boolean {
+  return metal === "lead";
 }
 
 function painting(wet: Material, { sensitisers }: StudioPaint): StudioCaution[] {
   const operation = "painting";
-  const grave = reasonOf(wet, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true);
+  const plain: StudioReason = { rule: "paint-is-no-food", values: {} };
+  const grave = reasonOf(wet, graveDust, LIGHT_FILTER_NOT_ENOUGH, true);
   const skin =
-    reasonOf(wet, DUST_METALS, SKIN, true) ??
+    reasonOf(wet, forSkin, SKIN, true) ??
     (sensitisers.length === 0
       ? undefined
       : { rule: "holds-sensitiser", values: { names: sensitisers } });
-  const any = grave ?? { rule: "paint-is-no-food", values: {} };
+  const any = grave ?? plain;
   return [
     caution(operation, "no-food-no-brush-in-mouth", any),
+    caution(operation, "not-on-skin-or-food", plain),
     ...when(skin, (reason) => caution(operation, "gloves", reason)),
-    ...when(reasonOf(wet, [], EYES), (reason) => caution(operation, "eye-protection", reason)),
-    ...when(reasonOf(wet, [], VAPOURS), (reason) => caution(operation, "fresh-air", reason)),
-    ...when(reasonOf(wet, [], BURNS), (reason) => caution(operation, "no-ignition-source", reason)),
-    ...when(reasonOf(wet, ["lead"], UNBORN), (reason) =>
+    ...when(reasonOf(wet, noMetal, EYES), (reason) => caution(operation, "eye-protection", reason)),
+    ...when(reasonOf(wet, noMetal, VAPOURS), (reason) => caution(operation, "fresh-air", reason)),
+    ...when(reasonOf(wet, noMetal, BURNS), (reason) =>
+      caution(operation, "no-ignition-source", reason),
+    ),
+    ...when(reasonOf(wet, forUnborn, UNBORN), (reason) =>
       caution(operation, "pregnant-or-nursing-keep-away", reason),
     ),
     caution(operation, "children-keep-away", any),
@@ -194,7 +266,7 @@ function painting(wet: Material, { sensitisers }: StudioPaint): StudioCaution[] 
 }
 
 function sanding(wet: Material): StudioCaution[] {
-  const grave = reasonOf(wet, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true);
+  const grave = reasonOf(wet, graveDust, LIGHT_FILTER_NOT_ENOUGH, true);
   return [
     grave === undefined
       ? caution("sanding", "no-dry-sanding", { rule: "film-turns-to-dust", values: {} })
@@ -204,13 +276,13 @@ function sanding(wet: Material): StudioCaution[] {
 
 function heatingOrSpraying(wet: Material, { dryingOil }: StudioPaint): StudioCaution[] {
   const operation = "heating or spraying";
-  const fumes = reasonOf(wet, FUME_METALS, undefined);
+  const fumes = reasonOf(wet, noHeat, undefined);
   return [
     fumes === undefined
       ? caution(
           operation,
           "spray-only-with-captured-exhaust",
-          reasonOf(wet, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true) ?? {
+          reasonOf(wet, graveDust, LIGHT_FILTER_NOT_ENOUGH, true) ?? {
             rule: "droplets-are-breathed-in",
             values: {},
           },
@@ -230,7 +302,7 @@ function cleaning(wet: Material, { dryingOil }: StudioPaint, hasPowder: boolean)
           caution(
             operation,
             "wet-wipe-no-sweeping",
-            reasonOf(wet, DUST_METALS, LIGHT_FILTER_NOT_ENOUGH, true) ?? {
+            reasonOf(wet, graveDust, LIGHT_FILTER_NOT_ENOUGH, true) ?? {
               rule: "dust-goes-up-again",
               values: {},
             },
@@ -244,14 +316,13 @@ function cleaning(wet: Material, { dryingOil }: StudioPaint, hasPowder: boolean)
 
 function disposal(wet: Material, { dryingOil }: StudioPaint): StudioCaution[] {
   const operation = "disposal";
-  // Manganese and cobalt are bound fast in their pigments: a label of their own sends them to the special waste, not their name.
-  const special = reasonOf(wet, FUME_METALS, SPECIAL_WASTE, true);
+  const special = reasonOf(wet, specialWaste, SPECIAL_WASTE, true);
   return [
     ...(dryingOil ? [caution(operation, "oily-rags", { rule: "drying-oil", values: {} })] : []),
     caution(
       operation,
       "not-down-the-drain",
-      reasonOf(wet, DUST_METALS, WATER) ?? { rule: "paint-and-oil-foul-water", values: {} },
+      reasonOf(wet, anyMetal, WATER) ?? { rule: "paint-and-oil-foul-water", values: {} },
     ),
     ...when(special, (reason) => caution(operation, "hazardous-waste", reason)),
   ];

@@ -3,109 +3,185 @@
  *
  * @source practice-hazard
  */
-import type { Statement } from "../../quantities/statement.ts";
-import type { CautionReason } from "../classify/hazard-rules.ts";
-import type { LabelLine } from "../label/label-elements.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+import type { Quantity } from "../../quantities/interval.ts";
 import { reaches } from "../classify/limit.ts";
-import { METALS, type Metal } from "./metal-content.ts";
+import { METALS, metalRow, type Metal, type MetalRow, type MetalTables } from "./metal-content.ts";
 import { mixtureParts, type Ingredient, type Part } from "../classify/composition.ts";
-import { singleStatements } from "../label/stated-label.ts";
-
-/** Metals whose dust calls for the highest filter, and whose paint is never sanded dry. */
-export const DUST_METALS = METALS;
-/** Metals whose fume or spray must not arise at all. */
-export const FUME_METALS: readonly Metal[] = ["lead", "cadmium", "chromate"];
-/** Share of metal from which these rules speak: the limit of a carcinogen; driers stay below (this project's rule). */
-export const STUDIO_METAL_FROM = 0.001;
+import { singleStatements } from "../texts/single-statements.ts";
+import type { Dustiness } from "./dustiness.ts";
+import type { PigmentNature } from "./pigment-nature.ts";
 
 export const LIGHT_FILTER_NOT_ENOUGH =
-  /^H(300|301|310|311|330|331|332|334|340|341|350i?|351|360[DFdf]*|361[df]*|362|370|371|372|373)$/;
-export const UNBORN = /^H(360[DFdf]*|361[df]*|362)$/;
+  /^H(300|301|310|311|330|331|332|334|340|341|350i?|351|360[DFdf]*|361[df]*|362|370|371|372|373)$|^EUH38[01]$/;
+export const UNBORN = /^H(360[DFdf]*|361[df]*|362)$|^EUH38[01]$/;
 export const SKIN = /^H(310|311|312|314|315|317)$/;
 export const EYES = /^H(314|318|319)$/;
 export const VAPOURS = /^H(224|225|226|330|331|332|334|335|336)$/;
-export const BURNS = /^H(224|225|226|228|251|252)$/;
-export const WATER = /^H4\d\d$/;
-export const SPECIAL_WASTE = /^H(30[01]|31[01]|33[01]|340|350i?|360[DFdf]*|372|373|400|410|411)$/;
+export const BURNS = /^H(222|223|224|225|226|228|251|252)$/;
+export const WATER = /^H4[01]\d$|^EUH4[345][01]$/;
+export const SPECIAL_WASTE =
+  /^H(30[01]|31[01]|33[01]|340|350i?|360[DFdf]*|372|373|400|410|411)$|^EUH(380|4[345][01])$/;
+
+/** Why a caution is given. */
+export type StudioReason =
+  | StatementOf<"holds-metal", { readonly metals: readonly Metal[] }>
+  | StatementOf<"states-hazard", { readonly statements: readonly string[] }>
+  | StatementOf<"hazard-data-missing", { readonly ingredients: readonly string[] }>
+  | StatementOf<"holds-sensitiser", { readonly names: readonly string[] }>
+  | StatementOf<"may-hold-quartz", { readonly what: string }>
+  | StatementOf<
+      "dustiness",
+      {
+        readonly class: Dustiness | "not known";
+        readonly bulkDensityLooseGPerMl?: Quantity;
+        readonly bulkDensityTappedGPerMl?: Quantity;
+        readonly particleSizeUm?: Quantity;
+      }
+    >
+  | StatementOf<
+      "dust-can-burn",
+      { readonly nature: Exclude<PigmentNature, "mineral"> | "not known" }
+    >
+  | StatementOf<"nuisance-dust", Readonly<Record<string, never>>>
+  | StatementOf<"paint-is-no-food", Readonly<Record<string, never>>>
+  | StatementOf<"film-turns-to-dust", Readonly<Record<string, never>>>
+  | StatementOf<"droplets-are-breathed-in", Readonly<Record<string, never>>>
+  | StatementOf<"drying-oil", Readonly<Record<string, never>>>
+  | StatementOf<"dust-goes-up-again", Readonly<Record<string, never>>>
+  | StatementOf<"paint-and-oil-foul-water", Readonly<Record<string, never>>>;
+
+/** Metals beside a label that does not speak of them. */
+export type ContainsMetalStatement = StatementOf<
+  "contains-metal",
+  {
+    readonly metals: readonly Metal[];
+    /** Whether spraying and heating are out of the question, or call for captured exhaust. */
+    readonly heat: MetalRow["heat"];
+    readonly dust: MetalRow["dust"];
+  }
+>;
 
 /** What a rule sees of a material: metals, statements, whether data are missing. */
 export interface Material {
-  readonly metals: readonly Metal[];
+  readonly metals: readonly MetalRow[];
   readonly statements: readonly string[];
   /** Ingredients without hazard data. */
   readonly unknown: readonly string[];
-}
-
-/** Why a caution is given. */
-export interface StudioReason extends Statement {
-  readonly rule: CautionReason;
 }
 
 /** @throws RangeError as {@link mixtureParts} does. */
 export function material(
   ingredients: readonly Ingredient[],
   hazardStatements: readonly string[],
+  tables: MetalTables,
 ): Material {
-  const parts = mixtureParts({
+  const parts = presentParts(ingredients);
+  return {
+    metals: countedMetals(parts, tables),
+    statements: hazardStatements.flatMap(singleStatements),
+    unknown: parts
+      .filter(({ known, unread }) => !known || unread.length > 0)
+      .map(({ slug }) => slug),
+  };
+}
+
+/**
+ * Metals that no statement of the label speaks for: their supplier states no hazard
+ * to health, or it stays below its limit. The label itself then says that they are
+ * there and what to leave, since the studio treats a material as what it holds.
+ *
+ * @param hazardStatements on the label.
+ * @throws RangeError as {@link mixtureParts} does.
+ */
+export function containedMetals(
+  ingredients: readonly Ingredient[],
+  hazardStatements: readonly string[],
+  tables: MetalTables,
+): ContainsMetalStatement[] {
+  const speaks = hazardStatements.some((statement) => statement.startsWith("H3"));
+  const silent = presentParts(ingredients).filter(
+    ({ known, classifications }) =>
+      known && !(speaks && classifications.some(({ statement }) => statement.startsWith("H3"))),
+  );
+  const rows = countedMetals(silent, tables);
+  const alike = (one: MetalRow) => (other: MetalRow) =>
+    one.heat === other.heat && one.dust === other.dust;
+  return rows
+    .filter((row, i) => rows.findIndex(alike(row)) === i)
+    .map((row) => ({
+      rule: "contains-metal",
+      values: {
+        metals: rows.filter(alike(row)).map(({ metal }) => metal),
+        heat: row.heat,
+        dust: row.dust,
+      },
+      source: "practice-hazard",
+    }));
+}
+
+function presentParts(ingredients: readonly Ingredient[]): Part[] {
+  return mixtureParts({
     ingredients,
     form: "paste",
     frame: "EU CLP",
     publicSale: false,
   }).atMost.filter(({ massFraction }) => massFraction > 0);
-  return {
-    metals: DUST_METALS.filter((metal) => metalCounts(parts, metal)),
-    statements: hazardStatements.flatMap(singleStatements),
-    unknown: parts.filter(({ known }) => !known).map(({ slug }) => slug),
-  };
 }
 
-/**
- * Lead, cadmium or chromate in an ingredient of which the supplier states no
- * hazard to health: told beside the label, because the studio treats it as what it holds.
- *
- * @throws RangeError as {@link mixtureParts} does.
- */
-export function unclassifiedMetals(ingredients: readonly Ingredient[]): LabelLine[] {
-  const { atMost } = mixtureParts({
-    ingredients,
-    form: "paste",
-    frame: "EU CLP",
-    publicSale: false,
-  });
-  const silent = atMost.filter(
-    ({ known, massFraction, classifications }) =>
-      known &&
-      massFraction > 0 &&
-      !classifications.some(({ statement }) => statement.startsWith("H3")),
-  );
-  const metals = FUME_METALS.filter((metal) => metalCounts(silent, metal));
-  return metals.length === 0
-    ? []
-    : [{ rule: "metal-not-classified", values: { metals }, source: "practice-hazard" }];
+function countedMetals(parts: readonly Part[], tables: MetalTables): MetalRow[] {
+  return METALS.map((metal) => metalRow(metal, tables)).filter((row) => metalCounts(parts, row));
 }
 
-function metalCounts(parts: readonly Part[], metal: Metal): boolean {
+function metalCounts(parts: readonly Part[], { metal, countsFrom }: MetalRow): boolean {
   if (parts.some(({ metals }) => metals[metal] === "present")) return true;
   const share = parts.reduce(
     (sum, { metals, massFraction }) =>
       sum + (typeof metals[metal] === "number" ? metals[metal] * massFraction : 0),
     0,
   );
-  return reaches(share, STUDIO_METAL_FROM);
+  return reaches(share, countsFrom);
 }
 
 /** The first reason that a material gives: its metals, a statement, missing data; undefined for none. */
 export function reasonOf(
   { metals, statements, unknown }: Material,
-  which: readonly Metal[],
+  which: (row: MetalRow) => boolean,
   pattern: RegExp | undefined,
   orUnknown = false,
 ): StudioReason | undefined {
-  const found = metals.filter((metal) => which.includes(metal));
-  if (found.length > 0) return { rule: "holds-metal", values: { metals: found } };
+  const found = metals.filter(which);
+  if (found.length > 0)
+    return { rule: "holds-metal", values: { metals: found.map(({ metal }) => metal) } };
   const stated = pattern === undefined ? [] : statements.filter((code) => pattern.test(code));
   if (stated.length > 0) return { rule: "states-hazard", values: { statements: stated } };
   return orUnknown && unknown.length > 0
     ? { rule: "hazard-data-missing", values: { ingredients: unknown } }
     : undefined;
+}
+
+export const graveDust = ({ dust }: MetalRow): boolean => dust === "grave";
+export const noHeat = ({ heat }: MetalRow): boolean => heat === "never";
+export const forSkin = ({ skin }: MetalRow): boolean => skin;
+export const forUnborn = ({ unborn }: MetalRow): boolean => unborn;
+export const specialWaste = ({ waste }: MetalRow): boolean => waste === "special";
+export const anyMetal = (): boolean => true;
+export const noMetal = (): boolean => false;
+
+/** Reasons that hold for every colour alike; whatever else is a reason is particular to this one. */
+export function isGeneralReason({ rule, values }: StudioReason): boolean {
+  switch (rule) {
+    case "nuisance-dust":
+    case "paint-is-no-food":
+    case "film-turns-to-dust":
+    case "droplets-are-breathed-in":
+    case "drying-oil":
+    case "dust-goes-up-again":
+    case "paint-and-oil-foul-water":
+      return true;
+    case "dustiness":
+      return values.class === "dusty" || values.class === "less dusty";
+    default:
+      return false;
+  }
 }

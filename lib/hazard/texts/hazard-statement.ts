@@ -4,7 +4,6 @@
  *
  * @source clp-1272-2008 : Annex I and Annex III
  */
-import { nearestWord } from "../../diagnostics/nearest-word.ts";
 import type { HazardClass } from "../classify/hazard-class.ts";
 
 /** Route of acute exposure, with its unit: mg/kg for oral and dermal, mg/l over 4 h for dust (and mist) and vapour. */
@@ -19,17 +18,21 @@ export interface StatementMeaning {
 
 /** In the order of a label: physical, health, environment. */
 export const HAZARD_STATEMENTS = {
+  H222: { classes: ["Aerosol 1"] },
+  H223: { classes: ["Aerosol 2"] },
   H224: { classes: ["Flam. Liq. 1"] },
   H225: { classes: ["Flam. Liq. 2"] },
   H226: { classes: ["Flam. Liq. 3"] },
   H227: { classes: ["Flam. Liq. 4"] },
   H228: { classes: ["Flam. Sol. 1", "Flam. Sol. 2"] },
+  H229: { classes: ["Aerosol 3"] },
   H251: { classes: ["Self-heat. 1"] },
   H252: { classes: ["Self-heat. 2"] },
   H260: { classes: ["Water-react. 1"] },
   H261: { classes: ["Water-react. 2", "Water-react. 3"] },
   H271: { classes: ["Ox. Sol. 1"] },
   H272: { classes: ["Ox. Sol. 2", "Ox. Sol. 3"] },
+  H280: { classes: ["Press. Gas"] },
   H290: { classes: ["Met. Corr. 1"] },
   H300: { classes: ["Acute Tox. 1", "Acute Tox. 2"], route: "oral" },
   H301: { classes: ["Acute Tox. 3"], route: "oral" },
@@ -75,6 +78,8 @@ export const HAZARD_STATEMENTS = {
   H371: { classes: ["STOT SE 2"] },
   H372: { classes: ["STOT RE 1"] },
   H373: { classes: ["STOT RE 2"] },
+  EUH380: { classes: ["ED HH 1"] },
+  EUH381: { classes: ["ED HH 2"] },
   H400: { classes: ["Aquatic Acute 1"] },
   H401: { classes: ["Aquatic Acute 2"] },
   H402: { classes: ["Aquatic Acute 3"] },
@@ -82,6 +87,13 @@ export const HAZARD_STATEMENTS = {
   H411: { classes: ["Aquatic Chronic 2"] },
   H412: { classes: ["Aquatic Chronic 3"] },
   H413: { classes: ["Aquatic Chronic 4"] },
+  EUH430: { classes: ["ED ENV 1"] },
+  EUH431: { classes: ["ED ENV 2"] },
+  EUH440: { classes: ["PBT"] },
+  EUH441: { classes: ["vPvB"] },
+  EUH450: { classes: ["PMT"] },
+  EUH451: { classes: ["vPvM"] },
+  H420: { classes: ["Ozone 1"] },
 } as const satisfies Record<string, StatementMeaning>;
 
 export type HazardCode = keyof typeof HAZARD_STATEMENTS;
@@ -99,17 +111,4 @@ export function statementMeaning(code: HazardCode): StatementMeaning {
 export function inLabelOrder(codes: Iterable<HazardCode>): HazardCode[] {
   const wanted = new Set(codes);
   return HAZARD_CODES.filter((code) => wanted.has(code));
-}
-
-/** The house sentence for a word that is not of a closed list, with the nearest one that is. */
-export function unknownWord(
-  subject: string,
-  word: string,
-  expected: string,
-  known: Iterable<string>,
-): RangeError {
-  const near = nearestWord(word, known);
-  return new RangeError(
-    `The ${subject} is ${word}; right would be ${expected}${near === undefined ? "" : `; nearest: ${near}`}`,
-  );
 }

@@ -4,7 +4,7 @@
  *
  * @source clp-1272-2008-memory : Annex I label tables and Annex IV
  * @source echa-label-guidance-memory : how strongly each is recommended
- * @source un-ghs-rev-10 : renumbered statements
+ * @source un-ghs-rev-11 : renumbered statements
  */
 import type { HazardFrame, PaintForm } from "../classify/frame.ts";
 

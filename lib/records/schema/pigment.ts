@@ -8,6 +8,8 @@ import {
   text,
   webAddress,
 } from "./amount.ts";
+import { BENCH_TEST_USES } from "../../hazard/studio/bench-test.ts";
+import { BROWN_EARTHS } from "../../hazard/studio/manganese-dioxide.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
 import { CATEGORIES, FAMILIES, FORMS } from "./terms.ts";
 
@@ -42,6 +44,11 @@ export const pigmentSchema = z.strictObject({
     })
     .optional(),
   benchTest: text.optional().describe('a test at the bench, such as "clings to a magnet"'),
+  benchTestWith: z
+    .array(z.enum(BENCH_TEST_USES))
+    .min(1)
+    .optional()
+    .describe("what in that test can hurt: a caution then stands beside it"),
   densityGPerCm3: positiveAmount.optional(),
   oilAbsorptionGPer100g: positiveAmount.optional(),
   bulkDensityLooseGPerMl: positiveAmount.optional(),
@@ -49,6 +56,16 @@ export const pigmentSchema = z.strictObject({
   manganeseDioxideFraction: shareAmount
     .optional()
     .describe("of an umber, 0-1: its hazard hangs on it"),
+  earth: z
+    .enum(BROWN_EARTHS)
+    .optional()
+    .describe("which brown earth a PBr 7 is, where the share of manganese dioxide is not known"),
+  respirableQuartzPercent: z
+    .number()
+    .min(0)
+    .max(100)
+    .optional()
+    .describe("respirable crystalline silica [%]; 0 where a paper states that there is none"),
   pricePerKg: z.number().nonnegative().optional(),
   lightfastness: z
     .strictObject({

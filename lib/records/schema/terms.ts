@@ -1,4 +1,6 @@
 /** Closed vocabularies of the records: an unknown word is an error with the nearest known one offered. */
+import { METALS } from "../../hazard/studio/metal-content.ts";
+
 export const GEOMETRIES = ["45/0", "d/8 included", "d/8 excluded"] as const;
 export const SCALES = ["factor", "percent"] as const;
 export const ILLUMINANTS = ["A", "C", "D50", "D65"] as const;
@@ -29,16 +31,7 @@ export const DRIER_METALS = [
   "zinc",
 ] as const;
 /** Metals whose share a record may give: those of driers, and those that a label or a studio must know of. */
-export const RECORD_METALS = [
-  "lead",
-  "cadmium",
-  "manganese",
-  "cobalt",
-  "chromate",
-  "zirconium",
-  "calcium",
-  "zinc",
-] as const;
+export const RECORD_METALS = [...METALS, "zirconium", "calcium", "zinc"] as const;
 export const ACUTE_ROUTES = ["oral", "dermal", "dust", "vapour"] as const;
 export const MARKETS = ["EU", "GB", "NI", "US", "other"] as const;
 export const LANGUAGES = ["en", "fr", "de", "es"] as const;

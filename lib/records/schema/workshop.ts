@@ -14,6 +14,8 @@ export const workshopSchema = z.strictObject({
     .describe("true marks every page: workshop and readings are invented"),
   siteAddress: webAddress.optional(),
   contact: text.optional(),
+  address: text.optional().describe("of the supplier, as a label gives it"),
+  telephone: text.optional().describe("of the supplier, as a label gives it"),
   markets: z.array(z.enum(MARKETS)).min(1).optional(),
   languages: z.array(z.enum(LANGUAGES)).min(1).optional(),
   frame: z.enum(FRAMES).optional(),

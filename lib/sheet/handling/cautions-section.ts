@@ -37,6 +37,7 @@ export function cautionsSection(
     workedOut,
     ingredients,
     workshop.languages ?? ["en"],
+    records.hazardKnowledge,
   );
   const dryPigment = parts.map(({ slug }) => dryPigmentPart(slug, records));
   const handled = [
@@ -58,6 +59,7 @@ export function cautionsSection(
         hasFormulaIdentifier: label?.ufi !== undefined,
       },
       market,
+      records.hazardKnowledge.acts,
     ),
   }));
   const named = rulingsNamed([...parts, ...ingredients]);
@@ -86,6 +88,7 @@ export function cautionsSection(
         sensitisers: workedOut.sensitisers,
         dryingOil: vehicle?.oil !== undefined,
       },
+      records.hazardKnowledge,
     ).map((caution) => ({ ...named(caution), reason: named(caution.reason) })),
     dryPigment,
     additions: handled.filter(
@@ -188,13 +191,8 @@ function plainRuling({
 }
 
 /** A ruling of a market without what only the build needs of it. */
-function publishedRuling({
-  market,
-  effect,
-  met,
-  rule,
-  values,
-  source,
-}: MarketRuling): CautionsSection["restrictions"][number] {
-  return { market, effect, met, rule, values, ...(source === undefined ? {} : { source }) };
+function publishedRuling(ruling: MarketRuling): CautionsSection["restrictions"][number] {
+  return Object.fromEntries(
+    Object.entries(ruling).filter(([key]) => key !== "act" && key !== "legalBasis"),
+  ) as unknown as CautionsSection["restrictions"][number];
 }

@@ -28,12 +28,16 @@ export function dryPigmentHandling(
   );
   const ingredients = pigmentIngredients(pigment.slug, 1, records);
   const named = rulingsNamed([whole, ...ingredients]);
-  const cautions = studioCautions([studioPigment(whole, part.hazardStatements, records)], {
-    ingredients,
-    hazardStatements: part.hazardStatements,
-    sensitisers: [],
-    dryingOil: false,
-  });
+  const cautions = studioCautions(
+    [studioPigment(whole, part.hazardStatements, records)],
+    {
+      ingredients,
+      hazardStatements: part.hazardStatements,
+      sensitisers: [],
+      dryingOil: false,
+    },
+    records.hazardKnowledge,
+  );
   return {
     part,
     cautions: cautions

@@ -44,7 +44,7 @@ function handledPart(
   ingredients: readonly Ingredient[],
   form: PaintForm,
   liquid: Liquid,
-  { workshop }: Records,
+  { workshop, hazardKnowledge }: Records,
 ): HandledPart {
   const frame: HazardFrame = workshop.frame ?? "EU CLP";
   // Whoever works with it here is at work: what only a public sale calls for stays away.
@@ -62,6 +62,7 @@ function handledPart(
     elements,
     ingredients,
     workshop.languages ?? ["en"],
+    hazardKnowledge,
   );
   return {
     slug,

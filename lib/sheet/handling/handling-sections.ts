@@ -1,5 +1,14 @@
 import type { Quantity } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { LeftOutStatement } from "../../hazard/classify/applicable-classifications.ts";
+import type { TraceStatement } from "../../hazard/classify/finding.ts";
+import type { GapStatement, UnknownToxicityStatement } from "../../hazard/label/label-elements.ts";
+import type { PackagingStatement } from "../../hazard/label/packaging.ts";
+import type { PrecautionStatement } from "../../hazard/label/precautionary-choice.ts";
+import type { SmallPackageStatement } from "../../hazard/label/small-package.ts";
+import type { LabelDifference } from "../../hazard/label/stated-label.ts";
+import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
+import type { CautionStatement } from "../../hazard/studio/studio-cautions.ts";
+import type { ContainsMetalStatement, StudioReason } from "../../hazard/studio/studio-material.ts";
 import { LANGUAGES, MARKETS, type Language, type Market } from "../../records/schema/terms.ts";
 import type { SourceKey } from "../../sources/source.ts";
 import {
@@ -7,8 +16,6 @@ import {
   optional,
   plain,
   section,
-  statement,
-  statements,
   text,
   texts,
   type PartsOf,
@@ -17,7 +24,7 @@ import {
 } from "../declaration.ts";
 
 /** A statement's own line: why it stands on a label, or why it does not. */
-export interface StatementRuling extends Statement {
+interface OfStatement {
   readonly statement: string;
   /** The ingredients that decided, each with its fraction and what its supplier states. */
   readonly shares?: readonly {
@@ -28,6 +35,8 @@ export interface StatementRuling extends Statement {
     readonly source?: SourceKey;
   }[];
 }
+export type StatementRuling = (TraceStatement | LeftOutStatement | PrecautionStatement) &
+  OfStatement;
 
 /** Sentences that each belong to a statement, market or operation. */
 function belongingTo(key: string): Schema {
@@ -39,6 +48,11 @@ function belongingTo(key: string): Schema {
       properties: { [key]: { type: "string" }, rule: { type: "string" }, text: { type: "string" } },
     },
   };
+}
+
+/** Sentences, published as they read. */
+function said<S>(): ReturnType<typeof plain<readonly S[]>> {
+  return plain<readonly S[]>({ type: "array", items: { type: "string" } });
 }
 
 const MARKET_LIST = plain<readonly Market[]>({ type: "array", items: { enum: MARKETS } });
@@ -71,10 +85,14 @@ const LABEL = {
   /** Ingredients without hazard data: to be treated as hazardous. */
   unknown: texts,
   /** The same in a sentence each, and what of the whole nobody accounts for. */
-  gaps: statements,
-  unknownAcuteToxicity: statements,
-  /** Metals that a studio has to know of although no supplier classifies them. */
-  notClassified: statements,
+  gaps: said<GapStatement>(),
+  unknownAcuteToxicity: said<UnknownToxicityStatement>(),
+  /** Metals that the label itself names, with what to leave, since no statement on it tells of them. */
+  notClassified: said<ContainsMetalStatement>(),
+  /** Substances that bring the classification about: the label names them. */
+  substances: texts,
+  /** What the package has to have where the public can buy it. */
+  packaging: said<PackagingStatement>(),
 };
 export type LabelPart = PartsOf<typeof LABEL>;
 
@@ -122,6 +140,8 @@ export const OFFER = section({
   }),
   /** Markets for whose sake no price stands here. */
   withheldFor: MARKET_LIST,
+  /** Ingredients without hazard data: not classified, so not offered anywhere. */
+  notClassified: optional(texts),
 });
 export type OfferSection = SectionOf<typeof OFFER>;
 
@@ -132,11 +152,11 @@ export const CAUTIONS = section({
   basis: oneOf(["stated by the maker", "worked out"]),
   ...LABEL,
   /** Where the maker's label and the worked-out one differ. */
-  checks: statements,
+  checks: said<LabelDifference>(),
   /** What the label of a small package may leave out; a sheet never does. */
-  smallPackage: optional(statement),
+  smallPackage: optional(plain<SmallPackageStatement>({ type: "string" })),
   restrictions: plain<
-    readonly (Statement & {
+    readonly (MarketStatement & {
       readonly market: Market;
       readonly effect: string;
       readonly met: boolean;
@@ -147,7 +167,12 @@ export const CAUTIONS = section({
   /** Markets where it is sold on a legal basis alone, and so without price, card or offer. */
   onLegalBasis: MARKET_LIST,
   studio: plain<
-    readonly (Statement & { readonly operation: string; readonly reason: Statement })[]
+    readonly (CautionStatement & {
+      readonly operation: string;
+      readonly reason: StudioReason;
+      /** Whether it holds for every colour alike. */
+      readonly general: boolean;
+    })[]
   >(belongingTo("operation")),
   dryPigment: HANDLED_PARTS,
   /** Oils, driers and thinners that carry a hazard of their own, or of which nothing is known. */

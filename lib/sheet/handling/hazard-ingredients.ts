@@ -1,12 +1,13 @@
 import type { ClassificationForm } from "../../hazard/classify/classification.ts";
 import {
+  earthManganeseDioxide,
   MANGANESE_DIOXIDE_CAS,
-  umberManganeseDioxide,
   withManganeseDioxide,
 } from "../../hazard/studio/manganese-dioxide.ts";
 import { dilutedIngredients, type Ingredient } from "../../hazard/classify/composition.ts";
 import { isKnown, type Figure } from "../../quantities/figure.ts";
 import { ends, type Quantity, type Interval } from "../../quantities/interval.ts";
+import { metalShares } from "../../hazard/studio/metal-content.ts";
 import { hazardMetals } from "../../records/hazard-metals.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { ComponentForm, HazardForm, HazardRecord } from "../../records/schema/hazard-form.ts";
@@ -77,7 +78,7 @@ export function pigmentIngredients(
 ): Ingredient[] {
   const record = records.pigments.get(slug)?.record;
   const whole: Ingredient = {
-    ...substance(slug, record?.name ?? slug, record ?? {}, massFraction),
+    ...substance(slug, record?.name ?? slug, record ?? {}, massFraction, records),
     colourIndexName: record?.colourIndexName,
   };
   const components = record?.components ?? [];
@@ -88,13 +89,13 @@ export function pigmentIngredients(
   const recorded = record?.manganeseDioxideFraction;
   const manganese =
     recorded === undefined
-      ? umberManganeseDioxide(whole)
+      ? earthManganeseDioxide(record?.colourIndexName, record?.earth)
       : typeof recorded === "number"
         ? recorded
         : recorded.value;
-  if (manganese === undefined || listsManganese) return taken(whole, components);
-  const [rest, ...dioxide] = withManganeseDioxide(whole, manganese);
-  return rest === undefined ? dioxide : [...taken(rest, components), ...dioxide];
+  if (manganese === undefined || listsManganese) return taken(whole, components, records);
+  const [rest, ...dioxide] = withManganeseDioxide(whole, manganese, manganeseShare(records));
+  return rest === undefined ? dioxide : [...taken(rest, components, records), ...dioxide];
 }
 
 /**
@@ -108,14 +109,18 @@ export function vehicleIngredients(
   by: "components" | "as supplied" = "components",
 ): Ingredient[] {
   const record = records.vehicles.get(slug)?.record;
-  const whole = substance(slug, record?.name ?? slug, record ?? {}, massFraction);
+  const whole = substance(slug, record?.name ?? slug, record ?? {}, massFraction, records);
   return by === "as supplied" && record?.hazards !== undefined
     ? [whole]
-    : taken(whole, record?.components ?? []);
+    : taken(whole, record?.components ?? [], records);
 }
 
 /** What is bought as a mixture, taken apart into its components; what they leave open stays unaccounted for. */
-function taken(whole: Ingredient, components: readonly ComponentForm[]): Ingredient[] {
+function taken(
+  whole: Ingredient,
+  components: readonly ComponentForm[],
+  records: Records,
+): Ingredient[] {
   if (components.length === 0) return [whole];
   const listed = components.map((one) =>
     substance(
@@ -123,6 +128,7 @@ function taken(whole: Ingredient, components: readonly ComponentForm[]): Ingredi
       one.name,
       one,
       typeof one.massFraction === "number" ? one.massFraction : one.massFraction.value,
+      records,
     ),
   );
   return dilutedIngredients(listed, whole.massFraction);
@@ -146,8 +152,9 @@ function substance(
     readonly colourIndexName?: string | undefined;
   },
   massFraction: Quantity,
+  { hazardKnowledge }: Records,
 ): Ingredient {
-  const { casNumber, hazards, acuteToxicity, metals, workplaceLimit } = record;
+  const { casNumber, hazards, acuteToxicity, workplaceLimit } = record;
   return {
     slug,
     name,
@@ -155,9 +162,16 @@ function substance(
     massFraction,
     classifications: classifications(hazards),
     ...(acuteToxicity === undefined ? {} : { acuteToxicity }),
-    ...(metals === undefined ? {} : { metals: hazardMetals(record) }),
+    metals: hazardMetals(record, hazardKnowledge.metals),
     ...(workplaceLimit === undefined ? {} : { workplaceLimit }),
   };
+}
+
+function manganeseShare({ hazardKnowledge: { metals } }: Records): number {
+  const share = metalShares({ casNumber: MANGANESE_DIOXIDE_CAS }, metals).manganese;
+  if (typeof share !== "number")
+    throw new RangeError("The table of metals has no formula for manganese dioxide.");
+  return share;
 }
 
 /** An empty list says that the supplier states none; no list, that nothing is known. */

@@ -1,13 +1,18 @@
 import type { LabelElements } from "../../hazard/label/label-elements.ts";
-import type { PaintForm } from "../../hazard/classify/frame.ts";
 import type { Ingredient } from "../../hazard/classify/composition.ts";
-import { signalWordText, statementInLanguage } from "../../hazard/texts/hazard-statement-text.ts";
-import { singleStatements } from "../../hazard/label/stated-label.ts";
-import { unclassifiedMetals } from "../../hazard/studio/studio-material.ts";
+import type { HazardKnowledge } from "../../hazard/hazard-knowledge.ts";
+import { namesItsSubstances, packagingStatements } from "../../hazard/label/packaging.ts";
+import {
+  signalWordKey,
+  statementText,
+  UNKNOWN_TOXICITY,
+  type StatementContext,
+} from "../../hazard/texts/statement-texts.ts";
+import { singleStatements } from "../../hazard/texts/single-statements.ts";
+import { containedMetals } from "../../hazard/studio/studio-material.ts";
 import { ends, isInterval } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
 import type { Language } from "../../records/schema/terms.ts";
-import type { LabelPart, StatementRuling } from "./handling-sections.ts";
+import type { LabelPart } from "./handling-sections.ts";
 
 export type PrintedElements = Pick<
   LabelPart,
@@ -47,6 +52,7 @@ export function labelPart(
   workedOut: LabelElements,
   ingredients: readonly Ingredient[],
   languages: readonly Language[],
+  { texts, metals }: HazardKnowledge,
 ): LabelPart {
   const named = rulingsNamed(ingredients);
   const stands = new Set([
@@ -56,16 +62,18 @@ export function labelPart(
   ]);
   return {
     ...printed,
-    texts: statementTexts(printed, languages, workedOut.form),
+    texts: textsOf(printed, workedOut, languages, texts),
     traces: [...workedOut.traces.map(spanned), ...workedOut.precautionaryStatements]
       .filter(({ statement }) => stands.has(statement))
       .map(named),
     leftOut: workedOut.leftOut.filter(({ statement }) => !stands.has(statement)).map(named),
     unknown: workedOut.gaps.flatMap(({ rule, values }) =>
-      rule === "no-hazard-data" ? [String(values["name"])] : [],
+      rule === "no-hazard-data" ? [values.name] : [],
     ),
     gaps: workedOut.gaps.map(named),
-    notClassified: unclassifiedMetals(ingredients),
+    notClassified: containedMetals(ingredients, printed.hazardStatements, metals),
+    substances: namedSubstances(workedOut),
+    packaging: packagingStatements(workedOut.classes.map(({ hazardClass }) => hazardClass)),
     unknownAcuteToxicity: workedOut.unknownAcuteToxicity.map(named),
   };
 }
@@ -73,7 +81,7 @@ export function labelPart(
 /** Puts the names of records in the place of slugs: a reader knows no slugs. */
 export function rulingsNamed(
   ingredients: readonly Pick<Ingredient, "slug" | "name">[],
-): <R extends Statement>(ruling: R) => R {
+): <R extends { readonly values: object }>(ruling: R) => R {
   const names = new Map(ingredients.map(({ slug, name }) => [slug, name]));
   return (ruling) => {
     const values = Object.fromEntries(
@@ -81,7 +89,7 @@ export function rulingsNamed(
         key,
         (key === "ingredients" || key === "pigments") && Array.isArray(value)
           ? value.map((slug) => names.get(String(slug)) ?? String(slug))
-          : value,
+          : (value as unknown),
       ]),
     );
     return { ...ruling, values };
@@ -89,11 +97,11 @@ export function rulingsNamed(
 }
 
 /** A fraction that is known only between two ends is told as both, where the rule counted one substance whole. */
-function spanned(trace: LabelElements["traces"][number]): StatementRuling {
-  const { rule, values, shares } = trace;
+function spanned(trace: LabelElements["traces"][number]): LabelElements["traces"][number] {
+  if (trace.rule !== "cut-off" && trace.rule !== "cut-off-summed") return trace;
+  const { values, shares } = trace;
   if (
-    !rule.startsWith("cut-off") ||
-    values["countedAs"] !== "substance" ||
+    values.countedAs !== "substance" ||
     !shares.some(({ massFraction }) => isInterval(massFraction))
   )
     return trace;
@@ -102,7 +110,25 @@ function spanned(trace: LabelElements["traces"][number]): StatementRuling {
   return { ...trace, values: { ...values, massFraction: [total(0), total(1)] } };
 }
 
-function statementTexts(
+/** Names of the substances that bring about what Article 18(3)(b) wants them named for, each once. */
+function namedSubstances({ traces, hazardStatements }: LabelElements): string[] {
+  const stated: readonly string[] = hazardStatements;
+  return [
+    ...new Set(
+      traces
+        .filter(({ statement }) => stated.includes(statement) && namesItsSubstances(statement))
+        .flatMap(({ shares }) => shares.map(({ name }) => name)),
+    ),
+  ];
+}
+
+/** A share as a label gives it: two digits, all of it as 100. */
+function shareText(massFraction: number): string {
+  return `${Number((massFraction * 100).toPrecision(massFraction > 0.995 ? 3 : 2))}\u00a0%`;
+}
+
+/** Every text that the label prints, by its code, in English and the workshop's languages: nothing else words a label. */
+function textsOf(
   {
     signalWord,
     hazardStatements,
@@ -110,34 +136,33 @@ function statementTexts(
     supplemental,
     sensitisers,
   }: PrintedElements,
+  { form, unknownAcuteToxicity, precautionaryStatements: chosen }: LabelElements,
   languages: readonly Language[],
-  form: PaintForm,
+  table: HazardKnowledge["texts"],
 ): LabelPart["texts"] {
   const wanted = [...new Set<Language>(["en", ...languages])];
-  const codes = [
-    ...hazardStatements.flatMap(singleStatements),
-    ...precautionaryStatements,
-    ...supplemental,
-  ];
   const inEach = (
-    textIn: (language: Language) => { readonly text: string; readonly translationMissing: boolean },
-  ): Partial<Record<Language, string>> =>
-    Object.fromEntries(
-      wanted.flatMap((language) => {
-        const { text, translationMissing } = textIn(language);
-        return translationMissing ? [] : [[language, text]];
-      }),
-    );
+    key: string,
+    code: string,
+    context: StatementContext,
+  ): [string, Partial<Record<Language, string>>][] => {
+    const texts = wanted.flatMap((language): [Language, string][] => {
+      const { text, translationMissing } = statementText(table, code, language, context);
+      return text === "" || (translationMissing && language !== "en") ? [] : [[language, text]];
+    });
+    return texts.length === 0 ? [] : [[key, Object.fromEntries(texts)]];
+  };
+  const protection = chosen.find(({ statement }) => statement === "P280")?.protection;
+  const [share] = unknownAcuteToxicity
+    .map(({ values }) => values.massFraction)
+    .toSorted((one, other) => other - one);
   return Object.fromEntries([
-    ...(signalWord === null
-      ? []
-      : [[signalWord, inEach((language) => signalWordText(signalWord, language))] as const]),
-    ...codes.map(
-      (code) =>
-        [
-          code,
-          inEach((language) => statementInLanguage(code, language, { names: sensitisers, form })),
-        ] as const,
+    ...(signalWord === null ? [] : inEach(signalWord, signalWordKey(signalWord), {})),
+    ...[...hazardStatements, ...precautionaryStatements, ...supplemental].flatMap((code) =>
+      inEach(code, code, { names: sensitisers, form, protection }),
     ),
+    ...(share === undefined
+      ? []
+      : inEach(UNKNOWN_TOXICITY, UNKNOWN_TOXICITY, { share: shareText(share) })),
   ]);
 }

@@ -12,6 +12,17 @@ export function marketsWithoutOffer({
 }
 
 /**
+ * Whether a paint has a price, a card and an offer. What holds an ingredient without
+ * hazard data is not classified, and so may not be placed on a market
+ * (CLP, Article 4(1)).
+ */
+export function isOffered(
+  cautions: Pick<CautionsSection, "notForSale" | "onLegalBasis" | "unknown">,
+): boolean {
+  return cautions.unknown.length === 0 && marketsWithoutOffer(cautions).length === 0;
+}
+
+/**
  * What a paint is put up in and what it costs. A page is read in every market: as
  * soon as one of the workshop's forbids the general sale there is no price on it.
  */
@@ -21,15 +32,19 @@ export function offerSection(
   { workshop: { currency } }: Records,
 ): OfferSection | undefined {
   const { sizes = [] } = colour.record;
-  if (sizes.length === 0) return undefined;
-  const withheldFor = marketsWithoutOffer(cautions);
-  const priced = withheldFor.length === 0 && currency !== undefined;
+  const { unknown } = cautions;
+  if (sizes.length === 0 && unknown.length === 0) return undefined;
+  const priced = isOffered(cautions) && currency !== undefined;
   return restingOn([...colourRecord(colour, "sizes", "legalBasis"), WORKSHOP], {
     ...(priced ? { currency } : {}),
-    sizes: sizes.map(({ ml, price }) => ({
-      ml,
-      ...(priced && price !== undefined ? { price } : {}),
-    })),
-    withheldFor,
+    sizes:
+      unknown.length > 0
+        ? []
+        : sizes.map(({ ml, price }) => ({
+            ml,
+            ...(priced && price !== undefined ? { price } : {}),
+          })),
+    withheldFor: marketsWithoutOffer(cautions),
+    ...(unknown.length === 0 ? {} : { notClassified: unknown }),
   });
 }

@@ -32,6 +32,7 @@ export function studioPigment(
     casNumber,
     hazardStatements,
     ingredients: pigmentIngredients(slug, 1, records),
+    respirableQuartzPercent: records.pigments.get(slug)?.record.respirableQuartzPercent,
     bulkDensityLooseGPerMl: value(bulkDensityLooseGPerMl),
     bulkDensityTappedGPerMl: value(bulkDensityTappedGPerMl),
     particleSizeUm: value(particleSizeUm),

@@ -50,6 +50,8 @@ export const CARDS = {
     withoutHeading: "Without a card",
     without: (markets: readonly string[]) =>
       `may be sold in ${markets.join(", ")} on a legal basis alone, or not at all: no card, no price`,
+    notClassified:
+      "is not classified yet, for want of a safety data sheet, and so is not for sale: no card, no price",
     pdf: (size: string) => `these cards to print and cut, ${size}`,
     link: "shelf cards, each as it prints",
   },
@@ -78,7 +80,7 @@ export const CARDS = {
     pictograms: "Pictograms",
     statements: "Statements",
     precautions: "Precautions",
-    unknown: "Hazard data",
+    unknown: "Contents and hazard data",
     rags: "Rags",
     sizes: "Sizes and prices",
     poisonCentre: "Poison centre",

@@ -16,17 +16,23 @@ export const HANDLING = {
   studio: "In the studio and workshop",
   markets: "Where it may be sold",
   nothing:
-    "Nothing is classified on the suppliers' data that is recorded. Keep dry pigment out of the air all the same.",
-  nothingStated: "The maker states no hazard. Keep dry pigment out of the air all the same.",
+    "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. The suppliers' papers that are recorded put nothing on its label, which is not to say that it does no harm.",
+  nothingStated:
+    "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. The maker's label states no hazard, which is not to say that it does no harm.",
   unknown: (names: readonly string[]) =>
-    `No hazard data recorded for ${listed(names.map(within))}; treat as hazardous.`,
+    `No hazard data recorded for ${listed(names.map(within))}; treat as hazardous. Not yet classified, so not yet for sale: no price, no card, no offer until its supplier's safety data sheet is here.`,
+  substances: (names: readonly string[]) => `Contains ${listed(names.map(within))}.`,
   unknownInShort: "Treat as hazardous",
   basisStated: (frame: string, date: string) => `As the maker states them, ${frame}, ${date}.`,
   basisWorkedOut: (frame: string, edition: string) =>
     `Worked out from the suppliers' data by ${frame} (${edition}). The maker's label prevails.`,
   classification: (classes: readonly string[]) => `Classified as ${listed(classes)}.`,
   dryPigment: (name: string) => `${name}, dry`,
-  dryNothing: "Nothing is classified on the supplier's data; the dust is still dust.",
+  dryNothing:
+    "Keep its dust out of the air and out of the lungs. The supplier's paper classifies nothing, which is not to say that it does no harm.",
+  general:
+    "As with every colour: captured exhaust first and a mask of FFP2 at the least beside it; no food, no brush in the mouth, not for a child's use; no dry sanding; wipe up wet; nothing down the drain; rags as said above.",
+  generalLink: "What holds for every colour, and why",
   addition: (name: string) => `${name}, before it is in the paint`,
   why: "Why each statement stands here",
   leftOut: "What suppliers state and this label does not carry",
@@ -39,7 +45,7 @@ export const HANDLING = {
     es: "Espa\u00f1ol",
   } as Readonly<Record<string, string>>,
   languageNote:
-    "The official wording is the Official Journal's. The precautionary statements, and some others, are set down from memory here: review them before they go on a label.",
+    "The official wording is the Official Journal's; these texts were read in an extraction from it, and what an official text leaves open is completed here. What is marked is to be reviewed before it goes on a label.",
   /** In the language whose text is missing, for whoever reads its block. */
   toReview: {
     fr: "traduction à vérifier",
@@ -70,6 +76,8 @@ export const HANDLING = {
     size: (ml: number, price: string | undefined) =>
       `${size(ml)}\u00a0ml${price === undefined ? "" : ` at ${price}`}`,
     putUp: (sizes: readonly string[]) => `Put up in ${listed(sizes)}.`,
+    notClassified: (names: readonly string[]) =>
+      `No price, no card and no offer: without the safety data sheet of the supplier of ${listed(names.map(within))} it is not classified, and what is not classified may not be sold.`,
     withheld: (markets: readonly string[]) =>
       `No price and no offer stand here, because this page is read in ${listed(markets)} as well, where it may be sold only as said under handling.`,
     markets: {

@@ -36,12 +36,19 @@ export const LABEL_PAGE = {
         "Which batch it was: the thing to quote when something is wrong. Lots of one colour differ a little.",
       ],
     },
-    nothing: "nothing is classified",
+    nothing: "no line: the suppliers' papers recorded put none on it",
     lot: "written in by hand",
     holds: (ml: string, grams: string) => `${ml}, which hold ${grams} of paint`,
     noSize: "no size is recorded",
     unsaid:
       "A label has no room for what the colour does in a white, how much oil is in it, when it is dry, and how any of that is known. That is what its sheet is for.",
+  },
+  studio: {
+    heading: "What holds for every colour",
+    text: "These cautions hold in every studio and workshop, whichever colour is on the table, and so they stand here once. What is particular to a colour stands on its sheet, first; a label and a safety data sheet prevail, and local codes and licensed practice come before anything that is said here.",
+    caption: "In every studio",
+    dust: "A dry pigment goes up as dust.",
+    columns: { operation: "At", caution: "What to do, and what to leave", reason: "Why" },
   },
   pigments: {
     heading: "One pigment or several",

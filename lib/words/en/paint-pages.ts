@@ -120,11 +120,8 @@ export const PAINT_PAGES = {
     ml: " ml",
     blank: "______",
     lot: "Lot: ",
-    hazardsUnknown: (names: readonly string[]) =>
-      `Hazards not known of: ${names.join(", ")}. Treat as hazardous.`,
-    noHazards: "No hazard classified on the suppliers' data.",
+    notForSale: "Not yet classified, so not yet for sale.",
     pictograms: "Pictograms: ",
-    contact: "",
     frame: (frame: string) => `Label elements by ${frame}.`,
   },
   byOil: {

@@ -1,33 +1,20 @@
-import type {
-  DifferenceRule,
-  LabelLineRule,
-  LeftOutRule,
-  PrecautionRule,
-  TraceRule,
-} from "../../hazard/classify/hazard-rules.ts";
-import type { StatementWording } from "../words.ts";
+import type { LabelStatement } from "../../hazard/statements.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import type { Quantity } from "../../quantities/interval.ts";
 import {
   bracketed,
   dateWords,
   degrees,
   listed,
+  namesWithin,
   percent,
   sentence,
   significant,
   withUnit,
   within,
 } from "./statements-phrases.ts";
-import { MARKET_RULINGS } from "./statements-markets.ts";
-import { metalWord, STUDIO_RULINGS } from "./statements-studio.ts";
-import {
-  hasValue,
-  numberOf,
-  quantityOf,
-  textOf,
-  textsOf,
-  wordOf,
-  type Values,
-} from "./statement-params.ts";
+import { MARKET_WORDINGS } from "./statements-markets.ts";
+import { metalWord, STUDIO_WORDINGS } from "./statements-studio.ts";
 
 const ROUTES = {
   oral: "swallowed",
@@ -44,140 +31,147 @@ const LIMIT_KINDS = {
 const UNACCOUNTED = "(unaccounted)";
 
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
-const LABEL_RULINGS = {
-  "ate-mix": (v) =>
-    `${textOf(v, "hazardClass")}, ${ROUTES[wordOf(v, "route", ROUTES)]}, from ${ingredients(v)}: the estimate for the mixture is ${estimate(v, "ateMix")}, the limit ${estimate(v, "limit")}${numberOf(v, "unknownFraction") > 0 ? `, with ${percent(numberOf(v, "unknownFraction"))} of unknown toxicity` : ""}.`,
-  "cut-off": (v) =>
-    `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)} at ${percent(quantityOf(v, "massFraction"))}${counted(v)}.`,
-  "cut-off-summed": (v) =>
-    `${textOf(v, "hazardClass")} from ${percent(numberOf(v, "limit"))} (${LIMIT_KINDS[wordOf(v, "limitKind", LIMIT_KINDS)]}): ${ingredients(v)}, together ${percent(quantityOf(v, "massFraction"))}${counted(v)}.`,
-  "weighted-sum": (v) =>
-    `${textOf(v, "hazardClass")} from a weighted sum of ${percent(numberOf(v, "limit"))}: ${ingredients(v)}, weighted ${percent(numberOf(v, "weightedSum"))}${wordOf(v, "limitKind", LIMIT_KINDS) === "specific" ? bracketed("by a limit of the substance's own") : ""}.`,
-  "flash-point": (v) =>
-    `${textOf(v, "hazardClass")} by the flash point of the mixture, ${degrees(numberOf(v, "flashPointC"))}.`,
-  "flash-point-not-stated": (v) =>
-    `${textOf(v, "hazardClass")}, as ${ingredients(v)} (${percent(numberOf(v, "massFraction"))}) has it: the flash point of the mixture is not recorded.`,
-  "as-its-ingredient": (v) =>
-    `${textOf(v, "hazardClass")}, as ${ingredients(v)} has it, which is practically all of it (${percent(numberOf(v, "massFraction"))}).`,
-  "as-its-ingredients": (v) =>
-    `Comes along with ${ingredients(v)} from ${percent(numberOf(v, "limit"))} on: ${percent(numberOf(v, "massFraction"))}.`,
-  elicitation: (v) =>
+const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
+  "ate-mix": ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
+    `${hazardClass}, ${ROUTES[route]}, from ${named(ingredients)}: the estimate for the mixture is ${withUnit(significant(ateMix, 3), unit)}, the limit ${withUnit(significant(limit, 3), unit)}${unknownFraction > 0 ? `, with ${percent(unknownFraction)} of unknown toxicity` : ""}.`,
+  "cut-off": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
+    `${hazardClass} from ${percent(limit)} (${LIMIT_KINDS[limitKind]}): ${named(ingredients)} at ${percent(massFraction)}${counted(countedAs)}.`,
+  "cut-off-summed": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
+    `${hazardClass} from ${percent(limit)} (${LIMIT_KINDS[limitKind]}): ${named(ingredients)}, together ${percent(massFraction)}${counted(countedAs)}.`,
+  "weighted-sum": ({ hazardClass, limit, limitKind, ingredients, weightedSum }) =>
+    `${hazardClass} from a weighted sum of ${percent(limit)}: ${named(ingredients)}, weighted ${percent(weightedSum)}${limitKind === "specific" ? bracketed("by a limit of the substance's own") : ""}.`,
+  "flash-point": ({ hazardClass, flashPointC }) =>
+    `${hazardClass} by the flash point of the mixture, ${degrees(flashPointC)}.`,
+  "flash-point-not-stated": ({ hazardClass, ingredients, massFraction }) =>
+    `${hazardClass}, as ${named(ingredients)} (${percent(massFraction)}) has it: the flash point of the mixture is not recorded.`,
+  "as-its-ingredient": ({ hazardClass, ingredients, massFraction }) =>
+    `${hazardClass}, as ${named(ingredients)} has it, which is practically all of it (${percent(massFraction)}).`,
+  "as-its-ingredients": ({ ingredients, limit, massFraction }) =>
+    `Comes along with ${named(ingredients)} from ${percent(limit)} on: ${percent(massFraction)}.`,
+  elicitation: ({ substance, hazardClass, massFraction, limit }) =>
     sentence(
-      `${within(textOf(v, "substance"))} (${textOf(v, "hazardClass")}) at ${percent(numberOf(v, "massFraction"))}: from ${percent(numberOf(v, "limit"))} on anyone already allergic to it may react`,
+      `${within(substance)} (${hazardClass}) at ${percent(massFraction)}: from ${percent(limit)} on anyone already allergic to it may react`,
     ),
-  "lead-as-metal": (v) =>
-    `Lead, as metal, is ${percent(numberOf(v, "massFraction"))} of the paint (${ingredients(v)}), above ${percent(numberOf(v, "limit"))}${shortForm(v)}.`,
-  "lead-share-not-stated": (v) =>
-    `Holds lead in a share that is not stated (${ingredients(v)}), so it counts as above ${percent(numberOf(v, "limit"))}${shortForm(v)}.`,
-  "traces-in-an-unclassified-mixture": (v) =>
-    `Not classified, but the traces of ${ingredients(v)} in it call for a data sheet on request.`,
-  "as-its-supplier-states": (v) =>
-    sentence(`As the supplier of ${within(ingredients(v))} states it`),
+  "lead-as-metal": ({ massFraction, ingredients, limit, ...size }) =>
+    `Lead, as metal, is ${percent(massFraction)} of the paint (${named(ingredients)}), above ${percent(limit)}${shortForm(size)}.`,
+  "lead-share-not-stated": ({ ingredients, limit, packageMl, shortBelowMl }) =>
+    `Holds lead in a share that is not stated (${named(ingredients)}), so it counts as above ${percent(limit)}${shortForm({ packageMl, shortBelowMl })}.`,
+  "traces-in-an-unclassified-mixture": ({ ingredients }) =>
+    `Not classified, but ${named(ingredients)} in it calls for a data sheet on request.`,
+  "as-its-supplier-states": ({ ingredients }) =>
+    sentence(`As the supplier of ${named(ingredients)} states it`),
 
-  "below-its-limit": (v) =>
-    `Left out: ${ingredients(v)}, ${textsOf(v, "ingredients").length > 1 ? "together " : ""}${percent(numberOf(v, "massFraction"))} of it, ${hasValue(v, "limit") ? `stays below ${percent(numberOf(v, "limit"))}` : "is too little to count"}.`,
-  "covered-by": (v) => `Left out, since ${textOf(v, "by")} says more.`,
-  "entry-annulled": (v) => `Left out: annulled for ${name(v)}.`,
-  "category-not-in-frame": (v) =>
-    `Left out: stated for ${name(v)}, and no category of ${textOf(v, "frame")}.`,
-  "dust-not-from-a-paste": (v) =>
-    `Left out: stated for the dust of ${name(v)}, and a paste gives off none.`,
-  "vapour-not-from-a-powder": (v) =>
-    `Left out: stated for the vapour of ${name(v)}, and a powder gives off none.`,
-  "not-a-liquid": (v) => `Left out: stated for ${name(v)} as a liquid, and this is none.`,
-  "flash-point-decides": (v) =>
-    `Left out: stated for ${name(v)}, but the flash point of the mixture decides.`,
-  "flammable-trace": (v) =>
-    `Left out: there is too little of ${name(v)} to count; the flash point of the mixture would tell.`,
-  "too-viscous-to-aspirate": (v) =>
-    `Left out: stated for ${name(v)}, and the mixture is too thick to be drawn into the lungs.`,
-  "needs-a-test-of-the-mixture": (v) =>
-    `Left out: stated for ${name(v)}, and only a test of the mixture itself would tell.`,
+  "below-its-limit": ({ ingredients, massFraction, limit }) =>
+    `Left out: ${named(ingredients)}, ${ingredients.length > 1 ? "together " : ""}${percent(massFraction)} of it, ${limit === undefined ? "is too little to count" : `stays below ${percent(limit)}`}.`,
+  "covered-by": ({ by }) => `Left out, since ${by} says more.`,
+  "entry-annulled": ({ name }) => `Left out: annulled for ${within(name)}.`,
+  "category-not-in-frame": ({ name, frame }) =>
+    `Left out: stated for ${within(name)}, and no category of ${frame}.`,
+  "dust-not-from-a-paste": ({ name }) =>
+    `Left out: stated for the dust of ${within(name)}, and a paste gives off none.`,
+  "vapour-not-from-a-powder": ({ name }) =>
+    `Left out: stated for the vapour of ${within(name)}, and a powder gives off none.`,
+  "not-a-liquid": ({ name }) =>
+    `Left out: stated for ${within(name)} as a liquid, and this is none.`,
+  "flash-point-decides": ({ name }) =>
+    `Left out: stated for ${within(name)}, but the flash point of the mixture decides.`,
+  "flammable-trace": ({ name }) =>
+    `Left out: there is too little of ${within(name)} to count; the flash point of the mixture would tell.`,
+  "too-viscous-to-aspirate": ({ name }) =>
+    `Left out: stated for ${within(name)}, and the mixture is too thick to be drawn into the lungs.`,
+  "needs-a-test-of-the-mixture": ({ name }) =>
+    `Left out: stated for ${within(name)}, and only a test of the mixture itself would tell.`,
 
-  "by-severity": (v) => `Chosen by severity, for ${listed(textsOf(v, "answers"))}.`,
-  "children-first": (v) =>
-    `Comes first for whatever the public can buy${bracketed(listed(textsOf(v, "answers")))}.`,
-  "disposal-for-the-public": (v) =>
-    `Disposal has its place on whatever the public can buy${bracketed(listed(textsOf(v, "answers")))}.`,
-  "small-package": (v) =>
-    `The label of a package of ${millilitres(v, "packageMl")} (up to ${millilitres(v, "upToMl")}) may leave out ${listed(textsOf(v, "statements"))}; a page or card never does.`,
+  "by-severity": ({ answers }) => `Chosen by severity, for ${listed(answers)}.`,
+  "children-first": ({ answers }) =>
+    `Comes first for whatever the public can buy${bracketed(listed(answers))}.`,
+  "disposal-for-the-public": ({ answers }) =>
+    `Disposal has its place on whatever the public can buy${bracketed(listed(answers))}.`,
+  "small-package": ({ packageMl, upToMl, statements }) =>
+    `The label of a package of ${millilitres(packageMl)} (up to ${millilitres(upToMl)}) may leave out ${listed(statements)}; a page or card never does.`,
 
-  "unknown-acute-toxicity": (v) =>
-    `${percent(numberOf(v, "massFraction"))} of the mixture consists of ingredients of unknown acute toxicity (${listed(
-      textsOf(v, "routes").map((route) => ROUTES[wordOf({ route }, "route", ROUTES)]),
+  "unknown-acute-toxicity": ({ massFraction, routes, ingredients }) =>
+    `${percent(massFraction)} of the mixture consists of ingredients of unknown acute toxicity (${listed(
+      routes.map((route) => ROUTES[route]),
       "or",
-    )}): ${ingredients(v)}.`,
-  "no-hazard-data": (v) => `No hazard data recorded for ${name(v)}; treat as hazardous.`,
-  "total-short-of-the-whole": (v) =>
-    `${percent(numberOf(v, "unaccounted"))} of the mixture is not accounted for; treat it as hazardous.`,
+    )}): ${named(ingredients)}.`,
+  "no-hazard-data": ({ name }) =>
+    `No hazard data recorded for ${within(name)}; treat as hazardous. Wanted: its supplier's safety data sheet, sections 2 and 3.`,
+  "total-short-of-the-whole": ({ unaccounted }) =>
+    `${percent(unaccounted)} of the mixture is not accounted for; treat it as hazardous.`,
+  "statement-not-known": ({ statements, name }) =>
+    `The supplier of ${within(name)} states ${listed(statements)}, which no list here knows: look it up, and treat as hazardous.`,
 
-  "metal-not-classified": (v) =>
-    `Holds ${listed(textsOf(v, "metals").map(metalWord))}. No supplier states that as a hazard to health; in the studio handle it as any ${listed(textsOf(v, "metals").map(metalWord))} colour all the same.`,
+  "contains-metal": ({ metals, heat, dust }) =>
+    `Contains ${listed(metals.map(metalWord))}. ${metalAdvice(heat, dust)}`,
+  "child-resistant-fastening": ({ classes }) =>
+    `Sold to the public, its package needs a child-resistant fastening (${listed(classes)}).`,
+  "tactile-warning": ({ classes }) =>
+    `Sold to the public, its package needs a tactile warning of danger (${listed(classes)}).`,
 
-  "frame-differs": (v) =>
-    `The maker's label is by ${textOf(v, "stated")}, and it is worked out here by ${textOf(v, "workedOut")}.`,
-  "signal-word-differs": (v) =>
-    `The maker states ${textOf(v, "stated") === "none" ? "no signal word" : `the signal word ${textOf(v, "stated")}`}; worked out it is ${textOf(v, "workedOut")}.`,
-  "pictogram-not-stated": (v) => missing(textOf(v, "code")),
-  "pictogram-not-worked-out": (v) => excess(textOf(v, "code")),
-  "supplement-not-stated": (v) => missing(textOf(v, "code")),
-  "supplement-not-worked-out": (v) => excess(textOf(v, "code")),
-  "statement-not-stated": (v) =>
-    missing(`${textOf(v, "statement")} (${ingredients(v)}${uncertain(v)})`),
-  "statement-not-worked-out": (v) => excess(textOf(v, "statement")),
-  "statement-differs": (v) =>
-    `The maker states ${textOf(v, "stated")}; worked out it is ${textOf(v, "workedOut")} (${ingredients(v)}${uncertain(v)}).`,
-  "statement-annulled": (v) => `${textOf(v, "statement")} was annulled and belongs on no label.`,
-  "not-of-the-frame": (v) => `${textOf(v, "statement")} is no statement of ${textOf(v, "frame")}.`,
-  "older-than-the-edition": (v) =>
-    `${textOf(v, "statement")} is older than the edition (${textOf(v, "edition")}), which has ${textOf(v, "replacement")}.`,
-  "label-older-than-the-edition": (v) =>
-    `The label is of ${dateWords(textOf(v, "date"))}, and the edition of ${dateWords(textOf(v, "asOf"))} (${textOf(v, "edition")}): check it against that.`,
-  "too-many-precautions": (v) =>
-    `${numberOf(v, "count")} precautionary statements, where a label has room for ${numberOf(v, "atMost")}.`,
-} as const satisfies Record<
-  TraceRule | LeftOutRule | LabelLineRule | PrecautionRule | DifferenceRule,
-  StatementWording
->;
+  "frame-differs": ({ stated, workedOut }) =>
+    `The maker's label is by ${stated}, and it is worked out here by ${workedOut}.`,
+  "signal-word-differs": ({ stated, workedOut }) =>
+    `The maker states ${stated === "none" ? "no signal word" : `the signal word ${stated}`}; worked out it is ${workedOut}.`,
+  "pictogram-not-stated": ({ code }) => missing(code),
+  "pictogram-not-worked-out": ({ code }) => excess(code),
+  "supplement-not-stated": ({ code }) => missing(code),
+  "supplement-not-worked-out": ({ code }) => excess(code),
+  "statement-not-stated": ({ statement, ingredients, certain }) =>
+    missing(`${statement} (${named(ingredients)}${uncertain(certain)})`),
+  "statement-not-worked-out": ({ statement }) => excess(statement),
+  "statement-differs": ({ stated, workedOut, ingredients, certain }) =>
+    `The maker states ${stated}; worked out it is ${workedOut} (${named(ingredients)}${uncertain(certain)}).`,
+  "statement-annulled": ({ statement }) => `${statement} was annulled and belongs on no label.`,
+  "not-of-the-frame": ({ statement, frame }) => `${statement} is no statement of ${frame}.`,
+  "older-than-the-edition": ({ statement, edition, replacement }) =>
+    `${statement} is older than the edition (${edition}), which has ${replacement}.`,
+  "label-older-than-the-edition": ({ date, asOf, edition }) =>
+    `The label is of ${dateWords(date)}, and the edition of ${dateWords(asOf)} (${edition}): check it against that.`,
+  "too-many-precautions": ({ count, atMost }) =>
+    `${count} precautionary statements, where a label has room for ${atMost}.`,
+};
 
 /** Labels, studio and markets. */
-export const HAZARD_RULINGS = { ...LABEL_RULINGS, ...STUDIO_RULINGS, ...MARKET_RULINGS } as const;
+export const HAZARD_RULINGS = { ...LABEL_WORDINGS, ...STUDIO_WORDINGS, ...MARKET_WORDINGS };
 
-function ingredients(values: Values): string {
-  const known = textsOf(values, "ingredients");
-  return listed(
-    known.map((slug) => (slug === UNACCOUNTED ? "what is not accounted for" : within(slug))),
-  );
+function named(ingredients: readonly string[]): string {
+  return namesWithin([
+    ...new Set(
+      ingredients.map((slug) => (slug === UNACCOUNTED ? "what is not accounted for" : slug)),
+    ),
+  ]);
 }
 
-function name(values: Values): string {
-  return within(textOf(values, "name"));
+/** What a label says of a metal that no statement tells of. */
+function metalAdvice(heat: "never" | "with exhaust", dust: "grave" | "ordinary"): string {
+  if (heat === "with exhaust") return "Do not sand dry; keep its dust and spray out of the lungs.";
+  return dust === "grave"
+    ? "Do not spray, sand dry or heat."
+    : "Do not heat; nothing down the drain.";
 }
 
-function estimate(values: Values, key: string): string {
-  return withUnit(significant(numberOf(values, key), 3), textOf(values, "unit"));
-}
-
-function counted(values: Values): string {
-  const as = textOf(values, "countedAs");
+function counted(as: string): string {
   return as === "substance" ? "" : `, counted as ${as}`;
 }
 
-function millilitres(values: Values, key: string): string {
-  return withUnit(significant(numberOf(values, key), 3), "ml");
+function millilitres(ml: Quantity): string {
+  return withUnit(significant(ml, 3), "ml");
 }
 
-function shortForm(values: Values): string {
-  if (
-    !hasValue(values, "packageMl") ||
-    numberOf(values, "packageMl") >= numberOf(values, "shortBelowMl")
-  )
-    return "";
-  return `; a package of ${millilitres(values, "packageMl")} bears the short form`;
+function shortForm({
+  packageMl,
+  shortBelowMl,
+}: {
+  readonly packageMl?: number | undefined;
+  readonly shortBelowMl?: number | undefined;
+}): string {
+  if (packageMl === undefined || packageMl >= (shortBelowMl ?? 0)) return "";
+  return `; a package of ${millilitres(packageMl)} bears the short form`;
 }
 
-function uncertain(values: Values): string {
-  return wordOf(values, "certain", { yes: "", no: "" }) === "no" ? ", not for certain" : "";
+function uncertain(certain: "yes" | "no"): string {
+  return certain === "no" ? ", not for certain" : "";
 }
 
 function missing(code: string): string {

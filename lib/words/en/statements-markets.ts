@@ -1,91 +1,107 @@
-import type { MarketRule } from "../../hazard/classify/hazard-rules.ts";
-import type { StatementWording } from "../words.ts";
-import { dateWords, listed, namesWithin, percent, sentence } from "./statements-phrases.ts";
+import type { InForce, MarketStatement } from "../../hazard/markets/market-statements.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import {
+  dateWords,
+  listed,
+  namesWithin,
+  percent,
+  sentence,
+  withUnit,
+} from "./statements-phrases.ts";
 import { metalWord } from "./statements-studio.ts";
-import { hasValue, numberOf, textOf, textsOf, wordOf, type Values } from "./statement-params.ts";
 
 /** What the acts of one market say of a sale there; the market stands beside the sentence. */
-export const MARKET_RULINGS = {
-  "lead-compound-not-as-paint": (v) =>
+export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
+  "lead-compound-not-as-paint": ({ names, substance, entry, ...act }) =>
     forbidden(
-      v,
-      `it holds ${names(v)}, and ${textOf(v, "substance")} may not be placed on the market or used as paint ${inForce(v, `entry ${textOf(v, "entry")}`)}`,
+      act,
+      `it holds ${namesWithin(names)}, and ${substance} may not be placed on the market or used as paint ${inForce(act, `entry ${entry}`)}`,
     ),
-  "lead-compound-not-identified": (v) =>
+  "lead-compound-not-identified": ({ names, ...act }) =>
     forbidden(
-      v,
-      `which compound of lead ${names(v)} holds is not recorded, and carbonates and sulphates of lead may not be placed on the market or used as paint ${inForce(v)}`,
+      act,
+      `which compound of lead ${namesWithin(names)} holds is not recorded, and carbonates and sulphates of lead may not be placed on the market or used as paint ${inForce(act)}`,
     ),
-  "cmr-not-to-the-public": (v) =>
+  "leaded-paint-by-declaration": (act) =>
+    sentence(
+      `there is no licence: the buyer signs a declaration of the use, the supplier sends it with a notice to the competent heritage body and may supply three weeks later at the earliest, unless that body objects; only to restore or maintain works of art made before 1992, listed buildings of the highest grades and scheduled monuments ${inForce(act)}`,
+    ),
+  "lead-limits-at-work": ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
+    sentence(
+      `at work, lead in the air stays below ${withUnit(String(airMgPerM3), "mg/m\u00b3")} over eight hours and in blood below ${withUnit(String(bloodUgPer100Ml), "\u00b5g/100 ml")} until ${dateWords(until)}, ${withUnit(String(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} from then on ${inForce(act)}; a country may ask for less`,
+    ),
+  "substance-of-very-high-concern": ({ names, ...act }) =>
+    sentence(
+      `${namesWithin(names)} is on the list of substances of very high concern ${inForce(act)}: whoever buys it for work is told so in the safety data sheet`,
+    ),
+  "cadmium-in-other-paints": ({ names, limit, ...act }) =>
+    sentence(
+      `it holds ${namesWithin(names)}; entry 23 keeps ${percent(limit)} and more of cadmium out of paints of the tariff codes 3208 and 3209 ${inForce(act)}, and artists' colours have a code of their own, 3213: have the code of yours confirmed before you sell it`,
+    ),
+  "cmr-not-to-the-public": ({ statements, ...act }) =>
     forbidden(
-      v,
-      `a dry pigment that carries ${statements(v)} may not be supplied to the public ${inForce(v)}`,
+      act,
+      `a dry pigment that carries ${listed(statements)} may not be supplied to the public ${inForce(act)}`,
     ),
-  "needs-authorisation": (v) =>
+  "needs-authorisation": ({ names, ...act }) =>
     forbidden(
-      v,
-      `${names(v)} may be placed on the market and used only under an authorisation ${inForce(v)}`,
+      act,
+      `${namesWithin(names)} may be placed on the market and used only under an authorisation ${inForce(act)}`,
     ),
-  "cmr-artists-paint-exempt": (v) =>
+  "cmr-artists-paint-exempt": ({ statements, ...act }) =>
     sentence(
-      `${statements(v)} would keep it from the public ${inForce(v)}; that artists' paints are exempt is quoted from memory`,
+      `${listed(statements)} would keep it from the public ${inForce(act)}; that artists' paints are exempt is quoted from memory`,
     ),
-  "restricted-to-professional-users": (v) =>
-    sentence(`restricted to professional users, since it carries ${statements(v)} ${inForce(v)}`),
-  "titanium-dioxide-without-h351": (v) =>
-    sentence(`titanium dioxide bears no H351 here: its entry no longer stands ${since(v)}`),
-  "offer-names-hazards": (v) =>
+  "restricted-to-professional-users": ({ statements, ...act }) =>
     sentence(
-      `an offer that the public can take up unseen names its hazards ${inForce(v)}: ${statements(v)}`,
+      `restricted to professional users, since it carries ${listed(statements)} ${inForce(act)}`,
     ),
-  "formula-identifier-wanted": (v) =>
+  "titanium-dioxide-without-h351": (act) =>
+    sentence(`titanium dioxide bears no H351 here: its entry no longer stands ${since(act)}`),
+  "offer-names-hazards": ({ statements, ...act }) =>
     sentence(
-      `poison centres ask for a unique formula identifier, UFI ${inForce(v)}; none is recorded`,
+      `an offer that the public can take up unseen names its hazards ${inForce(act)}: ${listed(statements)}`,
     ),
-  "us-artists-paint-exempt-labelled": (v) =>
+  "formula-identifier-wanted": (act) =>
     sentence(
-      `it holds lead (${names(v)}); artists' paints are exempt from the ban on paint with more than ${percent(numberOf(v, "limit"))} of it ${inForce(v)}, but have to be labelled`,
+      `poison centres ask for a unique formula identifier, UFI ${inForce(act)}; none is recorded`,
     ),
-  "us-review-on-record": (v) =>
+  "us-artists-paint-exempt-labelled": ({ names, limit, ...act }) =>
     sentence(
-      `art materials need a toxicologist's review of the formulation ${inForce(v)}; one is on record`,
+      `it holds lead (${namesWithin(names)}); artists' paints are exempt from the ban on paint with more than ${percent(limit)} of it ${inForce(act)}, but have to be labelled`,
     ),
-  "us-review-wanted": (v) =>
+  "us-review-on-record": (act) =>
     sentence(
-      `art materials need a toxicologist's review of the formulation ${inForce(v)}; none is recorded`,
+      `art materials need a toxicologist's review of the formulation ${inForce(act)}; one is on record`,
     ),
-  "proposition-65": (v) =>
+  "us-review-wanted": (act) =>
     sentence(
-      `California lists ${listed(textsOf(v, "substances").map(metalWord))} ${inForce(v, "Proposition 65")}, and a warning may be due`,
+      `art materials need a toxicologist's review of the formulation ${inForce(act)}; none is recorded`,
+    ),
+  "proposition-65": ({ substances, ...act }) =>
+    sentence(
+      `California lists ${listed(substances.map(metalWord))} ${inForce(act, "Proposition 65")}, and a warning may be due`,
     ),
   "acts-not-known-here": () =>
     "The acts of this market are not known here: ask before offering it there.",
-} as const satisfies Record<MarketRule, StatementWording>;
-
-function names(values: Values): string {
-  return namesWithin(textsOf(values, "names"));
-}
-
-function statements(values: Values): string {
-  return listed(textsOf(values, "statements"));
-}
+};
 
 /** Since when, and whether the act was read. */
-function since(values: Values, ...before: readonly string[]): string {
-  const recalled =
-    wordOf(values, "standing", { read: "", memory: "" }) === "memory" ? ", quoted from memory" : "";
-  return `(${[...before, `since ${dateWords(textOf(values, "since"))}`].join(" ")}${recalled})`;
+function since({ since: from, standing }: InForce, ...before: readonly string[]): string {
+  const recalled = standing === "memory" ? ", quoted from memory" : "";
+  return `(${[...before, `since ${dateWords(from)}`].join(" ")}${recalled})`;
 }
 
-function inForce(values: Values, entry?: string): string {
-  return since(values, entry === undefined ? "in force" : `${entry}, in force`);
+function inForce(act: InForce, entry?: string): string {
+  return since(act, entry === undefined ? "in force" : `${entry}, in force`);
 }
 
 /** Legal basis and buyers as the record words them, which may be a sentence of its own. */
-function forbidden(values: Values, words: string): string {
-  const plain = (name: string): string => textOf(values, name).trim().replace(/\.$/, "");
-  const unless = hasValue(values, "basis")
-    ? `sold only to ${plain("buyers")}; legal basis: ${plain("basis")}`
-    : "no legal basis is recorded, so it is not offered here";
+function forbidden({ basis, buyers }: InForce, words: string): string {
+  const plain = (text: string): string => text.trim().replace(/\.$/, "");
+  const unless =
+    basis === undefined || buyers === undefined
+      ? "no legal basis is recorded, so it is not offered here"
+      : `sold only to ${plain(buyers)}; legal basis: ${plain(basis)}`;
   return sentence(`${words}; ${unless}`);
 }

@@ -1,5 +1,7 @@
-import type { CautionReason, CautionRule } from "../../hazard/classify/hazard-rules.ts";
-import type { StatementWording } from "../words.ts";
+import type { StudioStatement } from "../../hazard/statements.ts";
+import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
+import type { Quantity } from "../../quantities/interval.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
 import {
   bracketed,
   listed,
@@ -8,7 +10,6 @@ import {
   significant,
   withUnit,
 } from "./statements-phrases.ts";
-import { hasValue, quantityOf, textsOf, wordOf, type Values } from "./statement-params.ts";
 
 const DUSTINESS = {
   "very dusty": "A very dusty powder",
@@ -23,16 +24,17 @@ const NATURES = {
 } as const;
 
 /** Cautions of studio and workshop, then the reasons that stand after them, each a sentence of its own. */
-export const STUDIO_RULINGS = {
+export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "captured-exhaust-first": (v) =>
     `Weigh and mull ${pigments(v)} under captured exhaust, or closed in: that comes before any mask.`,
   "no-draught-across-powder": (v) => `No draught and no fan across the powder of ${pigments(v)}.`,
   "respirator-ffp2": (v) =>
     `For ${pigments(v)}, beside the exhaust and not in its place, a fitted mask of FFP2 or N95 at the least.`,
   "respirator-p3": (v) =>
-    `For ${pigments(v)}, beside the exhaust and not in its place, a fitted respirator with a P3 or P100 filter.`,
+    `For ${pigments(v)}, beside the exhaust and not in its place, a fitted respirator with a P3 or P100 filter, or a mask of FFP3.`,
   "no-ignition-source": (v) => `No flame, spark or other source of ignition near ${it(v)}.`,
-  gloves: (v) => (hasValue(v, "pigments") ? `Wear gloves with ${pigments(v)}.` : "Wear gloves."),
+  gloves: ({ pigments: of }) =>
+    of === undefined ? "Wear gloves." : `Wear gloves with ${namesWithin(of)}.`,
   "eye-protection": (v) => `Protect the eyes from ${it(v)}.`,
   "pregnant-or-nursing-keep-away": (v) =>
     `Anyone who is or may become pregnant, or is nursing, keeps away from ${it(v)}.`,
@@ -42,6 +44,8 @@ export const STUDIO_RULINGS = {
   "no-food-in-the-room": (v) => `No eating, drinking or smoking in the room with ${it(v)}.`,
   "no-food-no-brush-in-mouth": () =>
     "No food or drink beside the paint, and no brush pointed in the mouth.",
+  "not-on-skin-or-food": () =>
+    "Not for a child's use; not on skin, not on food or what touches food. Put the lid on.",
   "fresh-air": () => "Let fresh air through the room while the paint is worked and while it dries.",
   "no-dry-sanding": () => "Do not sand the film dry: sand it wet and wipe it up.",
   "never-sand-dry": () => "Never sand the film dry.",
@@ -57,46 +61,71 @@ export const STUDIO_RULINGS = {
   "not-down-the-drain": () => "Neither paint nor oil nor rinsings go down the drain.",
   "hazardous-waste": () => "Leftovers are hazardous waste: hand them in by local rules.",
 
-  dustiness: (v) =>
-    `${DUSTINESS[wordOf(v, "class", DUSTINESS)]}${bracketed(bulk(v, "bulkDensityLooseGPerMl", "as poured"), bulk(v, "bulkDensityTappedGPerMl", "tapped"), grain(v))}.`,
+  dustiness: ({
+    class: of,
+    bulkDensityLooseGPerMl: loose,
+    bulkDensityTappedGPerMl: tapped,
+    particleSizeUm,
+  }) =>
+    `${DUSTINESS[of]}${bracketed(bulk(loose, "as poured"), bulk(tapped, "tapped"), grain(particleSizeUm))}.`,
   "nuisance-dust": () => "Any fine dust burdens the lungs.",
-  "dust-can-burn": (v) => NATURES[wordOf(v, "nature", NATURES)],
+  "dust-can-burn": ({ nature }) => NATURES[nature],
   "dust-goes-up-again": () => "Swept dust goes up again.",
   "film-turns-to-dust": () => "Sanding turns the film to dust.",
   "droplets-are-breathed-in": () => "Sprayed droplets are breathed in.",
-  "holds-metal": (v) => `It holds ${listed(textsOf(v, "metals").map(metalWord))}.`,
-  "states-hazard": (v) => `It carries ${listed(textsOf(v, "statements"))}.`,
-  "hazard-data-missing": (v) =>
-    `No hazard data recorded for ${namesWithin(textsOf(v, "ingredients"))}; treat as hazardous.`,
-  "holds-sensitiser": (v) =>
-    `It holds ${namesWithin(textsOf(v, "names"))}, to which skin can become allergic.`,
+  "holds-metal": ({ metals }) => `It holds ${listed(metals.map(metalWord))}.`,
+  "states-hazard": ({ statements }) => `It carries ${listed(statements)}.`,
+  "hazard-data-missing": ({ ingredients }) =>
+    `No hazard data recorded for ${namesWithin(ingredients)}; treat as hazardous.`,
+  "holds-sensitiser": ({ names }) =>
+    `It holds ${namesWithin(names)}, to which skin can become allergic.`,
+  "may-hold-quartz": ({ what }) =>
+    `It is ${/^a /.test(what) ? what : withArticle(what)}, whose dust may hold respirable quartz, which scars the lungs and can cause cancer; a paper that states none would change this.`,
+  "bench-test-with-care": ({ uses }) =>
+    `${uses.map((use) => BENCH_CARE[use]).join(" ")} A pinch is enough; eye protection, and nothing near that burns or is eaten.`,
   "paint-is-no-food": () => "Paint is not for swallowing.",
   "drying-oil": () => "A drying oil takes up oxygen and grows warm by itself.",
   "paint-and-oil-foul-water": () => "Paint and oil foul water.",
-} as const satisfies Record<CautionRule | CautionReason, StatementWording>;
+};
 
-function pigments(values: Values): string {
-  return namesWithin(textsOf(values, "pigments"));
+/** What makes each kind of test hold no harm. */
+const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
+  heat: "With heat: under captured exhaust or outdoors, on a metal spoon held with tongs, and never with a pigment of lead, cadmium, mercury, arsenic, chromate, antimony or copper.",
+  acid: "With acid: a drop and no more, in fresh air, gloves on; never on a sulphide, a cyanide or an arsenic pigment in any quantity.",
+  lye: "With lye or soda: gloves on, and not near the eyes.",
+  peroxide: "With peroxide: three per cent and no stronger, gloves on, never in a closed vessel.",
+  solvent: "With a solvent: in fresh air, and no flame in the room.",
+};
+
+interface OfPigments {
+  readonly pigments?: readonly string[];
+}
+
+function withArticle(what: string): string {
+  return /^(kaolin|mica|gypsum|talc|silica|green earth|natural chalk)/.test(what)
+    ? what
+    : `a ${what}`;
+}
+
+function pigments({ pigments: of }: OfPigments): string {
+  return of === undefined ? "the pigment" : namesWithin(of);
 }
 
 /** The pigments that a caution names, or the paint when it names none. */
-function it(values: Values): string {
-  return hasValue(values, "pigments") ? pigments(values) : "the paint";
+function it({ pigments: of }: OfPigments): string {
+  return of === undefined ? "the paint" : namesWithin(of);
 }
 
 /** As a reader knows it. */
 export function metalWord(metal: string): string {
-  return metal === "chromate" ? "hexavalent chromium" : metal;
+  if (metal === "chromate") return "hexavalent chromium";
+  return metal === "barium" ? "soluble barium" : metal;
 }
 
-function bulk(values: Values, name: string, how: string): string | undefined {
-  return hasValue(values, name)
-    ? `${withUnit(significant(quantityOf(values, name), 2), "g/ml")} ${how}`
-    : undefined;
+function bulk(density: Quantity | undefined, how: string): string | undefined {
+  return density === undefined ? undefined : `${withUnit(significant(density, 2), "g/ml")} ${how}`;
 }
 
-function grain(values: Values): string | undefined {
-  return hasValue(values, "particleSizeUm")
-    ? `grain ${micrometres(quantityOf(values, "particleSizeUm"))}`
-    : undefined;
+function grain(um: Quantity | undefined): string | undefined {
+  return um === undefined ? undefined : `grain ${micrometres(um)}`;
 }

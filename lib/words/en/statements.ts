@@ -1,3 +1,4 @@
+import type { HazardStatement } from "../../hazard/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { StatementWording } from "../words.ts";
 import { COLORIMETRY_RULINGS } from "./statements-colorimetry.ts";
@@ -19,7 +20,7 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
   ...FORMULATION_RULINGS,
   ...DRYING_RULINGS,
   ...PERMANENCE_RULINGS,
-  ...HAZARD_RULINGS,
+  ...byRule<HazardStatement>(HAZARD_RULINGS),
   ...COMPARISON_RULINGS,
 };
 

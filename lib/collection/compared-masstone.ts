@@ -1,0 +1,51 @@
+import { xyzToLab } from "../colorimetry/lab.ts";
+import { tristimulus } from "../colorimetry/tristimulus.ts";
+import type { Lab } from "../colorimetry/viewing.ts";
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import type { MasstoneNotations } from "../sheet/sheet.ts";
+
+/** Light from the surface is in a reading or shut out of it; the two never compare as read. */
+export type GlossInReading = "included" | "shut out";
+
+/** A masstone's Lab under D65/10 as it is held against others', with the larger of its standard uncertainties. */
+export interface ComparedMasstone {
+  readonly lab: Lab;
+  readonly gloss: GlossInReading;
+  readonly uncertainty?: number;
+}
+
+/**
+ * A masstone brought to gloss shut out: as read in 45/0 or with gloss excluded, else with the
+ * surface light of its own paint taken off. A Lab read with gloss included has no spectrum to
+ * take it off, and compares with its like alone.
+ *
+ * @returns undefined where no Lab under D65/10 is known.
+ */
+export function comparedMasstone(
+  notations: MasstoneNotations | undefined,
+): ComparedMasstone | undefined {
+  const read = notations?.lab["D65/10"];
+  if (read === undefined || !isKnown(read.L) || !isKnown(read.a) || !isKnown(read.b))
+    return undefined;
+  const uncertainty = largest(read.L, read.a, read.b);
+  const excluded = notations?.glossExcludedCurve;
+  if (excluded !== undefined)
+    return {
+      lab: xyzToLab(tristimulus(excluded, "D65/10"), "D65/10"),
+      gloss: "shut out",
+      ...uncertainty,
+    };
+  return {
+    lab: { L: read.L.value, a: read.a.value, b: read.b.value },
+    gloss: notations?.geometry === "d/8 included" ? "included" : "shut out",
+    ...uncertainty,
+  };
+}
+
+/** The largest of figures' standard uncertainties, where one has any. */
+export function largest(...figures: readonly Figure<number>[]): { readonly uncertainty?: number } {
+  const known = figures.flatMap((figure) =>
+    isKnown(figure) && figure.uncertainty !== undefined ? [figure.uncertainty] : [],
+  );
+  return known.length === 0 ? {} : { uncertainty: Math.max(...known) };
+}

@@ -1,0 +1,34 @@
+/**
+ * Whether a dry pigment's dust may hold respirable quartz: natural earths and
+ * mineral fillers may, unless a paper states that there is none.
+ *
+ * @source practice-hazard
+ */
+export interface QuartzRow {
+  readonly colourIndexName: string;
+  /** What it is: "natural ochre". */
+  readonly holds: string;
+}
+
+/**
+ * @param respirableQuartzPercent as a paper states it; 0 where it states none.
+ * @returns what the pigment is that may hold it, or undefined.
+ */
+export function mayHoldQuartz(
+  {
+    colourIndexName,
+    respirableQuartzPercent,
+  }: {
+    readonly colourIndexName?: string | undefined;
+    readonly respirableQuartzPercent?: number | undefined;
+  },
+  rows: readonly QuartzRow[],
+): string | undefined {
+  if (respirableQuartzPercent !== undefined)
+    return respirableQuartzPercent > 0 ? "a powder with respirable quartz" : undefined;
+  const parent = colourIndexName?.replace(/:\d+$/, "");
+  return (
+    rows.find((row) => row.colourIndexName === colourIndexName) ??
+    rows.find((row) => row.colourIndexName === parent)
+  )?.holds;
+}

@@ -1,0 +1,146 @@
+import { z } from "zod";
+import { ACT_KEYS, HAZARD_MARKETS, type Act } from "../hazard/classify/legislation.ts";
+import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
+import { ATOMIC_WEIGHTS, METALS, type Element } from "../hazard/studio/metal-content.ts";
+import {
+  STATEMENT_LANGUAGES,
+  statementTexts,
+  type StatementTextRow,
+} from "../hazard/texts/statement-texts.ts";
+import { evidence, listCell, numberCell, wording } from "./cells.ts";
+import type { EvidencedRow, RowOf, TableForm } from "./loaded-table.ts";
+
+const note = wording.optional();
+const yes = z.enum(["yes", "no"]).transform((word) => word === "yes");
+const formula = z
+  .string()
+  .regex(/^([A-Z][a-z]?\d*)+$/, "a formula without brackets, such as Pb3C2O8H2")
+  .refine(
+    (text) => [...text.matchAll(/[A-Z][a-z]?/g)].every(([symbol]) => symbol in ATOMIC_WEIGHTS),
+    { error: "elements that have an atomic weight in lib/hazard/studio/metal-content.ts" },
+  );
+const texts = {
+  en: wording,
+  fr: wording.optional(),
+  de: wording.optional(),
+  es: wording.optional(),
+};
+
+function form<Row extends EvidencedRow>(table: TableForm<Row>): TableForm<Row> {
+  return table;
+}
+
+/** The tables of the hazard room, each beside the rules that go by it. */
+export const HAZARD_TABLES = {
+  hazardStatements: form({
+    file: "hazard/texts/clp-statements.csv",
+    row: z.object({
+      code: wording,
+      ...texts,
+      it: wording.optional(),
+      nl: wording.optional(),
+      ...evidence,
+    }),
+    names: ({ code }) => [code],
+  }),
+  labelWordings: form({
+    file: "hazard/texts/label-wordings.csv",
+    row: z.strictObject({ code: wording, option: wording.optional(), ...texts, ...evidence, note }),
+    names: ({ code, option }) => [`${code} ${option ?? ""}`],
+  }),
+  metals: form({
+    file: "hazard/studio/metals.csv",
+    row: z.strictObject({
+      metal: z.enum(METALS),
+      element: z.enum(Object.keys(ATOMIC_WEIGHTS) as [Element, ...Element[]]),
+      countsFrom: numberCell(0.0001, 0.1, "of the mass"),
+      dust: z.enum(["grave", "ordinary"]),
+      heat: z.enum(["never", "with exhaust"]),
+      skin: yes,
+      unborn: yes,
+      waste: z.enum(["special", "ordinary"]),
+      ...evidence,
+      note,
+    }),
+    names: ({ metal }) => [metal],
+  }),
+  metalsByColourIndex: form({
+    file: "hazard/studio/metals-by-colour-index.csv",
+    row: z.strictObject({
+      colourIndexName: wording,
+      metal: z.enum(METALS),
+      ...evidence,
+      note,
+    }),
+    names: ({ colourIndexName, metal }) => [`${colourIndexName} ${metal}`],
+  }),
+  metalsByCasNumber: form({
+    file: "hazard/studio/metals-by-cas-number.csv",
+    row: z.strictObject({
+      casNumber: z.string().regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number"),
+      substance: wording,
+      formula: formula.optional(),
+      metals: listCell(z.enum(METALS)),
+      ...evidence,
+    }),
+    names: ({ casNumber }) => [casNumber],
+  }),
+  quartz: form({
+    file: "hazard/studio/quartz-by-colour-index.csv",
+    row: z.strictObject({ colourIndexName: wording, holds: wording, ...evidence }),
+    names: ({ colourIndexName }) => [colourIndexName],
+  }),
+  acts: form({
+    file: "hazard/markets/acts.csv",
+    row: z.strictObject({
+      act: z.enum(ACT_KEYS),
+      markets: listCell(z.enum(HAZARD_MARKETS)),
+      since: z.iso.date(),
+      ...evidence,
+    }),
+    names: ({ act }) => [act],
+  }),
+};
+
+export type HazardTables = {
+  readonly [Name in keyof typeof HAZARD_TABLES]: readonly RowOf<(typeof HAZARD_TABLES)[Name]>[];
+};
+
+/** What the rules of the hazard room go by, out of its tables. */
+export function hazardKnowledge(tables: HazardTables): HazardKnowledge {
+  return {
+    texts: statementTexts([...tables.hazardStatements, ...tables.labelWordings].map(textRow)),
+    metals: {
+      metals: tables.metals,
+      byColourIndex: tables.metalsByColourIndex,
+      byCasNumber: tables.metalsByCasNumber,
+    },
+    quartz: tables.quartz,
+    acts: tables.acts.map(({ standing, ...act }): Act => ({
+      ...act,
+      standing: standing === "published" ? "read" : "memory",
+    })),
+  };
+}
+
+type TextCells = {
+  readonly [L in (typeof STATEMENT_LANGUAGES)[number]]?: string | undefined;
+} & {
+  readonly code: string;
+  readonly option?: string | undefined;
+  readonly standing: string;
+};
+
+function textRow({ code, option, standing, ...cells }: TextCells): StatementTextRow {
+  return {
+    code,
+    ...(option === undefined ? {} : { option }),
+    texts: Object.fromEntries(
+      STATEMENT_LANGUAGES.flatMap((language) => {
+        const text = cells[language];
+        return text === undefined ? [] : [[language, text]];
+      }),
+    ),
+    provenance: standing === "published" ? "read" : "memory",
+  };
+}
