@@ -6,25 +6,28 @@
 import type { Interval } from "../quantities/interval.ts";
 import type { SourceKey } from "../sources/source.ts";
 
-export type Chemistry =
-  | "lead"
-  | "cobalt"
-  | "manganese"
-  | "manganese trace"
-  | "iron cyanide"
-  | "iron oxide"
-  | "aluminosilicate"
-  | "chromium oxide"
-  | "copper chromite"
-  | "inert extender"
-  | "phthalocyanine"
-  | "titanium dioxide"
-  | "zinc oxide"
-  | "mercury sulphide"
-  | "cadmium sulphide"
-  | "coarse carbon"
-  | "fine carbon"
-  | "organic";
+/** What a pigment is, as far as drying and film go; `pigment-chemistry.csv` says which pigment is which. */
+export const CHEMISTRIES = [
+  "lead",
+  "cobalt",
+  "manganese",
+  "manganese trace",
+  "iron cyanide",
+  "iron oxide",
+  "aluminosilicate",
+  "chromium oxide",
+  "copper chromite",
+  "inert extender",
+  "phthalocyanine",
+  "titanium dioxide",
+  "zinc oxide",
+  "mercury sulphide",
+  "cadmium sulphide",
+  "coarse carbon",
+  "fine carbon",
+  "organic",
+] as const;
+export type Chemistry = (typeof CHEMISTRIES)[number];
 
 export type DryingEffect = "drier" | "neutral" | "retarder";
 

@@ -18,13 +18,11 @@ import {
   type DryingClassRuling,
 } from "./drying-class.ts";
 import { filmContribution, temperatureContribution } from "./film-conditions.ts";
-import { pigmentChemistry } from "./pigment-chemistry.ts";
 import { LINSEED_DAYS, oilContributions, type OilPart } from "./vehicle-drying.ts";
 
 export interface DryingPigment {
   readonly name: string;
-  readonly colourIndexName?: string | undefined;
-  /** Where the Colour Index name is missing or not known here. */
+  /** Undefined for a pigment that no table knows. */
   readonly chemistry?: Chemistry | undefined;
   /** Share of the dry pigment by mass, the white's included where tinted; undefined when the parts are not recorded. */
   readonly massFraction?: number | undefined;
@@ -105,15 +103,12 @@ function identified(pigments: readonly DryingPigment[]): {
 } {
   const parts: ChemicalPart[] = [];
   const unknownPigments: string[] = [];
-  for (const { name, colourIndexName, chemistry, massFraction, white = false } of pigments) {
-    const found =
-      chemistry ??
-      (colourIndexName === undefined ? undefined : pigmentChemistry(colourIndexName, name));
-    if (found === undefined) unknownPigments.push(name);
+  for (const { name, chemistry, massFraction, white = false } of pigments) {
+    if (chemistry === undefined) unknownPigments.push(name);
     else
       parts.push({
         name,
-        chemistry: found,
+        chemistry,
         massFraction: pigments.length === 1 ? 1 : massFraction,
         white,
       });

@@ -8,14 +8,14 @@ import { ends, type Quantity } from "../quantities/interval.ts";
 import type { Statement, StatementValue } from "../quantities/statement.ts";
 import { drierRulings, type AddedDrier } from "./added-drier.ts";
 import type { Chemistry } from "./chemistry-drying.ts";
-import { pigmentChemistry } from "./pigment-chemistry.ts";
 import { sinkingInRulings } from "./sinking-in.ts";
 import type { OilPart } from "./vehicle-drying.ts";
 import { yellowingRuling } from "./yellowing.ts";
 
 export interface FilmPigment {
   readonly name: string;
-  readonly colourIndexName?: string | undefined;
+  /** Undefined for a pigment that no table knows. */
+  readonly chemistry?: Chemistry | undefined;
   readonly massFraction?: number | undefined;
 }
 
@@ -90,8 +90,7 @@ export function filmHealthRulings(film: Film): Statement[] {
   ];
 }
 
-function pigmentRulings({ name, colourIndexName, massFraction }: FilmPigment): Statement[] {
-  const chemistry = colourIndexName === undefined ? undefined : pigmentChemistry(colourIndexName);
+function pigmentRulings({ name, chemistry, massFraction }: FilmPigment): Statement[] {
   return CHEMISTRY_HEALTH.filter(
     (row) =>
       row.chemistry === chemistry &&

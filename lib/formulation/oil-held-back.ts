@@ -51,7 +51,6 @@ export function oilHeldBack(
       source: "practice-formulation",
       values: {
         fraction,
-        oilIndexGPer100g,
         ...(oilAbsorptionGPer100g === undefined ? {} : { oilAbsorptionGPer100g }),
       },
     },

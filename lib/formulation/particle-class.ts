@@ -8,14 +8,12 @@ import { requirePositive } from "./required-domain.ts";
 
 export type ParticleClass = "fine carbon" | "fine" | "coarse";
 
-/** Carbons of smoke and gas: grains far below a micrometre, in chains and clumps. */
-export const FINE_CARBON_NAMES: readonly string[] = ["PBk 6", "PBk 7"];
-
 /** A grain of this size or more [um] is mulled out by hand as well as by a mill. */
 export const COARSE_FROM_UM = 5;
 
 export interface Particle {
-  readonly colourIndexName?: string | undefined;
+  /** A carbon of smoke or gas: grains far below a micrometre, in chains and clumps. */
+  readonly isFineCarbon: boolean;
   /** Median diameter of the grain [um]. */
   readonly sizeUm?: number | undefined;
 }
@@ -24,12 +22,10 @@ export interface Particle {
  * @returns `fine` when nothing is known: the usual case for a pigment of the trade.
  * @throws RangeError when a size is given that is not a finite number above 0.
  */
-export function particleClass({ colourIndexName, sizeUm }: Particle): ParticleClass {
+export function particleClass({ isFineCarbon, sizeUm }: Particle): ParticleClass {
   if (sizeUm !== undefined) {
     requirePositive("particle size", sizeUm, "um");
     if (sizeUm >= COARSE_FROM_UM) return "coarse";
   }
-  return colourIndexName !== undefined && FINE_CARBON_NAMES.includes(colourIndexName)
-    ? "fine carbon"
-    : "fine";
+  return isFineCarbon ? "fine carbon" : "fine";
 }

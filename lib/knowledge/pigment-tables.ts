@@ -1,8 +1,13 @@
 /** The tables that are looked up by a pigment's Colour Index generic name. */
 import { z } from "zod";
+import { CHEMISTRIES } from "../drying/chemistry-drying.ts";
 import type { HandbookRow } from "../formulation/handbook-estimate.ts";
+import { PIGMENT_NATURES } from "../hazard/studio/pigment-nature.ts";
+import { EXPECTED_OPACITIES } from "../optics/films/expected-opacity.ts";
+import { EXPECTATION_WORDS } from "../permanence/expected-lightfastness.ts";
+import { AGENTS, EFFECTS, SHIELDINGS } from "../permanence/sensitivity.ts";
 import type { Quantity } from "../quantities/interval.ts";
-import { evidence, listCell, quantityCell, wording } from "./cells.ts";
+import { evidence, listCell, numberCell, quantityCell, wording } from "./cells.ts";
 import type { TableForm } from "./loaded-table.ts";
 import type { RowStanding } from "./cells.ts";
 
@@ -33,7 +38,67 @@ function figureTable(
   };
 }
 
+/** A table of which no two rows name one pigment. */
+function pigmentTable<Shape extends z.ZodRawShape>(
+  file: string,
+  shape: Shape,
+): TableForm<z.output<z.ZodObject<Shape & typeof OF_PIGMENTS, z.core.$strict>> & PigmentsRow> {
+  return {
+    file,
+    row: z.strictObject({ ...shape, ...OF_PIGMENTS }) as never,
+    names: ({ pigments: names }) => names,
+  };
+}
+
+const OF_PIGMENTS = { pigments, ...evidence };
+type PigmentsRow = z.output<z.ZodObject<typeof OF_PIGMENTS>>;
+
+/** One pigment: what it is. */
+const IDENTITY = z.strictObject({
+  colourIndexName: z
+    .string()
+    .regex(COLOUR_INDEX_NAME, 'a Colour Index generic name, such as "PBk 6"'),
+  name: wording.optional(),
+  class: wording.optional(),
+  formula: wording.optional(),
+  mineral: wording.optional(),
+  year: numberCell(1, 2100, "").optional(),
+  ...evidence,
+});
+export type PigmentRow = z.output<typeof IDENTITY>;
+
+const SENSITIVITY = {
+  agent: z.enum(AGENTS),
+  effect: z.enum(EFFECTS),
+  inOil: z.enum(SHIELDINGS),
+  disputed: z
+    .literal("yes")
+    .transform(() => true)
+    .optional(),
+};
+
 export const PIGMENT_TABLES = {
+  pigments: {
+    file: "knowledge/pigments.csv",
+    row: IDENTITY,
+    names: ({ colourIndexName }) => [colourIndexName],
+  } satisfies TableForm<PigmentRow>,
+  chemistries: pigmentTable("drying/pigment-chemistry.csv", { chemistry: z.enum(CHEMISTRIES) }),
+  lightfastness: pigmentTable("permanence/expected-lightfastness.csv", {
+    kinds: wording,
+    masstone: z.enum(EXPECTATION_WORDS),
+    tint: z.enum(EXPECTATION_WORDS),
+    tintSource: evidence.source.optional(),
+  }),
+  sensitivities: {
+    ...pigmentTable("permanence/sensitivities.csv", SENSITIVITY),
+    names: ({ agent, pigments: names }: PigmentsRow & { readonly agent: string }) =>
+      names.map((name) => `${name}, ${agent}`),
+  },
+  opacities: pigmentTable("optics/films/expected-opacity.csv", {
+    opacity: z.enum(EXPECTED_OPACITIES),
+  }),
+  dustNatures: pigmentTable("hazard/studio/dust-nature.csv", { nature: z.enum(PIGMENT_NATURES) }),
   densities: figureTable("formulation/density.csv", "gPerCm3", quantityCell(0.5, 12, "g/cm3")),
   oilAbsorptions: figureTable(
     "formulation/oil-absorption.csv",

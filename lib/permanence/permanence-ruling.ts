@@ -12,7 +12,8 @@ import type { Statement } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 import {
   expectationOf,
-  expectedLightfastness,
+  weakerExpectation,
+  type ExpectedLightfastnessRow,
   categoryOf,
   type Expectation,
 } from "./expected-lightfastness.ts";
@@ -34,6 +35,8 @@ export interface StatedCategory {
 export interface PermanencePigment {
   readonly name: string;
   readonly colourIndexName?: string | undefined;
+  /** What the tables lead one to expect of it. */
+  readonly expected?: ExpectedLightfastnessRow | undefined;
   /** As its supplier states. */
   readonly stated?: StatedCategory | undefined;
   /** Of a paint of this pigment alone: they count before what is stated. */
@@ -69,7 +72,7 @@ export interface PermanenceRuling {
 
 /**
  * @throws RangeError when a colour change is negative, NaN or infinite.
- * @example permanenceRuling({ pigments: [{ name: "bone black", colourIndexName: "PBk 9" }], exposures: [] }).expectation // "excellent"
+ * @example permanenceRuling({ pigments: [{ name: "bone black", colourIndexName: "PBk 9", expected }], exposures: [] }).expectation // "excellent"
  */
 export function permanenceRuling(question: PermanenceQuestion): PermanenceRuling {
   const forms = formRatings(question.exposures);
@@ -179,7 +182,7 @@ function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling 
 }
 
 function ratedPigment(pigment: PermanencePigment): Rated[] {
-  const { name, colourIndexName, stated } = pigment;
+  const { name, colourIndexName, stated, expected: row } = pigment;
   const exposed = weakestForm(formRatings(pigment.exposures ?? []));
   if (exposed !== undefined) {
     const { form, category, meanDeltaEab } = exposed;
@@ -199,8 +202,10 @@ function ratedPigment(pigment: PermanencePigment): Rated[] {
       },
     ];
   }
-  const row = colourIndexName === undefined ? undefined : expectedLightfastness(colourIndexName);
-  const inTints = row?.tint;
+  const inTints =
+    row === undefined || weakerExpectation(row) === row.masstone
+      ? undefined
+      : { expectation: row.tint, source: row.tintSource ?? row.source };
   const masstone: Omit<Rated, "name"> | undefined =
     stated !== undefined
       ? {
@@ -211,7 +216,7 @@ function ratedPigment(pigment: PermanencePigment): Rated[] {
       : row === undefined || colourIndexName === undefined
         ? undefined
         : {
-            category: categoryOf(row.expectation),
+            category: categoryOf(row.masstone),
             by: "expectation",
             reasons: [
               {
@@ -219,7 +224,7 @@ function ratedPigment(pigment: PermanencePigment): Rated[] {
                 values: {
                   pigment: name,
                   colourIndexName,
-                  expectation: row.expectation,
+                  expectation: row.masstone,
                   kinds: row.kinds,
                 },
                 standing: "estimated",

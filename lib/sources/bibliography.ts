@@ -4,6 +4,7 @@ import { FORMULATION_SOURCES } from "./formulation.ts";
 import { HAZARD_SOURCES } from "./hazard.ts";
 import { OPTICS_SOURCES } from "./optics.ts";
 import { PERMANENCE_SOURCES } from "./permanence.ts";
+import { PIGMENT_SOURCES } from "./pigments.ts";
 import type { Bibliography } from "./source.ts";
 
 /** The engine's own bibliography: a workshop's records may cite these keys, and may not define them again. */
@@ -13,5 +14,6 @@ export const BIBLIOGRAPHY: Bibliography = {
   ...FORMULATION_SOURCES,
   ...DRYING_SOURCES,
   ...PERMANENCE_SOURCES,
+  ...PIGMENT_SOURCES,
   ...HAZARD_SOURCES,
 };

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { chemistryOf } from "../support/known.ts";
 import {
   DRIERS,
   drierDose,
@@ -22,7 +23,7 @@ import {
 } from "../../lib/drying/film-conditions.ts";
 import { OIL_DRYING, oilContributions } from "../../lib/drying/vehicle-drying.ts";
 
-const BONE = { name: "bone black", colourIndexName: "PBk 9" };
+const BONE = { name: "bone black", ...chemistryOf("PBk 9") };
 const LINSEED = [{ oil: "linseed", massFraction: 1 }] as const;
 
 function estimated(question: DryingQuestion): DryingEstimate {
@@ -43,7 +44,7 @@ describe("the vehicle (days of the oil alone, memory)", () => {
     expect(OIL_DRYING.find((row) => row.oil === oil)?.days).toEqual(days);
   });
   test("a neutral pigment in poppy takes twice as long as in linseed", () => {
-    const pigments = [{ name: "red", colourIndexName: "PR 101" }];
+    const pigments = [{ name: "red", ...chemistryOf("PR 101") }];
     expect(estimated({ pigments, oils: LINSEED }).touchDryDays).toEqual([3, 6]);
     expect(estimated({ pigments, oils: [{ oil: "poppy", massFraction: 1 }] }).touchDryDays).toEqual(
       [6, 12],
@@ -132,7 +133,7 @@ describe("added drier", () => {
   });
   test("is taken up by a fine carbon: from half its effect to all of it", () => {
     const { contributions } = estimated({
-      pigments: [{ name: "lamp black", colourIndexName: "PBk 6" }],
+      pigments: [{ name: "lamp black", ...chemistryOf("PBk 6") }],
       oils: LINSEED,
       addedDriers: [{ metal: "cobalt", percentOnOil: 0.04 }],
     });
@@ -243,7 +244,7 @@ describe("what bears on one reaction does not simply multiply", () => {
   });
   test("parts that are not recorded: from no effect to all of it", () => {
     const found = estimated({
-      pigments: [BONE, { name: "umber", colourIndexName: "PBr 7" }],
+      pigments: [BONE, { name: "umber", ...chemistryOf("PBr 7") }],
       oils: LINSEED,
     });
     expect(found.touchDryDays[0]).toBeLessThanOrEqual(3);
@@ -348,7 +349,7 @@ describe("a pigment whose chemistry is not known", () => {
   test("is named, and nothing is estimated", () => {
     expect(
       dryingEstimate({
-        pigments: [BONE, { name: "mystery violet", colourIndexName: "PV 999" }],
+        pigments: [BONE, { name: "mystery violet", ...chemistryOf("PV 999") }],
         oils: LINSEED,
       }),
     ).toEqual({
@@ -370,7 +371,7 @@ test("the white it is tinted with is said to be the white", () => {
   const { contributions } = estimated({
     pigments: [
       { ...BONE, massFraction: 0.05 },
-      { name: "lead white", colourIndexName: "PW 1", massFraction: 0.95, white: true },
+      { name: "lead white", ...chemistryOf("PW 1"), massFraction: 0.95, white: true },
     ],
     oils: LINSEED,
   });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { chemistryOf } from "../support/known.ts";
 import { dryingEstimate, type DryingEstimate } from "../../lib/drying/drying-estimate.ts";
 import { dryingNotes } from "../../lib/drying/drying-notes.ts";
 import { dryingTrialRuling, trialContradiction } from "../../lib/drying/drying-trial.ts";
@@ -6,7 +7,7 @@ import { LONGEST_TOUCH_DRY_DAYS, trialComplaints } from "../../lib/drying/trial-
 
 const CONDITIONS = { filmThicknessUm: 75, temperatureC: 20 };
 const expected = dryingEstimate({
-  pigments: [{ name: "iron black", colourIndexName: "PBk 11" }],
+  pigments: [{ name: "iron black", ...chemistryOf("PBk 11") }],
   oils: [{ oil: "linseed", massFraction: 1 }],
 }) as DryingEstimate;
 

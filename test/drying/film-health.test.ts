@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { chemistryOf } from "../support/known.ts";
 import { fatnessRuling } from "../../lib/drying/oil-richness.ts";
 import { filmHealthRulings, WRINKLES_FROM_OIL } from "../../lib/drying/film-defects.ts";
 import { groundRulings } from "../../lib/drying/layering-advice.ts";
@@ -150,7 +151,7 @@ describe("filmHealthRulings", () => {
     rules(
       filmHealthRulings({
         ...film,
-        pigments: [{ name: "zinc white", colourIndexName: "PW 4", massFraction }],
+        pigments: [{ name: "zinc white", ...chemistryOf("PW 4"), massFraction }],
       }),
     );
   test("zinc white makes brittle and makes soaps, from a share on", () => {
@@ -164,14 +165,14 @@ describe("filmHealthRulings", () => {
     expect(
       filmHealthRulings({
         ...film,
-        pigments: [{ name: "zinc white", colourIndexName: "PW 4", massFraction: 0.3 }],
+        pigments: [{ name: "zinc white", ...chemistryOf("PW 4"), massFraction: 0.3 }],
       })[0]?.values,
     ).toEqual({ pigment: "zinc white", massFraction: 0.3 });
   });
   test("lead white makes tough, and soaps", () => {
     expect(
       rules(
-        filmHealthRulings({ ...film, pigments: [{ name: "lead white", colourIndexName: "PW 1" }] }),
+        filmHealthRulings({ ...film, pigments: [{ name: "lead white", ...chemistryOf("PW 1") }] }),
       ),
     ).toEqual(["lead-makes-tough", "lead-soaps-turn-transparent"]);
   });
@@ -179,7 +180,7 @@ describe("filmHealthRulings", () => {
     expect(
       filmHealthRulings({
         ...film,
-        pigments: [{ name: "titanium white", colourIndexName: "PW 6" }, { name: "unnamed" }],
+        pigments: [{ name: "titanium white", ...chemistryOf("PW 6") }, { name: "unnamed" }],
       }),
     ).toEqual([]));
   test("an oil-rich paint wrinkles when thick", () => {
@@ -196,8 +197,8 @@ describe("filmHealthRulings", () => {
   test("each with a standing and a source, names the pigment", () => {
     const all = filmHealthRulings({
       pigments: [
-        { name: "zinc white", colourIndexName: "PW 4" },
-        { name: "lamp black", colourIndexName: "PBk 6" },
+        { name: "zinc white", ...chemistryOf("PW 4") },
+        { name: "lamp black", ...chemistryOf("PBk 6") },
       ],
       oils: [{ oil: "linseed", massFraction: 1 }],
       addedDriers: [{ metal: "cobalt", percentOnOil: 0.1 }],

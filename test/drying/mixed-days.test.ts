@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { MIXTURE_SPREAD, mixedDays } from "../../lib/drying/mixed-days.ts";
-import { pigmentChemistry } from "../../lib/drying/pigment-chemistry.ts";
+import { earthChemistry } from "../../lib/drying/earth-chemistry.ts";
+import { KNOWN } from "../support/known.ts";
 
 const WHITE = { touchDryDays: 9, massFraction: 0.95, fullFromMassFraction: 0.25 };
 const CARBON = { touchDryDays: 8, massFraction: 0.05, fullFromMassFraction: 0.02 };
@@ -46,7 +47,8 @@ describe("two paints mixed", () => {
 
 /** Common practice, no source: umbers are rich in manganese, siennas are not. */
 test("a sienna is no umber, though both are PBr 7", () => {
-  expect(pigmentChemistry("PBr 7", "Burnt umber")).toBe("manganese");
-  expect(pigmentChemistry("PBr 7", "Raw sienna")).toBe("manganese trace");
-  expect(pigmentChemistry("PBr 7")).toBe("manganese");
+  const { chemistry } = KNOWN.pigment("PBr 7");
+  expect(earthChemistry(chemistry, "Burnt umber")).toBe("manganese");
+  expect(earthChemistry(chemistry, "Raw sienna")).toBe("manganese trace");
+  expect(earthChemistry(chemistry, "Brown earth")).toBe("manganese");
 });

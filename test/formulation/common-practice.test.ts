@@ -3,6 +3,7 @@
  * of the rules. The pigments' figures are invented, and plausible for their kind.
  */
 import { describe, expect, test } from "vitest";
+import { KNOWN } from "../support/known.ts";
 import { criticalPigmentVolumeConcentration } from "../../lib/formulation/cpvc.ts";
 import {
   dispersionFactorRuling,
@@ -43,7 +44,10 @@ function finish(
   const pvc = pigmentVolumeConcentration(100, densityGPerCm3, oilIndexGPer100g, 0.93);
   const {
     factor: [worse, better],
-  } = dispersionFactorRuling(dispersion, particleClass({ colourIndexName }));
+  } = dispersionFactorRuling(
+    dispersion,
+    particleClass({ isFineCarbon: KNOWN.pigment(colourIndexName).isFineCarbon }),
+  );
   return finishRuling([
     reducedPvc(pvc, effectiveCpvc(cpvc, better)),
     reducedPvc(pvc, effectiveCpvc(cpvc, worse)),

@@ -71,15 +71,14 @@ describe("effectiveCpvc", () => {
 
 describe("particleClass", () => {
   test.each([
-    [{ colourIndexName: "PBk 6" }, "fine carbon"],
-    [{ colourIndexName: "PBk 7", sizeUm: 0.03 }, "fine carbon"],
-    [{ colourIndexName: "PBk 9" }, "fine"],
-    [{ colourIndexName: "PG 18", sizeUm: COARSE_FROM_UM }, "coarse"],
-    [{ colourIndexName: "PG 18", sizeUm: COARSE_FROM_UM - 0.01 }, "fine"],
-    [{}, "fine"],
+    [{ isFineCarbon: true }, "fine carbon"],
+    [{ isFineCarbon: true, sizeUm: 0.03 }, "fine carbon"],
+    [{ isFineCarbon: false, sizeUm: COARSE_FROM_UM }, "coarse"],
+    [{ isFineCarbon: false, sizeUm: COARSE_FROM_UM - 0.01 }, "fine"],
+    [{ isFineCarbon: false }, "fine"],
   ])("%o -> %s", (particle, expected) => expect(particleClass(particle)).toBe(expected));
   test.each([0, -1, NaN])("refuses the size %s", (sizeUm) =>
-    expect(() => particleClass({ sizeUm })).toThrow(/The particle size/),
+    expect(() => particleClass({ isFineCarbon: false, sizeUm })).toThrow(/The particle size/),
   );
 });
 

@@ -12,22 +12,20 @@ const parts = (...ingredients: readonly Ingredient[]) =>
 describe("bad input", () => {
   test.each([1.0001, -0.0001, NaN, Infinity])("a fraction of %s", (fraction) => {
     expect(() => parts(substance("a", fraction))).toThrow(
-      new RangeError(
-        `Unexpected mass fraction of a \`${fraction}\`, expected \`0 <= fraction <= 1\``,
-      ),
+      new RangeError(`The mass fraction of a is ${fraction}; right would be 0 <= fraction <= 1`),
     );
   });
 
   test("a range turned round, or reaching over the whole", () => {
     expect(() => parts(substance("a", [0.2, 0.1]))).toThrow(
-      new RangeError("Unexpected lower end of mass fraction of a `0.2`, expected `lower <= 0.1`"),
+      new RangeError("The lower end of mass fraction of a is 0.2; right would be lower <= 0.1"),
     );
-    expect(() => parts(substance("a", [0.2, 1.1]))).toThrow("Unexpected mass fraction of a `1.1`");
+    expect(() => parts(substance("a", [0.2, 1.1]))).toThrow("The mass fraction of a is 1.1");
   });
 
   test("a total over 1; ranges are held by their lower ends", () => {
     expect(() => parts(substance("a", 0.6), substance("b", 0.41))).toThrow(
-      /Unexpected total of mass fractions `1\.01`, expected `total <= 1`/,
+      /The total of mass fractions is 1\.01; right would be total <= 1/,
     );
     expect(() => parts(substance("a", [0.5, 0.7]), substance("b", [0.4, 0.6]))).not.toThrow();
     expect(() =>
@@ -44,14 +42,14 @@ describe("bad input", () => {
   test("a limit on a metal whose share is not known", () => {
     expect(() => parts(substance("glaze", 0.1, { statement: "H360D", countedAs: "lead" }))).toThrow(
       new RangeError(
-        "Unexpected share of lead in glaze `not stated`, expected `a mass fraction, because H360D counts the metal`",
+        "The share of lead in glaze is not stated; right would be a mass fraction, because H360D counts the metal",
       ),
     );
   });
 
   test.each([-0.1, 1.1, NaN])("a share of metal of %s", (lead) => {
     expect(() => parts({ ...substance("a", 1), metals: { lead } })).toThrow(
-      new RangeError(`Unexpected share of lead in a \`${lead}\`, expected \`0 <= share <= 1\``),
+      new RangeError(`The share of lead in a is ${lead}; right would be 0 <= share <= 1`),
     );
   });
 });
@@ -82,7 +80,7 @@ describe("dilutedIngredients", () => {
 
   test.each([1.1, -1, NaN])("refuses a share of %s", (share) => {
     expect(() => dilutedIngredients([oil(1)], share)).toThrow(
-      new RangeError(`Unexpected mass fraction \`${share}\`, expected \`0 <= fraction <= 1\``),
+      new RangeError(`The mass fraction is ${share}; right would be 0 <= fraction <= 1`),
     );
   });
 });

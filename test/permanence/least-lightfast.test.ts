@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { lightOf } from "../support/known.ts";
 import { leastLightfast, type FadingComponent } from "../../lib/permanence/least-lightfast.ts";
 
 const component = (name: string, known: Partial<FadingComponent> = {}): FadingComponent => ({
@@ -35,8 +36,8 @@ describe("the least lightfast component", () => {
     [
       "by expectation",
       [
-        component("Bone black", { pigments: [{ name: "Bone black", colourIndexName: "PBk 9" }] }),
-        component("Lake", { pigments: [{ name: "Lake", colourIndexName: "PR 83" }] }),
+        component("Bone black", { pigments: [{ name: "Bone black", ...lightOf("PBk 9") }] }),
+        component("Lake", { pigments: [{ name: "Lake", ...lightOf("PR 83") }] }),
       ],
       { rule: "least-lightfast-expected", values: { pigments: ["Lake"] } },
     ],

@@ -11,6 +11,7 @@ import { layeringRulings } from "../../lib/drying/layering.ts";
 import { sinkingInRulings } from "../../lib/drying/sinking-in.ts";
 import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
 import { expect, test } from "vitest";
+import { chemistryOf } from "../support/known.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
 import type { Statement } from "../../lib/quantities/statement.ts";
 import { holdSentences } from "./statements-held.ts";
@@ -23,7 +24,7 @@ function reasons(question: DryingQuestion): Statement[] {
 const linseed = [{ oil: "linseed", massFraction: 1 }] as const;
 const pigment = (name: string, colourIndexName: string, massFraction?: number, white = false) => ({
   name,
-  colourIndexName,
+  ...chemistryOf(colourIndexName),
   massFraction,
   white,
 });

@@ -10,10 +10,11 @@ import {
   permanenceRuling,
   type PermanenceQuestion,
 } from "../../lib/permanence/permanence-ruling.ts";
-import { SENSITIVITIES, sensitivityRulings } from "../../lib/permanence/sensitivity.ts";
+import { sensitivityRulings } from "../../lib/permanence/sensitivity.ts";
 import { PERMANENCE_RULINGS } from "../../lib/words/en/statements-permanence.ts";
 import type { Exposure } from "../../lib/permanence/exposure.ts";
 import { expect, test } from "vitest";
+import { KNOWN, lightOf } from "../support/known.ts";
 import { holdSentences } from "./statements-held.ts";
 
 const exposed = (
@@ -23,7 +24,7 @@ const exposed = (
   standard = "ASTM D4303",
 ): Exposure => ({ deltaEab, form, exposure, standard });
 const twoKinds = [exposed(2, "tint", "daylight under glass"), exposed(3, "tint", "xenon arc")];
-const pigment = (name: string, colourIndexName: string) => ({ name, colourIndexName });
+const pigment = (name: string, colourIndexName: string) => ({ name, ...lightOf(colourIndexName) });
 
 const questions: PermanenceQuestion[] = [
   { pigments: [], exposures: twoKinds },
@@ -40,7 +41,7 @@ const questions: PermanenceQuestion[] = [
   { pigments: [], exposures: [], stated: { category: "II", form: "masstone" } },
   {
     pigments: [
-      pigment("Prussian Blue", "PB 27"),
+      pigment("Ultramarine", "PB 29"),
       { ...pigment("Bone black", "PBk 9"), stated: { category: "I" } },
     ],
     exposures: [],
@@ -49,7 +50,7 @@ const questions: PermanenceQuestion[] = [
     pigments: [
       pigment("Alizarin lake", "PR 83"),
       pigment("Bone black", "PBk 9"),
-      pigment("Bismuth vanadate", "PY 184"),
+      pigment("Yttrium blue", "PB 86"),
     ],
     exposures: [],
   },
@@ -94,11 +95,11 @@ const rulings = [
   suitabilityRuling("III"),
   customaryCategory(blueWool(7)).reason,
   ...[0.1, 2.1, 2.6, 20].map((change) => greyScaleRuling(change).reason),
-  ...SENSITIVITIES.flatMap(({ colourIndexNames }) =>
+  ...KNOWN.tables.sensitivities.flatMap((row) =>
     sensitivityRulings(
-      colourIndexNames.map((name) => ({ name: `Pigment ${name}`, colourIndexName: name })),
-    ),
-  ).map(({ reason }) => reason),
+      row.pigments.map((name) => ({ name: `Pigment ${name}`, sensitivities: [row] })),
+    ).map(({ reason }) => reason),
+  ),
 ];
 
 holdSentences("sentences of permanence", PERMANENCE_RULINGS, rulings);

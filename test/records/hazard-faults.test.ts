@@ -167,7 +167,7 @@ describe("what the maker's label states", () => {
     label(
       "a precaution that there is none of",
       `${SOUND}, precautionaryStatements: [P999]`,
-      "137 error There is no statement code P999 records/hazard",
+      "137 warning There is no statement code P999 records/hazard",
     ),
     label(
       "a class that there is none of",
@@ -177,7 +177,7 @@ describe("what the maker's label states", () => {
     label(
       "a combined statement, one half of it unknown",
       "signalWord: Warning, pictograms: [GHS07], hazardStatements: [H302+H339]",
-      "104 error There is no statement code H339; nearest: H319 records/hazard",
+      "104 warning There is no statement code H339; nearest: H319 records/hazard",
     ),
     label(
       "a sensitiser's line that names none",

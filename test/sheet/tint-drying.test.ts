@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { KNOWN } from "../support/known.ts";
 import { notStated, sourceFigure, type Figure } from "../../lib/quantities/figure.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../../lib/sheet/sheet.ts";
@@ -48,7 +49,7 @@ const WHITE = paint([part("white", "PW 6")], oil("safflower"), stated(25));
 describe("1 part of a paint with its own mass of oil to 20 of a white with a quarter, worked by hand", () => {
   // In a gram of the black .5 g pigment and .5 g oil; in 20 g of the white 16 g and 4 g.
   test("mixes pigments .5 to 16 and oils .5 to 4", () => {
-    const { pigments, oils } = mixtureQuestion(BLACK, WHITE, 20);
+    const { pigments, oils } = mixtureQuestion(BLACK, WHITE, 20, KNOWN);
     expect(pigments.map(({ name, white }) => [name, white])).toEqual([
       ["black", false],
       ["white", true],
@@ -64,6 +65,7 @@ describe("1 part of a paint with its own mass of oil to 20 of a white with a qua
       paint([part("black", "PBk 6")], oil("linseed"), stated(100), [drier]),
       WHITE,
       20,
+      KNOWN,
     );
     // 100 pigment + 100 oil + 1 drier: in a gram 100/201 g of oil, against 4 g.
     const share = 100 / 201 / (100 / 201 + 4);
@@ -71,7 +73,7 @@ describe("1 part of a paint with its own mass of oil to 20 of a white with a qua
     expect(addedDriers?.[0]?.percentOnOil).toBeCloseTo(0.05 * share, 12);
   });
   test("of one oil in both makes one", () =>
-    expect(mixtureQuestion(BLACK, { ...WHITE, vehicle: oil("linseed") }, 20).oils).toEqual([
+    expect(mixtureQuestion(BLACK, { ...WHITE, vehicle: oil("linseed") }, 20, KNOWN).oils).toEqual([
       { oil: "linseed", massFraction: 1 },
     ]));
 });
@@ -82,6 +84,7 @@ describe("what is not known is left open", () => {
       paint([part("black", "PBk 6")], oil("linseed"), notStated("nothing"), [drier]),
       WHITE,
       20,
+      KNOWN,
     );
     expect(question.pigments.map(({ massFraction }) => massFraction)).toEqual([
       undefined,
@@ -92,7 +95,11 @@ describe("what is not known is left open", () => {
   });
   test("a white known as a pigment alone", () =>
     expect(
-      mixtureQuestion(BLACK, paint([part("white", "PW 6")], undefined, notStated("nothing")), 20)
-        .oils,
+      mixtureQuestion(
+        BLACK,
+        paint([part("white", "PW 6")], undefined, notStated("nothing")),
+        20,
+        KNOWN,
+      ).oils,
     ).toEqual([]));
 });

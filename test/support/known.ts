@@ -1,4 +1,8 @@
-import { knowledgeOf, type Knowledge } from "../../lib/knowledge/pigment-knowledge.ts";
+import {
+  knowledgeOf,
+  type Knowledge,
+  type PigmentKnowledge,
+} from "../../lib/knowledge/pigment-knowledge.ts";
 import { loadedTables } from "../../lib/knowledge/tables.ts";
 
 function loaded(): Knowledge {
@@ -9,3 +13,17 @@ function loaded(): Knowledge {
 
 /** The engine's own tables, read once a test file. */
 export const KNOWN: Knowledge = loaded();
+
+/** What drying takes of a pigment. */
+export function chemistryOf(colourIndexName: string): Partial<Pick<PigmentKnowledge, "chemistry">> {
+  const { chemistry } = KNOWN.pigment(colourIndexName);
+  return chemistry === undefined ? {} : { chemistry };
+}
+
+/** What permanence takes of a pigment. */
+export function lightOf(colourIndexName: string): {
+  readonly colourIndexName: string;
+  readonly expected: PigmentKnowledge["lightfastness"];
+} {
+  return { colourIndexName, expected: KNOWN.pigment(colourIndexName).lightfastness };
+}

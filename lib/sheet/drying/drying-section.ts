@@ -11,7 +11,6 @@ import { fatnessRuling } from "../../drying/oil-richness.ts";
 import { filmHealthRulings } from "../../drying/film-defects.ts";
 import { GROUND_RULES, groundRulings, type Ground } from "../../drying/layering-advice.ts";
 import { layeringLine } from "../../drying/layering-line.ts";
-import { pigmentChemistry } from "../../drying/pigment-chemistry.ts";
 import { LINSEED_DAYS, type OilPart } from "../../drying/vehicle-drying.ts";
 import {
   isKnown,
@@ -21,8 +20,10 @@ import {
   type Figure,
 } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
+import type { Knowledge } from "../../knowledge/pigment-knowledge.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
+import { dryingChemistry } from "./drying-chemistry.ts";
 import { decidingTrial, recordedTrials } from "./drying-trials.ts";
 import type { DryingSection, OilSection } from "../paint-section-types.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
@@ -39,7 +40,7 @@ export function dryingSection(
   records: Records,
 ): DryingSection {
   const paint: DryingPaint = { parts, vehicle, additions, oilIndexGPer100g: oil.oilIndexGPer100g };
-  const question = dryingQuestion(paint);
+  const question = dryingQuestion(paint, records.knowledge);
   const expected = dryingEstimate(question);
   const contributions = contributionFigures(expected, (contribution) => [
     ...inputsOf(contribution, paint),
@@ -99,7 +100,7 @@ export function dryingSection(
             layeringLine(
               dryingClassRuling(touchDryDays.value).dryingClass,
               fatness?.fatness,
-              zincShare(parts),
+              zincShare(parts, records.knowledge),
             ),
           ]
         : []),
@@ -119,12 +120,9 @@ export function dryingSection(
 }
 
 /** Zinc oxide's share of the dry pigment; all of it where the parts are not recorded. */
-function zincShare(parts: readonly PigmentPart[]): number {
+function zincShare(parts: readonly PigmentPart[], knowledge: Knowledge): number {
   return parts
-    .filter(
-      ({ colourIndexName }) =>
-        colourIndexName !== undefined && pigmentChemistry(colourIndexName) === "zinc oxide",
-    )
+    .filter((part) => dryingChemistry(part, knowledge) === "zinc oxide")
     .reduce((sum, { massFraction }) => sum + (isKnown(massFraction) ? massFraction.value : 1), 0);
 }
 
@@ -140,12 +138,15 @@ function unknownMediums(
   });
 }
 
-function dryingQuestion({ parts, vehicle, additions }: DryingPaint): DryingQuestion {
+function dryingQuestion(
+  { parts, vehicle, additions }: DryingPaint,
+  knowledge: Knowledge,
+): DryingQuestion {
   return {
-    pigments: parts.map(({ name, colourIndexName, massFraction }) => ({
-      name,
-      colourIndexName,
-      massFraction: isKnown(massFraction) ? massFraction.value : undefined,
+    pigments: parts.map((part) => ({
+      name: part.name,
+      chemistry: dryingChemistry(part, knowledge),
+      massFraction: isKnown(part.massFraction) ? part.massFraction.value : undefined,
     })),
     oils: oilParts(vehicle, additions),
     addedDriers: additions.flatMap(({ metals }) =>

@@ -5,7 +5,6 @@ import {
 } from "../../drying/drying-estimate.ts";
 import { chemistryRow } from "../../drying/chemistry-drying.ts";
 import { mixedDays, type MixedPart } from "../../drying/mixed-days.ts";
-import { pigmentChemistry } from "../../drying/pigment-chemistry.ts";
 import type { OilPart } from "../../drying/vehicle-drying.ts";
 import {
   isKnown,
@@ -15,8 +14,10 @@ import {
   type RecordRoot,
 } from "../../quantities/figure.ts";
 import { midpoint, type Interval, type Quantity } from "../../quantities/interval.ts";
+import type { Knowledge } from "../../knowledge/pigment-knowledge.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
+import { dryingChemistry } from "./drying-chemistry.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
 import { decidingTrial, recordedTrials, type RecordedTrial } from "./drying-trials.ts";
 import { oilDemand } from "../oil/oil-demand.ts";
@@ -57,7 +58,12 @@ export function tintDrying(
       ...paintRecords(colour, records),
       ...(own === undefined ? [pigmentRecord(slug)] : paintRecords(own, records)),
     ];
-    const question = mixtureQuestion(paint, whitePaint(slug, records), WHITE_PARTS);
+    const question = mixtureQuestion(
+      paint,
+      whitePaint(slug, records),
+      WHITE_PARTS,
+      records.knowledge,
+    );
     const expected = dryingEstimate(question);
     const alone = {
       colour: decidingTrial(trials.filter(({ figures }) => figures.tintedWith === undefined)),
@@ -114,9 +120,7 @@ function daysOfParts(
   const part = (ofWhite: boolean, { trial }: RecordedTrial): MixedPart | undefined => {
     const own = all.filter(({ white: isWhite }) => isWhite === ofWhite);
     const shares = own.flatMap(({ massFraction }) => massFraction ?? []);
-    const chemistries = own.flatMap(({ name, colourIndexName }) =>
-      colourIndexName === undefined ? [] : (pigmentChemistry(colourIndexName, name) ?? []),
-    );
+    const chemistries = own.flatMap(({ chemistry }) => chemistry ?? []);
     if (shares.length < own.length || chemistries.length < own.length) return undefined;
     return {
       touchDryDays: trial.touchDryDays,
@@ -167,6 +171,7 @@ export function mixtureQuestion(
   colour: DryingPaint,
   white: DryingPaint,
   whiteParts: number,
+  knowledge: Knowledge,
 ): DryingQuestion {
   const [one, other] = [shares(colour), shares(white)];
   const pigmentOf = (share: number | undefined, whole: number | undefined): number | undefined =>
@@ -176,8 +181,13 @@ export function mixtureQuestion(
   const colourOil = pigmentOf(one?.oil, oilWhole);
   return {
     pigments: [
-      ...pigments(colour.parts, pigmentOf(one?.pigment, pigmentWhole), false),
-      ...pigments(white.parts, pigmentOf(other && whiteParts * other.pigment, pigmentWhole), true),
+      ...pigments(colour.parts, pigmentOf(one?.pigment, pigmentWhole), false, knowledge),
+      ...pigments(
+        white.parts,
+        pigmentOf(other && whiteParts * other.pigment, pigmentWhole),
+        true,
+        knowledge,
+      ),
     ],
     oils: oils(colour.vehicle, white.vehicle, colourOil),
     addedDriers: [
@@ -206,13 +216,16 @@ function pigments(
   parts: readonly PigmentPart[],
   share: number | undefined,
   white: boolean,
+  knowledge: Knowledge,
 ): DryingPigment[] {
-  return parts.map(({ name, colourIndexName, massFraction }) => ({
-    name,
-    colourIndexName,
+  return parts.map((part) => ({
+    name: part.name,
+    chemistry: dryingChemistry(part, knowledge),
     white,
     massFraction:
-      share === undefined || !isKnown(massFraction) ? undefined : massFraction.value * share,
+      share === undefined || !isKnown(part.massFraction)
+        ? undefined
+        : part.massFraction.value * share,
   }));
 }
 

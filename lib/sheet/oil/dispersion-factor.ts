@@ -28,7 +28,7 @@ export function openedPaste(
   const classes = colour.record.pigments.map(({ pigment }) => {
     const record = records.pigments.get(pigment)?.record;
     return particleClass({
-      colourIndexName: record?.colourIndexName,
+      isFineCarbon: records.knowledge.pigment(record?.colourIndexName).isFineCarbon,
       sizeUm: middle(record?.particle?.sizeUm),
     });
   });

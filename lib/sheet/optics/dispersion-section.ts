@@ -1,4 +1,3 @@
-import { FINE_CARBON_NAMES } from "../../formulation/particle-class.ts";
 import { expectedDispersionRuling, measuredDispersionRuling } from "../../optics/fit/dispersion.ts";
 import { isKnown } from "../../quantities/figure.ts";
 import { midpoint } from "../../quantities/interval.ts";
@@ -22,8 +21,7 @@ export function dispersionFigures(
   const figures = measured(colour, fits, records);
   if (figures !== undefined) return { figures, reasons: [] };
   const carbon = parts.some(
-    ({ colourIndexName }) =>
-      colourIndexName !== undefined && FINE_CARBON_NAMES.includes(colourIndexName),
+    ({ colourIndexName }) => records.knowledge.pigment(colourIndexName).isFineCarbon,
   );
   return {
     reasons: colour.record.dispersion === "mulled" ? [expectedDispersionRuling(carbon)] : [],

@@ -20,6 +20,7 @@ export function fadingComponents(
         {
           name,
           colourIndexName,
+          expected: records.knowledge.pigment(colourIndexName).lightfastness,
           ...(category === undefined ? {} : { stated: { category, form } }),
         },
       ],

@@ -47,6 +47,7 @@ export function permanenceSection(
           return {
             name,
             colourIndexName,
+            expected: records.knowledge.pigment(colourIndexName).lightfastness,
             ...(category === undefined ? {} : { stated: { category, form } }),
           };
         });
@@ -119,7 +120,12 @@ export function permanenceSection(
       ...(isKnown(wool) ? [customaryCategory(blueWool(midpoint(wool.value))).reason] : []),
       ...suitability(ruling),
     ],
-    sensitivities: sensitivityRulings(parts).map(({ reason }) => reason),
+    sensitivities: sensitivityRulings(
+      parts.map(({ name, colourIndexName }) => ({
+        name,
+        sensitivities: records.knowledge.pigment(colourIndexName).sensitivities,
+      })),
+    ).map(({ reason }) => reason),
     label: labelLightfastness(ruling),
     contradictions: contradictions(weakestForm(ruling.forms), stated, byPigments),
   };
@@ -134,6 +140,7 @@ function componentPigment({
   return {
     name,
     colourIndexName: pigment?.colourIndexName,
+    expected: pigment?.expected,
     stated: stated ?? pigment?.stated,
     exposures,
   };

@@ -15,6 +15,7 @@ const EFFECTS = {
   darkens: ["darkens", "darken"],
   browns: ["turns brown", "turn brown"],
   reddens: ["reddens", "redden"],
+  whitens: ["whitens", "whiten"],
   "turns violet": ["turns violet", "turn violet"],
   dissolves: ["dissolves", "dissolve"],
   "loses its ash": [
@@ -106,7 +107,9 @@ export const PERMANENCE_RULINGS = {
   "harmed-by-damp": (v) => harm(v, "in strong light with damp"),
   "harmed-by-light": (v) => harm(v, "in strong light, slowly or suddenly"),
   "said-to-be-harmed": (v) =>
-    `Old books say that ${namesWithin(textsOf(v, "pigments"))} ${EFFECTS[wordOf(v, "effect", EFFECTS)][textsOf(v, "pigments").length < 2 ? 0 : 1]} by ${textOf(v, "agent")}, as beside colours that hold sulphides; whether they do in oil is disputed.`,
+    sentence(
+      `old books say that ${namesWithin(textsOf(v, "pigments"))} ${EFFECTS[wordOf(v, "effect", EFFECTS)][textsOf(v, "pigments").length < 2 ? 0 : 1]} beside colours that hold sulphides; whether that happens in oil is disputed`,
+    ),
 } as const satisfies Record<string, StatementWording>;
 
 function change(values: Values): string {
