@@ -1,4 +1,5 @@
 import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
+import { printedOrder } from "../diagnostics/printed-order.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { hazardNotes } from "../site/hazard-notes.ts";
 import { claimsAs } from "../site/claim-severity.ts";
@@ -6,8 +7,11 @@ import { workedSite } from "../site/site-context.ts";
 import { theoryCacheOf } from "../site/theory-cache.ts";
 import type { CommandOptions } from "./command-line.ts";
 
-/** Check the records, the sheets against them and the answers against the sheets; write nothing. */
-export function check({ contentDir, strict, claims }: CommandOptions): number {
+/**
+ * Check the records, the sheets against them and the answers against the sheets; write nothing.
+ * @param asJson print the diagnostics as one JSON array, for editors, and nothing else.
+ */
+export function check({ contentDir, strict, claims }: CommandOptions, asJson = false): number {
   const started = performance.now();
   const { records, diagnostics: told } = loadRecords(contentDir);
   const worked =
@@ -22,6 +26,10 @@ export function check({ contentDir, strict, claims }: CommandOptions): number {
           records,
         );
   const diagnostics = [...told, ...claimsAs(claims, worked?.diagnostics ?? []), ...notes];
+  if (asJson) {
+    process.stdout.write(`${JSON.stringify(printedOrder(diagnostics), null, 2)}\n`);
+    return exitCode(diagnostics, strict);
+  }
   printDiagnostics(diagnostics);
   const answers =
     records === undefined || records.answers.size === 0
@@ -33,7 +41,8 @@ export function check({ contentDir, strict, claims }: CommandOptions): number {
 }
 
 export function printDiagnostics(diagnostics: readonly Diagnostic[]): void {
-  for (const diagnostic of diagnostics) process.stderr.write(`${formatDiagnostic(diagnostic)}\n`);
+  for (const diagnostic of printedOrder(diagnostics))
+    process.stderr.write(`${formatDiagnostic(diagnostic)}\n`);
 }
 
 export function exitCode(diagnostics: readonly Diagnostic[], strict: boolean): number {

@@ -4,6 +4,7 @@ import { build } from "./build.ts";
 import { cards } from "./cards.ts";
 import { check } from "./check.ts";
 import { newColour } from "./new-colour.ts";
+import { misplacedOption } from "./misplaced-option.ts";
 import { start } from "./start.ts";
 import { listUses } from "./list-uses.ts";
 
@@ -20,6 +21,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --date DATE      date to print, YYYY-MM-DD (default: SOURCE_DATE_EPOCH, else the newest date in the records)
   --port N         of start (default: any free one)
   --strict         warnings stop the build
+  --json           of check: what is wrong as JSON, for editors
   --only SLUGS     of cards: these colours, commas between
   --family NAME    of cards: of one family, such as blacks
   --size NAME      of cards: a size of the workshop (default: its first)
@@ -28,6 +30,8 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --claims warn    claims of answers that no longer hold are warnings (default: error)
 `;
+
+const COMMANDS: readonly string[] = ["start", "build", "check", "cards", "new"];
 
 export interface CommandOptions {
   readonly contentDir: string;
@@ -46,6 +50,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     parsed = parseArgs({
       args: [...args],
       allowPositionals: true,
+      tokens: true,
       strict: true,
       options: {
         content: { type: "string", default: "content" },
@@ -60,6 +65,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         strict: { type: "boolean", default: false },
         claims: { type: "string", default: "error" },
         uses: { type: "string" },
+        json: { type: "boolean", default: false },
         help: { type: "boolean", short: "h", default: false },
       },
     });
@@ -68,12 +74,18 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   }
   const {
     values,
+    tokens,
     positionals: [command, ...words],
   } = parsed;
   if (values.help || command === undefined) {
     process.stdout.write(HELP);
     return values.help ? 0 : 1;
   }
+  const misplaced = misplacedOption(
+    command,
+    tokens.flatMap((token) => (token.kind === "option" ? [token.name] : [])),
+  );
+  if (COMMANDS.includes(command) && misplaced !== undefined) return complaint(misplaced);
   if (values.date !== undefined && !isDate(values.date))
     return complaint(`--date can't be ${values.date}: it takes a day, YYYY-MM-DD`);
   const port = Number(values.port);
@@ -93,7 +105,9 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     case "build":
       return build(options);
     case "check":
-      return values.uses === undefined ? check(options) : listUses(options, values.uses);
+      return values.uses === undefined
+        ? check(options, values.json)
+        : listUses(options, values.uses);
     case "start":
       return start(options);
     case "cards":
@@ -110,7 +124,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     case "new":
       return newColour(options, words);
     default: {
-      const near = nearestWord(command, ["start", "build", "check", "cards", "new"]);
+      const near = nearestWord(command, COMMANDS);
       return complaint(
         `There is no command ${command}: it is start, build, check, cards or new${near === undefined ? "" : `; nearest: ${near}`}`,
       );

@@ -1,4 +1,5 @@
 import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
+import { printedOrder } from "../diagnostics/printed-order.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { printedDate } from "./printed-date.ts";
@@ -20,14 +21,14 @@ export function liveSite(
   claims: Diagnostic["severity"] = "error",
 ): LiveSite {
   const { records, diagnostics } = loadRecords(contentDir);
-  if (records === undefined) return { complaints: diagnostics.map(formatDiagnostic) };
+  if (records === undefined) return { complaints: printedOrder(diagnostics).map(formatDiagnostic) };
   const { site, warnings: found } = siteOf(
     records,
     printedDate(date, records.newestDate),
     theoryCacheOf(contentDir),
   );
   const warnings = claimsAs(claims, found);
-  const complaints = [...diagnostics, ...warnings].map(formatDiagnostic);
+  const complaints = printedOrder([...diagnostics, ...warnings]).map(formatDiagnostic);
   return warnings.some(({ severity }) => severity === "error")
     ? { complaints }
     : { site, complaints };

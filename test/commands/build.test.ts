@@ -121,7 +121,7 @@ describe("an output folder that can't be", () => {
     const { code, complaints } = await build("letters");
     expect(code).toBe(1);
     expect(complaints).toBe(
-      "The output folder is letters; right would be an empty folder, or one that an earlier build made (with its manifest.json): nothing was written\n",
+      "The output folder letters is neither empty nor made by an earlier build, which would have left its manifest.json: nothing was written\n",
     );
     expect(fileHashes(home)).toEqual(before);
   });
@@ -142,7 +142,7 @@ describe("an output folder that can't be", () => {
     const { code, complaints } = await build("content");
     expect(code).toBe(1);
     expect(complaints).toMatch(
-      /^The output folder is .*content; right would be a folder that neither holds nor lies in the content folder/,
+      /^The output folder .*content can't hold or lie in the content folder/,
     );
     expect(fileHashes(join(home, "content"))).toEqual(
       fileHashes(contentFolder(SMALLEST_WORKSHOP).content),

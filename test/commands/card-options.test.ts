@@ -42,10 +42,10 @@ describe("a size", () => {
 
   test("that is not known is refused with the nearest", () => {
     expect(() => chosenSize({ size: "srtip", paper: undefined }, WORKSHOP)).toThrow(
-      "The --size is srtip; right would be 90x55 | 105x74 | strip; nearest: strip",
+      "--size can't be srtip: it takes 90x55, 105x74, strip; nearest: strip",
     );
     expect(() => chosenSize({ size: undefined, paper: "A3" }, WORKSHOP)).toThrow(
-      "The --paper is A3; right would be A4 | Letter",
+      "--paper can't be A3: it takes A4, Letter",
     );
   });
 });
@@ -62,10 +62,10 @@ describe("colours", () => {
 
   test("that are not known are refused with the nearest", () => {
     expect(() => chosen({ only: "lamp-blak" })).toThrow(
-      "The --only is lamp-blak; right would be lamp-black | zinc-white | umber; nearest: lamp-black",
+      "--only can't be lamp-blak: it takes lamp-black, zinc-white, umber; nearest: lamp-black",
     );
     expect(() => chosen({ family: "blakcs" })).toThrow(
-      /^The --family is blakcs; right would be whites \| blacks \|.*nearest blacks`$/,
+      /^--family can't be blakcs: it takes whites, blacks, .*nearest: blacks$/,
     );
   });
 });
@@ -87,15 +87,15 @@ describe("an earlier manifest", () => {
 
   test.each([
     ["no JSON", "it can't be read as JSON"],
-    ["{}", "a manifest.json of an earlier build`"],
-    ["null", "a manifest.json of an earlier build`"],
+    ["{}", "which is no manifest.json of an earlier build"],
+    ["null", "which is no manifest.json of an earlier build"],
     [
       JSON.stringify({ kind: "mullstone-manifest", sheets: [] }),
-      "a manifest that says what its cards state",
+      "a manifest that does not say what its cards state",
     ],
     [
       JSON.stringify({ kind: "mullstone-manifest", cards: [{ ...card, states: { name: 3 } }] }),
-      "a manifest that says what its cards state",
+      "a manifest that does not say what its cards state",
     ],
   ])("that reads %s is refused", (text, complaint) => {
     expect(() => earlierCards(written(text))).toThrow(complaint);

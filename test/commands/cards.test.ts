@@ -59,13 +59,10 @@ describe("cards of a workshop", () => {
   test.each([
     [
       ["--only", "lamp-blak"],
-      "The --only is lamp-blak; right would be lamp-black | lead-white | titanium-white | zinc-white; nearest: lamp-black",
+      "--only can't be lamp-blak: it takes lamp-black, lead-white, titanium-white, zinc-white; nearest: lamp-black",
     ],
-    [["--output", "folder"], "The --output is folder; right would be a file: it is a folder"],
-    [
-      ["--output", "no/such/folder.pdf"],
-      "The --output is no/such/folder.pdf; right would be a file that can be written in no/such",
-    ],
+    [["--output", "folder"], "--output of cards is a file, and folder is a folder"],
+    [["--output", "no/such/folder.pdf"], "no/such/folder.pdf can't be written in no/such"],
   ])("%j is said in one line, and nothing is written", async (options, complaint) => {
     mkdirSync(file("folder"), { recursive: true });
     const before = readdirSync(home).sort();

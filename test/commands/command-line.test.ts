@@ -16,15 +16,18 @@ describe("a command line that is not understood is told in one line", () => {
   test.each<[readonly string[], string]>([
     [
       ["biuld"],
-      "The command is biuld; right would be start | build | check | cards | new; nearest: build\n",
+      "There is no command biuld: it is start, build, check, cards or new; nearest: build\n",
     ],
-    [["publish"], "The command is publish; right would be start | build | check | cards | new\n"],
-    [["build", "--date", "2026-02-30"], "The --date is 2026-02-30; right would be YYYY-MM-DD\n"],
-    [["build", "--date", "30.6.2026"], "The --date is 30.6.2026; right would be YYYY-MM-DD\n"],
-    [["check", "--date", ""], "The --date is ; right would be YYYY-MM-DD\n"],
-    [["check", "--claims", "worn"], "The --claims is worn; right would be error | warn\n"],
-    [["start", "--port", "65536"], "The --port is 65536; right would be 0-65535\n"],
-    [["start", "--port", "http"], "The --port is http; right would be 0-65535\n"],
+    [["publish"], "There is no command publish: it is start, build, check, cards or new\n"],
+    [["build", "--date", "2026-02-30"], "--date can't be 2026-02-30: it takes a day, YYYY-MM-DD\n"],
+    [["build", "--date", "30.6.2026"], "--date can't be 30.6.2026: it takes a day, YYYY-MM-DD\n"],
+    [["check", "--date", ""], "--date can't be : it takes a day, YYYY-MM-DD\n"],
+    [["check", "--claims", "worn"], "--claims can't be worn: it takes error or warn\n"],
+    [["start", "--port", "65536"], "--port can't be 65536: it takes 0 to 65535\n"],
+    [["start", "--port", "http"], "--port can't be http: it takes 0 to 65535\n"],
+    [["build", "--only", "x"], "build has no --only: it belongs to cards\n"],
+    [["cards", "--port", "80"], "cards has no --port: it belongs to start\n"],
+    [["new", "colour", "Soot", "--json"], "new has no --json: it belongs to check\n"],
     [["build", "--contents", "x"], "Unknown option '--contents'\n"],
     [["new"], 'A new colour is written by: mullstone new colour "Name"\n'],
     [["new", "pigment", "Soot"], 'A new colour is written by: mullstone new colour "Name"\n'],
@@ -32,7 +35,10 @@ describe("a command line that is not understood is told in one line", () => {
       ["new", "colour", "Lamp", "Black"],
       'A new colour is written by: mullstone new colour "Name"\n',
     ],
-    [["new", "colour", "!?"], "The name is !?; right would be a name with letters or digits\n"],
+    [
+      ["new", "colour", "!?"],
+      'The name "!?" has no letters or digits, and no file can be called so\n',
+    ],
   ])("%j", async (args, told) => {
     expect(await runCommand(args)).toBe(1);
     expect(written.join("")).toBe(told);
@@ -74,4 +80,24 @@ test("check counts, writes nothing and exits 0 when only warned, 1 when strict",
   expect(plain.complaints).toBe(
     "content/pigments/bone-black.yaml:1:1 warning No record refers to bone-black, so nothing comes of it records/unused\n",
   );
+});
+
+test("check --json prints every diagnostic as data, warnings before errors, and nothing else", async () => {
+  const { home } = contentFolder({
+    ...SMALLEST_WORKSHOP,
+    "pigments/lamp-black.yaml": "name: Lamp black\ndensityGPerCm3: 1800\n",
+    "readings/spare.txt.md": "",
+    "pigments/notes.doc": "",
+  });
+  const { code, output, complaints } = await mullstone(["check", "--json"], { cwd: home });
+  expect([code, complaints]).toEqual([1, ""]);
+  const told = JSON.parse(output) as readonly { severity: string; place: { line: number } }[];
+  expect(told.map(({ severity }) => severity)).toEqual(["warning", "warning", "error"]);
+  expect(told.at(-1)).toMatchObject({
+    rule: "formulation/density-reach",
+    place: { file: "content/pigments/lamp-black.yaml", line: 2, column: 17 },
+    actual: "1800",
+    expected: "0.9 to 20 g/cm3",
+    hint: "1.8 g/cm3 if it was given in kg/m3",
+  });
 });

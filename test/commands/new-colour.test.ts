@@ -79,17 +79,13 @@ test("every commented line of it is sound once its sign is taken away and its na
 test("it never writes over a record, nor into what is no content folder", () => {
   const folder = contentFolder(SMALLEST_WORKSHOP);
   expect(newColour(options(folder.content), ["colour", "Lamp Black"])).toBe(1);
-  expect(written.join("")).toMatch(
-    /^The file is .*lamp-black\.md; right would be nothing there yet: it was left as it is\n$/,
-  );
+  expect(written.join("")).toMatch(/^.*lamp-black\.md is there already, and was left as it is\n$/);
   expect(readFileSync(join(folder.content, "colours", "lamp-black.md"), "utf8")).toBe(
     SMALLEST_WORKSHOP["colours/lamp-black.md"],
   );
   written.length = 0;
   expect(newColour(options(folder.home), ["colour", "Soot"])).toBe(1);
-  expect(written.join("")).toMatch(
-    /^The content folder is .*; right would be a folder with a workshop\.yaml\n$/,
-  );
+  expect(written.join("")).toMatch(/^The content folder .* has no workshop\.yaml\n$/);
 });
 
 test("whatever the name, its record is a file in colours/ that check takes for one", () => {

@@ -1,0 +1,23 @@
+/** Options that not every command has, each with those that do. */
+const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
+  output: ["start", "build", "cards"],
+  port: ["start"],
+  strict: ["build", "check", "cards"],
+  claims: ["start", "build", "check"],
+  date: ["start", "build", "check", "cards"],
+  only: ["cards"],
+  family: ["cards"],
+  size: ["cards"],
+  paper: ["cards"],
+  since: ["cards"],
+  uses: ["check"],
+  json: ["check"],
+};
+
+/** What is wrong with the first option given that belongs to another command; undefined when all fit. */
+export function misplacedOption(command: string, given: readonly string[]): string | undefined {
+  const misplaced = given.find((option) => COMMANDS_OF[option]?.includes(command) === false);
+  return misplaced === undefined
+    ? undefined
+    : `${command} has no --${misplaced}: it belongs to ${COMMANDS_OF[misplaced]?.join(", ") ?? ""}`;
+}
