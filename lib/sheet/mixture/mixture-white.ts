@@ -28,7 +28,7 @@ import type {
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { dayLab } from "../notations/reading-figures.ts";
 import type { Fits } from "../tints/strength.ts";
-import { axisUncertainty } from "../tints/tint-steps.ts";
+import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 
 /** How everything of a mixture comes about: rests on the components' drawdowns, and never on the mixture's own. */
 const MIXED: Origin = {
@@ -116,7 +116,7 @@ function freshTint(
   return {
     massRatio: notationFigure(massRatio, "1", origin),
     uncertainty: p68,
-    lab: { "D65/10": labFigures(lab, origin, axisUncertainty(p68)) },
+    lab: { "D65/10": labFigures(lab, origin, axisUncertainty(p68, lab)) },
     ...screenFigures(readingNotations(spectrum).screen, origin),
   };
 }
@@ -163,7 +163,7 @@ function predicted(
   origin: Origin,
 ): Omit<MixtureStep, "massRatio"> {
   const notations = readingNotations(spectrum);
-  const u = axisUncertainty(p68);
+  const u = axisUncertainty(p68, lab);
   const munsell = munsellOfLab(notations.lab["C/2"], u);
   return {
     lab: { "D65/10": labFigures(lab, origin, u) },

@@ -9,6 +9,7 @@ import {
   type TintAtLightness,
 } from "../../optics/tints/equal-lightness.ts";
 import { ladderModel, predictedTint, type LadderModel } from "../../optics/tints/ladder.ts";
+import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 import { tintRuling, type JudgedTint } from "../../optics/tints/tint-statement.ts";
 import { isKnown, type RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
@@ -21,13 +22,7 @@ import type { AtLightness, EqualLightness, TintSection, TintStep } from "../shee
 import { drawdownRecords, tintRecords } from "../record-inputs.ts";
 import { strengthParts } from "./strength-parts.ts";
 import { weighedPaint, type WeighedPaint } from "./paint-conversion.ts";
-import {
-  axisUncertainty,
-  measuredStep,
-  predictedFrom,
-  predictedSteps,
-  TOLD_FROM_MASSTONE,
-} from "./tint-steps.ts";
+import { measuredStep, predictedFrom, predictedSteps, TOLD_FROM_MASSTONE } from "./tint-steps.ts";
 
 const INTERPOLATED: Origin = {
   standing: "derived",
@@ -145,7 +140,7 @@ function atLightness(
 ): AtLightness {
   const origin =
     tint.basis === "predicted" ? predictedFrom(drawdowns) : { ...INTERPOLATED, inputs: drawdowns };
-  const { a, b } = axisUncertainty(tint.uncertainty.p68);
+  const { a, b } = axisUncertainty(tint.uncertainty.p68, tint);
   return {
     a: notationFigure(tint.a, "1", origin, a),
     b: notationFigure(tint.b, "1", origin, b),
