@@ -1,4 +1,4 @@
-import { fittedColour } from "../optics/fit/fitted-colour.ts";
+import { fittedColours } from "../optics/fit/fitted-colour.ts";
 import type { Records } from "../records/records.ts";
 import { colourSheet } from "./colour-sheet.ts";
 import { drawdownSet } from "./tints/drawdown-set.ts";
@@ -11,12 +11,11 @@ export function allSheets(records: Records): Sheet[] {
   return [...records.colours.values()].map((colour) => colourSheet(colour, fits, records));
 }
 
-/** K and S of every colour by slug, or why there are none. */
+/** K and S of every colour by slug, or why there are none: all at once, since colours read alike share a surface. */
 export function allFits(records: Records): Fits {
-  return new Map(
-    [...records.colours.values()].map((colour) => [
-      colour.slug,
-      fittedColour(drawdownSet(colour, records)),
-    ]),
+  return fittedColours(
+    new Map(
+      [...records.colours.values()].map((colour) => [colour.slug, drawdownSet(colour, records)]),
+    ),
   );
 }

@@ -62,6 +62,13 @@ export const OPTICS_SOURCES = {
     standing: "practice",
     note: "A let-down of some grams weighed to a hundredth, with what stays on the knife: 1 to 5 % of its mass ratio. A film from an applicator: 3 to 10 % of its thickness.",
   },
+  "reconstructed-oil-paints": {
+    short: "reconstructed oil paints",
+    citation:
+      "Geldof, M., Proaño Gaibor, A., Kirchner, E. & Ligterink, F. (2018). Reconstructing Van Gogh's palette to determine the optical characteristics of his paints. Heritage Science, 6, 17. doi 10.1186/s40494-018-0181-6. Readings CC0.",
+    standing: "derived",
+    note: "Readings of oil paints let down in zinc white and mixed with bone black: how far predictions lie from paint.",
+  },
   "agglomerate-strength": {
     short: "Lorenz-Mie calculation",
     citation:

@@ -65,20 +65,29 @@ function reached(tint: ReturnType<typeof predictedAtLightness>): TintAtLightness
 
 const ESTIMATE = {
   basis: "derived",
-  source: "oil-paint-outs",
-  tolerance: 1e-12,
-  note: "arithmetic of the rule",
+  source: "reconstructed-oil-paints",
+  tolerance: 1e-3,
+  note: "arithmetic of the rule by hand: 1 - exp(-1) is .63212",
 } as const;
 checkTable<number>("68 % of a prediction", (d) => predictionUncertainty(d).p68, [
-  { ...ESTIMATE, locator: "sqrt(1.2^2 + (.3 d)^2)", input: 0, expected: 1.2 },
-  { ...ESTIMATE, locator: "sqrt(1.2^2 + (.3 d)^2)", input: 3, expected: 1.5 },
-  { ...ESTIMATE, locator: "sqrt(1.2^2 + (.3 d)^2)", input: 10, expected: Math.sqrt(10.44) },
+  { ...ESTIMATE, locator: "law of the distance", input: 0, expected: 0.8 },
+  { ...ESTIMATE, locator: "law of the distance", input: 1.5, expected: 1.7435 },
+  { ...ESTIMATE, locator: "law of the distance", input: 100, expected: 2.5773 },
 ]);
 checkTable<number>("90 % of a prediction", (d) => predictionUncertainty(d).p90, [
-  { ...ESTIMATE, locator: "sqrt(1.5^2 + (.5 d)^2)", input: 0, expected: 1.5 },
-  { ...ESTIMATE, locator: "sqrt(1.5^2 + (.5 d)^2)", input: 4, expected: 2.5 },
-  { ...ESTIMATE, locator: "sqrt(1.5^2 + (.5 d)^2)", input: 10, expected: Math.sqrt(27.25) },
+  { ...ESTIMATE, locator: "law of the distance", input: 0, expected: 1.2 },
+  { ...ESTIMATE, locator: "law of the distance", input: 1.5, expected: 2.6849 },
+  { ...ESTIMATE, locator: "law of the distance", input: 100, expected: 3.985 },
 ]);
+test("an own miss is a floor far from a drawdown, a film for a masstone and a mixture widen", () => {
+  expect(predictionUncertainty(100, { ownMiss: 12 }).p68).toBeCloseTo(6, 6);
+  expect(predictionUncertainty(0, { ownMiss: 12 }).p68).toBeCloseTo(0.8, 6);
+  expect(predictionUncertainty(100, { masstoneContrast: 0.5 }).p68).toBeCloseTo(
+    Math.hypot(0.8, 4.9),
+    6,
+  );
+  expect(predictionUncertainty(100, { isMixture: true }).p68).toBeCloseTo(Math.hypot(0.8, 3.43), 6);
+});
 test.each([-1, NaN, Infinity])("predictionUncertainty(%s) is refused", (d) => {
   expect(() => predictionUncertainty(d)).toThrow(`The distance to the nearest let-down is ${d}`);
 });
@@ -140,7 +149,7 @@ describe("a predicted let-down", () => {
       const tint = predictedTint(ladder, step.massRatio);
       expect(deltaE00(tint.lab, step.lab)).toBeLessThan(1e-6);
       expect(tint.nearest.massRatio).toBe(step.massRatio);
-      expect(tint.uncertainty.p68).toBeCloseTo(1.2, 6);
+      expect(tint.uncertainty.p68).toBeCloseTo(0.8, 6);
     }
     const missed = ladder.fit.drawdowns.map(({ residualDeltaE00 }) => residualDeltaE00);
     expect(Math.max(...missed)).toBeGreaterThan(0.3);
@@ -214,7 +223,7 @@ describe("ladderSteps", () => {
       .toSorted((a, b) => a.nearest.deltaE00 - b.nearest.deltaE00);
     const p68 = predicted.map(({ uncertainty }) => uncertainty.p68);
     expect(p68).toEqual(p68.toSorted((a, b) => a - b));
-    expect(Math.min(...p68)).toBeGreaterThan(1.2);
+    expect(Math.min(...p68)).toBeGreaterThan(0.8);
   });
 });
 

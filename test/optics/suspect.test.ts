@@ -119,9 +119,9 @@ describe("suspects", () => {
       suspects([tint("a", SUSPECT_LIMITS.betweenMin - 0.01, 0.2, { isBetween: true }), ...rest])
         .size,
     ).toBe(0);
-    // d = 20: 90 % sqrt(1.5^2 + 10^2) = 10.112.
-    expect(suspects([tint("a", 10.12, 0.2, { nearest: 20 }), ...rest]).size).toBe(1);
-    expect(suspects([tint("a", 10.1, 0.2, { nearest: 20 }), ...rest]).size).toBe(0);
+    // However far: 90 % is never over sqrt(1.2^2 + 3.8^2) = 3.98, under the least limit at an end.
+    expect(suspects([tint("a", 5, 0.2, { nearest: 20 }), ...rest]).size).toBe(1);
+    expect(suspects([tint("a", 4.99, 0.2, { nearest: 20 }), ...rest]).size).toBe(0);
   });
 
   test("a ladder that fits badly all over names nobody", () => {

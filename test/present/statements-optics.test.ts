@@ -231,6 +231,7 @@ const found: unknown[] = [
   relativeStrength(ofBlue, ladder(OCHRE), 0.05),
   relativeStrength(ofBlue, ladder(LAMP), 0.05),
   surfaceRuling({ surface: OIL_SURFACE, by: "stated" }),
+  surfaceRuling({ surface: { k1: 0.02, k2: 0.596 }, by: "darkest-reading" }),
   ...(["default", "leave-one-out"] as const).flatMap((by) => [
     surfaceRuling({ surface: OIL_SURFACE, by }),
     surfaceRuling({ surface: NO_SURFACE, by }),

@@ -34,6 +34,7 @@ import { sentenceFaults } from "./statements-held.ts";
 const OTHER_WORDS = new Set([
   "near-neutral",
   "leave-one-out",
+  "darkest-reading",
   "semi-opaque",
   "semi-transparent",
   "blue-green",

@@ -2,7 +2,7 @@ import type { Lab } from "../../colorimetry/viewing.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { RatioKind } from "./drawdown.ts";
-import type { SurfaceChoice } from "../surface/fitted-surface.ts";
+import type { SurfaceChoice } from "../surface/workshop-surface.ts";
 import type { Geometry } from "./measurement.ts";
 
 /** K and S of a colour, with all that a sheet tells of how well they are known. Plain data: it can be kept and drawn from. */
@@ -38,6 +38,8 @@ export interface FittedMasstone {
   readonly lab: Lab;
   /** Fitted internal R-infinity [1], shape (count). */
   readonly internal: readonly number[];
+  /** Contrast ratio [1] of the film that was read as masstone, where it does not hide: R-infinity is then its film's. */
+  readonly filmContrast?: number;
 }
 
 /**
@@ -56,6 +58,8 @@ export interface FittedWhite {
   /** Relative standard uncertainties [1]. */
   readonly KUncertainty: readonly number[];
   readonly SUncertainty: readonly number[];
+  /** S where hardly any white is in it, by films of colour and white; S itself without films. */
+  readonly SAlone: readonly number[];
   /** What S hardly passes (97.5 %). */
   readonly SUpper: readonly number[];
   readonly steps: readonly MeasuredStep[];

@@ -6,7 +6,7 @@ import {
   type Spectrum,
   type WavelengthGrid,
 } from "../../quantities/spectrum.ts";
-import type { DrawdownSet } from "./drawdown.ts";
+import type { DrawdownSet, PaintFilm } from "./drawdown.ts";
 import type { Measurement } from "./measurement.ts";
 
 /** What tristimulus needs of a grid [nm]. */
@@ -56,11 +56,12 @@ function resampled({ grid, values }: Spectrum, to: WavelengthGrid): Spectrum {
  * @source cie-15-2018 : interpolation of tabulated data
  */
 export function onCommonGrid(set: DrawdownSet): DrawdownSet {
-  const { masstone, whites, tints, withoutSpectrum } = set;
+  const { masstone, film, whites, tints, withoutSpectrum } = set;
   const used = whites.filter(({ slug }) => tints.some(({ white }) => white === slug));
   const grids = [
     ...(masstone === undefined ? [] : [masstone]),
-    ...used.map((white) => white.masstone),
+    ...readingsOfFilm(film),
+    ...used.flatMap((white) => [white.masstone, ...readingsOfFilm(white.film)]),
     ...tints.map(({ reading }) => reading),
   ].map(({ spectrum }) => spectrum.grid);
   const [first] = grids;
@@ -71,10 +72,26 @@ export function onCommonGrid(set: DrawdownSet): DrawdownSet {
     sameGrid(reading.spectrum.grid, grid)
       ? reading
       : { ...reading, spectrum: resampled(reading.spectrum, grid) };
+  const movedFilm = (one: PaintFilm): PaintFilm => ({
+    ...one,
+    overBlack: moved(one.overBlack),
+    overWhite: moved(one.overWhite),
+    black: moved(one.black),
+    white: moved(one.white),
+  });
   return {
     ...(withoutSpectrum === undefined ? {} : { withoutSpectrum }),
     ...(masstone === undefined ? {} : { masstone: moved(masstone) }),
-    whites: used.map(({ slug, masstone: white }) => ({ slug, masstone: moved(white) })),
+    ...(film === undefined ? {} : { film: movedFilm(film) }),
+    whites: used.map(({ slug, masstone: white, film: ofWhite }) => ({
+      slug,
+      masstone: moved(white),
+      ...(ofWhite === undefined ? {} : { film: movedFilm(ofWhite) }),
+    })),
     tints: tints.map((tint) => ({ ...tint, reading: moved(tint.reading) })),
   };
+}
+
+function readingsOfFilm(film: PaintFilm | undefined): Measurement[] {
+  return film === undefined ? [] : [film.overBlack, film.overWhite, film.black, film.white];
 }

@@ -1,3 +1,4 @@
+import type { TwoGroundFilm } from "../films/two-ground-film.ts";
 import type { Measurement } from "./measurement.ts";
 
 /** Whether dry pigment or made paint was weighed: the two strengths differ by the oil in each paint. */
@@ -7,6 +8,14 @@ export type RatioKind = "pigment" | "paint";
 export interface White {
   readonly slug: string;
   readonly masstone: Measurement;
+  /** A film of it over black and white, which tells its S. */
+  readonly film?: PaintFilm;
+}
+
+/** A film of a paint alone over both halves of a chart. */
+export interface PaintFilm extends TwoGroundFilm {
+  /** Mass of what was weighed, paint or dry pigment, in a volume of paint [g/cm3], by kind of ratio. */
+  readonly massPerVolume?: Readonly<Partial<Record<RatioKind, number>>>;
 }
 
 /** A let-down of a colour in a white. */
@@ -19,11 +28,15 @@ export interface Tint {
   readonly massRatio: number;
   readonly ratioKind?: RatioKind;
   readonly reading: Measurement;
+  /** The same film over black and white, where the let-down does not hide. */
+  readonly film?: TwoGroundFilm;
 }
 
 /** All that was drawn down of one colour. */
 export interface DrawdownSet {
   readonly masstone?: Measurement;
+  /** A film of the colour alone over black and white: its R-infinity where the masstone does not hide, and its S. */
+  readonly film?: PaintFilm;
   readonly whites: readonly White[];
   readonly tints: readonly Tint[];
   /** What was read without a spectrum, as L*a*b* or against a chip: a fit cannot use it, and has to say that it is there. */
@@ -41,6 +54,7 @@ export interface UsableTint extends Tint {
 /** Drawdowns that hang together: a masstone, and let-downs each with its white. */
 export interface UsableDrawdowns {
   readonly masstone: Measurement;
+  readonly film?: PaintFilm;
   readonly whites: readonly White[];
   readonly tints: readonly UsableTint[];
 }

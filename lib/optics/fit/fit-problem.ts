@@ -1,5 +1,6 @@
 /** The least-squares problem of one colour: every drawdown as the fit sees it. */
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
+import type { FilmScattering } from "./film-scattering.ts";
 import type { SurfaceForm } from "../surface/surface.ts";
 
 /** One drawdown as the fit sees it. */
@@ -32,4 +33,6 @@ export interface FitProblem {
   readonly whiteRatios: readonly Float64Array[];
   /** At least one let-down a white. */
   readonly tints: readonly TintColumn[];
+  /** What films tell of S in each white, shape (whites). */
+  readonly films?: readonly (FilmScattering | undefined)[];
 }

@@ -1,7 +1,7 @@
 /** What a fit says of itself: which surface it took off, and how well it meets the drawdowns. */
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Statement } from "../../quantities/statement.ts";
-import type { SurfaceChoice } from "../surface/fitted-surface.ts";
+import type { SurfaceChoice } from "../surface/workshop-surface.ts";
 import { isNoSurface } from "../surface/surface.ts";
 
 /** Mean square of residual over noise up to which a fit meets its drawdowns as well as reading and weighing allow. */
@@ -10,11 +10,14 @@ export const WEIGHTED_RESIDUAL_MAX = 2;
 /**
  * Which surface constants were taken off, and why those.
  * @returns `surface-stated`, `surface-by-leave-one-out` or `surface-by-default`, with k1 and k2; where both are 0
- *   `no-surface-by-leave-one-out` or `no-surface-by-default`.
+ *   `no-surface-by-leave-one-out` or `no-surface-by-default`; `surface-under-darkest` where k1 is kept under the
+ *   workshop's darkest reading.
  * @source saunderson-1942, oil-paint-outs
  */
 export function surfaceRuling({ surface, by }: SurfaceChoice): Statement {
   const values = { k1: surface.k1, k2: surface.k2 };
+  if (by === "darkest-reading")
+    return { rule: "surface-under-darkest", values, source: "saunderson-1942" };
   if (by === "stated") return { rule: "surface-stated", values, source: "saunderson-1942" };
   const rule =
     by === "default"

@@ -3,11 +3,13 @@ import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
-import type { UsableDrawdowns, UsableTint } from "./drawdown.ts";
+import type { PaintFilm, RatioKind, UsableDrawdowns, UsableTint } from "./drawdown.ts";
 import { closedContribution } from "./initial-estimate.ts";
 import type { ClosedContribution, FitColumn } from "./fit-problem.ts";
 import type { Measurement, SurfaceConstants } from "./measurement.ts";
-import { readingNoise } from "./reading-noise.ts";
+import { hidingReading, type HidingReading } from "./hiding-reading.ts";
+import { filmScattering, type FilmScale, type FilmScattering } from "./film-scattering.ts";
+import { filmOptics } from "../films/two-ground-film.ts";
 import { surfaceForm } from "../surface/surface.ts";
 import { internalOf, keptRatio, keptReflectance, readingOf } from "../tints/tint-reading.ts";
 import {
@@ -35,47 +37,70 @@ export interface ReadyTint extends ReadyDrawdown {
 export interface ReadySet {
   readonly grid: WavelengthGrid;
   readonly masstone: ReadyDrawdown;
+  /** Contrast ratio of the film that stands for a masstone, where it does not hide. */
+  readonly masstoneContrast?: number;
   readonly whites: readonly (ReadyDrawdown & {
     readonly slug: string;
     readonly ratio: Float64Array;
+    /** S of the colour by films of both. */
+    readonly scattering?: FilmScattering;
   })[];
   readonly tints: readonly ReadyTint[];
 }
 
 /** A set made ready for fitting under a surface. */
 export function readySet(
-  { masstone, whites, tints }: UsableDrawdowns,
+  { masstone, film, whites, tints }: UsableDrawdowns,
   surface: SurfaceConstants,
 ): ReadySet {
   const home = surfaceForm(masstone.geometry, surface);
-  const ready = (reading: Measurement): ReadyDrawdown => {
+  const ready = (reading: Measurement, hiding: HidingReading): ReadyDrawdown => {
     const form = surfaceForm(reading.geometry, surface);
-    const column = { form, measured: reading.spectrum.values, sigma: readingNoise(reading) };
+    const column = { form, measured: hiding.measured, sigma: hiding.sigma };
     const measured =
       reading.geometry === masstone.geometry
-        ? reading.spectrum.values
-        : reading.spectrum.values.map((value) =>
-            readingOf(home, keptReflectance(internalOf(form, value))),
-          );
+        ? hiding.measured
+        : hiding.measured.map((value) => readingOf(home, keptReflectance(internalOf(form, value))));
     return { column, measured, lab: labOf(reading.spectrum.grid, measured) };
   };
-  const ownMasstone = ready(masstone);
-  const readyWhites = whites.map(({ slug, masstone: reading }) => {
-    const made = ready(reading);
+  const { grid } = masstone.spectrum;
+  const optics = film && filmOptics(film, surface);
+  const hiding = hidingReading(masstone, film, optics, surface);
+  const ownMasstone = ready(masstone, hiding);
+  const readyWhites = whites.map(({ slug, masstone: reading, film: whiteFilm }) => {
+    const whiteOptics = whiteFilm && filmOptics(whiteFilm, surface);
+    const made = ready(reading, hidingReading(reading, whiteFilm, whiteOptics, surface));
+    const kind = tints.find(({ white }) => white === slug)?.ratioKind ?? "paint";
+    const scattering =
+      optics === undefined || whiteOptics === undefined
+        ? undefined
+        : filmScattering(
+            grid,
+            optics,
+            filmScale(film, kind),
+            whiteOptics,
+            filmScale(whiteFilm, kind),
+          );
     return {
       ...made,
       slug,
       ratio: Float64Array.from(
-        reading.spectrum.values.map((value) => keptRatio(internalOf(made.column.form, value))),
+        made.column.measured.map((value) => keptRatio(internalOf(made.column.form, value))),
       ),
+      ...(scattering === undefined ? {} : { scattering }),
     };
   });
   return {
-    grid: masstone.spectrum.grid,
+    grid,
     masstone: ownMasstone,
+    ...(hiding.filmContrast === undefined ? {} : { masstoneContrast: hiding.filmContrast }),
     whites: readyWhites,
     tints: tints.map((tint) => {
-      const made = ready(tint.reading);
+      const { film: tintFilm, reading } = tint;
+      const made = ready(
+        reading,
+        hidingReading(reading, tintFilm, tintFilm && filmOptics(tintFilm, surface), surface),
+      );
       const ratio =
         readyWhites.find(({ slug }) => slug === tint.white)?.ratio ?? new Float64Array(0);
       return {
@@ -103,6 +128,7 @@ export function setFit(set: ReadySet, tints: readonly ReadyTint[]): SetFit {
     grid: set.grid,
     masstone: set.masstone.column,
     whiteRatios: whites.map(({ ratio }) => ratio),
+    films: whites.map(({ scattering }) => scattering),
     tints: tints.map(({ column, tint, contribution }) => ({
       ...column,
       contribution,
@@ -147,4 +173,12 @@ export function predictedLab(set: ReadySet, model: TintModel, massRatio: number)
 /** Lab (D65/10) of readings [1] on a grid. */
 export function labOf(grid: WavelengthGrid, values: readonly number[]): Lab {
   return xyzToLab(tristimulus({ grid, values }, "D65/10"), "D65/10");
+}
+
+function filmScale(film: PaintFilm | undefined, kind: RatioKind): FilmScale {
+  const massPerVolume = film?.massPerVolume?.[kind];
+  return {
+    ...(massPerVolume === undefined ? {} : { massPerVolume }),
+    ...(film?.filmUm === undefined ? {} : { filmUm: film.filmUm }),
+  };
 }

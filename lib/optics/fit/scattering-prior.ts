@@ -1,38 +1,108 @@
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
+import type { FilmScattering } from "./film-scattering.ts";
 
 /** Width [nm] over which a pigment's scattering counts as nearly the same: far less structure than absorption has. */
 const WIDTH_NM = 40;
 
+/** What a fit expects of ln S, and how far it may be from it; shape (count) each. */
+export interface ScatteringPrior {
+  readonly logScattering: Float64Array;
+  readonly sigma: Float64Array;
+}
+
+/** Spread of ln S about its neighbours' mean: a factor of 2.2 either way. */
+const NEIGHBOURS_SIGMA = 0.8;
+/** Spread of ln S in a mixture about what a film of the colour alone tells. */
+const FILM_SIGMA = 0.1;
+/** What let-downs of one weighing share. */
+const LET_DOWNS_SIGMA = 0.1;
+
 /**
- * Where a fit expects ln S of a colour: at each wavelength the mean of its
- * neighbours, weighted by how well each knows it and how near it is.
+ * Where a fit expects ln S of a colour: where its film over black and white tells it,
+ * there; else at the mean of its neighbours, weighted by how well each knows it and
+ * how near it is.
  *
  * Where a colour reflects as its white does, a let-down says nothing of S, and
- * only the neighbours do; where it does say something, they hardly count.
+ * only film and neighbours do; where it does say something, they hardly count.
  *
- * @param logScattering ln S, shape (count); `weights` 1/variance of each, >= 0.
- * @returns shape (count); 0 (S as the white's) where nothing is known anywhere.
+ * @param logScattering ln S by the let-downs, shape (count); `weights` 1/variance of each, >= 0.
+ * @param film S by its own film, its scale set by the let-downs as far as they tell it.
  */
 export function scatteringPrior(
   grid: WavelengthGrid,
   logScattering: Float64Array,
   weights: Float64Array,
+  film?: FilmScattering,
+): ScatteringPrior {
+  const sigma = new Float64Array(grid.count).fill(NEIGHBOURS_SIGMA);
+  if (film === undefined) return { logScattering: smoothed(grid, logScattering, weights), sigma };
+  const scale = scaleOfFilm(film, logScattering, weights);
+  const [both, bothWeights] = [new Float64Array(grid.count), new Float64Array(grid.count)];
+  for (let i = 0; i < grid.count; i++) {
+    const told = (film.logScattering[i] ?? NaN) + scale;
+    const weight = told === told ? 1 / ((film.sigma[i] ?? NaN) ** 2 + FILM_SIGMA ** 2) : 0;
+    const own = weights[i] ?? 0;
+    bothWeights[i] = weight + own;
+    both[i] =
+      weight + own > 0
+        ? ((weight > 0 ? weight * told : 0) + own * (logScattering[i] ?? NaN)) / (weight + own)
+        : 0;
+  }
+  const prior = smoothed(grid, both, bothWeights);
+  for (let i = 0; i < grid.count; i++) {
+    const told = (film.logScattering[i] ?? NaN) + scale;
+    if (!(told === told)) continue;
+    prior[i] = told;
+    sigma[i] = Math.min(Math.hypot(film.sigma[i] ?? NaN, FILM_SIGMA), NEIGHBOURS_SIGMA);
+  }
+  return { logScattering: prior, sigma };
+}
+
+/** By how much let-downs lift a film's ln S at all wavelengths alike: densities and thicknesses are known only so far. */
+function scaleOfFilm(
+  film: FilmScattering,
+  logScattering: Float64Array,
+  weights: Float64Array,
+): number {
+  let [sum, total] = [0, 0];
+  for (let i = 0; i < weights.length; i++) {
+    const told = film.logScattering[i] ?? NaN;
+    if (!(told === told) || !((weights[i] ?? 0) > 0)) continue;
+    const weight = 1 / (1 / (weights[i] ?? NaN) + (film.sigma[i] ?? NaN) ** 2);
+    sum += weight * ((logScattering[i] ?? NaN) - told);
+    total += weight;
+  }
+  if (!(total > 0)) return 0;
+  const own = 1 / (LET_DOWNS_SIGMA ** 2 + 1 / total);
+  return ((sum / total) * own) / (own + 1 / film.scaleSigma ** 2);
+}
+
+/**
+ * Means over near neighbours.
+ * @param values shape (count); `weights` of each, >= 0: a value of weight 0 is not looked at.
+ * @returns shape (count); 0 (S as the white's) where nothing is known anywhere.
+ */
+export function smoothed(
+  grid: WavelengthGrid,
+  values: Float64Array,
+  weights: Float64Array,
 ): Float64Array {
   const kernel = nearness(grid.stepNm);
   const reach = kernel.length - 1;
-  const prior = new Float64Array(logScattering.length);
-  for (let i = 0; i < prior.length; i++) {
-    const last = Math.min(prior.length - 1, i + reach);
+  const means = new Float64Array(values.length);
+  for (let i = 0; i < means.length; i++) {
+    const last = Math.min(means.length - 1, i + reach);
     let sum = 0;
     let total = 0;
     for (let m = Math.max(0, i - reach); m <= last; m++) {
       const weight = (kernel[m < i ? i - m : m - i] ?? 0) * (weights[m] ?? 0);
-      sum += weight * (logScattering[m] ?? 0);
+      if (!(weight > 0)) continue;
+      sum += weight * (values[m] ?? 0);
       total += weight;
     }
-    prior[i] = total > 0 ? sum / total : 0;
+    means[i] = total > 0 ? sum / total : 0;
   }
-  return prior;
+  return means;
 }
 
 /** Weight of a neighbour by how many steps it is away, kept by step: a fit asks for it with every let-down that it leaves out. */

@@ -25,7 +25,7 @@ import {
 import { closedForm } from "./initial-estimate.ts";
 import type { FitProblem } from "./fit-problem.ts";
 import { DRAWDOWN_NOISE } from "./reading-noise.ts";
-import { scatteringPrior } from "./scattering-prior.ts";
+import { scatteringPrior, type ScatteringPrior } from "./scattering-prior.ts";
 import {
   absorptionSlope,
   DARKEST,
@@ -52,8 +52,6 @@ export interface FitSolution {
   readonly chiSquare: number;
 }
 
-/** Spread of ln S about its neighbours' mean: a factor of 1.6 either way. */
-const PRIOR_SIGMA = 0.5;
 const MAX_STEPS = 12;
 const STEP_LIMIT = 1;
 /** Steps are quadratic: after one this small the next would be its square. */
@@ -71,8 +69,8 @@ const slopes: ReadingSlopes = { reading: NaN, byLogE: NaN, byLogRho: NaN };
 export function twoConstantFit(problem: FitProblem): FitSolution {
   const { grid, whiteRatios, tints } = problem;
   const start = closedForm(problem);
-  const priors = start.scattering.map(({ logScattering, weights }) =>
-    scatteringPrior(grid, logScattering, weights),
+  const priors = start.scattering.map(({ logScattering, weights }, j) =>
+    scatteringPrior(grid, logScattering, weights, problem.films?.[j]),
   );
   const masstone = new Float64Array(grid.count);
   const whites = whiteRatios.map((): WhiteSolution => ({
@@ -89,7 +87,7 @@ export function twoConstantFit(problem: FitProblem): FitSolution {
     for (let j = 0; j < logE.length; j++) {
       const own = start.scattering[j];
       logE[j] =
-        (((own?.weights[i] ?? 0) > 0 ? own?.logScattering : priors[j])?.[i] ?? NaN) - logShare;
+        (((own?.weights[i] ?? 0) > 0 ? own : priors[j])?.logScattering[i] ?? NaN) - logShare;
     }
     squares += refineAt(i, problem, priors, system, Math.log(rho), logE, masstone);
     for (let j = 0; j < logE.length; j++) {
@@ -107,7 +105,7 @@ export function twoConstantFit(problem: FitProblem): FitSolution {
 function refineAt(
   i: number,
   problem: FitProblem,
-  priors: readonly Float64Array[],
+  priors: readonly ScatteringPrior[],
   system: ArrowSystem,
   logRhoStart: number,
   logE: Float64Array,
@@ -135,7 +133,7 @@ function refineAt(
 function fillSystem(
   i: number,
   { masstone, whiteRatios, tints }: FitProblem,
-  priors: readonly Float64Array[],
+  priors: readonly ScatteringPrior[],
   system: ArrowSystem,
   rho: number,
   logE: Float64Array,
@@ -168,10 +166,11 @@ function fillSystem(
     squares += r * r;
   }
   const logShare = Math.log(shared.s);
-  const byRho = scatteringSlope(rho) / PRIOR_SIGMA;
+  const byRho = scatteringSlope(rho);
   for (let j = 0; j < logE.length; j++) {
-    const r = ((priors[j]?.[i] ?? NaN) - (logE[j] ?? NaN) - logShare) / PRIOR_SIGMA;
-    addObservation(system, j, r, byRho, 1 / PRIOR_SIGMA);
+    const sigma = priors[j]?.sigma[i] ?? NaN;
+    const r = ((priors[j]?.logScattering[i] ?? NaN) - (logE[j] ?? NaN) - logShare) / sigma;
+    addObservation(system, j, r, byRho / sigma, 1 / sigma);
   }
   return squares;
 }

@@ -29,6 +29,7 @@ export interface DrawdownSelection {
  */
 export function usableDrawdowns({
   masstone,
+  film,
   whites,
   tints,
   withoutSpectrum,
@@ -63,7 +64,10 @@ export function usableDrawdowns({
   }
   if (kept.length === 0) return { leftOut };
   const used = whites.filter(({ slug }) => kept.some((tint) => tint.white === slug));
-  return { usable: { masstone, whites: used, tints: kept }, leftOut };
+  return {
+    usable: { masstone, ...(film === undefined ? {} : { film }), whites: used, tints: kept },
+    leftOut,
+  };
 }
 
 function faultOf(

@@ -13,6 +13,7 @@ import type { LadderModel } from "../tints/ladder.ts";
 import { masstoneReflectance } from "../kubelka-munk.ts";
 import {
   predictionUncertainty,
+  type Doubts,
   type PredictionUncertainty,
 } from "../fit/prediction-uncertainty.ts";
 import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
@@ -178,10 +179,12 @@ function mixedSpectrum(
       Math.log(Math.max(reading, 1e-6) / Math.max(plain[i] ?? NaN, 1e-6)),
     );
   });
+  const colourShare = massRatio === Infinity ? 1 : massRatio / (1 + massRatio);
   const values = Array.from({ length: grid.count }, (_, i) => {
     let [K, S, miss, weight] = [0, 0, 0, 0];
+    const alone = strengthsAlone(parts, i, colourShare);
     for (const [j, { ladder, parts: share }] of parts.entries()) {
-      const amount = share * (left?.[j] ?? 1);
+      const amount = share * (left?.[j] ?? 1) * (alone[j] ?? NaN);
       const k = amount * (ladder.white.K[i] ?? NaN) * (factorsK?.[j] ?? 1);
       const s = amount * (ladder.white.S[i] ?? NaN) * (factorsS?.[j] ?? 1);
       K += k;
@@ -196,6 +199,28 @@ function mixedSpectrum(
     return readingOf(form, masstoneReflectance(theta)) * Math.exp(weight > 0 ? miss / weight : 0);
   });
   return { grid, values };
+}
+
+/**
+ * What K and S of each component are to be multiplied by where little white is in the mixture:
+ * by its S alone against that of its let-downs, relative to the mixture's own mean, so that a
+ * colour mixed with itself stays that colour.
+ */
+function strengthsAlone(
+  parts: readonly MassPart[],
+  i: number,
+  colourShare: number,
+): readonly number[] {
+  const changes = parts.map(
+    ({ ladder: { white } }) => ((white.SAlone[i] ?? NaN) / (white.S[i] ?? NaN)) ** colourShare,
+  );
+  let [sum, total] = [0, 0];
+  for (const [j, { ladder, parts: share }] of parts.entries()) {
+    const weight = share * ((ladder.white.K[i] ?? NaN) + (ladder.white.S[i] ?? NaN));
+    sum += weight * (changes[j] ?? NaN);
+    total += weight;
+  }
+  return changes.map((change) => (change * total) / sum);
 }
 
 /**
@@ -235,8 +260,18 @@ function mixedUncertainty(
         [ladder.fit.masstone, ...ladder.used].map((drawdown) => deltaE00(drawdown.lab, lab)),
       ),
   );
-  const { p68, p90 } = predictionUncertainty(near);
+  const { p68, p90 } = predictionUncertainty(near, doubtsOf(mixed));
   return { p68: Math.sqrt(p68 ** 2 + own), p90: Math.sqrt(p90 ** 2 + 1.645 ** 2 * own) };
+}
+
+/** The greatest of its components' doubts. */
+function doubtsOf({ parts }: Mixture): Doubts {
+  const used = parts.filter(({ parts: share }) => share > 0).map(({ ladder }) => ladder.doubts);
+  return {
+    ownMiss: Math.max(...used.map(({ ownMiss = 0 }) => ownMiss)),
+    masstoneContrast: Math.min(...used.map(({ masstoneContrast = 1 }) => masstoneContrast)),
+    isMixture: used.length > 1,
+  };
 }
 
 function middle(values: readonly number[]): number {

@@ -31,10 +31,18 @@ export function ladderInPaint(
       ratioKind: "paint",
       K: scaled(white.K),
       S: scaled(white.S),
+      SAlone: scaled(white.SAlone),
       SUpper: scaled(white.SUpper),
       steps: weighed(white.steps),
     },
-    model: { ...model, extinction: Array.from(model.extinction, (value) => value * scale) },
+    model: {
+      ...model,
+      extinction: Array.from(model.extinction, (value) => value * scale),
+      strengths: model.strengths.map(({ logRatio, change }) => ({
+        logRatio: logRatio - Math.log(scale),
+        change,
+      })),
+    },
     used: weighed(used),
   };
 }

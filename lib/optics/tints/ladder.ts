@@ -6,6 +6,7 @@ import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { ColourFit, FittedWhite, MeasuredStep } from "../fit/colour-fit.ts";
 import {
   predictionUncertainty,
+  type Doubts,
   type PredictionUncertainty,
 } from "../fit/prediction-uncertainty.ts";
 import { labOf } from "../fit/fitted-drawdown-set.ts";
@@ -69,6 +70,8 @@ export interface LadderModel {
   readonly model: TintModel;
   /** Measured let-downs that the fit used, palest first. */
   readonly used: readonly MeasuredStep[];
+  /** What widens its predictions. */
+  readonly doubts: Doubts;
 }
 
 /**
@@ -95,7 +98,25 @@ export function ladderModel(fit: ColourFit, white: string): LadderModel {
     ...used,
     { massRatio: Infinity, measured: fit.masstone.measured },
   ]);
-  return { fit, white: fitted, model, used };
+  return { fit, white: fitted, model, used, doubts: doubtsOf(fit, white) };
+}
+
+function doubtsOf({ drawdowns, masstone }: ColourFit, white: string): Doubts {
+  const errors = drawdowns
+    .flatMap(({ white: own, suspect, leaveOneOutDeltaE00 }) =>
+      own === white &&
+      suspect?.rule !== "suspect-drawdown" &&
+      typeof leaveOneOutDeltaE00 === "number"
+        ? [leaveOneOutDeltaE00]
+        : [],
+    )
+    .toSorted((one, other) => one - other);
+  const ownMiss = errors[errors.length >> 1];
+  const { filmContrast } = masstone;
+  return {
+    ...(ownMiss === undefined ? {} : { ownMiss }),
+    ...(filmContrast === undefined ? {} : { masstoneContrast: filmContrast }),
+  };
 }
 
 /**
@@ -120,7 +141,7 @@ export function predictedTint(ladder: LadderModel, massRatio: number): Predicted
     spectrum: { grid, values },
     lab,
     nearest,
-    uncertainty: predictionUncertainty(nearest.deltaE00),
+    uncertainty: predictionUncertainty(nearest.deltaE00, ladder.doubts),
     beyond: massRatio < palest,
   };
 }

@@ -2,16 +2,17 @@
  * What a colour reads in a white at any mass ratio: two-constant Kubelka-Munk,
  * drawn through the drawdowns that were measured.
  *
- * The plain model misses each measured drawdown by a little. Its miss there, as a
- * factor on the reflectance, is carried to the ratios between in proportion to how
- * dark they are, so that a predicted step beside a measured one does not jump and
- * the figures at L* 50 are the measured ones when a drawdown falls there.
+ * A colour's strength drifts along its ladder: each let-down has a strength of its own,
+ * which is carried to the ratios between by their logarithm. What is then still missed,
+ * as a factor on the reflectance, is carried in proportion to how dark they are, so that
+ * a predicted step beside a measured one does not jump and the figures at L* 50 are the
+ * measured ones when a drawdown falls there.
  *
  * @source duncan-1940
  */
 import { masstoneReflectance } from "../kubelka-munk.ts";
 import type { SurfaceForm } from "../surface/surface.ts";
-import { mixtureRatio, readingOf } from "./tint-reading.ts";
+import { internalOf, keptRatio, mixtureRatio, readingOf, shares } from "./tint-reading.ts";
 
 /** Internal R-infinity of the colour, and what goes with one white; shape (count) each. */
 export interface PlainModel {
@@ -29,8 +30,15 @@ interface Anchor {
   readonly miss: Float64Array;
 }
 
+/** ln of a let-down's own E over the model's, at ln of its mass ratio. */
+interface OwnStrength {
+  readonly logRatio: number;
+  readonly change: Float64Array;
+}
+
 export interface TintModel extends PlainModel {
-  /** Palest first. */
+  /** Palest first, as the anchors are. */
+  readonly strengths: readonly OwnStrength[];
   readonly anchors: readonly Anchor[];
 }
 
@@ -64,8 +72,12 @@ export function plainReadings(
 
 /** A model drawn through measured drawdowns. */
 export function tintModel(plain: PlainModel, points: readonly MeasuredPoint[]): TintModel {
+  const strengths = points
+    .filter(({ massRatio }) => massRatio > 0 && massRatio < Infinity)
+    .map((point) => ownStrength(plain, point))
+    .sort((one, other) => one.logRatio - other.logRatio);
   const anchors = points.map(({ massRatio, measured }): Anchor => {
-    const readings = plainReadings(plain, massRatio);
+    const readings = plainReadings(withOwnStrength(plain, strengths, massRatio), massRatio);
     const miss = new Float64Array(readings.length);
     for (let i = 0; i < miss.length; i++)
       miss[i] = Math.log(
@@ -73,7 +85,47 @@ export function tintModel(plain: PlainModel, points: readonly MeasuredPoint[]): 
       );
     return { darkness: darkness(readings), miss };
   });
-  return { ...plain, anchors: anchors.sort((one, other) => other.darkness - one.darkness) };
+  return {
+    ...plain,
+    strengths,
+    anchors: anchors.sort((one, other) => other.darkness - one.darkness),
+  };
+}
+
+/** Beyond this a let-down tells its noise and not its strength. */
+const STRENGTH_CHANGE_MAX = 1;
+
+function ownStrength(plain: PlainModel, { massRatio, measured }: MeasuredPoint): OwnStrength {
+  const change = new Float64Array(measured.length);
+  for (let i = 0; i < change.length; i++) {
+    const { k, s } = shares(plain.masstone[i] ?? NaN);
+    const theta = keptRatio(internalOf(plain.form, measured[i] ?? NaN));
+    const own = (theta - (plain.whiteRatio[i] ?? NaN)) / (massRatio * (k - theta * s));
+    const told = Math.log(own / (plain.extinction[i] ?? NaN));
+    change[i] = Math.abs(told) < STRENGTH_CHANGE_MAX ? told : 0;
+  }
+  return { logRatio: Math.log(massRatio), change };
+}
+
+/** The model with the strength that its let-downs show about a mass ratio. */
+function withOwnStrength(
+  plain: PlainModel,
+  strengths: readonly OwnStrength[],
+  massRatio: number,
+): PlainModel {
+  if (!(massRatio > 0 && massRatio < Infinity)) return plain;
+  const at = Math.log(massRatio);
+  const next = strengths.findIndex(({ logRatio }) => logRatio >= at);
+  const upper = strengths[next === -1 ? strengths.length - 1 : next];
+  const lower = strengths[next === -1 ? strengths.length - 1 : Math.max(next - 1, 0)];
+  if (upper === undefined || lower === undefined) return plain;
+  const span = upper.logRatio - lower.logRatio;
+  const share = span > 0 ? Math.min(Math.max((at - lower.logRatio) / span, 0), 1) : 0;
+  const extinction = Float64Array.from(plain.extinction, (E, i) => {
+    const change = (1 - share) * (lower.change[i] ?? NaN) + share * (upper.change[i] ?? NaN);
+    return E * Math.exp(change);
+  });
+  return { ...plain, extinction };
 }
 
 /**
@@ -81,7 +133,7 @@ export function tintModel(plain: PlainModel, points: readonly MeasuredPoint[]): 
  * @param massRatio colour to white by mass [1], 0 <= r <= Infinity.
  */
 export function tintReadings(model: TintModel, massRatio: number): number[] {
-  const readings = plainReadings(model, massRatio);
+  const readings = plainReadings(withOwnStrength(model, model.strengths, massRatio), massRatio);
   const at = darkness(readings);
   const next = model.anchors.findIndex((anchor) => anchor.darkness <= at);
   const darker = model.anchors[next === -1 ? model.anchors.length - 1 : next];

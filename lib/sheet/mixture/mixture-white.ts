@@ -27,7 +27,7 @@ import type {
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { dayLab } from "../notations/reading-figures.ts";
 import type { Fits } from "../tints/strength.ts";
-import { axisUncertainty } from "../tints/tint-steps.ts";
+import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 
 /** How everything of a mixture comes about: rests on the components' drawdowns, and never on the mixture's own. */
 export const MIXED: Origin = {
@@ -98,7 +98,7 @@ function freshTint({ lab, spectrum, uncertainty: { p68 } }: MixedTint, massRatio
   return {
     massRatio: notationFigure(massRatio, "1", MIXED),
     uncertainty: p68,
-    lab: { "D65/10": labFigures(lab, MIXED, axisUncertainty(p68)) },
+    lab: { "D65/10": labFigures(lab, MIXED, axisUncertainty(p68, lab)) },
     ...screenFigures(readingNotations(spectrum).screen, MIXED),
   };
 }
@@ -146,7 +146,7 @@ function predicted({
   uncertainty: { p68 },
 }: MixedTint): Omit<MixtureStep, "massRatio"> {
   const notations = readingNotations(spectrum);
-  const u = axisUncertainty(p68);
+  const u = axisUncertainty(p68, lab);
   const munsell = munsellOfLab(notations.lab["C/2"], u);
   return {
     lab: { "D65/10": labFigures(lab, MIXED, u) },

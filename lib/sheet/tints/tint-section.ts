@@ -9,6 +9,7 @@ import {
   type TintAtLightness,
 } from "../../optics/tints/equal-lightness.ts";
 import { ladderModel, predictedTint, type LadderModel } from "../../optics/tints/ladder.ts";
+import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 import { tintRuling, type JudgedTint } from "../../optics/tints/tint-statement.ts";
 import { isKnown } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
@@ -20,13 +21,7 @@ import { dayLab } from "../notations/reading-figures.ts";
 import type { AtLightness, EqualLightness, TintSection, TintStep } from "../sheet.ts";
 import { strengthParts } from "./strength-parts.ts";
 import { weighedPaint, type WeighedPaint } from "./paint-conversion.ts";
-import {
-  axisUncertainty,
-  measuredStep,
-  PREDICTED,
-  predictedSteps,
-  TOLD_FROM_MASSTONE,
-} from "./tint-steps.ts";
+import { measuredStep, PREDICTED, predictedSteps, TOLD_FROM_MASSTONE } from "./tint-steps.ts";
 
 const INTERPOLATED: Origin = {
   standing: "derived",
@@ -129,7 +124,7 @@ function atEqualLightness(
 
 function atLightness(tint: TintAtLightness, ladder: LadderModel | undefined): AtLightness {
   const origin = tint.basis === "predicted" ? PREDICTED : INTERPOLATED;
-  const { a, b } = axisUncertainty(tint.uncertainty.p68);
+  const { a, b } = axisUncertainty(tint.uncertainty.p68, tint);
   return {
     a: notationFigure(tint.a, "1", origin, a),
     b: notationFigure(tint.b, "1", origin, b),

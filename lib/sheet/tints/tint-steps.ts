@@ -4,6 +4,7 @@ import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import type { ColourFit } from "../../optics/fit/colour-fit.ts";
 import { ladderSteps, type LadderModel, type PredictedTint } from "../../optics/tints/ladder.ts";
 import { weighingShift } from "../../optics/tints/weighing-shift.ts";
+import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { SpectrumReading, TintReading } from "../../records/records.ts";
 import { opticsReading, tintId } from "./drawdown-set.ts";
@@ -85,7 +86,7 @@ export function predictedSteps(ladder: LadderModel): TintStep[] {
 
 function predictedStep(tint: PredictedTint, fit: ColourFit): TintStep {
   const notations = readingNotations(tint.spectrum);
-  const u = axisUncertainty(tint.uncertainty.p68);
+  const u = axisUncertainty(tint.uncertainty.p68, tint.lab);
   const munsell = munsellOfLab(notations.lab["C/2"], u);
   return {
     massRatio: ratioText(tint.massRatio),
@@ -97,12 +98,6 @@ function predictedStep(tint: PredictedTint, fit: ColourFit): TintStep {
     ...screenFigures(notations.screen, PREDICTED),
     uncertainty: tint.uncertainty.p68,
   };
-}
-
-/** A Delta-E00 shared out evenly among L*, a*, b*. */
-export function axisUncertainty(deltaE00: number): { L: number; a: number; b: number } {
-  const each = deltaE00 / Math.sqrt(3);
-  return { L: each, a: each, b: each };
 }
 
 /** 0.05 as "1:20", 2 as "2:1". */

@@ -51,11 +51,13 @@ export const DRAWDOWN_RULINGS = {
   "surface-stated": (v) =>
     `Surface taken off by the constants recorded with the readings (${constants(v)}).`,
   "surface-by-leave-one-out": (v) =>
-    `Surface taken off as an oil film's (${constants(v)}): by these constants let-downs that are left out are predicted better than by none.`,
+    `Surface taken off as an oil film's (${constants(v)}): by these constants let-downs that are left out, of all colours read alike, are predicted better than by none.`,
   "surface-by-default": (v) =>
-    `Surface taken off as an oil film's (${constants(v)}), as is usual for the geometry; no let-down could be left out to try others.`,
+    `Surface taken off as an oil film's (${constants(v)}), as is usual for the geometry.`,
+  "surface-under-darkest": (v) =>
+    `Surface taken off as an oil film's, its share of outer light kept under the darkest reading of the workshop (${constants(v)}).`,
   "no-surface-by-leave-one-out": (v) =>
-    `No surface taken off (${constants(v)}): so let-downs that are left out are predicted better than with an oil film's constants.`,
+    `No surface taken off (${constants(v)}): so let-downs that are left out, of all colours read alike, are predicted better than with an oil film's constants.`,
   "no-surface-by-default": (v) =>
     `No surface taken off (${constants(v)}), as is usual with gloss excluded; no let-down could be left out to try others.`,
   "fit-has-none-to-spare": () =>

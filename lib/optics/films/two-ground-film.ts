@@ -1,0 +1,132 @@
+/** What a film over both halves of a chart tells of its paint, whatever its thickness. */
+import { readingNoise } from "../fit/reading-noise.ts";
+import type { Measurement, SurfaceConstants } from "../fit/measurement.ts";
+import { masstoneReflectance } from "../kubelka-munk.ts";
+import { internalReflectances } from "../surface/measurement-in-geometry.ts";
+import { keptReflectance } from "../tints/tint-reading.ts";
+import { scatteringPower, twoGroundRatio } from "./film.ts";
+
+/** A film over both halves of a chart, with the bare halves; one grid. */
+export interface TwoGroundFilm {
+  readonly overBlack: Measurement;
+  readonly overWhite: Measurement;
+  readonly black: Measurement;
+  readonly white: Measurement;
+  /** Of the dried film [um], where it is known. */
+  readonly filmUm?: number;
+}
+
+/** By wavelength, shape (count) each; NaN where the film tells nothing. */
+export interface FilmOptics {
+  /** Internal R-infinity [1] and its standard uncertainty. */
+  readonly masstone: Float64Array;
+  readonly masstoneSigma: Float64Array;
+  /** ln of S X, and its standard uncertainty. */
+  readonly logPower: Float64Array;
+  readonly powerSigma: Float64Array;
+}
+
+interface Point {
+  readonly rho: number;
+  readonly logPower: number;
+}
+
+/**
+ * R-infinity and scattering power S X of a film from its readings over black and white.
+ *
+ *     K/S from both grounds, S X = (1/b)(arcoth((a - Rb)/b) - arcoth((a - gb)/b))
+ *
+ * Uncertainties are those that the noise of each reading moves, in quadrature.
+ *
+ * @returns by wavelength; NaN where the film hides to within noise, or no film gives such readings.
+ * @source kubelka-1948
+ */
+export function filmOptics(film: TwoGroundFilm, surface: SurfaceConstants): FilmOptics {
+  const grounds = [film.black, film.white].map(
+    (ground) => internalReflectances(ground, surface).values,
+  );
+  const count = film.overWhite.spectrum.grid.count;
+  const points = (black: readonly number[], white: readonly number[]): (Point | undefined)[] => {
+    const [Rb, Rw] = [
+      internalOfFilm(film.overBlack, black, surface),
+      internalOfFilm(film.overWhite, white, surface),
+    ];
+    return Array.from({ length: count }, (_, i) =>
+      point(Rb[i] ?? NaN, Rw[i] ?? NaN, grounds[0]?.[i] ?? NaN, grounds[1]?.[i] ?? NaN),
+    );
+  };
+  const [black, white] = [film.overBlack.spectrum.values, film.overWhite.spectrum.values];
+  const blackNoise = readingNoise(film.overBlack);
+  const bare = [film.black.spectrum.values, film.white.spectrum.values];
+  const blackError = black.map((value, i) =>
+    Math.hypot(
+      ERRORS.apart * (blackNoise[i] ?? NaN),
+      ERRORS.pinholes * (value - (bare[0]?.[i] ?? NaN)),
+    ),
+  );
+  const whiteError = white.map((value, i) =>
+    Math.hypot(
+      ERRORS.apart * (blackNoise[i] ?? NaN),
+      ERRORS.pinholes * (value - (bare[1]?.[i] ?? NaN)),
+      ERRORS.thickness * Math.max(value - (black[i] ?? NaN), 0),
+    ),
+  );
+  const noisy = black.map((value, i) => value + (blackError[i] ?? NaN));
+  const thinner = white.map((value, i) => value + (whiteError[i] ?? NaN));
+  const lifted = (values: readonly number[]): number[] =>
+    values.map((value) => value + ERRORS.surface);
+  const at = points(black, white);
+  const moved = [
+    points(noisy, white),
+    points(black, thinner),
+    points(lifted(black), lifted(white)),
+  ];
+  const optics = { ...emptyOptics(count) };
+  for (const [i, own] of at.entries()) {
+    const others = moved.map((one) => one[i]);
+    const parted = (white[i] ?? NaN) - (black[i] ?? NaN);
+    const error = Math.hypot(blackError[i] ?? NaN, whiteError[i] ?? NaN);
+    if (!(parted > PARTED_MIN * error)) continue;
+    if (own === undefined || !others.every((other) => other !== undefined)) continue;
+    optics.masstone[i] = own.rho;
+    optics.masstoneSigma[i] = Math.hypot(...others.map((other) => other.rho - own.rho));
+    optics.logPower[i] = own.logPower;
+    optics.powerSigma[i] = Math.hypot(...others.map((other) => other.logPower - own.logPower));
+  }
+  return optics;
+}
+
+/**
+ * What a film's readings are wrong by, each an estimate: the share of a reading's noise by which two
+ * readings of one sitting differ; the share of a ground that shows through pinholes; the share of the light
+ * let through by which the two halves differ in thickness; what is not known of the surface [1], which
+ * decides in the dark.
+ * @source optics-practice
+ */
+const ERRORS = { apart: 0.3, pinholes: 0.01, thickness: 0.1, surface: 0.005 } as const;
+/** Error of their difference beyond which two films are told apart. */
+const PARTED_MIN = 3;
+
+function emptyOptics(count: number): FilmOptics {
+  const empty = (): Float64Array => new Float64Array(count).fill(NaN);
+  return { masstone: empty(), masstoneSigma: empty(), logPower: empty(), powerSigma: empty() };
+}
+
+function internalOfFilm(
+  reading: Measurement,
+  values: readonly number[],
+  surface: SurfaceConstants,
+): readonly number[] {
+  const spectrum = { grid: reading.spectrum.grid, values };
+  return internalReflectances({ ...reading, spectrum }, surface).values;
+}
+
+function point(Rb: number, Rw: number, gb: number, gw: number): Point | undefined {
+  if (!(Rw > Rb && gw > gb)) return undefined;
+  const ratio = twoGroundRatio(Rb, Rw, gb, gw);
+  if (ratio === undefined) return undefined;
+  const rho = keptReflectance(masstoneReflectance(ratio));
+  const isBetween = (gb < Rb && Rb < rho) || (rho < Rb && Rb < gb);
+  if (!isBetween) return undefined;
+  return { rho, logPower: Math.log(scatteringPower(Rb, rho, gb)) };
+}

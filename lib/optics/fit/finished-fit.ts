@@ -1,0 +1,131 @@
+/** A fit made of a tried surface: suspects left out, verdicts on every drawdown. */
+import { deltaE00 } from "../../colorimetry/difference.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import type { SurfaceChoice } from "../surface/workshop-surface.ts";
+import { shares } from "../tints/tint-reading.ts";
+import type { ColourFit, DrawdownVerdict, FittedWhite } from "./colour-fit.ts";
+import type { UsableDrawdowns } from "./drawdown.ts";
+import { plainLab, setFit, type ReadySet, type SetFit } from "./fitted-drawdown-set.ts";
+import { scatteringAlone } from "./film-scattering.ts";
+import { leftOutFits, leftOutTints, type LeftOutFit } from "./leave-one-out.ts";
+import { suspects } from "./outlier-drawdown.ts";
+import { scatteringRuling } from "./scattering-statement.ts";
+import type { SurfaceTrial } from "./surface-trial.ts";
+
+export function finishedFit(
+  usable: UsableDrawdowns,
+  chosen: SurfaceTrial,
+  surface: SurfaceChoice,
+  leftOut: readonly Statement[],
+): ColourFit {
+  const { set } = chosen;
+  const held = leftOutTints(set, chosen.leftOut);
+  const found = new Map(
+    set.whites.flatMap(({ slug }) => [...suspects(held.filter(({ white }) => white === slug))]),
+  );
+  const isUsed = (id: string): boolean => found.get(id)?.rule !== "suspect-drawdown";
+  const used = set.tints.filter(({ tint }) => isUsed(tint.id));
+  const fit = setFit(set, used);
+  const verdicts = used.length === set.tints.length ? chosen.leftOut : leftOutFits(set, used);
+  return {
+    kind: "fit",
+    grid: set.grid,
+    geometry: usable.masstone.geometry,
+    surface,
+    masstone: {
+      measured: set.masstone.measured,
+      lab: set.masstone.lab,
+      internal: [...fit.solution.masstone],
+      ...(set.masstoneContrast === undefined ? {} : { filmContrast: set.masstoneContrast }),
+    },
+    whites: fittedWhites(set, fit, found),
+    drawdowns: drawdownVerdicts(set, fit, verdicts, found),
+    scattering: scatteringRuling(usable.masstone, fit.solution),
+    chiSquare: fit.solution.chiSquare,
+    remarks: chosen.remarks,
+    leftOut,
+  };
+}
+
+function fittedWhites(
+  set: ReadySet,
+  { solution, models }: SetFit,
+  found: ReadonlyMap<string, Statement>,
+): FittedWhite[] {
+  const inflation = Math.max(1, solution.chiSquare);
+  const fitted = set.whites.filter(({ slug }) => models.has(slug));
+  return fitted.flatMap((white, j): FittedWhite[] => {
+    const own = solution.whites[j];
+    const tints = set.tints.filter(({ tint }) => tint.white === white.slug);
+    const ratioKind = tints[0]?.tint.ratioKind;
+    if (own === undefined || ratioKind === undefined) return [];
+    const S = Array.from(own.extinction, (E, i) => E * shares(solution.masstone[i] ?? NaN).s);
+    const SUncertainty = Array.from(own.varianceS, (variance) => Math.sqrt(variance * inflation));
+    return [
+      {
+        slug: white.slug,
+        ratioKind,
+        measured: white.measured,
+        whiteRatio: [...white.ratio],
+        lab: white.lab,
+        S,
+        SUncertainty,
+        SAlone: scatteringAlone(set.grid, S, SUncertainty, white.scattering),
+        K: Array.from(own.extinction, (E, i) => E * shares(solution.masstone[i] ?? NaN).k),
+        KUncertainty: Array.from(own.varianceK, (variance) => Math.sqrt(variance * inflation)),
+        SUpper: S.map((value, i) => value * Math.exp(2 * (SUncertainty[i] ?? NaN))),
+        steps: tints.map(({ tint, measured, lab }) => {
+          const suspect = found.get(tint.id);
+          return {
+            tint: tint.id,
+            massRatio: tint.massRatio,
+            measured,
+            lab,
+            ...(suspect === undefined ? {} : { suspect }),
+          };
+        }),
+      },
+    ];
+  });
+}
+
+function drawdownVerdicts(
+  set: ReadySet,
+  { models }: SetFit,
+  leftOut: readonly LeftOutFit[],
+  found: ReadonlyMap<string, Statement>,
+): DrawdownVerdict[] {
+  const anyModel = [...models.values()][0];
+  const masstone: DrawdownVerdict[] =
+    anyModel === undefined
+      ? []
+      : [
+          {
+            drawdown: "masstone",
+            residualDeltaE00: deltaE00(set.masstone.lab, plainLab(set, anyModel, Infinity)),
+            leaveOneOutDeltaE00: { rule: "fit-needs-masstone", values: {} },
+          },
+        ];
+  const tints = set.tints.flatMap(({ tint, lab }): DrawdownVerdict[] => {
+    const model = models.get(tint.white);
+    if (model === undefined) return [];
+    const suspect = found.get(tint.id);
+    const isUsed = suspect?.rule !== "suspect-drawdown";
+    const residual = deltaE00(lab, plainLab(set, model, tint.massRatio));
+    const own = leftOut.find(({ left }) => left.tint.id === tint.id)?.deltaE00;
+    return [
+      {
+        drawdown: tint.id,
+        white: tint.white,
+        massRatio: tint.massRatio,
+        residualDeltaE00: residual,
+        // A suspect is left out of the fit already: its residual is its leave-one-out figure.
+        leaveOneOutDeltaE00: isUsed
+          ? (own ?? { rule: "only-let-down-in-its-white", values: { white: tint.white } })
+          : residual,
+        ...(suspect === undefined ? {} : { suspect }),
+      },
+    ];
+  });
+  return [...masstone, ...tints];
+}

@@ -1,0 +1,67 @@
+/** A drawdown as it would read if it hid its ground: by its own film over black and white. */
+import { tristimulus } from "../../colorimetry/tristimulus.ts";
+import { surfaceForm } from "../surface/surface.ts";
+import { readingOf } from "../tints/tint-reading.ts";
+import type { FilmOptics, TwoGroundFilm } from "../films/two-ground-film.ts";
+import type { Measurement, SurfaceConstants } from "./measurement.ts";
+import { readingNoise } from "./reading-noise.ts";
+
+/** A reading that stands for R-infinity, with its noise; shape (count) each. */
+export interface HidingReading {
+  readonly measured: readonly number[];
+  readonly sigma: readonly number[];
+  /** Y over black by Y over white of the film that the reading is, where it does not hide. */
+  readonly filmContrast?: number;
+}
+
+/** Contrast ratio under which a film lets its ground through. */
+const HIDES = 0.98;
+
+/**
+ * The reading itself where its drawdown hides; R-infinity from both grounds, in the
+ * reading's own geometry, where the reading is that of a film that does not.
+ *
+ * @param film of the same paint; what its readings over white show decides whether the reading is of such a film.
+ * @source kubelka-1948
+ */
+export function hidingReading(
+  reading: Measurement,
+  film: TwoGroundFilm | undefined,
+  optics: FilmOptics | undefined,
+  surface: SurfaceConstants,
+): HidingReading {
+  const own = { measured: reading.spectrum.values, sigma: readingNoise(reading) };
+  if (film === undefined || optics === undefined) return own;
+  const filmContrast = luminance(film.overBlack) / luminance(film.overWhite);
+  if (!(filmContrast < HIDES)) return own;
+  const form = surfaceForm(reading.geometry, surface);
+  const overWhiteNoise = readingNoise(film.overWhite);
+  const shown = Array.from({ length: own.measured.length }, (_, i) => {
+    const rho = optics.masstone[i] ?? NaN;
+    const [black, white] = [film.overBlack.spectrum.values[i], film.overWhite.spectrum.values[i]];
+    const parted = (white ?? NaN) - (black ?? NaN) > (overWhiteNoise[i] ?? NaN);
+    return parted && rho === rho ? readingOf(form, rho) : undefined;
+  });
+  let [fromFilm, fromMasstone] = [0, 0];
+  for (const [i, value] of shown.entries()) {
+    if (value === undefined) continue;
+    const measured = own.measured[i] ?? NaN;
+    fromFilm += Math.abs(measured - (film.overWhite.spectrum.values[i] ?? NaN));
+    fromMasstone += Math.abs(measured - value);
+  }
+  if (!(fromFilm < fromMasstone)) return own;
+  return {
+    measured: own.measured.map((value, i) => shown[i] ?? value),
+    sigma: own.sigma.map((noise, i) => {
+      if (shown[i] === undefined) return noise;
+      const rho = optics.masstone[i] ?? NaN;
+      const slope = form.gain / (1 - form.k2 * rho) ** 2;
+      return Math.hypot(noise, slope * (optics.masstoneSigma[i] ?? NaN));
+    }),
+    filmContrast,
+  };
+}
+
+function luminance({ spectrum }: Measurement): number {
+  return tristimulus(spectrum, "D65/10").Y;
+}

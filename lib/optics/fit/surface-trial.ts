@@ -1,0 +1,78 @@
+/** One surface tried on a set: how well it predicts left-out let-downs, or why it can't be taken off. */
+import { wavelengthNm } from "../../quantities/spectrum.ts";
+import type { Statement } from "../../quantities/statement.ts";
+import { surfaceForm } from "../surface/surface.ts";
+import type { UsableDrawdowns } from "./drawdown.ts";
+import { readySet, type ReadySet } from "./fitted-drawdown-set.ts";
+import { leftOutFits, type LeftOutFit } from "./leave-one-out.ts";
+import type { Measurement, SurfaceConstants } from "./measurement.ts";
+
+/** Share of wavelengths at which a masstone may read no more than the surface before the set is refused. */
+const HIDDEN_SHARE_MAX = 0.5;
+
+export interface SurfaceTrial {
+  readonly kind: "tried";
+  readonly set: ReadySet;
+  readonly leftOut: readonly LeftOutFit[];
+  readonly remarks: readonly Statement[];
+}
+
+export interface SurfaceRefusal {
+  readonly kind: "refused";
+  readonly reason: Statement;
+}
+
+export function surfaceTrial(
+  usable: UsableDrawdowns,
+  surface: SurfaceConstants,
+): SurfaceTrial | SurfaceRefusal {
+  const { refusal, remarks } = belowSurface(usable, surface);
+  if (refusal !== undefined) return { kind: "refused", reason: refusal };
+  const set = readySet(usable, surface);
+  return { kind: "tried", set, leftOut: leftOutFits(set, set.tints), remarks };
+}
+
+/** Readings that the instrument can't tell from the surface over them. */
+function belowSurface(
+  { masstone, whites, tints }: UsableDrawdowns,
+  surface: SurfaceConstants,
+): { refusal?: Statement; remarks: readonly Statement[] } {
+  const below = (reading: Measurement): number[] => {
+    const { offset } = surfaceForm(reading.geometry, surface);
+    // Without gloss a black may read 0: that is its darkness, not the surface's.
+    return offset === 0
+      ? []
+      : reading.spectrum.values.flatMap((value, i) => (value <= offset ? [i] : []));
+  };
+  const refusal = (drawdown: string, reading: Measurement, at: readonly number[]): Statement => ({
+    rule: "reflectance-not-above-surface",
+    source: "saunderson-1942",
+    values: {
+      drawdown,
+      k1: surface.k1,
+      wavelengthNm: wavelengthNm(reading.spectrum.grid, at[0] ?? NaN),
+      reflectance: reading.spectrum.values[at[0] ?? NaN] ?? NaN,
+      wavelengths: at.length,
+    },
+  });
+  for (const [name, reading] of [
+    ...whites.map((white) => [white.slug, white.masstone] as const),
+    ...tints.map((tint) => [tint.id, tint.reading] as const),
+  ]) {
+    const at = below(reading);
+    if (at.length > 0) return { refusal: refusal(name, reading, at), remarks: [] };
+  }
+  const at = below(masstone);
+  if (at.length > HIDDEN_SHARE_MAX * masstone.spectrum.grid.count)
+    return { refusal: refusal("masstone", masstone, at), remarks: [] };
+  if (at.length === 0) return { remarks: [] };
+  return {
+    remarks: [
+      {
+        rule: "masstone-not-told-from-surface",
+        values: { k1: surface.k1, wavelengths: at.length },
+        source: "saunderson-1942",
+      },
+    ],
+  };
+}

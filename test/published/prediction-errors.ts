@@ -1,0 +1,153 @@
+/** How far predictions lie from the measured oil paints: each let-down left out, and mixtures with black. */
+import { deltaE00 } from "../../lib/colorimetry/difference.ts";
+import type { Lab } from "../../lib/colorimetry/viewing.ts";
+import { fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
+import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
+import type { DrawdownSet, Tint } from "../../lib/optics/fit/drawdown.ts";
+import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
+import type { PredictionUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
+import { mixedTint, mixture } from "../../lib/optics/mixtures/mixture.ts";
+import { ladderModel, predictedTint } from "../../lib/optics/tints/ladder.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
+import { MEASURED_PAINTS, measuredPaint, type MeasuredPaint } from "./measured-paints.ts";
+
+const WHITE = "zinc white";
+const BLACK = "bone black";
+
+/** Masstone and let-downs in zinc white by id; of bone black, 07F stands for the masstone. */
+const LADDERS: readonly (readonly [string, ...string[]])[] = [
+  ["01A", "01B", "01C"],
+  ["02A", "02B", "02C"],
+  ["03A", "03B", "03C"],
+  ["04A", "04B", "04C", "04F"],
+  ["05A", "05B", "05C"],
+  ["06A", "06B", "06C"],
+  ["07F", "07C", "07D", "07E"],
+  ["09A", "09B", "09C"],
+  ["10A", "10B", "10C"],
+  ["11A", "11B", "11C"],
+  ["12A", "12B", "12C"],
+  ["13A", "13B", "13C", "13F", "13G"],
+  ["14A", "14B", "14C"],
+  ["15A", "15B", "15C"],
+];
+/** Three eosin lakes and emerald green: their masstone is a film. */
+const NOT_HIDING = /^(?:01|02|03|10)/;
+
+export interface PredictionError {
+  readonly id: string;
+  readonly hides: boolean;
+  readonly deltaE00: number;
+  readonly uncertainty: PredictionUncertainty;
+}
+
+/** Every let-down predicted without it, against its reading over white. */
+export function leftOutErrors(): PredictionError[] {
+  return LADDERS.flatMap((ids) =>
+    tintsOf(ids).map((left): PredictionError => {
+      const fit = fitsOf(ids, left.id).get("judged");
+      const predicted = predictedTint(ladderModel(fitted(fit), WHITE), left.massRatio);
+      return {
+        id: left.id,
+        hides: !NOT_HIDING.test(left.id),
+        deltaE00: deltaE00(labOfPaint(left.id), predicted.lab),
+        uncertainty: predicted.uncertainty,
+      };
+    }),
+  );
+}
+
+/** Every mixture of a colour with bone black and no white, from the two colours' let-downs. */
+export function blackMixtureErrors(): PredictionError[] {
+  const fits = fittedColours(
+    new Map(LADDERS.map((ids) => [ids[0].slice(0, 2), setOf(ids, false)] as const)),
+  );
+  const mixed = [...MEASURED_PAINTS.values()].filter(
+    ({ id, parts }) =>
+      parts.size === 2 && parts.has(BLACK) && !parts.has(WHITE) && fits.has(id.slice(0, 2)),
+  );
+  return mixed.map(({ id, parts }): PredictionError => {
+    const black = parts.get(BLACK) ?? NaN;
+    const made = mixture([
+      { ladder: ladderModel(fitted(fits.get(id.slice(0, 2))), WHITE), parts: 1 - black },
+      { ladder: ladderModel(fitted(fits.get("07")), WHITE), parts: black },
+    ]);
+    if (isStatement(made)) throw new Error(`No mixture ${id}: ${made.rule}`);
+    const { lab, uncertainty } = mixedTint(made, Infinity);
+    return { id, hides: true, deltaE00: deltaE00(labOfPaint(id), lab), uncertainty };
+  });
+}
+
+/** Value that a share of a list does not pass, straight between its neighbours. */
+export function quantile(values: readonly number[], share: number): number {
+  const sorted = values.toSorted((one, other) => one - other);
+  const at = (sorted.length - 1) * share;
+  const low = sorted[Math.floor(at)] ?? NaN;
+  return low + (at - Math.floor(at)) * ((sorted[Math.ceil(at)] ?? NaN) - low);
+}
+
+/** How many lie within what is printed. */
+export function covered(
+  errors: readonly PredictionError[],
+  printed: keyof PredictionUncertainty,
+): number {
+  return errors.filter(({ deltaE00, uncertainty }) => deltaE00 <= uncertainty[printed]).length;
+}
+
+function fitsOf(ids: readonly [string, ...string[]], left: string): ReturnType<typeof allFits> {
+  const set = setOf(ids);
+  return allFits({ ...set, tints: set.tints.filter(({ id }) => id !== left) });
+}
+
+/** The judged colour among the readings of all others, which the workshop's surface goes by. */
+function allFits(judged: DrawdownSet) {
+  const others = [...MEASURED_PAINTS.values()].map(({ id, overWhite }): [string, DrawdownSet] => [
+    id,
+    { masstone: overWhite, whites: [], tints: [] },
+  ]);
+  return fittedColours(new Map<string, DrawdownSet>([["judged", judged], ...others]));
+}
+
+function fitted(
+  fit: ReturnType<typeof fittedColours> extends Map<unknown, infer F> ? F | undefined : never,
+): ColourFit {
+  if (fit?.kind !== "fit") throw new Error(`No fit: ${JSON.stringify(fit)}`);
+  return fit;
+}
+
+function setOf(ids: readonly [string, ...string[]], byMasstone = true): DrawdownSet {
+  const masstone = measuredPaint(ids[0]);
+  const white = measuredPaint("07A");
+  return {
+    masstone: masstone.overWhite,
+    film: filmOf(masstone),
+    whites: [{ slug: WHITE, masstone: white.overWhite, film: filmOf(white) }],
+    tints: tintsOf(ids, byMasstone),
+  };
+}
+
+function tintsOf([masstone, ...ids]: readonly [string, ...string[]], byMasstone = true): Tint[] {
+  // 07F holds white: a let-down of it is so much of 07F and so much white beside it.
+  const pure = byMasstone ? 1 - (measuredPaint(masstone).parts.get(WHITE) ?? 0) : 1;
+  return ids.map((id) => {
+    const paint = measuredPaint(id);
+    const white = 1 - (1 - (paint.parts.get(WHITE) ?? NaN)) / pure;
+    return {
+      id,
+      white: WHITE,
+      massRatio: (1 - white) / white,
+      ratioKind: "paint",
+      reading: paint.overWhite,
+      film: filmOf(paint),
+    };
+  });
+}
+
+function filmOf({ overBlack, overWhite, chartBlack, chartWhite }: MeasuredPaint) {
+  return { overBlack, overWhite, black: chartBlack, white: chartWhite };
+}
+
+function labOfPaint(id: string): Lab {
+  const { spectrum } = measuredPaint(id).overWhite;
+  return labOf(spectrum.grid, spectrum.values);
+}
