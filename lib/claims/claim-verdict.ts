@@ -1,5 +1,4 @@
-import { isKnown, type Amount, type Known } from "../quantities/figure.ts";
-import { weakestRoot } from "../quantities/derived-figure.ts";
+import { isKnown, weakestRoot, type Amount, type Known } from "../quantities/figure.ts";
 import type { ClaimRecord } from "../records/schema/answer.ts";
 import type { Family } from "../records/schema/terms.ts";
 import { comparisonFault, quantityOf, rankFault, type Compared } from "./comparison.ts";

@@ -1,7 +1,7 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { FIGURE_TABLE } from "../sheet/figure-table.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { figureEntries, type FigureEntry } from "../sheet/publish-sheet.ts";
+import { figureEntries, type FigureEntry } from "../sheet/figure-entries.ts";
 
 /** A figure of one colour of the range. */
 export interface RangeFigure {

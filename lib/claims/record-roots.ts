@@ -1,54 +1,59 @@
-import { isKnown } from "../quantities/figure.ts";
+import { inputsOf, isFigure, isKnown, type Figure, type RecordRoot } from "../quantities/figure.ts";
 import type { Records } from "../records/records.ts";
-import type { ColourRecord } from "../records/schema/colour.ts";
+import { figureEntries } from "../sheet/figure-entries.ts";
+import { sectionInputs } from "../sheet/record-inputs.ts";
+import type { Sheet } from "../sheet/sheet.ts";
 import { pathParts, type FigureIndex } from "./figure-index.ts";
-import { sectionRoots } from "./section-roots.ts";
 
-export type RootKind = "colour" | "pigment" | "vehicle" | "reading" | "source" | "workshop";
-
-/** A record that figures are worked out of; of a colour's own record, by its key. */
-export interface RecordRoot {
-  readonly kind: RootKind;
-  readonly slug: string;
-  readonly field?: keyof ColourRecord;
-}
+export type { RecordRoot, RootKind } from "../quantities/figure.ts";
 
 /** The records that figures and plain facts of the sheets rest on, down to readings and sources. */
 export type RootsOf = (path: string) => readonly RecordRoot[];
 
+type Roots = ReadonlyMap<string, RecordRoot>;
+
 /**
- * What a path rests on: by the inputs that its evidence names, and, where a figure is a root
- * or a fit, by the section that it stands in. One look-up serves a whole range, and remembers.
+ * What a path rests on: a figure on what it was made from, down to the records; a plain fact
+ * on what the figures of its section rest on, and its section itself. One look-up serves a
+ * whole range, and remembers.
  */
 export function recordRoots(index: FigureIndex, records: Records): RootsOf {
-  const known = new Map<string, ReadonlyMap<string, RecordRoot>>();
-  return (path) => [...visit(path).values()];
+  const ofFigures = new Map<Figure, Roots>();
+  return (path) => {
+    const { colour: slug, figure: place } = pathParts(path);
+    const sheet = index.sheet(slug);
+    if (sheet === undefined || !records.colours.has(slug)) return [];
+    const at = index.figure(path);
+    const found = "leaf" in at ? rootsOfFigure(at.leaf.figure) : rootsOfFact(sheet, place);
+    return found.size === 0 ? [{ kind: "colour", slug }] : [...found.values()];
+  };
 
-  function visit(path: string): ReadonlyMap<string, RecordRoot> {
-    const before = known.get(path);
+  function rootsOfFigure(figure: Figure): Roots {
+    const before = ofFigures.get(figure);
     if (before !== undefined) return before;
     const found = new Map<string, RecordRoot>();
-    known.set(path, found);
-    const { colour: slug, figure } = pathParts(path);
-    const colour = records.colours.get(slug);
-    if (colour === undefined) return found;
-    const add = (roots: Iterable<RecordRoot>): void => {
-      for (const root of roots) found.set(`${root.kind}/${root.slug}/${root.field ?? ""}`, root);
-    };
-    add(sectionRoots(figure, colour, records, index.sheet(slug)));
-    const at = index.figure(path);
-    if ("leaf" in at && isKnown(at.leaf.figure)) {
-      const { source, inputs } = at.leaf.figure;
-      if (source !== undefined) add([{ kind: "source", slug: source }]);
-      for (const input of inputs) add(visit(inputPath(slug, input)).values());
-    }
+    ofFigures.set(figure, found);
+    if (isKnown(figure) && figure.source !== undefined)
+      add(found, [{ kind: "source", slug: figure.source }]);
+    for (const input of inputsOf(figure))
+      add(found, isFigure(input) ? rootsOfFigure(input).values() : [input]);
+    return found;
+  }
+
+  /** Of a section itself, such as how many pigments there are, only what it was said to be made from. */
+  function rootsOfFact(sheet: Sheet, place: string): Roots {
+    const found = new Map<string, RecordRoot>();
+    const [name = "", ...within] = place.split(".");
+    const section = (sheet as Readonly<Record<string, unknown>>)[name];
+    if (typeof section !== "object" || section === null) return found;
+    add(found, sectionInputs(section));
+    if (within.length === 0 && found.size > 0) return found;
+    for (const { figure } of figureEntries({ [name]: section }))
+      add(found, rootsOfFigure(figure).values());
     return found;
   }
 }
 
-/** An input of the own sheet, or another's: `colours.titanium-white.oil.oilIndexGPer100g`, with the section or without. */
-function inputPath(slug: string, input: string): string {
-  const [folder, other, ...rest] = input.split(".");
-  if (folder !== "colours" || other === undefined) return `${slug}.${input}`;
-  return rest[0] === "oil" ? `${other}.${rest.join(".")}` : `${other}.oil.${rest.join(".")}`;
+function add(found: Map<string, RecordRoot>, roots: Iterable<RecordRoot>): void {
+  for (const root of roots) found.set(`${root.kind}/${root.slug}/${root.field ?? ""}`, root);
 }

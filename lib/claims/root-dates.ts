@@ -27,7 +27,10 @@ function rootDate(
   if (kind !== "colour") return undefined;
   const record = colours.get(slug)?.record;
   // A part of the record without a date of its own is as old as the record.
-  return field === undefined ? record?.date : (newestDate(record?.[field]) ?? record?.date);
+  return field === undefined
+    ? record?.date
+    : (newestDate((record as Readonly<Record<string, unknown>> | undefined)?.[field]) ??
+        record?.date);
 }
 
 function newestDate(value: unknown): string | undefined {

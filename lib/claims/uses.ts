@@ -2,7 +2,7 @@ import type { Records } from "../records/records.ts";
 import { readingStem } from "../records/readings/reading-stem.ts";
 import { isOffered } from "../sheet/handling/offer-section.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { figureEntries } from "../sheet/publish-sheet.ts";
+import { figureEntries } from "../sheet/figure-entries.ts";
 import { pathParts } from "./figure-index.ts";
 import type { HeldAnswer } from "./held-claims.ts";
 import type { RootKind, RootsOf } from "./record-roots.ts";

@@ -7,7 +7,8 @@ import type {
   SourceEntryView,
   TableView,
 } from "../present/views.ts";
-import { figureEntries } from "../sheet/publish-sheet.ts";
+import { figureEntries } from "../sheet/figure-entries.ts";
+import { inputPaths } from "../sheet/figure-places.ts";
 import { coefficientPictures, fitLists } from "./fit-view.ts";
 import { sourceEntry } from "./source-entry.ts";
 import { emptySection, type SheetPage } from "./section-views.ts";
@@ -48,7 +49,7 @@ export function evidenceSection(page: SheetPage): EvidenceSectionView {
                   { text: figureText(row, figure, words) },
                   { text: "", standing: standingView(figure, words) },
                   { text: figure.method },
-                  { text: inputsText(figure.inputs) },
+                  { text: inputsText(inputPaths(figure, sheet.slug)) },
                 ],
               ]
             : [],

@@ -35,7 +35,7 @@ function pigmentFigure(
 ): Figure<Quantity> {
   const [field, unit, table] = FIGURES.find(([name]) => name === wanted) ?? FIGURES[0];
   return orHandbook(
-    recordedFigure(record[field], unit, `pigments.${slug}.${field}`),
+    recordedFigure(record[field], { unit, wanting: `pigments.${slug}.${field}`, inputs: [] }),
     knowledge.pigment(record.colourIndexName)[table],
     record.colourIndexName,
     unit,

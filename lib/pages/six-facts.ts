@@ -1,4 +1,4 @@
-import { isKnown, type Figure, type StandingKind } from "../quantities/figure.ts";
+import { inputsOf, isKnown, type Figure, type StandingKind } from "../quantities/figure.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { figureText, valueText } from "../present/figure-text.ts";
@@ -86,14 +86,13 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): Fac
 
 function hides(worded: SheetTexts, context: PageContext): FactView {
   const {
-    optics: { opacityClass },
+    optics: { opacityClass, contrastRatio, scatteringPower },
   } = worded.sheet;
   const { facts, hides: wordings, detail } = context.words.pages.sheetPage;
   const film = text(worded, "optics.hidingFilmUm", context);
   const ratio = text(worded, "optics.contrastRatio", context);
   // A dark paint is classed by how much it scatters: its contrast ratio says nothing of that.
-  const isByContrast =
-    isKnown(opacityClass) && opacityClass.inputs.includes("optics.contrastRatio");
+  const isByContrast = isKnown(opacityClass) && inputsOf(opacityClass).includes(contrastRatio);
   return fact(
     {
       name: facts.hides,
@@ -102,7 +101,7 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
         ? (wordings[opacityClass.value] ?? upperFirst(opacityClass.value))
         : undefined,
       detail: !isByContrast
-        ? isKnown(opacityClass) && opacityClass.inputs.includes("optics.scatteringPower")
+        ? isKnown(opacityClass) && inputsOf(opacityClass).includes(scatteringPower)
           ? detail.byScatter
           : undefined
         : film !== undefined

@@ -1,5 +1,5 @@
 import type { Sheet } from "../sheet/sheet.ts";
-import type { FigureEntry } from "../sheet/publish-sheet.ts";
+import type { FigureEntry } from "../sheet/figure-entries.ts";
 import { inSentence } from "../words/en/pages.ts";
 import { UNLIKE } from "../words/en/answer-pages.ts";
 import type { Words } from "../words/words.ts";

@@ -10,11 +10,14 @@ import {
 } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 
+/** What of a figure is printed. */
+type Printed = Pick<Known<Amount>, "value" | "unit" | "uncertainty">;
+
 /** The ends of an estimate claim no more than this. */
 const ESTIMATE_DIGITS = 2;
 
 /** A figure's value as it reads, without its unit: rounded to what its row and its uncertainty bear. */
-export function valueText(row: FigureRow, figure: Known<Amount>, words: Words): string {
+export function valueText(row: FigureRow, figure: Printed, words: Words): string {
   const { value, uncertainty } = figure;
   if (typeof value === "string") return row.kind === "word" ? (words.terms[value] ?? value) : value;
   if (!isQuantity(value))
@@ -49,7 +52,7 @@ export function valueText(row: FigureRow, figure: Known<Amount>, words: Words): 
 }
 
 /** A figure with its unit: "63 g/100 g", "3–6 days". */
-export function figureText(row: FigureRow, figure: Known<Amount>, words: Words): string {
+export function figureText(row: FigureRow, figure: Printed, words: Words): string {
   const unit = unitText(figure.unit, words);
   const value = valueText(row, figure, words);
   return unit === "" ? value : `${value}\u00a0${unit}`;

@@ -1,5 +1,5 @@
 import { isKnown, type Amount, type Known } from "../quantities/figure.ts";
-import type { FigureEntry } from "../sheet/publish-sheet.ts";
+import type { FigureEntry } from "../sheet/figure-entries.ts";
 import { significantText } from "../words/number-text.ts";
 import { unitText, valueText } from "./figure-text.ts";
 import { standingView } from "./standing-view.ts";

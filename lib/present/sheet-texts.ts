@@ -1,10 +1,6 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import {
-  figureEntries,
-  publishedSheet,
-  type FigureEntry,
-  type PublishedSheet,
-} from "../sheet/publish-sheet.ts";
+import { figureEntries, type FigureEntry } from "../sheet/figure-entries.ts";
+import { publishedSheet, type PublishedSheet } from "../sheet/publish-sheet.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { figureText } from "./figure-text.ts";
 import { statementText } from "./statement-text.ts";

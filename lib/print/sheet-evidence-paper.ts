@@ -3,7 +3,7 @@ import { sourceName } from "../present/source-name.ts";
 import type { StandingKind } from "../quantities/figure.ts";
 import type { PrintedView } from "./sheet-paper.ts";
 import type { Words } from "../words/words.ts";
-import { figureEntries } from "../sheet/publish-sheet.ts";
+import { figureEntries } from "../sheet/figure-entries.ts";
 import type { Flow } from "./layout-tree.ts";
 import {
   GREY,

@@ -1,13 +1,14 @@
 import type { SourceKey } from "../sources/source.ts";
 import {
   isKnown,
+  knownFigure,
   notStated,
+  weakestRoot,
   type Amount,
   type Figure,
+  type Input,
   type Known,
   type NotStated,
-  type FigureRef,
-  type Standing,
 } from "./figure.ts";
 import { ends, isInterval, type Quantity } from "./interval.ts";
 
@@ -17,21 +18,12 @@ export interface Method {
   readonly unit: string;
   readonly standing?: "derived" | "estimated";
   readonly source?: SourceKey;
+  /** What went in beside the figures that are computed with: the readings of a fit. */
+  readonly beside?: readonly Input[];
 }
 
-export type Inputs = Readonly<Record<string, FigureRef<Quantity>>>;
+export type Inputs = Readonly<Record<string, Figure<Quantity>>>;
 export type Values<I extends Inputs> = { readonly [K in keyof I]: number };
-
-/** Weakest last: a chain is as good as its weakest root. */
-const FIRMNESS: readonly Standing[] = ["measured", "stated", "estimated"];
-
-/** The weakest root among standings; `measured` for none. */
-export function weakestRoot(roots: readonly Standing[]): Standing {
-  return roots.reduce<Standing>(
-    (weakest, root) => (FIRMNESS.indexOf(root) > FIRMNESS.indexOf(weakest) ? root : weakest),
-    "measured",
-  );
-}
 
 /**
  * The only way from figures to a figure: standing, inputs and absence follow
@@ -47,7 +39,7 @@ export function derivedFigure<I extends Inputs>(
   inputs: I,
   compute: (values: Values<I>) => number,
 ): Figure<Quantity> {
-  const known = knownInputs(inputs);
+  const known = knownInputs(method, inputs);
   if ("reason" in known) return known;
   const at = (quantities: readonly number[]): number =>
     compute(Object.fromEntries(known.names.map((name, i) => [name, quantities[i]])) as Values<I>);
@@ -58,68 +50,50 @@ export function derivedFigure<I extends Inputs>(
     ? [Math.min(...results), Math.max(...results)]
     : (results[0] ?? NaN);
   const uncertainty = isEstimate ? undefined : propagated(known.figures, at);
-  return outcome(method, inputs, known.figures, value, uncertainty);
+  return outcome(method, known.figures, value, uncertainty);
 }
 
 /**
  * A ruling on figures: a word of a closed set, chosen by a science from values
  * that may be ranges or words. Absence and standing follow as in {@link derivedFigure}.
  */
-export function classifiedFigure<W extends Amount, I extends Readonly<Record<string, FigureRef>>>(
+export function classifiedFigure<W extends Amount, I extends Readonly<Record<string, Figure>>>(
   method: Method,
   inputs: I,
-  choose: (values: { readonly [K in keyof I]: I[K] extends FigureRef<infer V> ? V : never }) => W,
+  choose: (values: { readonly [K in keyof I]: I[K] extends Figure<infer V> ? V : never }) => W,
 ): Figure<W> {
-  const known = knownInputs(inputs);
+  const known = knownInputs(method, inputs);
   if ("reason" in known) return known;
   const values = Object.fromEntries(known.names.map((name, i) => [name, known.figures[i]?.value]));
-  return outcome(method, inputs, known.figures, choose(values as Parameters<typeof choose>[0]));
+  return outcome(method, known.figures, choose(values as Parameters<typeof choose>[0]));
 }
 
 function outcome<V extends Amount>(
-  method: Method,
-  inputs: Readonly<Record<string, FigureRef>>,
+  { name, unit, source, standing = "derived", beside = [] }: Method,
   figures: readonly Known<Amount>[],
   value: V,
   uncertainty?: number,
 ): Known<V> {
-  const standing = method.standing ?? "derived";
-  return {
-    standing,
-    value,
-    unit: method.unit,
-    method: method.name,
-    inputs: Object.values(inputs).map((input) => input.path),
-    ...(method.source === undefined ? {} : { source: method.source }),
-    ...(uncertainty === undefined ? {} : { uncertainty }),
-    restsOn: weakestRoot([
-      ...figures.map((figure) => figure.restsOn),
-      ...(standing === "estimated" ? [standing] : []),
-    ]),
-  };
+  const restsOn = weakestRoot([
+    ...figures.map((figure) => figure.restsOn),
+    ...(standing === "estimated" ? [standing] : []),
+  ]);
+  const inputs = [...figures, ...beside];
+  return knownFigure(standing, value, { unit, method: name, source, uncertainty, inputs }, restsOn);
 }
 
 function knownInputs<V extends Amount>(
-  inputs: Readonly<Record<string, FigureRef<V>>>,
+  { beside = [] }: Method,
+  inputs: Readonly<Record<string, Figure<V>>>,
 ): NotStated | { readonly names: readonly string[]; readonly figures: readonly Known<V>[] } {
-  const names = Object.keys(inputs);
-  const figures: Known<V>[] = [];
-  const absent: FigureRef<V>[] = [];
-  for (const input of Object.values(inputs)) {
-    if (isKnown(input.figure)) figures.push(input.figure);
-    else absent.push(input);
-  }
-  if (absent.length === 0) return { names, figures };
+  const all = Object.values(inputs);
+  const figures = all.filter(isKnown);
+  if (figures.length === all.length) return { names: Object.keys(inputs), figures };
   // Two inputs may want the same, each for itself: it is said once.
-  const reasons = new Set(
-    absent.flatMap(({ figure }) => (isKnown(figure) ? [] : figure.reason.split("; "))),
-  );
-  const wanting = new Set(
-    absent.flatMap(({ path, figure }) =>
-      isKnown(figure) || figure.wanting.length === 0 ? [path] : figure.wanting,
-    ),
-  );
-  return notStated([...reasons].join("; "), [...wanting]);
+  const absent = all.flatMap((figure) => (isKnown(figure) ? [] : [figure]));
+  const reasons = new Set(absent.flatMap(({ reason }) => reason.split("; ")));
+  const wanting = new Set(absent.flatMap((figure) => figure.wanting));
+  return notStated([...reasons].join("; "), [...wanting], [...all, ...beside]);
 }
 
 /** Every combination of one end of each range: 2^n rows for n true ranges. */

@@ -1,5 +1,5 @@
 import type { SourceKey } from "../sources/source.ts";
-import type { Interval } from "./interval.ts";
+import { ends, type Interval, type Quantity } from "./interval.ts";
 
 /** Where a figure stands in its sheet, array members by slug: `tints.titanium-white.atL.50.b`. */
 export type FigurePath = string;
@@ -18,13 +18,29 @@ export type RootStanding = Exclude<Standing, "derived">;
 
 export type Amount = number | Interval | string | readonly number[];
 
-export interface Known<V extends Amount> {
+export type RootKind = "colour" | "pigment" | "vehicle" | "reading" | "source" | "workshop";
+
+/** A record that figures are worked out of; of a colour's own record, by its key. */
+export interface RecordRoot {
+  readonly kind: RootKind;
+  readonly slug: string;
+  readonly field?: string;
+}
+
+/** What a figure was made from: other figures, or records. */
+export type Input = Figure | RecordRoot;
+
+/** Only this file makes a figure: neither a literal nor a copy by spread has the type. */
+declare class Made {
+  readonly #made: true;
+}
+
+export interface Known<V extends Amount> extends Made {
   readonly standing: Standing;
   readonly value: V;
   /** Symbol of the unit, "1" for a plain number, "" for a word. */
   readonly unit: string;
   readonly method: string;
-  readonly inputs: readonly FigurePath[];
   readonly source?: SourceKey;
   /** Standard uncertainty, in the unit of the value. */
   readonly uncertainty?: number;
@@ -32,7 +48,7 @@ export interface Known<V extends Amount> {
   readonly restsOn: Standing;
 }
 
-export interface NotStated {
+export interface NotStated extends Made {
   readonly standing: "not stated";
   readonly reason: string;
   /** Figures or record fields that would be needed. */
@@ -42,10 +58,19 @@ export interface NotStated {
 /** Value, unit, standing, method, inputs and source as one thing, so that evidence cannot drift from the number. */
 export type Figure<V extends Amount = Amount> = Known<V> | NotStated;
 
-/** A figure with its place, as an input to another. */
-export interface FigureRef<V extends Amount = Amount> {
-  readonly path: FigurePath;
-  readonly figure: Figure<V>;
+/** What each figure was made from. A value that is not in here is no figure, whatever it was cast to. */
+const INPUTS = new WeakMap<object, readonly Input[]>();
+
+function made<F extends Figure>(figure: Omit<F, keyof Made>, inputs: readonly Input[]): F {
+  INPUTS.set(figure, inputs);
+  return figure;
+}
+
+/** The figures and records that a figure was made from. @throws RangeError for what was put together by hand. */
+export function inputsOf(figure: Figure): readonly Input[] {
+  const inputs = INPUTS.get(figure);
+  if (inputs === undefined) throw new RangeError("A figure put together by hand is none");
+  return inputs;
 }
 
 export function isKnown<V extends Amount>(figure: Figure<V>): figure is Known<V> {
@@ -54,38 +79,111 @@ export function isKnown<V extends Amount>(figure: Figure<V>): figure is Known<V>
 
 /** Whether a value found in a sheet is a figure: the one test that the walk over a sheet makes. */
 export function isFigure(value: unknown): value is Figure {
-  if (typeof value !== "object" || value === null || !("standing" in value)) return false;
-  return "restsOn" in value || "wanting" in value;
+  return typeof value === "object" && value !== null && INPUTS.has(value);
 }
 
-/** What a root figure carries beside its value. */
-export interface RootDetails {
+/** What a figure carries beside its value. */
+export interface FigureDetails {
   readonly unit: string;
   readonly method: string;
   readonly source?: SourceKey | undefined;
   readonly uncertainty?: number | undefined;
-  readonly inputs?: readonly FigurePath[] | undefined;
+  /** What it was made from. */
+  readonly inputs: readonly Input[];
 }
 
 /** A figure that something outside the calculation vouches for: a reading, a supplier, a rule. */
 export function sourceFigure<V extends Amount>(
   standing: RootStanding,
   value: V,
-  details: RootDetails,
+  details: FigureDetails,
 ): Known<V> {
-  return {
+  return knownFigure(standing, value, details, standing);
+}
+
+/**
+ * A figure that sums, tables or a fit gave rather than arithmetic on figures: it rests on
+ * the weakest of what it was made from.
+ */
+export function computedFigure<V extends Amount>(
+  standing: Standing,
+  value: V,
+  details: FigureDetails,
+): Known<V> {
+  const roots = details.inputs.flatMap((input) =>
+    isFigure(input) && isKnown(input) ? [input.restsOn] : [],
+  );
+  return knownFigure(
     standing,
     value,
-    unit: details.unit,
-    method: details.method,
-    inputs: details.inputs ?? [],
-    ...(details.source === undefined ? {} : { source: details.source }),
-    ...(details.uncertainty === undefined ? {} : { uncertainty: details.uncertainty }),
-    restsOn: standing,
-  };
+    details,
+    standing === "derived" ? weakestRoot(roots) : standing,
+  );
+}
+
+/** The same figure where it stands for something else too: the oil absorption of a pigment as that of a paint of it alone. */
+export function restated<V extends Amount>(figure: Figure<V>): Figure<V> {
+  return made({ ...figure }, inputsOf(figure));
+}
+
+/** Without its uncertainty: money is said to the smallest coin. */
+export function exactly<V extends Amount>(figure: Figure<V>): Figure<V> {
+  if (!isKnown(figure)) return figure;
+  const { standing, value, unit, method, source, restsOn } = figure;
+  return knownFigure(standing, value, { unit, method, source, inputs: inputsOf(figure) }, restsOn);
+}
+
+/** Taken over from another figure, which it names as its input: a trial in the place of an estimate. */
+export function takenFrom<V extends Amount>(figure: Figure<V>, method?: string): Figure<V> {
+  return isKnown(figure)
+    ? made<Known<V>>({ ...figure, method: method ?? figure.method }, [figure])
+    : figure;
+}
+
+/** The same with two ends, alike where it is one number. */
+export function asInterval(figure: Figure<Quantity>): Figure<Interval> {
+  return isKnown(figure)
+    ? made<Known<Interval>>({ ...figure, value: ends(figure.value) }, inputsOf(figure))
+    : figure;
 }
 
 /** The plain admission that nothing is known, with what would be needed. */
-export function notStated(reason: string, wanting: readonly FigurePath[] = []): NotStated {
-  return { standing: "not stated", reason, wanting };
+export function notStated(
+  reason: string,
+  wanting: readonly FigurePath[] = [],
+  inputs: readonly Input[] = [],
+): NotStated {
+  return made<NotStated>({ standing: "not stated", reason, wanting }, inputs);
+}
+
+/** Weakest last: a chain is as good as its weakest root. */
+const FIRMNESS: readonly Standing[] = ["measured", "stated", "estimated"];
+
+/** The weakest root among standings; `measured` for none. */
+export function weakestRoot(roots: readonly Standing[]): Standing {
+  return roots.reduce<Standing>(
+    (weakest, root) => (FIRMNESS.indexOf(root) > FIRMNESS.indexOf(weakest) ? root : weakest),
+    "measured",
+  );
+}
+
+/** Of the sciences' results and {@link FigureDetails} one figure, with what it rests on. */
+export function knownFigure<V extends Amount>(
+  standing: Standing,
+  value: V,
+  { unit, method, source, uncertainty, inputs }: FigureDetails,
+  restsOn: Standing,
+): Known<V> {
+  return made<Known<V>>(
+    {
+      standing,
+      value,
+      unit,
+      method,
+      ...(source === undefined ? {} : { source }),
+      ...(uncertainty === undefined ? {} : { uncertainty }),
+      restsOn,
+    },
+    inputs,
+  );
 }

@@ -3,33 +3,29 @@ import { batchSection } from "./oil/batch-section.ts";
 import { cautionsSection } from "./handling/cautions-section.ts";
 import { dryingSection } from "./drying/drying-section.ts";
 import { fillSection } from "./oil/fill-section.ts";
+import { placeFigures } from "./figure-places.ts";
+import { masstoneRecords } from "./record-inputs.ts";
 import { masstoneNotations } from "./notations/masstone-notations.ts";
 import { offerSection } from "./handling/offer-section.ts";
 import { mixtureSection } from "./mixture/mixture-section.ts";
-import { oilSection } from "./oil/oil-section.ts";
+import { paintAsMade } from "./paint-as-made.ts";
 import { opticsSection } from "./optics/optics-section.ts";
 import { permanenceSection } from "./permanence/permanence-section.ts";
-import { additionParts, pigmentParts, vehiclePart } from "./pigments/pigment-parts.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Fits } from "./tints/strength.ts";
-import { tintSections } from "./tints/tint-section.ts";
-import { weighedAs } from "./tints/paint-conversion.ts";
+import { tintsAsDrawn } from "./tints/tints-as-drawn.ts";
 
 /** A colour's sheet from its checked record and its fit; each section is worked out in its own file. */
 export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet {
   const { slug, record } = colour;
-  const pigments = pigmentParts(colour, records);
-  const vehicle = vehiclePart(colour, records);
-  const additions = additionParts(colour, records);
-  const oil = oilSection(colour, pigments, vehicle, additions, records);
+  const { pigments, vehicle, additions, oil } = paintAsMade(colour, records);
   const batch = batchSection(colour, pigments, vehicle, additions, oil, records);
   const mixture = mixtureSection(colour, pigments, fits, records);
-  const fit = fits.get(slug) ?? { kind: "refused", reasons: [] };
   const cautions = cautionsSection(colour, pigments, vehicle, oil, records);
   const offer = offerSection(colour, cautions, records);
   const family = record.family ?? familyOf(colour, records);
-  const tints = tintSections(colour, fit, weighedAs(oil, ""), records);
-  return {
+  const tints = tintsAsDrawn(colour, fits, records);
+  const sheet: Sheet = {
     slug,
     name: record.name,
     family,
@@ -39,7 +35,9 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
     pigments,
     additions,
     notations:
-      colour.masstone === undefined ? {} : { masstone: masstoneNotations(colour.masstone) },
+      colour.masstone === undefined
+        ? {}
+        : { masstone: masstoneNotations(colour.masstone, masstoneRecords(colour)) },
     tints,
     optics: opticsSection(colour, pigments, tints, oil, family, fits, records),
     ...(mixture === undefined ? {} : { mixture }),
@@ -51,6 +49,8 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
     cautions,
     ...(offer === undefined ? {} : { offer }),
   };
+  placeFigures(slug, sheet);
+  return sheet;
 }
 
 /** Of its pigment, where there is only one. */

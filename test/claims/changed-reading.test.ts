@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { isKnown } from "../../lib/quantities/figure.ts";
-import { figureEntries } from "../../lib/sheet/publish-sheet.ts";
+import { figureEntries } from "../../lib/sheet/figure-entries.ts";
 import {
   answerOf,
   heldWorkshop,

@@ -9,11 +9,7 @@ import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
-import { figureEntries } from "../../lib/sheet/publish-sheet.ts";
-import { RECORDS, SHEETS } from "../sheet/demonstration-sheets.ts";
-
-const INDEX = figureIndex(SHEETS);
-const rootsOf = recordRoots(INDEX, RECORDS);
+import { figureEntries } from "../../lib/sheet/figure-entries.ts";
 
 /** Each figure's value, as text. */
 function values(sheets: readonly Sheet[]): ReadonlyMap<string, string> {
@@ -29,12 +25,17 @@ function values(sheets: readonly Sheet[]): ReadonlyMap<string, string> {
     ),
   );
 }
-const TODAY = values(SHEETS);
 
-/** The demonstration with one of its files edited. */
+/**
+ * The demonstration with one of its files edited. Its uncertainty is stated: the replicates of
+ * every reading tell one noise together, by which each of them would move each fit a little.
+ */
 function edited(file: string, edit: (text: string) => string): Records {
   const folder = join(mkdtempSync(join(inject("scratch"), "roots-")), "content");
   cpSync("content", folder, { recursive: true });
+  const workshop = join(folder, "workshop.yaml");
+  const settings = readFileSync(workshop, "utf8");
+  writeFileSync(workshop, settings.replace(/^readings:$/m, "readings:\n  uncertainty: 0.0005"));
   const text = readFileSync(join(folder, file), "utf8");
   expect(edit(text)).not.toBe(text);
   writeFileSync(join(folder, file), edit(text));
@@ -43,6 +44,12 @@ function edited(file: string, edit: (text: string) => string): Records {
     throw new Error(JSON.stringify(diagnostics.filter(({ severity }) => severity === "error")));
   return records;
 }
+
+const RECORDS = edited("workshop.yaml", (text) => `${text}\n`);
+const SHEETS = allSheets(RECORDS);
+const INDEX = figureIndex(SHEETS);
+const rootsOf = recordRoots(INDEX, RECORDS);
+const TODAY = values(SHEETS);
 
 /** A reading somewhat darker, and more so toward the red: every figure worked out of it moves. */
 const darker = (text: string): string =>

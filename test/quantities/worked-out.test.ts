@@ -1,48 +1,38 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  inputsOf,
+  isFigure,
   notStated,
   sourceFigure,
+  weakestRoot,
   type Figure,
-  type FigureRef,
   type RootStanding,
 } from "../../lib/quantities/figure.ts";
-import {
-  classifiedFigure,
-  weakestRoot,
-  derivedFigure,
-} from "../../lib/quantities/derived-figure.ts";
+import { classifiedFigure, derivedFigure } from "../../lib/quantities/derived-figure.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
 
-const placed = (path: string, figure: Figure<Quantity>): FigureRef<Quantity> => ({ path, figure });
 const root = (standing: RootStanding, value: Quantity, uncertainty?: number): Figure<Quantity> =>
-  sourceFigure(standing, value, { unit: "g/cm3", method: "weighed", uncertainty });
+  sourceFigure(standing, value, { unit: "g/cm3", method: "weighed", uncertainty, inputs: [] });
 const METHOD = { name: "sum", unit: "g/cm3" } as const;
 
-describe("workedOut", () => {
+describe("derivedFigure", () => {
   test("gives value, inputs and the weakest root of what went in", () => {
-    const sum = derivedFigure(
-      METHOD,
-      { a: placed("oil.a", root("measured", 2)), b: placed("oil.b", root("stated", 3)) },
-      ({ a, b }) => a + b,
-    );
+    const [one, other] = [root("measured", 2), root("stated", 3)];
+    const sum = derivedFigure(METHOD, { a: one, b: other }, ({ a, b }) => a + b);
+    expect(inputsOf(sum)).toEqual([one, other]);
     expect(sum).toEqual({
       standing: "derived",
       value: 5,
       unit: "g/cm3",
       method: "sum",
-      inputs: ["oil.a", "oil.b"],
       restsOn: "stated",
     });
   });
 
   test("spreads absence, with its reason and what is wanting", () => {
     const missing = notStated("no density recorded", ["pigments.lamp-black.densityGPerCm3"]);
-    const sum = derivedFigure(
-      METHOD,
-      { a: placed("oil.a", root("measured", 2)), b: placed("oil.b", missing) },
-      ({ a, b }) => a + b,
-    );
+    const sum = derivedFigure(METHOD, { a: root("measured", 2), b: missing }, ({ a, b }) => a + b);
     expect(sum).toEqual({
       standing: "not stated",
       reason: "no density recorded",
@@ -53,9 +43,7 @@ describe("workedOut", () => {
   test("says once what two inputs want alike", () => {
     const one = notStated("no density recorded", ["density"]);
     const both = notStated("no oil recorded; no density recorded", ["oil", "density"]);
-    expect(
-      derivedFigure(METHOD, { a: placed("a", one), b: placed("b", both) }, ({ a, b }) => a + b),
-    ).toEqual({
+    expect(derivedFigure(METHOD, { a: one, b: both }, ({ a, b }) => a + b)).toEqual({
       standing: "not stated",
       reason: "no density recorded; no oil recorded",
       wanting: ["density", "oil"],
@@ -65,7 +53,7 @@ describe("workedOut", () => {
   test("takes an estimate through at both of its ends, whichever way the equation runs", () => {
     const difference = derivedFigure(
       METHOD,
-      { a: placed("a", root("measured", 10)), b: placed("b", root("estimated", [2, 3])) },
+      { a: root("measured", 10), b: root("estimated", [2, 3]) },
       ({ a, b }) => a - b,
     );
     expect(difference).toMatchObject({ value: [7, 8], standing: "derived", restsOn: "estimated" });
@@ -74,7 +62,7 @@ describe("workedOut", () => {
   test("a rule of thumb makes an estimate of measured figures", () => {
     const figure = derivedFigure(
       { ...METHOD, standing: "estimated", source: "some-book" },
-      { a: placed("a", root("measured", 1)) },
+      { a: root("measured", 1) },
       ({ a }) => a,
     );
     expect(figure).toMatchObject({
@@ -87,7 +75,7 @@ describe("workedOut", () => {
   test("adds uncertainties in quadrature: 3 and 4 give 5 (derived: GUM, law of propagation for a sum)", () => {
     const sum = derivedFigure(
       METHOD,
-      { a: placed("a", root("measured", 10, 3)), b: placed("b", root("measured", 20, 4)) },
+      { a: root("measured", 10, 3), b: root("measured", 20, 4) },
       ({ a, b }) => a + b,
     );
     expect(sum).toMatchObject({ value: 30, uncertainty: 5 });
@@ -100,11 +88,7 @@ describe("workedOut", () => {
         fc.double({ min: 0.1, max: 10, noNaN: true }),
         (one, other) => {
           const range = [Math.min(one, other), Math.max(one, other)] as const;
-          const figure = derivedFigure(
-            METHOD,
-            { a: placed("a", root("estimated", range)) },
-            ({ a }) => 1 / a,
-          );
+          const figure = derivedFigure(METHOD, { a: root("estimated", range) }, ({ a }) => 1 / a);
           expect(figure).toMatchObject({ value: [1 / range[1], 1 / range[0]] });
         },
       ),
@@ -113,18 +97,17 @@ describe("workedOut", () => {
   });
 });
 
-describe("ruledOut", () => {
+describe("classifiedFigure", () => {
   test("chooses a word from values as they are, ranges included", () => {
     const word = classifiedFigure(
       { name: "class", unit: "" },
-      { days: placed("drying.touchDryDays", root("estimated", [2, 5])) },
+      { days: root("estimated", [2, 5]) },
       ({ days }) => (Array.isArray(days) ? "range" : "number"),
     );
     expect(word).toMatchObject({
       value: "range",
       standing: "derived",
       restsOn: "estimated",
-      inputs: ["drying.touchDryDays"],
     });
   });
 });
@@ -135,4 +118,15 @@ test.each([
   [["stated", "estimated", "measured"], "estimated"],
 ] as const)("the weakest root of %j is %s", (roots, weakest) => {
   expect(weakestRoot(roots)).toBe(weakest);
+});
+
+test("a figure is made and never put together: a copy, a cast and a literal are none", () => {
+  const figure = root("measured", 2);
+  const copy = { ...figure } as Figure<Quantity>;
+  expect([isFigure(figure), isFigure(copy), isFigure(JSON.parse(JSON.stringify(figure)))]).toEqual([
+    true,
+    false,
+    false,
+  ]);
+  expect(() => inputsOf(copy)).toThrow("A figure put together by hand is none");
 });

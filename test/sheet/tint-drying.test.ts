@@ -6,7 +6,7 @@ import type { AdditionPart, PigmentPart, VehiclePart } from "../../lib/sheet/she
 import { mixtureQuestion, type DryingPaint } from "../../lib/sheet/drying/tint-drying.ts";
 
 const stated = <V extends Quantity>(value: V): Figure<V> =>
-  sourceFigure("stated", value, { unit: "", method: "made up" });
+  sourceFigure("stated", value, { unit: "", method: "made up", inputs: [] });
 const part = (name: string, colourIndexName: string): PigmentPart => {
   const none = notStated("not needed here");
   return {

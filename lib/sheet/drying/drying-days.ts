@@ -1,34 +1,37 @@
 import type { Contribution } from "../../drying/contribution.ts";
 import { dryingClassRuling } from "../../drying/drying-class.ts";
 import type { DryingEstimate, DryingUnknown } from "../../drying/drying-estimate.ts";
-import { notStated, sourceFigure, type Figure, type FigurePath } from "../../quantities/figure.ts";
+import {
+  notStated,
+  sourceFigure,
+  type Figure,
+  type FigurePath,
+  type Input,
+} from "../../quantities/figure.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import { classifiedFigure } from "../../quantities/derived-figure.ts";
 import type { ContributionFigure } from "../paint-section-types.ts";
 
-/** Days expected of what is in a paint, with the figures they come from. @param at where the contributions stand in the sheet. */
+/** Days expected of what is in a paint, from linseed's and what each contribution multiplies them by. */
 export function expectedDays(
   expected: DryingEstimate | DryingUnknown,
-  at: FigurePath,
+  from: readonly Input[],
   wanting: FigurePath,
 ): Figure<Interval> {
   if (!expected.known)
-    return notStated("how its pigment acts on drying oil is not known here", [wanting]);
+    return notStated("how its pigment acts on drying oil is not known here", [wanting], from);
   return sourceFigure("estimated", expected.touchDryDays, {
     unit: "d",
     method: "linseed oil alone x what oil, pigment, drier, film and room each do",
     source: "practice-drying",
-    inputs: [
-      "drying.linseedDays",
-      ...expected.contributions.map((_, i) => `${at}.contributions.${i}.factor`),
-    ],
+    inputs: from,
   });
 }
 
 /** Each contribution with its factor as a figure. @param inputsOf the figures that a contribution goes by. */
 export function contributionFigures(
   expected: DryingEstimate | DryingUnknown,
-  inputsOf: (contribution: Contribution) => readonly FigurePath[],
+  inputsOf: (contribution: Contribution) => readonly Input[],
 ): ContributionFigure[] {
   if (!expected.known) return [];
   return expected.contributions.map((contribution) => {
@@ -51,10 +54,10 @@ export function contributionFigures(
   });
 }
 
-export function dryingClassFigure(path: FigurePath, days: Figure<Interval>): Figure<string> {
+export function dryingClassFigure(days: Figure<Interval>): Figure<string> {
   return classifiedFigure(
     { name: "class by days to touch dry", unit: "", source: "practice-drying" },
-    { days: { path, figure: days } },
+    { days },
     (v) => dryingClassRuling(v.days).dryingClass as string,
   );
 }

@@ -16,10 +16,9 @@ import {
   isKnown,
   notStated,
   sourceFigure,
+  takenFrom,
   type Figure,
-  type FigurePath,
 } from "../../quantities/figure.ts";
-import type { Interval } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { Knowledge } from "../../knowledge/pigment-knowledge.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -28,7 +27,8 @@ import { dryingChemistry } from "./drying-chemistry.ts";
 import { decidingTrial, recordedTrials } from "./drying-trials.ts";
 import type { DryingSection, OilSection } from "../paint-section-types.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
-import { tintDrying, type DryingPaint } from "./tint-drying.ts";
+import { colourRecord } from "../record-inputs.ts";
+import { paintRecords, tintDrying, type DryingPaint } from "./tint-drying.ts";
 
 /** Days, class and reasons of drying, and what follows for layers and film. A trial of the workshop's own overrides the estimate. */
 export function dryingSection(
@@ -42,36 +42,44 @@ export function dryingSection(
   const paint: DryingPaint = { parts, vehicle, additions, oilIndexGPer100g: oil.oilIndexGPer100g };
   const question = dryingQuestion(paint, records.knowledge);
   const expected = dryingEstimate(question);
-  const contributions = contributionFigures(expected, (contribution) =>
-    inputsOf(contribution, paint),
+  const contributions = contributionFigures(expected, (contribution) => [
+    ...inputsOf(contribution, paint),
+    ...paintRecords(colour, records),
+  ]);
+  const linseedDays = sourceFigure("estimated", LINSEED_DAYS, {
+    unit: "d",
+    method: "linseed oil alone, thin film, 20 to 23 degrees C",
+    source: "memory-drying",
+    inputs: [],
+  });
+  const ruleDays = expectedDays(
+    expected,
+    [linseedDays, ...contributions.map(({ factor }) => factor), ...paintRecords(colour, records)],
+    `colours.${colour.slug}.dryingTrials`,
   );
-  const ruleDays = expectedDays(expected, "drying", `colours.${colour.slug}.dryingTrials`);
   const trials = recordedTrials(colour, records);
   const plain = trials.filter(({ figures }) => figures.tintedWith === undefined);
   const decides = decidingTrial(plain);
-  const touchDryDays =
-    decides === undefined
-      ? ruleDays
-      : fromTrial(decides.figures.touchDryDays, `${decides.path}.touchDryDays`);
+  const touchDryDays = decides === undefined ? ruleDays : takenFrom(decides.figures.touchDryDays);
   const through = decides?.figures.throughDryDays;
   const fatness = isKnown(oil.oilVolumeFraction)
     ? fatnessRuling(oil.oilVolumeFraction.value)
     : undefined;
 
   return {
-    class: dryingClassFigure("drying.touchDryDays", touchDryDays),
+    class: dryingClassFigure(touchDryDays),
     touchDryDays,
     throughDryDays:
       decides === undefined || through === undefined
-        ? notStated("no trial to through dry", [`colours.${colour.slug}.dryingTrials`])
-        : fromTrial(through, `${decides.path}.throughDryDays`),
+        ? notStated(
+            "no trial to through dry",
+            [`colours.${colour.slug}.dryingTrials`],
+            colourRecord(colour, "dryingTrials"),
+          )
+        : takenFrom(through),
     standing: touchDryDays.standing,
     expectedDays: ruleDays,
-    linseedDays: sourceFigure("estimated", LINSEED_DAYS, {
-      unit: "d",
-      method: "linseed oil alone, thin film, 20 to 23 degrees C",
-      source: "memory-drying",
-    }),
+    linseedDays,
     reasons: [
       ...(decides === undefined ? [] : [decides.figures.sentence]),
       ...(expected.known
@@ -85,7 +93,7 @@ export function dryingSection(
     ],
     contributions,
     trials: trials.map(({ figures }) => figures),
-    inWhites: tintDrying(colour, paint, trials, records),
+    inWhites: tintDrying(colour, paint, trials, linseedDays, records),
     layering: [
       ...(isKnown(touchDryDays)
         ? [
@@ -167,22 +175,17 @@ function oilParts(vehicle: VehiclePart | undefined, additions: readonly Addition
 function inputsOf(
   { values: { pigment, metal } }: Contribution,
   { parts, additions }: DryingPaint,
-): FigurePath[] {
+): Figure[] {
   return [
-    ...parts
-      .filter(({ name, massFraction }) => name === pigment && isKnown(massFraction))
-      .map(({ slug }) => `pigments.${slug}.massFraction`),
-    ...additions.flatMap(({ slug, metals }) =>
-      metals
-        .filter((one) => one.slug === metal && isKnown(one.percentOfOil))
-        .map((one) => `additions.${slug}.metals.${one.slug}.percentOfOil`),
+    ...parts.flatMap(({ name, massFraction }) =>
+      name === pigment && isKnown(massFraction) ? [massFraction] : [],
+    ),
+    ...additions.flatMap(({ metals }) =>
+      metals.flatMap(({ slug, percentOfOil }) =>
+        slug === metal && isKnown(percentOfOil) ? [percentOfOil] : [],
+      ),
     ),
   ];
-}
-
-/** The trial's own figure, in the place of the estimate. */
-function fromTrial(days: Figure<Interval>, path: FigurePath): Figure<Interval> {
-  return isKnown(days) ? { ...days, inputs: [path] } : days;
 }
 
 /** Held against the estimate for the trial's own film and room; against none where they are not recorded. */

@@ -1,23 +1,31 @@
 import { CLASS_FILM_UM, CLASS_TEMPERATURE_C } from "../../drying/drying-class.ts";
 import { dryingTrialRuling, type DryingTrial } from "../../drying/drying-trial.ts";
-import { sourceFigure, type Figure, type RootStanding } from "../../quantities/figure.ts";
-import { ends, midpoint, type Quantity, type Interval } from "../../quantities/interval.ts";
+import { asInterval, type Figure } from "../../quantities/figure.ts";
+import { midpoint, type Quantity, type Interval } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { AmountRecord } from "../../records/schema/amount.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
+import { colourRecord } from "../record-inputs.ts";
+import { amountValue, recordedFigure, type RecordedAs } from "../recorded-figure.ts";
 import type { TrialFigures } from "../paint-section-types.ts";
 
 /** A trial as the drying rules take it, and as the sheet shows it. */
 export interface RecordedTrial {
-  /** Where its figures stand in the sheet. */
-  readonly path: string;
   readonly trial: DryingTrial;
   readonly figures: TrialFigures;
 }
 
-/** Every trial of a colour, in the order of its record. */
-export function recordedTrials(colour: Colour, records: Records): RecordedTrial[] {
-  return (colour.record.dryingTrials ?? []).map((record, i) => {
+const TRIALS = new WeakMap<Colour, readonly RecordedTrial[]>();
+
+/** Every trial of a colour, in the order of its record; the same for its own sheet and for a tint that is reckoned with it. */
+export function recordedTrials(colour: Colour, records: Records): readonly RecordedTrial[] {
+  const known = TRIALS.get(colour) ?? trialsOf(colour, records);
+  TRIALS.set(colour, known);
+  return known;
+}
+
+function trialsOf(colour: Colour, records: Records): RecordedTrial[] {
+  return (colour.record.dryingTrials ?? []).map((record) => {
     const {
       touchDryDays,
       throughDryDays,
@@ -29,16 +37,23 @@ export function recordedTrials(colour: Colour, records: Records): RecordedTrial[
       date,
     } = record;
     const trial: DryingTrial = {
-      touchDryDays: quantityOf(touchDryDays),
-      throughDryDays: throughDryDays === undefined ? undefined : quantityOf(throughDryDays),
+      touchDryDays: amountValue(touchDryDays),
+      throughDryDays: throughDryDays === undefined ? undefined : amountValue(throughDryDays),
       filmThicknessUm:
-        filmThicknessUm === undefined ? undefined : midpoint(quantityOf(filmThicknessUm)),
-      temperatureC: temperatureC === undefined ? undefined : midpoint(quantityOf(temperatureC)),
+        filmThicknessUm === undefined ? undefined : midpoint(amountValue(filmThicknessUm)),
+      temperatureC: temperatureC === undefined ? undefined : midpoint(amountValue(temperatureC)),
       humidityPercent:
-        humidityPercent === undefined ? undefined : midpoint(quantityOf(humidityPercent)),
+        humidityPercent === undefined ? undefined : midpoint(amountValue(humidityPercent)),
     };
+    const read = {
+      unit: "d",
+      wanting: `colours.${colour.slug}.dryingTrials`,
+      inputs: colourRecord(colour, "dryingTrials"),
+      ownMethod: "the workshop's own trial",
+    };
+    const condition = (amount: AmountRecord, unit: string): Figure<Quantity> =>
+      recordedFigure(amount, { ...read, unit, ownMethod: "condition of the trial" });
     return {
-      path: `drying.trials.${i}`,
       trial,
       figures: {
         sentence: dryingTrialRuling(trial).reason,
@@ -47,8 +62,8 @@ export function recordedTrials(colour: Colour, records: Records): RecordedTrial[
           : { tintedWith: { slug: tintedWith, name: whiteColour(tintedWith, records).name } }),
         ...(method === undefined ? {} : { method }),
         ...(date === undefined ? {} : { date }),
-        touchDryDays: days(touchDryDays),
-        ...(throughDryDays === undefined ? {} : { throughDryDays: days(throughDryDays) }),
+        touchDryDays: days(touchDryDays, read),
+        ...(throughDryDays === undefined ? {} : { throughDryDays: days(throughDryDays, read) }),
         ...(filmThicknessUm === undefined
           ? {}
           : { filmThicknessUm: condition(filmThicknessUm, "um") }),
@@ -79,25 +94,7 @@ function distanceFromClass({
   );
 }
 
-function quantityOf(amount: AmountRecord): Quantity {
-  return typeof amount === "number" ? amount : amount.value;
-}
-
 /** A trial is the workshop's own reading unless its record says otherwise. */
-function standingOf(amount: AmountRecord): RootStanding {
-  return typeof amount === "number" ? "measured" : (amount.standing ?? "measured");
-}
-
-function days(amount: AmountRecord): Figure<Interval> {
-  return sourceFigure(standingOf(amount), ends(quantityOf(amount)), {
-    unit: "d",
-    method: "the workshop's own trial",
-  });
-}
-
-function condition(amount: AmountRecord, unit: string): Figure<Quantity> {
-  return sourceFigure<Quantity>(standingOf(amount), quantityOf(amount), {
-    unit,
-    method: "condition of the trial",
-  });
+function days(amount: AmountRecord, read: RecordedAs): Figure<Interval> {
+  return asInterval(recordedFigure(amount, { ...read, unit: "d" }));
 }

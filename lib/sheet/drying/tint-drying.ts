@@ -6,7 +6,13 @@ import {
 import { chemistryRow } from "../../drying/chemistry-drying.ts";
 import { mixedDays, type MixedPart } from "../../drying/mixed-days.ts";
 import type { OilPart } from "../../drying/vehicle-drying.ts";
-import { isKnown, sourceFigure, type Figure } from "../../quantities/figure.ts";
+import {
+  isKnown,
+  sourceFigure,
+  takenFrom,
+  type Figure,
+  type RecordRoot,
+} from "../../quantities/figure.ts";
 import { midpoint, type Interval, type Quantity } from "../../quantities/interval.ts";
 import type { Knowledge } from "../../knowledge/pigment-knowledge.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -15,6 +21,7 @@ import { dryingChemistry } from "./drying-chemistry.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
 import { decidingTrial, recordedTrials, type RecordedTrial } from "./drying-trials.ts";
 import { oilDemand } from "../oil/oil-demand.ts";
+import { colourRecord, ingredientRecords, paintOfWhite, pigmentRecord } from "../record-inputs.ts";
 import type { TintDrying } from "../paint-section-types.ts";
 import { additionParts, pigmentParts, vehiclePart } from "../pigments/pigment-parts.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
@@ -35,6 +42,7 @@ export function tintDrying(
   colour: Colour,
   paint: DryingPaint,
   trials: readonly RecordedTrial[],
+  linseedDays: Figure,
   records: Records,
 ): TintDrying[] {
   const whites = [
@@ -45,43 +53,61 @@ export function tintDrying(
   ];
   return whites.map((slug) => {
     const { name, colourIndexName } = whiteColour(slug, records);
-    const at = `drying.inWhites.${slug}`;
-    const white = whitePaint(slug, records);
-    const question = mixtureQuestion(paint, white, WHITE_PARTS, records.knowledge);
-    const expected = dryingEstimate(question);
-    const mixed = daysOfParts(
-      question,
-      decidingTrial(trials.filter(({ figures }) => figures.tintedWith === undefined)),
-      whiteTrial(slug, records),
+    const own = paintOfWhite(slug, records);
+    const made = [
+      ...paintRecords(colour, records),
+      ...(own === undefined ? [pigmentRecord(slug)] : paintRecords(own, records)),
+    ];
+    const question = mixtureQuestion(
+      paint,
+      whitePaint(slug, records),
+      WHITE_PARTS,
+      records.knowledge,
     );
+    const expected = dryingEstimate(question);
+    const alone = {
+      colour: decidingTrial(trials.filter(({ figures }) => figures.tintedWith === undefined)),
+      white: whiteTrial(slug, records),
+    };
+    const mixed = daysOfParts(question, alone.colour, alone.white);
+    const contributions = mixed === undefined ? contributionFigures(expected, () => made) : [];
     const trial = decidingTrial(trials.filter(({ figures }) => figures.tintedWith?.slug === slug));
+    const estimate =
+      mixed === undefined
+        ? expectedDays(
+            expected,
+            [linseedDays, ...contributions.map(({ factor }) => factor), ...made],
+            `colours.${colour.slug}.dryingTrials`,
+          )
+        : sourceFigure("estimated", mixed, {
+            unit: "d",
+            method: "between what the two paints take alone, as tried, each by its share",
+            source: "practice-drying",
+            inputs: [
+              ...[alone.colour, alone.white].flatMap((tried) => tried?.figures.touchDryDays ?? []),
+              ...made,
+            ],
+          });
     const touchDryDays =
       trial === undefined || !isKnown(trial.figures.touchDryDays)
-        ? mixed === undefined
-          ? expectedDays(expected, at, `colours.${colour.slug}.dryingTrials`)
-          : sourceFigure("estimated", mixed, {
-              unit: "d",
-              method: "between what the two paints take alone, as tried, each by its share",
-              source: "practice-drying",
-              inputs: ["drying.touchDryDays", `colours.${slug}.drying.touchDryDays`],
-            })
-        : sourceFigure(
-            trial.figures.touchDryDays.restsOn === "stated" ? "stated" : "measured",
-            trial.figures.touchDryDays.value,
-            {
-              unit: "d",
-              method: trial.figures.method ?? "the workshop's own trial",
-              inputs: [`${trial.path}.touchDryDays`],
-            },
-          );
+        ? estimate
+        : takenFrom(trial.figures.touchDryDays);
     return {
       white: { slug, name, ...(colourIndexName === undefined ? {} : { colourIndexName }) },
       whiteParts: WHITE_PARTS,
-      class: dryingClassFigure(`${at}.touchDryDays`, touchDryDays),
+      class: dryingClassFigure(touchDryDays),
       touchDryDays,
-      contributions: mixed === undefined ? contributionFigures(expected, () => []) : [],
+      contributions,
     };
   });
+}
+
+/** What of the records drying goes by. */
+export function paintRecords(colour: Colour, records: Records): RecordRoot[] {
+  return [
+    ...colourRecord(colour, "dryingTrials", "additions", "pigments", "oilIndexGPer100g"),
+    ...ingredientRecords(colour, records),
+  ];
 }
 
 /** From the trials of the two paints; undefined where one of them was not tried, or its share is not known. */

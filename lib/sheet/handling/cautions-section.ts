@@ -7,6 +7,7 @@ import {
 import type { Ingredient, Composition } from "../../hazard/classify/composition.ts";
 import { labelDifferences } from "../../hazard/label/stated-label.ts";
 import { studioCautions } from "../../hazard/studio/studio-cautions.ts";
+import type { RecordRoot } from "../../quantities/figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { StatedLabelForm } from "../../records/schema/hazard-form.ts";
 import { dryPigmentPart, vehiclePartHandled } from "./handled-part.ts";
@@ -15,6 +16,7 @@ import { labelPart, printedElements, rulingsNamed, type PrintedElements } from "
 import type { OilSection } from "../paint-section-types.ts";
 import type { CautionsSection } from "./handling-sections.ts";
 import type { PigmentPart, VehiclePart } from "../sheet.ts";
+import { colourRecord, ingredientRecords, restingOn, WORKSHOP } from "../record-inputs.ts";
 import { studioPigment } from "./studio-pigment.ts";
 
 /** Label elements as the maker states them, else worked out; markets; cautions of the studio by operation. */
@@ -61,7 +63,7 @@ export function cautionsSection(
     ),
   }));
   const named = rulingsNamed([...parts, ...ingredients]);
-  return {
+  return restingOn(cautionRecords(colour, records), {
     frame: label?.frame ?? workedOut.frame,
     edition: label?.date ?? workedOut.edition,
     basis: label === undefined ? "worked out" : "stated by the maker",
@@ -94,7 +96,25 @@ export function cautionsSection(
         one.gaps.length > 0 || one.hazardStatements.length > 0 || one.supplemental.length > 0,
     ),
     ...(label === undefined ? {} : { maker: makerWords(label) }),
-  };
+  });
+}
+
+/** The maker's label, the ingredients with the sources of their hazards, and where it is sold. */
+function cautionRecords(colour: Colour, records: Records): RecordRoot[] {
+  const ingredients = ingredientRecords(colour, records);
+  const sources = ingredients.flatMap(({ kind, slug }) =>
+    (
+      (kind === "pigment" ? records.pigments : records.vehicles).get(slug)?.record.hazards ?? []
+    ).flatMap((hazard) =>
+      typeof hazard === "string" || hazard.source === undefined ? [] : [hazard.source],
+    ),
+  );
+  return [
+    ...colourRecord(colour, "label", "legalBasis", "pigments", "additions"),
+    ...ingredients,
+    WORKSHOP,
+    ...sources.map((slug): RecordRoot => ({ kind: "source", slug })),
+  ];
 }
 
 function paintMixture(

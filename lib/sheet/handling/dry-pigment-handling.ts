@@ -23,7 +23,7 @@ export function dryPigmentHandling(
   const part = dryPigmentPart(pigment.slug, records);
   const whole = pigmentPart(
     pigment,
-    sourceFigure("stated", 1, { unit: "1", method: "the dry pigment alone" }),
+    sourceFigure("stated", 1, { unit: "1", method: "the dry pigment alone", inputs: [] }),
     records,
   );
   const ingredients = pigmentIngredients(pigment.slug, 1, records);

@@ -1,5 +1,6 @@
 import type { Colour, Records } from "../../records/records.ts";
 import type { Market } from "../../records/schema/terms.ts";
+import { colourRecord, restingOn, WORKSHOP } from "../record-inputs.ts";
 import type { CautionsSection, OfferSection } from "./handling-sections.ts";
 
 /** Markets for whose sake a paint has no price and no card: no sale there, or on a legal basis alone. */
@@ -26,14 +27,15 @@ export function isOffered(
  * soon as one of the workshop's forbids the general sale there is no price on it.
  */
 export function offerSection(
-  { record: { sizes = [] } }: Colour,
+  colour: Colour,
   cautions: CautionsSection,
   { workshop: { currency } }: Records,
 ): OfferSection | undefined {
+  const { sizes = [] } = colour.record;
   const { unknown } = cautions;
   if (sizes.length === 0 && unknown.length === 0) return undefined;
   const priced = isOffered(cautions) && currency !== undefined;
-  return {
+  return restingOn([...colourRecord(colour, "sizes", "legalBasis"), WORKSHOP], {
     ...(priced ? { currency } : {}),
     sizes:
       unknown.length > 0
@@ -44,5 +46,5 @@ export function offerSection(
           })),
     withheldFor: marketsWithoutOffer(cautions),
     ...(unknown.length === 0 ? {} : { notClassified: unknown }),
-  };
+  });
 }

@@ -3,25 +3,27 @@ import { drift, TOLD_LOSSES, type Drift } from "../../optics/mixtures/component-
 import { ladderInPaint } from "../../optics/tints/ladder-in-paint.ts";
 import { ladderModel } from "../../optics/tints/ladder.ts";
 import { mixedTint, mixture, type Mixture } from "../../optics/mixtures/mixture.ts";
+import type { RecordRoot } from "../../quantities/figure.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
+import { colourRecord, drawdownRecords } from "../record-inputs.ts";
 import type { MixtureDrift } from "./mixture-figures.ts";
 import type { MixedInWhite } from "./mixture-white.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 
 const FADED: Origin = {
+  inputs: [],
   standing: "estimated",
-  restsOn: "estimated",
   method: "K and S of its components' own paints, one of them less by what it lost",
   source: "duncan-1940",
 };
 
 /** Where the tint at L* 50 goes as each component in turn loses strength. */
-export function componentDrifts({ mixed, components }: MixedInWhite): MixtureDrift[] {
+export function componentDrifts({ mixed, components, drawn }: MixedInWhite): MixtureDrift[] {
   const names = components.map(({ name }) => name);
   return components.flatMap(({ slug, name }, i) => {
     const found = drift(mixed, i, names);
-    return isStatement(found) ? [] : [driftFigures(found, mixed, slug, name)];
+    return isStatement(found) ? [] : [driftFigures(found, mixed, slug, name, drawn)];
   });
 }
 
@@ -53,7 +55,10 @@ export function singleBlackDrift({
     ]);
     const found = isStatement(alone) ? alone : drift(alone, 0, [black.record.name]);
     if (!isStatement(alone) && !isStatement(found))
-      return driftFigures(found, alone, black.slug, black.record.name);
+      return driftFigures(found, alone, black.slug, black.record.name, [
+        ...drawdownRecords(black, records),
+        ...colourRecord(black, "pigments", "oilIndexGPer100g"),
+      ]);
   }
   return undefined;
 }
@@ -63,7 +68,9 @@ function driftFigures(
   mixed: Mixture,
   slug: string,
   name: string,
+  drawn: readonly RecordRoot[],
 ): MixtureDrift {
+  const faded = { ...FADED, inputs: drawn };
   return {
     slug,
     name,
@@ -79,12 +86,12 @@ function driftFigures(
       return [
         {
           slug: String(Math.round(loss * 100)),
-          lab: { "D65/10": labFigures(step.lab, FADED) },
+          lab: { "D65/10": labFigures(step.lab, faded) },
           deltaE00: notationFigure(step.deltaE00, "1", {
-            ...FADED,
+            ...faded,
             method: "\u0394E00 (D65/10) between the tint at L* 50 and the same after the loss",
           }),
-          ...screenFigures(readingNotations(spectrum).screen, FADED),
+          ...screenFigures(readingNotations(spectrum).screen, faded),
         },
       ];
     }),

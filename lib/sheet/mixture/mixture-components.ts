@@ -1,11 +1,12 @@
 import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
-import { isKnown, notStated, type Figure, type FigureRef } from "../../quantities/figure.ts";
+import { at } from "../../quantities/at.ts";
+import { isKnown, notStated, type Figure } from "../../quantities/figure.ts";
 import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { MixtureComponent } from "./mixture-figures.ts";
-import { oilSection } from "../oil/oil-section.ts";
-import { additionParts, pigmentParts, vehiclePart } from "../pigments/pigment-parts.ts";
+import { paintAsMade } from "../paint-as-made.ts";
+import { pigmentRecord } from "../record-inputs.ts";
 import type { PigmentPart } from "../sheet.ts";
 import type { Fits } from "../tints/strength.ts";
 
@@ -20,8 +21,8 @@ export interface ComponentPaint {
 /** A paint by mass: pigment in it, and its density. */
 export interface PaintFacts {
   /** Mass of paint over mass of its pigment [1]. */
-  readonly massPerPigment: FigureRef<Quantity>;
-  readonly density: FigureRef<Quantity>;
+  readonly massPerPigment: Figure<Quantity>;
+  readonly density: Figure<Quantity>;
 }
 
 /** Of the colours made of one pigment alone the one let down in most whites; undefined for none. */
@@ -60,71 +61,40 @@ export function componentPaints(
 
 /** What of a paint's mass is pigment, from its oil and what was added to it. */
 export function paintFacts(colour: Colour, records: Records): PaintFacts {
-  const additions = additionParts(colour, records);
-  const oil = oilSection(
-    colour,
-    pigmentParts(colour, records),
-    vehiclePart(colour, records),
-    additions,
-    records,
-  );
-  const oilIndex: FigureRef<Quantity> = {
-    path: `colours.${colour.slug}.oil.oilIndexGPer100g`,
-    figure: oil.oilIndexGPer100g,
-  };
-  const added = additions.reduce(
-    (sum, { percentOfOil }) => sum + (isKnown(percentOfOil) ? percentOfOil.value : 0),
-    0,
+  const { oil, additions } = paintAsMade(colour, records);
+  const shares = Object.fromEntries<Figure<Quantity>>(
+    additions.map(({ slug, percentOfOil }) => [`percent ${slug}`, percentOfOil]),
   );
   return {
-    massPerPigment: {
-      path: oilIndex.path,
-      figure: derivedFigure(
-        { name: "1 + oil, and what was added to it, by mass of pigment", unit: "1" },
-        { oilIndex },
-        (v) => 1 + (v.oilIndex / 100) * (1 + added / 100),
-      ),
-    },
-    density: {
-      path: `colours.${colour.slug}.oil.paintDensityGPerCm3`,
-      figure: oil.paintDensityGPerCm3,
-    },
+    massPerPigment: derivedFigure(
+      { name: "1 + oil, and what was added to it, by mass of pigment", unit: "1" },
+      { ...shares, oilIndex: oil.oilIndexGPer100g },
+      (v) =>
+        1 +
+        (v.oilIndex / 100) *
+          (1 + additions.reduce((sum, { slug }) => sum + at(v, `percent ${slug}`), 0) / 100),
+    ),
+    density: oil.paintDensityGPerCm3,
   };
 }
 
 /** Pigment by mass of paint [1], in the middle of an estimate; undefined where the oil is not known. */
-export function pigmentFraction({ massPerPigment: { figure } }: PaintFacts): number | undefined {
-  return isKnown(figure) ? 1 / midpoint(figure.value) : undefined;
+export function pigmentFraction({ massPerPigment }: PaintFacts): number | undefined {
+  return isKnown(massPerPigment) ? 1 / midpoint(massPerPigment.value) : undefined;
 }
 
 /** Shares of a mixture by mass and volume, of dry pigment and of the paints that make it on the palette. */
 export function mixtureComponents(components: readonly ComponentPaint[]): MixtureComponent[] {
-  const fractions = keyed(components, "fraction", ({ part }) => ({
-    path: `pigments.${part.slug}.massFraction`,
-    figure: part.massFraction,
-  }));
-  const densities = keyed(components, "density", ({ part }) => ({
-    path: `pigments.${part.slug}.densityGPerCm3`,
-    figure: part.densityGPerCm3,
-  }));
-  const noPaint = (figure: string, { part }: ComponentPaint): FigureRef<Quantity> => ({
-    path: figure,
-    figure: notStated(`no paint is made of ${part.name} alone`, ["colours"]),
-  });
-  const perPigment = keyed(
-    components,
-    "mass",
-    (one) => one.paint?.massPerPigment ?? noPaint("oil", one),
-  );
-  const paintDensities = keyed(
-    components,
-    "paint",
-    (one) => one.paint?.density ?? noPaint("density", one),
-  );
+  const fractions = keyed(components, "fraction", ({ part }) => part.massFraction);
+  const densities = keyed(components, "density", ({ part }) => part.densityGPerCm3);
+  const noPaint = ({ part }: ComponentPaint): Figure<Quantity> =>
+    notStated(`no paint is made of ${part.name} alone`, ["colours"], [pigmentRecord(part.slug)]);
+  const perPigment = keyed(components, "mass", (one) => one.paint?.massPerPigment ?? noPaint(one));
+  const paintDensities = keyed(components, "paint", (one) => one.paint?.density ?? noPaint(one));
   return components.map(({ part, colour }, own) => {
     const share = (
       name: string,
-      inputs: Record<string, FigureRef<Quantity>>,
+      inputs: Record<string, Figure<Quantity>>,
       amount: (v: Readonly<Record<string, number>>, i: number) => number,
     ): Figure<Quantity> =>
       derivedFigure(
@@ -132,8 +102,8 @@ export function mixtureComponents(components: readonly ComponentPaint[]): Mixtur
         inputs,
         (v) => amount(v, own) / components.reduce((sum, _, i) => sum + amount(v, i), 0),
       );
-    const at = (v: Readonly<Record<string, number>>, key: string, i: number): number =>
-      v[`${key} ${i}`] ?? NaN;
+    const of = (v: Readonly<Record<string, number>>, key: string, i: number): number =>
+      at(v, `${key} ${i}`);
     return {
       slug: part.slug,
       name: part.name,
@@ -141,17 +111,17 @@ export function mixtureComponents(components: readonly ComponentPaint[]): Mixtur
       pigmentVolumeFraction: share(
         "share by mass over density",
         { ...fractions, ...densities },
-        (v, i) => at(v, "fraction", i) / at(v, "density", i),
+        (v, i) => of(v, "fraction", i) / of(v, "density", i),
       ),
       paintMassFraction: share(
         "share by mass, each pigment with its own paint's oil",
         { ...fractions, ...perPigment },
-        (v, i) => at(v, "fraction", i) * at(v, "mass", i),
+        (v, i) => of(v, "fraction", i) * of(v, "mass", i),
       ),
       paintVolumeFraction: share(
         "the same over the density of each paint",
         { ...fractions, ...perPigment, ...paintDensities },
-        (v, i) => (at(v, "fraction", i) * at(v, "mass", i)) / at(v, "paint", i),
+        (v, i) => (of(v, "fraction", i) * of(v, "mass", i)) / of(v, "paint", i),
       ),
     };
   });
@@ -160,7 +130,7 @@ export function mixtureComponents(components: readonly ComponentPaint[]): Mixtur
 function keyed(
   components: readonly ComponentPaint[],
   key: string,
-  place: (component: ComponentPaint) => FigureRef<Quantity>,
-): Record<string, FigureRef<Quantity>> {
+  place: (component: ComponentPaint) => Figure<Quantity>,
+): Record<string, Figure<Quantity>> {
   return Object.fromEntries(components.map((component, i) => [`${key} ${i}`, place(component)]));
 }

@@ -14,6 +14,7 @@ import {
   pigmentFraction,
   type ComponentPaint,
 } from "./mixture-components.ts";
+import { colourRecord, drawdownRecords } from "../record-inputs.ts";
 import type { MixtureSection } from "./mixture-figures.ts";
 import { mixtureWhite, type WorkedWhite } from "./mixture-white.ts";
 import type { PigmentPart } from "../sheet.ts";
@@ -87,6 +88,10 @@ function inWhite(
     massScale,
     ownFraction: own ?? NaN,
     whiteFraction: whitePart ?? NaN,
+    drawn: [colour, ...paints.flatMap((one) => one.colour ?? [])].flatMap((paint) => [
+      ...drawdownRecords(paint, records),
+      ...colourRecord(paint, "pigments", "oilIndexGPer100g"),
+    ]),
     fits,
     records,
   });

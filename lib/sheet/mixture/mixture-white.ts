@@ -11,7 +11,8 @@ import {
 import { paintMassRatio } from "../../optics/mixtures/paint-parts.ts";
 import { pairGreys } from "../../optics/mixtures/mixture.ts";
 import { pairNeutral } from "../../optics/mixtures/pair-neutral.ts";
-import { isKnown, notStated } from "../../quantities/figure.ts";
+import { at } from "../../quantities/at.ts";
+import { isKnown, notStated, type RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
@@ -30,9 +31,9 @@ import type { Fits } from "../tints/strength.ts";
 import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 
 /** How everything of a mixture comes about: rests on the components' drawdowns, and never on the mixture's own. */
-export const MIXED: Origin = {
+const MIXED: Origin = {
+  inputs: [],
   standing: "derived",
-  restsOn: "measured",
   method: "K and S of its components' own paints, added",
   source: "duncan-1940",
 };
@@ -50,8 +51,14 @@ export interface MixedInWhite {
   /** Pigment by mass of the mixture's paint, and of the white's [1]. */
   readonly ownFraction: number;
   readonly whiteFraction: number;
+  /** Drawdowns of the components' paints and of the mixture itself, which it is held against. */
+  readonly drawn: readonly RecordRoot[];
   readonly fits: Fits;
   readonly records: Records;
+}
+
+function mixedFrom({ drawn }: Pick<MixedInWhite, "drawn">): Origin {
+  return { ...MIXED, inputs: drawn };
 }
 
 /** What a mixture does in one white, and why it has no drift there where it has none. */
@@ -63,6 +70,7 @@ export interface WorkedWhite {
 /** Predicted let-downs beside those that were read, the greys of a pair, and drift from the tint at L* 50, in one white. */
 export function mixtureWhite(at: MixedInWhite): WorkedWhite {
   const { white, colour, mixed, records } = at;
+  const origin = mixedFrom(at);
   const steps = mixtureSteps(at);
   const ratio = mixedRatioAt(mixed, DRIFT_LIGHTNESS);
   const misses = steps
@@ -70,19 +78,20 @@ export function mixtureWhite(at: MixedInWhite): WorkedWhite {
       missDeltaE00 !== undefined && isKnown(missDeltaE00) ? [missDeltaE00.value] : [],
     )
     .toSorted((one, other) => one - other);
-  const path = `mixture.whites.${white}`;
-  const pair = mixturePair(at, path);
+  const pair = mixturePair(at);
   const singleBlack = singleBlackDrift(at);
   const figures = {
     white: { slug: white, name: whiteColour(white, records).name },
     steps,
     middleMissDeltaE00:
       misses.length === 0
-        ? notStated("the mixture itself was not let down in this white", [
-            `colours.${colour.slug}.tints`,
-          ])
+        ? notStated(
+            "the mixture itself was not let down in this white",
+            [`colours.${colour.slug}.tints`],
+            at.drawn,
+          )
         : notationFigure(middleOf(misses), "1", {
-            ...MIXED,
+            ...origin,
             method: "middle one of the misses of its drawdowns",
           }),
     ...(pair === undefined ? {} : { pair }),
@@ -91,15 +100,24 @@ export function mixtureWhite(at: MixedInWhite): WorkedWhite {
   };
   return isStatement(ratio)
     ? { white: figures, refusal: ratio }
-    : { white: { ...figures, fresh: freshTint(mixedTint(mixed, ratio), ratio / at.massScale) } };
+    : {
+        white: {
+          ...figures,
+          fresh: freshTint(mixedTint(mixed, ratio), ratio / at.massScale, origin),
+        },
+      };
 }
 
-function freshTint({ lab, spectrum, uncertainty: { p68 } }: MixedTint, massRatio: number) {
+function freshTint(
+  { lab, spectrum, uncertainty: { p68 } }: MixedTint,
+  massRatio: number,
+  origin: Origin,
+) {
   return {
-    massRatio: notationFigure(massRatio, "1", MIXED),
+    massRatio: notationFigure(massRatio, "1", origin),
     uncertainty: p68,
-    lab: { "D65/10": labFigures(lab, MIXED, axisUncertainty(p68, lab)) },
-    ...screenFigures(readingNotations(spectrum).screen, MIXED),
+    lab: { "D65/10": labFigures(lab, origin, axisUncertainty(p68, lab)) },
+    ...screenFigures(readingNotations(spectrum).screen, origin),
   };
 }
 
@@ -117,12 +135,12 @@ function mixtureSteps(at: MixedInWhite): MixtureStep[] {
     const tint = mixedTint(mixed, ratio * massScale);
     return {
       massRatio,
-      ...predicted(tint),
+      ...predicted(tint, mixedFrom(at)),
       ...(measured === undefined
         ? {}
         : {
             missDeltaE00: notationFigure(deltaE00(tint.lab, measured), "1", {
-              ...MIXED,
+              ...mixedFrom(at),
               method: "\u0394E00 between what its components predict and its own drawdown",
             }),
           }),
@@ -140,28 +158,29 @@ function mixtureSteps(at: MixedInWhite): MixtureStep[] {
   ];
 }
 
-function predicted({
-  lab,
-  spectrum,
-  uncertainty: { p68 },
-}: MixedTint): Omit<MixtureStep, "massRatio"> {
+function predicted(
+  { lab, spectrum, uncertainty: { p68 } }: MixedTint,
+  origin: Origin,
+): Omit<MixtureStep, "massRatio"> {
   const notations = readingNotations(spectrum);
   const u = axisUncertainty(p68, lab);
   const munsell = munsellOfLab(notations.lab["C/2"], u);
   return {
-    lab: { "D65/10": labFigures(lab, MIXED, u) },
+    lab: { "D65/10": labFigures(lab, origin, u) },
     uncertainty: p68,
-    ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, MIXED) }),
-    ...screenFigures(notations.screen, MIXED),
+    ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
+    ...screenFigures(notations.screen, origin),
   };
 }
 
 const GREY_STEPS = 20;
 
-function mixturePair(
-  { mixed: { parts }, components }: MixedInWhite,
-  path: string,
-): MixturePair | undefined {
+function mixturePair(at: MixedInWhite): MixturePair | undefined {
+  const {
+    mixed: { parts },
+    components,
+  } = at;
+  const origin = mixedFrom(at);
   const [one, other] = parts;
   const [first, second] = components;
   if (
@@ -176,17 +195,8 @@ function mixturePair(
   const neutral = pairNeutral(one.ladder, other.ladder, DRIFT_LIGHTNESS);
   if (isStatement(greys) || isStatement(neutral)) return undefined;
   const neutralShare = notationFigure(neutral.share, "1", {
-    ...MIXED,
+    ...origin,
     method: "share of paint by mass at which C*ab is least, at L* 50",
-  });
-  const volumes = [first, second].map(({ paintVolumeFraction, paintMassFraction, slug }) => ({
-    paintVolumeFraction,
-    paintMassFraction,
-    slug,
-  }));
-  const placed = (i: number, key: "paintVolumeFraction" | "paintMassFraction") => ({
-    path: `mixture.components.${volumes[i]?.slug ?? ""}.${key}`,
-    figure: volumes[i]?.[key] ?? notStated("no such component"),
   });
   return {
     first: first.paint?.name ?? first.name,
@@ -195,11 +205,11 @@ function mixturePair(
     neutralVolumeShare: derivedFigure(
       { name: "the same by volume of paint", unit: "1" },
       {
-        share: { path: `${path}.pair.neutralShare`, figure: neutralShare },
-        firstVolume: placed(0, "paintVolumeFraction"),
-        firstMass: placed(0, "paintMassFraction"),
-        secondVolume: placed(1, "paintVolumeFraction"),
-        secondMass: placed(1, "paintMassFraction"),
+        share: neutralShare,
+        firstVolume: first.paintVolumeFraction,
+        firstMass: first.paintMassFraction,
+        secondVolume: second.paintVolumeFraction,
+        secondMass: second.paintMassFraction,
       },
       (v) => {
         const [a, b] = [
@@ -210,7 +220,7 @@ function mixturePair(
       },
     ),
     neutralChroma: notationFigure(neutral.chroma, "1", {
-      ...MIXED,
+      ...origin,
       method: "C*ab (D65/10) of that grey",
     }),
     greys: greys.map(({ share, lab: { a, b } }) => ({ share, a, b })),
@@ -219,5 +229,5 @@ function mixturePair(
 
 function middleOf(sorted: readonly number[]): number {
   const half = sorted.length / 2;
-  return ((sorted[Math.ceil(half) - 1] ?? NaN) + (sorted[Math.floor(half)] ?? NaN)) / 2;
+  return (at(sorted, Math.ceil(half) - 1) + at(sorted, Math.floor(half))) / 2;
 }

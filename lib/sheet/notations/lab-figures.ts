@@ -1,37 +1,24 @@
 import type { Lab, Xyz } from "../../colorimetry/viewing.ts";
-import {
-  sourceFigure,
-  type Figure,
-  type FigurePath,
-  type Standing,
-} from "../../quantities/figure.ts";
+import { computedFigure, type Figure, type Input, type Standing } from "../../quantities/figure.ts";
 import type { SourceKey } from "../../sources/source.ts";
 import type { LabFigures, XyzFigures } from "../sheet.ts";
 
 /** How a set of coordinates came about: the same for each of them. */
 export interface Origin {
   readonly standing: Standing;
-  readonly restsOn: Standing;
   readonly method: string;
   readonly source?: SourceKey | undefined;
-  readonly inputs?: readonly FigurePath[] | undefined;
+  readonly inputs: readonly Input[];
 }
 
 /** A figure of a colour notation, which sums and tables give rather than arithmetic on figures. */
 export function notationFigure<V extends number | string | readonly number[]>(
   value: V,
   unit: string,
-  origin: Origin,
+  { standing, method, source, inputs }: Origin,
   uncertainty?: number,
 ): Figure<V> {
-  const figure = sourceFigure("measured", value, {
-    unit,
-    method: origin.method,
-    source: origin.source,
-    inputs: origin.inputs,
-    uncertainty,
-  });
-  return { ...figure, standing: origin.standing, restsOn: origin.restsOn };
+  return computedFigure(standing, value, { unit, method, source, inputs, uncertainty });
 }
 
 export function labFigures({ L, a, b }: Lab, origin: Origin, uncertainty?: Lab): LabFigures {

@@ -4,23 +4,27 @@ import { xyzToLab } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { readingInGeometry } from "../../optics/surface/measurement-in-geometry.ts";
 import { OIL_SURFACE } from "../../optics/surface/surface.ts";
-import type { Figure, FigurePath } from "../../quantities/figure.ts";
+import type { Figure, RecordRoot } from "../../quantities/figure.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Reading, SpectrumReading } from "../../records/records.ts";
 import { opticsReading } from "../tints/drawdown-set.ts";
 import { notationFigure } from "./lab-figures.ts";
-import { readingFigures } from "./reading-figures.ts";
+import { readingFigures, type ReadingFigures } from "./reading-figures.ts";
 import type { MasstoneNotations } from "../sheet.ts";
 
 /** Every notation of a masstone that follows from its reading. */
-export function masstoneNotations(reading: Reading): MasstoneNotations {
+export function masstoneNotations(
+  reading: Reading,
+  inputs: readonly RecordRoot[],
+): MasstoneNotations {
+  const notations = readingFigures(reading, inputs);
   return {
     ...(reading.form === "chip" ? {} : { geometry: reading.geometry }),
     standing: "measured",
-    ...readingFigures(reading, "notations.masstone"),
-    ...(reading.form === "spectrum" ? spectral(reading) : {}),
+    ...notations,
+    ...(reading.form === "spectrum" ? spectral(reading, notations, inputs) : {}),
     ...(reading.form === "spectrum" && reading.geometry === "d/8 included"
-      ? glossExcluded(reading)
+      ? glossExcluded(reading, inputs)
       : {}),
   };
 }
@@ -28,6 +32,7 @@ export function masstoneNotations(reading: Reading): MasstoneNotations {
 /** With only an included reading: what the same film would read with the gloss shut out, as the eye meets it. */
 function glossExcluded(
   reading: SpectrumReading,
+  inputs: readonly RecordRoot[],
 ): Pick<MasstoneNotations, "glossExcludedL" | "glossExcludedCurve"> {
   const excluded = readingInGeometry(
     opticsReading(reading),
@@ -39,7 +44,7 @@ function glossExcluded(
   return {
     glossExcludedL: notationFigure(L, "1", {
       standing: "derived",
-      restsOn: "measured",
+      inputs,
       method: "surface light of an oil film taken off, D65/10",
       source: "saunderson-1942",
     }),
@@ -48,22 +53,25 @@ function glossExcluded(
 }
 
 /** What only a spectrum tells: the curve, and what lamplight does. */
-function spectral({ spectrum }: SpectrumReading): Pick<MasstoneNotations, "lamplight" | "curve"> {
+function spectral(
+  { spectrum }: SpectrumReading,
+  { lab }: ReadingFigures,
+  read: readonly RecordRoot[],
+): Pick<MasstoneNotations, "lamplight" | "curve"> {
   const { deltaE00, statement } = lamplight(spectrum);
-  const under = (lamp: Lamp, inputs?: readonly FigurePath[]): Figure<number> =>
+  const day = lab["D65/10"]?.L;
+  const under = (lamp: Lamp, other?: Figure): Figure<number> =>
     notationFigure(deltaE00[lamp], "1", {
       standing: "derived",
-      restsOn: "measured",
       method: `Delta-E00 of D65/10 and ${LAMPS[lamp]} carried over by CAT16`,
       source: "li-2017",
-      inputs,
+      inputs: [...[day, other].filter((L) => L !== undefined), ...read],
     });
-  const day = "notations.masstone.lab.D65/10.L";
   return {
     lamplight: {
-      deltaE00: under("incandescent", [day, "notations.masstone.lab.A/10.L"]),
-      ledDeltaE00: under("led", [day]),
-      fluorescentDeltaE00: under("fluorescent", [day]),
+      deltaE00: under("incandescent", lab["A/10"]?.L),
+      ledDeltaE00: under("led"),
+      fluorescentDeltaE00: under("fluorescent"),
       sentence: statement,
     },
     curve: spectrum,

@@ -7,7 +7,7 @@ import { parseMunsell } from "../../colorimetry/munsell-notation.ts";
 import type { Munsell } from "../../colorimetry/munsell.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import { VIEWINGS, type Lab, type LabViewing, type Viewing } from "../../colorimetry/viewing.ts";
-import type { Figure, FigurePath } from "../../quantities/figure.ts";
+import type { Figure, Input, RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { ChipReading, LabReading, Reading, SpectrumReading } from "../../records/records.ts";
 import { labFigures, notationFigure, xyzFigures, type Origin } from "./lab-figures.ts";
@@ -29,52 +29,53 @@ const BY_BLOCKS = "ISCC-NBS block of the Munsell notation";
 const EYE_LAB_UNCERTAINTY: Lab = { L: 5, a: 2.5, b: 2.5 };
 
 /**
- * @param at where in the sheet these figures stand: `notations.masstone`, `tints.zinc-white.steps.1:20`.
+ * @param read the records that the reading stands in.
  * @param moved what moves a spectrum beside its reading's noise, such as the weighing of a let-down.
  * @param shown for which viewings a spectrum's XYZ and Lab stand there; what rests on another names the reading itself.
  */
 export function readingFigures(
   reading: Reading,
-  at: FigurePath,
+  read: readonly RecordRoot[],
   shown: readonly Viewing[] = VIEWINGS,
   moved: readonly (readonly number[])[] = [],
 ): ReadingFigures {
   switch (reading.form) {
     case "spectrum":
-      return spectrumFigures(reading, at, shown, moved);
+      return spectrumFigures(reading, read, shown, moved);
     case "lab":
-      return figuresOfLab(reading.lab, reading.viewing, uncertaintyOf(reading), reading, at);
+      return figuresOfLab(reading.lab, reading.viewing, uncertaintyOf(reading), reading, read);
     case "chip":
-      return chipFigures(reading, at);
+      return chipFigures(reading, read);
   }
 }
 
-function labPaths(at: FigurePath, viewing: LabViewing): FigurePath[] {
-  return ["L", "a", "b"].map((axis) => `${at}.lab.${viewing}.${axis}`);
+function axes(lab: LabFigures | undefined): Input[] {
+  return lab === undefined ? [] : [lab.L, lab.a, lab.b];
 }
 
 function spectrumFigures(
   reading: SpectrumReading,
-  at: FigurePath,
+  read: readonly RecordRoot[],
   shown: readonly Viewing[],
   moved: readonly (readonly number[])[],
 ): ReadingFigures {
   const notations = readingNotations(reading.spectrum, reading.noise, moved);
   const summed: Origin = {
     standing: "derived",
-    restsOn: "measured",
+    inputs: read,
     method: `CIE sums of ${reading.origin}, ${reading.geometry}`,
     source: "cie-15-2018",
   };
+  const lab = each(shown, (viewing) =>
+    labFigures(notations.lab[viewing], summed, notations.labUncertainty[viewing]),
+  );
   const from = (viewing: Viewing, method: string, source: string): Origin =>
     shown.includes(viewing)
-      ? { ...summed, method, source, inputs: labPaths(at, viewing) }
+      ? { ...summed, method, source, inputs: axes(lab[viewing]) }
       : { ...summed, method: `${method}; ${summed.method}`, source };
   return {
     xyz: each(shown, (viewing) => xyzFigures(notations.xyz[viewing], summed)),
-    lab: each(shown, (viewing) =>
-      labFigures(notations.lab[viewing], summed, notations.labUncertainty[viewing]),
-    ),
+    lab,
     ...(isStatement(notations.munsell)
       ? {}
       : {
@@ -101,12 +102,12 @@ function uncertaintyOf({ uncertainty = 0 }: LabReading): Lab {
 }
 
 /** A chip is a reading in C/2: what the eye can't place is its uncertainty. */
-function chipFigures(reading: ChipReading, at: FigurePath): ReadingFigures {
+function chipFigures(reading: ChipReading, read: readonly RecordRoot[]): ReadingFigures {
   const { munsell, origin } = reading;
   const parsed = parseMunsell(munsell);
   if (parsed === undefined) return { xyz: {}, lab: {} };
-  const figures = figuresOfLab(labOfMunsell(parsed), "C/2", EYE_LAB_UNCERTAINTY, reading, at);
-  const seen: Origin = { standing: "measured", restsOn: "measured", method: origin };
+  const figures = figuresOfLab(labOfMunsell(parsed), "C/2", EYE_LAB_UNCERTAINTY, reading, read);
+  const seen: Origin = { standing: "measured", method: origin, inputs: read };
   return {
     ...figures,
     ...(figures.munsell === undefined
@@ -120,34 +121,34 @@ function figuresOfLab(
   viewing: LabViewing,
   uncertainty: Lab,
   reading: LabReading | ChipReading,
-  at: FigurePath,
+  read: readonly RecordRoot[],
 ): ReadingFigures {
   const given: Origin =
     reading.form === "lab"
       ? {
           standing: "measured",
-          restsOn: "measured",
           method: `${reading.origin}, ${reading.geometry}`,
+          inputs: read,
         }
       : {
           standing: "derived",
-          restsOn: "measured",
+          inputs: read,
           method: "renotation of the chip",
           source: "newhall-1943",
         };
+  const own = labFigures(lab, given, uncertainty.L > 0 ? uncertainty : undefined);
   const summed: Origin = {
     standing: "derived",
-    restsOn: "measured",
     method: "from Lab",
     source: "cie-15-2018",
-    inputs: labPaths(at, viewing),
+    inputs: axes(own),
   };
   const notations = labNotations(lab, viewing, uncertainty);
   const follows = (approximate: boolean, method: string, source: string): Origin =>
     approximate
       ? {
           standing: "estimated",
-          restsOn: "estimated",
+          inputs: read,
           method: `${method}, approximate: adapted from ${viewing}`,
           source,
         }
@@ -159,7 +160,7 @@ function figuresOfLab(
   const screen = notation(notations.screen);
   return {
     xyz: { [viewing]: xyzFigures(labToXyz(lab, viewing), summed) },
-    lab: { [viewing]: labFigures(lab, given, uncertainty.L > 0 ? uncertainty : undefined) },
+    lab: { [viewing]: own },
     ...(munsell === undefined
       ? {}
       : {

@@ -1,12 +1,20 @@
 import { batchLoss } from "../../formulation/batch-loss.ts";
 import { batch, type Batch, type BatchRecipe } from "../../formulation/batch.ts";
 import { oilHeldBack } from "../../formulation/oil-held-back.ts";
-import { isKnown, sourceFigure, type Figure, type FigureRef } from "../../quantities/figure.ts";
+import { at } from "../../quantities/at.ts";
+import {
+  exactly,
+  isKnown,
+  sourceFigure,
+  type Figure,
+  type Input,
+} from "../../quantities/figure.ts";
 import { isInterval, midpoint, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { BatchSection, BatchSize, OilSection } from "../paint-section-types.ts";
+import { colourRecord } from "../record-inputs.ts";
 import { inputs } from "./paint-volumes.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
 
@@ -31,8 +39,16 @@ export function batchSection(
     return undefined;
   const held = heldBack(oil);
   const lost = batchLoss(colour.record.dispersion);
-  const holdBack = share(held.fraction, "customary share kept by", held.reason);
-  const loss = share(lost.fraction, "customary loss at slab or mill", lost.reason);
+  const holdBack = share(held.fraction, "customary share kept by", held.reason, [
+    oil.oilIndexGPer100g,
+    oil.oilAbsorptionGPer100g,
+  ]);
+  const loss = share(
+    lost.fraction,
+    "customary loss at slab or mill",
+    lost.reason,
+    colourRecord(colour, "dispersion"),
+  );
   const made = {
     colour,
     parts,
@@ -67,11 +83,13 @@ function share(
   [lower, upper]: readonly [number, number],
   method: string,
   { source }: Statement,
+  inputs: readonly Input[],
 ): Figure<Quantity> {
   return sourceFigure<Quantity>("estimated", lower === upper ? lower : [lower, upper], {
     unit: "1",
     method,
     source,
+    inputs,
   });
 }
 
@@ -98,7 +116,7 @@ function batchSize(pigmentG: number, made: Made): BatchSize {
     pigmentG,
     pigments: parts.map(({ slug }, i) => ({
       slug,
-      massG: figure("share of the pigment", "g", [], (made) => made.pigments[i]?.massG ?? NaN),
+      massG: figure("share of the pigment", "g", [], (made) => at(made.pigments, i).massG),
     })),
     oilG: figure("oil index x pigment", "g", ["oilIndex"], ({ oilG }) => oilG),
     oilAtFirstG: figure(
@@ -119,7 +137,7 @@ function batchSize(pigmentG: number, made: Made): BatchSize {
         "share of the oil",
         "g",
         ["oilIndex", `percent ${slug}`],
-        (made) => made.additions[i]?.massG ?? NaN,
+        (made) => at(made.additions, i).massG,
       ),
     })),
     paintG: figure(
@@ -145,12 +163,12 @@ function batchSize(pigmentG: number, made: Made): BatchSize {
     ...(priced.length === 0
       ? {}
       : {
-          cost: inFull(
+          cost: exactly(
             figure(
               "masses x prices",
               made.currency ?? "",
               ["oilIndex", "prices", ...additions.map(({ slug }) => `percent ${slug}`)],
-              ({ cost }) => cost ?? NaN,
+              ({ cost = 0 }) => cost,
             ),
           ),
         }),
@@ -158,13 +176,6 @@ function batchSize(pigmentG: number, made: Made): BatchSize {
       .filter((one) => !priced.includes(one))
       .map(({ slug }) => slug),
   };
-}
-
-/** Money is said to the smallest coin, whatever the scatter of the oil. */
-function inFull(figure: Figure<Quantity>): Figure<Quantity> {
-  if (!isKnown(figure)) return figure;
-  const { standing, value, unit, method, inputs: from, restsOn } = figure;
-  return { standing, value, unit, method, inputs: from, restsOn };
 }
 
 /** Stands for oil, densities and every addition: what the volume of a batch follows from. */
@@ -183,28 +194,21 @@ function figureOf(
   pigmentG: number,
   { parts, vehicle, additions, oil, holdBack, loss }: Made,
 ): BatchFigure {
-  const placed = (path: string, figure: Figure<Quantity>): FigureRef<Quantity> => ({
-    path,
-    figure,
-  });
   const volume = inputs(
     {
-      oilIndex: placed("oil.oilIndexGPer100g", oil.oilIndexGPer100g),
-      oilDensity: placed("vehicle.densityGPerCm3", vehicle.densityGPerCm3),
-      pigmentDensity: placed("oil.pigmentDensityGPerCm3", oil.pigmentDensityGPerCm3),
+      oilIndex: oil.oilIndexGPer100g,
+      oilDensity: vehicle.densityGPerCm3,
+      pigmentDensity: oil.pigmentDensityGPerCm3,
     },
     additions,
   );
   const fractions = Object.fromEntries(
-    parts.map(({ slug, massFraction }) => [
-      `fraction ${slug}`,
-      placed(`pigments.${slug}.massFraction`, massFraction as Figure<Quantity>),
-    ]),
+    parts.map(({ slug, massFraction }) => [`fraction ${slug}`, massFraction]),
   );
   const prices = pricesOf(parts, vehicle, additions);
-  const rest: Record<string, FigureRef<Quantity>> = {
-    holdBack: placed("batch.holdBack", holdBack),
-    loss: placed("batch.loss", loss),
+  const rest: Record<string, Figure<Quantity>> = {
+    holdBack: holdBack,
+    loss: loss,
   };
   const all = { ...volume, ...fractions, ...prices, ...rest };
 
@@ -255,14 +259,12 @@ function pricesOf(
   parts: readonly PigmentPart[],
   vehicle: VehiclePart,
   additions: readonly AdditionPart[],
-): Record<string, FigureRef<Quantity>> {
+): Record<string, Figure<Quantity>> {
   const price = (
     owner: string,
     { pricePerKg }: { readonly pricePerKg?: Figure<number> },
-  ): [string, FigureRef<Quantity>][] =>
-    pricePerKg === undefined
-      ? []
-      : [[`price ${owner}`, { path: `${owner}.pricePerKg`, figure: pricePerKg }]];
+  ): [string, Figure<Quantity>][] =>
+    pricePerKg === undefined ? [] : [[`price ${owner}`, pricePerKg]];
   return Object.fromEntries([
     ...parts.flatMap((part) => price(`pigments.${part.slug}`, part)),
     ...price("vehicle", vehicle),
@@ -271,6 +273,6 @@ function pricesOf(
 }
 
 /** Stands in for what a figure does not need: it has no part in the figure. */
-function middleOf(input: FigureRef<Quantity> | undefined): number {
-  return input !== undefined && isKnown(input.figure) ? midpoint(input.figure.value) : NaN;
+function middleOf(input: Figure<Quantity> | undefined): number {
+  return input !== undefined && isKnown(input) ? midpoint(input.value) : NaN;
 }

@@ -5,6 +5,8 @@ import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { AmountRecord } from "../../records/schema/amount.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import { colourRecord, pigmentRecord } from "../record-inputs.ts";
+import { amountValue } from "../recorded-figure.ts";
 import type { PigmentPart } from "../sheet.ts";
 
 export interface OpenedPaste {
@@ -37,10 +39,10 @@ export function openedPaste(
     particle,
   );
   const inputs = [
-    ...(isKnown(finenessOfGrindUm) ? ["oil.finenessOfGrindUm"] : []),
-    ...parts
-      .filter(({ particleSizeUm }) => isKnown(particleSizeUm))
-      .map(({ slug }) => `pigments.${slug}.particleSizeUm`),
+    ...(isKnown(finenessOfGrindUm) ? [finenessOfGrindUm] : []),
+    ...parts.flatMap(({ particleSizeUm }) => (isKnown(particleSizeUm) ? [particleSizeUm] : [])),
+    ...colourRecord(colour, "dispersion"),
+    ...parts.map(({ slug }) => pigmentRecord(slug)),
   ];
   const {
     factor: [lower, upper],
@@ -58,7 +60,5 @@ export function openedPaste(
 }
 
 function middle(amount: AmountRecord | undefined): number | undefined {
-  return amount === undefined
-    ? undefined
-    : midpoint(typeof amount === "number" ? amount : amount.value);
+  return amount === undefined ? undefined : midpoint(amountValue(amount));
 }

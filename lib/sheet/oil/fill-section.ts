@@ -1,9 +1,9 @@
 import { BAG_G, BAG_JAR_ML, CUSTOMARY_JARS_ML } from "../../formulation/containers.ts";
 import { heldMassG, jarFillRuling, takenVolumeMl } from "../../formulation/container-fill.ts";
-import { isKnown, type FigureRef } from "../../quantities/figure.ts";
+import { isKnown, weakestRoot, type Figure } from "../../quantities/figure.ts";
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
-import { derivedFigure, weakestRoot } from "../../quantities/derived-figure.ts";
+import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour } from "../../records/records.ts";
 import type { FillSection, Filling, OilSection } from "../paint-section-types.ts";
 import type { PigmentPart } from "../sheet.ts";
@@ -20,9 +20,9 @@ export function fillSection(
   );
   const filling = (
     what: Pick<Filling, "slug" | "pigment" | "packing">,
-    density: FigureRef<Quantity>,
+    density: Figure<Quantity>,
   ): Filling[] => {
-    if (!isKnown(density.figure)) return [];
+    if (!isKnown(density)) return [];
     return [
       {
         ...what,
@@ -41,18 +41,15 @@ export function fillSection(
   };
   return {
     fillings: [
-      ...filling(
-        { slug: "paint", packing: "paint" },
-        { path: "oil.paintDensityGPerCm3", figure: oil.paintDensityGPerCm3 },
-      ),
+      ...filling({ slug: "paint", packing: "paint" }, oil.paintDensityGPerCm3),
       ...parts.flatMap(({ slug, bulkDensityLooseGPerMl, bulkDensityTappedGPerMl }) => [
         ...filling(
           { slug: `${slug}-poured`, pigment: slug, packing: "poured" },
-          { path: `pigments.${slug}.bulkDensityLooseGPerMl`, figure: bulkDensityLooseGPerMl },
+          bulkDensityLooseGPerMl,
         ),
         ...filling(
           { slug: `${slug}-tapped`, pigment: slug, packing: "tapped" },
-          { path: `pigments.${slug}.bulkDensityTappedGPerMl`, figure: bulkDensityTappedGPerMl },
+          bulkDensityTappedGPerMl,
         ),
       ]),
     ],

@@ -29,7 +29,7 @@ export function finishFigure(
           standing: "estimated",
           source: "practice-formulation",
         },
-        { lambda: { path: "oil.effectiveReducedPvc", figure: effectiveReducedPvc } },
+        { lambda: effectiveReducedPvc },
         (v) => finishRuling(v.lambda).finish as string,
       ),
       reasons: expected === undefined ? [] : [expected.reason],
@@ -40,7 +40,7 @@ export function finishFigure(
   return {
     figure: classifiedFigure(
       { name: "finish by gloss at 60 degrees", unit: "", source: "iso-2813" },
-      { gloss60: { path: "oil.gloss60", figure: gloss60 } },
+      { gloss60 },
       () => read.finish as string,
     ),
     reasons: [read.reason, ...(expected === undefined ? [] : [expected.reason])],

@@ -5,11 +5,12 @@ import {
   estimatedOilIndex,
   workingOilContradiction,
 } from "../../formulation/working-oil.ts";
-import { isKnown, sourceFigure, type Figure } from "../../quantities/figure.ts";
+import { isKnown, restated, sourceFigure, type Figure } from "../../quantities/figure.ts";
 import { isInterval, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { blendedFigure } from "../pigments/blended-figure.ts";
+import { colourRecord } from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
 import type { PigmentPart } from "../sheet.ts";
 
@@ -27,18 +28,19 @@ export function oilDemand(
   parts: readonly PigmentPart[],
   records: Records,
 ): OilDemand {
-  const oilAbsorption = blendedFigure(
+  const blend = blendedFigure(
     parts,
     "oilAbsorptionGPer100g",
     ["densityGPerCm3", "oilAbsorptionGPer100g"],
     { name: "blend by pigment volume", unit: "g/100 g", source: "asbeck-van-loo-1949" },
     blendOilAbsorptionGPer100g,
-  ).figure;
-  const oilIndex = recordedFigure(
-    colour.record.oilIndexGPer100g,
-    "g/100 g",
-    `colours.${colour.slug}.oilIndexGPer100g`,
   );
+  const oilAbsorption = parts.length === 1 ? restated(blend) : blend;
+  const oilIndex = recordedFigure(colour.record.oilIndexGPer100g, {
+    unit: "g/100 g",
+    wanting: `colours.${colour.slug}.oilIndexGPer100g`,
+    inputs: colourRecord(colour, "oilIndexGPer100g"),
+  });
   const reasons =
     isKnown(oilAbsorption) && parts.length === 1
       ? [oilAbsorptionMethodRuling(methodOf(parts[0]?.slug, records))]
@@ -62,19 +64,14 @@ export function oilDemand(
     const { estimate, reason } = estimatedOilIndex(oilAbsorption.value);
     return {
       oilAbsorption,
-      oilIndex: estimated(
-        estimate,
-        "rub-out figure x 1.1 to 2",
-        "oil.oilAbsorptionGPer100g",
-        reason,
-      ),
+      oilIndex: estimated(estimate, "rub-out figure x 1.1 to 2", oilAbsorption, reason),
       reasons: [...reasons, reason],
     };
   }
   if (isKnown(oilIndex)) {
     const { estimate, reason } = estimatedOilAbsorption(oilIndex.value);
     return {
-      oilAbsorption: estimated(estimate, "oil index / 1.1 to 2", "oil.oilIndexGPer100g", reason),
+      oilAbsorption: estimated(estimate, "oil index / 1.1 to 2", oilIndex, reason),
       oilIndex,
       reasons: [reason],
     };
@@ -85,7 +82,7 @@ export function oilDemand(
 function estimated(
   estimate: Quantity,
   method: string,
-  input: string,
+  input: Figure<Quantity>,
   reason: Statement,
 ): Figure<Quantity> {
   return sourceFigure("estimated", estimate, {

@@ -5,13 +5,7 @@ import { effectiveCpvc } from "../../formulation/dispersion.ts";
 import { oilGPer100cm3 } from "../../formulation/oil-by-volume.ts";
 import { oilIndexRuling } from "../../formulation/oil-index-class.ts";
 import { reducedPvc } from "../../formulation/pvc.ts";
-import {
-  isKnown,
-  notStated,
-  sourceFigure,
-  type Figure,
-  type FigureRef,
-} from "../../quantities/figure.ts";
+import { isKnown, notStated, sourceFigure, type Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -21,6 +15,7 @@ import { oilDemand } from "./oil-demand.ts";
 import { openedPaste } from "./dispersion-factor.ts";
 import type { OilSection } from "../paint-section-types.ts";
 import { paintVolumes } from "./paint-volumes.ts";
+import { colourRecord, WORKSHOP } from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
 
@@ -33,20 +28,17 @@ export function oilSection(
   records: Records,
 ): OilSection {
   const recorded = (field: "finenessOfGrindUm" | "gloss60", unit: string): Figure<Quantity> =>
-    recordedFigure(colour.record[field], unit, `colours.${colour.slug}.${field}`);
+    recordedFigure(colour.record[field], {
+      unit,
+      wanting: `colours.${colour.slug}.${field}`,
+      inputs: colourRecord(colour, field),
+    });
   const demand = oilDemand(colour, parts, records);
   const finenessOfGrindUm = recorded("finenessOfGrindUm", "um");
   const opened = openedPaste(colour, parts, finenessOfGrindUm, records);
-  const placed = (path: string, figure: Figure<Quantity>): FigureRef<Quantity> => ({
-    path,
-    figure,
-  });
-  const oilIndex = placed("oil.oilIndexGPer100g", demand.oilIndex);
-  const oilAbsorption = placed("oil.oilAbsorptionGPer100g", demand.oilAbsorption);
-  const oilDensity = placed(
-    "vehicle.densityGPerCm3",
-    vehicle?.densityGPerCm3 ?? notStated("no oil in the records", ["vehicle"]),
-  );
+  const { oilIndex, oilAbsorption } = demand;
+  const oilDensity =
+    vehicle?.densityGPerCm3 ?? notStated("no oil in the records", ["vehicle"], [WORKSHOP]);
   const pigmentDensity = blendedFigure(
     parts,
     "densityGPerCm3",
@@ -67,20 +59,20 @@ export function oilSection(
       standing: "estimated",
       source: "practice-formulation",
     },
-    { cpvc: placed("oil.cpvc", cpvc), factor: placed("oil.dispersionFactor", opened.factor) },
+    { cpvc, factor: opened.factor },
     (v) => effectiveCpvc(v.cpvc, v.factor),
   );
   const { pvc, paintDensity, pigmentMassFraction, volumeSolids } = paintVolumes(
     { oilIndex, oilDensity, pigmentDensity },
     additions,
   );
-  const reduced = (path: string, critical: Figure<Quantity>): Figure<Quantity> =>
+  const reduced = (critical: Figure<Quantity>): Figure<Quantity> =>
     derivedFigure(
       { name: "PVC / CPVC", unit: "1", source: "bierwagen-hay-1975" },
-      { pvc: placed("oil.pvc", pvc), cpvc: placed(path, critical) },
+      { pvc, cpvc: critical },
       (v) => reducedPvc(v.pvc, v.cpvc),
     );
-  const effectiveReducedPvc = reduced("oil.effectiveCpvc", effective);
+  const effectiveReducedPvc = reduced(effective);
   const gloss60 = recorded("gloss60", "GU");
   const finish = finishFigure(effectiveReducedPvc, gloss60);
 
@@ -92,7 +84,7 @@ export function oilSection(
       { oilIndex },
       (v) => oilIndexRuling(v.oilIndex).oilIndexClass as string,
     ),
-    pigmentDensityGPerCm3: pigmentDensity.figure,
+    pigmentDensityGPerCm3: pigmentDensity,
     oilGPer100cm3: derivedFigure(
       { name: "oil index x density of the pigment", unit: "g/100 cm3" },
       { oilIndex, pigmentDensity },
@@ -103,23 +95,16 @@ export function oilSection(
     dispersionFactor: opened.factor,
     effectiveCpvc: effective,
     pvc,
-    oilVolumeFraction: derivedFigure(
-      { name: "1 - PVC", unit: "1" },
-      { pvc: placed("oil.pvc", pvc) },
-      (v) => 1 - v.pvc,
-    ),
-    reducedPvc: reduced("oil.cpvc", cpvc),
+    oilVolumeFraction: derivedFigure({ name: "1 - PVC", unit: "1" }, { pvc }, (v) => 1 - v.pvc),
+    reducedPvc: reduced(cpvc),
     effectiveReducedPvc,
     paintDensityGPerCm3: paintDensity,
     pigmentMassFraction,
     volumeSolids,
     finish: finish.figure,
     gloss60,
-    body: recordedWord(colour.record.body, `colours.${colour.slug}.body`),
-    oilSeparation: recordedWord(
-      colour.record.oilSeparation,
-      `colours.${colour.slug}.oilSeparation`,
-    ),
+    body: recordedWord(colour, "body"),
+    oilSeparation: recordedWord(colour, "oilSeparation"),
     reasons: [
       ...demand.reasons,
       ...(isKnown(demand.oilIndex) ? [oilIndexRuling(demand.oilIndex.value).reason] : []),
@@ -138,8 +123,14 @@ export function oilSection(
 }
 
 /** A word of the workshop's own, as it saw it. */
-function recordedWord(word: string | undefined, wanting: string): Figure<string> {
+function recordedWord(colour: Colour, field: "body" | "oilSeparation"): Figure<string> {
+  const word = colour.record[field];
+  const inputs = colourRecord(colour, field);
   return word === undefined
-    ? notStated("not in the records", [wanting])
-    : sourceFigure<string>("measured", word, { unit: "", method: "as seen by the workshop" });
+    ? notStated("not in the records", [`colours.${colour.slug}.${field}`], inputs)
+    : sourceFigure<string>("measured", word, {
+        unit: "",
+        method: "as seen by the workshop",
+        inputs,
+      });
 }

@@ -4,7 +4,8 @@ import {
   type PaintComponent,
 } from "../../formulation/paint-volume.ts";
 import { pigmentVolumeConcentration } from "../../formulation/pvc.ts";
-import type { Figure, FigureRef } from "../../quantities/figure.ts";
+import { at } from "../../quantities/at.ts";
+import type { Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { AdditionPart } from "../sheet.ts";
@@ -17,9 +18,9 @@ export interface PaintVolumes {
 }
 
 export interface PaintInputs {
-  readonly oilIndex: FigureRef<Quantity>;
-  readonly oilDensity: FigureRef<Quantity>;
-  readonly pigmentDensity: FigureRef<Quantity>;
+  readonly oilIndex: Figure<Quantity>;
+  readonly oilDensity: Figure<Quantity>;
+  readonly pigmentDensity: Figure<Quantity>;
 }
 
 /** What binds the film beside the oil; a drier is too little to count, and a thinner leaves. */
@@ -59,8 +60,8 @@ export function paintVolumes(paint: PaintInputs, additions: readonly AdditionPar
       massInputs(paint, additions),
       (v) => {
         const massG =
-          additions.reduce((sum, { slug }) => sum + (v[`percent ${slug}`] ?? NaN) / 100, 1) *
-          (v["oilIndex"] ?? NaN);
+          additions.reduce((sum, { slug }) => sum + at(v, `percent ${slug}`) / 100, 1) *
+          at(v, "oilIndex");
         return 100 / (100 + massG);
       },
     ),
@@ -76,16 +77,14 @@ export function paintVolumes(paint: PaintInputs, additions: readonly AdditionPar
 export function inputs(
   paint: PaintInputs,
   additions: readonly AdditionPart[],
-): Record<string, FigureRef<Quantity>> {
+): Record<string, Figure<Quantity>> {
   return {
     ...paint,
     ...Object.fromEntries(
-      additions.flatMap(
-        ({ slug, percentOfOil, densityGPerCm3 }): [string, FigureRef<Quantity>][] => [
-          [`percent ${slug}`, { path: `additions.${slug}.percentOfOil`, figure: percentOfOil }],
-          [`density ${slug}`, { path: `additions.${slug}.densityGPerCm3`, figure: densityGPerCm3 }],
-        ],
-      ),
+      additions.flatMap(({ slug, percentOfOil, densityGPerCm3 }): [string, Figure<Quantity>][] => [
+        [`percent ${slug}`, percentOfOil],
+        [`density ${slug}`, densityGPerCm3],
+      ]),
     ),
   };
 }
@@ -94,14 +93,11 @@ export function inputs(
 function massInputs(
   { oilIndex }: PaintInputs,
   additions: readonly AdditionPart[],
-): Record<string, FigureRef<Quantity>> {
+): Record<string, Figure<Quantity>> {
   return {
     oilIndex,
     ...Object.fromEntries(
-      additions.map(({ slug, percentOfOil }) => [
-        `percent ${slug}`,
-        { path: `additions.${slug}.percentOfOil`, figure: percentOfOil },
-      ]),
+      additions.map(({ slug, percentOfOil }) => [`percent ${slug}`, percentOfOil]),
     ),
   };
 }
@@ -111,7 +107,7 @@ function components(
   v: Readonly<Record<string, number>>,
   additions: readonly AdditionPart[],
 ): readonly [PaintComponent, ...PaintComponent[]] {
-  const value = (name: string): number => v[name] ?? NaN;
+  const value = (name: string): number => at(v, name);
   const oilG = value("oilIndex");
   return [
     { massG: 100, densityGPerCm3: value("pigmentDensity"), volatile: false },

@@ -5,6 +5,7 @@ import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
+import { drawdownRecords } from "../record-inputs.ts";
 import type { DispersionFigures } from "./optics-figures.ts";
 import type { PigmentPart } from "../sheet.ts";
 import { commonWhite, comparedLadders, type Fits } from "../tints/strength.ts";
@@ -40,7 +41,8 @@ function measured(colour: Colour, fits: Fits, records: Records): DispersionFigur
       ? commonWhite(sample, reference)
       : undefined;
   if (white === undefined || sample?.kind !== "fit" || reference?.kind !== "fit") return undefined;
-  const pair = comparedLadders(sample, reference, white);
+  const drawdowns = [...drawdownRecords(colour, records), ...drawdownRecords(other, records)];
+  const pair = comparedLadders(sample, reference, white, drawdowns);
   if (isStatement(pair) || pair.sample.white.ratioKind !== pair.reference.white.ratioKind)
     return undefined;
   const name = whiteColour(white, records).name;
@@ -52,18 +54,23 @@ function measured(colour: Colour, fits: Fits, records: Records): DispersionFigur
   };
   const byPigment =
     pair.sample.white.ratioKind === "paint" &&
-    Object.values(fractions).every(({ figure }) => isKnown(figure));
+    Object.values(fractions).every((figure) => isKnown(figure));
   const strength = byPigment
     ? derivedFigure(
         {
           name: `K/S of let-downs equal by mass of dry pigment in ${name}, mulled against milled`,
           unit: "1",
+          beside: drawdowns,
         },
         { atL50, ...fractions },
         (v) => pair.strength(v.atL50 * (v.milledFraction / v.mulledFraction), v.atL50),
       )
     : derivedFigure(
-        { name: `K/S of let-downs equal by mass in ${name}, mulled against milled`, unit: "1" },
+        {
+          name: `K/S of let-downs equal by mass in ${name}, mulled against milled`,
+          unit: "1",
+          beside: drawdowns,
+        },
         { atL50 },
         (v) => pair.strength(v.atL50, v.atL50),
       );

@@ -1,7 +1,7 @@
 import type { ColourFit } from "../../optics/fit/colour-fit.ts";
 import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
 import { absoluteCoefficients, extendedPaint } from "../../optics/mixtures/mixed-coefficients.ts";
-import { isKnown } from "../../quantities/figure.ts";
+import { isKnown, type RecordRoot } from "../../quantities/figure.ts";
 import { midpoint } from "../../quantities/interval.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import { sameGrid, type WavelengthGrid } from "../../quantities/spectrum.ts";
@@ -9,6 +9,14 @@ import type { Colour, Records } from "../../records/records.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
 import type { ExtenderFigures } from "./optics-figures.ts";
+import {
+  colourRecord,
+  drawdownRecords,
+  filmRecords,
+  ingredientRecords,
+  paintOfWhite,
+  WORKSHOP,
+} from "../record-inputs.ts";
 import type { Fits } from "../tints/strength.ts";
 import { weighedPaint, type WeighedPaint } from "../tints/paint-conversion.ts";
 
@@ -36,7 +44,7 @@ export function extenderFigures(
   const { name } = paint.record;
   const origin: Origin = {
     standing: "derived",
-    restsOn: opacityChart(fit.grid, records).restsOn,
+    inputs: [...madeOf(colour, paint, records), ...opacityChart(fit.grid, records).assumed],
     source: "duncan-1940",
     method: `K and S of ${name} from its let-downs in ${strong.white}, of ${strong.white} and of the medium from their films, mixed by volume; gloss included, D65/10`,
   };
@@ -47,6 +55,25 @@ export function extenderFigures(
     toL: notationFigure(last.L, "1", origin),
     sentence: { ...ruling, values: { ...ruling.values, colour: name } },
   };
+}
+
+/** The medium by its films, the strength reference by its let-downs and density, its whites by their films and densities. */
+function madeOf(medium: Colour, strong: Colour, records: Records): RecordRoot[] {
+  const density = (paint: Colour): RecordRoot[] => [
+    ...ingredientRecords(paint, records),
+    ...colourRecord(paint, "oilIndexGPer100g"),
+  ];
+  const whites = new Set((strong.record.tints ?? []).map(({ white }) => white));
+  return [
+    ...filmRecords(medium, records),
+    ...drawdownRecords(strong, records),
+    ...[...whites].flatMap((white) => {
+      const paint = paintOfWhite(white, records);
+      return paint === undefined ? [] : [...filmRecords(paint, records), ...density(paint)];
+    }),
+    ...density(strong),
+    WORKSHOP,
+  ];
 }
 
 /** In the first white whose own films and density are known. */
@@ -83,7 +110,5 @@ function densityRatio(
   { density: one }: WeighedPaint,
   { density: other }: WeighedPaint,
 ): number | undefined {
-  return isKnown(one.figure) && isKnown(other.figure)
-    ? midpoint(one.figure.value) / midpoint(other.figure.value)
-    : undefined;
+  return isKnown(one) && isKnown(other) ? midpoint(one.value) / midpoint(other.value) : undefined;
 }

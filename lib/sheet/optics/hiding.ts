@@ -13,13 +13,7 @@ import {
 import { OPACITY_FILM, opacityRuling, type OpacityRuling } from "../../optics/films/opacity.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
-import {
-  isKnown,
-  notStated,
-  type Figure,
-  type FigureRef,
-  type NotStated,
-} from "../../quantities/figure.ts";
+import { isKnown, notStated, type Figure, type NotStated } from "../../quantities/figure.ts";
 import type { Interval, Quantity } from "../../quantities/interval.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
@@ -27,6 +21,7 @@ import type { Colour, Records } from "../../records/records.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 import { opticsReading } from "../tints/drawdown-set.ts";
+import { filmRecords } from "../record-inputs.ts";
 import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
 import { scatteringPowerFigure } from "./scattering-power.ts";
 import type { GlazeStep, OpticsSection } from "../sheet.ts";
@@ -48,16 +43,17 @@ const CURVE_FILMS_UM = [5, 10, 15, 20, 30, 40, 50, 75, 100, 150, 200];
 /** What films of known thickness hide, from the colour's own drawdowns over black and white. */
 export function hiding(
   colour: Colour,
-  volumeSolids: FigureRef<Quantity>,
-  paintDensity: FigureRef<Quantity>,
+  volumeSolids: Figure<Quantity>,
+  paintDensity: Figure<Quantity>,
   fit: ColourFit | FitRefusal | undefined,
   records: Records,
 ): Hiding {
   const films = spectralFilms(colour);
   const [first] = films;
   const wanting = [`colours.${colour.slug}.films`];
+  const inputs = filmRecords(colour, records);
   const withoutFilms = (reason: string, reasons: readonly Statement[]): Hiding => {
-    const none = notStated(reason, wanting);
+    const none = notStated(reason, wanting, inputs);
     const scatteringPower = scatteringPowerFigure(colour, undefined, paintDensity, fit, records);
     const luminance = masstoneLuminance(colour);
     const opacity = opacityOf(undefined, scatteringPower, luminance);
@@ -81,7 +77,7 @@ export function hiding(
   const thicknesses = [...new Set(films.map(({ filmThicknessUm }) => filmThicknessUm))].join(", ");
   const origin: Origin = {
     standing: "derived",
-    restsOn: chart.restsOn,
+    inputs: [...inputs, ...chart.assumed],
     source: "kubelka-1948",
     method: `K and S from films of ${thicknesses} \u00b5m over ${chart.words}; for ${OPACITY_FILM.um} \u00b5m, gloss included`,
   };
@@ -91,7 +87,7 @@ export function hiding(
   const film = hidingFilmUm(paint, grounds);
   const contrastRatio: Figure<Quantity> = notationFigure(ratio, "1", origin);
   const hidingFilm: Figure<Quantity> = isStatement(film)
-    ? notStated("not even 5 mm hides", wanting)
+    ? notStated("not even 5 mm hides", wanting, inputs)
     : notationFigure(film, "um", {
         ...origin,
         method: `${origin.method}: thinnest film of contrast ratio ${HIDING_CONTRAST_RATIO}`,
@@ -110,7 +106,7 @@ export function hiding(
     hidingFilmUm: hidingFilm,
     coverageCm2PerMl: derivedFigure(
       { name: "10 000 / film that hides [\u00b5m] x volume solids", unit: "cm2/ml" },
-      { hidingFilm: { path: "optics.hidingFilmUm", figure: hidingFilm }, volumeSolids },
+      { hidingFilm, volumeSolids },
       (v) => coverageCm2PerMl(v.hidingFilm) * v.volumeSolids,
     ),
     scatteringPower,
@@ -121,6 +117,7 @@ export function hiding(
       notStated(
         "too dark for a class by contrast ratio, and how much it scatters is not told",
         wanting,
+        inputs,
       ),
     ),
     glaze: glaze(paint, grounds, origin),
@@ -174,12 +171,7 @@ function opacityFigure(
       unit: "",
       source: byContrast ? "optics-practice" : "iso-6504-3",
     },
-    {
-      decides:
-        byContrast && contrastRatio !== undefined
-          ? { path: "optics.contrastRatio", figure: contrastRatio }
-          : { path: "optics.scatteringPower", figure: scatteringPower },
-    },
+    { decides: byContrast && contrastRatio !== undefined ? contrastRatio : scatteringPower },
     () => word,
   );
 }

@@ -9,7 +9,7 @@ import {
 import type { Grounds } from "../../optics/films/hiding.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
 import { OIL_SURFACE } from "../../optics/surface/surface.ts";
-import type { RootStanding } from "../../quantities/figure.ts";
+import { sourceFigure, type Figure } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { Colour, FilmReading, Records, SpectrumReading } from "../../records/records.ts";
@@ -18,11 +18,17 @@ import { opticsReading } from "../tints/drawdown-set.ts";
 /** The grounds that films were drawn down on, and how they are known. */
 export interface OpacityChart {
   readonly grounds: Grounds;
-  /** `estimated` where the workshop has not read its own chart. */
-  readonly restsOn: RootStanding;
+  /** The chart's halves as an estimate, where the workshop has not read its own. */
+  readonly assumed: readonly Figure[];
   /** For a method: which chart, and the Y of its halves. */
   readonly words: string;
 }
+
+const ASSUMED = sourceFigure("estimated", [CHART_GROUNDS.black, CHART_GROUNDS.white], {
+  unit: "1",
+  method: "an opacity chart as it is usually printed",
+  inputs: [],
+});
 
 /** The workshop's own chart as read, where its reading covers a film's wavelengths; else an assumed one. */
 export function opacityChart(grid: WavelengthGrid, { grounds }: Records): OpacityChart {
@@ -33,7 +39,7 @@ export function opacityChart(grid: WavelengthGrid, { grounds }: Records): Opacit
   if (black !== undefined && white !== undefined) {
     return {
       grounds: { black, white },
-      restsOn: "measured",
+      assumed: [],
       words: `the workshop's own opacity chart as read (Y ${luminance(black)} and ${luminance(white)}, ${white.geometry})`,
     };
   }
@@ -42,7 +48,7 @@ export function opacityChart(grid: WavelengthGrid, { grounds }: Records): Opacit
       black: flatGround(grid, CHART_GROUNDS.black),
       white: flatGround(grid, CHART_GROUNDS.white),
     },
-    restsOn: "estimated",
+    assumed: [ASSUMED],
     words: `an opacity chart assumed to read ${CHART_GROUNDS.black} and ${CHART_GROUNDS.white}`,
   };
 }

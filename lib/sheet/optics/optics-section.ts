@@ -11,6 +11,7 @@ import { glossFigures } from "./gloss-section.ts";
 import { hiding } from "./hiding.ts";
 import type { OilSection } from "../paint-section-types.ts";
 import type { EqualLightness, OpticsSection, PigmentPart, TintSection } from "../sheet.ts";
+import { drawdownRecords } from "../record-inputs.ts";
 import { HARDLY_ANY_WHITE } from "../tints/strength-parts.ts";
 import { tintingStrength, type Fits } from "../tints/strength.ts";
 import { weighedAs } from "../tints/paint-conversion.ts";
@@ -25,11 +26,11 @@ export function opticsSection(
   fits: Fits,
   records: Records,
 ): OpticsSection {
-  const strength = tintingStrength(colour, weighedAs(oil, ""), fits, records);
+  const strength = tintingStrength(colour, weighedAs(oil), fits, records);
   const { reasons, ...hidden } = hiding(
     colour,
-    { path: "oil.volumeSolids", figure: oil.volumeSolids },
-    { path: "oil.paintDensityGPerCm3", figure: oil.paintDensityGPerCm3 },
+    oil.volumeSolids,
+    oil.paintDensityGPerCm3,
     fits.get(colour.slug),
     records,
   );
@@ -45,7 +46,9 @@ export function opticsSection(
     ...(extender === undefined ? {} : { extender }),
     ...(dispersion.figures === undefined ? {} : { dispersion: dispersion.figures }),
     acrossWhites: acrossWhites(tints, records),
-    ...(fit?.kind === "fit" ? { fit: fitFigures(fit, records) } : {}),
+    ...(fit?.kind === "fit"
+      ? { fit: fitFigures(fit, drawdownRecords(colour, records), records) }
+      : {}),
     reasons: [...strength.reasons, ...reasons, ...dispersion.reasons],
   };
 }

@@ -8,11 +8,19 @@ import {
   scatteringPowerSeen,
   seenWeights,
 } from "../../optics/films/scattering-power.ts";
-import { isKnown, notStated, type Figure, type FigureRef } from "../../quantities/figure.ts";
+import { at } from "../../quantities/at.ts";
+import {
+  isKnown,
+  notStated,
+  sourceFigure,
+  type Figure,
+  type RecordRoot,
+} from "../../quantities/figure.ts";
 import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { notationFigure } from "../notations/lab-figures.ts";
+import { colourRecord, drawdownRecords, filmRecords, ingredientRecords } from "../record-inputs.ts";
 import { weighedPaint } from "../tints/paint-conversion.ts";
 import {
   coefficientsOfFilms,
@@ -24,6 +32,13 @@ import {
 /** How far [1] S of a white's films is trusted, where a colour's S is reckoned from it. */
 const WHITE_FILM_SPREAD = 0.15;
 
+/** That trust as a figure, so that what is reckoned by it rests on an estimate. */
+const TRUST = sourceFigure("estimated", WHITE_FILM_SPREAD, {
+  unit: "1",
+  method: "how far S of a white's films is trusted",
+  inputs: [],
+});
+
 /** K and S of a colour's own films, with the chart that they were drawn on. */
 export interface OwnFilms {
   readonly paint: FilmCoefficients;
@@ -34,7 +49,7 @@ export interface OwnFilms {
 export function scatteringPowerFigure(
   colour: Colour,
   own: OwnFilms | undefined,
-  paintDensity: FigureRef<Quantity>,
+  paintDensity: Figure<Quantity>,
   fit: ColourFit | FitRefusal | undefined,
   records: Records,
 ): Figure<Interval> {
@@ -42,22 +57,39 @@ export function scatteringPowerFigure(
   if (ofFilms !== undefined)
     return notationFigure(ofFilms, "1", {
       standing: "derived",
-      restsOn: own?.chart.restsOn ?? "estimated",
+      inputs: [...filmRecords(colour, records), ...(own?.chart.assumed ?? [])],
       source: "kubelka-1948",
       method: `S of its films times ${OPACITY_FILM.um} \u00b5m, averaged over the light that it throws back`,
     });
-  const ofFit = fit?.kind === "fit" ? powerOfFit(fit, paintDensity.figure, records) : undefined;
+  const drawn = [...drawdownRecords(colour, records), ...whiteFilmRecords(fit, records)];
+  const ofFit = fit?.kind === "fit" ? powerOfFit(fit, paintDensity, records) : undefined;
   if (ofFit !== undefined)
     return notationFigure(ofFit, "1", {
       standing: "derived",
-      restsOn: "estimated",
       source: "walowit-1987",
       method: `S of its let-downs in units of the white's S, times that of the white's films and ${OPACITY_FILM.um} \u00b5m`,
-      inputs: [paintDensity.path],
+      inputs: [paintDensity, TRUST, ...drawn],
     });
-  return notStated("neither its films nor let-downs tell how much it scatters", [
-    `colours.${colour.slug}.films`,
-  ]);
+  return notStated(
+    "neither its films nor let-downs tell how much it scatters",
+    [`colours.${colour.slug}.films`],
+    [...drawn, ...filmRecords(colour, records)],
+  );
+}
+
+/** Films of the whites that a colour was let down in, and the oil that their density goes by. */
+function whiteFilmRecords(fit: ColourFit | FitRefusal | undefined, records: Records): RecordRoot[] {
+  if (fit?.kind !== "fit") return [];
+  return fit.whites.flatMap(({ slug }) => {
+    const white = records.colours.get(slug);
+    return white === undefined
+      ? []
+      : [
+          ...filmRecords(white, records),
+          ...ingredientRecords(white, records),
+          ...colourRecord(white, "oilIndexGPer100g"),
+        ];
+  });
 }
 
 function powerOfFilms({ paint, chart }: OwnFilms): Interval | undefined {
@@ -75,7 +107,7 @@ function powerOfFit(
   const weights = seenWeights(fit.grid, fit.masstone.internal);
   const ranges = fit.whites.flatMap((white) => {
     const scattering = absoluteScattering(white, fit, records);
-    const whiteDensity = weighedPaint(white.slug, records).density.figure;
+    const whiteDensity = weighedPaint(white.slug, records).density;
     if (scattering === undefined || !isKnown(whiteDensity)) return [];
     const power = scatteringPowerSeen(scattering, weights, OPACITY_FILM.um);
     const spread =
@@ -103,5 +135,5 @@ function absoluteScattering(
   const films = coefficientsOfFilms(white, opacityChart(first.reading.spectrum.grid, records));
   if (films === undefined || isStatement(films)) return undefined;
   const ofWhite = spectrumOnGrid({ grid: films.grid, values: films.S }, grid);
-  return ofWhite && S.map((relative, i) => relative * (ofWhite.values[i] ?? NaN));
+  return ofWhite && S.map((relative, i) => relative * at(ofWhite.values, i));
 }

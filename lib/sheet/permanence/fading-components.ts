@@ -1,6 +1,9 @@
 import type { FadingComponent } from "../../permanence/least-lightfast.ts";
+import type { RecordRoot } from "../../quantities/figure.ts";
 import { midpoint } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import { colourRecord, pigmentRecord } from "../record-inputs.ts";
+import { amountValue } from "../recorded-figure.ts";
 import type { PigmentPart } from "../sheet.ts";
 
 /** Pigments of a mixture with what is known of each in light: exposures of a paint of it alone count before what is stated of the pigment. */
@@ -23,10 +26,21 @@ export function fadingComponents(
       ],
       exposures: (exposures ?? []).map(({ deltaEab, ...rest }) => ({
         ...rest,
-        deltaEab: midpoint(typeof deltaEab === "number" ? deltaEab : deltaEab.value),
+        deltaEab: midpoint(amountValue(deltaEab)),
       })),
       ...(lightfastness === undefined ? {} : { stated: lightfastness }),
     };
+  });
+}
+
+/** The records that {@link fadingComponents} speaks of. */
+export function fadingRecords(parts: readonly PigmentPart[], records: Records): RecordRoot[] {
+  return parts.flatMap(({ slug }) => {
+    const paint = toldPaint(slug, records);
+    return [
+      pigmentRecord(slug),
+      ...(paint === undefined ? [] : colourRecord(paint, "exposures", "lightfastness")),
+    ];
   });
 }
 

@@ -1,26 +1,29 @@
 import type { FormRating } from "../../permanence/exposure.ts";
 import type { StatedCategory } from "../../permanence/permanence-ruling.ts";
-import { sourceFigure } from "../../quantities/figure.ts";
+import {
+  isKnown,
+  sourceFigure,
+  weakestRoot,
+  type Figure,
+  type RootStanding,
+} from "../../quantities/figure.ts";
 import { classifiedFigure } from "../../quantities/derived-figure.ts";
 import { lightfastnessRuling } from "../../permanence/lightfastness.ts";
 import type { Colour } from "../../records/records.ts";
+import { colourRecord } from "../record-inputs.ts";
+import { recordedFigure } from "../recorded-figure.ts";
 import type { FormFigures } from "../paint-section-types.ts";
 
 /** Masstone and tint apart: each form as it was exposed, else as it is stated. */
 export function permanenceForms(
-  { record: { exposures = [] } }: Colour,
+  colour: Colour,
   ratings: readonly FormRating[],
   stated: StatedCategory | undefined,
 ): FormFigures[] {
+  const { exposures = [] } = colour.record;
   const exposed = ratings.map(({ form, meanDeltaEab, underStandard }): FormFigures => {
     const ofForm = exposures.filter((exposure) => exposure.form === form);
-    const deltaEab = sourceFigure("measured", meanDeltaEab, {
-      unit: "1",
-      method:
-        ofForm.length === 1
-          ? "CIE 1976, exposed against kept dark"
-          : `CIE 1976, mean of ${ofForm.length} exposures`,
-    });
+    const deltaEab = changeFigure(colour, ofForm, meanDeltaEab);
     return {
       slug: form,
       underStandard,
@@ -33,7 +36,7 @@ export function permanenceForms(
           unit: "",
           source: "astm-d4303",
         },
-        { deltaEab: { path: `permanence.forms.${form}.deltaEab`, figure: deltaEab } },
+        { deltaEab },
         (v): string => lightfastnessRuling(v.deltaEab).category,
       ),
       standards: unique(ofForm.map(({ standard }) => standard)),
@@ -45,6 +48,7 @@ export function permanenceForms(
   const category = sourceFigure<string>("stated", stated.category, {
     unit: "",
     method: "as stated for the colour",
+    inputs: colourRecord(colour, "lightfastness"),
   });
   return [
     ...exposed,
@@ -54,4 +58,34 @@ export function permanenceForms(
 
 function unique(texts: readonly string[]): string[] {
   return [...new Set(texts)];
+}
+
+/** Colour change of one form: as its one exposure is recorded, with source and uncertainty; of several the mean, as weak as the weakest. */
+function changeFigure(
+  colour: Colour,
+  exposures: NonNullable<Colour["record"]["exposures"]>,
+  mean: number,
+): Figure<number> {
+  const read = exposures.map(({ deltaEab }) =>
+    recordedFigure(deltaEab, {
+      unit: "1",
+      wanting: `colours.${colour.slug}.exposures`,
+      inputs: colourRecord(colour, "exposures"),
+      ownMethod: "CIE 1976, exposed against kept dark",
+    }),
+  );
+  const known = read.filter(isKnown);
+  const [only] = known;
+  const standing = weakestRoot(known.map(({ restsOn }) => restsOn)) as RootStanding;
+  const of = {
+    unit: "1",
+    inputs: colourRecord(colour, "exposures"),
+    ...(only?.source === undefined ? {} : { source: only.source }),
+  };
+  return known.length === 1 && only !== undefined
+    ? sourceFigure(standing, mean, { ...of, method: only.method, uncertainty: only.uncertainty })
+    : sourceFigure(standing, mean, {
+        ...of,
+        method: `CIE 1976, mean of ${known.length} exposures`,
+      });
 }

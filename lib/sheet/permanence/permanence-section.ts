@@ -11,12 +11,22 @@ import {
   type StatedCategory,
 } from "../../permanence/permanence-ruling.ts";
 import { sensitivityRulings } from "../../permanence/sensitivity.ts";
-import { isKnown, notStated, sourceFigure, type Figure } from "../../quantities/figure.ts";
+import { classifiedFigure } from "../../quantities/derived-figure.ts";
+import {
+  isKnown,
+  notStated,
+  sourceFigure,
+  takenFrom,
+  type Figure,
+  type RecordRoot,
+} from "../../quantities/figure.ts";
 import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import { fadingComponents } from "./fading-components.ts";
+import { fadingComponents, fadingRecords } from "./fading-components.ts";
 import { permanenceForms } from "./permanence-forms.ts";
+import { colourRecord, pigmentRecord } from "../record-inputs.ts";
+import { amountValue } from "../recorded-figure.ts";
 import type { PermanenceBasis, PermanenceSection } from "../paint-section-types.ts";
 import type { PigmentPart } from "../sheet.ts";
 
@@ -43,7 +53,7 @@ export function permanenceSection(
         });
   const exposures = (colour.record.exposures ?? []).map(({ deltaEab, ...rest }) => ({
     ...rest,
-    deltaEab: midpoint(typeof deltaEab === "number" ? deltaEab : deltaEab.value),
+    deltaEab: midpoint(amountValue(deltaEab)),
   }));
   const stated = colour.record.lightfastness;
   const ruling = permanenceRuling({
@@ -54,15 +64,29 @@ export function permanenceSection(
   const byPigments = permanenceRuling({ pigments, exposures: [] });
   const weakest = parts.length <= 1 ? [] : byPigments.weakest;
   const wanting = [`colours.${colour.slug}.exposures`];
+  const inputs = [
+    ...colourRecord(colour, "exposures", "lightfastness"),
+    ...(parts.length > 1
+      ? fadingRecords(parts, records)
+      : parts.map(({ slug }) => pigmentRecord(slug))),
+  ];
+  const forms = permanenceForms(colour, ruling.forms, stated);
+  const weakestOf = weakestForm(ruling.forms)?.form;
+  const changed = forms.find(({ slug }) => slug === weakestOf)?.deltaEab;
+  const deltaEab =
+    ruling.deltaEab === undefined || changed === undefined
+      ? notStated("not exposed here", wanting, inputs)
+      : mostChanged(changed);
   const wool = blueWoolFigure(
     parts.map(({ slug }) => statedOf(slug)),
     parts.length,
     parts
       .filter(({ slug }) => statedOf(slug)?.blueWool === undefined)
       .map(({ slug }) => `pigments.${slug}.lightfastness.blueWool`),
+    parts.map(({ slug }) => pigmentRecord(slug)),
   );
   return {
-    category: categoryFigure(ruling, wanting),
+    category: categoryFigure(ruling, deltaEab, wanting, inputs),
     basis: basisOf(ruling),
     expectation:
       ruling.expectation === undefined
@@ -73,24 +97,19 @@ export function permanenceSection(
                 : "nothing is known of its pigments in light"
               : "not needed: it was exposed, or is stated",
             wanting,
+            inputs,
           )
         : sourceFigure<string>("estimated", ruling.expectation, {
             unit: "",
             method:
               "by its pigments, of which the least lightfast form of the least lightfast decides",
             source: ruling.expectationSource,
+            inputs,
           }),
     blueWool: wool,
-    deltaEab:
-      ruling.deltaEab === undefined
-        ? notStated("not exposed here", wanting)
-        : sourceFigure("measured", ruling.deltaEab, {
-            unit: "1",
-            method: "CIE 1976, exposed against kept dark, of the form that changed most",
-            inputs: formPaths(ruling),
-          }),
+    deltaEab,
     standing: ruling.standing,
-    forms: permanenceForms(colour, ruling.forms, stated),
+    forms,
     weakest,
     reasons: [
       ...ruling.reasons.filter(({ rule }) => !AGAINST_STATED.has(rule)),
@@ -185,30 +204,33 @@ function contradictions(
   return found === undefined ? [] : [found];
 }
 
-function formPaths({ forms }: PermanenceRuling): string[] {
-  const form = weakestForm(forms)?.form;
-  return form === undefined ? [] : [`permanence.forms.${form}.deltaEab`];
+/** Of the form that changed most. */
+function mostChanged(changed: Figure<number>): Figure<number> {
+  return takenFrom(changed, "CIE 1976, exposed against kept dark, of the form that changed most");
 }
 
-function categoryFigure(ruling: PermanenceRuling, wanting: readonly string[]): Figure<string> {
+function categoryFigure(
+  ruling: PermanenceRuling,
+  deltaEab: Figure<number>,
+  wanting: readonly string[],
+  inputs: readonly RecordRoot[],
+): Figure<string> {
   const { category, basis, weakest } = ruling;
-  const underStandard = basisOf(ruling) === "exposed under the standard";
   if (category === undefined)
-    return notStated("not exposed here, and no category is stated", wanting);
+    return notStated("not exposed here, and no category is stated", wanting, inputs);
   if (basis === "exposed") {
-    const method = underStandard
-      ? "by the colour change of the standard's exposures"
-      : "by colour change against the standard's limits; the exposure was another";
-    return {
-      ...sourceFigure<string>("measured", category, { unit: "", method, source: "astm-d4303" }),
-      standing: "derived",
-      inputs: ["permanence.deltaEab"],
-    };
+    const name =
+      basisOf(ruling) === "exposed under the standard"
+        ? "by the colour change of the standard's exposures"
+        : "by colour change against the standard's limits; the exposure was another";
+    const word: string = category;
+    return classifiedFigure({ name, unit: "", source: "astm-d4303" }, { deltaEab }, () => word);
   }
   return sourceFigure<string>("stated", category, {
     unit: "",
     method:
       weakest.length === 0 ? "as stated for the colour" : `as stated for ${weakest.join(", ")}`,
+    inputs,
   });
 }
 
@@ -217,12 +239,15 @@ function blueWoolFigure(
   stated: readonly PigmentLightfastness[],
   count: number,
   wanting: readonly string[],
+  inputs: readonly RecordRoot[],
 ): Figure<Quantity> {
   const references = stated.flatMap((pigment) => pigment?.blueWool ?? []);
-  if (references.length < count) return notStated("no blue wool reference is stated", wanting);
+  if (references.length < count)
+    return notStated("no blue wool reference is stated", wanting, inputs);
   return sourceFigure<Quantity>("stated", Math.min(...references), {
     unit: "1",
     method: count === 1 ? "as stated" : "the weakest of its pigments, as stated",
     source: "iso-105-b02",
+    inputs,
   });
 }

@@ -1,4 +1,5 @@
-import { type Figure, type FigureRef } from "../../quantities/figure.ts";
+import { at } from "../../quantities/at.ts";
+import type { Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { derivedFigure, type Method } from "../../quantities/derived-figure.ts";
 import type { PigmentPart } from "../sheet.ts";
@@ -6,46 +7,33 @@ import type { PigmentPart } from "../sheet.ts";
 type PartFigure = "densityGPerCm3" | "oilAbsorptionGPer100g";
 export type BlendMember = { readonly massFraction: number } & Record<PartFigure, number>;
 
-/** Where a blend's figure stands in the sheet. */
-const BLEND_PATHS: Readonly<Record<PartFigure, string>> = {
-  densityGPerCm3: "oil.pigmentDensityGPerCm3",
-  oilAbsorptionGPer100g: "oil.oilAbsorptionGPer100g",
-};
-
-/** A figure of the mixed dry pigment with its place: of one pigment simply that pigment's own. */
+/** A figure of the mixed dry pigment: of one pigment simply that pigment's own. */
 export function blendedFigure(
   parts: readonly PigmentPart[],
   own: PartFigure,
   needs: readonly PartFigure[],
   method: Method,
   blend: (members: readonly BlendMember[]) => number,
-): FigureRef<Quantity> {
+): Figure<Quantity> {
   const [only] = parts;
-  if (parts.length === 1 && only !== undefined)
-    return { path: `pigments.${only.slug}.${own}`, figure: only[own] };
-  const inputs = Object.fromEntries(
+  if (parts.length === 1 && only !== undefined) return only[own];
+  const inputs = Object.fromEntries<Figure<Quantity>>(
     parts.flatMap((part, i) => [
-      [
-        `massFraction ${i}`,
-        {
-          path: `pigments.${part.slug}.massFraction`,
-          figure: part.massFraction as Figure<Quantity>,
-        },
-      ],
-      ...needs.map(
-        (need) =>
-          [`${need} ${i}`, { path: `pigments.${part.slug}.${need}`, figure: part[need] }] as const,
-      ),
+      [`massFraction ${i}`, part.massFraction],
+      ...needs.map((need): [string, Figure<Quantity>] => [`${need} ${i}`, part[need]]),
     ]),
-  ) as Record<string, FigureRef<Quantity>>;
-  const figure = derivedFigure(method, inputs, (values) =>
+  );
+  return derivedFigure(method, inputs, (values) =>
     blend(
-      parts.map((_, i) => ({
-        massFraction: values[`massFraction ${i}`] ?? NaN,
-        densityGPerCm3: values[`densityGPerCm3 ${i}`] ?? NaN,
-        oilAbsorptionGPer100g: values[`oilAbsorptionGPer100g ${i}`] ?? NaN,
-      })),
+      parts.map((_, i) => {
+        const value = (of: PartFigure): number =>
+          needs.includes(of) ? at(values, `${of} ${i}`) : 0;
+        return {
+          massFraction: at(values, `massFraction ${i}`),
+          densityGPerCm3: value("densityGPerCm3"),
+          oilAbsorptionGPer100g: value("oilAbsorptionGPer100g"),
+        };
+      }),
     ),
   );
-  return { path: BLEND_PATHS[own], figure };
 }

@@ -1,4 +1,4 @@
-import { isKnown, sourceFigure, type Figure } from "../../quantities/figure.ts";
+import { inputsOf, isKnown, sourceFigure, type Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { handbookEstimate, type HandbookRow } from "../../formulation/handbook-estimate.ts";
 
@@ -19,5 +19,6 @@ export function orHandbook(
     unit,
     method: `handbook range for ${colourIndexName}`,
     source: expected.reason.source,
+    inputs: inputsOf(recorded),
   });
 }

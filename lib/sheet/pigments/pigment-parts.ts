@@ -1,36 +1,52 @@
 import { massFractions } from "../../formulation/mass-fractions.ts";
 import { OIL_DENSITY_G_PER_CM3 } from "../../formulation/vehicle-density.ts";
 import {
+  inputsOf,
   isKnown,
   notStated,
   sourceFigure,
   type Figure,
-  type FigureRef,
+  type Input,
+  type RecordRoot,
 } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import { drierMetals } from "../../records/drier-metals.ts";
 import type { Checked, Colour, Records } from "../../records/records.ts";
+import type { AmountRecord } from "../../records/schema/amount.ts";
 import type { PigmentRecord } from "../../records/schema/pigment.ts";
 import { orHandbook } from "./handbook-figure.ts";
+import {
+  colourRecord,
+  pigmentRecord,
+  restingOn,
+  vehicleRecord,
+  WORKSHOP,
+} from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
 
 /** The pigments of a colour with the figures that everything else starts from. */
 export function pigmentParts(colour: Colour, records: Records): PigmentPart[] {
   const fractions = massFractions(colour.record.pigments.map(({ parts }) => parts));
-  return colour.record.pigments.flatMap(({ pigment: slug }, i) => {
+  const parts = colour.record.pigments.flatMap(({ pigment: slug }, i) => {
     const pigment = records.pigments.get(slug);
     return pigment === undefined
       ? []
       : [
           pigmentPart(
             pigment,
-            massFraction(fractions?.[i], colour.record.pigments.length, `pigments.${slug}.parts`),
+            massFraction(
+              fractions?.[i],
+              colour.record.pigments.length,
+              `pigments.${slug}.parts`,
+              colourRecord(colour, "pigments"),
+            ),
             records,
           ),
         ];
   });
+  return restingOn(colourRecord(colour, "pigments"), parts);
 }
 
 /** One dry pigment, in whatever share of a colour. */
@@ -41,7 +57,9 @@ export function pigmentPart(
 ): PigmentPart {
   const { colourIndexName, colourIndexNumber, casNumber } = pigment;
   const known = records.knowledge.pigment(colourIndexName);
-  const wanting = (field: string): string => `pigments.${slug}.${field}`;
+  const inputs = [pigmentRecord(slug)];
+  const recorded = (amount: AmountRecord | undefined, unit: string, field: string) =>
+    recordedFigure(amount, { unit, wanting: `pigments.${slug}.${field}`, inputs });
   return {
     slug,
     name: pigment.name,
@@ -50,31 +68,31 @@ export function pigmentPart(
     ...(casNumber === undefined ? {} : { casNumber }),
     massFraction: share,
     densityGPerCm3: orHandbook(
-      recordedFigure(pigment.densityGPerCm3, "g/cm3", wanting("densityGPerCm3")),
+      recorded(pigment.densityGPerCm3, "g/cm3", "densityGPerCm3"),
       known.densities,
       colourIndexName,
       "g/cm3",
     ),
     oilAbsorptionGPer100g: orHandbook(
-      recordedFigure(pigment.oilAbsorptionGPer100g, "g/100 g", wanting("oilAbsorptionGPer100g")),
+      recorded(pigment.oilAbsorptionGPer100g, "g/100 g", "oilAbsorptionGPer100g"),
       known.oilAbsorptions,
       colourIndexName,
       "g/100 g",
     ),
     bulkDensityLooseGPerMl: orHandbook(
-      recordedFigure(pigment.bulkDensityLooseGPerMl, "g/ml", wanting("bulkDensityLooseGPerMl")),
+      recorded(pigment.bulkDensityLooseGPerMl, "g/ml", "bulkDensityLooseGPerMl"),
       known.looseDensities,
       colourIndexName,
       "g/ml",
     ),
     bulkDensityTappedGPerMl: orHandbook(
-      recordedFigure(pigment.bulkDensityTappedGPerMl, "g/ml", wanting("bulkDensityTappedGPerMl")),
+      recorded(pigment.bulkDensityTappedGPerMl, "g/ml", "bulkDensityTappedGPerMl"),
       known.tappedDensities,
       colourIndexName,
       "g/ml",
     ),
-    particleSizeUm: recordedFigure(pigment.particle?.sizeUm, "um", wanting("particle.sizeUm")),
-    ...priced(pigment.pricePerKg, records),
+    particleSizeUm: recorded(pigment.particle?.sizeUm, "um", "particle.sizeUm"),
+    ...priced(pigment.pricePerKg, inputs, records),
   };
 }
 
@@ -83,12 +101,14 @@ function massFraction(
   fraction: number | undefined,
   count: number,
   wanting: string,
+  inputs: readonly Input[],
 ): Figure<number> {
   if (fraction === undefined)
-    return notStated("the parts of its pigments are not in the record", [wanting]);
+    return notStated("the parts of its pigments are not in the record", [wanting], inputs);
   return sourceFigure("stated", fraction, {
     unit: "1",
     method: count === 1 ? "the only pigment" : "parts by mass, as recorded",
+    inputs,
   });
 }
 
@@ -97,15 +117,20 @@ export function vehiclePart(colour: Colour, records: Records): VehiclePart | und
   const slug = colour.record.vehicle ?? records.workshop.vehicle;
   const vehicle = slug === undefined ? undefined : records.vehicles.get(slug)?.record;
   if (slug === undefined || vehicle === undefined) return undefined;
+  const inputs = [...colourRecord(colour, "vehicle"), vehicleRecord(slug)];
   return {
     slug,
     name: vehicle.name,
     oil: vehicle.oil,
     densityGPerCm3: oilDensity(
-      recordedFigure(vehicle.densityGPerCm3, "g/cm3", `vehicles.${slug}.densityGPerCm3`),
+      recordedFigure(vehicle.densityGPerCm3, {
+        unit: "g/cm3",
+        wanting: `vehicles.${slug}.densityGPerCm3`,
+        inputs,
+      }),
       vehicle.oil,
     ),
-    ...priced(vehicle.pricePerKg, records),
+    ...priced(vehicle.pricePerKg, inputs, records),
   };
 }
 
@@ -115,10 +140,13 @@ export function additionParts(colour: Colour, records: Records): AdditionPart[] 
     const added = records.vehicles.get(slug)?.record;
     if (added === undefined) return [];
     const { name, kind, oil } = added;
-    const share: FigureRef<Quantity> = {
-      path: `additions.${slug}.percentOfOil`,
-      figure: sourceFigure<Quantity>("stated", percentOfOil, { unit: "%", method: "as recorded" }),
-    };
+    const dose = colourRecord(colour, "additions");
+    const share = sourceFigure("stated", percentOfOil, {
+      unit: "%",
+      method: "as recorded",
+      inputs: dose,
+    });
+    const inputs = [...dose, vehicleRecord(slug)];
     return [
       {
         slug,
@@ -127,27 +155,33 @@ export function additionParts(colour: Colour, records: Records): AdditionPart[] 
         oil,
         metals: drierMetals(added).map(({ metal, percent }) => ({
           slug: metal,
-          percentOfOil: metalOnOil(share, percent, `vehicles.${slug}.metals`),
+          percentOfOil: metalOnOil(share, percent, `vehicles.${slug}.metals`, vehicleRecord(slug)),
         })),
-        percentOfOil: sourceFigure("stated", percentOfOil, { unit: "%", method: "as recorded" }),
+        percentOfOil: share,
         densityGPerCm3: oilDensity(
-          recordedFigure(added.densityGPerCm3, "g/cm3", `vehicles.${slug}.densityGPerCm3`),
+          recordedFigure(added.densityGPerCm3, {
+            unit: "g/cm3",
+            wanting: `vehicles.${slug}.densityGPerCm3`,
+            inputs,
+          }),
           oil,
         ),
-        ...priced(added.pricePerKg, records),
+        ...priced(added.pricePerKg, inputs, records),
       },
     ];
   });
 }
 
 function metalOnOil(
-  share: FigureRef<Quantity>,
+  share: Figure<Quantity>,
   percent: number | undefined,
   wanting: string,
+  drier: RecordRoot,
 ): Figure<Quantity> {
-  if (percent === undefined) return notStated("how much metal is in it is not recorded", [wanting]);
+  if (percent === undefined)
+    return notStated("how much metal is in it is not recorded", [wanting], [share, drier]);
   return derivedFigure(
-    { name: `${percent} % of metal in it, as recorded`, unit: "%" },
+    { name: `${percent} % of metal in it, as recorded`, unit: "%", beside: [drier] },
     { share },
     (v) => (v.share * percent) / 100,
   );
@@ -156,6 +190,7 @@ function metalOnOil(
 /** A price is a figure only where it is recorded, and the currency with it. */
 function priced(
   pricePerKg: number | undefined,
+  inputs: readonly Input[],
   { workshop: { currency } }: Records,
 ): { readonly pricePerKg?: Figure<number> } {
   if (pricePerKg === undefined || currency === undefined) return {};
@@ -163,6 +198,7 @@ function priced(
     pricePerKg: sourceFigure("stated", pricePerKg, {
       unit: `${currency}/kg`,
       method: "as recorded",
+      inputs: [...inputs, WORKSHOP],
     }),
   };
 }
@@ -173,5 +209,6 @@ function oilDensity(recorded: Figure<Quantity>, oil: VehiclePart["oil"]): Figure
     unit: "g/cm3",
     method: `usual range of ${oil} oil`,
     source: "memory-formulation",
+    inputs: inputsOf(recorded),
   });
 }

@@ -4,8 +4,8 @@ import {
   partsOfWhite,
   pigmentMassRatio,
 } from "../../optics/mixtures/paint-parts.ts";
-import { isKnown, type FigureRef } from "../../quantities/figure.ts";
-import { ends, type Quantity } from "../../quantities/interval.ts";
+import { isKnown } from "../../quantities/figure.ts";
+import { ends } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { AtLightness, TintSection } from "../sheet.ts";
 import type { WeighedPaint } from "./paint-conversion.ts";
@@ -21,7 +21,6 @@ export const HARDLY_ANY_WHITE = 20;
 export function strengthParts(
   kind: TintSection["massRatioKind"],
   at50: AtLightness | undefined,
-  tintPath: string,
   colour: WeighedPaint,
   white: WeighedPaint,
 ): TintSection["strengthParts"] {
@@ -31,10 +30,7 @@ export function strengthParts(
     ends(at50.massRatio.value)[0] > HARDLY_ANY_WHITE
   )
     return undefined;
-  const massRatio: FigureRef<Quantity> = {
-    path: `${tintPath}.atL.50.massRatio`,
-    figure: at50.massRatio,
-  };
+  const { massRatio } = at50;
   const fractions = {
     colourFraction: colour.pigmentFraction,
     whiteFraction: white.pigmentFraction,

@@ -4,12 +4,14 @@ import { predictedAtLightness } from "../../optics/tints/equal-lightness.ts";
 import { ladderModel, type LadderModel } from "../../optics/tints/ladder.ts";
 import { paintMassRatio, pigmentMassRatio } from "../../optics/mixtures/paint-parts.ts";
 import { strengthAtRatios, strengthTakenAt } from "../../optics/tints/tinting-strength.ts";
-import { notStated, sourceFigure, type Figure, type FigureRef } from "../../quantities/figure.ts";
+import { notStated, sourceFigure, type Figure, type RecordRoot } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import { drawdownRecords, WORKSHOP } from "../record-inputs.ts";
 import { whiteColour } from "./drawdown-set.ts";
+import { tintsAsDrawn } from "./tints-as-drawn.ts";
 import { weighedPaint, type WeighedPaint } from "./paint-conversion.ts";
 
 export type Fits = ReadonlyMap<string, ColourFit | FitRefusal>;
@@ -30,19 +32,30 @@ export function tintingStrength(
   const reference = records.workshop.strengthReference;
   const wanting = [`colours.${colour.slug}.tints`];
   if (reference === undefined)
-    return absent("the workshop names no colour to reckon strength against", [
-      "workshop.strengthReference",
-    ]);
+    return absent(
+      "the workshop names no colour to reckon strength against",
+      ["workshop.strengthReference"],
+      [WORKSHOP],
+    );
+  const drawdowns = [
+    ...drawdownRecords(colour, records),
+    ...drawdownRecords(records.colours.get(reference), records),
+    WORKSHOP,
+  ];
   const [sample, against] = [fits.get(colour.slug), fits.get(reference)];
   if (sample?.kind !== "fit" || against?.kind !== "fit")
-    return absent("no let-downs from which strength can be fitted", wanting);
+    return absent("no let-downs from which strength can be fitted", wanting, drawdowns);
   const white = commonWhite(sample, against);
-  if (white === undefined) return absent("no let-down in a white of the reference", wanting);
+  if (white === undefined)
+    return absent("no let-down in a white of the reference", wanting, drawdowns);
 
-  const pair = comparedLadders(sample, against, white);
+  const paint = records.colours.get(reference);
+  const reached =
+    paint && tintsAsDrawn(paint, fits, records).find((tint) => tint.white.slug === white);
+  const pair = comparedLadders(sample, against, white, drawdowns, reached?.atL["50"]?.massRatio);
   const name = records.colours.get(reference)?.record.name ?? reference;
   if (isStatement(pair))
-    return absent(`its strength does not compare with ${name}'s`, wanting, [pair]);
+    return absent(`its strength does not compare with ${name}'s`, wanting, drawdowns, [pair]);
 
   const weighed: Weighed = {
     sample: own,
@@ -63,7 +76,9 @@ export interface ComparedLadders {
   readonly sample: LadderModel;
   readonly reference: LadderModel;
   /** Colour to white at which the reference reaches L* 50, in the kind that it was weighed in: there they are held against each other. */
-  readonly atL50: FigureRef<Quantity>;
+  readonly atL50: Figure<Quantity>;
+  /** What both were fitted to. */
+  readonly drawdowns: readonly RecordRoot[];
   /** Strength of one against the other at ratios of their own kinds. */
   readonly strength: (sampleRatio: number, referenceRatio: number) => number;
 }
@@ -73,6 +88,8 @@ export function comparedLadders(
   one: ColourFit,
   other: ColourFit,
   white: string,
+  drawdowns: readonly RecordRoot[],
+  reached?: Figure<Quantity>,
 ): ComparedLadders | Statement {
   const [sample, reference] = [ladderModel(one, white), ladderModel(other, white)];
   const at = predictedAtLightness(reference, 50);
@@ -82,13 +99,14 @@ export function comparedLadders(
   return {
     sample,
     reference,
-    atL50: {
-      path: `tints.${white}.atL.50.massRatio`,
-      figure: sourceFigure<Quantity>("measured", at.massRatio, {
+    drawdowns,
+    atL50:
+      reached ??
+      sourceFigure<Quantity>("measured", at.massRatio, {
         unit: "1",
         method: "the reference's colour to white at L* 50",
+        inputs: drawdowns,
       }),
-    },
     strength: (sampleRatio, referenceRatio) =>
       strengthTakenAt(found.at, sample, reference, sampleRatio, referenceRatio),
   };
@@ -106,19 +124,23 @@ export function commonWhite(one: ColourFit, other: ColourFit): string | undefine
 }
 
 function strengthByMass(
-  { sample, reference, atL50, strength }: ComparedLadders,
+  { sample, reference, atL50, strength, drawdowns: beside }: ComparedLadders,
   weighed: Weighed,
   told: (by: string) => string,
 ): Figure<Quantity> {
   const [own, other] = [sample.white.ratioKind, reference.white.ratioKind];
   if (own === other)
     return derivedFigure(
-      { name: told(own === "paint" ? "mass of paint" : "mass of dry pigment"), unit: "1" },
+      { name: told(own === "paint" ? "mass of paint" : "mass of dry pigment"), unit: "1", beside },
       { atL50 },
       (v) => strength(v.atL50, v.atL50),
     );
   return derivedFigure(
-    { name: `${told("mass of paint")}, of which one was weighed as dry pigment`, unit: "1" },
+    {
+      name: `${told("mass of paint")}, of which one was weighed as dry pigment`,
+      unit: "1",
+      beside,
+    },
     { atL50, ...fractionsOf(weighed) },
     (v) =>
       strength(
@@ -134,7 +156,7 @@ function strengthByMass(
 }
 
 function strengthByVolume(
-  { sample, reference, atL50, strength }: ComparedLadders,
+  { sample, reference, atL50, strength, drawdowns: beside }: ComparedLadders,
   weighed: Weighed,
   name: string,
 ): Figure<Quantity> {
@@ -144,12 +166,12 @@ function strengthByVolume(
     referenceDensity: weighed.reference.density,
   };
   if (own === "paint" && other === "paint") {
-    return derivedFigure({ name, unit: "1" }, { atL50, ...densities }, (v) =>
+    return derivedFigure({ name, unit: "1", beside }, { atL50, ...densities }, (v) =>
       strength(v.atL50 * (v.sampleDensity / v.referenceDensity), v.atL50),
     );
   }
   return derivedFigure(
-    { name, unit: "1" },
+    { name, unit: "1", beside },
     { atL50, ...densities, ...fractionsOf(weighed) },
     (v) => {
       const ofReference = paintRatio(v.atL50, other, v.referenceFraction, v.whiteFraction);
@@ -195,8 +217,9 @@ function ofKind(
 function absent(
   reason: string,
   wanting: readonly string[],
+  inputs: readonly RecordRoot[],
   reasons: readonly Statement[] = [],
 ): Strength {
-  const none = notStated(reason, wanting);
+  const none = notStated(reason, wanting, inputs);
   return { byMass: none, byVolume: none, reasons };
 }

@@ -11,21 +11,22 @@ import {
 import { ladderModel, predictedTint, type LadderModel } from "../../optics/tints/ladder.ts";
 import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 import { tintRuling, type JudgedTint } from "../../optics/tints/tint-statement.ts";
-import { isKnown } from "../../quantities/figure.ts";
+import { isKnown, type RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
-import type { Colour, Reading, Records, TintReading } from "../../records/records.ts";
+import type { Colour, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 import { dayLab } from "../notations/reading-figures.ts";
 import type { AtLightness, EqualLightness, TintSection, TintStep } from "../sheet.ts";
+import { drawdownRecords, tintRecords } from "../record-inputs.ts";
 import { strengthParts } from "./strength-parts.ts";
 import { weighedPaint, type WeighedPaint } from "./paint-conversion.ts";
-import { measuredStep, PREDICTED, predictedSteps, TOLD_FROM_MASSTONE } from "./tint-steps.ts";
+import { measuredStep, predictedFrom, predictedSteps, TOLD_FROM_MASSTONE } from "./tint-steps.ts";
 
 const INTERPOLATED: Origin = {
   standing: "derived",
-  restsOn: "measured",
+  inputs: [],
   method: "straight between measured neighbours",
   source: "optics-practice",
 };
@@ -42,7 +43,7 @@ export function tintSections(
     tintSection(
       white,
       colour.tints.filter((tint) => tint.white === white),
-      colour.masstone,
+      colour,
       fit,
       paint,
       records,
@@ -53,7 +54,7 @@ export function tintSections(
 function tintSection(
   slug: string,
   tints: readonly TintReading[],
-  ownMasstone: Reading | undefined,
+  colour: Colour,
   fit: ColourFit | FitRefusal,
   paint: WeighedPaint,
   records: Records,
@@ -63,20 +64,29 @@ function tintSection(
     fit.kind === "fit" && fit.whites.some((fitted) => fitted.slug === slug)
       ? ladderModel(fit, slug)
       : undefined;
+  const { masstone: ownMasstone } = colour;
+  const drawdowns = drawdownRecords(colour, records);
+  const predicted = predictedFrom(drawdowns);
   const masstone = ownMasstone && dayLab(ownMasstone);
   const ends = {
     white: white.masstone,
     masstone: ownMasstone?.form === "spectrum" ? ownMasstone : undefined,
   };
   const measured = tints.map((tint) =>
-    measuredStep(tint, fit.kind === "fit" ? fit : undefined, ends),
+    measuredStep(
+      tint,
+      fit.kind === "fit" ? fit : undefined,
+      ends,
+      tintRecords(colour, slug, tint.massRatio),
+      predicted,
+    ),
   );
   const reached = atEqualLightness(ladder, tints, measured);
   const atL = Object.fromEntries(
-    reached.map((tint) => [String(tint.L), atLightness(tint, ladder)]),
+    reached.map((tint) => [String(tint.L), atLightness(tint, ladder, drawdowns)]),
   ) as Partial<Record<EqualLightness, AtLightness>>;
   const kind = tints[0]?.ratioKind ?? "paint";
-  const parts = strengthParts(kind, atL["50"], `tints.${slug}`, paint, weighedPaint(slug, records));
+  const parts = strengthParts(kind, atL["50"], paint, weighedPaint(slug, records));
   const refusal = ladder === undefined ? refusalOf(slug, fit) : undefined;
   const sentence =
     masstone === undefined
@@ -90,9 +100,10 @@ function tintSection(
     },
     standing: "measured",
     massRatioKind: kind,
-    steps: [...measured, ...(ladder === undefined ? [] : predictedSteps(ladder))].toSorted(
-      (one, other) => other.colourShare - one.colourShare,
-    ),
+    steps: [
+      ...measured,
+      ...(ladder === undefined ? [] : predictedSteps(ladder, predicted)),
+    ].toSorted((one, other) => other.colourShare - one.colourShare),
     atL,
     sentence,
     ...(parts === undefined ? {} : { strengthParts: parts }),
@@ -122,14 +133,19 @@ function atEqualLightness(
   );
 }
 
-function atLightness(tint: TintAtLightness, ladder: LadderModel | undefined): AtLightness {
-  const origin = tint.basis === "predicted" ? PREDICTED : INTERPOLATED;
+function atLightness(
+  tint: TintAtLightness,
+  ladder: LadderModel | undefined,
+  drawdowns: readonly RecordRoot[],
+): AtLightness {
+  const origin =
+    tint.basis === "predicted" ? predictedFrom(drawdowns) : { ...INTERPOLATED, inputs: drawdowns };
   const { a, b } = axisUncertainty(tint.uncertainty.p68, tint);
   return {
     a: notationFigure(tint.a, "1", origin, a),
     b: notationFigure(tint.b, "1", origin, b),
     massRatio: notationFigure(tint.massRatio, "1", origin),
-    ...otherNotations(tint, ladder),
+    ...otherNotations(tint, ladder, origin),
   };
 }
 
@@ -137,12 +153,13 @@ function atLightness(tint: TintAtLightness, ladder: LadderModel | undefined): At
 function otherNotations(
   { L, a, b, massRatio }: TintAtLightness,
   ladder: LadderModel | undefined,
+  origin: Origin,
 ): Partial<AtLightness> {
   if (ladder !== undefined) {
     const notations = readingNotations(predictedTint(ladder, massRatio).spectrum);
     return {
-      lab: { "D50/2": labFigures(notations.lab["D50/2"], PREDICTED) },
-      ...screenFigures(notations.screen, PREDICTED),
+      lab: { "D50/2": labFigures(notations.lab["D50/2"], origin) },
+      ...screenFigures(notations.screen, origin),
     };
   }
   const { screen } = labNotations({ L, a, b }, "D65/10");
@@ -150,7 +167,7 @@ function otherNotations(
     ? {}
     : screenFigures(screen.notation, {
         standing: "estimated",
-        restsOn: "estimated",
+        inputs: origin.inputs,
         method: "CSS colour, approximate: adapted from D65/10",
         source: "css-color-4",
       });

@@ -4,6 +4,7 @@ import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import type { ColourFit } from "../../optics/fit/colour-fit.ts";
 import { ladderSteps, type LadderModel, type PredictedTint } from "../../optics/tints/ladder.ts";
 import { weighingShift } from "../../optics/tints/weighing-shift.ts";
+import type { RecordRoot } from "../../quantities/figure.ts";
 import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { SpectrumReading, TintReading } from "../../records/records.ts";
@@ -14,12 +15,14 @@ import { readingFigures } from "../notations/reading-figures.ts";
 import type { TintStep } from "../sheet.ts";
 
 /** The method of everything that the fit of K and S predicts. */
-export const PREDICTED: Origin = {
-  standing: "derived",
-  restsOn: "measured",
-  method: "two-constant fit through all drawdowns",
-  source: "kubelka-munk-1931",
-};
+export function predictedFrom(drawdowns: readonly RecordRoot[]): Origin {
+  return {
+    standing: "derived",
+    method: "two-constant fit through all drawdowns",
+    source: "kubelka-munk-1931",
+    inputs: drawdowns,
+  };
+}
 
 /** Spectra that a let-down lies between, where they were read. */
 export interface LadderEnds {
@@ -32,6 +35,8 @@ export function measuredStep(
   tint: TintReading,
   fit: ColourFit | undefined,
   { white, masstone }: LadderEnds,
+  read: readonly RecordRoot[],
+  origin: Origin,
 ): TintStep {
   const { reading } = tint;
   const moved =
@@ -44,12 +49,7 @@ export function measuredStep(
           ),
         ]
       : [];
-  const { lab, munsell, srgb, displayP3, oklch } = readingFigures(
-    reading,
-    `tints.${tint.white}.steps.${tint.massRatio}`,
-    ["D65/10"],
-    moved,
-  );
+  const { lab, munsell, srgb, displayP3, oklch } = readingFigures(reading, read, ["D65/10"], moved);
   const verdict = fit?.drawdowns.find(({ drawdown }) => drawdown === tintId(tint));
   return {
     massRatio: tint.massRatio,
@@ -63,10 +63,10 @@ export function measuredStep(
       : { srgb, displayP3, oklch }),
     ...(verdict === undefined
       ? {}
-      : { residualDeltaE00: notationFigure(verdict.residualDeltaE00, "1", PREDICTED) }),
+      : { residualDeltaE00: notationFigure(verdict.residualDeltaE00, "1", origin) }),
     ...(verdict === undefined || isStatement(verdict.leaveOneOutDeltaE00)
       ? {}
-      : { leaveOneOutDeltaE00: notationFigure(verdict.leaveOneOutDeltaE00, "1", PREDICTED) }),
+      : { leaveOneOutDeltaE00: notationFigure(verdict.leaveOneOutDeltaE00, "1", origin) }),
     ...(verdict?.suspect === undefined ? {} : { suspect: verdict.suspect }),
   };
 }
@@ -75,16 +75,16 @@ export function measuredStep(
 export const TOLD_FROM_MASSTONE = 3;
 
 /** The steps that the fit predicts in one white, between the measured ones and a little beyond. */
-export function predictedSteps(ladder: LadderModel): TintStep[] {
+export function predictedSteps(ladder: LadderModel, origin: Origin): TintStep[] {
   return ladderSteps(ladder).flatMap((step) =>
     step.standing === "predicted" &&
     deltaE00(step.lab, ladder.fit.masstone.lab) >= TOLD_FROM_MASSTONE
-      ? [predictedStep(step, ladder.fit)]
+      ? [predictedStep(step, ladder.fit, origin)]
       : [],
   );
 }
 
-function predictedStep(tint: PredictedTint, fit: ColourFit): TintStep {
+function predictedStep(tint: PredictedTint, fit: ColourFit, origin: Origin): TintStep {
   const notations = readingNotations(tint.spectrum);
   const u = axisUncertainty(tint.uncertainty.p68, tint.lab);
   const munsell = munsellOfLab(notations.lab["C/2"], u);
@@ -93,9 +93,9 @@ function predictedStep(tint: PredictedTint, fit: ColourFit): TintStep {
     colourShare: tint.massRatio,
     standing: "derived",
     geometry: fit.geometry,
-    lab: { "D65/10": labFigures(tint.lab, PREDICTED, u) },
-    ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, PREDICTED) }),
-    ...screenFigures(notations.screen, PREDICTED),
+    lab: { "D65/10": labFigures(tint.lab, origin, u) },
+    ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
+    ...screenFigures(notations.screen, origin),
     uncertainty: tint.uncertainty.p68,
   };
 }

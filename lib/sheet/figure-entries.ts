@@ -1,0 +1,79 @@
+import { isFigure, type Figure, type FigurePath } from "../quantities/figure.ts";
+import type { Declared, Shape } from "./declaration.ts";
+import { figureRow, type FigureRow } from "./figure-table.ts";
+import { SHEET, type Sheet } from "./sheet.ts";
+
+/** One figure of a sheet with its place and the row of the figure table that it fills. */
+export interface FigureEntry {
+  readonly path: FigurePath;
+  readonly row: FigureRow;
+  readonly figure: Figure;
+}
+
+/** Every figure of a sheet, known or not, with its path and row. */
+export function figureEntries(sheet: Partial<Sheet>): FigureEntry[] {
+  const found: FigureEntry[] = [];
+  visit(SHEET, sheet, [], []);
+  return found;
+
+  function visit(
+    declared: Declared,
+    node: unknown,
+    path: readonly string[],
+    pattern: readonly string[],
+  ): void {
+    if (isFigure(node))
+      found.push({ path: path.join("."), row: figureRow(pattern.join(".")), figure: node });
+    else
+      for (const { name, star, part, value } of partsOf(declared, node, path))
+        visit(part, value, [...path, name], [...pattern, star]);
+  }
+}
+
+export interface Part {
+  /** Its key in sheet.json, and how a path and a pattern call it. */
+  readonly key: string;
+  readonly name: string;
+  readonly star: string;
+  readonly part: Declared;
+  readonly value: unknown;
+}
+
+/** What a sheet has at a place, by what is declared there. @throws RangeError for what is not declared. */
+export function partsOf({ shape }: Declared, node: unknown, path: readonly string[]): Part[] {
+  if (node === undefined || node === null || shape.form === "plain") return [];
+  if (shape.form === "list" && Array.isArray(node))
+    return node.map((value: unknown, i) => ({
+      key: String(i),
+      name: memberName(value, i),
+      star: "*",
+      part: shape.member,
+      value,
+    }));
+  if (shape.form === "figure" || shape.form === "list" || typeof node !== "object")
+    throw new RangeError(`${path.join(".")} is no ${shape.form}, as it is declared`);
+  return Object.entries(node as Readonly<Record<string, unknown>>).map(([key, value]) => {
+    const part = shape.form === "members" ? shape.members[key] : inMap(shape, key);
+    if (part === undefined)
+      throw new RangeError(`${[...path, key].join(".")} is not declared in its section`);
+    return { key, name: key, star: shape.form === "map" ? "*" : key, part, value };
+  });
+}
+
+function inMap(
+  { keys, member }: Extract<Shape, { form: "map" }>,
+  key: string,
+): Declared | undefined {
+  return keys.includes(key) ? member : undefined;
+}
+
+/** An array's member goes by its slug, a tint by its white's, a step by its ratio, a film by its micrometres: paths then survive a new neighbour. */
+export function memberName(member: unknown, index: number): string {
+  if (typeof member === "object" && member !== null) {
+    if ("slug" in member && typeof member.slug === "string") return member.slug;
+    if ("massRatio" in member && typeof member.massRatio === "string") return member.massRatio;
+    if ("filmUm" in member && typeof member.filmUm === "number") return String(member.filmUm);
+    if ("white" in member) return memberName(member.white, index);
+  }
+  return String(index);
+}

@@ -1,0 +1,26 @@
+import type { Colour, Records } from "../records/records.ts";
+import { placeFigures } from "./figure-places.ts";
+import { oilSection } from "./oil/oil-section.ts";
+import { additionParts, pigmentParts, vehiclePart } from "./pigments/pigment-parts.ts";
+import type { Sheet } from "./sheet.ts";
+
+/** What a paint is made from and what it is like as made. */
+export type PaintAsMade = Pick<Sheet, "pigments" | "vehicle" | "additions" | "oil">;
+
+const PAINTS = new WeakMap<Records, Map<string, PaintAsMade>>();
+
+/** A colour's paint, the same for its own sheet and for every other that is reckoned with it: so a figure is one thing wherever it is used. */
+export function paintAsMade(colour: Colour, records: Records): PaintAsMade {
+  const known = PAINTS.get(records) ?? new Map<string, PaintAsMade>();
+  PAINTS.set(records, known);
+  const before = known.get(colour.slug);
+  if (before !== undefined) return before;
+  const pigments = pigmentParts(colour, records);
+  const vehicle = vehiclePart(colour, records);
+  const additions = additionParts(colour, records);
+  const oil = oilSection(colour, pigments, vehicle, additions, records);
+  const paint = { pigments, vehicle, additions, oil };
+  placeFigures(colour.slug, paint);
+  known.set(colour.slug, paint);
+  return paint;
+}

@@ -1,0 +1,112 @@
+import type { RecordRoot } from "../quantities/figure.ts";
+import { readingStem } from "../records/readings/reading-stem.ts";
+import type { Colour, Records } from "../records/records.ts";
+import type { ColourRecord } from "../records/schema/colour.ts";
+import type { ReadingForm } from "../records/schema/reading-form.ts";
+
+/** The records that a section reads, as inputs of the figures that it makes of them. */
+export const WORKSHOP: RecordRoot = { kind: "workshop", slug: "workshop" };
+
+export function pigmentRecord(slug: string): RecordRoot {
+  return { kind: "pigment", slug };
+}
+
+export function vehicleRecord(slug: string): RecordRoot {
+  return { kind: "vehicle", slug };
+}
+
+/** Keys of a colour's own record; the record itself where it has none of them. */
+export function colourRecord(
+  { slug, record }: Pick<Colour, "slug" | "record">,
+  ...fields: (keyof ColourRecord)[]
+): RecordRoot[] {
+  const recorded = fields.filter((field) => record[field] !== undefined);
+  return recorded.length === 0
+    ? [{ kind: "colour", slug }]
+    : recorded.map((field) => ({ kind: "colour", slug, field }));
+}
+
+function readings(forms: readonly (ReadingForm | undefined)[] = []): RecordRoot[] {
+  return forms.flatMap((form) =>
+    form !== undefined && "reading" in form
+      ? [{ kind: "reading" as const, slug: readingStem(form.reading) }]
+      : [],
+  );
+}
+
+export function masstoneRecords(colour: Colour): RecordRoot[] {
+  return [...colourRecord(colour, "masstone"), ...readings([colour.record.masstone])];
+}
+
+/** One let-down as it was drawn down. */
+export function tintRecords(colour: Colour, white: string, massRatio: string): RecordRoot[] {
+  const drawn = colour.record.tints?.find(
+    (tint) => tint.white === white && tint.massRatio === massRatio,
+  );
+  return [...colourRecord(colour, "tints"), ...readings([drawn])];
+}
+
+/** All drawdowns of a colour and the masstones of its whites: K and S are fitted to them at once. */
+export function drawdownRecords(colour: Colour | undefined, records: Records): RecordRoot[] {
+  if (colour === undefined) return [];
+  const whites = new Set((colour.record.tints ?? []).map(({ white }) => white));
+  return [
+    ...masstoneRecords(colour),
+    ...colourRecord(colour, "tints"),
+    ...readings(colour.record.tints),
+    ...[...whites].flatMap((white) => {
+      const paint = paintOfWhite(white, records);
+      return paint === undefined ? [] : masstoneRecords(paint);
+    }),
+  ];
+}
+
+/** Films over black and white, with the chart that they were drawn down on. */
+export function filmRecords(colour: Colour, { workshop }: Records): RecordRoot[] {
+  const chart =
+    workshop.grounds === undefined
+      ? []
+      : [WORKSHOP, ...readings([workshop.grounds.black, workshop.grounds.white])];
+  return [
+    ...masstoneRecords(colour),
+    ...colourRecord(colour, "films"),
+    ...readings(colour.record.films),
+    ...chart,
+  ];
+}
+
+/** The paint of a white that tints name by its own slug or by its pigment's. */
+export function paintOfWhite(slug: string, { colours }: Records): Colour | undefined {
+  return (
+    colours.get(slug) ??
+    [...colours.values()].find(
+      ({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === slug,
+    )
+  );
+}
+
+/** What a paint is made from: its pigments, its oil, and what was added to it. */
+export function ingredientRecords(
+  { record }: Pick<Colour, "record">,
+  { workshop }: Records,
+): RecordRoot[] {
+  const oil = record.vehicle ?? workshop.vehicle;
+  return [
+    ...record.pigments.map(({ pigment }) => pigmentRecord(pigment)),
+    ...(oil === undefined ? [] : [vehicleRecord(oil)]),
+    ...(record.additions ?? []).map(({ vehicle }) => vehicleRecord(vehicle)),
+  ];
+}
+
+const RESTING = new WeakMap<object, readonly RecordRoot[]>();
+
+/** A section without figures, such as a label's elements, with the records that it was made from. */
+export function restingOn<S extends object>(inputs: readonly RecordRoot[], section: S): S {
+  RESTING.set(section, inputs);
+  return section;
+}
+
+/** What a section was said to be made from. */
+export function sectionInputs(section: object): readonly RecordRoot[] {
+  return RESTING.get(section) ?? [];
+}
