@@ -105,7 +105,7 @@ describe("sizes on record", () => {
       "cards: [{ name: mine, widthMm: 80, heightMm: 50 }, { name: mine, widthMm: 90, heightMm: 50 }]",
       "names that are each given once",
     ],
-    ["cards: [{ name: mine, widthMn: 80, heightMm: 50 }]", "nearest known key `widthMm`"],
+    ["cards: [{ name: mine, widthMn: 80, heightMm: 50 }]", "nearest: widthMm"],
   ])("%s is refused at its line", (cards, complaint) => {
     const { records, diagnostics } = loadRecords(join(withCards(cards).home, "content"));
     expect(records).toBeUndefined();

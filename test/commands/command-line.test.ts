@@ -66,7 +66,8 @@ test("as a process it exits 1 for an unknown command, and 0 for help, which name
 test("check counts, writes nothing and exits 0 when only warned, 1 when strict", async () => {
   const { home } = contentFolder({
     ...SMALLEST_WORKSHOP,
-    "workshop.yaml": "name: Test Workshop\nvehicle: linseed\n",
+    "workshop.yaml":
+      "name: Test Workshop\nvehicle: linseed\naddress: The Test Loft\ntelephone: 020 7946 0000\n",
     "pigments/lamp-black.yaml": "name: Lamp black\nhazards: []\n",
     "pigments/bone-black.yaml": "name: Bone black\nhazards: []\n",
     "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n",

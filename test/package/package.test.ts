@@ -158,7 +158,7 @@ describe("the package installed into an empty folder", () => {
     );
     expect(code).toBe(1);
     expect(complaints).toMatch(
-      /^The count of pages written is 0; right would be \d+: index\.html, .* missing\n$/,
+      /^0 pages of \d+ were written; these are missing: index\.html, .*\n$/,
     );
     expect(readdirSync(home).filter((name) => name.startsWith("site"))).toEqual([]);
   });

@@ -3,6 +3,8 @@ import { cardOfSheet } from "../../lib/print/card-of-sheet.ts";
 import { cardRevision, cardStates } from "../../lib/print/card-statements.ts";
 import type { StatedCard } from "../../lib/print/range-cards.ts";
 import { reprintList, type EarlierCard } from "../../lib/print/reprint-list.ts";
+import { classifiedFigure } from "../../lib/quantities/derived-figure.ts";
+import { sourceFigure } from "../../lib/quantities/figure.ts";
 import { sheetTexts } from "../../lib/present/sheet-texts.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import { CARDS, CONTEXT } from "./demonstration-cards.ts";
@@ -32,10 +34,7 @@ describe("the list of reprints", () => {
       ...sheet,
       optics: {
         ...sheet.optics,
-        opacityClass: {
-          ...sheet.optics.opacityClass,
-          value: "semi-opaque",
-        } as Sheet["optics"]["opacityClass"],
+        opacityClass: classifiedFigure({ name: "changed", unit: "" }, {}, () => "semi-opaque"),
       },
     }));
     expect(reprintList(now, KEPT, words)).toEqual([
@@ -43,7 +42,9 @@ describe("the list of reprints", () => {
         slug: "bone-black",
         name: "Bone Black",
         kind: "changed",
-        changes: ["Opacity: \u201cSemi-transparent (derived)\u201d is now \u201cSemi-opaque (derived)\u201d"],
+        changes: [
+          "Opacity: \u201cSemi-transparent (derived)\u201d is now \u201cSemi-opaque (derived)\u201d",
+        ],
       },
     ]);
   });
@@ -53,14 +54,17 @@ describe("the list of reprints", () => {
       ...sheet,
       optics: {
         ...sheet.optics,
-        opacityClass: {
-          ...sheet.optics.opacityClass,
-          standing: "stated",
-        } as Sheet["optics"]["opacityClass"],
+        opacityClass: sourceFigure("stated", "semi-transparent", {
+          unit: "",
+          method: "changed",
+          inputs: [],
+        }),
       },
     }));
     expect(reprintList(now, KEPT, words).map(({ changes }) => changes)).toEqual([
-      ["Opacity: \u201cSemi-transparent (derived)\u201d is now \u201cSemi-transparent (stated)\u201d"],
+      [
+        "Opacity: \u201cSemi-transparent (derived)\u201d is now \u201cSemi-transparent (stated)\u201d",
+      ],
     ]);
   });
 
