@@ -80,8 +80,13 @@ const MANIFEST = {
       items: {
         type: "object",
         additionalProperties: false,
-        required: ["slug", "name", "markets"],
-        properties: { slug: TEXT, name: TEXT, markets: { type: "array", items: TEXT } },
+        required: ["slug", "name", "markets", "notClassified"],
+        properties: {
+          slug: TEXT,
+          name: TEXT,
+          markets: { type: "array", items: TEXT },
+          notClassified: { type: "array", items: TEXT },
+        },
       },
     },
     sheets: {

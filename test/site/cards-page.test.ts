@@ -33,9 +33,10 @@ describe.each(["cards/index.html", "cards/105x74/index.html", "cards/strip/index
     });
 
     test("names what has no card, and has its PDF beside it", () => {
-      expect(manifest.withoutCard.map(({ slug }) => slug)).toEqual(["lead-white"]);
+      expect(manifest.withoutCard.map(({ slug }) => slug)).toEqual(["lead-white", "vine-black"]);
       expect(section("lead-white")).toBe("");
       expect(html).toMatch(/<section id="without".*colours\/lead-white\/.*on a legal basis alone/s);
+      expect(html).toMatch(/<section id="without".*colours\/vine-black\//s);
       expect(html).toContain('href="cards.pdf"');
       expect(read(path.replace("index.html", "cards.pdf")).slice(0, 5)).toBe("%PDF-");
     });
