@@ -100,6 +100,20 @@ describe("what a supplier is said to state", () => {
   ]);
 });
 
+describe("a pigment with arsenic", () => {
+  checkTold([
+    pigment(
+      "an empty list of hazards, by its Colour Index name",
+      "colourIndexName: PY 39\nhazards: []",
+      "3:10 error Lamp black holds arsenic, and its list of hazards is empty: arsenic compounds are toxic and carcinogenic; without a paper leave the key out, and the colour is treated as hazardous and not offered records/arsenic-without-hazard",
+    ),
+    pigment(
+      "what its supplier states",
+      "colourIndexName: PY 39\nhazards: [H301, H331, H350, H410]",
+    ),
+  ]);
+});
+
 describe("what something is made of", () => {
   checkTold([
     pigment(
@@ -178,6 +192,10 @@ describe("what the maker's label states", () => {
       "a combined statement, one half of it unknown",
       "signalWord: Warning, pictograms: [GHS07], hazardStatements: [H302+H339]",
       "104 warning There is no statement code H339; nearest: H319 records/hazard",
+    ),
+    label(
+      "a combined statement",
+      "signalWord: Warning, pictograms: [GHS07], hazardStatements: [H302+H332]",
     ),
     label(
       "a sensitiser's line that names none",

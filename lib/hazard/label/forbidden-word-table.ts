@@ -93,7 +93,7 @@ export const FORBIDDEN_WORDS: Readonly<Record<StatementLanguage, readonly Forbid
     {
       claim: "non-toxic",
       pattern:
-        "non~toxiques?|atoxiques?|pas toxiques?|sans toxicité|ne sont pas toxiques|non~dangereu(?:x|ses?)",
+        "non~toxiques?|atoxiques?|pas toxiques?|sans toxicité|ne sont pas toxiques|(?:non~|pas )dangereu(?:x|ses?)|non~classée?s?(?: comme)? dangereu(?:x|ses?)|aucun danger(?: n['’]est)? classé",
     },
     {
       claim: "safe",
@@ -135,7 +135,7 @@ export const FORBIDDEN_WORDS: Readonly<Record<StatementLanguage, readonly Forbid
     {
       claim: "non-toxic",
       pattern:
-        "ungiftig(?:e[mnrs]?)?|nicht~?giftig(?:e[mnrs]?)?|untoxisch(?:e[mnrs]?)?|atoxisch(?:e[mnrs]?)?|nicht~?toxisch(?:e[mnrs]?)?|giftfrei(?:e[mnrs]?)?|schadstofffrei(?:e[mnrs]?)?|nicht (?:gesundheits)?gefährlich(?:e[mnrs]?)?",
+        "ungiftig(?:e[mnrs]?)?|nicht~?giftig(?:e[mnrs]?)?|untoxisch(?:e[mnrs]?)?|atoxisch(?:e[mnrs]?)?|nicht~?toxisch(?:e[mnrs]?)?|giftfrei(?:e[mnrs]?)?|nicht als gefährlich eingestuft|keine gefahr(?:en)? eingestuft|schadstofffrei(?:e[mnrs]?)?|nicht (?:gesundheits)?gefährlich(?:e[mnrs]?)?",
     },
     {
       claim: "safe",
@@ -172,7 +172,7 @@ export const FORBIDDEN_WORDS: Readonly<Record<StatementLanguage, readonly Forbid
     {
       claim: "non-toxic",
       pattern:
-        "no t[óo]xic[oa]s?|no es t[óo]xic[oa]|no son t[óo]xic[oa]s|at[óo]xic[oa]s?|sin toxicidad|no peligros[oa]s?",
+        "no t[óo]xic[oa]s?|no es t[óo]xic[oa]|no son t[óo]xic[oa]s|at[óo]xic[oa]s?|sin toxicidad|no (?:es |son )?peligros[oa]s?|no clasificad[oa]s? como peligros[oa]s?|ningún peligro clasificado",
     },
     {
       claim: "safe",
