@@ -34,6 +34,9 @@ const LADDERS: readonly (readonly [string, ...string[]])[] = [
 /** Three eosin lakes and emerald green: their masstone is a film. */
 const NOT_HIDING = /^(?:01|02|03|10)/;
 
+/** Whether the fit is handed films over black and white; a site hands it none. */
+export type Path = "without films" | "with films";
+
 export interface PredictionError {
   readonly id: string;
   readonly hides: boolean;
@@ -42,10 +45,10 @@ export interface PredictionError {
 }
 
 /** Every let-down predicted without it, against its reading over white. */
-export function leftOutErrors(): PredictionError[] {
+export function leftOutErrors(path: Path): PredictionError[] {
   return LADDERS.flatMap((ids) =>
-    tintsOf(ids).map((left): PredictionError => {
-      const fit = fitsOf(ids, left.id).get("judged");
+    tintsOf(ids, path).map((left): PredictionError => {
+      const fit = fitsOf(ids, left.id, path).get("judged");
       const predicted = predictedTint(ladderModel(fitted(fit), WHITE), left.massRatio);
       return {
         id: left.id,
@@ -58,9 +61,9 @@ export function leftOutErrors(): PredictionError[] {
 }
 
 /** Every mixture of a colour with bone black and no white, from the two colours' let-downs. */
-export function blackMixtureErrors(): PredictionError[] {
+export function blackMixtureErrors(path: Path): PredictionError[] {
   const fits = fittedColours(
-    new Map(LADDERS.map((ids) => [ids[0].slice(0, 2), setOf(ids, false)] as const)),
+    new Map(LADDERS.map((ids) => [ids[0].slice(0, 2), setOf(ids, path, false)] as const)),
   );
   const mixed = [...MEASURED_PAINTS.values()].filter(
     ({ id, parts }) =>
@@ -94,8 +97,12 @@ export function covered(
   return errors.filter(({ deltaE00, uncertainty }) => deltaE00 <= uncertainty[printed]).length;
 }
 
-function fitsOf(ids: readonly [string, ...string[]], left: string): ReturnType<typeof allFits> {
-  const set = setOf(ids);
+function fitsOf(
+  ids: readonly [string, ...string[]],
+  left: string,
+  path: Path,
+): ReturnType<typeof allFits> {
+  const set = setOf(ids, path);
   return allFits({ ...set, tints: set.tints.filter(({ id }) => id !== left) });
 }
 
@@ -115,18 +122,22 @@ function fitted(
   return fit;
 }
 
-function setOf(ids: readonly [string, ...string[]], byMasstone = true): DrawdownSet {
+function setOf(ids: readonly [string, ...string[]], path: Path, byMasstone = true): DrawdownSet {
   const masstone = measuredPaint(ids[0]);
   const white = measuredPaint("07A");
   return {
     masstone: masstone.overWhite,
-    film: filmOf(masstone),
-    whites: [{ slug: WHITE, masstone: white.overWhite, film: filmOf(white) }],
-    tints: tintsOf(ids, byMasstone),
+    ...filmOf(masstone, path),
+    whites: [{ slug: WHITE, masstone: white.overWhite, ...filmOf(white, path) }],
+    tints: tintsOf(ids, path, byMasstone),
   };
 }
 
-function tintsOf([masstone, ...ids]: readonly [string, ...string[]], byMasstone = true): Tint[] {
+function tintsOf(
+  [masstone, ...ids]: readonly [string, ...string[]],
+  path: Path,
+  byMasstone = true,
+): Tint[] {
   // 07F holds white: a let-down of it is so much of 07F and so much white beside it.
   const pure = byMasstone ? 1 - (measuredPaint(masstone).parts.get(WHITE) ?? 0) : 1;
   return ids.map((id) => {
@@ -138,13 +149,14 @@ function tintsOf([masstone, ...ids]: readonly [string, ...string[]], byMasstone 
       massRatio: (1 - white) / white,
       ratioKind: "paint",
       reading: paint.overWhite,
-      film: filmOf(paint),
+      ...filmOf(paint, path),
     };
   });
 }
 
-function filmOf({ overBlack, overWhite, chartBlack, chartWhite }: MeasuredPaint) {
-  return { overBlack, overWhite, black: chartBlack, white: chartWhite };
+function filmOf({ overBlack, overWhite, chartBlack, chartWhite }: MeasuredPaint, path: Path) {
+  if (path === "without films") return {};
+  return { film: { overBlack, overWhite, black: chartBlack, white: chartWhite } };
 }
 
 function labOfPaint(id: string): Lab {

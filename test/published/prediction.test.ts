@@ -8,8 +8,8 @@ import {
   type PredictionError,
 } from "./prediction-errors.ts";
 
-const LEFT_OUT = leftOutErrors();
-const MIXED = blackMixtureErrors();
+const LEFT_OUT = leftOutErrors("with films");
+const MIXED = blackMixtureErrors("with films");
 
 function sizes(errors: readonly PredictionError[]): number[] {
   return errors.map(({ deltaE00 }) => deltaE00);
