@@ -105,7 +105,7 @@ function unknownKey(
     message: `There is no key ${key} ${path.length === 0 ? "in this record" : `under ${printedPath(path)}`}`,
     actual: key,
     expected: known.length > MOST_EXPECTED ? "a key of this record" : known.join(", "),
-    ...(hint === undefined ? {} : { hint }),
+    hint,
   };
 }
 
