@@ -81,6 +81,10 @@ test("in the workshop's further languages too, each under its own name; a line w
   expect(text).toContain("\nDeutsch\nGefahr\nH302 Gesundheitsschädlich bei Verschlucken.\n");
   expect(text.match(/^H302 Harmful/gm)).toHaveLength(1);
   const unknown = labelText(sheetOf("vine-black"), { ...MAKER, languages: ["de"] }, ENGLISH);
-  expect(unknown).toMatch(/^\d\d\s% of the mixture consists of ingredient\(s\) of unknown acute/m);
+  // By mass: 100 g of pigment in at least 44 g of oil, its estimated oil index, is 100/144.
+  expect(unknown).toMatch(/^69\s% of the mixture consists of ingredient\(s\) of unknown acute/m);
+  expect(sheetOf("vine-black").oil.oilIndexGPer100g).toMatchObject({
+    value: [expect.closeTo(44, 0), expect.any(Number)],
+  });
   expect(unknown).not.toContain("Deutsch");
 });

@@ -33,10 +33,6 @@ export const SUPPLEMENTAL_CODES = [
 ] as const;
 export type SupplementalCode = (typeof SUPPLEMENTAL_CODES)[number];
 
-export function isSupplementalCode(text: unknown): text is SupplementalCode {
-  return (SUPPLEMENTAL_CODES as readonly unknown[]).includes(text);
-}
-
 /** Those that a supplier states of an ingredient and that come along into the mixture. */
 export const ENTRAINED_SUPPLEMENTS = [
   "EUH014",

@@ -41,11 +41,6 @@ export function tintsInWords(tints: readonly InNamedWhite[]): string | undefined
   );
 }
 
-/** The same of one white. */
-export function tintInWords(tint: InNamedWhite): string | undefined {
-  return tintsInWords([tint]);
-}
-
 /** "zinc and titanium white"; a name of another form stands whole. */
 function whites(names: readonly string[]): string {
   return listed(
