@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, relative, resolve } from "node:path";
-import ts from "typescript";
+import { parseSync, Visitor, type Expression, type ImportDeclaration } from "oxc-parser";
 
 const ROOT = join(import.meta.dirname, "../..");
 const LIB = join(ROOT, "lib");
@@ -34,49 +34,52 @@ export function libModules(): LibModule[] {
     });
 }
 
-/** What a module imports, read with TypeScript's own parser. */
+/** What a module imports, in the order of its text. */
 export function importsOf(path: string, text: string): ModuleImport[] {
-  const source = ts.createSourceFile(path, text, ts.ScriptTarget.ES2023, true);
+  const { program, errors } = parseSync(path, text);
+  const [fault] = errors;
+  if (fault !== undefined) throw new SyntaxError(`${path}: ${fault.message}`);
   const found: ModuleImport[] = [];
-  const add = (specifier: ts.Node | undefined, typeOnly: boolean): void => {
-    if (specifier === undefined || !ts.isStringLiteralLike(specifier)) return;
-    const { text: name } = specifier;
-    const target = name.startsWith(".") ? resolve(path, "..", name) : undefined;
+  const add = (specifier: string, typeOnly: boolean): void => {
+    const target = specifier.startsWith(".") ? resolve(path, "..", specifier) : undefined;
     found.push({
-      specifier: name,
+      specifier,
       typeOnly,
       ...(target === undefined ? {} : { target: { file: fromRoot(target), room: roomOf(target) } }),
     });
   };
-  const visit = (node: ts.Node): void => {
-    if (ts.isImportDeclaration(node)) add(node.moduleSpecifier, isTypeImport(node.importClause));
-    else if (ts.isExportDeclaration(node)) add(node.moduleSpecifier, node.isTypeOnly);
-    else if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument))
-      add(node.argument.literal, true);
-    else if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword)
-      add(withoutCast(node.arguments[0]), false);
-    ts.forEachChild(node, visit);
-  };
-  visit(source);
+  new Visitor({
+    ImportDeclaration: (node) => {
+      add(node.source.value, isTypeImport(node));
+    },
+    ExportNamedDeclaration: ({ source, exportKind }) => {
+      if (source !== null) add(source.value, exportKind === "type");
+    },
+    ExportAllDeclaration: ({ source, exportKind }) => {
+      add(source.value, exportKind === "type");
+    },
+    TSImportType: ({ source }) => {
+      add(source.value, true);
+    },
+    ImportExpression: ({ source }) => {
+      const name = withoutCast(source);
+      if (name.type === "Literal" && typeof name.value === "string") add(name.value, false);
+    },
+  }).visit(program);
   return found;
 }
 
 /** `import type {...}`, or `import { type A, type B }` alone. */
-function isTypeImport(clause: ts.ImportClause | undefined): boolean {
-  if (clause === undefined) return false;
-  if (clause.phaseModifier === ts.SyntaxKind.TypeKeyword) return true;
-  const { name, namedBindings } = clause;
+function isTypeImport({ importKind, specifiers }: ImportDeclaration): boolean {
   return (
-    name === undefined &&
-    namedBindings !== undefined &&
-    ts.isNamedImports(namedBindings) &&
-    namedBindings.elements.length > 0 &&
-    namedBindings.elements.every(({ isTypeOnly }) => isTypeOnly)
+    importKind === "type" ||
+    (specifiers.length > 0 &&
+      specifiers.every((one) => one.type === "ImportSpecifier" && one.importKind === "type"))
   );
 }
 
-function withoutCast(node: ts.Expression | undefined): ts.Expression | undefined {
-  return node !== undefined && ts.isAsExpression(node) ? withoutCast(node.expression) : node;
+function withoutCast(node: Expression): Expression {
+  return node.type === "TSAsExpression" ? withoutCast(node.expression) : node;
 }
 
 function fromRoot(path: string): string {

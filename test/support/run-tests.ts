@@ -71,7 +71,7 @@ const parts = [
   ...(await Promise.all([
     check("types", "typescript/bin/tsc", ["-p", "."]),
     check("types of browser scripts", "typescript/bin/tsc", ["-p", "assets/scripts"]),
-    check("lint", "eslint/bin/eslint.js", ["."]),
+    check("lint", "oxlint/bin/oxlint", ["."]),
   ])),
   await tests(),
 ];
