@@ -14,7 +14,7 @@ export const SUITABLE_CATEGORIES: readonly LightfastnessCategory[] = ["I", "II"]
 type LabelledForms = { category: LightfastnessCategory; forms: readonly ExposedForm[] };
 
 export type LabelLightfastness =
-  | StatementOf<"label-not-tested", Record<never, never>>
+  | StatementOf<"label-not-tested", Record<string, never>>
   | StatementOf<"label-category-as-stated", { category: LightfastnessCategory }>
   | StatementOf<"label-category-under-standard" | "label-own-exposure", LabelledForms>;
 
