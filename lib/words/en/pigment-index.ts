@@ -15,7 +15,7 @@ const DUST: Readonly<Record<PigmentNature, string>> = {
 
 /** The page of pigments: the workshop's own, then what the engine knows of every Colour Index name. */
 export const PIGMENT_INDEX = {
-  lead: "The dry pigments that the colours are made from, and what is known here of every Colour Index name that artists' oil colours use.",
+  lead: "What the colours are made from, and what is known here of every Colour Index name that artists' oil colours use.",
   known:
     "Open a name for its chemistry, density, oil absorption, drying, light, opacity and what harms it. Most of it is recalled from handbooks and so a wide range or a class, to plan by and not to promise by; the workshop's own figures are on the page of each pigment.",
   knownHeading: (count: number) => `Known by Colour Index name (${count})`,
