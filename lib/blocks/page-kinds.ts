@@ -16,7 +16,6 @@ import type {
   MethodsView,
   NotFoundView,
   PageView,
-  PigmentIndexView,
   PigmentPageView,
   SourcesView,
 } from "../present/views.ts";
@@ -66,6 +65,14 @@ export interface BenchView extends PageView {
   };
   readonly downloads: readonly DownloadView[];
   readonly revision: string;
+}
+
+/** Dry pigments by family: the workshop's own, and what is known of each Colour Index name. */
+export interface PigmentIndexView extends PageView {
+  readonly kind: "pigment-index";
+  readonly lead: readonly string[];
+  readonly contents: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
 }
 
 /** Any two to four colours, chosen by pressing swatches; without script the pairs that the workshop chose. */
