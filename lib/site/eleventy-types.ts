@@ -2,8 +2,8 @@
 export interface EleventyConfig {
   readonly setLibrary: (engine: "njk", environment: unknown) => void;
   readonly addGlobalData: (name: string, value: () => unknown) => void;
+  readonly addTransform: (name: string, transform: (page: string) => string) => void;
   readonly setUseGitIgnore: (use: boolean) => void;
-  readonly addTransform: (name: string, transform: (content: string) => string) => void;
   readonly ignores: { readonly delete: (glob: string) => boolean };
 }
 

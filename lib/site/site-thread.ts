@@ -1,6 +1,8 @@
+import { join } from "node:path";
 import { Worker } from "node:worker_threads";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { OutputFault } from "./output-fault.ts";
+import { PACKAGE_ROOT } from "./package-root.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 
 /** What the thread says of a task. */
@@ -19,7 +21,7 @@ export interface SiteThread {
 }
 
 export function siteThread(): SiteThread {
-  const worker = new Worker(new URL("./site-thread.js", import.meta.url));
+  const worker = new Worker(join(PACKAGE_ROOT, "lib", "commands", "site-thread.js"));
   let hear: ((message: ThreadMessage | Error) => void) | undefined;
   worker.on("message", (message: ThreadMessage) => hear?.(message));
   worker.on("error", (error) => hear?.(error));

@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { claimsAs } from "./claim-severity.ts";
-import { printedDate } from "./printed-date.ts";
+import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
@@ -21,7 +21,11 @@ export async function writtenSite(
   };
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
-  const { records, diagnostics: ofRecords } = loadRecords(contentDir);
+  const { records, diagnostics: ofRecords } = loadRecords(
+    contentDir,
+    process.cwd(),
+    latestDate(date),
+  );
   if (isStopped(ofRecords) || records === undefined) return stopped();
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
   tell.progress(`working out ${sheets}`);
