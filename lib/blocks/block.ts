@@ -14,6 +14,7 @@ import type {
   StandingView,
   TableView,
   TermView,
+  TileView,
 } from "../present/views.ts";
 
 /**
@@ -42,6 +43,8 @@ export type Block =
   | SourcesBlock
   | DownloadsBlock
   | ReckonerBlock
+  | WallBlock
+  | EntriesBlock
   | GroupBlock;
 
 /** A stretch of a page with a heading of its own: the unit that contents, links and print go by. */
@@ -206,6 +209,25 @@ export interface DownloadsBlock {
 export interface ReckonerBlock {
   readonly kind: "reckoner";
   readonly reckoner: BatchReckonerView;
+}
+
+/** Colours as linked tiles: masstone over tint, the name below. */
+export interface WallBlock {
+  readonly kind: "wall";
+  readonly tiles: readonly TileView[];
+}
+
+/** Ways on, each with the colours that it is about as a strip of abutting swatches. */
+export interface EntriesBlock {
+  readonly kind: "entries";
+  readonly entries: readonly EntryView[];
+}
+
+export interface EntryView {
+  readonly heading: string;
+  readonly href: string;
+  readonly text?: string;
+  readonly colours: readonly ScreenColour[];
 }
 
 /** Blocks that belong together; lists in one stand side by side where there is room. */

@@ -3,8 +3,8 @@ export const OPTICS_PAGES = {
   strength: {
     byPigment: "By mass of dry pigment",
     dispersion: "Mulled and milled",
-    glossTitle: "Gloss and depth: the masstone glossy, satin and matte",
-    glossAxis: "Past the glare, as an eye sees it; the last with gloss included",
+    glossTitle: "Gloss and depth: the same colour glossy, satin and matte",
+    glossAxis: "As you see it, turned away from the shine; the last with the shine included",
     glossIncluded: "included",
     glossDepth: (L: string, value: string) => `L* ${L}, value ${value}`,
     glossLabelDepth: (L: string) => `L* ${L}`,
@@ -12,20 +12,20 @@ export const OPTICS_PAGES = {
     finishes: { glossy: "glossy", satin: "satin", matte: "matte" } as Record<string, string>,
     glossColumns: {
       finish: "Finish",
-      excludedL: "Excluded: L*",
-      excludedValue: "Excluded: value",
-      includedL: "Included: L*",
-      includedValue: "Included: value",
+      excludedL: "Away from the shine: L*",
+      excludedValue: "Away from the shine: value",
+      includedL: "Shine included: L*",
+      includedValue: "Shine included: value",
     },
     glossNote:
-      "Excluded: past the glare, as an eye sees it. Included: an instrument that lets the glare in reads every finish alike. Munsell value.",
+      "Away from the shine is how you look at a picture. An instrument that takes the shine in reads every finish alike. Value is Munsell\u2019s.",
   },
   fit: {
     title: "Absorption K and scattering S over the spectrum",
     wavelength: "Wavelength, nm",
-    K: "Absorption K, in units of each white's own scattering",
+    K: "Absorption K, in units of each white\u2019s own scattering",
     S: "Scattering S, in the same units",
-    SUpper: "Scattering S in the same units: told only as a bound, it lies below the line",
+    SUpper: "Scattering S, in the same units: only a limit is known, it lies below the line",
     inWhite: (white: string) => `in ${white}`,
     description: (parts: readonly string[]) => `${parts.join("; ")}.`,
     part: (white: string, least: string, greatest: string) =>
@@ -37,14 +37,14 @@ export const OPTICS_PAGES = {
   },
   whites: {
     across: "From white to white",
-    linkToAll: "Every near-neutral in this white and the others, one beside the other",
+    linkToAll: "All our blacks and greys in each white",
   },
   byStrength: {
-    ranked: (reference: string) => `Beside ${reference}, the strongest first`,
+    ranked: (reference: string) => `Against ${reference}, the strongest first`,
     notCompared: "Not compared",
-    lead: "How much each colours a white beside the workshop's reference, by mass and tube to tube; and how much white brings it to a middle grey.",
+    lead: "How much each colours a white, against our reference colour; and how much white it takes to a middle tone.",
     leadWithout:
-      "How much white brings each to L* 50. The workshop names no reference to rank them by.",
+      "How much white each takes to a middle tone (L* 50). We have no reference colour to rank them by.",
     columns: {
       colour: "Colour",
       place: "Place",
