@@ -20,7 +20,6 @@ import type {
   PigmentPageView,
   SourcesView,
 } from "../present/views.ts";
-import type { WhitesPageView } from "../present/whites-page-views.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
 import type { SectionBlock, SwatchCell, SwatchesBlock } from "./block.ts";
 
@@ -66,6 +65,15 @@ export interface BenchView extends PageView {
   };
   readonly downloads: readonly DownloadView[];
   readonly revision: string;
+}
+
+/** All blacks and greys of the range, white by white. */
+export interface WhitesPageView extends PageView {
+  readonly kind: "in-the-whites";
+  readonly lead: readonly string[];
+  /** The catalogue's orders and this page, which is marked. */
+  readonly orders: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
 }
 
 /** Any two to four colours, chosen by pressing swatches; without script the pairs that the workshop chose. */
