@@ -16,7 +16,6 @@ import type {
   MethodsView,
   NotFoundView,
   PageView,
-  PigmentIndexView,
   PigmentPageView,
   SourcesView,
 } from "../present/views.ts";
@@ -73,6 +72,14 @@ export interface WhitesPageView extends PageView {
   readonly lead: readonly string[];
   /** The catalogue's orders and this page, which is marked. */
   readonly orders: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
+}
+
+/** Dry pigments by family: the workshop's own, and what is known of each Colour Index name. */
+export interface PigmentIndexView extends PageView {
+  readonly kind: "pigment-index";
+  readonly lead: readonly string[];
+  readonly contents: readonly LinkView[];
   readonly sections: readonly SectionBlock[];
 }
 

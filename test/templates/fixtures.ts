@@ -17,7 +17,6 @@ import type {
   HomeView,
   MethodsView,
   NotFoundView,
-  PigmentIndexView,
   PigmentPageView,
   PropertyView,
   SiteView,
@@ -25,7 +24,7 @@ import type {
   StandingView,
   TableView,
 } from "../../lib/present/views.ts";
-import type { AnyPageView, CompareView } from "../../lib/blocks/page-kinds.ts";
+import type { AnyPageView, CompareView, PigmentIndexView } from "../../lib/blocks/page-kinds.ts";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
 import { blockPages, type FixtureParts } from "./block-fixtures.ts";
 import { cellSwatch, swatch, trail } from "./drawings.ts";
@@ -392,33 +391,50 @@ export const PIGMENT_INDEX: PigmentIndexView = {
   kind: "pigment-index",
   heading: "Pigments",
   lead: ["The dry pigments behind the colours."],
-  groups: [
+  contents: [{ text: "Blacks", href: "#black" }],
+  sections: [
     {
+      kind: "section",
       id: "black",
       heading: "Blacks",
-      table: {
-        caption: "Black pigments",
-        columns: [
-          { head: "Pigment" },
-          { head: "Colour Index" },
-          { head: "What it is" },
-          { head: "Colours made", numeric: true },
-        ],
-        rows: [
-          [
-            { text: "Bone black", href: "bone-black/" },
-            { text: "PBk 9" },
-            { text: "charred bone" },
-            { text: "2" },
+      blocks: [
+        {
+          kind: "table",
+          table: {
+            caption: "Black pigments",
+            columns: [
+              { head: "Pigment" },
+              { head: "Colour Index" },
+              { head: "What it is" },
+              { head: "Colours made", numeric: true },
+            ],
+            rows: [
+              [
+                { text: "Bone black", href: "bone-black/" },
+                { text: "PBk 9" },
+                { text: "charred bone" },
+                { text: "2" },
+              ],
+              [
+                { text: "Unnamed black", href: "unnamed/" },
+                { text: "–", reason: "not stated" },
+                { text: "–", reason: "not stated" },
+                { text: "0" },
+              ],
+            ],
+          },
+        },
+        {
+          kind: "fold",
+          summary: "PBk 9 \u00b7 bone black",
+          blocks: [
+            {
+              kind: "lines",
+              lines: [{ name: "Density", sentences: [{ text: "2.2 g/cm\u00b3." }] }],
+            },
           ],
-          [
-            { text: "Unnamed black", href: "unnamed/" },
-            { text: "–", reason: "not stated" },
-            { text: "–", reason: "not stated" },
-            { text: "0" },
-          ],
-        ],
-      },
+        },
+      ],
     },
   ],
 };
