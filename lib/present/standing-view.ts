@@ -16,6 +16,6 @@ export function standingView(figure: Figure, words: Words): StandingView {
 function derivedView(standing: Standing, restsOn: Standing, words: Words): StandingView {
   const view = standingWord(standing, words);
   return standing === "derived" && restsOn !== "measured"
-    ? { ...view, restsOn: words.restsOn(words.standings[restsOn].word) }
+    ? { ...view, restsOn: words.restsOn(restsOn) }
     : view;
 }

@@ -1,6 +1,6 @@
 import type { Language } from "../records/schema/terms.ts";
 import type { PageWords } from "./en/pages.ts";
-import type { NotStated, StandingKind } from "../quantities/figure.ts";
+import type { NotStated, Standing, StandingKind } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import type { FigureWord } from "../sheet/sheet.ts";
 
@@ -20,8 +20,8 @@ export interface Words {
   readonly standings: Readonly<
     Record<StandingKind, { readonly word: string; readonly gloss: string }>
   >;
-  /** "rests on an estimate", of a derived figure. */
-  readonly restsOn: (root: string) => string;
+  /** "partly from an estimate", of a figure worked out. */
+  readonly restsOn: (root: Exclude<Standing, "measured">) => string;
   /** Why a figure is missing and what would be needed, in a sentence. */
   readonly absence: (missing: NotStated) => string;
   /** Gloss of a figure whose name needs one, by the same key. */

@@ -4,14 +4,10 @@ import { statementText } from "../../lib/present/statement-text.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import { within } from "../../lib/words/en/statements-phrases.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
+import { sentencePatterns, type SaidOnce } from "./sentence-patterns.ts";
 
 /** Where the list lies that a reviewer reads. */
 export const STATEMENTS_FILE = "test/sheet/statements.txt";
-
-/** Sheets that say a sentence word for word from which on it is listed once, at the head. */
-const SHARED_FROM = 4;
-/** Sheets that are named beside such a sentence; more are counted. */
-const NAMED_TO = 12;
 
 /** Parts of a sheet that say for each of its whites, or of each figure's fit, what the sheet says once already. */
 const REPEATING: ReadonlySet<string> = new Set([
@@ -25,14 +21,6 @@ const REPEATING: ReadonlySet<string> = new Set([
   "notations",
 ]);
 
-/** A pigment's name in a caution: "Weigh and mull bone black" is the same caution as of any other. */
-function ofAnyPigment(text: string, sheet: Sheet): string {
-  return sheet.pigments.reduce(
-    (said, { name }) => said.replaceAll(within(name), "(pigment)"),
-    text,
-  );
-}
-
 interface Said {
   /** Section of the sheet: "drying". */
   readonly section: string;
@@ -40,52 +28,38 @@ interface Said {
 }
 
 /**
- * Everything that the sheets state, in words: first what several sheets say word for word, with
- * the colours that say it, then sheet by sheet what is left, so that a changed rule shows as
- * changed sentences and a sheet can be read for sentences that contradict each other.
+ * Everything that the sheets state, section by section: each sentence once, its figures and names
+ * that differ from sheet to sheet as letters, and below it the sheets that say it with what
+ * stands in them for each letter. A changed rule shows as a changed sentence or a changed figure.
  */
 export function statementsList(sheets: readonly Sheet[]): string {
-  const bySheet = sheets.map((sheet) => ({
-    sheet,
-    said: distinct(
-      saidIn(sheet, "").map(({ section, text }) => ({
-        section,
-        text: section === "cautions" ? ofAnyPigment(text, sheet) : text,
-      })),
-    ),
-  }));
-  const tellers = new Map<string, string[]>();
-  for (const { sheet, said } of bySheet)
-    for (const one of said) {
-      const key = lineOf(one);
-      tellers.set(key, [...(tellers.get(key) ?? []), sheet.slug]);
-    }
-  // Cautions differ by the pigment's name alone: all of them stand at the head.
-  const isShared = (one: Said): boolean =>
-    one.section === "cautions" || (tellers.get(lineOf(one))?.length ?? 0) >= SHARED_FROM;
-  const shared = distinct(bySheet.flatMap(({ said }) => said.filter(isShared))).toSorted(
-    (one, other) => one.section.localeCompare(other.section),
+  const bySection = new Map<string, SaidOnce[]>();
+  for (const sheet of sheets)
+    for (const { section, text } of distinct(saidIn(sheet, "")))
+      bySection.set(section, [
+        ...(bySection.get(section) ?? []),
+        { slug: sheet.slug, text, names: namesIn(sheet) },
+      ]);
+  const parts = [...bySection].map(([section, said]) =>
+    [
+      section,
+      ...sentencePatterns(
+        said,
+        sheets.map(({ slug }) => slug),
+      ),
+    ].join("\n"),
   );
-  const head = [
-    "What several sheets say word for word",
-    ...shared.flatMap((one) => [
-      lineOf(one),
-      `    ${tellersText(tellers.get(lineOf(one)) ?? [], sheets.length)}`,
-    ]),
-  ];
-  const sheetParts = bySheet.map(({ sheet, said }) =>
-    [sheet.slug, ...said.filter((one) => !isShared(one)).map(lineOf)].join("\n"),
-  );
-  return `${[head.join("\n"), ...sheetParts].join("\n\n")}\n`;
+  return `${parts.join("\n\n")}\n`;
 }
 
-function lineOf({ section, text }: Said): string {
-  return `  ${section}: ${text}`;
-}
-
-function tellersText(slugs: readonly string[], all: number): string {
-  if (slugs.length === all) return "every sheet";
-  return slugs.length > NAMED_TO ? `${slugs.length} sheets` : slugs.join(", ");
+/** What a sentence may name that another sheet has others of: pigments, whites, what is in the oil. */
+function namesIn({ pigments, tints, vehicle, additions }: Sheet): string[] {
+  return [
+    ...pigments.map(({ name }) => name),
+    ...tints.map(({ white }) => white.name),
+    ...(vehicle === undefined ? [] : [vehicle.name]),
+    ...additions.map(({ name }) => name),
+  ].map(within);
 }
 
 function saidIn(value: unknown, section: string): Said[] {
@@ -97,5 +71,5 @@ function saidIn(value: unknown, section: string): Said[] {
 }
 
 function distinct(said: readonly Said[]): Said[] {
-  return [...new Map(said.map((one) => [lineOf(one), one])).values()];
+  return [...new Map(said.map((one) => [`${one.section}: ${one.text}`, one])).values()];
 }

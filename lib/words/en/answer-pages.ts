@@ -1,7 +1,7 @@
 /** Headings, captions and sentences of answers, their claims and replies. */
 export const ANSWER_PAGES = {
   heading: "Questions",
-  lead: "What painters ask us, answered in short and then why.",
+  lead: "What painters ask us: the answer first, then why.",
   none: "No question has been answered yet.",
   all: "All answers",
   homeHeading: "Questions, answered",
@@ -10,7 +10,7 @@ export const ANSWER_PAGES = {
   claims: {
     checked: (count: number, date: string | undefined) =>
       `${count} ${count === 1 ? "statement" : "statements"} checked against our records${date === undefined ? "" : ` to ${date}`}`,
-    caption: "Statements that the answer rests on, and the figures today",
+    caption: "What the answer says, and what our records say today",
     columns: { statement: "Statement", today: "Today", records: "Records to" },
     undated: "undated",
     broken: "does not hold today",
@@ -30,7 +30,7 @@ export const ANSWER_PAGES = {
     includes: (name: string, value: string) => `${name}: ${value} is among them`,
     lacks: (name: string, value: string) => `${name}: ${value} is not among them`,
     count: (name: string, count: number) => `${name}: ${count === 0 ? "none" : `${count} of them`}`,
-    standing: (statement: string, standing: string) => `${statement} (${standing} to the root)`,
+    standing: (statement: string, standing: string) => `${statement} (${standing} throughout)`,
     none: "none",
     nothing: "none",
     yes: "yes",
@@ -74,23 +74,23 @@ export const ANSWER_PAGES = {
   table: { colour: "Colour", caption: "Colours side by side", none: "not on this sheet" },
   picture: {
     swatchesTitle: (level: string, white: string) =>
-      `Tints at L* ${level} in ${white}, side by side`,
-    swatchesAxis: (level: string, white: string) => `Let down in ${white} to L* ${level}`,
+      `Mixed with ${white} to one lightness, L*\u00a0${level}`,
+    swatchesAxis: (level: string, white: string) => `With ${white}, at L*\u00a0${level}`,
     swatchDescription: (name: string, a: string, b: string) => `${name}, a* ${a}, b* ${b}`,
-    trailTitle: (white: string) => `Where ${white} takes each of them: a* and b* of the let-downs`,
-    ladderTitle: (name: string, white: string) => `${name} let down in ${white}`,
+    trailTitle: (white: string) => `Where ${white} takes each of them: a* and b* of the mixtures`,
+    ladderTitle: (name: string, white: string) => `${name} mixed with ${white}`,
   },
   answered: (date: string | undefined, newest: string | undefined) =>
     [
       ...(date === undefined ? [] : [`Answered on ${date}.`]),
-      ...(newest === undefined ? [] : [`Rests on records to ${newest}.`]),
+      ...(newest === undefined ? [] : [`By our records to ${newest}.`]),
     ].join(" "),
   coloursHeading: "Colours that it names",
   sheetQuestions: "Questions about this colour",
   reply: {
     heading: "A reply to send",
     sheetHeading: "Reply",
-    lead: "Plain text, ready to paste into a letter. Its figures are those of the sheets, with how each is known.",
+    lead: "Plain text, ready to paste into a letter. The figures are those of the sheets.",
     text: "Reply",
     copy: "Copy the reply",
     copied: "Copied.",
@@ -103,10 +103,10 @@ export const ANSWER_PAGES = {
     sheetQuestion: (name: string) => `What should I know of ${name}?`,
     line: (name: string, value: string, standing: string) => `${name}: ${value} (${standing})`,
     notStated: (name: string) => `${name}: not stated`,
-    lightfastness: "Lightfastness, as far as it may be said",
+    lightfastness: "Lightfastness",
     caution: (name: string, signalWord: string, statements: readonly string[]) =>
       `Label of ${name}: ${[signalWord, ...statements].filter((part) => part !== "").join(" ")}`,
-    cautionLine: "The label and the safety data sheet prevail; local rules come first.",
+    cautionLine: "The label, the safety data sheet and your local rules come first.",
     more: (address: string) => `In full, with how each figure is known: ${address}`,
     closing: "With kind regards,",
     invented: "(A demonstration: workshop, colours and readings are invented.)",

@@ -4,11 +4,11 @@ export const BLACKS_PAGES = {
     caption: (level: string) => `Blacks of the range at L* ${level}: a* and b* in each white`,
     colour: "Black",
     cell: (a: string, b: string) => `${a}, ${b}`,
-    note: "a*, b* under D65, 10\u00b0 observer, from the let-downs of each colour. Nought and nought is neutral; b* below nought is blue, above it yellow. A dash: not let down in that white, or its ladder does not reach that lightness.",
+    note: "a* and b*, under D65 for the 10\u00b0 observer. 0, 0 is neutral; b* below zero is blue, above it yellow. A dash: not tried in that white, or not at that lightness.",
   },
   picture: {
     title: (level: string) =>
-      `b* of each black at L* ${level}, white by white; bars: one standard uncertainty`,
+      `b* of each black in each white, all at L*\u00a0${level}; the bars are one standard uncertainty`,
     axis: "b* at equal lightness",
     ends: { minus: "\u2190 blue", plus: "yellow \u2192" },
     description: (parts: readonly string[]) => `${parts.join("; ")}.`,
@@ -29,15 +29,15 @@ export const BLACKS_PAGES = {
     span: (low: string, high: string) => `${low} to ${high}`,
   },
   theory: {
-    title: (level: string) => `What theory allows at L* ${level}: bands, and no paint's figure`,
+    title: (level: string) =>
+      `What theory allows at L*\u00a0${level}: ranges, not a figure of any paint`,
     description: (parts: readonly string[]) => `${parts.join("; ")}.`,
     row: (black: string, lanes: readonly string[]) => `${black}: ${lanes.join(", ")}`,
     lane: (white: string, low: string, high: string) => `b* ${low} to ${high} in ${white}`,
     axis: "b*, the middle four fifths of the cases tried",
-    statements: (isTold: boolean) =>
-      isTold ? "What theory tells, whatever the unknowns" : "What theory does not tell",
+    statements: (isTold: boolean) => (isTold ? "What theory can say" : "What theory cannot say"),
     statementsNote: (runs: number, robust: string) =>
-      `Each of ${runs} cases takes other sizes, spreads, indices and oil. Called told: what comes out the same way in ${robust} of them.`,
+      `Each of ${runs} cases takes other sizes, spreads, indices and oil. Theory can say what comes out the same way in ${robust} of them.`,
     pair: (black: string, white: string) => `${black} in ${white}`,
     inputs: {
       caption: "What theory was given",
@@ -47,7 +47,7 @@ export const BLACKS_PAGES = {
       indices: "Refractive index",
       sizeKinds: { "volume median": "middle, by volume", "number mean": "mean, by number" },
       note: (oils: readonly string[]) =>
-        `Oil of index ${oils.join(", ")}, by chance. Spread: the geometric standard deviation. Spheres far apart; real grains are crowded and of other shapes, so strength is not told, and no swatch is drawn from this.`,
+        `Oil of index ${oils.join(", ")}, by chance. Spread: the geometric standard deviation. The theory is of spheres far apart; real grains are crowded and of other shapes, so it cannot say how strong a colour is, and no swatch is drawn from it.`,
     },
   },
 } as const;

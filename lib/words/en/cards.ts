@@ -30,7 +30,7 @@ export const CARDS = {
   drawdown: "Printed colour only comes near: a painted drawdown rules.",
   approximateNote: "This one was read under another light and adapted.",
   revision: (revision: string) => `Card ${revision}`,
-  address: (address: string) => `QR code of the sheet's address, ${address}`,
+  address: (address: string) => `QR code of the sheet\u2019s address, ${address}`,
   continued: (name: string, leaf: number) => `${name}, leaf ${leaf}`,
   ml: (ml: string) => `${ml}\u00a0ml`,
   document: {

@@ -1,3 +1,4 @@
+import type { Standing } from "../../quantities/figure.ts";
 import type { Words } from "../words.ts";
 import { cardSentence } from "./card-sentence.ts";
 import { contributionName } from "./contribution-names.ts";
@@ -8,6 +9,13 @@ import { RULINGS } from "./statements.ts";
 import { OPERATIONS, TERMS, TRADE } from "./terms.ts";
 import { tintsInWords } from "./tints-in-words.ts";
 
+/** What the weakest of the figures behind a figure is. */
+const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
+  stated: "partly from a supplier\u2019s figure",
+  estimated: "partly from an estimate",
+  derived: "from figures worked out",
+};
+
 export const ENGLISH: Words = {
   language: "en",
   about: "about",
@@ -16,16 +24,19 @@ export const ENGLISH: Words = {
   glosses: FIGURE_GLOSSES,
   units: UNITS,
   standings: {
-    measured: { word: "measured", gloss: "the workshop's own reading" },
-    derived: { word: "derived", gloss: "worked out from other figures" },
+    measured: { word: "measured", gloss: "our own reading" },
+    derived: { word: "worked out", gloss: "from other figures of the sheet" },
     estimated: {
       word: "estimated",
-      gloss: "from a rule, a handbook range or memory: a range or a class",
+      gloss: "from a handbook or a rule of thumb: a range or a class",
     },
-    stated: { word: "stated", gloss: "a supplier's word" },
-    "not stated": { word: "not stated", gloss: "nothing known, and what would be needed" },
+    stated: { word: "stated", gloss: "a supplier\u2019s word" },
+    "not stated": {
+      word: "not stated",
+      gloss: "we do not know yet; the sheet says what it would take",
+    },
   },
-  restsOn: (root) => `rests on a figure that is ${root}`,
+  restsOn: (root) => ROOTS[root],
   absence: ({ reason, wanting }) =>
     wanting.length === 0
       ? `${sentenceCase(reason)}.`

@@ -9,14 +9,13 @@ export const MIXTURE_PAGES = {
     paintMass: "Paint, by mass",
     paintVolume: "Tube to tube",
   },
-  note: "Left, the dry pigment in it. Right, what to squeeze out of the tubes of its single pigments to mix the same on the palette.",
+  note: "Left, the dry pigment in it. Right, what to squeeze from the single tubes to mix the same on the palette.",
   noPaint: "none is made of it alone",
-  lead: "Everything here is reckoned from the drawdowns of its components' own paints, none from its own; where it was drawn down itself, the two stand side by side.",
+  lead: "Everything here is worked out from the paints of its single pigments. Where we painted out the mixture itself, the two are shown side by side.",
   heading: (white: string) => `In ${white}`,
   met: (white: string, count: number, middle: string, largest: string) =>
-    `In ${white} its components predict ${count === 1 ? "its one drawdown" : `its ${count} drawdowns, masstone included,`} to \u0394E00 ${middle}${count === 1 ? "" : ` in the middle, ${largest} at most`}.`,
-  notMet: (white: string) =>
-    `It was not drawn down in ${white}, so this is a prediction that nothing here holds it to.`,
+    `In ${white} its components predict ${count === 1 ? "its one drawdown" : `its ${count} drawdowns, the colour alone included,`} to \u0394E00 ${middle}${count === 1 ? "" : ` in the middle, ${largest} at most`}.`,
+  notMet: (white: string) => `We have not tried it in ${white}: this is a prediction alone.`,
   steps: (count: number) => `Predicted beside what was read: ${count} steps`,
   stepsCaption: (white: string) => `Colour to ${white}, as its components predict it`,
   masstone: "masstone",
@@ -30,11 +29,11 @@ export const MIXTURE_PAGES = {
     miss: "Missed by",
   },
   stepsNote:
-    "L* a* b* under D65, 10\u00b0 observer. \u00b1 is what about 68 % of predictions lie within, in \u0394E00, from one set of oil paint-outs; missed by is the \u0394E00 to its own drawdown.",
+    "L* a* b* under D65, 10\u00b0 observer. \u00b1: about 68\u00a0% of predictions stay within it, in \u0394E00, by one set of oil paint-outs. Missed by: the \u0394E00 to our own drawdown.",
   drift: {
     heading: "If a pigment in it fades",
     figures: "Drift in figures",
-    caption: (white: string) => `A tint at L* 50 in ${white}, and the same with one pigment weaker`,
+    caption: (white: string) => `A middle grey in ${white}, and the same with one pigment weaker`,
     asMade: "as made",
     lost: (name: string, percent: string) => `${name}, ${percent}\u00a0% lost`,
     columns: {
@@ -45,10 +44,10 @@ export const MIXTURE_PAGES = {
       change: "\u0394E00",
       hue: "Of it in a* b*",
     },
-    note: "A loss counts as so much of the pigment gone; nobody has watched this happen here. The last column leaves lightness out: it is what the eye sees as another hue.",
-    single: (sentence: string) => `Beside it a black of one pigment: ${sentence}`,
+    note: "Worked out, not seen: so much of the pigment taken away. The last column leaves lightness out; it is the change of hue.",
+    single: (sentence: string) => `For comparison, a black of one pigment: ${sentence}`,
     title: (white: string) =>
-      `Where its grey at L* 50 in ${white} goes as one pigment loses 30 and 60\u00a0%`,
+      `How its grey in ${white} shifts if one pigment fades by 30 and 60\u00a0%`,
     description: (paths: readonly string[]) => `${paths.join("; ")}.`,
     path: (name: string, a: string, b: string) => `${name} 60 % weaker: a* ${a}, b* ${b}`,
     less: (name: string) => `less ${name}`,
@@ -56,7 +55,7 @@ export const MIXTURE_PAGES = {
   },
   pair: {
     title: (first: string, second: string) =>
-      `Greys of ${first} and ${second} at L* 50, beside blacks of one pigment`,
+      `Greys of ${first} and ${second}, beside blacks of one pigment`,
     description: (
       first: string,
       second: string,
@@ -74,7 +73,7 @@ export const MIXTURE_PAGES = {
       volume: string | undefined,
       chroma: string,
     ) =>
-      `Of ${first} and ${second} the nearest to neutral at L* 50 is ${share} of ${first} by mass of paint${volume === undefined ? "" : ` (${volume} tube to tube)`}, C*ab ${chroma}.`,
+      `The most neutral middle grey of ${first} and ${second} takes ${share} of ${first} by weight of paint${volume === undefined ? "" : ` (${volume} by volume)`}; C*ab ${chroma}.`,
     share: (percent: string) => `${percent}\u00a0%`,
   },
   blacks: {
@@ -82,6 +81,6 @@ export const MIXTURE_PAGES = {
     caption: (white: string) => `At equal lightness in ${white}: a* and b*`,
     columns: { colour: "Colour", at: (level: string) => `L* ${level}` },
     cell: (a: string, b: string) => `${a}, ${b}`,
-    note: "a*, b* under D65, 10\u00b0 observer. Nought and nought is neutral; b* below nought is blue, above it yellow. A dash: its ladder does not reach that lightness.",
+    note: "a* and b*, under D65 for the 10\u00b0 observer. 0, 0 is neutral; b* below zero is blue, above it yellow. A dash: not at that lightness.",
   },
 } as const;

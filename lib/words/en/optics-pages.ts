@@ -3,8 +3,8 @@ export const OPTICS_PAGES = {
   strength: {
     byPigment: "By mass of dry pigment",
     dispersion: "Mulled and milled",
-    glossTitle: "Gloss and depth: the masstone glossy, satin and matte",
-    glossAxis: "Past the glare, as an eye sees it; the last with gloss included",
+    glossTitle: "Gloss and depth: the same colour glossy, satin and matte",
+    glossAxis: "As you see it, turned away from the shine; the last with the shine included",
     glossIncluded: "included",
     glossDepth: (L: string, value: string) => `L* ${L}, value ${value}`,
     glossLabelDepth: (L: string) => `L* ${L}`,
@@ -12,20 +12,20 @@ export const OPTICS_PAGES = {
     finishes: { glossy: "glossy", satin: "satin", matte: "matte" } as Record<string, string>,
     glossColumns: {
       finish: "Finish",
-      excludedL: "Excluded: L*",
-      excludedValue: "Excluded: value",
-      includedL: "Included: L*",
-      includedValue: "Included: value",
+      excludedL: "Away from the shine: L*",
+      excludedValue: "Away from the shine: value",
+      includedL: "Shine included: L*",
+      includedValue: "Shine included: value",
     },
     glossNote:
-      "Excluded: past the glare, as an eye sees it. Included: an instrument that lets the glare in reads every finish alike. Munsell value.",
+      "Away from the shine is how you look at a picture. An instrument that takes the shine in reads every finish alike. Value is Munsell\u2019s.",
   },
   fit: {
     title: "Absorption K and scattering S over the spectrum",
     wavelength: "Wavelength, nm",
-    K: "Absorption K, in units of each white's own scattering",
+    K: "Absorption K, in units of each white\u2019s own scattering",
     S: "Scattering S, in the same units",
-    SUpper: "Scattering S in the same units: told only as a bound, it lies below the line",
+    SUpper: "Scattering S, in the same units: only a limit is known, it lies below the line",
     inWhite: (white: string) => `in ${white}`,
     description: (parts: readonly string[]) => `${parts.join("; ")}.`,
     part: (white: string, least: string, greatest: string) =>
@@ -37,14 +37,14 @@ export const OPTICS_PAGES = {
   },
   whites: {
     across: "From white to white",
-    linkToAll: "Every near-neutral in this white and the others, one beside the other",
+    linkToAll: "All our blacks and greys in each white",
   },
   byStrength: {
-    ranked: (reference: string) => `Beside ${reference}, the strongest first`,
+    ranked: (reference: string) => `Against ${reference}, the strongest first`,
     notCompared: "Not compared",
-    lead: "How much each colours a white beside the workshop's reference, by mass and tube to tube; and how much white brings it to a middle grey.",
+    lead: "How much each colours a white, against our reference colour; and how much white it takes to a middle tone.",
     leadWithout:
-      "How much white brings each to L* 50. The workshop names no reference to rank them by.",
+      "How much white each takes to a middle tone (L* 50). We have no reference colour to rank them by.",
     columns: {
       colour: "Colour",
       place: "Place",
@@ -55,17 +55,29 @@ export const OPTICS_PAGES = {
     inWhite: (white: string) => `in ${white}`,
   },
   inTheWhites: {
-    heading: "Near-neutrals in the whites",
-    lead: "Every black and grey of the range let down in each white. A grey is judged by its own a* and b*, never by its masstone.",
-    orders: "Near-neutrals in the whites",
+    heading: "Blacks and greys in each white",
+    lead: "Judge a black by its grey, not by the tube: here is every one of ours, mixed with each white to the same middle grey.",
+    orders: "Blacks and greys",
+    sections: {
+      swatches: "Side by side",
+      trails: "Where each white takes them",
+      figures: "In figures",
+    },
+    board: {
+      caption: "Blacks and greys alone, and mixed with each white to L* 50; the bluest first",
+      alone: "Alone",
+      said: "In words",
+      notRead: "not read",
+      notTried: "not tried",
+      figures: (a: string, b: string) => `a*\u00a0${a}, b*\u00a0${b}`,
+    },
     group: (white: string, index: string | undefined) =>
-      `In ${white}${index === undefined ? "" : ` (${index})`}`,
-    picture: (white: string) =>
-      `a* and b* of the near-neutrals in ${white}, from L* 30 to the palest let-down`,
+      `${white}${index === undefined ? "" : ` (${index})`}`,
+    picture: (white: string) => `In ${white}`,
     description: (parts: readonly string[]) => `At L* 50: ${parts.join("; ")}.`,
     descriptionPart: (name: string, a: string, b: string) => `${name} a* ${a}, b* ${b}`,
-    key: "Filled marks are drawdowns as read; dashed lines run through what the fit predicts.",
-    caption: (white: string) => `Near-neutrals in ${white}, the bluest at L* 50 first`,
+    key: "The cross is neutral: up is yellow, down blue, left green, right red. Filled marks are what we painted out and read, from L* 30 to the palest; dashed lines are worked out between them. An arrow at the edge names a black that leaves the greys, with its a* and b*.",
+    caption: (white: string) => `In ${white}, the bluest at L* 50 first`,
     columns: {
       colour: "Colour",
       a: "a* at L* 50",
@@ -73,7 +85,7 @@ export const OPTICS_PAGES = {
       b70: "b* at L* 70",
       b30: "b* at L* 30",
     },
-    note: "D65, 10\u00b0 observer. Each figure is predicted or read as its mark says; a dash where the ladder does not reach.",
-    none: "No near-neutral of the range has been let down in a white.",
+    note: "D65, 10\u00b0 observer. A dash: not at that lightness.",
+    none: "No black or grey of the range has been tried in a white yet.",
   },
 } as const;

@@ -9,6 +9,7 @@ import { OPTICS_PAGES } from "./optics-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
 
@@ -37,7 +38,7 @@ export const PAGES = {
     standingsHeading: "How each figure is known",
     termsHeading: "Terms",
     downloadsHeading: "Data",
-    handlingLink: "Handling in full",
+    handlingLink: "All about safety",
     orders: "Order",
     coloursMade: "Colours made from it",
     languages: "Languages",
@@ -46,7 +47,7 @@ export const PAGES = {
   ragLine:
     "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
   cautionLine:
-    "From our suppliers\u2019 data. The label, the safety data sheet, local codes and licensed practice come first.",
+    "From our suppliers\u2019 papers. The label, the safety data sheet, your local rules and licensed practice come first.",
   build: (date: string | undefined, revision: string) =>
     `${date === undefined ? "Built from undated records" : `Built from records to ${date}`}, revision ${revision}.`,
   title: (page: string, workshop: string) =>
@@ -63,7 +64,7 @@ export const PAGES = {
       comma: ", ",
     },
     noPanel: "No colour is shown: no drawdown of it has been read or matched yet.",
-    panelTitle: (name: string) => `${name}: masstone, and tints at equal lightness in each white`,
+    panelTitle: (name: string) => `${name}: alone, and in each white at equal lightness`,
     panelTitleAlone: (name: string) => `${name}: masstone`,
     panelDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
     masstone: "Masstone",
@@ -71,7 +72,7 @@ export const PAGES = {
       `in ${white} at L* ${level}, a* ${a}, b* ${b}`,
     level: (level: string) => `L* ${level}`,
     missing: "not stated",
-    approximateColour: "On screen approximate: worked out from a reading under another light.",
+    approximateColour: "Only near on screen: worked out from a reading under another light.",
     outOfGamut: "A common screen cannot show this colour; the swatch is the nearest it can.",
     facts: {
       munsell: "Munsell",
@@ -85,7 +86,7 @@ export const PAGES = {
       munsell: (geometry: string | undefined) =>
         geometry === undefined ? "by eye" : (GEOMETRY_WORDS[geometry] ?? geometry),
       category: (category: string) => `category ${category}`,
-      exposed: (category: string) => `own exposure: changed as in category ${category}`,
+      exposed: (category: string) => `our own window test: changed as category ${category} allows`,
       stated: (category: string) => `category ${category}, as stated`,
       strength: (reference: string) => `of ${reference}, by mass`,
       isReference: "the reference itself",
@@ -104,9 +105,9 @@ export const PAGES = {
       `Revision ${revision}${date === undefined ? "" : `, from records of ${date}`}`,
     whiteSentence: (count: number) =>
       count === 1
-        ? "A white. One colour of the range was let down in it: see its sheet."
-        : `A white. ${count} colours of the range were let down in it: see their sheets.`,
-    noSentence: "No tint has been recorded, so what it does in a white is not stated.",
+        ? "A white. One colour of the range was tried in it."
+        : `A white. ${count} colours of the range were tried in it.`,
+    noSentence: "Not yet tried in white.",
   },
   sections: {
     whites: "In the whites",
@@ -118,7 +119,7 @@ export const PAGES = {
     handling: "Handling",
     pigment: "The pigment",
     notes: "From the workshop",
-    range: "Among the range",
+    range: "In the range",
     questions: "Questions about this colour",
     reply: "Reply",
     label: "Label text",
@@ -126,17 +127,17 @@ export const PAGES = {
     evidence: "Evidence",
   },
   whites: {
-    none: "No tint has been recorded: what it does in a white is not stated. A let-down of 1:20 and one of 1:100 in a white would tell.",
-    ofAWhite: (names: readonly string[]) => `Let down in it: ${names.join(", ")}.`,
+    none: "Not yet tried in white. Two mixtures, 1:20 and 1:100, would tell.",
+    ofAWhite: (names: readonly string[]) => `Tried in it: ${names.join(", ")}.`,
     heading: (name: string, index: string | undefined) =>
       `In ${inSentence(name)}${index === undefined ? "" : ` (${index})`}`,
     ladderTitle: (white: string) =>
-      `Let-downs in ${inSentence(white)}, from the strongest to the palest`,
+      `With ${inSentence(white)}, from the strongest mixture to the palest`,
     ladderDescription: (steps: readonly string[]) => `${steps.join("; ")}.`,
     stepDescription: (ratio: string, standing: string, L: string, a: string, b: string) =>
       `${ratio}, ${standing}, L* ${L}, a* ${a}, b* ${b}`,
     suspect: "doubtful",
-    steps: (count: number) => `Figures of this ladder: ${count} steps`,
+    steps: (count: number) => `The ${count} steps in figures`,
     stepsCaption: (white: string, kind: "pigment" | "paint") =>
       `Colour to ${inSentence(white)} by mass of ${kind === "paint" ? "paint" : "dry pigment"}`,
     columns: {
@@ -147,28 +148,28 @@ export const PAGES = {
       munsell: "Munsell",
       misfit: "\u00b1 or missed by",
     },
-    note: "L* a* b* under D65, 10\u00b0 observer. Last column in \u0394E00: of a predicted step what about 68 % lie within; of a drawdown how far the fit through all of them misses it, and in brackets when it is left out.",
+    note: "L* a* b* under D65, 10\u00b0 observer. Last column, in \u0394E00: for a predicted step, what about 68\u00a0% of predictions stay within; for a drawdown, how far the fit misses it, and in brackets how far when that drawdown is left out.",
     trailEnds: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
-    trailTitle: "a* and b* of the let-downs: where each white takes the colour",
+    trailTitle: "Where each white takes the colour: a* and b* of the mixtures",
     trailDescription: (whites: readonly string[]) =>
-      `One trail a white, from masstone to the palest tint: ${whites.join(", ")}.`,
+      `One line for each white, from the colour alone to the palest mixture: ${whites.join(", ")}.`,
   },
   strength: {
     caption: "Strength and hiding",
     why: "Why",
-    tubeCaption: "Parts of white to one of the colour, to reach L* 50",
+    tubeCaption: "How much white to one part, to get a middle tone (L* 50)",
     tubeColumns: {
       white: "White",
       byVolume: "Tube to tube, by volume",
       byMass: "By mass of paint",
     },
     tubeNote:
-      "A strong colour needs much white to bring it to a middle grey. By volume is how paint is squeezed out; it rests on the densities.",
-    glazeTitle: "Undertone: in films of growing thickness over white",
+      "A strong colour takes much white. By volume is how paint is squeezed out; it is worked out from the weights and the densities.",
+    glazeTitle: "Undertone: thicker and thicker films over white",
     glazeAxis: "Dried film, \u00b5m",
     glazeLabel: (filmUm: number) => `${filmUm}`,
     glazeDescription: (films: readonly string[]) => `Films over white: ${films.join("; ")}.`,
-    hidingTitle: "How thick a film covers black and white alike",
+    hidingTitle: "How thick a film has to be to hide",
     hidingFilm: "Dried film, \u00b5m",
     hidingRatio: "Contrast ratio",
     hides: "hides",
@@ -181,56 +182,57 @@ export const PAGES = {
     why: "Why",
     layering: "Layering",
     film: "The film, with age",
-    trials: "The workshop's trials",
-    contradictions: "Where trial and rule disagree",
+    trials: "Our own trials",
+    contradictions: "Where our trial and the rule of thumb disagree",
     summary: (dryingClass: string, days: string) =>
-      `${upperFirst(dryingClass)}: touch dry in ${days}. Touch dry is not through dry.`,
-    none: "Not stated: neither a trial nor what its pigment does to drying oil is known here.",
+      `${upperFirst(dryingClass)}: dry to the touch in ${days}. That is not dry right through.`,
+    none: "Not known yet: we have no trial of it, and do not know what its pigment does to drying oil.",
   },
   permanence: {
     exposed: (word: string, category: string) =>
-      `${upperFirst(word)}: category ${category} by the colour change of its own exposure.`,
+      `${upperFirst(word)}: it changed as much as category ${category} allows, in our own exposure.`,
     stated: (word: string, category: string) =>
-      `${upperFirst(word)}: category ${category}, as stated; not tested here.`,
+      `${upperFirst(word)}: category ${category}, the supplier\u2019s word; not tested here.`,
     expected: (word: string) => `${upperFirst(word)}; not tested here.`,
     caption: "Lightfastness",
     why: "Why",
-    sensitivities: "Beside light",
-    note: "Limits of the categories are quoted from memory of the standard; a category needs the standard's own exposures.",
-    none: "Not stated: no exposure, no supplier's word and no expectation for its pigments.",
+    sensitivities: "Other risks: acid, alkali, air",
+    note: "The limits of the categories are quoted from memory of the standard. A category proper needs the standard\u2019s own exposures.",
+    none: "Not known yet: no exposure, no word from the supplier, and nothing to expect from its pigments.",
   },
   oil: {
     caption: "Oil, packing and finish",
     why: "Why",
-    contradictions: "Where the record and the rule disagree",
+    contradictions: "Where our record and the rule of thumb disagree",
     summary: (oilClass: string, grams: string) =>
-      `${upperFirst(oilClass)} in oil: ${grams} in the paint as made.`,
-    none: "Not stated: neither a rub-out figure nor the oil of a batch is in the records.",
+      `${upperFirst(oilClass)} in oil: ${grams} in the paint as we make it.`,
+    none: "Not known yet: we have neither a rub-out figure nor the oil of a batch.",
   },
   handling: HANDLING,
+  pigmentIndex: PIGMENT_INDEX,
   pigment: {
     share: (share: string) => `${share} of the dry pigment`,
-    whole: "the only pigment",
-    noShare: "parts not recorded",
+    whole: "single pigment",
+    noShare: "share not recorded",
     caption: (name: string) => `${name}, dry`,
     facts: {
       origin: "Origin",
       chemistry: "Chemistry",
       particle: "Particle",
-      benchTest: "At the bench",
+      benchTest: "A bench test",
     },
     particle: (size: string | undefined, shape: string | undefined, index?: string) =>
       [shape, size, index === undefined ? undefined : `refractive index ${index}`]
         .filter((part) => part !== undefined)
         .join(", "),
     size: (um: string) => `${um} \u00b5m`,
-    nothing: "Nothing is recorded of what it is.",
+    nothing: "We have written down nothing more about it.",
   },
   range: {
     ends: { low: "least", high: "most" },
-    sameColour: "Same colour, other pigment",
-    samePigment: "Same pigment, other colour",
-    metameric: "Beside it in two lights",
+    sameColour: "Looks alike",
+    samePigment: "Made from the same pigment",
+    metameric: "By daylight and by lamplight",
     metamericPair: (name: string, sentence: string) => `${name}: ${lowerFirst(sentence)}`,
     hueTitle: "The range by hue and chroma",
     hueDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
@@ -239,24 +241,23 @@ export const PAGES = {
     value: "Munsell value",
     valueTitle: "The range by value and chroma",
     difference: (deltaE: string) => `\u0394E00 ${deltaE}`,
-    oilTitle: "Where it stands in oil among the range",
-    dryingTitle: "Where it stands in drying among the range",
+    oilTitle: "Its oil beside the rest of the range",
+    dryingTitle: "Its drying beside the rest of the range",
     placeDescription: (
       name: string,
       value: string,
       count: number,
       lowest: string,
       highest: string,
-    ) => `${name}: ${value}. ${count} colours of the range lie between ${lowest} and ${highest}.`,
+    ) => `${name}: ${value}. The ${count} other colours lie between ${lowest} and ${highest}.`,
   },
   notations: {
     readBy: (geometry: string) => `Read ${GEOMETRY_WORDS[geometry] ?? geometry}.`,
-    included: (L: string) =>
-      `Read with gloss included; with gloss excluded L* would be about ${L}.`,
+    included: (L: string) => `Read with the shine included; without it L* would be about ${L}.`,
     byEye:
-      "Matched to a Munsell chip by eye: the eye places no finer than half a step of value and one of chroma.",
-    none: "None: no drawdown has been read or matched.",
-    labCaption: "Masstone under each light",
+      "Matched to a Munsell chip by eye, which is good to half a step of value and one of chroma.",
+    none: "None yet: no drawdown has been read or matched.",
+    labCaption: "The colour alone, under each light",
     light: "Light, observer",
     viewings: {
       "C/2": "C, 2\u00b0",
@@ -273,7 +274,7 @@ export const PAGES = {
     curveDescription: (low: string, high: string, lowNm: string, highNm: string) =>
       `Between ${low} at ${lowNm} nm and ${high} at ${highNm} nm.`,
     curveLabel: (geometry: string) => `masstone, ${GEOMETRY_WORDS[geometry] ?? geometry}`,
-    excludedLabel: "worked out for gloss excluded",
+    excludedLabel: "worked out without the shine",
     wavelength: "Wavelength, nm",
     reflectance: {
       "0.1": "Reflectance factor, enlarged ten times",
@@ -282,8 +283,8 @@ export const PAGES = {
     },
   },
   evidence: {
-    summary: "Every figure of this sheet, how it was come by and what it rests on.",
-    caption: "Figures and their working",
+    summary: "Every figure of this sheet, how we came by it and what it was worked out from.",
+    caption: "Figures and how each was found",
     columns: {
       figure: "Figure",
       value: "Value",
@@ -291,14 +292,14 @@ export const PAGES = {
       method: "Method",
       inputs: "From",
     },
-    notStated: "Not stated",
-    notStatedCaption: "What is not stated, and what it would take",
+    notStated: "Not known yet",
+    notStatedCaption: "Not known yet, and what it would take",
     reason: "Why",
     wanting: "Needs",
     sources: "Sources",
   },
   downloads: {
-    sheet: "every figure of this sheet with its evidence",
+    sheet: "every figure of this sheet and how it is known",
     reading: "the masstone as read, reflectance factor by wavelength",
     csv: "one line a colour",
     json: "the list of sheets, for programs",
@@ -319,9 +320,8 @@ export const PAGES = {
       lightfast: "last (category I or II)",
       unwarned: "need no warning",
     },
-    inThisWhite: (white: string) => `were let down in ${inSentence(white)}`,
-    gridLead:
-      "Every colour with its masstone, and its tint at L* 50 in the first white that reaches it.",
+    inThisWhite: (white: string) => `were tried in ${inSentence(white)}`,
+    gridLead: "Every colour, alone above and with white below, brought to a middle tone.",
     orders: {
       grid: "Swatches by family",
       family: "Table by family",
@@ -335,10 +335,11 @@ export const PAGES = {
     },
     leads: {
       family: "By family, then by name.",
-      value: "From the darkest masstone to the lightest.",
-      hue: "Round the Munsell hue circle; neutrals first.",
-      drying: "From the fastest to the slowest, by the later end of the days.",
-      permanence: "From the category known or expected best to the least.",
+      value: "From the darkest to the lightest, as they come from the tube.",
+      hue: "Round the hue circle; neutrals first.",
+      drying: "The fastest first. Count on the later day.",
+      permanence:
+        "Most lightfast first. The table says what was tested here, what a supplier states and what is only expected.",
       oil: PAINT_PAGES.byOil.lead,
       strength: OPTICS_PAGES.byStrength.lead,
     },
@@ -353,14 +354,13 @@ export const PAGES = {
     },
     notRead: "not read",
     count: (count: number) => `${count} colour${count === 1 ? "" : "s"}`,
-    groups: { neutral: "Neutrals", notStated: "Not stated" },
+    groups: { neutral: "Neutrals", notStated: "Not known yet" },
     noSwatch: "not read yet",
     caption: (heading: string) => `Colours: ${heading}`,
     value: (from: number) => `Value ${from} to ${from + 1}`,
   },
   pigments: {
     heading: "Pigments",
-    lead: "The dry pigments that the colours are made from, with the figures that everything else starts from.",
     columns: {
       pigment: "Pigment",
       index: "Colour Index",
@@ -378,59 +378,59 @@ export const PAGES = {
   },
   home: {
     promise: (count: number) =>
-      `${count} oil colours, each shown as we measured it: alone, and let down in white.`,
+      `${count} oil colours, each shown as we measured it: alone, and mixed with white.`,
     press:
-      "Press a colour for its sheet: what it does in a white, whether it lasts, when it dries, what is in the tube.",
+      "Press a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
     ask: "Ask",
     allQuestions: (count: number) => `All ${count} questions`,
     beside: "Put side by side",
     choose: "Choose your own",
     know: "How we know",
     knowText:
-      "Each figure is measured here, worked out, estimated, or a supplier\u2019s word, and says which.",
-    knowLink: "What we do and do not know",
+      "We measured it, worked it out, estimated it, or took a supplier\u2019s word. Every sheet says which.",
+    knowLink: "How to read a label",
     wall: "The range",
   },
   methods: {
     heading: "Methods",
-    lead: "How each figure comes about and how far to trust it.",
+    lead: "How we came by each figure, and how far to trust it.",
     sections: [
       [
         "colour",
         "Colour",
-        "A reading is a list of reflectance factors. It is summed against the CIE tables to X, Y, Z and L*, a*, b* for each light and observer, scaled so that a perfect white on the reading's own grid comes out as the CIE white. Munsell notations are of the renotation, interpolated in LCHab. Screen colours come from D65 and the 2\u00b0 observer alone. The geometry of the reading is named beside it, since gloss moves a black by 13 to 23 units of L*.",
+        "A reading is a list of reflectance factors. It is summed against the CIE tables to X, Y, Z and L*, a*, b* for each light and observer, scaled so that a perfect white comes out as the CIE white. Munsell notations are those of the renotation, interpolated in LCHab. Screen colours are for D65 and the 2\u00b0 observer. We name the geometry beside each reading: with the shine in it, a black reads 13 to 23 units of L* lighter.",
       ],
       [
         "tints",
         "Tints",
-        "What a colour does in a white comes from the workshop's own drawdowns. Two constants, absorption K and scattering S, are fitted to all of a colour's drawdowns at once (Kubelka and Munk), with the surface taken off by geometry. Steps between are predicted from them and marked as such, with an uncertainty that grows with the distance from the nearest drawdown. Nothing is predicted from a masstone alone. A drawdown that the others contradict is shown and not used.",
+        "What a colour does in a white comes from our own drawdowns. Two constants, absorption K and scattering S, are fitted to all of a colour\u2019s drawdowns together (Kubelka and Munk), after the surface has been taken off. The steps between are predicted and marked so; the farther from a drawdown, the less certain. Nothing is predicted from the colour alone. A drawdown that the others contradict is shown and not used.",
       ],
       [
         "oil",
         "Oil and finish",
-        "The oil index is what was weighed in; the rub-out figure is what just binds. CPVC follows from rub-out and density, PVC from the batch; the ratio of the two leads one to expect gloss or matte. A gloss meter overrides the expectation.",
+        "The oil index is what we weighed in; the rub-out figure is what just binds the pigment. The rub-out and the density give the CPVC, the batch gives the PVC, and the two together say whether to expect a gloss or a matte film. A reading with a gloss meter replaces the expectation.",
       ],
       [
         "drying",
         "Drying",
-        "The days of linseed oil alone, moved by oil, pigment, added drier, film and room, each with its own factor, give a class and a range. A trial of the workshop's own overrides it and is shown with its conditions.",
+        "We start from the days that linseed oil takes alone, and multiply by a factor each for the oil, the pigment, any drier, the film and the room. That gives a range of days. Our own trial replaces the estimate and is shown with its conditions.",
       ],
       [
         "permanence",
         "Permanence",
-        "A category comes from an exposure and its colour change, or from a supplier's word, and else there is only an expectation from the kind of pigment. The three are never mixed up. Blue wool is a scale of its own. No years are given: no exposure says how many.",
+        "A category comes from an exposure, or from a supplier\u2019s word; without either there is only what the kind of pigment leads us to expect. The sheet says which of the three it is. Blue wool is another scale. We give no years: no exposure can say how many.",
       ],
       [
         "handling",
         "Handling",
-        "Where the maker states label elements they stand first. Else they are worked out from the suppliers' classifications by the rules for mixtures, each statement traced to ingredient, share and limit. This is not a safety data sheet.",
+        "Where a label has been stated it comes first. If not, it is worked out from the suppliers\u2019 classifications by the rules for mixtures, and each statement names the ingredient, its share and the limit. This is not a safety data sheet.",
       ],
     ] as const,
   },
   sources: {
     heading: "Sources",
-    lead: "The texts that figures rest on, and how far each was used: read, worked from, or quoted from memory.",
-    groups: { used: "Used on these sheets", other: "Of the engine, not used here" },
+    lead: "The texts behind the figures, and how far we used each: read, worked from, or quoted from memory.",
+    groups: { used: "Used on these sheets", other: "At hand, not used here" },
     standings: {
       read: "read",
       derived: "worked from",
@@ -445,12 +445,12 @@ export const PAGES = {
       [
         "sheets",
         "What a sheet is",
-        "A sheet is worked out from the workshop's records: what went into the batch, rub-outs, drawdowns read with an instrument or matched by eye, drying trials, exposures, suppliers' papers. Each figure says how it is known. What nobody knows is not stated, with what it would take.",
+        "A sheet is worked out from our records: what went into the batch, rub-outs, drawdowns read with an instrument or matched by eye, drying trials, exposures, suppliers\u2019 papers. Each figure says how it is known. Where we do not know, it says what it would take.",
       ],
       [
         "limits",
         "What it is not",
-        "A sheet is not a safety data sheet and not a certificate. A screen does not show a paint: a painted drawdown rules.",
+        "A sheet is not a safety data sheet and not a certificate. Trust a painted sample, not the screen.",
       ],
     ] as const,
   },
@@ -472,9 +472,9 @@ export const PAGES = {
 };
 
 const GEOMETRY_WORDS: Record<string, string> = {
-  "45/0": "45/0, gloss out of sight",
-  "d/8 excluded": "gloss excluded (d/8)",
-  "d/8 included": "gloss included (d/8)",
+  "45/0": "45/0",
+  "d/8 excluded": "d/8, shine excluded",
+  "d/8 included": "d/8, shine included",
 };
 
 /** Names that keep their capital inside a sentence. */

@@ -1,8 +1,8 @@
 /** What the sheet says of the paint as made: batch, fill, drying in figures, lightfastness by what it rests on, label text. */
 export const PAINT_PAGES = {
-  oilLists: { paste: "The paste, as seen", slab: "At slab and mill", range: "Beside the range" },
+  oilLists: { paste: "The paste, as seen", slab: "At slab and mill", range: "In the range" },
   places: (name: string, byMass: number, byVolume: number, of: number) =>
-    `${name} is ${ordinal(byMass)} of ${of} colours by oil to a mass of pigment, and ${ordinal(byVolume)} by oil to a volume of it, the leanest first.`,
+    `Counted from the leanest, ${name} is ${ordinal(byMass)} of ${of} colours by weight, and ${ordinal(byVolume)} by volume.`,
   batch: {
     heading: "A batch",
     caption: "What to weigh, and what comes out",
@@ -14,8 +14,8 @@ export const PAINT_PAGES = {
     rows: {
       pigment: (name: string) => `${name}, g`,
       oil: (name: string) => `${name}, g`,
-      atFirst: "of it at first, g",
-      heldBack: "of it held back, g",
+      atFirst: "Oil to start with, g",
+      heldBack: "Oil to keep back, g",
       addition: (name: string) => `${name}, g`,
       paintMl: "Paint, ml",
       loss: "Lost at slab or mill, ml",
@@ -25,9 +25,9 @@ export const PAINT_PAGES = {
       tubesAny: "Tubes",
     },
     unpriced: (names: readonly string[]) =>
-      `The cost leaves out ${names.join(", ")}: no price is recorded.`,
-    noTubes: "No size of tube is recorded, so tubes are not counted.",
-    none: (because: string) => `No batch can be reckoned. ${because}`,
+      `The cost leaves out ${names.join(", ")}: we have no price for it.`,
+    noTubes: "No size of tube is on record, so tubes are not counted.",
+    none: (because: string) => `No batch can be worked out. ${because}`,
     any: {
       heading: "Any size",
       amount: "Amount",
@@ -55,14 +55,14 @@ export const PAINT_PAGES = {
     note: "118 ml is a jar of 4 US fluid ounces. Dry pigment settles: what is poured full on the shelf is less than full a week later.",
   },
   drying: {
-    contributions: "What moves the days",
-    columns: { what: "What", effect: "Effect", times: "Times the days", standing: "Standing" },
+    contributions: "What speeds or slows it",
+    columns: { what: "What", effect: "Effect", times: "Factor", standing: "Standing" },
     signs: { faster: "faster", none: "no\u00a0change", slower: "slower" },
     base: "Linseed oil alone",
     baseValue: (days: string) => `${days} to touch`,
-    note: "The days of linseed oil alone times all of these are what the rules expect.",
+    note: "Multiply, and you get the expected days.",
     trials: {
-      caption: "The workshop's trials",
+      caption: "Our own trials",
       alone: "The colour alone",
       inWhite: (white: string) => `In ${white}`,
       columns: {
@@ -77,23 +77,23 @@ export const PAINT_PAGES = {
       none: "\u2013",
     },
     inWhites: {
-      caption: "Let down with a white",
+      caption: "Mixed with white",
       columns: { white: "White", class: "Drying", days: "Touch dry" },
       note: (parts: number) =>
-        `Reckoned for 1 part of the colour to ${parts} of white by mass of paint, the two oils and any drier mixed in proportion. Where the workshop tried it in a white, the trial stands.`,
+        `Worked out for 1 part of the colour to ${parts} of white by weight of paint, the oils and any drier in proportion. Our own trial replaces the estimate.`,
     },
     grounds: "Grounds",
   },
   permanence: {
     ownExposure: (category: string) =>
-      `Its colour change lies in the range of category ${category}, in an exposure of the workshop's own. That is no category under the standard.`,
+      `It changed as much as category ${category} allows, in our own exposure; that is not the full standard test.`,
     names: { "own exposure": "Colour change as in category" } as Readonly<Record<string, string>>,
     fact: (category: string) =>
-      `in our own exposure, as much as category ${category} allows; not the standard's test`,
-    order: (category: string) => `As in category ${category}, by the workshop's own exposure`,
+      `in our own exposure, as much as category ${category} allows; not the standard test`,
+    order: (category: string) => `As category ${category}, in our own exposure`,
     cell: "own exposure",
     forms: {
-      caption: "Masstone and tint apart",
+      caption: "The colour alone and in a tint",
       columns: {
         form: "Form",
         change: "Change, \u0394E*ab",
@@ -101,12 +101,12 @@ export const PAINT_PAGES = {
         standard: "Standard",
         exposure: "Exposure",
       },
-      names: { masstone: "Masstone", tint: "Tint" } as Readonly<Record<string, string>>,
+      names: { masstone: "Alone", tint: "In a tint" } as Readonly<Record<string, string>>,
       stated: "as stated",
       notExposed: "not exposed",
-      note: "The form that was exposed is the form that is rated; the other may differ by a category or more.",
+      note: "A rating holds for what was exposed; the other may differ by a category or more.",
     },
-    contradictions: "Where exposure and word disagree",
+    contradictions: "Where our exposure and the supplier\u2019s word disagree",
   },
   labelText: {
     heading: "Label text",
@@ -127,9 +127,9 @@ export const PAINT_PAGES = {
   byOil: {
     mass: "By mass of pigment",
     volume: "By volume of pigment",
-    lead: "From the leanest to the one that takes most oil, by mass of pigment and then by volume of it. By mass a light pigment seems to drink far more than a heavy one; by volume most of that goes.",
+    lead: "The leanest first. By weight light pigments look greedy; by volume they are much alike.",
     columns: { place: "Place", colour: "Colour", oilIndex: "By mass", byVolume: "By volume" },
-    notStated: "Oil not stated",
+    notStated: "Oil not known yet",
   },
 } as const;
 

@@ -7,12 +7,14 @@ export const SHEET_PAGE = {
   levels: { "70": "pale", "50": "middle", "30": "dark" },
   notReached: "not reached",
   tintsDescription: (name: string, parts: readonly string[]) =>
-    `${name} let down in white, by lightness: ${parts.join("; ")}.`,
+    `${name} with white, by lightness: ${parts.join("; ")}.`,
   tintCell: (level: string, white: string, munsell: string) => `${level} in ${white} ${munsell}`,
   whiteSentence: (count: number) =>
-    count === 1
-      ? "A white. One colour of the range was let down in it."
-      : `A white. ${count} colours of the range were let down in it.`,
+    count === 0
+      ? "A white. None of our colours has been tried in it yet."
+      : count === 1
+        ? "A white. One colour of the range was tried in it."
+        : `A white. ${count} colours of the range were tried in it.`,
   extenderSentence: "A medium for glazes and for body, not a white.",
   notTried: "Not yet tried in white.",
   noPrice: (markets: readonly string[]) =>
@@ -59,7 +61,8 @@ export const SHEET_PAGE = {
     days: (touch: string, through: string | undefined) =>
       through === undefined ? `${touch} to the touch` : `${touch} to the touch, ${through} through`,
     trial: (days: string) => `${days}; our trial`,
-    parts: (parts: string, white: string) => `${parts} parts of ${white} to a middle grey`,
+    parts: (parts: string, white: string, by: string) =>
+      `${parts} parts of ${white} to a middle grey, by ${by}`,
     reference: "the measure for the others",
     oil: (grams: string) => `${grams} of pigment`,
     unknown: "not known yet",
@@ -68,12 +71,31 @@ export const SHEET_PAGE = {
     seeLabel: "all of the label under Safety",
     unknownHazard: (names: readonly string[]) => `no hazard data for ${listed(names)}`,
   },
+  white: {
+    names: { use: "Good for", whitens: "Whitens", bright: "Bright", yellow: "Yellow" },
+    uses: {
+      strongest:
+        "The strongest of our whites: for pale tints and for covering. A little floods a weak colour.",
+      weakest:
+        "The gentlest of our whites: for glazes, and for tints that a strong white would flood.",
+      fastest: "The first of our whites to dry: for the layers below.",
+      slowest: "The last of our whites to dry: for the layers on top, and for working wet.",
+    },
+    whitens: (parts: string, reference: string, by: string) =>
+      `${parts} parts bring one of ${reference} to a middle grey, by ${by}; the fewer, the stronger.`,
+    bright: (L: string) => `Lightness L*\u00a0${L} of 100.`,
+    yellow: (b: string) => `b*\u00a0${b}: 0 is neutral, above it is yellow.`,
+    others: (parts: string) => `Of the others: ${parts}.`,
+    other: (white: string, value: string) => `${white} ${value}`,
+  },
   strengthOf: (percent: string, reference: string) => `${percent} of ${reference}`,
   isReference: "The measure",
   whitens: (parts: string) => `${parts} parts`,
-  whitensDetail: (reference: string) => `of it bring one of ${reference} to a middle grey`,
+  whitensDetail: (reference: string, by: string) =>
+    `of it bring one of ${reference} to a middle grey, by ${by}`,
   partsOfWhite: (parts: string) => `${parts} parts of white`,
-  toMiddle: (white: string) => `${white} to one of the colour, for a middle tone`,
+  toMiddle: (white: string, by: string) =>
+    `${white} to one of the colour, by ${by}, for a middle tone`,
   safe: {
     Danger: "Danger",
     Warning: "Warning",
@@ -83,7 +105,7 @@ export const SHEET_PAGE = {
   },
   sections: {
     whites: "Let it down",
-    ofWhite: "Colours let down in it",
+    ofWhite: "As a white",
     painting: "Painting with it",
     permanence: "Will it last",
     handling: "Safety",
@@ -93,10 +115,10 @@ export const SHEET_PAGE = {
     bench: "For the bench",
   },
   ladder: {
-    key: "Colour to white, tube by weight. A dot marks our own drawdowns; the rest is worked out between them.",
+    key: "Colour to white, by weight of paint. A dot marks what we painted out and read; the steps between are worked out.",
     keyPigment:
-      "Colour to white, dry pigment by weight. A dot marks our own drawdowns; the rest is worked out between them.",
-    noSentence: "Too few drawdowns in it to say more.",
+      "Colour to white, by weight of dry pigment. A dot marks what we painted out and read; the steps between are worked out.",
+    noSentence: "Tried in it too little to say more.",
     notDrawn: (whites: readonly string[]) => `Not tried in ${listed(whites)}.`,
   },
   lines: {
@@ -109,8 +131,8 @@ export const SHEET_PAGE = {
     oil: "Oil",
     sizes: "Sizes",
   },
-  hidesLine: (film: string) => `A dry film of ${film} covers black and white alike.`,
-  covers: (area: string) => `One millilitre from the tube covers ${area}.`,
+  hidesLine: (film: string) => `A dry film of ${film} hides a black-and-white chart.`,
+  covers: (area: string) => `One millilitre from the tube hides ${area}.`,
   finishLine: (finish: string) => `${finish} as it dries.`,
   inWhite: (white: string, days: string) => `${days} to the touch in ${white}`,
   oilLine: (grams: string) => `${grams} of pigment, as we make it.`,
@@ -119,7 +141,7 @@ export const SHEET_PAGE = {
   keyHeading: "How we know",
   standingsFold: "What the marks mean",
   benchLead:
-    "Oil and packing, a batch, the pigment, notations, spectra, label text, and how every figure was come by.",
+    "Oil and packing, a batch, the pigment, notations, spectra, the label text, and how we came by every figure.",
   benchLink: (name: string) => `${name} at the bench`,
   dryPigment: "Weighing, mulling and dry pigment are on the bench page.",
   bench: {
@@ -128,7 +150,7 @@ export const SHEET_PAGE = {
       `${name} for whoever makes it: oil, packing, batch, pigment, notations, spectra and evidence.`,
     back: (name: string) => `${name}, for the painter`,
     sections: {
-      ladders: "Let-downs in figures",
+      ladders: "In the whites, in figures",
       strength: "Strength, hiding, glaze",
       drying: "Drying in figures",
       permanence: "Permanence in figures",
@@ -136,10 +158,10 @@ export const SHEET_PAGE = {
       oil: "Oil, packing and batch",
       dry: "Dry pigment and additions",
       pigment: "The pigment",
-      range: "Among the range",
+      range: "In the range",
       notations: "Notations",
       label: "Label text",
-      reply: "Reply to whoever asks",
+      reply: "A reply to send",
       evidence: "Evidence",
       downloads: "Data",
     },

@@ -9,7 +9,7 @@ export const SHEET_PAPER = {
     count: (count: number, standing: string) => `${count} are ${standing}`,
     columns: { figure: "Figure", value: "Value", method: "How" },
     sources: (names: readonly string[]) => `Sources: ${names.join("; ")}.`,
-    inFull: "Every figure's working, in full: ",
+    inFull: "Every figure\u2019s working, in full: ",
   },
   languages: (names: readonly string[]) => `The label in ${names.join(", ")}`,
   painted: "Swatches are printed from Lab values; a painted drawdown rules.",

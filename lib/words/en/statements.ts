@@ -19,7 +19,7 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
   ...MIXTURE_RULINGS,
   ...FORMULATION_RULINGS,
   ...DRYING_RULINGS,
-  ...PERMANENCE_RULINGS,
+  ...byRule(PERMANENCE_RULINGS),
   ...byRule<HazardStatement>(HAZARD_RULINGS),
   ...COMPARISON_RULINGS,
 };

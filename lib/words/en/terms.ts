@@ -1,18 +1,19 @@
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 /** Gloss of a trade term, where a page first meets it. */
 export const TRADE = {
-  masstone: "the colour of the paint alone, in a film thick enough to hide its ground",
+  masstone: "the colour as it comes from the tube, in a film thick enough to hide its ground",
   undertone: "the colour of a thin film over white",
-  tint: "the paint let down with a white",
+  tint: "the paint mixed with white, or let down",
   "L* a* b*":
     "lightness from 0 to 100, then green to red and blue to yellow; C* is the distance from grey",
   Munsell: "hue, value from 0 (black) to 10 (white), chroma; N is a neutral",
   "oil index": "grams of oil to 100 g of pigment, in the paint as made",
   "tinting strength": "how far a little of the colour goes in a white",
   specular:
-    "of the mirror reflection; gloss makes a black darker to the eye, and an instrument can shut it out or let it in",
-  "categories I-V": "lightfastness by the colour change in a standard's exposures, I the best",
-  "blue wool": "eight dyed wools that fade one after the other, 8 the last",
+    "of the shine: a glossy black looks deeper, and an instrument can take the shine in or leave it out",
+  "categories I\u2013V":
+    "lightfastness, by how much a colour changes in a standard test; I is the best",
+  "blue wool": "eight dyed wools that fade one after another, number 8 last",
   "fat over lean": "more oil in each layer than in the one below",
 } as const satisfies Record<string, string>;
 
