@@ -6,7 +6,6 @@ export const FONT_FILES: readonly string[] = [
   "@fontsource/source-sans-3/files/source-sans-3-latin-600-normal.woff2",
   "@fontsource/source-serif-4/files/source-serif-4-greek-400-normal.woff2",
   "@fontsource/source-sans-3/files/source-sans-3-greek-400-normal.woff2",
-  "@fontsource/source-sans-3/files/source-sans-3-greek-600-normal.woff2",
 ];
 
 /** Their licence, the SIL Open Font License, which goes where the fonts go. */

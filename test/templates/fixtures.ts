@@ -63,6 +63,13 @@ export function site(root: string, current?: string): SiteView {
       link("Answers", "answers/"),
       link("Methods", "methods/"),
     ],
+    search: {
+      text: "Find a colour",
+      href: `${root}colours/`,
+      nothing: "Nothing found.",
+      count: "{count} found.",
+      kinds: { pigment: "Pigment", answer: "Question", comparison: "Side by side" },
+    },
     more: [link("Sources", "sources/"), link("About", "about/")],
     words: {
       skip: "Skip to the text",
