@@ -1,4 +1,5 @@
 import type { Chemistry } from "../drying/chemistry-drying.ts";
+import type { DryingNoteRow } from "../drying/drying-notes.ts";
 import type { HandbookRow } from "../formulation/handbook-estimate.ts";
 import type { PigmentNature } from "../hazard/studio/pigment-nature.ts";
 import type { ExpectedOpacity } from "../optics/films/expected-opacity.ts";
@@ -19,6 +20,7 @@ export interface PigmentKnowledge {
   readonly tappedDensities: readonly HandbookRow[];
   /** As far as drying and film go. */
   readonly chemistry?: Chemistry;
+  readonly dryingNotes: readonly DryingNoteRow[];
   readonly lightfastness?: ExpectedLightfastnessRow;
   readonly sensitivities: readonly SensitivityRow[];
   readonly opacity?: { readonly opacity: ExpectedOpacity; readonly source: string };
@@ -99,6 +101,7 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
     looseDensities: rowsOf(tables.looseDensities, names),
     tappedDensities: rowsOf(tables.tappedDensities, names),
     ...(chemistry === undefined ? {} : { chemistry }),
+    dryingNotes: rowsOf(tables.dryingNotes, names),
     ...(lightfastness === undefined ? {} : { lightfastness }),
     sensitivities: rowsOf(tables.sensitivities, names),
     ...(opacity === undefined ? {} : { opacity }),
