@@ -1,7 +1,12 @@
 #!/usr/bin/env node
-// Node runs this file as it is; from here on tsx lets it run the TypeScript of lib/ without a build step.
-import { register } from "tsx/esm/api";
+// Node runs this file as it is. It runs the program's TypeScript out of a bundle, or where none can be kept by tsx.
+import { bundledProgram } from "./commands/bundled-program.js";
 
-register();
-const { runCommand } = await import("./commands/command-line.ts");
+const { runCommand } = (await bundledProgram()) ?? (await fromSource());
 process.exitCode = await runCommand(process.argv.slice(2));
+
+async function fromSource() {
+  const { register } = await import("tsx/esm/api");
+  register();
+  return import("./commands/command-line.ts");
+}

@@ -4,7 +4,6 @@
  * the modules that draw the built pages draw these.
  */
 import { nearestWord } from "../../lib/diagnostics/nearest-word.ts";
-import { comparisonPanel } from "../../lib/plots/comparison-panel.ts";
 import { comparisonMarkup } from "../../lib/present/comparison-html.ts";
 import { comparisonView } from "../../lib/present/comparison-model.ts";
 import type { ShownColour } from "../../lib/present/comparison-types.ts";
@@ -19,18 +18,24 @@ const KEY = "colours";
 for (const root of document.querySelectorAll<HTMLElement>("[data-compare]")) compare(root);
 
 function compare(root: HTMLElement): void {
-  const form = root.querySelector<HTMLFormElement>("[data-form]");
-  const without = root.querySelector<HTMLElement>("[data-without]");
+  const picker = root.querySelector<HTMLDetailsElement>("[data-picker]");
+  const without = document.querySelector<HTMLElement>("[data-without]");
   const status = root.querySelector<HTMLElement>("[data-status]");
+  const toResult = root.querySelector<HTMLElement>("[data-to-result]");
   const said = root.querySelector<HTMLElement>("[data-said]");
   const result = root.querySelector<HTMLElement>("[data-result]");
-  if (form === null || without === null || status === null || said === null || result === null)
+  if (
+    picker === null ||
+    without === null ||
+    status === null ||
+    toResult === null ||
+    said === null ||
+    result === null
+  )
     return;
-  const fields = [...form.querySelectorAll("select")];
+  const buttons = [...picker.querySelectorAll("button")];
   const known = new Map(
-    [...(fields[0]?.options ?? [])].flatMap(({ value, text }) =>
-      value === "" ? [] : [[value, text] as const],
-    ),
+    buttons.map((button) => [button.value, button.textContent.trim()] as const),
   );
   const plainTitle = document.title;
   const fetched = new Map<string, Promise<ShownColour>>();
@@ -39,14 +44,14 @@ function compare(root: HTMLElement): void {
   const show = async (): Promise<void> => {
     const turn = ++latest;
     const { slugs, remarks } = asked(known);
-    fields.forEach((field, i) => {
-      field.value = slugs[i] ?? "";
-    });
+    for (const button of buttons)
+      button.setAttribute("aria-pressed", String(slugs.includes(button.value)));
     if (slugs.length < 2) {
       result.replaceChildren();
+      toResult.hidden = true;
       document.title = plainTitle;
       said.textContent = "";
-      status.textContent = [...remarks, TEXT.form.tooFew].join(" ");
+      status.textContent = [...remarks, TEXT.form.tooFew(known.get(slugs[0] ?? ""))].join(" ");
       return;
     }
     try {
@@ -58,7 +63,8 @@ function compare(root: HTMLElement): void {
         { compare: TEXT, rulings: COMPARISON_RULINGS, notStated: TEXT.missing },
         ROOT,
       );
-      result.innerHTML = panelMarkup(colours) + comparisonMarkup(view, TEXT);
+      result.innerHTML = comparisonMarkup(view, TEXT);
+      toResult.hidden = !picker.open;
       document.title = `${TEXT.pairHeading(colours.map(({ name }) => name))} \u2013 ${plainTitle}`;
       status.textContent = remarks.join(" ");
       // For who does not see that the tables changed: the same stands above them.
@@ -67,22 +73,33 @@ function compare(root: HTMLElement): void {
       if (turn !== latest) return;
       if (!(error instanceof TypeError)) throw error;
       result.replaceChildren();
+      toResult.hidden = true;
       said.textContent = "";
       status.textContent = TEXT.form.failed;
     }
   };
 
-  form.addEventListener("submit", (event) => {
-    event.preventDefault();
-    const slugs = [...new Set(fields.map(({ value }) => value).filter((value) => value !== ""))];
-    const address = new URL(location.href);
-    address.search = slugs.length === 0 ? "" : `${KEY}=${slugs.join(",")}`;
-    if (address.href !== location.href) history.pushState(null, "", address);
-    void show();
-  });
+  for (const button of buttons)
+    button.addEventListener("click", () => {
+      const { slugs } = asked(known);
+      const isChosen = slugs.includes(button.value);
+      if (!isChosen && slugs.length === MOST) {
+        status.textContent = TEXT.form.tooMany;
+        return;
+      }
+      const chosen = isChosen
+        ? slugs.filter((slug) => slug !== button.value)
+        : [...slugs, button.value];
+      const address = new URL(location.href);
+      address.hash = "";
+      address.search = chosen.length === 0 ? "" : `${KEY}=${chosen.join(",")}`;
+      history.pushState(null, "", address);
+      void show();
+    });
   addEventListener("popstate", () => void show());
   without.hidden = true;
-  form.hidden = false;
+  picker.hidden = false;
+  picker.open = asked(known).slugs.length < 2;
   void show();
 }
 
@@ -104,7 +121,7 @@ function asked(known: ReadonlyMap<string, string>): {
     .map((slug) => TEXT.form.unknown(slug, known.get(nearestWord(slug, known.keys()) ?? "")));
   return {
     slugs: slugs.slice(0, MOST),
-    remarks: [...remarks, ...(slugs.length > MOST ? [TEXT.form.tooMany] : [])],
+    remarks: [...remarks, ...(slugs.length > MOST ? [TEXT.form.leftOut] : [])],
   };
 }
 
@@ -122,11 +139,4 @@ async function fetchedFigures(slug: string): Promise<ShownColour> {
   if (!answer.ok)
     throw new TypeError(`The server answered ${answer.status}, not with the figures of ${slug}`);
   return (await answer.json()) as ShownColour;
-}
-
-/** As templates/macros/picture.njk lays it out. */
-function panelMarkup(colours: readonly ShownColour[]): string {
-  const panel = comparisonPanel(colours, TEXT);
-  if (panel === undefined) return "";
-  return `<div class="side-by-side__panel"><figure class="picture"><div class="picture__wide">${panel.svg}</div><div class="picture__narrow">${panel.narrow ?? ""}</div>${panel.caption === undefined ? "" : `<figcaption>${panel.caption}</figcaption>`}</figure></div>`;
 }

@@ -1,6 +1,6 @@
 import type { AnswerIndexView, AnswerPageView, ReplyView } from "../present/answer-views.ts";
 import type { CardsPageView } from "../present/card-views.ts";
-import type { ComparePairView, CompareView } from "../present/comparison-types.ts";
+import type { ComparePairView } from "../present/comparison-types.ts";
 import type { HazardView } from "../present/handling-views.ts";
 import type { LabelPageView } from "../present/paint-views.ts";
 import type {
@@ -16,11 +16,10 @@ import type {
   MethodsView,
   NotFoundView,
   PageView,
-  PigmentIndexView,
   PigmentPageView,
   SourcesView,
 } from "../present/views.ts";
-import type { WhitesPageView } from "../present/whites-page-views.ts";
+import type { ScreenColour } from "../plots/screen-colour.ts";
 import type { SectionBlock, SwatchCell, SwatchesBlock } from "./block.ts";
 
 /** A colour's page for a painter: the first screen has a frame of its own, the rest is blocks. */
@@ -65,6 +64,42 @@ export interface BenchView extends PageView {
   };
   readonly downloads: readonly DownloadView[];
   readonly revision: string;
+}
+
+/** All blacks and greys of the range, white by white. */
+export interface WhitesPageView extends PageView {
+  readonly kind: "in-the-whites";
+  readonly lead: readonly string[];
+  /** The catalogue's orders and this page, which is marked. */
+  readonly orders: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
+}
+
+/** Dry pigments by family: the workshop's own, and what is known of each Colour Index name. */
+export interface PigmentIndexView extends PageView {
+  readonly kind: "pigment-index";
+  readonly lead: readonly string[];
+  readonly contents: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
+}
+
+/** Any two to four colours, chosen by pressing swatches; without script the pairs that the workshop chose. */
+export interface CompareView extends PageView {
+  readonly kind: "compare";
+  readonly lead: readonly string[];
+  readonly picker: {
+    readonly heading: string;
+    readonly fold: string;
+    readonly result: string;
+    readonly without: string;
+    readonly colours: readonly {
+      readonly slug: string;
+      readonly name: string;
+      readonly colours: readonly ScreenColour[];
+      readonly missing?: string;
+    }[];
+  };
+  readonly sections: readonly SectionBlock[];
 }
 
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */

@@ -8,7 +8,6 @@ import type {
   Sheet,
   TintSection,
 } from "../sheet/sheet.ts";
-import type { Collection } from "./collection.ts";
 import { comparedMasstone, largest, type GlossInReading } from "./compared-masstone.ts";
 
 /** A place in a*, b* with the larger of its standard uncertainties. */
@@ -51,10 +50,9 @@ export interface ComparedColour {
 }
 
 /** What a finished sheet brings to a comparison. */
-export function comparedColour(sheet: Sheet, range: Collection): ComparedColour {
+export function comparedColour(sheet: Sheet): ComparedColour {
   const { optics, oil, drying, permanence, cautions } = sheet;
   const lightfastness = isKnown(permanence.category) ? permanence.category : permanence.expectation;
-  const [nearest] = range.nearest.get(sheet.slug) ?? [];
   const forbidden = cautions.restrictions
     .filter(({ effect }) => effect !== "line")
     .map(({ market, rule }) => `${market} ${rule}`);
@@ -80,7 +78,6 @@ export function comparedColour(sheet: Sheet, range: Collection): ComparedColour 
       ].filter((member) => member !== ""),
     },
     sale: { kind: "set", members: [...forbidden, ...cautions.notForSale] },
-    nearest: nearest === undefined ? undefined : { kind: "set", members: [nearest.slug] },
     pigments: { kind: "set", members: sheet.pigments.map(({ slug }) => slug) },
     vehicle: sheet.vehicle === undefined ? undefined : { kind: "word", value: sheet.vehicle.slug },
     dispersion:

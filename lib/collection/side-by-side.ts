@@ -18,7 +18,6 @@ export const COMPARED = [
   "lightfastness",
   "label",
   "sale",
-  "nearest",
   "pigments",
   "vehicle",
   "dispersion",

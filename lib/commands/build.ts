@@ -1,7 +1,7 @@
 import { loadRecords } from "../records/load-records.ts";
 import { claimsAs } from "../site/claim-severity.ts";
 import { asFault, buildFolder, type BuildFolder } from "../site/output-folder.ts";
-import { printedDate } from "../site/printed-date.ts";
+import { latestDate, printedDate } from "../site/printed-date.ts";
 import { printedSite } from "../site/printed-site.ts";
 import { siteOf } from "../site/site-of-records.ts";
 import { theoryCacheOf } from "../site/theory-cache.ts";
@@ -12,7 +12,11 @@ import type { CommandOptions } from "./command-line.ts";
 /** Build the site once into a folder beside the old output, and swap them when all of it is there. */
 export async function build(options: CommandOptions): Promise<number> {
   const started = performance.now();
-  const { records, diagnostics } = loadRecords(options.contentDir);
+  const { records, diagnostics } = loadRecords(
+    options.contentDir,
+    process.cwd(),
+    latestDate(options.date),
+  );
   printDiagnostics(diagnostics);
   if (records === undefined || exitCode(diagnostics, options.strict) !== 0) {
     process.stdout.write(

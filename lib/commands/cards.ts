@@ -6,7 +6,7 @@ import { reprintList, type Reprint } from "../print/reprint-list.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { earlierCards } from "../site/earlier-manifest.ts";
 import { OutputFault } from "../site/output-folder.ts";
-import { printedDate } from "../site/printed-date.ts";
+import { latestDate, printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
 import { chosenColours, chosenSize, type CardOptions } from "./card-options.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./check.ts";
@@ -18,7 +18,11 @@ export function cards(
   wanted: CardOptions,
 ): number {
   const started = performance.now();
-  const { records, diagnostics } = loadRecords(options.contentDir);
+  const { records, diagnostics } = loadRecords(
+    options.contentDir,
+    process.cwd(),
+    latestDate(options.date),
+  );
   printDiagnostics(diagnostics);
   if (records === undefined || exitCode(diagnostics, options.strict) !== 0) {
     process.stdout.write(

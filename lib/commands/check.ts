@@ -2,6 +2,7 @@ import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts"
 import { printedOrder } from "../diagnostics/printed-order.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { hazardNotes } from "../site/hazard-notes.ts";
+import { latestDate } from "../site/printed-date.ts";
 import { claimsAs } from "../site/claim-severity.ts";
 import { workedSite } from "../site/site-context.ts";
 import { theoryCacheOf } from "../site/theory-cache.ts";
@@ -11,9 +12,16 @@ import type { CommandOptions } from "./command-line.ts";
  * Check the records, the sheets against them and the answers against the sheets; write nothing.
  * @param asJson print the diagnostics as one JSON array, for editors, and nothing else.
  */
-export function check({ contentDir, strict, claims }: CommandOptions, asJson = false): number {
+export function check(
+  { contentDir, date, strict, claims }: CommandOptions,
+  asJson = false,
+): number {
   const started = performance.now();
-  const { records, diagnostics: told } = loadRecords(contentDir);
+  const {
+    records,
+    diagnostics: told,
+    notes: noted,
+  } = loadRecords(contentDir, process.cwd(), latestDate(date));
   const worked =
     records === undefined
       ? undefined
@@ -25,7 +33,7 @@ export function check({ contentDir, strict, claims }: CommandOptions, asJson = f
           worked.published.map(({ worded: { sheet } }) => sheet),
           records,
         );
-  const diagnostics = [...told, ...claimsAs(claims, worked?.diagnostics ?? []), ...notes];
+  const diagnostics = [...told, ...claimsAs(claims, worked?.diagnostics ?? []), ...noted, ...notes];
   if (asJson) {
     process.stdout.write(`${JSON.stringify(printedOrder(diagnostics), null, 2)}\n`);
     return exitCode(diagnostics, strict);

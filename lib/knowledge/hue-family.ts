@@ -1,57 +1,36 @@
-/** What a pigment counts among, by its Colour Index name; extenders and earths by what they are. */
-export type HueFamily =
-  | "white"
-  | "black"
-  | "brown"
-  | "earth"
-  | "red"
-  | "orange"
-  | "yellow"
-  | "green"
-  | "blue"
-  | "violet"
-  | "extender";
+/** What a pigment counts among: extenders and earths by what they are, the rest by the Colour Index name. */
+export const HUE_FAMILIES = [
+  "white",
+  "black",
+  "earth",
+  "brown",
+  "red",
+  "orange",
+  "yellow",
+  "green",
+  "blue",
+  "violet",
+  "extender",
+] as const;
+export type HueFamily = (typeof HUE_FAMILIES)[number];
 
-/** By the letters after P or N; M is of metals, which are no hue. */
-const BY_LETTERS: Readonly<Record<string, HueFamily>> = {
-  W: "white",
-  Bk: "black",
-  Br: "brown",
-  R: "red",
-  O: "orange",
-  Y: "yellow",
-  G: "green",
-  B: "blue",
-  V: "violet",
-};
-
-const EXTENDERS: ReadonlySet<string> = new Set([
-  "chalk",
-  "china clay",
-  "mica",
-  "barium sulphate",
-  "alumina hydrate",
-  "gypsum",
-  "talc",
-  "silica",
-]);
-const EARTHS: ReadonlySet<string> = new Set([
-  "brown earth",
-  "yellow earth",
-  "red earth",
-  "green earth",
-]);
+export interface HueFamilyRow {
+  /** The letters of a Colour Index name after P or N, or a class of pigments.csv. */
+  readonly of: string;
+  readonly family: HueFamily;
+}
 
 /**
- * @param pigmentClass of pigments.csv.
- * @returns undefined for a name that is none of the Colour Index's.
+ * @param pigmentClass of pigments.csv; it counts before the name.
+ * @returns undefined for a name that no row answers to: M is of metals, which are no hue.
  */
 export function hueFamily(
+  rows: readonly HueFamilyRow[],
   colourIndexName: string,
   pigmentClass: string | undefined,
 ): HueFamily | undefined {
-  if (pigmentClass !== undefined && EXTENDERS.has(pigmentClass)) return "extender";
-  if (pigmentClass !== undefined && EARTHS.has(pigmentClass)) return "earth";
   const letters = /^[PN](Bk|Br|[A-Z]) \d/.exec(colourIndexName)?.[1];
-  return letters === undefined ? undefined : BY_LETTERS[letters];
+  const familyOf = (wanted: string | undefined): HueFamily | undefined =>
+    rows.find(({ of }) => of === wanted)?.family;
+  return familyOf(pigmentClass) ?? familyOf(letters);
 }

@@ -1,8 +1,7 @@
-import type { Chemistry } from "../drying/chemistry-drying.ts";
+import type { Chemistry, ChemistryRow } from "../drying/chemistry-drying.ts";
 import type { DryingNoteRow } from "../drying/drying-notes.ts";
 import type { HandbookRow } from "../formulation/handbook-estimate.ts";
 import type { PigmentNature } from "../hazard/studio/pigment-nature.ts";
-import type { ExpectedOpacity } from "../optics/films/expected-opacity.ts";
 import type { ExpectedLightfastnessRow } from "../permanence/expected-lightfastness.ts";
 import type { SensitivityRow } from "../permanence/sensitivity.ts";
 import { hueFamily, type HueFamily } from "./hue-family.ts";
@@ -20,15 +19,34 @@ export interface PigmentKnowledge {
   readonly tappedDensities: readonly HandbookRow[];
   /** As far as drying and film go. */
   readonly chemistry?: Chemistry;
+  /** What that chemistry does to the drying of oil. */
+  readonly drying?: ChemistryRow;
   readonly dryingNotes: readonly DryingNoteRow[];
   readonly lightfastness?: ExpectedLightfastnessRow;
   readonly sensitivities: readonly SensitivityRow[];
-  readonly opacity?: { readonly opacity: ExpectedOpacity; readonly source: string };
+  readonly opacity?: Tables["opacities"][number];
   /** Whether its dust can burn. */
   readonly nature?: PigmentNature;
   /** A carbon of smoke or gas, which shearing by hand does not open. */
   readonly isFineCarbon: boolean;
+  /** The rows that tell it, each with source and standing. */
+  readonly rows: PigmentRows;
 }
+
+/** Rows of the tables that hold for one pigment. */
+export type PigmentRows = Pick<Tables, (typeof BY_PIGMENT)[number] | "metalsByColourIndex">;
+
+const BY_PIGMENT = [
+  "densities",
+  "oilAbsorptions",
+  "looseDensities",
+  "tappedDensities",
+  "chemistries",
+  "lightfastness",
+  "sensitivities",
+  "opacities",
+  "dustNatures",
+] as const;
 
 /** The rows of every table for the pigments that they name. */
 export interface Knowledge {
@@ -75,10 +93,11 @@ function namesOf(tables: Tables, name: string): { names: string[]; identity?: Pi
   };
 }
 
-function rowsOf<Row extends { readonly pigments: readonly string[] }>(
-  rows: readonly Row[],
-  names: readonly string[],
-): readonly Row[] {
+interface Rows {
+  readonly pigments: readonly string[];
+}
+
+function rowsOf<Row extends Rows>(rows: readonly Row[], names: readonly string[]): readonly Row[] {
   for (const name of names) {
     const found = rows.filter(({ pigments }) => pigments.includes(name));
     if (found.length > 0) return found;
@@ -88,24 +107,41 @@ function rowsOf<Row extends { readonly pigments: readonly string[] }>(
 
 function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
   const { names, identity } = namesOf(tables, name);
-  const chemistry = rowsOf(tables.chemistries, names)[0]?.chemistry;
-  const [lightfastness] = rowsOf(tables.lightfastness, names);
-  const [opacity] = rowsOf(tables.opacities, names);
-  const nature = rowsOf(tables.dustNatures, names)[0]?.nature;
-  const family = hueFamily(name, identity?.class);
+  const rows = {
+    ...Object.fromEntries(BY_PIGMENT.map((table) => [table, rowsOf<Rows>(tables[table], names)])),
+    metalsByColourIndex: metalsOf(tables, name),
+  } as unknown as PigmentRows;
+  const chemistry = rows.chemistries[0]?.chemistry;
+  const drying = tables.chemistryDrying.find((row) => row.chemistry === chemistry);
+  const [lightfastness] = rows.lightfastness;
+  const [opacity] = rows.opacities;
+  const nature = rows.dustNatures[0]?.nature;
+  const family = hueFamily(tables.hueFamilies, name, identity?.class);
   return {
     ...(identity === undefined ? {} : { identity }),
     ...(family === undefined ? {} : { family }),
-    densities: rowsOf(tables.densities, names),
-    oilAbsorptions: rowsOf(tables.oilAbsorptions, names),
-    looseDensities: rowsOf(tables.looseDensities, names),
-    tappedDensities: rowsOf(tables.tappedDensities, names),
+    densities: rows.densities,
+    oilAbsorptions: rows.oilAbsorptions,
+    looseDensities: rows.looseDensities,
+    tappedDensities: rows.tappedDensities,
     ...(chemistry === undefined ? {} : { chemistry }),
+    ...(drying === undefined ? {} : { drying }),
     dryingNotes: rowsOf(tables.dryingNotes, names),
     ...(lightfastness === undefined ? {} : { lightfastness }),
-    sensitivities: rowsOf(tables.sensitivities, names),
+    sensitivities: rows.sensitivities,
     ...(opacity === undefined ? {} : { opacity }),
     ...(nature === undefined ? {} : { nature }),
     isFineCarbon: identity?.class === "fine carbon",
+    rows,
   };
+}
+
+function metalsOf(
+  { metalsByColourIndex }: Tables,
+  name: string,
+): PigmentRows["metalsByColourIndex"] {
+  const of = (wanted: string): PigmentRows["metalsByColourIndex"] =>
+    metalsByColourIndex.filter(({ colourIndexName }) => colourIndexName === wanted);
+  const own = of(name);
+  return own.length > 0 ? own : of(parentName(name));
 }

@@ -8,6 +8,7 @@ import { EXPECTATION_WORDS } from "../permanence/expected-lightfastness.ts";
 import { AGENTS, EFFECTS, SHIELDINGS } from "../permanence/sensitivity.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import { evidence, listCell, numberCell, quantityCell, wording } from "./cells.ts";
+import { HUE_FAMILIES } from "./hue-family.ts";
 import type { TableForm } from "./loaded-table.ts";
 import type { RowStanding } from "./cells.ts";
 
@@ -77,7 +78,14 @@ const SENSITIVITY = {
     .optional(),
 };
 
+const HUE_FAMILY = z.strictObject({ of: wording, family: z.enum(HUE_FAMILIES), ...evidence });
+
 export const PIGMENT_TABLES = {
+  hueFamilies: {
+    file: "knowledge/hue-families.csv",
+    row: HUE_FAMILY,
+    names: ({ of }) => [of],
+  } satisfies TableForm<z.output<typeof HUE_FAMILY>>,
   pigments: {
     file: "knowledge/pigments.csv",
     row: IDENTITY,

@@ -1,13 +1,13 @@
-import { comparisonPanel } from "../plots/comparison-panel.ts";
-import { familyStrip } from "../plots/small-swatch.ts";
+import type { EntryView } from "../blocks/block.ts";
+import type { CompareView } from "../blocks/page-kinds.ts";
+import { section } from "../blocks/section-blocks.ts";
 import { comparisonMarkup } from "../present/comparison-html.ts";
 import { comparisonView } from "../present/comparison-model.ts";
-import type { ComparePairView, CompareView, ShownColour } from "../present/comparison-types.ts";
-import { asMarkup, type LinkView } from "../present/views.ts";
+import type { ComparePairView, ShownColour } from "../present/comparison-types.ts";
+import type { LinkView } from "../present/views.ts";
 import { COMPARISON_RULINGS } from "../words/en/statements-comparison.ts";
-import { FAMILIES } from "../words/en/terms.ts";
 import { chosenPairs, type ChosenPair } from "../records/chosen-pairs.ts";
-import { byFamily } from "./catalogue-pages.ts";
+import { colourTile, wallOrder } from "./colour-tile.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { shownColour } from "./comparison-cells.ts";
@@ -23,36 +23,47 @@ export function shownColours(context: PageContext): readonly ShownColour[] {
   return context.sheets.map((worded) => shownColour(worded, context));
 }
 
-/** Any two to four by a form, and the pairs that need none. */
+/** Any two to four by pressing their swatches, and the pairs that need no script. */
 export function comparePage(context: PageContext, place: PagePlace): CompareView {
   const text = context.words.pages.compare;
+  const pairs = chosenPairs(context.records.workshop);
   return {
     kind: "compare",
     ...pageHead(context, place, text.heading, text.lead),
     lead: [text.lead],
-    form: {
+    picker: {
       heading: text.form.heading,
+      fold: text.form.fold,
+      result: text.form.result,
       without: text.form.without,
-      fields: text.form.fields,
-      empty: text.form.empty,
-      submit: text.form.submit,
-      families: byFamily(context.sheets).map(([family, sheets]) => ({
-        name: FAMILIES[family],
-        colours: sheets.map(({ sheet: { slug, name } }) => ({ slug, name })),
-      })),
+      colours: wallOrder(context.sheets).map((worded) => {
+        const { name, colours, missing } = colourTile(worded, context, place);
+        return {
+          slug: worded.sheet.slug,
+          name,
+          colours,
+          ...(missing === undefined ? {} : { missing }),
+        };
+      }),
     },
-    pairsHeading: text.pairs,
-    pairs: chosenPairs(context.records.workshop).map((pair) => {
-      const paints = pair.colours
-        .map((slug) => ownColour(sheetOf(slug, context)?.notations.masstone))
-        .filter((colour) => colour !== undefined);
-      return {
-        heading: pairHeading(pair, context),
-        href: place.root + pairAddress(pair),
-        ...(pair.why === undefined ? {} : { why: pair.why }),
-        ...(paints.length === 0 ? {} : { strip: asMarkup(familyStrip(paints)) }),
-      };
-    }),
+    sections:
+      pairs.length === 0
+        ? []
+        : section("pairs", text.pairs, [
+            { kind: "entries", entries: pairs.map((pair) => pairEntry(pair, context, place)) },
+          ]),
+  };
+}
+
+/** A chosen pair as a way to its page, with its colours abutting. */
+export function pairEntry(pair: ChosenPair, context: PageContext, { root }: PagePlace): EntryView {
+  return {
+    heading: pairHeading(pair, context),
+    href: root + pairAddress(pair),
+    ...(pair.why === undefined ? {} : { text: pair.why }),
+    colours: pair.colours
+      .map((slug) => ownColour(sheetOf(slug, context)?.notations.masstone))
+      .filter((colour) => colour !== undefined),
   };
 }
 
@@ -68,7 +79,6 @@ export function comparePairPage(
   const colours = pair.colours.flatMap(
     (slug) => shown.find((colour) => colour.slug === slug) ?? [],
   );
-  const panel = comparisonPanel(colours, text);
   const comparison = comparisonView(
     colours,
     { compare: text, rulings: COMPARISON_RULINGS, notStated: words.standings["not stated"].word },
@@ -83,7 +93,6 @@ export function comparePairPage(
       text.description(colours.map(({ name }) => name)),
     ),
     lead: pair.why === undefined ? [] : [pair.why],
-    ...(panel === undefined ? {} : { panel }),
     comparison: comparisonMarkup(comparison, text),
     more: { text: text.more, href: `${place.root}compare/?colours=${pair.colours.join(",")}` },
   };

@@ -1,6 +1,5 @@
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
-import { decimalText } from "../words/number-text.ts";
 import type { ShownCell, ShownColour } from "../present/comparison-types.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
@@ -16,12 +15,13 @@ import { sixFacts } from "./six-facts.ts";
 /** What a comparison shows of one colour: what is compared, and beside each its finished text, its standing, its small print. */
 export function shownColour(worded: SheetTexts, context: PageContext): ShownColour {
   const { sheet } = worded;
-  const compared = comparedColour(sheet, context.range);
+  const compared = comparedColour(sheet);
   const masstone = ownColour(sheet.notations.masstone);
   const cells = cellsOf(worded, context);
   return {
     ...compared,
     address: `colours/${sheet.slug}/`,
+    ...indexOf(sheet),
     ...(masstone === undefined ? {} : { masstone }),
     whites: sheet.tints.map(({ white, atL }) => ({
       slug: white.slug,
@@ -38,6 +38,12 @@ export function shownColour(worded: SheetTexts, context: PageContext): ShownColo
       Object.entries(cells).filter(([key]) => compared.amounts[key] !== undefined),
     ),
   };
+}
+
+/** Colour Index names of its pigments; nothing where one has none. */
+function indexOf({ pigments }: SheetTexts["sheet"]): { readonly index?: string } {
+  const names = pigments.map(({ colourIndexName }) => colourIndexName);
+  return names.includes(undefined) ? {} : { index: names.join(", ") };
 }
 
 function cellsOf(worded: SheetTexts, context: PageContext): Record<string, ShownCell> {
@@ -83,7 +89,6 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
     drying: figure("drying.touchDryDays", plainText(worded, "drying.class", context)),
     lightfastness: fact("lasts"),
     ...cautionCells(worded, context),
-    nearest: nearestCell(worded, context),
     pigments: {
       items: sheet.pigments.map(({ name, colourIndexName, massFraction, slug }) => {
         const named = colourIndexName === undefined ? name : `${name} (${colourIndexName})`;
@@ -179,22 +184,10 @@ function cautionCells(
           ? []
           : [text.pictograms(hazard.pictograms.map(({ name }) => name))]),
       ],
-      ...(hazard === undefined ? {} : { note: hazard.basis }),
     },
     sale:
       limits.length === 0
         ? { text: text.noLimit }
         : { text: text.limited(markets), address: `colours/${slug}/#handling` },
-  };
-}
-
-function nearestCell({ sheet }: SheetTexts, { range, sheets, words }: PageContext): ShownCell {
-  const [nearest] = range.nearest.get(sheet.slug) ?? [];
-  const name = sheets.find((other) => other.sheet.slug === nearest?.slug)?.sheet.name;
-  if (nearest === undefined || name === undefined) return {};
-  return {
-    text: name,
-    address: `colours/${nearest.slug}/`,
-    note: words.pages.compare.cells.difference(decimalText(nearest.deltaE00, 1)),
   };
 }

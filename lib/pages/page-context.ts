@@ -62,8 +62,8 @@ export function wholeAddress(
 
 /** A source as a page cites it in passing, linked to the list of sources. */
 export function sourceLink(
-  { records, words }: PageContext,
-  { root }: PagePlace,
+  { records, words }: Pick<PageContext, "records" | "words">,
+  { root }: Pick<PagePlace, "root">,
 ): (key: string) => LinkView {
   return (key) => ({
     text: sourceName(key, records.sources.get(key), words.pages.sources.standings),

@@ -4,16 +4,20 @@ import type { Quantity } from "../quantities/interval.ts";
 import { figureText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
-import type { CellView, PigmentIndexView, PigmentPageView } from "../present/views.ts";
+import type { CellView, PigmentPageView } from "../present/views.ts";
 import { FAMILIES } from "../words/en/terms.ts";
 import { figureRow } from "../sheet/figure-table.ts";
+import { knownFacts } from "../sheet/pigments/known-facts.ts";
 import { orHandbook } from "../sheet/pigments/handbook-figure.ts";
 import { dryPigmentHandling } from "../sheet/handling/dry-pigment-handling.ts";
 import { recordedFigure } from "../sheet/recorded-figure.ts";
 import type { Checked } from "../records/records.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
+import type { Block, FoldBlock } from "../blocks/block.ts";
+import type { PigmentIndexView } from "../blocks/page-kinds.ts";
 import { colourCard } from "./colour-card.ts";
 import { poisonCentreLine, workedOut } from "./handling-section.ts";
+import { knownPigments } from "./known-pigments.ts";
 import { labelView } from "./label-view.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
 import { pigmentFacts } from "./pigment-view.ts";
@@ -46,6 +50,8 @@ function pigmentFigure(
 export function pigmentIndex(context: PageContext, place: PagePlace): PigmentIndexView {
   const { words, records } = context;
   const text = words.pages.pigments;
+  const index = words.pages.pigmentIndex;
+  const known: ReadonlyMap<string, readonly FoldBlock[]> = knownPigments(context, place);
   const pigments = [...records.pigments.values()];
   const families = (Object.keys(FAMILIES) as (keyof typeof FAMILIES)[]).map(
     (family) =>
@@ -59,46 +65,83 @@ export function pigmentIndex(context: PageContext, place: PagePlace): PigmentInd
         ),
       ] as const,
   );
+  const shown = families.filter(
+    ([family, members]) => members.length > 0 || (known.get(family) ?? []).length > 0,
+  );
   return {
     kind: "pigment-index",
-    ...pageHead(context, place, text.heading, text.lead),
-    lead: [text.lead],
-    groups: families
-      .filter(([, members]) => members.length > 0)
-      .map(([family, members]) => ({
-        id: family,
-        heading: FAMILIES[family],
-        table: {
-          caption: `${text.caption}: ${FAMILIES[family]}`,
-          columns: [
-            { head: text.columns.pigment },
-            { head: text.columns.index },
-            { head: text.columns.density, unit: words.units["g/cm3"] ?? "", numeric: true },
-            { head: text.columns.oil, unit: "g/100 g", numeric: true },
-            { head: text.columns.colours, numeric: true },
-          ],
-          rows: members
-            .toSorted((one, other) => (one.record.name < other.record.name ? -1 : 1))
-            .map((pigment): CellView[] => [
-              { text: pigment.record.name, href: `${place.root}pigments/${pigment.slug}/` },
-              pigment.record.colourIndexName === undefined
-                ? { text: "\u2013", reason: words.standings["not stated"].word }
-                : { text: pigment.record.colourIndexName },
-              numberCell(
-                pigmentFigure(pigment, "densityGPerCm3", records.knowledge),
-                "pigments.*.densityGPerCm3",
-                words,
-              ),
-              numberCell(
-                pigmentFigure(pigment, "oilAbsorptionGPer100g", records.knowledge),
-                "pigments.*.oilAbsorptionGPer100g",
-                words,
-              ),
-              { text: String(coloursOf(pigment.slug, context).length) },
-            ]),
-        },
-      })),
+    ...pageHead(context, place, text.heading, index.lead),
+    lead: [index.lead, index.known],
+    contents: shown.map(([family]) => ({ text: FAMILIES[family], href: `#${family}` })),
+    sections: shown.map(([family, members]) => ({
+      kind: "section",
+      id: family,
+      heading: FAMILIES[family],
+      blocks: [
+        ...ownTable(family, members, context, place),
+        ...knownFolds(known.get(family), index),
+      ],
+    })),
   };
+}
+
+type Members = readonly Checked<PigmentRecord>[];
+
+function ownTable(
+  family: keyof typeof FAMILIES,
+  members: Members,
+  context: PageContext,
+  place: PagePlace,
+): Block[] {
+  if (members.length === 0) return [];
+  const { words, records } = context;
+  const text = words.pages.pigments;
+  return [
+    {
+      kind: "table",
+      table: {
+        caption: `${text.caption}: ${FAMILIES[family]}`,
+        columns: [
+          { head: text.columns.pigment },
+          { head: text.columns.index },
+          { head: text.columns.density, unit: words.units["g/cm3"] ?? "", numeric: true },
+          { head: text.columns.oil, unit: "g/100 g", numeric: true },
+          { head: text.columns.colours, numeric: true },
+        ],
+        rows: members
+          .toSorted((one, other) => (one.record.name < other.record.name ? -1 : 1))
+          .map((pigment): CellView[] => [
+            { text: pigment.record.name, href: `${place.root}pigments/${pigment.slug}/` },
+            pigment.record.colourIndexName === undefined
+              ? { text: "\u2013", reason: words.standings["not stated"].word }
+              : { text: pigment.record.colourIndexName },
+            numberCell(
+              pigmentFigure(pigment, "densityGPerCm3", records.knowledge),
+              "pigments.*.densityGPerCm3",
+              words,
+            ),
+            numberCell(
+              pigmentFigure(pigment, "oilAbsorptionGPer100g", records.knowledge),
+              "pigments.*.oilAbsorptionGPer100g",
+              words,
+            ),
+            { text: String(coloursOf(pigment.slug, context).length) },
+          ]),
+      },
+    },
+  ];
+}
+
+function knownFolds(
+  folds: readonly FoldBlock[] = [],
+  text: PageContext["words"]["pages"]["pigmentIndex"],
+): Block[] {
+  return folds.length === 0
+    ? []
+    : [
+        { kind: "heading", level: 3, text: text.knownHeading(folds.length) },
+        { kind: "group", flow: "stack", blocks: folds },
+      ];
 }
 
 function numberCell(
@@ -123,7 +166,7 @@ export function pigmentPage(
   context: PageContext,
   place: PagePlace,
 ): PigmentPageView {
-  const { words } = context;
+  const { words, records } = context;
   const { slug, record } = pigment;
   const text = words.pages.pigments;
   const colours = coloursOf(slug, context);
@@ -140,6 +183,19 @@ export function pigmentPage(
       caption: text.properties,
       rows: [
         ...pigmentFacts(record, words),
+        ...Object.entries(
+          knownFacts(record, records.knowledge.pigment(record.colourIndexName), []),
+        ).map(([field, figure]) =>
+          propertyView(
+            {
+              path: `pigments.${slug}.${field}`,
+              row: figureRow(`pigments.*.${field}`),
+              figure,
+            },
+            words,
+            sourceLink(context, place),
+          ),
+        ),
         ...FIGURES.map(([field]) =>
           propertyView(
             {

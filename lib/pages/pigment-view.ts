@@ -46,7 +46,11 @@ function pigmentProperties(
   record: PigmentRecord | undefined,
   { worded, words, place, context }: SheetPage,
 ): PropertyTableView {
+  const told = (["formula", "mineral", "introduced", "expectedOpacity"] as const).filter(
+    (field) => part[field] !== undefined,
+  );
   const paths = [
+    ...told,
     "densityGPerCm3",
     "oilAbsorptionGPer100g",
     "bulkDensityLooseGPerMl",

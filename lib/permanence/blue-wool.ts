@@ -3,7 +3,7 @@
  * not a category: a customary correspondence exists, and belongs to neither standard.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
 
 export type BlueWoolReference = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8;
@@ -18,6 +18,11 @@ export interface BlueWoolCorrespondence {
   readonly category: LightfastnessCategory;
   readonly references: readonly BlueWoolReference[];
 }
+
+export type BlueWoolStatement = StatementOf<
+  "blue-wool-is-another-scale",
+  { reference: BlueWoolReference; category: LightfastnessCategory }
+>;
 
 /** @source memory-permanence */
 export const BLUE_WOOL_CORRESPONDENCE: readonly BlueWoolCorrespondence[] = [
@@ -42,7 +47,7 @@ export function blueWool(reference: number): BlueWool {
 /** The category that a reference is customarily set beside, with its row: a comparison, never a rating. */
 export function customaryCategory({ reference }: BlueWool): {
   readonly row: BlueWoolCorrespondence;
-  readonly reason: Statement;
+  readonly reason: BlueWoolStatement;
 } {
   const row = BLUE_WOOL_CORRESPONDENCE.find(({ references }) => references.includes(reference));
   if (row === undefined)

@@ -1,11 +1,21 @@
 /** An exposure held against what the Colour Index names of its pigments led one to expect. */
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { categoryOf, type Expectation } from "./expected-lightfastness.ts";
-import type { FormRating } from "./exposure.ts";
+import type { ExposedForm, FormRating } from "./exposure.ts";
 import { LIGHTFASTNESS_LIMITS, type LightfastnessCategory } from "./lightfastness.ts";
 
 /** Categories between the two from which they contradict each other: one step is within the expectation. @source practice-permanence */
 export const CONTRADICTING_CATEGORIES = 2;
+
+export type ExpectedContradiction = StatementOf<
+  "exposure-better-than-expected" | "exposure-worse-than-expected",
+  {
+    expectation: Expectation;
+    exposed: LightfastnessCategory;
+    form: ExposedForm;
+    meanDeltaEab: number;
+  }
+>;
 
 /**
  * @returns the contradiction, else undefined.
@@ -14,7 +24,7 @@ export const CONTRADICTING_CATEGORIES = 2;
 export function expectedContradiction(
   expectation: Expectation,
   exposed: Pick<FormRating, "form" | "category" | "meanDeltaEab">,
-): Statement | undefined {
+): ExpectedContradiction | undefined {
   const steps = step(exposed.category) - step(categoryOf(expectation));
   if (Math.abs(steps) < CONTRADICTING_CATEGORIES) return undefined;
   return {

@@ -4,7 +4,9 @@
  *
  * @source astm-d4303 : a daylight and a xenon-arc exposure are combined (read); limits from memory.
  */
-import type { Statement } from "../quantities/statement.ts";
+import { weakestRoot, type RootStanding } from "../quantities/figure.ts";
+import type { StatementOf } from "../quantities/statement.ts";
+import type { SourceKey } from "../sources/source.ts";
 import { lightfastnessRuling, worstCategory, type LightfastnessCategory } from "./lightfastness.ts";
 
 export type ExposedForm = "masstone" | "tint";
@@ -17,7 +19,37 @@ export interface Exposure {
   /** As the record names them. */
   readonly standard: string;
   readonly exposure: string;
+  /** Whose finding the change is: the workshop's own unless the record says otherwise. */
+  readonly standing?: RootStanding;
+  /** Of another's finding, the text that tells it. */
+  readonly source?: SourceKey;
 }
+
+interface FormChange {
+  readonly form: ExposedForm;
+  readonly category: LightfastnessCategory;
+  readonly meanDeltaEab: number;
+}
+
+export type ExposureStatement = StatementOf<
+  "exposed-under-standard" | "exposed-not-under-standard" | "exposure-as-stated",
+  FormChange & {
+    /** Upper limit of the category; the last has none. */
+    readonly deltaEabMax?: number;
+    readonly standards: readonly string[];
+    readonly exposures: readonly string[];
+  }
+>;
+
+export type StatedContradiction = StatementOf<
+  "exposure-better-than-stated" | "exposure-worse-than-stated",
+  {
+    stated: LightfastnessCategory;
+    exposed: LightfastnessCategory;
+    form: ExposedForm;
+    meanDeltaEab: number;
+  }
+>;
 
 export interface FormRating {
   readonly form: ExposedForm;
@@ -26,7 +58,9 @@ export interface FormRating {
   readonly meanDeltaEab: number;
   /** Whether the record names D4303 and holds both of its kinds of exposure, for the tint that it prescribes. */
   readonly underStandard: boolean;
-  readonly reason: Statement;
+  /** As weak as the weakest of its exposures: `measured` only where all are the workshop's own. */
+  readonly standing: RootStanding;
+  readonly reason: ExposureStatement;
 }
 
 /** Words of an exposure, lower case, that tell its kind. */
@@ -74,15 +108,25 @@ function formRating(form: ExposedForm, exposures: readonly Exposure[]): FormRati
     exposures.every(({ standard }) => /\bD\s?4303\b/i.test(standard)) &&
     kinds.has("daylight") &&
     kinds.has("xenon arc");
+  const standing = weakestRoot(
+    exposures.map((exposure) => exposure.standing ?? "measured"),
+  ) as RootStanding;
+  const told = exposures.find(({ source }) => source !== undefined)?.source;
   return {
     form,
     category,
     meanDeltaEab,
     underStandard,
+    standing,
     reason: {
-      rule: underStandard ? "exposed-under-standard" : "exposed-not-under-standard",
-      standing: "measured",
-      source: "astm-d4303",
+      rule:
+        standing !== "measured"
+          ? "exposure-as-stated"
+          : underStandard
+            ? "exposed-under-standard"
+            : "exposed-not-under-standard",
+      standing,
+      source: standing === "measured" ? "astm-d4303" : (told ?? "astm-d4303"),
       values: {
         form,
         category,
@@ -99,7 +143,7 @@ function formRating(form: ExposedForm, exposures: readonly Exposure[]): FormRati
 export function statedContradiction(
   stated: LightfastnessCategory,
   exposed: FormRating,
-): Statement | undefined {
+): StatedContradiction | undefined {
   if (stated === exposed.category) return undefined;
   return {
     rule:

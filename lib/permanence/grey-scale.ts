@@ -3,7 +3,7 @@
  * an eye sets beside a change. 5 is no change, 1 the greatest.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 
 export type GreyGrade = "5" | "4-5" | "4" | "3-4" | "3" | "2-3" | "2" | "1-2" | "1";
 
@@ -54,10 +54,15 @@ export function seenChange(deltaEab: number): SeenChange {
   return SEEN_CHANGE[greyScaleRuling(deltaEab).grade];
 }
 
+export type GreyScaleStatement = StatementOf<
+  "change-beside-grey-scale",
+  { deltaEab: number; grade: GreyGrade }
+>;
+
 export interface GreyScaleRuling {
   readonly grade: GreyGrade;
   readonly row: GreyScaleRow;
-  readonly reason: Statement;
+  readonly reason: GreyScaleStatement;
 }
 
 /**

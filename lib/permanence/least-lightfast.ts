@@ -1,6 +1,6 @@
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import { categoryOf } from "./expected-lightfastness.ts";
-import { worstCategory } from "./lightfastness.ts";
+import { worstCategory, type LightfastnessCategory } from "./lightfastness.ts";
 import {
   permanenceRuling,
   type PermanenceQuestion,
@@ -12,11 +12,16 @@ export interface FadingComponent extends PermanenceQuestion {
   readonly name: string;
 }
 
-const BASIS_RULES = {
-  exposed: "least-lightfast-by-exposure",
-  stated: "least-lightfast-as-stated",
-  expected: "least-lightfast-expected",
-} as const;
+export type LeastLightfastStatement =
+  | StatementOf<"least-lightfast-by-exposure", { pigments: readonly string[]; deltaEab?: number }>
+  | StatementOf<
+      "least-lightfast-as-stated",
+      { pigments: readonly string[]; category: LightfastnessCategory }
+    >
+  | StatementOf<
+      "least-lightfast-expected" | "components-alike-in-light" | "components-in-light-not-known",
+      { pigments: readonly string[] }
+    >;
 
 /**
  * Which component of a mixture light takes first, from the exposure of each by itself, else from what is stated or expected of it.
@@ -25,7 +30,7 @@ const BASIS_RULES = {
  *   known of one or more.
  * @source practice-permanence
  */
-export function leastLightfast(components: readonly FadingComponent[]): Statement {
+export function leastLightfast(components: readonly FadingComponent[]): LeastLightfastStatement {
   const rated = components.map((component) => ({
     name: component.name,
     ruling: permanenceRuling(component),
@@ -55,17 +60,15 @@ export function leastLightfast(components: readonly FadingComponent[]): Statemen
       weakest.some(({ ruling }) => ruling.basis === kind),
     ) ?? "expected";
   const { deltaEab } = first.ruling;
+  const source = "practice-permanence";
+  if (basis === "stated")
+    return { rule: "least-lightfast-as-stated", values: { pigments, category: worst }, source };
+  if (basis === "expected")
+    return { rule: "least-lightfast-expected", values: { pigments }, source };
   return {
-    rule: BASIS_RULES[basis],
-    source: "practice-permanence",
-    values: {
-      pigments,
-      ...(basis === "exposed" && deltaEab !== undefined
-        ? { deltaEab }
-        : basis === "stated"
-          ? { category: worst }
-          : {}),
-    },
+    rule: "least-lightfast-by-exposure",
+    values: { pigments, ...(deltaEab === undefined ? {} : { deltaEab }) },
+    source,
   };
 }
 

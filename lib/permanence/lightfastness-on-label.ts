@@ -4,14 +4,31 @@
  *
  * @source astm-d4302 : pigments of category I and II are listed as suitable (partly read).
  */
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
+import type { ExposedForm } from "./exposure.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
 import type { PermanenceRuling } from "./permanence-ruling.ts";
 
 export const SUITABLE_CATEGORIES: readonly LightfastnessCategory[] = ["I", "II"];
 
+type LabelledForms = { category: LightfastnessCategory; forms: readonly ExposedForm[] };
+
+export type LabelLightfastness =
+  | StatementOf<"label-not-tested", Record<string, never>>
+  | StatementOf<"label-category-as-stated", { category: LightfastnessCategory }>
+  | StatementOf<"label-category-under-standard" | "label-own-exposure", LabelledForms>;
+
+export type SuitabilityStatement = StatementOf<
+  "listed-as-suitable" | "below-suitable",
+  { category: LightfastnessCategory }
+>;
+
 /** Line of a label, as a ruling: the category under the standard, the workshop's own exposure, a quoted statement, or that it was not tested. */
-export function labelLightfastness({ basis, category, forms }: PermanenceRuling): Statement {
+export function labelLightfastness({
+  basis,
+  category,
+  forms,
+}: PermanenceRuling): LabelLightfastness {
   if (category === undefined) return { rule: "label-not-tested", values: {} };
   if (basis === "stated")
     return { rule: "label-category-as-stated", values: { category }, standing: "stated" };
@@ -25,7 +42,7 @@ export function labelLightfastness({ basis, category, forms }: PermanenceRuling)
 }
 
 /** Whether a category stands among those that the specification lists as suitable for artists' oil paints. */
-export function suitabilityRuling(category: LightfastnessCategory): Statement {
+export function suitabilityRuling(category: LightfastnessCategory): SuitabilityStatement {
   const suitable = SUITABLE_CATEGORIES.includes(category);
   return {
     rule: suitable ? "listed-as-suitable" : "below-suitable",

@@ -8,7 +8,7 @@
  * @source practice-permanence : a mixed colour takes its least lightfast pigment's category.
  */
 import type { Standing } from "../quantities/figure.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 import {
   expectationOf,
@@ -23,14 +23,43 @@ import {
   weakestForm,
   type Exposure,
   type ExposedForm,
+  type ExposureStatement,
   type FormRating,
+  type StatedContradiction,
 } from "./exposure.ts";
 import { worstCategory, type LightfastnessCategory } from "./lightfastness.ts";
 
 export interface StatedCategory {
   readonly category: LightfastnessCategory;
   readonly form?: ExposedForm | undefined;
+  /** Text that states it. */
+  readonly source?: SourceKey | undefined;
 }
+
+type StatedValues = { category: LightfastnessCategory; form?: ExposedForm };
+
+/** Why a colour stands where it does in light. */
+export type PermanenceReason =
+  | ExposureStatement
+  | StatedContradiction
+  | StatementOf<"category-stated", StatedValues>
+  | StatementOf<"pigment-category-stated", StatedValues & { pigment: string }>
+  | StatementOf<
+      "expected-by-colour-index-name",
+      { pigment: string; colourIndexName: string; expectation: Expectation; kinds: string }
+    >
+  | StatementOf<
+      "pigment-exposed-in-its-own-paint" | "pigment-exposed-as-stated",
+      { pigment: string; form: ExposedForm; category: LightfastnessCategory; deltaEab: number }
+    >
+  | StatementOf<"weaker-in-tints", { pigment: string; expectation: Expectation }>
+  | StatementOf<
+      | "lightfastness-of-pigment-unknown"
+      | "mixture-with-unknown-pigment"
+      | "pigments-alike"
+      | "weakest-pigment-decides",
+      { pigments: readonly string[] }
+    >;
 
 export interface PermanencePigment {
   readonly name: string;
@@ -67,7 +96,7 @@ export interface PermanenceRuling {
   readonly weakest: readonly string[];
   /** Pigments of which nothing is known: the colour may be less lightfast than said. */
   readonly unknown: readonly string[];
-  readonly reasons: readonly Statement[];
+  readonly reasons: readonly PermanenceReason[];
 }
 
 /**
@@ -79,13 +108,14 @@ export function permanenceRuling(question: PermanenceQuestion): PermanenceRuling
   const exposed = weakestForm(forms);
   const { stated } = question;
   if (exposed !== undefined) {
+    const isOwn = exposed.standing === "measured";
     const contradiction =
-      stated === undefined || (stated.form !== undefined && stated.form !== exposed.form)
+      !isOwn || stated === undefined || (stated.form !== undefined && stated.form !== exposed.form)
         ? undefined
         : statedContradiction(stated.category, exposed);
     return {
-      basis: "exposed",
-      standing: "measured",
+      basis: isOwn ? "exposed" : "stated",
+      standing: isOwn ? "measured" : "stated",
       category: exposed.category,
       deltaEab: exposed.meanDeltaEab,
       forms,
@@ -94,6 +124,7 @@ export function permanenceRuling(question: PermanenceQuestion): PermanenceRuling
       reasons: [
         ...forms.map(({ reason }) => reason),
         ...(contradiction === undefined ? [] : [contradiction]),
+        ...(isOwn || stated === undefined ? [] : [categoryStated(stated)]),
       ],
     };
   }
@@ -105,7 +136,7 @@ export function permanenceRuling(question: PermanenceQuestion): PermanenceRuling
       forms,
       weakest: [],
       unknown: [],
-      reasons: [statedReason("category-stated", stated)],
+      reasons: [categoryStated(stated)],
     };
   }
   return fromPigments(question.pigments);
@@ -116,7 +147,7 @@ interface Rated {
   readonly category: LightfastnessCategory;
   /** Whether its category is somebody's word, what its own paint did in light, or only expected of it. */
   readonly by: "word" | "exposure" | "expectation";
-  readonly reasons: readonly Statement[];
+  readonly reasons: readonly PermanenceReason[];
 }
 
 function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling {
@@ -142,7 +173,7 @@ function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling 
                     ? "lightfastness-of-pigment-unknown"
                     : "mixture-with-unknown-pigment",
                 values: { pigments: unknown },
-              },
+              } satisfies PermanenceReason,
             ]),
       ],
     };
@@ -153,7 +184,7 @@ function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling 
   // A category is passed on only as somebody's word; what one of its paints did in light is expected of the mixture.
   const allStated =
     rated.every(({ by }) => by !== "expectation") && weakestRated.some(({ by }) => by === "word");
-  const mixture: Statement[] =
+  const mixture: PermanenceReason[] =
     pigments.length === 1
       ? []
       : [
@@ -185,18 +216,19 @@ function ratedPigment(pigment: PermanencePigment): Rated[] {
   const { name, colourIndexName, stated, expected: row } = pigment;
   const exposed = weakestForm(formRatings(pigment.exposures ?? []));
   if (exposed !== undefined) {
-    const { form, category, meanDeltaEab } = exposed;
+    const { form, category, meanDeltaEab, standing, reason } = exposed;
+    const isOwn = standing === "measured";
     return [
       {
         name,
         category,
-        by: "exposure",
+        by: isOwn ? "exposure" : "word",
         reasons: [
           {
-            rule: "pigment-exposed-in-its-own-paint",
+            rule: isOwn ? "pigment-exposed-in-its-own-paint" : "pigment-exposed-as-stated",
             values: { pigment: name, form, category, deltaEab: meanDeltaEab },
-            standing: "measured",
-            source: "astm-d4303",
+            standing,
+            ...sourced(reason.source),
           },
         ],
       },
@@ -211,7 +243,7 @@ function ratedPigment(pigment: PermanencePigment): Rated[] {
       ? {
           category: stated.category,
           by: "word",
-          reasons: [statedReason("pigment-category-stated", stated, name)],
+          reasons: [pigmentStated(stated, name)],
         }
       : row === undefined || colourIndexName === undefined
         ? undefined
@@ -256,18 +288,28 @@ function ratedPigment(pigment: PermanencePigment): Rated[] {
   ];
 }
 
-function statedReason(
-  rule: string,
-  { category, form }: StatedCategory,
-  pigment?: string,
-): Statement {
+function categoryStated(stated: StatedCategory): PermanenceReason {
   return {
-    rule,
-    values: {
-      category,
-      ...(form === undefined ? {} : { form }),
-      ...(pigment === undefined ? {} : { pigment }),
-    },
+    rule: "category-stated",
+    values: statedValues(stated),
     standing: "stated",
+    ...sourced(stated.source),
   };
+}
+
+function pigmentStated(stated: StatedCategory, pigment: string): PermanenceReason {
+  return {
+    rule: "pigment-category-stated",
+    values: { ...statedValues(stated), pigment },
+    standing: "stated",
+    ...sourced(stated.source),
+  };
+}
+
+function statedValues({ category, form }: StatedCategory): StatedValues {
+  return { category, ...(form === undefined ? {} : { form }) };
+}
+
+function sourced(source: SourceKey | undefined): { readonly source?: SourceKey } {
+  return source === undefined ? {} : { source };
 }

@@ -2,7 +2,7 @@
  * What harms a pigment, light among the rest, where its chemistry gives cause;
  * `sensitivities.csv` says what harms which pigment.
  */
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 export const AGENTS = [
@@ -42,7 +42,7 @@ export interface SensitivityRow {
 }
 
 /** Rule of a sentence, by agent. */
-export const SENSITIVITY_RULES: Readonly<Record<Agent, string>> = {
+const SENSITIVITY_RULES = {
   light: "harmed-by-light",
   alkali: "harmed-by-alkali",
   acid: "harmed-by-acid",
@@ -50,7 +50,16 @@ export const SENSITIVITY_RULES: Readonly<Record<Agent, string>> = {
   "sulphide pigments": "said-to-be-harmed",
   heat: "harmed-by-heat",
   damp: "harmed-by-damp",
-};
+} as const satisfies Readonly<Record<Agent, string>>;
+
+export type SensitivityStatement = StatementOf<
+  (typeof SENSITIVITY_RULES)[Agent],
+  {
+    pigments: readonly string[];
+    effect: (typeof EFFECTS)[number];
+    inOil: (typeof SHIELDINGS)[number];
+  }
+>;
 
 export interface NamedPigment {
   readonly name: string;
@@ -61,7 +70,7 @@ export interface NamedPigment {
 /** Every row that touches one of the pigments, agent by agent, each naming the pigments it touches. */
 export function sensitivityRulings(
   pigments: readonly NamedPigment[],
-): { readonly row: SensitivityRow; readonly reason: Statement }[] {
+): { readonly row: SensitivityRow; readonly reason: SensitivityStatement }[] {
   const rows = [...new Set(pigments.flatMap(({ sensitivities }) => sensitivities))];
   return AGENTS.flatMap((agent) =>
     rows
@@ -69,7 +78,7 @@ export function sensitivityRulings(
       .map((row) => ({
         row,
         reason: {
-          rule: row.disputed === true ? "said-to-be-harmed" : SENSITIVITY_RULES[agent],
+          rule: row.disputed === true ? ("said-to-be-harmed" as const) : SENSITIVITY_RULES[agent],
           values: {
             pigments: pigments
               .filter(({ sensitivities }) => sensitivities.includes(row))

@@ -49,32 +49,3 @@ export function cellSwatch(colour: ScreenColour): string {
     ),
   );
 }
-
-/** One swatch for each colour of a family, side by side on N 6: decoration beside the family's name. */
-export function familyStrip(colours: readonly ScreenColour[]): string {
-  if (colours.length === 0) throw refusal("colours of a family", "0", "at least 1");
-  const [width, height, margin, gap] = [240, 52, 8, 4];
-  const each = (width - 2 * margin - gap * (colours.length - 1)) / colours.length;
-  return writtenSvg(
-    element(
-      "svg",
-      {
-        xmlns: "http://www.w3.org/2000/svg",
-        class: "plot plot--family",
-        viewBox: `0 0 ${width} ${height}`,
-        "aria-hidden": "true",
-      },
-      [
-        panel({ left: 0, top: 0, right: width, bottom: height }),
-        ...colours.map((colour, i) =>
-          swatch(colour, {
-            left: margin + i * (each + gap),
-            top: margin,
-            right: margin + i * (each + gap) + each,
-            bottom: height - margin,
-          }),
-        ),
-      ],
-    ),
-  );
-}

@@ -3,12 +3,14 @@ import type {
   ComparisonPartView,
   ComparisonRowView,
   ComparisonView,
+  ShownPaint,
 } from "./comparison-types.ts";
 import { asMarkup, type Markup, type StandingView } from "./views.ts";
+import { typesetText } from "../words/typeset-text.ts";
 
 /**
- * The tables of a comparison as HTML, every text escaped: one drawing for a built page and for the script, so that
- * the two cannot drift. Names its colours in the head of each column; the heading of a part is an h2.
+ * A comparison as HTML, every text escaped: one drawing for a built page and for the script, so that the two cannot
+ * drift. Swatches and figures are tables of the same columns, a column a colour; the heading of a part is an h2.
  * @param words heads of the first column and of the last.
  */
 export function comparisonMarkup(
@@ -17,10 +19,52 @@ export function comparisonMarkup(
 ): Markup {
   return asMarkup(
     [
+      swatchesMarkup(view, property, finding),
+      `<div class="wrap comparison__body">`,
       `<p class="comparison__summary">${escaped(view.summary)}</p>`,
       ...view.parts.map((part) => partMarkup(part, view, property, finding)),
       view.unstated === undefined ? "" : `<p class="note">${escaped(view.unstated)}</p>`,
+      `</div>`,
     ].join("\n"),
+  );
+}
+
+function swatchesMarkup(
+  { caption, columns, swatches }: ComparisonView,
+  property: string,
+  finding: string,
+): string {
+  if (swatches.length === 0) return "";
+  const heads = columns
+    .map(
+      ({ text, href, index }) =>
+        `<th scope="col"><a href="${escaped(href)}">${escaped(text)}</a>${index === undefined ? "" : ` <span class="index-name">${escaped(index)}</span>`}</th>`,
+    )
+    .join("");
+  const rows = swatches.map(
+    ({ head, isAlone, swatches: cells, saying }) =>
+      `<tr${isAlone ? ` class="comparison__alone"` : ""}><th scope="row">${escaped(head)}</th>${cells
+        .map(
+          ({ paint, text }) => `<td class="comparison__swatch">${swatchMarkup(paint, text)}</td>`,
+        )
+        .join(
+          "",
+        )}<td class="comparison__saying">${saying === undefined ? "" : escaped(saying)}</td></tr>`,
+  );
+  return (
+    `<div class="comparison-band"><div class="wrap"><table class="comparison comparison--${columns.length}"><caption class="hidden">${escaped(caption)}</caption>` +
+    `<thead><tr><th scope="col"><span class="hidden">${escaped(property)}</span></th>${heads}<th scope="col"><span class="hidden">${escaped(finding)}</span></th></tr></thead>` +
+    `<tbody>${rows.join("\n")}</tbody></table></div></div>`
+  );
+}
+
+/** As templates/macros/swatch.njk draws it, with its figures for who does not see it. */
+function swatchMarkup(paint: ShownPaint | undefined, text: string): string {
+  if (paint === undefined) return `<span class="swatch swatch--missing">${escaped(text)}</span>`;
+  const { hex, displayP3 } = paint;
+  return (
+    `<svg class="swatch" viewBox="0 0 1 1" preserveAspectRatio="none" aria-hidden="true"><g fill="${escaped(hex)}"><path d="M0 0h1v1H0z"${displayP3 === undefined ? "" : ` fill="${escaped(displayP3)}"`}/></g></svg>` +
+    `<span class="hidden">${escaped(text)}</span>`
   );
 }
 
@@ -47,7 +91,7 @@ function tableMarkup(
     .map(({ text, href }) => `<th scope="col"><a href="${escaped(href)}">${escaped(text)}</a></th>`)
     .join("");
   return (
-    `<table class="comparison${columns.length > 2 ? " comparison--many" : ""}"><caption class="hidden">${escaped(caption)}</caption>` +
+    `<table class="comparison comparison--${columns.length}"><caption class="hidden">${escaped(caption)}</caption>` +
     `<thead><tr><th scope="col">${escaped(property)}</th>${heads}<th scope="col">${escaped(finding)}</th></tr></thead>` +
     `<tbody>${rows
       .map((row) =>
@@ -66,7 +110,7 @@ function rowMarkup(
 ): string {
   const said = `<td class="comparison__saying">${saying === undefined ? "" : escaped(saying)}</td>`;
   return (
-    `<tr><th scope="row">${escaped(head)}${unit === undefined ? "" : `, <span class="unit">${escaped(unit)}</span>`}</th>` +
+    `<tr><th scope="row">${escaped(head)}${unit === undefined ? "" : ` <span class="unit">${escaped(unit)}</span>`}</th>` +
     cells
       .map((cell, i) => `<td data-head="${escaped(names[i] ?? "")}">${cellMarkup(cell)}</td>`)
       .join("") +
@@ -105,7 +149,7 @@ function standingMarkup({ kind, word }: StandingView, isAlone: boolean): string 
 
 /** Text and attributes of HTML; control characters are none of a reader's. */
 function escaped(text: string): string {
-  return text
+  return typesetText(text)
     .replace(/\p{Cc}/gu, " ")
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")

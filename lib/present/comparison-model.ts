@@ -1,10 +1,17 @@
-import { sideBySide, type ComparedRow, type Verdict } from "../collection/side-by-side.ts";
+import {
+  sideBySide,
+  type ComparedRow,
+  type SideBySide,
+  type Verdict,
+} from "../collection/side-by-side.ts";
 import type {
   ComparisonCellView,
+  ComparisonPartView,
   ComparisonRowView,
   ComparisonView,
   ShownCell,
   ShownColour,
+  SwatchRowView,
 } from "./comparison-types.ts";
 import type { CompareWords } from "../words/en/compare-pages.ts";
 import type { StatementWording } from "../words/words.ts";
@@ -20,7 +27,8 @@ export interface ComparisonWords {
 const VERDICTS: readonly Verdict[] = ["differs", "not told", "same", "not stated"];
 
 /**
- * Two to four colours side by side, differences first: the same for a built page and for the script.
+ * Two to four colours side by side: swatches first, then what differs, then the rest. The same for a built page and
+ * for the script.
  * @param root from the page to the site's root: "../".
  * @throws RangeError as {@link sideBySide} does, and for a rule without a sentence.
  */
@@ -31,33 +39,126 @@ export function comparisonView(
 ): ComparisonView {
   const { rows, unstated } = sideBySide(colours);
   const text = words.compare;
-  const of = (verdict: Verdict) => rows.filter((row) => row.verdict === verdict);
-  const heads = (verdict: Verdict): string[] => [
-    ...new Set(of(verdict).map(({ key }) => headOf(key, undefined, colours, text).head)),
-  ];
+  const keys = (verdict: Verdict): string[] =>
+    rows.filter((row) => row.verdict === verdict).map(({ key }) => key);
+  const swatched = rows.filter((row) => isSwatched(row, colours));
+  const repeated = rows.filter((row) => repeatsStrength(row, rows));
+  const told = rows.filter((row) => !swatched.includes(row) && !repeated.includes(row));
   const caption = text.panelTitle(colours.map(({ name }) => name));
-  return {
-    columns: colours.map(({ name, address }) => ({ text: name, href: root + address })),
-    summary: text.summary(heads("differs"), heads("not told")),
-    parts: VERDICTS.filter((verdict) => of(verdict).length > 0).map((verdict) => {
-      const rowViews = of(verdict).map((row) => rowView(row, colours, words, root));
-      return {
-        ...text.parts[verdict],
-        caption: `${caption}. ${text.parts[verdict].heading}`,
-        rows: rowViews,
-        ...(verdict === "same" || verdict === "not stated"
-          ? { folded: text.folded(rowViews.map(({ head }) => head)) }
-          : {}),
-      };
-    }),
-    ...(unstated.length === 0
-      ? {}
-      : {
-          unstated: text.unstated(
-            unstated.map((key) => headOf(key, undefined, colours, text).head),
-          ),
-        }),
+  const part = (
+    id: keyof CompareWords["parts"],
+    of: readonly ComparedRow[],
+  ): ComparisonPartView => ({
+    ...text.parts[id],
+    caption: `${caption}. ${text.parts[id].heading}`,
+    rows: of.map((row) => rowView(row, colours, words, root)),
+  });
+  const folded = (id: keyof CompareWords["parts"], of: readonly ComparedRow[]) => {
+    const view = part(id, of);
+    return { ...view, folded: text.folded(view.rows.map(({ head }) => head)) };
   };
+  return {
+    columns: colours.map(({ name, address, index }) => ({
+      text: name,
+      href: root + address,
+      ...(index === undefined ? {} : { index }),
+    })),
+    caption,
+    swatches: swatchRows(swatched, colours, words),
+    summary: text.summary(keys("differs"), keys("not told")),
+    parts: [
+      ...VERDICTS.flatMap((verdict): ComparisonPartView[] => {
+        const of = told.filter((row) => row.verdict === verdict);
+        if (of.length === 0) return [];
+        return [
+          verdict === "same" || verdict === "not stated" ? folded(verdict, of) : part(verdict, of),
+        ];
+      }),
+      ...(swatched.length + repeated.length === 0
+        ? []
+        : [
+            {
+              ...part("figures", [...swatched, ...repeated]),
+              folded: text.foldedFigures,
+            },
+          ]),
+    ],
+    ...unstatedLine(unstated, colours, text),
+  };
+}
+
+function unstatedLine(
+  unstated: SideBySide["unstated"],
+  colours: readonly ShownColour[],
+  text: CompareWords,
+): Pick<ComparisonView, "unstated"> {
+  return unstated.length === 0
+    ? {}
+    : {
+        unstated: text.unstated(unstated.map((key) => headOf(key, undefined, colours, text).head)),
+      };
+}
+
+/** A row that swatches show: the colours alone, or a white that two of them have a tint in. */
+function isSwatched({ key, level }: ComparedRow, colours: readonly ShownColour[]): boolean {
+  if (key === "masstone") return true;
+  return colours.filter((colour) => paintOf(colour, key, level) !== undefined).length > 1;
+}
+
+function paintOf(colour: ShownColour, key: string, level: ComparedRow["level"]) {
+  if (key === "masstone") return colour.masstone;
+  const slug = whiteOf(key);
+  return slug === undefined || level === undefined
+    ? undefined
+    : colour.whites.find((white) => white.slug === slug)?.tints[level];
+}
+
+function whiteOf(key: string): string | undefined {
+  return key.startsWith("white.") ? key.slice("white.".length) : undefined;
+}
+
+/** Parts of white say again what the strength says, where every colour has a strength. */
+function repeatsStrength({ key }: ComparedRow, rows: readonly ComparedRow[]): boolean {
+  const strength = rows.find((row) => row.key === "strength");
+  return key.startsWith("parts.") && strength !== undefined && strength.verdict !== "not stated";
+}
+
+function swatchRows(
+  rows: readonly ComparedRow[],
+  colours: readonly ShownColour[],
+  { compare: text, rulings }: ComparisonWords,
+): SwatchRowView[] {
+  // The colours as they come from the tube stand first, whatever else is compared.
+  return rows
+    .toSorted((one, other) => Number(other.key === "masstone") - Number(one.key === "masstone"))
+    .map((row) => {
+      const { key, level, ruling, verdict } = row;
+      const isAlone = key === "masstone";
+      const saying = ruling === undefined ? text.swatches[verdict] : worded(ruling, rulings);
+      return {
+        head: isAlone ? text.swatches.alone : headOf(key, level, colours, text).head,
+        isAlone,
+        swatches: colours.map((colour) => {
+          const paint = paintOf(colour, key, level);
+          const cell = colour.cells[key];
+          const figure = isAlone
+            ? cell?.text
+            : level === undefined
+              ? undefined
+              : cell?.atL?.[level];
+          return paint === undefined
+            ? {
+                text: isAlone
+                  ? text.swatches.notRead
+                  : cell === undefined
+                    ? text.swatches.notTried
+                    : text.swatches.notReached,
+              }
+            : { paint, text: figure ?? "" };
+        }),
+        ...(saying === undefined ? {} : { saying }),
+      };
+    });
 }
 
 function rowView(
@@ -87,17 +188,19 @@ function worded(
   return wording(values);
 }
 
+/** A mark stands only where it is news: a supplier's word, an estimate, nothing known. */
 function cellView(
   { lead, text, atL, standing, note, items, address }: ShownCell,
   { level }: ComparedRow,
   root: string,
 ): ComparisonCellView {
   const shown = level === undefined ? text : atL?.[level];
+  const isNews =
+    standing !== undefined && standing.kind !== "measured" && standing.kind !== "derived";
   return {
     ...(lead === undefined ? {} : { lead }),
     ...(shown === undefined ? {} : { text: shown }),
-    // A standing belongs to a figure; the sentence of a tint that does not reach the lightness stands without.
-    ...(standing === undefined || (shown === undefined && lead !== undefined) ? {} : { standing }),
+    ...(!isNews || (shown === undefined && lead !== undefined) ? {} : { standing }),
     ...(note === undefined ? {} : { note }),
     items: items ?? [],
     ...(address === undefined ? {} : { href: root + address }),
@@ -115,7 +218,7 @@ function headOf(
   const white =
     colours.flatMap(({ whites }) => whites).find((one) => one.slug === slug)?.name ?? slug;
   if (kind === "parts")
-    return { head: text.partsOfWhite.head(white), unit: text.partsOfWhite.unit };
+    return { head: text.partsOfWhite.head, unit: text.partsOfWhite.unit(white) };
   return {
     head: text.white.head(white),
     ...(level === undefined ? {} : { unit: text.white.unit(level) }),

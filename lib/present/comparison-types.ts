@@ -1,6 +1,6 @@
 import type { ComparedColour } from "../collection/compared-colour.ts";
 import type { EqualLightness } from "../sheet/sheet.ts";
-import type { Markup, PageView, LinkView, PictureView, StandingView } from "./views.ts";
+import type { Markup, PageView, LinkView, StandingView } from "./views.ts";
 
 /** A paint as screens can show it. */
 export interface ShownPaint {
@@ -27,6 +27,8 @@ export interface ShownCell {
 export interface ShownColour extends ComparedColour {
   /** Its sheet, from the site's root. */
   readonly address: string;
+  /** "PBk 9" */
+  readonly index?: string;
   readonly masstone?: ShownPaint;
   readonly whites: readonly {
     readonly slug: string;
@@ -65,51 +67,37 @@ export interface ComparisonPartView {
   readonly folded?: string;
 }
 
-/** Two to four colours, differences first. */
+/** One row of abutting swatches: the colours alone, or with one white at one lightness. */
+export interface SwatchRowView {
+  /** "alone", "in titanium white" */
+  readonly head: string;
+  readonly isAlone: boolean;
+  /** One a colour: its paint, or why there is none; `text` says it in figures. */
+  readonly swatches: readonly {
+    readonly paint?: ShownPaint;
+    readonly text: string;
+  }[];
+  readonly saying?: string;
+}
+
+/** Two to four colours, differences first: a column a colour, from the swatch to the last row. */
 export interface ComparisonView {
-  readonly columns: readonly LinkView[];
-  /** "8 differ, 3 cannot be told apart, 4 are the same." */
+  readonly columns: readonly (LinkView & { readonly index?: string })[];
+  /** What the swatches show, for who does not see them. */
+  readonly caption: string;
+  readonly swatches: readonly SwatchRowView[];
+  /** "They differ in strength, oil and drying." */
   readonly summary: string;
   readonly parts: readonly ComparisonPartView[];
   /** What none of them states. */
   readonly unstated?: string;
 }
 
-export interface PairEntryView {
-  readonly heading: string;
-  readonly href: string;
-  readonly why?: string;
-  /** One swatch a colour, side by side on N 6. */
-  readonly strip?: Markup;
-}
-
 /** A pair (or three, or four) that the workshop chose: a page without script. */
 export interface ComparePairView extends PageView {
   readonly kind: "compare-pair";
   readonly lead: readonly string[];
-  readonly panel?: PictureView;
   readonly comparison: Markup;
   /** To choose others. */
   readonly more: LinkView;
-}
-
-/** Any two to four colours, by a form; without script the chosen pairs. */
-export interface CompareView extends PageView {
-  readonly kind: "compare";
-  readonly lead: readonly string[];
-  readonly form: {
-    readonly heading: string;
-    /** Labels, one a field. */
-    readonly fields: readonly string[];
-    /** For no colour in a field. */
-    readonly empty: string;
-    readonly submit: string;
-    readonly families: readonly {
-      readonly name: string;
-      readonly colours: readonly { readonly slug: string; readonly name: string }[];
-    }[];
-    readonly without: string;
-  };
-  readonly pairsHeading: string;
-  readonly pairs: readonly PairEntryView[];
 }

@@ -422,16 +422,6 @@ export interface WaysView {
   readonly more?: LinkView;
 }
 
-export interface PigmentIndexView extends PageView {
-  readonly kind: "pigment-index";
-  readonly lead: readonly string[];
-  readonly groups: readonly {
-    readonly id: string;
-    readonly heading?: string;
-    readonly table: TableView;
-  }[];
-}
-
 export interface PigmentPageView extends PageView {
   readonly kind: "pigment";
   readonly name: string;

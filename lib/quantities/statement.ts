@@ -22,13 +22,16 @@ export function isStatement(value: unknown): value is Statement {
 /**
  * One kind of statement, with fields of its own. A science lists its kinds as a
  * closed union, and the compiler then holds that every kind has its wording.
+ * Of several rules with the same fields it makes a kind for each.
  */
-export interface StatementOf<R extends string, V extends object> {
-  readonly rule: R;
-  readonly values: Readonly<V>;
-  readonly standing?: Standing;
-  readonly source?: SourceKey;
-}
+export type StatementOf<R extends string, V extends object> = R extends string
+  ? {
+      readonly rule: R;
+      readonly values: Readonly<V>;
+      readonly standing?: Standing;
+      readonly source?: SourceKey;
+    }
+  : never;
 
 /** Several kinds of statement with the same fields, each a kind of its own. */
 export type StatementsOf<R extends string, V extends object> = R extends string

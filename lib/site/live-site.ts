@@ -2,7 +2,7 @@ import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts"
 import { printedOrder } from "../diagnostics/printed-order.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { claimsAs } from "./claim-severity.ts";
-import { printedDate } from "./printed-date.ts";
+import { latestDate, printedDate } from "./printed-date.ts";
 import { siteOf } from "./site-of-records.ts";
 import { theoryCacheOf } from "./theory-cache.ts";
 import type { Site } from "./site.ts";
@@ -20,7 +20,7 @@ export function liveSite(
   date: string | undefined,
   claims: Diagnostic["severity"] = "error",
 ): LiveSite {
-  const { records, diagnostics } = loadRecords(contentDir);
+  const { records, diagnostics } = loadRecords(contentDir, process.cwd(), latestDate(date));
   if (records === undefined) return { complaints: printedOrder(diagnostics).map(formatDiagnostic) };
   const { site, warnings: found } = siteOf(
     records,

@@ -4,9 +4,9 @@ import type { Bibliography } from "./source.ts";
 export const PIGMENT_SOURCES = {
   "pigment-constitutions-memory": {
     citation:
-      "Common names, chemical classes, formulae and years of pigments by Colour Index generic name, as handbooks give them.",
+      "Common names, chemical classes, formulae and years of pigments by Colour Index generic name, as handbooks give them, recalled without the text at hand.",
     standing: "memory",
-    note: "Recalled without the text at hand; a formula is of the pure compound.",
+    note: "A formula is of the pure compound; an organic pigment is named by its class.",
   },
   "gardner-1911": {
     citation: "Gardner, H. A. (1911). Paint Technology and Tests. New York: McGraw-Hill.",

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { PANEL_GREY } from "../../lib/plots/picture.ts";
-import { cardSwatch, cellSwatch, familyStrip } from "../../lib/plots/small-swatch.ts";
+import { cardSwatch, cellSwatch } from "../../lib/plots/small-swatch.ts";
 import { hasClass, numberOf, parsedSvg } from "./parsed-svg.ts";
 
 const one = { hex: "#223344" };
@@ -16,7 +16,6 @@ test("a card's swatch is named in words, escaped", () => {
 
 test.each([
   ["a cell", cellSwatch(one)],
-  ["a family", familyStrip([one, other])],
 ])("%s is decoration on N 6, with room around every swatch", (_, svg) => {
   const { root, all } = parsedSvg(svg);
   expect(root.attributes["aria-hidden"]).toBe("true");
@@ -37,6 +36,4 @@ describe("counts", () => {
   test.each([[[]], [[one, other, one]]])("a card refuses %o", (colours) => {
     expect(() => cardSwatch(colours, "Smalt")).toThrow(`The colours of a card, ${colours.length}`);
   });
-  test("a family refuses none", () =>
-    expect(() => familyStrip([])).toThrow("The colours of a family, 0"));
 });

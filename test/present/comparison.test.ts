@@ -22,7 +22,9 @@ function shown(
     slug,
     name,
     address: `colours/${slug}/`,
-    whites: [{ slug: "titanium-white", name: white, tints: {} }],
+    index: "PBk 6",
+    masstone: { hex: "#111111" },
+    whites: [{ slug: "titanium-white", name: white, tints: { 50: { hex: "#73777e" } } }],
     amounts: Object.fromEntries(Object.entries(amounts).map(([key, [amount]]) => [key, amount])),
     cells: Object.fromEntries(Object.entries(amounts).map(([key, [, cell]]) => [key, cell])),
   };
@@ -47,9 +49,9 @@ const LAMP = shown("lamp-black", "Lamp Black", {
   ],
   oilByMass: [number(99), { text: "99 g/100 g", standing: MEASURED, note: "High" }],
   finish: [word("matte"), { text: "Matte" }],
-  nearest: [
-    { kind: "set", members: ["furnace-black"] },
-    { text: "Furnace Black", address: "colours/furnace-black/" },
+  sale: [
+    { kind: "set", members: ["EU"] },
+    { text: "Only in part", address: "colours/lamp-black/#handling" },
   ],
   dispersion: [word("mulled"), { text: "Mulled" }],
   masstone: [place(4, 0, 0), { text: "N 0.6/" }],
@@ -67,67 +69,96 @@ const SPINEL = shown("spinel-black", "Spinel Black", {
 describe("a comparison", () => {
   const view = comparisonView([LAMP, SPINEL], WORDS, "../");
 
-  test("has what differs first, then what is too close to call; what is the same, and what one of them does not state, is folded", () => {
+  test("shows the colours alone, then in each white, with what is found", () => {
+    expect(view.swatches).toEqual([
+      {
+        head: "Alone",
+        isAlone: true,
+        swatches: [
+          { paint: { hex: "#111111" }, text: "N 0.6/" },
+          { paint: { hex: "#111111" }, text: "N 0.6/" },
+        ],
+        saying: "Too close to call (0.4 apart; our readings can tell 1.0).",
+      },
+      {
+        head: "In titanium white",
+        isAlone: false,
+        swatches: [
+          { paint: { hex: "#73777e" }, text: "a* \u22120.6, b* \u22122.7" },
+          { paint: { hex: "#73777e" }, text: "a* \u22121.3, b* \u22123.8" },
+        ],
+        saying: "Lamp black is yellower and redder than spinel black (1.3 apart).",
+      },
+    ]);
+  });
+
+  test("says why a swatch is missing, and never compares one with nothing", () => {
+    const unread = Object.fromEntries(
+      Object.entries(SPINEL).filter(([key]) => key !== "masstone"),
+    ) as unknown as ShownColour;
+    const { swatches } = comparisonView([LAMP, { ...unread, whites: [] }], WORDS, "../");
+    expect(swatches.map(({ head, swatches: each }) => [head, each[1]])).toEqual([
+      ["Alone", { text: "not read" }],
+    ]);
+  });
+
+  test("has what differs first, then what is too close to call; the rest is folded", () => {
     expect(
       view.parts.map(({ id, rows, folded }) => [id, rows.map(({ head }) => head), folded]),
     ).toEqual([
-      ["differs", ["In titanium white", "Oil index"], undefined],
-      ["not-told", ["Masstone"], undefined],
+      ["differs", ["Oil"], undefined],
       ["same", ["Finish"], "Finish"],
-      [
-        "not-stated",
-        ["Nearest in colour", "Mulled or milled"],
-        "Nearest in colour, mulled or milled",
-      ],
+      ["not-stated", ["Limits on sale", "Ground"], "Limits on sale, ground"],
+      ["in-figures", ["In titanium white", "Alone"], COMPARE_PAGES.foldedFigures],
     ]);
     expect(view.summary).toBe(
-      "They differ in what they do in titanium white and oil index. Too close to call: masstone.",
+      "They differ in what they do in white and oil. Too close to call: the colour alone.",
     );
-    expect(view.unstated).toMatch(
-      /^Not stated for any of them: tinting strength, opacity, .* and oil\.$/,
-    );
+    expect(view.unstated).toMatch(/^Not known of any of them: strength, hides, .* and vehicle\.$/);
   });
 
-  test("says by how much, and what is not stated has its dash and word", () => {
-    const [tints, oil] = view.parts[0]?.rows ?? [];
-    expect(tints).toMatchObject({
-      unit: "at L*\u00a050",
-      saying: "At L* 50 lamp black is 1.1 yellower and 0.7 redder than spinel black.",
-      cells: [
-        { lead: "Leans blue.", text: "a* \u22120.6, b* \u22122.7", standing: MEASURED },
-        { text: "a* \u22121.3, b* \u22123.8" },
-      ],
-    });
+  test("says by how much, marks only what is news, and what is not stated has its dash and word", () => {
+    const [oil] = view.parts[0]?.rows ?? [];
     expect(oil?.saying).toBe("Lamp black takes 3.7 times the oil of spinel black.");
-    expect(view.parts[3]?.rows[1]?.cells).toEqual([
+    expect(oil?.cells[0]).toEqual({ text: "99 g/100 g", note: "High", items: [] });
+    expect(view.parts[2]?.rows[1]?.cells).toEqual([
       { text: "Mulled", items: [] },
       { standing: { kind: "not stated", word: "not stated" }, items: [] },
     ]);
+    expect(view.parts[3]?.rows[0]).toMatchObject({
+      unit: "at L*\u00a050",
+      cells: [
+        { lead: "Leans blue.", text: "a* \u22120.6, b* \u22122.7" },
+        { text: "a* \u22121.3, b* \u22123.8" },
+      ],
+    });
   });
 
   test("links from where the page stands", () => {
     expect(view.columns).toEqual([
-      { text: "Lamp Black", href: "../colours/lamp-black/" },
-      { text: "Spinel Black", href: "../colours/spinel-black/" },
+      { text: "Lamp Black", href: "../colours/lamp-black/", index: "PBk 6" },
+      { text: "Spinel Black", href: "../colours/spinel-black/", index: "PBk 6" },
     ]);
-    expect(comparisonView([LAMP, SPINEL], WORDS, "../../").parts[3]?.rows[0]?.cells[0]?.href).toBe(
-      "../../colours/furnace-black/",
+    expect(comparisonView([LAMP, SPINEL], WORDS, "../../").parts[2]?.rows[0]?.cells[0]?.href).toBe(
+      "../../colours/lamp-black/#handling",
     );
   });
 
-  test("names what differs and what is too close to call, and never counts what one does not state", () => {
+  test("names what differs and what is too close to call, each once", () => {
     expect([
-      COMPARE_PAGES.summary(["Drying"], []),
-      COMPARE_PAGES.summary([], ["Finish", "Oil index"]),
+      COMPARE_PAGES.summary(["drying"], []),
+      COMPARE_PAGES.summary([], ["finish", "oilByMass", "oilByVolume"]),
+      COMPARE_PAGES.summary(["white.a", "parts.b", "strength"], ["white.b"]),
     ]).toEqual([
       "They differ in drying.",
-      "No difference is proved. Too close to call: finish and oil index.",
+      "Nothing that we know tells them apart. Too close to call: finish and oil.",
+      "They differ in what they do in white and strength.",
     ]);
   });
 
   test("with a rule that nobody worded is refused", () => {
     expect(() => comparisonView([LAMP, SPINEL], { ...WORDS, rulings: {} }, "../")).toThrow(
-      "The rule is compared-tints; right would be a rule with a sentence",
+      "The rule is compared-within; right would be a rule with a sentence",
     );
   });
 });
@@ -151,10 +182,10 @@ describe("its tables", () => {
   test("are valid HTML with a caption, and a head to each column and row", async () => {
     const html = page([LAMP, SPINEL]);
     expect(await faults(html)).toEqual([]);
-    expect(html.match(/<caption class="hidden">/g)).toHaveLength(4);
-    expect(html.match(/<th scope="col">/g)).toHaveLength(16);
-    expect(html.match(/<th scope="row">/g)).toHaveLength(6);
-    expect(html.match(/<td /g)).toHaveLength(18);
+    expect(html.match(/<caption class="hidden">/g)).toHaveLength(5);
+    expect(html.match(/<th scope="col">/g)).toHaveLength(20);
+    expect(html.match(/<th scope="row">/g)).toHaveLength(8);
+    expect(html.match(/<td /g)).toHaveLength(24);
   });
 
   test("let no text of a record become markup", async () => {

@@ -20,6 +20,7 @@ const visit = (
 const path = (page: Page): string => page.url().replace(SITE, "");
 const columns = (page: Page): Promise<string[]> =>
   page.locator(".comparison").first().locator("thead a").allTextContents();
+const swatch = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
 const query = (...slugs: string[]): string => `${SITE}/compare/?colours=${slugs.join(",")}`;
 
 describe("from the catalogue to a sheet to a comparison", () => {
@@ -29,12 +30,12 @@ describe("from the catalogue to a sheet to a comparison", () => {
       await page.getByRole("main").getByRole("link", { name: "Bone Black", exact: true }).click();
       await page.getByRole("link", { name: "With another colour" }).click();
       expect(path(page)).toBe("/compare/?colours=bone-black");
-      // The script fills the form in when it has read the address.
       await page.locator("[data-status]:not(:empty)").waitFor();
-      expect(await page.getByLabel("First").inputValue()).toBe("bone-black");
-      expect(await page.locator("[data-status]").textContent()).toBe("Choose two colours or more.");
-      await page.getByLabel("Second").selectOption("raw-umber");
-      await page.getByRole("button", { name: "Compare" }).click();
+      expect(await swatch(page, "Bone Black").getAttribute("aria-pressed")).toBe("true");
+      expect(await page.locator("[data-status]").textContent()).toBe(
+        "Bone Black, and which other?",
+      );
+      await swatch(page, "Raw Umber").click();
       await page.locator(".comparison").first().waitFor();
       expect(path(page)).toBe("/compare/?colours=bone-black,raw-umber");
       expect(await columns(page)).toEqual(["Bone Black", "Raw Umber"]);
@@ -51,16 +52,11 @@ describe("from the catalogue to a sheet to a comparison", () => {
       const link = page.getByRole("link", { name: "With another colour" });
       await link.focus();
       await page.keyboard.press("Enter");
-      await page.getByLabel("Second").waitFor();
-      await page.getByLabel("Second").focus();
-      await page.keyboard.press("ArrowDown");
-      await page.keyboard.press("ArrowDown");
-      const chosen = await page.evaluate<string>(
-        "document.activeElement.selectedOptions[0].textContent",
-      );
-      for (let i = 0; i < 3; i++) await page.keyboard.press("Tab");
-      expect(await page.evaluate("document.activeElement.textContent")).toBe("Compare");
-      await page.keyboard.press("Enter");
+      await swatch(page, "Bone Black").waitFor();
+      await swatch(page, "Bone Black").focus();
+      await page.keyboard.press("Tab");
+      const chosen = await page.evaluate<string>("document.activeElement.textContent.trim()");
+      await page.keyboard.press("Space");
       await page.locator(".comparison").first().waitFor();
       expect(await columns(page)).toEqual(["Bone Black", chosen]);
       expect(complaints).toEqual([]);
@@ -77,7 +73,7 @@ describe("from the catalogue to a sheet to a comparison", () => {
         expect(await columns(page)).toEqual(["Bone Black", "Spinel Black"]);
         await page.getByRole("link", { name: "Choose other colours" }).click();
         expect(await page.locator("[data-without]").isVisible()).toBe(true);
-        expect(await page.locator("[data-form]").isVisible()).toBe(false);
+        expect(await page.locator("[data-picker]").isVisible()).toBe(false);
         await page.getByRole("link", { name: "Raw Umber and Burnt Umber" }).click();
         expect(await columns(page)).toEqual(["Raw Umber", "Burnt Umber"]);
         expect(complaints).toEqual([]);
@@ -91,21 +87,24 @@ test("the address holds the choice: through a reload, and Back and Forward", asy
   await visit(async (page, complaints) => {
     await page.goto(query("lamp-black", "bone-black"));
     await page.locator(".comparison").first().waitFor();
-    await page.getByLabel("Third").selectOption("iron-oxide-black");
-    await page.getByRole("button").click();
-    await page.locator(".comparison--many").first().waitFor();
+    await page.getByText("Choose other colours").click();
+    await swatch(page, "Iron Oxide Black").click();
+    await page.locator(".comparison--3").first().waitFor();
     const three = ["Lamp Black", "Bone Black", "Iron Oxide Black"];
     expect(await columns(page)).toEqual(three);
     await page.reload();
-    await page.locator(".comparison--many").first().waitFor();
+    await page.locator(".comparison--3").first().waitFor();
     expect(await columns(page)).toEqual(three);
     expect(await page.title()).toMatch(/^Lamp Black, Bone Black and Iron Oxide Black \u2013 /);
     await page.goBack();
-    await page.locator(".comparison:not(.comparison--many)").first().waitFor();
+    await page.locator(".comparison--2").first().waitFor();
     expect(await columns(page)).toEqual(three.slice(0, 2));
-    expect(await page.getByLabel("Third").inputValue()).toBe("");
     await page.goForward();
-    await page.locator(".comparison--many").first().waitFor();
+    await page.locator(".comparison--3").first().waitFor();
+    await page.getByText("Choose other colours").click();
+    await swatch(page, "Bone Black").click();
+    await page.locator(".comparison--2").first().waitFor();
+    expect(await columns(page)).toEqual(["Lamp Black", "Iron Oxide Black"]);
     expect(complaints).toEqual([]);
   });
 });
@@ -128,16 +127,16 @@ test("the script draws what the build drew, letter for letter", async () => {
 test.each([
   [
     "lamp-blak,bone-black",
-    "There is no colour \u201clamp-blak\u201d here; perhaps Lamp Black was meant. Choose two colours or more.",
+    "There is no colour \u201clamp-blak\u201d here; perhaps Lamp Black was meant. Bone Black, and which other?",
   ],
-  ["lamp-black,lamp-black", "Choose two colours or more."],
+  ["lamp-black,lamp-black", "Lamp Black, and which other?"],
   [
     "lamp-black,bone-black,raw-umber,zinc-white,vine-black",
-    "Four can stand side by side; the others are left out.",
+    "Four fit side by side; the others are left out.",
   ],
   [
     encodeURIComponent(`"><img src=x>`),
-    'There is no colour \u201c"><img src=x>\u201d here. Choose two colours or more.',
+    'There is no colour \u201c"><img src=x>\u201d here. Press two colours or more.',
   ],
 ])("an address that asks for %s is told what is wrong with it", async (asked, told) => {
   await visit(async (page, complaints) => {
@@ -157,7 +156,7 @@ test("figures that cannot be fetched are said so, and are asked for again the ne
       /could not be fetched.*web server/,
     );
     await page.unroute("**/compare/bone-black.json");
-    await page.getByRole("button").click();
+    await page.reload();
     await page.locator(".comparison").first().waitFor();
     expect(await page.locator("[data-status]").textContent()).toBe("");
   });

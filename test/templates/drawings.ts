@@ -1,7 +1,6 @@
 import { ladderStrip } from "../../lib/plots/ladder-strip.ts";
 import { placeInRange } from "../../lib/plots/place-in-range.ts";
 import { spectralCurve } from "../../lib/plots/spectral-curve.ts";
-import { swatchPanel } from "../../lib/plots/swatch-panel.ts";
 import { tintTrail } from "../../lib/plots/tint-trail.ts";
 import { asMarkup, type Markup, type PictureView } from "../../lib/present/views.ts";
 
@@ -21,49 +20,6 @@ export function cellSwatch(fill: string): Markup {
   return asMarkup(
     `<svg class="plot plot--cell" viewBox="0 0 44 26" width="44" height="26" aria-hidden="true"><rect class="panel" width="44" height="26" fill="${PANEL_GREY}"/><g class="swatch" fill="${fill}"><rect x="6" y="5" width="32" height="16"/></g></svg>`,
   );
-}
-
-/** One swatch for each colour of a family. */
-export function familyStrip(fills: readonly string[]): Markup {
-  const width = 240 / fills.length;
-  const swatches = fills.map(
-    (fill, i) =>
-      `<g class="swatch" fill="${fill}"><rect x="${8 + i * width * 0.95}" y="8" width="${width * 0.95 - 6}" height="36"/></g>`,
-  );
-  return asMarkup(
-    `<svg class="plot plot--family" viewBox="0 0 240 52" aria-hidden="true"><rect class="panel" width="240" height="52" fill="${PANEL_GREY}"/>${swatches.join("")}</svg>`,
-  );
-}
-
-const LEVELS = ["L* 70", "L* 50", "L* 30"];
-
-export function panel(
-  id: string,
-  masstone: string,
-  tints: readonly (readonly (string | undefined)[])[],
-): PictureView {
-  const captions = ["Titanium white", "Lead white", "Zinc white"];
-  const drawn = (variant: "narrow" | "wide"): Markup =>
-    asMarkup(
-      swatchPanel(
-        {
-          idPrefix: `${id}-${variant}`,
-          title: "Bluer in titanium white than in lead white",
-          description:
-            "Masstone a near black. At L* 50 a blue grey in titanium white, a warm grey in lead white.",
-          masstone: { colour: { hex: masstone }, caption: "Masstone", standing: "measured" },
-          levels: LEVELS,
-          missing: "not stated",
-          whites: tints.map((column, i) => ({
-            caption: captions[i] ?? "White",
-            standing: i === 0 ? ("derived" as const) : ("measured" as const),
-            tints: column.map((hex) => (hex === undefined ? undefined : { hex })),
-          })),
-        },
-        variant,
-      ),
-    );
-  return { svg: drawn("wide"), narrow: drawn("narrow") };
 }
 
 export function ladder(

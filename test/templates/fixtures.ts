@@ -3,7 +3,7 @@
  * the templates without records. No figure here is anybody's reading.
  */
 import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
-import type { ComparePairView, CompareView } from "../../lib/present/comparison-types.ts";
+import type { ComparePairView } from "../../lib/present/comparison-types.ts";
 import type { AnswerIndexView, AnswerPageView, ReplyView } from "../../lib/present/answer-views.ts";
 import type { LabelPageView } from "../../lib/present/paint-views.ts";
 import { pictogramSvg } from "../../lib/plots/pictogram.ts";
@@ -17,7 +17,6 @@ import type {
   HomeView,
   MethodsView,
   NotFoundView,
-  PigmentIndexView,
   PigmentPageView,
   PropertyView,
   SiteView,
@@ -25,10 +24,10 @@ import type {
   StandingView,
   TableView,
 } from "../../lib/present/views.ts";
-import type { AnyPageView } from "../../lib/blocks/page-kinds.ts";
+import type { AnyPageView, CompareView, PigmentIndexView } from "../../lib/blocks/page-kinds.ts";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
 import { blockPages, type FixtureParts } from "./block-fixtures.ts";
-import { cellSwatch, familyStrip, panel, swatch, trail } from "./drawings.ts";
+import { cellSwatch, swatch, trail } from "./drawings.ts";
 
 const known = (kind: StandingKind, restsOn?: string): StandingView => ({
   kind,
@@ -104,11 +103,6 @@ export function site(root: string, current?: string): SiteView {
 
 const PAGE = { title: "A page – Saltreach Colourworks", description: "An invented page." };
 
-const TINTS = [
-  ["#a7acb3", "#73777e", "#45484e"],
-  ["#b0aea9", "#7b7875", "#4a4847"],
-  ["#acadae", "#77777a", undefined],
-];
 const card = (
   name: string,
   pigments: string,
@@ -397,33 +391,50 @@ export const PIGMENT_INDEX: PigmentIndexView = {
   kind: "pigment-index",
   heading: "Pigments",
   lead: ["The dry pigments behind the colours."],
-  groups: [
+  contents: [{ text: "Blacks", href: "#black" }],
+  sections: [
     {
+      kind: "section",
       id: "black",
       heading: "Blacks",
-      table: {
-        caption: "Black pigments",
-        columns: [
-          { head: "Pigment" },
-          { head: "Colour Index" },
-          { head: "What it is" },
-          { head: "Colours made", numeric: true },
-        ],
-        rows: [
-          [
-            { text: "Bone black", href: "bone-black/" },
-            { text: "PBk 9" },
-            { text: "charred bone" },
-            { text: "2" },
+      blocks: [
+        {
+          kind: "table",
+          table: {
+            caption: "Black pigments",
+            columns: [
+              { head: "Pigment" },
+              { head: "Colour Index" },
+              { head: "What it is" },
+              { head: "Colours made", numeric: true },
+            ],
+            rows: [
+              [
+                { text: "Bone black", href: "bone-black/" },
+                { text: "PBk 9" },
+                { text: "charred bone" },
+                { text: "2" },
+              ],
+              [
+                { text: "Unnamed black", href: "unnamed/" },
+                { text: "–", reason: "not stated" },
+                { text: "–", reason: "not stated" },
+                { text: "0" },
+              ],
+            ],
+          },
+        },
+        {
+          kind: "fold",
+          summary: "PBk 9 \u00b7 bone black",
+          blocks: [
+            {
+              kind: "lines",
+              lines: [{ name: "Density", sentences: [{ text: "2.2 g/cm\u00b3." }] }],
+            },
           ],
-          [
-            { text: "Unnamed black", href: "unnamed/" },
-            { text: "–", reason: "not stated" },
-            { text: "–", reason: "not stated" },
-            { text: "0" },
-          ],
-        ],
-      },
+        },
+      ],
     },
   ],
 };
@@ -647,31 +658,36 @@ const COMPARE: CompareView = {
   kind: "compare",
   heading: "Colours side by side",
   lead: ["Any two to four colours."],
-  form: {
-    heading: "Choose colours",
+  picker: {
+    heading: "Press two or more",
+    fold: "Choose other colours",
+    result: "Side by side",
     without: "To choose colours here, the page needs its script.",
-    fields: ["First", "Second"],
-    empty: "none",
-    submit: "Set side by side",
-    families: [
-      {
-        name: "Blacks",
-        colours: [
-          { slug: "bone-black", name: "Bone Black" },
-          { slug: "lamp-black", name: "Lamp Black" },
-        ],
-      },
+    colours: [
+      { slug: "bone-black", name: "Bone Black", colours: [{ hex: "#211f1e" }, { hex: "#77777a" }] },
+      { slug: "lamp-black", name: "Lamp Black", colours: [], missing: "not read yet" },
     ],
   },
-  pairsHeading: "Often asked about",
-  pairs: [
+  sections: [
     {
-      heading: "Bone Black and Lamp Black",
-      href: "bone-black-and-lamp-black/",
-      why: "Two blacks of carbon.",
-      strip: familyStrip(["#211f1e", "#1b1c1f"]),
+      kind: "section",
+      id: "pairs",
+      heading: "Often asked about",
+      blocks: [
+        {
+          kind: "entries",
+          entries: [
+            {
+              heading: "Bone Black and Lamp Black",
+              href: "bone-black-and-lamp-black/",
+              text: "Two blacks of carbon.",
+              colours: [{ hex: "#211f1e" }, { hex: "#1b1c1f" }],
+            },
+            { heading: "Two that nobody read", href: "two-that-nobody-read/", colours: [] },
+          ],
+        },
+      ],
     },
-    { heading: "Two that nobody read", href: "two-that-nobody-read/" },
   ],
 };
 
@@ -680,7 +696,6 @@ const COMPARE_PAIR: ComparePairView = {
   kind: "compare-pair",
   heading: "Bone Black and Lamp Black",
   lead: ["Two blacks of carbon."],
-  panel: panel("pair", "#211f1e", TINTS),
   comparison: asMarkup(`<p class="comparison__summary">Of what is known, 1 thing differs.</p>`),
   more: { text: "Choose other colours", href: "../?colours=bone-black,lamp-black" },
 };

@@ -199,7 +199,6 @@ test("only drawings, tables of a comparison, rendered Markdown and JSON-LD are p
       "section.body",
       "part.body",
       "view.summary.body",
-      "pair.strip",
       "face",
       "view.comparison",
       "view.jsonLd",

@@ -33,6 +33,9 @@ export const pigmentSchema = z.strictObject({
   whatItIs: longText.optional(),
   origin: text.optional(),
   chemistry: text.optional(),
+  mineral: text
+    .optional()
+    .describe("the mineral that it is or stands for; else it follows from the Colour Index name"),
   particle: z
     .strictObject({
       sizeUm: positiveAmount.optional(),

@@ -11,6 +11,7 @@ import { classifiedFigure } from "../../quantities/derived-figure.ts";
 import { lightfastnessRuling } from "../../permanence/lightfastness.ts";
 import type { Colour } from "../../records/records.ts";
 import { colourRecord } from "../record-inputs.ts";
+import { OWN_EXPOSURE } from "./fading-components.ts";
 import { recordedFigure } from "../recorded-figure.ts";
 import type { FormFigures } from "../paint-section-types.ts";
 
@@ -48,6 +49,7 @@ export function permanenceForms(
   const category = sourceFigure<string>("stated", stated.category, {
     unit: "",
     method: "as stated for the colour",
+    source: stated.source,
     inputs: colourRecord(colour, "lightfastness"),
   });
   return [
@@ -71,7 +73,7 @@ function changeFigure(
       unit: "1",
       wanting: `colours.${colour.slug}.exposures`,
       inputs: colourRecord(colour, "exposures"),
-      ownMethod: "CIE 1976, exposed against kept dark",
+      ownMethod: OWN_EXPOSURE,
     }),
   );
   const known = read.filter(isKnown);

@@ -1,8 +1,20 @@
 import { blueWool, customaryCategory } from "../../permanence/blue-wool.ts";
-import { expectedContradiction } from "../../permanence/expected-contradiction.ts";
-import { statedContradiction, weakestForm, type FormRating } from "../../permanence/exposure.ts";
+import {
+  expectedContradiction,
+  type ExpectedContradiction,
+} from "../../permanence/expected-contradiction.ts";
+import {
+  statedContradiction,
+  weakestForm,
+  type FormRating,
+  type StatedContradiction,
+} from "../../permanence/exposure.ts";
 import { greyScaleRuling } from "../../permanence/grey-scale.ts";
-import { labelLightfastness, suitabilityRuling } from "../../permanence/lightfastness-on-label.ts";
+import {
+  labelLightfastness,
+  suitabilityRuling,
+  type SuitabilityStatement,
+} from "../../permanence/lightfastness-on-label.ts";
 import type { FadingComponent } from "../../permanence/least-lightfast.ts";
 import {
   permanenceRuling,
@@ -21,12 +33,11 @@ import {
   type RecordRoot,
 } from "../../quantities/figure.ts";
 import { midpoint, type Quantity } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import { fadingComponents, fadingRecords } from "./fading-components.ts";
+import { fadingComponents, fadingRecords, recordedExposure } from "./fading-components.ts";
 import { permanenceForms } from "./permanence-forms.ts";
 import { colourRecord, pigmentRecord } from "../record-inputs.ts";
-import { amountValue } from "../recorded-figure.ts";
 import type { PermanenceBasis, PermanenceSection } from "../paint-section-types.ts";
 import type { PigmentPart } from "../sheet.ts";
 
@@ -43,18 +54,15 @@ export function permanenceSection(
     parts.length > 1
       ? fadingComponents(parts, records).map(componentPigment)
       : parts.map(({ slug, name, colourIndexName }) => {
-          const { category, form } = statedOf(slug) ?? {};
+          const { category, form, source } = statedOf(slug) ?? {};
           return {
             name,
             colourIndexName,
             expected: records.knowledge.pigment(colourIndexName).lightfastness,
-            ...(category === undefined ? {} : { stated: { category, form } }),
+            ...(category === undefined ? {} : { stated: { category, form, source } }),
           };
         });
-  const exposures = (colour.record.exposures ?? []).map(({ deltaEab, ...rest }) => ({
-    ...rest,
-    deltaEab: midpoint(amountValue(deltaEab)),
-  }));
+  const exposures = (colour.record.exposures ?? []).map(recordedExposure);
   const stated = colour.record.lightfastness;
   const ruling = permanenceRuling({
     pigments,
@@ -114,7 +122,7 @@ export function permanenceSection(
     reasons: [
       ...ruling.reasons.filter(({ rule }) => !AGAINST_STATED.has(rule)),
       ...(ruling.deltaEab === undefined ? [] : [greyScaleRuling(ruling.deltaEab).reason]),
-      ...(ruling.basis === "exposed"
+      ...(ruling.deltaEab !== undefined
         ? byPigments.reasons.filter(({ rule }) => OF_MIXTURE.has(rule))
         : []),
       ...(isKnown(wool) ? [customaryCategory(blueWool(midpoint(wool.value))).reason] : []),
@@ -156,12 +164,12 @@ type PigmentLightfastness =
   | undefined;
 
 /** Rules that tell of an exposure against a statement: the section keeps them apart. */
-const AGAINST_STATED: ReadonlySet<string> = new Set([
+const AGAINST_STATED: ReadonlySet<PermanenceStatement["rule"]> = new Set([
   "exposure-better-than-stated",
   "exposure-worse-than-stated",
 ]);
 /** Which of its pigments a mixture depends on holds beside an exposure of the mixture too. */
-const OF_MIXTURE: ReadonlySet<string> = new Set([
+const OF_MIXTURE: ReadonlySet<PermanenceStatement["rule"]> = new Set([
   "weakest-pigment-decides",
   "pigments-alike",
   "mixture-with-unknown-pigment",
@@ -177,10 +185,11 @@ function basisOf({ basis, forms }: PermanenceRuling): PermanenceBasis {
 }
 
 /** Only of what may be called a category: by the standard's exposures, or stated. */
-function suitability(ruling: PermanenceRuling): Statement[] {
+function suitability(ruling: PermanenceRuling): SuitabilityStatement[] {
   const basis = basisOf(ruling);
   return ruling.category !== undefined &&
-    (basis === "exposed under the standard" || basis === "stated")
+    (basis === "exposed under the standard" ||
+      (basis === "stated" && ruling.deltaEab === undefined))
     ? [suitabilityRuling(ruling.category)]
     : [];
 }
@@ -190,8 +199,8 @@ function contradictions(
   exposed: FormRating | undefined,
   stated: StatedCategory | undefined,
   byPigments: PermanenceRuling,
-): Statement[] {
-  if (exposed === undefined) return [];
+): (StatedContradiction | ExpectedContradiction)[] {
+  if (exposed?.standing !== "measured") return [];
   const sameForm =
     stated !== undefined && (stated.form === undefined || stated.form === exposed.form);
   const found = sameForm
@@ -206,7 +215,9 @@ function contradictions(
 
 /** Of the form that changed most. */
 function mostChanged(changed: Figure<number>): Figure<number> {
-  return takenFrom(changed, "CIE 1976, exposed against kept dark, of the form that changed most");
+  return isKnown(changed)
+    ? takenFrom(changed, `${changed.method}, of the form that changed most`)
+    : changed;
 }
 
 function categoryFigure(
@@ -215,14 +226,13 @@ function categoryFigure(
   wanting: readonly string[],
   inputs: readonly RecordRoot[],
 ): Figure<string> {
-  const { category, basis, weakest } = ruling;
+  const { category, weakest } = ruling;
   if (category === undefined)
     return notStated("not exposed here, and no category is stated", wanting, inputs);
-  if (basis === "exposed") {
-    const name =
-      basisOf(ruling) === "exposed under the standard"
-        ? "by the colour change of the standard's exposures"
-        : "by colour change against the standard's limits; the exposure was another";
+  if (isKnown(deltaEab)) {
+    const name = ruling.forms.every(({ underStandard }) => underStandard)
+      ? "by the colour change of the standard's exposures"
+      : "by colour change against the standard's limits; the exposure was another";
     const word: string = category;
     return classifiedFigure({ name, unit: "", source: "astm-d4303" }, { deltaEab }, () => word);
   }
@@ -230,6 +240,12 @@ function categoryFigure(
     unit: "",
     method:
       weakest.length === 0 ? "as stated for the colour" : `as stated for ${weakest.join(", ")}`,
+    source: ruling.reasons.find(
+      ({ rule, values }) =>
+        rule === "category-stated" ||
+        ((rule === "pigment-category-stated" || rule === "pigment-exposed-as-stated") &&
+          weakest.includes(values.pigment)),
+    )?.source,
     inputs,
   });
 }
@@ -241,13 +257,18 @@ function blueWoolFigure(
   wanting: readonly string[],
   inputs: readonly RecordRoot[],
 ): Figure<Quantity> {
-  const references = stated.flatMap((pigment) => pigment?.blueWool ?? []);
-  if (references.length < count)
+  const told = stated.flatMap((pigment) =>
+    pigment?.blueWool === undefined
+      ? []
+      : [{ reference: pigment.blueWool, source: pigment.source }],
+  );
+  const [weakest] = told.toSorted((one, other) => one.reference - other.reference);
+  if (weakest === undefined || told.length < count)
     return notStated("no blue wool reference is stated", wanting, inputs);
-  return sourceFigure<Quantity>("stated", Math.min(...references), {
+  return sourceFigure<Quantity>("stated", weakest.reference, {
     unit: "1",
-    method: count === 1 ? "as stated" : "the weakest of its pigments, as stated",
-    source: "iso-105-b02",
+    method: `${count === 1 ? "as stated" : "the weakest of its pigments, as stated"}, on the scale of ISO 105-B02`,
+    source: weakest.source,
     inputs,
   });
 }

@@ -3,6 +3,7 @@ import type { Oil } from "../../formulation/vehicle-density.ts";
 import type { VehicleKind } from "../../records/schema/terms.ts";
 import {
   list,
+  notation,
   number,
   optional,
   orUndefined,
@@ -10,6 +11,7 @@ import {
   quantity,
   section,
   text,
+  word,
   type SectionOf,
 } from "../declaration.ts";
 
@@ -43,6 +45,11 @@ export const PIGMENT = section({
     digits: 2,
     word: "bulkDensityTapped",
   }),
+  /** Only where the record tells no chemistry. */
+  formula: optional(notation("formula")),
+  mineral: optional(notation("mineral")),
+  introduced: optional(number({ unit: "1", kind: "decimal", digits: 0, word: "introduced" })),
+  expectedOpacity: optional(word("expectedOpacity")),
   particleSizeUm: quantity({ unit: "um", kind: "significant", digits: 2, word: "particleSize" }),
   /** Only where the record has one. */
   pricePerKg: PRICE,

@@ -15,6 +15,7 @@ import { drierMetals } from "../../records/drier-metals.ts";
 import type { Checked, Colour, Records } from "../../records/records.ts";
 import type { AmountRecord } from "../../records/schema/amount.ts";
 import type { PigmentRecord } from "../../records/schema/pigment.ts";
+import { knownFacts } from "./known-facts.ts";
 import { orHandbook } from "./handbook-figure.ts";
 import {
   colourRecord,
@@ -91,6 +92,7 @@ export function pigmentPart(
       colourIndexName,
       "g/ml",
     ),
+    ...knownFacts(pigment, known, inputs),
     particleSizeUm: recorded(pigment.particle?.sizeUm, "um", "particle.sizeUm"),
     ...priced(pigment.pricePerKg, inputs, records),
   };

@@ -9,6 +9,7 @@ import { OPTICS_PAGES } from "./optics-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
+import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
 
@@ -208,6 +209,7 @@ export const PAGES = {
     none: "Not known yet: we have neither a rub-out figure nor the oil of a batch.",
   },
   handling: HANDLING,
+  pigmentIndex: PIGMENT_INDEX,
   pigment: {
     share: (share: string) => `${share} of the dry pigment`,
     whole: "single pigment",
@@ -359,7 +361,6 @@ export const PAGES = {
   },
   pigments: {
     heading: "Pigments",
-    lead: "What the colours are made from, and the figures that everything else starts from.",
     columns: {
       pigment: "Pigment",
       index: "Colour Index",

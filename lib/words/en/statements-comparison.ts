@@ -25,29 +25,31 @@ export const COMPARISON_RULINGS = {
       `${named(v, "one")} is ${ways(v)} than ${named(v, "other")} (\u0394E*ab ${decimals(numberOf(v, "distance"), 1)})`,
     ),
   "compared-tints": (v) =>
-    `At L* ${decimals(numberOf(v, "L"), 0)} ${named(v, "one")} is ${ways(v)} than ${named(v, "other")}.`,
+    sentence(
+      `${named(v, "one")} is ${ways(v)} than ${named(v, "other")} (${decimals(numberOf(v, "distance"), 1)} apart)`,
+    ),
   "compared-ratio": (v) =>
     sentence(
       `${named(v, "more")} ${TIMES[wordOf(v, "of", TIMES)]?.(`${atLeast(v)}${significant(numberOf(v, "ratio"), 2)}`, named(v, "less")) ?? ""}`,
     ),
   "compared-days": (v) =>
     sentence(
-      `${named(v, "later")} takes ${atLeast(v)}${dayCount(numberOf(v, "days"))} longer than ${named(v, "earlier")}`,
+      `${named(v, "earlier")} is dry ${atLeast(v)}${dayCount(Math.round(numberOf(v, "days")))} before ${named(v, "later")}`,
     ),
   "compared-within": (v) =>
-    `Too close to call: ${decimals(numberOf(v, "apart"), 1)} apart, and our readings can tell ${decimals(numberOf(v, "borne"), 1)}.`,
+    `Too close to call (${decimals(numberOf(v, "apart"), 1)} apart; our readings can tell ${decimals(numberOf(v, "borne"), 1)}).`,
   "compared-within-share": (v) =>
-    `Too close to call: ${percent(numberOf(v, "share"), 1)} apart, and such figures can tell ${percent(numberOf(v, "borne"), 1)}.`,
+    `Too close to call (${percent(numberOf(v, "share"), 1)} apart; such figures can tell ${percent(numberOf(v, "borne"), 1)}).`,
   "compared-too-close": () => "Too close to call: the ranges overlap or touch.",
-  "compared-no-lightness": () => "They were not let down to the same lightness.",
+  "compared-no-lightness": () => "Not tried at the same lightness.",
   "compared-one-expected": () => "The same word, but for one it is only an expectation.",
   "compared-otherwise-known": (v) =>
-    `Of ${listed(textsOf(v, "names").map(within))} it was found another way, so it is not compared.`,
-  "compared-not-stated": (v) => `Not stated for ${listed(textsOf(v, "names").map(within))}.`,
+    `Found another way for ${listed(textsOf(v, "names").map(within))}, so not compared.`,
+  "compared-not-stated": (v) => `Not known of ${listed(textsOf(v, "names").map(within))}.`,
 } as const satisfies Record<string, StatementWording>;
 
-/** Less than this of a component is not worth a word where another is more. */
-const WORTH_SAYING = 0.5;
+/** Less than this share of the distance is no direction worth a word. */
+const WORTH_SAYING = 0.4;
 
 function named(values: Values, name: string): string {
   return within(textOf(values, name));
@@ -57,12 +59,12 @@ function atLeast(values: Values): string {
   return hasValue(values, "atLeast") ? "at least " : "";
 }
 
+/** "darker and bluer": the ways that make up the distance. */
 function ways(values: Values): string {
+  const distance = numberOf(values, "distance");
   const way = (name: string, more: string, less: string): string[] => {
     const by = numberOf(values, name);
-    return Math.abs(by) < WORTH_SAYING
-      ? []
-      : [`${decimals(Math.abs(by), 1)} ${by > 0 ? more : less}`];
+    return Math.abs(by) < WORTH_SAYING * distance ? [] : [by > 0 ? more : less];
   };
   return listed([
     ...way("lighter", "lighter", "darker"),

@@ -1,4 +1,8 @@
-import type { StatementWording } from "../words.ts";
+import type { ExpectedContradiction } from "../../permanence/expected-contradiction.ts";
+import type { ExposureStatement, StatedContradiction } from "../../permanence/exposure.ts";
+import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
+import type { PermanenceStatement } from "../../permanence/statements.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
 import {
   bracketed,
   decimals,
@@ -7,10 +11,11 @@ import {
   sentence,
   within,
 } from "./statements-phrases.ts";
-import { hasValue, numberOf, textOf, textsOf, wordOf, type Values } from "./statement-params.ts";
 
 /** What the pigment does, of one and of several. */
-const EFFECTS = {
+const EFFECTS: Readonly<
+  Record<SensitivityStatement["values"]["effect"], readonly [one: string, several: string]>
+> = {
   bleaches: ["bleaches", "bleach"],
   darkens: ["darkens", "darken"],
   browns: ["turns brown", "turn brown"],
@@ -23,125 +28,127 @@ const EFFECTS = {
     "lose their bone ash, and keep their carbon,",
   ],
   fades: ["fades", "fade"],
-} as const;
-const IN_OIL = {
+};
+const IN_OIL: Readonly<Record<SensitivityStatement["values"]["inOil"], string>> = {
   shielded: "oil shields",
   "partly shielded": "oil shields in part",
   "not shielded": "oil does not shield",
-} as const;
+};
 
 /** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */
-export const PERMANENCE_RULINGS = {
+export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "exposed-under-standard": (v) =>
-    `Category ${textOf(v, "category")}: the ${textOf(v, "form")} changed by ${change(v)}${limit(v)}, exposed by ${sources(v)}.`,
+    `Category ${v.category}: the ${v.form} changed by ${change(v.meanDeltaEab)}${limit(v.deltaEabMax)}, exposed by ${sources(v)}.`,
   "exposed-not-under-standard": (v) =>
-    `The ${textOf(v, "form")} changed by ${change(v)}, as in category ${textOf(v, "category")}${limit(v)}; the exposure (${sources(v)}) is not the whole of the standard's.`,
+    `The ${v.form} changed by ${change(v.meanDeltaEab)}, as in category ${v.category}${limit(v.deltaEabMax)}; the exposure (${sources(v)}) is not the whole of the standard's.`,
+  "exposure-as-stated": (v) =>
+    `As stated by others, the ${v.form} changed by ${change(v.meanDeltaEab)}, as in category ${v.category}${limit(v.deltaEabMax)} (${sources(v)}); not exposed here.`,
   "exposure-better-than-stated": (v) =>
-    `Exposed here, the ${textOf(v, "form")} held better (as in category ${textOf(v, "exposed")}, ${change(v)}) than the category ${textOf(v, "stated")} that is stated; the exposure counts.`,
+    contradicted(v, "better", `the category ${v.stated} that is stated`),
   "exposure-worse-than-stated": (v) =>
-    `Exposed here, the ${textOf(v, "form")} held less well (as in category ${textOf(v, "exposed")}, ${change(v)}) than the category ${textOf(v, "stated")} that is stated; the exposure counts.`,
+    contradicted(v, "less well", `the category ${v.stated} that is stated`),
   "exposure-better-than-expected": (v) =>
-    `Exposed here, the ${textOf(v, "form")} held better (as in category ${textOf(v, "exposed")}, ${change(v)}) than its pigments lead one to expect (${textOf(v, "expectation")}); the exposure counts.`,
+    contradicted(v, "better", `its pigments lead one to expect (${v.expectation})`),
   "exposure-worse-than-expected": (v) =>
-    `Exposed here, the ${textOf(v, "form")} held less well (as in category ${textOf(v, "exposed")}, ${change(v)}) than its pigments lead one to expect (${textOf(v, "expectation")}); the exposure counts.`,
-  "category-stated": (v) =>
-    `Category ${textOf(v, "category")} is stated for the colour${form(v)}; not tested here.`,
-  "pigment-category-stated": (v) =>
-    `Category ${textOf(v, "category")} is the supplier's word for ${within(textOf(v, "pigment"))}${form(v)}; not tested here.`,
-  "expected-by-colour-index-name": (v) =>
+    contradicted(v, "less well", `its pigments lead one to expect (${v.expectation})`),
+  "category-stated": ({ category, form }) =>
+    `Category ${category} is stated for the colour${bracketed(form)}; not tested here.`,
+  "pigment-category-stated": ({ category, form, pigment }) =>
+    `Category ${category} is the supplier's word for ${within(pigment)}${bracketed(form)}; not tested here.`,
+  "expected-by-colour-index-name": ({ pigment, colourIndexName, expectation, kinds }) =>
     sentence(
-      `${within(textOf(v, "pigment"))}${bracketed(textOf(v, "colourIndexName"), kindsBeside(v))}: expected ${textOf(v, "expectation")}; not tested here`,
+      `${within(pigment)}${bracketed(colourIndexName, kindsBeside(kinds, pigment))}: expected ${expectation}; not tested here`,
     ),
-  "pigment-exposed-in-its-own-paint": (v) =>
+  "pigment-exposed-in-its-own-paint": ({ pigment, form, deltaEab, category }) =>
     sentence(
-      `${within(textOf(v, "pigment"))} in a paint of its own was exposed here: its ${textOf(v, "form")} changed by \u0394E*ab ${decimals(numberOf(v, "deltaEab"), 1)}, as in category ${textOf(v, "category")}`,
+      `${within(pigment)} in a paint of its own was exposed here: its ${form} changed by ${change(deltaEab)}, as in category ${category}`,
     ),
-  "weaker-in-tints": (v) =>
-    `In tints and thin glazes ${within(textOf(v, "pigment"))} stands less well: expected ${textOf(v, "expectation")}; not tested here.`,
-  "mixture-with-unknown-pigment": (v) =>
-    `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known, and a mixture is as good as its weakest: so its lightfastness is not stated.`,
-  "pigments-alike": (v) =>
-    `Its pigments are alike in light: ${namesWithin(textsOf(v, "pigments"))}.`,
-  "weakest-pigment-decides": (v) =>
-    `The least lightfast pigment decides: ${namesWithin(textsOf(v, "pigments"))}.`,
-  "lightfastness-of-pigment-unknown": (v) =>
-    `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known here.`,
-  "least-lightfast-by-exposure": (v) =>
+  "pigment-exposed-as-stated": ({ pigment, form, deltaEab, category }) =>
+    sentence(
+      `${within(pigment)} in a paint of its own changed in light by ${change(deltaEab)} in the ${form}, as in category ${category}, as stated by others`,
+    ),
+  "weaker-in-tints": ({ pigment, expectation }) =>
+    `In tints and thin glazes ${within(pigment)} stands less well: expected ${expectation}; not tested here.`,
+  "mixture-with-unknown-pigment": ({ pigments }) =>
+    `How ${namesWithin(pigments)} ${stand(pigments)} in light is not known, and a mixture is as good as its weakest: so its lightfastness is not stated.`,
+  "pigments-alike": ({ pigments }) => `Its pigments are alike in light: ${namesWithin(pigments)}.`,
+  "weakest-pigment-decides": ({ pigments }) =>
+    `The least lightfast pigment decides: ${namesWithin(pigments)}.`,
+  "lightfastness-of-pigment-unknown": ({ pigments }) =>
+    `How ${namesWithin(pigments)} ${stand(pigments)} in light is not known here.`,
+  "least-lightfast-by-exposure": ({ pigments, deltaEab }) =>
     leastLightfast(
-      v,
-      hasValue(v, "deltaEab")
-        ? `\u0394E*ab ${decimals(numberOf(v, "deltaEab"), 1)} where its own paint was exposed`
-        : undefined,
+      pigments,
+      deltaEab === undefined ? undefined : `${change(deltaEab)} where its own paint was exposed`,
     ),
-  "least-lightfast-as-stated": (v) =>
-    leastLightfast(
-      v,
-      hasValue(v, "category") ? `category ${textOf(v, "category")}, as stated` : undefined,
-    ),
-  "least-lightfast-expected": (v) => leastLightfast(v, "expected, not tested"),
-  "components-alike-in-light": (v) =>
-    `${sentence(`${namesWithin(textsOf(v, "pigments"))} are alike in light, as far as is known`).replace(/\.$/, "")}: none of them is the likelier to go first.`,
-  "components-in-light-not-known": (v) =>
-    `How ${namesWithin(textsOf(v, "pigments"))} ${textsOf(v, "pigments").length > 1 ? "stand" : "stands"} in light is not known, so neither is which component goes first.`,
-  "blue-wool-is-another-scale": (v) =>
-    `Blue wool ${numberOf(v, "reference")} is on a scale of its own; custom sets it beside category ${textOf(v, "category")}, no standard does.`,
-  "change-beside-grey-scale": (v) =>
-    `A change of \u0394E*ab ${decimals(numberOf(v, "deltaEab"), 1)} is nearest grade ${textOf(v, "grade")} of the grey scale, where 5 is no change.`,
+  "least-lightfast-as-stated": ({ pigments, category }) =>
+    leastLightfast(pigments, `category ${category}, as stated`),
+  "least-lightfast-expected": ({ pigments }) => leastLightfast(pigments, "expected, not tested"),
+  "components-alike-in-light": ({ pigments }) =>
+    `${sentence(`${namesWithin(pigments)} are alike in light, as far as is known`).replace(/\.$/, "")}: none of them is the likelier to go first.`,
+  "components-in-light-not-known": ({ pigments }) =>
+    `How ${namesWithin(pigments)} ${stand(pigments)} in light is not known, so neither is which component goes first.`,
+  "blue-wool-is-another-scale": ({ reference, category }) =>
+    `Blue wool ${reference} is on a scale of its own; custom sets it beside category ${category}, no standard does.`,
+  "change-beside-grey-scale": ({ deltaEab, grade }) =>
+    `A change of ${change(deltaEab)} is nearest grade ${grade} of the grey scale, where 5 is no change.`,
 
   "label-not-tested": () => "Lightfastness not tested here.",
-  "label-category-as-stated": (v) =>
-    `Lightfastness ${textOf(v, "category")} as stated by others; not tested here.`,
-  "label-category-under-standard": (v) =>
-    `Lightfastness ${textOf(v, "category")} by ASTM D4303${bracketed(listed(textsOf(v, "forms")))}.`,
-  "label-own-exposure": (v) =>
-    `Lightfastness: changed as in category ${textOf(v, "category")} in our own exposure${bracketed(listed(textsOf(v, "forms")))}, not the standard's.`,
-  "listed-as-suitable": (v) =>
-    `Category ${textOf(v, "category")} is one of the two that the specification for artists' oil paints lists.`,
-  "below-suitable": (v) =>
-    `Category ${textOf(v, "category")} lies below the two that the specification for artists' oil paints lists.`,
+  "label-category-as-stated": ({ category }) =>
+    `Lightfastness ${category} as stated by others; not tested here.`,
+  "label-category-under-standard": ({ category, forms }) =>
+    `Lightfastness ${category} by ASTM D4303${bracketed(listed(forms))}.`,
+  "label-own-exposure": ({ category, forms }) =>
+    `Lightfastness: changed as in category ${category} in our own exposure${bracketed(listed(forms))}, not the standard's.`,
+  "listed-as-suitable": ({ category }) =>
+    `Category ${category} is one of the two that the specification for artists' oil paints lists.`,
+  "below-suitable": ({ category }) =>
+    `Category ${category} lies below the two that the specification for artists' oil paints lists.`,
 
   "harmed-by-alkali": (v) => harm(v, "in alkali"),
   "harmed-by-acid": (v) => harm(v, "in acid"),
   "harmed-by-sulphur": (v) => harm(v, "in sulphurous air"),
   "harmed-by-heat": (v) => harm(v, "when heated"),
   "harmed-by-damp": (v) => harm(v, "in strong light with damp"),
-  "harmed-by-light": (v) => harm(v, "in strong light, slowly or suddenly"),
-  "said-to-be-harmed": (v) =>
+  "harmed-by-light": (v) => harm(v, "in strong light"),
+  "said-to-be-harmed": ({ pigments, effect }) =>
     sentence(
-      `old books say that ${namesWithin(textsOf(v, "pigments"))} ${EFFECTS[wordOf(v, "effect", EFFECTS)][textsOf(v, "pigments").length < 2 ? 0 : 1]} beside colours that hold sulphides; whether that happens in oil is disputed`,
+      `old books say that ${namesWithin(pigments)} ${EFFECTS[effect][pigments.length < 2 ? 0 : 1]} beside colours that hold sulphides; whether that happens in oil is disputed`,
     ),
-} as const satisfies Record<string, StatementWording>;
+};
 
-function change(values: Values): string {
-  return `\u0394E*ab ${decimals(numberOf(values, "meanDeltaEab"), 1)}`;
+function change(deltaEab: number): string {
+  return `\u0394E*ab ${decimals(deltaEab, 1)}`;
 }
 
 /** The last category has no upper limit to name. */
-function limit(values: Values): string {
-  return hasValue(values, "deltaEabMax")
-    ? bracketed(`up to ${decimals(numberOf(values, "deltaEabMax"), 0)}`)
-    : "";
+function limit(deltaEabMax: number | undefined): string {
+  return deltaEabMax === undefined ? "" : bracketed(`up to ${decimals(deltaEabMax, 0)}`);
 }
 
-function sources(values: Values): string {
-  return [...textsOf(values, "standards"), listed(textsOf(values, "exposures"))].join(", ");
+function sources({ standards, exposures }: ExposureStatement["values"]): string {
+  return [...standards, listed(exposures)].join(", ");
+}
+
+function contradicted(
+  { form, exposed, meanDeltaEab }: StatedContradiction["values"] | ExpectedContradiction["values"],
+  held: string,
+  than: string,
+): string {
+  return `Exposed here, the ${form} held ${held} (as in category ${exposed}, ${change(meanDeltaEab)}) than ${than}; the exposure counts.`;
+}
+
+function stand(pigments: readonly string[]): string {
+  return pigments.length > 1 ? "stand" : "stands";
 }
 
 /** What the pigment stands among in the list, unless that is its own name. */
-function kindsBeside(values: Values): string | undefined {
-  const kinds = textOf(values, "kinds");
-  return kinds.toLowerCase() === textOf(values, "pigment").toLowerCase()
-    ? undefined
-    : `among ${kinds}`;
-}
-
-function form(values: Values): string {
-  return hasValue(values, "form") ? bracketed(textOf(values, "form")) : "";
+function kindsBeside(kinds: string, pigment: string): string | undefined {
+  return kinds.toLowerCase() === pigment.toLowerCase() ? undefined : `among ${kinds}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */
-function leastLightfast(values: Values, ground: string | undefined): string {
-  const pigments = textsOf(values, "pigments");
+function leastLightfast(pigments: readonly string[], ground: string | undefined): string {
   const [verb, watched] =
     pigments.length > 1 ? ["are", "the ones to watch"] : ["is", "the one to watch"];
   return sentence(
@@ -149,11 +156,10 @@ function leastLightfast(values: Values, ground: string | undefined): string {
   );
 }
 
-function harm(values: Values, where: string): string {
-  const pigments = textsOf(values, "pigments");
-  const [one, several] = EFFECTS[wordOf(values, "effect", EFFECTS)];
+function harm({ pigments, effect, inOil }: SensitivityStatement["values"], where: string): string {
+  const [one, several] = EFFECTS[effect];
   const isOne = pigments.length < 2;
-  const shield = IN_OIL[wordOf(values, "inOil", IN_OIL)].replace(
+  const shield = IN_OIL[inOil].replace(
     /^(oil (?:shields|does not shield))/,
     `$1 ${isOne ? "it" : "them"}`,
   );

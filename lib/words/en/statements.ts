@@ -21,7 +21,7 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
   ...MIXTURE_RULINGS,
   ...byRule<FormulationStatement>(FORMULATION_RULINGS),
   ...byRule<DryingStatement>(DRYING_RULINGS),
-  ...PERMANENCE_RULINGS,
+  ...byRule(PERMANENCE_RULINGS),
   ...byRule<HazardStatement>(HAZARD_RULINGS),
   ...COMPARISON_RULINGS,
 };

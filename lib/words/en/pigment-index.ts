@@ -1,0 +1,65 @@
+import type { DryingEffect } from "../../drying/chemistry-drying.ts";
+import type { ExpectedLightfastnessRow } from "../../permanence/expected-lightfastness.ts";
+import type { PigmentNature } from "../../hazard/studio/pigment-nature.ts";
+
+const EFFECTS: Readonly<Record<DryingEffect, string>> = {
+  drier: "speeds drying",
+  neutral: "takes no part in drying",
+  retarder: "slows drying",
+};
+const DUST: Readonly<Record<PigmentNature, string>> = {
+  "fine carbon": "fine carbon, which can burn",
+  organic: "organic, which can burn",
+  mineral: "mineral, which does not burn",
+};
+
+/** The page of pigments: the workshop's own, then what the engine knows of every Colour Index name. */
+export const PIGMENT_INDEX = {
+  lead: "What the colours are made from, and what is known here of every Colour Index name that artists' oil colours use.",
+  known:
+    "Open a name for its chemistry, density, oil absorption, drying, light, opacity and what harms it. Most of it is recalled from handbooks and so a wide range or a class, to plan by and not to promise by; the workshop's own figures are on the page of each pigment.",
+  knownHeading: (count: number) => `Known by Colour Index name (${count})`,
+  summary: (name: string, called: string | undefined, isOwn: boolean) =>
+    [name, called, isOwn ? "one of ours" : undefined]
+      .filter((part) => part !== undefined)
+      .join(" \u00b7 "),
+  nothing: "No more than its name is known here.",
+  notStated: (names: readonly string[]) => `Not stated: ${names.join(", ")}.`,
+  facts: {
+    chemistry: "Chemistry",
+    metals: "Metals",
+    mineral: "As a mineral",
+    year: "Introduced",
+    density: "Density",
+    oilAbsorption: "Oil absorption",
+    drying: "Drying",
+    lightfastness: "Lightfastness",
+    opacity: "Opacity",
+    sensitivities: "Harmed by",
+    dust: "Dust",
+  },
+  /** What is not stated, within a sentence. */
+  missing: {
+    chemistry: "chemistry",
+    year: "year of introduction",
+    density: "density",
+    oilAbsorption: "oil absorption",
+    drying: "drying",
+    lightfastness: "lightfastness",
+    opacity: "opacity",
+    dust: "dust",
+  },
+  drying: (chemistry: string, effect: DryingEffect, days: string) =>
+    `counts as ${chemistry} and ${EFFECTS[effect]}: ${days} to touch dry alone in linseed oil`,
+  light: ({ masstone, tint }: Pick<ExpectedLightfastnessRow, "masstone" | "tint">) =>
+    masstone === tint
+      ? `expected ${masstone}, in masstone and in tints`
+      : `expected ${masstone} in masstone, ${tint} in tints`,
+  dust: (nature: PigmentNature) => DUST[nature],
+  sourced: (text: string, sources: string) =>
+    `${text.charAt(0).toUpperCase()}${text.slice(1)} (${sources}).`,
+  /** A row of a text that was recalled, and of nothing but memory. */
+  recalled: (source: string) => `${source}, from memory`,
+  memory: "from memory",
+  workedOut: (source: string) => `worked out from ${source}`,
+} as const;

@@ -1,0 +1,14 @@
+/**
+ * A text with a typesetter's apostrophes, and no line break between a coordinate and its figure
+ * ("b* \u22127.3"), whoever wrote it: records are typed on a keyboard. HTML's entity of an apostrophe counts as one.
+ */
+export function typesetText(text: string): string {
+  return TYPED.test(text)
+    ? text
+        .replace(/(?<=\p{L})(?:&#39;|')(?=\p{L})/gu, "\u2019")
+        .replace(/(?<=s)(?:&#39;|')(?=\s)/g, "\u2019")
+        .replace(/(?<=\b[LabC]\*(?:ab)?) (?=[\u2212\d]|$)/g, "\u00a0")
+    : text;
+}
+
+const TYPED = /['*]|&#39;/;
