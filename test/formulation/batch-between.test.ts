@@ -38,7 +38,7 @@ describe("200 g of pigment with an estimated oil index of 40 to 60, worked by ha
 });
 
 test("where a density is not known nothing is said by volume, and all is weighed as before", () => {
-  const { pigmentDensityGPerCm3: _, ...undense } = RECIPE;
+  const undense: SpannedRecipe = { ...RECIPE, oil: { pricePerKg: 10 } };
   const { paintMl, lossMl, yieldMl, tubes, ...weighed } = batchBetween(
     RECIPE,
     { pigmentG: 200 },

@@ -100,8 +100,7 @@ describe("any size", () => {
 });
 
 describe("without a density", () => {
-  const { densityGPerCm3: _, ...oil } = recipe.oil;
-  const undense: BatchRecipe = { ...recipe, oil };
+  const undense: BatchRecipe = { ...recipe, oil: { name: "linseed", pricePerKg: 10 } };
   test("all is weighed by pigment or by paint, and nothing is said by volume", () => {
     const whole = batch(recipe, { pigmentG: 200 });
     const { volumes, ...weighed } = whole;
