@@ -5,8 +5,9 @@ const SCRATCH = "test/support/scratch-folder.ts";
 
 const SHARED = {
   env: { TZ: "UTC", LC_ALL: "C" },
-  testTimeout: 60_000,
-  hookTimeout: 120_000,
+  // Against a hang alone: a busy machine may take minutes over what takes seconds on a quiet one.
+  testTimeout: 600_000,
+  hookTimeout: 600_000,
 };
 
 /** Only a run with a test of the whole site builds the demonstration and starts a browser, both once. */

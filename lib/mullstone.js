@@ -1,7 +1,6 @@
 #!/usr/bin/env node
-// Node runs this file as it is; from here on tsx lets it run the TypeScript of lib/ without a build step.
-import { register } from "tsx/esm/api";
+// Node runs this file as it is; the program itself is TypeScript.
+import { program } from "./commands/program.js";
 
-register();
-const { runCommand } = await import("./commands/command-line.ts");
+const { runCommand } = await program();
 process.exitCode = await runCommand(process.argv.slice(2));

@@ -45,6 +45,7 @@ export type Block =
   | ReckonerBlock
   | WallBlock
   | EntriesBlock
+  | BoardBlock
   | GroupBlock;
 
 /** A stretch of a page with a heading of its own: the unit that contents, links and print go by. */
@@ -127,6 +128,8 @@ export interface LadderBlock {
 export interface PlotsBlock {
   readonly kind: "plots";
   readonly plots: readonly PictureView[];
+  /** Small multiples: side by side as soon as two find room. */
+  readonly isSmall?: boolean;
 }
 
 /** Headed sentences. */
@@ -214,7 +217,24 @@ export interface ReckonerBlock {
 /** Colours as linked tiles: masstone over tint, the name below. */
 export interface WallBlock {
   readonly kind: "wall";
+  /** "tints" where a tile has a swatch for each lightness below the masstone. */
+  readonly form?: "tints";
   readonly tiles: readonly TileView[];
+}
+
+/** Colours one below the other, each across the same swatches, abutting both ways. */
+export interface BoardBlock {
+  readonly kind: "board";
+  readonly caption: string;
+  /** Of the column of names, of each column of swatches, and of the findings. */
+  readonly heads: readonly string[];
+  readonly rows: readonly {
+    readonly name: string;
+    readonly href: string;
+    /** `text` says a swatch in figures. */
+    readonly cells: readonly (SwatchCell & { readonly text?: string })[];
+    readonly said: string;
+  }[];
 }
 
 /** Ways on, each with the colours that it is about as a strip of abutting swatches. */

@@ -19,7 +19,6 @@ import type {
   PigmentPageView,
   SourcesView,
 } from "../present/views.ts";
-import type { WhitesPageView } from "../present/whites-page-views.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
 import type { SectionBlock, SwatchCell, SwatchesBlock } from "./block.ts";
 
@@ -65,6 +64,15 @@ export interface BenchView extends PageView {
   };
   readonly downloads: readonly DownloadView[];
   readonly revision: string;
+}
+
+/** All blacks and greys of the range, white by white. */
+export interface WhitesPageView extends PageView {
+  readonly kind: "in-the-whites";
+  readonly lead: readonly string[];
+  /** The catalogue's orders and this page, which is marked. */
+  readonly orders: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
 }
 
 /** Dry pigments by family: the workshop's own, and what is known of each Colour Index name. */

@@ -19,7 +19,10 @@ export interface LostPath {
 export interface FigureIndex {
   readonly sheets: readonly Sheet[];
   readonly sheet: (slug: string) => Sheet | undefined;
+  /** The figure at a path, or why there is none: that looks for the nearest path, which takes its time. */
   readonly figure: (path: string) => RangeFigure | LostPath;
+  /** The same, without a reason. */
+  readonly figureIfAny: (path: string) => RangeFigure | undefined;
   /** Paths of one colour's figures, without the colour. */
   readonly paths: (slug: string) => readonly string[];
 }
@@ -31,16 +34,23 @@ export function figureIndex(sheets: readonly Sheet[]): FigureIndex {
       { sheet, byPath: new Map(figureEntries(sheet).map((leaf) => [leaf.path, leaf])) },
     ]),
   );
+  const figureIfAny = (path: string): RangeFigure | undefined => {
+    const { colour, figure } = pathParts(path);
+    const entry = bySlug.get(colour);
+    const leaf = entry?.byPath.get(figure);
+    return entry && leaf && { sheet: entry.sheet, leaf };
+  };
   return {
     sheets,
+    figureIfAny,
     sheet: (slug) => bySlug.get(slug)?.sheet,
     paths: (slug) => [...(bySlug.get(slug)?.byPath.keys() ?? [])],
     figure: (path) => {
+      const found = figureIfAny(path);
+      if (found !== undefined) return found;
       const { colour, figure } = pathParts(path);
       const entry = bySlug.get(colour);
       if (entry === undefined) return lost("colour", nearestWord(colour, bySlug.keys()));
-      const leaf = entry.byPath.get(figure);
-      if (leaf !== undefined) return { sheet: entry.sheet, leaf };
       const near = nearestWord(figure, entry.byPath.keys());
       return lost(
         isPattern(figure) ? "member" : "figure",

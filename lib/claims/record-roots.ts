@@ -23,8 +23,8 @@ export function recordRoots(index: FigureIndex, records: Records): RootsOf {
     const { colour: slug, figure: place } = pathParts(path);
     const sheet = index.sheet(slug);
     if (sheet === undefined || !records.colours.has(slug)) return [];
-    const at = index.figure(path);
-    const found = "leaf" in at ? rootsOfFigure(at.leaf.figure) : rootsOfFact(sheet, place);
+    const figure = index.figureIfAny(path)?.leaf.figure;
+    const found = figure === undefined ? rootsOfFact(sheet, place) : rootsOfFigure(figure);
     return found.size === 0 ? [{ kind: "colour", slug }] : [...found.values()];
   };
 

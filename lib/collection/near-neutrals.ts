@@ -1,32 +1,37 @@
 import type { Sheet, TintSection } from "../sheet/sheet.ts";
 
-/** A near-neutral of the range in one white. */
+/** A black or grey of the range in one white. */
 export interface NearNeutral {
   readonly sheet: Sheet;
   readonly tint: TintSection;
 }
 
-/** The white and what of the range stays grey in it. */
+/** The white and every black and grey that was let down in it. */
 export interface NeutralsInWhite {
   readonly white: TintSection["white"];
   readonly neutrals: readonly NearNeutral[];
 }
 
-/** Rules by which the sentence on a tint speaks of a grey: by its own a*, b*, and not by family or name. */
+/** Rules by which the sentence on a tint speaks of a grey: by its own a*, b*. */
 const GREY_RULES = new Set(["stays-near-neutral", "leans", "turns-clearly", "turns-strongly"]);
 
-/** Whether a colour is spoken of as a grey in some white. */
-export function isNearNeutral({ tints }: Sheet): boolean {
-  return tints.some(({ sentence }) => GREY_RULES.has(sentence.rule));
+/** A black or grey by its family, whatever its tints do; one of no family by what its tints are called. */
+export function isNearNeutral({ family, tints }: Sheet): boolean {
+  return family === undefined
+    ? tints.some(({ sentence }) => GREY_RULES.has(sentence.rule))
+    : tints.length > 0 && (family === "black" || family === "grey");
 }
 
-/** The near-neutrals of a range in each white that one of them was let down in, the white of most of them first. */
+/** Whether a tint is a grey, and not a colour that its black has become. */
+export function isGreyTint({ sentence }: TintSection): boolean {
+  return GREY_RULES.has(sentence.rule);
+}
+
+/** The blacks and greys of a range in each white that one of them was let down in, the white of most of them first. */
 export function nearNeutrals(sheets: readonly Sheet[]): NeutralsInWhite[] {
-  const found = sheets.flatMap((sheet) =>
-    sheet.tints
-      .filter(({ sentence }) => GREY_RULES.has(sentence.rule))
-      .map((tint): NearNeutral => ({ sheet, tint })),
-  );
+  const found = sheets
+    .filter(isNearNeutral)
+    .flatMap((sheet) => sheet.tints.map((tint): NearNeutral => ({ sheet, tint })));
   const whites = [...new Map(found.map(({ tint: { white } }) => [white.slug, white])).values()];
   return whites
     .map((white) => ({

@@ -1,12 +1,6 @@
 import { parseArgs } from "node:util";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import { build } from "./build.ts";
-import { cards } from "./cards.ts";
-import { check } from "./check.ts";
-import { newColour } from "./new-colour.ts";
 import { misplacedOption } from "./misplaced-option.ts";
-import { start } from "./start.ts";
-import { listUses } from "./list-uses.ts";
 
 const HELP = `mullstone: colour sheets from a workshop's records
 
@@ -101,17 +95,18 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     strict: values.strict,
     claims: values.claims === "warn" ? "warning" : "error",
   };
+  // Each command loads what it needs, and no more.
   switch (command) {
     case "build":
-      return build(options);
+      return (await import("./build.ts")).build(options);
     case "check":
       return values.uses === undefined
-        ? check(options, values.json)
-        : listUses(options, values.uses);
+        ? (await import("./check.ts")).check(options, values.json)
+        : (await import("./list-uses.ts")).listUses(options, values.uses);
     case "start":
-      return start(options);
+      return (await import("./start.ts")).start(options);
     case "cards":
-      return cards(
+      return (await import("./cards.ts")).cards(
         { ...options, outputFile: values.output ?? "cards.pdf" },
         {
           only: values.only,
@@ -122,7 +117,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         },
       );
     case "new":
-      return newColour(options, words);
+      return (await import("./new-colour.ts")).newColour(options, words);
     default: {
       const near = nearestWord(command, COMMANDS);
       return complaint(
@@ -130,6 +125,11 @@ export async function runCommand(args: readonly string[]): Promise<number> {
       );
     }
   }
+}
+
+/** What a thread of the program does: it writes sites, one after another. */
+export async function workInThread(): Promise<void> {
+  await import("../site/site-thread-work.ts");
 }
 
 function complaint(sentence: string): number {

@@ -62,7 +62,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
 export function plainSentence(sheet: Sheet, { words, sheets }: PageContext): string {
   const text = words.pages.sheetPage;
   const letDown = coloursLetDownIn(sheet.slug, sheets);
-  if (letDown.length > 0) return text.whiteSentence(letDown.length);
+  if (letDown.length > 0 || sheet.family === "white") return text.whiteSentence(letDown.length);
   return (
     words.tintsInWords(
       sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })),

@@ -6,7 +6,6 @@ import { inSentence } from "../words/en/pages.ts";
 import { asMarkup } from "../present/views.ts";
 import { answerEntry } from "./answer-entry.ts";
 import { WHITES_PATH } from "./catalogue-pages.ts";
-import { colourCard } from "./colour-card.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import { handlingSection } from "./handling-section.ts";
 import { ladderBlocks } from "./ladder-blocks.ts";
@@ -15,14 +14,14 @@ import { paintingBlocks } from "./painting-section.ts";
 import { permanenceSummary } from "./permanence-view.ts";
 import { rangeSection } from "./range-section.ts";
 import { safetyBlocks } from "./safety-blocks.ts";
+import { whiteBlocks } from "./white-section.ts";
 import { reasons, type SheetPage } from "./section-views.ts";
 
 /** What a painter reads below the first screen, in order. */
 export function sheetSections(page: SheetPage): SectionBlock[] {
   const { sections } = page.words.pages.sheetPage;
-  const isWhite = coloursLetDownIn(page.worded.sheet.slug, page.context.sheets).length > 0;
   return [
-    ...section("whites", isWhite ? sections.ofWhite : sections.whites, letDown(page)),
+    ...section("whites", isWhite(page) ? sections.ofWhite : sections.whites, letDown(page)),
     ...section("painting", sections.painting, [...paintingBlocks(page), ...notes(page)]),
     ...section("permanence", sections.permanence, lasting(page)),
     ...section("handling", sections.handling, safetyBlocks(handlingSection(page), page)),
@@ -39,21 +38,16 @@ export function sheetSections(page: SheetPage): SectionBlock[] {
   ];
 }
 
+/** A white by its family, or because others were let down in it. */
+function isWhite({ worded: { sheet }, context }: SheetPage): boolean {
+  return sheet.family === "white" || coloursLetDownIn(sheet.slug, context.sheets).length > 0;
+}
+
 function letDown(page: SheetPage): Block[] {
-  const { worded, words, context, place } = page;
+  const { worded, words, place } = page;
   const { sheet } = worded;
   const text = words.pages.sheetPage;
-  const others = coloursLetDownIn(sheet.slug, context.sheets);
-  if (others.length > 0)
-    return [
-      {
-        kind: "cards",
-        cards: others.flatMap(({ slug }) => {
-          const other = context.sheets.find((one) => one.sheet.slug === slug);
-          return other === undefined ? [] : [colourCard(other, context, place, sheet.slug)];
-        }),
-      },
-    ];
+  if (isWhite(page)) return whiteBlocks(page);
   const ladders = ladderBlocks(page);
   if (ladders.length === 0) return [statement(text.notTried)];
   const absent = sheet.optics.acrossWhites.filter(({ rule }) => rule === "not-let-down-in");

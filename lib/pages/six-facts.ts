@@ -154,7 +154,7 @@ function strength(worded: SheetTexts, context: PageContext): FactView {
         name: facts.whitens,
         href,
         word: text_.whitens(whitening.text),
-        detail: text_.whitensDetail(name),
+        detail: text_.whitensDetail(name, whitening.by),
         standing: standingView(whitening.figure, words),
       },
       context,
@@ -175,7 +175,7 @@ function strength(worded: SheetTexts, context: PageContext): FactView {
             ? detail.reference
             : parts === undefined
               ? undefined
-              : detail.parts(parts.text, parts.white),
+              : detail.parts(parts.text, parts.white, parts.by),
         standing: standingView(own, words),
       },
       context,
@@ -185,7 +185,7 @@ function strength(worded: SheetTexts, context: PageContext): FactView {
       name: facts.strength,
       href,
       word: parts === undefined ? undefined : text_.partsOfWhite(parts.text),
-      detail: parts === undefined ? undefined : text_.toMiddle(parts.white),
+      detail: parts === undefined ? undefined : text_.toMiddle(parts.white, parts.by),
       standing: parts === undefined ? standingView(own, words) : standingView(parts.figure, words),
     },
     context,
@@ -196,15 +196,14 @@ interface Parts {
   readonly text: string;
   readonly white: string;
   readonly figure: Figure;
+  readonly by: "volume" | "weight";
 }
 
-/** White that a colour takes to a middle tone, by mass of paint, in the first white that says. */
+/** White that a colour takes to a middle tone, in the first white that says. */
 function partsOfWhite(worded: SheetTexts, { words }: PageContext): Parts | undefined {
-  for (const { white, strengthParts } of worded.sheet.tints) {
-    if (strengthParts === undefined || !isKnown(strengthParts.byMass)) continue;
-    const { row, figure } = worded.leaf(`tints.${white.slug}.strengthParts.byMass`);
-    if (isKnown(figure))
-      return { text: valueText(row, figure, words), white: inSentence(white.name), figure };
+  for (const { white } of worded.sheet.tints) {
+    const parts = partsIn(white.slug, worded, words);
+    if (parts !== undefined) return { ...parts, white: inSentence(white.name) };
   }
   return undefined;
 }
@@ -214,12 +213,26 @@ export function whiteningParts(white: string, context: PageContext): Parts | und
   const reference = context.sheets.find(
     ({ sheet }) => sheet.slug === context.records.workshop.strengthReference,
   );
-  const path = `tints.${white}.strengthParts.byMass`;
-  if (reference?.has(path) !== true) return undefined;
-  const { row, figure } = reference.leaf(path);
-  return isKnown(figure)
-    ? { text: valueText(row, figure, context.words), white, figure }
-    : undefined;
+  const parts = reference === undefined ? undefined : partsIn(white, reference, context.words);
+  return parts === undefined ? undefined : { ...parts, white };
+}
+
+/** As paint is squeezed out, by volume; by weight where a density is not known. */
+function partsIn(
+  white: string,
+  worded: SheetTexts,
+  words: PageContext["words"],
+): Omit<Parts, "white"> | undefined {
+  for (const [key, by] of [
+    ["byVolume", "volume"],
+    ["byMass", "weight"],
+  ] as const) {
+    const path = `tints.${white}.strengthParts.${key}`;
+    if (!worded.has(path)) continue;
+    const { row, figure } = worded.leaf(path);
+    if (isKnown(figure)) return { text: valueText(row, figure, words), figure, by };
+  }
+  return undefined;
 }
 
 function oil(worded: SheetTexts, context: PageContext): FactView {

@@ -1,17 +1,26 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
+import type { Block, BoardBlock } from "../blocks/block.ts";
+import type { WhitesPageView } from "../blocks/page-kinds.ts";
+import { section, statement } from "../blocks/section-blocks.ts";
 import { decimalText, placesWithin } from "../words/number-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import type { WhiteGroupView, WhitesPageView } from "../present/whites-page-views.ts";
-import { within } from "../words/en/statements-phrases.ts";
+import { inSentence } from "../words/en/pages.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
-import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
 import {
+  fittedFrame,
+  tintTrail,
+  type Trail,
+  type TrailFrame,
+  type TrailPoint,
+} from "../plots/tint-trail.ts";
+import {
+  isGreyTint,
   nearNeutrals,
   type NearNeutral,
   type NeutralsInWhite,
 } from "../collection/near-neutrals.ts";
-import type { EqualLightness, TintStep } from "../sheet/sheet.ts";
+import type { EqualLightness, Sheet, TintStep } from "../sheet/sheet.ts";
 import { orderLinks } from "./catalogue-pages.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -19,10 +28,10 @@ import { pageHead } from "./site-frame.ts";
 
 /** Darker let-downs than this crowd at the masstones, and say nothing of a tint. */
 const DARKEST_SHOWN_L = 30;
-/** Where there is room for all names beside their trails. */
-const WIDE = 640;
+/** Wide enough for all names beside their trails where two drawings stand side by side. */
+const WIDE = 480;
 
-/** Every near-neutral of the range in each white: trails one over the other, and their figures at equal lightness. */
+/** Every black and grey of the range in each white: swatches to judge by eye, then their places and figures. */
 export function whitesPage(context: PageContext, place: PagePlace): WhitesPageView {
   const text = context.words.pages.optics.inTheWhites;
   const groups = nearNeutrals(context.sheets.map(({ sheet }) => sheet));
@@ -31,53 +40,120 @@ export function whitesPage(context: PageContext, place: PagePlace): WhitesPageVi
     ...pageHead(context, place, text.heading, text.lead),
     lead: groups.length === 0 ? [text.lead, text.none] : [text.lead],
     orders: orderLinks(context, place),
-    groups: groups.map((group) => whiteGroup(group, context, place)),
+    sections: [
+      ...section("swatches", text.sections.swatches, swatchBoard(groups, context, place)),
+      ...section("trails", text.sections.trails, trailPlots(groups, context)),
+      ...section(
+        "figures",
+        text.sections.figures,
+        groups.map((group) => figuresFold(group, context, place)),
+      ),
+    ],
   };
 }
 
-function whiteGroup(
-  group: NeutralsInWhite,
-  context: PageContext,
-  place: PagePlace,
-): WhiteGroupView {
-  const { white } = group;
-  const text = context.words.pages.optics.inTheWhites;
-  const neutrals = group.neutrals.toSorted(
-    (one, other) => bAt50(one) - bAt50(other) || (one.sheet.slug < other.sheet.slug ? -1 : 1),
-  );
-  const picture = trails(neutrals, within(white.name), white.slug, context);
-  return {
-    id: `in-${white.slug}`,
-    heading: text.group(within(white.name), white.colourIndexName),
-    ...(picture === undefined ? {} : { picture, key: text.key }),
-    table: table(neutrals, within(white.name), context, place),
-  };
-}
-
-function trails(
-  neutrals: readonly NearNeutral[],
-  white: string,
-  slug: string,
+function swatchBoard(
+  groups: readonly NeutralsInWhite[],
   { words }: PageContext,
-): PictureView | undefined {
+  { root }: PagePlace,
+): BoardBlock[] {
   const text = words.pages.optics.inTheWhites;
-  const drawn = neutrals.flatMap(({ sheet, tint }): Trail[] => {
-    const shown = tint.steps.filter(
-      ({ lab, suspect }) =>
-        suspect === undefined && (value(lab["D65/10"]?.L) ?? 0) >= DARKEST_SHOWN_L,
-    );
-    const points = shown.flatMap(placed);
-    const read = points.filter(({ standing }) => standing === "measured");
-    if (read.length === 0) return [];
-    return [
-      {
-        label: within(sheet.name),
-        points: read,
-        ...(points.length > read.length ? { predicted: points.map(({ a, b }) => ({ a, b })) } : {}),
-      },
-    ];
-  });
-  if (drawn.length === 0) return undefined;
+  const sheets = [
+    ...new Set(groups.flatMap(({ neutrals }) => byBlueness(neutrals).map(({ sheet }) => sheet))),
+  ];
+  if (sheets.length === 0) return [];
+  return [
+    {
+      kind: "board",
+      caption: text.board.caption,
+      heads: [
+        text.columns.colour,
+        text.board.alone,
+        ...groups.map(({ white }) => white.name),
+        text.board.said,
+      ],
+      rows: sheets.map((sheet) => ({
+        name: sheet.name,
+        href: `${root}colours/${sheet.slug}/`,
+        cells: [
+          cell(ownColour(sheet.notations.masstone), text.board.notRead),
+          ...groups.map(({ white }) => tintCell(sheet, white.slug, words)),
+        ],
+        said:
+          words.tintsInWords(
+            sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })),
+          ) ?? "",
+      })),
+    },
+  ];
+}
+
+function cell(colour: ReturnType<typeof ownColour>, missing: string) {
+  return colour === undefined ? { missing } : { colour };
+}
+
+function tintCell(sheet: Sheet, white: string, words: PageContext["words"]) {
+  const text = words.pages.optics.inTheWhites;
+  const tint = sheet.tints.find((one) => one.white.slug === white);
+  if (tint === undefined) return { missing: text.board.notTried };
+  const [a, b] = [value(tint.atL["50"]?.a), value(tint.atL["50"]?.b)];
+  return {
+    ...cell(ownColour(tint.atL["50"]), words.pages.sheetPage.notReached),
+    ...(a === undefined || b === undefined
+      ? {}
+      : { text: text.board.figures(decimalText(a, 1), decimalText(b, 1)) }),
+  };
+}
+
+/** A drawing a white, all in one frame, so that they can be compared: the greys set it, and what left the greys stands at its edge. */
+function trailPlots(groups: readonly NeutralsInWhite[], context: PageContext): Block[] {
+  const text = context.words.pages.optics.inTheWhites;
+  const drawn = groups.map((group) => ({ group, trails: group.neutrals.flatMap(trailsOf) }));
+  const greys = drawn.flatMap(({ group }) =>
+    group.neutrals.filter(({ tint }) => isGreyTint(tint)).flatMap(trailsOf),
+  );
+  if (greys.length === 0) return [];
+  const frame = fittedFrame(greys);
+  return [
+    statement(text.key),
+    {
+      kind: "plots",
+      isSmall: true,
+      plots: drawn
+        .filter(({ trails }) => trails.length > 0)
+        .map(({ group, trails }) => trailPlot(group, trails, frame, context)),
+    },
+  ];
+}
+
+function trailsOf({ sheet, tint }: NearNeutral): Trail[] {
+  const shown = tint.steps.filter(
+    ({ lab, suspect }) =>
+      suspect === undefined && (value(lab["D65/10"]?.L) ?? 0) >= DARKEST_SHOWN_L,
+  );
+  const points = shown.flatMap(placed);
+  const read = points.filter(({ standing }) => standing === "measured");
+  return read.length === 0
+    ? []
+    : [
+        {
+          label: inSentence(sheet.name),
+          points: read,
+          ...(points.length > read.length
+            ? { predicted: points.map(({ a, b }) => ({ a, b })) }
+            : {}),
+        },
+      ];
+}
+
+function trailPlot(
+  { white, neutrals }: NeutralsInWhite,
+  trails: readonly Trail[],
+  frame: TrailFrame,
+  { words }: PageContext,
+): PictureView {
+  const text = words.pages.optics.inTheWhites;
+  const name = inSentence(white.name);
   const at50 = neutrals.flatMap(({ sheet, tint: { atL } }) => {
     const [a, b] = [value(atL["50"]?.a), value(atL["50"]?.b)];
     return a === undefined || b === undefined
@@ -88,17 +164,17 @@ function trails(
     tintTrail({
       idPrefix,
       width,
-      title: text.picture(white),
-      description: at50.length === 0 ? text.picture(white) : text.description(at50),
-      trails: drawn,
+      title: text.picture(name),
+      description: at50.length === 0 ? text.picture(name) : text.description(at50),
+      trails,
       axes: { a: "a*", b: "b*" },
       ends: words.pages.whites.trailEnds,
-      isFitted: true,
+      frame,
     });
   return {
-    svg: asMarkup(svg(`neutrals-${slug}`, WIDE)),
-    narrow: asMarkup(svg(`neutrals-narrow-${slug}`)),
-    caption: text.picture(white),
+    svg: asMarkup(svg(`neutrals-${white.slug}`, WIDE)),
+    narrow: asMarkup(svg(`neutrals-narrow-${white.slug}`)),
+    caption: text.picture(name),
   };
 }
 
@@ -111,9 +187,25 @@ function placed({ lab, standing, ...screen }: TintStep): TrailPoint[] {
     : [{ a, b, colour, standing }];
 }
 
+function figuresFold(group: NeutralsInWhite, context: PageContext, place: PagePlace): Block {
+  const { white } = group;
+  const text = context.words.pages.optics.inTheWhites;
+  return {
+    kind: "group",
+    id: `in-${white.slug}`,
+    flow: "stack",
+    blocks: [
+      {
+        kind: "fold",
+        summary: text.group(white.name, white.colourIndexName),
+        blocks: [{ kind: "table", table: table(group, context, place) }],
+      },
+    ],
+  };
+}
+
 function table(
-  neutrals: readonly NearNeutral[],
-  white: string,
+  { white, neutrals }: NeutralsInWhite,
   { words }: PageContext,
   { root }: PagePlace,
 ): TableView {
@@ -128,7 +220,7 @@ function table(
     };
   };
   return {
-    caption: caption(white),
+    caption: caption(inSentence(white.name)),
     compact: true,
     note,
     columns: [
@@ -138,7 +230,7 @@ function table(
       { head: columns.b70, numeric: true },
       { head: columns.b30, numeric: true },
     ],
-    rows: neutrals.map((neutral): CellView[] => {
+    rows: byBlueness(neutrals).map((neutral): CellView[] => {
       const colour = ownColour(neutral.tint.atL["50"]);
       return [
         {
@@ -155,9 +247,12 @@ function table(
   };
 }
 
-/** Those whose ladder does not reach L* 50 stand last. */
-function bAt50({ tint }: NearNeutral): number {
-  return value(tint.atL["50"]?.b) ?? Infinity;
+/** The bluest at L* 50 first; those whose ladder does not reach it last. */
+function byBlueness(neutrals: readonly NearNeutral[]): NearNeutral[] {
+  const b = ({ tint }: NearNeutral): number => value(tint.atL["50"]?.b) ?? Infinity;
+  return neutrals.toSorted(
+    (one, other) => b(one) - b(other) || (one.sheet.slug < other.sheet.slug ? -1 : 1),
+  );
 }
 
 function value(figure: Figure<number> | undefined): number | undefined {

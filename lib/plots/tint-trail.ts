@@ -57,8 +57,19 @@ export interface TintTrail extends PictureWords {
   };
   /** One for all sheets that are to be compared; absent: the smallest that holds every point. */
   readonly scale?: TrailScale | undefined;
-  /** Drawn as large as the points and the neutral cross allow, instead of centred on the cross: for near-neutrals, which lie to one side of it. */
-  readonly isFitted?: boolean | undefined;
+  /**
+   * Drawn as large as the points and the neutral cross allow, instead of centred on the cross, for near-neutrals,
+   * which lie to one side of it; or in a frame that several drawings share. A trail that lies outside a shared frame
+   * is named at its edge.
+   */
+  readonly frame?: "fitted" | TrailFrame | undefined;
+}
+
+/** A square of a* and b*. */
+export interface TrailFrame {
+  readonly a: readonly [number, number];
+  readonly b: readonly [number, number];
+  readonly step: number;
 }
 
 /**
@@ -70,22 +81,17 @@ export function tintTrail(params: TintTrail): string {
 }
 
 export function tintTrailDrawing(params: TintTrail): SvgNode {
-  const { trails, axes, ends } = params;
+  const { axes, ends } = params;
+  const { trails, beyond } = cropped(params);
   const coordinates = trails.flatMap(({ points, predicted = [] }) =>
     [...points, ...predicted].flatMap(({ a, b }) => [a, b]),
   );
-  if (trails.every(({ points }) => points.length === 0))
+  if (trails.every(({ points }) => points.length === 0) && beyond.length === 0)
     throw refusal("points of a trail", "none", "at least one");
-  const farthest = Math.max(...coordinates.map(Math.abs));
-  const half = smallestHolding(
-    params.scale === undefined ? TRAIL_SCALES : [params.scale],
-    farthest,
-    "a* or b*",
-  );
   const { a, b, step } =
-    params.isFitted === true
-      ? fittedSquare(trails)
-      : { a: [-half, half] as const, b: [-half, half] as const, step: TICK_STEPS[half] };
+    params.frame === "fitted"
+      ? fittedFrame(trails)
+      : (params.frame ?? centredFrame(coordinates, params.scale));
   const frame = plotFrame({
     width: pictureWidth(params),
     top: 0,
@@ -96,12 +102,23 @@ export function tintTrailDrawing(params: TintTrail): SvgNode {
     y: { domain: b, ticks: ticksEvery(step, b), label: axes.b },
   });
   const placed = trails.map((trail) => placedTrail(trail, frame));
-  const wishes = placed.map((trail) => nameWish(trail, placed)).concat(placed.flatMap(pointWishes));
+  const atEdge = beyond.map((trail) => edgePlace(trail, frame));
+  const wishes = placed
+    .filter(({ marks }) => marks.length > 0)
+    .map((trail) => nameWish(trail, placed))
+    .concat(placed.flatMap(pointWishes))
+    .concat(
+      atEdge.map(({ label, at }) => ({
+        text: label,
+        mayDrop: false,
+        spots: spotsAround(label, at, [MARK_RADIUS + 4, 18, 30]),
+      })),
+    );
   const spots = placedLabels(
     wishes,
     {
-      boxes: placed.flatMap(({ marks }) =>
-        marks.map((mark) => boxAround(mark.at, MARK_RADIUS + 1)),
+      boxes: [...placed.flatMap(({ marks }) => marks), ...atEdge].map(({ at }) =>
+        boxAround(at, MARK_RADIUS + 1),
       ),
       segments: [
         ...crossLines(frame),
@@ -130,9 +147,76 @@ export function tintTrailDrawing(params: TintTrail): SvgNode {
             Number(one.point.standing === "measured") - Number(other.point.standing === "measured"),
         )
         .map(({ at, point }) => standingMark(point.standing, at, point.colour)),
+      ...atEdge.map(({ at, angle }) => arrowhead(at, angle)),
       ...drawnLabels(wishes, spots),
     ]),
   ]);
+}
+
+function centredFrame(coordinates: readonly number[], scale: TrailScale | undefined): TrailFrame {
+  const half = smallestHolding(
+    scale === undefined ? TRAIL_SCALES : [scale],
+    Math.max(...coordinates.map(Math.abs)),
+    "a* or b*",
+  );
+  return { a: [-half, half], b: [-half, half], step: TICK_STEPS[half] };
+}
+
+/** What of the trails lies in a shared frame, and which lie outside it altogether. */
+function cropped({ trails, frame }: TintTrail): {
+  readonly trails: readonly Trail[];
+  readonly beyond: readonly Trail[];
+} {
+  if (frame === undefined || frame === "fitted") return { trails, beyond: [] };
+  const isInside = (point: { readonly a: number; readonly b: number }): boolean =>
+    [point.a - frame.a[0], frame.a[1] - point.a, point.b - frame.b[0], frame.b[1] - point.b].every(
+      (room) => !(room < 0),
+    );
+  const isBeyond = ({ points }: Trail): boolean => !points.some(isInside);
+  return {
+    trails: trails
+      .filter((trail) => !isBeyond(trail))
+      .map((trail) => ({
+        ...trail,
+        points: trail.points.filter(isInside),
+        ...(trail.predicted === undefined ? {} : { predicted: trail.predicted.filter(isInside) }),
+      })),
+    beyond: trails.filter((trail) => trail.points.length > 0 && isBeyond(trail)),
+  };
+}
+
+/** Where a trail outside the frame would be met first from neutral, with its place in figures. */
+function edgePlace(
+  { label, points }: Trail,
+  { area, x, y }: PlotFrame,
+): { readonly label: string; readonly at: Point; readonly angle: number } {
+  const [nearest] = points.toSorted(
+    (one, other) => Math.hypot(one.a, one.b) - Math.hypot(other.a, other.b),
+  );
+  const { a, b } = nearest ?? { a: 0, b: 0 };
+  const inset = MARK_RADIUS + 1;
+  const at = {
+    x: Math.min(area.right - inset, Math.max(area.left + inset, x(a))),
+    y: Math.min(area.bottom - inset, Math.max(area.top + inset, y(b))),
+  };
+  const figure = (value: number): string => String(Math.round(value)).replace("-", "\u2212");
+  return {
+    label: `${label} (${figure(a)}, ${figure(b)})`,
+    at,
+    angle: Math.atan2(y(b) - at.y, x(a) - at.x),
+  };
+}
+
+function arrowhead(at: Point, angle: number): SvgNode {
+  const corner = (turn: number, reach: number): Point => ({
+    x: at.x + reach * Math.cos(angle + turn),
+    y: at.y + reach * Math.sin(angle + turn),
+  });
+  return element("path", {
+    class: "plot__beyond",
+    d: `${polyline([corner(0, MARK_RADIUS + 1), corner(2.4, MARK_RADIUS), corner(-2.4, MARK_RADIUS)])}Z`,
+    fill: "currentColor",
+  });
 }
 
 /** Sides of a fitted square, and what its ticks count by. */
@@ -151,11 +235,7 @@ const FITTED_SIDES = [
 const FITTED_MARGIN = 0.5;
 
 /** The smallest square that holds every point and the neutral cross, whole numbers at its edges. */
-function fittedSquare(trails: readonly Trail[]): {
-  readonly a: readonly [number, number];
-  readonly b: readonly [number, number];
-  readonly step: number;
-} {
+export function fittedFrame(trails: readonly Pick<Trail, "points" | "predicted">[]): TrailFrame {
   const points = trails.flatMap(({ points: marks, predicted = [] }) => [...marks, ...predicted]);
   const extent = (values: readonly number[]): [number, number] => [
     Math.min(0, ...values) - FITTED_MARGIN,

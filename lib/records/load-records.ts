@@ -1,11 +1,16 @@
+import { tristimulus } from "../colorimetry/tristimulus.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { hazardKnowledge } from "../knowledge/hazard-tables.ts";
 import { knowledgeOf } from "../knowledge/pigment-knowledge.ts";
 import { loadedTables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
+import { amountFaults } from "./amount-faults.ts";
 import { claimFaults } from "./claim-faults.ts";
+import { colourFaults } from "./colour-faults.ts";
+import { columnFaults } from "./column-faults.ts";
 import { contentTree } from "./content-tree.ts";
+import { drawdownFaults } from "./drawdown-faults.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
 import type {
@@ -13,16 +18,21 @@ import type {
   Checked,
   Colour,
   FilmReading,
+  Reading,
   Records,
+  SpectrumReading,
   TintReading,
 } from "./records.ts";
 import { referenceFaults } from "./references.ts";
 import { pairFaults } from "./pair-faults.ts";
 import { paintFaults } from "./paint-faults.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
+import { rangeFaults, rangeNotes } from "./range-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
+import type { RecordPath } from "./yaml-record.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
 
 export interface LoadedRecords {
@@ -30,10 +40,19 @@ export interface LoadedRecords {
   readonly records?: Records;
   /** All faults of all files, in order of file, line and column. */
   readonly diagnostics: readonly Diagnostic[];
+  /** What is worth a second look, for `check` alone; in the same order. */
+  readonly notes: readonly Diagnostic[];
 }
 
-/** Read and check a workshop's content folder: the records, or everything that is wrong with them. */
-export function loadRecords(contentDir: string, cwd: string = process.cwd()): LoadedRecords {
+/**
+ * Read and check a workshop's content folder: the records, or everything that is wrong with them.
+ * @param today YYYY-MM-DD, after which no record is dated; without it dates are not held against any.
+ */
+export function loadRecords(
+  contentDir: string,
+  cwd: string = process.cwd(),
+  today?: string,
+): LoadedRecords {
   const tree = contentTree(contentDir, cwd);
   const { tables, diagnostics: ofTables } = loadedTables();
   const diagnostics = [...ofTables, ...tree.diagnostics];
@@ -42,7 +61,8 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const read = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
-  const chart = resolvedGrounds(files.workshop, resolver);
+  const chart = resolvedGrounds(files.workshop, resolver, diagnostics);
+  const masstoneOf = masstones(read);
   const colours = read.map((colour) => withNoise(colour, resolver));
   const grounds = chart && {
     black: resolver.withReplicateNoise(chart.black),
@@ -53,19 +73,25 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
     ...tradeFaults(files),
     ...(knowledge === undefined ? [] : pigmentFaults(files, knowledge)),
     ...paintFaults(files),
+    ...columnFaults(files),
+    ...drawdownFaults(read, masstoneOf),
+    ...(knowledge === undefined ? [] : colourFaults(read, files, knowledge)),
+    ...rangeFaults(read, files, masstoneOf),
+    ...amountFaults(files, today),
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...claimFaults(files),
     ...pairFaults(files),
   );
 
   const sorted = inOrder(diagnostics);
+  const notes = inOrder(rangeNotes(files));
   if (
     knowledge === undefined ||
     hazard === undefined ||
     files.workshop === undefined ||
     sorted.some(({ severity }) => severity === "error")
   )
-    return { diagnostics: sorted };
+    return { diagnostics: sorted, notes };
   const newestDate = [
     ...datesOf(
       [
@@ -82,6 +108,7 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
     .at(-1);
   return {
     diagnostics: sorted,
+    notes,
     records: {
       hazardKnowledge: hazard,
       workshop: files.workshop.record,
@@ -106,13 +133,39 @@ export function loadRecords(contentDir: string, cwd: string = process.cwd()): Lo
 function resolvedGrounds(
   workshop: Parsed<WorkshopRecord> | undefined,
   { resolve }: ReadingResolver,
+  diagnostics: Diagnostic[],
 ): ChartGrounds | undefined {
   const forms = workshop?.record.grounds;
   if (workshop === undefined || forms === undefined) return undefined;
   const [black, white] = (["black", "white"] as const).map((ground) =>
     resolve(forms[ground], workshop.yaml, ["grounds", ground]),
   );
-  return black?.form === "spectrum" && white?.form === "spectrum" ? { black, white } : undefined;
+  if (black?.form !== "spectrum" || white?.form !== "spectrum") return undefined;
+  const [darker, lighter] = [black, white].map(
+    ({ spectrum }) => tristimulus(spectrum, "D65/10").Y / 100,
+  );
+  if ((darker ?? NaN) < (lighter ?? NaN)) return { black, white };
+  diagnostics.push({
+    severity: "error",
+    rule: "records/grounds-exchanged",
+    place: workshop.yaml.place(["grounds", "black"]),
+    message: `The chart's black half reads Y ${darker?.toFixed(2) ?? ""}, and its white half ${lighter?.toFixed(2) ?? ""}`,
+    actual: "black no darker than white",
+    expected: "a black half darker than the white one",
+    hint: "the two columns are exchanged",
+  });
+  return undefined;
+}
+
+/** The masstone of a white by its slug: of a colour, or of the colour that is made of that pigment alone. */
+function masstones(colours: readonly Colour[]): (slug: string) => Reading | undefined {
+  return (slug) =>
+    (
+      colours.find((colour) => colour.slug === slug) ??
+      colours.find(
+        ({ record: { pigments } }) => pigments.length === 1 && pigments[0]?.pigment === slug,
+      )
+    )?.masstone;
 }
 
 function resolvedColour(
@@ -120,8 +173,19 @@ function resolvedColour(
   { resolve }: ReadingResolver,
 ): Colour {
   const masstone = record.masstone && resolve(record.masstone, yaml, ["masstone"]);
+  const overBlack = (
+    form: ReadingForm | undefined,
+    path: RecordPath,
+  ): SpectrumReading | undefined => {
+    if (form === undefined || !("overBlack" in form) || form.overBlack === undefined)
+      return undefined;
+    const reading = resolve(form.overBlack, yaml, [...path, "overBlack"]);
+    return reading?.form === "spectrum" ? reading : undefined;
+  };
+  const masstoneOverBlack = overBlack(record.masstone, ["masstone"]);
   const tints = (record.tints ?? []).flatMap((tint, i): TintReading[] => {
     const reading = resolve(tint, yaml, ["tints", i]);
+    const tintOverBlack = overBlack(tint, ["tints", i]);
     const [colourParts = NaN, whiteParts = NaN] = tint.massRatio.split(":").map(Number);
     return reading === undefined
       ? []
@@ -133,6 +197,7 @@ function resolvedColour(
             whiteParts,
             ratioKind: tint.ratioKind,
             reading,
+            ...(tintOverBlack === undefined ? {} : { overBlack: tintOverBlack }),
           },
         ];
   });
@@ -151,6 +216,7 @@ function resolvedColour(
     tints,
     films,
     ...(masstone === undefined ? {} : { masstone }),
+    ...(masstoneOverBlack === undefined ? {} : { masstoneOverBlack }),
   };
 }
 
@@ -159,7 +225,14 @@ function withNoise(colour: Colour, { withReplicateNoise }: ReadingResolver): Col
   return {
     ...colour,
     ...(colour.masstone === undefined ? {} : { masstone: withReplicateNoise(colour.masstone) }),
-    tints: colour.tints.map((tint) => ({ ...tint, reading: withReplicateNoise(tint.reading) })),
+    ...(colour.masstoneOverBlack === undefined
+      ? {}
+      : { masstoneOverBlack: withReplicateNoise(colour.masstoneOverBlack) }),
+    tints: colour.tints.map((tint) => ({
+      ...tint,
+      reading: withReplicateNoise(tint.reading),
+      ...(tint.overBlack === undefined ? {} : { overBlack: withReplicateNoise(tint.overBlack) }),
+    })),
     films: colour.films.map((film) => ({ ...film, reading: withReplicateNoise(film.reading) })),
   };
 }

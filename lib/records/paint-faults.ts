@@ -1,6 +1,6 @@
 import type { Complaint } from "../diagnostics/complaint.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { DRIER_REACH_PERCENT } from "../drying/added-drier.ts";
+import { DRIER_REACH_PERCENT, DRIERS } from "../drying/added-drier.ts";
 import { trialComplaints } from "../drying/trial-complaints.ts";
 import { partsComplaint } from "../formulation/mass-fractions.ts";
 import { reachComplaint, type ReachName } from "../formulation/plausibility.ts";
@@ -67,8 +67,9 @@ function trialFaults({ dryingTrials = [] }: ColourRecord): Placed[] {
   const one = (amount: AmountRecord | undefined): number | undefined =>
     amount === undefined ? undefined : typeof amount === "number" ? amount : midpoint(amount.value);
   return dryingTrials.flatMap(
-    ({ touchDryDays, throughDryDays, filmThicknessUm, temperatureC, humidityPercent }, i) =>
-      trialComplaints({
+    ({ touchDryDays, throughDryDays, filmThicknessUm, temperatureC, humidityPercent }, i) => [
+      ...humidityFaults(one(humidityPercent), ["dryingTrials", i, "humidityPercent"]),
+      ...trialComplaints({
         touchDryDays: typeof touchDryDays === "number" ? touchDryDays : touchDryDays.value,
         throughDryDays:
           throughDryDays === undefined || typeof throughDryDays === "number"
@@ -81,6 +82,39 @@ function trialFaults({ dryingTrials = [] }: ColourRecord): Placed[] {
         complaint,
         path: ["dryingTrials", i, ...(field === undefined ? [] : [field])],
       })),
+    ],
+  );
+}
+
+/** A room so dry that its humidity was most likely written as a fraction. */
+function humidityFaults(percent: number | undefined, path: RecordPath): Placed[] {
+  if (percent === undefined || percent > 1) return [];
+  return [
+    {
+      path,
+      complaint: {
+        severity: "error",
+        rule: "records/humidity",
+        message: `The humidity is ${percent} %, and no room is so dry`,
+        actual: `${percent} %`,
+        expected: "a relative humidity in percent, such as 55",
+        ...(percent > 0
+          ? { hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction` }
+          : {}),
+      },
+    },
+  ];
+}
+
+/** Times [1] the upper end of what is customary that no drier is dosed at. Our own limit. */
+const DOSE_TIMES = 10;
+
+/** Metal on oil [%] that is out of reach: of each metal by what is customary for it. */
+function doseReach(metal: string): number {
+  const customary = DRIERS.find((row) => row.metal === metal)?.customaryPercent[1];
+  return Math.min(
+    DRIER_REACH_PERCENT,
+    customary === undefined ? Infinity : Number((DOSE_TIMES * customary).toPrecision(3)),
   );
 }
 
@@ -89,12 +123,12 @@ function additionFaults({ additions = [] }: ColourRecord, { vehicles }: ParsedFi
   return additions.flatMap(({ vehicle, percentOfOil }, i): Placed[] => {
     const twice = additions.findIndex((other) => other.vehicle === vehicle) < i;
     const drier = vehicles.get(vehicle)?.record;
-    const metalOnOil = Math.max(
-      0,
-      ...(drier === undefined ? [] : drierMetals(drier)).map(
-        ({ percent = 0 }) => (percentOfOil * percent) / 100,
-      ),
-    );
+    const overdosed = (drier === undefined ? [] : drierMetals(drier))
+      .map(({ metal, percent = 0 }) => ({
+        metal,
+        onOil: Number(((percentOfOil * percent) / 100).toPrecision(3)),
+      }))
+      .find(({ metal, onOil }) => onOil > doseReach(metal));
     return [
       ...(twice
         ? [
@@ -110,22 +144,22 @@ function additionFaults({ additions = [] }: ColourRecord, { vehicles }: ParsedFi
             },
           ]
         : []),
-      ...(metalOnOil > DRIER_REACH_PERCENT
-        ? [
+      ...(overdosed === undefined
+        ? []
+        : [
             {
               path: ["additions", i, "percentOfOil"],
               complaint: {
                 severity: "error" as const,
                 rule: "drying/drier-reach" as const,
-                message: `The drier's metal comes to ${Number(metalOnOil.toPrecision(3))} % of the oil, and more than ${DRIER_REACH_PERCENT} % does not occur`,
-                actual: `${Number(metalOnOil.toPrecision(3))} %`,
-                expected: `at most ${DRIER_REACH_PERCENT} %`,
+                message: `The drier's ${overdosed.metal} comes to ${overdosed.onOil} % of the oil, and more than ${doseReach(overdosed.metal)} % of it does not occur`,
+                actual: `${overdosed.onOil} %`,
+                expected: `at most ${doseReach(overdosed.metal)} %`,
                 hint: "the record of the drier gives the metal in it, percentOfOil the drier on the oil",
                 source: "memory-drying",
               },
             },
-          ]
-        : []),
+          ]),
     ];
   });
 }

@@ -16,6 +16,7 @@ import { averaged } from "./readings/averaged.ts";
 import type { ReadingColumn } from "./readings/reading-column.ts";
 import type { ReadingFile } from "./readings/reading-file.ts";
 import { readingStem } from "./readings/reading-stem.ts";
+import { replicateComplaint, spikeNm } from "./replicate-faults.ts";
 import { spectrumFromColumn } from "./readings/spectrum-from-column.ts";
 import type { LabReading, Reading, SpectrumReading, Surface } from "./records.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
@@ -125,7 +126,7 @@ export function readingResolver(
     const key = JSON.stringify([stem, column.name, scale, geometry]);
     if (!spectra.has(key)) {
       const result = spectrumFromColumn(column, scale, geometry, file);
-      diagnostics.push(...result.diagnostics);
+      diagnostics.push(...result.diagnostics, ...spikeFaults(column, result.spectrum, file));
       spectra.set(key, result.spectrum);
     }
     return spectra.get(key);
@@ -199,6 +200,11 @@ export function readingResolver(
         expected: "one grid for readings that are averaged",
       });
     }
+    const apart = replicateComplaint(
+      columns.map(({ name }) => name),
+      read,
+    );
+    if (apart !== undefined) diagnostics.push({ ...apart, place: yaml.place([...path, "column"]) });
     if (read.length > 1) {
       const sets = replicates.get(named.stem) ?? new Map<string, readonly Spectrum[]>();
       replicates.set(named.stem, sets.set(JSON.stringify(columns.map(({ name }) => name)), read));
@@ -248,6 +254,30 @@ export function readingResolver(
       };
     },
   };
+}
+
+/** A value at one wavelength that a finger slipped on. */
+function spikeFaults(
+  { name, at, places }: ReadingColumn,
+  spectrum: Spectrum | undefined,
+  file: string,
+): Diagnostic[] {
+  const nm = spectrum && spikeNm(spectrum);
+  if (spectrum === undefined || nm === undefined) return [];
+  const cell = places[Math.round((nm - spectrum.grid.startNm) / spectrum.grid.stepNm)] ?? at;
+  const written =
+    places.find(({ line, column }) => line === cell.line && column === cell.column)?.text ?? "";
+  return [
+    {
+      severity: "warning",
+      rule: "readings/spike",
+      place: { file, line: cell.line, column: cell.column, path: `${name}[${nm} nm]` },
+      message: `The reflectance of ${name} at ${nm} nm, ${written}, stands out of its neighbours as no paint's does`,
+      actual: written,
+      expected: "a value near those beside it",
+      hint: "a decimal point may have slipped",
+    },
+  ];
 }
 
 /** The geometry that a file states, where all the columns state the same and it is one that is known here. */

@@ -47,7 +47,7 @@ function faults(
   const near = typeof found === "string" ? nearestWord(found, allowed) : undefined;
   const hint =
     scaleHint(path, found) ??
-    formHint(issue, found) ??
+    formHint(issue, found, record.written(path)) ??
     (near === undefined ? undefined : `nearest: ${near}`);
   return [
     {
@@ -76,14 +76,27 @@ function sentence(named: string, issue: Issue, found: unknown): string {
 }
 
 /** How the same thing is written right, where only its form is wrong. */
-function formHint(issue: Issue, found: unknown): string | undefined {
+function formHint(issue: Issue, found: unknown, written: string | undefined): string | undefined {
+  if (issue.code === "too_big" && issue.origin === "array") return commaHint(found);
   if (issue.code !== "invalid_type") return undefined;
-  if (issue.expected === "string" && typeof found === "number") return `in quotes: "${found}"`;
+  if (issue.expected === "string" && typeof found === "number")
+    return `in quotes: "${written ?? String(found)}"`;
+  if (issue.expected !== "number") return undefined;
+  if (typeof found === "string" && /^[+-]?\d+,\d+$/.test(found))
+    return `with a decimal point: ${found.replace(",", ".")}`;
   const isPair =
     Array.isArray(found) && found.length === 2 && found.every((end) => typeof end === "number");
-  return isPair && issue.expected === "number"
-    ? `a range is { value: [${found.join(", ")}] }`
-    : undefined;
+  return isPair ? `a range is { value: [${found.join(", ")}] }` : undefined;
+}
+
+/** A list twice as long as it may be, of whole numbers: its decimal commas have become separators. */
+function commaHint(found: unknown): string | undefined {
+  if (!Array.isArray(found) || found.length % 2 !== 0 || !found.every(Number.isInteger))
+    return undefined;
+  const meant = Array.from({ length: found.length / 2 }, (_, i) =>
+    [found[2 * i], found[2 * i + 1]].join("."),
+  );
+  return `with decimal points: [${meant.join(", ")}]`;
 }
 
 /** More keys than this are a hint and no expectation. */
@@ -97,7 +110,11 @@ function unknownKey(
 ): Diagnostic {
   const known = knownKeys(schema, path);
   const near = nearestWord(key, known);
-  const hint = near !== undefined ? `nearest: ${near}` : `known: ${known.join(", ")}`;
+  const hint = /^\d+$/.test(key)
+    ? "a decimal comma? a number has a decimal point"
+    : near !== undefined
+      ? `nearest: ${near}`
+      : `known: ${known.join(", ")}`;
   return {
     severity: "error",
     rule: "records/unknown-key",

@@ -5,7 +5,7 @@ import type { VehicleRecord } from "./schema/vehicle.ts";
 import type { Parsed, ParsedFiles } from "./parsed-files.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
-type Fault = Pick<Diagnostic, "rule" | "message" | "actual" | "expected"> & {
+type Fault = Pick<Diagnostic, "rule" | "message" | "actual" | "expected" | "hint"> & {
   readonly severity?: Diagnostic["severity"];
 };
 
@@ -22,7 +22,10 @@ export function tradeFaults(files: ParsedFiles): Diagnostic[] {
     ratioFaults(colour, complainer(colour));
     selfFaults(colour, files, complainer(colour));
   }
-  for (const vehicle of files.vehicles.values()) densityFaults(vehicle, complainer(vehicle));
+  for (const vehicle of files.vehicles.values()) {
+    densityFaults(vehicle, complainer(vehicle));
+    metalFaults(vehicle, complainer(vehicle));
+  }
   for (const one of [
     ...files.colours.values(),
     ...files.pigments.values(),
@@ -131,6 +134,30 @@ function densityFaults(
       actual: String(end.value),
       expected: `${VEHICLE_DENSITY[0]} to ${VEHICLE_DENSITY[1]} g/cm3`,
     });
+}
+
+/** Metal in a drier as sold [%] below which the figure was most likely a fraction. Common practice. */
+const LEAST_DRIER_METAL_PERCENT = 0.5;
+
+function metalFaults(
+  { record }: Parsed<VehicleRecord>,
+  complain: (path: RecordPath, fault: Fault) => void,
+): void {
+  if (record.kind !== "drier") return;
+  const shares = [
+    { percent: record.metalPercent, path: ["metalPercent"] },
+    ...(record.metals ?? []).map(({ percent }, i) => ({ percent, path: ["metals", i, "percent"] })),
+  ];
+  for (const { percent, path } of shares)
+    if (percent !== undefined && percent < LEAST_DRIER_METAL_PERCENT)
+      complain(path, {
+        severity: "warning",
+        rule: "records/drier-metal",
+        message: `A drier of ${percent} % metal hardly dries: driers are sold with ${LEAST_DRIER_METAL_PERCENT} % or more`,
+        actual: `${percent} %`,
+        expected: `${LEAST_DRIER_METAL_PERCENT} % or more`,
+        hint: `${Number((100 * percent).toPrecision(3))} %, if it was given as a fraction`,
+      });
 }
 
 /** An estimate's two ends in the wrong order, at whatever depth. */

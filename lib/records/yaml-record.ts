@@ -18,6 +18,8 @@ export interface YamlRecord {
   readonly data: unknown;
   /** The place of the value at a path, or of the nearest thing above it that is there. */
   readonly place: (path: RecordPath) => Diagnostic["place"];
+  /** What is written at a path, where it is a plain value: 0071 of a number 71. */
+  readonly written: (path: RecordPath) => string | undefined;
   /** The place of a key, for a key that should not be there. */
   readonly keyPlace: (path: RecordPath, key: string) => Diagnostic["place"];
 }
@@ -80,6 +82,10 @@ export function yamlRecord(
       file,
       data,
       place: (path) => at(offsetOf(document, path), printedPath(path)),
+      written: (path) => {
+        const node: unknown = document.getIn(path, true);
+        return isScalar(node) ? node.source : undefined;
+      },
       keyPlace: (path, key) => at(keyOffset(document, path, key), printedPath([...path, key])),
     },
   };
@@ -124,6 +130,8 @@ function isTooDeep({ message }: YAMLError): boolean {
 
 function sentence(error: YAMLError): string {
   if (error.code === "MULTIPLE_DOCS") return "A second document begins here: a record is one";
+  if (error.code === "BLOCK_AS_IMPLICIT_KEY")
+    return 'A text that holds a colon and a blank stands in quotes, as in name: "A: b", and this one does not';
   if (isTooDeep(error)) return "Brackets stand too deep in each other to be read";
   return error.message.split("\n")[0]?.trim() ?? error.message;
 }

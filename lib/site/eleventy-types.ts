@@ -4,9 +4,6 @@ export interface EleventyConfig {
   readonly addGlobalData: (name: string, value: () => unknown) => void;
   readonly addTransform: (name: string, transform: (page: string) => string) => void;
   readonly setUseGitIgnore: (use: boolean) => void;
-  readonly setServerOptions: (options: Readonly<Record<string, unknown>>) => void;
-  readonly addWatchTarget: (path: string) => void;
-  readonly on: (event: string, listener: (details: unknown) => unknown) => void;
   readonly ignores: { readonly delete: (glob: string) => boolean };
 }
 
@@ -14,15 +11,12 @@ export interface EleventyRun {
   /** Not a word to the terminal: errors are thrown as well. */
   readonly disableLogger: () => void;
   readonly write: () => Promise<unknown>;
-  readonly init: () => Promise<unknown>;
-  readonly watch: () => Promise<unknown>;
-  readonly serve: (port: number) => Promise<unknown>;
 }
 
 export interface EleventyOptions {
   readonly quietMode?: boolean;
   readonly configPath?: string | false;
   readonly source?: "cli" | "script";
-  readonly runMode?: "build" | "serve" | "watch";
+  readonly runMode?: "build";
   readonly config: (config: EleventyConfig) => unknown;
 }

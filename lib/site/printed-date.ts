@@ -12,3 +12,8 @@ export function printedDate(
     return new Date(Number(epoch) * 1000).toISOString().slice(0, 10);
   return newestInRecords;
 }
+
+/** The date after which no record can be dated: as asked for, else SOURCE_DATE_EPOCH, else today by the clock. Complaints go by it, no page does. */
+export function latestDate(asked: string | undefined): string {
+  return printedDate(asked, undefined) ?? new Date().toISOString().slice(0, 10);
+}

@@ -14,6 +14,12 @@ export const COLORIMETRY_SOURCES = {
     standing: "read",
     note: "White points read, and the lamps LED-B3 and FL11 in a public copy; the clauses on summation, interpolation and extrapolation from memory.",
   },
+  "macadam-1935": {
+    citation:
+      "MacAdam, D. L. (1935). Maximum visual efficiency of colored materials. Journal of the Optical Society of America, 25, 361-367.",
+    standing: "memory",
+    note: "The solid of colours that a reflecting surface can have; worked out here as a sum of segments.",
+  },
   "iso-11664-6": {
     citation: "ISO/CIE 11664-6:2022. Colorimetry - Part 6: CIEDE2000 colour-difference formula.",
     standing: "memory",

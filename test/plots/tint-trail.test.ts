@@ -43,7 +43,7 @@ test("a* goes right, b* up, in equal units, and neutral is in the middle", () =>
 
 describe("a fitted square", () => {
   const fitted = (...points: TrailPoint[]): string =>
-    tintTrail({ ...FRAME, isFitted: true, trails: [{ label: "lead white", points }] });
+    tintTrail({ ...FRAME, frame: "fitted", trails: [{ label: "lead white", points }] });
 
   test("keeps equal units, and is drawn larger than one centred on neutral", () => {
     const [one, right, up] = markPlaces(

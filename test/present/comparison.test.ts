@@ -93,7 +93,9 @@ describe("a comparison", () => {
   });
 
   test("says why a swatch is missing, and never compares one with nothing", () => {
-    const { masstone: _, ...unread } = SPINEL;
+    const unread = Object.fromEntries(
+      Object.entries(SPINEL).filter(([key]) => key !== "masstone"),
+    ) as unknown as ShownColour;
     const { swatches } = comparisonView([LAMP, { ...unread, whites: [] }], WORDS, "../");
     expect(swatches.map(({ head, swatches: each }) => [head, each[1]])).toEqual([
       ["Alone", { text: "not read" }],

@@ -206,11 +206,14 @@ describe("closed vocabularies and notations", () => {
 describe("what a colour says of its making", () => {
   const pigments = (...parts: string[]): string =>
     colourBut("\n  - { pigment: lamp-black }", parts.map((part) => `\n  - { ${part} }`).join(""));
-  const WHITE = { "pigments/zinc-white.yaml": "name: Zinc white\n" };
+  const WHITE = {
+    "pigments/zinc-white.yaml": "name: Zinc white\n",
+    [READING]: flatReadings({ masstone: 0.02, tint: 0.3 }),
+  };
   const tint = (massRatio: string): string =>
     colourWith(
       "tints:",
-      `  - { white: zinc-white, massRatio: ${massRatio}, ratioKind: paint, reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }`,
+      `  - { white: zinc-white, massRatio: ${massRatio}, ratioKind: paint, reading: lamp-black, column: tint, scale: factor, geometry: "45/0" }`,
     );
   checkTold([
     {

@@ -254,7 +254,7 @@ describe("a paint and its trials", () => {
         [COLOUR]: colourWith("additions:", "  - { vehicle: drier, percentOfOil: 20 }"),
       },
       told: [
-        `${COLOUR_LINE}:7:37 error The drier's metal comes to 2.4 % of the oil, and more than 2 % does not occur; the record of the drier gives the metal in it, percentOfOil the drier on the oil drying/drier-reach (memory-drying)`,
+        `${COLOUR_LINE}:7:37 error The drier's cobalt comes to 2.4 % of the oil, and more than 0.6 % of it does not occur; the record of the drier gives the metal in it, percentOfOil the drier on the oil drying/drier-reach (memory-drying)`,
       ],
     },
     {

@@ -18,7 +18,10 @@ export const SUBSTANCES = {
     casNumbers: ["598-63-0", "1319-46-6", "1344-36-1"],
     colourIndexNames: ["PW 1"],
   },
-  "basic lead carbonate": { casNumbers: ["1319-46-6"], colourIndexNames: ["PW 1"] },
+  "lead compounds of very high concern": {
+    casNumbers: ["1319-46-6", "1314-41-6", "1317-36-8", "8012-00-8"],
+    colourIndexNames: ["PW 1", "PR 105", "PY 46", "PY 41"],
+  },
   "chromates under authorisation": {
     casNumbers: ["7789-06-2", "11103-86-9", "49663-84-5", "37300-23-5"],
     colourIndexNames: ["PY 32", "PY 36"],

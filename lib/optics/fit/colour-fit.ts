@@ -58,8 +58,8 @@ export interface FittedWhite {
   /** Relative standard uncertainties [1]. */
   readonly KUncertainty: readonly number[];
   readonly SUncertainty: readonly number[];
-  /** S where hardly any white is in it, by films of colour and white; S itself without films. */
-  readonly SAlone: readonly number[];
+  /** S where hardly any white is in it, by films of colour and white; absent without films. */
+  readonly SAlone?: readonly number[];
   /** What S hardly passes (97.5 %). */
   readonly SUpper: readonly number[];
   readonly steps: readonly MeasuredStep[];
@@ -71,6 +71,8 @@ export interface MeasuredStep {
   readonly massRatio: number;
   /** [1], in the fit's geometry, shape (count). */
   readonly measured: readonly number[];
+  /** The same as it would read if it hid its ground, where it does not. */
+  readonly hiding?: readonly number[];
   readonly lab: Lab;
   /** Present when the other drawdowns contradict it: shown, and not used. */
   readonly suspect?: Statement;

@@ -70,16 +70,19 @@ function fittedWhites(
         lab: white.lab,
         S,
         SUncertainty,
-        SAlone: scatteringAlone(set.grid, S, SUncertainty, white.scattering),
+        ...(white.scattering === undefined
+          ? {}
+          : { SAlone: scatteringAlone(set.grid, S, SUncertainty, white.scattering) }),
         K: Array.from(own.extinction, (E, i) => E * shares(solution.masstone[i] ?? NaN).k),
         KUncertainty: Array.from(own.varianceK, (variance) => Math.sqrt(variance * inflation)),
         SUpper: S.map((value, i) => value * Math.exp(2 * (SUncertainty[i] ?? NaN))),
-        steps: tints.map(({ tint, measured, lab }) => {
+        steps: tints.map(({ tint, measured, hiding, lab }) => {
           const suspect = found.get(tint.id);
           return {
             tint: tint.id,
             massRatio: tint.massRatio,
             measured,
+            ...(hiding === undefined ? {} : { hiding }),
             lab,
             ...(suspect === undefined ? {} : { suspect }),
           };

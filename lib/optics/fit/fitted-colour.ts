@@ -8,7 +8,7 @@ import {
 } from "../surface/workshop-surface.ts";
 import type { ColourFit, FitRefusal } from "./colour-fit.ts";
 import { onCommonGrid } from "./common-grid.ts";
-import type { DrawdownSet, UsableDrawdowns } from "./drawdown.ts";
+import { allFilms, type DrawdownSet, type UsableDrawdowns } from "./drawdown.ts";
 import { finishedFit } from "./finished-fit.ts";
 import type { Measurement } from "./measurement.ts";
 import { surfaceTrial, type SurfaceRefusal, type SurfaceTrial } from "./surface-trial.ts";
@@ -152,10 +152,11 @@ function surfaceRefusal(usable: UsableDrawdowns): Statement {
 }
 
 /** All readings that a fit takes its surface off, the masstone first: masstone, whites, let-downs, films. */
-function readingsOf({ masstone, film, whites, tints }: UsableDrawdowns): Measurement[] {
+function readingsOf(usable: UsableDrawdowns): Measurement[] {
+  const { masstone, whites, tints } = usable;
   return [
     masstone,
-    ...(film === undefined ? [] : [film.overBlack, film.overWhite]),
+    ...allFilms(usable).flatMap(({ overBlack, overWhite }) => [overBlack, overWhite]),
     ...whites.map((white) => white.masstone),
     ...tints.map((tint) => tint.reading),
   ];

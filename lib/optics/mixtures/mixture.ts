@@ -212,7 +212,8 @@ function strengthsAlone(
   colourShare: number,
 ): readonly number[] {
   const changes = parts.map(
-    ({ ladder: { white } }) => ((white.SAlone[i] ?? NaN) / (white.S[i] ?? NaN)) ** colourShare,
+    ({ ladder: { white } }) =>
+      ((white.SAlone?.[i] ?? white.S[i] ?? NaN) / (white.S[i] ?? NaN)) ** colourShare,
   );
   let [sum, total] = [0, 0];
   for (const [j, { ladder, parts: share }] of parts.entries()) {

@@ -60,7 +60,21 @@ export const metalShare = z.strictObject({
   percent: z.number().positive().max(100).describe("mass of metal [%]"),
 });
 
-export const casNumber = z.string().regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number");
+export const casNumber = z
+  .string()
+  .regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number")
+  .refine(checkDigitHolds, "a CAS number whose last digit is the check of the others");
+
+/**
+ * Whether the last digit of a CAS number is the sum of the others, each times its place from the right, modulo 10.
+ * The rule is the registry's own, from memory.
+ * @example checkDigitHolds("7732-18-5") // true: 1 x 8 + 2 x 1 + 3 x 2 + 4 x 3 + 5 x 7 + 6 x 7 = 105
+ */
+function checkDigitHolds(number: string): boolean {
+  const digits = Array.from(number.replaceAll("-", ""), Number).reverse();
+  const [check = NaN, ...others] = digits;
+  return others.reduce((sum, digit, i) => sum + digit * (i + 1), 0) % 10 === check;
+}
 
 /** What hazard rules need to know of a substance; a mixture has it of each of its components. */
 const hazardKeys = {

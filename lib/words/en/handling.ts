@@ -21,7 +21,6 @@ export const HANDLING = {
     "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. The maker's label states no hazard, which is not to say that it does no harm.",
   unknown: (names: readonly string[]) =>
     `No hazard data recorded for ${listed(names.map(within))}; treat as hazardous. Not yet classified, so not yet for sale: no price, no card, no offer until its supplier's safety data sheet is here.`,
-  substances: (names: readonly string[]) => `Contains ${listed(names.map(within))}.`,
   unknownInShort: "Treat as hazardous",
   basisStated: (frame: string, date: string) => `As the maker states them, ${frame}, ${date}.`,
   basisWorkedOut: (frame: string, edition: string) =>

@@ -55,17 +55,29 @@ export const OPTICS_PAGES = {
     inWhite: (white: string) => `in ${white}`,
   },
   inTheWhites: {
-    heading: "Near-neutrals in the whites",
-    lead: "Every black and grey of the range let down in each white. A grey is judged by its own a* and b*, never by its masstone.",
-    orders: "Near-neutrals in the whites",
+    heading: "Blacks and greys in each white",
+    lead: "Judge a black by its grey, not by the tube: here is every one of ours, mixed with each white to the same middle grey.",
+    orders: "Blacks and greys",
+    sections: {
+      swatches: "Side by side",
+      trails: "Where each white takes them",
+      figures: "In figures",
+    },
+    board: {
+      caption: "Blacks and greys alone, and mixed with each white to L* 50; the bluest first",
+      alone: "Alone",
+      said: "In words",
+      notRead: "not read",
+      notTried: "not tried",
+      figures: (a: string, b: string) => `a*\u00a0${a}, b*\u00a0${b}`,
+    },
     group: (white: string, index: string | undefined) =>
-      `In ${white}${index === undefined ? "" : ` (${index})`}`,
-    picture: (white: string) =>
-      `a* and b* of the near-neutrals in ${white}, from L* 30 to the palest let-down`,
+      `${white}${index === undefined ? "" : ` (${index})`}`,
+    picture: (white: string) => `In ${white}`,
     description: (parts: readonly string[]) => `At L* 50: ${parts.join("; ")}.`,
     descriptionPart: (name: string, a: string, b: string) => `${name} a* ${a}, b* ${b}`,
-    key: "Filled marks are drawdowns as read; dashed lines run through what the fit predicts.",
-    caption: (white: string) => `Near-neutrals in ${white}, the bluest at L* 50 first`,
+    key: "The cross is neutral: up is yellow, down blue, left green, right red. Filled marks are what we painted out and read, from L* 30 to the palest; dashed lines are worked out between them. An arrow at the edge names a black that leaves the greys, with its a* and b*.",
+    caption: (white: string) => `In ${white}, the bluest at L* 50 first`,
     columns: {
       colour: "Colour",
       a: "a* at L* 50",
@@ -73,7 +85,7 @@ export const OPTICS_PAGES = {
       b70: "b* at L* 70",
       b30: "b* at L* 30",
     },
-    note: "D65, 10\u00b0 observer. Each figure is predicted or read as its mark says; a dash where the ladder does not reach.",
-    none: "No near-neutral of the range has been let down in a white.",
+    note: "D65, 10\u00b0 observer. A dash: not at that lightness.",
+    none: "No black or grey of the range has been tried in a white yet.",
   },
 } as const;

@@ -10,9 +10,11 @@ export const SHEET_PAGE = {
     `${name} with white, by lightness: ${parts.join("; ")}.`,
   tintCell: (level: string, white: string, munsell: string) => `${level} in ${white} ${munsell}`,
   whiteSentence: (count: number) =>
-    count === 1
-      ? "A white. One colour of the range was tried in it."
-      : `A white. ${count} colours of the range were tried in it.`,
+    count === 0
+      ? "A white. None of our colours has been tried in it yet."
+      : count === 1
+        ? "A white. One colour of the range was tried in it."
+        : `A white. ${count} colours of the range were tried in it.`,
   extenderSentence: "A medium for glazes and for body, not a white.",
   notTried: "Not yet tried in white.",
   noPrice: (markets: readonly string[]) =>
@@ -59,7 +61,8 @@ export const SHEET_PAGE = {
     days: (touch: string, through: string | undefined) =>
       through === undefined ? `${touch} to the touch` : `${touch} to the touch, ${through} through`,
     trial: (days: string) => `${days}; our trial`,
-    parts: (parts: string, white: string) => `${parts} parts of ${white} to a middle grey`,
+    parts: (parts: string, white: string, by: string) =>
+      `${parts} parts of ${white} to a middle grey, by ${by}`,
     reference: "the measure for the others",
     oil: (grams: string) => `${grams} of pigment`,
     unknown: "not known yet",
@@ -68,12 +71,31 @@ export const SHEET_PAGE = {
     seeLabel: "all of the label under Safety",
     unknownHazard: (names: readonly string[]) => `no hazard data for ${listed(names)}`,
   },
+  white: {
+    names: { use: "Good for", whitens: "Whitens", bright: "Bright", yellow: "Yellow" },
+    uses: {
+      strongest:
+        "The strongest of our whites: for pale tints and for covering. A little floods a weak colour.",
+      weakest:
+        "The gentlest of our whites: for glazes, and for tints that a strong white would flood.",
+      fastest: "The first of our whites to dry: for the layers below.",
+      slowest: "The last of our whites to dry: for the layers on top, and for working wet.",
+    },
+    whitens: (parts: string, reference: string, by: string) =>
+      `${parts} parts bring one of ${reference} to a middle grey, by ${by}; the fewer, the stronger.`,
+    bright: (L: string) => `Lightness L*\u00a0${L} of 100.`,
+    yellow: (b: string) => `b*\u00a0${b}: 0 is neutral, above it is yellow.`,
+    others: (parts: string) => `Of the others: ${parts}.`,
+    other: (white: string, value: string) => `${white} ${value}`,
+  },
   strengthOf: (percent: string, reference: string) => `${percent} of ${reference}`,
   isReference: "The measure",
   whitens: (parts: string) => `${parts} parts`,
-  whitensDetail: (reference: string) => `of it bring one of ${reference} to a middle grey`,
+  whitensDetail: (reference: string, by: string) =>
+    `of it bring one of ${reference} to a middle grey, by ${by}`,
   partsOfWhite: (parts: string) => `${parts} parts of white`,
-  toMiddle: (white: string) => `${white} to one of the colour, for a middle tone`,
+  toMiddle: (white: string, by: string) =>
+    `${white} to one of the colour, by ${by}, for a middle tone`,
   safe: {
     Danger: "Danger",
     Warning: "Warning",
@@ -83,7 +105,7 @@ export const SHEET_PAGE = {
   },
   sections: {
     whites: "Let it down",
-    ofWhite: "Every colour in it",
+    ofWhite: "As a white",
     painting: "Painting with it",
     permanence: "Will it last",
     handling: "Safety",

@@ -1,4 +1,5 @@
 import type { LabelStatement } from "../../hazard/statements.ts";
+import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import {
@@ -102,8 +103,8 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "statement-not-known": ({ statements, name }) =>
     `The supplier of ${within(name)} states ${listed(statements)}, which no list here knows: look it up, and treat as hazardous.`,
 
-  "contains-metal": ({ metals, heat, dust }) =>
-    `Contains ${listed(metals.map(metalWord))}. ${metalAdvice(heat, dust)}`,
+  "contains-metal": ({ metals, advice }) =>
+    `Contains ${listed(metals.map(metalWord))}. ${METAL_ADVICE[advice]}`,
   "child-resistant-fastening": ({ classes }) =>
     `Sold to the public, its package needs a child-resistant fastening (${listed(classes)}).`,
   "tactile-warning": ({ classes }) =>
@@ -143,13 +144,12 @@ function named(ingredients: readonly string[]): string {
   ]);
 }
 
-/** What a label says of a metal that no statement tells of. */
-function metalAdvice(heat: "never" | "with exhaust", dust: "grave" | "ordinary"): string {
-  if (heat === "with exhaust") return "Do not sand dry; keep its dust and spray out of the lungs.";
-  return dust === "grave"
-    ? "Do not spray, sand dry or heat."
-    : "Do not heat; nothing down the drain.";
-}
+/** What a label says of a metal that no statement tells of; in other languages by the tables of label texts. */
+const METAL_ADVICE: Readonly<Record<MetalAdvice, string>> = {
+  "do not spray or heat": "Do not spray, sand dry or heat.",
+  "do not sand dry": "Do not sand dry; keep its dust and spray out of the lungs.",
+  "do not heat": "Do not heat; nothing down the drain.",
+};
 
 function counted(as: string): string {
   return as === "substance" ? "" : `, counted as ${as}`;

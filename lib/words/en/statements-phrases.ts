@@ -111,10 +111,12 @@ export function bracketed(...parts: readonly (string | undefined)[]): string {
 
 /** "2009-06-01" as "1 June 2009". */
 export function dateWords(isoDate: string): string {
-  return new Date(`${isoDate}T00:00:00Z`).toLocaleDateString("en-GB", {
-    day: "numeric",
-    month: "long",
-    year: "numeric",
-    timeZone: "UTC",
-  });
+  return DAY.format(new Date(`${isoDate}T00:00:00Z`));
 }
+
+const DAY = new Intl.DateTimeFormat("en-GB", {
+  day: "numeric",
+  month: "long",
+  year: "numeric",
+  timeZone: "UTC",
+});

@@ -1,0 +1,116 @@
+// JavaScript, since Node runs it before anything can run TypeScript.
+import { createHash, randomUUID } from "node:crypto";
+import {
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
+import module from "node:module";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+
+const PACKAGE_ROOT = fileURLToPath(new URL("../../", import.meta.url));
+/** A bundle lies as deep below the package as a module of lib/, so that both find files of the package alike. */
+const KEPT = join(PACKAGE_ROOT, ".cache");
+const ENTRY = "command-line";
+/** The hash of each file of a bundle, by its name. */
+const LISTING = "bundle.json";
+/** Older bundles stay for a while: a program that still runs may load a part of its own late. */
+const BUNDLES_KEPT = 3;
+/** What the system answers where the package's folder can't be written. */
+const UNWRITABLE = ["EACCES", "EDQUOT", "EEXIST", "ENOSPC", "ENOTDIR", "EPERM", "EROFS"];
+
+/**
+ * The module of the command line out of one bundle of lib/, so that a command need not translate
+ * hundreds of modules first. A bundle is named by the hash of what it was made from, and is made
+ * when there is none; one whose files are not as they were written is made anew.
+ * @returns undefined where the package's folder can't be written
+ */
+export async function bundledProgram() {
+  module.enableCompileCache?.(join(KEPT, "compiled"));
+  try {
+    const folder = join(KEPT, `program-${hashOf(...sources())}`);
+    if (!isWhole(folder)) await bundle(folder);
+    return await import(pathToFileURL(join(folder, `${ENTRY}.mjs`)).href);
+  } catch (error) {
+    if (UNWRITABLE.includes(error.code)) return undefined;
+    throw error;
+  }
+}
+
+/** What a bundle is made from: every module of lib/, and the versions of the packages beside it. */
+function* sources() {
+  const modules = readdirSync(join(PACKAGE_ROOT, "lib"), { recursive: true, encoding: "utf8" });
+  const read = modules.filter((name) => name.endsWith(".ts")).map((name) => join("lib", name));
+  for (const name of [...read, "eleventy.config.ts", "package.json"].sort())
+    yield* [name, readFileSync(join(PACKAGE_ROOT, name))];
+}
+
+/** Each part by its length first, so that no two lists of parts run together. */
+function hashOf(...parts) {
+  const hash = createHash("sha256");
+  for (const part of parts) hash.update(`${Buffer.byteLength(part)}:`).update(part);
+  return hash.digest("hex").slice(0, 16);
+}
+
+function isWhole(folder) {
+  try {
+    const listing = Object.entries(JSON.parse(readFileSync(join(folder, LISTING), "utf8")));
+    return (
+      listing.length > 0 &&
+      listing.every(([name, hash]) => hashOf(readFileSync(join(folder, name))) === hash)
+    );
+  } catch {
+    return false;
+  }
+}
+
+/** Beside its place first, then moved there whole: another process sees all of a bundle or none. */
+async function bundle(folder) {
+  const { build } = await import("esbuild");
+  const { outputFiles } = await build({
+    entryPoints: [join(PACKAGE_ROOT, "lib", "commands", `${ENTRY}.ts`)],
+    bundle: true,
+    splitting: true,
+    write: false,
+    format: "esm",
+    platform: "node",
+    target: "node20",
+    packages: "external",
+    outdir: folder,
+    outExtension: { ".js": ".mjs" },
+    logLevel: "silent",
+  });
+  const made = `${folder}-${randomUUID()}`;
+  mkdirSync(made, { recursive: true });
+  try {
+    const listing = outputFiles.map(({ path, contents }) => {
+      const name = path.slice(folder.length + 1);
+      writeFileSync(join(made, name), contents);
+      return [name, hashOf(contents)];
+    });
+    writeFileSync(join(made, LISTING), JSON.stringify(Object.fromEntries(listing)));
+    if (isWhole(folder)) return;
+    rmSync(folder, { recursive: true, force: true });
+    renameSync(made, folder);
+  } catch (error) {
+    // Another process has made the same bundle meanwhile.
+    if (!isWhole(folder)) throw error;
+  } finally {
+    rmSync(made, { recursive: true, force: true });
+  }
+  removeOld();
+}
+
+function removeOld() {
+  const bundles = readdirSync(KEPT)
+    .filter((name) => /^program-[0-9a-f]{16}$/.test(name))
+    .map((name) => ({ folder: join(KEPT, name), made: statSync(join(KEPT, name)).mtimeMs }))
+    .sort((a, b) => b.made - a.made);
+  for (const { folder } of bundles.slice(BUNDLES_KEPT))
+    rmSync(folder, { recursive: true, force: true });
+}

@@ -1,0 +1,158 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { amountEnds } from "./amount-ends.ts";
+import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import type { RecordPath } from "./yaml-record.ts";
+
+/** Times [1] its value that an uncertainty can't be: of a figure with a zero that means nothing. */
+const UNCERTAINTY_TIMES = 3;
+/** Whose zero is a convention, so that an uncertainty may pass the value. */
+const FREE_ZERO = new Set<PropertyKey>(["temperatureC"]);
+
+/** Largest difference that two colours of paint have [Delta-E*ab], and the largest that light makes of one. */
+const DELTA_E = { possible: 100, usual: 60 } as const;
+
+/** Methods of a rub-out that are in use, by how they begin. @source iso-787-5, astm-d281, astm-d1483 */
+const RUB_OUT_METHODS = ["ISO 787-5", "ASTM D281", "ASTM D1483"] as const;
+
+/** Figures that no method gives: uncertainties past all sense, colour changes beyond white to black, methods that there are not, dates to come. */
+export function amountFaults(files: ParsedFiles, today: string | undefined): Diagnostic[] {
+  const all: readonly Parsed<unknown>[] = [
+    ...(files.workshop === undefined ? [] : [files.workshop]),
+    ...files.pigments.values(),
+    ...files.vehicles.values(),
+    ...files.colours.values(),
+    ...files.sources.values(),
+    ...files.answers.values(),
+  ];
+  return [
+    ...all.flatMap((one) => [
+      ...walked(one.record, []).flatMap(({ path, value }) => uncertaintyFaults(one, path, value)),
+      ...(today === undefined
+        ? []
+        : walked(one.record, []).flatMap(({ path, value }) => dateFaults(one, path, value, today))),
+    ]),
+    ...[...files.colours.values()].flatMap((colour) =>
+      (colour.record.exposures ?? []).flatMap(({ deltaEab }, i) =>
+        exposureFaults(colour, amountEnds(deltaEab, ["exposures", i, "deltaEab"])),
+      ),
+    ),
+    ...[...files.pigments.values()].flatMap(methodFaults),
+  ];
+}
+
+interface Found {
+  readonly path: RecordPath;
+  readonly value: unknown;
+}
+
+function walked(value: unknown, path: RecordPath): Found[] {
+  if (typeof value !== "object" || value === null) return [{ path, value }];
+  return [
+    { path, value },
+    ...Object.entries(value).flatMap(([key, entry]) =>
+      walked(entry, [...path, Array.isArray(value) ? Number(key) : key]),
+    ),
+  ];
+}
+
+function uncertaintyFaults(
+  { yaml }: Parsed<unknown>,
+  path: RecordPath,
+  found: unknown,
+): Diagnostic[] {
+  if (typeof found !== "object" || found === null || FREE_ZERO.has(path.at(-1) ?? "")) return [];
+  const { value, uncertainty } = found as {
+    readonly value?: unknown;
+    readonly uncertainty?: unknown;
+  };
+  const largest = Math.max(...[value].flat().map((end) => Math.abs(Number(end))));
+  if (
+    typeof uncertainty !== "number" ||
+    !(largest > 0) ||
+    uncertainty <= UNCERTAINTY_TIMES * largest
+  )
+    return [];
+  return [
+    {
+      severity: "error",
+      rule: "records/uncertainty",
+      place: yaml.place([...path, "uncertainty"]),
+      message: `The uncertainty ${uncertainty} is ${Number((uncertainty / largest).toPrecision(2))} times the value ${largest} itself`,
+      actual: String(uncertainty),
+      expected: "a standard uncertainty, in the unit of the value",
+      hint: "in the unit of the value, not in percent",
+    },
+  ];
+}
+
+function dateFaults(
+  { yaml }: Parsed<unknown>,
+  path: RecordPath,
+  value: unknown,
+  today: string,
+): Diagnostic[] {
+  if (path.at(-1) !== "date" || typeof value !== "string" || value <= today) return [];
+  return [
+    {
+      severity: "warning",
+      rule: "records/date-to-come",
+      place: yaml.place(path),
+      message: `The date ${value} lies after ${today}`,
+      actual: value,
+      expected: `${today} or before`,
+      hint: "a digit of the year, or day and month exchanged?",
+    },
+  ];
+}
+
+function exposureFaults(
+  { yaml }: Parsed<unknown>,
+  ends: readonly { readonly value: number; readonly path: RecordPath }[],
+): Diagnostic[] {
+  return ends.slice(0, 1).flatMap(({ value, path }): Diagnostic[] => {
+    if (value <= DELTA_E.usual) return [];
+    const isBeyond = value > DELTA_E.possible;
+    return [
+      {
+        severity: isBeyond ? "error" : "warning",
+        rule: "records/colour-change",
+        place: yaml.place(path),
+        message: isBeyond
+          ? `A change of ${value} Delta-E*ab is more than lies between black and white`
+          : `A change of ${value} Delta-E*ab is more than light makes of almost any paint`,
+        actual: String(value),
+        expected: `at most ${isBeyond ? DELTA_E.possible : DELTA_E.usual}`,
+        hint: `${Number((value / 10).toPrecision(3))}, if the decimal point is lost`,
+      },
+    ];
+  });
+}
+
+function methodFaults({
+  record: { oilAbsorptionGPer100g },
+  yaml,
+}: Parsed<{ readonly oilAbsorptionGPer100g?: unknown }>): Diagnostic[] {
+  if (typeof oilAbsorptionGPer100g !== "object" || oilAbsorptionGPer100g === null) return [];
+  const { method } = oilAbsorptionGPer100g as { readonly method?: unknown };
+  const names = (known: string): RegExp =>
+    new RegExp(`${known.replace(/[ -]/g, "[\\s-]*")}(?!\\d)`, "i");
+  if (
+    typeof method !== "string" ||
+    !/\b(ISO|ASTM|DIN|EN|BS)\b/i.test(method) ||
+    RUB_OUT_METHODS.some((known) => names(known).test(method))
+  )
+    return [];
+  const near = nearestWord(method, RUB_OUT_METHODS);
+  return [
+    {
+      severity: "warning",
+      rule: "records/rub-out-method",
+      place: yaml.place(["oilAbsorptionGPer100g", "method"]),
+      message: `"${method}" is no method of finding oil absorption that is known here: ${RUB_OUT_METHODS.join(", ")}`,
+      actual: method,
+      expected: RUB_OUT_METHODS.join(" | "),
+      ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+    },
+  ];
+}

@@ -1,0 +1,201 @@
+import { labToLch, labToXyz, xyzToLab } from "../colorimetry/lab.ts";
+import { labOfMunsell } from "../colorimetry/munsell-inversion.ts";
+import { parseMunsell } from "../colorimetry/munsell-notation.ts";
+import { outsideOptimal } from "../colorimetry/optimal-colours.ts";
+import { tristimulus } from "../colorimetry/tristimulus.ts";
+import { VIEWINGS, type Lab } from "../colorimetry/viewing.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { HueFamily } from "../knowledge/hue-family.ts";
+import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Colour, Reading } from "./records.ts";
+import type { RecordPath } from "./yaml-record.ts";
+
+/** How far outside the solid [1, on the scale of Y] rounding and another observer may carry a colour. */
+const SOLID_TOLERANCE = 0.5;
+
+/** What is read against what can be: colours of no surface, a masstone of another hue than its pigment, gloss told wrongly. */
+export function colourFaults(
+  colours: readonly Colour[],
+  files: ParsedFiles,
+  knowledge: Knowledge,
+): Diagnostic[] {
+  return colours.flatMap((colour) => [
+    ...readingsOf(colour).flatMap(([path, reading]) => solidFaults(colour, path, reading)),
+    ...familyFaults(colour, files, knowledge),
+    ...glossFaults(colour, files),
+  ]);
+}
+
+function readingsOf({ masstone, tints, films }: Colour): [RecordPath, Reading][] {
+  return [
+    ...(masstone === undefined ? [] : [[["masstone"], masstone] as [RecordPath, Reading]]),
+    ...tints.map(({ reading }, i): [RecordPath, Reading] => [["tints", i], reading]),
+    ...films.map(({ reading }, i): [RecordPath, Reading] => [["films", i], reading]),
+  ];
+}
+
+/** A L*a*b* or a chip that no reflecting surface can have; of a spectrum the limits of a reading see to it. */
+function solidFaults({ place }: Colour, path: RecordPath, reading: Reading): Diagnostic[] {
+  if (reading.form === "spectrum") return [];
+  const { lab, viewing } =
+    reading.form === "lab" ? reading : { lab: labOfChip(reading.munsell), viewing: "C/2" as const };
+  const summed = VIEWINGS.find((known) => known === viewing);
+  if (lab === undefined || summed === undefined) return [];
+  if (outsideOptimal(labToXyz(lab, summed), summed) <= SOLID_TOLERANCE) return [];
+  const written =
+    reading.form === "lab" ? `L* ${lab.L}, a* ${lab.a}, b* ${lab.b}` : reading.munsell;
+  return [
+    {
+      severity: "error",
+      rule: "records/beyond-surface-colours",
+      place: place([...path, reading.form === "lab" ? "lab" : "munsell"]),
+      message: `${written} is a colour that no reflecting surface has: none so ${lab.L < 50 ? "dark" : "light"} is so strong`,
+      actual: written,
+      expected: "a colour within the limits of reflecting surfaces",
+      hint:
+        reading.form === "lab"
+          ? "lab is L*, a*, b* in this order; a decimal point may be lost"
+          : "a chip is hue, value/chroma, such as 5PB 3/1",
+      source: "macadam-1935",
+    },
+  ];
+}
+
+function labOfChip(munsell: string): Lab | undefined {
+  const chip = parseMunsell(munsell);
+  if (chip === undefined) return undefined;
+  try {
+    return labOfMunsell(chip);
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
+}
+
+/** Where a masstone of a family may lie. Wide: a masstone of a strong pigment is near black whatever its hue. */
+interface FamilyReach {
+  /** L* (D65/10). */
+  readonly lightness: readonly [number, number];
+  /** C*ab of the neutral families. */
+  readonly chromaMax?: number;
+  /** Hue angle hab [degree], from and to through 360; held from C*ab 12 up. */
+  readonly hue?: readonly [number, number];
+}
+
+const HUE_FROM_CHROMA = 12;
+
+/** Memory of the trade, wide. Extenders, greys and violets that lean to either side have no row. */
+const FAMILY_REACHES: Readonly<Partial<Record<HueFamily, FamilyReach>>> = {
+  white: { lightness: [75, 100], chromaMax: 25 },
+  black: { lightness: [0, 45], chromaMax: 15 },
+  red: { lightness: [0, 75], hue: [320, 80] },
+  orange: { lightness: [0, 90], hue: [10, 100] },
+  yellow: { lightness: [12, 100], hue: [40, 130] },
+  green: { lightness: [0, 90], hue: [80, 230] },
+  blue: { lightness: [0, 85], hue: [180, 330] },
+  violet: { lightness: [0, 80], hue: [260, 60] },
+  brown: { lightness: [0, 75], hue: [0, 110] },
+  earth: { lightness: [0, 90], hue: [0, 180] },
+};
+
+/** A masstone that is not of its pigment's family: another colour's reading, a white's, a L*a*b* with its numbers exchanged. */
+function familyFaults(
+  colour: Colour,
+  { pigments }: ParsedFiles,
+  knowledge: Knowledge,
+): Diagnostic[] {
+  const families = colour.record.pigments.map(({ pigment }) => {
+    const name = pigments.get(pigment)?.record.colourIndexName;
+    return name === undefined ? undefined : knowledge.pigment(name).family;
+  });
+  const [family] = families;
+  const lab = masstoneLab(colour.masstone);
+  const reach = family === undefined ? undefined : FAMILY_REACHES[family];
+  if (
+    family === undefined ||
+    reach === undefined ||
+    lab === undefined ||
+    families.some((other) => other !== family)
+  )
+    return [];
+  const { C, h } = labToLch(lab);
+  const [dark, light] = reach.lightness;
+  const wrong =
+    lab.L < dark || lab.L > light
+      ? `L* ${lab.L.toFixed(0)}`
+      : reach.chromaMax !== undefined && C > reach.chromaMax
+        ? `C* ${C.toFixed(0)}`
+        : reach.hue !== undefined && C >= HUE_FROM_CHROMA && !onArc(h, reach.hue)
+          ? `hue angle ${h.toFixed(0)}`
+          : undefined;
+  if (wrong === undefined) return [];
+  return [
+    {
+      severity: "warning",
+      rule: "records/masstone-of-another-family",
+      place: colour.place(["masstone"]),
+      message: `The masstone has ${wrong} (L* ${lab.L.toFixed(0)}, a* ${lab.a.toFixed(0)}, b* ${lab.b.toFixed(0)}), which no ${family} has`,
+      actual: wrong,
+      expected: `the masstone of a ${family}`,
+      hint: "another column, another colour's file, or a L*a*b* with its numbers exchanged or a decimal lost",
+    },
+  ];
+}
+
+function onArc(hue: number, [from, to]: readonly [number, number]): boolean {
+  return from <= to ? hue >= from && hue <= to : hue >= from || hue <= to;
+}
+
+function masstoneLab(reading: Reading | undefined): Lab | undefined {
+  if (reading === undefined) return undefined;
+  if (reading.form === "spectrum")
+    return xyzToLab(tristimulus(reading.spectrum, "D65/10"), "D65/10");
+  return reading.form === "lab" ? reading.lab : labOfChip(reading.munsell);
+}
+
+/**
+ * What a smooth surface of oil throws back by itself [1]: with gloss included no reading lies
+ * under the one of the thinnest binder, n 1.46; and a black that never lies under 0.03 has it in.
+ */
+const SURFACE_ALONE = { least: 0.03, seen: [0.03, 0.06] } as const;
+
+function glossFaults({ masstone, place, record }: Colour, { pigments }: ParsedFiles): Diagnostic[] {
+  if (masstone?.form !== "spectrum") return [];
+  const { geometry, spectrum } = masstone;
+  const darkest = Math.min(...spectrum.values);
+  const lightest = Math.max(...spectrum.values);
+  if (geometry === "d/8 included")
+    return darkest >= SURFACE_ALONE.least
+      ? []
+      : [
+          {
+            severity: "warning",
+            rule: "records/gloss-told-wrongly",
+            place: place(["masstone"]),
+            message: `The masstone reads ${darkest.toFixed(3)} at its darkest with gloss included, and the surface alone throws back 0.035 or more`,
+            actual: "d/8 included",
+            expected: `no value under ${SURFACE_ALONE.least}`,
+            hint: "geometry: d/8 excluded, if the gloss was shut out",
+            source: "fresnel",
+          },
+        ];
+  const isBlack = record.pigments.every(({ pigment }) =>
+    /^PBk /.test(pigments.get(pigment)?.record.colourIndexName ?? ""),
+  );
+  const [from, to] = SURFACE_ALONE.seen;
+  return !isBlack || darkest < from || lightest > to
+    ? []
+    : [
+        {
+          severity: "warning",
+          rule: "records/gloss-told-wrongly",
+          place: place(["masstone"]),
+          message: `This black never reads under ${darkest.toFixed(3)}, about what the gloss alone throws back, and the record says that it was read without gloss (${geometry})`,
+          actual: geometry,
+          expected: "less than 0.03, where a glossy black is read without its gloss",
+          hint: "geometry: d/8 included, unless the film is matte",
+          source: "fresnel",
+        },
+      ];
+}

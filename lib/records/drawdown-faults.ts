@@ -1,0 +1,303 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { apparentRatio, nearerToColour, type LadderEnds } from "../optics/tints/let-down-order.ts";
+import { levelsOf, type Levels } from "./reading-levels.ts";
+import type { Colour, FilmReading, Reading, TintReading } from "./records.ts";
+import type { RecordPath } from "./yaml-record.ts";
+
+type Fault = Omit<Diagnostic, "place">;
+interface Placed {
+  readonly path: RecordPath;
+  readonly fault: Fault;
+}
+
+/** Ratios nearer to each other than this [1] may change places by weighing alone. Common practice. */
+const RATIOS_APART = 1.25;
+/**
+ * How many times [1] as strong as its masstone leads to expect a colour tints: a transparent pigment, whose
+ * masstone is deep for want of scattering, far less. Our own limits, wide.
+ */
+const STRENGTH_REACH = [1 / 300, 30] as const;
+/** Reach of a film drawn down [um], and under which a film is thinner than all but a few. Common practice. */
+const FILM_REACH_UM = [3, 1000] as const;
+const THIN_FILM_UM = 5;
+/** Two films of one thickness on one ground differ by no more than this [1] in reflectance. Our own limit. */
+const FILMS_ALIKE = 0.03;
+
+/**
+ * Let-downs and films against what paint can do: a let-down lies on the way from its white to the
+ * colour in the order of the ratios, a film over white is never the darker.
+ *
+ * @param whites the masstone of a white, by its slug.
+ */
+export function drawdownFaults(
+  colours: readonly Colour[],
+  whites: (slug: string) => Reading | undefined,
+): Diagnostic[] {
+  return colours.flatMap((colour) => {
+    const { record, place } = colour;
+    // What could not be read was told already, and the rest no longer stands where the record says.
+    const allRead =
+      colour.tints.length === (record.tints ?? []).length &&
+      colour.films.length === (record.films ?? []).length;
+    return [
+      ...(allRead ? [...tintFaults(colour, whites), ...filmFaults(colour)] : []),
+      ...thicknessFaults(colour),
+      ...kindFaults(colour),
+    ].map(({ path, fault }): Diagnostic => ({ ...fault, place: place(path) }));
+  });
+}
+
+/** A let-down with its place in the record's list. */
+interface Rung {
+  readonly tint: TintReading;
+  readonly index: number;
+  readonly ratio: number;
+  readonly levels: Levels;
+}
+
+function tintFaults(colour: Colour, whites: (slug: string) => Reading | undefined): Placed[] {
+  const rungs = colour.tints.flatMap((tint, index): Rung[] => {
+    const levels = levelsOf(tint.reading);
+    const ratio = tint.colourParts / tint.whiteParts;
+    return levels === undefined || !(ratio > 0 && ratio < Infinity)
+      ? []
+      : [{ tint, index, ratio, levels }];
+  });
+  const ladders = new Map<string, Rung[]>();
+  for (const rung of rungs) {
+    const { white, ratioKind } = rung.tint;
+    const key = JSON.stringify([white, ratioKind, rung.levels.scale]);
+    ladders.set(key, [...(ladders.get(key) ?? []), rung]);
+  }
+  const masstone = levelsOf(colour.masstone);
+  return [...ladders.values()].flatMap((ladder) => {
+    const [first] = ladder;
+    if (first === undefined) return [];
+    const { scale } = first.levels;
+    const alike = (levels: Levels | undefined): readonly number[] | undefined =>
+      levels?.scale === scale ? levels.values : undefined;
+    const ends = {
+      masstone: alike(masstone),
+      white: alike(levelsOf(whites(first.tint.white))),
+    };
+    const reversed = orderFaults(ladder, ends);
+    return reversed.length > 0 ? reversed : ladder.flatMap((rung) => strengthFaults(rung, ends));
+  });
+}
+
+/** Neighbours by ratio of which the one with more of the colour lies nearer to the white. */
+function orderFaults(ladder: readonly Rung[], ends: LadderEnds): Placed[] {
+  const byRatio = ladder.toSorted((one, other) => other.ratio - one.ratio);
+  const pairs = byRatio.slice(1).flatMap((weaker, i) => {
+    const stronger = byRatio[i];
+    return stronger === undefined || stronger.ratio < RATIOS_APART * weaker.ratio
+      ? []
+      : [{ stronger, weaker }];
+  });
+  const reversed = pairs.filter(
+    ({ stronger, weaker }) =>
+      nearerToColour(stronger.levels.values, weaker.levels.values, ends) < -stronger.levels.least,
+  );
+  const [one] = reversed;
+  if (one === undefined) return [];
+  const { white } = one.weaker.tint;
+  if (reversed.length === pairs.length && pairs.length > 1)
+    return [
+      {
+        path: ["tints", one.weaker.index, "massRatio"],
+        fault: {
+          severity: "error",
+          rule: "records/let-down-order",
+          message: `Each let-down in ${white} lies nearer to the white, the more of the colour its ratio says that it holds`,
+          actual: byRatio.map(({ tint }) => tint.massRatio).join(", "),
+          expected: "more of the colour, nearer to the colour",
+          hint: 'a massRatio is colour to white, so a pale let-down is "1:20" and not "20:1"',
+          source: "duncan-1940",
+        },
+      },
+    ];
+  return reversed.map(({ stronger, weaker }) => ({
+    path: ["tints", weaker.index],
+    fault: {
+      severity: "error",
+      rule: "records/let-down-order",
+      message: `The let-down ${weaker.tint.massRatio} in ${white} lies nearer to the colour than ${stronger.tint.massRatio}, which holds more of it${darker(weaker, stronger)}`,
+      actual: `${weaker.tint.massRatio} beyond ${stronger.tint.massRatio}`,
+      expected: "more of the colour, nearer to the colour",
+      hint: "the two columns are exchanged, or a ratio is written white to colour",
+      source: "duncan-1940",
+    },
+  }));
+}
+
+function darker(weaker: Rung, stronger: Rung): string {
+  const mean = ({ levels: { values } }: Rung): number =>
+    values.reduce((sum, value) => sum + value, 0) / values.length;
+  return mean(weaker) < mean(stronger)
+    ? `: ${weaker.tint.massRatio} is darker than ${stronger.tint.massRatio}`
+    : "";
+}
+
+/** One let-down alone has no order: its ratio against what colour and white lead to expect. */
+function strengthFaults({ tint, index, ratio, levels }: Rung, ends: LadderEnds): Placed[] {
+  const { masstone, white } = ends;
+  if (masstone === undefined || white === undefined || !levels.isSpectral) return [];
+  const apparent = apparentRatio(levels.values, { masstone, white });
+  if (apparent === undefined) return [];
+  const times = apparent / ratio;
+  const turned = apparent * ratio;
+  const [least, most] = STRENGTH_REACH;
+  if (times >= least && times <= most) return [];
+  return [
+    {
+      path: ["tints", index, "massRatio"],
+      fault: {
+        severity: "warning",
+        rule: "records/let-down-strength",
+        message: `The let-down ${tint.massRatio} in ${tint.white} looks as one of about ${ratioText(apparent)} would, ${times > 1 ? "far stronger" : "far weaker"} than colours tint`,
+        actual: tint.massRatio,
+        expected: `about ${ratioText(apparent)}`,
+        hint:
+          turned >= least && turned <= most
+            ? `massRatio is colour to white: ${tint.massRatio.split(":").toReversed().join(":")}, if it was written white to colour`
+            : "another column, or another ratio",
+      },
+    },
+  ];
+}
+
+function ratioText(ratio: number): string {
+  const number = (value: number): string => String(Number(value.toPrecision(2)));
+  return ratio >= 1 ? `${number(ratio)}:1` : `1:${number(1 / ratio)}`;
+}
+
+/** Paint weighed for one let-down of a ladder and dry pigment for the next: rare, and no fit tells it from a wrong ratio. */
+function kindFaults({ record: { tints = [] } }: Colour): Placed[] {
+  const whites = [...new Set(tints.map(({ white }) => white))];
+  return whites.flatMap((white): Placed[] => {
+    const ladder = tints
+      .map((tint, index) => ({ ...tint, index }))
+      .filter((one) => one.white === white);
+    const pigment = ladder.filter(({ ratioKind }) => ratioKind === "pigment");
+    const paint = ladder.filter(({ ratioKind }) => ratioKind === "paint");
+    const odd = pigment.length <= paint.length ? pigment : paint;
+    const [one] = odd;
+    if (one === undefined) return [];
+    const usual = one.ratioKind === "pigment" ? "paint" : "pigment";
+    return [
+      {
+        path: ["tints", one.index, "ratioKind"],
+        fault: {
+          severity: "warning",
+          rule: "records/ratio-kind",
+          message: `The let-down ${one.massRatio} in ${white} says that ${one.ratioKind} was weighed, and others in the same white that ${usual} was`,
+          actual: one.ratioKind,
+          expected: `${usual}, as of the others in ${white}`,
+        },
+      },
+    ];
+  });
+}
+
+function filmFaults({ films }: Colour): Placed[] {
+  const read = films.flatMap((film, index) => {
+    const levels = levelsOf(film.reading);
+    return levels === undefined ? [] : [{ film, index, levels }];
+  });
+  type Read = (typeof read)[number];
+  const sameThickness = (one: Read, other: Read): boolean =>
+    Math.abs(one.film.filmThicknessUm / other.film.filmThicknessUm - 1) < 0.01 &&
+    one.levels.scale === other.levels.scale;
+  const pairs = read.flatMap((one, i) =>
+    read
+      .slice(i + 1)
+      .filter((other) => sameThickness(one, other))
+      .map((other) => ({ one, other })),
+  );
+  const swapped = pairs.flatMap(({ one, other }): Placed[] => {
+    if (one.film.ground === other.film.ground) return [];
+    const [black, white] = one.film.ground === "black" ? [one, other] : [other, one];
+    const by = mean(black.levels.values) - mean(white.levels.values);
+    return by <= black.levels.least
+      ? []
+      : [
+          {
+            path: ["films", black.index],
+            fault: {
+              severity: "error",
+              rule: "records/films-exchanged",
+              message: `The film of ${black.film.filmThicknessUm} um over black is lighter than the one over white, which no paint is`,
+              actual: "lighter over black",
+              expected: "at least as light over white",
+              hint: "the two columns, or the two grounds, are exchanged",
+              source: "kubelka-1948",
+            },
+          },
+        ];
+  });
+  const oneGround = pairs.flatMap(({ one, other }): Placed[] => {
+    if (one.film.ground !== other.film.ground) return [];
+    const apart = Math.abs(mean(one.levels.values) - mean(other.levels.values));
+    const hasCounterpart = read.some(
+      (third) => third.film.ground !== one.film.ground && sameThickness(one, third),
+    );
+    if (apart <= FILMS_ALIKE && hasCounterpart) return [];
+    return [{ path: ["films", other.index, "ground"], fault: oneGroundFault(other.film, apart) }];
+  });
+  return [...swapped, ...oneGround];
+}
+
+function oneGroundFault({ ground, filmThicknessUm }: FilmReading, apart: number): Fault {
+  const otherGround = ground === "black" ? "white" : "black";
+  const differ = apart > FILMS_ALIKE;
+  return {
+    severity: differ ? "error" : "warning",
+    rule: "records/films-on-one-ground",
+    message: differ
+      ? `Two films of ${filmThicknessUm} um over ${ground} differ by ${apart.toFixed(2)} in reflectance, which one film does not`
+      : `Two films of ${filmThicknessUm} um are both over ${ground}, and none is over ${otherGround}`,
+    actual: `two over ${ground}`,
+    expected: `one over ${ground} and one over ${otherGround}`,
+    hint: `is one of them over ${otherGround}?`,
+  };
+}
+
+/** Thicknesses beyond a drawdown, with the unit that they were most likely given in. */
+function thicknessFaults({ record: { films = [] } }: Colour): Placed[] {
+  const [least, most] = FILM_REACH_UM;
+  return films.flatMap(({ filmThicknessUm: um }, index): Placed[] => {
+    const isBeyond = !(um >= least && um <= most);
+    if (!isBeyond && um >= THIN_FILM_UM) return [];
+    const slip = UNIT_SLIPS.find(({ times }) => um * times >= 10 && um * times <= 500);
+    return [
+      {
+        path: ["films", index, "filmThicknessUm"],
+        fault: {
+          severity: isBeyond ? "error" : "warning",
+          rule: "records/film-thickness",
+          message: isBeyond
+            ? `The film is ${um} um thick, and films drawn down lie between ${least} and ${most} um`
+            : `The film is ${um} um thick, and few films are drawn down under ${THIN_FILM_UM} um`,
+          actual: `${um} um`,
+          expected: `${isBeyond ? least : THIN_FILM_UM} to ${most} um`,
+          ...(slip === undefined
+            ? {}
+            : {
+                hint: `${Number((um * slip.times).toPrecision(3))} um if it was given in ${slip.unit}`,
+              }),
+        },
+      },
+    ];
+  });
+}
+
+/** What to multiply a thickness by, tried in this order. */
+const UNIT_SLIPS = [
+  { unit: "mil", times: 25.4 },
+  { unit: "mm", times: 1000 },
+  { unit: "nm", times: 0.001 },
+] as const;
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}

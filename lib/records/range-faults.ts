@@ -1,0 +1,224 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { apparentRatio } from "../optics/tints/let-down-order.ts";
+import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import { levelsOf } from "./reading-levels.ts";
+import type { Colour, Reading } from "./records.ts";
+import type { ColourRecord } from "./schema/colour.ts";
+
+/** So many other colours have to agree before one that differs is spoken of. */
+const MANY = 3;
+/** Times [1] the median price to a millilitre of the range. Our own limit. */
+const PRICE_TIMES = 10;
+/** Contents [ml] of a tube, jar or tin. Common practice. */
+const TUBE_REACH_ML = [5, 5000] as const;
+/** How far [natural logarithm] a turned strength may lie from what all others show, and how far those part. */
+const TURNED_WITHIN = 0.5;
+const WHITES_PART_FROM = 0.5;
+
+/** A colour against the rest of its workshop's range. */
+export function rangeFaults(
+  colours: readonly Colour[],
+  files: ParsedFiles,
+  whites: (slug: string) => Reading | undefined,
+): Diagnostic[] {
+  const records = [...files.colours.values()];
+  return [
+    ...nameFaults(records),
+    ...sizeFaults(records),
+    ...referenceFaults(files),
+    ...whiteFaults(colours, whites),
+  ];
+}
+
+function nameFaults(records: readonly Parsed<ColourRecord>[]): Diagnostic[] {
+  const seen = new Map<string, string>();
+  return records.flatMap(({ slug, record, yaml }): Diagnostic[] => {
+    const key = record.name.normalize("NFC").toLowerCase();
+    const before = seen.get(key);
+    if (before === undefined) {
+      seen.set(key, slug);
+      return [];
+    }
+    return [
+      {
+        severity: "error",
+        rule: "records/duplicate",
+        place: yaml.place(["name"]),
+        message: `${record.name} is the name of ${before} already`,
+        actual: record.name,
+        expected: "a name of its own for each colour",
+      },
+    ];
+  });
+}
+
+/** Contents beyond tubes and tins; a price to the millilitre that is another's ten times over. */
+function sizeFaults(records: readonly Parsed<ColourRecord>[]): Diagnostic[] {
+  const [least, most] = TUBE_REACH_ML;
+  const priced = records.flatMap(({ record: { sizes = [] }, yaml }) =>
+    sizes.flatMap(({ ml, price }, i) =>
+      price === undefined || price === 0 ? [] : [{ perMl: price / ml, price, ml, i, yaml }],
+    ),
+  );
+  const median = middle(priced.map(({ perMl }) => perMl));
+  return [
+    ...records.flatMap(({ record: { sizes = [] }, yaml }) =>
+      sizes.flatMap(({ ml }, i): Diagnostic[] =>
+        ml >= least && ml <= most
+          ? []
+          : [
+              {
+                severity: "warning",
+                rule: "records/size-reach",
+                place: yaml.place(["sizes", i, "ml"]),
+                message: `A size of ${ml} ml is outside what colours are sold in, ${least} to ${most} ml`,
+                actual: `${ml} ml`,
+                expected: `${least} to ${most} ml`,
+                hint:
+                  ml < least
+                    ? `${Number((10 * ml).toPrecision(3))} ml, if the decimal point slipped; litres are times 1000`
+                    : "grams or a slipped decimal point?",
+              },
+            ],
+      ),
+    ),
+    ...(median === undefined || priced.length <= MANY ? [] : priced).flatMap(
+      ({ perMl, price, ml, i, yaml }): Diagnostic[] => {
+        const times = perMl / (median ?? NaN);
+        if (times < PRICE_TIMES && times > 1 / PRICE_TIMES) return [];
+        return [
+          {
+            severity: "warning",
+            rule: "records/price-reach",
+            place: yaml.place(["sizes", i, "price"]),
+            message: `${price} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `a ${Math.round(1 / times)}th of`} what the range costs to the millilitre in the middle`,
+            actual: String(price),
+            expected: `within ${PRICE_TIMES} times of ${Number(((median ?? NaN) * ml).toPrecision(3))}`,
+            hint: "a decimal point may have slipped, in the price or in the size",
+          },
+        ];
+      },
+    ),
+  ];
+}
+
+/** To be looked at again: one colour weighed as dry pigment where all others were as paint, or the other way. */
+export function rangeNotes({ colours }: ParsedFiles): Diagnostic[] {
+  const records = [...colours.values()];
+  const kinds = records.flatMap((one) => {
+    const [kind, ...others] = new Set(one.record.tints?.map(({ ratioKind }) => ratioKind));
+    return kind === undefined || others.length > 0 ? [] : [{ ...one, kind }];
+  });
+  return kinds.flatMap(({ kind, yaml }): Diagnostic[] => {
+    const alike = kinds.filter((other) => other.kind === kind).length;
+    if (alike > 1 || kinds.length <= MANY) return [];
+    const usual = kind === "paint" ? "pigment" : "paint";
+    return [
+      {
+        severity: "note",
+        rule: "records/ratio-kind",
+        place: yaml.place(["tints", 0, "ratioKind"]),
+        message: `The let-downs of this colour alone say that ${kind} was weighed: those of the ${kinds.length - 1} others say ${usual}`,
+        actual: kind,
+        expected: `${usual}, as of the other colours`,
+      },
+    ];
+  });
+}
+
+/** A white lightens what strength is reckoned by. */
+function referenceFaults({ workshop, colours, pigments }: ParsedFiles): Diagnostic[] {
+  const slug = workshop?.record.strengthReference;
+  const record = slug === undefined ? undefined : colours.get(slug)?.record;
+  if (workshop === undefined || slug === undefined || record === undefined) return [];
+  const isWhite =
+    record.family === "white" ||
+    record.pigments.every(({ pigment }) =>
+      /^PW /.test(pigments.get(pigment)?.record.colourIndexName ?? ""),
+    );
+  return isWhite
+    ? [
+        {
+          severity: "error",
+          rule: "records/strength-reference",
+          place: workshop.yaml.place(["strengthReference"]),
+          message: `${slug} is a white, and tinting strength is reckoned against a colour that is let down in whites`,
+          actual: slug,
+          expected: "a colour with let-downs, such as a black",
+        },
+      ]
+    : [];
+}
+
+/**
+ * Two whites exchanged in the let-downs of one colour. How much stronger a colour tints in one
+ * white than in another is for the whites to say, not for the colour: all colours agree on it.
+ */
+function whiteFaults(
+  colours: readonly Colour[],
+  whites: (slug: string) => Reading | undefined,
+): Diagnostic[] {
+  const strengths = colours.map((colour) => ({ colour, inWhite: strengthsOf(colour, whites) }));
+  const slugs = [...new Set(strengths.flatMap(({ inWhite }) => [...inWhite.keys()]))];
+  const pairs = slugs.flatMap((one, i) => slugs.slice(i + 1).map((other) => [one, other] as const));
+  return pairs.flatMap(([one, other]) => {
+    const parted = strengths.flatMap(({ colour, inWhite }) => {
+      const [first, second] = [inWhite.get(one), inWhite.get(other)];
+      return first === undefined || second === undefined
+        ? []
+        : [{ colour, parts: Math.log(first / second) }];
+    });
+    return parted.flatMap(({ colour, parts }): Diagnostic[] => {
+      const rest = parted.filter((entry) => entry.colour !== colour).map((entry) => entry.parts);
+      const usual = middle(rest);
+      const agree = rest.every((each) => Math.sign(each) === Math.sign(usual ?? NaN));
+      if (
+        usual === undefined ||
+        rest.length < MANY ||
+        !agree ||
+        Math.abs(usual) < WHITES_PART_FROM ||
+        Math.abs(parts + usual) > TURNED_WITHIN
+      )
+        return [];
+      const index = colour.tints.findIndex(({ white }) => white === one || white === other);
+      return [
+        {
+          severity: "warning",
+          rule: "records/whites-exchanged",
+          place: colour.place(["tints", index, "white"]),
+          message: `This colour tints ${times(parts)} as strongly in ${one} as in ${other}, and the ${rest.length} others ${times(usual)}`,
+          actual: `${times(parts)} in ${one}`,
+          expected: `about ${times(usual)}, which the two whites decide`,
+          hint: `are ${one} and ${other} exchanged in its let-downs?`,
+          source: "duncan-1940",
+        },
+      ];
+    });
+  });
+}
+
+function times(logarithm: number): string {
+  return `${Number(Math.exp(logarithm).toPrecision(2))} times`;
+}
+
+/** Apparent strength of a colour in each white [1], the middle of its let-downs there. */
+function strengthsOf(
+  colour: Colour,
+  whites: (slug: string) => Reading | undefined,
+): Map<string, number> {
+  const masstone = levelsOf(colour.masstone);
+  const found = new Map<string, number[]>();
+  for (const { white, colourParts, whiteParts, reading } of colour.tints) {
+    const [tint, bare] = [levelsOf(reading), levelsOf(whites(white))];
+    if (tint === undefined || bare === undefined || masstone === undefined) continue;
+    if (!tint.isSpectral || tint.scale !== bare.scale || tint.scale !== masstone.scale) continue;
+    const apparent = apparentRatio(tint.values, { masstone: masstone.values, white: bare.values });
+    if (apparent !== undefined)
+      found.set(white, [...(found.get(white) ?? []), (apparent * whiteParts) / colourParts]);
+  }
+  return new Map([...found].map(([white, all]) => [white, middle(all) ?? NaN]));
+}
+
+function middle(values: readonly number[]): number | undefined {
+  return values.toSorted((one, other) => one - other)[Math.floor(values.length / 2)];
+}

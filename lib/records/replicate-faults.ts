@@ -1,0 +1,53 @@
+import { deltaE00 } from "../colorimetry/difference.ts";
+import { xyzToLab } from "../colorimetry/lab.ts";
+import { tristimulus } from "../colorimetry/tristimulus.ts";
+import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
+import type { Complaint } from "../diagnostics/complaint.ts";
+import { averaged } from "./readings/averaged.ts";
+
+/**
+ * How far one reading may lie from the mean of the others [Delta-E00, D65/10] before it is doubted, and
+ * before it is no reading of the same paint. Our own limits: a paint drawn down again comes within 1.
+ */
+export const REPLICATES_APART = { doubted: 2.5, another: 6 } as const;
+
+/** How many times [1] both its neighbours, or a part of both, a value at one wavelength can't be, and by how much at least. */
+const SPIKE = { times: 3, least: 0.02 } as const;
+
+/** Readings that are averaged though they lie far apart: told of the one farthest from the mean of the others. */
+export function replicateComplaint(
+  names: readonly string[],
+  spectra: readonly Spectrum[],
+): Complaint | undefined {
+  if (spectra.length < 2) return undefined;
+  const lab = (spectrum: Spectrum) => xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10");
+  const distances = spectra.map((spectrum, i) =>
+    deltaE00(lab(spectrum), lab(averaged(spectra.filter((_, j) => j !== i)).mean)),
+  );
+  const largest = Math.max(...distances);
+  if (largest <= REPLICATES_APART.doubted) return undefined;
+  const name = names[distances.indexOf(largest)] ?? "";
+  const isAnother = largest > REPLICATES_APART.another;
+  return {
+    severity: isAnother ? "error" : "warning",
+    rule: "records/replicates-apart",
+    message: `The readings averaged here lie far apart: ${name} is Delta-E00 ${largest.toFixed(1)} from ${spectra.length === 2 ? "the other" : "the mean of the others"}`,
+    actual: `Delta-E00 ${largest.toFixed(1)}`,
+    expected: `readings of one paint, within Delta-E00 ${REPLICATES_APART.doubted}`,
+    hint: `is ${name} another drawdown?`,
+  };
+}
+
+/** The wavelength [nm] at which one value stands out of its neighbours as no paint's does; undefined where none does. */
+export function spikeNm({ grid, values }: Spectrum): number | undefined {
+  const index = values.findIndex((value, i) => {
+    const [before, after] = [values[i - 1], values[i + 1]];
+    if (before === undefined || after === undefined) return false;
+    const [low, high] = [Math.min(before, after), Math.max(before, after)];
+    return (
+      (value > SPIKE.times * high && value - high > SPIKE.least) ||
+      (value < low / SPIKE.times && low - value > SPIKE.least)
+    );
+  });
+  return index < 0 ? undefined : wavelengthNm(grid, index);
+}

@@ -1,0 +1,71 @@
+import {
+  cpSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { join } from "node:path";
+import { beforeAll, expect, inject, test } from "vitest";
+import { BIN, mullstone, type CommandRun } from "../support/mullstone.ts";
+
+const PACKAGE_ROOT = join(BIN, "../..");
+
+/** A copy of the package, whose bundles are the test's own. */
+function copied(): string {
+  const copy = mkdtempSync(join(inject("scratch"), "package-"));
+  for (const name of ["lib", "eleventy.config.ts", "package.json"])
+    cpSync(join(PACKAGE_ROOT, name), join(copy, name), { recursive: true });
+  symlinkSync(join(PACKAGE_ROOT, "node_modules"), join(copy, "node_modules"));
+  return copy;
+}
+
+const copy = copied();
+const kept = join(copy, ".cache");
+const bundles = (): string[] => readdirSync(kept).filter((name) => name.startsWith("program-"));
+const help = (): Promise<CommandRun> =>
+  mullstone(["--help"], { bin: join(copy, "lib", "mullstone.js") });
+const source = join(copy, "lib", "commands", "command-line.ts");
+
+beforeAll(async () => {
+  expect((await help()).output).toContain("mullstone start");
+});
+
+test("the program is bundled once, whole, with nothing half-made beside it", async () => {
+  const before = bundles();
+  expect(before).toEqual([expect.stringMatching(/^program-[0-9a-f]{16}$/)]);
+  await Promise.all([help(), help()]);
+  expect(bundles()).toEqual(before);
+});
+
+test("a bundle that was damaged is never run: it is made anew", async () => {
+  const entry = join(kept, bundles()[0] ?? "", "command-line.mjs");
+  const whole = readFileSync(entry, "utf8");
+  for (const damage of [whole.slice(0, 200), whole.replace("mullstone start", "mullstone stArt")]) {
+    writeFileSync(entry, damage);
+    const { code, output, complaints } = await help();
+    expect([code, complaints]).toEqual([0, ""]);
+    expect(output).toContain("mullstone start");
+    expect(readFileSync(entry, "utf8")).toBe(whole);
+  }
+});
+
+test("an edited module is run as it is now, and old bundles are let go", async () => {
+  const text = readFileSync(source, "utf8");
+  for (const edition of [1, 2, 3]) {
+    writeFileSync(source, text.replace("mullstone: colour sheets", `edition ${edition}: sheets`));
+    expect((await help()).output).toContain(`edition ${edition}: sheets`);
+  }
+  expect(bundles()).toHaveLength(3);
+});
+
+test("where the package can't be written, the program runs from its sources", async () => {
+  const fixed = copied();
+  // A plain file stands where the bundles' folder would: no permission is needed to see it fail.
+  writeFileSync(join(fixed, ".cache"), "");
+  const { code, output } = await mullstone(["--help"], {
+    bin: join(fixed, "lib", "mullstone.js"),
+  });
+  expect([code, output]).toEqual([0, expect.stringContaining("mullstone start")]);
+});
