@@ -5,16 +5,14 @@ import type { EleventyConfig } from "./lib/site/eleventy-types.ts";
 
 /**
  * Wires Eleventy to the site and does nothing else. The commands pass the site
- * that they made, and whether templates may change under it; Eleventy run by
- * itself makes the site of ./content.
+ * that they made; Eleventy run by itself makes the site of ./content.
  */
 export default function configure(
   config: EleventyConfig,
   site: () => Site = () => siteOfFolder("content"),
-  isLive = false,
 ): void {
   // Its own includes folder may not lie above its input, where our templates are: they get an environment of their own.
-  config.setLibrary("njk", templateEnvironment(isLive));
+  config.setLibrary("njk", templateEnvironment());
   config.addGlobalData("everyPage", () => site().pages);
   // An installed package lies in node_modules, which Eleventy would otherwise pass over.
   config.setUseGitIgnore(false);

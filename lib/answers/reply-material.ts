@@ -114,7 +114,7 @@ function cautionOf(
   { sheet: { name, cautions } }: SheetTexts,
   words: PageContext["words"],
 ): string | undefined {
-  const { signalWord, hazards, notices } = labelModel(cautions, words.language, words);
+  const { signalWord, hazards, gaps, metals } = labelModel(cautions, words.language, words);
   const statements = hazards.map(({ code, text }) =>
     [...(code === undefined ? [] : [code]), text].join(" "),
   );
@@ -128,6 +128,11 @@ function cautionOf(
             statements,
           ),
         ];
-  const lines = [...label, ...notices.map((notice) => `${name}: ${notice}`)];
+  const { ufi } = cautions;
+  const lines = [
+    ...label,
+    ...[...gaps, ...metals].map(({ text }) => `${name}: ${text}`),
+    ...(ufi === undefined ? [] : [`${name}: UFI ${ufi}`]),
+  ];
   return lines.length === 0 ? undefined : lines.join("\n");
 }

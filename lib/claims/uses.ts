@@ -1,6 +1,6 @@
 import type { Records } from "../records/records.ts";
-import { readingStem } from "../records/readings/reading-stem.ts";
 import { isOffered } from "../sheet/handling/offer-section.ts";
+import { readingRecords } from "../sheet/record-inputs.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
 import { pathParts } from "./figure-index.ts";
@@ -51,8 +51,8 @@ export function namedRecords({
     ...(record.films ?? []),
   ]);
   const read = new Set(
-    [...forms, workshop.grounds?.black, workshop.grounds?.white].flatMap((form) =>
-      form !== undefined && "reading" in form ? [readingStem(form.reading)] : [],
+    readingRecords([...forms, workshop.grounds?.black, workshop.grounds?.white]).map(
+      ({ slug }) => slug,
     ),
   );
   const rooms = [

@@ -3,7 +3,7 @@ import { FAMILIES } from "../words/en/terms.ts";
 import { cardSizes, PAPER_SIZES, type CardSize, type Paper } from "../print/card-size.ts";
 import type { StatedCard, WithoutCard } from "../print/range-cards.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
-import { OutputFault } from "../site/output-folder.ts";
+import { OutputFault } from "../site/output-fault.ts";
 
 /** What `cards` is asked for, as written. */
 export interface CardOptions {

@@ -1,15 +1,14 @@
-import { renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { dirname } from "node:path";
 import { cardsPdf } from "../print/cards-pdf.ts";
 import { laidCards } from "../print/range-cards.ts";
 import { reprintList, type Reprint } from "../print/reprint-list.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { earlierCards } from "../site/earlier-manifest.ts";
-import { OutputFault } from "../site/output-folder.ts";
+import { OutputFault } from "../site/output-fault.ts";
+import { outputFile } from "../site/output-file.ts";
 import { latestDate, printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
 import { chosenColours, chosenSize, type CardOptions } from "./card-options.ts";
-import { counted, exitCode, printDiagnostics, seconds, tally } from "./check.ts";
+import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 import type { CommandOptions } from "./command-line.ts";
 
 /** Print shelf cards: all, some, or only those that say something else than they did. */
@@ -31,6 +30,7 @@ export function cards(
     return 1;
   }
   try {
+    const output = outputFile(options.outputFile, options.contentDir);
     const size = chosenSize(wanted, records.workshop);
     const isChosen = chosenColours(
       wanted,
@@ -71,7 +71,7 @@ export function cards(
     });
     if (records.workshop.siteAddress === undefined)
       say("no QR codes: workshop.yaml gives no siteAddress");
-    writeWhole(options.outputFile, pdf.bytes);
+    output.write(pdf.bytes);
     say(
       `${counted(laid.length, "card")} in ${size.name} on ${counted(pdf.pages, "page")} of ${size.paper}${size.twoSided ? ", to print on both sides, turned on the long edge" : ", to fold"}, ${seconds(started)}: ${options.outputFile}`,
     );
@@ -104,19 +104,4 @@ function say(line: string): void {
 
 function sayReprint({ slug, changes }: Reprint): void {
   for (const change of changes) say(`${slug}: ${change}`);
-}
-
-/** Beside its place first, then into it: nothing half-written is ever found there. */
-function writeWhole(file: string, bytes: Uint8Array): void {
-  const scratch = `${file}.building`;
-  try {
-    if (statSync(file, { throwIfNoEntry: false })?.isDirectory() === true)
-      throw new OutputFault(`--output of cards is a file, and ${file} is a folder`);
-    writeFileSync(scratch, bytes);
-    renameSync(scratch, file);
-  } catch (error) {
-    rmSync(scratch, { force: true });
-    if (error instanceof OutputFault) throw error;
-    throw new OutputFault(`${file} can't be written in ${dirname(file)}`);
-  }
 }

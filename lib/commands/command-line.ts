@@ -127,6 +127,11 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   }
 }
 
+/** What a thread of the program does: it writes sites, one after another. */
+export async function workInThread(): Promise<void> {
+  await import("../site/site-thread-work.ts");
+}
+
 function complaint(sentence: string): number {
   process.stderr.write(`${sentence}\n`);
   return 1;

@@ -5,7 +5,7 @@ import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { workedSite } from "../site/site-context.ts";
 import { theoryCacheOf } from "../site/theory-cache.ts";
-import { counted, exitCode, printDiagnostics, seconds, tally } from "./check.ts";
+import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 import type { CommandOptions } from "./command-line.ts";
 
 /** List what rests on a record, to be looked at again when a supplier changes; write nothing. */

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { ACT_KEYS, HAZARD_MARKETS, type Act } from "../hazard/classify/legislation.ts";
+import { SUBSTANCE_NAMES } from "../hazard/classify/substance.ts";
 import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import { ATOMIC_WEIGHTS, METALS, type Element } from "../hazard/studio/metal-content.ts";
 import {
@@ -11,6 +12,7 @@ import { evidence, listCell, numberCell, wording } from "./cells.ts";
 import type { EvidencedRow, RowOf, TableForm } from "./loaded-table.ts";
 
 const note = wording.optional();
+const casCell = z.string().regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number");
 const yes = z.enum(["yes", "no"]).transform((word) => word === "yes");
 const formula = z
   .string()
@@ -48,6 +50,29 @@ export const HAZARD_TABLES = {
     row: z.strictObject({ code: wording, option: wording.optional(), ...texts, ...evidence, note }),
     names: ({ code, option }) => [`${code} ${option ?? ""}`],
   }),
+  substances: form({
+    file: "hazard/classify/substances.csv",
+    row: z.strictObject({
+      substance: z.enum(SUBSTANCE_NAMES),
+      casNumbers: listCell(casCell),
+      colourIndexNames: listCell(z.string().min(1)).optional(),
+      ...evidence,
+      note,
+    }),
+    names: ({ substance }) => [substance],
+  }),
+  substanceNames: form({
+    file: "hazard/texts/substance-names.csv",
+    row: z.strictObject({
+      casNumber: casCell,
+      en: wording,
+      fr: wording,
+      de: wording,
+      es: wording,
+      ...evidence,
+    }),
+    names: ({ casNumber, en }) => [casNumber, en],
+  }),
   metals: form({
     file: "hazard/studio/metals.csv",
     row: z.strictObject({
@@ -77,7 +102,7 @@ export const HAZARD_TABLES = {
   metalsByCasNumber: form({
     file: "hazard/studio/metals-by-cas-number.csv",
     row: z.strictObject({
-      casNumber: z.string().regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number"),
+      casNumber: casCell,
       substance: wording,
       formula: formula.optional(),
       metals: listCell(z.enum(METALS)),
@@ -110,6 +135,8 @@ export type HazardTables = {
 export function hazardKnowledge(tables: HazardTables): HazardKnowledge {
   return {
     texts: statementTexts([...tables.hazardStatements, ...tables.labelWordings].map(textRow)),
+    substances: tables.substances,
+    substanceNames: tables.substanceNames,
     metals: {
       metals: tables.metals,
       byColourIndex: tables.metalsByColourIndex,
@@ -141,6 +168,7 @@ function textRow({ code, option, standing, ...cells }: TextCells): StatementText
         return text === undefined ? [] : [[language, text]];
       }),
     ),
-    provenance: standing === "published" ? "read" : "memory",
+    provenance:
+      standing === "published" ? "read" : standing === "practice" ? "completed" : "memory",
   };
 }

@@ -98,13 +98,13 @@ function exampleSheet({ sheets, records }: PageContext): SheetTexts | undefined 
 function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext): TableView {
   const { columns, label } = words.pages.labelPage;
   const { signalWord, hazardStatements, supplemental, unknown } = sheet.cautions;
-  const { notices } = labelModel(sheet.cautions, words.language, words);
+  const { metals } = labelModel(sheet.cautions, words.language, words);
   const hazards = [
     ...(unknown.length === 0 ? [] : [words.pages.handling.unknownInShort]),
     ...(signalWord === null ? [] : [words.signalWords[signalWord]]),
     ...hazardStatements,
     ...supplemental,
-    ...(unknown.length === 0 ? notices : []),
+    ...(unknown.length === 0 ? metals.map(({ text }) => text) : []),
   ].join(", ");
   const [size] = records.colours.get(sheet.slug)?.record.sizes ?? [];
   const held = sheet.fill.fillings

@@ -1,12 +1,12 @@
 import { decimalText } from "../words/number-text.ts";
-import { labelModel, type LabelLine } from "../present/label-model.ts";
+import { labelModel, type LabelLine, type LabelModel } from "../present/label-model.ts";
 import type { LabelTextView } from "../present/paint-views.ts";
 import { statementText } from "../present/statement-text.ts";
 import { lowerFirst } from "../words/en/pages.ts";
 import type { Words } from "../words/words.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { translationRemark } from "./label-view.ts";
+import { isPrinted, translationRemark } from "./label-view.ts";
 import type { SheetPage } from "./section-views.ts";
 
 /** A colour's label text with what it is for. */
@@ -98,7 +98,7 @@ function vehicleLine({ vehicle, additions }: Sheet, words: Words): string {
 /** Never fewer than on the first screen; what is not known is said, and what is empty is left empty. */
 function hazardLines({ cautions }: Sheet, words: Words): string[] {
   const { labelText: text } = words.pages.paint;
-  const { pictograms, substances, unknown, maker } = cautions;
+  const { pictograms, unknown, ufi } = cautions;
   const label = labelModel(cautions, words.language, words);
   const classified = label.signalWord !== undefined || label.hazards.length > 0;
   return [
@@ -109,11 +109,9 @@ function hazardLines({ cautions }: Sheet, words: Words): string[] {
           text.pictograms +
             pictograms.map((code) => `${words.pictograms[code] ?? code} (${code})`).join(", "),
         ]),
-    ...(substances.length === 0 ? [] : [words.pages.handling.substances(substances)]),
-    ...label.hazards.map((line) => printed(line, words.language, words)),
-    ...label.precautions.map((line) => printed(line, words.language, words)),
-    ...label.notices,
-    ...(maker?.ufi === undefined ? [] : [`UFI: ${maker.ufi}`]),
+    ...statementLines(label, words),
+    ...label.gaps.map(({ text: said }) => said),
+    ...(ufi === undefined ? [] : [`UFI: ${ufi}`]),
     ...(classified ? [text.frame(cautions.frame)] : []),
     ...(unknown.length === 0 ? [] : [text.notForSale]),
   ];
@@ -121,14 +119,27 @@ function hazardLines({ cautions }: Sheet, words: Words): string[] {
 
 /** The same statements in a further language, under its own name; nothing where the label has none. */
 function languageLines({ cautions }: Sheet, language: Language, words: Words): string[] {
-  const { signalWord, hazards, precautions } = labelModel(cautions, language, words);
-  const lines = [
-    ...(signalWord === undefined ? [] : [signalWord]),
-    ...[...hazards, ...precautions].map((line) => printed(line, language, words)),
+  if (!isPrinted(cautions)) return [];
+  const label = labelModel(cautions, language, words);
+  return [
+    words.pages.handling.languageNames[language] ?? language,
+    ...(label.signalWord === undefined ? [] : [label.signalWord]),
+    ...statementLines(label, words),
+    "",
   ];
-  return lines.length === 0
-    ? []
-    : [words.pages.handling.languageNames[language] ?? language, ...lines, ""];
+}
+
+/** Substances, hazards, precautions, and what is said beside them. */
+function statementLines(
+  { language, substances, hazards, precautions, metals }: LabelModel,
+  words: Words,
+): string[] {
+  return [
+    ...(substances === undefined ? [] : [substances]),
+    ...hazards,
+    ...precautions,
+    ...metals,
+  ].map((line) => printed(line, language, words));
 }
 
 function printed({ code, text, isMissing }: LabelLine, language: Language, words: Words): string {

@@ -30,8 +30,9 @@ export function hazardView(
   words: Words,
   handlingHref?: string,
 ): HazardView | undefined {
-  const { signalWord, notices, hazards } = labelModel(part, words.language, words);
-  if (signalWord === undefined && hazards.length === 0 && notices.length === 0) return undefined;
+  const { signalWord, gaps, metals, hazards } = labelModel(part, words.language, words);
+  if (signalWord === undefined && hazards.length === 0 && gaps.length + metals.length === 0)
+    return undefined;
   return {
     ...(signalWord === undefined ? {} : { signalWord }),
     pictograms: part.pictograms.flatMap((code): PictogramView[] =>
@@ -39,10 +40,7 @@ export function hazardView(
         ? [{ code, name: words.pictograms[code] ?? code, svg: asMarkup(pictogramSvg(code)) }]
         : [],
     ),
-    statements: [
-      ...notices.map((text): StatementView => ({ text })),
-      ...hazards.map((line) => lineView(line, words.language)),
-    ],
+    statements: [...[...gaps, ...metals, ...hazards].map((line) => lineView(line, words.language))],
     basis: basisText(basis, words),
     ...(handlingHref === undefined ? {} : { handlingHref }),
   };
@@ -80,6 +78,7 @@ export function labelView(
 ): LabelView {
   const { words, records } = context;
   const text = words.pages.handling;
+  const { substances, precautions } = labelModel(part, words.language, words);
   const hazard = hazardView(part, basis, words);
   const others = (records.workshop.languages ?? []).filter(
     (language) => language !== words.language,
@@ -91,7 +90,7 @@ export function labelView(
     heading,
     remarks: [
       ...(hazard === undefined ? [nothing] : []),
-      ...(part.substances.length === 0 ? [] : [text.substances(part.substances)]),
+      ...(substances === undefined ? [] : [substances.text]),
       ...part.packaging.map((one) => statementText(one, words)),
     ],
     ...(hazard === undefined ? {} : { hazard }),
@@ -99,10 +98,8 @@ export function labelView(
       ? {}
       : { classification: text.classification(part.classification) }),
     precautionaryHeading: text.precautions,
-    precautionary: labelModel(part, words.language, words).precautions.map((line) =>
-      lineView(line, words.language),
-    ),
-    ...(others.length === 0 || isWordless(part)
+    precautionary: precautions.map((line) => lineView(line, words.language)),
+    ...(others.length === 0 || !isPrinted(part)
       ? {}
       : {
           languages: {
@@ -132,28 +129,41 @@ function tracesView(
   return { traces: { summary: text.why, list: standing, leftOutHeading: text.leftOut, leftOut } };
 }
 
-function isWordless({
+/** Whether there is a label to print in further languages: what nobody has classified has none yet. */
+export function isPrinted({
   signalWord,
   hazardStatements,
   supplemental,
   precautionaryStatements,
   unknownAcuteToxicity,
+  notClassified,
+  unknown,
 }: LabelPart): boolean {
   return (
-    signalWord === null &&
-    [hazardStatements, supplemental, precautionaryStatements, unknownAcuteToxicity].every(
-      ({ length }) => length === 0,
-    )
+    unknown.length === 0 &&
+    (signalWord !== null ||
+      [
+        hazardStatements,
+        supplemental,
+        precautionaryStatements,
+        unknownAcuteToxicity,
+        notClassified,
+      ].some(({ length }) => length > 0))
   );
 }
 
 function languageView(part: LabelPart, language: Language, words: Words): LabelLanguageView {
-  const { signalWord, hazards, precautions } = labelModel(part, language, words);
+  const { signalWord, substances, metals, hazards, precautions } = labelModel(
+    part,
+    language,
+    words,
+  );
+  const contents = substances === undefined ? [] : [substances];
   return {
     language,
     name: words.pages.handling.languageNames[language] ?? language,
     ...(signalWord === undefined ? {} : { signalWord }),
-    statements: [...hazards, ...precautions].map((line) => ({
+    statements: [...contents, ...metals, ...hazards, ...precautions].map((line) => ({
       ...lineView(line, language),
       ...(line.isMissing ? { remark: translationRemark(language, words) } : {}),
     })),

@@ -1,3 +1,4 @@
+import { metalLineKey, SUBSTANCES_LINE } from "../hazard/texts/contents-line.ts";
 import { UNKNOWN_TOXICITY } from "../hazard/texts/statement-texts.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { LabelPart } from "../sheet/handling/handling-sections.ts";
@@ -20,8 +21,12 @@ export interface LabelLine {
 export interface LabelModel {
   readonly language: Language;
   readonly signalWord?: string;
-  /** What the label does not know, and metals that no statement tells of: in the page's language, first. */
-  readonly notices: readonly string[];
+  /** What the label does not know: in the page's language, since nobody prints it before it is known. */
+  readonly gaps: readonly LabelLine[];
+  /** Metals that no statement tells of, with what to leave. */
+  readonly metals: readonly LabelLine[];
+  /** The substances that bring the classification about. */
+  readonly substances?: LabelLine;
   /** Hazard and supplemental statements, and the line on unknown acute toxicity. */
   readonly hazards: readonly LabelLine[];
   readonly precautions: readonly LabelLine[];
@@ -34,10 +39,17 @@ export function labelModel(part: LabelPart, language: Language, words: Words): L
   return {
     language,
     ...(word === undefined ? {} : { signalWord: word }),
-    notices: [
-      ...part.gaps.map((gap) => statementText(gap, words)),
-      ...part.notClassified.map((metals) => statementText(metals, words)),
-    ],
+    gaps: part.gaps.map((gap) => ({
+      text: statementText(gap, words),
+      language: words.language,
+      isMissing: false,
+    })),
+    metals: part.notClassified.map(({ values: { metals } }) =>
+      lineOf(metalLineKey(metals), language, texts),
+    ),
+    ...(part.substances.length === 0
+      ? {}
+      : { substances: lineOf(SUBSTANCES_LINE, language, texts) }),
     hazards: [
       ...[...part.hazardStatements, ...part.supplemental].map((code) => ({
         code,

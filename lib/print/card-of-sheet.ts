@@ -62,6 +62,7 @@ export function cardOfSheet(
     deference: words.pages.cautionLine,
     drawdownNote: words.pages.cards.drawdown,
     imprint: [
+      ...(sheet.cautions.ufi === undefined ? [] : [`UFI: ${sheet.cautions.ufi}`]),
       workshop.name,
       ...(workshop.contact === undefined ? [] : [workshop.contact]),
       ...(workshop.demonstration === true ? [words.pages.demonstration] : []),
@@ -155,7 +156,12 @@ function cardSentence(
 function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Language[]): CardLabel {
   const text = words.pages.handling;
   const labels = languages.map((language) => labelModel(cautions, language, words));
-  const { notices, signalWord, hazards } = labelModel(cautions, words.language, words);
+  const own = labelModel(cautions, words.language, words);
+  const notices = [
+    ...new Set(
+      [...own.gaps, ...labels.flatMap(({ metals }) => metals)].map(({ text: said }) => said),
+    ),
+  ];
   return {
     signalWords: [
       ...new Set(
@@ -169,7 +175,7 @@ function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Langua
     statements: cardStatements(labels.map((label) => label.hazards)),
     precautions: cardStatements(labels.map(({ precautions }) => precautions)),
     ...(notices.length === 0 ? {} : { notice: notices.join(" ") }),
-    ...(signalWord === undefined && hazards.length === 0
+    ...(own.signalWord === undefined && own.hazards.length === 0
       ? {}
       : {
           basis:

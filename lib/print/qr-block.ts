@@ -1,4 +1,4 @@
-import QRCode from "qrcode";
+import encodeQR from "qr";
 import { BLACK, WHITE, type Block } from "./mark.ts";
 
 /** Light modules that ISO/IEC 18004 asks for on every side. */
@@ -13,8 +13,12 @@ export interface QrMatrix {
 
 /** @source ISO/IEC 18004, error correction M: a fingered card still reads. */
 export function qrMatrix(address: string): QrMatrix {
-  const { modules } = QRCode.create(address, { errorCorrectionLevel: "M" });
-  return { size: modules.size, isDark: (row, column) => modules.get(row, column) === 1 };
+  // Its border is at least one module wide; the quiet zone is drawn by us.
+  const modules = encodeQR(address, "raw", { ecc: "medium", border: 1 });
+  return {
+    size: modules.length - 2,
+    isDark: (row, column) => modules[row + 1]?.[column + 1] ?? false,
+  };
 }
 
 /** Modules drawn as vectors in a square of a side [mm], their quiet zone inside the square; `alt` says the address. */

@@ -20,6 +20,7 @@ import type {
   FilmReading,
   Reading,
   Records,
+  SpectrumReading,
   TintReading,
 } from "./records.ts";
 import { referenceFaults } from "./references.ts";
@@ -29,7 +30,9 @@ import { pigmentFaults } from "./pigment-faults.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
+import type { RecordPath } from "./yaml-record.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
 
 export interface LoadedRecords {
@@ -137,6 +140,16 @@ function resolvedGrounds(
   const [black, white] = (["black", "white"] as const).map((ground) =>
     resolve(forms[ground], workshop.yaml, ["grounds", ground]),
   );
+  for (const [ground, reading] of Object.entries({ black, white }))
+    if (reading !== undefined && reading.form !== "spectrum")
+      diagnostics.push({
+        severity: "error",
+        rule: "records/ground",
+        place: workshop.yaml.place(["grounds", ground]),
+        message: `The chart's ${ground} half is read as L*a*b*, and contrast ratios take its spectrum`,
+        actual: "L*a*b*",
+        expected: "a spectrum",
+      });
   if (black?.form !== "spectrum" || white?.form !== "spectrum") return undefined;
   const [darker, lighter] = [black, white].map(
     ({ spectrum }) => tristimulus(spectrum, "D65/10").Y / 100,
@@ -170,8 +183,19 @@ function resolvedColour(
   { resolve }: ReadingResolver,
 ): Colour {
   const masstone = record.masstone && resolve(record.masstone, yaml, ["masstone"]);
+  const overBlack = (
+    form: ReadingForm | undefined,
+    path: RecordPath,
+  ): SpectrumReading | undefined => {
+    if (form === undefined || !("overBlack" in form) || form.overBlack === undefined)
+      return undefined;
+    const reading = resolve(form.overBlack, yaml, [...path, "overBlack"]);
+    return reading?.form === "spectrum" ? reading : undefined;
+  };
+  const masstoneOverBlack = overBlack(record.masstone, ["masstone"]);
   const tints = (record.tints ?? []).flatMap((tint, i): TintReading[] => {
     const reading = resolve(tint, yaml, ["tints", i]);
+    const tintOverBlack = overBlack(tint, ["tints", i]);
     const [colourParts = NaN, whiteParts = NaN] = tint.massRatio.split(":").map(Number);
     return reading === undefined
       ? []
@@ -183,6 +207,7 @@ function resolvedColour(
             whiteParts,
             ratioKind: tint.ratioKind,
             reading,
+            ...(tintOverBlack === undefined ? {} : { overBlack: tintOverBlack }),
           },
         ];
   });
@@ -201,6 +226,7 @@ function resolvedColour(
     tints,
     films,
     ...(masstone === undefined ? {} : { masstone }),
+    ...(masstoneOverBlack === undefined ? {} : { masstoneOverBlack }),
   };
 }
 
@@ -209,7 +235,14 @@ function withNoise(colour: Colour, { withReplicateNoise }: ReadingResolver): Col
   return {
     ...colour,
     ...(colour.masstone === undefined ? {} : { masstone: withReplicateNoise(colour.masstone) }),
-    tints: colour.tints.map((tint) => ({ ...tint, reading: withReplicateNoise(tint.reading) })),
+    ...(colour.masstoneOverBlack === undefined
+      ? {}
+      : { masstoneOverBlack: withReplicateNoise(colour.masstoneOverBlack) }),
+    tints: colour.tints.map((tint) => ({
+      ...tint,
+      reading: withReplicateNoise(tint.reading),
+      ...(tint.overBlack === undefined ? {} : { overBlack: withReplicateNoise(tint.overBlack) }),
+    })),
     films: colour.films.map((film) => ({ ...film, reading: withReplicateNoise(film.reading) })),
   };
 }

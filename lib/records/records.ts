@@ -62,6 +62,8 @@ export interface TintReading {
   readonly whiteParts: number;
   readonly ratioKind: RatioKind;
   readonly reading: Reading;
+  /** The same drawdown over the black half of a chart: `reading` is then over its white half. */
+  readonly overBlack?: SpectrumReading;
 }
 
 export interface FilmReading {
@@ -89,6 +91,8 @@ export interface Colour extends Checked<ColourRecord> {
   /** The notes below the front matter, Markdown as written. */
   readonly notes: string;
   readonly masstone?: Reading;
+  /** The masstone's own drawdown over the black half of a chart: `masstone` is then over its white half. */
+  readonly masstoneOverBlack?: SpectrumReading;
   readonly tints: readonly TintReading[];
   readonly films: readonly FilmReading[];
 }

@@ -26,16 +26,20 @@ export function colourRecord(
     : recorded.map((field) => ({ kind: "colour", slug, field }));
 }
 
-function readings(forms: readonly (ReadingForm | undefined)[] = []): RecordRoot[] {
+/** Reading files that drawdowns name, those over black too. */
+export function readingRecords(forms: readonly (ReadingForm | undefined)[] = []): RecordRoot[] {
   return forms.flatMap((form) =>
     form !== undefined && "reading" in form
-      ? [{ kind: "reading" as const, slug: readingStem(form.reading) }]
+      ? [
+          form,
+          ...("overBlack" in form && form.overBlack !== undefined ? [form.overBlack] : []),
+        ].map(({ reading }) => ({ kind: "reading" as const, slug: readingStem(reading) }))
       : [],
   );
 }
 
 export function masstoneRecords(colour: Colour): RecordRoot[] {
-  return [...colourRecord(colour, "masstone"), ...readings([colour.record.masstone])];
+  return [...colourRecord(colour, "masstone"), ...readingRecords([colour.record.masstone])];
 }
 
 /** One let-down as it was drawn down. */
@@ -43,35 +47,65 @@ export function tintRecords(colour: Colour, white: string, massRatio: string): R
   const drawn = colour.record.tints?.find(
     (tint) => tint.white === white && tint.massRatio === massRatio,
   );
-  return [...colourRecord(colour, "tints"), ...readings([drawn])];
+  return [...colourRecord(colour, "tints"), ...readingRecords([drawn])];
 }
 
-/** All drawdowns of a colour and the masstones of its whites: K and S are fitted to them at once. */
+/** All drawdowns of a colour, its films, the masstones and films of its whites, and the chart: K and S are fitted to them at once. */
 export function drawdownRecords(colour: Colour | undefined, records: Records): RecordRoot[] {
   if (colour === undefined) return [];
   const whites = new Set((colour.record.tints ?? []).map(({ white }) => white));
   return [
     ...masstoneRecords(colour),
     ...colourRecord(colour, "tints"),
-    ...readings(colour.record.tints),
+    ...readingRecords(colour.record.tints),
+    ...filmsOfFit(colour, records),
     ...[...whites].flatMap((white) => {
       const paint = paintOfWhite(white, records);
-      return paint === undefined ? [] : masstoneRecords(paint);
+      return paint === undefined ? [] : [...masstoneRecords(paint), ...filmsOfFit(paint, records)];
     }),
+    ...chartOfFit(colour, records),
   ];
 }
 
+/** Films as a fit takes them, only over a chart that was read, with what the density of their paint goes by. */
+function filmsOfFit(colour: Colour, records: Records): RecordRoot[] {
+  const { films } = colour.record;
+  const isOverBoth = colour.masstoneOverBlack !== undefined;
+  return records.workshop.grounds === undefined || (films === undefined && !isOverBoth)
+    ? []
+    : [
+        ...(films === undefined ? [] : colourRecord(colour, "films")),
+        ...readingRecords(films),
+        ...ingredientRecords(colour, records),
+        ...colourRecord(colour, "pigments", "vehicle", "additions", "oilIndexGPer100g"),
+      ];
+}
+
+/** The chart, where a drawdown of the colour or of one of its whites was read over both halves. */
+function chartOfFit({ record }: Colour, records: Records): RecordRoot[] {
+  const whites = (record.tints ?? []).flatMap(
+    ({ white }) => paintOfWhite(white, records)?.record ?? [],
+  );
+  const isOverBoth = (form: ReadingForm | undefined): boolean =>
+    form !== undefined && "overBlack" in form && form.overBlack !== undefined;
+  const isUsed =
+    [record, ...whites].some(
+      ({ films, masstone }) => films !== undefined || isOverBoth(masstone),
+    ) || (record.tints ?? []).some(isOverBoth);
+  return isUsed ? chartRecords(records) : [];
+}
+
+function chartRecords({ workshop: { grounds } }: Records): RecordRoot[] {
+  return grounds === undefined ? [] : [WORKSHOP, ...readingRecords([grounds.black, grounds.white])];
+}
+
 /** Films over black and white, with the chart that they were drawn down on. */
-export function filmRecords(colour: Colour, { workshop }: Records): RecordRoot[] {
-  const chart =
-    workshop.grounds === undefined
-      ? []
-      : [WORKSHOP, ...readings([workshop.grounds.black, workshop.grounds.white])];
+export function filmRecords(colour: Colour, records: Records): RecordRoot[] {
   return [
     ...masstoneRecords(colour),
     ...colourRecord(colour, "films"),
-    ...readings(colour.record.films),
-    ...chart,
+    ...readingRecords(colour.record.films),
+    ...chartRecords(records),
   ];
 }
 

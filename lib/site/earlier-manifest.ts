@@ -1,20 +1,14 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import type { EarlierCard } from "../print/reprint-list.ts";
-import { MANIFEST_KIND, OutputFault } from "./output-folder.ts";
+import { OutputFault } from "./output-fault.ts";
+import { MANIFEST_KIND } from "./output-manifest.ts";
 
 /**
  * What an earlier manifest says of its cards.
  * @throws OutputFault for a file that is not there, is no manifest of ours, or is of before there were cards.
  */
 export function earlierCards(file: string): EarlierCard[] {
-  let read: unknown;
-  try {
-    read = JSON.parse(readFileSync(file, "utf8"));
-  } catch (error) {
-    throw new OutputFault(
-      `--since names ${file}, which is no manifest.json of an earlier build: ${(error as NodeJS.ErrnoException).code === "ENOENT" ? "there is no such file" : "it can't be read as JSON"}`,
-    );
-  }
+  const read = readManifest(file);
   const { kind, cards } = (typeof read === "object" && read !== null ? read : {}) as {
     kind?: unknown;
     cards?: unknown;
@@ -26,6 +20,30 @@ export function earlierCards(file: string): EarlierCard[] {
       `--since names ${file}, a manifest that does not say what its cards state: build anew with the records of then`,
     );
   return cards;
+}
+
+/** A manifest of a thousand colours has less than a tenth of it. */
+const LARGEST_MANIFEST_BYTES = 32 * 1024 * 1024;
+
+/** What a plain file of bounded size says: a pipe or a device is not even opened. */
+function readManifest(file: string): unknown {
+  const refused = (why: string): OutputFault =>
+    new OutputFault(`--since names ${file}, which is no manifest.json of an earlier build: ${why}`);
+  let found;
+  try {
+    found = statSync(file, { throwIfNoEntry: false });
+  } catch {
+    found = undefined;
+  }
+  if (found === undefined) throw refused("there is no such file");
+  if (!found.isFile()) throw refused("it is no plain file");
+  if (found.size > LARGEST_MANIFEST_BYTES)
+    throw refused(`it has ${found.size} bytes, and at most ${LARGEST_MANIFEST_BYTES} are read`);
+  try {
+    return JSON.parse(readFileSync(file, "utf8"));
+  } catch {
+    throw refused("it can't be read as JSON");
+  }
 }
 
 function isCard(value: unknown): value is EarlierCard {

@@ -3,9 +3,6 @@ export interface EleventyConfig {
   readonly setLibrary: (engine: "njk", environment: unknown) => void;
   readonly addGlobalData: (name: string, value: () => unknown) => void;
   readonly setUseGitIgnore: (use: boolean) => void;
-  readonly setServerOptions: (options: Readonly<Record<string, unknown>>) => void;
-  readonly addWatchTarget: (path: string) => void;
-  readonly on: (event: string, listener: (details: unknown) => unknown) => void;
   readonly ignores: { readonly delete: (glob: string) => boolean };
 }
 
@@ -13,15 +10,12 @@ export interface EleventyRun {
   /** Not a word to the terminal: errors are thrown as well. */
   readonly disableLogger: () => void;
   readonly write: () => Promise<unknown>;
-  readonly init: () => Promise<unknown>;
-  readonly watch: () => Promise<unknown>;
-  readonly serve: (port: number) => Promise<unknown>;
 }
 
 export interface EleventyOptions {
   readonly quietMode?: boolean;
   readonly configPath?: string | false;
   readonly source?: "cli" | "script";
-  readonly runMode?: "build" | "serve" | "watch";
+  readonly runMode?: "build";
   readonly config: (config: EleventyConfig) => unknown;
 }

@@ -1,5 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { signalWordKey, textsToReview } from "../hazard/texts/statement-texts.ts";
+import { CONTAINS, metalKey } from "../hazard/texts/contents-line.ts";
+import { signalWordKey, textsToReview, UNKNOWN_TOXICITY } from "../hazard/texts/statement-texts.ts";
+import { substanceName } from "../hazard/texts/substance-name.ts";
 import { ends } from "../quantities/interval.ts";
 import type { Checked, Records } from "../records/records.ts";
 import type { HazardRecord } from "../records/schema/hazard-form.ts";
@@ -21,7 +23,7 @@ export function hazardNotes(sheets: readonly Sheet[], records: Records): Diagnos
       ...shortOfTheWhole(checked),
     ]),
     ...(records.workshop.languages ?? ["en"]).flatMap((language, i) =>
-      reviewed(sheets, language, records, records.workshopPlace(["languages", i])),
+      languageNotes(sheets, language, records, records.workshopPlace(["languages", i])),
     ),
   ];
 }
@@ -42,9 +44,11 @@ function supplierNotes({ workshop, workshopPlace }: Records): Diagnostic[] {
   );
 }
 
-/** EUH208 names a substance: a record that is bought as a mixture, without its components, gives its trade name alone. */
+/** A label names substances: a record that is bought as a mixture, without its components, gives its trade name alone. */
 function tradeNames(sheets: readonly Sheet[], { vehicles }: Records): Diagnostic[] {
-  const named = new Set(sheets.flatMap(({ cautions }) => cautions.sensitisers));
+  const named = new Set(
+    labelsOf(sheets).flatMap(({ sensitisers, substances }) => [...sensitisers, ...substances]),
+  );
   return [...vehicles.values()]
     .filter(
       ({ record: { name, casNumber, components } }) =>
@@ -54,8 +58,8 @@ function tradeNames(sheets: readonly Sheet[], { vehicles }: Records): Diagnostic
       ...note(
         "hazard/trade-name",
         { ...place([]), path: "" },
-        `EUH208 would name ${name}, a trade name, where the substance itself is wanted, under components`,
-        "a trade name tells nobody what he is allergic to",
+        `A label would name ${name}, a trade name, where the substance itself is wanted: give its CAS number, or its components`,
+        "a trade name tells nobody what is in it",
       ),
       severity: "warning",
     }));
@@ -100,22 +104,105 @@ function shortOfTheWhole({ record: { components }, place }: Substance): Diagnost
       ];
 }
 
-/** Signal words, statements and lines that a label of the sheets carries. */
-function carried(sheets: readonly Sheet[]): string[] {
-  const labels: LabelPart[] = sheets.flatMap(({ cautions }) => [
+function labelsOf(sheets: readonly Sheet[]): LabelPart[] {
+  return sheets.flatMap(({ cautions }) => [
     cautions,
     ...cautions.dryPigment,
     ...cautions.additions,
   ]);
+}
+
+/** Signal words, statements and lines that a label of the sheets carries, as the tables name them. */
+function carried(sheets: readonly Sheet[]): string[] {
   return [
     ...new Set(
-      labels.flatMap(({ texts }) =>
-        Object.keys(texts).map((key) =>
-          key === "Danger" || key === "Warning" ? signalWordKey(key) : key,
-        ),
+      labelsOf(sheets).flatMap(
+        ({ signalWord, hazardStatements, precautionaryStatements, supplemental, ...part }) => [
+          ...(signalWord === null ? [] : [signalWordKey(signalWord)]),
+          ...hazardStatements,
+          ...precautionaryStatements,
+          ...supplemental,
+          ...(part.unknownAcuteToxicity.length === 0 ? [] : [UNKNOWN_TOXICITY]),
+          ...(part.substances.length === 0 ? [] : [CONTAINS]),
+          ...part.notClassified.flatMap(({ values: { metals, advice } }) => [
+            CONTAINS,
+            ...metals.map(metalKey),
+            advice,
+          ]),
+        ],
       ),
     ),
   ].sort();
+}
+
+/** Names that a label gives and that the tables do not have in a language, or have from memory. */
+function substanceNotes(
+  sheets: readonly Sheet[],
+  language: Language,
+  records: Records,
+  place: Diagnostic["place"],
+): Diagnostic[] {
+  if (language === "en") return [];
+  const rows = records.hazardKnowledge.substanceNames;
+  const named = [
+    ...new Set(
+      labelsOf(sheets).flatMap(({ substances, sensitisers }) => [...substances, ...sensitisers]),
+    ),
+  ].sort();
+  const casNumbers = casNumbersOf(records);
+  const has = (name: string): boolean =>
+    substanceName({ name, casNumber: casNumbers.get(name) }, language, rows) !== undefined;
+  const [known, missing] = [named.filter(has), named.filter((name) => !has(name))];
+  return [
+    ...(missing.length === 0
+      ? []
+      : [
+          {
+            ...note(
+              "hazard/name-missing",
+              place,
+              `No ${language} name is known here for ${missing.join(", ")}: a label has to name its substances in the language of its market`,
+              "printed in English until lib/hazard/texts/substance-names.csv has them",
+            ),
+            severity: "warning" as const,
+          },
+        ]),
+    ...(known.length === 0
+      ? []
+      : [
+          note(
+            "hazard/name-to-review",
+            place,
+            `The ${language} names of ${known.join(", ")} are from memory: the names of the EC inventory come first`,
+            "review them before they go on a label",
+          ),
+        ]),
+  ];
+}
+
+/** CAS numbers by the names that records give. */
+function casNumbersOf({ pigments, vehicles }: Records): ReadonlyMap<string, string> {
+  const named = [...pigments.values(), ...vehicles.values()].flatMap(
+    ({ record }): { readonly name: string; readonly casNumber?: string | undefined }[] => [
+      record,
+      ...(record.components ?? []),
+    ],
+  );
+  return new Map(
+    named.flatMap(({ name, casNumber }) => (casNumber === undefined ? [] : [[name, casNumber]])),
+  );
+}
+
+function languageNotes(
+  sheets: readonly Sheet[],
+  language: Language,
+  records: Records,
+  place: Diagnostic["place"],
+): Diagnostic[] {
+  return [
+    ...reviewed(sheets, language, records, place),
+    ...substanceNotes(sheets, language, records, place),
+  ];
 }
 
 function reviewed(
@@ -124,7 +211,7 @@ function reviewed(
   { hazardKnowledge: { texts } }: Records,
   place: Diagnostic["place"],
 ): Diagnostic[] {
-  const { missing, fromMemory } = textsToReview(texts, carried(sheets), language);
+  const { missing, fromMemory, completed } = textsToReview(texts, carried(sheets), language);
   return [
     ...(missing.length === 0
       ? []
@@ -144,6 +231,16 @@ function reviewed(
             place,
             `The ${language} texts of ${fromMemory.join(", ")} are from memory: the wording is that of the Official Journal`,
             "review them before they go on a label",
+          ),
+        ]),
+    ...(completed.length === 0
+      ? []
+      : [
+          note(
+            "hazard/text-completed",
+            place,
+            `The ${language} texts of ${completed.join(", ")} are the official ones with their gap filled here, as they leave to the supplier`,
+            "see that they say what holds for you",
           ),
         ]),
   ];

@@ -1,7 +1,7 @@
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { RangeCards } from "../print/range-cards.ts";
 import type { Records } from "../records/records.ts";
-import { MANIFEST_KIND } from "./output-folder.ts";
+import { MANIFEST_KIND } from "./output-manifest.ts";
 
 export const SCHEMA_VERSION = 1;
 

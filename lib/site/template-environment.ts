@@ -5,12 +5,9 @@ import { typeset } from "./typeset.ts";
 
 /**
  * Nunjucks over templates/: a missing figure stops the build, a record's text is escaped.
- * Templates are read again on each use only while they may be edited.
  */
-export function templateEnvironment(isLive: boolean): nunjucks.Environment {
-  const loader = new nunjucks.FileSystemLoader(join(PACKAGE_ROOT, "templates"), {
-    noCache: isLive,
-  });
+export function templateEnvironment(): nunjucks.Environment {
+  const loader = new nunjucks.FileSystemLoader(join(PACKAGE_ROOT, "templates"));
   const environment = new nunjucks.Environment(loader, {
     autoescape: true,
     throwOnUndefined: true,

@@ -5,27 +5,39 @@ import { buildSync } from "esbuild";
 import configure from "../../eleventy.config.ts";
 import { FONT_FILES, FONT_LICENCES } from "./font-files.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
-import { OutputFault } from "./output-folder.ts";
+import { OutputFault } from "./output-fault.ts";
+import { listFilesInManifest } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
+import { followingBuilds } from "./reload-script.ts";
 import { shareImages } from "./share-images.ts";
+import type { SiteTask } from "./site-task.ts";
 import type { Site } from "./site.ts";
 
-export const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
+const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 
-/** Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`. */
-export async function writeSite(site: Site, dir: string): Promise<void> {
+/**
+ * Render every page with Eleventy and write data, styles and fonts beside them, all below `dir`.
+ * On screen alone there are no pictures to pass on, and pages follow the builds.
+ */
+export async function writeSite(
+  site: Site,
+  dir: string,
+  kind: SiteTask["kind"] = "paper",
+): Promise<void> {
   writeData(site, dir);
-  for (const { path, bytes } of await shareImages(site.sheets ?? []))
-    writeFileSync(join(dir, path), bytes);
+  if (kind === "paper")
+    for (const { path, bytes } of await shareImages(site.sheets ?? []))
+      writeFileSync(join(dir, path), bytes);
   copyAssets(dir);
-  const eleventy = await newEleventy(dir, (config) => configure(config, () => site), {
-    quietMode: true,
-    runMode: "build",
+  const eleventy = await newEleventy(dir, (config) => {
+    configure(config, () => site);
+    if (kind === "screen") config.addTransform("follow builds", followingBuilds);
   });
   eleventy.disableLogger();
   await eleventy.write();
   const absent = site.pages.filter(({ path }) => !existsSync(join(dir, path)));
-  if (absent.length > 0) {
+  if (absent.length === 0) listFilesInManifest(dir);
+  else {
     throw new OutputFault(
       `${site.pages.length - absent.length} pages of ${site.pages.length} were written; these are missing: ${absent
         .slice(0, 3)
@@ -38,10 +50,9 @@ export async function writeSite(site: Site, dir: string): Promise<void> {
 /** Named as text: the package has no types to be found. */
 const ELEVENTY: string = "@11ty/eleventy";
 
-export async function newEleventy(
+async function newEleventy(
   dir: string,
   config: (config: EleventyConfig) => unknown,
-  options: Omit<EleventyOptions, "config">,
 ): Promise<EleventyRun> {
   const { default: Eleventy } = (await import(ELEVENTY)) as {
     default: new (input: string, output: string, options: EleventyOptions) => EleventyRun;
@@ -49,7 +60,8 @@ export async function newEleventy(
   return new Eleventy(TEMPLATES_INPUT, dir, {
     configPath: false,
     source: "script",
-    ...options,
+    quietMode: true,
+    runMode: "build",
     config,
   });
 }
@@ -67,7 +79,7 @@ export function writeData(site: Site, dir: string): void {
 }
 
 /** Styles in one file, each browser script in one with what it imports, the rest as it is, fonts from their packages: the site asks no other host for anything. */
-export function copyAssets(dir: string): void {
+function copyAssets(dir: string): void {
   const from = join(PACKAGE_ROOT, "assets");
   const to = join(dir, "assets");
   mkdirSync(join(to, "styles"), { recursive: true });

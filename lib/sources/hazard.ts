@@ -28,6 +28,36 @@ export const HAZARD_SOURCES = {
     standing: "read",
     note: "Read in the extraction that lib/hazard/texts/clp-statements.csv holds; the official text is the Official Journal's.",
   },
+  "clp-annex-4-2026": {
+    short: "CLP, Annexes I and IV",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Annex I (tables of label elements) and Annex IV, Part 1, in the languages of the Union, consolidated on 1 July 2026 (02008R1272-20260701).",
+    standing: "read",
+    note: "Read in public extractions. Of the acts that amended Annex IV the last is Regulation (EU) 2019/521: it changed Part 1 alone, so where the two parts differ its text is in force, and P201, P202 and P308+P313 stand.",
+  },
+  "clp-annex-1-languages-memory": {
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Annex I, 3.1.3.6.2.2, in French, German and Spanish, without the text at hand.",
+    standing: "memory",
+    note: "Translated in this project; to be replaced by the official sentence.",
+  },
+  "label-lines-own": {
+    citation: "Lines of this project for a label: what it contains, and what to leave.",
+    standing: "practice",
+    note: "English first, translated in this project; to be reviewed by somebody who speaks the language.",
+  },
+  "substance-names-memory": {
+    citation: "Names of substances in French, German and Spanish, recalled.",
+    standing: "memory",
+    note: "The names of the EC inventory and of CLP Annex VI come first; to be reviewed before they go on a label.",
+  },
+  "harmonized-system-32": {
+    short: "Harmonized System, chapter 32",
+    citation:
+      "World Customs Organization, Harmonized System, headings 3208, 3209 (paints and varnishes based on synthetic polymers) and 3213 (artists', students' or signboard painters' colours, in tubes, jars and similar packings).",
+    standing: "read",
+    note: "Headings read in national tariffs that repeat them.",
+  },
   "clp-new-classes-2023": {
     short: "Regulation (EU) 2023/707",
     citation:
@@ -45,7 +75,7 @@ export const HAZARD_SOURCES = {
     citation:
       "Regulation (EC) No 1272/2008 (CLP), Annexes III and IV: hazard and precautionary statements recalled without the text at hand.",
     standing: "memory",
-    note: "Completions of open statements, signal words and the United Nations' own statements; to be reviewed before they are printed on a label.",
+    note: "The United Nations' own statements; to be reviewed before they are printed on a label.",
   },
   "clp-annex-6-memory": {
     citation:
@@ -111,13 +141,14 @@ export const HAZARD_SOURCES = {
     citation:
       "Regulation (EC) No 1907/2006 (REACH), Annex XVII, entry 23 (cadmium), paragraph 2, as amended by Regulation (EU) 2016/217.",
     standing: "read",
-    note: "Paints of the tariff codes 3208 and 3209, below .01 % of cadmium. That artists' colours are 3213 is from memory.",
+    note: "Paints of the tariff codes 3208 and 3209, below .01 % of cadmium.",
   },
-  "reach-candidate-list-memory": {
+  "reach-candidate-list": {
+    short: "REACH candidate list",
     citation:
-      "REACH, candidate list of substances of very high concern (Article 59): basic lead carbonate, lead chromate pigments.",
-    standing: "memory",
-    note: "Basic lead carbonate since 19 December 2012, lead chromate pigments since 2010.",
+      "European Chemicals Agency. Candidate list of substances of very high concern (REACH, Article 59), export of 9 October 2026.",
+    standing: "read",
+    note: "Read in a public copy. Basic lead carbonate, lead monoxide, lead tetroxide and lead antimonate since 19 December 2012; lead chromate and its pigments since 13 January 2010.",
   },
   "directive-2024-869": {
     short: "Directive (EU) 2024/869",
@@ -144,7 +175,7 @@ export const HAZARD_SOURCES = {
     citation:
       "Regulation (EC) No 1907/2006 (REACH), Annex XIV: lead chromate, lead sulfochromate yellow, lead chromate molybdate sulfate red.",
     standing: "memory",
-    note: "Sunset dates 21 May 2015 (lead chromate pigments) and 22 January 2019 (strontium and zinc potassium chromates).",
+    note: "Sunset dates 21 May 2015 (lead chromate pigments) and 22 January 2019 (strontium and zinc potassium chromates). Read elsewhere: uses of lead sulfochromate yellow were authorised until 21 May 2022 (OJ C 337, 14.9.2016, p. 3).",
   },
   "uk-reach-annex-17-memory": {
     short: "UK REACH, Annex 17",

@@ -98,7 +98,10 @@ test("a build killed half-way leaves the earlier output whole, and the next one 
     stdio: "ignore",
   });
   const ended = new Promise((done) => killed.once("exit", done));
-  while (killed.exitCode === null && !existsSync(join(home, "site.building", "catalogue.json")))
+  while (
+    killed.exitCode === null &&
+    !existsSync(join(home, "site.building", "site", "catalogue.json"))
+  )
     await new Promise((later) => setTimeout(later, 5));
   killed.kill("SIGKILL");
   await ended;

@@ -62,7 +62,10 @@ describe("cards of a workshop", () => {
       "--only can't be lamp-blak: it takes lamp-black, lead-white, titanium-white, zinc-white; nearest: lamp-black",
     ],
     [["--output", "folder"], "--output of cards is a file, and folder is a folder"],
-    [["--output", "no/such/folder.pdf"], "no/such/folder.pdf can't be written in no/such"],
+    [
+      ["--output", "content/workshop.yaml"],
+      "--output of cards can't be content/workshop.yaml: it lies in the content folder, where only records are",
+    ],
   ])("%j is said in one line, and nothing is written", async (options, complaint) => {
     mkdirSync(file("folder"), { recursive: true });
     const before = readdirSync(home).sort();

@@ -1,5 +1,5 @@
 import { spawn, type ChildProcess } from "node:child_process";
-import { readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
@@ -9,6 +9,7 @@ import { BIN } from "../support/mullstone.ts";
 const PATIENCE = 60_000;
 
 const { home, content } = contentFolder(SMALLEST_WORKSHOP);
+const scratch = join(home, "scratch");
 const record = join(content, "colours", "lamp-black.md");
 let said = "";
 let server: ChildProcess | undefined;
@@ -35,9 +36,11 @@ async function fetched(path: string): Promise<string> {
 }
 
 beforeAll(async () => {
+  mkdirSync(scratch);
   // Straight to node: a server started by npm would outlive npm's end.
   const child = spawn(process.execPath, [BIN, "start"], {
     cwd: home,
+    env: { ...process.env, TMPDIR: scratch },
     stdio: ["ignore", "pipe", "pipe"],
   });
   server = child;
@@ -92,8 +95,62 @@ describe("start", () => {
     );
   });
 
-  test("ends when told to", async () => {
+  test("has no page of a colour that was deleted, nor its data", async () => {
+    writeFileSync(
+      join(content, "colours", "second.md"),
+      "---\nname: Second Black\npigments: [{ pigment: lamp-black }]\n---\n",
+    );
+    await until("its page", async () =>
+      (await fetched("colours/second/")).includes("Second Black") ? true : undefined,
+    );
+    rmSync(join(content, "colours", "second.md"));
+    await until("its end", async () =>
+      (await fetched("colours/second/")) === "status 404" ? true : undefined,
+    );
+    expect(await fetched("colours/second/sheet.json")).toBe("status 404");
+  });
+
+  test("says that the content folder is gone, keeps the last good pages, and sees the folder come back", async () => {
+    renameSync(content, join(home, "away"));
+    await until("the complaint", () =>
+      said.includes("The content folder can't be read, since nothing is there") ? true : undefined,
+    );
+    expect(await fetched("colours/lamp-black/")).toContain("Ink Black");
+    writeFileSync(
+      join(home, "away", "colours", "lamp-black.md"),
+      readFileSync(join(home, "away", "colours", "lamp-black.md"), "utf8").replace(
+        "name: Ink Black",
+        "name: Chimney Black",
+      ),
+    );
+    renameSync(join(home, "away"), content);
+    await until("the name given meanwhile", async () =>
+      (await fetched("colours/lamp-black/")).includes("Chimney Black") ? true : undefined,
+    );
+  });
+
+  test("says that workshop.yaml is gone, and goes on when it is back", async () => {
+    const workshop = join(content, "workshop.yaml");
+    rmSync(workshop);
+    await until("the complaint", () =>
+      said.includes("error workshop.yaml is missing: it gives the workshop's name at least")
+        ? true
+        : undefined,
+    );
+    writeFileSync(workshop, "name: Workshop Come Back\n");
+    await until("its new name", async () =>
+      (await fetched("index.html")).includes("Workshop Come Back") ? true : undefined,
+    );
+  });
+
+  test("pages follow the builds by a script of their own origin, and no built site has it", async () => {
+    expect(await fetched("index.html")).toContain(`<script src="/-/reload.js"></script></body>`);
+    expect(await fetched("-/reload.js")).toContain("location.reload()");
+  });
+
+  test("ends when told to, and leaves no folder of its own", async () => {
     server?.kill("SIGTERM");
     expect(await ended).toBe(0);
+    expect(readdirSync(scratch).filter((name) => name.startsWith("mullstone-"))).toEqual([]);
   });
 });

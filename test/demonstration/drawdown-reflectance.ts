@@ -59,19 +59,38 @@ export function drawdownReflectance(
 ): number[] {
   const bench = deviates(making);
   const slip = Math.exp(RATIO_SCATTER * bench());
-  const volumes = mixed(drawdown, slip * (drawdown.misweighed ?? 1));
-  const thicknessMm = drawdown.film
-    ? (drawdown.film.thicknessUm / 1000) * Math.exp(THICKNESS_SCATTER * bench())
-    : THICK_MM;
-  const ground = GROUND[drawdown.film?.ground ?? "black"];
+  const thickness = Math.exp(THICKNESS_SCATTER * bench());
+  const reflectances = trueReflectance(
+    drawdown,
+    wavelengthsNm,
+    slip * (drawdown.misweighed ?? 1),
+    thickness,
+  );
 
   const instrument = deviates(reading);
   const zero = ZERO_DRIFT * instrument();
   const scale = 1 + SCALE_DRIFT * instrument();
+  return reflectances.map(
+    (read) => zero + read * scale + instrument() * (NOISE_FLOOR + NOISE_SHARE * read),
+  );
+}
+
+/**
+ * Reflectance factors of the film as it is meant, one a wavelength [nm]: nothing of bench or instrument in them.
+ * @param weighed, drawn factors on the colour's mass and on the film's thickness.
+ */
+export function trueReflectance(
+  drawdown: Drawdown,
+  wavelengthsNm: readonly number[],
+  weighed = 1,
+  drawn = 1,
+): number[] {
+  const volumes = mixed(drawdown, weighed);
+  const thicknessMm = drawdown.film ? (drawdown.film.thicknessUm / 1000) * drawn : THICK_MM;
+  const ground = GROUND[drawdown.film?.ground ?? "black"];
   return wavelengthsNm.map((nm) => {
     const { K, S } = coefficients(volumes, nm);
-    const read = readReflectance(layerReflectance(K, S, thicknessMm, ground), drawdown.geometry);
-    return zero + read * scale + instrument() * (NOISE_FLOOR + NOISE_SHARE * read);
+    return readReflectance(layerReflectance(K, S, thicknessMm, ground), drawdown.geometry);
   });
 }
 

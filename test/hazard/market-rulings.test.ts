@@ -227,3 +227,33 @@ test("every act has its row, is dated, has a source, and says whether it was rea
     for (const market of markets) expect(HAZARD_MARKETS).toContain(market);
   }
 });
+
+const PIGMENT = { slug: "pigment", massFraction: 0.6, classifications: "none stated" } as const;
+
+/** ECHA's candidate list, export of 9 October 2026: date of inclusion of each (published). */
+describe("substances of very high concern, by the day that each was listed", () => {
+  test.each([
+    ["basic lead carbonate", { casNumber: "1319-46-6" }, "2012-12-19"],
+    ["red lead", { casNumber: "1314-41-6" }, "2012-12-19"],
+    ["lead antimonate yellow", { casNumber: "8012-00-8" }, "2012-12-19"],
+    ["massicot", { colourIndexName: "PY 46" }, "2012-12-19"],
+    ["lead chromate", { casNumber: "7758-97-6" }, "2010-01-13"],
+    ["chrome yellow", { casNumber: "1344-37-2" }, "2010-01-13"],
+    ["molybdate red", { colourIndexName: "PR 104" }, "2010-01-13"],
+  ] as const)("%s", (name, identity, since) => {
+    const rulings = marketRulings(
+      sale({ ingredients: [{ ...PIGMENT, name, ...identity }] }),
+      "EU",
+    ).filter(({ rule }) => rule === "substance-of-very-high-concern");
+    expect(rulings.map(({ values }) => values)).toEqual([
+      { ingredients: ["pigment"], names: [name], since, standing: "read" },
+    ]);
+  });
+
+  test("titanium dioxide is not on it", () => {
+    const titanium = { ...PIGMENT, name: "titanium dioxide", casNumber: "13463-67-7" };
+    expect(
+      marketRulings(sale({ ingredients: [titanium] }), "EU").map(({ rule }) => rule),
+    ).not.toContain("substance-of-very-high-concern");
+  });
+});

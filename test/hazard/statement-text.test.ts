@@ -15,6 +15,11 @@ import {
   textsToReview,
   UNKNOWN_TOXICITY,
 } from "../../lib/hazard/texts/statement-texts.ts";
+import { CONTAINS, metalKey, metalLine } from "../../lib/hazard/texts/contents-line.ts";
+import { substanceName } from "../../lib/hazard/texts/substance-name.ts";
+import { METALS } from "../../lib/hazard/studio/metal-content.ts";
+import { statementText as presentedText } from "../../lib/present/statement-text.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
 import { SUPPLEMENTAL_CODES } from "../../lib/hazard/texts/supplemental-code.ts";
 import { KNOWLEDGE } from "./knowledge.ts";
 
@@ -83,8 +88,51 @@ describe("texts that were wrong or missing, word for word (02008R1272, Annexes I
     const p280 = (protection: string): string =>
       statementText(texts, "P280", "es", { protection }).text;
     expect(p280("gloves")).toBe("Llevar guantes de protección.");
-    expect(p280("gloves and eyes")).toBe("Llevar guantes/gafas de protección.");
+    expect(p280("gloves and eyes")).toBe(
+      "Llevar guantes de protección/equipo de protección para los ojos.",
+    );
   });
+});
+
+/**
+ * Annex IV, Part 1, as amended by Regulation (EU) 2019/521, and Regulation (EU) 2016/918
+ * for P410+P412 (02008R1272-20260701): Part 2, which the list was extracted from, keeps
+ * the older text of these.
+ */
+const PART_1: Readonly<
+  Record<string, Partial<Record<(typeof STATEMENT_LANGUAGES)[number], string>>>
+> = {
+  P103: {
+    en: "Read carefully and follow all instructions.",
+    fr: "Lire attentivement et bien respecter toutes les instructions.",
+    de: "Lesen Sie sämtliche Anweisungen aufmerksam und befolgen Sie diese.",
+    es: "Leer atentamente y seguir todas las instrucciones.",
+  },
+  P201: { fr: "Se procurer les instructions avant utilisation." },
+  P210: {
+    de: "Von Hitze, heißen Oberflächen, Funken, offenen Flammen und anderen Zündquellen fernhalten. Nicht rauchen.",
+  },
+  P280: {
+    en: "Wear protective gloves/protective clothing/eye protection/face protection/hearing protection/…",
+    fr: "Porter des gants de protection/des vêtements de protection/un équipement de protection des yeux/du visage/une protection auditive/…",
+    de: "Schutzhandschuhe/Schutzkleidung/Augenschutz/Gesichtsschutz/Gehörschutz/… tragen",
+    es: "Llevar guantes/ropa de protección/equipo de protección para los ojos/la cara/los oídos/...",
+  },
+  "P410+P412": {
+    es: "Proteger de la luz del sol. No exponer a una temperatura superior a 50 °C/122 °F.",
+  },
+  P501: { es: "Eliminar el contenido o el recipiente en …" },
+};
+
+test("of the two parts of Annex IV the one that was amended last is printed", () => {
+  expect(text("P103", "de")).toBe(PART_1["P103"]?.de);
+  expect(text("P103", "en")).toBe(PART_1["P103"]?.en);
+  expect(text("P103", "fr")).toBe(PART_1["P103"]?.fr);
+  expect(text("P103", "es")).toBe(PART_1["P103"]?.es);
+  expect(text("P201", "fr")).toBe(PART_1["P201"]?.fr);
+  expect(text("P210", "de")).toBe(PART_1["P210"]?.de);
+  expect(text("P410+P412", "es")).toBe(PART_1["P410+P412"]?.es);
+  expect(text("P501", "es")).toMatch(/^Eliminar el contenido o el recipiente /);
 });
 
 describe("a label's wording takes an option of the official text, and adds nothing", () => {
@@ -97,7 +145,7 @@ describe("a label's wording takes an option of the official text, and adds nothi
     const official = OFFICIAL.find((row) => row["code"] === code);
     for (const language of STATEMENT_LANGUAGES) {
       const known = new Set([
-        ...words(official?.[language] ?? ""),
+        ...words(PART_1[code]?.[language] ?? official?.[language] ?? ""),
         // The extraction's slip "no expose", a spelling of centre, and "not" that it swallowed.
         ...["not", "center", "toxicología"],
       ]);
@@ -143,9 +191,10 @@ describe("never guessed", () => {
       provenance: "memory",
       translationMissing: true,
     });
-    expect(textsToReview(texts, ["H302", "P318", "P103"], "fr")).toEqual({
+    expect(textsToReview(texts, ["H302", "P318", "P103", "P501", UNKNOWN_TOXICITY], "fr")).toEqual({
       missing: ["P318"],
-      fromMemory: ["P103"],
+      fromMemory: [UNKNOWN_TOXICITY],
+      completed: ["P501"],
     });
   });
 
@@ -171,4 +220,74 @@ test("P260 and P261 by form; signal words; the line on unknown toxicity", () => 
   expect(statementText(texts, UNKNOWN_TOXICITY, "en", { share: "11 %" }).text).toBe(
     "11 % of the mixture consists of ingredient(s) of unknown acute toxicity.",
   );
+});
+
+describe("lines that no code stands for, in every language", () => {
+  const advices = ["do not spray or heat", "do not sand dry", "do not heat"] as const;
+  test.each(STATEMENT_LANGUAGES)("%s: every metal with every advice", (language) => {
+    for (const metal of METALS)
+      for (const advice of advices)
+        expect(metalLine(texts, [metal], advice, language), metal).toMatch(
+          /^(Contains|Contient|Enthält|Contiene) .+\. .+\.$/,
+        );
+  });
+
+  // Translated in this project: the words are ours, and this holds what they are made of.
+  test("two metals, and what to leave", () => {
+    expect(
+      STATEMENT_LANGUAGES.map((language) =>
+        metalLine(texts, ["lead", "cadmium"], "do not spray or heat", language),
+      ),
+    ).toEqual([
+      "Contains lead and cadmium. Do not spray, sand dry or heat.",
+      "Contient du plomb et du cadmium. Ne pas pulvériser, ne pas poncer à sec, ne pas chauffer.",
+      "Enthält Blei und Cadmium. Nicht sprühen, nicht trocken schleifen, nicht erhitzen.",
+      "Contiene plomo y cadmio. No pulverizar, no lijar en seco, no calentar.",
+    ]);
+  });
+
+  test("English says the same on a label as on a sheet", () => {
+    for (const advice of advices)
+      expect(metalLine(texts, ["chromate", "nickel"], advice, "en")).toBe(
+        presentedText(
+          { rule: "contains-metal", values: { metals: ["chromate", "nickel"], advice } },
+          ENGLISH,
+        ),
+      );
+  });
+
+  test("are listed for review, as everything from memory is", () => {
+    expect(
+      textsToReview(texts, [CONTAINS, metalKey("lead"), "do not spray or heat"], "de").fromMemory,
+    ).toEqual([CONTAINS, "metal lead", "do not spray or heat"]);
+  });
+
+  test("a share has the decimal mark of its language", () => {
+    const line = (language: (typeof STATEMENT_LANGUAGES)[number]): string =>
+      statementText(texts, UNKNOWN_TOXICITY, language, { share: "8.5 %" }).text;
+    expect(line("en")).toMatch(/^8\.5 %/);
+    expect(line("de")).toBe(
+      "8,5 % des Gemisches bestehen aus Bestandteilen unbekannter akuter Toxizität.",
+    );
+    expect(line("es")).toMatch(/^El 8,5 % de la mezcla/);
+    expect(line("fr")).toMatch(/^8,5 % du mélange/);
+  });
+});
+
+describe("names of substances (memory)", () => {
+  const rows = KNOWLEDGE.substanceNames;
+  test("by CAS number, else by English name; English stays as the record has it", () => {
+    const cobalt = { name: "Cobalt octoate", casNumber: "136-52-7" };
+    expect(STATEMENT_LANGUAGES.map((language) => substanceName(cobalt, language, rows))).toEqual([
+      "Cobalt octoate",
+      "bis(2-éthylhexanoate) de cobalt",
+      "Cobaltbis(2-ethylhexanoat)",
+      "bis(2-etilhexanoato) de cobalto",
+    ]);
+    expect(substanceName({ name: "Basic Lead Carbonate" }, "de", rows)).toBe(
+      "basisches Bleicarbonat",
+    );
+  });
+  test("what no row names has none", () =>
+    expect(substanceName({ name: "some resin" }, "fr", rows)).toBeUndefined());
 });

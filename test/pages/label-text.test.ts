@@ -71,14 +71,18 @@ test("sizes that nobody recorded are left blank", () => {
   );
 });
 
-test("in the workshop's further languages too, each under its own name; a line without a text of its own is left out of them", () => {
+test("in the workshop's further languages too, each under its own name, its substances in that language", () => {
   const text = labelText(
     sheetOf("lead-white"),
     { ...MAKER, languages: ["en", "fr", "de"] },
     ENGLISH,
   );
-  expect(text).toContain("\nFrançais\nDanger\nH302 Nocif en cas d'ingestion.\n");
-  expect(text).toContain("\nDeutsch\nGefahr\nH302 Gesundheitsschädlich bei Verschlucken.\n");
+  expect(text).toContain(
+    "\nFrançais\nDanger\nContient carbonate basique de plomb.\nH302 Nocif en cas d'ingestion.\n",
+  );
+  expect(text).toContain(
+    "\nDeutsch\nGefahr\nEnthält basisches Bleicarbonat.\nH302 Gesundheitsschädlich bei Verschlucken.\n",
+  );
   expect(text.match(/^H302 Harmful/gm)).toHaveLength(1);
   const unknown = labelText(sheetOf("vine-black"), { ...MAKER, languages: ["de"] }, ENGLISH);
   // By mass: 100 g of pigment in at least 44 g of oil, its estimated oil index, is 100/144.
@@ -87,4 +91,38 @@ test("in the workshop's further languages too, each under its own name; a line w
     value: [expect.closeTo(44, 0), expect.any(Number)],
   });
   expect(unknown).not.toContain("Deutsch");
+});
+
+test("metals that no statement tells of stand in every language; what is not classified in none but the page's", () => {
+  const languages = ["en", "fr", "de", "es"] as const;
+  const text = labelText(sheetOf("cadmium-red"), { ...MAKER, languages }, ENGLISH);
+  expect(text).toContain("\nContains cadmium. Do not spray, sand dry or heat.\n");
+  expect(text).toContain(
+    "\nFrançais\nContient du cadmium. Ne pas pulvériser, ne pas poncer à sec, ne pas chauffer.\n",
+  );
+  expect(text).toContain(
+    "\nDeutsch\nEnthält Cadmium. Nicht sprühen, nicht trocken schleifen, nicht erhitzen.\n",
+  );
+  expect(text).toContain(
+    "\nEspañol\nContiene cadmio. No pulverizar, no lijar en seco, no calentar.\n",
+  );
+  for (const { sheet } of TEXTS) {
+    const lines = labelText(sheet, { ...MAKER, languages }, ENGLISH).split("\n");
+    for (const name of ["Français", "Deutsch", "Español"])
+      if (lines.includes(name)) expect(lines[lines.indexOf(name) + 1], sheet.slug).not.toBe("");
+  }
+});
+
+test("a sensitiser is named in the label's language", () => {
+  const text = labelText(
+    sheetOf("lamp-black"),
+    { ...MAKER, languages: ["en", "fr", "de", "es"] },
+    ENGLISH,
+  );
+  expect(text.match(/^EUH208 .*$/gm)).toEqual([
+    "EUH208 Contains cobalt bis(2-ethylhexanoate). May produce an allergic reaction.",
+    "EUH208 Contient bis(2-éthylhexanoate) de cobalt. Peut produire une réaction allergique.",
+    "EUH208 Enthält Cobaltbis(2-ethylhexanoat). Kann allergische Reaktionen hervorrufen.",
+    "EUH208 Contiene bis(2-etilhexanoato) de cobalto. Puede provocar una reacción alérgica.",
+  ]);
 });

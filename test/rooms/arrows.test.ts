@@ -50,9 +50,11 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   nunjucks: /^lib\/site\//,
   pdfkit: /^lib\/print\//,
   sharp: /^lib\/site\/share-images\.ts$/,
-  qrcode: /^lib\/print\//,
+  qr: /^lib\/print\/qr-block\.ts$/,
+  send: /^lib\/site\/site-server\.ts$/,
   "markdown-it": /^lib\/(?:pages\/markdown|answers\/answer-markdown)\.ts$/,
-  "node:crypto": /^lib\/(?:sheet\/revision|site\/reload-library|site\/theory-cache)\.ts$/,
+  "node:crypto":
+    /^lib\/(?:sheet\/revision|site\/build-lock|site\/theory-cache|site\/work-folder)\.ts$/,
 };
 
 /** `csv-parse` of "csv-parse/sync", `@11ty/eleventy` of a path in it; Node's own modules keep their whole name. */

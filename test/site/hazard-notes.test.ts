@@ -24,9 +24,8 @@ function notes(files: Readonly<Record<string, string>>, languages = "[en]"): str
   const { records, diagnostics } = loadRecords(content, home);
   if (records === undefined) throw new Error(JSON.stringify(diagnostics));
   const found = hazardNotes(allSheets(records), records);
-  expect(new Set(found.map(({ severity }) => severity))).toEqual(
-    new Set(found.length === 0 ? [] : ["note"]),
-  );
+  for (const { severity, rule } of found)
+    expect(severity, rule).toBe(rule === "hazard/name-missing" ? "warning" : "note");
   return found.map(formatDiagnostic);
 }
 
@@ -71,33 +70,75 @@ describe("label texts", () => {
     const found = notes(hazardous, "[en, fr]").filter((line) =>
       line.endsWith("hazard/text-to-review"),
     );
+    expect(found).toEqual([
+      expect.stringMatching(
+        /^content\/workshop\.yaml:3:13 note The en texts of contains are from memory/,
+      ),
+      expect.stringMatching(
+        /^content\/workshop\.yaml:3:17 note The fr texts of contains are from memory/,
+      ),
+    ]);
+  });
+
+  test("that complete an official one are listed apart", () => {
+    const found = notes(hazardous, "[en, fr]").filter((line) =>
+      line.endsWith("hazard/text-completed"),
+    );
     expect(found).toHaveLength(2);
-    expect(found[0]).toMatch(
-      /^content\/workshop\.yaml:3:13 note The en texts of .*P501.* are from memory/,
-    );
-    expect(found[1]).toMatch(
-      /^content\/workshop\.yaml:3:17 note The fr texts of .*P501.* are from memory/,
-    );
-    expect(found[0]).not.toContain("H302");
+    expect(found[1]).toMatch(/^content\/workshop\.yaml:3:17 note The fr texts of .*P501/);
+    expect(found[1]).not.toContain("H302");
+  });
+
+  test("on metals are listed with the metal and what to leave", () => {
+    const [found] = notes(
+      { "pigments/earth.yaml": "name: Vermilion\ncolourIndexName: PR 106\nhazards: []\n" },
+      "[de]",
+    ).filter((line) => line.endsWith("hazard/text-to-review"));
+    expect(found).toContain("The de texts of contains, do not spray or heat, metal mercury");
   });
 
   test("that a language lacks are listed, and stay English on the sheet", () => {
     const { content, home } = contentFolder({
-      "workshop.yaml": "name: My workshop\nlanguages: [en, de]\n",
-      "pigments/earth.yaml": "name: Earth\n",
+      "workshop.yaml": "name: My workshop\nframe: UN GHS\nlanguages: [en, de]\n",
+      "pigments/earth.yaml": "name: Earth\nhazards: [H350]\n",
       "colours/earth.md": "---\nname: Earth\npigments: [{ pigment: earth }]\n---\n",
     });
     const { records } = loadRecords(content, home);
     if (records === undefined) throw new Error("Unexpected faults");
     const sheets = allSheets(records);
-    expect(sheets[0]?.cautions.unknownAcuteToxicity).not.toEqual([]);
+    expect(sheets[0]?.cautions.texts["P318"]).toEqual({
+      en: "IF exposed or concerned, get medical advice.",
+    });
     expect(
       hazardNotes(sheets, records)
         .filter(({ rule }) => rule === "hazard/text-missing")
-        .map((note) => [
-          formatDiagnostic(note).includes("unknown acute toxicity"),
-          note.place.path,
-        ]),
+        .map((note) => [formatDiagnostic(note).includes("P318"), note.place.path]),
     ).toEqual([[true, "languages[1]"]]);
+  });
+});
+
+describe("names of substances", () => {
+  const drier = (name: string): Readonly<Record<string, string>> => ({
+    "vehicles/drier.yaml": `name: Drier\nkind: drier\ncomponents:\n  - { name: ${name}, massFraction: 1, hazards: [{ statement: H317, hazardClass: Skin Sens. 1A }] }\n`,
+    "colours/earth.md":
+      "---\nname: Earth\npigments: [{ pigment: earth }]\noilIndexGPer100g: 50\nadditions: [{ vehicle: drier, percentOfOil: 0.1 }]\n---\n",
+  });
+
+  test("that a language lacks are a warning at that language", () => {
+    const found = notes(drier("some soap"), "[en, de]").filter((line) =>
+      line.endsWith("hazard/name-missing"),
+    );
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatch(
+      /^content\/workshop\.yaml:3:17 warning No de name is known here for some soap: /,
+    );
+  });
+
+  test("that are from memory are a note", () => {
+    const found = notes(drier("cobalt naphthenate"), "[en, de]");
+    expect(found.filter((line) => line.endsWith("hazard/name-missing"))).toEqual([]);
+    expect(found.find((line) => line.endsWith("hazard/name-to-review"))).toContain(
+      "The de names of cobalt naphthenate are from memory",
+    );
   });
 });

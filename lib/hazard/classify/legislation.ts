@@ -16,6 +16,7 @@ export const ACT_KEYS = [
   "reach-cmr-public",
   "uk-reach-cmr-public",
   "reach-candidate-list",
+  "reach-candidate-list-chromates",
   "reach-authorisation",
   "reach-authorisation-chromates",
   "uk-reach-authorisation",

@@ -212,20 +212,17 @@ function cadmiumPaint(parts: readonly Part[]): Found[] {
 
 /** Substances on the candidate list that artists' colours are made of. */
 function highConcern(parts: readonly Part[]): Found[] {
-  const members = parts.filter(
-    (part) =>
-      isSubstance(part, "basic lead carbonate") || isSubstance(part, "lead chromate pigments"),
-  );
-  return members.length === 0
-    ? []
-    : [
-        {
-          act: "reach-candidate-list",
-          effect: "line",
-          rule: "substance-of-very-high-concern",
-          values: slugs(members),
-        },
-      ];
+  return (
+    [
+      ["lead compounds of very high concern", "reach-candidate-list"],
+      ["lead chromate pigments", "reach-candidate-list-chromates"],
+    ] as const
+  ).flatMap(([substance, act]): Found[] => {
+    const members = parts.filter((part) => isSubstance(part, substance));
+    return members.length === 0
+      ? []
+      : [{ act, effect: "line", rule: "substance-of-very-high-concern", values: slugs(members) }];
+  });
 }
 
 /** Entries 16 and 17: carbonates and sulphates; no limit, no exemption of artists' paints, dry pigment meant for paint included. */

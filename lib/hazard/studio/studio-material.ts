@@ -8,6 +8,7 @@ import type { Quantity } from "../../quantities/interval.ts";
 import { reaches } from "../classify/limit.ts";
 import { METALS, metalRow, type Metal, type MetalRow, type MetalTables } from "./metal-content.ts";
 import { mixtureParts, type Ingredient, type Part } from "../classify/composition.ts";
+import { metalAdvice, type MetalAdvice } from "../texts/contents-line.ts";
 import { singleStatements } from "../texts/single-statements.ts";
 import type { Dustiness } from "./dustiness.ts";
 import type { PigmentNature } from "./pigment-nature.ts";
@@ -56,9 +57,8 @@ export type ContainsMetalStatement = StatementOf<
   "contains-metal",
   {
     readonly metals: readonly Metal[];
-    /** Whether spraying and heating are out of the question, or call for captured exhaust. */
-    readonly heat: MetalRow["heat"];
-    readonly dust: MetalRow["dust"];
+    /** What to leave: spraying, sanding, heating. */
+    readonly advice: MetalAdvice;
   }
 >;
 
@@ -105,19 +105,14 @@ export function containedMetals(
       known && !(speaks && classifications.some(({ statement }) => statement.startsWith("H3"))),
   );
   const rows = countedMetals(silent, tables);
-  const alike = (one: MetalRow) => (other: MetalRow) =>
-    one.heat === other.heat && one.dust === other.dust;
-  return rows
-    .filter((row, i) => rows.findIndex(alike(row)) === i)
-    .map((row) => ({
-      rule: "contains-metal",
-      values: {
-        metals: rows.filter(alike(row)).map(({ metal }) => metal),
-        heat: row.heat,
-        dust: row.dust,
-      },
-      source: "practice-hazard",
-    }));
+  return [...new Set(rows.map(metalAdvice))].map((advice) => ({
+    rule: "contains-metal",
+    values: {
+      metals: rows.filter((row) => metalAdvice(row) === advice).map(({ metal }) => metal),
+      advice,
+    },
+    source: "practice-hazard",
+  }));
 }
 
 function presentParts(ingredients: readonly Ingredient[]): Part[] {
@@ -180,7 +175,7 @@ export function isGeneralReason({ rule, values }: StudioReason): boolean {
     case "paint-and-oil-foul-water":
       return true;
     case "dustiness":
-      return values.class === "dusty" || values.class === "less dusty";
+      return values.class !== "very dusty";
     default:
       return false;
   }

@@ -10,12 +10,15 @@ import type { SignalWord } from "../classify/hazard-class.ts";
 export const STATEMENT_LANGUAGES = ["en", "fr", "de", "es"] as const;
 export type StatementLanguage = (typeof STATEMENT_LANGUAGES)[number];
 
-/** How a text is known: `read` in the official list, or from `memory` and to be reviewed. */
-export type TextProvenance = "read" | "memory";
+/**
+ * How a text is known: `read` in the official list; the official text with its gap
+ * `completed`, as it leaves to the supplier; or from `memory` and to be reviewed.
+ */
+export type TextProvenance = "read" | "completed" | "memory";
 
 /** A row of a table of texts. */
 export interface StatementTextRow {
-  /** "H302", "P301+P310"; also {@link signalWordKey} and {@link UNKNOWN_TOXICITY}. */
+  /** "H302", "P301+P310"; also {@link signalWordKey}, {@link UNKNOWN_TOXICITY} and the lines of `contents-line.ts`. */
   readonly code: string;
   /** The case that a wording is meant for: a form, or the protection of P280. */
   readonly option?: string;
@@ -99,9 +102,15 @@ export function statementText(
       .filter((text) => text !== "")
       .join(" "),
     language: each.every((one) => one.language === language) ? language : "en",
-    provenance: each.every(({ provenance }) => provenance === "read") ? "read" : "memory",
+    provenance: weakest(each.map(({ provenance }) => provenance)),
     translationMissing: each.some(({ translationMissing }) => translationMissing),
   };
+}
+
+const PROVENANCES: readonly TextProvenance[] = ["memory", "completed", "read"];
+
+function weakest(of: readonly TextProvenance[]): TextProvenance {
+  return PROVENANCES.find((each) => of.includes(each)) ?? "read";
 }
 
 /** Whether a code, or each part of a combination, has a text. */
@@ -127,8 +136,9 @@ function inLanguage(
 ): StatementText {
   const found = texts[wanted];
   const text = found ?? texts.en ?? "";
+  const decimal = found === undefined || wanted === "en" ? share : share?.replace(".", ",");
   return {
-    text: isSignalWord(code) ? text : closed(filled(text, names, share)),
+    text: isSignalWord(code) ? text : closed(filled(text, names, decimal)),
     language: found === undefined ? "en" : wanted,
     provenance,
     translationMissing: found === undefined,
@@ -137,7 +147,8 @@ function inLanguage(
 
 /** Names stand in the first pair of brackets; what else stands in brackets a supplier may add, and here nobody has. */
 function filled(text: string, names: readonly string[], share: string | undefined): string {
-  const named = names.length === 0 ? text : text.replace(/<[^>]*>/, () => names.join(", "));
+  const named =
+    names.length === 0 ? text : text.replace(/<[^>]*>|\{names\}/, () => names.join(", "));
   return named
     .replace(/\s*<[^>]*>/g, "")
     .replace("{share}", () => share ?? "")
@@ -154,15 +165,23 @@ export function textsToReview(
   texts: StatementTexts,
   of: Iterable<string>,
   language: StatementLanguage,
-): { readonly missing: readonly string[]; readonly fromMemory: readonly string[] } {
+): {
+  readonly missing: readonly string[];
+  readonly fromMemory: readonly string[];
+  /** The official text with its gap filled by this project. */
+  readonly completed: readonly string[];
+} {
   const each = [...new Set(of)].map((code) => ({ code, ...statementText(texts, code, language) }));
-  return {
-    missing: each.filter(({ translationMissing }) => translationMissing).map(({ code }) => code),
-    fromMemory: each
+  const known = (by: TextProvenance): string[] =>
+    each
       .filter(
         ({ translationMissing, provenance, text }) =>
-          text !== "" && !translationMissing && provenance === "memory",
+          text !== "" && !translationMissing && provenance === by,
       )
-      .map(({ code }) => code),
+      .map(({ code }) => code);
+  return {
+    missing: each.filter(({ translationMissing }) => translationMissing).map(({ code }) => code),
+    fromMemory: known("memory"),
+    completed: known("completed"),
   };
 }

@@ -4,6 +4,7 @@ import type { Measurement, SurfaceConstants } from "../fit/measurement.ts";
 import { masstoneReflectance } from "../kubelka-munk.ts";
 import { internalReflectances } from "../surface/measurement-in-geometry.ts";
 import { keptReflectance } from "../tints/tint-reading.ts";
+import { at } from "../../quantities/at.ts";
 import { scatteringPower, twoGroundRatio } from "./film.ts";
 
 /** A film over both halves of a chart, with the bare halves; one grid. */
@@ -36,12 +37,108 @@ interface Point {
  *
  *     K/S from both grounds, S X = (1/b)(arcoth((a - Rb)/b) - arcoth((a - gb)/b))
  *
+ * Where a coat that hides was read too, R-infinity is that coat's, and each ground tells S X by itself: of a
+ * film that nearly hides the two grounds tell nothing more.
+ *
  * Uncertainties are those that the noise of each reading moves, in quadrature.
  *
+ * @param coat of the same paint, thick enough to hide.
  * @returns by wavelength; NaN where the film hides to within noise, or no film gives such readings.
  * @source kubelka-1948
  */
-export function filmOptics(film: TwoGroundFilm, surface: SurfaceConstants): FilmOptics {
+export function filmOptics(
+  film: TwoGroundFilm,
+  surface: SurfaceConstants,
+  coat?: Measurement,
+): FilmOptics {
+  const optics = byBothGrounds(film, surface);
+  if (coat === undefined) return optics;
+  const grounds = [
+    byCoat(film.overBlack, film.black, coat, surface),
+    byCoat(film.overWhite, film.white, coat, surface),
+  ];
+  const own = internalReflectances(coat, surface).values;
+  const noise = readingNoise(coat);
+  return {
+    masstone: Float64Array.from(own),
+    masstoneSigma: Float64Array.from(noise, (sigma) => Math.hypot(sigma, ERRORS.surface)),
+    ...surest([optics, ...grounds]),
+  };
+}
+
+type FilmPower = Pick<FilmOptics, "logPower" | "powerSigma">;
+
+/** At each wavelength the one that is told best. */
+function surest(series: readonly FilmPower[]): FilmPower {
+  const count = series[0]?.logPower.length ?? 0;
+  const best = Array.from({ length: count }, (_, i) =>
+    series.reduce<FilmPower | undefined>(
+      (one, other) =>
+        one === undefined || !((one.powerSigma[i] ?? NaN) <= (other.powerSigma[i] ?? Infinity))
+          ? other
+          : one,
+      undefined,
+    ),
+  );
+  return {
+    logPower: Float64Array.from(best, (one, i) => one?.logPower[i] ?? NaN),
+    powerSigma: Float64Array.from(best, (one, i) => one?.powerSigma[i] ?? NaN),
+  };
+}
+
+/** S X of a film over one ground, from the coat that hides. */
+function byCoat(
+  film: Measurement,
+  ground: Measurement,
+  coat: Measurement,
+  surface: SurfaceConstants,
+): FilmPower {
+  const [values, bare] = [film.spectrum.values, ground.spectrum.values];
+  const own = coat.spectrum.values;
+  const internal = (reading: Measurement, lift: readonly number[] | number): readonly number[] =>
+    internalOfFilm(
+      reading,
+      reading.spectrum.values.map(
+        (value, i) => value + (typeof lift === "number" ? lift : at(lift, i)),
+      ),
+      surface,
+    );
+  const noise = readingNoise(film);
+  const filmError = noise.map((sigma, i) =>
+    Math.hypot(sigma, ERRORS.pinholes * (at(values, i) - at(bare, i))),
+  );
+  const coatError = readingNoise(coat);
+  const g = internalReflectances(ground, surface).values;
+  const tries = [
+    [0, 0],
+    [filmError, 0],
+    [0, coatError],
+    [ERRORS.surface, ERRORS.surface],
+  ] as const;
+  const told = tries.map(([ofFilm, ofCoat]) => {
+    const [R, rho] = [internal(film, ofFilm), internal(coat, ofCoat)];
+    return R.map((value, i) => powerOf(value, keptReflectance(at(rho, i)), at(g, i)));
+  });
+  const [middle = [], ...moved] = told;
+  const error = filmError.map((one, i) => Math.hypot(one, at(coatError, i)));
+  const isTold = middle.map(
+    (power, i) =>
+      power === power && Math.abs(at(values, i) - at(own, i)) > PARTED_MIN * at(error, i),
+  );
+  return {
+    logPower: Float64Array.from(middle, (power, i) => (isTold[i] === true ? power : NaN)),
+    powerSigma: Float64Array.from(middle, (power, i) =>
+      isTold[i] === true ? Math.hypot(...moved.map((other) => at(other, i) - power)) : NaN,
+    ),
+  };
+}
+
+/** ln S X; NaN where the film does not lie between its ground and the coat. */
+function powerOf(R: number, rho: number, g: number): number {
+  return (g < R && R < rho) || (rho < R && R < g) ? Math.log(scatteringPower(R, rho, g)) : NaN;
+}
+
+function byBothGrounds(film: TwoGroundFilm, surface: SurfaceConstants): FilmOptics {
   const grounds = [film.black, film.white].map(
     (ground) => internalReflectances(ground, surface).values,
   );

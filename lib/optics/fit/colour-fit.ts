@@ -4,6 +4,7 @@ import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { RatioKind } from "./drawdown.ts";
 import type { SurfaceChoice } from "../surface/workshop-surface.ts";
 import type { Geometry } from "./measurement.ts";
+import type { Experience } from "./workshop-experience.ts";
 
 /** K and S of a colour, with all that a sheet tells of how well they are known. Plain data: it can be kept and drawn from. */
 export interface ColourFit {
@@ -18,6 +19,8 @@ export interface ColourFit {
   readonly drawdowns: readonly DrawdownVerdict[];
   /** `scattering-known` or `scattering-is-bound`: a black's S is only "at most". */
   readonly scattering: Statement;
+  /** How left-out let-downs of all the workshop's colours read alike are missed. */
+  readonly experience: Experience;
   /** Mean square of residual over reading and weighing noise; over 1, the model misses by more than they do. */
   readonly chiSquare: number;
   /** What a reader of the fit should know. */
@@ -49,6 +52,8 @@ export interface FittedMasstone {
 export interface FittedWhite {
   readonly slug: string;
   readonly ratioKind: RatioKind;
+  /** Whether films over black and white of the colour and of this white were handed to the fit. */
+  readonly hasFilms: boolean;
   /** The white as read [1], and its K/S [1]. */
   readonly measured: readonly number[];
   readonly whiteRatio: readonly number[];
@@ -58,8 +63,8 @@ export interface FittedWhite {
   /** Relative standard uncertainties [1]. */
   readonly KUncertainty: readonly number[];
   readonly SUncertainty: readonly number[];
-  /** S where hardly any white is in it, by films of colour and white; S itself without films. */
-  readonly SAlone: readonly number[];
+  /** S where hardly any white is in it, by films of colour and white; absent without films. */
+  readonly SAlone?: readonly number[];
   /** What S hardly passes (97.5 %). */
   readonly SUpper: readonly number[];
   readonly steps: readonly MeasuredStep[];
@@ -71,6 +76,8 @@ export interface MeasuredStep {
   readonly massRatio: number;
   /** [1], in the fit's geometry, shape (count). */
   readonly measured: readonly number[];
+  /** The same as it would read if it hid its ground, where it does not. */
+  readonly hiding?: readonly number[];
   readonly lab: Lab;
   /** Present when the other drawdowns contradict it: shown, and not used. */
   readonly suspect?: Statement;

@@ -6,7 +6,8 @@ import {
   type Spectrum,
   type WavelengthGrid,
 } from "../../quantities/spectrum.ts";
-import type { DrawdownSet, PaintFilm } from "./drawdown.ts";
+import type { TwoGroundFilm } from "../films/two-ground-film.ts";
+import { allFilms, type DrawdownSet, type PaintFilms } from "./drawdown.ts";
 import type { Measurement } from "./measurement.ts";
 
 /** What tristimulus needs of a grid [nm]. */
@@ -56,13 +57,16 @@ function resampled({ grid, values }: Spectrum, to: WavelengthGrid): Spectrum {
  * @source cie-15-2018 : interpolation of tabulated data
  */
 export function onCommonGrid(set: DrawdownSet): DrawdownSet {
-  const { masstone, film, whites, tints, withoutSpectrum } = set;
+  const { masstone, whites, tints, withoutSpectrum } = set;
   const used = whites.filter(({ slug }) => tints.some(({ white }) => white === slug));
   const grids = [
     ...(masstone === undefined ? [] : [masstone]),
-    ...readingsOfFilm(film),
-    ...used.flatMap((white) => [white.masstone, ...readingsOfFilm(white.film)]),
-    ...tints.map(({ reading }) => reading),
+    ...allFilms(set).flatMap(readingsOfFilm),
+    ...used.flatMap((white) => [white.masstone, ...allFilms(white).flatMap(readingsOfFilm)]),
+    ...tints.flatMap(({ reading, film }) => [
+      reading,
+      ...(film === undefined ? [] : readingsOfFilm(film)),
+    ]),
   ].map(({ spectrum }) => spectrum.grid);
   const [first] = grids;
   if (first === undefined || grids.every((grid) => sameGrid(grid, first))) return set;
@@ -72,26 +76,34 @@ export function onCommonGrid(set: DrawdownSet): DrawdownSet {
     sameGrid(reading.spectrum.grid, grid)
       ? reading
       : { ...reading, spectrum: resampled(reading.spectrum, grid) };
-  const movedFilm = (one: PaintFilm): PaintFilm => ({
+  const movedFilm = <F extends TwoGroundFilm>(one: F): F => ({
     ...one,
     overBlack: moved(one.overBlack),
     overWhite: moved(one.overWhite),
     black: moved(one.black),
     white: moved(one.white),
   });
+  const movedFilms = ({ film: own, films: further = [] }: PaintFilms): PaintFilms => ({
+    ...(own === undefined ? {} : { film: movedFilm(own) }),
+    ...(further.length === 0 ? {} : { films: further.map(movedFilm) }),
+  });
   return {
     ...(withoutSpectrum === undefined ? {} : { withoutSpectrum }),
     ...(masstone === undefined ? {} : { masstone: moved(masstone) }),
-    ...(film === undefined ? {} : { film: movedFilm(film) }),
-    whites: used.map(({ slug, masstone: white, film: ofWhite }) => ({
-      slug,
-      masstone: moved(white),
-      ...(ofWhite === undefined ? {} : { film: movedFilm(ofWhite) }),
+    ...movedFilms(set),
+    whites: used.map((white) => ({
+      slug: white.slug,
+      masstone: moved(white.masstone),
+      ...movedFilms(white),
     })),
-    tints: tints.map((tint) => ({ ...tint, reading: moved(tint.reading) })),
+    tints: tints.map((tint) => ({
+      ...tint,
+      reading: moved(tint.reading),
+      ...(tint.film === undefined ? {} : { film: movedFilm(tint.film) }),
+    })),
   };
 }
 
-function readingsOfFilm(film: PaintFilm | undefined): Measurement[] {
-  return film === undefined ? [] : [film.overBlack, film.overWhite, film.black, film.white];
+function readingsOfFilm({ overBlack, overWhite, black, white }: TwoGroundFilm): Measurement[] {
+  return [overBlack, overWhite, black, white];
 }

@@ -8,14 +8,24 @@ export type RatioKind = "pigment" | "paint";
 export interface White {
   readonly slug: string;
   readonly masstone: Measurement;
-  /** A film of it over black and white, which tells its S. */
+  /** The masstone's own drawdown over black and white. */
   readonly film?: PaintFilm;
+  /** Further films of it over black and white, which tell its S. */
+  readonly films?: readonly PaintFilm[];
 }
 
 /** A film of a paint alone over both halves of a chart. */
 export interface PaintFilm extends TwoGroundFilm {
   /** Mass of what was weighed, paint or dry pigment, in a volume of paint [g/cm3], by kind of ratio. */
   readonly massPerVolume?: Readonly<Partial<Record<RatioKind, number>>>;
+}
+
+/** Films of a paint alone: its masstone's own drawdown over both halves, and further ones. */
+export type PaintFilms = Pick<White, "film" | "films">;
+
+/** All of them, the masstone's own first. */
+export function allFilms({ film, films = [] }: PaintFilms): readonly PaintFilm[] {
+  return film === undefined ? films : [film, ...films];
 }
 
 /** A let-down of a colour in a white. */
@@ -35,8 +45,10 @@ export interface Tint {
 /** All that was drawn down of one colour. */
 export interface DrawdownSet {
   readonly masstone?: Measurement;
-  /** A film of the colour alone over black and white: its R-infinity where the masstone does not hide, and its S. */
+  /** The masstone's own drawdown over black and white, which tells whether it hides, and its R-infinity where it does not. */
   readonly film?: PaintFilm;
+  /** Further films of the colour alone over black and white, which tell its S. */
+  readonly films?: readonly PaintFilm[];
   readonly whites: readonly White[];
   readonly tints: readonly Tint[];
   /** What was read without a spectrum, as L*a*b* or against a chip: a fit cannot use it, and has to say that it is there. */
@@ -55,6 +67,7 @@ export interface UsableTint extends Tint {
 export interface UsableDrawdowns {
   readonly masstone: Measurement;
   readonly film?: PaintFilm;
+  readonly films?: readonly PaintFilm[];
   readonly whites: readonly White[];
   readonly tints: readonly UsableTint[];
 }

@@ -45,7 +45,7 @@ export function filmScattering(
   if (!ofColour.some((weight) => weight > 0) || !ofWhite.some((weight) => weight > 0))
     return undefined;
   // A white scatters smoothly over the spectrum: where its film hides, its neighbours speak for it.
-  const whitePower = smoothed(grid, white.logPower, ofWhite);
+  const whitePower = smoothed(grid, white.logPower, ofWhite, NaN);
   const areMasses =
     colourScale.massPerVolume !== undefined && whiteScale.massPerVolume !== undefined;
   const areFilms = colourScale.filmUm !== undefined && whiteScale.filmUm !== undefined;
@@ -69,15 +69,14 @@ const ALONE = { byLetDowns: 0.6, byFilm: 0.35, widthNm: 120 } as const;
  * spread thin in white, and its own film tells better what it does alone.
  *
  * @param S by the let-downs, with relative standard uncertainties [1], shape (count) each.
- * @returns S in the same unit, shape (count): `S` itself without a film.
+ * @returns S in the same unit, shape (count): its level is known beside other colours of films in the same white alone.
  */
 export function scatteringAlone(
   grid: WavelengthGrid,
   S: readonly number[],
   SUncertainty: readonly number[],
-  film: FilmScattering | undefined,
+  film: FilmScattering,
 ): number[] {
-  if (film === undefined) return [...S];
   return S.map((value, i) => {
     let [sum, total, nearest] = [0, 0, 0];
     for (const [m, told] of film.logScattering.entries()) {

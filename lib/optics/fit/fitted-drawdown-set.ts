@@ -3,13 +3,20 @@ import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
-import type { PaintFilm, RatioKind, UsableDrawdowns, UsableTint } from "./drawdown.ts";
+import {
+  allFilms,
+  type PaintFilm,
+  type RatioKind,
+  type UsableDrawdowns,
+  type UsableTint,
+  type White,
+} from "./drawdown.ts";
 import { closedContribution } from "./initial-estimate.ts";
 import type { ClosedContribution, FitColumn } from "./fit-problem.ts";
 import type { Measurement, SurfaceConstants } from "./measurement.ts";
 import { hidingReading, type HidingReading } from "./hiding-reading.ts";
 import { filmScattering, type FilmScale, type FilmScattering } from "./film-scattering.ts";
-import { filmOptics } from "../films/two-ground-film.ts";
+import { filmsOptics, type FilmsOptics } from "../films/several-films.ts";
 import { surfaceForm } from "../surface/surface.ts";
 import { internalOf, keptRatio, keptReflectance, readingOf } from "../tints/tint-reading.ts";
 import {
@@ -25,6 +32,8 @@ import { twoConstantFit, type FitSolution } from "./two-constant-fit.ts";
 interface ReadyDrawdown {
   readonly column: FitColumn;
   readonly measured: readonly number[];
+  /** As it would read if it hid its ground, where it does not. */
+  readonly hiding?: readonly number[];
   readonly lab: Lab;
 }
 
@@ -49,37 +58,45 @@ export interface ReadySet {
 }
 
 /** A set made ready for fitting under a surface. */
-export function readySet(
-  { masstone, film, whites, tints }: UsableDrawdowns,
-  surface: SurfaceConstants,
-): ReadySet {
+export function readySet(usable: UsableDrawdowns, surface: SurfaceConstants): ReadySet {
+  const { masstone, whites, tints } = usable;
   const home = surfaceForm(masstone.geometry, surface);
   const ready = (reading: Measurement, hiding: HidingReading): ReadyDrawdown => {
     const form = surfaceForm(reading.geometry, surface);
     const column = { form, measured: hiding.measured, sigma: hiding.sigma };
-    const measured =
+    const atHome = (values: readonly number[]): readonly number[] =>
       reading.geometry === masstone.geometry
-        ? hiding.measured
-        : hiding.measured.map((value) => readingOf(home, keptReflectance(internalOf(form, value))));
-    return { column, measured, lab: labOf(reading.spectrum.grid, measured) };
+        ? values
+        : values.map((value) => readingOf(home, keptReflectance(internalOf(form, value))));
+    const measured = atHome(reading.spectrum.values);
+    return {
+      column,
+      measured,
+      ...(hiding.filmContrast === undefined ? {} : { hiding: atHome(hiding.measured) }),
+      lab: labOf(reading.spectrum.grid, measured),
+    };
   };
   const { grid } = masstone.spectrum;
-  const optics = film && filmOptics(film, surface);
-  const hiding = hidingReading(masstone, film, optics, surface);
+  const films = allFilms(usable);
+  const optics = films.length === 0 ? undefined : filmsOptics(films, surface, hidingCoat(usable));
+  const hiding = hidingReading(masstone, usable.film, optics, surface);
   const ownMasstone = ready(masstone, hiding);
-  const readyWhites = whites.map(({ slug, masstone: reading, film: whiteFilm }) => {
-    const whiteOptics = whiteFilm && filmOptics(whiteFilm, surface);
-    const made = ready(reading, hidingReading(reading, whiteFilm, whiteOptics, surface));
-    const kind = tints.find(({ white }) => white === slug)?.ratioKind ?? "paint";
+  const readyWhites = whites.map((white) => {
+    const { slug, masstone: reading } = white;
+    const ofWhite = allFilms(white);
+    const whiteOptics =
+      ofWhite.length === 0 ? undefined : filmsOptics(ofWhite, surface, hidingCoat(white));
+    const made = ready(reading, hidingReading(reading, white.film, whiteOptics, surface));
+    const kind = tints.find((tint) => tint.white === slug)?.ratioKind ?? "paint";
     const scattering =
       optics === undefined || whiteOptics === undefined
         ? undefined
         : filmScattering(
             grid,
             optics,
-            filmScale(film, kind),
+            filmScale(films, optics, kind),
             whiteOptics,
-            filmScale(whiteFilm, kind),
+            filmScale(ofWhite, whiteOptics, kind),
           );
     return {
       ...made,
@@ -99,7 +116,7 @@ export function readySet(
       const { film: tintFilm, reading } = tint;
       const made = ready(
         reading,
-        hidingReading(reading, tintFilm, tintFilm && filmOptics(tintFilm, surface), surface),
+        hidingReading(reading, tintFilm, tintFilm && filmsOptics([tintFilm], surface), surface),
       );
       const ratio =
         readyWhites.find(({ slug }) => slug === tint.white)?.ratio ?? new Float64Array(0);
@@ -146,7 +163,11 @@ export function setFit(set: ReadySet, tints: readonly ReadyTint[]): SetFit {
       };
       const own = tints
         .filter(({ tint }) => tint.white === white.slug)
-        .map(({ tint, measured }) => ({ massRatio: tint.massRatio, measured }));
+        .map(({ tint, measured, hiding }) => ({
+          massRatio: tint.massRatio,
+          measured,
+          ...(hiding === undefined ? {} : { hiding }),
+        }));
       return [
         white.slug,
         tintModel(plain, [
@@ -175,10 +196,20 @@ export function labOf(grid: WavelengthGrid, values: readonly number[]): Lab {
   return xyzToLab(tristimulus({ grid, values }, "D65/10"), "D65/10");
 }
 
-function filmScale(film: PaintFilm | undefined, kind: RatioKind): FilmScale {
-  const massPerVolume = film?.massPerVolume?.[kind];
+/** A masstone is a coat that hides, unless its own drawdown over black and white was read. */
+function hidingCoat({ masstone, film }: Pick<White, "masstone" | "film">): Measurement | undefined {
+  return film === undefined ? masstone : undefined;
+}
+
+function filmScale(
+  films: readonly PaintFilm[],
+  { filmUm }: FilmsOptics,
+  kind: RatioKind,
+): FilmScale {
+  const massPerVolume = films.find((film) => film.massPerVolume?.[kind] !== undefined)
+    ?.massPerVolume?.[kind];
   return {
     ...(massPerVolume === undefined ? {} : { massPerVolume }),
-    ...(film?.filmUm === undefined ? {} : { filmUm: film.filmUm }),
+    ...(filmUm === undefined ? {} : { filmUm }),
   };
 }

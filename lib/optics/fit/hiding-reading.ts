@@ -21,7 +21,7 @@ const HIDES = 0.98;
  * The reading itself where its drawdown hides; R-infinity from both grounds, in the
  * reading's own geometry, where the reading is that of a film that does not.
  *
- * @param film of the same paint; what its readings over white show decides whether the reading is of such a film.
+ * @param film the reading's own drawdown over both grounds; `optics` of it, and of further films of the paint.
  * @source kubelka-1948
  */
 export function hidingReading(
@@ -42,14 +42,6 @@ export function hidingReading(
     const parted = (white ?? NaN) - (black ?? NaN) > (overWhiteNoise[i] ?? NaN);
     return parted && rho === rho ? readingOf(form, rho) : undefined;
   });
-  let [fromFilm, fromMasstone] = [0, 0];
-  for (const [i, value] of shown.entries()) {
-    if (value === undefined) continue;
-    const measured = own.measured[i] ?? NaN;
-    fromFilm += Math.abs(measured - (film.overWhite.spectrum.values[i] ?? NaN));
-    fromMasstone += Math.abs(measured - value);
-  }
-  if (!(fromFilm < fromMasstone)) return own;
   return {
     measured: own.measured.map((value, i) => shown[i] ?? value),
     sigma: own.sigma.map((noise, i) => {

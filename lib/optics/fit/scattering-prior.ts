@@ -8,10 +8,18 @@ const WIDTH_NM = 40;
 export interface ScatteringPrior {
   readonly logScattering: Float64Array;
   readonly sigma: Float64Array;
+  /** The same of the level of S: what neighbours share is told by none of them. */
+  readonly levelSigma: Float64Array;
 }
 
-/** Spread of ln S about its neighbours' mean: a factor of 2.2 either way. */
-const NEIGHBOURS_SIGMA = 0.8;
+/**
+ * Spread of ln S about its neighbours' mean: films of measured oil paints show .07, and twice that is
+ * taken, since a film tells S only where it lets its ground through.
+ * @source reconstructed-oil-paints
+ */
+const NEIGHBOURS_SIGMA = 0.15;
+/** Spread of the level of S that is expected before any drawdown: a factor of 2.2 either way. */
+const LEVEL_SIGMA = 0.8;
 /** Spread of ln S in a mixture about what a film of the colour alone tells. */
 const FILM_SIGMA = 0.1;
 /** What let-downs of one weighing share. */
@@ -35,7 +43,9 @@ export function scatteringPrior(
   film?: FilmScattering,
 ): ScatteringPrior {
   const sigma = new Float64Array(grid.count).fill(NEIGHBOURS_SIGMA);
-  if (film === undefined) return { logScattering: smoothed(grid, logScattering, weights), sigma };
+  const levelSigma = new Float64Array(grid.count).fill(LEVEL_SIGMA);
+  if (film === undefined)
+    return { logScattering: smoothed(grid, logScattering, weights), sigma, levelSigma };
   const scale = scaleOfFilm(film, logScattering, weights);
   const [both, bothWeights] = [new Float64Array(grid.count), new Float64Array(grid.count)];
   for (let i = 0; i < grid.count; i++) {
@@ -53,9 +63,11 @@ export function scatteringPrior(
     const told = (film.logScattering[i] ?? NaN) + scale;
     if (!(told === told)) continue;
     prior[i] = told;
-    sigma[i] = Math.min(Math.hypot(film.sigma[i] ?? NaN, FILM_SIGMA), NEIGHBOURS_SIGMA);
+    const ofFilm = Math.hypot(film.sigma[i] ?? NaN, FILM_SIGMA);
+    sigma[i] = Math.min(ofFilm, NEIGHBOURS_SIGMA);
+    levelSigma[i] = Math.min(Math.hypot(ofFilm, film.scaleSigma), LEVEL_SIGMA);
   }
-  return { logScattering: prior, sigma };
+  return { logScattering: prior, sigma, levelSigma };
 }
 
 /** By how much let-downs lift a film's ln S at all wavelengths alike: densities and thicknesses are known only so far. */
@@ -78,31 +90,40 @@ function scaleOfFilm(
 }
 
 /**
- * Means over near neighbours.
+ * Lines through near neighbours, each read at its own wavelength: at the ends of the spectrum a mean
+ * would lean toward the middle. Their slope is drawn toward 0, the more the closer the neighbours
+ * stand together.
  * @param values shape (count); `weights` of each, >= 0: a value of weight 0 is not looked at.
- * @returns shape (count); 0 (S as the white's) where nothing is known anywhere.
+ * @returns shape (count); `untold` where nothing near is known, which for ln S is S as the white's.
  */
 export function smoothed(
   grid: WavelengthGrid,
   values: Float64Array,
   weights: Float64Array,
+  untold = 0,
 ): Float64Array {
   const kernel = nearness(grid.stepNm);
   const reach = kernel.length - 1;
-  const means = new Float64Array(values.length);
-  for (let i = 0; i < means.length; i++) {
-    const last = Math.min(means.length - 1, i + reach);
-    let sum = 0;
-    let total = 0;
+  const told = new Float64Array(values.length).fill(untold);
+  for (let i = 0; i < told.length; i++) {
+    const last = Math.min(told.length - 1, i + reach);
+    let [total, byX, byXX, byY, byXY] = [0, 0, 0, 0, 0];
     for (let m = Math.max(0, i - reach); m <= last; m++) {
       const weight = (kernel[m < i ? i - m : m - i] ?? 0) * (weights[m] ?? 0);
       if (!(weight > 0)) continue;
-      sum += weight * (values[m] ?? 0);
+      const [x, y] = [(m - i) * grid.stepNm, values[m] ?? 0];
       total += weight;
+      byX += weight * x;
+      byXX += weight * x * x;
+      byY += weight * y;
+      byXY += weight * x * y;
     }
-    means[i] = total > 0 ? sum / total : 0;
+    if (!(total > 0)) continue;
+    const [x, y] = [byX / total, byY / total];
+    const slope = (byXY / total - x * y) / (byXX / total - x * x + WIDTH_NM * WIDTH_NM);
+    told[i] = y - slope * x;
   }
-  return means;
+  return told;
 }
 
 /** Weight of a neighbour by how many steps it is away, kept by step: a fit asks for it with every let-down that it leaves out. */

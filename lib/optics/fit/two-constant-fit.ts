@@ -72,6 +72,10 @@ export function twoConstantFit(problem: FitProblem): FitSolution {
   const priors = start.scattering.map(({ logScattering, weights }, j) =>
     scatteringPrior(grid, logScattering, weights, problem.films?.[j]),
   );
+  const levels = priors.map(({ logScattering, levelSigma }) => ({
+    logScattering,
+    sigma: levelSigma,
+  }));
   const masstone = new Float64Array(grid.count);
   const whites = whiteRatios.map((): WhiteSolution => ({
     extinction: new Float64Array(grid.count),
@@ -90,6 +94,7 @@ export function twoConstantFit(problem: FitProblem): FitSolution {
         (((own?.weights[i] ?? 0) > 0 ? own : priors[j])?.logScattering[i] ?? NaN) - logShare;
     }
     squares += refineAt(i, problem, priors, system, Math.log(rho), logE, masstone);
+    fillSystem(i, problem, levels, system, masstone[i] ?? NaN, logE);
     for (let j = 0; j < logE.length; j++) {
       const white = whites[j];
       if (white === undefined) continue;
@@ -105,7 +110,7 @@ export function twoConstantFit(problem: FitProblem): FitSolution {
 function refineAt(
   i: number,
   problem: FitProblem,
-  priors: readonly ScatteringPrior[],
+  priors: readonly Pick<ScatteringPrior, "logScattering" | "sigma">[],
   system: ArrowSystem,
   logRhoStart: number,
   logE: Float64Array,
@@ -133,7 +138,7 @@ function refineAt(
 function fillSystem(
   i: number,
   { masstone, whiteRatios, tints }: FitProblem,
-  priors: readonly ScatteringPrior[],
+  priors: readonly Pick<ScatteringPrior, "logScattering" | "sigma">[],
   system: ArrowSystem,
   rho: number,
   logE: Float64Array,

@@ -30,6 +30,7 @@ export interface DrawdownSelection {
 export function usableDrawdowns({
   masstone,
   film,
+  films,
   whites,
   tints,
   withoutSpectrum,
@@ -65,7 +66,13 @@ export function usableDrawdowns({
   if (kept.length === 0) return { leftOut };
   const used = whites.filter(({ slug }) => kept.some((tint) => tint.white === slug));
   return {
-    usable: { masstone, ...(film === undefined ? {} : { film }), whites: used, tints: kept },
+    usable: {
+      masstone,
+      ...(film === undefined ? {} : { film }),
+      ...(films === undefined ? {} : { films }),
+      whites: used,
+      tints: kept,
+    },
     leftOut,
   };
 }

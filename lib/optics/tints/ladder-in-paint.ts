@@ -31,7 +31,7 @@ export function ladderInPaint(
       ratioKind: "paint",
       K: scaled(white.K),
       S: scaled(white.S),
-      SAlone: scaled(white.SAlone),
+      ...(white.SAlone === undefined ? {} : { SAlone: scaled(white.SAlone) }),
       SUpper: scaled(white.SUpper),
       steps: weighed(white.steps),
     },

@@ -7,8 +7,8 @@ import {
   temperatureAmount,
   text,
 } from "./amount.ts";
-import { legalBasis, statedLabel } from "./hazard-form.ts";
-import { plainReading, readingForms } from "./reading-form.ts";
+import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
+import { drawdownForms, plainReading, readingForms } from "./reading-form.ts";
 import {
   BODIES,
   CATEGORIES,
@@ -24,16 +24,19 @@ const massRatio = z
   .string()
   .regex(/^\d+(\.\d+)?:\d+(\.\d+)?$/, 'colour to white by mass, such as "1:20"');
 
-export const tint = readingForms({
+export const tint = drawdownForms({
   white: slug.describe("a white of colours/ or pigments/"),
   massRatio,
   ratioKind: z.enum(RATIO_KINDS).describe("whether pigment or paint was weighed"),
 });
 
-export const film = readingForms({
-  ground: z.enum(GROUNDS),
-  filmThicknessUm: z.number().positive().max(5000).describe("of the dry film [um]"),
-});
+export const film = readingForms(
+  {
+    ground: z.enum(GROUNDS),
+    filmThicknessUm: z.number().positive().max(5000).describe("of the dry film [um]"),
+  },
+  {},
+);
 
 export const dryingTrial = z.strictObject({
   touchDryDays: positiveAmount,
@@ -104,6 +107,7 @@ export const colourSchema = z.strictObject({
     })
     .optional(),
   label: statedLabel.optional(),
+  ufi: formulaIdentifier.describe("unique formula identifier, of a label that is worked out"),
   legalBasis: z.array(legalBasis).optional(),
   sizes: z
     .array(

@@ -30,6 +30,11 @@ function spectralForm<T extends z.ZodRawShape>(further: T) {
       .describe("column or sample name; several are averaged"),
     scale: z.enum(SCALES).optional().describe("needed unless workshop.yaml says it for all"),
     geometry: z.enum(GEOMETRIES).optional().describe("needed unless workshop.yaml says it for all"),
+    illuminant: z
+      .enum(ILLUMINANTS)
+      .optional()
+      .describe("of a file that holds L*a*b* alone and does not say it"),
+    observer: z.union([z.literal(2), z.literal(10)]).optional(),
     surface: surface.optional(),
     uncertainty: z
       .number()
@@ -46,11 +51,15 @@ export const spectralReading = spectralForm({});
 
 /**
  * The three ways in which a workshop can say what colour a film has, each with
- * the same further fields: a spectrum in readings/, a Lab, or a Munsell chip by eye.
+ * the same further fields: a spectrum in readings/, a Lab, or a Munsell chip by eye;
+ * and fields that go with a spectrum alone.
  */
-export function readingForms<T extends z.ZodRawShape>(further: T) {
+export function readingForms<T extends z.ZodRawShape, U extends z.ZodRawShape>(
+  further: T,
+  ofSpectrum: U,
+) {
   return z.union([
-    spectralForm(further),
+    spectralForm({ ...further, ...ofSpectrum }),
     z.strictObject({
       lab: z.tuple([
         z.number().min(0).max(100),
@@ -77,5 +86,19 @@ export function readingForms<T extends z.ZodRawShape>(further: T) {
   ]);
 }
 
-export const plainReading = readingForms({});
+/** A drawdown over both halves of a chart: the reading itself is then the one over white. */
+const overBoth = {
+  overBlack: spectralReading
+    .optional()
+    .describe(
+      "the same drawdown over the black half of the chart; `reading` is then over the white half",
+    ),
+};
+
+/** A drawdown in one of the three ways. */
+export function drawdownForms<T extends z.ZodRawShape>(further: T) {
+  return readingForms(further, overBoth);
+}
+
+export const plainReading = drawdownForms({});
 export type ReadingForm = z.infer<typeof plainReading>;

@@ -1,6 +1,6 @@
 import { suppliersTraces } from "../../hazard/label/supplier-label.ts";
 import type { HazardFrame, PaintForm } from "../../hazard/classify/frame.ts";
-import { labelElements } from "../../hazard/label/label-elements.ts";
+import { labelElements, type LabelElements } from "../../hazard/label/label-elements.ts";
 import type { Ingredient, Composition } from "../../hazard/classify/composition.ts";
 import type { Records } from "../../records/records.ts";
 import { pigmentIngredients, vehicleIngredients } from "./hazard-ingredients.ts";
@@ -30,6 +30,7 @@ export function vehiclePartHandled(slug: string, records: Records): HandledPart 
     "liquid",
     { flashPointC, initialBoilingPointC, kinematicViscosityMm2PerS },
     records,
+    vehicleIngredients(slug, 1, records),
   );
 }
 
@@ -45,10 +46,13 @@ function handledPart(
   form: PaintForm,
   liquid: Liquid,
   { workshop, hazardKnowledge }: Records,
+  components: readonly Ingredient[] = ingredients,
 ): HandledPart {
   const frame: HazardFrame = workshop.frame ?? "EU CLP";
   // Whoever works with it here is at work: what only a public sale calls for stays away.
-  const reckoned = labelElements({ ingredients, form, frame, publicSale: false, ...liquid });
+  const reckonedFrom = (of: readonly Ingredient[]): LabelElements =>
+    labelElements({ ingredients: of, form, frame, publicSale: false, ...liquid });
+  const reckoned = reckonedFrom(ingredients);
   const [only, ...others] = ingredients;
   const elements =
     only === undefined || others.length > 0
@@ -63,6 +67,8 @@ function handledPart(
     ingredients,
     workshop.languages ?? ["en"],
     hazardKnowledge,
+    // Whoever reads its label is told of substances, which a trade name is not.
+    { elements: reckonedFrom(components), ingredients: components },
   );
   return {
     slug,

@@ -8,7 +8,14 @@ import {
   UNKNOWN_TOXICITY,
   type StatementContext,
 } from "../../hazard/texts/statement-texts.ts";
+import {
+  metalLine,
+  metalLineKey,
+  SUBSTANCES_LINE,
+  substancesLine,
+} from "../../hazard/texts/contents-line.ts";
 import { singleStatements } from "../../hazard/texts/single-statements.ts";
+import { substanceName, type NamedSubstance } from "../../hazard/texts/substance-name.ts";
 import { containedMetals } from "../../hazard/studio/studio-material.ts";
 import { ends, isInterval } from "../../quantities/interval.ts";
 import type { Language } from "../../records/schema/terms.ts";
@@ -46,15 +53,27 @@ export function printedElements({
   };
 }
 
-/** A label as it is printed, with the reasons that the reckoning has for it, in the names of the records. */
+/** What brings a label's statements about: of a mixture that is classified as a whole, its components. */
+export interface Cause {
+  readonly elements: LabelElements;
+  readonly ingredients: readonly Ingredient[];
+}
+
+/**
+ * A label as it is printed, with the reasons that the reckoning has for it, in the names of the records.
+ * @param cause whose substances the label names.
+ */
 export function labelPart(
   printed: PrintedElements,
   workedOut: LabelElements,
   ingredients: readonly Ingredient[],
   languages: readonly Language[],
-  { texts, metals }: HazardKnowledge,
+  knowledge: HazardKnowledge,
+  cause: Cause = { elements: workedOut, ingredients },
 ): LabelPart {
   const named = rulingsNamed(ingredients);
+  const substances = namedSubstances(printed, cause);
+  const notClassified = containedMetals(ingredients, printed.hazardStatements, knowledge.metals);
   const stands = new Set([
     ...printed.hazardStatements.flatMap(singleStatements),
     ...printed.precautionaryStatements,
@@ -62,7 +81,10 @@ export function labelPart(
   ]);
   return {
     ...printed,
-    texts: textsOf(printed, workedOut, languages, texts),
+    texts: {
+      ...textsOf(printed, workedOut, cause.ingredients, languages, knowledge),
+      ...contentsTexts(substances, notClassified, languages, knowledge),
+    },
     traces: [...workedOut.traces.map(spanned), ...workedOut.precautionaryStatements]
       .filter(({ statement }) => stands.has(statement))
       .map(named),
@@ -71,8 +93,8 @@ export function labelPart(
       rule === "no-hazard-data" ? [values.name] : [],
     ),
     gaps: workedOut.gaps.map(named),
-    notClassified: containedMetals(ingredients, printed.hazardStatements, metals),
-    substances: namedSubstances(workedOut),
+    notClassified,
+    substances: substances.map(({ name }) => name),
     packaging: packagingStatements(workedOut.classes.map(({ hazardClass }) => hazardClass)),
     unknownAcuteToxicity: workedOut.unknownAcuteToxicity.map(named),
   };
@@ -110,16 +132,75 @@ function spanned(trace: LabelElements["traces"][number]): LabelElements["traces"
   return { ...trace, values: { ...values, massFraction: [total(0), total(1)] } };
 }
 
-/** Names of the substances that bring about what Article 18(3)(b) wants them named for, each once. */
-function namedSubstances({ traces, hazardStatements }: LabelElements): string[] {
-  const stated: readonly string[] = hazardStatements;
-  return [
-    ...new Set(
-      traces
-        .filter(({ statement }) => stated.includes(statement) && namesItsSubstances(statement))
-        .flatMap(({ shares }) => shares.map(({ name }) => name)),
+/** The substances that bring about what Article 18(3)(b) wants them named for, each once. */
+function namedSubstances(
+  { hazardStatements }: PrintedElements,
+  { elements: { traces }, ingredients }: Cause,
+): NamedSubstance[] {
+  const stated = hazardStatements.flatMap(singleStatements);
+  const names = traces
+    .filter(({ statement }) => stated.includes(statement) && namesItsSubstances(statement))
+    .flatMap(({ shares }) => shares.map(({ name }) => name));
+  return [...new Set(names)].map((name) => substanceOf(name, ingredients));
+}
+
+function substanceOf(name: string, ingredients: readonly Ingredient[]): NamedSubstance {
+  return { name, casNumber: ingredients.find((one) => one.name === name)?.casNumber };
+}
+
+/** A name as it stands within a label's sentence. */
+function nameIn(
+  substance: NamedSubstance,
+  language: Language,
+  { substanceNames }: HazardKnowledge,
+): string {
+  const name = substanceName(substance, language, substanceNames) ?? substance.name;
+  return language === "de"
+    ? name
+    : name.replace(/^\p{Lu}(?=\p{Ll})/u, (letter) => letter.toLowerCase());
+}
+
+/** Lines that no code stands for: the substances, and metals with what to leave. */
+function contentsTexts(
+  substances: readonly NamedSubstance[],
+  notClassified: LabelPart["notClassified"],
+  languages: readonly Language[],
+  knowledge: HazardKnowledge,
+): LabelPart["texts"] {
+  const wanted = allOf(languages);
+  const inEach = (
+    line: (language: Language) => string | undefined,
+  ): Partial<Record<Language, string>> =>
+    Object.fromEntries(
+      wanted.flatMap((language) => {
+        const text = line(language);
+        return text === undefined ? [] : [[language, text]];
+      }),
+    );
+  return {
+    ...(substances.length === 0
+      ? {}
+      : {
+          [SUBSTANCES_LINE]: inEach((language) =>
+            substancesLine(
+              knowledge.texts,
+              substances.map((one) => nameIn(one, language, knowledge)),
+              language,
+            ),
+          ),
+        }),
+    ...Object.fromEntries(
+      notClassified.map(({ values: { metals, advice } }) => [
+        metalLineKey(metals),
+        inEach((language) => metalLine(knowledge.texts, metals, advice, language)),
+      ]),
     ),
-  ];
+  };
+}
+
+/** English always, and the workshop's languages. */
+function allOf(languages: readonly Language[]): Language[] {
+  return [...new Set<Language>(["en", ...languages])];
 }
 
 /** A share as a label gives it: two digits, all of it as 100. */
@@ -137,17 +218,24 @@ function textsOf(
     sensitisers,
   }: PrintedElements,
   { form, unknownAcuteToxicity, precautionaryStatements: chosen }: LabelElements,
+  ingredients: readonly Ingredient[],
   languages: readonly Language[],
-  table: HazardKnowledge["texts"],
+  knowledge: HazardKnowledge,
 ): LabelPart["texts"] {
-  const wanted = [...new Set<Language>(["en", ...languages])];
+  const wanted = allOf(languages);
   const inEach = (
     key: string,
     code: string,
     context: StatementContext,
   ): [string, Partial<Record<Language, string>>][] => {
     const texts = wanted.flatMap((language): [Language, string][] => {
-      const { text, translationMissing } = statementText(table, code, language, context);
+      const names = sensitisers.map((name) =>
+        nameIn(substanceOf(name, ingredients), language, knowledge),
+      );
+      const { text, translationMissing } = statementText(knowledge.texts, code, language, {
+        ...context,
+        names,
+      });
       return text === "" || (translationMissing && language !== "en") ? [] : [[language, text]];
     });
     return texts.length === 0 ? [] : [[key, Object.fromEntries(texts)]];
@@ -159,7 +247,7 @@ function textsOf(
   return Object.fromEntries([
     ...(signalWord === null ? [] : inEach(signalWord, signalWordKey(signalWord), {})),
     ...[...hazardStatements, ...precautionaryStatements, ...supplemental].flatMap((code) =>
-      inEach(code, code, { names: sensitisers, form, protection }),
+      inEach(code, code, { form, protection }),
     ),
     ...(share === undefined
       ? []

@@ -7,7 +7,7 @@ import { OIL_SURFACE } from "../../optics/surface/surface.ts";
 import type { Figure, RecordRoot } from "../../quantities/figure.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Reading, SpectrumReading } from "../../records/records.ts";
-import { opticsReading } from "../tints/drawdown-set.ts";
+import { opticsReading } from "../tints/optics-reading.ts";
 import { notationFigure } from "./lab-figures.ts";
 import { readingFigures, type ReadingFigures } from "./reading-figures.ts";
 import type { MasstoneNotations } from "../sheet.ts";

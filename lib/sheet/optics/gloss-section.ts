@@ -5,7 +5,7 @@ import { sourceFigure, type Figure, type RecordRoot } from "../../quantities/fig
 import type { Quantity, Interval } from "../../quantities/interval.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Colour } from "../../records/records.ts";
-import { opticsReading } from "../tints/drawdown-set.ts";
+import { opticsReading } from "../tints/optics-reading.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 import { masstoneRecords } from "../record-inputs.ts";

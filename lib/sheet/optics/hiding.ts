@@ -20,7 +20,7 @@ import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure
 import type { Colour, Records } from "../../records/records.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
-import { opticsReading } from "../tints/drawdown-set.ts";
+import { opticsReading } from "../tints/optics-reading.ts";
 import { filmRecords } from "../record-inputs.ts";
 import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
 import { scatteringPowerFigure } from "./scattering-power.ts";

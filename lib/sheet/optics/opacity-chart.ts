@@ -13,7 +13,7 @@ import { sourceFigure, type Figure } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { Colour, FilmReading, Records, SpectrumReading } from "../../records/records.ts";
-import { opticsReading } from "../tints/drawdown-set.ts";
+import { opticsReading } from "../tints/optics-reading.ts";
 
 /** The grounds that films were drawn down on, and how they are known. */
 export interface OpacityChart {

@@ -1,12 +1,8 @@
 import type { DrawdownSet, Tint, White } from "../../optics/fit/drawdown.ts";
-import type { Measurement as OpticsReading } from "../../optics/fit/measurement.ts";
-import type {
-  Colour,
-  Reading,
-  Records,
-  SpectrumReading,
-  TintReading,
-} from "../../records/records.ts";
+import type { Colour, Records, SpectrumReading, TintReading } from "../../records/records.ts";
+import { paintOfWhite } from "../record-inputs.ts";
+import { drawdownFilm, paintFilms } from "./films-over-both.ts";
+import { isSpectrum, opticsReading } from "./optics-reading.ts";
 
 /** A white that colours are let down in: the paint, or for a pigment the paint made of it alone. */
 export interface WhiteColour {
@@ -19,11 +15,7 @@ export interface WhiteColour {
 /** The white of a tint. References are checked, so the slug is a colour's or a pigment's. */
 export function whiteColour(slug: string, records: Records): WhiteColour {
   const own = records.colours.get(slug);
-  const colour =
-    own ??
-    [...records.colours.values()].find(
-      ({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === slug,
-    );
+  const colour = paintOfWhite(slug, records);
   const pigment = records.pigments.get(
     own === undefined ? slug : (own.record.pigments[0]?.pigment ?? slug),
   )?.record;
@@ -48,7 +40,16 @@ export function drawdownSet(colour: Colour, records: Records): DrawdownSet {
   );
   const whites = [...new Set(spectral.map(({ white }) => white))].flatMap((slug): White[] => {
     const { masstone } = whiteColour(slug, records);
-    return masstone === undefined ? [] : [{ slug, masstone: opticsReading(masstone) }];
+    const paint = paintOfWhite(slug, records);
+    return masstone === undefined
+      ? []
+      : [
+          {
+            slug,
+            masstone: opticsReading(masstone),
+            ...(paint === undefined ? {} : paintFilms(paint, records)),
+          },
+        ];
   });
   const tintsWithout = colour.tints.filter(({ reading }) => !isSpectrum(reading));
   const masstoneWithout = colour.masstone !== undefined && !isSpectrum(colour.masstone);
@@ -64,27 +65,18 @@ export function drawdownSet(colour: Colour, records: Records): DrawdownSet {
     ...(colour.masstone !== undefined && isSpectrum(colour.masstone)
       ? { masstone: opticsReading(colour.masstone) }
       : {}),
+    ...paintFilms(colour, records),
     whites,
-    tints: spectral.map((tint): Tint => ({
-      id: tintId(tint),
-      white: tint.white,
-      massRatio: tint.colourParts / tint.whiteParts,
-      ratioKind: tint.ratioKind,
-      reading: opticsReading(tint.reading),
-    })),
+    tints: spectral.map((tint): Tint => {
+      const film = drawdownFilm(tint.reading, tint.overBlack, records);
+      return {
+        id: tintId(tint),
+        white: tint.white,
+        massRatio: tint.colourParts / tint.whiteParts,
+        ratioKind: tint.ratioKind,
+        reading: opticsReading(tint.reading),
+        ...(film === undefined ? {} : { film }),
+      };
+    }),
   };
-}
-
-export function opticsReading(reading: SpectrumReading): OpticsReading {
-  const { spectrum, geometry, surface, noise } = reading;
-  return {
-    spectrum,
-    geometry,
-    noise,
-    ...(surface === undefined ? {} : { surface }),
-  };
-}
-
-function isSpectrum(reading: Reading): reading is SpectrumReading {
-  return reading.form === "spectrum";
 }

@@ -7,7 +7,7 @@ import { OIL_SURFACE } from "../../optics/surface/surface.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import { wavelengthNm } from "../../quantities/spectrum.ts";
 import type { Colour, FilmReading, SpectrumReading } from "../../records/records.ts";
-import { opticsReading } from "./drawdown-set.ts";
+import { opticsReading } from "./optics-reading.ts";
 
 /** Scattering of a white over the spectrum, from its own films. */
 export interface WhiteScattering {

@@ -21,7 +21,6 @@ export const HANDLING = {
     "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. The maker's label states no hazard, which is not to say that it does no harm.",
   unknown: (names: readonly string[]) =>
     `No hazard data recorded for ${listed(names.map(within))}; treat as hazardous. Not yet classified, so not yet for sale: no price, no card, no offer until its supplier's safety data sheet is here.`,
-  substances: (names: readonly string[]) => `Contains ${listed(names.map(within))}.`,
   unknownInShort: "Treat as hazardous",
   basisStated: (frame: string, date: string) => `As the maker states them, ${frame}, ${date}.`,
   basisWorkedOut: (frame: string, edition: string) =>
@@ -31,7 +30,7 @@ export const HANDLING = {
   dryNothing:
     "Keep its dust out of the air and out of the lungs. The supplier's paper classifies nothing, which is not to say that it does no harm.",
   general:
-    "As with every colour: captured exhaust first and a mask of FFP2 at the least beside it; no food, no brush in the mouth, not for a child's use; no dry sanding; wipe up wet; nothing down the drain; rags as said above.",
+    "As with every colour: treat its dry pigment as very dusty, captured exhaust first and a mask of FFP2 at the least beside it; no food, no brush in the mouth, not for a child's use; no dry sanding; wipe up wet; nothing down the drain; rags soaked in oil can catch fire by themselves, so spread them singly outdoors or keep them in water in a closed metal can.",
   generalLink: "What holds for every colour, and why",
   addition: (name: string) => `${name}, before it is in the paint`,
   why: "Why each statement stands here",

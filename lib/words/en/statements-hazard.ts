@@ -1,4 +1,5 @@
 import type { LabelStatement } from "../../hazard/statements.ts";
+import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import {
@@ -61,8 +62,8 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "as-its-supplier-states": ({ ingredients }) =>
     sentence(`As the supplier of ${named(ingredients)} states it`),
 
-  "below-its-limit": ({ ingredients, massFraction, limit }) =>
-    `Left out: ${named(ingredients)}, ${ingredients.length > 1 ? "together " : ""}${percent(massFraction)} of it, ${limit === undefined ? "is too little to count" : `stays below ${percent(limit)}`}.`,
+  "below-its-limit": ({ ingredients, massFraction, ...what }) =>
+    `Left out: ${named(ingredients)}, ${ingredients.length > 1 ? "together " : ""}${percent(massFraction)} of it, ${belowWhat(what)}.`,
   "covered-by": ({ by }) => `Left out, since ${by} says more.`,
   "entry-annulled": ({ name }) => `Left out: annulled for ${within(name)}.`,
   "category-not-in-frame": ({ name, frame }) =>
@@ -72,7 +73,7 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "vapour-not-from-a-powder": ({ name }) =>
     `Left out: stated for the vapour of ${within(name)}, and a powder gives off none.`,
   "not-a-liquid": ({ name }) =>
-    `Left out: stated for ${within(name)} as a liquid, and this is none.`,
+    `Left out: stated for ${within(name)} as a liquid, and this is not one.`,
   "flash-point-decides": ({ name }) =>
     `Left out: stated for ${within(name)}, but the flash point of the mixture decides.`,
   "flammable-trace": ({ name }) =>
@@ -102,8 +103,8 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "statement-not-known": ({ statements, name }) =>
     `The supplier of ${within(name)} states ${listed(statements)}, which no list here knows: look it up, and treat as hazardous.`,
 
-  "contains-metal": ({ metals, heat, dust }) =>
-    `Contains ${listed(metals.map(metalWord))}. ${metalAdvice(heat, dust)}`,
+  "contains-metal": ({ metals, advice }) =>
+    `Contains ${listed(metals.map(metalWord))}. ${METAL_ADVICE[advice]}`,
   "child-resistant-fastening": ({ classes }) =>
     `Sold to the public, its package needs a child-resistant fastening (${listed(classes)}).`,
   "tactile-warning": ({ classes }) =>
@@ -143,12 +144,29 @@ function named(ingredients: readonly string[]): string {
   ]);
 }
 
-/** What a label says of a metal that no statement tells of. */
-function metalAdvice(heat: "never" | "with exhaust", dust: "grave" | "ordinary"): string {
-  if (heat === "with exhaust") return "Do not sand dry; keep its dust and spray out of the lungs.";
-  return dust === "grave"
-    ? "Do not spray, sand dry or heat."
-    : "Do not heat; nothing down the drain.";
+/** What a label says of a metal that no statement tells of; in other languages by the tables of label texts. */
+const METAL_ADVICE: Readonly<Record<MetalAdvice, string>> = {
+  "do not spray or heat": "Do not spray, sand dry or heat.",
+  "do not sand dry": "Do not sand dry; keep its dust and spray out of the lungs.",
+  "do not heat": "Do not heat; nothing down the drain.",
+};
+
+/** The least share that counts; of an acute toxicity the estimate, which decides; else that it is too little. */
+function belowWhat({
+  limit,
+  ate,
+  upTo,
+  unit,
+}: {
+  readonly limit?: number;
+  readonly ate?: number;
+  readonly upTo?: number;
+  readonly unit?: string;
+}): string {
+  if (ate !== undefined && upTo !== undefined && unit !== undefined) {
+    return `brings the mixture to an estimate of ${withUnit(significant(ate, 2), unit)}, which is above ${withUnit(significant(upTo, 3), unit)}`;
+  }
+  return limit === undefined ? "is too little to count" : `stays below ${percent(limit)}`;
 }
 
 function counted(as: string): string {

@@ -36,7 +36,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "cadmium-in-other-paints": ({ names, limit, ...act }) =>
     sentence(
-      `it holds ${namesWithin(names)}; entry 23 keeps ${percent(limit)} and more of cadmium out of paints of the tariff codes 3208 and 3209 ${inForce(act)}, and artists' colours have a code of their own, 3213: have the code of yours confirmed before you sell it`,
+      `it holds ${namesWithin(names)}; entry 23 keeps ${percent(limit)} and more of cadmium out of paints of the tariff codes 3208 and 3209 ${inForce(act)}, and artists' colours in tubes and jars have a code of their own, 3213: have the code of yours confirmed before you sell it`,
     ),
   "cmr-not-to-the-public": ({ statements, ...act }) =>
     forbidden(

@@ -1,0 +1,99 @@
+import { mkdirSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
+import { folderState } from "../site/folder-state.ts";
+import { OutputFault } from "../site/output-fault.ts";
+import { PACKAGE_ROOT } from "../site/package-root.ts";
+import { siteThread, type SiteThread } from "../site/site-thread.ts";
+import type { CommandOptions } from "./command-line.ts";
+import { counted, printDiagnostics, seconds } from "./told.ts";
+
+/** Builds of a content folder as it is edited, each in a folder of its own. */
+export interface LiveBuilds {
+  /** Build once: the folder of its pages; undefined where a fault, told, left no new ones. */
+  readonly next: () => Promise<string | undefined>;
+  /** Settles when something has been edited since the last build began. */
+  readonly changed: () => Promise<void>;
+  readonly end: () => Promise<void>;
+}
+
+/** How often the folders are looked at, and looked at again while files are being written [ms]. */
+const LOOK_EVERY_MS = 250;
+const SETTLES_IN_MS = 80;
+/** Files that go on changing are waited for no longer than this [ms]. */
+const LONGEST_WAIT_MS = 800;
+
+/** Folders in the content folder; folders in the rooms of lib/. */
+const CONTENT_DEPTH = 1;
+const PROGRAM_DEPTH = 4;
+
+/** @param scratch folder that the builds lie in; the two newest stay. */
+export function liveBuilds(
+  { contentDir, date, claims }: CommandOptions,
+  scratch: string,
+): LiveBuilds {
+  const content = (): string => folderState(contentDir, CONTENT_DEPTH);
+  const shown: string[] = [];
+  let count = 0;
+  let thread: SiteThread | undefined;
+  let known = { content: "", program: "" };
+  let isEnded = false;
+
+  const next = async (): Promise<string | undefined> => {
+    const started = performance.now();
+    const now = { content: content(), program: programState() };
+    // A module that a thread has imported never changes there again.
+    if (now.program !== known.program) await endThread();
+    known = now;
+    const dir = join(scratch, String((count += 1)));
+    mkdirSync(dir);
+    thread ??= siteThread();
+    const { sheetCount } = await thread
+      .written(
+        { contentDir, date, claims, strict: false, dir, kind: "screen", earlierDir: dir },
+        { complaints: printDiagnostics, progress: () => undefined },
+      )
+      .catch(async (error: unknown) => {
+        process.stderr.write(`${error instanceof OutputFault ? error.message : String(error)}\n`);
+        await endThread();
+        return { sheetCount: undefined };
+      });
+    if (sheetCount !== undefined) shown.push(dir);
+    const old = sheetCount === undefined ? dir : shown.length > 2 ? shown.shift() : undefined;
+    if (old !== undefined) rmSync(old, { recursive: true, force: true });
+    if (sheetCount === undefined) return undefined;
+    process.stdout.write(`${counted(sheetCount, "sheet")}, ${seconds(started)}\n`);
+    return dir;
+  };
+
+  const changed = async (): Promise<void> => {
+    while (!isEnded && content() === known.content && programState() === known.program)
+      await pause(LOOK_EVERY_MS);
+    const until = performance.now() + LONGEST_WAIT_MS;
+    for (let before = ""; before !== content() && performance.now() < until;) {
+      before = content();
+      await pause(SETTLES_IN_MS);
+    }
+  };
+
+  const endThread = async (): Promise<void> => {
+    const ended = thread;
+    thread = undefined;
+    await ended?.end();
+  };
+
+  return {
+    next,
+    changed,
+    end: async () => {
+      isEnded = true;
+      await endThread();
+    },
+  };
+}
+
+function programState(): string {
+  return ["lib", "assets", "templates"]
+    .map((name) => folderState(join(PACKAGE_ROOT, name), PROGRAM_DEPTH))
+    .join("\n");
+}

@@ -1,0 +1,12 @@
+import { bundledProgram } from "./bundled-program.js";
+
+/** The module of the command line: out of a bundle, or where none can be kept by tsx. */
+export async function program() {
+  return (await bundledProgram()) ?? (await fromSource());
+}
+
+async function fromSource() {
+  const { register } = await import("tsx/esm/api");
+  register();
+  return import("./command-line.ts");
+}

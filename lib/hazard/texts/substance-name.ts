@@ -1,0 +1,33 @@
+/** Names of substances that a label gives, by language. */
+import type { StatementLanguage } from "./statement-texts.ts";
+
+export interface SubstanceNameRow {
+  readonly casNumber: string;
+  /** As English labels name it; a record may name it otherwise. */
+  readonly en: string;
+  readonly fr: string;
+  readonly de: string;
+  readonly es: string;
+}
+
+/** A substance as a record names it. */
+export interface NamedSubstance {
+  readonly name: string;
+  readonly casNumber?: string | undefined;
+}
+
+/**
+ * A substance's name in a language: by its CAS number, else by its English name.
+ * @returns undefined when no row names it: the record's own name then stands.
+ */
+export function substanceName(
+  { name, casNumber }: NamedSubstance,
+  language: StatementLanguage,
+  rows: readonly SubstanceNameRow[],
+): string | undefined {
+  if (language === "en") return name;
+  const row =
+    rows.find((each) => each.casNumber === casNumber) ??
+    rows.find(({ en }) => en.toLowerCase() === name.toLowerCase());
+  return row?.[language];
+}

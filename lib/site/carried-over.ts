@@ -1,0 +1,83 @@
+import {
+  copyFileSync,
+  linkSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readlinkSync,
+  rmSync,
+  symlinkSync,
+  utimesSync,
+  type BigIntStats,
+} from "node:fs";
+import { join } from "node:path";
+
+/** Files that a build wrote, and the folders that these lie in. */
+export interface BuiltPaths {
+  readonly files: ReadonlySet<string>;
+  readonly folders: ReadonlySet<string>;
+}
+
+export function builtPaths(files: ReadonlySet<string>): BuiltPaths {
+  const folders = new Set<string>();
+  for (const file of files)
+    for (let end = file.lastIndexOf("/"); end > 0; end = file.lastIndexOf("/", end - 1))
+      folders.add(file.slice(0, end));
+  return { files, folders };
+}
+
+/**
+ * Bring everything in `from` that no build wrote into `to`: a file as a second name of the same file
+ * where the disk can do that, else as a copy. Done again, it brings what has changed since.
+ * @param built what the build of `from` wrote.
+ * @param own what the build of `to` wrote, which nothing is brought over.
+ * @returns paths that could not be brought, since `to` has something of its own there.
+ */
+export function carriedOver(
+  from: string,
+  to: string,
+  built: BuiltPaths,
+  own: BuiltPaths,
+): string[] {
+  const inTheWay: string[] = [];
+  const entries = (folder: string): void => {
+    for (const name of readdirSync(join(from, folder)).sort())
+      entry(folder === "" ? name : `${folder}/${name}`);
+  };
+  const entry = (path: string): void => {
+    if (built.files.has(path)) return;
+    const [source, target] = [join(from, path), join(to, path)];
+    const found = lstatSync(source, { bigint: true });
+    if (own.files.has(path) || (!found.isDirectory() && own.folders.has(path))) {
+      inTheWay.push(path);
+      return;
+    }
+    if (found.isDirectory()) {
+      if (!built.folders.has(path))
+        mkdirSync(target, { recursive: true, mode: Number(found.mode) & 0o7777 });
+      entries(path);
+      return;
+    }
+    const there = lstatSync(target, { bigint: true, throwIfNoEntry: false });
+    if (there !== undefined && (there.ino === found.ino || there.mtimeNs >= found.mtimeNs)) return;
+    rmSync(target, { force: true });
+    bring(source, target, found);
+  };
+  entries("");
+  return inTheWay;
+}
+
+function bring(source: string, target: string, found: BigIntStats): void {
+  mkdirSync(join(target, ".."), { recursive: true });
+  if (found.isSymbolicLink()) {
+    symlinkSync(readlinkSync(source), target);
+    return;
+  }
+  try {
+    linkSync(source, target);
+  } catch (error) {
+    if (!found.isFile()) throw error;
+    copyFileSync(source, target);
+    utimesSync(target, Number(found.atimeMs) / 1000, Number(found.mtimeMs) / 1000);
+  }
+}

@@ -1,0 +1,45 @@
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+
+/** What our manifest.json says of itself, so that a folder can be known for ours. */
+export const MANIFEST_KIND = "mullstone-manifest";
+export const MANIFEST = "manifest.json";
+
+/** What a folder's manifest says of the build that wrote it. */
+export interface OutputManifest {
+  /** Every file that the build wrote, below the folder, `/` between; undefined when the manifest does not say. */
+  readonly files: ReadonlySet<string> | undefined;
+}
+
+/** The manifest of a folder that a build wrote; undefined for any other folder. */
+export function outputManifest(dir: string): OutputManifest | undefined {
+  let read: unknown;
+  try {
+    read = JSON.parse(readFileSync(join(dir, MANIFEST), "utf8"));
+  } catch {
+    return undefined;
+  }
+  const { kind, files } = (typeof read === "object" && read !== null ? read : {}) as {
+    kind?: unknown;
+    files?: unknown;
+  };
+  if (kind !== MANIFEST_KIND) return undefined;
+  return {
+    files:
+      Array.isArray(files) && files.every((path): path is string => typeof path === "string")
+        ? new Set(files)
+        : undefined,
+  };
+}
+
+/** Write into a folder's manifest what files the folder holds: a later build deletes these and no others. */
+export function listFilesInManifest(dir: string): void {
+  const manifest = join(dir, MANIFEST);
+  const files = readdirSync(dir, { recursive: true, withFileTypes: true })
+    .filter((entry) => !entry.isDirectory())
+    .map(({ parentPath, name }) => join(parentPath, name).slice(dir.length + 1))
+    .map((path) => path.replaceAll("\\", "/"))
+    .sort((a, b) => (a < b ? -1 : 1));
+  const stated = JSON.parse(readFileSync(manifest, "utf8")) as object;
+  writeFileSync(manifest, `${JSON.stringify({ ...stated, files }, null, 1)}\n`);
+}

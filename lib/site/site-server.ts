@@ -1,0 +1,218 @@
+import {
+  createServer,
+  type IncomingMessage,
+  type RequestListener,
+  type Server,
+  type ServerResponse,
+} from "node:http";
+import type { AddressInfo } from "node:net";
+import type { Duplex } from "node:stream";
+import send from "send";
+import { OutputFault } from "./output-fault.ts";
+import { RELOAD_EVENTS, RELOAD_SCRIPT, RELOAD_SOURCE } from "./reload-script.ts";
+
+/** A folder of pages served on this machine alone. */
+export interface SiteServer {
+  readonly address: string;
+  /** Serve this folder from now on, and tell open pages to load again. */
+  readonly show: (dir: string) => void;
+  readonly close: () => Promise<void>;
+}
+
+/** A port that cannot be had. */
+class PortFault extends OutputFault {}
+
+/** This machine's own addresses: nobody else reaches them. */
+const LOOPBACK = ["127.0.0.1", "::1"] as const;
+const MOST_CONNECTIONS = 256;
+const MOST_TRIES = 20;
+const NO_SUCH_ADDRESS = new Set(["EADDRNOTAVAIL", "EAFNOSUPPORT"]);
+
+/**
+ * Serve `dir` on 127.0.0.1 and ::1: GET and HEAD, asked by this machine's own pages.
+ * A page of another site is refused by its Host (DNS rebinding) or its Origin.
+ * @param port 0 takes a free one.
+ * @throws OutputFault when the port is taken.
+ */
+export async function siteServer(dir: string, port: number): Promise<SiteServer> {
+  let shown = dir;
+  const open = new Set<ServerResponse>();
+  const answer: RequestListener = (request, response) => {
+    try {
+      answerRequest(request, response, shown, open);
+    } catch {
+      refuse(response, 500, "This could not be answered");
+    }
+  };
+  const servers = await listening(answer, port);
+  const taken = (servers[0]?.address() as AddressInfo).port;
+  return {
+    address: `http://localhost:${taken}/`,
+    show: (next) => {
+      shown = next;
+      for (const response of open) response.write("event: built\ndata:\n\n");
+    },
+    close: async () => {
+      for (const response of open) response.end();
+      await Promise.all(servers.map(closed));
+    },
+  };
+}
+
+/** One server an address, all on one port: `localhost` is the one or the other. */
+async function listening(answer: RequestListener, port: number): Promise<Server[]> {
+  for (let tries = 1; ; tries++) {
+    const first = serverOf(answer);
+    await bound(first, LOOPBACK[0], port);
+    const second = serverOf(answer);
+    try {
+      await bound(second, LOOPBACK[1], (first.address() as AddressInfo).port);
+      return [first, second];
+    } catch (error) {
+      if (error instanceof PortFault && (port !== 0 || tries === MOST_TRIES)) {
+        await closed(first);
+        throw error;
+      }
+      if (!(error instanceof PortFault)) return [first];
+      await closed(first);
+    }
+  }
+}
+
+async function bound(server: Server, host: string, port: number): Promise<void> {
+  return new Promise((done, failed) => {
+    server.once("error", (error: NodeJS.ErrnoException) => {
+      const { code = "" } = error;
+      failed(
+        NO_SUCH_ADDRESS.has(code)
+          ? error
+          : new PortFault(
+              code === "EADDRINUSE"
+                ? `Port ${port} is taken by another program: name another with --port`
+                : `Port ${port} can't be had: ${code === "EACCES" ? "permission denied" : error.message}`,
+            ),
+      );
+    });
+    server.listen({ host, port, ipv6Only: true }, () => {
+      server.removeAllListeners("error");
+      server.on("error", () => undefined);
+      done();
+    });
+  });
+}
+
+function serverOf(answer: RequestListener): Server {
+  const server = createServer(
+    { headersTimeout: 10_000, requestTimeout: 10_000, keepAliveTimeout: 5_000 },
+    answer,
+  );
+  server.maxConnections = MOST_CONNECTIONS;
+  server.on("clientError", ({ code = "" }: NodeJS.ErrnoException, socket) =>
+    endSocket(socket, NOT_UNDERSTOOD[code] ?? "400 Bad Request"),
+  );
+  // A tunnel, or another protocol on this connection: neither is spoken here.
+  server.on("connect", (_, socket) => endSocket(socket, "405 Method Not Allowed"));
+  return server;
+}
+
+const NOT_UNDERSTOOD: Readonly<Record<string, string>> = {
+  HPE_HEADER_OVERFLOW: "431 Request Header Fields Too Large",
+  ERR_HTTP_REQUEST_TIMEOUT: "408 Request Timeout",
+};
+
+function endSocket(socket: Duplex, status: string): void {
+  socket.on("error", () => undefined);
+  if (socket.writable)
+    socket.end(`HTTP/1.1 ${status}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`);
+  else socket.destroy();
+}
+
+async function closed(server: Server): Promise<void> {
+  return new Promise((done) => {
+    server.close(() => done());
+    server.closeAllConnections();
+  });
+}
+
+function answerRequest(
+  request: IncomingMessage,
+  response: ServerResponse,
+  dir: string,
+  open: Set<ServerResponse>,
+): void {
+  response.on("error", () => undefined);
+  response.setHeader("X-Content-Type-Options", "nosniff");
+  response.setHeader("Cross-Origin-Resource-Policy", "same-origin");
+  response.setHeader("Cache-Control", "no-cache");
+  const { method = "", url = "" } = request;
+  if (method !== "GET" && method !== "HEAD") {
+    response.setHeader("Allow", "GET, HEAD");
+    return refuse(response, 405, "Pages are read here, and nothing else is done");
+  }
+  if (!isOurs(request)) return refuse(response, 403, "Only this machine's own pages may ask");
+  const [path = ""] = url.split(/[?#]/, 1);
+  if (!path.startsWith("/") || path.startsWith("//"))
+    return refuse(response, 400, "An address here begins with one slash");
+  if (path === RELOAD_EVENTS) return announceBuilds(method, response, open);
+  if (path === RELOAD_SCRIPT) {
+    response.setHeader("Content-Type", "text/javascript; charset=utf-8");
+    response.end(RELOAD_SOURCE);
+    return;
+  }
+  sendFile(request, path, dir, response, (status) => {
+    if (status !== 404) return refuse(response, status, "This could not be answered");
+    response.statusCode = 404;
+    sendFile(request, "/404.html", dir, response, () =>
+      refuse(response, 404, "There is no such page"),
+    );
+  });
+}
+
+function sendFile(
+  request: IncomingMessage,
+  path: string,
+  root: string,
+  response: ServerResponse,
+  failed: (status: number) => void,
+): void {
+  send(request, path, { root, cacheControl: false })
+    .on("error", (error: { readonly status?: number }) => failed(error.status ?? 500))
+    .pipe(response);
+}
+
+/** Asked by its own name, and by no page of another site. */
+function isOurs({ headers, socket }: IncomingMessage): boolean {
+  const port = socket.localPort ?? 0;
+  const hosts = ["localhost", "127.0.0.1", "[::1]"].flatMap((name) => [
+    `${name}:${port}`,
+    ...(port === 80 ? [name] : []),
+  ]);
+  const { host = "", origin } = headers;
+  return (
+    hosts.includes(host.toLowerCase()) &&
+    (origin === undefined || hosts.some((own) => origin.toLowerCase() === `http://${own}`))
+  );
+}
+
+function refuse(response: ServerResponse, status: number, sentence: string): void {
+  if (response.headersSent) {
+    response.destroy();
+    return;
+  }
+  response.statusCode = status;
+  response.setHeader("Connection", "close");
+  response.setHeader("Content-Type", "text/plain; charset=utf-8");
+  response.end(`${sentence}\n`);
+}
+
+/** A line that stays open, on which each build is told (server-sent events of the HTML standard). */
+function announceBuilds(method: string, response: ServerResponse, open: Set<ServerResponse>): void {
+  response.setHeader("Content-Type", "text/event-stream");
+  if (method === "HEAD") {
+    response.end();
+    return;
+  }
+  open.add(response);
+  response.on("close", () => open.delete(response));
+  response.write(":\n\n");
+}

@@ -1,0 +1,31 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+
+/** A site to be written: whose records, and how. */
+export interface SiteTask {
+  readonly contentDir: string;
+  readonly date: string | undefined;
+  /** Whether a warning stops the build. */
+  readonly strict: boolean;
+  /** What a claim that no longer holds is. */
+  readonly claims: Diagnostic["severity"];
+  /** Written into; empty. */
+  readonly dir: string;
+  /** `paper` for a build to keep: PDFs and pictures too; `screen` for pages that follow the builds. */
+  readonly kind: "paper" | "screen";
+  /** The output that will be replaced, which papers are taken from and complaints are about; need not exist. */
+  readonly earlierDir: string;
+}
+
+/** What became of a task. */
+export interface SiteReport {
+  /** Every complaint, in the order in which they were told. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** Sheets written; undefined when the records, or what was found in them, stopped it. */
+  readonly sheetCount: number | undefined;
+}
+
+/** Told while it is at work. */
+export interface SiteTelling {
+  readonly complaints: (diagnostics: readonly Diagnostic[]) => void;
+  readonly progress: (what: string) => void;
+}

@@ -1,0 +1,46 @@
+import { join } from "node:path";
+import { Worker } from "node:worker_threads";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { OutputFault } from "./output-fault.ts";
+import { PACKAGE_ROOT } from "./package-root.ts";
+import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
+
+/** What the thread says of a task. */
+export type ThreadMessage =
+  | { readonly kind: "complaints"; readonly diagnostics: readonly Diagnostic[] }
+  | { readonly kind: "progress"; readonly what: string }
+  | { readonly kind: "done"; readonly report: SiteReport }
+  | { readonly kind: "failed"; readonly sentence: string };
+
+/** A thread that writes sites, one after another: whoever asked goes on hearing signals and requests meanwhile. */
+export interface SiteThread {
+  /** @throws OutputFault with what stopped it, in one line. */
+  readonly written: (task: SiteTask, tell: SiteTelling) => Promise<SiteReport>;
+  /** Ends it at once, in the middle of a task too. */
+  readonly end: () => Promise<void>;
+}
+
+export function siteThread(): SiteThread {
+  const worker = new Worker(join(PACKAGE_ROOT, "lib", "commands", "site-thread.js"));
+  let hear: ((message: ThreadMessage | Error) => void) | undefined;
+  worker.on("message", (message: ThreadMessage) => hear?.(message));
+  worker.on("error", (error) => hear?.(error));
+  worker.on("exit", () => hear?.(new OutputFault("The work was broken off")));
+  return {
+    written: async (task, tell) =>
+      new Promise((done, failed) => {
+        hear = (message) => {
+          if (message instanceof Error) failed(message);
+          else if (message.kind === "failed") failed(new OutputFault(message.sentence));
+          else if (message.kind === "done") done(message.report);
+          else if (message.kind === "progress") tell.progress(message.what);
+          else tell.complaints(message.diagnostics);
+        };
+        worker.postMessage(task);
+      }),
+    end: async () => {
+      hear = undefined;
+      await worker.terminate();
+    },
+  };
+}

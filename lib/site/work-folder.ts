@@ -1,0 +1,149 @@
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  renameSync,
+  rmdirSync,
+  rmSync,
+  statSync,
+  unlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { randomUUID } from "node:crypto";
+import { join } from "node:path";
+import { builtPaths, carriedOver, type BuiltPaths } from "./carried-over.ts";
+import { OutputFault } from "./output-fault.ts";
+import { outputManifest } from "./output-manifest.ts";
+
+/** In the work folder from before anything else until after everything else: with it, all in there is a build's. */
+export const BUILD_MARK = ".mullstone-building";
+
+const SITE = "site";
+const EARLIER = "earlier";
+const RUBBISH = "rubbish-";
+
+/**
+ * The folder beside an output in which a build works: the site being written, the earlier output
+ * during the swap, and rubbish on its way out, each by its name. Whatever moment a build is killed
+ * in, what lies here says what is to be done, and `recovered` does it.
+ */
+export function workFolderOf(out: string): string {
+  return `${out}.building`;
+}
+
+/** Take the work folder, bring back what a stopped build left between two places, and clear it. @throws OutputFault for a folder that is not a build's. */
+export function openedWorkFolder(out: string): string {
+  const work = workFolderOf(out);
+  if (!existsSync(work)) mkdirSync(work);
+  else if (readdirSync(work).length > 0 && !existsSync(join(work, BUILD_MARK)))
+    throw new OutputFault(
+      `The folder ${work} is in the way and is not what a stopped build left: nothing was written`,
+    );
+  writeFileSync(join(work, BUILD_MARK), "");
+  recover(out, work);
+  const site = join(work, SITE);
+  mkdirSync(site);
+  return site;
+}
+
+/** An output that a stopped swap left here is put back, or was replaced and goes; so does all else. */
+function recover(out: string, work: string): void {
+  const earlier = join(work, EARLIER);
+  if (existsSync(earlier)) {
+    if (existsSync(out) && readdirSync(out).length > 0) cleared(work, out);
+    else renameSync(earlier, out);
+  }
+  discardSite(work);
+  sweep(work);
+}
+
+/** The site being written, as rubbish. */
+function discardSite(work: string): void {
+  const site = join(work, SITE);
+  if (existsSync(site)) renameSync(site, rubbish(work));
+}
+
+/**
+ * out -> earlier, site -> out: at every moment the output is the earlier one, the new one, or for
+ * the time between two renames not there, and then the next build puts it back.
+ * @returns what could not be cleared away afterwards, as a sentence; the new output stands all the same.
+ * @throws OutputFault naming what no build wrote, where the new output has a file of its own.
+ */
+export function swapped(out: string): string | undefined {
+  const work = workFolderOf(out);
+  const [site, earlier] = [join(work, SITE), join(work, EARLIER)];
+  const isThere = existsSync(out);
+  if (isThere) {
+    const inTheWay = carriedOver(out, site, builtIn(out), builtIn(site));
+    if (inTheWay.length > 0)
+      throw new OutputFault(
+        `${join(out, inTheWay[0] ?? "")} was written by no build, and the new output has a file of that name: move it away${inTheWay.length > 1 ? `, and ${inTheWay.length - 1} more` : ""}; nothing was written`,
+      );
+    chmodSync(site, statSync(out).mode & 0o7777);
+    renameSync(out, earlier);
+  }
+  try {
+    renameSync(site, out);
+  } catch (error) {
+    if (isThere) renameSync(earlier, out);
+    throw error;
+  }
+  return isThere ? cleared(work, out) : undefined;
+}
+
+/** The replaced output as rubbish, once all in it that no build wrote is in the new one. */
+function cleared(work: string, out: string): string | undefined {
+  const earlier = join(work, EARLIER);
+  if (!isCarriedWhole(earlier, out)) {
+    const kept = `${out}.kept-${randomUUID().slice(0, 8)}`;
+    renameSync(earlier, kept);
+    return `The earlier output is kept as ${kept}: it holds what no build wrote and what could not be brought into the new one`;
+  }
+  renameSync(earlier, rubbish(work));
+  return sweep(work);
+}
+
+function isCarriedWhole(earlier: string, out: string): boolean {
+  try {
+    return carriedOver(earlier, out, builtIn(earlier), builtIn(out)).length === 0;
+  } catch {
+    return false;
+  }
+}
+
+function builtIn(dir: string): BuiltPaths {
+  return builtPaths(outputManifest(dir)?.files ?? new Set());
+}
+
+function rubbish(work: string): string {
+  return join(work, `${RUBBISH}${randomUUID()}`);
+}
+
+/** Remove the rubbish; what can't be removed stays by that name and hinders no later build. */
+function sweep(work: string): string | undefined {
+  let left: string | undefined;
+  for (const name of readdirSync(work).filter((one) => one.startsWith(RUBBISH))) {
+    try {
+      rmSync(join(work, name), { recursive: true, force: true });
+    } catch {
+      left = `${join(work, name)} is left over and can't be removed: it belongs to somebody else`;
+    }
+  }
+  return left;
+}
+
+/** Leave nothing behind but what can't be removed; the mark goes last. */
+export function closeWorkFolder(out: string): void {
+  const work = workFolderOf(out);
+  if (!existsSync(join(work, BUILD_MARK))) return;
+  try {
+    discardSite(work);
+    sweep(work);
+    if (readdirSync(work).some((name) => name !== BUILD_MARK)) return;
+    unlinkSync(join(work, BUILD_MARK));
+    rmdirSync(work);
+  } catch {
+    // The next build clears it.
+  }
+}

@@ -1,0 +1,45 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { loadRecords } from "../records/load-records.ts";
+import { claimsAs } from "./claim-severity.ts";
+import { latestDate, printedDate } from "./printed-date.ts";
+import { printedSite } from "./printed-site.ts";
+import { siteOf } from "./site-of-records.ts";
+import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
+import { theoryCacheOf } from "./theory-cache.ts";
+import { writeSite } from "./write-site.ts";
+
+/** Write the whole site of a content folder into a folder, unless something found in the records stops it. */
+export async function writtenSite(
+  { contentDir, date, strict, claims, dir, kind, earlierDir }: SiteTask,
+  tell: SiteTelling,
+): Promise<SiteReport> {
+  const diagnostics: Diagnostic[] = [];
+  const isStopped = (found: readonly Diagnostic[]): boolean => {
+    diagnostics.push(...found);
+    tell.complaints(found);
+    return found.some(({ severity }) => severity === "error" || (strict && severity === "warning"));
+  };
+  const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
+
+  const { records, diagnostics: ofRecords } = loadRecords(
+    contentDir,
+    process.cwd(),
+    latestDate(date),
+  );
+  if (isStopped(ofRecords) || records === undefined) return stopped();
+  const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
+  tell.progress(`working out ${sheets}`);
+  const { site: onScreen, warnings: ofSheets } = siteOf(
+    records,
+    printedDate(date, records.newestDate),
+    theoryCacheOf(contentDir),
+  );
+  const found = claimsAs(claims, ofSheets);
+  if (kind === "paper") tell.progress(`printing ${sheets}`);
+  const { site, warnings: ofPrint } =
+    kind === "paper" ? printedSite(onScreen, earlierDir) : { site: onScreen, warnings: [] };
+  if (isStopped([...found, ...ofPrint])) return stopped();
+  tell.progress(`writing ${site.pages.length} pages`);
+  await writeSite(site, dir, kind);
+  return { diagnostics, sheetCount: site.sheetCount };
+}
