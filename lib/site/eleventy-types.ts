@@ -2,6 +2,7 @@
 export interface EleventyConfig {
   readonly setLibrary: (engine: "njk", environment: unknown) => void;
   readonly addGlobalData: (name: string, value: () => unknown) => void;
+  readonly addTransform: (name: string, transform: (page: string) => string) => void;
   readonly setUseGitIgnore: (use: boolean) => void;
   readonly ignores: { readonly delete: (glob: string) => boolean };
 }
