@@ -83,8 +83,11 @@ export function filmContrast(
   return { value, uncertainty: Math.abs(value - thinner) };
 }
 
-/** Contrast ratios of a film with and without its gloss that lie further apart than this are both told. */
-const GLOSS_TELLS = 0.05;
+/**
+ * Contrast ratios of a film with and without its gloss that lie further apart than this are both told, where
+ * the film over white throws back so much more of the light [Y, 0-100] than over black: less is noise of a black.
+ */
+const GLOSS_TELLS = { apart: 0.05, luminance: 0.5 } as const;
 
 /**
  * Said where gloss makes a film look as if it hid more: a dark glaze's contrast ratio with and without it.
@@ -97,13 +100,19 @@ export function contrastByGlossRuling(
 ): ContrastByGlossStatement | undefined {
   const included = filmContrastRatio(paint, filmUm, grounds);
   const excluded = filmContrastRatio(paint, filmUm, grounds, "d/8 excluded");
-  return Math.abs(included - excluded) > GLOSS_TELLS
+  const seen = ({ black, white }: Grounds): number =>
+    luminanceOf(paint, filmUm, white) - luminanceOf(paint, filmUm, black);
+  return Math.abs(included - excluded) > GLOSS_TELLS.apart && seen(grounds) > GLOSS_TELLS.luminance
     ? {
         rule: "contrast-without-gloss",
         values: { filmUm, included, excluded },
         source: "kubelka-1948",
       }
     : undefined;
+}
+
+function luminanceOf(paint: FilmCoefficients, filmUm: number, ground: Measurement): number {
+  return tristimulus(filmSpectrum(paint, filmUm, ground, "d/8 excluded"), "D65/10").Y;
 }
 
 export type ContrastByGlossStatement = StatementOf<
