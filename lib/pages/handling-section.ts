@@ -23,13 +23,17 @@ export function handlingSection({
       cautions,
       cautions,
       {
-        heading: isStated ? text.stated : text.workedOut,
+        heading: isStated
+          ? text.stated
+          : cautions.unknown.length > 0
+            ? text.notClassified
+            : text.workedOut,
         nothing: isStated ? text.nothingStated : text.nothing,
       },
       context,
       place,
     ),
-    maker: makerLines(cautions.maker, text, words.date),
+    maker: makerLines(cautions, text, words.date),
     ...(cautions.checks.length === 0
       ? {}
       : {
@@ -97,12 +101,11 @@ export function poisonCentreLine(recorded: string | undefined, text: Text): stri
 }
 
 function makerLines(
-  maker: SheetPage["worded"]["sheet"]["cautions"]["maker"],
+  { ufi, maker }: Pick<SheetPage["worded"]["sheet"]["cautions"], "ufi" | "maker">,
   text: Text,
   date: (iso: string) => string,
 ): HandlingSectionView["maker"] {
-  if (maker === undefined) return [];
-  const { ufi, review, dataSheet } = maker;
+  const { review, dataSheet } = maker ?? {};
   return [
     ...(ufi === undefined ? [] : [{ text: text.ufi(ufi) }]),
     ...(review === undefined

@@ -1,5 +1,5 @@
 import { classificationFaults, type HazardFault } from "../hazard/classify/classification.ts";
-import { statedLabelFaults } from "../hazard/label/stated-label.ts";
+import { formulaIdentifierFaults, statedLabelFaults } from "../hazard/label/stated-label.ts";
 import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import { metalRow, type Metal, type MetalTables } from "../hazard/studio/metal-content.ts";
 import { heatedMetals } from "../hazard/studio/bench-test.ts";
@@ -13,7 +13,10 @@ import type { PigmentRecord } from "./schema/pigment.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** Classifications, components and label elements that are of no closed list or make no whole, each at its line. */
-export function hazardFaults(files: ParsedFiles, { metals }: HazardKnowledge): Diagnostic[] {
+export function hazardFaults(
+  files: ParsedFiles,
+  { metals, precautions }: HazardKnowledge,
+): Diagnostic[] {
   const pigments = [...files.pigments.values()].flatMap((parsed) => [
     ...substanceFaults(parsed, parsed.record, metals),
     ...arsenicFaults(parsed, metals),
@@ -24,10 +27,15 @@ export function hazardFaults(files: ParsedFiles, { metals }: HazardKnowledge): D
     ...twoLists(parsed),
   ]);
   const labels = [...files.colours.values()].flatMap((parsed) => {
-    const { label } = parsed.record;
-    return label === undefined
-      ? []
-      : statedLabelFaults(label).map((fault) => diagnostic(fault, parsed, ["label"]));
+    const { label, ufi } = parsed.record;
+    return [
+      ...formulaIdentifierFaults(ufi).map((fault) => diagnostic(fault, parsed, [])),
+      ...(label === undefined
+        ? []
+        : statedLabelFaults(label, precautions).map((fault) =>
+            diagnostic(fault, parsed, ["label"]),
+          )),
+    ];
   });
   return [...pigments, ...vehicles, ...labels];
 }

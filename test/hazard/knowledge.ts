@@ -1,13 +1,25 @@
 import { hazardKnowledge } from "../../lib/knowledge/hazard-tables.ts";
 import { loadedTables } from "../../lib/knowledge/tables.ts";
 import type { HazardKnowledge } from "../../lib/hazard/hazard-knowledge.ts";
-import type { Ingredient } from "../../lib/hazard/classify/composition.ts";
+import type { HazardFault } from "../../lib/hazard/classify/classification.ts";
+import type { Composition, Ingredient } from "../../lib/hazard/classify/composition.ts";
+import {
+  labelElements as elementsByTables,
+  type LabelElements,
+} from "../../lib/hazard/label/label-elements.ts";
+import {
+  labelDifferences as differencesByTables,
+  statedLabelFaults as faultsByTables,
+  type LabelDifference,
+  type StatedLabel,
+} from "../../lib/hazard/label/stated-label.ts";
 import {
   marketRulings as rulingsByActs,
   type MarketRuling,
   type Sale,
 } from "../../lib/hazard/markets/market-statements.ts";
 import type { HazardMarket } from "../../lib/hazard/classify/legislation.ts";
+import { substancesOf } from "../../lib/hazard/classify/substance.ts";
 import { metalShares } from "../../lib/hazard/studio/metal-content.ts";
 import {
   studioCautions as cautionsByTables,
@@ -22,9 +34,25 @@ if (tables === undefined) throw new Error(diagnostics.map(({ actual }) => actual
 /** The tables as the engine reads them. */
 export const KNOWLEDGE: HazardKnowledge = hazardKnowledge(tables);
 
-/** An ingredient with the metals that its numbers tell, as a record's ingredients have them. */
+/** An ingredient with the metals and substances that its numbers tell, as a record's ingredients have them. */
 export function withMetals(ingredient: Ingredient): Ingredient {
-  return { ...ingredient, metals: ingredient.metals ?? metalShares(ingredient, KNOWLEDGE.metals) };
+  return {
+    ...ingredient,
+    metals: ingredient.metals ?? metalShares(ingredient, KNOWLEDGE.metals),
+    substances: substancesOf(ingredient, KNOWLEDGE.substances),
+  };
+}
+
+export function labelElements(mixture: Composition): LabelElements {
+  return elementsByTables(mixture, KNOWLEDGE.precautions);
+}
+
+export function labelDifferences(stated: StatedLabel, workedOut: LabelElements): LabelDifference[] {
+  return differencesByTables(stated, workedOut, KNOWLEDGE.precautions);
+}
+
+export function statedLabelFaults(label: StatedLabel): HazardFault[] {
+  return faultsByTables(label, KNOWLEDGE.precautions);
 }
 
 export function marketRulings(sale: Sale, market: HazardMarket): MarketRuling[] {

@@ -2,13 +2,10 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { HAZARD_CODES } from "../../lib/hazard/texts/hazard-statement.ts";
 import { PRECAUTIONS_AT_MOST } from "../../lib/hazard/label/precautionary-choice.ts";
-import {
-  precaution,
-  PRECAUTIONARY_CODES,
-  replacement,
-} from "../../lib/hazard/texts/precautionary-statement.ts";
+import { precaution } from "../../lib/hazard/texts/precautionary-statement.ts";
 import type { Composition } from "../../lib/hazard/classify/composition.ts";
 import { label, leadCarbonate, substance, zincOxide } from "./ingredients.ts";
+import { KNOWLEDGE } from "./knowledge.ts";
 
 const precautions = (ingredients: Parameters<typeof label>[0], other: Partial<Composition> = {}) =>
   label(ingredients, other).precautionaryStatements.map(({ statement }) => statement);
@@ -72,16 +69,17 @@ describe("editions", () => {
     ["P202", "P203"],
     ["P308+P313", "P318"],
   ] as const)("%s is older than Rev. 10: %s", (old, now) => {
-    expect(replacement(old, "UN GHS")).toBe(now);
-    expect(replacement(old, "EU CLP")).toBeUndefined();
+    const { replacedIn } = precaution(old, KNOWLEDGE.precautions) ?? {};
+    expect(replacedIn).toEqual({ "UN GHS": now });
   });
 
   test("every replacement is a code of the list", () => {
-    const replacements = PRECAUTIONARY_CODES.map((code) => replacement(code, "UN GHS")).filter(
-      (code) => code !== undefined,
+    const replacements = KNOWLEDGE.precautions.flatMap(({ replacedIn }) =>
+      Object.values(replacedIn ?? {}),
     );
     expect(replacements.length).toBeGreaterThan(10);
-    for (const code of replacements) expect(PRECAUTIONARY_CODES).toContain(code);
+    const codes = KNOWLEDGE.precautions.map(({ code }) => code);
+    for (const code of replacements) expect(codes).toContain(code);
   });
 });
 
@@ -101,7 +99,7 @@ test("never more than six, in order, each for a hazard on the label, whatever th
         for (const { statement, values } of chosen) {
           for (const answered of values["answers"])
             expect(found.hazardStatements).toContain(answered);
-          expect([undefined, frame]).toContain(precaution(statement).frame);
+          expect([undefined, frame]).toContain(precaution(statement, KNOWLEDGE.precautions)?.frame);
         }
       },
     ),
@@ -116,4 +114,19 @@ test("not to eat or drink belongs to category 1 of repeated exposure, not to cat
     }).precautionaryStatements.map(({ statement }) => statement);
   expect(dust("H372")).toContain("P270");
   expect(dust("H373")).toEqual(["P260", "P314", "P501"]);
+});
+
+test("what can be drawn into the lungs says not to make vomit, however much else there is (CLP, Table 3.10.2)", () => {
+  const drier = ["H226", "H304", "H317", "H319", "H360D", "H412"];
+  for (const publicSale of [true, false]) {
+    const { precautionaryStatements } = label([substance("drier", 1, ...drier)], {
+      form: "liquid",
+      flashPointC: 41,
+      publicSale,
+    });
+    const codes = precautionaryStatements.map(({ statement }) => statement);
+    expect(codes).toContain("P331");
+    expect(codes).toContain("P301+P310");
+    expect(codes.length).toBeLessThanOrEqual(6);
+  }
 });

@@ -30,8 +30,9 @@ export function cautionsSection(
   const { workshop } = records;
   const ingredients = paintIngredients(colour, parts, vehicle, oil, records);
   const mixture = paintMixture(colour, ingredients, records);
-  const workedOut = labelElements(mixture);
+  const workedOut = labelElements(mixture, records.hazardKnowledge.precautions);
   const { label, legalBasis = [], additions = [] } = colour.record;
+  const ufi = label?.ufi ?? colour.record.ufi;
   const shown = labelPart(
     label === undefined ? printedElements(workedOut) : statedElements(label),
     workedOut,
@@ -56,7 +57,7 @@ export function cautionsSection(
         legalBasis,
         publicSale: !legalBasis.some((basis) => basis.market === market),
         reviewed: label?.review !== undefined,
-        hasFormulaIdentifier: label?.ufi !== undefined,
+        hasFormulaIdentifier: ufi !== undefined,
       },
       market,
       records.hazardKnowledge.acts,
@@ -68,7 +69,10 @@ export function cautionsSection(
     edition: label?.date ?? workedOut.edition,
     basis: label === undefined ? "worked out" : "stated by the maker",
     ...shown,
-    checks: label === undefined ? [] : labelDifferences(label, workedOut).map(named),
+    checks:
+      label === undefined
+        ? []
+        : labelDifferences(label, workedOut, records.hazardKnowledge.precautions).map(named),
     ...(workedOut.smallPackage === undefined
       ? {}
       : { smallPackage: plainRuling(workedOut.smallPackage) }),
@@ -95,6 +99,7 @@ export function cautionsSection(
       (one) =>
         one.gaps.length > 0 || one.hazardStatements.length > 0 || one.supplemental.length > 0,
     ),
+    ...(ufi === undefined ? {} : { ufi }),
     ...(label === undefined ? {} : { maker: makerWords(label) }),
   });
 }
@@ -110,7 +115,7 @@ function cautionRecords(colour: Colour, records: Records): RecordRoot[] {
     ),
   );
   return [
-    ...colourRecord(colour, "label", "legalBasis", "pigments", "additions"),
+    ...colourRecord(colour, "label", "ufi", "legalBasis", "pigments", "additions"),
     ...ingredients,
     WORKSHOP,
     ...sources.map((slug): RecordRoot => ({ kind: "source", slug })),

@@ -12,6 +12,7 @@ const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
 export const HANDLING = {
   stated: "As the maker states them",
   workedOut: "Worked out from suppliers' data",
+  notClassified: "Not yet classified",
   precautions: "Precautions",
   studio: "In the studio and workshop",
   markets: "Where it may be sold",
@@ -23,6 +24,7 @@ export const HANDLING = {
     `No hazard data recorded for ${listed(names.map(within))}; treat as hazardous. Not yet classified, so not yet for sale: no price, no card, no offer until its supplier's safety data sheet is here.`,
   unknownInShort: "Treat as hazardous",
   basisStated: (frame: string, date: string) => `As the maker states them, ${frame}, ${date}.`,
+  basisUnknown: "Not yet classified: no label can be worked out before that paper is here.",
   basisWorkedOut: (frame: string, edition: string) =>
     `Worked out from the suppliers' data by ${frame} (${edition}). The maker's label prevails.`,
   classification: (classes: readonly string[]) => `Classified as ${listed(classes)}.`,
@@ -30,7 +32,7 @@ export const HANDLING = {
   dryNothing:
     "Keep its dust out of the air and out of the lungs. The supplier's paper classifies nothing, which is not to say that it does no harm.",
   general:
-    "As with every colour: captured exhaust first and a mask of FFP2 at the least beside it; no food, no brush in the mouth, not for a child's use; no dry sanding; wipe up wet; nothing down the drain; rags as said above.",
+    "As with every colour: treat its dry pigment as very dusty, captured exhaust first and a mask of FFP2 at the least beside it; no food, no brush in the mouth, not for a child's use; no dry sanding; wipe up wet; nothing down the drain; rags soaked in oil can catch fire by themselves, so spread them singly outdoors or keep them in water in a closed metal can.",
   generalLink: "What holds for every colour, and why",
   addition: (name: string) => `${name}, before it is in the paint`,
   why: "Why each statement stands here",
