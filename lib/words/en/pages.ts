@@ -27,6 +27,12 @@ export const PAGES = {
     sources: "Sources",
     about: "About",
   },
+  search: {
+    text: "Find a colour",
+    nothing: "Nothing found.",
+    count: "{count} found.",
+    kinds: { pigment: "Pigment", answer: "Question", comparison: "Side by side" },
+  },
   frame: {
     skip: "Skip to the text",
     mainNavigation: "Site",
