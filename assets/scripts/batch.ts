@@ -41,7 +41,7 @@ function reckon(root: HTMLElement): void {
   root.hidden = false;
 }
 
-/** Nothing for an amount or a tube that is none. */
+/** Nothing for an amount or a tube that is none, or for millilitres of what has no density. */
 function batchOf(
   recipe: SpannedRecipe,
   by: string,
@@ -53,7 +53,9 @@ function batchOf(
       ? { tubes: amount }
       : by === "paintMl"
         ? { paintMl: amount }
-        : { pigmentG: amount };
+        : by === "paintG"
+          ? { paintG: amount }
+          : { pigmentG: amount };
   try {
     return batchBetween(recipe, size, tubeMl);
   } catch (error) {

@@ -128,6 +128,11 @@ function cautionOf(
             statements,
           ),
         ];
-  const lines = [...label, ...[...gaps, ...metals].map(({ text }) => `${name}: ${text}`)];
+  const { ufi } = cautions;
+  const lines = [
+    ...label,
+    ...[...gaps, ...metals].map(({ text }) => `${name}: ${text}`),
+    ...(ufi === undefined ? [] : [`${name}: UFI ${ufi}`]),
+  ];
   return lines.length === 0 ? undefined : lines.join("\n");
 }

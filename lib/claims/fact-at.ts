@@ -8,8 +8,8 @@ export type Fact = string | number | boolean | null | readonly string[];
 
 /**
  * A plain part of a sheet, which is no figure: label elements, markets, pigments.
- * Of a list of things each goes by its slug, operation, or market and what its act does. What the sheet
- * leaves out, a list that is not there among it, is null.
+ * Of a list of things each goes by its slug, operation, or market and what its act does; a sentence by
+ * its rule. What the sheet leaves out, a list that is not there among it, is null.
  */
 export function factAt(sheet: Sheet, path: string): { readonly fact: Fact } | LostPath {
   let node: unknown = sheet;
@@ -56,5 +56,10 @@ function nameOf(member: unknown, index: number): string {
     ? operation
     : typeof statement === "string"
       ? statement
-      : memberName(member, index);
+      : sentenceName(rule, values) ?? memberName(member, index);
+}
+
+/** A sentence of a sheet goes by its rule: "harmed-by-alkali". */
+function sentenceName(rule: unknown, values: unknown): string | undefined {
+  return typeof rule === "string" && typeof values === "object" ? rule : undefined;
 }

@@ -1,7 +1,6 @@
-import { massAndVolumeRuling } from "../formulation/oil-by-volume.ts";
+import { massAndVolumeRuling, type OilRatioStatement } from "../formulation/oil-by-volume.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
 /** A range ranked by oil, leanest first: to a mass of pigment and to a volume of it. A colour whose oil is not known stands in neither. */
@@ -35,33 +34,38 @@ function middle(quantity: Quantity): number {
 
 /**
  * The colour of the range, of the same family if one will do, that differs most in oil by mass while alike by
- * volume, as a ruling that names both; undefined where there is none. Estimates are left out.
+ * volume, as a statement that names both; undefined where there is none. Estimates are left out.
  */
-export function oilByMassAlone(sheet: Sheet, sheets: readonly Sheet[]): Statement | undefined {
+export function oilByMassAlone(
+  sheet: Sheet,
+  sheets: readonly Sheet[],
+): OilRatioStatement | undefined {
   const family = sheets.filter(
     (other) => other.family !== undefined && other.family === sheet.family,
   );
   return mostByMassAlone(sheet, family) ?? mostByMassAlone(sheet, sheets);
 }
 
-function mostByMassAlone(sheet: Sheet, sheets: readonly Sheet[]): Statement | undefined {
+function mostByMassAlone(sheet: Sheet, sheets: readonly Sheet[]): OilRatioStatement | undefined {
   const own = weighedOil(sheet);
   if (own === undefined) return undefined;
-  let found: { readonly ratio: number; readonly ruling: Statement } | undefined;
+  let found: { readonly ratio: number; readonly statement: OilRatioStatement } | undefined;
   for (const other of sheets) {
     const its = other.slug === sheet.slug ? undefined : weighedOil(other);
     if (its === undefined) continue;
-    const ruling = massAndVolumeRuling(own, its);
-    const ratio = Number(ruling.values["massRatio"]);
-    if (ruling.rule !== "oil-differs-by-mass-alone" || ratio <= (found?.ratio ?? 0)) continue;
+    const { massRatio: ratio, statement } = massAndVolumeRuling(own, its);
+    if (statement.rule !== "oil-differs-by-mass-alone" || ratio <= (found?.ratio ?? 0)) continue;
     const [more, less] =
       own.oilIndexGPer100g > its.oilIndexGPer100g ? [sheet, other] : [other, sheet];
     found = {
       ratio,
-      ruling: { ...ruling, values: { ...ruling.values, more: more.name, less: less.name } },
+      statement: {
+        ...statement,
+        values: { ...statement.values, more: more.name, less: less.name },
+      },
     };
   }
-  return found?.ruling;
+  return found?.statement;
 }
 
 function weighedOil({

@@ -5,7 +5,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 
 export type DrierMetal = "cobalt" | "manganese" | "lead" | "zirconium" | "calcium" | "zinc";
 
@@ -53,12 +53,24 @@ export function drierDose({ metal, percentOnOil }: AddedDrier): {
   return { row, share: Math.min(1, percentOnOil / row.customaryPercent[0]) };
 }
 
+export type DrierWarning =
+  | StatementOf<
+      "drier-above-customary",
+      {
+        readonly metal: DrierMetal;
+        /** Metal on oil by mass [%]. */
+        readonly percentOnOil: number;
+        readonly customaryPercent: Interval;
+      }
+    >
+  | StatementOf<"surface-drier-alone", { readonly metals: readonly DrierMetal[] }>;
+
 /** A dose above the customary one, or a surface drier with nothing that dries through: each makes a skin that wrinkles. */
-export function drierRulings(driers: readonly AddedDrier[]): Statement[] {
+export function drierWarnings(driers: readonly AddedDrier[]): DrierWarning[] {
   const rows = driers.map((drier) => ({ drier, ...drierDose(drier) }));
   const overdosed = rows
     .filter(({ drier, row }) => drier.percentOnOil > row.customaryPercent[1])
-    .map(({ drier, row }): Statement => ({
+    .map(({ drier, row }): DrierWarning => ({
       rule: "drier-above-customary",
       values: {
         metal: row.metal,
@@ -68,13 +80,13 @@ export function drierRulings(driers: readonly AddedDrier[]): Statement[] {
       standing: "estimated",
       source: "memory-drying",
     }));
-  const surface = rows.filter(({ row }) => row.acts === "surface").map(({ row }) => row.metal);
-  if (surface.length === 0 || rows.some(({ row }) => row.acts === "through")) return overdosed;
+  const metals = rows.filter(({ row }) => row.acts === "surface").map(({ row }) => row.metal);
+  if (metals.length === 0 || rows.some(({ row }) => row.acts === "through")) return overdosed;
   return [
     ...overdosed,
     {
       rule: "surface-drier-alone",
-      values: { metals: surface },
+      values: { metals },
       standing: "estimated",
       source: "practice-drying",
     },

@@ -1,24 +1,28 @@
 import type { Interval } from "../quantities/interval.ts";
-import type { Statement, StatementValue } from "../quantities/statement.ts";
-import type { SourceKey } from "../sources/source.ts";
+import type { DrierStatement } from "./added-drier-share.ts";
+import type { FilmStatement, RoomStatement } from "./film-conditions.ts";
+import type { PigmentStatement } from "./pigment-contributions.ts";
+import type { OilStatement } from "./vehicle-drying.ts";
 
-export type DryingSign = "faster" | "none" | "slower";
+export const DRYING_SIGNS = ["faster", "none", "slower", "either way"] as const;
+export type DryingSign = (typeof DRYING_SIGNS)[number];
+
+export type ContributionStatement =
+  OilStatement | PigmentStatement | DrierStatement | FilmStatement | RoomStatement;
 
 /** One thing that moves the drying time, with what it multiplies the days by. */
-export interface Contribution extends Statement {
+export interface Contribution<S = ContributionStatement> {
   readonly sign: DryingSign;
   /** Days over days without it [1]. */
   readonly factor: Interval;
+  readonly statement: S;
 }
 
-export function contribution(
-  rule: string,
-  sign: DryingSign,
-  factor: Interval,
-  values: Readonly<Record<string, StatementValue>>,
-  source: SourceKey,
-): Contribution {
-  return { rule, sign, factor, values: { ...values, factor }, standing: "estimated", source };
+/** Which way a factor goes. */
+export function signOf([least, most]: Interval): DryingSign {
+  if (least === 1 && most === 1) return "none";
+  if (least >= 1) return "slower";
+  return most <= 1 ? "faster" : "either way";
 }
 
 /** A factor that acts in part: raised to the share, 0-1. */

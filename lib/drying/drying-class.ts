@@ -5,7 +5,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
 
 export type DryingClass = "fast" | "medium" | "slow" | "very slow";
 
@@ -26,12 +26,22 @@ export const DRYING_LIMITS: readonly DryingLimit[] = [
   { dryingClass: "very slow", touchDryDaysMax: Infinity },
 ];
 
+export type DryingClassStatement = StatementsOf<
+  "drying-class" | "drying-class-by-the-middle",
+  {
+    readonly dryingClass: DryingClass;
+    readonly touchDryDays: Quantity;
+    readonly filmThicknessUm: number;
+    readonly temperatureC: number;
+  }
+>;
+
 export interface DryingClassRuling {
   readonly dryingClass: DryingClass;
   readonly limit: DryingLimit;
   /** Every class that the days reach into, fastest first. */
   readonly spans: readonly DryingClass[];
-  readonly reason: Statement;
+  readonly reason: DryingClassStatement;
 }
 
 /**
@@ -62,8 +72,6 @@ export function dryingClassRuling(touchDryDays: Quantity): DryingClassRuling {
       values: {
         dryingClass: limit.dryingClass,
         touchDryDays,
-        decidedAt,
-        spans,
         filmThicknessUm: CLASS_FILM_UM,
         temperatureC: CLASS_TEMPERATURE_C,
       },

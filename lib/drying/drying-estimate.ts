@@ -6,10 +6,10 @@
  * @source practice-drying ; memory-drying
  */
 import type { Interval } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { AddedDrier } from "./added-drier.ts";
-import type { Chemistry } from "./chemistry-drying.ts";
-import { chemicalContributions, type ChemicalPart } from "./chemical-contributions.ts";
+import { drierContributions } from "./added-drier-share.ts";
+import type { ChemistryRow } from "./chemistry-drying.ts";
 import { product, type Contribution } from "./contribution.ts";
 import {
   dryingClassRuling,
@@ -18,12 +18,13 @@ import {
   type DryingClassRuling,
 } from "./drying-class.ts";
 import { filmContribution, temperatureContribution } from "./film-conditions.ts";
+import { pigmentContributions, slowingShare, type ChemicalPart } from "./pigment-contributions.ts";
 import { LINSEED_DAYS, oilContributions, type OilPart } from "./vehicle-drying.ts";
 
 export interface DryingPigment {
   readonly name: string;
   /** Undefined for a pigment that no table knows. */
-  readonly chemistry?: Chemistry | undefined;
+  readonly chemistry?: ChemistryRow | undefined;
   /** Share of the dry pigment by mass, the white's included where tinted; undefined when the parts are not recorded. */
   readonly massFraction?: number | undefined;
   /** Whether it is the white that the colour is tinted with. */
@@ -41,20 +42,26 @@ export interface DryingQuestion {
   readonly temperatureC?: number | undefined;
 }
 
+export type BaseStatement = StatementOf<"linseed-oil-alone", { readonly days: Interval }>;
+export type UnknownDryingStatement = StatementOf<
+  "pigment-chemistry-unknown",
+  { readonly pigments: readonly string[] }
+>;
+
 export interface DryingEstimate {
   readonly known: true;
   readonly touchDryDays: Interval;
   readonly ruling: DryingClassRuling;
   /** Each thing that moves the days, with its sign; their factors times the base days give the range. */
   readonly contributions: readonly Contribution[];
-  readonly base: Statement;
+  readonly base: BaseStatement;
 }
 
 export interface DryingUnknown {
   readonly known: false;
   /** Pigments whose chemistry is not known here. */
   readonly unknownPigments: readonly string[];
-  readonly reason: Statement;
+  readonly reason: UnknownDryingStatement;
 }
 
 /** Digits kept of the days, so that rounding noise of the factors does not carry a figure over a class limit. */
@@ -72,9 +79,10 @@ export function dryingEstimate(question: DryingQuestion): DryingEstimate | Dryin
       reason: { rule: "pigment-chemistry-unknown", values: { pigments: unknownPigments } },
     };
   }
-  const contributions = [
-    ...oilContributions(question.oils),
-    ...chemicalContributions(parts, question.addedDriers ?? []),
+  const contributions: Contribution[] = [
+    ...oilContributions(question.oils, slowingShare(parts)),
+    ...pigmentContributions(parts),
+    ...drierContributions(question.addedDriers ?? [], parts),
     filmContribution(question.filmThicknessUm ?? CLASS_FILM_UM),
     temperatureContribution(question.temperatureC ?? CLASS_TEMPERATURE_C),
   ];

@@ -1,49 +1,59 @@
 /** What a painter has to know beside the days: touch dry is not through dry, what skins over, where driers are customary. */
 import type { Interval } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 /** Months [month] that a painting is customarily left before it is varnished. @source practice-drying */
 export const MONTHS_BEFORE_VARNISH: Interval = [6, 12];
 
+export const DRYING_NOTES = ["skins-and-stays-soft", "driers-customary"] as const;
+export type DryingNote = (typeof DRYING_NOTES)[number];
+
+/** A row of `drying-notes.csv`. */
 export interface DryingNoteRow {
-  readonly rule: string;
-  readonly colourIndexNames: readonly string[];
+  readonly note: DryingNote;
+  /** Least share of the dry pigment by mass [1] at which it is said. */
+  readonly fromMassFraction: number;
   readonly source: SourceKey;
 }
 
-export const DRYING_NOTES: readonly DryingNoteRow[] = [
-  { rule: "skins-and-stays-soft", colourIndexNames: ["PBk 6"], source: "toch-1911" },
-  {
-    rule: "driers-customary",
-    colourIndexNames: ["PBk 6", "PBk 7", "PBk 9"],
-    source: "practice-drying",
-  },
-];
+export interface NotedPigment {
+  readonly name: string;
+  /** Undefined when the parts are not recorded: then nothing is said of it. */
+  readonly massFraction?: number | undefined;
+  readonly notes: readonly DryingNoteRow[];
+}
 
-/**
- * Notes on a paint of these pigments; that touch dry is not through dry holds of every one.
- * @param colourIndexNames of its pigments, as far as known.
- */
-export function dryingNotes(colourIndexNames: readonly string[]): Statement[] {
-  const notes = DRYING_NOTES.map((row) => ({
-    row,
-    pigments: colourIndexNames.filter((name) => row.colourIndexNames.includes(name)),
-  }))
-    .filter(({ pigments }) => pigments.length > 0)
-    .map(({ row, pigments }): Statement => ({
-      rule: row.rule,
-      values: { pigments },
-      standing: "estimated",
-      source: row.source,
-    }));
-  return [
-    {
-      rule: "touch-dry-is-not-through-dry",
-      values: { monthsBeforeVarnish: MONTHS_BEFORE_VARNISH },
-      standing: "estimated",
-      source: "practice-drying",
-    },
-    ...notes,
-  ];
+export type NoteStatement = StatementsOf<
+  DryingNote,
+  { readonly pigment: string; readonly massFraction: number }
+>;
+export type ThroughDryStatement = StatementOf<
+  "touch-dry-is-not-through-dry",
+  { readonly monthsBeforeVarnish: Interval }
+>;
+
+/** Holds of every paint. */
+export const THROUGH_DRY: ThroughDryStatement = {
+  rule: "touch-dry-is-not-through-dry",
+  values: { monthsBeforeVarnish: MONTHS_BEFORE_VARNISH },
+  standing: "estimated",
+  source: "practice-drying",
+};
+
+/** Where a note is due: of a pigment that makes up enough of the paint. */
+export function noteStatements(
+  note: DryingNote,
+  pigments: readonly NotedPigment[],
+): NoteStatement[] {
+  return pigments.flatMap(({ name, massFraction, notes }) =>
+    notes
+      .filter((row) => row.note === note && (massFraction ?? 0) >= row.fromMassFraction)
+      .map(({ source }) => ({
+        rule: note,
+        values: { pigment: name, massFraction: massFraction ?? 0 },
+        standing: "estimated" as const,
+        source,
+      })),
+  );
 }

@@ -3,7 +3,7 @@
  * conditions it was made under. Nothing is reckoned from it to other conditions.
  */
 import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
 import {
   CLASS_FILM_UM,
   CLASS_TEMPERATURE_C,
@@ -21,10 +21,26 @@ export interface DryingTrial {
   readonly humidityPercent?: number | undefined;
 }
 
+export type TrialStatement = StatementsOf<
+  "trial-decides" | "trial-decides-for-its-own-film" | "trial-without-conditions",
+  TrialValues
+>;
+
+interface Tried {
+  readonly touchDryDays: Quantity;
+  readonly throughDryDays?: Quantity;
+  readonly filmThicknessUm?: number;
+  readonly temperatureC?: number;
+  readonly humidityPercent?: number;
+  /** Conditions that the record leaves out. */
+  readonly wanting: readonly Condition[];
+}
+type TrialValues = Pick<Tried, keyof Tried>;
+
 export interface DryingTrialRuling {
   readonly ruling: DryingClassRuling;
   readonly touchDryDays: Quantity;
-  readonly reason: Statement;
+  readonly reason: TrialStatement;
   /** Conditions that the record leaves out. */
   readonly wanting: readonly Condition[];
 }
@@ -67,27 +83,36 @@ export function dryingTrialRuling(trial: DryingTrial): DryingTrialRuling {
     wanting,
     reason: {
       rule,
-      values: { ...given(trial), dryingClass: ruling.dryingClass, wanting },
+      values: { ...recorded(trial), wanting },
       standing: "measured",
     },
   };
 }
 
-function given(trial: DryingTrial): Record<string, Quantity> {
-  const entries = (
-    [
-      "touchDryDays",
-      "throughDryDays",
-      "filmThicknessUm",
-      "temperatureC",
-      "humidityPercent",
-    ] as const
-  ).flatMap((key) => (trial[key] === undefined ? [] : [[key, trial[key]] as const]));
-  return Object.fromEntries(entries);
+/** Without what was not recorded. */
+function recorded({
+  touchDryDays,
+  throughDryDays,
+  filmThicknessUm,
+  temperatureC,
+  humidityPercent,
+}: DryingTrial): Omit<TrialValues, "wanting"> {
+  return {
+    touchDryDays,
+    ...(throughDryDays === undefined ? {} : { throughDryDays }),
+    ...(filmThicknessUm === undefined ? {} : { filmThicknessUm }),
+    ...(temperatureC === undefined ? {} : { temperatureC }),
+    ...(humidityPercent === undefined ? {} : { humidityPercent }),
+  };
 }
 
 /** How far [1] a trial may lie beyond the estimate, either way, before the two contradict each other. */
 export const TRIAL_TOLERANCE = 1.5;
+
+export type TrialContradiction = StatementsOf<
+  "trial-slower-than-expected" | "trial-faster-than-expected",
+  { readonly touchDryDays: Quantity; readonly expectedDays: Interval }
+>;
 
 /**
  * @param estimate made for the trial's own film, room and drier: an estimate for others is no measure of it.
@@ -95,14 +120,14 @@ export const TRIAL_TOLERANCE = 1.5;
  */
 export function trialContradiction(
   { touchDryDays }: DryingTrial,
-  estimate: DryingEstimate,
-): Statement | undefined {
+  estimate: Pick<DryingEstimate, "touchDryDays">,
+): TrialContradiction | undefined {
   const [earlier, later] = ends(touchDryDays);
   const [least, most]: Interval = estimate.touchDryDays;
   if (later * TRIAL_TOLERANCE >= least && earlier <= most * TRIAL_TOLERANCE) return undefined;
   return {
     rule: earlier > most ? "trial-slower-than-expected" : "trial-faster-than-expected",
-    values: { touchDryDays, expectedDays: estimate.touchDryDays, tolerance: TRIAL_TOLERANCE },
+    values: { touchDryDays, expectedDays: estimate.touchDryDays },
     standing: "derived",
     source: "practice-drying",
   };

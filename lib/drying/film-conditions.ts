@@ -7,7 +7,8 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
-import { contribution, type Contribution } from "./contribution.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
+import { signOf, type Contribution } from "./contribution.ts";
 import { CLASS_FILM_UM, CLASS_TEMPERATURE_C } from "./drying-class.ts";
 
 export const THICKNESS_POWER: Interval = [0.5, 1];
@@ -17,40 +18,58 @@ export const TEN_DEGREES: Interval = [1.6, 2.2];
 export const FILM_REACH_UM: Interval = [5, 1000];
 export const TEMPERATURE_REACH_C: Interval = [5, 40];
 
+export type FilmStatement = StatementsOf<
+  "film-as-classed" | "thick-film-slows" | "thin-film-speeds",
+  { readonly filmThicknessUm: number; readonly classFilmUm: number; readonly factor: Interval }
+>;
+
+export type RoomStatement = StatementsOf<
+  "temperature-as-classed" | "cold-slows" | "warmth-speeds",
+  { readonly temperatureC: number; readonly classTemperatureC: number; readonly factor: Interval }
+>;
+
 /**
  * @param filmThicknessUm wet film [um], 5-1000.
  * @throws RangeError outside that.
  */
-export function filmContribution(filmThicknessUm: number): Contribution {
+export function filmContribution(filmThicknessUm: number): Contribution<FilmStatement> {
   const [least, most] = FILM_REACH_UM;
   if (!(filmThicknessUm >= least && filmThicknessUm <= most))
     throw domainError("film thickness", filmThicknessUm, `${least} <= thickness <= ${most} um`);
   const times = filmThicknessUm / CLASS_FILM_UM;
   const factor = ordered(times ** THICKNESS_POWER[0], times ** THICKNESS_POWER[1]);
-  const values = { filmThicknessUm, classFilmUm: CLASS_FILM_UM };
-  if (times === 1)
-    return contribution("film-as-classed", "none", factor, values, "practice-drying");
-  return times > 1
-    ? contribution("thick-film-slows", "slower", factor, values, "practice-drying")
-    : contribution("thin-film-speeds", "faster", factor, values, "practice-drying");
+  return {
+    sign: signOf(factor),
+    factor,
+    statement: {
+      rule: times === 1 ? "film-as-classed" : times > 1 ? "thick-film-slows" : "thin-film-speeds",
+      values: { filmThicknessUm, classFilmUm: CLASS_FILM_UM, factor },
+      standing: "estimated",
+      source: "practice-drying",
+    },
+  };
 }
 
 /**
  * @param temperatureC [degrees C], 5-40.
  * @throws RangeError outside that.
  */
-export function temperatureContribution(temperatureC: number): Contribution {
+export function temperatureContribution(temperatureC: number): Contribution<RoomStatement> {
   const [least, most] = TEMPERATURE_REACH_C;
   if (!(temperatureC >= least && temperatureC <= most))
     throw domainError("temperature", temperatureC, `${least} <= temperature <= ${most} degrees C`);
   const tens = (CLASS_TEMPERATURE_C - temperatureC) / 10;
   const factor = ordered(TEN_DEGREES[0] ** tens, TEN_DEGREES[1] ** tens);
-  const values = { temperatureC, classTemperatureC: CLASS_TEMPERATURE_C };
-  if (tens === 0)
-    return contribution("temperature-as-classed", "none", factor, values, "practice-drying");
-  return tens > 0
-    ? contribution("cold-slows", "slower", factor, values, "practice-drying")
-    : contribution("warmth-speeds", "faster", factor, values, "practice-drying");
+  return {
+    sign: signOf(factor),
+    factor,
+    statement: {
+      rule: tens === 0 ? "temperature-as-classed" : tens > 0 ? "cold-slows" : "warmth-speeds",
+      values: { temperatureC, classTemperatureC: CLASS_TEMPERATURE_C, factor },
+      standing: "estimated",
+      source: "practice-drying",
+    },
+  };
 }
 
 function ordered(one: number, other: number): Interval {

@@ -5,18 +5,22 @@
  * @source practice-drying
  */
 import { ends, type Quantity } from "../quantities/interval.ts";
-import type { Statement, StatementValue } from "../quantities/statement.ts";
-import { drierRulings, type AddedDrier } from "./added-drier.ts";
+import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import type { SourceKey } from "../sources/source.ts";
+import { drierWarnings, type AddedDrier, type DrierWarning } from "./added-drier.ts";
 import type { Chemistry } from "./chemistry-drying.ts";
-import { sinkingInRulings } from "./sinking-in.ts";
+import { noteStatements, type DryingNoteRow, type NoteStatement } from "./drying-notes.ts";
+import { mediumStatements, type MediumStatement } from "./medium-in-paint.ts";
+import { sinkingInStatements, type ExpectedFinish, type SinkingStatement } from "./sinking-in.ts";
 import type { OilPart } from "./vehicle-drying.ts";
-import { yellowingRuling } from "./yellowing.ts";
+import { yellowingStatement, type YellowingStatement } from "./yellowing.ts";
 
 export interface FilmPigment {
   readonly name: string;
   /** Undefined for a pigment that no table knows. */
   readonly chemistry?: Chemistry | undefined;
   readonly massFraction?: number | undefined;
+  readonly notes?: readonly DryingNoteRow[] | undefined;
 }
 
 export interface Film {
@@ -27,93 +31,92 @@ export interface Film {
   readonly addedDriers?: readonly AddedDrier[] | undefined;
   /** 1 - PVC [1]. */
   readonly oilVolumeFraction?: Quantity | undefined;
-  /** PVC over effective CPVC [1]. */
-  readonly reducedPvc?: Quantity | undefined;
+  readonly finish?: ExpectedFinish | undefined;
 }
 
-export interface ChemistryHealthRow {
+export const HEALTH_RULES = [
+  "zinc-makes-brittle",
+  "zinc-soaps-may-part-layers",
+  "lead-makes-tough",
+  "lead-soaps",
+] as const;
+export type HealthRule = (typeof HEALTH_RULES)[number];
+
+/** A row of `film-health.csv`. */
+export interface HealthRow {
   readonly chemistry: Chemistry;
-  readonly rule: string;
-  readonly source: "practice-drying" | "rogala-2010" | "noble-boon-2007";
+  readonly rule: HealthRule;
+  readonly source: SourceKey;
   /** Least share of the dry pigment by mass [1] at which it is said; a share not recorded counts as enough. */
   readonly fromMassFraction: number;
 }
 
-export const CHEMISTRY_HEALTH: readonly ChemistryHealthRow[] = [
-  {
-    chemistry: "zinc oxide",
-    rule: "zinc-makes-brittle",
-    source: "practice-drying",
-    fromMassFraction: 0.05,
-  },
-  {
-    chemistry: "zinc oxide",
-    rule: "zinc-soaps-may-part-layers",
-    source: "rogala-2010",
-    fromMassFraction: 0.01,
-  },
-  {
-    chemistry: "lead",
-    rule: "lead-makes-tough",
-    source: "practice-drying",
-    fromMassFraction: 0.25,
-  },
-  {
-    chemistry: "lead",
-    rule: "lead-soaps-turn-transparent",
-    source: "noble-boon-2007",
-    fromMassFraction: 0.01,
-  },
-  {
-    chemistry: "fine carbon",
-    rule: "carbon-skin-wrinkles-when-thick",
-    source: "practice-drying",
-    fromMassFraction: 0.25,
-  },
-];
+export type FilmHealthStatement =
+  | StatementsOf<HealthRule, { readonly pigment: string; readonly massFraction?: number }>
+  | StatementOf<
+      "oil-rich-wrinkles-when-thick",
+      { readonly oilVolumeFraction: Quantity; readonly from: number }
+    >
+  | NoteStatement
+  | MediumStatement
+  | YellowingStatement
+  | DrierWarning
+  | SinkingStatement;
 
 /** Oil volume fraction [1] from which a thick stroke may wrinkle. */
 export const WRINKLES_FROM_OIL = 0.68;
 
 /**
- * Every ruling that the paint gives cause for: pigments' first, then oil, driers, recipe.
- * @throws RangeError when a drier's dose lies beyond reach, or a reduced PVC is not above 0.
+ * Every statement that the paint gives cause for: pigments' first, then oil, driers, recipe.
+ * @param rows of `film-health.csv`.
+ * @throws RangeError when a drier's dose lies beyond reach.
  */
-export function filmHealthRulings(film: Film): Statement[] {
+export function filmHealthStatements(
+  film: Film,
+  rows: readonly HealthRow[],
+): FilmHealthStatement[] {
+  const yellowing = yellowingStatement(film.oils);
   return [
-    ...film.pigments.flatMap(pigmentRulings),
-    ...(film.mediums ?? []).map((medium) => practice("holds-medium-not-known", { medium })),
-    ...compact(yellowingRuling(film.oils)),
-    ...drierRulings(film.addedDriers ?? []),
+    ...film.pigments.flatMap((pigment) => pigmentStatements(pigment, rows)),
+    ...noteStatements(
+      "skins-and-stays-soft",
+      film.pigments.map(({ notes = [], ...pigment }) => ({ ...pigment, notes })),
+    ),
+    ...(yellowing === undefined ? [] : [yellowing]),
+    ...mediumStatements(film.mediums ?? [], "yellowing"),
+    ...drierWarnings(film.addedDriers ?? []),
     ...(film.oilVolumeFraction === undefined ? [] : wrinkling(film.oilVolumeFraction)),
-    ...(film.reducedPvc === undefined ? [] : sinkingInRulings(film.reducedPvc)),
+    ...(film.finish === undefined ? [] : sinkingInStatements(film.finish)),
   ];
 }
 
-function pigmentRulings({ name, chemistry, massFraction }: FilmPigment): Statement[] {
-  return CHEMISTRY_HEALTH.filter(
-    (row) =>
-      row.chemistry === chemistry &&
-      (massFraction === undefined || massFraction >= row.fromMassFraction),
-  ).map((row) => ({
-    ...practice(row.rule, {
-      pigment: name,
-      ...(massFraction === undefined ? {} : { massFraction }),
-    }),
-    source: row.source,
-  }));
+function pigmentStatements(
+  { name, chemistry, massFraction }: FilmPigment,
+  rows: readonly HealthRow[],
+): FilmHealthStatement[] {
+  return rows
+    .filter(
+      (row) =>
+        row.chemistry === chemistry &&
+        (massFraction === undefined || massFraction >= row.fromMassFraction),
+    )
+    .map(({ rule, source }) => ({
+      rule,
+      values: { pigment: name, ...(massFraction === undefined ? {} : { massFraction }) },
+      standing: "estimated",
+      source,
+    }));
 }
 
-function wrinkling(oilVolumeFraction: Quantity): Statement[] {
+function wrinkling(oilVolumeFraction: Quantity): FilmHealthStatement[] {
   return ends(oilVolumeFraction)[1] >= WRINKLES_FROM_OIL
-    ? [practice("oil-rich-wrinkles-when-thick", { oilVolumeFraction, from: WRINKLES_FROM_OIL })]
+    ? [
+        {
+          rule: "oil-rich-wrinkles-when-thick",
+          values: { oilVolumeFraction, from: WRINKLES_FROM_OIL },
+          standing: "estimated",
+          source: "practice-drying",
+        },
+      ]
     : [];
-}
-
-function practice(rule: string, values: Readonly<Record<string, StatementValue>>): Statement {
-  return { rule, values, standing: "estimated", source: "practice-drying" };
-}
-
-function compact<T>(value: T | undefined): readonly T[] {
-  return value === undefined ? [] : [value];
 }

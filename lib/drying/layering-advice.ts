@@ -1,5 +1,5 @@
 /** What each ground asks of oil colour on it: rules of the trade, each by its row. */
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
 
 /** Grounds of painting, and what each asks of oil colour on it. @source practice-drying */
 export const GROUND_RULES = {
@@ -9,10 +9,15 @@ export const GROUND_RULES = {
 } as const;
 export type Ground = keyof typeof GROUND_RULES;
 
-export function groundRulings(ground: Ground): Statement[] {
+export type GroundStatement = StatementsOf<
+  (typeof GROUND_RULES)[Ground][number],
+  Record<string, never>
+>;
+
+export function groundStatements(ground: Ground): GroundStatement[] {
   return GROUND_RULES[ground].map((rule) => ({
     rule,
-    values: { ground },
+    values: {},
     standing: "estimated",
     source: "practice-drying",
   }));

@@ -1,6 +1,6 @@
 /** One paint over another: fat over lean, and nothing fast over what is still slow. */
 import { midpoint, type Quantity } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
 import { DRYING_LIMITS, type DryingClass } from "./drying-class.ts";
 import { requireFractionEnds } from "./oil-richness.ts";
 
@@ -10,15 +10,35 @@ export interface Layer {
   readonly dryingClass?: DryingClass | undefined;
 }
 
+export type LayersStatement =
+  | StatementsOf<
+      "equally-fat" | "fat-over-lean" | "lean-over-fat",
+      {
+        readonly upper: string;
+        readonly lower: string;
+        readonly upperOil: Quantity;
+        readonly lowerOil: Quantity;
+      }
+    >
+  | StatementOf<
+      "fast-over-slow-cracks",
+      {
+        readonly upper: string;
+        readonly lower: string;
+        readonly upperClass: DryingClass;
+        readonly lowerClass: DryingClass;
+      }
+    >;
+
 /** Oil volume fractions [1] this near count as equally fat. */
 export const EQUALLY_FAT = 0.03;
 
 /** What to say of one paint laid over another. @throws RangeError as {@link fatnessRuling}. */
-export function layeringRulings(upper: Layer, lower: Layer): Statement[] {
+export function layeringRulings(upper: Layer, lower: Layer): LayersStatement[] {
   requireFractionEnds(upper.oilVolumeFraction);
   requireFractionEnds(lower.oilVolumeFraction);
   const difference = midpoint(upper.oilVolumeFraction) - midpoint(lower.oilVolumeFraction);
-  const fat: Statement = {
+  const fat: LayersStatement = {
     rule:
       Math.abs(difference) <= EQUALLY_FAT
         ? "equally-fat"
@@ -30,7 +50,6 @@ export function layeringRulings(upper: Layer, lower: Layer): Statement[] {
       lower: lower.name,
       upperOil: upper.oilVolumeFraction,
       lowerOil: lower.oilVolumeFraction,
-      difference,
     },
     standing: "derived",
     source: "practice-drying",

@@ -8,15 +8,20 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
 
 export type Fatness = "lean" | "medium" | "fat";
+
+export type FatnessStatement = StatementsOf<
+  "lean-film" | "medium-fat-film" | "fat-film",
+  { readonly oilVolumeFraction: Quantity }
+>;
 
 export interface FatnessLimit {
   readonly fatness: Fatness;
   /** Largest oil volume fraction [1] of this fatness, inclusive. */
   readonly oilVolumeFractionMax: number;
-  readonly rule: string;
+  readonly rule: FatnessStatement["rule"];
 }
 
 export const FATNESS_LIMITS: readonly FatnessLimit[] = [
@@ -28,7 +33,7 @@ export const FATNESS_LIMITS: readonly FatnessLimit[] = [
 export interface FatnessRuling {
   readonly fatness: Fatness;
   readonly limit: FatnessLimit;
-  readonly reason: Statement;
+  readonly reason: FatnessStatement;
 }
 
 /**
@@ -45,7 +50,7 @@ export function fatnessRuling(oilVolumeFraction: Quantity): FatnessRuling {
     limit,
     reason: {
       rule: limit.rule,
-      values: { fatness: limit.fatness, oilVolumeFraction, decidedAt },
+      values: { oilVolumeFraction },
       standing: "estimated",
       source: "practice-drying",
     },

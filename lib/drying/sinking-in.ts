@@ -1,44 +1,74 @@
 /**
- * Sinking-in: a film that loses its gloss, in patches, to what lies below it.
+ * Sinking-in: a film that loses its gloss, in patches, to what lies below it. It goes by the
+ * finish that the paint's oil lets expect, so that the two never disagree.
  *
  * @source practice-drying
  */
-import { domainError } from "../diagnostics/diagnostic.ts";
-import { ends, type Quantity } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { Quantity } from "../quantities/interval.ts";
+import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
 
-export interface SinkingLimit {
-  /** Largest reduced PVC [1] of the row, inclusive. */
-  readonly reducedPvcMax: number;
-  readonly rule: string;
+/** Glossiest first. */
+const FINISHES = ["gloss", "semi-gloss", "satin", "matte"] as const;
+type Finish = (typeof FINISHES)[number];
+
+export interface ExpectedFinish {
+  /** Every finish that is expected of the packing, glossiest first. */
+  readonly spans: readonly Finish[];
+  /** PVC over effective CPVC [1]. */
+  readonly reducedPvc: Quantity;
+  /** As read by a gloss meter. */
+  readonly measured?: Finish | undefined;
 }
 
-/** How easily a paint loses its gloss to what lies below. */
-export const SINKING_LIMITS = [
-  { reducedPvcMax: 0.9, rule: "sinks-in-on-absorbent-ground-alone" },
-  { reducedPvcMax: 1, rule: "sinks-in-easily" },
-  { reducedPvcMax: Infinity, rule: "dull-of-itself" },
-] as const satisfies readonly SinkingLimit[];
+export type SinkingStatement =
+  | StatementsOf<
+      | "sinks-in-on-absorbent-ground-alone"
+      | "sinks-in-easily"
+      | "may-sink-in"
+      | "dull-of-itself"
+      | "may-be-dull-of-itself",
+      { readonly reducedPvc: Quantity }
+    >
+  | StatementOf<"oiling-out", Record<string, never>>;
+
+/** Steps of finish between an expectation and a reading from which the expectation says nothing of the film. */
+const DISBELIEVED_FROM = 2;
 
 /**
- * @param reducedPvc PVC over effective CPVC [1], > 0; an estimate is judged by its drier end.
- * @returns the row's ruling, and oiling out where that mends it: what is dull of itself it does not mend.
- * @throws RangeError when the drier end is not above 0.
+ * @returns what the expectation bears: nothing where it reaches from gloss to matte, or where the
+ *   finish was read to be another; and oiling out where that mends it, which it does not where a film is dull of itself.
  */
-export function sinkingInRulings(reducedPvc: Quantity): Statement[] {
-  const decidedAt = ends(reducedPvc)[1];
-  if (!(decidedAt > 0)) throw domainError("reduced PVC", decidedAt, "0 < reduced PVC");
-  const { rule } =
-    SINKING_LIMITS.find((row) => decidedAt <= row.reducedPvcMax) ?? SINKING_LIMITS[2];
-  const ruling: Statement = {
-    rule,
-    values: { reducedPvc, decidedAt },
-    standing: "estimated",
-    source: "practice-drying",
-  };
-  if (rule === "dull-of-itself") return [ruling];
-  return [
-    ruling,
-    { rule: "oiling-out", values: {}, standing: "estimated", source: "practice-drying" },
-  ];
+export function sinkingInStatements({
+  spans,
+  reducedPvc,
+  measured,
+}: ExpectedFinish): SinkingStatement[] {
+  const [glossiest, dullest] = [spans[0], spans.at(-1)];
+  if (glossiest === undefined || dullest === undefined) return [];
+  if (glossiest === "gloss" && dullest === "matte") return [];
+  if (measured !== undefined && stepsBetween(spans, measured) >= DISBELIEVED_FROM) return [];
+  const evidence = { standing: "estimated", source: "practice-drying" } as const;
+  const rule = ruleOf(
+    glossiest,
+    measured !== undefined && measured !== "matte" && dullest === "matte" ? "satin" : dullest,
+  );
+  const found: SinkingStatement = { rule, values: { reducedPvc }, ...evidence };
+  return rule === "dull-of-itself" || rule === "may-be-dull-of-itself"
+    ? [found]
+    : [found, { rule: "oiling-out", values: {}, ...evidence }];
+}
+
+function ruleOf(
+  glossiest: Finish,
+  dullest: Finish,
+): Exclude<SinkingStatement["rule"], "oiling-out"> {
+  if (dullest === "gloss") return "sinks-in-on-absorbent-ground-alone";
+  if (dullest === "matte")
+    return glossiest === "matte" ? "dull-of-itself" : "may-be-dull-of-itself";
+  return glossiest === "gloss" ? "may-sink-in" : "sinks-in-easily";
+}
+
+function stepsBetween(spans: readonly Finish[], measured: Finish): number {
+  const read = FINISHES.indexOf(measured);
+  return Math.min(...spans.map((finish) => Math.abs(FINISHES.indexOf(finish) - read)));
 }

@@ -1,27 +1,27 @@
 /** What the oil itself does to drying. */
 import { domainError } from "../diagnostics/diagnostic.ts";
+import { at } from "../quantities/at.ts";
 import type { Interval } from "../quantities/interval.ts";
-import { contribution, inPart, ratio, type Contribution } from "./contribution.ts";
+import type { StatementOf } from "../quantities/statement.ts";
+import { inPart, ratio, signOf, type Contribution } from "./contribution.ts";
 
 export type Oil = "linseed" | "walnut" | "safflower" | "poppy" | "stand linseed";
 
-export interface OilDryingRow {
-  readonly oil: Oil;
-  /** Days to touch dry [d] of the oil alone, thin film, 20-23 degrees C. */
-  readonly days: Interval;
-}
-
-/** @source memory-drying */
-export const OIL_DRYING: readonly OilDryingRow[] = [
-  { oil: "linseed", days: [3, 5] },
-  { oil: "walnut", days: [4, 6] },
-  { oil: "stand linseed", days: [4, 7] },
-  { oil: "safflower", days: [5, 8] },
-  { oil: "poppy", days: [6, 10] },
-];
+/** Days to touch dry [d] of each oil alone, thin film, 20-23 degrees C. @source memory-drying */
+export const OIL_DRYING_DAYS: Readonly<Record<Oil, Interval>> = {
+  linseed: [3, 5],
+  walnut: [4, 6],
+  "stand linseed": [4, 7],
+  safflower: [5, 8],
+  poppy: [6, 10],
+};
+export const OILS = Object.keys(OIL_DRYING_DAYS) as readonly Oil[];
 
 /** The oil that pigments' days are given in. */
-export const LINSEED_DAYS: Interval = [3, 5];
+export const LINSEED_DAYS: Interval = OIL_DRYING_DAYS.linseed;
+
+/** Share in which a slower oil still slows a paint whose pigments alone slow it wholly. @source practice-drying */
+export const BESIDE_SLOW_PIGMENT = 0.5;
 
 export interface OilPart {
   readonly oil: Oil;
@@ -29,48 +29,70 @@ export interface OilPart {
   readonly massFraction: number;
 }
 
+interface OilValues {
+  readonly oil: Oil;
+  readonly massFraction: number;
+  readonly days: Interval;
+  readonly factor: Interval;
+}
+
+export type OilStatement =
+  | StatementOf<"linseed-sets-the-days", { readonly oil: Oil; readonly massFraction: number }>
+  | StatementOf<"oil-slower-than-linseed", Pick<OilValues, keyof OilValues>>
+  | StatementOf<"vehicle-not-stated", { readonly oils: readonly Oil[]; readonly factor: Interval }>;
+
 /**
  * One contribution for each oil, by its share of the vehicle.
  *
  * @param oils empty when the vehicle is not recorded: then one contribution spans every oil of the table.
+ * @param slowing share of the pigments' effect that slows drying already, 0-1: a slow oil and a slow pigment do not multiply.
  * @throws RangeError when shares do not sum to 1.
  */
-export function oilContributions(oils: readonly OilPart[]): Contribution[] {
+export function oilContributions(
+  oils: readonly OilPart[],
+  slowing = 0,
+): Contribution<OilStatement>[] {
+  const acting = 1 - (1 - BESIDE_SLOW_PIGMENT) * slowing;
   if (oils.length === 0) {
-    const factors = OIL_DRYING.map(({ days }) => ratio(days, LINSEED_DAYS));
-    const span: Interval = [
-      Math.min(...factors.map(([lower]) => lower)),
-      Math.max(...factors.map(([, upper]) => upper)),
-    ];
+    const factors = OILS.map((oil) => ratio(at(OIL_DRYING_DAYS, oil), LINSEED_DAYS));
+    const factor = inPart(
+      [
+        Math.min(...factors.map(([lower]) => lower)),
+        Math.max(...factors.map(([, upper]) => upper)),
+      ],
+      acting,
+    );
     return [
-      contribution(
-        "vehicle-not-stated",
-        "slower",
-        span,
-        { oils: OIL_DRYING.map(({ oil }) => oil) },
-        "memory-drying",
-      ),
+      {
+        sign: signOf(factor),
+        factor,
+        statement: {
+          rule: "vehicle-not-stated",
+          values: { oils: OILS, factor },
+          standing: "estimated",
+          source: "memory-drying",
+        },
+      },
     ];
   }
   requireOilShares(oils);
   return oils.map(({ oil, massFraction }) => {
-    const { days } = oilRow(oil);
-    const factor = inPart(ratio(days, LINSEED_DAYS), massFraction);
-    return factor[1] === 1
-      ? contribution(
-          "linseed-sets-the-days",
-          "none",
-          factor,
-          { oil, days, massFraction },
-          "memory-drying",
-        )
-      : contribution(
-          "oil-slower-than-linseed",
-          "slower",
-          factor,
-          { oil, days, linseedDays: LINSEED_DAYS, massFraction },
-          "memory-drying",
-        );
+    const days = OIL_DRYING_DAYS[oil];
+    const factor = inPart(ratio(days, LINSEED_DAYS), massFraction * acting);
+    const sign = signOf(factor);
+    const evidence = { standing: "estimated", source: "memory-drying" } as const;
+    return {
+      sign,
+      factor,
+      statement:
+        sign === "none"
+          ? { rule: "linseed-sets-the-days", values: { oil, massFraction }, ...evidence }
+          : {
+              rule: "oil-slower-than-linseed",
+              values: { oil, massFraction, days, factor },
+              ...evidence,
+            },
+    };
   });
 }
 
@@ -78,10 +100,4 @@ function requireOilShares(oils: readonly OilPart[]): void {
   const sum = oils.reduce((total, { massFraction }) => total + massFraction, 0);
   if (!(Math.abs(sum - 1) <= 1e-6 && oils.every(({ massFraction }) => massFraction >= 0)))
     throw domainError("sum of oils' mass fractions", sum, "1");
-}
-
-function oilRow(oil: Oil): OilDryingRow {
-  const row = OIL_DRYING.find((candidate) => candidate.oil === oil);
-  if (row === undefined) throw new Error(`Unreachable: no drying row for ${oil}`);
-  return row;
 }

@@ -1,10 +1,15 @@
 /** How much an oil yellows with age and in the dark: what yellows least also makes the weaker, slower film. */
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
 import type { Oil, OilPart } from "./vehicle-drying.ts";
+
+export type YellowingStatement = StatementsOf<
+  "yellows-most" | "yellows-less" | "yellows-least",
+  { readonly oil: Oil }
+>;
 
 export interface YellowingRow {
   readonly oil: Oil;
-  readonly rule: "yellows-most" | "yellows-less" | "yellows-least";
+  readonly rule: YellowingStatement["rule"];
 }
 
 /** Most yellowing first. @source practice-drying */
@@ -19,8 +24,8 @@ export const OIL_YELLOWING: readonly YellowingRow[] = [
 /** Least share of the vehicle by mass [1] at which an oil is reckoned to yellow the film. */
 export const YELLOWS_FROM_MASS_FRACTION = 0.1;
 
-/** The ruling of the oil that yellows most among those with a share that counts; undefined for none. */
-export function yellowingRuling(oils: readonly OilPart[]): Statement | undefined {
+/** Of the oil that yellows most among those with a share that counts; undefined for none. */
+export function yellowingStatement(oils: readonly OilPart[]): YellowingStatement | undefined {
   const present = oils
     .filter(({ massFraction }) => massFraction >= YELLOWS_FROM_MASS_FRACTION)
     .map(({ oil }) => oil);

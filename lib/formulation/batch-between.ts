@@ -5,13 +5,14 @@ import { batch, type Batch, type BatchSize } from "./batch.ts";
 /** Plain data, so that a page can carry it. */
 export interface SpannedRecipe {
   readonly pigments: readonly { readonly massFraction: number; readonly pricePerKg?: number }[];
-  readonly pigmentDensityGPerCm3: Quantity;
+  /** Densities are left out where they are not known: then nothing is said by volume. */
+  readonly pigmentDensityGPerCm3?: Quantity;
   readonly oilIndexGPer100g: Quantity;
-  readonly oil: { readonly densityGPerCm3: Quantity; readonly pricePerKg?: number };
+  readonly oil: { readonly densityGPerCm3?: Quantity; readonly pricePerKg?: number };
   /** By mass on the oil [%]. */
   readonly additions: readonly {
     readonly percent: number;
-    readonly densityGPerCm3: Quantity;
+    readonly densityGPerCm3?: Quantity;
     readonly pricePerKg?: number;
   }[];
   readonly holdBack: Interval;
@@ -24,10 +25,12 @@ export interface SpannedBatch {
   readonly oilAtFirstG: Quantity;
   readonly oilHeldBackG: Quantity;
   readonly additions: readonly Quantity[];
-  readonly paintMl: Quantity;
-  readonly lossMl: Quantity;
-  readonly yieldMl: Quantity;
-  readonly tubes: Quantity;
+  readonly paintG: Quantity;
+  /** Volumes are absent where a density is not known. */
+  readonly paintMl?: Quantity;
+  readonly lossMl?: Quantity;
+  readonly yieldMl?: Quantity;
+  readonly tubes?: Quantity;
   /** Absent when nothing is priced. */
   readonly cost?: Quantity;
 }
@@ -38,8 +41,8 @@ export interface SpannedBatch {
  */
 export function batchBetween(recipe: SpannedRecipe, size: BatchSize, tubeMl: number): SpannedBatch {
   const estimates = [
-    recipe.pigmentDensityGPerCm3,
     recipe.oilIndexGPer100g,
+    recipe.pigmentDensityGPerCm3,
     recipe.oil.densityGPerCm3,
     ...recipe.additions.map(({ densityGPerCm3 }) => densityGPerCm3),
   ];
@@ -57,10 +60,15 @@ export function batchBetween(recipe: SpannedRecipe, size: BatchSize, tubeMl: num
     oilAtFirstG: over(({ oilAtFirstG }) => oilAtFirstG),
     oilHeldBackG: over(({ oilHeldBackG }) => oilHeldBackG),
     additions: recipe.additions.map((_, i) => over(({ additions }) => additions[i]?.massG ?? NaN)),
-    paintMl: over(({ paintMl }) => paintMl),
-    lossMl: over(({ lossMl }) => lossMl),
-    yieldMl: over(({ yieldMl }) => yieldMl),
-    tubes: over(({ tubes }) => tubes),
+    paintG: over(({ paintG }) => paintG),
+    ...(batches.some(({ volumes }) => volumes === undefined)
+      ? {}
+      : {
+          paintMl: over(({ volumes }) => volumes?.paintMl ?? NaN),
+          lossMl: over(({ volumes }) => volumes?.lossMl ?? NaN),
+          yieldMl: over(({ volumes }) => volumes?.yieldMl ?? NaN),
+          tubes: over(({ volumes }) => volumes?.tubes ?? NaN),
+        }),
     ...(batches.some(({ cost }) => cost === undefined)
       ? {}
       : { cost: over(({ cost = NaN }) => cost) }),
@@ -69,7 +77,7 @@ export function batchBetween(recipe: SpannedRecipe, size: BatchSize, tubeMl: num
 
 function batchAt(
   { pigments, oil, additions, holdBack, loss }: SpannedRecipe,
-  [pigmentDensity = NaN, oilIndex = NaN, oilDensity = NaN, ...densities]: readonly number[],
+  [oilIndex = NaN, pigmentDensity, oilDensity, ...densities]: readonly (number | undefined)[],
   size: BatchSize,
   tubeMl: number,
 ): Batch {
@@ -87,7 +95,7 @@ function batchAt(
         name: `addition ${i}`,
         percent,
         of: "oil" as const,
-        densityGPerCm3: densities[i] ?? NaN,
+        densityGPerCm3: densities[i],
         pricePerKg,
       })),
       holdBack,
@@ -98,18 +106,16 @@ function batchAt(
   );
 }
 
-/** Every combination of one end of each. */
-function corners(quantities: readonly Quantity[]): number[][] {
-  return quantities.reduce<number[][]>(
-    (rows, quantity) => {
-      const [lower, upper] = ends(quantity);
-      return lower === upper
-        ? rows.map((row) => [...row, lower])
-        : rows.flatMap((row) => [
-            [...row, lower],
-            [...row, upper],
-          ]);
-    },
+/** Every combination of one end of each; what is not known stays so. */
+function corners(quantities: readonly (Quantity | undefined)[]): (number | undefined)[][] {
+  return quantities.reduce<(number | undefined)[][]>(
+    (rows, quantity) =>
+      rows.flatMap((row) =>
+        [...new Set(quantity === undefined ? [undefined] : ends(quantity))].map((end) => [
+          ...row,
+          end,
+        ]),
+      ),
     [[]],
   );
 }

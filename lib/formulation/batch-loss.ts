@@ -4,14 +4,19 @@
  * @source practice-formulation : an estimate, to be overridden by the workshop's own weighings.
  */
 import type { Interval } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
 import type { Dispersion } from "./dispersion.ts";
+
+export type LossStatement = StatementsOf<
+  "loss-on-slab" | "loss-on-mill" | "loss-on-slab-or-mill",
+  { readonly fraction: Interval }
+>;
 
 export interface BatchLossRow {
   readonly dispersion: Dispersion;
   /** Share of the batch [1]. */
   readonly fraction: Interval;
-  readonly rule: string;
+  readonly rule: LossStatement["rule"];
 }
 
 export const BATCH_LOSSES: readonly BatchLossRow[] = [
@@ -21,7 +26,7 @@ export const BATCH_LOSSES: readonly BatchLossRow[] = [
 
 export interface BatchLossRuling {
   readonly fraction: Interval;
-  readonly reason: Statement;
+  readonly reason: LossStatement;
 }
 
 /** @param dispersion unknown takes in both. */

@@ -1,10 +1,12 @@
 /**
  * A batch to mull or mill: what to weigh, what to hold back, what comes out.
+ * What to weigh needs no density; volumes do.
  *
  * Driers, extenders and mediums come on top of pigment and oil; their grams are
  * reckoned on the oil or on the pigment, as the recipe says. Holds for any size,
  * in the browser too.
  */
+import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
 import { batchCost, type BatchCost, type Weighing } from "./batch-cost.ts";
 import { requireFractionRange } from "./oil-held-back.ts";
@@ -14,7 +16,7 @@ export interface BatchPigment {
   readonly name: string;
   /** Share of the dry pigment by mass, 0-1; all together 1. */
   readonly massFraction: number;
-  readonly densityGPerCm3: number;
+  readonly densityGPerCm3?: number | undefined;
   readonly pricePerKg?: number | undefined;
 }
 
@@ -22,7 +24,7 @@ export interface BatchAddition {
   readonly name: string;
   readonly percent: number;
   readonly of: "oil" | "pigment";
-  readonly densityGPerCm3: number;
+  readonly densityGPerCm3?: number | undefined;
   readonly pricePerKg?: number | undefined;
 }
 
@@ -31,7 +33,7 @@ export interface BatchRecipe {
   readonly oilIndexGPer100g: number;
   readonly oil: {
     readonly name: string;
-    readonly densityGPerCm3: number;
+    readonly densityGPerCm3?: number | undefined;
     readonly pricePerKg?: number | undefined;
   };
   readonly additions: readonly BatchAddition[];
@@ -42,9 +44,12 @@ export interface BatchRecipe {
   readonly tubeMl: number;
 }
 
-/** How big: by pigment weighed, by paint made (before losses), or by tubes filled (after the larger loss). */
+/** How big: by pigment weighed, by paint made (before losses) in grams or millilitres, or by tubes filled (after the larger loss). */
 export type BatchSize =
-  { readonly pigmentG: number } | { readonly paintMl: number } | { readonly tubes: number };
+  | { readonly pigmentG: number }
+  | { readonly paintG: number }
+  | { readonly paintMl: number }
+  | { readonly tubes: number };
 
 export interface Batch extends BatchCost {
   readonly pigments: readonly Weighing[];
@@ -54,6 +59,11 @@ export interface Batch extends BatchCost {
   readonly oilAtFirstG: Interval;
   readonly additions: readonly Weighing[];
   readonly paintG: number;
+  /** Absent where a density is not known. */
+  readonly volumes?: BatchVolumes;
+}
+
+export interface BatchVolumes {
   readonly paintMl: number;
   readonly lossMl: Interval;
   readonly yieldMl: Interval;
@@ -66,13 +76,14 @@ const TUBE_SLACK = 1e-9;
 
 /**
  * @throws RangeError when a mass, density, percent or size is not above 0, the
- *   mass fractions do not sum to 1, a price is negative, or a share of loss or hold-back lies outside 0-1.
+ *   mass fractions do not sum to 1, a price is negative, a share of loss or hold-back lies outside 0-1,
+ *   or a size by volume is asked of a recipe that lacks a density.
  */
 export function batch(recipe: BatchRecipe, size: BatchSize): Batch {
   requireRecipe(recipe);
-  const unit = volumeOfOneGramOfPigmentMl(recipe);
-  const [leastLoss, mostLoss] = recipe.loss;
-  const pigmentG = pigmentMassG(recipe, size, unit);
+  const unitMl = volumeOfOneGramOfPigmentMl(recipe);
+  const unitG = massOfOneGramOfPigmentG(recipe);
+  const pigmentG = pigmentMassG(recipe, size, unitG, unitMl);
   const oilG = (pigmentG * recipe.oilIndexGPer100g) / 100;
   const additions = recipe.additions.map(({ name, percent, of, pricePerKg }) => ({
     name,
@@ -84,21 +95,16 @@ export function batch(recipe: BatchRecipe, size: BatchSize): Batch {
     pricePerKg,
     massG: massFraction * pigmentG,
   }));
-  const paintMl = pigmentG * unit;
-  const yieldMl: Interval = [paintMl * (1 - mostLoss), paintMl * (1 - leastLoss)];
   const [leastHeld, mostHeld] = recipe.holdBack;
   return {
     pigments: pigments.map(weighing),
     pigmentG,
     oilG,
     additions: additions.map(weighing),
-    paintMl,
-    yieldMl,
     oilHeldBackG: [oilG * leastHeld, oilG * mostHeld],
     oilAtFirstG: [oilG * (1 - mostHeld), oilG * (1 - leastHeld)],
-    paintG: pigmentG + oilG + additions.reduce((total, { massG }) => total + massG, 0),
-    lossMl: [paintMl * leastLoss, paintMl * mostLoss],
-    tubes: [wholeTubes(yieldMl[0], recipe.tubeMl), wholeTubes(yieldMl[1], recipe.tubeMl)],
+    paintG: pigmentG * unitG,
+    ...(unitMl === undefined ? {} : { volumes: batchVolumes(pigmentG * unitMl, recipe) }),
     ...batchCost([
       ...pigments,
       { name: recipe.oil.name, massG: oilG, pricePerKg: recipe.oil.pricePerKg },
@@ -107,37 +113,77 @@ export function batch(recipe: BatchRecipe, size: BatchSize): Batch {
   };
 }
 
-function pigmentMassG({ loss, tubeMl }: BatchRecipe, size: BatchSize, unit: number): number {
+function batchVolumes(
+  paintMl: number,
+  { loss: [leastLoss, mostLoss], tubeMl }: BatchRecipe,
+): BatchVolumes {
+  const yieldMl: Interval = [paintMl * (1 - mostLoss), paintMl * (1 - leastLoss)];
+  return {
+    paintMl,
+    yieldMl,
+    lossMl: [paintMl * leastLoss, paintMl * mostLoss],
+    tubes: [wholeTubes(yieldMl[0], tubeMl), wholeTubes(yieldMl[1], tubeMl)],
+  };
+}
+
+function pigmentMassG(
+  { loss, tubeMl }: BatchRecipe,
+  size: BatchSize,
+  unitG: number,
+  unitMl: number | undefined,
+): number {
   if ("pigmentG" in size) {
     requirePositive("mass of pigment", size.pigmentG, "g");
     return size.pigmentG;
   }
+  if ("paintG" in size) {
+    requirePositive("mass of paint", size.paintG, "g");
+    return size.paintG / unitG;
+  }
+  if (unitMl === undefined)
+    throw domainError("density", NaN, "one of every ingredient, for a batch by volume");
   if ("paintMl" in size) {
     requirePositive("volume of paint", size.paintMl, "ml");
-    return size.paintMl / unit;
+    return size.paintMl / unitMl;
   }
   requirePositive("number of tubes", size.tubes, "");
-  return (size.tubes * tubeMl) / (1 - loss[1]) / unit;
+  return (size.tubes * tubeMl) / (1 - loss[1]) / unitMl;
 }
 
-/** Paint [ml] that comes of one gram of pigment with its oil and additions. */
+/** Paint [g] that comes of one gram of pigment with its oil and additions. */
+function massOfOneGramOfPigmentG({ oilIndexGPer100g, additions }: BatchRecipe): number {
+  const oilG = oilIndexGPer100g / 100;
+  return additions.reduce(
+    (total, { percent, of }) => total + ((of === "oil" ? oilG : 1) * percent) / 100,
+    1 + oilG,
+  );
+}
+
+/** Paint [ml] that comes of one gram of pigment with its oil and additions; undefined where a density is not known. */
 function volumeOfOneGramOfPigmentMl({
   pigments,
   oilIndexGPer100g,
   oil,
   additions,
-}: BatchRecipe): number {
+}: BatchRecipe): number | undefined {
   const oilG = oilIndexGPer100g / 100;
-  const pigmentMl = pigments.reduce(
-    (total, { massFraction, densityGPerCm3 }) => total + massFraction / densityGPerCm3,
-    0,
-  );
-  const additionMl = additions.reduce(
-    (total, { percent, of, densityGPerCm3 }) =>
-      total + ((of === "oil" ? oilG : 1) * percent) / 100 / densityGPerCm3,
-    0,
-  );
-  return pigmentMl + oilG / oil.densityGPerCm3 + additionMl;
+  const weighed = [
+    ...pigments.map(({ massFraction, densityGPerCm3 }) => ({
+      massG: massFraction,
+      densityGPerCm3,
+    })),
+    { massG: oilG, densityGPerCm3: oil.densityGPerCm3 },
+    ...additions.map(({ percent, of, densityGPerCm3 }) => ({
+      massG: ((of === "oil" ? oilG : 1) * percent) / 100,
+      densityGPerCm3,
+    })),
+  ];
+  let volumeMl = 0;
+  for (const { massG, densityGPerCm3 } of weighed) {
+    if (densityGPerCm3 === undefined) return undefined;
+    volumeMl += massG / densityGPerCm3;
+  }
+  return volumeMl;
 }
 
 function weighing({ name, massG }: Weighing): Weighing {
@@ -159,6 +205,6 @@ function requireRecipe(recipe: BatchRecipe): void {
   requireFractionRange("loss", recipe.loss);
   for (const addition of recipe.additions) requirePositive("percent added", addition.percent, "%");
   for (const { densityGPerCm3 } of [...recipe.pigments, recipe.oil, ...recipe.additions]) {
-    requirePositive("density", densityGPerCm3, "g/cm3");
+    if (densityGPerCm3 !== undefined) requirePositive("density", densityGPerCm3, "g/cm3");
   }
 }

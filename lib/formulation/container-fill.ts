@@ -1,7 +1,7 @@
 /** What a jar or tube holds, by mass, and what a mass takes, by volume. */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
 import { requirePositive } from "./required-domain.ts";
 
 /**
@@ -35,18 +35,31 @@ export interface BulkDensity {
   readonly tappedGPerMl: number;
 }
 
+export type JarStatement = StatementsOf<
+  "fills-the-jar" | "fills-until-it-settles" | "does-not-fill-the-jar",
+  {
+    /** The dry pigment. */
+    readonly pigment: string;
+    readonly massG: number;
+    readonly jarMl: number;
+    /** From settled to poured. */
+    readonly takenMl: Interval;
+  }
+>;
+
 /**
  * Whether a mass of dry pigment fills a jar: as poured and still when settled,
  * only as poured, or not at all.
  *
- * @returns values `tappedMl` and `looseMl`, the volumes that the mass takes.
+ * @param pigment as the sheet names it.
  * @throws RangeError when a figure is not above 0, or loose above tapped.
  */
-export function jarFillRuling(
+export function jarFillStatement(
+  pigment: string,
   massG: number,
   jarMl: number,
   { looseGPerMl, tappedGPerMl }: BulkDensity,
-): Statement {
+): JarStatement {
   requirePositive("volume of the jar", jarMl, "ml");
   if (looseGPerMl > tappedGPerMl)
     throw domainError("loose bulk density", looseGPerMl, `<= tapped, ${tappedGPerMl} g/ml`);
@@ -60,7 +73,7 @@ export function jarFillRuling(
         : "does-not-fill-the-jar";
   return {
     rule,
-    values: { massG, jarMl, takenMl: [tappedMl, looseMl] satisfies Interval },
+    values: { pigment, massG, jarMl, takenMl: [tappedMl, looseMl] },
     standing: "derived",
   };
 }

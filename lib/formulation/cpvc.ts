@@ -7,8 +7,8 @@
  *
  * @source asbeck-van-loo-1949 : the concept; the equation was read in two later texts.
  */
-import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import { ends, type Quantity } from "../quantities/interval.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
 import { requireOpenFraction, requirePositive } from "./required-domain.ts";
 
 /** 100 g of pigment over the density of linseed oil: 100 x 0.935 g/cm3. */
@@ -42,27 +42,37 @@ export const OIL_DEMAND_LIMITS = [
   { demand: "low", cpvcBelow: Infinity, rule: "low-oil-demand-high-cpvc" },
 ] as const;
 
+export type OilDemandStatement = StatementsOf<
+  (typeof OIL_DEMAND_LIMITS)[number]["rule"],
+  {
+    readonly cpvc: Quantity;
+    /** Oil that fills the gaps of 100 cm3 of pigment [cm3]. */
+    readonly oilCm3Per100Cm3: Quantity;
+  }
+>;
+
 /**
- * Why oil demand and CPVC go opposite ways, for this pigment.
+ * Why oil demand and CPVC go opposite ways, for this pigment; nothing of an estimate that reaches over the limit.
  *
- * @param cpvc fraction, 0-1, both ends open; an estimate is judged at its middle.
+ * @param cpvc fraction, 0-1, both ends open.
  * @throws RangeError outside 0-1.
  * @source practice-formulation for the limit, an estimate.
  */
-export function oilDemandReason(cpvc: Quantity): Statement {
+export function oilDemandStatements(cpvc: Quantity): OilDemandStatement[] {
   const [lower, upper] = ends(cpvc);
   for (const end of [lower, upper]) requireOpenFraction("CPVC", end);
-  const { rule } =
-    midpoint(cpvc) < OIL_DEMAND_LIMITS[0].cpvcBelow ? OIL_DEMAND_LIMITS[0] : OIL_DEMAND_LIMITS[1];
+  const [high, low] = OIL_DEMAND_LIMITS;
+  if (lower < high.cpvcBelow && upper >= high.cpvcBelow) return [];
   const oil = (fraction: number): number => (100 * (1 - fraction)) / fraction;
-  return {
-    rule,
-    standing: "derived",
-    source: "asbeck-van-loo-1949",
-    values: {
-      cpvc,
-      limit: OIL_DEMAND_LIMITS[0].cpvcBelow,
-      oilCm3Per100Cm3: lower === upper ? oil(lower) : [oil(upper), oil(lower)],
+  return [
+    {
+      rule: upper < high.cpvcBelow ? high.rule : low.rule,
+      standing: "derived",
+      source: "asbeck-van-loo-1949",
+      values: {
+        cpvc,
+        oilCm3Per100Cm3: lower === upper ? oil(lower) : [oil(upper), oil(lower)],
+      },
     },
-  };
+  ];
 }

@@ -6,7 +6,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
 import type { ParticleClass } from "./particle-class.ts";
 import { requireOpenFraction, requirePositive } from "./required-domain.ts";
 
@@ -28,10 +28,20 @@ export const DISPERSION_FACTORS: readonly DispersionFactorRow[] = [
   { dispersion: "mulled", particle: "fine carbon", factor: [0.7, 0.8] },
 ];
 
+export type DispersionFactorStatement =
+  | StatementsOf<
+      "dispersion-unknown" | "agglomerates-hold-oil",
+      {
+        readonly particle: ParticleClass;
+        /** Effective CPVC over CPVC [1]. */
+        readonly factor: Interval;
+      }
+    >
+  | StatementsOf<"pigment-opened" | "coarse-pigment-opens", Record<string, never>>;
+
 export interface DispersionFactorRuling {
   readonly factor: Interval;
-  readonly rows: readonly DispersionFactorRow[];
-  readonly reason: Statement;
+  readonly reason: DispersionFactorStatement;
 }
 
 /**
@@ -51,21 +61,19 @@ export function dispersionFactorRuling(
     Math.min(...rows.map((row) => row.factor[0])),
     Math.max(...rows.map((row) => row.factor[1])),
   ];
-  const rule =
-    dispersion === undefined
-      ? "dispersion-unknown"
-      : factor[0] < 1
-        ? "agglomerates-hold-oil"
-        : "pigment-opened";
+  const evidence = { standing: "estimated", source: "practice-formulation" } as const;
   return {
     factor,
-    rows,
-    reason: {
-      rule,
-      values: { particle, factor, ...(dispersion === undefined ? {} : { dispersion }) },
-      standing: "estimated",
-      source: "practice-formulation",
-    },
+    reason:
+      particle === "coarse"
+        ? { rule: "coarse-pigment-opens", values: {}, ...evidence }
+        : dispersion !== undefined && factor[0] === 1
+          ? { rule: "pigment-opened", values: {}, ...evidence }
+          : {
+              rule: dispersion === undefined ? "dispersion-unknown" : "agglomerates-hold-oil",
+              values: { particle, factor },
+              ...evidence,
+            },
   };
 }
 
@@ -86,9 +94,18 @@ export function effectiveCpvc(cpvc: number, factor: number): number {
 /** Largest fineness of grind [um] at which a paste counts as opened, however it was made. */
 export const OPENED_UP_TO_UM = 20;
 
+export type FinenessStatement = StatementsOf<
+  | "fineness-shows-the-grain"
+  | "opened-as-if-milled"
+  | "opened-by-fineness"
+  | "milled-but-not-opened"
+  | "not-opened-by-fineness",
+  { readonly finenessOfGrindUm: number; readonly limitUm: number }
+>;
+
 export interface DispersionRuling {
   readonly dispersion: Dispersion | undefined;
-  readonly reason?: Statement;
+  readonly reason?: FinenessStatement;
 }
 
 /**
@@ -107,14 +124,9 @@ export function dispersionRuling(
 ): DispersionRuling {
   if (finenessOfGrindUm === undefined) return { dispersion: recorded };
   requirePositive("fineness of grind", finenessOfGrindUm, "um");
-  const values = {
-    finenessOfGrindUm,
-    limitUm: OPENED_UP_TO_UM,
-    ...(recorded === undefined ? {} : { recorded }),
-  };
-  const because = (rule: string): Statement => ({
+  const because = (rule: FinenessStatement["rule"]): FinenessStatement => ({
     rule,
-    values,
+    values: { finenessOfGrindUm, limitUm: OPENED_UP_TO_UM },
     standing: "estimated",
     source: "practice-formulation",
   });

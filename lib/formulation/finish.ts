@@ -9,11 +9,35 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
 
 /** Glossiest first. */
 export const FINISHES = ["gloss", "semi-gloss", "satin", "matte"] as const;
 export type Finish = (typeof FINISHES)[number];
+
+type PackingRule = "oil-in-excess" | "oil-little-in-excess" | "oil-just-fills" | "film-holds-voids";
+
+export type FinishStatement =
+  | StatementsOf<
+      PackingRule,
+      {
+        readonly finish: Finish;
+        /** PVC over effective CPVC [1]. */
+        readonly reducedPvc: Quantity;
+        /** Every finish that the estimate reaches into, glossiest first. */
+        readonly spans: readonly Finish[];
+      }
+    >
+  | StatementOf<
+      "clumps-make-voids",
+      {
+        readonly finish: Finish;
+        readonly reducedPvc: Quantity;
+        /** PVC over the CPVC of a well opened paste [1]. */
+        readonly reducedPvcOpened: Quantity;
+      }
+    >
+  | StatementOf<"finish-not-told", { readonly reducedPvc: Quantity }>;
 
 export interface FinishLimit {
   readonly finish: Finish;
@@ -21,7 +45,7 @@ export interface FinishLimit {
   readonly reducedPvcTo: number;
   /** Whether `reducedPvcTo` itself still belongs to this row. */
   readonly inclusive: boolean;
-  readonly rule: string;
+  readonly rule: PackingRule;
 }
 
 export const FINISH_LIMITS: readonly FinishLimit[] = [
@@ -32,40 +56,52 @@ export const FINISH_LIMITS: readonly FinishLimit[] = [
 ];
 
 export interface FinishRuling {
-  readonly finish: Finish;
-  readonly limit: FinishLimit;
+  /** Undefined where the estimate reaches from gloss to matte, and so tells nothing. */
+  readonly finish: Finish | undefined;
   /** Every finish that the estimate reaches into, glossiest first. */
   readonly spans: readonly Finish[];
-  readonly reason: Statement;
+  readonly reason: FinishStatement;
 }
 
 /**
- * @param lambda reduced PVC [1], > 0; an estimate's two ends are judged at their middle.
+ * @param lambda PVC over effective CPVC [1], > 0; an estimate's two ends are judged at their middle.
+ * @param lambdaOpened PVC over the CPVC of a well opened paste [1]: tells whether it is the clumps that make voids.
  * @throws RangeError when an end is not a finite number above 0.
  * @example finishRuling(0.86).finish // "gloss"
  */
-export function finishRuling(lambda: Quantity): FinishRuling {
+export function finishRuling(lambda: Quantity, lambdaOpened: Quantity = lambda): FinishRuling {
   const [lower, upper] = ends(lambda);
-  for (const end of [lower, upper]) {
+  for (const end of [lower, upper, ...ends(lambdaOpened)]) {
     if (!(end > 0 && end < Infinity))
       throw domainError("reduced PVC", end, "0 < reduced PVC < Infinity");
   }
-  const decidedAt = midpoint(lambda);
-  const limit = limitOf(decidedAt);
+  const { finish, rule } = limitOf(midpoint(lambda));
   const spans = FINISHES.slice(
     FINISHES.indexOf(limitOf(lower).finish),
     FINISHES.indexOf(limitOf(upper).finish) + 1,
   );
+  const evidence = {
+    standing: "estimated",
+    source: finish === "matte" ? "hansen-lowinger-sadoff-1993" : "practice-formulation",
+  } as const;
+  if (spans.length === FINISHES.length)
+    return {
+      finish: undefined,
+      spans,
+      reason: { rule: "finish-not-told", values: { reducedPvc: lambda }, ...evidence },
+    };
+  const opened = limitOf(ends(lambdaOpened)[1]);
   return {
-    finish: limit.finish,
-    limit,
+    finish,
     spans,
-    reason: {
-      rule: limit.rule,
-      values: { finish: limit.finish, reducedPvc: lambda, decidedAt, spans },
-      standing: "estimated",
-      source: limit.finish === "matte" ? "hansen-lowinger-sadoff-1993" : "practice-formulation",
-    },
+    reason:
+      finish === "matte" && opened.finish !== "matte"
+        ? {
+            rule: "clumps-make-voids",
+            values: { finish, reducedPvc: lambda, reducedPvcOpened: lambdaOpened },
+            ...evidence,
+          }
+        : { rule, values: { finish, reducedPvc: lambda, spans }, ...evidence },
   };
 }
 

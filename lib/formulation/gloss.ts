@@ -3,22 +3,32 @@
  * expected one. The standard sets no words: these are the trade's, from memory.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
 import { FINISHES, type Finish, type FinishRuling } from "./finish.ts";
+
+export type GlossStatement = StatementOf<
+  "gloss-measured",
+  {
+    /** [gloss units] */
+    readonly gloss60: number;
+    readonly finish: Finish;
+    /** [degrees] */
+    readonly betterAngle?: 20 | 85;
+  }
+>;
 
 export interface GlossLimit {
   readonly finish: Finish;
   /** Least gloss at 60 degrees [gloss units] of this finish, inclusive. */
   readonly gloss60Min: number;
-  readonly rule: string;
 }
 
 /** @source practice-formulation */
 export const GLOSS_LIMITS: readonly GlossLimit[] = [
-  { finish: "gloss", gloss60Min: 70, rule: "gloss-measured-gloss" },
-  { finish: "semi-gloss", gloss60Min: 35, rule: "gloss-measured-semi-gloss" },
-  { finish: "satin", gloss60Min: 10, rule: "gloss-measured-satin" },
-  { finish: "matte", gloss60Min: 0, rule: "gloss-measured-matte" },
+  { finish: "gloss", gloss60Min: 70 },
+  { finish: "semi-gloss", gloss60Min: 35 },
+  { finish: "satin", gloss60Min: 10 },
+  { finish: "matte", gloss60Min: 0 },
 ];
 
 /** Above the first, 20 degrees tells more; below the second, 85 degrees does (iso-2813, memory). */
@@ -29,7 +39,7 @@ export interface GlossRuling {
   readonly limit: GlossLimit;
   /** The angle [degrees] at which the standard would have it read again. */
   readonly betterAngle?: 20 | 85;
-  readonly reason: Statement;
+  readonly reason: GlossStatement;
 }
 
 /**
@@ -51,7 +61,7 @@ export function glossRuling(gloss60: number): GlossRuling {
     limit,
     ...(betterAngle === undefined ? {} : { betterAngle }),
     reason: {
-      rule: limit.rule,
+      rule: "gloss-measured",
       values: {
         gloss60,
         finish: limit.finish,
@@ -66,27 +76,26 @@ export function glossRuling(gloss60: number): GlossRuling {
 /** Steps of finish between an expectation and a reading that count as a contradiction; one step is within the estimate. */
 export const CONTRADICTING_STEPS = 2;
 
+export type FinishDifference = StatementsOf<
+  "glossier-than-expected" | "duller-than-expected",
+  { readonly expected: readonly Finish[]; readonly measured: Finish }
+>;
+
 /**
- * @returns the contradiction between an expected finish and a measured one, else undefined.
+ * @returns where an expected finish and a measured one disagree beyond what the estimate bears, else undefined.
  *   A paint glossier than expected points to too low an oil index, or to a
  *   dispersion better than recorded; a duller one to clumps, or to a ground that drew the oil.
  */
-export function finishContradiction(
-  expected: FinishRuling,
+export function finishDifference(
+  expected: Pick<FinishRuling, "spans">,
   measured: GlossRuling,
-): Statement | undefined {
+): FinishDifference | undefined {
   const read = FINISHES.indexOf(measured.finish);
   const steps = expected.spans.map((finish) => read - FINISHES.indexOf(finish));
-  const nearest = Math.min(...steps.map(Math.abs));
-  if (nearest < CONTRADICTING_STEPS) return undefined;
+  if (Math.min(...steps.map(Math.abs)) < CONTRADICTING_STEPS) return undefined;
   return {
     rule: steps.every((step) => step < 0) ? "glossier-than-expected" : "duller-than-expected",
-    values: {
-      expected: expected.spans,
-      measured: measured.finish,
-      steps: nearest,
-      ...measured.reason.values,
-    },
+    values: { expected: expected.spans, measured: measured.finish },
     standing: "derived",
     source: "practice-formulation",
   };

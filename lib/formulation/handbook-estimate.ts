@@ -1,6 +1,6 @@
 /** What a handbook expects of a pigment, by Colour Index generic name and, where that is not enough, by kind. */
 import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 export interface HandbookRow {
@@ -16,10 +16,19 @@ export interface HandbookRow {
 /** How far lots of a pigment stray from a handbook's single figure, either way [1]: an estimate. */
 export const LOT_SPREAD = 0.05;
 
+export type HandbookStatement = StatementOf<
+  "handbook-range",
+  {
+    readonly colourIndexName: string;
+    readonly kinds: readonly string[];
+    readonly range: Interval;
+  }
+>;
+
 export interface HandbookEstimate {
   readonly estimate: Interval;
   readonly rows: readonly HandbookRow[];
-  readonly reason: Statement;
+  readonly reason: HandbookStatement;
 }
 
 export interface PigmentIdentity {

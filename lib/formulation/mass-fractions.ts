@@ -25,21 +25,12 @@ export function massFractions(parts: readonly (number | undefined)[]): number[] 
 }
 
 /**
- * Faults of a list of parts: some given and some not; or fractions, or percent,
- * that were plainly meant to make a whole and do not.
+ * Fractions, or percent, that were plainly meant to make a whole and do not. Nothing is
+ * said of a list in which some are given and some not: that is a fault of the record's form.
  */
 export function partsComplaint(parts: readonly (number | undefined)[]): Complaint | undefined {
   const given = parts.filter((part) => part !== undefined);
-  if (given.length === 0) return undefined;
-  if (given.length < parts.length) {
-    return {
-      severity: "error",
-      rule: "formulation/parts-all-or-none",
-      message: `${given.length} of ${parts.length} pigments have parts: give parts for all of them or for none`,
-      actual: `${given.length} of ${parts.length}`,
-      expected: "parts for every pigment or for none",
-    };
-  }
+  if (given.length === 0 || given.length < parts.length) return undefined;
   const sum = given.reduce((total, part) => total + part, 0);
   const whole = given.length > 1 ? wholeMeant(given, sum) : undefined;
   if (whole === undefined || Math.abs(sum / whole - 1) <= WRITTEN_SUM_TOLERANCE) return undefined;

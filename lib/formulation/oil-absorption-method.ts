@@ -4,7 +4,7 @@
  * stands beside it.
  */
 import type { SourceKey } from "../sources/source.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
 
 export interface OilAbsorptionMethod {
   /** The standard as a record names it. */
@@ -24,14 +24,25 @@ export const OIL_ABSORPTION_METHODS: readonly OilAbsorptionMethod[] = [
 /** The workshop's own words for a rub-out to no standard. */
 const RUB_OUT = /\brub(bed)?[ -]?out\b|\bspatula\b|\bpalette[ -]knife\b/i;
 
+export type OilAbsorptionStatement =
+  | StatementsOf<
+      "oil-absorption-by-rub-out" | "oil-absorption-reads-higher",
+      { readonly standard: string; readonly way: OilAbsorptionMethod["way"] }
+    >
+  | StatementsOf<
+      "oil-absorption-rubbed-out" | "oil-absorption-method-unknown",
+      { readonly method: string }
+    >
+  | StatementOf<"oil-absorption-method-not-stated", Record<string, never>>;
+
 /**
  * What a figure's method says of it.
  *
  * @param method text of the record, which may hold more than the standard's name.
- * @returns a ruling: a rub-out, to a standard or not; a method that reads higher, so that the CPVC
+ * @returns a rub-out, to a standard or not; a method that reads higher, so that the CPVC
  *   comes out too low; or a method not known here.
  */
-export function oilAbsorptionMethodRuling(method: string | undefined): Statement {
+export function oilAbsorptionMethodStatement(method: string | undefined): OilAbsorptionStatement {
   if (method === undefined)
     return { rule: "oil-absorption-method-not-stated", values: {}, source: "gettens-stout-1942" };
   const spelled = method.replaceAll(/[\s-]+/g, "").toUpperCase();
@@ -48,7 +59,7 @@ export function oilAbsorptionMethodRuling(method: string | undefined): Statement
     };
   return {
     rule: row.forCpvc ? "oil-absorption-by-rub-out" : "oil-absorption-reads-higher",
-    values: { method, standard: row.standard, way: row.way },
+    values: { standard: row.standard, way: row.way },
     source: row.source,
   };
 }

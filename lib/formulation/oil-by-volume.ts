@@ -2,7 +2,7 @@
  * Oil of a paint by pigment volume. By mass a light pigment seems to drink far
  * more than a heavy one; by volume most of the difference goes.
  */
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
 import { requirePositive } from "./required-domain.ts";
 
 /**
@@ -24,6 +24,27 @@ export interface OilByMass {
   readonly densityGPerCm3: number;
 }
 
+interface OilRatios {
+  /** Of the two oils to a mass of pigment, the larger over the smaller [1]. */
+  readonly massRatio: number;
+  /** The same to a volume of pigment [1]. */
+  readonly volumeRatio: number;
+}
+
+export type OilRatioStatement =
+  | StatementsOf<
+      "oil-alike" | "oil-differs-by-volume-alone" | "oil-differs-both-ways",
+      Pick<OilRatios, keyof OilRatios>
+    >
+  | StatementOf<
+      "oil-differs-by-mass-alone",
+      Pick<OilRatios, keyof OilRatios> & { readonly more?: string; readonly less?: string }
+    >;
+
+export interface OilRatiosRuling extends OilRatios {
+  readonly statement: OilRatioStatement;
+}
+
 /** A ratio by mass from which two paints differ clearly, and one by volume up to which they do not. */
 export const CLEARLY_BY_MASS = 2;
 export const ALIKE_BY_VOLUME = 1.5;
@@ -31,11 +52,11 @@ export const ALIKE_BY_VOLUME = 1.5;
 /**
  * Whether two paints that differ in oil by mass also differ by volume.
  *
- * @returns values `massRatio` and `volumeRatio`, each the larger over the smaller, >= 1.
+ * @returns both ratios, >= 1, and what they say.
  * @throws RangeError when a figure is not a finite number above 0.
  * @source practice-formulation for the two limits, an estimate.
  */
-export function massAndVolumeRuling(one: OilByMass, other: OilByMass): Statement {
+export function massAndVolumeRuling(one: OilByMass, other: OilByMass): OilRatiosRuling {
   const massRatio = largerOverSmaller(one.oilIndexGPer100g, other.oilIndexGPer100g);
   const volumeRatio = largerOverSmaller(
     oilGPer100cm3(one.oilIndexGPer100g, one.densityGPerCm3),
@@ -50,10 +71,14 @@ export function massAndVolumeRuling(one: OilByMass, other: OilByMass): Statement
         ? "oil-differs-by-mass-alone"
         : "oil-differs-both-ways";
   return {
-    rule,
-    values: { massRatio, volumeRatio },
-    standing: "derived",
-    source: "practice-formulation",
+    massRatio,
+    volumeRatio,
+    statement: {
+      rule,
+      values: { massRatio, volumeRatio },
+      standing: "derived",
+      source: "practice-formulation",
+    },
   };
 }
 

@@ -6,16 +6,23 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
 import { requirePositive } from "./required-domain.ts";
 
 /** Customary share of the oil to keep by [1]. */
 export const CUSTOMARY_HOLD_BACK: Interval = [0.1, 0.2];
 
+export type HoldBackStatement =
+  | StatementOf<"paste-loosens-under-the-muller", { readonly fraction: Interval }>
+  | StatementsOf<
+      "paste-loosens-down-to-rub-out" | "rub-out-takes-all-the-oil",
+      { readonly fraction: Interval; readonly oilAbsorptionGPer100g: number }
+    >;
+
 export interface HoldBackRuling {
   /** Share of the batch's oil [1], 0-1. */
   readonly fraction: Interval;
-  readonly reason: Statement;
+  readonly reason: HoldBackStatement;
 }
 
 /**
@@ -37,23 +44,17 @@ export function oilHeldBack(
       : Math.max(0, (oilIndexGPer100g - oilAbsorptionGPer100g) / oilIndexGPer100g);
   const [least, most] = CUSTOMARY_HOLD_BACK;
   const fraction: Interval = [Math.min(least, beyondRubOut), Math.min(most, beyondRubOut)];
-  const rule =
-    fraction[1] === 0
-      ? "rub-out-takes-all-the-oil"
-      : fraction[1] < most
-        ? "paste-loosens-down-to-rub-out"
-        : "paste-loosens-under-the-muller";
+  const evidence = { standing: "estimated", source: "practice-formulation" } as const;
   return {
     fraction,
-    reason: {
-      rule,
-      standing: "estimated",
-      source: "practice-formulation",
-      values: {
-        fraction,
-        ...(oilAbsorptionGPer100g === undefined ? {} : { oilAbsorptionGPer100g }),
-      },
-    },
+    reason:
+      oilAbsorptionGPer100g === undefined || fraction[1] === most
+        ? { rule: "paste-loosens-under-the-muller", values: { fraction }, ...evidence }
+        : {
+            rule: fraction[1] === 0 ? "rub-out-takes-all-the-oil" : "paste-loosens-down-to-rub-out",
+            values: { fraction, oilAbsorptionGPer100g },
+            ...evidence,
+          },
   };
 }
 

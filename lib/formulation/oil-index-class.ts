@@ -11,7 +11,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf } from "../quantities/statement.ts";
 
 export type OilIndexClass = "very low" | "low" | "medium" | "high" | "very high";
 
@@ -43,22 +43,44 @@ export const OIL_INDEX_LIMITS: readonly OilIndexLimit[] = [
   },
 ];
 
+export type OilIndexStatement =
+  | StatementOf<
+      "oil-index-class",
+      {
+        readonly oilIndexClass: OilIndexClass;
+        readonly oilIndexGPer100g: Quantity;
+        readonly suchAs: readonly string[];
+      }
+    >
+  | StatementOf<
+      "oil-index-class-of-an-estimate",
+      {
+        readonly oilIndexClass: OilIndexClass;
+        readonly oilIndexGPer100g: Quantity;
+        readonly spans: readonly OilIndexClass[];
+      }
+    >;
+
 export interface OilIndexRuling {
   readonly oilIndexClass: OilIndexClass;
   readonly limit: OilIndexLimit;
   /** Every class that the estimate reaches into; one for a figure alone. */
   readonly spans: readonly OilIndexClass[];
-  readonly reason: Statement;
+  readonly reason: OilIndexStatement;
 }
 
 /**
  * @param oilIndexGPer100g [g/100 g], > 0; an estimate's two ends are judged at
  *   their geometric mean, since oil figures differ by ratios.
+ * @param own names of the paint's own pigments, lower case: it is not set beside itself.
  * @returns the ruling; an oil index on a limit belongs to the lower class.
  * @throws RangeError when an end is not a finite number above 0.
  * @example oilIndexRuling(34).oilIndexClass // "low"
  */
-export function oilIndexRuling(oilIndexGPer100g: Quantity): OilIndexRuling {
+export function oilIndexRuling(
+  oilIndexGPer100g: Quantity,
+  own: readonly string[] = [],
+): OilIndexRuling {
   const [lower, upper] = ends(oilIndexGPer100g);
   for (const end of [lower, upper]) {
     if (!(end > 0 && end < Infinity))
@@ -69,22 +91,28 @@ export function oilIndexRuling(oilIndexGPer100g: Quantity): OilIndexRuling {
   const first = OIL_INDEX_LIMITS.indexOf(limitOf(lower));
   const last = OIL_INDEX_LIMITS.indexOf(limitOf(upper));
   const spans = OIL_INDEX_LIMITS.slice(first, last + 1).map((row) => row.oilIndexClass);
+  const { oilIndexClass } = limit;
+  const evidence = { standing: "estimated", source: "practice-formulation" } as const;
   return {
-    oilIndexClass: limit.oilIndexClass,
+    oilIndexClass,
     limit,
     spans,
-    reason: {
-      rule: spans.length === 1 ? "oil-index-class" : "oil-index-class-of-an-estimate",
-      values: {
-        oilIndexClass: limit.oilIndexClass,
-        oilIndexGPer100g,
-        decidedAt,
-        spans,
-        suchAs: limit.suchAs,
-      },
-      standing: "estimated",
-      source: "practice-formulation",
-    },
+    reason:
+      spans.length === 1
+        ? {
+            rule: "oil-index-class",
+            values: {
+              oilIndexClass,
+              oilIndexGPer100g,
+              suchAs: limit.suchAs.filter((one) => !own.includes(one.toLowerCase())),
+            },
+            ...evidence,
+          }
+        : {
+            rule: "oil-index-class-of-an-estimate",
+            values: { oilIndexClass, oilIndexGPer100g, spans },
+            ...evidence,
+          },
   };
 }
 

@@ -1,5 +1,5 @@
 /** Body and oil separation as a workshop records them: a word each, passed on as read. */
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
 
 export const BODY_RULES = {
   short: "body-short",
@@ -16,10 +16,15 @@ export const SEPARATION_RULES = {
 } as const;
 export type OilSeparation = keyof typeof SEPARATION_RULES;
 
-export function bodyRuling(body: Body): Statement {
-  return { rule: BODY_RULES[body], values: { body }, standing: "measured" };
+export type PasteStatement = StatementsOf<
+  (typeof BODY_RULES)[Body] | (typeof SEPARATION_RULES)[OilSeparation],
+  Record<string, never>
+>;
+
+export function bodyStatement(body: Body): PasteStatement {
+  return { rule: BODY_RULES[body], values: {}, standing: "measured" };
 }
 
-export function oilSeparationRuling(oilSeparation: OilSeparation): Statement {
-  return { rule: SEPARATION_RULES[oilSeparation], values: { oilSeparation }, standing: "measured" };
+export function oilSeparationStatement(oilSeparation: OilSeparation): PasteStatement {
+  return { rule: SEPARATION_RULES[oilSeparation], values: {}, standing: "measured" };
 }

@@ -12,7 +12,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
 
 /** Oil index over oil absorption [1]. */
 export const WORKING_OIL_RATIO: Interval = [1.1, 2];
@@ -20,9 +20,29 @@ export const WORKING_OIL_RATIO: Interval = [1.1, 2];
 /** The ratios between which Church's pigments lie; outside them one of the two figures is doubtful. */
 export const WORKING_OIL_REACH: Interval = [0.9, 4.1];
 
+export type WorkingOilStatement =
+  | StatementOf<
+      "working-paint-takes-more-than-rub-out",
+      { readonly oilAbsorptionGPer100g: Quantity; readonly ratio: Interval }
+    >
+  | StatementOf<
+      "rub-out-takes-less-than-working-paint",
+      { readonly oilIndexGPer100g: Quantity; readonly ratio: Interval }
+    >
+  | StatementsOf<
+      "oil-index-below-rub-out" | "oil-index-far-above-rub-out",
+      {
+        readonly oilIndexGPer100g: number;
+        readonly oilAbsorptionGPer100g: number;
+        /** Oil index over oil absorption [1], and the ratios that are known. */
+        readonly ratio: number;
+        readonly reach: Interval;
+      }
+    >;
+
 export interface WorkingOilEstimate {
   readonly estimate: Interval;
-  readonly reason: Statement;
+  readonly reason: WorkingOilStatement;
 }
 
 function requirePositiveEnds(named: string, quantity: Quantity): Interval {
@@ -82,7 +102,7 @@ export function estimatedOilAbsorption(oilIndexGPer100g: Quantity): WorkingOilEs
 export function workingOilContradiction(
   oilIndexGPer100g: number,
   oilAbsorptionGPer100g: number,
-): Statement | undefined {
+): WorkingOilStatement | undefined {
   const [oilIndex] = requirePositiveEnds("oil index", oilIndexGPer100g);
   const [oilAbsorption] = requirePositiveEnds("oil absorption", oilAbsorptionGPer100g);
   const ratio = oilIndex / oilAbsorption;

@@ -1,4 +1,5 @@
-import type { Chemistry } from "../drying/chemistry-drying.ts";
+import type { Chemistry, ChemistryRow } from "../drying/chemistry-drying.ts";
+import type { DryingNoteRow } from "../drying/drying-notes.ts";
 import type { HandbookRow } from "../formulation/handbook-estimate.ts";
 import type { PigmentNature } from "../hazard/studio/pigment-nature.ts";
 import type { ExpectedLightfastnessRow } from "../permanence/expected-lightfastness.ts";
@@ -18,6 +19,9 @@ export interface PigmentKnowledge {
   readonly tappedDensities: readonly HandbookRow[];
   /** As far as drying and film go. */
   readonly chemistry?: Chemistry;
+  /** What that chemistry does to the drying of oil. */
+  readonly drying?: ChemistryRow;
+  readonly dryingNotes: readonly DryingNoteRow[];
   readonly lightfastness?: ExpectedLightfastnessRow;
   readonly sensitivities: readonly SensitivityRow[];
   readonly opacity?: Tables["opacities"][number];
@@ -108,6 +112,7 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
     metalsByColourIndex: metalsOf(tables, name),
   } as unknown as PigmentRows;
   const chemistry = rows.chemistries[0]?.chemistry;
+  const drying = tables.chemistryDrying.find((row) => row.chemistry === chemistry);
   const [lightfastness] = rows.lightfastness;
   const [opacity] = rows.opacities;
   const nature = rows.dustNatures[0]?.nature;
@@ -120,6 +125,8 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
     looseDensities: rows.looseDensities,
     tappedDensities: rows.tappedDensities,
     ...(chemistry === undefined ? {} : { chemistry }),
+    ...(drying === undefined ? {} : { drying }),
+    dryingNotes: rowsOf(tables.dryingNotes, names),
     ...(lightfastness === undefined ? {} : { lightfastness }),
     sensitivities: rows.sensitivities,
     ...(opacity === undefined ? {} : { opacity }),

@@ -4,11 +4,12 @@
  */
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { fileURLToPath } from "node:url";
+import { DRYING_TABLES } from "./drying-tables.ts";
 import { HAZARD_TABLES } from "./hazard-tables.ts";
 import { loadedTable, type EvidencedRow, type RowOf, type TableForm } from "./loaded-table.ts";
 import { PIGMENT_TABLES } from "./pigment-tables.ts";
 
-const TABLES = { ...PIGMENT_TABLES, ...HAZARD_TABLES };
+const TABLES = { ...PIGMENT_TABLES, ...DRYING_TABLES, ...HAZARD_TABLES };
 
 export type Tables = {
   readonly [Name in keyof typeof TABLES]: readonly RowOf<(typeof TABLES)[Name]>[];

@@ -1,6 +1,6 @@
 import type { SpannedRecipe } from "../formulation/batch-between.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { ends, midpoint } from "../quantities/interval.ts";
+import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import { valueText } from "../present/figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
 import { standingView } from "../present/standing-view.ts";
@@ -52,7 +52,7 @@ function lines(
   const { rows: text } = words.pages.paint.batch;
   const whole = (
     name: string,
-    key: "oilG" | "oilAtFirstG" | "oilHeldBackG" | "paintMl" | "lossMl" | "yieldMl",
+    key: "oilG" | "oilAtFirstG" | "oilHeldBackG" | "paintG" | "paintMl" | "lossMl" | "yieldMl",
   ): Line => ({ name, key, at: (size) => [key, size[key]] });
   return [
     ...sheet.pigments.map(({ slug, name }, i): Line => ({
@@ -68,6 +68,7 @@ function lines(
       key: `additions.${i}`,
       at: ({ additions }) => pair(`additions.${slug}.massG`, additions[i]?.massG),
     })),
+    whole(text.paintG, "paintG"),
     whole(text.paintMl, "paintMl"),
     whole(text.loss, "lossMl"),
     whole(text.yield, "yieldMl"),
@@ -153,6 +154,14 @@ function reckoner(batch: BatchSection, page: SheetPage): BatchReckonerView {
 /** What a reader begins from where no size is recorded: it stands in a field that can be changed. */
 const CUSTOMARY_TUBE_ML = 40;
 
+/** A density under its key, left out where it is not known. */
+function density<K extends string>(
+  key: K,
+  figure: Figure<Quantity>,
+): { readonly [P in K]?: Quantity } {
+  return (isKnown(figure) ? { [key]: figure.value } : {}) as { readonly [P in K]?: Quantity };
+}
+
 /** The recipe as the browser's script takes it: the same figures that the sheet's own table rests on. */
 export function spannedRecipe(
   { holdBack, loss }: BatchSection,
@@ -165,15 +174,15 @@ export function spannedRecipe(
       massFraction: midpoint(valueOf(part.massFraction)),
       ...price(part),
     })),
-    pigmentDensityGPerCm3: valueOf(oil.pigmentDensityGPerCm3),
+    ...density("pigmentDensityGPerCm3", oil.pigmentDensityGPerCm3),
     oilIndexGPer100g: valueOf(oil.oilIndexGPer100g),
     oil: {
-      densityGPerCm3: vehicle === undefined ? NaN : valueOf(vehicle.densityGPerCm3),
+      ...(vehicle === undefined ? {} : density("densityGPerCm3", vehicle.densityGPerCm3)),
       ...(vehicle === undefined ? {} : price(vehicle)),
     },
     additions: additions.map((one) => ({
       percent: midpoint(valueOf(one.percentOfOil)),
-      densityGPerCm3: valueOf(one.densityGPerCm3),
+      ...density("densityGPerCm3", one.densityGPerCm3),
       ...price(one),
     })),
     holdBack: ends(valueOf(holdBack)),

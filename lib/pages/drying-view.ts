@@ -39,7 +39,7 @@ export function dryingPart(page: SheetPage): SectionView {
         drying.reasons.filter(({ rule }) => !listed.has(rule) && rule !== "linseed-oil-alone"),
       ),
       ...reasons(page, text.contradictions, drying.contradictions),
-      ...reasons(page, text.layering, drying.layering),
+      ...reasons(page, text.layering, [...drying.layering, ...drying.layeringReasons]),
       ...reasons(page, text.film, drying.filmHealth),
       // Last: print leaves it out by that.
       ...reasons(page, words.pages.paint.drying.grounds, drying.grounds),

@@ -29,7 +29,7 @@ export function handlingSection({
       context,
       place,
     ),
-    maker: makerLines(cautions.maker, text, words.date),
+    maker: makerLines(cautions, text, words.date),
     ...(cautions.checks.length === 0
       ? {}
       : {
@@ -97,12 +97,11 @@ export function poisonCentreLine(recorded: string | undefined, text: Text): stri
 }
 
 function makerLines(
-  maker: SheetPage["worded"]["sheet"]["cautions"]["maker"],
+  { ufi, maker }: Pick<SheetPage["worded"]["sheet"]["cautions"], "ufi" | "maker">,
   text: Text,
   date: (iso: string) => string,
 ): HandlingSectionView["maker"] {
-  if (maker === undefined) return [];
-  const { ufi, review, dataSheet } = maker;
+  const { review, dataSheet } = maker ?? {};
   return [
     ...(ufi === undefined ? [] : [{ text: text.ufi(ufi) }]),
     ...(review === undefined

@@ -1,4 +1,3 @@
-import { CHEMISTRY_DRYING } from "../drying/chemistry-drying.ts";
 import { handbookEstimate } from "../formulation/handbook-estimate.ts";
 import type { RowStanding } from "../knowledge/cells.ts";
 import { HUE_FAMILIES, type HueFamily } from "../knowledge/hue-family.ts";
@@ -71,7 +70,7 @@ function fold(
 
 function factLines(
   name: string,
-  { identity, rows }: PigmentKnowledge,
+  { identity, rows, drying: inOil }: PigmentKnowledge,
   context: KnownContext,
   place: Pick<PagePlace, "root">,
 ): (readonly [Fact, LineView])[] {
@@ -119,7 +118,6 @@ function factLines(
         );
   };
   const drying = rows.chemistries[0];
-  const inOil = CHEMISTRY_DRYING.find(({ chemistry }) => chemistry === drying?.chemistry);
   const [lightfastness] = rows.lightfastness;
   const [opacity] = rows.opacities;
   const [dust] = rows.dustNatures;

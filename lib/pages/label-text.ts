@@ -98,7 +98,7 @@ function vehicleLine({ vehicle, additions }: Sheet, words: Words): string {
 /** Never fewer than on the first screen; what is not known is said, and what is empty is left empty. */
 function hazardLines({ cautions }: Sheet, words: Words): string[] {
   const { labelText: text } = words.pages.paint;
-  const { pictograms, unknown, maker } = cautions;
+  const { pictograms, unknown, ufi } = cautions;
   const label = labelModel(cautions, words.language, words);
   const classified = label.signalWord !== undefined || label.hazards.length > 0;
   return [
@@ -111,7 +111,7 @@ function hazardLines({ cautions }: Sheet, words: Words): string[] {
         ]),
     ...statementLines(label, words),
     ...label.gaps.map(({ text: said }) => said),
-    ...(maker?.ufi === undefined ? [] : [`UFI: ${maker.ufi}`]),
+    ...(ufi === undefined ? [] : [`UFI: ${ufi}`]),
     ...(classified ? [text.frame(cautions.frame)] : []),
     ...(unknown.length === 0 ? [] : [text.notForSale]),
   ];

@@ -96,7 +96,6 @@ function besideRange(page: SheetPage): OilSectionView["lists"] {
 function noBatch({ worded: { sheet }, words }: SheetPage): string {
   const wanting: readonly Figure[] = [
     sheet.oil.oilIndexGPer100g,
-    sheet.oil.paintDensityGPerCm3,
     ...sheet.pigments.map(({ massFraction }) => massFraction),
   ];
   const missing = wanting.find((figure) => !isKnown(figure));

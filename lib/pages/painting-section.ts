@@ -8,7 +8,10 @@ import { glazePictures } from "./strength-section.ts";
 import { textOf, type SheetPage } from "./section-views.ts";
 
 /** Statements of film health that say how the surface looks. */
-const OF_THE_FINISH = /^(?:sinks-in|dull-of-itself|oiling-out)/;
+const OF_THE_FINISH = /^(?:may-)?(?:sinks?-in|be-dull-of-itself|dull-of-itself|oiling-out)/;
+
+/** What a medium in the recipe does is not known: said beside each line that it may change. */
+const OF_A_MEDIUM = "holds-medium-not-known";
 
 /** What a painter has to know at the easel, a line each. */
 export function paintingBlocks(page: SheetPage): Block[] {
@@ -45,20 +48,19 @@ function dries(page: SheetPage): LineView[] {
   return line(words.pages.sheetPage.lines.dries, [
     words.pages.drying.summary(kind, days),
     ...worded(
-      drying.layering.filter(({ rule }) => rule === "touch-dry-is-not-through-dry"),
+      drying.reasons.filter(
+        ({ rule }) => rule === "touch-dry-is-not-through-dry" || rule === OF_A_MEDIUM,
+      ),
       page,
     ),
   ]);
 }
 
 function layers(page: SheetPage): LineView[] {
-  const { layering } = page.worded.sheet.drying;
+  const { layering, layeringReasons } = page.worded.sheet.drying;
   return line(
     page.words.pages.sheetPage.lines.layers,
-    worded(
-      layering.filter(({ rule }) => rule !== "touch-dry-is-not-through-dry"),
-      page,
-    ),
+    worded([...layering, ...layeringReasons.filter(({ rule }) => rule === OF_A_MEDIUM)], page),
   );
 }
 
@@ -88,12 +90,15 @@ function hides(page: SheetPage): LineView[] {
 
 function finish(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
-  const { drying, optics } = page.worded.sheet;
+  const { drying, oil, optics } = page.worded.sheet;
   const word = textOf(page, "oil.finish");
   return line(text.lines.finish, [
     word === undefined ? "" : text.finishLine(upperFirst(word)),
     ...worded(
-      drying.filmHealth.filter(({ rule }) => OF_THE_FINISH.test(rule)),
+      [
+        ...drying.filmHealth.filter(({ rule }) => OF_THE_FINISH.test(rule)),
+        ...oil.reasons.filter(({ rule }) => rule === OF_A_MEDIUM),
+      ],
       page,
     ),
     ...(optics.gloss === undefined ? [] : worded([optics.gloss.sentence], page)),

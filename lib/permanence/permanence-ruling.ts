@@ -12,7 +12,6 @@ import type { StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 import {
   expectationOf,
-  weakerExpectation,
   type ExpectedLightfastnessRow,
   categoryOf,
   type Expectation,
@@ -129,6 +128,8 @@ export function permanenceRuling(question: PermanenceQuestion): PermanenceRuling
     };
   }
   if (stated !== undefined) {
+    const inTints = stated.form === "masstone" ? weakerInTints(question, stated) : undefined;
+    if (inTints !== undefined) return inTints;
     return {
       basis: "stated",
       standing: "stated",
@@ -140,6 +141,22 @@ export function permanenceRuling(question: PermanenceQuestion): PermanenceRuling
     };
   }
   return fromPigments(question.pigments);
+}
+
+/** What a word for the masstone alone comes to where a pigment is expected to be weaker in tints. */
+function weakerInTints(
+  { pigments }: PermanenceQuestion,
+  stated: StatedCategory,
+): PermanenceRuling | undefined {
+  const ruling = fromPigments(pigments.map((pigment) => ({ ...pigment, exposures: [], stated })));
+  if (ruling.basis !== "expected") return undefined;
+  return {
+    ...ruling,
+    reasons: [
+      categoryStated(stated),
+      ...ruling.reasons.filter(({ rule }) => rule !== "pigment-category-stated"),
+    ],
+  };
 }
 
 interface Rated {
@@ -235,9 +252,7 @@ function ratedPigment(pigment: PermanencePigment): Rated[] {
     ];
   }
   const inTints =
-    row === undefined || weakerExpectation(row) === row.masstone
-      ? undefined
-      : { expectation: row.tint, source: row.tintSource ?? row.source };
+    row === undefined ? undefined : { expectation: row.tint, source: row.tintSource ?? row.source };
   const masstone: Omit<Rated, "name"> | undefined =
     stated !== undefined
       ? {

@@ -62,6 +62,7 @@ export function cardOfSheet(
     deference: words.pages.cautionLine,
     drawdownNote: words.pages.cards.drawdown,
     imprint: [
+      ...(sheet.cautions.ufi === undefined ? [] : [`UFI: ${sheet.cautions.ufi}`]),
       workshop.name,
       ...(workshop.contact === undefined ? [] : [workshop.contact]),
       ...(workshop.demonstration === true ? [words.pages.demonstration] : []),

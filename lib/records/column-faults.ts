@@ -72,9 +72,15 @@ function usesOf(
 ): Use[] {
   const { masstone, tints = [], films = [] } = colour.record;
   return [
-    ...use(colour, ["masstone"], "the masstone", "masstone", masstone),
+    ...useOverBoth(colour, ["masstone"], "the masstone", "masstone", masstone),
     ...tints.flatMap((tint, i) =>
-      use(colour, ["tints", i], `the let-down ${tint.massRatio} in ${tint.white}`, "tint", tint),
+      useOverBoth(
+        colour,
+        ["tints", i],
+        `the let-down ${tint.massRatio} in ${tint.white}`,
+        "tint",
+        tint,
+      ),
     ),
     ...films.flatMap((film, i) =>
       use(
@@ -85,6 +91,21 @@ function usesOf(
         film,
       ),
     ),
+  ];
+}
+
+/** A drawdown and, where it was read over black too, that reading. */
+function useOverBoth(
+  from: Parsed<unknown>,
+  path: RecordPath,
+  as: string,
+  part: Use["part"],
+  form: ReadingForm | undefined,
+): Use[] {
+  const overBlack = form !== undefined && "overBlack" in form ? form.overBlack : undefined;
+  return [
+    ...use(from, path, as, part, form),
+    ...use(from, [...path, "overBlack"], `${as} over black`, "film", overBlack),
   ];
 }
 

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
 import { basename, extname, join, relative, sep } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { decodedText, type DecodedText } from "./decoded-text.ts";
 import { fileFault } from "./file-fault.ts";
 
 /** The folders of a content folder, and the endings that a record in each may have. */
@@ -126,11 +127,27 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
         );
       else if (stats.size > LARGEST_FILE_BYTES)
         fault(path, `The file has ${stats.size} bytes, and at most ${LARGEST_FILE_BYTES} are read`);
-      else return readFileSync(path, "utf8");
+      else return told(path, decodedText(readFileSync(path)));
     } catch (error) {
       fault(path, `The file can't be read, ${reasonOf(error)}`);
     }
     return undefined;
+  }
+
+  /** Letters outside ASCII may be others than were meant, where a file does not say how it was saved. */
+  function told(path: string, { text, encoding }: DecodedText): string {
+    if (encoding === "Windows-1252")
+      diagnostics.push(
+        fileFault(printed(path), {
+          severity: "warning",
+          rule: "records/encoding",
+          message: "The file is not saved as UTF-8 and is read as Windows-1252 (Latin-1)",
+          actual: "Windows-1252",
+          expected: "UTF-8",
+          hint: "look at letters with accents, and save the file as UTF-8",
+        }),
+      );
+    return text;
   }
 
   function refusedLink(path: string): boolean {

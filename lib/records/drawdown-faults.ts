@@ -40,7 +40,9 @@ export function drawdownFaults(
       colour.tints.length === (record.tints ?? []).length &&
       colour.films.length === (record.films ?? []).length;
     return [
-      ...(allRead ? [...tintFaults(colour, whites), ...filmFaults(colour)] : []),
+      ...(allRead
+        ? [...tintFaults(colour, whites), ...filmFaults(colour), ...overBlackFaults(colour)]
+        : []),
       ...thicknessFaults(colour),
       ...kindFaults(colour),
     ].map(({ path, fault }): Diagnostic => ({ ...fault, place: place(path) }));
@@ -245,6 +247,41 @@ function filmFaults({ films }: Colour): Placed[] {
     return [{ path: ["films", other.index, "ground"], fault: oneGroundFault(other.film, apart) }];
   });
   return [...swapped, ...oneGround];
+}
+
+/** A masstone or a let-down over both halves of a chart. */
+function overBlackFaults({ masstone, masstoneOverBlack, tints }: Colour): Placed[] {
+  const pairs: readonly { path: RecordPath; white?: Reading; black?: Reading }[] = [
+    {
+      path: ["masstone", "overBlack"],
+      ...(masstone === undefined ? {} : { white: masstone }),
+      ...(masstoneOverBlack === undefined ? {} : { black: masstoneOverBlack }),
+    },
+    ...tints.map(({ reading, overBlack }, i) => ({
+      path: ["tints", i, "overBlack"],
+      white: reading,
+      ...(overBlack === undefined ? {} : { black: overBlack }),
+    })),
+  ];
+  return pairs.flatMap(({ path, white, black }): Placed[] => {
+    const [over, under] = [levelsOf(black), levelsOf(white)];
+    if (over === undefined || under === undefined || over.scale !== under.scale) return [];
+    if (mean(over.values) - mean(under.values) <= over.least) return [];
+    return [
+      {
+        path,
+        fault: {
+          severity: "error",
+          rule: "records/films-exchanged",
+          message: "The drawdown is lighter over black than over white, which no paint is",
+          actual: "lighter over black",
+          expected: "at least as light over white",
+          hint: "the two columns are exchanged: reading is over white",
+          source: "kubelka-1948",
+        },
+      },
+    ];
+  });
 }
 
 function oneGroundFault({ ground, filmThicknessUm }: FilmReading, apart: number): Fault {

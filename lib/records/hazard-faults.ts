@@ -1,5 +1,5 @@
 import { classificationFaults, type HazardFault } from "../hazard/classify/classification.ts";
-import { statedLabelFaults } from "../hazard/label/stated-label.ts";
+import { formulaIdentifierFaults, statedLabelFaults } from "../hazard/label/stated-label.ts";
 import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import { metalRow, type Metal, type MetalTables } from "../hazard/studio/metal-content.ts";
 import { heatedMetals } from "../hazard/studio/bench-test.ts";
@@ -24,10 +24,13 @@ export function hazardFaults(files: ParsedFiles, { metals }: HazardKnowledge): D
     ...twoLists(parsed),
   ]);
   const labels = [...files.colours.values()].flatMap((parsed) => {
-    const { label } = parsed.record;
-    return label === undefined
-      ? []
-      : statedLabelFaults(label).map((fault) => diagnostic(fault, parsed, ["label"]));
+    const { label, ufi } = parsed.record;
+    return [
+      ...formulaIdentifierFaults(ufi).map((fault) => diagnostic(fault, parsed, [])),
+      ...(label === undefined
+        ? []
+        : statedLabelFaults(label).map((fault) => diagnostic(fault, parsed, ["label"]))),
+    ];
   });
   return [...pigments, ...vehicles, ...labels];
 }

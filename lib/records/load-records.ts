@@ -140,6 +140,16 @@ function resolvedGrounds(
   const [black, white] = (["black", "white"] as const).map((ground) =>
     resolve(forms[ground], workshop.yaml, ["grounds", ground]),
   );
+  for (const [ground, reading] of Object.entries({ black, white }))
+    if (reading !== undefined && reading.form !== "spectrum")
+      diagnostics.push({
+        severity: "error",
+        rule: "records/ground",
+        place: workshop.yaml.place(["grounds", ground]),
+        message: `The chart's ${ground} half is read as L*a*b*, and contrast ratios take its spectrum`,
+        actual: "L*a*b*",
+        expected: "a spectrum",
+      });
   if (black?.form !== "spectrum" || white?.form !== "spectrum") return undefined;
   const [darker, lighter] = [black, white].map(
     ({ spectrum }) => tristimulus(spectrum, "D65/10").Y / 100,

@@ -55,12 +55,9 @@ function reachFaults(record: ColourRecord): Placed[] {
   });
 }
 
-/** That parts are given for all or none is held beside the pigments; here what they make together. */
 function sumFaults({ pigments }: ColourRecord): Placed[] {
   const complaint = partsComplaint(pigments.map(({ parts }) => parts));
-  return complaint === undefined || complaint.severity === "error"
-    ? []
-    : [{ path: ["pigments"], complaint }];
+  return complaint === undefined ? [] : [{ path: ["pigments"], complaint }];
 }
 
 function trialFaults({ dryingTrials = [] }: ColourRecord): Placed[] {

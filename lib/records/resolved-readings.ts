@@ -1,6 +1,9 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import type { LabViewing } from "../colorimetry/viewing.ts";
+import { deltaE00 } from "../colorimetry/difference.ts";
+import { xyzToLab } from "../colorimetry/lab.ts";
+import { tristimulus } from "../colorimetry/tristimulus.ts";
+import { VIEWINGS, type Lab, type LabViewing } from "../colorimetry/viewing.ts";
 import { parseMunsell } from "../colorimetry/munsell-notation.ts";
 import {
   HAND_HELD_NOISE,
@@ -11,6 +14,7 @@ import {
 } from "../colorimetry/reading-noise.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { sameGrid } from "../quantities/spectrum.ts";
+import { fileLab, knownIlluminant, meanLab, type FileLab } from "./file-lab.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
 import type { ReadingColumn } from "./readings/reading-column.ts";
@@ -155,11 +159,11 @@ export function readingResolver(
   }
 
   /** The record's own word comes first, then the file's, then what workshop.yaml says of all readings. */
-  function spectrumReading(
+  function fileReading(
     form: SpectrumForm,
     yaml: YamlRecord,
     path: RecordPath,
-  ): SpectrumReading | undefined {
+  ): SpectrumReading | LabReading | undefined {
     const named = namedFile(form, yaml, path);
     const columns = named && namedColumns(form, named, yaml, path);
     if (named === undefined || columns === undefined) return undefined;
@@ -176,6 +180,10 @@ export function readingResolver(
         expected: "45/0 | d/8 included | d/8 excluded, here or under readings in workshop.yaml",
       });
     }
+    const labs = columns.flatMap((column) =>
+      column.grid === undefined ? (fileLab(column, form) ?? []) : [],
+    );
+    if (labs.length === columns.length) return labsReading(labs, form, named, geometry, yaml, path);
     const scale = form.scale ?? columns[0]?.declaredScale ?? defaults?.scale;
     if (scale === undefined) {
       return complain(yaml, path, {
@@ -192,6 +200,9 @@ export function readingResolver(
       .filter((spectrum) => spectrum !== undefined);
     const [first] = read;
     if (first === undefined || read.length < columns.length) return undefined;
+    columns.forEach((column, i) => {
+      diagnostics.push(...ownLabFaults(column, read[i], named.file));
+    });
     if (!read.every((spectrum) => sameGrid(spectrum.grid, first.grid))) {
       return complain(yaml, [...path, "column"], {
         rule: "records/grid",
@@ -218,11 +229,49 @@ export function readingResolver(
       geometry,
       noise: uncertainty === undefined ? HAND_HELD_NOISE : statedNoise(uncertainty),
       ...(surface === undefined ? {} : { surface }),
-      origin: `${named.reading.format}, ${form.reading}, ${columns.map(({ name }) => name).join(" + ")}`,
+      origin: `${named.reading.format}, ${form.reading}, ${columns.map(({ name }) => name).join(" + ")}${howRead(columns, first)}`,
       ...(form.date === undefined ? {} : { date: form.date }),
     };
     if (uncertainty === undefined) unstated.set(resolved, named.stem);
     return resolved;
+  }
+
+  /** A reading of which the file gives L*a*b* or XYZ alone: as far as that goes, and no spectrum made up. */
+  function labsReading(
+    found: readonly FileLab[],
+    form: SpectrumForm,
+    { reading }: ParsedReading,
+    geometry: Geometry,
+    yaml: YamlRecord,
+    path: RecordPath,
+  ): LabReading | undefined {
+    const labs = found.flatMap((one) => ("lab" in one ? [one] : []));
+    const [first] = labs;
+    const odd = found.find((one) => !("lab" in one));
+    if (
+      first === undefined ||
+      odd !== undefined ||
+      labs.some(({ viewing }) => viewing !== first.viewing)
+    )
+      return complain(yaml, [...path, "reading"], {
+        rule: "records/viewing",
+        message:
+          odd !== undefined && "contradicts" in odd
+            ? `The light and the observer of this L*a*b* differ: ${odd.contradicts}`
+            : odd === undefined
+              ? "Readings that are averaged hold L*a*b* under different lights or observers"
+              : `${form.reading} holds L*a*b* and no spectrum, and does not say for which light and observer: give illuminant and observer here`,
+        actual: "no one viewing",
+        expected: "illuminant: A, C, D50 or D65, and observer: 2 or 10",
+      });
+    return {
+      form: "lab",
+      lab: meanLab(labs.map(({ lab }) => lab)),
+      viewing: first.viewing,
+      geometry,
+      origin: `${reading.format}, ${form.reading}, L*a*b* without a spectrum, ${first.viewing}`,
+      ...(form.date === undefined ? {} : { date: form.date }),
+    };
   }
 
   return {
@@ -236,7 +285,7 @@ export function readingResolver(
       return { ...reading, noise: noiseOfMean(noise, reading.count) };
     },
     resolve: (form, yaml, path) => {
-      if ("reading" in form) return spectrumReading(form, yaml, path);
+      if ("reading" in form) return fileReading(form, yaml, path);
       if ("lab" in form) return labReading(form);
       if (parseMunsell(form.munsell) === undefined) {
         return complain(yaml, [...path, "munsell"], {
@@ -254,6 +303,51 @@ export function readingResolver(
       };
     },
   };
+}
+
+/** What evidence says beside a reading's name of how it was read, and of what was done to its wavelengths. */
+function howRead(columns: readonly ReadingColumn[], { grid }: Spectrum): string {
+  const steps = new Set(columns.map((column) => column.grid?.stepNm));
+  const [step] = steps;
+  return [
+    columns.some(({ isPolarised }) => isPolarised === true)
+      ? ", between crossed polarisers (M3)"
+      : "",
+    step === undefined || step === grid.stepNm
+      ? ""
+      : `, resampled from ${Number(step.toFixed(2))} to ${grid.stepNm} nm`,
+  ].join("");
+}
+
+/** Farther than this [Delta-E00] a file's own L*a*b* is not that of its spectrum: sums over other tables part by less. */
+const OWN_LAB_WITHIN = 1;
+
+/** The L*a*b* that an instrument's program worked out, against that of the spectrum beside it. */
+function ownLabFaults(
+  { name, at, lab }: ReadingColumn,
+  spectrum: Spectrum | undefined,
+  file: string,
+): Diagnostic[] {
+  const viewing = VIEWINGS.find(
+    (known) => known === `${knownIlluminant(lab?.illuminant) ?? ""}/${lab?.observer ?? ""}`,
+  );
+  if (lab === undefined || spectrum === undefined || viewing === undefined) return [];
+  const own = xyzToLab(tristimulus(spectrum, viewing), viewing);
+  const apart = deltaE00(own, lab);
+  if (!(apart > OWN_LAB_WITHIN)) return [];
+  const written = (of: Lab): string =>
+    [of.L, of.a, of.b].map((part) => part.toFixed(1).replace(/^-(?=0\.0$)/, "")).join(", ");
+  return [
+    {
+      severity: "warning",
+      rule: "readings/lab-of-spectrum",
+      place: { file, line: at.line, column: at.column, path: name },
+      message: `The file gives ${name} L*a*b* ${written(lab)} (${viewing}), and its spectrum has ${written(own)}, Delta-E00 ${apart.toFixed(1)} away`,
+      actual: written(lab),
+      expected: `${written(own)}, within Delta-E00 ${OWN_LAB_WITHIN}`,
+      hint: "the spectrum is what is used",
+    },
+  ];
 }
 
 /** A value at one wavelength that a finger slipped on. */

@@ -8,6 +8,7 @@ import { masstoneRecords } from "./record-inputs.ts";
 import { masstoneNotations } from "./notations/masstone-notations.ts";
 import { offerSection } from "./handling/offer-section.ts";
 import { mixtureSection } from "./mixture/mixture-section.ts";
+import { expectedFinish } from "./oil/finish-figure.ts";
 import { paintAsMade } from "./paint-as-made.ts";
 import { opticsSection } from "./optics/optics-section.ts";
 import { permanenceSection } from "./permanence/permanence-section.ts";
@@ -44,7 +45,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
     oil,
     ...(batch === undefined ? {} : { batch }),
     fill: fillSection(colour, pigments, oil),
-    drying: dryingSection(colour, pigments, vehicle, additions, oil, records),
+    drying: dryingSection(colour, pigments, vehicle, additions, oil, expectedFinish(oil), records),
     permanence: permanenceSection(colour, pigments, records),
     cautions,
     ...(offer === undefined ? {} : { offer }),

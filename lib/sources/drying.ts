@@ -25,6 +25,30 @@ export const DRYING_SOURCES = {
     standing: "read",
     note: "Its abstract: lead- and zinc-containing oil paint may show protruding aggregates, increased transparency or efflorescence of metal soaps.",
   },
+  "pizzimenti-2022": {
+    citation:
+      "Pizzimenti, S., Bernazzani, L., Tinè, M. R., Duce, C. & Bonaduce, I. (2022). Unravelling the effect of carbon black in the autoxidation mechanism of polyunsaturated oils. Journal of Thermal Analysis and Calorimetry, 147, 5451-5462. doi:10.1007/s10973-021-11165-8.",
+    standing: "read",
+    note: "Its summary: amorphous carbon is an antioxidant in oil paint and inhibits the radical chain.",
+  },
+  "saitzyk-1998": {
+    citation:
+      "Saitzyk, S. L. (1987, revised 1998). Art Hardware: The Definitive Guide to Artists' Materials, on drying rates.",
+    standing: "read",
+    note: "Slowest: carbon blacks, cadmiums, vermilion, alizarin crimson, zinc white, Vandyke brown; faster: colours of cobalt and of manganese, the umbers.",
+  },
+  "old-hand-hints": {
+    citation: "An Old Hand. Hints for Painters, Decorators and Paper-Hangers.",
+    standing: "read",
+    note: "Lamp black dries very slowly in oil; the black of burnt oil wants driers. Public domain.",
+  },
+  "short-drying-tests": {
+    citation:
+      "Short, M. Pigment tests: swatches in linseed oil on a canvas pad, looked at every twelve hours (a painter's web page).",
+    short: "a painter's drying tests",
+    standing: "read",
+    note: "Four siennas were dry in 23 to 67 hours, two bone blacks in 4 and 8 days; film and room are not told.",
+  },
   "memory-drying": {
     citation: "Drying figures of the trade, recalled without the text at hand.",
     standing: "memory",

@@ -25,6 +25,8 @@ describe("a claim that holds is not told", () => {
     `{ fact: soot-black.cautions.signalWord, is: null }`,
     `{ fact: soot-black.name, is: Soot Black }`,
     `{ fact: ore-black.cautions.hazardStatements, includes: H410 }`,
+    `{ fact: ore-black.permanence.sensitivities, includes: harmed-by-heat }`,
+    `{ fact: soot-black.permanence.sensitivities, lacks: harmed-by-heat }`,
   ])("%s", (claim) => {
     expect(answered(answerWith([claim])).lines).toEqual([]);
   });

@@ -22,7 +22,7 @@ describe("dryingClassRuling: fast to 3, medium to 6, slow to 12 days (estimates 
       spans: ["fast", "medium", "slow"],
       reason: {
         rule: "drying-class-by-the-middle",
-        values: { decidedAt: 4.5, touchDryDays: [2, 7], filmThicknessUm: 75, temperatureC: 20 },
+        values: { touchDryDays: [2, 7], filmThicknessUm: 75, temperatureC: 20 },
         standing: "estimated",
         source: "practice-drying",
       },

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { chemistryOf } from "../support/known.ts";
+import { chemistryOf, KNOWN } from "../support/known.ts";
 import { dryingEstimate, type DryingEstimate } from "../../lib/drying/drying-estimate.ts";
-import { dryingNotes } from "../../lib/drying/drying-notes.ts";
+import { noteStatements } from "../../lib/drying/drying-notes.ts";
 import { dryingTrialRuling, trialContradiction } from "../../lib/drying/drying-trial.ts";
 import { LONGEST_TOUCH_DRY_DAYS, trialComplaints } from "../../lib/drying/trial-complaints.ts";
 
@@ -108,23 +108,35 @@ describe("trialComplaints", () => {
     ));
 });
 
-describe("dryingNotes", () => {
-  test("touch dry is not through dry, of every paint", () =>
-    expect(dryingNotes([]).map(({ rule }) => rule)).toEqual(["touch-dry-is-not-through-dry"]));
-  test("lamp black skins and stays soft (Toch 1911, read), and driers are customary in it (common practice)", () => {
-    const notes = dryingNotes(["PBk 6", "PW 6"]);
-    expect(notes).toContainEqual({
-      rule: "skins-and-stays-soft",
-      values: { pigments: ["PBk 6"] },
-      standing: "estimated",
-      source: "toch-1911",
-    });
-    expect(notes).toContainEqual({
-      rule: "driers-customary",
-      values: { pigments: ["PBk 6"] },
-      standing: "estimated",
-      source: "practice-drying",
-    });
+describe("notes on a pigment", () => {
+  const noted = (colourIndexName: string, massFraction: number | undefined) => ({
+    name: colourIndexName,
+    massFraction,
+    notes: KNOWN.pigment(colourIndexName).dryingNotes,
   });
-  test("iron black does neither", () => expect(dryingNotes(["PBk 11"])).toHaveLength(1));
+  test("lamp black and graphite skin over and stay soft (Toch 1911, read)", () => {
+    for (const name of ["PBk 6", "PBk 10"])
+      expect(noteStatements("skins-and-stays-soft", [noted(name, 1)])).toEqual([
+        {
+          rule: "skins-and-stays-soft",
+          values: { pigment: name, massFraction: 1 },
+          standing: "estimated",
+          source: "toch-1911",
+        },
+      ]);
+  });
+  test("lamp black dries very slowly and wants a drier (An Old Hand's Hints, read); bone black by common practice", () => {
+    expect(noteStatements("driers-customary", [noted("PBk 6", 1)])[0]?.source).toBe(
+      "old-hand-hints",
+    );
+    expect(noteStatements("driers-customary", [noted("PBk 9", 1)])[0]?.source).toBe(
+      "practice-drying",
+    );
+  });
+  test("are due from a quarter of the pigment on, and not where the share is not recorded", () => {
+    expect(noteStatements("driers-customary", [noted("PBk 9", 0.25)])).toHaveLength(1);
+    expect(noteStatements("driers-customary", [noted("PBk 9", 0.249)])).toEqual([]);
+    expect(noteStatements("driers-customary", [noted("PBk 9", undefined)])).toEqual([]);
+  });
+  test("iron black has none", () => expect(noted("PBk 11", 1).notes).toEqual([]));
 });

@@ -26,20 +26,31 @@ describe("200 g of pigment with an estimated oil index of 40 to 60, worked by ha
     expect(made.oilAtFirstG).toEqual([64, 108]);
   });
   test("makes 80 + 100 + 1.6 to 80 + 150 + 2.4 ml, and fills four or five tubes of 40 ml", () => {
-    const [least, most] = ends(made.paintMl);
+    const [least, most] = ends(made.paintMl ?? NaN);
     expect(least).toBeCloseTo(181.6, 9);
     expect(most).toBeCloseTo(232.4, 9);
-    expect(ends(made.yieldMl)[0]).toBeCloseTo(181.6 * 0.9, 9);
-    expect(ends(made.yieldMl)[1]).toBeCloseTo(232.4 * 0.95, 9);
+    expect(ends(made.yieldMl ?? NaN)[0]).toBeCloseTo(181.6 * 0.9, 9);
+    expect(ends(made.yieldMl ?? NaN)[1]).toBeCloseTo(232.4 * 0.95, 9);
     expect(made.tubes).toEqual([4, 5]);
   });
   test("costs 3 + 3 + .80 to 1.20, the drier's price not known", () =>
     expect(ends(made.cost ?? NaN).map((cost) => Number(cost.toFixed(9)))).toEqual([6.8, 7.2]));
 });
 
+test("where a density is not known nothing is said by volume, and all is weighed as before", () => {
+  const undense: SpannedRecipe = { ...RECIPE, oil: { pricePerKg: 10 } };
+  const { paintMl, lossMl, yieldMl, tubes, ...weighed } = batchBetween(
+    RECIPE,
+    { pigmentG: 200 },
+    40,
+  );
+  expect([paintMl, lossMl, yieldMl, tubes]).not.toContain(undefined);
+  expect(batchBetween(undense, { pigmentG: 200 }, 40)).toEqual(weighed);
+});
+
 test("by tubes enough is weighed for the most that may be lost", () => {
   const made = batchBetween({ ...RECIPE, oilIndexGPer100g: 50 }, { tubes: 7 }, 40);
-  expect(ends(made.tubes)[0]).toBe(7);
+  expect(ends(made.tubes ?? NaN)[0]).toBe(7);
 });
 
 test("of single figures it is the batch itself, at any size", () => {
@@ -67,8 +78,9 @@ test("of single figures it is the batch itself, at any size", () => {
         );
         expect(between).toMatchObject({
           oilG: one.oilG,
-          paintMl: one.paintMl,
-          yieldMl: one.yieldMl,
+          paintG: one.paintG,
+          paintMl: one.volumes?.paintMl,
+          yieldMl: one.volumes?.yieldMl,
         });
       },
     ),

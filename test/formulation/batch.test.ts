@@ -42,13 +42,13 @@ describe("200 g of pigment, worked by hand", () => {
     ]));
   test("makes 301.6 g and 50 + 20 + 100 + 1.6 + 8 = 179.6 ml", () => {
     expect(made.paintG).toBeCloseTo(301.6, 9);
-    expect(made.paintMl).toBeCloseTo(179.6, 9);
+    expect(made.volumes?.paintMl).toBeCloseTo(179.6, 9);
   });
   test("loses 2 to 6 % and fills four tubes of 37 ml", () => {
-    expect(made.lossMl[0]).toBeCloseTo(3.592, 9);
-    expect(made.yieldMl[0]).toBeCloseTo(168.824, 9);
-    expect(made.yieldMl[1]).toBeCloseTo(176.008, 9);
-    expect(made.tubes).toEqual([4, 4]);
+    expect(made.volumes?.lossMl[0]).toBeCloseTo(3.592, 9);
+    expect(made.volumes?.yieldMl[0]).toBeCloseTo(168.824, 9);
+    expect(made.volumes?.yieldMl[1]).toBeCloseTo(176.008, 9);
+    expect(made.volumes?.tubes).toEqual([4, 4]);
   });
   test("costs 3 + 3 + .80 + .04, the drier's price not known", () => {
     expect(made.cost).toBeCloseTo(6.84, 9);
@@ -60,6 +60,7 @@ describe("any size", () => {
   const size = fc.oneof(
     fc.double({ min: 1, max: 1e5, noNaN: true }).map((pigmentG) => ({ pigmentG })),
     fc.double({ min: 1, max: 1e5, noNaN: true }).map((paintMl) => ({ paintMl })),
+    fc.double({ min: 1, max: 1e5, noNaN: true }).map((paintG) => ({ paintG })),
     fc.integer({ min: 1, max: 2000 }).map((tubes) => ({ tubes })),
   );
   test("gives the volume of what was weighed, by another way", () => {
@@ -79,7 +80,7 @@ describe("any size", () => {
             volatile: false,
           })),
         );
-        expect(volume / made.paintMl).toBeCloseTo(1, 9);
+        expect(volume / (made.volumes?.paintMl ?? NaN)).toBeCloseTo(1, 9);
         expect(weighed.reduce((total, one) => total + one, 0) / made.paintG).toBeCloseTo(1, 9);
       }),
       { seed: 1, numRuns: 200 },
@@ -89,13 +90,27 @@ describe("any size", () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 1, max: 2000 }),
-        (tubes) => batch(recipe, { tubes }).tubes[0] === tubes,
+        (tubes) => batch(recipe, { tubes }).volumes?.tubes[0] === tubes,
       ),
       { seed: 1, numRuns: 200 },
     );
   });
   test("by paint: makes that much before losses", () =>
-    expect(batch(recipe, { paintMl: 500 }).paintMl).toBeCloseTo(500, 9));
+    expect(batch(recipe, { paintMl: 500 }).volumes?.paintMl).toBeCloseTo(500, 9));
+});
+
+describe("without a density", () => {
+  const undense: BatchRecipe = { ...recipe, oil: { name: "linseed", pricePerKg: 10 } };
+  test("all is weighed by pigment or by paint, and nothing is said by volume", () => {
+    const whole = batch(recipe, { pigmentG: 200 });
+    const { volumes, ...weighed } = whole;
+    expect(volumes).toBeDefined();
+    expect(batch(undense, { pigmentG: 200 })).toEqual(weighed);
+    expect(batch(undense, { paintG: 301.6 }).pigmentG).toBeCloseTo(200, 9);
+  });
+  test.each([{ paintMl: 100 }, { tubes: 3 }])("%o is refused", (size) =>
+    expect(() => batch(undense, size)).toThrow(/density .* for a batch by volume/),
+  );
 });
 
 describe("a recipe out of its domain", () => {

@@ -10,7 +10,7 @@ import {
   effectiveCpvc,
   type Dispersion,
 } from "../../lib/formulation/dispersion.ts";
-import { jarFillRuling } from "../../lib/formulation/container-fill.ts";
+import { jarFillStatement } from "../../lib/formulation/container-fill.ts";
 import { finishRuling, type FinishRuling } from "../../lib/formulation/finish.ts";
 import { massAndVolumeRuling, oilGPer100cm3 } from "../../lib/formulation/oil-by-volume.ts";
 import { particleClass } from "../../lib/formulation/particle-class.ts";
@@ -57,7 +57,9 @@ function finish(
 describe("lamp black beside black iron oxide (common practice, no source)", () => {
   test("takes about three times the oil by mass", () => {
     expect(LAMP_BLACK.oilIndexGPer100g / IRON_BLACK.oilIndexGPer100g).toBeGreaterThan(2.5);
-    expect(massAndVolumeRuling(LAMP_BLACK, IRON_BLACK).rule).toBe("oil-differs-by-mass-alone");
+    expect(massAndVolumeRuling(LAMP_BLACK, IRON_BLACK).statement.rule).toBe(
+      "oil-differs-by-mass-alone",
+    );
   });
   test("and about the same by volume", () => {
     const ratio =
@@ -79,11 +81,11 @@ describe("lamp black beside black iron oxide (common practice, no source)", () =
   test("milled, is no longer matte", () =>
     expect(finish(LAMP_BLACK, "milled").finish).toBe("gloss"));
   test("100 g of black iron oxide do not fill 118 ml, poured or settled; of lamp black they overfill it", () => {
-    expect(jarFillRuling(100, 118, { looseGPerMl: 0.95, tappedGPerMl: 1.35 }).rule).toBe(
-      "does-not-fill-the-jar",
-    );
-    expect(jarFillRuling(100, 118, { looseGPerMl: 0.17, tappedGPerMl: 0.28 }).rule).toBe(
-      "fills-the-jar",
-    );
+    expect(
+      jarFillStatement("pigment", 100, 118, { looseGPerMl: 0.95, tappedGPerMl: 1.35 }).rule,
+    ).toBe("does-not-fill-the-jar");
+    expect(
+      jarFillStatement("pigment", 100, 118, { looseGPerMl: 0.17, tappedGPerMl: 0.28 }).rule,
+    ).toBe("fills-the-jar");
   });
 });

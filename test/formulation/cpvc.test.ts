@@ -2,8 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   criticalPigmentVolumeConcentration,
-  OIL_DEMAND_LIMITS,
-  oilDemandReason,
+  oilDemandStatements,
 } from "../../lib/formulation/cpvc.ts";
 import { checkTable, type Check } from "../support/checks.ts";
 
@@ -63,26 +62,28 @@ describe("the pigment that drinks more oil", () => {
   });
 });
 
-describe("oilDemandReason", () => {
+describe("oilDemandStatements", () => {
   test.each([
-    [0.4499, "high-oil-demand-low-cpvc"],
-    [0.45, "low-oil-demand-high-cpvc"],
-    [0.9, "low-oil-demand-high-cpvc"],
-  ])("CPVC %s: %s", (cpvc, rule) => {
-    expect(oilDemandReason(cpvc).rule).toBe(rule);
+    [0.4499, ["high-oil-demand-low-cpvc"]],
+    [0.45, ["low-oil-demand-high-cpvc"]],
+    [0.9, ["low-oil-demand-high-cpvc"]],
+    [[0.3, 0.4499], ["high-oil-demand-low-cpvc"]],
+    [[0.45, 0.5], ["low-oil-demand-high-cpvc"]],
+    [[0.4, 0.45], []],
+  ] as const)("CPVC %o: %o", (cpvc, rules) => {
+    expect(oilDemandStatements(cpvc).map(({ rule }) => rule)).toEqual(rules);
   });
 
   test("carries the oil that 100 cm3 of pigment hold", () => {
-    expect(oilDemandReason(0.4).values["oilCm3Per100Cm3"]).toBeCloseTo(150, 9);
-    expect(oilDemandReason([0.4, 0.5]).values).toMatchObject({
-      cpvc: [0.4, 0.5],
-      oilCm3Per100Cm3: [100, expect.closeTo(150, 9) as number],
+    expect(oilDemandStatements(0.4)[0]?.values.oilCm3Per100Cm3).toBeCloseTo(150, 9);
+    expect(oilDemandStatements([0.3, 0.4])[0]?.values).toMatchObject({
+      cpvc: [0.3, 0.4],
+      oilCm3Per100Cm3: [expect.closeTo(150, 9) as number, expect.closeTo(700 / 3, 9) as number],
     });
-    expect(oilDemandReason(0.4).values["limit"]).toBe(OIL_DEMAND_LIMITS[0].cpvcBelow);
   });
 
   test.each([0, 1, NaN])("refuses %s", (cpvc) => {
-    expect(() => oilDemandReason(cpvc)).toThrow(
+    expect(() => oilDemandStatements(cpvc)).toThrow(
       new RangeError(`The CPVC is ${cpvc}; right would be 0 < CPVC < 1`),
     );
   });

@@ -1,12 +1,16 @@
 import { describe, expect, test } from "vitest";
 import {
-  bodyRuling,
+  bodyStatement,
   BODY_RULES,
-  oilSeparationRuling,
+  oilSeparationStatement,
   SEPARATION_RULES,
 } from "../../lib/formulation/paste-body.ts";
-import { heldMassG, jarFillRuling, takenVolumeMl } from "../../lib/formulation/container-fill.ts";
-import { oilAbsorptionMethodRuling } from "../../lib/formulation/oil-absorption-method.ts";
+import {
+  heldMassG,
+  jarFillStatement,
+  takenVolumeMl,
+} from "../../lib/formulation/container-fill.ts";
+import { oilAbsorptionMethodStatement } from "../../lib/formulation/oil-absorption-method.ts";
 
 describe("fill, by arithmetic", () => {
   test("a jar of 118 ml holds 23.6 g at .2 g/ml", () =>
@@ -25,7 +29,7 @@ describe("fill, by arithmetic", () => {
   });
 });
 
-describe("jarFillRuling", () => {
+describe("jarFillStatement", () => {
   const powder = { looseGPerMl: 0.5, tappedGPerMl: 0.8 };
   test.each([
     // 118 ml: 59 g loose, 94.4 g tapped
@@ -33,23 +37,25 @@ describe("jarFillRuling", () => {
     [59, "fills-until-it-settles"],
     [94.3, "fills-until-it-settles"],
     [94.5, "fills-the-jar"],
-  ])("%s g: %s", (massG, rule) => expect(jarFillRuling(massG, 118, powder).rule).toBe(rule));
+  ])("%s g: %s", (massG, rule) =>
+    expect(jarFillStatement("soot", massG, 118, powder).rule).toBe(rule),
+  );
   test("carries the volumes it went by", () =>
-    expect(jarFillRuling(40, 118, powder).values["takenMl"]).toEqual([50, 80]));
+    expect(jarFillStatement("soot", 40, 118, powder).values.takenMl).toEqual([50, 80]));
   test("counts as full when it just reaches the brim, poured and settled alike", () => {
-    expect(jarFillRuling(80, 100, powder).rule).toBe("fills-the-jar");
-    expect(jarFillRuling(80, 100, { looseGPerMl: 0.8, tappedGPerMl: 0.8 }).rule).toBe(
+    expect(jarFillStatement("soot", 80, 100, powder).rule).toBe("fills-the-jar");
+    expect(jarFillStatement("soot", 80, 100, { looseGPerMl: 0.8, tappedGPerMl: 0.8 }).rule).toBe(
       "fills-the-jar",
     );
   });
   test("powder that settles to more than it was is refused", () => {
-    expect(() => jarFillRuling(40, 118, { looseGPerMl: 0.9, tappedGPerMl: 0.8 })).toThrow(
-      /The loose bulk density is 0.9/,
-    );
+    expect(() =>
+      jarFillStatement("soot", 40, 118, { looseGPerMl: 0.9, tappedGPerMl: 0.8 }),
+    ).toThrow(/The loose bulk density is 0.9/);
   });
 });
 
-describe("oilAbsorptionMethodRuling", () => {
+describe("oilAbsorptionMethodStatement", () => {
   test.each([
     ["ASTM D281", "oil-absorption-by-rub-out", "astm-d281"],
     ["iso 787-5, palette knife", "oil-absorption-by-rub-out", "iso-787-5"],
@@ -60,23 +66,23 @@ describe("oilAbsorptionMethodRuling", () => {
     ["by feel", "oil-absorption-method-unknown", "gettens-stout-1942"],
     [undefined, "oil-absorption-method-not-stated", "gettens-stout-1942"],
   ])("%s: %s", (method, rule, source) =>
-    expect(oilAbsorptionMethodRuling(method)).toMatchObject({ rule, source }),
+    expect(oilAbsorptionMethodStatement(method)).toMatchObject({ rule, source }),
   );
 });
 
 test.each(["short", "long", "stiff", "ropy"] as const)("body %s is passed on as read", (body) => {
-  expect(bodyRuling(body)).toEqual({
+  expect(bodyStatement(body)).toEqual({
     rule: BODY_RULES[body],
-    values: { body },
+    values: {},
     standing: "measured",
   });
 });
 test.each(["none", "slight", "marked"] as const)(
   "oil separation %s is passed on as read",
   (word) => {
-    expect(oilSeparationRuling(word)).toEqual({
+    expect(oilSeparationStatement(word)).toEqual({
       rule: SEPARATION_RULES[word],
-      values: { oilSeparation: word },
+      values: {},
       standing: "measured",
     });
   },

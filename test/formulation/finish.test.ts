@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { FINISH_LIMITS, FINISHES, finishRuling } from "../../lib/formulation/finish.ts";
-import { finishContradiction, GLOSS_LIMITS, glossRuling } from "../../lib/formulation/gloss.ts";
+import { finishDifference, GLOSS_LIMITS, glossRuling } from "../../lib/formulation/gloss.ts";
 
 describe("finishRuling: oil-paste limits .90, .97, 1.0 (an estimate of the trade)", () => {
   test.each([
@@ -28,7 +28,24 @@ describe("finishRuling: oil-paste limits .90, .97, 1.0 (an estimate of the trade
       spans: ["semi-gloss", "satin", "matte"],
       reason: { rule: "film-holds-voids", source: "hansen-lowinger-sadoff-1993" },
     });
-    expect(ruling.reason.values["decidedAt"]).toBeCloseTo(1.05, 12);
+  });
+
+  test("tells nothing of an estimate that reaches from gloss to matte", () => {
+    expect(finishRuling([0.65, 1.05])).toMatchObject({
+      finish: undefined,
+      spans: FINISHES,
+      reason: { rule: "finish-not-told", values: { reducedPvc: [0.65, 1.05] } },
+    });
+    expect(finishRuling([0.65, 1]).finish).toBe("gloss");
+  });
+
+  test("where it is the clumps that make voids, says so: for all its oil", () => {
+    expect(finishRuling(1.1, 0.82).reason).toMatchObject({
+      rule: "clumps-make-voids",
+      values: { finish: "matte", reducedPvc: 1.1, reducedPvcOpened: 0.82 },
+    });
+    expect(finishRuling(1.2, 1.05).reason.rule).toBe("film-holds-voids");
+    expect(finishRuling(0.95, 0.82).reason.rule).toBe("oil-little-in-excess");
   });
 
   test.each([0, -1, NaN, Infinity])("refuses %s", (lambda) => {
@@ -73,7 +90,7 @@ describe("glossRuling: words of the trade for 60 degrees", () => {
   );
 });
 
-describe("finishContradiction", () => {
+describe("finishDifference", () => {
   test.each([
     // reduced PVC expected, gloss read
     [0.85, 82, undefined],
@@ -84,11 +101,11 @@ describe("finishContradiction", () => {
     [1.1, 36, "glossier-than-expected"],
     [1.1, 90, "glossier-than-expected"],
   ])("expected at %s, read %s: %s", (lambda, gloss, rule) => {
-    expect(finishContradiction(finishRuling(lambda), glossRuling(gloss))?.rule).toBe(rule);
+    expect(finishDifference(finishRuling(lambda), glossRuling(gloss))?.rule).toBe(rule);
   });
   test("an estimate that reaches near the reading is none", () => {
-    expect(finishContradiction(finishRuling([0.95, 1.2]), glossRuling(75))).toBeUndefined();
-    expect(finishContradiction(finishRuling([0.99, 1.2]), glossRuling(75))?.rule).toBe(
+    expect(finishDifference(finishRuling([0.95, 1.2]), glossRuling(75))).toBeUndefined();
+    expect(finishDifference(finishRuling([0.99, 1.2]), glossRuling(75))?.rule).toBe(
       "glossier-than-expected",
     );
   });

@@ -23,9 +23,9 @@ describe("massAndVolumeRuling", () => {
       { oilIndexGPer100g: 75, densityGPerCm3: 1.8 },
       { oilIndexGPer100g: 25, densityGPerCm3: 4.7 },
     );
-    expect(ruling.rule).toBe("oil-differs-by-mass-alone");
-    expect(ruling.values["massRatio"]).toBeCloseTo(3, 12);
-    expect(ruling.values["volumeRatio"]).toBeCloseTo(135 / 117.5, 12);
+    expect(ruling.statement.rule).toBe("oil-differs-by-mass-alone");
+    expect(ruling.massRatio).toBeCloseTo(3, 12);
+    expect(ruling.volumeRatio).toBeCloseTo(135 / 117.5, 12);
   });
   test.each([
     // the other: oil index, density; against 20 at 4: 80 by volume
@@ -38,7 +38,11 @@ describe("massAndVolumeRuling", () => {
     [20, 4, "oil-alike"],
   ])("20 at 4 against %s at %s: %s", (oilIndexGPer100g, densityGPerCm3, rule) => {
     const other = { oilIndexGPer100g, densityGPerCm3 };
-    expect(massAndVolumeRuling({ oilIndexGPer100g: 20, densityGPerCm3: 4 }, other).rule).toBe(rule);
-    expect(massAndVolumeRuling(other, { oilIndexGPer100g: 20, densityGPerCm3: 4 }).rule).toBe(rule);
+    expect(
+      massAndVolumeRuling({ oilIndexGPer100g: 20, densityGPerCm3: 4 }, other).statement.rule,
+    ).toBe(rule);
+    expect(
+      massAndVolumeRuling(other, { oilIndexGPer100g: 20, densityGPerCm3: 4 }).statement.rule,
+    ).toBe(rule);
   });
 });

@@ -37,22 +37,25 @@ describe("oilIndexRuling", () => {
     expect(oilIndexRuling(oilIndex).oilIndexClass).toBe(expected),
   );
 
-  test("judges an estimate at its geometric mean, names every class it reaches, and lists the number it went by", () => {
+  test("judges an estimate at its geometric mean, and names every class it reaches", () => {
     const ruling = oilIndexRuling([20, 80]);
     expect(ruling.oilIndexClass).toBe("low");
     expect(ruling.spans).toEqual(["very low", "low", "medium", "high"]);
     expect(ruling.reason).toMatchObject({
       rule: "oil-index-class-of-an-estimate",
-      values: { decidedAt: 40, oilIndexGPer100g: [20, 80] },
+      values: { oilIndexClass: "low", oilIndexGPer100g: [20, 80] },
     });
   });
 
   test("a figure alone goes by itself", () => {
     expect(oilIndexRuling(34)).toMatchObject({
       spans: ["low"],
-      reason: { rule: "oil-index-class", values: { decidedAt: 34 } },
+      reason: { rule: "oil-index-class", values: { suchAs: ["ultramarine"] } },
     });
   });
+
+  test("a paint is not set beside itself", () =>
+    expect(oilIndexRuling(34, ["ultramarine"]).reason).toMatchObject({ values: { suchAs: [] } }));
 
   test.each([0, -3, NaN, Infinity])("refuses %s", (oilIndex) => {
     expect(() => oilIndexRuling(oilIndex)).toThrow(

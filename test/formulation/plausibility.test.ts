@@ -112,7 +112,7 @@ describe("parts", () => {
     [[60, 30], undefined],
     [[60, 50], undefined],
     [[1, 0.5], undefined],
-    [[1, undefined], "formulation/parts-all-or-none"],
+    [[1, undefined], undefined],
     [[undefined, undefined], undefined],
     [[0.5], undefined],
   ])("%o: %s", (parts, rule) => expect(partsComplaint(parts)?.rule).toBe(rule));

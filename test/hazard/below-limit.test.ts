@@ -63,8 +63,20 @@ describe("what a mixture holds too little of is told with its limit", () => {
   });
 
   test("an acute toxicity has no share of its own: the estimate decides", () => {
+    // 100 / ATEmix = 20 / 500, the point estimate of category 4 (CLP, Annex I, Table 3.1.2): 2500.
     expect(below(substance("a", 0.2, "H302"))).toEqual([
-      { statement: "H302", ingredients: ["a"], massFraction: 0.2 },
+      {
+        statement: "H302",
+        ingredients: ["a"],
+        massFraction: 0.2,
+        ate: expect.closeTo(2500, 6),
+        upTo: 2000,
+        unit: "mg/kg",
+      },
+    ]);
+    // Below 1 % it is no relevant ingredient (3.1.3.3(a)), and no estimate is made of it.
+    expect(below(substance("a", 0.0099, "H302"))).toEqual([
+      { statement: "H302", ingredients: ["a"], massFraction: 0.0099 },
     ]);
   });
 

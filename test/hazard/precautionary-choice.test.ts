@@ -117,3 +117,18 @@ test("not to eat or drink belongs to category 1 of repeated exposure, not to cat
   expect(dust("H372")).toContain("P270");
   expect(dust("H373")).toEqual(["P260", "P314", "P501"]);
 });
+
+test("what can be drawn into the lungs says not to make vomit, however much else there is (CLP, Table 3.10.2)", () => {
+  const drier = ["H226", "H304", "H317", "H319", "H360D", "H412"];
+  for (const publicSale of [true, false]) {
+    const { precautionaryStatements } = label([substance("drier", 1, ...drier)], {
+      form: "liquid",
+      flashPointC: 41,
+      publicSale,
+    });
+    const codes = precautionaryStatements.map(({ statement }) => statement);
+    expect(codes).toContain("P331");
+    expect(codes).toContain("P301+P310");
+    expect(codes.length).toBeLessThanOrEqual(6);
+  }
+});

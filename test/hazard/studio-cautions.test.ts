@@ -123,14 +123,14 @@ describe("weighing and mulling", () => {
         pigment({ ingredients: [leadCarbonate(1)], hazardStatements: ["H360Df", "H373"] }),
       ]),
     ).toEqual([
-      "captured-exhaust-first",
-      "no-draught-across-powder",
       "respirator-p3",
       "gloves",
       "pregnant-or-nursing-keep-away",
       "workplace-lead-rules",
       "children-keep-away",
       "no-food-in-the-room",
+      "captured-exhaust-first",
+      "no-draught-across-powder",
     ]);
   });
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { handbookEstimate, type HandbookRow } from "../../lib/formulation/handbook-estimate.ts";
 import type { Expectation } from "../../lib/permanence/expected-lightfastness.ts";
 import { weakerExpectation } from "../../lib/permanence/expected-lightfastness.ts";
+import { EXPECTED_OPACITIES } from "../../lib/optics/films/expected-opacity.ts";
 import { KNOWN } from "../support/known.ts";
 
 /** Figures of texts that the tables were not made from, each of which the table's range has to hold. */
@@ -108,30 +109,179 @@ describe("sulphuretted air harms these, published (Notes on Building Constructio
 });
 
 describe("what hides and what does not, published", () => {
+  const MANUAL = "The Painter's Manual, in Scientific American, 17 December 1859";
+  const NOTES = "Notes on Building Construction";
+  const SAITZYK = "Saitzyk, Art Hardware (1987)";
   test.each([
     ["PW 22", "Gardner 1911: barytes is transparent in oil"],
     ["PW 26", "Gardner 1911: talc is transparent in oil"],
     ["PW 25", "Gardner 1911: gypsum lacks hiding in oil"],
-    ["NY 24", "Radford: gamboge is a transparent colour"],
-    ["PB 29", "Notes on Building Construction: French ultramarine is more or less transparent"],
+    ["NY 24", `Radford; ${MANUAL}: gamboge is transparent`],
+    ["PB 29", `${NOTES}: French ultramarine is more or less transparent`],
+    ["NR 4", `${MANUAL}: carmine and all lakes are transparent`],
+    ["NR 9", `${SAITZYK}: madder is transparent`],
+    ["PR 83", `${SAITZYK}: alizarin crimson is transparent`],
+    ["PG 18", "Gettens & Stout 1942: the transparent one of the two chromium greens"],
+    ["PB 27", `${SAITZYK}: most blues are transparent`],
+    ["NBr 9", `${NOTES}: sepia is more or less transparent`],
   ])("%s is transparent (%s)", (name) =>
     expect(KNOWN.pigment(name).opacity?.opacity).toBe("transparent"),
   );
   test.each([
-    ["PBr 7", "Notes on Building Construction: umbers and siennas are more or less transparent"],
-    ["PW 4", "covers less than lead white (trade notes on oil whites)"],
-  ])("%s is semi-transparent (%s)", (name) =>
-    expect(KNOWN.pigment(name).opacity?.opacity).toBe("semi-transparent"),
+    ["PBr 7", `${NOTES}: umbers and siennas are more or less transparent`],
+    ["PBr 7", `${MANUAL}: umber is semi-transparent`],
+    ["PBr 7", `${SAITZYK}: earths range from semi-transparent to semi-opaque`],
+    ["PW 4", `${SAITZYK}: of the whites zinc is the most transparent`],
+    ["PY 43", `${SAITZYK}: earths range from semi-transparent to semi-opaque`],
+    ["PBk 9", `${NOTES}: blacks are more or less transparent`],
+    ["PW 1", `${SAITZYK}: lead white stands between zinc and titanium`],
+  ])("%s is between (%s)", (name) =>
+    expect(KNOWN.pigment(name).opacity?.opacity).toMatch(/^semi-/),
   );
   test.each([
-    ["PW 6", "trade notes on oil whites: the greatest opacity of all whites"],
+    ["PW 6", `${SAITZYK}: titanium is the most opaque of the whites`],
     ["PG 17", "Gettens & Stout 1942: chromium oxide green, opaque"],
-    ["PR 108", "common practice"],
-    ["PR 106", "common practice"],
-    ["PBk 9", "common practice"],
+    ["PR 108", `${SAITZYK}: all cadmium colours are opaque`],
+    ["PY 35", `${SAITZYK}: all cadmium colours are opaque`],
+    ["PY 34", `${SAITZYK}: all chrome colours are opaque`],
+    ["PR 106", `${SAITZYK}: genuine vermilion is opaque`],
   ])("%s is opaque (%s)", (name) => expect(KNOWN.pigment(name).opacity?.opacity).toBe("opaque"));
-  test("viridian is the transparent one of the two chromium greens (Gettens & Stout 1942)", () =>
-    expect(KNOWN.pigment("PG 18").opacity?.opacity).toBe("transparent"));
+  test("titanium hides more than lead white, and lead white more than zinc (Saitzyk 1987)", () => {
+    const steps = ["PW 4", "PW 1", "PW 6"].map((name) =>
+      EXPECTED_OPACITIES.findIndex((word) => word === KNOWN.pigment(name).opacity?.opacity),
+    );
+    expect(steps).toEqual(steps.toSorted((one, other) => one - other));
+    expect(new Set(steps).size).toBe(3);
+  });
+});
+
+describe("years, between the first making and the first sale that texts print", () => {
+  const GETTENS = "Gettens & Stout 1942, p. 142";
+  test.each([
+    ["PY 37", 1817, 1817, `${GETTENS}: cadmium yellow by Stromeyer`],
+    [
+      "PB 29",
+      1824,
+      1828,
+      `${GETTENS}: artificial ultramarine by Guimet, 1824; 1828 in a timeline of blues`,
+    ],
+    ["PG 18", 1838, 1859, `${GETTENS}: viridian, 1838; made in quantity by Guignet from 1859`],
+    ["PY 34", 1809, 1809, `${GETTENS}: memoir of Vauquelin`],
+    ["PW 5", 1870, 1879, `${GETTENS}: lithopone in the 1870s`],
+    ["PR 108", 1910, 1910, `${GETTENS}: cadmium reds about 1910`],
+    [
+      "PW 6",
+      1916,
+      1920,
+      "mass production from about 1916; usually dated 1920 (a chronology of titanium white)",
+    ],
+    ["PB 27", 1704, 1704, "a timeline of blue pigments"],
+    ["PB 28", 1802, 1804, "Th\u00e9nard 1802; 1804 in a timeline of blues"],
+    ["PB 35", 1805, 1860, "1805 in a timeline of blues; sold from 1860 (memory)"],
+    ["PG 19", 1780, 1780, "Rinmann, in a database of artists' materials"],
+    ["PG 21", 1814, 1814, "emerald green, in a history of greens"],
+  ])("%s: %d to %d (%s)", (name, from, to) => {
+    const year = KNOWN.pigment(name).identity?.year ?? NaN;
+    expect(year).toBeGreaterThanOrEqual(from);
+    expect(year).toBeLessThanOrEqual(to);
+  });
+});
+
+/** Paper of a working group on dust explosions, UN/SCEGHS/26/INF.16 (2013), paragraphs 5 and 6; carbons: Group F of combustible dusts in the National Electrical Code. */
+describe("dust that can burn and dust that does not, published", () => {
+  test.each([
+    ["PW 18", "carbonates"],
+    ["PW 1", "carbonates"],
+    ["PG 39", "carbonates"],
+    ["PW 22", "sulphates"],
+    ["PW 3", "sulphates"],
+    ["PW 25", "gypsum"],
+    ["PW 19", "silicates"],
+    ["PW 26", "silicates"],
+    ["PB 29", "silicates"],
+    ["PG 23", "silicates"],
+    ["PB 73", "silicates"],
+    ["PV 14", "phosphates"],
+    ["PV 16", "phosphates"],
+    ["PW 27", "sand"],
+  ])("%s does not burn (%s)", (name) => expect(KNOWN.pigment(name).nature).toBe("mineral"));
+  test.each([
+    ["PBk 7", "fine carbon", "carbon black"],
+    ["PBk 8", "fine carbon", "charcoal"],
+    ["PR 254", "organic", "organic materials"],
+    ["PV 19", "organic", "organic materials"],
+    ["PB 15:3", "organic", "organic materials"],
+    ["NB 1", "organic", "organic materials"],
+  ])("%s is %s, which can (%s)", (name, nature) => expect(KNOWN.pigment(name).nature).toBe(nature));
+});
+
+describe("what acid, alkali and lime do, published", () => {
+  const agents = (name: string): string[] =>
+    KNOWN.pigment(name).sensitivities.map(({ agent, effect }) => `${agent} ${effect}`);
+  const TERRY = "Terry, Pigments, Paint and Painting (1893)";
+  const FRESCO = "Notes on Building Construction: fit for fresco";
+  test.each([
+    ["PB 29", "acid bleaches", "Field: acid is the great test for ultramarine"],
+    [
+      "PB 27",
+      "alkali browns",
+      `${TERRY}: caustic soda destroys Prussian blue and leaves it brownish`,
+    ],
+    [
+      "PY 34",
+      "alkali reddens",
+      `${TERRY}: by alkalies a green of chrome yellow takes a reddish hue`,
+    ],
+    ["PY 34", "sulphur darkens", `${TERRY}: darkened by sulphuretted hydrogen`],
+    ["PY 40", "alkali fades", "memory"],
+  ])("%s: %s (%s)", (name, harm) => expect(agents(name)).toContain(harm));
+  test.each([
+    ["PW 22", `${FRESCO}: sulphate of baryta`],
+    ["PW 18", `${FRESCO}: carbonate of lime`],
+    ["PW 25", `${FRESCO}: sulphate of lime`],
+    ["PY 43", `${FRESCO}: all the ochres`],
+    ["PR 102", `${FRESCO}: the reds that are earths`],
+    ["PBr 7", `${FRESCO}: browns`],
+    ["PBk 9", `${FRESCO}: blacks`],
+    ["PBk 6", `${FRESCO}: blacks`],
+    ["PBk 8", `${FRESCO}: blacks`],
+    ["PB 35", `${TERRY}: coeruleum is proof against caustic potash`],
+    ["PG 17", "a painter's handbook of greens: unaffected by lime"],
+    ["PG 18", "a painter's handbook of greens: unaffected by lime"],
+  ])("%s bears alkali (%s)", (name) =>
+    expect(agents(name).filter((harm) => harm.startsWith("alkali"))).toEqual([]),
+  );
+});
+
+/** A metal that a formula of Gettens & Stout (1942, table of pigments) holds is in the table of metals; a formula without one is not. */
+describe("metals, by the formulae that Gettens & Stout (1942) print", () => {
+  const metals = (name: string): string[] =>
+    KNOWN.pigment(name).rows.metalsByColourIndex.map(({ metal }) => metal);
+  test.each([
+    ["PW 1", "2PbCO3.Pb(OH)2", ["lead"]],
+    ["PR 105", "Pb3O4", ["lead"]],
+    ["PY 46", "PbO", ["lead"]],
+    ["PY 41", "Pb3(SbO4)2", ["lead", "antimony"]],
+    ["PY 34", "PbCrO4", ["lead", "chromate"]],
+    ["PR 106", "HgS", ["mercury"]],
+    ["PY 39", "As2S3", ["arsenic"]],
+    ["PY 37", "CdS", ["cadmium"]],
+    ["PR 108", "CdS(Se)", ["cadmium"]],
+    ["PY 32", "SrCrO4", ["chromate"]],
+    ["PB 28", "CoO.Al2O3", ["cobalt"]],
+    ["PB 35", "CoO.nSnO2", ["cobalt"]],
+    ["PY 40", "CoK3(NO2)6.H2O", ["cobalt"]],
+    ["PV 16", "(NH4)2Mn2(P2O7)2", ["manganese"]],
+    ["PG 21", "Cu(C2H3O2)2.3Cu(AsO2)2", ["arsenic", "copper"]],
+    ["PG 39", "CuCO3.Cu(OH)2", ["copper"]],
+    ["PW 18", "CaCO3", []],
+    ["PW 6", "TiO2", []],
+    ["PB 27", "Fe4[Fe(CN)6]3", []],
+    ["PW 22", "BaSO4", []],
+    ["PBk 6", "C", []],
+  ])("%s, %s: %o", (name, _, expected) =>
+    expect(metals(name).toSorted()).toEqual(expected.toSorted()),
+  );
 });
 
 describe("formulae as Gettens & Stout (1942) print them", () => {

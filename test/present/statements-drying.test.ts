@@ -1,24 +1,29 @@
-import { drierRulings } from "../../lib/drying/added-drier.ts";
+import { drierWarnings } from "../../lib/drying/added-drier.ts";
 import { dryingClassRuling } from "../../lib/drying/drying-class.ts";
 import { dryingEstimate, type DryingQuestion } from "../../lib/drying/drying-estimate.ts";
-import { dryingNotes } from "../../lib/drying/drying-notes.ts";
+import { daysOfParts } from "../../lib/drying/days-of-parts.ts";
+import { noteStatements, THROUGH_DRY } from "../../lib/drying/drying-notes.ts";
 import { dryingTrialRuling, trialContradiction } from "../../lib/drying/drying-trial.ts";
 import { fatnessRuling } from "../../lib/drying/oil-richness.ts";
-import { filmHealthRulings } from "../../lib/drying/film-defects.ts";
-import { groundRulings } from "../../lib/drying/layering-advice.ts";
+import {
+  filmHealthStatements,
+  type Film,
+  type FilmHealthStatement,
+} from "../../lib/drying/film-defects.ts";
+import { groundStatements } from "../../lib/drying/layering-advice.ts";
 import { layeringLine } from "../../lib/drying/layering-line.ts";
 import { layeringRulings } from "../../lib/drying/layering.ts";
-import { sinkingInRulings } from "../../lib/drying/sinking-in.ts";
+import { MEDIUM_CHANGES, mediumStatements } from "../../lib/drying/medium-in-paint.ts";
+import type { DryingStatement } from "../../lib/drying/statements.ts";
 import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
-import { expect, test } from "vitest";
-import { chemistryOf } from "../support/known.ts";
-import type { Quantity } from "../../lib/quantities/interval.ts";
-import type { Statement } from "../../lib/quantities/statement.ts";
-import { holdSentences } from "./statements-held.ts";
+import { chemistryOf, KNOWN } from "../support/known.ts";
+import { holdTypedSentences } from "./statements-held.ts";
 
-function reasons(question: DryingQuestion): Statement[] {
+function reasons(question: DryingQuestion): DryingStatement[] {
   const estimate = dryingEstimate(question);
-  return estimate.known ? [estimate.base, ...estimate.contributions] : [estimate.reason];
+  return estimate.known
+    ? [estimate.base, ...estimate.contributions.map(({ statement }) => statement)]
+    : [estimate.reason];
 }
 
 const linseed = [{ oil: "linseed", massFraction: 1 }] as const;
@@ -28,9 +33,15 @@ const pigment = (name: string, colourIndexName: string, massFraction?: number, w
   massFraction,
   white,
 });
+const film = (name: string, colourIndexName: string, massFraction?: number) => {
+  const { chemistry, dryingNotes: notes } = KNOWN.pigment(colourIndexName);
+  return { name, notes, massFraction, ...(chemistry === undefined ? {} : { chemistry }) };
+};
+const health = (of: Film): FilmHealthStatement[] =>
+  filmHealthStatements(of, KNOWN.tables.filmHealth);
 const umber = dryingEstimate({ pigments: [pigment("Raw umber", "PBr 7")], oils: linseed });
 
-const rulings: (Statement | undefined)[] = [
+const statements: (DryingStatement | undefined)[] = [
   dryingClassRuling(4).reason,
   dryingClassRuling([4, 9]).reason,
   ...reasons({ pigments: [], oils: linseed }),
@@ -90,7 +101,30 @@ const rulings: (Statement | undefined)[] = [
         trialContradiction({ touchDryDays: 0.4 }, umber),
       ]
     : []),
-  ...dryingNotes(["PBk 6"]),
+  THROUGH_DRY,
+  ...(["skins-and-stays-soft", "driers-customary"] as const).flatMap((note) =>
+    noteStatements(note, [
+      { name: "Lamp black", massFraction: 0.5, notes: KNOWN.pigment("PBk 6").dryingNotes },
+    ]),
+  ),
+  ...MEDIUM_CHANGES.flatMap((changes) => mediumStatements(["Wax paste", "Egg"], changes)),
+  ...reasons({
+    pigments: [pigment("Brown earth", "PBr 7", 0.3), pigment("Chalk", "PW 18", 0.7)],
+    oils: linseed,
+  }),
+  ...reasons({
+    pigments: [pigment("Raw umber", "PBr 7"), pigment("Chalk", "PW 18")],
+    oils: linseed,
+  }),
+  ...daysOfParts(
+    [true, false].map((isTried) => ({
+      name: "Bone black",
+      touchDryDays: isTried ? 10 : ([6, 12] as const),
+      isTried,
+      massFraction: isTried ? 0.4 : undefined,
+      fullFromMassFraction: 0.1,
+    })),
+  ).statements,
   ...[0.5, [0.55, 0.65] as const, 0.72].map((oil) => fatnessRuling(oil).reason),
   ...(
     [
@@ -108,56 +142,46 @@ const rulings: (Statement | undefined)[] = [
     (["lean", "fat"] as const).map((fatness) => layeringLine(dryingClass, fatness, 0)),
   ),
   layeringLine("slow", "lean", 0.4),
-  ...(["acrylic", "oil", "glue and chalk"] as const).flatMap(groundRulings),
-  ...filmHealthRulings({
+  ...(["acrylic", "oil", "glue and chalk"] as const).flatMap(groundStatements),
+  ...health({
     pigments: [
-      pigment("Zinc oxide", "PW 4", 0.12),
-      pigment("Basic lead carbonate", "PW 1"),
-      pigment("Lamp black", "PBk 6", 0.3),
+      film("Zinc oxide", "PW 4", 0.12),
+      film("Basic lead carbonate", "PW 1"),
+      film("Lamp black", "PBk 6", 0.3),
     ],
     oils: linseed,
     mediums: ["Wax paste"],
     oilVolumeFraction: [0.66, 0.72],
-    reducedPvc: [0.8, 0.86],
+    finish: { spans: ["gloss"], reducedPvc: [0.8, 0.86] },
   }),
+  ...health({ pigments: [], oils: [], oilVolumeFraction: 0.72 }),
   ...(["walnut", "stand linseed", "poppy"] as const).flatMap((oil) =>
-    filmHealthRulings({
-      pigments: [],
-      oils: [{ oil, massFraction: 1 }],
-      reducedPvc: oil === "poppy" ? 1.2 : 0.95,
-    }),
+    health({ pigments: [], oils: [{ oil, massFraction: 1 }] }),
   ),
   ...(
     [
-      [0.65, 1.05],
-      [0.72, 0.92],
-      [1.02, 1.17],
+      [
+        ["gloss", "semi-gloss"],
+        [0.72, 0.92],
+      ],
+      [["satin"], 0.98],
+      [
+        ["satin", "matte"],
+        [0.98, 1.05],
+      ],
+      [["matte"], 1.2],
     ] as const
-  ).flatMap((reducedPvc) => filmHealthRulings({ pigments: [], oils: [], reducedPvc })),
-  ...drierRulings([
+  ).flatMap(([spans, reducedPvc]) =>
+    health({ pigments: [], oils: [], finish: { spans, reducedPvc } }),
+  ),
+  ...drierWarnings([
     { metal: "cobalt", percentOnOil: 0.1 },
     { metal: "manganese", percentOnOil: 0.05 },
   ]),
 ];
 
-test("what only one end of an estimate bears out is said as what may be", () => {
-  const said = (reducedPvc: Quantity): string[] =>
-    sinkingInRulings(reducedPvc)
-      .filter(({ rule }) => rule !== "oiling-out")
-      .map(({ rule, values }) => DRYING_RULINGS[rule as "dull-of-itself"](values));
-  expect([said([0.65, 1.05]), said([0.72, 0.92])]).toEqual([
-    [expect.stringMatching(/^At the drier end .* it may be dull of itself/)],
-    [expect.stringMatching(/^At the drier end .* it may sink in/)],
-  ]);
-  expect([said([1.02, 1.17]), said(1.1), said([0.92, 0.97])]).toEqual([
-    [expect.stringMatching(/^Dull of itself/)],
-    [expect.stringMatching(/^Dull of itself/)],
-    [expect.stringMatching(/^Little oil/)],
-  ]);
-});
-
-holdSentences(
+holdTypedSentences(
   "sentences of drying",
   DRYING_RULINGS,
-  rulings.filter((ruling) => ruling !== undefined),
+  statements.filter((statement) => statement !== undefined),
 );

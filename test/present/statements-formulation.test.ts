@@ -1,13 +1,13 @@
 import { batchLoss } from "../../lib/formulation/batch-loss.ts";
-import { bodyRuling, oilSeparationRuling } from "../../lib/formulation/paste-body.ts";
-import { oilDemandReason } from "../../lib/formulation/cpvc.ts";
+import { bodyStatement, oilSeparationStatement } from "../../lib/formulation/paste-body.ts";
+import { oilDemandStatements } from "../../lib/formulation/cpvc.ts";
 import { dispersionFactorRuling, dispersionRuling } from "../../lib/formulation/dispersion.ts";
-import { jarFillRuling } from "../../lib/formulation/container-fill.ts";
+import { jarFillStatement } from "../../lib/formulation/container-fill.ts";
 import { finishRuling } from "../../lib/formulation/finish.ts";
-import { finishContradiction, glossRuling } from "../../lib/formulation/gloss.ts";
+import { finishDifference, glossRuling } from "../../lib/formulation/gloss.ts";
 import { KNOWN } from "../support/known.ts";
 import { handbookEstimate } from "../../lib/formulation/handbook-estimate.ts";
-import { oilAbsorptionMethodRuling } from "../../lib/formulation/oil-absorption-method.ts";
+import { oilAbsorptionMethodStatement } from "../../lib/formulation/oil-absorption-method.ts";
 import { massAndVolumeRuling } from "../../lib/formulation/oil-by-volume.ts";
 import { oilHeldBack } from "../../lib/formulation/oil-held-back.ts";
 import { oilIndexRuling } from "../../lib/formulation/oil-index-class.ts";
@@ -17,20 +17,17 @@ import {
   workingOilContradiction,
 } from "../../lib/formulation/working-oil.ts";
 import { FORMULATION_RULINGS } from "../../lib/words/en/statements-formulation.ts";
-import type { Statement } from "../../lib/quantities/statement.ts";
-import { holdSentences } from "./statements-held.ts";
+import type { FormulationStatement } from "../../lib/formulation/statements.ts";
+import { holdTypedSentences } from "./statements-held.ts";
 
 const paint = (oilIndexGPer100g: number, densityGPerCm3: number) => ({
   oilIndexGPer100g,
   densityGPerCm3,
 });
 const soot = { looseGPerMl: 0.15, tappedGPerMl: 0.3 };
-/** A ruling as the range and the sheet put a name to it. */
-function named(ruling: Statement, names: Readonly<Record<string, string>>): Statement {
-  return { ...ruling, values: { ...ruling.values, ...names } };
-}
+const byMassAlone = massAndVolumeRuling(paint(75, 1.8), paint(25, 4.7)).statement;
 
-const rulings: (Statement | undefined)[] = [
+const statements: (FormulationStatement | undefined)[] = [
   ...[16, 34, 61, 97, 144, [22, 40] as const].map((oilIndex) => oilIndexRuling(oilIndex).reason),
   estimatedOilIndex(20).reason,
   estimatedOilIndex([16, 24]).reason,
@@ -44,25 +41,25 @@ const rulings: (Statement | undefined)[] = [
     "our own rub-out",
     "the old way",
     undefined,
-  ].map(oilAbsorptionMethodRuling),
+  ].map(oilAbsorptionMethodStatement),
   handbookEstimate(KNOWN.pigment("PBk 6").densities, { colourIndexName: "PBk 6" })?.reason,
-  oilDemandReason(0.34),
-  oilDemandReason(0.56),
-  oilDemandReason([0.39, 0.43]),
-  massAndVolumeRuling(paint(75, 1.8), paint(25, 4.7)),
-  named(massAndVolumeRuling(paint(75, 1.8), paint(25, 4.7)), {
-    more: "Lamp Black",
-    less: "Iron Oxide Black",
-  }),
-  massAndVolumeRuling(paint(40, 1.8), paint(30, 2)),
-  massAndVolumeRuling(paint(40, 5), paint(30, 2)),
-  massAndVolumeRuling(paint(90, 3), paint(30, 3)),
-  ...[0.8, [0.8, 0.95] as const, 0.93, 0.985, 1.1].map(
+  ...[0.34, 0.56, [0.39, 0.43] as const].flatMap(oilDemandStatements),
+  byMassAlone,
+  {
+    ...byMassAlone,
+    rule: "oil-differs-by-mass-alone",
+    values: { ...byMassAlone.values, more: "Lamp Black", less: "Iron Oxide Black" },
+  },
+  massAndVolumeRuling(paint(40, 1.8), paint(30, 2)).statement,
+  massAndVolumeRuling(paint(40, 5), paint(30, 2)).statement,
+  massAndVolumeRuling(paint(90, 3), paint(30, 3)).statement,
+  ...[0.8, [0.8, 0.95] as const, 0.93, 0.985, 1.1, [0.6, 1.2] as const].map(
     (reducedPvc) => finishRuling(reducedPvc).reason,
   ),
+  finishRuling([1.02, 1.17], 0.82).reason,
   ...[82, 50, 20, 4].map((gloss60) => glossRuling(gloss60).reason),
-  finishContradiction(finishRuling(1.1), glossRuling(82)),
-  finishContradiction(finishRuling([0.8, 0.93]), glossRuling(4)),
+  finishDifference(finishRuling(1.1), glossRuling(82)),
+  finishDifference(finishRuling([0.8, 0.93]), glossRuling(4)),
   ...(["fine carbon", "fine", "coarse"] as const).flatMap((particle) =>
     ([undefined, "mulled", "milled"] as const).map(
       (how) => dispersionFactorRuling(how, particle).reason,
@@ -73,20 +70,17 @@ const rulings: (Statement | undefined)[] = [
   dispersionRuling(undefined, 12, "fine").reason,
   dispersionRuling("milled", 35, "fine").reason,
   dispersionRuling("mulled", 35, "fine").reason,
-  ...(["short", "long", "stiff", "ropy"] as const).map(bodyRuling),
-  ...(["none", "slight", "marked"] as const).map(oilSeparationRuling),
+  ...(["short", "long", "stiff", "ropy"] as const).map(bodyStatement),
+  ...(["none", "slight", "marked"] as const).map(oilSeparationStatement),
   oilHeldBack(75).reason,
   oilHeldBack(75, 66).reason,
   oilHeldBack(60, 60).reason,
   ...(["mulled", "milled", undefined] as const).map((how) => batchLoss(how).reason),
-  jarFillRuling(40, 118, soot),
-  named(jarFillRuling(40, 118, soot), { pigment: "Lamp black" }),
-  jarFillRuling(25, 118, soot),
-  jarFillRuling(10, 118, soot),
+  ...[40, 25, 10].map((massG) => jarFillStatement("Lamp black", massG, 118, soot)),
 ];
 
-holdSentences(
+holdTypedSentences(
   "sentences of formulation",
   FORMULATION_RULINGS,
-  rulings.filter((ruling) => ruling !== undefined),
+  statements.filter((statement) => statement !== undefined),
 );

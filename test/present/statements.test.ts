@@ -38,25 +38,11 @@ const OTHER_WORDS = new Set([
   "semi-opaque",
   "semi-transparent",
   "blue-green",
-  "semi-gloss",
   "y-bar",
   "no-hue-to-compare",
   "keeps-hue",
   "turns-toward",
-  "oil-absorption",
-  "trial-reach",
-  "trial-conditions",
-  "trial-days",
-  "trial-order",
 ]);
-
-/** Ends of rules that a science puts together. */
-const PUT_TOGETHER: Readonly<Record<string, readonly string[]>> = Object.fromEntries(
-  ["speeds-drying", "slows-drying", "takes-no-part-in-drying"].map((what) => [
-    what,
-    [`pigment-${what}`, `white-${what}`],
-  ]),
-);
 
 function sources(room: string): string[] {
   const folder = new URL(`../../lib/${room}/`, import.meta.url);
@@ -77,9 +63,7 @@ function rulesIn(room: string): string[] {
       ([, hyphened, named]) => hyphened ?? named ?? "",
     ),
   );
-  const rules = words
-    .filter((word) => !(word in BIBLIOGRAPHY) && !OTHER_WORDS.has(word))
-    .flatMap((word) => PUT_TOGETHER[word] ?? [word]);
+  const rules = words.filter((word) => !(word in BIBLIOGRAPHY) && !OTHER_WORDS.has(word));
   return [...new Set(rules)].sort();
 }
 
@@ -87,8 +71,6 @@ describe("a sentence for each rule", () => {
   test.each([
     ["colorimetry", COLORIMETRY_RULINGS],
     ["optics", { ...OPTICS_RULINGS, ...OPACITY_RULINGS, ...MIXTURE_RULINGS }],
-    ["formulation", FORMULATION_RULINGS],
-    ["drying", DRYING_RULINGS],
     ["permanence", PERMANENCE_RULINGS],
   ] as const)(
     "%s: the rules of its source are those that are worded, and no others",

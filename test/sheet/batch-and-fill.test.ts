@@ -2,7 +2,11 @@
 import { describe, expect, test } from "vitest";
 import { batchBetween } from "../../lib/formulation/batch-between.ts";
 import { spannedRecipe } from "../../lib/pages/batch-view.ts";
-import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
+import { heldMassG } from "../../lib/formulation/container-fill.ts";
+import { valueText } from "../../lib/present/figure-text.ts";
+import { isKnown, sourceFigure, type Figure } from "../../lib/quantities/figure.ts";
+import { figureRow } from "../../lib/sheet/figure-table.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
 import { ends, type Quantity } from "../../lib/quantities/interval.ts";
 import { pigmentVolumeConcentration } from "../../lib/formulation/pvc.ts";
 import type { BatchSize } from "../../lib/sheet/paint-section-types.ts";
@@ -121,6 +125,17 @@ describe("volumes with what was added", () => {
   });
   test("of pigment and oil alone everything stays", () =>
     expect(valueOf(sheetOf("iron-oxide-black").oil.volumeSolids)).toEqual([1, 1]));
+});
+
+/** By hand: 60 x 3.91 = 234.6, which three digits print as 235. */
+test("60 ml of a paint of 3.91 g/cm3 are printed as 235 g", () => {
+  const figure = sourceFigure<Quantity>("measured", heldMassG(60, 3.91), {
+    unit: "g",
+    method: "made up",
+    inputs: [],
+  });
+  const row = figureRow("fill.fillings.*.holds.*.massG");
+  expect(valueText(row, figure, ENGLISH)).toBe("235");
 });
 
 describe("fill of black iron oxide: .88 g/ml poured, 1.31 tapped", () => {

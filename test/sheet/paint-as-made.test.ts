@@ -1,4 +1,4 @@
-import { MIXTURE_SPREAD } from "../../lib/drying/mixed-days.ts";
+import { TRIAL_SPREAD } from "../../lib/drying/days-of-parts.ts";
 /**
  * What every colourman knows, out of the demonstration's own sheets: common
  * practice, no source. The records are invented; what comes of them has to come
@@ -80,7 +80,7 @@ describe("lamp black (PBk 6) beside black iron oxide (PBk 11): common practice, 
       finish: "gloss",
       spans: ["gloss"],
     });
-    expect(LAMP.oil.reasons.map(({ rule }) => rule)).toContain("film-holds-voids");
+    expect(LAMP.oil.reasons.map(({ rule }) => rule)).toContain("agglomerates-hold-oil");
   });
   test("milled, is no longer expected matte", () =>
     expect(finishRuling(known(LAMP_MILLED.oil.effectiveReducedPvc).value).finish).not.toBe(
@@ -109,10 +109,10 @@ describe("drying, as the rules expect it: common practice, no source", () => {
       const alone = [lamp, TITANIUM].map(({ drying }) => known(drying.touchDryDays).value);
       expect(tint.standing).toBe("estimated");
       expect(tint.value[0]).toBeGreaterThanOrEqual(
-        Math.min(...alone.map(([days]) => days)) / MIXTURE_SPREAD,
+        Math.min(...alone.map(([days]) => days)) / TRIAL_SPREAD,
       );
       expect(tint.value[1]).toBeLessThanOrEqual(
-        Math.max(...alone.map(([, days]) => days)) * MIXTURE_SPREAD,
+        Math.max(...alone.map(([, days]) => days)) * TRIAL_SPREAD,
       );
     }
   });
@@ -122,14 +122,29 @@ describe("drying, as the rules expect it: common practice, no source", () => {
         .value;
     expect(inWhite("lead-white")[1]).toBeLessThan(inWhite("titanium-white")[1]);
   });
-  test("driers are customary in lamp black, which skins and stays soft, and the milled one, without any, says so too", () => {
-    for (const { drying } of [LAMP, LAMP_MILLED]) {
-      expect(drying.reasons).toContainEqual(
-        expect.objectContaining({ rule: "driers-customary", values: { pigments: ["PBk 6"] } }),
-      );
-      expect(drying.reasons.map(({ rule }) => rule)).toContain("skins-and-stays-soft");
-    }
+  test("a drier is customary in lamp black: the milled one, without any, says so, and that with a drier does not", () => {
+    expect(LAMP_MILLED.drying.reasons).toContainEqual(
+      expect.objectContaining({
+        rule: "driers-customary",
+        values: { pigment: "Lamp black", massFraction: 1 },
+      }),
+    );
+    expect(LAMP.drying.reasons.map(({ rule }) => rule)).not.toContain("driers-customary");
     expect(IRON.drying.reasons.map(({ rule }) => rule)).not.toContain("driers-customary");
+    for (const { drying } of [LAMP, LAMP_MILLED])
+      expect(drying.filmHealth.map(({ rule }) => rule)).toContain("skins-and-stays-soft");
+  });
+  test("a mixture goes by the trials of what is in it, and is no slower than its slowest part", () => {
+    const { drying } = sheetOf("titanium-zinc-white");
+    expect(drying.reasons.map(({ rule }) => rule)).toEqual(
+      expect.arrayContaining(["part-as-tried", "part-as-tried"]),
+    );
+    const parts = [TITANIUM, sheetOf("zinc-white")].map(
+      (one) => known(one.drying.touchDryDays).value[0],
+    );
+    const [earlier, later] = days(sheetOf("titanium-zinc-white"));
+    expect(earlier).toBeGreaterThanOrEqual(Math.min(...parts) / TRIAL_SPREAD - 1e-9);
+    expect(later).toBeLessThanOrEqual(Math.max(...parts) * TRIAL_SPREAD + 1e-9);
   });
   test("a trial stands before the rules, and its white is named", () => {
     expect(known(LAMP.drying.touchDryDays).standing).toBe("measured");

@@ -122,6 +122,35 @@ describe("a mixture is as good as its weakest (common practice)", () => {
   });
 });
 
+/** Kirby & Saunders (2004, abstract, read): Prussian blue with white changed more in light than alone. */
+describe("a form that nobody vouched for counts where it is expected to be weaker", () => {
+  const prussian = (more: string): SheetTexts =>
+    told(more, { "pigments/lamp-black.yaml": "name: Prussian blue\ncolourIndexName: PB 27\n" });
+  const isWeaker = ({ sheet }: SheetTexts): boolean =>
+    sheet.permanence.reasons.some(({ rule }) => rule === "weaker-in-tints");
+  const exposed = (form: string): string =>
+    `exposures: [{ deltaEab: 1, form: ${form}, standard: none, exposure: a window }]`;
+
+  test("a word for the masstone alone is no category of the colour", () => {
+    const sheet = prussian("lightfastness: { category: I, form: masstone }");
+    expect(sheet.sheet.permanence).toMatchObject({ basis: "expected", standing: "estimated" });
+    expect(lightfastnessWord(sheet.sheet.permanence, ENGLISH)?.word).toMatch(/fair/i);
+    expect(isWeaker(sheet)).toBe(true);
+  });
+  test("a word for the tint, or for no form, is", () => {
+    for (const form of ["", ", form: tint"])
+      expect(prussian(`lightfastness: { category: II${form} }`).sheet.permanence.basis).toBe(
+        "stated",
+      );
+  });
+  test("an exposed masstone leaves the tint to be told; an exposed tint does not", () => {
+    expect([exposed("masstone"), exposed("tint")].map((one) => isWeaker(prussian(one)))).toEqual([
+      true,
+      false,
+    ]);
+  });
+});
+
 /** The names with a suffix that have rows of their own, and one that has its parent's. */
 describe("a name with a suffix reaches every table", () => {
   test.each(["PY 35:1", "PR 83:1", "PR 108:1", "PO 20:1", "PW 18:1", "PY 42:7"])("%s", (name) => {

@@ -1,26 +1,21 @@
 import { describe, expect, test } from "vitest";
-import { KNOWN } from "../support/known.ts";
+import { chemistryOf } from "../support/known.ts";
 import { notStated, sourceFigure, type Figure } from "../../lib/quantities/figure.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
-import type { AdditionPart, PigmentPart, VehiclePart } from "../../lib/sheet/sheet.ts";
-import { mixtureQuestion, type DryingPaint } from "../../lib/sheet/drying/tint-drying.ts";
+import type { AdditionPart, VehiclePart } from "../../lib/sheet/sheet.ts";
+import type { DryingPart } from "../../lib/sheet/drying/drying-parts.ts";
+import type { DryingPaint } from "../../lib/sheet/drying/drying-question.ts";
+import { mixtureQuestion } from "../../lib/sheet/drying/tint-drying.ts";
 
 const stated = <V extends Quantity>(value: V): Figure<V> =>
   sourceFigure("stated", value, { unit: "", method: "made up", inputs: [] });
-const part = (name: string, colourIndexName: string): PigmentPart => {
-  const none = notStated("not needed here");
-  return {
-    slug: name,
-    name,
-    colourIndexName,
-    massFraction: stated(1),
-    densityGPerCm3: none,
-    oilAbsorptionGPer100g: none,
-    bulkDensityLooseGPerMl: none,
-    bulkDensityTappedGPerMl: none,
-    particleSizeUm: none,
-  };
-};
+const part = (name: string, colourIndexName: string): DryingPart => ({
+  slug: name,
+  name,
+  massFraction: 1,
+  notes: [],
+  ...chemistryOf(colourIndexName),
+});
 const oil = (name: "linseed" | "safflower"): VehiclePart => ({
   slug: name,
   name,
@@ -37,7 +32,7 @@ const drier: AdditionPart = {
   densityGPerCm3: stated(1),
 };
 const paint = (
-  parts: readonly PigmentPart[],
+  parts: readonly DryingPart[],
   vehicle: VehiclePart | undefined,
   oilIndexGPer100g: Figure<Quantity>,
   additions: readonly AdditionPart[] = [],
@@ -49,7 +44,7 @@ const WHITE = paint([part("white", "PW 6")], oil("safflower"), stated(25));
 describe("1 part of a paint with its own mass of oil to 20 of a white with a quarter, worked by hand", () => {
   // In a gram of the black .5 g pigment and .5 g oil; in 20 g of the white 16 g and 4 g.
   test("mixes pigments .5 to 16 and oils .5 to 4", () => {
-    const { pigments, oils } = mixtureQuestion(BLACK, WHITE, 20, KNOWN);
+    const { pigments, oils } = mixtureQuestion(BLACK, WHITE, 20);
     expect(pigments.map(({ name, white }) => [name, white])).toEqual([
       ["black", false],
       ["white", true],
@@ -65,7 +60,6 @@ describe("1 part of a paint with its own mass of oil to 20 of a white with a qua
       paint([part("black", "PBk 6")], oil("linseed"), stated(100), [drier]),
       WHITE,
       20,
-      KNOWN,
     );
     // 100 pigment + 100 oil + 1 drier: in a gram 100/201 g of oil, against 4 g.
     const share = 100 / 201 / (100 / 201 + 4);
@@ -73,7 +67,7 @@ describe("1 part of a paint with its own mass of oil to 20 of a white with a qua
     expect(addedDriers?.[0]?.percentOnOil).toBeCloseTo(0.05 * share, 12);
   });
   test("of one oil in both makes one", () =>
-    expect(mixtureQuestion(BLACK, { ...WHITE, vehicle: oil("linseed") }, 20, KNOWN).oils).toEqual([
+    expect(mixtureQuestion(BLACK, { ...WHITE, vehicle: oil("linseed") }, 20).oils).toEqual([
       { oil: "linseed", massFraction: 1 },
     ]));
 });
@@ -84,7 +78,6 @@ describe("what is not known is left open", () => {
       paint([part("black", "PBk 6")], oil("linseed"), notStated("nothing"), [drier]),
       WHITE,
       20,
-      KNOWN,
     );
     expect(question.pigments.map(({ massFraction }) => massFraction)).toEqual([
       undefined,
@@ -95,11 +88,7 @@ describe("what is not known is left open", () => {
   });
   test("a white known as a pigment alone", () =>
     expect(
-      mixtureQuestion(
-        BLACK,
-        paint([part("white", "PW 6")], undefined, notStated("nothing")),
-        20,
-        KNOWN,
-      ).oils,
+      mixtureQuestion(BLACK, paint([part("white", "PW 6")], undefined, notStated("nothing")), 20)
+        .oils,
     ).toEqual([]));
 });

@@ -1,3 +1,4 @@
+import type { Chemistry, ChemistryRow } from "../../lib/drying/chemistry-drying.ts";
 import {
   knowledgeOf,
   type Knowledge,
@@ -15,9 +16,15 @@ function loaded(): Knowledge {
 export const KNOWN: Knowledge = loaded();
 
 /** What drying takes of a pigment. */
-export function chemistryOf(colourIndexName: string): Partial<Pick<PigmentKnowledge, "chemistry">> {
+export function chemistryOf(colourIndexName: string): { readonly chemistry?: ChemistryRow } {
   const { chemistry } = KNOWN.pigment(colourIndexName);
-  return chemistry === undefined ? {} : { chemistry };
+  return chemistry === undefined ? {} : { chemistry: chemistryRow(chemistry) };
+}
+
+export function chemistryRow(chemistry: Chemistry): ChemistryRow {
+  const row = KNOWN.tables.chemistryDrying.find((one) => one.chemistry === chemistry);
+  if (row === undefined) throw new RangeError(`There is no row for ${chemistry}`);
+  return row;
 }
 
 /** What permanence takes of a pigment. */

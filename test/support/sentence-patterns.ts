@@ -30,10 +30,19 @@ const LISTED = new RegExp(`${PLACE}(?:, ${PLACE})*(?: and ${PLACE})`, "g");
 export function sentencePatterns(said: readonly SaidOnce[], slugs: readonly string[]): string[] {
   const patterns = new Map<string, Taken[]>();
   for (const one of said) {
-    const { pattern, values } = patternOf(one);
+    const { pattern, values } = patternOf(withItsOwnNames(one, said));
     patterns.set(pattern, [...(patterns.get(pattern) ?? []), { slug: one.slug, values }]);
   }
   return [...patterns].flatMap(([pattern, taken]) => printed(pattern, taken, slugs));
+}
+
+/** Without a name that a sheet without such a thing says too: a ground of chalk is no pigment of the paint. */
+function withItsOwnNames(one: SaidOnce, said: readonly SaidOnce[]): SaidOnce {
+  const alike = said.filter(({ text }) => text === one.text);
+  return {
+    ...one,
+    names: one.names.filter((name) => alike.every(({ names }) => names.includes(name))),
+  };
 }
 
 function patternOf({ text, names }: SaidOnce): { pattern: string; values: string[] } {

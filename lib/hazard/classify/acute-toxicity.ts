@@ -62,8 +62,10 @@ export const ACUTE_CATEGORIES = [
 
 const CATEGORIES: readonly AcuteCategory[] = ACUTE_CATEGORIES;
 
-/** From which fraction an ingredient counts: categories 1 to 3, then the rest (Annex I, Table 1.1, memory). */
+/** From which fraction an ingredient counts: categories 1 to 3, then the rest (Annex I, Table 1.1). */
 const RELEVANT = { toxic: 0.001, harmful: 0.01 } as const;
+/** From which fraction an ingredient of the mildest category counts. */
+export const ACUTE_RELEVANT = RELEVANT.harmful;
 /** Unknown ingredients above this share are taken out of the mixture that is reckoned with. */
 const UNKNOWN_SHARE = 0.1;
 
@@ -118,6 +120,15 @@ export function acuteCategory(
 
 function inFrame(category: AcuteCategory, frame: HazardFrame): boolean {
   return category.frame === undefined || category.frame === frame;
+}
+
+/** Largest estimate that is still classified by a route, in its unit. */
+export function acuteUpTo(route: AcuteRoute, frame: HazardFrame): number {
+  return Math.max(
+    ...CATEGORIES.filter((category) => inFrame(category, frame)).map(
+      ({ upTo }) => upTo[route] ?? 0,
+    ),
+  );
 }
 
 /** Point estimate that stands for a category where no estimate is stated. */

@@ -49,6 +49,10 @@ export type LeftOutStatement =
         readonly ingredients: readonly string[];
         readonly massFraction: number;
         readonly limit?: number;
+        /** Of an acute toxicity: what the mixture is estimated at by these alone, and the end of the last category. */
+        readonly ate?: number;
+        readonly upTo?: number;
+        readonly unit?: "mg/kg" | "mg/l";
       }
     >
   | StatementOf<"covered-by", { readonly by: string }>;

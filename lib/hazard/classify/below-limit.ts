@@ -9,7 +9,16 @@ import { GENERIC_LIMITS, groupKey } from "./cut-offs.ts";
 import { countedFraction, type Finding } from "./finding.ts";
 import type { HazardFrame } from "./frame.ts";
 import { classElements } from "./hazard-class.ts";
-import { statementMeaning } from "../texts/hazard-statement.ts";
+import { statementMeaning, type AcuteRoute } from "../texts/hazard-statement.ts";
+import {
+  ACUTE_RELEVANT,
+  acuteUpTo,
+  ateMix,
+  ateUnit,
+  isAcute,
+  pointEstimate,
+} from "./acute-toxicity.ts";
+import { reaches } from "./limit.ts";
 import type { Part } from "./composition.ts";
 import { REPRODUCTION_LIMITS } from "./reproduction.ts";
 import { ASPIRATION_RULES, SUM_RULES } from "./sum-rules.ts";
@@ -54,9 +63,43 @@ export function belowLimits(
         ingredients: members.map(({ part }) => part.slug),
         massFraction: members.reduce((sum, { part, by }) => sum + countedFraction(part, by), 0),
         ...(limits.length === 0 ? {} : { limit: Math.min(...limits) }),
+        ...acuteEstimate(members, frame),
       },
     };
   });
+}
+
+/** What members of one acute statement bring a mixture to, where they are enough of it to be reckoned with. */
+function acuteEstimate(
+  members: readonly Member[],
+  frame: HazardFrame,
+): Pick<Extract<LeftOut, { readonly rule: "below-its-limit" }>["values"], "ate" | "upTo" | "unit"> {
+  const toxic = members.flatMap(({ part, by }) => {
+    const { hazardClass } = by;
+    const route = acuteRouteOf(part, by);
+    return isAcute(hazardClass) && route !== undefined
+      ? [
+          {
+            massFraction: part.massFraction,
+            ate: by.ate ?? pointEstimate(hazardClass, route),
+            route,
+          },
+        ]
+      : [];
+  });
+  const [first] = toxic;
+  const ate = ateMix(toxic);
+  if (first === undefined || ate === undefined) return {};
+  const { route } = first;
+  const upTo = acuteUpTo(route, frame);
+  return ate > upTo && toxic.every(({ massFraction }) => reaches(massFraction, ACUTE_RELEVANT))
+    ? { ate, upTo, unit: ateUnit(route) }
+    : {};
+}
+
+function acuteRouteOf(part: Part, by: Classification): AcuteRoute | undefined {
+  const { route } = statementMeaning(by.statement);
+  return by.route ?? (route === "inhalation" ? inhalationRoute(part) : route);
 }
 
 function answers(finding: Finding, part: Part, by: Classification): boolean {
@@ -64,8 +107,7 @@ function answers(finding: Finding, part: Part, by: Classification): boolean {
   if (classElements(finding.hazardClass).family !== family) return false;
   if (by.hazardClass === "STOT SE 3") return finding.statement === by.statement;
   if (finding.route === undefined) return true;
-  const { route } = statementMeaning(by.statement);
-  return finding.route === (by.route ?? (route === "inhalation" ? inhalationRoute(part) : route));
+  return finding.route === acuteRouteOf(part, by);
 }
 
 /** The least share of one substance that gives the mixture any class of this family; none for an acute toxicity, whose estimate decides. */

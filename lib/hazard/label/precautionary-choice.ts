@@ -64,6 +64,9 @@ const SAID_BY: Readonly<Partial<Record<PrecautionaryCode, readonly Precautionary
   "P403+P233": ["P233"],
 };
 
+/** Taken before anything else where aspiration threatens. */
+const SWALLOWED_OIL: readonly PrecautionaryCode[] = ["P301+P310", "P301+P316", "P331"];
+
 /** Weight of a recommendation: highly recommended counts twice recommended, that twice optional. */
 const WEIGHTS: Readonly<Record<Recommendation, number>> = { 0: 0, 1: 1, 2: 2, 3: 4 };
 /** A general statement weighs less than anything that answers a hazard. */
@@ -151,6 +154,9 @@ export function chosenPrecautions(findings: readonly Finding[], use: Use): Chose
     if (open.has("P102")) take("P102", "children-first", false);
     if (open.has("P501")) take("P501", "disposal-for-the-public", false);
   }
+  // Of what can be drawn into the lungs: vomit is the very thing that kills, and help is called at once.
+  if (open.has("P331"))
+    for (const code of SWALLOWED_OIL) if (open.has(code)) take(code, "by-severity", true);
   while (chosen.length < PRECAUTIONS_AT_MOST) {
     let best: { readonly code: PrecautionaryCode; readonly worth: number } | undefined;
     for (const [code, found] of open) {

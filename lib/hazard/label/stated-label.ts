@@ -132,17 +132,22 @@ export function statedLabelFaults(label: StatedLabel): HazardFault[] {
           },
         ]
       : []),
-    ...(label.ufi === undefined || UFI.test(label.ufi)
-      ? []
-      : [
-          {
-            path: ["ufi"],
-            message: `${label.ufi} is no unique formula identifier: that is four groups of four digits and capitals, without B, I, L, O and Z`,
-            actual: label.ufi,
-            expected: "four groups of four digits and capitals, without B, I, L, O and Z",
-          },
-        ]),
+    ...formulaIdentifierFaults(label.ufi),
   ];
+}
+
+/** @param ufi of a label, stated or worked out. */
+export function formulaIdentifierFaults(ufi: string | undefined): HazardFault[] {
+  return ufi === undefined || UFI.test(ufi)
+    ? []
+    : [
+        {
+          path: ["ufi"],
+          message: `${ufi} is no unique formula identifier: that is four groups of four digits and capitals, without B, I, L, O and Z`,
+          actual: ufi,
+          expected: "four groups of four digits and capitals, without B, I, L, O and Z",
+        },
+      ];
 }
 
 /** A statement that no list here knows is shown as stated, and the build goes on. */

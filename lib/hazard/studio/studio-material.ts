@@ -175,7 +175,7 @@ export function isGeneralReason({ rule, values }: StudioReason): boolean {
     case "paint-and-oil-foul-water":
       return true;
     case "dustiness":
-      return values.class === "dusty" || values.class === "less dusty";
+      return values.class !== "very dusty";
     default:
       return false;
   }

@@ -2,7 +2,7 @@ import type { CgatsToken } from "./cgats-lines.ts";
 import { cgatsFields, type CgatsFields } from "./cgats-fields.ts";
 import { cgatsTables, type CgatsTable } from "./cgats-tables.ts";
 import type { FaultList, Spot } from "./fault-list.ts";
-import { foundGeometry } from "./found-geometry.ts";
+import { foundGeometry, saysPolarised } from "./found-geometry.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
 import { foundObserver } from "./found-observer.ts";
 import type {
@@ -101,6 +101,9 @@ function tableColumns(
     faults,
   );
   const geometry = foundGeometry(table.keywords.get("MEASUREMENT_GEOMETRY") ?? "");
+  const isPolarised = (["MEASUREMENT_SOURCE", "MEASUREMENT_CONDITION", "FILTER"] as const).some(
+    (keyword) => saysPolarised(table.keywords.get(keyword) ?? ""),
+  );
   const viewing = viewingOf(table);
 
   return table.sets.map((set, row) => {
@@ -113,6 +116,7 @@ function tableColumns(
       ...spectrumOf(set, fields, shared, name, markCheck, faults),
       ...numbers,
       ...(geometry === undefined ? {} : { geometry }),
+      ...(isPolarised ? { isPolarised } : {}),
     };
   });
 }

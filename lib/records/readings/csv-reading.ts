@@ -2,14 +2,13 @@ import type { FaultList, Spot } from "./fault-list.ts";
 import { csvCells } from "./csv-cells.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
 import type { ReadingColumn, ReadingFile, WrittenCell } from "./reading-column.ts";
+import { isTurned, turned, WAVELENGTH_HEAD, withoutPreamble } from "./csv-header.ts";
 import { decimalMarkCheck, writtenNumber } from "./written-number.ts";
 
-/** The first cell names the unit, with or without the word: "nm", "wavelength nm", "Wavelength (nm)". */
-const WAVELENGTH_HEAD = /^(?:wavelength[\s_]*)?[([]?nm[)\]]?$/i;
-
 /**
- * Readings of a CSV: a header row, `nm` its first cell and then one name a
- * column, and one row a wavelength. A CSV never tells percent from factor.
+ * Readings of a CSV: a header row, `nm` its first cell and then one name a column, and one row a
+ * wavelength; or one row a sample under a header of wavelengths. Lines before the header, and a
+ * `sep=;`, are passed over. Percent is told from factor only where each cell of a reading has its %.
  *
  * @returns undefined when the table has a fault; a cell that holds no number is
  *   none yet, as its column may never be asked for.
@@ -19,9 +18,10 @@ export function csvReading(
   spot: (offset: number) => Spot,
   faults: FaultList,
 ): ReadingFile | undefined {
-  const table = csvCells(text, spot, faults);
-  if (table === undefined) return undefined;
-  const [header, ...lines] = table.filter((row) => row.some((cell) => cell.text !== ""));
+  const cells = csvCells(withoutPreamble(text), spot, faults);
+  if (cells === undefined) return undefined;
+  const table = cells.filter((row) => row.some((cell) => cell.text !== ""));
+  const [header, ...lines] = isTurned(table) ? turned(table) : table;
   const wavelengthHead = header?.[0];
   if (header === undefined || wavelengthHead === undefined) {
     faults.add({
@@ -99,20 +99,27 @@ function namedColumns(
   return columns;
 }
 
+/** A reading of which each cell says percent is in percent; where only some do, those are no numbers. */
 function csvColumn(
   head: WrittenCell,
   cells: readonly WrittenCell[],
   { grid, falling }: FoundGrid,
 ): ReadingColumn {
   const places = falling ? cells.toReversed() : cells;
+  const inPercent = places.length > 0 && places.every(({ text }) => PERCENT.test(text));
   return {
     name: head.text,
     at: { line: head.line, column: head.column },
     grid,
-    values: places.map(({ text }) => writtenNumber(text) ?? NaN),
+    values: places.map(
+      ({ text }) => writtenNumber(inPercent ? text.replace(PERCENT, "") : text) ?? NaN,
+    ),
     places,
+    ...(inPercent ? { declaredScale: "percent" } : {}),
   };
 }
+
+const PERCENT = /\s*%$/;
 
 /** The cell of a row, or an empty one just past its end. */
 function cellAt(row: readonly WrittenCell[], index: number): WrittenCell {
@@ -128,7 +135,8 @@ function cellAt(row: readonly WrittenCell[], index: number): WrittenCell {
 
 function checkMarks(lines: readonly WrittenCell[][], faults: FaultList): void {
   const check = decimalMarkCheck(faults);
-  for (const row of lines) for (const cell of row) check(cell);
+  for (const row of lines)
+    for (const cell of row) check({ ...cell, text: cell.text.replace(/\s*(?:%|nm)$/i, "") });
 }
 
 /** Every row of a file with decimal commas between commas is too wide: one complaint says it. */

@@ -168,7 +168,17 @@ function objectColumns(
   const spectra = childrenOf(colours, "ReflectanceSpectrum");
   if (spectra.length === 0)
     return lab || xyz
-      ? [{ name, at, values: [], places: [], declaredScale: "factor", ...reckoned }]
+      ? [
+          {
+            name,
+            at,
+            values: [],
+            places: [],
+            declaredScale: "factor",
+            ...reckoned,
+            ...found(specified(elementAt(colours, lab ? "ColorCIELab" : "ColorCIEXYZ"))),
+          },
+        ]
       : [];
   return spectra.map((element, i) => {
     const kind =
@@ -187,9 +197,19 @@ function objectColumns(
       places,
       declaredScale: "factor",
       ...reckoned,
-      ...(specification?.geometry === undefined ? {} : { geometry: specification.geometry }),
+      ...found(specification),
     };
   });
+}
+
+/** How a reading was taken, as far as its specification tells. */
+function found(
+  specification: CxfSpecification | undefined,
+): Pick<ReadingColumn, "geometry" | "isPolarised"> {
+  return {
+    ...(specification?.geometry === undefined ? {} : { geometry: specification.geometry }),
+    ...(specification?.isPolarised === true ? { isPolarised: true } : {}),
+  };
 }
 
 function specificationFor(
@@ -249,14 +269,14 @@ function gridOf(
   }
   const start = foundWavelength(startNm, faults);
   const step = pointNumber(stepNm.text);
-  if (step === undefined || !Number.isInteger(step) || !(step > 0 && step <= 1000)) {
+  if (step === undefined || !(step > 0 && step <= 1000)) {
     faults.add({
       rule: "wavelength-step",
       at: stepNm,
       path: name,
-      message: `The Increment is ${stepNm.text || "empty"}, and can be 1, 2, 5, 10 or 20 nm`,
+      message: `The Increment is ${stepNm.text || "empty"}, and can be 1 to 20 nm`,
       actual: stepNm.text || "nothing",
-      expected: "1, 2, 5, 10 or 20 nm",
+      expected: "1 to 20 nm",
     });
     return undefined;
   }

@@ -1,6 +1,11 @@
 import { childrenOf, elementAt, type CxfElement } from "./cxf-tree.ts";
 import type { FaultList, Spot } from "./fault-list.ts";
-import { angledGeometry, sphereGeometry, type FoundGeometry } from "./found-geometry.ts";
+import {
+  angledGeometry,
+  saysPolarised,
+  sphereGeometry,
+  type FoundGeometry,
+} from "./found-geometry.ts";
 import { foundObserver } from "./found-observer.ts";
 import type { FoundViewing, WrittenCell } from "./reading-column.ts";
 
@@ -12,6 +17,7 @@ export interface CxfSpecification {
   readonly stepNm?: WrittenCell;
   readonly geometry?: FoundGeometry;
   readonly geometryText?: string;
+  readonly isPolarised?: true;
   readonly instrument?: string;
 }
 
@@ -69,12 +75,14 @@ function specificationOf(element: CxfElement, spot: (offset: number) => Spot): C
   const geometry = geometryOf(choice);
   const geometryText = leafWords(choice);
   const instrument = leafWords(elementAt(measurement, "Device"));
+  const isPolarised = saysPolarised(leafWords(measurement));
   return {
     viewing: viewingOf(elementAt(element, "TristimulusSpec")),
     ...(startNm ? { startNm } : {}),
     ...(stepNm ? { stepNm } : {}),
     ...(geometry === undefined ? {} : { geometry }),
     ...(geometryText ? { geometryText } : {}),
+    ...(isPolarised ? { isPolarised } : {}),
     ...(instrument ? { instrument } : {}),
   };
 }

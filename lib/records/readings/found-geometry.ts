@@ -27,6 +27,14 @@ export function foundGeometry(words: string): FoundGeometry | undefined {
   return angles ? angledGeometry(Number(angles[1]), Number(angles[2])) : undefined;
 }
 
+/**
+ * Whether words of a file say that it was read between crossed polarisers, condition M3 of ISO 13655.
+ * The names of the conditions are from memory.
+ */
+export function saysPolarised(words: string): boolean {
+  return /\bM3(?![0-9])|polari[sz]|filter[_ ]?pol/i.test(words) && !/unpolari[sz]/i.test(words);
+}
+
 /** Geometry of an instrument with one angle of lighting and one of viewing [degree]. */
 export function angledGeometry(one: number, other: number): FoundGeometry {
   return Math.min(one, other) === 0 && Math.max(one, other) === 45 ? "45/0" : "other";

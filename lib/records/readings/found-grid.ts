@@ -17,21 +17,27 @@ interface Wavelength extends WrittenCell {
   readonly nm: number;
 }
 
-/** The wavelength that a cell says: a whole number of nanometres. Complains and gives undefined otherwise. */
+/** The wavelength that a cell says, with or without its unit: "400", "383.33", "400 nm". Complains and gives undefined otherwise. */
 export function foundWavelength(cell: WrittenCell, faults: FaultList): number | undefined {
-  const nm = writtenNumber(cell.text);
-  if (nm !== undefined && Number.isInteger(nm) && nm >= NM_MIN && nm <= NM_MAX) return nm;
+  const nm = wavelengthOf(cell.text);
+  if (nm !== undefined) return nm;
   faults.add({
     rule: "wavelength",
     at: cell,
     message:
       cell.text === ""
         ? "A wavelength is missing here"
-        : `"${cell.text}" is no wavelength: that is a whole number of nm, ${NM_MIN} to ${NM_MAX}`,
+        : `"${cell.text}" is no wavelength: that is a number of nm, ${NM_MIN} to ${NM_MAX}`,
     actual: cell.text === "" ? "nothing" : cell.text,
-    expected: `a whole number of nm, ${NM_MIN} to ${NM_MAX}`,
+    expected: `a number of nm, ${NM_MIN} to ${NM_MAX}`,
   });
   return undefined;
+}
+
+/** A wavelength [nm] within the reach of instruments that a text says, if it says one. */
+export function wavelengthOf(text: string): number | undefined {
+  const nm = writtenNumber(text.replace(/\s*nm$/i, ""));
+  return nm !== undefined && nm >= NM_MIN && nm <= NM_MAX ? nm : undefined;
 }
 
 /**
@@ -64,18 +70,37 @@ export function foundGrid(
       rule: "wavelength-count",
       at,
       path,
-      message: `${cells.length === 1 ? "One wavelength is" : `${cells.length} wavelengths are`} too few: a reading covers 400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm`,
+      message: `${cells.length === 1 ? "One wavelength is" : `${cells.length} wavelengths are`} too few: a reading covers 400 to 700 nm in even steps of 1 to 20 nm`,
       actual: String(cells.length),
-      expected: "400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm",
+      expected: "400 to 700 nm in even steps of 1 to 20 nm",
     });
     return undefined;
   }
+  const even = roundedGrid(ordered);
+  if (even !== undefined) return { grid: even, falling };
   checkSteps(ordered, path, faults);
   if (faults.errorCount() > errorsBefore) return undefined;
   return {
     grid: { startNm: first.nm, stepNm: second.nm - first.nm, count: ordered.length },
     falling,
   };
+}
+
+/** Farther than this [nm] no wavelength is printed from where it lies: 383 for 383.33. */
+const ROUNDED_WITHIN_NM = 0.5;
+/** In finer steps [nm] one that is missing looks like rounding. */
+const ROUNDED_FROM_NM = 2;
+
+/** Even steps that are no whole numbers, as printed with or without their decimals; undefined of a grid in whole steps. */
+function roundedGrid(ordered: readonly Wavelength[]): WavelengthGrid | undefined {
+  const [first, last] = [ordered[0]?.nm ?? NaN, ordered.at(-1)?.nm ?? NaN];
+  const count = ordered.length;
+  const stepNm = (last - first) / (count - 1);
+  const isEven =
+    stepNm > ROUNDED_FROM_NM &&
+    !Number.isInteger(stepNm) &&
+    ordered.every(({ nm }, i) => Math.abs(nm - (first + i * stepNm)) <= ROUNDED_WITHIN_NM);
+  return isEven && count > 10 ? { startNm: first, stepNm, count } : undefined;
 }
 
 function isFalling(wavelengths: readonly Wavelength[]): boolean {

@@ -47,6 +47,8 @@ export interface ReadingColumn {
   /** Only where the format itself tells: CxF3 always, CGATS by SPECTRAL_PCT or SPECTRAL_DEC, CSV never. */
   readonly declaredScale?: Scale;
   readonly geometry?: FoundGeometry;
+  /** Read between crossed polarisers (M3): the surface's light is shut out whole. */
+  readonly isPolarised?: true;
   readonly lab?: FoundLab;
   readonly xyz?: FoundXyz;
 }

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { cgatsReading } from "./cgats-reading.ts";
 import { csvReading } from "./csv-reading.ts";
+import { headerOf } from "./csv-header.ts";
 import { cxfReading } from "./cxf-reading.ts";
 import { faultList, type FaultList, type Spot } from "./fault-list.ts";
 import type { ReadingFile, ReadingFormat } from "./reading-column.ts";
@@ -122,5 +123,5 @@ function contentFormat(text: string): ReadingFormat | undefined {
     /(?:^|[\r\n])[ \t]*BEGIN_DATA(?:_FORMAT)?\b/i.test(text)
   )
     return "CGATS.17";
-  return /^\s*"?(?:wavelength[ _]*)?[([]?nm[)\]]?"?\s*[,;\t]/i.test(text) ? "CSV" : undefined;
+  return headerOf(text) === undefined ? undefined : "CSV";
 }

@@ -7,17 +7,17 @@ import { contradicts } from "./found-geometry.ts";
 import type { ReadingColumn } from "./reading-column.ts";
 import { percentToFactor } from "./written-number.ts";
 
-/** Steps [nm] that are computed with as they are. */
+/** Steps [nm] that are computed with as they are; others within the reach are resampled. */
 const STEPS_KEPT_NM: readonly number[] = [1, 2, 5, 10];
-/** The coarsest step [nm] that is taken, and what it is interpolated to. */
-const COARSE_STEP_NM = 20;
-const INTERPOLATED_STEP_NM = 10;
-/** Name of the interpolation of 20 nm readings, for a sheet's evidence. */
-export const INTERPOLATION_METHOD = "natural cubic spline, 20 to 10 nm";
+const STEP_REACH_NM = [1, 20] as const;
+/** What a finer and a coarser step is resampled to [nm]. */
+const RESAMPLED_STEPS_NM = [5, 10] as const;
 
 /** The visible range that a reading has to cover [nm]. */
 const FIRST_NM = 400;
 const LAST_NM = 700;
+/** A reading that begins here is taken, its first value held down to 400 nm. */
+const LATEST_FIRST_NM = 410;
 /** Reflectance factors [1] that a sound instrument gives: a glossy black without its gloss may come out just below 0. */
 const R_MIN = -0.005;
 const R_MAX = 1.2;
@@ -33,8 +33,9 @@ export interface ColumnSpectrum {
 /**
  * The spectrum of a reading, held against what its file says of itself and
  * against the limits of a sound reading. Percent becomes factor, digit for
- * digit; -0.005 <= R < 0 is taken as 0, with a warning; steps of 20 nm are
- * interpolated to 10 nm by {@link INTERPOLATION_METHOD}, with a warning.
+ * digit; -0.005 <= R < 0 is taken as 0, with a warning; steps that are not kept are
+ * resampled to 5 or 10 nm by natural cubic spline, and a reading from 410 nm has its first
+ * value held down to 400 nm, each with a warning.
  *
  * @param scale what the record declares; a file that says otherwise is an error.
  * @param geometry what the record declares, if it does; likewise.
@@ -50,10 +51,10 @@ export function spectrumFromColumn(
   const asRead = soundSpectrum(column, scale, geometry, faults);
   if (asRead === undefined || faults.errorCount() > 0) return { diagnostics: faults.diagnostics };
   const values = asRead.values.map((R) => Math.max(R, 0));
-  const spectrum =
-    asRead.grid.stepNm === COARSE_STEP_NM
-      ? interpolated(asRead.grid, values)
-      : { grid: asRead.grid, values };
+  const even = STEPS_KEPT_NM.includes(asRead.grid.stepNm)
+    ? { grid: asRead.grid, values }
+    : resampled(asRead.grid, values);
+  const spectrum = fromFirst(even);
   return { spectrum, asRead, diagnostics: faults.diagnostics };
 }
 
@@ -110,28 +111,39 @@ function checkGrid(
   faults: FaultList,
 ): void {
   const path = name;
-  if (grid.stepNm === COARSE_STEP_NM) {
-    faults.add({
-      severity: "warning",
-      rule: "coarse-step",
-      at,
-      path,
-      message: `The step of ${COARSE_STEP_NM} nm is coarse, so ${name} is interpolated by ${INTERPOLATION_METHOD}`,
-      actual: `${COARSE_STEP_NM} nm`,
-      expected: `${STEPS_KEPT_NM.join(", ")} nm`,
-    });
-  } else if (!STEPS_KEPT_NM.includes(grid.stepNm)) {
+  const [finest, coarsest] = STEP_REACH_NM;
+  if (!(grid.stepNm >= finest && grid.stepNm <= coarsest)) {
     faults.add({
       rule: "wavelength-step",
       at,
       path,
-      message: `${name} steps by ${grid.stepNm} nm, and steps of ${[...STEPS_KEPT_NM, COARSE_STEP_NM].join(", ")} nm are read`,
+      message: `${name} steps by ${grid.stepNm} nm, and steps of ${finest} to ${coarsest} nm are read`,
       actual: `${grid.stepNm} nm`,
-      expected: `${[...STEPS_KEPT_NM, COARSE_STEP_NM].join(", ")} nm`,
+      expected: `${finest} to ${coarsest} nm`,
+    });
+  } else if (!STEPS_KEPT_NM.includes(grid.stepNm)) {
+    faults.add({
+      severity: "warning",
+      rule: "resampled",
+      at,
+      path,
+      message: `${name} steps by ${stepText(grid.stepNm)} nm, and is resampled to ${resampledStep(grid.stepNm)} nm by natural cubic spline`,
+      actual: `${stepText(grid.stepNm)} nm`,
+      expected: `${STEPS_KEPT_NM.join(", ")} nm`,
     });
   }
   const lastNm = wavelengthNm(grid, grid.count - 1);
-  if (grid.startNm > FIRST_NM)
+  if (grid.startNm > FIRST_NM && grid.startNm <= LATEST_FIRST_NM)
+    faults.add({
+      severity: "warning",
+      rule: "wavelength-range",
+      at: places[0] ?? at,
+      path,
+      message: `${name} begins at ${grid.startNm} nm, and its first value is held down to ${FIRST_NM} nm`,
+      actual: `${grid.startNm} nm`,
+      expected: `${FIRST_NM} nm or less`,
+    });
+  else if (grid.startNm > FIRST_NM)
     faults.add({
       rule: "wavelength-range",
       at: places[0] ?? at,
@@ -218,20 +230,46 @@ function checkValues(
   });
 }
 
+function resampledStep(stepNm: number): number {
+  const [fine, coarse] = RESAMPLED_STEPS_NM;
+  return stepNm <= fine ? fine : coarse;
+}
+
+function stepText(stepNm: number): string {
+  return String(Number(stepNm.toFixed(2)));
+}
+
 /** The spline may swing past a steep edge: what it gives stays within the limits of a reading. */
-function interpolated(
+function resampled(
   { startNm, stepNm, count }: WavelengthGrid,
   values: readonly number[],
 ): Spectrum {
   const spline = naturalSpline(startNm, stepNm, values);
-  const grid = { startNm, stepNm: INTERPOLATED_STEP_NM, count: 2 * count - 1 };
-  const between = (index: number): number =>
-    Math.min(Math.max(spline(wavelengthNm(grid, index)), 0), R_MAX);
+  const step = resampledStep(stepNm);
+  const lastNm = startNm + stepNm * (count - 1);
+  const first = Math.ceil(startNm / step - 1e-9) * step;
+  const last = Math.floor(lastNm / step + 1e-9) * step;
+  const grid = { startNm: first, stepNm: step, count: Math.round((last - first) / step) + 1 };
   return {
     grid,
-    values: Array.from(
-      { length: grid.count },
-      (_, i) => (i % 2 === 0 ? values[i / 2] : undefined) ?? between(i),
+    values: Array.from({ length: grid.count }, (_, i) =>
+      Math.min(Math.max(spline(wavelengthNm(grid, i)), 0), R_MAX),
     ),
   };
+}
+
+/** A reading from a little above 400 nm, with its first value down to there: the observer sees next to nothing of it. */
+function fromFirst({ grid, values }: Spectrum): Spectrum {
+  const missing = Math.ceil((grid.startNm - FIRST_NM) / grid.stepNm - 1e-9);
+  const [first = NaN] = values;
+  return missing <= 0
+    ? { grid, values }
+    : {
+        grid: {
+          startNm: grid.startNm - missing * grid.stepNm,
+          stepNm: grid.stepNm,
+          count: grid.count + missing,
+        },
+        values: [...Array.from({ length: missing }, () => first), ...values],
+      };
 }

@@ -7,7 +7,7 @@ import {
   temperatureAmount,
   text,
 } from "./amount.ts";
-import { legalBasis, statedLabel } from "./hazard-form.ts";
+import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
 import { drawdownForms, plainReading, readingForms } from "./reading-form.ts";
 import {
   BODIES,
@@ -107,6 +107,7 @@ export const colourSchema = z.strictObject({
     })
     .optional(),
   label: statedLabel.optional(),
+  ufi: formulaIdentifier.describe("unique formula identifier, of a label that is worked out"),
   legalBasis: z.array(legalBasis).optional(),
   sizes: z
     .array(

@@ -105,6 +105,11 @@ export const hazardRecord = {
     ),
 };
 
+export const formulaIdentifier = z
+  .string()
+  .regex(/^[0-9A-Z]{4}(-[0-9A-Z]{4}){3}$/, "a unique formula identifier")
+  .optional();
+
 /** Label elements as the maker states them; the worked-out ones then only check. */
 export const statedLabel = z.strictObject({
   frame: z.enum(FRAMES),
@@ -128,10 +133,7 @@ export const statedLabel = z.strictObject({
     .strictObject({ by: text, date: isoDate, wording: text.optional() })
     .optional()
     .describe("a toxicologist's review that took place: by whom, when"),
-  ufi: z
-    .string()
-    .regex(/^[0-9A-Z]{4}(-[0-9A-Z]{4}){3}$/, "a unique formula identifier")
-    .optional(),
+  ufi: formulaIdentifier,
 });
 
 /** Why a colour may be sold where the general rule forbids it, and to whom. */

@@ -30,6 +30,11 @@ function spectralForm<T extends z.ZodRawShape>(further: T) {
       .describe("column or sample name; several are averaged"),
     scale: z.enum(SCALES).optional().describe("needed unless workshop.yaml says it for all"),
     geometry: z.enum(GEOMETRIES).optional().describe("needed unless workshop.yaml says it for all"),
+    illuminant: z
+      .enum(ILLUMINANTS)
+      .optional()
+      .describe("of a file that holds L*a*b* alone and does not say it"),
+    observer: z.union([z.literal(2), z.literal(10)]).optional(),
     surface: surface.optional(),
     uncertainty: z
       .number()

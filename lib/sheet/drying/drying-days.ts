@@ -35,19 +35,14 @@ export function contributionFigures(
 ): ContributionFigure[] {
   if (!expected.known) return [];
   return expected.contributions.map((contribution) => {
-    const { rule, values, standing, source, sign, factor } = contribution;
+    const { statement, sign, factor } = contribution;
     return {
-      sentence: {
-        rule,
-        values,
-        ...(standing === undefined ? {} : { standing }),
-        ...(source === undefined ? {} : { source }),
-      },
+      sentence: statement,
       sign,
       factor: sourceFigure("estimated", factor, {
         unit: "1",
         method: "days over days without it",
-        source,
+        source: statement.source,
         inputs: inputsOf(contribution),
       }),
     };

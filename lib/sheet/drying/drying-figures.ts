@@ -1,4 +1,4 @@
-import type { DryingSign } from "../../drying/contribution.ts";
+import { DRYING_SIGNS } from "../../drying/contribution.ts";
 import type { StandingKind } from "../../quantities/figure.ts";
 import {
   days,
@@ -29,7 +29,7 @@ export const STANDING_OR_NONE = oneOf<StandingKind>([
 /** One thing that moves the days, with its sign and what it multiplies them by. */
 export const CONTRIBUTION = section({
   sentence: statement,
-  sign: oneOf<DryingSign>(["faster", "none", "slower"]),
+  sign: oneOf(DRYING_SIGNS),
   /** Days over days without it [1]. */
   factor: interval({ unit: "1", kind: "significant", digits: 2, word: "dryingFactor" }),
 });
@@ -81,7 +81,10 @@ export const DRYING = section({
   trials: list(TRIAL),
   /** Let down with each of its whites: mixtures of the two paints. */
   inWhites: list(TINT_DRYING),
+  /** Where in a painting it belongs, in one line. */
   layering: statements,
+  /** What that line was weighed from. */
+  layeringReasons: statements,
   grounds: statements,
   filmHealth: statements,
   contradictions: statements,

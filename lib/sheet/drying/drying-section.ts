@@ -1,17 +1,19 @@
+import type { ContributionStatement } from "../../drying/contribution.ts";
 import { dryingClassRuling } from "../../drying/drying-class.ts";
-import type { Contribution } from "../../drying/contribution.ts";
 import { dryingEstimate, type DryingQuestion } from "../../drying/drying-estimate.ts";
-import { dryingNotes } from "../../drying/drying-notes.ts";
+import { noteStatements, THROUGH_DRY } from "../../drying/drying-notes.ts";
 import {
   missingConditions,
   trialContradiction,
   type DryingTrial,
 } from "../../drying/drying-trial.ts";
 import { fatnessRuling } from "../../drying/oil-richness.ts";
-import { filmHealthRulings } from "../../drying/film-defects.ts";
-import { GROUND_RULES, groundRulings, type Ground } from "../../drying/layering-advice.ts";
+import { filmHealthStatements } from "../../drying/film-defects.ts";
+import { GROUND_RULES, groundStatements, type Ground } from "../../drying/layering-advice.ts";
 import { layeringLine } from "../../drying/layering-line.ts";
-import { LINSEED_DAYS, type OilPart } from "../../drying/vehicle-drying.ts";
+import { mediumStatements } from "../../drying/medium-in-paint.ts";
+import type { ExpectedFinish } from "../../drying/sinking-in.ts";
+import { LINSEED_DAYS } from "../../drying/vehicle-drying.ts";
 import {
   isKnown,
   notStated,
@@ -20,15 +22,17 @@ import {
   type Figure,
 } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
-import type { Knowledge } from "../../knowledge/pigment-knowledge.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import { daysFromTrials, trialOfPigment, type TriedDays } from "./days-from-trials.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
-import { dryingChemistry } from "./drying-chemistry.ts";
+import { dryingParts, type DryingPart } from "./drying-parts.ts";
+import { dryingQuestion, type DryingPaint } from "./drying-question.ts";
 import { decidingTrial, recordedTrials } from "./drying-trials.ts";
+import { unknownMediums } from "../pigments/unknown-mediums.ts";
 import type { DryingSection, OilSection } from "../paint-section-types.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
 import { colourRecord } from "../record-inputs.ts";
-import { paintRecords, tintDrying, type DryingPaint } from "./tint-drying.ts";
+import { paintRecords, tintDrying } from "./tint-drying.ts";
 
 /** Days, class and reasons of drying, and what follows for layers and film. A trial of the workshop's own overrides the estimate. */
 export function dryingSection(
@@ -37,26 +41,40 @@ export function dryingSection(
   vehicle: VehiclePart | undefined,
   additions: readonly AdditionPart[],
   oil: OilSection,
+  finish: ExpectedFinish | undefined,
   records: Records,
 ): DryingSection {
-  const paint: DryingPaint = { parts, vehicle, additions, oilIndexGPer100g: oil.oilIndexGPer100g };
-  const question = dryingQuestion(paint, records.knowledge);
+  const paint: DryingPaint = {
+    parts: dryingParts(parts, records),
+    vehicle,
+    additions,
+    oilIndexGPer100g: oil.oilIndexGPer100g,
+  };
+  const question = dryingQuestion(paint);
+  const mediums = unknownMediums(vehicle, additions, records);
   const expected = dryingEstimate(question);
-  const contributions = contributionFigures(expected, (contribution) => [
-    ...inputsOf(contribution, paint),
-    ...paintRecords(colour, records),
-  ]);
+  const made = paintRecords(colour, records);
+  const tried = pigmentsAsTried(colour, paint, records);
+  const contributions =
+    tried === undefined
+      ? contributionFigures(expected, ({ statement }) => [
+          ...inputsOf(statement, parts, additions),
+          ...made,
+        ])
+      : [];
   const linseedDays = sourceFigure("estimated", LINSEED_DAYS, {
     unit: "d",
     method: "linseed oil alone, thin film, 20 to 23 degrees C",
     source: "memory-drying",
     inputs: [],
   });
-  const ruleDays = expectedDays(
-    expected,
-    [linseedDays, ...contributions.map(({ factor }) => factor), ...paintRecords(colour, records)],
-    `colours.${colour.slug}.dryingTrials`,
-  );
+  const ruleDays =
+    tried?.days ??
+    expectedDays(
+      expected,
+      [linseedDays, ...contributions.map(({ factor }) => factor), ...made],
+      `colours.${colour.slug}.dryingTrials`,
+    );
   const trials = recordedTrials(colour, records);
   const plain = trials.filter(({ figures }) => figures.tintedWith === undefined);
   const decides = decidingTrial(plain);
@@ -65,6 +83,14 @@ export function dryingSection(
   const fatness = isKnown(oil.oilVolumeFraction)
     ? fatnessRuling(oil.oilVolumeFraction.value)
     : undefined;
+  const ofRules: readonly Statement[] =
+    tried?.statements ??
+    (expected.known
+      ? [
+          expected.base,
+          ...contributions.filter(({ sign }) => sign !== "none").map(({ sentence }) => sentence),
+        ]
+      : [expected.reason]);
 
   return {
     class: dryingClassFigure(touchDryDays),
@@ -82,110 +108,97 @@ export function dryingSection(
     linseedDays,
     reasons: [
       ...(decides === undefined ? [] : [decides.figures.sentence]),
-      ...(expected.known
-        ? [
-            expected.base,
-            ...contributions.filter(({ sign }) => sign !== "none").map(({ sentence }) => sentence),
-          ]
-        : [expected.reason]),
-      ...(expected.known && decides === undefined ? [expected.ruling.reason] : []),
-      ...dryingNotes(parts.flatMap(({ colourIndexName }) => colourIndexName ?? [])),
+      ...ofRules,
+      ...(decides === undefined && isKnown(ruleDays)
+        ? [dryingClassRuling(ruleDays.value).reason]
+        : []),
+      ...mediumStatements(mediums, "drying"),
+      THROUGH_DRY,
+      ...(additions.some(({ kind }) => kind === "drier")
+        ? []
+        : noteStatements("driers-customary", paint.parts)),
     ],
     contributions,
     trials: trials.map(({ figures }) => figures),
     inWhites: tintDrying(colour, paint, trials, linseedDays, records),
-    layering: [
-      ...(isKnown(touchDryDays)
-        ? [
-            layeringLine(
-              dryingClassRuling(touchDryDays.value).dryingClass,
-              fatness?.fatness,
-              zincShare(parts, records.knowledge),
-            ),
-          ]
-        : []),
+    layering: isKnown(touchDryDays)
+      ? [
+          layeringLine(
+            dryingClassRuling(touchDryDays.value).dryingClass,
+            fatness?.fatness,
+            zincShare(paint.parts),
+          ),
+        ]
+      : [],
+    layeringReasons: [
       ...(fatness === undefined ? [] : [fatness.reason]),
+      ...mediumStatements(mediums, "fat over lean"),
     ],
-    grounds: (Object.keys(GROUND_RULES) as Ground[]).flatMap(groundRulings),
-    filmHealth: filmHealthRulings({
-      pigments: question.pigments,
-      oils: question.oils,
-      addedDriers: question.addedDriers,
-      mediums: unknownMediums(vehicle, additions, records),
-      ...(isKnown(oil.oilVolumeFraction) ? { oilVolumeFraction: oil.oilVolumeFraction.value } : {}),
-      ...(isKnown(oil.effectiveReducedPvc) ? { reducedPvc: oil.effectiveReducedPvc.value } : {}),
-    }),
+    grounds: (Object.keys(GROUND_RULES) as Ground[]).flatMap(groundStatements),
+    filmHealth: filmHealthStatements(
+      {
+        pigments: paint.parts.map(({ name, chemistry, massFraction, notes }) => ({
+          name,
+          chemistry: chemistry?.chemistry,
+          massFraction,
+          notes,
+        })),
+        oils: question.oils,
+        addedDriers: question.addedDriers,
+        mediums,
+        ...(isKnown(oil.oilVolumeFraction)
+          ? { oilVolumeFraction: oil.oilVolumeFraction.value }
+          : {}),
+        ...(finish === undefined ? {} : { finish }),
+      },
+      records.knowledge.tables.filmHealth,
+    ),
     contradictions: plain.flatMap(({ trial }) => contradictionOf(trial, question)),
   };
 }
 
-/** Zinc oxide's share of the dry pigment; all of it where the parts are not recorded. */
-function zincShare(parts: readonly PigmentPart[], knowledge: Knowledge): number {
-  return parts
-    .filter((part) => dryingChemistry(part, knowledge) === "zinc oxide")
-    .reduce((sum, { massFraction }) => sum + (isKnown(massFraction) ? massFraction.value : 1), 0);
-}
-
-/** Names of mediums in the recipe that are recorded as no drying oil, and bring no drier. */
-function unknownMediums(
-  vehicle: VehiclePart | undefined,
-  additions: readonly AdditionPart[],
+/** Of a colour of several pigments: the days of each alone, by the trial of a paint of it where there is one. */
+function pigmentsAsTried(
+  colour: Colour,
+  paint: DryingPaint,
   records: Records,
-): string[] {
-  return [...(vehicle === undefined ? [] : [vehicle]), ...additions].flatMap(({ slug, name }) => {
-    const record = records.vehicles.get(slug)?.record;
-    return record?.kind === "medium" && record.oil === undefined ? [name] : [];
-  });
-}
-
-function dryingQuestion(
-  { parts, vehicle, additions }: DryingPaint,
-  knowledge: Knowledge,
-): DryingQuestion {
-  return {
-    pigments: parts.map((part) => ({
+): TriedDays | undefined {
+  if (paint.parts.length < 2) return undefined;
+  return daysFromTrials(
+    paint.parts.map((part) => ({
       name: part.name,
-      chemistry: dryingChemistry(part, knowledge),
-      massFraction: isKnown(part.massFraction) ? part.massFraction.value : undefined,
+      pigments: [part],
+      question: dryingQuestion({ ...paint, parts: [part] }),
+      trial: trialOfPigment(part.slug, colour, records),
     })),
-    oils: oilParts(vehicle, additions),
-    addedDriers: additions.flatMap(({ metals }) =>
-      metals.flatMap(({ slug, percentOfOil }) =>
-        !isKnown(percentOfOil) || typeof percentOfOil.value !== "number"
-          ? []
-          : [{ metal: slug, percentOnOil: percentOfOil.value }],
-      ),
-    ),
-  };
+    paintRecords(colour, records),
+  );
 }
 
-/** The oil and the oils added to it, each by its share of all of them; one oil twice counts once. */
-function oilParts(vehicle: VehiclePart | undefined, additions: readonly AdditionPart[]): OilPart[] {
-  if (vehicle?.oil === undefined) return [];
-  const parts = new Map([[vehicle.oil, 100]]);
-  for (const { oil, percentOfOil } of additions) {
-    if (oil !== undefined && isKnown(percentOfOil))
-      parts.set(oil, (parts.get(oil) ?? 0) + percentOfOil.value);
-  }
-  const whole = [...parts.values()].reduce((sum, part) => sum + part, 0);
-  return [...parts].map(([oil, part]) => ({ oil, massFraction: part / whole }));
+/** Zinc oxide's share of the dry pigment; all of it where the parts are not recorded. */
+function zincShare(parts: readonly DryingPart[]): number {
+  return parts
+    .filter(({ chemistry }) => chemistry?.chemistry === "zinc oxide")
+    .reduce((sum, { massFraction = 1 }) => sum + massFraction, 0);
 }
 
 /** The figures that a contribution goes by: the share of its pigment, the dose of its drier. */
 function inputsOf(
-  { values: { pigment, metal } }: Contribution,
-  { parts, additions }: DryingPaint,
+  { values }: ContributionStatement,
+  parts: readonly PigmentPart[],
+  additions: readonly AdditionPart[],
 ): Figure[] {
-  return [
-    ...parts.flatMap(({ name, massFraction }) =>
-      name === pigment && isKnown(massFraction) ? [massFraction] : [],
-    ),
-    ...additions.flatMap(({ metals }) =>
+  if ("pigment" in values)
+    return parts.flatMap(({ name, massFraction }) =>
+      name === values.pigment && isKnown(massFraction) ? [massFraction] : [],
+    );
+  if ("metal" in values)
+    return additions.flatMap(({ metals }) =>
       metals.flatMap(({ slug, percentOfOil }) =>
-        slug === metal && isKnown(percentOfOil) ? [percentOfOil] : [],
+        slug === values.metal && isKnown(percentOfOil) ? [percentOfOil] : [],
       ),
-    ),
-  ];
+    );
+  return [];
 }
 
 /** Held against the estimate for the trial's own film and room; against none where they are not recorded. */

@@ -1,41 +1,22 @@
-import {
-  dryingEstimate,
-  type DryingPigment,
-  type DryingQuestion,
-} from "../../drying/drying-estimate.ts";
-import { chemistryRow } from "../../drying/chemistry-drying.ts";
-import { mixedDays, type MixedPart } from "../../drying/mixed-days.ts";
+import { dryingEstimate, type DryingQuestion } from "../../drying/drying-estimate.ts";
 import type { OilPart } from "../../drying/vehicle-drying.ts";
-import {
-  isKnown,
-  sourceFigure,
-  takenFrom,
-  type Figure,
-  type RecordRoot,
-} from "../../quantities/figure.ts";
-import { midpoint, type Interval, type Quantity } from "../../quantities/interval.ts";
-import type { Knowledge } from "../../knowledge/pigment-knowledge.ts";
+import { isKnown, takenFrom, type Figure, type RecordRoot } from "../../quantities/figure.ts";
+import { midpoint } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
-import { dryingChemistry } from "./drying-chemistry.ts";
 import { contributionFigures, dryingClassFigure, expectedDays } from "./drying-days.ts";
+import { dryingParts, type DryingPart } from "./drying-parts.ts";
+import { addedDriers, dryingQuestion, type DryingPaint } from "./drying-question.ts";
 import { decidingTrial, recordedTrials, type RecordedTrial } from "./drying-trials.ts";
+import { daysFromTrials, standingTrial } from "./days-from-trials.ts";
 import { oilDemand } from "../oil/oil-demand.ts";
 import { colourRecord, ingredientRecords, paintOfWhite, pigmentRecord } from "../record-inputs.ts";
 import type { TintDrying } from "../paint-section-types.ts";
 import { additionParts, pigmentParts, vehiclePart } from "../pigments/pigment-parts.ts";
-import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
+import type { AdditionPart, VehiclePart } from "../sheet.ts";
 
 /** Paint of the white to one of the colour, by mass: a middling tint, for which drying in a white is reckoned. */
 export const WHITE_PARTS = 20;
-
-/** What of a paint bears on drying. */
-export interface DryingPaint {
-  readonly parts: readonly PigmentPart[];
-  readonly vehicle: VehiclePart | undefined;
-  readonly additions: readonly AdditionPart[];
-  readonly oilIndexGPer100g: Figure<Quantity>;
-}
 
 /** How fast a colour dries let down with each white that it was tinted or tried with; a trial in that white decides. */
 export function tintDrying(
@@ -58,39 +39,38 @@ export function tintDrying(
       ...paintRecords(colour, records),
       ...(own === undefined ? [pigmentRecord(slug)] : paintRecords(own, records)),
     ];
-    const question = mixtureQuestion(
-      paint,
-      whitePaint(slug, records),
-      WHITE_PARTS,
-      records.knowledge,
+    const white = whitePaint(slug, records);
+    const question = mixtureQuestion(paint, white, WHITE_PARTS);
+    const ofParts = (isWhite: boolean): DryingPart[] =>
+      question.pigments.filter((part) => part.white === isWhite);
+    const tried = daysFromTrials(
+      [
+        {
+          name: colour.record.name,
+          pigments: ofParts(false),
+          question: dryingQuestion(paint),
+          trial: standingTrial(trials),
+        },
+        {
+          name,
+          pigments: ofParts(true),
+          question: dryingQuestion(white),
+          trial: standingTrial(whiteTrials(slug, records)),
+        },
+      ],
+      made,
     );
     const expected = dryingEstimate(question);
-    const alone = {
-      colour: decidingTrial(trials.filter(({ figures }) => figures.tintedWith === undefined)),
-      white: whiteTrial(slug, records),
-    };
-    const mixed = daysOfParts(question, alone.colour, alone.white);
-    const contributions = mixed === undefined ? contributionFigures(expected, () => made) : [];
+    const contributions = tried === undefined ? contributionFigures(expected, () => made) : [];
     const trial = decidingTrial(trials.filter(({ figures }) => figures.tintedWith?.slug === slug));
-    const estimate =
-      mixed === undefined
-        ? expectedDays(
+    const touchDryDays =
+      trial === undefined || !isKnown(trial.figures.touchDryDays)
+        ? (tried?.days ??
+          expectedDays(
             expected,
             [linseedDays, ...contributions.map(({ factor }) => factor), ...made],
             `colours.${colour.slug}.dryingTrials`,
-          )
-        : sourceFigure("estimated", mixed, {
-            unit: "d",
-            method: "between what the two paints take alone, as tried, each by its share",
-            source: "practice-drying",
-            inputs: [
-              ...[alone.colour, alone.white].flatMap((tried) => tried?.figures.touchDryDays ?? []),
-              ...made,
-            ],
-          });
-    const touchDryDays =
-      trial === undefined || !isKnown(trial.figures.touchDryDays)
-        ? estimate
+          ))
         : takenFrom(trial.figures.touchDryDays);
     return {
       white: { slug, name, ...(colourIndexName === undefined ? {} : { colourIndexName }) },
@@ -110,38 +90,10 @@ export function paintRecords(colour: Colour, records: Records): RecordRoot[] {
   ];
 }
 
-/** From the trials of the two paints; undefined where one of them was not tried, or its share is not known. */
-function daysOfParts(
-  { pigments: all }: DryingQuestion,
-  colour: RecordedTrial | undefined,
-  white: RecordedTrial | undefined,
-): Interval | undefined {
-  if (colour === undefined || white === undefined) return undefined;
-  const part = (ofWhite: boolean, { trial }: RecordedTrial): MixedPart | undefined => {
-    const own = all.filter(({ white: isWhite }) => isWhite === ofWhite);
-    const shares = own.flatMap(({ massFraction }) => massFraction ?? []);
-    const chemistries = own.flatMap(({ chemistry }) => chemistry ?? []);
-    if (shares.length < own.length || chemistries.length < own.length) return undefined;
-    return {
-      touchDryDays: trial.touchDryDays,
-      massFraction: shares.reduce((sum, share) => sum + share, 0),
-      fullFromMassFraction: Math.min(
-        ...chemistries.map((chemistry) => chemistryRow(chemistry).fullFromMassFraction),
-      ),
-    };
-  };
-  const [one, other] = [part(true, white), part(false, colour)];
-  return one === undefined || other === undefined ? undefined : mixedDays(one, other);
-}
-
-/** The trial of a white alone, where it is a paint of the workshop's. */
-function whiteTrial(slug: string, records: Records): RecordedTrial | undefined {
+/** The trials of a white, where it is a paint of the workshop's. */
+function whiteTrials(slug: string, records: Records): readonly RecordedTrial[] {
   const white = records.colours.get(slug);
-  return white === undefined
-    ? undefined
-    : decidingTrial(
-        recordedTrials(white, records).filter(({ figures }) => figures.tintedWith === undefined),
-      );
+  return white === undefined ? [] : recordedTrials(white, records);
 }
 
 function whitePaint(slug: string, records: Records): DryingPaint {
@@ -159,11 +111,16 @@ function whitePaint(slug: string, records: Records): DryingPaint {
   // A white recorded as a pigment alone has no oil of its own: the workshop's would be a guess.
   const vehicle = own === undefined ? undefined : vehiclePart(colour, records);
   return {
-    parts,
+    parts: dryingParts(parts, records),
     vehicle,
     additions: additionParts(colour, records),
     oilIndexGPer100g: oilDemand(colour, parts, records).oilIndex,
   };
+}
+
+/** What drying is asked of two paints mixed. */
+export interface MixtureQuestion extends DryingQuestion {
+  readonly pigments: readonly DryingPart[];
 }
 
 /** Two paints mixed by mass: pigments, oils and driers each by their share of the mixture, as far as the oil in each is known. */
@@ -171,8 +128,7 @@ export function mixtureQuestion(
   colour: DryingPaint,
   white: DryingPaint,
   whiteParts: number,
-  knowledge: Knowledge,
-): DryingQuestion {
+): MixtureQuestion {
   const [one, other] = [shares(colour), shares(white)];
   const pigmentOf = (share: number | undefined, whole: number | undefined): number | undefined =>
     share === undefined || whole === undefined ? undefined : share / whole;
@@ -181,13 +137,8 @@ export function mixtureQuestion(
   const colourOil = pigmentOf(one?.oil, oilWhole);
   return {
     pigments: [
-      ...pigments(colour.parts, pigmentOf(one?.pigment, pigmentWhole), false, knowledge),
-      ...pigments(
-        white.parts,
-        pigmentOf(other && whiteParts * other.pigment, pigmentWhole),
-        true,
-        knowledge,
-      ),
+      ...pigments(colour.parts, pigmentOf(one?.pigment, pigmentWhole), false),
+      ...pigments(white.parts, pigmentOf(other && whiteParts * other.pigment, pigmentWhole), true),
     ],
     oils: oils(colour.vehicle, white.vehicle, colourOil),
     addedDriers: [
@@ -213,19 +164,17 @@ function shares({
 }
 
 function pigments(
-  parts: readonly PigmentPart[],
+  parts: readonly DryingPart[],
   share: number | undefined,
   white: boolean,
-  knowledge: Knowledge,
-): DryingPigment[] {
+): DryingPart[] {
   return parts.map((part) => ({
-    name: part.name,
-    chemistry: dryingChemistry(part, knowledge),
+    ...part,
     white,
     massFraction:
-      share === undefined || !isKnown(part.massFraction)
+      share === undefined || part.massFraction === undefined
         ? undefined
-        : part.massFraction.value * share,
+        : part.massFraction * share,
   }));
 }
 
@@ -251,11 +200,8 @@ function driers(
   share: number | undefined,
 ): NonNullable<DryingQuestion["addedDriers"]> {
   if (share === undefined) return [];
-  return additions.flatMap(({ metals }) =>
-    metals.flatMap(({ slug, percentOfOil }) =>
-      isKnown(percentOfOil)
-        ? [{ metal: slug, percentOnOil: midpoint(percentOfOil.value) * share }]
-        : [],
-    ),
-  );
+  return addedDriers(additions).map(({ metal, percentOnOil }) => ({
+    metal,
+    percentOnOil: percentOnOil * share,
+  }));
 }

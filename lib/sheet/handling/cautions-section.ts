@@ -32,6 +32,7 @@ export function cautionsSection(
   const mixture = paintMixture(colour, ingredients, records);
   const workedOut = labelElements(mixture);
   const { label, legalBasis = [], additions = [] } = colour.record;
+  const ufi = label?.ufi ?? colour.record.ufi;
   const shown = labelPart(
     label === undefined ? printedElements(workedOut) : statedElements(label),
     workedOut,
@@ -56,7 +57,7 @@ export function cautionsSection(
         legalBasis,
         publicSale: !legalBasis.some((basis) => basis.market === market),
         reviewed: label?.review !== undefined,
-        hasFormulaIdentifier: label?.ufi !== undefined,
+        hasFormulaIdentifier: ufi !== undefined,
       },
       market,
       records.hazardKnowledge.acts,
@@ -95,6 +96,7 @@ export function cautionsSection(
       (one) =>
         one.gaps.length > 0 || one.hazardStatements.length > 0 || one.supplemental.length > 0,
     ),
+    ...(ufi === undefined ? {} : { ufi }),
     ...(label === undefined ? {} : { maker: makerWords(label) }),
   });
 }
@@ -110,7 +112,7 @@ function cautionRecords(colour: Colour, records: Records): RecordRoot[] {
     ),
   );
   return [
-    ...colourRecord(colour, "label", "legalBasis", "pigments", "additions"),
+    ...colourRecord(colour, "label", "ufi", "legalBasis", "pigments", "additions"),
     ...ingredients,
     WORKSHOP,
     ...sources.map((slug): RecordRoot => ({ kind: "source", slug })),

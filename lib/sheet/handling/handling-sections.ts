@@ -177,6 +177,8 @@ export const CAUTIONS = section({
   dryPigment: HANDLED_PARTS,
   /** Oils, driers and thinners that carry a hazard of their own, or of which nothing is known. */
   additions: HANDLED_PARTS,
+  /** Unique formula identifier, of a stated label or a worked-out one. */
+  ufi: optional(text),
   /** Of a label that the maker states. */
   maker: optional(
     section({

@@ -21,7 +21,7 @@ import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
 /** Pigment of the batches that a sheet works out [g]: a trial on the slab, a morning's mulling, a run of the mill. */
 export const BATCH_SIZES_G: readonly number[] = [100, 500, 1000];
 
-/** Batches in three sizes; nothing where oil, density or parts are not known. */
+/** Batches in three sizes; nothing where oil or parts are not known, and no volumes where a density is not. */
 export function batchSection(
   colour: Colour,
   parts: readonly PigmentPart[],
@@ -32,7 +32,6 @@ export function batchSection(
 ): BatchSection | undefined {
   if (
     vehicle === undefined ||
-    !isKnown(oil.paintDensityGPerCm3) ||
     !isKnown(oil.oilIndexGPer100g) ||
     parts.some(({ massFraction }) => !isKnown(massFraction))
   )
@@ -146,9 +145,24 @@ function batchSize(pigmentG: number, made: Made): BatchSize {
       ["oilIndex", ...additions.map(({ slug }) => `percent ${slug}`)],
       ({ paintG }) => paintG,
     ),
-    paintMl: figure("each mass over its density", "ml", VOLUME, ({ paintMl }) => paintMl),
-    lossMl: figure("share of the batch", "ml", [...VOLUME, "loss"], ({ lossMl }) => lossMl[0]),
-    yieldMl: figure("batch less its loss", "ml", [...VOLUME, "loss"], ({ yieldMl }) => yieldMl[0]),
+    paintMl: figure(
+      "each mass over its density",
+      "ml",
+      VOLUME,
+      ({ volumes }) => volumes?.paintMl ?? NaN,
+    ),
+    lossMl: figure(
+      "share of the batch",
+      "ml",
+      [...VOLUME, "loss"],
+      ({ volumes }) => volumes?.lossMl[0] ?? NaN,
+    ),
+    yieldMl: figure(
+      "batch less its loss",
+      "ml",
+      [...VOLUME, "loss"],
+      ({ volumes }) => volumes?.yieldMl[0] ?? NaN,
+    ),
     tubes: tubesMl.map((ml) => ({
       slug: `${ml}-ml`,
       ml,
@@ -156,7 +170,7 @@ function batchSize(pigmentG: number, made: Made): BatchSize {
         "whole tubes of the yield",
         "1",
         [...VOLUME, "loss"],
-        ({ tubes }) => tubes[0],
+        ({ volumes }) => volumes?.tubes[0] ?? NaN,
         ml,
       ),
     })),
@@ -213,27 +227,28 @@ function figureOf(
   const all = { ...volume, ...fractions, ...prices, ...rest };
 
   const recipe = (v: Readonly<Record<string, number>>, tubeMl: number): BatchRecipe => {
-    const value = (name: string): number => v[name] ?? middleOf(all[name]);
+    const value = (name: string): number => v[name] ?? middleOf(all[name]) ?? NaN;
+    const density = (name: string): number | undefined => v[name] ?? middleOf(all[name]);
     const price = (owner: string): number | undefined =>
       prices[`price ${owner}`] === undefined ? undefined : value(`price ${owner}`);
     return {
       pigments: parts.map(({ slug }) => ({
         name: slug,
         massFraction: value(`fraction ${slug}`),
-        densityGPerCm3: value("pigmentDensity"),
+        densityGPerCm3: density("pigmentDensity"),
         pricePerKg: price(`pigments.${slug}`),
       })),
       oilIndexGPer100g: value("oilIndex"),
       oil: {
         name: vehicle.slug,
-        densityGPerCm3: value("oilDensity"),
+        densityGPerCm3: density("oilDensity"),
         pricePerKg: price("vehicle"),
       },
       additions: additions.map(({ slug }) => ({
         name: slug,
         percent: value(`percent ${slug}`),
         of: "oil" as const,
-        densityGPerCm3: value(`density ${slug}`),
+        densityGPerCm3: density(`density ${slug}`),
         pricePerKg: price(`additions.${slug}`),
       })),
       holdBack: [value("holdBack"), value("holdBack")],
@@ -273,6 +288,6 @@ function pricesOf(
 }
 
 /** Stands in for what a figure does not need: it has no part in the figure. */
-function middleOf(input: Figure<Quantity> | undefined): number {
-  return input !== undefined && isKnown(input) ? midpoint(input.value) : NaN;
+function middleOf(input: Figure<Quantity> | undefined): number | undefined {
+  return input !== undefined && isKnown(input) ? midpoint(input.value) : undefined;
 }

@@ -1,5 +1,5 @@
 import { BAG_G, BAG_JAR_ML, CUSTOMARY_JARS_ML } from "../../formulation/containers.ts";
-import { heldMassG, jarFillRuling, takenVolumeMl } from "../../formulation/container-fill.ts";
+import { heldMassG, jarFillStatement, takenVolumeMl } from "../../formulation/container-fill.ts";
 import { isKnown, weakestRoot, type Figure } from "../../quantities/figure.ts";
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
@@ -66,12 +66,11 @@ function jarSentence({
   if (!isKnown(loose) || !isKnown(tapped)) return [];
   const [looseGPerMl, tappedGPerMl] = [ends(loose.value)[0], ends(tapped.value)[1]];
   if (looseGPerMl > tappedGPerMl) return [];
-  const ruling = jarFillRuling(BAG_G, BAG_JAR_ML, { looseGPerMl, tappedGPerMl });
+  const statement = jarFillStatement(name, BAG_G, BAG_JAR_ML, { looseGPerMl, tappedGPerMl });
   const root = weakestRoot([loose.restsOn, tapped.restsOn]);
   return [
     {
-      ...ruling,
-      values: { ...ruling.values, pigment: name },
+      ...statement,
       standing: root === "estimated" ? "estimated" : "derived",
     },
   ];

@@ -1,5 +1,5 @@
 import { blendOilAbsorptionGPer100g } from "../../formulation/blend.ts";
-import { oilAbsorptionMethodRuling } from "../../formulation/oil-absorption-method.ts";
+import { oilAbsorptionMethodStatement } from "../../formulation/oil-absorption-method.ts";
 import {
   estimatedOilAbsorption,
   estimatedOilIndex,
@@ -43,7 +43,7 @@ export function oilDemand(
   });
   const reasons =
     isKnown(oilAbsorption) && parts.length === 1
-      ? [oilAbsorptionMethodRuling(methodOf(parts[0]?.slug, records))]
+      ? [oilAbsorptionMethodStatement(methodOf(parts[0]?.slug, records))]
       : [];
 
   if (isKnown(oilIndex) && isKnown(oilAbsorption)) {

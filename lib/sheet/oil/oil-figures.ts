@@ -74,6 +74,7 @@ export const BATCH_LINES = {
   oilAtFirstG: quantity({ ...GRAMS, word: "batchOilAtFirst" }),
   oilHeldBackG: quantity({ ...GRAMS, word: "batchOilHeldBack" }),
   additions: quantity({ ...GRAMS, digits: 2, word: "batchAddition" }),
+  paintG: quantity({ ...GRAMS, word: "batchPaint" }),
   paintMl: quantity({ unit: "ml", kind: "decimal", digits: 0, word: "batchVolume" }),
   lossMl: quantity({ unit: "ml", kind: "significant", digits: 2, word: "batchLossMl" }),
   yieldMl: quantity({ unit: "ml", kind: "decimal", digits: 0, word: "batchYield" }),
@@ -89,7 +90,6 @@ export const BATCH_SIZE = section({
   pigments: list(section({ slug: text, massG: pigments })),
   ...PLAIN_LINES,
   additions: list(section({ slug: text, massG: additions })),
-  paintG: quantity({ ...GRAMS, word: "batchPaint" }),
   /** Whole tubes of each size that it is sold in. */
   tubes: list(section({ slug: text, ml: plainNumber, count: tubes })),
   /** Of what is priced; absent when nothing is. */
@@ -120,10 +120,10 @@ export const FILLING = section({
     section({
       slug: text,
       ml: plainNumber,
-      massG: quantity({ ...GRAMS, digits: 2, word: "fillHolds" }),
+      massG: quantity({ ...GRAMS, word: "fillHolds" }),
     }),
   ),
-  takesMlPer100g: quantity({ unit: "ml", kind: "significant", digits: 2, word: "fillTakes" }),
+  takesMlPer100g: quantity({ unit: "ml", kind: "significant", digits: 3, word: "fillTakes" }),
 });
 export type Filling = SectionOf<typeof FILLING>;
 

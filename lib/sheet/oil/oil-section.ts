@@ -1,14 +1,16 @@
 import { blendDensityGPerCm3 } from "../../formulation/blend.ts";
-import { bodyRuling, oilSeparationRuling } from "../../formulation/paste-body.ts";
-import { criticalPigmentVolumeConcentration, oilDemandReason } from "../../formulation/cpvc.ts";
+import { bodyStatement, oilSeparationStatement } from "../../formulation/paste-body.ts";
+import { criticalPigmentVolumeConcentration, oilDemandStatements } from "../../formulation/cpvc.ts";
 import { effectiveCpvc } from "../../formulation/dispersion.ts";
 import { oilGPer100cm3 } from "../../formulation/oil-by-volume.ts";
 import { oilIndexRuling } from "../../formulation/oil-index-class.ts";
 import { reducedPvc } from "../../formulation/pvc.ts";
+import { mediumStatements } from "../../drying/medium-in-paint.ts";
 import { isKnown, notStated, sourceFigure, type Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
+import { unknownMediums } from "../pigments/unknown-mediums.ts";
 import { blendedFigure } from "../pigments/blended-figure.ts";
 import { finishFigure } from "./finish-figure.ts";
 import { oilDemand } from "./oil-demand.ts";
@@ -72,9 +74,9 @@ export function oilSection(
       { pvc, cpvc: critical },
       (v) => reducedPvc(v.pvc, v.cpvc),
     );
-  const effectiveReducedPvc = reduced(effective);
+  const packing = { reducedPvc: reduced(cpvc), effectiveReducedPvc: reduced(effective) };
   const gloss60 = recorded("gloss60", "GU");
-  const finish = finishFigure(effectiveReducedPvc, gloss60);
+  const finish = finishFigure(packing, gloss60);
 
   return {
     oilAbsorptionGPer100g: demand.oilAbsorption,
@@ -96,8 +98,7 @@ export function oilSection(
     effectiveCpvc: effective,
     pvc,
     oilVolumeFraction: derivedFigure({ name: "1 - PVC", unit: "1" }, { pvc }, (v) => 1 - v.pvc),
-    reducedPvc: reduced(cpvc),
-    effectiveReducedPvc,
+    ...packing,
     paintDensityGPerCm3: paintDensity,
     pigmentMassFraction,
     volumeSolids,
@@ -107,19 +108,26 @@ export function oilSection(
     oilSeparation: recordedWord(colour, "oilSeparation"),
     reasons: [
       ...demand.reasons,
-      ...(isKnown(demand.oilIndex) ? [oilIndexRuling(demand.oilIndex.value).reason] : []),
-      ...(isKnown(cpvc) ? [oilDemandReason(cpvc.value)] : []),
+      ...(isKnown(demand.oilIndex)
+        ? [oilIndexRuling(demand.oilIndex.value, namesOf(parts)).reason]
+        : []),
+      ...(isKnown(cpvc) ? oilDemandStatements(cpvc.value) : []),
       ...opened.reasons,
       ...finish.reasons,
-      ...(colour.record.body === undefined ? [] : [bodyRuling(colour.record.body)]),
+      ...mediumStatements(unknownMediums(vehicle, additions, records), "finish"),
+      ...(colour.record.body === undefined ? [] : [bodyStatement(colour.record.body)]),
       ...(colour.record.oilSeparation === undefined
         ? []
-        : [oilSeparationRuling(colour.record.oilSeparation)]),
+        : [oilSeparationStatement(colour.record.oilSeparation)]),
     ],
     contradictions: [demand.contradiction, finish.contradiction].filter(
       (found) => found !== undefined,
     ),
   };
+}
+
+function namesOf(parts: readonly PigmentPart[]): string[] {
+  return parts.map(({ name }) => name.toLowerCase());
 }
 
 /** A word of the workshop's own, as it saw it. */

@@ -123,7 +123,11 @@ export function permanenceSection(
       ...ruling.reasons.filter(({ rule }) => !AGAINST_STATED.has(rule)),
       ...(ruling.deltaEab === undefined ? [] : [greyScaleRuling(ruling.deltaEab).reason]),
       ...(ruling.deltaEab !== undefined
-        ? byPigments.reasons.filter(({ rule }) => OF_MIXTURE.has(rule))
+        ? byPigments.reasons.filter(
+            ({ rule }) =>
+              OF_MIXTURE.has(rule) &&
+              (rule !== "weaker-in-tints" || ruling.forms.every(({ form }) => form !== "tint")),
+          )
         : []),
       ...(isKnown(wool) ? [customaryCategory(blueWool(midpoint(wool.value))).reason] : []),
       ...suitability(ruling),

@@ -30,7 +30,7 @@ export const HANDLING = {
   dryNothing:
     "Keep its dust out of the air and out of the lungs. The supplier's paper classifies nothing, which is not to say that it does no harm.",
   general:
-    "As with every colour: captured exhaust first and a mask of FFP2 at the least beside it; no food, no brush in the mouth, not for a child's use; no dry sanding; wipe up wet; nothing down the drain; rags as said above.",
+    "As with every colour: treat its dry pigment as very dusty, captured exhaust first and a mask of FFP2 at the least beside it; no food, no brush in the mouth, not for a child's use; no dry sanding; wipe up wet; nothing down the drain; rags soaked in oil can catch fire by themselves, so spread them singly outdoors or keep them in water in a closed metal can.",
   generalLink: "What holds for every colour, and why",
   addition: (name: string) => `${name}, before it is in the paint`,
   why: "Why each statement stands here",

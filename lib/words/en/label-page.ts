@@ -47,7 +47,7 @@ export const LABEL_PAGE = {
     heading: "What holds for every colour",
     text: "These cautions hold in every studio and workshop, whichever colour is on the table, and so they stand here once. What is particular to a colour stands on its sheet, first; a label and a safety data sheet prevail, and local codes and licensed practice come before anything that is said here.",
     caption: "In every studio",
-    dust: "A dry pigment goes up as dust.",
+    dust: "A dry pigment goes up as dust: treat it as very dusty unless its bulk density says otherwise.",
     columns: { operation: "At", caution: "What to do, and what to leave", reason: "Why" },
   },
   pigments: {

@@ -1,6 +1,10 @@
-import { SINKING_LIMITS } from "../../drying/sinking-in.ts";
-import { ends } from "../../quantities/interval.ts";
-import type { StatementWording } from "../words.ts";
+import type { DrierRow } from "../../drying/added-drier.ts";
+import type { DryingCause } from "../../drying/chemistry-drying.ts";
+import type { MediumChange } from "../../drying/medium-in-paint.ts";
+import type { DryingStatement } from "../../drying/statements.ts";
+import type { Oil } from "../../drying/vehicle-drying.ts";
+import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
 import {
   bracketed,
   dayCount,
@@ -16,126 +20,114 @@ import {
   withUnit,
   within,
 } from "./statements-phrases.ts";
-import {
-  hasValue,
-  numberOf,
-  quantityOf,
-  textOf,
-  textsOf,
-  wordOf,
-  type Values,
-} from "./statement-params.ts";
 
-const OILS = {
+const OILS: Readonly<Record<Oil, string>> = {
   linseed: "linseed oil",
   walnut: "walnut oil",
   safflower: "safflower oil",
   poppy: "poppy oil",
   "stand linseed": "linseed stand oil",
-} as const;
+};
 
-const CAUSES = {
+const CAUSES: Readonly<Record<DryingCause, string>> = {
   "catalyses oxidation": "helps the oil take up oxygen",
   "takes no part": "takes no part",
   "binds into soaps": "it binds into soaps with the oil",
-  "takes up radicals and drier":
-    "its carbon takes up the radicals by which oil dries, and takes up drier",
+  "takes up radicals": "its carbon takes up the radicals by which oil dries, and takes up drier",
   "brings no drying metal": "it brings no metal that dries oil",
-} as const;
+};
 
-const DRIERS = {
+const ACTS: Readonly<Record<DrierRow["acts"], string>> = {
   surface: "dries from the surface",
   through: "dries all through",
   auxiliary: "helps the other driers",
-} as const;
+};
 
 const CONDITIONS = { filmThicknessUm: "film thickness", temperatureC: "temperature" } as const;
 
+const CHANGES: Readonly<Record<MediumChange, string>> = {
+  drying: "drying",
+  finish: "the finish",
+  "fat over lean": "how fat it is",
+  yellowing: "yellowing",
+};
+
 /** Days to touch dry, layers, and the film with age. */
-export const DRYING_RULINGS = {
-  "drying-class": (v) =>
-    sentence(
-      `${textOf(v, "dryingClass")}: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))}${bracketed(classFilm(v))}`,
-    ),
-  "drying-class-by-the-middle": (v) =>
-    sentence(
-      `${textOf(v, "dryingClass")}: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))}${bracketed(classFilm(v))}, by the middle of that range`,
-    ),
-  "pigment-chemistry-unknown": (v) => {
-    const pigments = textsOf(v, "pigments");
-    return pigments.length === 0
+export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
+  "drying-class": ({ dryingClass, ...days }) => sentence(`${dryingClass}: ${classed(days)}`),
+  "drying-class-by-the-middle": ({ dryingClass, ...days }) =>
+    sentence(`${dryingClass}, by the middle of the range: ${classed(days)}`),
+  "pigment-chemistry-unknown": ({ pigments }) =>
+    pigments.length === 0
       ? "No pigment is recorded, so its drying is not reckoned."
-      : `What ${namesWithin(pigments)} ${does(pigments)} to the drying of oil is not known here.`;
-  },
-  "linseed-oil-alone": (v) =>
-    `Linseed oil alone is touch dry in ${dayCount(quantityOf(v, "days"))}.`,
-  "linseed-sets-the-days": (v) => sentence(`${oilShare(v)} sets the days`),
-  "oil-slower-than-linseed": (v) =>
+      : `What ${namesWithin(pigments)} ${pigments.length > 1 ? "do" : "does"} to the drying of oil is not known here.`,
+  "linseed-oil-alone": ({ days }) => `Linseed oil alone is touch dry in ${dayCount(days)}.`,
+  "linseed-sets-the-days": (oil) => sentence(`${oilShare(oil)} sets the days`),
+  "oil-slower-than-linseed": ({ days, ...oil }) =>
+    sentence(`${oilShare(oil)} dries slower than linseed oil (alone ${dayCount(days)})`),
+  "vehicle-not-stated": ({ factor }) =>
+    `The oil is not recorded; from linseed to the slowest, it makes ${timesTheDays(factor)}.`,
+  "pigment-speeds-drying": (v) => speeds(pigmentShare(v), v),
+  "white-speeds-drying": (v) => speeds(theWhite(v), v),
+  "pigment-slows-drying": (v) => slows(pigmentShare(v), v),
+  "white-slows-drying": (v) => slows(theWhite(v), v),
+  "pigment-takes-no-part-in-drying": (v) => takesNoPart(pigmentShare(v), v),
+  "white-takes-no-part-in-drying": (v) => takesNoPart(theWhite(v), v),
+  "brown-earth-not-told": (v) =>
     sentence(
-      `${oilShare(v)} dries slower than linseed oil (alone ${dayCount(quantityOf(v, "days"))} against ${significant(quantityOf(v, "linseedDays"), 2)}): ${days(v)}`,
+      `${pigmentShare(v)} is recorded neither as an umber nor as a sienna, nor by its manganese, which dries oil: the days cover both (${alone(v)})`,
     ),
-  "vehicle-not-stated": (v) =>
-    `The oil is not recorded; from linseed to the slowest, it makes ${days(v)}.`,
-  "pigment-speeds-drying": (v) => speeds(v, pigmentShare(v)),
-  "white-speeds-drying": (v) => speeds(v, theWhite(v)),
-  "pigment-slows-drying": (v) => slows(v, pigmentShare(v)),
-  "white-slows-drying": (v) => slows(v, theWhite(v)),
-  "pigment-takes-no-part-in-drying": (v) => takesNoPart(v, pigmentShare(v)),
-  "white-takes-no-part-in-drying": (v) => takesNoPart(v, theWhite(v)),
-  "added-drier": (v) => sentence(`${drier(v)} ${DRIERS[wordOf(v, "acts", DRIERS)]}: ${days(v)}`),
+  "pigment-parts-not-recorded": ({ pigments, daysInLinseed }) =>
+    `How much there is of ${namesWithin(pigments)} is not recorded: the days reach from the faster alone to the slower (in linseed oil ${dayCount(daysInLinseed)}).`,
+  "part-as-tried": (v) =>
+    sentence(`${partShare(v)}: touch dry alone in ${dayCount(v.daysAlone)}, as tried here`),
+  "part-by-the-rules": (v) =>
+    sentence(`${partShare(v)}: touch dry alone in ${dayCount(v.daysAlone)}, by the rules`),
+  "added-drier": (v) => sentence(`${drier(v)} ${ACTS[v.acts]}`),
   "carbon-takes-up-drier": (v) =>
-    sentence(
-      `${drier(v)} ${DRIERS[wordOf(v, "acts", DRIERS)]}, but carbon takes up to half of it: ${days(v)}`,
-    ),
-  "film-as-classed": (v) =>
-    `Reckoned for a wet film of ${micrometres(numberOf(v, "filmThicknessUm"))}.`,
+    sentence(`${drier(v)} ${ACTS[v.acts]}, but carbon takes up to half of it`),
+  "film-as-classed": ({ filmThicknessUm }) =>
+    `Reckoned for a wet film of ${micrometres(filmThicknessUm)}.`,
   "thick-film-slows": (v) => film(v),
   "thin-film-speeds": (v) => film(v),
-  "temperature-as-classed": (v) => `Reckoned for ${degrees(numberOf(v, "temperatureC"))}.`,
+  "temperature-as-classed": ({ temperatureC }) => `Reckoned for ${degrees(temperatureC)}.`,
   "cold-slows": (v) => room(v),
   "warmth-speeds": (v) => room(v),
-  "trial-decides": (v) =>
-    sentence(`the workshop's own trial: ${trialDays(v)}${trialConditions(v)}`),
-  "trial-decides-for-its-own-film": (v) =>
-    sentence(
-      `the workshop's own trial: ${trialDays(v)}${trialConditions(v)}; it holds for that film and room`,
-    ),
+  "trial-decides": (v) => sentence(trial(v)),
+  "trial-decides-for-its-own-film": (v) => sentence(`${trial(v)}; it holds for that film and room`),
   "trial-without-conditions": (v) =>
     sentence(
-      `the workshop's own trial: ${trialDays(v)}${trialConditions(v)}; ${listed(textsOf(v, "wanting").map((key) => conditionWord(key)))} not recorded, so what it holds for is not known`,
+      `${trial(v)}; ${listed(v.wanting.map((key) => CONDITIONS[key]))} not recorded, so what it holds for is not known`,
     ),
-  "trial-slower-than-expected": (v) =>
-    `The trial was slower than the rules expect: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))} against ${significant(quantityOf(v, "expectedDays"), 2)}.`,
-  "trial-faster-than-expected": (v) =>
-    `The trial was faster than the rules expect: touch dry in ${dayCount(quantityOf(v, "touchDryDays"))} against ${significant(quantityOf(v, "expectedDays"), 2)}.`,
-  "touch-dry-is-not-through-dry": (v) =>
-    `Touch dry is not through dry: a painting is customarily left ${significant(quantityOf(v, "monthsBeforeVarnish"), 2)} months before it is varnished. Through dry means that a film bears a varnish, not that it has done changing.`,
+  "trial-slower-than-expected": (v) => `The trial was slower than the rules expect: ${beside(v)}.`,
+  "trial-faster-than-expected": (v) => `The trial was faster than the rules expect: ${beside(v)}.`,
+  "touch-dry-is-not-through-dry": ({ monthsBeforeVarnish }) =>
+    `Touch dry is not through dry: a painting is customarily left ${significant(monthsBeforeVarnish, 2)} months before it is varnished. Through dry means that a film bears a varnish, not that it has done changing.`,
   "skins-and-stays-soft": (v) =>
-    `Skins over and stays soft below${bracketed(listed(textsOf(v, "pigments")))}.`,
-  "driers-customary": (v) =>
-    `Makers customarily add a drier to blacks of this kind${bracketed(listed(textsOf(v, "pigments")))}.`,
+    sentence(`${pigmentShare(v)} skins over and stays soft below, so a thick stroke may wrinkle`),
+  "driers-customary": ({ pigment }) =>
+    `Makers customarily add a drier to ${within(pigment)}; none is recorded in this paint.`,
+  "holds-medium-not-known": ({ mediums, changes }) =>
+    `It holds ${namesWithin(mediums)}; what that does to ${CHANGES[changes]} is not known here.`,
 
-  "lean-film": (v) => `Lean: ${oilOfFilm(v)}.`,
-  "medium-fat-film": (v) => `Medium fat: ${oilOfFilm(v)}.`,
-  "fat-film": (v) => `Fat: ${oilOfFilm(v)}.`,
-  "zinc-out-of-underlayers": () =>
-    "Keep it out of underlayers, and thin above: zinc makes the film brittle, and paint over zinc underlayers has cracked and come away.",
+  "lean-film": (v) => `Lean${oilOfFilm(v)}.`,
+  "medium-fat-film": (v) => `Medium fat${oilOfFilm(v)}.`,
+  "fat-film": (v) => `Fat${oilOfFilm(v)}.`,
+  "zinc-out-of-underlayers": () => "Keep it out of underlayers, and thin above.",
   "fast-and-fat-thinly-below": () =>
-    "For lower layers, put on thinly: it dries fast, but it is fat, so what goes over it has to be as fat or fatter.",
+    "For lower layers, put on thinly: it dries fast but is fat, so what goes over it has to be as fat or fatter.",
   "fast-for-lower-layers": () => "For lower layers: it dries fast.",
   "medium-for-any-layer": () =>
-    "For any layer, over what is dry: with a little medium in the upper ones, so that each is as fat as the one below.",
+    "For any layer over dry paint: in the upper ones with a little medium, so that each is as fat as the one below.",
   "slow-but-lean-dry-it-through": () =>
-    "For upper layers, though it is lean: it dries slowly, so let it dry through before anything goes over it, and add a little medium where it lies over fatter paint.",
+    "For upper layers: let it dry through before anything goes over it, and add a little medium where it lies over fatter paint.",
   "slow-for-last-layers": () =>
-    "For the last layers: it dries slowly, and nothing that dries faster goes over it until it is dry through.",
-  "holds-medium-not-known": (v) =>
-    `It holds ${within(textOf(v, "medium"))}; what that does to drying, finish, yellowing and fat over lean is not known here.`,
+    "For the last layers: nothing that dries faster goes over it until it is dry through.",
   "fat-over-lean": (v) => `${over(v)} is fat over lean, as it should be (${oils(v)}).`,
   "lean-over-fat": (v) => `${over(v)} is lean over fat (${oils(v)}) and may crack.`,
   "equally-fat": (v) => `${over(v)}: the two are equally fat (${oils(v)}).`,
-  "fast-over-slow-cracks": (v) =>
-    `${textOf(v, "upper")} (${textOf(v, "upperClass")}) over ${textOf(v, "lower")} (${textOf(v, "lowerClass")}) may crack: let the lower layer dry through first.`,
+  "fast-over-slow-cracks": ({ upper, lower, upperClass, lowerClass }) =>
+    `${upper} (${upperClass}) over ${lower} (${lowerClass}) may crack: let the lower layer dry through first.`,
   "oil-over-acrylic-ground": () =>
     "An acrylic ground takes oil colour when it has dried for some days, not as soon as it is dry to the touch.",
   "never-acrylic-over-oil": () => "Acrylic never goes over oil colour.",
@@ -148,161 +140,202 @@ export const DRYING_RULINGS = {
 
   "zinc-makes-brittle": (v) => sentence(`${pigmentShare(v)} makes the film brittle with age`),
   "zinc-soaps-may-part-layers": (v) =>
-    sentence(`${pigmentShare(v)} forms soaps with the oil, which may part layers from one another`),
+    sentence(
+      `${pigmentShare(v)} forms soaps with the oil, and paint over zinc underlayers has cracked and come away`,
+    ),
   "lead-makes-tough": (v) => sentence(`${pigmentShare(v)} makes a tough, flexible film`),
-  "lead-soaps-turn-transparent": (v) =>
+  "lead-soaps": (v) =>
     sentence(
       `${pigmentShare(v)} forms soaps with the oil, which may make the film more transparent with age, push up as grains or bloom on it as a white haze`,
     ),
-  "carbon-skin-wrinkles-when-thick": (v) =>
-    sentence(`${pigmentShare(v)} skins over first, so a thick stroke may wrinkle`),
-  "oil-rich-wrinkles-when-thick": (v) =>
-    `Oil is ${percent(quantityOf(v, "oilVolumeFraction"))} of the dry film by volume; from ${percent(numberOf(v, "from"))} a thick stroke may wrinkle.`,
+  "oil-rich-wrinkles-when-thick": ({ oilVolumeFraction, from }) =>
+    `${ends(oilVolumeFraction)[0] < from ? "It may be rich in oil" : "Rich in oil"} (${percent(oilVolumeFraction)} of the dry film by volume): from ${percent(from)} on a thick stroke may wrinkle.`,
   "sinks-in-on-absorbent-ground-alone": (v) =>
-    `Oil enough to keep its gloss (${packing(v)}): it sinks in only on an absorbent ground.`,
+    `It sinks in only on an absorbent ground (${packing(v)}).`,
   "sinks-in-easily": (v) =>
-    isOneEndAlone(v)
-      ? `At the drier end of the estimate (${packing(v)}) there is little oil to spare: it may sink in, in dull patches.`
-      : `Little oil to spare (${packing(v)}): it sinks in easily, in dull patches.`,
+    `It sinks in easily, in dull patches: little oil is to spare (${packing(v)}).`,
+  "may-sink-in": (v) =>
+    `It may sink in, in dull patches, if the drier end of the estimate holds (${packing(v)}).`,
   "dull-of-itself": (v) =>
-    isOneEndAlone(v)
-      ? `At the drier end of the estimate (${packing(v)}) the film holds voids: it may be dull of itself, which oiling out does not mend.`
-      : `Dull of itself and not by sinking in (${packing(v)}): the film holds voids, and oiling out does not mend that.`,
+    `It is dull of itself and not by sinking in (${packing(v)}): oiling out does not mend that.`,
+  "may-be-dull-of-itself": (v) =>
+    `It may be dull of itself, which oiling out does not mend, if the drier end of the estimate holds (${packing(v)}).`,
   "oiling-out": () =>
     "Where it has sunk in while the picture is being painted, oiling out brings back the depth: a little oil rubbed over the dry film and wiped off. It is no finish for a picture: leave that to varnish.",
-  "yellows-most": (v) =>
+  "yellows-most": ({ oil }) =>
+    sentence(`${OILS[oil]} yellows most of the drying oils, and makes the toughest film`),
+  "yellows-less": ({ oil }) => sentence(`${OILS[oil]} yellows less than plain linseed oil`),
+  "yellows-least": ({ oil }) =>
+    sentence(`${OILS[oil]} yellows least, and makes a weaker, slower film`),
+  "drier-above-customary": ({ metal, percentOnOil, customaryPercent }) =>
+    `${withUnit(significant(percentOnOil, 2), "%")} ${metal} on oil is more than the customary ${withUnit(significant(customaryPercent, 2), "%")}: the film may skin over and wrinkle.`,
+  "surface-drier-alone": ({ metals }) =>
     sentence(
-      `${OILS[wordOf(v, "oil", OILS)]} yellows most of the drying oils, and makes the toughest film`,
+      `${listed(metals)} ${metals.length > 1 ? "dry" : "dries"} from the surface with no through drier beside it: a thick stroke may wrinkle`,
     ),
-  "yellows-less": (v) =>
-    sentence(`${OILS[wordOf(v, "oil", OILS)]} yellows less than plain linseed oil`),
-  "yellows-least": (v) =>
-    sentence(`${OILS[wordOf(v, "oil", OILS)]} yellows least, and makes a weaker, slower film`),
-  "drier-above-customary": (v) =>
-    `${withUnit(significant(numberOf(v, "percentOnOil"), 2), "%")} ${textOf(v, "metal")} on oil is more than the customary ${withUnit(significant(quantityOf(v, "customaryPercent"), 2), "%")}: the film may skin over and wrinkle.`,
-  "surface-drier-alone": (v) =>
-    sentence(
-      `${listed(textsOf(v, "metals"))} ${textsOf(v, "metals").length > 1 ? "dry" : "dries"} from the surface with no through drier beside it: a thick stroke may wrinkle`,
-    ),
-} as const satisfies Record<string, StatementWording>;
+};
 
-function days(values: Values): string {
-  return timesTheDays(quantityOf(values, "factor"));
+interface Days {
+  readonly touchDryDays: Quantity;
 }
 
-function does(pigments: readonly string[]): string {
-  return pigments.length > 1 ? "do" : "does";
+function classed({
+  touchDryDays,
+  filmThicknessUm,
+  temperatureC,
+}: Days & { readonly filmThicknessUm: number; readonly temperatureC: number }): string {
+  return `touch dry in ${dayCount(touchDryDays)} (wet film of ${micrometres(filmThicknessUm)} at ${degrees(temperatureC)})`;
 }
 
-function classFilm(values: Values): string {
-  return `wet film of ${micrometres(numberOf(values, "filmThicknessUm"))} at ${degrees(numberOf(values, "temperatureC"))}`;
+function oilShare({
+  oil,
+  massFraction,
+}: {
+  readonly oil: Oil;
+  readonly massFraction: number;
+}): string {
+  return `${OILS[oil]}${shareOf(massFraction, "oil")}`;
 }
 
-function shareOf(values: Values, whole: string): string {
-  const share = hasValue(values, "massFraction") ? numberOf(values, "massFraction") : 1;
-  return share < 1 ? bracketed(`${percent(share)} of the ${whole}`) : "";
-}
-
-function oilShare(values: Values): string {
-  return `${OILS[wordOf(values, "oil", OILS)]}${shareOf(values, "oil")}`;
-}
-
-function pigmentShare(values: Values): string {
-  return `${within(textOf(values, "pigment"))}${shareOf(values, "pigment")}`;
-}
-
-function theWhite(values: Values): string {
-  const share = hasValue(values, "massFraction")
-    ? `${percent(numberOf(values, "massFraction"))} of the pigment`
-    : undefined;
-  return `the white${bracketed(within(textOf(values, "pigment")), share)}`;
-}
-
-/** A share that nobody recorded leaves the factor wide open, and that is said. */
-function unknownShare(values: Values): string {
-  const share = quantityOf(values, "share");
-  return typeof share === "number" ? "" : "; how much of it there is was not recorded";
-}
-
-function alone(values: Values): string {
-  return `alone in linseed oil ${dayCount(quantityOf(values, "daysInLinseed"))}`;
-}
-
-function speeds(values: Values, subject: string): string {
-  const cause = CAUSES[wordOf(values, "cause", CAUSES)];
-  return sentence(
-    `${subject} speeds drying, since its ${textOf(values, "chemistry")} ${cause} (${alone(values)}): ${days(values)}${unknownShare(values)}`,
-  );
-}
-
-function slows(values: Values, subject: string): string {
-  const cause = CAUSES[wordOf(values, "cause", CAUSES)];
-  return sentence(
-    `${subject} slows drying, since ${cause} (${alone(values)}): ${days(values)}${unknownShare(values)}`,
-  );
-}
-
-function takesNoPart(values: Values, subject: string): string {
-  return sentence(`${subject} takes no part in the drying (${alone(values)})`);
-}
-
-function drier(values: Values): string {
-  return `${textOf(values, "metal")} drier (${withUnit(significant(numberOf(values, "percentOnOil"), 2), "%")} metal on oil)`;
-}
-
-function film(values: Values): string {
-  return `A film of ${micrometres(numberOf(values, "filmThicknessUm"))} in place of ${micrometres(numberOf(values, "classFilmUm"))}: ${days(values)}.`;
-}
-
-function room(values: Values): string {
-  return `At ${degrees(numberOf(values, "temperatureC"))} in place of ${degrees(numberOf(values, "classTemperatureC"))}: ${days(values)}.`;
-}
-
-function trialDays(values: Values): string {
-  const through = hasValue(values, "throughDryDays")
-    ? `, through dry in ${dayCount(quantityOf(values, "throughDryDays"))}`
+function shareOf(massFraction: number | undefined, whole: string): string {
+  return massFraction !== undefined && massFraction < 1
+    ? bracketed(`${percent(massFraction)} of the ${whole}`)
     : "";
-  return `touch dry in ${dayCount(quantityOf(values, "touchDryDays"))}${through}`;
 }
 
-function trialConditions(values: Values): string {
-  return bracketed(
-    hasValue(values, "filmThicknessUm")
-      ? micrometres(numberOf(values, "filmThicknessUm"))
-      : undefined,
-    hasValue(values, "temperatureC") ? degrees(numberOf(values, "temperatureC")) : undefined,
-    hasValue(values, "humidityPercent")
-      ? `${withUnit(significant(numberOf(values, "humidityPercent"), 2), "%")} humidity`
-      : undefined,
+interface NamedShare {
+  readonly pigment: string;
+  readonly massFraction?: number;
+}
+
+function pigmentShare({ pigment, massFraction }: NamedShare): string {
+  return `${within(pigment)}${shareOf(massFraction, "pigment")}`;
+}
+
+function partShare({
+  part,
+  massFraction,
+}: {
+  readonly part: string;
+  readonly massFraction?: number;
+}): string {
+  return pigmentShare({ pigment: part, ...(massFraction === undefined ? {} : { massFraction }) });
+}
+
+function theWhite({ pigment, massFraction }: NamedShare): string {
+  return `the white${bracketed(
+    within(pigment),
+    massFraction === undefined ? undefined : `${percent(massFraction)} of the pigment`,
+  )}`;
+}
+
+function alone({ daysInLinseed }: { readonly daysInLinseed: Interval }): string {
+  return `alone in linseed oil ${dayCount(daysInLinseed)}`;
+}
+
+interface Acting {
+  readonly cause: DryingCause;
+  readonly chemistry: string;
+  readonly daysInLinseed: Interval;
+}
+
+function speeds(subject: string, v: Acting): string {
+  return sentence(
+    `${subject} speeds drying, since its ${v.chemistry} ${CAUSES[v.cause]} (${alone(v)})`,
   );
 }
 
-function conditionWord(condition: string): string {
-  return wordOf({ condition }, "condition", CONDITIONS) === "temperatureC"
-    ? CONDITIONS.temperatureC
-    : CONDITIONS.filmThicknessUm;
+function slows(subject: string, v: Acting): string {
+  return sentence(`${subject} slows drying, since ${CAUSES[v.cause]} (${alone(v)})`);
 }
 
-function oilOfFilm(values: Values): string {
-  return `oil ${percent(quantityOf(values, "oilVolumeFraction"))} of the dry film by volume`;
+function takesNoPart(subject: string, v: Acting): string {
+  return sentence(`${subject} takes no part in the drying (${alone(v)})`);
 }
 
-function oils(values: Values): string {
-  return `oil ${percent(quantityOf(values, "upperOil"))} over ${percent(quantityOf(values, "lowerOil"))} by volume`;
+function drier({
+  metal,
+  percentOnOil,
+}: {
+  readonly metal: string;
+  readonly percentOnOil: number;
+}): string {
+  return `${metal} drier (${withUnit(significant(percentOnOil, 2), "%")} metal on oil)`;
 }
 
-function over(values: Values): string {
-  return `${textOf(values, "upper")} over ${textOf(values, "lower")}`;
+function film({
+  filmThicknessUm,
+  classFilmUm,
+  factor,
+}: {
+  readonly filmThicknessUm: number;
+  readonly classFilmUm: number;
+  readonly factor: Interval;
+}): string {
+  return `A film of ${micrometres(filmThicknessUm)} in place of ${micrometres(classFilmUm)}: ${timesTheDays(factor)}.`;
 }
 
-/** Whether an estimate is judged by an end that its other end would not bear out. */
-function isOneEndAlone(values: Values): boolean {
-  const [lower, upper] = ends(quantityOf(values, "reducedPvc"));
-  return SINKING_LIMITS.some(
-    ({ reducedPvcMax }) => lower <= reducedPvcMax && reducedPvcMax < upper,
-  );
+function room({
+  temperatureC,
+  classTemperatureC,
+  factor,
+}: {
+  readonly temperatureC: number;
+  readonly classTemperatureC: number;
+  readonly factor: Interval;
+}): string {
+  return `At ${degrees(temperatureC)} in place of ${degrees(classTemperatureC)}: ${timesTheDays(factor)}.`;
 }
 
-function packing(values: Values): string {
-  return `PVC ${decimals(quantityOf(values, "reducedPvc"), 2)} of the effective CPVC`;
+function trial({
+  touchDryDays,
+  throughDryDays,
+  filmThicknessUm,
+  temperatureC,
+  humidityPercent,
+}: Days & {
+  readonly throughDryDays?: Quantity;
+  readonly filmThicknessUm?: number;
+  readonly temperatureC?: number;
+  readonly humidityPercent?: number;
+}): string {
+  const through =
+    throughDryDays === undefined ? "" : `, through dry in ${dayCount(throughDryDays)}`;
+  return `the workshop's own trial: touch dry in ${dayCount(touchDryDays)}${through}${bracketed(
+    filmThicknessUm === undefined ? undefined : micrometres(filmThicknessUm),
+    temperatureC === undefined ? undefined : degrees(temperatureC),
+    humidityPercent === undefined
+      ? undefined
+      : `${withUnit(significant(humidityPercent, 2), "%")} humidity`,
+  )}`;
+}
+
+function beside({
+  touchDryDays,
+  expectedDays,
+}: Days & { readonly expectedDays: Interval }): string {
+  return `touch dry in ${dayCount(touchDryDays)} against ${significant(expectedDays, 2)}`;
+}
+
+function oilOfFilm({ oilVolumeFraction }: { readonly oilVolumeFraction: Quantity }): string {
+  const judged = typeof oilVolumeFraction === "number" ? "" : ", by the middle of the estimate";
+  return `${judged}: oil ${percent(oilVolumeFraction)} of the dry film by volume`;
+}
+
+function oils({
+  upperOil,
+  lowerOil,
+}: {
+  readonly upperOil: Quantity;
+  readonly lowerOil: Quantity;
+}): string {
+  return `oil ${percent(upperOil)} over ${percent(lowerOil)} by volume`;
+}
+
+function over({ upper, lower }: { readonly upper: string; readonly lower: string }): string {
+  return `${upper} over ${lower}`;
+}
+
+function packing({ reducedPvc }: { readonly reducedPvc: Quantity }): string {
+  return `PVC ${decimals(reducedPvc, 2)} of the effective CPVC`;
 }

@@ -1,4 +1,7 @@
-import type { StatementWording } from "../words.ts";
+import type { ParticleClass } from "../../formulation/particle-class.ts";
+import type { FormulationStatement } from "../../formulation/statements.ts";
+import type { Interval, Quantity } from "../../quantities/interval.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
 import {
   bracketed,
   decimals,
@@ -12,94 +15,89 @@ import {
   within,
   withUnit,
 } from "./statements-phrases.ts";
-import {
-  hasValue,
-  numberOf,
-  quantityOf,
-  textOf,
-  textsOf,
-  wordOf,
-  type Values,
-} from "./statement-params.ts";
 
-const GRAINS = {
+const GRAINS: Readonly<Record<ParticleClass, string>> = {
   "fine carbon": "fine carbon",
   fine: "a fine pigment",
   coarse: "a coarse pigment",
-} as const;
+};
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
-export const FORMULATION_RULINGS = {
-  "oil-index-class": (v) =>
-    `A ${textOf(v, "oilIndexClass")} oil index: ${gramsTo100(quantityOf(v, "oilIndexGPer100g"))}, in one class with ${suchAs(v)}.`,
-  "oil-index-class-of-an-estimate": (v) =>
-    `A ${textOf(v, "oilIndexClass")} oil index by the middle of the estimate (${gramsTo100(quantityOf(v, "oilIndexGPer100g"))}), which reaches ${fromTo(v)}.`,
-  "working-paint-takes-more-than-rub-out": (v) =>
-    `A working paint takes ${ratio(v)} times the oil of the rub-out figure (${gramsTo100(quantityOf(v, "oilAbsorptionGPer100g"))}), and the oil index is estimated from that.`,
-  "rub-out-takes-less-than-working-paint": (v) =>
-    `A working paint takes ${ratio(v)} times the oil of a rub-out, and the rub-out figure is estimated from the oil index (${gramsTo100(quantityOf(v, "oilIndexGPer100g"))}).`,
-  "oil-index-below-rub-out": (v) =>
-    `The oil index (${gramsTo100(numberOf(v, "oilIndexGPer100g"))}) lies below the rub-out figure (${gramsTo100(numberOf(v, "oilAbsorptionGPer100g"))}), at which the pigment only just holds together: one of the two is doubtful.`,
-  "oil-index-far-above-rub-out": (v) =>
-    `The oil index (${gramsTo100(numberOf(v, "oilIndexGPer100g"))}) is ${significant(numberOf(v, "ratio"), 2)} times the rub-out figure (${gramsTo100(numberOf(v, "oilAbsorptionGPer100g"))}); up to ${reachOf(v)} times is known, so one of the two is doubtful.`,
-  "oil-absorption-by-rub-out": (v) =>
-    `Oil absorption by ${textOf(v, "way")} (${textOf(v, "standard")}), the kind that CPVC is reckoned from.`,
-  "oil-absorption-rubbed-out": (v) =>
-    `Oil absorption by rub-out (${textOf(v, "method")}) to no standard that is named: the kind that CPVC is reckoned from.`,
-  "oil-absorption-reads-higher": (v) =>
-    `Oil absorption by ${textOf(v, "standard")} (${textOf(v, "way")}) reads higher than a rub-out, so the CPVC comes out too low.`,
-  "oil-absorption-method-unknown": (v) =>
-    `How the method of the oil absorption (${textOf(v, "method")}) reads beside a rub-out is not known here.`,
+export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
+  "oil-index-class": ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
+    `A ${oilIndexClass} oil index: ${gramsTo100(oilIndexGPer100g)} by mass${suchAs.length === 0 ? "" : `, in one class with ${listed(suchAs)} in Church's table`}.`,
+  "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>
+    `A ${oilIndexClass} oil index by the middle of the estimate (${gramsTo100(oilIndexGPer100g)} by mass), which reaches ${fromTo(spans)}.`,
+  "working-paint-takes-more-than-rub-out": ({ ratio, oilAbsorptionGPer100g }) =>
+    `A working paint takes ${significant(ratio, 2)} times the oil of the rub-out figure (${gramsTo100(oilAbsorptionGPer100g)}), and the oil index is estimated from that.`,
+  "rub-out-takes-less-than-working-paint": ({ ratio, oilIndexGPer100g }) =>
+    `A working paint takes ${significant(ratio, 2)} times the oil of a rub-out, and the rub-out figure is estimated from the oil index (${gramsTo100(oilIndexGPer100g)}).`,
+  "oil-index-below-rub-out": ({ oilIndexGPer100g, oilAbsorptionGPer100g }) =>
+    `The oil index (${gramsTo100(oilIndexGPer100g)}) lies below the rub-out figure (${gramsTo100(oilAbsorptionGPer100g)}), at which the pigment only just holds together: one of the two is doubtful.`,
+  "oil-index-far-above-rub-out": ({ oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach }) =>
+    `The oil index (${gramsTo100(oilIndexGPer100g)}) is ${significant(ratio, 2)} times the rub-out figure (${gramsTo100(oilAbsorptionGPer100g)}); up to ${significant(reach[1], 2)} times is known, so one of the two is doubtful.`,
+  "oil-absorption-by-rub-out": ({ way, standard }) =>
+    `Oil absorption by ${way} (${standard}), the kind that CPVC is reckoned from.`,
+  "oil-absorption-rubbed-out": ({ method }) =>
+    `Oil absorption by rub-out (${method}) to no standard that is named: the kind that CPVC is reckoned from.`,
+  "oil-absorption-reads-higher": ({ standard, way }) =>
+    `Oil absorption by ${standard} (${way}) reads higher than a rub-out, so the CPVC comes out too low.`,
+  "oil-absorption-method-unknown": ({ method }) =>
+    `How the method of the oil absorption (${method}) reads beside a rub-out is not known here.`,
   "oil-absorption-method-not-stated": () =>
     "The method of the oil absorption is not recorded, and methods differ.",
-  "handbook-range": (v) =>
-    `Handbooks range over ${significant(quantityOf(v, "range"), 3)} for ${textOf(v, "colourIndexName")}${bracketed(namesWithin(textsOf(v, "kinds")))}.`,
+  "handbook-range": ({ range, colourIndexName, kinds }) =>
+    `Handbooks range over ${significant(range, 3)} for ${colourIndexName}${bracketed(namesWithin(kinds))}.`,
 
   "high-oil-demand-low-cpvc": (v) =>
-    `High oil demand: it takes ${oilVolume(v)} to fill the gaps of 100\u00a0cm\u00b3 of pigment, so the CPVC is low (${percent(quantityOf(v, "cpvc"))}).`,
+    `By volume its oil demand is high: ${fillsTheGaps(v)}, so the CPVC is low (${percent(v.cpvc)}).`,
   "low-oil-demand-high-cpvc": (v) =>
-    `Low oil demand: ${oilVolume(v)} fill the gaps of 100\u00a0cm\u00b3 of pigment, so the CPVC is high (${percent(quantityOf(v, "cpvc"))}).`,
+    `By volume its oil demand is low: ${fillsTheGaps(v)}, so the CPVC is high (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>
-    `The two take oil alike, within ${times(v, "massRatio")} by mass and ${times(v, "volumeRatio")} by volume of pigment.`,
-  "oil-differs-by-mass-alone": (v) =>
-    hasValue(v, "more")
-      ? `${textOf(v, "more")} takes ${times(v, "massRatio")} the oil of ${textOf(v, "less")} by mass; by volume of pigment the two lie within ${times(v, "volumeRatio")} of each other. Most of the difference is the weight of the pigment.`
-      : `One takes ${times(v, "massRatio")} the oil of the other by mass, but only ${times(v, "volumeRatio")} by volume of pigment: most of the difference is the weight of the pigment.`,
-  "oil-differs-by-volume-alone": (v) =>
-    `One takes ${times(v, "volumeRatio")} the oil of the other by volume of pigment, which by mass (${times(v, "massRatio")}) hardly shows.`,
-  "oil-differs-both-ways": (v) =>
-    `One takes ${times(v, "massRatio")} the oil of the other by mass, and ${times(v, "volumeRatio")} by volume of pigment.`,
+    `The two take oil alike, within ${times(v.massRatio)} by mass and ${times(v.volumeRatio)} by volume of pigment.`,
+  "oil-differs-by-mass-alone": ({ massRatio, volumeRatio, more, less }) =>
+    more !== undefined && less !== undefined
+      ? `${more} takes ${times(massRatio)} the oil of ${less} by mass; by volume of pigment the two lie within ${times(volumeRatio)} of each other. Most of the difference is the weight of the pigment.`
+      : `One takes ${times(massRatio)} the oil of the other by mass, but only ${times(volumeRatio)} by volume of pigment: most of the difference is the weight of the pigment.`,
+  "oil-differs-by-volume-alone": ({ massRatio, volumeRatio }) =>
+    `One takes ${times(volumeRatio)} the oil of the other by volume of pigment, which by mass (${times(massRatio)}) hardly shows.`,
+  "oil-differs-both-ways": ({ massRatio, volumeRatio }) =>
+    `One takes ${times(massRatio)} the oil of the other by mass, and ${times(volumeRatio)} by volume of pigment.`,
 
   "oil-in-excess": (v) => finish(v, "oil is in excess"),
   "oil-little-in-excess": (v) => finish(v, "oil is a little in excess"),
   "oil-just-fills": (v) => finish(v, "oil just fills the gaps"),
   "film-holds-voids": (v) => finish(v, "the film holds voids, which make it matte and paler"),
-  "gloss-measured-gloss": (v) => gloss(v),
-  "gloss-measured-semi-gloss": (v) => gloss(v),
-  "gloss-measured-satin": (v) => gloss(v),
-  "gloss-measured-matte": (v) => gloss(v),
-  "glossier-than-expected": (v) =>
-    `Read as ${textOf(v, "measured")} where ${expected(v)} was expected: the oil index on record may be too low, or the paste better opened than recorded.`,
-  "duller-than-expected": (v) =>
-    `Read as ${textOf(v, "measured")} where ${expected(v)} was expected: clumps may hold oil, or the ground drew it.`,
+  "clumps-make-voids": ({ finish: expected, reducedPvc, reducedPvcOpened }) =>
+    sentence(
+      `${expected} expected for all its oil: well opened, its PVC would be ${decimals(reducedPvcOpened, 2)} of the CPVC, but clumps hold oil and it is ${decimals(reducedPvc, 2)}, so the film holds voids`,
+    ),
+  "finish-not-told": ({ reducedPvc }) =>
+    `Which finish to expect is not told: PVC is ${decimals(reducedPvc, 2)} of the effective CPVC, anything from gloss to matte.`,
+  "gloss-measured": ({ finish: measured, gloss60, betterAngle }) =>
+    sentence(
+      `${measured} by measurement: ${withUnit(significant(gloss60, 2), "gloss units")} at 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 would tell more`}`,
+    ),
+  "glossier-than-expected": ({ measured, expected }) =>
+    `Read as ${measured} where ${listed(expected, "or")} was expected: the oil index on record may be too low, or the paste better opened than recorded.`,
+  "duller-than-expected": ({ measured, expected }) =>
+    `Read as ${measured} where ${listed(expected, "or")} was expected: clumps may hold oil, or the ground drew it.`,
 
-  "agglomerates-hold-oil": (v) =>
-    `${upper(GRAINS[wordOf(v, "particle", GRAINS)])} stays partly in clumps, which hold oil: the paste acts by ${factor(v)} of its CPVC.`,
-  "pigment-opened": () => "Well opened: no clumps hold oil, and the paste acts by its full CPVC.",
-  "dispersion-unknown": (v) =>
-    decimals(quantityOf(v, "factor"), 2) === "1.00"
-      ? `How it was opened is not recorded; ${GRAINS[wordOf(v, "particle", GRAINS)]} acts by its full CPVC either way.`
-      : `How it was opened is not recorded: clumps of ${GRAINS[wordOf(v, "particle", GRAINS)]} hold oil, so the paste may act by ${factor(v)} of its CPVC.`,
-  "fineness-shows-the-grain": (v) =>
-    `The gauge reads ${grind(v)}, the grain of a coarse pigment; it does not tell how well the paste is opened.`,
-  "opened-as-if-milled": (v) =>
-    `Mulled, and opened as if milled: the gauge reads ${grind(v)} (up to ${limit(v)} counts as opened).`,
-  "opened-by-fineness": (v) =>
-    `Well opened: the gauge reads ${grind(v)} (up to ${limit(v)} counts as opened).`,
-  "milled-but-not-opened": (v) =>
-    `Milled, and not opened: the gauge reads ${grind(v)} (up to ${limit(v)} counts as opened).`,
-  "not-opened-by-fineness": (v) =>
-    `Not opened: the gauge reads ${grind(v)} (up to ${limit(v)} counts as opened).`,
+  "agglomerates-hold-oil": ({ particle, factor }) =>
+    sentence(
+      `${GRAINS[particle]} stays partly in clumps, which hold oil: the paste acts by ${decimals(factor, 2)} of its CPVC`,
+    ),
+  "pigment-opened": () => "No clumps hold oil: the paste acts by its full CPVC.",
+  "coarse-pigment-opens": () =>
+    "A coarse pigment is opened by hand or mill alike: the paste acts by its full CPVC.",
+  "dispersion-unknown": ({ particle, factor }) =>
+    `How it was opened is not recorded: clumps of ${GRAINS[particle]} hold oil, so the paste may act by ${decimals(factor, 2)} of its CPVC.`,
+  "fineness-shows-the-grain": ({ finenessOfGrindUm }) =>
+    `The gauge reads ${micrometres(finenessOfGrindUm)}, the grain of a coarse pigment; it does not tell how well the paste is opened.`,
+  "opened-as-if-milled": (v) => `Mulled, and opened as if milled: ${gauge(v)}.`,
+  "opened-by-fineness": (v) => `Well opened: ${gauge(v)}.`,
+  "milled-but-not-opened": (v) => `Milled, and not opened: ${gauge(v)}.`,
+  "not-opened-by-fineness": (v) => `Not opened: ${gauge(v)}.`,
 
   "body-short": () => "Short body: the paste breaks off and stands where the knife leaves it.",
   "body-long": () => "Long body: the paste draws out and flows after the knife.",
@@ -109,92 +107,75 @@ export const FORMULATION_RULINGS = {
   "oil-parts-slightly": () => "A little oil parts from the paste.",
   "oil-parts-markedly": () => "Oil parts markedly from the paste.",
 
-  "paste-loosens-under-the-muller": (v) =>
-    `Hold back ${percent(quantityOf(v, "fraction"))} of the oil and add it last, if it is wanted: a paste loosens under the muller.`,
-  "paste-loosens-down-to-rub-out": (v) =>
-    `Hold back ${percent(quantityOf(v, "fraction"))} of the oil and add it last: a paste loosens under the muller, but below the rub-out figure (${gramsTo100(numberOf(v, "oilAbsorptionGPer100g"))}) it does not hold together.`,
-  "rub-out-takes-all-the-oil": (v) =>
-    `Hold no oil back: the rub-out figure (${gramsTo100(numberOf(v, "oilAbsorptionGPer100g"))}) takes all of it.`,
-  "loss-on-slab": (v) =>
-    `Allow ${percent(quantityOf(v, "fraction"))} for paint left on slab and muller.`,
-  "loss-on-mill": (v) => `Allow ${percent(quantityOf(v, "fraction"))} for paint left on the rolls.`,
-  "loss-on-slab-or-mill": (v) =>
-    `Allow ${percent(quantityOf(v, "fraction"))} for paint left on slab or mill.`,
+  "paste-loosens-under-the-muller": ({ fraction }) =>
+    `Hold back ${percent(fraction)} of the oil and add it last, if it is wanted: a paste loosens under the muller.`,
+  "paste-loosens-down-to-rub-out": ({ fraction, oilAbsorptionGPer100g }) =>
+    `Hold back ${percent(fraction)} of the oil and add it last: a paste loosens under the muller, but below the rub-out figure (${gramsTo100(oilAbsorptionGPer100g)}) it does not hold together.`,
+  "rub-out-takes-all-the-oil": ({ oilAbsorptionGPer100g }) =>
+    `Hold no oil back: the rub-out figure (${gramsTo100(oilAbsorptionGPer100g)}) takes all of it.`,
+  "loss-on-slab": ({ fraction }) => `Allow ${percent(fraction)} for paint left on slab and muller.`,
+  "loss-on-mill": ({ fraction }) => `Allow ${percent(fraction)} for paint left on the rolls.`,
+  "loss-on-slab-or-mill": ({ fraction }) =>
+    `Allow ${percent(fraction)} for paint left on slab or mill.`,
   "fills-the-jar": (v) => `${filling(v)} it fills a jar of ${jar(v)} even when it has settled.`,
   "fills-until-it-settles": (v) =>
     `${filling(v)} it fills a jar of ${jar(v)} as poured, and no longer when it has settled.`,
   "does-not-fill-the-jar": (v) => `${filling(v)} it does not fill a jar of ${jar(v)}.`,
-} as const satisfies Record<string, StatementWording>;
-
-function suchAs(values: Values): string {
-  return listed(textsOf(values, "suchAs"));
-}
+};
 
 /** From the first to the last class that an estimate reaches into. */
-function fromTo(values: Values): string {
-  const spans = textsOf(values, "spans");
+function fromTo(spans: readonly string[]): string {
   return `from ${spans[0] ?? ""} to ${spans.at(-1) ?? ""}`;
 }
 
-function ratio(values: Values): string {
-  return significant(quantityOf(values, "ratio"), 2);
+function fillsTheGaps({ oilCm3Per100Cm3 }: { readonly oilCm3Per100Cm3: Quantity }): string {
+  return `${withUnit(significant(oilCm3Per100Cm3, 2), "cm\u00b3")} of oil fill the gaps of 100\u00a0cm\u00b3 of pigment`;
 }
 
-function reachOf(values: Values): string {
-  const reach = quantityOf(values, "reach");
-  return significant(typeof reach === "number" ? reach : reach[1], 2);
+function times(ratio: number): string {
+  return `${decimals(ratio, 1)} times`;
 }
 
-function oilVolume(values: Values): string {
-  return `${withUnit(significant(quantityOf(values, "oilCm3Per100Cm3"), 2), "cm\u00b3")} of oil`;
-}
-
-function times(values: Values, name: string): string {
-  return `${decimals(numberOf(values, name), 1)} times`;
-}
-
-function finish(values: Values, because: string): string {
-  const reach =
-    textsOf(values, "spans").length > 1 ? `; the estimate reaches ${fromTo(values)}` : "";
+function finish(
+  {
+    finish: expected,
+    reducedPvc,
+    spans,
+  }: {
+    readonly finish: string;
+    readonly reducedPvc: Quantity;
+    readonly spans: readonly string[];
+  },
+  because: string,
+): string {
+  const reach = spans.length > 1 ? `; the estimate reaches ${fromTo(spans)}` : "";
   return sentence(
-    `${textOf(values, "finish")} expected: PVC is ${decimals(quantityOf(values, "reducedPvc"), 2)} of the effective CPVC, so ${because}${reach}`,
+    `${expected} expected: PVC is ${decimals(reducedPvc, 2)} of the effective CPVC, so ${because}${reach}`,
   );
 }
 
-function gloss(values: Values): string {
-  const better = hasValue(values, "betterAngle")
-    ? `; ${numberOf(values, "betterAngle")}\u00b0 would tell more`
-    : "";
-  return sentence(
-    `${textOf(values, "finish")} by measurement: ${withUnit(significant(numberOf(values, "gloss60"), 2), "gloss units")} at 60\u00b0${better}`,
-  );
+function gauge({
+  finenessOfGrindUm,
+  limitUm,
+}: {
+  readonly finenessOfGrindUm: number;
+  readonly limitUm: number;
+}): string {
+  return `the gauge reads ${micrometres(finenessOfGrindUm)} (up to ${micrometres(limitUm)} counts as opened)`;
 }
 
-function expected(values: Values): string {
-  return listed(textsOf(values, "expected"), "or");
+function filling({
+  pigment,
+  massG,
+  takenMl,
+}: {
+  readonly pigment: string;
+  readonly massG: number;
+  readonly takenMl: Interval;
+}): string {
+  return `${withUnit(significant(massG, 3), "g")} of dry ${within(pigment)} take ${withUnit(significant(takenMl, 2), "ml")}, from settled to poured:`;
 }
 
-function factor(values: Values): string {
-  return decimals(quantityOf(values, "factor"), 2);
-}
-
-function grind(values: Values): string {
-  return micrometres(numberOf(values, "finenessOfGrindUm"));
-}
-
-function limit(values: Values): string {
-  return micrometres(numberOf(values, "limitUm"));
-}
-
-function filling(values: Values): string {
-  const dry = hasValue(values, "pigment") ? ` of dry ${within(textOf(values, "pigment"))}` : "";
-  return `${withUnit(significant(numberOf(values, "massG"), 3), "g")}${dry} take ${withUnit(significant(quantityOf(values, "takenMl"), 2), "ml")}, from settled to poured:`;
-}
-
-function jar(values: Values): string {
-  return withUnit(significant(numberOf(values, "jarMl"), 3), "ml");
-}
-
-function upper(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+function jar({ jarMl }: { readonly jarMl: number }): string {
+  return withUnit(significant(jarMl, 3), "ml");
 }

@@ -62,8 +62,8 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "as-its-supplier-states": ({ ingredients }) =>
     sentence(`As the supplier of ${named(ingredients)} states it`),
 
-  "below-its-limit": ({ ingredients, massFraction, limit }) =>
-    `Left out: ${named(ingredients)}, ${ingredients.length > 1 ? "together " : ""}${percent(massFraction)} of it, ${limit === undefined ? "is too little to count" : `stays below ${percent(limit)}`}.`,
+  "below-its-limit": ({ ingredients, massFraction, ...what }) =>
+    `Left out: ${named(ingredients)}, ${ingredients.length > 1 ? "together " : ""}${percent(massFraction)} of it, ${belowWhat(what)}.`,
   "covered-by": ({ by }) => `Left out, since ${by} says more.`,
   "entry-annulled": ({ name }) => `Left out: annulled for ${within(name)}.`,
   "category-not-in-frame": ({ name, frame }) =>
@@ -73,7 +73,7 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "vapour-not-from-a-powder": ({ name }) =>
     `Left out: stated for the vapour of ${within(name)}, and a powder gives off none.`,
   "not-a-liquid": ({ name }) =>
-    `Left out: stated for ${within(name)} as a liquid, and this is none.`,
+    `Left out: stated for ${within(name)} as a liquid, and this is not one.`,
   "flash-point-decides": ({ name }) =>
     `Left out: stated for ${within(name)}, but the flash point of the mixture decides.`,
   "flammable-trace": ({ name }) =>
@@ -150,6 +150,24 @@ const METAL_ADVICE: Readonly<Record<MetalAdvice, string>> = {
   "do not sand dry": "Do not sand dry; keep its dust and spray out of the lungs.",
   "do not heat": "Do not heat; nothing down the drain.",
 };
+
+/** The least share that counts; of an acute toxicity the estimate, which decides; else that it is too little. */
+function belowWhat({
+  limit,
+  ate,
+  upTo,
+  unit,
+}: {
+  readonly limit?: number;
+  readonly ate?: number;
+  readonly upTo?: number;
+  readonly unit?: string;
+}): string {
+  if (ate !== undefined && upTo !== undefined && unit !== undefined) {
+    return `brings the mixture to an estimate of ${withUnit(significant(ate, 2), unit)}, which is above ${withUnit(significant(upTo, 3), unit)}`;
+  }
+  return limit === undefined ? "is too little to count" : `stays below ${percent(limit)}`;
+}
 
 function counted(as: string): string {
   return as === "substance" ? "" : `, counted as ${as}`;

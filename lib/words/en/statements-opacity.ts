@@ -10,10 +10,13 @@ import { bracketed, decimals, micrometres, sentence, significant } from "./state
 export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
   "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin }) =>
     sentence(
-      `${word}: a film of ${micrometres(filmUm)} has a contrast ratio of ${decimals(contrastRatio, 3)}${contrastRatioMin > 0 ? bracketed(`from ${decimals(contrastRatioMin, 2)}`) : ""}`,
+      `${word}: a film of ${micrometres(filmUm)} has a contrast ratio of ${decimals(contrastRatio, 3)}${bracketed(
+        contrastRatioMin > 0 ? `from ${decimals(contrastRatioMin, 2)}` : undefined,
+        "by limits of our own",
+      )}`,
     ),
   "opacity-by-scattering": ({ class: word, filmUm, scatteringPower, spans }) =>
-    `${sentence(`${word}: a film of ${micrometres(filmUm)} scatters with S\u00b7X ${significant(scatteringPower, 2)}${bracketed(limitOf(word), reach(spans))}`)} So dark a film hides a chart by what it absorbs, and its contrast ratio gives no class.`,
+    `${sentence(`${word}: a film of ${micrometres(filmUm)} scatters with S\u00b7X ${significant(scatteringPower, 2)}${bracketed(limitOf(word), reach(spans))}`)} So dark a film hides a chart by what it absorbs, and its contrast ratio gives no class; the limits of these words are our own, no standard's.`,
   "too-dark-for-contrast-ratio": ({ contrastRatio }) =>
     `How transparent it is, is not stated: so dark a film hides the chart by what it absorbs (contrast ratio ${decimals(contrastRatio, 3)}), and how much it scatters is not told.`,
   "film-not-comparable": ({ filmUm, wantedUm }) =>

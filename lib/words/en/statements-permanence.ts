@@ -24,8 +24,8 @@ const EFFECTS: Readonly<
   "turns violet": ["turns violet", "turn violet"],
   dissolves: ["dissolves", "dissolve"],
   "loses its ash": [
-    "loses its bone ash, and keeps its carbon,",
-    "lose their bone ash, and keep their carbon,",
+    "loses its bone ash and keeps its carbon",
+    "lose their bone ash and keep their carbon",
   ],
   fades: ["fades", "fade"],
 };
@@ -110,7 +110,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "harmed-by-sulphur": (v) => harm(v, "in sulphurous air"),
   "harmed-by-heat": (v) => harm(v, "when heated"),
   "harmed-by-damp": (v) => harm(v, "in strong light with damp"),
-  "harmed-by-light": (v) => harm(v, "in strong light"),
+  "harmed-by-light": (v) => harm(v, v.effect === "fades" ? "in light" : "in strong light"),
   "said-to-be-harmed": ({ pigments, effect }) =>
     sentence(
       `old books say that ${namesWithin(pigments)} ${EFFECTS[effect][pigments.length < 2 ? 0 : 1]} beside colours that hold sulphides; whether that happens in oil is disputed`,

@@ -1,6 +1,8 @@
+import type { DryingStatement } from "../../drying/statements.ts";
+import type { FormulationStatement } from "../../formulation/statements.ts";
 import type { HazardStatement } from "../../hazard/statements.ts";
-import type { WordingsOf } from "../../quantities/statement.ts";
 import type { StatementWording } from "../words.ts";
+import { byRule } from "./by-rule.ts";
 import { COLORIMETRY_RULINGS } from "./statements-colorimetry.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { DRYING_RULINGS } from "./statements-drying.ts";
@@ -17,16 +19,9 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
   ...OPTICS_RULINGS,
   ...byRule(OPACITY_RULINGS),
   ...MIXTURE_RULINGS,
-  ...FORMULATION_RULINGS,
-  ...DRYING_RULINGS,
+  ...byRule<FormulationStatement>(FORMULATION_RULINGS),
+  ...byRule<DryingStatement>(DRYING_RULINGS),
   ...byRule(PERMANENCE_RULINGS),
   ...byRule<HazardStatement>(HAZARD_RULINGS),
   ...COMPARISON_RULINGS,
 };
-
-/** Wordings of a closed union among those that are looked up by rule alone: their fields were checked where a statement is made. */
-function byRule<S extends { readonly rule: string; readonly values: object }>(
-  wordings: WordingsOf<S>,
-): Readonly<Record<string, StatementWording>> {
-  return wordings;
-}

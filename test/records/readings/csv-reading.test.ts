@@ -134,14 +134,14 @@ describe("faults of a CSV", () => {
     {
       what: "a wavelength that is no number",
       file,
-      text: csvText({ 6: "440 nm,0.0480" }),
-      told: `${file}:6:1 error "440 nm" is no wavelength: that is a whole number of nm, 100 to 4000 readings/wavelength`,
+      text: csvText({ 6: "blue,0.0480" }),
+      told: `${file}:6:1 error "blue" is no wavelength: that is a number of nm, 100 to 4000 readings/wavelength`,
     },
     {
       what: "a wavelength in micrometres",
       file,
       text: "nm,masstone\n0.4,0.05\n",
-      told: `${file}:2:1 error "0.4" is no wavelength: that is a whole number of nm, 100 to 4000 readings/wavelength`,
+      told: `${file}:2:1 error "0.4" is no wavelength: that is a number of nm, 100 to 4000 readings/wavelength`,
     },
     {
       what: "a gap where either step might be meant",
@@ -153,13 +153,13 @@ describe("faults of a CSV", () => {
       what: "a wavelength below 100 nm",
       file,
       text: "nm,a\n99,0.1\n100,0.1\n",
-      told: `${file}:2:1 error "99" is no wavelength: that is a whole number of nm, 100 to 4000 readings/wavelength`,
+      told: `${file}:2:1 error "99" is no wavelength: that is a number of nm, 100 to 4000 readings/wavelength`,
     },
     {
       what: "a wavelength above 4000 nm",
       file,
       text: "nm,a\n4000,0.1\n4001,0.1\n",
-      told: `${file}:3:1 error "4001" is no wavelength: that is a whole number of nm, 100 to 4000 readings/wavelength`,
+      told: `${file}:3:1 error "4001" is no wavelength: that is a number of nm, 100 to 4000 readings/wavelength`,
     },
     {
       what: "a row without wavelength",
@@ -171,13 +171,13 @@ describe("faults of a CSV", () => {
       what: "a single wavelength",
       file,
       text: "nm,masstone\n400,0.05\n",
-      told: `${file}:1:1 error One wavelength is too few: a reading covers 400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm readings/wavelength-count`,
+      told: `${file}:1:1 error One wavelength is too few: a reading covers 400 to 700 nm in even steps of 1 to 20 nm readings/wavelength-count`,
     },
     {
       what: "a header alone",
       file,
       text: "nm,masstone\n",
-      told: `${file}:1:1 error 0 wavelengths are too few: a reading covers 400 to 700 nm in steps of 1, 2, 5, 10 or 20 nm readings/wavelength-count`,
+      told: `${file}:1:1 error 0 wavelengths are too few: a reading covers 400 to 700 nm in even steps of 1 to 20 nm readings/wavelength-count`,
     },
     {
       what: "no header row",

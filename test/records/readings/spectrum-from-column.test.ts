@@ -2,10 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { formatDiagnostic } from "../../../lib/diagnostics/diagnostic.ts";
 import { parseReadingFile } from "../../../lib/records/readings/reading-file.ts";
-import {
-  INTERPOLATION_METHOD,
-  spectrumFromColumn,
-} from "../../../lib/records/readings/spectrum-from-column.ts";
+import { spectrumFromColumn } from "../../../lib/records/readings/spectrum-from-column.ts";
 import {
   cgatsText,
   csvText,
@@ -93,9 +90,8 @@ describe("spectrumFromColumn", () => {
     spectrum?.values
       .filter((_, i) => i % 2 === 1)
       .forEach((value, i) => expect(value).toBeCloseTo(between[i] ?? NaN, 11));
-    expect(INTERPOLATION_METHOD).toContain("cubic spline");
     expect(diagnostics.map(formatDiagnostic)).toEqual([
-      `${file}:1:4 warning The step of 20 nm is coarse, so masstone is interpolated by natural cubic spline, 20 to 10 nm readings/coarse-step`,
+      `${file}:1:4 warning masstone steps by 20 nm, and is resampled to 10 nm by natural cubic spline readings/resampled`,
     ]);
   });
 
@@ -212,9 +208,9 @@ describe("faults of a column, each told with its place", () => {
     ],
     [
       "a start above 400 nm",
-      grid(410, 10, 30),
+      grid(420, 10, 29),
       "factor",
-      ":2:5 error masstone begins at 410 nm, and a reading begins at 400 nm or below readings/wavelength-range",
+      ":2:5 error masstone begins at 420 nm, and a reading begins at 400 nm or below readings/wavelength-range",
     ],
     [
       "an end below 700 nm",
@@ -223,16 +219,16 @@ describe("faults of a column, each told with its place", () => {
       ":31:5 error masstone ends at 690 nm, and a reading goes to 700 nm or beyond readings/wavelength-range",
     ],
     [
-      "a step of 4 nm",
-      grid(400, 4, 76),
+      "a step of 0.5 nm",
+      grid(400, 0.5, 601),
       "factor",
-      ":1:4 error masstone steps by 4 nm, and steps of 1, 2, 5, 10, 20 nm are read readings/wavelength-step",
+      ":1:4 error masstone steps by 0.5 nm, and steps of 1 to 20 nm are read readings/wavelength-step",
     ],
     [
       "a step of 25 nm",
       grid(400, 25, 13),
       "factor",
-      ":1:4 error masstone steps by 25 nm, and steps of 1, 2, 5, 10, 20 nm are read readings/wavelength-step",
+      ":1:4 error masstone steps by 25 nm, and steps of 1 to 20 nm are read readings/wavelength-step",
     ],
   ] as const)("%s", (_, text, scale, told) => {
     const { spectrum, asRead, diagnostics } = spectrumFromColumn(

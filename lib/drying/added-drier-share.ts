@@ -1,0 +1,60 @@
+/**
+ * What added driers together do to the days: the strongest in full, a further one by half, and
+ * by half too beside a pigment that dries; carbon takes up to half of each.
+ *
+ * @source practice-drying : a rule of this project.
+ */
+import type { Interval, Quantity } from "../quantities/interval.ts";
+import type { StatementsOf } from "../quantities/statement.ts";
+import { drierDose, type AddedDrier, type DrierMetal, type DrierRow } from "./added-drier.ts";
+import { inPart, signOf, type Contribution } from "./contribution.ts";
+import type { ChemicalPart } from "./pigment-contributions.ts";
+
+/** Share in which a further one of a kind acts beside a stronger one. */
+export const FURTHER_SHARE = 0.5;
+
+export type DrierStatement = StatementsOf<
+  "added-drier" | "carbon-takes-up-drier",
+  {
+    readonly metal: DrierMetal;
+    /** Metal on oil by mass [%]. */
+    readonly percentOnOil: number;
+    readonly acts: DrierRow["acts"];
+    readonly factor: Interval;
+  }
+>;
+
+export function drierContributions(
+  driers: readonly AddedDrier[],
+  pigments: readonly ChemicalPart[],
+): Contribution<DrierStatement>[] {
+  const carbon = pigments.some(({ chemistry }) => chemistry.chemistry === "fine carbon");
+  const dries = pigments.some(({ chemistry }) => chemistry.effect === "drier");
+  return driers
+    .map((drier) => ({ drier, ...drierDose(drier) }))
+    .toSorted((one, other) => strength(other) - strength(one))
+    .map(({ drier: { metal, percentOnOil }, row, share }, i) => {
+      const acting = i > 0 || dries ? share * FURTHER_SHARE : share;
+      const factor = actingFactor(row.factor, carbon ? [acting * FURTHER_SHARE, acting] : acting);
+      return {
+        sign: signOf(factor),
+        factor,
+        statement: {
+          rule: carbon ? "carbon-takes-up-drier" : "added-drier",
+          values: { metal, percentOnOil, acts: row.acts, factor },
+          standing: "estimated",
+          source: "memory-drying",
+        },
+      };
+    });
+}
+
+function actingFactor(factor: Interval, share: Quantity): Interval {
+  if (typeof share === "number") return inPart(factor, share);
+  const [less, more] = [inPart(factor, share[0]), inPart(factor, share[1])];
+  return [Math.min(less[0], more[0]), Math.max(less[1], more[1])];
+}
+
+function strength({ row, share }: { readonly row: DrierRow; readonly share: number }): number {
+  return Math.abs(Math.log(row.factor[0] * row.factor[1])) * share;
+}

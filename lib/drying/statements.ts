@@ -1,0 +1,30 @@
+import type { ContributionStatement } from "./contribution.ts";
+import type { PartStatement } from "./days-of-parts.ts";
+import type { DryingClassStatement } from "./drying-class.ts";
+import type { BaseStatement, UnknownDryingStatement } from "./drying-estimate.ts";
+import type { NoteStatement, ThroughDryStatement } from "./drying-notes.ts";
+import type { TrialContradiction, TrialStatement } from "./drying-trial.ts";
+import type { FilmHealthStatement } from "./film-defects.ts";
+import type { GroundStatement } from "./layering-advice.ts";
+import type { LayeringLine } from "./layering-line.ts";
+import type { LayersStatement } from "./layering.ts";
+import type { MediumStatement } from "./medium-in-paint.ts";
+import type { FatnessStatement } from "./oil-richness.ts";
+
+/** Everything that this science says. */
+export type DryingStatement =
+  | BaseStatement
+  | UnknownDryingStatement
+  | ContributionStatement
+  | PartStatement
+  | DryingClassStatement
+  | TrialStatement
+  | TrialContradiction
+  | ThroughDryStatement
+  | NoteStatement
+  | MediumStatement
+  | FatnessStatement
+  | LayeringLine
+  | LayersStatement
+  | GroundStatement
+  | FilmHealthStatement;

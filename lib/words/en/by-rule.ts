@@ -1,0 +1,9 @@
+import type { WordingsOf } from "../../quantities/statement.ts";
+import type { StatementWording } from "../words.ts";
+
+/** Wordings of a closed union among those that are looked up by rule alone: their fields were checked where a statement is made. */
+export function byRule<S extends { readonly rule: string; readonly values: object }>(
+  wordings: WordingsOf<S>,
+): Readonly<Record<string, StatementWording>> {
+  return wordings;
+}
