@@ -230,7 +230,7 @@ describe("what a colour says of its making", () => {
       what: "parts that weigh nothing",
       files: { [COLOUR]: pigments("pigment: lamp-black, parts: 0") },
       told: [
-        `${COLOUR_LINE}:4:35 error pigments[0].parts is 0, and takes more than 0 records/schema`,
+        `${COLOUR_LINE}:4:35 error pigments[0].parts is 0, and takes 0.0001 or more; in parts by mass records/schema`,
       ],
     },
     {
@@ -511,7 +511,7 @@ describe("YAML and front matter", () => {
     );
     expect(lines).toHaveLength(1);
     expect(lines[0]).toMatch(
-      /^content\/pigments\/lamp-black\.yaml:1:\d+ error Brackets stand too deep in each other to be read records\/yaml$/,
+      /^content\/pigments\/lamp-black\.yaml:1:\d+ error Brackets or dashes stand too deep in each other to be read records\/yaml$/,
     );
   });
 });
