@@ -1,7 +1,6 @@
 import { templateEnvironment } from "./lib/site/template-environment.ts";
 import { siteOfFolder } from "./lib/site/site-of-folder.ts";
 import type { Site } from "./lib/site/site.ts";
-import { typeset } from "./lib/site/typeset.ts";
 import type { EleventyConfig } from "./lib/site/eleventy-types.ts";
 
 /**
@@ -15,7 +14,6 @@ export default function configure(
   // Its own includes folder may not lie above its input, where our templates are: they get an environment of their own.
   config.setLibrary("njk", templateEnvironment());
   config.addGlobalData("everyPage", () => site().pages);
-  config.addTransform("typeset", typeset);
   // An installed package lies in node_modules, which Eleventy would otherwise pass over.
   config.setUseGitIgnore(false);
   config.ignores.delete("node_modules/**");

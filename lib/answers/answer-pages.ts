@@ -2,11 +2,16 @@ import type { FigureIndex } from "../claims/figure-index.ts";
 import { pathParts } from "../claims/figure-index.ts";
 import { factAt } from "../claims/fact-at.ts";
 import type { HeldAnswer, HeldClaim } from "../claims/held-claims.ts";
-import { answerEntry } from "../pages/answer-entry.ts";
 import { colourTile } from "../pages/colour-tile.ts";
-import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import type { AnswerLink, PageContext, PagePlace } from "../pages/page-context.ts";
 import { pageHead } from "../pages/site-frame.ts";
-import type { AnswerIndexView, AnswerPageView } from "../present/answer-views.ts";
+import type { Block, EntriesBlock } from "../blocks/block.ts";
+import type { AnswerIndexView, AnswerPageView } from "../blocks/page-kinds.ts";
+import { section, statement } from "../blocks/section-blocks.ts";
+import { ownColour } from "../pages/screen-swatch.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { AnswerPartView } from "../present/answer-views.ts";
+import { THEMES } from "../records/schema/terms.ts";
 import { claimText, factText, todayText } from "../present/claim-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, TableView } from "../present/views.ts";
@@ -21,13 +26,55 @@ export function answerPath(slug: string): string {
 export function answerIndex(context: PageContext, place: PagePlace): AnswerIndexView {
   const { words, answers } = context;
   const text = words.pages.answers;
+  const sections = themed(answers, context, place);
   return {
     kind: "answer-index",
     ...pageHead(context, place, text.heading, text.lead),
-    lead: [text.lead],
-    answers: answers.map((answer) => answerEntry(answer, words, place)),
-    ...(answers.length === 0 ? { noAnswers: text.none } : {}),
+    lead: answers.length === 0 ? [text.lead, text.none] : [text.lead],
+    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
+    sections,
   };
+}
+
+function themed(answers: readonly AnswerLink[], context: PageContext, place: PagePlace) {
+  const { themes } = context.words.pages.answers;
+  return [...THEMES, undefined].flatMap((theme) =>
+    section(theme ?? "others", themes[theme ?? "others"], [
+      ...entriesOf(
+        answers.filter((answer) => answer.theme === theme),
+        context,
+        place,
+      ),
+    ]),
+  );
+}
+
+function entriesOf(
+  answers: readonly AnswerLink[],
+  context: PageContext,
+  { root }: PagePlace,
+): EntriesBlock[] {
+  return answers.length === 0
+    ? []
+    : [
+        {
+          kind: "entries",
+          entries: answers.map(({ slug, question, summary, colours }) => ({
+            heading: question,
+            href: `${root}answers/${slug}/`,
+            text: firstSentence(summary),
+            colours: colours.slice(0, MOST_COLOURS).flatMap((colour) => {
+              const sheet = context.sheets.find((one) => one.sheet.slug === colour)?.sheet;
+              return ownColour(sheet?.notations.masstone) ?? [];
+            }),
+          })),
+        },
+      ];
+}
+const MOST_COLOURS = 6;
+
+function firstSentence(text: string): string {
+  return /^.*?[.!?](?=\s+\p{Lu}|$)/su.exec(text)?.[0] ?? text;
 }
 
 /** One answer: in short, in full, what it rests on today, and a reply to send. */
@@ -51,7 +98,7 @@ export function answerPage(
     kind: "answer",
     ...pageHead(context, place, question, text.description(rendered.summaryText)),
     summary: { body: rendered.summary },
-    parts: rendered.parts,
+    blocks: rendered.parts.flatMap(partBlocks),
     ...(claims.length === 0
       ? {}
       : {
@@ -64,7 +111,7 @@ export function answerPage(
           },
         }),
     coloursHeading: text.coloursHeading,
-    colours: sheets.map((worded) => colourTile(worded, context, place)),
+    ...answerTiles(sheets, context, place),
     reply: answerReply(answer, rendered, named, context),
     revision: text.answered(
       date === undefined ? undefined : words.date(date),
@@ -72,6 +119,51 @@ export function answerPage(
     ),
     all: { text: text.all, href: `${place.root}answers/` },
   };
+}
+
+/** The colours of an answer, each alone and with the whites that all of them were tried in. */
+function answerTiles(
+  sheets: readonly SheetTexts[],
+  context: PageContext,
+  place: PagePlace,
+): Pick<AnswerPageView, "colours" | "coloursNote"> {
+  const [first, ...rest] = sheets.map(({ sheet }) =>
+    sheet.tints.filter(({ atL }) => ownColour(atL["50"]) !== undefined),
+  );
+  const shared = (first ?? [])
+    .map(({ white }) => white)
+    .filter(({ slug }) => rest.every((tints) => tints.some(({ white }) => white.slug === slug)));
+  if (shared.length < 2) return { colours: sheets.map((one) => colourTile(one, context, place)) };
+  return {
+    colours: sheets.map((worded) => ({
+      ...colourTile(worded, context, place),
+      colours: [
+        ownColour(worded.sheet.notations.masstone),
+        ...shared.map(({ slug }) =>
+          ownColour(worded.sheet.tints.find(({ white }) => white.slug === slug)?.atL["50"]),
+        ),
+      ].filter((colour) => colour !== undefined),
+    })),
+    coloursNote: context.words.pages.answers.coloursNote(shared.map(({ name }) => name)),
+  };
+}
+
+/** What a part of an answer is among the blocks of a page. */
+function partBlocks(part: AnswerPartView): Block[] {
+  switch (part.kind) {
+    case "prose":
+      return [{ kind: "prose", body: part.body }];
+    case "table":
+      return [{ kind: "table", table: part.table }];
+    case "picture":
+      return [{ kind: "plots", plots: [part.picture] }];
+    case "pictures":
+      return [{ kind: "plots", plots: part.pictures }];
+    case "list":
+      return [{ kind: "list", list: part.list }, statement(part.note, "note")];
+    case "fold":
+      return [{ kind: "fold", summary: part.summary, blocks: part.parts.flatMap(partBlocks) }];
+  }
 }
 
 /** Those that the record names, else those that its claims speak of. */

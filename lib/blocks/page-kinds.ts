@@ -1,4 +1,4 @@
-import type { AnswerIndexView, AnswerPageView, ReplyView } from "../present/answer-views.ts";
+import type { ReplyView } from "../present/answer-views.ts";
 import type { CardsPageView } from "../present/card-views.ts";
 import type { ComparePairView } from "../present/comparison-types.ts";
 import type { HazardView } from "../present/handling-views.ts";
@@ -13,14 +13,17 @@ import type {
   InlineView,
   LinkView,
   ListView,
+  Markup,
   MethodsView,
   NotFoundView,
   PageView,
   PigmentPageView,
   SourcesView,
+  TableView,
+  TileView,
 } from "../present/views.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
-import type { SectionBlock, SwatchCell, SwatchesBlock } from "./block.ts";
+import type { Block, SectionBlock, SwatchCell, SwatchesBlock } from "./block.ts";
 
 /** A colour's page for a painter: the first screen has a frame of its own, the rest is blocks. */
 export interface SheetView extends PageView {
@@ -64,6 +67,31 @@ export interface BenchView extends PageView {
   };
   readonly downloads: readonly DownloadView[];
   readonly revision: string;
+}
+
+/** Questions that customers asked, by theme. */
+export interface AnswerIndexView extends PageView {
+  readonly kind: "answer-index";
+  readonly lead: readonly string[];
+  readonly contents: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
+}
+
+/** One answer: in short, what to do, why; and at its side the colours that it speaks of. */
+export interface AnswerPageView extends PageView {
+  readonly kind: "answer";
+  /** The short answer, in reading size; its figures with their marks. */
+  readonly summary: { readonly body: Markup };
+  readonly blocks: readonly Block[];
+  readonly coloursHeading: string;
+  readonly colours: readonly TileView[];
+  /** What the swatches below each masstone are. */
+  readonly coloursNote?: string;
+  /** What the answer rests on, with the figures as they stand now. */
+  readonly claims?: { readonly heading: string; readonly table: TableView };
+  readonly reply: ReplyView;
+  readonly revision: string;
+  readonly all: LinkView;
 }
 
 /** All blacks and greys of the range, white by white. */

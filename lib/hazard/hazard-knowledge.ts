@@ -1,4 +1,5 @@
 import type { Act } from "./classify/legislation.ts";
+import type { SubstanceRow } from "./classify/substance.ts";
 import type { MetalTables } from "./studio/metal-content.ts";
 import type { QuartzRow } from "./studio/quartz.ts";
 import type { StatementTexts } from "./texts/statement-texts.ts";
@@ -7,6 +8,7 @@ import type { SubstanceNameRow } from "./texts/substance-name.ts";
 /** What this science knows by its tables, handed to whoever rules by it. */
 export interface HazardKnowledge {
   readonly texts: StatementTexts;
+  readonly substances: readonly SubstanceRow[];
   readonly substanceNames: readonly SubstanceNameRow[];
   readonly metals: MetalTables;
   readonly acts: readonly Act[];

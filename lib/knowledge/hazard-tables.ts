@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { ACT_KEYS, HAZARD_MARKETS, type Act } from "../hazard/classify/legislation.ts";
+import { SUBSTANCE_NAMES } from "../hazard/classify/substance.ts";
 import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import { ATOMIC_WEIGHTS, METALS, type Element } from "../hazard/studio/metal-content.ts";
 import {
@@ -48,6 +49,17 @@ export const HAZARD_TABLES = {
     file: "hazard/texts/label-wordings.csv",
     row: z.strictObject({ code: wording, option: wording.optional(), ...texts, ...evidence, note }),
     names: ({ code, option }) => [`${code} ${option ?? ""}`],
+  }),
+  substances: form({
+    file: "hazard/classify/substances.csv",
+    row: z.strictObject({
+      substance: z.enum(SUBSTANCE_NAMES),
+      casNumbers: listCell(casCell),
+      colourIndexNames: listCell(z.string().min(1)).optional(),
+      ...evidence,
+      note,
+    }),
+    names: ({ substance }) => [substance],
   }),
   substanceNames: form({
     file: "hazard/texts/substance-names.csv",
@@ -123,6 +135,7 @@ export type HazardTables = {
 export function hazardKnowledge(tables: HazardTables): HazardKnowledge {
   return {
     texts: statementTexts([...tables.hazardStatements, ...tables.labelWordings].map(textRow)),
+    substances: tables.substances,
     substanceNames: tables.substanceNames,
     metals: {
       metals: tables.metals,

@@ -4,6 +4,7 @@ import type { LinkView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import type { TheoryFigure } from "../optics/theory/theory-figure.ts";
 import type { Collection } from "../collection/collection.ts";
+import type { Theme } from "../records/schema/terms.ts";
 import type { Records } from "../records/records.ts";
 
 /** What every page is made from. */
@@ -30,6 +31,7 @@ export interface AnswerLink {
   readonly summary: string;
   /** YYYY-MM-DD. */
   readonly date?: string;
+  readonly theme?: Theme;
   /** Colours that it names. */
   readonly colours: readonly string[];
 }

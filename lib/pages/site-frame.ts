@@ -29,6 +29,7 @@ export function siteFrame(
       link(pages.nav.pigments, "pigments/"),
       link(pages.nav.methods, "methods/"),
     ],
+    search: { ...pages.search, href: `${root}colours/` },
     more: [
       link(pages.nav.label, "label/"),
       link(pages.nav.sources, "sources/"),

@@ -6,6 +6,7 @@ import {
   type ProseSectionView,
   type SourcesView,
 } from "../present/views.ts";
+import { MEASURED_ERRORS } from "../optics/fit/measured-errors.ts";
 import { markdownHtml } from "./markdown.ts";
 import { pageHead } from "./site-frame.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -21,7 +22,13 @@ export function methodsPage(context: PageContext, place: PagePlace): MethodsView
     lead: [text.lead],
     standingsHeading: words.pages.frame.standingsHeading,
     contents: text.sections.map(([id, heading]) => ({ text: heading, href: `#${id}` })),
-    sections: text.sections.map(proseSection),
+    sections: text.sections.map(([id, heading, prose]) =>
+      proseSection([
+        id,
+        heading,
+        id === "tints" ? `${prose}\n\n${text.measured(MEASURED_ERRORS)}` : prose,
+      ]),
+    ),
     terms: terms(words, Object.keys(words.trade)),
   };
 }

@@ -19,7 +19,7 @@ export interface TraditionalName {
 export const TRADITIONAL_NAMES: readonly TraditionalName[] = [
   {
     word: "madder",
-    colourIndexNames: ["NR 9"],
+    colourIndexNames: ["NR 9", "NR 8"],
     standIns: { "PR 83": "alizarin crimson", "PV 19": "quinacridone rose" },
   },
   { word: "vermilion", colourIndexNames: ["PR 106"], standIns: { "PR 108": "cadmium red" } },
@@ -27,7 +27,7 @@ export const TRADITIONAL_NAMES: readonly TraditionalName[] = [
   { word: "gamboge", colourIndexNames: ["NY 24"], standIns: {} },
   {
     word: "indigo",
-    colourIndexNames: ["NB 1", "PB 66"],
+    colourIndexNames: ["NB 1", "NB 2", "PB 66"],
     standIns: { "PB 60": "indanthrone blue" },
   },
   { word: "aureolin", colourIndexNames: ["PY 40"], standIns: {} },

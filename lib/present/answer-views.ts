@@ -1,13 +1,4 @@
-import type {
-  LinkView,
-  ListView,
-  Markup,
-  PageView,
-  PictureView,
-  StandingView,
-  TableView,
-  TileView,
-} from "./views.ts";
+import type { ListView, Markup, PictureView, StandingView, TableView } from "./views.ts";
 
 /** An answer as other pages list it. */
 export interface AnswerEntryView {
@@ -15,14 +6,6 @@ export interface AnswerEntryView {
   readonly href: string;
   readonly summary: string;
   readonly date?: string;
-}
-
-export interface AnswerIndexView extends PageView {
-  readonly kind: "answer-index";
-  readonly lead: readonly string[];
-  readonly answers: readonly AnswerEntryView[];
-  /** Said in place of an empty list. */
-  readonly noAnswers?: string;
 }
 
 /** A figure in a sentence: its finished text, how it is known, and the sheet that shows it. */
@@ -77,22 +60,4 @@ export interface ReplyChoiceView {
   readonly value: string;
   readonly text: string;
   readonly chosen: boolean;
-}
-
-export interface AnswerPageView extends PageView {
-  readonly kind: "answer";
-  /** The short answer, in reading size; its figures with their marks. */
-  readonly summary: { readonly body: Markup };
-  readonly parts: readonly AnswerPartView[];
-  /** What the answer rests on, with the figures as they stand now. */
-  readonly claims?: {
-    readonly heading: string;
-    readonly table: TableView;
-  };
-  readonly coloursHeading: string;
-  readonly colours: readonly TileView[];
-  readonly reply: ReplyView;
-  /** "Answered on 4 June 2026. Rests on records to 18 May 2026." */
-  readonly revision: string;
-  readonly all: LinkView;
 }

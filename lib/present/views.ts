@@ -174,6 +174,13 @@ export interface SiteView {
   readonly root: string;
   readonly home: LinkView;
   readonly nav: readonly LinkView[];
+  /** A way to the list of colours, which assets/scripts/search.ts makes a field of. */
+  readonly search: LinkView & {
+    readonly nothing: string;
+    /** With `{count}` for a number. */
+    readonly count: string;
+    readonly kinds: Readonly<Record<"pigment" | "answer" | "comparison", string>>;
+  };
   /** Ways to what is seldom asked, in the foot. */
   readonly more: readonly LinkView[];
   readonly words: WordsView;

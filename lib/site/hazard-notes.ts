@@ -5,6 +5,7 @@ import { substanceName } from "../hazard/texts/substance-name.ts";
 import { ends } from "../quantities/interval.ts";
 import type { Checked, Records } from "../records/records.ts";
 import type { HazardRecord } from "../records/schema/hazard-form.ts";
+import type { PigmentRecord } from "../records/schema/pigment.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { LabelPart } from "../sheet/handling/handling-sections.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -18,6 +19,7 @@ export function hazardNotes(sheets: readonly Sheet[], records: Records): Diagnos
   return [
     ...supplierNotes(records),
     ...tradeNames(sheets, records),
+    ...[...records.pigments.values()].flatMap(earthNotTold),
     ...[...records.pigments.values(), ...records.vehicles.values()].flatMap((checked) => [
       ...withoutData(checked),
       ...shortOfTheWhole(checked),
@@ -63,6 +65,23 @@ function tradeNames(sheets: readonly Sheet[], { vehicles }: Records): Diagnostic
       ),
       severity: "warning",
     }));
+}
+
+/** One Colour Index name for sienna and umber: without a word on which, hazard and drying cover both. */
+function earthNotTold({ record, place }: Checked<PigmentRecord>): Diagnostic[] {
+  const { name, colourIndexName, earth, manganeseDioxideFraction } = record;
+  return colourIndexName !== "PBr 7" ||
+    earth !== undefined ||
+    manganeseDioxideFraction !== undefined
+    ? []
+    : [
+        note(
+          "hazard/earth-not-told",
+          place(["colourIndexName"]),
+          `${name} may be a sienna, with about 1 % of manganese dioxide, or an umber, with 5 to 20 %: give manganeseDioxideFraction, or earth`,
+          "its hazard is that of an umber until then",
+        ),
+      ];
 }
 
 type Substance = Checked<Pick<HazardRecord, "hazards" | "components"> & { readonly name: string }>;

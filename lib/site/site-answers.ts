@@ -39,6 +39,7 @@ export function siteAnswers(context: PageContext): SiteAnswers {
       summary: summaryText,
       colours,
       ...(record.date === undefined ? {} : { date: record.date }),
+      ...(record.theme === undefined ? {} : { theme: record.theme }),
     };
     return {
       link,

@@ -20,6 +20,7 @@ import { sheetPage } from "../pages/sheet-page.ts";
 import { cardSizes } from "../print/card-size.ts";
 import { cardsFolder, cardsPage } from "../print/cards-page.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
+import { searchDocuments } from "../pages/search-documents.ts";
 import { siteFrame } from "../pages/site-frame.ts";
 import { whitesPage } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
@@ -140,7 +141,7 @@ function sheetsToPrint({ published, context }: WorkedSite): SheetToPrint[] {
 }
 
 function dataFiles(
-  { published, cards }: WorkedSite,
+  { published, cards, context }: WorkedSite,
   records: Records,
   date: string | undefined,
   pages: readonly PageEntry[],
@@ -149,6 +150,10 @@ function dataFiles(
   return [
     { path: "catalogue.json", text: catalogueJson(published, records) },
     { path: "catalogue.csv", text: catalogueCsv(published) },
+    {
+      path: "search-index.js",
+      text: `globalThis.searchDocuments=${JSON.stringify(searchDocuments(context))};\n`,
+    },
     { path: "manifest.json", text: manifestJson(published, cards, date) },
     ...published.map((one) => ({
       path: `colours/${one.worded.sheet.slug}/sheet.json`,

@@ -100,7 +100,8 @@ function copyAssets(dir: string): void {
     entryPoints: scripts,
     bundle: true,
     minify: true,
-    format: "esm",
+    // Not modules, which no browser loads for a page opened from a folder.
+    format: "iife",
     platform: "browser",
     target: "es2022",
     tsconfigRaw: {},

@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { SUBSTANCE_NAMES, substancesOf } from "../../lib/hazard/classify/substance.ts";
+import { KNOWLEDGE } from "./knowledge.ts";
 import {
   classification,
   classificationFaults,
@@ -197,4 +199,21 @@ describe("the tables", () => {
     expect(HAZARD_CLASSES["Carc. 1B"].gravity).toBeGreaterThan(HAZARD_CLASSES["Carc. 2"].gravity);
     expect(HAZARD_CLASSES["Repr. 1A"].rank).toBeLessThan(HAZARD_CLASSES["Repr. 2"].rank);
   });
+});
+
+test("every substance that a rule names has its numbers in the table", () => {
+  expect(KNOWLEDGE.substances.map(({ substance }) => substance).toSorted()).toEqual(
+    SUBSTANCE_NAMES.toSorted(),
+  );
+  expect(substancesOf({ casNumber: "1319-46-6" }, KNOWLEDGE.substances)).toEqual([
+    "lead carbonates",
+    "lead compounds of very high concern",
+  ]);
+  expect(substancesOf({ colourIndexName: "PW 6:1" }, KNOWLEDGE.substances)).toEqual([
+    "titanium dioxide",
+  ]);
+  // A CAS number decides where there is one.
+  expect(
+    substancesOf({ casNumber: "1344-37-2", colourIndexName: "PW 6" }, KNOWLEDGE.substances),
+  ).toEqual(["lead chromate pigments"]);
 });

@@ -165,6 +165,124 @@ describe("what is no claim", () => {
   });
 });
 
+/** What calms falsely (CLP, Article 25(4): nothing that says "not hazardous"): a sentence with it, and one like it that claims nothing. */
+const CALMING: readonly {
+  readonly language: StatementLanguage;
+  readonly caught: string;
+  readonly word: string;
+  readonly spared: string;
+}[] = [
+  {
+    language: "en",
+    caught: "No hazard classified on the suppliers' data.",
+    word: "No hazard classified",
+    spared: "No hazard data recorded; treat as hazardous.",
+  },
+  {
+    language: "en",
+    caught: "This colour is not hazardous.",
+    word: "not hazardous",
+    spared: "Leftovers are hazardous waste.",
+  },
+  {
+    language: "fr",
+    caught: "Aucun danger classé d'après les fournisseurs.",
+    word: "Aucun danger classé",
+    spared: "Aucune donnée sur les dangers; traiter comme dangereux.",
+  },
+  {
+    language: "fr",
+    caught: "Cette couleur n'est pas dangereuse.",
+    word: "pas dangereuse",
+    spared: "Les restes sont des déchets dangereux.",
+  },
+  {
+    language: "fr",
+    caught: "Un pigment non classé comme dangereux.",
+    word: "non classé comme dangereux",
+    spared: "Un pigment classé comme dangereux.",
+  },
+  {
+    language: "fr",
+    caught: "Sans danger pour les enfants.",
+    word: "Sans danger",
+    spared: "Ce n'est jamais sans danger.",
+  },
+  {
+    language: "fr",
+    caught: "Une poudre inoffensive.",
+    word: "inoffensive",
+    spared: "Une poudre qui n'est pas inoffensive.",
+  },
+  {
+    language: "de",
+    caught: "Keine Gefahr eingestuft.",
+    word: "Keine Gefahr eingestuft",
+    spared: "Keine Gefahrdaten; als gefährlich behandeln.",
+  },
+  {
+    language: "de",
+    caught: "Diese Farbe ist nicht gefährlich.",
+    word: "nicht gefährlich",
+    spared: "Reste sind gefährlicher Abfall.",
+  },
+  {
+    language: "de",
+    caught: "Nicht als gefährlich eingestuft.",
+    word: "Nicht als gefährlich eingestuft",
+    spared: "Als gefährlich eingestuft.",
+  },
+  {
+    language: "de",
+    caught: "Für Kinder sicher.",
+    word: "sicher",
+    spared: "Für Kinder nicht sicher.",
+  },
+  {
+    language: "de",
+    caught: "Ein harmloses Pulver.",
+    word: "harmloses",
+    spared: "Ein Pulver, das nicht harmlos ist.",
+  },
+  {
+    language: "es",
+    caught: "Ningún peligro clasificado.",
+    word: "Ningún peligro clasificado",
+    spared: "Sin datos de peligros; tratar como peligroso.",
+  },
+  {
+    language: "es",
+    caught: "Este color no es peligroso.",
+    word: "no es peligroso",
+    spared: "Los restos son residuos peligrosos.",
+  },
+  {
+    language: "es",
+    caught: "No clasificado como peligroso.",
+    word: "No clasificado como peligroso",
+    spared: "Clasificado como peligroso.",
+  },
+  {
+    language: "es",
+    caught: "Seguro para los niños.",
+    word: "Seguro",
+    spared: "No es seguro para los niños.",
+  },
+  {
+    language: "es",
+    caught: "Un polvo inofensivo.",
+    word: "inofensivo",
+    spared: "Un polvo que no es inofensivo.",
+  },
+];
+
+describe("what calms falsely is caught, and what warns in like words is not", () => {
+  test.each(CALMING)("$language: $caught", ({ language, caught, word, spared }) => {
+    expect(forbiddenWords(caught, language).map((found) => found.word)).toEqual([word]);
+    expect(forbiddenWords(spared, language)).toEqual([]);
+  });
+});
+
 describe("however it is written", () => {
   test.each([
     ["a hyphen that does not break", "non\u2011toxic"],

@@ -8,6 +8,7 @@ import {
   type Sale,
 } from "../../lib/hazard/markets/market-statements.ts";
 import type { HazardMarket } from "../../lib/hazard/classify/legislation.ts";
+import { substancesOf } from "../../lib/hazard/classify/substance.ts";
 import { metalShares } from "../../lib/hazard/studio/metal-content.ts";
 import {
   studioCautions as cautionsByTables,
@@ -22,9 +23,13 @@ if (tables === undefined) throw new Error(diagnostics.map(({ actual }) => actual
 /** The tables as the engine reads them. */
 export const KNOWLEDGE: HazardKnowledge = hazardKnowledge(tables);
 
-/** An ingredient with the metals that its numbers tell, as a record's ingredients have them. */
+/** An ingredient with the metals and substances that its numbers tell, as a record's ingredients have them. */
 export function withMetals(ingredient: Ingredient): Ingredient {
-  return { ...ingredient, metals: ingredient.metals ?? metalShares(ingredient, KNOWLEDGE.metals) };
+  return {
+    ...ingredient,
+    metals: ingredient.metals ?? metalShares(ingredient, KNOWLEDGE.metals),
+    substances: substancesOf(ingredient, KNOWLEDGE.substances),
+  };
 }
 
 export function marketRulings(sale: Sale, market: HazardMarket): MarketRuling[] {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { dustiness } from "../../lib/hazard/studio/dustiness.ts";
-import { pigmentNature } from "../../lib/hazard/studio/pigment-nature.ts";
+import { pigmentNature, type PigmentNature } from "../../lib/hazard/studio/pigment-nature.ts";
 import {
   STUDIO_OPERATIONS,
   type StudioOperation,
@@ -11,6 +11,7 @@ import { containedMetals } from "../../lib/hazard/studio/studio-material.ts";
 import { withManganeseDioxide } from "../../lib/hazard/studio/manganese-dioxide.ts";
 import type { Ingredient } from "../../lib/hazard/classify/composition.ts";
 import { leadCarbonate, oil, substance } from "./ingredients.ts";
+import { KNOWN } from "../support/known.ts";
 import { KNOWLEDGE, studioCautions, withMetals } from "./knowledge.ts";
 
 // All rules: common practice, no source, as practice-hazard words them; the covered can: 29-cfr-1926-252 (read).
@@ -110,9 +111,9 @@ describe("weighing and mulling", () => {
       rules("weighing and mulling", [pigment({ nature: undefined, ...part })]).includes(
         "no-ignition-source",
       );
-    expect(burns({ colourIndexName: "PBk 6" })).toBe(true);
-    expect(burns({ colourIndexName: "PB 15:3" })).toBe(true);
-    expect(burns({ colourIndexName: "PR 101" })).toBe(false);
+    expect(burns({ nature: "fine carbon" })).toBe(true);
+    expect(burns({ nature: "organic" })).toBe(true);
+    expect(burns({ nature: "mineral" })).toBe(false);
     expect(burns({})).toBe(true);
     expect(burns({ nature: "mineral", hazardStatements: ["H228"] })).toBe(true);
   });
@@ -304,6 +305,12 @@ describe("dustiness (rules of thumb; bulk densities from memory of handbook valu
   });
 });
 
+interface PigmentNumbers {
+  readonly casNumber?: string;
+  readonly colourIndexName?: string;
+  readonly colourIndexNumber?: string;
+}
+
 describe("pigmentNature (memory: Colour Index constitution numbers from 77000 are inorganic)", () => {
   test.each([
     [{ casNumber: "1333-86-4" }, "fine carbon"],
@@ -313,12 +320,26 @@ describe("pigmentNature (memory: Colour Index constitution numbers from 77000 ar
     [{ colourIndexNumber: "76999" }, "organic"],
     [{ colourIndexNumber: "77000" }, "mineral"],
     [{ colourIndexNumber: "74160" }, "organic"],
+    [{ colourIndexName: "PBk 8" }, "fine carbon"],
+    [{ colourIndexName: "PBk 10" }, "mineral"],
     [{ colourIndexName: "PV 19" }, "organic"],
+    [{ colourIndexName: "PB 15:3" }, "organic"],
+    [{ colourIndexName: "NR 9" }, "organic"],
     [{ colourIndexName: "PB 29" }, "mineral"],
+    [{ colourIndexName: "PR 108:1" }, "mineral"],
     [{ colourIndexName: "PB 999" }, undefined],
     [{}, undefined],
-  ])("%j -> %s", (identity, nature) => {
-    expect(pigmentNature(identity)).toBe(nature);
+  ] as readonly (readonly [PigmentNumbers, PigmentNature | undefined])[])(
+    "%j -> %s",
+    (identity, nature) => {
+      expect(pigmentNature(identity, KNOWN.pigment(identity.colourIndexName).nature)).toBe(nature);
+    },
+  );
+
+  test("the table tells it of every pigment whose chemical class is known", () => {
+    const classed = KNOWN.names.filter((name) => KNOWN.pigment(name).identity?.class !== undefined);
+    expect(classed.length).toBeGreaterThan(150);
+    expect(classed.filter((name) => KNOWN.pigment(name).nature === undefined)).toEqual([]);
   });
 });
 

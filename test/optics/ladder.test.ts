@@ -17,7 +17,8 @@ import {
   predictedTint,
   type LadderModel,
 } from "../../lib/optics/tints/ladder.ts";
-import { predictionUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
+import { predictionUncertainty, type Doubts } from "../../lib/optics/fit/prediction-uncertainty.ts";
+import { workshopExperience } from "../../lib/optics/fit/workshop-experience.ts";
 import { checkTable } from "../support/checks.ts";
 import {
   LAMP,
@@ -69,24 +70,55 @@ const ESTIMATE = {
   tolerance: 1e-3,
   note: "arithmetic of the rule by hand: 1 - exp(-1) is .63212",
 } as const;
-checkTable<number>("68 % of a prediction", (d) => predictionUncertainty(d).p68, [
-  { ...ESTIMATE, locator: "law of the distance", input: 0, expected: 0.8 },
-  { ...ESTIMATE, locator: "law of the distance", input: 1.5, expected: 1.7435 },
-  { ...ESTIMATE, locator: "law of the distance", input: 100, expected: 2.5773 },
-]);
-checkTable<number>("90 % of a prediction", (d) => predictionUncertainty(d).p90, [
-  { ...ESTIMATE, locator: "law of the distance", input: 0, expected: 1.2 },
-  { ...ESTIMATE, locator: "law of the distance", input: 1.5, expected: 2.6849 },
-  { ...ESTIMATE, locator: "law of the distance", input: 100, expected: 3.985 },
-]);
+checkTable<number>(
+  "68 % of a prediction",
+  (d) => predictionUncertainty(d, { hasFilms: true }).p68,
+  [
+    { ...ESTIMATE, locator: "law of the distance", input: 0, expected: 0.8 },
+    { ...ESTIMATE, locator: "law of the distance", input: 1.5, expected: 1.7435 },
+    { ...ESTIMATE, locator: "law of the distance", input: 100, expected: 2.5773 },
+  ],
+);
+checkTable<number>(
+  "90 % of a prediction",
+  (d) => predictionUncertainty(d, { hasFilms: true }).p90,
+  [
+    { ...ESTIMATE, locator: "law of the distance", input: 0, expected: 1.316 },
+    { ...ESTIMATE, locator: "law of the distance", input: 1.5, expected: 2.8681 },
+    { ...ESTIMATE, locator: "law of the distance", input: 100, expected: 4.2396 },
+  ],
+);
 test("an own miss is a floor far from a drawdown, a film for a masstone and a mixture widen", () => {
   expect(predictionUncertainty(100, { ownMiss: 12 }).p68).toBeCloseTo(6, 6);
   expect(predictionUncertainty(0, { ownMiss: 12 }).p68).toBeCloseTo(0.8, 6);
-  expect(predictionUncertainty(100, { masstoneContrast: 0.5 }).p68).toBeCloseTo(
-    Math.hypot(0.8, 4.9),
-    6,
-  );
-  expect(predictionUncertainty(100, { isMixture: true }).p68).toBeCloseTo(Math.hypot(0.8, 3.43), 6);
+  const wide = (doubts: Doubts): number => predictionUncertainty(100, doubts).p68;
+  expect(wide({ hasFilms: true, masstoneContrast: 0.5 })).toBeCloseTo(Math.hypot(0.8, 4.9), 6);
+  expect(wide({ hasFilms: true, isMixture: true })).toBeCloseTo(Math.hypot(0.8, 3.43), 6);
+  expect(wide({})).toBeCloseTo(Math.hypot(0.8, 3.92), 6);
+  expect(wide({ isMixture: true })).toBeCloseTo(Math.hypot(0.8, 8.575), 6);
+});
+describe("what left-out let-downs of a workshop show", () => {
+  test("is the usual law where there are none: normal errors, 68 and 90 in 100 inside 1 and 1.7", () => {
+    const { p68, p90 } = workshopExperience([]);
+    expect(p68).toBeCloseTo(1, 2);
+    expect(p90).toBeCloseTo(1.7, 2);
+  });
+  test("is their own spread where there are many, and between the two where there are few", () => {
+    const small = (count: number): number[] =>
+      Array.from({ length: count }, (_, i) => (0.1 * (i + 0.5)) / count);
+    expect(workshopExperience(small(1000)).p68).toBeCloseTo(0.07, 2);
+    expect(workshopExperience(small(1000)).p90).toBeCloseTo(0.09, 2);
+    const few = workshopExperience(small(6)).p68;
+    expect(few).toBeGreaterThan(0.1);
+    expect(few).toBeLessThan(1);
+  });
+  test("scales what is printed", () => {
+    const experience = { p68: 0.5, p90: 2, count: 40 };
+    expect(predictionUncertainty(0, { hasFilms: true, experience })).toEqual({
+      p68: 0.4,
+      p90: 1.6,
+    });
+  });
 });
 test.each([-1, NaN, Infinity])("predictionUncertainty(%s) is refused", (d) => {
   expect(() => predictionUncertainty(d)).toThrow(`The distance to the nearest let-down is ${d}`);
@@ -149,7 +181,7 @@ describe("a predicted let-down", () => {
       const tint = predictedTint(ladder, step.massRatio);
       expect(deltaE00(tint.lab, step.lab)).toBeLessThan(1e-6);
       expect(tint.nearest.massRatio).toBe(step.massRatio);
-      expect(tint.uncertainty.p68).toBeCloseTo(0.8, 6);
+      expect(tint.uncertainty.p68).toBeCloseTo(0.8 * ladder.fit.experience.p68, 6);
     }
     const missed = ladder.fit.drawdowns.map(({ residualDeltaE00 }) => residualDeltaE00);
     expect(Math.max(...missed)).toBeGreaterThan(0.3);
@@ -223,7 +255,7 @@ describe("ladderSteps", () => {
       .toSorted((a, b) => a.nearest.deltaE00 - b.nearest.deltaE00);
     const p68 = predicted.map(({ uncertainty }) => uncertainty.p68);
     expect(p68).toEqual(p68.toSorted((a, b) => a - b));
-    expect(Math.min(...p68)).toBeGreaterThan(0.8);
+    expect(Math.min(...p68)).toBeGreaterThan(0.8 * ladder.fit.experience.p68);
   });
 });
 

@@ -119,7 +119,7 @@ describe("suspects", () => {
       suspects([tint("a", SUSPECT_LIMITS.betweenMin - 0.01, 0.2, { isBetween: true }), ...rest])
         .size,
     ).toBe(0);
-    // However far: 90 % is never over sqrt(1.2^2 + 3.8^2) = 3.98, under the least limit at an end.
+    // However far: 90 % is never over 1.645 sqrt(0.8^2 + 2.45^2) = 4.24, under the least limit at an end.
     expect(suspects([tint("a", 5, 0.2, { nearest: 20 }), ...rest]).size).toBe(1);
     expect(suspects([tint("a", 4.99, 0.2, { nearest: 20 }), ...rest]).size).toBe(0);
   });

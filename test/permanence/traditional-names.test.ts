@@ -20,6 +20,8 @@ describe("a paint named for a pigment that it does not hold", () => {
   );
   test.each([
     ["Madder Lake", ["NR 9"]],
+    ["Rose Madder", ["NR 8"]],
+    ["Indigo", ["NB 2"]],
     ["Alizarin Crimson", ["PR 83"]],
     ["Cadmium Orange", ["PO 20:1"]],
     ["Cadmium Yellow Hue", ["PY 74"]],

@@ -1,13 +1,15 @@
 /** How far predictions lie from the measured oil paints: each let-down left out, and mixtures with black. */
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
+import { labToLch } from "../../lib/colorimetry/lab.ts";
 import type { Lab } from "../../lib/colorimetry/viewing.ts";
 import { fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
 import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
 import type { DrawdownSet, Tint } from "../../lib/optics/fit/drawdown.ts";
 import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
-import type { PredictionUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
+import type { Doubts, PredictionUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
 import { mixedTint, mixture } from "../../lib/optics/mixtures/mixture.ts";
 import { ladderModel, predictedTint } from "../../lib/optics/tints/ladder.ts";
+import { hueTurn } from "../../lib/optics/tints/hue-word.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import { MEASURED_PAINTS, measuredPaint, type MeasuredPaint } from "./measured-paints.ts";
 
@@ -42,19 +44,36 @@ export interface PredictionError {
   readonly hides: boolean;
   readonly deltaE00: number;
   readonly uncertainty: PredictionUncertainty;
+  /** What the law goes by: Delta-E00 to the nearest drawdown, and what widens it. */
+  readonly distance: number;
+  readonly doubts: Doubts;
+  /** Of a mixture, what errors of K, S and parts move beside the law, Delta-E00. */
+  readonly own: number;
+  /** As read, and as predicted (D65/10). */
+  readonly read: Lab;
+  readonly predicted: Lab;
+  /** The colour's masstone as read. */
+  readonly masstone: Lab;
 }
 
 /** Every let-down predicted without it, against its reading over white. */
 export function leftOutErrors(path: Path): PredictionError[] {
   return LADDERS.flatMap((ids) =>
     tintsOf(ids, path).map((left): PredictionError => {
-      const fit = fitsOf(ids, left.id, path).get("judged");
-      const predicted = predictedTint(ladderModel(fitted(fit), WHITE), left.massRatio);
+      const ladder = ladderModel(fitted(fitsOf(ids, left.id, path).get("judged")), WHITE);
+      const { lab, nearest, uncertainty } = predictedTint(ladder, left.massRatio);
+      const read = labOfPaint(left.id);
       return {
         id: left.id,
         hides: !NOT_HIDING.test(left.id),
-        deltaE00: deltaE00(labOfPaint(left.id), predicted.lab),
-        uncertainty: predicted.uncertainty,
+        deltaE00: deltaE00(read, lab),
+        uncertainty,
+        distance: nearest.deltaE00,
+        doubts: ladder.doubts,
+        own: 0,
+        read,
+        predicted: lab,
+        masstone: labOfPaint(ids[0]),
       };
     }),
   );
@@ -62,8 +81,9 @@ export function leftOutErrors(path: Path): PredictionError[] {
 
 /** Every mixture of a colour with bone black and no white, from the two colours' let-downs. */
 export function blackMixtureErrors(path: Path): PredictionError[] {
+  const ladders = new Map(LADDERS.map((ids) => [ids[0].slice(0, 2), ids] as const));
   const fits = fittedColours(
-    new Map(LADDERS.map((ids) => [ids[0].slice(0, 2), setOf(ids, path, false)] as const)),
+    new Map([...ladders].map(([colour, ids]) => [colour, setOf(ids, path, false)] as const)),
   );
   const mixed = [...MEASURED_PAINTS.values()].filter(
     ({ id, parts }) =>
@@ -76,9 +96,46 @@ export function blackMixtureErrors(path: Path): PredictionError[] {
       { ladder: ladderModel(fitted(fits.get("07")), WHITE), parts: black },
     ]);
     if (isStatement(made)) throw new Error(`No mixture ${id}: ${made.rule}`);
-    const { lab, uncertainty } = mixedTint(made, Infinity);
-    return { id, hides: true, deltaE00: deltaE00(labOfPaint(id), lab), uncertainty };
+    const { lab, uncertainty, nearestDeltaE00, doubts, ownDeltaE00 } = mixedTint(made, Infinity);
+    const read = labOfPaint(id);
+    return {
+      id,
+      hides: true,
+      deltaE00: deltaE00(read, lab),
+      uncertainty,
+      distance: nearestDeltaE00,
+      doubts,
+      own: ownDeltaE00,
+      read,
+      predicted: lab,
+      masstone: labOfPaint(ladders.get(id.slice(0, 2))?.[0] ?? id),
+    };
   });
+}
+
+/** Changes from the masstone that are large enough to be seen: of chroma, and of hue where both are coloured. */
+const SEEN = { chroma: 3, hueDegrees: 5, colouredFrom: 8 } as const;
+
+/** Whether chroma and hue go the way that they were read to go; undefined where they hardly go anywhere. */
+export function directions({ masstone, read, predicted }: PredictionError): {
+  readonly chroma: boolean | undefined;
+  readonly hue: boolean | undefined;
+} {
+  const [from, to, told] = [masstone, read, predicted].map(labToLch);
+  if (from === undefined || to === undefined || told === undefined)
+    throw new Error("Unreachable: three colours are three");
+  const [seenTurn, toldTurn] = [hueTurn(from.h, to.h), hueTurn(from.h, told.h)];
+  const isColoured = [from, to, told].every(({ C }) => C >= SEEN.colouredFrom);
+  return {
+    chroma:
+      Math.abs(to.C - from.C) < SEEN.chroma
+        ? undefined
+        : Math.sign(told.C - from.C) === Math.sign(to.C - from.C),
+    hue:
+      !isColoured || Math.abs(seenTurn) < SEEN.hueDegrees
+        ? undefined
+        : Math.sign(toldTurn) === Math.sign(seenTurn),
+  };
 }
 
 /** Value that a share of a list does not pass, straight between its neighbours. */
@@ -103,16 +160,20 @@ function fitsOf(
   path: Path,
 ): ReturnType<typeof allFits> {
   const set = setOf(ids, path);
-  return allFits({ ...set, tints: set.tints.filter(({ id }) => id !== left) });
+  return allFits({ ...set, tints: set.tints.filter(({ id }) => id !== left) }, ids, path);
 }
 
-/** The judged colour among the readings of all others, which the workshop's surface goes by. */
-function allFits(judged: DrawdownSet) {
-  const others = [...MEASURED_PAINTS.values()].map(({ id, overWhite }): [string, DrawdownSet] => [
-    id,
+/** The judged colour in a workshop of all others, whose readings and left-out let-downs count too. */
+function allFits(judged: DrawdownSet, [masstone]: readonly string[], path: Path) {
+  const others = LADDERS.filter(([id]) => id !== masstone).map((ids): [string, DrawdownSet] => [
+    ids[0],
+    setOf(ids, path),
+  ]);
+  const readings = [...MEASURED_PAINTS.values()].map(({ id, overWhite }): [string, DrawdownSet] => [
+    `reading ${id}`,
     { masstone: overWhite, whites: [], tints: [] },
   ]);
-  return fittedColours(new Map<string, DrawdownSet>([["judged", judged], ...others]));
+  return fittedColours(new Map<string, DrawdownSet>([["judged", judged], ...others, ...readings]));
 }
 
 function fitted(

@@ -1,8 +1,10 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import PdfDocument from "pdfkit";
 import { describe, expect, inject, test } from "vitest";
 import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
 import { STATEMENT_LANGUAGES } from "../../lib/hazard/texts/statement-texts.ts";
+import { readPdf } from "../support/read-pdf.ts";
 import { siteFiles, sitePages } from "./site-pages.ts";
 
 /**
@@ -57,6 +59,45 @@ describe("nor does its data", () => {
     expect(
       found(file.endsWith(".json") ? [...new Set(phrases(JSON.parse(text)))].join("\n") : text),
     ).toEqual([]);
+  });
+});
+
+/** The texts of a paper in its reading order, a line break being a blank; what a review says is quoted. */
+async function printed(bytes: Uint8Array): Promise<string> {
+  const { pages } = await readPdf(bytes);
+  return pages
+    .map(({ texts }) => texts.map(({ text }) => text).join(" "))
+    .join("\n")
+    .replace(/\u201c[^\u201d]*\u201d/g, " ");
+}
+
+describe("nor do its papers: sheets, the range, shelf cards", () => {
+  const files = siteFiles().filter((file) => file.endsWith(".pdf"));
+  test("there are a sheet for each colour, the range and the cards", () => {
+    expect(files.filter((file) => file.endsWith("/sheet.pdf")).length).toBeGreaterThan(30);
+    expect(files).toEqual(expect.arrayContaining(["range.pdf", "cards/cards.pdf"]));
+  });
+  test.each(files)("%s", async (file) => {
+    const text = await printed(readFileSync(join(inject("siteDir"), file)));
+    expect(text.length).toBeGreaterThan(200);
+    expect(found(text)).toEqual([]);
+  });
+
+  test("a claim would be found on paper, though a line breaks within it", async () => {
+    const pdf = new PdfDocument({ size: [200, 200] });
+    const chunks: Uint8Array[] = [];
+    const done = new Promise<Uint8Array>((resolve) => {
+      pdf.on("data", (chunk: Uint8Array) => chunks.push(chunk));
+      pdf.on("end", () => {
+        resolve(Buffer.concat(chunks));
+      });
+    });
+    pdf.text("This white is not", 10, 20).text("hazardous; ein ungiftiges Weiß.", 10, 40);
+    pdf.end();
+    expect(found(await printed(await done)).map((line) => line.replace(/ in .*/s, ""))).toEqual([
+      "en: not hazardous",
+      "de: ungiftiges",
+    ]);
   });
 });
 

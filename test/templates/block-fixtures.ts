@@ -104,6 +104,31 @@ export function everyBlock({
     { kind: "links", links: [{ text: "Beside lamp black", href: "../../compare/" }] },
     { kind: "cards", cards: [card] },
     {
+      kind: "wall",
+      form: "tints",
+      tiles: [
+        { name: "Bone Black", href: "../bone-black/", colours: [{ hex: "#211f1e" }] },
+        { name: "Vine Black", href: "../vine-black/", colours: [], missing: "not read" },
+      ],
+    },
+    {
+      kind: "entries",
+      entries: [{ heading: "Two blacks", href: "../../compare/two/", text: "Why?", colours: [] }],
+    },
+    {
+      kind: "board",
+      caption: "Blacks in each white",
+      heads: ["Colour", "Alone", "In words"],
+      rows: [
+        {
+          name: "Bone Black",
+          href: "../bone-black/",
+          cells: [{ colour: { hex: "#211f1e" }, text: "N 0.4/" }],
+          said: "Neutral.",
+        },
+      ],
+    },
+    {
       kind: "answers",
       answers: [
         { question: "When is it dry?", href: "../../answers/dry/", summary: "In ten days." },

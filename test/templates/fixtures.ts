@@ -4,7 +4,7 @@
  */
 import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
 import type { ComparePairView } from "../../lib/present/comparison-types.ts";
-import type { AnswerIndexView, AnswerPageView, ReplyView } from "../../lib/present/answer-views.ts";
+import type { ReplyView } from "../../lib/present/answer-views.ts";
 import type { LabelPageView } from "../../lib/present/paint-views.ts";
 import { pictogramSvg } from "../../lib/plots/pictogram.ts";
 import { asMarkup } from "../../lib/present/views.ts";
@@ -24,7 +24,13 @@ import type {
   StandingView,
   TableView,
 } from "../../lib/present/views.ts";
-import type { AnyPageView, CompareView, PigmentIndexView } from "../../lib/blocks/page-kinds.ts";
+import type {
+  AnyPageView,
+  CompareView,
+  PigmentIndexView,
+  AnswerIndexView,
+  AnswerPageView,
+} from "../../lib/blocks/page-kinds.ts";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
 import { blockPages, type FixtureParts } from "./block-fixtures.ts";
 import { cellSwatch, swatch, trail } from "./drawings.ts";
@@ -57,6 +63,13 @@ export function site(root: string, current?: string): SiteView {
       link("Answers", "answers/"),
       link("Methods", "methods/"),
     ],
+    search: {
+      text: "Find a colour",
+      href: `${root}colours/`,
+      nothing: "Nothing found.",
+      count: "{count} found.",
+      kinds: { pigment: "Pigment", answer: "Question", comparison: "Side by side" },
+    },
     more: [link("Sources", "sources/"), link("About", "about/")],
     words: {
       skip: "Skip to the text",
@@ -377,15 +390,6 @@ export const HOME: HomeView = {
   know: { heading: "How we know", links: [{ text: "Each figure says which.", href: "methods/" }] },
 };
 
-const ANSWER_ENTRIES = [
-  {
-    question: "When is it dry?",
-    href: "when-dry/",
-    summary: "Ten days to the touch.",
-    date: "3 November 2026",
-  },
-];
-
 export const PIGMENT_INDEX: PigmentIndexView = {
   ...PAGE,
   kind: "pigment-index",
@@ -478,7 +482,30 @@ export const ANSWER_INDEX: AnswerIndexView = {
   kind: "answer-index",
   heading: "Answers",
   lead: ["Questions that customers have asked."],
-  answers: ANSWER_ENTRIES,
+  contents: [
+    { text: "Whites", href: "#whites" },
+    { text: "Whites", href: "#whites" },
+  ],
+  sections: [
+    {
+      kind: "section",
+      id: "whites",
+      heading: "Whites",
+      blocks: [
+        {
+          kind: "entries",
+          entries: [
+            {
+              heading: "Why is my black blue in one white?",
+              href: "black-in-whites/",
+              text: "It is the white.",
+              colours: [{ hex: "#211f1e" }],
+            },
+          ],
+        },
+      ],
+    },
+  ],
 };
 const REPLY: ReplyView = {
   heading: "A reply to send",
@@ -509,14 +536,14 @@ export const ANSWER: AnswerPageView = {
       "Because the white scatters blue light more than red, and the black takes away what is left.",
     ),
   },
-  parts: [
+  blocks: [
     {
       kind: "prose",
       body: asMarkup(
         "<p>A grey is what a black leaves of a white’s light. <strong>At equal lightness</strong> the difference is the white’s.</p><h2>What to do</h2><p>Choose the white first, and <em>then</em> the black.</p><ul><li>Titanium white: bluer.</li><li>Lead white: warmer.</li></ul>",
       ),
     },
-    { kind: "picture", picture: trail("answer-trail", "Two ladders part") },
+    { kind: "plots", plots: [trail("answer-trail", "Two ladders part")] },
     { kind: "table", table: STEPS },
   ],
   claims: {

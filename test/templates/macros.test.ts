@@ -197,7 +197,6 @@ test("only drawings, tables of a comparison, rendered Markdown and JSON-LD are p
       "colour.swatch",
       "item.body",
       "section.body",
-      "part.body",
       "view.summary.body",
       "face",
       "view.comparison",

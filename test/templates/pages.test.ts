@@ -61,7 +61,7 @@ describe.each(DRAWN)("$name", ({ html, root }) => {
         .filter(
           (tag) =>
             tag !== `<script type="application/ld+json">` &&
-            !tag.startsWith(`<script type="module" src="${root}assets/scripts/`),
+            !tag.startsWith(`<script defer src="${root}assets/scripts/`),
         ),
     ).toEqual([]);
     expect(

@@ -16,7 +16,7 @@ import type { HazardFrame, PaintForm } from "./frame.ts";
 import type { AcuteRoute } from "../texts/hazard-statement.ts";
 import { isEntrainedSupplement } from "../texts/supplemental-code.ts";
 import { METALS, type MetalShares } from "../studio/metal-content.ts";
-import type { PigmentIdentity } from "./substance.ts";
+import type { PigmentIdentity, SubstanceName } from "./substance.ts";
 
 /** What is known of one route beyond the classes: an estimate without a class, a limit test passed, or nothing. */
 export interface AcuteDatum {
@@ -36,6 +36,8 @@ export interface Ingredient extends PigmentIdentity {
   readonly acuteToxicity?: readonly AcuteDatum[] | undefined;
   /** Metals in the ingredient, mass fraction of metal; left out, none is known. */
   readonly metals?: MetalShares | undefined;
+  /** What rules name it by; left out, none of them does. */
+  readonly substances?: readonly SubstanceName[] | undefined;
   /** Whether the EU sets a limit for it in workplace air (for EUH210). */
   readonly workplaceLimit?: boolean | undefined;
 }
@@ -69,6 +71,7 @@ export interface Part extends PigmentIdentity {
   readonly unread: readonly string[];
   readonly acuteToxicity: readonly AcuteDatum[];
   readonly metals: MetalShares;
+  readonly substances: readonly SubstanceName[];
   readonly workplaceLimit: boolean;
 }
 
@@ -202,6 +205,7 @@ function partOf(ingredient: Ingredient): Part {
     slug: ingredient.slug,
     name: ingredient.name,
     casNumber: ingredient.casNumber,
+    substances: ingredient.substances ?? [],
     colourIndexName: ingredient.colourIndexName,
     massFraction: ends(ingredient.massFraction)[1],
     stated: ingredient.massFraction,

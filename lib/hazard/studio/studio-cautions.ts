@@ -9,7 +9,7 @@ import type { StatementOf } from "../../quantities/statement.ts";
 import { dustiness, type Powder } from "./dustiness.ts";
 import type { MetalRow } from "./metal-content.ts";
 import type { Ingredient } from "../classify/composition.ts";
-import { pigmentNature, type PigmentNature } from "./pigment-nature.ts";
+import type { PigmentNature } from "./pigment-nature.ts";
 import {
   anyMetal,
   BURNS,
@@ -54,7 +54,7 @@ export interface StudioPigment extends PigmentIdentity, Powder {
   readonly ingredients: readonly Ingredient[];
   /** On the dry pigment's label. */
   readonly hazardStatements: readonly string[];
-  /** Left out, it follows from Colour Index number or name. */
+  /** Left out, nobody knows it: its dust is treated as if it could burn. */
   readonly nature?: PigmentNature | undefined;
   /** As a paper states it; 0 where it states none. */
   readonly respirableQuartzPercent?: number | undefined;
@@ -173,7 +173,7 @@ function weighing(
     (stone === undefined
       ? reasonOf(dry, noMetal, undefined, true)
       : { rule: "may-hold-quartz", values: { what: stone } });
-  const nature = pigment.nature ?? pigmentNature(pigment);
+  const { nature } = pigment;
   const burns: StudioReason | undefined =
     nature === "mineral"
       ? reasonOf(dry, noMetal, BURNS)

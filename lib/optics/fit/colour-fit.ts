@@ -4,6 +4,7 @@ import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { RatioKind } from "./drawdown.ts";
 import type { SurfaceChoice } from "../surface/workshop-surface.ts";
 import type { Geometry } from "./measurement.ts";
+import type { Experience } from "./workshop-experience.ts";
 
 /** K and S of a colour, with all that a sheet tells of how well they are known. Plain data: it can be kept and drawn from. */
 export interface ColourFit {
@@ -18,6 +19,8 @@ export interface ColourFit {
   readonly drawdowns: readonly DrawdownVerdict[];
   /** `scattering-known` or `scattering-is-bound`: a black's S is only "at most". */
   readonly scattering: Statement;
+  /** How left-out let-downs of all the workshop's colours read alike are missed. */
+  readonly experience: Experience;
   /** Mean square of residual over reading and weighing noise; over 1, the model misses by more than they do. */
   readonly chiSquare: number;
   /** What a reader of the fit should know. */
@@ -49,6 +52,8 @@ export interface FittedMasstone {
 export interface FittedWhite {
   readonly slug: string;
   readonly ratioKind: RatioKind;
+  /** Whether films over black and white of the colour and of this white were handed to the fit. */
+  readonly hasFilms: boolean;
   /** The white as read [1], and its K/S [1]. */
   readonly measured: readonly number[];
   readonly whiteRatio: readonly number[];

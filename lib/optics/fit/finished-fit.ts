@@ -3,14 +3,15 @@ import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { SurfaceChoice } from "../surface/workshop-surface.ts";
 import { shares } from "../tints/tint-reading.ts";
-import type { ColourFit, DrawdownVerdict, FittedWhite } from "./colour-fit.ts";
-import type { UsableDrawdowns } from "./drawdown.ts";
+import type { ColourFit, DrawdownVerdict, FittedMasstone, FittedWhite } from "./colour-fit.ts";
+import { allFilms, type UsableDrawdowns } from "./drawdown.ts";
 import { plainLab, setFit, type ReadySet, type SetFit } from "./fitted-drawdown-set.ts";
 import { scatteringAlone } from "./film-scattering.ts";
 import { leftOutFits, leftOutTints, type LeftOutFit } from "./leave-one-out.ts";
 import { suspects } from "./outlier-drawdown.ts";
 import { scatteringRuling } from "./scattering-statement.ts";
 import type { SurfaceTrial } from "./surface-trial.ts";
+import { drawnDoubts, workshopExperience } from "./workshop-experience.ts";
 
 export function finishedFit(
   usable: UsableDrawdowns,
@@ -20,8 +21,21 @@ export function finishedFit(
 ): ColourFit {
   const { set } = chosen;
   const held = leftOutTints(set, chosen.leftOut);
+  const masstone: FittedMasstone = {
+    measured: set.masstone.measured,
+    lab: set.masstone.lab,
+    internal: [],
+    ...(set.masstoneContrast === undefined ? {} : { filmContrast: set.masstoneContrast }),
+  };
+  // Other let-downs of its own white tell a let-down as well without films.
+  const doubts = drawnDoubts({ masstone }, { hasFilms: true });
   const found = new Map(
-    set.whites.flatMap(({ slug }) => [...suspects(held.filter(({ white }) => white === slug))]),
+    set.whites.flatMap(({ slug }) => [
+      ...suspects(
+        held.filter(({ white }) => white === slug),
+        doubts,
+      ),
+    ]),
   );
   const isUsed = (id: string): boolean => found.get(id)?.rule !== "suspect-drawdown";
   const used = set.tints.filter(({ tint }) => isUsed(tint.id));
@@ -32,15 +46,11 @@ export function finishedFit(
     grid: set.grid,
     geometry: usable.masstone.geometry,
     surface,
-    masstone: {
-      measured: set.masstone.measured,
-      lab: set.masstone.lab,
-      internal: [...fit.solution.masstone],
-      ...(set.masstoneContrast === undefined ? {} : { filmContrast: set.masstoneContrast }),
-    },
-    whites: fittedWhites(set, fit, found),
+    masstone: { ...masstone, internal: [...fit.solution.masstone] },
+    whites: fittedWhites(usable, set, fit, found),
     drawdowns: drawdownVerdicts(set, fit, verdicts, found),
     scattering: scatteringRuling(usable.masstone, fit.solution),
+    experience: workshopExperience([]),
     chiSquare: fit.solution.chiSquare,
     remarks: chosen.remarks,
     leftOut,
@@ -48,6 +58,7 @@ export function finishedFit(
 }
 
 function fittedWhites(
+  usable: UsableDrawdowns,
   set: ReadySet,
   { solution, models }: SetFit,
   found: ReadonlyMap<string, Statement>,
@@ -65,6 +76,7 @@ function fittedWhites(
       {
         slug: white.slug,
         ratioKind,
+        hasFilms: hasFilms(usable, white.slug),
         measured: white.measured,
         whiteRatio: [...white.ratio],
         lab: white.lab,
@@ -90,6 +102,12 @@ function fittedWhites(
       },
     ];
   });
+}
+
+/** Whether films of the colour and of a white are at hand. */
+function hasFilms(usable: UsableDrawdowns, slug: string): boolean {
+  const white = usable.whites.find((one) => one.slug === slug);
+  return allFilms(usable).length > 0 && white !== undefined && allFilms(white).length > 0;
 }
 
 function drawdownVerdicts(

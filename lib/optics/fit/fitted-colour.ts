@@ -12,6 +12,7 @@ import { allFilms, type DrawdownSet, type UsableDrawdowns } from "./drawdown.ts"
 import { finishedFit } from "./finished-fit.ts";
 import type { Measurement } from "./measurement.ts";
 import { surfaceTrial, type SurfaceRefusal, type SurfaceTrial } from "./surface-trial.ts";
+import { leftOutMisses, workshopExperience } from "./workshop-experience.ts";
 import { usableDrawdowns } from "./usable-drawdowns.ts";
 
 /**
@@ -49,13 +50,32 @@ export function fittedColours<K>(
     readings: usable === undefined ? readingsOfSet([...sets.values()][i]) : readingsOf(usable),
   }));
   const tried = triedColours(colours);
-  return new Map(
+  return withExperience(
     selected.map(({ key, usable, leftOut }, i): [K, ColourFit | FitRefusal] => {
       const found = tried[i];
       if (usable === undefined || found === undefined)
         return [key, { kind: "refused", reasons: leftOut }];
       if (isStatement(found)) return [key, { kind: "refused", reasons: [found] }];
       return [key, finishedFit(usable, found.trial, found.choice, leftOut)];
+    }),
+  );
+}
+
+/** Fits with what left-out let-downs of all that were read alike show. */
+function withExperience<K>(
+  fits: readonly (readonly [K, ColourFit | FitRefusal])[],
+): Map<K, ColourFit | FitRefusal> {
+  const fitted = fits.flatMap(([, fit]) => (fit.kind === "fit" ? [fit] : []));
+  const byGeometry = new Map(
+    [...new Set(fitted.map(({ geometry }) => geometry))].map((geometry) => [
+      geometry,
+      workshopExperience(fitted.filter((fit) => fit.geometry === geometry).flatMap(leftOutMisses)),
+    ]),
+  );
+  return new Map(
+    fits.map(([key, fit]) => {
+      const experience = fit.kind === "fit" ? byGeometry.get(fit.geometry) : undefined;
+      return [key, fit.kind === "fit" && experience !== undefined ? { ...fit, experience } : fit];
     }),
   );
 }

@@ -1,5 +1,5 @@
 import type { Statement } from "../../quantities/statement.ts";
-import { predictionUncertainty } from "./prediction-uncertainty.ts";
+import { predictionUncertainty, type Doubts } from "./prediction-uncertainty.ts";
 
 /**
  * When a let-down is held to be a bad drawdown: a wrong ratio, a knife not wiped,
@@ -19,6 +19,9 @@ export const SUSPECT_LIMITS = {
   /** Others that agree better than this are taken for this: two drawdowns can agree by chance. */
   othersFloor: 1,
 } as const;
+
+/** Other let-downs of its own white tell a let-down as well without films. */
+const LIKE_ITS_OWN: Doubts = { hasFilms: true };
 
 /** A let-down left out: how far the others miss it, and how well they then agree among themselves. */
 export interface LeftOutTint {
@@ -41,13 +44,17 @@ export interface LeftOutTint {
  * known by this, that without it the rest agree.
  *
  * @param tints all let-downs in one white that were left out in turn.
+ * @param doubts what of the drawdowns widens the law that a let-down is judged by.
  * @returns rule `suspect-drawdown`; `drawdowns-disagree` for each of only two that
  *   contradict each other, since nothing tells which is wrong; by name of the let-down.
  */
-export function suspects(tints: readonly LeftOutTint[]): ReadonlyMap<string, Statement> {
+export function suspects(
+  tints: readonly LeftOutTint[],
+  doubts: Doubts = LIKE_ITS_OWN,
+): ReadonlyMap<string, Statement> {
   const limits = SUSPECT_LIMITS;
   const limitOf = ({ nearest, isBetween }: LeftOutTint): number => {
-    const { p68, p90 } = predictionUncertainty(nearest);
+    const { p68, p90 } = predictionUncertainty(nearest, doubts);
     return isBetween ? Math.max(limits.betweenMin, p68) : Math.max(limits.endMin, p90);
   };
   const isBad = (tint: LeftOutTint): boolean => tint.leaveOneOut >= limitOf(tint);

@@ -1,5 +1,6 @@
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
+import type { Experience } from "./workshop-experience.ts";
 
 /** Two figures of a predicted let-down's uncertainty, in Delta-E00. */
 export interface PredictionUncertainty {
@@ -10,32 +11,58 @@ export interface PredictionUncertainty {
 }
 
 /** Delta-E00 beside a measured let-down, how much is added far from one, and how fast [Delta-E00]. */
-const P68 = { near: 0.8, far: 2.45 } as const;
-const P90 = { near: 1.2, far: 3.8 } as const;
-const REACH = 1.5;
+const LAW = { near: 0.8, far: 2.45, reach: 1.5 } as const;
+
+/** 90 % over 68 % of the usual law: of normal errors. */
+const USUAL_P90 = 1.645;
 
 /** Share of the middle leave-one-out error of the colour's own let-downs that 68 % is never under. */
 const OWN_SHARE = 0.5;
 
-/** How many times further a mixture without white is missed than a let-down as far from a drawdown. */
-const MIXTURE = 1.4;
+/**
+ * How many times further a prediction is missed where no film tells R-infinity and S, and a mixture
+ * without white than a let-down as far from a drawdown, with films of all its colours and without.
+ */
+export const WIDER = { withoutFilms: 1.6, mixture: 1.4, mixtureWithoutFilms: 3.5 } as const;
 
 /** What widens a prediction beside its distance. */
 export interface Doubts {
+  /** Whether films over black and white of colour and white were handed to the fit. */
+  readonly hasFilms?: boolean;
   /** Middle leave-one-out Delta-E00 of the colour's own let-downs, >= 0; absent where none can be left out. */
   readonly ownMiss?: number;
   /** Contrast ratio [1] of the film that stands for a masstone; absent where the masstone hides. */
   readonly masstoneContrast?: number;
   /** Whether several colours are mixed. */
   readonly isMixture?: boolean;
+  /** What left-out let-downs of all the workshop's colours show. */
+  readonly experience?: Experience;
+}
+
+/** 68 % of the usual law, Delta-E00, before a workshop's own errors are known: see {@link predictionUncertainty}. */
+export function usualUncertainty(
+  distance: number,
+  { hasFilms = false, masstoneContrast = 1, isMixture = false }: Doubts = {},
+  widths: Readonly<Record<keyof typeof WIDER, number>> = WIDER,
+): number {
+  if (!(distance >= 0 && distance < Infinity))
+    throw domainError("distance to the nearest let-down", distance, "0 <= Delta-E00 < Infinity");
+  const byFilms = isMixture
+    ? widths[hasFilms ? "mixture" : "mixtureWithoutFilms"]
+    : hasFilms
+      ? 1
+      : widths.withoutFilms;
+  const wider = byFilms * (1 + 2 * Math.max(1 - masstoneContrast, 0));
+  return Math.hypot(LAW.near, LAW.far * wider * away(distance));
 }
 
 /**
  * Uncertainty of a predicted let-down by its distance from the nearest measured one: it soon
- * saturates, since what a model misses does not grow with the distance for ever. A masstone that
- * lets its ground through widens it by up to three times, a mixture by 1.4.
+ * saturates, since what a model misses does not grow with the distance for ever. Widened where no
+ * films were read, of a mixture, and up to three times by a masstone that lets its ground through;
+ * scaled by how the workshop's own left-out let-downs are missed.
  *
- *     68 %: sqrt(0.8^2 + (2.45 (1 - exp(-d/1.5)))^2),  90 %: sqrt(1.2^2 + (3.8 (1 - exp(-d/1.5)))^2)
+ *     68 %: sqrt(0.8^2 + (2.45 w (1 - exp(-d/1.5)))^2),  90 %: 1.645 times as much
  *
  * @param distance d, Delta-E00 to the nearest measured let-down in the same white, >= 0.
  * @returns Delta-E00; an estimate, from measured oil paints. Hue is predicted better than lightness.
@@ -44,19 +71,23 @@ export interface Doubts {
  */
 export function predictionUncertainty(
   distance: number,
-  { ownMiss = 0, masstoneContrast = 1, isMixture = false }: Doubts = {},
+  doubts: Doubts = {},
+  widths: Readonly<Record<keyof typeof WIDER, number>> = WIDER,
 ): PredictionUncertainty {
-  if (!(distance >= 0 && distance < Infinity))
-    throw domainError("distance to the nearest let-down", distance, "0 <= Delta-E00 < Infinity");
+  const { ownMiss = 0, experience = { p68: 1, p90: USUAL_P90 } } = doubts;
   if (!(ownMiss >= 0 && ownMiss < Infinity))
     throw domainError("leave-one-out error", ownMiss, "0 <= Delta-E00 < Infinity");
-  const away = 1 - Math.exp(-distance / REACH);
-  const wider = (1 + 2 * Math.max(1 - masstoneContrast, 0)) * (isMixture ? MIXTURE : 1);
-  const least = OWN_SHARE * ownMiss * away;
+  const usual = usualUncertainty(distance, doubts, widths);
+  const least = OWN_SHARE * ownMiss * away(distance);
   return {
-    p68: Math.max(Math.hypot(P68.near, P68.far * wider * away), least),
-    p90: Math.max(Math.hypot(P90.near, P90.far * wider * away), 1.645 * least),
+    p68: Math.max(usual * experience.p68, least),
+    p90: Math.max(usual * experience.p90, USUAL_P90 * least),
   };
+}
+
+/** How far from a measured let-down a prediction counts [1]. */
+function away(distance: number): number {
+  return 1 - Math.exp(-distance / LAW.reach);
 }
 
 /** Half widths of L*, a* and b* that a Delta-E00 stands for. */

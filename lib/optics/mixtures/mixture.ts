@@ -39,6 +39,11 @@ export interface MixedTint {
   readonly spectrum: Spectrum;
   /** D65/10. */
   readonly lab: Lab;
+  /** How far the nearest drawdown of a component is, Delta-E00, and what widens the law by it. */
+  readonly nearestDeltaE00: number;
+  readonly doubts: Doubts;
+  /** What a standard error of each K, S and part moves, Delta-E00. */
+  readonly ownDeltaE00: number;
   readonly uncertainty: PredictionUncertainty;
 }
 
@@ -146,7 +151,22 @@ interface Change {
 export function mixedTint(mixed: Mixture, massRatio: number, left?: readonly number[]): MixedTint {
   const spectrum = mixedSpectrum(mixed, massRatio, { left });
   const lab = labOf(spectrum.grid, spectrum.values);
-  return { massRatio, spectrum, lab, uncertainty: mixedUncertainty(mixed, massRatio, left, lab) };
+  const nearestDeltaE00 = nearestDrawdown(mixed, lab);
+  const doubts = doubtsOf(mixed);
+  const ownDeltaE00 = movedByErrors(mixed, massRatio, left, lab);
+  const { p68, p90 } = predictionUncertainty(nearestDeltaE00, doubts);
+  return {
+    massRatio,
+    spectrum,
+    lab,
+    nearestDeltaE00,
+    doubts,
+    ownDeltaE00,
+    uncertainty: {
+      p68: Math.hypot(p68, ownDeltaE00),
+      p90: Math.hypot(p90, 1.645 * ownDeltaE00),
+    },
+  };
 }
 
 /** Lab (D65/10) of the same without its uncertainty, for a path of many steps. */
@@ -224,16 +244,13 @@ function strengthsAlone(
   return changes.map((change) => (change * total) / sum);
 }
 
-/**
- * 68 and 90 %, Delta-E00: the law of a predicted let-down by the distance to the nearest
- * drawdown of a component, with what a standard error of each K, S and part moves, in quadrature.
- */
-function mixedUncertainty(
+/** What a standard error of each K, S and part moves, in quadrature, Delta-E00. */
+function movedByErrors(
   mixed: Mixture,
   massRatio: number,
   left: readonly number[] | undefined,
   lab: Lab,
-): PredictionUncertainty {
+): number {
   const count = mixed.parts.length;
   const one = (j: number, factor: number): number[] =>
     Array.from({ length: count }, (_, i) => (i === j ? factor : 1));
@@ -253,22 +270,30 @@ function mixedUncertainty(
       moved({ K: one(j, weighed), S: one(j, weighed) }) ** 2
     );
   });
-  const own = squares.reduce((sum, square) => sum + square, 0);
-  const near = Math.min(
-    ...mixed.parts
-      .filter(({ parts }) => parts > 0)
+  return Math.sqrt(squares.reduce((sum, square) => sum + square, 0));
+}
+
+function nearestDrawdown({ parts }: Mixture, lab: Lab): number {
+  return Math.min(
+    ...parts
+      .filter(({ parts: share }) => share > 0)
       .flatMap(({ ladder }) =>
         [ladder.fit.masstone, ...ladder.used].map((drawdown) => deltaE00(drawdown.lab, lab)),
       ),
   );
-  const { p68, p90 } = predictionUncertainty(near, doubtsOf(mixed));
-  return { p68: Math.sqrt(p68 ** 2 + own), p90: Math.sqrt(p90 ** 2 + 1.645 ** 2 * own) };
 }
 
 /** The greatest of its components' doubts. */
 function doubtsOf({ parts }: Mixture): Doubts {
   const used = parts.filter(({ parts: share }) => share > 0).map(({ ladder }) => ladder.doubts);
+  const experiences = used.flatMap(({ experience }) => experience ?? []);
   return {
+    hasFilms: used.every(({ hasFilms }) => hasFilms === true),
+    ...(experiences.length === 0
+      ? {}
+      : {
+          experience: experiences.reduce((one, other) => (other.p68 > one.p68 ? other : one)),
+        }),
     ownMiss: Math.max(...used.map(({ ownMiss = 0 }) => ownMiss)),
     masstoneContrast: Math.min(...used.map(({ masstoneContrast = 1 }) => masstoneContrast)),
     isMixture: used.length > 1,

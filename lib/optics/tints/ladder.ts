@@ -10,6 +10,7 @@ import {
   type PredictionUncertainty,
 } from "../fit/prediction-uncertainty.ts";
 import { labOf } from "../fit/fitted-drawdown-set.ts";
+import { drawnDoubts } from "../fit/workshop-experience.ts";
 import { surfaceForm } from "../surface/surface.ts";
 import { tintModel, tintReadings, type TintModel } from "./tint-model.ts";
 
@@ -98,13 +99,13 @@ export function ladderModel(fit: ColourFit, white: string): LadderModel {
     ...used,
     { massRatio: Infinity, measured: fit.masstone.measured },
   ]);
-  return { fit, white: fitted, model, used, doubts: doubtsOf(fit, white) };
+  return { fit, white: fitted, model, used, doubts: doubtsOf(fit, fitted) };
 }
 
-function doubtsOf({ drawdowns, masstone }: ColourFit, white: string): Doubts {
-  const errors = drawdowns
+function doubtsOf(fit: ColourFit, white: FittedWhite): Doubts {
+  const errors = fit.drawdowns
     .flatMap(({ white: own, suspect, leaveOneOutDeltaE00 }) =>
-      own === white &&
+      own === white.slug &&
       suspect?.rule !== "suspect-drawdown" &&
       typeof leaveOneOutDeltaE00 === "number"
         ? [leaveOneOutDeltaE00]
@@ -112,10 +113,10 @@ function doubtsOf({ drawdowns, masstone }: ColourFit, white: string): Doubts {
     )
     .toSorted((one, other) => one - other);
   const ownMiss = errors[errors.length >> 1];
-  const { filmContrast } = masstone;
   return {
+    ...drawnDoubts(fit, white),
+    experience: fit.experience,
     ...(ownMiss === undefined ? {} : { ownMiss }),
-    ...(filmContrast === undefined ? {} : { masstoneContrast: filmContrast }),
   };
 }
 

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { isoDate, longText, slug, text } from "./amount.ts";
-import { FAMILIES, ROOT_STANDINGS } from "./terms.ts";
+import { FAMILIES, ROOT_STANDINGS, THEMES } from "./terms.ts";
 
 /** A figure of a sheet: the colour's slug, then the figure's path as in the evidence of its sheet.json. */
 export const figurePath = z
@@ -61,6 +61,7 @@ export const answerSchema = z.strictObject({
     "the short answer, in a sentence or two; may hold the shortcode for a figure",
   ),
   date: isoDate.optional(),
+  theme: z.enum(THEMES).optional().describe("where it stands in the list of answers"),
   colours: z
     .array(slug)
     .max(12)

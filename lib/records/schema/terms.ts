@@ -43,6 +43,8 @@ export const OIL_SEPARATIONS = ["none", "slight", "marked"] as const;
 export const FRAMES = ["EU CLP", "UN GHS"] as const;
 export const SIGNAL_WORDS = ["Danger", "Warning"] as const;
 export const ROOT_STANDINGS = ["measured", "stated", "estimated"] as const;
+/** What answers are about, in the order of their list. */
+export const THEMES = ["whites", "choice", "drying", "lasting", "tube", "safety"] as const;
 export const PAPERS = ["A4", "Letter"] as const;
 
 export type Geometry = (typeof GEOMETRIES)[number];
@@ -52,4 +54,5 @@ export type Dispersion = (typeof DISPERSIONS)[number];
 export type Family = (typeof FAMILIES)[number];
 export type VehicleKind = (typeof VEHICLE_KINDS)[number];
 export type Market = (typeof MARKETS)[number];
+export type Theme = (typeof THEMES)[number];
 export type Language = (typeof LANGUAGES)[number];

@@ -7,6 +7,7 @@ import {
 import { dilutedIngredients, type Ingredient } from "../../hazard/classify/composition.ts";
 import { isKnown, type Figure } from "../../quantities/figure.ts";
 import { ends, type Quantity, type Interval } from "../../quantities/interval.ts";
+import { substancesOf } from "../../hazard/classify/substance.ts";
 import { metalShares } from "../../hazard/studio/metal-content.ts";
 import { hazardMetals } from "../../records/hazard-metals.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -163,6 +164,7 @@ function substance(
     classifications: classifications(hazards),
     ...(acuteToxicity === undefined ? {} : { acuteToxicity }),
     metals: hazardMetals(record, hazardKnowledge.metals),
+    substances: substancesOf(record, hazardKnowledge.substances),
     ...(workplaceLimit === undefined ? {} : { workplaceLimit }),
   };
 }

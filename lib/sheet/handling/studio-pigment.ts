@@ -1,3 +1,4 @@
+import { pigmentNature } from "../../hazard/studio/pigment-nature.ts";
 import type { StudioPigment } from "../../hazard/studio/studio-cautions.ts";
 import { isKnown, type Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
@@ -31,6 +32,7 @@ export function studioPigment(
     colourIndexNumber,
     casNumber,
     hazardStatements,
+    nature: pigmentNature(part, records.knowledge.pigment(colourIndexName).nature),
     ingredients: pigmentIngredients(slug, 1, records),
     respirableQuartzPercent: records.pigments.get(slug)?.record.respirableQuartzPercent,
     bulkDensityLooseGPerMl: value(bulkDensityLooseGPerMl),

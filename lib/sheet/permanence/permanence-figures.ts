@@ -1,3 +1,8 @@
+import type { ExpectedContradiction } from "../../permanence/expected-contradiction.ts";
+import type { StatedContradiction } from "../../permanence/exposure.ts";
+import type { LabelLightfastness } from "../../permanence/lightfastness-on-label.ts";
+import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
+import type { PermanenceStatement } from "../../permanence/statements.ts";
 import { FORMS } from "../../records/schema/terms.ts";
 import {
   flag,
@@ -6,10 +11,9 @@ import {
   number,
   oneOf,
   optional,
+  plain,
   quantity,
   section,
-  statement,
-  statements,
   texts,
   word,
   type SectionOf,
@@ -36,6 +40,10 @@ export const FORM = section({
 });
 export type FormFigures = SectionOf<typeof FORM>;
 
+function said<S>(): ReturnType<typeof plain<readonly S[]>> {
+  return plain<readonly S[]>({ type: "array", items: { type: "string" } });
+}
+
 /** What light does to the colour, and what else harms it. */
 export const PERMANENCE = section({
   /** By its own exposure, or stated; what it rests on is `basis`, and only the first is a category under the standard. */
@@ -50,11 +58,11 @@ export const PERMANENCE = section({
   forms: list(FORM),
   /** Of a mixture, the pigments that decide, by name. */
   weakest: texts,
-  reasons: statements,
-  sensitivities: statements,
+  reasons: said<PermanenceStatement>(),
+  sensitivities: said<SensitivityStatement>(),
   /** What a label may say of it. */
-  label: statement,
+  label: plain<LabelLightfastness>({ type: "string" }),
   /** An exposure and a stated or expected lightfastness that disagree. */
-  contradictions: statements,
+  contradictions: said<StatedContradiction | ExpectedContradiction>(),
 });
 export type PermanenceSection = SectionOf<typeof PERMANENCE>;

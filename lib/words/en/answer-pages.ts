@@ -1,7 +1,18 @@
+import { namesWithin } from "./statements-phrases.ts";
+
 /** Headings, captions and sentences of answers, their claims and replies. */
 export const ANSWER_PAGES = {
   heading: "Questions",
   lead: "What painters ask us: the answer first, then why.",
+  themes: {
+    whites: "Whites and mixing",
+    choice: "Choosing a colour",
+    drying: "Drying and layers",
+    lasting: "Will it last",
+    tube: "What is in the tube",
+    safety: "Safety and law",
+    others: "Others",
+  },
   none: "No question has been answered yet.",
   all: "All answers",
   homeHeading: "Questions, answered",
@@ -86,6 +97,8 @@ export const ANSWER_PAGES = {
       ...(newest === undefined ? [] : [`By our records to ${newest}.`]),
     ].join(" "),
   coloursHeading: "Colours that it names",
+  coloursNote: (whites: readonly string[]) =>
+    `Each alone, then as a middle tone with ${namesWithin(whites)}.`,
   sheetQuestions: "Questions about this colour",
   reply: {
     heading: "A reply to send",

@@ -10,7 +10,7 @@ export const BLACKS_PAGES = {
     title: (level: string) =>
       `b* of each black in each white, all at L*\u00a0${level}; the bars are one standard uncertainty`,
     axis: "b* at equal lightness",
-    ends: { minus: "\u2190 blue", plus: "yellow \u2192" },
+    ends: { minus: "\u2039 blue", plus: "yellow \u203a" },
     description: (parts: readonly string[]) => `${parts.join("; ")}.`,
     row: (black: string, lanes: readonly string[]) => `${black}: ${lanes.join(", ")}`,
     lane: (white: string, b: string) => `b* ${b} in ${white}`,

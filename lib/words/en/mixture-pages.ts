@@ -29,7 +29,7 @@ export const MIXTURE_PAGES = {
     miss: "Missed by",
   },
   stepsNote:
-    "L* a* b* under D65, 10\u00b0 observer. \u00b1: about 68\u00a0% of predictions stay within it, in \u0394E00, by one set of oil paint-outs. Missed by: the \u0394E00 to our own drawdown.",
+    "L* a* b* under D65, 10\u00b0 observer. \u00b1: about 68\u00a0% of predictions stay within it, in \u0394E00, by measured oil paints and by our own let-downs, each left out in turn. Missed by: the \u0394E00 to our own drawdown.",
   drift: {
     heading: "If a pigment in it fades",
     figures: "Drift in figures",

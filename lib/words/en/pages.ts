@@ -1,3 +1,4 @@
+import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
 import { CARDS } from "./cards.ts";
@@ -24,6 +25,12 @@ export const PAGES = {
     label: "Labels",
     sources: "Sources",
     about: "About",
+  },
+  search: {
+    text: "Find a colour",
+    nothing: "Nothing found.",
+    count: "{count} found.",
+    kinds: { pigment: "Pigment", answer: "Question", comparison: "Side by side" },
   },
   frame: {
     skip: "Skip to the text",
@@ -394,6 +401,18 @@ export const PAGES = {
   methods: {
     heading: "Methods",
     lead: "How we came by each figure, and how far to trust it.",
+    /** Below the section on tints. */
+    measured: (rows: readonly MeasuredErrors[]): string =>
+      [
+        "How far such predictions lie from measured oil paints, in \u0394E00. Each let-down is left out and predicted from the others; a mixture is predicted from its two colours. With films: drawdowns over black and white told the fit how each paint scatters. The last two columns count those that lie within the 68 and the 90 % that we print beside a prediction.",
+        "",
+        "| | | how many | middle one | nine of ten within | inside 68\u00a0% | inside 90\u00a0% |",
+        "|---|---|---|---|---|---|---|",
+        ...rows.map(
+          ({ what, films, count, median, p90, inside68, inside90 }) =>
+            `| ${what} | ${films ? "with films" : "without films"} | ${count} | ${median.toFixed(1)} | ${p90.toFixed(1)} | ${inside68} | ${inside90} |`,
+        ),
+      ].join("\n"),
     sections: [
       [
         "colour",

@@ -1,0 +1,59 @@
+/** How well the fits of one workshop predict, told by its own left-out let-downs. */
+import { deltaE00 } from "../../colorimetry/difference.ts";
+import type { ColourFit, FittedWhite } from "./colour-fit.ts";
+import { usualUncertainty, type Doubts } from "./prediction-uncertainty.ts";
+
+/** What 68 and 90 in 100 errors lie within, in units of the usual law's 68 % [1]. */
+export interface Experience {
+  readonly p68: number;
+  readonly p90: number;
+  /** Left-out let-downs that it goes by. */
+  readonly count: number;
+}
+
+/** Errors as the usual law expects them: ten normal ones by their size, at shares .05 to .95. */
+const USUAL_ERRORS: readonly number[] = [
+  0.063, 0.189, 0.319, 0.454, 0.598, 0.755, 0.935, 1.15, 1.44, 1.96,
+];
+
+/**
+ * Shares of errors of a workshop: its own left-out let-downs, beside which ten of the usual law
+ * stand, so that a workshop of few let-downs goes by the law and one of many by itself.
+ *
+ * @param misses of left-out let-downs of all its colours, in units of the usual 68 % [1], each >= 0.
+ * @example workshopExperience([]).p68 // 0.99
+ */
+export function workshopExperience(misses: readonly number[]): Experience {
+  const errors = [...USUAL_ERRORS, ...misses].sort((one, other) => one - other);
+  return { p68: quantile(errors, 0.68), p90: quantile(errors, 0.9), count: misses.length };
+}
+
+/** Left-out let-downs of a fit that nothing contradicts, each in units of the usual 68 % at its distance from the nearest other. */
+export function leftOutMisses(fit: ColourFit): number[] {
+  return fit.whites.flatMap((white) => {
+    const used = white.steps.filter(({ suspect }) => suspect?.rule !== "suspect-drawdown");
+    return used.flatMap((step): number[] => {
+      const verdict = fit.drawdowns.find(({ drawdown }) => drawdown === step.tint);
+      const others = used.filter((other) => other !== step);
+      if (typeof verdict?.leaveOneOutDeltaE00 !== "number" || others.length === 0) return [];
+      const distance = Math.min(...others.map(({ lab }) => deltaE00(lab, step.lab)));
+      return [verdict.leaveOneOutDeltaE00 / usualUncertainty(distance, drawnDoubts(fit, white))];
+    });
+  });
+}
+
+/** What of a fit's drawdowns widens its predictions, whatever the errors of its let-downs. */
+export function drawnDoubts(
+  { masstone }: Pick<ColourFit, "masstone">,
+  { hasFilms }: Pick<FittedWhite, "hasFilms">,
+): Doubts {
+  const { filmContrast } = masstone;
+  return { hasFilms, ...(filmContrast === undefined ? {} : { masstoneContrast: filmContrast }) };
+}
+
+/** Value that a share of a sorted list does not pass, each value in the middle of its own share. */
+function quantile(sorted: readonly number[], share: number): number {
+  const at = Math.min(Math.max(sorted.length * share - 0.5, 0), sorted.length - 1);
+  const low = sorted[Math.floor(at)] ?? NaN;
+  return low + (at - Math.floor(at)) * ((sorted[Math.ceil(at)] ?? NaN) - low);
+}
