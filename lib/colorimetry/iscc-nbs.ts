@@ -1,4 +1,3 @@
-import { ISCC_NBS_BLOCKS, ISCC_NBS_NAMES, type IsccNbsBlock } from "./iscc-nbs-blocks.ts";
 import type { MunsellColour } from "./munsell-notation.ts";
 import type { MunsellUncertainty } from "./munsell-uncertainty.ts";
 
@@ -7,6 +6,20 @@ export interface IsccNbsName {
   /** Number of the name in SP 440, 1-267. */
   readonly number: number;
   readonly name: string;
+}
+
+/**
+ * A block of the Munsell solid and the name that it bears: hue numbers on the hundred-step circle from and
+ * to (5R is 5, through 100), value and chroma from and to. A notation on a border belongs to every block
+ * that touches it.
+ */
+export interface IsccNbsBlock extends IsccNbsName {
+  readonly hueFrom: number;
+  readonly hueTo: number;
+  readonly valueFrom: number;
+  readonly valueTo: number;
+  readonly chromaFrom: number;
+  readonly chromaTo: number;
 }
 
 const EXACT: MunsellUncertainty = { value: 0, chroma: 0, hueNumber: 0 };
@@ -19,24 +32,27 @@ const EXACT: MunsellUncertainty = { value: 0, chroma: 0, hueNumber: 0 };
  * each by its own uncertainty. A neutral, which has no hue, lies in the blocks of every hue.
  *
  * @param colour value 0-10, chroma >= 0.
+ * @param blocks all that the system has.
  * @returns one name or two, the nearest first.
  * @source nbs-sp-440
- * @example isccNbsNames({ hueNumber: null, value: 0.3, chroma: 0 }) // [{ number: 267, name: "Black" }]
+ * @example isccNbsNames({ hueNumber: null, value: 0.3, chroma: 0 }, blocks) // with all blocks: [{ number: 267, name: "Black" }]
  */
 export function isccNbsNames(
   colour: MunsellColour,
+  blocks: readonly IsccNbsBlock[],
   uncertainty: MunsellUncertainty = EXACT,
 ): IsccNbsName[] {
-  const nearest = new Map<number, number>();
-  for (const block of ISCC_NBS_BLOCKS) {
+  const nearest = new Map<number, IsccNbsName & { readonly distance: number }>();
+  for (const block of blocks) {
     const distance = distanceTo(block, colour, uncertainty);
-    const number = block[6];
-    if (distance <= 1) nearest.set(number, Math.min(distance, nearest.get(number) ?? Infinity));
+    const { number, name } = block;
+    if (distance <= Math.min(1, nearest.get(number)?.distance ?? 1))
+      nearest.set(number, { number, name, distance });
   }
-  return [...nearest]
-    .toSorted(([, one], [, other]) => one - other)
+  return [...nearest.values()]
+    .toSorted((one, other) => one.distance - other.distance)
     .slice(0, 2)
-    .map(([number]) => ({ number, name: ISCC_NBS_NAMES[number - 1] ?? "" }));
+    .map(({ number, name }) => ({ number, name }));
 }
 
 /** Names as printed: "Deep red", "Deep red or strong red". */
@@ -48,7 +64,7 @@ export function isccNbsText(names: readonly IsccNbsName[]): string {
 
 /** Distance of a colour from a block in standard uncertainties; 0 inside and on its border. */
 function distanceTo(
-  [hueFrom, hueTo, valueFrom, valueTo, chromaFrom, chromaTo]: IsccNbsBlock,
+  { hueFrom, hueTo, valueFrom, valueTo, chromaFrom, chromaTo }: IsccNbsBlock,
   { hueNumber, value, chroma }: MunsellColour,
   uncertainty: MunsellUncertainty,
 ): number {

@@ -1,5 +1,4 @@
 import { isStatement, type Statement } from "../quantities/statement.ts";
-import { isccNbsNames, type IsccNbsName } from "./iscc-nbs.ts";
 import { labUnder, type LabUnder } from "./lab-under.ts";
 import { labToXyz } from "./lab.ts";
 import { munsellOfLab, type Munsell } from "./munsell.ts";
@@ -18,8 +17,6 @@ export interface Followed<T> {
 export interface LabNotations {
   /** Exact from C/2 alone; else adapted to C and approximate. */
   readonly munsell: Followed<Munsell> | Statement;
-  /** By the Munsell notation. */
-  readonly nbs: Followed<readonly IsccNbsName[]> | Statement;
   /** Exact from D65/2 alone, likewise. */
   readonly screen: Followed<ScreenColours> | Statement;
 }
@@ -28,10 +25,10 @@ export interface LabNotations {
  * The notations that follow from a Lab whose spectrum is not known: a Lab from
  * elsewhere, or a Munsell chip by eye (labOfMunsell, C/2).
  *
- * Munsell and the names that go by it are defined under C, 2 degree, screen colours under
- * D65, 2 degree; from another daylight they are adapted and marked approximate, with what
- * that costs (lab-under.ts). From lamplight none follows. Lab under other viewings:
- * {@link labUnder}. Lamplight and metamerism: not without a spectrum.
+ * Munsell is defined under C, 2 degree, screen colours under D65, 2 degree; from another
+ * daylight they are adapted and marked approximate, with what that costs (lab-under.ts). From
+ * lamplight none follows. Lab under other viewings: {@link labUnder}. Lamplight and metamerism:
+ * not without a spectrum.
  *
  * @param lab finite, 0 <= L*, under `viewing`.
  * @param labUncertainty standard uncertainty of each coordinate, where known.
@@ -44,14 +41,10 @@ export function labNotations(
 ): LabNotations {
   const underC = labUnder(lab, viewing, "C/2");
   const underD65 = labUnder(lab, viewing, "D65/2");
-  const munsell = followed<Munsell>(underC, (known) =>
-    munsellOfLab(known.lab, withAdaptation(labUncertainty, known.uncertainty)),
-  );
   return {
-    munsell,
-    nbs: isStatement(munsell)
-      ? munsell
-      : { ...munsell, notation: isccNbsNames(munsell.notation, munsell.notation.uncertainty) },
+    munsell: followed<Munsell>(underC, (known) =>
+      munsellOfLab(known.lab, withAdaptation(labUncertainty, known.uncertainty)),
+    ),
     screen: followed(underD65, (known) => screenColours(notNegative(known.lab))),
   };
 }

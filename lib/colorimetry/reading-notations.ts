@@ -1,6 +1,4 @@
-import { isStatement } from "../quantities/statement.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
-import { isccNbsNames, type IsccNbsName } from "./iscc-nbs.ts";
 import { xyzToLab } from "./lab.ts";
 import { labUncertainty } from "./lab-uncertainty.ts";
 import { munsellOfLab, type Munsell, type MunsellStatement } from "./munsell.ts";
@@ -17,8 +15,6 @@ export interface ReadingNotations {
   readonly labUncertainty: Readonly<Record<Viewing, Lab>>;
   /** From C/2; a ruling where the scale does not reach. */
   readonly munsell: Munsell | MunsellStatement;
-  /** From the Munsell notation: one name, or two by a border; none where there is no notation. */
-  readonly nbs: readonly IsccNbsName[];
   /** From D65/2. */
   readonly screen: ScreenColours;
 }
@@ -43,7 +39,6 @@ export function readingNotations(
     lab,
     labUncertainty: uncertainty,
     munsell,
-    nbs: isStatement(munsell) ? [] : isccNbsNames(munsell, munsell.uncertainty),
     screen: screenColours(xyz["D65/2"]),
   };
 }

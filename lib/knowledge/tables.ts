@@ -4,12 +4,13 @@
  */
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { fileURLToPath } from "node:url";
+import { COLOUR_TABLES } from "./colour-tables.ts";
 import { DRYING_TABLES } from "./drying-tables.ts";
 import { HAZARD_TABLES } from "./hazard-tables.ts";
 import { loadedTable, type EvidencedRow, type RowOf, type TableForm } from "./loaded-table.ts";
 import { PIGMENT_TABLES } from "./pigment-tables.ts";
 
-const TABLES = { ...PIGMENT_TABLES, ...DRYING_TABLES, ...HAZARD_TABLES };
+const TABLES = { ...COLOUR_TABLES, ...PIGMENT_TABLES, ...DRYING_TABLES, ...HAZARD_TABLES };
 
 export type Tables = {
   readonly [Name in keyof typeof TABLES]: readonly RowOf<(typeof TABLES)[Name]>[];

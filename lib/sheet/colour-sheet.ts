@@ -38,7 +38,13 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
     notations:
       colour.masstone === undefined
         ? {}
-        : { masstone: masstoneNotations(colour.masstone, masstoneRecords(colour)) },
+        : {
+            masstone: masstoneNotations(
+              colour.masstone,
+              masstoneRecords(colour),
+              records.knowledge.tables.isccNbsBlocks,
+            ),
+          },
     tints,
     optics: opticsSection(colour, pigments, tints, oil, family, fits, records),
     ...(mixture === undefined ? {} : { mixture }),

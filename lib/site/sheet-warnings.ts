@@ -1,8 +1,12 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { isKnown } from "../quantities/figure.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { Words } from "../words/words.ts";
 import type { Records } from "../records/records.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+
+/** Mean square of residual over noise that no honest drawdowns leave, however little the model fits the paint. Our own limit. */
+const RESIDUAL_OF_A_SLIP = 300;
 
 /**
  * What a sheet found against its record: a measurement against an estimate, a
@@ -16,10 +20,11 @@ export function sheetWarnings(
 ): Diagnostic[] {
   return sheets.flatMap((sheet) => {
     const file = records.colours.get(sheet.slug)?.file ?? sheet.slug;
+    const place = { file, line: 1, column: 1, path: "" };
     const warning = (rule: Diagnostic["rule"], message: string): Diagnostic => ({
       severity: "warning",
       rule,
-      place: { file, line: 1, column: 1, path: "" },
+      place,
       message,
     });
     const contradictions = [
@@ -28,10 +33,13 @@ export function sheetWarnings(
       ...sheet.permanence.contradictions,
     ];
     const suspects = sheet.tints.flatMap((tint) =>
-      tint.steps
-        .filter(({ suspect }) => suspect !== undefined)
-        .map(({ massRatio }) => `${massRatio} in ${tint.white.name}`),
+      tint.steps.flatMap(({ massRatio, suspect }) =>
+        suspect === undefined
+          ? []
+          : [{ name: `${massRatio} in ${tint.white.name}`, rule: suspect.rule }],
+      ),
     );
+    const residual = sheet.optics.fit?.weightedResidual;
     return [
       ...sheet.cautions.restrictions
         .filter(({ effect, met }) => effect === "forbidden unless" && !met)
@@ -61,12 +69,26 @@ export function sheetWarnings(
           `Record and estimate differ: ${unended(statementText(ruling, words))}`,
         ),
       ),
-      ...suspects.map((name) =>
+      ...suspects.map(({ name, rule }) =>
         warning(
           "sheet/suspect-drawdown",
-          `The drawdown ${name} does not agree with the others: it is shown and not used`,
+          rule === "suspect-drawdown"
+            ? `The drawdown ${name} does not agree with the others: it is shown and not used`
+            : `The drawdown ${name} and the other in that white contradict each other, and both are used`,
         ),
       ),
+      ...(residual !== undefined && isKnown(residual) && residual.value > RESIDUAL_OF_A_SLIP
+        ? [
+            {
+              ...warning(
+                "sheet/fit-misses",
+                `The fit misses the drawdowns by ${Math.round(Math.sqrt(residual.value))} times what reading and weighing explain`,
+              ),
+              place: records.colours.get(sheet.slug)?.place(["tints"]) ?? place,
+              hint: "let-downs in each other's columns, a ratio written white to colour, or a masstone of another paint",
+            },
+          ]
+        : []),
     ];
   });
 }

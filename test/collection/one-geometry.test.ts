@@ -39,25 +39,25 @@ function sheet(slug: string, masstone: Reading): Sheet {
     slug,
     name: slug,
     pigments: model.pigments.map((pigment) => ({ ...pigment, slug: `${slug}-pigment` })),
-    notations: { ...model.notations, masstone: masstoneNotations(masstone, []) },
+    notations: { ...model.notations, masstone: masstoneNotations(masstone, [], []) },
   };
 }
 
 describe("comparedMasstone", () => {
   test("of a reading with gloss included is what the film reads with gloss shut out", () => {
     // By hand: an oil film (n 1.5) turns back .04; 5 % as read is then near 1 % of the light from within.
-    const included = comparedMasstone(masstoneNotations(spectrum(0.05, "d/8 included"), []));
-    const excluded = comparedMasstone(masstoneNotations(spectrum(0.01, "d/8 excluded"), []));
+    const included = comparedMasstone(masstoneNotations(spectrum(0.05, "d/8 included"), [], []));
+    const excluded = comparedMasstone(masstoneNotations(spectrum(0.01, "d/8 excluded"), [], []));
     expect(included?.gloss).toBe("shut out");
     expect(Math.abs((included?.lab.L ?? NaN) - (excluded?.lab.L ?? NaN))).toBeLessThan(1.5);
   });
 
   test("of a Lab with gloss included stays apart, since nothing can be taken off it", () => {
-    expect(comparedMasstone(masstoneNotations(lab(26, "d/8 included"), []))).toMatchObject({
+    expect(comparedMasstone(masstoneNotations(lab(26, "d/8 included"), [], []))).toMatchObject({
       lab: { L: 26 },
       gloss: "included",
     });
-    expect(comparedMasstone(masstoneNotations(lab(26, "45/0"), []))?.gloss).toBe("shut out");
+    expect(comparedMasstone(masstoneNotations(lab(26, "45/0"), [], []))?.gloss).toBe("shut out");
     expect(comparedMasstone(undefined)).toBeUndefined();
   });
 });

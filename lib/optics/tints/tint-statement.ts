@@ -21,10 +21,11 @@ export interface JudgedTint {
  */
 export const TINT_RULES = {
   /**
-   * L* that is spoken of: 50, of a pale colour so much above its masstone; how far from it
-   * a let-down may stand in for it; and from which masstone on there is nothing to speak of.
+   * L* that is spoken of: 50, of a pale colour so much above its masstone; how much lighter than its
+   * masstone a let-down is at least, since a nearer one is the masstone again; how far from the wanted
+   * one it may lie; and from which masstone on there is nothing to speak of.
    */
-  lightness: { wanted: 50, aboveMasstone: 10, within: 30, masstoneMax: 85 },
+  lightness: { wanted: 50, aboveMasstone: 10, lighterMin: 8, within: 30, masstoneMax: 85 },
   /** Largest C*ab of masstone and of let-down for the colour to be spoken of as a grey. */
   grey: { masstoneChromaMax: 15, tintChromaMax: 10 },
   /** Greys by C*ab of the let-down; each row holds below its limit. */
@@ -47,7 +48,8 @@ export const TINT_RULES = {
  * What a colour does in one white.
  *
  * @param tints let-downs in that white, at equal L* or as measured; the one nearest L* 50
- *   is judged, of a colour that is paler itself the one nearest 10 above its masstone.
+ *   is judged, of a colour that is paler itself the one nearest 10 above its masstone; never one that is
+ *   not 8 L* lighter than its masstone.
  * @param masstone Lab (D65/10) of the colour itself.
  * @returns for a grey `stays-near-neutral`, `leans`, `turns-clearly` or `turns-strongly`, with the hue
  *   it goes to; for a chromatic colour `gains-chroma`, `keeps-chroma` or `loses-chroma`, with `turn`
@@ -57,12 +59,19 @@ export const TINT_RULES = {
 export function tintRuling(white: string, tints: readonly JudgedTint[], masstone: Lab): Statement {
   const { lightness } = TINT_RULES;
   const wanted = Math.max(lightness.wanted, masstone.L + lightness.aboveMasstone);
-  const [judged] = tints.toSorted(
+  const nearest = tints.toSorted(
     (one, other) => Math.abs(one.lab.L - wanted) - Math.abs(other.lab.L - wanted),
+  );
+  const [judged = nearest[0]] = nearest.filter(
+    ({ lab: { L } }) => L >= masstone.L + lightness.lighterMin,
   );
   if (judged === undefined) return { rule: "no-tint-to-judge", values: { white } };
   const { lab } = judged;
-  if (masstone.L > lightness.masstoneMax || Math.abs(lab.L - wanted) > lightness.within) {
+  if (
+    masstone.L > lightness.masstoneMax ||
+    lab.L < masstone.L + lightness.lighterMin ||
+    Math.abs(lab.L - wanted) > lightness.within
+  ) {
     return {
       rule: "no-tint-to-judge",
       values: { white, wantedL: wanted, nearestL: lab.L },

@@ -1,3 +1,4 @@
+import type { IsccNbsBlock } from "../../colorimetry/iscc-nbs.ts";
 import { LAMPS, type Lamp } from "../../colorimetry/lamps.ts";
 import { lamplight } from "../../colorimetry/lamplight.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
@@ -16,8 +17,9 @@ import type { MasstoneNotations } from "../sheet.ts";
 export function masstoneNotations(
   reading: Reading,
   inputs: readonly RecordRoot[],
+  blocks: readonly IsccNbsBlock[],
 ): MasstoneNotations {
-  const notations = readingFigures(reading, inputs);
+  const notations = readingFigures(reading, inputs, blocks);
   return {
     ...(reading.form === "chip" ? {} : { geometry: reading.geometry }),
     standing: "measured",

@@ -1,4 +1,4 @@
-import { isccNbsText } from "../../colorimetry/iscc-nbs.ts";
+import { isccNbsNames, isccNbsText, type IsccNbsBlock } from "../../colorimetry/iscc-nbs.ts";
 import { labNotations, type Followed } from "../../colorimetry/lab-notations.ts";
 import { labUnder } from "../../colorimetry/lab-under.ts";
 import { labToXyz } from "../../colorimetry/lab.ts";
@@ -31,21 +31,30 @@ const EYE_LAB_UNCERTAINTY: Lab = { L: 5, a: 2.5, b: 2.5 };
 /**
  * @param read the records that the reading stands in.
  * @param moved what moves a spectrum beside its reading's noise, such as the weighing of a let-down.
+ * @param blocks of the ISCC-NBS system; where none are given it has no name.
  * @param shown for which viewings a spectrum's XYZ and Lab stand there; what rests on another names the reading itself.
  */
 export function readingFigures(
   reading: Reading,
   read: readonly RecordRoot[],
+  blocks: readonly IsccNbsBlock[],
   shown: readonly Viewing[] = VIEWINGS,
   moved: readonly (readonly number[])[] = [],
 ): ReadingFigures {
   switch (reading.form) {
     case "spectrum":
-      return spectrumFigures(reading, read, shown, moved);
+      return spectrumFigures(reading, read, blocks, shown, moved);
     case "lab":
-      return figuresOfLab(reading.lab, reading.viewing, uncertaintyOf(reading), reading, read);
+      return figuresOfLab(
+        reading.lab,
+        reading.viewing,
+        uncertaintyOf(reading),
+        reading,
+        read,
+        blocks,
+      );
     case "chip":
-      return chipFigures(reading, read);
+      return chipFigures(reading, read, blocks);
   }
 }
 
@@ -56,6 +65,7 @@ function axes(lab: LabFigures | undefined): Input[] {
 function spectrumFigures(
   reading: SpectrumReading,
   read: readonly RecordRoot[],
+  blocks: readonly IsccNbsBlock[],
   shown: readonly Viewing[],
   moved: readonly (readonly number[])[],
 ): ReadingFigures {
@@ -84,17 +94,20 @@ function spectrumFigures(
             from("C/2", "renotation, interpolated in LCHab", "newhall-1943"),
           ),
         }),
-    ...(notations.nbs.length === 0
+    ...(isStatement(notations.munsell)
       ? {}
-      : {
-          nbsName: notationFigure(
-            isccNbsText(notations.nbs),
-            "",
-            from("C/2", BY_BLOCKS, "nbs-sp-440"),
-          ),
-        }),
+      : blockName(notations.munsell, blocks, from("C/2", BY_BLOCKS, "nbs-sp-440"))),
     ...screenFigures(notations.screen, from("D65/2", "CSS colour from D65/2", "css-color-4")),
   };
+}
+
+function blockName(
+  munsell: Munsell,
+  blocks: readonly IsccNbsBlock[],
+  origin: Origin,
+): Pick<ReadingFigures, "nbsName"> {
+  const names = isccNbsNames(munsell, blocks, munsell.uncertainty);
+  return names.length === 0 ? {} : { nbsName: notationFigure(isccNbsText(names), "", origin) };
 }
 
 function uncertaintyOf({ uncertainty = 0 }: LabReading): Lab {
@@ -102,11 +115,22 @@ function uncertaintyOf({ uncertainty = 0 }: LabReading): Lab {
 }
 
 /** A chip is a reading in C/2: what the eye can't place is its uncertainty. */
-function chipFigures(reading: ChipReading, read: readonly RecordRoot[]): ReadingFigures {
+function chipFigures(
+  reading: ChipReading,
+  read: readonly RecordRoot[],
+  blocks: readonly IsccNbsBlock[],
+): ReadingFigures {
   const { munsell, origin } = reading;
   const parsed = parseMunsell(munsell);
   if (parsed === undefined) return { xyz: {}, lab: {} };
-  const figures = figuresOfLab(labOfMunsell(parsed), "C/2", EYE_LAB_UNCERTAINTY, reading, read);
+  const figures = figuresOfLab(
+    labOfMunsell(parsed),
+    "C/2",
+    EYE_LAB_UNCERTAINTY,
+    reading,
+    read,
+    blocks,
+  );
   const seen: Origin = { standing: "measured", method: origin, inputs: read };
   return {
     ...figures,
@@ -122,6 +146,7 @@ function figuresOfLab(
   uncertainty: Lab,
   reading: LabReading | ChipReading,
   read: readonly RecordRoot[],
+  blocks: readonly IsccNbsBlock[],
 ): ReadingFigures {
   const given: Origin =
     reading.form === "lab"
@@ -156,7 +181,6 @@ function figuresOfLab(
   const notation = <T>(followed: Followed<T> | Statement): Followed<T> | undefined =>
     isStatement(followed) ? undefined : followed;
   const munsell = notation<Munsell>(notations.munsell);
-  const nbs = notation(notations.nbs);
   const screen = notation(notations.screen);
   return {
     xyz: { [viewing]: xyzFigures(labToXyz(lab, viewing), summed) },
@@ -169,15 +193,9 @@ function figuresOfLab(
             follows(munsell.approximate, "renotation, interpolated in LCHab", "newhall-1943"),
           ),
         }),
-    ...(nbs === undefined
+    ...(munsell === undefined
       ? {}
-      : {
-          nbsName: notationFigure(
-            isccNbsText(nbs.notation),
-            "",
-            follows(nbs.approximate, BY_BLOCKS, "nbs-sp-440"),
-          ),
-        }),
+      : blockName(munsell.notation, blocks, follows(munsell.approximate, BY_BLOCKS, "nbs-sp-440"))),
     ...(screen === undefined
       ? {}
       : screenFigures(screen.notation, follows(screen.approximate, "CSS colour", "css-color-4"))),

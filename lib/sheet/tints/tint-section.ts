@@ -1,6 +1,7 @@
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import { labNotations } from "../../colorimetry/lab-notations.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
+import type { Lab } from "../../colorimetry/viewing.ts";
 import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
 import {
   EQUAL_LIGHTNESSES,
@@ -81,7 +82,7 @@ function tintSection(
       predicted,
     ),
   );
-  const reached = atEqualLightness(ladder, tints, measured);
+  const reached = atEqualLightness(ladder, tints, measured, masstone);
   const atL = Object.fromEntries(
     reached.map((tint) => [String(tint.L), atLightness(tint, ladder, drawdowns)]),
   ) as Partial<Record<EqualLightness, AtLightness>>;
@@ -116,6 +117,7 @@ function atEqualLightness(
   ladder: LadderModel | undefined,
   tints: readonly TintReading[],
   measured: readonly TintStep[],
+  masstone: Lab | undefined,
 ): TintAtLightness[] {
   const points = tints.flatMap(({ reading, colourParts, whiteParts }, i) => {
     const lab = dayLab(reading);
@@ -126,10 +128,10 @@ function atEqualLightness(
   const found = EQUAL_LIGHTNESSES.map((L) =>
     ladder === undefined ? interpolatedAtLightness(points, L) : predictedAtLightness(ladder, L),
   );
+  const own = ladder?.fit.masstone.lab ?? masstone;
   return found.filter(
     (tint): tint is TintAtLightness =>
-      !isStatement(tint) &&
-      (ladder === undefined || deltaE00(tint, ladder.fit.masstone.lab) >= TOLD_FROM_MASSTONE),
+      !isStatement(tint) && (own === undefined || deltaE00(tint, own) >= TOLD_FROM_MASSTONE),
   );
 }
 

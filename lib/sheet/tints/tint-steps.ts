@@ -50,7 +50,13 @@ export function measuredStep(
           ),
         ]
       : [];
-  const { lab, munsell, srgb, displayP3, oklch } = readingFigures(reading, read, ["D65/10"], moved);
+  const { lab, munsell, srgb, displayP3, oklch } = readingFigures(
+    reading,
+    read,
+    [],
+    ["D65/10"],
+    moved,
+  );
   const verdict = fit?.drawdowns.find(({ drawdown }) => drawdown === tintId(tint));
   return {
     massRatio: tint.massRatio,
