@@ -192,6 +192,9 @@ function expectation(issue: Issue): string {
     case "invalid_value":
       return alternatives(issue.values.map(String));
     case "too_small":
+      // The least of a reach is there for the arithmetic; nought and below have a plainer reason.
+      if (Number(issue.input) <= 0 && isLeast(Number(issue.minimum)) && issue.origin === "number")
+        return "more than 0";
       return bounded(issue.origin, Number(issue.minimum), [
         issue.inclusive === false ? "more than" : "at least",
         issue.inclusive === false ? "more than" : "or more",
@@ -208,6 +211,11 @@ function expectation(issue: Issue): string {
     default:
       return issue.message;
   }
+}
+
+/** Whether a bound only keeps nought out. */
+function isLeast(minimum: number): boolean {
+  return minimum > 0 && minimum <= 0.01;
 }
 
 /** "at least 2 entries" of a list or text, "1 or more" and "more than 0" of a number. */

@@ -230,7 +230,7 @@ describe("what a colour says of its making", () => {
       what: "parts that weigh nothing",
       files: { [COLOUR]: pigments("pigment: lamp-black, parts: 0") },
       told: [
-        `${COLOUR_LINE}:4:35 error pigments[0].parts is 0, and takes 0.0001 or more; in parts by mass records/schema`,
+        `${COLOUR_LINE}:4:35 error pigments[0].parts is 0, and takes more than 0 records/schema`,
       ],
     },
     {

@@ -66,7 +66,7 @@ export function reachHint(path: RecordPath, found: unknown): string | undefined 
     const name = KEYS[String(key)] ?? String(key);
     if (!isReach(name)) continue;
     const { from, to, unit, other }: Reach = REACHES[name];
-    if (found >= from && found <= to) return undefined;
+    if ((found >= from && found <= to) || (found <= 0 && from > 0)) return undefined;
     if (other === undefined) return `in ${unit}`;
     const [count, otherUnit] = other;
     const meant = Number((found / count).toPrecision(6));
