@@ -327,6 +327,8 @@ export interface NeighboursSectionView extends SectionView {
 }
 
 export interface EvidenceSectionView extends SectionView {
+  /** How each known figure was found, a table for each part of the sheet. */
+  readonly workings: readonly FoldedTableView[];
   readonly sourcesHeading: string;
   readonly sources: readonly SourceEntryView[];
 }
