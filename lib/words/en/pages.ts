@@ -38,6 +38,7 @@ export const PAGES = {
     mainNavigation: "Site",
     more: "More",
     onThisPage: "On this page",
+    toContents: "Back to the contents",
     property: "Property",
     value: "Value",
     standing: "Standing",
