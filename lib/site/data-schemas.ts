@@ -48,6 +48,7 @@ const MANIFEST = {
     kind: { const: "mullstone-manifest" },
     schemaVersion: { const: 1 },
     date: TEXT,
+    files: { type: "array", items: TEXT },
     papers: {
       type: "array",
       items: {
