@@ -6,7 +6,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import { hazardView } from "./label-view.ts";
 import { jsonLd } from "./json-ld.ts";
-import { madeOf, madeOfText } from "./made-of.ts";
+import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
@@ -48,7 +48,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
       ...(colour === undefined ? { missing: words.pages.sheet.noPanel } : { colour }),
     },
     ...(tints === undefined ? {} : { tints }),
-    sentence: plainSentence(sheet, context),
+    sentence: withMediumNote(plainSentence(sheet, context), sheet, words),
     offer: offerTexts(sheet, words),
     actions: [{ text: text.compare, href: `${place.root}compare/?colours=${sheet.slug}` }],
     ...(hazard === undefined ? {} : { hazard }),

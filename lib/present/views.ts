@@ -150,6 +150,7 @@ export interface WordsView {
   readonly mainNavigation: string; // "Site"
   readonly more: string; // "More"
   readonly onThisPage: string; // "On this sheet"
+  readonly toContents: string; // "Back to the contents"
   readonly property: string;
   readonly value: string;
   readonly standing: string;
