@@ -166,6 +166,9 @@ function isNumeric(value: unknown): boolean {
   return typeof value === "number" || Array.isArray(value);
 }
 
+/** Every white of the demonstration has its trial; test/sheet/drying-trials.test.ts holds one that has none. */
+const OF_UNTRIED_WHITES = "drying.inWhites.*.contributions.*.factor";
+
 describe("the figure table", () => {
   const filled = new Set(
     SHEETS.flatMap(({ leaves, evidence }) => {
@@ -174,9 +177,12 @@ describe("the figure table", () => {
     }),
   );
 
-  test.each(FIGURE_TABLE)("$pattern is filled by a demonstration sheet", ({ pattern }) => {
-    expect(filled.has(pattern)).toBe(true);
-  });
+  test.each(FIGURE_TABLE.filter(({ pattern }) => pattern !== OF_UNTRIED_WHITES))(
+    "$pattern is filled by a demonstration sheet",
+    ({ pattern }) => {
+      expect(filled.has(pattern)).toBe(true);
+    },
+  );
 
   test("has a row for every figure that a sheet fills, and each row once", () => {
     const rows = FIGURE_TABLE.map(({ pattern }) => pattern);

@@ -107,7 +107,7 @@ describe.each(KINDS)("the printed sheet of %s", (slug) => {
       expect(
         lacking(
           [
-            "From our suppliers\u2019 data. The label, the safety data sheet, local codes and licensed practice come first.",
+            "From our suppliers\u2019 papers. The label, the safety data sheet, your local rules and licensed practice come first.",
             `${i + 1} of ${found.pages.length}`,
           ],
           pageText(page),

@@ -81,6 +81,12 @@ describe("of several trials", () => {
       2, 2,
     ]);
     expect(white !== undefined && isKnown(white.class) && white.class.value).toBe("fast");
+    // Of a white without a trial of its own the days by the rules have their factors: lead's speeds (Wehlte, lib/drying/pigment-chemistry.csv).
+    const lead = white?.contributions.find(({ sentence }) =>
+      statementText(sentence, ENGLISH).includes("lead"),
+    );
+    expect(lead?.sign).toBe("faster");
+    expect(lead && isKnown(lead.factor) && lead.factor.value[1]).toBeLessThan(1);
   });
 });
 
