@@ -1,5 +1,5 @@
 /**
- * A workshop's own drying trial: it overrides the estimate, and is shown with the
+ * A drying trial, the workshop's own or one that somebody states: it overrides the estimate, and is shown with the
  * conditions it was made under. Nothing is reckoned from it to other conditions.
  */
 import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
@@ -19,6 +19,8 @@ export interface DryingTrial {
   readonly filmThicknessUm?: number | undefined;
   readonly temperatureC?: number | undefined;
   readonly humidityPercent?: number | undefined;
+  /** Where the record names somebody else's trial. */
+  readonly toldBy?: "others" | undefined;
 }
 
 export type TrialStatement = StatementsOf<
@@ -32,6 +34,7 @@ interface Tried {
   readonly filmThicknessUm?: number;
   readonly temperatureC?: number;
   readonly humidityPercent?: number;
+  readonly toldBy?: "others";
   /** Conditions that the record leaves out. */
   readonly wanting: readonly Condition[];
 }
@@ -84,7 +87,7 @@ export function dryingTrialRuling(trial: DryingTrial): DryingTrialRuling {
     reason: {
       rule,
       values: { ...recorded(trial), wanting },
-      standing: "measured",
+      standing: trial.toldBy === undefined ? "measured" : "stated",
     },
   };
 }
@@ -96,6 +99,7 @@ function recorded({
   filmThicknessUm,
   temperatureC,
   humidityPercent,
+  toldBy,
 }: DryingTrial): Omit<TrialValues, "wanting"> {
   return {
     touchDryDays,
@@ -103,6 +107,7 @@ function recorded({
     ...(filmThicknessUm === undefined ? {} : { filmThicknessUm }),
     ...(temperatureC === undefined ? {} : { temperatureC }),
     ...(humidityPercent === undefined ? {} : { humidityPercent }),
+    ...(toldBy === undefined ? {} : { toldBy }),
   };
 }
 

@@ -2,6 +2,7 @@ import type { Act } from "./classify/legislation.ts";
 import type { SubstanceRow } from "./classify/substance.ts";
 import type { MetalTables } from "./studio/metal-content.ts";
 import type { QuartzRow } from "./studio/quartz.ts";
+import type { PrecautionRow } from "./texts/precautionary-statement.ts";
 import type { StatementTexts } from "./texts/statement-texts.ts";
 import type { SubstanceNameRow } from "./texts/substance-name.ts";
 
@@ -9,6 +10,7 @@ import type { SubstanceNameRow } from "./texts/substance-name.ts";
 export interface HazardKnowledge {
   readonly texts: StatementTexts;
   readonly substances: readonly SubstanceRow[];
+  readonly precautions: readonly PrecautionRow[];
   readonly substanceNames: readonly SubstanceNameRow[];
   readonly metals: MetalTables;
   readonly acts: readonly Act[];

@@ -1,6 +1,13 @@
 import { z } from "zod";
 import { ACT_KEYS, HAZARD_MARKETS, type Act } from "../hazard/classify/legislation.ts";
 import { SUBSTANCE_NAMES } from "../hazard/classify/substance.ts";
+import {
+  classElements,
+  HAZARD_CLASS_NAMES,
+  isHazardClass,
+} from "../hazard/classify/hazard-class.ts";
+import { HAZARD_FRAMES, PAINT_FORMS } from "../hazard/classify/frame.ts";
+import { RECOMMENDATIONS } from "../hazard/texts/precautionary-statement.ts";
 import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import { ATOMIC_WEIGHTS, METALS, type Element } from "../hazard/studio/metal-content.ts";
 import {
@@ -32,6 +39,19 @@ function form<Row extends EvidencedRow>(table: TableForm<Row>): TableForm<Row> {
   return table;
 }
 
+/** What a precaution can answer: a class, its family, of acute toxicity a route too, or any hazard. */
+const answerable = z.string().refine(
+  (name) => {
+    const plain = name.replace(/ (oral|dermal|inhalation)$/, "");
+    return (
+      name === "any" ||
+      isHazardClass(plain) ||
+      HAZARD_CLASS_NAMES.some((of) => classElements(of).family === plain)
+    );
+  },
+  { error: "a hazard class, a family of classes, or any" },
+);
+
 /** The tables of the hazard room, each beside the rules that go by it. */
 export const HAZARD_TABLES = {
   hazardStatements: form({
@@ -49,6 +69,20 @@ export const HAZARD_TABLES = {
     file: "hazard/texts/label-wordings.csv",
     row: z.strictObject({ code: wording, option: wording.optional(), ...texts, ...evidence, note }),
     names: ({ code, option }) => [`${code} ${option ?? ""}`],
+  }),
+  precautions: form({
+    file: "hazard/texts/precautions.yaml",
+    row: z.strictObject({
+      code: z.string().regex(/^P\d{3}(\+P\d{3})*$/, "a code such as P280 or P301+P310"),
+      answers: z.record(answerable, z.literal(RECOMMENDATIONS)).optional(),
+      buyer: z.enum(["public", "trade"]).optional(),
+      forms: listCell(z.enum(PAINT_FORMS)).optional(),
+      frame: z.enum(HAZARD_FRAMES).optional(),
+      replacedIn: z.partialRecord(z.enum(HAZARD_FRAMES), z.string()).optional(),
+      ...evidence,
+      note,
+    }),
+    names: ({ code }) => [code],
   }),
   substances: form({
     file: "hazard/classify/substances.csv",
@@ -136,6 +170,7 @@ export function hazardKnowledge(tables: HazardTables): HazardKnowledge {
   return {
     texts: statementTexts([...tables.hazardStatements, ...tables.labelWordings].map(textRow)),
     substances: tables.substances,
+    precautions: tables.precautions,
     substanceNames: tables.substanceNames,
     metals: {
       metals: tables.metals,

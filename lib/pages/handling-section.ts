@@ -23,7 +23,11 @@ export function handlingSection({
       cautions,
       cautions,
       {
-        heading: isStated ? text.stated : text.workedOut,
+        heading: isStated
+          ? text.stated
+          : cautions.unknown.length > 0
+            ? text.notClassified
+            : text.workedOut,
         nothing: isStated ? text.nothingStated : text.nothing,
       },
       context,

@@ -100,7 +100,8 @@ function hazardLines({ cautions }: Sheet, words: Words): string[] {
   const { labelText: text } = words.pages.paint;
   const { pictograms, unknown, ufi } = cautions;
   const label = labelModel(cautions, words.language, words);
-  const classified = label.signalWord !== undefined || label.hazards.length > 0;
+  const classified =
+    unknown.length === 0 && (label.signalWord !== undefined || label.hazards.length > 0);
   return [
     ...(label.signalWord === undefined ? [] : [label.signalWord]),
     ...(pictograms.length === 0

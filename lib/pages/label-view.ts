@@ -41,7 +41,7 @@ export function hazardView(
         : [],
     ),
     statements: [...[...gaps, ...metals, ...hazards].map((line) => lineView(line, words.language))],
-    basis: basisText(basis, words),
+    basis: part.unknown.length > 0 ? words.pages.handling.basisUnknown : basisText(basis, words),
     ...(handlingHref === undefined ? {} : { handlingHref }),
   };
 }

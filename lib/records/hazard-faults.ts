@@ -13,7 +13,10 @@ import type { PigmentRecord } from "./schema/pigment.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** Classifications, components and label elements that are of no closed list or make no whole, each at its line. */
-export function hazardFaults(files: ParsedFiles, { metals }: HazardKnowledge): Diagnostic[] {
+export function hazardFaults(
+  files: ParsedFiles,
+  { metals, precautions }: HazardKnowledge,
+): Diagnostic[] {
   const pigments = [...files.pigments.values()].flatMap((parsed) => [
     ...substanceFaults(parsed, parsed.record, metals),
     ...arsenicFaults(parsed, metals),
@@ -29,7 +32,9 @@ export function hazardFaults(files: ParsedFiles, { metals }: HazardKnowledge): D
       ...formulaIdentifierFaults(ufi).map((fault) => diagnostic(fault, parsed, [])),
       ...(label === undefined
         ? []
-        : statedLabelFaults(label).map((fault) => diagnostic(fault, parsed, ["label"]))),
+        : statedLabelFaults(label, precautions).map((fault) =>
+            diagnostic(fault, parsed, ["label"]),
+          )),
     ];
   });
   return [...pigments, ...vehicles, ...labels];

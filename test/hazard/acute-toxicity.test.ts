@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { labelElements } from "./knowledge.ts";
 import {
   acuteCategory,
   ateMix,
@@ -6,7 +7,6 @@ import {
   type AcuteClass,
   type AcutePart,
 } from "../../lib/hazard/classify/acute-toxicity.ts";
-import { labelElements } from "../../lib/hazard/label/label-elements.ts";
 import type { Ingredient } from "../../lib/hazard/classify/composition.ts";
 import type { AcuteRoute } from "../../lib/hazard/texts/hazard-statement.ts";
 import { checkTable, type Check } from "../support/checks.ts";

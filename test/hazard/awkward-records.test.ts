@@ -1,9 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { Ingredient } from "../../lib/hazard/classify/composition.ts";
-import { labelElements } from "../../lib/hazard/label/label-elements.ts";
 import { containedMetals } from "../../lib/hazard/studio/studio-material.ts";
 import type { PaintForm } from "../../lib/hazard/classify/frame.ts";
-import { KNOWLEDGE, studioCautions, withMetals } from "./knowledge.ts";
+import { KNOWLEDGE, studioCautions, withMetals, labelElements } from "./knowledge.ts";
 
 /**
  * Records that can hurt somebody, each as a dry pigment (or a paste, or a liquid) and

@@ -1,7 +1,7 @@
-import { labelElements, type LabelElements } from "../../lib/hazard/label/label-elements.ts";
+import type { LabelElements } from "../../lib/hazard/label/label-elements.ts";
 import type { Ingredient, Composition } from "../../lib/hazard/classify/composition.ts";
 import type { ClassificationForm } from "../../lib/hazard/classify/classification.ts";
-import { withMetals } from "./knowledge.ts";
+import { labelElements, withMetals } from "./knowledge.ts";
 import type { Quantity } from "../../lib/quantities/interval.ts";
 
 /** Drying oil: its supplier states no hazard. Fills a mixture up to the whole. */

@@ -1,7 +1,18 @@
 import { hazardKnowledge } from "../../lib/knowledge/hazard-tables.ts";
 import { loadedTables } from "../../lib/knowledge/tables.ts";
 import type { HazardKnowledge } from "../../lib/hazard/hazard-knowledge.ts";
-import type { Ingredient } from "../../lib/hazard/classify/composition.ts";
+import type { HazardFault } from "../../lib/hazard/classify/classification.ts";
+import type { Composition, Ingredient } from "../../lib/hazard/classify/composition.ts";
+import {
+  labelElements as elementsByTables,
+  type LabelElements,
+} from "../../lib/hazard/label/label-elements.ts";
+import {
+  labelDifferences as differencesByTables,
+  statedLabelFaults as faultsByTables,
+  type LabelDifference,
+  type StatedLabel,
+} from "../../lib/hazard/label/stated-label.ts";
 import {
   marketRulings as rulingsByActs,
   type MarketRuling,
@@ -30,6 +41,18 @@ export function withMetals(ingredient: Ingredient): Ingredient {
     metals: ingredient.metals ?? metalShares(ingredient, KNOWLEDGE.metals),
     substances: substancesOf(ingredient, KNOWLEDGE.substances),
   };
+}
+
+export function labelElements(mixture: Composition): LabelElements {
+  return elementsByTables(mixture, KNOWLEDGE.precautions);
+}
+
+export function labelDifferences(stated: StatedLabel, workedOut: LabelElements): LabelDifference[] {
+  return differencesByTables(stated, workedOut, KNOWLEDGE.precautions);
+}
+
+export function statedLabelFaults(label: StatedLabel): HazardFault[] {
+  return faultsByTables(label, KNOWLEDGE.precautions);
 }
 
 export function marketRulings(sale: Sale, market: HazardMarket): MarketRuling[] {

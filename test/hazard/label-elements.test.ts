@@ -1,8 +1,8 @@
 import fc from "fast-check";
+import { labelElements } from "./knowledge.ts";
 import { describe, expect, test } from "vitest";
 import { HAZARD_CODES } from "../../lib/hazard/texts/hazard-statement.ts";
 import { HAZARD_SOURCES } from "../../lib/sources/hazard.ts";
-import { labelElements } from "../../lib/hazard/label/label-elements.ts";
 import { withManganeseDioxide } from "../../lib/hazard/studio/manganese-dioxide.ts";
 import type { Ingredient, Composition } from "../../lib/hazard/classify/composition.ts";
 import { dilutedIngredients } from "../../lib/hazard/classify/composition.ts";

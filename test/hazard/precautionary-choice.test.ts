@@ -2,13 +2,10 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { HAZARD_CODES } from "../../lib/hazard/texts/hazard-statement.ts";
 import { PRECAUTIONS_AT_MOST } from "../../lib/hazard/label/precautionary-choice.ts";
-import {
-  precaution,
-  PRECAUTIONARY_CODES,
-  replacement,
-} from "../../lib/hazard/texts/precautionary-statement.ts";
+import { precaution } from "../../lib/hazard/texts/precautionary-statement.ts";
 import type { Composition } from "../../lib/hazard/classify/composition.ts";
 import { label, leadCarbonate, substance, zincOxide } from "./ingredients.ts";
+import { KNOWLEDGE } from "./knowledge.ts";
 
 const precautions = (ingredients: Parameters<typeof label>[0], other: Partial<Composition> = {}) =>
   label(ingredients, other).precautionaryStatements.map(({ statement }) => statement);
@@ -72,16 +69,17 @@ describe("editions", () => {
     ["P202", "P203"],
     ["P308+P313", "P318"],
   ] as const)("%s is older than Rev. 10: %s", (old, now) => {
-    expect(replacement(old, "UN GHS")).toBe(now);
-    expect(replacement(old, "EU CLP")).toBeUndefined();
+    const { replacedIn } = precaution(old, KNOWLEDGE.precautions) ?? {};
+    expect(replacedIn).toEqual({ "UN GHS": now });
   });
 
   test("every replacement is a code of the list", () => {
-    const replacements = PRECAUTIONARY_CODES.map((code) => replacement(code, "UN GHS")).filter(
-      (code) => code !== undefined,
+    const replacements = KNOWLEDGE.precautions.flatMap(({ replacedIn }) =>
+      Object.values(replacedIn ?? {}),
     );
     expect(replacements.length).toBeGreaterThan(10);
-    for (const code of replacements) expect(PRECAUTIONARY_CODES).toContain(code);
+    const codes = KNOWLEDGE.precautions.map(({ code }) => code);
+    for (const code of replacements) expect(codes).toContain(code);
   });
 });
 
@@ -101,7 +99,7 @@ test("never more than six, in order, each for a hazard on the label, whatever th
         for (const { statement, values } of chosen) {
           for (const answered of values["answers"])
             expect(found.hazardStatements).toContain(answered);
-          expect([undefined, frame]).toContain(precaution(statement).frame);
+          expect([undefined, frame]).toContain(precaution(statement, KNOWLEDGE.precautions)?.frame);
         }
       },
     ),

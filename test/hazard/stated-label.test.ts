@@ -1,9 +1,6 @@
 import { describe, expect, test } from "vitest";
-import {
-  labelDifferences,
-  statedLabelFaults,
-  type StatedLabel,
-} from "../../lib/hazard/label/stated-label.ts";
+import type { StatedLabel } from "../../lib/hazard/label/stated-label.ts";
+import { labelDifferences, statedLabelFaults } from "./knowledge.ts";
 import { label, leadCarbonate, oil, substance, zincOxide } from "./ingredients.ts";
 
 const STATED: StatedLabel = {

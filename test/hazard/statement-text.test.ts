@@ -3,10 +3,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { HAZARD_CODES, HAZARD_STATEMENTS } from "../../lib/hazard/texts/hazard-statement.ts";
 import { classElements } from "../../lib/hazard/classify/hazard-class.ts";
-import {
-  CHOOSABLE_PRECAUTIONS,
-  precaution,
-} from "../../lib/hazard/texts/precautionary-statement.ts";
+import { choosablePrecautions } from "../../lib/hazard/texts/precautionary-statement.ts";
 import {
   hasStatementText,
   signalWordKey,
@@ -24,6 +21,7 @@ import { SUPPLEMENTAL_CODES } from "../../lib/hazard/texts/supplemental-code.ts"
 import { KNOWLEDGE } from "./knowledge.ts";
 
 const { texts } = KNOWLEDGE;
+const CHOOSABLE = KNOWLEDGE.precautions.map(({ code }) => code);
 const text = (code: string, language: (typeof STATEMENT_LANGUAGES)[number]): string =>
   statementText(texts, code, language).text;
 
@@ -158,7 +156,9 @@ describe("what the EU frame can print is there in every language", () => {
   const hazards = HAZARD_CODES.filter(
     (code) => classElements(HAZARD_STATEMENTS[code].classes[0]).frame !== "UN GHS",
   );
-  const precautions = CHOOSABLE_PRECAUTIONS.filter((code) => precaution(code).frame === undefined);
+  const precautions = choosablePrecautions(KNOWLEDGE.precautions)
+    .filter(({ frame }) => frame === undefined)
+    .map(({ code }) => code);
 
   test.each(STATEMENT_LANGUAGES)("%s", (language) => {
     expect(
@@ -167,12 +167,12 @@ describe("what the EU frame can print is there in every language", () => {
   });
 
   test("every code of the lists has a text", () => {
-    for (const code of [...HAZARD_CODES, ...CHOOSABLE_PRECAUTIONS, ...SUPPLEMENTAL_CODES])
+    for (const code of [...HAZARD_CODES, ...CHOOSABLE, ...SUPPLEMENTAL_CODES])
       expect(hasStatementText(texts, code), code).toBe(true);
   });
 
   test("no printed text has stray space, a placeholder or an open option", () => {
-    for (const code of [...HAZARD_CODES, ...CHOOSABLE_PRECAUTIONS, ...SUPPLEMENTAL_CODES]) {
+    for (const code of [...HAZARD_CODES, ...CHOOSABLE, ...SUPPLEMENTAL_CODES]) {
       for (const language of STATEMENT_LANGUAGES) {
         const printed = statementText(texts, code, language, { names: ["x"] }).text;
         expect(printed).toBe(printed.trim().replace(/\s+/g, " "));

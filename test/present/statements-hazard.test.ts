@@ -1,11 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { suppliersTraces } from "../../lib/hazard/label/supplier-label.ts";
 import { dustiness } from "../../lib/hazard/studio/dustiness.ts";
-import { labelElements, type LabelElements } from "../../lib/hazard/label/label-elements.ts";
+import type { LabelElements } from "../../lib/hazard/label/label-elements.ts";
 import { HAZARD_MARKETS } from "../../lib/hazard/classify/legislation.ts";
 import type { Sale } from "../../lib/hazard/markets/market-statements.ts";
 import type { Ingredient } from "../../lib/hazard/classify/composition.ts";
-import { labelDifferences, type StatedLabel } from "../../lib/hazard/label/stated-label.ts";
+import type { StatedLabel } from "../../lib/hazard/label/stated-label.ts";
+import { labelDifferences, labelElements } from "../hazard/knowledge.ts";
 import {
   STUDIO_OPERATIONS,
   type StudioPaint,

@@ -2,6 +2,8 @@ import { describe, expect, test } from "vitest";
 import { inputsOf } from "../../lib/quantities/figure.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { isKnown } from "../../lib/quantities/figure.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { DryingSection } from "../../lib/sheet/paint-section-types.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
@@ -80,4 +82,21 @@ describe("of several trials", () => {
     ]);
     expect(white !== undefined && isKnown(white.class) && white.class.value).toBe("fast");
   });
+});
+
+test("a trial that its record calls stated keeps source, uncertainty and standing", () => {
+  const { touchDryDays, trials } = dryingWith(
+    "touchDryDays: { value: 9, uncertainty: 1, standing: stated, source: memory-drying }, filmThicknessUm: 75, temperatureC: 20",
+  );
+  for (const days of [trials[0]?.touchDryDays, touchDryDays])
+    expect(days).toMatchObject({
+      standing: "stated",
+      restsOn: "stated",
+      value: [9, 9],
+      uncertainty: 1,
+      source: "memory-drying",
+    });
+  expect(trials[0]?.sentence && statementText(trials[0].sentence, ENGLISH)).toBe(
+    "A trial as stated by others: touch dry in 9\u00a0days (75\u00a0\u00b5m, 20\u00a0\u00b0C).",
+  );
 });

@@ -35,4 +35,5 @@ export const FRAME_EDITIONS = {
   },
 } as const satisfies Record<HazardFrame, FrameEdition>;
 
-export type PaintForm = "paste" | "powder" | "liquid";
+export const PAINT_FORMS = ["paste", "powder", "liquid"] as const;
+export type PaintForm = (typeof PAINT_FORMS)[number];

@@ -21,6 +21,7 @@ import { mixtureParts, type Composition, type MixtureParts } from "../classify/c
 import { chosenPrecautions, type ChosenPrecaution } from "./precautionary-choice.ts";
 import { labelStatements, pictograms, signalWord } from "../classify/precedence.ts";
 import { smallPackageReduction, type SmallPackage } from "./small-package.ts";
+import type { PrecautionRow } from "../texts/precautionary-statement.ts";
 import type { SupplementalCode } from "../texts/supplemental-code.ts";
 import { supplementalTraces } from "./supplemental-statements.ts";
 
@@ -84,7 +85,10 @@ export interface LabelElements {
  *
  * @throws RangeError as {@link mixtureParts} does.
  */
-export function labelElements(mixture: Composition): LabelElements {
+export function labelElements(
+  mixture: Composition,
+  precautions: readonly PrecautionRow[],
+): LabelElements {
   const parts = mixtureParts(mixture);
   const most = mixtureHazards(parts.atMost, mixture, parts.unaccounted);
   const isExact = parts.atMost.every(({ stated }) => typeof stated === "number");
@@ -104,6 +108,7 @@ export function labelElements(mixture: Composition): LabelElements {
     precautionaryStatements: chosenPrecautions(
       most.findings.filter(({ statement }) => stated.statements.includes(statement)),
       mixture,
+      precautions,
     ),
     supplemental: [...new Set(supplements.map(({ statement }) => statement as SupplementalCode))],
     sensitisers: supplements.flatMap((trace) =>

@@ -16,9 +16,9 @@ import type { Finding } from "../classify/finding.ts";
 import { classElements } from "../classify/hazard-class.ts";
 import type { Composition } from "../classify/composition.ts";
 import {
-  precaution,
-  CHOOSABLE_PRECAUTIONS,
+  choosablePrecautions,
   type PrecautionaryCode,
+  type PrecautionRow,
   type Recommendation,
 } from "../texts/precautionary-statement.ts";
 
@@ -48,7 +48,7 @@ export type ChosenPrecaution = PrecautionStatement & {
 };
 
 /** Statements that say the same more strongly: when the first is chosen, the others add nothing. */
-const SAID_BY: Readonly<Partial<Record<PrecautionaryCode, readonly PrecautionaryCode[]>>> = {
+const SAID_BY: Readonly<Record<PrecautionaryCode, readonly PrecautionaryCode[]>> = {
   P260: ["P261"],
   P102: ["P405"],
   P405: ["P102"],
@@ -95,8 +95,7 @@ interface Named {
   readonly names: readonly string[];
 }
 
-function answers(code: PrecautionaryCode, findings: readonly Named[]): Answer[] {
-  const table = precaution(code).answers;
+function answers({ answers: table = {} }: PrecautionRow, findings: readonly Named[]): Answer[] {
   return findings.flatMap(({ finding, names }) => {
     const name = names.find((each) => Object.hasOwn(table, each));
     const recommended = name === undefined ? undefined : table[name];
@@ -117,12 +116,17 @@ function answers(code: PrecautionaryCode, findings: readonly Named[]): Answer[] 
  * The statements of a label for the hazards found, in the order of a label.
  * @returns none without a hazard; each with the H statements that it answers.
  */
-export function chosenPrecautions(findings: readonly Finding[], use: Use): ChosenPrecaution[] {
+export function chosenPrecautions(
+  findings: readonly Finding[],
+  use: Use,
+  rows: readonly PrecautionRow[],
+): ChosenPrecaution[] {
   if (findings.length === 0) return [];
   const named = findings.map((finding) => ({ finding, names: namesOf(finding) }));
   const open = new Map(
-    CHOOSABLE_PRECAUTIONS.filter((code) => stands(code, use))
-      .map((code) => [code, answers(code, named)] as const)
+    choosablePrecautions(rows)
+      .filter((row) => stands(row, use))
+      .map((row) => [row.code, answers(row, named)] as const)
       .filter(([, found]) => found.length > 0),
   );
   const spent = new Map<string, number>();
@@ -169,10 +173,7 @@ export function chosenPrecautions(findings: readonly Finding[], use: Use): Chose
     if (best === undefined) break;
     take(best.code, "by-severity", true);
   }
-  return chosen.toSorted(
-    (one, other) =>
-      CHOOSABLE_PRECAUTIONS.indexOf(one.statement) - CHOOSABLE_PRECAUTIONS.indexOf(other.statement),
-  );
+  return chosen.toSorted((one, other) => (one.statement < other.statement ? -1 : 1));
 }
 
 /** Gloves for the skin, goggles for the eyes; of what burns the skin all that the statement lists. */
@@ -192,8 +193,10 @@ function spentKey(code: PrecautionaryCode, statement: string, route: string | un
   return [code.slice(0, 2), statement, route].join(" ");
 }
 
-function stands(code: PrecautionaryCode, { frame, form, publicSale }: Use): boolean {
-  const { buyer, frame: only, forms, replacedIn } = precaution(code);
+function stands(
+  { buyer, frame: only, forms, replacedIn }: PrecautionRow,
+  { frame, form, publicSale }: Use,
+): boolean {
   if (forms !== undefined && !forms.includes(form)) return false;
   const forBuyer = buyer === undefined || (buyer === "public") === publicSale;
   return forBuyer && (only === undefined || only === frame) && replacedIn?.[frame] === undefined;

@@ -14,14 +14,7 @@ import {
   type HazardCode,
 } from "../texts/hazard-statement.ts";
 import type { LabelElements } from "./label-elements.ts";
-import {
-  isPrecautionaryCode,
-  precaution,
-  PRECAUTIONARY_CODES,
-  PRECAUTIONS,
-  replacement,
-  type PrecautionaryCode,
-} from "../texts/precautionary-statement.ts";
+import { precaution, type PrecautionRow } from "../texts/precautionary-statement.ts";
 import { PRECAUTIONS_AT_MOST } from "./precautionary-choice.ts";
 import { COVERED_BY } from "../classify/precedence.ts";
 import { singleStatements } from "../texts/single-statements.ts";
@@ -84,7 +77,10 @@ export type LabelDifference =
 const UFI = /^[0-9ACDEFGHJKMNPQRSTUVWXY]{4}(-[0-9ACDEFGHJKMNPQRSTUVWXY]{4}){3}$/;
 
 /** Whatever a stated label holds that is of no closed list; empty when it can be printed. */
-export function statedLabelFaults(label: StatedLabel): HazardFault[] {
+export function statedLabelFaults(
+  label: StatedLabel,
+  known: readonly PrecautionRow[],
+): HazardFault[] {
   const {
     precautionaryStatements: precautions = [],
     supplemental = [],
@@ -111,7 +107,7 @@ export function statedLabelFaults(label: StatedLabel): HazardFault[] {
           ["precautionaryStatements", i],
           "statement code",
           code,
-          PRECAUTIONARY_CODES,
+          known.map((row) => row.code),
         ),
       ),
     ),
@@ -176,7 +172,11 @@ function unknownWordFault(
  * print beside the maker's label. Precautionary statements are the maker's
  * choice and are only held to their number and edition.
  */
-export function labelDifferences(stated: StatedLabel, workedOut: LabelElements): LabelDifference[] {
+export function labelDifferences(
+  stated: StatedLabel,
+  workedOut: LabelElements,
+  precautions: readonly PrecautionRow[],
+): LabelDifference[] {
   const differs: LabelDifference[] = [];
   if (stated.frame !== workedOut.frame)
     differs.push({
@@ -192,7 +192,7 @@ export function labelDifferences(stated: StatedLabel, workedOut: LabelElements):
   differs.push(...listDifferences("pictogram", stated.pictograms, workedOut.pictograms));
   differs.push(...statementDifferences(stated, workedOut));
   differs.push(...listDifferences("supplement", stated.supplemental ?? [], workedOut.supplemental));
-  differs.push(...editionFaults(stated));
+  differs.push(...editionFaults(stated, precautions));
   return differs;
 }
 
@@ -261,7 +261,10 @@ function statementDifferences(
 }
 
 /** Statements that do not belong to the edition of the label's frame, and more precautions than a label may bear. */
-export function editionFaults(stated: StatedLabel): LabelDifference[] {
+export function editionFaults(
+  stated: StatedLabel,
+  precautions: readonly PrecautionRow[],
+): LabelDifference[] {
   const { precautionaryStatements = [], supplemental = [] } = stated;
   const frame = HAZARD_FRAMES.find((each) => each === stated.frame);
   if (frame === undefined) return [];
@@ -277,9 +280,9 @@ export function editionFaults(stated: StatedLabel): LabelDifference[] {
           },
         ]
       : []),
-    ...precautionaryStatements.flatMap((code) => older(code, frame)),
+    ...precautionaryStatements.flatMap((code) => older(code, frame, precautions)),
     ...[...precautionaryStatements, ...stated.hazardStatements.flatMap(singleStatements)]
-      .filter((code) => frameOf(code) !== undefined && frameOf(code) !== frame)
+      .filter((code) => ![undefined, frame].includes(frameOf(code, precautions)))
       .map((statement): LabelDifference => ({
         rule: "not-of-the-frame",
         values: { statement, frame },
@@ -312,13 +315,18 @@ export function editionFaults(stated: StatedLabel): LabelDifference[] {
 }
 
 /** The only frame that knows a code; undefined for a code of both. */
-function frameOf(code: string): HazardFrame | undefined {
-  if (isHazardCode(code)) return classElements(statementMeaning(code).classes[0]).frame;
-  return code in PRECAUTIONS ? precaution(code as PrecautionaryCode).frame : undefined;
+function frameOf(code: string, precautions: readonly PrecautionRow[]): HazardFrame | undefined {
+  return isHazardCode(code)
+    ? classElements(statementMeaning(code).classes[0]).frame
+    : precaution(code, precautions)?.frame;
 }
 
-function older(code: string, frame: HazardFrame): LabelDifference[] {
-  const now = isPrecautionaryCode(code) ? replacement(code, frame) : undefined;
+function older(
+  code: string,
+  frame: HazardFrame,
+  precautions: readonly PrecautionRow[],
+): LabelDifference[] {
+  const now = precaution(code, precautions)?.replacedIn?.[frame];
   if (now === undefined) return [];
   const { edition, source } = FRAME_EDITIONS[frame];
   return [

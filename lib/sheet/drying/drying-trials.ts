@@ -6,7 +6,7 @@ import type { Colour, Records } from "../../records/records.ts";
 import type { AmountRecord } from "../../records/schema/amount.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { colourRecord } from "../record-inputs.ts";
-import { amountValue, recordedFigure, type RecordedAs } from "../recorded-figure.ts";
+import { amountParts, amountValue, recordedFigure, type RecordedAs } from "../recorded-figure.ts";
 import type { TrialFigures } from "../paint-section-types.ts";
 
 /** A trial as the drying rules take it, and as the sheet shows it. */
@@ -44,6 +44,7 @@ function trialsOf(colour: Colour, records: Records): RecordedTrial[] {
       temperatureC: temperatureC === undefined ? undefined : midpoint(amountValue(temperatureC)),
       humidityPercent:
         humidityPercent === undefined ? undefined : midpoint(amountValue(humidityPercent)),
+      toldBy: isOwn(touchDryDays) ? undefined : "others",
     };
     const read = {
       unit: "d",
@@ -92,6 +93,11 @@ function distanceFromClass({
     Math.abs(Math.log(filmThicknessUm / CLASS_FILM_UM)) +
     Math.abs(temperatureC - CLASS_TEMPERATURE_C) / 10
   );
+}
+
+function isOwn(days: AmountRecord): boolean {
+  const { standing, source } = amountParts(days);
+  return standing === undefined ? source === undefined : standing === "measured";
 }
 
 /** A trial is the workshop's own reading unless its record says otherwise. */

@@ -30,7 +30,7 @@ export function cautionsSection(
   const { workshop } = records;
   const ingredients = paintIngredients(colour, parts, vehicle, oil, records);
   const mixture = paintMixture(colour, ingredients, records);
-  const workedOut = labelElements(mixture);
+  const workedOut = labelElements(mixture, records.hazardKnowledge.precautions);
   const { label, legalBasis = [], additions = [] } = colour.record;
   const ufi = label?.ufi ?? colour.record.ufi;
   const shown = labelPart(
@@ -69,7 +69,10 @@ export function cautionsSection(
     edition: label?.date ?? workedOut.edition,
     basis: label === undefined ? "worked out" : "stated by the maker",
     ...shown,
-    checks: label === undefined ? [] : labelDifferences(label, workedOut).map(named),
+    checks:
+      label === undefined
+        ? []
+        : labelDifferences(label, workedOut, records.hazardKnowledge.precautions).map(named),
     ...(workedOut.smallPackage === undefined
       ? {}
       : { smallPackage: plainRuling(workedOut.smallPackage) }),

@@ -51,13 +51,21 @@ function handledPart(
   const frame: HazardFrame = workshop.frame ?? "EU CLP";
   // Whoever works with it here is at work: what only a public sale calls for stays away.
   const reckonedFrom = (of: readonly Ingredient[]): LabelElements =>
-    labelElements({ ingredients: of, form, frame, publicSale: false, ...liquid });
+    labelElements(
+      { ingredients: of, form, frame, publicSale: false, ...liquid },
+      hazardKnowledge.precautions,
+    );
   const reckoned = reckonedFrom(ingredients);
   const [only, ...others] = ingredients;
   const elements =
     only === undefined || others.length > 0
       ? reckoned
-      : { ...reckoned, traces: suppliersTraces(reckoned.traces, only.slug) };
+      : {
+          ...reckoned,
+          traces: suppliersTraces(reckoned.traces, only.slug),
+          // The line on ingredients of unknown toxicity is a mixture's.
+          unknownAcuteToxicity: [],
+        };
   const printed = printedElements(elements);
   // That a data sheet can be had is for those whom it is sold to.
   const supplemental = printed.supplemental.filter((code) => code !== "EUH210");

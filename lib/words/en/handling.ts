@@ -12,6 +12,7 @@ const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
 export const HANDLING = {
   stated: "As the maker states them",
   workedOut: "Worked out from suppliers' data",
+  notClassified: "Not yet classified",
   precautions: "Precautions",
   studio: "In the studio and workshop",
   markets: "Where it may be sold",
@@ -23,6 +24,7 @@ export const HANDLING = {
     `No hazard data recorded for ${listed(names.map(within))}; treat as hazardous. Not yet classified, so not yet for sale: no price, no card, no offer until its supplier's safety data sheet is here.`,
   unknownInShort: "Treat as hazardous",
   basisStated: (frame: string, date: string) => `As the maker states them, ${frame}, ${date}.`,
+  basisUnknown: "Not yet classified: no label can be worked out before that paper is here.",
   basisWorkedOut: (frame: string, edition: string) =>
     `Worked out from the suppliers' data by ${frame} (${edition}). The maker's label prevails.`,
   classification: (classes: readonly string[]) => `Classified as ${listed(classes)}.`,

@@ -293,7 +293,9 @@ function trial({
   filmThicknessUm,
   temperatureC,
   humidityPercent,
+  toldBy,
 }: Days & {
+  readonly toldBy?: "others";
   readonly throughDryDays?: Quantity;
   readonly filmThicknessUm?: number;
   readonly temperatureC?: number;
@@ -301,7 +303,8 @@ function trial({
 }): string {
   const through =
     throughDryDays === undefined ? "" : `, through dry in ${dayCount(throughDryDays)}`;
-  return `the workshop's own trial: touch dry in ${dayCount(touchDryDays)}${through}${bracketed(
+  const whose = toldBy === undefined ? "the workshop's own trial" : "a trial as stated by others";
+  return `${whose}: touch dry in ${dayCount(touchDryDays)}${through}${bracketed(
     filmThicknessUm === undefined ? undefined : micrometres(filmThicknessUm),
     temperatureC === undefined ? undefined : degrees(temperatureC),
     humidityPercent === undefined
