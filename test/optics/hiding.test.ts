@@ -94,6 +94,7 @@ function paintOf(paint: SyntheticPigment): FilmCoefficients {
     S: nms.map((nm) => PER_UM * paint.S(nm)),
     surface: OIL,
     atLeast: [],
+    scaleUncertainty: 0,
   };
 }
 

@@ -143,7 +143,7 @@ describe("S X as it is seen", () => {
   });
   test("is not told by films that hid the chart at most of the light seen", () => {
     const flat = Array.from({ length: 31 }, () => 0.1);
-    const paint = { grid, K: flat, S: flat, surface: { k1: 0, k2: 0 } };
+    const paint = { grid, K: flat, S: flat, surface: { k1: 0, k2: 0 }, scaleUncertainty: 0 };
     const all = Array.from({ length: 31 }, (_, i) => i);
     const weights = seenWeights(grid, flat);
     expect(scatteringPowerOfFilms({ ...paint, atLeast: all }, weights, 75)).toBeUndefined();

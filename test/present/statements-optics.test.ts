@@ -18,7 +18,12 @@ import {
 import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
 import { glossDepth } from "../../lib/optics/surface/gloss-depth.ts";
 import { fitQualityRuling, surfaceRuling } from "../../lib/optics/fit/fit-remarks.ts";
-import { filmsHidRuling, hidingFilmUm } from "../../lib/optics/films/hiding.ts";
+import {
+  contrastByGlossRuling,
+  filmsHidRuling,
+  hidingFilmUm,
+  masstoneFilmRuling,
+} from "../../lib/optics/films/hiding.ts";
 import { ladderModel } from "../../lib/optics/tints/ladder.ts";
 import {
   absoluteCoefficients,
@@ -124,6 +129,7 @@ const film = (K: number, S: number): FilmCoefficients => ({
   S: Array.from({ length: GRID.count }, () => S),
   surface: NO_SURFACE,
   atLeast: [],
+  scaleUncertainty: 0.04,
 });
 const grounds = { black: flat(0.01), white: flat(0.8) };
 const filmRead = { film: flat(0.4), filmUm: 75, ground: flat(0.4) };
@@ -243,7 +249,11 @@ const found: unknown[] = [
   filmsHidRuling(
     { ...film(2, 0.05), atLeast: Array.from({ length: GRID.count }, (_, i) => i) },
     [6, 12],
+    grounds,
   ),
+  contrastByGlossRuling({ ...film(0.02, 0.002), surface: OIL_SURFACE }, 75, grounds),
+  masstoneFilmRuling(0.6, true),
+  masstoneFilmRuling(0.6, false),
   measuredDispersionRuling(0.62),
   measuredDispersionRuling(1.3),
   measuredDispersionRuling(0.96),

@@ -4,7 +4,7 @@ import type { Statement } from "../../quantities/statement.ts";
 import { flatSpectrum, sameGrid, type WavelengthGrid } from "../../quantities/spectrum.ts";
 import { scatteringPower, twoGroundRatio } from "./film.ts";
 import { absorptionScatteringRatio, masstoneReflectance } from "../kubelka-munk.ts";
-import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
+import { DRAWDOWN_NOISE, readingNoise } from "../fit/reading-noise.ts";
 import type { Geometry, Measurement, SurfaceConstants } from "../fit/measurement.ts";
 import { internalReflectances } from "../surface/measurement-in-geometry.ts";
 import { keptReflectance } from "../tints/tint-reading.ts";
@@ -16,8 +16,10 @@ export interface FilmCoefficients {
   readonly S: readonly number[];
   /** The surface that was taken off. */
   readonly surface: SurfaceConstants;
-  /** Wavelengths, by index, at which the film hid its ground or told nothing: K and S are there at least these. */
+  /** Wavelengths, by index, at which every film hid its ground or told nothing: K and S are there at least these. */
   readonly atLeast: readonly number[];
+  /** Relative standard uncertainty [1] of K and S together, alike at all wavelengths: the thickness of the films, and their noise. */
+  readonly scaleUncertainty: number;
 }
 
 /** A film as drawn down: its reading, its dried thickness [um], and the bare ground's reading. */
@@ -48,8 +50,9 @@ export function flatGround(
  *
  *     K/S from the masstone, else from both grounds; S X = (1/b)(arcoth((a - R)/b) - arcoth((a - Rg)/b))
  *
- * At each wavelength the film speaks that changed its ground most. Where it hides
- * its ground, S X is the least that would hide it to within reading noise.
+ * All films speak together, each by how well it tells S: by its reading's noise, and by the error of
+ * its thickness. Where all of them hide their ground, S X is the least that would hide it to within
+ * reading noise.
  *
  * @param films of one paint, at least one; the two of different ground must have one thickness
  *   when there is no masstone.
@@ -82,15 +85,19 @@ export function filmCoefficients(
     return { rule: "grids-differ", values: {} };
 
   const internal = films.map(({ film, ground, filmUm }) => ({
-    R: internalReflectances(film, surface).values,
+    ...withNoise(film, surface),
     Rg: internalReflectances(ground, surface).values,
     filmUm,
   }));
-  const ownMasstone =
-    masstone === undefined ? undefined : internalReflectances(masstone, surface).values;
+  const ownMasstone = masstone === undefined ? undefined : withNoise(masstone, surface);
   const points = Array.from({ length: grid.count }, (_, i) => {
-    const at = internal.map(({ R, Rg, filmUm }) => ({ R: R[i] ?? NaN, Rg: Rg[i] ?? NaN, filmUm }));
-    return pointCoefficients(at, ownMasstone?.[i]);
+    const films = internal.map(({ R, noise, Rg, filmUm }) => ({
+      R: R[i] ?? NaN,
+      noise: noise[i] ?? NaN,
+      Rg: Rg[i] ?? NaN,
+      filmUm,
+    }));
+    return pointCoefficients(films, ownMasstone?.R[i], ownMasstone?.noise[i]);
   });
   const told = points.flatMap((point, i) => (point === undefined ? [] : [{ ...point, i }]));
   if (told.length < grid.count / 2)
@@ -106,16 +113,41 @@ export function filmCoefficients(
     K: filled.map(({ K }) => K),
     S: filled.map(({ S }) => S),
     atLeast: filled.flatMap(({ atLeast }, i) => (atLeast ? [i] : [])),
+    scaleUncertainty: median(told.map(({ uncertainty }) => uncertainty)),
   };
 }
+
+/** Internal reflectances of a reading, and what its noise moves them by; shape (count) each. */
+function withNoise(
+  reading: Measurement,
+  surface: SurfaceConstants,
+): { readonly R: readonly number[]; readonly noise: readonly number[] } {
+  const { grid, values } = reading.spectrum;
+  const sigma = readingNoise(reading);
+  const noisy = values.map((value, i) => value + (sigma[i] ?? NaN));
+  const R = internalReflectances(reading, surface).values;
+  const moved = internalReflectances({ ...reading, spectrum: { grid, values: noisy } }, surface);
+  return { R, noise: R.map((value, i) => Math.abs((moved.values[i] ?? NaN) - value)) };
+}
+
+function median(values: readonly number[]): number {
+  return values.toSorted((one, other) => one - other)[values.length >> 1] ?? NaN;
+}
+
+/** How many standard uncertainties part a film from what hides: of some thirty wavelengths one or two pass two of them by chance. */
+const TOLD_NOISES = 2;
 
 interface PointCoefficients {
   readonly K: number;
   readonly S: number;
   readonly atLeast: boolean;
+  /** Relative, of K and S together [1]. */
+  readonly uncertainty: number;
 }
 interface PointFilm {
   readonly R: number;
+  /** Within which it is not told from what hides [1]. */
+  readonly noise: number;
   readonly Rg: number;
   readonly filmUm: number;
 }
@@ -124,21 +156,55 @@ interface PointFilm {
 function pointCoefficients(
   films: readonly PointFilm[],
   masstone: number | undefined,
+  masstoneNoise = 0,
 ): PointCoefficients | undefined {
   const Rinf = keptReflectance(masstone ?? twoGroundMasstone(films));
-  const [film] = films.toSorted(
+  const parted = films
+    .map((film) => ({
+      ...film,
+      noise: Math.max(TOLD_NOISES * Math.hypot(film.noise, masstoneNoise), 1e-6),
+    }))
+    .filter(({ Rg, noise }) => Math.abs(Rg - Rinf) > 2 * noise);
+  const [most] = parted.toSorted(
     (one, other) => Math.abs(other.Rg - Rinf) - Math.abs(one.Rg - Rinf),
   );
-  if (film === undefined) return undefined;
-  const { R, Rg, filmUm } = film;
-  const noise = DRAWDOWN_NOISE.absolute + DRAWDOWN_NOISE.relative * Rinf;
-  if (!(Math.abs(Rg - Rinf) > 3 * noise)) return undefined;
+  if (most === undefined) return undefined;
+  const ratio = absorptionScatteringRatio(Rinf);
+  const telling = parted.filter(({ R, Rg, noise }) => Math.sign(Rg - Rinf) * (R - Rinf) >= noise);
+  if (telling.length === 0) {
+    const hidden = { ...most, noise: most.noise / TOLD_NOISES };
+    const S = keptPower(hidden, Rinf).power / most.filmUm;
+    return { S, K: S * ratio, atLeast: true, uncertainty: DRAWDOWN_NOISE.thickness };
+  }
+  let [sum, total] = [0, 0];
+  // Black and white halves of one film share its thickness.
+  const thicknesses = new Map<number, number>();
+  for (const film of telling) {
+    const { power, relative } = keptPower(film, Rinf);
+    const weight = 1 / (relative ** 2 + DRAWDOWN_NOISE.thickness ** 2);
+    sum += weight * Math.log(power / film.filmUm);
+    total += weight;
+    thicknesses.set(film.filmUm, (thicknesses.get(film.filmUm) ?? 0) + weight);
+  }
+  const S = Math.exp(sum / total);
+  const shared = Math.hypot(...[...thicknesses.values()].map((weight) => weight / total));
+  const uncertainty = Math.hypot(1 / Math.sqrt(total), DRAWDOWN_NOISE.thickness * shared);
+  return { S, K: S * ratio, atLeast: false, uncertainty };
+}
+
+/** S X of a film with its relative noise [1]: as far from hiding as noise leaves it, and no thicker than the ground itself. */
+function keptPower(
+  { R, Rg, noise }: PointFilm,
+  Rinf: number,
+): { readonly power: number; readonly relative: number } {
   const side = Math.sign(Rg - Rinf);
-  // As far from hiding as noise leaves it, and no thicker than the ground itself.
-  const hides = side * (R - Rinf) < noise;
-  const kept = hides ? Rinf + side * noise : side * (Rg - R) > 0 ? R : Rg - side * noise * 1e-3;
-  const S = scatteringPower(kept, Rinf, Rg) / filmUm;
-  return { S, K: S * absorptionScatteringRatio(Rinf), atLeast: hides };
+  const kept = (value: number): number => {
+    if (side * (value - Rinf) < noise) return Rinf + side * noise;
+    return side * (Rg - value) > 0 ? value : Rg - side * noise * 1e-3;
+  };
+  const power = scatteringPower(kept(R), Rinf, Rg);
+  const moved = scatteringPower(kept(R + (side * noise) / TOLD_NOISES), Rinf, Rg);
+  return { power, relative: Math.abs(Math.log(moved / power)) };
 }
 
 /** R-infinity of the film over two grounds; noise that asks for less than no absorption gives the perfect white. */
@@ -158,5 +224,5 @@ function nearestTold(
   const nearest = told.reduce((one, other) =>
     Math.abs(other.i - i) < Math.abs(one.i - i) ? other : one,
   );
-  return { K: nearest.K, S: nearest.S, atLeast: true };
+  return { ...nearest, atLeast: true };
 }

@@ -2,7 +2,7 @@
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Interval } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { Statement, StatementOf } from "../../quantities/statement.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import { filmReflectance } from "./film.ts";
 import type { FilmCoefficients } from "./film-coefficients.ts";
@@ -21,6 +21,12 @@ const FILM_MAX_UM = 5000;
 export interface Grounds {
   readonly black: Measurement;
   readonly white: Measurement;
+}
+
+/** A figure that follows from films, with its standard uncertainty. */
+export interface FilmFigure {
+  readonly value: number;
+  readonly uncertainty: number;
 }
 
 /**
@@ -53,17 +59,66 @@ export function filmSpectrum(
   return { grid: paint.grid, values };
 }
 
-/** Contrast ratio [1] of a film of a thickness, gloss included, from K and S. */
+/** Contrast ratio [1] of a film of a thickness from K and S, gloss included unless said otherwise. */
 export function filmContrastRatio(
   paint: FilmCoefficients,
   filmUm: number,
   { black, white }: Grounds,
+  geometry: Geometry = "d/8 included",
 ): number {
   return contrastRatio(
-    filmSpectrum(paint, filmUm, black, "d/8 included"),
-    filmSpectrum(paint, filmUm, white, "d/8 included"),
+    filmSpectrum(paint, filmUm, black, geometry),
+    filmSpectrum(paint, filmUm, white, geometry),
   );
 }
+
+/** The same with what the scale of K and S moves it by. */
+export function filmContrast(
+  paint: FilmCoefficients,
+  filmUm: number,
+  grounds: Grounds,
+): FilmFigure {
+  const value = filmContrastRatio(paint, filmUm, grounds);
+  const thinner = filmContrastRatio(paint, filmUm / (1 + paint.scaleUncertainty), grounds);
+  return { value, uncertainty: Math.abs(value - thinner) };
+}
+
+/**
+ * Contrast ratios of a film with and without its gloss that lie further apart than this are both told, where
+ * the film over white throws back so much more of the light [Y, 0-100] than over black: less is noise of a black.
+ */
+const GLOSS_TELLS = { apart: 0.05, luminance: 0.5 } as const;
+
+/**
+ * Said where gloss makes a film look as if it hid more: a dark glaze's contrast ratio with and without it.
+ * @source kubelka-1948
+ */
+export function contrastByGlossRuling(
+  paint: FilmCoefficients,
+  filmUm: number,
+  grounds: Grounds,
+): ContrastByGlossStatement | undefined {
+  const included = filmContrastRatio(paint, filmUm, grounds);
+  const excluded = filmContrastRatio(paint, filmUm, grounds, "d/8 excluded");
+  const seen = ({ black, white }: Grounds): number =>
+    luminanceOf(paint, filmUm, white) - luminanceOf(paint, filmUm, black);
+  return Math.abs(included - excluded) > GLOSS_TELLS.apart && seen(grounds) > GLOSS_TELLS.luminance
+    ? {
+        rule: "contrast-without-gloss",
+        values: { filmUm, included, excluded },
+        source: "kubelka-1948",
+      }
+    : undefined;
+}
+
+function luminanceOf(paint: FilmCoefficients, filmUm: number, ground: Measurement): number {
+  return tristimulus(filmSpectrum(paint, filmUm, ground, "d/8 excluded"), "D65/10").Y;
+}
+
+export type ContrastByGlossStatement = StatementOf<
+  "contrast-without-gloss",
+  { filmUm: number; included: number; excluded: number }
+>;
 
 /**
  * Thinnest film that reaches a contrast ratio.
@@ -96,14 +151,18 @@ export function hidingFilmUm(
 }
 
 /**
- * Said where a paint's films hid their grounds at most wavelengths: K and S are then "at least" figures.
+ * Said where a paint's films hid their grounds at most wavelengths and by Y: K and S are then "at least" figures.
+ * A lake whose films hide where they absorb, and let through what is seen of them, does not hide.
  * @param filmsUm thinnest and thickest film read [um].
  */
 export function filmsHidRuling(
-  { grid, atLeast }: FilmCoefficients,
+  paint: FilmCoefficients,
   filmsUm: Interval,
-): Statement | undefined {
-  return atLeast.length > grid.count / 2
+  grounds: Grounds,
+): FilmsHidStatement | undefined {
+  const { grid, atLeast } = paint;
+  const thickest = filmContrastRatio(paint, filmsUm[1], grounds, "d/8 excluded");
+  return atLeast.length > grid.count / 2 && thickest >= HIDING_CONTRAST_RATIO
     ? {
         rule: "films-hid-their-grounds",
         values: { filmsUm, wavelengths: atLeast.length },
@@ -111,6 +170,35 @@ export function filmsHidRuling(
       }
     : undefined;
 }
+
+export type FilmsHidStatement = StatementOf<
+  "films-hid-their-grounds",
+  { filmsUm: Interval; wavelengths: number }
+>;
+
+/**
+ * Said of a masstone that was read on a film which lets its ground through.
+ * @param contrast Y over black to Y over white of that film [1].
+ * @param isKnownBeneath whether both grounds were read, so that what lies beneath follows from them.
+ * @returns undefined where the film hides.
+ * @source kubelka-1948
+ */
+export function masstoneFilmRuling(
+  contrast: number,
+  isKnownBeneath: boolean,
+): MasstoneFilmStatement | undefined {
+  return contrast < HIDING_CONTRAST_RATIO
+    ? {
+        rule: isKnownBeneath ? "masstone-by-both-grounds" : "masstone-is-a-film",
+        values: { contrast },
+        source: "kubelka-1948",
+      }
+    : undefined;
+}
+
+export type MasstoneFilmStatement =
+  | StatementOf<"masstone-by-both-grounds", { contrast: number }>
+  | StatementOf<"masstone-is-a-film", { contrast: number }>;
 
 /**
  * Area that a millilitre of dried paint covers at a thickness.

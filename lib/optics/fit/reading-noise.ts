@@ -6,8 +6,6 @@ import type { Measurement } from "./measurement.ts";
  * @source oil-paint-outs, drawdown-practice
  */
 export const DRAWDOWN_NOISE = {
-  /** Least that a reading tells of a film from its ground [1]. */
-  absolute: 0.002,
   /** What films of one paint differ by, relative to the reflectance factor [1]. */
   relative: 0.01,
   /** Weighing of a mass ratio, relative [1]. */

@@ -40,6 +40,7 @@ export function absoluteCoefficients(
     S: absolute(fitted.S),
     surface: whitePaint.surface,
     atLeast: whitePaint.atLeast,
+    scaleUncertainty: whitePaint.scaleUncertainty,
   };
 }
 
@@ -83,6 +84,7 @@ export function mixedCoefficients(parts: readonly VolumePart[]): FilmCoefficient
     K: mixed(({ K }) => K),
     S: mixed(({ S }) => S),
     surface: first.paint.surface,
+    scaleUncertainty: Math.max(...parts.map(({ paint }) => paint.scaleUncertainty)),
     atLeast: [...new Set(parts.flatMap(({ paint }) => paint.atLeast))].sort(
       (one, other) => one - other,
     ),

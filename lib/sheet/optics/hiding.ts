@@ -2,12 +2,15 @@ import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
 import { glazeStrip } from "../../optics/films/glaze.ts";
 import {
+  contrastByGlossRuling,
   coverageCm2PerMl,
+  filmContrast,
   filmContrastRatio,
   filmsHidRuling,
   HIDING_CONTRAST_RATIO,
   filmSpectrum,
   hidingFilmUm,
+  masstoneFilmRuling,
   type Grounds,
 } from "../../optics/films/hiding.ts";
 import { OPACITY_FILM, opacityRuling, type OpacityRuling } from "../../optics/films/opacity.ts";
@@ -20,6 +23,7 @@ import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure
 import type { Colour, Records } from "../../records/records.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
+import { masstoneContrast, paintFilms } from "../tints/films-over-both.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { filmRecords } from "../record-inputs.ts";
 import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
@@ -50,6 +54,7 @@ export function hiding(
 ): Hiding {
   const films = spectralFilms(colour);
   const [first] = films;
+  const film = masstoneFilm(colour, records);
   const wanting = [`colours.${colour.slug}.films`];
   const inputs = filmRecords(colour, records);
   const withoutFilms = (reason: string, reasons: readonly Statement[]): Hiding => {
@@ -63,7 +68,7 @@ export function hiding(
       coverageCm2PerMl: none,
       scatteringPower,
       opacityClass: opacityFigure(opacity, undefined, scatteringPower, none),
-      reasons: [...reasons, ...(opacity?.reason === undefined ? [] : [opacity.reason])],
+      reasons: [...film, ...reasons, ...(opacity?.reason === undefined ? [] : [opacity.reason])],
     };
   };
   if (first === undefined)
@@ -82,16 +87,22 @@ export function hiding(
     method: `K and S from films of ${thicknesses} \u00b5m over ${chart.words}; for ${OPACITY_FILM.um} \u00b5m, gloss included`,
   };
   const filmsUm = films.map(({ filmThicknessUm }) => filmThicknessUm);
-  const hid = filmsHidRuling(paint, [Math.min(...filmsUm), Math.max(...filmsUm)]);
-  const ratio = filmContrastRatio(paint, OPACITY_FILM.um, grounds);
-  const film = hidingFilmUm(paint, grounds);
-  const contrastRatio: Figure<Quantity> = notationFigure(ratio, "1", origin);
-  const hidingFilm: Figure<Quantity> = isStatement(film)
+  const hid = filmsHidRuling(paint, [Math.min(...filmsUm), Math.max(...filmsUm)], grounds);
+  const byGloss = contrastByGlossRuling(paint, OPACITY_FILM.um, grounds);
+  const { value: ratio, uncertainty } = filmContrast(paint, OPACITY_FILM.um, grounds);
+  const hidingUm = hidingFilmUm(paint, grounds);
+  const contrastRatio: Figure<Quantity> = notationFigure(ratio, "1", origin, uncertainty);
+  const hidingFilm: Figure<Quantity> = isStatement(hidingUm)
     ? notStated("not even 5 mm hides", wanting, inputs)
-    : notationFigure(film, "um", {
-        ...origin,
-        method: `${origin.method}: thinnest film of contrast ratio ${HIDING_CONTRAST_RATIO}`,
-      });
+    : notationFigure(
+        hidingUm,
+        "um",
+        {
+          ...origin,
+          method: `${origin.method}: thinnest film of contrast ratio ${HIDING_CONTRAST_RATIO}`,
+        },
+        hidingUm * paint.scaleUncertainty,
+      );
   const scatteringPower = scatteringPowerFigure(
     colour,
     { paint, chart },
@@ -126,11 +137,21 @@ export function hiding(
       contrastRatio: filmContrastRatio(paint, filmUm, grounds),
     })),
     reasons: [
+      ...film,
       ...(opacity?.reason === undefined ? [] : [opacity.reason]),
+      ...(byGloss === undefined ? [] : [byGloss]),
       ...(hid === undefined ? [] : [hid]),
-      ...(isStatement(film) ? [film] : []),
+      ...(isStatement(hidingUm) ? [hidingUm] : []),
     ],
   };
+}
+
+/** That what is called the masstone is a film which lets its ground through, where it was read over both. */
+function masstoneFilm(colour: Colour, records: Records): Statement[] {
+  const contrast = masstoneContrast(colour);
+  const said =
+    contrast && masstoneFilmRuling(contrast, paintFilms(colour, records).film !== undefined);
+  return said === undefined || said === 0 ? [] : [said];
 }
 
 /** Y [1] of the masstone without its gloss; undefined where only its Lab was read. */

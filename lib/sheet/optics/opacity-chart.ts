@@ -6,13 +6,14 @@ import {
   flatGround,
   type FilmCoefficients,
 } from "../../optics/films/film-coefficients.ts";
-import type { Grounds } from "../../optics/films/hiding.ts";
+import { HIDING_CONTRAST_RATIO, type Grounds } from "../../optics/films/hiding.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
 import { OIL_SURFACE } from "../../optics/surface/surface.ts";
 import { sourceFigure, type Figure } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { Colour, FilmReading, Records, SpectrumReading } from "../../records/records.ts";
+import { masstoneContrast } from "../tints/films-over-both.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 
 /** The grounds that films were drawn down on, and how they are known. */
@@ -74,9 +75,16 @@ export function coefficientsOfFilms(
       filmUm: filmThicknessUm,
       ground: grounds[ground],
     })),
-    colour.masstone?.form === "spectrum" ? opticsReading(colour.masstone) : undefined,
+    colour.masstone?.form === "spectrum" && hidesItsGround(colour)
+      ? opticsReading(colour.masstone)
+      : undefined,
     first.reading.surface ?? OIL_SURFACE,
   );
+}
+
+/** A masstone counts as a coat that hides, unless it was read over both grounds and does not. */
+function hidesItsGround(colour: Colour): boolean {
+  return (masstoneContrast(colour) ?? 1) >= HIDING_CONTRAST_RATIO;
 }
 
 function onGrid(reading: SpectrumReading, grid: WavelengthGrid): Measurement | undefined {

@@ -1,5 +1,6 @@
 /** Films that a workshop drew down over both halves of its own chart, as a fit takes them. */
 import type { PaintFilm, PaintFilms } from "../../optics/fit/drawdown.ts";
+import { contrastRatio } from "../../optics/films/hiding.ts";
 import { spectrumOnGrid } from "../../optics/fit/common-grid.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
 import type { TwoGroundFilm } from "../../optics/films/two-ground-film.ts";
@@ -52,7 +53,32 @@ function massPerVolume(colour: Colour, records: Records): Pick<PaintFilm, "massP
   };
 }
 
-function isSameReading(masstone: SpectrumReading, { spectrum }: Measurement): boolean {
+/** Y over black to Y over white of the drawdown that the masstone was read on; undefined where it was read over one ground. */
+export function masstoneContrast({
+  masstone,
+  masstoneOverBlack,
+  films,
+}: Colour): number | undefined {
+  if (masstone === undefined || !isSpectrum(masstone)) return undefined;
+  const own = films.find(
+    ({ ground, reading }) =>
+      ground === "white" && isSpectrum(reading) && isSameReading(masstone, reading),
+  );
+  const overBlack =
+    masstoneOverBlack ??
+    films.find(
+      ({ ground, filmThicknessUm }) =>
+        ground === "black" && filmThicknessUm === own?.filmThicknessUm,
+    )?.reading;
+  return overBlack === undefined || !isSpectrum(overBlack)
+    ? undefined
+    : contrastRatio(overBlack.spectrum, masstone.spectrum);
+}
+
+function isSameReading(
+  masstone: SpectrumReading,
+  { spectrum }: Pick<Measurement, "spectrum">,
+): boolean {
   return (
     sameGrid(masstone.spectrum.grid, spectrum.grid) &&
     masstone.spectrum.values.every((value, i) => value === spectrum.values[i])

@@ -94,6 +94,12 @@ export const OPTICS_RULINGS = {
 
   "films-hid-their-grounds": (v) =>
     `The films read (${micrometres(quantityOf(v, "filmsUm"))}) already hid the chart at most wavelengths, so the film that hides is no thicker than told, and may well be thinner.`,
+  "contrast-without-gloss": (v) =>
+    `The shine counts into that: looked past, a film of ${micrometres(numberOf(v, "filmUm"))} has a contrast ratio of ${decimals(numberOf(v, "excluded"), 2)}; with it, ${decimals(numberOf(v, "included"), 2)}.`,
+  "masstone-by-both-grounds": (v) =>
+    `The masstone was read on a film that lets its ground through (contrast ratio ${decimals(numberOf(v, "contrast"), 2)}). Tints and mixtures are worked out from what both grounds tell of a coat that hides.`,
+  "masstone-is-a-film": (v) =>
+    `What is shown as the masstone is a film over white that lets its ground through (contrast ratio ${decimals(numberOf(v, "contrast"), 2)}). A thicker coat looks darker, and what is worked out from it is less certain.`,
   "does-not-hide": (v) =>
     `Even a film of ${decimals(numberOf(v, "filmUm") / 1000, 0)}\u00a0mm does not hide: its contrast ratio is ${decimals(numberOf(v, "contrastRatio"), 2)}, and ${decimals(numberOf(v, "target"), 2)} would.`,
   "gloss-deepens": (v) =>
