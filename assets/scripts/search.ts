@@ -13,7 +13,7 @@ declare global {
 const MOST = 9;
 const SVG = "http://www.w3.org/2000/svg";
 
-for (const link of document.querySelectorAll<HTMLAnchorElement>("[data-search]")) search(link);
+for (const link of document.querySelectorAll<HTMLAnchorElement>("[data-site-search]")) search(link);
 
 function search(link: HTMLAnchorElement): void {
   const root = link.dataset["root"] ?? "";

@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { buildFolder } from "../site/output-folder.ts";
 import { asFault } from "../site/output-fault.ts";
-import { siteThread } from "../site/site-thread.ts";
+import { siteThread, type SiteThread } from "../site/site-thread.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { atSignal } from "./at-signal.ts";
 import { counted, printDiagnostics, seconds, tally } from "./told.ts";
@@ -12,13 +12,14 @@ export async function build(options: CommandOptions): Promise<number> {
   const { contentDir, outputDir, date, strict, claims } = options;
   try {
     const folder = buildFolder(outputDir, contentDir);
-    const thread = siteThread();
+    let thread: SiteThread | undefined;
     const isOver = atSignal(async () => {
-      await thread.end();
+      await thread?.end();
       folder.discard();
       process.stdout.write("stopped: nothing was written\n");
     });
     try {
+      thread = siteThread();
       const { sheetCount, diagnostics } = await thread.written(
         {
           contentDir,
@@ -35,12 +36,14 @@ export async function build(options: CommandOptions): Promise<number> {
         return ended("no sheets", diagnostics, started, "nothing was written", 1);
       // From here to its end the swap is one step, which no signal comes between.
       const left = folder.publish();
+      isOver();
       if (left !== undefined) process.stderr.write(`${left}\n`);
       return ended(counted(sheetCount, "sheet"), diagnostics, started, outputDir, 0);
     } finally {
+      // First the thread: it may hold every file that this program can open.
+      await thread?.end();
       folder.discard();
       isOver();
-      await thread.end();
     }
   } catch (error) {
     process.stderr.write(`${asFault(error, outputDir).message}\n`);

@@ -2,9 +2,22 @@ import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts"
 import { printedOrder } from "../diagnostics/printed-order.ts";
 
 export function printDiagnostics(diagnostics: readonly Diagnostic[]): void {
-  for (const diagnostic of printedOrder(diagnostics))
-    process.stderr.write(`${formatDiagnostic(diagnostic)}\n`);
+  const counts = new Map<string, number>();
+  for (const diagnostic of printedOrder(diagnostics)) {
+    const kind = `${diagnostic.rule} in ${diagnostic.place.file}`;
+    const count = (counts.get(kind) ?? 0) + 1;
+    counts.set(kind, count);
+    if (count <= MOST_OF_A_KIND) process.stderr.write(`${formatDiagnostic(diagnostic)}\n`);
+  }
+  for (const [kind, count] of counts)
+    if (count > MOST_OF_A_KIND)
+      process.stderr.write(
+        `and ${(count - MOST_OF_A_KIND).toLocaleString("en-GB")} more of ${kind}\n`,
+      );
 }
+
+/** Complaints of one rule about one file that are printed; `check --json` has them all. */
+const MOST_OF_A_KIND = 40;
 
 export function exitCode(diagnostics: readonly Diagnostic[], strict: boolean): number {
   return diagnostics.some(

@@ -71,7 +71,9 @@ export function pigmentContributions(
   if (weights === undefined) return [unweighed(parts)];
   return parts.map((part, i) => {
     const factor = inPart(factorAlone(part), weights[i] ?? NaN);
-    return { sign: signOf(factor), factor, statement: statementOf(part, factor) };
+    // The days of what takes no part spread a little wider than the oil's, and that is no slowing.
+    const sign = part.chemistry.effect === "neutral" ? "none" : signOf(factor);
+    return { sign, factor, statement: statementOf(part, factor) };
   });
 }
 

@@ -74,7 +74,15 @@ function faults(issue: z.core.$ZodIssue, row: WrittenRow): Diagnostic[] {
         expected: "a column of this table",
       }),
     );
-  const [column] = issue.path;
+  const [column, inner] = issue.path;
+  if (issue.code === "invalid_key")
+    return [
+      tableFault(row.place(String(column)), {
+        subject: String(column),
+        actual: String(inner),
+        expected: issue.issues[0]?.message ?? issue.message,
+      }),
+    ];
   const subject = typeof column === "string" ? column : "row";
   const cell = row.cells[subject];
   const allowed =

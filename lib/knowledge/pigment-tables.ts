@@ -1,6 +1,7 @@
 /** The tables that are looked up by a pigment's Colour Index generic name. */
 import { z } from "zod";
 import { CHEMISTRIES } from "../drying/chemistry-drying.ts";
+import type { BlackOrigin } from "../formulation/black-origin.ts";
 import type { HandbookRow } from "../formulation/handbook-estimate.ts";
 import { PIGMENT_NATURES } from "../hazard/studio/pigment-nature.ts";
 import { EXPECTED_OPACITIES } from "../optics/films/expected-opacity.ts";
@@ -9,7 +10,7 @@ import { AGENTS, EFFECTS, SHIELDINGS } from "../permanence/sensitivity.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import { evidence, listCell, numberCell, quantityCell, wording } from "./cells.ts";
 import { HUE_FAMILIES } from "./hue-family.ts";
-import type { TableForm } from "./loaded-table.ts";
+import type { EvidencedRow, TableForm } from "./loaded-table.ts";
 import type { RowStanding } from "./cells.ts";
 
 /** "PB 15:3": usage and hue, number, and the suffix of a variant. */
@@ -91,6 +92,16 @@ export const PIGMENT_TABLES = {
     row: IDENTITY,
     names: ({ colourIndexName }) => [colourIndexName],
   } satisfies TableForm<PigmentRow>,
+  blackOrigins: {
+    file: "formulation/black-origin.csv",
+    row: z.strictObject({
+      colourIndexName: z.string().min(1),
+      called: wording,
+      words: listCell(z.string().min(1)),
+      ...evidence,
+    }),
+    names: ({ colourIndexName }) => [colourIndexName],
+  } satisfies TableForm<BlackOrigin & EvidencedRow>,
   chemistries: pigmentTable("drying/pigment-chemistry.csv", { chemistry: z.enum(CHEMISTRIES) }),
   lightfastness: pigmentTable("permanence/expected-lightfastness.csv", {
     kinds: wording,

@@ -27,6 +27,13 @@ export interface LoadedTables {
 
 /** All tables, or everything that is wrong with them. @param libDir the folder that they lie below. */
 export function loadedTables(libDir: string = LIB): LoadedTables {
+  return libDir === LIB ? (ofProgram ??= readTables(LIB)) : readTables(libDir);
+}
+
+/** The program's own tables do not change under it: they are read once. */
+let ofProgram: LoadedTables | undefined;
+
+function readTables(libDir: string): LoadedTables {
   const loaded = Object.entries(
     TABLES as unknown as Readonly<Record<string, TableForm<EvidencedRow>>>,
   ).map(([name, form]) => [name, loadedTable(form, libDir)] as const);

@@ -81,11 +81,19 @@ function benchSections(page: SheetPage): SectionBlock[] {
     ...section("notations", sections.notations, blocksOf(notationsSection(page))),
     ...section("evidence", sections.evidence, [
       ...blocksOf(evidence),
+      ...evidence.workings.map(({ summary, table }): Block => ({
+        kind: "fold",
+        summary,
+        blocks: [{ kind: "table", table }],
+      })),
       ...(evidence.sources.length === 0
         ? []
         : [
-            { kind: "heading", level: 3, text: evidence.sourcesHeading } as const,
-            { kind: "sources", entries: evidence.sources } as const,
+            {
+              kind: "fold",
+              summary: evidence.sourcesHeading,
+              blocks: [{ kind: "sources", entries: evidence.sources }],
+            } as const,
           ]),
     ]),
   ];

@@ -1,6 +1,6 @@
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import { ends, type Quantity } from "../quantities/interval.ts";
+import { midpoint, type Quantity } from "../quantities/interval.ts";
 import { figureText } from "../present/figure-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import {
@@ -223,9 +223,9 @@ function groupBy(
     : [...all, { id: "not-stated", heading: without, sheets: unknown }];
 }
 
-/** Latest end of an estimate: what a painter has to count on. */
+/** An estimate stands at its middle, as it is classed: it never ranks below a measured colour only because it is a range. */
 function number(figure: Figure<Quantity> | Figure<number> | undefined): number | undefined {
-  return figure !== undefined && isKnown<Quantity>(figure) ? ends(figure.value)[1] : undefined;
+  return figure !== undefined && isKnown<Quantity>(figure) ? midpoint(figure.value) : undefined;
 }
 
 const HUE_FAMILIES = [

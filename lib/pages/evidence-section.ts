@@ -31,34 +31,56 @@ export function evidenceSection(page: SheetPage): EvidenceSectionView {
     summary: [text.summary],
     pictures: coefficientPictures(page),
     lists: fitLists(page),
-    tables: [
-      {
-        caption: text.caption,
-        columns: [
-          text.columns.figure,
-          text.columns.value,
-          text.columns.standing,
-          text.columns.method,
-          text.columns.inputs,
-        ].map((head) => ({ head })),
-        rows: shown.flatMap(({ path, row, figure }): CellView[][] =>
-          isKnown(figure)
-            ? [
-                [
-                  { text: path },
-                  { text: figureText(row, figure, words) },
-                  { text: "", standing: standingView(figure, words) },
-                  { text: figure.method },
-                  { text: inputsText(inputPaths(figure, sheet.slug)) },
-                ],
-              ]
-            : [],
-        ),
-      },
-      ...(missing.length === 0 ? [] : [missingTable(missing, text)]),
-    ],
+    tables: missing.length === 0 ? [] : [missingTable(missing, text)],
+    workings: byPart(shown).map(([part, entries]) => ({
+      summary: text.part(text.parts[part] ?? part, entries.length),
+      table: workingTable(entries, text.parts[part] ?? part, page),
+    })),
     sourcesHeading: text.sources,
     sources: sourcesOf(page),
+  };
+}
+
+type Entries = ReturnType<typeof figureEntries>;
+
+/** Known figures by the part of the sheet that they stand in, in the sheet's order. */
+function byPart(entries: Entries): [string, Entries][] {
+  const parts = new Map<string, Entries>();
+  for (const entry of entries) {
+    const part = entry.path.split(".")[0] ?? "";
+    if (isKnown(entry.figure)) parts.set(part, [...(parts.get(part) ?? []), entry]);
+  }
+  return [...parts];
+}
+
+function workingTable(
+  entries: Entries,
+  part: string,
+  { worded: { sheet }, words }: SheetPage,
+): TableView {
+  const text = words.pages.evidence;
+  return {
+    caption: `${text.caption}: ${part}`,
+    columns: [
+      text.columns.figure,
+      text.columns.value,
+      text.columns.standing,
+      text.columns.method,
+      text.columns.inputs,
+    ].map((head) => ({ head })),
+    rows: entries.flatMap(({ path, row, figure }): CellView[][] =>
+      isKnown(figure)
+        ? [
+            [
+              { text: path },
+              { text: figureText(row, figure, words) },
+              { text: "", standing: standingView(figure, words) },
+              { text: figure.method },
+              { text: inputsText(inputPaths(figure, sheet.slug)) },
+            ],
+          ]
+        : [],
+    ),
   };
 }
 

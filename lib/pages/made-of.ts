@@ -1,6 +1,6 @@
 import type { RunView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
-import { lowerFirst } from "../words/en/pages.ts";
+import { inSentence, lowerFirst } from "../words/en/pages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
 /** "Bone black (PBk 9), mulled in cold-pressed linseed oil", the pigments linked. */
@@ -14,10 +14,25 @@ export function madeOf(sheet: Sheet, words: Words, root: string): RunView[] {
       : [{ text: " (" }, { text: colourIndexName, index: true }, { text: ")" }]),
   ]);
   if (sheet.vehicle === undefined) return pigments;
+  const mediums = mediumsOf(sheet).map(inSentence);
   return [
     ...pigments,
     { text: `${text[sheet.dispersion ?? "plain"]}${lowerFirst(sheet.vehicle.name)}` },
+    ...(mediums.length === 0 ? [] : [{ text: text.withMediums(mediums) }]),
   ];
+}
+
+/** A headline with what is not known of a medium in the paint. */
+export function withMediumNote(sentence: string, sheet: Sheet, words: Words): string {
+  const mediums = mediumsOf(sheet).map(inSentence);
+  return mediums.length === 0 ? sentence : `${sentence} ${words.pages.sheet.holdsMediums(mediums)}`;
+}
+
+/** Names of mediums in it that are no drying oil: wax paste, resin, egg. */
+function mediumsOf({ additions }: Sheet): string[] {
+  return additions
+    .filter(({ kind, oil }) => kind === "medium" && oil === undefined)
+    .map(({ name }) => name);
 }
 
 export function madeOfText(sheet: Sheet, words: Words): string {

@@ -5,7 +5,7 @@ import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import { dryingPart } from "./drying-view.ts";
 import { handlingSection } from "./handling-section.ts";
 import { hazardView } from "./label-view.ts";
-import { madeOf, madeOfText } from "./made-of.ts";
+import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
 import { mixturePart } from "./mixture-view.ts";
 import { notationsSection } from "./notations-section.ts";
 import { oilPart } from "./oil-view.ts";
@@ -65,10 +65,14 @@ export function sheetContent(
 /** What a colour does in the whites, with its figures; of a white, that others are let down in it. */
 export function oneSentence(sheet: Sheet, { words, sheets }: PageContext): string {
   const text = words.pages.sheet;
-  if (sheet.tints.length > 0)
-    return words.tintSentence(
-      sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })),
-    );
   const letDown = coloursLetDownIn(sheet.slug, sheets);
-  return letDown.length > 0 ? text.whiteSentence(letDown.length) : text.noSentence;
+  const sentence =
+    sheet.tints.length > 0
+      ? words.tintSentence(
+          sheet.tints.map((tint) => ({ white: tint.white.name, ruling: tint.sentence })),
+        )
+      : letDown.length > 0
+        ? text.whiteSentence(letDown.length)
+        : text.noSentence;
+  return withMediumNote(sentence, sheet, words);
 }

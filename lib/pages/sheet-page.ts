@@ -1,10 +1,12 @@
+import type { SectionBlock } from "../blocks/block.ts";
+import type { FactView } from "../present/views.ts";
 import type { SheetView } from "../blocks/page-kinds.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import { hazardView } from "./label-view.ts";
 import { jsonLd } from "./json-ld.ts";
-import { madeOf, madeOfText } from "./made-of.ts";
+import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
@@ -25,7 +27,10 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     sheet.name,
     words.pages.sheet.description(sheet.name, madeOfText(sheet, words)),
   );
-  const hazard = hazardView(sheet.cautions, sheet.cautions, words, "#handling");
+  // What nobody has classified is said once, below.
+  const hazard = isClassified(sheet)
+    ? hazardView(sheet.cautions, sheet.cautions, words, "#handling")
+    : undefined;
   const tints = tintsBlock(sheet, words);
   const colour = ownColour(sheet.notations.masstone);
   const sections = sheetSections(page);
@@ -43,14 +48,12 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
       ...(colour === undefined ? { missing: words.pages.sheet.noPanel } : { colour }),
     },
     ...(tints === undefined ? {} : { tints }),
-    sentence: plainSentence(sheet, context),
+    sentence: withMediumNote(plainSentence(sheet, context), sheet, words),
     offer: offerTexts(sheet, words),
     actions: [{ text: text.compare, href: `${place.root}compare/?colours=${sheet.slug}` }],
     ...(hazard === undefined ? {} : { hazard }),
-    ...(sheet.cautions.unknown.length === 0
-      ? {}
-      : { unknownHazard: words.pages.handling.unknown(sheet.cautions.unknown) }),
-    facts: sixFacts(worded, context),
+    ...(sheet.cautions.unknown.length === 0 ? {} : { unknownHazard: text.unknownHazard }),
+    facts: sixFacts(worded, context).map((fact) => linkedFact(fact, sections)),
     ...(sheet.recordDate === undefined ? {} : { asOf: text.asOf(words.date(sheet.recordDate)) }),
     contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
     sections,
@@ -75,12 +78,26 @@ export function plainSentence(sheet: Sheet, { words, sheets }: PageContext): str
   );
 }
 
+/** A fact of which the page has no section leads to what it would take to know it. */
+function linkedFact({ href, ...fact }: FactView, sections: readonly SectionBlock[]): FactView {
+  const isThere = (anchor: string): boolean => sections.some(({ id }) => `#${id}` === anchor);
+  const target = href !== undefined && isThere(href) ? href : "#unknown";
+  return isThere(target) ? { ...fact, href: target } : fact;
+}
+
+function isClassified({ cautions }: Sheet): boolean {
+  const { signalWord, hazardStatements, supplemental, pictograms } = cautions;
+  return (
+    signalWord !== null || hazardStatements.length + supplemental.length + pictograms.length > 0
+  );
+}
+
 /** Sizes with prices; where a market forbids the sale, why there are none. */
 function offerTexts({ offer }: Sheet, words: PageContext["words"]): string[] {
   if (offer === undefined) return [];
   const text = words.pages.handling.offer;
   const { sizes, currency, withheldFor, notClassified } = offer;
-  if (notClassified !== undefined) return [text.notClassified(notClassified)];
+  if (notClassified !== undefined) return [words.pages.sheetPage.notForSale];
   if (withheldFor.length > 0)
     return [
       words.pages.sheetPage.noPrice(withheldFor.map((market) => text.markets[market] ?? market)),

@@ -1,4 +1,6 @@
 import type { Block, SectionBlock } from "../blocks/block.ts";
+import { isKnown } from "../quantities/figure.ts";
+import { ownColour } from "./screen-swatch.ts";
 import { columns, section, statement } from "../blocks/section-blocks.ts";
 import { statementText } from "../present/statement-text.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
@@ -27,6 +29,7 @@ export function sheetSections(page: SheetPage): SectionBlock[] {
     ...section("handling", sections.handling, safetyBlocks(handlingSection(page), page)),
     ...section("range", sections.range, beside(page)),
     ...section("questions", sections.questions, asked(page)),
+    ...section("unknown", sections.unknown, notKnownYet(page)),
     ...section("bench", sections.bench, [
       statement(page.words.pages.sheetPage.benchLead, "body", {
         link: {
@@ -49,7 +52,7 @@ function letDown(page: SheetPage): Block[] {
   const text = words.pages.sheetPage;
   if (isWhite(page)) return whiteBlocks(page);
   const ladders = ladderBlocks(page);
-  if (ladders.length === 0) return [statement(text.notTried)];
+  if (ladders.length === 0) return [];
   const absent = sheet.optics.acrossWhites.filter(({ rule }) => rule === "not-let-down-in");
   return [
     { kind: "group", id: "ladders", flow: "stack", blocks: ladders },
@@ -77,6 +80,31 @@ function letDown(page: SheetPage): Block[] {
         ]
       : []),
   ];
+}
+
+/** What nobody knows of it, each with what would tell: one list, in place of empty tables. */
+function notKnownYet(page: SheetPage): Block[] {
+  const { worded, words } = page;
+  const { notations, tints, optics, oil, drying, permanence, cautions, family } = worded.sheet;
+  const text = words.pages.sheetPage.unknown;
+  const isTinted = tints.length > 0 || family === "extender" || isWhite(page);
+  const lines = [
+    ...(ownColour(notations.masstone) === undefined ? [text.colour] : []),
+    ...(isTinted ? [] : [text.whites]),
+    ...(isKnown(optics.opacityClass) ? [] : [text.opacity]),
+    ...(isKnown(oil.oilIndexGPer100g) ? [] : [text.oil]),
+    ...(isKnown(drying.touchDryDays) ? [] : [text.drying]),
+    ...(isKnown(permanence.category) || isKnown(permanence.expectation) ? [] : [text.permanence]),
+    ...(cautions.unknown.length > 0 ? [text.hazard] : []),
+  ];
+  return lines.length === 0
+    ? []
+    : [
+        {
+          kind: "lines",
+          lines: lines.map(([name, takes]) => ({ name, sentences: [{ text: takes }] })),
+        },
+      ];
 }
 
 function notes({ context: { records }, worded: { sheet } }: SheetPage): Block[] {

@@ -150,6 +150,7 @@ export interface WordsView {
   readonly mainNavigation: string; // "Site"
   readonly more: string; // "More"
   readonly onThisPage: string; // "On this sheet"
+  readonly toContents: string; // "Back to the contents"
   readonly property: string;
   readonly value: string;
   readonly standing: string;
@@ -327,6 +328,8 @@ export interface NeighboursSectionView extends SectionView {
 }
 
 export interface EvidenceSectionView extends SectionView {
+  /** How each known figure was found, a table for each part of the sheet. */
+  readonly workings: readonly FoldedTableView[];
   readonly sourcesHeading: string;
   readonly sources: readonly SourceEntryView[];
 }

@@ -2,7 +2,7 @@ import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ContentFile, ContentFolder, ContentTree } from "./content-tree.ts";
 import { fileFault } from "./file-fault.ts";
-import { frontMatter } from "./front-matter.ts";
+import { frontMatter, type FrontMatter } from "./front-matter.ts";
 import { parseReadingFile, type ReadingFile } from "./readings/reading-file.ts";
 import { answerSchema, type AnswerRecord } from "./schema/answer.ts";
 import { colourSchema, type ColourRecord } from "./schema/colour.ts";
@@ -70,6 +70,11 @@ export function parsedFiles(
         };
     diagnostics.push(...split.diagnostics);
     if (split.parts === undefined) return undefined;
+    const tooLong = lengthFault(source.file, split.parts);
+    if (tooLong !== undefined) {
+      diagnostics.push(tooLong);
+      return undefined;
+    }
     const yaml = yamlRecord(source.file, split.parts.yaml, split.parts.firstLine);
     diagnostics.push(...yaml.diagnostics);
     if (yaml.record === undefined) return undefined;
@@ -164,9 +169,32 @@ export function parsedFiles(
   };
 }
 
+/** Letters [1] that a record, and the text below it, may have: forty times the longest that a workshop writes. */
+const LONGEST = { record: 250_000, text: 250_000 } as const;
+
+/** A record past all writing by hand would only keep everybody waiting. */
+function lengthFault(
+  file: string,
+  { yaml, body }: Pick<FrontMatter, "yaml" | "body">,
+): Diagnostic | undefined {
+  const [what, length, most] =
+    yaml.length > LONGEST.record
+      ? ["The record", yaml.length, LONGEST.record]
+      : ["The text below the record", body.length, LONGEST.text];
+  return length <= most
+    ? undefined
+    : fileFault(file, {
+        severity: "error",
+        rule: "records/too-long",
+        message: `${what} has ${length} letters, and at most ${most} are read`,
+        actual: String(length),
+        expected: `at most ${most}`,
+      });
+}
+
 /** Bytes that are no UTF-8, and controls that are no text: a page could not show them. */
 function unprintableFault({ file, text }: ContentFile): Diagnostic | undefined {
-  const lines = text.split("\n");
+  const lines = text.replace(/^\uFEFF/, "").split("\n");
   const line = lines.findIndex((one) => UNPRINTABLE.test(one));
   if (line < 0) return undefined;
   const whole = fileFault(file, {
@@ -182,7 +210,8 @@ function unprintableFault({ file, text }: ContentFile): Diagnostic | undefined {
   };
 }
 
-const UNPRINTABLE = /(?![\t\n\r])[\uFFFD\p{Cc}]/u;
+/** Controls, and marks that turn the writing round or have no width. */
+const UNPRINTABLE = /(?![\t\n\r\u00AD])[\uFFFD\p{Cc}\p{Cf}]/u;
 
 function isSlug(stem: string): boolean {
   return /^[a-z0-9]+(-[a-z0-9]+)*$/.test(stem) && stem.length <= 80;

@@ -36,7 +36,7 @@ export function pigmentFaults(files: ParsedFiles, knowledge: Knowledge): Diagnos
     return [
       ...reachFaults(pigment, knowledge),
       ...bulkFaults(pigment.record),
-      ...originFaults(pigment.record),
+      ...originFaults(pigment.record, knowledge),
       ...nameFaults(pigment.record, knowledge),
     ].map(place);
   });
@@ -120,11 +120,11 @@ function bulkFaults({
   }));
 }
 
-function originFaults({ colourIndexName, origin }: PigmentRecord): Placed[] {
+function originFaults({ colourIndexName, origin }: PigmentRecord, { tables }: Knowledge): Placed[] {
   const complaint =
     colourIndexName === undefined || origin === undefined
       ? undefined
-      : originComplaint(colourIndexName, origin);
+      : originComplaint(colourIndexName, origin, tables.blackOrigins);
   return complaint === undefined ? [] : [{ path: ["origin"], complaint }];
 }
 

@@ -1,7 +1,8 @@
 import type { z } from "zod";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { excerpt, type Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { knownKeys } from "./known-keys.ts";
+import { reachHint } from "./schema/reach.ts";
 import { scaleHint } from "./scale-hint.ts";
 import { printedPath, type RecordPath, type YamlRecord } from "./yaml-record.ts";
 
@@ -14,7 +15,22 @@ export function checkedAgainst<S extends z.ZodType>(
 ): { value?: z.output<S>; diagnostics: Diagnostic[] } {
   const result = schema.safeParse(record.data, { reportInput: true });
   if (result.success) return { value: result.data, diagnostics: [] };
-  return { diagnostics: result.error.issues.flatMap((issue) => faults(issue, [], schema, record)) };
+  const { issues } = result.error;
+  const told = issues.slice(0, MOST_TOLD).flatMap((issue) => faults(issue, [], schema, record));
+  const untold = issues.length - MOST_TOLD;
+  return { diagnostics: untold > 0 ? [...told, andMore(untold, "fault", record, [])] : told };
+}
+
+/** Of faults of one kind in one record; who has more of them reads the first and knows the rest. */
+const MOST_TOLD = 20;
+
+function andMore(count: number, noun: string, record: YamlRecord, path: RecordPath): Diagnostic {
+  return {
+    severity: "error",
+    rule: "records/schema",
+    place: record.place(path),
+    message: `And ${count.toLocaleString("en-GB")} more ${noun}${count === 1 ? "" : "s"} of this kind in the record`,
+  };
 }
 
 function faults(
@@ -38,8 +54,7 @@ function faults(
     const branch = closestBranch(issue.errors);
     if (branch) return branch.flatMap((inner) => faults(inner, path, schema, record));
   }
-  if (issue.code === "unrecognized_keys")
-    return issue.keys.map((key) => unknownKey(key, path, schema, record));
+  if (issue.code === "unrecognized_keys") return unknownKeys(issue.keys, path, schema, record);
 
   const named = path.length === 0 ? "The record" : printedPath(path);
   const found = valueAt(record.data, path);
@@ -47,6 +62,7 @@ function faults(
   const near = typeof found === "string" ? nearestWord(found, allowed) : undefined;
   const hint =
     scaleHint(path, found) ??
+    reachHint(path, found) ??
     formHint(issue, found, record.written(path)) ??
     (near === undefined ? undefined : `nearest: ${near}`);
   return [
@@ -102,6 +118,17 @@ function commaHint(found: unknown): string | undefined {
 /** More keys than this are a hint and no expectation. */
 const MOST_EXPECTED = 14;
 
+function unknownKeys(
+  keys: readonly string[],
+  path: RecordPath,
+  schema: z.ZodType,
+  record: YamlRecord,
+): Diagnostic[] {
+  const told = keys.slice(0, MOST_TOLD).map((key) => unknownKey(key, path, schema, record));
+  const untold = keys.length - MOST_TOLD;
+  return untold > 0 ? [...told, andMore(untold, "unknown key", record, path)] : told;
+}
+
 function unknownKey(
   key: string,
   path: RecordPath,
@@ -119,7 +146,7 @@ function unknownKey(
     severity: "error",
     rule: "records/unknown-key",
     place: record.keyPlace(path, key),
-    message: `There is no key ${key} ${path.length === 0 ? "in this record" : `under ${printedPath(path)}`}`,
+    message: `There is no key ${excerpt(key)} ${path.length === 0 ? "in this record" : `under ${printedPath(path)}`}`,
     actual: key,
     expected: known.length > MOST_EXPECTED ? "a key of this record" : known.join(", "),
     hint,
@@ -165,6 +192,9 @@ function expectation(issue: Issue): string {
     case "invalid_value":
       return alternatives(issue.values.map(String));
     case "too_small":
+      // The least of a reach is there for the arithmetic; nought and below have a plainer reason.
+      if (Number(issue.input) <= 0 && isLeast(Number(issue.minimum)) && issue.origin === "number")
+        return "more than 0";
       return bounded(issue.origin, Number(issue.minimum), [
         issue.inclusive === false ? "more than" : "at least",
         issue.inclusive === false ? "more than" : "or more",
@@ -181,6 +211,11 @@ function expectation(issue: Issue): string {
     default:
       return issue.message;
   }
+}
+
+/** Whether a bound only keeps nought out. */
+function isLeast(minimum: number): boolean {
+  return minimum > 0 && minimum <= 0.01;
 }
 
 /** "at least 2 entries" of a list or text, "1 or more" and "more than 0" of a number. */

@@ -27,6 +27,10 @@ export interface YamlRecord {
 /** More aliases than this in one record is an attack, not a notebook. */
 const MOST_ALIASES = 50;
 
+/** Lists and keys within each other: the deepest record has six. */
+const DEEPEST = 40;
+const TOO_DEEP = "Brackets or dashes stand too deep in each other to be read";
+
 /** A slip in the indentation brings many complaints after it; the first ones tell. */
 const MOST_FAULTS = 3;
 
@@ -40,12 +44,29 @@ export function yamlRecord(
   firstLine = 1,
 ): { record?: YamlRecord; diagnostics: Diagnostic[] } {
   const lines = new LineCounter();
-  const document = parseDocument(text, {
-    lineCounter: lines,
-    prettyErrors: false,
-    strict: true,
-    uniqueKeys: true,
+  const refused = (message: string): { diagnostics: Diagnostic[] } => ({
+    diagnostics: [
+      {
+        severity: "error",
+        rule: "records/yaml",
+        place: { file, line: firstLine, column: 1, path: "" },
+        message,
+      },
+    ],
   });
+  let document: Document.Parsed;
+  try {
+    document = parseDocument(text, {
+      lineCounter: lines,
+      prettyErrors: false,
+      strict: true,
+      uniqueKeys: true,
+    });
+  } catch (error) {
+    // The parser goes down with its stack on what stands too deep.
+    if (!(error instanceof RangeError)) throw error;
+    return refused(TOO_DEEP);
+  }
   const at = (offset: number, path: string): Diagnostic["place"] => {
     const { line, col } = lines.linePos(offset);
     return { file, line: Math.max(line, 1) + firstLine - 1, column: Math.max(col, 1), path };
@@ -65,17 +86,10 @@ export function yamlRecord(
   try {
     data = document.toJS({ maxAliasCount: MOST_ALIASES });
   } catch {
-    return {
-      diagnostics: [
-        {
-          severity: "error",
-          rule: "records/yaml",
-          place: at(0, ""),
-          message: `The record uses more than ${MOST_ALIASES} YAML aliases`,
-        },
-      ],
-    };
+    return refused(`The record uses more than ${MOST_ALIASES} YAML aliases`);
   }
+  const shape = shapeFault(data, 0, new Set(), new Map());
+  if (shape !== undefined) return refused(shape);
   return {
     diagnostics: [],
     record: {
@@ -128,10 +142,31 @@ function isTooDeep({ message }: YAMLError): boolean {
   return message.includes("call stack");
 }
 
+/** What no record needs: an alias of what it stands in, or lists in lists past all reading. */
+function shapeFault(
+  value: unknown,
+  depth: number,
+  above: Set<unknown>,
+  seen: Map<unknown, number>,
+): string | undefined {
+  if (typeof value !== "object" || value === null) return undefined;
+  if (above.has(value)) return "A YAML alias stands inside what it repeats";
+  if (depth > DEEPEST) return TOO_DEEP;
+  if ((seen.get(value) ?? -1) >= depth) return undefined;
+  seen.set(value, depth);
+  above.add(value);
+  for (const entry of Object.values(value)) {
+    const fault = shapeFault(entry, depth + 1, above, seen);
+    if (fault !== undefined) return fault;
+  }
+  above.delete(value);
+  return undefined;
+}
+
 function sentence(error: YAMLError): string {
   if (error.code === "MULTIPLE_DOCS") return "A second document begins here: a record is one";
   if (error.code === "BLOCK_AS_IMPLICIT_KEY")
     return 'A text that holds a colon and a blank stands in quotes, as in name: "A: b", and this one does not';
-  if (isTooDeep(error)) return "Brackets stand too deep in each other to be read";
+  if (isTooDeep(error)) return TOO_DEEP;
   return error.message.split("\n")[0]?.trim() ?? error.message;
 }

@@ -3,6 +3,7 @@ import {
   constants,
   copyFileSync,
   linkSync,
+  readdirSync,
   readFileSync,
   renameSync,
   rmSync,
@@ -11,6 +12,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { hostname } from "node:os";
+import { basename, dirname, join } from "node:path";
 import { OutputFault } from "./output-fault.ts";
 
 /** Held while an output is built; given back at its end. */
@@ -53,6 +55,7 @@ export function takenLock(file: string, out: string): BuildLock {
   writeFileSync(aside, `${JSON.stringify(own)}\n`, { flag: "wx" });
   try {
     take(file, aside, own, out);
+    sweep(file, aside);
   } finally {
     rmSync(aside, { force: true });
   }
@@ -93,6 +96,22 @@ function take(file: string, aside: string, own: Holder, out: string): void {
     rmSync(right, { force: true });
   }
   throw new OutputFault(`The lock ${file} can't be taken: too many builds want it at once`);
+}
+
+/** Remove what others who wanted the lock left beside it when they were killed; a folder that can't be listed keeps it. */
+function sweep(file: string, aside: string): void {
+  try {
+    for (const name of readdirSync(dirname(file)).filter((one) =>
+      one.startsWith(`${basename(file)}.`),
+    )) {
+      const left = join(dirname(file), name);
+      const holder = holderOf(left);
+      if (holder !== undefined && left !== aside && !isAlive(holder, left, file))
+        rmSync(left, { force: true });
+    }
+  } catch {
+    // Scratch files of a few bytes: they hinder nobody.
+  }
 }
 
 /** The lock's holder, then whoever claimed it after a holder that was gone, and so on. */

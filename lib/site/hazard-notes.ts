@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { CONTAINS, metalKey } from "../hazard/texts/contents-line.ts";
+import { CONTAINS, isOwnLine, metalKey } from "../hazard/texts/contents-line.ts";
 import { signalWordKey, textsToReview, UNKNOWN_TOXICITY } from "../hazard/texts/statement-texts.ts";
 import { substanceName } from "../hazard/texts/substance-name.ts";
 import { ends } from "../quantities/interval.ts";
@@ -180,7 +180,7 @@ function substanceNotes(
             ...note(
               "hazard/name-missing",
               place,
-              `No ${language} name is known here for ${missing.join(", ")}: a label has to name its substances in the language of its market`,
+              `No ${language} name is known here for ${missing.join("; ")}: a label has to name its substances in the language of its market`,
               "printed in English until lib/hazard/texts/substance-names.csv has them",
             ),
             severity: "warning" as const,
@@ -192,7 +192,7 @@ function substanceNotes(
           note(
             "hazard/name-to-review",
             place,
-            `The ${language} names of ${known.join(", ")} are from memory: the names of the EC inventory come first`,
+            `The ${language} ${plural(known, "name")} of ${known.join("; ")} ${plural(known, "is")} from memory: the names of the EC inventory come first`,
             "review them before they go on a label",
           ),
         ]),
@@ -230,7 +230,8 @@ function reviewed(
   { hazardKnowledge: { texts } }: Records,
   place: Diagnostic["place"],
 ): Diagnostic[] {
-  const { missing, fromMemory, completed } = textsToReview(texts, carried(sheets), language);
+  const codes = carried(sheets).filter((code) => language !== "en" || !isOwnLine(code));
+  const { missing, fromMemory, completed } = textsToReview(texts, codes, language);
   return [
     ...(missing.length === 0
       ? []
@@ -248,7 +249,7 @@ function reviewed(
           note(
             "hazard/text-to-review",
             place,
-            `The ${language} texts of ${fromMemory.join(", ")} are from memory: the wording is that of the Official Journal`,
+            `The ${language} ${plural(fromMemory, "text")} of ${fromMemory.join(", ")} ${plural(fromMemory, "is")} from memory or ours: where the Official Journal has a wording, that comes first`,
             "review them before they go on a label",
           ),
         ]),
@@ -258,11 +259,17 @@ function reviewed(
           note(
             "hazard/text-completed",
             place,
-            `The ${language} texts of ${completed.join(", ")} are the official ones with their gap filled here, as they leave to the supplier`,
-            "see that they say what holds for you",
+            `The ${language} ${plural(completed, "text")} of ${completed.join(", ")} ${plural(completed, "is")} official, with a gap that it leaves to the supplier filled here`,
+            "see that it says what holds for you",
           ),
         ]),
   ];
+}
+
+/** "text" or "texts", "is" or "are". */
+function plural(of: readonly string[], word: "text" | "name" | "is"): string {
+  if (of.length === 1) return word;
+  return word === "is" ? "are" : `${word}s`;
 }
 
 function note(

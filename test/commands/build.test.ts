@@ -113,6 +113,20 @@ test("a build killed half-way leaves the earlier output whole, and the next one 
   expect(readdirSync(home).sort()).toEqual(["content", "site"]);
 });
 
+test("a build told to stop ends at once and leaves nothing beside the earlier output", async () => {
+  const { home } = contentFolder(SMALLEST_WORKSHOP);
+  const stopped = spawn(process.execPath, [BIN, "build", "--output", "site"], {
+    cwd: home,
+    stdio: "ignore",
+  });
+  const ended = new Promise((done) => stopped.once("exit", done));
+  while (stopped.exitCode === null && !existsSync(join(home, "site.building", "site")))
+    await new Promise((later) => setTimeout(later, 5));
+  stopped.kill("SIGINT");
+  expect(await ended).toBe(130);
+  expect(readdirSync(home)).toEqual(["content"]);
+});
+
 describe("an output folder that can't be", () => {
   const { home } = contentFolder(SMALLEST_WORKSHOP);
   const build = (output: string): Promise<CommandRun> =>

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { CHURCH_OIL, churchOilGPer100g } from "../../lib/formulation/church-oil.ts";
+import { CHURCH_OIL, churchOilGPer100g } from "./church-oil.ts";
 import { OIL_INDEX_LIMITS, oilIndexRuling } from "../../lib/formulation/oil-index-class.ts";
 
 describe("the limits", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { KNOWN } from "../support/known.ts";
 import { originComplaint } from "../../lib/formulation/black-origin.ts";
 import { massFractions, partsComplaint } from "../../lib/formulation/mass-fractions.ts";
 import {
@@ -130,10 +131,10 @@ describe("originComplaint (memory: gas-made furnace or thermal carbon is PBk 7, 
     ["PBk 6", "a workshop in the north", undefined],
     ["PBk 11", "furnace", undefined],
   ])("%s from %s: %s", (name, origin, hint) =>
-    expect(originComplaint(name, origin)?.hint).toBe(hint),
+    expect(originComplaint(name, origin, KNOWN.tables.blackOrigins)?.hint).toBe(hint),
   );
   test("is a warning", () =>
-    expect(originComplaint("PBk 6", "channel black")).toMatchObject({
+    expect(originComplaint("PBk 6", "channel black", KNOWN.tables.blackOrigins)).toMatchObject({
       severity: "warning",
       rule: "formulation/origin-and-name",
       actual: "channel black",

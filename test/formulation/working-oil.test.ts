@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { CHURCH_OIL, churchOilGPer100g, type ChurchRow } from "../../lib/formulation/church-oil.ts";
+import { CHURCH_OIL, churchOilGPer100g, type ChurchRow } from "./church-oil.ts";
 import { handbookEstimate } from "../../lib/formulation/handbook-estimate.ts";
 import { KNOWN } from "../support/known.ts";
 import {

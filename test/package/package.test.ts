@@ -70,6 +70,7 @@ describe("what npm packs", () => {
   test("is what runs, the demonstration and the words about it", () => {
     expect([...new Set(listed().map((path) => path.split("/")[0] ?? ""))].toSorted()).toEqual([
       "DEVELOPERS.md",
+      "LICENCES.md",
       "LICENSE",
       "README.md",
       "assets",

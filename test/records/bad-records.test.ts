@@ -511,7 +511,7 @@ describe("YAML and front matter", () => {
     );
     expect(lines).toHaveLength(1);
     expect(lines[0]).toMatch(
-      /^content\/pigments\/lamp-black\.yaml:1:\d+ error Brackets stand too deep in each other to be read records\/yaml$/,
+      /^content\/pigments\/lamp-black\.yaml:1:\d+ error Brackets or dashes stand too deep in each other to be read records\/yaml$/,
     );
   });
 });

@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, test } from "vitest";
+import type { StandingKind } from "../../lib/quantities/figure.ts";
+import { ENGLISH } from "../../lib/words/en/english.ts";
 import type { ReplyMaterial } from "../../lib/answers/reply-text.ts";
 import { connectedBrowser } from "../support/connected-browser.ts";
 import { visitedPage } from "../support/visited-page.ts";
@@ -32,6 +34,7 @@ describe("from the catalogue to a sheet to an answer, and a reply to send", () =
         await page.getByRole("main").getByRole("link", { name: QUESTION }).first().click();
         expect(path(page)).toBe(ANSWER);
         expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe(QUESTION);
+        await page.getByText("A reply to send").click();
         const stock = await reply(page);
         expect(stock).toContain(`You asked: ${QUESTION}`);
         const colours = page.getByRole("group", { name: "Colours" }).getByRole("checkbox");
@@ -77,6 +80,8 @@ describe("from the catalogue to a sheet to an answer, and a reply to send", () =
       await page.getByRole("main").getByRole("link", { name: QUESTION }).first().focus();
       await page.keyboard.press("Enter");
       await page.waitForURL(`**${ANSWER}`);
+      await page.getByText("A reply to send").focus();
+      await page.keyboard.press("Enter");
       const stock = await reply(page);
       await page.getByLabel("What was asked").focus();
       await page.keyboard.press("Tab");
@@ -129,7 +134,7 @@ test("the list of answers and an answer are among those held against axe, HTML a
 interface PublishedFigure {
   readonly figure: string;
   readonly text: string;
-  readonly standing: string;
+  readonly standing: StandingKind;
 }
 
 const evidence = new Map<string, ReadonlyMap<string, PublishedFigure>>();
@@ -171,7 +176,7 @@ test.each(REPLIES)(
       // What is not stated has no evidence, and the reply gives no number for it.
       if (found === undefined || found.standing === "not stated")
         expect(line, `${slug}.${figure}`).toMatch(/: not stated$/);
-      else expect(line, `${slug}.${figure}`).toContain(`: ${found.text} (${found.standing}`);
+      else expect(line, `${slug}.${figure}`).toContain(`: ${found.text} (${ENGLISH.standings[found.standing].word}`);
     }
     const offered = new Set(material.colours.flatMap(({ lines: own }) => Object.values(own)));
     expect(

@@ -72,7 +72,7 @@ describe("a batch of any size, in the browser", () => {
   test("a colour whose parts nobody wrote down has neither, and says why", async () => {
     const { page, complaints } = await opened("slate-grey");
     expect(await page.locator(".reckoner").count()).toBe(0);
-    expect(await page.locator("#oil").textContent()).toContain("No batch can be reckoned.");
+    expect(await page.locator("#oil").textContent()).toContain("No batch can be worked out.");
     expect(complaints).toEqual([]);
     await page.context().close();
   });

@@ -73,7 +73,7 @@ describe("replies", () => {
     const own =
       published("furnace-black").find(({ figure }) => figure === "tints.titanium-white.atL.50.b")
         ?.text ?? "nothing";
-    expect(text).toContain(`- b* in titanium white at L* 50: ${own} (derived)`);
+    expect(text).toContain(`- b* in titanium white at L* 50: ${own} (worked out)`);
     expect(text).toContain(`https://saltreach.example/answers/${GREY}/`);
     expect(text).toContain("invented");
   });
@@ -88,7 +88,7 @@ describe("replies", () => {
       "H360Df ",
       "H373 ",
       "H410 ",
-      "The label and the safety data sheet prevail",
+      "The label, the safety data sheet and your local rules come first",
     ])
       expect(text).toContain(part);
   });

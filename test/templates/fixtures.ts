@@ -76,6 +76,7 @@ export function site(root: string, current?: string): SiteView {
       mainNavigation: "Site",
       more: "More",
       onThisPage: "On this page",
+      toContents: "Back to the contents",
       property: "Property",
       value: "Value",
       standing: "Standing",

@@ -16,7 +16,17 @@ import {
 export const CONTAINS = "contains";
 
 /** What to leave with a metal, as the tables name the sentence. */
-export type MetalAdvice = "do not spray or heat" | "do not sand dry" | "do not heat";
+const METAL_ADVICE = ["do not spray or heat", "do not sand dry", "do not heat"] as const;
+export type MetalAdvice = (typeof METAL_ADVICE)[number];
+
+/** Whether a row of the tables is ours: English first, the other languages translated. */
+export function isOwnLine(code: string): boolean {
+  return (
+    code === CONTAINS ||
+    code.startsWith("metal ") ||
+    (METAL_ADVICE as readonly string[]).includes(code)
+  );
+}
 
 export function metalAdvice({ heat, dust }: Pick<MetalRow, "heat" | "dust">): MetalAdvice {
   if (heat === "with exhaust") return "do not sand dry";

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { LEAST_UNCERTAINTY, within, type ReachName } from "./reach.ts";
 import { ROOT_STANDINGS } from "./terms.ts";
 
 export const text = z.string().trim().min(1).max(400);
@@ -10,19 +11,23 @@ export const slug = z
 export const isoDate = z.iso.date();
 export const webAddress = z.url({ protocol: /^https?$/ });
 
-const positive = z.number().positive();
-
 /**
  * A figure as a record gives it: a number alone (then it is somebody's word), or
  * with its uncertainty, method, date, source and standing. Two numbers as the
  * value are the ends of an estimate.
  */
 function amount(domain: z.ZodNumber) {
+  const largest = domain.maxValue ?? Number.MAX_SAFE_INTEGER;
   return z.union([
     domain,
     z.strictObject({
       value: z.union([domain, z.tuple([domain, domain])]),
-      uncertainty: positive.optional().describe("standard uncertainty, in the unit of the value"),
+      uncertainty: z
+        .number()
+        .min(LEAST_UNCERTAINTY)
+        .max(largest)
+        .optional()
+        .describe("standard uncertainty, in the unit of the value"),
       method: text.optional().describe('how it was found, such as "ISO 787-5"'),
       date: isoDate.optional(),
       source: slug.optional().describe("key of a text in sources/ or in the built-in bibliography"),
@@ -31,8 +36,11 @@ function amount(domain: z.ZodNumber) {
   ]);
 }
 
-export const positiveAmount = amount(positive);
-export const nonNegativeAmount = amount(z.number().nonnegative());
+/** An amount within the reach of what it is of. */
+export function amountOf(name: ReachName) {
+  return amount(within(name));
+}
+
 export const shareAmount = amount(z.number().min(0).max(1));
 export const temperatureAmount = amount(z.number().min(-20).max(60));
-export type AmountRecord = z.infer<typeof positiveAmount>;
+export type AmountRecord = z.infer<typeof temperatureAmount>;

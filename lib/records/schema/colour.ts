@@ -1,14 +1,8 @@
 import { z } from "zod";
-import {
-  isoDate,
-  nonNegativeAmount,
-  positiveAmount,
-  slug,
-  temperatureAmount,
-  text,
-} from "./amount.ts";
+import { amountOf, isoDate, slug, temperatureAmount, text } from "./amount.ts";
 import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
 import { drawdownForms, plainReading, readingForms } from "./reading-form.ts";
+import { within } from "./reach.ts";
 import {
   BODIES,
   CATEGORIES,
@@ -22,7 +16,7 @@ import {
 
 const massRatio = z
   .string()
-  .regex(/^\d+(\.\d+)?:\d+(\.\d+)?$/, 'colour to white by mass, such as "1:20"');
+  .regex(/^\d{1,6}(\.\d{1,6})?:\d{1,6}(\.\d{1,6})?$/, 'colour to white by mass, such as "1:20"');
 
 export const tint = drawdownForms({
   white: slug.describe("a white of colours/ or pigments/"),
@@ -33,26 +27,26 @@ export const tint = drawdownForms({
 export const film = readingForms(
   {
     ground: z.enum(GROUNDS),
-    filmThicknessUm: z.number().positive().max(5000).describe("of the dry film [um]"),
+    filmThicknessUm: within("filmThicknessUm").describe("of the dry film [um]"),
   },
   {},
 );
 
 export const dryingTrial = z.strictObject({
-  touchDryDays: positiveAmount,
-  throughDryDays: positiveAmount.optional(),
-  filmThicknessUm: positiveAmount
+  touchDryDays: amountOf("touchDryDays"),
+  throughDryDays: amountOf("touchDryDays").optional(),
+  filmThicknessUm: amountOf("filmThicknessUm")
     .optional()
     .describe("wet film [um]; without it and the temperature nobody knows what the days hold for"),
   temperatureC: temperatureAmount.optional(),
-  humidityPercent: nonNegativeAmount.optional(),
+  humidityPercent: amountOf("humidityPercent").optional(),
   tintedWith: slug.optional(),
   method: text.optional(),
   date: isoDate.optional(),
 });
 
 export const exposure = z.strictObject({
-  deltaEab: nonNegativeAmount,
+  deltaEab: amountOf("deltaEab"),
   form: z.enum(FORMS),
   standard: text,
   exposure: text,
@@ -66,9 +60,7 @@ export const colourSchema = z.strictObject({
     .array(
       z.strictObject({
         pigment: slug,
-        parts: z
-          .number()
-          .positive()
+        parts: within("parts")
           .optional()
           .describe("by mass of dry pigment: of all pigments or of none"),
       }),
@@ -81,24 +73,29 @@ export const colourSchema = z.strictObject({
     .array(
       z.strictObject({
         vehicle: slug,
-        percentOfOil: z.number().positive().max(100),
+        percentOfOil: within("percentOfOil"),
       }),
     )
+    .max(50)
     .optional()
     .describe("driers and mediums, by mass on the oil"),
-  oilIndexGPer100g: positiveAmount
+  oilIndexGPer100g: amountOf("oilIndexGPer100g")
     .optional()
     .describe("grams of oil to 100 g of pigment in the paint as made"),
   dispersion: z.enum(DISPERSIONS).optional(),
-  finenessOfGrindUm: positiveAmount.optional().describe("ISO 1524"),
-  gloss60: nonNegativeAmount.optional().describe("ISO 2813, at 60 degrees, gloss units"),
+  finenessOfGrindUm: amountOf("finenessOfGrindUm").optional().describe("ISO 1524"),
+  gloss60: amountOf("gloss60").optional().describe("ISO 2813, at 60 degrees, gloss units"),
   body: z.enum(BODIES).optional(),
   oilSeparation: z.enum(OIL_SEPARATIONS).optional(),
   masstone: plainReading.optional(),
-  tints: z.array(tint).optional(),
-  films: z.array(film).optional().describe("drawdowns of known thickness over black and white"),
-  dryingTrials: z.array(dryingTrial).optional(),
-  exposures: z.array(exposure).optional(),
+  tints: z.array(tint).max(200).optional(),
+  films: z
+    .array(film)
+    .max(200)
+    .optional()
+    .describe("drawdowns of known thickness over black and white"),
+  dryingTrials: z.array(dryingTrial).max(200).optional(),
+  exposures: z.array(exposure).max(200).optional(),
   lightfastness: z
     .strictObject({
       category: z.enum(CATEGORIES),
@@ -108,11 +105,10 @@ export const colourSchema = z.strictObject({
     .optional(),
   label: statedLabel.optional(),
   ufi: formulaIdentifier.describe("unique formula identifier, of a label that is worked out"),
-  legalBasis: z.array(legalBasis).optional(),
+  legalBasis: z.array(legalBasis).max(50).optional(),
   sizes: z
-    .array(
-      z.strictObject({ ml: z.number().positive(), price: z.number().nonnegative().optional() }),
-    )
+    .array(z.strictObject({ ml: within("ml"), price: within("price").optional() }))
+    .max(50)
     .optional(),
   lot: text.optional(),
   date: isoDate.optional(),

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { METALS } from "../../hazard/studio/metal-content.ts";
 import { isoDate, shareAmount, slug, text, webAddress } from "./amount.ts";
+import { within } from "./reach.ts";
 import { ACUTE_ROUTES, FRAMES, MARKETS, RECORD_METALS, SIGNAL_WORDS } from "./terms.ts";
 
 const statementCode = z
@@ -20,12 +21,10 @@ export const hazard = z.union([
       .optional()
       .describe('class and category, such as "Repr. 1A"; follows from the statement when left out'),
     route: z.enum(ACUTE_ROUTES).optional(),
-    ate: z
-      .number()
-      .positive()
+    ate: within("acuteToxicityEstimate")
       .optional()
       .describe("acute toxicity estimate: mg/kg, or mg/l for dust and vapour"),
-    mFactor: z.number().int().min(1).optional(),
+    mFactor: z.number().int().min(1).max(1_000_000).optional(),
     limits: z
       .array(
         z.strictObject({
@@ -49,7 +48,7 @@ export const hazard = z.union([
 export const acuteDatum = z.strictObject({
   route: z.enum(ACUTE_ROUTES),
   ate: z
-    .union([z.number().positive(), z.enum(["above the limit dose", "unknown"])])
+    .union([within("acuteToxicityEstimate"), z.enum(["above the limit dose", "unknown"])])
     .describe("mg/kg, or mg/l for dust and vapour"),
   source: slug.optional(),
 });
@@ -57,7 +56,7 @@ export const acuteDatum = z.strictObject({
 /** A metal in a drier, a pigment or a component, by mass. */
 export const metalShare = z.strictObject({
   metal: z.enum(RECORD_METALS),
-  percent: z.number().positive().max(100).describe("mass of metal [%]"),
+  percent: within("metalPercent").describe("mass of metal [%]"),
 });
 
 export const casNumber = z
@@ -78,9 +77,13 @@ function checkDigitHolds(number: string): boolean {
 
 /** What hazard rules need to know of a substance; a mixture has it of each of its components. */
 const hazardKeys = {
-  hazards: z.array(hazard).optional().describe("an empty list says that the supplier states none"),
-  acuteToxicity: z.array(acuteDatum).optional(),
-  metals: z.array(metalShare).min(1).optional(),
+  hazards: z
+    .array(hazard)
+    .max(100)
+    .optional()
+    .describe("an empty list says that the supplier states none"),
+  acuteToxicity: z.array(acuteDatum).max(20).optional(),
+  metals: z.array(metalShare).min(1).max(20).optional(),
   workplaceLimit: z.boolean().optional().describe("whether the EU limits it in workplace air"),
 };
 
@@ -117,14 +120,14 @@ export const statedLabel = z.strictObject({
   pictograms: z
     .array(z.string().regex(/^GHS0[1-9]$/, "a pictogram from `GHS01` to `GHS09`"))
     .max(9),
-  hazardStatements: z.array(statementCode),
-  precautionaryStatements: z.array(statementCode).optional(),
-  supplemental: z.array(statementCode).optional(),
+  hazardStatements: z.array(statementCode).max(100),
+  precautionaryStatements: z.array(statementCode).max(100).optional(),
+  supplemental: z.array(statementCode).max(100).optional(),
   classification: z
     .array(text)
     .optional()
     .describe('classes and categories, such as "Aquatic Chronic 1"'),
-  sensitisers: z.array(text).optional().describe("substances that EUH208 names"),
+  sensitisers: z.array(text).max(50).optional().describe("substances that EUH208 names"),
   safetyDataSheet: z
     .union([webAddress, z.strictObject({ url: webAddress, date: isoDate })])
     .optional(),

@@ -1,16 +1,9 @@
 import { z } from "zod";
-import {
-  isoDate,
-  longText,
-  positiveAmount,
-  shareAmount,
-  slug,
-  text,
-  webAddress,
-} from "./amount.ts";
+import { amountOf, isoDate, longText, shareAmount, slug, text, webAddress } from "./amount.ts";
 import { BENCH_TEST_USES } from "../../hazard/studio/bench-test.ts";
 import { BROWN_EARTHS } from "../../hazard/studio/manganese-dioxide.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
+import { within } from "./reach.ts";
 import { CATEGORIES, FAMILIES, FORMS } from "./terms.ts";
 
 export const colourIndexName = z
@@ -38,10 +31,10 @@ export const pigmentSchema = z.strictObject({
     .describe("the mineral that it is or stands for; else it follows from the Colour Index name"),
   particle: z
     .strictObject({
-      sizeUm: positiveAmount.optional(),
+      sizeUm: amountOf("particleSizeUm").optional(),
       shape: text.optional(),
-      refractiveIndex: positiveAmount.optional(),
-      absorptionIndex: positiveAmount
+      refractiveIndex: amountOf("refractiveIndex").optional(),
+      absorptionIndex: amountOf("absorptionIndex")
         .optional()
         .describe("k of the complex index n + i k, of a pigment that absorbs"),
     })
@@ -52,10 +45,10 @@ export const pigmentSchema = z.strictObject({
     .min(1)
     .optional()
     .describe("what in that test can hurt: a caution then stands beside it"),
-  densityGPerCm3: positiveAmount.optional(),
-  oilAbsorptionGPer100g: positiveAmount.optional(),
-  bulkDensityLooseGPerMl: positiveAmount.optional(),
-  bulkDensityTappedGPerMl: positiveAmount.optional(),
+  densityGPerCm3: amountOf("densityGPerCm3").optional(),
+  oilAbsorptionGPer100g: amountOf("oilAbsorptionGPer100g").optional(),
+  bulkDensityLooseGPerMl: amountOf("bulkDensityGPerMl").optional(),
+  bulkDensityTappedGPerMl: amountOf("bulkDensityGPerMl").optional(),
   manganeseDioxideFraction: shareAmount
     .optional()
     .describe("of an umber, 0-1: its hazard hangs on it"),
@@ -69,7 +62,7 @@ export const pigmentSchema = z.strictObject({
     .max(100)
     .optional()
     .describe("respirable crystalline silica [%]; 0 where a paper states that there is none"),
-  pricePerKg: z.number().nonnegative().optional(),
+  pricePerKg: within("price").optional(),
   lightfastness: z
     .strictObject({
       category: z.enum(CATEGORIES).optional(),

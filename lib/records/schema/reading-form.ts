@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { isoDate, text } from "./amount.ts";
+import { LEAST_UNCERTAINTY } from "./reach.ts";
 import { GEOMETRIES, ILLUMINANTS, SCALES } from "./terms.ts";
 
 /** Surface constants of Saunderson's correction that go with a reading: outer k1 and inner k2 reflectance. */
@@ -38,7 +39,7 @@ function spectralForm<T extends z.ZodRawShape>(further: T) {
     surface: surface.optional(),
     uncertainty: z
       .number()
-      .positive()
+      .min(LEAST_UNCERTAINTY)
       .max(0.1)
       .optional()
       .describe("standard uncertainty of a reflectance factor"),
@@ -71,7 +72,7 @@ export function readingForms<T extends z.ZodRawShape, U extends z.ZodRawShape>(
       geometry: z.enum(GEOMETRIES),
       uncertainty: z
         .number()
-        .positive()
+        .min(LEAST_UNCERTAINTY)
         .max(10)
         .optional()
         .describe("standard uncertainty of each of L*, a*, b*"),

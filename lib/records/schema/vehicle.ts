@@ -1,6 +1,7 @@
 import { z } from "zod";
-import { isoDate, longText, positiveAmount, text, webAddress } from "./amount.ts";
+import { amountOf, isoDate, longText, text, webAddress } from "./amount.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
+import { within } from "./reach.ts";
 import { DRIER_METALS, OILS, VEHICLE_KINDS } from "./terms.ts";
 
 /** An oil, medium, drier or thinner: content/vehicles/SLUG.yaml. */
@@ -8,16 +9,19 @@ export const vehicleSchema = z.strictObject({
   name: text,
   kind: z.enum(VEHICLE_KINDS),
   oil: z.enum(OILS).optional(),
-  densityGPerCm3: positiveAmount.optional(),
+  densityGPerCm3: amountOf("densityGPerCm3").optional(),
   metal: z.enum(DRIER_METALS).optional().describe("of a drier of one metal"),
-  metalPercent: z.number().positive().max(40).optional().describe("mass of metal in the drier [%]"),
+  metalPercent: within("metalPercent")
+    .max(40)
+    .optional()
+    .describe("mass of metal in the drier [%]"),
   casNumber: casNumber.optional(),
   whatItIs: longText.optional(),
-  pricePerKg: z.number().nonnegative().optional(),
+  pricePerKg: within("price").optional(),
   ...hazardRecord,
   flashPointC: z.number().min(-60).max(400).optional().describe("closed cup [degrees C]"),
   initialBoilingPointC: z.number().min(-20).max(500).optional(),
-  kinematicViscosityMm2PerS: z.number().positive().max(1e6).optional().describe("at 40 degrees C"),
+  kinematicViscosityMm2PerS: within("viscosityMm2PerS").optional().describe("at 40 degrees C"),
   safetyDataSheet: webAddress.optional(),
   date: isoDate.optional(),
 });

@@ -3,6 +3,7 @@ import { longText, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
 import { FRAMES, GEOMETRIES, LANGUAGES, MARKETS, PAPERS, SCALES } from "./terms.ts";
 import { spectralReading, surface } from "./reading-form.ts";
+import { LEAST_UNCERTAINTY, within } from "./reach.ts";
 
 /** Who, where sold, in which languages: content/workshop.yaml. */
 export const workshopSchema = z.strictObject({
@@ -61,9 +62,7 @@ export const workshopSchema = z.strictObject({
     .describe(
       "the bare halves of the opacity chart that films are drawn down on; without them contrast ratios rest on assumed ones",
     ),
-  filmThicknessUm: z
-    .number()
-    .positive()
+  filmThicknessUm: within("filmThicknessUm")
     .max(2000)
     .optional()
     .describe("wet film of the shop's drawdowns"),
@@ -72,7 +71,7 @@ export const workshopSchema = z.strictObject({
       scale: z.enum(SCALES).optional(),
       geometry: z.enum(GEOMETRIES).optional(),
       surface: surface.optional(),
-      uncertainty: z.number().positive().max(0.1).optional(),
+      uncertainty: z.number().min(LEAST_UNCERTAINTY).max(0.1).optional(),
     })
     .optional()
     .describe("what holds for all readings that do not say otherwise"),

@@ -50,7 +50,8 @@ function trialsOf(colour: Colour, records: Records): RecordedTrial[] {
       unit: "d",
       wanting: `colours.${colour.slug}.dryingTrials`,
       inputs: colourRecord(colour, "dryingTrials"),
-      ownMethod: "the workshop's own trial",
+      ownMethod:
+        method === undefined ? "the workshop's own trial" : `the workshop's own trial: ${method}`,
     };
     const condition = (amount: AmountRecord, unit: string): Figure<Quantity> =>
       recordedFigure(amount, { ...read, unit, ownMethod: "condition of the trial" });

@@ -13,6 +13,7 @@ import { PAINT_PAGES } from "./paint-pages.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
+import { listed } from "./statements-phrases.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
@@ -37,6 +38,7 @@ export const PAGES = {
     mainNavigation: "Site",
     more: "More",
     onThisPage: "On this page",
+    toContents: "Back to the contents",
     property: "Property",
     value: "Value",
     standing: "Standing",
@@ -69,7 +71,10 @@ export const PAGES = {
       plain: " in ",
       and: " and ",
       comma: ", ",
+      withMediums: (mediums: readonly string[]) => ` with ${listed(mediums)}`,
     },
+    holdsMediums: (mediums: readonly string[]) =>
+      `It holds ${listed(mediums)}; what that does is not known here.`,
     noPanel: "No colour is shown: no drawdown of it has been read or matched yet.",
     panelTitle: (name: string) => `${name}: alone, and in each white at equal lightness`,
     panelTitleAlone: (name: string) => `${name}: masstone`,
@@ -299,6 +304,24 @@ export const PAGES = {
       method: "Method",
       inputs: "From",
     },
+    part: (part: string, count: number) =>
+      `${part}: ${count} ${count === 1 ? "figure" : "figures"}`,
+    parts: {
+      pigments: "The pigment",
+      notations: "Notations",
+      tints: "In the whites",
+      mixture: "As a mixture",
+      optics: "Strength, hiding, gloss and the fit",
+      oil: "Oil and finish",
+      batch: "A batch",
+      fill: "Jars and tubes",
+      drying: "Drying",
+      permanence: "Lightfastness",
+      additions: "Additions",
+      vehicle: "Vehicle",
+      cautions: "Safety",
+      offer: "Sizes and prices",
+    } as Readonly<Record<string, string>>,
     notStated: "Not known yet",
     notStatedCaption: "Not known yet, and what it would take",
     reason: "Why",
@@ -344,7 +367,7 @@ export const PAGES = {
       family: "By family, then by name.",
       value: "From the darkest to the lightest, as they come from the tube.",
       hue: "Round the hue circle; neutrals first.",
-      drying: "The fastest first. Count on the later day.",
+      drying: "The fastest first; an estimate by its middle. Count on its later day.",
       permanence:
         "Most lightfast first. The table says what was tested here, what a supplier states and what is only expected.",
       oil: PAINT_PAGES.byOil.lead,

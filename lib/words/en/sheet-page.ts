@@ -19,6 +19,8 @@ export const SHEET_PAGE = {
   notTried: "Not yet tried in white.",
   noPrice: (markets: readonly string[]) =>
     `No price here: it may not be sold freely in ${listed(markets)}.`,
+  notForSale: "Not yet for sale.",
+  unknownHazard: "Not classified yet: treat as hazardous.",
   print: "Sheet to print",
   compare: "Compare",
   safety: "Safety",
@@ -111,7 +113,7 @@ export const SHEET_PAGE = {
     handling: "Safety",
     range: "Beside others",
     questions: "Asked about it",
-    unknown: "Not known yet",
+    unknown: "Not known yet, and what it would take",
     bench: "For the bench",
   },
   ladder: {
@@ -137,7 +139,24 @@ export const SHEET_PAGE = {
   inWhite: (white: string, days: string) => `${days} to the touch in ${white}`,
   oilLine: (grams: string) => `${grams} of pigment, as we make it.`,
   shareNews: "worked out, partly from a supplier\u2019s figure",
-  unknownLead: "What it would take to know:",
+  unknown: {
+    colour: ["Its colour", "A drawdown read with an instrument, or matched to a Munsell chip."],
+    whites: ["In white", "Two mixtures with a white, 1:20 and 1:100, painted out and read."],
+    opacity: ["How it hides", "A film of known thickness over a black-and-white chart, read."],
+    oil: ["Its oil", "A rub-out, or the oil weighed in for a batch."],
+    drying: [
+      "When it dries",
+      "A film of known thickness, and the days until it is dry to the touch.",
+    ],
+    permanence: [
+      "Whether it lasts",
+      "An exposure in the window with a half kept dark, or the supplier\u2019s word.",
+    ],
+    hazard: [
+      "Its hazards",
+      "The supplier\u2019s safety data sheet, sections 2 and 3. Until then treat it as hazardous.",
+    ],
+  },
   keyHeading: "How we know",
   standingsFold: "What the marks mean",
   benchLead:

@@ -48,7 +48,7 @@ const CONDITIONS = { filmThicknessUm: "film thickness", temperatureC: "temperatu
 const CHANGES: Readonly<Record<MediumChange, string>> = {
   drying: "drying",
   finish: "the finish",
-  "fat over lean": "how fat it is",
+  "fat over lean": "fat over lean",
   yellowing: "yellowing",
 };
 
@@ -102,13 +102,13 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "trial-slower-than-expected": (v) => `The trial was slower than the rules expect: ${beside(v)}.`,
   "trial-faster-than-expected": (v) => `The trial was faster than the rules expect: ${beside(v)}.`,
   "touch-dry-is-not-through-dry": ({ monthsBeforeVarnish }) =>
-    `Touch dry is not through dry: a painting is customarily left ${significant(monthsBeforeVarnish, 2)} months before it is varnished. Through dry means that a film bears a varnish, not that it has done changing.`,
+    `A painting is customarily left ${significant(monthsBeforeVarnish, 2)} months before it is varnished. Through dry means that a film bears a varnish, not that it has done changing.`,
   "skins-and-stays-soft": (v) =>
     sentence(`${pigmentShare(v)} skins over and stays soft below, so a thick stroke may wrinkle`),
   "driers-customary": ({ pigment }) =>
     `Makers customarily add a drier to ${within(pigment)}; none is recorded in this paint.`,
   "holds-medium-not-known": ({ mediums, changes }) =>
-    `It holds ${namesWithin(mediums)}; what that does to ${CHANGES[changes]} is not known here.`,
+    `What ${namesWithin(mediums)} ${mediums.length > 1 ? "do" : "does"} to ${CHANGES[changes]} is not known here.`,
 
   "lean-film": (v) => `Lean${oilOfFilm(v)}.`,
   "medium-fat-film": (v) => `Medium fat${oilOfFilm(v)}.`,

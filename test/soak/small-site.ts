@@ -1,0 +1,16 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { listFilesInManifest, MANIFEST_KIND } from "../../lib/site/output-manifest.ts";
+
+/** The least that the output folder knows for a site of ours. */
+export function writeSmallSite(dir: string, text: string): void {
+  mkdirSync(join(dir, "colours"), { recursive: true });
+  writeFileSync(join(dir, "index.html"), text);
+  writeFileSync(join(dir, "colours", `${text}.html`), text);
+  writeFileSync(join(dir, "manifest.json"), JSON.stringify({ kind: MANIFEST_KIND, text }));
+  listFilesInManifest(dir);
+}
+
+export function smallPdf(text: string): string {
+  return `%PDF-1.7\n${text}\n<pdf:Producer>Mullstone</pdf:Producer>\n%%EOF`;
+}
