@@ -69,7 +69,7 @@ describe("what a mixture holds too little of is told with its limit", () => {
         statement: "H302",
         ingredients: ["a"],
         massFraction: 0.2,
-        ate: expect.closeTo(2500, 6),
+        ate: expect.closeTo(2500, 6) as number,
         upTo: 2000,
         unit: "mg/kg",
       },
