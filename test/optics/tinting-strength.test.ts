@@ -16,6 +16,7 @@ import {
   pigmentMassRatio,
 } from "../../lib/optics/mixtures/paint-parts.ts";
 import {
+  comparedStrength,
   relativeStrength,
   strengthAtRatios,
   strengthTakenAt,
@@ -248,5 +249,46 @@ describe("dispersion", () => {
     });
     for (const bad of [0, NaN, Infinity])
       expect(() => measuredDispersionRuling(bad)).toThrow("The relative strength");
+  });
+});
+
+describe("strength with its ±, by depth where K/S would be extrapolated", () => {
+  const drawnAt = (pigment: SyntheticPigment, massRatios: readonly number[]): LadderModel => {
+    const fit = fittedColour(
+      syntheticSet(pigment, [{ slug: "white", white: TITANIUM, massRatios }], {
+        geometry: "d/8 excluded",
+        surface: { k1: 0.04, k2: 0.55 },
+        statesSurface: true,
+        noise: NO_NOISE,
+        seed: 6,
+      }),
+    );
+    if (fit.kind === "refused") throw new Error("No fit");
+    return ladderModel(fit, "white");
+  };
+  const full = drawnAt(OCHRE, [1, 0.2, 0.05]);
+  const pale = drawnAt(OCHRE, [0.05, 0.02]);
+
+  test("a colour is as strong as itself by depth too, and hardly differs", () => {
+    const found = comparedStrength(400, pale, full, 0.5, 0.5);
+    expect(found.by).toBe("depth");
+    expect(found.strength).toBeGreaterThan(0.9);
+    expect(found.strength).toBeLessThan(1.1);
+    expect(found.residualDeltaE00).toBeLessThan(1);
+  });
+
+  test("K/S serves within reach of the let-downs", () => {
+    const found = comparedStrength(400, full, full, 0.5, 0.5);
+    expect(found.by).toBe("absorption");
+    expect(found.strength).toBeCloseTo(1, 9);
+    expect(found.residualDeltaE00).toBeLessThan(1e-6);
+  });
+
+  test("is no surer than the weighing of both", () => {
+    // Worked by hand: 3 % each, in quadrature.
+    expect(comparedStrength(400, full, full, 0.2, 0.2).uncertainty).toBeGreaterThan(0.0424);
+    expect(comparedStrength(400, pale, full, 0.5, 0.5).uncertainty).toBeGreaterThan(
+      comparedStrength(400, full, full, 0.2, 0.2).uncertainty,
+    );
   });
 });

@@ -32,7 +32,10 @@ import {
 import type { Measurement } from "../../lib/optics/fit/measurement.ts";
 import { NO_SURFACE, OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
 import { suspects } from "../../lib/optics/fit/outlier-drawdown.ts";
-import { relativeStrength } from "../../lib/optics/tints/tinting-strength.ts";
+import {
+  relativeStrength,
+  strengthResidualRuling,
+} from "../../lib/optics/tints/tinting-strength.ts";
 import {
   notLetDownRuling,
   tintRuling,
@@ -235,6 +238,13 @@ const found: unknown[] = [
   relativeStrength(ofBlue, ladder(LAMP, "zinc-white"), 0.05),
   relativeStrength(ofBlue, ladder(BLUE, "titanium-white", "pigment"), 0.05),
   relativeStrength(ofBlue, ladder(OCHRE), 0.05),
+  ...(["absorption", "depth"] as const).map((by) =>
+    strengthResidualRuling(
+      { strength: 0.8, by, uncertainty: 0.1, residualDeltaE00: 2.4 },
+      "Lamp Black",
+      "Titanium White",
+    ),
+  ),
   relativeStrength(ofBlue, ladder(LAMP), 0.05),
   surfaceRuling({ surface: OIL_SURFACE, by: "stated" }),
   surfaceRuling({ surface: { k1: 0.02, k2: 0.596 }, by: "darkest-reading" }),

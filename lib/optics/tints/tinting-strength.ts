@@ -1,9 +1,13 @@
 /** How far a colour goes in a white, beside another colour of the workshop. */
+import { deltaE00 } from "../../colorimetry/difference.ts";
 import { labToLch } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { Statement, StatementOf } from "../../quantities/statement.ts";
 import { sameGrid, wavelengthNm } from "../../quantities/spectrum.ts";
+import { axisUncertainty } from "../fit/prediction-uncertainty.ts";
+import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
+import { predictedAtLightness } from "./equal-lightness.ts";
 import { predictedTint, type LadderModel } from "./ladder.ts";
 import { internalOf, keptRatio } from "./tint-reading.ts";
 import { TINT_RULES } from "./tint-statement.ts";
@@ -117,6 +121,32 @@ export function strengthAtRatios(
   return { strength: depthAt(at, reference, ofSample) / depthAt(at, reference, ofReference), at };
 }
 
+/**
+ * What still differs between two colours in a white once both are let down to equal strength.
+ * @source duncan-1940
+ */
+export function strengthResidualRuling(
+  { by, residualDeltaE00 }: ComparedStrength,
+  reference: string,
+  white: string,
+): StrengthResidualStatement {
+  return {
+    rule: by === "depth" ? "strength-by-equal-depth" : "strength-by-absorption",
+    values: { reference, white, residualDeltaE00 },
+    source: "duncan-1940",
+  };
+}
+
+export type StrengthResidualStatement =
+  | StatementOf<
+      "strength-by-absorption",
+      { reference: string; white: string; residualDeltaE00: number }
+    >
+  | StatementOf<
+      "strength-by-equal-depth",
+      { reference: string; white: string; residualDeltaE00: number }
+    >;
+
 /** Strength of two ladders that {@link strengthAtRatios} found to compare, at other ratios: K/S is taken where it took it. */
 export function strengthTakenAt(
   at: number | "y-bar",
@@ -128,6 +158,76 @@ export function strengthTakenAt(
   return (
     depthAt(at, reference, absorption(sample, sampleRatio)) /
     depthAt(at, reference, absorption(reference, referenceRatio))
+  );
+}
+
+/** How many times beyond its let-downs a ladder's K/S is no longer taken for measured. */
+const BEYOND_LET_DOWNS = 2;
+
+/** Strength of one ladder beside another, how it was taken, how sure it is, and what then still differs. */
+export interface ComparedStrength {
+  readonly strength: number;
+  readonly by: "absorption" | "depth";
+  /** Relative standard uncertainty [1]. */
+  readonly uncertainty: number;
+  /** Delta-E00 (D65/10) between the reference's let-down and the sample's of equal strength. */
+  readonly residualDeltaE00: number;
+}
+
+/**
+ * Strength of two ladders that {@link strengthAtRatios} found to compare. Where the sample's K/S would lie
+ * beyond its let-downs it is taken by equal depth: by the masses that bring both to one L*.
+ *
+ *     strength = r_sample held alike / r_sample at the reference's L*
+ *
+ * The uncertainty is what the printed 68 % of both predictions, and the weighing of both, move it by.
+ *
+ * @param sampleRatio, referenceRatio colour to white [1] that are held to be alike, > 0.
+ * @source duncan-1940, drawdown-practice
+ */
+export function comparedStrength(
+  at: number | "y-bar",
+  sample: LadderModel,
+  reference: LadderModel,
+  sampleRatio: number,
+  referenceRatio: number,
+): ComparedStrength {
+  const depth = predictedTint(reference, referenceRatio);
+  const equal = isBeyond(sample, sampleRatio)
+    ? predictedAtLightness(sample, depth.lab.L)
+    : undefined;
+  const isByDepth = equal !== undefined && !("rule" in equal);
+  const strength = isByDepth
+    ? sampleRatio / equal.massRatio
+    : strengthTakenAt(at, sample, reference, sampleRatio, referenceRatio);
+  const ratio = sampleRatio / strength;
+  return {
+    strength,
+    by: isByDepth ? "depth" : "absorption",
+    uncertainty: Math.hypot(
+      ratioUncertainty(sample, ratio),
+      ratioUncertainty(reference, referenceRatio),
+    ),
+    residualDeltaE00: deltaE00(predictedTint(sample, ratio).lab, depth.lab),
+  };
+}
+
+function isBeyond({ used }: LadderModel, massRatio: number): boolean {
+  const ratios = used.map((step) => step.massRatio);
+  return (
+    massRatio > BEYOND_LET_DOWNS * Math.max(...ratios) ||
+    massRatio < Math.min(...ratios) / BEYOND_LET_DOWNS
+  );
+}
+
+/** How far a mass ratio may be off for a depth to be met, relative [1]: by the prediction's L* and by weighing. */
+function ratioUncertainty(ladder: LadderModel, massRatio: number): number {
+  const { lab, uncertainty } = predictedTint(ladder, massRatio);
+  const step = 0.05;
+  const slope = (predictedTint(ladder, massRatio * Math.exp(step)).lab.L - lab.L) / step;
+  return Math.hypot(
+    axisUncertainty(uncertainty.p68, lab).L / Math.max(Math.abs(slope), 1),
+    DRAWDOWN_NOISE.massRatio,
   );
 }
 

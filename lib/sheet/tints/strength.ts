@@ -3,7 +3,12 @@ import type { RatioKind } from "../../optics/fit/drawdown.ts";
 import { predictedAtLightness } from "../../optics/tints/equal-lightness.ts";
 import { ladderModel, type LadderModel } from "../../optics/tints/ladder.ts";
 import { paintMassRatio, pigmentMassRatio } from "../../optics/mixtures/paint-parts.ts";
-import { strengthAtRatios, strengthTakenAt } from "../../optics/tints/tinting-strength.ts";
+import {
+  comparedStrength,
+  strengthAtRatios,
+  strengthResidualRuling,
+  type ComparedStrength,
+} from "../../optics/tints/tinting-strength.ts";
 import { notStated, sourceFigure, type Figure, type RecordRoot } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
@@ -67,7 +72,10 @@ export function tintingStrength(
   return {
     byMass: strengthByMass(pair, weighed, told),
     byVolume: strengthByVolume(pair, weighed, told("volume of paint")),
-    reasons: [],
+    reasons:
+      colour.slug === reference
+        ? []
+        : [strengthResidualRuling(pair.compared, name, whiteColour(white, records).name)],
   };
 }
 
@@ -79,6 +87,10 @@ export interface ComparedLadders {
   readonly atL50: Figure<Quantity>;
   /** What both were fitted to. */
   readonly drawdowns: readonly RecordRoot[];
+  /** At equal ratios, each of its own kind. */
+  readonly compared: ComparedStrength;
+  /** 1, with the relative uncertainty of the strength: a factor on it. */
+  readonly trust: Figure<Quantity>;
   /** Strength of one against the other at ratios of their own kinds. */
   readonly strength: (sampleRatio: number, referenceRatio: number) => number;
 }
@@ -96,10 +108,18 @@ export function comparedLadders(
   if (isStatement(at)) return at;
   const found = strengthAtRatios(sample, reference, at.massRatio, at.massRatio);
   if (isStatement(found)) return found;
+  const compared = comparedStrength(found.at, sample, reference, at.massRatio, at.massRatio);
   return {
     sample,
     reference,
     drawdowns,
+    compared,
+    trust: sourceFigure<Quantity>("measured", 1, {
+      unit: "1",
+      method: "how well the let-downs of both tell it",
+      inputs: drawdowns,
+      ...(one === other ? {} : { uncertainty: compared.uncertainty }),
+    }),
     atL50:
       reached ??
       sourceFigure<Quantity>("measured", at.massRatio, {
@@ -108,7 +128,9 @@ export function comparedLadders(
         inputs: drawdowns,
       }),
     strength: (sampleRatio, referenceRatio) =>
-      strengthTakenAt(found.at, sample, reference, sampleRatio, referenceRatio),
+      one === other && sampleRatio === referenceRatio
+        ? 1
+        : comparedStrength(found.at, sample, reference, sampleRatio, referenceRatio).strength,
   };
 }
 
@@ -124,7 +146,7 @@ export function commonWhite(one: ColourFit, other: ColourFit): string | undefine
 }
 
 function strengthByMass(
-  { sample, reference, atL50, strength, drawdowns: beside }: ComparedLadders,
+  { sample, reference, atL50, strength, trust, drawdowns: beside }: ComparedLadders,
   weighed: Weighed,
   told: (by: string) => string,
 ): Figure<Quantity> {
@@ -132,8 +154,8 @@ function strengthByMass(
   if (own === other)
     return derivedFigure(
       { name: told(own === "paint" ? "mass of paint" : "mass of dry pigment"), unit: "1", beside },
-      { atL50 },
-      (v) => strength(v.atL50, v.atL50),
+      { atL50, trust },
+      (v) => v.trust * strength(v.atL50, v.atL50),
     );
   return derivedFigure(
     {
@@ -141,8 +163,9 @@ function strengthByMass(
       unit: "1",
       beside,
     },
-    { atL50, ...fractionsOf(weighed) },
+    { atL50, trust, ...fractionsOf(weighed) },
     (v) =>
+      v.trust *
       strength(
         ofKind(
           paintRatio(v.atL50, other, v.referenceFraction, v.whiteFraction),
@@ -156,7 +179,7 @@ function strengthByMass(
 }
 
 function strengthByVolume(
-  { sample, reference, atL50, strength, drawdowns: beside }: ComparedLadders,
+  { sample, reference, atL50, strength, trust, drawdowns: beside }: ComparedLadders,
   weighed: Weighed,
   name: string,
 ): Figure<Quantity> {
@@ -166,23 +189,28 @@ function strengthByVolume(
     referenceDensity: weighed.reference.density,
   };
   if (own === "paint" && other === "paint") {
-    return derivedFigure({ name, unit: "1", beside }, { atL50, ...densities }, (v) =>
-      strength(v.atL50 * (v.sampleDensity / v.referenceDensity), v.atL50),
+    return derivedFigure(
+      { name, unit: "1", beside },
+      { atL50, trust, ...densities },
+      (v) => v.trust * strength(v.atL50 * (v.sampleDensity / v.referenceDensity), v.atL50),
     );
   }
   return derivedFigure(
     { name, unit: "1", beside },
-    { atL50, ...densities, ...fractionsOf(weighed) },
+    { atL50, trust, ...densities, ...fractionsOf(weighed) },
     (v) => {
       const ofReference = paintRatio(v.atL50, other, v.referenceFraction, v.whiteFraction);
-      return strength(
-        ofKind(
-          ofReference * (v.sampleDensity / v.referenceDensity),
-          own,
-          v.sampleFraction,
-          v.whiteFraction,
-        ),
-        v.atL50,
+      return (
+        v.trust *
+        strength(
+          ofKind(
+            ofReference * (v.sampleDensity / v.referenceDensity),
+            own,
+            v.sampleFraction,
+            v.whiteFraction,
+          ),
+          v.atL50,
+        )
       );
     },
   );

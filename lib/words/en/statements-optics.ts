@@ -94,6 +94,10 @@ export const OPTICS_RULINGS = {
 
   "films-hid-their-grounds": (v) =>
     `The films read (${micrometres(quantityOf(v, "filmsUm"))}) already hid the chart at most wavelengths, so the film that hides is no thicker than told, and may well be thinner.`,
+  "strength-by-absorption": (v) =>
+    `Strength is held against ${textOf(v, "reference")} by what both absorb in ${within(textOf(v, "white"))}; let down to equal strength they still differ by \u0394E00 ${decimals(numberOf(v, "residualDeltaE00"), 1)}.`,
+  "strength-by-equal-depth": (v) =>
+    `Strength is held against ${textOf(v, "reference")} by how much of each brings ${within(textOf(v, "white"))} to one lightness, since its let-downs do not reach the other's; at that lightness they still differ by \u0394E00 ${decimals(numberOf(v, "residualDeltaE00"), 1)}.`,
   "contrast-without-gloss": (v) =>
     `The shine counts into that: looked past, a film of ${micrometres(numberOf(v, "filmUm"))} has a contrast ratio of ${decimals(numberOf(v, "excluded"), 2)}; with it, ${decimals(numberOf(v, "included"), 2)}.`,
   "masstone-by-both-grounds": (v) =>
