@@ -48,6 +48,11 @@ const MANIFEST = {
     kind: { const: "mullstone-manifest" },
     schemaVersion: { const: 1 },
     date: TEXT,
+    files: {
+      description: "Every file that the build wrote; a later build deletes these and no others.",
+      type: "array",
+      items: TEXT,
+    },
     papers: {
       type: "array",
       items: {
