@@ -120,7 +120,7 @@ export const SHEET_PAGE = {
     key: "Colour to white, by weight of paint. A dot marks what we painted out and read; the steps between are worked out.",
     keyPigment:
       "Colour to white, by weight of dry pigment. A dot marks what we painted out and read; the steps between are worked out.",
-    noSentence: "Tried in it too little to say more.",
+    noSentence: "Tried in white; what was read there does not tell more.",
     notDrawn: (whites: readonly string[]) => `Not tried in ${listed(whites)}.`,
   },
   lines: {
