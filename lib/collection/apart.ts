@@ -1,8 +1,8 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, isInterval } from "../quantities/interval.ts";
-import type { Statement } from "../quantities/statement.ts";
 import type { ComparedAmount } from "./compared-colour.ts";
 import { COVERAGE, LEAST_DIFFERENCES } from "./least-differences.ts";
+import type { ComparisonStatement, PlacesApart, Times } from "./statements.ts";
 
 /** How far two colours lie apart in one thing. */
 export interface Apart {
@@ -12,7 +12,7 @@ export interface Apart {
   /** To order pairs by. */
   readonly size: number;
   /** By how much; of what does not differ, why it is not told. */
-  readonly ruling: Statement;
+  readonly ruling: ComparisonStatement;
 }
 
 interface Named {
@@ -21,34 +21,33 @@ interface Named {
 }
 
 /** Estimates that overlap, days nearer than a day's look. */
-const TOO_CLOSE: Statement = { rule: "compared-too-close", values: {} };
+const TOO_CLOSE: ComparisonStatement = { rule: "compared-too-close", values: {} };
 
 /** Said of a difference between the nearer ends of estimates. */
 const AT_LEAST = { atLeast: "the nearer ends" } as const;
 
 /** Two masstones by their distance in L*a*b* (Delta-E*ab): it says which way, which Delta-E00 does not. */
 export function masstonesApart(one: Named, other: Named): Apart {
-  return coloursApart(one, other, "compared-masstones", {}, COVERAGE.space);
+  return coloursApart(one, other, COVERAGE.space, (values) => ({
+    rule: "compared-masstones",
+    values,
+  }));
 }
 
 /** Two tints of one lightness by their distance in a*b*. */
 export function tintsApart(one: Named, other: Named): Apart {
-  return coloursApart(
-    one,
-    other,
-    "compared-tints",
-    one.amount.kind === "colour" ? { L: one.amount.L } : {},
-    COVERAGE.plane,
-  );
+  return coloursApart(one, other, COVERAGE.plane, (values, L) => ({
+    rule: "compared-tints",
+    values: { ...values, L },
+  }));
 }
 
 /** Lighter, redder, yellower are above 0: of the first against the second. */
 function coloursApart(
   one: Named,
   other: Named,
-  rule: string,
-  values: Statement["values"],
   coverage: number,
+  statement: (values: PlacesApart, L: number) => ComparisonStatement,
 ): Apart {
   if (one.amount.kind !== "colour" || other.amount.kind !== "colour")
     throw new RangeError("The amount is no colour; right would be one");
@@ -68,24 +67,16 @@ function coloursApart(
     equal: distance === 0,
     size: distance,
     ruling: differs
-      ? {
-          rule,
-          values: {
-            ...values,
-            one: one.name,
-            other: other.name,
-            lighter,
-            redder,
-            yellower,
-            distance,
-          },
-        }
+      ? statement(
+          { one: one.name, other: other.name, lighter, redder, yellower, distance },
+          one.amount.L,
+        )
       : { rule: "compared-within", values: { apart: distance, borne } },
   };
 }
 
 /** Two numbers by their ratio: single ones by their uncertainty, estimates by whether they overlap. */
-export function numbersApart(one: Named, other: Named, of: string): Apart {
+export function numbersApart(one: Named, other: Named, of: Times): Apart {
   const { more, less, quantities } = ordered(one, other);
   const [least, most] = [ends(quantities.more)[0], ends(quantities.less)[1]];
   if (!(most > 0)) throw domainError(`amount of ${of}`, most, "> 0");

@@ -1,7 +1,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { Statement } from "../quantities/statement.ts";
 import type { EqualLightness } from "../sheet/sheet.ts";
 import type { ComparedAmount, ComparedColour } from "./compared-colour.ts";
+import type { ComparisonStatement, Times } from "./statements.ts";
 import { daysApart, masstonesApart, numbersApart, tintsApart, type Apart } from "./apart.ts";
 
 /** What is compared, in reading order; `white` and `parts` are as many rows as there are whites. */
@@ -37,7 +37,7 @@ export interface ComparedRow {
   /** Of tints, the lightness that most of them reach. */
   readonly level?: EqualLightness;
   /** By how much, or why it is not told; absent where the cells say all. */
-  readonly ruling?: Statement;
+  readonly ruling?: ComparisonStatement;
 }
 
 export interface SideBySide {
@@ -116,9 +116,7 @@ function comparedStated(key: string, stated: readonly Stated[]): Finding {
   switch (first?.amount.kind) {
     case "number":
       return ofPairs(stated, (one, other) =>
-        key === "drying"
-          ? daysApart(one, other)
-          : numbersApart(one, other, key.split(".")[0] ?? key),
+        key === "drying" ? daysApart(one, other) : numbersApart(one, other, timesOf(key)),
       );
     case "colour":
       return ofPairs(stated, masstonesApart);
@@ -129,6 +127,13 @@ function comparedStated(key: string, stated: readonly Stated[]): Finding {
     default:
       return sets(stated);
   }
+}
+
+/** What a row of numbers is compared by; a row of parts stands for one white. */
+function timesOf(key: string): Times {
+  const of = key.split(".")[0];
+  if (of === "strength" || of === "parts" || of === "oilByMass" || of === "oilByVolume") return of;
+  throw new RangeError(`${key} is compared by no ratio`);
 }
 
 /** The pair that lies farthest apart speaks for the row. */

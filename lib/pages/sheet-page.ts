@@ -69,7 +69,12 @@ export function plainSentence(sheet: Sheet, { words, sheets }: PageContext): str
   return (
     words.tintsInWords(
       sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })),
-    ) ?? (sheet.family === "extender" ? text.extenderSentence : text.notTried)
+    ) ??
+    (sheet.tints.length > 0
+      ? text.ladder.noSentence
+      : sheet.family === "extender"
+        ? text.extenderSentence
+        : text.notTried)
   );
 }
 

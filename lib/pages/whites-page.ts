@@ -221,7 +221,6 @@ function table(
   };
   return {
     caption: caption(inSentence(white.name)),
-    compact: true,
     note,
     columns: [
       { head: columns.colour },

@@ -17,6 +17,8 @@ export interface RangePoint {
 }
 
 const HALF_SIDE = 5;
+/** Half the side of what a finger or a pointer has to meet. */
+const HALF_HIT = 12;
 
 /**
  * Swatches with the names that find room; the sheet's own colour last, on top, always named.
@@ -105,5 +107,26 @@ function drawnPoint({
   if (href === undefined) return element("g", { class: "plot__point" }, parts);
   if (!/^(?:https?:\/\/|[./#]|[\w-]+(?:[/?#.]|$))/.test(href))
     throw refusal("link", href, "a relative or http address");
-  return element("a", { class: "plot__point", href }, [element("title", {}, [label]), ...parts]);
+  const hit = boxAround(at, HALF_HIT);
+  return element("a", { class: "plot__point", href }, [
+    element("title", {}, [label]),
+    element("rect", {
+      class: "plot__hit",
+      x: hit.left,
+      y: hit.top,
+      width: 2 * HALF_HIT,
+      height: 2 * HALF_HIT,
+      fill: "none",
+      "pointer-events": "all",
+    }),
+    ...parts,
+    // Shown while the point is pointed at or has the focus.
+    element("g", { class: "plot__name", visibility: "hidden" }, [
+      textLine(
+        label,
+        { x: at.x, y: box.top - 5 },
+        { role: "label", anchor: "middle", rim: true, bold: true },
+      ),
+    ]),
+  ]);
 }

@@ -13,13 +13,14 @@ import type {
   ShownColour,
   SwatchRowView,
 } from "./comparison-types.ts";
+import type { ComparisonStatement } from "../collection/statements.ts";
+import type { WordingsOf } from "../quantities/statement.ts";
 import type { CompareWords } from "../words/en/compare-pages.ts";
-import type { StatementWording } from "../words/words.ts";
 
 /** What a comparison says in one language: few words, since the page's script carries them. */
 export interface ComparisonWords {
   readonly compare: CompareWords;
-  readonly rulings: Readonly<Record<string, StatementWording>>;
+  readonly rulings: WordingsOf<ComparisonStatement>;
   /** "not stated" */
   readonly notStated: string;
 }
@@ -179,13 +180,12 @@ function rowView(
 }
 
 function worded(
-  { rule, values }: NonNullable<ComparedRow["ruling"]>,
+  { rule, values }: ComparisonStatement,
   rulings: ComparisonWords["rulings"],
 ): string {
-  const wording = rulings[rule];
-  if (wording === undefined)
-    throw new RangeError(`The rule is ${rule}; right would be a rule with a sentence`);
-  return wording(values);
+  // A statement's rule and its values belong together, which an index by the rule alone does not say.
+  const wording: (of: never) => string = rulings[rule];
+  return wording(values as never);
 }
 
 /** A mark stands only where it is news: a supplier's word, an estimate, nothing known. */

@@ -5,9 +5,13 @@ import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
-import { internalReflectances } from "./measurement-in-geometry.ts";
+import {
+  internalReflectances,
+  surfaceStatement,
+  unstatedSurface,
+} from "./measurement-in-geometry.ts";
 import type { Measurement, SurfaceConstants } from "../fit/measurement.ts";
-import { isNoSurface, OIL_SURFACE, surfaceForm } from "./surface.ts";
+import { isNoSurface, surfaceForm } from "./surface.ts";
 
 export type Finish = "glossy" | "satin" | "matte";
 
@@ -51,12 +55,12 @@ export interface GlossDepth {
  *
  * @param masstone reading of a glossy film; its surface constants, else those of an oil film.
  * @returns depths in the order glossy, satin, matte, excluded before included, with rule `gloss-deepens`
- *   or `gloss-hardly-deepens`; or rule `masstone-not-told-from-surface`, `geometry-needs-surface`.
+ *   or `gloss-hardly-deepens`; or rule `masstone-not-told-from-surface`, `masstone-near-its-surface`, `geometry-needs-surface`.
  * @validity smooth films; a matte film by voids also scatters more inside, and is paler still.
  * @source saunderson-1942
  */
 export function glossDepth(masstone: Measurement): GlossDepth | Statement {
-  const surface: SurfaceConstants = masstone.surface ?? OIL_SURFACE;
+  const surface: SurfaceConstants = masstone.surface ?? unstatedSurface(masstone);
   if (isNoSurface(surface))
     return {
       rule: "geometry-needs-surface",
@@ -64,13 +68,9 @@ export function glossDepth(masstone: Measurement): GlossDepth | Statement {
       source: "saunderson-1942",
     };
   const { grid } = masstone.spectrum;
-  const { values: internal, hidden } = internalReflectances(masstone, surface);
-  if (hidden > grid.count / 2)
-    return {
-      rule: "masstone-not-told-from-surface",
-      values: { k1: surface.k1, wavelengths: hidden },
-      source: "saunderson-1942",
-    };
+  const untold = surfaceStatement(masstone, surface);
+  if (untold !== undefined) return untold;
+  const { values: internal } = internalReflectances(masstone, surface);
   const depths = (["glossy", "satin", "matte"] as const).flatMap((finish) =>
     (["excluded", "included"] as const).map((specular) =>
       depth(grid, internal, surface, finish, specular),

@@ -3,8 +3,10 @@ import { LAMPS, type Lamp } from "../../colorimetry/lamps.ts";
 import { lamplight } from "../../colorimetry/lamplight.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
-import { readingInGeometry } from "../../optics/surface/measurement-in-geometry.ts";
-import { OIL_SURFACE } from "../../optics/surface/surface.ts";
+import {
+  readingInGeometry,
+  unstatedSurface,
+} from "../../optics/surface/measurement-in-geometry.ts";
 import type { Figure, RecordRoot } from "../../quantities/figure.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Reading, SpectrumReading } from "../../records/records.ts";
@@ -39,7 +41,7 @@ function glossExcluded(
   const excluded = readingInGeometry(
     opticsReading(reading),
     "d/8 excluded",
-    reading.surface ?? OIL_SURFACE,
+    reading.surface ?? unstatedSurface(opticsReading(reading)),
   );
   if (isStatement(excluded)) return {};
   const { L } = xyzToLab(tristimulus(excluded, "D65/10"), "D65/10");

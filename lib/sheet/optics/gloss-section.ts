@@ -3,7 +3,7 @@ import { glossDepth, type Depth } from "../../optics/surface/gloss-depth.ts";
 import { at } from "../../quantities/at.ts";
 import { sourceFigure, type Figure, type RecordRoot } from "../../quantities/figure.ts";
 import type { Quantity, Interval } from "../../quantities/interval.ts";
-import { isStatement } from "../../quantities/statement.ts";
+import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { Colour } from "../../records/records.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
@@ -24,6 +24,13 @@ const ESTIMATED: Origin = {
   method: `${METHOD}: 5-50 % of it for satin`,
   source: "optics-practice",
 };
+
+/** Why a masstone's depth is not told, where its reading lies too near its surface. */
+export function glossReasons({ masstone }: Colour): Statement[] {
+  if (masstone?.form !== "spectrum") return [];
+  const found = glossDepth(opticsReading(masstone));
+  return isStatement(found) && found.rule === "masstone-near-its-surface" ? [found] : [];
+}
 
 /** Glossy, satin and matte, gloss excluded as the eye does it and included; nothing where the reading can't tell. */
 export function glossFigures(colour: Colour): GlossDepthFigures | undefined {

@@ -7,7 +7,7 @@ import { dispersionFigures } from "./dispersion-section.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { extenderFigures } from "./extender-section.ts";
 import { fitFigures } from "../tints/fit-section.ts";
-import { glossFigures } from "./gloss-section.ts";
+import { glossFigures, glossReasons } from "./gloss-section.ts";
 import { hiding } from "./hiding.ts";
 import type { OilSection } from "../paint-section-types.ts";
 import type { EqualLightness, OpticsSection, PigmentPart, TintSection } from "../sheet.ts";
@@ -49,7 +49,7 @@ export function opticsSection(
     ...(fit?.kind === "fit"
       ? { fit: fitFigures(fit, drawdownRecords(colour, records), records) }
       : {}),
-    reasons: [...strength.reasons, ...reasons, ...dispersion.reasons],
+    reasons: [...strength.reasons, ...reasons, ...dispersion.reasons, ...glossReasons(colour)],
   };
 }
 

@@ -40,6 +40,8 @@ export const DRAWDOWN_RULINGS = {
     `Nothing is fitted: the reading of ${drawdown(v)} is no more than its surface reflects (${percent(numberOf(v, "reflectance"))} at ${decimals(numberOf(v, "wavelengthNm"), 0)}\u00a0nm, k1 ${decimals(numberOf(v, "k1"), 3)}), so its geometry or its surface is not as recorded.`,
   "masstone-not-told-from-surface": (v) =>
     `At ${wavelengths(v)} the masstone reads no more than its surface reflects (k1 ${decimals(numberOf(v, "k1"), 3)}), so what lies under the surface is not told there.`,
+  "masstone-near-its-surface": (v) =>
+    `Read with its gloss included, the masstone lies so near what the surface alone throws back (k1 ${decimals(numberOf(v, "k1"), 3)}) that how deep it is without gloss is not told.`,
 
   "suspect-drawdown": (v) =>
     `${letDown(v)} is doubtful: the others miss it by ${deltaE(v, "leaveOneOutDeltaE00")} (${decimals(numberOf(v, "limit"), 1)} is the limit)${hasValue(v, "othersDeltaE00") ? ` and agree among themselves within ${decimals(numberOf(v, "othersDeltaE00"), 1)}` : ""}; it is shown and not used.`,

@@ -23,5 +23,5 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
   ...byRule<DryingStatement>(DRYING_RULINGS),
   ...byRule(PERMANENCE_RULINGS),
   ...byRule<HazardStatement>(HAZARD_RULINGS),
-  ...COMPARISON_RULINGS,
+  ...byRule(COMPARISON_RULINGS),
 };

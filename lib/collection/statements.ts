@@ -1,0 +1,44 @@
+import type { StatementOf } from "../quantities/statement.ts";
+
+/** Two places in L*a*b*: how far the first lies from the second [Delta-E*ab], and which way. */
+export interface PlacesApart {
+  readonly one: string;
+  readonly other: string;
+  readonly lighter: number;
+  readonly redder: number;
+  readonly yellower: number;
+  readonly distance: number;
+}
+
+/** What two colours of several are compared by as a ratio. */
+export type Times = "strength" | "parts" | "oilByMass" | "oilByVolume";
+
+/** Said of a difference between the nearer ends of estimates. */
+interface NearerEnds {
+  readonly atLeast?: "the nearer ends";
+}
+
+/** Everything that is said of colours side by side. */
+export type ComparisonStatement =
+  | StatementOf<"compared-masstones", PlacesApart>
+  | StatementOf<"compared-tints", PlacesApart & { readonly L: number }>
+  | StatementOf<
+      "compared-ratio",
+      NearerEnds & {
+        readonly of: Times;
+        readonly more: string;
+        readonly less: string;
+        readonly ratio: number;
+      }
+    >
+  | StatementOf<
+      "compared-days",
+      NearerEnds & { readonly earlier: string; readonly later: string; readonly days: number }
+    >
+  | StatementOf<"compared-within", { readonly apart: number; readonly borne: number }>
+  | StatementOf<"compared-within-share", { readonly share: number; readonly borne: number }>
+  | StatementOf<"compared-too-close", object>
+  | StatementOf<"compared-no-lightness", object>
+  | StatementOf<"compared-one-expected", object>
+  | StatementOf<"compared-otherwise-known", { readonly names: readonly string[] }>
+  | StatementOf<"compared-not-stated", { readonly names: readonly string[] }>;
