@@ -23,6 +23,9 @@ const SETTLES_IN_MS = 80;
 /** Files that go on changing are waited for no longer than this [ms]. */
 const LONGEST_WAIT_MS = 800;
 
+/** What a build leaves in memory goes with its thread, which is renewed after so many. */
+const BUILDS_A_THREAD = 20;
+
 /** Folders in the content folder; folders in the rooms of lib/. */
 const CONTENT_DEPTH = 1;
 const PROGRAM_DEPTH = 4;
@@ -43,7 +46,7 @@ export function liveBuilds(
     const started = performance.now();
     const now = { content: content(), program: programState() };
     // A module that a thread has imported never changes there again.
-    if (now.program !== known.program) await endThread();
+    if (now.program !== known.program || count % BUILDS_A_THREAD === 0) await endThread();
     known = now;
     const dir = join(scratch, String((count += 1)));
     mkdirSync(dir);

@@ -176,7 +176,10 @@ test.each(REPLIES)(
       // What is not stated has no evidence, and the reply gives no number for it.
       if (found === undefined || found.standing === "not stated")
         expect(line, `${slug}.${figure}`).toMatch(/: not stated$/);
-      else expect(line, `${slug}.${figure}`).toContain(`: ${found.text} (${ENGLISH.standings[found.standing].word}`);
+      else
+        expect(line, `${slug}.${figure}`).toContain(
+          `: ${found.text} (${ENGLISH.standings[found.standing].word}`,
+        );
     }
     const offered = new Set(material.colours.flatMap(({ lines: own }) => Object.values(own)));
     expect(

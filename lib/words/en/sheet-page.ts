@@ -134,7 +134,8 @@ export const SHEET_PAGE = {
     sizes: "Sizes",
   },
   hidesLine: (film: string) => `A dry film of ${film} hides a black-and-white chart.`,
-  covers: (area: string) => `One millilitre from the tube hides ${area}.`,
+  /** @param area with its unit, "360 cm²/ml". */
+  covers: (area: string) => `One millilitre from the tube hides ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${finish} as it dries.`,
   inWhite: (white: string, days: string) => `${days} to the touch in ${white}`,
   oilLine: (grams: string) => `${grams} of pigment, as we make it.`,
