@@ -72,6 +72,14 @@ const flat = (R: number, other: Partial<Measurement> = {}): Measurement => ({
   ...flatGround(GRID, R),
   ...other,
 });
+/** Most wavelengths pass an oil film's surface by a little, and the rest lack much. */
+const nearItsSurface: Measurement = {
+  spectrum: {
+    grid: GRID,
+    values: Array.from({ length: GRID.count }, (_, i) => (i < 0.4 * GRID.count ? 0.031 : 0.0362)),
+  },
+  geometry: "d/8 included",
+};
 const otherGrid: Measurement = {
   spectrum: {
     grid: { startNm: 400, stepNm: 20, count: 16 },
@@ -282,6 +290,7 @@ const found: unknown[] = [
   ),
   glossDepth(flat(0.3, { surface: NO_SURFACE })),
   glossDepth(flat(0.03, { geometry: "d/8 included" })),
+  glossDepth(nearItsSurface),
   ...[0.01, 0.8].map((R) => (glossDepth(flat(R)) as { ruling: Statement }).ruling),
   extendedPaint(film(2, 0.05), film(0.0005, 0.0004)).ruling,
   extendedPaint(film(2, 0.05), film(0.01, 1)).ruling,

@@ -72,9 +72,14 @@ describe("predicted from the components, beside what was read", () => {
     expect(steps.filter(({ massRatio }) => massRatio === "1:0").length).toBe(3);
   });
   // On real paint-outs a two-constant fit from two drawdowns misses by 1.8 in the middle (optics reference, oil-paint-outs); these are invented and fitted from more.
-  test.each(steps)("$slug in $white $massRatio is met", ({ missDeltaE00, uncertainty }) => {
+  test.each(steps)("$slug in $white $massRatio is met", ({ missDeltaE00 }) => {
     expect(valueOf(missDeltaE00)).toBeLessThan(1.8);
-    expect(valueOf(missDeltaE00)).toBeLessThan(uncertainty);
+  });
+  test("two of three misses, as 68 % say, lie within the \u00b1 that is printed", () => {
+    const within = steps.filter(
+      ({ missDeltaE00, uncertainty }) => valueOf(missDeltaE00) < uncertainty,
+    );
+    expect(within.length / steps.length).toBeGreaterThanOrEqual(0.6);
   });
 });
 
