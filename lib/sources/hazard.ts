@@ -21,6 +21,12 @@ export const HAZARD_SOURCES = {
     standing: "memory",
     note: "EUH201 and EUH201A above .15 % of lead as metal, EUH208 at the elicitation limit; that EUH210 has trace conditions was read.",
   },
+  "clp-packaging-belgium": {
+    citation:
+      "Federal Public Service Health, Food Chain Safety and Environment, Belgium. Packaging your products: the list after Annex II, part 3, of Regulation (EC) No 1272/2008 (CLP).",
+    standing: "read",
+    note: "Which classes call for a child-resistant fastening and which for a tactile warning of danger; the annex itself was not at hand.",
+  },
   "clp-statements-2025": {
     short: "CLP, Annexes II to IV",
     citation:

@@ -1,7 +1,7 @@
 /**
  * What the package of something sold to the public has to have beside its label.
  *
- * @source clp-annex-2-memory : part 3
+ * @source clp-packaging-belgium
  */
 import type { StatementOf } from "../../quantities/statement.ts";
 import type { HazardClass } from "../classify/hazard-class.ts";
@@ -14,8 +14,9 @@ export type PackagingStatement =
   StatementOf<"child-resistant-fastening", Classes> | StatementOf<"tactile-warning", Classes>;
 
 const FASTENING = /^(Acute Tox\. [1-3]|STOT (SE|RE) 1|Skin Corr\. 1[ABC]?|Asp\. Tox\. 1)$/;
+/** Category 1 of what changes genes, brings cancer or harms the unborn is not among these: the public is not sold it at all. */
 const TACTILE =
-  /^(Acute Tox\. [1-4]|Skin Corr\. 1[ABC]?|Muta\. |Carc\. |Repr\. |Resp\. Sens\. |STOT (SE|RE) [12]$|Asp\. Tox\. 1|Flam\. Liq\. [12]$|Flam\. Sol\. )/;
+  /^(Acute Tox\. [1-4]|Skin Corr\. 1[ABC]?|Muta\. 2$|Carc\. 2$|Repr\. 2$|Resp\. Sens\. |STOT (SE|RE) [12]$|Asp\. Tox\. 1|Flam\. (Gas|Liq|Sol)\. [12])/;
 
 /** @param classes of what is in the package. */
 export function packagingStatements(classes: readonly HazardClass[]): PackagingStatement[] {
@@ -27,7 +28,7 @@ export function packagingStatements(classes: readonly HazardClass[]): PackagingS
     const found = [...new Set(classes.filter((name) => pattern.test(name)))];
     return found.length === 0
       ? []
-      : [{ rule, values: { classes: found }, source: "clp-annex-2-memory" }];
+      : [{ rule, values: { classes: found }, source: "clp-packaging-belgium" }];
   });
 }
 
