@@ -78,7 +78,7 @@ describe("a contrast ratio at 75 um", () => {
     // By hand: (1 - .995)^(75/100) = .0188.
     expect(classOf(0.93, { filmUm: 100, contrastRatio: 0.995 })).toMatchObject({
       class: "opaque",
-      reason: { values: { bound: "at least", contrastRatio: expect.closeTo(0.9812, 4) } },
+      reason: { values: { bound: "at least", contrastRatio: expect.closeTo(0.9812, 4) as number } },
     });
     expect(classOf(0.93, { filmUm: 100, contrastRatio: 1 }).class).toBe("opaque");
   });
