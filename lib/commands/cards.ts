@@ -1,5 +1,5 @@
 import { cardsPdf } from "../print/cards-pdf.ts";
-import { laidCards } from "../print/range-cards.ts";
+import { laidCards, type WithoutCard } from "../print/range-cards.ts";
 import { reprintList, type Reprint } from "../print/reprint-list.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { earlierCards } from "../site/earlier-manifest.ts";
@@ -51,10 +51,7 @@ export function cards(
       reprints === undefined
         ? asked
         : asked.filter(({ slug }) => reprints.some((one) => one.slug === slug));
-    for (const { slug, markets } of without.filter(isChosen))
-      say(
-        `${slug}: no card, since it may be sold in ${markets.join(", ")} on a legal basis alone or not at all`,
-      );
+    for (const one of without.filter(isChosen)) say(`${one.slug}: no card, since ${reason(one)}`);
     for (const reprint of reprints ?? []) sayReprint(reprint);
     const { laid, faults } = laidCards(print, size, context);
     for (const { slug, message } of faults) process.stderr.write(`${slug}: no card. ${message}\n`);
@@ -96,6 +93,12 @@ function onlyFamily(
   return first === undefined || more.length > 0
     ? undefined
     : records.pigments.get(first.pigment)?.record.family;
+}
+
+function reason({ markets, notClassified }: WithoutCard): string {
+  return notClassified.length > 0
+    ? `it is not classified yet, for want of hazard data of ${notClassified.join(", ")}`
+    : `it may be sold in ${markets.join(", ")} on a legal basis alone or not at all`;
 }
 
 function say(line: string): void {

@@ -3,6 +3,7 @@ import { element, writtenSvg, type Attributes, type SvgNode } from "../plots/svg
 import { asMarkup, type Markup } from "../present/views.ts";
 import type { Block, Ink, Mark } from "./mark.ts";
 import type { Face } from "./print-font.ts";
+import { printable } from "./printable-letters.ts";
 import { MM_PER_PT } from "./text-lines.ts";
 
 const FONTS: Readonly<Record<Face, Attributes>> = {
@@ -58,7 +59,7 @@ function drawn(mark: Mark): SvgNode {
             ...FONTS[mark.face],
             ...ink,
           },
-          [mark.text],
+          [printable(mark.text, mark.face)],
         ),
       );
     case "box":

@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import PDFDocument from "pdfkit";
-import { fontBytes, SUBSETS, type Face, type Subset } from "./print-font.ts";
+import { fontBytes, type Face, type Subset } from "./print-font.ts";
+import { printable, subsetOf } from "./printable-letters.ts";
 import { MM_PER_PT, type Measure } from "./text-lines.ts";
 
 /** What a document says of itself. */
@@ -19,7 +20,7 @@ export interface PrintTitle {
 export interface PrintDocument {
   readonly pdf: PDFKit.PDFDocument;
   readonly labSpace: PDFKit.PDFKitReference;
-  /** A text in runs that one embedded file each can set. */
+  /** A text in runs that one embedded file each can set; a letter that none has is replaced. */
   readonly runs: (text: string, face: Face) => readonly TextRun[];
 }
 
@@ -88,10 +89,7 @@ export function printedBytes({ pdf }: PrintDocument): Uint8Array {
 /** Parts of pdfkit that its types leave out. */
 interface PdfInside {
   readonly _root: { readonly data: Record<string, unknown> };
-  readonly _font: {
-    layoutCache: Record<string, unknown>;
-    readonly font: { hasGlyphForCodePoint(code: number): boolean };
-  };
+  readonly _font: { layoutCache: Record<string, unknown> };
   readonly page: { readonly colorSpaces: Record<string, unknown> };
 }
 
@@ -131,31 +129,6 @@ function shapedWords(font: string): Record<string, unknown> {
   return words;
 }
 
-/** Which subset has a character; the same in every document, so looked up once a run. */
-const SUBSET_OF: Readonly<Record<Face, Map<number, Subset>>> = {
-  serif: new Map(),
-  "serif italic": new Map(),
-  sans: new Map(),
-  "sans bold": new Map(),
-};
-
-let probing: PDFKit.PDFDocument | undefined;
-
-/** Looked for in a document that is never written: a font that is only asked does not end up in another. */
-function subsetOf(face: Face, code: number): Subset {
-  const before = SUBSET_OF[face].get(code);
-  if (before !== undefined) return before;
-  const pdf = (probing ??= new PDFDocument({ autoFirstPage: false }));
-  const subset = SUBSETS.find((one) =>
-    inside(
-      pdf.registerFont(`${face} ${one}`, fontBytes(face, one) as Buffer).font(`${face} ${one}`),
-    )._font.font.hasGlyphForCodePoint(code),
-  );
-  if (subset === undefined) throw new UnprintableText(String.fromCodePoint(code));
-  SUBSET_OF[face].set(code, subset);
-  return subset;
-}
-
 function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
   const registered = new Set<string>();
   const fontOpened = (face: Face, subset: Subset): string => {
@@ -169,26 +142,14 @@ function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
   };
   return (text, face) => {
     const runs: { text: string; subset: Subset }[] = [];
-    for (const character of text) {
-      const subset = subsetOf(face, character.codePointAt(0) ?? 0);
+    for (const character of printable(text, face)) {
+      const subset = subsetOf(face, character.codePointAt(0) ?? 0) ?? "latin";
       const last = runs.at(-1);
       if (last?.subset === subset) last.text += character;
       else runs.push({ text: character, subset });
     }
     return runs.map((run) => ({ text: run.text, font: fontOpened(face, run.subset) }));
   };
-}
-
-/** A character that no font here can set: said, never printed as an empty box. */
-export class UnprintableText extends Error {
-  readonly character: string;
-
-  constructor(character: string) {
-    super(
-      `The letter "${character}" (U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}) can't be printed: Source Serif 4 and Source Sans 3 do not have it`,
-    );
-    this.character = character;
-  }
 }
 
 let measuring: PrintDocument | undefined;

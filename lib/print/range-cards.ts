@@ -7,7 +7,7 @@ import { cardLayout, type LaidCard } from "./card-layout.ts";
 import { cardOfSheet } from "./card-of-sheet.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
 import { cardRevision, cardStates, type CardStates } from "./card-statements.ts";
-import { measureText, UnprintableText } from "./print-document.ts";
+import { measureText } from "./print-document.ts";
 import { qrMatrix } from "./qr-block.ts";
 
 /** A card with what it states in every language of any size: what tells later whether to print it again. */
@@ -104,7 +104,7 @@ export function laidCards(
         revision,
       });
     } catch (error) {
-      if (!(error instanceof UnprintableText || error instanceof CardTooLarge)) throw error;
+      if (!(error instanceof CardTooLarge)) throw error;
       faults.push({ slug, name, message: error.message });
     }
   }

@@ -7,7 +7,6 @@ import { cardSizes, PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { cardsPdf } from "../print/cards-pdf.ts";
 import { laidCards } from "../print/range-cards.ts";
-import { UnprintableText } from "../print/print-document.ts";
 import { rangePdf } from "../print/range-pdf.ts";
 import {
   laidOutSheet,
@@ -45,31 +44,16 @@ export function printedSite(
     layouts.set(sheet, own);
     return own;
   };
-  const drawn = prints.sheets.flatMap((sheet) => {
+  const drawn = prints.sheets.map((sheet) => {
     const path = `colours/${sheet.page.worded.sheet.slug}/sheet.pdf`;
     const key = sheetKey(sheet, program);
-    const paper = attempt(
-      () =>
-        kept(path, key, before) ??
-        made(path, key, sheetPdf(sheet, paperOf(prints), laidOut(sheet))),
-      sheet,
-      prints,
-      warnings,
-    );
-    return paper === undefined ? [] : [{ paper, sheet }];
+    const paper =
+      kept(path, key, before) ?? made(path, key, sheetPdf(sheet, paperOf(prints), laidOut(sheet)));
+    return { paper, sheet };
   });
-  const range =
-    drawn.length === 0
-      ? undefined
-      : attempt(
-          () => printedRange(drawn, laidOut, prints, program, before),
-          drawn[0]?.sheet,
-          prints,
-          warnings,
-        );
   const papers = [
     ...drawn.map(({ paper }) => paper),
-    ...(range === undefined ? [] : [range]),
+    ...(drawn.length === 0 ? [] : [printedRange(drawn, laidOut, prints, program, before)]),
     ...printedCards(prints, program, before, warnings),
   ];
   return { warnings, site: withPapers(site, papers, prints) };
@@ -121,7 +105,7 @@ function printedRange(
   );
 }
 
-/** A PDF of cards for each size; a card that a size cannot hold, or no font can set, is left out and said. */
+/** A PDF of cards for each size; a card that a size cannot hold is left out and said. */
 function printedCards(
   { cards: { cards }, context }: RangeToPrint,
   program: string,
@@ -162,29 +146,6 @@ function cardFault(
     message,
     hint: "its card is left out",
   };
-}
-
-/** A letter that no font here has is said once; the sheet then has no PDF, and the rest of the site is built. */
-function attempt(
-  draw: () => Paper,
-  sheet: SheetToPrint | undefined,
-  { context: { records } }: RangeToPrint,
-  warnings: Diagnostic[],
-): Paper | undefined {
-  try {
-    return draw();
-  } catch (error) {
-    if (!(error instanceof UnprintableText)) throw error;
-    const slug = sheet?.page.worded.sheet.slug ?? "";
-    warnings.push({
-      severity: "warning",
-      rule: "print/unprintable",
-      place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" },
-      message: `The fonts of the printed sheet have no letter "${error.character}", so no sheet.pdf is made and range.pdf leaves the colour out`,
-      actual: error.character,
-    });
-    return undefined;
-  }
 }
 
 /** Everything that a sheet on paper is made from, and the program that makes it. */

@@ -7,6 +7,7 @@ import { collectionOf } from "../collection/collection.ts";
 import type { Records } from "../records/records.ts";
 import { allSheets } from "../sheet/all-sheets.ts";
 import { revision } from "../sheet/revision.ts";
+import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
 import { sheetWarnings } from "./sheet-warnings.ts";
@@ -19,7 +20,7 @@ export interface WorkedSite {
   readonly context: PageContext;
   readonly answers: SiteAnswers;
   readonly cards: RangeCards;
-  /** What the sheets found against their records, and the answers against the sheets. */
+  /** Letters that paper lacks, what the sheets found against their records, and the answers against the sheets. */
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -55,6 +56,10 @@ export function workedSite(
     context,
     answers,
     cards: rangeCards(context),
-    diagnostics: [...sheetWarnings(sheets, records, ENGLISH), ...answers.diagnostics],
+    diagnostics: [
+      ...letterWarnings(records),
+      ...sheetWarnings(sheets, records, ENGLISH),
+      ...answers.diagnostics,
+    ],
   };
 }

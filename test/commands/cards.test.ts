@@ -130,3 +130,17 @@ describe("sizes on record", () => {
     expect(readFileSync(join(own, "mine.pdf")).toString("latin1")).not.toContain("QR code");
   });
 });
+
+test("a colour without hazard data is named with what lacks them, markets or none", async () => {
+  const { home: folder } = contentFolder({
+    "workshop.yaml": "name: My workshop\nvehicle: linseed\naddress: The Loft\n",
+    "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n",
+    "pigments/earth.yaml": "name: Earth of the Ford\n",
+    "colours/earth.md":
+      "---\nname: Earth\npigments: [{ pigment: earth }]\noilIndexGPer100g: 50\n---\n",
+  });
+  const { output } = await mullstone(["cards"], { cwd: folder });
+  expect(output.split("\n")[0]).toBe(
+    "earth: no card, since it is not classified yet, for want of hazard data of Earth of the Ford",
+  );
+});

@@ -6,7 +6,6 @@ import {
   measureText,
   printDocument,
   printedBytes,
-  UnprintableText,
 } from "../../lib/print/print-document.ts";
 import { FACES } from "../../lib/print/print-font.ts";
 import { dictionaries, labFills, pageText, readPdf } from "../support/read-pdf.ts";
@@ -101,18 +100,15 @@ describe("a document on paper", () => {
     expect(Buffer.from(drawn(undefined)).toString("latin1")).toContain("(D:19700101000000Z)");
   });
 
-  test("refuses a character that no font has, by name", () => {
-    expect(() =>
+  test("prints [?] for a letter that no font has, and measures what it prints", async () => {
+    const text = "kuro \u9ed2\tsumi";
+    const { pages } = await readPdf(
       drawn("2026-05-18", [
-        {
-          tag: "P",
-          marks: [{ kind: "text", text: "黒", xMm: 0, yMm: 10, face: "sans", sizePt: 9 }],
-        },
+        { tag: "P", marks: [{ kind: "text", text, xMm: 0, yMm: 10, face: "sans", sizePt: 9 }] },
       ]),
-    ).toThrow(UnprintableText);
-    expect(() => measureText("黒", "sans", 9)).toThrow(
-      'The letter "黒" (U+9ED2) can\'t be printed',
     );
+    expect(pages[0] && pageText(pages[0])).toContain("kuro [?] sumi");
+    expect(measureText(text, "sans", 9)).toBe(measureText("kuro [?] sumi", "sans", 9));
   });
 });
 

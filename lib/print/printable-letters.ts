@@ -1,0 +1,55 @@
+import PDFDocument from "pdfkit";
+import { FACES, fontBytes, SUBSETS, type Face, type Subset } from "./print-font.ts";
+
+/** Stands on paper in place of a letter that the fonts lack: seen at once, and no letter of any name. */
+export const MISSING_LETTER = "[?]";
+
+/** A text as a face can set it: a space for a tab or a line's end, `[?]` for each letter that the fonts lack. */
+export function printable(text: string, face: Face): string {
+  return Array.from(text, (character) => {
+    if (subsetOf(face, codeOf(character)) !== undefined) return character;
+    return /\s/.test(character) ? " " : MISSING_LETTER;
+  }).join("");
+}
+
+/** Letters of a text that paper can't show in every face, each once, in the order of the text. */
+export function missingLetters(text: string): string[] {
+  return [...new Set(text)].filter(
+    (character) =>
+      !/\s/.test(character) &&
+      FACES.some((face) => subsetOf(face, codeOf(character)) === undefined),
+  );
+}
+
+/** Which subset has a character; the same in every document, so looked up once a run. */
+const SUBSET_OF: Readonly<Record<Face, Map<number, Subset | undefined>>> = {
+  serif: new Map(),
+  "serif italic": new Map(),
+  sans: new Map(),
+  "sans bold": new Map(),
+};
+
+let probing: PDFKit.PDFDocument | undefined;
+
+/** The first subset of a face that has a code point; undefined where none has. */
+export function subsetOf(face: Face, code: number): Subset | undefined {
+  const known = SUBSET_OF[face];
+  if (known.has(code)) return known.get(code);
+  // A document that is never written: a font that is only asked does not end up in another.
+  const pdf = (probing ??= new PDFDocument({ autoFirstPage: false }));
+  const subset = SUBSETS.find((one) => hasGlyph(pdf, `${face} ${one}`, fontBytes(face, one), code));
+  known.set(code, subset);
+  return subset;
+}
+
+function hasGlyph(pdf: PDFKit.PDFDocument, name: string, bytes: Uint8Array, code: number): boolean {
+  const { _font } = pdf.registerFont(name, bytes).font(name) as unknown as {
+    // A part of pdfkit that its types leave out.
+    readonly _font: { readonly font: { hasGlyphForCodePoint(code: number): boolean } };
+  };
+  return _font.font.hasGlyphForCodePoint(code);
+}
+
+function codeOf(character: string): number {
+  return character.codePointAt(0) ?? 0;
+}

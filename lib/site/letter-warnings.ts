@@ -1,0 +1,63 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { MISSING_LETTER, missingLetters } from "../print/printable-letters.ts";
+import type { Records } from "../records/records.ts";
+import type { RecordPath } from "../records/yaml-record.ts";
+
+interface PlacedRecord {
+  readonly record: object;
+  readonly place: (path: RecordPath) => Diagnostic["place"];
+}
+
+/** Letters that no font of the paper has: each told once a record, at the first value that holds it. */
+export function letterWarnings({
+  workshop,
+  workshopPlace,
+  pigments,
+  vehicles,
+  colours,
+}: Pick<
+  Records,
+  "workshop" | "workshopPlace" | "pigments" | "vehicles" | "colours"
+>): Diagnostic[] {
+  return [
+    { record: workshop, place: workshopPlace },
+    ...pigments.values(),
+    ...vehicles.values(),
+    ...colours.values(),
+  ].flatMap(ofRecord);
+}
+
+function ofRecord({ record, place }: PlacedRecord): Diagnostic[] {
+  const told = new Set<string>();
+  return [...texts(record, [])].flatMap(([path, text]) => {
+    const letters = missingLetters(text).filter((letter) => !told.has(letter));
+    for (const letter of letters) told.add(letter);
+    return letters.length === 0 ? [] : [warning(letters, place(path))];
+  });
+}
+
+function warning(letters: readonly string[], place: Diagnostic["place"]): Diagnostic {
+  const named = letters.map(
+    (letter) => `"${letter}" (U+${codeOf(letter).toString(16).toUpperCase().padStart(4, "0")})`,
+  );
+  return {
+    severity: "warning",
+    rule: "print/missing-letter",
+    place,
+    message: `The fonts of sheets and cards on paper have no ${named.join(", ")}: ${MISSING_LETTER} is printed instead`,
+    actual: letters.join(""),
+    hint: "pages on screen show it in a font of the reader's",
+  };
+}
+
+function codeOf(letter: string): number {
+  return letter.codePointAt(0) ?? 0;
+}
+
+/** Every text of a record, with its path, in the order of the record. */
+function* texts(value: unknown, path: RecordPath): Generator<readonly [RecordPath, string]> {
+  if (typeof value === "string") yield [path, value];
+  if (typeof value !== "object" || value === null) return;
+  for (const [key, entry] of Object.entries(value))
+    yield* texts(entry, [...path, Array.isArray(value) ? Number(key) : key]);
+}
