@@ -12,7 +12,7 @@ import { inSentence } from "../words/en/pages.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { strengthOrder } from "../collection/strength-order.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range ranked by tinting strength beside the workshop's reference; below it what does not compare. */
@@ -65,7 +65,7 @@ function table(
     rows: listed.flatMap((sheet): CellView[][] => {
       const worded = sheets.find((one) => one.sheet === sheet);
       if (worded === undefined) return [];
-      const colour = ownColour(sheet.notations.masstone);
+      const colour = comparableColour(sheet.notations.masstone);
       return [
         [
           {

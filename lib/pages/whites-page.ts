@@ -17,12 +17,13 @@ import {
 import {
   isGreyTint,
   nearNeutrals,
+  readWithGloss,
   type NearNeutral,
   type NeutralsInWhite,
 } from "../collection/near-neutrals.ts";
 import type { EqualLightness, Sheet, TintStep } from "../sheet/sheet.ts";
 import { orderLinks } from "./catalogue-pages.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour, ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
@@ -35,13 +36,17 @@ const WIDE = 480;
 export function whitesPage(context: PageContext, place: PagePlace): WhitesPageView {
   const text = context.words.pages.optics.inTheWhites;
   const groups = nearNeutrals(context.sheets.map(({ sheet }) => sheet));
+  const withGloss = readWithGloss(groups.flatMap(({ neutrals }) => neutrals));
   return {
     kind: "in-the-whites",
     ...pageHead(context, place, text.heading, text.lead),
     lead: groups.length === 0 ? [text.lead, text.none] : [text.lead],
     orders: orderLinks(context, place),
     sections: [
-      ...section("swatches", text.sections.swatches, swatchBoard(groups, context, place)),
+      ...section("swatches", text.sections.swatches, [
+        ...(withGloss.length === 0 ? [] : [statement(text.readWithGloss(withGloss))]),
+        ...swatchBoard(groups, context, place),
+      ]),
       ...section("trails", text.sections.trails, trailPlots(groups, context)),
       ...section(
         "figures",
@@ -76,7 +81,7 @@ function swatchBoard(
         name: sheet.name,
         href: `${root}colours/${sheet.slug}/`,
         cells: [
-          cell(ownColour(sheet.notations.masstone), text.board.notRead),
+          cell(comparableColour(sheet.notations.masstone), text.board.notRead),
           ...groups.map(({ white }) => tintCell(sheet, white.slug, words)),
         ],
         said:
