@@ -11,13 +11,21 @@ import {
 import type { Words } from "../words/words.ts";
 
 /** What of a figure is printed. */
-type Printed = Pick<Known<Amount>, "value" | "unit" | "uncertainty">;
+type Printed = Pick<Known<Amount>, "value" | "unit" | "uncertainty" | "bound">;
 
 /** The ends of an estimate claim no more than this. */
 const ESTIMATE_DIGITS = 2;
 
-/** A figure's value as it reads, without its unit: rounded to what its row and its uncertainty bear. */
+/**
+ * A figure's value as it reads, without its unit: rounded to what its row and its uncertainty bear, a bound
+ * with its word.
+ */
 export function valueText(row: FigureRow, figure: Printed, words: Words): string {
+  const text = roundedText(row, figure, words);
+  return figure.bound === undefined ? text : `${words.bounds[figure.bound]} ${text}`;
+}
+
+function roundedText(row: FigureRow, figure: Printed, words: Words): string {
   const { value, uncertainty } = figure;
   if (typeof value === "string") return row.kind === "word" ? (words.terms[value] ?? value) : value;
   if (!isQuantity(value))

@@ -16,6 +16,9 @@ export type StandingKind = Standing | "not stated";
 /** Standings that can be a root: `derived` always rests on one of them. */
 export type RootStanding = Exclude<Standing, "derived">;
 
+/** That the true value does not pass a figure: no less, or no more. */
+export type Bound = "at least" | "at most";
+
 export type Amount = number | Interval | string | readonly number[];
 
 export type RootKind = "colour" | "pigment" | "vehicle" | "reading" | "source" | "workshop";
@@ -44,6 +47,8 @@ export interface Known<V extends Amount> extends Made {
   readonly source?: SourceKey;
   /** Standard uncertainty, in the unit of the value. */
   readonly uncertainty?: number;
+  /** Present where the value is only what the true one does not pass. */
+  readonly bound?: Bound;
   /** The weakest root the figure rests on; its own standing when it is a root. */
   readonly restsOn: Standing;
 }
@@ -131,6 +136,17 @@ export function exactly<V extends Amount>(figure: Figure<V>): Figure<V> {
   if (!isKnown(figure)) return figure;
   const { standing, value, unit, method, source, restsOn } = figure;
   return knownFigure(standing, value, { unit, method, source, inputs: inputsOf(figure) }, restsOn);
+}
+
+/** Known only as a bound: of an estimate the end that is sure, without an uncertainty of its own. */
+export function bounded(figure: Figure<Quantity>, bound: Bound | undefined): Figure<Quantity> {
+  if (!isKnown(figure) || bound === undefined) return figure;
+  const { uncertainty: _, value, ...rest } = figure;
+  const [lower, upper] = ends(value);
+  return made<Known<Quantity>>(
+    { ...rest, value: bound === "at least" ? lower : upper, bound },
+    inputsOf(figure),
+  );
 }
 
 /** Taken over from another figure, which it names as its input: a trial in the place of an estimate. */

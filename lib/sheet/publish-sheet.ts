@@ -78,7 +78,7 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
       return undefined;
     }
     const value = row.kind === "share" ? figure.value : sixDigits(figure.value);
-    const { standing, unit, restsOn, method, source, uncertainty } = figure;
+    const { standing, unit, restsOn, method, source, uncertainty, bound } = figure;
     evidence.push({
       figure: path,
       value,
@@ -90,6 +90,7 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
       inputs: inputPaths(figure, sheet.slug),
       ...(source === undefined ? {} : { source }),
       ...(uncertainty === undefined ? {} : { uncertainty: sixDigits(uncertainty) }),
+      ...(bound === undefined ? {} : { bound }),
     });
     return value;
   }

@@ -55,6 +55,7 @@ const BESIDE: Readonly<Record<string, Schema>> = {
         inputs: TEXTS,
         source: TEXT,
         uncertainty: NUMBER,
+        bound: { enum: ["at least", "at most"] },
       },
     },
   },

@@ -1,6 +1,6 @@
 import type { Language } from "../records/schema/terms.ts";
 import type { PageWords } from "./en/pages.ts";
-import type { NotStated, Standing, StandingKind } from "../quantities/figure.ts";
+import type { Bound, NotStated, Standing, StandingKind } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import type { FigureWord } from "../sheet/sheet.ts";
 
@@ -12,6 +12,8 @@ export interface Words {
   readonly language: Language;
   /** "about", before an estimate whose two ends read alike. */
   readonly about: string;
+  /** Before a value that is only what the true one does not pass. */
+  readonly bounds: Readonly<Record<Bound, string>>;
   /** A list of numbers over wavelengths in a few words. */
   readonly series: (count: number, least: string, greatest: string) => string;
   /** Name of each figure by its key in the figure table. */

@@ -142,6 +142,7 @@ const SHEET = keys({
       inputs: listOf(text),
       "source?": text,
       "uncertainty?": number,
+      "bound?": oneOf("at least", "at most"),
       // Beside a displayed figure stands its finished text.
       text,
     }),

@@ -5,6 +5,7 @@
  * @source iso-6504-3 for where the contrast ratio stops to tell; optics-practice for the classes.
  */
 import { domainError } from "../../diagnostics/diagnostic.ts";
+import type { Bound } from "../../quantities/figure.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 
@@ -42,6 +43,8 @@ export interface OpaqueFilm {
   readonly luminance: number;
   /** Y over black to Y over white [1], 0-1.05; undefined where no film was drawn over both. */
   readonly contrastRatio: number | undefined;
+  /** Where the contrast ratio is only what the true one does not pass. */
+  readonly bound?: Bound | undefined;
   /** Range of S X [1], > 0; undefined where neither films nor let-downs tell it. */
   readonly scatteringPower: Interval | undefined;
 }
@@ -49,7 +52,13 @@ export interface OpaqueFilm {
 export type OpacityStatement =
   | StatementOf<
       "opacity-by-contrast-ratio",
-      { class: OpacityClass; contrastRatio: number; contrastRatioMin: number; filmUm: number }
+      {
+        class: OpacityClass;
+        contrastRatio: number;
+        contrastRatioMin: number;
+        filmUm: number;
+        bound?: Bound;
+      }
     >
   | StatementOf<
       "opacity-by-scattering",
@@ -80,7 +89,7 @@ export interface OpacityRuling {
  */
 export function opacityRuling(film: OpaqueFilm): OpacityRuling {
   requireFilm(film);
-  const { filmUm, luminance, contrastRatio, scatteringPower } = film;
+  const { filmUm, luminance, contrastRatio, bound, scatteringPower } = film;
   if (Math.abs(filmUm / OPACITY_FILM.um - 1) > OPACITY_FILM.tolerance)
     return none({
       rule: "film-not-comparable",
@@ -99,6 +108,7 @@ export function opacityRuling(film: OpaqueFilm): OpacityRuling {
           contrastRatio,
           contrastRatioMin: row.contrastRatioMin,
           filmUm,
+          ...(bound === undefined ? {} : { bound }),
         },
         source: "optics-practice",
       },

@@ -61,7 +61,7 @@ export function filmOptics(
   const noise = readingNoise(coat);
   return {
     masstone: Float64Array.from(own),
-    masstoneSigma: Float64Array.from(noise, (sigma) => Math.hypot(sigma, ERRORS.surface)),
+    masstoneSigma: Float64Array.from(noise, (sigma) => Math.hypot(sigma, FILM_ERRORS.surface)),
     ...surest([optics, ...grounds]),
   };
 }
@@ -105,7 +105,7 @@ function byCoat(
     );
   const noise = readingNoise(film);
   const filmError = noise.map((sigma, i) =>
-    Math.hypot(sigma, ERRORS.pinholes * (at(values, i) - at(bare, i))),
+    Math.hypot(sigma, FILM_ERRORS.pinholes * (at(values, i) - at(bare, i))),
   );
   const coatError = readingNoise(coat);
   const g = internalReflectances(ground, surface).values;
@@ -113,7 +113,7 @@ function byCoat(
     [0, 0],
     [filmError, 0],
     [0, coatError],
-    [ERRORS.surface, ERRORS.surface],
+    [FILM_ERRORS.surface, FILM_ERRORS.surface],
   ] as const;
   const told = tries.map(([ofFilm, ofCoat]) => {
     const [R, rho] = [internal(film, ofFilm), internal(coat, ofCoat)];
@@ -157,21 +157,21 @@ function byBothGrounds(film: TwoGroundFilm, surface: SurfaceConstants): FilmOpti
   const bare = [film.black.spectrum.values, film.white.spectrum.values];
   const blackError = black.map((value, i) =>
     Math.hypot(
-      ERRORS.apart * (blackNoise[i] ?? NaN),
-      ERRORS.pinholes * (value - (bare[0]?.[i] ?? NaN)),
+      FILM_ERRORS.apart * (blackNoise[i] ?? NaN),
+      FILM_ERRORS.pinholes * (value - (bare[0]?.[i] ?? NaN)),
     ),
   );
   const whiteError = white.map((value, i) =>
     Math.hypot(
-      ERRORS.apart * (blackNoise[i] ?? NaN),
-      ERRORS.pinholes * (value - (bare[1]?.[i] ?? NaN)),
-      ERRORS.thickness * Math.max(value - (black[i] ?? NaN), 0),
+      FILM_ERRORS.apart * (blackNoise[i] ?? NaN),
+      FILM_ERRORS.pinholes * (value - (bare[1]?.[i] ?? NaN)),
+      FILM_ERRORS.thickness * Math.max(value - (black[i] ?? NaN), 0),
     ),
   );
   const noisy = black.map((value, i) => value + (blackError[i] ?? NaN));
   const thinner = white.map((value, i) => value + (whiteError[i] ?? NaN));
   const lifted = (values: readonly number[]): number[] =>
-    values.map((value) => value + ERRORS.surface);
+    values.map((value) => value + FILM_ERRORS.surface);
   const at = points(black, white);
   const moved = [
     points(noisy, white),
@@ -200,7 +200,7 @@ function byBothGrounds(film: TwoGroundFilm, surface: SurfaceConstants): FilmOpti
  * decides in the dark.
  * @source optics-practice
  */
-const ERRORS = { apart: 0.3, pinholes: 0.01, thickness: 0.1, surface: 0.005 } as const;
+export const FILM_ERRORS = { apart: 0.3, pinholes: 0.01, thickness: 0.1, surface: 0.005 } as const;
 /** Error of their difference beyond which two films are told apart. */
 const PARTED_MIN = 3;
 

@@ -2,6 +2,11 @@ import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
 import { glazeStrip } from "../../optics/films/glaze.ts";
 import {
+  boundedContrast,
+  boundedHidingFilm,
+  type Bounded,
+} from "../../optics/films/film-bounds.ts";
+import {
   contrastByGlossRuling,
   coverageCm2PerMl,
   filmContrast,
@@ -16,7 +21,13 @@ import {
 import { OPACITY_FILM, opacityRuling, type OpacityRuling } from "../../optics/films/opacity.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
-import { isKnown, notStated, type Figure, type NotStated } from "../../quantities/figure.ts";
+import {
+  bounded,
+  isKnown,
+  notStated,
+  type Figure,
+  type NotStated,
+} from "../../quantities/figure.ts";
 import type { Interval, Quantity } from "../../quantities/interval.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
@@ -27,6 +38,7 @@ import { masstoneContrast, paintFilms } from "../tints/films-over-both.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { filmRecords } from "../record-inputs.ts";
 import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
+import { readFilms } from "./read-films.ts";
 import { scatteringPowerFigure } from "./scattering-power.ts";
 import type { GlazeStep, OpticsSection } from "../sheet.ts";
 
@@ -43,6 +55,8 @@ export type Hiding = Pick<
 
 /** Films of the hiding curve [um]. */
 const CURVE_FILMS_UM = [5, 10, 15, 20, 30, 40, 50, 75, 100, 150, 200];
+
+const OPPOSITE = { "at least": "at most", "at most": "at least" } as const;
 
 /** What films of known thickness hide, from the colour's own drawdowns over black and white. */
 export function hiding(
@@ -89,20 +103,41 @@ export function hiding(
   const filmsUm = films.map(({ filmThicknessUm }) => filmThicknessUm);
   const hid = filmsHidRuling(paint, [Math.min(...filmsUm), Math.max(...filmsUm)], grounds);
   const byGloss = contrastByGlossRuling(paint, OPACITY_FILM.um, grounds);
-  const { value: ratio, uncertainty } = filmContrast(paint, OPACITY_FILM.um, grounds);
+  const read = readFilms(colour, paint.surface);
+  const { value, uncertainty } = filmContrast(paint, OPACITY_FILM.um, grounds);
+  const contrast = boundedContrast(
+    { filmUm: OPACITY_FILM.um, contrastRatio: value },
+    uncertainty,
+    read,
+    hid !== undefined,
+  );
   const hidingUm = hidingFilmUm(paint, grounds);
-  const contrastRatio: Figure<Quantity> = notationFigure(ratio, "1", origin, uncertainty);
-  const hidingFilm: Figure<Quantity> = isStatement(hidingUm)
-    ? notStated("not even 5 mm hides", wanting, inputs)
-    : notationFigure(
-        hidingUm,
-        "um",
-        {
-          ...origin,
-          method: `${origin.method}: thinnest film of contrast ratio ${HIDING_CONTRAST_RATIO}`,
-        },
-        hidingUm * paint.scaleUncertainty,
-      );
+  const hides = boundedHidingFilm(
+    isStatement(hidingUm) ? Infinity : hidingUm,
+    paint.scaleUncertainty,
+    read,
+    hid !== undefined,
+    HIDING_CONTRAST_RATIO,
+  );
+  const contrastRatio = bounded(
+    notationFigure<Quantity>(contrast.value, "1", origin, uncertainty),
+    contrast.bound,
+  );
+  const hidingFilm: Figure<Quantity> =
+    hides.value === Infinity
+      ? notStated("not even 5 mm hides", wanting, inputs)
+      : bounded(
+          notationFigure<Quantity>(
+            hides.value,
+            "um",
+            {
+              ...origin,
+              method: `${origin.method}: thinnest film of contrast ratio ${HIDING_CONTRAST_RATIO}`,
+            },
+            hides.value * paint.scaleUncertainty,
+          ),
+          hides.bound,
+        );
   const scatteringPower = scatteringPowerFigure(
     colour,
     { paint, chart },
@@ -111,14 +146,18 @@ export function hiding(
     records,
   );
   const overWhite = filmSpectrum(paint, OPACITY_FILM.um, grounds.white, "d/8 excluded");
-  const opacity = opacityOf(ratio, scatteringPower, tristimulus(overWhite, "D65/10").Y / 100);
+  const opacity = opacityOf(contrast, scatteringPower, tristimulus(overWhite, "D65/10").Y / 100);
   return {
     contrastRatio,
     hidingFilmUm: hidingFilm,
-    coverageCm2PerMl: derivedFigure(
-      { name: "10 000 / film that hides [\u00b5m] x volume solids", unit: "cm2/ml" },
-      { hidingFilm, volumeSolids },
-      (v) => coverageCm2PerMl(v.hidingFilm) * v.volumeSolids,
+    // The thinner the film that hides, the further it goes.
+    coverageCm2PerMl: bounded(
+      derivedFigure(
+        { name: "10 000 / film that hides [\u00b5m] x volume solids", unit: "cm2/ml" },
+        { hidingFilm, volumeSolids },
+        (v) => coverageCm2PerMl(v.hidingFilm) * v.volumeSolids,
+      ),
+      hides.bound && OPPOSITE[hides.bound],
     ),
     scatteringPower,
     opacityClass: opacityFigure(
@@ -134,14 +173,19 @@ export function hiding(
     glaze: glaze(paint, grounds, origin),
     hidingCurve: CURVE_FILMS_UM.map((filmUm) => ({
       filmUm,
-      contrastRatio: filmContrastRatio(paint, filmUm, grounds),
+      contrastRatio: boundedContrast(
+        { filmUm, contrastRatio: filmContrastRatio(paint, filmUm, grounds) },
+        uncertainty,
+        read,
+        hid !== undefined,
+      ).value,
     })),
     reasons: [
       ...film,
       ...(opacity?.reason === undefined ? [] : [opacity.reason]),
       ...(byGloss === undefined ? [] : [byGloss]),
       ...(hid === undefined ? [] : [hid]),
-      ...(isStatement(hidingUm) ? [hidingUm] : []),
+      ...(isStatement(hidingUm) && hides.value === Infinity ? [hidingUm] : []),
     ],
   };
 }
@@ -162,7 +206,7 @@ function masstoneLuminance({ masstone }: Colour): number | undefined {
 }
 
 function opacityOf(
-  contrastRatio: number | undefined,
+  contrast: Bounded | undefined,
   scatteringPower: Figure<Interval>,
   luminance: number | undefined,
 ): OpacityRuling | undefined {
@@ -171,7 +215,8 @@ function opacityOf(
     : opacityRuling({
         filmUm: OPACITY_FILM.um,
         luminance,
-        contrastRatio: contrastRatio === undefined ? undefined : Math.min(contrastRatio, 1.05),
+        contrastRatio: contrast && Math.min(contrast.value, 1.05),
+        bound: contrast?.bound,
         scatteringPower: isKnown(scatteringPower) ? scatteringPower.value : undefined,
       });
 }

@@ -19,6 +19,7 @@ const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
 export const ENGLISH: Words = {
   language: "en",
   about: "about",
+  bounds: { "at least": "at least", "at most": "at most" },
   series: PAGES.optics.fit.series,
   figures: FIGURES,
   glosses: FIGURE_GLOSSES,

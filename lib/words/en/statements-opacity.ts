@@ -8,9 +8,9 @@ import { bracketed, decimals, micrometres, sentence, significant } from "./state
 
 /** How opaque a film is, and by what that was judged. */
 export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
-  "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin }) =>
+  "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
     sentence(
-      `${word}: a film of ${micrometres(filmUm)} has a contrast ratio of ${decimals(contrastRatio, 3)}${bracketed(
+      `${word}: a film of ${micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${decimals(contrastRatio, 3)}${bracketed(
         contrastRatioMin > 0 ? `from ${decimals(contrastRatioMin, 2)}` : undefined,
         "by limits of our own",
       )}`,
