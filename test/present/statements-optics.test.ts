@@ -307,7 +307,7 @@ describe("the sentence of a colour in a white", () => {
       "Leans brown in Prussian White (a* 1.6, b* 2.2 at L* 50).",
     );
     expect(OPTICS_RULINGS["stays-near-neutral"](grey("lead-white", 0.64, 0.1).values)).toBe(
-      "Stays near neutral in Lead White (a* 0.6 at L* 50).",
+      "Stays near neutral in lead white (a* 0.6 at L* 50).",
     );
   });
 
