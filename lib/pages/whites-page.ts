@@ -5,7 +5,6 @@ import { section, statement } from "../blocks/section-blocks.ts";
 import { decimalText, placesWithin } from "../words/number-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import { inSentence } from "../words/en/pages.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import {
   fittedFrame,
@@ -142,7 +141,7 @@ function trailsOf({ sheet, tint }: NearNeutral): Trail[] {
     ? []
     : [
         {
-          label: inSentence(sheet.name),
+          label: sheet.name,
           points: read,
           ...(points.length > read.length
             ? { predicted: points.map(({ a, b }) => ({ a, b })) }
@@ -158,7 +157,7 @@ function trailPlot(
   { words }: PageContext,
 ): PictureView {
   const text = words.pages.optics.inTheWhites;
-  const name = inSentence(white.name);
+  const name = white.name;
   const at50 = neutrals.flatMap(({ sheet, tint: { atL } }) => {
     const [a, b] = [value(atL["50"]?.a), value(atL["50"]?.b)];
     return a === undefined || b === undefined
@@ -225,7 +224,7 @@ function table(
     };
   };
   return {
-    caption: caption(inSentence(white.name)),
+    caption: caption(white.name),
     note,
     columns: [
       { head: columns.colour },
