@@ -1,6 +1,6 @@
 import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { inSentence, upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/en/pages.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Shortcode } from "./shortcode.ts";
 
@@ -23,13 +23,13 @@ export const COLOUR: Shortcode = {
   name: "colour",
   place: "in a sentence",
   args: [{ name: "", kind: "colour" }],
-  does: "the colour's name, as it stands in a sentence, leading to its sheet",
+  does: "the colour's name as its record has it, leading to its sheet",
   render: (args, { place: { root }, begins }) => {
     const [worded] = args.colours("");
     return worded === undefined
       ? undefined
       : {
-          text: begins ? upperFirst(inSentence(worded.sheet.name)) : inSentence(worded.sheet.name),
+          text: begins ? upperFirst(worded.sheet.name) : worded.sheet.name,
           href: `${root}colours/${worded.sheet.slug}/`,
         };
   },

@@ -5,7 +5,6 @@ import { tintTrail } from "../plots/tint-trail.ts";
 import { decimalText, placesWithin } from "../words/number-text.ts";
 import { asMarkup } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { inSentence } from "../words/en/pages.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import type { EqualLightness, TintSection } from "../sheet/sheet.ts";
 import type { Shortcode, ShortcodeRoom } from "./shortcode.ts";
@@ -31,17 +30,14 @@ export const LADDER: Shortcode = {
       tint,
       words,
       room.id,
-      words.pages.answers.picture.ladderTitle(worded.sheet.name, inSentence(tint.white.name)),
+      words.pages.answers.picture.ladderTitle(worded.sheet.name, tint.white.name),
     );
     return picture === undefined
       ? undefined
       : {
           picture: {
             ...picture,
-            caption: words.pages.answers.picture.ladderTitle(
-              worded.sheet.name,
-              inSentence(tint.white.name),
-            ),
+            caption: words.pages.answers.picture.ladderTitle(worded.sheet.name, tint.white.name),
           },
         };
   },
@@ -67,13 +63,13 @@ export const TRAIL: Shortcode = {
         : whiteTrail(
             tint,
             trailPoint({ ...sheet.notations.masstone, standing: "measured" }),
-            inSentence(sheet.name),
+            sheet.name,
           ),
     );
     const white = tints.find(({ tint }) => tint !== undefined)?.tint?.white.name;
     if (white === undefined || trails.length === 0 || tints.some(({ tint }) => tint === undefined))
       return undefined;
-    const title = words.pages.answers.picture.trailTitle(inSentence(white));
+    const title = words.pages.answers.picture.trailTitle(white);
     return {
       picture: {
         svg: asMarkup(
@@ -110,7 +106,7 @@ export const SWATCHES: Shortcode = {
       .map((worded) => ({ worded, tint: tintIn(worded, args.text("white"), room) }));
     if (tints.some(({ tint }) => tint === undefined)) return undefined;
     const steps = tints.map(({ worded, tint }) => step(worded, tint, level));
-    const white = inSentence(tints[0]?.tint?.white.name ?? "");
+    const white = tints[0]?.tint?.white.name ?? "";
     const strip = (idPrefix: string, width?: number): string =>
       colourStrip({
         idPrefix,

@@ -8,6 +8,7 @@ import type {
   Sheet,
   TintSection,
 } from "../sheet/sheet.ts";
+import { glossOfTint } from "./near-neutrals.ts";
 import { comparedMasstone, largest, type GlossInReading } from "./compared-masstone.ts";
 
 /** A place in a*, b* with the larger of its standard uncertainties. */
@@ -109,7 +110,7 @@ function inWhite({
       {
         kind: "tint",
         atL: Object.fromEntries(places),
-        gloss: steps.some(({ geometry }) => geometry === "d/8 included") ? "included" : "shut out",
+        gloss: glossOfTint({ steps }),
       },
     ],
     [`parts.${slug}`, strengthParts === undefined ? undefined : number(strengthParts.byVolume)],

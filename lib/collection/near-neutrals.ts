@@ -1,4 +1,5 @@
 import type { Sheet, TintSection } from "../sheet/sheet.ts";
+import type { GlossInReading } from "./compared-masstone.ts";
 
 /** A black or grey of the range in one white. */
 export interface NearNeutral {
@@ -42,4 +43,17 @@ export function nearNeutrals(sheets: readonly Sheet[]): NeutralsInWhite[] {
       (one, other) =>
         other.neutrals.length - one.neutrals.length || (one.white.slug < other.white.slug ? -1 : 1),
     );
+}
+
+/** Whether gloss is in the readings of a tint's let-downs. */
+export function glossOfTint({ steps }: Pick<TintSection, "steps">): GlossInReading {
+  return steps.some(({ geometry }) => geometry === "d/8 included") ? "included" : "shut out";
+}
+
+/** Names of those that were read with their gloss where others were read without: as read they do not compare. None where all were read alike. */
+export function readWithGloss(neutrals: readonly NearNeutral[]): string[] {
+  const withGloss = neutrals.filter(({ tint }) => glossOfTint(tint) === "included");
+  return withGloss.length === neutrals.length
+    ? []
+    : [...new Set(withGloss.map(({ sheet }) => sheet.name))];
 }

@@ -1,6 +1,5 @@
 import { decimalText, placesWithin } from "../words/number-text.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import { inSentence } from "../words/en/pages.ts";
 import { bluenessRows, type BluenessRow } from "../plots/blueness-rows.ts";
 import { greyAt } from "../collection/single-blacks.ts";
 import type { EqualLightness, Sheet } from "../sheet/sheet.ts";
@@ -95,7 +94,7 @@ export function blacksInWhitesPicture(
         : [
             {
               kind: "point" as const,
-              label: text.short(inSentence(white.name)),
+              label: text.short(white.name),
               b: at.b,
               uncertainty: at.uncertainty,
               colour: ownColour(tint?.atL[level]),
@@ -153,5 +152,5 @@ export function whiteName(pigment: string, { records }: Pick<PageContext, "recor
   const paint = [...records.colours.values()].find(
     ({ record }) => record.pigments.length === 1 && record.pigments[0]?.pigment === pigment,
   );
-  return inSentence(paint?.record.name ?? records.pigments.get(pigment)?.record.name ?? pigment);
+  return paint?.record.name ?? records.pigments.get(pigment)?.record.name ?? pigment;
 }

@@ -22,7 +22,7 @@ import { munsellPlace } from "./munsell-place.ts";
 import { oilGroups } from "./oil-order-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { strengthGroups } from "./strength-order-page.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
@@ -304,7 +304,7 @@ function table(
     ],
     rows: sheets.map((worded): CellView[] => {
       const { sheet } = worded;
-      const colour = ownColour(sheet.notations.masstone);
+      const colour = comparableColour(sheet.notations.masstone);
       return [
         {
           text: sheet.name,

@@ -4,7 +4,7 @@ import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
 import type { Order } from "./catalogue-pages.ts";
 import { munsellPlace } from "./munsell-place.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range drawn as its order has it: round the hue circle, or by value and chroma. */
@@ -16,7 +16,7 @@ export function orderPictures(
   const text = words.pages.range;
   const points = sheets.flatMap(({ sheet }) => {
     const place = munsellPlace(sheet);
-    const colour = ownColour(sheet.notations.masstone);
+    const colour = comparableColour(sheet.notations.masstone);
     return place === undefined || colour === undefined
       ? []
       : [{ label: sheet.name, colour, href: `${root}colours/${sheet.slug}/`, ...place }];

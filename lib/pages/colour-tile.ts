@@ -3,7 +3,7 @@ import type { TileView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { FAMILIES } from "../words/en/terms.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { ownColour, tellingTint } from "./screen-swatch.ts";
+import { comparableColour, tellingTint } from "./screen-swatch.ts";
 
 /** A colour on the wall: masstone over the tint that tells most. */
 export function colourTile(
@@ -11,7 +11,7 @@ export function colourTile(
   { words }: PageContext,
   { root }: PagePlace,
 ): TileView {
-  const masstone = ownColour(sheet.notations.masstone);
+  const masstone = comparableColour(sheet.notations.masstone);
   const tint = tellingTint(sheet);
   const colours = [masstone, tint].filter((colour) => colour !== undefined);
   return {

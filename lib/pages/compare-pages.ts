@@ -8,7 +8,7 @@ import type { LinkView } from "../present/views.ts";
 import { COMPARISON_RULINGS } from "../words/en/statements-comparison.ts";
 import { chosenPairs, type ChosenPair } from "../records/chosen-pairs.ts";
 import { colourTile, wallOrder } from "./colour-tile.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { shownColour } from "./comparison-cells.ts";
 import { pageHead } from "./site-frame.ts";
@@ -62,7 +62,7 @@ export function pairEntry(pair: ChosenPair, context: PageContext, { root }: Page
     href: root + pairAddress(pair),
     ...(pair.why === undefined ? {} : { text: pair.why }),
     colours: pair.colours
-      .map((slug) => ownColour(sheetOf(slug, context)?.notations.masstone))
+      .map((slug) => comparableColour(sheetOf(slug, context)?.notations.masstone))
       .filter((colour) => colour !== undefined),
   };
 }

@@ -8,7 +8,7 @@ import { upperFirst } from "../words/en/pages.ts";
 import { comparedColour } from "../collection/compared-colour.ts";
 import type { EqualLightness, TintSection } from "../sheet/sheet.ts";
 import { hazardView } from "./label-view.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour, ownColour } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";
 import { sixFacts } from "./six-facts.ts";
 
@@ -16,7 +16,7 @@ import { sixFacts } from "./six-facts.ts";
 export function shownColour(worded: SheetTexts, context: PageContext): ShownColour {
   const { sheet } = worded;
   const compared = comparedColour(sheet);
-  const masstone = ownColour(sheet.notations.masstone);
+  const masstone = comparableColour(sheet.notations.masstone);
   const cells = cellsOf(worded, context);
   return {
     ...compared,

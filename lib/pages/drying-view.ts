@@ -4,7 +4,7 @@ import { quantityText, significantText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { CellView, SectionView, TableView } from "../present/views.ts";
-import { inSentence, upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/en/pages.ts";
 import type { ContributionFigure } from "../sheet/paint-section-types.ts";
 import { emptySection, properties, reasons, textOf, type SheetPage } from "./section-views.ts";
 
@@ -130,7 +130,7 @@ function trialTable({
       ],
       rows: drying.trials.map(({ tintedWith, method, date, touchDryDays }, i): CellView[] => [
         {
-          text: tintedWith === undefined ? text.alone : text.inWhite(inSentence(tintedWith.name)),
+          text: tintedWith === undefined ? text.alone : text.inWhite(tintedWith.name),
           ...(method === undefined ? {} : { note: method }),
         },
         { ...cell(`drying.trials.${i}.touchDryDays`), standing: standingView(touchDryDays, words) },

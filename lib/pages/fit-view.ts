@@ -1,7 +1,6 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { significantText } from "../words/number-text.ts";
 import { asMarkup, type ListView, type PictureView } from "../present/views.ts";
-import { inSentence } from "../words/en/pages.ts";
 import { coefficientCurves, type CoefficientCurve } from "../plots/coefficient-curves.ts";
 import type { CoefficientFigures, FitFigures } from "../sheet/optics/optics-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
@@ -33,10 +32,10 @@ export function coefficientPictures(page: SheetPage): PictureView[] {
     ]),
   });
   const absorption = fit.whites.map((one) =>
-    curve(text.inWhite(inSentence(one.white.name)), series(one.K), series(one.KUncertainty)),
+    curve(text.inWhite(one.white.name), series(one.K), series(one.KUncertainty)),
   );
   const scattering = fit.whites.map((one) =>
-    scatteringCurve(one, fit, text.inWhite(inSentence(one.white.name)), curve, colour),
+    scatteringCurve(one, fit, text.inWhite(one.white.name), curve, colour),
   );
   const isBound = fit.whites.some(({ SUpper }) => SUpper !== undefined);
   return [
@@ -48,7 +47,7 @@ export function coefficientPictures(page: SheetPage): PictureView[] {
           wavelengthLabel: text.wavelength,
           description: text.description(
             fit.whites.map(({ white, K }) =>
-              text.part(inSentence(white.name), least(series(K)), greatest(series(K))),
+              text.part(white.name, least(series(K)), greatest(series(K))),
             ),
           ),
           absorption: { axisLabel: text.K, curves: absorption },

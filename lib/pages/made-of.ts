@@ -1,6 +1,6 @@
 import type { RunView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
-import { inSentence, lowerFirst } from "../words/en/pages.ts";
+import { lowerFirst } from "../words/en/pages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
 /** "Bone black (PBk 9), mulled in cold-pressed linseed oil", the pigments linked. */
@@ -14,7 +14,7 @@ export function madeOf(sheet: Sheet, words: Words, root: string): RunView[] {
       : [{ text: " (" }, { text: colourIndexName, index: true }, { text: ")" }]),
   ]);
   if (sheet.vehicle === undefined) return pigments;
-  const mediums = mediumsOf(sheet).map(inSentence);
+  const mediums = mediumsOf(sheet);
   return [
     ...pigments,
     { text: `${text[sheet.dispersion ?? "plain"]}${lowerFirst(sheet.vehicle.name)}` },
@@ -24,7 +24,7 @@ export function madeOf(sheet: Sheet, words: Words, root: string): RunView[] {
 
 /** A headline with what is not known of a medium in the paint. */
 export function withMediumNote(sentence: string, sheet: Sheet, words: Words): string {
-  const mediums = mediumsOf(sheet).map(inSentence);
+  const mediums = mediumsOf(sheet);
   return mediums.length === 0 ? sentence : `${sentence} ${words.pages.sheet.holdsMediums(mediums)}`;
 }
 

@@ -2,7 +2,6 @@ import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
-import { inSentence } from "../words/en/pages.ts";
 import { tintTrail, type Trail, type TrailPoint } from "../plots/tint-trail.ts";
 import { greyAt, singleBlacksIn } from "../collection/single-blacks.ts";
 import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
@@ -36,9 +35,9 @@ function driftPicture(
     );
   const trails: Trail[] = [
     // One mark for the tint that all paths leave from.
-    { label: inSentence(sheet.name), points: [fresh] },
+    { label: sheet.name, points: [fresh] },
     ...white.drifts.map((drift) => ({
-      label: text.less(inSentence(drift.name.split(",")[0] ?? drift.name)),
+      label: text.less(drift.name.split(",")[0] ?? drift.name),
       points: faded(drift),
       predicted: drift.path,
     })),
@@ -46,7 +45,7 @@ function driftPicture(
       ? []
       : [
           {
-            label: inSentence(white.singleBlack.name),
+            label: white.singleBlack.name,
             points: faded(white.singleBlack)
               .slice(-1)
               .map((point) => ({ ...point, label: undefined })),
@@ -54,7 +53,7 @@ function driftPicture(
           },
         ]),
   ];
-  const title = text.title(inSentence(white.white.name));
+  const title = text.title(white.white.name);
   return {
     svg: asMarkup(
       tintTrail({
@@ -66,7 +65,7 @@ function driftPicture(
         description: text.description(
           white.drifts.map(({ name, path }) =>
             text.path(
-              inSentence(name),
+              name,
               decimalText(path.at(-1)?.a ?? 0, 1),
               decimalText(path.at(-1)?.b ?? 0, 1),
             ),
@@ -102,7 +101,7 @@ function pairPicture(
       ? []
       : [
           {
-            name: inSentence(name),
+            name,
             point: { a: at.a, b: at.b, standing: "derived" as const, colour },
           },
         ];
@@ -113,7 +112,7 @@ function pairPicture(
       ? []
       : [
           {
-            label: `${inSentence(pair.first)} + ${inSentence(pair.second)}`,
+            label: `${pair.first} + ${pair.second}`,
             predicted: near,
             points: near
               .filter((_, i) => i % 2 === 0)
@@ -129,7 +128,7 @@ function pairPicture(
       ? []
       : [
           {
-            label: inSentence(worded.sheet.name),
+            label: worded.sheet.name,
             points: [
               {
                 a: mixed.a,
@@ -152,7 +151,7 @@ function pairPicture(
         ]),
   ];
   if (trails.length === 0) return undefined;
-  const title = text.title(inSentence(pair.first), inSentence(pair.second));
+  const title = text.title(pair.first, pair.second);
   const { row } = worded.leaf(`mixture.whites.${slug}.pair.neutralShare`);
   return {
     svg: asMarkup(
@@ -163,8 +162,8 @@ function pairPicture(
         axes: { a: "a*", b: "b*" },
         ends: { plusA, minusA, plusB, minusB },
         description: text.description(
-          inSentence(pair.first),
-          inSentence(pair.second),
+          pair.first,
+          pair.second,
           figureText(row, pair.neutralShare, words),
           decimalText(pair.neutralChroma.value, 1),
           blacks.map(({ name, point }) =>

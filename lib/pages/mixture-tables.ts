@@ -2,7 +2,6 @@ import { isKnown, type Figure } from "../quantities/figure.ts";
 import { decimalText, placesWithin } from "../words/number-text.ts";
 import { standingWord } from "../present/standing-view.ts";
 import type { CellView, FoldedTableView, TableView } from "../present/views.ts";
-import { inSentence } from "../words/en/pages.ts";
 import type { Words } from "../words/words.ts";
 import { greyAt, singleBlacksIn, type BlackInWhite } from "../collection/single-blacks.ts";
 import type { MixtureDrift, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
@@ -14,7 +13,7 @@ export function stepsTable({ white, steps }: MixtureWhite, words: Words): TableV
   const text = words.pages.mixture;
   const { stepColumns: columns } = text;
   return {
-    caption: text.stepsCaption(inSentence(white.name)),
+    caption: text.stepsCaption(white.name),
     note: text.stepsNote,
     compact: true,
     columns: [
@@ -67,7 +66,7 @@ export function driftTable(
       ];
     });
   const table: TableView = {
-    caption: text.caption(inSentence(white.name)),
+    caption: text.caption(white.name),
     note: text.note,
     compact: true,
     columns: [
@@ -127,7 +126,7 @@ export function blacksTable(
     {
       summary: text.summary(blacks.length),
       table: {
-        caption: text.caption(inSentence(white.name)),
+        caption: text.caption(white.name),
         note: text.note,
         compact: true,
         columns: [

@@ -5,7 +5,7 @@ import type { MixtureSectionView, MixtureWhiteView } from "../present/mixture-vi
 import { statementText } from "../present/statement-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, TableView } from "../present/views.ts";
-import { inSentence, lowerFirst } from "../words/en/pages.ts";
+import { lowerFirst } from "../words/en/pages.ts";
 import type { MixtureSection, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import { mixturePictures } from "./mixture-pictures.ts";
 import { blacksTable, driftTable, stepsTable } from "./mixture-tables.ts";
@@ -76,7 +76,7 @@ function componentTable(
 function whiteView(white: MixtureWhite, page: SheetPage): MixtureWhiteView {
   const { words } = page;
   const text = words.pages.mixture;
-  const name = inSentence(white.white.name);
+  const name = white.white.name;
   const drifts = likeliestFirst(white.drifts, page).flatMap(({ sentences: [first] }) =>
     first === undefined
       ? []
@@ -134,10 +134,9 @@ function likeliestFirst(
 function metText({ white, steps, middleMissDeltaE00 }: MixtureWhite, { words }: SheetPage): string {
   const text = words.pages.mixture;
   const misses = steps.flatMap(({ missDeltaE00 }) => numberIn(missDeltaE00));
-  if (!isKnown(middleMissDeltaE00) || misses.length === 0)
-    return text.notMet(inSentence(white.name));
+  if (!isKnown(middleMissDeltaE00) || misses.length === 0) return text.notMet(white.name);
   return text.met(
-    inSentence(white.name),
+    white.name,
     misses.length,
     decimalText(middleMissDeltaE00.value, 1),
     decimalText(Math.max(...misses), 1),
@@ -158,8 +157,8 @@ function neutralSentence(
   return [
     {
       text: words.pages.mixture.pair.neutral(
-        inSentence(pair.first),
-        inSentence(pair.second),
+        pair.first,
+        pair.second,
         share,
         text("neutralVolumeShare"),
         chroma,

@@ -10,7 +10,7 @@ import {
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { oilOrder } from "../collection/oil-order.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range ranked by oil twice over: to a mass of pigment, and to a volume of it. */
@@ -62,7 +62,7 @@ function table(
       { head: columns.byVolume, unit: "g/100 cm\u00b3", numeric: true },
     ],
     rows: sheets.map((sheet, i): CellView[] => {
-      const colour = ownColour(sheet.notations.masstone);
+      const colour = comparableColour(sheet.notations.masstone);
       return [
         {
           text: sheet.name,

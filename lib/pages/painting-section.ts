@@ -3,7 +3,7 @@ import { isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { figureText } from "../present/figure-text.ts";
 import { statementText } from "../present/statement-text.ts";
-import { inSentence, upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/en/pages.ts";
 import { glazePictures } from "./strength-section.ts";
 import { textOf, type SheetPage } from "./section-views.ts";
 
@@ -69,9 +69,7 @@ function inWhites({ worded: own, words }: SheetPage): LineView[] {
   const told = own.sheet.drying.inWhites.flatMap(({ white, touchDryDays }) => {
     if (!isKnown(touchDryDays)) return [];
     const { row, figure } = own.leaf(`drying.inWhites.${white.slug}.touchDryDays`);
-    return isKnown(figure)
-      ? [text.inWhite(inSentence(white.name), figureText(row, figure, words))]
-      : [];
+    return isKnown(figure) ? [text.inWhite(white.name, figureText(row, figure, words))] : [];
   });
   return told.length === 0 ? [] : line(text.lines.whites, [`${upperFirst(told.join("; "))}.`]);
 }

@@ -1,6 +1,7 @@
+import { readingNotations } from "../colorimetry/reading-notations.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
-import type { ScreenFigures, Sheet } from "../sheet/sheet.ts";
+import type { MasstoneNotations, ScreenFigures, Sheet } from "../sheet/sheet.ts";
 
 /** A notation as a screen shows it; nothing where no screen colour follows from the reading. */
 export function ownColour(figures: Partial<ScreenFigures> | undefined): ScreenColour | undefined {
@@ -8,6 +9,16 @@ export function ownColour(figures: Partial<ScreenFigures> | undefined): ScreenCo
   if (hex === undefined || !isKnown(hex)) return undefined;
   const css = figures?.displayP3?.css;
   return { hex: hex.value, ...(css !== undefined && isKnown(css) ? { displayP3: css.value } : {}) };
+}
+
+/** A masstone as it is set beside others': gloss shut out, where its reading holds gloss and tells what lies beneath. */
+export function comparableColour(
+  masstone: MasstoneNotations | undefined,
+): ScreenColour | undefined {
+  const excluded = masstone?.glossExcludedCurve;
+  if (excluded === undefined) return ownColour(masstone);
+  const { srgb, displayP3 } = readingNotations(excluded).screen;
+  return { hex: srgb.hex, displayP3: displayP3.css };
 }
 
 /** The tint that stands for a colour in a small place: at L* 50 in the first white that reaches it, else at 70, else at 30. */

@@ -1,6 +1,5 @@
 import { isKnown } from "../quantities/figure.ts";
 import type { SwatchCell, SwatchesBlock } from "../blocks/block.ts";
-import { inSentence } from "../words/en/pages.ts";
 import type { EqualLightness, Sheet, TintSection } from "../sheet/sheet.ts";
 import type { Words } from "../words/words.ts";
 import { ownColour } from "./screen-swatch.ts";
@@ -46,11 +45,11 @@ function whiteWords(
       const at = atL[level];
       return text.tintCell(
         text.levels[level],
-        inSentence(white.name),
+        white.name,
         at === undefined || !isKnown(at.a) || !isKnown(at.b)
           ? text.notReached
           : words.pages.sheet.tintDescription(
-              inSentence(white.name),
+              white.name,
               level,
               at.a.value.toFixed(1),
               at.b.value.toFixed(1),

@@ -4,7 +4,6 @@ import { ownColour } from "./screen-swatch.ts";
 import { columns, section, statement } from "../blocks/section-blocks.ts";
 import { statementText } from "../present/statement-text.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
-import { inSentence } from "../words/en/pages.ts";
 import { asMarkup } from "../present/views.ts";
 import { answerEntry } from "./answer-entry.ts";
 import { WHITES_PATH } from "./catalogue-pages.ts";
@@ -61,10 +60,7 @@ function letDown(page: SheetPage): Block[] {
       "note",
     ),
     ...absent.map(({ values }) =>
-      statement(
-        text.ladder.notDrawn((values["whites"] as readonly string[]).map(inSentence)),
-        "note",
-      ),
+      statement(text.ladder.notDrawn(values["whites"] as readonly string[]), "note"),
     ),
     ...(isNearNeutral(sheet)
       ? [

@@ -2,7 +2,7 @@ import { inputsOf, isKnown, type Figure, type StandingKind } from "../quantities
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { figureText, valueText } from "../present/figure-text.ts";
-import { inSentence, upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/en/pages.ts";
 import type { FactView, StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -145,7 +145,7 @@ function strength(worded: SheetTexts, context: PageContext): FactView {
   const text_ = words.pages.sheetPage;
   const { facts, detail } = text_;
   const reference = records.workshop.strengthReference;
-  const name = inSentence(records.colours.get(reference ?? "")?.record.name ?? "");
+  const name = records.colours.get(reference ?? "")?.record.name ?? "";
   const href = "#whites";
   const whitening = whiteningParts(sheet.slug, context);
   if (whitening !== undefined)
@@ -203,7 +203,7 @@ interface Parts {
 function partsOfWhite(worded: SheetTexts, { words }: PageContext): Parts | undefined {
   for (const { white } of worded.sheet.tints) {
     const parts = partsIn(white.slug, worded, words);
-    if (parts !== undefined) return { ...parts, white: inSentence(white.name) };
+    if (parts !== undefined) return { ...parts, white: white.name };
   }
   return undefined;
 }
@@ -273,7 +273,7 @@ function safety({ cautions, vehicle }: Sheet, context: PageContext): FactView {
             ? safe.care
             : safe.none,
     detail: isUnknown
-      ? detail.unknownHazard(cautions.unknown.map(inSentence))
+      ? detail.unknownHazard(cautions.unknown)
       : cautions.signalWord !== null || needsCare
         ? detail.seeLabel
         : vehicle === undefined || vehicle.oil !== undefined

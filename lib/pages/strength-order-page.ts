@@ -8,11 +8,10 @@ import {
   type TableView,
 } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { inSentence } from "../words/en/pages.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { strengthOrder } from "../collection/strength-order.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** The range ranked by tinting strength beside the workshop's reference; below it what does not compare. */
@@ -24,7 +23,7 @@ export function strengthGroups(
   const text = words.pages.optics.byStrength;
   const { ranked, others } = strengthOrder(sheets.map(({ sheet }) => sheet));
   const reference = records.colours.get(records.workshop.strengthReference ?? "")?.record.name;
-  const heading = text.ranked(reference === undefined ? "" : inSentence(reference));
+  const heading = text.ranked(reference ?? "");
   return [
     ...(ranked.length === 0
       ? []
@@ -65,7 +64,7 @@ function table(
     rows: listed.flatMap((sheet): CellView[][] => {
       const worded = sheets.find((one) => one.sheet === sheet);
       if (worded === undefined) return [];
-      const colour = ownColour(sheet.notations.masstone);
+      const colour = comparableColour(sheet.notations.masstone);
       return [
         [
           {
@@ -94,7 +93,7 @@ function whiteCell(worded: SheetTexts, words: PageContext["words"]): CellView {
   if (tint === undefined) return { text: "\u2013", reason: words.standings["not stated"].word };
   return {
     ...cell(worded, `tints.${tint.white.slug}.strengthParts.byVolume`, words),
-    note: words.pages.optics.byStrength.inWhite(inSentence(tint.white.name)),
+    note: words.pages.optics.byStrength.inWhite(tint.white.name),
   };
 }
 

@@ -2,7 +2,6 @@ import type { Block, LineView } from "../blocks/block.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { ends } from "../quantities/interval.ts";
 import { decimalText } from "../words/number-text.ts";
-import { inSentence } from "../words/en/pages.ts";
 import { listed } from "../words/en/statements-phrases.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -33,7 +32,7 @@ function whiteLines({ worded: { sheet }, context, words }: SheetPage): LineView[
   const beside = (told: (white: Sheet) => string | undefined): string => {
     const parts = others.flatMap((white) => {
       const own = told(white);
-      return own === undefined ? [] : [text.other(inSentence(white.name), own)];
+      return own === undefined ? [] : [text.other(white.name, own)];
     });
     return parts.length === 0 ? "" : ` ${text.others(listed(parts))}`;
   };
@@ -45,10 +44,9 @@ function whiteLines({ worded: { sheet }, context, words }: SheetPage): LineView[
       },
   );
   const parts = (white: Sheet): string | undefined => whiteningParts(white.slug, context)?.text;
-  const reference = inSentence(
+  const reference =
     context.records.colours.get(context.records.workshop.strengthReference ?? "")?.record.name ??
-      "",
-  );
+    "";
   const said = <T>(value: T | undefined, sentence: (value: T) => string): string | undefined =>
     value === undefined ? undefined : sentence(value);
   const purposes = whitePurposes(sheet, others, context);

@@ -5,7 +5,6 @@ import { section, statement } from "../blocks/section-blocks.ts";
 import { decimalText, placesWithin } from "../words/number-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { asMarkup, type CellView, type PictureView, type TableView } from "../present/views.ts";
-import { inSentence } from "../words/en/pages.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import {
   fittedFrame,
@@ -17,12 +16,13 @@ import {
 import {
   isGreyTint,
   nearNeutrals,
+  readWithGloss,
   type NearNeutral,
   type NeutralsInWhite,
 } from "../collection/near-neutrals.ts";
 import type { EqualLightness, Sheet, TintStep } from "../sheet/sheet.ts";
 import { orderLinks } from "./catalogue-pages.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour, ownColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
@@ -35,13 +35,17 @@ const WIDE = 480;
 export function whitesPage(context: PageContext, place: PagePlace): WhitesPageView {
   const text = context.words.pages.optics.inTheWhites;
   const groups = nearNeutrals(context.sheets.map(({ sheet }) => sheet));
+  const withGloss = readWithGloss(groups.flatMap(({ neutrals }) => neutrals));
   return {
     kind: "in-the-whites",
     ...pageHead(context, place, text.heading, text.lead),
     lead: groups.length === 0 ? [text.lead, text.none] : [text.lead],
     orders: orderLinks(context, place),
     sections: [
-      ...section("swatches", text.sections.swatches, swatchBoard(groups, context, place)),
+      ...section("swatches", text.sections.swatches, [
+        ...(withGloss.length === 0 ? [] : [statement(text.readWithGloss(withGloss))]),
+        ...swatchBoard(groups, context, place),
+      ]),
       ...section("trails", text.sections.trails, trailPlots(groups, context)),
       ...section(
         "figures",
@@ -76,7 +80,7 @@ function swatchBoard(
         name: sheet.name,
         href: `${root}colours/${sheet.slug}/`,
         cells: [
-          cell(ownColour(sheet.notations.masstone), text.board.notRead),
+          cell(comparableColour(sheet.notations.masstone), text.board.notRead),
           ...groups.map(({ white }) => tintCell(sheet, white.slug, words)),
         ],
         said:
@@ -137,7 +141,7 @@ function trailsOf({ sheet, tint }: NearNeutral): Trail[] {
     ? []
     : [
         {
-          label: inSentence(sheet.name),
+          label: sheet.name,
           points: read,
           ...(points.length > read.length
             ? { predicted: points.map(({ a, b }) => ({ a, b })) }
@@ -153,7 +157,7 @@ function trailPlot(
   { words }: PageContext,
 ): PictureView {
   const text = words.pages.optics.inTheWhites;
-  const name = inSentence(white.name);
+  const name = white.name;
   const at50 = neutrals.flatMap(({ sheet, tint: { atL } }) => {
     const [a, b] = [value(atL["50"]?.a), value(atL["50"]?.b)];
     return a === undefined || b === undefined
@@ -220,7 +224,7 @@ function table(
     };
   };
   return {
-    caption: caption(inSentence(white.name)),
+    caption: caption(white.name),
     note,
     columns: [
       { head: columns.colour },

@@ -14,7 +14,6 @@ import { ladderStrip, type LadderStrip } from "../plots/ladder-strip.ts";
 import { tintTrail, type TintTrail, type Trail } from "../plots/tint-trail.ts";
 import type { LabFigures, ScreenFigures, TintSection, TintStep } from "../sheet/sheet.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
-import { inSentence } from "../words/en/pages.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
@@ -208,9 +207,7 @@ function trailPicture(page: SheetPage): PictureView | undefined {
 export function trailOf({ worded: { sheet }, words }: SheetPage): TintTrail | undefined {
   const text = words.pages.whites;
   const masstone = trailPoint({ ...sheet.notations.masstone, standing: "measured" });
-  const trails = sheet.tints.flatMap((tint) =>
-    whiteTrail(tint, masstone, inSentence(tint.white.name)),
-  );
+  const trails = sheet.tints.flatMap((tint) => whiteTrail(tint, masstone, tint.white.name));
   if (trails.length === 0) return undefined;
   return {
     idPrefix: "trail",

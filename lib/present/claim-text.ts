@@ -7,7 +7,7 @@ import type { FigureRow } from "../sheet/figure-table.ts";
 import { figureName } from "./figure-name.ts";
 import { figureText, unitText } from "./figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
-import { inSentence, lowerFirst } from "../words/en/pages.ts";
+import { lowerFirst } from "../words/en/pages.ts";
 import { FAMILIES } from "../words/en/terms.ts";
 import type { Words } from "../words/words.ts";
 
@@ -100,7 +100,7 @@ function otherText(
   const otherName = figureName(other.leaf, other.sheet, words);
   if (other.sheet.slug === own.sheet.slug) return lowerFirst(otherName);
   return words.pages.answers.claims.other(
-    inSentence(nameOf(other.sheet.slug)),
+    nameOf(other.sheet.slug),
     otherName === name ? "" : lowerFirst(otherName),
   );
 }

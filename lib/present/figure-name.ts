@@ -1,6 +1,5 @@
 import type { Sheet } from "../sheet/sheet.ts";
 import type { FigureEntry } from "../sheet/figure-entries.ts";
-import { inSentence } from "../words/en/pages.ts";
 import { UNLIKE } from "../words/en/answer-pages.ts";
 import type { Words } from "../words/words.ts";
 
@@ -23,10 +22,8 @@ export function figureName(
   if (white !== undefined)
     where.push(
       place.inWhite(
-        inSentence(
-          sheet.tints.find((tint) => tint.white.slug === white)?.white.name ??
-            white.replaceAll("-", " "),
-        ),
+        sheet.tints.find((tint) => tint.white.slug === white)?.white.name ??
+          white.replaceAll("-", " "),
       ),
     );
   const level = after("atL");
@@ -39,8 +36,7 @@ export function figureName(
     where.push(place.under(words.pages.notations.viewings[viewing] ?? viewing));
   const pigment =
     keys[0] === "pigments" ? sheet.pigments.find(({ slug }) => slug === keys[1]) : undefined;
-  if (pigment !== undefined && sheet.pigments.length > 1)
-    where.push(place.of(inSentence(pigment.name)));
+  if (pigment !== undefined && sheet.pigments.length > 1) where.push(place.of(pigment.name));
   const form = after("forms");
   if (form !== undefined) where.push(place.form(form));
   // "White to L* 50, tube to tube" would run into what follows.

@@ -1,6 +1,6 @@
 import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { figureText } from "../present/figure-text.ts";
-import { inSentence, upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/en/pages.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
@@ -59,10 +59,7 @@ export function cardFacts(
         ? undefined
         : reference === sheet.slug
           ? text.isReference(share)
-          : text.strength(
-              share,
-              inSentence(records.colours.get(reference ?? "")?.record.name ?? ""),
-            ),
+          : text.strength(share, records.colours.get(reference ?? "")?.record.name ?? ""),
     ),
     munsell: fact(
       facts.munsell,

@@ -69,11 +69,13 @@ describe("shortcodes of blacks, whites and theory", () => {
     // Robust by a calculation of its own (optics reference): bluer in titanium than in lead, coarse carbon bluer than fine.
     expect(
       items(told).some((text) =>
-        /a grey in titanium white is bluer than a grey in lead white, with .*lamp black/.test(text),
+        /a grey in titanium white is bluer than a grey in lead white, with .*lamp black/i.test(
+          text,
+        ),
       ),
     ).toBe(true);
     expect(
-      items(told).some((text) => /lamp black is bluer than furnace black, in/.test(text)),
+      items(told).some((text) => /lamp black is bluer than furnace black, in/i.test(text)),
     ).toBe(true);
     expect(items(untold).every((text) => text.startsWith("Theory "))).toBe(true);
     expect(inputs?.kind === "table" ? inputs.table.rows.length : 0).toBe(7);

@@ -134,7 +134,7 @@ test("an answer's text is text: raw HTML, templates and hostile links are shown 
   expect(html).toContain("&lt;b&gt;It&lt;/b&gt; is {{ 7 * 7 }}");
   expect(html).not.toContain(`href="javascript`);
   expect(html).toContain(
-    `<a href="../../colours/soot-black/">Soot black</a> dries in <span class="live">8\u00a0days<span class="standing standing--brief">`,
+    `<a href="../../colours/soot-black/">Soot Black</a> dries in <span class="live">8\u00a0days<span class="standing standing--brief">`,
   );
   expect(html).toContain('<use href="#mark-measured">');
   expect(html).toContain("<code>{% figure x.y.z %}</code>");

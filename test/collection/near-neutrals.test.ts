@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { isKnown } from "../../lib/quantities/figure.ts";
 import { midpoint } from "../../lib/quantities/interval.ts";
-import { isNearNeutral, nearNeutrals } from "../../lib/collection/near-neutrals.ts";
+import { isNearNeutral, nearNeutrals, readWithGloss } from "../../lib/collection/near-neutrals.ts";
 import { strengthOrder } from "../../lib/collection/strength-order.ts";
 import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
 
@@ -30,6 +30,24 @@ describe("near-neutrals", () => {
         expect(sheet.tints).toContain(tint);
       }
     expect(nearNeutrals([])).toEqual([]);
+  });
+});
+
+describe("near-neutrals of two geometries", () => {
+  const [bone, lamp] = ["bone-black", "lamp-black"].map(sheetOf);
+  if (bone === undefined || lamp === undefined) throw new Error("There is no black.");
+  const read = (sheet: typeof bone, geometry: "d/8 included" | "d/8 excluded") =>
+    sheet.tints.map((tint) => ({
+      sheet,
+      tint: { ...tint, steps: tint.steps.map((step) => ({ ...step, geometry })) },
+    }));
+
+  test("are told apart by name; those read alike are not", () => {
+    const included = read(bone, "d/8 included");
+    expect(readWithGloss([...included, ...read(lamp, "d/8 excluded")])).toEqual([bone.name]);
+    expect(readWithGloss([...included, ...read(lamp, "d/8 included")])).toEqual([]);
+    expect(readWithGloss(read(lamp, "d/8 excluded"))).toEqual([]);
+    expect(readWithGloss([])).toEqual([]);
   });
 });
 

@@ -3,6 +3,7 @@ import { HAND_HELD_NOISE } from "../../lib/colorimetry/reading-noise.ts";
 import { collectionOf, NEAR_TO, sameColourOtherPigment } from "../../lib/collection/collection.ts";
 import { comparedMasstone } from "../../lib/collection/compared-masstone.ts";
 import type { ComparedAmount } from "../../lib/collection/compared-colour.ts";
+import { comparableColour, ownColour } from "../../lib/pages/screen-swatch.ts";
 import { sideBySide } from "../../lib/collection/side-by-side.ts";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
 import type { Reading, SpectrumReading } from "../../lib/records/records.ts";
@@ -59,6 +60,26 @@ describe("comparedMasstone", () => {
     });
     expect(comparedMasstone(masstoneNotations(lab(26, "45/0"), [], []))?.gloss).toBe("shut out");
     expect(comparedMasstone(undefined)).toBeUndefined();
+  });
+});
+
+describe("a swatch beside others'", () => {
+  const channel = (hex: string | undefined): number => Number.parseInt(hex?.slice(1, 3) ?? "", 16);
+
+  test("is painted without its gloss: 5 % read with it as about 1 % read without", () => {
+    const included = masstoneNotations(spectrum(0.05, "d/8 included"), [], []);
+    const excluded = masstoneNotations(spectrum(0.01, "d/8 excluded"), [], []);
+    const [painted, plain] = [comparableColour(included)?.hex, ownColour(excluded)?.hex];
+    expect(Math.abs(channel(painted) - channel(plain))).toBeLessThanOrEqual(4);
+    expect(channel(ownColour(included)?.hex) - channel(painted)).toBeGreaterThan(20);
+  });
+
+  test("is as read where gloss was shut out, or nothing can be taken off", () => {
+    for (const reading of [spectrum(0.2, "45/0"), lab(26, "d/8 included")]) {
+      const notations = masstoneNotations(reading, [], []);
+      expect(comparableColour(notations)).toEqual(ownColour(notations));
+    }
+    expect(comparableColour(undefined)).toBeUndefined();
   });
 });
 

@@ -25,7 +25,7 @@ describe("the sentence of a card", () => {
         grey("Lead White", "stays-near-neutral", "", 0.6),
         grey("Titanium White", "turns-clearly", "blue", 4.1),
       ]),
-    ).toBe("Clearly blue in titanium, near neutral in lead white.");
+    ).toBe("Clearly blue in Titanium, near neutral in Lead White.");
   });
 
   test("joins whites that do the same", () => {
@@ -34,7 +34,7 @@ describe("the sentence of a card", () => {
         grey("Lead White", "leans", "brown", 2),
         grey("Zinc White", "leans", "brown", 3),
       ]),
-    ).toBe("Leans brown in zinc and lead white.");
+    ).toBe("Leans brown in Zinc and Lead White.");
   });
 
   test("goes over to Colour Index names, kept on one line, where a white's own name is too long", () => {
@@ -67,7 +67,7 @@ describe("the sentence of a card", () => {
     for (const { slug, states } of CARDS.cards)
       expect(states.sentence?.length, slug).toBeLessThanOrEqual(CARD_SENTENCE_MAX);
     expect(CARDS.cards.find(({ slug }) => slug === "bone-black")?.states.sentence).toBe(
-      "Clearly blue in titanium, near neutral in lead white.",
+      "Clearly blue in Titanium, near neutral in Lead White.",
     );
   });
 });

@@ -81,13 +81,13 @@ describe("a comparison", () => {
         saying: "Too close to call (0.4 apart; our readings can tell 1.0).",
       },
       {
-        head: "In titanium white",
+        head: "In Titanium White",
         isAlone: false,
         swatches: [
           { paint: { hex: "#73777e" }, text: "a* \u22120.6, b* \u22122.7" },
           { paint: { hex: "#73777e" }, text: "a* \u22121.3, b* \u22123.8" },
         ],
-        saying: "Lamp black is yellower and redder than spinel black (1.3 apart).",
+        saying: "Lamp Black is yellower and redder than Spinel Black (1.3 apart).",
       },
     ]);
   });
@@ -109,7 +109,7 @@ describe("a comparison", () => {
       ["differs", ["Oil"], undefined],
       ["same", ["Finish"], "Finish"],
       ["not-stated", ["Limits on sale", "Ground"], "Limits on sale, ground"],
-      ["in-figures", ["In titanium white", "Alone"], COMPARE_PAGES.foldedFigures],
+      ["in-figures", ["In Titanium White", "Alone"], COMPARE_PAGES.foldedFigures],
     ]);
     expect(view.summary).toBe(
       "They differ in what they do in white and oil. Too close to call: the colour alone.",
@@ -119,7 +119,7 @@ describe("a comparison", () => {
 
   test("says by how much, marks only what is news, and what is not stated has its dash and word", () => {
     const [oil] = view.parts[0]?.rows ?? [];
-    expect(oil?.saying).toBe("Lamp black takes 3.7 times the oil of spinel black.");
+    expect(oil?.saying).toBe("Lamp Black takes 3.7 times the oil of Spinel Black.");
     expect(oil?.cells[0]).toEqual({ text: "99 g/100 g", note: "High", items: [] });
     expect(view.parts[2]?.rows[1]?.cells).toEqual([
       { text: "Mulled", items: [] },

@@ -116,6 +116,6 @@ holdSentences("sentences of mixtures and theory", MIXTURE_RULINGS, found.filter(
 test("a drift names the component, the loss and the way it goes", () => {
   const ruling = driftRuling("Ultramarine Blue", FRESH, step(51, 3, 1));
   expect(MIXTURE_RULINGS["drift-goes-toward"](ruling.values)).toMatch(
-    /^When ultramarine blue has lost 30\u00a0% of its strength, it goes toward \w+ \(\u0394E00\u00a0\d\.\d\)\.$/,
+    /^When Ultramarine Blue has lost 30\u00a0% of its strength, it goes toward \w+ \(\u0394E00\u00a0\d\.\d\)\.$/,
   );
 });

@@ -301,10 +301,10 @@ holdSentences("sentences of optics", OPTICS_RULINGS, found.filter(isStatement));
 describe("the sentence of a colour in a white", () => {
   test("gives the coordinate that it turns along, with a true minus, and both where it goes between", () => {
     expect(OPTICS_RULINGS["turns-clearly"](grey("Titanium White", -0.4, -4.1).values)).toBe(
-      "Turns clearly blue in titanium white (b* \u22124.1 at L* 50).",
+      "Turns clearly blue in Titanium White (b* \u22124.1 at L* 50).",
     );
     expect(OPTICS_RULINGS["leans"](grey("Prussian White", 1.6, 2.2).values)).toBe(
-      "Leans brown in Prussian white (a* 1.6, b* 2.2 at L* 50).",
+      "Leans brown in Prussian White (a* 1.6, b* 2.2 at L* 50).",
     );
     expect(OPTICS_RULINGS["stays-near-neutral"](grey("lead-white", 0.64, 0.1).values)).toBe(
       "Stays near neutral in lead white (a* 0.6 at L* 50).",
@@ -316,17 +316,17 @@ describe("the sentence of a colour in a white", () => {
       OPTICS_RULINGS["gains-chroma"](
         inWhite("Zinc White", { L: 50, a: 55, b: 40 }, RED_MASSTONE, "predicted").values,
       ),
-    ).toBe("Gains chroma and turns toward yellow in zinc white (C* 58 to 68 at L* 50, predicted).");
+    ).toBe("Gains chroma and turns toward yellow in Zinc White (C* 58 to 68 at L* 50, predicted).");
     expect(
       OPTICS_RULINGS["gains-chroma"](
         inWhite("Zinc White", { L: 50, a: -5, b: -24 }, { L: 8, a: 1, b: -2 }).values,
       ),
-    ).toBe("Gains chroma and comes out blue in zinc white (C* 2 to 25 at L* 50).");
+    ).toBe("Gains chroma and comes out blue in Zinc White (C* 2 to 25 at L* 50).");
     expect(
       OPTICS_RULINGS["keeps-chroma"](
         inWhite("Zinc White", { L: 50, a: 50, b: 29 }, RED_MASSTONE).values,
       ),
-    ).toBe("Keeps chroma and hue in zinc white (C* 58 at L* 50).");
+    ).toBe("Keeps chroma and hue in Zinc White (C* 58 at L* 50).");
   });
 });
 
@@ -343,13 +343,13 @@ describe("combinedTintSentence", () => {
     ];
     expect(told(lead, titanium)).toBe(told(titanium, lead));
     expect(told(lead, titanium)).toBe(
-      "Turns clearly blue in titanium white (b* \u22124.1 at L* 50); stays near neutral in basic lead carbonate (\u22120.6).",
+      "Turns clearly blue in Titanium White (b* \u22124.1 at L* 50); stays near neutral in Basic lead carbonate (\u22120.6).",
     );
   });
 
   test("names L* and coordinate again where they differ", () => {
     expect(told(grey("Zinc White", -0.4, -4.1), grey("Lead White", -1.2, 0.1, 61))).toBe(
-      "Turns clearly blue in zinc white (b* \u22124.1 at L* 50); stays near neutral in lead white (a* \u22121.2 at L* 61).",
+      "Turns clearly blue in Zinc White (b* \u22124.1 at L* 50); stays near neutral in Lead White (a* \u22121.2 at L* 61).",
     );
   });
 
@@ -357,13 +357,13 @@ describe("combinedTintSentence", () => {
     expect(
       told(grey("Titanium White", 0, -4.1), grey("Zinc White", 0, -5), grey("Lead White", 0, -4.1)),
     ).toBe(
-      "Turns clearly blue in zinc white (b* \u22125.0 at L* 50), titanium white (\u22124.1) and lead white (\u22124.1).",
+      "Turns clearly blue in Zinc White (b* \u22125.0 at L* 50), Titanium White (\u22124.1) and Lead White (\u22124.1).",
     );
   });
 
   test("leaves out a white that cannot be judged, and says so plainly when none can", () => {
     expect(told(grey("Titanium White", 0, -4.1), tintRuling("Zinc White", [], GREY_MASSTONE))).toBe(
-      "Turns clearly blue in titanium white (b* \u22124.1 at L* 50).",
+      "Turns clearly blue in Titanium White (b* \u22124.1 at L* 50).",
     );
     const none = "No let-down has been read that tells what it does in a white.";
     expect([told(), told(tintRuling("Zinc White", [], GREY_MASSTONE))]).toEqual([none, none]);
@@ -379,11 +379,11 @@ describe("combinedTintSentence", () => {
       "White of a workshop far away",
     ].map((white, i) => grey(white, 0, 1.1 * (i + 1)));
     expect(told(...many.slice(0, 5))).toBe(
-      "Turns clearly yellow in lithopone (b* 5.5 at L* 50) and titanium-zinc white; leans yellow in zinc white and basic lead carbonate; stays near neutral in titanium white.",
+      "Turns clearly yellow in Lithopone (b* 5.5 at L* 50) and Titanium-Zinc White; leans yellow in Zinc White and Basic lead carbonate; stays near neutral in Titanium White.",
     );
     const most = told(...many);
     expect(most).toMatch(
-      /^Turns strongly yellow in white of a workshop far away \(b\* 6.6 at L\* 50\); .*; other whites below\.$/,
+      /^Turns strongly yellow in White of a workshop far away \(b\* 6.6 at L\* 50\); .*; other whites below\.$/,
     );
     expect(most.length).toBeLessThanOrEqual(180);
   });

@@ -182,14 +182,15 @@ describe("values of a ruling", () => {
 
 describe("phrases", () => {
   test.each([
-    ["Titanium White", "titanium white"],
+    ["Titanium White", "Titanium White"],
     ["titanium-zinc-white", "titanium zinc white"],
-    ["Prussian Blue", "Prussian blue"],
-    ["Titanium-Zinc White", "titanium-zinc white"],
+    ["Prussian Blue", "Prussian Blue"],
+    ["Titanium-Zinc White", "Titanium-Zinc White"],
     ["PBk 9", "PBk 9"],
-    ["Titanium dioxide, rutile", "rutile titanium dioxide"],
-    ["Lamp Black, milled", "milled lamp black"],
-    ["One, two, three", "one, two, three"],
+    ["Titanium dioxide, rutile", "Titanium dioxide, rutile"],
+    ["Lamp Black, milled", "Lamp Black, milled"],
+    ["One, two, three", "One, two, three"],
+    ["Ochre, dug at the Ford", "Ochre, dug at the Ford"],
   ])("%s stands in a sentence as %s", (name, text) => {
     expect(within(name)).toBe(text);
   });

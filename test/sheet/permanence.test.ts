@@ -113,7 +113,7 @@ describe("a mixture is as good as its weakest (common practice)", () => {
     );
     expect(JSON.stringify(plain.values["permanence"])).not.toMatch(/"excellent"/);
     expect(sheet.permanence.reasons.map((reason) => statementText(reason, ENGLISH))).toContain(
-      "How rose lake stands in light is not known, and a mixture is as good as its weakest: so its lightfastness is not stated.",
+      "How Rose lake stands in light is not known, and a mixture is as good as its weakest: so its lightfastness is not stated.",
     );
   });
   test("with a lake that is known, it is the lake's in its tints", () => {

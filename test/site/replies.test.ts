@@ -73,7 +73,7 @@ describe("replies", () => {
     const own =
       published("furnace-black").find(({ figure }) => figure === "tints.titanium-white.atL.50.b")
         ?.text ?? "nothing";
-    expect(text).toContain(`- b* in titanium white at L* 50: ${own} (worked out)`);
+    expect(text).toContain(`- b* in Titanium White at L* 50: ${own} (worked out)`);
     expect(text).toContain(`https://saltreach.example/answers/${GREY}/`);
     expect(text).toContain("invented");
   });

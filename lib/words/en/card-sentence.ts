@@ -1,4 +1,3 @@
-import { inSentence } from "./pages.ts";
 import { TINT_PHRASES, tintRule, type InNamedWhite, type TintRule } from "./statements-optics.ts";
 import { listed, sentence } from "./statements-phrases.ts";
 import { numberOf, textOf, type Values } from "./statement-params.ts";
@@ -71,14 +70,12 @@ function told(
 /** "titanium" and, at the very end, "lead white"; a name that is more than one word and "white" stands whole. */
 function namesOf(whites: readonly Clause[], last: boolean): string[] {
   return whites.map(({ white }, i) =>
-    last && i === whites.length - 1
-      ? inSentence(white)
-      : inSentence(white).replace(/^(\S+) white$/, "$1"),
+    last && i === whites.length - 1 ? white : white.replace(/^(\S+) white$/i, "$1"),
   );
 }
 
 function indexNamesOf(whites: readonly Clause[]): string[] {
   return whites.map(
-    ({ white, colourIndexName }) => colourIndexName?.replace(" ", "\u00a0") ?? inSentence(white),
+    ({ white, colourIndexName }) => colourIndexName?.replace(" ", "\u00a0") ?? white,
   );
 }

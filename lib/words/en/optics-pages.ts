@@ -1,3 +1,5 @@
+import { listed } from "./statements-phrases.ts";
+
 /** Words of the pages on what colours do in whites, in films and under gloss. */
 export const OPTICS_PAGES = {
   strength: {
@@ -71,6 +73,8 @@ export const OPTICS_PAGES = {
       notTried: "not tried",
       figures: (a: string, b: string) => `a*\u00a0${a}, b*\u00a0${b}`,
     },
+    readWithGloss: (names: readonly string[]) =>
+      `${listed(names)} ${names.length === 1 ? "was" : "were"} read with gloss included, the others without: as read, the greys of the two kinds do not compare.`,
     group: (white: string, index: string | undefined) =>
       `${white}${index === undefined ? "" : ` (${index})`}`,
     picture: (white: string) => `In ${white}`,

@@ -142,16 +142,15 @@ export const PAGES = {
     none: "Not yet tried in white. Two mixtures, 1:20 and 1:100, would tell.",
     ofAWhite: (names: readonly string[]) => `Tried in it: ${names.join(", ")}.`,
     heading: (name: string, index: string | undefined) =>
-      `In ${inSentence(name)}${index === undefined ? "" : ` (${index})`}`,
-    ladderTitle: (white: string) =>
-      `With ${inSentence(white)}, from the strongest mixture to the palest`,
+      `In ${name}${index === undefined ? "" : ` (${index})`}`,
+    ladderTitle: (white: string) => `With ${white}, from the strongest mixture to the palest`,
     ladderDescription: (steps: readonly string[]) => `${steps.join("; ")}.`,
     stepDescription: (ratio: string, standing: string, L: string, a: string, b: string) =>
       `${ratio}, ${standing}, L* ${L}, a* ${a}, b* ${b}`,
     suspect: "doubtful",
     steps: (count: number) => `The ${count} steps in figures`,
     stepsCaption: (white: string, kind: "pigment" | "paint") =>
-      `Colour to ${inSentence(white)} by mass of ${kind === "paint" ? "paint" : "dry pigment"}`,
+      `Colour to ${white} by mass of ${kind === "paint" ? "paint" : "dry pigment"}`,
     columns: {
       ratio: "Colour : white",
       L: "L*",
@@ -350,7 +349,7 @@ export const PAGES = {
       lightfast: "last (category I or II)",
       unwarned: "need no warning",
     },
-    inThisWhite: (white: string) => `were tried in ${inSentence(white)}`,
+    inThisWhite: (white: string) => `were tried in ${white}`,
     gridLead: "Every colour, alone above and with white below, brought to a middle tone.",
     orders: {
       grid: "Swatches by family",
@@ -528,13 +527,6 @@ export function lowerFirst(text: string): string {
     : text;
 }
 
-/** A colour's name, which may be written with capitals throughout, as it stands inside a sentence: "titanium white". */
-export function inSentence(name: string): string {
-  return name
-    .split(" ")
-    .map((word) => word.split("-").map(lowerFirst).join("-"))
-    .join(" ");
-}
 export function upperFirst(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

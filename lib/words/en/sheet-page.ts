@@ -57,7 +57,7 @@ export const SHEET_PAGE = {
     own: (category: string) =>
       `changed as category ${category} allows, in our own window; not the standard test`,
     expected: "what its pigment leads us to expect; not tested here",
-    film: (film: string) => `${film} of dry film is enough`,
+    film: (film: string) => `needs ${film} of dry film`,
     byScatter: "by its body in a thin film; laid thick, darkness covers too",
     contrast: (ratio: string) => `contrast ratio ${ratio}`,
     days: (touch: string, through: string | undefined) =>
@@ -133,7 +133,7 @@ export const SHEET_PAGE = {
     oil: "Oil",
     sizes: "Sizes",
   },
-  hidesLine: (film: string) => `A dry film of ${film} hides a black-and-white chart.`,
+  hidesLine: (film: string) => `It takes a dry film of ${film} to hide a black-and-white chart.`,
   /** @param area with its unit, "360 cm²/ml". */
   covers: (area: string) => `One millilitre from the tube hides ${area.replace(/\/ml$/, "")}.`,
   finishLine: (finish: string) => `${finish} as it dries.`,

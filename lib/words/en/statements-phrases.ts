@@ -64,34 +64,13 @@ export function listed(texts: readonly string[], before: "and" | "or" = "and"): 
     : `${texts.slice(0, -1).join(`${stop} `)}${stop === ";" ? stop : ""} ${before} ${last}`;
 }
 
-/** Adjectives of place that keep their capital in the middle of a sentence. */
-const PROPER = new Set([
-  "Prussian",
-  "Naples",
-  "Venetian",
-  "Indian",
-  "Italian",
-  "French",
-  "English",
-  "Spanish",
-  "Turkey",
-  "Paris",
-  "Vienna",
-  "Cassel",
-  "Cologne",
-  "Mars",
-]);
-
 /**
- * The name of a pigment or white as it stands in the middle of a sentence: "Titanium White" and
- * "titanium-white" are "titanium white", "Prussian Blue" is "Prussian blue", "Ultramarine, synthetic" is "synthetic ultramarine".
+ * The name of a pigment, paint or white inside a sentence: as its record has it, capitals and order
+ * kept, since nobody but its author knows which of them are a place's or a maker's. An address
+ * stands for a name that is not on record: "titanium-white" is "titanium white".
  */
 export function within(name: string): string {
-  const spelled = /^[a-z0-9]+(-[a-z0-9]+)+$/.test(name) ? name.replaceAll("-", " ") : name;
-  const plain = spelled.replace(/(?<![\p{L}\p{N}])\p{Lu}\p{Ll}+/gu, (word) =>
-    PROPER.has(word) ? word : word.toLowerCase(),
-  );
-  return plain.replace(/^([^,]+), (\p{Ll}[^,]*)$/u, "$2 $1");
+  return /^[a-z0-9]+(-[a-z0-9]+)+$/.test(name) ? name.replaceAll("-", " ") : name;
 }
 
 export function namesWithin(names: readonly string[], before: "and" | "or" = "and"): string {

@@ -1,4 +1,3 @@
-import { inSentence } from "./pages.ts";
 import { hasValue, numberOf, textOf, type Values } from "./statement-params.ts";
 import { listed, sentence } from "./statements-phrases.ts";
 import { tintRule, type InNamedWhite, type TintRule } from "./statements-optics.ts";
@@ -46,8 +45,8 @@ function whites(names: readonly string[]): string {
   return listed(
     names.map((name, i) =>
       i < names.length - 1 && names.every((one) => /^\S+ white$/i.test(one))
-        ? inSentence(name).replace(/ white$/, "")
-        : inSentence(name),
+        ? name.replace(/ white$/i, "")
+        : name,
     ),
   );
 }
