@@ -20,7 +20,11 @@ const REASONS: Readonly<Record<string, string>> = {
 export function stoppedBy(error: unknown, out: string): string {
   if (error instanceof OutputFault) return error.message;
   const first = firstCause(error);
-  const reason = REASONS[(first as NodeJS.ErrnoException).code ?? ""];
+  const { code = "" } = first as NodeJS.ErrnoException;
+  // Node says the same where it may not open one more file.
+  if (code === "ERR_MODULE_NOT_FOUND")
+    return `${oneLine(String(first))}: run npm ci, or, where it is there, raise the limit of open files (ulimit -n)`;
+  const reason = REASONS[code];
   return reason === undefined ? oneLine(String(first)) : `${out} can't be written: ${reason}`;
 }
 
