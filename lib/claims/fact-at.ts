@@ -56,7 +56,7 @@ function nameOf(member: unknown, index: number): string {
     ? operation
     : typeof statement === "string"
       ? statement
-      : sentenceName(rule, values) ?? memberName(member, index);
+      : (sentenceName(rule, values) ?? memberName(member, index));
 }
 
 /** A sentence of a sheet goes by its rule: "harmed-by-alkali". */

@@ -14,23 +14,24 @@ test("a card's swatch is named in words, escaped", () => {
   ).toEqual(["#223344", "#998877"]);
 });
 
-test.each([
-  ["a cell", cellSwatch(one)],
-])("%s is decoration on N 6, with room around every swatch", (_, svg) => {
-  const { root, all } = parsedSvg(svg);
-  expect(root.attributes["aria-hidden"]).toBe("true");
-  const ground = all.find((element) => hasClass(element, "panel"));
-  expect(ground?.attributes.fill).toBe(PANEL_GREY);
-  if (ground === undefined) return;
-  for (const rect of all
-    .filter((element) => hasClass(element, "swatch"))
-    .flatMap(({ children }) => children)) {
-    expect(numberOf(rect, "x")).toBeGreaterThanOrEqual(4);
-    expect(numberOf(rect, "x") + numberOf(rect, "width")).toBeLessThanOrEqual(
-      numberOf(ground, "width") - 4,
-    );
-  }
-});
+test.each([["a cell", cellSwatch(one)]])(
+  "%s is decoration on N 6, with room around every swatch",
+  (_, svg) => {
+    const { root, all } = parsedSvg(svg);
+    expect(root.attributes["aria-hidden"]).toBe("true");
+    const ground = all.find((element) => hasClass(element, "panel"));
+    expect(ground?.attributes.fill).toBe(PANEL_GREY);
+    if (ground === undefined) return;
+    for (const rect of all
+      .filter((element) => hasClass(element, "swatch"))
+      .flatMap(({ children }) => children)) {
+      expect(numberOf(rect, "x")).toBeGreaterThanOrEqual(4);
+      expect(numberOf(rect, "x") + numberOf(rect, "width")).toBeLessThanOrEqual(
+        numberOf(ground, "width") - 4,
+      );
+    }
+  },
+);
 
 describe("counts", () => {
   test.each([[[]], [[one, other, one]]])("a card refuses %o", (colours) => {
