@@ -111,8 +111,3 @@ export function shrinking(face: Face, sizePt: number, floorPt: number, leading: 
     ...(sizes.at(-1) === floorPt || sizePt <= floorPt ? [] : [floorPt]),
   ].map((size) => ({ face, sizePt: size, leadingPt: size * leading })) as unknown as Settings;
 }
-
-/** Height of lines from the first line's top to the last one's bottom [mm]: each takes its leading. */
-export function linesHeightMm({ setting, lines }: SetText): number {
-  return lines.length * setting.leadingPt * MM_PER_PT;
-}
