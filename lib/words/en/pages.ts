@@ -14,6 +14,7 @@ import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
 import { listed } from "./statements-phrases.ts";
+import { WORKSHOP_PAGES } from "./workshop-pages.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
@@ -498,6 +499,7 @@ export const PAGES = {
   blacks: BLACKS_PAGES,
   mixture: MIXTURE_PAGES,
   paint: PAINT_PAGES,
+  workshop: WORKSHOP_PAGES,
   optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
   sheetPage: SHEET_PAGE,
