@@ -31,7 +31,7 @@ export function labelTextView({
       sheet,
       {
         supplier: [name, address, telephone, contact].filter((line) => line !== undefined),
-        sizesMl: (records.colours.get(sheet.slug)?.record.sizes ?? []).map(({ ml }) => ml),
+        sizesMl: (records.colours.get(sheet.slug)?.sizes ?? []).map(({ ml }) => ml),
         languages,
       },
       words,

@@ -30,6 +30,7 @@ import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
+import { figuresCsv } from "./figures-csv.ts";
 import { catalogueJson, manifestJson, sheetJson, workshopManifestJson } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
@@ -156,7 +157,8 @@ function dataFiles(
   const { siteAddress } = records.workshop;
   return [
     { path: "catalogue.json", text: catalogueJson(published, records) },
-    { path: "catalogue.csv", text: catalogueCsv(published) },
+    { path: "catalogue.csv", text: catalogueCsv(published, records, context.words) },
+    { path: "figures.csv", text: figuresCsv(published) },
     {
       path: "search-index.js",
       text: `globalThis.searchDocuments=${JSON.stringify(searchDocuments(context))};\n`,

@@ -331,7 +331,8 @@ export const PAGES = {
   downloads: {
     sheet: "every figure of this sheet and how it is known",
     reading: "the masstone as read, reflectance factor by wavelength",
-    csv: "one line a colour",
+    csv: "one line a size, for a shop to load",
+    figures: "one line a colour, each figure with its standing",
     json: "the list of sheets, for programs",
   },
   catalogue: {
