@@ -21,7 +21,9 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
 
   test("builds, says so in one line, and leaves nothing beside the output", () => {
     expect([first.code, first.complaints]).toEqual([0, ""]);
-    expect(first.output).toMatch(/^1 sheet, 0 warnings, \d+\.\d s: site; for the workshop alone: _workshop\n$/);
+    expect(first.output).toMatch(
+      /^1 sheet, 0 warnings, \d+\.\d s: site; for the workshop alone: _workshop\n$/,
+    );
     expect(readdirSync(home).sort()).toEqual(["_workshop", "content", "site"]);
   });
 
