@@ -7,6 +7,7 @@ import {
   section,
   text,
   type SectionOf,
+  workshopAlone,
   type WordsOf,
 } from "./declaration.ts";
 import { DRYING } from "./drying/drying-figures.ts";
@@ -45,7 +46,7 @@ export const SHEET = section({
   mixture: optional(MIXTURE),
   oil: OIL,
   /** Absent where oil, density or parts are not known: then nothing can be weighed out. */
-  batch: optional(BATCH),
+  batch: workshopAlone(optional(BATCH)),
   fill: FILL,
   drying: DRYING,
   permanence: PERMANENCE,

@@ -14,6 +14,7 @@ import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
 import { listed } from "./statements-phrases.ts";
+import { WORKSHOP_PAGES } from "./workshop-pages.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
@@ -333,7 +334,8 @@ export const PAGES = {
   downloads: {
     sheet: "every figure of this sheet and how it is known",
     reading: "the masstone as read, reflectance factor by wavelength",
-    csv: "one line a colour",
+    csv: "one line a size, for a shop to load",
+    figures: "one line a colour, each figure with its standing",
     json: "the list of sheets, for programs",
   },
   catalogue: {
@@ -501,6 +503,7 @@ export const PAGES = {
   blacks: BLACKS_PAGES,
   mixture: MIXTURE_PAGES,
   paint: PAINT_PAGES,
+  workshop: WORKSHOP_PAGES,
   optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
   sheetPage: SHEET_PAGE,

@@ -162,14 +162,13 @@ export const SHEET_PAGE = {
   },
   keyHeading: "How we know",
   standingsFold: "What the marks mean",
-  benchLead:
-    "Oil and packing, a batch, the pigment, notations, spectra, the label text, and how we came by every figure.",
+  benchLead: "Oil and packing, the pigment, notations, spectra, and how we came by every figure.",
   benchLink: (name: string) => `${name} at the bench`,
   dryPigment: "Weighing, mulling and dry pigment are on the bench page.",
   bench: {
     heading: (name: string) => `${name} at the bench`,
     description: (name: string) =>
-      `${name} for whoever makes it: oil, packing, batch, pigment, notations, spectra and evidence.`,
+      `${name} for whoever makes such paint: oil, packing, pigment, notations, spectra and evidence.`,
     back: (name: string) => `${name}, for the painter`,
     sections: {
       ladders: "In the whites, in figures",
@@ -177,13 +176,11 @@ export const SHEET_PAGE = {
       drying: "Drying in figures",
       permanence: "Permanence in figures",
       mixture: "As a mixture",
-      oil: "Oil, packing and batch",
+      oil: "Oil and packing",
       dry: "Dry pigment and additions",
       pigment: "The pigment",
       range: "In the range",
       notations: "Notations",
-      label: "Label text",
-      reply: "A reply to send",
       evidence: "Evidence",
       downloads: "Data",
     },
