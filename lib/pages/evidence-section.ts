@@ -24,7 +24,9 @@ export function evidenceSection(page: SheetPage): EvidenceSectionView {
     words,
   } = page;
   const text = words.pages.evidence;
-  const shown = figureEntries(sheet).filter(({ path }) => !IN_ITS_TABLE.test(path));
+  const shown = figureEntries(sheet).filter(
+    ({ path, row }) => !row.isPrivate && !IN_ITS_TABLE.test(path),
+  );
   const missing = shown.filter(({ figure }) => !isKnown(figure));
   return {
     ...emptySection("evidence", words.pages.sections.evidence),
