@@ -15,6 +15,7 @@ import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
+import { evidencePage, evidencePath } from "../pages/evidence-page.ts";
 import { sheetContent } from "../pages/sheet-content.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { cardSizes } from "../print/card-size.ts";
@@ -93,6 +94,9 @@ function sitePages(
         ...benchPage(worded, own, context, place),
         reply: sheetReply(worded, context),
       })),
+    ),
+    ...published.map(({ worded, revision: own }) =>
+      page(evidencePath(worded.sheet.slug), (place) => evidencePage(worded, own, context, place)),
     ),
     page("compare/index.html", (place) => comparePage(context, place)),
     ...chosenPairs(context.records.workshop).map((pair) =>
