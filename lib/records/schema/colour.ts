@@ -63,6 +63,16 @@ export const colourSchema = z.strictObject({
         parts: within("parts")
           .optional()
           .describe("by mass of dry pigment: of all pigments or of none"),
+        paintParts: within("parts")
+          .optional()
+          .describe(
+            "in the place of parts: by mass of paint as weighed from tubes, of all or of none",
+          ),
+        paint: slug
+          .optional()
+          .describe(
+            "the colour whose paint was weighed, where several are made of that pigment alone",
+          ),
       }),
     )
     .min(1)
