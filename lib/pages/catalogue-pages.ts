@@ -89,6 +89,11 @@ export function catalogueGrid(context: PageContext, place: PagePlace): Catalogue
         href: `${place.root}catalogue.csv`,
         note: context.words.pages.downloads.csv,
       },
+      {
+        text: "figures.csv",
+        href: `${place.root}figures.csv`,
+        note: context.words.pages.downloads.figures,
+      },
       { text: "cards", href: `${place.root}cards/`, note: context.words.pages.cards.page.link },
       {
         text: "catalogue.json",

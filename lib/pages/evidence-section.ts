@@ -30,7 +30,7 @@ export function missingFigures(page: SheetPage): TableView[] {
 }
 
 function shownFigures({ worded: { sheet } }: SheetPage): Entries {
-  return figureEntries(sheet).filter(({ path }) => !IN_ITS_TABLE.test(path));
+  return figureEntries(sheet).filter(({ path, row }) => !row.isPrivate && !IN_ITS_TABLE.test(path));
 }
 
 type Entries = ReturnType<typeof figureEntries>;

@@ -12,6 +12,7 @@ import { columnFaults } from "./column-faults.ts";
 import { contentTree } from "./content-tree.ts";
 import { drawdownFaults } from "./drawdown-faults.ts";
 import { hazardFaults } from "./hazard-faults.ts";
+import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
 import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
 import type {
   ChartGrounds,
@@ -60,7 +61,10 @@ export function loadRecords(
   const hazard = tables === undefined ? undefined : hazardKnowledge(tables);
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
-  const read = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
+  const sizes = offeredSizes(files, diagnostics);
+  const read = [...files.colours.values()].map((colour) =>
+    resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []),
+  );
   const chart = resolvedGrounds(files.workshop, resolver, diagnostics);
   const masstoneOf = masstones(read);
   const colours = read.map((colour) => withNoise(colour, resolver));
@@ -181,6 +185,7 @@ function masstones(colours: readonly Colour[]): (slug: string) => Reading | unde
 function resolvedColour(
   { slug, file, record, yaml, body }: Parsed<ColourRecord>,
   { resolve }: ReadingResolver,
+  sizes: readonly OfferedSize[],
 ): Colour {
   const masstone = record.masstone && resolve(record.masstone, yaml, ["masstone"]);
   const overBlack = (
@@ -223,6 +228,7 @@ function resolvedColour(
     record,
     place: yaml.place,
     notes: body,
+    sizes,
     tints,
     films,
     ...(masstone === undefined ? {} : { masstone }),

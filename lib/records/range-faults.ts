@@ -24,7 +24,7 @@ export function rangeFaults(
   const records = [...files.colours.values()];
   return [
     ...nameFaults(records),
-    ...sizeFaults(records),
+    ...sizeFaults(colours),
     ...referenceFaults(files),
     ...whiteFaults(colours, whites),
   ];
@@ -53,44 +53,41 @@ function nameFaults(records: readonly Parsed<ColourRecord>[]): Diagnostic[] {
 }
 
 /** Contents beyond tubes and tins; a price to the millilitre that is another's ten times over. */
-function sizeFaults(records: readonly Parsed<ColourRecord>[]): Diagnostic[] {
+function sizeFaults(colours: readonly Colour[]): Diagnostic[] {
   const [least, most] = TUBE_REACH_ML;
-  const priced = records.flatMap(({ record: { sizes = [] }, yaml }) =>
-    sizes.flatMap(({ ml, price }, i) =>
-      price === undefined || price === 0 ? [] : [{ perMl: price / ml, price, ml, i, yaml }],
-    ),
+  const sizes = colours.flatMap((colour) => colour.sizes);
+  const priced = sizes.flatMap(({ ml, price, place }) =>
+    price === undefined || price === 0 ? [] : [{ perMl: price / ml, price, ml, place }],
   );
   const median = middle(priced.map(({ perMl }) => perMl));
   return [
-    ...records.flatMap(({ record: { sizes = [] }, yaml }) =>
-      sizes.flatMap(({ ml }, i): Diagnostic[] =>
-        ml >= least && ml <= most
-          ? []
-          : [
-              {
-                severity: "warning",
-                rule: "records/size-reach",
-                place: yaml.place(["sizes", i, "ml"]),
-                message: `A size of ${ml} ml is outside what colours are sold in, ${least} to ${most} ml`,
-                actual: `${ml} ml`,
-                expected: `${least} to ${most} ml`,
-                hint:
-                  ml < least
-                    ? `${Number((10 * ml).toPrecision(3))} ml, if the decimal point slipped; litres are times 1000`
-                    : "grams or a slipped decimal point?",
-              },
-            ],
-      ),
+    ...sizes.flatMap(({ ml, place }): Diagnostic[] =>
+      ml >= least && ml <= most
+        ? []
+        : [
+            {
+              severity: "warning",
+              rule: "records/size-reach",
+              place: place("ml"),
+              message: `A size of ${ml} ml is outside what colours are sold in, ${least} to ${most} ml`,
+              actual: `${ml} ml`,
+              expected: `${least} to ${most} ml`,
+              hint:
+                ml < least
+                  ? `${Number((10 * ml).toPrecision(3))} ml, if the decimal point slipped; litres are times 1000`
+                  : "grams or a slipped decimal point?",
+            },
+          ],
     ),
     ...(median === undefined || priced.length <= MANY ? [] : priced).flatMap(
-      ({ perMl, price, ml, i, yaml }): Diagnostic[] => {
+      ({ perMl, price, ml, place }): Diagnostic[] => {
         const times = perMl / (median ?? NaN);
         if (times < PRICE_TIMES && times > 1 / PRICE_TIMES) return [];
         return [
           {
             severity: "warning",
             rule: "records/price-reach",
-            place: yaml.place(["sizes", i, "price"]),
+            place: place("price"),
             message: `${price} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `a ${Math.round(1 / times)}th of`} what the range costs to the millilitre in the middle`,
             actual: String(price),
             expected: `within ${PRICE_TIMES} times of ${Number(((median ?? NaN) * ml).toPrecision(3))}`,

@@ -23,6 +23,7 @@ test("every kind of page is drawn", () => {
     "sheet",
     "bench",
     "evidence",
+    "workshop",
     "catalogue-grid",
     "catalogue-table",
     "home",

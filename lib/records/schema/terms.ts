@@ -46,6 +46,8 @@ export const ROOT_STANDINGS = ["measured", "stated", "estimated"] as const;
 /** What answers are about, in the order of their list. */
 export const THEMES = ["whites", "choice", "drying", "lasting", "tube", "safety"] as const;
 export const PAPERS = ["A4", "Letter"] as const;
+/** How a price goes to the step that it is rounded to. */
+export const ROUNDINGS = ["nearest", "up", "down"] as const;
 
 export type Geometry = (typeof GEOMETRIES)[number];
 export type Scale = (typeof SCALES)[number];

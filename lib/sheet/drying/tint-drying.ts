@@ -112,6 +112,7 @@ function whitePaint(slug: string, records: Records): DryingPaint {
     notes: "",
     tints: [],
     films: [],
+    sizes: [],
     place: (path) => ({ file: "", line: 1, column: 1, path: path.join(".") }),
   };
   const parts = pigmentParts(colour, undefined, records);

@@ -106,7 +106,7 @@ interface Made {
 function batchSize(pigmentG: number, made: Made): BatchSize {
   const { colour, parts, additions } = made;
   const figure = figureOf(pigmentG, made);
-  const tubesMl = [...new Set((colour.record.sizes ?? []).map(({ ml }) => ml))];
+  const tubesMl = [...new Set(colour.sizes.map(({ ml }) => ml))];
   const priced = [...parts, made.vehicle, ...additions].filter(
     ({ pricePerKg }) => pricePerKg !== undefined,
   );
