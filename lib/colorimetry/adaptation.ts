@@ -5,6 +5,7 @@ import {
   type LampViewing,
   type Xyz,
 } from "./viewing.ts";
+import { certain } from "../quantities/at.ts";
 
 type Triple = readonly [number, number, number];
 
@@ -48,5 +49,5 @@ export function adaptedXyz(xyz: Xyz, from: LabViewing | LampViewing, to: LabView
 
 function product(matrix: readonly Triple[], [x, y, z]: Triple): Triple {
   const [first, second, third] = matrix.map((row) => row[0] * x + row[1] * y + row[2] * z);
-  return [first ?? NaN, second ?? NaN, third ?? NaN];
+  return [certain(first), certain(second), certain(third)];
 }
