@@ -1,3 +1,4 @@
+import { upperFirst } from "../letter-case.ts";
 import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
@@ -528,10 +529,6 @@ export function lowerFirst(text: string): string {
   return /^\p{Lu}\p{Ll}/u.test(text) && !PROPER.test(text)
     ? text.charAt(0).toLowerCase() + text.slice(1)
     : text;
-}
-
-export function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 export type PageWords = typeof PAGES;
