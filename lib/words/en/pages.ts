@@ -2,6 +2,7 @@ import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
 import { CARDS } from "./cards.ts";
+import { PACKAGE_LABELS } from "./package-labels.ts";
 import { HANDLING } from "./handling.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
@@ -504,6 +505,7 @@ export const PAGES = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  packageLabels: PACKAGE_LABELS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
   notFound: {
