@@ -283,6 +283,7 @@ export const PAGES = {
       "A/2": "A (lamplight), 2\u00b0",
       "C/10": "C, 10\u00b0",
       "D50/10": "D50, 10\u00b0",
+      "D65/2006": "D65, 10\u00b0 of CIE 2006",
     } as Record<string, string>,
     caption: "Names and screen colours",
     curveTitle: "Reflectance of the masstone over the spectrum",
