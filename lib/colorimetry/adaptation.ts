@@ -5,6 +5,7 @@ import {
   type SummedViewing,
   type Xyz,
 } from "./viewing.ts";
+import { certain } from "../quantities/at.ts";
 
 type Triple = readonly [number, number, number];
 
@@ -52,5 +53,5 @@ export function adaptedXyz(
 
 function product(matrix: readonly Triple[], [x, y, z]: Triple): Triple {
   const [first, second, third] = matrix.map((row) => row[0] * x + row[1] * y + row[2] * z);
-  return [first ?? NaN, second ?? NaN, third ?? NaN];
+  return [certain(first), certain(second), certain(third)];
 }

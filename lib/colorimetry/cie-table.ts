@@ -5,6 +5,7 @@ import { LAMP_ILLUMINANTS } from "./lamp-illuminants.ts";
 import { ILLUMINANT_END_NM, STANDARD_ILLUMINANTS } from "./standard-illuminants.ts";
 import { STANDARD_OBSERVERS } from "./standard-observers.ts";
 import type { SummedViewing, Xyz } from "./viewing.ts";
+import { at } from "../quantities/at.ts";
 
 /** Illuminant times colour-matching functions, between the tabulated wavelengths as well. */
 export interface CieTable {
@@ -116,6 +117,6 @@ function linear(start: number, step: number, values: readonly number[]): (x: num
   return (x) => {
     const left = Math.min(Math.floor((x - start) / step), values.length - 2);
     const t = (x - start) / step - left;
-    return (1 - t) * (values[left] ?? NaN) + t * (values[left + 1] ?? NaN);
+    return (1 - t) * at(values, left) + t * at(values, left + 1);
   };
 }

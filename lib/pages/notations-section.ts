@@ -140,6 +140,6 @@ export function masstoneCurveOf({
           ]),
     ],
     wavelengthLabel: text.wavelength,
-    reflectanceLabels: text.reflectance,
+    reflectanceLabel: (end) => (end < 1 ? text.reflectanceTo(String(end)) : text.reflectance),
   };
 }

@@ -292,11 +292,8 @@ export const PAGES = {
     curveLabel: (geometry: string) => `masstone, ${GEOMETRY_WORDS[geometry] ?? geometry}`,
     excludedLabel: "worked out without the shine",
     wavelength: "Wavelength, nm",
-    reflectance: {
-      "0.1": "Reflectance factor, enlarged ten times",
-      "1": "Reflectance factor",
-      "1.2": "Reflectance factor",
-    },
+    reflectance: "Reflectance factor",
+    reflectanceTo: (end: string) => `Reflectance factor, enlarged: the axis ends at ${end}`,
   },
   evidence: {
     summary: "Every figure of this sheet, how we came by it and what it was worked out from.",
