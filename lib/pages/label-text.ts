@@ -13,7 +13,6 @@ import type { SheetPage } from "./section-views.ts";
 export function labelTextView({
   worded: { sheet },
   words,
-  place,
   context: { records },
 }: SheetPage): LabelTextView {
   const { labelText: text } = words.pages.paint;
@@ -37,7 +36,6 @@ export function labelTextView({
       },
       words,
     ),
-    link: { text: text.link, href: `${place.root}label/` },
   };
 }
 

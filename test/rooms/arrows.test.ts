@@ -20,6 +20,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["blocks"],
   ["pages"],
   ["answers", "print"],
+  ["workshop"],
   ["site"],
   ["commands"],
 ];

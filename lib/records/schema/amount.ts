@@ -42,6 +42,11 @@ function amount(domain: z.ZodNumber) {
   ]);
 }
 
+/** A key whose value stays in the workshop: nothing that is published may state it. */
+export function privateKey<S extends z.ZodType>(schema: S): S {
+  return schema.meta({ ...schema.meta(), private: true });
+}
+
 /** An amount within the reach of what it is of. */
 export function amountOf(name: ReachName) {
   return amount(within(name));
