@@ -3,6 +3,7 @@ import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
 import { CARDS } from "./cards.ts";
+import { PACKAGE_LABELS } from "./package-labels.ts";
 import { HANDLING } from "./handling.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
@@ -284,6 +285,7 @@ export const PAGES = {
       "A/2": "A (lamplight), 2\u00b0",
       "C/10": "C, 10\u00b0",
       "D50/10": "D50, 10\u00b0",
+      "D65/2006": "D65, 10\u00b0 of CIE 2006",
     } as Record<string, string>,
     caption: "Names and screen colours",
     curveTitle: "Reflectance of the masstone over the spectrum",
@@ -507,6 +509,7 @@ export const PAGES = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  packageLabels: PACKAGE_LABELS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
   notFound: {
