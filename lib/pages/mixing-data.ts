@@ -26,6 +26,11 @@ import { opticsReading } from "../sheet/tints/optics-reading.ts";
 import type { PageContext } from "./page-context.ts";
 import { comparableColour } from "./screen-swatch.ts";
 
+/** Whether a colour of the range can be mixed at all: else there are no pages to mix on. */
+export function hasMixing({ fits }: Pick<PageContext, "fits">): boolean {
+  return [...fits.values()].some(({ kind }) => kind === "fit");
+}
+
 /** Everything that is mixed with, as plain data. */
 export function mixingData(context: PageContext): MixingData {
   const { records, revision, sheets } = context;

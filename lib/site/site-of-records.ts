@@ -14,6 +14,9 @@ import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
+import { hasMixing } from "../pages/mixing-data.ts";
+import { BENCH_PATH } from "../pages/mixing-ways.ts";
+import { tintBenchPage } from "../pages/tint-bench-page.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
 import { sheetContent } from "../pages/sheet-content.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
@@ -26,6 +29,7 @@ import { whitesPage } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
+import { mixingFiles } from "./mixing-files.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
@@ -94,6 +98,7 @@ function sitePages(
         reply: sheetReply(worded, context),
       })),
     ),
+    ...(hasMixing(context) ? [page(BENCH_PATH, (place) => tintBenchPage(context, place))] : []),
     page("compare/index.html", (place) => comparePage(context, place)),
     ...chosenPairs(context.records.workshop).map((pair) =>
       page(`${pairAddress(pair)}index.html`, (place) =>
@@ -160,6 +165,7 @@ function dataFiles(
       text: sheetJson(one),
     })),
     ...published.flatMap(({ worded: { sheet } }) => masstoneCsv(sheet)),
+    ...mixingFiles(context),
     ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({
       path: `schema/${name}.schema.json`,
       text: `${JSON.stringify(schema, null, 2)}\n`,

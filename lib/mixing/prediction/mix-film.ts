@@ -34,8 +34,9 @@ export interface MixFilm {
   readonly overWhite: Spectrum;
   /** D65/10, of either. */
   readonly labs: { readonly overBlack: Lab; readonly overWhite: Lab };
-  /** Y over black to Y over white [1]. */
+  /** Y over black to Y over white [1], and what the scale of K and S moves it by. */
   readonly contrastRatio: number;
+  readonly contrastUncertainty: number;
   /** 68 %, Delta-E00, of the paler of the two: the mix's own, and the scale of K and S. */
   readonly p68: number;
 }
@@ -80,13 +81,16 @@ export function mixFilm(
   };
   const [overBlack, overWhite] = [over("black", filmUm), over("white", filmUm)];
   const lab = ({ grid, values }: Spectrum): Lab => labOf(grid, values);
-  const thinner = lab(over("white", filmUm / (1 + paint.scaleUncertainty)));
+  const thinnerUm = filmUm / (1 + paint.scaleUncertainty);
+  const [thinBlack, thinWhite] = [over("black", thinnerUm), over("white", thinnerUm)];
+  const ratio = contrastRatio(overBlack, overWhite);
   return {
     overBlack,
     overWhite,
     labs: { overBlack: lab(overBlack), overWhite: lab(overWhite) },
-    contrastRatio: contrastRatio(overBlack, overWhite),
-    p68: Math.hypot(mix.uncertainty.p68, deltaE00(lab(overWhite), thinner)),
+    contrastRatio: ratio,
+    contrastUncertainty: Math.abs(ratio - contrastRatio(thinBlack, thinWhite)),
+    p68: Math.hypot(mix.uncertainty.p68, deltaE00(lab(overWhite), lab(thinWhite))),
   };
 }
 
