@@ -3,8 +3,10 @@
  * that it can be sent; the models are those of the sheets, and what they cannot predict is said with its reason.
  */
 import type { Lamp } from "../../lib/colorimetry/lamps.ts";
+import { contrastOf } from "../../lib/mixing/finding/judged-mix.ts";
 import { addressOf, stateOf, type BenchState } from "../../lib/mixing/mix-address.ts";
 import type { Mix, MixPart } from "../../lib/mixing/mix.ts";
+import type { MixingPaint } from "../../lib/mixing/mixing-paint.ts";
 import type { MixingRange } from "../../lib/mixing/mixing-range.ts";
 import { mixFacts } from "../../lib/mixing/prediction/mix-facts.ts";
 import { mixFilm, type MixFilm } from "../../lib/mixing/prediction/mix-film.ts";
@@ -18,7 +20,6 @@ import {
   type SeenFinish,
 } from "../../lib/mixing/prediction/seen-mix.ts";
 import { axisUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
-import { OPACITY_FILM } from "../../lib/optics/films/opacity.ts";
 import { spectralCurve } from "../../lib/plots/spectral-curve.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
@@ -48,7 +49,11 @@ if (typeof range === "string") {
 /** A black of the range let down: what is shown before anything is asked for. */
 function usualState({ whites, data }: MixingRange): BenchState {
   const white = whites[0]?.slug ?? "";
-  const first = data.paints.find(({ fit }) => fit?.whites.some(({ slug }) => slug === white));
+  const isKnown = ({ fit }: MixingPaint): boolean =>
+    fit?.whites.some(({ slug }) => slug === white) === true;
+  const first =
+    data.paints.find((paint) => paint.slug === data.usual && isKnown(paint)) ??
+    data.paints.find(isKnown);
   const weighs = [first, whites[0]].every((paint) => paint?.densityGPerCm3 !== undefined);
   return {
     mix: {
@@ -80,7 +85,7 @@ function bench(at: HTMLElement, paints: MixingRange): void {
   const status = find<HTMLElement>("[data-status]");
   const { state: first, remarks } = stateOf(location.search, paints, usualState(paints));
   let state = first;
-  let timer: number | undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
   let isAsked = false;
 
   const show = (said: readonly string[] = []): void => {
@@ -131,31 +136,15 @@ function bench(at: HTMLElement, paints: MixingRange): void {
         BENCH.notations.munsell,
         munsell === undefined
           ? BENCH.munsellNone
-          : `${munsell.text} (${BENCH.munsellUncertain(decimalText(munsell.uncertainty.value, 1), decimalText(munsell.uncertainty.chroma, 1))})`,
+          : `${munsell.text} (${BENCH.munsellUncertain(atLeastTenth(munsell.uncertainty.value), atLeastTenth(munsell.uncertainty.chroma))})`,
       ],
       [BENCH.notations.lab, labText(as, p68)],
-      ...factRows(facts, paints.data.currency),
+      ...factRows(facts, contrastOf(found, paints), paints.data.currency),
     ];
-    find("[data-figures]").replaceChildren(...termRows(withFilmContrast(figures, found)));
+    find("[data-figures]").replaceChildren(...termRows(figures));
     find("[data-spectrum]").innerHTML = curve(found, as);
     filledCard(find("[data-card]"), { found, as, p68, figures, state, range: paints, name });
     links(as);
-  };
-
-  /** Over the thickness that sheets judge by, where films tell. */
-  const withFilmContrast = (
-    figures: readonly (readonly [string, string])[],
-    found: PredictedMix,
-  ): (readonly [string, string])[] => {
-    const thin = mixFilm(found, { filmUm: OPACITY_FILM.um, ...mediumWish() }, paints);
-    if (isStatement(thin)) return [...figures];
-    const width = decimalText(Math.max(thin.contrastUncertainty, 0.005), 2);
-    const text = TEXT.facts.contrast(
-      decimalText(Math.min(thin.contrastRatio, 1), 2),
-      width,
-      TEXT.micrometres(OPACITY_FILM.um),
-    );
-    return figures.map((row) => (row[0] === BENCH.notations.hides ? [row[0], text] : row));
   };
 
   const mediumWish = (): { medium?: { slug: string; volumes: number } } =>
@@ -309,6 +298,11 @@ function bench(at: HTMLElement, paints: MixingRange): void {
 function positive(text: string): number {
   const value = Number(text);
   return text !== "" && value >= 0 && value <= 10000 ? value : 0;
+}
+
+/** A width that rounds to none is no more than a tenth. */
+function atLeastTenth(width: number): string {
+  return decimalText(Math.max(width, 0.1), 1);
 }
 
 function labText({ lab }: Seen, p68: number): string {

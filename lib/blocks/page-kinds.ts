@@ -150,6 +150,19 @@ export interface TintBenchView extends PageView {
   readonly sections: readonly SectionBlock[];
 }
 
+/** Mixtures of the range that come near a colour; without script those that were looked up beforehand. */
+export interface RecipesView extends PageView {
+  readonly kind: "recipes";
+  readonly lead: readonly string[];
+  readonly ways: readonly LinkView[];
+  readonly words: MixingWords;
+  readonly colours: readonly PaintChoice[];
+  readonly whites: readonly PaintChoice[];
+  /** Metals that a paint of the range holds. */
+  readonly metals: readonly { readonly metal: string; readonly name: string }[];
+  readonly sections: readonly SectionBlock[];
+}
+
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
   | SheetView
@@ -168,6 +181,7 @@ export type AnyPageView =
   | LabelPageView
   | CompareView
   | TintBenchView
+  | RecipesView
   | ComparePairView
   | CardsPageView
   | NotFoundView;

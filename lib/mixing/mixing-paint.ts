@@ -11,6 +11,8 @@ export interface MixingData {
   readonly revision: string;
   readonly workshop: string;
   readonly currency?: string;
+  /** The colour that is shown before any is asked for. */
+  readonly usual?: string;
   readonly paints: readonly MixingPaint[];
   /** Black and white ground of films, as read or assumed, in one geometry. */
   readonly grounds?: { readonly black: PackedReading; readonly white: PackedReading };

@@ -5,6 +5,7 @@ import { mixingData } from "./mixing-data.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 export const BENCH_PATH = "bench/index.html";
+export const RECIPES_PATH = "bench/recipes/index.html";
 
 /** The range made ready for the pages that mix, once a build. */
 export function mixingOf(context: PageContext): MixingRange {
@@ -19,7 +20,12 @@ const RANGES = new WeakMap<PageContext["sheets"], MixingRange>();
 /** Pages that mix, as a row of links. */
 export function mixingWays({ words }: PageContext, { path, root }: PagePlace): LinkView[] {
   const { ways } = words.pages.mixing;
-  return ([[ways.bench, BENCH_PATH]] as const).map(([text, target]) => ({
+  return (
+    [
+      [ways.bench, BENCH_PATH],
+      [ways.recipes, RECIPES_PATH],
+    ] as const
+  ).map(([text, target]) => ({
     text,
     href: `${root}${target.replace("index.html", "")}`,
     ...(path === target ? { current: true } : {}),

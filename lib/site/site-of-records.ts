@@ -15,7 +15,8 @@ import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { hasMixing } from "../pages/mixing-data.ts";
-import { BENCH_PATH } from "../pages/mixing-ways.ts";
+import { BENCH_PATH, RECIPES_PATH } from "../pages/mixing-ways.ts";
+import { recipesPage } from "../pages/recipes-page.ts";
 import { tintBenchPage } from "../pages/tint-bench-page.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
 import { sheetContent } from "../pages/sheet-content.ts";
@@ -98,7 +99,12 @@ function sitePages(
         reply: sheetReply(worded, context),
       })),
     ),
-    ...(hasMixing(context) ? [page(BENCH_PATH, (place) => tintBenchPage(context, place))] : []),
+    ...(hasMixing(context)
+      ? [
+          page(BENCH_PATH, (place) => tintBenchPage(context, place)),
+          page(RECIPES_PATH, (place) => recipesPage(context, place)),
+        ]
+      : []),
     page("compare/index.html", (place) => comparePage(context, place)),
     ...chosenPairs(context.records.workshop).map((pair) =>
       page(`${pairAddress(pair)}index.html`, (place) =>

@@ -1,15 +1,22 @@
 /** What is known of a mixture beside its colour, in words. */
+import type { JudgedMix } from "../../../lib/mixing/finding/judged-mix.ts";
+import { OPACITY_FILM } from "../../../lib/optics/films/opacity.ts";
+import { decimalText } from "../../../lib/words/number-text.ts";
 import type { MixFacts } from "../../../lib/mixing/prediction/mix-facts.ts";
 import { MIXING_PAGES as TEXT } from "../../../lib/words/en/mixing-pages.ts";
 
 type Row = readonly [name: string, said: string];
 
-export function factRows(facts: MixFacts, currency: string | undefined): Row[] {
+export function factRows(
+  facts: MixFacts,
+  contrast: JudgedMix["contrast"],
+  currency: string | undefined,
+): Row[] {
   const { notations } = TEXT.bench;
   return [
     [notations.lasts, lastsText(facts)],
     [notations.dries, driesText(facts)],
-    [notations.hides, hidesText(facts)],
+    [notations.hides, hidesText(contrast)],
     [notations.warning, warningText(facts)],
     [notations.price, priceText(facts, currency)],
   ];
@@ -26,10 +33,15 @@ export function driesText({ dryingDays, dryingUnknown }: MixFacts): string {
   return `${TEXT.facts.days(dryingDays)}, ${TEXT.facts.daysEstimate}`;
 }
 
-export function hidesText({ opacity }: MixFacts): string {
-  return opacity.text === undefined
+/** Of a film as thick as sheets judge opacity by. */
+export function hidesText(contrast: JudgedMix["contrast"]): string {
+  return contrast === undefined
     ? TEXT.facts.notKnown
-    : TEXT.facts.hides(opacity.text, opacity.of ?? "");
+    : TEXT.facts.contrast(
+        decimalText(Math.min(contrast.ratio, 1), 2),
+        decimalText(Math.max(contrast.uncertainty, 0.01), 2),
+        TEXT.micrometres(OPACITY_FILM.um),
+      );
 }
 
 export function warningText({ signal, metals, warningUnknown }: MixFacts): string {

@@ -61,6 +61,11 @@ export function notationsOf(spectrum: Spectrum, lab: Lab, p68: number): Notation
   return { munsell: found, ...(name === "" ? {} : { name }) };
 }
 
+/** Make Munsell notations readable, where their tables have come. */
+export function readyNotations(): boolean {
+  return sentBlocks() !== undefined;
+}
+
 let known: readonly IsccNbsBlock[] | undefined;
 
 function sentBlocks(): readonly IsccNbsBlock[] | undefined {

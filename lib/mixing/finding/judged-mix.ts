@@ -3,9 +3,12 @@ import type { ByLamp } from "../../colorimetry/lamps.ts";
 import { lamplight } from "../../colorimetry/lamplight.ts";
 import { metamerism } from "../../colorimetry/metamerism.ts";
 import { isStatement } from "../../quantities/statement.ts";
+import { OPACITY_CLASSES, OPACITY_FILM } from "../../optics/films/opacity.ts";
+import type { Mix } from "../mix.ts";
 import type { MixingPaint } from "../mixing-paint.ts";
 import type { MixingRange } from "../mixing-range.ts";
 import { mixFacts, type MixFacts } from "../prediction/mix-facts.ts";
+import { mixFilm } from "../prediction/mix-film.ts";
 import { predictedMix, type PredictedMix } from "../prediction/predicted-mix.ts";
 import { shownLab, type Shown } from "../prediction/seen-mix.ts";
 import type { FoundMix } from "./found-mixes.ts";
@@ -20,6 +23,8 @@ export interface JudgedMix extends FoundMix {
   /** Under each lamp [Delta-E00]: how it parts from the target, where the target was read; else how far it changes by itself. */
   readonly lamps: { readonly kind: "parts" | "shifts"; readonly deltaE00: ByLamp };
   readonly facts: MixFacts;
+  /** Y over black to Y over white of a film as sheets judge by [1]; absent where films do not tell. */
+  readonly contrast?: { readonly ratio: number; readonly uncertainty: number };
 }
 
 /** What a mixture has to be beside its colour; absent: anything. */
@@ -50,12 +55,27 @@ export function paintPasses({ facts }: MixingPaint, limits: MixLimits): boolean 
 }
 
 /** Whether a mixture keeps to limits that only the whole of it tells; what is not known does not. */
-export function mixPasses(facts: MixFacts, { days, opacity, price }: MixLimits): boolean {
-  return (
-    (days === undefined || (facts.dryingDays?.[1] ?? Infinity) <= days) &&
-    (opacity === undefined || (facts.opacity.rank ?? Infinity) <= opacity) &&
-    (price === undefined || (facts.pricePer10Ml ?? Infinity) <= price)
-  );
+export function mixPasses(
+  mix: Mix,
+  { days, opacity, price }: MixLimits,
+  range: MixingRange,
+): boolean {
+  if (days === undefined && opacity === undefined && price === undefined) return true;
+  const facts = mixFacts(mix, range);
+  if (days !== undefined && !((facts.dryingDays?.[1] ?? Infinity) <= days)) return false;
+  if (price !== undefined && !((facts.pricePer10Ml ?? Infinity) <= price)) return false;
+  if (opacity === undefined) return true;
+  const prediction = predictedMix(mix, range);
+  const contrast = isStatement(prediction) ? undefined : contrastOf(prediction, range);
+  return (contrast?.ratio ?? 0) >= (OPACITY_CLASSES[opacity - 1]?.contrastRatioMin ?? 1);
+}
+
+/** Of a film as thick as sheets judge opacity by. */
+export function contrastOf(prediction: PredictedMix, range: MixingRange): JudgedMix["contrast"] {
+  const film = mixFilm(prediction, { filmUm: OPACITY_FILM.um }, range);
+  return isStatement(film)
+    ? undefined
+    : { ratio: film.contrastRatio, uncertainty: film.contrastUncertainty };
 }
 
 /** @throws Error for a mixture that the range does not predict: it was found by the same models. */
@@ -64,6 +84,7 @@ export function judgedMix(found: FoundMix, target: Target, range: MixingRange): 
   if (isStatement(prediction))
     throw new Error(`Unreachable: ${prediction.rule} of a found mixture`);
   const p68 = Math.hypot(prediction.uncertainty.p68, target.p68);
+  const contrast = contrastOf(prediction, range);
   return {
     ...found,
     p68,
@@ -71,6 +92,7 @@ export function judgedMix(found: FoundMix, target: Target, range: MixingRange): 
     shown: shownLab(prediction.lab),
     lamps: lampsOf(prediction, target),
     facts: mixFacts(prediction.mass, range),
+    ...(contrast === undefined ? {} : { contrast }),
   };
 }
 

@@ -17,8 +17,6 @@ export interface MixFacts {
   /** Days to touch dry, an estimate; undefined where one of its paints is not known. */
   readonly dryingDays?: Interval;
   readonly dryingUnknown: readonly string[];
-  /** The most transparent of its paints with a share that counts. */
-  readonly opacity: { readonly rank?: number; readonly text?: string; readonly of?: string };
   readonly signal: "Danger" | "Warning" | null;
   readonly statements: readonly string[];
   readonly warningUnknown: readonly string[];
@@ -29,8 +27,6 @@ export interface MixFacts {
   readonly restricted: readonly string[];
 }
 
-/** From this share by volume [1] a paint's transparency is the mix's. */
-const OPACITY_COUNTS_FROM = 0.5;
 const PRICE_ML = 10;
 
 /** @param mass by mass of paint, colours of no part left out. */
@@ -50,7 +46,6 @@ export function mixFacts(mass: Mix, range: MixingRange): MixFacts {
     lightfastness: weakest(paints),
     ...(drying.days === undefined ? {} : { dryingDays: drying.days }),
     dryingUnknown: drying.unknown,
-    opacity: shares === undefined ? {} : opacityOf(shares, range),
     signal: paints.some(({ facts }) => facts.warning.signal === "Danger")
       ? "Danger"
       : paints.some(({ facts }) => facts.warning.signal === "Warning")
@@ -129,15 +124,6 @@ function priceOf(shares: readonly Share[], range: MixingRange): number | undefin
     sum += PRICE_ML * share * price;
   }
   return sum;
-}
-
-function opacityOf(shares: readonly Share[], range: MixingRange): MixFacts["opacity"] {
-  const main = shares.find(({ share }) => share >= OPACITY_COUNTS_FROM);
-  const paint = main && range.paint(main.slug);
-  const opacity = paint?.facts.opacity;
-  return opacity === undefined
-    ? {}
-    : { rank: opacity.rank, text: opacity.text, of: paint?.name ?? "" };
 }
 
 function named(paints: readonly MixingPaint[]): string[] {

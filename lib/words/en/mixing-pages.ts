@@ -38,7 +38,7 @@ export const MIXING_PAGES = {
       "Parts of the fourth colour",
     ],
     whiteHead: "Parts of white",
-    none: "none",
+    noPaint: "none",
     partsShort: "parts",
     white: "White",
     by: { legend: "Parts by", volume: "volume, tube to tube", mass: "weight" },
@@ -69,7 +69,8 @@ export const MIXING_PAGES = {
     read: (p68: string) => `As we read it, within \u0394E\u00a0${p68}.`,
     predicted: (p68: string, p90: string) =>
       `A prediction. Two times in three it lies within \u0394E\u00a0${p68}, nine times in ten within \u0394E\u00a0${p90}.`,
-    beyond: "Much paler than any mixture that we tried: take it as a guess.",
+    beyond:
+      "Much paler than any mixture that we tried; nobody has looked how well that is predicted.",
     outOfGamut: "Your screen cannot show this colour; the swatch is the nearest it can.",
     lampNote: (lamp: string) => `Shown as an eye that is used to ${lamp} sees it.`,
     matteNote: "A matte film throws its surface light to all sides and looks paler.",
@@ -131,7 +132,6 @@ export const MIXING_PAGES = {
     notKnown: "not known",
     days: (days: Interval) => dayCount(days),
     daysEstimate: "an estimate from its tubes",
-    hides: (word: string, of: string) => `like ${within(of)}: ${word}`,
     contrast: (ratio: string, width: string, um: string) =>
       `contrast ratio ${ratio} \u00b1${width} at ${um}`,
     warning: (signal: string | null, metals: readonly string[]) =>
@@ -153,6 +153,80 @@ export const MIXING_PAGES = {
         : `changes by \u0394E\u00a0${decimals(of[worst], 1)} in ${LAMP_NAMES[worst]}`,
   },
   micrometres,
+  recipes: {
+    heading: "Find a recipe",
+    lead: "Name a colour; we look through every mixture of our paints for those that come near it.",
+    description:
+      "All mixtures of a few colours of the range that come near a colour, with what lasts, dries and hides.",
+    without:
+      "Looking for recipes needs the page\u2019s script. What we looked up beforehand is in the tables below.",
+    target: "The colour that is wanted",
+    text: "A notation: 5PB 4/2, or L*a*b* 42 \u22121 \u22127, or a screen colour #6b6f76",
+    colour: "Or a colour of the range",
+    file: "Or a reading of your own (.csv, .cgats, .txt, .cxf)",
+    column: "Which reading of the file",
+    percent: "The file gives percent",
+    choose: "choose",
+    origin: {
+      range: "as we read it",
+      reading: "as your file reads",
+      munsell: "a chip by eye",
+      lab: "D65, 10\u00b0",
+      screen: "a screen\u2019s colour: only near",
+    },
+    targetName: (name: string, origin: string) => `${name} (${origin})`,
+    limits: "What it has to be",
+    white: "White",
+    anyWhite: "any of our whites",
+    withoutMetals: "Without",
+    metals: { lead: "lead", cadmium: "cadmium", cobalt: "cobalt", nickel: "nickel" },
+    unlabelled: "no paint that carries a hazard warning",
+    lightfastness: "Lasts at least",
+    lightfastnessChoices: ["", "excellent", "very good", "fair", "poor"],
+    any: "any",
+    days: "Touch dry within (days)",
+    opacity: "Hides at least",
+    opacityChoices: ["", "opaque", "semi-opaque", "semi-transparent"],
+    price: "At most, for 10 ml",
+    four: "up to four colours (slower)",
+    whiteFree: "also without white",
+    leaveOut: "Leave out",
+    mustHold: "Must hold",
+    order: "First come",
+    orders: {
+      fewest: "the fewest paints",
+      nearest: "the nearest",
+      drying: "the quickest to dry",
+      lightfastness: "the most lightfast",
+      lamps: "those that hold under lamps",
+      price: "the cheapest",
+    },
+    find: "Look for recipes",
+    looking: (tried: number) => `Looking\u2026 ${tried} mixtures tried.`,
+    found: (within: number, near: number, tried: number, isAtLeast: boolean) =>
+      within > 0
+        ? `${isAtLeast ? "At least " : ""}${within} mixtures may be this colour, as far as we can tell; ${near} more come near. ${tried} were tried.`
+        : near > 0
+          ? `None is this colour; ${near} come near. ${tried} were tried.`
+          : `None comes near. ${tried} were tried.`,
+    shown: (shown: number) => `The first ${shown} are listed.`,
+    nothingMixes: "No colours are left to mix with these wishes.",
+    within: "These may be it: nearer than we can tell",
+    near: "These come near",
+    none: "No mixture of our paints comes near this colour with these wishes.",
+    difference: (deltaE: string, p68: string) => `\u0394E\u00a0${deltaE} \u00b1${p68}`,
+    tryIt: "On the tint bench",
+    failed: "The search stopped by an error of ours. Load the page again.",
+    more: "Show more",
+    lamps: "Lamps",
+    lightfast: "Lasts",
+    parts: "Parts by volume",
+    partsMass: "Parts by weight",
+    static: {
+      heading: (name: string) => `In place of ${within(name)}`,
+      note: "Worked out beforehand, without lead and cadmium.",
+    },
+  },
 };
 
 export type MixingWords = typeof MIXING_PAGES;
