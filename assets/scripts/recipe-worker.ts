@@ -4,8 +4,8 @@ import { searchRecipes, type RecipeWish } from "./mixing/recipe-search.ts";
 
 declare function importScripts(...addresses: readonly string[]): void;
 
-/** From assets/scripts/ to the site's root, wherever that lies. */
-importScripts("../../bench/paints.js");
+/** The paints lie beside this script. */
+importScripts("mixing-paints.js");
 
 const range = sentRange();
 let latest = 0;

@@ -365,11 +365,7 @@ function curve({ standing, spectrum }: PredictedMix, { shown }: Seen): string {
       },
     ],
     wavelengthLabel: BENCH.wavelength,
-    reflectanceLabels: {
-      "0.1": BENCH.reflectanceEnlarged,
-      "1": BENCH.reflectance,
-      "1.2": BENCH.reflectance,
-    },
+    reflectanceLabel: (end) => (end < 1 ? BENCH.reflectanceTo(String(end)) : BENCH.reflectance),
     areaHeight: 120,
   });
 }

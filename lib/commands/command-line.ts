@@ -12,6 +12,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
 
   --content DIR    the workshop's records (default: content)
   --output DIR     where the site goes (default: _site); of cards the file (default: cards.pdf)
+  --workshop DIR   of build: where the workshop's own pages go, which are not for publishing (default: _workshop)
   --date DATE      date to print, YYYY-MM-DD (default: SOURCE_DATE_EPOCH, else the newest date in the records)
   --port N         of start (default: any free one)
   --strict         warnings stop the build
@@ -30,6 +31,8 @@ const COMMANDS: readonly string[] = ["start", "build", "check", "cards", "new"];
 export interface CommandOptions {
   readonly contentDir: string;
   readonly outputDir: string;
+  /** Where the pages of the workshop's own go. */
+  readonly workshopDir: string;
   readonly date: string | undefined;
   readonly port: number;
   readonly strict: boolean;
@@ -49,6 +52,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
       options: {
         content: { type: "string", default: "content" },
         output: { type: "string" },
+        workshop: { type: "string", default: "_workshop" },
         only: { type: "string" },
         family: { type: "string" },
         size: { type: "string" },
@@ -90,6 +94,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   const options: CommandOptions = {
     contentDir: values.content,
     outputDir: values.output ?? "_site",
+    workshopDir: values.workshop,
     date: values.date,
     port,
     strict: values.strict,

@@ -1,6 +1,7 @@
 /** Options that not every command has, each with those that do. */
 const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   output: ["start", "build", "cards"],
+  workshop: ["build"],
   port: ["start"],
   strict: ["build", "check", "cards"],
   claims: ["start", "build", "check"],

@@ -1,4 +1,5 @@
 /** What a reader's browser is sent of each paint of a range, to mix with. */
+import type { JudgingObserver } from "../colorimetry/viewing.ts";
 import type { Geometry, SurfaceConstants } from "../optics/fit/measurement.ts";
 import type { WavelengthGrid } from "../quantities/spectrum.ts";
 import type { Interval } from "../quantities/interval.ts";
@@ -11,6 +12,8 @@ export interface MixingData {
   readonly revision: string;
   readonly workshop: string;
   readonly currency?: string;
+  /** By whose eye lamps are judged. */
+  readonly observer: JudgingObserver;
   /** The colour that is shown before any is asked for. */
   readonly usual?: string;
   readonly paints: readonly MixingPaint[];

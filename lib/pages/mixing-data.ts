@@ -34,13 +34,14 @@ export function hasMixing({ fits }: Pick<PageContext, "fits">): boolean {
 /** Everything that is mixed with, as plain data. */
 export function mixingData(context: PageContext): MixingData {
   const { records, revision, sheets } = context;
-  const { name, currency, strengthReference } = records.workshop;
+  const { name, currency, observer, strengthReference } = records.workshop;
   const grounds = groundsOf(context);
   return {
     format: FIT_FORMAT,
     revision,
     workshop: name,
     ...(currency === undefined ? {} : { currency }),
+    observer: observer ?? "CIE 1964",
     ...(strengthReference === undefined ? {} : { usual: strengthReference }),
     paints: sheets.map((worded) => mixingPaint(worded, context)),
     ...(grounds === undefined ? {} : { grounds }),

@@ -10,9 +10,12 @@ import type { DataFile } from "./site.ts";
 export function mixingFiles(context: PageContext): DataFile[] {
   if (!hasMixing(context)) return [];
   return [
-    { path: "bench/paints.js", text: assigned("mixingPaints", mixingOf(context).data) },
     {
-      path: "bench/notations.js",
+      path: "assets/scripts/mixing-paints.js",
+      text: assigned("mixingPaints", mixingOf(context).data),
+    },
+    {
+      path: "assets/scripts/mixing-notations.js",
       text: assigned("colourNotations", {
         renotation: renotation(),
         blocks: context.records.knowledge.tables.isccNbsBlocks.map(

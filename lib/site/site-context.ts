@@ -31,7 +31,7 @@ export function workedSite(
 ): WorkedSite {
   const fits = allFits(records);
   const sheets = allSheets(records, fits);
-  const range = collectionOf(sheets);
+  const range = collectionOf(sheets, records.workshop.observer);
   const published = sheets.map((sheet): PublishedSheet => {
     const worded = sheetTexts(sheet, ENGLISH);
     return {

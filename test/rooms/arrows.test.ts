@@ -9,6 +9,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["sources"],
   ["quantities"],
   SCIENCES,
+  ["mixing"],
   ["knowledge"],
   ["records"],
   ["sheet"],
@@ -20,6 +21,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["blocks"],
   ["pages"],
   ["answers", "print"],
+  ["workshop"],
   ["site"],
   ["commands"],
 ];

@@ -26,7 +26,6 @@ export function filledCard(place: HTMLElement, content: CardContent): void {
   const address = new URL(location.href);
   address.search = addressOf(state);
   const heading = made("h2", "recipe-card__heading", name ?? CARD.heading);
-  heading.id = "recipe-card-heading";
   const swatch = made("div", "recipe-card__swatch", newSwatch(as.shown));
   place.replaceChildren(
     made("div", "recipe-card__panel", swatch),

@@ -2,6 +2,7 @@
 import type { ByLamp } from "../../colorimetry/lamps.ts";
 import { lamplight } from "../../colorimetry/lamplight.ts";
 import { metamerism } from "../../colorimetry/metamerism.ts";
+import type { JudgingObserver } from "../../colorimetry/viewing.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import { OPACITY_CLASSES, OPACITY_FILM } from "../../optics/films/opacity.ts";
 import type { Mix } from "../mix.ts";
@@ -90,16 +91,20 @@ export function judgedMix(found: FoundMix, target: Target, range: MixingRange): 
     p68,
     isWithin: found.deltaE00 <= p68,
     shown: shownLab(prediction.lab),
-    lamps: lampsOf(prediction, target),
+    lamps: lampsOf(prediction, target, range.data.observer),
     facts: mixFacts(prediction.mass, range),
     ...(contrast === undefined ? {} : { contrast }),
   };
 }
 
-function lampsOf({ spectrum }: PredictedMix, target: Target): JudgedMix["lamps"] {
+function lampsOf(
+  { spectrum }: PredictedMix,
+  target: Target,
+  observer: JudgingObserver,
+): JudgedMix["lamps"] {
   if (target.spectrum === undefined)
-    return { kind: "shifts", deltaE00: lamplight(spectrum).deltaE00 };
-  return { kind: "parts", deltaE00: metamerism(target.spectrum, spectrum).index };
+    return { kind: "shifts", deltaE00: lamplight(spectrum, observer).deltaE00 };
+  return { kind: "parts", deltaE00: metamerism(target.spectrum, spectrum, observer).index };
 }
 
 /** What recipes can be put in order by. */

@@ -1,7 +1,7 @@
 /** How a spectrum meets the eye: glossy or matte, in daylight or under a lamp, with what it could as well be. */
 import { adaptedXyz } from "../../colorimetry/adaptation.ts";
 import { labToXyz, xyzToLab } from "../../colorimetry/lab.ts";
-import { LAMPS, type Lamp } from "../../colorimetry/lamps.ts";
+import { LIGHTS, type Lamp } from "../../colorimetry/lamps.ts";
 import { screenColours } from "../../colorimetry/screen-colour.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
@@ -58,7 +58,7 @@ export function seen(spectrum: Spectrum, light: Light): Seen {
     const lab = xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10");
     return { lab, shown: shown(tristimulus(spectrum, "D65/2")) };
   }
-  const viewing = LAMPS[light];
+  const viewing = LIGHTS["CIE 1964"].lamps[light];
   const lab = xyzToLab(adaptedXyz(tristimulus(spectrum, viewing), viewing, "D65/10"), "D65/10");
   return { lab, shown: shownLab(lab) };
 }

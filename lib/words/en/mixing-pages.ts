@@ -97,7 +97,7 @@ export const MIXING_PAGES = {
     spectrumTitle: "Reflectance of the mixture",
     wavelength: "wavelength, nm",
     reflectance: "reflectance",
-    reflectanceEnlarged: "reflectance, scale \u00d710",
+    reflectanceTo: (end: string) => `reflectance, 0 to ${end}`,
     find: "Other mixtures of this colour",
     copy: "Copy its address",
     copied: "The address is copied.",
