@@ -27,7 +27,7 @@ import type { Spectrum } from "../../lib/quantities/spectrum.ts";
 import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
 import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
 import { decimalText, significantText } from "../../lib/words/number-text.ts";
-import { made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
+import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
 import { driesText, hidesText, lastsText, priceText, warningText } from "./mixing/fact-rows.ts";
 import { readyNotations, sentRange } from "./mixing/page-data.ts";
 import { reader, type ReadColumn } from "./mixing/read-file.ts";
@@ -49,18 +49,14 @@ if (typeof range === "string") {
 }
 
 function recipes(at: HTMLElement, paints: MixingRange): void {
-  const find = <T extends Element>(selector: string): T => {
-    const found = at.querySelector<T>(selector);
-    if (found === null) throw new Error(`The page lacks ${selector}`);
-    return found;
-  };
-  const form = find<HTMLFormElement>("[data-form]");
-  const status = find<HTMLElement>("[data-status]");
-  const place = find<HTMLElement>("[data-found]");
-  const more = find<HTMLButtonElement>("[data-more]");
-  const file = find<HTMLInputElement>("[data-file]");
-  const column = find<HTMLSelectElement>("[data-column]");
-  const percent = find<HTMLInputElement>("[data-percent]");
+  const find = (selector: string): Element => held(at, selector, Element);
+  const form = held(at, "[data-form]", HTMLFormElement);
+  const status = held(at, "[data-status]", HTMLElement);
+  const place = held(at, "[data-found]", HTMLElement);
+  const more = held(at, "[data-more]", HTMLButtonElement);
+  const file = held(at, "[data-file]", HTMLInputElement);
+  const column = held(at, "[data-column]", HTMLSelectElement);
+  const percent = held(at, "[data-percent]", HTMLInputElement);
   let columns: readonly ReadColumn[] = [];
   let shown = SHOWN_FIRST;
   let latest: RecipeReport | undefined;
@@ -74,7 +70,7 @@ function recipes(at: HTMLElement, paints: MixingRange): void {
     latest = undefined;
     place.replaceChildren();
     more.hidden = true;
-    const band = find<HTMLElement>("[data-band]");
+    const band = held(at, "[data-band]", HTMLElement);
     band.hidden = typeof wanted === "string";
     if (typeof wanted === "string") {
       status.textContent = wanted;
@@ -173,7 +169,7 @@ function recipes(at: HTMLElement, paints: MixingRange): void {
     if (kept !== "file") {
       file.value = "";
       columns = [];
-      find<HTMLElement>("[data-columns]").hidden = true;
+      held(at, "[data-columns]", HTMLElement).hidden = true;
     }
   };
 
@@ -194,7 +190,7 @@ function recipes(at: HTMLElement, paints: MixingRange): void {
       ({ columns } = read);
       column.replaceChildren(...columns.map(({ name }) => made("option", "", name)));
       percent.checked = columns[0]?.declaredScale === "percent";
-      find<HTMLElement>("[data-columns]").hidden = false;
+      held(at, "[data-columns]", HTMLElement).hidden = false;
       keepAddress();
       run();
     } catch (error) {
@@ -250,16 +246,23 @@ function unknown(key: string, value: string, paints: MixingRange): string {
   });
 }
 
+/** A field's text; none of a file. */
+function textOf(data: FormData, key: string): string {
+  const value = data.get(key);
+  return typeof value === "string" ? value : "";
+}
+
 function wishOf(data: FormData, target: Target): RecipeWish {
   const number = (key: string): number | undefined => {
-    const text = String(data.get(key) ?? "");
+    const text = textOf(data, key);
     const value = Number(text);
     return text !== "" && value > 0 ? value : undefined;
   };
-  const texts = (key: string): string[] => data.getAll(key).map(String);
-  const white = String(data.get("white") ?? "");
+  const texts = (key: string): string[] =>
+    data.getAll(key).filter((value) => typeof value === "string");
+  const white = textOf(data, "white");
   const [days, lightfastness, opacity, price] = ["days", "lasts", "hides", "price"].map(number);
-  const colour = String(data.get("colour") ?? "");
+  const colour = textOf(data, "colour");
   return {
     target,
     ...(white === "" ? {} : { white }),
@@ -292,7 +295,7 @@ function targetOf(
     if ("fault" in read) return read.fault;
     return readTarget(column.name, "reading", read.spectrum, read.geometry ?? "d/8 excluded");
   }
-  const slug = String(data.get("colour") ?? "");
+  const slug = textOf(data, "colour");
   if (slug !== "") {
     const reading = paints.masstone(slug);
     const paint = paints.paint(slug);
@@ -304,7 +307,7 @@ function targetOf(
     return readTarget(paint?.name ?? slug, "range", reading.spectrum, reading.geometry);
   }
   try {
-    const found = targetOfText(String(data.get("target") ?? ""));
+    const found = targetOfText(textOf(data, "target"));
     return isStatement(found) ? mixingSentence(found) : found;
   } catch (error) {
     if (!(error instanceof Error)) throw error;

@@ -2,7 +2,6 @@
  * Colours and a white mixed under the reader's hand. The address holds the mixture (`?mix=bone-black:1&white=...`), so
  * that it can be sent; the models are those of the sheets, and what they cannot predict is said with its reason.
  */
-import type { Lamp } from "../../lib/colorimetry/lamps.ts";
 import { contrastOf } from "../../lib/mixing/finding/judged-mix.ts";
 import { addressOf, stateOf, type BenchState } from "../../lib/mixing/mix-address.ts";
 import type { Mix, MixPart } from "../../lib/mixing/mix.ts";
@@ -25,7 +24,7 @@ import { isStatement } from "../../lib/quantities/statement.ts";
 import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
 import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
 import { decimalText, placesWithin } from "../../lib/words/number-text.ts";
-import { made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
+import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
 import { factRows } from "./mixing/fact-rows.ts";
 import { notationsOf, sentRange } from "./mixing/page-data.ts";
 import { filledCard } from "./mixing/recipe-card.ts";
@@ -68,21 +67,17 @@ function usualState({ whites, data }: MixingRange): BenchState {
 }
 
 function bench(at: HTMLElement, paints: MixingRange): void {
-  const find = <T extends Element>(selector: string): T => {
-    const found = at.querySelector<T>(selector);
-    if (found === null) throw new Error(`The page lacks ${selector}`);
-    return found;
-  };
+  const find = (selector: string): Element => held(at, selector, Element);
   const rows = [...at.querySelectorAll<HTMLElement>("[data-part]")].map((row) => ({
     isWhite: row.dataset["part"] === "white",
     paint: row.querySelector("select"),
     slider: row.querySelector<HTMLInputElement>("[data-slider]"),
     number: row.querySelector<HTMLInputElement>("[data-number]"),
   }));
-  const film = find<HTMLInputElement>("input[data-film]");
+  const film = held(at, "input[data-film]", HTMLInputElement);
   const medium = at.querySelector<HTMLSelectElement>("[data-medium]");
   const volumes = at.querySelector<HTMLInputElement>("[data-volumes]");
-  const status = find<HTMLElement>("[data-status]");
+  const status = held(at, "[data-status]", HTMLElement);
   const { state: first, remarks } = stateOf(location.search, paints, usualState(paints));
   let state = first;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -110,10 +105,10 @@ function bench(at: HTMLElement, paints: MixingRange): void {
       "aria-label",
       BENCH.swatch(name ?? munsell?.text ?? labText(as, p68)),
     );
-    showFilms(find("[data-films]"), wished, found, state);
+    showFilms(held(at, "[data-films]", HTMLElement), wished, found, state);
     for (const { way, shown: ofWay } of halo(as, p68))
       paintSwatch(at.querySelector(`[data-way="${way}"]`), ofWay);
-    showPaints(find("[data-paints]"), found.mass, paints);
+    showPaints(held(at, "[data-paints]", HTMLElement), found.mass, paints);
     find("[data-name]").textContent = name ?? "";
     find("[data-mark]").setAttribute(
       "href",
@@ -143,7 +138,15 @@ function bench(at: HTMLElement, paints: MixingRange): void {
     ];
     find("[data-figures]").replaceChildren(...termRows(figures));
     find("[data-spectrum]").innerHTML = curve(found, as);
-    filledCard(find("[data-card]"), { found, as, p68, figures, state, range: paints, name });
+    filledCard(held(at, "[data-card]", HTMLElement), {
+      found,
+      as,
+      p68,
+      figures,
+      state,
+      range: paints,
+      name,
+    });
     links(as);
   };
 
@@ -170,7 +173,7 @@ function bench(at: HTMLElement, paints: MixingRange): void {
                 decimalText(wished.p68, 1),
               ),
             ]),
-    ...(state.light === "daylight" ? [] : [BENCH.lampNote(TEXT.lamps[state.light as Lamp])]),
+    ...(state.light === "daylight" ? [] : [BENCH.lampNote(TEXT.lamps[state.light])]),
     ...(state.finish === "matte" ? [BENCH.matteNote] : []),
     ...(as.shown.inGamut ? [] : [BENCH.outOfGamut]),
   ];
@@ -272,15 +275,15 @@ function bench(at: HTMLElement, paints: MixingRange): void {
     ".choices input, [data-film], [data-medium], [data-volumes]",
   ))
     field.addEventListener("input", changed);
-  find<HTMLButtonElement>("[data-print]").addEventListener("click", () => {
+  held(at, "[data-print]", HTMLButtonElement).addEventListener("click", () => {
     document.body.classList.add("card-alone");
     print();
     document.body.classList.remove("card-alone");
   });
-  find<HTMLButtonElement>("[data-copy]").addEventListener("click", () => {
+  held(at, "[data-copy]", HTMLButtonElement).addEventListener("click", () => {
     const address = new URL(location.href);
     address.search = addressOf(state);
-    const said = find<HTMLElement>("[data-copied]");
+    const said = held(at, "[data-copied]", HTMLElement);
     navigator.clipboard.writeText(address.href).then(
       () => (said.textContent = BENCH.copied),
       () => (said.textContent = BENCH.copyFailed),

@@ -19,7 +19,7 @@ export const COLOURS_MOST = 4;
 
 /** Why a mix is not predicted. */
 export type MixStatement =
-  | StatementOf<"nothing-mixed", Record<never, never>>
+  | StatementOf<"nothing-mixed", Readonly<Record<string, never>>>
   | StatementOf<"paint-not-fitted", { readonly paint: string; readonly reason: string }>
   | StatementOf<"paint-not-let-down-in", { readonly paint: string; readonly white: string }>
   | StatementOf<"white-not-read", { readonly white: string }>
@@ -32,5 +32,5 @@ export type FilmStatement =
   | StatementOf<"white-films-not-read", { readonly white: string }>
   | StatementOf<"medium-films-not-read", { readonly medium: string }>
   | StatementOf<"density-not-recorded", { readonly paints: readonly string[] }>
-  | StatementOf<"grounds-not-read", Record<never, never>>
-  | StatementOf<"film-needs-let-downs", Record<never, never>>;
+  | StatementOf<"grounds-not-read", Readonly<Record<string, never>>>
+  | StatementOf<"film-needs-let-downs", Readonly<Record<string, never>>>;

@@ -91,7 +91,7 @@ function mixingPaint(worded: SheetTexts, context: PageContext): MixingPaint {
 }
 
 function labOfMasstone({ notations }: Sheet): readonly [number, number, number] | undefined {
-  const lab = notations.masstone?.lab?.["D65/10"];
+  const lab = notations.masstone?.lab["D65/10"];
   return lab !== undefined && isKnown(lab.L) && isKnown(lab.a) && isKnown(lab.b)
     ? [lab.L.value, lab.a.value, lab.b.value]
     : undefined;

@@ -49,3 +49,17 @@ export function made<K extends keyof HTMLElementTagNameMap>(
 export function termRows(rows: readonly (readonly [name: string, said: string])[]): HTMLElement[] {
   return rows.map(([name, said]) => made("div", "", made("dt", "", name), made("dd", "", said)));
 }
+
+/**
+ * An element that the page's template holds.
+ * @throws Error where it does not, or is of another kind.
+ */
+export function held<T extends Element>(
+  root: Element,
+  selector: string,
+  kind: abstract new () => T,
+): T {
+  const found = root.querySelector(selector);
+  if (!(found instanceof kind)) throw new Error(`The page lacks ${selector}`);
+  return found;
+}
