@@ -1,7 +1,9 @@
+import { upperFirst } from "../letter-case.ts";
 import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
 import { CARDS } from "./cards.ts";
+import { PACKAGE_LABELS } from "./package-labels.ts";
 import { HANDLING } from "./handling.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
@@ -510,6 +512,7 @@ export const PAGES = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  packageLabels: PACKAGE_LABELS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
   notFound: {
@@ -532,10 +535,6 @@ export function lowerFirst(text: string): string {
   return /^\p{Lu}\p{Ll}/u.test(text) && !PROPER.test(text)
     ? text.charAt(0).toLowerCase() + text.slice(1)
     : text;
-}
-
-export function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 export type PageWords = typeof PAGES;
