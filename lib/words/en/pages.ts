@@ -10,6 +10,7 @@ import { ANSWER_PAGES } from "./answer-pages.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
+import { MIXING_PAGES } from "./mixing-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
@@ -24,6 +25,7 @@ export const PAGES = {
     colours: "Colours",
     answers: "Questions",
     compare: "Compare",
+    mix: "Mix",
     pigments: "Pigments",
     methods: "How we know",
     label: "Labels",
@@ -502,6 +504,7 @@ export const PAGES = {
   },
   blacks: BLACKS_PAGES,
   mixture: MIXTURE_PAGES,
+  mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
   workshop: WORKSHOP_PAGES,
   optics: OPTICS_PAGES,
