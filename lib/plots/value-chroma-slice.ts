@@ -3,7 +3,6 @@ import { boxAround, type Box } from "./box.ts";
 import { spread } from "./end-labels.ts";
 import { hairline } from "./hairline.ts";
 import {
-  LINE_HEIGHT,
   onPanel,
   pictureWidth,
   TEXT_SIZE,
@@ -112,7 +111,8 @@ export function valueChromaSlice(params: ValueChromaSlice): string {
 const NUMBERS = 24;
 /** Between a name and the line of no chroma. */
 const COLUMN_GAP = 26;
-const NAME_HEIGHT = LINE_HEIGHT + 1;
+/** As high as a finger. */
+const NAME_HEIGHT = 24;
 
 function columnWidth(crowd: readonly ValueChromaPoint[]): number {
   return crowd.length === 0
