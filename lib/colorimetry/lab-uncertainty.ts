@@ -3,7 +3,7 @@ import type { Spectrum, WavelengthGrid } from "../quantities/spectrum.ts";
 import { HAND_HELD_NOISE, tiltAt, type ReadingNoise } from "./reading-noise.ts";
 import { summationWeights } from "./summation-weights.ts";
 import { tristimulus } from "./tristimulus.ts";
-import { WHITE_POINTS, type Lab, type Viewing, type Xyz } from "./viewing.ts";
+import { WHITE_POINTS, type Lab, type SummedViewing, type Xyz } from "./viewing.ts";
 import { at } from "../quantities/at.ts";
 
 /**
@@ -39,7 +39,7 @@ export function gridUncertainty(grid: WavelengthGrid): Lab {
  */
 export function labUncertainty(
   spectrum: Spectrum,
-  viewing: Viewing,
+  viewing: SummedViewing,
   noise: ReadingNoise = HAND_HELD_NOISE,
   moved: readonly (readonly number[])[] = [],
 ): Lab {
