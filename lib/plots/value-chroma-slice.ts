@@ -2,13 +2,7 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { boxAround, type Box } from "./box.ts";
 import { spread } from "./end-labels.ts";
 import { hairline } from "./hairline.ts";
-import {
-  onPanel,
-  pictureWidth,
-  TEXT_SIZE,
-  writtenPicture,
-  type PictureWords,
-} from "./picture.ts";
+import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { drawnRangePoints, HALF_SIDE, linkedPoint, type RangePoint } from "./range-point.ts";
 import { smallestHolding } from "./scale.ts";
