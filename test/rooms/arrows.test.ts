@@ -14,6 +14,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["sheet"],
   ["collection"],
   ["claims"],
+  ["planning"],
   ["words"],
   ["present"],
   ["plots"],
