@@ -1,3 +1,4 @@
+import { upperFirst } from "../letter-case.ts";
 import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
@@ -10,6 +11,7 @@ import { ANSWER_PAGES } from "./answer-pages.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
+import { MIXING_PAGES } from "./mixing-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
@@ -24,6 +26,7 @@ export const PAGES = {
     colours: "Colours",
     answers: "Questions",
     compare: "Compare",
+    mix: "Mix",
     pigments: "Pigments",
     methods: "How we know",
     label: "Labels",
@@ -502,6 +505,7 @@ export const PAGES = {
   },
   blacks: BLACKS_PAGES,
   mixture: MIXTURE_PAGES,
+  mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
   workshop: WORKSHOP_PAGES,
   optics: OPTICS_PAGES,
@@ -533,10 +537,6 @@ export function lowerFirst(text: string): string {
   return /^\p{Lu}\p{Ll}/u.test(text) && !PROPER.test(text)
     ? text.charAt(0).toLowerCase() + text.slice(1)
     : text;
-}
-
-export function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 export type PageWords = typeof PAGES;
