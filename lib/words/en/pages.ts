@@ -3,6 +3,7 @@ import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
 import { CARDS } from "./cards.ts";
+import { NEXT_STEPS } from "./next-steps.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { HANDLING } from "./handling.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
@@ -514,6 +515,7 @@ export const PAGES = {
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
   packageLabels: PACKAGE_LABELS,
+  nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
   notFound: {
