@@ -9,6 +9,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["sources"],
   ["quantities"],
   SCIENCES,
+  ["lots"],
   ["knowledge"],
   ["records"],
   ["sheet"],
