@@ -66,7 +66,9 @@ export function judged(
     throw new RangeError(
       `A figure of ${value} \u00b1 ${uncertainty} can't be held against ${limits.join(" to ")}`,
     );
-  const [low, high] = [value - uncertainty, value + uncertainty];
+  // A difference is never below nought: an uncertainty that reaches there leaves no doubt.
+  const least = limits[0] === 0 ? Math.max(value - uncertainty, 0) : value - uncertainty;
+  const [low, high] = [least, value + uncertainty];
   const verdict: Verdict =
     low >= limits[0] && high <= limits[1]
       ? "pass"
