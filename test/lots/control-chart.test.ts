@@ -66,9 +66,12 @@ describe("signals", () => {
     expect(rules([100, 101, 102, 103, 104, 105])).toEqual(["lots-drifting-up"]);
     expect(rules([100, 101, 102, 103, 104])).toEqual([]);
     expect(rules([100, 99, 98, 97, 96, 95])).toEqual(["lots-drifting-down"]);
-    expect(controlChart([99, 100, 101, 102, 103, 104, 105, 104.5]).signals).toMatchObject([
-      { rule: "lots-drifting-up", values: { from: 0, at: 6, count: 7 } },
-    ]);
+    expect(controlChart([99, 100, 101, 102, 103, 104, 105, 104.5]).signals).toContainEqual(
+      expect.objectContaining({
+        rule: "lots-drifting-up",
+        values: { from: 0, at: 6, count: 7 },
+      }),
+    );
   });
 
   test("eight above the mean are told, seven are not", () => {
