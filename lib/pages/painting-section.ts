@@ -3,7 +3,7 @@ import { isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { figureText } from "../present/figure-text.ts";
 import { statementText } from "../present/statement-text.ts";
-import { upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import { glazePictures } from "./strength-section.ts";
 import { textOf, type SheetPage } from "./section-views.ts";
 

@@ -26,8 +26,8 @@ import type { Statement } from "../quantities/statement.ts";
 import { theoryModels, type RangeModels } from "../sheet/pigments/theory-models.ts";
 import { whiteScattering } from "../sheet/tints/white-scattering.ts";
 import { bluenessDomain, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
-import { within } from "../words/en/statements-phrases.ts";
 import type { PageContext } from "./page-context.ts";
+import { at } from "../quantities/at.ts";
 
 /** The lightness that is told: where the hue of a grey shows best. */
 const TOLD: TheoryLightness = 50;
@@ -106,7 +106,7 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
       white,
       name: whiteName(white, context),
       band: scattering
-        .map(({ low, high }, i) => ({ nm: nm[i] ?? NaN, low, high }))
+        .map(({ low, high }, i) => ({ nm: at(nm, i), low, high }))
         .filter((at) => at.nm >= PUBLISHED_FROM_NM),
       read: paint === undefined ? undefined : whiteScattering(paint),
     };
@@ -228,7 +228,7 @@ export function theoryRulings(context: PageContext): Statement[] {
         (name, black) => pair(blackName(black, context), name),
         one.black,
         other.black,
-        (black) => within(blackName(black, context)),
+        (black) => context.words.nameWithin(blackName(black, context)),
       ),
     );
   return [

@@ -5,7 +5,7 @@ import { madeOf } from "../pages/made-of.ts";
 import { ownColour } from "../pages/screen-swatch.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { decimalText } from "../words/number-text.ts";
-import { upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import { labelModel, type LabelLine } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Words } from "../words/words.ts";

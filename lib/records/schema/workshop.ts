@@ -1,7 +1,17 @@
 import { z } from "zod";
 import { longText, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
-import { FRAMES, GEOMETRIES, LANGUAGES, MARKETS, PAPERS, ROUNDINGS, SCALES } from "./terms.ts";
+import { packageLabel } from "./package-label.ts";
+import {
+  FRAMES,
+  GEOMETRIES,
+  LANGUAGES,
+  MARKETS,
+  OBSERVERS,
+  PAPERS,
+  ROUNDINGS,
+  SCALES,
+} from "./terms.ts";
 import { spectralReading, surface } from "./reading-form.ts";
 import { tolerances } from "./tolerances.ts";
 import { LEAST_UNCERTAINTY, within } from "./reach.ts";
@@ -32,6 +42,15 @@ export const workshopSchema = z.strictObject({
     )
     .optional()
     .describe("sizes of shelf cards, the leading one first; without it 90x55, 105x74 and a strip"),
+  labels: z
+    .array(packageLabel)
+    .min(1)
+    .refine(
+      (sizes) => new Set(sizes.map(({ name }) => name)).size === sizes.length,
+      "names that are each given once",
+    )
+    .optional()
+    .describe("labels to stick, one a size of tube or jar"),
   currency: z
     .string()
     .regex(/^[A-Z]{3}$/, "a currency code of three capitals")
@@ -62,6 +81,10 @@ export const workshopSchema = z.strictObject({
     )
     .optional()
     .describe("two to four colours each that are set side by side on a page of their own"),
+  observer: z
+    .enum(OBSERVERS)
+    .optional()
+    .describe("whose 10 degree eyes judge lamplight and look-alikes; CIE 1964 without it"),
   strengthReference: slug
     .optional()
     .describe("the colour that tinting strength is reckoned against"),

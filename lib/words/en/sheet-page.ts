@@ -122,6 +122,8 @@ export const SHEET_PAGE = {
       "Colour to white, by weight of dry pigment. A dot marks what we painted out and read; the steps between are worked out.",
     noSentence: "Tried in white; what was read there does not tell more.",
     notDrawn: (whites: readonly string[]) => `Not tried in ${listed(whites)}.`,
+    expected: (whites: readonly string[]) => `What to expect in ${listed(whites)}, not painted out`,
+    expectedIn: (white: string) => `${white}, not painted out`,
   },
   lines: {
     dries: "Dries",
@@ -166,8 +168,10 @@ export const SHEET_PAGE = {
   bench: {
     heading: (name: string) => `${name} at the bench`,
     description: (name: string) =>
-      `${name} for whoever makes such paint: oil, packing, pigment, notations, spectra and evidence.`,
+      `${name} for whoever makes such paint: oil, packing, pigment, notations and spectra.`,
     back: (name: string) => `${name}, for the painter`,
+    evidenceLead: "Every figure, how we came by it, what it was worked out from, and the sources:",
+    evidenceLink: (name: string) => `the evidence for ${name}`,
     sections: {
       ladders: "In the whites, in figures",
       strength: "Strength, hiding, glaze",
@@ -184,5 +188,11 @@ export const SHEET_PAGE = {
     },
     reckoner: "Any size",
     weighing: "Weighing and mulling",
+  },
+  evidence: {
+    heading: (name: string) => `Evidence for ${name}`,
+    description: (name: string) =>
+      `Every figure on the sheet of ${name}, how it was found and what it was worked out from.`,
+    back: (name: string) => `${name} at the bench`,
   },
 } as const;
