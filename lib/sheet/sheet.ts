@@ -12,7 +12,7 @@ import {
 } from "./declaration.ts";
 import { DRYING } from "./drying/drying-figures.ts";
 import { CAUTIONS, OFFER } from "./handling/handling-sections.ts";
-import { LOTS } from "./lots/lots-section.ts";
+import { LOTS } from "./lots/lots-figures.ts";
 import { MIXTURE } from "./mixture/mixture-figures.ts";
 import { MASSTONE } from "./notations/notation-figures.ts";
 import { BATCH, FILL, OIL } from "./oil/oil-figures.ts";

@@ -1,15 +1,6 @@
 import type { Records } from "../../records/records.ts";
-import { optional, section, text, texts, type SectionOf } from "../declaration.ts";
 import { lotBooks, type LotBook } from "./lot-book.ts";
-
-/** Which lots the figures of a sheet describe, by their numbers. */
-export const LOTS = section({
-  /** The lot whose retained sample was read. */
-  standard: optional(text),
-  /** Lots that were held against it and agree within tolerance, in order of date. */
-  describes: texts,
-});
-export type LotsSection = SectionOf<typeof LOTS>;
+import type { LotsSection } from "./lots-figures.ts";
 
 const BOOKS = new WeakMap<Records, ReturnType<typeof lotBooks>>();
 
