@@ -58,14 +58,19 @@ function whiteLines({ worded: { sheet }, context, words }: SheetPage): LineView[
         (own) => text.whitens(own.text, reference, own.by) + beside(parts),
       ),
     ),
-    ...line(
-      text.names.bright,
-      said(lightness?.(sheet), (own) => text.bright(own) + beside((w) => lightness?.(w))),
-    ),
-    ...line(
-      text.names.yellow,
-      said(yellowness?.(sheet), (own) => text.yellow(own) + beside((w) => yellowness?.(w))),
-    ),
+    // A film of an extender shows its chart: how bright that is, is not its own.
+    ...(sheet.family === "extender"
+      ? []
+      : [
+          ...line(
+            text.names.bright,
+            said(lightness?.(sheet), (own) => text.bright(own) + beside((w) => lightness?.(w))),
+          ),
+          ...line(
+            text.names.yellow,
+            said(yellowness?.(sheet), (own) => text.yellow(own) + beside((w) => yellowness?.(w))),
+          ),
+        ]),
   ];
 }
 
