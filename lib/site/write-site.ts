@@ -1,6 +1,6 @@
 import { cpSync, existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { basename, dirname, join } from "node:path";
+import { basename, dirname, join, resolve } from "node:path";
 import { buildSync } from "esbuild";
 import configure from "../../eleventy.config.ts";
 import { FONT_FILES, FONT_LICENCES } from "./font-files.ts";
@@ -129,7 +129,9 @@ function copyAssets(dir: string, { scripts, styles }: OutputAssets): void {
     target: "es2022",
     tsconfigRaw: {},
     alias: BROWSER_ALIASES,
-    outdir: join(to, "scripts"),
+    // A stand-in is looked for from here, wherever the command was given.
+    absWorkingDir: PACKAGE_ROOT,
+    outdir: resolve(to, "scripts"),
     logLevel: "silent",
   });
   cpSync(join(from, "icon.svg"), join(to, "icon.svg"));
