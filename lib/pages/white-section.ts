@@ -7,7 +7,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { colourTile } from "./colour-tile.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import type { PageContext } from "./page-context.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour, comparableTint } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
 import { whiteningParts } from "./six-facts.ts";
 
@@ -113,8 +113,8 @@ function tintTiles({ worded: { sheet: white }, context, place }: SheetPage) {
       return {
         ...colourTile(worded, context, place),
         colours: [
-          ownColour(worded.sheet.notations.masstone),
-          ...(["30", "50", "70"] as const).map((level) => ownColour(tint?.atL[level])),
+          comparableColour(worded.sheet.notations.masstone),
+          ...(["30", "50", "70"] as const).map((level) => comparableTint(tint?.atL[level])),
         ].filter((colour) => colour !== undefined),
       };
     });
