@@ -18,6 +18,7 @@ import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
 import { listed } from "./statements-phrases.ts";
+import { LOT_PAGES } from "./lot-pages.ts";
 import { WORKSHOP_PAGES } from "./workshop-pages.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
@@ -509,6 +510,7 @@ export const PAGES = {
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
   workshop: WORKSHOP_PAGES,
+  lots: LOT_PAGES,
   optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
   sheetPage: SHEET_PAGE,
