@@ -9,7 +9,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["sources"],
   ["quantities"],
   SCIENCES,
-  ["mixing"],
+  ["lots", "mixing"],
   ["knowledge"],
   ["records"],
   ["sheet"],
