@@ -222,9 +222,24 @@ export const MIXING_PAGES = {
     lightfast: "Lasts",
     parts: "Parts by volume",
     partsMass: "Parts by weight",
-    static: {
-      heading: (name: string) => `In place of ${within(name)}`,
-      note: "Worked out beforehand, without lead and cadmium.",
+    replaces: {
+      heading: "What replaces it",
+      onRecipes: (name: string) => `In place of ${within(name)}`,
+      because: (name: string, metals: readonly string[]) =>
+        `${name} contains ${listed(metals)}. Nearest to it among our paints without lead and cadmium:`,
+      caption: (name: string) => `In place of ${within(name)}, and what changes`,
+      columns: {
+        what: "Instead",
+        difference: "How far off",
+        lasts: "Lasts",
+        dries: "Dries to the touch",
+        hides: "Hides",
+      },
+      itself: "itself",
+      single: "alone",
+      none: "Nothing of ours comes near it.",
+      note: "\u0394E up to about 2 passes for the same side by side. Single tubes are as read, mixtures predicted.",
+      more: "Other recipes, by your own wishes",
     },
   },
 };
