@@ -151,14 +151,19 @@ function showReach(at: HTMLElement, chosen: readonly MixingPaint[], paints: Mixi
     whole > 0
       ? PALETTE.share(`${decimalText(Math.min((100 * outlineArea(own)) / whole, 100), 0)}\u00a0%`)
       : "";
-  const gaps = mixingReach === undefined ? [] : gapsOf(own, mixingReach, paints);
+  const gaps = mixingReach === undefined ? [] : gapsOf(own, mixingReach, chosen, paints);
   held(at, "[data-gaps]", HTMLElement).replaceChildren(
     ...(gaps.length === 0 ? [PALETTE.noGaps] : gaps).map((text) => made("li", "", text)),
   );
 }
 
 /** Hues in which the range reaches clearly further, the widest gap of each, with the tubes that would close it. */
-function gapsOf(own: Outline, { all, without: left }: SentReach, paints: MixingRange): string[] {
+function gapsOf(
+  own: Outline,
+  { all, without: left }: SentReach,
+  chosen: readonly MixingPaint[],
+  paints: MixingRange,
+): string[] {
   const lab = (radius: number, i: number): { L: number; a: number; b: number } => ({
     L: LEVEL,
     a: radius * Math.cos(directionAngle(i)),
@@ -174,7 +179,7 @@ function gapsOf(own: Outline, { all, without: left }: SentReach, paints: MixingR
     if (widest === undefined || widest.short < GAP_FROM) return [];
     const bring = Object.entries(left)
       .map(([slug, reached]) => ({ slug, lost: (all[widest.i] ?? 0) - (reached[widest.i] ?? 0) }))
-      .filter(({ lost }) => lost > 2)
+      .filter(({ slug, lost }) => lost > 2 && !chosen.some((one) => one.slug === slug))
       .toSorted((one, other) => other.lost - one.lost)
       .slice(0, 2)
       .map(({ slug }) => paints.paint(slug)?.name ?? slug);

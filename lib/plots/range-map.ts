@@ -112,9 +112,9 @@ function outlineNodes(line: readonly Point[], i: number): SvgNode[] {
   ];
 }
 
-/** At the outline's lowest place, one beside the other. */
+/** About the outline's lowest place, clear of the others' names. */
 function outlineName(label: string, line: readonly Point[], i: number): SvgNode[] {
-  const lowest = line.toSorted((one, other) => other.y - one.y)[i * 2];
+  const lowest = line.toSorted((one, other) => other.y - one.y)[i * 5];
   return lowest === undefined
     ? []
     : [

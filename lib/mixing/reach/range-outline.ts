@@ -67,7 +67,7 @@ function chroma({ a, b }: TintAt): number {
   return Math.hypot(a, b);
 }
 
-/** Amounts that darken the white about alike: by the ratios of the two alone, where both reach the lightness. */
+/** Amounts that darken the white about alike: by the ratios of the two alone, else by how much they absorb. */
 function onTheWay(
   first: LadderModel,
   one: TintAt | undefined,
@@ -76,15 +76,21 @@ function onTheWay(
   share: number,
   L: number,
 ): TintAt | undefined {
+  const alike = absorption(second) / absorption(first);
   const [ofFirst, ofSecond] = [
-    share * (one?.ratio ?? other?.ratio ?? START),
-    (1 - share) * (other?.ratio ?? one?.ratio ?? START),
+    share * (one?.ratio ?? (other?.ratio ?? START) * alike),
+    (1 - share) * (other?.ratio ?? (one?.ratio ?? START) / alike),
   ];
   const mixed = mixture([
     { ladder: first, parts: ofFirst },
     { ladder: second, parts: ofSecond },
   ]);
   return isStatement(mixed) ? undefined : tintAt(mixed, L, ofFirst + ofSecond);
+}
+
+/** Mean K per part by mass, in units of S of the white. */
+function absorption({ white: { K } }: LadderModel): number {
+  return K.reduce((sum, value) => sum + value, 0) / K.length;
 }
 
 /** The tint at a lightness: bracketed from a first guess, then by regula falsi on ln of the ratio. */
