@@ -10,7 +10,7 @@ import { textOf, type SheetPage } from "./section-views.ts";
 /** Statements of film health that say how the surface looks. */
 const OF_THE_FINISH = /^(?:may-)?(?:sinks?-in|be-dull-of-itself|dull-of-itself|oiling-out)/;
 
-/** What a medium in the recipe does is not known: said beside each line that it may change. */
+/** What a medium in the recipe does is not known: the first screen says so, and not every line again. */
 const OF_A_MEDIUM = "holds-medium-not-known";
 
 /** What a painter has to know at the easel, a line each. */
@@ -48,20 +48,15 @@ function dries(page: SheetPage): LineView[] {
   return line(words.pages.sheetPage.lines.dries, [
     words.pages.drying.summary(kind, days),
     ...worded(
-      drying.reasons.filter(
-        ({ rule }) => rule === "touch-dry-is-not-through-dry" || rule === OF_A_MEDIUM,
-      ),
+      drying.reasons.filter(({ rule }) => rule === "touch-dry-is-not-through-dry"),
       page,
     ),
   ]);
 }
 
 function layers(page: SheetPage): LineView[] {
-  const { layering, layeringReasons } = page.worded.sheet.drying;
-  return line(
-    page.words.pages.sheetPage.lines.layers,
-    worded([...layering, ...layeringReasons.filter(({ rule }) => rule === OF_A_MEDIUM)], page),
-  );
+  const { layering } = page.worded.sheet.drying;
+  return line(page.words.pages.sheetPage.lines.layers, worded(layering, page));
 }
 
 function inWhites({ worded: own, words }: SheetPage): LineView[] {
@@ -74,13 +69,21 @@ function inWhites({ worded: own, words }: SheetPage): LineView[] {
   return told.length === 0 ? [] : line(text.lines.whites, [`${upperFirst(told.join("; "))}.`]);
 }
 
+/** That the colour as shown is a film which lets its ground through. */
+const OF_A_FILM = /^masstone-(by-both-grounds|is-a-film)$/;
+
 function hides(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
   const [film, area] = [
     textOf(page, "optics.hidingFilmUm"),
     textOf(page, "optics.coverageCm2PerMl"),
   ];
+  const { reasons } = page.worded.sheet.optics;
   return line(text.lines.hides, [
+    ...worded(
+      reasons.filter(({ rule }) => OF_A_FILM.test(rule)),
+      page,
+    ),
     film === undefined ? "" : text.hidesLine(film),
     area === undefined ? "" : text.covers(area),
   ]);
@@ -88,17 +91,11 @@ function hides(page: SheetPage): LineView[] {
 
 function finish(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
-  const { drying, oil, optics } = page.worded.sheet;
+  const { drying, optics } = page.worded.sheet;
   const word = textOf(page, "oil.finish");
   return line(text.lines.finish, [
     word === undefined ? "" : text.finishLine(upperFirst(word)),
-    ...worded(
-      [
-        ...drying.filmHealth.filter(({ rule }) => OF_THE_FINISH.test(rule)),
-        ...oil.reasons.filter(({ rule }) => rule === OF_A_MEDIUM),
-      ],
-      page,
-    ),
+    ...worded([...drying.filmHealth.filter(({ rule }) => OF_THE_FINISH.test(rule))], page),
     ...(optics.gloss === undefined ? [] : worded([optics.gloss.sentence], page)),
   ]);
 }
@@ -107,7 +104,9 @@ function age(page: SheetPage): LineView[] {
   return line(
     page.words.pages.sheetPage.lines.age,
     worded(
-      page.worded.sheet.drying.filmHealth.filter(({ rule }) => !OF_THE_FINISH.test(rule)),
+      page.worded.sheet.drying.filmHealth.filter(
+        ({ rule }) => !OF_THE_FINISH.test(rule) && rule !== OF_A_MEDIUM,
+      ),
       page,
     ),
   );
@@ -116,5 +115,9 @@ function age(page: SheetPage): LineView[] {
 function oilAndSizes(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
   const grams = textOf(page, "oil.oilIndexGPer100g");
-  return grams === undefined ? [] : line(text.lines.oil, [text.oilLine(grams)]);
+  const { oilIndexGPer100g: oil } = page.worded.sheet.oil;
+  const isOwn = isKnown(oil) && oil.restsOn === "measured";
+  return grams === undefined
+    ? []
+    : line(text.lines.oil, [isOwn ? text.oilLine(grams) : text.oilNotWeighed(grams)]);
 }

@@ -7,7 +7,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { colourTile } from "./colour-tile.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import type { PageContext } from "./page-context.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour, comparableTint } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
 import { whiteningParts } from "./six-facts.ts";
 
@@ -58,14 +58,19 @@ function whiteLines({ worded: { sheet }, context, words }: SheetPage): LineView[
         (own) => text.whitens(own.text, reference, own.by) + beside(parts),
       ),
     ),
-    ...line(
-      text.names.bright,
-      said(lightness?.(sheet), (own) => text.bright(own) + beside((w) => lightness?.(w))),
-    ),
-    ...line(
-      text.names.yellow,
-      said(yellowness?.(sheet), (own) => text.yellow(own) + beside((w) => yellowness?.(w))),
-    ),
+    // A film of an extender shows its chart: how bright that is, is not its own.
+    ...(sheet.family === "extender"
+      ? []
+      : [
+          ...line(
+            text.names.bright,
+            said(lightness?.(sheet), (own) => text.bright(own) + beside((w) => lightness?.(w))),
+          ),
+          ...line(
+            text.names.yellow,
+            said(yellowness?.(sheet), (own) => text.yellow(own) + beside((w) => yellowness?.(w))),
+          ),
+        ]),
   ];
 }
 
@@ -108,8 +113,8 @@ function tintTiles({ worded: { sheet: white }, context, place }: SheetPage) {
       return {
         ...colourTile(worded, context, place),
         colours: [
-          ownColour(worded.sheet.notations.masstone),
-          ...(["30", "50", "70"] as const).map((level) => ownColour(tint?.atL[level])),
+          comparableColour(worded.sheet.notations.masstone),
+          ...(["30", "50", "70"] as const).map((level) => comparableTint(tint?.atL[level])),
         ].filter((colour) => colour !== undefined),
       };
     });

@@ -120,7 +120,7 @@ export const SHEET_PAGE = {
     key: "Colour to white, by weight of paint. A dot marks what we painted out and read; the steps between are worked out.",
     keyPigment:
       "Colour to white, by weight of dry pigment. A dot marks what we painted out and read; the steps between are worked out.",
-    noSentence: "Tried in white; what was read there does not tell more.",
+    noSentence: "Tried in white; the reading is not enough to say more.",
     notDrawn: (whites: readonly string[]) => `Not tried in ${listed(whites)}.`,
     expected: (whites: readonly string[]) => `What to expect in ${listed(whites)}, not painted out`,
     expectedIn: (white: string) => `${white}, not painted out`,
@@ -141,6 +141,7 @@ export const SHEET_PAGE = {
   finishLine: (finish: string) => `${finish} as it dries.`,
   inWhite: (white: string, days: string) => `${days} to the touch in ${white}`,
   oilLine: (grams: string) => `${grams} of pigment, as we make it.`,
+  oilNotWeighed: (grams: string) => `${grams} of pigment is to be expected; not weighed here.`,
   shareNews: "worked out, partly from a supplier\u2019s figure",
   unknown: {
     colour: ["Its colour", "A drawdown read with an instrument, or matched to a Munsell chip."],
