@@ -19,13 +19,11 @@ function alive(at: Element, { all, without }: SentReach): void {
   const said = held(at, "[data-said]", HTMLElement);
   const show = (): void => {
     const left = without[select.value];
-    for (const picture of at.querySelectorAll<HTMLElement>("[data-scale]"))
-      picture
-        .querySelector(".plot__without")
-        ?.setAttribute(
-          "d",
-          left === undefined ? "M0 0" : pathOf(left, picture.dataset["scale"] ?? ""),
-        );
+    for (const form of ["wide", "narrow"] as const)
+      at.querySelector(`.picture__${form} .plot__without`)?.setAttribute(
+        "d",
+        left === undefined ? "M0 0" : pathOf(left, at.getAttribute(`data-${form}`) ?? ""),
+      );
     const name = select.selectedOptions[0]?.textContent ?? "";
     const share = left === undefined ? 0 : 1 - outlineArea(left) / outlineArea(all);
     said.textContent =

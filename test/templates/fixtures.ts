@@ -769,7 +769,10 @@ const RANGE_MAP: RangeMapView = {
   ways: MIXING_WAYS,
   words: MIXING_PAGES,
   colours: PAINTS,
-  picture: { ...trail("map", "Lines without a gap."), narrow: trail("map-narrow", "The range").svg },
+  picture: {
+    ...trail("map", "Lines without a gap."),
+    narrow: trail("map-narrow", "The range").svg,
+  },
   scales: { wide: "100 100 2", narrow: "50 50 1" },
   sections: COMPARE.sections,
 };
