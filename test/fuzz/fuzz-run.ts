@@ -38,6 +38,8 @@ export interface FuzzOptions {
   readonly pageEvery?: number;
   readonly paperEvery?: number;
   readonly told?: (what: string) => void;
+  /** Called with the count so far, now and then. */
+  readonly progress?: (done: number) => void;
 }
 
 /**
@@ -49,7 +51,13 @@ export function fuzzed(
   inputs: number,
   seed: number,
   folder: string,
-  { sheetEvery = 1, pageEvery = 10, paperEvery = 50, told = () => undefined }: FuzzOptions = {},
+  {
+    sheetEvery = 1,
+    pageEvery = 10,
+    paperEvery = 50,
+    told = () => undefined,
+    progress = () => undefined,
+  }: FuzzOptions = {},
 ): FuzzReport {
   const cache = { folder: join(folder, "figures"), keeps: true };
   const templates = templateEnvironment();
@@ -74,6 +82,7 @@ export function fuzzed(
   let slowestMs = 0;
 
   for (let number = seed; number < seed + inputs; number++) {
+    if (number > seed && (number - seed) % 5_000 === 0) progress(number - seed);
     const { kind, workshop, path, text } = fuzzedInput(texts, chanceOf(number));
     const say = (what: string): void => {
       found.push(`input ${number}, ${kind}, ${path} of workshop ${workshop}: ${what}`);

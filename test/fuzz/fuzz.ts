@@ -14,6 +14,7 @@ const folder = mkdtempSync(join(tmpdir(), "mullstone-fuzz-"));
 const started = process.cpuUsage();
 const { kinds, ...report } = fuzzed(inputs, seed, folder, {
   told: (what) => process.stdout.write(`${what}\n`),
+  progress: (done) => process.stderr.write(`${done} of ${inputs}\n`),
   sheetEvery: 8,
   pageEvery: 100,
   paperEvery: 400,

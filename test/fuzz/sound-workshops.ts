@@ -7,6 +7,8 @@ interface Part {
   readonly colours: readonly string[];
   readonly ratios: readonly string[];
   readonly filmsUm: readonly number[];
+  /** With all that is said of pigments and oils in words, and the papers behind it. */
+  readonly isFull?: boolean;
   readonly answer?: string;
 }
 
@@ -36,6 +38,7 @@ const PARTS: readonly Part[] = [
     colours: ["lamp-black", "titanium-white"],
     ratios: ["1:5", "1:50"],
     filmsUm: [12, 50],
+    isFull: true,
     answer: answerAbout("lamp-black", "titanium-white"),
   },
   { colours: ["cadmium-red", "titanium-white"], ratios: ["1:1", "1:5"], filmsUm: [50] },
@@ -76,7 +79,10 @@ function workshopOf(part: Part): RecordTexts {
   const named = (folder: string): (readonly [string, string])[] =>
     readdirSync(join("content", folder))
       .filter((file) => texts.some((text) => mentions(text, file.replace(/\.\w+$/, ""))))
-      .map((file) => [`${folder}/${file}`, read(`${folder}/${file}`)] as const);
+      .map((file) => {
+        const text = read(`${folder}/${file}`);
+        return [`${folder}/${file}`, part.isFull === true ? text : terse(text)] as const;
+      });
   const things = [...named("pigments"), ...named("vehicles")];
   texts.push(...things.map(([, text]) => text));
   const readings = readdirSync(join("content", "readings"))
@@ -90,6 +96,16 @@ function workshopOf(part: Part): RecordTexts {
     ...readings,
     ...(part.answer === undefined ? [] : [["answers/so-much-oil.md", part.answer] as const]),
   ]);
+}
+
+/** A pigment or an oil without what is said of it in words. */
+function terse(text: string): string {
+  return text
+    .replace(/^#.*\n/gm, "")
+    .replace(/^(?:whatItIs|origin|chemistry|benchTest|note|supplier):.*\n(?: {2}.*\n)*/gm, "")
+    .replace(/^benchTestWith:.*\n/gm, "")
+    .replace(/,? source: [\w-]+(?= \})/g, "")
+    .replace(/^ +source: [\w-]+\n/gm, "");
 }
 
 function read(path: string): string {
@@ -116,13 +132,25 @@ function colourText(slug: string, { colours, ratios, filmsUm }: Part): string {
   return kept.replace(/^(?:tints|films|dryingTrials):\n(?! {2})/gm, "");
 }
 
-/** A table of readings with the columns that some record names. */
+/** Readings with the columns, sets or objects that some record names. */
 function trimmed(file: string, texts: readonly string[]): string {
   const text = read(`readings/${file}`);
+  const isNamed = (name: string): boolean => texts.some((record) => record.includes(name));
+  if (file.endsWith(".cxf"))
+    return text.replaceAll(
+      /\s*<cc:Object [^>]*Name="([^"]*)"[^]*?<\/cc:Object>/g,
+      (object, name: string) => (isNamed(name) ? object : ""),
+    );
+  if (file.endsWith(".txt")) {
+    const kept = text.split("\n").filter((line) => {
+      const name = /^\w+\t"([^"]+)"\t/.exec(line)?.[1];
+      return name === undefined || isNamed(name);
+    });
+    const sets = kept.filter((line) => /^\w+\t"[^"]+"\t/.test(line)).length;
+    return kept.join("\n").replace(/NUMBER_OF_SETS\t\d+/, `NUMBER_OF_SETS\t${sets}`);
+  }
   if (!file.endsWith(".csv")) return text;
   const rows = text.split("\n").map((row) => row.split(","));
-  const isKept = (rows[0] ?? []).map(
-    (name, i) => i === 0 || texts.some((record) => record.includes(name)),
-  );
+  const isKept = (rows[0] ?? []).map((name, i) => i === 0 || isNamed(name));
   return rows.map((row) => row.filter((_, i) => isKept[i]).join(",")).join("\n");
 }

@@ -8,13 +8,29 @@ interface Place {
   readonly key: string;
 }
 
-/** A record's YAML, its text below it kept apart. */
+/** A record's data after a change, written again above the text below it. */
 export function withData(text: string, change: (data: unknown) => void): string {
-  const [, yaml = "", body = ""] = /^---\n([^]*?\n)(---\n[^]*)$/.exec(text) ?? [];
-  const data: unknown = parse(yaml === "" ? text : yaml);
+  const { sound, body } = parted(text);
+  const data = structuredClone(sound);
   change(data);
-  const written = stringify(data, { lineWidth: 0, aliasDuplicateObjects: true });
-  return yaml === "" ? written : `---\n${written}${body}`;
+  const written = stringify(data, { lineWidth: 0 });
+  return body === undefined ? written : `---\n${written}${body}`;
+}
+
+interface Parted {
+  readonly sound: unknown;
+  /** From the line that closes the front matter on; only a Markdown record has one. */
+  readonly body: string | undefined;
+}
+
+const parts = new Map<string, Parted>();
+
+/** The same few sound records are taken apart again and again. */
+function parted(text: string): Parted {
+  const [, yaml, body] = /^---\n([^]*?\n)(---\n[^]*)$/.exec(text) ?? [];
+  const own = parts.get(text) ?? { sound: parse(yaml ?? text) as unknown, body };
+  parts.set(text, own);
+  return own;
 }
 
 /** Every value of a record, with what holds it. */
