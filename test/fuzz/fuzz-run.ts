@@ -23,6 +23,8 @@ export interface FuzzReport {
   readonly kinds: Readonly<Record<KindName, { inputs: number; accepted: number }>>;
   /** Accepted ones that say something else than the sound records; of these, as many as were worked out, shown and printed. */
   readonly different: number;
+  /** Whole workshops that were checked with the spoilt file in them. */
+  readonly checked: number;
   readonly sheets: number;
   readonly pages: number;
   readonly papers: number;
@@ -33,6 +35,8 @@ export interface FuzzReport {
 }
 
 export interface FuzzOptions {
+  /** Of so many files that are refused by themselves, or say nothing new, one is checked with all others. */
+  readonly wholeEvery?: number;
   /** Of so many accepted ones that say something else, one is worked out, shown, printed. */
   readonly sheetEvery?: number;
   readonly pageEvery?: number;
@@ -52,6 +56,7 @@ export function fuzzed(
   seed: number,
   folder: string,
   {
+    wholeEvery = 10,
     sheetEvery = 1,
     pageEvery = 10,
     paperEvery = 50,
@@ -78,7 +83,7 @@ export function fuzzed(
     Object.keys(KINDS).map((kind) => [kind, { inputs: 0, accepted: 0 }]),
   ) as FuzzReport["kinds"];
   const found: string[] = [];
-  const count = { different: 0, sheets: 0, pages: 0, papers: 0 };
+  const count = { checked: 0, different: 0, sheets: 0, pages: 0, papers: 0 };
   let slowestMs = 0;
 
   for (let number = seed; number < seed + inputs; number++) {
@@ -102,13 +107,20 @@ export function fuzzed(
       }
     };
     kinds[kind].inputs += 1;
-    const read = timed("records", () => workshops[workshop]?.loaded(path, text));
+    const spoilt = timed("file", () => workshops[workshop]?.parsed(path, text));
+    if (spoilt === undefined) continue;
+    heldLines(spoilt.diagnostics, text, say);
+    if (!spoilt.isRefused && spoilt.saysTheSame) kinds[kind].accepted += 1;
+    // What is refused by itself is refused with all others, and what says the same is what was checked before.
+    if ((spoilt.isRefused || spoilt.saysTheSame) && number % wholeEvery !== 0) continue;
+    count.checked += 1;
+    const read = timed("records", spoilt.loaded);
     if (read === undefined) continue;
     heldLines(read.diagnostics, text, say);
     const { records } = read;
-    if (records === undefined) continue;
+    if (spoilt.isRefused && records !== undefined) say("it is refused and accepted");
+    if (records === undefined || spoilt.saysTheSame) continue;
     kinds[kind].accepted += 1;
-    if (read.saysTheSame) continue;
     count.different += 1;
     if (count.different % sheetEvery === 0) {
       count.sheets += 1;

@@ -1,7 +1,8 @@
-import type { ContentFile, ContentFolder } from "../../lib/records/content-tree.ts";
+import type { Diagnostic } from "../../lib/diagnostics/diagnostic.ts";
+import type { ContentFile, ContentFolder, ContentTree } from "../../lib/records/content-tree.ts";
 import { decodedText } from "../../lib/records/decoded-text.ts";
 import { checkedRecords, type LoadedRecords } from "../../lib/records/load-records.ts";
-import type { FileParsers } from "../../lib/records/parsed-files.ts";
+import { parsedFiles, type FileParsers } from "../../lib/records/parsed-files.ts";
 import { parsedRecord } from "../../lib/records/parsed-record.ts";
 import { parseReadingFile } from "../../lib/records/readings/reading-file.ts";
 import type { RecordTexts } from "../support/content-folder.ts";
@@ -11,46 +12,58 @@ export const TODAY = "2026-12-31";
 
 /** A workshop read as `check` reads a folder, in which one file after another can be exchanged. */
 export interface ReadWorkshop {
-  readonly loaded: (path: string, text: string) => LoadedFile;
   readonly sound: LoadedRecords;
+  /** One spoilt file by itself. */
+  readonly parsed: (path: string, text: string) => SpoiltFile;
 }
 
-export interface LoadedFile extends LoadedRecords {
-  /** Whether the file says what the sound one says, however it is written. */
+export interface SpoiltFile {
+  readonly diagnostics: readonly Diagnostic[];
+  /** Whether a fault of its own lets nothing be made of it, so that the workshop is refused whatever else is in it. */
+  readonly isRefused: boolean;
+  /** Whether it says what the sound file says, however it is written. */
   readonly saysTheSame: boolean;
+  /** The whole workshop with it, checked. */
+  readonly loaded: () => LoadedRecords;
 }
 
-/** What a sound file was parsed to is kept, so that of each input only the one spoilt file is parsed. */
+/** What a file was parsed to is kept: of each input only the spoilt file is parsed, and once. */
 export function readWorkshop(texts: RecordTexts): ReadWorkshop {
   const files = Object.entries(texts).map(([path, text]) => contentFile(path, text));
-  const soundText = new Map(files.map(({ file, text }) => [file, text]));
-  const kept = new Map<string, unknown>();
-  let ofSpoilt: unknown;
-  const keeping = <R>(file: string, text: string, made: () => R): R => {
-    if (text !== soundText.get(file)) {
-      const parsed = made();
-      ofSpoilt = parsed;
-      return parsed;
-    }
-    if (!kept.has(file)) kept.set(file, made());
-    return kept.get(file) as R;
+  const kept = new WeakMap<ContentFile, unknown>();
+  const keeping = <R>(source: ContentFile, made: () => R): R => {
+    if (!kept.has(source)) kept.set(source, made());
+    return kept.get(source) as R;
   };
-  const parsers: FileParsers = {
-    record: (schema, source) =>
-      keeping(source.file, source.text, () => parsedRecord(schema, source)),
-    reading: (file, text) => keeping(file, text, () => parseReadingFile(file, text)),
-  };
+  const parsersOf = (among: readonly ContentFile[]): FileParsers => ({
+    record: (schema, source) => keeping(source, () => parsedRecord(schema, source)),
+    reading: (file, text) => {
+      const source = among.find((one) => one.file === file);
+      return source === undefined
+        ? parseReadingFile(file, text)
+        : keeping(source, () => parseReadingFile(file, text));
+    },
+  });
+  const tree = (among: readonly ContentFile[]): ContentTree => ({
+    files: among,
+    unread: new Set(),
+    diagnostics: [],
+  });
   const loaded = (among: readonly ContentFile[]): LoadedRecords =>
-    checkedRecords({ files: among, unread: new Set(), diagnostics: [] }, TODAY, parsers);
+    checkedRecords(tree(among), TODAY, parsersOf(among));
   return {
     sound: loaded(files),
-    loaded: (path, text) => {
+    parsed: (path, text) => {
       const spoilt = contentFile(path, decodedText(Buffer.from(text)).text);
-      ofSpoilt = undefined;
-      const read = loaded(files.map((one) => (one.file === spoilt.file ? spoilt : one)));
+      const diagnostics: Diagnostic[] = [];
+      parsedFiles(tree([spoilt]), diagnostics, parsersOf([spoilt]));
+      const own = kept.get(spoilt) as { readonly record?: unknown; readonly reading?: unknown };
+      const sound = files.find((one) => one.file === spoilt.file);
       return {
-        ...read,
-        saysTheSame: ofSpoilt === undefined || said(ofSpoilt) === said(kept.get(spoilt.file)),
+        diagnostics,
+        isRefused: own.record === undefined && own.reading === undefined,
+        saysTheSame: sound !== undefined && said(own) === said(kept.get(sound)),
+        loaded: () => loaded(files.map((one) => (one === sound ? spoilt : one))),
       };
     },
   };
@@ -58,9 +71,11 @@ export function readWorkshop(texts: RecordTexts): ReadWorkshop {
 
 /** What a parsed file says, without where it says it. */
 function said(parsed: unknown): string {
-  return JSON.stringify(parsed, (key, value: unknown) =>
-    ["yaml", "bodyLine", "places", "at", "diagnostics"].includes(key) ? undefined : value,
-  );
+  return parsed === undefined
+    ? ""
+    : JSON.stringify(parsed, (key, value: unknown) =>
+        ["yaml", "bodyLine", "places", "at", "diagnostics"].includes(key) ? undefined : value,
+      );
 }
 
 function contentFile(path: string, text: string): ContentFile {
