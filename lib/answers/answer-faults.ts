@@ -2,6 +2,8 @@ import type { FigureIndex } from "../claims/figure-index.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import type { Answer } from "../records/records.ts";
+import { isPrivatePath } from "../sheet/figure-table.ts";
+import { PUBLIC_FIGURE } from "./checked-args.ts";
 import { LIGHTFASTNESS } from "./reply-material.ts";
 
 /** Figures of a reply that none of its colours has. */
@@ -12,6 +14,17 @@ export function replyFaults(
 ): Diagnostic[] {
   const asked = record.reply?.colours ?? colours;
   return (record.reply?.figures ?? []).flatMap((path, i): Diagnostic[] => {
+    if (isPrivatePath(path))
+      return [
+        {
+          severity: "error",
+          rule: "answers/reply",
+          place: place(["reply", "figures", i]),
+          message: `${path} is the workshop's alone, and a reply is sent out`,
+          actual: path,
+          expected: PUBLIC_FIGURE,
+        },
+      ];
     const found = asked.map((slug) => index.figure(`${slug}.${path}`));
     if (path === LIGHTFASTNESS || found.some((figure) => "leaf" in figure)) return [];
     const known = new Set(asked.flatMap((slug) => index.paths(slug)));

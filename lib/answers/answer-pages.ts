@@ -3,20 +3,25 @@ import { pathParts } from "../claims/figure-index.ts";
 import { factAt } from "../claims/fact-at.ts";
 import type { HeldAnswer, HeldClaim } from "../claims/held-claims.ts";
 import { colourTile } from "../pages/colour-tile.ts";
-import type { AnswerLink, PageContext, PagePlace } from "../pages/page-context.ts";
+import {
+  pagePlace,
+  type AnswerLink,
+  type PageContext,
+  type PagePlace,
+} from "../pages/page-context.ts";
 import { pageHead } from "../pages/site-frame.ts";
 import type { Block, EntriesBlock } from "../blocks/block.ts";
 import type { AnswerIndexView, AnswerPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import { ownColour } from "../pages/screen-swatch.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { AnswerPartView } from "../present/answer-views.ts";
+import type { AnswerPartView, ReplyView } from "../present/answer-views.ts";
 import { THEMES } from "../records/schema/terms.ts";
 import { claimText, factText, todayText } from "../present/claim-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { Answer } from "../records/records.ts";
-import { renderedAnswer, type RenderedAnswer } from "./rendered-answer.ts";
+import { renderedAnswer } from "./rendered-answer.ts";
 import { replyView } from "./reply-view.ts";
 
 export function answerPath(slug: string): string {
@@ -77,9 +82,9 @@ function firstSentence(text: string): string {
   return /^.*?[.!?](?=\s+\p{Lu}|$)/su.exec(text)?.[0] ?? text;
 }
 
-/** One answer: in short, in full, what it rests on today, and a reply to send. */
+/** One answer: in short, in full, and what it rests on today, but for what is the workshop's alone. */
 export function answerPage(
-  { answer, claims }: HeldAnswer,
+  { answer, claims: held }: HeldAnswer,
   context: PageContext,
   place: PagePlace,
   index: FigureIndex,
@@ -87,7 +92,8 @@ export function answerPage(
   const { words } = context;
   const text = words.pages.answers;
   const rendered = renderedAnswer(answer, context, place, index);
-  const named = answerColours(answer, claims);
+  const claims = held.filter(({ isPrivate }) => !isPrivate);
+  const named = answerColours(answer, held);
   const sheets = named.flatMap((slug) => context.sheets.filter(({ sheet }) => sheet.slug === slug));
   const newest = claims
     .flatMap((claim) => claim.newest?.date ?? [])
@@ -112,7 +118,6 @@ export function answerPage(
         }),
     coloursHeading: text.coloursHeading,
     ...answerTiles(sheets, context, place),
-    reply: answerReply(answer, rendered, named, context),
     revision: text.answered(
       date === undefined ? undefined : words.date(date),
       newest === undefined ? undefined : words.date(newest),
@@ -179,12 +184,15 @@ export function answerColours({ record }: Answer, claims: readonly HeldClaim[]):
   );
 }
 
-function answerReply(
-  { slug, record }: Answer,
-  { replyText }: RenderedAnswer,
-  named: readonly string[],
+/** A reply to a question of customers, to send. */
+export function answerReply(
+  { answer, claims }: HeldAnswer,
   context: PageContext,
-): AnswerPageView["reply"] {
+  index: FigureIndex,
+): ReplyView {
+  const { slug, record } = answer;
+  const { replyText } = renderedAnswer(answer, context, pagePlace(answerPath(slug)), index);
+  const named = answerColours(answer, claims);
   const colours = (record.reply?.colours ?? named).flatMap((colour) =>
     context.sheets.filter(({ sheet }) => sheet.slug === colour),
   );
@@ -201,7 +209,8 @@ function answerReply(
   );
 }
 
-function claimTable(
+/** Claims with the figures as they stand now. */
+export function claimTable(
   claims: readonly HeldClaim[],
   { words, records }: PageContext,
   index: FigureIndex,

@@ -1,4 +1,5 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { isPrivatePath } from "../sheet/figure-table.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { EqualLightness } from "../sheet/sheet.ts";
 import type { ArgRule, Args, Shortcode, ShortcodeRoom } from "./shortcode.ts";
@@ -42,6 +43,10 @@ export function checkedArgs(
         );
     } else checkValue(rule, value);
   }
+  function privateFault(path: string): void {
+    fault(`${path} is the workshop's alone, and an answer is published`, path, PUBLIC_FIGURE);
+  }
+
   return faults === 0 ? argsOf(call, room) : undefined;
 
   function checkValue({ name, kind }: ArgRule, value: string): void {
@@ -56,6 +61,7 @@ export function checkedArgs(
             EXPECTED.figure,
             found.nearest === undefined ? undefined : `nearest: ${found.nearest}`,
           );
+        else if (found.leaf.row.isPrivate) privateFault(value);
         else if (!isKnown(found.leaf.figure))
           fault(
             `${value} is not stated, and can't be shown`,
@@ -81,6 +87,10 @@ export function checkedArgs(
         for (const path of listed(value)) {
           // Known of one of the colours at least: else it is a slip, and no gap in a record.
           const colours = listed(call.args.get("colours") ?? "");
+          if (isPrivatePath(path)) {
+            privateFault(path);
+            continue;
+          }
           const found = colours.map((slug) => room.index.figure(`${slug}.${path}`));
           if (found.every((figure) => "lost" in figure)) {
             const nearest = found.flatMap((figure) =>
@@ -126,6 +136,9 @@ export function checkedArgs(
     }
   }
 }
+
+/** What an answer may show. */
+export const PUBLIC_FIGURE = "a figure that sheet.json has";
 
 const EXPECTED: Readonly<Record<ArgRule["kind"], string>> = {
   figure: "a colour and a figure path, as in the evidence of sheet.json",

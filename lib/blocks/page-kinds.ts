@@ -2,7 +2,7 @@ import type { ReplyView } from "../present/answer-views.ts";
 import type { CardsPageView } from "../present/card-views.ts";
 import type { ComparePairView } from "../present/comparison-types.ts";
 import type { HazardView } from "../present/handling-views.ts";
-import type { LabelPageView } from "../present/paint-views.ts";
+import type { LabelPageView, LabelTextView } from "../present/paint-views.ts";
 import type {
   AboutView,
   CatalogueGridView,
@@ -50,23 +50,37 @@ export interface SheetView extends PageView {
   readonly standingsFold: string;
 }
 
-/** Everything else of a colour, for whoever makes it and for the counter. */
+/** Everything else of a colour, for whoever makes such paint. */
 export interface BenchView extends PageView {
   readonly kind: "bench";
   readonly back: LinkView;
   readonly contents: readonly LinkView[];
   readonly sections: readonly SectionBlock[];
-  readonly reply?: ReplyView;
-  readonly label: {
-    readonly id: string;
-    readonly heading: string;
-    readonly lead: string;
-    readonly text: string;
-    readonly remark?: string;
-    readonly link: LinkView;
-  };
   readonly downloads: readonly DownloadView[];
   readonly revision: string;
+}
+
+/** Every figure of a colour with its working, what is not known, and the sources. */
+export interface EvidencePageView extends PageView {
+  readonly kind: "evidence";
+  readonly back: LinkView;
+  readonly lead: readonly string[];
+  readonly contents: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
+  readonly revision: string;
+}
+
+/** A page of the workshop's own, which is never published. */
+export interface WorkshopPageView extends PageView {
+  readonly kind: "workshop";
+  readonly back?: LinkView;
+  readonly lead: readonly string[];
+  readonly contents: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
+  /** The text of a label, to copy. */
+  readonly label?: LabelTextView;
+  readonly reply?: ReplyView;
+  readonly revision?: string;
 }
 
 /** Questions that customers asked, by theme. */
@@ -89,7 +103,6 @@ export interface AnswerPageView extends PageView {
   readonly coloursNote?: string;
   /** What the answer rests on, with the figures as they stand now. */
   readonly claims?: { readonly heading: string; readonly table: TableView };
-  readonly reply: ReplyView;
   readonly revision: string;
   readonly all: LinkView;
 }
@@ -134,6 +147,8 @@ export interface CompareView extends PageView {
 export type AnyPageView =
   | SheetView
   | BenchView
+  | EvidencePageView
+  | WorkshopPageView
   | CatalogueGridView
   | CatalogueTableView
   | HomeView

@@ -1,7 +1,8 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Answer, Records } from "../records/records.ts";
 import { claimVerdict } from "./claim-verdict.ts";
-import type { FigureIndex } from "./figure-index.ts";
+import { isPrivatePath } from "../sheet/figure-table.ts";
+import { pathParts, type FigureIndex } from "./figure-index.ts";
 import type { RecordRoot, RootsOf } from "./record-roots.ts";
 import { newestRoot, type DatedRoot } from "./root-dates.ts";
 import type { Verdict } from "./verdict.ts";
@@ -11,6 +12,8 @@ export interface HeldClaim extends Verdict {
   /** What it speaks of, colour first. */
   readonly paths: readonly string[];
   readonly roots: readonly RecordRoot[];
+  /** Whether it speaks of what is the workshop's alone: held as any other, and not published. */
+  readonly isPrivate: boolean;
   /** The newest of them; absent where none is dated. */
   readonly newest?: DatedRoot;
 }
@@ -37,7 +40,8 @@ export function heldAnswer(
           : verdict.figures.map(({ sheet, leaf }) => `${sheet.slug}.${leaf.path}`);
       const roots = distinct(paths.flatMap((path) => rootsOf(path)));
       const newest = newestRoot(roots, records);
-      return { ...verdict, paths, roots, ...(newest === undefined ? {} : { newest }) };
+      const isPrivate = paths.some((path) => isPrivatePath(pathParts(path).figure));
+      return { ...verdict, paths, roots, isPrivate, ...(newest === undefined ? {} : { newest }) };
     }),
   };
 }

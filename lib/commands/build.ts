@@ -1,17 +1,18 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { buildFolder } from "../site/output-folder.ts";
+import { buildFolders, refuseNested } from "../site/output-pair.ts";
 import { asFault } from "../site/output-fault.ts";
 import { siteThread, type SiteThread } from "../site/site-thread.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { atSignal } from "./at-signal.ts";
 import { counted, printDiagnostics, seconds, tally } from "./told.ts";
 
-/** Build the site once into a folder beside the old output, and swap them when all of it is there. */
+/** Build the site, and the workshop's own pages, once into folders beside the old ones, and swap them when all of it is there. */
 export async function build(options: CommandOptions): Promise<number> {
   const started = performance.now();
-  const { contentDir, outputDir, date, strict, claims } = options;
+  const { contentDir, outputDir, workshopDir, date, strict, claims } = options;
   try {
-    const folder = buildFolder(outputDir, contentDir);
+    refuseNested(outputDir, workshopDir, contentDir);
+    const folder = buildFolders(outputDir, workshopDir, contentDir);
     let thread: SiteThread | undefined;
     const isOver = atSignal(async () => {
       await thread?.end();
@@ -27,6 +28,7 @@ export async function build(options: CommandOptions): Promise<number> {
           strict,
           claims,
           dir: folder.dir,
+          workshopDir: folder.workshopDir,
           kind: "paper",
           earlierDir: folder.earlierDir,
         },
@@ -38,7 +40,13 @@ export async function build(options: CommandOptions): Promise<number> {
       const left = folder.publish();
       isOver();
       if (left !== undefined) process.stderr.write(`${left}\n`);
-      return ended(counted(sheetCount, "sheet"), diagnostics, started, outputDir, 0);
+      return ended(
+        counted(sheetCount, "sheet"),
+        diagnostics,
+        started,
+        `${outputDir}; for the workshop alone: ${workshopDir}`,
+        0,
+      );
     } finally {
       // First the thread: it may hold every file that this program can open.
       await thread?.end();

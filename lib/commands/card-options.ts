@@ -2,6 +2,8 @@ import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { FAMILIES } from "../words/en/terms.ts";
 import { cardSizes, PAPER_SIZES, type CardSize, type Paper } from "../print/card-size.ts";
 import type { StatedCard, WithoutCard } from "../print/range-cards.ts";
+import type { Records } from "../records/records.ts";
+import type { ColourRecord } from "../records/schema/colour.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 import { OutputFault } from "../site/output-fault.ts";
 
@@ -22,7 +24,7 @@ export function chosenSize(
   const sizes = cardSizes(workshop);
   const found = size === undefined ? sizes[0] : sizes.find(({ name }) => name === size);
   if (found === undefined)
-    throw unknown(
+    throw unknownChoice(
       "--size",
       size ?? "",
       sizes.map(({ name }) => name),
@@ -30,7 +32,7 @@ export function chosenSize(
   if (paper === undefined) return found;
   const papers = Object.keys(PAPER_SIZES) as Paper[];
   const sheet = papers.find((name) => name.toLowerCase() === paper.toLowerCase());
-  if (sheet === undefined) throw unknown("--paper", paper, papers);
+  if (sheet === undefined) throw unknownChoice("--paper", paper, papers);
   return { ...found, paper: sheet };
 }
 
@@ -44,7 +46,8 @@ export function chosenColours(
     .map((slug) => slug.trim())
     .filter((slug) => slug !== "");
   const known = colours.map(({ slug }) => slug);
-  for (const slug of slugs ?? []) if (!known.includes(slug)) throw unknown("--only", slug, known);
+  for (const slug of slugs ?? [])
+    if (!known.includes(slug)) throw unknownChoice("--only", slug, known);
   const key = family === undefined ? undefined : familyKey(family);
   const wanted = new Set(
     colours
@@ -58,6 +61,20 @@ export function chosenColours(
   return ({ slug }) => wanted.has(slug);
 }
 
+/** A colour's family, of its own record or of its only pigment's. */
+export function familyOf(
+  { family, pigments }: Pick<ColourRecord, "family" | "pigments">,
+  records: Pick<Records, "pigments">,
+): string | undefined {
+  const [first, ...more] = pigments;
+  return (
+    family ??
+    (first === undefined || more.length > 0
+      ? undefined
+      : records.pigments.get(first.pigment)?.record.family)
+  );
+}
+
 /** "blacks" and "black" alike. */
 function familyKey(family: string): string {
   const word = family.toLowerCase();
@@ -65,7 +82,7 @@ function familyKey(family: string): string {
     ([key, name]) => key === word || name.toLowerCase() === word,
   );
   if (found === undefined)
-    throw unknown(
+    throw unknownChoice(
       "--family",
       family,
       Object.values(FAMILIES).map((name) => name.toLowerCase()),
@@ -75,7 +92,12 @@ function familyKey(family: string): string {
 
 const MOST_NAMED = 14;
 
-function unknown(option: string, given: string, known: readonly string[]): OutputFault {
+/** What an option can't be, with what it can and the nearest. */
+export function unknownChoice(
+  option: string,
+  given: string,
+  known: readonly string[],
+): OutputFault {
   const near = nearestWord(given, known);
   const expected = known.length > MOST_NAMED ? "a colour of the workshop" : known.join(", ");
   return new OutputFault(

@@ -8,10 +8,16 @@ import { siteThread, type SiteThread } from "../site/site-thread.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { counted, printDiagnostics, seconds } from "./told.ts";
 
+/** Where one build's pages lie. */
+export interface BuiltPages {
+  readonly site: string;
+  readonly workshop: string;
+}
+
 /** Builds of a content folder as it is edited, each in a folder of its own. */
 export interface LiveBuilds {
-  /** Build once: the folder of its pages; undefined where a fault, told, left no new ones. */
-  readonly next: () => Promise<string | undefined>;
+  /** Build once: the folders of its pages; undefined where a fault, told, left no new ones. */
+  readonly next: () => Promise<BuiltPages | undefined>;
   /** Settles when something has been edited since the last build began. */
   readonly changed: () => Promise<void>;
   readonly end: () => Promise<void>;
@@ -42,18 +48,28 @@ export function liveBuilds(
   let known = { content: "", program: "" };
   let isEnded = false;
 
-  const next = async (): Promise<string | undefined> => {
+  const next = async (): Promise<BuiltPages | undefined> => {
     const started = performance.now();
     const now = { content: content(), program: programState() };
     // A module that a thread has imported never changes there again.
     if (now.program !== known.program || count % BUILDS_A_THREAD === 0) await endThread();
     known = now;
     const dir = join(scratch, String((count += 1)));
-    mkdirSync(dir);
+    const pages: BuiltPages = { site: join(dir, "site"), workshop: join(dir, "workshop") };
+    for (const made of [dir, pages.site, pages.workshop]) mkdirSync(made);
     thread ??= siteThread();
     const { sheetCount } = await thread
       .written(
-        { contentDir, date, claims, strict: false, dir, kind: "screen", earlierDir: dir },
+        {
+          contentDir,
+          date,
+          claims,
+          strict: false,
+          dir: pages.site,
+          workshopDir: pages.workshop,
+          kind: "screen",
+          earlierDir: pages.site,
+        },
         { complaints: printDiagnostics, progress: () => undefined },
       )
       .catch(async (error: unknown) => {
@@ -66,7 +82,7 @@ export function liveBuilds(
     if (old !== undefined) rmSync(old, { recursive: true, force: true });
     if (sheetCount === undefined) return undefined;
     process.stdout.write(`${counted(sheetCount, "sheet")}, ${seconds(started)}\n`);
-    return dir;
+    return pages;
   };
 
   const changed = async (): Promise<void> => {

@@ -1,15 +1,17 @@
 /** Options that not every command has, each with those that do. */
 const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
-  output: ["start", "build", "cards"],
+  output: ["start", "build", "cards", "labels"],
+  workshop: ["build"],
   port: ["start"],
-  strict: ["build", "check", "cards"],
+  strict: ["build", "check", "cards", "labels"],
   claims: ["start", "build", "check"],
-  date: ["start", "build", "check", "cards"],
-  only: ["cards"],
-  family: ["cards"],
-  size: ["cards"],
+  date: ["start", "build", "check", "cards", "labels"],
+  only: ["cards", "labels"],
+  family: ["cards", "labels"],
+  size: ["cards", "labels"],
   paper: ["cards"],
   since: ["cards"],
+  copies: ["labels"],
   uses: ["check"],
   json: ["check"],
 };

@@ -2,18 +2,19 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { OutputFault } from "../site/output-fault.ts";
-import { siteServer } from "../site/site-server.ts";
+import { siteServer, workshopServer, type SiteServer } from "../site/site-server.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { liveBuilds } from "./live-builds.ts";
 
 /**
- * Build into a scratch folder, serve it, and build again when a record, template,
+ * Build into a scratch folder, serve the site and, at an address of its own, the workshop's pages, and build again when a record, template,
  * style or module of lib/ is edited. A record error keeps the last good pages.
  */
 export async function start(options: CommandOptions): Promise<number> {
   const scratch = mkdtempSync(join(tmpdir(), "mullstone-"));
   const stop = toldToStop();
   const builds = liveBuilds(options, scratch);
+  const servers: SiteServer[] = [];
   try {
     const first = await unlessStopped(builds.next(), stop);
     if (first === "stopped") return 0;
@@ -21,21 +22,27 @@ export async function start(options: CommandOptions): Promise<number> {
       process.stdout.write("no sheets: the records have errors\n");
       return 1;
     }
-    const server = await siteServer(first, options.port);
-    process.stdout.write(`${server.address}\n`);
+    const server = await siteServer(first.site, options.port);
+    servers.push(server);
+    const workshop = await workshopServer(first.workshop, options.port);
+    servers.push(workshop);
+    process.stdout.write(`${server.address}\nfor the workshop alone: ${workshop.address}\n`);
     for (;;) {
       const next = await unlessStopped(builds.changed().then(builds.next), stop);
       if (next === "stopped") break;
       if (next === undefined) process.stdout.write("the last good pages stay\n");
-      else server.show(next);
+      else {
+        server.show(next.site);
+        workshop.show(next.workshop);
+      }
     }
-    await server.close();
     return 0;
   } catch (error) {
     if (!(error instanceof OutputFault)) throw error;
     process.stderr.write(`${error.message}\n`);
     return 1;
   } finally {
+    await Promise.all(servers.map(async ({ close }) => close()));
     await builds.end();
     rmSync(scratch, { recursive: true, force: true });
   }

@@ -4,7 +4,7 @@ import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import { valueText } from "../present/figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import type { BatchReckonerView, OilSectionView } from "../present/paint-views.ts";
+import type { BatchReckonerView, BatchView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import { lowerFirst } from "../words/en/pages.ts";
 import type { BatchSection, BatchSize } from "../sheet/paint-section-types.ts";
@@ -12,10 +12,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetPage } from "./section-views.ts";
 
 /** A batch in three sizes, and what the browser needs for any other. */
-export function batchView(
-  batch: BatchSection,
-  page: SheetPage,
-): NonNullable<OilSectionView["batch"]> {
+export function batchView(batch: BatchSection, page: SheetPage): BatchView {
   const {
     words,
     worded: { sheet },
@@ -25,7 +22,6 @@ export function batchView(
   const unpriced =
     first?.cost === undefined ? [] : first.unpriced.map((slug) => lowerFirst(nameOf(slug, sheet)));
   return {
-    heading: text.heading,
     table: batchTable(batch, page),
     remarks: [
       ...(first?.tubes.length === 0 ? [text.noTubes] : []),
@@ -33,6 +29,18 @@ export function batchView(
     ],
     reckoner: reckoner(batch, page),
   };
+}
+
+/** Why nothing can be weighed out. */
+export function noBatch({ worded: { sheet }, words }: SheetPage): string {
+  const wanting: readonly Figure[] = [
+    sheet.oil.oilIndexGPer100g,
+    ...sheet.pigments.map(({ massFraction }) => massFraction),
+  ];
+  const missing = wanting.find((figure) => !isKnown(figure));
+  return words.pages.paint.batch
+    .none(missing === undefined || isKnown(missing) ? "" : words.absence(missing))
+    .trim();
 }
 
 interface Line {

@@ -1,11 +1,10 @@
 import type { Block, SectionBlock } from "../blocks/block.ts";
 import type { BenchView } from "../blocks/page-kinds.ts";
-import { blocksOf, section, statement } from "../blocks/section-blocks.ts";
+import { blocksOf, columns, section, statement } from "../blocks/section-blocks.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { dryingPart } from "./drying-view.ts";
-import { evidenceSection } from "./evidence-section.ts";
+import { coefficientPictures, fitLists } from "./fit-view.ts";
 import { handlingSection } from "./handling-section.ts";
-import { labelTextView } from "./label-text.ts";
 import { mixturePart } from "./mixture-view.ts";
 import { notationsSection } from "./notations-section.ts";
 import { oilPart } from "./oil-view.ts";
@@ -15,6 +14,7 @@ import { pigmentSection } from "./pigment-view.ts";
 import { rangeSection } from "./range-section.ts";
 import { dryPigmentBlocks } from "./safety-blocks.ts";
 import type { SheetPage } from "./section-views.ts";
+import { expectedTables } from "./expected-tables.ts";
 import { acrossWhites } from "./sheet-sections.ts";
 import { pageHead } from "./site-frame.ts";
 import { strengthSection } from "./strength-section.ts";
@@ -24,7 +24,7 @@ export function benchPath(slug: string): string {
   return `colours/${slug}/bench/index.html`;
 }
 
-/** A colour for whoever makes it: every figure, its working, and what the counter copies. */
+/** A colour for whoever makes such paint: every figure and its working. */
 export function benchPage(
   worded: SheetTexts,
   revision: string,
@@ -36,18 +36,15 @@ export function benchPage(
   const { bench } = words.pages.sheetPage;
   const page: SheetPage = { context, worded, place, words };
   const sections = benchSections(page);
-  const label = labelTextView(page);
   return {
     kind: "bench",
     ...pageHead(context, place, bench.heading(sheet.name), bench.description(sheet.name)),
     back: { text: bench.back(sheet.name), href: "../" },
     contents: [
       ...sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
-      { text: bench.sections.label, href: "#label" },
       { text: bench.sections.downloads, href: "#downloads" },
     ],
     sections,
-    label: { ...label, heading: bench.sections.label },
     downloads: [
       { text: "sheet.json", href: "../sheet.json", note: words.pages.downloads.sheet },
       ...(sheet.notations.masstone?.curve === undefined
@@ -62,10 +59,10 @@ export function benchPage(
 }
 
 function benchSections(page: SheetPage): SectionBlock[] {
-  const { sections } = page.words.pages.sheetPage.bench;
+  const { bench } = page.words.pages.sheetPage;
+  const { sections } = bench;
   const mixture = mixturePart(page);
   const range = rangeSection(page);
-  const evidence = evidenceSection(page);
   return [
     ...section("oil", sections.oil, oilBlocks(page)),
     ...section("ladders", sections.ladders, ladderTables(page)),
@@ -80,22 +77,20 @@ function benchSections(page: SheetPage): SectionBlock[] {
       : section("range", sections.range, [{ kind: "plots", plots: range.pictures }])),
     ...section("notations", sections.notations, blocksOf(notationsSection(page))),
     ...section("evidence", sections.evidence, [
-      ...blocksOf(evidence),
-      ...evidence.workings.map(({ summary, table }): Block => ({
-        kind: "fold",
-        summary,
-        blocks: [{ kind: "table", table }],
-      })),
-      ...(evidence.sources.length === 0
-        ? []
-        : [
-            {
-              kind: "fold",
-              summary: evidence.sourcesHeading,
-              blocks: [{ kind: "sources", entries: evidence.sources }],
-            } as const,
-          ]),
+      ...fitBlocks(page),
+      statement(bench.evidenceLead, "body", {
+        link: { text: bench.evidenceLink(page.worded.sheet.name), href: "../evidence/" },
+      }),
     ]),
+  ];
+}
+
+/** K and S, and how they were fitted. */
+function fitBlocks(page: SheetPage): Block[] {
+  const plots = coefficientPictures(page);
+  return [
+    ...(plots.length === 0 ? [] : [{ kind: "plots", plots } as const]),
+    ...columns(fitLists(page).map((list) => ({ kind: "list", list }) as const)),
   ];
 }
 
@@ -103,22 +98,6 @@ function oilBlocks(page: SheetPage): Block[] {
   const oil = oilPart(page);
   return [
     ...blocksOf(oil),
-    ...(oil.batch === undefined
-      ? oil.noBatch === undefined
-        ? []
-        : [statement(oil.noBatch)]
-      : [
-          {
-            kind: "group",
-            id: "batch",
-            flow: "stack",
-            blocks: [
-              { kind: "table", table: oil.batch.table },
-              ...oil.batch.remarks.map((remark) => statement(remark, "note")),
-              { kind: "reckoner", reckoner: oil.batch.reckoner },
-            ],
-          } as const,
-        ]),
     ...(oil.fill === undefined
       ? []
       : [
@@ -153,6 +132,7 @@ function ladderTables(page: SheetPage): Block[] {
         ],
       },
     ]),
+    ...expectedTables(page),
   ];
 }
 

@@ -13,7 +13,6 @@ import type { SheetPage } from "./section-views.ts";
 export function labelTextView({
   worded: { sheet },
   words,
-  place,
   context: { records },
 }: SheetPage): LabelTextView {
   const { labelText: text } = words.pages.paint;
@@ -32,12 +31,11 @@ export function labelTextView({
       sheet,
       {
         supplier: [name, address, telephone, contact].filter((line) => line !== undefined),
-        sizesMl: (records.colours.get(sheet.slug)?.record.sizes ?? []).map(({ ml }) => ml),
+        sizesMl: (records.colours.get(sheet.slug)?.sizes ?? []).map(({ ml }) => ml),
         languages,
       },
       words,
     ),
-    link: { text: text.link, href: `${place.root}label/` },
   };
 }
 
@@ -79,7 +77,7 @@ export function labelText(
   ].join("\n");
 }
 
-function pigmentLine({
+export function pigmentLine({
   name,
   colourIndexName,
   colourIndexNumber,
@@ -90,7 +88,7 @@ function pigmentLine({
   return index === "" ? name : `${name} (${index})`;
 }
 
-function vehicleLine({ vehicle, additions }: Sheet, words: Words): string {
+export function vehicleLine({ vehicle, additions }: Sheet, words: Words): string {
   const { labelText: text } = words.pages.paint;
   return `${text.vehicle}${lowerFirst(vehicle?.name ?? "")}${additions.length === 0 ? "" : text.with + additions.map(({ name }) => lowerFirst(name)).join(", ")}`;
 }

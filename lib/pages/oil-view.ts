@@ -7,17 +7,16 @@ import type { OilSectionView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import { oilByMassAlone, oilOrder } from "../collection/oil-order.ts";
 import type { Statement } from "../quantities/statement.ts";
-import { batchView } from "./batch-view.ts";
 import { emptySection, properties, reasons, textOf, type SheetPage } from "./section-views.ts";
 
 /** Rulings on what the workshop saw of the paste: they explain nothing else. */
 const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
 
-/** Oil by mass and by volume, packing, finish; a batch; what jars and tubes hold. */
+/** Oil by mass and by volume, packing, finish; what jars and tubes hold. */
 export function oilPart(page: SheetPage): OilSectionView {
   const {
     worded: {
-      sheet: { oil, batch, fill },
+      sheet: { oil, fill },
     },
     words,
   } = page;
@@ -64,9 +63,7 @@ export function oilPart(page: SheetPage): OilSectionView {
         paint.oilLists.paste,
         oil.reasons.filter(({ rule }) => SEEN.test(rule)),
       ),
-      ...reasons(page, paint.oilLists.slab, batch?.reasons ?? []),
     ],
-    ...(batch === undefined ? { noBatch: noBatch(page) } : { batch: batchView(batch, page) }),
     ...(filled === undefined ? {} : { fill: filled }),
     fillRemarks: fill.sentences.map((sentence) => statementText(sentence, words)),
   };
@@ -90,18 +87,6 @@ function besideRange(page: SheetPage): OilSectionView["lists"] {
     ...(alone === undefined ? [] : (reasons(page, "", [alone])[0]?.items ?? [])),
   ];
   return items.length === 0 ? [] : [{ heading: words.pages.paint.oilLists.range, items }];
-}
-
-/** Why nothing can be weighed out. */
-function noBatch({ worded: { sheet }, words }: SheetPage): string {
-  const wanting: readonly Figure[] = [
-    sheet.oil.oilIndexGPer100g,
-    ...sheet.pigments.map(({ massFraction }) => massFraction),
-  ];
-  const missing = wanting.find((figure) => !isKnown(figure));
-  return words.pages.paint.batch
-    .none(missing === undefined || isKnown(missing) ? "" : words.absence(missing))
-    .trim();
 }
 
 function fillTable({

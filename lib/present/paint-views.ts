@@ -7,16 +7,15 @@ import type {
   TableView,
 } from "./views.ts";
 
-/** Oil and finish, with the batch and a reckoner for any size of it. */
+/** What to weigh for a batch, with a reckoner for any size of it. */
+export interface BatchView {
+  readonly table: TableView;
+  readonly remarks: readonly string[];
+  readonly reckoner: BatchReckonerView;
+}
+
+/** Oil and finish, and what jars and tubes hold. */
 export interface OilSectionView extends SectionView {
-  /** Said in place of a batch table. */
-  readonly noBatch?: string;
-  readonly batch?: {
-    readonly heading: string;
-    readonly table: TableView;
-    readonly remarks: readonly string[];
-    readonly reckoner: BatchReckonerView;
-  };
   readonly fill?: TableView;
   readonly fillRemarks?: readonly string[];
 }
@@ -46,7 +45,6 @@ export interface LabelTextView {
   readonly text: string;
   /** What the label of a small package may leave out. */
   readonly remark?: string;
-  readonly link: LinkView;
 }
 
 /** How to read a label and a sheet. */

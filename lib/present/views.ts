@@ -176,7 +176,7 @@ export interface SiteView {
   readonly home: LinkView;
   readonly nav: readonly LinkView[];
   /** A way to the list of colours, which assets/scripts/search.ts makes a field of. */
-  readonly search: LinkView & {
+  readonly search?: LinkView & {
     readonly nothing: string;
     /** With `{count}` for a number. */
     readonly count: string;
@@ -194,6 +194,9 @@ export interface SiteView {
   /** "Built from records of 3 November 2026, revision 3f2a91c0" */
   readonly build: string;
   readonly contact?: string;
+  /** A page that is kept from the public and from whoever searches it; `notice` says so. */
+  readonly isWorkshop?: true;
+  readonly notice?: string;
   readonly standings: readonly StandingKeyView[];
   /** The same page in the other languages. */
   readonly translations: readonly (LinkView & { readonly language: string })[];
@@ -325,13 +328,6 @@ export interface NeighboursSectionView extends SectionView {
   }[];
   /** Ways to see it beside others. */
   readonly compare?: { readonly heading: string; readonly links: readonly LinkView[] };
-}
-
-export interface EvidenceSectionView extends SectionView {
-  /** How each known figure was found, a table for each part of the sheet. */
-  readonly workings: readonly FoldedTableView[];
-  readonly sourcesHeading: string;
-  readonly sources: readonly SourceEntryView[];
 }
 
 export interface DownloadView extends LinkView {

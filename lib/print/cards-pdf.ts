@@ -2,13 +2,11 @@ import type { Words } from "../words/words.ts";
 import type { CardLeaf, LaidCard } from "./card-layout.ts";
 import { BLEED_MM } from "./card-plan.ts";
 import type { CardSize } from "./card-size.ts";
+import { cropMarks } from "./crop-marks.ts";
 import { drawBlocks, type Placement } from "./draw-blocks.ts";
 import { imposition, type Imposition } from "./imposition.ts";
-import { BLACK, type Block, type Mark } from "./mark.ts";
-import { addPage, printDocument, printedBytes, type PrintDocument } from "./print-document.ts";
-
-/** Crop marks: clear of the bleed, and as long as the margin bears [mm]. */
-const CROP = { clear: BLEED_MM + 0.5, length: 4, widthPt: 0.25 } as const;
+import type { Block } from "./mark.ts";
+import { addPage, printDocument, printedBytes } from "./print-document.ts";
 
 export interface CardsPdf {
   readonly bytes: Uint8Array;
@@ -44,7 +42,7 @@ export function cardsPdf(
     for (const side of size.twoSided ? (["front", "back"] as const) : (["both"] as const)) {
       addPage(document, layout.paperMm.width, layout.paperMm.height);
       pages++;
-      cropMarks(document, root, layout);
+      drawBlocks(document, root, [cropMarks(layout)], { xMm: 0, yMm: 0 });
       sheet.forEach(({ name, leaf }, i) => {
         const section = document.pdf.struct("Sect", { title: text.card(name) });
         root.add(section);
@@ -79,39 +77,4 @@ function placement(
   return face === "back" && !twoSided
     ? { xMm: xMm + widthMm, yMm: yMm + heightMm, turned: true, clipMm }
     : { xMm, yMm, clipMm };
-}
-
-/** Where to cut, outside all cards; where to fold, broken. */
-function cropMarks(
-  document: PrintDocument,
-  root: PDFKit.PDFStructureElement,
-  { cuts, folds }: Imposition,
-): void {
-  const [left, right] = [Math.min(...cuts.x) - CROP.clear, Math.max(...cuts.x) + CROP.clear];
-  const [top, bottom] = [Math.min(...cuts.y) - CROP.clear, Math.max(...cuts.y) + CROP.clear];
-  const line = (
-    fromMm: readonly [number, number],
-    toMm: readonly [number, number],
-    dashMm?: readonly [number, number],
-  ): Mark => ({
-    kind: "line",
-    fromMm,
-    toMm,
-    widthPt: CROP.widthPt,
-    ink: BLACK,
-    ...(dashMm === undefined ? {} : { dashMm }),
-  });
-  const beside = (y: number, dashMm?: readonly [number, number]): Mark[] => [
-    line([left - CROP.length, y], [left, y], dashMm),
-    line([right, y], [right + CROP.length, y], dashMm),
-  ];
-  const marks = [
-    ...cuts.x.flatMap((x) => [
-      line([x, top - CROP.length], [x, top]),
-      line([x, bottom], [x, bottom + CROP.length]),
-    ]),
-    ...cuts.y.flatMap((y) => beside(y)),
-    ...folds.flatMap((y) => beside(y, [0.8, 0.8])),
-  ];
-  drawBlocks(document, root, [{ tag: "Artifact", marks }], { xMm: 0, yMm: 0 });
 }

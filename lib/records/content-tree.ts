@@ -21,7 +21,7 @@ const LARGEST_FILE_BYTES = 8 * 1024 * 1024;
 export interface ContentFile {
   /** As printed in a complaint: from where the command was given. */
   readonly file: string;
-  readonly folder: ContentFolder | "workshop";
+  readonly folder: ContentFolder | "workshop" | "prices";
   /** Name without ending. */
   readonly stem: string;
   readonly ending: string;
@@ -66,12 +66,14 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
     const path = join(root, name);
     if (name === "workshop.yaml") {
       take(path, "workshop", files);
+    } else if (name === "prices.csv") {
+      take(path, "prices", files);
     } else if (Object.hasOwn(CONTENT_FOLDERS, name)) {
       takeFolder(path, name as ContentFolder);
     } else if (!/\.(md|txt)$/i.test(name)) {
       fault(
         path,
-        `${name} is left out: a content folder holds workshop.yaml, ${Object.keys(CONTENT_FOLDERS).join("/, ")}/`,
+        `${name} is left out: a content folder holds workshop.yaml, prices.csv, ${Object.keys(CONTENT_FOLDERS).join("/, ")}/`,
         "warning",
       );
     }

@@ -13,6 +13,7 @@ import { columnFaults } from "./column-faults.ts";
 import { contentTree, type ContentTree } from "./content-tree.ts";
 import { drawdownFaults } from "./drawdown-faults.ts";
 import { hazardFaults } from "./hazard-faults.ts";
+import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
 import { parsedFiles, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type {
@@ -37,6 +38,7 @@ import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
+import { certain } from "../quantities/at.ts";
 
 export interface LoadedRecords {
   /** Absent as soon as there is one error. */
@@ -70,7 +72,10 @@ export function checkedRecords(
   const { knowledge, hazard } = tables === undefined ? NOTHING_KNOWN : knownOf(tables);
   const files = parsedFiles(tree, diagnostics, parsers);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
-  const read = [...files.colours.values()].map((colour) => resolvedColour(colour, resolver));
+  const sizes = offeredSizes(files, diagnostics);
+  const read = [...files.colours.values()].map((colour) =>
+    resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []),
+  );
   const chart = resolvedGrounds(files.workshop, resolver, diagnostics);
   const masstoneOf = masstones(read);
   const colours = read.map((colour) => withNoise(colour, resolver));
@@ -177,7 +182,7 @@ function resolvedGrounds(
   const [darker, lighter] = [black, white].map(
     ({ spectrum }) => tristimulus(spectrum, "D65/10").Y / 100,
   );
-  if ((darker ?? NaN) < (lighter ?? NaN)) return { black, white };
+  if (certain(darker) < certain(lighter)) return { black, white };
   diagnostics.push({
     severity: "error",
     rule: "records/grounds-exchanged",
@@ -204,6 +209,7 @@ function masstones(colours: readonly Colour[]): (slug: string) => Reading | unde
 function resolvedColour(
   { slug, file, record, yaml, body }: Parsed<ColourRecord>,
   { resolve }: ReadingResolver,
+  sizes: readonly OfferedSize[],
 ): Colour {
   const masstone = record.masstone && resolve(record.masstone, yaml, ["masstone"]);
   const overBlack = (
@@ -246,6 +252,7 @@ function resolvedColour(
     record,
     place: yaml.place,
     notes: body,
+    sizes,
     tints,
     films,
     ...(masstone === undefined ? {} : { masstone }),

@@ -56,7 +56,7 @@ function reachFaults(record: ColourRecord): Placed[] {
 }
 
 function sumFaults({ pigments }: ColourRecord): Placed[] {
-  const complaint = partsComplaint(pigments.map(({ parts }) => parts));
+  const complaint = partsComplaint(pigments.map(({ parts, paintParts = parts }) => paintParts));
   return complaint === undefined ? [] : [{ path: ["pigments"], complaint }];
 }
 

@@ -18,6 +18,8 @@ export interface ParsedFiles {
   readonly colours: ReadonlyMap<string, Parsed<ColourRecord>>;
   readonly sources: ReadonlyMap<string, Parsed<SourceRecord>>;
   readonly answers: ReadonlyMap<string, Parsed<AnswerRecord>>;
+  /** prices.csv as written. */
+  readonly prices: Pick<ContentFile, "file" | "text"> | undefined;
   /** By file name without ending; a file that could not be read whole is kept as undefined, so that it is complained of once. */
   readonly readings: ReadonlyMap<
     string,
@@ -125,6 +127,7 @@ export function parsedFiles(
   if (workshop === undefined) faulty.add("workshop/workshop");
   return {
     workshop,
+    prices: files.find((file) => file.folder === "prices"),
     pigments: folder("pigments", pigmentSchema),
     vehicles: folder("vehicles", vehicleSchema),
     colours: folder("colours", colourSchema),

@@ -5,6 +5,7 @@ import type { Parsed } from "./parsed-record.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Colour, Reading } from "./records.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import { certain } from "../quantities/at.ts";
 
 /** So many other colours have to agree before one that differs is spoken of. */
 const MANY = 3;
@@ -25,7 +26,7 @@ export function rangeFaults(
   const records = [...files.colours.values()];
   return [
     ...nameFaults(records),
-    ...sizeFaults(records),
+    ...sizeFaults(colours),
     ...referenceFaults(files),
     ...whiteFaults(colours, whites),
   ];
@@ -54,47 +55,44 @@ function nameFaults(records: readonly Parsed<ColourRecord>[]): Diagnostic[] {
 }
 
 /** Contents beyond tubes and tins; a price to the millilitre that is another's ten times over. */
-function sizeFaults(records: readonly Parsed<ColourRecord>[]): Diagnostic[] {
+function sizeFaults(colours: readonly Colour[]): Diagnostic[] {
   const [least, most] = TUBE_REACH_ML;
-  const priced = records.flatMap(({ record: { sizes = [] }, yaml }) =>
-    sizes.flatMap(({ ml, price }, i) =>
-      price === undefined || price === 0 ? [] : [{ perMl: price / ml, price, ml, i, yaml }],
-    ),
+  const sizes = colours.flatMap((colour) => colour.sizes);
+  const priced = sizes.flatMap(({ ml, price, place }) =>
+    price === undefined || price === 0 ? [] : [{ perMl: price / ml, price, ml, place }],
   );
   const median = middle(priced.map(({ perMl }) => perMl));
   return [
-    ...records.flatMap(({ record: { sizes = [] }, yaml }) =>
-      sizes.flatMap(({ ml }, i): Diagnostic[] =>
-        ml >= least && ml <= most
-          ? []
-          : [
-              {
-                severity: "warning",
-                rule: "records/size-reach",
-                place: yaml.place(["sizes", i, "ml"]),
-                message: `A size of ${ml} ml is outside what colours are sold in, ${least} to ${most} ml`,
-                actual: `${ml} ml`,
-                expected: `${least} to ${most} ml`,
-                hint:
-                  ml < least
-                    ? `${Number((10 * ml).toPrecision(3))} ml, if the decimal point slipped; litres are times 1000`
-                    : "grams or a slipped decimal point?",
-              },
-            ],
-      ),
+    ...sizes.flatMap(({ ml, place }): Diagnostic[] =>
+      ml >= least && ml <= most
+        ? []
+        : [
+            {
+              severity: "warning",
+              rule: "records/size-reach",
+              place: place("ml"),
+              message: `A size of ${ml} ml is outside what colours are sold in, ${least} to ${most} ml`,
+              actual: `${ml} ml`,
+              expected: `${least} to ${most} ml`,
+              hint:
+                ml < least
+                  ? `${Number((10 * ml).toPrecision(3))} ml, if the decimal point slipped; litres are times 1000`
+                  : "grams or a slipped decimal point?",
+            },
+          ],
     ),
     ...(median === undefined || priced.length <= MANY ? [] : priced).flatMap(
-      ({ perMl, price, ml, i, yaml }): Diagnostic[] => {
-        const times = perMl / (median ?? NaN);
+      ({ perMl, price, ml, place }): Diagnostic[] => {
+        const times = perMl / certain(median);
         if (times < PRICE_TIMES && times > 1 / PRICE_TIMES) return [];
         return [
           {
             severity: "warning",
             rule: "records/price-reach",
-            place: yaml.place(["sizes", i, "price"]),
+            place: place("price"),
             message: `${price} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `a ${Math.round(1 / times)}th of`} what the range costs to the millilitre in the middle`,
             actual: String(price),
-            expected: `within ${PRICE_TIMES} times of ${Number(((median ?? NaN) * ml).toPrecision(3))}`,
+            expected: `within ${PRICE_TIMES} times of ${Number((certain(median) * ml).toPrecision(3))}`,
             hint: "a decimal point may have slipped, in the price or in the size",
           },
         ];
@@ -172,14 +170,9 @@ function whiteFaults(
     return parted.flatMap(({ colour, parts }): Diagnostic[] => {
       const rest = parted.filter((entry) => entry.colour !== colour).map((entry) => entry.parts);
       const usual = middle(rest);
-      const agree = rest.every((each) => Math.sign(each) === Math.sign(usual ?? NaN));
-      if (
-        usual === undefined ||
-        rest.length < MANY ||
-        !agree ||
-        Math.abs(usual) < WHITES_PART_FROM ||
-        Math.abs(parts + usual) > TURNED_WITHIN
-      )
+      if (usual === undefined || rest.length < MANY) return [];
+      const agree = rest.every((each) => Math.sign(each) === Math.sign(usual));
+      if (!agree || Math.abs(usual) < WHITES_PART_FROM || Math.abs(parts + usual) > TURNED_WITHIN)
         return [];
       const index = colour.tints.findIndex(({ white }) => white === one || white === other);
       return [
@@ -217,7 +210,7 @@ function strengthsOf(
     if (apparent !== undefined)
       found.set(white, [...(found.get(white) ?? []), (apparent * whiteParts) / colourParts]);
   }
-  return new Map([...found].map(([white, all]) => [white, middle(all) ?? NaN]));
+  return new Map([...found].map(([white, all]) => [white, certain(middle(all))]));
 }
 
 function middle(values: readonly number[]): number | undefined {

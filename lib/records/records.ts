@@ -5,6 +5,7 @@ import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
+import type { OfferedSize } from "./offered-sizes.ts";
 import type { AnswerRecord } from "./schema/answer.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
@@ -90,6 +91,8 @@ export interface Checked<R> {
 export interface Colour extends Checked<ColourRecord> {
   /** The notes below the front matter, Markdown as written. */
   readonly notes: string;
+  /** What it is put up in, by its record and prices.csv. */
+  readonly sizes: readonly OfferedSize[];
   readonly masstone?: Reading;
   /** The masstone's own drawdown over the black half of a chart: `masstone` is then over its white half. */
   readonly masstoneOverBlack?: SpectrumReading;

@@ -52,6 +52,10 @@ export function referenceFaults(
     record.pigments.forEach((part, i) =>
       refer(colour, ["pigments", i, "pigment"], part.pigment, ["pigments"]),
     );
+    record.pigments.forEach(
+      ({ paint }, i) =>
+        paint !== undefined && refer(colour, ["pigments", i, "paint"], paint, ["colours"]),
+    );
     record.tints?.forEach((tint, i) =>
       refer(colour, ["tints", i, "white"], tint.white, ["colours", "pigments"]),
     );

@@ -19,7 +19,7 @@ export function tradeFaults(files: ParsedFiles): Diagnostic[] {
       diagnostics.push({ severity, place: yaml.place(path), ...fault });
     };
   for (const colour of files.colours.values()) {
-    partsFaults(colour, complainer(colour));
+    partsFaults(colour, files, complainer(colour));
     ratioFaults(colour, complainer(colour));
     selfFaults(colour, files, complainer(colour));
   }
@@ -37,18 +37,29 @@ export function tradeFaults(files: ParsedFiles): Diagnostic[] {
 }
 
 function partsFaults(
-  { record }: Parsed<{ pigments: readonly { pigment: string; parts?: number | undefined }[] }>,
+  { slug, record }: Parsed<ColourRecord>,
+  { colours }: ParsedFiles,
   complain: (path: RecordPath, fault: Fault) => void,
 ): void {
-  const withParts = record.pigments.filter((part) => part.parts !== undefined).length;
-  if (withParts > 0 && withParts < record.pigments.length) {
+  const count = record.pigments.length;
+  const ofPigment = record.pigments.filter((part) => part.parts !== undefined).length;
+  const ofPaint = record.pigments.filter((part) => part.paintParts !== undefined).length;
+  if (ofPigment > 0 && ofPaint > 0)
     complain(["pigments"], {
       rule: "records/parts",
-      message: `${withParts} of ${record.pigments.length} pigments have parts: give parts for all of them or for none`,
-      actual: `parts of ${withParts} of ${record.pigments.length} pigments`,
+      message:
+        "Parts of dry pigment and parts of paint stand side by side: give one of the two for all pigments",
+      actual: `parts of ${ofPigment}, paintParts of ${ofPaint} of ${count} pigments`,
+      expected: "parts of all pigments, or paintParts of all",
+    });
+  else if (ofPigment + ofPaint > 0 && ofPigment + ofPaint < count)
+    complain(["pigments"], {
+      rule: "records/parts",
+      message: `${ofPigment + ofPaint} of ${count} pigments have parts: give parts for all of them or for none`,
+      actual: `parts of ${ofPigment + ofPaint} of ${count} pigments`,
       expected: "parts of all pigments or of none",
     });
-  }
+  record.pigments.forEach((part, i) => paintFaults(slug, part, i, colours, complain));
   const seen = new Set<string>();
   record.pigments.forEach(({ pigment }, i) => {
     if (seen.has(pigment))
@@ -60,6 +71,45 @@ function partsFaults(
       });
     seen.add(pigment);
   });
+}
+
+/** A paint that nobody squeezed out, that holds something else, or that could be one of several. */
+function paintFaults(
+  slug: string,
+  { pigment, paint, paintParts }: ColourRecord["pigments"][number],
+  i: number,
+  colours: ParsedFiles["colours"],
+  complain: (path: RecordPath, fault: Fault) => void,
+): void {
+  const alone = [...colours.values()]
+    .filter((colour) => colour.slug !== slug && isOfPigmentAlone(colour.record, pigment))
+    .map((colour) => colour.slug);
+  if (paint !== undefined && paintParts === undefined)
+    complain(["pigments", i, "paint"], {
+      rule: "records/parts",
+      message: `The paint ${paint} is named without its paintParts`,
+      actual: paint,
+      expected: "paintParts beside it, by mass of paint",
+    });
+  else if (paint !== undefined && colours.has(paint) && !alone.includes(paint))
+    complain(["pigments", i, "paint"], {
+      rule: "records/parts",
+      message: `The paint ${paint} is not a colour made of ${pigment} alone`,
+      actual: paint,
+      expected: `a colour made of ${pigment} alone`,
+      ...(alone.length === 0 ? {} : { hint: `made of it: ${alone.join(", ")}` }),
+    });
+  else if (paint === undefined && paintParts !== undefined && alone.length > 1)
+    complain(["pigments", i, "paintParts"], {
+      rule: "records/parts",
+      message: `${alone.length} colours are made of ${pigment} alone: name the one that was weighed as paint`,
+      actual: "no paint",
+      expected: `paint, one of ${alone.join(", ")}`,
+    });
+}
+
+function isOfPigmentAlone({ pigments }: ColourRecord, pigment: string): boolean {
+  return pigments.length === 1 && pigments[0]?.pigment === pigment;
 }
 
 function ratioFaults(

@@ -42,6 +42,8 @@ export interface Declared<T = unknown, W extends string = string> {
   readonly isOptional: boolean;
   /** Every sheet.json has it: a plain part that a record cannot leave open. A figure may be not stated. */
   readonly isAlwaysThere: boolean;
+  /** The workshop's alone: on no public page, card or data file. */
+  readonly isPrivate: boolean;
   readonly [TYPE]?: T;
   readonly [WORD]?: W;
 }
@@ -71,7 +73,12 @@ export type PartsOf<M extends Members> = MembersOf<M>;
 export type WordsOf<D extends Declared> = WordIn<D>;
 
 function declared<T, W extends string = never>(shape: Shape): Required<T, W> {
-  return { shape, isOptional: false, isAlwaysThere: shape.form !== "figure" };
+  return { shape, isOptional: false, isAlwaysThere: shape.form !== "figure", isPrivate: false };
+}
+
+/** The same part, kept in the workshop: its pages there show it, and nothing that is published does. */
+export function workshopAlone<D extends Declared>(part: D): D {
+  return { ...part, isPrivate: true };
 }
 
 function figure<V extends Quantity | string | readonly number[], W extends string>(
@@ -166,20 +173,27 @@ export function fullMap<const K extends string, T, W extends string>(
 }
 
 /** A part that is left out where nothing is known of it. */
-export function optional<T, W extends string>({ shape }: Declared<T, W>): Optional<T, W> {
-  return { shape, isOptional: true, isAlwaysThere: false };
+export function optional<T, W extends string>({
+  shape,
+  isPrivate,
+}: Declared<T, W>): Optional<T, W> {
+  return { shape, isOptional: true, isAlwaysThere: false, isPrivate };
 }
 
 /** A part of which there may be none although its neighbours are there, such as the hue of a grey. */
-export function orNull<T, W extends string>({ shape }: Declared<T, W>): Required<T | null, W> {
-  return { shape, isOptional: false, isAlwaysThere: false };
+export function orNull<T, W extends string>({
+  shape,
+  isPrivate,
+}: Declared<T, W>): Required<T | null, W> {
+  return { shape, isOptional: false, isAlwaysThere: false, isPrivate };
 }
 
 /** A part that the record may leave open: its key is there, its value may be undefined. */
 export function orUndefined<T, W extends string>({
   shape,
+  isPrivate,
 }: Declared<T, W>): Required<T | undefined, W> {
-  return { shape, isOptional: false, isAlwaysThere: false };
+  return { shape, isOptional: false, isAlwaysThere: false, isPrivate };
 }
 
 /** The same parts, each left out where nothing is known of it. */

@@ -3,27 +3,36 @@
  * shortcodes, CSV columns and wording read it.
  */
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import type { Declared, FigureForm } from "./declaration.ts";
+import type { Declared, FigureForm, Shape } from "./declaration.ts";
 import { SHEET, type FigureWord } from "./sheet.ts";
 
 interface Row<W extends string = string> extends FigureForm<W> {
   /** `tints.*.atL.*.b`: a star for what is one of many alike. */
   readonly pattern: string;
+  /** The workshop's alone. */
+  readonly isPrivate: boolean;
 }
 export type FigureRow = Row<FigureWord>;
 
-export const FIGURE_TABLE: readonly FigureRow[] = rowsOf(SHEET, []) as readonly FigureRow[];
+export const FIGURE_TABLE: readonly FigureRow[] = rowsOf(SHEET, [], false) as readonly FigureRow[];
 
-function rowsOf({ shape }: Declared, path: readonly string[]): Row[] {
+function rowsOf(
+  { shape, isPrivate: isItself }: Declared,
+  path: readonly string[],
+  isWithin: boolean,
+): Row[] {
+  const isPrivate = isItself || isWithin;
   switch (shape.form) {
     case "figure":
-      return [{ pattern: path.join("."), ...shape.figure }];
+      return [{ pattern: path.join("."), isPrivate, ...shape.figure }];
     case "plain":
       return [];
     case "members":
-      return Object.entries(shape.members).flatMap(([key, part]) => rowsOf(part, [...path, key]));
+      return Object.entries(shape.members).flatMap(([key, part]) =>
+        rowsOf(part, [...path, key], isPrivate),
+      );
     default:
-      return rowsOf(shape.member, [...path, "*"]);
+      return rowsOf(shape.member, [...path, "*"], isPrivate);
   }
 }
 
@@ -37,4 +46,21 @@ export function figureRow(pattern: string): FigureRow {
   throw new RangeError(
     `The figure is ${pattern}; right would be a row of the figure table${near === undefined ? "" : `; nearest: ${near}`}`,
   );
+}
+
+/** Whether what stands at a path of a sheet, without the colour, is the workshop's alone; a path that leads nowhere is not. */
+export function isPrivatePath(path: string): boolean {
+  let at: Declared | undefined = SHEET;
+  for (const key of path.split(".")) {
+    const shape: Shape = at.shape;
+    at =
+      shape.form === "members"
+        ? shape.members[key]
+        : shape.form === "list" || shape.form === "map"
+          ? shape.member
+          : undefined;
+    if (at === undefined) return false;
+    if (at.isPrivate) return true;
+  }
+  return false;
 }

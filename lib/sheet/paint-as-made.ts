@@ -1,7 +1,10 @@
 import type { Colour, Records } from "../records/records.ts";
 import { placeFigures } from "./figure-places.ts";
 import { oilSection } from "./oil/oil-section.ts";
+import { notStated } from "../quantities/figure.ts";
+import { oilIndexOfTubes, weighedTubes, type KnownTube } from "./pigments/parts-of-paint.ts";
 import { additionParts, pigmentParts, vehiclePart } from "./pigments/pigment-parts.ts";
+import { pigmentRecord } from "./record-inputs.ts";
 import type { Sheet } from "./sheet.ts";
 
 /** What a paint is made from and what it is like as made. */
@@ -15,12 +18,35 @@ export function paintAsMade(colour: Colour, records: Records): PaintAsMade {
   PAINTS.set(records, known);
   const before = known.get(colour.slug);
   if (before !== undefined) return before;
-  const pigments = pigmentParts(colour, records);
+  const tubes = knownTubes(colour, records);
+  const pigments = pigmentParts(colour, tubes, records);
   const vehicle = vehiclePart(colour, records);
   const additions = additionParts(colour, records);
-  const oil = oilSection(colour, pigments, vehicle, additions, records);
+  const oil = oilSection(
+    colour,
+    pigments,
+    vehicle,
+    additions,
+    records,
+    tubes && oilIndexOfTubes(colour, tubes),
+  );
   const paint = { pigments, vehicle, additions, oil };
   placeFigures(colour.slug, paint);
   known.set(colour.slug, paint);
   return paint;
+}
+
+/** What it was weighed from, where that was tubes of paint. */
+function knownTubes(colour: Colour, records: Records): KnownTube[] | undefined {
+  return weighedTubes(colour, records)?.map((tube) => ({
+    ...tube,
+    pigmentFraction:
+      tube.paint === undefined
+        ? notStated(
+            `no paint is made of ${tube.pigment} alone`,
+            ["colours"],
+            [pigmentRecord(tube.pigment)],
+          )
+        : paintAsMade(tube.paint, records).oil.pigmentMassFraction,
+  }));
 }

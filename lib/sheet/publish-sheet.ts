@@ -25,7 +25,7 @@ export interface Wanting {
   readonly wanting: readonly FigurePath[];
 }
 
-/** A sheet as other programs read it: plain values at their paths, and beside them the evidence of each figure. */
+/** A sheet as other programs read it, without what is the workshop's alone: plain values at their paths, and beside them the evidence of each figure. */
 export interface PublishedSheet {
   readonly values: Readonly<Record<string, unknown>>;
   readonly evidence: readonly Record<string, unknown>[];
@@ -51,6 +51,7 @@ export function publishedSheet(sheet: Sheet, wording: Wording): PublishedSheet {
     if (isFigure(node)) return figureValue(node, path.join("."), figureRow(pattern.join(".")));
     if (declared.shape.form === "plain" || node === undefined || node === null) return plain(node);
     const parts = partsOf(declared, node, path).flatMap(({ key, name, star, part, value }) => {
+      if (part.isPrivate) return [];
       const inner = published(part, value, [...path, name], [...pattern, star]);
       return inner === undefined ? [] : [[key, inner] as const];
     });

@@ -1,55 +1,105 @@
 import { stringify } from "csv-stringify/sync";
+import { labelModel } from "../present/label-model.ts";
+import { statementText } from "../present/statement-text.ts";
+import { isKnown } from "../quantities/figure.ts";
+import { isInterval } from "../quantities/interval.ts";
+import type { Records } from "../records/records.ts";
+import { isOffered } from "../sheet/handling/offer-section.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Words } from "../words/words.ts";
 import type { PublishedSheet } from "./published-data.ts";
+import { shareImagePaths } from "./share-images.ts";
 
-/** Columns of catalogue.csv: the figures that a sheet is chosen by, each with its standing beside it. */
-const FIGURES = [
-  "notations.masstone.munsell.text",
-  "notations.masstone.lab.D65/10.L",
-  "notations.masstone.lab.D65/10.a",
-  "notations.masstone.lab.D65/10.b",
-  "notations.masstone.srgb.hex",
-  "permanence.category",
-  "permanence.expectation",
-  "optics.opacityClass",
-  "optics.tintingStrength",
-  "drying.class",
-  "drying.touchDryDays",
-  "oil.oilIndexGPer100g",
-  "oil.oilAbsorptionGPer100g",
-  "oil.finish",
-] as const;
+/** Columns of catalogue.csv, each with what stands in it of a colour in one of its sizes. */
+const COLUMNS = {
+  id: ({ sheet, size }) => (size === undefined ? sheet.slug : `${sheet.slug}-${size.ml}-ml`),
+  name: ({ sheet }) => sheet.name,
+  size_ml: ({ size }) => size?.ml,
+  net_weight_g: netWeightG,
+  pigments: ({ sheet }) =>
+    sheet.pigments
+      .map(({ name, colourIndexName }) =>
+        colourIndexName === undefined ? name : `${name} (${colourIndexName})`,
+      )
+      .join("; "),
+  vehicle: ({ sheet }) => sheet.vehicle?.name,
+  lightfastness: ({ sheet, words }) => statementText(sheet.permanence.label, words),
+  signal_word: ({ sheet }) => sheet.cautions.signalWord ?? undefined,
+  pictograms: ({ sheet }) => sheet.cautions.pictograms.join(" "),
+  hazard_statements: hazardStatements,
+  for_sale: ({ sheet, size }) => (isOffered(sheet.cautions) && size !== undefined ? "yes" : "no"),
+  price: ({ size }) => size?.price,
+  currency: ({ sheet, size }) => (size?.price === undefined ? undefined : sheet.offer?.currency),
+  picture: ({ sheet, site }) => address(shareImagePaths(sheet).at(-1), site),
+  address: ({ sheet, site }) => address(`colours/${sheet.slug}/`, site),
+  lot: ({ records, sheet }) => records.colours.get(sheet.slug)?.record.lot,
+  ean: ({ records, sheet, size }) =>
+    records.colours.get(sheet.slug)?.sizes.find(({ ml }) => ml === size?.ml)?.ean,
+  revision: ({ revision }) => revision,
+} as const satisfies Readonly<Record<string, (row: Row) => string | number | undefined>>;
 
-/** One line a colour; an estimate is written `3..6`; empty where not stated. A text that a spreadsheet would run as a formula is led by an apostrophe. */
-export function catalogueCsv(published: readonly PublishedSheet[]): string {
-  const head = [
-    "slug",
-    "name",
-    "pigments",
-    "vehicle",
-    "signalWord",
-    ...FIGURES.flatMap((path) => [path, `${path} standing`]),
-    "revision",
-  ];
-  const rows = published.map(({ worded: { sheet, plain }, revision }) => {
-    const evidence = new Map(plain.evidence.map((entry) => [entry["figure"] as string, entry]));
-    return [
-      sheet.slug,
-      sheet.name,
-      sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join("; "),
-      sheet.vehicle?.name ?? "",
-      sheet.cautions.signalWord ?? "",
-      ...FIGURES.flatMap((path) => [
-        written(evidence.get(path)?.["value"]),
-        written(evidence.get(path)?.["standing"]),
-      ]),
-      revision,
-    ];
-  });
-  return stringify([head, ...rows], { escape_formulas: true });
+export const CATALOGUE_COLUMNS = Object.keys(COLUMNS);
+
+interface Row {
+  readonly sheet: Sheet;
+  /** Absent of a colour that no size is recorded of, or that may not be offered in any. */
+  readonly size?: { readonly ml: number; readonly price?: number };
+  readonly revision: string;
+  readonly records: Records;
+  readonly words: Words;
+  /** Where the site stands, when its workshop says so. */
+  readonly site: string | undefined;
 }
 
-/** A number stays one: written as text, a minus would be taken for a formula. */
-function written(value: unknown): string | number {
-  if (Array.isArray(value)) return value.join("..");
-  return typeof value === "string" || typeof value === "number" ? value : "";
+/**
+ * The range as a shop loads it: one line a size, and one of a colour without sizes. Empty where
+ * nothing is known; prices only where no market of the workshop stands against the sale.
+ * A text that a spreadsheet would run as a formula is led by an apostrophe.
+ */
+export function catalogueCsv(
+  published: readonly PublishedSheet[],
+  records: Records,
+  words: Words,
+): string {
+  const { siteAddress } = records.workshop;
+  const rows = published.flatMap(({ worded: { sheet }, revision }): Row[] => {
+    const row: Row = {
+      sheet,
+      revision,
+      records,
+      words,
+      site: siteAddress?.replace(/\/?$/, "/"),
+    };
+    const sizes = sheet.offer?.sizes ?? [];
+    return sizes.length === 0 ? [row] : sizes.map((size) => ({ ...row, size }));
+  });
+  return stringify(
+    [
+      CATALOGUE_COLUMNS,
+      ...rows.map((row) => Object.values(COLUMNS).map((cell) => cell(row) ?? "")),
+    ],
+    { escape_formulas: true },
+  );
+}
+
+/** Of the paint alone [g], whole; an estimate is no weight that a parcel could be reckoned by. */
+function netWeightG({ sheet, size }: Row): number | undefined {
+  const held = sheet.fill.fillings
+    .find(({ packing }) => packing === "paint")
+    ?.holds.find(({ ml }) => ml === size?.ml)?.massG;
+  return held === undefined || !isKnown(held) || isInterval(held.value)
+    ? undefined
+    : Math.round(held.value);
+}
+
+/** As the label has them, with their texts; what is not known of an ingredient comes first. */
+function hazardStatements({ sheet, words }: Row): string {
+  const { gaps, hazards } = labelModel(sheet.cautions, words.language, words);
+  return [...gaps, ...hazards]
+    .map(({ code, text }) => (code === undefined ? text : `${code} ${text}`))
+    .join(" ");
+}
+
+function address(path: string | undefined, site: string | undefined): string | undefined {
+  return path === undefined || site === undefined ? path : new URL(path, site).href;
 }

@@ -2,7 +2,7 @@ import { accessSync, constants, existsSync, mkdirSync, readdirSync, rmdirSync } 
 import { dirname } from "node:path";
 import { takenLock } from "./build-lock.ts";
 import { asFault, OutputFault } from "./output-fault.ts";
-import { outputManifest } from "./output-manifest.ts";
+import { outputManifest, type OutputKind } from "./output-manifest.ts";
 import { outputPlace } from "./output-place.ts";
 import { closeWorkFolder, openedWorkFolder, swapped } from "./work-folder.ts";
 
@@ -22,11 +22,15 @@ export interface BuildFolder {
 }
 
 /**
- * Claim an output folder for one build: lock out a second build, put right whatever a killed one
+ * Claim an output folder, the site's unless said, for one build: lock out a second build, put right whatever a killed one
  * left, and refuse a folder that is not ours.
  * @throws OutputFault when the folder is not ours, in use, or can't be written.
  */
-export function buildFolder(outputDir: string, contentDir: string): BuildFolder {
+export function buildFolder(
+  outputDir: string,
+  contentDir: string,
+  kind: OutputKind = "site",
+): BuildFolder {
   const out = outputPlace(outputDir, contentDir);
   let made: string | undefined;
   try {
@@ -41,12 +45,12 @@ export function buildFolder(outputDir: string, contentDir: string): BuildFolder 
     if (made !== undefined) removeEmpty(dirname(out), made);
   };
   try {
-    refuseForeign(out, outputDir);
+    refuseForeign(out, outputDir, kind);
     // A folder changes its parent in the swap, for which it must be writable itself.
     if (existsSync(out)) accessSync(out, constants.W_OK);
     const dir = openedWorkFolder(out);
     // What a stopped swap left may have been put back just now.
-    refuseForeign(out, outputDir);
+    refuseForeign(out, outputDir, kind);
     return {
       dir,
       earlierDir: out,
@@ -65,12 +69,18 @@ export function buildFolder(outputDir: string, contentDir: string): BuildFolder 
   }
 }
 
-function refuseForeign(dir: string, printed: string): void {
+function refuseForeign(dir: string, printed: string, kind: OutputKind): void {
   if (!existsSync(dir) || readdirSync(dir).length === 0) return;
   const manifest = outputManifest(dir);
   if (manifest === undefined)
     throw new OutputFault(
       `The output folder ${printed} is neither empty nor made by an earlier build, which would have left its manifest.json: nothing was written`,
+    );
+  if (manifest.kind !== kind)
+    throw new OutputFault(
+      kind === "site"
+        ? `The output folder ${printed} holds the pages of the workshop, which the site never replaces: nothing was written`
+        : `The workshop's folder ${printed} holds a site, which the workshop's pages never replace: nothing was written`,
     );
   if (manifest.files === undefined)
     throw new OutputFault(

@@ -1,12 +1,20 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
-/** What our manifest.json says of itself, so that a folder can be known for ours. */
-export const MANIFEST_KIND = "mullstone-manifest";
+/** What a build writes: the public site, and the workshop's own pages. */
+export type OutputKind = "site" | "workshop";
+
+/** What our manifest.json says of itself, so that a folder can be known for ours, and for which of the two. */
+export const MANIFEST_KINDS: Readonly<Record<OutputKind, string>> = {
+  site: "mullstone-manifest",
+  workshop: "mullstone-workshop-manifest",
+};
+export const MANIFEST_KIND = MANIFEST_KINDS.site;
 export const MANIFEST = "manifest.json";
 
 /** What a folder's manifest says of the build that wrote it. */
 export interface OutputManifest {
+  readonly kind: OutputKind;
   /** Every file that the build wrote, below the folder, `/` between; undefined when the manifest does not say. */
   readonly files: ReadonlySet<string> | undefined;
 }
@@ -23,8 +31,10 @@ export function outputManifest(dir: string): OutputManifest | undefined {
     kind?: unknown;
     files?: unknown;
   };
-  if (kind !== MANIFEST_KIND) return undefined;
+  const known = (["site", "workshop"] as const).find((one) => MANIFEST_KINDS[one] === kind);
+  if (known === undefined) return undefined;
   return {
+    kind: known,
     files:
       Array.isArray(files) && files.every((path): path is string => typeof path === "string")
         ? new Set(files)

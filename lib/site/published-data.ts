@@ -1,7 +1,7 @@
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { RangeCards } from "../print/range-cards.ts";
 import type { Records } from "../records/records.ts";
-import { MANIFEST_KIND } from "./output-manifest.ts";
+import { MANIFEST_KINDS } from "./output-manifest.ts";
 
 export const SCHEMA_VERSION = 1;
 
@@ -65,7 +65,7 @@ export function manifestJson(
   date: string | undefined,
 ): string {
   return json({
-    kind: MANIFEST_KIND,
+    kind: MANIFEST_KINDS.site,
     schemaVersion: SCHEMA_VERSION,
     ...(date === undefined ? {} : { date }),
     sheets: published.map(({ worded: { sheet, plain }, revision }) => ({
@@ -86,6 +86,15 @@ export function manifestJson(
     })),
     cards: cards.map(({ slug, name, revision, states }) => ({ slug, name, revision, states })),
     withoutCard: without,
+  });
+}
+
+/** What tells the folder of the workshop's own pages from any other, and from a site. */
+export function workshopManifestJson(date: string | undefined): string {
+  return json({
+    kind: MANIFEST_KINDS.workshop,
+    schemaVersion: SCHEMA_VERSION,
+    ...(date === undefined ? {} : { date }),
   });
 }
 

@@ -97,7 +97,7 @@ function schemaOf({ shape }: Declared): Schema {
     case "map":
       return { type: "object", additionalProperties: schemaOf(shape.member) };
     case "members": {
-      const members = Object.entries(shape.members);
+      const members = Object.entries(shape.members).filter(([, { isPrivate }]) => !isPrivate);
       return {
         type: "object",
         additionalProperties: false,

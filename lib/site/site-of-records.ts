@@ -1,6 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { answerIndex, answerPage, answerPath } from "../answers/answer-pages.ts";
-import { sheetReply } from "../answers/reply-view.ts";
 import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
 import {
   catalogueGrid,
@@ -15,6 +14,7 @@ import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
+import { evidencePage, evidencePath } from "../pages/evidence-page.ts";
 import { sheetContent } from "../pages/sheet-content.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { cardSizes } from "../print/card-size.ts";
@@ -31,22 +31,25 @@ import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
-import { catalogueJson, manifestJson, sheetJson } from "./published-data.ts";
+import { figuresCsv } from "./figures-csv.ts";
+import { catalogueJson, manifestJson, sheetJson, workshopManifestJson } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
+import { MANIFEST } from "./output-manifest.ts";
+import { workshopPages } from "../workshop/workshop-pages.ts";
 import { workedSite, type WorkedSite } from "./site-context.ts";
 import type { TheoryCache } from "./theory-cache.ts";
 import { sitemap } from "./sitemap.ts";
 
 /**
- * A whole site, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself.
+ * A whole site and the workshop's own pages, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself.
  * @param cache of first-principles figures; nothing is kept without it.
  */
 export function siteOf(
   records: Records,
   date: string | undefined,
   cache?: TheoryCache,
-): { site: Site; warnings: readonly Diagnostic[] } {
+): { site: Site; workshop: Site; warnings: readonly Diagnostic[] } {
   const worked = workedSite(records, date, cache);
   const shown = shownColours(worked.context);
   const pages = sitePages(worked, shown);
@@ -62,6 +65,15 @@ export function siteOf(
         laidOut: worked.laidOut,
         context: worked.context,
       },
+    },
+    workshop: {
+      pages: workshopPages(worked.context, {
+        answers: worked.answers.held,
+        index: worked.answers.index,
+        found: worked.diagnostics,
+      }),
+      files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
+      sheetCount: worked.published.length,
     },
     warnings: worked.diagnostics,
   };
@@ -90,10 +102,10 @@ function sitePages(
       page(`colours/${worded.sheet.slug}/index.html`, (place) => sheetPage(worded, context, place)),
     ),
     ...published.map(({ worded, revision: own }) =>
-      page(benchPath(worded.sheet.slug), (place) => ({
-        ...benchPage(worded, own, context, place),
-        reply: sheetReply(worded, context),
-      })),
+      page(benchPath(worded.sheet.slug), (place) => benchPage(worded, own, context, place)),
+    ),
+    ...published.map(({ worded, revision: own }) =>
+      page(evidencePath(worded.sheet.slug), (place) => evidencePage(worded, own, context, place)),
     ),
     page("compare/index.html", (place) => comparePage(context, place)),
     ...chosenPairs(context.records.workshop).map((pair) =>
@@ -150,7 +162,8 @@ function dataFiles(
   const { siteAddress } = records.workshop;
   return [
     { path: "catalogue.json", text: catalogueJson(published, records) },
-    { path: "catalogue.csv", text: catalogueCsv(published) },
+    { path: "catalogue.csv", text: catalogueCsv(published, records, context.words) },
+    { path: "figures.csv", text: figuresCsv(published) },
     {
       path: "search-index.js",
       text: `globalThis.searchDocuments=${JSON.stringify(searchDocuments(context))};\n`,

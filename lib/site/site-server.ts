@@ -26,6 +26,7 @@ class PortFault extends OutputFault {}
 const LOOPBACK = ["127.0.0.1", "::1"] as const;
 const MOST_CONNECTIONS = 256;
 const MOST_TRIES = 20;
+const LAST_PORT = 65535;
 const NO_SUCH_ADDRESS = new Set(["EADDRNOTAVAIL", "EAFNOSUPPORT"]);
 
 /**
@@ -35,6 +36,28 @@ const NO_SUCH_ADDRESS = new Set(["EADDRNOTAVAIL", "EAFNOSUPPORT"]);
  * @throws OutputFault when the port is taken.
  */
 export async function siteServer(dir: string, port: number): Promise<SiteServer> {
+  return serverOn(LOOPBACK, dir, port);
+}
+
+/**
+ * Serve the workshop's own pages on 127.0.0.1 and nowhere else, at the port after the site's.
+ * @param sitePort as the site was given it: 0 takes any free one here too.
+ * @throws OutputFault when the port is taken.
+ */
+export async function workshopServer(dir: string, sitePort: number): Promise<SiteServer> {
+  const { address, ...server } = await serverOn(
+    [LOOPBACK[0]],
+    dir,
+    sitePort === 0 || sitePort === LAST_PORT ? 0 : sitePort + 1,
+  );
+  return { ...server, address: address.replace("localhost", LOOPBACK[0]) };
+}
+
+async function serverOn(
+  hosts: readonly [string, string?],
+  dir: string,
+  port: number,
+): Promise<SiteServer> {
   let shown = dir;
   const open = new Set<ServerResponse>();
   const answer: RequestListener = (request, response) => {
@@ -44,7 +67,7 @@ export async function siteServer(dir: string, port: number): Promise<SiteServer>
       refuse(response, 500, "This could not be answered");
     }
   };
-  const servers = await listening(answer, port);
+  const servers = await listening(answer, hosts, port);
   const taken = (servers[0]?.address() as AddressInfo).port;
   return {
     address: `http://localhost:${taken}/`,
@@ -60,13 +83,18 @@ export async function siteServer(dir: string, port: number): Promise<SiteServer>
 }
 
 /** One server an address, all on one port: `localhost` is the one or the other. */
-async function listening(answer: RequestListener, port: number): Promise<Server[]> {
+async function listening(
+  answer: RequestListener,
+  [host, other]: readonly [string, string?],
+  port: number,
+): Promise<Server[]> {
   for (let tries = 1; ; tries++) {
     const first = serverOf(answer);
-    await bound(first, LOOPBACK[0], port);
+    await bound(first, host, port);
+    if (other === undefined) return [first];
     const second = serverOf(answer);
     try {
-      await bound(second, LOOPBACK[1], (first.address() as AddressInfo).port);
+      await bound(second, other, (first.address() as AddressInfo).port);
       return [first, second];
     } catch (error) {
       if (error instanceof PortFault && (port !== 0 || tries === MOST_TRIES)) {

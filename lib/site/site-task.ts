@@ -10,6 +10,8 @@ export interface SiteTask {
   readonly claims: Diagnostic["severity"];
   /** Written into; empty. */
   readonly dir: string;
+  /** The workshop's own pages are written into this one; empty. */
+  readonly workshopDir: string;
   /** `paper` for a build to keep: PDFs and pictures too; `screen` for pages that follow the builds. */
   readonly kind: "paper" | "screen";
   /** The output that will be replaced, which papers are taken from and complaints are about; need not exist. */

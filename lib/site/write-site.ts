@@ -13,6 +13,14 @@ import { shareImages } from "./share-images.ts";
 import type { SiteTask } from "./site-task.ts";
 import type { Site } from "./site.ts";
 
+/** Which browser scripts an output has, by file name. */
+type Scripts = (name: string) => boolean;
+
+/** Scripts of the workshop's own pages; the frame of every page needs one that both have. */
+const OF_WORKSHOP: readonly string[] = ["batch.ts", "reply.ts"];
+const PUBLIC_SCRIPTS: Scripts = (name) => !OF_WORKSHOP.includes(name);
+export const WORKSHOP_SCRIPTS: Scripts = (name) => name === "site.ts" || OF_WORKSHOP.includes(name);
+
 const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 
 /**
@@ -23,12 +31,13 @@ export async function writeSite(
   site: Site,
   dir: string,
   kind: SiteTask["kind"] = "paper",
+  scripts: Scripts = PUBLIC_SCRIPTS,
 ): Promise<void> {
   writeData(site, dir);
   if (kind === "paper")
     for (const { path, bytes } of await shareImages(site.sheets ?? []))
       writeFileSync(join(dir, path), bytes);
-  copyAssets(dir);
+  copyAssets(dir, scripts);
   const eleventy = await newEleventy(dir, (config) => {
     configure(config, () => site);
     if (kind === "screen") config.addTransform("follow builds", followingBuilds);
@@ -79,7 +88,7 @@ export function writeData(site: Site, dir: string): void {
 }
 
 /** Styles in one file, each browser script in one with what it imports, the rest as it is, fonts from their packages: the site asks no other host for anything. */
-function copyAssets(dir: string): void {
+function copyAssets(dir: string, scripts: Scripts): void {
   const from = join(PACKAGE_ROOT, "assets");
   const to = join(dir, "assets");
   mkdirSync(join(to, "styles"), { recursive: true });
@@ -92,12 +101,12 @@ function copyAssets(dir: string): void {
     outfile: join(to, "styles", "site.css"),
     logLevel: "silent",
   });
-  const scripts = readdirSync(join(from, "scripts"))
-    .filter((name) => name.endsWith(".ts"))
+  const entries = readdirSync(join(from, "scripts"))
+    .filter((name) => name.endsWith(".ts") && scripts(name))
     .sort()
     .map((name) => join(from, "scripts", name));
   buildSync({
-    entryPoints: scripts,
+    entryPoints: entries,
     bundle: true,
     minify: true,
     // Not modules, which no browser loads for a page opened from a folder.

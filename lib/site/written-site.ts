@@ -6,11 +6,11 @@ import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import { theoryCacheOf } from "./theory-cache.ts";
-import { writeSite } from "./write-site.ts";
+import { WORKSHOP_SCRIPTS, writeSite } from "./write-site.ts";
 
-/** Write the whole site of a content folder into a folder, unless something found in the records stops it. */
+/** Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it. */
 export async function writtenSite(
-  { contentDir, date, strict, claims, dir, kind, earlierDir }: SiteTask,
+  { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir }: SiteTask,
   tell: SiteTelling,
 ): Promise<SiteReport> {
   const diagnostics: Diagnostic[] = [];
@@ -29,11 +29,11 @@ export async function writtenSite(
   if (isStopped(ofRecords) || records === undefined) return stopped();
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
   tell.progress(`working out ${sheets}`);
-  const { site: onScreen, warnings: ofSheets } = siteOf(
-    records,
-    printedDate(date, records.newestDate),
-    theoryCacheOf(contentDir),
-  );
+  const {
+    site: onScreen,
+    workshop,
+    warnings: ofSheets,
+  } = siteOf(records, printedDate(date, records.newestDate), theoryCacheOf(contentDir));
   const found = claimsAs(claims, ofSheets);
   if (kind === "paper") tell.progress(`printing ${sheets}`);
   const { site, warnings: ofPrint } =
@@ -41,5 +41,6 @@ export async function writtenSite(
   if (isStopped([...found, ...ofPrint])) return stopped();
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, dir, kind);
+  await writeSite(workshop, workshopDir, kind, WORKSHOP_SCRIPTS);
   return { diagnostics, sheetCount: site.sheetCount };
 }

@@ -2,6 +2,7 @@ import { COLORIMETRY_SOURCES } from "./colorimetry.ts";
 import { DRYING_SOURCES } from "./drying.ts";
 import { FORMULATION_SOURCES } from "./formulation.ts";
 import { HAZARD_SOURCES } from "./hazard.ts";
+import { LABEL_SOURCES } from "./labels.ts";
 import { OPTICS_SOURCES } from "./optics.ts";
 import { PERMANENCE_SOURCES } from "./permanence.ts";
 import { PIGMENT_SOURCES } from "./pigments.ts";
@@ -16,4 +17,5 @@ export const BIBLIOGRAPHY: Bibliography = {
   ...PERMANENCE_SOURCES,
   ...PIGMENT_SOURCES,
   ...HAZARD_SOURCES,
+  ...LABEL_SOURCES,
 };

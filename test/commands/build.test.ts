@@ -21,8 +21,10 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
 
   test("builds, says so in one line, and leaves nothing beside the output", () => {
     expect([first.code, first.complaints]).toEqual([0, ""]);
-    expect(first.output).toMatch(/^1 sheet, 0 warnings, \d+\.\d s: site\n$/);
-    expect(readdirSync(home).sort()).toEqual(["content", "site"]);
+    expect(first.output).toMatch(
+      /^1 sheet, 0 warnings, \d+\.\d s: site; for the workshop alone: _workshop\n$/,
+    );
+    expect(readdirSync(home).sort()).toEqual(["_workshop", "content", "site"]);
   });
 
   test("has every file of the contract, and none of what later issues owe", () => {
@@ -72,7 +74,7 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
     );
     expect(output).toMatch(/^no sheets, 1 error, 0 warnings, \d+\.\d s: nothing was written\n$/);
     expect(fileHashes(site)).toEqual(before);
-    expect(readdirSync(home).sort()).toEqual(["content", "site"]);
+    expect(readdirSync(home).sort()).toEqual(["_workshop", "content", "site"]);
   });
 
   test("then with a record that nothing uses: a warning, which stops the build when asked to be strict", async () => {
@@ -106,11 +108,19 @@ test("a build killed half-way leaves the earlier output whole, and the next one 
   killed.kill("SIGKILL");
   await ended;
   expect(killed.signalCode).toBe("SIGKILL");
-  expect(readdirSync(home).sort()).toEqual(["content", "site", "site.building", "site.lock"]);
+  expect(readdirSync(home).sort()).toEqual([
+    "_workshop",
+    "_workshop.building",
+    "_workshop.lock",
+    "content",
+    "site",
+    "site.building",
+    "site.lock",
+  ]);
   expect(fileHashes(site)).toEqual(before);
   expect((await build()).code).toBe(0);
   expect(fileHashes(site)).toEqual(before);
-  expect(readdirSync(home).sort()).toEqual(["content", "site"]);
+  expect(readdirSync(home).sort()).toEqual(["_workshop", "content", "site"]);
 });
 
 test("a build told to stop ends at once and leaves nothing beside the earlier output", async () => {

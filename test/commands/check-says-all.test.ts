@@ -28,13 +28,15 @@ function spoilt({ workshop, file, edit: [found, written] }: Broken): RecordTexts
   return { ...sound, [file]: text };
 }
 
+const folder = (): string => mkdtempSync(join(inject("scratch"), "site-"));
+
 /** What `build --strict` tells, which stops it before it writes anything, and what `check` tells of the same folder. */
 async function told(records: RecordTexts): Promise<Record<"build" | "check", string[]>> {
   const { content: contentDir } = contentFolder(records);
-  const dir = mkdtempSync(join(inject("scratch"), "unwritten-"));
+  const [dir, workshopDir] = [folder(), folder()];
   const options = { contentDir, date: "2026-12-31", claims: "error" } as const;
   const report = await writtenSite(
-    { ...options, strict: true, dir, kind: "paper", earlierDir: join(dir, "none") },
+    { ...options, strict: true, dir, workshopDir, kind: "paper", earlierDir: join(dir, "none") },
     { complaints: () => undefined, progress: () => undefined },
   );
   expect(report.sheetCount).toBeUndefined();
@@ -87,11 +89,8 @@ describe("check says what build --strict stops at", () => {
     {
       what: "a card too small for what it states",
       workshop: 0,
-      file: "workshop.yaml",
-      edit: [
-        "{ name: 90x55, widthMm: 90, heightMm: 55",
-        "{ name: 90x55, widthMm: 70, heightMm: 30",
-      ],
+      file: BLACK,
+      edit: ["name: Lamp Black", `name: Lamp Black ${"of a very long name ".repeat(19)}`],
       rule: "print/card",
     },
     {
@@ -151,7 +150,7 @@ describe("check says what build --strict stops at", () => {
       claims: "error",
     });
     expect(records).toBeDefined();
-    const dir = mkdtempSync(join(inject("scratch"), "written-"));
+    const [dir, workshopDir] = [folder(), folder()];
     const report = await writtenSite(
       {
         contentDir: content,
@@ -159,6 +158,7 @@ describe("check says what build --strict stops at", () => {
         claims: "error",
         strict: false,
         dir,
+        workshopDir,
         kind: "screen",
         earlierDir: join(dir, "none"),
       },

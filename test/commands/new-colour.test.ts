@@ -10,6 +10,7 @@ import { toldOf } from "../records/told.ts";
 const options = (contentDir: string): CommandOptions => ({
   contentDir,
   outputDir: "_site",
+  workshopDir: "_workshop",
   date: undefined,
   port: 0,
   strict: false,

@@ -1,49 +1,65 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "csv-parse/sync";
 import { describe, expect, inject, test } from "vitest";
+import { eanFault } from "../../lib/records/ean.ts";
 import { publishedSheets } from "./published.ts";
-import { sheetLeaves } from "./sheet-leaves.ts";
 
 const ROWS = parse<Readonly<Record<string, string>>>(
   readFileSync(join(inject("siteDir"), "catalogue.csv"), "utf8"),
   { columns: true },
 );
+const SHEETS = publishedSheets();
 
-test("catalogue.csv has a row for each sheet", () => {
-  expect(ROWS.map(({ slug }) => slug).toSorted()).toEqual(
-    publishedSheets().map(({ slug }) => slug),
-  );
+interface Offer {
+  readonly currency?: string;
+  readonly sizes: readonly { readonly ml: number; readonly price?: number }[];
+}
+
+test("every row has an id of its own, and every EAN its check digit", () => {
+  expect(ROWS.length).toBeGreaterThan(SHEETS.length);
+  expect(new Set(ROWS.map(({ id }) => id)).size).toBe(ROWS.length);
+  const numbers = ROWS.flatMap(({ ean }) => (ean === undefined || ean === "" ? [] : [ean]));
+  expect(numbers.length).toBeGreaterThan(30);
+  expect(numbers.filter((ean) => eanFault(ean) !== undefined)).toEqual([]);
 });
 
-describe.each(publishedSheets())("the row of $slug", ({ slug, sheet }) => {
-  const row = ROWS.find((one) => one["slug"] === slug) ?? {};
-  const values = new Map(sheetLeaves(sheet).map(({ path, value }) => [path, value]));
-  const standings = new Map(
-    (sheet["evidence"] as readonly { figure: string; standing: string }[]).map(
-      ({ figure, standing }) => [figure, standing],
-    ),
-  );
-  const figures = Object.keys(row).filter(
-    (column) => column.includes(".") && !column.endsWith(" standing"),
+test("its heads are plain: lower-case words that any program takes for names", () => {
+  expect(Object.keys(ROWS[0] ?? {}).filter((head) => !/^[a-z]+(_[a-z]+)*$/.test(head))).toEqual([]);
+});
+
+describe.each(SHEETS)("the rows of $slug", ({ slug, sheet }) => {
+  const offer = sheet["offer"] as Offer | undefined;
+  const cautions = sheet["cautions"] as Readonly<Record<string, readonly string[]>>;
+  const rows = ROWS.filter(({ id }) => id === slug || id?.startsWith(`${slug}-`) === true).filter(
+    ({ name }) => name === sheet["name"],
   );
 
-  test("gives each figure and its standing as sheet.json does, a range by its ends, empty where not stated", () => {
-    expect(figures.length).toBeGreaterThan(10);
-    for (const figure of figures) {
-      const value = values.get(figure);
-      expect(row[figure], figure).toBe(
-        Array.isArray(value)
-          ? value.join("..")
-          : typeof value === "string" || typeof value === "number"
-            ? String(value)
-            : "",
-      );
-      expect(row[`${figure} standing`], figure).toBe(standings.get(figure) ?? "");
+  test("are one a size, with the price of the sheet; one where no size is offered", () => {
+    const sizes = offer?.sizes ?? [];
+    expect(rows.map(({ size_ml, price, currency }) => [size_ml, price, currency])).toEqual(
+      sizes.length === 0
+        ? [["", "", ""]]
+        : sizes.map(({ ml, price }) => [
+            String(ml),
+            price === undefined ? "" : String(price),
+            price === undefined ? "" : offer?.currency,
+          ]),
+    );
+  });
+
+  test("name every hazard statement of the sheet, and are for sale only where it has a price to offer", () => {
+    for (const row of rows) {
+      for (const code of cautions["hazardStatements"] ?? [])
+        expect(row["hazard_statements"], code).toContain(`${code} `);
+      if ((cautions["unknown"] ?? []).length > 0) expect(row["for_sale"]).toBe("no");
+      if (row["price"] !== "") expect(row["for_sale"]).toBe("yes");
     }
   });
 
-  test("gives name and revision", () => {
-    expect([row["name"], row["revision"]]).toEqual([sheet["name"], sheet["revision"]]);
+  test("lead to a page and a picture that are there", () => {
+    for (const { address = "", picture = "" } of rows)
+      for (const link of [address, picture].filter((one) => one !== ""))
+        expect(existsSync(join(inject("siteDir"), new URL(link).pathname)), link).toBe(true);
   });
 });

@@ -179,6 +179,7 @@ describe("the output", () => {
   test.each([
     "catalogue.json",
     "catalogue.csv",
+    "figures.csv",
     "manifest.json",
     "schema/sheet.schema.json",
     "schema/catalogue.schema.json",

@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../../lib/diagnostics/diagnostic.ts";
-import type { ContentFile, ContentFolder, ContentTree } from "../../lib/records/content-tree.ts";
+import type { ContentFile, ContentTree } from "../../lib/records/content-tree.ts";
 import { decodedText } from "../../lib/records/decoded-text.ts";
 import { checkedRecords, type LoadedRecords } from "../../lib/records/load-records.ts";
 import { parsedFiles, type FileParsers } from "../../lib/records/parsed-files.ts";
@@ -57,12 +57,15 @@ export function readWorkshop(texts: RecordTexts): ReadWorkshop {
       const spoilt = contentFile(path, decodedText(Buffer.from(text)).text);
       const diagnostics: Diagnostic[] = [];
       parsedFiles(tree([spoilt]), diagnostics, parsersOf([spoilt]));
-      const own = kept.get(spoilt) as { readonly record?: unknown; readonly reading?: unknown };
+      // Prices are read with the colours that they are of.
+      const own = kept.get(spoilt) as Readonly<Record<string, unknown>> | undefined;
       const sound = files.find((one) => one.file === spoilt.file);
       return {
         diagnostics,
-        isRefused: own.record === undefined && own.reading === undefined,
-        saysTheSame: sound !== undefined && said(own) === said(kept.get(sound)),
+        isRefused: own !== undefined && own["record"] === undefined && own["reading"] === undefined,
+        saysTheSame:
+          text === sound?.text ||
+          (own !== undefined && sound !== undefined && said(own) === said(kept.get(sound))),
         loaded: () => loaded(files.map((one) => (one === sound ? spoilt : one))),
       };
     },
@@ -82,7 +85,7 @@ function contentFile(path: string, text: string): ContentFile {
   const [, folder, stem = "", ending = ""] = /^(?:(\w+)\/)?([^/]+)(\.\w+)$/.exec(path) ?? [];
   return {
     file: `content/${path}`,
-    folder: (folder ?? "workshop") as ContentFolder | "workshop",
+    folder: (folder ?? stem) as ContentFile["folder"],
     stem,
     ending,
     text,

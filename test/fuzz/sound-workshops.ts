@@ -88,8 +88,12 @@ function workshopOf(part: Part): RecordTexts {
   const readings = readdirSync(join("content", "readings"))
     .filter((file) => texts.some((text) => text.includes(`reading: ${file}`)))
     .map((file) => [`readings/${file}`, trimmed(file, texts)] as const);
+  const prices = read("prices.csv")
+    .split("\n")
+    .filter((row, i) => i < 2 || part.colours.includes(row.split(",")[0] ?? ""));
   return Object.fromEntries([
     ["workshop.yaml", workshop],
+    ["prices.csv", `${prices.join("\n")}\n`],
     ...colours,
     ...things,
     ...named("sources"),

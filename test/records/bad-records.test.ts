@@ -227,6 +227,47 @@ describe("what a colour says of its making", () => {
       ],
     },
     {
+      what: "parts of dry pigment beside parts of paint",
+      files: {
+        "pigments/bone-black.yaml": "name: Bone black\n",
+        [COLOUR]: pigments("pigment: lamp-black, parts: 1", "pigment: bone-black, paintParts: 1"),
+      },
+      told: [
+        `${COLOUR_LINE}:4:3 error Parts of dry pigment and parts of paint stand side by side: give one of the two for all pigments records/parts`,
+      ],
+    },
+    {
+      what: "a paint without parts of it",
+      files: {
+        "pigments/bone-black.yaml": "name: Bone black\n",
+        "colours/bone-black.md":
+          "---\nname: Bone Black\npigments: [{ pigment: bone-black }]\n---\n",
+        [COLOUR]: pigments("pigment: lamp-black", "pigment: bone-black, paint: bone-black"),
+      },
+      told: [
+        `${COLOUR_LINE}:5:35 error The paint bone-black is named without its paintParts records/parts`,
+      ],
+    },
+    {
+      what: "a paint that holds another pigment, and one that could be two colours",
+      files: {
+        "pigments/bone-black.yaml": "name: Bone black\n",
+        "pigments/zinc-white.yaml": "name: Zinc white\n",
+        "colours/zinc.md": "---\nname: Zinc\npigments: [{ pigment: zinc-white }]\n---\n",
+        "colours/bone.md": "---\nname: Bone\npigments: [{ pigment: bone-black }]\n---\n",
+        "colours/old-bone.md": "---\nname: Old bone\npigments: [{ pigment: bone-black }]\n---\n",
+        [COLOUR]: pigments(
+          "pigment: zinc-white, paintParts: 1, paint: bone",
+          "pigment: bone-black, paintParts: 1",
+          "pigment: lamp-black, paintParts: 1",
+        ),
+      },
+      told: [
+        `${COLOUR_LINE}:4:50 error The paint bone is not a colour made of zinc-white alone; made of it: zinc records/parts`,
+        `${COLOUR_LINE}:5:40 error 2 colours are made of bone-black alone: name the one that was weighed as paint records/parts`,
+      ],
+    },
+    {
       what: "parts that weigh nothing",
       files: { [COLOUR]: pigments("pigment: lamp-black, parts: 0") },
       told: [

@@ -42,6 +42,14 @@ function soundFolder(): string {
   rmSync(join(folder, "answers"), { recursive: true });
   for (const file of readdirSync(join(folder, "colours")))
     if (!KEPT.includes(file.replace(".md", ""))) rmSync(join(folder, "colours", file));
+  const prices = join(folder, "prices.csv");
+  writeFileSync(
+    prices,
+    readFileSync(prices, "utf8")
+      .split("\n")
+      .filter((line, i) => i < 2 || KEPT.includes(line.split(",")[0] ?? ""))
+      .join("\n"),
+  );
   const workshop = join(folder, "workshop.yaml");
   writeFileSync(
     workshop,

@@ -20,6 +20,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["blocks"],
   ["pages"],
   ["answers", "print"],
+  ["workshop"],
   ["site"],
   ["commands"],
 ];
@@ -51,6 +52,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   pdfkit: /^lib\/print\//,
   sharp: /^lib\/site\/share-images\.ts$/,
   qr: /^lib\/print\/qr-block\.ts$/,
+  jsbarcode: /^lib\/print\/ean-symbol\.ts$/,
   send: /^lib\/site\/site-server\.ts$/,
   "markdown-it": /^lib\/(?:pages\/markdown|answers\/answer-markdown)\.ts$/,
   "node:crypto":

@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { connectedBrowser } from "../support/connected-browser.ts";
 
 const browser = connectedBrowser();
-const sheet = (slug: string): string => `${inject("siteAddress")}/colours/${slug}/bench/`;
+const sheet = (slug: string): string => `${inject("workshopAddress")}/colours/${slug}/`;
 
 /** Opens a sheet, and tells what its browser complains of. */
 async function opened(
@@ -72,7 +72,7 @@ describe("a batch of any size, in the browser", () => {
   test("a colour whose parts nobody wrote down has neither, and says why", async () => {
     const { page, complaints } = await opened("slate-grey");
     expect(await page.locator(".reckoner").count()).toBe(0);
-    expect(await page.locator("#oil").textContent()).toContain("No batch can be worked out.");
+    expect(await page.locator("#batch").textContent()).toContain("No batch can be worked out.");
     expect(complaints).toEqual([]);
     await page.context().close();
   });

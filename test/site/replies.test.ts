@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, test } from "vitest";
-import { sitePages } from "./site-pages.ts";
+import { sitePages, workshopPages } from "./site-pages.ts";
 
 const GREY = "which-black-for-a-neutral-grey";
 
@@ -39,9 +39,9 @@ const unescaped = (text: string): string =>
     .replaceAll("&amp;", "&");
 
 describe("replies", () => {
-  const pages = sitePages().filter(({ kind }) => kind === "bench" || kind === "answer");
+  const pages = workshopPages().filter(({ file }) => /^(?:colours|answers)\//.test(file));
 
-  test("stand on every bench page and answer, as text that needs no script", () => {
+  test("stand on the workshop's page of every colour and answer, as text that needs no script", () => {
     expect(pages.length).toBeGreaterThan(50);
     for (const { file, html } of pages)
       expect(/<textarea [^>]*readonly[^>]*>Thank you for asking\.\n/.test(html), file).toBe(true);
@@ -79,8 +79,7 @@ describe("replies", () => {
   });
 
   test("of lead white carry its label in full and defer to it", () => {
-    const html =
-      pages.find(({ file }) => file === "colours/lead-white/bench/index.html")?.html ?? "";
+    const html = pages.find(({ file }) => file === "colours/lead-white/index.html")?.html ?? "";
     const text = unescaped(/<textarea [^>]*>([^<]*)</.exec(html)?.[1] ?? "");
     for (const part of [
       "Danger.",

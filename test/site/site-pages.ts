@@ -12,19 +12,37 @@ export interface SitePage {
 
 /** Every HTML page of the demonstration site, in order of file. */
 export function sitePages(): SitePage[] {
-  const files = siteFiles().filter((file) => file.endsWith(".html"));
+  return pagesIn(inject("siteDir"));
+}
+
+/** Every page of the demonstration workshop's own. */
+export function workshopPages(): SitePage[] {
+  return pagesIn(inject("workshopDir"));
+}
+
+function pagesIn(dir: string): SitePage[] {
+  const files = filesIn(dir).filter((file) => file.endsWith(".html"));
   if (files.length === 0) throw new Error("Unexpected site without a page");
   return files.map((file) => {
-    const html = readFileSync(join(inject("siteDir"), file), "utf8");
+    const html = readFileSync(join(dir, file), "utf8");
     return { file, html, kind: /<body class="kind-([a-z-]+)"/.exec(html)?.[1] ?? "none" };
   });
 }
 
 /** Every file of the demonstration site, in order. */
 export function siteFiles(): string[] {
-  return readdirSync(inject("siteDir"), { recursive: true, withFileTypes: true })
+  return filesIn(inject("siteDir"));
+}
+
+/** Every file of the demonstration workshop's own pages. */
+export function workshopFiles(): string[] {
+  return filesIn(inject("workshopDir"));
+}
+
+function filesIn(dir: string): string[] {
+  return readdirSync(dir, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(inject("siteDir").length + 1))
+    .map((entry) => join(entry.parentPath, entry.name).slice(dir.length + 1))
     .sort();
 }
 
@@ -32,14 +50,16 @@ export function siteFiles(): string[] {
 const SHEETS = ["lamp-black", "green-earth", "slate-grey"].flatMap((slug) => [
   `colours/${slug}/index.html`,
   `colours/${slug}/bench/index.html`,
+  `colours/${slug}/evidence/index.html`,
 ]);
 
-/** A page of each kind, and three sheets with their bench pages. */
+/** A page of each kind, and three sheets with their bench and evidence pages. */
 export function pagesOfEachKind(): SitePage[] {
   const pages = sitePages();
   const firsts = pages.filter(
     ({ kind }, i) =>
-      kind !== "sheet" && kind !== "bench" && pages.findIndex((other) => other.kind === kind) === i,
+      !["sheet", "bench", "evidence"].includes(kind) &&
+      pages.findIndex((other) => other.kind === kind) === i,
   );
   return [...firsts, ...pages.filter(({ file }) => SHEETS.includes(file))];
 }

@@ -18,7 +18,7 @@ export interface CommandPlace {
   readonly bin?: string;
 }
 
-/** Run one command line to its end, as a workshop would: a process of its own. */
+/** Run one command line to its end, as a workshop would: a process of its own. Of a build that names an output alone the workshop's pages go beside it. */
 export async function mullstone(
   args: readonly string[],
   { cwd = PACKAGE_ROOT, env = {}, bin = BIN }: CommandPlace = {},
@@ -26,7 +26,7 @@ export async function mullstone(
   return new Promise((done) => {
     execFile(
       process.execPath,
-      [bin, ...args],
+      [bin, ...withWorkshop(args, cwd)],
       { cwd, env: { ...process.env, ...env }, maxBuffer: 64 * 1024 * 1024 },
       (error, output, complaints) => {
         done({
@@ -37,4 +37,15 @@ export async function mullstone(
       },
     );
   });
+}
+
+/** Builds with the package as their folder would all claim one folder for the workshop's pages. */
+function withWorkshop(args: readonly string[], cwd: string): readonly string[] {
+  const output = args[args.indexOf("--output") + 1];
+  return args[0] === "build" &&
+    cwd === PACKAGE_ROOT &&
+    args.includes("--output") &&
+    !args.includes("--workshop")
+    ? [...args, "--workshop", `${output}-workshop`]
+    : args;
 }

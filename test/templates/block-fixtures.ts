@@ -1,6 +1,11 @@
 /** Invented pages that are made of blocks: one block of each kind at least. No figure here is anybody's reading. */
 import type { Block, SectionBlock } from "../../lib/blocks/block.ts";
-import type { AnyPageView, BenchView, SheetView } from "../../lib/blocks/page-kinds.ts";
+import type {
+  AnyPageView,
+  BenchView,
+  WorkshopPageView,
+  SheetView,
+} from "../../lib/blocks/page-kinds.ts";
 import type { ReplyView } from "../../lib/present/answer-views.ts";
 import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
 import type { ColourCardView, PictureView } from "../../lib/present/views.ts";
@@ -227,6 +232,20 @@ function bench(parts: FixtureParts): BenchView {
     back: { text: "Bone black, for the painter", href: "../" },
     contents: [{ text: "Oil", href: "#oil" }],
     sections: [section("oil", "Oil", everyBlock(parts))],
+    downloads: [{ text: "sheet.json", href: "../sheet.json", note: "every figure" }],
+    revision: "Revision 3f2a91c0, from records of 3 November 2026",
+  };
+}
+
+function workshop(parts: FixtureParts): WorkshopPageView {
+  return {
+    ...PAGE,
+    kind: "workshop",
+    heading: "Bone black in the workshop",
+    back: { text: "The workshop", href: "../../" },
+    lead: ["For the workshop alone."],
+    contents: [{ text: "A batch", href: "#batch" }],
+    sections: [section("batch", "A batch", everyBlock(parts))],
     reply: parts.reply,
     label: {
       id: "label",
@@ -234,10 +253,7 @@ function bench(parts: FixtureParts): BenchView {
       lead: "To copy.",
       text: "Bone black\nLot: ______",
       remark: "A small package may leave some of it out.",
-      link: { text: "What each line means", href: "../../../label/" },
     },
-    downloads: [{ text: "sheet.json", href: "../sheet.json", note: "every figure" }],
-    revision: "Revision 3f2a91c0, from records of 3 November 2026",
   };
 }
 
@@ -266,5 +282,20 @@ export function blockPages(
       },
     },
     { name: "bench", root: "../../../", view: bench(parts) },
+    {
+      name: "evidence",
+      root: "../../../",
+      view: {
+        ...PAGE,
+        kind: "evidence",
+        heading: "Evidence for Bone black",
+        back: { text: "Bone black at the bench", href: "../bench/" },
+        lead: ["Every figure of this sheet."],
+        contents: [{ text: "Oil", href: "#oil" }],
+        sections: [section("oil", "Oil", everyBlock(parts))],
+        revision: "Revision 3f2a91c0, from records of 3 November 2026",
+      },
+    },
+    { name: "workshop", root: "../../", view: workshop(parts) },
   ].map((page) => page as { name: string; root: string; view: AnyPageView });
 }

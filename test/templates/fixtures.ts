@@ -563,7 +563,6 @@ export const ANSWER: AnswerPageView = {
   },
   coloursHeading: "Colours named",
   colours: HOME.tiles,
-  reply: REPLY,
   revision: "Checked against the records of 3 November 2026.",
   all: { text: "All answers", href: "../" },
 };

@@ -33,8 +33,8 @@ export interface FaultList {
 /** So many faults of one file are told one by one; a broken file has thousands. */
 const MOST_FAULTS = 50;
 
-/** An empty list of complaints about a file, named as printed. */
-export function faultList(file: string): FaultList {
+/** An empty list of complaints about a file, named as printed. @param room whose rules they are. */
+export function faultList(file: string, room: "readings" | "records" = "readings"): FaultList {
   const diagnostics: Diagnostic[] = [];
   let errors = 0;
   const push = ({
@@ -50,7 +50,7 @@ export function faultList(file: string): FaultList {
     if (severity === "error") errors++;
     diagnostics.push({
       severity,
-      rule: `readings/${rule}`,
+      rule: `${room}/${rule}`,
       place: { file, line: at.line, column: at.column, path: excerpt(path) },
       message,
       ...(actual === undefined ? {} : { actual: excerpt(actual) }),

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { eanFault } from "../ean.ts";
 import { LEAST_UNCERTAINTY, within, type ReachName } from "./reach.ts";
 import { ROOT_STANDINGS } from "./terms.ts";
 
@@ -9,6 +10,11 @@ export const slug = z
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case letters, digits and single hyphens")
   .max(80);
 export const isoDate = z.iso.date();
+/** An EAN-13 with its check digit, in quotes. */
+export const ean = z.string().superRefine((written, context) => {
+  const fault = eanFault(written);
+  if (fault !== undefined) context.addIssue(fault);
+});
 export const webAddress = z.url({ protocol: /^https?$/ });
 
 /**
@@ -34,6 +40,11 @@ function amount(domain: z.ZodNumber) {
       standing: z.enum(ROOT_STANDINGS).optional(),
     }),
   ]);
+}
+
+/** A key whose value stays in the workshop: nothing that is published may state it. */
+export function privateKey<S extends z.ZodType>(schema: S): S {
+  return schema.meta({ ...schema.meta(), private: true });
 }
 
 /** An amount within the reach of what it is of. */

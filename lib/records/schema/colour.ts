@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { amountOf, isoDate, slug, temperatureAmount, text } from "./amount.ts";
+import { amountOf, ean, isoDate, slug, temperatureAmount, text } from "./amount.ts";
 import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
 import { drawdownForms, plainReading, readingForms } from "./reading-form.ts";
 import { within } from "./reach.ts";
@@ -63,6 +63,16 @@ export const colourSchema = z.strictObject({
         parts: within("parts")
           .optional()
           .describe("by mass of dry pigment: of all pigments or of none"),
+        paintParts: within("parts")
+          .optional()
+          .describe(
+            "in the place of parts: by mass of paint as weighed from tubes, of all or of none",
+          ),
+        paint: slug
+          .optional()
+          .describe(
+            "the colour whose paint was weighed, where several are made of that pigment alone",
+          ),
       }),
     )
     .min(1)
@@ -107,7 +117,14 @@ export const colourSchema = z.strictObject({
   ufi: formulaIdentifier.describe("unique formula identifier, of a label that is worked out"),
   legalBasis: z.array(legalBasis).max(50).optional(),
   sizes: z
-    .array(z.strictObject({ ml: within("ml"), price: within("price").optional() }))
+    .array(
+      z.strictObject({
+        ml: within("ml"),
+        price: within("price").optional(),
+        code: text.optional().describe("the price group that a label prints in place of a price"),
+        ean: ean.optional(),
+      }),
+    )
     .max(50)
     .optional(),
   lot: text.optional(),

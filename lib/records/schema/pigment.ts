@@ -1,5 +1,14 @@
 import { z } from "zod";
-import { amountOf, isoDate, longText, shareAmount, slug, text, webAddress } from "./amount.ts";
+import {
+  amountOf,
+  isoDate,
+  longText,
+  privateKey,
+  shareAmount,
+  slug,
+  text,
+  webAddress,
+} from "./amount.ts";
 import { BENCH_TEST_USES } from "../../hazard/studio/bench-test.ts";
 import { BROWN_EARTHS } from "../../hazard/studio/manganese-dioxide.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
@@ -62,7 +71,7 @@ export const pigmentSchema = z.strictObject({
     .max(100)
     .optional()
     .describe("respirable crystalline silica [%]; 0 where a paper states that there is none"),
-  pricePerKg: within("price").optional(),
+  pricePerKg: privateKey(within("price")).optional(),
   lightfastness: z
     .strictObject({
       category: z.enum(CATEGORIES).optional(),
@@ -74,7 +83,7 @@ export const pigmentSchema = z.strictObject({
     .describe("as a supplier states it"),
   ...hazardRecord,
   safetyDataSheet: webAddress.optional(),
-  supplier: text.optional().describe("kept in the records, not published"),
+  supplier: privateKey(text).optional().describe("kept in the records, not published"),
   date: isoDate.optional(),
   note: longText.optional(),
 });

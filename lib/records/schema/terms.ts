@@ -46,6 +46,12 @@ export const ROOT_STANDINGS = ["measured", "stated", "estimated"] as const;
 /** What answers are about, in the order of their list. */
 export const THEMES = ["whites", "choice", "drying", "lasting", "tube", "safety"] as const;
 export const PAPERS = ["A4", "Letter"] as const;
+/** What a label to stick goes on, what it says of the price, and what a till reads on it. */
+export const LABEL_KINDS = ["tube", "jar"] as const;
+export const LABEL_PRICES = ["price", "code", "none"] as const;
+export const LABEL_SYMBOLS = ["ean", "qr", "none"] as const;
+/** How a price goes to the step that it is rounded to. */
+export const ROUNDINGS = ["nearest", "up", "down"] as const;
 
 export type Geometry = (typeof GEOMETRIES)[number];
 export type Scale = (typeof SCALES)[number];
@@ -56,3 +62,6 @@ export type VehicleKind = (typeof VEHICLE_KINDS)[number];
 export type Market = (typeof MARKETS)[number];
 export type Theme = (typeof THEMES)[number];
 export type Language = (typeof LANGUAGES)[number];
+
+/** Whose eyes judge what lamplight does. */
+export const OBSERVERS = ["CIE 1964", "CIE 2006"] as const;

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { amountOf, isoDate, longText, text, webAddress } from "./amount.ts";
+import { amountOf, isoDate, longText, privateKey, text, webAddress } from "./amount.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
 import { within } from "./reach.ts";
 import { DRIER_METALS, OILS, VEHICLE_KINDS } from "./terms.ts";
@@ -17,7 +17,7 @@ export const vehicleSchema = z.strictObject({
     .describe("mass of metal in the drier [%]"),
   casNumber: casNumber.optional(),
   whatItIs: longText.optional(),
-  pricePerKg: within("price").optional(),
+  pricePerKg: privateKey(within("price")).optional(),
   ...hazardRecord,
   flashPointC: z.number().min(-60).max(400).optional().describe("closed cup [degrees C]"),
   initialBoilingPointC: z.number().min(-20).max(500).optional(),

@@ -1,7 +1,17 @@
 import { z } from "zod";
 import { longText, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
-import { FRAMES, GEOMETRIES, LANGUAGES, MARKETS, PAPERS, SCALES } from "./terms.ts";
+import { packageLabel } from "./package-label.ts";
+import {
+  FRAMES,
+  GEOMETRIES,
+  LANGUAGES,
+  MARKETS,
+  OBSERVERS,
+  PAPERS,
+  ROUNDINGS,
+  SCALES,
+} from "./terms.ts";
 import { spectralReading, surface } from "./reading-form.ts";
 import { LEAST_UNCERTAINTY, within } from "./reach.ts";
 
@@ -31,10 +41,27 @@ export const workshopSchema = z.strictObject({
     )
     .optional()
     .describe("sizes of shelf cards, the leading one first; without it 90x55, 105x74 and a strip"),
+  labels: z
+    .array(packageLabel)
+    .min(1)
+    .refine(
+      (sizes) => new Set(sizes.map(({ name }) => name)).size === sizes.length,
+      "names that are each given once",
+    )
+    .optional()
+    .describe("labels to stick, one a size of tube or jar"),
   currency: z
     .string()
     .regex(/^[A-Z]{3}$/, "a currency code of three capitals")
     .optional(),
+  prices: z
+    .strictObject({
+      addPercent: z.number().min(-90).max(1000).optional().describe("put on every price [%]"),
+      roundTo: z.number().min(0.001).max(1000).optional().describe("the step of prices"),
+      rounding: z.enum(ROUNDINGS).optional().describe("to the nearest step without it"),
+    })
+    .optional()
+    .describe("what is done to every price before it is printed"),
   vehicle: slug.optional().describe("the oil of every colour that names none"),
   leadingPair: z
     .tuple([slug, slug])
@@ -53,6 +80,10 @@ export const workshopSchema = z.strictObject({
     )
     .optional()
     .describe("two to four colours each that are set side by side on a page of their own"),
+  observer: z
+    .enum(OBSERVERS)
+    .optional()
+    .describe("whose 10 degree eyes judge lamplight and look-alikes; CIE 1964 without it"),
   strengthReference: slug
     .optional()
     .describe("the colour that tinting strength is reckoned against"),

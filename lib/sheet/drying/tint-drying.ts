@@ -12,7 +12,8 @@ import { daysFromTrials, standingTrial } from "./days-from-trials.ts";
 import { oilDemand } from "../oil/oil-demand.ts";
 import { colourRecord, ingredientRecords, paintOfWhite, pigmentRecord } from "../record-inputs.ts";
 import type { TintDrying } from "../paint-section-types.ts";
-import { additionParts, pigmentParts, vehiclePart } from "../pigments/pigment-parts.ts";
+import { pigmentParts } from "../pigments/pigment-parts.ts";
+import { paintAsMade } from "../paint-as-made.ts";
 import type { AdditionPart, VehiclePart } from "../sheet.ts";
 
 /** Paint of the white to one of the colour, by mass: a middling tint, for which drying in a white is reckoned. */
@@ -98,22 +99,27 @@ function whiteTrials(slug: string, records: Records): readonly RecordedTrial[] {
 
 function whitePaint(slug: string, records: Records): DryingPaint {
   const own = records.colours.get(slug);
-  const colour: Colour = own ?? {
+  if (own !== undefined) {
+    const { pigments, vehicle, additions, oil } = paintAsMade(own, records);
+    const { oilIndexGPer100g } = oil;
+    return { parts: dryingParts(pigments, records), vehicle, additions, oilIndexGPer100g };
+  }
+  // A white recorded as a pigment alone has no oil of its own: the workshop's would be a guess.
+  const colour: Colour = {
     slug,
     file: "",
     record: { name: slug, pigments: [{ pigment: slug, parts: 1 }] },
     notes: "",
     tints: [],
     films: [],
+    sizes: [],
     place: (path) => ({ file: "", line: 1, column: 1, path: path.join(".") }),
   };
-  const parts = pigmentParts(colour, records);
-  // A white recorded as a pigment alone has no oil of its own: the workshop's would be a guess.
-  const vehicle = own === undefined ? undefined : vehiclePart(colour, records);
+  const parts = pigmentParts(colour, undefined, records);
   return {
     parts: dryingParts(parts, records),
-    vehicle,
-    additions: additionParts(colour, records),
+    vehicle: undefined,
+    additions: [],
     oilIndexGPer100g: oilDemand(colour, parts, records).oilIndex,
   };
 }

@@ -123,7 +123,7 @@ function cautionRecords(colour: Colour, records: Records): RecordRoot[] {
 }
 
 function paintMixture(
-  { record: { sizes = [], legalBasis = [] } }: Colour,
+  { sizes, record: { legalBasis = [] } }: Colour,
   ingredients: readonly Ingredient[],
   { workshop: { frame, markets = [] } }: Records,
 ): Composition {

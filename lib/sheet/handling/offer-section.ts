@@ -31,7 +31,7 @@ export function offerSection(
   cautions: CautionsSection,
   { workshop: { currency } }: Records,
 ): OfferSection | undefined {
-  const { sizes = [] } = colour.record;
+  const { sizes } = colour;
   const { unknown } = cautions;
   if (sizes.length === 0 && unknown.length === 0) return undefined;
   const priced = isOffered(cautions) && currency !== undefined;

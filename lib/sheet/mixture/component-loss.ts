@@ -1,6 +1,5 @@
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import { drift, TOLD_LOSSES, type Drift } from "../../optics/mixtures/component-loss.ts";
-import { ladderInPaint } from "../../optics/tints/ladder-in-paint.ts";
 import { ladderModel } from "../../optics/tints/ladder.ts";
 import { mixedTint, mixture, type Mixture } from "../../optics/mixtures/mixture.ts";
 import type { RecordRoot } from "../../quantities/figure.ts";
@@ -33,7 +32,6 @@ export function singleBlackDrift({
   colour,
   fits,
   records,
-  whiteFraction,
 }: MixedInWhite): MixtureDrift | undefined {
   if (colour.record.family !== "black" && colour.record.family !== "grey") return undefined;
   const { strengthReference } = records.workshop;
@@ -50,9 +48,7 @@ export function singleBlackDrift({
       !fit.whites.some(({ slug, ratioKind }) => slug === white && ratioKind === "paint")
     )
       continue;
-    const alone = mixture([
-      { ladder: ladderInPaint(ladderModel(fit, white), whiteFraction, whiteFraction), parts: 1 },
-    ]);
+    const alone = mixture([{ ladder: ladderModel(fit, white), parts: 1 }]);
     const found = isStatement(alone) ? alone : drift(alone, 0, [black.record.name]);
     if (!isStatement(alone) && !isStatement(found))
       return driftFigures(found, alone, black.slug, black.record.name, [

@@ -1,18 +1,21 @@
 import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
 import { at } from "../../quantities/at.ts";
-import { isKnown, notStated, type Figure } from "../../quantities/figure.ts";
+import { isKnown, notStated, sourceFigure, type Figure } from "../../quantities/figure.ts";
 import { midpoint, type Quantity } from "../../quantities/interval.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import type { MixtureComponent } from "./mixture-figures.ts";
 import { paintAsMade } from "../paint-as-made.ts";
-import { pigmentRecord } from "../record-inputs.ts";
+import { colourRecord, pigmentRecord } from "../record-inputs.ts";
+import type { WeighedTube } from "../pigments/parts-of-paint.ts";
 import type { PigmentPart } from "../sheet.ts";
 import type { Fits } from "../tints/strength.ts";
 
 /** A pigment of a mixture with the paint made of it alone, and what reckoning by paint needs of that. */
 export interface ComponentPaint {
   readonly part: PigmentPart;
+  /** Parts by mass of paint, where tubes were weighed. */
+  readonly paintParts?: number;
   readonly colour: Colour | undefined;
   readonly fit: ColourFit | FitRefusal | undefined;
   readonly paint: PaintFacts | undefined;
@@ -45,13 +48,16 @@ export function singlePigmentPaint(
 
 export function componentPaints(
   parts: readonly PigmentPart[],
+  tubes: readonly WeighedTube[] | undefined,
   fits: Fits,
   records: Records,
 ): ComponentPaint[] {
   return parts.map((part) => {
-    const colour = singlePigmentPaint(part.slug, fits, records);
+    const tube = tubes?.find(({ pigment }) => pigment === part.slug);
+    const colour = tube === undefined ? singlePigmentPaint(part.slug, fits, records) : tube.paint;
     return {
       part,
+      ...(tube === undefined ? {} : { paintParts: tube.paintParts }),
       colour,
       fit: colour && fits.get(colour.slug),
       paint: colour && paintFacts(colour, records),
@@ -84,7 +90,20 @@ export function pigmentFraction({ massPerPigment }: PaintFacts): number | undefi
 }
 
 /** Shares of a mixture by mass and volume, of dry pigment and of the paints that make it on the palette. */
-export function mixtureComponents(components: readonly ComponentPaint[]): MixtureComponent[] {
+export function mixtureComponents(
+  mixture: Colour,
+  components: readonly ComponentPaint[],
+): MixtureComponent[] {
+  const weighed = keyed(components, "tube", ({ paintParts }) =>
+    paintParts === undefined
+      ? notStated("its paints were not weighed", [], colourRecord(mixture, "pigments"))
+      : sourceFigure<Quantity>("stated", paintParts, {
+          unit: "1",
+          method: "parts of paint by mass, as recorded",
+          inputs: colourRecord(mixture, "pigments"),
+        }),
+  );
+  const areTubes = components.every(({ paintParts }) => paintParts !== undefined);
   const fractions = keyed(components, "fraction", ({ part }) => part.massFraction);
   const densities = keyed(components, "density", ({ part }) => part.densityGPerCm3);
   const noPaint = ({ part }: ComponentPaint): Figure<Quantity> =>
@@ -113,16 +132,24 @@ export function mixtureComponents(components: readonly ComponentPaint[]): Mixtur
         { ...fractions, ...densities },
         (v, i) => of(v, "fraction", i) / of(v, "density", i),
       ),
-      paintMassFraction: share(
-        "share by mass, each pigment with its own paint's oil",
-        { ...fractions, ...perPigment },
-        (v, i) => of(v, "fraction", i) * of(v, "mass", i),
-      ),
-      paintVolumeFraction: share(
-        "the same over the density of each paint",
-        { ...fractions, ...perPigment, ...paintDensities },
-        (v, i) => (of(v, "fraction", i) * of(v, "mass", i)) / of(v, "paint", i),
-      ),
+      paintMassFraction: areTubes
+        ? share("parts of paint over their sum", weighed, (v, i) => of(v, "tube", i))
+        : share(
+            "share by mass, each pigment with its own paint's oil",
+            { ...fractions, ...perPigment },
+            (v, i) => of(v, "fraction", i) * of(v, "mass", i),
+          ),
+      paintVolumeFraction: areTubes
+        ? share(
+            "the same over the density of each paint",
+            { ...weighed, ...paintDensities },
+            (v, i) => of(v, "tube", i) / of(v, "paint", i),
+          )
+        : share(
+            "the same over the density of each paint",
+            { ...fractions, ...perPigment, ...paintDensities },
+            (v, i) => (of(v, "fraction", i) * of(v, "mass", i)) / of(v, "paint", i),
+          ),
     };
   });
 }

@@ -17,6 +17,7 @@ import {
 import { colourRecord, drawdownRecords } from "../record-inputs.ts";
 import type { MixtureSection } from "./mixture-figures.ts";
 import { mixtureWhite, type WorkedWhite } from "./mixture-white.ts";
+import { weighedTubes } from "../pigments/parts-of-paint.ts";
 import type { PigmentPart } from "../sheet.ts";
 import type { Fits } from "../tints/strength.ts";
 
@@ -28,10 +29,14 @@ export function mixtureSection(
   records: Records,
 ): MixtureSection | undefined {
   if (parts.length < 2) return undefined;
-  const paints = componentPaints(parts, fits, records);
-  const components = mixtureComponents(paints);
+  const paints = componentPaints(parts, weighedTubes(colour, records), fits, records);
+  const components = mixtureComponents(colour, paints);
   const common = commonWhites(
-    paints.map(({ part, fit }) => ({ name: part.name, parts: partOf(part), fit })),
+    paints.map(({ part, paintParts, fit }) => ({
+      name: part.name,
+      parts: paintParts ?? partOf(part),
+      fit,
+    })),
   );
   const worked = isStatement(common)
     ? [common]
@@ -58,26 +63,33 @@ function inWhite(
 ): WorkedWhite | Statement {
   const whiteColour = records.colours.get(white);
   const whitePart = whiteColour && pigmentFraction(paintFacts(whiteColour, records));
+  const areTubes = paints.every(({ paintParts }) => paintParts !== undefined);
+  const ladders = paints.flatMap(({ fit }): LadderModel[] =>
+    fit?.kind === "fit" ? [ladderModel(fit, white)] : [],
+  );
+  const arePaints = areTubes && ladders.every((ladder) => ladder.white.ratioKind === "paint");
   const own = pigmentFraction(paintFacts(colour, records));
   const fractions = paints.map(({ paint }) => paint && pigmentFraction(paint));
-  const noOil = unknownOilRuling([
-    ...paints.map(({ part }, i) => ({ name: part.name, pigmentFraction: fractions[i] })),
-    { name: colour.record.name, pigmentFraction: own },
-    { name: whiteColour?.record.name ?? white, pigmentFraction: whitePart },
-  ]);
+  const noOil = arePaints
+    ? undefined
+    : unknownOilRuling([
+        ...paints.map(({ part }, i) => ({ name: part.name, pigmentFraction: fractions[i] })),
+        ...(areTubes ? [] : [{ name: colour.record.name, pigmentFraction: own }]),
+        { name: whiteColour?.record.name ?? white, pigmentFraction: whitePart },
+      ]);
   if (noOil !== undefined) return noOil;
-  const ladders = paints.flatMap(({ fit }, i): LadderModel[] =>
-    fit?.kind === "fit"
-      ? [ladderInPaint(ladderModel(fit, white), fractions[i] ?? NaN, whitePart ?? NaN)]
-      : [],
-  );
-  const { parts, massScale } = paintParts(
-    paints.map(({ part }) => partOf(part) ?? NaN),
-    fractions.map((fraction) => fraction ?? NaN),
-    own ?? NaN,
-  );
+  const { parts, massScale } = areTubes
+    ? { parts: paints.map(({ paintParts = NaN }) => paintParts), massScale: 1 }
+    : paintParts(
+        paints.map(({ part }) => partOf(part) ?? NaN),
+        fractions.map((fraction) => fraction ?? NaN),
+        own ?? NaN,
+      );
   const mixed: Mixture | Statement = mixture(
-    ladders.map((ladder, i) => ({ ladder, parts: parts[i] ?? NaN })),
+    ladders.map((ladder, i) => ({
+      ladder: arePaints ? ladder : ladderInPaint(ladder, fractions[i] ?? NaN, whitePart ?? NaN),
+      parts: parts[i] ?? NaN,
+    })),
   );
   if (isStatement(mixed)) return mixed;
   return mixtureWhite({
@@ -86,8 +98,9 @@ function inWhite(
     components,
     mixed,
     massScale,
-    ownFraction: own ?? NaN,
-    whiteFraction: whitePart ?? NaN,
+    ...(own === undefined || whitePart === undefined
+      ? {}
+      : { ownFraction: own, whiteFraction: whitePart }),
     drawn: [colour, ...paints.flatMap((one) => one.colour ?? [])].flatMap((paint) => [
       ...drawdownRecords(paint, records),
       ...colourRecord(paint, "pigments", "oilIndexGPer100g"),

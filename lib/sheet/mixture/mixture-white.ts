@@ -48,9 +48,9 @@ export interface MixedInWhite {
   readonly mixed: Mixture;
   /** Component paints by mass that one of the mixture's own paint stands for [1]. */
   readonly massScale: number;
-  /** Pigment by mass of the mixture's paint, and of the white's [1]. */
-  readonly ownFraction: number;
-  readonly whiteFraction: number;
+  /** Pigment by mass of the mixture's paint, and of the white's [1], where both are known. */
+  readonly ownFraction?: number;
+  readonly whiteFraction?: number;
   /** Drawdowns of the components' paints and of the mixture itself, which it is held against. */
   readonly drawn: readonly RecordRoot[];
   readonly fits: Fits;
@@ -123,9 +123,12 @@ function freshTint(
 
 function mixtureSteps(at: MixedInWhite): MixtureStep[] {
   const { colour, white, mixed, massScale, ownFraction, whiteFraction } = at;
-  const read = colour.tints.filter((tint) => tint.white === white);
+  const areKnown = ownFraction !== undefined && whiteFraction !== undefined;
+  const read = colour.tints.filter(
+    (tint) => tint.white === white && (tint.ratioKind === "paint" || areKnown),
+  );
   const byPaint = (ratio: number, kind: TintReading["ratioKind"]): number =>
-    kind === "paint" ? ratio : paintMassRatio(ratio, ownFraction, whiteFraction);
+    kind === "pigment" && areKnown ? paintMassRatio(ratio, ownFraction, whiteFraction) : ratio;
   const masstone = colour.masstone && dayLab(colour.masstone);
   const step = (
     massRatio: string,

@@ -14,7 +14,7 @@ export function fillSection(
   parts: readonly PigmentPart[],
   oil: OilSection,
 ): FillSection {
-  const tubesMl = (colour.record.sizes ?? []).map(({ ml }) => ml);
+  const tubesMl = colour.sizes.map(({ ml }) => ml);
   const containersMl = [...new Set([...tubesMl, ...CUSTOMARY_JARS_ML])].sort(
     (one, other) => one - other,
   );

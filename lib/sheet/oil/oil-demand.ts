@@ -22,11 +22,12 @@ export interface OilDemand {
   readonly contradiction?: Statement;
 }
 
-/** Rub-out figure and oil index of the paint as made; when only one is known the other is estimated from it. */
+/** Rub-out figure and oil index of the paint as made, `ofTubes` where it was weighed from them; when only one is known the other is estimated from it. */
 export function oilDemand(
   colour: Colour,
   parts: readonly PigmentPart[],
   records: Records,
+  ofTubes?: Figure<Quantity>,
 ): OilDemand {
   const blend = blendedFigure(
     parts,
@@ -36,11 +37,12 @@ export function oilDemand(
     blendOilAbsorptionGPer100g,
   );
   const oilAbsorption = parts.length === 1 ? restated(blend) : blend;
-  const oilIndex = recordedFigure(colour.record.oilIndexGPer100g, {
+  const recorded = recordedFigure(colour.record.oilIndexGPer100g, {
     unit: "g/100 g",
     wanting: `colours.${colour.slug}.oilIndexGPer100g`,
     inputs: colourRecord(colour, "oilIndexGPer100g"),
   });
+  const oilIndex = ofTubes !== undefined && !isKnown(recorded) ? ofTubes : recorded;
   const reasons =
     isKnown(oilAbsorption) && parts.length === 1
       ? [oilAbsorptionMethodStatement(methodOf(parts[0]?.slug, records))]

@@ -28,6 +28,7 @@ export function oilSection(
   vehicle: VehiclePart | undefined,
   additions: readonly AdditionPart[],
   records: Records,
+  ofTubes?: Figure<Quantity>,
 ): OilSection {
   const recorded = (field: "finenessOfGrindUm" | "gloss60", unit: string): Figure<Quantity> =>
     recordedFigure(colour.record[field], {
@@ -35,7 +36,7 @@ export function oilSection(
       wanting: `colours.${colour.slug}.${field}`,
       inputs: colourRecord(colour, field),
     });
-  const demand = oilDemand(colour, parts, records);
+  const demand = oilDemand(colour, parts, records, ofTubes);
   const finenessOfGrindUm = recorded("finenessOfGrindUm", "um");
   const opened = openedPaste(colour, parts, finenessOfGrindUm, records);
   const { oilIndex, oilAbsorption } = demand;

@@ -12,10 +12,13 @@ import {
   section,
   text,
   word,
+  workshopAlone,
   type SectionOf,
 } from "../declaration.ts";
 
-const PRICE = optional(number({ unit: "currency/kg", kind: "decimal", digits: 2, word: "price" }));
+const PRICE = workshopAlone(
+  optional(number({ unit: "currency/kg", kind: "decimal", digits: 2, word: "price" })),
+);
 const OIL = orUndefined(plain<Oil>({ type: "string" }));
 
 /** A pigment of the colour, with the figures that everything else starts from. */

@@ -1,5 +1,6 @@
 import { massFractions } from "../../formulation/mass-fractions.ts";
 import { OIL_DENSITY_G_PER_CM3 } from "../../formulation/vehicle-density.ts";
+import { at } from "../../quantities/at.ts";
 import {
   inputsOf,
   isKnown,
@@ -25,27 +26,19 @@ import {
   WORKSHOP,
 } from "../record-inputs.ts";
 import { recordedFigure } from "../recorded-figure.ts";
+import { pigmentShares, type KnownTube } from "./parts-of-paint.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../sheet.ts";
 
 /** The pigments of a colour with the figures that everything else starts from. */
-export function pigmentParts(colour: Colour, records: Records): PigmentPart[] {
-  const fractions = massFractions(colour.record.pigments.map(({ parts }) => parts));
+export function pigmentParts(
+  colour: Colour,
+  tubes: readonly KnownTube[] | undefined,
+  records: Records,
+): PigmentPart[] {
+  const fractions = tubes === undefined ? recordedShares(colour) : pigmentShares(colour, tubes);
   const parts = colour.record.pigments.flatMap(({ pigment: slug }, i) => {
     const pigment = records.pigments.get(slug);
-    return pigment === undefined
-      ? []
-      : [
-          pigmentPart(
-            pigment,
-            massFraction(
-              fractions?.[i],
-              colour.record.pigments.length,
-              `pigments.${slug}.parts`,
-              colourRecord(colour, "pigments"),
-            ),
-            records,
-          ),
-        ];
+    return pigment === undefined ? [] : [pigmentPart(pigment, at(fractions, i), records)];
   });
   return restingOn(colourRecord(colour, "pigments"), parts);
 }
@@ -99,18 +92,23 @@ export function pigmentPart(
 }
 
 /** One pigment is the whole of it; the parts of several are never invented. */
-function massFraction(
-  fraction: number | undefined,
-  count: number,
-  wanting: string,
-  inputs: readonly Input[],
-): Figure<number> {
-  if (fraction === undefined)
-    return notStated("the parts of its pigments are not in the record", [wanting], inputs);
-  return sourceFigure("stated", fraction, {
-    unit: "1",
-    method: count === 1 ? "the only pigment" : "parts by mass, as recorded",
-    inputs,
+function recordedShares(colour: Colour): Figure<number>[] {
+  const { pigments } = colour.record;
+  const inputs = colourRecord(colour, "pigments");
+  const fractions = massFractions(pigments.map(({ parts }) => parts));
+  return pigments.map(({ pigment }, i) => {
+    const fraction = fractions?.[i];
+    return fraction === undefined
+      ? notStated(
+          "the parts of its pigments are not in the record",
+          [`pigments.${pigment}.parts`],
+          inputs,
+        )
+      : sourceFigure("stated", fraction, {
+          unit: "1",
+          method: pigments.length === 1 ? "the only pigment" : "parts by mass, as recorded",
+          inputs,
+        });
   });
 }
 

@@ -2,6 +2,7 @@ import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
 import { CARDS } from "./cards.ts";
+import { PACKAGE_LABELS } from "./package-labels.ts";
 import { HANDLING } from "./handling.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
@@ -14,6 +15,7 @@ import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
 import { listed } from "./statements-phrases.ts";
+import { WORKSHOP_PAGES } from "./workshop-pages.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
 export const PAGES = {
@@ -160,6 +162,9 @@ export const PAGES = {
       misfit: "\u00b1 or missed by",
     },
     note: "L* a* b* under D65, 10\u00b0 observer. Last column, in \u0394E00: for a predicted step, what about 68\u00a0% of predictions stay within; for a drawdown, how far the fit misses it, and in brackets how far when that drawdown is left out.",
+    expectedNote:
+      "Expected, not painted out: L* a* b* (D65, 10\u00b0 observer) as the range in which nine of ten such let-downs lie, Munsell in the middle of it. Last column, in \u0394E00: what about 68\u00a0% stay within.",
+    range: (low: string, high: string) => (low === high ? low : `${low} to ${high}`),
     trailEnds: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
     trailTitle: "Where each white takes the colour: a* and b* of the mixtures",
     trailDescription: (whites: readonly string[]) =>
@@ -279,6 +284,7 @@ export const PAGES = {
       "A/2": "A (lamplight), 2\u00b0",
       "C/10": "C, 10\u00b0",
       "D50/10": "D50, 10\u00b0",
+      "D65/2006": "D65, 10\u00b0 of CIE 2006",
     } as Record<string, string>,
     caption: "Names and screen colours",
     curveTitle: "Reflectance of the masstone over the spectrum",
@@ -287,11 +293,8 @@ export const PAGES = {
     curveLabel: (geometry: string) => `masstone, ${GEOMETRY_WORDS[geometry] ?? geometry}`,
     excludedLabel: "worked out without the shine",
     wavelength: "Wavelength, nm",
-    reflectance: {
-      "0.1": "Reflectance factor, enlarged ten times",
-      "1": "Reflectance factor",
-      "1.2": "Reflectance factor",
-    },
+    reflectance: "Reflectance factor",
+    reflectanceTo: (end: string) => `Reflectance factor, enlarged: the axis ends at ${end}`,
   },
   evidence: {
     summary: "Every figure of this sheet, how we came by it and what it was worked out from.",
@@ -330,7 +333,8 @@ export const PAGES = {
   downloads: {
     sheet: "every figure of this sheet and how it is known",
     reading: "the masstone as read, reflectance factor by wavelength",
-    csv: "one line a colour",
+    csv: "one line a size, for a shop to load",
+    figures: "one line a colour, each figure with its standing",
     json: "the list of sheets, for programs",
   },
   catalogue: {
@@ -426,7 +430,7 @@ export const PAGES = {
     /** Below the section on tints. */
     measured: (rows: readonly MeasuredErrors[]): string =>
       [
-        "How far such predictions lie from measured oil paints, in \u0394E00. Each let-down is left out and predicted from the others; a mixture is predicted from its two colours. With films: drawdowns over black and white told the fit how each paint scatters. The last two columns count those that lie within the 68 and the 90 % that we print beside a prediction.",
+        "How far such predictions lie from measured oil paints, in \u0394E00. Each let-down is left out and predicted from the others; a mixture is predicted from its two colours, and a colour in barytes or chalk from its let-downs in zinc white, through one other colour that was let down in both. With films: drawdowns over black and white told the fit how each paint scatters. The last two columns count those that lie within the 68 and the 90 % that we print beside a prediction.",
         "",
         "| | | how many | middle one | nine of ten within | inside 68\u00a0% | inside 90\u00a0% |",
         "|---|---|---|---|---|---|---|",
@@ -444,7 +448,7 @@ export const PAGES = {
       [
         "tints",
         "Tints",
-        "What a colour does in a white comes from our own drawdowns. Two constants, absorption K and scattering S, are fitted to all of a colour\u2019s drawdowns together (Kubelka and Munk), after the surface has been taken off. The steps between are predicted and marked so; the farther from a drawdown, the less certain. Nothing is predicted from the colour alone. A drawdown that the others contradict is shown and not used.",
+        "What a colour does in a white comes from our own drawdowns. Two constants, absorption K and scattering S, are fitted to all of a colour\u2019s drawdowns together (Kubelka and Munk), after the surface has been taken off. The steps between are predicted and marked so; the farther from a drawdown, the less certain. Nothing is predicted from the colour alone. In a white that a colour was not tried in, we say what to expect where other colours were tried in both: how strongly the two whites scatter follows from these. It is an estimate, and a range. A drawdown that the others contradict is shown and not used.",
       ],
       [
         "oil",
@@ -498,11 +502,13 @@ export const PAGES = {
   blacks: BLACKS_PAGES,
   mixture: MIXTURE_PAGES,
   paint: PAINT_PAGES,
+  workshop: WORKSHOP_PAGES,
   optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  packageLabels: PACKAGE_LABELS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
   notFound: {

@@ -122,7 +122,6 @@ export const PAINT_PAGES = {
   labelText: {
     heading: "Label text",
     lead: "To copy onto a label, the lot to be written in. Worked out from these records: the maker answers for the label, the law of each market decides what it must carry.",
-    link: "What each line means",
     vehicle: "Vehicle: ",
     pigment: "Pigment: ",
     pigments: "Pigments: ",

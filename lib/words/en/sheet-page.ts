@@ -122,6 +122,8 @@ export const SHEET_PAGE = {
       "Colour to white, by weight of dry pigment. A dot marks what we painted out and read; the steps between are worked out.",
     noSentence: "Tried in white; what was read there does not tell more.",
     notDrawn: (whites: readonly string[]) => `Not tried in ${listed(whites)}.`,
+    expected: (whites: readonly string[]) => `What to expect in ${listed(whites)}, not painted out`,
+    expectedIn: (white: string) => `${white}, not painted out`,
   },
   lines: {
     dries: "Dries",
@@ -160,32 +162,37 @@ export const SHEET_PAGE = {
   },
   keyHeading: "How we know",
   standingsFold: "What the marks mean",
-  benchLead:
-    "Oil and packing, a batch, the pigment, notations, spectra, the label text, and how we came by every figure.",
+  benchLead: "Oil and packing, the pigment, notations, spectra, and how we came by every figure.",
   benchLink: (name: string) => `${name} at the bench`,
   dryPigment: "Weighing, mulling and dry pigment are on the bench page.",
   bench: {
     heading: (name: string) => `${name} at the bench`,
     description: (name: string) =>
-      `${name} for whoever makes it: oil, packing, batch, pigment, notations, spectra and evidence.`,
+      `${name} for whoever makes such paint: oil, packing, pigment, notations and spectra.`,
     back: (name: string) => `${name}, for the painter`,
+    evidenceLead: "Every figure, how we came by it, what it was worked out from, and the sources:",
+    evidenceLink: (name: string) => `the evidence for ${name}`,
     sections: {
       ladders: "In the whites, in figures",
       strength: "Strength, hiding, glaze",
       drying: "Drying in figures",
       permanence: "Permanence in figures",
       mixture: "As a mixture",
-      oil: "Oil, packing and batch",
+      oil: "Oil and packing",
       dry: "Dry pigment and additions",
       pigment: "The pigment",
       range: "In the range",
       notations: "Notations",
-      label: "Label text",
-      reply: "A reply to send",
       evidence: "Evidence",
       downloads: "Data",
     },
     reckoner: "Any size",
     weighing: "Weighing and mulling",
+  },
+  evidence: {
+    heading: (name: string) => `Evidence for ${name}`,
+    description: (name: string) =>
+      `Every figure on the sheet of ${name}, how it was found and what it was worked out from.`,
+    back: (name: string) => `${name} at the bench`,
   },
 } as const;

@@ -1,0 +1,153 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
+import { priceList, type PriceRow } from "./price-list.ts";
+import { roundedPrice } from "./rounded-price.ts";
+
+/** What of a size can be complained of. */
+type SizeKey = "ml" | "price" | "code" | "ean";
+
+/** A size that a colour is put up in, as its own record or prices.csv gives it. */
+export interface OfferedSize {
+  readonly ml: number;
+  /** By the workshop's rounding rule, in its currency. */
+  readonly price?: number;
+  /** The price group that a label prints in place of a price. */
+  readonly code?: string;
+  readonly ean?: string;
+  readonly place: (key: SizeKey) => Diagnostic["place"];
+}
+
+/**
+ * The sizes of every colour by slug, in order of contents: those of its record and those of
+ * prices.csv, each once. Complains of a size that is listed twice, of a colour that there is
+ * not, of a price without a currency, and of one EAN on two things.
+ */
+export function offeredSizes(
+  files: ParsedFiles,
+  diagnostics: Diagnostic[],
+): ReadonlyMap<string, readonly OfferedSize[]> {
+  const { colours, prices, workshop } = files;
+  const rule = workshop?.record.prices;
+  const bySlug = new Map<string, OfferedSize[]>();
+  const add = (slug: string, size: OfferedSize): void => {
+    const sizes = bySlug.get(slug) ?? [];
+    const twin = sizes.find(({ ml }) => ml === size.ml);
+    if (twin === undefined) {
+      bySlug.set(
+        slug,
+        [...sizes, size].sort((one, other) => one.ml - other.ml),
+      );
+      return;
+    }
+    const { file, line } = twin.place("ml");
+    diagnostics.push({
+      severity: "error",
+      rule: "records/duplicate",
+      place: size.place("ml"),
+      message: `The size ${size.ml} ml of ${slug} is listed already, at ${file}:${line}`,
+      actual: `${size.ml} ml twice`,
+      expected: "each size of a colour once, in its own record or in prices.csv",
+    });
+  };
+  for (const [slug, { record, yaml }] of colours)
+    record.sizes?.forEach(({ price, ...size }, i) =>
+      add(slug, {
+        ...given(size),
+        ...(price === undefined ? {} : { price: roundedPrice(price, rule) }),
+        place: (key) => yaml.place(["sizes", i, key]),
+      }),
+    );
+  const listed = prices && priceList(prices.file, prices.text);
+  diagnostics.push(...(listed?.diagnostics ?? []));
+  for (const { colour, price, place, ...size } of listed?.rows ?? []) {
+    if (!colours.has(colour)) {
+      if (!isFaulty(files, "colours", colour))
+        diagnostics.push(unknownColour(colour, place, files));
+      continue;
+    }
+    add(colour, {
+      ...size,
+      ...(price === undefined ? {} : { price: roundedPrice(price, rule) }),
+      place: (key) => place(key === "ml" ? "size" : key),
+    });
+  }
+  const sizes = [...bySlug].flatMap(([slug, own]) => own.map((size) => ({ slug, ...size })));
+  diagnostics.push(...eanFaults(sizes), ...currencyFaults(listed?.rows ?? [], files));
+  return bySlug;
+}
+
+function given({
+  ml,
+  code,
+  ean,
+}: {
+  readonly ml: number;
+  readonly code?: string | undefined;
+  readonly ean?: string | undefined;
+}): Pick<OfferedSize, "ml" | "code" | "ean"> {
+  return {
+    ml,
+    ...(code === undefined ? {} : { code }),
+    ...(ean === undefined ? {} : { ean }),
+  };
+}
+
+function unknownColour(
+  colour: string,
+  place: (column: "colour") => Diagnostic["place"],
+  { colours }: ParsedFiles,
+): Diagnostic {
+  const near = nearestWord(colour, colours.keys());
+  return {
+    severity: "error",
+    rule: "records/missing-colour",
+    place: place("colour"),
+    message: `There is no colour ${colour} in colours/`,
+    actual: colour,
+    expected: "a file of colours/, without its ending",
+    ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+  };
+}
+
+type SizeOfColour = OfferedSize & { readonly slug: string };
+
+/** A shop's till takes two things of one number for the same. */
+function eanFaults(sizes: readonly SizeOfColour[]): Diagnostic[] {
+  const first = new Map<string, SizeOfColour>();
+  return sizes.flatMap((size): Diagnostic[] => {
+    if (size.ean === undefined) return [];
+    const twin = first.get(size.ean);
+    if (twin === undefined) {
+      first.set(size.ean, size);
+      return [];
+    }
+    return [
+      {
+        severity: "error",
+        rule: "records/ean-twice",
+        place: size.place("ean"),
+        message: `The EAN ${size.ean} is that of ${twin.slug} in ${twin.ml} ml already`,
+        actual: size.ean,
+        expected: "an EAN of its own for each colour and size",
+      },
+    ];
+  });
+}
+
+/** Told once, at the first price of the list. */
+function currencyFaults(rows: readonly PriceRow[], { workshop }: ParsedFiles): Diagnostic[] {
+  const priced = rows.find(({ price }) => price !== undefined);
+  return workshop === undefined || workshop.record.currency !== undefined || priced === undefined
+    ? []
+    : [
+        {
+          severity: "warning",
+          rule: "records/currency",
+          place: priced.place("price"),
+          message: "There are prices, and workshop.yaml gives no currency: none of them is printed",
+          actual: "no currency",
+          expected: "currency in workshop.yaml, three capitals such as GBP",
+        },
+      ];
+}

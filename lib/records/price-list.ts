@@ -1,0 +1,127 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { eanFault } from "./ean.ts";
+import { csvCells } from "./readings/csv-cells.ts";
+import { faultList, type FaultList } from "./readings/fault-list.ts";
+import type { WrittenCell } from "./readings/reading-column.ts";
+import { textSpots } from "./readings/text-spots.ts";
+import { writtenNumber } from "./readings/written-number.ts";
+import { within } from "./schema/reach.ts";
+
+/** Columns of prices.csv; the first three are in every list. */
+const COLUMNS = ["colour", "size", "price", "code", "ean"] as const;
+const REQUIRED: readonly Column[] = ["colour", "size", "price"];
+type Column = (typeof COLUMNS)[number];
+
+/** One line of prices.csv. */
+export interface PriceRow {
+  readonly colour: string;
+  readonly ml: number;
+  /** In the workshop's currency, before its rounding rule; absent of a size that has none yet. */
+  readonly price?: number;
+  /** The price group that a label prints in place of a price. */
+  readonly code?: string;
+  readonly ean?: string;
+  readonly place: (column: Column) => Diagnostic["place"];
+}
+
+/** The rows of prices.csv, or what is wrong with them, a line each. Cells are parted by commas, semicolons or tabs. */
+export function priceList(
+  file: string,
+  text: string,
+): { readonly rows: readonly PriceRow[]; readonly diagnostics: readonly Diagnostic[] } {
+  const body = text.replace(/^\uFEFF/, "");
+  const faults = faultList(file, "records");
+  const table = csvCells(body, textSpots(body), faults)?.filter((row) =>
+    row.some((cell) => cell.text !== ""),
+  );
+  const [header = [], ...lines] = table ?? [];
+  const at = columnPlaces(header, faults);
+  if (faults.errorCount() > 0) return { rows: [], diagnostics: faults.diagnostics };
+  const rows = lines.flatMap((cells) => priceRow(file, cells, at, faults) ?? []);
+  return { rows, diagnostics: faults.diagnostics };
+}
+
+function columnPlaces(
+  header: readonly WrittenCell[],
+  faults: FaultList,
+): ReadonlyMap<Column, number> {
+  const places = new Map<Column, number>();
+  header.forEach((cell, i) => {
+    const column = COLUMNS.find((known) => known === cell.text.toLowerCase());
+    const near = nearestWord(cell.text, COLUMNS);
+    if (column === undefined || places.has(column))
+      faults.add({
+        rule: "price-column",
+        at: cell,
+        message:
+          column === undefined
+            ? `A price list has no column "${cell.text}": its columns are ${COLUMNS.join(", ")}`
+            : `The column ${column} comes twice`,
+        actual: cell.text,
+        expected: COLUMNS.join(", "),
+        ...(column === undefined && near !== undefined ? { hint: `nearest: ${near}` } : {}),
+      });
+    else places.set(column, i);
+  });
+  for (const column of REQUIRED)
+    if (!places.has(column))
+      faults.add({
+        rule: "price-column",
+        at: header[0] ?? { line: 1, column: 1 },
+        message: `The price list has no column ${column}: its first line is colour,size,price, with code and ean where they are used`,
+        actual: header.map(({ text }) => text).join(", "),
+        expected: COLUMNS.join(", "),
+      });
+  return places;
+}
+
+function priceRow(
+  file: string,
+  cells: readonly WrittenCell[],
+  at: ReadonlyMap<Column, number>,
+  faults: FaultList,
+): PriceRow | undefined {
+  const cell = (column: Column): WrittenCell =>
+    cells[at.get(column) ?? -1] ?? { ...(cells[0] ?? { line: 1, column: 1 }), text: "" };
+  const before = faults.errorCount();
+  const refuse = (column: Column, expected: string): undefined => {
+    const { text } = cell(column);
+    faults.add({
+      rule: "price",
+      at: cell(column),
+      message:
+        text === ""
+          ? `The ${column} is missing: it is ${expected}`
+          : `The ${column} can't be "${text}": it is ${expected}`,
+      actual: text === "" ? "nothing" : text,
+      expected,
+    });
+  };
+  const colour = cell("colour").text;
+  if (colour === "") refuse("colour", "a file of colours/, without its ending");
+  const ml = within("ml").safeParse(writtenNumber(cell("size").text.replace(/\s*ml$/i, ""))).data;
+  if (ml === undefined) refuse("size", "contents in millilitres, such as 40 ml");
+  const written = cell("price").text;
+  const price = written === "" ? undefined : within("price").safeParse(writtenNumber(written)).data;
+  if (written !== "" && price === undefined)
+    refuse("price", "a number in the workshop's currency, without its sign");
+  const { text: ean } = cell("ean");
+  const fault = ean === "" ? undefined : eanFault(ean);
+  if (fault !== undefined) refuse("ean", fault);
+  if (faults.errorCount() > before || ml === undefined) return undefined;
+  const { text: code } = cell("code");
+  return {
+    colour,
+    ml,
+    ...(price === undefined ? {} : { price }),
+    ...(code === "" ? {} : { code }),
+    ...(ean === "" ? {} : { ean }),
+    place: (column) => ({
+      file,
+      line: cell(column).line,
+      column: cell(column).column,
+      path: column,
+    }),
+  };
+}

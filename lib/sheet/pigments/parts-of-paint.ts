@@ -1,0 +1,97 @@
+/** A mixture that was weighed as paints from tubes: what of it is dry pigment, and what oil. */
+import { at } from "../../quantities/at.ts";
+import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
+import { isKnown, notStated, type Figure } from "../../quantities/figure.ts";
+import { isInterval, type Quantity } from "../../quantities/interval.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { colourRecord } from "../record-inputs.ts";
+
+/** A pigment of a mixture as the tube that it came from. */
+export interface WeighedTube {
+  readonly pigment: string;
+  readonly paintParts: number;
+  /** Undefined: no colour is made of that pigment alone. */
+  readonly paint: Colour | undefined;
+}
+
+/** The tubes of a mixture that was weighed as paint; undefined of one that was weighed as dry pigment, or not at all. */
+export function weighedTubes(colour: Colour, { colours }: Records): WeighedTube[] | undefined {
+  const tubes = colour.record.pigments.flatMap(({ pigment, paint, paintParts }): WeighedTube[] => {
+    if (paintParts === undefined) return [];
+    const alone = [...colours.values()].find(
+      ({ slug, record }) =>
+        slug !== colour.slug &&
+        record.pigments.length === 1 &&
+        record.pigments[0]?.pigment === pigment,
+    );
+    return [{ pigment, paintParts, paint: paint === undefined ? alone : colours.get(paint) }];
+  });
+  return tubes.length > 1 ? tubes : undefined;
+}
+
+/** A tube with how much of its mass is pigment [1]. */
+export interface KnownTube extends WeighedTube {
+  readonly pigmentFraction: Figure<Quantity>;
+}
+
+/**
+ * Shares of dry pigment by mass [1], one a tube.
+ *
+ *     m_i = p_i f_i / Sum p f,  p parts of paint, f pigment by mass in each paint
+ *
+ * @returns not stated where how much of a paint is pigment is known only as an estimate, or not at all.
+ */
+export function pigmentShares(colour: Colour, tubes: readonly KnownTube[]): Figure<number>[] {
+  const beside = colourRecord(colour, "pigments");
+  const [vague] = tubes.filter(
+    ({ pigmentFraction }) => !isKnown(pigmentFraction) || isInterval(pigmentFraction.value),
+  );
+  return tubes.map((_, own): Figure<number> =>
+    vague === undefined
+      ? classifiedFigure(
+          { name: "parts of paint by the pigment in each", unit: "1", beside },
+          contentsOf(tubes),
+          (v) => pigmentIn(tubes, v, own) / pigmentIn(tubes, v),
+        )
+      : notStated(
+          "it was weighed as paint, and how much of each paint is pigment is not recorded",
+          [`colours.${vague.paint?.slug ?? vague.pigment}.oilIndexGPer100g`],
+          [...beside, vague.pigmentFraction],
+        ),
+  );
+}
+
+/** Oil to 100 g of pigment in what the tubes give together [g/100 g]. */
+export function oilIndexOfTubes(colour: Colour, tubes: readonly KnownTube[]): Figure<Quantity> {
+  return derivedFigure(
+    {
+      name: "what of the paints that it was weighed from is not pigment",
+      unit: "g/100 g",
+      beside: colourRecord(colour, "pigments"),
+    },
+    contentsOf(tubes),
+    (v) => {
+      const paint = tubes.reduce((sum, { paintParts }) => sum + paintParts, 0);
+      return 100 * (paint / pigmentIn(tubes, v) - 1);
+    },
+  );
+}
+
+function contentsOf(tubes: readonly KnownTube[]): Record<string, Figure<Quantity>> {
+  return Object.fromEntries(
+    tubes.map(({ pigment, pigmentFraction }) => [pigment, pigmentFraction]),
+  );
+}
+
+/** Parts of dry pigment in all tubes, or in one. */
+function pigmentIn(
+  tubes: readonly KnownTube[],
+  fractions: Readonly<Record<string, Quantity>>,
+  only?: number,
+): number {
+  return tubes.reduce((sum, { pigment, paintParts }, i) => {
+    const fraction = at(fractions, pigment);
+    if (isInterval(fraction)) throw new RangeError("Unreachable: an estimate gives no share");
+    return only === undefined || only === i ? sum + paintParts * fraction : sum;
+  }, 0);
+}

@@ -1,0 +1,55 @@
+import { stringify } from "csv-stringify/sync";
+import type { PublishedSheet } from "./published-data.ts";
+
+/** Columns of figures.csv: the figures that a sheet is chosen by, each with its standing beside it. */
+const FIGURES = [
+  "notations.masstone.munsell.text",
+  "notations.masstone.lab.D65/10.L",
+  "notations.masstone.lab.D65/10.a",
+  "notations.masstone.lab.D65/10.b",
+  "notations.masstone.srgb.hex",
+  "permanence.category",
+  "permanence.expectation",
+  "optics.opacityClass",
+  "optics.tintingStrength",
+  "drying.class",
+  "drying.touchDryDays",
+  "oil.oilIndexGPer100g",
+  "oil.oilAbsorptionGPer100g",
+  "oil.finish",
+] as const;
+
+/** One line a colour; an estimate is written `3..6`; empty where not stated. A text that a spreadsheet would run as a formula is led by an apostrophe. */
+export function figuresCsv(published: readonly PublishedSheet[]): string {
+  const head = [
+    "slug",
+    "name",
+    "pigments",
+    "vehicle",
+    "signalWord",
+    ...FIGURES.flatMap((path) => [path, `${path} standing`]),
+    "revision",
+  ];
+  const rows = published.map(({ worded: { sheet, plain }, revision }) => {
+    const evidence = new Map(plain.evidence.map((entry) => [entry["figure"] as string, entry]));
+    return [
+      sheet.slug,
+      sheet.name,
+      sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join("; "),
+      sheet.vehicle?.name ?? "",
+      sheet.cautions.signalWord ?? "",
+      ...FIGURES.flatMap((path) => [
+        written(evidence.get(path)?.["value"]),
+        written(evidence.get(path)?.["standing"]),
+      ]),
+      revision,
+    ];
+  });
+  return stringify([head, ...rows], { escape_formulas: true });
+}
+
+/** A number stays one: written as text, a minus would be taken for a formula. */
+function written(value: unknown): string | number {
+  if (Array.isArray(value)) return value.join("..");
+  return typeof value === "string" || typeof value === "number" ? value : "";
+}

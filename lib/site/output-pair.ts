@@ -1,0 +1,68 @@
+import { OutputFault } from "./output-fault.ts";
+import { buildFolder, type BuildFolder } from "./output-folder.ts";
+import { isWithin, outputPlace } from "./output-place.ts";
+
+/** The two outputs of one build, each locked, written beside its earlier one and swapped by itself. */
+export interface BuildFolders extends BuildFolder {
+  /** Write the workshop's own pages into this one. */
+  readonly workshopDir: string;
+}
+
+/**
+ * What is kept in the workshop must never lie where the site is published from, nor the other way about.
+ * @throws OutputFault when one folder is the other, or lies in it.
+ */
+export function refuseNested(outputDir: string, workshopDir: string, contentDir: string): void {
+  const [out, workshop] = [outputDir, workshopDir].map((dir) => outputPlace(dir, contentDir));
+  if (out === undefined || workshop === undefined) return;
+  if (isWithin(workshop, out) || isWithin(out, workshop))
+    throw new OutputFault(
+      `--workshop can't be ${workshopDir}: it is ${out === workshop ? "the output folder itself" : "in one folder with the output"}, and the workshop's pages must not be published with it`,
+    );
+}
+
+/**
+ * Claim both folders of a build. The site is swapped first: between the two swaps, as after a kill there,
+ * each output is whole, the workshop's one build older.
+ * @throws OutputFault when either is not ours, in use, or can't be written.
+ */
+export function buildFolders(
+  outputDir: string,
+  workshopDir: string,
+  contentDir: string,
+): BuildFolders {
+  const site = buildFolder(outputDir, contentDir);
+  let workshop: BuildFolder;
+  try {
+    workshop = buildFolder(workshopDir, contentDir, "workshop");
+  } catch (error) {
+    site.discard();
+    throw error;
+  }
+  return {
+    dir: site.dir,
+    earlierDir: site.earlierDir,
+    workshopDir: workshop.dir,
+    publish: () => {
+      const left = [site.publish(), publishedAfter(workshop, outputDir)].filter(
+        (sentence) => sentence !== undefined,
+      );
+      return left.length === 0 ? undefined : left.join("\n");
+    },
+    discard: () => {
+      workshop.discard();
+      site.discard();
+    },
+  };
+}
+
+/** What goes wrong here leaves the site new and the workshop's pages as they were. */
+function publishedAfter(workshop: BuildFolder, outputDir: string): string | undefined {
+  try {
+    return workshop.publish();
+  } catch (error) {
+    throw new OutputFault(
+      `The site in ${outputDir} is new, and the workshop's pages are not: ${error instanceof Error ? error.message : String(error)}`,
+    );
+  }
+}

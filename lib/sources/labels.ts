@@ -1,0 +1,38 @@
+import type { Bibliography } from "./source.ts";
+
+/** Texts that labels to stick and their numbers go by. */
+export const LABEL_SOURCES = {
+  "gs1-check-digit": {
+    citation:
+      "GS1. How to calculate a check digit manually: positions, weights of 3 and 1, and a worked example.",
+    standing: "read",
+    note: "A second worked example is that of GS1 Sweden, Så beräknas kontrollsiffran.",
+  },
+  "clp-label-sizes": {
+    short: "CLP, Annex I, 1.2.1",
+    citation:
+      "Regulation (EC) No 1272/2008 (CLP), Annex I, 1.2.1.3 and 1.2.1.4: Table 1.3, smallest label and smallest pictogram by the capacity of the package.",
+    standing: "read",
+    note: "Read in a public copy of the text. The official text is the Official Journal's.",
+  },
+  "clp-letter-sizes": {
+    short: "Regulation (EU) 2024/2865",
+    citation:
+      "Regulation (EU) 2024/2865 amending CLP, Annex I, 1.2.1: smallest letters by the capacity of the package, black on white, lines 120 % of the size of the letters apart, one sans-serif face.",
+    standing: "derived",
+    note: "Worked from what several commentaries print of it alike; the text itself was not at hand. Its application was put off to 1 January 2028, and its simplification is under discussion.",
+  },
+  "food-label-letters": {
+    short: "Regulation (EU) No 1169/2011",
+    citation:
+      "Regulation (EU) No 1169/2011 on food information, Article 13(3): letters on packages under 80 cm2 have an x-height of 0.9 mm or more.",
+    standing: "derived",
+    note: "Not a rule for paint: taken as the least that is called legible, worked from commentaries that print it alike.",
+  },
+  "iso-15420-memory": {
+    citation:
+      "ISO/IEC 15420 and the GS1 General Specifications: an EAN-13 symbol is 95 modules wide with 11 of quiet zone before and 7 behind; a module is 0.33 mm, and prints from 80 to 200 % of that.",
+    standing: "memory",
+    note: "Recalled without the text at hand; the symbol's bars come from a library.",
+  },
+} as const satisfies Bibliography;

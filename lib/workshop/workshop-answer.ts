@@ -1,0 +1,52 @@
+import { answerReply, claimTable } from "../answers/answer-pages.ts";
+import type { FigureIndex } from "../claims/figure-index.ts";
+import type { HeldAnswer, HeldClaim } from "../claims/held-claims.ts";
+import type { SectionBlock } from "../blocks/block.ts";
+import type { WorkshopPageView } from "../blocks/page-kinds.ts";
+import { section } from "../blocks/section-blocks.ts";
+import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import { workshopHead } from "./workshop-frame.ts";
+
+export function workshopAnswerPath(slug: string): string {
+  return `answers/${slug}/index.html`;
+}
+
+/** A question of customers: the reply to send, and every claim that the answer rests on, the unpublished ones too. */
+export function workshopAnswerPage(
+  held: HeldAnswer,
+  context: PageContext,
+  place: PagePlace,
+  index: FigureIndex,
+): WorkshopPageView {
+  const { answer: text } = context.words.pages.workshop;
+  const { question } = held.answer.record;
+  const reply = answerReply(held, context, index);
+  const claims = (id: string, heading: string, of: readonly HeldClaim[]): SectionBlock[] =>
+    of.length === 0
+      ? []
+      : section(id, heading, [{ kind: "table", table: claimTable(of, context, index) }]);
+  const sections = [
+    ...claims(
+      "claims",
+      text.claims,
+      held.claims.filter(({ isPrivate }) => !isPrivate),
+    ),
+    ...claims(
+      "private-claims",
+      text.privateClaims,
+      held.claims.filter(({ isPrivate }) => isPrivate),
+    ),
+  ];
+  return {
+    kind: "workshop",
+    ...workshopHead(context, question, text.description(question)),
+    back: { text: text.back, href: place.root },
+    lead: [],
+    contents: [
+      { text: reply.heading, href: "#reply" },
+      ...sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
+    ],
+    sections,
+    reply,
+  };
+}

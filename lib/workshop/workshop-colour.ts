@@ -1,0 +1,125 @@
+import { sheetReply } from "../answers/reply-view.ts";
+import type { Block } from "../blocks/block.ts";
+import type { WorkshopPageView } from "../blocks/page-kinds.ts";
+import { section, statement } from "../blocks/section-blocks.ts";
+import { batchView, noBatch } from "../pages/batch-view.ts";
+import { labelTextView } from "../pages/label-text.ts";
+import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import type { SheetPage } from "../pages/section-views.ts";
+import { figureName } from "../present/figure-name.ts";
+import { statementText } from "../present/statement-text.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { CellView, TableView } from "../present/views.ts";
+import { isKnown } from "../quantities/figure.ts";
+import { figureEntries } from "../sheet/figure-entries.ts";
+import { decimalText } from "../words/number-text.ts";
+import { workshopHead } from "./workshop-frame.ts";
+
+export function workshopColourPath(slug: string): string {
+  return `colours/${slug}/index.html`;
+}
+
+/** A colour as the workshop has it: what to weigh, what it costs and comes from, what is missing, and drafts for the counter. */
+export function workshopColourPage(
+  worded: SheetTexts,
+  context: PageContext,
+  place: PagePlace,
+): WorkshopPageView {
+  const { words } = context;
+  const { colour: text } = words.pages.workshop;
+  const page: SheetPage = { context, worded, place, words };
+  const sections = [
+    ...section("batch", text.sections.batch, batchBlocks(page)),
+    ...section("costs", text.sections.costs, [{ kind: "table", table: costTable(page) }]),
+    ...section("gaps", text.sections.gaps, gapBlocks(page)),
+  ];
+  return {
+    kind: "workshop",
+    ...workshopHead(context, text.heading(worded.sheet.name), text.description(worded.sheet.name)),
+    back: { text: text.back, href: place.root },
+    lead: [],
+    contents: [
+      ...sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
+      { text: text.sections.label, href: "#label" },
+      { text: text.sections.reply, href: "#reply" },
+    ],
+    sections,
+    label: { ...labelTextView(page), heading: text.sections.label },
+    reply: { ...sheetReply(worded, context), heading: text.sections.reply },
+  };
+}
+
+function batchBlocks(page: SheetPage): Block[] {
+  const { worded, words } = page;
+  const { batch } = worded.sheet;
+  if (batch === undefined) return [statement(noBatch(page))];
+  const { table, remarks, reckoner } = batchView(batch, page);
+  return [
+    { kind: "table", table },
+    ...remarks.map((remark) => statement(remark, "note")),
+    {
+      kind: "list",
+      list: {
+        heading: words.pages.paint.oilLists.slab,
+        items: batch.reasons.map((reason) => ({ text: statementText(reason, words) })),
+      },
+    },
+    { kind: "reckoner", reckoner },
+  ];
+}
+
+/** Everything that goes into the paint, with who sells it and what it costs. */
+function costTable({ worded: { sheet }, context: { records }, words }: SheetPage): TableView {
+  const { colour: text } = words.pages.workshop;
+  const { currency = "" } = records.workshop;
+  const bought = [
+    ...sheet.pigments.map(({ slug }) => records.pigments.get(slug)),
+    ...[...(sheet.vehicle === undefined ? [] : [sheet.vehicle]), ...sheet.additions].map(
+      ({ slug }) => records.vehicles.get(slug),
+    ),
+  ].filter((one) => one !== undefined);
+  return {
+    caption: text.costsCaption,
+    columns: [
+      { head: text.costColumns.what },
+      { head: text.costColumns.supplier },
+      { head: text.costColumns.price(currency), numeric: true },
+      { head: text.costColumns.date },
+    ],
+    rows: bought.map(({ record }): CellView[] => [
+      { text: record.name },
+      { text: ("supplier" in record ? record.supplier : undefined) ?? "\u2013" },
+      { text: record.pricePerKg === undefined ? "\u2013" : decimalText(record.pricePerKg, 2) },
+      { text: record.date === undefined ? "\u2013" : words.date(record.date) },
+    ]),
+  };
+}
+
+/** Figures of the published sheet that nobody can state, by their names. */
+function gapBlocks({ worded, words }: SheetPage): Block[] {
+  const { colour: text } = words.pages.workshop;
+  const missing = figureEntries(worded.sheet).filter(
+    ({ figure, row }) => !isKnown(figure) && !row.isPrivate,
+  );
+  if (missing.length === 0) return [statement(text.noGaps)];
+  const table: TableView = {
+    caption: text.gapsCaption,
+    columns: [
+      { head: text.gapColumns.figure },
+      { head: text.gapColumns.reason },
+      { head: text.gapColumns.wanting },
+    ],
+    rows: missing.flatMap((entry) =>
+      isKnown(entry.figure)
+        ? []
+        : [
+            [
+              { text: figureName(entry, worded.sheet, words) },
+              { text: entry.figure.reason },
+              { text: entry.figure.wanting.join(", ") },
+            ],
+          ],
+    ),
+  };
+  return [statement(text.gapsLead(missing.length)), { kind: "table", table }];
+}

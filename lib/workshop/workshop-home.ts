@@ -1,0 +1,121 @@
+import type { Block } from "../blocks/block.ts";
+import type { WorkshopPageView } from "../blocks/page-kinds.ts";
+import { section, statement } from "../blocks/section-blocks.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import { ownColour } from "../pages/screen-swatch.ts";
+import { cellSwatch } from "../plots/small-swatch.ts";
+import { valueText } from "../present/figure-text.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { asMarkup, type CellView, type TableView } from "../present/views.ts";
+import { isKnown } from "../quantities/figure.ts";
+import { workshopAnswerPath } from "./workshop-answer.ts";
+import { workshopColourPath } from "./workshop-colour.ts";
+import { workshopHead } from "./workshop-frame.ts";
+
+/** Of the batches that a sheet works out, the one whose cost the list shows. */
+const LISTED_BATCH = "500-g";
+
+/** The workshop's first page: its colours with what they cost and lack, its replies, and what contradicts itself. */
+export function workshopHome(
+  context: PageContext,
+  place: PagePlace,
+  found: readonly Diagnostic[],
+): WorkshopPageView {
+  const { words } = context;
+  const { workshop: text } = words.pages;
+  const sections = [
+    ...section("colours", text.home.colours, [
+      { kind: "table", table: colourTable(context, place) },
+    ]),
+    ...section("answers", text.home.answers, [replies(context, place)]),
+    ...section("faults", text.home.faults, faultBlocks(context, found)),
+  ];
+  return {
+    kind: "workshop",
+    ...workshopHead(context, text.heading, text.lead),
+    lead: [text.lead],
+    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
+    sections,
+  };
+}
+
+function colourTable(context: PageContext, place: PagePlace): TableView {
+  const { words, records, sheets } = context;
+  const { home: text } = words.pages.workshop;
+  return {
+    caption: text.coloursCaption,
+    columns: [
+      { head: text.columns.colour },
+      { head: text.columns.cost(500, records.workshop.currency ?? ""), numeric: true },
+      { head: text.columns.wanting, numeric: true },
+      { head: text.columns.suppliers },
+    ],
+    rows: sheets.map((worded): CellView[] => {
+      const { sheet, plain } = worded;
+      const colour = ownColour(sheet.notations.masstone);
+      return [
+        {
+          text: sheet.name,
+          href: `${place.root}${address(workshopColourPath(sheet.slug))}`,
+          ...(colour === undefined ? {} : { swatch: asMarkup(cellSwatch(colour)) }),
+        },
+        { text: costText(worded, context) },
+        { text: String(plain.notStated.length) },
+        { text: suppliers(worded, context) },
+      ];
+    }),
+  };
+}
+
+function costText(worded: SheetTexts, { words }: PageContext): string {
+  const cost = worded.sheet.batch?.sizes.find(({ slug }) => slug === LISTED_BATCH)?.cost;
+  return cost === undefined || !isKnown(cost)
+    ? "\u2013"
+    : valueText(worded.leaf(`batch.sizes.${LISTED_BATCH}.cost`).row, cost, words);
+}
+
+function suppliers({ sheet: { pigments } }: SheetTexts, { records }: PageContext): string {
+  const names = pigments.flatMap(({ slug }) => records.pigments.get(slug)?.record.supplier ?? []);
+  return names.length === 0 ? "\u2013" : [...new Set(names)].join(", ");
+}
+
+function replies({ words, answers }: PageContext, { root }: PagePlace): Block {
+  return answers.length === 0
+    ? statement(words.pages.workshop.home.answersNone)
+    : {
+        kind: "links",
+        links: answers.map(({ slug, question }) => ({
+          text: question,
+          href: `${root}${address(workshopAnswerPath(slug))}`,
+        })),
+      };
+}
+
+function faultBlocks({ words }: PageContext, found: readonly Diagnostic[]): Block[] {
+  const { home: text } = words.pages.workshop;
+  if (found.length === 0) return [statement(text.noFaults)];
+  return [
+    statement(text.faultsLead),
+    {
+      kind: "table",
+      table: {
+        caption: text.faultsCaption,
+        columns: [{ head: text.faultColumns.what }, { head: text.faultColumns.where }],
+        rows: found.map(({ message, hint, place: { file, line } }): CellView[] => [
+          { text: `${message}.`, ...(hint === undefined ? {} : { note: hint }) },
+          { text: `${recordName(file)}, line ${line}` },
+        ]),
+      },
+    },
+  ];
+}
+
+/** A record below the content folder: where that folder lies is no matter of a page. */
+function recordName(file: string): string {
+  return file.split("/").slice(-2).join("/");
+}
+
+function address(path: string): string {
+  return path.replace(/index\.html$/, "");
+}

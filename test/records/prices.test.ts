@@ -1,0 +1,103 @@
+import { describe, expect, test } from "vitest";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { checkTold } from "./told.ts";
+
+const LINE = "content/prices.csv";
+const CURRENCY = { "workshop.yaml": "name: Test Workshop\ncurrency: GBP\n" };
+const withSizes = (sizes: string): string =>
+  SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+    "\n---\nNotes",
+    `\nsizes: ${sizes}\n---\nNotes`,
+  );
+
+describe("a price list", () => {
+  test("gives a colour its sizes, beside those of its record, in order, by the rounding rule", () => {
+    const { content, home } = contentFolder({
+      ...SMALLEST_WORKSHOP,
+      "workshop.yaml": `${CURRENCY["workshop.yaml"]}prices: { addPercent: 10, roundTo: 0.5, rounding: up }\n`,
+      "prices.csv":
+        "size;colour;price;code;ean\n120 ml;lamp-black;19,20;B;6291041500213\n15;lamp-black;;A;\n",
+      "colours/lamp-black.md": withSizes('[{ ml: 40, price: 8.1, ean: "7300011000017" }]'),
+    });
+    const { records, diagnostics } = loadRecords(content, home);
+    expect(diagnostics).toEqual([]);
+    expect(records?.colours.get("lamp-black")?.sizes).toMatchObject([
+      { ml: 15, code: "A" },
+      { ml: 40, price: 9, ean: "7300011000017" },
+      { ml: 120, price: 21.5, code: "B", ean: "6291041500213" },
+    ]);
+    expect(records?.colours.get("lamp-black")?.sizes[0]?.price).toBeUndefined();
+  });
+
+  checkTold([
+    {
+      what: "a colour that there is not, with the nearest",
+      files: { ...CURRENCY, "prices.csv": "colour,size,price\nlamp-blak,40 ml,8\n" },
+      told: [
+        `${LINE}:2:1 error There is no colour lamp-blak in colours/; nearest: lamp-black records/missing-colour`,
+      ],
+    },
+    {
+      what: "cells that say no size, no price and no EAN",
+      files: {
+        ...CURRENCY,
+        "prices.csv": "colour,size,price,ean\nlamp-black,large,£8,6291041500214\n",
+      },
+      told: [
+        `${LINE}:2:12 error The size can't be "large": it is contents in millilitres, such as 40 ml records/price`,
+        `${LINE}:2:18 error The price can't be "£8": it is a number in the workshop's currency, without its sign records/price`,
+        `${LINE}:2:21 error The ean can't be "6291041500214": it is 6291041500213, by the check digit of an EAN-13 records/price`,
+      ],
+    },
+    {
+      what: "a head that is not there, and one that nobody knows",
+      files: { ...CURRENCY, "prices.csv": "colour,ml,prize\nlamp-black,40,8\n" },
+      told: [
+        `${LINE}:1:1 error The price list has no column size: its first line is colour,size,price, with code and ean where they are used records/price-column`,
+        `${LINE}:1:1 error The price list has no column price: its first line is colour,size,price, with code and ean where they are used records/price-column`,
+        `${LINE}:1:8 error A price list has no column "ml": its columns are colour, size, price, code, ean records/price-column`,
+        `${LINE}:1:11 error A price list has no column "prize": its columns are colour, size, price, code, ean; nearest: price records/price-column`,
+      ],
+    },
+    {
+      what: "a size that the colour's own record has already",
+      files: {
+        ...CURRENCY,
+        "prices.csv": "colour,size,price\nlamp-black,40 ml,9\n",
+        "colours/lamp-black.md": withSizes("[{ ml: 40, price: 8 }]"),
+      },
+      told: [
+        `${LINE}:2:12 error The size 40 ml of lamp-black is listed already, at content/colours/lamp-black.md:6 records/duplicate`,
+      ],
+    },
+    {
+      what: "one EAN on two sizes",
+      files: {
+        ...CURRENCY,
+        "prices.csv":
+          "colour,size,price,ean\nlamp-black,40 ml,9,6291041500213\nlamp-black,120,20,6291041500213\n",
+      },
+      told: [
+        `${LINE}:3:19 error The EAN 6291041500213 is that of lamp-black in 40 ml already records/ean-twice`,
+      ],
+    },
+    {
+      what: "prices of no currency, once",
+      files: { "prices.csv": "colour,size,price\nlamp-black,40 ml,9\nlamp-black,120 ml,9\n" },
+      told: [
+        `${LINE}:2:18 warning There are prices, and workshop.yaml gives no currency: none of them is printed records/currency`,
+      ],
+    },
+    {
+      what: "an EAN in a colour's record with a wrong check digit",
+      files: {
+        ...CURRENCY,
+        "colours/lamp-black.md": withSizes('[{ ml: 40, ean: "6291041500214" }]'),
+      },
+      told: [
+        `content/colours/lamp-black.md:6:24 error sizes[0].ean can't be "6291041500214": it takes 6291041500213, by the check digit of an EAN-13 records/schema`,
+      ],
+    },
+  ]);
+});

@@ -1,0 +1,123 @@
+/** A mixture recorded by parts of paint, as it was weighed from tubes: readings of test/published/oil-paints. */
+import { describe, expect, test } from "vitest";
+import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
+import type { Quantity } from "../../lib/quantities/interval.ts";
+import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import { allSheets } from "../../lib/sheet/all-sheets.ts";
+import type { Sheet } from "../../lib/sheet/sheet.ts";
+import { measuredPaint } from "../published/measured-paints.ts";
+import { contentFolder, type RecordTexts } from "../support/content-folder.ts";
+
+const IDS = { cochineal: ["04A", "04B", "04C"], cobalt: ["12A", "12B", "12C"], zinc: ["07A"] };
+
+function readings(): string {
+  const ids = Object.values(IDS).flat();
+  const rows = wavelengthsNm(measuredPaint("07A").overWhite.spectrum.grid).map((nm, i) =>
+    [nm, ...ids.map((id) => measuredPaint(id).overWhite.spectrum.values[i])].join(","),
+  );
+  return `${[`nm,${ids.join(",")}`, ...rows].join("\n")}\n`;
+}
+
+function paint(name: keyof typeof IDS, oilIndex: string): string {
+  const [masstone, ...tints] = IDS[name];
+  const letDowns = tints.map((id) => {
+    const white = 100 * (measuredPaint(id).parts.get("zinc white") ?? NaN);
+    return `  - { white: zinc, massRatio: "${(100 - white).toFixed(1)}:${white.toFixed(1)}", ratioKind: paint, reading: paints, column: ${id} }`;
+  });
+  return `---
+name: ${name}
+pigments: [{ pigment: ${name} }]
+${oilIndex}
+masstone: { reading: paints, column: ${masstone} }
+${letDowns.length === 0 ? "" : `tints:\n${letDowns.join("\n")}`}
+---
+`;
+}
+
+/** Oil to 100 g of pigment: .5 of the cochineal's paint is pigment, and .8 of the cobalt's. */
+const OIL = { cochineal: "oilIndexGPer100g: 100", cobalt: "oilIndexGPer100g: 25" };
+
+function workshop(pigments: string, oil: Readonly<Record<keyof typeof OIL, string>> = OIL): Sheet {
+  const files: RecordTexts = {
+    "workshop.yaml": "name: Test\nreadings: { scale: factor, geometry: d/8 included }\n",
+    "readings/paints.csv": readings(),
+    "colours/zinc.md": paint("zinc", "oilIndexGPer100g: 25"),
+    "colours/cochineal.md": paint("cochineal", oil.cochineal),
+    "colours/cobalt.md": paint("cobalt", oil.cobalt),
+    "colours/violet.md": `---\nname: Violet\npigments: ${pigments}\n---\n`,
+    ...Object.fromEntries(
+      Object.keys(IDS).map((name) => [`pigments/${name}.yaml`, `name: ${name}\n`]),
+    ),
+  };
+  const { content, home } = contentFolder(files);
+  const { records, diagnostics } = loadRecords(content, home);
+  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  const sheet = allSheets(records).find(({ slug }) => slug === "violet");
+  if (sheet === undefined) throw new Error("No sheet");
+  return sheet;
+}
+
+const value = (figure: Figure<Quantity> | undefined): Quantity => {
+  if (figure === undefined || !isKnown(figure)) throw new Error("Not stated");
+  return figure.value;
+};
+const TUBES = "[{ pigment: cochineal, paintParts: 2 }, { pigment: cobalt, paintParts: 1 }]";
+const masstone = ({ mixture }: Sheet): number[] => {
+  const lab = mixture?.whites[0]?.steps[0]?.lab["D65/10"];
+  if (lab === undefined) throw new Error("Nothing predicted");
+  return [lab.L, lab.a, lab.b].map((figure) => value(figure) as number);
+};
+
+describe("two parts of a paint that is half pigment and one of a paint that is four fifths", () => {
+  const sheet = workshop(TUBES);
+
+  // basis: derived. 2 x .5 = 1 and 1 x .8 = .8 of pigment in 3 of paint: shares 1/1.8 and .8/1.8; oil 1.2 to 1.8.
+  test("hold dry pigment as 1 to 0.8, and 66.7 g of oil to 100 g of it", () => {
+    expect(sheet.pigments.map(({ massFraction }) => value(massFraction))).toEqual([
+      expect.closeTo(0.5556, 4),
+      expect.closeTo(0.4444, 4),
+    ]);
+    expect(value(sheet.oil.oilIndexGPer100g)).toBeCloseTo(66.67, 2);
+    expect(value(sheet.mixture?.components[0]?.paintMassFraction)).toBeCloseTo(2 / 3, 6);
+  });
+
+  // basis: derived. The same mixture, its pigments weighed dry: 1 to 0.8.
+  test("are predicted as the same pigments weighed dry", () => {
+    const dry = workshop(
+      "[{ pigment: cochineal, parts: 1 }, { pigment: cobalt, parts: 0.8 }]\noilIndexGPer100g: 66.67",
+    );
+    const [tubes, pigments] = [masstone(sheet), masstone(dry)];
+    expect(tubes).toHaveLength(3);
+    for (const [i, one] of tubes.entries()) expect(one).toBeCloseTo(pigments[i] ?? NaN, 6);
+  });
+});
+
+describe("without any oil in the records", () => {
+  const sheet = workshop(TUBES, { cochineal: "", cobalt: "" });
+
+  test("the mixture is predicted all the same, since paint was weighed in its let-downs too", () => {
+    expect(sheet.mixture?.refusals).toEqual([]);
+    expect(masstone(sheet)).toEqual(
+      masstone(workshop(TUBES)).map((one) => expect.closeTo(one, 6) as number),
+    );
+  });
+
+  test("its shares of dry pigment are not stated, with what they would take", () => {
+    const [first] = sheet.pigments;
+    if (first === undefined || isKnown(first.massFraction)) throw new Error("Stated");
+    expect(first.massFraction.reason).toBe(
+      "it was weighed as paint, and how much of each paint is pigment is not recorded",
+    );
+    expect(first.massFraction.wanting).toEqual(["colours.cochineal.oilIndexGPer100g"]);
+  });
+
+  test("an oil that is only estimated gives no single share either", () => {
+    const estimated = workshop(TUBES, { ...OIL, cobalt: "oilIndexGPer100g: { value: [20, 30] }" });
+    expect(estimated.pigments.map(({ massFraction }) => isKnown(massFraction))).toEqual([
+      false,
+      false,
+    ]);
+    expect(value(estimated.oil.oilIndexGPer100g)).toHaveLength(2);
+  });
+});

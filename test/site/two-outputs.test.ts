@@ -1,0 +1,212 @@
+import { existsSync, readFileSync, readdirSync } from "node:fs";
+import { join } from "node:path";
+import { beforeAll, describe, expect, inject, test } from "vitest";
+import { parse } from "yaml";
+import { recordSchemas } from "../../lib/records/json-schemas.ts";
+import { FIGURE_TABLE } from "../../lib/sheet/figure-table.ts";
+import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
+import { mullstone } from "../support/mullstone.ts";
+import { pageText, readPdf } from "../support/read-pdf.ts";
+import { siteFiles, sitePages, workshopFiles, workshopPages } from "./site-pages.ts";
+
+interface Schema {
+  readonly private?: boolean;
+  readonly properties?: Readonly<Record<string, Schema>>;
+  readonly anyOf?: readonly Schema[];
+  readonly items?: Schema;
+}
+
+/** Paths of the keys that a record schema marks as private: `pricePerKg`, `readings.*.note`. */
+function privatePaths(schema: Schema, path: readonly string[] = []): string[] {
+  if (schema.private === true) return [path.join(".")];
+  return [
+    ...Object.entries(schema.properties ?? {}).flatMap(([key, part]) =>
+      privatePaths(part, [...path, key]),
+    ),
+    ...(schema.anyOf ?? []).flatMap((part) => privatePaths(part, path)),
+    ...(schema.items === undefined ? [] : privatePaths(schema.items, [...path, "*"])),
+  ];
+}
+
+function valuesAt(value: unknown, [key, ...rest]: readonly string[]): unknown[] {
+  if (key === undefined) return value === undefined ? [] : plainValues(value);
+  if (key === "*")
+    return Array.isArray(value) ? value.flatMap((entry) => valuesAt(entry, rest)) : [];
+  return typeof value === "object" && value !== null
+    ? valuesAt((value as Record<string, unknown>)[key], rest)
+    : [];
+}
+
+function plainValues(value: unknown): unknown[] {
+  return typeof value === "object" && value !== null
+    ? Object.values(value).flatMap(plainValues)
+    : [value];
+}
+
+const FOLDERS: Readonly<Record<string, string>> = {
+  pigment: "pigments/",
+  vehicle: "vehicles/",
+  colour: "colours/",
+  answer: "answers/",
+  source: "sources/",
+  workshop: "workshop.yaml",
+};
+
+/** Every private key with a value that stands for nothing else. */
+const RECORDS: RecordTexts = {
+  ...SMALLEST_WORKSHOP,
+  "workshop.yaml": "name: Test Workshop\ncurrency: GBP\nvehicle: linseed-oil\n",
+  "pigments/lamp-black.yaml":
+    "name: Lamp black\nsupplier: Quillfeather Merchants\npricePerKg: 7391.37\ndensityGPerCm3: 1.8\n",
+  "vehicles/linseed-oil.yaml":
+    "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: 0.931\npricePerKg: 6143.29\n",
+  "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+    "\n---\nNotes",
+    "\noilIndexGPer100g: { value: 90, standing: measured, method: weighed }\nsizes: [{ ml: 37, price: 11 }]\n---\nNotes",
+  ),
+};
+
+const PRIVATE = recordSchemas().flatMap(({ name, schema }) =>
+  privatePaths(schema as Schema).map((path) => ({ kind: name, path })),
+);
+
+function privateValues({ kind, path }: { readonly kind: string; readonly path: string }): string[] {
+  const folder = FOLDERS[kind] ?? "nowhere";
+  return Object.entries(RECORDS)
+    .filter(([file]) => file.startsWith(folder))
+    .flatMap(([, text]) =>
+      valuesAt(parse(text.replace(/^---\n|\n---[\s\S]*$/g, "")), path.split(".")),
+    )
+    .map(String);
+}
+
+/** Text of a file as a reader or a program finds it, a PDF's as printed; none of fonts and pictures. */
+async function textOf(file: string): Promise<string> {
+  if (/\.(?:woff2|png)$/.test(file)) return "";
+  return file.endsWith(".pdf")
+    ? (await readPdf(readFileSync(file))).pages.map(pageText).join("\n")
+    : readFileSync(file, "utf8");
+}
+
+function filesBelow(dir: string): string[] {
+  return readdirSync(dir, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name));
+}
+
+/** A number as it may be printed: whole, to one place, as written. */
+function forms(value: string): string[] {
+  const number = Number(value);
+  return Number.isNaN(number)
+    ? [value]
+    : [...new Set([value, number.toFixed(1), number.toFixed(0)])];
+}
+
+describe("what a record keeps in the workshop", () => {
+  const { home } = contentFolder(RECORDS);
+  let published: string;
+  let own: string;
+  beforeAll(async () => {
+    const { code, complaints } = await mullstone(["build"], { cwd: home });
+    expect([code, complaints]).toEqual([0, ""]);
+    [published, own] = (await Promise.all(
+      ["_site", "_workshop"].map(async (dir) =>
+        (await Promise.all(filesBelow(join(home, dir)).map(textOf))).join("\n"),
+      ),
+    )) as [string, string];
+  });
+
+  test("is marked in the schemas, and has a value in these records for each mark", () => {
+    expect(PRIVATE.length).toBeGreaterThanOrEqual(3);
+    expect(
+      PRIVATE.filter((key) => privateValues(key).length === 0).map(
+        ({ kind, path }) => `${kind} ${path}`,
+      ),
+    ).toEqual([]);
+  });
+
+  test.each(PRIVATE)("$kind $path: stands in no public file", (key) => {
+    for (const value of privateValues(key).flatMap(forms))
+      expect(published.includes(value), value).toBe(false);
+  });
+
+  test("stands on the workshop's pages: suppliers, prices, and 500 g of pigment with 450 g of oil at their cost", () => {
+    for (const value of ["Quillfeather Merchants", "7391.37", "6143.29"])
+      expect(own, value).toContain(value);
+    // 0.5 kg x 7391.37 + 0.45 kg x 6143.29 = 3695.685 + 2764.4805, worked by hand.
+    expect(own).toContain("6460.17");
+    expect(published).not.toContain("6460");
+  });
+
+  test("the public site names the workshop's folder, pages and figures nowhere", () => {
+    expect(published).not.toMatch(/_workshop|in the workshop<|batch\.sizes|"batch"/);
+  });
+});
+
+describe("the demonstration's two outputs", () => {
+  test("figures of the workshop's alone are in no sheet.json and on no page", () => {
+    const patterns = FIGURE_TABLE.filter(({ isPrivate }) => isPrivate).map(
+      ({ pattern }) => new RegExp(pattern.replaceAll(".", "\\.").replaceAll("*", "[a-z0-9-]+")),
+    );
+    expect(patterns.length).toBeGreaterThan(10);
+    const found = siteFiles()
+      .filter((file) => /(?:sheet\.json|\.html)$/.test(file))
+      .filter((file) => {
+        const text = readFileSync(join(inject("siteDir"), file), "utf8");
+        return patterns.some((pattern) => pattern.test(text));
+      });
+    expect(found).toEqual([]);
+  });
+
+  test("no public figure was worked out of one that stays in the workshop", () => {
+    const isPrivate = new Set(
+      FIGURE_TABLE.filter((row) => row.isPrivate).map(({ pattern }) => pattern),
+    );
+    expect(isPrivate.has("pigments.*.pricePerKg") && isPrivate.has("batch.sizes.*.cost")).toBe(
+      true,
+    );
+    const sheets = siteFiles().filter((file) => file.endsWith("sheet.json"));
+    expect(sheets.length).toBeGreaterThan(30);
+    for (const file of sheets)
+      expect(readFileSync(join(inject("siteDir"), file), "utf8"), file).not.toMatch(
+        /pricePerKg|batch\./,
+      );
+  });
+
+  test("a page of the workshop is kept from searchers and has no address outside, and every link of it leads to a page there", () => {
+    const files = new Set(workshopFiles());
+    const pages = workshopPages();
+    expect(pages.length).toBeGreaterThan(50);
+    for (const { file, html, kind } of pages) {
+      expect(kind, file).toBe("workshop");
+      expect(html, file).toContain('<meta name="robots" content="noindex, nofollow">');
+      expect(html, file).not.toMatch(/rel="canonical"|og:url/);
+      for (const [, href = ""] of html.matchAll(/\s(?:href|src)="([^"#]+)(?:#[^"]*)?"/g)) {
+        const to = new URL(href, `http://workshop.example/${file}`).pathname.slice(1);
+        expect(
+          files.has(to === "" || to.endsWith("/") ? `${to}index.html` : to),
+          `${file}: ${href}`,
+        ).toBe(true);
+      }
+    }
+  });
+
+  test("scripts of the workshop are not copied into the site", () => {
+    for (const script of ["batch.js", "reply.js"]) {
+      expect(existsSync(join(inject("siteDir"), "assets/scripts", script)), script).toBe(false);
+      expect(existsSync(join(inject("workshopDir"), "assets/scripts", script)), script).toBe(true);
+    }
+    for (const { file, html } of sitePages())
+      expect(html, file).not.toMatch(/data-reply|data-batch/);
+  });
+
+  test("an answer's claim on a buying price is held, and listed in the workshop alone", () => {
+    const path = "answers/why-does-it-cost-that/index.html";
+    const [page, own] = [sitePages(), workshopPages()].map(
+      (pages) => pages.find(({ file }) => file === path)?.html ?? "",
+    );
+    expect(own).toContain("Held, and kept out of the published answer");
+    expect(own).toMatch(/Price of the pigment|Price/);
+    expect(page).not.toMatch(/GBP\/kg|Price/);
+  });
+});
