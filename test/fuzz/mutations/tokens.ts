@@ -95,6 +95,7 @@ export const LETTERS = [
   "ǅ",
   "\u{10ffff}",
   "\u{e0041}",
+  "W".repeat(60),
   "W".repeat(390),
   "i ".repeat(190),
   "<b>x</b>",
