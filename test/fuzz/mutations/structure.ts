@@ -74,7 +74,7 @@ type Change = (all: readonly Place[], chance: Chance) => void;
 const CHANGES: readonly Change[] = [
   (all, chance) => {
     const { holder, key } = chosen(chance, all);
-    delete holder[key];
+    Reflect.deleteProperty(holder, key);
   },
   (all, chance) => {
     const { holder, key } = chosen(chance, all);
@@ -96,7 +96,7 @@ const CHANGES: readonly Change[] = [
   (all, chance) => {
     const { holder, key } = chosen(chance, all);
     const value = holder[key];
-    delete holder[key];
+    Reflect.deleteProperty(holder, key);
     Object.defineProperty(holder, renamed(key, chance), {
       value,
       enumerable: true,
