@@ -1,7 +1,7 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import { FAMILIES } from "../words/en/terms.ts";
 import { cardSizes, PAPER_SIZES, type CardSize, type Paper } from "../print/card-size.ts";
 import type { StatedCard, WithoutCard } from "../print/range-cards.ts";
+import { FAMILIES } from "../records/schema/terms.ts";
 import type { Records } from "../records/records.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
@@ -61,6 +61,7 @@ export function chosenColours(
   return ({ slug }) => wanted.has(slug);
 }
 
+const FAMILY_KEYS = [...FAMILIES, "other"];
 /** A colour's family, of its own record or of its only pigment's. */
 export function familyOf(
   { family, pigments }: Pick<ColourRecord, "family" | "pigments">,
@@ -78,16 +79,14 @@ export function familyOf(
 /** "blacks" and "black" alike. */
 function familyKey(family: string): string {
   const word = family.toLowerCase();
-  const found = Object.entries(FAMILIES).find(
-    ([key, name]) => key === word || name.toLowerCase() === word,
-  );
+  const found = FAMILY_KEYS.find((key) => key === word || `${key}s` === word);
   if (found === undefined)
     throw unknownChoice(
       "--family",
       family,
-      Object.values(FAMILIES).map((name) => name.toLowerCase()),
+      FAMILY_KEYS.map((key) => `${key}s`),
     );
-  return found[0];
+  return found;
 }
 
 const MOST_NAMED = 14;

@@ -1,3 +1,4 @@
+import type { Words } from "../words/words.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
@@ -13,10 +14,10 @@ import {
 } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
-import { FAMILIES } from "../words/en/terms.ts";
+import { FAMILIES } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
-import { filterChoices, filterTags, searchText } from "./range-filters.ts";
+import { filterChoices, filterTags } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { hueGiven, munsellPlace } from "./munsell-place.ts";
 import { oilGroups } from "./oil-order-page.ts";
@@ -75,12 +76,11 @@ export function catalogueGrid(context: PageContext, place: PagePlace): Catalogue
     orders: orderLinks(context, place),
     families: byFamily(context.sheets).map(([family, sheets]) => ({
       id: family,
-      heading: FAMILIES[family],
+      heading: context.words.families[family],
       count: text.count(sheets.length),
       colours: sheets.map((worded) => ({
         ...colourCard(worded, context, place),
         tags: filterTags(worded.sheet).join(" "),
-        search: searchText(worded),
       })),
     })),
     downloads: [
@@ -104,19 +104,20 @@ export function catalogueGrid(context: PageContext, place: PagePlace): Catalogue
   };
 }
 
-type FamilyKey = keyof typeof FAMILIES;
+type FamilyKey = keyof Words["families"];
+
+/** In the order of their list; what has no family comes last. */
+export const FAMILY_KEYS: readonly FamilyKey[] = [...FAMILIES, "other"];
 
 /** In the order of the family list, and in each by name. */
 export function byFamily(
   sheets: readonly SheetTexts[],
 ): (readonly [FamilyKey, readonly SheetTexts[]])[] {
   const named = sheets.toSorted((one, other) => (one.sheet.name < other.sheet.name ? -1 : 1));
-  return (Object.keys(FAMILIES) as FamilyKey[])
-    .map(
-      (family) =>
-        [family, named.filter(({ sheet }) => (sheet.family ?? "other") === family)] as const,
-    )
-    .filter(([, members]) => members.length > 0);
+  return FAMILY_KEYS.map(
+    (family) =>
+      [family, named.filter(({ sheet }) => (sheet.family ?? "other") === family)] as const,
+  ).filter(([, members]) => members.length > 0);
 }
 
 export function catalogueTable(
@@ -125,6 +126,19 @@ export function catalogueTable(
   place: PagePlace,
 ): CatalogueTableView {
   const text = context.words.pages.catalogue;
+  const groups =
+    order === "oil"
+      ? oilGroups(context, place)
+      : order === "strength"
+        ? strengthGroups(context, place)
+        : grouped(order, context).map(({ id, heading: group, sheets }) => ({
+            id,
+            heading: group,
+            table: table(group, sheets, context, place),
+          }));
+  const headed = groups.flatMap(({ id, heading: group }) =>
+    group === undefined ? [] : [{ text: group, href: `#${id}` }],
+  );
   const heading = `${text.heading}, ${text.orders[order].replace(/^./, (letter) => letter.toLowerCase()).replace("table ", "")}`;
   return {
     kind: "catalogue-table",
@@ -132,16 +146,8 @@ export function catalogueTable(
     lead: [text.leads[order]],
     orders: orderLinks(context, place),
     pictures: orderPictures(order, context, place),
-    groups:
-      order === "oil"
-        ? oilGroups(context, place)
-        : order === "strength"
-          ? strengthGroups(context, place)
-          : grouped(order, context).map(({ id, heading: group, sheets }) => ({
-              id,
-              heading: group,
-              table: table(group, sheets, context, place),
-            })),
+    contents: headed.length > 2 ? headed : [],
+    groups,
     downloads: [],
   };
 }
@@ -161,7 +167,7 @@ function grouped(
     case "family":
       return byFamily(sheets).map(([family, members]) => ({
         id: family,
-        heading: FAMILIES[family],
+        heading: words.families[family],
         sheets: members,
       }));
     case "value":

@@ -1,7 +1,7 @@
 import { readingNotations } from "../colorimetry/reading-notations.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
-import type { MasstoneNotations, ScreenFigures, Sheet } from "../sheet/sheet.ts";
+import type { AtLightness, MasstoneNotations, ScreenFigures, Sheet } from "../sheet/sheet.ts";
 
 /** A notation as a screen shows it; nothing where no screen colour follows from the reading. */
 export function ownColour(figures: Partial<ScreenFigures> | undefined): ScreenColour | undefined {
@@ -21,12 +21,17 @@ export function comparableColour(
   return { hex: srgb.hex, displayP3: displayP3.css };
 }
 
+/** A tint as it is set beside others': gloss shut out, where its colour was read with gloss included. */
+export function comparableTint(tint: AtLightness | undefined): ScreenColour | undefined {
+  return ownColour(tint?.glossExcluded ?? tint);
+}
+
 /** The tint that stands for a colour in a small place: at L* 50 in the first white that reaches it, else at 70, else at 30. */
 export function tellingTint(sheet: Sheet, inWhite?: string): ScreenColour | undefined {
   for (const level of ["50", "70", "30"] as const) {
     for (const tint of sheet.tints) {
       if (inWhite !== undefined && tint.white.slug !== inWhite) continue;
-      const colour = ownColour(tint.atL[level]);
+      const colour = comparableTint(tint.atL[level]);
       if (colour !== undefined) return colour;
     }
   }

@@ -2,13 +2,12 @@ import type { Block, LineView } from "../blocks/block.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { ends } from "../quantities/interval.ts";
 import { decimalText } from "../words/number-text.ts";
-import { listed } from "../words/en/statements-phrases.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourTile } from "./colour-tile.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import type { PageContext } from "./page-context.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { comparableColour, comparableTint } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
 import { whiteningParts } from "./six-facts.ts";
 
@@ -34,7 +33,7 @@ function whiteLines({ worded: { sheet }, context, words }: SheetPage): LineView[
       const own = told(white);
       return own === undefined ? [] : [text.other(white.name, own)];
     });
-    return parts.length === 0 ? "" : ` ${text.others(listed(parts))}`;
+    return parts.length === 0 ? "" : ` ${text.others(words.listed(parts))}`;
   };
   const [lightness, yellowness] = (["L", "b"] as const).map(
     (axis) =>
@@ -59,14 +58,19 @@ function whiteLines({ worded: { sheet }, context, words }: SheetPage): LineView[
         (own) => text.whitens(own.text, reference, own.by) + beside(parts),
       ),
     ),
-    ...line(
-      text.names.bright,
-      said(lightness?.(sheet), (own) => text.bright(own) + beside((w) => lightness?.(w))),
-    ),
-    ...line(
-      text.names.yellow,
-      said(yellowness?.(sheet), (own) => text.yellow(own) + beside((w) => yellowness?.(w))),
-    ),
+    // A film of an extender shows its chart: how bright that is, is not its own.
+    ...(sheet.family === "extender"
+      ? []
+      : [
+          ...line(
+            text.names.bright,
+            said(lightness?.(sheet), (own) => text.bright(own) + beside((w) => lightness?.(w))),
+          ),
+          ...line(
+            text.names.yellow,
+            said(yellowness?.(sheet), (own) => text.yellow(own) + beside((w) => yellowness?.(w))),
+          ),
+        ]),
   ];
 }
 
@@ -109,8 +113,8 @@ function tintTiles({ worded: { sheet: white }, context, place }: SheetPage) {
       return {
         ...colourTile(worded, context, place),
         colours: [
-          ownColour(worded.sheet.notations.masstone),
-          ...(["30", "50", "70"] as const).map((level) => ownColour(tint?.atL[level])),
+          comparableColour(worded.sheet.notations.masstone),
+          ...(["30", "50", "70"] as const).map((level) => comparableTint(tint?.atL[level])),
         ].filter((colour) => colour !== undefined),
       };
     });

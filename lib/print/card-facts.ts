@@ -1,6 +1,6 @@
 import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { figureText } from "../present/figure-text.ts";
-import { upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";

@@ -2,10 +2,10 @@ import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
 import { poisonCentreLine } from "../pages/handling-section.ts";
 import { coloursLetDownIn } from "../pages/colours-tinted-with.ts";
 import { madeOf } from "../pages/made-of.ts";
-import { ownColour } from "../pages/screen-swatch.ts";
+import { comparableColour, comparableTint } from "../pages/screen-swatch.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { decimalText } from "../words/number-text.ts";
-import { upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import { labelModel, type LabelLine } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Words } from "../words/words.ts";
@@ -13,7 +13,7 @@ import type { Language } from "../records/schema/terms.ts";
 import type { AtLightness, EqualLightness, Sheet, TintSection } from "../sheet/sheet.ts";
 import type { CardContent, CardLabel, CardStatement, CardSwatch } from "./card-content.ts";
 import { cardFacts } from "./card-facts.ts";
-import { printedLab } from "./printed-lab.ts";
+import { comparableLab, printedLab } from "./printed-lab.ts";
 
 /** The card of a sheet. @param languages of the label's statements, the leading one first. */
 export function cardOfSheet(
@@ -71,8 +71,8 @@ export function cardOfSheet(
 }
 
 function masstoneSwatch({ notations: { masstone } }: Sheet, words: Words): CardSwatch | undefined {
-  const printed = printedLab(masstone?.lab ?? {});
-  const screen = ownColour(masstone);
+  const printed = masstone && comparableLab(masstone);
+  const screen = comparableColour(masstone);
   if (masstone === undefined || printed === undefined || screen === undefined) return undefined;
   return {
     ...printed,
@@ -115,11 +115,12 @@ function tintSwatch(
 ): CardSwatch | undefined {
   // Without a spectrum only a*, b* at that lightness are known, under D65 and the 10 degree observer.
   const printed = printedLab(
-    at.lab ?? {
-      "D65/10": { L: { ...at.a, value: Number(level) } as AtLightness["a"], a: at.a, b: at.b },
-    },
+    at.glossExcluded?.lab ??
+      at.lab ?? {
+        "D65/10": { L: { ...at.a, value: Number(level) } as AtLightness["a"], a: at.a, b: at.b },
+      },
   );
-  const screen = ownColour(at);
+  const screen = comparableTint(at);
   if (printed === undefined || screen === undefined) return undefined;
   const name = upperFirst(white.name);
   return {

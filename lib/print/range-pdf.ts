@@ -1,6 +1,5 @@
 import { byFamily } from "../pages/catalogue-pages.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { FAMILIES } from "../words/en/terms.ts";
 import { N6 } from "./card-plan.ts";
 import { drawFlow } from "./draw-flow.ts";
 import { placedPieces } from "./paper-columns.ts";
@@ -31,7 +30,7 @@ export function rangePdf(
   } = context;
   const text = words.pages.sheetPaper;
   const families = byFamily(sheets.map(({ page }) => page.worded)).map(([family, members]) => ({
-    name: FAMILIES[family],
+    name: words.families[family],
     sheets: members.flatMap((worded) => sheets.filter(({ page }) => page.worded === worded)),
   }));
   const style = { widthMm: paper.widthMm - 2 * MARGIN.side, sizePt: 9.5 };

@@ -89,7 +89,7 @@ export function checkedRecords(
     ...(knowledge === undefined ? [] : pigmentFaults(files, knowledge)),
     ...paintFaults(files),
     ...columnFaults(files),
-    ...drawdownFaults(read, masstoneOf),
+    ...drawdownFaults(read, masstoneOf, (slug) => isExtender(slug, files, knowledge)),
     ...(knowledge === undefined ? [] : colourFaults(read, files, knowledge)),
     ...rangeFaults(read, files, masstoneOf),
     ...amountFaults(files, today),
@@ -316,4 +316,13 @@ function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {
       one.place.column - other.place.column ||
       byText(one.rule, other.rule),
   );
+}
+
+/** Whether a paint, or the pigment that a let-down names in its place, is an extender. */
+function isExtender(slug: string, files: ParsedFiles, knowledge: Knowledge | undefined): boolean {
+  const colour = files.colours.get(slug)?.record;
+  const pigment = files.pigments.get(colour?.pigments[0]?.pigment ?? slug)?.record;
+  const family =
+    colour?.family ?? pigment?.family ?? knowledge?.pigment(pigment?.colourIndexName).family;
+  return family === "extender";
 }

@@ -2,7 +2,7 @@
 export const SHEET_PAPER = {
   kind: "Colour sheet",
   pageOf: (page: number, pages: number) => `${page} of ${pages}`,
-  standings: "A filled mark is measured, a ringed one derived, an open one estimated.",
+  standings: "A filled mark is measured, a ringed one worked out, an open one estimated.",
   evidence: {
     heading: "Evidence in short",
     counts: (parts: readonly string[]) => `Of the figures of this sheet ${parts.join(", ")}.`,
