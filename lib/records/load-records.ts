@@ -14,13 +14,16 @@ import { contentTree, type ContentTree } from "./content-tree.ts";
 import { drawdownFaults } from "./drawdown-faults.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
+import { lotFaults } from "./lot-faults.ts";
 import { parsedFiles, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
+import { lotWithNoise, resolvedLot } from "./resolved-lots.ts";
 import type {
   ChartGrounds,
   Checked,
   Colour,
   FilmReading,
+  Lot,
   Reading,
   Records,
   SpectrumReading,
@@ -73,8 +76,11 @@ export function checkedRecords(
   const files = parsedFiles(tree, diagnostics, parsers);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const sizes = offeredSizes(files, diagnostics);
+  const lotsRead = [...files.lots.values()]
+    .map((lot) => resolvedLot(lot, resolver))
+    .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1));
   const read = [...files.colours.values()].map((colour) =>
-    resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []),
+    readAsStandard(resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []), lotsRead),
   );
   const chart = resolvedGrounds(files.workshop, resolver, diagnostics);
   const masstoneOf = masstones(read);
@@ -94,6 +100,7 @@ export function checkedRecords(
     ...rangeFaults(read, files, masstoneOf),
     ...amountFaults(files, today),
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
+    ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
     ...claimFaults(files),
     ...pairFaults(files),
   );
@@ -115,6 +122,8 @@ export function checkedRecords(
       ...files.colours.values(),
       ...files.sources.values(),
       ...files.answers.values(),
+      ...files.lots.values(),
+      ...files.trials.values(),
     ].map(({ record }) => record),
   );
   return {
@@ -135,6 +144,10 @@ export function checkedRecords(
           { slug, file, record, body, bodyLine, place: yaml.place },
         ]),
       ),
+      lots: new Map(
+        lotsRead.map((lot) => [lot.slug, lotWithNoise(lot, resolver.withReplicateNoise)]),
+      ),
+      trials: checked(files.trials),
       knowledge,
       ...(newestDate === undefined ? {} : { newestDate }),
     },
@@ -257,6 +270,19 @@ function resolvedColour(
     films,
     ...(masstone === undefined ? {} : { masstone }),
     ...(masstoneOverBlack === undefined ? {} : { masstoneOverBlack }),
+  };
+}
+
+/** What a colour's record leaves to its retained standard is read of that. */
+function readAsStandard(colour: Colour, lots: readonly Lot[]): Colour {
+  const standard = lots.find(({ slug }) => slug === colour.record.standard);
+  if (standard === undefined) return colour;
+  return {
+    ...colour,
+    ...(colour.record.masstone === undefined && standard.masstone !== undefined
+      ? { masstone: standard.masstone }
+      : {}),
+    ...(colour.record.tints === undefined ? { tints: standard.letDowns } : {}),
   };
 }
 

@@ -123,6 +123,7 @@ function mentions(text: string, slug: string): boolean {
 /** A colour's record without the let-downs and films that the part leaves out. */
 function colourText(slug: string, { colours, ratios, filmsUm }: Part): string {
   const kept = read(`colours/${slug}.md`)
+    .replace(/^standard:.*\n/m, "")
     .split("\n")
     .filter((line) => {
       const tint = /^ {2}- \{ white: ([\w-]+), massRatio: "([\d:]+)"/.exec(line);
