@@ -69,6 +69,7 @@ export function siteOf(
       prints: {
         sheets: sheetsToPrint(worked),
         cards: worked.cards,
+        laidOut: worked.laidOut,
         context: worked.context,
       },
     },
