@@ -1,6 +1,6 @@
 import type { SectionBlock } from "../blocks/block.ts";
 import type { FactView } from "../present/views.ts";
-import type { SheetView } from "../blocks/page-kinds.ts";
+import type { OfferView, SheetView } from "../blocks/page-kinds.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
@@ -8,7 +8,7 @@ import { hazardView } from "./label-view.ts";
 import { jsonLd } from "./json-ld.ts";
 import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { paintColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
 import { tintsBlock } from "./sheet-hero.ts";
 import { sheetSections } from "./sheet-sections.ts";
@@ -32,7 +32,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     ? hazardView(sheet.cautions, sheet.cautions, words, "#handling")
     : undefined;
   const tints = tintsBlock(sheet, words);
-  const colour = ownColour(sheet.notations.masstone);
+  const colour = paintColour(sheet.notations.masstone);
   const sections = sheetSections(page);
   return {
     kind: "sheet",
@@ -53,6 +53,10 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     actions: [{ text: text.compare, href: `${place.root}compare/?colours=${sheet.slug}` }],
     ...(hazard === undefined ? {} : { hazard }),
     ...(sheet.cautions.unknown.length === 0 ? {} : { unknownHazard: text.unknownHazard }),
+    // Of an oil that is not on record nobody can say that its rags keep cool.
+    ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
+      ? { ragLine: words.pages.ragLine }
+      : {}),
     facts: sixFacts(worded, context).map((fact) => linkedFact(fact, sections)),
     ...(sheet.recordDate === undefined ? {} : { asOf: text.asOf(words.date(sheet.recordDate)) }),
     contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),

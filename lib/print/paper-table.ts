@@ -1,18 +1,18 @@
 import type { CellView, PropertyTableView, PropertyView, TableView } from "../present/views.ts";
-import type { LineMark } from "./mark.ts";
-import type { Group, PaperMark, Piece, Tagged } from "./layout-tree.ts";
-import { setRuns, type PaperRun } from "./paper-run.ts";
+import type { Group, Piece } from "./layout-tree.ts";
+import { GREY, shifted, type LineMark, type Mark, type Tagged } from "./mark.ts";
+import { paragraph, quiet, smallPt, wholeParagraph, type PaperStyle } from "./paper-style.ts";
 import { measureText } from "./print-document.ts";
-import { GREY, paragraph, shifted, smallPt, type PaperStyle } from "./paper-style.ts";
+import { setRuns, type Run } from "./set-runs.ts";
 
 /** Between two columns of a table. */
 const GUTTER_MM = 2.5;
 const ROW_PAD_MM = 0.55;
-/** A table of numbers with no more rows is not parted; properties, whose rows can be tall, are. */
-const KEPT_ROWS = 6;
+/** A table with no more rows is not parted. */
+const KEPT_ROWS = 5;
 
 interface Cell {
-  readonly runs: readonly PaperRun[];
+  readonly runs: readonly Run[];
   /** Under the runs, small. */
   readonly note?: string | undefined;
   readonly align?: "left" | "right";
@@ -80,7 +80,7 @@ export function plainTable(view: TableView, style: PaperStyle): Group {
     view.note === undefined
       ? []
       : [
-          paragraph([{ text: view.note, face: "sans", ink: GREY }], style, {
+          paragraph(quiet(view.note), style, {
             tag: "Note",
             sizePt: smallPt(style),
           }),
@@ -152,28 +152,34 @@ function table(
     caption === ""
       ? []
       : [
-          paragraph([{ text: caption, face: "sans", ink: GREY }], style, {
+          wholeParagraph(quiet(caption), style, {
             tag: "Caption",
             beforeMm: 2,
             sizePt: smallPt(style),
             keepWithNext: true,
           }),
         ];
+  const heads = head.map((row) => ({ ...rowPiece(row, style, "Column"), keepWithNext: true }));
+  const [first] = heads;
   return {
     kind: "group",
     tag: "Table",
+    ...(first === undefined ? {} : { runningHead: { piece: first, at: "column" } }),
     children: [
       ...title,
-      ...head.map((row) => ({ ...rowPiece(row, style, "Column"), keepWithNext: true })),
+      ...heads,
       ...rows.map((row, i) => ({
         ...rowPiece(row, style, "Row"),
         beforeMm: i === 0 && head.length === 0 ? 1 : 0,
-        ...((i === 0 || (head.length > 0 && rows.length <= KEPT_ROWS)) && i < rows.length - 1
-          ? { keepWithNext: true }
-          : {}),
+        ...(isKept(i, rows.length) ? { keepWithNext: true } : {}),
       })),
     ],
   };
+}
+
+/** A short table is not parted, and of a long one no row stands alone at the foot or the head of a column. */
+function isKept(row: number, count: number): boolean {
+  return row < count - 1 && (count <= KEPT_ROWS || row === 0 || row === count - 2);
 }
 
 function rowPiece({ cells, widths }: Row, style: PaperStyle, scope: "Row" | "Column"): Piece {
@@ -185,18 +191,18 @@ function rowPiece({ cells, widths }: Row, style: PaperStyle, scope: "Row" | "Col
     const set = setRuns(cell.runs, {
       widthMm: width,
       sizePt,
-      leadingPt: sizePt * 1.25,
+      leading: 1.25,
       align: cell.align ?? "left",
     });
     const note =
       cell.note === undefined
         ? undefined
-        : setRuns([{ text: cell.note, face: "sans", ink: GREY }], {
+        : setRuns(quiet(cell.note), {
             widthMm: width,
             sizePt: smallPt(style),
-            leadingPt: smallPt(style) * 1.25,
+            leading: 1.25,
           });
-    const marks: PaperMark[] = [
+    const marks: Mark[] = [
       ...set.marks.map((mark) => shifted(mark, x, ROW_PAD_MM)),
       ...(note?.marks ?? []).map((mark) => shifted(mark, x, ROW_PAD_MM + set.heightMm)),
     ];
