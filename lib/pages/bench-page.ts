@@ -14,6 +14,7 @@ import { pigmentSection } from "./pigment-view.ts";
 import { rangeSection } from "./range-section.ts";
 import { dryPigmentBlocks } from "./safety-blocks.ts";
 import type { SheetPage } from "./section-views.ts";
+import { expectedTables } from "./expected-tables.ts";
 import { acrossWhites } from "./sheet-sections.ts";
 import { pageHead } from "./site-frame.ts";
 import { strengthSection } from "./strength-section.ts";
@@ -133,6 +134,7 @@ function ladderTables(page: SheetPage): Block[] {
         ],
       },
     ]),
+    ...expectedTables(page),
   ];
 }
 

@@ -1,6 +1,7 @@
 import type { LadderBlock } from "../blocks/block.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { TintSection } from "../sheet/sheet.ts";
+import { ownColour } from "./screen-swatch.ts";
 import { ladderOf } from "./whites-section.ts";
 import type { SheetPage } from "./section-views.ts";
 
@@ -34,4 +35,24 @@ function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock 
       ),
     ],
   };
+}
+
+/** A ladder a white that it was not painted out in: without a mark of a drawdown, and with what it goes by. */
+export function expectedLadderBlocks({ worded: { sheet }, words }: SheetPage): LadderBlock[] {
+  return sheet.expectedTints.map(({ white, steps, sentence }) => ({
+    kind: "ladder",
+    id: `expected-in-${white.slug}`,
+    name: words.pages.sheetPage.ladder.expectedIn(white.name),
+    sentence: statementText(sentence, words),
+    description: statementText(sentence, words),
+    steps: steps.map((step) => {
+      const colour = ownColour(step);
+      return {
+        label: step.massRatio,
+        measured: false,
+        ...(colour === undefined ? {} : { colour }),
+      };
+    }),
+    remarks: [],
+  }));
 }

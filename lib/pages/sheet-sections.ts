@@ -9,7 +9,7 @@ import { answerEntry } from "./answer-entry.ts";
 import { WHITES_PATH } from "./catalogue-pages.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import { handlingSection } from "./handling-section.ts";
-import { ladderBlocks } from "./ladder-blocks.ts";
+import { expectedLadderBlocks, ladderBlocks } from "./ladder-blocks.ts";
 import { markdownHtml } from "./markdown.ts";
 import { paintingBlocks } from "./painting-section.ts";
 import { permanenceSummary } from "./permanence-view.ts";
@@ -59,9 +59,7 @@ function letDown(page: SheetPage): Block[] {
       sheet.tints[0]?.massRatioKind === "pigment" ? text.ladder.keyPigment : text.ladder.key,
       "note",
     ),
-    ...absent.map(({ values }) =>
-      statement(text.ladder.notDrawn(values["whites"] as readonly string[]), "note"),
-    ),
+    ...absent.flatMap(({ values }) => notTried(values["whites"] as readonly string[], page)),
     ...(isNearNeutral(sheet)
       ? [
           {
@@ -75,6 +73,20 @@ function letDown(page: SheetPage): Block[] {
           } as const,
         ]
       : []),
+  ];
+}
+
+/** Whites that it was not painted out in: what to expect of those that other colours tell of, and the names of the others. */
+function notTried(whites: readonly string[], page: SheetPage): Block[] {
+  const { ladder: text } = page.words.pages.sheetPage;
+  const expected = expectedLadderBlocks(page);
+  const told = page.worded.sheet.expectedTints.map(({ white }) => white.name);
+  const untold = whites.filter((white) => !told.includes(white));
+  return [
+    ...(untold.length === 0 ? [] : [statement(text.notDrawn(untold), "note")]),
+    ...(expected.length === 0
+      ? []
+      : [{ kind: "fold", summary: text.expected(told), blocks: expected } as const]),
   ];
 }
 

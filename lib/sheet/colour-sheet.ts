@@ -14,6 +14,7 @@ import { opticsSection } from "./optics/optics-section.ts";
 import { permanenceSection } from "./permanence/permanence-section.ts";
 import type { Sheet } from "./sheet.ts";
 import type { Fits } from "./tints/strength.ts";
+import { expectedSections } from "./tints/expected-section.ts";
 import { tintsAsDrawn } from "./tints/tints-as-drawn.ts";
 
 /** A colour's sheet from its checked record and its fit; each section is worked out in its own file. */
@@ -46,6 +47,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
             ),
           },
     tints,
+    expectedTints: expectedSections(colour, fits, records),
     optics: opticsSection(colour, pigments, tints, oil, family, fits, records),
     ...(mixture === undefined ? {} : { mixture }),
     oil,

@@ -18,6 +18,7 @@ import { BATCH, FILL, OIL } from "./oil/oil-figures.ts";
 import { OPTICS } from "./optics/optics-figures.ts";
 import { PERMANENCE } from "./permanence/permanence-figures.ts";
 import { ADDITION, PIGMENT, VEHICLE } from "./pigments/pigment-figures.ts";
+import { EXPECTED_TINT } from "./tints/expected-figures.ts";
 import { TINT } from "./tints/tint-figures.ts";
 
 /**
@@ -38,6 +39,8 @@ export const SHEET = section({
   additions: list(ADDITION),
   notations: section({ masstone: optional(MASSTONE) }),
   tints: list(TINT),
+  /** In whites that it was not let down in, by what other colours do there. */
+  expectedTints: list(EXPECTED_TINT),
   optics: OPTICS,
   /** Of colours of two pigments or more. */
   mixture: optional(MIXTURE),

@@ -6,6 +6,7 @@
 import { pathToFileURL } from "node:url";
 import type { MeasuredErrors } from "../../lib/optics/fit/measured-errors.ts";
 import { chosenWidth, type ChosenWidth } from "./chosen-widths.ts";
+import { otherWhiteErrors } from "./other-white-errors.ts";
 import {
   blackMixtureErrors,
   covered,
@@ -25,6 +26,9 @@ export const ERRORS: ReadonlyMap<
   PATHS.map((path) => [path, { leftOut: leftOutErrors(path), mixed: blackMixtureErrors(path) }]),
 );
 
+/** Colours expected in barytes and chalk, where they were never handed a let-down. */
+export const OTHER_WHITE: readonly PredictionError[] = otherWhiteErrors();
+
 /** Rows of the table, rounded as printed. */
 export function measuredErrors(): MeasuredErrors[] {
   return [...ERRORS].flatMap(([path, { leftOut, mixed }]) => [
@@ -35,6 +39,7 @@ export function measuredErrors(): MeasuredErrors[] {
     ),
     row("all let-downs", path, leftOut),
     row("mixtures with black", path, mixed),
+    ...(path === "with films" ? [row("in a white not tried", path, OTHER_WHITE)] : []),
   ]);
 }
 
@@ -47,6 +52,7 @@ export function chosenWidths(): ChosenWidth[] {
     chosenWidth("withoutFilms", none.leftOut),
     chosenWidth("mixture", films.mixed),
     chosenWidth("mixtureWithoutFilms", none.mixed),
+    chosenWidth("otherWhite", OTHER_WHITE),
   ];
 }
 

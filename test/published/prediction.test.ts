@@ -4,7 +4,13 @@ import { describe, expect, test } from "vitest";
 import { MEASURED_ERRORS } from "../../lib/optics/fit/measured-errors.ts";
 import { WIDER } from "../../lib/optics/fit/prediction-uncertainty.ts";
 import { covered, directions, quantile, type PredictionError } from "./prediction-errors.ts";
-import { chosenWidths, ERRORS, errorTable, measuredErrors } from "./prediction-table.ts";
+import {
+  chosenWidths,
+  ERRORS,
+  errorTable,
+  measuredErrors,
+  OTHER_WHITE,
+} from "./prediction-table.ts";
 
 function sizes(errors: readonly PredictionError[]): number[] {
   return errors.map(({ deltaE00 }) => deltaE00);
@@ -42,6 +48,15 @@ test("a mixture with black is missed by 4.3 on average and 8 in nine of ten, wit
   const errors = sizes(ERRORS.get("with films")?.mixed ?? []);
   expect(errors.reduce((sum, one) => sum + one, 0) / errors.length).toBeLessThan(4.3);
   expect(quantile(errors, 0.9)).toBeLessThan(8);
+});
+
+test("a colour expected in barytes or chalk lies within what is printed as often as is said", () => {
+  expect(OTHER_WHITE).toHaveLength(17);
+  expect(quantile(sizes(OTHER_WHITE), 0.5)).toBeLessThan(5);
+  const [inside68, inside90] = [covered(OTHER_WHITE, "p68"), covered(OTHER_WHITE, "p90")];
+  expect(inside68 / 17).toBeGreaterThan(0.6);
+  expect(inside68 / 17).toBeLessThan(0.85);
+  expect(inside90 / 17).toBeGreaterThan(0.85);
 });
 
 test("each width of the law is what the procedure chooses by all paints", () => {

@@ -23,7 +23,12 @@ const OWN_SHARE = 0.5;
  * How many times further a prediction is missed where no film tells R-infinity and S, and a mixture
  * without white than a let-down as far from a drawdown, with films of all its colours and without.
  */
-export const WIDER = { withoutFilms: 1.6, mixture: 1.4, mixtureWithoutFilms: 3.5 } as const;
+export const WIDER = {
+  withoutFilms: 1.6,
+  mixture: 1.4,
+  mixtureWithoutFilms: 3.5,
+  otherWhite: 2,
+} as const;
 
 /** What widens a prediction beside its distance. */
 export interface Doubts {
@@ -35,6 +40,8 @@ export interface Doubts {
   readonly masstoneContrast?: number;
   /** Whether several colours are mixed. */
   readonly isMixture?: boolean;
+  /** Whether the colour was never let down in that white. */
+  readonly isOtherWhite?: boolean;
   /** What left-out let-downs of all the workshop's colours show. */
   readonly experience?: Experience;
 }
@@ -42,7 +49,7 @@ export interface Doubts {
 /** 68 % of the usual law, Delta-E00, before a workshop's own errors are known: see {@link predictionUncertainty}. */
 export function usualUncertainty(
   distance: number,
-  { hasFilms = false, masstoneContrast = 1, isMixture = false }: Doubts = {},
+  { hasFilms = false, masstoneContrast = 1, isMixture = false, isOtherWhite = false }: Doubts = {},
   widths: Readonly<Record<keyof typeof WIDER, number>> = WIDER,
 ): number {
   if (!(distance >= 0 && distance < Infinity))
@@ -52,7 +59,8 @@ export function usualUncertainty(
     : hasFilms
       ? 1
       : widths.withoutFilms;
-  const wider = byFilms * (1 + 2 * Math.max(1 - masstoneContrast, 0));
+  const byWhite = isOtherWhite ? widths.otherWhite : 1;
+  const wider = byFilms * byWhite * (1 + 2 * Math.max(1 - masstoneContrast, 0));
   return Math.hypot(LAW.near, LAW.far * wider * away(distance));
 }
 

@@ -14,6 +14,7 @@ import type { EqualLightness, OpticsSection, PigmentPart, TintSection } from "..
 import { drawdownRecords } from "../record-inputs.ts";
 import { HARDLY_ANY_WHITE } from "../tints/strength-parts.ts";
 import { tintingStrength, type Fits } from "../tints/strength.ts";
+import { whitesOfTheRange } from "../tints/whites-of-the-range.ts";
 import { weighedAs } from "../tints/paint-conversion.ts";
 
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
@@ -71,15 +72,9 @@ function acrossWhites(tints: readonly TintSection[], records: Records): Statemen
   });
   const letDownIn = new Set(tints.map(({ white }) => white.name));
   const without = notLetDownRuling(
-    whitesOfTheRange(records).filter((name) => !letDownIn.has(name)),
+    [...new Set(whitesOfTheRange(records).map((slug) => whiteColour(slug, records).name))]
+      .filter((name) => !letDownIn.has(name))
+      .sort(),
   );
   return [...compared, ...(without === undefined ? [] : [without])];
-}
-
-/** Names of the whites that some colour was let down in, and of every paint of that family. */
-function whitesOfTheRange(records: Records): string[] {
-  const colours = [...records.colours.values()];
-  const used = colours.flatMap(({ tints }) => tints.map(({ white }) => white));
-  const whites = colours.filter(({ record }) => record.family === "white").map(({ slug }) => slug);
-  return [...new Set([...used, ...whites].map((slug) => whiteColour(slug, records).name))].sort();
 }

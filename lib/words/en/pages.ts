@@ -161,6 +161,9 @@ export const PAGES = {
       misfit: "\u00b1 or missed by",
     },
     note: "L* a* b* under D65, 10\u00b0 observer. Last column, in \u0394E00: for a predicted step, what about 68\u00a0% of predictions stay within; for a drawdown, how far the fit misses it, and in brackets how far when that drawdown is left out.",
+    expectedNote:
+      "Expected, not painted out: L* a* b* (D65, 10\u00b0 observer) as the range in which nine of ten such let-downs lie, Munsell in the middle of it. Last column, in \u0394E00: what about 68\u00a0% stay within.",
+    range: (low: string, high: string) => (low === high ? low : `${low} to ${high}`),
     trailEnds: { plusA: "red", minusA: "green", plusB: "yellow", minusB: "blue" },
     trailTitle: "Where each white takes the colour: a* and b* of the mixtures",
     trailDescription: (whites: readonly string[]) =>
@@ -428,7 +431,7 @@ export const PAGES = {
     /** Below the section on tints. */
     measured: (rows: readonly MeasuredErrors[]): string =>
       [
-        "How far such predictions lie from measured oil paints, in \u0394E00. Each let-down is left out and predicted from the others; a mixture is predicted from its two colours. With films: drawdowns over black and white told the fit how each paint scatters. The last two columns count those that lie within the 68 and the 90 % that we print beside a prediction.",
+        "How far such predictions lie from measured oil paints, in \u0394E00. Each let-down is left out and predicted from the others; a mixture is predicted from its two colours, and a colour in barytes or chalk from its let-downs in zinc white, through one other colour that was let down in both. With films: drawdowns over black and white told the fit how each paint scatters. The last two columns count those that lie within the 68 and the 90 % that we print beside a prediction.",
         "",
         "| | | how many | middle one | nine of ten within | inside 68\u00a0% | inside 90\u00a0% |",
         "|---|---|---|---|---|---|---|",
@@ -446,7 +449,7 @@ export const PAGES = {
       [
         "tints",
         "Tints",
-        "What a colour does in a white comes from our own drawdowns. Two constants, absorption K and scattering S, are fitted to all of a colour\u2019s drawdowns together (Kubelka and Munk), after the surface has been taken off. The steps between are predicted and marked so; the farther from a drawdown, the less certain. Nothing is predicted from the colour alone. A drawdown that the others contradict is shown and not used.",
+        "What a colour does in a white comes from our own drawdowns. Two constants, absorption K and scattering S, are fitted to all of a colour\u2019s drawdowns together (Kubelka and Munk), after the surface has been taken off. The steps between are predicted and marked so; the farther from a drawdown, the less certain. Nothing is predicted from the colour alone. In a white that a colour was not tried in, we say what to expect where other colours were tried in both: how strongly the two whites scatter follows from these. It is an estimate, and a range. A drawdown that the others contradict is shown and not used.",
       ],
       [
         "oil",

@@ -6,6 +6,7 @@ import { byRule } from "./by-rule.ts";
 import { COLORIMETRY_RULINGS } from "./statements-colorimetry.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { DRYING_RULINGS } from "./statements-drying.ts";
+import { EXPECTED_RULINGS } from "./statements-expected.ts";
 import { FORMULATION_RULINGS } from "./statements-formulation.ts";
 import { HAZARD_RULINGS } from "./statements-hazard.ts";
 import { MIXTURE_RULINGS } from "./statements-mixtures.ts";
@@ -18,6 +19,7 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
   ...byRule(COLORIMETRY_RULINGS),
   ...OPTICS_RULINGS,
   ...byRule(OPACITY_RULINGS),
+  ...byRule(EXPECTED_RULINGS),
   ...MIXTURE_RULINGS,
   ...byRule<FormulationStatement>(FORMULATION_RULINGS),
   ...byRule<DryingStatement>(DRYING_RULINGS),

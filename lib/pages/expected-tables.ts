@@ -1,0 +1,71 @@
+import type { Block } from "../blocks/block.ts";
+import { statement } from "../blocks/section-blocks.ts";
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import { ends, type Quantity } from "../quantities/interval.ts";
+import { standingWord } from "../present/standing-view.ts";
+import { statementText } from "../present/statement-text.ts";
+import type { CellView, TableView } from "../present/views.ts";
+import type { ExpectedTintSection } from "../sheet/tints/expected-figures.ts";
+import { decimalText } from "../words/number-text.ts";
+import type { SheetPage } from "./section-views.ts";
+
+/** Whites that the colour was not let down in, each with what is expected there, as ranges. */
+export function expectedTables({ worded: { sheet }, words }: SheetPage): Block[] {
+  return sheet.expectedTints.map((tint) => ({
+    kind: "group",
+    id: `expected-in-${tint.white.slug}`,
+    flow: "stack",
+    blocks: [
+      {
+        kind: "heading",
+        level: 3,
+        text: words.pages.sheetPage.ladder.expectedIn(tint.white.name),
+      },
+      statement(statementText(tint.sentence, words)),
+      {
+        kind: "fold",
+        summary: words.pages.whites.steps(tint.steps.length),
+        blocks: [{ kind: "table", table: stepsTable(tint, words) }],
+      },
+    ],
+  }));
+}
+
+function stepsTable(
+  { white, massRatioKind, steps }: ExpectedTintSection,
+  words: SheetPage["words"],
+): TableView {
+  const { columns, stepsCaption, expectedNote } = words.pages.whites;
+  const range = (figure: Figure<Quantity>): CellView => ({
+    text: isKnown(figure) ? words.pages.whites.range(...rounded(figure.value)) : "\u2013",
+  });
+  return {
+    caption: stepsCaption(white.name, massRatioKind),
+    note: expectedNote,
+    compact: true,
+    columns: [
+      { head: columns.ratio },
+      { head: columns.L, numeric: true },
+      { head: columns.a, numeric: true },
+      { head: columns.b, numeric: true },
+      { head: columns.munsell },
+      { head: columns.misfit, unit: "\u0394E00", numeric: true },
+    ],
+    rows: steps.map(({ massRatio, lab, munsell, uncertainty }): CellView[] => {
+      const { L, a, b } = lab["D65/10"];
+      return [
+        { text: massRatio, standing: standingWord("estimated", words) },
+        range(L),
+        range(a),
+        range(b),
+        { text: munsell !== undefined && isKnown(munsell.text) ? munsell.text.value : "\u2013" },
+        { text: `\u00b1\u00a0${decimalText(uncertainty, 1)}` },
+      ];
+    }),
+  };
+}
+
+function rounded(quantity: Quantity): [string, string] {
+  const [low, high] = ends(quantity);
+  return [decimalText(low, 0), decimalText(high, 0)];
+}

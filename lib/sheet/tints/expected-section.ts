@@ -1,0 +1,123 @@
+import { deltaE00 } from "../../colorimetry/difference.ts";
+import { munsellOfLab } from "../../colorimetry/munsell.ts";
+import { readingNotations } from "../../colorimetry/reading-notations.ts";
+import type { Lab } from "../../colorimetry/viewing.ts";
+import type { ColourFit } from "../../optics/fit/colour-fit.ts";
+import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
+import {
+  expectedLadder,
+  expectedRuling,
+  expectedTint,
+  palestExpected,
+  type ExpectedTint,
+} from "../../optics/tints/expected-ladder.ts";
+import { computedFigure } from "../../quantities/figure.ts";
+import type { Quantity } from "../../quantities/interval.ts";
+import { isStatement } from "../../quantities/statement.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import type { Origin } from "../notations/lab-figures.ts";
+import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
+import { drawdownRecords } from "../record-inputs.ts";
+import { whiteColour } from "./drawdown-set.ts";
+import type { ExpectedStep, ExpectedTintSection, LabRange } from "./expected-figures.ts";
+import type { Fits } from "./strength.ts";
+import { TOLD_FROM_MASSTONE } from "./tint-steps.ts";
+import { whitesOfTheRange } from "./whites-of-the-range.ts";
+
+/** Let-downs that are told, as far as the colour's own ladder reaches. */
+const TOLD_STEPS = ["1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100", "1:200", "1:500"];
+
+/** What a colour is expected to do in each white of the range that it was not let down in, where other colours tell. */
+export function expectedSections(
+  colour: Colour,
+  fits: Fits,
+  records: Records,
+): ExpectedTintSection[] {
+  const fit = fits.get(colour.slug);
+  if (fit?.kind !== "fit") return [];
+  const others = [...fits].flatMap(([slug, other]) =>
+    slug !== colour.slug && other.kind === "fit" ? [{ slug, fit: other }] : [],
+  );
+  return whitesOfTheRange(records).flatMap((white) =>
+    colour.tints.some((tint) => tint.white === white) || white === colour.slug
+      ? []
+      : expectedIn(white, colour, fit, others, records),
+  );
+}
+
+function expectedIn(
+  white: string,
+  colour: Colour,
+  fit: ColourFit,
+  others: readonly { readonly slug: string; readonly fit: ColourFit }[],
+  records: Records,
+): ExpectedTintSection[] {
+  const ladder = expectedLadder(
+    fit,
+    white,
+    others.map((other) => other.fit),
+  );
+  if (ladder === undefined) return [];
+  const through = ladder.through.flatMap(
+    (index) => records.colours.get(others[index]?.slug ?? "") ?? [],
+  );
+  const origin: Origin = {
+    standing: "estimated",
+    method: "its own K and S, the white's S by what other colours do in both whites",
+    source: "duncan-1940",
+    inputs: [colour, ...through].flatMap((one) => drawdownRecords(one, records)),
+  };
+  const least = palestExpected(ladder);
+  const tints = TOLD_STEPS.map((massRatio) => ({
+    massRatio,
+    share: 1 / Number(massRatio.split(":")[1]),
+  }))
+    .filter(({ share }) => share >= least)
+    .map(({ massRatio, share }) => ({ massRatio, tint: expectedTint(ladder, share) }))
+    .filter(({ tint }) => deltaE00(tint.lab, fit.masstone.lab) >= TOLD_FROM_MASSTONE);
+  if (tints.length === 0) return [];
+  const { name } = whiteColour(white, records);
+  return [
+    {
+      white: { slug: white, name },
+      massRatioKind: ladder.from.white.ratioKind,
+      steps: tints.map(({ massRatio, tint }) => expectedStep(massRatio, tint, origin)),
+      sentence: expectedRuling(
+        name,
+        whiteColour(ladder.from.white.slug, records).name,
+        through.map(({ record }) => record.name),
+        tints.map(({ tint }) => tint),
+      ),
+    },
+  ];
+}
+
+function expectedStep(massRatio: string, tint: ExpectedTint, origin: Origin): ExpectedStep {
+  const notations = readingNotations(tint.spectrum);
+  const u = axisUncertainty(tint.uncertainty.p68, tint.lab);
+  const munsell = munsellOfLab(notations.lab["C/2"], u);
+  return {
+    massRatio,
+    colourShare: tint.massRatio,
+    lab: {
+      "D65/10": labRange(tint.lab, axisUncertainty(tint.uncertainty.p90, tint.lab), origin),
+    },
+    ...(isStatement(munsell) ? {} : { munsell: munsellFigures(munsell, origin) }),
+    ...screenFigures(notations.screen, origin),
+    uncertainty: tint.uncertainty.p68,
+  };
+}
+
+function labRange(lab: Lab, half: Lab, { standing, ...details }: Origin): LabRange {
+  const range = (key: keyof Lab, [least, most]: readonly [number, number]) =>
+    computedFigure<Quantity>(
+      standing,
+      [Math.max(lab[key] - half[key], least), Math.min(lab[key] + half[key], most)],
+      { unit: "1", ...details },
+    );
+  return {
+    L: range("L", [0, 100]),
+    a: range("a", [-Infinity, Infinity]),
+    b: range("b", [-Infinity, Infinity]),
+  };
+}

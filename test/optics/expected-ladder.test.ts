@@ -1,0 +1,171 @@
+/** A colour expected in a white that it was not let down in, held against films integrated step by step in that white. */
+import { describe, expect, test } from "vitest";
+import { deltaE00 } from "../../lib/colorimetry/difference.ts";
+import { fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
+import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
+import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
+import {
+  expectedLadder,
+  expectedRuling,
+  expectedTint,
+  palestExpected,
+} from "../../lib/optics/tints/expected-ladder.ts";
+import {
+  BLUE,
+  GRID,
+  IRON_BLACK,
+  LAMP,
+  LEAD,
+  NO_NOISE,
+  OCHRE,
+  READING_NOISE,
+  syntheticSet,
+  TITANIUM,
+  YELLOW,
+  ZINC,
+  type Noise,
+  type SyntheticPigment,
+} from "./synthetic-drawdowns.ts";
+
+const RATIOS = [1, 0.2, 0.05, 0.01];
+const WHITES = { titanium: TITANIUM, lead: LEAD, zinc: ZINC } as const;
+type WhiteSlug = keyof typeof WHITES;
+
+function setIn(pigment: SyntheticPigment, slugs: readonly WhiteSlug[], noise: Noise, seed: number) {
+  return syntheticSet(
+    pigment,
+    slugs.map((slug) => ({ slug, white: WHITES[slug], massRatios: RATIOS, ratioKind: "paint" })),
+    {
+      geometry: "d/8 excluded",
+      surface: { k1: 0.04, k2: 0.55 },
+      statesSurface: true,
+      noise,
+      seed,
+    },
+  );
+}
+
+/** A colour let down in titanium white alone, and others in titanium and in the white asked for. */
+function fitsOf(
+  colour: SyntheticPigment,
+  bridges: readonly SyntheticPigment[],
+  asked: WhiteSlug,
+  noise: Noise,
+  seed = 1,
+): { readonly fit: ColourFit; readonly others: readonly ColourFit[] } {
+  const fits = fittedColours(
+    new Map([
+      [-1, setIn(colour, ["titanium"], noise, seed)],
+      ...bridges.map(
+        (one, i) => [i, setIn(one, ["titanium", asked], noise, 100 * seed + i)] as const,
+      ),
+    ]),
+  );
+  const [fit, ...others] = [...fits.values()].map((one) => {
+    if (one.kind === "refused") throw new Error(JSON.stringify(one.reasons));
+    return one;
+  });
+  if (fit === undefined) throw new Error("No fit");
+  return { fit, others };
+}
+
+/** The let-down itself, mixed by volume and integrated, without noise. */
+function trueLabs(colour: SyntheticPigment, asked: WhiteSlug) {
+  return setIn(colour, [asked], NO_NOISE, 1).tints.map(({ massRatio, reading }) => ({
+    massRatio,
+    lab: labOf(GRID, reading.spectrum.values),
+  }));
+}
+
+describe("expectedLadder", () => {
+  // basis: derived. Duncan's mixing by volume, through the differential equations: no algebra shared.
+  test.each([
+    ["ochre", OCHRE, "lead", 0.6],
+    ["ochre", OCHRE, "zinc", 0.6],
+    ["blue", BLUE, "lead", 0.6],
+    ["yellow", YELLOW, "zinc", 0.6],
+  ] as const)(
+    "an %s without noise is where it lies in %s, within Delta-E00 %d",
+    (_, pigment, asked, limit) => {
+      const { fit, others } = fitsOf(pigment, [LAMP], asked, NO_NOISE);
+      const ladder = expectedLadder(fit, asked, others);
+      if (ladder === undefined) throw new Error("Nothing expected");
+      for (const { massRatio, lab } of trueLabs(pigment, asked))
+        expect(deltaE00(expectedTint(ladder, massRatio).lab, lab), `${massRatio}`).toBeLessThan(
+          limit,
+        );
+    },
+  );
+
+  // basis: derived. S of titanium .2381 per gram, of lead .0597: q = 3.99 at 550 nm.
+  test("tells how much less the white scatters: ln q is ln of one S by the other, per gram", () => {
+    const { fit, others } = fitsOf(OCHRE, [LAMP, IRON_BLACK], "lead", NO_NOISE);
+    const ladder = expectedLadder(fit, "lead", others);
+    expect(ladder?.logChange).toBeCloseTo(Math.log(TITANIUM.S(550) / 4.2 / (LEAD.S(550) / 6.7)), 1);
+    expect(ladder?.through).toEqual([0, 1]);
+  });
+
+  test("its printed 68 and 90 % hold the true let-downs of noisy benches at least as often as they say", () => {
+    const found = [OCHRE, BLUE, YELLOW].flatMap((pigment) =>
+      (["lead", "zinc"] as const).flatMap((asked) =>
+        [1, 2, 3].flatMap((seed) => {
+          const { fit, others } = fitsOf(pigment, [LAMP], asked, READING_NOISE, seed);
+          const ladder = expectedLadder(fit, asked, others);
+          if (ladder === undefined) throw new Error("Nothing expected");
+          return trueLabs(pigment, asked).map(({ massRatio, lab }) => {
+            const tint = expectedTint(ladder, massRatio);
+            return { miss: deltaE00(tint.lab, lab), ...tint.uncertainty };
+          });
+        }),
+      ),
+    );
+    const inside = (key: "p68" | "p90"): number =>
+      found.filter((one) => one.miss <= one[key]).length / found.length;
+    expect(found).toHaveLength(72);
+    expect(inside("p68")).toBeGreaterThan(0.6);
+    expect(inside("p90")).toBeGreaterThan(0.85);
+  });
+
+  test("there is none in a white of its own, nor where no other colour was let down in both", () => {
+    const { fit, others } = fitsOf(OCHRE, [LAMP], "lead", NO_NOISE);
+    expect(expectedLadder(fit, "titanium", others)).toBeUndefined();
+    expect(expectedLadder(fit, "zinc", others)).toBeUndefined();
+    expect(expectedLadder(fit, "lead", [])).toBeUndefined();
+  });
+
+  test("nor through a colour of which something else was weighed, or that was read otherwise", () => {
+    const { fit, others } = fitsOf(OCHRE, [LAMP], "lead", NO_NOISE);
+    const [lamp] = others;
+    if (lamp === undefined) throw new Error("No lamp black");
+    const whites = lamp.whites.map((white) => ({ ...white, ratioKind: "pigment" as const }));
+    expect(expectedLadder(fit, "lead", [{ ...lamp, whites }])).toBeUndefined();
+    expect(expectedLadder(fit, "lead", [{ ...lamp, geometry: "d/8 included" }])).toBeUndefined();
+  });
+
+  test("reaches as far as its own ladder, by how strong it is in each white", () => {
+    const { fit, others } = fitsOf(OCHRE, [LAMP], "lead", NO_NOISE);
+    const ladder = expectedLadder(fit, "lead", others);
+    if (ladder === undefined) throw new Error("Nothing expected");
+    // Half of 1:100, and 3.99 times weaker still: lead white takes so much less of it.
+    expect(palestExpected(ladder)).toBeCloseTo(0.005 / 3.99, 4);
+  });
+
+  test.each([0, -1, NaN, Infinity])("refuses a mass ratio of %d", (ratio) => {
+    const { fit, others } = fitsOf(OCHRE, [LAMP], "lead", NO_NOISE);
+    const ladder = expectedLadder(fit, "lead", others);
+    if (ladder === undefined) throw new Error("Nothing expected");
+    expect(() => expectedTint(ladder, ratio)).toThrow(/mass ratio/);
+  });
+});
+
+test("what is said of it names both whites, the colours it goes by, and the worst that it may be off", () => {
+  const { fit, others } = fitsOf(OCHRE, [LAMP], "lead", NO_NOISE);
+  const ladder = expectedLadder(fit, "lead", others);
+  if (ladder === undefined) throw new Error("Nothing expected");
+  const tints = RATIOS.map((ratio) => expectedTint(ladder, ratio));
+  const { values, standing } = expectedRuling("Lead", "Titanium", ["Lamp"], tints);
+  expect(standing).toBe("estimated");
+  expect(values).toMatchObject({ white: "Lead", from: "Titanium", through: ["Lamp"] });
+  for (const { uncertainty } of tints)
+    expect(values.deltaE00).toBeGreaterThanOrEqual(uncertainty.p90);
+});
