@@ -93,6 +93,8 @@ export interface TableBlock {
 /** A paint as a screen shows it, and by its Lab, D50/2, for paper, which prints device-independent colour. */
 export interface PaintColour extends ScreenColour {
   readonly lab?: Lab;
+  /** Adapted from a reading under another light. */
+  readonly isAdapted?: true;
 }
 
 /** One paint; without a colour `missing` says why. */

@@ -49,7 +49,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     },
     ...(tints === undefined ? {} : { tints }),
     sentence: withMediumNote(plainSentence(sheet, context), sheet, words),
-    offer: offerTexts(sheet, words),
+    offer: offerViews(sheet, words),
     actions: [{ text: text.compare, href: `${place.root}compare/?colours=${sheet.slug}` }],
     ...(hazard === undefined ? {} : { hazard }),
     ...(sheet.cautions.unknown.length === 0 ? {} : { unknownHazard: text.unknownHazard }),
@@ -97,18 +97,23 @@ function isClassified({ cautions }: Sheet): boolean {
 }
 
 /** Sizes with prices; where a market forbids the sale, why there are none. */
-function offerTexts({ offer }: Sheet, words: PageContext["words"]): string[] {
+export function offerViews({ offer }: Sheet, words: PageContext["words"]): OfferView[] {
   if (offer === undefined) return [];
   const text = words.pages.handling.offer;
   const { sizes, currency, withheldFor, notClassified } = offer;
-  if (notClassified !== undefined) return [words.pages.sheetPage.notForSale];
+  if (notClassified !== undefined) return [{ text: words.pages.sheetPage.notForSale }];
   if (withheldFor.length > 0)
     return [
-      words.pages.sheetPage.noPrice(withheldFor.map((market) => text.markets[market] ?? market)),
+      {
+        text: words.pages.sheetPage.noPrice(
+          withheldFor.map((market) => text.markets[market] ?? market),
+        ),
+      },
     ];
-  return sizes.map(({ ml, price }) =>
-    price === undefined || currency === undefined
-      ? `${ml}\u00a0ml`
-      : `${ml}\u00a0ml ${text.price(price, currency)}`,
-  );
+  return sizes.map(({ ml, price: amount }) => {
+    const size = `${ml}\u00a0ml`;
+    const price =
+      amount === undefined || currency === undefined ? undefined : text.price(amount, currency);
+    return price === undefined ? { text: size, size } : { text: `${size} ${price}`, size, price };
+  });
 }

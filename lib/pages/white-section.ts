@@ -8,7 +8,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { colourTile } from "./colour-tile.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import type { PageContext } from "./page-context.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { paintColour, tintColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
 import { whiteningParts } from "./six-facts.ts";
 
@@ -109,8 +109,8 @@ function tintTiles({ worded: { sheet: white }, context, place }: SheetPage) {
       return {
         ...colourTile(worded, context, place),
         colours: [
-          ownColour(worded.sheet.notations.masstone),
-          ...(["30", "50", "70"] as const).map((level) => ownColour(tint?.atL[level])),
+          paintColour(worded.sheet.notations.masstone),
+          ...(["30", "50", "70"] as const).map((level) => tintColour(level, tint?.atL[level])),
         ].filter((colour) => colour !== undefined),
       };
     });

@@ -38,9 +38,7 @@ const NOTHING = (): readonly Flow[] => [];
 const LAID: Laid = {
   heading: ({ text, index }, style) => [
     subHeading(
-      index === undefined
-        ? text
-        : [...bold(text), { text: ` ${index}`, face: "sans" }],
+      index === undefined ? text : [...bold(text), { text: ` ${index}`, face: "sans" }],
       style,
     ),
   ],
@@ -55,7 +53,7 @@ const LAID: Laid = {
     ];
     return [paragraph(runs, style, role === "note" ? { sizePt: smallPt(style) } : {})];
   },
-  figures: ({ table }, style) => [propertyTable({ ...table, caption: "" }, style)],
+  figures: ({ table }, style) => propertyTable({ ...table, caption: "" }, style.words, style),
   table: ({ table }, style) => [plainTable(table, style)],
   swatches: (tints, style) => [panelFigure({ tints }, style)],
   ladder: (block, style) => [
@@ -115,18 +113,17 @@ const LAID: Laid = {
   board: NOTHING,
 };
 
-/** Blocks as paper lays them out, in their order; a heading of nothing that is on paper goes as well. */
+/** Blocks as paper lays them out, in their order; a heading of what is not on paper goes as well. */
 export function blockFlow(blocks: readonly Block[], style: PaperStyle): Flow[] {
   const laid = blocks.map((block) => ({ block, flow: laidOut(block, style) }));
-  return laid.flatMap(({ block, flow }, i) => {
-    if (block.kind !== "heading") return flow;
-    const rest = laid.slice(i + 1);
-    const end = rest.findIndex(
-      (one) => one.block.kind === "heading" && one.block.level <= block.level,
-    );
-    const under = end === -1 ? rest : rest.slice(0, end);
-    return under.some((one) => one.block.kind !== "heading" && one.flow.length > 0) ? flow : [];
-  });
+  const isOnPaper = (at: number): boolean => {
+    const [one, next] = [laid[at], laid[at + 1]];
+    if (one === undefined || one.flow.length === 0) return false;
+    if (one.block.kind !== "heading") return true;
+    const isDeeper = next?.block.kind !== "heading" || next.block.level > one.block.level;
+    return isDeeper && isOnPaper(at + 1);
+  };
+  return laid.flatMap(({ flow }, i) => (isOnPaper(i) ? flow : []));
 }
 
 function laidOut<K extends Kind>(block: OfKind<K>, style: PaperStyle): readonly Flow[] {

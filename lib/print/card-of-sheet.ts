@@ -1,21 +1,27 @@
-import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
-import { poisonCentreLine } from "../pages/handling-section.ts";
 import { coloursLetDownIn } from "../pages/colours-tinted-with.ts";
+import { poisonCentreLine } from "../pages/handling-section.ts";
 import { madeOf } from "../pages/made-of.ts";
-import { ownColour } from "../pages/screen-swatch.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { decimalText } from "../words/number-text.ts";
-import { upperFirst } from "../words/en/pages.ts";
+import { paintColour } from "../pages/screen-swatch.ts";
+import { tintsBlock } from "../pages/sheet-hero.ts";
+import { offerViews } from "../pages/sheet-page.ts";
+import { sixFacts } from "../pages/six-facts.ts";
 import { labelModel, type LabelLine } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { Words } from "../words/words.ts";
+import type { FactView } from "../present/views.ts";
 import type { Language } from "../records/schema/terms.ts";
-import type { AtLightness, EqualLightness, Sheet, TintSection } from "../sheet/sheet.ts";
-import type { CardContent, CardLabel, CardStatement, CardSwatch } from "./card-content.ts";
-import { cardFacts } from "./card-facts.ts";
-import { printedLab } from "./printed-lab.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Words } from "../words/words.ts";
+import {
+  CARD_FACTS,
+  type CardContent,
+  type CardFact,
+  type CardLabel,
+  type CardStatement,
+  type CardTint,
+} from "./card-content.ts";
 
-/** The card of a sheet. @param languages of the label's statements, the leading one first. */
+/** The card of a sheet, from what its page is made of. @param languages of the label's statements, the leading one first. */
 export function cardOfSheet(
   worded: SheetTexts,
   context: PageContext,
@@ -26,32 +32,26 @@ export function cardOfSheet(
     records: { workshop },
   } = context;
   const { sheet } = worded;
-  const masstone = masstoneSwatch(sheet, words);
-  const tints = cardTints(sheet);
+  const masstone = paintColour(sheet.notations.masstone);
+  const facts = sixFacts(worded, context);
   return {
     slug: sheet.slug,
     name: sheet.name,
-    family: sheet.family,
     madeOf: madeOf(sheet, words, "")
       .map(({ text, index }) => (index === true ? text.replaceAll(" ", "\u00a0") : text))
       .join(""),
-    indexNames: [
-      ...new Set(
-        sheet.pigments.map(
-          ({ colourIndexName, name }) => colourIndexName?.replaceAll(" ", "\u00a0") ?? name,
-        ),
-      ),
-    ].join(", "),
     ...(masstone === undefined ? {} : { masstone }),
-    tints: tints.map((tint) => tintSwatch(tint, words)).filter((swatch) => swatch !== undefined),
-    sentence: cardSentence(sheet, tints, context),
-    facts: cardFacts(worded, context),
+    tints: cardTints(sheet, words),
+    sentence: cardSentence(sheet, context),
+    facts: Object.fromEntries(
+      CARD_FACTS.map((name, i) => [name, cardFact(facts[i])]),
+    ) as CardContent["facts"],
     label: cardLabel(sheet, words, languages),
     // Of an oil that is not on record nobody can say that its rags keep cool.
     ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
       ? { rags: words.pages.ragLine }
       : {}),
-    sizes: sizes(sheet, context),
+    sizes: offerViews(sheet, words).filter(({ size }) => size !== undefined),
     ...(workshop.siteAddress === undefined
       ? {}
       : {
@@ -70,78 +70,39 @@ export function cardOfSheet(
   };
 }
 
-function masstoneSwatch({ notations: { masstone } }: Sheet, words: Words): CardSwatch | undefined {
-  const printed = printedLab(masstone?.lab ?? {});
-  const screen = ownColour(masstone);
-  if (masstone === undefined || printed === undefined || screen === undefined) return undefined;
-  return {
-    ...printed,
-    screen,
-    caption: words.pages.cards.masstone,
-    standing: printed.approximate ? "estimated" : masstone.standing,
-  };
+/** A fact in a few words; that it is a supplier's word or an estimate is said where the few words do not tell. */
+function cardFact(fact: FactView | undefined): CardFact {
+  if (fact === undefined) throw new RangeError("A card states a fact that its sheet has not");
+  const { name, word, detail, brief, standing } = fact;
+  if (standing.kind === "not stated") return { name, text: detail ?? standing.word };
+  return { name, text: [word, ...(brief === undefined ? [] : [brief])].join(", ") };
 }
 
-/** One tint of a card: in which white, at which lightness. */
-interface CardTint {
-  readonly section: TintSection;
-  readonly level: EqualLightness;
-  readonly at: AtLightness;
+/** The tints at one lightness: a middle grey tells most; else the one that most whites reach. */
+function cardTints(sheet: Sheet, words: Words): CardTint[] {
+  const block = tintsBlock(sheet, words);
+  if (block === undefined) return [];
+  const reached = block.rows.map((level, row) => ({
+    level,
+    tints: block.columns.flatMap(({ head, cells }): CardTint[] => {
+      const colour = cells[row]?.colour;
+      const { white, tint } = words.pages.cards;
+      return colour === undefined
+        ? []
+        : [{ colour, white: white(head), caption: tint(head, level) }];
+    }),
+  }));
+  const most = Math.max(...reached.map(({ tints }) => tints.length));
+  const best = reached.filter(({ tints }) => tints.length === most);
+  const middle = words.pages.sheetPage.levels["50"];
+  return (best.find(({ level }) => level === middle) ?? best[0])?.tints ?? [];
 }
 
-/** Lightnesses in the order in which a card wants them: a middle grey tells most. */
-const LEVELS: readonly EqualLightness[] = ["50", "70", "30"];
-
-/** The first two whites at a lightness that both reach; of a single white, two of its lightnesses. */
-function cardTints({ tints }: Sheet): CardTint[] {
-  const at = (section: TintSection, level: EqualLightness): CardTint[] => {
-    const tint = section.atL[level];
-    return tint === undefined ? [] : [{ section, level, at: tint }];
-  };
-  const pairs = LEVELS.map((level) => tints.flatMap((section) => at(section, level)).slice(0, 2));
-  const both = pairs.find((pair) => pair.length === 2);
-  if (both !== undefined) return both;
-  const [first] = pairs.find((pair) => pair.length === 1) ?? [];
-  return first === undefined
-    ? []
-    : LEVELS.flatMap((level) => at(first.section, level))
-        .slice(0, 2)
-        .toSorted((one, other) => Number(other.level) - Number(one.level));
-}
-
-function tintSwatch(
-  { section: { white }, level, at }: CardTint,
-  words: Words,
-): CardSwatch | undefined {
-  // Without a spectrum only a*, b* at that lightness are known, under D65 and the 10 degree observer.
-  const printed = printedLab(
-    at.lab ?? {
-      "D65/10": { L: { ...at.a, value: Number(level) } as AtLightness["a"], a: at.a, b: at.b },
-    },
-  );
-  const screen = ownColour(at);
-  if (printed === undefined || screen === undefined) return undefined;
-  const name = upperFirst(white.name);
-  return {
-    ...printed,
-    screen,
-    caption: words.pages.cards.tint(name, level),
-    white: name,
-    level: words.pages.cards.level(level),
-    standing: printed.approximate ? "estimated" : "derived",
-  };
-}
-
-/** Of the whites that are shown; of a white, that others are let down in it. */
-function cardSentence(
-  sheet: Sheet,
-  tints: readonly CardTint[],
-  { words, sheets }: PageContext,
-): string {
+/** Of the whites that it was let down in; of a white, that others are let down in it. */
+function cardSentence(sheet: Sheet, { words, sheets }: PageContext): string {
   const text = words.pages.cards;
-  const shown = new Set(tints.map(({ section }) => section));
   const told = words.cardSentence(
-    (shown.size > 0 ? [...shown] : sheet.tints).map(({ white, sentence }) => ({
+    sheet.tints.map(({ white, sentence }) => ({
       white: white.name,
       ruling: sentence,
       ...(white.colourIndexName === undefined ? {} : { colourIndexName: white.colourIndexName }),
@@ -169,7 +130,7 @@ function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Langua
       ),
     ],
     pictograms: cautions.pictograms.map((code) => ({
-      code: code as PictogramCode,
+      code,
       name: words.pictograms[code] ?? code,
     })),
     statements: cardStatements(labels.map((label) => label.hazards)),
@@ -203,15 +164,4 @@ function cardStatements(labels: readonly (readonly LabelLine[])[]): CardStatemen
         .map(({ language, text }) => ({ language, text })),
     };
   });
-}
-
-/** As the sheet offers it: without a price where a market of the workshop forbids one. */
-function sizes({ offer }: Sheet, { words }: PageContext): CardContent["sizes"] {
-  const { ml: mlText } = words.pages.cards;
-  return (offer?.sizes ?? []).map(({ ml, price }) => ({
-    size: mlText(decimalText(ml, Number.isInteger(ml) ? 0 : 1)),
-    ...(price === undefined || offer?.currency === undefined
-      ? {}
-      : { price: words.pages.handling.offer.price(price, offer.currency) }),
-  }));
 }

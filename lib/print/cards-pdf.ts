@@ -1,10 +1,11 @@
 import type { Words } from "../words/words.ts";
-import type { CardLeaf, LaidCard } from "./card-layout.ts";
+import type { LaidCard } from "./card-layout.ts";
 import { BLEED_MM } from "./card-plan.ts";
 import type { CardSize } from "./card-size.ts";
-import { drawBlocks, type Placement } from "./draw-blocks.ts";
+import { drawMarks, type Placement } from "./draw-marks.ts";
+import { drawArtifact, drawTagged } from "./draw-tagged.ts";
 import { imposition, type Imposition } from "./imposition.ts";
-import { BLACK, type Block, type Mark } from "./mark.ts";
+import { BLACK, type Mark } from "./mark.ts";
 import { addPage, printDocument, printedBytes, type PrintDocument } from "./print-document.ts";
 
 /** Crop marks: clear of the bleed, and as long as the margin bears [mm]. */
@@ -44,22 +45,19 @@ export function cardsPdf(
     for (const side of size.twoSided ? (["front", "back"] as const) : (["both"] as const)) {
       addPage(document, layout.paperMm.width, layout.paperMm.height);
       pages++;
-      cropMarks(document, root, layout);
+      cropMarks(document, layout);
       sheet.forEach(({ name, leaf }, i) => {
         const section = document.pdf.struct("Sect", { title: text.card(name) });
         root.add(section);
         for (const face of side === "both" ? (["front", "back"] as const) : [side])
-          drawBlocks(document, section, faceBlocks(leaf, face), placement(layout, size, i, face));
+          for (const element of leaf[face])
+            drawTagged(document, section, element, placement(layout, size, i, face));
         section.end();
       });
     }
   }
   root.end();
   return { bytes: printedBytes(document), pages, leaves: leaves.length };
-}
-
-function faceBlocks(leaf: CardLeaf, face: "front" | "back"): readonly Block[] {
-  return leaf[face];
 }
 
 /** A face goes as far as its bleed, but not over a fold. */
@@ -82,11 +80,7 @@ function placement(
 }
 
 /** Where to cut, outside all cards; where to fold, broken. */
-function cropMarks(
-  document: PrintDocument,
-  root: PDFKit.PDFStructureElement,
-  { cuts, folds }: Imposition,
-): void {
+function cropMarks(document: PrintDocument, { cuts, folds }: Imposition): void {
   const [left, right] = [Math.min(...cuts.x) - CROP.clear, Math.max(...cuts.x) + CROP.clear];
   const [top, bottom] = [Math.min(...cuts.y) - CROP.clear, Math.max(...cuts.y) + CROP.clear];
   const line = (
@@ -113,5 +107,5 @@ function cropMarks(
     ...cuts.y.flatMap((y) => beside(y)),
     ...folds.flatMap((y) => beside(y, [0.8, 0.8])),
   ];
-  drawBlocks(document, root, [{ tag: "Artifact", marks }], { xMm: 0, yMm: 0 });
+  drawArtifact(document, () => drawMarks(document, marks, { xMm: 0, yMm: 0 }));
 }

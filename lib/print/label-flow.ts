@@ -1,7 +1,7 @@
 import { isPictogramCode } from "../hazard/classify/hazard-class.ts";
-import type { HazardView, LabelView, StatementView } from "../present/handling-views.ts";
+import type { LabelView, StatementView } from "../present/handling-views.ts";
 import type { Flow, Piece } from "./layout-tree.ts";
-import { GREY, shifted, type Tagged } from "./mark.ts";
+import { shifted, type Tagged } from "./mark.ts";
 import {
   bold,
   LEAST_PT,
@@ -18,6 +18,12 @@ import { pictogramFigure } from "./pictogram-figure.ts";
 import { setRuns, type Run } from "./set-runs.ts";
 
 const GAP_MM = 2.5;
+
+/** How a sheet of a size of text prints the elements. */
+export function labelLook({ sizePt }: Pick<PaperStyle, "sizePt">): LabelLook {
+  const text = Math.max(LEAST_PT + 0.5, sizePt);
+  return { sideMm: 12, sizePt: text, wordPt: text + 3 };
+}
 
 /** A whole label: its elements, its class, precautions, and the same in the workshop's other languages. */
 export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
@@ -38,7 +44,7 @@ export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
   return [
     subHeading(label.heading, style),
     ...label.remarks.map((remark) => paragraph(sans(remark), style)),
-    ...(hazard === undefined ? [] : [labelElements(hazard, style)]),
+    ...(hazard === undefined ? [] : [labelElements(hazard, style, labelLook(style))]),
     ...(classification === undefined ? [] : [paragraph(sans(classification), style, small)]),
     ...(precautionary.length === 0
       ? []
@@ -46,10 +52,12 @@ export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
     ...(dataSheet === undefined
       ? []
       : [paragraph([linkRun(dataSheet, style, "sans")], style, small)]),
-    ...(languages?.list ?? []).flatMap(({ language, name, signalWord, statements: own }): Flow[] => [
-      subHeading(signalWord === undefined ? name : `${name}: ${signalWord}`, style),
-      statements(own, language),
-    ]),
+    ...(style.isOneLanguage === true ? [] : (languages?.list ?? [])).flatMap(
+      ({ language, name, signalWord, statements: own }): Flow[] => [
+        subHeading(signalWord === undefined ? name : `${name}: ${signalWord}`, style),
+        statements(own, language),
+      ],
+    ),
   ];
 }
 
@@ -61,57 +69,99 @@ export function statementRuns({ code, text, remark }: StatementView): Run[] {
   ];
 }
 
-/** Side of a pictogram [mm]. */
-const SIDE_MM = 12;
+/** The elements of a label, whatever it is printed on. */
+export interface LabelElements {
+  readonly signalWord?: string;
+  readonly pictograms: readonly { readonly code: string; readonly name: string }[];
+  readonly statements: readonly StatementView[];
+  /** What it rests on. */
+  readonly basis?: string;
+}
+
+export interface LabelLook {
+  /** Of a pictogram. */
+  readonly sideMm: number;
+  readonly sizePt: number;
+  readonly wordPt: number;
+  /** Word and statements in one paragraph. */
+  readonly isRunIn?: boolean;
+}
 
 /** Pictograms on the left, signal word and statements beside them, what the label rests on below. */
 export function labelElements(
-  { signalWord, pictograms, statements, basis }: HazardView,
-  style: PaperStyle,
+  { signalWord, pictograms, statements, basis }: LabelElements,
+  style: Pick<PaperStyle, "widthMm">,
+  { sideMm, sizePt, wordPt, isRunIn = false }: LabelLook,
 ): Piece {
-  const sizePt = Math.max(LEAST_PT + 0.5, style.sizePt);
   const codes = pictograms.flatMap(({ code, name }) =>
     isPictogramCode(code) ? [{ code, name }] : [],
   );
   const perRow = Math.max(
     1,
-    Math.min(codes.length, Math.floor((style.widthMm * 0.35) / SIDE_MM)),
+    Math.min(codes.length, Math.floor((style.widthMm * 0.6) / (sideMm + 1))),
   );
   const figures = codes.map(({ code, name }, i) =>
     pictogramFigure(code, name, {
-      xMm: (i % perRow) * (SIDE_MM + 1),
-      yMm: Math.floor(i / perRow) * (SIDE_MM + 1),
-      sideMm: SIDE_MM,
+      xMm: (i % perRow) * (sideMm + 1),
+      yMm: Math.floor(i / perRow) * (sideMm + 1),
+      sideMm,
     }),
   );
-  const x = figures.length === 0 ? 0 : perRow * (SIDE_MM + 1) + GAP_MM;
+  const x = figures.length === 0 ? 0 : perRow * (sideMm + 1) + GAP_MM;
   let y = 0;
-  const line = (tag: "P" | "LBody", runs: readonly Run[], size: number, language?: string): Tagged => {
+  const line = (
+    tag: "P" | "LBody",
+    runs: readonly Run[],
+    size: number,
+    language?: string,
+  ): Tagged => {
     const set = setRuns(runs, { widthMm: style.widthMm - x, sizePt: size, leading: 1.28 });
     const marks = set.marks.map((mark) => shifted(mark, x, y));
     y += set.heightMm + 0.3;
     return { tag, marks, ...(language === undefined ? {} : { language }) };
   };
-  const word =
-    signalWord === undefined ? [] : [line("P", bold(signalWord), sizePt + 3)];
-  const items = statements.map((statement): Tagged => ({
-    tag: "LI",
-    children: [line("LBody", statementRuns(statement), sizePt, statement.language)],
-  }));
-  const rests = line("P", [{ text: basis, face: "sans", ink: GREY }], smallPt(style));
+  const closed = (statement: StatementView, i: number): Run[] => [
+    ...(i === 0 && signalWord === undefined ? [] : sans(" ")),
+    ...statementRuns(statement),
+    ...(/[.!?]$/.test(statement.text) ? [] : sans(".")),
+  ];
+  const own = isRunIn
+    ? [
+        line(
+          "P",
+          [
+            ...(signalWord === undefined ? [] : bold(`${signalWord}.`)),
+            ...statements.flatMap(closed),
+          ],
+          sizePt,
+        ),
+      ]
+    : [
+        ...(signalWord === undefined || signalWord === ""
+          ? []
+          : [line("P", bold(signalWord), wordPt)]),
+        ...(statements.length === 0
+          ? []
+          : [
+              {
+                tag: "L",
+                children: statements.map((statement): Tagged => ({
+                  tag: "LI",
+                  children: [line("LBody", statementRuns(statement), sizePt, statement.language)],
+                })),
+              } as const,
+            ]),
+      ];
+  const rests =
+    basis === undefined ? [] : [line("P", quiet(basis), Math.max(LEAST_PT, sizePt - 1))];
   const rows = Math.ceil(figures.length / perRow);
   return {
     kind: "piece",
-    heightMm: Math.max(y, figures.length === 0 ? 0 : rows * (SIDE_MM + 1)),
+    heightMm: Math.max(y, figures.length === 0 ? 0 : rows * (sideMm + 1)),
     beforeMm: 1.5,
     content: {
       tag: "Div",
-      children: [
-        ...figures,
-        ...word,
-        ...(items.length === 0 ? [] : [{ tag: "L" as const, children: items }]),
-        rests,
-      ],
+      children: [...figures, ...own, ...rests],
     },
   };
 }

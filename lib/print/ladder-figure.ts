@@ -8,7 +8,7 @@ import { setRuns } from "./set-runs.ts";
 const STEP_MM = 10;
 const LEAST_STEP_MM = 6.4;
 const MOST_STEP_MM = 12;
-const LABEL_MM = 3.4;
+const LABEL_MM = 3.6;
 const NOTE_MM = 3;
 const EDGE_MM = 1.5;
 const DOT_MM = 0.55;
@@ -36,21 +36,17 @@ export function ladderFigure(
           align: "centre",
         }).marks.map((mark) => shifted(mark, x, yMm));
       marks.push(
-        ...swatchMarks(
-          step,
-          { xMm: x, yMm: y, widthMm: stepMm, heightMm: STEP_MM },
-          LEAST_PT,
-        ),
-        ...(step.measured ? [dot(x + stepMm / 2, y + STEP_MM + 1.2)] : []),
-        ...under(step.label, y + STEP_MM + 1.5),
+        ...swatchMarks(step, { xMm: x, yMm: y, widthMm: stepMm, heightMm: STEP_MM }, LEAST_PT),
+        ...(step.measured ? [dot(x + stepMm / 2, y + STEP_MM + 1)] : []),
+        ...under(step.label, y + STEP_MM + 1.8),
         ...(step.note === undefined
           ? []
-          : under(step.note, y + STEP_MM + 1.5 + NOTE_MM, "sans bold")),
+          : under(step.note, y + STEP_MM + 1.8 + NOTE_MM, "sans bold")),
       );
     });
     y +=
       STEP_MM +
-      1.5 +
+      1.8 +
       LABEL_MM +
       (own.some(({ note }) => note !== undefined) ? NOTE_MM : 0) +
       (row < rows - 1 ? 0.6 : 0);

@@ -1,6 +1,15 @@
 import type { LinkView } from "../present/views.ts";
+import type { Words } from "../words/words.ts";
 import type { Flow, Group, Piece } from "./layout-tree.ts";
-import { BLACK, GREY, shifted, type Ink, type LineMark, type PaperTag, type Tagged } from "./mark.ts";
+import {
+  BLACK,
+  GREY,
+  shifted,
+  type Ink,
+  type LineMark,
+  type PaperTag,
+  type Tagged,
+} from "./mark.ts";
 import { setRuns, type Run, type SetLine, type SetRuns } from "./set-runs.ts";
 
 /** Width of a column, size of the text in it, and what its links start from. */
@@ -9,8 +18,11 @@ export interface PaperStyle {
   readonly sizePt: number;
   /** Paints by the sRGB that a page shows them in, for the pictures. */
   readonly paints: ReadonlyMap<string, Ink>;
+  readonly words: Words["pages"]["sheetPaper"];
   /** Of the page that is printed, where the site has one. */
   readonly address?: string;
+  /** Labels in the page's language alone: of what is not sold. */
+  readonly isOneLanguage?: boolean;
 }
 
 /** Nothing on a sheet is smaller: what a reader with glasses still reads, and what cautions ask for. */
@@ -34,11 +46,7 @@ const LEADING = 1.3;
 const BEFORE_MM = 1;
 
 /** Runs as a paragraph; a long one may go on over, two lines at least on either side. */
-export function paragraph(
-  runs: readonly Run[],
-  style: PaperStyle,
-  look: ParagraphLook = {},
-): Flow {
+export function paragraph(runs: readonly Run[], style: PaperStyle, look: ParagraphLook = {}): Flow {
   const { tag = "P", sizePt = style.sizePt, leading = LEADING, language } = look;
   const set = setRuns(runs, { widthMm: style.widthMm, sizePt, leading });
   const { lines } = set;

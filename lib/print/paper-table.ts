@@ -1,5 +1,10 @@
-import type { CellView, PropertyTableView, PropertyView, TableView } from "../present/views.ts";
-import type { Group, Piece } from "./layout-tree.ts";
+import type {
+  CellView,
+  KnownPropertyView,
+  PropertyTableView,
+  TableView,
+} from "../present/views.ts";
+import type { Flow, Group, Piece } from "./layout-tree.ts";
 import { GREY, shifted, type LineMark, type Mark, type Tagged } from "./mark.ts";
 import { paragraph, quiet, smallPt, wholeParagraph, type PaperStyle } from "./paper-style.ts";
 import { measureText } from "./print-document.ts";
@@ -19,46 +24,50 @@ interface Cell {
   readonly isHead?: boolean;
 }
 
-/** Property, value with unit, standing; of what is not stated the reason, across. */
-export function propertyTable({ caption, rows }: PropertyTableView, style: PaperStyle): Group {
-  const { widthMm } = style;
+/** Property, value with unit, standing; a value in words runs across; what is not stated is named in one line below. */
+export function propertyTable(
+  { caption, rows }: PropertyTableView,
+  text: { readonly absent: (names: readonly string[]) => string },
+  style: PaperStyle,
+): Flow[] {
+  const { widthMm, sizePt } = style;
+  const known = rows.flatMap((row) => ("reason" in row ? [] : [row]));
+  const absent = rows.flatMap((row) => ("reason" in row ? [row.name] : []));
   const widths = [widthMm * 0.42, widthMm * 0.34 - GUTTER_MM, widthMm * 0.24 - GUTTER_MM];
-  return table(
-    caption,
-    [],
-    rows.map((row) => ({
-      cells: propertyCells(row),
-      widths: "reason" in row ? [widths[0] ?? 0, widthMm - (widths[0] ?? 0) - GUTTER_MM] : widths,
-    })),
-    style,
-  );
+  const [nameMm = 0, valueMm = 0] = widths;
+  const across = [nameMm * 0.6, widthMm - nameMm * 0.6 - GUTTER_MM];
+  const shown = known.map((row): Row => {
+    const { name, value, standing } = row;
+    const cells = [headCell(name), ...valueCells(row)];
+    const isShort = measureText(value, "sans bold", sizePt) <= valueMm;
+    return isShort
+      ? { cells, widths }
+      : { cells: [headCell(name), wordsCell(value, standing)], widths: across };
+  });
+  return [
+    ...(shown.length === 0 ? [] : [table(caption, [], shown, style)]),
+    ...(absent.length === 0
+      ? []
+      : [paragraph(quiet(text.absent(absent)), style, { sizePt: smallPt(style) })]),
+  ];
 }
 
-function propertyCells(row: PropertyView): Cell[] {
-  const name: Cell = { runs: [{ text: row.name, face: "sans" }], isHead: true };
-  if ("reason" in row)
-    return [
-      name,
-      {
-        runs: [{ text: `\u2013 ${row.standing.word}. `, face: "sans", ink: GREY }],
-        note: row.reason,
-      },
-    ];
+function headCell(name: string): Cell {
+  return { runs: [{ text: name, face: "sans" }], isHead: true };
+}
+
+function valueCells({ value, unit, note, standing }: KnownPropertyView): Cell[] {
+  const figure = unit === undefined ? value : `${value}\u00a0${unit}`;
   return [
-    name,
     {
-      runs: [
-        {
-          text: `${row.value}${row.unit === undefined ? "" : `\u00a0${row.unit}`}`,
-          face: "sans bold",
-        },
-        ...(row.note === undefined
-          ? []
-          : [{ text: ` ${row.note}`, face: "sans" as const, ink: GREY }]),
-      ],
+      runs: [{ text: figure, face: "sans bold" }, ...(note === undefined ? [] : quiet(` ${note}`))],
     },
-    { runs: [{ text: row.standing.word, face: "sans", ink: GREY }], align: "right" },
+    { runs: quiet(standing.word), align: "right" },
   ];
+}
+
+function wordsCell(value: string, { word }: KnownPropertyView["standing"]): Cell {
+  return { runs: [{ text: value, face: "sans" }, ...quiet(` ${word}`)] };
 }
 
 /** A table as a page prints it, standings as words beside what they are of. */

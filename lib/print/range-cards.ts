@@ -7,8 +7,7 @@ import { cardLayout, type LaidCard } from "./card-layout.ts";
 import { cardOfSheet } from "./card-of-sheet.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
 import { cardRevision, cardStates, type CardStates } from "./card-statements.ts";
-import { measureText } from "./print-document.ts";
-import { qrMatrix } from "./qr-block.ts";
+import { qrMatrix } from "./qr-figure.ts";
 
 /** A card with what it states in every language of any size: what tells later whether to print it again. */
 export interface StatedCard {
@@ -98,7 +97,6 @@ export function laidCards(
           revision,
           size,
           words: context.words,
-          measure: measureText,
           ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
         }),
         revision,

@@ -7,6 +7,8 @@ export interface Run {
   readonly text: string;
   readonly face: Face;
   readonly ink?: Ink;
+  /** Against the size of the paragraph, 1 unless given. */
+  readonly scale?: number;
   /** Whole address: the stretch is a link on paper that is read on a screen. */
   readonly href?: string;
 }
@@ -63,8 +65,9 @@ export function setRuns(runs: readonly Run[], setting: RunSetting): SetRuns {
     const marks: TextMark[] = [];
     const links: LinkBox[] = [];
     for (const { text, run, widthMm: own } of joined(line)) {
-      const { face, ink = BLACK, href } = run;
-      marks.push({ kind: "text", text, xMm: x, yMm: i * lineMm + baseline, face, sizePt, ink });
+      const { face, ink = BLACK, scale = 1, href } = run;
+      const yMm = i * lineMm + baseline;
+      marks.push({ kind: "text", text, xMm: x, yMm, face, sizePt: sizePt * scale, ink });
       if (href !== undefined)
         links.push({ href, xMm: x, yMm: i * lineMm, widthMm: own, heightMm: lineMm });
       x += own;
@@ -121,14 +124,15 @@ function unbreakables(runs: readonly Run[], sizePt: number, widthMm: number): Wo
   const units: Word[][] = [];
   let open = false;
   for (const run of runs) {
+    const ownPt = sizePt * (run.scale ?? 1);
     for (const text of run.text.split(WORD_ENDS)) {
       if (text === "") continue;
       const solid = text.trimEnd();
       const word = {
         text,
         run,
-        widthMm: measureText(solid, run.face, sizePt),
-        spaceMm: measureText(text.slice(solid.length), run.face, sizePt),
+        widthMm: measureText(solid, run.face, ownPt),
+        spaceMm: measureText(text.slice(solid.length), run.face, ownPt),
         ends: / $|-$/.test(text),
       };
       const last = units.at(-1);
@@ -143,7 +147,7 @@ function unbreakables(runs: readonly Run[], sizePt: number, widthMm: number): Wo
 function letters(unit: readonly Word[], sizePt: number): Word[][] {
   return unit.flatMap(({ text, run, ends }) =>
     Array.from(text, (letter, i) => {
-      const width = measureText(letter, run.face, sizePt);
+      const width = measureText(letter, run.face, sizePt * (run.scale ?? 1));
       const isSpace = letter === " ";
       return [
         {

@@ -1,6 +1,6 @@
 import type { SheetView } from "../blocks/page-kinds.ts";
 import type { FactView } from "../present/views.ts";
-import { labelElements } from "./label-flow.ts";
+import { labelElements, labelLook } from "./label-flow.ts";
 import type { Flow, Piece } from "./layout-tree.ts";
 import { GREY, shifted, type Tagged } from "./mark.ts";
 import {
@@ -58,7 +58,9 @@ export function sheetHead({ slug, sheet, context }: SheetToPrint, style: PaperSt
     paragraph(prose(sheet.sentence), style, { sizePt: 13, leading: 1.28, beforeMm: 3 }),
     ...(sheet.offer.length === 0 ? [] : [offerLine(sheet.offer, style)]),
     factsPiece(sheet.facts, style),
-    ...(hazard === undefined ? [] : [{ ...labelElements(hazard, style), beforeMm: 4 }]),
+    ...(hazard === undefined
+      ? []
+      : [{ ...labelElements(hazard, style, { ...labelLook(style), isRunIn: true }), beforeMm: 4 }]),
     ...(unknownHazard === undefined
       ? []
       : [paragraph(bold(unknownHazard), style, { sizePt: 8.5, beforeMm: 2.5 })]),
@@ -73,13 +75,18 @@ const PRICE_PT = 13;
 /** Sizes with their prices in one line. */
 function offerLine(offer: SheetView["offer"], style: PaperStyle): Flow {
   const runs = offer.flatMap(({ text, size, price }, i): Run[] => [
-    ...(i === 0 ? [] : sans("\u2003 ")),
-    ...(price === undefined
-      ? sans(text)
-      : [...bold(price), { text: `\u2002${size}`, face: "sans", ink: GREY } as const]),
+    ...(i === 0 ? [] : sans("\u2003\u2002 ")),
+    ...(price === undefined ? sans(text) : [...bold(price), ...sized(size)]),
   ]);
   const hasPrice = offer.some(({ price }) => price !== undefined);
   return paragraph(runs, style, { sizePt: hasPrice ? PRICE_PT : 9, beforeMm: 2 });
+}
+
+/** The size beside a price, smaller and quiet. */
+function sized(size: string | undefined): Run[] {
+  return size === undefined
+    ? []
+    : [{ text: `\u00a0\u00a0${size}`, face: "sans", ink: GREY, scale: 0.65 }];
 }
 
 const FACT_GAP_MM = 3;

@@ -40,9 +40,7 @@ const FITS: readonly PaperFit[] = [
   ...[9, 8.5, 8].map((sizePt) => ({ sizePt, without: [] })),
   ...[8.5, 8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms"] }) as const),
   ...[8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms", "list"] }) as const),
-  ...[8, 7.5].map(
-    (sizePt) => ({ sizePt, without: ["table", "terms", "list", "plots"] }) as const,
-  ),
+  ...[8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms", "list", "plots"] }) as const),
   ...[8, 7.5, 7].map(
     (sizePt) => ({ sizePt, without: ["table", "terms", "list", "plots", "statement"] }) as const,
   ),
@@ -73,6 +71,7 @@ function placedHead(sheet: SheetToPrint, paper: PaperSize): PlacedHead {
     widthMm: paper.widthMm - 2 * MARGIN.side,
     sizePt: 9,
     paints: paintsOf(sheet),
+    words: sheet.context.words.pages.sheetPaper,
     ...(sheet.sheet.canonical === undefined ? {} : { address: sheet.sheet.canonical }),
   };
   const flow = sheetHead(sheet, style);
@@ -116,10 +115,14 @@ function laidOut(
   const benchAddress = bench.canonical;
   const body: Flow[] = [
     ...sectionFlow(sheet.sections, style),
-    ...sectionFlow(bench.sections.map((section) => without(fit.without, section)), {
-      ...style,
-      ...(benchAddress === undefined ? {} : { address: benchAddress }),
-    }),
+    ...sectionFlow(
+      bench.sections.map((section) => without(fit.without, section)),
+      {
+        ...style,
+        isOneLanguage: true,
+        ...(benchAddress === undefined ? {} : { address: benchAddress }),
+      },
+    ),
     paragraph(quiet(words.pages.sheetPaper.painted), style, {
       sizePt: smallPt(style),
       beforeMm: 4,

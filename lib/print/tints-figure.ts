@@ -23,12 +23,20 @@ export interface PanelParts {
 export function panelFigure({ masstone, tints }: PanelParts, { widthMm }: PaperStyle): Piece {
   const rows = tints?.rows ?? [];
   const heightMm = rows.length === 0 ? ALONE_MM : rows.length * ROW_MM + 2 * EDGE_MM + CAPTION_MM;
-  const masstoneMm = masstone === undefined ? 0 : tints === undefined ? widthMm : widthMm * MASSTONE;
+  const masstoneMm = masstone === undefined ? 0 : widthMm * MASSTONE;
+  // By itself it stands inside the grey: a white is lost on white paper.
+  const box =
+    tints === undefined
+      ? {
+          xMm: EDGE_MM,
+          yMm: EDGE_MM,
+          widthMm: widthMm - 2 * EDGE_MM,
+          heightMm: heightMm - 2 * EDGE_MM,
+        }
+      : { xMm: 0, yMm: 0, widthMm: masstoneMm, heightMm };
   const marks: Mark[] = [
     { kind: "box", xMm: 0, yMm: 0, widthMm, heightMm, ink: N6 },
-    ...(masstone === undefined
-      ? []
-      : swatchMarks(masstone, { xMm: 0, yMm: 0, widthMm: masstoneMm, heightMm }, CAPTION_PT)),
+    ...(masstone === undefined ? [] : swatchMarks(masstone, box, CAPTION_PT)),
     ...(tints === undefined ? [] : tintMarks(tints, masstoneMm + EDGE_MM, widthMm - EDGE_MM)),
   ];
   return figurePiece(

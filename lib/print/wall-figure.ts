@@ -6,8 +6,8 @@ import { swatchMarks } from "./paper-swatch.ts";
 import { setRuns } from "./set-runs.ts";
 
 const TILE_MM = 15;
-const GAP_MM = 1.5;
-const SWATCH_MM = 6;
+const GAP_MM = 1;
+const SWATCH_MM = 4.5;
 
 /** Colours side by side, each its swatches abutting downwards and its name below. */
 export function wallFigure({ tiles }: WallBlock, style: PaperStyle): Group[] {
@@ -27,7 +27,10 @@ function wallRow(tiles: WallBlock["tiles"], perRow: number, style: PaperStyle): 
   let heightMm = 0;
   const children = tiles.map(({ name, href, colours: own, missing }, i): Tagged => {
     const xMm = i * (widthMm + GAP_MM);
-    const cells = own.length === 0 ? [{ ...(missing === undefined ? {} : { missing }) }] : own.map((colour) => ({ colour }));
+    const cells =
+      own.length === 0
+        ? [{ ...(missing === undefined ? {} : { missing }) }]
+        : own.map((colour) => ({ colour }));
     const each = swatchesMm / cells.length;
     const text = setRuns([linkRun({ text: name, href }, style, "sans")], {
       widthMm,
