@@ -11,6 +11,7 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   size: ["cards"],
   paper: ["cards"],
   since: ["cards"],
+  incomplete: ["cards"],
   uses: ["check"],
   json: ["check"],
 };

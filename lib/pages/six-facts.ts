@@ -68,7 +68,7 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): Fac
     figure: Figure<string>,
     word: string | undefined,
     more: string,
-    short: string,
+    short?: string,
   ): FactView =>
     fact(
       {
@@ -99,7 +99,6 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): Fac
     permanence.expectation,
     light?.word,
     inTints && light !== undefined ? light.detail : detail.expected,
-    brief.expected,
   );
 }
 

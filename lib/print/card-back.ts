@@ -8,8 +8,16 @@ import { pageCount, placedPieces, type PlacedPiece } from "./paper-columns.ts";
 import { bold, paragraph, sans, wholeParagraph, type PaperStyle } from "./paper-style.ts";
 import type { Run } from "./set-runs.ts";
 
-/** How far apart paragraphs stand, and their lines, from roomy to tight. */
-const TRIES = [1, 0.7, 0.4] as const;
+/** How far apart paragraphs and lines stand, and whether what the sheet says as well is said here. */
+interface Attempt {
+  readonly tightness: number;
+  readonly further: boolean;
+}
+
+/** From roomy to tight; cautions stand in every one. */
+const TRIES: readonly Attempt[] = [true, false].flatMap((further) =>
+  [1, 0.7, 0.4].map((tightness) => ({ tightness, further })),
+);
 
 /**
  * The back: what the front left to it, label in full, rags, poison centre, and at the
@@ -18,10 +26,14 @@ const TRIES = [1, 0.7, 0.4] as const;
  * @returns the elements of each side needed.
  */
 export function cardBack(plan: CardPlan, geometry: CardGeometry, left: LeftOver): Tagged[][] {
-  const tries = TRIES.map((tightness) => sides(plan, geometry, left, tightness));
+  const tries = TRIES.map(({ tightness, further }) =>
+    sides(plan, geometry, further ? left : NOTHING_LEFT, tightness),
+  );
   const least = Math.min(...tries.map(({ length }) => length));
   return tries.find(({ length }) => length === least) ?? [];
 }
+
+const NOTHING_LEFT: LeftOver = { statements: true, facts: false, sentence: false };
 
 function sides(
   plan: CardPlan,

@@ -176,7 +176,7 @@ function headPieces(
   });
   return [
     setPiece(name, { tag: "H2" }),
-    setPiece(madeOf, { beforeMm: 0.5 * tightness }),
+    setPiece(madeOf, { beforeMm: 0.9 * tightness }),
     ...(sentence ? [setPiece(said, { beforeMm: 1.3 * scale })] : []),
     ...(facts ? [factRows(content.facts, pt(TEXT_PT), widthMm, 1.5 * scale)] : []),
   ];
@@ -236,7 +236,7 @@ function footPieces(
       ? [{ text: both, face: "sans", scale: 0.55 } as const]
       : [
           { text: price.replaceAll(" ", "\u00a0"), face: "sans bold" } as const,
-          { text: `\u00a0${size ?? ""}`, face: "sans", ink: GREY, scale: 0.52 } as const,
+          { text: `\u00a0\u00a0${size ?? ""}`, face: "sans", ink: GREY, scale: 0.52 } as const,
         ]),
   ]);
   const hasLabel = label.signalWords.length + label.pictograms.length + label.statements.length > 0;

@@ -11,6 +11,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { FactView } from "../present/views.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { upperFirst } from "../words/en/pages.ts";
 import type { Words } from "../words/words.ts";
 import {
   CARD_FACTS,
@@ -44,7 +45,7 @@ export function cardOfSheet(
     tints: cardTints(sheet, words),
     sentence: cardSentence(sheet, context),
     facts: Object.fromEntries(
-      CARD_FACTS.map((name, i) => [name, cardFact(facts[i])]),
+      CARD_FACTS.map((name, i) => [name, cardFact(facts[i], i)]),
     ) as CardContent["facts"],
     label: cardLabel(sheet, words, languages),
     // Of an oil that is not on record nobody can say that its rags keep cool.
@@ -70,12 +71,18 @@ export function cardOfSheet(
   };
 }
 
-/** A fact in a few words; that it is a supplier's word or an estimate is said where the few words do not tell. */
-function cardFact(fact: FactView | undefined): CardFact {
+/** A fact in a few words; that it is an estimate or a supplier's word is said, but where its words say so themselves, as of its lasting. */
+function cardFact(fact: FactView | undefined, i: number): CardFact {
   if (fact === undefined) throw new RangeError("A card states a fact that its sheet has not");
   const { name, word, detail, brief, standing } = fact;
-  if (standing.kind === "not stated") return { name, text: detail ?? standing.word };
-  return { name, text: [word, ...(brief === undefined ? [] : [brief])].join(", ") };
+  if (standing.kind === "not stated") return { name, text: upperFirst(detail ?? standing.word) };
+  const isNews = i > 0 && (standing.kind === "estimated" || standing.kind === "stated");
+  return {
+    name,
+    text: [word, ...(brief === undefined ? [] : [brief]), ...(isNews ? [standing.word] : [])].join(
+      ", ",
+    ),
+  };
 }
 
 /** The tints at one lightness: a middle grey tells most; else the one that most whites reach. */

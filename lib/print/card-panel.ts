@@ -1,9 +1,10 @@
+import type { PaintColour } from "../blocks/block.ts";
 import { BLEED_MM, TEXT_MIN_PT, type CardGeometry, type CardPlan } from "./card-plan.ts";
 import { BLACK, GREY, inkOf, N6, shifted, WHITE, type Mark, type Tagged } from "./mark.ts";
 import { fittedRuns, setRuns } from "./set-runs.ts";
 
 /** The band of tints at the foot of the panel [mm, at a card of 90 x 55]. */
-const BAND = { edge: 2.4, tint: 8.6, caption: 1 };
+const BAND = { edge: 2.4, tint: 9, caption: 1, foot: 2.6 };
 const CHIP_ARM_MM = 2;
 
 /** The paint off three edges of the card, and at its foot the tints on N 6, abutting, with the white of each. */
@@ -48,14 +49,38 @@ export function cardPanel(plan: CardPlan, geometry: CardGeometry): Tagged[] {
   return [
     { tag: "Artifact", marks: [whole] },
     paint,
+    ...(masstone !== undefined && isPale(masstone) ? [edge(panelMm, heightMm)] : []),
     ...(size.chip ? [chip(plan, geometry, Math.min(bottom, heightMm - safeMm))] : []),
     ...band,
   ];
 }
 
+/** L* from which a paint has no edge against the card [1]. */
+const PALE_L = 88;
+
+function isPale({ lab }: PaintColour): boolean {
+  return lab !== undefined && lab.L > PALE_L && Math.hypot(lab.a, lab.b) < 15;
+}
+
+/** A hairline between a pale paint and the card. */
+function edge(xMm: number, heightMm: number): Tagged {
+  return {
+    tag: "Artifact",
+    marks: [
+      {
+        kind: "line",
+        fromMm: [xMm, -BLEED_MM],
+        toMm: [xMm, heightMm + BLEED_MM],
+        widthPt: 0.35,
+        ink: { grey: 0.6 },
+      },
+    ],
+  };
+}
+
 function bandTop({ heightMm, safeMm, type }: CardGeometry): number {
   const caption = TEXT_MIN_PT * type * 0.46 + BAND.caption;
-  return heightMm - safeMm - caption - (BAND.tint + BAND.edge) * type;
+  return heightMm - Math.min(safeMm, BAND.foot) - caption - (BAND.tint + BAND.edge) * type;
 }
 
 function tintBand({ content: { tints } }: CardPlan, geometry: CardGeometry): Tagged[] {

@@ -19,6 +19,15 @@ export interface StatedCard {
 
 export interface RangeCard extends StatedCard {
   readonly worded: SheetTexts;
+  /** What a shelf asks of a card and this one has not: it is printed only when asked for. */
+  readonly lacks: readonly CardLack[];
+}
+
+export type CardLack = "colour" | "price";
+
+/** Cards that have what a shelf asks of them. */
+export function completeCards(cards: readonly RangeCard[]): RangeCard[] {
+  return cards.filter(({ lacks }) => lacks.length === 0);
 }
 
 /** A colour that gets no card: a shelf is seen by everybody, and in these markets not everybody may buy it. */
@@ -68,6 +77,10 @@ function statedCard(
     revision: cardRevision(content),
     states: cardStates(content),
     worded,
+    lacks: [
+      ...(content.masstone === undefined ? (["colour"] as const) : []),
+      ...(content.sizes.some(({ price }) => price !== undefined) ? [] : (["price"] as const)),
+    ],
   };
 }
 

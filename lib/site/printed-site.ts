@@ -7,7 +7,7 @@ import type { DownloadView } from "../present/views.ts";
 import { cardSizes, PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { cardsPdf } from "../print/cards-pdf.ts";
-import { laidCards } from "../print/range-cards.ts";
+import { completeCards, laidCards } from "../print/range-cards.ts";
 import { rangePdf } from "../print/range-pdf.ts";
 import { laidOutSheet, type LaidOutSheet, type SheetToPrint } from "../print/sheet-paper.ts";
 import { sheetPdf } from "../print/sheet-pdf.ts";
@@ -109,7 +109,7 @@ function printedCards(
   const { workshop } = context.records;
   return cardSizes(workshop).flatMap((size): Paper[] => {
     const path = `${cardsFolder(size, context)}cards.pdf`;
-    const { laid, faults } = laidCards(cards, size, context);
+    const { laid, faults } = laidCards(completeCards(cards), size, context);
     for (const { slug, message } of faults) warnings.push(cardFault(slug, message, context));
     if (laid.length === 0) return [];
     const key = cardsKey(laid, size, context, program);

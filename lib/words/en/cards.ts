@@ -18,7 +18,7 @@ export const CARDS = {
   basisWorkedOut: (frame: string, edition: string) => `Label by ${frame}: ${edition}.`,
   drawdown: "Printed colour only comes near: a painted drawdown rules.",
   approximateNote: "This one was read under another light and adapted.",
-  revision: (revision: string) => `Card ${revision}`,
+  revision: (revision: string) => `Card\u00a0${revision}`,
   address: (address: string) => `QR code of the sheet\u2019s address, ${address}`,
   continued: (name: string) => `${name}, continued`,
   document: {
@@ -38,6 +38,8 @@ export const CARDS = {
     withoutHeading: "Without a card",
     without: (markets: readonly string[]) =>
       `may be sold in ${markets.join(", ")} on a legal basis alone, or not at all: no card, no price`,
+    lacks: (lacks: readonly ("colour" | "price")[]) =>
+      lacks.map((lack) => (lack === "colour" ? "no colour read yet" : "no price")).join(", "),
     notClassified:
       "is not classified yet, for want of a safety data sheet, and so is not for sale: no card, no price",
     pdf: (size: string) => `these cards to print and cut, ${size}`,

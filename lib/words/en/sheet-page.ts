@@ -77,7 +77,6 @@ export const SHEET_PAGE = {
     stated: "the supplier\u2019s word",
     exposed: "tested by the standard",
     own: "our own exposure",
-    expected: "expected",
   },
   white: {
     names: { use: "Good for", whitens: "Whitens", bright: "Bright", yellow: "Yellow" },
