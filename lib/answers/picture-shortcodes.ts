@@ -78,6 +78,7 @@ export const TRAIL: Shortcode = {
             title,
             description: words.pages.whites.trailDescription(trails.map(({ label }) => label)),
             trails,
+            frame: "fitted",
             axes: { a: "a*", b: "b*" },
             ends: words.pages.whites.trailEnds,
           }),

@@ -69,6 +69,16 @@ export interface BenchView extends PageView {
   readonly revision: string;
 }
 
+/** Every figure of a colour with its working, what is not known, and the sources. */
+export interface EvidencePageView extends PageView {
+  readonly kind: "evidence";
+  readonly back: LinkView;
+  readonly lead: readonly string[];
+  readonly contents: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
+  readonly revision: string;
+}
+
 /** A page of the workshop's own, which is never published. */
 export interface WorkshopPageView extends PageView {
   readonly kind: "workshop";
@@ -146,6 +156,7 @@ export interface CompareView extends PageView {
 export type AnyPageView =
   | SheetView
   | BenchView
+  | EvidencePageView
   | WorkshopPageView
   | CatalogueGridView
   | CatalogueTableView

@@ -1,4 +1,5 @@
 import { MATCHES_TO, metamerism, type Metamerism } from "../colorimetry/metamerism.ts";
+import type { JudgingObserver } from "../colorimetry/viewing.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { comparedMasstone, type GlossInReading } from "./compared-masstone.ts";
@@ -21,7 +22,10 @@ const NEIGHBOURS = 6;
 /** Farther than this [Delta-E00] two masstones are not near each other. Our own limit: no standard draws one. */
 export const NEAR_TO = 5;
 
-export function collectionOf(sheets: readonly Sheet[]): Collection {
+export function collectionOf(
+  sheets: readonly Sheet[],
+  observer: JudgingObserver = "CIE 1964",
+): Collection {
   const nearest = new Map([
     ...nearestAmong(sheets, "shut out"),
     ...nearestAmong(sheets, "included"),
@@ -36,7 +40,7 @@ export function collectionOf(sheets: readonly Sheet[]): Collection {
   return {
     nearest,
     inTwoLights: new Map(
-      sheets.map(({ slug }) => [slug, twoLights(slug, nearest.get(slug) ?? [], curves)]),
+      sheets.map(({ slug }) => [slug, twoLights(slug, nearest.get(slug) ?? [], curves, observer)]),
     ),
   };
 }
@@ -46,12 +50,13 @@ function twoLights(
   slug: string,
   neighbours: readonly Neighbour[],
   curves: ReadonlyMap<string, Spectrum>,
+  observer: JudgingObserver,
 ): TwoLights[] {
   const own = curves.get(slug);
   return neighbours.flatMap((neighbour): TwoLights[] => {
     const other = curves.get(neighbour.slug);
     if (own === undefined || other === undefined || neighbour.deltaE00 > MATCHES_TO) return [];
-    return [{ slug: neighbour.slug, ...metamerism(own, other) }];
+    return [{ slug: neighbour.slug, ...metamerism(own, other, observer) }];
   });
 }
 

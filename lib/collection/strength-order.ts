@@ -1,6 +1,7 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { certain } from "../quantities/at.ts";
 
 /** A range ranked by tinting strength, the strongest first by mass; and what is let down but does not compare. */
 export interface StrengthOrder {
@@ -15,7 +16,7 @@ export function strengthOrder(sheets: readonly Sheet[]): StrengthOrder {
     .filter((sheet) => strength(sheet) !== undefined)
     .toSorted(
       (one, other) =>
-        (strength(other) ?? NaN) - (strength(one) ?? NaN) || (one.slug < other.slug ? -1 : 1),
+        certain(strength(other)) - certain(strength(one)) || (one.slug < other.slug ? -1 : 1),
     );
   return {
     ranked,

@@ -2,9 +2,10 @@ import {
   WHITE_POINTS,
   requireFinite,
   type LabViewing,
-  type LampViewing,
+  type SummedViewing,
   type Xyz,
 } from "./viewing.ts";
+import { certain } from "../quantities/at.ts";
 
 type Triple = readonly [number, number, number];
 
@@ -31,7 +32,11 @@ const CAT16_INVERSE: readonly Triple[] = [
  *   a Lab adapted from D65 to C only approaches the Lab measured under C.
  * @source li-2017 : CAT16 (matrix from memory, checked against an independent library)
  */
-export function adaptedXyz(xyz: Xyz, from: LabViewing | LampViewing, to: LabViewing): Xyz {
+export function adaptedXyz(
+  xyz: Xyz,
+  from: LabViewing | SummedViewing,
+  to: LabViewing | SummedViewing,
+): Xyz {
   requireFinite("tristimulus value", [xyz.X, xyz.Y, xyz.Z]);
   const [given, source, target] = [xyz, WHITE_POINTS[from], WHITE_POINTS[to]].map(({ X, Y, Z }) =>
     product(CAT16, [X, Y, Z]),
@@ -48,5 +53,5 @@ export function adaptedXyz(xyz: Xyz, from: LabViewing | LampViewing, to: LabView
 
 function product(matrix: readonly Triple[], [x, y, z]: Triple): Triple {
   const [first, second, third] = matrix.map((row) => row[0] * x + row[1] * y + row[2] * z);
-  return [first ?? NaN, second ?? NaN, third ?? NaN];
+  return [certain(first), certain(second), certain(third)];
 }

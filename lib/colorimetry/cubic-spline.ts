@@ -1,4 +1,5 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
+import { at } from "../quantities/at.ts";
 
 /**
  * Natural cubic spline through evenly spaced points: value and first two
@@ -51,11 +52,4 @@ function secondDifferences(values: readonly number[]): number[] {
     curvatures[i] = (at(sides, i - 1) - at(curvatures, i + 1)) / at(pivots, i - 1);
   }
   return curvatures;
-}
-
-function at(numbers: readonly number[], index: number): number {
-  const number = numbers[index];
-  if (number === undefined)
-    throw domainError("index of a point", index, `0 <= index < ${numbers.length}`);
-  return number;
 }

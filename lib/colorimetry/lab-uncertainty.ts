@@ -3,7 +3,8 @@ import type { Spectrum, WavelengthGrid } from "../quantities/spectrum.ts";
 import { HAND_HELD_NOISE, tiltAt, type ReadingNoise } from "./reading-noise.ts";
 import { summationWeights } from "./summation-weights.ts";
 import { tristimulus } from "./tristimulus.ts";
-import { WHITE_POINTS, type Lab, type Viewing, type Xyz } from "./viewing.ts";
+import { WHITE_POINTS, type Lab, type SummedViewing, type Xyz } from "./viewing.ts";
+import { at } from "../quantities/at.ts";
 
 /**
  * What the step of a grid costs, root mean square in L*, a*, b* over smooth spectra:
@@ -38,7 +39,7 @@ export function gridUncertainty(grid: WavelengthGrid): Lab {
  */
 export function labUncertainty(
   spectrum: Spectrum,
-  viewing: Viewing,
+  viewing: SummedViewing,
   noise: ReadingNoise = HAND_HELD_NOISE,
   moved: readonly (readonly number[])[] = [],
 ): Lab {
@@ -57,13 +58,13 @@ export function labUncertainty(
   const uncertainty = (slope: Xyz, stepPart: number): number => {
     const byFactor = Array.from(
       weights.X,
-      (x, i) => slope.X * x + slope.Y * (weights.Y[i] ?? NaN) + slope.Z * (weights.Z[i] ?? NaN),
+      (x, i) => slope.X * x + slope.Y * at(weights.Y, i) + slope.Z * at(weights.Z, i),
     );
     const shifted = (errors: readonly number[]): number =>
-      byFactor.reduce((sum, weight, i) => sum + weight * (errors[i] ?? NaN), 0);
+      byFactor.reduce((sum, weight, i) => sum + weight * at(errors, i), 0);
     return Math.hypot(
       ...together.map(shifted),
-      ...byFactor.map((weight, i) => weight * (alone[i] ?? NaN)),
+      ...byFactor.map((weight, i) => weight * at(alone, i)),
       stepPart,
     );
   };

@@ -3,7 +3,7 @@ import {
   WHITE_POINTS,
   type Lab,
   type LabViewing,
-  type LampViewing,
+  type SummedViewing,
   type Xyz,
 } from "./viewing.ts";
 
@@ -28,7 +28,7 @@ export interface Lch {
  * @source cie-15-2018 : CIE 1976 L*a*b* colour space (also ISO/CIE 11664-4)
  * @example xyzToLab({ X: 95.04, Y: 100, Z: 108.88 }, "D65/2") // { L: 100, a: 0, b: 0 }
  */
-export function xyzToLab(xyz: Xyz, viewing: LabViewing | LampViewing): Lab {
+export function xyzToLab(xyz: Xyz, viewing: LabViewing | SummedViewing): Lab {
   requireFinite("tristimulus value", [xyz.X, xyz.Y, xyz.Z]);
   const white = WHITE_POINTS[viewing];
   const [fx, fy, fz] = [
@@ -47,7 +47,7 @@ export function xyzToLab(xyz: Xyz, viewing: LabViewing | LampViewing): Lab {
  * @throws RangeError when a value is NaN or infinite.
  * @source cie-15-2018 : reverse transformation
  */
-export function labToXyz(lab: Lab, viewing: LabViewing | LampViewing): Xyz {
+export function labToXyz(lab: Lab, viewing: LabViewing | SummedViewing): Xyz {
   requireFinite("L*, a* or b*", [lab.L, lab.a, lab.b]);
   const white = WHITE_POINTS[viewing];
   const fy = (lab.L + 16) / 116;

@@ -4,9 +4,9 @@ import type { Spectrum } from "../quantities/spectrum.ts";
 import { adaptedXyz } from "./adaptation.ts";
 import { deltaE00 } from "./difference.ts";
 import { labToLch, xyzToLab } from "./lab.ts";
-import { byLamp, LAMPS, worstLamp, type ByLamp, type Lamp } from "./lamps.ts";
+import { byLamp, LIGHTS, worstLamp, type ByLamp, type Lamp } from "./lamps.ts";
 import { tristimulus } from "./tristimulus.ts";
-import type { Lab, LampViewing } from "./viewing.ts";
+import type { JudgingObserver, Lab, SummedViewing } from "./viewing.ts";
 
 /** From here on [Delta-E00] a colour shifts slightly, then clearly, in lamplight. Our own bands: no standard draws any. */
 export const SHIFTS_SLIGHTLY_FROM = 2;
@@ -32,9 +32,9 @@ export type LamplightRule = LamplightStatement["rule"];
 
 /** What lamplight does to a colour. */
 export interface Lamplight {
-  /** Lab in daylight, D65/10. */
+  /** Lab in daylight, D65. */
   readonly daylight: Lab;
-  /** Lab under A as an eye used to it sees it, carried to D65/10 by CAT16. */
+  /** Lab under A as an eye used to it sees it, carried to D65 by CAT16. */
   readonly lamplight: Lab;
   /** Colour inconstancy under each lamp: Delta-E00 between daylight and the lamp. */
   readonly deltaE00: ByLamp;
@@ -50,19 +50,20 @@ export interface Lamplight {
  *   `shifts-clearly-in-lamplight`.
  * @validity A strong colour shifts by 4-10 without being odd: adaptation models cover no
  *   more of it. One LED and one tube of many: another of the same name may differ.
- * @source li-2017, cie-15-2018
+ * @source li-2017, cie-15-2018, cie-170-2
  */
-export function lamplight(spectrum: Spectrum): Lamplight {
-  const daylight = xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10");
-  const seen = (viewing: LampViewing): Lab =>
-    xyzToLab(adaptedXyz(tristimulus(spectrum, viewing), viewing, "D65/10"), "D65/10");
-  const shifts = byLamp((viewing) => deltaE00(daylight, seen(viewing)));
+export function lamplight(spectrum: Spectrum, observer: JudgingObserver = "CIE 1964"): Lamplight {
+  const { daylight: day, lamps } = LIGHTS[observer];
+  const daylight = xyzToLab(tristimulus(spectrum, day), day);
+  const seen = (viewing: SummedViewing): Lab =>
+    xyzToLab(adaptedXyz(tristimulus(spectrum, viewing), viewing, day), day);
+  const shifts = byLamp(observer, (viewing) => deltaE00(daylight, seen(viewing)));
   const lamp = worstLamp(shifts);
   return {
     daylight,
-    lamplight: seen("A/10"),
+    lamplight: seen(lamps.incandescent),
     deltaE00: shifts,
-    statement: lamplightStatement(shifts, lamp, daylight, seen(LAMPS[lamp])),
+    statement: lamplightStatement(shifts, lamp, daylight, seen(lamps[lamp])),
   };
 }
 

@@ -3,9 +3,9 @@ import type { StatementOf } from "../quantities/statement.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
 import { deltaE00 } from "./difference.ts";
 import { xyzToLab } from "./lab.ts";
-import { byLamp, worstLamp, type ByLamp, type Lamp } from "./lamps.ts";
+import { byLamp, LIGHTS, worstLamp, type ByLamp, type Lamp } from "./lamps.ts";
 import { tristimulus } from "./tristimulus.ts";
-import type { Xyz } from "./viewing.ts";
+import type { JudgingObserver, Xyz } from "./viewing.ts";
 
 /** Up to here [Delta-E00] two colours pass for the same in daylight; from here on they part in lamplight. */
 export const MATCHES_TO = 2;
@@ -27,9 +27,9 @@ export type MetamerismRule = MetamerismStatement["rule"];
 
 /** How two colours compare in daylight and in lamplight. */
 export interface Metamerism {
-  /** Delta-E00 under D65, 10 degree. */
+  /** Delta-E00 under D65. */
   readonly daylight: number;
-  /** Delta-E00 under A, 10 degree, as they are. */
+  /** Delta-E00 under A, as they are. */
   readonly lamplight: number;
   /** Under each lamp with the mismatch in daylight taken out first: what the light alone does. */
   readonly index: ByLamp;
@@ -47,14 +47,19 @@ export interface Metamerism {
  * @throws RangeError as {@link tristimulus} does.
  * @source cie-15-2018 : special metamerism index, change of illuminant (from memory); metamerism-practice for the limits
  */
-export function metamerism(one: Spectrum, other: Spectrum): Metamerism {
-  const day = [tristimulus(one, "D65/10"), tristimulus(other, "D65/10")] as const;
-  const daylight = deltaE00(xyzToLab(day[0], "D65/10"), xyzToLab(day[1], "D65/10"));
+export function metamerism(
+  one: Spectrum,
+  other: Spectrum,
+  observer: JudgingObserver = "CIE 1964",
+): Metamerism {
+  const { daylight: light, lamps } = LIGHTS[observer];
+  const day = [tristimulus(one, light), tristimulus(other, light)] as const;
+  const daylight = deltaE00(xyzToLab(day[0], light), xyzToLab(day[1], light));
   const lamplight = deltaE00(
-    xyzToLab(tristimulus(one, "A/10"), "A/10"),
-    xyzToLab(tristimulus(other, "A/10"), "A/10"),
+    xyzToLab(tristimulus(one, lamps.incandescent), lamps.incandescent),
+    xyzToLab(tristimulus(other, lamps.incandescent), lamps.incandescent),
   );
-  const index = byLamp((viewing) =>
+  const index = byLamp(observer, (viewing) =>
     deltaE00(
       xyzToLab(tristimulus(one, viewing), viewing),
       xyzToLab(corrected(tristimulus(other, viewing), day[0], day[1]), viewing),

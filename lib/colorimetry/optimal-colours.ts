@@ -1,6 +1,7 @@
 import { wavelengthsNm } from "../quantities/spectrum.ts";
 import { summationWeights } from "./summation-weights.ts";
 import type { Viewing, Xyz } from "./viewing.ts";
+import { at } from "../quantities/at.ts";
 
 /** Fine enough that the solid of a reading of any grid lies in it within a thousandth. */
 const GRID = { startNm: 380, stepNm: 10, count: 41 } as const;
@@ -38,9 +39,9 @@ export function outsideOptimal({ X, Y, Z }: Xyz, viewing: Viewing): number {
 function facesOf(viewing: Viewing): Face[] {
   const weights = summationWeights(GRID, viewing);
   const segments = wavelengthsNm(GRID).map((_, i): Vector => [
-    weights.X[i] ?? NaN,
-    weights.Y[i] ?? NaN,
-    weights.Z[i] ?? NaN,
+    at(weights.X, i),
+    at(weights.Y, i),
+    at(weights.Z, i),
   ]);
   return segments.flatMap((one, i) =>
     segments.slice(i + 1).flatMap((other): Face[] => {

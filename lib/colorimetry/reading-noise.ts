@@ -1,5 +1,6 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthNm, type Spectrum, type WavelengthGrid } from "../quantities/spectrum.ts";
+import { at } from "../quantities/at.ts";
 
 /**
  * Standard deviations of what a reading errs by, in three layers: what the calibration
@@ -151,10 +152,4 @@ function rescaled(meanSquare: number, n: number): number {
 
 function meanOf(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;
-}
-
-function at(values: readonly number[], index: number): number {
-  const value = values[index];
-  if (value === undefined) throw new RangeError(`There is no value at ${index}.`);
-  return value;
 }

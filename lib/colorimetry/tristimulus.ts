@@ -2,6 +2,7 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
 import { summationWeights } from "./summation-weights.ts";
 import type { SummedViewing, Xyz } from "./viewing.ts";
+import { at } from "../quantities/at.ts";
 
 /** Lowest and highest reflectance factor [1] that an accepted reading holds. */
 const REFLECTANCE_MIN = -0.005;
@@ -43,9 +44,9 @@ export function tristimulus(spectrum: Spectrum, viewing: SummedViewing): Xyz {
       );
     }
     const R = Math.max(value, 0);
-    X += R * (weights.X[i] ?? NaN);
-    Y += R * (weights.Y[i] ?? NaN);
-    Z += R * (weights.Z[i] ?? NaN);
+    X += R * at(weights.X, i);
+    Y += R * at(weights.Y, i);
+    Z += R * at(weights.Z, i);
   }
   // A spline through a lone spike dips below zero beside it, where Z sees nothing else.
   return { X: Math.max(X, 0), Y: Math.max(Y, 0), Z: Math.max(Z, 0) };

@@ -6,6 +6,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
+import { certain } from "../quantities/at.ts";
 
 export type DrierMetal = "cobalt" | "manganese" | "lead" | "zirconium" | "calcium" | "zinc";
 
@@ -48,8 +49,7 @@ export function drierDose({ metal, percentOnOil }: AddedDrier): {
   if (!(percentOnOil > 0 && percentOnOil <= DRIER_REACH_PERCENT)) {
     throw domainError(`${metal} on oil`, percentOnOil, `0 < percent <= ${DRIER_REACH_PERCENT}`);
   }
-  const row = DRIERS.find((candidate) => candidate.metal === metal);
-  if (row === undefined) throw new Error(`Unreachable: no row for the drier ${metal}`);
+  const row = certain(DRIERS.find((candidate) => candidate.metal === metal));
   return { row, share: Math.min(1, percentOnOil / row.customaryPercent[0]) };
 }
 

@@ -6,6 +6,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import type { StatementsOf } from "../quantities/statement.ts";
+import { certain } from "../quantities/at.ts";
 
 export type DryingClass = "fast" | "medium" | "slow" | "very slow";
 
@@ -82,8 +83,5 @@ export function dryingClassRuling(touchDryDays: Quantity): DryingClassRuling {
 }
 
 function limitOf(days: number): DryingLimit {
-  for (const limit of DRYING_LIMITS) {
-    if (days <= limit.touchDryDaysMax) return limit;
-  }
-  throw new Error("Unreachable: the last drying limit is open");
+  return certain(DRYING_LIMITS.find((limit) => days <= limit.touchDryDaysMax));
 }

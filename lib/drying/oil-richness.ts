@@ -9,6 +9,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import type { StatementsOf } from "../quantities/statement.ts";
+import { certain } from "../quantities/at.ts";
 
 export type Fatness = "lean" | "medium" | "fat";
 
@@ -43,8 +44,7 @@ export interface FatnessRuling {
 export function fatnessRuling(oilVolumeFraction: Quantity): FatnessRuling {
   requireFractionEnds(oilVolumeFraction);
   const decidedAt = midpoint(oilVolumeFraction);
-  const limit = FATNESS_LIMITS.find((row) => decidedAt <= row.oilVolumeFractionMax);
-  if (limit === undefined) throw new Error("Unreachable: the last fatness limit is 1");
+  const limit = certain(FATNESS_LIMITS.find((row) => decidedAt <= row.oilVolumeFractionMax));
   return {
     fatness: limit.fatness,
     limit,

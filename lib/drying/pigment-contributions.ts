@@ -18,6 +18,7 @@ import type { StatementsOf } from "../quantities/statement.ts";
 import type { ChemistryRow, DryingCause } from "./chemistry-drying.ts";
 import { inPart, ratio, signOf, type Contribution } from "./contribution.ts";
 import { LINSEED_DAYS } from "./vehicle-drying.ts";
+import { at } from "../quantities/at.ts";
 
 export interface ChemicalPart {
   /** As the sheet names it. */
@@ -70,7 +71,7 @@ export function pigmentContributions(
   const weights = partWeights(parts);
   if (weights === undefined) return [unweighed(parts)];
   return parts.map((part, i) => {
-    const factor = inPart(factorAlone(part), weights[i] ?? NaN);
+    const factor = inPart(factorAlone(part), at(weights, i));
     // The days of what takes no part spread a little wider than the oil's, and that is no slowing.
     const sign = part.chemistry.effect === "neutral" ? "none" : signOf(factor);
     return { sign, factor, statement: statementOf(part, factor) };

@@ -1,6 +1,7 @@
 /** A batch whose oil or densities are estimates: from the least to the most that it can come to. For a sheet's reckoner in the browser. */
 import { ends, type Quantity, type Interval } from "../quantities/interval.ts";
 import { batch, type Batch, type BatchSize } from "./batch.ts";
+import { at, certain } from "../quantities/at.ts";
 
 /** Plain data, so that a page can carry it. */
 export interface SpannedRecipe {
@@ -55,19 +56,19 @@ export function batchBetween(recipe: SpannedRecipe, size: BatchSize, tubeMl: num
     return lower === upper ? lower : [lower, upper];
   };
   return {
-    pigments: recipe.pigments.map((_, i) => over(({ pigments }) => pigments[i]?.massG ?? NaN)),
+    pigments: recipe.pigments.map((_, i) => over(({ pigments }) => at(pigments, i).massG)),
     oilG: over(({ oilG }) => oilG),
     oilAtFirstG: over(({ oilAtFirstG }) => oilAtFirstG),
     oilHeldBackG: over(({ oilHeldBackG }) => oilHeldBackG),
-    additions: recipe.additions.map((_, i) => over(({ additions }) => additions[i]?.massG ?? NaN)),
+    additions: recipe.additions.map((_, i) => over(({ additions }) => at(additions, i).massG)),
     paintG: over(({ paintG }) => paintG),
     ...(batches.some(({ volumes }) => volumes === undefined)
       ? {}
       : {
-          paintMl: over(({ volumes }) => volumes?.paintMl ?? NaN),
-          lossMl: over(({ volumes }) => volumes?.lossMl ?? NaN),
-          yieldMl: over(({ volumes }) => volumes?.yieldMl ?? NaN),
-          tubes: over(({ volumes }) => volumes?.tubes ?? NaN),
+          paintMl: over(({ volumes }) => certain(volumes).paintMl),
+          lossMl: over(({ volumes }) => certain(volumes).lossMl),
+          yieldMl: over(({ volumes }) => certain(volumes).yieldMl),
+          tubes: over(({ volumes }) => certain(volumes).tubes),
         }),
     ...(batches.some(({ cost }) => cost === undefined)
       ? {}

@@ -5,6 +5,7 @@
  *   and take less oil than this says.
  */
 import { requirePositive, requireShares } from "./required-domain.ts";
+import { at } from "../quantities/at.ts";
 
 export interface BlendPart {
   /** Share of the dry pigment by mass, 0-1; all parts together 1. */
@@ -62,7 +63,7 @@ export function blendOilAbsorptionGPer100g(parts: readonly OilDemandPart[]): num
   const volumes = volumeFractions(parts);
   const oilG = parts.reduce((total, { oilAbsorptionGPer100g, densityGPerCm3 }, i) => {
     requirePositive("oil absorption", oilAbsorptionGPer100g, "g/100 g");
-    return total + (volumes[i] ?? NaN) * oilAbsorptionGPer100g * densityGPerCm3;
+    return total + at(volumes, i) * oilAbsorptionGPer100g * densityGPerCm3;
   }, 0);
   return oilG / blendDensityGPerCm3(parts);
 }

@@ -10,6 +10,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
 import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
+import { certain } from "../quantities/at.ts";
 
 /** Glossiest first. */
 export const FINISHES = ["gloss", "semi-gloss", "satin", "matte"] as const;
@@ -106,9 +107,9 @@ export function finishRuling(lambda: Quantity, lambdaOpened: Quantity = lambda):
 }
 
 function limitOf(lambda: number): FinishLimit {
-  for (const limit of FINISH_LIMITS) {
-    if (lambda < limit.reducedPvcTo || (limit.inclusive && lambda === limit.reducedPvcTo))
-      return limit;
-  }
-  throw new Error("Unreachable: the last finish limit is open");
+  return certain(
+    FINISH_LIMITS.find(
+      (limit) => lambda < limit.reducedPvcTo || (limit.inclusive && lambda === limit.reducedPvcTo),
+    ),
+  );
 }

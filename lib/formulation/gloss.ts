@@ -5,6 +5,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { StatementOf, StatementsOf } from "../quantities/statement.ts";
 import { FINISHES, type Finish, type FinishRuling } from "./finish.ts";
+import { certain } from "../quantities/at.ts";
 
 export type GlossStatement = StatementOf<
   "gloss-measured",
@@ -52,8 +53,7 @@ export interface GlossRuling {
 export function glossRuling(gloss60: number): GlossRuling {
   if (!(gloss60 >= 0 && gloss60 < Infinity))
     throw domainError("gloss at 60 degrees", gloss60, "0 <= gloss < Infinity gloss units");
-  const limit = GLOSS_LIMITS.find((row) => gloss60 >= row.gloss60Min);
-  if (limit === undefined) throw new Error("Unreachable: the last gloss limit is 0");
+  const limit = certain(GLOSS_LIMITS.find((row) => gloss60 >= row.gloss60Min));
   const betterAngle =
     gloss60 > GLOSS_60_SUITS.to ? 20 : gloss60 < GLOSS_60_SUITS.from ? 85 : undefined;
   return {

@@ -12,6 +12,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, type Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
+import { certain } from "../quantities/at.ts";
 
 export type OilIndexClass = "very low" | "low" | "medium" | "high" | "very high";
 
@@ -117,8 +118,5 @@ export function oilIndexRuling(
 }
 
 function limitOf(oilIndexGPer100g: number): OilIndexLimit {
-  for (const limit of OIL_INDEX_LIMITS) {
-    if (oilIndexGPer100g <= limit.oilIndexMaxGPer100g) return limit;
-  }
-  throw new Error("Unreachable: the last oil index limit is open");
+  return certain(OIL_INDEX_LIMITS.find((limit) => oilIndexGPer100g <= limit.oilIndexMaxGPer100g));
 }

@@ -1,9 +1,9 @@
 import type { Block, SectionBlock } from "../blocks/block.ts";
 import type { BenchView } from "../blocks/page-kinds.ts";
-import { blocksOf, section, statement } from "../blocks/section-blocks.ts";
+import { blocksOf, columns, section, statement } from "../blocks/section-blocks.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { dryingPart } from "./drying-view.ts";
-import { evidenceSection } from "./evidence-section.ts";
+import { coefficientPictures, fitLists } from "./fit-view.ts";
 import { handlingSection } from "./handling-section.ts";
 import { mixturePart } from "./mixture-view.ts";
 import { notationsSection } from "./notations-section.ts";
@@ -59,10 +59,10 @@ export function benchPage(
 }
 
 function benchSections(page: SheetPage): SectionBlock[] {
-  const { sections } = page.words.pages.sheetPage.bench;
+  const { bench } = page.words.pages.sheetPage;
+  const { sections } = bench;
   const mixture = mixturePart(page);
   const range = rangeSection(page);
-  const evidence = evidenceSection(page);
   return [
     ...section("oil", sections.oil, oilBlocks(page)),
     ...section("ladders", sections.ladders, ladderTables(page)),
@@ -77,22 +77,20 @@ function benchSections(page: SheetPage): SectionBlock[] {
       : section("range", sections.range, [{ kind: "plots", plots: range.pictures }])),
     ...section("notations", sections.notations, blocksOf(notationsSection(page))),
     ...section("evidence", sections.evidence, [
-      ...blocksOf(evidence),
-      ...evidence.workings.map(({ summary, table }): Block => ({
-        kind: "fold",
-        summary,
-        blocks: [{ kind: "table", table }],
-      })),
-      ...(evidence.sources.length === 0
-        ? []
-        : [
-            {
-              kind: "fold",
-              summary: evidence.sourcesHeading,
-              blocks: [{ kind: "sources", entries: evidence.sources }],
-            } as const,
-          ]),
+      ...fitBlocks(page),
+      statement(bench.evidenceLead, "body", {
+        link: { text: bench.evidenceLink(page.worded.sheet.name), href: "../evidence/" },
+      }),
     ]),
+  ];
+}
+
+/** K and S, and how they were fitted. */
+function fitBlocks(page: SheetPage): Block[] {
+  const plots = coefficientPictures(page);
+  return [
+    ...(plots.length === 0 ? [] : [{ kind: "plots", plots } as const]),
+    ...columns(fitLists(page).map((list) => ({ kind: "list", list }) as const)),
   ];
 }
 

@@ -18,7 +18,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
 import { filterChoices, filterTags, searchText } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
-import { munsellPlace } from "./munsell-place.ts";
+import { hueGiven, munsellPlace } from "./munsell-place.ts";
 import { oilGroups } from "./oil-order-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { strengthGroups } from "./strength-order-page.ts";
@@ -250,9 +250,8 @@ const HUE_FAMILIES = [
 function hueNumber(sheet: Sheet): number | undefined {
   const place = munsellPlace(sheet);
   if (place === undefined) return undefined;
-  return place.hue === null || place.chroma < NEAR_NEUTRAL_BELOW ? -1 : place.hue;
+  return hueGiven(place) ?? -1;
 }
-const NEAR_NEUTRAL_BELOW = 0.5;
 
 const CATEGORIES: readonly string[] = EXPECTATIONS.map(({ category }) => category);
 const EXPECTATION_WORDS: readonly string[] = EXPECTATIONS.map(({ expectation }) => expectation);

@@ -1,11 +1,17 @@
 import { hueCircle } from "../plots/hue-circle.ts";
-import { valueChromaSlice } from "../plots/value-chroma-slice.ts";
+import { rangeRows } from "../plots/range-rows.ts";
+import { smallestHolding } from "../plots/scale.ts";
+import { CHROMA_SCALES, chromaTickStep, valueChromaSlice } from "../plots/value-chroma-slice.ts";
 import { decimalText } from "../words/number-text.ts";
 import { asMarkup, type PictureView } from "../present/views.ts";
 import type { Order } from "./catalogue-pages.ts";
-import { munsellPlace } from "./munsell-place.ts";
+import { hueGiven, munsellPlace, NEAR_NEUTRAL_BELOW } from "./munsell-place.ts";
 import { comparableColour } from "./screen-swatch.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+
+/** Widths of a chart where there is room, and in a narrow column [user units]. */
+const WIDE = 960;
+const NARROW = 340;
 
 /** The range drawn as its order has it: round the hue circle, or by value and chroma. */
 export function orderPictures(
@@ -27,6 +33,11 @@ export function orderPictures(
       ({ label, value, chroma }) => `${label} ${decimalText(value, 1)}/${decimalText(chroma, 1)}`,
     ),
   );
+  const chromaEnd = smallestHolding(
+    CHROMA_SCALES,
+    Math.max(...points.map(({ chroma }) => chroma)),
+    text.chroma,
+  );
   switch (order) {
     case "hue":
       return [
@@ -36,10 +47,29 @@ export function orderPictures(
               idPrefix: "hues",
               title: text.hueTitle,
               description,
-              points,
+              points: points.map((point) => ({ ...point, hue: hueGiven(point) })),
               chromaLabel: text.chroma,
               neutralLabel: text.neutral,
-              width: 480,
+              width: WIDE,
+              diameter: 620,
+            }),
+          ),
+          narrow: asMarkup(
+            rangeRows({
+              idPrefix: "hues-narrow",
+              title: text.hueTitle,
+              description,
+              rows: points
+                .toSorted((one, other) => (hueGiven(one) ?? -1) - (hueGiven(other) ?? -1))
+                .map((point) => ({
+                  ...point,
+                  at: point.chroma,
+                  group: hueLetters(hueGiven(point)),
+                })),
+              domain: [0, chromaEnd],
+              tickStep: chromaTickStep(chromaEnd),
+              axisLabel: text.chroma,
+              width: NARROW,
             }),
           ),
           caption: text.hueTitle,
@@ -56,7 +86,23 @@ export function orderPictures(
               points,
               chromaLabel: text.chroma,
               valueLabel: text.value,
-              width: 480,
+              width: WIDE,
+              areaHeight: 500,
+              crowdBelow: NEAR_NEUTRAL_BELOW + 0.1,
+            }),
+          ),
+          narrow: asMarkup(
+            rangeRows({
+              idPrefix: "values-narrow",
+              title: text.valueTitle,
+              description,
+              rows: points
+                .toSorted((one, other) => one.value - other.value)
+                .map((point) => ({ ...point, at: point.value, group: "" })),
+              domain: [0, 10],
+              tickStep: 2,
+              axisLabel: text.value,
+              width: NARROW,
             }),
           ),
           caption: text.valueTitle,
@@ -65,4 +111,11 @@ export function orderPictures(
     default:
       return [];
   }
+}
+
+/** The ten letters of the Munsell circle, each for the ten steps that end at its 10. */
+const HUE_LETTERS = ["R", "YR", "Y", "GY", "G", "BG", "B", "PB", "P", "RP"] as const;
+
+function hueLetters(hue: number | null): string {
+  return hue === null ? "N" : (HUE_LETTERS[Math.min(9, Math.ceil(hue / 10) - 1)] ?? "");
 }

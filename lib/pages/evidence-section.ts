@@ -1,46 +1,36 @@
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import type {
-  CellView,
-  EvidenceSectionView,
-  SourceEntryView,
-  TableView,
-} from "../present/views.ts";
+import type { CellView, SourceEntryView, StandingView, TableView } from "../present/views.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
 import { inputPaths } from "../sheet/figure-places.ts";
-import { coefficientPictures, fitLists } from "./fit-view.ts";
 import { sourceEntry } from "./source-entry.ts";
-import { emptySection, type SheetPage } from "./section-views.ts";
+import type { SheetPage } from "./section-views.ts";
 
 /** Ladders, batches, fills and what moves the days have their own tables, with standing beside each; sheet.json lists them all. */
 const IN_ITS_TABLE =
   /^(?:tints\..*\.steps|mixture\.whites\..*\.(?:steps|losses|fresh)|optics\.gloss\.depths|batch\.sizes|fill\.fillings|drying\..*contributions)\./;
 
-/** Every figure's working, what is not stated, and the sources. */
-export function evidenceSection(page: SheetPage): EvidenceSectionView {
-  const {
-    worded: { sheet },
-    words,
-  } = page;
-  const text = words.pages.evidence;
-  const shown = figureEntries(sheet).filter(
-    ({ path, row }) => !row.isPrivate && !IN_ITS_TABLE.test(path),
-  );
-  const missing = shown.filter(({ figure }) => !isKnown(figure));
-  return {
-    ...emptySection("evidence", words.pages.sections.evidence),
-    summary: [text.summary],
-    pictures: coefficientPictures(page),
-    lists: fitLists(page),
-    tables: missing.length === 0 ? [] : [missingTable(missing, text)],
-    workings: byPart(shown).map(([part, entries]) => ({
-      summary: text.part(text.parts[part] ?? part, entries.length),
-      table: workingTable(entries, text.parts[part] ?? part, page),
-    })),
-    sourcesHeading: text.sources,
-    sources: sourcesOf(page),
-  };
+/** How each known figure was found, part by part in the sheet's order. */
+export function workings(
+  page: SheetPage,
+): { readonly id: string; readonly heading: string; readonly table: TableView }[] {
+  const text = page.words.pages.evidence;
+  return byPart(shownFigures(page)).map(([part, entries]) => ({
+    id: `of-${part}`,
+    heading: text.part(text.parts[part] ?? part, entries.length),
+    table: workingTable(entries, text.parts[part] ?? part, page),
+  }));
+}
+
+/** What is not known of a colour, why, and which records would tell; nothing where all is known. */
+export function missingFigures(page: SheetPage): TableView[] {
+  const missing = shownFigures(page).filter(({ figure }) => !isKnown(figure));
+  return missing.length === 0 ? [] : [missingTable(missing, page.words.pages.evidence)];
+}
+
+function shownFigures({ worded: { sheet } }: SheetPage): Entries {
+  return figureEntries(sheet).filter(({ path, row }) => !row.isPrivate && !IN_ITS_TABLE.test(path));
 }
 
 type Entries = ReturnType<typeof figureEntries>;
@@ -76,7 +66,7 @@ function workingTable(
             [
               { text: path },
               { text: figureText(row, figure, words) },
-              { text: "", standing: standingView(figure, words) },
+              { text: standingText(standingView(figure, words)) },
               { text: figure.method },
               { text: inputsText(inputPaths(figure, sheet.slug)) },
             ],
@@ -101,13 +91,19 @@ function missingTable(
   };
 }
 
+/** In a column of its own a standing needs no mark. */
+function standingText({ word, restsOn }: StandingView): string {
+  return restsOn === undefined ? word : `${word}, ${restsOn}`;
+}
+
 /** Three coordinates of one Lab stand for themselves: the path above them is enough. */
 function inputsText(inputs: readonly string[]): string {
   const above = inputs.map((input) => input.replace(/\.(L|a|b)$/, ""));
   return [...new Set(above)].join(", ");
 }
 
-function sourcesOf({ worded, context, words }: SheetPage): SourceEntryView[] {
+/** What a sheet cites. */
+export function sheetSources({ worded, context, words }: SheetPage): SourceEntryView[] {
   const keys = [
     ...new Set(
       worded.plain.evidence

@@ -32,10 +32,10 @@ export function coefficientPictures(page: SheetPage): PictureView[] {
     ]),
   });
   const absorption = fit.whites.map((one) =>
-    curve(text.inWhite(one.white.name), series(one.K), series(one.KUncertainty)),
+    curve(one.white.name, series(one.K), series(one.KUncertainty)),
   );
   const scattering = fit.whites.map((one) =>
-    scatteringCurve(one, fit, text.inWhite(one.white.name), curve, colour),
+    scatteringCurve(one, fit, one.white.name, curve, colour),
   );
   const isBound = fit.whites.some(({ SUpper }) => SUpper !== undefined);
   return [

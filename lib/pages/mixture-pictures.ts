@@ -60,6 +60,7 @@ function driftPicture(
         idPrefix: `drift-${white.white.slug}`,
         title,
         trails,
+        frame: "fitted",
         axes: { a: "a*", b: "b*" },
         ends: { plusA, minusA, plusB, minusB },
         description: text.description(
@@ -159,6 +160,7 @@ function pairPicture(
         idPrefix: `pair-${slug}`,
         title,
         trails,
+        frame: "fitted",
         axes: { a: "a*", b: "b*" },
         ends: { plusA, minusA, plusB, minusB },
         description: text.description(

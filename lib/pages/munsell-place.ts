@@ -19,3 +19,11 @@ export function munsellPlace({ notations: { masstone } }: Sheet): MunsellPlace |
       : null;
   return { hue, value: munsell.value.value, chroma: munsell.chroma.value };
 }
+
+/** Below this chroma a hue is what a colour gives least, and no place on a circle. */
+export const NEAR_NEUTRAL_BELOW = 1;
+
+/** The hue that a colour is sorted by; null for a neutral and for one too near it. */
+export function hueGiven({ hue, chroma }: MunsellPlace): number | null {
+  return chroma < NEAR_NEUTRAL_BELOW ? null : hue;
+}

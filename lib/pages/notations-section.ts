@@ -1,6 +1,6 @@
 import { isKnown } from "../quantities/figure.ts";
 import { wavelengthNm } from "../quantities/spectrum.ts";
-import { LAB_VIEWINGS } from "../colorimetry/viewing.ts";
+import { SHOWN_VIEWINGS } from "../colorimetry/viewing.ts";
 import { decimalText, placesWithin, significantText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import {
@@ -72,7 +72,7 @@ function labTable({ worded: { sheet }, words }: SheetPage): TableView {
       { head: text.light },
       ...["L*", "a*", "b*", "X", "Y", "Z"].map((head) => ({ head, numeric: true })),
     ],
-    rows: LAB_VIEWINGS.flatMap((viewing): CellView[][] => {
+    rows: SHOWN_VIEWINGS.flatMap((viewing): CellView[][] => {
       const lab = masstone?.lab[viewing];
       const xyz = masstone?.xyz[viewing];
       if (lab === undefined || xyz === undefined) return [];
@@ -140,6 +140,6 @@ export function masstoneCurveOf({
           ]),
     ],
     wavelengthLabel: text.wavelength,
-    reflectanceLabels: text.reflectance,
+    reflectanceLabel: (end) => (end < 1 ? text.reflectanceTo(String(end)) : text.reflectance),
   };
 }

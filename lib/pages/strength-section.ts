@@ -42,7 +42,7 @@ export function strengthSection(page: SheetPage): SectionView {
       "optics.extender.fromL",
       "optics.extender.toL",
     ]),
-    pictures: [glazePicture(page), hidingPicture(page), glossPicture(page)].filter(
+    pictures: [...glazePictures(page), hidingPicture(page), glossPicture(page)].filter(
       (picture) => picture !== undefined,
     ),
     tables: [
@@ -112,8 +112,8 @@ function glazePicture({
   },
   words,
 }: SheetPage): PictureView | undefined {
-  const films = (optics.glaze ?? []).filter((film) => ownColour(film) !== undefined);
-  if (films.length === 0) return undefined;
+  const films = untilAlike((optics.glaze ?? []).filter((film) => ownColour(film) !== undefined));
+  if (films.length < FEWEST_FILMS) return undefined;
   const text = words.pages.strength;
   return {
     svg: asMarkup(
@@ -141,6 +141,24 @@ function glazePicture({
   };
 }
 
+/** Fewer than these show no undertone. */
+const FEWEST_FILMS = 3;
+/** Nearer than this in every channel, of 255, two films look alike. */
+const ALIKE = 5;
+
+/** Films up to the first that looks like the thickest. */
+function untilAlike<Film extends Parameters<typeof ownColour>[0]>(films: readonly Film[]): Film[] {
+  const channels = (film: Film | undefined): number[] => {
+    const { hex } = ownColour(film) ?? { hex: "#000000" };
+    return [1, 3, 5].map((at) => parseInt(hex.slice(at, at + 2), 16));
+  };
+  const last = channels(films.at(-1));
+  const alike = films.findIndex((film) =>
+    channels(film).every((value, i) => Math.abs(value - (last[i] ?? 0)) < ALIKE),
+  );
+  return films.slice(0, alike + 1);
+}
+
 function hidingPicture(page: SheetPage): PictureView | undefined {
   const curve = hidingOf(page);
   return curve === undefined
@@ -148,14 +166,22 @@ function hidingPicture(page: SheetPage): PictureView | undefined {
     : { svg: asMarkup(hidingCurve(curve)), caption: curve.title };
 }
 
-/** The hiding curve as page and paper draw it. */
+/** Films that do not hide yet, without which a curve is a line along the top. */
+const FEWEST_UNHIDDEN = 2;
+/** From here on a curve runs level. */
+const LEVEL_FROM = 0.998;
+
+/** The hiding curve as page and paper draw it, to where it runs level; none for a paint that hides in the thinnest films. */
 export function hidingOf({ worded: { sheet }, words }: SheetPage): HidingCurve | undefined {
   const colour = ownColour(sheet.notations.masstone);
-  const points = (sheet.optics.hidingCurve ?? []).map(({ filmUm, contrastRatio }) => ({
+  const films = (sheet.optics.hidingCurve ?? []).map(({ filmUm, contrastRatio }) => ({
     filmUm,
     contrastRatio: Math.min(contrastRatio, 1),
   }));
-  if (points.length === 0 || colour === undefined) return undefined;
+  const level = films.findIndex(({ contrastRatio }) => contrastRatio >= LEVEL_FROM);
+  const points = level < 0 ? films : films.slice(0, level + 1);
+  const unhidden = points.filter(({ contrastRatio }) => contrastRatio < HIDING_CONTRAST_RATIO);
+  if (unhidden.length < FEWEST_UNHIDDEN || colour === undefined) return undefined;
   const text = words.pages.strength;
   return {
     idPrefix: "hiding",

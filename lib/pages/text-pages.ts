@@ -48,7 +48,7 @@ export function sourcesPage(context: PageContext, place: PagePlace): SourcesView
     )) {
       usedBy.set(key, [
         ...(usedBy.get(key) ?? []),
-        { text: sheet.name, href: `${place.root}colours/${sheet.slug}/bench/#evidence` },
+        { text: sheet.name, href: `${place.root}colours/${sheet.slug}/evidence/#sources` },
       ]);
     }
   }

@@ -28,6 +28,7 @@ import { whiteScattering } from "../sheet/tints/white-scattering.ts";
 import { bluenessDomain, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
 import { within } from "../words/en/statements-phrases.ts";
 import type { PageContext } from "./page-context.ts";
+import { at } from "../quantities/at.ts";
 
 /** The lightness that is told: where the hue of a grey shows best. */
 const TOLD: TheoryLightness = 50;
@@ -106,7 +107,7 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
       white,
       name: whiteName(white, context),
       band: scattering
-        .map(({ low, high }, i) => ({ nm: nm[i] ?? NaN, low, high }))
+        .map(({ low, high }, i) => ({ nm: at(nm, i), low, high }))
         .filter((at) => at.nm >= PUBLISHED_FROM_NM),
       read: paint === undefined ? undefined : whiteScattering(paint),
     };

@@ -28,8 +28,8 @@ import { pageHead } from "./site-frame.ts";
 
 /** Darker let-downs than this crowd at the masstones, and say nothing of a tint. */
 const DARKEST_SHOWN_L = 30;
-/** Wide enough for all names beside their trails where two drawings stand side by side. */
-const WIDE = 480;
+/** Wide enough for all names beside their trails, and narrow enough for a phone [user units]. */
+const WIDTH = 360;
 
 /** Every black and grey of the range in each white: swatches to judge by eye, then their places and figures. */
 export function whitesPage(context: PageContext, place: PagePlace): WhitesPageView {
@@ -164,20 +164,18 @@ function trailPlot(
       ? []
       : [text.descriptionPart(sheet.name, decimalText(a, 1), decimalText(b, 1))];
   });
-  const svg = (idPrefix: string, width?: number): string =>
-    tintTrail({
-      idPrefix,
-      width,
-      title: text.picture(name),
-      description: at50.length === 0 ? text.picture(name) : text.description(at50),
-      trails,
-      axes: { a: "a*", b: "b*" },
-      ends: words.pages.whites.trailEnds,
-      frame,
-    });
+  const svg = tintTrail({
+    idPrefix: `neutrals-${white.slug}`,
+    width: WIDTH,
+    title: text.picture(name),
+    description: at50.length === 0 ? text.picture(name) : text.description(at50),
+    trails,
+    axes: { a: "a*", b: "b*" },
+    ends: words.pages.whites.trailEnds,
+    frame,
+  });
   return {
-    svg: asMarkup(svg(`neutrals-${white.slug}`, WIDE)),
-    narrow: asMarkup(svg(`neutrals-narrow-${white.slug}`)),
+    svg: asMarkup(svg),
     caption: text.picture(name),
   };
 }

@@ -12,9 +12,10 @@ import {
 } from "../present/views.ts";
 import { ladderStrip, type LadderStrip } from "../plots/ladder-strip.ts";
 import { tintTrail, type TintTrail, type Trail } from "../plots/tint-trail.ts";
+import { MARK_SHAPES } from "../plots/standing-mark.ts";
 import type { LabFigures, ScreenFigures, TintSection, TintStep } from "../sheet/sheet.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
-import { coloursLetDownIn } from "./colours-tinted-with.ts";
+import { coloursLetDownIn, whitesLetDownWith } from "./colours-tinted-with.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { WHITES_PATH } from "./catalogue-pages.ts";
@@ -204,16 +205,27 @@ function trailPicture(page: SheetPage): PictureView | undefined {
 }
 
 /** The trail as page and paper draw it; none where no white has two drawdowns. */
-export function trailOf({ worded: { sheet }, words }: SheetPage): TintTrail | undefined {
+export function trailOf({
+  worded: { sheet },
+  words,
+  context: { sheets },
+}: SheetPage): TintTrail | undefined {
   const text = words.pages.whites;
   const masstone = trailPoint({ ...sheet.notations.masstone, standing: "measured" });
-  const trails = sheet.tints.flatMap((tint) => whiteTrail(tint, masstone, tint.white.name));
+  const whites = whitesLetDownWith(sheets);
+  const trails = sheet.tints.flatMap((tint) =>
+    whiteTrail(tint, masstone, tint.white.name).map((trail) => ({
+      ...trail,
+      shape: MARK_SHAPES[whites.indexOf(tint.white.slug) % MARK_SHAPES.length],
+    })),
+  );
   if (trails.length === 0) return undefined;
   return {
     idPrefix: "trail",
     title: text.trailTitle,
     description: text.trailDescription(trails.map(({ label }) => label)),
     trails,
+    frame: "fitted",
     axes: { a: "a*", b: "b*" },
     ends: text.trailEnds,
   };

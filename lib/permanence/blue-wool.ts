@@ -5,6 +5,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
+import { certain } from "../quantities/at.ts";
 
 export type BlueWoolReference = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8;
 
@@ -49,9 +50,9 @@ export function customaryCategory({ reference }: BlueWool): {
   readonly row: BlueWoolCorrespondence;
   readonly reason: BlueWoolStatement;
 } {
-  const row = BLUE_WOOL_CORRESPONDENCE.find(({ references }) => references.includes(reference));
-  if (row === undefined)
-    throw new Error(`Unreachable: no correspondence for blue wool ${reference}`);
+  const row = certain(
+    BLUE_WOOL_CORRESPONDENCE.find(({ references }) => references.includes(reference)),
+  );
   return {
     row,
     reason: {

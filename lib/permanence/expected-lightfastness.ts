@@ -6,6 +6,7 @@
  */
 import type { SourceKey } from "../sources/source.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
+import { certain } from "../quantities/at.ts";
 
 export const EXPECTATION_WORDS = ["excellent", "very good", "fair", "poor", "fugitive"] as const;
 export type Expectation = (typeof EXPECTATION_WORDS)[number];
@@ -45,14 +46,12 @@ export function weakerExpectation({
 
 /** Expectation word that answers to a category. */
 export function expectationOf(category: LightfastnessCategory): Expectation {
-  const row = EXPECTATIONS.find((candidate) => candidate.category === category);
-  if (row === undefined) throw new Error(`Unreachable: no expectation for ${category}`);
+  const row = certain(EXPECTATIONS.find((candidate) => candidate.category === category));
   return row.expectation;
 }
 
 /** Category that an expectation word would answer to, for comparing alone. */
 export function categoryOf(expectation: Expectation): LightfastnessCategory {
-  const row = EXPECTATIONS.find((candidate) => candidate.expectation === expectation);
-  if (row === undefined) throw new Error(`Unreachable: no category for ${expectation}`);
+  const row = certain(EXPECTATIONS.find((candidate) => candidate.expectation === expectation));
   return row.category;
 }

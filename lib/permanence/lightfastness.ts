@@ -6,6 +6,7 @@
  *   Limits are from memory of the standard, and are shown as such.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
+import { certain } from "../quantities/at.ts";
 
 export type LightfastnessCategory = "I" | "II" | "III" | "IV" | "V";
 
@@ -47,10 +48,8 @@ export function lightfastnessRuling(deltaEab: number): LightfastnessRuling {
   if (!(deltaEab >= 0 && deltaEab < Infinity)) {
     throw domainError("colour change Delta-E*ab", deltaEab, "0 <= Delta-E*ab < Infinity");
   }
-  for (const limit of LIGHTFASTNESS_LIMITS) {
-    if (deltaEab <= limit.deltaEabMax) return { category: limit.category, limit };
-  }
-  throw new Error("Unreachable: the last lightfastness limit is open");
+  const limit = certain(LIGHTFASTNESS_LIMITS.find(({ deltaEabMax }) => deltaEab <= deltaEabMax));
+  return { category: limit.category, limit };
 }
 
 /**

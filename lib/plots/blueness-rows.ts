@@ -17,6 +17,7 @@ import { element, refusal, type Point, type SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
 import { textWidth, wrappedLines } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
+import { at } from "../quantities/at.ts";
 
 /** One lane: a black in one white. */
 export type BluenessLane = { readonly label: string } & (
@@ -85,10 +86,10 @@ export function bluenessRows(params: BluenessRows): string {
           ),
         ),
         ...rows.flatMap((row, i) =>
-          drawnRow(row, i === 0 ? area.top : (tops[i - 1] ?? NaN), { left, x, domain }),
+          drawnRow(row, i === 0 ? area.top : at(tops, i - 1), { left, x, domain }),
         ),
       ]),
-      ...rows.flatMap((row, i) => laneLabels(row, i === 0 ? area.top : (tops[i - 1] ?? NaN))),
+      ...rows.flatMap((row, i) => laneLabels(row, i === 0 ? area.top : at(tops, i - 1))),
       ...axisBelow(area, x, ticks, params.decimalMark),
       ...below.map((line, i) =>
         textLine(

@@ -1,11 +1,12 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthsNm, type WavelengthGrid } from "../quantities/spectrum.ts";
 import { axisLeftWidth } from "./axis.ts";
+import { endLabels, endLabelsWidth } from "./end-labels.ts";
 import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { smallestRoundHolding } from "./scale.ts";
 import { ownColourLine, type ScreenColour } from "./screen-colour.ts";
-import { DRAWN_NM, labelsBesideLines } from "./spectral-curve.ts";
+import { DRAWN_NM } from "./spectral-curve.ts";
 import { DASHES, dashesOf, type ShownStanding } from "./standing-mark.ts";
 import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
 import { roundTicks, ticksEvery, type Ticks } from "./ticks.ts";
@@ -37,8 +38,11 @@ const AREA_HEIGHT = 110;
 export function coefficientCurves(params: CoefficientCurves): string {
   const [absorption, scattering] = [scaledHalf(params.absorption), scaledHalf(params.scattering)];
   const gutter = Math.max(axisLeftWidth(absorption.ticks), axisLeftWidth(scattering.ticks));
-  const upper = drawnHalf(params, absorption, gutter, 0);
-  const lower = drawnHalf(params, scattering, gutter, upper.bottom + 6);
+  const margin = endLabelsWidth(
+    [...params.absorption.curves, ...params.scattering.curves].map(({ label }) => label),
+  );
+  const upper = drawnHalf(params, absorption, { gutter, margin }, 0);
+  const lower = drawnHalf(params, scattering, { gutter, margin }, upper.bottom + 6);
   return writtenPicture(
     "coefficient-curves",
     params,
@@ -66,13 +70,13 @@ function scaledHalf(half: CoefficientCurves["absorption"]): ScaledHalf {
 function drawnHalf(
   params: CoefficientCurves,
   { half, points, most, ticks }: ScaledHalf,
-  gutter: number,
+  sides: { readonly gutter: number; readonly margin: number },
   top: number,
 ): { readonly nodes: readonly SvgNode[]; readonly bottom: number } {
   const frame = plotFrame({
     width: pictureWidth(params),
     top,
-    gutter,
+    ...sides,
     areaHeight: AREA_HEIGHT,
     decimalMark: params.decimalMark,
     inside: 8,
@@ -119,12 +123,12 @@ function drawnHalf(
             ? []
             : ownColourLine(curve.colour, lines[i] ?? [], dashesOf(curve.standing)),
         ),
-        ...labelsBesideLines(
-          half.curves.map(({ label }) => label),
-          lines,
-          frame,
-        ),
       ]),
+      ...endLabels(
+        half.curves.map(({ label }) => label),
+        lines.map((line) => line.at(-1)),
+        frame.area,
+      ),
     ],
   };
 }

@@ -28,6 +28,8 @@ export interface HueCircle extends PictureWords {
   readonly points: readonly HuePoint[];
   /** What the circles count: "Munsell chroma". */
   readonly chromaLabel: string;
+  /** Of the circle in user units; as wide as the picture unless given, and then names find room beside it. */
+  readonly diameter?: number | undefined;
   /** Before the neutrals, which have no place on the circle: "neutral". */
   readonly neutralLabel: string;
 }
@@ -55,8 +57,9 @@ export function hueCircle(params: HueCircle): string {
     "Munsell chroma",
   );
   const width = pictureWidth(params);
-  const centre = { x: width / 2, y: width / 2 };
-  const radius = width / 2 - RIM;
+  const across = params.diameter ?? width;
+  const centre = { x: width / 2, y: across / 2 };
+  const radius = across / 2 - RIM;
   const place = (hue: number, chroma: number): Point => {
     const angle = ((hue - 5) / 100) * 2 * Math.PI;
     return {
@@ -75,7 +78,7 @@ export function hueCircle(params: HueCircle): string {
   const neutrals = rangePointList(
     points.filter(({ hue }) => hue === null),
     params.neutralLabel,
-    { left: 12, top: width + 8, width: width - 24 },
+    { left: 12, top: across + 8, width: width - 24 },
   );
   const caption = wrappedLines(params.chromaLabel, width, TEXT_SIZE);
   const height = neutrals.bottom + 4 + caption.length * LINE_HEIGHT;
@@ -108,7 +111,7 @@ export function hueCircle(params: HueCircle): string {
         ),
         ...drawnRangePoints(
           placed,
-          { left: 4, top: 4, right: width - 4, bottom: width - 4 },
+          { left: 4, top: 4, right: width - 4, bottom: across - 4 },
           [...numbers, ...letters].map(({ at }) => boxAround(at, 8)),
         ),
         ...neutrals.nodes,

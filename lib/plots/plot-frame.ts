@@ -30,6 +30,8 @@ export interface FrameWish {
   readonly inside: number;
   /** Least room for the numbers on the left, so that areas above each other line up. */
   readonly gutter?: number | undefined;
+  /** Room right of the area, for names of lines. */
+  readonly margin?: number | undefined;
   /** More of it at the top, for a label above a curve that runs along its greatest value. */
   readonly headroom?: number | undefined;
 }
@@ -55,7 +57,7 @@ export function plotFrame(wish: FrameWish): PlotFrame {
   );
   const [left, right] = [
     Math.ceil(Math.max(axisLeftWidth(wish.y.ticks), wish.gutter ?? 0)) + 2,
-    width - Math.max(1, Math.ceil(lastNumber / 2) - inside),
+    width - Math.max(1, Math.ceil(lastNumber / 2) - inside, wish.margin ?? 0),
   ];
   const top = wish.top + above.length * LINE_HEIGHT + 4;
   const area = { left, top, right, bottom: top + (wish.areaHeight ?? right - left) };

@@ -16,12 +16,15 @@ export interface RangePoint {
   readonly isOwn?: boolean | undefined;
 }
 
-const HALF_SIDE = 5;
+export const HALF_SIDE = 5;
 /** Half the side of what a finger or a pointer has to meet. */
 const HALF_HIT = 12;
 
+/** How far from its swatch a name may stand where all are to be named, the near places first. */
+const FAR_PLACES = [HALF_SIDE + 4, 16, 24, 34, 46, 60, 76, 94, 114, 136];
+
 /**
- * Swatches with the names that find room; the sheet's own colour last, on top, always named.
+ * Swatches with their names; the sheet's own colour last, on top.
  * A picture of links is not an image to a screen reader: see `hasLinks` of the picture.
  */
 export function drawnRangePoints(
@@ -35,9 +38,14 @@ export function drawnRangePoints(
   const byImportance = ordered.toReversed();
   const wishes = byImportance.map(({ label, at, isOwn = false }): LabelWish => ({
     text: label,
-    mayDrop: !isOwn,
+    mayDrop: false,
     bold: isOwn,
-    spots: spotsAround(label, at, [HALF_SIDE + (isOwn ? 6 : 4), 20, 34], isOwn),
+    spots: spotsAround(
+      label,
+      at,
+      isOwn ? [HALF_SIDE + 6, ...FAR_PLACES.slice(1)] : FAR_PLACES,
+      isOwn,
+    ),
   }));
   const spots = placedLabels(
     wishes,
@@ -104,29 +112,44 @@ function drawnPoint({
       : []),
     swatch(colour, box),
   ];
+  const hit = boxAround(at, HALF_HIT);
+  return linkedPoint({ label, href }, hit, [
+    ...parts,
+    // Shown while the point is pointed at or has the focus.
+    ...(href === undefined
+      ? []
+      : [
+          element("g", { class: "plot__name", visibility: "hidden" }, [
+            textLine(
+              label,
+              { x: at.x, y: box.top - 5 },
+              { role: "label", anchor: "middle", rim: true, bold: true },
+            ),
+          ]),
+        ]),
+  ]);
+}
+
+/** A point as a link to its sheet, met anywhere in `hit`; without an address only drawn. */
+export function linkedPoint(
+  { label, href }: Pick<RangePoint, "label" | "href">,
+  hit: Box,
+  parts: readonly SvgNode[],
+): SvgNode {
   if (href === undefined) return element("g", { class: "plot__point" }, parts);
   if (!/^(?:https?:\/\/|[./#]|[\w-]+(?:[/?#.]|$))/.test(href))
     throw refusal("link", href, "a relative or http address");
-  const hit = boxAround(at, HALF_HIT);
   return element("a", { class: "plot__point", href }, [
     element("title", {}, [label]),
     element("rect", {
       class: "plot__hit",
       x: hit.left,
       y: hit.top,
-      width: 2 * HALF_HIT,
-      height: 2 * HALF_HIT,
+      width: hit.right - hit.left,
+      height: hit.bottom - hit.top,
       fill: "none",
       "pointer-events": "all",
     }),
     ...parts,
-    // Shown while the point is pointed at or has the focus.
-    element("g", { class: "plot__name", visibility: "hidden" }, [
-      textLine(
-        label,
-        { x: at.x, y: box.top - 5 },
-        { role: "label", anchor: "middle", rim: true, bold: true },
-      ),
-    ]),
   ]);
 }

@@ -10,10 +10,19 @@ import { dashesOf, type ShownStanding } from "./standing-mark.ts";
 import { refusal, type Point, type SvgNode } from "./svg.ts";
 import { ticksEvery } from "./ticks.ts";
 
-/** Upper ends of the reflectance axis: a tenth for blacks, 1, and a little more for a fluorescent white. */
-export const REFLECTANCE_SCALES = [0.1, 1, 1.2] as const;
+/** Upper ends of the reflectance axis: 1, a little more for a fluorescent white, and less for what is dark throughout. */
+export const REFLECTANCE_SCALES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 1.2] as const;
 export type ReflectanceScale = (typeof REFLECTANCE_SCALES)[number];
-const TICK_STEPS: Readonly<Record<ReflectanceScale, number>> = { 0.1: 0.02, 1: 0.2, 1.2: 0.2 };
+const TICK_STEPS: Readonly<Record<ReflectanceScale, number>> = {
+  0.01: 0.002,
+  0.02: 0.005,
+  0.05: 0.01,
+  0.1: 0.02,
+  0.2: 0.05,
+  0.5: 0.1,
+  1: 0.2,
+  1.2: 0.2,
+};
 
 /** What is drawn, whatever the instrument's own ends. */
 export const DRAWN_NM = [400, 700] as const;
@@ -28,8 +37,8 @@ export interface DrawnSpectrum {
 export interface SpectralCurve extends PictureWords {
   readonly curves: readonly DrawnSpectrum[];
   readonly wavelengthLabel: string;
-  /** One for each scale: the axis says when it is enlarged. */
-  readonly reflectanceLabels: Readonly<Record<`${ReflectanceScale}`, string>>;
+  /** By the end of the axis, so that it says when it is enlarged. */
+  readonly reflectanceLabel: (end: ReflectanceScale) => string;
   /** One for all pictures that are to be compared; absent: the smallest that holds every reading. */
   readonly scale?: ReflectanceScale | undefined;
   /** Of the drawing area in user units, lower on paper; 190 unless given. */
@@ -68,7 +77,7 @@ export function spectralCurveDrawing(params: SpectralCurve): SvgNode {
     y: {
       domain: [0, scale],
       ticks: ticksEvery(TICK_STEPS[scale], [0, scale]),
-      label: params.reflectanceLabels[`${scale}`],
+      label: params.reflectanceLabel(scale),
     },
   });
   const lines = readings.map((points) =>

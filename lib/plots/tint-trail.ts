@@ -13,7 +13,13 @@ import {
 import { plotFrame, type PlotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
 import type { ScreenColour } from "./screen-colour.ts";
-import { DASHES, MARK_RADIUS, standingMark, type ShownStanding } from "./standing-mark.ts";
+import {
+  DASHES,
+  MARK_RADIUS,
+  standingMark,
+  type MarkShape,
+  type ShownStanding,
+} from "./standing-mark.ts";
 import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
 import { textWidth } from "./text-width.ts";
@@ -41,6 +47,8 @@ export interface Trail {
   readonly points: readonly TrailPoint[];
   /** What the fit predicts between and beyond them; absent: the points are joined. */
   readonly predicted?: readonly { readonly a: number; readonly b: number }[] | undefined;
+  /** Outline of its marks, where the drawing holds several trails; round unless given. */
+  readonly shape?: MarkShape | undefined;
   /** Points that belong together and lie on no way from one to the next: not joined. */
   readonly isLoose?: boolean | undefined;
 }
@@ -141,12 +149,12 @@ export function tintTrailDrawing(params: TintTrail): SvgNode {
       ),
       // Readings on top: a predicted mark never hides a measured one.
       ...placed
-        .flatMap(({ marks }) => marks)
+        .flatMap(({ marks, trail: { shape } }) => marks.map((mark) => ({ ...mark, shape })))
         .toSorted(
           (one, other) =>
             Number(one.point.standing === "measured") - Number(other.point.standing === "measured"),
         )
-        .map(({ at, point }) => standingMark(point.standing, at, point.colour)),
+        .map(({ at, point, shape }) => standingMark(point.standing, at, point.colour, shape)),
       ...atEdge.map(({ at, angle }) => arrowhead(at, angle)),
       ...drawnLabels(wishes, spots),
     ]),
@@ -297,16 +305,20 @@ function drawnLine(segments: readonly Segment[], dashes: string | undefined): Sv
   });
 }
 
-/** A trail is named where it runs farthest from the others. */
+/** A trail is named at its end that lies farther from the others, else where it runs farthest from them. */
 function nameWish({ trail, marks }: PlacedTrail, all: readonly PlacedTrail[]): LabelWish {
   const others = all
     .filter((other) => other.trail !== trail)
     .flatMap((other) => other.marks.map(({ at }) => at));
   const clearance = ({ x, y }: Point): number =>
     Math.min(...others.map((other) => Math.hypot(other.x - x, other.y - y)), 1e6);
-  const places = marks
-    .map(({ at }) => at)
-    .toSorted((one, other) => clearance(other) - clearance(one));
+  const byClearance = (places: readonly Point[]): Point[] =>
+    places.toSorted((one, other) => clearance(other) - clearance(one));
+  const along = marks.map(({ at }) => at);
+  const places = [
+    ...byClearance([...along.slice(-1), ...along.slice(0, -1).slice(0, 1)]),
+    ...byClearance(along.slice(1, -1)),
+  ];
   return {
     text: trail.label,
     mayDrop: false,

@@ -1,17 +1,30 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
-import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { boxAround, type Box } from "./box.ts";
+import { spread } from "./end-labels.ts";
+import { hairline } from "./hairline.ts";
+import {
+  LINE_HEIGHT,
+  onPanel,
+  pictureWidth,
+  TEXT_SIZE,
+  writtenPicture,
+  type PictureWords,
+} from "./picture.ts";
 import { plotFrame } from "./plot-frame.ts";
-import { drawnRangePoints, type RangePoint } from "./range-point.ts";
+import { drawnRangePoints, HALF_SIDE, linkedPoint, type RangePoint } from "./range-point.ts";
 import { smallestHolding } from "./scale.ts";
-import { refusal } from "./svg.ts";
+import { swatch } from "./screen-colour.ts";
+import { refusal, type Point, type SvgNode } from "./svg.ts";
+import { textLine } from "./text-label.ts";
+import { textWidth } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
 
 /** Ends of the chroma axis, Munsell chroma; the small ones are for a range of blacks and greys. */
-export const CHROMA_SCALES = [2, 4, 8, 16, 24, 32] as const;
+export const CHROMA_SCALES = [2, 4, 8, 12, 16, 20, 24, 32] as const;
 
 /** About four circles or numbers, whatever the scale. */
 export function chromaTickStep(scale: (typeof CHROMA_SCALES)[number]): number {
-  return { 2: 0.5, 4: 1, 8: 2, 16: 4, 24: 4, 32: 8 }[scale];
+  return { 2: 0.5, 4: 1, 8: 2, 12: 4, 16: 4, 20: 4, 24: 4, 32: 8 }[scale];
 }
 
 export interface ValueChromaPoint extends RangePoint {
@@ -25,6 +38,10 @@ export interface ValueChromaSlice extends PictureWords {
   readonly points: readonly ValueChromaPoint[];
   readonly chromaLabel: string;
   readonly valueLabel: string;
+  /** Colours with less chroma than this lie one on the other: they are named in a column at the left. */
+  readonly crowdBelow?: number | undefined;
+  /** Of the drawing area in user units; 260 unless given. */
+  readonly areaHeight?: number | undefined;
 }
 
 const VALUE_DOMAIN = [0, 10] as const;
@@ -46,39 +63,97 @@ export function valueChromaSlice(params: ValueChromaSlice): string {
     "Munsell chroma",
   );
   const width = pictureWidth(params);
+  const { crowdBelow = 0 } = params;
+  const crowd = points.filter(({ chroma }) => chroma < crowdBelow);
+  const column = columnWidth(crowd);
+  // The column takes its share of the axis below 0, where no colour can lie.
+  const from = (-most * column) / (width - NUMBERS - column);
   const frame = plotFrame({
     width,
     top: 0,
-    areaHeight: 260,
+    areaHeight: params.areaHeight ?? 260,
     decimalMark: params.decimalMark,
     inside: 10,
     x: {
-      domain: [0, most],
+      domain: [from, most],
       ticks: ticksEvery(chromaTickStep(most), [0, most]),
       label: params.chromaLabel,
     },
     y: { domain: VALUE_DOMAIN, ticks: ticksEvery(2, VALUE_DOMAIN), label: params.valueLabel },
   });
+  const placed = points.map((point) => ({
+    ...point,
+    at: { x: frame.x(point.chroma), y: frame.y(point.value) },
+  }));
+  const isCrowded = ({ chroma }: ValueChromaPoint): boolean => chroma < crowdBelow;
   return writtenPicture(
     "value-chroma-slice",
     params,
     { width, height: frame.bottom, hasLinks: points.some(({ href }) => href !== undefined) },
     [
       ...frame.nodes,
-      onPanel(
-        drawnRangePoints(
-          points.map((point) => ({
-            ...point,
-            at: { x: frame.x(point.chroma), y: frame.y(point.value) },
-          })),
+      onPanel([
+        ...namedColumn(placed.filter(isCrowded), frame.area, frame.x(0) - COLUMN_GAP),
+        ...drawnRangePoints(
+          placed.filter((point) => !isCrowded(point)),
           {
-            left: frame.area.left + 3,
+            left: frame.x(crowdBelow) + (crowd.length > 0 ? 8 : 0),
             top: frame.area.top + 2,
             right: frame.area.right - 3,
             bottom: frame.area.bottom - 2,
           },
         ),
-      ),
+      ]),
     ],
   );
+}
+
+/** About what the numbers of the axis take. */
+const NUMBERS = 24;
+/** Between a name and the line of no chroma. */
+const COLUMN_GAP = 26;
+const NAME_HEIGHT = LINE_HEIGHT + 1;
+
+function columnWidth(crowd: readonly ValueChromaPoint[]): number {
+  return crowd.length === 0
+    ? 0
+    : Math.max(...crowd.map(({ label }) => textWidth(label, TEXT_SIZE))) + COLUMN_GAP + 8;
+}
+
+/** Names in a column, each with a line to its swatch. */
+function namedColumn(
+  points: readonly (ValueChromaPoint & { readonly at: Point })[],
+  { top, bottom }: Box,
+  right: number,
+): SvgNode[] {
+  const ordered = points.toSorted((one, other) => one.at.y - other.at.y);
+  const tops = spread(
+    ordered.map(({ at }) => ({ y: at.y, height: NAME_HEIGHT })),
+    { top: top + 3, bottom: bottom - 3 },
+  );
+  const middle = (i: number): number => (tops[i] ?? top) + NAME_HEIGHT / 2;
+  return [
+    ...ordered.map(({ at }, i) =>
+      hairline({ x: right + 4, y: middle(i) }, { x: at.x - HALF_SIDE, y: at.y }, "leader"),
+    ),
+    ...ordered.map(({ label, colour, href, at }, i) =>
+      linkedPoint(
+        { label, href },
+        {
+          left: right - textWidth(label, TEXT_SIZE),
+          right,
+          top: middle(i) - NAME_HEIGHT / 2,
+          bottom: middle(i) + NAME_HEIGHT / 2,
+        },
+        [
+          swatch(colour, boxAround(at, HALF_SIDE)),
+          textLine(
+            label,
+            { x: right, y: middle(i) + TEXT_SIZE * 0.35 },
+            { role: "label", anchor: "end" },
+          ),
+        ],
+      ),
+    ),
+  ];
 }

@@ -297,13 +297,6 @@ export interface NeighboursSectionView extends SectionView {
   readonly compare?: { readonly heading: string; readonly links: readonly LinkView[] };
 }
 
-export interface EvidenceSectionView extends SectionView {
-  /** How each known figure was found, a table for each part of the sheet. */
-  readonly workings: readonly FoldedTableView[];
-  readonly sourcesHeading: string;
-  readonly sources: readonly SourceEntryView[];
-}
-
 export interface DownloadView extends LinkView {
   /** "sheet.json, 38 kB: every figure with its evidence" */
   readonly note: string;

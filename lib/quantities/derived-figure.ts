@@ -11,6 +11,7 @@ import {
   type NotStated,
 } from "./figure.ts";
 import { ends, isInterval, type Quantity } from "./interval.ts";
+import { certain } from "./at.ts";
 
 /** How a figure is worked out. A rule of thumb is `estimated`, an equation `derived` (the default). */
 export interface Method {
@@ -48,7 +49,7 @@ export function derivedFigure<I extends Inputs>(
   const isEstimate = known.figures.some((figure) => isInterval(figure.value));
   const value: Quantity = isEstimate
     ? [Math.min(...results), Math.max(...results)]
-    : (results[0] ?? NaN);
+    : certain(results[0]);
   const uncertainty = isEstimate ? undefined : propagated(known.figures, at);
   return outcome(method, known.figures, value, uncertainty);
 }

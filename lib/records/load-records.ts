@@ -35,6 +35,7 @@ import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
+import { certain } from "../quantities/at.ts";
 
 export interface LoadedRecords {
   /** Absent as soon as there is one error. */
@@ -158,7 +159,7 @@ function resolvedGrounds(
   const [darker, lighter] = [black, white].map(
     ({ spectrum }) => tristimulus(spectrum, "D65/10").Y / 100,
   );
-  if ((darker ?? NaN) < (lighter ?? NaN)) return { black, white };
+  if (certain(darker) < certain(lighter)) return { black, white };
   diagnostics.push({
     severity: "error",
     rule: "records/grounds-exchanged",

@@ -4,6 +4,7 @@ import type { Parsed, ParsedFiles } from "./parsed-files.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Colour, Reading } from "./records.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import { certain } from "../quantities/at.ts";
 
 /** So many other colours have to agree before one that differs is spoken of. */
 const MANY = 3;
@@ -81,7 +82,7 @@ function sizeFaults(colours: readonly Colour[]): Diagnostic[] {
     ),
     ...(median === undefined || priced.length <= MANY ? [] : priced).flatMap(
       ({ perMl, price, ml, place }): Diagnostic[] => {
-        const times = perMl / (median ?? NaN);
+        const times = perMl / certain(median);
         if (times < PRICE_TIMES && times > 1 / PRICE_TIMES) return [];
         return [
           {
@@ -90,7 +91,7 @@ function sizeFaults(colours: readonly Colour[]): Diagnostic[] {
             place: place("price"),
             message: `${price} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `a ${Math.round(1 / times)}th of`} what the range costs to the millilitre in the middle`,
             actual: String(price),
-            expected: `within ${PRICE_TIMES} times of ${Number(((median ?? NaN) * ml).toPrecision(3))}`,
+            expected: `within ${PRICE_TIMES} times of ${Number((certain(median) * ml).toPrecision(3))}`,
             hint: "a decimal point may have slipped, in the price or in the size",
           },
         ];
@@ -168,14 +169,9 @@ function whiteFaults(
     return parted.flatMap(({ colour, parts }): Diagnostic[] => {
       const rest = parted.filter((entry) => entry.colour !== colour).map((entry) => entry.parts);
       const usual = middle(rest);
-      const agree = rest.every((each) => Math.sign(each) === Math.sign(usual ?? NaN));
-      if (
-        usual === undefined ||
-        rest.length < MANY ||
-        !agree ||
-        Math.abs(usual) < WHITES_PART_FROM ||
-        Math.abs(parts + usual) > TURNED_WITHIN
-      )
+      if (usual === undefined || rest.length < MANY) return [];
+      const agree = rest.every((each) => Math.sign(each) === Math.sign(usual));
+      if (!agree || Math.abs(usual) < WHITES_PART_FROM || Math.abs(parts + usual) > TURNED_WITHIN)
         return [];
       const index = colour.tints.findIndex(({ white }) => white === one || white === other);
       return [
@@ -213,7 +209,7 @@ function strengthsOf(
     if (apparent !== undefined)
       found.set(white, [...(found.get(white) ?? []), (apparent * whiteParts) / colourParts]);
   }
-  return new Map([...found].map(([white, all]) => [white, middle(all) ?? NaN]));
+  return new Map([...found].map(([white, all]) => [white, certain(middle(all))]));
 }
 
 function middle(values: readonly number[]): number | undefined {

@@ -44,6 +44,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
               colour.masstone,
               masstoneRecords(colour),
               records.knowledge.tables.isccNbsBlocks,
+              records.workshop.observer,
             ),
           },
     tints,

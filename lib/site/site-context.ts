@@ -30,7 +30,7 @@ export function workedSite(
   cache?: TheoryCache,
 ): WorkedSite {
   const sheets = allSheets(records);
-  const range = collectionOf(sheets);
+  const range = collectionOf(sheets, records.workshop.observer);
   const published = sheets.map((sheet): PublishedSheet => {
     const worded = sheetTexts(sheet, ENGLISH);
     return {

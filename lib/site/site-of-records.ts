@@ -14,6 +14,7 @@ import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
+import { evidencePage, evidencePath } from "../pages/evidence-page.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { cardSizes } from "../print/card-size.ts";
 import { cardsFolder, cardsPage } from "../print/cards-page.ts";
@@ -100,6 +101,9 @@ function sitePages(
     ),
     ...published.map(({ worded, revision: own }) =>
       page(benchPath(worded.sheet.slug), (place) => benchPage(worded, own, context, place)),
+    ),
+    ...published.map(({ worded, revision: own }) =>
+      page(evidencePath(worded.sheet.slug), (place) => evidencePage(worded, own, context, place)),
     ),
     page("compare/index.html", (place) => comparePage(context, place)),
     ...chosenPairs(context.records.workshop).map((pair) =>

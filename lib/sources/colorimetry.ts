@@ -14,6 +14,12 @@ export const COLORIMETRY_SOURCES = {
     standing: "read",
     note: "White points read, and the lamps LED-B3 and FL11 in a public copy; the clauses on summation, interpolation and extrapolation from memory.",
   },
+  "cie-170-2": {
+    citation:
+      "CIE 170-2:2015. Fundamental chromaticity diagram with physiological axes, Part 2. Commission Internationale de l'Eclairage, Vienna.",
+    standing: "derived",
+    note: "Colour-matching functions for 10 degrees and their chromaticities, in public copies of the tables of the Colour and Vision Research Laboratory; the report itself was not read.",
+  },
   "macadam-1935": {
     citation:
       "MacAdam, D. L. (1935). Maximum visual efficiency of colored materials. Journal of the Optical Society of America, 25, 361-367.",

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { cieTable } from "../../lib/colorimetry/cie-table.ts";
 import { naturalSpline } from "../../lib/colorimetry/cubic-spline.ts";
 import { LAMP_ILLUMINANTS } from "../../lib/colorimetry/lamp-illuminants.ts";
-import { LAMPS, worstLamp } from "../../lib/colorimetry/lamps.ts";
+import { LIGHTS, worstLamp } from "../../lib/colorimetry/lamps.ts";
 import { STANDARD_OBSERVERS } from "../../lib/colorimetry/standard-observers.ts";
 import { tristimulus } from "../../lib/colorimetry/tristimulus.ts";
 import { WHITE_POINTS } from "../../lib/colorimetry/viewing.ts";
@@ -76,7 +76,9 @@ checkTable<{ viewing: "LED-B3/10" | "FL11/10"; channel: "X" | "Z" }>(
 );
 
 describe("a reading under a lamp", () => {
-  test.each(Object.values(LAMPS))("the perfect diffuser is the white of %s", (viewing) => {
+  test.each(
+    Object.values(LIGHTS).flatMap(({ daylight, lamps }) => [daylight, ...Object.values(lamps)]),
+  )("the perfect diffuser is the white of %s", (viewing) => {
     const { X, Y, Z } = tristimulus(flatSpectrum(gridOf(400, 700, 10), 1), viewing);
     expect(X).toBeCloseTo(WHITE_POINTS[viewing].X, 9);
     expect(Y).toBeCloseTo(100, 9);

@@ -194,6 +194,17 @@ describe("the UN worked examples as mixtures", () => {
     });
   });
 
+  // unece-acute-2008 and the system's Table 3.1.1 give category 5 by inhalation no figure: "equivalent doses".
+  test("category 5 by inhalation is told without a limit", () => {
+    const { traces } = labelElements({
+      ingredients: [substance("a", 1, "H333")],
+      form: "liquid",
+      frame: "UN GHS",
+      publicSale: false,
+    });
+    expect(traces.find(({ rule }) => rule === "ate-mix")?.values).not.toHaveProperty("limit");
+  });
+
   test("the first example in the EU frame: 3450 mg/kg lies in no category and does not count", () => {
     const ingredients = [
       given("a", 0.16, "oral", 1600),

@@ -32,14 +32,17 @@ describe("spectralCurve", () => {
     spectralCurve({
       ...WORDS,
       wavelengthLabel: "nm",
-      reflectanceLabels: { "0.1": "to 0.1", "1": "to 1", "1.2": "to 1.2" },
+      reflectanceLabel: (end) => `to ${end}`,
       curves,
     });
 
   test.each([
-    [0, "to 0.1"],
+    [0, "to 0.01"],
+    [0.01, "to 0.01"],
+    [0.0101, "to 0.02"],
     [0.1, "to 0.1"],
-    [0.1001, "to 1"],
+    [0.1001, "to 0.2"],
+    [0.5001, "to 1"],
     [1, "to 1"],
     [1.0001, "to 1.2"],
     [1.2, "to 1.2"],

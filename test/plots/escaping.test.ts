@@ -50,7 +50,7 @@ const PICTURES: Readonly<Record<string, string>> = {
   spectralCurve: spectralCurve({
     ...words,
     wavelengthLabel: T,
-    reflectanceLabels: { "0.1": T, "1": T, "1.2": T },
+    reflectanceLabel: () => T,
     curves: [{ ...step, label: T, spectrum: { grid, values: [0.1, 0.2, 0.3, 0.4] } }],
   }),
   placeInRange: placeInRange({

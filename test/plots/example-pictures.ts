@@ -12,6 +12,7 @@ import { glossStrip } from "../../lib/plots/gloss-strip.ts";
 import { hidingCurve } from "../../lib/plots/hiding-curve.ts";
 import { hueCircle } from "../../lib/plots/hue-circle.ts";
 import { ladderStrip, type LadderStep } from "../../lib/plots/ladder-strip.ts";
+import { rangeRows } from "../../lib/plots/range-rows.ts";
 import { placeInRange } from "../../lib/plots/place-in-range.ts";
 import type { ScreenColour } from "../../lib/plots/screen-colour.ts";
 import { spectralCurve } from "../../lib/plots/spectral-curve.ts";
@@ -126,11 +127,7 @@ const rising =
     from + (to - from) / (1 + Math.exp((middle - nm) / width));
 const REFLECTANCE = {
   wavelengthLabel: "wavelength, nm",
-  reflectanceLabels: {
-    "0.1": "reflectance factor, 0 to 0.1 (ten times enlarged)",
-    "1": "reflectance factor, 0 to 1",
-    "1.2": "reflectance factor, 0 to 1.2",
-  },
+  reflectanceLabel: (end: number) => `reflectance factor, 0 to ${end}`,
 } as const;
 
 const RANGE: readonly (readonly [string, number | null, number, number, number, number, number])[] =
@@ -475,6 +472,9 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
   "value-chroma-slice": valueChromaSlice({
     ...words("vcs", "Viridian stands alone among the greens"),
     points: rangePoints,
+    width: 960,
+    areaHeight: 500,
+    crowdBelow: 1,
     chromaLabel: "Munsell chroma",
     valueLabel: "Munsell value",
   }),
@@ -483,6 +483,24 @@ export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
     points: rangePoints.slice(0, 3).map((point, i) => ({ ...point, isOwn: i === 0 })),
     chromaLabel: "Munsell chroma",
     valueLabel: "Munsell value",
+  }),
+  "range-rows": rangeRows({
+    ...words("rows", "From the darkest to the lightest"),
+    rows: rangePoints
+      .toSorted((one, other) => one.value - other.value)
+      .map((point) => ({ ...point, at: point.value, group: point.value < 5 ? "dark" : "light" })),
+    domain: [0, 10],
+    tickStep: 2,
+    axisLabel: "Munsell value",
+    width: 340,
+  }),
+  "hue-circle-wide": hueCircle({
+    ...words("huw", "Two blues, two greens, many earths, with room"),
+    points: rangePoints,
+    chromaLabel: "Munsell chroma from the middle outwards",
+    neutralLabel: "neutral",
+    width: 960,
+    diameter: 620,
   }),
   "hue-circle": hueCircle({
     ...words("hue", "Two blues, two greens, many earths"),

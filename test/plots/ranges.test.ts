@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { hueCircle, type HuePoint } from "../../lib/plots/hue-circle.ts";
+import { spread } from "../../lib/plots/end-labels.ts";
+import { rangeRows } from "../../lib/plots/range-rows.ts";
 import { placeInRange, type PlaceInRange } from "../../lib/plots/place-in-range.ts";
 import { valueChromaSlice } from "../../lib/plots/value-chroma-slice.ts";
 import { textWidth } from "../../lib/plots/text-width.ts";
@@ -114,7 +116,8 @@ describe("valueChromaSlice", () => {
   test.each([
     [2, "2.0"],
     [2.01, "4"],
-    [16.01, "24"],
+    [16.01, "20"],
+    [20.01, "24"],
     [32, "32"],
   ])("chroma %s is drawn to %s", (chroma, end) => {
     expect(seenTexts(slice([5, chroma]))).toContain(end);
@@ -130,6 +133,107 @@ describe("valueChromaSlice", () => {
     expect(() => slice([value, chroma])).toThrow(/The Munsell (?:value|chroma)/);
   });
   test("refuses no colours", () => expect(() => slice()).toThrow("The colours of a range, none"));
+});
+
+describe("rangeRows", () => {
+  const rows = (...places: readonly number[]): string =>
+    rangeRows({
+      ...WORDS,
+      rows: places.map((at, i) => ({ label: `c${i}`, colour, href: `c${i}/`, at, group: "g" })),
+      domain: [0, 10],
+      tickStep: 2,
+      axisLabel: "value",
+    });
+  const named = (svg: string, name: string) => {
+    const found = parsedSvg(svg).all.find(
+      (element) => element.name === "text" && element.text === name,
+    );
+    if (found === undefined) throw new Error("Unexpected missing name");
+    return found;
+  };
+
+  test("a row each, one below the other, across by its place", () => {
+    const [low, high] = swatchCentres(rows(1, 9));
+    if (low === undefined || high === undefined) throw new Error("Unexpected missing swatch");
+    expect(high.x).toBeGreaterThan(low.x);
+    expect(high.y - low.y).toBe(24);
+  });
+  test("each row is met by a finger: 24 px high (WCAG 2.2, 2.5.8 Target Size)", () => {
+    const hits = parsedSvg(rows(1, 9)).all.filter((element) => hasClass(element, "plot__hit"));
+    expect(hits.map((hit) => numberOf(hit, "height"))).toEqual([24, 24]);
+  });
+  test("a name stands right of its swatch, left where the edge would cut it", () => {
+    const svg = rows(0, 10);
+    expect(named(svg, "c0").attributes["text-anchor"]).toBeUndefined();
+    expect(named(svg, "c1").attributes["text-anchor"]).toBe("end");
+  });
+  test.each([-0.1, 10.1, NaN])("refuses a place off the axis, %s", (at) =>
+    expect(() => rows(at)).toThrow(/The place on the axis/),
+  );
+  test("refuses no colours", () => expect(() => rows()).toThrow("The colours of a range, none"));
+});
+
+describe("a crowd of near-neutrals", () => {
+  const slice = (crowdBelow?: number): string =>
+    valueChromaSlice({
+      ...WORDS,
+      width: 640,
+      chromaLabel: "chroma",
+      valueLabel: "value",
+      crowdBelow,
+      points: [0.5, 0.6, 0.7, 6].map((value, i) => ({
+        label: `c${i}`,
+        colour,
+        value,
+        chroma: i === 3 ? 8 : 0.2,
+      })),
+    });
+  const nameX = (svg: string, name: string): number => {
+    const found = parsedSvg(svg).all.find(
+      (element) => element.name === "text" && element.text === name,
+    );
+    if (found === undefined) throw new Error("Unexpected missing name");
+    return numberOf(found, "x");
+  };
+
+  test("is named in one column, left of every swatch, the others beside their own", () => {
+    const svg = slice(1);
+    const [first] = swatchCentres(svg);
+    const column = ["c0", "c1", "c2"].map((name) => nameX(svg, name));
+    expect(new Set(column).size).toBe(1);
+    expect(column[0]).toBeLessThan(first?.x ?? NaN);
+    expect(nameX(svg, "c3")).toBeGreaterThan(first?.x ?? NaN);
+  });
+});
+
+describe("spread", () => {
+  const BOUNDS = { top: 0, bottom: 100 };
+  test.each([
+    // Worked by hand: boxes of 10 centred on their places where these are apart; pushed down; back up from the edge.
+    [
+      [20, 60],
+      [15, 55],
+    ],
+    [
+      [20, 22],
+      [15, 25],
+    ],
+    [
+      [98, 99],
+      [80, 90],
+    ],
+    [
+      [0, 1],
+      [0, 10],
+    ],
+  ])("boxes of 10 at %j", (places, tops) => {
+    expect(
+      spread(
+        places.map((y) => ({ y, height: 10 })),
+        BOUNDS,
+      ),
+    ).toEqual(tops);
+  });
 });
 
 describe("hueCircle", () => {

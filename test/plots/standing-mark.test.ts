@@ -47,3 +47,16 @@ test("in its own colour a mark keeps a neutral rim, and an estimate stays open",
   ).toEqual(["none", "none"]);
   expect(all.some(({ attributes }) => attributes.stroke === "currentColor")).toBe(true);
 });
+
+test.each(["square", "triangle", "diamond"] as const)(
+  "a %s says how a figure is known by its filling, as a round mark does",
+  (shape) => {
+    const fills = (standing: ShownStanding): (string | undefined)[] =>
+      parsedSvg(writtenSvg(standingMark(standing, { x: 10, y: 10 }, undefined, shape)))
+        .all.filter(({ name }) => name === "path")
+        .map(({ attributes }) => attributes.fill);
+    expect(fills("measured")).toEqual(["currentColor"]);
+    expect(fills("derived")).toEqual(["none", "currentColor"]);
+    expect(fills("estimated")).toEqual(["none"]);
+  },
+);

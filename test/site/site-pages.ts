@@ -50,14 +50,16 @@ function filesIn(dir: string): string[] {
 const SHEETS = ["lamp-black", "green-earth", "slate-grey"].flatMap((slug) => [
   `colours/${slug}/index.html`,
   `colours/${slug}/bench/index.html`,
+  `colours/${slug}/evidence/index.html`,
 ]);
 
-/** A page of each kind, and three sheets with their bench pages. */
+/** A page of each kind, and three sheets with their bench and evidence pages. */
 export function pagesOfEachKind(): SitePage[] {
   const pages = sitePages();
   const firsts = pages.filter(
     ({ kind }, i) =>
-      kind !== "sheet" && kind !== "bench" && pages.findIndex((other) => other.kind === kind) === i,
+      !["sheet", "bench", "evidence"].includes(kind) &&
+      pages.findIndex((other) => other.kind === kind) === i,
   );
   return [...firsts, ...pages.filter(({ file }) => SHEETS.includes(file))];
 }

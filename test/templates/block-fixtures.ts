@@ -282,6 +282,20 @@ export function blockPages(
       },
     },
     { name: "bench", root: "../../../", view: bench(parts) },
+    {
+      name: "evidence",
+      root: "../../../",
+      view: {
+        ...PAGE,
+        kind: "evidence",
+        heading: "Evidence for Bone black",
+        back: { text: "Bone black at the bench", href: "../bench/" },
+        lead: ["Every figure of this sheet."],
+        contents: [{ text: "Oil", href: "#oil" }],
+        sections: [section("oil", "Oil", everyBlock(parts))],
+        revision: "Revision 3f2a91c0, from records of 3 November 2026",
+      },
+    },
     { name: "workshop", root: "../../", view: workshop(parts) },
   ].map((page) => page as { name: string; root: string; view: AnyPageView });
 }

@@ -86,11 +86,7 @@ export function curve(id: string, caption: string): PictureView {
         title: caption,
         description: caption,
         wavelengthLabel: "Wavelength [nm]",
-        reflectanceLabels: {
-          "0.1": "Reflectance factor, enlarged ten times",
-          "1": "Reflectance factor",
-          "1.2": "Reflectance factor",
-        },
+        reflectanceLabel: () => "Reflectance factor",
         curves: [
           {
             label: "masstone",

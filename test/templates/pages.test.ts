@@ -22,6 +22,7 @@ test("every kind of page is drawn", () => {
   const kinds: readonly AnyPageView["kind"][] = [
     "sheet",
     "bench",
+    "evidence",
     "workshop",
     "catalogue-grid",
     "catalogue-table",

@@ -18,6 +18,7 @@ import { traceShare, type Finding } from "./finding.ts";
 import { inhalationRoute } from "./applicable-classifications.ts";
 import { passes, reaches } from "./limit.ts";
 import type { Part } from "./composition.ts";
+import { certain } from "../../quantities/at.ts";
 
 export type AcuteClass = Extract<HazardClass, `Acute Tox. ${number}`>;
 
@@ -133,8 +134,7 @@ export function acuteUpTo(route: AcuteRoute, frame: HazardFrame): number {
 
 /** Point estimate that stands for a category where no estimate is stated. */
 export function pointEstimate(hazardClass: AcuteClass, route: AcuteRoute): number {
-  const category = CATEGORIES.find((each) => each.hazardClass === hazardClass);
-  if (category === undefined) throw new Error("Unreachable: every acute class has a row");
+  const category = certain(CATEGORIES.find((each) => each.hazardClass === hazardClass));
   return category.pointEstimate[route];
 }
 
@@ -212,8 +212,8 @@ function acuteOutcome(
     mixed === undefined ? undefined : (wholeClass(toxic) ?? acuteCategory(route, mixed, frame));
   if (mixed === undefined || hazardClass === undefined) return outcome;
   const statement = acuteStatement(hazardClass, route);
-  const limit =
-    CATEGORIES.find((category) => category.hazardClass === hazardClass)?.upTo[route] ?? NaN;
+  const category = CATEGORIES.find((row) => row.hazardClass === hazardClass);
+  const limit = certain(category).upTo[route];
   return {
     ...outcome,
     finding: {
@@ -230,7 +230,7 @@ function acuteOutcome(
             hazardClass,
             route,
             ateMix: mixed,
-            limit,
+            ...(limit === undefined ? {} : { limit }),
             unit: ateUnit(route),
             unknownFraction,
             ingredients: toxic.map(({ part }) => part.slug),
@@ -291,12 +291,12 @@ export function isAcute(hazardClass: HazardClass): hazardClass is AcuteClass {
 
 function acuteStatement(hazardClass: AcuteClass, route: AcuteRoute): HazardCode {
   const exposure = route === "dust" || route === "vapour" ? "inhalation" : route;
-  const code = HAZARD_CODES.find(
-    (each) =>
-      statementMeaning(each).route === exposure &&
-      statementMeaning(each).classes.some((known) => known === hazardClass),
+  const code = certain(
+    HAZARD_CODES.find(
+      (each) =>
+        statementMeaning(each).route === exposure &&
+        statementMeaning(each).classes.some((known) => known === hazardClass),
+    ),
   );
-  if (code === undefined)
-    throw new Error("Unreachable: every acute class has a statement for every route");
   return code;
 }

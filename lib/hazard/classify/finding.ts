@@ -48,7 +48,8 @@ export type TraceStatement =
       Classed & {
         readonly route: AcuteRoute;
         readonly ateMix: number;
-        readonly limit: number;
+        /** The system states none for category 5 by inhalation. */
+        readonly limit?: number;
         readonly unit: "mg/kg" | "mg/l";
         readonly unknownFraction: number;
       }

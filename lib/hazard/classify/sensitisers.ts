@@ -10,6 +10,7 @@ import { classElements, type HazardClass } from "./hazard-class.ts";
 import { GENERIC_LIMITS } from "./cut-offs.ts";
 import { reaches } from "./limit.ts";
 import type { Part } from "./composition.ts";
+import { certain } from "../../quantities/at.ts";
 
 /** Generic elicitation limits, mass fraction, inclusive; by class as the supplier states it. */
 export const ELICITATION_LIMITS = {
@@ -58,7 +59,7 @@ export function elicitationTraces(parts: readonly Part[]): StatementTrace[] {
           hazardClass: by.hazardClass,
           substance: part.name,
           massFraction: countedFraction(part, by),
-          limit: elicitationLimit(by) ?? NaN,
+          limit: certain(elicitationLimit(by)),
           ingredients: [part.slug],
         },
         shares: [traceShare(part, by)],

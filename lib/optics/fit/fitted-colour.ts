@@ -1,4 +1,5 @@
 /** K and S of colours from their drawdowns, with every verdict on them; or why there are none. */
+import { certain } from "../../quantities/at.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import {
   readingGroup,
@@ -22,8 +23,7 @@ import { usableDrawdowns } from "./usable-drawdowns.ts";
  */
 export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
   const [fit] = fittedColours(new Map([["", set]])).values();
-  if (fit === undefined) throw new Error("Unreachable: one set gives one fit");
-  return fit;
+  return certain(fit);
 }
 
 /**

@@ -4,6 +4,7 @@ import type { ParticleModel } from "./particle-model.ts";
 import { quasiRandomPoint } from "./quasi-random.ts";
 import type { IndexSet } from "./refractive-index.ts";
 import { sizeAverage, sizeTable, volumeMedianUm, type SizeTable } from "./size-average.ts";
+import { certain } from "../../quantities/at.ts";
 
 /** Index of the oil: linseed, fresh to aged. @source oil-index */
 export const OIL_INDICES: readonly number[] = [1.48, 1.5, 1.52];
@@ -42,8 +43,7 @@ export function particleRuns(
     ];
     const spread = within(model.spread, point[first + 2] ?? NaN, false);
     const size = within(model.sizeUm, point[first + 1] ?? NaN, true);
-    const table = tables[oil * model.indices.length + index];
-    if (table === undefined) throw new Error("Unreachable: a table for every oil and index set");
+    const table = certain(tables[oil * model.indices.length + index]);
     return sizeAverage(
       table,
       model.sizeKind === "number mean" ? volumeMedianUm(size, spread) : size,

@@ -1,5 +1,6 @@
 /** Words of hue for a closed set of sectors of the CIELAB hue angle, and which way a turn goes. */
 import { domainError } from "../../diagnostics/diagnostic.ts";
+import { certain } from "../../quantities/at.ts";
 
 export type HueWord =
   "red" | "brown" | "yellow" | "olive" | "green" | "blue-green" | "blue" | "violet" | "purple";
@@ -38,8 +39,7 @@ const LANDMARKS = [
 export function hueWord(hueAngle: number): HueWord {
   if (!(hueAngle >= 0 && hueAngle < 360))
     throw domainError("hue angle", hueAngle, "0 <= h < 360 degrees");
-  const sector = HUE_SECTORS.findLast(({ fromDegrees }) => hueAngle >= fromDegrees);
-  if (sector === undefined) throw new Error("Unreachable: the first hue sector starts at 0");
+  const sector = certain(HUE_SECTORS.findLast(({ fromDegrees }) => hueAngle >= fromDegrees));
   return sector.hue;
 }
 

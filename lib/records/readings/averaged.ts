@@ -5,6 +5,7 @@ import {
   type Spectrum,
   type WavelengthGrid,
 } from "../../quantities/spectrum.ts";
+import { at } from "../../quantities/at.ts";
 
 /**
  * Mean of several readings of one drawdown, and how far they lie apart: the
@@ -44,12 +45,11 @@ export function averaged(spectra: readonly Spectrum[]): {
     });
   }
   if (spectra.length === 1) return { mean: first, spread: [] };
-  const atWavelength = first.values.map((_, i) => spectra.map(({ values }) => values[i] ?? NaN));
+  const atWavelength = first.values.map((_, i) => spectra.map(({ values }) => at(values, i)));
   const means = atWavelength.map(mean);
   const spread = atWavelength.map(
     (values, i) =>
-      Math.hypot(...values.map((value) => value - (means[i] ?? NaN))) /
-      Math.sqrt(values.length - 1),
+      Math.hypot(...values.map((value) => value - at(means, i))) / Math.sqrt(values.length - 1),
   );
   return { mean: { grid: first.grid, values: means }, spread };
 }

@@ -93,7 +93,8 @@ const ROUNDED_FROM_NM = 2;
 
 /** Even steps that are no whole numbers, as printed with or without their decimals; undefined of a grid in whole steps. */
 function roundedGrid(ordered: readonly Wavelength[]): WavelengthGrid | undefined {
-  const [first, last] = [ordered[0]?.nm ?? NaN, ordered.at(-1)?.nm ?? NaN];
+  const [first, last] = [ordered[0]?.nm, ordered.at(-1)?.nm];
+  if (first === undefined || last === undefined) return undefined;
   const count = ordered.length;
   const stepNm = (last - first) / (count - 1);
   const isEven =

@@ -58,3 +58,6 @@ export type VehicleKind = (typeof VEHICLE_KINDS)[number];
 export type Market = (typeof MARKETS)[number];
 export type Theme = (typeof THEMES)[number];
 export type Language = (typeof LANGUAGES)[number];
+
+/** Whose eyes judge what lamplight does. */
+export const OBSERVERS = ["CIE 1964", "CIE 2006"] as const;

@@ -1,7 +1,16 @@
 import { z } from "zod";
 import { longText, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
-import { FRAMES, GEOMETRIES, LANGUAGES, MARKETS, PAPERS, ROUNDINGS, SCALES } from "./terms.ts";
+import {
+  FRAMES,
+  GEOMETRIES,
+  LANGUAGES,
+  MARKETS,
+  OBSERVERS,
+  PAPERS,
+  ROUNDINGS,
+  SCALES,
+} from "./terms.ts";
 import { spectralReading, surface } from "./reading-form.ts";
 import { LEAST_UNCERTAINTY, within } from "./reach.ts";
 
@@ -61,6 +70,10 @@ export const workshopSchema = z.strictObject({
     )
     .optional()
     .describe("two to four colours each that are set side by side on a page of their own"),
+  observer: z
+    .enum(OBSERVERS)
+    .optional()
+    .describe("whose 10 degree eyes judge lamplight and look-alikes; CIE 1964 without it"),
   strengthReference: slug
     .optional()
     .describe("the colour that tinting strength is reckoned against"),

@@ -6,6 +6,7 @@ import type { Colour, Records } from "../../records/records.ts";
 import { vehiclePart } from "../pigments/pigment-parts.ts";
 import type { DryingPart } from "./drying-parts.ts";
 import { decidingTrial, recordedTrials, type RecordedTrial } from "./drying-trials.ts";
+import { certain } from "../../quantities/at.ts";
 
 /** A paint or pigment of a mixture, with its trial where it has one of its own. */
 export interface MixturePart {
@@ -51,7 +52,7 @@ function partAlone({ name, pigments, question, trial }: MixturePart): PartAlone 
   return {
     name,
     isTried: trial !== undefined,
-    touchDryDays: trial?.trial.touchDryDays ?? expected?.touchDryDays ?? NaN,
+    touchDryDays: certain(trial?.trial.touchDryDays ?? expected?.touchDryDays),
     massFraction:
       shares.length < pigments.length ? undefined : shares.reduce((sum, share) => sum + share, 0),
     fullFromMassFraction: Math.min(

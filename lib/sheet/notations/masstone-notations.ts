@@ -1,8 +1,10 @@
 import type { IsccNbsBlock } from "../../colorimetry/iscc-nbs.ts";
-import { LAMPS, type Lamp } from "../../colorimetry/lamps.ts";
+import { LIGHTS, type Lamp } from "../../colorimetry/lamps.ts";
 import { lamplight } from "../../colorimetry/lamplight.ts";
+import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
+import type { JudgingObserver } from "../../colorimetry/viewing.ts";
 import {
   readingInGeometry,
   unstatedSurface,
@@ -11,7 +13,7 @@ import type { Figure, RecordRoot } from "../../quantities/figure.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Reading, SpectrumReading } from "../../records/records.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
-import { notationFigure } from "./lab-figures.ts";
+import { labFigures, notationFigure, xyzFigures, type Origin } from "./lab-figures.ts";
 import { readingFigures, type ReadingFigures } from "./reading-figures.ts";
 import type { MasstoneNotations } from "../sheet.ts";
 
@@ -20,13 +22,14 @@ export function masstoneNotations(
   reading: Reading,
   inputs: readonly RecordRoot[],
   blocks: readonly IsccNbsBlock[],
+  observer: JudgingObserver = "CIE 1964",
 ): MasstoneNotations {
   const notations = readingFigures(reading, inputs, blocks);
   return {
     ...(reading.form === "chip" ? {} : { geometry: reading.geometry }),
     standing: "measured",
     ...notations,
-    ...(reading.form === "spectrum" ? spectral(reading, notations, inputs) : {}),
+    ...(reading.form === "spectrum" ? spectral(reading, notations, inputs, observer) : {}),
     ...(reading.form === "spectrum" && reading.geometry === "d/8 included"
       ? glossExcluded(reading, inputs)
       : {}),
@@ -56,28 +59,60 @@ function glossExcluded(
   };
 }
 
-/** What only a spectrum tells: the curve, and what lamplight does. */
+/** What only a spectrum tells: the curve, what lamplight does, and the colour to the observer of 2006 where that one judges. */
 function spectral(
-  { spectrum }: SpectrumReading,
-  { lab }: ReadingFigures,
+  reading: SpectrumReading,
+  { lab: own, xyz }: ReadingFigures,
   read: readonly RecordRoot[],
-): Pick<MasstoneNotations, "lamplight" | "curve"> {
-  const { deltaE00, statement } = lamplight(spectrum);
-  const day = lab["D65/10"]?.L;
+  observer: JudgingObserver,
+): Pick<MasstoneNotations, "lamplight" | "curve" | "lab" | "xyz"> {
+  const { spectrum } = reading;
+  const { deltaE00, statement } = lamplight(spectrum, observer);
+  const { daylight, lamps } = LIGHTS[observer];
+  const cones = observer === "CIE 2006" ? coneFigures(reading, read) : { lab: {}, xyz: {} };
+  const lab: MasstoneNotations["lab"] = { ...own, ...cones.lab };
+  const day = lab[daylight]?.L;
   const under = (lamp: Lamp, other?: Figure): Figure<number> =>
     notationFigure(deltaE00[lamp], "1", {
       standing: "derived",
-      method: `Delta-E00 of D65/10 and ${LAMPS[lamp]} carried over by CAT16`,
+      method: `Delta-E00 of ${daylight} and ${lamps[lamp]} carried over by CAT16`,
       source: "li-2017",
       inputs: [...[day, other].filter((L) => L !== undefined), ...read],
     });
   return {
+    lab,
+    xyz: { ...xyz, ...cones.xyz },
     lamplight: {
-      deltaE00: under("incandescent", lab["A/10"]?.L),
+      deltaE00: under("incandescent", observer === "CIE 1964" ? lab["A/10"]?.L : undefined),
       ledDeltaE00: under("led"),
       fluorescentDeltaE00: under("fluorescent"),
       sentence: statement,
     },
     curve: spectrum,
+  };
+}
+
+/** In daylight to the 10 degree observer of CIE 2006. */
+function coneFigures(
+  { spectrum, noise, origin, geometry }: SpectrumReading,
+  inputs: readonly RecordRoot[],
+): Pick<MasstoneNotations, "lab" | "xyz"> {
+  const viewing = "D65/2006";
+  const summed: Origin = {
+    standing: "derived",
+    inputs,
+    method: `CIE sums of ${origin}, ${geometry}, 10 degree observer of CIE 2006`,
+    source: "cie-170-2",
+  };
+  const xyz = tristimulus(spectrum, viewing);
+  return {
+    xyz: { [viewing]: xyzFigures(xyz, summed) },
+    lab: {
+      [viewing]: labFigures(
+        xyzToLab(xyz, viewing),
+        summed,
+        labUncertainty(spectrum, viewing, noise),
+      ),
+    },
   };
 }

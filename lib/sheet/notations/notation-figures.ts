@@ -1,4 +1,4 @@
-import { LAB_VIEWINGS } from "../../colorimetry/viewing.ts";
+import { LAB_VIEWINGS, SHOWN_VIEWINGS } from "../../colorimetry/viewing.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import { GEOMETRIES } from "../../records/schema/terms.ts";
@@ -64,8 +64,8 @@ export const MASSTONE = section({
   /** Absent for a chip judged by eye. */
   geometry: optional(GEOMETRY),
   standing: STANDING,
-  xyz: map(LAB_VIEWINGS, XYZ),
-  lab: LAB_BY_VIEWING,
+  xyz: map(SHOWN_VIEWINGS, XYZ),
+  lab: map(SHOWN_VIEWINGS, LAB),
   munsell: optional(MUNSELL),
   ...SCREEN_IF_KNOWN,
   nbsName: optional(notation("nbsName")),

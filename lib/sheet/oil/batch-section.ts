@@ -1,7 +1,7 @@
 import { batchLoss } from "../../formulation/batch-loss.ts";
 import { batch, type Batch, type BatchRecipe } from "../../formulation/batch.ts";
 import { oilHeldBack } from "../../formulation/oil-held-back.ts";
-import { at } from "../../quantities/at.ts";
+import { at, certain } from "../../quantities/at.ts";
 import {
   exactly,
   isKnown,
@@ -149,19 +149,13 @@ function batchSize(pigmentG: number, made: Made): BatchSize {
       "each mass over its density",
       "ml",
       VOLUME,
-      ({ volumes }) => volumes?.paintMl ?? NaN,
+      ({ volumes }) => certain(volumes).paintMl,
     ),
-    lossMl: figure(
-      "share of the batch",
-      "ml",
-      [...VOLUME, "loss"],
-      ({ volumes }) => volumes?.lossMl[0] ?? NaN,
+    lossMl: figure("share of the batch", "ml", [...VOLUME, "loss"], ({ volumes }) =>
+      at(certain(volumes).lossMl, 0),
     ),
-    yieldMl: figure(
-      "batch less its loss",
-      "ml",
-      [...VOLUME, "loss"],
-      ({ volumes }) => volumes?.yieldMl[0] ?? NaN,
+    yieldMl: figure("batch less its loss", "ml", [...VOLUME, "loss"], ({ volumes }) =>
+      at(certain(volumes).yieldMl, 0),
     ),
     tubes: tubesMl.map((ml) => ({
       slug: `${ml}-ml`,
@@ -170,7 +164,7 @@ function batchSize(pigmentG: number, made: Made): BatchSize {
         "whole tubes of the yield",
         "1",
         [...VOLUME, "loss"],
-        ({ volumes }) => volumes?.tubes[0] ?? NaN,
+        ({ volumes }) => at(certain(volumes).tubes, 0),
         ml,
       ),
     })),
@@ -227,7 +221,7 @@ function figureOf(
   const all = { ...volume, ...fractions, ...prices, ...rest };
 
   const recipe = (v: Readonly<Record<string, number>>, tubeMl: number): BatchRecipe => {
-    const value = (name: string): number => v[name] ?? middleOf(all[name]) ?? NaN;
+    const value = (name: string): number => v[name] ?? certain(middleOf(all[name]));
     const density = (name: string): number | undefined => v[name] ?? middleOf(all[name]);
     const price = (owner: string): number | undefined =>
       prices[`price ${owner}`] === undefined ? undefined : value(`price ${owner}`);

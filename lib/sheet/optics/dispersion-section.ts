@@ -10,6 +10,7 @@ import type { DispersionFigures } from "./optics-figures.ts";
 import type { PigmentPart } from "../sheet.ts";
 import { commonWhite, comparedLadders, type Fits } from "../tints/strength.ts";
 import { weighedPaint } from "../tints/paint-conversion.ts";
+import { certain } from "../../quantities/at.ts";
 
 /** The same pigment mulled and milled: measured where both were let down in a white, else of a mulled paint what to expect. */
 export function dispersionFigures(
@@ -104,10 +105,10 @@ function areMulledAndMilled(one: Colour, other: Colour): boolean {
 }
 
 function pigmentsOf({ record: { pigments } }: Colour): string {
-  const total = pigments.reduce((sum, { parts }) => sum + (parts ?? NaN), 0);
+  const total = pigments.reduce((sum, { parts }) => sum + certain(parts), 0);
   return pigments
     .map(({ pigment, parts }) =>
-      pigments.length === 1 ? pigment : `${pigment} ${((parts ?? NaN) / total).toFixed(3)}`,
+      pigments.length === 1 ? pigment : `${pigment} ${(certain(parts) / total).toFixed(3)}`,
     )
     .sort()
     .join(", ");

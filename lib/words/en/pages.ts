@@ -283,6 +283,7 @@ export const PAGES = {
       "A/2": "A (lamplight), 2\u00b0",
       "C/10": "C, 10\u00b0",
       "D50/10": "D50, 10\u00b0",
+      "D65/2006": "D65, 10\u00b0 of CIE 2006",
     } as Record<string, string>,
     caption: "Names and screen colours",
     curveTitle: "Reflectance of the masstone over the spectrum",
@@ -291,11 +292,8 @@ export const PAGES = {
     curveLabel: (geometry: string) => `masstone, ${GEOMETRY_WORDS[geometry] ?? geometry}`,
     excludedLabel: "worked out without the shine",
     wavelength: "Wavelength, nm",
-    reflectance: {
-      "0.1": "Reflectance factor, enlarged ten times",
-      "1": "Reflectance factor",
-      "1.2": "Reflectance factor",
-    },
+    reflectance: "Reflectance factor",
+    reflectanceTo: (end: string) => `Reflectance factor, enlarged: the axis ends at ${end}`,
   },
   evidence: {
     summary: "Every figure of this sheet, how we came by it and what it was worked out from.",

@@ -173,8 +173,10 @@ export const SHEET_PAGE = {
   bench: {
     heading: (name: string) => `${name} at the bench`,
     description: (name: string) =>
-      `${name} for whoever makes such paint: oil, packing, pigment, notations, spectra and evidence.`,
+      `${name} for whoever makes such paint: oil, packing, pigment, notations and spectra.`,
     back: (name: string) => `${name}, for the painter`,
+    evidenceLead: "Every figure, how we came by it, what it was worked out from, and the sources:",
+    evidenceLink: (name: string) => `the evidence for ${name}`,
     sections: {
       ladders: "In the whites, in figures",
       strength: "Strength, hiding, glaze",
@@ -191,5 +193,11 @@ export const SHEET_PAGE = {
     },
     reckoner: "Any size",
     weighing: "Weighing and mulling",
+  },
+  evidence: {
+    heading: (name: string) => `Evidence for ${name}`,
+    description: (name: string) =>
+      `Every figure on the sheet of ${name}, how it was found and what it was worked out from.`,
+    back: (name: string) => `${name} at the bench`,
   },
 } as const;

@@ -34,7 +34,7 @@ const UNACCOUNTED = "(unaccounted)";
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
 const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "ate-mix": ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-    `${hazardClass}, ${ROUTES[route]}, from ${named(ingredients)}: the estimate for the mixture is ${withUnit(significant(ateMix, 3), unit)}, the limit ${withUnit(significant(limit, 3), unit)}${unknownFraction > 0 ? `, with ${percent(unknownFraction)} of unknown toxicity` : ""}.`,
+    `${hazardClass}, ${ROUTES[route]}, from ${named(ingredients)}: the estimate for the mixture is ${withUnit(significant(ateMix, 3), unit)}, ${limit === undefined ? "for which no limit is stated" : `the limit ${withUnit(significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, with ${percent(unknownFraction)} of unknown toxicity` : ""}.`,
   "cut-off": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
     `${hazardClass} from ${percent(limit)} (${LIMIT_KINDS[limitKind]}): ${named(ingredients)} at ${percent(massFraction)}${counted(countedAs)}.`,
   "cut-off-summed": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>

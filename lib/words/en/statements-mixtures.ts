@@ -9,6 +9,7 @@ import {
   within,
 } from "./statements-phrases.ts";
 import { numberOf, quantityOf, textOf, textsOf, wordOf, type Values } from "./statement-params.ts";
+import { certain } from "../../quantities/at.ts";
 
 const HOW = { with: "with", in: "in" } as const;
 
@@ -70,7 +71,7 @@ function amount(v: Values): string {
   const [low, high] = ends(quantityOf(v, "change"))
     .map(Math.abs)
     .toSorted((one, other) => one - other);
-  return decimals([low ?? NaN, high ?? NaN], 1);
+  return decimals([certain(low), certain(high)], 1);
 }
 
 /** Ends that may be negative: "-4 to 3", since a dash between them would be read as another minus. */

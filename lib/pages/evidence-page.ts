@@ -1,0 +1,50 @@
+import type { Block, SectionBlock } from "../blocks/block.ts";
+import type { EvidencePageView } from "../blocks/page-kinds.ts";
+import { section } from "../blocks/section-blocks.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { missingFigures, sheetSources, workings } from "./evidence-section.ts";
+import type { TableView } from "../present/views.ts";
+import type { SheetPage } from "./section-views.ts";
+import type { PageContext, PagePlace } from "./page-context.ts";
+import { pageHead } from "./site-frame.ts";
+
+export function evidencePath(slug: string): string {
+  return `colours/${slug}/evidence/index.html`;
+}
+
+/** How every figure of a colour was found, part by part. */
+export function evidencePage(
+  worded: SheetTexts,
+  revision: string,
+  context: PageContext,
+  place: PagePlace,
+): EvidencePageView {
+  const { words } = context;
+  const { sheet } = worded;
+  const text = words.pages.sheetPage.evidence;
+  const page: SheetPage = { context, worded, place, words };
+  const sources = sheetSources(page);
+  const tables = (list: readonly TableView[]): Block[] =>
+    list.map((table) => ({ kind: "table", table }));
+  const sections: SectionBlock[] = [
+    ...workings(page).flatMap(({ id, heading, table }) => section(id, heading, tables([table]))),
+    ...section("unknown", words.pages.evidence.notStated, tables(missingFigures(page))),
+    ...section(
+      "sources",
+      words.pages.evidence.sources,
+      sources.length === 0 ? [] : [{ kind: "sources", entries: sources }],
+    ),
+  ];
+  return {
+    kind: "evidence",
+    ...pageHead(context, place, text.heading(sheet.name), text.description(sheet.name)),
+    back: { text: text.back(sheet.name), href: "../bench/" },
+    lead: [words.pages.evidence.summary],
+    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
+    sections,
+    revision: words.pages.sheet.revision(
+      revision,
+      sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
+    ),
+  };
+}

@@ -1,0 +1,122 @@
+import { domainError } from "../diagnostics/diagnostic.ts";
+import { axisBelow } from "./axis.ts";
+import { hairline } from "./hairline.ts";
+import {
+  LINE_HEIGHT,
+  onPanel,
+  panel,
+  pictureWidth,
+  TEXT_SIZE,
+  writtenPicture,
+  type PictureWords,
+} from "./picture.ts";
+import { HALF_SIDE, linkedPoint, type RangePoint } from "./range-point.ts";
+import { evenScale } from "./scale.ts";
+import { swatch } from "./screen-colour.ts";
+import { refusal, type SvgNode } from "./svg.ts";
+import { textLine, textLines } from "./text-label.ts";
+import { textWidth, wrappedLines } from "./text-width.ts";
+import { ticksEvery } from "./ticks.ts";
+
+export interface RangeRow extends RangePoint {
+  /** Where on the axis. */
+  readonly at: number;
+  /** What it stands under, in the margin: a hue, a step of value. Rows of one group follow each other. */
+  readonly group: string;
+}
+
+export interface RangeRows extends PictureWords {
+  /** From top to bottom. */
+  readonly rows: readonly RangeRow[];
+  readonly domain: readonly [number, number];
+  readonly tickStep: number;
+  readonly axisLabel: string;
+}
+
+/** As high as a finger. */
+const ROW = 24;
+const GAP = 7;
+
+/**
+ * The range one colour a row, each at its place on one axis with its name beside it: for a narrow column, where a
+ * plane would crowd the names out.
+ * @throws RangeError for no rows, or a place off the axis.
+ */
+export function rangeRows(params: RangeRows): string {
+  const { rows, domain, tickStep } = params;
+  if (rows.length === 0) throw refusal("colours of a range", "none", "at least one");
+  for (const { at } of rows) {
+    if (!(at >= domain[0] && at <= domain[1]))
+      throw domainError("place on the axis", at, `${domain[0]} to ${domain[1]}`);
+  }
+  const width = pictureWidth(params);
+  const left = Math.ceil(Math.max(...rows.map(({ group }) => textWidth(group, TEXT_SIZE)))) + 10;
+  const above = wrappedLines(params.axisLabel, width, TEXT_SIZE);
+  const top = above.length * LINE_HEIGHT + 6;
+  const area = { left, top, right: width, bottom: top + rows.length * ROW + 8 };
+  const x = evenScale(domain, [area.left + HALF_SIDE + 5, area.right - HALF_SIDE - 5]);
+  const ticks = ticksEvery(tickStep, [...domain]);
+  const rowY = (i: number): number => top + 4 + (i + 0.5) * ROW;
+  const opens = (i: number): boolean => rows[i]?.group !== rows[i - 1]?.group;
+  return writtenPicture(
+    "range-rows",
+    params,
+    {
+      width,
+      height: area.bottom + LINE_HEIGHT + 10,
+      hasLinks: rows.some(({ href }) => href !== undefined),
+    },
+    [
+      ...textLines(above, { x: width, y: TEXT_SIZE }, { role: "axis-label", anchor: "end" }),
+      panel(area),
+      ...rows.flatMap(({ group }, i) =>
+        opens(i)
+          ? [textLine(group, { x: 0, y: rowY(i) + TEXT_SIZE * 0.35 }, { role: "tick" })]
+          : [],
+      ),
+      onPanel([
+        ...ticks.values.map((value) =>
+          hairline({ x: x(value), y: area.top }, { x: x(value), y: area.bottom }, "grid"),
+        ),
+        ...rows.flatMap((_, i) =>
+          i > 0 && opens(i)
+            ? [
+                hairline(
+                  { x: area.left, y: rowY(i) - ROW / 2 },
+                  { x: area.right, y: rowY(i) - ROW / 2 },
+                  "grid",
+                ),
+              ]
+            : [],
+        ),
+        ...rows.map((row, i) => drawnRow(row, { x: x(row.at), y: rowY(i) }, area)),
+      ]),
+      ...axisBelow(area, x, ticks, params.decimalMark),
+    ],
+  );
+}
+
+/** The name on the side where it finds room, the right one first. */
+function drawnRow(
+  { label, colour, href }: RangeRow,
+  at: { readonly x: number; readonly y: number },
+  area: { readonly left: number; readonly right: number },
+): SvgNode {
+  const isRight = at.x + HALF_SIDE + 3 + GAP + textWidth(label, TEXT_SIZE) <= area.right - 4;
+  const box = {
+    left: at.x - HALF_SIDE - 3,
+    right: at.x + HALF_SIDE + 3,
+    top: at.y - HALF_SIDE - 3,
+    bottom: at.y + HALF_SIDE + 3,
+  };
+  const name = textLine(
+    label,
+    { x: isRight ? box.right + GAP : box.left - GAP, y: at.y + TEXT_SIZE * 0.35 },
+    { role: "label", anchor: isRight ? "start" : "end", rim: true },
+  );
+  return linkedPoint(
+    { label, href },
+    { left: area.left, right: area.right, top: at.y - ROW / 2, bottom: at.y + ROW / 2 },
+    [swatch(colour, box), name],
+  );
+}
