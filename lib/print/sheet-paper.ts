@@ -133,7 +133,11 @@ function laidOut(
           paragraph(
             [
               ...quiet(words.pages.sheetPaper.inFull),
-              { ...linkRun({ text: benchAddress, href: benchAddress }, style, "sans bold") },
+              linkRun(
+                { text: whole("../evidence/", benchAddress), href: "../evidence/" },
+                { address: benchAddress },
+                "sans bold",
+              ),
             ],
             style,
             { sizePt: smallPt(style) },
@@ -170,6 +174,10 @@ function laidOut(
     pages,
     fit,
   };
+}
+
+function whole(href: string, address: string): string {
+  return new URL(href, address).href;
 }
 
 /** Columns of the last page ending at about one height. */
