@@ -8,6 +8,8 @@ export interface CardContent {
   readonly name: string;
   /** "Bone black (PBk 9), milled in cold-pressed linseed oil" */
   readonly madeOf: string;
+  /** "PBk 9", "PB 29, PBk 9": where there is no room for more. */
+  readonly indexNames: string;
   /** Absent where no colour is known. */
   readonly masstone?: PaintColour;
   /** At one lightness in each white, at most three. */

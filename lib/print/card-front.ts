@@ -51,7 +51,7 @@ const TRIES: readonly Attempt[] = [
   ...at(1, 0.93)(OVERLEAF),
   ...at(1, 0.93, 0.86)(SHORT),
   ...at(1, 0.9, 0.8)({ ...SHORT, facts: false }),
-  ...at(1, 0.9, 0.8, 0.7, 0.6)({ ...SHORT, facts: false, sentence: false }),
+  ...at(1, 0.9, 0.8, 0.7, 0.6, 0.5)({ ...SHORT, facts: false, sentence: false }),
 ];
 
 /** Point sizes of a card of 90 x 55. */
@@ -163,11 +163,14 @@ function headPieces(
     large.lines.length === 1
       ? large
       : fittedRuns(nameRun, 2, steps(15 * scale, 8), { widthMm, leading: 1.05 });
-  const madeOf = fittedRuns(sans(content.madeOf), 2, [pt(TEXT_PT), TEXT_MIN_PT], {
-    widthMm,
-    leading: 1.15,
-    isBalanced: true,
-  });
+  const made = (text: string) =>
+    fittedRuns(sans(text), 2, [pt(TEXT_PT), TEXT_MIN_PT], {
+      widthMm,
+      leading: 1.15,
+      isBalanced: true,
+    });
+  const inFull = made(content.madeOf);
+  const madeOf = inFull.lines.length <= 2 ? inFull : made(content.indexNames);
   const said = setRuns([{ text: content.sentence, face: "serif italic" }], {
     widthMm,
     sizePt: pt(SENTENCE_PT),
@@ -229,7 +232,7 @@ function footPieces(
     setPiece(setRuns(runs, { widthMm, sizePt: cautionPt, leading: 1.12 }), {
       beforeMm: 1.1 * tightness,
     });
-  const pricePt = PRICE_PT * type * Math.max(0.6, tightness);
+  const pricePt = PRICE_PT * type * Math.max(0.55, tightness);
   const prices = sizes.flatMap(({ text: both, size, price }, i): Run[] => [
     ...(i === 0 ? [] : [{ text: "  ", face: "sans", scale: 0.6 } as const]),
     ...(price === undefined
@@ -255,7 +258,7 @@ function footPieces(
             },
             { widthMm },
             {
-              sideMm: Math.max(7, 8.5 * type * tightness),
+              sideMm: Math.max(6, 8.5 * type * tightness),
               sizePt: cautionPt,
               wordPt: cautionPt + 1,
             },
@@ -267,7 +270,7 @@ function footPieces(
       ? []
       : [
           setPiece(
-            fittedRuns(prices, 2, [pricePt, pricePt * 0.8, Math.max(10, pricePt * 0.6)], {
+            fittedRuns(prices, 2, [pricePt, pricePt * 0.8, Math.max(7.5, pricePt * 0.6)], {
               widthMm,
               leading: 1.1,
             }),

@@ -41,6 +41,13 @@ export function cardOfSheet(
     madeOf: madeOf(sheet, words, "")
       .map(({ text, index }) => (index === true ? text.replaceAll(" ", "\u00a0") : text))
       .join(""),
+    indexNames: [
+      ...new Set(
+        sheet.pigments.map(
+          ({ colourIndexName, name }) => colourIndexName?.replaceAll(" ", "\u00a0") ?? name,
+        ),
+      ),
+    ].join(", "),
     ...(masstone === undefined ? {} : { masstone }),
     tints: cardTints(sheet, words),
     sentence: cardSentence(sheet, context),

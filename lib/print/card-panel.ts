@@ -92,10 +92,15 @@ function tintBand({ content: { tints } }: CardPlan, geometry: CardGeometry): Tag
   return tints.flatMap(({ colour, white, caption }, i): Tagged[] => {
     const xMm = safeMm + i * each;
     const yMm = top + BAND.tint * type + BAND.caption - 0.4;
-    const name = fittedRuns([{ text: white, face: "sans" }], 1, [TEXT_MIN_PT * type, TEXT_MIN_PT], {
-      widthMm: each - 0.6,
-      leading: 1.05,
-    });
+    const name = fittedRuns(
+      [{ text: white, face: "sans" }],
+      1,
+      [Math.max(TEXT_MIN_PT, TEXT_MIN_PT * type), TEXT_MIN_PT],
+      {
+        widthMm: each - 0.6,
+        leading: 1.05,
+      },
+    );
     const swatch: Mark = {
       kind: "box",
       xMm,

@@ -87,6 +87,9 @@ export interface LabelLook {
   readonly isRunIn?: boolean;
 }
 
+/** Least width for words beside the pictograms; below it they stand under them [mm]. */
+const BESIDE_LEAST_MM = 15;
+
 /** Pictograms on the left, signal word and statements beside them, what the label rests on below. */
 export function labelElements(
   { signalWord, pictograms, statements, basis }: LabelElements,
@@ -96,10 +99,12 @@ export function labelElements(
   const codes = pictograms.flatMap(({ code, name }) =>
     isPictogramCode(code) ? [{ code, name }] : [],
   );
+  const isBeside = codes.length * (sideMm + 1) + GAP_MM <= style.widthMm - BESIDE_LEAST_MM;
   const perRow = Math.max(
     1,
-    Math.min(codes.length, Math.floor((style.widthMm * 0.6) / (sideMm + 1))),
+    Math.min(codes.length, isBeside ? Infinity : Math.floor((style.widthMm + 1) / (sideMm + 1))),
   );
+  const picturesMm = codes.length === 0 ? 0 : Math.ceil(codes.length / perRow) * (sideMm + 1);
   const figures = codes.map(({ code, name }, i) =>
     pictogramFigure(code, name, {
       xMm: (i % perRow) * (sideMm + 1),
@@ -107,8 +112,8 @@ export function labelElements(
       sideMm,
     }),
   );
-  const x = figures.length === 0 ? 0 : perRow * (sideMm + 1) + GAP_MM;
-  let y = 0;
+  const x = figures.length === 0 || !isBeside ? 0 : perRow * (sideMm + 1) + GAP_MM;
+  let y = isBeside ? 0 : picturesMm;
   const line = (
     tag: "P" | "LBody",
     runs: readonly Run[],
@@ -154,10 +159,9 @@ export function labelElements(
       ];
   const rests =
     basis === undefined ? [] : [line("P", quiet(basis), Math.max(LEAST_PT, sizePt - 1))];
-  const rows = Math.ceil(figures.length / perRow);
   return {
     kind: "piece",
-    heightMm: Math.max(y, figures.length === 0 ? 0 : rows * (sideMm + 1)),
+    heightMm: Math.max(y, picturesMm),
     beforeMm: 1.5,
     content: {
       tag: "Div",

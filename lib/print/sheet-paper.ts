@@ -47,17 +47,35 @@ const FITS: readonly PaperFit[] = [
 ];
 const MOST_PAGES = 2;
 
-/** A sheet on one or two pages; on more only where its cautions and its figures alone need them. */
+/** A sheet on one or two pages; on a third, in roomy type, only where its cautions and figures find no room in two. */
 export function laidOutSheet(sheet: SheetToPrint, paper: PaperSize): LaidOutSheet {
-  let last: LaidOutSheet | undefined;
   const head = placedHead(sheet, paper);
+  const tried: TriedSheet[] = [];
   for (const fit of FITS) {
-    last = laidOut(sheet, head, paper, fit);
-    if (last.pages <= MOST_PAGES) return last;
+    const one = triedSheet(sheet, head, paper, fit);
+    tried.push(one);
+    if (one.pages <= MOST_PAGES) break;
   }
-  if (last === undefined)
+  const least = Math.min(...tried.map(({ pages }) => pages));
+  const chosen = tried.find(({ pages }) => pages === least);
+  if (chosen === undefined)
     throw new RangeError("The list of fits is empty; right would be at least one");
-  return last;
+  const { body, columns, pages, fit } = chosen;
+  const placed = balanced(body, columns, pages, paper.heightMm - MARGIN.bottom) ?? chosen.placed;
+  return {
+    flow: [...head.flow, ...body],
+    placed: new Map([...head.placed, ...placed].map((place) => [place.piece, place])),
+    pages,
+    fit,
+  };
+}
+
+interface TriedSheet {
+  readonly body: readonly Flow[];
+  readonly columns: (lastPage: number, lastBottom: number) => (index: number) => Column;
+  readonly placed: readonly PlacedPiece[];
+  readonly pages: number;
+  readonly fit: PaperFit;
 }
 
 interface PlacedHead {
@@ -101,12 +119,12 @@ function paintsOf({ sheet, bench }: SheetToPrint): ReadonlyMap<string, Ink> {
   return paints;
 }
 
-function laidOut(
+function triedSheet(
   { sheet, bench, context: { words } }: SheetToPrint,
   head: PlacedHead,
   paper: PaperSize,
   fit: PaperFit,
-): LaidOutSheet {
+): TriedSheet {
   const style: PaperStyle = {
     ...head.style,
     widthMm: (head.style.widthMm - GUTTER_MM) / 2,
@@ -162,18 +180,7 @@ function laidOut(
       };
     };
   const placed = placedPieces(body, columns(-1, bottom));
-  const pages = pageCount(placed);
-  return {
-    flow: [...head.flow, ...body],
-    placed: new Map(
-      [...head.placed, ...(balanced(body, columns, pages, bottom) ?? placed)].map((place) => [
-        place.piece,
-        place,
-      ]),
-    ),
-    pages,
-    fit,
-  };
+  return { body, columns, placed, pages: pageCount(placed), fit };
 }
 
 function whole(href: string, address: string): string {

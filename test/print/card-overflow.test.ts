@@ -54,6 +54,7 @@ function content({ name, pigments, statements, pictograms, languages, sizes }: L
     slug: "heavy",
     name,
     madeOf: `${names.join(", ")}, milled in cold-pressed linseed oil`,
+    indexNames: "PR\u00a0122, PB\u00a029, PG\u00a018, PBk\u00a07",
     masstone: colour,
     tints: [
       { colour, caption: "Titanium-zinc white, middle", white: "Titanium-zinc" },
