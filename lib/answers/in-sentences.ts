@@ -1,6 +1,6 @@
 import { figureText } from "../present/figure-text.ts";
 import { standingView } from "../present/standing-view.ts";
-import { upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Shortcode } from "./shortcode.ts";
 

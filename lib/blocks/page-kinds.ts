@@ -23,6 +23,7 @@ import type {
   TileView,
 } from "../present/views.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
+import type { MixingWords } from "../words/en/mixing-pages.ts";
 import type { Block, SectionBlock, SwatchCell, SwatchesBlock } from "./block.ts";
 
 /** A colour's page for a painter: the first screen has a frame of its own, the rest is blocks. */
@@ -152,6 +153,38 @@ export interface CompareView extends PageView {
   readonly sections: readonly SectionBlock[];
 }
 
+/** A paint to choose on a page that mixes. */
+export interface PaintChoice {
+  readonly slug: string;
+  readonly name: string;
+}
+
+/** Colours and a white mixed under the reader's hand; without script what was worked out beforehand. */
+export interface TintBenchView extends PageView {
+  readonly kind: "tint-bench";
+  readonly lead: readonly string[];
+  /** This page and the others that mix; the one shown is marked. */
+  readonly ways: readonly LinkView[];
+  readonly words: MixingWords;
+  readonly colours: readonly PaintChoice[];
+  readonly whites: readonly PaintChoice[];
+  readonly mediums: readonly PaintChoice[];
+  readonly sections: readonly SectionBlock[];
+}
+
+/** Mixtures of the range that come near a colour; without script those that were looked up beforehand. */
+export interface RecipesView extends PageView {
+  readonly kind: "recipes";
+  readonly lead: readonly string[];
+  readonly ways: readonly LinkView[];
+  readonly words: MixingWords;
+  readonly colours: readonly PaintChoice[];
+  readonly whites: readonly PaintChoice[];
+  /** Metals that a paint of the range holds. */
+  readonly metals: readonly { readonly metal: string; readonly name: string }[];
+  readonly sections: readonly SectionBlock[];
+}
+
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
   | SheetView
@@ -171,6 +204,8 @@ export type AnyPageView =
   | AboutView
   | LabelPageView
   | CompareView
+  | TintBenchView
+  | RecipesView
   | ComparePairView
   | CardsPageView
   | NotFoundView;

@@ -1,7 +1,9 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import { FAMILIES } from "../words/en/terms.ts";
 import { cardSizes, PAPER_SIZES, type CardSize, type Paper } from "../print/card-size.ts";
 import type { StatedCard, WithoutCard } from "../print/range-cards.ts";
+import { FAMILIES } from "../records/schema/terms.ts";
+import type { Records } from "../records/records.ts";
+import type { ColourRecord } from "../records/schema/colour.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 import { OutputFault } from "../site/output-fault.ts";
 
@@ -24,7 +26,7 @@ export function chosenSize(
   const sizes = cardSizes(workshop);
   const found = size === undefined ? sizes[0] : sizes.find(({ name }) => name === size);
   if (found === undefined)
-    throw unknown(
+    throw unknownChoice(
       "--size",
       size ?? "",
       sizes.map(({ name }) => name),
@@ -32,7 +34,7 @@ export function chosenSize(
   if (paper === undefined) return found;
   const papers = Object.keys(PAPER_SIZES) as Paper[];
   const sheet = papers.find((name) => name.toLowerCase() === paper.toLowerCase());
-  if (sheet === undefined) throw unknown("--paper", paper, papers);
+  if (sheet === undefined) throw unknownChoice("--paper", paper, papers);
   return { ...found, paper: sheet };
 }
 
@@ -46,7 +48,8 @@ export function chosenColours(
     .map((slug) => slug.trim())
     .filter((slug) => slug !== "");
   const known = colours.map(({ slug }) => slug);
-  for (const slug of slugs ?? []) if (!known.includes(slug)) throw unknown("--only", slug, known);
+  for (const slug of slugs ?? [])
+    if (!known.includes(slug)) throw unknownChoice("--only", slug, known);
   const key = family === undefined ? undefined : familyKey(family);
   const wanted = new Set(
     colours
@@ -60,24 +63,42 @@ export function chosenColours(
   return ({ slug }) => wanted.has(slug);
 }
 
+const FAMILY_KEYS = [...FAMILIES, "other"];
+/** A colour's family, of its own record or of its only pigment's. */
+export function familyOf(
+  { family, pigments }: Pick<ColourRecord, "family" | "pigments">,
+  records: Pick<Records, "pigments">,
+): string | undefined {
+  const [first, ...more] = pigments;
+  return (
+    family ??
+    (first === undefined || more.length > 0
+      ? undefined
+      : records.pigments.get(first.pigment)?.record.family)
+  );
+}
+
 /** "blacks" and "black" alike. */
 function familyKey(family: string): string {
   const word = family.toLowerCase();
-  const found = Object.entries(FAMILIES).find(
-    ([key, name]) => key === word || name.toLowerCase() === word,
-  );
+  const found = FAMILY_KEYS.find((key) => key === word || `${key}s` === word);
   if (found === undefined)
-    throw unknown(
+    throw unknownChoice(
       "--family",
       family,
-      Object.values(FAMILIES).map((name) => name.toLowerCase()),
+      FAMILY_KEYS.map((key) => `${key}s`),
     );
-  return found[0];
+  return found;
 }
 
 const MOST_NAMED = 14;
 
-function unknown(option: string, given: string, known: readonly string[]): OutputFault {
+/** What an option can't be, with what it can and the nearest. */
+export function unknownChoice(
+  option: string,
+  given: string,
+  known: readonly string[],
+): OutputFault {
   const near = nearestWord(given, known);
   const expected = known.length > MOST_NAMED ? "a colour of the workshop" : known.join(", ");
   return new OutputFault(

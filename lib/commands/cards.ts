@@ -7,7 +7,7 @@ import { OutputFault } from "../site/output-fault.ts";
 import { outputFile } from "../site/output-file.ts";
 import { latestDate, printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
-import { chosenColours, chosenSize, type CardOptions } from "./card-options.ts";
+import { chosenColours, chosenSize, familyOf, type CardOptions } from "./card-options.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 import type { CommandOptions } from "./command-line.ts";
 
@@ -30,13 +30,13 @@ export function cards(
     return 1;
   }
   try {
-    const output = outputFile(options.outputFile, options.contentDir);
+    const output = outputFile(options.outputFile, options.contentDir, "cards");
     const size = chosenSize(wanted, records.workshop);
     const isChosen = chosenColours(
       wanted,
       [...records.colours.values()].map(({ slug, record }) => ({
         slug,
-        family: record.family ?? onlyFamily(record.pigments, records),
+        family: familyOf(record, records),
       })),
     );
     const before = wanted.since === undefined ? undefined : earlierCards(wanted.since);
@@ -91,21 +91,6 @@ export function cards(
     process.stderr.write(`${error.message}\n`);
     return 1;
   }
-}
-
-function onlyFamily(
-  pigments: readonly { readonly pigment: string }[],
-  records: {
-    readonly pigments: ReadonlyMap<
-      string,
-      { readonly record: { readonly family?: string | undefined } }
-    >;
-  },
-): string | undefined {
-  const [first, ...more] = pigments;
-  return first === undefined || more.length > 0
-    ? undefined
-    : records.pigments.get(first.pigment)?.record.family;
 }
 
 function reason({ markets, notClassified }: WithoutCard): string {

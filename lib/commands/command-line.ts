@@ -8,18 +8,20 @@ const HELP = `mullstone: colour sheets from a workshop's records
   mullstone build               build the site once
   mullstone check               check the records; write nothing
   mullstone cards               print shelf cards into one PDF
+  mullstone labels              print labels for tubes and jars into one PDF
   mullstone new colour "Name"   write a commented starter record
 
   --content DIR    the workshop's records (default: content)
-  --output DIR     where the site goes (default: _site); of cards the file (default: cards.pdf)
+  --output DIR     where the site goes (default: _site); of cards and labels the file (default: cards.pdf, labels.pdf)
   --workshop DIR   of build: where the workshop's own pages go, which are not for publishing (default: _workshop)
   --date DATE      date to print, YYYY-MM-DD (default: SOURCE_DATE_EPOCH, else the newest date in the records)
   --port N         of start (default: any free one)
   --strict         warnings stop the build
   --json           of check: what is wrong as JSON, for editors
-  --only SLUGS     of cards: these colours, commas between
-  --family NAME    of cards: of one family, such as blacks
-  --size NAME      of cards: a size of the workshop (default: its first)
+  --only SLUGS     of cards and labels: these colours, commas between
+  --family NAME    of cards and labels: of one family, such as blacks
+  --size NAME      of cards and labels: a size of the workshop (default: its first card, all labels)
+  --copies N       of labels: so many of each (default: 1)
   --paper NAME     of cards: A4 or Letter
   --since FILE     of cards: those that say something else than this manifest.json
   --incomplete     of cards: those without a colour or a price as well
@@ -27,7 +29,10 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --claims warn    claims of answers that no longer hold are warnings (default: error)
 `;
 
-const COMMANDS: readonly string[] = ["start", "build", "check", "cards", "new"];
+const COMMANDS: readonly string[] = ["start", "build", "check", "cards", "labels", "new"];
+
+/** Labels of each that one document holds. */
+const MOST_COPIES = 500;
 
 export interface CommandOptions {
   readonly contentDir: string;
@@ -64,6 +69,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         port: { type: "string", default: "0" },
         strict: { type: "boolean", default: false },
         claims: { type: "string", default: "error" },
+        copies: { type: "string", default: "1" },
         uses: { type: "string" },
         json: { type: "boolean", default: false },
         help: { type: "boolean", short: "h", default: false },
@@ -91,6 +97,9 @@ export async function runCommand(args: readonly string[]): Promise<number> {
   const port = Number(values.port);
   if (!(Number.isInteger(port) && port >= 0 && port < 65536))
     return complaint(`--port can't be ${values.port}: it takes 0 to 65535`);
+  const copies = Number(values.copies);
+  if (!(Number.isInteger(copies) && copies >= 1 && copies <= MOST_COPIES))
+    return complaint(`--copies can't be ${values.copies}: it takes 1 to ${MOST_COPIES}`);
   if (values.claims !== "error" && values.claims !== "warn")
     return complaint(`--claims can't be ${values.claims}: it takes error or warn`);
   const options: CommandOptions = {
@@ -124,12 +133,17 @@ export async function runCommand(args: readonly string[]): Promise<number> {
           incomplete: values.incomplete,
         },
       );
+    case "labels":
+      return (await import("./labels.ts")).labels(
+        { ...options, outputFile: values.output ?? "labels.pdf" },
+        { only: values.only, family: values.family, size: values.size, copies },
+      );
     case "new":
       return (await import("./new-colour.ts")).newColour(options, words);
     default: {
       const near = nearestWord(command, COMMANDS);
       return complaint(
-        `There is no command ${command}: it is start, build, check, cards or new${near === undefined ? "" : `; nearest: ${near}`}`,
+        `There is no command ${command}: it is start, build, check, cards, labels or new${near === undefined ? "" : `; nearest: ${near}`}`,
       );
     }
   }

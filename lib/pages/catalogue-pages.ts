@@ -1,3 +1,4 @@
+import type { Words } from "../words/words.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
@@ -13,7 +14,7 @@ import {
 } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
-import { FAMILIES } from "../words/en/terms.ts";
+import { FAMILIES } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
 import { filterChoices, filterTags, searchText } from "./range-filters.ts";
@@ -75,7 +76,7 @@ export function catalogueGrid(context: PageContext, place: PagePlace): Catalogue
     orders: orderLinks(context, place),
     families: byFamily(context.sheets).map(([family, sheets]) => ({
       id: family,
-      heading: FAMILIES[family],
+      heading: context.words.families[family],
       count: text.count(sheets.length),
       colours: sheets.map((worded) => ({
         ...colourCard(worded, context, place),
@@ -104,19 +105,20 @@ export function catalogueGrid(context: PageContext, place: PagePlace): Catalogue
   };
 }
 
-type FamilyKey = keyof typeof FAMILIES;
+type FamilyKey = keyof Words["families"];
+
+/** In the order of their list; what has no family comes last. */
+export const FAMILY_KEYS: readonly FamilyKey[] = [...FAMILIES, "other"];
 
 /** In the order of the family list, and in each by name. */
 export function byFamily(
   sheets: readonly SheetTexts[],
 ): (readonly [FamilyKey, readonly SheetTexts[]])[] {
   const named = sheets.toSorted((one, other) => (one.sheet.name < other.sheet.name ? -1 : 1));
-  return (Object.keys(FAMILIES) as FamilyKey[])
-    .map(
-      (family) =>
-        [family, named.filter(({ sheet }) => (sheet.family ?? "other") === family)] as const,
-    )
-    .filter(([, members]) => members.length > 0);
+  return FAMILY_KEYS.map(
+    (family) =>
+      [family, named.filter(({ sheet }) => (sheet.family ?? "other") === family)] as const,
+  ).filter(([, members]) => members.length > 0);
 }
 
 export function catalogueTable(
@@ -161,7 +163,7 @@ function grouped(
     case "family":
       return byFamily(sheets).map(([family, members]) => ({
         id: family,
-        heading: FAMILIES[family],
+        heading: words.families[family],
         sheets: members,
       }));
     case "value":

@@ -1,7 +1,7 @@
 import { isKnown } from "../quantities/figure.ts";
 import type { TileView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { FAMILIES } from "../words/en/terms.ts";
+import type { Words } from "../words/words.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { comparableColour, tellingTint } from "./screen-swatch.ts";
 
@@ -24,18 +24,15 @@ export function colourTile(
 
 /** By family, and in each from light to dark; what was not read comes last. */
 export function wallOrder(sheets: readonly SheetTexts[]): SheetTexts[] {
-  const families = Object.keys(FAMILIES);
-  const order = WALL.map((family) => families.indexOf(family));
   return sheets.toSorted(
     (one, other) =>
-      order.indexOf(families.indexOf(one.sheet.family ?? "other")) -
-        order.indexOf(families.indexOf(other.sheet.family ?? "other")) ||
+      WALL.indexOf(one.sheet.family ?? "other") - WALL.indexOf(other.sheet.family ?? "other") ||
       lightness(other) - lightness(one),
   );
 }
 
 /** The order of a wall: round the hues, then what has none. */
-const WALL: readonly (keyof typeof FAMILIES)[] = [
+const WALL: readonly (keyof Words["families"])[] = [
   "yellow",
   "orange",
   "earth",

@@ -5,7 +5,6 @@ import { comparisonMarkup } from "../present/comparison-html.ts";
 import { comparisonView } from "../present/comparison-model.ts";
 import type { ComparePairView, ShownColour } from "../present/comparison-types.ts";
 import type { LinkView } from "../present/views.ts";
-import { COMPARISON_RULINGS } from "../words/en/statements-comparison.ts";
 import { chosenPairs, type ChosenPair } from "../records/chosen-pairs.ts";
 import { colourTile, wallOrder } from "./colour-tile.ts";
 import { comparableColour } from "./screen-swatch.ts";
@@ -81,7 +80,7 @@ export function comparePairPage(
   );
   const comparison = comparisonView(
     colours,
-    { compare: text, rulings: COMPARISON_RULINGS, notStated: words.standings["not stated"].word },
+    { compare: text, rulings: words.comparisons, notStated: words.standings["not stated"].word },
     place.root,
   );
   return {

@@ -4,7 +4,7 @@ import type { ShownCell, ShownColour } from "../present/comparison-types.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import { comparedColour } from "../collection/compared-colour.ts";
 import type { EqualLightness, TintSection } from "../sheet/sheet.ts";
 import { hazardView } from "./label-view.ts";

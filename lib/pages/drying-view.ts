@@ -4,7 +4,7 @@ import { quantityText, significantText } from "../words/number-text.ts";
 import { statementText } from "../present/statement-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { CellView, SectionView, TableView } from "../present/views.ts";
-import { upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import type { ContributionFigure } from "../sheet/paint-section-types.ts";
 import { emptySection, properties, reasons, textOf, type SheetPage } from "./section-views.ts";
 

@@ -77,7 +77,7 @@ export function labelText(
   ].join("\n");
 }
 
-function pigmentLine({
+export function pigmentLine({
   name,
   colourIndexName,
   colourIndexNumber,
@@ -88,7 +88,7 @@ function pigmentLine({
   return index === "" ? name : `${name} (${index})`;
 }
 
-function vehicleLine({ vehicle, additions }: Sheet, words: Words): string {
+export function vehicleLine({ vehicle, additions }: Sheet, words: Words): string {
   const { labelText: text } = words.pages.paint;
   return `${text.vehicle}${lowerFirst(vehicle?.name ?? "")}${additions.length === 0 ? "" : text.with + additions.map(({ name }) => lowerFirst(name)).join(", ")}`;
 }

@@ -6,11 +6,14 @@ import type { TheoryFigure } from "../optics/theory/theory-figure.ts";
 import type { Collection } from "../collection/collection.ts";
 import type { Theme } from "../records/schema/terms.ts";
 import type { Records } from "../records/records.ts";
+import type { Fits } from "../sheet/tints/strength.ts";
 
 /** What every page is made from. */
 export interface PageContext {
   readonly words: Words;
   readonly records: Records;
+  /** K and S of every colour, or why there are none. */
+  readonly fits: Fits;
   /** In order of slug. */
   readonly sheets: readonly SheetTexts[];
   readonly range: Collection;

@@ -3,7 +3,7 @@ import { isKnown } from "../quantities/figure.ts";
 import type { Statement } from "../quantities/statement.ts";
 import { figureText } from "../present/figure-text.ts";
 import { statementText } from "../present/statement-text.ts";
-import { upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import { glazePictures } from "./strength-section.ts";
 import { textOf, type SheetPage } from "./section-views.ts";
 
@@ -74,13 +74,21 @@ function inWhites({ worded: own, words }: SheetPage): LineView[] {
   return told.length === 0 ? [] : line(text.lines.whites, [`${upperFirst(told.join("; "))}.`]);
 }
 
+/** That the colour as shown is a film which lets its ground through. */
+const OF_A_FILM = /^masstone-(by-both-grounds|is-a-film)$/;
+
 function hides(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
   const [film, area] = [
     textOf(page, "optics.hidingFilmUm"),
     textOf(page, "optics.coverageCm2PerMl"),
   ];
+  const { reasons } = page.worded.sheet.optics;
   return line(text.lines.hides, [
+    ...worded(
+      reasons.filter(({ rule }) => OF_A_FILM.test(rule)),
+      page,
+    ),
     film === undefined ? "" : text.hidesLine(film),
     area === undefined ? "" : text.covers(area),
   ]);
@@ -116,5 +124,9 @@ function age(page: SheetPage): LineView[] {
 function oilAndSizes(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
   const grams = textOf(page, "oil.oilIndexGPer100g");
-  return grams === undefined ? [] : line(text.lines.oil, [text.oilLine(grams)]);
+  const { oilIndexGPer100g: oil } = page.worded.sheet.oil;
+  const isOwn = isKnown(oil) && oil.restsOn === "measured";
+  return grams === undefined
+    ? []
+    : line(text.lines.oil, [isOwn ? text.oilLine(grams) : text.oilNotWeighed(grams)]);
 }

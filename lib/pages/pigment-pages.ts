@@ -5,7 +5,8 @@ import { figureText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, PigmentPageView } from "../present/views.ts";
-import { FAMILIES } from "../words/en/terms.ts";
+import type { Words } from "../words/words.ts";
+import { FAMILY_KEYS } from "./catalogue-pages.ts";
 import { figureRow } from "../sheet/figure-table.ts";
 import { knownFacts } from "../sheet/pigments/known-facts.ts";
 import { orHandbook } from "../sheet/pigments/handbook-figure.ts";
@@ -53,7 +54,7 @@ export function pigmentIndex(context: PageContext, place: PagePlace): PigmentInd
   const index = words.pages.pigmentIndex;
   const known: ReadonlyMap<string, readonly FoldBlock[]> = knownPigments(context, place);
   const pigments = [...records.pigments.values()];
-  const families = (Object.keys(FAMILIES) as (keyof typeof FAMILIES)[]).map(
+  const families = FAMILY_KEYS.map(
     (family) =>
       [
         family,
@@ -72,11 +73,11 @@ export function pigmentIndex(context: PageContext, place: PagePlace): PigmentInd
     kind: "pigment-index",
     ...pageHead(context, place, text.heading, index.lead),
     lead: [index.lead, index.known],
-    contents: shown.map(([family]) => ({ text: FAMILIES[family], href: `#${family}` })),
+    contents: shown.map(([family]) => ({ text: words.families[family], href: `#${family}` })),
     sections: shown.map(([family, members]) => ({
       kind: "section",
       id: family,
-      heading: FAMILIES[family],
+      heading: words.families[family],
       blocks: [
         ...ownTable(family, members, context, place),
         ...knownFolds(known.get(family), index),
@@ -88,7 +89,7 @@ export function pigmentIndex(context: PageContext, place: PagePlace): PigmentInd
 type Members = readonly Checked<PigmentRecord>[];
 
 function ownTable(
-  family: keyof typeof FAMILIES,
+  family: keyof Words["families"],
   members: Members,
   context: PageContext,
   place: PagePlace,
@@ -100,7 +101,7 @@ function ownTable(
     {
       kind: "table",
       table: {
-        caption: `${text.caption}: ${FAMILIES[family]}`,
+        caption: `${text.caption}: ${words.families[family]}`,
         columns: [
           { head: text.columns.pigment },
           { head: text.columns.index },

@@ -1,6 +1,5 @@
 import type { SearchDocument } from "../blocks/search-document.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
-import { FAMILIES } from "../words/en/terms.ts";
 import { colourTile } from "./colour-tile.ts";
 import { pairAddress, pairHeading } from "./compare-pages.ts";
 import { madeOfText } from "./made-of.ts";
@@ -30,7 +29,7 @@ function colours(context: PageContext): Found[] {
       words: [
         ...sheet.pigments.flatMap(({ name, colourIndexName }) => [name, ...codes(colourIndexName)]),
         sheet.vehicle?.name ?? "",
-        FAMILIES[sheet.family ?? "other"],
+        context.words.families[sheet.family ?? "other"],
         sheet.family ?? "",
       ].join(" "),
       text: madeOfText(sheet, context.words),

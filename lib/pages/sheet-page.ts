@@ -6,6 +6,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import { hazardView } from "./label-view.ts";
 import { jsonLd } from "./json-ld.ts";
+import { benchLinks } from "./mixing-ways.ts";
 import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { paintColour } from "./screen-swatch.ts";
@@ -50,7 +51,10 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     ...(tints === undefined ? {} : { tints }),
     sentence: withMediumNote(plainSentence(sheet, context), sheet, words),
     offer: offerViews(sheet, words),
-    actions: [{ text: text.compare, href: `${place.root}compare/?colours=${sheet.slug}` }],
+    actions: [
+      { text: text.compare, href: `${place.root}compare/?colours=${sheet.slug}` },
+      ...benchLinks(sheet.slug, context, place),
+    ],
     ...(hazard === undefined ? {} : { hazard }),
     ...(sheet.cautions.unknown.length === 0 ? {} : { unknownHazard: text.unknownHazard }),
     // Of an oil that is not on record nobody can say that its rags keep cool.

@@ -1,11 +1,10 @@
 import type { LinkView, SiteView } from "../present/views.ts";
+import { hasMixing } from "./mixing-data.ts";
 import { wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
 
 /** The frame of one page: navigation, standing lines, the key to standings. */
-export function siteFrame(
-  { words, records, date, revision }: PageContext,
-  { path, root }: PagePlace,
-): SiteView {
+export function siteFrame(context: PageContext, { path, root }: PagePlace): SiteView {
+  const { words, records, date, revision } = context;
   const { pages } = words;
   const { workshop } = records;
   const link = (text: string, href: string): LinkView => ({
@@ -26,6 +25,7 @@ export function siteFrame(
       link(pages.nav.colours, "colours/"),
       ...(records.answers.size === 0 ? [] : [link(pages.nav.answers, "answers/")]),
       link(pages.nav.compare, "compare/"),
+      ...(hasMixing(context) ? [link(pages.nav.mix, "bench/")] : []),
       link(pages.nav.pigments, "pigments/"),
       link(pages.nav.methods, "methods/"),
     ],

@@ -2,7 +2,7 @@ import { inputsOf, isKnown, type Figure, type StandingKind } from "../quantities
 import { standingView, standingWord } from "../present/standing-view.ts";
 import { lightfastnessWord } from "../present/lightfastness-word.ts";
 import { figureText, valueText } from "../present/figure-text.ts";
-import { upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import type { FactView, StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";

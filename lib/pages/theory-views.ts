@@ -26,7 +26,6 @@ import type { Statement } from "../quantities/statement.ts";
 import { theoryModels, type RangeModels } from "../sheet/pigments/theory-models.ts";
 import { whiteScattering } from "../sheet/tints/white-scattering.ts";
 import { bluenessDomain, whiteName, whitesInOrder } from "./blacks-in-whites.ts";
-import { within } from "../words/en/statements-phrases.ts";
 import type { PageContext } from "./page-context.ts";
 import { at } from "../quantities/at.ts";
 
@@ -229,7 +228,7 @@ export function theoryRulings(context: PageContext): Statement[] {
         (name, black) => pair(blackName(black, context), name),
         one.black,
         other.black,
-        (black) => within(blackName(black, context)),
+        (black) => context.words.nameWithin(blackName(black, context)),
       ),
     );
   return [

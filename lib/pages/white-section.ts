@@ -2,7 +2,6 @@ import type { Block, LineView } from "../blocks/block.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { ends } from "../quantities/interval.ts";
 import { decimalText } from "../words/number-text.ts";
-import { listed } from "../words/en/statements-phrases.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourTile } from "./colour-tile.ts";
@@ -34,7 +33,7 @@ function whiteLines({ worded: { sheet }, context, words }: SheetPage): LineView[
       const own = told(white);
       return own === undefined ? [] : [text.other(white.name, own)];
     });
-    return parts.length === 0 ? "" : ` ${text.others(listed(parts))}`;
+    return parts.length === 0 ? "" : ` ${text.others(words.listed(parts))}`;
   };
   const [lightness, yellowness] = (["L", "b"] as const).map(
     (axis) =>
@@ -59,14 +58,19 @@ function whiteLines({ worded: { sheet }, context, words }: SheetPage): LineView[
         (own) => text.whitens(own.text, reference, own.by) + beside(parts),
       ),
     ),
-    ...line(
-      text.names.bright,
-      said(lightness?.(sheet), (own) => text.bright(own) + beside((w) => lightness?.(w))),
-    ),
-    ...line(
-      text.names.yellow,
-      said(yellowness?.(sheet), (own) => text.yellow(own) + beside((w) => yellowness?.(w))),
-    ),
+    // A film of an extender shows its chart: how bright that is, is not its own.
+    ...(sheet.family === "extender"
+      ? []
+      : [
+          ...line(
+            text.names.bright,
+            said(lightness?.(sheet), (own) => text.bright(own) + beside((w) => lightness?.(w))),
+          ),
+          ...line(
+            text.names.yellow,
+            said(yellowness?.(sheet), (own) => text.yellow(own) + beside((w) => yellowness?.(w))),
+          ),
+        ]),
   ];
 }
 

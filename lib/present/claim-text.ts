@@ -8,7 +8,6 @@ import { figureName } from "./figure-name.ts";
 import { figureText, unitText } from "./figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
 import { lowerFirst } from "../words/en/pages.ts";
-import { FAMILIES } from "../words/en/terms.ts";
 import type { Words } from "../words/words.ts";
 
 type NameOf = (slug: string) => string;
@@ -73,7 +72,7 @@ function figureStatement(
         : ([text.highest, claim.highestOf] as const);
     const among =
       typeof rivals === "string"
-        ? `the ${lowerFirst(FAMILIES[rivals])}`
+        ? text.family(words.families[rivals])
         : rivals.map(nameOf).join(", ");
     const statement = sentence(name, among);
     return claim.by === undefined ? statement : text.by(statement, number(claim.by));

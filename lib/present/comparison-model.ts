@@ -15,11 +15,11 @@ import type {
 } from "./comparison-types.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";
 import type { WordingsOf } from "../quantities/statement.ts";
-import type { CompareWords } from "../words/en/compare-pages.ts";
+import type { Words } from "../words/words.ts";
 
 /** What a comparison says in one language: few words, since the page's script carries them. */
 export interface ComparisonWords {
-  readonly compare: CompareWords;
+  readonly compare: Words["pages"]["compare"];
   readonly rulings: WordingsOf<ComparisonStatement>;
   /** "not stated" */
   readonly notStated: string;
@@ -47,14 +47,14 @@ export function comparisonView(
   const told = rows.filter((row) => !swatched.includes(row) && !repeated.includes(row));
   const caption = text.panelTitle(colours.map(({ name }) => name));
   const part = (
-    id: keyof CompareWords["parts"],
+    id: keyof Words["pages"]["compare"]["parts"],
     of: readonly ComparedRow[],
   ): ComparisonPartView => ({
     ...text.parts[id],
     caption: `${caption}. ${text.parts[id].heading}`,
     rows: of.map((row) => rowView(row, colours, words, root)),
   });
-  const folded = (id: keyof CompareWords["parts"], of: readonly ComparedRow[]) => {
+  const folded = (id: keyof Words["pages"]["compare"]["parts"], of: readonly ComparedRow[]) => {
     const view = part(id, of);
     return { ...view, folded: text.folded(view.rows.map(({ head }) => head)) };
   };
@@ -91,7 +91,7 @@ export function comparisonView(
 function unstatedLine(
   unstated: SideBySide["unstated"],
   colours: readonly ShownColour[],
-  text: CompareWords,
+  text: Words["pages"]["compare"],
 ): Pick<ComparisonView, "unstated"> {
   return unstated.length === 0
     ? {}
@@ -211,7 +211,7 @@ function headOf(
   key: string,
   level: ComparedRow["level"],
   colours: readonly ShownColour[],
-  text: CompareWords,
+  text: Words["pages"]["compare"],
 ): { readonly head: string; readonly unit?: string } {
   const [kind, slug] = key.split(".");
   if (slug === undefined) return text.rows[key] ?? { head: key };

@@ -1,7 +1,20 @@
 import type { Sheet } from "../sheet/sheet.ts";
 import type { FigureEntry } from "../sheet/figure-entries.ts";
-import { UNLIKE } from "../words/en/answer-pages.ts";
 import type { Words } from "../words/words.ts";
+
+/** Figures of which a sheet has one alone in its place, so that saying where would say nothing. */
+const UNLIKE: ReadonlySet<string> = new Set([
+  "munsell",
+  "munsellHue",
+  "munsellValue",
+  "munsellChroma",
+  "nbsName",
+  "lamplight",
+  "glossExcludedL",
+  "srgb",
+  "displayP3",
+  "oklch",
+]);
 
 /**
  * What a figure is, in words that tell it from its likes on the same sheet:

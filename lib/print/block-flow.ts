@@ -2,7 +2,7 @@ import type { Block, LineView, SectionBlock } from "../blocks/block.ts";
 import type { CautionView } from "../present/handling-views.ts";
 import type { StandingView } from "../present/views.ts";
 import { pictureHeightMm, pictureWords } from "./draw-picture.ts";
-import { labelFlow } from "./label-flow.ts";
+import { labelFlow } from "./label-elements.ts";
 import { ladderFigure } from "./ladder-figure.ts";
 import type { Flow } from "./layout-tree.ts";
 import { elementsOf, markupTree, textOf } from "./markup-tree.ts";
@@ -127,7 +127,7 @@ export function blockFlow(blocks: readonly Block[], style: PaperStyle): Flow[] {
 }
 
 function laidOut<K extends Kind>(block: OfKind<K>, style: PaperStyle): readonly Flow[] {
-  const lay = LAID[block.kind as K] as (block: OfKind<K>, style: PaperStyle) => readonly Flow[];
+  const lay = LAID[block.kind] as (block: OfKind<K>, style: PaperStyle) => readonly Flow[];
   return lay(block, style);
 }
 

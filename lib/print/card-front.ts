@@ -2,13 +2,13 @@ import { CARD_FACTS } from "./card-content.ts";
 import { CardTooLarge } from "./card-fault.ts";
 import { cardPanel } from "./card-panel.ts";
 import { CAUTION_MIN_PT, TEXT_MIN_PT, type CardGeometry, type CardPlan } from "./card-plan.ts";
-import { labelElements } from "./label-flow.ts";
+import { labelElements } from "./label-elements.ts";
 import type { Piece } from "./layout-tree.ts";
 import { GREY, movedTo, shifted, type Tagged } from "./mark.ts";
 import { bold, sans, setPiece } from "./paper-style.ts";
 import { measureText } from "./print-document.ts";
 import { QR_QUIET_MODULES, qrFigure } from "./qr-figure.ts";
-import { fittedRuns, setRuns, type Run, type RunSetting } from "./set-runs.ts";
+import { fittedRuns, setRuns, sizesDown, type Run, type RunSetting } from "./set-runs.ts";
 
 /** What a front left to the back. */
 export interface LeftOver {
@@ -155,14 +155,14 @@ function headPieces(
   const scale = type * tightness;
   const pt = (size: number): number => Math.max(TEXT_MIN_PT, size * scale);
   const nameRun: Run[] = [{ text: content.name, face: "serif" }];
-  const large = fittedRuns(nameRun, 1, steps(NAME_PT * scale, 13.5 * scale), {
+  const large = fittedRuns(nameRun, 1, sizesDown(NAME_PT * scale, 13.5 * scale), {
     widthMm,
     leading: 1.02,
   });
   const name =
     large.lines.length === 1
       ? large
-      : fittedRuns(nameRun, 2, steps(15 * scale, 8), { widthMm, leading: 1.05 });
+      : fittedRuns(nameRun, 2, sizesDown(15 * scale, 8), { widthMm, leading: 1.05 });
   const made = (text: string) =>
     fittedRuns(sans(text), 2, [pt(TEXT_PT), TEXT_MIN_PT], {
       widthMm,
@@ -183,12 +183,6 @@ function headPieces(
     ...(sentence ? [setPiece(said, { beforeMm: 1.3 * scale })] : []),
     ...(facts ? [factRows(content.facts, pt(TEXT_PT), widthMm, 1.5 * scale)] : []),
   ];
-}
-
-/** Sizes from one down to another, by half points. */
-function steps(fromPt: number, toPt: number): [number, ...number[]] {
-  const further = Math.max(0, Math.floor((fromPt - toPt) * 2));
-  return [fromPt, ...Array.from({ length: further }, (_, i) => fromPt - (i + 1) / 2)];
 }
 
 /** What each fact is called, and its few words beside it. */

@@ -11,7 +11,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { FactView } from "../present/views.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { upperFirst } from "../words/en/pages.ts";
+import { upperFirst } from "../words/letter-case.ts";
 import type { Words } from "../words/words.ts";
 import {
   CARD_FACTS,

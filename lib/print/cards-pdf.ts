@@ -2,14 +2,11 @@ import type { Words } from "../words/words.ts";
 import type { LaidCard } from "./card-layout.ts";
 import { BLEED_MM } from "./card-plan.ts";
 import type { CardSize } from "./card-size.ts";
-import { drawMarks, type Placement } from "./draw-marks.ts";
-import { drawArtifact, drawTagged } from "./draw-tagged.ts";
+import { cropMarks } from "./crop-marks.ts";
+import type { Placement } from "./draw-marks.ts";
+import { drawTagged } from "./draw-tagged.ts";
 import { imposition, type Imposition } from "./imposition.ts";
-import { BLACK, type Mark } from "./mark.ts";
-import { addPage, printDocument, printedBytes, type PrintDocument } from "./print-document.ts";
-
-/** Crop marks: clear of the bleed, and as long as the margin bears [mm]. */
-const CROP = { clear: BLEED_MM + 0.5, length: 4, widthPt: 0.25 } as const;
+import { addPage, printDocument, printedBytes } from "./print-document.ts";
 
 export interface CardsPdf {
   readonly bytes: Uint8Array;
@@ -45,7 +42,7 @@ export function cardsPdf(
     for (const side of size.twoSided ? (["front", "back"] as const) : (["both"] as const)) {
       addPage(document, layout.paperMm.width, layout.paperMm.height);
       pages++;
-      cropMarks(document, layout);
+      drawTagged(document, root, cropMarks(layout), { xMm: 0, yMm: 0 });
       sheet.forEach(({ name, leaf }, i) => {
         const section = document.pdf.struct("Sect", { title: text.card(name) });
         root.add(section);
@@ -77,35 +74,4 @@ function placement(
   return face === "back" && !twoSided
     ? { xMm: xMm + widthMm, yMm: yMm + heightMm, turned: true, clipMm }
     : { xMm, yMm, clipMm };
-}
-
-/** Where to cut, outside all cards; where to fold, broken. */
-function cropMarks(document: PrintDocument, { cuts, folds }: Imposition): void {
-  const [left, right] = [Math.min(...cuts.x) - CROP.clear, Math.max(...cuts.x) + CROP.clear];
-  const [top, bottom] = [Math.min(...cuts.y) - CROP.clear, Math.max(...cuts.y) + CROP.clear];
-  const line = (
-    fromMm: readonly [number, number],
-    toMm: readonly [number, number],
-    dashMm?: readonly [number, number],
-  ): Mark => ({
-    kind: "line",
-    fromMm,
-    toMm,
-    widthPt: CROP.widthPt,
-    ink: BLACK,
-    ...(dashMm === undefined ? {} : { dashMm }),
-  });
-  const beside = (y: number, dashMm?: readonly [number, number]): Mark[] => [
-    line([left - CROP.length, y], [left, y], dashMm),
-    line([right, y], [right + CROP.length, y], dashMm),
-  ];
-  const marks = [
-    ...cuts.x.flatMap((x) => [
-      line([x, top - CROP.length], [x, top]),
-      line([x, bottom], [x, bottom + CROP.length]),
-    ]),
-    ...cuts.y.flatMap((y) => beside(y)),
-    ...folds.flatMap((y) => beside(y, [0.8, 0.8])),
-  ];
-  drawArtifact(document, () => drawMarks(document, marks, { xMm: 0, yMm: 0 }));
 }

@@ -37,6 +37,9 @@ export const FACE_HEIGHTS: Readonly<
   "sans bold": { capital: 0.66, ascender: 0.72, descender: 0.21 },
 };
 
+/** Height of a lower-case x as a share of the size: OS/2 sxHeight of the sans and of its bold cut, the smaller. */
+export const SANS_X_HEIGHT = 0.486;
+
 const require = createRequire(import.meta.url);
 
 const opened = new Map<string, Uint8Array>();

@@ -100,6 +100,12 @@ export function fittedRuns(
   return set;
 }
 
+/** Sizes from one down to another, by half points [pt]. */
+export function sizesDown(fromPt: number, toPt: number): [number, ...number[]] {
+  const further = Math.max(0, Math.floor((fromPt - toPt) * 2));
+  return [fromPt, ...Array.from({ length: further }, (_, i) => fromPt - (i + 1) / 2)];
+}
+
 function brokenAt(runs: readonly Run[], { sizePt }: RunSetting, widthMm: number): Word[][] {
   return brokenLines(unbreakables(runs, sizePt, widthMm), widthMm);
 }

@@ -1,6 +1,6 @@
 import type { SheetView } from "../blocks/page-kinds.ts";
 import type { FactView } from "../present/views.ts";
-import { labelElements, labelLook } from "./label-flow.ts";
+import { labelElements, labelLook } from "./label-elements.ts";
 import type { Flow, Piece } from "./layout-tree.ts";
 import { GREY, shifted, type Tagged } from "./mark.ts";
 import {

@@ -28,10 +28,13 @@ const FILMS_ALIKE = 0.03;
  * colour in the order of the ratios, a film over white is never the darker.
  *
  * @param whites the masstone of a white, by its slug.
+ * @param isExtender whether what a let-down names as its white is none: in a film that lets its ground
+ *   through a colour looks stronger than it is.
  */
 export function drawdownFaults(
   colours: readonly Colour[],
   whites: (slug: string) => Reading | undefined,
+  isExtender: (slug: string) => boolean = () => false,
 ): Diagnostic[] {
   return colours.flatMap((colour) => {
     const { record, place } = colour;
@@ -41,7 +44,11 @@ export function drawdownFaults(
       colour.films.length === (record.films ?? []).length;
     return [
       ...(allRead
-        ? [...tintFaults(colour, whites), ...filmFaults(colour), ...overBlackFaults(colour)]
+        ? [
+            ...tintFaults(colour, whites, isExtender),
+            ...filmFaults(colour),
+            ...overBlackFaults(colour),
+          ]
         : []),
       ...thicknessFaults(colour),
       ...kindFaults(colour),
@@ -57,7 +64,11 @@ interface Rung {
   readonly levels: Levels;
 }
 
-function tintFaults(colour: Colour, whites: (slug: string) => Reading | undefined): Placed[] {
+function tintFaults(
+  colour: Colour,
+  whites: (slug: string) => Reading | undefined,
+  isExtender: (slug: string) => boolean,
+): Placed[] {
   const rungs = colour.tints.flatMap((tint, index): Rung[] => {
     const levels = levelsOf(tint.reading);
     const ratio = tint.colourParts / tint.whiteParts;
@@ -83,7 +94,9 @@ function tintFaults(colour: Colour, whites: (slug: string) => Reading | undefine
       white: alike(levelsOf(whites(first.tint.white))),
     };
     const reversed = orderFaults(ladder, ends);
-    return reversed.length > 0 ? reversed : ladder.flatMap((rung) => strengthFaults(rung, ends));
+    return reversed.length > 0 || isExtender(first.tint.white)
+      ? reversed
+      : ladder.flatMap((rung) => strengthFaults(rung, ends));
   });
 }
 

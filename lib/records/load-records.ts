@@ -1,7 +1,7 @@
 import { tristimulus } from "../colorimetry/tristimulus.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { hazardKnowledge } from "../knowledge/hazard-tables.ts";
-import { knowledgeOf } from "../knowledge/pigment-knowledge.ts";
+import { knowledgeOf, type Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { loadedTables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
@@ -79,7 +79,7 @@ export function loadRecords(
     ...(knowledge === undefined ? [] : pigmentFaults(files, knowledge)),
     ...paintFaults(files),
     ...columnFaults(files),
-    ...drawdownFaults(read, masstoneOf),
+    ...drawdownFaults(read, masstoneOf, (slug) => isExtender(slug, files, knowledge)),
     ...(knowledge === undefined ? [] : colourFaults(read, files, knowledge)),
     ...rangeFaults(read, files, masstoneOf),
     ...amountFaults(files, today),
@@ -292,4 +292,13 @@ function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {
       one.place.column - other.place.column ||
       byText(one.rule, other.rule),
   );
+}
+
+/** Whether a paint, or the pigment that a let-down names in its place, is an extender. */
+function isExtender(slug: string, files: ParsedFiles, knowledge: Knowledge | undefined): boolean {
+  const colour = files.colours.get(slug)?.record;
+  const pigment = files.pigments.get(colour?.pigments[0]?.pigment ?? slug)?.record;
+  const family =
+    colour?.family ?? pigment?.family ?? knowledge?.pigment(pigment?.colourIndexName).family;
+  return family === "extender";
 }

@@ -6,8 +6,7 @@ import type { Sheet } from "./sheet.ts";
 import type { Fits } from "./tints/strength.ts";
 
 /** Every colour's sheet, in order of slug. Fits come first, because strength is reckoned against another colour's. */
-export function allSheets(records: Records): Sheet[] {
-  const fits = allFits(records);
+export function allSheets(records: Records, fits: Fits = allFits(records)): Sheet[] {
   return [...records.colours.values()].map((colour) => colourSheet(colour, fits, records));
 }
 

@@ -20,15 +20,21 @@ export interface OutputFile {
  * @throws OutputFault for the content folder and all in it, for a folder, a device or a pipe, and
  * for a file that is no PDF of ours.
  */
-export function outputFile(file: string, contentDir: string): OutputFile {
+export function outputFile(
+  file: string,
+  contentDir: string,
+  command: "cards" | "labels" = "cards",
+): OutputFile {
   const place = realPlace(resolve(file));
-  refuse(file, place, realPlace(resolve(contentDir)));
+  refuse(file, place, realPlace(resolve(contentDir)), command);
   if (stated(file, dirname(place)) === undefined)
     throw new OutputFault(`${file} can't be written: there is no folder ${dirname(place)}`);
   return {
     write: (bytes) => {
       try {
-        writeAside(place, bytes, () => refuse(file, place, realPlace(resolve(contentDir))));
+        writeAside(place, bytes, () =>
+          refuse(file, place, realPlace(resolve(contentDir)), command),
+        );
       } catch (error) {
         if (error instanceof OutputFault) throw error;
         throw new OutputFault(stoppedBy(error, file));
@@ -37,20 +43,20 @@ export function outputFile(file: string, contentDir: string): OutputFile {
   };
 }
 
-function refuse(file: string, place: string, content: string): void {
+function refuse(file: string, place: string, content: string, command: string): void {
   if (isWithin(place, content))
     throw new OutputFault(
-      `--output of cards can't be ${file}: it lies in the content folder, where only records are`,
+      `--output of ${command} can't be ${file}: it lies in the content folder, where only records are`,
     );
   const found = stated(file, place);
   if (found === undefined) return;
   if (found.isDirectory())
-    throw new OutputFault(`--output of cards is a file, and ${file} is a folder`);
+    throw new OutputFault(`--output of ${command} is a file, and ${file} is a folder`);
   if (!found.isFile())
-    throw new OutputFault(`--output of cards is a plain file, and ${file} is none`);
+    throw new OutputFault(`--output of ${command} is a plain file, and ${file} is none`);
   if (found.size > 0 && !isOurPdf(place, found.size))
     throw new OutputFault(
-      `--output of cards can't be ${file}: what is there is no PDF of cards, and is left as it is`,
+      `--output of ${command} can't be ${file}: what is there is no PDF of ${command}, and is left as it is`,
     );
 }
 

@@ -5,7 +5,7 @@ import { ENGLISH } from "../words/en/english.ts";
 import { rangeCards, type RangeCards } from "../print/range-cards.ts";
 import { collectionOf } from "../collection/collection.ts";
 import type { Records } from "../records/records.ts";
-import { allSheets } from "../sheet/all-sheets.ts";
+import { allFits, allSheets } from "../sheet/all-sheets.ts";
 import { revision } from "../sheet/revision.ts";
 import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
@@ -29,7 +29,8 @@ export function workedSite(
   date: string | undefined,
   cache?: TheoryCache,
 ): WorkedSite {
-  const sheets = allSheets(records);
+  const fits = allFits(records);
+  const sheets = allSheets(records, fits);
   const range = collectionOf(sheets, records.workshop.observer);
   const published = sheets.map((sheet): PublishedSheet => {
     const worded = sheetTexts(sheet, ENGLISH);
@@ -42,6 +43,7 @@ export function workedSite(
   const unanswered: PageContext = {
     words: ENGLISH,
     records,
+    fits,
     sheets: published.map(({ worded }) => worded),
     range,
     answers: [],

@@ -13,6 +13,10 @@ import { homePage } from "../pages/home-page.ts";
 import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
+import { hasMixing } from "../pages/mixing-data.ts";
+import { BENCH_PATH, RECIPES_PATH } from "../pages/mixing-ways.ts";
+import { recipesPage } from "../pages/recipes-page.ts";
+import { tintBenchPage } from "../pages/tint-bench-page.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
 import { evidencePage, evidencePath } from "../pages/evidence-page.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
@@ -25,6 +29,7 @@ import { whitesPage } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
+import { mixingFiles } from "./mixing-files.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
@@ -105,6 +110,12 @@ function sitePages(
     ...published.map(({ worded, revision: own }) =>
       page(evidencePath(worded.sheet.slug), (place) => evidencePage(worded, own, context, place)),
     ),
+    ...(hasMixing(context)
+      ? [
+          page(BENCH_PATH, (place) => tintBenchPage(context, place)),
+          page(RECIPES_PATH, (place) => recipesPage(context, place)),
+        ]
+      : []),
     page("compare/index.html", (place) => comparePage(context, place)),
     ...chosenPairs(context.records.workshop).map((pair) =>
       page(`${pairAddress(pair)}index.html`, (place) =>
@@ -178,6 +189,7 @@ function dataFiles(
       text: sheetJson(one),
     })),
     ...published.flatMap(({ worded: { sheet } }) => masstoneCsv(sheet)),
+    ...mixingFiles(context),
     ...[...recordSchemas(), ...dataSchemas()].map(({ name, schema }) => ({
       path: `schema/${name}.schema.json`,
       text: `${JSON.stringify(schema, null, 2)}\n`,

@@ -87,6 +87,12 @@ export function writeData(site: Site, dir: string): void {
   }
 }
 
+/** What stands in for a package in a browser: a table of 20 kB for one of 125, and a parser without Node's buffers. */
+export const BROWSER_ALIASES = {
+  munsell: join(PACKAGE_ROOT, "lib", "mixing", "notation", "compact-munsell.ts"),
+  "csv-parse/sync": "csv-parse/browser/esm/sync",
+};
+
 /** Styles in one file, each browser script in one with what it imports, the rest as it is, fonts from their packages: the site asks no other host for anything. */
 function copyAssets(dir: string, scripts: Scripts): void {
   const from = join(PACKAGE_ROOT, "assets");
@@ -114,6 +120,7 @@ function copyAssets(dir: string, scripts: Scripts): void {
     platform: "browser",
     target: "es2022",
     tsconfigRaw: {},
+    alias: BROWSER_ALIASES,
     outdir: join(to, "scripts"),
     logLevel: "silent",
   });

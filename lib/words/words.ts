@@ -1,7 +1,8 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Family, Language } from "../records/schema/terms.ts";
 import type { PageWords } from "./en/pages.ts";
 import type { Bound, NotStated, Standing, StandingKind } from "../quantities/figure.ts";
-import type { Statement } from "../quantities/statement.ts";
+import type { ComparisonStatement } from "../collection/statements.ts";
+import type { Statement, WordingsOf } from "../quantities/statement.ts";
 import type { FigureWord } from "../sheet/sheet.ts";
 
 /** What a ruling's values can be asked for while it is worded: numbers are raw, and worded by the language. */
@@ -32,6 +33,12 @@ export interface Words {
   readonly trade: Readonly<Record<string, string>>;
   /** Words of closed sets: classes, finishes, families. */
   readonly terms: Readonly<Record<string, string>>;
+  /** Heading of each family of colours; `other` of those that have none. */
+  readonly families: Readonly<Record<Family | "other", string>>;
+  /** "a, b and c" */
+  readonly listed: (texts: readonly string[], before?: "and" | "or") => string;
+  /** A name as it stands inside a sentence. */
+  readonly nameWithin: (name: string) => string;
   readonly pages: PageWords;
   /** Headings of the studio's operations, by the hazard room's key. */
   readonly operations: Readonly<Record<string, string>>;
@@ -58,6 +65,8 @@ export interface Words {
   ) => string | undefined;
   /** What a contribution to drying is of, in a word or two. */
   readonly contribution: (sentence: Statement) => string;
+  /** Those of them that a comparison states, which a browser words as well. */
+  readonly comparisons: WordingsOf<ComparisonStatement>;
   /** A sentence for each rule of each science. */
   readonly rulings: Readonly<Record<string, StatementWording>>;
 }

@@ -87,7 +87,7 @@ beforeAll(async () => {
 describe("H302+H332, stated", () => {
   test("stands on the sheet, in the label's text and in its other language", () => {
     expect(read("colours/stated/index.html")).toContain(COMBINED);
-    const label = read("colours/stated/bench/index.html");
+    const label = read("../out-workshop/colours/stated/index.html");
     expect(label).toContain(`H302+H332 ${COMBINED}`);
     expect(label).toContain("H302+H332 Gesundheitsschädlich bei Verschlucken oder Einatmen.");
   });
@@ -112,7 +112,9 @@ describe("H302+H332, stated", () => {
     expect(cards).toContain("Gesundheitsschädlich bei Verschlucken oder Einatmen.");
   });
   test("in a reply", () =>
-    expect(read("answers/is-it-harmful/index.html")).toContain(`H302+H332 ${COMBINED}`));
+    expect(read("../out-workshop/answers/is-it-harmful/index.html")).toContain(
+      `H302+H332 ${COMBINED}`,
+    ));
 });
 
 describe.each([
@@ -121,9 +123,9 @@ describe.each([
 ])("the unique formula identifier of the %s label", (slug, ufi) => {
   test("stands on the sheet, in the label's text, in the data and in a reply", () => {
     expect(read(`colours/${slug}/index.html`)).toContain(ufi);
-    expect(read(`colours/${slug}/bench/index.html`)).toContain(`UFI: ${ufi}`);
+    expect(read(`../out-workshop/colours/${slug}/index.html`)).toContain(`UFI: ${ufi}`);
     expect(text(`colours/${slug}/sheet.json`)).toContain(`"ufi": "${ufi}"`);
-    expect(read("answers/is-it-harmful/index.html")).toContain(`UFI ${ufi}`);
+    expect(read("../out-workshop/answers/is-it-harmful/index.html")).toContain(`UFI ${ufi}`);
   });
   test("on paper and on the shelf card", async () => {
     expect(await printed(`colours/${slug}/sheet.pdf`)).toContain(ufi);

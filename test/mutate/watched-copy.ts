@@ -16,6 +16,7 @@ const vitest = await createVitest("test", {
   isolate: true,
   pool: "threads",
 });
+let unhandled = 0;
 process.on("message", (trial: SlipTrial) => {
   void seenBy(trial).then((test) => process.send?.({ test }));
 });
@@ -30,8 +31,11 @@ async function seenBy({ file, start, end, slip, tests }: SlipTrial): Promise<str
     for (const test of tests) {
       const specifications = await vitest.globTestSpecifications([test]);
       const run = await vitest.runTestSpecifications(specifications, false);
-      if (run.unhandledErrors.length > 0 || run.testModules.some((module) => !module.ok()))
-        return test;
+      // A run goes on listing what earlier runs left.
+      const isNew = run.unhandledErrors.length > unhandled;
+      unhandled = run.unhandledErrors.length;
+      const own = run.testModules.filter(({ moduleId }) => moduleId === resolve(test));
+      if (isNew || own.some((module) => !module.ok())) return test;
     }
     return null;
   } finally {

@@ -9,6 +9,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["sources"],
   ["quantities"],
   SCIENCES,
+  ["mixing"],
   ["knowledge"],
   ["records"],
   ["sheet"],
@@ -52,6 +53,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   pdfkit: /^lib\/print\//,
   sharp: /^lib\/site\/share-images\.ts$/,
   qr: /^lib\/print\/qr-block\.ts$/,
+  jsbarcode: /^lib\/print\/ean-symbol\.ts$/,
   send: /^lib\/site\/site-server\.ts$/,
   "markdown-it": /^lib\/(?:pages\/markdown|answers\/answer-markdown)\.ts$/,
   "node:crypto":

@@ -14,6 +14,7 @@ const PURE_ROOMS = [
   "permanence",
   "drying",
   "hazard",
+  "mixing",
   "collection",
   "words",
   "present",

@@ -28,10 +28,13 @@ import type {
   AnyPageView,
   CompareView,
   PigmentIndexView,
+  RecipesView,
+  TintBenchView,
   AnswerIndexView,
   AnswerPageView,
 } from "../../lib/blocks/page-kinds.ts";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
+import { MIXING_PAGES } from "../../lib/words/en/mixing-pages.ts";
 import { blockPages, type FixtureParts } from "./block-fixtures.ts";
 import { cellSwatch, swatch, trail } from "./drawings.ts";
 
@@ -718,6 +721,42 @@ const COMPARE: CompareView = {
   ],
 };
 
+const PAINTS = [
+  { slug: "bone-black", name: "Bone Black" },
+  { slug: "raw-umber", name: "Raw <Umber>" },
+];
+const WHITES = [{ slug: "titanium-white", name: "Titanium White" }];
+const MIXING_WAYS = [
+  { text: "Tint bench", href: "../", current: true },
+  { text: "Find a recipe", href: "../recipes/" },
+];
+
+const TINT_BENCH: TintBenchView = {
+  ...PAGE,
+  kind: "tint-bench",
+  heading: "Tint bench",
+  lead: ["Mix two colours and a white."],
+  ways: MIXING_WAYS,
+  words: MIXING_PAGES,
+  colours: PAINTS,
+  whites: WHITES,
+  mediums: [{ slug: "chalk-medium", name: "Chalk Medium" }],
+  sections: COMPARE.sections,
+};
+
+const RECIPES: RecipesView = {
+  ...PAGE,
+  kind: "recipes",
+  heading: "Find a recipe",
+  lead: ["Name a colour."],
+  ways: MIXING_WAYS,
+  words: MIXING_PAGES,
+  colours: PAINTS,
+  whites: WHITES,
+  metals: [{ metal: "lead", name: "lead" }],
+  sections: COMPARE.sections,
+};
+
 const COMPARE_PAIR: ComparePairView = {
   ...PAGE,
   kind: "compare-pair",
@@ -756,5 +795,7 @@ export const PAGES: readonly {
   { name: "label", root: "../", current: "Labels", view: LABEL },
   { name: "compare", root: "../", current: "Compare", view: COMPARE },
   { name: "compare-pair", root: "../../", view: COMPARE_PAIR },
+  { name: "tint-bench", root: "../", view: TINT_BENCH },
+  { name: "recipes", root: "../../", view: RECIPES },
   { name: "not-found", root: "/", view: NOT_FOUND },
 ];

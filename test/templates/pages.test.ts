@@ -37,6 +37,8 @@ test("every kind of page is drawn", () => {
     "label",
     "compare",
     "compare-pair",
+    "tint-bench",
+    "recipes",
     "not-found",
   ];
   expect(new Set(PAGES.map(({ view }) => view.kind))).toEqual(new Set(kinds));

@@ -20,6 +20,8 @@ export interface PictogramDrawing {
 /** The field (white) and the frame (red, even-odd), the same for all; painted before the symbol. */
 export const PICTOGRAM_FIELD = "M50 4 96 50 50 96 4 50Z";
 export const PICTOGRAM_FRAME = "M50 1 99 50 50 99 1 50ZM50 8 8 50 50 92 92 50Z";
+/** From point to point of the frame, as a share of the box. */
+export const PICTOGRAM_SPAN = 0.98;
 /** The one colour beside the paints: a red of good contrast with white. */
 export const PICTOGRAM_RED = "#d8001d";
 

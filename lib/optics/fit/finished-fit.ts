@@ -30,9 +30,9 @@ export function finishedFit(
   // Other let-downs of its own white tell a let-down as well without films.
   const doubts = drawnDoubts({ masstone }, { hasFilms: true });
   const found = new Map(
-    set.whites.flatMap(({ slug }) => [
+    set.whites.flatMap((white) => [
       ...suspects(
-        held.filter(({ white }) => white === slug),
+        held.filter((one) => one.white === white.slug && isCoat(set, white, one.tint)),
         doubts,
       ),
     ]),
@@ -55,6 +55,17 @@ export function finishedFit(
     remarks: chosen.remarks,
     leftOut,
   };
+}
+
+/** Contrast ratio under which a film shows so much of its ground that no let-down is judged by it. */
+const COAT_CONTRAST = 0.8;
+
+/** Whether a let-down, its colour and its white are coats, as far as anybody read them over both grounds. */
+function isCoat(set: ReadySet, white: ReadySet["whites"][number], tint: string): boolean {
+  const own = set.tints.find((one) => one.tint.id === tint);
+  return [set.masstone, white, own].every(
+    (drawdown) => (drawdown?.filmContrast ?? 1) >= COAT_CONTRAST,
+  );
 }
 
 function fittedWhites(

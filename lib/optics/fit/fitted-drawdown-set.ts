@@ -35,6 +35,8 @@ interface ReadyDrawdown {
   /** As it would read if it hid its ground, where it does not. */
   readonly hiding?: readonly number[];
   readonly lab: Lab;
+  /** Y over black by Y over white of the film that it is, where it does not hide. */
+  readonly filmContrast?: number;
 }
 
 export interface ReadyTint extends ReadyDrawdown {
@@ -72,7 +74,9 @@ export function readySet(usable: UsableDrawdowns, surface: SurfaceConstants): Re
     return {
       column,
       measured,
-      ...(hiding.filmContrast === undefined ? {} : { hiding: atHome(hiding.measured) }),
+      ...(hiding.filmContrast === undefined
+        ? {}
+        : { hiding: atHome(hiding.measured), filmContrast: hiding.filmContrast }),
       lab: labOf(reading.spectrum.grid, measured),
     };
   };

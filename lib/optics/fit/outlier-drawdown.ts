@@ -58,6 +58,7 @@ export function suspects(
     return isBetween ? Math.max(limits.betweenMin, p68) : Math.max(limits.endMin, p90);
   };
   const isBad = (tint: LeftOutTint): boolean => tint.leaveOneOut >= limitOf(tint);
+  const excess = (tint: LeftOutTint): number => tint.leaveOneOut - limitOf(tint);
   const verdict = (tint: LeftOutTint, rule: string): [string, Statement] => [
     tint.tint,
     {
@@ -72,10 +73,15 @@ export function suspects(
       },
     },
   ];
-  if (tints.length < 3)
+  if (tints.length < 3) {
+    // One figure for both: the worse of the two, since each is missed by the other.
+    const [worst] = tints.toSorted((one, other) => excess(other) - excess(one));
     return new Map(
-      tints.some(isBad) ? tints.map((tint) => verdict(tint, "drawdowns-disagree")) : [],
+      worst === undefined || !isBad(worst)
+        ? []
+        : tints.map(({ tint, white }) => verdict({ ...worst, tint, white }, "drawdowns-disagree")),
     );
+  }
   // The odd one is sought first and judged after: a bad one at an end can lift a good one between over its lower limit.
   const [odd] = tints.toSorted((one, other) => oddness(other) - oddness(one));
   if (odd === undefined || !isBad(odd) || oddness(odd) < limits.timesOthersMin) return new Map();

@@ -46,6 +46,10 @@ export const ROOT_STANDINGS = ["measured", "stated", "estimated"] as const;
 /** What answers are about, in the order of their list. */
 export const THEMES = ["whites", "choice", "drying", "lasting", "tube", "safety"] as const;
 export const PAPERS = ["A4", "Letter"] as const;
+/** What a label to stick goes on, what it says of the price, and what a till reads on it. */
+export const LABEL_KINDS = ["tube", "jar"] as const;
+export const LABEL_PRICES = ["price", "code", "none"] as const;
+export const LABEL_SYMBOLS = ["ean", "qr", "none"] as const;
 /** How a price goes to the step that it is rounded to. */
 export const ROUNDINGS = ["nearest", "up", "down"] as const;
 

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { longText, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
+import { packageLabel } from "./package-label.ts";
 import {
   FRAMES,
   GEOMETRIES,
@@ -40,6 +41,15 @@ export const workshopSchema = z.strictObject({
     )
     .optional()
     .describe("sizes of shelf cards, the leading one first; without it 90x55, 105x74 and a strip"),
+  labels: z
+    .array(packageLabel)
+    .min(1)
+    .refine(
+      (sizes) => new Set(sizes.map(({ name }) => name)).size === sizes.length,
+      "names that are each given once",
+    )
+    .optional()
+    .describe("labels to stick, one a size of tube or jar"),
   currency: z
     .string()
     .regex(/^[A-Z]{3}$/, "a currency code of three capitals")

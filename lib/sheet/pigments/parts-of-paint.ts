@@ -1,8 +1,14 @@
 /** A mixture that was weighed as paints from tubes: what of it is dry pigment, and what oil. */
 import { at } from "../../quantities/at.ts";
-import { classifiedFigure, derivedFigure } from "../../quantities/derived-figure.ts";
-import { isKnown, notStated, type Figure } from "../../quantities/figure.ts";
-import { isInterval, type Quantity } from "../../quantities/interval.ts";
+import { derivedFigure } from "../../quantities/derived-figure.ts";
+import {
+  computedFigure,
+  inputsOf,
+  isKnown,
+  notStated,
+  type Figure,
+} from "../../quantities/figure.ts";
+import { ends, isInterval, type Quantity } from "../../quantities/interval.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { colourRecord } from "../record-inputs.ts";
 
@@ -39,26 +45,38 @@ export interface KnownTube extends WeighedTube {
  *
  *     m_i = p_i f_i / Sum p f,  p parts of paint, f pigment by mass in each paint
  *
- * @returns not stated where how much of a paint is pigment is known only as an estimate, or not at all.
+ * @returns not stated where how much of a paint is pigment is not known; where that is an estimate, the
+ *   middle of what it allows, as an estimate.
  */
 export function pigmentShares(colour: Colour, tubes: readonly KnownTube[]): Figure<number>[] {
   const beside = colourRecord(colour, "pigments");
-  const [vague] = tubes.filter(
-    ({ pigmentFraction }) => !isKnown(pigmentFraction) || isInterval(pigmentFraction.value),
-  );
-  return tubes.map((_, own): Figure<number> =>
-    vague === undefined
-      ? classifiedFigure(
-          { name: "parts of paint by the pigment in each", unit: "1", beside },
-          contentsOf(tubes),
-          (v) => pigmentIn(tubes, v, own) / pigmentIn(tubes, v),
-        )
-      : notStated(
-          "it was weighed as paint, and how much of each paint is pigment is not recorded",
-          [`colours.${vague.paint?.slug ?? vague.pigment}.oilIndexGPer100g`],
-          [...beside, vague.pigmentFraction],
-        ),
-  );
+  const vague = tubes.find(({ pigmentFraction }) => !isKnown(pigmentFraction));
+  return tubes.map((_, own): Figure<number> => {
+    const share = derivedFigure(
+      { name: "parts of paint by the pigment in each", unit: "1", beside },
+      contentsOf(tubes),
+      (v) => pigmentIn(tubes, v, own) / pigmentIn(tubes, v),
+    );
+    if (!isKnown(share))
+      return notStated(
+        "it was weighed as paint, and how much of each paint is pigment is not recorded",
+        [`colours.${vague?.paint?.slug ?? vague?.pigment ?? ""}.oilIndexGPer100g`],
+        [share, ...beside],
+      );
+    // Shares make a whole together, so that none of them is moved by itself: they carry no uncertainty.
+    const [least, most] = ends(share.value);
+    return computedFigure(isInterval(share.value) ? "estimated" : "derived", (least + most) / 2, {
+      unit: "1",
+      method: isInterval(share.value)
+        ? `${share.method}: the middle of ${percent(least)} to ${percent(most)} %`
+        : share.method,
+      inputs: inputsOf(share),
+    });
+  });
+}
+
+function percent(share: number): string {
+  return (100 * share).toPrecision(2);
 }
 
 /** Oil to 100 g of pigment in what the tubes give together [g/100 g]. */
@@ -86,12 +104,12 @@ function contentsOf(tubes: readonly KnownTube[]): Record<string, Figure<Quantity
 /** Parts of dry pigment in all tubes, or in one. */
 function pigmentIn(
   tubes: readonly KnownTube[],
-  fractions: Readonly<Record<string, Quantity>>,
+  fractions: Readonly<Record<string, number>>,
   only?: number,
 ): number {
-  return tubes.reduce((sum, { pigment, paintParts }, i) => {
-    const fraction = at(fractions, pigment);
-    if (isInterval(fraction)) throw new RangeError("Unreachable: an estimate gives no share");
-    return only === undefined || only === i ? sum + paintParts * fraction : sum;
-  }, 0);
+  return tubes.reduce(
+    (sum, { pigment, paintParts }, i) =>
+      only === undefined || only === i ? sum + paintParts * at(fractions, pigment) : sum,
+    0,
+  );
 }

@@ -27,6 +27,9 @@ import { whitesOfTheRange } from "./whites-of-the-range.ts";
 /** Let-downs that are told, as far as the colour's own ladder reaches. */
 const TOLD_STEPS = ["1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100", "1:200", "1:500"];
 
+/** Further off than this [Delta-E00, 90 %] a let-down may be anything. Our own limit. */
+const WORTH_TELLING = 12;
+
 /** What a colour is expected to do in each white of the range that it was not let down in, where other colours tell. */
 export function expectedSections(
   colour: Colour,
@@ -74,7 +77,11 @@ function expectedIn(
   }))
     .filter(({ share }) => share >= least)
     .map(({ massRatio, share }) => ({ massRatio, tint: expectedTint(ladder, share) }))
-    .filter(({ tint }) => deltaE00(tint.lab, fit.masstone.lab) >= TOLD_FROM_MASSTONE);
+    .filter(
+      ({ tint }) =>
+        deltaE00(tint.lab, fit.masstone.lab) >= TOLD_FROM_MASSTONE &&
+        tint.uncertainty.p90 <= WORTH_TELLING,
+    );
   if (tints.length === 0) return [];
   const { name } = whiteColour(white, records);
   return [

@@ -48,8 +48,15 @@ export function tintingStrength(
     WORKSHOP,
   ];
   const [sample, against] = [fits.get(colour.slug), fits.get(reference)];
-  if (sample?.kind !== "fit" || against?.kind !== "fit")
+  const name = records.colours.get(reference)?.record.name ?? reference;
+  if (sample?.kind !== "fit")
     return absent("no let-downs from which strength can be fitted", wanting, drawdowns);
+  if (against?.kind !== "fit")
+    return absent(
+      `${name}, which strength is reckoned against, has no let-downs from which it can be fitted`,
+      [`colours.${reference}.tints`],
+      drawdowns,
+    );
   const white = commonWhite(sample, against);
   if (white === undefined)
     return absent("no let-down in a white of the reference", wanting, drawdowns);
@@ -58,7 +65,6 @@ export function tintingStrength(
   const reached =
     paint && tintsAsDrawn(paint, fits, records).find((tint) => tint.white.slug === white);
   const pair = comparedLadders(sample, against, white, drawdowns, reached?.atL["50"]?.massRatio);
-  const name = records.colours.get(reference)?.record.name ?? reference;
   if (isStatement(pair))
     return absent(`its strength does not compare with ${name}'s`, wanting, drawdowns, [pair]);
 

@@ -35,6 +35,7 @@ export const ANSWER_PAGES = {
     other: (colour: string, name: string) => `that of ${colour}${name === "" ? "" : `, ${name}`}`,
     between: (name: string, from: string, to: string) => `${name} lies between ${from} and ${to}`,
     is: (name: string, value: string) => `${name} is ${value}`,
+    family: (name: string) => `the ${name.toLowerCase()}`,
     lowest: (name: string, rivals: string) => `${name} is the lowest of ${rivals}`,
     highest: (name: string, rivals: string) => `${name} is the highest of ${rivals}`,
     by: (statement: string, by: string) => `${statement}, by ${by} at least`,
@@ -125,17 +126,3 @@ export const ANSWER_PAGES = {
     invented: "(A demonstration: workshop, colours and readings are invented.)",
   },
 };
-
-/** Figures of which a sheet has one alone in its place, so that saying where would say nothing. */
-export const UNLIKE: ReadonlySet<string> = new Set([
-  "munsell",
-  "munsellHue",
-  "munsellValue",
-  "munsellChroma",
-  "nbsName",
-  "lamplight",
-  "glossExcludedL",
-  "srgb",
-  "displayP3",
-  "oklch",
-]);

@@ -133,5 +133,3 @@ const IN_SHORT: Readonly<Record<string, string>> = {
 function inShort(keys: readonly string[]): string[] {
   return [...new Set(keys.map((key) => IN_SHORT[key.split(".")[0] ?? key] ?? key))];
 }
-
-export type CompareWords = typeof COMPARE_PAGES;

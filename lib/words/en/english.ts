@@ -4,9 +4,11 @@ import { cardSentence } from "./card-sentence.ts";
 import { contributionName } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { PAGES } from "./pages.ts";
+import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { combinedTintSentence } from "./statements-optics.ts";
+import { listed, within } from "./statements-phrases.ts";
 import { RULINGS } from "./statements.ts";
-import { OPERATIONS, TERMS, TRADE } from "./terms.ts";
+import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
 import { tintsInWords } from "./tints-in-words.ts";
 
 /** What the weakest of the figures behind a figure is. */
@@ -44,6 +46,9 @@ export const ENGLISH: Words = {
       : `${sentenceCase(reason)}; needs ${wanting.map(fieldWords).join(", ")}.`,
   trade: TRADE,
   terms: TERMS,
+  families: FAMILIES,
+  listed,
+  nameWithin: within,
   pages: PAGES,
   operations: OPERATIONS,
   signalWords: { Danger: "Danger", Warning: "Warning" },
@@ -69,6 +74,7 @@ export const ENGLISH: Words = {
   cardSentence,
   tintsInWords,
   contribution: contributionName,
+  comparisons: COMPARISON_RULINGS,
   rulings: RULINGS,
 };
 

@@ -1,13 +1,16 @@
+import { upperFirst } from "../letter-case.ts";
 import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
 import { CARDS } from "./cards.ts";
+import { PACKAGE_LABELS } from "./package-labels.ts";
 import { HANDLING } from "./handling.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { LABEL_PAGE } from "./label-page.ts";
 import { OPTICS_PAGES } from "./optics-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
+import { MIXING_PAGES } from "./mixing-pages.ts";
 import { MIXTURE_PAGES } from "./mixture-pages.ts";
 import { PAINT_PAGES } from "./paint-pages.ts";
 import { PIGMENT_INDEX } from "./pigment-index.ts";
@@ -22,6 +25,7 @@ export const PAGES = {
     colours: "Colours",
     answers: "Questions",
     compare: "Compare",
+    mix: "Mix",
     pigments: "Pigments",
     methods: "How we know",
     label: "Labels",
@@ -500,6 +504,7 @@ export const PAGES = {
   },
   blacks: BLACKS_PAGES,
   mixture: MIXTURE_PAGES,
+  mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
   workshop: WORKSHOP_PAGES,
   optics: OPTICS_PAGES,
@@ -507,6 +512,7 @@ export const PAGES = {
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
+  packageLabels: PACKAGE_LABELS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
   notFound: {
@@ -529,10 +535,6 @@ export function lowerFirst(text: string): string {
   return /^\p{Lu}\p{Ll}/u.test(text) && !PROPER.test(text)
     ? text.charAt(0).toLowerCase() + text.slice(1)
     : text;
-}
-
-export function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 export type PageWords = typeof PAGES;

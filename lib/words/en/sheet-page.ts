@@ -146,6 +146,7 @@ export const SHEET_PAGE = {
   finishLine: (finish: string) => `${finish} as it dries.`,
   inWhite: (white: string, days: string) => `${days} to the touch in ${white}`,
   oilLine: (grams: string) => `${grams} of pigment, as we make it.`,
+  oilNotWeighed: (grams: string) => `${grams} of pigment is to be expected; not weighed here.`,
   shareNews: "worked out, partly from a supplier\u2019s figure",
   unknown: {
     colour: ["Its colour", "A drawdown read with an instrument, or matched to a Munsell chip."],

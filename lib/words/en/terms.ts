@@ -46,4 +46,4 @@ export const FAMILIES = {
   violet: "Violets",
   extender: "Extender mediums",
   other: "Others",
-} as const;
+};

@@ -1,0 +1,454 @@
+/**
+ * What a colour can be mixed from: a target and wishes in the address, the search in a worker beside the page (in
+ * slices on the page itself where a browser starts none, as from a folder), its finds as a list.
+ */
+import { deltaE00 } from "../../lib/colorimetry/difference.ts";
+import { labUncertainty } from "../../lib/colorimetry/lab-uncertainty.ts";
+import { worstLamp } from "../../lib/colorimetry/lamps.ts";
+import { nearestWord } from "../../lib/diagnostics/nearest-word.ts";
+import { ORDERS, type JudgedMix } from "../../lib/mixing/finding/judged-mix.ts";
+import { targetOfText } from "../../lib/mixing/finding/target-text.ts";
+import type { Target } from "../../lib/mixing/finding/target.ts";
+import { addressOf } from "../../lib/mixing/mix-address.ts";
+import type { Mix } from "../../lib/mixing/mix.ts";
+import type { MixingRange } from "../../lib/mixing/mixing-range.ts";
+import { volumeMix } from "../../lib/mixing/prediction/mass-mix.ts";
+import {
+  finishedSpectrum,
+  seen,
+  shownLab,
+  type Shown,
+} from "../../lib/mixing/prediction/seen-mix.ts";
+import type { Geometry } from "../../lib/optics/fit/measurement.ts";
+import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
+import { OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
+import type { Spectrum } from "../../lib/quantities/spectrum.ts";
+import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
+import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
+import { decimalText, significantText } from "../../lib/words/number-text.ts";
+import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
+import { driesText, hidesText, lastsText, priceText, warningText } from "./mixing/fact-rows.ts";
+import { readyNotations, sentRange } from "./mixing/page-data.ts";
+import { reader, type ReadColumn } from "./mixing/read-file.ts";
+import { searchRecipes, type RecipeReport, type RecipeWish } from "./mixing/recipe-search.ts";
+
+const RECIPES = TEXT.recipes;
+const SHOWN_FIRST = 12;
+
+const root = document.querySelector<HTMLElement>("[data-recipes]");
+const without = document.querySelector<HTMLElement>("[data-without]");
+const range = sentRange();
+if (typeof range === "string") {
+  if (without !== null) without.textContent = range;
+} else if (root !== null) {
+  without?.remove();
+  root.hidden = false;
+  readyNotations();
+  recipes(root, range);
+}
+
+function recipes(at: HTMLElement, paints: MixingRange): void {
+  const find = (selector: string): Element => held(at, selector, Element);
+  const form = held(at, "[data-form]", HTMLFormElement);
+  const status = held(at, "[data-status]", HTMLElement);
+  const place = held(at, "[data-found]", HTMLElement);
+  const more = held(at, "[data-more]", HTMLButtonElement);
+  const file = held(at, "[data-file]", HTMLInputElement);
+  const column = held(at, "[data-column]", HTMLSelectElement);
+  const percent = held(at, "[data-percent]", HTMLInputElement);
+  let columns: readonly ReadColumn[] = [];
+  let shown = SHOWN_FIRST;
+  let latest: RecipeReport | undefined;
+  let target: Target | undefined;
+  const search = startedSearch(at.dataset["root"] ?? "", paints);
+
+  const run = (): void => {
+    const data = new FormData(form);
+    const wanted = targetOf(data, columns[column.selectedIndex], percent.checked, paints);
+    shown = SHOWN_FIRST;
+    latest = undefined;
+    place.replaceChildren();
+    more.hidden = true;
+    const band = held(at, "[data-band]", HTMLElement);
+    band.hidden = typeof wanted === "string";
+    if (typeof wanted === "string") {
+      status.textContent = wanted;
+      search.stop();
+      return;
+    }
+    target = wanted;
+    paintSwatch(find("[data-band] .recipe-band__target"), shownTarget(wanted));
+    find("[data-target]").textContent = RECIPES.targetName(
+      wanted.name,
+      RECIPES.origin[wanted.origin],
+    );
+    status.textContent = RECIPES.looking(0);
+    search.start(wishOf(data, wanted), (report) => {
+      if (typeof report === "string") {
+        status.textContent = report;
+        return;
+      }
+      latest = report;
+      list();
+    });
+  };
+
+  const list = (): void => {
+    if (latest === undefined || target === undefined) return;
+    const { recipes: all, tried, reached, isDone } = latest;
+    const within = all.filter(({ isWithin }) => isWithin).length;
+    const listed = all.slice(0, shown);
+    status.textContent = isDone
+      ? [
+          tried === 0
+            ? RECIPES.nothingMixes
+            : RECIPES.found(
+                within,
+                reached - within,
+                tried,
+                within === all.length && within < reached,
+              ),
+          ...(listed.length < reached && listed.length > 0 ? [RECIPES.shown(listed.length)] : []),
+        ].join(" ")
+      : RECIPES.looking(tried);
+    more.hidden = !isDone || shown >= all.length;
+    const wanted = shownTarget(target);
+    const part = (isWithin: boolean, heading: string): HTMLElement[] => {
+      const own = listed.filter((one) => one.isWithin === isWithin);
+      return own.length === 0
+        ? []
+        : [
+            made("h2", "", heading),
+            made("ol", "recipes", ...own.map((one) => recipeItem(one, wanted, paints))),
+          ];
+    };
+    place.replaceChildren(...part(true, RECIPES.within), ...part(false, RECIPES.near));
+  };
+
+  const keepAddress = (): void => {
+    const address = new URL(location.href);
+    const given = new URLSearchParams();
+    for (const [key, value] of new FormData(form))
+      if (typeof value === "string" && value !== "" && !(key === "order" && value === "fewest"))
+        given.append(key, value);
+    address.search = given.toString();
+    history.replaceState(null, "", address);
+  };
+
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    keepAddress();
+    run();
+  });
+  form.addEventListener("change", (event) => {
+    const { target: field } = event;
+    if (field === file) {
+      void chosenFile();
+      return;
+    }
+    // One target at a time: what was touched last counts.
+    if (field instanceof HTMLSelectElement && field.name === "colour" && field.value !== "")
+      forget("text");
+    if (field instanceof HTMLInputElement && field.name === "target" && field.value !== "")
+      forget("colour");
+    if (field instanceof HTMLInputElement && field.name === "target") return;
+    keepAddress();
+    run();
+  });
+  more.addEventListener("click", () => {
+    shown += 2 * SHOWN_FIRST;
+    list();
+  });
+
+  const forget = (kept: "text" | "colour" | "file"): void => {
+    const text = form.elements.namedItem("target") as HTMLInputElement;
+    const colour = form.elements.namedItem("colour") as HTMLSelectElement;
+    if (kept !== "colour") text.value = "";
+    if (kept !== "text") colour.value = "";
+    if (kept !== "file") {
+      file.value = "";
+      columns = [];
+      held(at, "[data-columns]", HTMLElement).hidden = true;
+    }
+  };
+
+  const chosenFile = async (): Promise<void> => {
+    const chosen = file.files?.[0];
+    if (chosen === undefined) return;
+    try {
+      const read = (await reader(at.dataset["root"] ?? ""))(chosen.name, await chosen.text());
+      if ("fault" in read) {
+        columns = [];
+        status.textContent = read.fault;
+        place.replaceChildren();
+        return;
+      }
+      const text = form.elements.namedItem("target") as HTMLInputElement;
+      const colour = form.elements.namedItem("colour") as HTMLSelectElement;
+      [text.value, colour.value] = ["", ""];
+      ({ columns } = read);
+      column.replaceChildren(...columns.map(({ name }) => made("option", "", name)));
+      percent.checked = columns[0]?.declaredScale === "percent";
+      held(at, "[data-columns]", HTMLElement).hidden = false;
+      keepAddress();
+      run();
+    } catch (error) {
+      if (!(error instanceof TypeError)) throw error;
+      status.textContent = TEXT.noData;
+    }
+  };
+
+  const faults = filled(form, paints);
+  const data = new FormData(form);
+  if (data.get("target") !== "" || data.get("colour") !== "") run();
+  if (faults.length > 0) status.textContent = faults.join(" ");
+}
+
+/** The form's fields from the address; what there is none of is said. */
+function filled(form: HTMLFormElement, paints: MixingRange): string[] {
+  const asked = new URLSearchParams(location.search);
+  const faults: string[] = [];
+  for (const key of new Set(asked.keys())) {
+    const fields = [...form.elements].filter(
+      (field): field is HTMLInputElement | HTMLSelectElement =>
+        (field instanceof HTMLInputElement || field instanceof HTMLSelectElement) &&
+        field.name === key,
+    );
+    for (const value of asked.getAll(key)) {
+      const tick = fields.find((field) => field.type === "checkbox" && field.value === value);
+      const [first] = fields;
+      if (tick instanceof HTMLInputElement) tick.checked = true;
+      else if (first instanceof HTMLSelectElement) {
+        if ([...first.options].some((option) => option.value === value)) first.value = value;
+        else faults.push(unknown(key, value, paints));
+      } else if (first instanceof HTMLInputElement && first.type !== "checkbox")
+        first.value = value;
+      else if (first !== undefined) faults.push(unknown(key, value, paints));
+    }
+  }
+  return faults;
+}
+
+function unknown(key: string, value: string, paints: MixingRange): string {
+  if (!["colour", "white", "out", "must"].includes(key))
+    return mixingSentence({ rule: "no-such-choice", values: { key, value } });
+  const near = nearestWord(
+    value,
+    paints.data.paints.map(({ slug }) => slug),
+  );
+  return mixingSentence({
+    rule: "no-such-paint",
+    values: {
+      slug: value,
+      ...(near === undefined ? {} : { near: paints.paint(near)?.name ?? near }),
+    },
+  });
+}
+
+/** A field's text; none of a file. */
+function textOf(data: FormData, key: string): string {
+  const value = data.get(key);
+  return typeof value === "string" ? value : "";
+}
+
+function wishOf(data: FormData, target: Target): RecipeWish {
+  const number = (key: string): number | undefined => {
+    const text = textOf(data, key);
+    const value = Number(text);
+    return text !== "" && value > 0 ? value : undefined;
+  };
+  const texts = (key: string): string[] =>
+    data.getAll(key).filter((value) => typeof value === "string");
+  const white = textOf(data, "white");
+  const [days, lightfastness, opacity, price] = ["days", "lasts", "hides", "price"].map(number);
+  const colour = textOf(data, "colour");
+  return {
+    target,
+    ...(white === "" ? {} : { white }),
+    coloursMost: data.get("four") === null ? 3 : 4,
+    isWhiteFree: data.get("free") !== null,
+    // Its own tube is no recipe for a colour.
+    leaveOut: [...texts("out"), ...(target.origin === "range" ? [colour] : [])],
+    mustHold: texts("must"),
+    order: ORDERS.find((order) => order === data.get("order")) ?? "fewest",
+    limits: {
+      withoutMetals: texts("metal"),
+      isUnlabelled: data.get("unlabelled") !== null,
+      ...(days === undefined ? {} : { days }),
+      ...(lightfastness === undefined ? {} : { lightfastness }),
+      ...(opacity === undefined ? {} : { opacity }),
+      ...(price === undefined ? {} : { price }),
+    },
+  };
+}
+
+/** What is wanted, or a sentence why it cannot be looked for. */
+function targetOf(
+  data: FormData,
+  column: ReadColumn | undefined,
+  isPercent: boolean,
+  paints: MixingRange,
+): Target | string {
+  if (column !== undefined) {
+    const read = column.read(isPercent ? "percent" : "factor");
+    if ("fault" in read) return read.fault;
+    return readTarget(column.name, "reading", read.spectrum, read.geometry ?? "d/8 excluded");
+  }
+  const slug = textOf(data, "colour");
+  if (slug !== "") {
+    const reading = paints.masstone(slug);
+    const paint = paints.paint(slug);
+    if (reading === undefined)
+      return mixingSentence({
+        rule: "paint-not-fitted",
+        values: { paint: paint?.name ?? slug, reason: paint?.refusal ?? "" },
+      });
+    return readTarget(paint?.name ?? slug, "range", reading.spectrum, reading.geometry);
+  }
+  try {
+    const found = targetOfText(textOf(data, "target"));
+    return isStatement(found) ? mixingSentence(found) : found;
+  } catch (error) {
+    if (!(error instanceof Error)) throw error;
+    return TEXT.noData;
+  }
+}
+
+/** Gloss is shut out, as in the readings of the paints. */
+function readTarget(
+  name: string,
+  origin: "range" | "reading",
+  read: Spectrum,
+  geometry: Geometry,
+): Target {
+  const spectrum = finishedSpectrum(read, { geometry, surface: OIL_SURFACE }, "glossy");
+  const lab = labOf(spectrum.grid, spectrum.values);
+  const u = labUncertainty(spectrum, "D65/10");
+  const p68 = Math.hypot(
+    deltaE00(lab, { ...lab, L: lab.L + u.L }),
+    deltaE00(lab, { ...lab, a: lab.a + u.a }),
+    deltaE00(lab, { ...lab, b: lab.b + u.b }),
+  );
+  return { name, origin, lab, spectrum, p68 };
+}
+
+function shownTarget({ lab, spectrum }: Target): Shown {
+  return spectrum === undefined ? shownLab(lab) : seen(spectrum, "daylight").shown;
+}
+
+function recipeItem(recipe: JudgedMix, wanted: Shown, paints: MixingRange): HTMLElement {
+  const { mix, deltaE00: difference, p68, facts, lamps } = recipe;
+  const volume = volumeMix(mix, paints);
+  const shownMix = volume ?? mix;
+  const state = { filmUm: Infinity, finish: "glossy", light: "daylight" } as const;
+  const link = made("a", "", RECIPES.tryIt);
+  link.href = `../?${addressOf({ mix: scaled(shownMix), ...state })}`;
+  const worst = worstLamp(lamps.deltaE00);
+  const lampText =
+    lamps.kind === "parts"
+      ? TEXT.facts.lampsPart(worst, lamps.deltaE00)
+      : TEXT.facts.lampsShift(worst, lamps.deltaE00);
+  const { notations } = TEXT.bench;
+  return made(
+    "li",
+    "recipe",
+    made("div", "recipe__swatches", newSwatch(wanted), newSwatch(recipe.shown)),
+    made(
+      "div",
+      "recipe__said",
+      made("p", "recipe__parts", partsText(shownMix, paints)),
+      made(
+        "p",
+        "recipe__difference",
+        RECIPES.difference(decimalText(difference, 1), decimalText(p68, 1)),
+      ),
+      made(
+        "dl",
+        "recipe__facts",
+        ...termRows([
+          [RECIPES.lamps, lampText],
+          [notations.lasts, lastsText(facts)],
+          [notations.dries, driesText(facts)],
+          [notations.hides, hidesText(recipe.contrast)],
+          [notations.warning, warningText(facts)],
+          [notations.price, priceText(facts, paints.data.currency)],
+        ]),
+      ),
+      made("p", "", link),
+    ),
+  );
+}
+
+/** "Titanium White 30, Bone Black 2, Raw Umber 1": parts of the smallest. */
+function partsText(mix: Mix, paints: MixingRange): string {
+  const { colours, white } = scaled(mix);
+  const parts = [...(white.parts > 0 ? [white] : []), ...colours].toSorted(
+    (one, other) => other.parts - one.parts,
+  );
+  const unit = mix.by === "volume" ? RECIPES.parts : RECIPES.partsMass;
+  return `${unit}: ${parts
+    .map(
+      ({ slug, parts: own }) =>
+        `${paints.paint(slug)?.name ?? slug}\u00a0${significantText(own, 2)}`,
+    )
+    .join(", ")}`;
+}
+
+function scaled(mix: Mix): Mix {
+  const least = Math.min(
+    ...[...mix.colours, mix.white].map(({ parts }) => parts).filter((parts) => parts > 0),
+  );
+  const one = <P extends { parts: number }>(part: P): P => ({ ...part, parts: part.parts / least });
+  return { ...mix, colours: mix.colours.map(one), white: one(mix.white) };
+}
+
+interface Search {
+  readonly start: (wish: RecipeWish, report: (report: RecipeReport | string) => void) => void;
+  readonly stop: () => void;
+}
+
+/** In a worker; on the page itself where none starts. */
+function startedSearch(toRoot: string, paints: MixingRange): Search {
+  let turn = 0;
+  const onPage: Search = {
+    start: (wish, report) => {
+      const own = ++turn;
+      void searchRecipes(wish, paints, report, () => own !== turn).catch(() =>
+        report(RECIPES.failed),
+      );
+    },
+    stop: () => turn++,
+  };
+  if (location.protocol === "file:" || typeof Worker === "undefined") return onPage;
+  try {
+    const worker = new Worker(`${toRoot}assets/scripts/recipe-worker.js`);
+    let failed = false;
+    let pending: Parameters<Search["start"]> | undefined;
+    worker.addEventListener("error", () => {
+      failed = true;
+      if (pending !== undefined) onPage.start(...pending);
+    });
+    return {
+      start: (wish, report) => {
+        pending = [wish, report];
+        if (failed) {
+          onPage.start(wish, report);
+          return;
+        }
+        worker.onmessage = ({ data }: MessageEvent<RecipeReport | { fault: string }>) => {
+          if (pending?.[0] !== wish) return;
+          if ("fault" in data) report(data.fault);
+          else report(data);
+        };
+        worker.postMessage(wish);
+      },
+      stop: () => {
+        pending = undefined;
+        onPage.stop();
+      },
+    };
+  } catch {
+    return onPage;
+  }
+}

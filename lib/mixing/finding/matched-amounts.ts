@@ -1,0 +1,229 @@
+/**
+ * Amounts of a few paints whose mixture comes nearest to a colour, by two-constant Kubelka-Munk:
+ * a match by spectrum to start from, then one by tristimulus values, refined by damped least squares.
+ * An amount is sought by its logarithm, so that none can be negative.
+ *
+ * @source allen-1974, walowit-1987
+ */
+import type { Lab } from "../../colorimetry/viewing.ts";
+import type { MatchProblem } from "./match-problem.ts";
+import { solved } from "./small-system.ts";
+
+export interface MatchedAmounts {
+  /** Parts by mass of each paint, of a sum of 1. */
+  readonly amounts: readonly number[];
+  /** As the two-constant model reads it, D65/10. */
+  readonly lab: Lab;
+  /** Distance from what was sought by the problem's metric, about Delta-E00. */
+  readonly distance: number;
+}
+
+const ITERATIONS_MAX = 14;
+/** An amount changes by no more than this factor at once (ln). */
+const STEP_MAX = 1.2;
+/** Nearer than this a further step tells nothing [Delta-E00]. */
+const FOUND = 0.005;
+/** Share by mass [1] under which a paint counts as not there. */
+export const SHARE_MIN = 1e-4;
+
+/**
+ * @param members indices into the problem's K and S; 0 is the white.
+ * @param sought the Lab to come to: the target, or where the model has to point so that the drawdowns' own reading meets it.
+ * @param from amounts to start from; else a match by spectrum.
+ * @returns undefined where an amount vanishes: the match is one of fewer paints.
+ */
+export function matchedAmounts(
+  problem: MatchProblem,
+  members: readonly number[],
+  sought: Lab,
+  from?: readonly number[],
+): MatchedAmounts | undefined {
+  const m = members.length;
+  let logs = (from ?? spectralStart(problem, members)).map((amount) => Math.log(amount));
+  const jacobian = new Float64Array(3 * m);
+  let at = plainLab(problem, members, logs, jacobian);
+  let distance = metricDistance(problem, at, sought);
+  let damping = 1e-3;
+  for (let iteration = 0; iteration < ITERATIONS_MAX && distance > FOUND && m > 1; iteration++) {
+    const step = dampedStep(problem, at, sought, jacobian, m, damping);
+    if (step === undefined) break;
+    const longest = Math.max(...step.map(Math.abs));
+    const scale = longest > STEP_MAX ? STEP_MAX / longest : 1;
+    const tried = logs.map((log, i) => log + scale * (step[i] ?? 0));
+    const next = new Float64Array(3 * m);
+    const lab = plainLab(problem, members, tried, next);
+    const reached = metricDistance(problem, lab, sought);
+    if (reached < distance) {
+      const gain = distance - reached;
+      [logs, at, distance] = [tried, lab, reached];
+      jacobian.set(next);
+      damping = Math.max(damping / 4, 1e-9);
+      if (vanishing(logs)) return undefined;
+      if (gain < 1e-4) break;
+    } else {
+      damping *= 8;
+      if (damping > 1e6) break;
+    }
+  }
+  const sum = logs.reduce((total, log) => total + Math.exp(log), 0);
+  return { amounts: logs.map((log) => Math.exp(log) / sum), lab: at, distance };
+}
+
+function vanishing(logs: readonly number[]): boolean {
+  const sum = logs.reduce((total, log) => total + Math.exp(log), 0);
+  return logs.some((log) => Math.exp(log) < SHARE_MIN * sum);
+}
+
+/**
+ * A match by spectrum: K = theta S summed over the paints at each wavelength, the first paint held at 1.
+ * Paints that it would take a negative amount of start with a little.
+ */
+function spectralStart(
+  { K, S, theta, thetaWeights }: MatchProblem,
+  members: readonly number[],
+): number[] {
+  const [held = 0, ...free] = members;
+  const apart = (member: number, i: number): number =>
+    (K[member]?.[i] ?? NaN) - (theta[i] ?? NaN) * (S[member]?.[i] ?? NaN);
+  const matrix = free.map(() => new Array<number>(free.length).fill(0));
+  const right = new Array<number>(free.length).fill(0);
+  const strengths = new Array<number>(free.length).fill(0);
+  let wanted = 0;
+  for (let i = 0; i < theta.length; i++) {
+    const weight = thetaWeights[i] ?? 0;
+    const own = apart(held, i);
+    wanted += weight * Math.abs(own);
+    for (const [row, one] of free.entries()) {
+      const ofOne = apart(one, i);
+      strengths[row] = (strengths[row] ?? 0) + weight * Math.abs(ofOne);
+      right[row] = (right[row] ?? 0) - weight * ofOne * own;
+      const line = matrix[row];
+      if (line === undefined) continue;
+      for (const [column, other] of free.entries())
+        line[column] = (line[column] ?? 0) + weight * ofOne * apart(other, i);
+    }
+  }
+  const found = solved(
+    matrix.map((line, row) =>
+      line.map((value, column) => (row === column ? value * (1 + 1e-9) : value)),
+    ),
+    right,
+  );
+  return [
+    1,
+    ...free.map((_, j) => {
+      const little = (0.2 * wanted) / Math.max(strengths[j] ?? 0, 1e-12) / free.length;
+      const amount = found?.[j] ?? little;
+      return Math.min(Math.max(amount > 0 ? amount : little, 1e-5), 1e5);
+    }),
+  ];
+}
+
+/** Lab of amounts by the plain model, and its slopes by the logarithm of each. */
+function plainLab(
+  { form, weights, white, K, S }: MatchProblem,
+  members: readonly number[],
+  logs: readonly number[],
+  jacobian: Float64Array,
+): Lab {
+  const m = members.length;
+  const { offset, gain, k2 } = form;
+  const amounts = logs.map((log) => Math.exp(log));
+  const slopes = new Float64Array(3 * m);
+  let [X, Y, Z] = [0, 0, 0];
+  for (let i = 0; i < weights.X.length; i++) {
+    let [k, s] = [0, 0];
+    for (let j = 0; j < m; j++) {
+      const member = members[j] ?? 0;
+      k += (amounts[j] ?? NaN) * (K[member]?.[i] ?? NaN);
+      s += (amounts[j] ?? NaN) * (S[member]?.[i] ?? NaN);
+    }
+    const theta = k / s;
+    const root = Math.max(Math.sqrt(theta * (theta + 2)), 1e-9);
+    const R = 1 / (1 + theta + root);
+    const outer = 1 - k2 * R;
+    const reading = offset + (gain * R) / outer;
+    const slope = ((-R / root) * gain) / (outer * outer) / s;
+    const [wX, wY, wZ] = [weights.X[i] ?? 0, weights.Y[i] ?? 0, weights.Z[i] ?? 0];
+    X += wX * reading;
+    Y += wY * reading;
+    Z += wZ * reading;
+    for (let j = 0; j < m; j++) {
+      const member = members[j] ?? 0;
+      const by =
+        slope * (amounts[j] ?? NaN) * ((K[member]?.[i] ?? NaN) - theta * (S[member]?.[i] ?? NaN));
+      slopes[3 * j] = (slopes[3 * j] ?? 0) + wX * by;
+      slopes[3 * j + 1] = (slopes[3 * j + 1] ?? 0) + wY * by;
+      slopes[3 * j + 2] = (slopes[3 * j + 2] ?? 0) + wZ * by;
+    }
+  }
+  const [x, y, z] = [X / white.X, Y / white.Y, Z / white.Z];
+  const [fx, fy, fz] = [compressed(x), compressed(y), compressed(z)];
+  const [dx, dy, dz] = [
+    compressedSlope(x) / white.X,
+    compressedSlope(y) / white.Y,
+    compressedSlope(z) / white.Z,
+  ];
+  for (let j = 0; j < m; j++) {
+    const [ofX, ofY, ofZ] = [
+      dx * (slopes[3 * j] ?? NaN),
+      dy * (slopes[3 * j + 1] ?? NaN),
+      dz * (slopes[3 * j + 2] ?? NaN),
+    ];
+    jacobian[3 * j] = 116 * ofY;
+    jacobian[3 * j + 1] = 500 * (ofX - ofY);
+    jacobian[3 * j + 2] = 200 * (ofY - ofZ);
+  }
+  return { L: 116 * fy - 16, a: 500 * (fx - fy), b: 200 * (fy - fz) };
+}
+
+const EPSILON = (6 / 29) ** 3;
+
+function compressed(t: number): number {
+  return t > EPSILON ? Math.cbrt(t) : t / (3 * (6 / 29) ** 2) + 4 / 29;
+}
+
+function compressedSlope(t: number): number {
+  return t > EPSILON ? 1 / (3 * Math.cbrt(t) ** 2) : 1 / (3 * (6 / 29) ** 2);
+}
+
+function metricDistance({ metric }: MatchProblem, at: Lab, sought: Lab): number {
+  const [L, a, b] = [at.L - sought.L, at.a - sought.a, at.b - sought.b];
+  const { LL, aL, aa, bL, ba, bb } = metric;
+  return Math.sqrt(
+    Math.max(LL * L * L + aa * a * a + bb * b * b + 2 * (aL * L * a + bL * L * b + ba * a * b), 0),
+  );
+}
+
+/** Levenberg's step on the logarithms of all amounts but the first, which stands for their sum. */
+function dampedStep(
+  { metric }: MatchProblem,
+  at: Lab,
+  sought: Lab,
+  jacobian: Float64Array,
+  m: number,
+  damping: number,
+): number[] | undefined {
+  const { LL, aL, aa, bL, ba, bb } = metric;
+  const miss = [sought.L - at.L, sought.a - at.a, sought.b - at.b];
+  const weighed = (j: number): readonly [number, number, number] => {
+    const [L, a, b] = [jacobian[3 * j] ?? 0, jacobian[3 * j + 1] ?? 0, jacobian[3 * j + 2] ?? 0];
+    return [LL * L + aL * a + bL * b, aL * L + aa * a + ba * b, bL * L + ba * a + bb * b];
+  };
+  const matrix: number[][] = [];
+  const right: number[] = [];
+  for (let row = 1; row < m; row++) {
+    const [L, a, b] = weighed(row);
+    right.push(L * (miss[0] ?? 0) + a * (miss[1] ?? 0) + b * (miss[2] ?? 0));
+    matrix.push(
+      Array.from({ length: m - 1 }, (_, column) => {
+        const at = 3 * (column + 1);
+        const product =
+          L * (jacobian[at] ?? 0) + a * (jacobian[at + 1] ?? 0) + b * (jacobian[at + 2] ?? 0);
+        return column + 1 === row ? product * (1 + damping) + damping * 1e-3 : product;
+      }),
+    );
+  }
+  const step = solved(matrix, right);
+  return step && [0, ...step];
+}

@@ -1,0 +1,140 @@
+/** A mix as a film of some thickness over black and white, and stretched with an extender medium. */
+import { deltaE00 } from "../../colorimetry/difference.ts";
+import type { Lab } from "../../colorimetry/viewing.ts";
+import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
+import { filmReflectance } from "../../optics/films/film.ts";
+import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
+import { masstoneReflectance } from "../../optics/kubelka-munk.ts";
+import { contrastRatio } from "../../optics/films/hiding.ts";
+import {
+  absoluteCoefficients,
+  mixedCoefficients,
+  type VolumePart,
+} from "../../optics/mixtures/mixed-coefficients.ts";
+import { internalReflectances } from "../../optics/surface/measurement-in-geometry.ts";
+import { surfaceForm } from "../../optics/surface/surface.ts";
+import { readingOf } from "../../optics/tints/tint-reading.ts";
+import { isStatement } from "../../quantities/statement.ts";
+import type { Spectrum } from "../../quantities/spectrum.ts";
+import type { FilmStatement } from "../mix.ts";
+import type { MixingRange } from "../mixing-range.ts";
+import { volumeMix } from "./mass-mix.ts";
+import type { PredictedMix } from "./predicted-mix.ts";
+
+/** What a film is made of beside the mix. */
+export interface FilmWish {
+  /** Of the dried film [um]; Infinity for a coat that hides. */
+  readonly filmUm: number;
+  /** An extender medium, and its volumes to one of the mix. */
+  readonly medium?: { readonly slug: string; readonly volumes: number };
+}
+
+export interface MixFilm {
+  readonly overBlack: Spectrum;
+  readonly overWhite: Spectrum;
+  /** D65/10, of either. */
+  readonly labs: { readonly overBlack: Lab; readonly overWhite: Lab };
+  /** Y over black to Y over white [1], and what the scale of K and S moves it by. */
+  readonly contrastRatio: number;
+  readonly contrastUncertainty: number;
+  /** 68 %, Delta-E00, of the paler of the two: the mix's own, and the scale of K and S. */
+  readonly p68: number;
+}
+
+/**
+ * A mix drawn down over both halves of the workshop's chart.
+ *
+ * K and S come from the let-downs, in units of S of the white, which its own films tell; what the mix's
+ * prediction is drawn through beyond them is carried along as a factor, so that a film that hides is the mix itself.
+ *
+ * @source kubelka-1948, duncan-1940
+ */
+export function mixFilm(
+  mix: PredictedMix,
+  { filmUm, medium }: FilmWish,
+  range: MixingRange,
+): MixFilm | FilmStatement {
+  const { grounds } = range;
+  if (grounds === undefined) return { rule: "grounds-not-read", values: {} };
+  const paint = mixCoefficients(mix, medium, range);
+  if (isStatement(paint)) return paint;
+  const plain = mixCoefficients(mix, undefined, range);
+  if (isStatement(plain)) return plain;
+  const form = surfaceForm(mix.geometry, mix.surface);
+  const thick = plain.K.map((K, i) =>
+    readingOf(form, masstoneReflectance(K / (plain.S[i] ?? NaN))),
+  );
+  const factor = thick.map(
+    (reading, i) => (mix.spectrum.values[i] ?? NaN) / Math.max(reading, 1e-6),
+  );
+  const over = (ground: "black" | "white", um: number): Spectrum => {
+    const beneath = internalReflectances(grounds[ground], mix.surface).values;
+    const values = paint.K.map((K, i) => {
+      const S = paint.S[i] ?? NaN;
+      const internal =
+        um === Infinity
+          ? masstoneReflectance(K / S)
+          : Math.max(filmReflectance(K, S, um, beneath[i] ?? NaN), 0);
+      return Math.min(readingOf(form, internal) * (factor[i] ?? NaN), 1.2);
+    });
+    return { grid: paint.grid, values };
+  };
+  const [overBlack, overWhite] = [over("black", filmUm), over("white", filmUm)];
+  const lab = ({ grid, values }: Spectrum): Lab => labOf(grid, values);
+  const thinnerUm = filmUm / (1 + paint.scaleUncertainty);
+  const [thinBlack, thinWhite] = [over("black", thinnerUm), over("white", thinnerUm)];
+  const ratio = contrastRatio(overBlack, overWhite);
+  return {
+    overBlack,
+    overWhite,
+    labs: { overBlack: lab(overBlack), overWhite: lab(overWhite) },
+    contrastRatio: ratio,
+    contrastUncertainty: Math.abs(ratio - contrastRatio(thinBlack, thinWhite)),
+    p68: Math.hypot(mix.uncertainty.p68, deltaE00(lab(overWhite), lab(thinWhite))),
+  };
+}
+
+function mixCoefficients(
+  { mass, spectrum }: PredictedMix,
+  medium: FilmWish["medium"],
+  range: MixingRange,
+): FilmCoefficients | FilmStatement {
+  const white = range.film(mass.white.slug);
+  const whitePaint = range.paint(mass.white.slug);
+  if (white === undefined || white.grid.count !== spectrum.grid.count)
+    return {
+      rule: "white-films-not-read",
+      values: { white: whitePaint?.name ?? mass.white.slug },
+    };
+  const volume = volumeMix(mass, range);
+  const unknown = [...mass.colours, mass.white].filter(
+    ({ slug }) => range.paint(slug)?.densityGPerCm3 === undefined,
+  );
+  if (volume === undefined || unknown.length > 0)
+    return {
+      rule: "density-not-recorded",
+      values: { paints: unknown.map(({ slug }) => range.paint(slug)?.name ?? slug) },
+    };
+  const parts: VolumePart[] = [{ paint: white, parts: volume.white.parts }];
+  for (const { slug, parts: share } of volume.colours) {
+    const fit = range.fit(slug);
+    const density =
+      (range.paint(slug)?.densityGPerCm3 ?? NaN) / (whitePaint?.densityGPerCm3 ?? NaN);
+    const paint = fit && absoluteCoefficients(fit, mass.white.slug, white, density);
+    if (paint === undefined || isStatement(paint))
+      return { rule: "film-needs-let-downs", values: {} };
+    parts.push({ paint, parts: share });
+  }
+  const mixed = mixedCoefficients(parts);
+  if (medium === undefined || !(medium.volumes > 0)) return mixed;
+  const extender = range.film(medium.slug);
+  if (extender === undefined || extender.grid.count !== mixed.grid.count)
+    return {
+      rule: "medium-films-not-read",
+      values: { medium: range.paint(medium.slug)?.name ?? medium.slug },
+    };
+  return mixedCoefficients([
+    { paint: mixed, parts: 1 },
+    { paint: extender, parts: medium.volumes },
+  ]);
+}

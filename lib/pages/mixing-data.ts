@@ -1,0 +1,209 @@
+/** The range as a reader's browser mixes with it: fits, films and what is known of each paint. */
+import { packedFit, FIT_FORMAT } from "../mixing/fits/packed-fit.ts";
+import { packedNumbers, REFLECTANCE_STEPS, RELATIVE_STEPS } from "../mixing/fits/packed-numbers.ts";
+import type {
+  MixingData,
+  MixingPaint,
+  PackedFilm,
+  PackedReading,
+  PaintFacts,
+} from "../mixing/mixing-paint.ts";
+import { OPACITY_CLASSES } from "../optics/films/opacity.ts";
+import type { Measurement } from "../optics/fit/measurement.ts";
+import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
+import { figureText } from "../present/figure-text.ts";
+import { lightfastnessWord } from "../present/lightfastness-word.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { statementText } from "../present/statement-text.ts";
+import { isKnown, type Figure } from "../quantities/figure.ts";
+import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
+import { isStatement } from "../quantities/statement.ts";
+import type { Colour } from "../records/records.ts";
+import { dryingParts } from "../sheet/drying/drying-parts.ts";
+import { coefficientsOfFilms, opacityChart, spectralFilms } from "../sheet/optics/opacity-chart.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { opticsReading } from "../sheet/tints/optics-reading.ts";
+import type { PageContext } from "./page-context.ts";
+import { comparableColour } from "./screen-swatch.ts";
+
+/** Whether a colour of the range can be mixed at all: else there are no pages to mix on. */
+export function hasMixing({ fits }: Pick<PageContext, "fits">): boolean {
+  return [...fits.values()].some(({ kind }) => kind === "fit");
+}
+
+/** Everything that is mixed with, as plain data. */
+export function mixingData(context: PageContext): MixingData {
+  const { records, revision, sheets } = context;
+  const { name, currency, observer, strengthReference } = records.workshop;
+  const grounds = groundsOf(context);
+  return {
+    format: FIT_FORMAT,
+    revision,
+    workshop: name,
+    ...(currency === undefined ? {} : { currency }),
+    observer: observer ?? "CIE 1964",
+    ...(strengthReference === undefined ? {} : { usual: strengthReference }),
+    paints: sheets.map((worded) => mixingPaint(worded, context)),
+    ...(grounds === undefined ? {} : { grounds }),
+  };
+}
+
+function mixingPaint(worded: SheetTexts, context: PageContext): MixingPaint {
+  const { sheet } = worded;
+  const { records, fits, words } = context;
+  const colour = records.colours.get(sheet.slug);
+  const fit = fits.get(sheet.slug);
+  const screen = comparableColour(sheet.notations.masstone);
+  const lab = labOfMasstone(sheet);
+  const masstone =
+    colour?.masstone?.form === "spectrum"
+      ? packedReading(opticsReading(colour.masstone))
+      : undefined;
+  const film = colour && packedFilm(colour, context);
+  const [fraction, density] = [
+    middle(sheet.oil.pigmentMassFraction),
+    middle(sheet.oil.paintDensityGPerCm3),
+  ];
+  return {
+    slug: sheet.slug,
+    name: sheet.name,
+    kind: sheet.family === "white" ? "white" : sheet.family === "extender" ? "medium" : "colour",
+    index: sheet.pigments.flatMap(({ colourIndexName }) => colourIndexName ?? []),
+    ...(screen === undefined
+      ? {}
+      : {
+          screen: {
+            hex: screen.hex,
+            ...(screen.displayP3 === undefined ? {} : { displayP3: screen.displayP3 }),
+          },
+        }),
+    ...(lab === undefined ? {} : { lab }),
+    ...(masstone === undefined ? {} : { masstone }),
+    ...(fit?.kind === "fit" ? { fit: packedFit(fit) } : {}),
+    ...(fit?.kind === "refused"
+      ? { refusal: fit.reasons.map((reason) => statementText(reason, words)).join(" ") }
+      : {}),
+    ...(fraction === undefined ? {} : { pigmentMassFraction: fraction }),
+    ...(density === undefined ? {} : { densityGPerCm3: density }),
+    ...(film === undefined ? {} : { film }),
+    facts: paintFacts(worded, context),
+  };
+}
+
+function labOfMasstone({ notations }: Sheet): readonly [number, number, number] | undefined {
+  const lab = notations.masstone?.lab["D65/10"];
+  return lab !== undefined && isKnown(lab.L) && isKnown(lab.a) && isKnown(lab.b)
+    ? [lab.L.value, lab.a.value, lab.b.value]
+    : undefined;
+}
+
+function packedReading({ spectrum, geometry }: Measurement): PackedReading {
+  return {
+    grid: spectrum.grid,
+    geometry,
+    values: packedNumbers(spectrum.values, REFLECTANCE_STEPS),
+  };
+}
+
+/** Of whites and mediums alone: others' K and S come from their let-downs. */
+function packedFilm(colour: Colour, { records }: PageContext): PackedFilm | undefined {
+  const { family } = colour.record;
+  const grid = spectralFilms(colour)[0]?.reading.spectrum.grid;
+  if (grid === undefined || (family !== "white" && family !== "extender")) return undefined;
+  const found = coefficientsOfFilms(colour, opacityChart(grid, records));
+  if (found === undefined || isStatement(found)) return undefined;
+  return {
+    grid,
+    K: packedNumbers(found.K, RELATIVE_STEPS),
+    S: packedNumbers(found.S, RELATIVE_STEPS),
+    surface: found.surface,
+    scaleUncertainty: found.scaleUncertainty,
+  };
+}
+
+function groundsOf({ records }: PageContext): MixingData["grounds"] {
+  const first = [...records.colours.values()].flatMap((colour) => spectralFilms(colour))[0];
+  if (first === undefined) return undefined;
+  const { grounds } = opacityChart(first.reading.spectrum.grid, records);
+  return { black: packedReading(grounds.black), white: packedReading(grounds.white) };
+}
+
+function paintFacts(worded: SheetTexts, context: PageContext): PaintFacts {
+  const { sheet } = worded;
+  const { cautions, offer } = sheet;
+  const lightfastness = lightfastnessOf(worded, context);
+  const drying = dryingOf(worded, context);
+  const opacity = opacityOf(worded, context);
+  const oil = oilOf(worded, context);
+  const size = offer?.sizes[0];
+  const metals = cautions.studio.flatMap(({ reason }) =>
+    reason.rule === "holds-metal" ? reason.values.metals : [],
+  );
+  return {
+    ...(lightfastness === undefined ? {} : { lightfastness }),
+    ...(drying === undefined ? {} : { drying }),
+    ...(opacity === undefined ? {} : { opacity }),
+    ...(oil === undefined ? {} : { oil }),
+    warning: {
+      signal: cautions.signalWord,
+      statements: [...cautions.hazardStatements, ...cautions.supplemental],
+      isUnknown: cautions.unknown.length > 0,
+    },
+    metals: [...new Set(metals)],
+    ...(size?.price === undefined ? {} : { pricePerMl: size.price / size.ml }),
+    isRestricted: (offer?.withheldFor.length ?? 0) > 0 || cautions.onLegalBasis.length > 0,
+  };
+}
+
+function lightfastnessOf(
+  { sheet: { permanence } }: SheetTexts,
+  { words }: PageContext,
+): PaintFacts["lightfastness"] {
+  const { category, expectation } = permanence;
+  const rank = EXPECTATIONS.findIndex((row) =>
+    isKnown(category)
+      ? row.category === category.value
+      : isKnown(expectation) && row.expectation === expectation.value,
+  );
+  const said = lightfastnessWord(permanence, words);
+  return rank < 0 || said === undefined ? undefined : { rank: rank + 1, text: said.word };
+}
+
+function dryingOf(worded: SheetTexts, { records, words }: PageContext): PaintFacts["drying"] {
+  const { touchDryDays } = worded.sheet.drying;
+  if (!isKnown(touchDryDays)) return undefined;
+  const shares = dryingParts(worded.sheet.pigments, records).map(
+    ({ chemistry }) => chemistry?.fullFromMassFraction ?? 1,
+  );
+  const { row } = worded.leaf("drying.touchDryDays");
+  const [earlier, later] = ends(touchDryDays.value);
+  return {
+    days: [earlier, later],
+    isTried: touchDryDays.standing === "measured",
+    fullFrom: Math.min(1, ...shares),
+    text: figureText(row, touchDryDays, words),
+  };
+}
+
+function opacityOf({ sheet }: SheetTexts, { words }: PageContext): PaintFacts["opacity"] {
+  const { opacityClass } = sheet.optics;
+  if (!isKnown(opacityClass)) return undefined;
+  const rank = OPACITY_CLASSES.findIndex((row) => row.class === opacityClass.value);
+  return rank < 0
+    ? undefined
+    : { rank: rank + 1, text: words.terms[opacityClass.value] ?? opacityClass.value };
+}
+
+function oilOf(worded: SheetTexts, { words }: PageContext): PaintFacts["oil"] {
+  const { oilIndexGPer100g } = worded.sheet.oil;
+  if (!isKnown(oilIndexGPer100g)) return undefined;
+  const { row } = worded.leaf("oil.oilIndexGPer100g");
+  return {
+    gPer100g: midpoint(oilIndexGPer100g.value),
+    text: figureText(row, oilIndexGPer100g, words),
+  };
+}
+
+function middle(figure: Figure<Quantity>): number | undefined {
+  return isKnown(figure) ? Number(midpoint(figure.value).toPrecision(6)) : undefined;
+}

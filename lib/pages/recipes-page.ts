@@ -1,0 +1,24 @@
+import type { RecipesView } from "../blocks/page-kinds.ts";
+import { colourChoices, mixingOf, mixingWays } from "./mixing-ways.ts";
+import type { PageContext, PagePlace } from "./page-context.ts";
+import { pageHead } from "./site-frame.ts";
+
+/** What a colour can be mixed from, looked for in the reader's browser. */
+export function recipesPage(context: PageContext, place: PagePlace): RecipesView {
+  const text = context.words.pages.mixing;
+  const range = mixingOf(context);
+  const held = new Set(range.data.paints.flatMap(({ facts }) => facts.metals));
+  return {
+    kind: "recipes",
+    ...pageHead(context, place, text.recipes.heading, text.recipes.description),
+    lead: [text.recipes.lead],
+    ways: mixingWays(context, place),
+    words: text,
+    colours: colourChoices(range),
+    whites: range.whites.map(({ slug, name }) => ({ slug, name })),
+    metals: Object.entries(text.recipes.metals).flatMap(([metal, name]) =>
+      held.has(metal) ? [{ metal, name }] : [],
+    ),
+    sections: [],
+  };
+}

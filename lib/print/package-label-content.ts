@@ -1,0 +1,162 @@
+import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
+import { SMALL_PACKAGE_ML } from "../hazard/label/small-package.ts";
+import type { PaintColour } from "../blocks/block.ts";
+import { paintColour } from "../pages/screen-swatch.ts";
+import { pigmentLine, vehicleLine } from "../pages/label-text.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import { labelModel } from "../present/label-model.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { statementText } from "../present/statement-text.ts";
+import type { Language } from "../records/schema/terms.ts";
+import { decimalText } from "../words/number-text.ts";
+import type { PackageSize } from "./package-size.ts";
+
+/** What a label to stick says, worded and complete; how it is laid out is another matter. */
+export interface PackageLabelContent {
+  readonly slug: string;
+  readonly name: string;
+  readonly swatch?: PaintColour;
+  /** Pigments, vehicle, lightfastness: a line each. */
+  readonly facts: readonly string[];
+  /** "40 ml" */
+  readonly contents: string;
+  /** "Lot BB-2602", or a blank to write on. */
+  readonly lot: string;
+  readonly price?: string;
+  readonly ean?: string;
+  /** Of the sheet, for a QR code. */
+  readonly address?: string;
+  readonly pictograms: readonly { readonly code: PictogramCode; readonly name: string }[];
+  /** Signal word and statements of one language together, as CLP, Article 32(3) has it. */
+  readonly cautions: readonly LabelCautions[];
+  /** Hazard statements that a package of this size may leave out. */
+  readonly mayLeaveOut: readonly string[];
+  /** Name, address, telephone, contact. */
+  readonly supplier: string;
+  readonly ufi?: string;
+  readonly rags?: string;
+  readonly demonstration?: string;
+}
+
+export interface LabelCautions {
+  readonly language: Language;
+  readonly signalWord?: string;
+  readonly statements: readonly { readonly code?: string; readonly text: string }[];
+}
+
+/** Why a colour gets no label: one line. */
+export interface LabelRefusal {
+  readonly refusal: string;
+}
+
+/** What the label of a colour in a size says, or why there is none. */
+export function packageLabelContent(
+  worded: SheetTexts,
+  size: PackageSize,
+  context: PageContext,
+): PackageLabelContent | LabelRefusal {
+  const {
+    words,
+    records: { workshop, colours },
+  } = context;
+  const { sheet } = worded;
+  const { cautions } = sheet;
+  const text = words.pages.paint.labelText;
+  const labels = size.languages.map((language) => labelModel(cautions, language, words));
+  const isClassified = labels.some(
+    ({ signalWord, hazards }) => signalWord !== undefined || hazards.length > 0,
+  );
+  const [gap] = labels.flatMap(({ gaps }) => gaps);
+  if (cautions.unknown.length > 0 || gap !== undefined)
+    return { refusal: gap?.text ?? text.notForSale };
+  const wanting = (["address", "telephone"] as const).filter((key) => workshop[key] === undefined);
+  if (isClassified && wanting.length > 0)
+    return {
+      refusal: `workshop.yaml gives no ${wanting.join(" and no ")}, which a label has to have`,
+    };
+  const untranslated = labels.find((label) =>
+    [...label.hazards, ...label.precautions].some(({ isMissing }) => isMissing),
+  );
+  if (untranslated !== undefined)
+    return {
+      refusal: `a statement has no text in ${words.pages.handling.languageNames[untranslated.language] ?? untranslated.language}`,
+    };
+  const colour = colours.get(sheet.slug);
+  const own = colour?.sizes.find(({ ml }) => ml === size.ml);
+  const swatch = paintColour(sheet.notations.masstone);
+  const price = priceText(worded, size, context);
+  const lot = colour?.record.lot;
+  const { siteAddress } = workshop;
+  return {
+    slug: sheet.slug,
+    name: sheet.name,
+    ...(swatch === undefined ? {} : { swatch }),
+    facts: [
+      (sheet.pigments.length === 1 ? text.pigment : text.pigments) +
+        sheet.pigments.map((pigment) => pigmentLine(unbroken(pigment))).join(", "),
+      ...(sheet.vehicle === undefined ? [] : [vehicleLine(sheet, words)]),
+      statementText(sheet.permanence.label, words),
+    ],
+    contents: `${decimalText(size.ml, Number.isInteger(size.ml) ? 0 : 1)}\u00a0ml`,
+    lot: `${text.lot}${lot ?? text.blank}`,
+    ...(price === undefined ? {} : { price }),
+    ...(own?.ean === undefined ? {} : { ean: own.ean }),
+    ...(siteAddress === undefined
+      ? {}
+      : { address: new URL(`colours/${sheet.slug}/`, siteAddress.replace(/\/?$/, "/")).href }),
+    pictograms: cautions.pictograms.map((code) => ({
+      code: code as PictogramCode,
+      name: words.pictograms[code] ?? code,
+    })),
+    cautions: labels.flatMap(
+      ({ language, signalWord, substances, hazards, precautions, metals }) => {
+        const statements = [
+          ...(substances === undefined ? [] : [substances]),
+          ...hazards,
+          ...precautions,
+          ...metals,
+        ].map((line) => ({
+          ...(line.code === undefined ? {} : { code: line.code }),
+          text: line.text,
+        }));
+        return signalWord === undefined && statements.length === 0
+          ? []
+          : [{ language, ...(signalWord === undefined ? {} : { signalWord }), statements }];
+      },
+    ),
+    mayLeaveOut:
+      size.ml <= SMALL_PACKAGE_ML ? (cautions.smallPackage?.values.statements ?? []) : [],
+    supplier: [workshop.name, workshop.address, workshop.telephone, workshop.contact]
+      .filter((line) => line !== undefined)
+      .join(", "),
+    ...(cautions.ufi === undefined ? {} : { ufi: `UFI: ${cautions.ufi}` }),
+    ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
+      ? { rags: words.pages.cards.ragShort }
+      : {}),
+    ...(workshop.demonstration === true ? { demonstration: words.pages.demonstration } : {}),
+  };
+}
+
+/** A price only where the sheet has one: a tube is seen in every market. */
+function priceText(
+  { sheet: { slug, offer } }: SheetTexts,
+  size: PackageSize,
+  { words, records }: PageContext,
+): string | undefined {
+  if (size.price === "none") return undefined;
+  const own = records.colours.get(slug)?.sizes.find(({ ml }) => ml === size.ml);
+  if (size.price === "code")
+    return own?.code === undefined ? undefined : words.pages.packageLabels.code(own.code);
+  const price = offer?.sizes.find(({ ml }) => ml === size.ml)?.price;
+  return price === undefined || offer?.currency === undefined
+    ? undefined
+    : words.pages.handling.offer.price(price, offer.currency);
+}
+
+/** A pigment whose Colour Index name is not parted at the end of a line. */
+function unbroken(pigment: SheetTexts["sheet"]["pigments"][number]): typeof pigment {
+  const { colourIndexName } = pigment;
+  return colourIndexName === undefined
+    ? pigment
+    : { ...pigment, colourIndexName: colourIndexName.replaceAll(" ", "\u00a0") };
+}

@@ -1,0 +1,104 @@
+import { labelSizes, LETTERS_FROM } from "../hazard/label/label-sizes.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { LabelRun } from "./labels-pdf.ts";
+import { packageLabelContent, type PackageLabelContent } from "./package-label-content.ts";
+import { packageLabel, type LaidLabel } from "./package-label-layout.ts";
+import { largerTubes, type PackageSize } from "./package-size.ts";
+
+/** Labels of a range with what is to be said of them, a line each. */
+export interface RangeLabels {
+  readonly runs: readonly LabelRun[];
+  /** Of labels that are printed: smaller than asked for, something left out, no number to print. */
+  readonly remarks: readonly string[];
+  /** Of labels that are not. */
+  readonly refusals: readonly string[];
+}
+
+/** The labels of some colours in some sizes: of each colour those of the sizes that it is put up in. */
+export function rangeLabels(
+  sheets: readonly SheetTexts[],
+  sizes: readonly PackageSize[],
+  context: PageContext,
+): RangeLabels {
+  const remarks: string[] = sizes.flatMap(sizeRemarks);
+  const refusals: string[] = [];
+  const runs = sizes.map((size): LabelRun => {
+    const labels = sheets.flatMap((worded): LaidLabel[] => {
+      const { slug } = worded.sheet;
+      const offered = context.records.colours.get(slug)?.sizes ?? [];
+      if (!offered.some(({ ml }) => ml === size.ml)) return [];
+      const who = `${slug}, ${size.name}`;
+      const content = packageLabelContent(worded, size, context);
+      if ("refusal" in content) {
+        refusals.push(`${who}: no label. ${content.refusal}`);
+        return [];
+      }
+      const laid = packageLabel(content, size);
+      if (laid === undefined) {
+        refusals.push(`${who}: no label. ${tooSmall(content, size)}`);
+        return [];
+      }
+      remarks.push(...labelRemarks(laid, content, size).map((line) => `${who}: ${line}`));
+      return [laid];
+    });
+    return { size, labels };
+  });
+  return { runs: runs.filter(({ labels }) => labels.length > 0), remarks, refusals };
+}
+
+/** What does not fit, and the smallest tube on which it would. */
+function tooSmall(content: PackageLabelContent, size: PackageSize): string {
+  const { widthMm, heightMm, languages, xHeightMm } = size;
+  const larger = largerTubes(size).find(
+    (tube) => packageLabel({ ...content, mayLeaveOut: [] }, tube) !== undefined,
+  );
+  return `${widthMm} x ${heightMm} mm do not hold it in ${languages.join(", ")} with letters of ${xHeightMm} mm: ${
+    larger === undefined
+      ? "nor does any tube to 200 ml, so that a fold-out label, a tie-on tag or fewer languages are left (CLP, Annex I, 1.5.1)"
+      : `the smallest tube that would hold it is one of ${larger.ml} ml, ${larger.widthMm} x ${larger.heightMm} mm`
+  }`;
+}
+
+function labelRemarks(
+  { leftOut, pictogramMm }: LaidLabel,
+  { ean, address }: PackageLabelContent,
+  { ml, symbol }: PackageSize,
+): string[] {
+  const wanted = labelSizes(ml).pictogramMm;
+  return [
+    ...(leftOut.length === 0
+      ? []
+      : [
+          `without ${leftOut.join(", ")}, which a package of ${ml} ml may leave out (CLP, Annex I, 1.5.2)`,
+        ]),
+    ...(pictogramMm === undefined || pictogramMm >= wanted
+      ? []
+      : [`pictograms of ${pictogramMm} mm, as ${wanted} mm found no room`]),
+    ...(symbol === "ean" && ean === undefined
+      ? ["no EAN is recorded of this size, so its label has none"]
+      : []),
+    ...(symbol === "qr" && address === undefined
+      ? ["workshop.yaml gives no siteAddress, so the label has no QR code"]
+      : []),
+  ];
+}
+
+function sizeRemarks({ name, ml, widthMm, heightMm, xHeightMm }: PackageSize): string[] {
+  const {
+    labelMm: [short, long],
+    xHeightMm: least,
+  } = labelSizes(ml);
+  return [
+    ...(Math.min(widthMm, heightMm) < short || Math.max(widthMm, heightMm) < long
+      ? [
+          `${name}: ${widthMm} x ${heightMm} mm is less than the ${short} x ${long} mm that the label of a classified paint has where that is possible (CLP, Annex I, 1.2.1.4)`,
+        ]
+      : []),
+    ...(xHeightMm < least
+      ? [
+          `${name}: letters of ${xHeightMm} mm are below the ${least} mm that Regulation (EU) 2024/2865 asks for from ${LETTERS_FROM}`,
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,54 @@
+/** What the pages that mix are sent beside their script: the paints, and the tables of notations. */
+import { labOfMunsell } from "../colorimetry/munsell-inversion.ts";
+import { renotationTable } from "../mixing/notation/renotation-table.ts";
+import { hasMixing } from "../pages/mixing-data.ts";
+import { mixingOf } from "../pages/mixing-ways.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import type { DataFile } from "./site.ts";
+
+/** As scripts and not as JSON: a page opened from a folder may load the one and not the other. */
+export function mixingFiles(context: PageContext): DataFile[] {
+  if (!hasMixing(context)) return [];
+  return [
+    {
+      path: "assets/scripts/mixing-paints.js",
+      text: assigned("mixingPaints", mixingOf(context).data),
+    },
+    {
+      path: "assets/scripts/mixing-notations.js",
+      text: assigned("colourNotations", {
+        renotation: renotation(),
+        blocks: context.records.knowledge.tables.isccNbsBlocks.map(
+          ({ hueFrom, hueTo, valueFrom, valueTo, chromaFrom, chromaTo, number, name }) => [
+            hueFrom,
+            hueTo,
+            valueFrom,
+            Math.min(valueTo, OPEN_END),
+            chromaFrom,
+            Math.min(chromaTo, OPEN_END),
+            number,
+            name,
+          ],
+        ),
+      }),
+    },
+  ];
+}
+
+/** JSON has no infinity. */
+const OPEN_END = 1e6;
+
+function renotation() {
+  return renotationTable((hueNumber, value, chroma) => {
+    const { a, b } = labOfMunsell({ hueNumber, value, chroma });
+    return {
+      C: Math.hypot(a, b),
+      h: ((Math.atan2(b, a) * 180) / Math.PI + 360) % 360,
+    };
+  });
+}
+
+/** `<` is escaped, so that no name can end a script that somebody sets into a page. */
+function assigned(name: string, value: unknown): string {
+  return `globalThis.${name}=${JSON.stringify(value).replaceAll("<", "\\u003c")};\n`;
+}

@@ -1,0 +1,232 @@
+/** The tint bench, and what the pages that mix have in common; their scripts carry these words too. */
+import { dayCount, decimals, listed, micrometres, within } from "./statements-phrases.ts";
+import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
+import type { Interval } from "../../quantities/interval.ts";
+
+const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
+  incandescent: "lamplight",
+  led: "white LED light",
+  fluorescent: "strip light",
+};
+
+export const MIXING_PAGES = {
+  ways: {
+    bench: "Tint bench",
+    recipes: "Find a recipe",
+    map: "Map of the range",
+    palette: "Palette",
+    label: "Mixing",
+  },
+  without:
+    "Mixing here needs the page\u2019s script. What we worked out beforehand is in the table below.",
+  olderData:
+    "The figures here are from another version of the page than its script. Load the page again; if that does not help, only the table below holds.",
+  noData: "The figures did not load. Load the page again; the table below needs no script.",
+  demonstration: "Invented figures, to show how it works.",
+  lamps: LAMP_NAMES,
+  bench: {
+    heading: "Tint bench",
+    lead: "Mix up to three of our colours with a white and see what you would get, and how sure we are.",
+    description:
+      "Mix colours of the range with a white, and see the colour, its notations and how far it can be trusted.",
+    swatch: (what: string) => `The mixture: ${what}`,
+    colourHeads: ["First colour", "Second colour", "Third colour", "Fourth colour"],
+    partHeads: [
+      "Parts of the first colour",
+      "Parts of the second colour",
+      "Parts of the third colour",
+      "Parts of the fourth colour",
+    ],
+    whiteHead: "Parts of white",
+    noPaint: "none",
+    partsShort: "parts",
+    white: "White",
+    by: { legend: "Parts by", volume: "volume, tube to tube", mass: "weight" },
+    medium: "Extender medium",
+    volumes: "Parts of medium to one of the mixture",
+    film: "Film thickness in \u00b5m (empty: a coat that hides)",
+    finish: { legend: "Surface", glossy: "glossy", matte: "matte" },
+    light: {
+      legend: "Light",
+      daylight: "daylight",
+      incandescent: "lamplight",
+      led: "white LED",
+      fluorescent: "strip light",
+    },
+    controls: "The mixture",
+    view: "How it is looked at",
+    halo: "Or it could be",
+    haloNote: (p68: string) =>
+      `Two times in three your own mixture will lie within \u0394E\u00a0${p68} of the large swatch: each of these is as likely as it.`,
+    ways: {
+      paler: "paler",
+      darker: "darker",
+      redder: "redder",
+      greener: "greener",
+      yellower: "yellower",
+      bluer: "bluer",
+    },
+    read: (p68: string) => `As we read it, within \u0394E\u00a0${p68}.`,
+    predicted: (p68: string, p90: string) =>
+      `A prediction. Two times in three it lies within \u0394E\u00a0${p68}, nine times in ten within \u0394E\u00a0${p90}.`,
+    beyond:
+      "Much paler than any mixture that we tried; nobody has looked how well that is predicted.",
+    outOfGamut: "Your screen cannot show this colour; the swatch is the nearest it can.",
+    lampNote: (lamp: string) => `Shown as an eye that is used to ${lamp} sees it.`,
+    matteNote: "A matte film throws its surface light to all sides and looks paler.",
+    overBlack: "over black",
+    overWhite: "over white",
+    filmSentence: (um: string, ratio: string, p68: string) =>
+      `${um} of dried paint: contrast ratio ${ratio}, colour within \u0394E\u00a0${p68} two times in three.`,
+    asCoat: "Shown as a coat that hides.",
+    notations: {
+      munsell: "Munsell",
+      lab: "L*a*b* (D65, 10\u00b0)",
+      name: "In words",
+      lasts: "Lasts",
+      dries: "Dries to the touch",
+      hides: "Hides",
+      warning: "Warning",
+      price: "Price of 10 ml",
+    },
+    munsellWaiting: "\u2026",
+    munsellNone: "outside the notation",
+    munsellUncertain: (value: string, chroma: string) =>
+      `\u00b1${value} value, \u00b1${chroma} chroma`,
+    lab: (L: string, a: string, b: string) => `${L}, ${a}, ${b}`,
+    spectrumTitle: "Reflectance of the mixture",
+    wavelength: "wavelength, nm",
+    reflectance: "reflectance",
+    reflectanceTo: (end: string) => `reflectance, 0 to ${end}`,
+    find: "Other mixtures of this colour",
+    copy: "Copy its address",
+    copied: "The address is copied.",
+    copyFailed: "The address could not be copied: it stands in the browser\u2019s address line.",
+    print: "Print as a recipe card",
+    keep: "Add to the palette",
+    card: {
+      heading: "Recipe card",
+      byVolume: "by volume",
+      byMass: "by weight",
+      share: (text: string) => `${text}\u00a0%`,
+      part: "Paint",
+      madeOn: "Mixed on",
+      notes: "Notes",
+      from: (workshop: string, revision: string) => `${workshop}, figures of revision ${revision}`,
+      paperNote: "The swatch is only as true as your printer.",
+    },
+    static: {
+      heading: (white: string) => `Worked out beforehand: each colour in ${within(white)}`,
+      note: (white: string) =>
+        `Parts by weight of colour to ${within(white)}. Predicted from what we read; beside each row stands how far the palest may be off.`,
+      caption: (white: string) => `Each colour let down in ${within(white)}`,
+      colour: "Colour",
+      said: "At 1:20, and how sure",
+      finding: (munsell: string, p68: string) => `${munsell}, within \u0394E ${p68}`,
+    },
+    fromSheet: "Let it down on the tint bench",
+  },
+  facts: {
+    weakest: (word: string, of: string) => `${word} (by ${within(of)})`,
+    unknown: (names: readonly string[]) => `not known of ${listed(names.map(within))}`,
+    notKnown: "not known",
+    days: (days: Interval) => dayCount(days),
+    daysEstimate: "an estimate from its tubes",
+    contrast: (ratio: string, width: string, um: string) =>
+      `contrast ratio ${ratio} \u00b1${width} at ${um}`,
+    warning: (signal: string | null, metals: readonly string[]) =>
+      signal === null && metals.length === 0
+        ? "none needed"
+        : [
+            ...(signal === null ? [] : [signal]),
+            ...(metals.length === 0 ? [] : [`contains ${listed(metals)}`]),
+          ].join("; "),
+    restricted: (names: readonly string[]) => `${listed(names)}: not sold to everybody`,
+    price: (text: string) => `about ${text}`,
+    lampsPart: (worst: Lamp, of: ByLamp) =>
+      of[worst] < 2
+        ? "matches under lamps too"
+        : `parts from it by \u0394E\u00a0${decimals(of[worst], 1)} in ${LAMP_NAMES[worst]}`,
+    lampsShift: (worst: Lamp, of: ByLamp) =>
+      of[worst] < 2
+        ? "holds its colour under lamps"
+        : `changes by \u0394E\u00a0${decimals(of[worst], 1)} in ${LAMP_NAMES[worst]}`,
+  },
+  micrometres,
+  recipes: {
+    heading: "Find a recipe",
+    lead: "Name a colour; we look through every mixture of our paints for those that come near it.",
+    description:
+      "All mixtures of a few colours of the range that come near a colour, with what lasts, dries and hides.",
+    without:
+      "Looking for recipes needs the page\u2019s script. What we looked up beforehand is in the tables below.",
+    target: "The colour that is wanted",
+    text: "A notation: 5PB 4/2, or L*a*b* 42 \u22121 \u22127, or a screen colour #6b6f76",
+    colour: "Or a colour of the range",
+    file: "Or a reading of your own (.csv, .cgats, .txt, .cxf)",
+    column: "Which reading of the file",
+    percent: "The file gives percent",
+    choose: "choose",
+    origin: {
+      range: "as we read it",
+      reading: "as your file reads",
+      munsell: "a chip by eye",
+      lab: "D65, 10\u00b0",
+      screen: "a screen\u2019s colour: only near",
+    },
+    targetName: (name: string, origin: string) => `${name} (${origin})`,
+    limits: "What it has to be",
+    white: "White",
+    anyWhite: "any of our whites",
+    withoutMetals: "Without",
+    metals: { lead: "lead", cadmium: "cadmium", cobalt: "cobalt", nickel: "nickel" },
+    unlabelled: "no paint that carries a hazard warning",
+    lightfastness: "Lasts at least",
+    lightfastnessChoices: ["", "excellent", "very good", "fair", "poor"],
+    any: "any",
+    days: "Touch dry within (days)",
+    opacity: "Hides at least",
+    opacityChoices: ["", "opaque", "semi-opaque", "semi-transparent"],
+    price: "At most, for 10 ml",
+    four: "up to four colours (slower)",
+    whiteFree: "also without white",
+    leaveOut: "Leave out",
+    mustHold: "Must hold",
+    order: "First come",
+    orders: {
+      fewest: "the fewest paints",
+      nearest: "the nearest",
+      drying: "the quickest to dry",
+      lightfastness: "the most lightfast",
+      lamps: "those that hold under lamps",
+      price: "the cheapest",
+    },
+    find: "Look for recipes",
+    looking: (tried: number) => `Looking\u2026 ${tried} mixtures tried.`,
+    found: (within: number, near: number, tried: number, isAtLeast: boolean) =>
+      within > 0
+        ? `${isAtLeast ? "At least " : ""}${within} mixtures may be this colour, as far as we can tell; ${near} more come near. ${tried} were tried.`
+        : near > 0
+          ? `None is this colour; ${near} come near. ${tried} were tried.`
+          : `None comes near. ${tried} were tried.`,
+    shown: (shown: number) => `The first ${shown} are listed.`,
+    nothingMixes: "No colours are left to mix with these wishes.",
+    within: "These may be it: nearer than we can tell",
+    near: "These come near",
+    none: "No mixture of our paints comes near this colour with these wishes.",
+    difference: (deltaE: string, p68: string) => `\u0394E\u00a0${deltaE} \u00b1${p68}`,
+    tryIt: "On the tint bench",
+    failed: "The search stopped by an error of ours. Load the page again.",
+    more: "Show more",
+    lamps: "Lamps",
+    lightfast: "Lasts",
+    parts: "Parts by volume",
+    partsMass: "Parts by weight",
+    static: {
+      heading: (name: string) => `In place of ${within(name)}`,
+      note: "Worked out beforehand, without lead and cadmium.",
+    },
+  },
+};
+
+export type MixingWords = typeof MIXING_PAGES;

@@ -1,0 +1,256 @@
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { labelModel } from "../../lib/present/label-model.ts";
+import { labelSheet } from "../../lib/print/label-sheet.ts";
+import { pictogramBoxMm } from "../../lib/print/package-flow.ts";
+import { labelsPdf } from "../../lib/print/labels-pdf.ts";
+import type { Mark } from "../../lib/print/mark.ts";
+import {
+  packageLabelContent,
+  type PackageLabelContent,
+} from "../../lib/print/package-label-content.ts";
+import {
+  packageLabel,
+  sizeOfXHeightPt,
+  type LaidLabel,
+} from "../../lib/print/package-label-layout.ts";
+import { largerTubes, packageSizes, type PackageSize } from "../../lib/print/package-size.ts";
+import { measureText } from "../../lib/print/print-document.ts";
+import { fontBytes, SANS_X_HEIGHT } from "../../lib/print/print-font.ts";
+import { rangeLabels } from "../../lib/print/range-labels.ts";
+import type { PackageLabelRecord } from "../../lib/records/schema/package-label.ts";
+import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
+import { readPdf } from "../support/read-pdf.ts";
+import { CONTEXT } from "./demonstration-cards.ts";
+
+const sized = (
+  label: Partial<PackageLabelRecord> & Pick<PackageLabelRecord, "kind" | "ml">,
+): PackageSize => {
+  const [size] = packageSizes({
+    name: "Test",
+    labels: [{ name: "tried", languages: ["en"], ...label }],
+  });
+  if (size === undefined) throw new Error("Unexpected label without a size");
+  return size;
+};
+const sheetOf = (slug: string) => {
+  const found = CONTEXT.sheets.find(({ sheet }) => sheet.slug === slug);
+  if (found === undefined) throw new Error(`Unexpected range without ${slug}`);
+  return found;
+};
+const contentOf = (slug: string, size: PackageSize): PackageLabelContent => {
+  const content = packageLabelContent(sheetOf(slug), size, CONTEXT);
+  if ("refusal" in content) throw new Error(content.refusal);
+  return content;
+};
+const laidOf = (slug: string, size: PackageSize): LaidLabel | undefined =>
+  packageLabel(contentOf(slug, size), size);
+const marksOf = ({ faces }: LaidLabel): Mark[] =>
+  faces.flatMap(({ blocks }) => blocks.flatMap(({ marks = [] }) => marks));
+const textOf = (label: LaidLabel): string =>
+  marksOf(label)
+    .map((mark) => (mark.kind === "text" ? mark.text : ""))
+    .join(" ")
+    .replace(/\s+/g, " ");
+const squeezed = (text: string): string => text.replace(/[\s\u00a0-]+/g, "");
+
+describe("the x-height that letters are reckoned by", () => {
+  test.each(["sans", "sans bold"] as const)(
+    "is no more than that of %s, by its own table",
+    (face) => {
+      const require = createRequire(join(import.meta.dirname, "../../package.json"));
+      const fontkit = require("fontkit") as {
+        create: (bytes: Uint8Array) => { readonly xHeight: number; readonly unitsPerEm: number };
+      };
+      const font = fontkit.create(Buffer.from(fontBytes(face, "latin")));
+      expect(font.xHeight / font.unitsPerEm).toBeGreaterThanOrEqual(SANS_X_HEIGHT);
+      expect(font.xHeight / font.unitsPerEm).toBeLessThan(SANS_X_HEIGHT + 0.02);
+    },
+  );
+
+  test("1.2 mm are letters of 7 point", () => {
+    // 1.2 / 0.486 x 72 / 25.4 = 6.999
+    expect(sizeOfXHeightPt(1.2)).toBe(7);
+  });
+});
+
+const SIZES: readonly PackageSize[] = [
+  sized({ kind: "tube", ml: 40, symbol: "ean", price: "code" }),
+  sized({ kind: "tube", ml: 200, symbol: "qr", languages: ["en", "fr", "de", "es"] }),
+  sized({ kind: "tube", ml: 20 }),
+  sized({ kind: "jar", ml: 120, widthMm: 105, heightMm: 74, symbol: "ean" }),
+];
+
+describe.each(SIZES)("labels of $kind $ml ml, $widthMm x $heightMm mm", (size) => {
+  const laid = CONTEXT.sheets.flatMap((worded) => {
+    const content = packageLabelContent(worded, size, CONTEXT);
+    if ("refusal" in content) return [];
+    const label = packageLabel(content, size);
+    return label === undefined ? [] : [{ worded, content, label }];
+  });
+
+  test("are laid out for most of the range", () => {
+    expect(laid.length).toBeGreaterThan(25);
+  });
+
+  test("stay inside the label, the overlap left blank, letters at least as high as asked for", () => {
+    for (const { label } of laid)
+      for (const mark of marksOf(label)) {
+        if (mark.kind !== "text") continue;
+        const right = mark.xMm + measureText(mark.text, mark.face, mark.sizePt);
+        expect(mark.xMm, mark.text).toBeGreaterThanOrEqual(1.9);
+        expect(right, `${label.slug}: ${mark.text}`).toBeLessThanOrEqual(
+          size.widthMm - size.overlapMm - 1.9,
+        );
+        expect(mark.yMm, mark.text).toBeLessThanOrEqual(size.heightMm - 1.9);
+        if (!/^\d \d{6} \d{6}$/.test(mark.text))
+          expect(mark.sizePt, mark.text).toBeGreaterThanOrEqual(sizeOfXHeightPt(size.xHeightMm));
+      }
+  });
+
+  test("print every statement of the sheet in each language, but for what is said to be left out", () => {
+    let statements = 0;
+    for (const { worded, label } of laid) {
+      const text = squeezed(textOf(label));
+      for (const language of size.languages) {
+        const model = labelModel(worded.sheet.cautions, language, CONTEXT.words);
+        for (const { code, text: said } of [
+          ...model.hazards,
+          ...model.precautions,
+          ...model.metals,
+        ])
+          if (code === undefined || !label.leftOut.includes(code)) {
+            statements++;
+            expect(text, `${label.slug}, ${code ?? ""}`).toContain(squeezed(said));
+          }
+        if (model.signalWord !== undefined) expect(text).toContain(squeezed(model.signalWord));
+      }
+    }
+    expect(statements).toBeGreaterThan(8);
+  });
+
+  test("have every pictogram, its side 10 mm or more, each apart from the next", () => {
+    for (const { content, label } of laid) {
+      const frames = marksOf(label).flatMap((mark) =>
+        mark.kind === "path" && "srgb" in mark.ink ? [mark] : [],
+      );
+      expect(frames).toHaveLength(content.pictograms.length);
+      for (const { scale } of frames)
+        // From point to point a frame spans 98 of its 100 units: its side is that by the root of 2.
+        expect((98 * scale) / Math.SQRT2).toBeGreaterThanOrEqual(10 - 1e-9);
+      const places = new Set(frames.map(({ xMm, yMm }) => `${xMm} ${yMm}`));
+      expect(places.size).toBe(frames.length);
+    }
+  });
+
+  test("say name, contents, lot and pigments", () => {
+    for (const { content, label } of laid) {
+      const text = squeezed(textOf(label));
+      for (const part of [
+        content.name,
+        content.contents,
+        content.lot,
+        ...content.facts,
+        content.supplier,
+      ])
+        expect(text, label.slug).toContain(squeezed(part));
+    }
+  });
+});
+
+describe("a label that is too small", () => {
+  const size = sized({ kind: "tube", ml: 40, languages: [...LANGUAGES] as Language[] });
+
+  test("is refused, and the tube that is named holds it while the next smaller does not", () => {
+    const slug = "zinc-white";
+    expect(laidOf(slug, size)).toBeUndefined();
+    const { refusals, runs } = rangeLabels([sheetOf(slug)], [size], CONTEXT);
+    expect(runs).toEqual([]);
+    const [line = ""] = refusals;
+    expect(line).toMatch(
+      /^zinc-white, tried: no label\. 81\.5 x 80 mm do not hold it in en, fr, de, es/,
+    );
+    const named = Number(/is one of (\d+) ml/.exec(line)?.[1]);
+    const tubes = largerTubes(size);
+    const at = tubes.findIndex(({ ml }) => ml === named);
+    const content = { ...contentOf(slug, size), mayLeaveOut: [] };
+    expect(at).toBeGreaterThanOrEqual(0);
+    expect(tubes.map((tube) => packageLabel(content, tube) !== undefined).indexOf(true)).toBe(at);
+  });
+
+  test("of a colour whose label takes no tube says what is left", () => {
+    const { refusals } = rangeLabels([sheetOf("lead-white")], [{ ...size, ml: 60 }], CONTEXT);
+    expect(refusals.join()).toMatch(
+      /fold-out label, a tie-on tag or fewer languages|is one of \d+ ml/,
+    );
+  });
+});
+
+test("an ingredient without hazard data has no label", () => {
+  const size = sized({ kind: "tube", ml: 40 });
+  const content = packageLabelContent(sheetOf("vine-black"), size, CONTEXT);
+  expect(content).toHaveProperty("refusal");
+});
+
+test("a classified paint of a supplier without telephone has none either", () => {
+  const { telephone: _telephone, ...workshop } = CONTEXT.records.workshop;
+  const content = packageLabelContent(sheetOf("zinc-white"), sized({ kind: "tube", ml: 40 }), {
+    ...CONTEXT,
+    records: { ...CONTEXT.records, workshop },
+  });
+  expect(content).toEqual({
+    refusal: "workshop.yaml gives no telephone, which a label has to have",
+  });
+});
+
+test("a tube that is neither generic nor measured is told of in one line", () => {
+  expect(() => sized({ kind: "tube", ml: 250 })).toThrow(
+    "The label tried is for a tube of 250 ml, and generic tubes hold 15 to 200 ml: give its diameterMm and heightMm",
+  );
+});
+
+describe("a sheet of labels cut beforehand", () => {
+  const sheet = { columns: 2, rows: 3, leftMm: 8, topMm: 12, gutterXMm: 4, gutterYMm: 2 };
+  const size = sized({ kind: "jar", ml: 120, widthMm: 90, heightMm: 60, sheet });
+
+  test("has its labels where its measures say", () => {
+    const { place, perSheet, bleedMm, cuts } = labelSheet(size);
+    expect([perSheet, bleedMm, cuts]).toEqual([6, 1, undefined]);
+    // 8 + 90 + 4; 12 + 2 x (60 + 2)
+    expect(place(5)).toEqual({ xMm: 102, yMm: 136 });
+  });
+
+  test("that the paper does not hold is refused in one line", () => {
+    expect(() => labelSheet({ ...size, sheet: { ...sheet, columns: 3 } })).toThrow(
+      "The sheet of the label tried reaches 286 x 196 mm from its top left corner, and A4 is 210 x 297 mm",
+    );
+  });
+});
+
+test("the PDF has each label at real size where its sheet says, as another program finds it", async () => {
+  const size = sized({ kind: "tube", ml: 40, symbol: "ean" });
+  const labels = ["bone-black", "lamp-black"].flatMap((slug) => laidOf(slug, size) ?? []);
+  const { bytes, pages } = labelsPdf([{ size, labels }], {
+    workshop: "Test",
+    date: "2026-05-18",
+    words: CONTEXT.words,
+  });
+  const read = await readPdf(bytes);
+  expect([pages, read.pages.length]).toEqual([1, 1]);
+  const { place, paperMm } = labelSheet(size);
+  labels.forEach((label, i) => {
+    const [name] = marksOf(label).flatMap((mark) => (mark.kind === "text" ? [mark] : []));
+    const found = read.pages[0]?.texts.find(({ text }) => text === name?.text);
+    expect((found?.x ?? 0) * (25.4 / 72)).toBeCloseTo(place(i).xMm + (name?.xMm ?? 0), 2);
+    expect(paperMm.height - (found?.y ?? 0) * (25.4 / 72)).toBeCloseTo(
+      place(i).yMm + (name?.yMm ?? 0),
+      2,
+    );
+  });
+});
+
+test("a pictogram's box is as wide as its diamond", () => {
+  // 10 mm by the root of 2 is 14.142 mm from point to point, 98 % of the box.
+  expect(pictogramBoxMm(10)).toBeCloseTo(14.142 / 0.98, 2);
+});
