@@ -8,7 +8,14 @@ import { GREY, movedTo, shifted, type Tagged } from "./mark.ts";
 import { bold, sans, setPiece } from "./paper-style.ts";
 import { measureText } from "./print-document.ts";
 import { QR_QUIET_MODULES, qrFigure } from "./qr-figure.ts";
-import { fittedRuns, setRuns, sizesDown, type Run, type RunSetting } from "./set-runs.ts";
+import {
+  fittedRuns,
+  setRuns,
+  sizesDown,
+  type Run,
+  type RunSetting,
+  type SetRuns,
+} from "./set-runs.ts";
 
 /** What a front left to the back. */
 export interface LeftOver {
@@ -51,7 +58,7 @@ const TRIES: readonly Attempt[] = [
   ...at(1, 0.93)(OVERLEAF),
   ...at(1, 0.93, 0.86)(SHORT),
   ...at(1, 0.9, 0.8)({ ...SHORT, facts: false }),
-  ...at(1, 0.9, 0.8, 0.7, 0.6, 0.5)({ ...SHORT, facts: false, sentence: false }),
+  ...at(1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.45)({ ...SHORT, facts: false, sentence: false }),
 ];
 
 /** Point sizes of a card of 90 x 55. */
@@ -170,7 +177,7 @@ function headPieces(
       isBalanced: true,
     });
   const inFull = made(content.madeOf);
-  const madeOf = inFull.lines.length <= 2 ? inFull : made(content.indexNames);
+  const madeOf = inFull.lines.length <= 2 && tightness > 0.65 ? inFull : made(content.indexNames);
   const said = setRuns([{ text: content.sentence, face: "serif italic" }], {
     widthMm,
     sizePt: pt(SENTENCE_PT),
@@ -226,16 +233,6 @@ function footPieces(
     setPiece(setRuns(runs, { widthMm, sizePt: cautionPt, leading: 1.12 }), {
       beforeMm: 1.1 * tightness,
     });
-  const pricePt = PRICE_PT * type * Math.max(0.55, tightness);
-  const prices = sizes.flatMap(({ text: both, size, price }, i): Run[] => [
-    ...(i === 0 ? [] : [{ text: "  ", face: "sans", scale: 0.6 } as const]),
-    ...(price === undefined
-      ? [{ text: both, face: "sans", scale: 0.55 } as const]
-      : [
-          { text: price.replaceAll(" ", "\u00a0"), face: "sans bold" } as const,
-          { text: `\u00a0\u00a0${size ?? ""}`, face: "sans", ink: GREY, scale: 0.52 } as const,
-        ]),
-  ]);
   const hasLabel = label.signalWords.length + label.pictograms.length + label.statements.length > 0;
   return [
     ...(hasLabel
@@ -263,16 +260,31 @@ function footPieces(
     ...(sizes.length === 0
       ? []
       : [
-          setPiece(
-            fittedRuns(prices, 2, [pricePt, pricePt * 0.8, Math.max(7.5, pricePt * 0.6)], {
-              widthMm,
-              leading: 1.1,
-            }),
-            { beforeMm: 1 * tightness },
-          ),
+          setPiece(priceRuns(sizes, PRICE_PT * type * Math.max(0.55, tightness), widthMm), {
+            beforeMm: 1 * tightness,
+          }),
         ]),
     ...(rags === undefined ? [] : [caution(sans(ragsInWords ? text.ragLead : text.ragShort))]),
   ];
+}
+
+/** Prices with their sizes in two lines at most, as large as that allows. */
+function priceRuns(sizes: CardPlan["content"]["sizes"], mostPt: number, widthMm: number): SetRuns {
+  const setIn = (sizePt: number): SetRuns => {
+    const small = Math.max(0.52, TEXT_MIN_PT / sizePt);
+    const runs = sizes.flatMap(({ text, size = "", price }, i): Run[] => [
+      ...(i === 0 ? [] : sans("  ")),
+      ...(price === undefined
+        ? [{ text, face: "sans", scale: small } as const]
+        : [
+            { text: price.replaceAll(" ", "\u00a0"), face: "sans bold" } as const,
+            { text: `\u00a0\u00a0${size}`, face: "sans", ink: GREY, scale: small } as const,
+          ]),
+    ]);
+    return setRuns(runs, { widthMm, sizePt, leading: 1.1 });
+  };
+  const tries = [mostPt, mostPt * 0.8, Math.max(7.5, mostPt * 0.6)].map(setIn);
+  return tries.find(({ lines }) => lines.length <= 2) ?? setIn(7.5);
 }
 
 /** The sheet's address as a QR code at the bottom right, its quiet zone inside the margin. */

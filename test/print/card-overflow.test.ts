@@ -181,10 +181,15 @@ function overlaps(elements: readonly Tagged[]): string[] {
 describe.each(SIZES.map((size) => ({ name: size.name, size })))(
   "the heaviest card in $name",
   ({ size }) => {
-    // A strip of this height has no room for so long a name: it says so, by name.
+    // A strip of this height has no room for so long a name, nor for four sizes: it says so, by name.
     const load =
       size.heightMm < 48
-        ? { ...HEAVIEST, name: "Quinacridone Ultramarine Viridian", languages: ["en"] as const }
+        ? {
+            ...HEAVIEST,
+            name: "Quinacridone Ultramarine Viridian",
+            languages: ["en"] as const,
+            sizes: 3,
+          }
         : HEAVIEST;
     const card = laid(load, size);
     const faces = card.leaves.flatMap(({ front, back }) => [front, back]);
