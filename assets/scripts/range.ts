@@ -1,40 +1,40 @@
-/** Narrows the range to what is searched for and ticked; without script every colour stands there. */
+/** Narrows the range to what is ticked: any of the families, all of the rest; without script every colour stands there. */
 const form = document.querySelector<HTMLElement>("[data-filters]");
-const cards = [...document.querySelectorAll<HTMLElement>(".family .colour-card")];
+const families = [...document.querySelectorAll<HTMLElement>(".family")];
 
 function narrow(filters: HTMLElement): void {
   const status = filters.querySelector<HTMLElement>("[data-status]");
-  const search = filters.querySelector<HTMLInputElement>("input[type=search]");
-  const ticked = [...filters.querySelectorAll<HTMLInputElement>("input[type=checkbox]")];
+  const boxes = [...filters.querySelectorAll<HTMLInputElement>("input[type=checkbox]")];
+  const ticked = (isFamily: boolean): string[] =>
+    boxes
+      .filter((box) => box.checked && box.hasAttribute("data-family") === isFamily)
+      .map(({ value }) => value);
   const apply = (): void => {
-    const words = (search?.value ?? "").toLowerCase().split(/\s+/).filter(Boolean);
-    const tags = ticked.filter(({ checked }) => checked).map(({ value }) => value);
-    let count = 0;
-    for (const card of cards) {
-      const own = new Set((card.dataset["tags"] ?? "").split(" "));
-      const text = card.dataset["search"] ?? "";
-      card.hidden = !(
-        tags.every((tag) => own.has(tag)) && words.every((word) => text.includes(word))
-      );
-      if (!card.hidden) count += 1;
+    const [chosen, tags] = [ticked(true), ticked(false)];
+    let [count, all] = [0, 0];
+    for (const family of families) {
+      const isChosen = chosen.length === 0 || chosen.includes(family.id);
+      let shown = 0;
+      for (const card of family.querySelectorAll<HTMLElement>(".colour-card")) {
+        const own = new Set((card.dataset["tags"] ?? "").split(" "));
+        card.hidden = !(isChosen && tags.every((tag) => own.has(tag)));
+        all += 1;
+        if (!card.hidden) shown += 1;
+      }
+      family.hidden = shown === 0;
+      count += shown;
     }
-    for (const family of document.querySelectorAll<HTMLElement>(".family"))
-      family.hidden = family.querySelector(".colour-card:not([hidden])") === null;
     if (status !== null)
       status.textContent =
-        tags.length + words.length === 0
+        tags.length + chosen.length === 0
           ? ""
           : count === 0
             ? (filters.dataset["none"] ?? "")
             : (filters.dataset["found"] ?? "")
                 .replace("{count}", String(count))
-                .replace("{all}", String(cards.length));
+                .replace("{all}", String(all));
   };
   filters.addEventListener("input", apply);
-  search?.addEventListener("keydown", ({ key }) => {
-    if (key === "Enter")
-      document.querySelector<HTMLAnchorElement>(".colour-card:not([hidden]) a")?.click();
-  });
   filters.hidden = false;
   apply();
 }

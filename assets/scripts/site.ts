@@ -1,7 +1,9 @@
-/** On every page: a link into a fold opens it. */
+/** On every page: a link into a fold, or to what holds one, opens it. */
 const opened = (): void => {
   const id = decodeURIComponent(location.hash.slice(1));
   const target = id === "" ? null : document.getElementById(id);
+  const held = target?.querySelector<HTMLDetailsElement>(":scope > details") ?? null;
+  if (held !== null) held.open = true;
   for (let fold = target?.closest("details") ?? null; fold !== null;) {
     fold.open = true;
     fold = fold.parentElement?.closest("details") ?? null;

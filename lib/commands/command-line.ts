@@ -9,6 +9,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   mullstone check               check the records; write nothing
   mullstone cards               print shelf cards into one PDF
   mullstone labels              print labels for tubes and jars into one PDF
+  mullstone next                what to measure, ask or print next
   mullstone new colour "Name"   write a commented starter record
 
   --content DIR    the workshop's records (default: content)
@@ -23,13 +24,13 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --size NAME      of cards and labels: a size of the workshop (default: its first card, all labels)
   --copies N       of labels: so many of each (default: 1)
   --paper NAME     of cards: A4 or Letter
-  --since FILE     of cards: those that say something else than this manifest.json
+  --since FILE     of cards and next: cards that say something else than this manifest.json
   --incomplete     of cards: those without a colour or a price as well
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --claims warn    claims of answers that no longer hold are warnings (default: error)
 `;
 
-const COMMANDS: readonly string[] = ["start", "build", "check", "cards", "labels", "new"];
+const COMMANDS: readonly string[] = ["start", "build", "check", "cards", "labels", "next", "new"];
 
 /** Labels of each that one document holds. */
 const MOST_COPIES = 500;
@@ -138,12 +139,14 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         { ...options, outputFile: values.output ?? "labels.pdf" },
         { only: values.only, family: values.family, size: values.size, copies },
       );
+    case "next":
+      return (await import("./next.ts")).next(options, values.since);
     case "new":
       return (await import("./new-colour.ts")).newColour(options, words);
     default: {
       const near = nearestWord(command, COMMANDS);
       return complaint(
-        `There is no command ${command}: it is start, build, check, cards, labels or new${near === undefined ? "" : `; nearest: ${near}`}`,
+        `There is no command ${command}: it is start, build, check, cards, labels, next or new${near === undefined ? "" : `; nearest: ${near}`}`,
       );
     }
   }

@@ -6,7 +6,6 @@ import { decimalText } from "../words/number-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import type { BatchReckonerView, BatchView } from "../present/paint-views.ts";
 import type { CellView, TableView } from "../present/views.ts";
-import { lowerFirst } from "../words/en/pages.ts";
 import type { BatchSection, BatchSize } from "../sheet/paint-section-types.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetPage } from "./section-views.ts";
@@ -20,7 +19,7 @@ export function batchView(batch: BatchSection, page: SheetPage): BatchView {
   const text = words.pages.paint.batch;
   const [first] = batch.sizes;
   const unpriced =
-    first?.cost === undefined ? [] : first.unpriced.map((slug) => lowerFirst(nameOf(slug, sheet)));
+    first?.cost === undefined ? [] : first.unpriced.map((slug) => nameOf(slug, sheet));
   return {
     table: batchTable(batch, page),
     remarks: [

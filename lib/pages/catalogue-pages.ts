@@ -17,7 +17,7 @@ import { cellSwatch } from "../plots/small-swatch.ts";
 import { FAMILIES } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { colourCard } from "./colour-card.ts";
-import { filterChoices, filterTags, searchText } from "./range-filters.ts";
+import { filterChoices, filterTags } from "./range-filters.ts";
 import { orderPictures } from "./catalogue-pictures.ts";
 import { hueGiven, munsellPlace } from "./munsell-place.ts";
 import { oilGroups } from "./oil-order-page.ts";
@@ -81,7 +81,6 @@ export function catalogueGrid(context: PageContext, place: PagePlace): Catalogue
       colours: sheets.map((worded) => ({
         ...colourCard(worded, context, place),
         tags: filterTags(worded.sheet).join(" "),
-        search: searchText(worded),
       })),
     })),
     downloads: [
@@ -127,6 +126,19 @@ export function catalogueTable(
   place: PagePlace,
 ): CatalogueTableView {
   const text = context.words.pages.catalogue;
+  const groups =
+    order === "oil"
+      ? oilGroups(context, place)
+      : order === "strength"
+        ? strengthGroups(context, place)
+        : grouped(order, context).map(({ id, heading: group, sheets }) => ({
+            id,
+            heading: group,
+            table: table(group, sheets, context, place),
+          }));
+  const headed = groups.flatMap(({ id, heading: group }) =>
+    group === undefined ? [] : [{ text: group, href: `#${id}` }],
+  );
   const heading = `${text.heading}, ${text.orders[order].replace(/^./, (letter) => letter.toLowerCase()).replace("table ", "")}`;
   return {
     kind: "catalogue-table",
@@ -134,16 +146,8 @@ export function catalogueTable(
     lead: [text.leads[order]],
     orders: orderLinks(context, place),
     pictures: orderPictures(order, context, place),
-    groups:
-      order === "oil"
-        ? oilGroups(context, place)
-        : order === "strength"
-          ? strengthGroups(context, place)
-          : grouped(order, context).map(({ id, heading: group, sheets }) => ({
-              id,
-              heading: group,
-              table: table(group, sheets, context, place),
-            })),
+    contents: headed.length > 2 ? headed : [],
+    groups,
     downloads: [],
   };
 }

@@ -12,7 +12,6 @@ import {
   type TableView,
 } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { lowerFirst } from "../words/en/pages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { markdownHtml } from "./markdown.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -126,9 +125,7 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
     vehicle:
       sheet.vehicle === undefined
         ? "\u2013"
-        : [sheet.vehicle, ...sheet.additions]
-            .map(({ name }, i) => (i === 0 ? name : lowerFirst(name)))
-            .join(", "),
+        : [sheet.vehicle, ...sheet.additions].map(({ name }) => name).join(", "),
     lightfastness: statementText(sheet.permanence.label, words),
     hazards: hazards === "" ? label.nothing : hazards,
     contents,
@@ -286,13 +283,7 @@ function namesTable({ words, sheets, records }: PageContext): TableView[] {
       rows: shared.map(([index, slugs]): CellView[] => [
         { text: index },
         {
-          text: slugs
-            .map((slug, i) =>
-              i === 0
-                ? (records.pigments.get(slug)?.record.name ?? slug)
-                : lowerFirst(records.pigments.get(slug)?.record.name ?? slug),
-            )
-            .join(", "),
+          text: slugs.map((slug) => records.pigments.get(slug)?.record.name ?? slug).join(", "),
         },
         {
           text: sheets
@@ -308,8 +299,8 @@ function namesTable({ words, sheets, records }: PageContext): TableView[] {
 function pigmentWords({ pigments }: Sheet): string {
   return pigments
     .map(
-      ({ name, colourIndexName }, i) =>
-        `${i === 0 ? name : lowerFirst(name)}${colourIndexName === undefined ? "" : ` (${colourIndexName})`}`,
+      ({ name, colourIndexName }) =>
+        `${name}${colourIndexName === undefined ? "" : ` (${colourIndexName})`}`,
     )
     .join(", ");
 }

@@ -2,7 +2,6 @@ import { decimalText } from "../words/number-text.ts";
 import { labelModel, type LabelLine, type LabelModel } from "../present/label-model.ts";
 import type { LabelTextView } from "../present/paint-views.ts";
 import { statementText } from "../present/statement-text.ts";
-import { lowerFirst } from "../words/en/pages.ts";
 import type { Words } from "../words/words.ts";
 import type { Language } from "../records/schema/terms.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -90,7 +89,7 @@ export function pigmentLine({
 
 export function vehicleLine({ vehicle, additions }: Sheet, words: Words): string {
   const { labelText: text } = words.pages.paint;
-  return `${text.vehicle}${lowerFirst(vehicle?.name ?? "")}${additions.length === 0 ? "" : text.with + additions.map(({ name }) => lowerFirst(name)).join(", ")}`;
+  return `${text.vehicle}${vehicle?.name ?? ""}${additions.length === 0 ? "" : text.with + additions.map(({ name }) => name).join(", ")}`;
 }
 
 /** Never fewer than on the first screen; what is not known is said, and what is empty is left empty. */

@@ -1,14 +1,13 @@
 import type { RunView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
-import { lowerFirst } from "../words/en/pages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
-/** "Bone black (PBk 9), mulled in cold-pressed linseed oil", the pigments linked. */
+/** "Bone black (PBk 9); Cold-pressed linseed oil, mulled", the pigments linked. Names stand as their records have them, each where a name may begin with a capital. */
 export function madeOf(sheet: Sheet, words: Words, root: string): RunView[] {
   const { madeOf: text } = words.pages.sheet;
   const pigments = sheet.pigments.flatMap(({ slug, name, colourIndexName }, i): RunView[] => [
-    ...(i === 0 ? [] : [{ text: i === sheet.pigments.length - 1 ? text.and : text.comma }]),
-    { text: i === 0 ? name : lowerFirst(name), href: `${root}pigments/${slug}/` },
+    ...(i === 0 ? [] : [{ text: text.comma }]),
+    { text: name, href: `${root}pigments/${slug}/` },
     ...(colourIndexName === undefined
       ? []
       : [{ text: " (" }, { text: colourIndexName, index: true }, { text: ")" }]),
@@ -17,7 +16,7 @@ export function madeOf(sheet: Sheet, words: Words, root: string): RunView[] {
   const mediums = mediumsOf(sheet);
   return [
     ...pigments,
-    { text: `${text[sheet.dispersion ?? "plain"]}${lowerFirst(sheet.vehicle.name)}` },
+    { text: text[sheet.dispersion ?? "plain"](sheet.vehicle.name) },
     ...(mediums.length === 0 ? [] : [{ text: text.withMediums(mediums) }]),
   ];
 }

@@ -1,8 +1,9 @@
 import { labUnder } from "../colorimetry/lab-under.ts";
+import { readingNotations } from "../colorimetry/reading-notations.ts";
 import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { isStatement } from "../quantities/statement.ts";
-import type { LabFigures } from "../sheet/sheet.ts";
+import type { LabFigures, MasstoneNotations } from "../sheet/sheet.ts";
 
 /** A paint as ink: its Lab in D50/2, the profile connection space of printing. */
 export interface PrintedLab {
@@ -43,4 +44,14 @@ export function printedTint(
   if (!isKnown(a) || !isKnown(b)) return undefined;
   const adapted = labUnder({ L, a: a.value, b: b.value }, "D65/10", "D50/2");
   return isStatement(adapted) ? undefined : { lab: adapted.lab, isAdapted: true };
+}
+
+/** A masstone as it is printed to stand beside others': gloss shut out, where its reading holds gloss and tells what lies beneath. */
+export function comparableLab({
+  glossExcludedCurve,
+  lab,
+}: MasstoneNotations): PrintedLab | undefined {
+  return glossExcludedCurve === undefined
+    ? printedLab(lab)
+    : { lab: readingNotations(glossExcludedCurve).lab["D50/2"] };
 }

@@ -1,5 +1,4 @@
 import { isKnown, type Figure } from "../quantities/figure.ts";
-import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext } from "./page-context.ts";
 
@@ -48,21 +47,4 @@ export function filterChoices({
     const count = sheets.filter(({ sheet }) => filterTags(sheet).includes(tag)).length;
     return count > 0 && count < sheets.length;
   });
-}
-
-/** Names, codes, pigments and family, in lower case. */
-export function searchText({ sheet }: SheetTexts): string {
-  return [
-    sheet.name,
-    ...sheet.pigments.flatMap(({ name, colourIndexName }) => [
-      name,
-      colourIndexName ?? "",
-      (colourIndexName ?? "").replace(" ", ""),
-    ]),
-    sheet.vehicle?.name ?? "",
-    sheet.family ?? "",
-  ]
-    .join(" ")
-    .toLowerCase()
-    .trim();
 }

@@ -11,7 +11,7 @@ import type {
   Sheet,
 } from "../sheet/sheet.ts";
 import type { LabViewing } from "../colorimetry/viewing.ts";
-import { printedLab, printedTint } from "./printed-lab.ts";
+import { comparableLab, printedLab, printedTint } from "./printed-lab.ts";
 
 /** A notation as a screen shows it; nothing where no screen colour follows from the reading. */
 export function ownColour(figures: Partial<ScreenFigures> | undefined): ScreenColour | undefined {
@@ -52,12 +52,41 @@ export function comparableColour(
   return { hex: srgb.hex, displayP3: displayP3.css };
 }
 
+/** A tint as it is set beside others': gloss shut out, where its colour was read with gloss included. */
+export function comparableTint(tint: AtLightness | undefined): ScreenColour | undefined {
+  return ownColour(tint?.glossExcluded ?? tint);
+}
+
+/** A masstone as it is set beside others', on screen and paper. */
+export function comparablePaint(masstone: MasstoneNotations | undefined): PaintColour | undefined {
+  const screen = comparableColour(masstone);
+  return masstone === undefined || screen === undefined
+    ? undefined
+    : { ...screen, ...comparableLab(masstone) };
+}
+
+/** A tint at an L* as it is set beside others', on screen and paper. */
+export function comparableTintPaint(
+  level: EqualLightness,
+  tint: AtLightness | undefined,
+): PaintColour | undefined {
+  const screen = comparableTint(tint);
+  if (tint === undefined || screen === undefined) return undefined;
+  const { glossExcluded } = tint;
+  return {
+    ...screen,
+    ...(glossExcluded === undefined
+      ? printedTint(Number(level), tint)
+      : printedLab(glossExcluded.lab)),
+  };
+}
+
 /** The tint that stands for a colour in a small place: at L* 50 in the first white that reaches it, else at 70, else at 30. */
 export function tellingTint(sheet: Sheet, inWhite?: string): ScreenColour | undefined {
   for (const level of ["50", "70", "30"] as const) {
     for (const tint of sheet.tints) {
       if (inWhite !== undefined && tint.white.slug !== inWhite) continue;
-      const colour = ownColour(tint.atL[level]);
+      const colour = comparableTint(tint.atL[level]);
       if (colour !== undefined) return colour;
     }
   }

@@ -98,10 +98,11 @@ function tubeTable({ worded: { sheet }, words }: SheetPage): TableView {
   };
 }
 
-/** The undertone, where it tells something: a film that hides from the thinnest on shows none. */
+/** The undertone, where it tells something: an opaque paint shows none, and white over white cannot. */
 export function glazePictures(page: SheetPage): PictureView[] {
-  const { opacityClass } = page.worded.sheet.optics;
-  if (isKnown(opacityClass) && opacityClass.value === "opaque") return [];
+  const { family, optics } = page.worded.sheet;
+  if (isKnown(optics.opacityClass) && optics.opacityClass.value === "opaque") return [];
+  if (family === "white" || family === "extender") return [];
   const picture = glazePicture(page);
   return picture === undefined ? [] : [picture];
 }

@@ -2,14 +2,7 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { boxAround, type Box } from "./box.ts";
 import { spread } from "./end-labels.ts";
 import { hairline } from "./hairline.ts";
-import {
-  LINE_HEIGHT,
-  onPanel,
-  pictureWidth,
-  TEXT_SIZE,
-  writtenPicture,
-  type PictureWords,
-} from "./picture.ts";
+import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { drawnRangePoints, HALF_SIDE, linkedPoint, type RangePoint } from "./range-point.ts";
 import { smallestHolding } from "./scale.ts";
@@ -112,7 +105,8 @@ export function valueChromaSlice(params: ValueChromaSlice): string {
 const NUMBERS = 24;
 /** Between a name and the line of no chroma. */
 const COLUMN_GAP = 26;
-const NAME_HEIGHT = LINE_HEIGHT + 1;
+/** As high as a finger. */
+const NAME_HEIGHT = 24;
 
 function columnWidth(crowd: readonly ValueChromaPoint[]): number {
   return crowd.length === 0

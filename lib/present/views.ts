@@ -328,7 +328,8 @@ export interface CatalogueGridView extends PageView {
   readonly compare: LinkView;
   /** Worked by assets/scripts/range.ts, hidden without it. */
   readonly filters: {
-    readonly search: string;
+    readonly label: string;
+    readonly families: string;
     readonly heading: string;
     readonly choices: readonly { readonly tag: string; readonly text: string }[];
     readonly found: string;
@@ -351,6 +352,8 @@ export interface CatalogueTableView extends PageView {
   readonly orders: readonly LinkView[];
   /** The range in this order, drawn. */
   readonly pictures?: readonly PictureView[];
+  /** Ways to the groups, where there are several. */
+  readonly contents: readonly LinkView[];
   /** One group without heading, or one for each family or class. */
   readonly groups: readonly {
     readonly id: string;

@@ -2,8 +2,7 @@ import { coloursLetDownIn } from "../pages/colours-tinted-with.ts";
 import { poisonCentreLine } from "../pages/handling-section.ts";
 import { madeOf } from "../pages/made-of.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { paintColour } from "../pages/screen-swatch.ts";
-import { tintsBlock } from "../pages/sheet-hero.ts";
+import { comparablePaint, comparableTintPaint } from "../pages/screen-swatch.ts";
 import { offerViews } from "../pages/sheet-page.ts";
 import { sixFacts } from "../pages/six-facts.ts";
 import { labelModel, type LabelLine } from "../present/label-model.ts";
@@ -33,7 +32,7 @@ export function cardOfSheet(
     records: { workshop },
   } = context;
   const { sheet } = worded;
-  const masstone = paintColour(sheet.notations.masstone);
+  const masstone = comparablePaint(sheet.notations.masstone);
   const facts = sixFacts(worded, context);
   return {
     slug: sheet.slug,
@@ -92,24 +91,20 @@ function cardFact(fact: FactView | undefined, i: number): CardFact {
   };
 }
 
-/** The tints at one lightness: a middle grey tells most; else the one that most whites reach. */
-function cardTints(sheet: Sheet, words: Words): CardTint[] {
-  const block = tintsBlock(sheet, words);
-  if (block === undefined) return [];
-  const reached = block.rows.map((level, row) => ({
-    level,
-    tints: block.columns.flatMap(({ head, cells }): CardTint[] => {
-      const colour = cells[row]?.colour;
-      const { white, tint } = words.pages.cards;
+/** The tints at one lightness, at most three: a middle grey tells most; else the one that most whites reach. */
+function cardTints({ tints }: Sheet, words: Words): CardTint[] {
+  const { levels } = words.pages.sheetPage;
+  const { white: short, tint: caption } = words.pages.cards;
+  const reached = (["50", "70", "30"] as const).map((level) =>
+    tints.flatMap(({ white, atL }): CardTint[] => {
+      const colour = comparableTintPaint(level, atL[level]);
       return colour === undefined
         ? []
-        : [{ colour, white: white(head), caption: tint(head, level) }];
+        : [{ colour, white: short(white.name), caption: caption(white.name, levels[level]) }];
     }),
-  }));
-  const most = Math.max(...reached.map(({ tints }) => tints.length));
-  const best = reached.filter(({ tints }) => tints.length === most);
-  const middle = words.pages.sheetPage.levels["50"];
-  return (best.find(({ level }) => level === middle) ?? best[0])?.tints ?? [];
+  );
+  const most = Math.max(...reached.map(({ length }) => length));
+  return (reached.find(({ length }) => length === most) ?? []).slice(0, 3);
 }
 
 /** Of the whites that it was let down in; of a white, that others are let down in it. */

@@ -8,7 +8,8 @@ export function typesetText(text: string): string {
         .replace(/(?<=\p{L})(?:&#39;|')(?=\p{L})/gu, "\u2019")
         .replace(/(?<=s)(?:&#39;|')(?=\s)/g, "\u2019")
         .replace(/(?<=\b[LabC]\*(?:ab)?) (?=[\u2212\d]|$)/g, "\u00a0")
+        .replace(/(?<=\u0394E(?:00|\*ab)|\bPVC|\bcategory|\bCategory) (?=\d|[IV]+\b)/g, "\u00a0")
     : text;
 }
 
-const TYPED = /['*]|&#39;/;
+const TYPED = /['*\u0394]|&#39;|PVC|ategory/;

@@ -7,6 +7,7 @@ import type { SiteView } from "../present/views.ts";
 import { workshopAnswerPage, workshopAnswerPath } from "./workshop-answer.ts";
 import { workshopColourPage, workshopColourPath } from "./workshop-colour.ts";
 import { workshopFrame } from "./workshop-frame.ts";
+import { NEXT_PATH, workshopNextPage } from "./workshop-next.ts";
 import { workshopHome } from "./workshop-home.ts";
 
 /** One page of the workshop's own, below the root of its own output. */
@@ -31,6 +32,7 @@ export function workshopPages(
 ): WorkshopPage[] {
   const { nav } = context.words.pages.workshop;
   const ways = [
+    { text: context.words.pages.nextSteps.heading, href: NEXT_PATH.replace("index.html", "") },
     { text: nav.colours, href: "#colours" },
     { text: nav.answers, href: "#answers" },
   ];
@@ -40,6 +42,7 @@ export function workshopPages(
   };
   return [
     page("index.html", (place) => workshopHome(context, place, found)),
+    page(NEXT_PATH, (place) => workshopNextPage(context, place, answers)),
     ...context.sheets.map((worded) =>
       page(workshopColourPath(worded.sheet.slug), (place) =>
         workshopColourPage(worded, context, place),

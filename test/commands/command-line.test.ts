@@ -16,9 +16,9 @@ describe("a command line that is not understood is told in one line", () => {
   test.each<[readonly string[], string]>([
     [
       ["biuld"],
-      "There is no command biuld: it is start, build, check, cards, labels or new; nearest: build\n",
+      "There is no command biuld: it is start, build, check, cards, labels, next or new; nearest: build\n",
     ],
-    [["publish"], "There is no command publish: it is start, build, check, cards, labels or new\n"],
+    [["publish"], "There is no command publish: it is start, build, check, cards, labels, next or new\n"],
     [["build", "--date", "2026-02-30"], "--date can't be 2026-02-30: it takes a day, YYYY-MM-DD\n"],
     [["build", "--date", "30.6.2026"], "--date can't be 30.6.2026: it takes a day, YYYY-MM-DD\n"],
     [["check", "--date", ""], "--date can't be : it takes a day, YYYY-MM-DD\n"],

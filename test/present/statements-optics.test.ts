@@ -365,7 +365,7 @@ describe("combinedTintSentence", () => {
     expect(told(grey("Titanium White", 0, -4.1), tintRuling("Zinc White", [], GREY_MASSTONE))).toBe(
       "Turns clearly blue in Titanium White (b* \u22124.1 at L* 50).",
     );
-    const none = "No let-down has been read that tells what it does in a white.";
+    const none = "Not yet tried in white.";
     expect([told(), told(tintRuling("Zinc White", [], GREY_MASSTONE))]).toEqual([none, none]);
   });
 

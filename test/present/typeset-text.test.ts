@@ -9,6 +9,10 @@ test.each([
   ["6' by 4'", "6' by 4'"],
   ["b* \u22127.3 at L* 50", "b*\u00a0\u22127.3 at L*\u00a050"],
   ["C*ab 1.2, a* and b*", "C*ab\u00a01.2, a* and b*"],
+  [
+    "alike (\u0394E00 1.3), PVC 0.78, category II",
+    "alike (\u0394E00\u00a01.3), PVC\u00a00.78, category\u00a0II",
+  ],
   ["nothing to set", "nothing to set"],
 ])("%s", (typed, set) => {
   expect(typesetText(typed)).toBe(set);

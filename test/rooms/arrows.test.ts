@@ -15,6 +15,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["sheet"],
   ["collection"],
   ["claims"],
+  ["planning"],
   ["words"],
   ["present"],
   ["plots"],

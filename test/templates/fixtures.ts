@@ -273,8 +273,9 @@ export const GRID: CatalogueGridView = {
   lead: ["Every colour with its masstone above and its tint at L* 50 in titanium white below."],
   compare: { text: "Set two to four of them side by side", href: "../compare/" },
   filters: {
-    search: "Find a colour",
-    heading: "Only those that",
+    label: "Narrow the range",
+    families: "Only",
+    heading: "that",
     choices: [{ tag: "fast", text: "dry fast" }],
     found: "{count} of {all} colours",
     nothing: "No colour is all of that.",
@@ -321,6 +322,7 @@ const catalogueRow = (
 export const CATALOGUE_TABLE: CatalogueTableView = {
   ...PAGE,
   kind: "catalogue-table",
+  contents: [],
   heading: "Colours by value",
   lead: ["From the darkest masstone to the lightest."],
   orders: ORDERS("By value"),

@@ -121,18 +121,20 @@ describe("dataTable", () => {
     expect(table()).toContain(`data-head="L*, 1"`);
   });
 
-  test("folds on a phone from five columns on, or from three of words, unless it is compact", () => {
-    expect(table()).toContain("data-table--folding");
-    expect(table({ columns: columns.slice(0, 4), rows: [row.slice(0, 4)] })).not.toContain(
-      "data-table--folding",
+  test("folds on a phone from six columns on, later with five or with three of words, never when it is compact", () => {
+    const six = { columns: [...columns.slice(0, 5), { head: "more" }], rows: [] };
+    expect(table(six)).toContain("data-table--folding");
+    expect(table({ columns: columns.slice(0, 5), rows: [] })).toContain("data-table--few");
+    expect(table({ columns: columns.slice(0, 4), rows: [row.slice(0, 4)] })).not.toMatch(
+      /data-table--(?:folding|few)/,
     );
     expect(
       table({
         columns: [{ head: "Figure" }, { head: "Reason" }, { head: "Needs" }],
         rows: [row.slice(0, 3)],
       }),
-    ).toContain("data-table--folding");
-    expect(table({ compact: true })).not.toContain("data-table--folding");
+    ).toContain("data-table--few");
+    expect(table({ ...six, compact: true })).not.toContain("data-table--folding");
   });
 
   test("a cell without a figure gives its reason", () => {

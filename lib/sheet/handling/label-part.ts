@@ -148,13 +148,14 @@ function substanceOf(name: string, ingredients: readonly Ingredient[]): NamedSub
   return { name, casNumber: ingredients.find((one) => one.name === name)?.casNumber };
 }
 
-/** A name as it stands within a label's sentence. */
+/** A name as it stands within a label's sentence: as its record has it, unless the tables name it in that language. */
 function nameIn(
   substance: NamedSubstance,
   language: Language,
   { substanceNames }: HazardKnowledge,
 ): string {
-  const name = substanceName(substance, language, substanceNames) ?? substance.name;
+  const name = substanceName(substance, language, substanceNames);
+  if (name === undefined) return substance.name;
   return language === "de"
     ? name
     : name.replace(/^\p{Lu}(?=\p{Ll})/u, (letter) => letter.toLowerCase());

@@ -3,6 +3,7 @@ import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { TERMS as EXPECTED } from "./terms.ts";
 import { CARDS } from "./cards.ts";
+import { NEXT_STEPS } from "./next-steps.ts";
 import { PACKAGE_LABELS } from "./package-labels.ts";
 import { HANDLING } from "./handling.ts";
 import { COMPARE_PAGES } from "./compare-pages.ts";
@@ -43,7 +44,7 @@ export const PAGES = {
     mainNavigation: "Site",
     more: "More",
     onThisPage: "On this page",
-    toContents: "Back to the contents",
+    toContents: "Back to contents",
     property: "Property",
     value: "Value",
     standing: "Standing",
@@ -71,15 +72,14 @@ export const PAGES = {
     description: (name: string, madeOf: string) =>
       `${name}: ${madeOf}. What it does in each white, whether it lasts, when it dries and how to handle it.`,
     madeOf: {
-      mulled: ", mulled in ",
-      milled: ", milled in ",
-      plain: " in ",
-      and: " and ",
+      mulled: (vehicle: string) => `; ${vehicle}, mulled`,
+      milled: (vehicle: string) => `; ${vehicle}, milled`,
+      plain: (vehicle: string) => `; ${vehicle}`,
       comma: ", ",
-      withMediums: (mediums: readonly string[]) => ` with ${listed(mediums)}`,
+      withMediums: (mediums: readonly string[]) => `; also in it: ${listed(mediums)}`,
     },
     holdsMediums: (mediums: readonly string[]) =>
-      `It holds ${listed(mediums)}; what that does is not known here.`,
+      `It also holds ${listed(mediums)}; what that does, we do not know.`,
     noPanel: "No colour is shown: no drawdown of it has been read or matched yet.",
     panelTitle: (name: string) => `${name}: alone, and in each white at equal lightness`,
     panelTitleAlone: (name: string) => `${name}: masstone`,
@@ -252,7 +252,7 @@ export const PAGES = {
     sameColour: "Looks alike",
     samePigment: "Made from the same pigment",
     metameric: "By daylight and by lamplight",
-    metamericPair: (name: string, sentence: string) => `${name}: ${lowerFirst(sentence)}`,
+    metamericPair: (name: string, sentence: string) => `${name}: ${sentence}`,
     hueTitle: "The range by hue and chroma",
     hueDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
     neutral: "neutral",
@@ -275,7 +275,7 @@ export const PAGES = {
     included: (L: string) => `Read with the shine included; without it L* would be about ${L}.`,
     byEye:
       "Matched to a Munsell chip by eye, which is good to half a step of value and one of chroma.",
-    none: "None yet: no drawdown has been read or matched.",
+    none: "None yet: no drawdown has been read or matched by eye.",
     labCaption: "The colour alone, under each light",
     light: "Light, observer",
     viewings: {
@@ -343,8 +343,9 @@ export const PAGES = {
   catalogue: {
     heading: "Colours",
     filters: {
-      search: "Find a colour, a pigment, PBk 9",
-      heading: "Only those that",
+      label: "Narrow the range",
+      families: "Only",
+      heading: "that",
       found: "{count} of {all} colours",
       nothing: "No colour is all of that.",
     },
@@ -372,8 +373,9 @@ export const PAGES = {
     leads: {
       family: "By family, then by name.",
       value: "From the darkest to the lightest, as they come from the tube.",
-      hue: "Round the hue circle; neutrals first.",
-      drying: "The fastest first; an estimate by its middle. Count on its later day.",
+      hue: "Neutrals first, then round the hue circle.",
+      drying:
+        "The fastest first. Where the days are a range, its middle decides the order; count on the later day.",
       permanence:
         "Most lightfast first. The table says what was tested here, what a supplier states and what is only expected.",
       oil: PAINT_PAGES.byOil.lead,
@@ -513,6 +515,7 @@ export const PAGES = {
   sheetPaper: SHEET_PAPER,
   cards: CARDS,
   packageLabels: PACKAGE_LABELS,
+  nextSteps: NEXT_STEPS,
   compare: COMPARE_PAGES,
   answers: ANSWER_PAGES,
   notFound: {

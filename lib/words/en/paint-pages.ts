@@ -125,7 +125,7 @@ export const PAINT_PAGES = {
     vehicle: "Vehicle: ",
     pigment: "Pigment: ",
     pigments: "Pigments: ",
-    with: " with ",
+    with: ", ",
     contents: "Contents: ",
     ml: " ml",
     blank: "______",

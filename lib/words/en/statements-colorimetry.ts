@@ -21,9 +21,9 @@ export const COLORIMETRY_RULINGS: WordingsOf<ColorimetryStatement> = {
   "differs-in-daylight": ({ daylight }) =>
     `The two differ in daylight already (${deltaE(daylight)}).`,
   "metameric-pair": ({ daylight, lamp, index }) =>
-    `A metameric pair: alike in daylight (${deltaE(daylight)}), parted by ${LAMP_NAMES[lamp]} (${deltaE(index)} from the light alone).`,
+    `A metameric pair: alike in daylight (${deltaE(daylight)}), but different under ${LAMP_NAMES[lamp]} (${deltaE(index)} from the light alone).`,
   "matches-in-both-lights": ({ daylight, index }) =>
-    `Alike in daylight (${deltaE(daylight)}), and neither an incandescent lamp nor a white LED nor a fluorescent tube parts them further than ${deltaE(index)}.`,
+    `Alike in daylight (${deltaE(daylight)}), and under an incandescent lamp, a white LED or a fluorescent tube no further apart than ${deltaE(index)}.`,
 
   "impossible-colour": ({ viewing, ...lab }) =>
     `No surface has this colour under ${viewingText(viewing)}: ${labText(lab)}.`,

@@ -44,7 +44,7 @@ export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
   "compared-no-lightness": () => "Not tried at the same lightness.",
   "compared-one-expected": () => "The same word, but for one it is only an expectation.",
   "compared-otherwise-known": (v) =>
-    `Found another way for ${listed(v.names.map(within))}, so not compared.`,
+    `Not compared: found by another method for ${listed(v.names.map(within))}.`,
   "compared-not-stated": (v) => `Not known of ${listed(v.names.map(within))}.`,
 };
 

@@ -8,14 +8,14 @@ export const DRAWDOWN_RULINGS = {
     "The masstone has not been read; let-downs alone do not tell what a colour absorbs from what it scatters.",
   "no-tint": () => "No let-down in a white has been read, and a masstone alone predicts none.",
   "masstone-without-spectrum": () =>
-    "Nothing is fitted: the masstone was read without a spectrum, and absorption and scattering are told wavelength by wavelength.",
+    "Nothing is fitted: the masstone was read without a spectrum, and absorption and scattering need one.",
   "tint-without-spectrum": (v) => `${letDown(v)} is not fitted: it was read without a spectrum.`,
   "white-without-masstone": (v) =>
     `${letDown(v)} is not fitted: no spectrum of its white by itself is recorded.`,
   "grids-differ": (v) =>
     hasValue(v, "tint")
       ? `${letDown(v)} is not fitted: its reading, its white's and the masstone's are not on the same wavelengths.`
-      : `Readings${hasValue(v, "white") ? ` of the colour and of ${within(textOf(v, "white"))}` : ""} are not on the same wavelengths, so nothing is reckoned from them together.`,
+      : `Readings${hasValue(v, "white") ? ` of the colour and of ${within(textOf(v, "white"))}` : ""} are not on the same wavelengths, so nothing is worked out from them together.`,
   "ratio-kind-missing": (v) =>
     `${letDown(v)} is not fitted: whether dry pigment or paint was weighed is not recorded.`,
   "ratio-kinds-mixed": (v) =>
@@ -39,9 +39,9 @@ export const DRAWDOWN_RULINGS = {
   "reflectance-not-above-surface": (v) =>
     `Nothing is fitted: the reading of ${drawdown(v)} is no more than its surface reflects (${percent(numberOf(v, "reflectance"))} at ${decimals(numberOf(v, "wavelengthNm"), 0)}\u00a0nm, k1 ${decimals(numberOf(v, "k1"), 3)}), so its geometry or its surface is not as recorded.`,
   "masstone-not-told-from-surface": (v) =>
-    `At ${wavelengths(v)} the masstone reads no more than its surface reflects (k1 ${decimals(numberOf(v, "k1"), 3)}), so what lies under the surface is not told there.`,
+    `At ${wavelengths(v)} the masstone reads no more than its surface reflects (k1 ${decimals(numberOf(v, "k1"), 3)}), so we cannot say what lies under the surface there.`,
   "masstone-near-its-surface": (v) =>
-    `Read with its gloss included, the masstone lies so near what the surface alone throws back (k1 ${decimals(numberOf(v, "k1"), 3)}) that how deep it is without gloss is not told.`,
+    `Read with its gloss included, the masstone lies so near what the surface alone throws back (k1 ${decimals(numberOf(v, "k1"), 3)}) that we cannot say how deep it is without gloss.`,
 
   "suspect-drawdown": (v) =>
     `${letDown(v)} is doubtful: the others miss it by ${deltaE(v, "leaveOneOutDeltaE00")} (${decimals(numberOf(v, "limit"), 1)} is the limit)${hasValue(v, "othersDeltaE00") ? ` and agree among themselves within ${decimals(numberOf(v, "othersDeltaE00"), 1)}` : ""}; it is shown and not used.`,
@@ -71,7 +71,7 @@ export const DRAWDOWN_RULINGS = {
   "scattering-known": (v) =>
     `How much it scatters is known to about ${percent(numberOf(v, "relativeUncertainty"), 1)}.`,
   "scattering-is-bound": (v) =>
-    `How much it scatters is told only as a bound: the masstone reflects ${percent(numberOf(v, "masstoneY"))}, and the fit leaves it open to \u00b1\u00a0${percent(numberOf(v, "relativeUncertainty"), 1)}.`,
+    `We know only a bound of how much it scatters: the masstone reflects ${percent(numberOf(v, "masstoneY"))}, and the fit leaves it open to \u00b1\u00a0${percent(numberOf(v, "relativeUncertainty"), 1)}.`,
 
   "ladder-does-not-reach": (v) =>
     hasValue(v, "palest")

@@ -59,14 +59,14 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
     sentence(`${dryingClass}, by the middle of the range: ${classed(days)}`),
   "pigment-chemistry-unknown": ({ pigments }) =>
     pigments.length === 0
-      ? "No pigment is recorded, so its drying is not reckoned."
-      : `What ${namesWithin(pigments)} ${pigments.length > 1 ? "do" : "does"} to the drying of oil is not known here.`,
+      ? "No pigment is recorded, so we cannot work out its drying."
+      : `We do not know what ${namesWithin(pigments)} ${pigments.length > 1 ? "do" : "does"} to the drying of oil.`,
   "linseed-oil-alone": ({ days }) => `Linseed oil alone is touch dry in ${dayCount(days)}.`,
   "linseed-sets-the-days": (oil) => sentence(`${oilShare(oil)} sets the days`),
   "oil-slower-than-linseed": ({ days, ...oil }) =>
     sentence(`${oilShare(oil)} dries slower than linseed oil (alone ${dayCount(days)})`),
   "vehicle-not-stated": ({ factor }) =>
-    `The oil is not recorded; from linseed to the slowest, it makes ${timesTheDays(factor)}.`,
+    `The oil is not recorded: linseed is the fastest, and the slowest makes it ${timesTheDays(factor)}.`,
   "pigment-speeds-drying": (v) => speeds(pigmentShare(v), v),
   "white-speeds-drying": (v) => speeds(theWhite(v), v),
   "pigment-slows-drying": (v) => slows(pigmentShare(v), v),
@@ -75,68 +75,67 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "white-takes-no-part-in-drying": (v) => takesNoPart(theWhite(v), v),
   "brown-earth-not-told": (v) =>
     sentence(
-      `${pigmentShare(v)} is recorded neither as an umber nor as a sienna, nor by its manganese, which dries oil: the days cover both (${alone(v)})`,
+      `${pigmentShare(v)} may be an umber or a sienna, and its manganese, which dries oil, is not recorded: the days cover both (${alone(v)})`,
     ),
   "pigment-parts-not-recorded": ({ pigments, daysInLinseed }) =>
-    `How much there is of ${namesWithin(pigments)} is not recorded: the days reach from the faster alone to the slower (in linseed oil ${dayCount(daysInLinseed)}).`,
+    `How much there is of ${namesWithin(pigments)} is not recorded: the days run from those of the faster alone to those of the slower (in linseed oil ${dayCount(daysInLinseed)}).`,
   "part-as-tried": (v) =>
     sentence(`${partShare(v)}: touch dry alone in ${dayCount(v.daysAlone)}, as tried here`),
   "part-by-the-rules": (v) =>
-    sentence(`${partShare(v)}: touch dry alone in ${dayCount(v.daysAlone)}, by the rules`),
+    sentence(`${partShare(v)}: touch dry alone in ${dayCount(v.daysAlone)}, by rule of thumb`),
   "added-drier": (v) => sentence(`${drier(v)} ${ACTS[v.acts]}`),
   "carbon-takes-up-drier": (v) =>
     sentence(`${drier(v)} ${ACTS[v.acts]}, but carbon takes up to half of it`),
   "film-as-classed": ({ filmThicknessUm }) =>
-    `Reckoned for a wet film of ${micrometres(filmThicknessUm)}.`,
+    `Worked out for a wet film of ${micrometres(filmThicknessUm)}.`,
   "thick-film-slows": (v) => film(v),
   "thin-film-speeds": (v) => film(v),
-  "temperature-as-classed": ({ temperatureC }) => `Reckoned for ${degrees(temperatureC)}.`,
+  "temperature-as-classed": ({ temperatureC }) => `Worked out for ${degrees(temperatureC)}.`,
   "cold-slows": (v) => room(v),
   "warmth-speeds": (v) => room(v),
   "trial-decides": (v) => sentence(trial(v)),
   "trial-decides-for-its-own-film": (v) => sentence(`${trial(v)}; it holds for that film and room`),
   "trial-without-conditions": (v) =>
     sentence(
-      `${trial(v)}; ${listed(v.wanting.map((key) => CONDITIONS[key]))} not recorded, so what it holds for is not known`,
+      `${trial(v)}; ${listed(v.wanting.map((key) => CONDITIONS[key]))} not recorded, so we do not know what it holds for`,
     ),
-  "trial-slower-than-expected": (v) => `The trial was slower than the rules expect: ${beside(v)}.`,
-  "trial-faster-than-expected": (v) => `The trial was faster than the rules expect: ${beside(v)}.`,
+  "trial-slower-than-expected": (v) => `The trial was slower than the rule of thumb: ${beside(v)}.`,
+  "trial-faster-than-expected": (v) => `The trial was faster than the rule of thumb: ${beside(v)}.`,
   "touch-dry-is-not-through-dry": ({ monthsBeforeVarnish }) =>
-    `A painting is customarily left ${significant(monthsBeforeVarnish, 2)} months before it is varnished. Through dry means that a film bears a varnish, not that it has done changing.`,
+    `By custom a painting waits ${significant(monthsBeforeVarnish, 2)} months for its varnish. Dry through means that it can take a varnish, not that it has stopped changing.`,
   "skins-and-stays-soft": (v) =>
     sentence(`${pigmentShare(v)} skins over and stays soft below, so a thick stroke may wrinkle`),
   "driers-customary": ({ pigment }) =>
-    `Makers customarily add a drier to ${within(pigment)}; none is recorded in this paint.`,
+    `Makers often add a drier to ${within(pigment)}; none is recorded in this paint.`,
   "holds-medium-not-known": ({ mediums, changes }) =>
-    `What ${namesWithin(mediums)} ${mediums.length > 1 ? "do" : "does"} to ${CHANGES[changes]} is not known here.`,
+    `We do not know what ${namesWithin(mediums)} ${mediums.length > 1 ? "do" : "does"} to ${CHANGES[changes]}.`,
 
   "lean-film": (v) => `Lean${oilOfFilm(v)}.`,
   "medium-fat-film": (v) => `Medium fat${oilOfFilm(v)}.`,
   "fat-film": (v) => `Fat${oilOfFilm(v)}.`,
-  "zinc-out-of-underlayers": () => "Keep it out of underlayers, and thin above.",
+  "zinc-out-of-underlayers": () => "Not for underlayers; in the upper layers, thinly.",
   "fast-and-fat-thinly-below": () =>
-    "For lower layers, put on thinly: it dries fast but is fat, so what goes over it has to be as fat or fatter.",
+    "For lower layers, thinly: it dries fast but is fat, so what goes over it must be as fat or fatter.",
   "fast-for-lower-layers": () => "For lower layers: it dries fast.",
   "medium-for-any-layer": () =>
-    "For any layer over dry paint: in the upper ones with a little medium, so that each is as fat as the one below.",
+    "For any layer over dry paint. In the upper layers add a little medium, so that each is as fat as the one below.",
   "slow-but-lean-dry-it-through": () =>
-    "For upper layers: let it dry through before anything goes over it, and add a little medium where it lies over fatter paint.",
+    "For upper layers: let it dry through before you paint over it, and add a little medium over fatter paint.",
   "slow-for-last-layers": () =>
-    "For the last layers: nothing that dries faster goes over it until it is dry through.",
+    "For the last layers: until it is dry through, put nothing over it that dries faster.",
   "fat-over-lean": (v) => `${over(v)} is fat over lean, as it should be (${oils(v)}).`,
   "lean-over-fat": (v) => `${over(v)} is lean over fat (${oils(v)}) and may crack.`,
   "equally-fat": (v) => `${over(v)}: the two are equally fat (${oils(v)}).`,
   "fast-over-slow-cracks": ({ upper, lower, upperClass, lowerClass }) =>
     `${upper} (${upperClass}) over ${lower} (${lowerClass}) may crack: let the lower layer dry through first.`,
   "oil-over-acrylic-ground": () =>
-    "An acrylic ground takes oil colour when it has dried for some days, not as soon as it is dry to the touch.",
-  "never-acrylic-over-oil": () => "Acrylic never goes over oil colour.",
-  "oil-ground-through-dry-first": () =>
-    "An oil ground has to be through dry before it is painted on.",
+    "Let an acrylic ground dry for some days before you paint on it in oil; dry to the touch is not enough.",
+  "never-acrylic-over-oil": () => "Never paint acrylic over oil.",
+  "oil-ground-through-dry-first": () => "Let an oil ground dry through before you paint on it.",
   "absorbent-ground-draws-oil": () =>
-    "A ground of glue and chalk draws oil out of the paint, which sinks in.",
+    "A ground of glue and chalk draws oil out of the paint, and the colour sinks in.",
   "rigid-support-for-brittle-ground": () =>
-    "A ground of glue and chalk is brittle and wants a rigid support.",
+    "A ground of glue and chalk is brittle: use it on a rigid support.",
 
   "zinc-makes-brittle": (v) => sentence(`${pigmentShare(v)} makes the film brittle with age`),
   "zinc-soaps-may-part-layers": (v) =>
@@ -146,22 +145,22 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "lead-makes-tough": (v) => sentence(`${pigmentShare(v)} makes a tough, flexible film`),
   "lead-soaps": (v) =>
     sentence(
-      `${pigmentShare(v)} forms soaps with the oil, which may make the film more transparent with age, push up as grains or bloom on it as a white haze`,
+      `${pigmentShare(v)} forms soaps with the oil, which may make the film more transparent with age, push up grains through it or cloud it with a white haze`,
     ),
   "oil-rich-wrinkles-when-thick": ({ oilVolumeFraction, from }) =>
     `${ends(oilVolumeFraction)[0] < from ? "It may be rich in oil" : "Rich in oil"} (${percent(oilVolumeFraction)} of the dry film by volume): from ${percent(from)} on a thick stroke may wrinkle.`,
   "sinks-in-on-absorbent-ground-alone": (v) =>
     `It sinks in only on an absorbent ground (${packing(v)}).`,
   "sinks-in-easily": (v) =>
-    `It sinks in easily, in dull patches: little oil is to spare (${packing(v)}).`,
+    `It sinks in easily, in dull patches: it has little oil to spare (${packing(v)}).`,
   "may-sink-in": (v) =>
-    `It may sink in, in dull patches, if the drier end of the estimate holds (${packing(v)}).`,
+    `It may sink in, in dull patches, if it holds as little oil as the estimate allows (${packing(v)}).`,
   "dull-of-itself": (v) =>
-    `It is dull of itself and not by sinking in (${packing(v)}): oiling out does not mend that.`,
+    `It is matte by nature (${packing(v)}): oiling out will not make it glossy.`,
   "may-be-dull-of-itself": (v) =>
-    `It may be dull of itself, which oiling out does not mend, if the drier end of the estimate holds (${packing(v)}).`,
+    `It may be matte by nature, and then oiling out will not make it glossy, if it holds as little oil as the estimate allows (${packing(v)}).`,
   "oiling-out": () =>
-    "Where it has sunk in while the picture is being painted, oiling out brings back the depth: a little oil rubbed over the dry film and wiped off. It is no finish for a picture: leave that to varnish.",
+    "Where it has sunk in while you paint, oiling out brings back the depth: rub a little oil over the dry film and wipe it off. Do not finish a picture that way; use varnish.",
   "yellows-most": ({ oil }) =>
     sentence(`${OILS[oil]} yellows most of the drying oils, and makes the toughest film`),
   "yellows-less": ({ oil }) => sentence(`${OILS[oil]} yellows less than plain linseed oil`),

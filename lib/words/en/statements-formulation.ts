@@ -27,7 +27,7 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "oil-index-class": ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
     `A ${oilIndexClass} oil index: ${gramsTo100(oilIndexGPer100g)} by mass${suchAs.length === 0 ? "" : `, in one class with ${listed(suchAs)} in Church's table`}.`,
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) =>
-    `A ${oilIndexClass} oil index by the middle of the estimate (${gramsTo100(oilIndexGPer100g)} by mass), which reaches ${fromTo(spans)}.`,
+    `A ${oilIndexClass} oil index, judged by the middle of the estimate (${gramsTo100(oilIndexGPer100g)} by mass); the estimate runs ${fromTo(spans)}.`,
   "working-paint-takes-more-than-rub-out": ({ ratio, oilAbsorptionGPer100g }) =>
     `A working paint takes ${significant(ratio, 2)} times the oil of the rub-out figure (${gramsTo100(oilAbsorptionGPer100g)}), and the oil index is estimated from that.`,
   "rub-out-takes-less-than-working-paint": ({ ratio, oilIndexGPer100g }) =>
@@ -35,32 +35,32 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "oil-index-below-rub-out": ({ oilIndexGPer100g, oilAbsorptionGPer100g }) =>
     `The oil index (${gramsTo100(oilIndexGPer100g)}) lies below the rub-out figure (${gramsTo100(oilAbsorptionGPer100g)}), at which the pigment only just holds together: one of the two is doubtful.`,
   "oil-index-far-above-rub-out": ({ oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach }) =>
-    `The oil index (${gramsTo100(oilIndexGPer100g)}) is ${significant(ratio, 2)} times the rub-out figure (${gramsTo100(oilAbsorptionGPer100g)}); up to ${significant(reach[1], 2)} times is known, so one of the two is doubtful.`,
+    `The oil index (${gramsTo100(oilIndexGPer100g)}) is ${significant(ratio, 2)} times the rub-out figure (${gramsTo100(oilAbsorptionGPer100g)}); the most on record is ${significant(reach[1], 2)} times, so one of the two is doubtful.`,
   "oil-absorption-by-rub-out": ({ way, standard }) =>
-    `Oil absorption by ${way} (${standard}), the kind that CPVC is reckoned from.`,
+    `Oil absorption by ${way} (${standard}), the kind that CPVC is worked out from.`,
   "oil-absorption-rubbed-out": ({ method }) =>
-    `Oil absorption by rub-out (${method}) to no standard that is named: the kind that CPVC is reckoned from.`,
+    `Oil absorption by rub-out (${method}), no standard named: the kind that CPVC is worked out from.`,
   "oil-absorption-reads-higher": ({ standard, way }) =>
     `Oil absorption by ${standard} (${way}) reads higher than a rub-out, so the CPVC comes out too low.`,
   "oil-absorption-method-unknown": ({ method }) =>
-    `How the method of the oil absorption (${method}) reads beside a rub-out is not known here.`,
+    `How the method used for the oil absorption (${method}) compares with a rub-out, we do not know.`,
   "oil-absorption-method-not-stated": () =>
     "The method of the oil absorption is not recorded, and methods differ.",
   "handbook-range": ({ range, colourIndexName, kinds }) =>
-    `Handbooks range over ${significant(range, 3)} for ${colourIndexName}${bracketed(namesWithin(kinds))}.`,
+    `Handbooks give ${significant(range, 3)} for ${colourIndexName}${bracketed(namesWithin(kinds))}.`,
 
   "high-oil-demand-low-cpvc": (v) =>
     `By volume its oil demand is high: ${fillsTheGaps(v)}, so the CPVC is low (${percent(v.cpvc)}).`,
   "low-oil-demand-high-cpvc": (v) =>
     `By volume its oil demand is low: ${fillsTheGaps(v)}, so the CPVC is high (${percent(v.cpvc)}).`,
   "oil-alike": (v) =>
-    `The two take oil alike, within ${times(v.massRatio)} by mass and ${times(v.volumeRatio)} by volume of pigment.`,
+    `The two take about the same oil, within ${times(v.massRatio)} by mass and ${times(v.volumeRatio)} by volume of pigment.`,
   "oil-differs-by-mass-alone": ({ massRatio, volumeRatio, more, less }) =>
     more !== undefined && less !== undefined
       ? `${more} takes ${times(massRatio)} the oil of ${less} by mass; by volume of pigment the two lie within ${times(volumeRatio)} of each other. Most of the difference is the weight of the pigment.`
       : `One takes ${times(massRatio)} the oil of the other by mass, but only ${times(volumeRatio)} by volume of pigment: most of the difference is the weight of the pigment.`,
   "oil-differs-by-volume-alone": ({ massRatio, volumeRatio }) =>
-    `One takes ${times(volumeRatio)} the oil of the other by volume of pigment, which by mass (${times(massRatio)}) hardly shows.`,
+    `One takes ${times(volumeRatio)} the oil of the other by volume of pigment, though by mass (${times(massRatio)}) it hardly shows.`,
   "oil-differs-both-ways": ({ massRatio, volumeRatio }) =>
     `One takes ${times(massRatio)} the oil of the other by mass, and ${times(volumeRatio)} by volume of pigment.`,
 
@@ -70,45 +70,45 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "film-holds-voids": (v) => finish(v, "the film holds voids, which make it matte and paler"),
   "clumps-make-voids": ({ finish: expected, reducedPvc, reducedPvcOpened }) =>
     sentence(
-      `${expected} expected for all its oil: well opened, its PVC would be ${decimals(reducedPvcOpened, 2)} of the CPVC, but clumps hold oil and it is ${decimals(reducedPvc, 2)}, so the film holds voids`,
+      `${expected} expected in spite of its oil: fully ground, its PVC would be ${decimals(reducedPvcOpened, 2)} of the CPVC, but clumps hold oil, so it is ${decimals(reducedPvc, 2)} and the film holds voids`,
     ),
   "finish-not-told": ({ reducedPvc }) =>
-    `Which finish to expect is not told: PVC is ${decimals(reducedPvc, 2)} of the effective CPVC, anything from gloss to matte.`,
+    `We cannot say which finish to expect: the PVC is ${decimals(reducedPvc, 2)} of the effective CPVC, which may mean anything from gloss to matte.`,
   "gloss-measured": ({ finish: measured, gloss60, betterAngle }) =>
     sentence(
       `${measured} by measurement: ${withUnit(significant(gloss60, 2), "gloss units")} at 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 would tell more`}`,
     ),
   "glossier-than-expected": ({ measured, expected }) =>
-    `Read as ${measured} where ${listed(expected, "or")} was expected: the oil index on record may be too low, or the paste better opened than recorded.`,
+    `Read as ${measured} where ${listed(expected, "or")} was expected: the oil index on record may be too low, or the paste better ground than recorded.`,
   "duller-than-expected": ({ measured, expected }) =>
-    `Read as ${measured} where ${listed(expected, "or")} was expected: clumps may hold oil, or the ground drew it.`,
+    `Read as ${measured} where ${listed(expected, "or")} was expected: clumps may hold oil, or the ground drew it out.`,
 
   "agglomerates-hold-oil": ({ particle, factor }) =>
     sentence(
-      `${GRAINS[particle]} stays partly in clumps, which hold oil: the paste acts by ${decimals(factor, 2)} of its CPVC`,
+      `${GRAINS[particle]} stays partly in clumps, which hold oil: the paste behaves as if its CPVC were ${decimals(factor, 2)} of the full one`,
     ),
-  "pigment-opened": () => "No clumps hold oil: the paste acts by its full CPVC.",
+  "pigment-opened": () => "Fully ground: no clumps hold oil, and the full CPVC counts.",
   "coarse-pigment-opens": () =>
-    "A coarse pigment is opened by hand or mill alike: the paste acts by its full CPVC.",
+    "A coarse pigment grinds out by hand as well as by mill: the full CPVC counts.",
   "dispersion-unknown": ({ particle, factor }) =>
-    `How it was opened is not recorded: clumps of ${GRAINS[particle]} hold oil, so the paste may act by ${decimals(factor, 2)} of its CPVC.`,
+    `How it was ground is not recorded: clumps of ${GRAINS[particle]} hold oil, so the paste may behave as if its CPVC were ${decimals(factor, 2)} of the full one.`,
   "fineness-shows-the-grain": ({ finenessOfGrindUm }) =>
-    `The gauge reads ${micrometres(finenessOfGrindUm)}, the grain of a coarse pigment; it does not tell how well the paste is opened.`,
-  "opened-as-if-milled": (v) => `Mulled, and opened as if milled: ${gauge(v)}.`,
-  "opened-by-fineness": (v) => `Well opened: ${gauge(v)}.`,
-  "milled-but-not-opened": (v) => `Milled, and not opened: ${gauge(v)}.`,
-  "not-opened-by-fineness": (v) => `Not opened: ${gauge(v)}.`,
+    `The gauge reads ${micrometres(finenessOfGrindUm)}, which is the grain of a coarse pigment; it does not show how well the paste is ground.`,
+  "opened-as-if-milled": (v) => `Mulled, and ground as fine as from a mill: ${gauge(v)}.`,
+  "opened-by-fineness": (v) => `Well ground: ${gauge(v)}.`,
+  "milled-but-not-opened": (v) => `Milled, but not fully ground: ${gauge(v)}.`,
+  "not-opened-by-fineness": (v) => `Not fully ground: ${gauge(v)}.`,
 
   "body-short": () => "Short body: the paste breaks off and stands where the knife leaves it.",
   "body-long": () => "Long body: the paste draws out and flows after the knife.",
   "body-stiff": () => "Stiff body: the paste resists the knife.",
   "body-ropy": () => "Ropy body: the paste draws out in strings.",
   "oil-stays-in": () => "The oil stays in the paste.",
-  "oil-parts-slightly": () => "A little oil parts from the paste.",
-  "oil-parts-markedly": () => "Oil parts markedly from the paste.",
+  "oil-parts-slightly": () => "A little oil separates from the paste.",
+  "oil-parts-markedly": () => "Oil separates from the paste: knead the tube before use.",
 
   "paste-loosens-under-the-muller": ({ fraction }) =>
-    `Hold back ${percent(fraction)} of the oil and add it last, if it is wanted: a paste loosens under the muller.`,
+    `Hold back ${percent(fraction)} of the oil and add it last, only if needed: a paste loosens under the muller.`,
   "paste-loosens-down-to-rub-out": ({ fraction, oilAbsorptionGPer100g }) =>
     `Hold back ${percent(fraction)} of the oil and add it last: a paste loosens under the muller, but below the rub-out figure (${gramsTo100(oilAbsorptionGPer100g)}) it does not hold together.`,
   "rub-out-takes-all-the-oil": ({ oilAbsorptionGPer100g }) =>
@@ -119,7 +119,7 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `Allow ${percent(fraction)} for paint left on slab or mill.`,
   "fills-the-jar": (v) => `${filling(v)} it fills a jar of ${jar(v)} even when it has settled.`,
   "fills-until-it-settles": (v) =>
-    `${filling(v)} it fills a jar of ${jar(v)} as poured, and no longer when it has settled.`,
+    `${filling(v)} it fills a jar of ${jar(v)} when just poured, but not once it has settled.`,
   "does-not-fill-the-jar": (v) => `${filling(v)} it does not fill a jar of ${jar(v)}.`,
 };
 
@@ -161,7 +161,7 @@ function gauge({
   readonly finenessOfGrindUm: number;
   readonly limitUm: number;
 }): string {
-  return `the gauge reads ${micrometres(finenessOfGrindUm)} (up to ${micrometres(limitUm)} counts as opened)`;
+  return `the gauge reads ${micrometres(finenessOfGrindUm)} (up to ${micrometres(limitUm)} counts as well ground)`;
 }
 
 function filling({

@@ -58,7 +58,7 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "lead-share-not-stated": ({ ingredients, limit, packageMl, shortBelowMl }) =>
     `Holds lead in a share that is not stated (${named(ingredients)}), so it counts as above ${percent(limit)}${shortForm({ packageMl, shortBelowMl })}.`,
   "traces-in-an-unclassified-mixture": ({ ingredients }) =>
-    `Not classified, but ${named(ingredients)} in it calls for a data sheet on request.`,
+    `Not classified, but ${named(ingredients)} in it means that a safety data sheet must be given on request.`,
   "as-its-supplier-states": ({ ingredients }) =>
     sentence(`As the supplier of ${named(ingredients)} states it`),
 
@@ -101,7 +101,7 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "total-short-of-the-whole": ({ unaccounted }) =>
     `${percent(unaccounted)} of the mixture is not accounted for; treat it as hazardous.`,
   "statement-not-known": ({ statements, name }) =>
-    `The supplier of ${within(name)} states ${listed(statements)}, which no list here knows: look it up, and treat as hazardous.`,
+    `The supplier of ${within(name)} states ${listed(statements)}, which is on none of our lists: look it up, and treat as hazardous.`,
 
   "contains-metal": ({ metals, advice }) =>
     `Contains ${listed(metals.map(metalWord))}. ${METAL_ADVICE[advice]}`,

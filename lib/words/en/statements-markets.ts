@@ -32,7 +32,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     ),
   "substance-of-very-high-concern": ({ names, ...act }) =>
     sentence(
-      `${namesWithin(names)} is on the list of substances of very high concern ${inForce(act)}: whoever buys it for work is told so in the safety data sheet`,
+      `${namesWithin(names)} is on the list of substances of very high concern ${inForce(act)}: the safety data sheet says so to whoever buys it for work`,
     ),
   "cadmium-in-other-paints": ({ names, limit, ...act }) =>
     sentence(
@@ -60,7 +60,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     sentence(`titanium dioxide bears no H351 here: its entry no longer stands ${since(act)}`),
   "offer-names-hazards": ({ statements, ...act }) =>
     sentence(
-      `an offer that the public can take up unseen names its hazards ${inForce(act)}: ${listed(statements)}`,
+      `if it is sold to the public by post or online, the listing must show its hazards ${inForce(act)}: ${listed(statements)}`,
     ),
   "formula-identifier-wanted": (act) =>
     sentence(
@@ -82,8 +82,7 @@ export const MARKET_WORDINGS: WordingsOf<MarketStatement> = {
     sentence(
       `California lists ${listed(substances.map(metalWord))} ${inForce(act, "Proposition 65")}, and a warning may be due`,
     ),
-  "acts-not-known-here": () =>
-    "The acts of this market are not known here: ask before offering it there.",
+  "acts-not-known-here": () => "We do not know the rules elsewhere: ask before you offer it there.",
 };
 
 /** Since when, and whether the act was read. */

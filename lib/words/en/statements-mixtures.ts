@@ -35,7 +35,7 @@ export const MIXTURE_RULINGS = {
   "particle-too-coarse": (v) =>
     `Theory says nothing of ${within(textOf(v, "pigment"))}: its grain (${micrometres(quantityOf(v, "sizeUm"))}) is over ${micrometres(numberOf(v, "limitUm"))}, where a grain scatters as a flat face does.`,
   "absorption-not-known": (v) =>
-    `Theory says nothing of ${within(textOf(v, "pigment"))}: how strongly its substance absorbs is not known here.`,
+    `Theory says nothing of ${within(textOf(v, "pigment"))}: we do not know how strongly its substance absorbs.`,
   "refractive-index-not-known": (v) =>
     `Theory says nothing of ${within(textOf(v, "pigment"))}: its refractive index is not recorded.`,
   "theory-bluer": (v) =>

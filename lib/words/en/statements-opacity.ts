@@ -16,9 +16,9 @@ export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
       )}`,
     ),
   "opacity-by-scattering": ({ class: word, filmUm, scatteringPower, spans }) =>
-    `${sentence(`${word}: a film of ${micrometres(filmUm)} scatters with S\u00b7X ${significant(scatteringPower, 2)}${bracketed(limitOf(word), reach(spans))}`)} So dark a film hides a chart by what it absorbs, and its contrast ratio gives no class; the limits of these words are our own, no standard's.`,
+    `${sentence(`${word}: a film of ${micrometres(filmUm)} scatters with S\u00b7X ${significant(scatteringPower, 2)}${bracketed(limitOf(word), reach(spans))}`)} A film as dark as this hides a chart by its darkness, so its contrast ratio gives no class. The limits of these words are our own, not a standard’s.`,
   "too-dark-for-contrast-ratio": ({ contrastRatio }) =>
-    `How transparent it is, is not stated: so dark a film hides the chart by what it absorbs (contrast ratio ${decimals(contrastRatio, 3)}), and how much it scatters is not told.`,
+    `We cannot say how transparent it is: a film as dark as this hides the chart by its darkness (contrast ratio ${decimals(contrastRatio, 3)}), and we do not know how much it scatters.`,
   "film-not-comparable": ({ filmUm, wantedUm }) =>
     `The film read, ${micrometres(filmUm)}, is too far from the ${micrometres(wantedUm)} that words of opacity are meant for.`,
 };

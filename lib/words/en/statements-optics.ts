@@ -62,16 +62,15 @@ export const OPTICS_RULINGS = {
   "keeps-chroma": (v) => tintSentence("keeps-chroma", v),
   "loses-chroma": (v) => tintSentence("loses-chroma", v),
   "no-tint-to-judge": (v) =>
-    sentence(`what it does in ${within(textOf(v, "white"))} is not stated: ${whyNotJudged(v)}`),
+    sentence(`we cannot say what it does in ${within(textOf(v, "white"))}: ${whyNotJudged(v)}`),
   "differs-by-white": (v) =>
     `At ${lightness(v, "L")} it is ${apart(v)} in ${within(textOf(v, "to"))} than in ${within(textOf(v, "from"))}.`,
   "alike-in-whites": (v) =>
-    `At ${lightness(v, "L")} it is alike in every white, within ${decimals(numberOf(v, "distance"), 1)} of a*, b*.`,
+    `At ${lightness(v, "L")} its hue is the same in every white, within ${decimals(numberOf(v, "distance"), 1)} of a*, b*.`,
   "one-white-only": (v) =>
-    `At ${lightness(v, "L")} it is known in no two whites, so whites are not compared.`,
+    `At ${lightness(v, "L")} we do not know it in two whites, so whites are not compared.`,
 
-  "not-let-down-in": (v) =>
-    `Not let down here in ${namesWithin(textsOf(v, "whites"), "or")}: what it does there is not stated.`,
+  "not-let-down-in": (v) => `Not tried in ${namesWithin(textsOf(v, "whites"), "or")}.`,
 
   "whites-differ": (v) =>
     `Strength is not compared: one was let down in ${within(textOf(v, "sample"))}, the other in ${within(textOf(v, "reference"))}.`,
@@ -86,24 +85,24 @@ export const OPTICS_RULINGS = {
   "mulled-stronger": (v) =>
     `Mulled, it is the stronger: ${percent(numberOf(v, "strength"))} of its strength when milled${comparedIn(v)}.`,
   "alike-mulled-and-milled": (v) =>
-    `Mulled and milled it is alike in strength, ${percent(numberOf(v, "strength"))} of milled${comparedIn(v)}.`,
+    `Mulled or milled, its strength is the same: ${percent(numberOf(v, "strength"))} of milled${comparedIn(v)}.`,
   "mulled-weaker": () =>
     "Mulled, expect it weaker than milled: lumps keep part of the colour to themselves.",
   "mulled-weaker-paler-bluer": (v) =>
     `Mulled, expect it to keep ${percent(quantityOf(v, "kept"))} of its strength (lumps of ${micrometres(quantityOf(v, "lumpsUm"))}), with tints paler and bluer than milled.`,
 
   "films-hid-their-grounds": (v) =>
-    `The films read (${micrometres(quantityOf(v, "filmsUm"))}) already hid the chart at most wavelengths, so the film that hides is no thicker than told, and may well be thinner.`,
+    `The films read (${micrometres(quantityOf(v, "filmsUm"))}) already hid the chart at most wavelengths: a thinner film than the one given may do.`,
   "strength-by-absorption": (v) =>
-    `Strength is held against ${textOf(v, "reference")} by what both absorb in ${within(textOf(v, "white"))}; let down to equal strength they still differ by \u0394E00 ${decimals(numberOf(v, "residualDeltaE00"), 1)}.`,
+    `Strength is measured against ${textOf(v, "reference")} by what both absorb in ${within(textOf(v, "white"))}; at equal strength they still differ by \u0394E00 ${decimals(numberOf(v, "residualDeltaE00"), 1)}.`,
   "strength-by-equal-depth": (v) =>
-    `Strength is held against ${textOf(v, "reference")} by how much of each brings ${within(textOf(v, "white"))} to one lightness, since its let-downs do not reach the other's; at that lightness they still differ by \u0394E00 ${decimals(numberOf(v, "residualDeltaE00"), 1)}.`,
+    `Strength is measured against ${textOf(v, "reference")} by how much of each brings ${within(textOf(v, "white"))} to one lightness, since its let-downs do not reach the other's; at that lightness they still differ by \u0394E00 ${decimals(numberOf(v, "residualDeltaE00"), 1)}.`,
   "contrast-without-gloss": (v) =>
-    `The shine counts into that: looked past, a film of ${micrometres(numberOf(v, "filmUm"))} has a contrast ratio of ${decimals(numberOf(v, "excluded"), 2)}; with it, ${decimals(numberOf(v, "included"), 2)}.`,
+    `That includes the shine: without it, a film of ${micrometres(numberOf(v, "filmUm"))} has a contrast ratio of ${decimals(numberOf(v, "excluded"), 2)}; with it, ${decimals(numberOf(v, "included"), 2)}.`,
   "masstone-by-both-grounds": (v) =>
-    `The masstone was read on a film that lets its ground through (contrast ratio ${decimals(numberOf(v, "contrast"), 2)}). Tints and mixtures are worked out from what both grounds tell of a coat that hides.`,
+    `The masstone was read on a film that lets its ground show through (contrast ratio ${decimals(numberOf(v, "contrast"), 2)}). Tints and mixtures are worked out from what both grounds tell of a coat that hides.`,
   "masstone-is-a-film": (v) =>
-    `What is shown as the masstone is a film over white that lets its ground through (contrast ratio ${decimals(numberOf(v, "contrast"), 2)}). A thicker coat looks darker, and what is worked out from it is less certain.`,
+    `What is shown as the masstone is a film over white that lets its ground show through (contrast ratio ${decimals(numberOf(v, "contrast"), 2)}). A thicker coat looks darker, and what we work out from it is less certain.`,
   "does-not-hide": (v) =>
     `Even a film of ${decimals(numberOf(v, "filmUm") / 1000, 0)}\u00a0mm does not hide: its contrast ratio is ${decimals(numberOf(v, "contrastRatio"), 2)}, and ${decimals(numberOf(v, "target"), 2)} would.`,
   "gloss-deepens": (v) =>
@@ -149,7 +148,7 @@ export function combinedTintSentence(tints: readonly InNamedWhite[]): string {
     )
     .toSorted((one, other) => other.strength - one.strength);
   const [first] = clauses;
-  if (first === undefined) return "No let-down has been read that tells what it does in a white.";
+  if (first === undefined) return "Not yet tried in white.";
   const groups = [...new Set(clauses.map(({ phrase }) => phrase))].map((phrase) =>
     clauses.filter((clause) => clause.phrase === phrase),
   );
@@ -270,11 +269,12 @@ function apart(values: Values): string {
 }
 
 function whyNotJudged(values: Values): string {
-  if (!hasValue(values, "wantedL")) return "a masstone and a let-down near L* 50 would tell";
+  if (!hasValue(values, "wantedL"))
+    return "it takes a reading of the masstone and a let-down near L* 50";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
   if (numberOf(values, "wantedL") > masstoneMax + aboveMasstone)
     return "it is too pale itself to do much there";
-  return `a let-down near ${lightness(values, "wantedL")} would tell, and the nearest is at ${lightness(values, "nearestL")}`;
+  return `it takes a let-down near ${lightness(values, "wantedL")}; the nearest is at ${lightness(values, "nearestL")}`;
 }
 
 function lightness(values: Values, name: string): string {

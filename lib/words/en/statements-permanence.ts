@@ -40,7 +40,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "exposed-under-standard": (v) =>
     `Category ${v.category}: the ${v.form} changed by ${change(v.meanDeltaEab)}${limit(v.deltaEabMax)}, exposed by ${sources(v)}.`,
   "exposed-not-under-standard": (v) =>
-    `The ${v.form} changed by ${change(v.meanDeltaEab)}, as in category ${v.category}${limit(v.deltaEabMax)}; the exposure (${sources(v)}) is not the whole of the standard's.`,
+    `The ${v.form} changed by ${change(v.meanDeltaEab)}, as in category ${v.category}${limit(v.deltaEabMax)}; the exposure (${sources(v)}) is not all that the standard asks for.`,
   "exposure-as-stated": (v) =>
     `As stated by others, the ${v.form} changed by ${change(v.meanDeltaEab)}, as in category ${v.category}${limit(v.deltaEabMax)} (${sources(v)}); not exposed here.`,
   "exposure-better-than-stated": (v) =>
@@ -48,9 +48,9 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "exposure-worse-than-stated": (v) =>
     contradicted(v, "less well", `the category ${v.stated} that is stated`),
   "exposure-better-than-expected": (v) =>
-    contradicted(v, "better", `its pigments lead one to expect (${v.expectation})`),
+    contradicted(v, "better", `its pigments lead us to expect (${v.expectation})`),
   "exposure-worse-than-expected": (v) =>
-    contradicted(v, "less well", `its pigments lead one to expect (${v.expectation})`),
+    contradicted(v, "less well", `its pigments lead us to expect (${v.expectation})`),
   "category-stated": ({ category, form }) =>
     `Category ${category} is stated for the colour${bracketed(form)}; not tested here.`,
   "pigment-category-stated": ({ category, form, pigment }) =>
@@ -68,14 +68,14 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
       `${within(pigment)} in a paint of its own changed in light by ${change(deltaEab)} in the ${form}, as in category ${category}, as stated by others`,
     ),
   "weaker-in-tints": ({ pigment, expectation }) =>
-    `In tints and thin glazes ${within(pigment)} stands less well: expected ${expectation}; not tested here.`,
+    `In tints and thin glazes ${within(pigment)} lasts less well: expected ${expectation}; not tested here.`,
   "mixture-with-unknown-pigment": ({ pigments }) =>
-    `How ${namesWithin(pigments)} ${stand(pigments)} in light is not known, and a mixture is as good as its weakest: so its lightfastness is not stated.`,
-  "pigments-alike": ({ pigments }) => `Its pigments are alike in light: ${namesWithin(pigments)}.`,
+    `We do not know how ${namesWithin(pigments)} ${stand(pigments)} up to light, and a mixture lasts only as long as its weakest pigment: so no lightfastness is given.`,
+  "pigments-alike": ({ pigments }) => `Its pigments last alike: ${namesWithin(pigments)}.`,
   "weakest-pigment-decides": ({ pigments }) =>
     `The least lightfast pigment decides: ${namesWithin(pigments)}.`,
   "lightfastness-of-pigment-unknown": ({ pigments }) =>
-    `How ${namesWithin(pigments)} ${stand(pigments)} in light is not known here.`,
+    `We do not know how ${namesWithin(pigments)} ${stand(pigments)} up to light.`,
   "least-lightfast-by-exposure": ({ pigments, deltaEab }) =>
     leastLightfast(
       pigments,
@@ -85,11 +85,11 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
     leastLightfast(pigments, `category ${category}, as stated`),
   "least-lightfast-expected": ({ pigments }) => leastLightfast(pigments, "expected, not tested"),
   "components-alike-in-light": ({ pigments }) =>
-    `${sentence(`${namesWithin(pigments)} are alike in light, as far as is known`).replace(/\.$/, "")}: none of them is the likelier to go first.`,
+    `${sentence(`${namesWithin(pigments)} are alike in light, as far as is known`).replace(/\.$/, "")}: none of them is more likely to go first.`,
   "components-in-light-not-known": ({ pigments }) =>
-    `How ${namesWithin(pigments)} ${stand(pigments)} in light is not known, so neither is which component goes first.`,
+    `We do not know how ${namesWithin(pigments)} ${stand(pigments)} up to light, nor therefore which component goes first.`,
   "blue-wool-is-another-scale": ({ reference, category }) =>
-    `Blue wool ${reference} is on a scale of its own; custom sets it beside category ${category}, no standard does.`,
+    `Blue wool ${reference} is another scale; by custom it goes with category ${category}, but no standard says so.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
     `A change of ${change(deltaEab)} is nearest grade ${grade} of the grey scale, where 5 is no change.`,
 

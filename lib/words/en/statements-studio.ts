@@ -26,12 +26,12 @@ const NATURES = {
 /** Cautions of studio and workshop, then the reasons that stand after them, each a sentence of its own. */
 export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "captured-exhaust-first": (v) =>
-    `Weigh and mull ${pigments(v)} under captured exhaust, or closed in: that comes before any mask.`,
+    `Weigh and mull ${pigments(v)} where an extractor catches the dust, or under a cover; a mask comes on top of that.`,
   "no-draught-across-powder": (v) => `No draught and no fan across the powder of ${pigments(v)}.`,
   "respirator-ffp2": (v) =>
-    `For ${pigments(v)}, beside the exhaust and not in its place, a fitted mask of FFP2 or N95 at the least.`,
+    `For ${pigments(v)}, as well as the extractor and not in its place, a fitted mask of FFP2 or N95 at least.`,
   "respirator-p3": (v) =>
-    `For ${pigments(v)}, beside the exhaust and not in its place, a fitted respirator with a P3 or P100 filter, or a mask of FFP3.`,
+    `For ${pigments(v)}, as well as the extractor and not in its place, a fitted respirator with a P3 or P100 filter, or a mask of FFP3.`,
   "no-ignition-source": (v) => `No flame, spark or other source of ignition near ${it(v)}.`,
   gloves: ({ pigments: of }) =>
     of === undefined ? "Wear gloves." : `Wear gloves with ${namesWithin(of)}.`,
@@ -39,19 +39,19 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "pregnant-or-nursing-keep-away": (v) =>
     `Anyone who is or may become pregnant, or is nursing, keeps away from ${it(v)}.`,
   "workplace-lead-rules": (v) =>
-    `Workplace rules on lead hold for ${it(v)}; local codes and licensed practice come first.`,
+    `The workplace rules on lead apply to ${it(v)}; local codes and licensed practice come first.`,
   "children-keep-away": (v) => `Keep children away from ${it(v)}.`,
   "no-food-in-the-room": (v) => `No eating, drinking or smoking in the room with ${it(v)}.`,
   "no-food-no-brush-in-mouth": () =>
-    "No food or drink beside the paint, and no brush pointed in the mouth.",
+    "No food or drink beside the paint, and do not point a brush in the mouth.",
   "not-on-skin-or-food": () =>
     "Not for a child's use; not on skin, not on food or what touches food. Put the lid on.",
-  "fresh-air": () => "Let fresh air through the room while the paint is worked and while it dries.",
+  "fresh-air": () => "Air the room while you paint and while the paint dries.",
   "no-dry-sanding": () => "Do not sand the film dry: sand it wet and wipe it up.",
   "never-sand-dry": () => "Never sand the film dry.",
   "no-spraying-no-heating": () => "Never spray it, and never heat it.",
   "spray-only-with-captured-exhaust": () =>
-    "Spray it only under captured exhaust, with a fitted respirator beside it.",
+    "Spray it only where an extractor catches the mist, with a fitted respirator as well.",
   "no-heating-of-oil": () => "Do not heat the oil or the paint.",
   "wet-wipe-no-sweeping": () =>
     "Wipe up wet: no dry sweeping and no household vacuum, only one with a class H filter.",
@@ -68,11 +68,11 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     particleSizeUm,
   }) =>
     `${DUSTINESS[of]}${bracketed(bulk(loose, "as poured"), bulk(tapped, "tapped"), grain(particleSizeUm))}.`,
-  "nuisance-dust": () => "Any fine dust burdens the lungs.",
+  "nuisance-dust": () => "Any fine dust is bad for the lungs.",
   "dust-can-burn": ({ nature }) => NATURES[nature],
-  "dust-goes-up-again": () => "Swept dust goes up again.",
+  "dust-goes-up-again": () => "Sweeping puts the dust back into the air.",
   "film-turns-to-dust": () => "Sanding turns the film to dust.",
-  "droplets-are-breathed-in": () => "Sprayed droplets are breathed in.",
+  "droplets-are-breathed-in": () => "Spray is breathed in.",
   "holds-metal": ({ metals }) => `It holds ${listed(metals.map(metalWord))}.`,
   "states-hazard": ({ statements }) => `It carries ${listed(statements)}.`,
   "hazard-data-missing": ({ ingredients }) =>
@@ -83,7 +83,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     `It is ${/^a /.test(what) ? what : withArticle(what)}, whose dust may hold respirable quartz, which scars the lungs and can cause cancer; a paper that states none would change this.`,
   "bench-test-with-care": ({ uses }) =>
     `${uses.map((use) => BENCH_CARE[use]).join(" ")} A pinch is enough; eye protection, and nothing near that burns or is eaten.`,
-  "paint-is-no-food": () => "Paint is not for swallowing.",
+  "paint-is-no-food": () => "Do not swallow paint.",
   "drying-oil": () => "A drying oil takes up oxygen and grows warm by itself.",
   "paint-and-oil-foul-water": () => "Paint and oil foul water.",
 };

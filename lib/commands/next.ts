@@ -1,0 +1,69 @@
+import { reprintList } from "../print/reprint-list.ts";
+import { duePapers } from "../planning/due.ts";
+import { nextSteps } from "../planning/next-steps.ts";
+import { formatDiagnostic } from "../diagnostics/diagnostic.ts";
+import { loadRecords } from "../records/load-records.ts";
+import { earlierCards } from "../site/earlier-manifest.ts";
+import { hazardNotes } from "../site/hazard-notes.ts";
+import { OutputFault } from "../site/output-fault.ts";
+import { latestDate, printedDate } from "../site/printed-date.ts";
+import { workedSite } from "../site/site-context.ts";
+import { theoryCacheOf } from "../site/theory-cache.ts";
+import { dueLines, nextLines } from "../workshop/next-view.ts";
+import type { CommandOptions } from "./command-line.ts";
+import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
+
+/** Lines that are printed: who has done these asks again. */
+const SHOWN = 25;
+
+/**
+ * What to find out next, by trying it, and what falls due; write nothing.
+ * @param since a manifest.json kept when cards were printed last: names the cards to print again.
+ */
+export function next(
+  { contentDir, date, strict }: Pick<CommandOptions, "contentDir" | "date" | "strict">,
+  since: string | undefined,
+): number {
+  const started = performance.now();
+  const { records, diagnostics } = loadRecords(contentDir, process.cwd(), latestDate(date));
+  if (records === undefined || exitCode(diagnostics, strict) !== 0) {
+    printDiagnostics(diagnostics);
+    say(`nothing worked out, ${tally(diagnostics)}, ${seconds(started)}`);
+    return 1;
+  }
+  try {
+    const before = since === undefined ? undefined : earlierCards(since);
+    const { context, published, answers, cards } = workedSite(
+      records,
+      printedDate(date, records.newestDate),
+      theoryCacheOf(contentDir, false),
+    );
+    const sheets = published.map(({ worded: { sheet } }) => sheet);
+    const lines = nextLines(
+      nextSteps(records, sheets, answers.held, Infinity),
+      records,
+      context.words,
+    );
+    for (const { what, gain, hours, file, record } of lines.slice(0, SHOWN))
+      say(`${what}\n  ${gain}; ${hours}\n  ${file}: ${record.replaceAll("\n", "\n    ")}`);
+    if (lines.length > SHOWN)
+      say(`and ${counted(lines.length - SHOWN, "line")} more that gain less`);
+    for (const { what, record } of dueLines(duePapers(records, context.date), context.words))
+      say(`due: ${record}: ${what}`);
+    for (const note of hazardNotes(sheets, records)) say(`due: ${formatDiagnostic(note)}`);
+    for (const { slug, changes } of before === undefined
+      ? []
+      : reprintList(cards.cards, before, context.words))
+      for (const change of changes) say(`due: card of ${slug} to print again: ${change}`);
+    say(`${counted(lines.length, "step")}, ${seconds(started)}`);
+    return 0;
+  } catch (error) {
+    if (!(error instanceof OutputFault)) throw error;
+    process.stderr.write(`${error.message}\n`);
+    return 1;
+  }
+}
+
+function say(line: string): void {
+  process.stdout.write(`${line}\n`);
+}

@@ -1,0 +1,393 @@
+import { HAND_HELD_NOISE } from "../colorimetry/reading-noise.ts";
+import type { Spectrum } from "../quantities/spectrum.ts";
+import type { Colour, Records, SpectrumReading, TintReading } from "../records/records.ts";
+import type { ColourRecord } from "../records/schema/colour.ts";
+import type { PigmentRecord } from "../records/schema/pigment.ts";
+import type { VehicleRecord } from "../records/schema/vehicle.ts";
+
+export type MeasuredKind = "pigment" | "vehicle" | "colour";
+
+/** Something that a workshop can find out and has not written down. */
+export interface Measurement {
+  readonly kind: MeasuredKind;
+  readonly slug: string;
+  readonly key: MeasurementKey;
+  /** The records as they would be with a plausible value in them. */
+  readonly tried: Records;
+  /** Whether K and S have to be fitted anew. */
+  readonly refits: boolean;
+}
+
+/** What is written, which hands it takes [h], and the value that it is tried with. */
+interface Form<R> {
+  /** Hands, not waiting: a drying trial takes minutes on several days. Common practice of our own, to be put right by who does it. */
+  readonly hours: number;
+  /** The line of the record, with figures that stand for whatever is found. */
+  readonly line: string;
+  /** Undefined where the record has it already. */
+  readonly value: (record: R, records: Records, slug: string) => Partial<R> | undefined;
+  readonly refits?: true;
+}
+
+const DATE = "2000-01-01";
+
+const PIGMENT = {
+  densityGPerCm3: {
+    hours: 1,
+    line: "densityGPerCm3: { value: 3.2, method: pycnometer, date: DATE }",
+    value: ({ densityGPerCm3, colourIndexName }) =>
+      densityGPerCm3 === undefined
+        ? { densityGPerCm3: { value: densityOf(colourIndexName), method: "tried", date: DATE } }
+        : undefined,
+  },
+  oilAbsorptionGPer100g: {
+    hours: 1,
+    line: "oilAbsorptionGPer100g: { value: 30, method: ISO 787-5, date: DATE }",
+    value: ({ oilAbsorptionGPer100g }) =>
+      oilAbsorptionGPer100g === undefined
+        ? { oilAbsorptionGPer100g: { value: 30, method: "ISO 787-5", date: DATE } }
+        : undefined,
+  },
+  bulkDensities: {
+    hours: 0.5,
+    line: "bulkDensityLooseGPerMl: 0.4\nbulkDensityTappedGPerMl: 0.7",
+    value: ({ bulkDensityLooseGPerMl: loose, bulkDensityTappedGPerMl: tapped }) =>
+      loose === undefined || tapped === undefined
+        ? { bulkDensityLooseGPerMl: loose ?? 0.2, bulkDensityTappedGPerMl: tapped ?? 0.9 }
+        : undefined,
+  },
+  lightfastness: {
+    hours: 0.25,
+    line: "lightfastness: { blueWool: 7, form: masstone, source: SUPPLIER-PAPER }",
+    value: ({ lightfastness }) =>
+      lightfastness === undefined
+        ? { lightfastness: { blueWool: 7, form: "masstone" } }
+        : undefined,
+  },
+  hazards: {
+    hours: 0.5,
+    line: "hazards: []   # or each statement of its safety data sheet, section 2",
+    value: ({ hazards, components }) =>
+      hazards === undefined && components === undefined ? { hazards: [] } : undefined,
+  },
+} satisfies Readonly<Record<string, Form<PigmentRecord>>>;
+
+const VEHICLE = {
+  densityGPerCm3: {
+    hours: 0.5,
+    line: "densityGPerCm3: { value: 0.93, method: weighed in a measure, date: DATE }",
+    value: ({ densityGPerCm3 }) =>
+      densityGPerCm3 === undefined
+        ? { densityGPerCm3: { value: 0.93, method: "tried", date: DATE } }
+        : undefined,
+  },
+  hazards: PIGMENT.hazards as Form<VehicleRecord>,
+} satisfies Readonly<Record<string, Form<VehicleRecord>>>;
+
+const COLOUR = {
+  parts: {
+    hours: 0.25,
+    line: "pigments: [{ pigment: NAME, parts: 3 }, { pigment: NAME, parts: 1 }]",
+    value: ({ pigments }) =>
+      pigments.length > 1 && pigments[0]?.parts === undefined
+        ? { pigments: pigments.map((part) => ({ ...part, parts: 1 })) }
+        : undefined,
+  },
+  oilIndexGPer100g: {
+    hours: 0.25,
+    line: "oilIndexGPer100g: { value: 40, method: batch book, date: DATE }",
+    value: ({ oilIndexGPer100g }) =>
+      oilIndexGPer100g === undefined
+        ? { oilIndexGPer100g: { value: 45, method: "batch book", date: DATE } }
+        : undefined,
+  },
+  masstone: {
+    hours: 1,
+    line: "masstone: { reading: FILE, column: masstone }",
+    value: ({ masstone }) =>
+      masstone === undefined ? { masstone: { reading: "tried", column: "tried" } } : undefined,
+    refits: true,
+  },
+  tints: {
+    hours: 3,
+    line: 'tints:\n  - { white: WHITE, massRatio: "1:1", ratioKind: paint, reading: FILE, column: "1:1" }\n  - { white: WHITE, massRatio: "1:5", ratioKind: paint, reading: FILE, column: "1:5" }\n  - { white: WHITE, massRatio: "1:20", ratioKind: paint, reading: FILE, column: "1:20" }',
+    value: ({ tints, masstone }, records, slug) => {
+      const white = usualWhite(records);
+      return tints === undefined && masstone !== undefined && white !== undefined && white !== slug
+        ? {
+            tints: TRIED_RATIOS.map(([colour, whiteParts]) => ({
+              white,
+              massRatio: `${colour}:${whiteParts}`,
+              ratioKind: "paint" as const,
+              reading: "tried",
+              column: "tried",
+            })),
+          }
+        : undefined;
+    },
+    refits: true,
+  },
+  films: {
+    hours: 1.5,
+    line: "films:\n  - { ground: black, filmThicknessUm: 50, reading: FILE, column: film on black }\n  - { ground: white, filmThicknessUm: 50, reading: FILE, column: film on white }",
+    value: ({ films, masstone }) =>
+      films === undefined && masstone !== undefined
+        ? {
+            films: (["black", "white"] as const).map((ground) => ({
+              ground,
+              filmThicknessUm: 50,
+              reading: "tried",
+              column: "tried",
+            })),
+          }
+        : undefined,
+    refits: true,
+  },
+  dryingTrials: {
+    hours: 1,
+    line: "dryingTrials:\n  - { touchDryDays: 6, throughDryDays: 20, filmThicknessUm: 75, temperatureC: 20, humidityPercent: 50, date: DATE }",
+    value: ({ dryingTrials }) =>
+      dryingTrials === undefined
+        ? {
+            dryingTrials: [
+              {
+                touchDryDays: 6,
+                throughDryDays: 20,
+                filmThicknessUm: 75,
+                temperatureC: 20,
+                humidityPercent: 50,
+                date: DATE,
+              },
+            ],
+          }
+        : undefined,
+  },
+  exposures: {
+    hours: 2,
+    line: 'exposures:\n  - { deltaEab: 2, form: masstone, standard: after ASTM D4303, exposure: "window, under glass, 12 months", date: DATE }\n  - { deltaEab: 2, form: tint, standard: after ASTM D4303, exposure: "window, under glass, 12 months", date: DATE }',
+    value: ({ exposures }) =>
+      exposures === undefined
+        ? {
+            exposures: (["masstone", "tint"] as const).map((form) => ({
+              deltaEab: 2,
+              form,
+              standard: "after ASTM D4303",
+              exposure: "tried",
+              date: DATE,
+            })),
+          }
+        : undefined,
+  },
+  gloss60: {
+    hours: 0.25,
+    line: "gloss60: { value: 45, method: ISO 2813, date: DATE }",
+    value: ({ gloss60 }) =>
+      gloss60 === undefined
+        ? { gloss60: { value: 45, method: "ISO 2813", date: DATE } }
+        : undefined,
+  },
+  finenessOfGrindUm: {
+    hours: 0.25,
+    line: "finenessOfGrindUm: 20",
+    value: ({ finenessOfGrindUm }) =>
+      finenessOfGrindUm === undefined ? { finenessOfGrindUm: 20 } : undefined,
+  },
+  bodyAndSeparation: {
+    hours: 0.25,
+    line: "body: short\noilSeparation: none",
+    value: ({ body, oilSeparation }) =>
+      body === undefined || oilSeparation === undefined
+        ? { body: body ?? "short", oilSeparation: oilSeparation ?? "none" }
+        : undefined,
+  },
+} satisfies Readonly<Record<string, Form<ColourRecord>>>;
+
+export type MeasurementKey = keyof typeof PIGMENT | keyof typeof VEHICLE | keyof typeof COLOUR;
+
+export function workHours({ kind, key }: Pick<Measurement, "kind" | "key">): number {
+  return formOf(kind, key).hours;
+}
+
+/** What is to be written into the record, DATE and NAME standing for what belongs there. */
+export function recordLine({ kind, key }: Pick<Measurement, "kind" | "key">): string {
+  return formOf(kind, key).line;
+}
+
+/** Parts of the paths that a line which is not stated asks for, where they are others than the key. */
+const ASKED: Partial<Readonly<Record<MeasurementKey, readonly string[]>>> = {
+  bulkDensities: ["bulkDensityLooseGPerMl", "bulkDensityTappedGPerMl"],
+  bodyAndSeparation: ["body", "oilSeparation"],
+};
+
+/** Whether what a line asks for, `colours.bone-black.films`, is this measurement. */
+export function isAskedFor({ kind, slug, key }: Measurement, wanting: string): boolean {
+  const [group, name, ...rest] = wanting.split(".");
+  const asked = ASKED[key] ?? [key];
+  if (key === "parts") return rest[0] === "parts";
+  return group === `${kind}s` && name === slug && asked.includes(rest[0] ?? "");
+}
+
+/** Last part of the path of the figure that a measurement gives, where it is another than the key. */
+const GIVES: Partial<Readonly<Record<MeasurementKey, string>>> = { dryingTrials: "touchDryDays" };
+
+/** Whether a figure of a sheet, by its path, is what this measurement gives. */
+export function isGivenBy({ kind, slug, key }: Measurement, path: string): boolean {
+  return (
+    path.endsWith(`.${GIVES[key] ?? key}`) &&
+    (kind !== "pigment" || path === `pigments.${slug}.${key}`)
+  );
+}
+
+function formOf(kind: MeasuredKind, key: MeasurementKey): Pick<Form<unknown>, "hours" | "line"> {
+  const forms: Readonly<Record<string, Pick<Form<unknown>, "hours" | "line">>> = {
+    pigment: PIGMENT,
+    vehicle: VEHICLE,
+    colour: COLOUR,
+  }[kind];
+  const form = forms[key];
+  if (form === undefined)
+    throw new RangeError(`The measurement is ${key}; right would be one of a ${kind}`);
+  return form;
+}
+
+/** Everything that the records of a range lack and a workshop can find out. */
+export function possibleMeasurements(records: Records): Measurement[] {
+  return [
+    ...[...records.pigments].flatMap(([slug, one]) =>
+      measurements("pigment", PIGMENT, slug, one.record, records, (patch) => ({
+        ...records,
+        pigments: new Map(records.pigments).set(slug, {
+          ...one,
+          record: { ...one.record, ...patch },
+        }),
+      })),
+    ),
+    ...[...records.vehicles].flatMap(([slug, one]) =>
+      measurements("vehicle", VEHICLE, slug, one.record, records, (patch) => ({
+        ...records,
+        vehicles: new Map(records.vehicles).set(slug, {
+          ...one,
+          record: { ...one.record, ...patch },
+        }),
+      })),
+    ),
+    ...[...records.colours].flatMap(([slug, one]) =>
+      measurements("colour", COLOUR, slug, one.record, records, (patch) => ({
+        ...records,
+        colours: new Map(records.colours).set(slug, withReadings(one, patch, records)),
+      })),
+    ),
+  ];
+}
+
+function measurements<R>(
+  kind: MeasuredKind,
+  forms: Readonly<Record<string, Form<R>>>,
+  slug: string,
+  record: R,
+  records: Records,
+  put: (patch: Partial<R>) => Records,
+): Measurement[] {
+  return Object.entries(forms).flatMap(([key, { value, refits = false }]): Measurement[] => {
+    const patch = value(record, records, slug);
+    return patch === undefined
+      ? []
+      : [{ kind, slug, key: key as MeasurementKey, tried: put(patch), refits }];
+  });
+}
+
+/** Colour to white by mass, from strong to pale. */
+const TRIED_RATIOS = [
+  [1, 1],
+  [1, 5],
+  [1, 20],
+] as const;
+
+/** A colour with a patch, and with readings where the patch speaks of drawdowns: of its own masstone, lightened as paint in a white is. */
+function withReadings(colour: Colour, patch: Partial<ColourRecord>, records: Records): Colour {
+  const read = colour.masstone?.form === "spectrum" ? colour.masstone : undefined;
+  const masstone = read ?? reading(flat(0.15), records);
+  const white = patch.tints?.[0]?.white;
+  return {
+    ...colour,
+    record: { ...colour.record, ...patch },
+    ...(patch.masstone === undefined ? {} : { masstone }),
+    ...(white === undefined
+      ? {}
+      : {
+          tints: TRIED_RATIOS.map(([colourParts, whiteParts]): TintReading => ({
+            white,
+            massRatio: `${colourParts}:${whiteParts}`,
+            colourParts,
+            whiteParts,
+            ratioKind: "paint",
+            reading: { ...masstone, spectrum: letDown(masstone.spectrum, colourParts, whiteParts) },
+          })),
+        }),
+    ...(patch.films === undefined
+      ? {}
+      : {
+          films: (["black", "white"] as const).map((ground) => ({
+            ground,
+            filmThicknessUm: 50,
+            reading: {
+              ...masstone,
+              spectrum: {
+                ...masstone.spectrum,
+                values: masstone.spectrum.values.map((R) =>
+                  ground === "black" ? 0.85 * R : Math.min(0.95, R + 0.05),
+                ),
+              },
+            },
+          })),
+        }),
+  };
+}
+
+/** K/S of colour and of a white that reflects .9, by their shares: plausible, and no more is asked of it. */
+function letDown(spectrum: Spectrum, colourParts: number, whiteParts: number): Spectrum {
+  const ks = (R: number): number => (1 - R) ** 2 / (2 * R);
+  return {
+    ...spectrum,
+    values: spectrum.values.map((R) => {
+      const mixed =
+        (colourParts * ks(Math.min(0.9, Math.max(0.01, R))) + whiteParts * ks(0.9)) /
+        (colourParts + whiteParts);
+      return 1 + mixed - Math.sqrt(mixed ** 2 + 2 * mixed);
+    }),
+  };
+}
+
+function reading(spectrum: Spectrum, { workshop }: Records): SpectrumReading {
+  return {
+    form: "spectrum",
+    spectrum,
+    count: 1,
+    geometry: workshop.readings?.geometry ?? "d/8 excluded",
+    noise: HAND_HELD_NOISE,
+    origin: "tried",
+  };
+}
+
+function flat(factor: number): Spectrum {
+  return {
+    grid: { startNm: 400, stepNm: 10, count: 31 },
+    values: Array.from({ length: 31 }, () => factor),
+  };
+}
+
+/** The white that most colours are let down in. */
+function usualWhite({ colours }: Records): string | undefined {
+  const counts = new Map<string, number>();
+  for (const { record } of colours.values())
+    for (const white of new Set((record.tints ?? []).map((tint) => tint.white)))
+      counts.set(white, (counts.get(white) ?? 0) + 1);
+  return [...counts].sort(
+    ([one, many], [other, more]) => more - many || (one < other ? -1 : 1),
+  )[0]?.[0];
+}
+
+/** Of a white as of titanium dioxide, of others as of most [g/cm3]: any value in reach clears the same lines. */
+function densityOf(colourIndexName: string | undefined): number {
+  return colourIndexName?.startsWith("PW") === true ? 4 : 3;
+}

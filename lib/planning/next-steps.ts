@@ -1,0 +1,226 @@
+import type { HeldAnswer } from "../claims/held-claims.ts";
+import { inputsOf, isFigure, isKnown, type Figure } from "../quantities/figure.ts";
+import { isInterval } from "../quantities/interval.ts";
+import type { Records } from "../records/records.ts";
+import { allFits } from "../sheet/all-sheets.ts";
+import { colourSheet } from "../sheet/colour-sheet.ts";
+import { figureEntries } from "../sheet/figure-entries.ts";
+import { paintOfWhite } from "../sheet/record-inputs.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Fits } from "../sheet/tints/strength.ts";
+import {
+  isAskedFor,
+  isGivenBy,
+  possibleMeasurements,
+  workHours,
+  type Measurement,
+} from "./measurement.ts";
+
+/** What a measurement would do to the sheets, found by putting a plausible value in. */
+export interface NextStep {
+  readonly measurement: Measurement;
+  readonly hours: number;
+  /** Lines of "not stated" that would be stated. */
+  readonly cleared: number;
+  /** Lines that rest on an estimate now and would not. */
+  readonly firmer: number;
+  /** Lines that no sheet has yet, since nothing was there to work them out of. */
+  readonly added: number;
+  /** Claims of answers that speak of one of these lines. */
+  readonly claims: number;
+  /** Colours whose sheets change, by slug. */
+  readonly colours: readonly string[];
+}
+
+/** So many lines that are new count as one that is cleared: a ladder has dozens. Our own choice. */
+const ADDED_TO_ONE = 10;
+
+/**
+ * What to measure, weigh, ask or expose next: the steps that clear and firm up most lines for
+ * the work they take, the best first. Each is tried: a plausible value goes into the records,
+ * the sheets that rest on it are worked out again, and what has changed is counted.
+ *
+ * @param sheets of the records as they are.
+ * @param most steps that are tried, those first that concern most open lines.
+ */
+export function nextSteps(
+  records: Records,
+  sheets: readonly Sheet[],
+  answers: readonly HeldAnswer[],
+  most: number,
+): NextStep[] {
+  const fits = allFits(records);
+  const bySlug = new Map(sheets.map((sheet) => [sheet.slug, sheet]));
+  const claimed = claimedPaths(answers);
+  return promising(possibleMeasurements(records), records, bySlug, most)
+    .map((measurement) => triedStep(measurement, records, fits, bySlug, claimed))
+    .filter(({ cleared, firmer, added }) => cleared + firmer + added > 0)
+    .sort((one, other) => worth(other) - worth(one) || order(one, other));
+}
+
+/** Lines gained for an hour of work. */
+export function worth({ cleared, firmer, added, claims, hours }: NextStep): number {
+  return (cleared + firmer + claims + added / ADDED_TO_ONE) / hours;
+}
+
+function order({ measurement: one }: NextStep, { measurement: other }: NextStep): number {
+  return `${one.kind} ${one.slug} ${one.key}` < `${other.kind} ${other.slug} ${other.key}` ? -1 : 1;
+}
+
+type Line = "not stated" | "estimated" | "firm";
+
+function linesOf(sheet: Sheet): ReadonlyMap<string, Line> {
+  return new Map(figureEntries(sheet).map(({ path, figure }) => [path, lineOf(figure)]));
+}
+
+function lineOf(figure: Figure): Line {
+  if (!isKnown(figure)) return "not stated";
+  return figure.restsOn === "estimated" || isInterval(figure.value) ? "estimated" : "firm";
+}
+
+/** How often claims speak of a path, colour first. */
+function claimedPaths(answers: readonly HeldAnswer[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { claims } of answers)
+    for (const path of claims.flatMap(({ paths }) => paths))
+      counts.set(path, (counts.get(path) ?? 0) + 1);
+  return counts;
+}
+
+function triedStep(
+  measurement: Measurement,
+  records: Records,
+  fits: Fits,
+  sheets: ReadonlyMap<string, Sheet>,
+  claimed: ReadonlyMap<string, number>,
+): NextStep {
+  let [cleared, firmer, added, claims] = [0, 0, 0, 0];
+  const colours: string[] = [];
+  for (const slug of concerned(measurement, records)) {
+    const { before, after } = beforeAndAfter(measurement, slug, records, fits, sheets);
+    if (before === undefined || after === undefined) continue;
+    let changed = 0;
+    const [was, is] = [linesOf(before), linesOf(after)];
+    for (const [path, line] of is) {
+      const gained = gain(was.get(path), line);
+      if (gained === undefined) continue;
+      changed++;
+      if (gained === "cleared") cleared++;
+      else if (gained === "firmer") firmer++;
+      else added++;
+      claims += claimed.get(`${slug}.${path}`) ?? 0;
+    }
+    if (changed > 0) colours.push(slug);
+  }
+  return { measurement, hours: workHours(measurement), cleared, firmer, added, claims, colours };
+}
+
+function gain(was: Line | undefined, is: Line): "cleared" | "firmer" | "added" | undefined {
+  if (is === "not stated") return undefined;
+  if (was === undefined) return "added";
+  if (was === "not stated") return "cleared";
+  return was === "estimated" && is === "firm" ? "firmer" : undefined;
+}
+
+/** A reading changes the fit of its colour: then it and what it is let down in are fitted apart, before as after. */
+function beforeAndAfter(
+  { tried, refits, slug: measured }: Measurement,
+  slug: string,
+  records: Records,
+  fits: Fits,
+  sheets: ReadonlyMap<string, Sheet>,
+): { readonly before: Sheet | undefined; readonly after: Sheet | undefined } {
+  const colour = tried.colours.get(slug);
+  if (colour === undefined) return { before: undefined, after: undefined };
+  if (!refits) return { before: sheets.get(slug), after: colourSheet(colour, fits, tried) };
+  const [few, fewTried] = [
+    companions(measured, records, tried),
+    companions(measured, tried, tried),
+  ];
+  const own = few.colours.get(slug);
+  return {
+    before: own && colourSheet(own, allFits(few), few),
+    after: colourSheet(colour, allFits(fewTried), fewTried),
+  };
+}
+
+/** The records with no colours but one, the whites of its let-downs as tried, and what strength goes by. */
+function companions(slug: string, records: Records, tried: Records): Records {
+  const whites = (tried.colours.get(slug)?.record.tints ?? []).map(({ white }) => white);
+  const reference = records.workshop.strengthReference;
+  const kept = new Set([
+    slug,
+    ...[...whites, ...referenceWhites(reference, records)].flatMap(
+      (white) => paintOfWhite(white, records)?.slug ?? [],
+    ),
+    ...(reference === undefined ? [] : [reference]),
+  ]);
+  return { ...records, colours: new Map([...records.colours].filter(([one]) => kept.has(one))) };
+}
+
+function referenceWhites(reference: string | undefined, records: Records): string[] {
+  return reference === undefined
+    ? []
+    : (records.colours.get(reference)?.record.tints ?? []).map(({ white }) => white);
+}
+
+/** Colours whose sheets a measurement can change. */
+function concerned({ kind, slug }: Measurement, records: Records): string[] {
+  return [...records.colours.values()]
+    .filter(({ slug: own, record }) => {
+      if (kind === "colour") return own === slug;
+      if (kind === "pigment") return record.pigments.some(({ pigment }) => pigment === slug);
+      return (
+        (record.vehicle ?? records.workshop.vehicle) === slug ||
+        (record.additions ?? []).some(({ vehicle }) => vehicle === slug)
+      );
+    })
+    .map((colour) => colour.slug);
+}
+
+/** Trying takes time: those first that most open lines ask for or rest on, for the work they take. */
+function promising(
+  measurements: readonly Measurement[],
+  records: Records,
+  sheets: ReadonlyMap<string, Sheet>,
+  most: number,
+): Measurement[] {
+  const open = new Map([...sheets].map(([slug, sheet]) => [slug, openLines(sheet)]));
+  const promise = (measurement: Measurement): number =>
+    concerned(measurement, records)
+      .flatMap((slug) => open.get(slug) ?? [])
+      .filter(
+        ({ wanting, restsOn }) =>
+          wanting.some((path) => isAskedFor(measurement, path)) ||
+          restsOn.some((path) => isGivenBy(measurement, path)),
+      ).length / workHours(measurement);
+  return measurements
+    .map((measurement) => ({ measurement, promised: promise(measurement) }))
+    .sort((one, other) => other.promised - one.promised)
+    .slice(0, most)
+    .map(({ measurement }) => measurement);
+}
+
+/** A line that is not firm: what it asks for, and the figures without firm ground that it rests on, itself among them. */
+interface OpenLine {
+  readonly wanting: readonly string[];
+  readonly restsOn: readonly string[];
+}
+
+function openLines(sheet: Sheet): OpenLine[] {
+  const entries = figureEntries(sheet);
+  const paths = new Map<Figure, string>(entries.map(({ figure, path }) => [figure, path]));
+  const grounds = (figure: Figure, found: Set<Figure>): Set<Figure> => {
+    if (found.has(figure) || lineOf(figure) === "firm") return found;
+    found.add(figure);
+    for (const input of inputsOf(figure)) if (isFigure(input)) grounds(input, found);
+    return found;
+  };
+  return entries
+    .map(({ figure }) => figure)
+    .filter((figure) => lineOf(figure) !== "firm")
+    .map((figure) => ({
+      wanting: isKnown(figure) ? [] : figure.wanting,
+      restsOn: [...grounds(figure, new Set())].flatMap((ground) => paths.get(ground) ?? []),
+    }));
+}

@@ -1,0 +1,59 @@
+const RECORD = { pigment: "pigments", vehicle: "vehicles", colour: "colours" } as const;
+const ENDING = { pigment: "yaml", vehicle: "yaml", colour: "md" } as const;
+
+/** What the page What to do next, and its command, say. */
+export const NEXT_STEPS = {
+  heading: "What to do next",
+  lead: "Each line was tried: a plausible value went into the records, the sheets were worked out again, and what they gained was counted. The best gain for an hour of work comes first; hours are of hands, not of waiting, and our own guess.",
+  steps: "What clears most",
+  stepsCaption: "What to find out, what the sheets gain, and the work it takes",
+  columns: {
+    what: "What",
+    gain: "Each gains",
+    hours: "Hours",
+    record: "To write",
+  },
+  none: "Nothing that a workshop could find out would clear or firm up a line.",
+  due: "What falls due",
+  dueCaption: "What time has made due",
+  dueColumns: { what: "What", where: "Record" },
+  nothingDue: "Nothing falls due.",
+  things: {
+    densityGPerCm3: "Density",
+    oilAbsorptionGPer100g: "Oil absorption by rub-out",
+    bulkDensities: "A measure of the powder weighed, poured and tapped",
+    lightfastness: "Lightfastness as the supplier states it",
+    hazards: "The supplier's safety data sheet",
+    parts: "Parts of its pigments, from the batch book",
+    oilIndexGPer100g: "Oil weighed into the next batch",
+    masstone: "A drawdown of the masstone, read",
+    tints: "Three let-downs in a white, read",
+    films: "Films of known thickness over black and white, read",
+    dryingTrials: "A drying trial",
+    exposures: "An exposure under glass, masstone and tint",
+    gloss60: "Gloss of a drawdown at 60\u00b0",
+    finenessOfGrindUm: "Fineness on the gauge",
+    bodyAndSeparation: "Body and oil separation, looked at",
+  },
+  of: (thing: string, names: readonly string[]) =>
+    `${thing}: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` and ${names.length - 4} more` : ""}`,
+  gain: (cleared: number, firmer: number, added: number, claims: number) =>
+    [
+      ...(cleared === 0 ? [] : [`${lines(cleared)} no longer \u201cnot stated\u201d`]),
+      ...(firmer === 0 ? [] : [`${lines(firmer)} no longer an estimate`]),
+      ...(added === 0 ? [] : [`${lines(added)} that ${added === 1 ? "is" : "are"} new`]),
+      ...(claims === 0 ? [] : [`${claims} ${claims === 1 ? "claim" : "claims"} of answers`]),
+    ].join(", "),
+  hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
+  file: (kind: keyof typeof RECORD, slug: string) => `${RECORD[kind]}/${slug}.${ENDING[kind]}`,
+  dueLines: {
+    "old-paper": (date: string) =>
+      `Its hazards are of ${date}, more than three years ago: ask the supplier for the safety data sheet of today`,
+    "undated-paper": () =>
+      "Its hazards bear no date: write down of what day the supplier's paper is",
+  },
+} as const;
+
+function lines(count: number): string {
+  return `${count} ${count === 1 ? "line" : "lines"}`;
+}

@@ -1,0 +1,54 @@
+import type { Due } from "../planning/due.ts";
+import { recordLine } from "../planning/measurement.ts";
+import { stepGroups, type StepGroup } from "../planning/step-groups.ts";
+import type { NextStep } from "../planning/next-steps.ts";
+import type { Records } from "../records/records.ts";
+import type { Words } from "../words/words.ts";
+
+/** One thing to find out, finished. */
+export interface NextLine {
+  readonly what: string;
+  readonly gain: string;
+  readonly hours: string;
+  /** Where the record of the first of them stands, and what is to be written there. */
+  readonly file: string;
+  readonly record: string;
+}
+
+/** Steps worded, those that gain alike in one line. */
+export function nextLines(steps: readonly NextStep[], records: Records, words: Words): NextLine[] {
+  const text = words.pages.nextSteps;
+  return stepGroups(steps).map(({ kind, key, slugs, step }): NextLine => {
+    const [first = ""] = slugs;
+    return {
+      what: text.of(
+        text.things[key],
+        slugs.map((slug) => nameOf(kind, slug, records)),
+      ),
+      gain: text.gain(step.cleared, step.firmer, step.added, step.claims),
+      hours: text.hours(step.hours),
+      file: text.file(kind, first),
+      record: recordLine({ kind, key }),
+    };
+  });
+}
+
+function nameOf(kind: StepGroup["kind"], slug: string, records: Records): string {
+  const found = { pigment: records.pigments, vehicle: records.vehicles, colour: records.colours }[
+    kind
+  ].get(slug);
+  return found?.record.name ?? slug;
+}
+
+/** What is due, worded, with the record that it is about. */
+export function dueLines(
+  due: readonly Due[],
+  words: Words,
+): { readonly what: string; readonly record: string }[] {
+  const { dueLines: text } = words.pages.nextSteps;
+  return due.map((one) => ({
+    record: one.record,
+    what:
+      one.due === "old-paper" ? text["old-paper"](words.date(one.date)) : text["undated-paper"](),
+  }));
+}

@@ -1,0 +1,80 @@
+import type { WorkshopPageView } from "../blocks/page-kinds.ts";
+import { section, statement } from "../blocks/section-blocks.ts";
+import type { HeldAnswer } from "../claims/held-claims.ts";
+import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import { duePapers } from "../planning/due.ts";
+import { nextSteps } from "../planning/next-steps.ts";
+import type { CellView } from "../present/views.ts";
+import { dueLines, nextLines } from "./next-view.ts";
+import { workshopHead } from "./workshop-frame.ts";
+
+export const NEXT_PATH = "next/index.html";
+
+/** Steps that a build tries, and lines that its page shows: `next` tries them all. */
+const TRIED = 40;
+const SHOWN = 20;
+
+/** What to do next: what to find out that the sheets gain most by, and what falls due. */
+export function workshopNextPage(
+  context: PageContext,
+  place: PagePlace,
+  answers: readonly HeldAnswer[],
+): WorkshopPageView {
+  const { words, records, sheets, date } = context;
+  const text = words.pages.nextSteps;
+  const steps = nextSteps(
+    records,
+    sheets.map(({ sheet }) => sheet),
+    answers,
+    TRIED,
+  );
+  const lines = nextLines(steps, records, words).slice(0, SHOWN);
+  const due = dueLines(duePapers(records, date), words);
+  const sections = [
+    ...section("steps", text.steps, [
+      lines.length === 0
+        ? statement(text.none)
+        : {
+            kind: "table" as const,
+            table: {
+              caption: text.stepsCaption,
+              columns: [
+                { head: text.columns.what },
+                { head: text.columns.gain },
+                { head: text.columns.hours, numeric: true },
+                { head: text.columns.record },
+              ],
+              rows: lines.map(({ what, gain, hours, file, record }): CellView[] => [
+                { text: what },
+                { text: gain },
+                { text: hours },
+                { text: file, note: record },
+              ]),
+            },
+          },
+    ]),
+    ...section("due", text.due, [
+      due.length === 0
+        ? statement(text.nothingDue)
+        : {
+            kind: "table" as const,
+            table: {
+              caption: text.dueCaption,
+              columns: [{ head: text.dueColumns.what }, { head: text.dueColumns.where }],
+              rows: due.map(({ what, record }): CellView[] => [
+                { text: `${what}.` },
+                { text: record },
+              ]),
+            },
+          },
+    ]),
+  ];
+  return {
+    kind: "workshop",
+    ...workshopHead(context, text.heading, text.lead),
+    lead: [text.lead],
+    back: { text: words.pages.workshop.colour.back, href: place.root },
+    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
+    sections,
+  };
+}

@@ -1,0 +1,170 @@
+import { beforeAll, describe, expect, test } from "vitest";
+import { duePapers } from "../../lib/planning/due.ts";
+import { possibleMeasurements, recordLine, workHours } from "../../lib/planning/measurement.ts";
+import { nextSteps, worth, type NextStep } from "../../lib/planning/next-steps.ts";
+import { stepGroups } from "../../lib/planning/step-groups.ts";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import type { Records } from "../../lib/records/records.ts";
+import { workedSite, type WorkedSite } from "../../lib/site/site-context.ts";
+import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
+
+const GREY = `---
+name: Grey
+pigments:
+  - { pigment: lamp-black }
+  - { pigment: chalk }
+---
+`;
+const FILES = {
+  ...SMALLEST_WORKSHOP,
+  "workshop.yaml": "name: Test Workshop\nvehicle: linseed-oil\n",
+  "vehicles/linseed-oil.yaml":
+    "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: 0.93\nhazards: []\n",
+  "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 6\nhazards: []\n",
+  "pigments/chalk.yaml": "name: Chalk\nhazards: []\n",
+  "colours/grey.md": GREY,
+} as const;
+
+function recordsOf(files: RecordTexts): Records {
+  const { content, home } = contentFolder(files);
+  const { records } = loadRecords(content, home);
+  if (records === undefined) throw new Error("Unexpected faults");
+  return records;
+}
+const workedOf = (files: RecordTexts): WorkedSite => workedSite(recordsOf(files), undefined);
+const notStated = ({ published }: WorkedSite): Set<string> =>
+  new Set(
+    published.flatMap(({ worded: { sheet, plain } }) =>
+      plain.notStated.map(({ figure }) => `${sheet.slug}.${figure}`),
+    ),
+  );
+const stated = ({ published }: WorkedSite): Set<unknown> =>
+  new Set(
+    published.flatMap(({ worded: { sheet, plain } }) =>
+      plain.evidence.map(({ figure }) => `${sheet.slug}.${String(figure)}`),
+    ),
+  );
+
+let records: Records;
+let worked: WorkedSite;
+let steps: readonly NextStep[];
+beforeAll(() => {
+  records = recordsOf(FILES);
+  worked = workedOf(FILES);
+  steps = nextSteps(
+    records,
+    worked.context.sheets.map(({ sheet }) => sheet),
+    [],
+    Infinity,
+  );
+});
+const stepOf = (kind: string, slug: string, key: string): NextStep | undefined =>
+  steps.find(({ measurement: one }) => one.kind === kind && one.slug === slug && one.key === key);
+
+/** What is written into a file of its own is read, checked and worked out whole: the lines that go are counted there. */
+describe("what a step is said to clear goes when its record is really written", () => {
+  test.each([
+    {
+      kind: "pigment",
+      slug: "chalk",
+      key: "densityGPerCm3",
+      files: {
+        "pigments/chalk.yaml":
+          "name: Chalk\nhazards: []\ndensityGPerCm3: { value: 3, method: tried, date: 2000-01-01 }\n",
+      },
+    },
+    {
+      kind: "colour",
+      slug: "grey",
+      key: "parts",
+      files: {
+        "colours/grey.md": GREY.replace("lamp-black }", "lamp-black, parts: 1 }").replace(
+          "chalk }",
+          "chalk, parts: 1 }",
+        ),
+      },
+    },
+    {
+      kind: "colour",
+      slug: "lamp-black",
+      key: "dryingTrials",
+      files: {
+        "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+          "\n---\nNotes",
+          "\ndryingTrials:\n  - { touchDryDays: 6, throughDryDays: 20, filmThicknessUm: 75, temperatureC: 20, humidityPercent: 50, date: 2000-01-01 }\n---\nNotes",
+        ),
+      },
+    },
+    {
+      kind: "pigment",
+      slug: "lamp-black",
+      key: "bulkDensities",
+      files: {
+        "pigments/lamp-black.yaml": `${FILES["pigments/lamp-black.yaml"]}bulkDensityLooseGPerMl: 0.2\nbulkDensityTappedGPerMl: 0.9\n`,
+      },
+    },
+  ])("$kind $slug, $key", ({ kind, slug, key, files }) => {
+    const step = stepOf(kind, slug, key);
+    const after = workedOf({ ...FILES, ...files });
+    const [open, now] = [notStated(worked), stated(after)];
+    const gone = [...open].filter((path) => now.has(path));
+    expect(step?.cleared, "cleared").toBe(gone.length);
+    expect((step?.cleared ?? 0) + (step?.firmer ?? 0) + (step?.added ?? 0)).toBeGreaterThan(0);
+  });
+});
+
+test("nothing is proposed that the records have already", () => {
+  const keys = possibleMeasurements(records).map(({ kind, slug, key }) => `${kind} ${slug} ${key}`);
+  for (const there of [
+    "vehicle linseed-oil densityGPerCm3",
+    "vehicle linseed-oil hazards",
+    "pigment chalk hazards",
+    "colour lamp-black masstone",
+    "colour lamp-black parts",
+  ])
+    expect(keys).not.toContain(there);
+  expect(keys).toContain("colour grey parts");
+});
+
+test("the best gain for the work comes first, and steps that gain alike stand together", () => {
+  const gains = steps.map(worth);
+  expect(gains).toEqual(gains.toSorted((one, other) => other - one));
+  const groups = stepGroups(steps);
+  expect(groups.flatMap(({ slugs }) => slugs)).toHaveLength(steps.length);
+});
+
+test("worth is lines and claims to the hour, ten new lines as one", () => {
+  const [step] = steps;
+  if (step === undefined) throw new Error("Unexpected workshop with nothing to do");
+  expect(worth({ ...step, cleared: 3, firmer: 2, added: 10, claims: 1, hours: 2 })).toBe(3.5);
+});
+
+test("each measurement has its work and its line", () => {
+  for (const one of possibleMeasurements(records)) {
+    expect(workHours(one)).toBeGreaterThan(0);
+    expect(recordLine(one)).toMatch(/^[a-z]\w*:/);
+  }
+});
+
+describe("a supplier's paper", () => {
+  const papers = (text: string, today: string | undefined) =>
+    duePapers(recordsOf({ ...FILES, "pigments/chalk.yaml": text }), today).filter(
+      ({ record }) => record === "pigments/chalk",
+    );
+  const dated = "name: Chalk\nhazards: []\ndate: 2023-03-10\n";
+
+  test("is asked for anew past three years, not on the day", () => {
+    expect(papers(dated, "2026-03-10")).toEqual([]);
+    expect(papers(dated, "2026-03-11")).toEqual([
+      { due: "old-paper", record: "pigments/chalk", date: "2023-03-10" },
+    ]);
+    expect(papers(dated, undefined)).toEqual([]);
+  });
+
+  test("without a date is told of; where no hazards are recorded there is none", () => {
+    expect(papers("name: Chalk\nhazards: []\n", "2026-03-10")).toEqual([
+      { due: "undated-paper", record: "pigments/chalk" },
+    ]);
+    expect(papers("name: Chalk\n", "2026-03-10")).toEqual([]);
+  });
+});
