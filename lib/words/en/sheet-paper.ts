@@ -1,10 +1,8 @@
-import { lowerFirst } from "./pages.ts";
-
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER = {
   kind: "Colour sheet",
   pageOf: (page: number, pages: number) => `${page} of ${pages}`,
-  absent: (names: readonly string[]) => `Not stated: ${names.map(lowerFirst).join(", ")}.`,
+  absent: (names: readonly string[]) => `Not stated: ${names.join("; ")}.`,
   painted: "Swatches are printed from Lab values; a painted drawdown rules.",
   inFull: "Every figure and its working: ",
   range: {
