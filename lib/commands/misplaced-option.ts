@@ -13,6 +13,7 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   since: ["cards", "next"],
   incomplete: ["cards"],
   copies: ["labels"],
+  scale: ["read"],
   uses: ["check"],
   json: ["check"],
 };
