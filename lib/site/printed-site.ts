@@ -4,15 +4,13 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import { byFamily } from "../pages/catalogue-pages.ts";
 import type { DownloadView } from "../present/views.ts";
-import { cardSizes, PAPER_SIZES } from "../print/card-size.ts";
+import { PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { cardsPdf } from "../print/cards-pdf.ts";
-import { completeCards, laidCards } from "../print/range-cards.ts";
 import { rangePdf } from "../print/range-pdf.ts";
 import { laidOutSheet, type LaidOutSheet, type SheetToPrint } from "../print/sheet-paper.ts";
 import { sheetPdf } from "../print/sheet-pdf.ts";
 import { contentKey } from "../sheet/revision.ts";
-import { FAMILIES } from "../words/en/terms.ts";
 import { cardsKey, programKey, rangeKey, sheetKey } from "./paper-keys.ts";
 import { manifestWithPapers, type PaperState } from "./published-data.ts";
 import type { BinaryFile, RangeToPrint, Site } from "./site.ts";
@@ -34,7 +32,6 @@ export function printedSite(
   if (prints === undefined) return { site, warnings: [] };
   const before = previousPapers(previousDir);
   const program = programKey();
-  const warnings: Diagnostic[] = [];
   const layouts = new Map<SheetToPrint, LaidOutSheet>();
   const laidOut = (sheet: SheetToPrint): LaidOutSheet => {
     const own = layouts.get(sheet) ?? laidOutSheet(sheet, paperOf(prints.context));
@@ -52,9 +49,9 @@ export function printedSite(
   const papers = [
     ...drawn.map(({ paper }) => paper),
     ...(drawn.length === 0 ? [] : [printedRange(drawn, laidOut, prints, program, before)]),
-    ...printedCards(prints, program, before, warnings),
+    ...printedCards(prints, program, before),
   ];
-  return { warnings, site: withPapers(site, papers, prints) };
+  return { warnings: prints.laidOut().warnings, site: withPapers(site, papers, prints) };
 }
 
 function paperOf({ records: { workshop } }: RangeToPrint["context"]): {
@@ -75,7 +72,7 @@ function printedRange(
     const own = members.flatMap((member) =>
       drawn.filter(({ sheet }) => sheet.slug === member.sheet.slug),
     );
-    return own.length === 0 ? [] : [{ name: FAMILIES[family], drawn: own }];
+    return own.length === 0 ? [] : [{ name: context.words.families[family], drawn: own }];
   });
   const key = rangeKey(
     families.map(({ name, drawn: own }) => [name, own.map(({ paper }) => paper.key)]),
@@ -99,18 +96,15 @@ function printedRange(
   );
 }
 
-/** A PDF of cards for each size; a card that a size cannot hold is left out and said. */
+/** A PDF of cards for each size. */
 function printedCards(
-  { cards: { cards }, context }: RangeToPrint,
+  { context, laidOut }: RangeToPrint,
   program: string,
   before: PreviousPapers,
-  warnings: Diagnostic[],
 ): Paper[] {
   const { workshop } = context.records;
-  return cardSizes(workshop).flatMap((size): Paper[] => {
+  return laidOut().sizes.flatMap(({ size, laid }): Paper[] => {
     const path = `${cardsFolder(size, context)}cards.pdf`;
-    const { laid, faults } = laidCards(completeCards(cards), size, context);
-    for (const { slug, message } of faults) warnings.push(cardFault(slug, message, context));
     if (laid.length === 0) return [];
     const key = cardsKey(laid, size, context, program);
     return [
@@ -126,20 +120,6 @@ function printedCards(
         ),
     ];
   });
-}
-
-function cardFault(
-  slug: string,
-  message: string,
-  { records }: RangeToPrint["context"],
-): Diagnostic {
-  return {
-    severity: "warning",
-    rule: "print/card",
-    place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" },
-    message,
-    hint: "its card is left out",
-  };
 }
 
 interface PreviousPapers {
