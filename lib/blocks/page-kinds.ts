@@ -84,6 +84,39 @@ export interface WorkshopPageView extends PageView {
   readonly revision?: string;
 }
 
+/** A batch to print on one page: what to weigh, blanks, order of work, cautions. */
+export interface BatchSheetView extends PageView {
+  readonly kind: "batch-sheet";
+  readonly back: LinkView;
+  /** Why nothing can be weighed out, in place of the rest. */
+  readonly withheld?: string;
+  readonly sheet?: {
+    /** JSON for assets/scripts/batch-sheet.ts. */
+    readonly plan: string;
+    readonly wanted: string;
+    readonly amount: string;
+    readonly amountValue: string;
+    readonly units: readonly { readonly value: string; readonly text: string }[];
+    readonly fault: string;
+    readonly print: string;
+    readonly caption: string;
+    readonly columns: readonly string[];
+    readonly rows: readonly {
+      readonly name: string;
+      readonly figure: string;
+      readonly planned: string;
+    }[];
+    readonly comesOut: string;
+    readonly remarks: readonly string[];
+    readonly orderHeading: string;
+    readonly order: readonly string[];
+    readonly cautionsHeading: string;
+    readonly cautions: readonly string[];
+    readonly fieldsHeading: string;
+    readonly fields: readonly string[];
+  };
+}
+
 /** Questions that customers asked, by theme. */
 export interface AnswerIndexView extends PageView {
   readonly kind: "answer-index";
@@ -182,6 +215,7 @@ export type AnyPageView =
   | BenchView
   | EvidencePageView
   | WorkshopPageView
+  | BatchSheetView
   | CatalogueGridView
   | CatalogueTableView
   | HomeView

@@ -51,10 +51,15 @@ export function benchPage(
         ? []
         : [{ text: "masstone.csv", href: "../masstone.csv", note: words.pages.downloads.reading }]),
     ],
-    revision: words.pages.sheet.revision(
-      revision,
-      sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
-    ),
+    revision: [
+      words.pages.sheet.revision(
+        revision,
+        sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
+      ),
+      ...(sheet.lots === undefined
+        ? []
+        : [words.pages.lots.describes(sheet.lots.standard, sheet.lots.describes)]),
+    ].join(" "),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Block, LineView } from "../blocks/block.ts";
 import { statement } from "../blocks/section-blocks.ts";
+import { statementText } from "../present/statement-text.ts";
 import type { HandlingSectionView } from "../present/handling-views.ts";
 import { byReason } from "./studio-view.ts";
 import type { SheetPage } from "./section-views.ts";
@@ -66,6 +67,22 @@ export function dryPigmentBlocks(handling: HandlingSectionView, page: SheetPage)
     statement(handling.studioGeneral.text, "body", { link: handling.studioGeneral.link }),
     ...handling.parts.map((label): Block => ({ kind: "label", label })),
     statement(handling.deference, "note"),
+  ];
+}
+
+/** What to mind before the pigment is paint, one sentence each: what holds for every colour too. */
+export function mullingCautions({
+  worded: {
+    sheet: { cautions },
+  },
+  words,
+}: SheetPage): string[] {
+  return [
+    ...new Set(
+      cautions.studio
+        .filter(({ operation }) => AT_THE_BENCH.has(operation))
+        .map((caution) => statementText(caution, words)),
+    ),
   ];
 }
 

@@ -9,6 +9,9 @@ const UNCERTAINTY_TIMES = 3;
 /** Whose zero is a convention, so that an uncertainty may pass the value. */
 const FREE_ZERO = new Set<PropertyKey>(["temperatureC"]);
 
+/** Keys whose day has come when the record is written. */
+const DATES = new Set<PropertyKey>(["date", "started", "ended"]);
+
 /** Largest difference that two colours of paint have [Delta-E*ab], and the largest that light makes of one. */
 const DELTA_E = { possible: 100, usual: 60 } as const;
 
@@ -24,6 +27,8 @@ export function amountFaults(files: ParsedFiles, today: string | undefined): Dia
     ...files.colours.values(),
     ...files.sources.values(),
     ...files.answers.values(),
+    ...files.lots.values(),
+    ...files.trials.values(),
   ];
   return [
     ...all.flatMap((one) => [
@@ -92,7 +97,7 @@ function dateFaults(
   value: unknown,
   today: string,
 ): Diagnostic[] {
-  if (path.at(-1) !== "date" || typeof value !== "string" || value <= today) return [];
+  if (!DATES.has(path.at(-1) ?? "") || typeof value !== "string" || value <= today) return [];
   return [
     {
       severity: "warning",

@@ -13,12 +13,15 @@ import { contentTree } from "./content-tree.ts";
 import { drawdownFaults } from "./drawdown-faults.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
+import { lotFaults } from "./lot-faults.ts";
+import { lotWithNoise, resolvedLot } from "./resolved-lots.ts";
 import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
 import type {
   ChartGrounds,
   Checked,
   Colour,
   FilmReading,
+  Lot,
   Reading,
   Records,
   SpectrumReading,
@@ -63,8 +66,11 @@ export function loadRecords(
   const files = parsedFiles(tree, diagnostics);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const sizes = offeredSizes(files, diagnostics);
+  const lotsRead = [...files.lots.values()]
+    .map((lot) => resolvedLot(lot, resolver))
+    .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1));
   const read = [...files.colours.values()].map((colour) =>
-    resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []),
+    readAsStandard(resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []), lotsRead),
   );
   const chart = resolvedGrounds(files.workshop, resolver, diagnostics);
   const masstoneOf = masstones(read);
@@ -84,6 +90,7 @@ export function loadRecords(
     ...rangeFaults(read, files, masstoneOf),
     ...amountFaults(files, today),
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
+    ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
     ...claimFaults(files),
     ...pairFaults(files),
   );
@@ -106,6 +113,8 @@ export function loadRecords(
         ...files.colours.values(),
         ...files.sources.values(),
         ...files.answers.values(),
+        ...files.lots.values(),
+        ...files.trials.values(),
       ].map(({ record }) => record),
     ),
   ]
@@ -129,6 +138,10 @@ export function loadRecords(
           { slug, file, record, body, bodyLine, place: yaml.place },
         ]),
       ),
+      lots: new Map(
+        lotsRead.map((lot) => [lot.slug, lotWithNoise(lot, resolver.withReplicateNoise)]),
+      ),
+      trials: checked(files.trials),
       knowledge,
       ...(newestDate === undefined ? {} : { newestDate }),
     },
@@ -234,6 +247,19 @@ function resolvedColour(
     films,
     ...(masstone === undefined ? {} : { masstone }),
     ...(masstoneOverBlack === undefined ? {} : { masstoneOverBlack }),
+  };
+}
+
+/** What a colour's record leaves to its retained standard is read of that. */
+function readAsStandard(colour: Colour, lots: readonly Lot[]): Colour {
+  const standard = lots.find(({ slug }) => slug === colour.record.standard);
+  if (standard === undefined) return colour;
+  return {
+    ...colour,
+    ...(colour.record.masstone === undefined && standard.masstone !== undefined
+      ? { masstone: standard.masstone }
+      : {}),
+    ...(colour.record.tints === undefined ? { tints: standard.letDowns } : {}),
   };
 }
 

@@ -6,6 +6,8 @@ import { frontMatter, type FrontMatter } from "./front-matter.ts";
 import { parseReadingFile, type ReadingFile } from "./readings/reading-file.ts";
 import { answerSchema, type AnswerRecord } from "./schema/answer.ts";
 import { colourSchema, type ColourRecord } from "./schema/colour.ts";
+import { lotSchema, type LotRecord } from "./schema/lot.ts";
+import { trialSchema, type TrialRecord } from "./schema/trial.ts";
 import { pigmentSchema, type PigmentRecord } from "./schema/pigment.ts";
 import { sourceSchema, type SourceRecord } from "./schema/source.ts";
 import { vehicleSchema, type VehicleRecord } from "./schema/vehicle.ts";
@@ -31,6 +33,8 @@ export interface ParsedFiles {
   readonly colours: ReadonlyMap<string, Parsed<ColourRecord>>;
   readonly sources: ReadonlyMap<string, Parsed<SourceRecord>>;
   readonly answers: ReadonlyMap<string, Parsed<AnswerRecord>>;
+  readonly lots: ReadonlyMap<string, Parsed<LotRecord>>;
+  readonly trials: ReadonlyMap<string, Parsed<TrialRecord>>;
   /** prices.csv as written. */
   readonly prices: Pick<ContentFile, "file" | "text"> | undefined;
   /** By file name without ending; a file that could not be read whole is kept as undefined, so that it is complained of once. */
@@ -167,6 +171,8 @@ export function parsedFiles(
     colours: folder("colours", colourSchema),
     sources: folder("sources", sourceSchema),
     answers: folder("answers", answerSchema),
+    lots: folder("lots", lotSchema),
+    trials: folder("trials", trialSchema),
     readings: readingFiles(),
     faulty,
   };

@@ -5,7 +5,7 @@ import { isFaulty, type Parsed, type ParsedFiles } from "./parsed-files.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** What kind of record a slug may name. */
-type Kind = "pigments" | "vehicles" | "colours" | "sources";
+type Kind = "pigments" | "vehicles" | "colours" | "sources" | "lots";
 
 /**
  * Hold every reference between records against what is there, and every record
@@ -65,7 +65,29 @@ export function referenceFaults(
         trial.tintedWith !== undefined &&
         refer(colour, ["dryingTrials", i, "tintedWith"], trial.tintedWith, ["colours", "pigments"]),
     );
+    if (record.standard !== undefined) refer(colour, ["standard"], record.standard, ["lots"]);
     if (record.vehicle !== undefined) refer(colour, ["vehicle"], record.vehicle, ["vehicles"]);
+  }
+  for (const lot of files.lots.values()) {
+    const { colour, pigments, oil, additions = [], letDowns = [] } = lot.record;
+    refer(lot, ["colour"], colour, ["colours"]);
+    pigments.forEach(({ pigment }, i) =>
+      refer(lot, ["pigments", i, "pigment"], pigment, ["pigments"]),
+    );
+    if (oil !== undefined) refer(lot, ["oil", "vehicle"], oil.vehicle, ["vehicles"]);
+    additions.forEach(({ vehicle }, i) =>
+      refer(lot, ["additions", i, "vehicle"], vehicle, ["vehicles"]),
+    );
+    letDowns.forEach(({ white }, i) =>
+      refer(lot, ["letDowns", i, "white"], white, ["colours", "pigments"]),
+    );
+  }
+  for (const trial of files.trials.values()) {
+    const { record } = trial;
+    refer(trial, ["colour"], record.colour, ["colours"]);
+    if (record.lot !== undefined) refer(trial, ["lot"], record.lot, ["lots"]);
+    if (record.kind === "drying" && record.tintedWith !== undefined)
+      refer(trial, ["tintedWith"], record.tintedWith, ["colours", "pigments"]);
   }
   const { workshop } = files;
   if (workshop?.record.vehicle !== undefined)

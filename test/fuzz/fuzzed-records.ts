@@ -41,7 +41,7 @@ export function soundRecords(): RecordTexts {
     readdirSync(join("content", folder)).map((file) => `${folder}/${file}`);
   const record = (path: string): string =>
     read(path)
-      .replace(/^leadingPair:.*\n/m, "")
+      .replace(/^(?:leadingPair|standard):.*\n/m, "")
       .replace(/^pairs:\n(?: .*\n)+/m, "")
       .replace(/^.*\b(?:lead|zinc)-white\b.*\n/gm, "");
   const colours = COLOURS.map(

@@ -42,6 +42,12 @@ function soundFolder(): string {
   rmSync(join(folder, "answers"), { recursive: true });
   for (const file of readdirSync(join(folder, "colours")))
     if (!KEPT.includes(file.replace(".md", ""))) rmSync(join(folder, "colours", file));
+  for (const kind of ["lots", "trials"])
+    for (const file of readdirSync(join(folder, kind))) {
+      const path = join(folder, kind, file);
+      const colour = /^colour: (.*)$/m.exec(readFileSync(path, "utf8"))?.[1] ?? "";
+      if (!KEPT.includes(colour)) rmSync(path);
+    }
   const prices = join(folder, "prices.csv");
   writeFileSync(
     prices,
@@ -454,7 +460,7 @@ describe("oil, driers, trials", () => {
     {
       what: "a date to come",
       file: LAMP,
-      edits: [["lot: LB-2602\ndate: 2026-05-18", "lot: LB-2602\ndate: 2062-05-18"]],
+      edits: [["standard: lb-2602\ndate: 2026-05-18", "standard: lb-2602\ndate: 2062-05-18"]],
       severity: "warning",
       told: /The date 2062-05-18 lies after 2026-06-30; a digit of the year/,
     },

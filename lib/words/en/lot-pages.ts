@@ -1,0 +1,211 @@
+/** What the workshop's pages of lots, batch sheets and trials say. */
+export const LOT_PAGES = {
+  /** On published pages: which lots the figures are of. */
+  describes: (standard: string | undefined, others: readonly string[]) =>
+    [
+      ...(standard === undefined ? [] : [`The figures describe lot ${standard}.`]),
+      ...(others.length === 0
+        ? []
+        : [
+            `${others.length === 1 ? "Lot" : "Lots"} ${others.join(", ")} ${others.length === 1 ? "agrees" : "agree"} with ${standard === undefined ? "the standard" : "it"} within tolerance.`,
+          ]),
+    ].join(" "),
+  reply: "Lots",
+  verdicts: { pass: "Pass", near: "Near", fail: "Fail", none: "Not judged" },
+  index: {
+    heading: "Lots",
+    lead: "Every lot beside its standard, the newest first.",
+    description: "Lots of the workshop beside their standards.",
+    none: "No lot is on record yet. A lot is a file in lots/.",
+    caption: "Lots, and how they came out",
+    columns: {
+      lot: "Lot",
+      colour: "Colour",
+      date: "Date",
+      verdict: "Verdict",
+      letDown: "Let-down, \u0394E00",
+      strength: "Strength, %",
+    },
+    standard: "Standard",
+    planned: "Planned",
+    spreadHeading: "How well we repeat ourselves",
+    spread: (colour: string, strength: string, degrees: number) =>
+      `The same lot let down and read again differs by ${colour} \u0394E*ab and ${strength} % of strength (standard deviation, ${degrees} degrees of freedom).`,
+    spreadUsed: "Verdicts go by that, twice over.",
+    spreadNotUsed: "That is too few to go by: verdicts go by the instrument's own noise.",
+    spreadNone:
+      "No lot has a let-down that was made or read twice, so that verdicts go by the instrument's own noise.",
+  },
+  lot: {
+    heading: (number: string, colour: string) => `Lot ${number}, ${colour}`,
+    description: (number: string, colour: string) =>
+      `Lot ${number} of ${colour} beside its standard.`,
+    back: "All lots",
+    lead: {
+      pass: "It passes.",
+      near: "It is too near to a limit to be called.",
+      fail: "It fails.",
+      none: "Nothing of it could be held against the standard.",
+      standard: "The retained standard: later lots are held against it.",
+      planned: "Planned, and not made yet.",
+    },
+    sections: {
+      verdict: "Against the standard",
+      seen: "Side by side",
+      parts: "The difference in parts",
+      correction: "What would bring it back",
+      batch: "As it was made",
+      next: "Next",
+    },
+    judgedCaption: "Each criterion with its tolerance",
+    judgedColumns: { what: "Of", found: "Found", tolerance: "Tolerance", verdict: "Verdict" },
+    customary:
+      "Tolerances are our own choice where neither the workshop nor the colour names them.",
+    seenRows: ["Standard", "Lot"],
+    seenDescription: (number: string) =>
+      `The standard above lot ${number}, as masstone and as let-down.`,
+    masstone: "Masstone",
+    letDown: (white: string, ratio: string) => `${ratio} in ${white}`,
+    partsCaption: "Lot less standard, CIEDE2000 (D65, 10\u00b0)",
+    partsColumns: {
+      of: "Of",
+      total: "\u0394E00",
+      L: "\u0394L\u2032",
+      C: "\u0394C\u2032",
+      H: "\u0394H\u2032",
+    },
+    equal: "Let-down at equal strength",
+    strength: (percent: string, nm: number, weighted: string) =>
+      `Strength ${percent} % at ${nm} nm, where the standard absorbs most; ${weighted} % weighted by what the eye takes of daylight.`,
+    correctionLead: (best: string, grams: string) =>
+      `Work ${grams} g of ${best} into each 100 g of the lot.`,
+    correctionNone:
+      "Neither a white, an extender, a colour read alike nor another lot would halve the difference.",
+    correctionUnread: "There is nothing to correct before it has been read rightly.",
+    correctionCaption: "To 100 g of the lot, and what would then be read",
+    correctionColumns: {
+      what: "Of",
+      grams: "To 100 g, g",
+      masstone: "Masstone, \u0394E00",
+      letDown: "Let-down, \u0394E00",
+      strength: "Strength, %",
+    },
+    correctionNote:
+      "In brackets what it may come to with a dose 5 % off and the reading's uncertainty. Try it on 20 g first: what theory leaves out is not in the range.",
+    kinds: { white: "white", extender: "extender", colour: "colour", lot: "lot" },
+    batchCaption: "Weighed in, and what came out",
+    batchColumns: { what: "What", amount: "Amount" },
+    rows: {
+      yield: "Yield",
+      loss: "Lost",
+      tubes: (ml: string) => `Tubes of ${ml} ml`,
+      tubeMass: (ml: string) => `In one of ${ml} ml`,
+      fineness: "Fineness of grind",
+      density: "Density of the paint",
+      retained: "Retained sample",
+      passes: "Passes",
+      note: "Note",
+    },
+    batchSheet: (colour: string) => `Batch sheet of ${colour}`,
+    colourPage: (colour: string) => `${colour} in the workshop`,
+  },
+  chart: {
+    heading: "Lots in time",
+    title: (colour: string) => `Strength of ${colour}, lot by lot`,
+    description: (numbers: string) => `In order of date: ${numbers}.`,
+    value: "Tinting strength, % of the standard",
+    order: "Lots in order of date",
+    lines: { mean: "mean", limits: "control limits", tolerance: "tolerance" },
+    provisional: (count: number) =>
+      `Limits of ${count} lots are provisional: the next few will move them. Twenty make them firm.`,
+    quiet: "No lot lies beyond the limits, and none of the runs is long enough to tell.",
+    points: "Which lot each mark is",
+    columns: { place: "Mark", lot: "Lot", date: "Date", strength: "Strength, %" },
+    one: "One lot makes no chart.",
+  },
+  batchSheet: {
+    heading: (colour: string) => `Batch sheet: ${colour}`,
+    description: (colour: string) =>
+      `What to weigh for a lot of ${colour}, to print and take to the slab.`,
+    back: (colour: string) => `${colour} in the workshop`,
+    wanted: "What is wanted",
+    units: { tubes: (ml: string) => `tubes of ${ml} ml`, pigmentG: "g of pigment" },
+    amount: "How many, or how much",
+    fault: "Give an amount above 0.",
+    print: "Print",
+    caption: "What to weigh",
+    columns: { what: "What", planned: "Planned, g", weighed: "Weighed, g" },
+    rows: { first: "Oil to begin with", held: "Oil held back", paint: "Paint in all" },
+    comesOut: (from: string, to: string) => `${from} to ${to} ml should come out.`,
+    tubesOf: (count: string, ml: string) => `Enough for ${count} tubes of ${ml} ml.`,
+    loss: {
+      learnt: (from: string, to: string, count: number) =>
+        `Loss ${from} to ${to} %, as ${count === 1 ? "one lot" : `${count} lots`} of it lost.`,
+      customary: (from: string, to: string) =>
+        `Loss ${from} to ${to} %, as is customary: no lot of it is on record.`,
+    },
+    fill: (ml: string, really: string) =>
+      `A tube of ${ml} ml takes ${really} ml, as it was filled before.`,
+    step: (grams: string) => `Weights to ${grams} g, the step of the balance.`,
+    order: {
+      heading: "Order of work",
+      mulled: [
+        "Weigh the pigment with the hood or mask on, and close the jar.",
+        "Oil to begin with: work it in with the knife until no dry pigment is left.",
+        "Mull in portions; scrape together and turn after each pass.",
+        "Oil held back: drop by drop, only as far as the paste asks for it. Write down what is left.",
+        "Driers and mediums last, and mix them through.",
+        "Draw down masstone and let-down, fill the sample jar, then the tubes.",
+      ],
+      milled: [
+        "Weigh the pigment with the hood or mask on, and close the jar.",
+        "Oil to begin with: mix to a stiff paste, and let it stand until it is wet through.",
+        "Mill with the rolls wide, then closer at each pass; read the gauge after each.",
+        "Oil held back: between passes, only as far as the paste asks for it. Write down what is left.",
+        "Driers and mediums in the last pass.",
+        "Draw down masstone and let-down, fill the sample jar, then the tubes.",
+      ],
+    },
+    cautions: "Before the pigment is paint",
+    defer:
+      "The suppliers' safety data sheets and local rules come first. Rags with oil can catch fire by themselves: into water, or spread out to dry.",
+    fields: {
+      heading: "To fill in",
+      lot: "Lot",
+      name: "Made by",
+      date: "Date",
+      passes: "Passes",
+      fineness: "Fineness, \u00b5m",
+      left: "Oil left over, g",
+      yield: "Yield, g",
+      tubes: "Tubes filled",
+      sample: "Sample number",
+    },
+    none: "Nothing can be weighed out:",
+  },
+  trials: {
+    heading: "Trials",
+    lead: "Exposures and drying trials as far as they have gone.",
+    description: "Trials of the workshop as dated series.",
+    none: "No trial is on record as a series. A trial is a file in trials/.",
+    due: "Due next",
+    dueCaption: "When to look again",
+    dueColumns: { what: "Trial", date: "Look on" },
+    ended: "Ended",
+    exposure: (colour: string, form: string) => `${colour}, ${form}, exposed`,
+    drying: (colour: string) => `${colour}, drying`,
+    soFar: (category: string, deltaEab: string, days: number) =>
+      `Category ${category} so far: \u0394E*ab ${deltaEab} after ${days} days. It says nothing of what is to come.`,
+    unread: "Not read yet.",
+    touch: (from: number, to: number) => `Dry to the touch between day ${from} and day ${to}.`,
+    through: (from: number, to: number) => `Dry through between day ${from} and day ${to}.`,
+    notYet: "Not dry to the touch yet.",
+    day: "Days from the start",
+    change: "\u0394E*ab from the half kept dark",
+    state: "Wet 0, tacky 1, dry to the touch 2, through 3",
+    limit: (category: string) => `end of ${category}`,
+    next: (date: string) => `Look again on ${date}.`,
+    table: "Each reading",
+    columns: { date: "Date", day: "Day", found: "Found" },
+  },
+} as const;
