@@ -67,6 +67,7 @@ export function siteOf(
       prints: {
         sheets: sheetsToPrint(worked),
         cards: worked.cards,
+        laidOut: worked.laidOut,
         context: worked.context,
       },
     },
