@@ -7,6 +7,7 @@ import type { PageContext } from "../pages/page-context.ts";
 import { labelModel } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
+import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { decimalText } from "../words/number-text.ts";
 import type { PackageSize } from "./package-size.ts";
@@ -85,7 +86,7 @@ export function packageLabelContent(
   const own = colour?.sizes.find(({ ml }) => ml === size.ml);
   const swatch = paintColour(sheet.notations.masstone);
   const price = priceText(worded, size, context);
-  const lot = colour?.record.lot;
+  const lot = colour && lotOnSale(colour, context.records);
   const { siteAddress } = workshop;
   return {
     slug: sheet.slug,
