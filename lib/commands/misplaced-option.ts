@@ -12,6 +12,7 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   paper: ["cards"],
   since: ["cards", "next"],
   copies: ["labels"],
+  scale: ["read"],
   uses: ["check"],
   json: ["check"],
 };

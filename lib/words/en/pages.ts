@@ -80,7 +80,7 @@ export const PAGES = {
       withMediums: (mediums: readonly string[]) => `; also in it: ${listed(mediums)}`,
     },
     holdsMediums: (mediums: readonly string[]) =>
-      `It also holds ${listed(mediums)}; what that does, we do not know.`,
+      `It also holds ${listed(mediums)}: what that does to drying, finish and yellowing we have not tried.`,
     noPanel: "No colour is shown: no drawdown of it has been read or matched yet.",
     panelTitle: (name: string) => `${name}: alone, and in each white at equal lightness`,
     panelTitleAlone: (name: string) => `${name}: masstone`,

@@ -120,7 +120,7 @@ export const SHEET_PAGE = {
     key: "Colour to white, by weight of paint. A dot marks what we painted out and read; the steps between are worked out.",
     keyPigment:
       "Colour to white, by weight of dry pigment. A dot marks what we painted out and read; the steps between are worked out.",
-    noSentence: "Tried in white; what was read there does not tell more.",
+    noSentence: "Tried in white; the reading is not enough to say more.",
     notDrawn: (whites: readonly string[]) => `Not tried in ${listed(whites)}.`,
     expected: (whites: readonly string[]) => `What to expect in ${listed(whites)}, not painted out`,
     expectedIn: (white: string) => `${white}, not painted out`,

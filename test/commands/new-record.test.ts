@@ -3,7 +3,7 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import type { CommandOptions } from "../../lib/commands/command-line.ts";
-import { newColour } from "../../lib/commands/new-colour.ts";
+import { newRecord } from "../../lib/commands/new-record.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { toldOf } from "../records/told.ts";
 
@@ -30,13 +30,16 @@ afterEach(() => {
 test("its record lacks nothing but its pigment, and is accepted once that is named", () => {
   const folder = contentFolder(SMALLEST_WORKSHOP);
   expect(
-    newColour(options(folder.content), [
+    newRecord(options(folder.content), [
       "colour",
       'Terre d\u2019\u00e9t\u00e9 "No. 2": br\u00fbl\u00e9e',
     ]),
   ).toBe(0);
   const file = join(folder.content, "colours", "terre-d-ete-no-2-brulee.md");
-  expect(written).toEqual([`${file}\n`]);
+  expect(written).toEqual([
+    `${file}\n`,
+    "to fill in: pigment in place of CHANGE-ME, the name of a file in pigments/: lamp-black\n",
+  ]);
   expect(toldOf(folder).lines).toEqual([
     'content/colours/terre-d-ete-no-2-brulee.md:6:14 error pigments[0].pigment can\'t be "CHANGE-ME": it takes lower-case letters, digits and single hyphens records/schema',
   ]);
@@ -54,7 +57,7 @@ test("every commented line of it is sound once its sign is taken away and its na
       "nm,1:20",
     ),
   });
-  newColour(options(folder.content), ["colour", "Soot"]);
+  newRecord(options(folder.content), ["colour", "Soot"]);
   const file = join(folder.content, "colours", "soot.md");
   const bare = readFileSync(file, "utf8")
     .replace("CHANGE-ME", "lamp-black")
@@ -79,21 +82,23 @@ test("every commented line of it is sound once its sign is taken away and its na
 
 test("it never writes over a record, nor into what is no content folder", () => {
   const folder = contentFolder(SMALLEST_WORKSHOP);
-  expect(newColour(options(folder.content), ["colour", "Lamp Black"])).toBe(1);
+  expect(newRecord(options(folder.content), ["colour", "Lamp Black"])).toBe(1);
   expect(written.join("")).toMatch(/^.*lamp-black\.md is there already, and was left as it is\n$/);
   expect(readFileSync(join(folder.content, "colours", "lamp-black.md"), "utf8")).toBe(
     SMALLEST_WORKSHOP["colours/lamp-black.md"],
   );
   written.length = 0;
-  expect(newColour(options(folder.home), ["colour", "Soot"])).toBe(1);
-  expect(written.join("")).toMatch(/^The content folder .* has no workshop\.yaml\n$/);
+  expect(newRecord(options(folder.home), ["colour", "Soot"])).toBe(1);
+  expect(written.join("")).toMatch(
+    /^The content folder .* has no workshop\.yaml: mullstone new workshop "Name" writes one\n$/,
+  );
 });
 
 test("whatever the name, its record is a file in colours/ that check takes for one", () => {
   fc.assert(
     fc.property(fc.string({ minLength: 1, maxLength: 120, unit: "grapheme" }), (name) => {
       const folder = contentFolder({ "workshop.yaml": "name: Test Workshop\n" });
-      if (newColour(options(folder.content), ["colour", name]) !== 0) return;
+      if (newRecord(options(folder.content), ["colour", name]) !== 0) return;
       const [file = ""] = readdirSync(join(folder.content, "colours"));
       expect(file).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*\.md$/);
       expect(toldOf(folder).lines.filter((line) => !line.includes("CHANGE-ME"))).toEqual([]);
@@ -109,4 +114,50 @@ test("whatever the name, its record is a file in colours/ that check takes for o
       ],
     },
   );
+});
+
+/** Warnings alone are told: what nothing refers to yet is no fault. */
+const errorsOf = (folder: { content: string; home: string }): string[] =>
+  toldOf(folder).lines.filter((line) => line.includes(" error "));
+
+test("a workshop begun from nothing has a pigment, its oil and its colour, and check accepts them as written", () => {
+  const folder = contentFolder({});
+  const content = join(folder.content, "mine");
+  const mine = { content, home: folder.home };
+  for (const words of [
+    ["workshop", "My Workshop"],
+    ["pigment", "Red Earth"],
+    ["vehicle", "Walnut oil"],
+    ["colour", "Red Earth"],
+  ]) {
+    expect(newRecord(options(content), words)).toBe(0);
+    expect(errorsOf(mine)).toEqual([]);
+  }
+  expect(written.filter((line) => line.startsWith("to fill in"))).toEqual([]);
+  expect(readFileSync(join(content, "vehicles", "walnut-oil.yaml"), "utf8")).toContain(
+    "oil: walnut",
+  );
+});
+
+test("an answer says that its summary is to be filled in, and is accepted with it", () => {
+  const folder = contentFolder(SMALLEST_WORKSHOP);
+  expect(newRecord(options(folder.content), ["answer", "Is it one pigment?"])).toBe(0);
+  expect(written.at(-1)).toBe("to fill in: summary, the short answer in a sentence or two\n");
+  const file = join(folder.content, "answers", "is-it-one-pigment.md");
+  expect(errorsOf(folder)).toHaveLength(1);
+  expect(errorsOf(folder)[0]).toContain("summary is missing");
+  writeFileSync(file, readFileSync(file, "utf8").replace("summary:", "summary: It is."));
+  expect(errorsOf(folder)).toEqual([]);
+});
+
+test.each([
+  [
+    ["pigmet", "Soot"],
+    /^There is no starter record of a pigmet: one is written by: mullstone new pigment "Name"; kinds are workshop, pigment, vehicle, colour, answer/,
+  ],
+  [["vehicle"], /^A new vehicle is written by: mullstone new vehicle "Name"\n$/],
+  [[], /^A new record is written by: mullstone new colour "Name"; kinds are/],
+])("%j is told in one line how it is asked for", (words, line) => {
+  expect(newRecord(options(contentFolder(SMALLEST_WORKSHOP).content), words)).toBe(1);
+  expect(written.join("")).toMatch(line);
 });
