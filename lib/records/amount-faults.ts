@@ -1,7 +1,9 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { amountEnds } from "./amount-ends.ts";
-import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
+import { eachValue } from "./record-values.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** Times [1] its value that an uncertainty can't be: of a figure with a zero that means nothing. */
@@ -31,12 +33,7 @@ export function amountFaults(files: ParsedFiles, today: string | undefined): Dia
     ...files.trials.values(),
   ];
   return [
-    ...all.flatMap((one) => [
-      ...walked(one.record, []).flatMap(({ path, value }) => uncertaintyFaults(one, path, value)),
-      ...(today === undefined
-        ? []
-        : walked(one.record, []).flatMap(({ path, value }) => dateFaults(one, path, value, today))),
-    ]),
+    ...all.flatMap((one) => valueFaults(one, today)),
     ...[...files.colours.values()].flatMap((colour) =>
       (colour.record.exposures ?? []).flatMap(({ deltaEab }, i) =>
         exposureFaults(colour, amountEnds(deltaEab, ["exposures", i, "deltaEab"])),
@@ -46,19 +43,13 @@ export function amountFaults(files: ParsedFiles, today: string | undefined): Dia
   ];
 }
 
-interface Found {
-  readonly path: RecordPath;
-  readonly value: unknown;
-}
-
-function walked(value: unknown, path: RecordPath): Found[] {
-  if (typeof value !== "object" || value === null) return [{ path, value }];
-  return [
-    { path, value },
-    ...Object.entries(value).flatMap(([key, entry]) =>
-      walked(entry, [...path, Array.isArray(value) ? Number(key) : key]),
-    ),
-  ];
+function valueFaults(one: Parsed<unknown>, today: string | undefined): Diagnostic[] {
+  const faults: Diagnostic[] = [];
+  eachValue(one.record, (value, path) => {
+    faults.push(...uncertaintyFaults(one, path, value));
+    if (today !== undefined) faults.push(...dateFaults(one, path, value, today));
+  });
+  return faults;
 }
 
 function uncertaintyFaults(
@@ -71,13 +62,9 @@ function uncertaintyFaults(
     readonly value?: unknown;
     readonly uncertainty?: unknown;
   };
+  if (typeof uncertainty !== "number") return [];
   const largest = Math.max(...[value].flat().map((end) => Math.abs(Number(end))));
-  if (
-    typeof uncertainty !== "number" ||
-    !(largest > 0) ||
-    uncertainty <= UNCERTAINTY_TIMES * largest
-  )
-    return [];
+  if (!(largest > 0) || uncertainty <= UNCERTAINTY_TIMES * largest) return [];
   return [
     {
       severity: "error",

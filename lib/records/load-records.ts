@@ -1,21 +1,23 @@
 import { tristimulus } from "../colorimetry/tristimulus.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import { hazardKnowledge } from "../knowledge/hazard-tables.ts";
 import { knowledgeOf, type Knowledge } from "../knowledge/pigment-knowledge.ts";
-import { loadedTables } from "../knowledge/tables.ts";
+import { loadedTables, type Tables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import { amountFaults } from "./amount-faults.ts";
 import { claimFaults } from "./claim-faults.ts";
 import { colourFaults } from "./colour-faults.ts";
 import { columnFaults } from "./column-faults.ts";
-import { contentTree } from "./content-tree.ts";
+import { contentTree, type ContentTree } from "./content-tree.ts";
 import { drawdownFaults } from "./drawdown-faults.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
 import { lotFaults } from "./lot-faults.ts";
+import { parsedFiles, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
 import { lotWithNoise, resolvedLot } from "./resolved-lots.ts";
-import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
 import type {
   ChartGrounds,
   Checked,
@@ -33,6 +35,7 @@ import { paintFaults } from "./paint-faults.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
+import { eachValue } from "./record-values.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
@@ -58,12 +61,19 @@ export function loadRecords(
   cwd: string = process.cwd(),
   today?: string,
 ): LoadedRecords {
-  const tree = contentTree(contentDir, cwd);
+  return checkedRecords(contentTree(contentDir, cwd), today);
+}
+
+/** The records of files that are read already. @param parsers others than the usual, who keep what they made. */
+export function checkedRecords(
+  tree: ContentTree,
+  today: string | undefined,
+  parsers?: FileParsers,
+): LoadedRecords {
   const { tables, diagnostics: ofTables } = loadedTables();
   const diagnostics = [...ofTables, ...tree.diagnostics];
-  const knowledge = tables === undefined ? undefined : knowledgeOf(tables);
-  const hazard = tables === undefined ? undefined : hazardKnowledge(tables);
-  const files = parsedFiles(tree, diagnostics);
+  const { knowledge, hazard } = tables === undefined ? NOTHING_KNOWN : knownOf(tables);
+  const files = parsedFiles(tree, diagnostics, parsers);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const sizes = offeredSizes(files, diagnostics);
   const lotsRead = [...files.lots.values()]
@@ -104,22 +114,18 @@ export function loadRecords(
     sorted.some(({ severity }) => severity === "error")
   )
     return { diagnostics: sorted, notes };
-  const newestDate = [
-    ...datesOf(
-      [
-        files.workshop,
-        ...files.pigments.values(),
-        ...files.vehicles.values(),
-        ...files.colours.values(),
-        ...files.sources.values(),
-        ...files.answers.values(),
-        ...files.lots.values(),
-        ...files.trials.values(),
-      ].map(({ record }) => record),
-    ),
-  ]
-    .sort()
-    .at(-1);
+  const newestDate = newestDateOf(
+    [
+      files.workshop,
+      ...files.pigments.values(),
+      ...files.vehicles.values(),
+      ...files.colours.values(),
+      ...files.sources.values(),
+      ...files.answers.values(),
+      ...files.lots.values(),
+      ...files.trials.values(),
+    ].map(({ record }) => record),
+  );
   return {
     diagnostics: sorted,
     notes,
@@ -146,6 +152,23 @@ export function loadRecords(
       ...(newestDate === undefined ? {} : { newestDate }),
     },
   };
+}
+
+interface Known {
+  readonly knowledge: Knowledge | undefined;
+  readonly hazard: HazardKnowledge | undefined;
+}
+const NOTHING_KNOWN: Known = { knowledge: undefined, hazard: undefined };
+const known = new WeakMap<Tables, Known>();
+
+/** What follows from tables, worked out once. */
+function knownOf(tables: Tables): Known {
+  const own = known.get(tables) ?? {
+    knowledge: knowledgeOf(tables),
+    hazard: hazardKnowledge(tables),
+  };
+  known.set(tables, own);
+  return own;
 }
 
 function resolvedGrounds(
@@ -301,12 +324,13 @@ function bibliography(files: ParsedFiles): ReadonlyMap<SourceKey, Source> {
   return new Map([...Object.entries<Source>(BIBLIOGRAPHY), ...own]);
 }
 
-function* datesOf(value: unknown): Generator<string> {
-  if (typeof value !== "object" || value === null) return;
-  for (const [key, entry] of Object.entries(value)) {
-    if (key === "date" && typeof entry === "string") yield entry;
-    else yield* datesOf(entry);
-  }
+function newestDateOf(records: readonly unknown[]): string | undefined {
+  const dates: string[] = [];
+  for (const record of records)
+    eachValue(record, (value, path) => {
+      if (path.at(-1) === "date" && typeof value === "string") dates.push(value);
+    });
+  return dates.sort().at(-1);
 }
 
 function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {

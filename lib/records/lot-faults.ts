@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
 import type { Colour, Lot, Reading } from "./records.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { TrialRecord } from "./schema/trial.ts";

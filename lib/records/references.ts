@@ -1,7 +1,9 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { fileFault } from "./file-fault.ts";
-import { isFaulty, type Parsed, type ParsedFiles } from "./parsed-files.ts";
+import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
+import { eachValue } from "./record-values.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** What kind of record a slug may name. */
@@ -123,8 +125,10 @@ export function referenceFaults(
     ...files.vehicles.values(),
     ...files.colours.values(),
   ]) {
-    for (const { path, key } of sourceKeys(record.record, []))
-      refer(record, path, key, ["sources"]);
+    eachValue(record.record, (value, path) => {
+      if (path.at(-1) === "source" && typeof value === "string")
+        refer(record, path, value, ["sources"]);
+    });
   }
 
   // What a record with a fault refers to is not known.
@@ -159,15 +163,4 @@ function unused(file: string, slug: string): Diagnostic {
     actual: slug,
     expected: "a record that refers to it",
   });
-}
-
-/** Every `source:` in a record, at whatever depth. */
-function sourceKeys(value: unknown, path: RecordPath): { path: RecordPath; key: string }[] {
-  if (Array.isArray(value)) return value.flatMap((entry, i) => sourceKeys(entry, [...path, i]));
-  if (typeof value !== "object" || value === null) return [];
-  return Object.entries(value).flatMap(([name, entry]) =>
-    name === "source" && typeof entry === "string"
-      ? [{ path: [...path, name], key: entry }]
-      : sourceKeys(entry, [...path, name]),
-  );
 }

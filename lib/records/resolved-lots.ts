@@ -1,5 +1,5 @@
 import type { Spectrum } from "../quantities/spectrum.ts";
-import type { Parsed } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
 import type { Lot, LotLetDown, Reading } from "./records.ts";
 import type { ReadingResolver } from "./resolved-readings.ts";
 import type { LotRecord } from "./schema/lot.ts";

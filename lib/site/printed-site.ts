@@ -3,10 +3,9 @@ import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import type { DownloadView } from "../present/views.ts";
-import { cardSizes, PAPER_SIZES } from "../print/card-size.ts";
+import { PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { cardsPdf } from "../print/cards-pdf.ts";
-import { laidCards } from "../print/range-cards.ts";
 import { rangePdf } from "../print/range-pdf.ts";
 import {
   laidOutSheet,
@@ -37,7 +36,6 @@ export function printedSite(
   if (prints === undefined) return { site, warnings: [] };
   const before = previousPapers(previousDir);
   const program = programKey();
-  const warnings: Diagnostic[] = [];
   const layouts = new Map<SheetToPrint, LaidOutSheet>();
   const laidOut = (sheet: SheetToPrint): LaidOutSheet => {
     const own = layouts.get(sheet) ?? laidOutSheet(sheet, paperOf(prints));
@@ -54,9 +52,9 @@ export function printedSite(
   const papers = [
     ...drawn.map(({ paper }) => paper),
     ...(drawn.length === 0 ? [] : [printedRange(drawn, laidOut, prints, program, before)]),
-    ...printedCards(prints, program, before, warnings),
+    ...printedCards(prints, program, before),
   ];
-  return { warnings, site: withPapers(site, papers, prints) };
+  return { warnings: prints.laidOut().warnings, site: withPapers(site, papers, prints) };
 }
 
 function paperOf({
@@ -105,18 +103,15 @@ function printedRange(
   );
 }
 
-/** A PDF of cards for each size; a card that a size cannot hold is left out and said. */
+/** A PDF of cards for each size. */
 function printedCards(
-  { cards: { cards }, context }: RangeToPrint,
+  { context, laidOut }: RangeToPrint,
   program: string,
   before: PreviousPapers,
-  warnings: Diagnostic[],
 ): Paper[] {
   const { workshop } = context.records;
-  return cardSizes(workshop).flatMap((size): Paper[] => {
+  return laidOut().sizes.flatMap(({ size, laid }): Paper[] => {
     const path = `${cardsFolder(size, context)}cards.pdf`;
-    const { laid, faults } = laidCards(cards, size, context);
-    for (const { slug, message } of faults) warnings.push(cardFault(slug, message, context));
     if (laid.length === 0) return [];
     const key = contentKey(JSON.stringify([program, size, workshop.name, context.date, laid]));
     return [
@@ -132,20 +127,6 @@ function printedCards(
         ),
     ];
   });
-}
-
-function cardFault(
-  slug: string,
-  message: string,
-  { records }: RangeToPrint["context"],
-): Diagnostic {
-  return {
-    severity: "warning",
-    rule: "print/card",
-    place: { file: records.colours.get(slug)?.file ?? slug, line: 1, column: 1, path: "" },
-    message,
-    hint: "its card is left out",
-  };
 }
 
 /** Everything that a sheet on paper is made from, and the program that makes it. */

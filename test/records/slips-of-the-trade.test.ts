@@ -164,6 +164,13 @@ describe("let-downs", () => {
       told: /The let-down 400:1 in zinc-white looks as one of about 1:[\d.]+ would, far weaker than colours tint; massRatio is colour to white: 1:400, if it was written white to colour/,
     },
     {
+      what: "two let-downs of one ratio that look quite different",
+      file: SPINEL,
+      edits: [['titanium-white, massRatio: "1:50"', 'titanium-white, massRatio: "1:5"']],
+      severity: "error",
+      told: /Two let-downs in titanium-white are 1:5, and look as 1:[\d.]+ and 1:[\d.]+ would; another ratio, another column or another white\?/,
+    },
+    {
       what: "paint weighed for one let-down, pigment said of it",
       file: SPINEL,
       edits: [['massRatio: "1:50", ratioKind: paint', 'massRatio: "1:50", ratioKind: pigment']],

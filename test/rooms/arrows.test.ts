@@ -47,7 +47,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   yaml: /^lib\/(?:knowledge|records)\//,
   saxes: /^lib\/records\/readings\//,
   "csv-parse": /^lib\/(?:knowledge|records\/readings)\//,
-  "csv-stringify": /^lib\/site\//,
+  "csv-stringify": /^lib\/(?:site|records\/readings)\//,
   esbuild: /^lib\/site\//,
   "@11ty/eleventy": /^lib\/site\//,
   nunjucks: /^lib\/site\//,

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { amountOf, ean, isoDate, slug, temperatureAmount, text } from "./amount.ts";
+import { amountOf, ean, isoDate, name, slug, temperatureAmount, text } from "./amount.ts";
 import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
 import { tolerances } from "./tolerances.ts";
 import { drawdownForms, plainReading, readingForms } from "./reading-form.ts";
@@ -56,7 +56,7 @@ export const exposure = z.strictObject({
 
 /** The front matter of one paint on sale: content/colours/SLUG.md. The least is a name and its pigments. */
 export const colourSchema = z.strictObject({
-  name: text,
+  name,
   pigments: z
     .array(
       z.strictObject({

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { longText, slug, text, webAddress } from "./amount.ts";
+import { longText, name, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
 import { packageLabel } from "./package-label.ts";
 import {
@@ -18,7 +18,7 @@ import { LEAST_UNCERTAINTY, within } from "./reach.ts";
 
 /** Who, where sold, in which languages: content/workshop.yaml. */
 export const workshopSchema = z.strictObject({
-  name: text,
+  name,
   about: longText.optional(),
   demonstration: z
     .boolean()
