@@ -13,7 +13,7 @@ import { pageHead } from "../pages/site-frame.ts";
 import type { Block, EntriesBlock } from "../blocks/block.ts";
 import type { AnswerIndexView, AnswerPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
-import { ownColour } from "../pages/screen-swatch.ts";
+import { comparableColour, comparableTint, ownColour } from "../pages/screen-swatch.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { AnswerPartView, ReplyView } from "../present/answer-views.ts";
 import { THEMES } from "../records/schema/terms.ts";
@@ -70,7 +70,7 @@ function entriesOf(
             text: firstSentence(summary),
             colours: colours.slice(0, MOST_COLOURS).flatMap((colour) => {
               const sheet = context.sheets.find((one) => one.sheet.slug === colour)?.sheet;
-              return ownColour(sheet?.notations.masstone) ?? [];
+              return comparableColour(sheet?.notations.masstone) ?? [];
             }),
           })),
         },
@@ -143,9 +143,9 @@ function answerTiles(
     colours: sheets.map((worded) => ({
       ...colourTile(worded, context, place),
       colours: [
-        ownColour(worded.sheet.notations.masstone),
+        comparableColour(worded.sheet.notations.masstone),
         ...shared.map(({ slug }) =>
-          ownColour(worded.sheet.tints.find(({ white }) => white.slug === slug)?.atL["50"]),
+          comparableTint(worded.sheet.tints.find(({ white }) => white.slug === slug)?.atL["50"]),
         ),
       ].filter((colour) => colour !== undefined),
     })),

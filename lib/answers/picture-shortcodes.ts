@@ -1,5 +1,5 @@
 import { ladderPicture, trailPoint, whiteTrail } from "../pages/whites-section.ts";
-import { ownColour } from "../pages/screen-swatch.ts";
+import { comparableTint } from "../pages/screen-swatch.ts";
 import { colourStrip, type ColourStep } from "../plots/colour-strip.ts";
 import { tintTrail } from "../plots/tint-trail.ts";
 import { decimalText, placesWithin } from "../words/number-text.ts";
@@ -137,7 +137,7 @@ export const SWATCHES: Shortcode = {
       return {
         name: sheet.name,
         detail: reached === undefined ? "" : `b* ${b}`,
-        colour: ownColour(reached),
+        colour: comparableTint(reached),
         standing: reached === undefined ? "not stated" : "derived",
         spoken:
           reached === undefined

@@ -11,6 +11,9 @@ import type { ReplyColour, ReplyMaterial } from "./reply-text.ts";
 /** Not a figure but a ruling: what a label may say of lightfastness, and nothing beyond it. */
 export const LIGHTFASTNESS = "permanence.label";
 
+/** Not a figure either: which lots the figures describe. */
+export const REPLY_LOTS = "lots";
+
 /** Figures that a reply can give beside those that an answer names, in the order of a sheet. */
 const OFFERED = [
   "notations.masstone.munsell.text",
@@ -49,13 +52,19 @@ export function replyMaterial(
       ),
     ),
   ];
-  const offered = [...new Set([...named, ...tints, ...OFFERED])].flatMap((one): Offered[] => {
-    if (one === LIGHTFASTNESS) return [{ path: one, name: text.lightfastness }];
-    const first = colours.find((worded) => worded.has(one) && isKnown(worded.leaf(one).figure));
-    return first === undefined
-      ? []
-      : [{ path: one, name: figureName(first.leaf(one), first.sheet, words) }];
-  });
+  const offered = [...new Set([...named, ...tints, ...OFFERED, REPLY_LOTS])].flatMap(
+    (one): Offered[] => {
+      if (one === REPLY_LOTS)
+        return colours.some(({ sheet }) => sheet.lots !== undefined)
+          ? [{ path: one, name: words.pages.lots.reply }]
+          : [];
+      if (one === LIGHTFASTNESS) return [{ path: one, name: text.lightfastness }];
+      const first = colours.find((worded) => worded.has(one) && isKnown(worded.leaf(one).figure));
+      return first === undefined
+        ? []
+        : [{ path: one, name: figureName(first.leaf(one), first.sheet, words) }];
+    },
+  );
   const address = wholeAddress(context, path);
   return {
     offered,
@@ -84,6 +93,10 @@ function replyColour(
   const text = words.pages.answers.reply;
   const lines = offered.flatMap(({ path, name }): [string, string][] => {
     if (path === LIGHTFASTNESS) return [[path, statementText(sheet.permanence.label, words)]];
+    if (path === REPLY_LOTS)
+      return sheet.lots === undefined
+        ? []
+        : [[path, words.pages.lots.describes(sheet.lots.standard, sheet.lots.describes)]];
     if (!worded.has(path)) return [];
     const { row, figure } = worded.leaf(path);
     return [

@@ -1,9 +1,9 @@
-import { oneSentence } from "../pages/sheet-content.ts";
+import { oneSentence } from "../pages/one-sentence.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { ReplyView } from "../present/answer-views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { isKnown } from "../quantities/figure.ts";
-import { LIGHTFASTNESS, replyMaterial } from "./reply-material.ts";
+import { LIGHTFASTNESS, REPLY_LOTS, replyMaterial } from "./reply-material.ts";
 import { replyText } from "./reply-text.ts";
 
 export interface ReplyQuestion {
@@ -78,7 +78,7 @@ export function sheetReply(worded: SheetTexts, context: PageContext): ReplyView 
       question: words.pages.answers.reply.sheetQuestion(sheet.name),
       short: oneSentence(sheet, context),
       colours: [worded],
-      figures: [...stated, LIGHTFASTNESS],
+      figures: [...stated, LIGHTFASTNESS, REPLY_LOTS],
       path: `colours/${sheet.slug}/index.html`,
       heading: words.pages.sections.reply,
     },

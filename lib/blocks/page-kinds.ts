@@ -17,6 +17,7 @@ import type {
   MethodsView,
   NotFoundView,
   PageView,
+  PictureView,
   PigmentPageView,
   SourcesView,
   TableView,
@@ -37,18 +38,27 @@ export interface SheetView extends PageView {
   readonly tints?: SwatchesBlock;
   /** The one sentence, without figures. */
   readonly sentence: string;
-  /** "40 ml £8.00", or why there is no price. */
-  readonly offer: readonly string[];
+  readonly offer: readonly OfferView[];
   readonly actions: readonly LinkView[];
   /** Only where there is a hazard; and what of it nobody knows. */
   readonly hazard?: HazardView;
   readonly unknownHazard?: string;
+  /** Rags, where the vehicle is a drying oil or nobody knows which: on paper, since every page has it at its foot. */
+  readonly ragLine?: string;
   readonly facts: readonly FactView[];
   readonly asOf?: string;
   readonly changes?: ListView;
   readonly contents: readonly LinkView[];
   readonly sections: readonly SectionBlock[];
   readonly standingsFold: string;
+}
+
+/** A size on sale, or why there is no price. */
+export interface OfferView {
+  /** "40 ml £8.00" */
+  readonly text: string;
+  readonly size?: string;
+  readonly price?: string;
 }
 
 /** Everything else of a colour, for whoever makes such paint. */
@@ -82,6 +92,39 @@ export interface WorkshopPageView extends PageView {
   readonly label?: LabelTextView;
   readonly reply?: ReplyView;
   readonly revision?: string;
+}
+
+/** A batch to print on one page: what to weigh, blanks, order of work, cautions. */
+export interface BatchSheetView extends PageView {
+  readonly kind: "batch-sheet";
+  readonly back: LinkView;
+  /** Why nothing can be weighed out, in place of the rest. */
+  readonly withheld?: string;
+  readonly sheet?: {
+    /** JSON for assets/scripts/batch-sheet.ts. */
+    readonly plan: string;
+    readonly wanted: string;
+    readonly amount: string;
+    readonly amountValue: string;
+    readonly units: readonly { readonly value: string; readonly text: string }[];
+    readonly fault: string;
+    readonly print: string;
+    readonly caption: string;
+    readonly columns: readonly string[];
+    readonly rows: readonly {
+      readonly name: string;
+      readonly figure: string;
+      readonly planned: string;
+    }[];
+    readonly comesOut: string;
+    readonly remarks: readonly string[];
+    readonly orderHeading: string;
+    readonly order: readonly string[];
+    readonly cautionsHeading: string;
+    readonly cautions: readonly string[];
+    readonly fieldsHeading: string;
+    readonly fields: readonly string[];
+  };
 }
 
 /** Questions that customers asked, by theme. */
@@ -176,12 +219,36 @@ export interface RecipesView extends PageView {
   readonly sections: readonly SectionBlock[];
 }
 
+/** The range in a*, b*, with what can be mixed of it; alive with script. */
+export interface RangeMapView extends PageView {
+  readonly kind: "range-map";
+  readonly lead: readonly string[];
+  readonly ways: readonly LinkView[];
+  readonly words: MixingWords;
+  readonly colours: readonly PaintChoice[];
+  readonly picture: PictureView;
+  /** Where a* and b* lie in the wide picture and in the narrow one. */
+  readonly scales: { readonly wide: string; readonly narrow: string };
+  readonly sections: readonly SectionBlock[];
+}
+
+/** A chosen set of tubes, kept in the address; without script the order of layering of them all. */
+export interface PaletteView extends PageView {
+  readonly kind: "palette";
+  readonly lead: readonly string[];
+  readonly ways: readonly LinkView[];
+  readonly words: MixingWords;
+  readonly tubes: readonly (PaintChoice & { readonly colours: readonly ScreenColour[] })[];
+  readonly sections: readonly SectionBlock[];
+}
+
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
   | SheetView
   | BenchView
   | EvidencePageView
   | WorkshopPageView
+  | BatchSheetView
   | CatalogueGridView
   | CatalogueTableView
   | HomeView
@@ -197,6 +264,8 @@ export type AnyPageView =
   | CompareView
   | TintBenchView
   | RecipesView
+  | RangeMapView
+  | PaletteView
   | ComparePairView
   | CardsPageView
   | NotFoundView;

@@ -1,10 +1,5 @@
 import { printedOrder } from "../diagnostics/printed-order.ts";
-import { loadRecords } from "../records/load-records.ts";
-import { hazardNotes } from "../site/hazard-notes.ts";
-import { latestDate } from "../site/printed-date.ts";
-import { claimsAs } from "../site/claim-severity.ts";
-import { workedSite } from "../site/site-context.ts";
-import { theoryCacheOf } from "../site/theory-cache.ts";
+import { checkedSite } from "../site/checked-site.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 
@@ -17,23 +12,7 @@ export function check(
   asJson = false,
 ): number {
   const started = performance.now();
-  const {
-    records,
-    diagnostics: told,
-    notes: noted,
-  } = loadRecords(contentDir, process.cwd(), latestDate(date));
-  const worked =
-    records === undefined
-      ? undefined
-      : workedSite(records, undefined, theoryCacheOf(contentDir, false));
-  const notes =
-    records === undefined || worked === undefined
-      ? []
-      : hazardNotes(
-          worked.published.map(({ worded: { sheet } }) => sheet),
-          records,
-        );
-  const diagnostics = [...told, ...claimsAs(claims, worked?.diagnostics ?? []), ...noted, ...notes];
+  const { records, diagnostics } = checkedSite({ contentDir, date, claims });
   if (asJson) {
     process.stdout.write(`${JSON.stringify(printedOrder(diagnostics), null, 2)}\n`);
     return exitCode(diagnostics, strict);

@@ -10,7 +10,8 @@ const HELP = `mullstone: colour sheets from a workshop's records
   mullstone cards               print shelf cards into one PDF
   mullstone labels              print labels for tubes and jars into one PDF
   mullstone next                what to measure, ask or print next
-  mullstone new colour "Name"   write a commented starter record
+  mullstone read FILE           say what an instrument's file holds, and write it as a reading
+  mullstone new KIND "Name"     write a commented starter record of a workshop, pigment, vehicle, colour, answer, lot or trial
 
   --content DIR    the workshop's records (default: content)
   --output DIR     where the site goes (default: _site); of cards and labels the file (default: cards.pdf, labels.pdf)
@@ -23,13 +24,24 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --family NAME    of cards and labels: of one family, such as blacks
   --size NAME      of cards and labels: a size of the workshop (default: its first card, all labels)
   --copies N       of labels: so many of each (default: 1)
+  --scale SCALE    of read: factor or percent, where the file leaves it open
   --paper NAME     of cards: A4 or Letter
   --since FILE     of cards and next: cards that say something else than this manifest.json
+  --incomplete     of cards: those without a colour or a price as well
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --claims warn    claims of answers that no longer hold are warnings (default: error)
 `;
 
-const COMMANDS: readonly string[] = ["start", "build", "check", "cards", "labels", "next", "new"];
+const COMMANDS: readonly string[] = [
+  "start",
+  "build",
+  "check",
+  "cards",
+  "labels",
+  "next",
+  "read",
+  "new",
+];
 
 /** Labels of each that one document holds. */
 const MOST_COPIES = 500;
@@ -64,10 +76,12 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         size: { type: "string" },
         paper: { type: "string" },
         since: { type: "string" },
+        incomplete: { type: "boolean", default: false },
         date: { type: "string" },
         port: { type: "string", default: "0" },
         strict: { type: "boolean", default: false },
         claims: { type: "string", default: "error" },
+        scale: { type: "string" },
         copies: { type: "string", default: "1" },
         uses: { type: "string" },
         json: { type: "boolean", default: false },
@@ -129,6 +143,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
           size: values.size,
           paper: values.paper,
           since: values.since,
+          incomplete: values.incomplete,
         },
       );
     case "labels":
@@ -138,12 +153,16 @@ export async function runCommand(args: readonly string[]): Promise<number> {
       );
     case "next":
       return (await import("./next.ts")).next(options, values.since);
+    case "read":
+      return words.length > 1
+        ? complaint("A file is read by: mullstone read FILE")
+        : (await import("./read.ts")).read(options, words[0], values.scale);
     case "new":
-      return (await import("./new-colour.ts")).newColour(options, words);
+      return (await import("./new-record.ts")).newRecord(options, words);
     default: {
       const near = nearestWord(command, COMMANDS);
       return complaint(
-        `There is no command ${command}: it is start, build, check, cards, labels, next or new${near === undefined ? "" : `; nearest: ${near}`}`,
+        `There is no command ${command}: it is start, build, check, cards, labels, next, read or new${near === undefined ? "" : `; nearest: ${near}`}`,
       );
     }
   }

@@ -51,10 +51,15 @@ export function benchPage(
         ? []
         : [{ text: "masstone.csv", href: "../masstone.csv", note: words.pages.downloads.reading }]),
     ],
-    revision: words.pages.sheet.revision(
-      revision,
-      sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
-    ),
+    revision: [
+      words.pages.sheet.revision(
+        revision,
+        sheet.recordDate === undefined ? undefined : words.date(sheet.recordDate),
+      ),
+      ...(sheet.lots === undefined
+        ? []
+        : [words.pages.lots.describes(sheet.lots.standard, sheet.lots.describes)]),
+    ].join(" "),
   };
 }
 
@@ -78,7 +83,7 @@ function benchSections(page: SheetPage): SectionBlock[] {
     ...section("notations", sections.notations, blocksOf(notationsSection(page))),
     ...section("evidence", sections.evidence, [
       ...fitBlocks(page),
-      statement(bench.evidenceLead, "body", {
+      statement(bench.evidenceLead, "way", {
         link: { text: bench.evidenceLink(page.worded.sheet.name), href: "../evidence/" },
       }),
     ]),

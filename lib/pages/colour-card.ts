@@ -28,7 +28,10 @@ export function colourCard(
   return {
     name: sheet.name,
     href: `${root}colours/${sheet.slug}/`,
-    pigments: sheet.pigments.map(({ colourIndexName, name }) => colourIndexName ?? name).join(", "),
+    // A name stays whole; between two names a line may break.
+    pigments: sheet.pigments
+      .map(({ colourIndexName, name }) => colourIndexName?.replaceAll(" ", "\u00a0") ?? name)
+      .join(", "),
     ...(swatch === undefined ? { noSwatch: words.pages.catalogue.noSwatch } : { swatch }),
     ...(munsell !== undefined && isKnown(munsell) ? { line: munsell.value } : {}),
     ...(warning === undefined ? {} : { signalWord: warning }),

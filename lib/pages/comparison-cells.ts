@@ -8,7 +8,7 @@ import { upperFirst } from "../words/letter-case.ts";
 import { comparedColour } from "../collection/compared-colour.ts";
 import type { EqualLightness, TintSection } from "../sheet/sheet.ts";
 import { hazardView } from "./label-view.ts";
-import { comparableColour, ownColour } from "./screen-swatch.ts";
+import { comparableColour, comparableTint } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";
 import { sixFacts } from "./six-facts.ts";
 
@@ -28,7 +28,7 @@ export function shownColour(worded: SheetTexts, context: PageContext): ShownColo
       name: white.name,
       tints: Object.fromEntries(
         levelsOf(atL).flatMap((level) => {
-          const colour = ownColour(atL[level]);
+          const colour = comparableTint(atL[level]);
           return colour === undefined ? [] : [[level, colour]];
         }),
       ),

@@ -10,7 +10,7 @@ import { textOf, type SheetPage } from "./section-views.ts";
 /** Statements of film health that say how the surface looks. */
 const OF_THE_FINISH = /^(?:may-)?(?:sinks?-in|be-dull-of-itself|dull-of-itself|oiling-out)/;
 
-/** What a medium in the recipe does is not known: said beside each line that it may change. */
+/** What a medium in the recipe does is not known: the first screen says so, and not every line again. */
 const OF_A_MEDIUM = "holds-medium-not-known";
 
 /** What a painter has to know at the easel, a line each. */
@@ -48,20 +48,15 @@ function dries(page: SheetPage): LineView[] {
   return line(words.pages.sheetPage.lines.dries, [
     words.pages.drying.summary(kind, days),
     ...worded(
-      drying.reasons.filter(
-        ({ rule }) => rule === "touch-dry-is-not-through-dry" || rule === OF_A_MEDIUM,
-      ),
+      drying.reasons.filter(({ rule }) => rule === "touch-dry-is-not-through-dry"),
       page,
     ),
   ]);
 }
 
 function layers(page: SheetPage): LineView[] {
-  const { layering, layeringReasons } = page.worded.sheet.drying;
-  return line(
-    page.words.pages.sheetPage.lines.layers,
-    worded([...layering, ...layeringReasons.filter(({ rule }) => rule === OF_A_MEDIUM)], page),
-  );
+  const { layering } = page.worded.sheet.drying;
+  return line(page.words.pages.sheetPage.lines.layers, worded(layering, page));
 }
 
 function inWhites({ worded: own, words }: SheetPage): LineView[] {
@@ -96,17 +91,11 @@ function hides(page: SheetPage): LineView[] {
 
 function finish(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;
-  const { drying, oil, optics } = page.worded.sheet;
+  const { drying, optics } = page.worded.sheet;
   const word = textOf(page, "oil.finish");
   return line(text.lines.finish, [
     word === undefined ? "" : text.finishLine(upperFirst(word)),
-    ...worded(
-      [
-        ...drying.filmHealth.filter(({ rule }) => OF_THE_FINISH.test(rule)),
-        ...oil.reasons.filter(({ rule }) => rule === OF_A_MEDIUM),
-      ],
-      page,
-    ),
+    ...worded([...drying.filmHealth.filter(({ rule }) => OF_THE_FINISH.test(rule))], page),
     ...(optics.gloss === undefined ? [] : worded([optics.gloss.sentence], page)),
   ]);
 }
@@ -115,7 +104,9 @@ function age(page: SheetPage): LineView[] {
   return line(
     page.words.pages.sheetPage.lines.age,
     worded(
-      page.worded.sheet.drying.filmHealth.filter(({ rule }) => !OF_THE_FINISH.test(rule)),
+      page.worded.sheet.drying.filmHealth.filter(
+        ({ rule }) => !OF_THE_FINISH.test(rule) && rule !== OF_A_MEDIUM,
+      ),
       page,
     ),
   );

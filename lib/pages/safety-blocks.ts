@@ -1,5 +1,6 @@
 import type { Block, LineView } from "../blocks/block.ts";
 import { statement } from "../blocks/section-blocks.ts";
+import { statementText } from "../present/statement-text.ts";
 import type { HandlingSectionView } from "../present/handling-views.ts";
 import { byReason } from "./studio-view.ts";
 import type { SheetPage } from "./section-views.ts";
@@ -34,6 +35,7 @@ export function safetyBlocks(handling: HandlingSectionView, page: SheetPage): Bl
       : [
           {
             kind: "fold",
+            isPrinted: true,
             summary: rare.map(({ operation }) => operation).join(", "),
             blocks: [{ kind: "cautions", operations: rare }],
           } as const,
@@ -43,13 +45,14 @@ export function safetyBlocks(handling: HandlingSectionView, page: SheetPage): Bl
       : [
           {
             kind: "fold",
+            isPrinted: true,
             summary: text.markets,
             blocks: [{ kind: "lines", lines: handling.markets.map(marketLine) }],
           } as const,
         ]),
     statement(handling.studioGeneral.text, "body", { link: handling.studioGeneral.link }),
     statement(handling.poisonCentre),
-    statement(words.pages.sheetPage.dryPigment, "note", {
+    statement(words.pages.sheetPage.dryPigment, "way", {
       link: {
         text: words.pages.sheetPage.bench.weighing,
         href: "bench/#dry-pigment",
@@ -66,6 +69,22 @@ export function dryPigmentBlocks(handling: HandlingSectionView, page: SheetPage)
     statement(handling.studioGeneral.text, "body", { link: handling.studioGeneral.link }),
     ...handling.parts.map((label): Block => ({ kind: "label", label })),
     statement(handling.deference, "note"),
+  ];
+}
+
+/** What to mind before the pigment is paint, one sentence each: what holds for every colour too. */
+export function mullingCautions({
+  worded: {
+    sheet: { cautions },
+  },
+  words,
+}: SheetPage): string[] {
+  return [
+    ...new Set(
+      cautions.studio
+        .filter(({ operation }) => AT_THE_BENCH.has(operation))
+        .map((caution) => statementText(caution, words)),
+    ),
   ];
 }
 

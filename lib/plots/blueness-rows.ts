@@ -15,7 +15,7 @@ import type { ScreenColour } from "./screen-colour.ts";
 import { DASHES, MARK_RADIUS, standingMark } from "./standing-mark.ts";
 import { element, refusal, type Point, type SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
-import { textWidth, wrappedLines } from "./text-width.ts";
+import { shortened, textWidth, wrappedLines } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
 import { at } from "../quantities/at.ts";
 
@@ -54,9 +54,16 @@ const TICK_STEP = 5;
  * @throws RangeError for no row, a value outside the domain, or a band whose ends are the wrong way round.
  */
 export function bluenessRows(params: BluenessRows): string {
-  const { rows, axisLabel, ends, domain } = params;
-  if (rows.every(({ lanes }) => lanes.length === 0)) throw refusal("lanes", "none", "at least one");
+  const { axisLabel, ends, domain } = params;
   const width = pictureWidth(params);
+  const rows = params.rows.map((row) => ({
+    ...row,
+    lanes: row.lanes.map((lane) => ({
+      ...lane,
+      label: shortened(lane.label, width / 3, TEXT_SIZE),
+    })),
+  }));
+  if (rows.every(({ lanes }) => lanes.length === 0)) throw refusal("lanes", "none", "at least one");
   const left =
     Math.ceil(
       Math.max(

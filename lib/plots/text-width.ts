@@ -41,6 +41,15 @@ export function textWidth(
   return em * size * (weight === "bold" ? 1.06 : 1);
 }
 
+/** A text that is no wider than `width`, its end cut off where it would be. */
+export function shortened(text: string, width: number, size: number): string {
+  if (textWidth(text, size) <= width) return text;
+  const letters = Array.from(text);
+  let count = letters.length;
+  while (count > 1 && textWidth(`${letters.slice(0, count).join("")}…`, size) > width) count -= 1;
+  return `${letters.slice(0, count).join("").trimEnd()}…`;
+}
+
 /** A text broken at spaces and after hyphens into lines no wider than `width`; a longer word keeps a line of its own. */
 export function wrappedLines(
   text: string,

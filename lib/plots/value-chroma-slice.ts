@@ -9,7 +9,7 @@ import { smallestHolding } from "./scale.ts";
 import { swatch } from "./screen-colour.ts";
 import { refusal, type Point, type SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
-import { textWidth } from "./text-width.ts";
+import { shortened, textWidth } from "./text-width.ts";
 import { ticksEvery } from "./ticks.ts";
 
 /** Ends of the chroma axis, Munsell chroma; the small ones are for a range of blacks and greys. */
@@ -44,19 +44,22 @@ const VALUE_DOMAIN = [0, 10] as const;
  * @throws RangeError for no points, or a value or chroma outside its domain.
  */
 export function valueChromaSlice(params: ValueChromaSlice): string {
-  const { points } = params;
-  if (points.length === 0) throw refusal("colours of a range", "none", "at least one");
-  for (const { value, chroma } of points) {
+  if (params.points.length === 0) throw refusal("colours of a range", "none", "at least one");
+  for (const { value, chroma } of params.points) {
     if (!(value >= 0 && value <= 10)) throw domainError("Munsell value", value, "0 <= V <= 10");
     if (!(chroma >= 0)) throw domainError("Munsell chroma", chroma, "C >= 0");
   }
   const most = smallestHolding(
     CHROMA_SCALES,
-    Math.max(...points.map(({ chroma }) => chroma)),
+    Math.max(...params.points.map(({ chroma }) => chroma)),
     "Munsell chroma",
   );
   const width = pictureWidth(params);
   const { crowdBelow = 0 } = params;
+  const points = params.points.map((point) => ({
+    ...point,
+    label: shortened(point.label, width / 3, TEXT_SIZE),
+  }));
   const crowd = points.filter(({ chroma }) => chroma < crowdBelow);
   const column = columnWidth(crowd);
   // The column takes its share of the axis below 0, where no colour can lie.

@@ -1,13 +1,18 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { amountEnds } from "./amount-ends.ts";
-import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
+import { eachValue } from "./record-values.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** Times [1] its value that an uncertainty can't be: of a figure with a zero that means nothing. */
 const UNCERTAINTY_TIMES = 3;
 /** Whose zero is a convention, so that an uncertainty may pass the value. */
 const FREE_ZERO = new Set<PropertyKey>(["temperatureC"]);
+
+/** Keys whose day has come when the record is written. */
+const DATES = new Set<PropertyKey>(["date", "started", "ended"]);
 
 /** Largest difference that two colours of paint have [Delta-E*ab], and the largest that light makes of one. */
 const DELTA_E = { possible: 100, usual: 60 } as const;
@@ -24,14 +29,11 @@ export function amountFaults(files: ParsedFiles, today: string | undefined): Dia
     ...files.colours.values(),
     ...files.sources.values(),
     ...files.answers.values(),
+    ...files.lots.values(),
+    ...files.trials.values(),
   ];
   return [
-    ...all.flatMap((one) => [
-      ...walked(one.record, []).flatMap(({ path, value }) => uncertaintyFaults(one, path, value)),
-      ...(today === undefined
-        ? []
-        : walked(one.record, []).flatMap(({ path, value }) => dateFaults(one, path, value, today))),
-    ]),
+    ...all.flatMap((one) => valueFaults(one, today)),
     ...[...files.colours.values()].flatMap((colour) =>
       (colour.record.exposures ?? []).flatMap(({ deltaEab }, i) =>
         exposureFaults(colour, amountEnds(deltaEab, ["exposures", i, "deltaEab"])),
@@ -41,19 +43,13 @@ export function amountFaults(files: ParsedFiles, today: string | undefined): Dia
   ];
 }
 
-interface Found {
-  readonly path: RecordPath;
-  readonly value: unknown;
-}
-
-function walked(value: unknown, path: RecordPath): Found[] {
-  if (typeof value !== "object" || value === null) return [{ path, value }];
-  return [
-    { path, value },
-    ...Object.entries(value).flatMap(([key, entry]) =>
-      walked(entry, [...path, Array.isArray(value) ? Number(key) : key]),
-    ),
-  ];
+function valueFaults(one: Parsed<unknown>, today: string | undefined): Diagnostic[] {
+  const faults: Diagnostic[] = [];
+  eachValue(one.record, (value, path) => {
+    faults.push(...uncertaintyFaults(one, path, value));
+    if (today !== undefined) faults.push(...dateFaults(one, path, value, today));
+  });
+  return faults;
 }
 
 function uncertaintyFaults(
@@ -66,13 +62,9 @@ function uncertaintyFaults(
     readonly value?: unknown;
     readonly uncertainty?: unknown;
   };
+  if (typeof uncertainty !== "number") return [];
   const largest = Math.max(...[value].flat().map((end) => Math.abs(Number(end))));
-  if (
-    typeof uncertainty !== "number" ||
-    !(largest > 0) ||
-    uncertainty <= UNCERTAINTY_TIMES * largest
-  )
-    return [];
+  if (!(largest > 0) || uncertainty <= UNCERTAINTY_TIMES * largest) return [];
   return [
     {
       severity: "error",
@@ -92,7 +84,7 @@ function dateFaults(
   value: unknown,
   today: string,
 ): Diagnostic[] {
-  if (path.at(-1) !== "date" || typeof value !== "string" || value <= today) return [];
+  if (!DATES.has(path.at(-1) ?? "") || typeof value !== "string" || value <= today) return [];
   return [
     {
       severity: "warning",

@@ -1,8 +1,9 @@
 import { forbiddenWords } from "../hazard/label/forbidden-words.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
+import { eachValue } from "./record-values.ts";
 import type { Language } from "./schema/terms.ts";
-import type { RecordPath } from "./yaml-record.ts";
 
 /**
  * Words that a sheet never prints on its own authority: conformity with a
@@ -19,9 +20,7 @@ export function claimFaults(files: ParsedFiles): Diagnostic[] {
     ...files.answers.values(),
   ];
   return records.flatMap((parsed) => [
-    ...texts(parsed.record, []).flatMap(({ path, text }) =>
-      found(text, languages).map((word) => fault(word, parsed.yaml.place(path))),
-    ),
+    ...textFaults(parsed, languages),
     ...parsed.body.split("\n").flatMap((line, i) =>
       found(line, languages).map((word) =>
         fault(word, {
@@ -36,18 +35,20 @@ export function claimFaults(files: ParsedFiles): Diagnostic[] {
 }
 
 /** Where a dated review is quoted word for word. */
-const QUOTED: RecordPath = ["label", "review", "wording"];
+const QUOTED = "label.review.wording";
 
-/** Every text of a record that a page may show, with its place. */
-function texts(
-  value: unknown,
-  path: RecordPath,
-): { readonly path: RecordPath; readonly text: string }[] {
-  if (typeof value === "string")
-    return path.join(".") === QUOTED.join(".") ? [] : [{ path, text: value }];
-  if (Array.isArray(value)) return value.flatMap((entry, i) => texts(entry, [...path, i]));
-  if (typeof value !== "object" || value === null) return [];
-  return Object.entries(value).flatMap(([key, entry]) => texts(entry, [...path, key]));
+/** In every text of a record that a page may show. */
+function textFaults(
+  { record, yaml }: Parsed<unknown>,
+  languages: readonly Language[],
+): Diagnostic[] {
+  const faults: Diagnostic[] = [];
+  eachValue(record, (value, path) => {
+    if (typeof value !== "string") return;
+    for (const word of found(value, languages))
+      if (path.join(".") !== QUOTED) faults.push(fault(word, yaml.place(path)));
+  });
+  return faults;
 }
 
 function found(text: string, languages: readonly Language[]): string[] {

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
 import { readingStem } from "./readings/reading-stem.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { RecordPath } from "./yaml-record.ts";

@@ -10,6 +10,8 @@ export const CONTENT_FOLDERS = {
   vehicles: [".yaml", ".yml"],
   colours: [".md"],
   answers: [".md"],
+  lots: [".yaml", ".yml"],
+  trials: [".yaml", ".yml"],
   readings: [".csv", ".txt", ".cgats", ".it8", ".cxf", ".xml"],
   sources: [".yaml", ".yml"],
 } as const;

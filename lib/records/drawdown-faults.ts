@@ -17,6 +17,8 @@ const RATIOS_APART = 1.25;
  * masstone is deep for want of scattering, far less. Our own limits, wide.
  */
 const STRENGTH_REACH = [1 / 300, 30] as const;
+/** Two let-downs of one ratio hold so many times [1] the same, by what they look like, and beyond the second are no two of one. Our own limits. */
+const ALIKE_WITHIN = [1.5, 3] as const;
 /** Reach of a film drawn down [um], and under which a film is thinner than all but a few. Common practice. */
 const FILM_REACH_UM = [3, 1000] as const;
 const THIN_FILM_UM = 5;
@@ -94,9 +96,12 @@ function tintFaults(
       white: alike(levelsOf(whites(first.tint.white))),
     };
     const reversed = orderFaults(ladder, ends);
-    return reversed.length > 0 || isExtender(first.tint.white)
-      ? reversed
-      : ladder.flatMap((rung) => strengthFaults(rung, ends));
+    return [
+      ...alikeFaults(ladder, ends),
+      ...(reversed.length > 0 || isExtender(first.tint.white)
+        ? reversed
+        : ladder.flatMap((rung) => strengthFaults(rung, ends))),
+    ];
   });
 }
 
@@ -179,6 +184,37 @@ function strengthFaults({ tint, index, ratio, levels }: Rung, ends: LadderEnds):
       },
     },
   ];
+}
+
+/** Let-downs of one ratio in one white that look as of quite different ones. */
+function alikeFaults(ladder: readonly Rung[], { masstone, white }: LadderEnds): Placed[] {
+  if (masstone === undefined || white === undefined) return [];
+  const [doubtful, impossible] = ALIKE_WITHIN;
+  return ladder.flatMap((rung, i): Placed[] => {
+    const twin = ladder.slice(0, i).find(({ ratio }) => Math.abs(ratio / rung.ratio - 1) < 0.01);
+    if (twin === undefined || !rung.levels.isSpectral) return [];
+    const [own, other] = [rung, twin].map(({ levels }) =>
+      apparentRatio(levels.values, { masstone, white }),
+    );
+    if (own === undefined || other === undefined) return [];
+    const times = Math.max(own / other, other / own);
+    if (times < doubtful) return [];
+    const { massRatio, white: slug } = rung.tint;
+    return [
+      {
+        path: ["tints", rung.index],
+        fault: {
+          severity: times < impossible ? "warning" : "error",
+          rule: "records/let-downs-of-one-ratio",
+          message: `Two let-downs in ${slug} are ${massRatio}, and look as ${ratioText(other)} and ${ratioText(own)} would`,
+          actual: `${Number(times.toPrecision(2))} times as much of the colour in one as in the other`,
+          expected: "as much of the colour in both",
+          hint: "another ratio, another column or another white?",
+          source: "duncan-1940",
+        },
+      },
+    ];
+  });
 }
 
 function ratioText(ratio: number): string {

@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { answerSchema } from "./schema/answer.ts";
 import { colourSchema } from "./schema/colour.ts";
+import { lotSchema } from "./schema/lot.ts";
+import { trialSchema } from "./schema/trial.ts";
 import { pigmentSchema } from "./schema/pigment.ts";
 import { sourceSchema } from "./schema/source.ts";
 import { vehicleSchema } from "./schema/vehicle.ts";
@@ -21,6 +23,8 @@ export function recordSchemas(): NamedSchema[] {
     colour: colourSchema,
     source: sourceSchema,
     answer: answerSchema,
+    lot: lotSchema,
+    trial: trialSchema,
   };
   return Object.entries(records).map(([name, schema]) => ({
     name,

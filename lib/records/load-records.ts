@@ -1,24 +1,29 @@
 import { tristimulus } from "../colorimetry/tristimulus.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import { hazardKnowledge } from "../knowledge/hazard-tables.ts";
 import { knowledgeOf, type Knowledge } from "../knowledge/pigment-knowledge.ts";
-import { loadedTables } from "../knowledge/tables.ts";
+import { loadedTables, type Tables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source, SourceKey } from "../sources/source.ts";
 import { amountFaults } from "./amount-faults.ts";
 import { claimFaults } from "./claim-faults.ts";
 import { colourFaults } from "./colour-faults.ts";
 import { columnFaults } from "./column-faults.ts";
-import { contentTree } from "./content-tree.ts";
+import { contentTree, type ContentTree } from "./content-tree.ts";
 import { drawdownFaults } from "./drawdown-faults.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
-import { parsedFiles, type Parsed, type ParsedFiles } from "./parsed-files.ts";
+import { lotFaults } from "./lot-faults.ts";
+import { parsedFiles, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
+import { lotWithNoise, resolvedLot } from "./resolved-lots.ts";
 import type {
   ChartGrounds,
   Checked,
   Colour,
   FilmReading,
+  Lot,
   Reading,
   Records,
   SpectrumReading,
@@ -30,6 +35,7 @@ import { paintFaults } from "./paint-faults.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
 import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
+import { eachValue } from "./record-values.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
@@ -55,16 +61,26 @@ export function loadRecords(
   cwd: string = process.cwd(),
   today?: string,
 ): LoadedRecords {
-  const tree = contentTree(contentDir, cwd);
+  return checkedRecords(contentTree(contentDir, cwd), today);
+}
+
+/** The records of files that are read already. @param parsers others than the usual, who keep what they made. */
+export function checkedRecords(
+  tree: ContentTree,
+  today: string | undefined,
+  parsers?: FileParsers,
+): LoadedRecords {
   const { tables, diagnostics: ofTables } = loadedTables();
   const diagnostics = [...ofTables, ...tree.diagnostics];
-  const knowledge = tables === undefined ? undefined : knowledgeOf(tables);
-  const hazard = tables === undefined ? undefined : hazardKnowledge(tables);
-  const files = parsedFiles(tree, diagnostics);
+  const { knowledge, hazard } = tables === undefined ? NOTHING_KNOWN : knownOf(tables);
+  const files = parsedFiles(tree, diagnostics, parsers);
   const resolver = readingResolver(files, files.workshop?.record, diagnostics);
   const sizes = offeredSizes(files, diagnostics);
+  const lotsRead = [...files.lots.values()]
+    .map((lot) => resolvedLot(lot, resolver))
+    .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1));
   const read = [...files.colours.values()].map((colour) =>
-    resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []),
+    readAsStandard(resolvedColour(colour, resolver, sizes.get(colour.slug) ?? []), lotsRead),
   );
   const chart = resolvedGrounds(files.workshop, resolver, diagnostics);
   const masstoneOf = masstones(read);
@@ -84,6 +100,7 @@ export function loadRecords(
     ...rangeFaults(read, files, masstoneOf),
     ...amountFaults(files, today),
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
+    ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
     ...claimFaults(files),
     ...pairFaults(files),
   );
@@ -97,20 +114,18 @@ export function loadRecords(
     sorted.some(({ severity }) => severity === "error")
   )
     return { diagnostics: sorted, notes };
-  const newestDate = [
-    ...datesOf(
-      [
-        files.workshop,
-        ...files.pigments.values(),
-        ...files.vehicles.values(),
-        ...files.colours.values(),
-        ...files.sources.values(),
-        ...files.answers.values(),
-      ].map(({ record }) => record),
-    ),
-  ]
-    .sort()
-    .at(-1);
+  const newestDate = newestDateOf(
+    [
+      files.workshop,
+      ...files.pigments.values(),
+      ...files.vehicles.values(),
+      ...files.colours.values(),
+      ...files.sources.values(),
+      ...files.answers.values(),
+      ...files.lots.values(),
+      ...files.trials.values(),
+    ].map(({ record }) => record),
+  );
   return {
     diagnostics: sorted,
     notes,
@@ -129,10 +144,31 @@ export function loadRecords(
           { slug, file, record, body, bodyLine, place: yaml.place },
         ]),
       ),
+      lots: new Map(
+        lotsRead.map((lot) => [lot.slug, lotWithNoise(lot, resolver.withReplicateNoise)]),
+      ),
+      trials: checked(files.trials),
       knowledge,
       ...(newestDate === undefined ? {} : { newestDate }),
     },
   };
+}
+
+interface Known {
+  readonly knowledge: Knowledge | undefined;
+  readonly hazard: HazardKnowledge | undefined;
+}
+const NOTHING_KNOWN: Known = { knowledge: undefined, hazard: undefined };
+const known = new WeakMap<Tables, Known>();
+
+/** What follows from tables, worked out once. */
+function knownOf(tables: Tables): Known {
+  const own = known.get(tables) ?? {
+    knowledge: knowledgeOf(tables),
+    hazard: hazardKnowledge(tables),
+  };
+  known.set(tables, own);
+  return own;
 }
 
 function resolvedGrounds(
@@ -237,6 +273,19 @@ function resolvedColour(
   };
 }
 
+/** What a colour's record leaves to its retained standard is read of that. */
+function readAsStandard(colour: Colour, lots: readonly Lot[]): Colour {
+  const standard = lots.find(({ slug }) => slug === colour.record.standard);
+  if (standard === undefined) return colour;
+  return {
+    ...colour,
+    ...(colour.record.masstone === undefined && standard.masstone !== undefined
+      ? { masstone: standard.masstone }
+      : {}),
+    ...(colour.record.tints === undefined ? { tints: standard.letDowns } : {}),
+  };
+}
+
 /** A colour with the noise that replicates show, which only all that is read of a file tells. */
 function withNoise(colour: Colour, { withReplicateNoise }: ReadingResolver): Colour {
   return {
@@ -275,12 +324,13 @@ function bibliography(files: ParsedFiles): ReadonlyMap<SourceKey, Source> {
   return new Map([...Object.entries<Source>(BIBLIOGRAPHY), ...own]);
 }
 
-function* datesOf(value: unknown): Generator<string> {
-  if (typeof value !== "object" || value === null) return;
-  for (const [key, entry] of Object.entries(value)) {
-    if (key === "date" && typeof entry === "string") yield entry;
-    else yield* datesOf(entry);
-  }
+function newestDateOf(records: readonly unknown[]): string | undefined {
+  const dates: string[] = [];
+  for (const record of records)
+    eachValue(record, (value, path) => {
+      if (path.at(-1) === "date" && typeof value === "string") dates.push(value);
+    });
+  return dates.sort().at(-1);
 }
 
 function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {

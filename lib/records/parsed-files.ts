@@ -2,27 +2,16 @@ import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ContentFile, ContentFolder, ContentTree } from "./content-tree.ts";
 import { fileFault } from "./file-fault.ts";
-import { frontMatter, type FrontMatter } from "./front-matter.ts";
+import { parsedRecord, type Parsed } from "./parsed-record.ts";
 import { parseReadingFile, type ReadingFile } from "./readings/reading-file.ts";
 import { answerSchema, type AnswerRecord } from "./schema/answer.ts";
 import { colourSchema, type ColourRecord } from "./schema/colour.ts";
+import { lotSchema, type LotRecord } from "./schema/lot.ts";
+import { trialSchema, type TrialRecord } from "./schema/trial.ts";
 import { pigmentSchema, type PigmentRecord } from "./schema/pigment.ts";
 import { sourceSchema, type SourceRecord } from "./schema/source.ts";
 import { vehicleSchema, type VehicleRecord } from "./schema/vehicle.ts";
 import { workshopSchema, type WorkshopRecord } from "./schema/workshop.ts";
-import { checkedAgainst } from "./schema-faults.ts";
-import { yamlRecord, type YamlRecord } from "./yaml-record.ts";
-
-/** One record that passed its schema, and the YAML it came from, for the place of later complaints. */
-export interface Parsed<R> {
-  readonly slug: string;
-  readonly file: string;
-  readonly record: R;
-  readonly yaml: YamlRecord;
-  /** Markdown below the front matter, and the line of the file on which it begins. */
-  readonly body: string;
-  readonly bodyLine: number;
-}
 
 export interface ParsedFiles {
   readonly workshop: Parsed<WorkshopRecord> | undefined;
@@ -31,6 +20,8 @@ export interface ParsedFiles {
   readonly colours: ReadonlyMap<string, Parsed<ColourRecord>>;
   readonly sources: ReadonlyMap<string, Parsed<SourceRecord>>;
   readonly answers: ReadonlyMap<string, Parsed<AnswerRecord>>;
+  readonly lots: ReadonlyMap<string, Parsed<LotRecord>>;
+  readonly trials: ReadonlyMap<string, Parsed<TrialRecord>>;
   /** prices.csv as written. */
   readonly prices: Pick<ContentFile, "file" | "text"> | undefined;
   /** By file name without ending; a file that could not be read whole is kept as undefined, so that it is complained of once. */
@@ -47,10 +38,19 @@ export function isFaulty({ faulty }: ParsedFiles, folder: string, slug: string):
   return faulty.has(`${folder}/${slug}`) || faulty.has(`${folder}/`);
 }
 
+/** What makes a record and a reading of a file's text; somebody who reads one folder many times may keep what they return. */
+export interface FileParsers {
+  readonly record: typeof parsedRecord;
+  readonly reading: typeof parseReadingFile;
+}
+
+const PARSERS: FileParsers = { record: parsedRecord, reading: parseReadingFile };
+
 /** Parse every file by the form of its folder, and hold each against its schema. */
 export function parsedFiles(
   { files, unread }: Pick<ContentTree, "files" | "unread">,
   diagnostics: Diagnostic[],
+  parsers: FileParsers = PARSERS,
 ): ParsedFiles {
   const faulty = new Set(unread);
 
@@ -58,39 +58,9 @@ export function parsedFiles(
     schema: S,
     source: ContentFile,
   ): Parsed<z.output<S>> | undefined {
-    const unprintable = unprintableFault(source);
-    if (unprintable !== undefined) {
-      diagnostics.push(unprintable);
-      return undefined;
-    }
-    const markdown = source.ending === ".md";
-    const split = markdown
-      ? frontMatter(source.file, source.text)
-      : {
-          parts: { yaml: source.text.replace(/^\uFEFF/, ""), firstLine: 1, body: "", bodyLine: 1 },
-          diagnostics: [],
-        };
-    diagnostics.push(...split.diagnostics);
-    if (split.parts === undefined) return undefined;
-    const tooLong = lengthFault(source.file, split.parts);
-    if (tooLong !== undefined) {
-      diagnostics.push(tooLong);
-      return undefined;
-    }
-    const yaml = yamlRecord(source.file, split.parts.yaml, split.parts.firstLine);
-    diagnostics.push(...yaml.diagnostics);
-    if (yaml.record === undefined) return undefined;
-    const checked = checkedAgainst(schema, yaml.record);
-    diagnostics.push(...checked.diagnostics);
-    if (checked.value === undefined) return undefined;
-    return {
-      slug: source.stem,
-      file: source.file,
-      record: checked.value,
-      yaml: yaml.record,
-      body: split.parts.body,
-      bodyLine: split.parts.bodyLine,
-    };
+    const { record, diagnostics: found } = parsers.record(schema, source);
+    diagnostics.push(...found);
+    return record;
   }
 
   function folder<S extends z.ZodType>(
@@ -149,7 +119,7 @@ export function parsedFiles(
         );
         continue;
       }
-      const parsedReading = parseReadingFile(source.file, source.text);
+      const parsedReading = parsers.reading(source.file, source.text);
       diagnostics.push(...parsedReading.diagnostics);
       readings.set(source.stem, { file: source.file, reading: parsedReading.reading });
     }
@@ -167,54 +137,12 @@ export function parsedFiles(
     colours: folder("colours", colourSchema),
     sources: folder("sources", sourceSchema),
     answers: folder("answers", answerSchema),
+    lots: folder("lots", lotSchema),
+    trials: folder("trials", trialSchema),
     readings: readingFiles(),
     faulty,
   };
 }
-
-/** Letters [1] that a record, and the text below it, may have: forty times the longest that a workshop writes. */
-const LONGEST = { record: 250_000, text: 250_000 } as const;
-
-/** A record past all writing by hand would only keep everybody waiting. */
-function lengthFault(
-  file: string,
-  { yaml, body }: Pick<FrontMatter, "yaml" | "body">,
-): Diagnostic | undefined {
-  const [what, length, most] =
-    yaml.length > LONGEST.record
-      ? ["The record", yaml.length, LONGEST.record]
-      : ["The text below the record", body.length, LONGEST.text];
-  return length <= most
-    ? undefined
-    : fileFault(file, {
-        severity: "error",
-        rule: "records/too-long",
-        message: `${what} has ${length} letters, and at most ${most} are read`,
-        actual: String(length),
-        expected: `at most ${most}`,
-      });
-}
-
-/** Bytes that are no UTF-8, and controls that are no text: a page could not show them. */
-function unprintableFault({ file, text }: ContentFile): Diagnostic | undefined {
-  const lines = text.replace(/^\uFEFF/, "").split("\n");
-  const line = lines.findIndex((one) => UNPRINTABLE.test(one));
-  if (line < 0) return undefined;
-  const whole = fileFault(file, {
-    severity: "error",
-    rule: "records/encoding",
-    message: "The file is not saved as UTF-8 text, or holds a control character here",
-    actual: "bytes that are no text",
-    expected: "UTF-8 text",
-  });
-  return {
-    ...whole,
-    place: { ...whole.place, line: line + 1, column: (lines[line]?.search(UNPRINTABLE) ?? 0) + 1 },
-  };
-}
-
-/** Controls, and marks that turn the writing round or have no width. */
-const UNPRINTABLE = /(?![\t\n\r\u00AD])[\uFFFD\p{Cc}\p{Cf}]/u;
 
 function isSlug(stem: string): boolean {
   return /^[a-z0-9]+(-[a-z0-9]+)*$/.test(stem) && stem.length <= 80;

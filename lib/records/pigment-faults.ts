@@ -11,7 +11,8 @@ import {
 } from "../formulation/plausibility.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { amountEnds } from "./amount-ends.ts";
-import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
 import type { AmountRecord } from "./schema/amount.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
 import type { RecordPath } from "./yaml-record.ts";

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { apparentRatio } from "../optics/tints/let-down-order.ts";
-import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Colour, Reading } from "./records.ts";
 import type { ColourRecord } from "./schema/colour.ts";

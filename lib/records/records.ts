@@ -8,6 +8,8 @@ import type { Source, SourceKey } from "../sources/source.ts";
 import type { OfferedSize } from "./offered-sizes.ts";
 import type { AnswerRecord } from "./schema/answer.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import type { LotRecord } from "./schema/lot.ts";
+import type { TrialRecord } from "./schema/trial.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
 import type { Geometry, RatioKind } from "./schema/terms.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
@@ -100,6 +102,17 @@ export interface Colour extends Checked<ColourRecord> {
   readonly films: readonly FilmReading[];
 }
 
+/** A let-down of a lot; `replicates` hold each drawdown where several were averaged. */
+export interface LotLetDown extends TintReading {
+  readonly replicates: readonly Spectrum[];
+}
+
+/** One lot of a colour as it was made and read. */
+export interface Lot extends Checked<LotRecord> {
+  readonly masstone?: Reading;
+  readonly letDowns: readonly LotLetDown[];
+}
+
 /** An answer to a customers' question, with the places of what it says, since its claims are held only when the sheets are there. */
 export interface Answer extends Checked<AnswerRecord> {
   /** Markdown with shortcodes, as written, and the line of the file on which it begins. */
@@ -123,6 +136,9 @@ export interface Records {
   readonly colours: ReadonlyMap<string, Colour>;
   readonly sources: ReadonlyMap<SourceKey, Source>;
   readonly answers: ReadonlyMap<string, Answer>;
+  /** In order of date, of one date by slug. */
+  readonly lots: ReadonlyMap<string, Lot>;
+  readonly trials: ReadonlyMap<string, Checked<TrialRecord>>;
   /** What the engine knows beside the records: its tables, and the look-up by Colour Index name. */
   readonly knowledge: Knowledge;
   /** The newest date in any record; absent when none is dated. */

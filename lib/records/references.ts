@@ -1,11 +1,13 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { fileFault } from "./file-fault.ts";
-import { isFaulty, type Parsed, type ParsedFiles } from "./parsed-files.ts";
+import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
+import { eachValue } from "./record-values.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** What kind of record a slug may name. */
-type Kind = "pigments" | "vehicles" | "colours" | "sources";
+type Kind = "pigments" | "vehicles" | "colours" | "sources" | "lots";
 
 /**
  * Hold every reference between records against what is there, and every record
@@ -65,7 +67,29 @@ export function referenceFaults(
         trial.tintedWith !== undefined &&
         refer(colour, ["dryingTrials", i, "tintedWith"], trial.tintedWith, ["colours", "pigments"]),
     );
+    if (record.standard !== undefined) refer(colour, ["standard"], record.standard, ["lots"]);
     if (record.vehicle !== undefined) refer(colour, ["vehicle"], record.vehicle, ["vehicles"]);
+  }
+  for (const lot of files.lots.values()) {
+    const { colour, pigments, oil, additions = [], letDowns = [] } = lot.record;
+    refer(lot, ["colour"], colour, ["colours"]);
+    pigments.forEach(({ pigment }, i) =>
+      refer(lot, ["pigments", i, "pigment"], pigment, ["pigments"]),
+    );
+    if (oil !== undefined) refer(lot, ["oil", "vehicle"], oil.vehicle, ["vehicles"]);
+    additions.forEach(({ vehicle }, i) =>
+      refer(lot, ["additions", i, "vehicle"], vehicle, ["vehicles"]),
+    );
+    letDowns.forEach(({ white }, i) =>
+      refer(lot, ["letDowns", i, "white"], white, ["colours", "pigments"]),
+    );
+  }
+  for (const trial of files.trials.values()) {
+    const { record } = trial;
+    refer(trial, ["colour"], record.colour, ["colours"]);
+    if (record.lot !== undefined) refer(trial, ["lot"], record.lot, ["lots"]);
+    if (record.kind === "drying" && record.tintedWith !== undefined)
+      refer(trial, ["tintedWith"], record.tintedWith, ["colours", "pigments"]);
   }
   const { workshop } = files;
   if (workshop?.record.vehicle !== undefined)
@@ -101,8 +125,10 @@ export function referenceFaults(
     ...files.vehicles.values(),
     ...files.colours.values(),
   ]) {
-    for (const { path, key } of sourceKeys(record.record, []))
-      refer(record, path, key, ["sources"]);
+    eachValue(record.record, (value, path) => {
+      if (path.at(-1) === "source" && typeof value === "string")
+        refer(record, path, value, ["sources"]);
+    });
   }
 
   // What a record with a fault refers to is not known.
@@ -137,15 +163,4 @@ function unused(file: string, slug: string): Diagnostic {
     actual: slug,
     expected: "a record that refers to it",
   });
-}
-
-/** Every `source:` in a record, at whatever depth. */
-function sourceKeys(value: unknown, path: RecordPath): { path: RecordPath; key: string }[] {
-  if (Array.isArray(value)) return value.flatMap((entry, i) => sourceKeys(entry, [...path, i]));
-  if (typeof value !== "object" || value === null) return [];
-  return Object.entries(value).flatMap(([name, entry]) =>
-    name === "source" && typeof entry === "string"
-      ? [{ path: [...path, name], key: entry }]
-      : sourceKeys(entry, [...path, name]),
-  );
 }

@@ -305,10 +305,14 @@ export function readingResolver(
   };
 }
 
+/** Where the visible range begins [nm]. */
+const FIRST_SEEN_NM = 400;
+
 /** What evidence says beside a reading's name of how it was read, and of what was done to its wavelengths. */
 function howRead(columns: readonly ReadingColumn[], { grid }: Spectrum): string {
   const steps = new Set(columns.map((column) => column.grid?.stepNm));
   const [step] = steps;
+  const first = Math.max(...columns.map((column) => column.grid?.startNm ?? grid.startNm));
   return [
     columns.some(({ isPolarised }) => isPolarised === true)
       ? ", between crossed polarisers (M3)"
@@ -316,6 +320,9 @@ function howRead(columns: readonly ReadingColumn[], { grid }: Spectrum): string 
     step === undefined || step === grid.stepNm
       ? ""
       : `, resampled from ${Number(step.toFixed(2))} to ${grid.stepNm} nm`,
+    first > grid.startNm && grid.startNm <= FIRST_SEEN_NM && first > FIRST_SEEN_NM
+      ? `, read from ${first} nm and held down to ${FIRST_SEEN_NM} nm`
+      : "",
   ].join("");
 }
 

@@ -2,7 +2,8 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { amountEnds } from "./amount-ends.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
-import type { Parsed, ParsedFiles } from "./parsed-files.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 type Fault = Pick<Diagnostic, "rule" | "message" | "actual" | "expected" | "hint"> & {

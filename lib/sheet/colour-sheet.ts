@@ -6,6 +6,7 @@ import { fillSection } from "./oil/fill-section.ts";
 import { placeFigures } from "./figure-places.ts";
 import { masstoneRecords } from "./record-inputs.ts";
 import { masstoneNotations } from "./notations/masstone-notations.ts";
+import { lotsSection } from "./lots/lots-section.ts";
 import { offerSection } from "./handling/offer-section.ts";
 import { mixtureSection } from "./mixture/mixture-section.ts";
 import { expectedFinish } from "./oil/finish-figure.ts";
@@ -24,6 +25,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
   const batch = batchSection(colour, pigments, vehicle, additions, oil, records);
   const mixture = mixtureSection(colour, pigments, fits, records);
   const cautions = cautionsSection(colour, pigments, vehicle, oil, records);
+  const lots = lotsSection(slug, records);
   const offer = offerSection(colour, cautions, records);
   const family = record.family ?? familyOf(colour, records);
   const tints = tintsAsDrawn(colour, fits, records);
@@ -57,6 +59,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
     drying: dryingSection(colour, pigments, vehicle, additions, oil, expectedFinish(oil), records),
     permanence: permanenceSection(colour, pigments, records),
     cautions,
+    ...(lots === undefined ? {} : { lots }),
     ...(offer === undefined ? {} : { offer }),
   };
   placeFigures(slug, sheet);

@@ -12,6 +12,7 @@ import {
 } from "./declaration.ts";
 import { DRYING } from "./drying/drying-figures.ts";
 import { CAUTIONS, OFFER } from "./handling/handling-sections.ts";
+import { LOTS } from "./lots/lots-figures.ts";
 import { MIXTURE } from "./mixture/mixture-figures.ts";
 import { MASSTONE } from "./notations/notation-figures.ts";
 import { BATCH, FILL, OIL } from "./oil/oil-figures.ts";
@@ -51,6 +52,8 @@ export const SHEET = section({
   drying: DRYING,
   permanence: PERMANENCE,
   cautions: CAUTIONS,
+  /** Absent where no lot is on record. */
+  lots: optional(LOTS),
   /** What it is put up in; absent where no size is recorded. */
   offer: optional(OFFER),
 });

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { MISSING_LETTER, missingLetters } from "../print/printable-letters.ts";
 import type { Records } from "../records/records.ts";
+import { eachValue } from "../records/record-values.ts";
 import type { RecordPath } from "../records/yaml-record.ts";
 
 interface PlacedRecord {
@@ -29,11 +30,14 @@ export function letterWarnings({
 
 function ofRecord({ record, place }: PlacedRecord): Diagnostic[] {
   const told = new Set<string>();
-  return [...texts(record, [])].flatMap(([path, text]) => {
-    const letters = missingLetters(text).filter((letter) => !told.has(letter));
+  const warnings: Diagnostic[] = [];
+  eachValue(record, (value, path) => {
+    if (typeof value !== "string") return;
+    const letters = missingLetters(value).filter((letter) => !told.has(letter));
     for (const letter of letters) told.add(letter);
-    return letters.length === 0 ? [] : [warning(letters, place(path))];
+    if (letters.length > 0) warnings.push(warning(letters, place(path)));
   });
+  return warnings;
 }
 
 function warning(letters: readonly string[], place: Diagnostic["place"]): Diagnostic {
@@ -52,12 +56,4 @@ function warning(letters: readonly string[], place: Diagnostic["place"]): Diagno
 
 function codeOf(letter: string): number {
   return letter.codePointAt(0) ?? 0;
-}
-
-/** Every text of a record, with its path, in the order of the record. */
-function* texts(value: unknown, path: RecordPath): Generator<readonly [RecordPath, string]> {
-  if (typeof value === "string") yield [path, value];
-  if (typeof value !== "object" || value === null) return;
-  for (const [key, entry] of Object.entries(value))
-    yield* texts(entry, [...path, Array.isArray(value) ? Number(key) : key]);
 }

@@ -1,5 +1,5 @@
 import sharp from "sharp";
-import { ownColour } from "../pages/screen-swatch.ts";
+import { comparableColour, comparableTint, ownColour } from "../pages/screen-swatch.ts";
 import { PANEL_GREY } from "../plots/picture.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { BinaryFile } from "./site.ts";
@@ -49,9 +49,9 @@ export function patches(
   { notations, tints }: Sheet,
   { width, height }: { readonly width: number; readonly height: number },
 ): Patch[] {
-  const masstone = ownColour(notations.masstone);
+  const masstone = comparableColour(notations.masstone);
   const whites = tints
-    .map(({ atL }) => LEVELS.map((level) => ownColour(atL[level])?.hex))
+    .map(({ atL }) => LEVELS.map((level) => comparableTint(atL[level])?.hex))
     .filter((cells) => cells.some((hex) => hex !== undefined))
     .slice(0, 3);
   if (masstone === undefined) return [];

@@ -7,6 +7,7 @@ import { collectionOf } from "../collection/collection.ts";
 import type { Records } from "../records/records.ts";
 import { allFits, allSheets } from "../sheet/all-sheets.ts";
 import { revision } from "../sheet/revision.ts";
+import { laidOutCards, type LaidOutCards } from "./laid-out-cards.ts";
 import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
@@ -20,6 +21,8 @@ export interface WorkedSite {
   readonly context: PageContext;
   readonly answers: SiteAnswers;
   readonly cards: RangeCards;
+  /** Laid out when it is first asked for. */
+  readonly laidOut: () => LaidOutCards;
   /** Letters that paper lacks, what the sheets found against their records, and the answers against the sheets. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -53,11 +56,14 @@ export function workedSite(
   };
   const answers = siteAnswers(unanswered);
   const context: PageContext = { ...unanswered, answers: answers.links };
+  const cards = rangeCards(context);
+  let laid: LaidOutCards | undefined;
   return {
     published,
     context,
     answers,
-    cards: rangeCards(context),
+    cards,
+    laidOut: () => (laid ??= laidOutCards(cards, context)),
     diagnostics: [
       ...letterWarnings(records),
       ...sheetWarnings(sheets, records, ENGLISH),

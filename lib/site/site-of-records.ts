@@ -14,12 +14,13 @@ import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { hasMixing } from "../pages/mixing-data.ts";
-import { BENCH_PATH, RECIPES_PATH } from "../pages/mixing-ways.ts";
+import { BENCH_PATH, MAP_PATH, PALETTE_PATH, RECIPES_PATH } from "../pages/mixing-ways.ts";
+import { palettePage } from "../pages/palette-page.ts";
+import { rangeMapPage, reachOf } from "../pages/range-map-page.ts";
 import { recipesPage } from "../pages/recipes-page.ts";
 import { tintBenchPage } from "../pages/tint-bench-page.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
 import { evidencePage, evidencePath } from "../pages/evidence-page.ts";
-import { sheetContent } from "../pages/sheet-content.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { cardSizes } from "../print/card-size.ts";
 import { cardsFolder, cardsPage } from "../print/cards-page.ts";
@@ -65,8 +66,9 @@ export function siteOf(
       sheetCount: worked.published.length,
       sheets: worked.published.map(({ worded }) => worded.sheet),
       prints: {
-        sheets: sheetsToPrint(worked),
+        sheets: sheetsToPrint(worked, pages),
         cards: worked.cards,
+        laidOut: worked.laidOut,
         context: worked.context,
       },
     },
@@ -115,6 +117,7 @@ function sitePages(
       ? [
           page(BENCH_PATH, (place) => tintBenchPage(context, place)),
           page(RECIPES_PATH, (place) => recipesPage(context, place)),
+          ...mapPages(context, page),
         ]
       : []),
     page("compare/index.html", (place) => comparePage(context, place)),
@@ -148,19 +151,39 @@ function sitePages(
   ];
 }
 
-/** A sheet's content for paper, filled when something is printed. */
-function sheetsToPrint({ published, context }: WorkedSite): SheetToPrint[] {
-  return published.map(({ worded, revision: own }) => {
-    const place = pagePlace(`colours/${worded.sheet.slug}/index.html`);
-    let content: SheetToPrint["view"] | undefined;
-    return {
-      page: { context, worded, place, words: context.words },
-      get view() {
-        content ??= sheetContent(worded, own, context, place);
-        return content;
+/** Where the range reaches, for a range that has a white. */
+function mapPages(
+  context: WorkedSite["context"],
+  page: (path: string, view: (place: PagePlace) => AnyPageView) => PageEntry,
+): PageEntry[] {
+  const reach = reachOf(context);
+  return reach === undefined
+    ? []
+    : [
+        page(MAP_PATH, (place) => rangeMapPage(reach, context, place)),
+        page(PALETTE_PATH, (place) => palettePage(context, place)),
+      ];
+}
+
+/** A colour's pages as paper takes them. */
+function sheetsToPrint(
+  { published, context }: WorkedSite,
+  pages: readonly PageEntry[],
+): SheetToPrint[] {
+  const views = new Map(pages.map(({ path, view }) => [path, view]));
+  return published.flatMap(
+    ({
+      worded: {
+        sheet: { slug },
       },
-    };
-  });
+    }) => {
+      const sheet = views.get(`colours/${slug}/index.html`);
+      const bench = views.get(benchPath(slug));
+      return sheet?.kind === "sheet" && bench?.kind === "bench"
+        ? [{ slug, sheet, bench, context }]
+        : [];
+    },
+  );
 }
 
 function dataFiles(

@@ -1,6 +1,7 @@
 import type { PageContext } from "../pages/page-context.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import type { SiteView } from "../present/views.ts";
+import type { LaidOutCards } from "./laid-out-cards.ts";
 import type { RangeCards } from "../print/range-cards.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
@@ -9,6 +10,7 @@ import type { SheetToPrint } from "../print/sheet-paper.ts";
 export interface RangeToPrint {
   readonly sheets: readonly SheetToPrint[];
   readonly cards: RangeCards;
+  readonly laidOut: () => LaidOutCards;
   readonly context: PageContext;
 }
 

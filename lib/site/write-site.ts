@@ -1,25 +1,33 @@
 import { cpSync, existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { basename, dirname, join } from "node:path";
+import { basename, dirname, join, resolve } from "node:path";
 import { buildSync } from "esbuild";
 import configure from "../../eleventy.config.ts";
 import { FONT_FILES, FONT_LICENCES } from "./font-files.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
 import { OutputFault } from "./output-fault.ts";
-import { listFilesInManifest } from "./output-manifest.ts";
+import { listFilesInManifest, type OutputKind } from "./output-manifest.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { followingBuilds } from "./reload-script.ts";
 import { shareImages } from "./share-images.ts";
 import type { SiteTask } from "./site-task.ts";
 import type { Site } from "./site.ts";
 
-/** Which browser scripts an output has, by file name. */
-type Scripts = (name: string) => boolean;
+/** Browser scripts and style sheets of one output, by file name. */
+interface OutputAssets {
+  readonly scripts: (name: string) => boolean;
+  readonly styles: readonly string[];
+}
 
-/** Scripts of the workshop's own pages; the frame of every page needs one that both have. */
-const OF_WORKSHOP: readonly string[] = ["batch.ts", "reply.ts"];
-const PUBLIC_SCRIPTS: Scripts = (name) => !OF_WORKSHOP.includes(name);
-export const WORKSHOP_SCRIPTS: Scripts = (name) => name === "site.ts" || OF_WORKSHOP.includes(name);
+/** Scripts of the workshop's own pages; the frame of every page needs one that both outputs have. */
+const OF_WORKSHOP: readonly string[] = ["batch.ts", "batch-sheet.ts", "reply.ts"];
+const ASSETS: Readonly<Record<OutputKind, OutputAssets>> = {
+  site: { scripts: (name) => !OF_WORKSHOP.includes(name), styles: ["site.css"] },
+  workshop: {
+    scripts: (name) => name === "site.ts" || OF_WORKSHOP.includes(name),
+    styles: ["site.css", "workshop.css"],
+  },
+};
 
 const TEMPLATES_INPUT = join(PACKAGE_ROOT, "templates", "entry");
 
@@ -31,13 +39,13 @@ export async function writeSite(
   site: Site,
   dir: string,
   kind: SiteTask["kind"] = "paper",
-  scripts: Scripts = PUBLIC_SCRIPTS,
+  output: OutputKind = "site",
 ): Promise<void> {
   writeData(site, dir);
   if (kind === "paper")
     for (const { path, bytes } of await shareImages(site.sheets ?? []))
       writeFileSync(join(dir, path), bytes);
-  copyAssets(dir, scripts);
+  copyAssets(dir, ASSETS[output]);
   const eleventy = await newEleventy(dir, (config) => {
     configure(config, () => site);
     if (kind === "screen") config.addTransform("follow builds", followingBuilds);
@@ -94,17 +102,17 @@ export const BROWSER_ALIASES = {
 };
 
 /** Styles in one file, each browser script in one with what it imports, the rest as it is, fonts from their packages: the site asks no other host for anything. */
-function copyAssets(dir: string, scripts: Scripts): void {
+function copyAssets(dir: string, { scripts, styles }: OutputAssets): void {
   const from = join(PACKAGE_ROOT, "assets");
   const to = join(dir, "assets");
   mkdirSync(join(to, "styles"), { recursive: true });
   buildSync({
-    entryPoints: [join(from, "styles", "site.css")],
+    entryPoints: styles.map((name) => join(from, "styles", name)),
     bundle: true,
     minify: true,
     external: ["*.woff2"],
     tsconfigRaw: {},
-    outfile: join(to, "styles", "site.css"),
+    outdir: join(to, "styles"),
     logLevel: "silent",
   });
   const entries = readdirSync(join(from, "scripts"))
@@ -121,7 +129,9 @@ function copyAssets(dir: string, scripts: Scripts): void {
     target: "es2022",
     tsconfigRaw: {},
     alias: BROWSER_ALIASES,
-    outdir: join(to, "scripts"),
+    // A stand-in is looked for from here, wherever the command was given.
+    absWorkingDir: PACKAGE_ROOT,
+    outdir: resolve(to, "scripts"),
     logLevel: "silent",
   });
   cpSync(join(from, "icon.svg"), join(to, "icon.svg"));

@@ -6,7 +6,7 @@ import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
 import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import { theoryCacheOf } from "./theory-cache.ts";
-import { WORKSHOP_SCRIPTS, writeSite } from "./write-site.ts";
+import { writeSite } from "./write-site.ts";
 
 /** Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it. */
 export async function writtenSite(
@@ -41,6 +41,6 @@ export async function writtenSite(
   if (isStopped([...found, ...ofPrint])) return stopped();
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, dir, kind);
-  await writeSite(workshop, workshopDir, kind, WORKSHOP_SCRIPTS);
+  await writeSite(workshop, workshopDir, kind, "workshop");
   return { diagnostics, sheetCount: site.sheetCount };
 }

@@ -3,6 +3,7 @@ import { DRYING_SOURCES } from "./drying.ts";
 import { FORMULATION_SOURCES } from "./formulation.ts";
 import { HAZARD_SOURCES } from "./hazard.ts";
 import { LABEL_SOURCES } from "./labels.ts";
+import { LOT_SOURCES } from "./lots.ts";
 import { OPTICS_SOURCES } from "./optics.ts";
 import { PERMANENCE_SOURCES } from "./permanence.ts";
 import { PIGMENT_SOURCES } from "./pigments.ts";
@@ -18,4 +19,5 @@ export const BIBLIOGRAPHY: Bibliography = {
   ...PIGMENT_SOURCES,
   ...HAZARD_SOURCES,
   ...LABEL_SOURCES,
+  ...LOT_SOURCES,
 };

@@ -13,6 +13,9 @@ import type { CellView, TableView } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { figureEntries } from "../sheet/figure-entries.ts";
 import { decimalText } from "../words/number-text.ts";
+import { booksOf } from "../sheet/lots/lots-section.ts";
+import { lotChartBlocks } from "./lot-chart-blocks.ts";
+import { batchSheetPath } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 export function workshopColourPath(slug: string): string {
@@ -27,9 +30,13 @@ export function workshopColourPage(
 ): WorkshopPageView {
   const { words } = context;
   const { colour: text } = words.pages.workshop;
+  const book = booksOf(context.records).books.get(worded.sheet.slug);
   const page: SheetPage = { context, worded, place, words };
   const sections = [
     ...section("batch", text.sections.batch, batchBlocks(page)),
+    ...(book === undefined
+      ? []
+      : section("lots", text.sections.lots, lotChartBlocks(book, words, place.root))),
     ...section("costs", text.sections.costs, [{ kind: "table", table: costTable(page) }]),
     ...section("gaps", text.sections.gaps, gapBlocks(page)),
   ];
@@ -63,6 +70,15 @@ function batchBlocks(page: SheetPage): Block[] {
         heading: words.pages.paint.oilLists.slab,
         items: batch.reasons.map((reason) => ({ text: statementText(reason, words) })),
       },
+    },
+    {
+      kind: "links",
+      links: [
+        {
+          text: words.pages.workshop.colour.batchSheet,
+          href: `${page.place.root}${batchSheetPath(worded.sheet.slug).replace("index.html", "")}`,
+        },
+      ],
     },
     { kind: "reckoner", reckoner },
   ];

@@ -1,9 +1,16 @@
-import type { WorkshopPageView } from "../blocks/page-kinds.ts";
+import type { BatchSheetView, WorkshopPageView } from "../blocks/page-kinds.ts";
 import type { FigureIndex } from "../claims/figure-index.ts";
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import type { SiteView } from "../present/views.ts";
+import { lotsOf } from "../sheet/lots/lot-book.ts";
+import { booksOf } from "../sheet/lots/lots-section.ts";
+import { batchSheetPage } from "./batch-sheet-page.ts";
+import { lotPage } from "./lot-page.ts";
+import { batchSheetPath, lotPath } from "./lot-words.ts";
+import { lotsPage } from "./lots-page.ts";
+import { trialsPage } from "./trials-page.ts";
 import { workshopAnswerPage, workshopAnswerPath } from "./workshop-answer.ts";
 import { workshopColourPage, workshopColourPath } from "./workshop-colour.ts";
 import { workshopFrame } from "./workshop-frame.ts";
@@ -14,7 +21,7 @@ import { workshopHome } from "./workshop-home.ts";
 export interface WorkshopPage {
   readonly path: string;
   readonly site: SiteView;
-  readonly view: WorkshopPageView;
+  readonly view: WorkshopPageView | BatchSheetView;
 }
 
 /** What the workshop's pages are made from beside the sheets. */
@@ -34,9 +41,11 @@ export function workshopPages(
   const ways = [
     { text: context.words.pages.nextSteps.heading, href: NEXT_PATH.replace("index.html", "") },
     { text: nav.colours, href: "#colours" },
+    { text: nav.lots, href: "lots/" },
+    { text: nav.trials, href: "trials/" },
     { text: nav.answers, href: "#answers" },
   ];
-  const page = (path: string, view: (place: PagePlace) => WorkshopPageView): WorkshopPage => {
+  const page = (path: string, view: (place: PagePlace) => WorkshopPage["view"]): WorkshopPage => {
     const place = pagePlace(path);
     return { path, site: workshopFrame(context, place, ways), view: view(place) };
   };
@@ -48,6 +57,16 @@ export function workshopPages(
         workshopColourPage(worded, context, place),
       ),
     ),
+    page("lots/index.html", (place) => lotsPage(context, place)),
+    ...[...booksOf(context.records).books.values()].flatMap((book) =>
+      lotsOf(book.colour.slug, context.records).map((lot) =>
+        page(lotPath(lot.slug), (place) => lotPage(lot, book, context, place)),
+      ),
+    ),
+    ...context.sheets.map((worded) =>
+      page(batchSheetPath(worded.sheet.slug), (place) => batchSheetPage(worded, context, place)),
+    ),
+    page("trials/index.html", () => trialsPage(context)),
     ...answers.map((held) =>
       page(workshopAnswerPath(held.answer.slug), (place) =>
         workshopAnswerPage(held, context, place, index),

@@ -3,13 +3,15 @@ import { HAND_HELD_NOISE } from "../../lib/colorimetry/reading-noise.ts";
 import { collectionOf, NEAR_TO, sameColourOtherPigment } from "../../lib/collection/collection.ts";
 import { comparedMasstone } from "../../lib/collection/compared-masstone.ts";
 import type { ComparedAmount } from "../../lib/collection/compared-colour.ts";
-import { comparableColour, ownColour } from "../../lib/pages/screen-swatch.ts";
+import { comparableColour, comparableTint, ownColour } from "../../lib/pages/screen-swatch.ts";
+import { comparableLab } from "../../lib/pages/printed-lab.ts";
+import { isKnown } from "../../lib/quantities/figure.ts";
 import { sideBySide } from "../../lib/collection/side-by-side.ts";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";
 import type { Reading, SpectrumReading } from "../../lib/records/records.ts";
 import { masstoneNotations } from "../../lib/sheet/notations/masstone-notations.ts";
-import type { Sheet } from "../../lib/sheet/sheet.ts";
-import { sheetOf } from "../sheet/demonstration-sheets.ts";
+import type { AtLightness, Sheet } from "../../lib/sheet/sheet.ts";
+import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
 
 const GRID = { startNm: 400, stepNm: 10, count: 31 };
 
@@ -80,6 +82,42 @@ describe("a swatch beside others'", () => {
       expect(comparableColour(notations)).toEqual(ownColour(notations));
     }
     expect(comparableColour(undefined)).toBeUndefined();
+  });
+});
+
+describe("a tint beside others'", () => {
+  // The one demonstration colour with a ladder read with gloss included.
+  const included = SHEETS.flatMap(({ notations: { masstone }, tints }) =>
+    masstone?.geometry === "d/8 included" ? tints.flatMap(({ atL }) => atL["50"] ?? []) : [],
+  );
+  const L = (tint: AtLightness["lab"]): number => {
+    const figure = tint?.["D50/2"]?.L;
+    return figure !== undefined && isKnown(figure) ? figure.value : NaN;
+  };
+
+  test("read with gloss included has it shut out, on screen and on paper, as its masstone has", () => {
+    expect(included.length).toBeGreaterThan(0);
+    for (const tint of included) {
+      expect(comparableTint(tint)).toEqual(ownColour(tint.glossExcluded));
+      // By hand: L* 50 is Y 18.4; of that .04 is the surface's, and Y 14.4 to 15 is left: L* lower by 4.4 to 5.2.
+      const darkened = L(tint.lab) - L(tint.glossExcluded?.lab);
+      expect(darkened).toBeGreaterThan(3.9);
+      expect(darkened).toBeLessThan(5.7);
+    }
+  });
+
+  test("read without gloss is as it was read", () => {
+    const bone = sheetOf("bone-black").tints[0]?.atL["50"];
+    expect(bone?.glossExcluded).toBeUndefined();
+    expect(comparableTint(bone)).toEqual(ownColour(bone));
+    expect(comparableTint(undefined)).toBeUndefined();
+  });
+
+  test("a masstone goes onto paper without its gloss where that can be taken off", () => {
+    const [gloss, none] = [spectrum(0.05, "d/8 included"), spectrum(0.01, "d/8 excluded")].map(
+      (reading) => comparableLab(masstoneNotations(reading, [], [])),
+    );
+    expect(Math.abs((gloss?.lab.L ?? NaN) - (none?.lab.L ?? NaN))).toBeLessThan(1.5);
   });
 });
 

@@ -16,9 +16,12 @@ describe("a command line that is not understood is told in one line", () => {
   test.each<[readonly string[], string]>([
     [
       ["biuld"],
-      "There is no command biuld: it is start, build, check, cards, labels, next or new; nearest: build\n",
+      "There is no command biuld: it is start, build, check, cards, labels, next, read or new; nearest: build\n",
     ],
-    [["publish"], "There is no command publish: it is start, build, check, cards, labels, next or new\n"],
+    [
+      ["publish"],
+      "There is no command publish: it is start, build, check, cards, labels, next, read or new\n",
+    ],
     [["build", "--date", "2026-02-30"], "--date can't be 2026-02-30: it takes a day, YYYY-MM-DD\n"],
     [["build", "--date", "30.6.2026"], "--date can't be 30.6.2026: it takes a day, YYYY-MM-DD\n"],
     [["check", "--date", ""], "--date can't be : it takes a day, YYYY-MM-DD\n"],
@@ -29,8 +32,11 @@ describe("a command line that is not understood is told in one line", () => {
     [["cards", "--port", "80"], "cards has no --port: it belongs to start\n"],
     [["new", "colour", "Soot", "--json"], "new has no --json: it belongs to check\n"],
     [["build", "--contents", "x"], "Unknown option '--contents'\n"],
-    [["new"], 'A new colour is written by: mullstone new colour "Name"\n'],
-    [["new", "pigment", "Soot"], 'A new colour is written by: mullstone new colour "Name"\n'],
+    [
+      ["new"],
+      'A new record is written by: mullstone new colour "Name"; kinds are workshop, pigment, vehicle, colour, answer, lot, trial\n',
+    ],
+    [["new", "pigment"], 'A new pigment is written by: mullstone new pigment "Name"\n'],
     [
       ["new", "colour", "Lamp", "Black"],
       'A new colour is written by: mullstone new colour "Name"\n',
@@ -53,7 +59,7 @@ test("as a process it exits 1 for an unknown command, and 0 for help, which name
     "start",
     "build",
     "check",
-    "new colour",
+    "new KIND",
     "--content",
     "--output",
     "--date",

@@ -9,6 +9,13 @@ export function fourColourWorkshop(): RecordTexts {
   const paths = [
     "workshop.yaml",
     ...COLOURS.map((slug) => `colours/${slug}.md`),
+    ...readdirSync("content/lots")
+      .map((file) => `lots/${file}`)
+      .filter((path) =>
+        COLOURS.some((slug) =>
+          readFileSync(join("content", path), "utf8").includes(`\ncolour: ${slug}\n`),
+        ),
+      ),
     ...["pigments", "vehicles", "readings", "sources"].flatMap((folder) =>
       readdirSync(join("content", folder)).map((file) => `${folder}/${file}`),
     ),

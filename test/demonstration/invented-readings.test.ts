@@ -16,7 +16,8 @@ describe("the demonstration's readings", () => {
   const made = inventedReadings();
 
   test("are the committed files, byte for byte", () => {
-    expect(readdirSync(READINGS).toSorted()).toEqual(made.map(({ name }) => name).toSorted());
+    const ofColours = readdirSync(READINGS).filter((name) => !name.startsWith("lots-"));
+    expect(ofColours.toSorted()).toEqual(made.map(({ name }) => name).toSorted());
     for (const { name, text } of made)
       expect(text, name).toBe(readFileSync(join(READINGS, name), "utf8"));
   });

@@ -4,12 +4,16 @@ import { expect, inject, test } from "vitest";
 import { fuzzed } from "./fuzz-run.ts";
 
 /** As many as a run of all tests can afford; `npm run fuzz` takes fifty thousand. */
-test("200 mutated records, readings and answers end in a diagnostic or in sheets whose figures are figures", () => {
-  const report = fuzzed(200, 7, mkdtempSync(join(inject("scratch"), "fuzz-")), {
-    sheetEvery: 20,
-    printEvery: 50,
+test("400 spoilt records, readings and answers end in a diagnostic or in sheets whose figures are figures", () => {
+  const report = fuzzed(400, 7, mkdtempSync(join(inject("scratch"), "fuzz-")), {
+    sheetEvery: 10,
+    pageEvery: 20,
+    paperEvery: 40,
   });
   expect(report.found).toEqual([]);
-  expect(report.accepted).toBeGreaterThan(30);
-  expect(report.printed).toBeGreaterThan(0);
+  for (const [kind, { inputs, accepted }] of Object.entries(report.kinds)) {
+    expect(inputs, kind).toBeGreaterThan(15);
+    expect(accepted, kind).toBeGreaterThan(0);
+  }
+  expect(report.papers).toBeGreaterThan(0);
 });

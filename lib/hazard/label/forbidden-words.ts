@@ -25,9 +25,10 @@ export interface ForbiddenFind {
  */
 export function forbiddenWords(text: string, language: StatementLanguage): ForbiddenFind[] {
   const { folded, offsets } = foldedText(text);
+  // Nearly every text has none of them.
+  if (!ANY_OF[language].test(folded)) return [];
   const found = FORBIDDEN_WORDS[language].flatMap((row) => {
     const written = spans(folded, row.pattern);
-    // Nearly every text has none of them.
     if (written.length === 0) return [];
     const spared = (row.allowed ?? []).flatMap((phrase) => spans(folded, phrase));
     return written
@@ -44,48 +45,50 @@ interface Span {
   readonly end: number;
 }
 
-function find(
-  row: ForbiddenWord,
-  text: string,
-  offsets: readonly number[],
-  span: Span,
-): ForbiddenFind {
-  const start = offsets[span.start] ?? 0,
-    end = offsets[span.end] ?? text.length;
+function find(row: ForbiddenWord, text: string, offsets: Offsets, span: Span): ForbiddenFind {
+  const start = offsets === "as written" ? span.start : (offsets[span.start] ?? 0),
+    end = offsets === "as written" ? span.end : (offsets[span.end] ?? text.length);
   return { claim: row.claim, word: text.slice(start, end), start, end };
 }
 
-const EXPRESSIONS = new Map<string, RegExp>();
-
-/** Where a pattern stands as whole words; `~` is a space, a hyphen of any kind, or a line break. */
+/** Where a pattern stands as whole words. */
 function spans(text: string, pattern: string): Span[] {
-  const known = EXPRESSIONS.get(pattern);
-  const expression =
-    known ??
-    new RegExp(
-      String.raw`(?<![\p{L}\p{N}])(?:${pattern.replaceAll("~", "[-\\s]")})(?![\p{L}\p{N}])`,
-      "giu",
-    );
-  EXPRESSIONS.set(pattern, expression);
-  return [...text.matchAll(expression)].map((match) => ({
+  return [...text.matchAll(wholeWords(pattern, "giu"))].map((match) => ({
     start: match.index,
     end: match.index + match[0].length,
   }));
 }
 
+/** A pattern as whole words; `~` is a space, a hyphen of any kind, or a line break. */
+function wholeWords(pattern: string, flags: "iu" | "giu"): RegExp {
+  return new RegExp(
+    String.raw`(?<![\p{L}\p{N}])(?:${pattern.replaceAll("~", "[-\\s]")})(?![\p{L}\p{N}])`,
+    flags,
+  );
+}
+
+/** All the words of a language at once, to see in one pass whether a text has any. */
+const ANY_OF = Object.fromEntries(
+  Object.entries(FORBIDDEN_WORDS).map(([language, rows]) => [
+    language,
+    wholeWords(rows.map(({ pattern }) => pattern).join("|"), "iu"),
+  ]),
+) as Readonly<Record<StatementLanguage, RegExp>>;
+
 /** Letters, digits and signs of ASCII, single spaces between them. */
 const ONE_SPELLING = /^(?!.* {2})[ -~]*$/;
 
+/** Where each unit of a folded text stood, with one entry past the end. */
+type Offsets = readonly number[] | "as written";
+
 /**
- * The text in one spelling: composed accents, plain hyphens, single spaces, soft
- * hyphens gone; `offsets[i]` is where its i-th unit stood, with one entry past the end.
+ * The text in one spelling: composed accents, plain hyphens, single spaces, soft hyphens gone.
  */
 function foldedText(text: string): {
   readonly folded: string;
-  readonly offsets: readonly number[];
+  readonly offsets: Offsets;
 } {
-  if (ONE_SPELLING.test(text))
-    return { folded: text, offsets: Array.from({ length: text.length + 1 }, (_, i) => i) };
+  if (ONE_SPELLING.test(text)) return { folded: text, offsets: "as written" };
   let folded = "";
   const offsets: number[] = [];
   for (const { 0: cluster, index } of text.matchAll(/\s+|\P{M}\p{M}*|\p{M}+/gsu)) {

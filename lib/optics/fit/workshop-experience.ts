@@ -1,7 +1,12 @@
 /** How well the fits of one workshop predict, told by its own left-out let-downs. */
 import { deltaE00 } from "../../colorimetry/difference.ts";
-import type { ColourFit, FittedWhite } from "./colour-fit.ts";
+import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
+import { HAND_HELD_NOISE } from "../../colorimetry/reading-noise.ts";
+import { weighingShift } from "../tints/weighing-shift.ts";
+import type { ColourFit, FittedWhite, MeasuredStep } from "./colour-fit.ts";
+import type { Measurement } from "./measurement.ts";
 import { usualUncertainty, type Doubts } from "./prediction-uncertainty.ts";
+import { DRAWDOWN_NOISE } from "./reading-noise.ts";
 
 /** What 68 and 90 in 100 errors lie within, in units of the usual law's 68 % [1]. */
 export interface Experience {
@@ -37,9 +42,39 @@ export function leftOutMisses(fit: ColourFit): number[] {
       const others = used.filter((other) => other !== step);
       if (typeof verdict?.leaveOneOutDeltaE00 !== "number" || others.length === 0) return [];
       const distance = Math.min(...others.map(({ lab }) => deltaE00(lab, step.lab)));
-      return [verdict.leaveOneOutDeltaE00 / usualUncertainty(distance, drawnDoubts(fit, white))];
+      const predicted = withoutOwnNoise(verdict.leaveOneOutDeltaE00, step, white, fit);
+      return [predicted / usualUncertainty(distance, drawnDoubts(fit, white))];
     });
   });
+}
+
+/** Share of the square of a miss [1] that is the prediction's at the least. */
+const PREDICTED_SHARE_MIN = 0.5;
+
+/**
+ * What of a left-out let-down's miss is the prediction's: the let-down's own weighing, film and reading taken
+ * off in quadrature, since a prediction is not to blame for them. How far one bench errs is only expected, so
+ * that never more than half of the square is taken for its own.
+ *
+ *     predicted = sqrt(max(miss^2 - own^2, miss^2 / 2)), Delta-E00
+ */
+function withoutOwnNoise(
+  miss: number,
+  { measured, lab }: MeasuredStep,
+  white: FittedWhite,
+  { grid, geometry, masstone }: ColourFit,
+): number {
+  const read = (values: readonly number[]): Measurement => ({
+    spectrum: { grid, values },
+    geometry,
+  });
+  const tint = read(measured);
+  const { L, a, b } = labUncertainty(tint.spectrum, "D65/10", HAND_HELD_NOISE, [
+    weighingShift(tint, read(white.measured), read(masstone.measured)),
+    measured.map((value) => DRAWDOWN_NOISE.relative * value),
+  ]);
+  const own = deltaE00(lab, { L: lab.L + L, a: lab.a + a, b: lab.b + b });
+  return Math.sqrt(Math.max(miss * miss - own * own, PREDICTED_SHARE_MIN * miss * miss));
 }
 
 /** What of a fit's drawdowns widens its predictions, whatever the errors of its let-downs. */

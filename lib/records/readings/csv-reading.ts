@@ -2,7 +2,14 @@ import type { FaultList, Spot } from "./fault-list.ts";
 import { csvCells } from "./csv-cells.ts";
 import { foundGrid, type FoundGrid } from "./found-grid.ts";
 import type { ReadingColumn, ReadingFile, WrittenCell } from "./reading-column.ts";
-import { isTurned, turned, WAVELENGTH_HEAD, withoutPreamble } from "./csv-header.ts";
+import {
+  headerOf,
+  isTurned,
+  ofWavelengths,
+  turned,
+  WAVELENGTH_HEAD,
+  withoutPreamble,
+} from "./csv-header.ts";
 import { decimalMarkCheck, writtenNumber } from "./written-number.ts";
 
 /**
@@ -21,7 +28,11 @@ export function csvReading(
   const cells = csvCells(withoutPreamble(text), spot, faults);
   if (cells === undefined) return undefined;
   const table = cells.filter((row) => row.some((cell) => cell.text !== ""));
-  const [header, ...lines] = isTurned(table) ? turned(table) : table;
+  const [header, ...lines] = isTurned(table)
+    ? turned(table)
+    : headerOf(text)?.form === "column a sample"
+      ? ofWavelengths(table)
+      : table;
   const wavelengthHead = header?.[0];
   if (header === undefined || wavelengthHead === undefined) {
     faults.add({

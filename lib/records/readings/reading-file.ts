@@ -46,12 +46,17 @@ export interface ParsedReadingFile {
  * complaints, never an exception.
  *
  * @param file path as printed in complaints; its ending decides.
+ * @param asFormat what it holds, whatever its ending.
  * @param text the file, decoded from UTF-8, with or without byte order mark.
  */
-export function parseReadingFile(file: string, text: string): ParsedReadingFile {
+export function parseReadingFile(
+  file: string,
+  text: string,
+  asFormat?: ReadingFormat,
+): ParsedReadingFile {
   const faults = faultList(file);
   const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
-  const format = checkedFormat(file, body, faults);
+  const format = asFormat ?? checkedFormat(file, body, faults);
   const reading = format && READERS[format](body, textSpots(body), faults);
   return {
     ...(reading && faults.errorCount() === 0 ? { reading } : {}),
@@ -115,8 +120,8 @@ function checkedFormat(file: string, text: string, faults: FaultList): ReadingFo
   return declared;
 }
 
-/** What a text looks like; a CSV has no mark of its own but its first header cell. */
-function contentFormat(text: string): ReadingFormat | undefined {
+/** What a text looks like, undefined of some other text; a CSV has no mark of its own but its first header cell. */
+export function contentFormat(text: string): ReadingFormat | undefined {
   if (/^\s*</.test(text)) return "CxF3";
   if (
     /^\s*(?:CGATS|IT8|ISO28178)\b/i.test(text) ||

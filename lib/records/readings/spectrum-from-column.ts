@@ -17,7 +17,7 @@ const RESAMPLED_STEPS_NM = [5, 10] as const;
 const FIRST_NM = 400;
 const LAST_NM = 700;
 /** A reading that begins here is taken, its first value held down to 400 nm. */
-const LATEST_FIRST_NM = 410;
+const LATEST_FIRST_NM = 420;
 /** Reflectance factors [1] that a sound instrument gives: a glossy black without its gloss may come out just below 0. */
 const R_MIN = -0.005;
 const R_MAX = 1.2;
@@ -34,7 +34,7 @@ export interface ColumnSpectrum {
  * The spectrum of a reading, held against what its file says of itself and
  * against the limits of a sound reading. Percent becomes factor, digit for
  * digit; -0.005 <= R < 0 is taken as 0, with a warning; steps that are not kept are
- * resampled to 5 or 10 nm by natural cubic spline, and a reading from 410 nm has its first
+ * resampled to 5 or 10 nm by natural cubic spline, and a reading from 410 or 420 nm has its first
  * value held down to 400 nm, each with a warning.
  *
  * @param scale what the record declares; a file that says otherwise is an error.
@@ -148,7 +148,7 @@ function checkGrid(
       rule: "wavelength-range",
       at: places[0] ?? at,
       path,
-      message: `${name} begins at ${grid.startNm} nm, and a reading begins at ${FIRST_NM} nm or below`,
+      message: `${name} begins at ${grid.startNm} nm, and a reading begins at ${LATEST_FIRST_NM} nm or below`,
       actual: `${grid.startNm} nm`,
       expected: `${FIRST_NM} nm or less`,
     });

@@ -4,6 +4,8 @@ import { LEAST_UNCERTAINTY, within, type ReachName } from "./reach.ts";
 import { ROOT_STANDINGS } from "./terms.ts";
 
 export const text = z.string().trim().min(1).max(400);
+/** What a thing is called; a picture, a card and a label have to hold it. */
+export const name = z.string().trim().min(1).max(80);
 export const longText = z.string().trim().min(1).max(4000);
 export const slug = z
   .string()

@@ -11,10 +11,14 @@ export const figurePath = z
     'a colour and a figure of its sheet, such as "lamp-black.tints.titanium-white.atL.50.b"',
   );
 
-const value = z.union([z.number(), figurePath]);
+/** Farther from nought than any figure of a sheet, in whatever unit. */
+const LARGEST = 1e6;
+const number = z.number().min(-LARGEST).max(LARGEST);
+const value = z.union([number, figurePath]);
 const margin = z
   .number()
   .positive()
+  .max(LARGEST)
   .optional()
   .describe("at least so much, in the unit of the figure");
 const standing = z
@@ -29,7 +33,7 @@ const rivals = z.union([z.enum(FAMILIES), z.array(slug).min(1).max(50)]);
 export const claim = z.union([
   z.strictObject({ figure: figurePath, below: value, by: margin, standing }),
   z.strictObject({ figure: figurePath, above: value, by: margin, standing }),
-  z.strictObject({ figure: figurePath, between: z.tuple([z.number(), z.number()]), standing }),
+  z.strictObject({ figure: figurePath, between: z.tuple([number, number]), standing }),
   z.strictObject({
     figure: figurePath,
     is: text.describe('a word or notation as sheet.json has it, or "not stated"'),
@@ -47,10 +51,10 @@ export const claim = z.union([
     by: margin,
     standing,
   }),
-  z.strictObject({ fact: figurePath, is: z.union([text, z.number(), z.boolean(), z.null()]) }),
+  z.strictObject({ fact: figurePath, is: z.union([text, number, z.boolean(), z.null()]) }),
   z.strictObject({ fact: figurePath, includes: text }),
   z.strictObject({ fact: figurePath, lacks: text }),
-  z.strictObject({ fact: figurePath, count: z.number().int().nonnegative() }),
+  z.strictObject({ fact: figurePath, count: z.number().int().min(0).max(10_000) }),
 ]);
 export type ClaimRecord = z.infer<typeof claim>;
 

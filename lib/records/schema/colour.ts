@@ -1,6 +1,7 @@
 import { z } from "zod";
-import { amountOf, ean, isoDate, slug, temperatureAmount, text } from "./amount.ts";
+import { amountOf, ean, isoDate, name, slug, temperatureAmount, text } from "./amount.ts";
 import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
+import { tolerances } from "./tolerances.ts";
 import { drawdownForms, plainReading, readingForms } from "./reading-form.ts";
 import { within } from "./reach.ts";
 import {
@@ -55,7 +56,7 @@ export const exposure = z.strictObject({
 
 /** The front matter of one paint on sale: content/colours/SLUG.md. The least is a name and its pigments. */
 export const colourSchema = z.strictObject({
-  name: text,
+  name,
   pigments: z
     .array(
       z.strictObject({
@@ -128,6 +129,10 @@ export const colourSchema = z.strictObject({
     .max(50)
     .optional(),
   lot: text.optional(),
+  standard: slug
+    .optional()
+    .describe("the lot of lots/ whose retained sample later lots are held against"),
+  tolerances: tolerances.optional().describe("of its lots, in place of the workshop's"),
   date: isoDate.optional(),
 });
 export type ColourRecord = z.infer<typeof colourSchema>;

@@ -3,6 +3,7 @@ import {
   amountOf,
   isoDate,
   longText,
+  name,
   privateKey,
   shareAmount,
   slug,
@@ -24,7 +25,7 @@ export const colourIndexName = z
 
 /** A dry pigment: content/pigments/SLUG.yaml. Only the name is required. */
 export const pigmentSchema = z.strictObject({
-  name: text,
+  name,
   colourIndexName: colourIndexName.optional(),
   colourIndexNumber: z
     .string()

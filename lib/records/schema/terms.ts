@@ -38,6 +38,8 @@ export const LANGUAGES = ["en", "fr", "de", "es"] as const;
 export const FORMS = ["masstone", "tint"] as const;
 export const CATEGORIES = ["I", "II", "III", "IV", "V"] as const;
 export const GROUNDS = ["black", "white"] as const;
+/** What a finger finds of a drying film, in the order in which it comes. */
+export const TOUCHES = ["wet", "tacky", "touch dry", "through dry"] as const;
 export const BODIES = ["short", "long", "stiff", "ropy"] as const;
 export const OIL_SEPARATIONS = ["none", "slight", "marked"] as const;
 export const FRAMES = ["EU CLP", "UN GHS"] as const;

@@ -1,12 +1,12 @@
 import { z } from "zod";
-import { amountOf, isoDate, longText, privateKey, text, webAddress } from "./amount.ts";
+import { amountOf, isoDate, longText, name, privateKey, webAddress } from "./amount.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
 import { within } from "./reach.ts";
 import { DRIER_METALS, OILS, VEHICLE_KINDS } from "./terms.ts";
 
 /** An oil, medium, drier or thinner: content/vehicles/SLUG.yaml. */
 export const vehicleSchema = z.strictObject({
-  name: text,
+  name,
   kind: z.enum(VEHICLE_KINDS),
   oil: z.enum(OILS).optional(),
   densityGPerCm3: amountOf("densityGPerCm3").optional(),

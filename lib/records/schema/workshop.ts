@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { longText, slug, text, webAddress } from "./amount.ts";
+import { longText, name, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
 import { packageLabel } from "./package-label.ts";
 import {
@@ -13,11 +13,12 @@ import {
   SCALES,
 } from "./terms.ts";
 import { spectralReading, surface } from "./reading-form.ts";
+import { tolerances } from "./tolerances.ts";
 import { LEAST_UNCERTAINTY, within } from "./reach.ts";
 
 /** Who, where sold, in which languages: content/workshop.yaml. */
 export const workshopSchema = z.strictObject({
-  name: text,
+  name,
   about: longText.optional(),
   demonstration: z
     .boolean()
@@ -97,6 +98,13 @@ export const workshopSchema = z.strictObject({
     .max(2000)
     .optional()
     .describe("wet film of the shop's drawdowns"),
+  tolerances: tolerances.optional().describe("of lots, where a colour gives none of its own"),
+  balanceStepG: z
+    .number()
+    .min(0.001)
+    .max(100)
+    .optional()
+    .describe("step of the balance that batches are weighed on [g]; without it 0.1"),
   readings: z
     .strictObject({
       scale: z.enum(SCALES).optional(),

@@ -53,6 +53,8 @@ export const AT_LIGHTNESS = section({
   /** For print; only where a spectrum is predicted. */
   lab: optional(LAB_BY_VIEWING),
   ...SCREEN_IF_KNOWN,
+  /** Of a tint read with gloss included: the same with its surface light taken off, to be set beside others. */
+  glossExcluded: optional(section({ lab: LAB_BY_VIEWING, ...SCREEN_IF_KNOWN })),
 });
 export type AtLightness = SectionOf<typeof AT_LIGHTNESS>;
 

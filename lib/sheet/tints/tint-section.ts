@@ -14,6 +14,11 @@ import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 import { tintRuling, type JudgedTint } from "../../optics/tints/tint-statement.ts";
 import { isKnown, type RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
+import type { Spectrum } from "../../quantities/spectrum.ts";
+import {
+  readingInGeometry,
+  unstatedSurface,
+} from "../../optics/surface/measurement-in-geometry.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
@@ -158,10 +163,19 @@ function otherNotations(
   origin: Origin,
 ): Partial<AtLightness> {
   if (ladder !== undefined) {
-    const notations = readingNotations(predictedTint(ladder, massRatio).spectrum);
+    const { spectrum } = predictedTint(ladder, massRatio);
+    const beneath = withoutGloss(spectrum, ladder.fit);
     return {
-      lab: { "D50/2": labFigures(notations.lab["D50/2"], origin) },
-      ...screenFigures(notations.screen, origin),
+      ...printedAndShown(spectrum, origin),
+      ...(beneath === undefined
+        ? {}
+        : {
+            glossExcluded: printedAndShown(beneath, {
+              ...origin,
+              method: "surface light of an oil film taken off the predicted tint",
+              source: "saunderson-1942",
+            }),
+          }),
     };
   }
   const { screen } = labNotations({ L, a, b }, "D65/10");
@@ -173,6 +187,28 @@ function otherNotations(
         method: "CSS colour, approximate: adapted from D65/10",
         source: "css-color-4",
       });
+}
+
+function printedAndShown(spectrum: Spectrum, origin: Origin) {
+  const notations = readingNotations(spectrum);
+  return {
+    lab: { "D50/2": labFigures(notations.lab["D50/2"], origin) },
+    ...screenFigures(notations.screen, origin),
+  };
+}
+
+/** What of a tint a reading without gloss would hold, by the surface of its own masstone; undefined where none is in it, or it does not tell. */
+function withoutGloss(
+  spectrum: Spectrum,
+  { grid, geometry, surface, masstone }: ColourFit,
+): Spectrum | undefined {
+  if (geometry !== "d/8 included") return undefined;
+  const own =
+    surface.by === "stated"
+      ? surface.surface
+      : unstatedSurface({ spectrum: { grid, values: masstone.measured }, geometry });
+  const beneath = readingInGeometry({ spectrum, geometry }, "d/8 excluded", own);
+  return isStatement(beneath) ? undefined : beneath;
 }
 
 function judged(reached: readonly TintAtLightness[], measured: readonly TintStep[]): JudgedTint[] {

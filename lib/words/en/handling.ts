@@ -17,9 +17,9 @@ export const HANDLING = {
   studio: "In the studio and workshop",
   markets: "Where it may be sold",
   nothing:
-    "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. The suppliers' papers that are recorded put nothing on its label, which is not to say that it does no harm.",
+    "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. Our suppliers' papers ask for no warning on the label; that does not mean it is harmless.",
   nothingStated:
-    "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. The maker's label states no hazard, which is not to say that it does no harm.",
+    "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. The maker's label states no hazard; that does not mean it is harmless.",
   unknown: (names: readonly string[]) =>
     `No hazard data recorded for ${listed(names.map(within))}; treat as hazardous. Not yet classified, so not yet for sale: no price, no card, no offer until its supplier's safety data sheet is here.`,
   unknownInShort: "Treat as hazardous",
@@ -30,9 +30,9 @@ export const HANDLING = {
   classification: (classes: readonly string[]) => `Classified as ${listed(classes)}.`,
   dryPigment: (name: string) => `${name}, dry`,
   dryNothing:
-    "Keep its dust out of the air and out of the lungs. The supplier's paper classifies nothing, which is not to say that it does no harm.",
+    "Keep its dust out of the air and out of the lungs. The supplier's paper classifies nothing; that does not mean it is harmless.",
   general:
-    "As with every colour: treat its dry pigment as very dusty, captured exhaust first and a mask of FFP2 at the least beside it; no food, no brush in the mouth, not for a child's use; no dry sanding; wipe up wet; nothing down the drain; rags soaked in oil can catch fire by themselves, so spread them singly outdoors or keep them in water in a closed metal can.",
+    "As with every colour: treat the dry pigment as very dusty, with an extractor first and a mask of FFP2 at least on top of it. No food beside it, no brush in the mouth, not for a child's use. Do not sand it dry; wipe up wet; pour nothing down the drain. Rags soaked in oil can catch fire by themselves: spread them singly outdoors, or keep them in water in a closed metal can.",
   generalLink: "What holds for every colour, and why",
   addition: (name: string) => `${name}, before it is in the paint`,
   why: "Why each statement stands here",
@@ -54,7 +54,7 @@ export const HANDLING = {
     es: "traducción por revisar",
   } as Readonly<Record<string, string>>,
   toReviewPlain: "translation to be reviewed",
-  checks: "Where the maker's label and the reckoning part",
+  checks: "Where the maker's label and our own working differ",
   ufi: (ufi: string) => `Unique formula identifier (UFI): ${ufi}`,
   review: (by: string, date: string) => `Reviewed by ${by}, ${date}.`,
   dataSheet: (date: string | undefined) =>
@@ -63,7 +63,7 @@ export const HANDLING = {
   poisonCentre: (line: string) =>
     `If it is swallowed or breathed in: ${line}${/[.!?]$/.test(line) ? "" : "."}`,
   noPoisonCentre:
-    "If it is swallowed or breathed in, ask the poison centre of your country or a doctor; no number is recorded here.",
+    "If it is swallowed or breathed in, ask the poison centre of your country or a doctor.",
   marketNames: {
     EU: "European Union",
     GB: "Great Britain",
@@ -80,7 +80,7 @@ export const HANDLING = {
     notClassified: (names: readonly string[]) =>
       `No price, no card and no offer: without the safety data sheet of the supplier of ${listed(names.map(within))} it is not classified, and what is not classified may not be sold.`,
     withheld: (markets: readonly string[]) =>
-      `No price and no offer stand here, because this page is read in ${listed(markets)} as well, where it may be sold only as said under handling.`,
+      `No price here: this page is also read in ${listed(markets)}, where it may be sold only as described under Safety.`,
     markets: {
       EU: "the European Union",
       GB: "Great Britain",

@@ -18,6 +18,7 @@ import { PIGMENT_INDEX } from "./pigment-index.ts";
 import { SHEET_PAGE } from "./sheet-page.ts";
 import { SHEET_PAPER } from "./sheet-paper.ts";
 import { listed } from "./statements-phrases.ts";
+import { LOT_PAGES } from "./lot-pages.ts";
 import { WORKSHOP_PAGES } from "./workshop-pages.ts";
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
@@ -79,7 +80,7 @@ export const PAGES = {
       withMediums: (mediums: readonly string[]) => `; also in it: ${listed(mediums)}`,
     },
     holdsMediums: (mediums: readonly string[]) =>
-      `It also holds ${listed(mediums)}; what that does, we do not know.`,
+      `It also holds ${listed(mediums)}: what that does to drying, finish and yellowing we have not tried.`,
     noPanel: "No colour is shown: no drawdown of it has been read or matched yet.",
     panelTitle: (name: string) => `${name}: alone, and in each white at equal lightness`,
     panelTitleAlone: (name: string) => `${name}: masstone`,
@@ -509,6 +510,7 @@ export const PAGES = {
   mixing: MIXING_PAGES,
   paint: PAINT_PAGES,
   workshop: WORKSHOP_PAGES,
+  lots: LOT_PAGES,
   optics: OPTICS_PAGES,
   labelPage: LABEL_PAGE,
   sheetPage: SHEET_PAGE,

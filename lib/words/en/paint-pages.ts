@@ -58,7 +58,7 @@ export const PAINT_PAGES = {
       poured: (name: string) => `${name}, dry, as poured`,
       tapped: (name: string) => `${name}, dry, tapped`,
     },
-    note: "118 ml is a jar of 4 US fluid ounces. Dry pigment settles: what is poured full on the shelf is less than full a week later.",
+    note: "118 ml is a jar of 4 US fluid ounces. Dry pigment settles: a jar poured full is no longer full a week later.",
   },
   drying: {
     contributions: "What speeds or slows it",

@@ -15,15 +15,15 @@ const DUST: Readonly<Record<PigmentNature, string>> = {
 
 /** The page of pigments: the workshop's own, then what the engine knows of every Colour Index name. */
 export const PIGMENT_INDEX = {
-  lead: "What the colours are made from, and what is known here of every Colour Index name that artists' oil colours use.",
+  lead: "What the colours are made from, and what we know of every Colour Index name used in artists' oil colours.",
   known:
-    "Open a name for its chemistry, density, oil absorption, drying, light, opacity and what harms it. Most of it is recalled from handbooks and so a wide range or a class, to plan by and not to promise by; the workshop's own figures are on the page of each pigment.",
+    "Open a name for its chemistry, density, oil absorption, drying, light, opacity and what harms it. Most of it is recalled from handbooks, so it is a wide range or a class: plan by it, promise nothing by it. Our own figures are on the page of each pigment.",
   knownHeading: (count: number) => `Known by Colour Index name (${count})`,
   summary: (name: string, called: string | undefined, isOwn: boolean) =>
     [name, called, isOwn ? "one of ours" : undefined]
       .filter((part) => part !== undefined)
       .join(" \u00b7 "),
-  nothing: "No more than its name is known here.",
+  nothing: "We know no more than its name.",
   notStated: (names: readonly string[]) => `Not stated: ${names.join(", ")}.`,
   facts: {
     chemistry: "Chemistry",
@@ -50,7 +50,7 @@ export const PIGMENT_INDEX = {
     dust: "dust",
   },
   drying: (chemistry: string, effect: DryingEffect, days: string) =>
-    `counts as ${chemistry} and ${EFFECTS[effect]}: ${days} to touch dry alone in linseed oil`,
+    `counts as ${chemistry} and ${EFFECTS[effect]}: alone in linseed oil touch dry in ${days}`,
   light: ({ masstone, tint }: Pick<ExpectedLightfastnessRow, "masstone" | "tint">) =>
     masstone === tint
       ? `expected ${masstone}, in masstone and in tints`

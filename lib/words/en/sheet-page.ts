@@ -73,6 +73,11 @@ export const SHEET_PAGE = {
     seeLabel: "all of the label under Safety",
     unknownHazard: (names: readonly string[]) => `no hazard data for ${listed(names)}`,
   },
+  brief: {
+    stated: "the supplier\u2019s word",
+    exposed: "tested by the standard",
+    own: "our own exposure",
+  },
   white: {
     names: { use: "Good for", whitens: "Whitens", bright: "Bright", yellow: "Yellow" },
     uses: {
@@ -120,7 +125,7 @@ export const SHEET_PAGE = {
     key: "Colour to white, by weight of paint. A dot marks what we painted out and read; the steps between are worked out.",
     keyPigment:
       "Colour to white, by weight of dry pigment. A dot marks what we painted out and read; the steps between are worked out.",
-    noSentence: "Tried in white; what was read there does not tell more.",
+    noSentence: "Tried in white; the reading is not enough to say more.",
     notDrawn: (whites: readonly string[]) => `Not tried in ${listed(whites)}.`,
     expected: (whites: readonly string[]) => `What to expect in ${listed(whites)}, not painted out`,
     expectedIn: (white: string) => `${white}, not painted out`,

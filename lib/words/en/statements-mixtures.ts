@@ -20,7 +20,7 @@ export const MIXTURE_RULINGS = {
   "drift-grows-darker": (v) => `${losing(v)} it only grows darker (${change(v)}).`,
   "drift-goes-toward": (v) => `${losing(v)} it goes toward ${textOf(v, "toward")} (${change(v)}).`,
   "geometries-differ": (v) =>
-    `They are not reckoned together: one was read ${textOf(v, "sample")}, the other ${textOf(v, "reference")}.`,
+    `They cannot be worked out together: one was read ${textOf(v, "sample")}, the other ${textOf(v, "reference")}.`,
   "parts-not-recorded": () =>
     "Nothing is predicted: the parts of its pigments are not in the record.",
   "component-not-let-down": (v) =>
@@ -28,12 +28,12 @@ export const MIXTURE_RULINGS = {
   "no-common-white": (v) =>
     `Nothing is predicted: ${namesWithin(textsOf(v, "components"))} were not let down in one and the same white.`,
   "oil-of-paint-not-known": (v) =>
-    `Nothing is predicted: how much oil is in ${namesWithin(textsOf(v, "paints"))} is not known, and pigment cannot be reckoned as paint.`,
+    `Nothing is predicted: how much oil is in ${namesWithin(textsOf(v, "paints"))} is not known, so pigment cannot be converted to paint.`,
 
   "particle-size-not-known": (v) =>
     `Theory says nothing of ${within(textOf(v, "pigment"))}: the size of its grain is not recorded.`,
   "particle-too-coarse": (v) =>
-    `Theory says nothing of ${within(textOf(v, "pigment"))}: its grain (${micrometres(quantityOf(v, "sizeUm"))}) is over ${micrometres(numberOf(v, "limitUm"))}, where a grain scatters as a flat face does.`,
+    `Theory says nothing of ${within(textOf(v, "pigment"))}: its grain (${micrometres(quantityOf(v, "sizeUm"))}) is over ${micrometres(numberOf(v, "limitUm"))}, above which a grain scatters like a flat surface.`,
   "absorption-not-known": (v) =>
     `Theory says nothing of ${within(textOf(v, "pigment"))}: we do not know how strongly its substance absorbs.`,
   "refractive-index-not-known": (v) =>
@@ -45,11 +45,11 @@ export const MIXTURE_RULINGS = {
   "theory-all-bluer": (v) =>
     `By theory ${textOf(v, "first")} is bluer than ${textOf(v, "second")}, ${HOW[wordOf(v, "how", HOW)]} ${namesWithin(textsOf(v, "members"))} at L* ${lightness(v)}, in ${percent(numberOf(v, "bluerShare"))} of the cases tried or more (b* lower by ${amount(v)}).`,
   "theory-sign-not-known": (v) =>
-    `Theory does not tell whether ${within(textOf(v, "first"))} or ${within(textOf(v, "second"))} is the bluer at L* ${lightness(v)} (b* differs by ${span(v, "change", 1)}).`,
+    `Theory cannot say whether ${within(textOf(v, "first"))} or ${within(textOf(v, "second"))} is the bluer at L* ${lightness(v)} (b* differs by ${span(v, "change", 1)}).`,
   "theory-leans": (v) =>
     `By theory ${within(textOf(v, "black"))} leans ${numberOf(v, "blueShare") >= 0.5 ? "blue" : "warm"} in ${within(textOf(v, "white"))} at L* ${lightness(v)} (b* ${span(v, "b", 0)}).`,
   "theory-lean-not-known": (v) =>
-    `Theory does not tell which way ${within(textOf(v, "black"))} leans in ${within(textOf(v, "white"))} at L* ${lightness(v)} (b* ${span(v, "b", 0)}).`,
+    `Theory cannot say which way ${within(textOf(v, "black"))} leans in ${within(textOf(v, "white"))} at L* ${lightness(v)} (b* ${span(v, "b", 0)}).`,
 } as const satisfies Record<string, StatementWording>;
 
 function losing(v: Values): string {

@@ -1,6 +1,7 @@
 import type { DryingStatement } from "../../drying/statements.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
 import type { HazardStatement } from "../../hazard/statements.ts";
+import type { LotStatement } from "../../lots/statements.ts";
 import type { StatementWording } from "../words.ts";
 import { byRule } from "./by-rule.ts";
 import { COLORIMETRY_RULINGS } from "./statements-colorimetry.ts";
@@ -9,6 +10,7 @@ import { DRYING_RULINGS } from "./statements-drying.ts";
 import { EXPECTED_RULINGS } from "./statements-expected.ts";
 import { FORMULATION_RULINGS } from "./statements-formulation.ts";
 import { HAZARD_RULINGS } from "./statements-hazard.ts";
+import { LOT_RULINGS } from "./statements-lots.ts";
 import { MIXTURE_RULINGS } from "./statements-mixtures.ts";
 import { OPACITY_RULINGS } from "./statements-opacity.ts";
 import { OPTICS_RULINGS } from "./statements-optics.ts";
@@ -26,4 +28,5 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
   ...byRule(PERMANENCE_RULINGS),
   ...byRule<HazardStatement>(HAZARD_RULINGS),
   ...byRule(COMPARISON_RULINGS),
+  ...byRule<LotStatement>(LOT_RULINGS),
 };

@@ -4,7 +4,7 @@ export const WORKSHOP_PAGES = {
   lead: "For the workshop alone: costs, suppliers, batches, replies and labels in draft. None of it stands on the public site.",
   name: (workshop: string) => `${workshop}, the workshop`,
   notice: "Not published",
-  nav: { colours: "Colours", answers: "Replies" },
+  nav: { colours: "Colours", lots: "Lots", trials: "Trials", answers: "Replies" },
   home: {
     colours: "Colours",
     coloursCaption: "What a batch costs, and how much of a sheet is still open",
@@ -33,7 +33,9 @@ export const WORKSHOP_PAGES = {
       gaps: "Not stated",
       label: "Label text",
       reply: "A reply to send",
+      lots: "Lots",
     },
+    batchSheet: "Batch sheet to print",
     costsCaption: "What we buy it from, and for how much",
     costColumns: {
       what: "Of",

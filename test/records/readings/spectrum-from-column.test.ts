@@ -208,9 +208,9 @@ describe("faults of a column, each told with its place", () => {
     ],
     [
       "a start above 400 nm",
-      grid(420, 10, 29),
+      grid(430, 10, 28),
       "factor",
-      ":2:5 error masstone begins at 420 nm, and a reading begins at 400 nm or below readings/wavelength-range",
+      ":2:5 error masstone begins at 430 nm, and a reading begins at 420 nm or below readings/wavelength-range",
     ],
     [
       "an end below 700 nm",

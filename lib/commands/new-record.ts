@@ -1,0 +1,77 @@
+import { existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
+import { dirname, extname, basename, join } from "node:path";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import type { CommandOptions } from "./command-line.ts";
+import { lotStarter } from "./new-lot.ts";
+import { slugOf } from "./slug-of.ts";
+import { starter, STARTER_FORMS, type StarterKind } from "./starters.ts";
+
+/** Write a commented starter record; never over one that is there. What is to be filled in is said in one line. */
+export function newRecord(
+  { contentDir, date }: Pick<CommandOptions, "contentDir" | "date">,
+  words: readonly string[],
+): number {
+  const [kind, name, ...rest] = words;
+  if (kind === undefined || !isKind(kind)) {
+    const near = kind === undefined ? undefined : nearestWord(kind, Object.keys(STARTER_FORMS));
+    return complaint(
+      `${kind === undefined ? "A new record" : `There is no starter record of a ${kind}: one`} is written by: mullstone ${STARTER_FORMS[near !== undefined && isKind(near) ? near : "colour"]}; kinds are ${Object.keys(STARTER_FORMS).join(", ")}`,
+    );
+  }
+  if (name === undefined || rest.length > 0)
+    return complaint(`A new ${kind} is written by: mullstone ${STARTER_FORMS[kind]}`);
+  const slug = slugOf(name);
+  if (slug === "")
+    return complaint(`The name "${name}" has no letters or digits, and no file can be called so`);
+  if (kind !== "workshop" && !existsSync(join(contentDir, "workshop.yaml")))
+    return complaint(
+      `The content folder ${contentDir} has no workshop.yaml: mullstone ${STARTER_FORMS.workshop} writes one`,
+    );
+  const known = {
+    pigments: namesIn(join(contentDir, "pigments")),
+    colours: namesIn(join(contentDir, "colours")),
+  };
+  const today = date ?? new Date().toISOString().slice(0, 10);
+  if (kind === "trial" && !known.colours.includes(slug)) {
+    const near = nearestWord(slug, known.colours);
+    return complaint(`There is no colour ${slug}${near === undefined ? "" : `; nearest: ${near}`}`);
+  }
+  const begun =
+    kind === "lot" ? lotStarter(contentDir, slug, today) : starter(kind, name, slug, known, today);
+  if ("refusal" in begun) return complaint(begun.refusal);
+  const { path, text, toFillIn } = begun;
+  const file = join(contentDir, path);
+  try {
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(file, text, { flag: "wx" });
+  } catch (error) {
+    const there = (error as NodeJS.ErrnoException).code === "EEXIST";
+    return complaint(
+      there
+        ? `${file} is there already, and was left as it is`
+        : `${file} can't be written: ${String(error)}`,
+    );
+  }
+  process.stdout.write(`${file}\n`);
+  if (toFillIn !== undefined) process.stdout.write(`to fill in: ${toFillIn}\n`);
+  return 0;
+}
+
+function isKind(word: string): word is StarterKind {
+  return Object.hasOwn(STARTER_FORMS, word);
+}
+
+/** Names of the records in a folder, without their endings; none where there is no folder. */
+function namesIn(folder: string): string[] {
+  return existsSync(folder)
+    ? readdirSync(folder)
+        .filter((name) => /\.(ya?ml|md)$/.test(name))
+        .map((name) => basename(name, extname(name)))
+        .sort()
+    : [];
+}
+
+function complaint(sentence: string): number {
+  process.stderr.write(`${sentence}\n`);
+  return 1;
+}

@@ -1,0 +1,143 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { basename, extname, join } from "node:path";
+import { wavelengthNm } from "../quantities/spectrum.ts";
+import { decodedText } from "../records/decoded-text.ts";
+import { loadRecords } from "../records/load-records.ts";
+import {
+  readingFileText,
+  understoodReadings,
+  type UnderstoodReadings,
+} from "../records/readings/understood-readings.ts";
+import { GEOMETRIES, type Geometry, type Scale } from "../records/schema/terms.ts";
+import type { CommandOptions } from "./command-line.ts";
+import { slugOf } from "./slug-of.ts";
+import { counted, printDiagnostics } from "./told.ts";
+
+/** Names of samples that are printed. */
+const NAMED = 12;
+
+/**
+ * Say what a file of an instrument holds, and write it into readings/ as factors. Where factor and
+ * percent can't be told apart nothing is written until `--scale` says which.
+ */
+export function read(
+  { contentDir }: Pick<CommandOptions, "contentDir">,
+  file: string | undefined,
+  scale: string | undefined,
+): number {
+  if (file === undefined) return complaint("A file is read by: mullstone read FILE");
+  if (scale !== undefined && scale !== "factor" && scale !== "percent")
+    return complaint(`--scale can't be ${scale}: it takes factor or percent`);
+  let text: string;
+  try {
+    text = decodedText(readFileSync(file)).text;
+  } catch (error) {
+    return complaint(`${file} can't be read: ${(error as Error).message.split(",")[0] ?? ""}`);
+  }
+  const { readings, diagnostics } = understoodReadings(file, text);
+  printDiagnostics(diagnostics);
+  if (readings === undefined) return 1;
+  for (const line of understood(readings)) say(line);
+  if (readings.samples.length === 0)
+    return complaint(`${file} holds no spectrum: nothing was written`);
+  const settled = settledScale(readings, scale);
+  if ("complaint" in settled) return complaint(`${settled.complaint}: nothing was written`);
+  return written(file, readings, settled.scale, contentDir);
+}
+
+function understood({
+  format,
+  notes,
+  samples,
+  withoutSpectrum,
+  grid,
+  highest,
+}: UnderstoodReadings): string[] {
+  const names = samples.map(({ name }) => name);
+  const geometry = [...new Set(samples.flatMap((sample) => sample.geometry ?? []))];
+  return [
+    `${format}: ${counted(samples.length, "sample")}${names.length === 0 ? "" : `: ${names.slice(0, NAMED).join(", ")}${names.length > NAMED ? ` and ${names.length - NAMED} more` : ""}`}`,
+    ...(grid === undefined
+      ? []
+      : [
+          `${grid.startNm} to ${wavelengthNm(grid, grid.count - 1)} nm in steps of ${Number(grid.stepNm.toFixed(2))} nm`,
+        ]),
+    ...(samples.length === 0 ? [] : [`highest value ${highest}`]),
+    ...(geometry.length === 0 ? [] : [`geometry ${geometry.join(", ")}`]),
+    ...Object.entries(notes).map(([key, value]: [string, string]) => `${key} ${value}`),
+    ...(withoutSpectrum.length === 0
+      ? []
+      : [`without a spectrum, and left out: ${withoutSpectrum.join(", ")}`]),
+  ];
+}
+
+/** What the file says, what no factor could be, or what the command says; else the question. */
+function settledScale(
+  { scale: found, highest }: UnderstoodReadings,
+  wanted: Scale | undefined,
+): { readonly scale: Scale } | { readonly complaint: string } {
+  if (wanted !== undefined && found.how !== "likely" && wanted !== found.scale)
+    return {
+      complaint: `--scale is ${wanted}, and ${found.how === "said" ? "the file says" : `a value of ${highest} can only be`} ${found.scale}`,
+    };
+  if (wanted !== undefined) return { scale: wanted };
+  if (found.how !== "likely") return { scale: found.scale };
+  return {
+    complaint: `no value passes ${highest}, which looks like factors, and would be a black in percent: confirm it with --scale factor or --scale percent`,
+  };
+}
+
+function written(
+  file: string,
+  readings: UnderstoodReadings,
+  scale: Scale,
+  contentDir: string,
+): number {
+  if (!existsSync(join(contentDir, "workshop.yaml")))
+    return complaint(`The content folder ${contentDir} has no workshop.yaml: nothing was written`);
+  const name = slugOf(basename(file, extname(file)));
+  const place = join(contentDir, "readings", `${name === "" ? "reading" : name}.csv`);
+  const stated = new Set(readings.samples.map((sample) => sample.geometry));
+  const geometry = GEOMETRIES.find((known) => stated.size === 1 && stated.has(known));
+  const { instrument, date } = readings.notes;
+  const { text, diagnostics } = readingFileText(file, readings, scale, geometry, [
+    `From ${basename(file)}, ${readings.format}, read as ${scale}, written as factor`,
+    ...(instrument === undefined ? [] : [`Instrument: ${instrument}`]),
+    ...(date === undefined ? [] : [`Date: ${date}`]),
+    ...(geometry === undefined ? [] : [`Geometry: ${geometry}`]),
+  ]);
+  printDiagnostics(diagnostics);
+  if (text === undefined) return complaint("nothing was written");
+  try {
+    mkdirSync(join(contentDir, "readings"), { recursive: true });
+    writeFileSync(place, text, { flag: "wx" });
+  } catch (error) {
+    return complaint(
+      (error as NodeJS.ErrnoException).code === "EEXIST"
+        ? `${place} is there already, and was left as it is`
+        : `${place} can't be written: ${String(error)}`,
+    );
+  }
+  say(place);
+  say(
+    `masstone: { reading: ${name}, column: ${JSON.stringify(readings.samples[0]?.name ?? "")}, scale: factor${geometryText(geometry, contentDir)} }`,
+  );
+  return 0;
+}
+
+/** Left out where workshop.yaml says it of all readings. */
+function geometryText(geometry: Geometry | undefined, contentDir: string): string {
+  const ofAll = loadRecords(contentDir).records?.workshop.readings?.geometry;
+  return geometry === undefined && ofAll !== undefined
+    ? ""
+    : `, geometry: ${geometry ?? "GEOMETRY"}`;
+}
+
+function say(line: string): void {
+  process.stdout.write(`${line}\n`);
+}
+
+function complaint(sentence: string): number {
+  process.stderr.write(`${sentence}\n`);
+  return 1;
+}

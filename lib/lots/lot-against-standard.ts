@@ -1,0 +1,277 @@
+/** A lot beside its standard, reading against reading, and figure against figure. */
+import { deltaE00 } from "../colorimetry/difference.ts";
+import { HAND_HELD_NOISE, type ReadingNoise } from "../colorimetry/reading-noise.ts";
+import { xyzToLab } from "../colorimetry/lab.ts";
+import { tristimulus } from "../colorimetry/tristimulus.ts";
+import type { Measurement } from "../optics/fit/measurement.ts";
+import { unstatedSurface } from "../optics/surface/measurement-in-geometry.ts";
+import type { Interval } from "../quantities/interval.ts";
+import { sameGrid } from "../quantities/spectrum.ts";
+import type { StatementOf } from "../quantities/statement.ts";
+import { differenceParts, type DifferenceParts } from "./difference-parts.ts";
+import { judged, worstVerdict, type Judged, type Tolerances, type Verdict } from "./judgement.ts";
+import { labOfReading, type Bench } from "./let-down-absorption.ts";
+import { lotStrength, type LotStrength } from "./lot-strength.ts";
+import { TELLING_DEGREES, type ReplicateSpread } from "./replicate-spread.ts";
+
+export interface LetDownReading {
+  /** Slug of the white. */
+  readonly white: string;
+  /** Colour to white as written: "1:20". */
+  readonly massRatio: string;
+  readonly ratioKind: "pigment" | "paint";
+  readonly reading: Measurement;
+}
+
+/** What was read and measured of a lot, or of the standard that lots are held against. */
+export interface LotFigures {
+  readonly masstone?: Measurement;
+  readonly letDowns: readonly LetDownReading[];
+  readonly finenessUm?: number;
+  readonly oilIndexGPer100g?: number;
+  readonly densityGPerCm3?: number;
+}
+
+/** What replicates of the workshop show: of colour [Delta-E*ab], of strength [%]. */
+export interface WorkshopSpread {
+  readonly colour?: ReplicateSpread;
+  readonly strengthPercent?: ReplicateSpread;
+}
+
+export interface LotComparison {
+  readonly masstone?: DifferenceParts;
+  readonly letDown?: {
+    readonly white: string;
+    readonly massRatio: string;
+    readonly difference: DifferenceParts;
+    readonly strength: LotStrength;
+  };
+  readonly judged: readonly Judged[];
+  readonly verdict?: Verdict;
+  readonly remarks: readonly ComparisonStatement[];
+}
+
+export type ComparisonStatement =
+  | StatementOf<
+      "reads-as-in-another-white",
+      { readonly white: string; readonly other: string; readonly deltaE00: number }
+    >
+  | StatementOf<"lot-not-read-as-standard", { readonly what: "masstone" | "let-down" }>
+  | StatementOf<"lot-has-no-let-down-of-standard", Readonly<Record<string, never>>>;
+
+/** Expanded uncertainties are of coverage factor 2. */
+const COVERAGE = 2;
+/** A let-down that lies so much nearer to another white's than to its own was made in that one. Our own limit. */
+const OTHER_WHITE_SHARE = 1 / 3;
+
+/**
+ * @param whites the whites alone, read as the standard was, by slug.
+ * @param spread of the workshop's replicates, used in place of the instrument's noise once it rests on enough of them.
+ */
+export function lotAgainstStandard(
+  standard: LotFigures,
+  lot: LotFigures,
+  whites: ReadonlyMap<string, Measurement>,
+  tolerances: Tolerances,
+  spread: WorkshopSpread,
+): LotComparison {
+  const remarks: ComparisonStatement[] = [];
+  const found: Judged[] = [];
+  const masstone = masstoneDifference(standard, lot, remarks);
+  if (masstone !== undefined)
+    found.push(
+      judged(
+        "masstone",
+        masstone.deltaE00,
+        [0, tolerances.masstoneDeltaE00],
+        colourUncertainty([standard.masstone, lot.masstone], spread),
+      ),
+    );
+  const pair = letDownPair(standard, lot);
+  if (pair === undefined && lot.letDowns.length > 0)
+    remarks.push({ rule: "lot-has-no-let-down-of-standard", values: {} });
+  let letDown: LotComparison["letDown"];
+  if (pair !== undefined) {
+    const bench = benchOf(pair.of.reading);
+    if (!readAlike(pair.of.reading, pair.lot.reading))
+      remarks.push({ rule: "lot-not-read-as-standard", values: { what: "let-down" } });
+    else {
+      const white = whites.get(pair.of.white);
+      const strength = lotStrength(
+        pair.of.reading,
+        pair.lot.reading,
+        white !== undefined && readAlike(white, pair.of.reading) ? white : undefined,
+        bench,
+      );
+      const difference = differenceParts(
+        labOfReading(pair.of.reading),
+        labOfReading(pair.lot.reading),
+      );
+      letDown = { white: pair.of.white, massRatio: pair.of.massRatio, difference, strength };
+      const ofColour = colourUncertainty([pair.of.reading, pair.lot.reading], spread);
+      found.push(
+        judged("letDown", difference.deltaE00, [0, tolerances.letDownDeltaE00], ofColour),
+        judged(
+          "strength",
+          strength.weightedPercent,
+          tolerances.strengthPercent,
+          strengthUncertainty(pair.lot.reading, spread),
+        ),
+        judged("residual", strength.residual.deltaE00, [0, tolerances.residualDeltaE00], ofColour),
+      );
+      remarks.push(...inAnotherWhite(standard, pair, difference.deltaE00));
+    }
+  }
+  found.push(...figuresJudged(standard, lot, tolerances));
+  const verdict = worstVerdict(found.map((one) => one.verdict));
+  return {
+    ...(masstone === undefined ? {} : { masstone }),
+    ...(letDown === undefined ? {} : { letDown }),
+    ...(verdict === undefined ? {} : { verdict }),
+    judged: found,
+    remarks,
+  };
+}
+
+/** How readings like this one are taken, its surface as recorded or the usual one. */
+export function benchOf(reading: Measurement): Bench {
+  return {
+    grid: reading.spectrum.grid,
+    geometry: reading.geometry,
+    surface: reading.surface ?? unstatedSurface(reading),
+  };
+}
+
+export function readAlike(one: Measurement, other: Measurement): boolean {
+  return one.geometry === other.geometry && sameGrid(one.spectrum.grid, other.spectrum.grid);
+}
+
+export interface LetDownPair {
+  readonly of: LetDownReading;
+  readonly lot: LetDownReading;
+}
+
+/** The first let-down of a lot that the standard has of the same white, ratio and kind. */
+export function letDownPair(standard: LotFigures, lot: LotFigures): LetDownPair | undefined {
+  for (const own of lot.letDowns) {
+    const of = standard.letDowns.find(
+      ({ white, massRatio, ratioKind }) =>
+        white === own.white && massRatio === own.massRatio && ratioKind === own.ratioKind,
+    );
+    if (of !== undefined) return { of, lot: own };
+  }
+  return undefined;
+}
+
+function masstoneDifference(
+  standard: LotFigures,
+  lot: LotFigures,
+  remarks: ComparisonStatement[],
+): DifferenceParts | undefined {
+  if (standard.masstone === undefined || lot.masstone === undefined) return undefined;
+  if (!readAlike(standard.masstone, lot.masstone)) {
+    remarks.push({ rule: "lot-not-read-as-standard", values: { what: "masstone" } });
+    return undefined;
+  }
+  return differenceParts(labOfReading(standard.masstone), labOfReading(lot.masstone));
+}
+
+function inAnotherWhite(
+  standard: LotFigures,
+  { of, lot }: LetDownPair,
+  off: number,
+): ComparisonStatement[] {
+  const [nearest] = standard.letDowns
+    .filter(
+      ({ white, massRatio, ratioKind, reading }) =>
+        white !== of.white &&
+        massRatio === of.massRatio &&
+        ratioKind === of.ratioKind &&
+        readAlike(reading, lot.reading),
+    )
+    .map(({ white, reading }) => ({
+      white,
+      deltaE00: deltaE00(labOfReading(reading), labOfReading(lot.reading)),
+    }))
+    .toSorted((one, other) => one.deltaE00 - other.deltaE00);
+  return nearest === undefined || nearest.deltaE00 > off * OTHER_WHITE_SHARE
+    ? []
+    : [
+        {
+          rule: "reads-as-in-another-white",
+          values: { white: of.white, other: nearest.white, deltaE00: nearest.deltaE00 },
+          standing: "derived",
+        },
+      ];
+}
+
+function figuresJudged(standard: LotFigures, lot: LotFigures, tolerances: Tolerances): Judged[] {
+  const around = (middle: number, percent: number): Interval => [
+    middle * (1 - percent / 100),
+    middle * (1 + percent / 100),
+  ];
+  return [
+    ...(lot.finenessUm === undefined || tolerances.finenessUm === undefined
+      ? []
+      : [judged("fineness", lot.finenessUm, [0, tolerances.finenessUm], 0)]),
+    ...(lot.oilIndexGPer100g === undefined || standard.oilIndexGPer100g === undefined
+      ? []
+      : [
+          judged(
+            "oilIndex",
+            lot.oilIndexGPer100g,
+            around(standard.oilIndexGPer100g, tolerances.oilIndexPercent),
+            0,
+          ),
+        ]),
+    ...(lot.densityGPerCm3 === undefined || standard.densityGPerCm3 === undefined
+      ? []
+      : [
+          judged(
+            "density",
+            lot.densityGPerCm3,
+            around(standard.densityGPerCm3, tolerances.densityPercent),
+            0,
+          ),
+        ]),
+  ];
+}
+
+/** Of a difference of two readings [Delta-E00], expanded. What the instrument's calibration errs by is in both and falls out. */
+function colourUncertainty(
+  readings: readonly (Measurement | undefined)[],
+  { colour }: WorkshopSpread,
+): number {
+  if (colour !== undefined && colour.degrees >= TELLING_DEGREES)
+    return COVERAGE * colour.standardDeviation * Math.SQRT2;
+  const variances = readings.map((reading) =>
+    reading === undefined ? 0 : readingVariance(reading),
+  );
+  return COVERAGE * Math.sqrt(variances.reduce((sum, variance) => sum + variance, 0));
+}
+
+/** Variance of one reading's colour [Delta-E00 squared], by what moves it as a whole. */
+function readingVariance(reading: Measurement): number {
+  const { reading: whole }: ReadingNoise = reading.noise ?? HAND_HELD_NOISE;
+  const lab = labOfReading(reading);
+  const moved = (change: (R: number) => number): number => {
+    const { grid, values } = reading.spectrum;
+    const spectrum = { grid, values: values.map((R) => Math.max(change(R), 0)) };
+    return deltaE00(lab, xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10"));
+  };
+  return moved((R) => R * (1 + whole.scale)) ** 2 + moved((R) => R + whole.zero) ** 2;
+}
+
+/** Relative standard uncertainty of K/S of a reading [1], where it absorbs most. @source kubelka-munk-1931 */
+export function absorptionUncertainty({ spectrum, noise = HAND_HELD_NOISE }: Measurement): number {
+  const R = Math.max(Math.min(...spectrum.values), 1e-3);
+  const sigma = Math.hypot(noise.reading.zero, noise.reading.scale * R);
+  // d(ln K/S)/dR = -(1 + R) / (R (1 - R))
+  return ((1 + R) / (R * (1 - R))) * sigma;
+}
+
+function strengthUncertainty(reading: Measurement, { strengthPercent }: WorkshopSpread): number {
+  return strengthPercent !== undefined && strengthPercent.degrees >= TELLING_DEGREES
+    ? COVERAGE * strengthPercent.standardDeviation * Math.SQRT2
+    : COVERAGE * 100 * absorptionUncertainty(reading) * Math.SQRT2;
+}

@@ -1,0 +1,57 @@
+import { labUnder } from "../colorimetry/lab-under.ts";
+import { readingNotations } from "../colorimetry/reading-notations.ts";
+import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
+import { isKnown } from "../quantities/figure.ts";
+import { isStatement } from "../quantities/statement.ts";
+import type { LabFigures, MasstoneNotations } from "../sheet/sheet.ts";
+
+/** A paint as ink: its Lab in D50/2, the profile connection space of printing. */
+export interface PrintedLab {
+  readonly lab: Lab;
+  /** Adapted from another viewing, for want of a spectrum. */
+  readonly isAdapted?: true;
+}
+
+/** Nearest to D50/2 first. */
+const FROM: readonly LabViewing[] = ["D50/2", "D65/2", "C/2", "D50/10", "D65/10", "C/10"];
+
+/** The sheet's own D50/2 where it has one; else adapted from what it has; nothing where no colour is known. */
+export function printedLab(labs: Partial<Record<LabViewing, LabFigures>>): PrintedLab | undefined {
+  for (const viewing of FROM) {
+    const figures = labs[viewing];
+    if (figures === undefined || !isKnown(figures.L) || !isKnown(figures.a) || !isKnown(figures.b))
+      continue;
+    const lab = { L: figures.L.value, a: figures.a.value, b: figures.b.value };
+    if (viewing === "D50/2") return { lab };
+    const adapted = labUnder(lab, viewing, "D50/2");
+    if (!isStatement(adapted)) return { lab: adapted.lab, isAdapted: true };
+  }
+  return undefined;
+}
+
+/** The same of a tint at an L*, of which without a spectrum only a* and b* are known, under D65 and the 10 degree observer. */
+export function printedTint(
+  L: number,
+  {
+    a,
+    b,
+    lab,
+  }: Pick<LabFigures, "a" | "b"> & {
+    readonly lab?: Partial<Record<LabViewing, LabFigures>>;
+  },
+): PrintedLab | undefined {
+  if (lab !== undefined) return printedLab(lab);
+  if (!isKnown(a) || !isKnown(b)) return undefined;
+  const adapted = labUnder({ L, a: a.value, b: b.value }, "D65/10", "D50/2");
+  return isStatement(adapted) ? undefined : { lab: adapted.lab, isAdapted: true };
+}
+
+/** A masstone as it is printed to stand beside others': gloss shut out, where its reading holds gloss and tells what lies beneath. */
+export function comparableLab({
+  glossExcludedCurve,
+  lab,
+}: MasstoneNotations): PrintedLab | undefined {
+  return glossExcludedCurve === undefined
+    ? printedLab(lab)
+    : { lab: readingNotations(glossExcludedCurve).lab["D50/2"] };
+}

@@ -1,0 +1,76 @@
+import { onPanel, picture, pictureWidth, written, type PictureWords } from "./picture.ts";
+import { plotFrame } from "./plot-frame.ts";
+import { DASHES, standingMark } from "./standing-mark.ts";
+import { element, polyline, refusal } from "./svg.ts";
+import { textLine } from "./text-label.ts";
+import { roundTicks, type Ticks } from "./ticks.ts";
+
+export interface TrialCurve extends PictureWords {
+  readonly points: readonly { readonly day: number; readonly value: number }[];
+  readonly dayLabel: string;
+  readonly valueLabel: string;
+  /** Greatest value of the axis. */
+  readonly most: number;
+  /** Of the vertical axis; round ones unless given. */
+  readonly ticks?: Ticks;
+  /** A line across at a limit, with its name. */
+  readonly limits: readonly { readonly value: number; readonly name: string }[];
+}
+
+const AREA_HEIGHT = 150;
+
+/**
+ * What a trial has come to, day by day: a mark a reading.
+ * @throws RangeError for fewer than two points.
+ */
+export function trialCurve(params: TrialCurve): string {
+  const { points, limits, most } = params;
+  const last = points.at(-1)?.day ?? 0;
+  if (points.length < 2 || !(last > 0))
+    throw refusal("points of a trial", String(points.length), "at least two, on two days");
+  const width = pictureWidth(params);
+  const frame = plotFrame({
+    width,
+    top: 0,
+    areaHeight: AREA_HEIGHT,
+    decimalMark: params.decimalMark,
+    inside: 10,
+    x: { domain: [0, last], ticks: roundTicks([0, last], 5), label: params.dayLabel },
+    y: {
+      domain: [0, most],
+      ticks: params.ticks ?? roundTicks([0, most], 4),
+      label: params.valueLabel,
+    },
+  });
+  const places = points.map(({ day, value }) => ({ x: frame.x(day), y: frame.y(value) }));
+  return written(
+    picture("trial-curve", params, { width, height: frame.bottom }, [
+      ...frame.nodes,
+      onPanel([
+        ...limits.flatMap(({ value, name }) => [
+          element("path", {
+            d: polyline([
+              { x: frame.area.left, y: frame.y(value) },
+              { x: frame.area.right, y: frame.y(value) },
+            ]),
+            fill: "none",
+            stroke: "currentColor",
+            "stroke-dasharray": DASHES,
+          }),
+          textLine(
+            name,
+            { x: frame.area.right - 5, y: frame.y(value) - 4 },
+            { role: "label", anchor: "end", rim: true },
+          ),
+        ]),
+        element("path", {
+          d: polyline(places),
+          fill: "none",
+          stroke: "currentColor",
+          "stroke-width": 1.25,
+        }),
+        ...places.map((place) => standingMark("measured", place)),
+      ]),
+    ]),
+  );
+}

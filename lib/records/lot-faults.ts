@@ -1,0 +1,229 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
+import type { Colour, Lot, Reading } from "./records.ts";
+import type { LotRecord } from "./schema/lot.ts";
+import type { TrialRecord } from "./schema/trial.ts";
+import type { RecordPath } from "./yaml-record.ts";
+
+type Fault = Omit<Diagnostic, "place">;
+
+/** Of what was weighed in, less than this share [1] seldom reaches the jar. Our own limit, wide. */
+const LEAST_YIELD = 0.6;
+/** What all tubes hold may pass the yield by this share [1]: a tube is filled by eye. */
+const TUBES_OVER_YIELD = 0.05;
+
+/** Faults of lots and trials that no schema sees: numbers given twice, readings that no standard can be held against, weights that do not add up, days out of order. */
+export function lotFaults(
+  lots: readonly Lot[],
+  files: ParsedFiles,
+  colours: ReadonlyMap<string, Colour>,
+): Diagnostic[] {
+  return [
+    ...numberFaults(files),
+    ...[...files.lots.values()].flatMap((lot) => [
+      ...yieldFaults(lot),
+      ...recipeFaults(lot, files),
+    ]),
+    ...lots.flatMap((lot) => geometryFaults(lot, colours.get(lot.record.colour))),
+    ...standardFaults(files),
+    ...[...files.trials.values()].flatMap((trial) => trialFaults(trial, files)),
+  ];
+}
+
+function at({ yaml }: Parsed<unknown>, path: RecordPath, fault: Fault): Diagnostic {
+  return { ...fault, place: yaml.place(path) };
+}
+
+function numberFaults({ lots }: ParsedFiles): Diagnostic[] {
+  const first = new Map<string, string>();
+  return [...lots.values()].flatMap((lot): Diagnostic[] => {
+    const number = lot.record.number.toLowerCase();
+    const twin = first.get(number);
+    if (twin === undefined) {
+      first.set(number, lot.file);
+      return [];
+    }
+    return [
+      at(lot, ["number"], {
+        severity: "error",
+        rule: "records/lot-number",
+        message: `The lot number ${lot.record.number} is that of ${twin} already`,
+        actual: lot.record.number,
+        expected: "a number that no other lot has",
+      }),
+    ];
+  });
+}
+
+/** All that was weighed in [g]. */
+export function weighedInG({ pigments, oil, additions = [] }: LotRecord): number {
+  return [...pigments, ...(oil === undefined ? [] : [oil]), ...additions].reduce(
+    (sum, { massG }) => sum + massG,
+    0,
+  );
+}
+
+function yieldFaults(lot: Parsed<LotRecord>): Diagnostic[] {
+  const { yieldG, tubes = [], densityGPerCm3 } = lot.record;
+  const weighed = weighedInG(lot.record);
+  const found: Diagnostic[] = [];
+  if (yieldG !== undefined && yieldG > weighed * 1.001)
+    found.push(
+      at(lot, ["yieldG"], {
+        severity: "error",
+        rule: "records/lot-yield",
+        message: `The yield of ${yieldG} g is more than the ${grams(weighed)} g that were weighed in`,
+        actual: String(yieldG),
+        expected: `at most ${grams(weighed)}`,
+      }),
+    );
+  if (yieldG !== undefined && yieldG < weighed * LEAST_YIELD)
+    found.push(
+      at(lot, ["yieldG"], {
+        severity: "warning",
+        rule: "records/lot-yield",
+        message: `The yield of ${yieldG} g leaves ${Math.round((1 - yieldG / weighed) * 100)} % of the ${grams(weighed)} g that were weighed in`,
+        actual: String(yieldG),
+        expected: `at least ${grams(weighed * LEAST_YIELD)}`,
+        hint: "a weight left out, or a digit exchanged?",
+      }),
+    );
+  const filledG = tubes.reduce(
+    (sum, { ml, count, massG }) => sum + count * (massG ?? ml * (densityGPerCm3 ?? 0)),
+    0,
+  );
+  if (yieldG !== undefined && filledG > yieldG * (1 + TUBES_OVER_YIELD))
+    found.push(
+      at(lot, ["tubes"], {
+        severity: "error",
+        rule: "records/lot-tubes",
+        message: `The tubes hold ${grams(filledG)} g together, and the yield is ${yieldG} g`,
+        actual: grams(filledG),
+        expected: `at most ${yieldG}`,
+      }),
+    );
+  return found;
+}
+
+function grams(massG: number): string {
+  return String(Number(massG.toPrecision(4)));
+}
+
+/** A pigment that the colour is not made of is another paint; the colour itself may be faulty and absent. */
+function recipeFaults(lot: Parsed<LotRecord>, { colours }: ParsedFiles): Diagnostic[] {
+  const known = colours.get(lot.record.colour)?.record.pigments.map(({ pigment }) => pigment);
+  if (known === undefined) return [];
+  return lot.record.pigments.flatMap(({ pigment }, i): Diagnostic[] =>
+    known.includes(pigment)
+      ? []
+      : [
+          at(lot, ["pigments", i, "pigment"], {
+            severity: "error",
+            rule: "records/lot-recipe",
+            message: `The colour ${lot.record.colour} is not made of ${pigment}`,
+            actual: pigment,
+            expected: known.join(" | "),
+          }),
+        ],
+  );
+}
+
+function geometryFaults(lot: Lot, colour: Colour | undefined): Diagnostic[] {
+  const standard = [colour?.masstone, ...(colour?.tints ?? []).map(({ reading }) => reading)].find(
+    (reading) => reading !== undefined,
+  );
+  const standards = standard === undefined ? undefined : geometryOf(standard);
+  if (standards === undefined) return [];
+  const readings: readonly (readonly [RecordPath, Reading | undefined])[] = [
+    [["masstone"], lot.masstone],
+    ...lot.letDowns.map(({ reading }, i): readonly [RecordPath, Reading] => [
+      ["letDowns", i],
+      reading,
+    ]),
+  ];
+  return readings.flatMap(([path, reading]): Diagnostic[] => {
+    const own = reading === undefined ? undefined : geometryOf(reading);
+    return own === undefined || own === standards
+      ? []
+      : [
+          {
+            severity: "error",
+            rule: "records/lot-geometry",
+            place: lot.place(path),
+            message: `The lot was read ${own}, and its standard ${standards}: the two can't be held against each other`,
+            actual: own,
+            expected: standards,
+          },
+        ];
+  });
+}
+
+function geometryOf(reading: Reading): string | undefined {
+  return reading.form === "chip" ? undefined : reading.geometry;
+}
+
+function standardFaults({ colours, lots }: ParsedFiles): Diagnostic[] {
+  return [...colours.values()].flatMap((colour): Diagnostic[] => {
+    const lot = colour.record.standard === undefined ? undefined : lots.get(colour.record.standard);
+    return lot === undefined || lot.record.colour === colour.slug
+      ? []
+      : [
+          at(colour, ["standard"], {
+            severity: "error",
+            rule: "records/lot-standard",
+            message: `The standard ${lot.slug} is a lot of ${lot.record.colour}`,
+            actual: lot.record.colour,
+            expected: `a lot of ${colour.slug}`,
+          }),
+        ];
+  });
+}
+
+function trialFaults(trial: Parsed<TrialRecord>, { lots }: ParsedFiles): Diagnostic[] {
+  const { record } = trial;
+  const [key, entries] =
+    record.kind === "exposure"
+      ? (["readings", record.readings] as const)
+      : (["touched", record.touched] as const);
+  const lot = record.lot === undefined ? undefined : lots.get(record.lot);
+  const disordered = entries.findIndex(
+    ({ date }, i) => date <= (entries[i - 1]?.date ?? "") || date < record.started,
+  );
+  const last = entries.at(-1)?.date ?? record.started;
+  return [
+    ...(disordered < 0
+      ? []
+      : [
+          at(trial, [key, disordered, "date"], {
+            severity: "error",
+            rule: "records/trial-order",
+            message: `The day ${entries[disordered]?.date ?? ""} does not come after ${entries[disordered - 1]?.date ?? record.started}`,
+            actual: entries[disordered]?.date ?? "",
+            expected: "days in order, none before the start",
+          }),
+        ]),
+    ...(record.ended !== undefined && record.ended < last
+      ? [
+          at(trial, ["ended"], {
+            severity: "error" as const,
+            rule: "records/trial-order" as const,
+            message: `The trial ended on ${record.ended}, and was read on ${last}`,
+            actual: record.ended,
+            expected: `${last} or later`,
+          }),
+        ]
+      : []),
+    ...(lot !== undefined && lot.record.colour !== record.colour
+      ? [
+          at(trial, ["lot"], {
+            severity: "error" as const,
+            rule: "records/trial-lot" as const,
+            message: `The lot ${lot.slug} is one of ${lot.record.colour}`,
+            actual: lot.record.colour,
+            expected: `a lot of ${record.colour}`,
+          }),
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,112 @@
+import { stringify } from "csv-stringify/sync";
+import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { sameGrid, wavelengthNm, type WavelengthGrid } from "../../quantities/spectrum.ts";
+import type { Geometry, Scale } from "../schema/terms.ts";
+import type { ReadingColumn, ReadingFormat, ReadingNotes } from "./reading-column.ts";
+import { contentFormat, parseReadingFile } from "./reading-file.ts";
+import { spectrumFromColumn } from "./spectrum-from-column.ts";
+
+/** A file of an instrument as it was understood. */
+export interface UnderstoodReadings {
+  readonly format: ReadingFormat;
+  readonly notes: ReadingNotes;
+  /** Those that hold a spectrum. */
+  readonly samples: readonly ReadingColumn[];
+  /** Names of those that hold none. */
+  readonly withoutSpectrum: readonly string[];
+  readonly grid?: WavelengthGrid;
+  /** The largest value of any sample, as written. */
+  readonly highest: number;
+  readonly scale: FoundScale;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** `said` by the file itself; `certain` since no factor is so high; else what the values look like, to be confirmed. */
+export interface FoundScale {
+  readonly scale: Scale;
+  readonly how: "said" | "certain" | "likely";
+}
+
+/** The largest reflectance factor that a sound reading has [1]: what passes it is in percent. */
+const LARGEST_FACTOR = 1.2;
+
+/**
+ * What an instrument's file holds, whatever its ending; the content says its format.
+ * @returns without readings where it holds none, with what is wrong.
+ */
+export function understoodReadings(
+  file: string,
+  text: string,
+): { readonly readings?: UnderstoodReadings; readonly diagnostics: readonly Diagnostic[] } {
+  const body = text.replace(/^\uFEFF/, "");
+  const { reading, diagnostics } = parseReadingFile(file, body, contentFormat(body) ?? "CSV");
+  if (reading === undefined) return { diagnostics };
+  const columns = [...reading.columns.values()];
+  const samples = columns.filter(({ grid }) => grid !== undefined);
+  const highest = Math.max(
+    ...samples.flatMap(({ values }) => values.filter((value) => Number.isFinite(value))),
+  );
+  const declared = samples.find(({ declaredScale }) => declaredScale !== undefined)?.declaredScale;
+  const [grid] = samples.map((sample) => sample.grid);
+  return {
+    diagnostics,
+    readings: {
+      format: reading.format,
+      notes: reading.notes,
+      samples,
+      withoutSpectrum: columns
+        .filter((column) => column.grid === undefined)
+        .map(({ name }) => name),
+      ...(grid === undefined ? {} : { grid }),
+      highest,
+      scale:
+        declared !== undefined
+          ? { scale: declared, how: "said" }
+          : highest > LARGEST_FACTOR
+            ? { scale: "percent", how: "certain" }
+            : { scale: "factor", how: "likely" },
+      diagnostics,
+    },
+  };
+}
+
+/**
+ * The same samples as a reading file of ours: a column each, factors, on their own grid, lines
+ * that begin with # before them. What a reading may not be is told of, and then there is no text.
+ * @param remarks where it comes from, a line each.
+ */
+export function readingFileText(
+  file: string,
+  { samples }: UnderstoodReadings,
+  scale: Scale,
+  geometry: Geometry | undefined,
+  remarks: readonly string[],
+): { readonly text?: string; readonly diagnostics: readonly Diagnostic[] } {
+  const read = samples.map((sample) => spectrumFromColumn(sample, scale, geometry, file));
+  const diagnostics = read.flatMap((one) => one.diagnostics);
+  const spectra = read.flatMap(({ asRead }) => asRead ?? []);
+  const [first] = spectra;
+  if (first === undefined || spectra.length < samples.length) return { diagnostics };
+  const odd = spectra.findIndex(({ grid }) => !sameGrid(grid, first.grid));
+  const oddSample = samples[odd];
+  if (oddSample !== undefined)
+    return {
+      diagnostics: [
+        ...diagnostics,
+        {
+          severity: "error",
+          rule: "readings/grid",
+          place: { file, ...oddSample.at, path: oddSample.name },
+          message: `${oddSample.name} has other wavelengths than ${samples[0]?.name ?? ""}: one file of readings has one grid`,
+          actual: "differing",
+          expected: "one grid in a file",
+        },
+      ],
+    };
+  const rows = first.values.map((_, i) => [
+    wavelengthNm(first.grid, i),
+    ...spectra.map(({ values }) => Number((values[i] ?? NaN).toPrecision(6))),
+  ]);
+  const table = stringify([["nm", ...samples.map(({ name }) => name)], ...rows]);
+  return { text: `${remarks.map((line) => `# ${line}\n`).join("")}${table}`, diagnostics };
+}

@@ -1,0 +1,58 @@
+import { z } from "zod";
+import { isoDate, longText, privateKey, slug, text } from "./amount.ts";
+import { tint } from "./colour.ts";
+import { plainReading } from "./reading-form.ts";
+import { within } from "./reach.ts";
+import { DISPERSIONS } from "./terms.ts";
+
+const massG = privateKey(within("massG"));
+
+/** One lot of a colour as it was made: content/lots/NAME.yaml. Only its number and date leave the workshop. */
+export const lotSchema = z.strictObject({
+  number: text.max(40).describe("as it stands on the tube"),
+  colour: slug,
+  date: isoDate,
+  planned: z.literal(true).optional().describe("not made yet: what is weighed is what is planned"),
+  pigments: z
+    .array(
+      z.strictObject({
+        pigment: slug,
+        massG,
+        supplierLot: privateKey(text).optional(),
+      }),
+    )
+    .min(1)
+    .max(12)
+    .describe("as weighed"),
+  oil: z.strictObject({ vehicle: slug, massG }).optional(),
+  additions: z
+    .array(z.strictObject({ vehicle: slug, massG }))
+    .max(50)
+    .optional(),
+  dispersion: z.enum(DISPERSIONS).optional(),
+  passes: z
+    .number()
+    .int()
+    .min(1)
+    .max(100)
+    .optional()
+    .describe("over the slab, or through the mill"),
+  finenessOfGrindUm: privateKey(within("finenessOfGrindUm")).optional().describe("ISO 1524"),
+  densityGPerCm3: privateKey(within("densityGPerCm3")).optional().describe("of the paint"),
+  retainedSample: privateKey(text).optional().describe("number of the sample that is kept"),
+  masstone: plainReading.optional(),
+  letDowns: z.array(tint).max(20).optional(),
+  yieldG: privateKey(within("massG")).optional().describe("what came off slab or mill"),
+  tubes: z
+    .array(
+      z.strictObject({
+        ml: within("ml"),
+        count: privateKey(z.number().int().min(0).max(1e6)),
+        massG: privateKey(within("massG")).optional().describe("of what one holds, mean"),
+      }),
+    )
+    .max(20)
+    .optional(),
+  note: privateKey(longText).optional(),
+});
+export type LotRecord = z.infer<typeof lotSchema>;

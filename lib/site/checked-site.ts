@@ -1,0 +1,38 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { loadRecords } from "../records/load-records.ts";
+import type { Records } from "../records/records.ts";
+import { claimsAs } from "./claim-severity.ts";
+import { hazardNotes } from "./hazard-notes.ts";
+import { latestDate } from "./printed-date.ts";
+import { workedSite } from "./site-context.ts";
+import type { SiteTask } from "./site-task.ts";
+import { theoryCacheOf } from "./theory-cache.ts";
+
+export interface CheckedSite {
+  /** Absent when they have an error. */
+  readonly records: Records | undefined;
+  /** All that a build would tell, and notes beside it. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** The records of a content folder, the sheets against them, the answers against the sheets, and whether cards hold what they state. */
+export function checkedSite({
+  contentDir,
+  date,
+  claims,
+}: Pick<SiteTask, "contentDir" | "date" | "claims">): CheckedSite {
+  const { records, diagnostics, notes } = loadRecords(contentDir, process.cwd(), latestDate(date));
+  if (records === undefined) return { records, diagnostics: [...diagnostics, ...notes] };
+  const worked = workedSite(records, undefined, theoryCacheOf(contentDir, false));
+  const sheets = worked.published.map(({ worded: { sheet } }) => sheet);
+  return {
+    records,
+    diagnostics: [
+      ...diagnostics,
+      ...claimsAs(claims, worked.diagnostics),
+      ...worked.laidOut().warnings,
+      ...notes,
+      ...hazardNotes(sheets, records),
+    ],
+  };
+}

@@ -1,0 +1,56 @@
+import type { Criterion } from "../../lots/judgement.ts";
+import type { LotStatement } from "../../lots/statements.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import { decimalText } from "../number-text.ts";
+
+/** What is held against the standard, with its unit and how it is rounded. */
+export const CRITERIA: Readonly<
+  Record<Criterion, { readonly name: string; readonly unit: string; readonly places: number }>
+> = {
+  masstone: { name: "Masstone", unit: "\u0394E00", places: 2 },
+  letDown: { name: "Let-down", unit: "\u0394E00", places: 2 },
+  strength: { name: "Tinting strength", unit: "%", places: 1 },
+  residual: { name: "Let-down at equal strength", unit: "\u0394E00", places: 2 },
+  fineness: { name: "Fineness of grind", unit: "\u00b5m", places: 0 },
+  oilIndex: { name: "Oil index", unit: "g to 100 g", places: 1 },
+  density: { name: "Density", unit: "g/cm\u00b3", places: 3 },
+};
+
+/** @param limits from and to; from nought reads "at most". */
+export function limitsText(criterion: Criterion, [low, high]: Interval): string {
+  const { unit, places } = CRITERIA[criterion];
+  return low === 0
+    ? `at most ${decimalText(high, places)} ${unit}`
+    : `${decimalText(low, places)} to ${decimalText(high, places)} ${unit}`;
+}
+
+const figureOf = (criterion: Criterion, value: number): string =>
+  `${decimalText(value, CRITERIA[criterion].places)} ${CRITERIA[criterion].unit}`;
+const withUncertainty = (criterion: Criterion, value: number, uncertainty: number): string =>
+  uncertainty === 0
+    ? figureOf(criterion, value)
+    : `${decimalText(value, CRITERIA[criterion].places)} \u00b1 ${decimalText(uncertainty, CRITERIA[criterion].places)} ${CRITERIA[criterion].unit}`;
+
+export const LOT_RULINGS: WordingsOf<LotStatement> = {
+  "within-tolerance": ({ criterion, value, limits, uncertainty }) =>
+    `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} is within ${limitsText(criterion, limits)}.`,
+  "near-its-tolerance": ({ criterion, value, limits, uncertainty }) =>
+    `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} is too near to ${limitsText(criterion, limits)} to be told from it: read it again.`,
+  "out-of-tolerance": ({ criterion, value, limits, uncertainty }) =>
+    `${CRITERIA[criterion].name} ${withUncertainty(criterion, value, uncertainty)} is outside ${limitsText(criterion, limits)}.`,
+  "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
+    `The let-down is written down in ${white.replaceAll("-", " ")} and reads as the standard does in ${other.replaceAll("-", " ")} (\u0394E00 ${decimalText(deltaE00, 2)}): the wrong white was weighed. Let it down again before the lot is judged.`,
+  "lot-not-read-as-standard": ({ what }) =>
+    `The ${what} was not read as the standard's was, and is not judged.`,
+  "lot-has-no-let-down-of-standard": () =>
+    "The standard has no let-down of this white and ratio, so that strength is not judged.",
+  "lot-beyond-limits": ({ value }) =>
+    `One lot, at ${decimalText(value, 1)} %, lies beyond the limits that the others set.`,
+  "lots-drifting-up": ({ count }) =>
+    `Strength has risen over ${count} lots one after another: it drifts.`,
+  "lots-drifting-down": ({ count }) =>
+    `Strength has fallen over ${count} lots one after another: it drifts.`,
+  "lots-all-above": ({ count }) => `${count} lots one after another lie above the mean.`,
+  "lots-all-below": ({ count }) => `${count} lots one after another lie below the mean.`,
+};

@@ -1,0 +1,193 @@
+import type { BatchSheetView } from "../blocks/page-kinds.ts";
+import { batchPlan, type BatchPlan, type Wanted } from "../lots/batch-plan.ts";
+import { learntFillMl, learntLoss } from "../lots/learnt-yield.ts";
+import type { BatchRecipe } from "../formulation/batch.ts";
+import { noBatch, spannedRecipe } from "../pages/batch-view.ts";
+import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import { mullingCautions } from "../pages/safety-blocks.ts";
+import type { SheetPage } from "../pages/section-views.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Interval, Quantity } from "../quantities/interval.ts";
+import { ends, midpoint } from "../quantities/interval.ts";
+import { weighedInG } from "../records/lot-faults.ts";
+import { lotsOf } from "../sheet/lots/lot-book.ts";
+import { decimalText } from "../words/number-text.ts";
+import { workshopHead } from "./workshop-frame.ts";
+
+/** Without one in workshop.yaml [g]. Our own choice: kitchen scales and laboratory balances have it or finer. */
+export const CUSTOMARY_STEP_G = 0.1;
+/** Of what a sheet is first filled for, where no lot is on record [g]. */
+const FIRST_PIGMENT_G = 500;
+
+/** What the browser's script reckons a plan from, beside what is wanted. */
+export interface PlanMatter {
+  readonly recipe: Omit<BatchRecipe, "tubeMl">;
+  /** Of each size of tube, what one really takes [ml]. */
+  readonly fills: readonly { readonly ml: number; readonly reallyMl: number }[];
+  readonly stepG: number;
+}
+
+/** What a plan of a colour rests on: its recipe, and what its earlier lots lost and filled; undefined where nothing can be weighed out. */
+export function planMatter(worded: SheetTexts, context: PageContext): PlanMatter | undefined {
+  const { sheet } = worded;
+  const { records } = context;
+  if (sheet.batch === undefined) return undefined;
+  const spanned = spannedRecipe(sheet.batch, sheet);
+  const lots = lotsOf(sheet.slug, records).filter(({ record }) => record.planned !== true);
+  const loss = learntLoss(
+    lots.flatMap(({ record }) =>
+      record.yieldG === undefined ? [] : [{ weighedG: weighedInG(record), yieldG: record.yieldG }],
+    ),
+  );
+  const sizes = [...new Set((records.colours.get(sheet.slug)?.sizes ?? []).map(({ ml }) => ml))];
+  const filled = lots.flatMap(({ record: { tubes = [], densityGPerCm3 } }) =>
+    tubes.flatMap(({ ml, massG }) =>
+      massG === undefined || densityGPerCm3 === undefined ? [] : [{ ml, massG, densityGPerCm3 }],
+    ),
+  );
+  const middle = (value: Quantity | undefined): number | undefined =>
+    value === undefined ? undefined : midpoint(value);
+  return {
+    recipe: {
+      pigments: spanned.pigments.map(({ massFraction }, i) => ({
+        name: sheet.pigments[i]?.name ?? "",
+        massFraction,
+        densityGPerCm3: middle(spanned.pigmentDensityGPerCm3),
+      })),
+      oilIndexGPer100g: midpoint(spanned.oilIndexGPer100g),
+      oil: { name: sheet.vehicle?.name ?? "", densityGPerCm3: middle(spanned.oil.densityGPerCm3) },
+      additions: spanned.additions.map(({ percent, densityGPerCm3 }, i) => ({
+        name: sheet.additions[i]?.name ?? "",
+        percent,
+        of: "oil",
+        densityGPerCm3: middle(densityGPerCm3),
+      })),
+      holdBack: ends(spanned.holdBack),
+      loss: loss ?? ends(spanned.loss),
+    },
+    fills: sizes.map((ml) => ({ ml, reallyMl: learntFillMl(filled, ml) ?? ml })),
+    stepG: records.workshop.balanceStepG ?? CUSTOMARY_STEP_G,
+  };
+}
+
+/** As the last lot was, else a first one. */
+export function firstWanted(colour: string, { records }: PageContext): Wanted {
+  const last = lotsOf(colour, records).at(-1);
+  return {
+    pigmentG:
+      last === undefined
+        ? FIRST_PIGMENT_G
+        : Math.round(last.record.pigments.reduce((sum, { massG }) => sum + massG, 0) / 10) * 10,
+  };
+}
+
+/** A page to print and take to the slab. */
+export function batchSheetPage(
+  worded: SheetTexts,
+  context: PageContext,
+  place: PagePlace,
+): BatchSheetView {
+  const { words, records } = context;
+  const { batchSheet: text } = words.pages.lots;
+  const { sheet } = worded;
+  const matter = planMatter(worded, context);
+  const page: SheetPage = { context, worded, place, words };
+  const head = {
+    kind: "batch-sheet" as const,
+    ...workshopHead(context, text.heading(sheet.name), text.description(sheet.name)),
+    back: { text: text.back(sheet.name), href: `${place.root}colours/${sheet.slug}/` },
+  };
+  if (matter === undefined) return { ...head, withheld: `${text.none} ${noBatch(page)}` };
+  const wanted = firstWanted(sheet.slug, context);
+  const plan = batchPlan(matter.recipe, wanted, 1, matter.stepG);
+  const places = Math.max(0, Math.ceil(-Math.log10(matter.stepG)));
+  const lots = lotsOf(sheet.slug, records).filter(({ record }) => record.yieldG !== undefined);
+  const percent = (share: number): string => decimalText(100 * share, 1);
+  const [least, most]: Interval = matter.recipe.loss;
+  const lossText =
+    lots.length === 0
+      ? text.loss.customary(percent(least), percent(most))
+      : text.loss.learnt(percent(least), percent(most), lots.length);
+  const steps = sheet.dispersion === "mulled" ? text.order.mulled : text.order.milled;
+  return {
+    ...head,
+    sheet: {
+      plan: JSON.stringify({
+        matter,
+        places,
+        texts: { comesOut: text.comesOut("{from}", "{to}") },
+      }),
+      wanted: text.wanted,
+      amount: text.amount,
+      amountValue: String("pigmentG" in wanted ? wanted.pigmentG : wanted.tubes),
+      units: [
+        { value: "pigmentG", text: text.units.pigmentG },
+        ...matter.fills.map(({ ml }) => ({
+          value: `tubes ${ml}`,
+          text: text.units.tubes(String(ml)),
+        })),
+      ],
+      fault: text.fault,
+      print: text.print,
+      caption: text.caption,
+      columns: [text.columns.what, text.columns.planned, text.columns.weighed],
+      rows: planRows(plan, matter, text.rows, places),
+      comesOut:
+        plan.yieldMl === undefined
+          ? ""
+          : text.comesOut(decimalText(plan.yieldMl[0], 0), decimalText(plan.yieldMl[1], 0)),
+      remarks: [
+        lossText,
+        ...matter.fills
+          .filter(({ ml, reallyMl }) => reallyMl !== ml)
+          .map(({ ml, reallyMl }) => text.fill(String(ml), decimalText(reallyMl, 1))),
+        text.step(String(matter.stepG)),
+      ],
+      orderHeading: text.order.heading,
+      order: steps,
+      cautionsHeading: text.cautions,
+      cautions: [...mullingCautions(page), words.pages.ragLine, text.defer],
+      fieldsHeading: text.fields.heading,
+      fields: [
+        text.fields.lot,
+        text.fields.name,
+        text.fields.date,
+        text.fields.passes,
+        text.fields.fineness,
+        text.fields.left,
+        text.fields.yield,
+        text.fields.tubes,
+        text.fields.sample,
+      ],
+    },
+  };
+}
+
+/** Lines in the order of the work: pigments, oil to begin with, oil held back, additions, all. */
+function planRows(
+  plan: BatchPlan,
+  { recipe }: PlanMatter,
+  names: { readonly first: string; readonly held: string; readonly paint: string },
+  places: number,
+): { name: string; figure: string; planned: string }[] {
+  const grams = (massG: number): string => decimalText(massG, places);
+  return [
+    ...plan.pigments.map(({ name, massG }, i) => ({
+      name,
+      figure: `pigments.${i}`,
+      planned: grams(massG),
+    })),
+    {
+      name: `${names.first}, ${recipe.oil.name}`,
+      figure: "oilAtFirstG",
+      planned: grams(plan.oilAtFirstG),
+    },
+    { name: names.held, figure: "oilHeldBackG", planned: grams(plan.oilHeldBackG) },
+    ...plan.additions.map(({ name, massG }, i) => ({
+      name,
+      figure: `additions.${i}`,
+      planned: grams(massG),
+    })),
+    { name: names.paint, figure: "paintG", planned: grams(plan.paintG) },
+  ];
+}

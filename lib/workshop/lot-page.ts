@@ -1,0 +1,290 @@
+import { readingNotations } from "../colorimetry/reading-notations.ts";
+import type { Block, SwatchCell } from "../blocks/block.ts";
+import type { WorkshopPageView } from "../blocks/page-kinds.ts";
+import { section, statement } from "../blocks/section-blocks.ts";
+import type { DifferenceParts } from "../lots/difference-parts.ts";
+import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import { statementText } from "../present/statement-text.ts";
+import type { CellView, TableView } from "../present/views.ts";
+import type { Interval } from "../quantities/interval.ts";
+import { weighedInG } from "../records/lot-faults.ts";
+import type { Lot, Reading } from "../records/records.ts";
+import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
+import { whiteColour } from "../sheet/tints/drawdown-set.ts";
+import { decimalText } from "../words/number-text.ts";
+import { CRITERIA, limitsText } from "../words/en/statements-lots.ts";
+import { batchSheetPath, verdictWord } from "./lot-words.ts";
+import { workshopHead } from "./workshop-frame.ts";
+
+/** One lot: its verdict, how it differs, what would bring it back, and how it was made. */
+export function lotPage(
+  lot: Lot,
+  book: LotBook,
+  context: PageContext,
+  { root }: PagePlace,
+): WorkshopPageView {
+  const { words } = context;
+  const { lot: text } = words.pages.lots;
+  const { number } = lot.record;
+  const colour = book.colour.record.name;
+  const judged = book.lots.find((one) => one.lot === lot);
+  const state =
+    lot === book.standard
+      ? "standard"
+      : lot.record.planned === true
+        ? "planned"
+        : (judged?.comparison.verdict ?? "none");
+  const sections = [
+    ...section("verdict", text.sections.verdict, [
+      statement(text.lead[state], "lead"),
+      ...(judged === undefined ? [] : verdictBlocks(judged, context)),
+    ]),
+    ...(judged === undefined
+      ? []
+      : [
+          ...section("seen", text.sections.seen, seenBlocks(judged, book, context)),
+          ...section("parts", text.sections.parts, partsBlocks(judged, context)),
+          ...(state === "near" || state === "fail"
+            ? section("correction", text.sections.correction, correctionBlocks(judged, context))
+            : []),
+        ]),
+    ...section("batch", text.sections.batch, [{ kind: "table", table: batchTable(lot, context) }]),
+    ...section("next", text.sections.next, [
+      {
+        kind: "links",
+        links: [
+          {
+            text: text.batchSheet(colour),
+            href: `${root}${batchSheetPath(book.colour.slug).replace("index.html", "")}`,
+          },
+          { text: text.colourPage(colour), href: `${root}colours/${book.colour.slug}/` },
+        ],
+      },
+    ]),
+  ];
+  return {
+    kind: "workshop",
+    ...workshopHead(context, text.heading(number, colour), text.description(number, colour)),
+    back: { text: text.back, href: `${root}lots/` },
+    lead: [words.date(lot.record.date)],
+    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
+    sections,
+  };
+}
+
+function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block[] {
+  const { lot: text } = words.pages.lots;
+  return [
+    ...comparison.remarks.map((remark) => statement(statementText(remark, words))),
+    ...comparison.judged
+      .filter(({ verdict }) => verdict !== "pass")
+      .map(({ reason }) => statement(statementText(reason, words))),
+    ...(comparison.letDown === undefined
+      ? []
+      : [
+          statement(
+            text.strength(
+              decimalText(comparison.letDown.strength.percent, 1),
+              comparison.letDown.strength.strongestNm,
+              decimalText(comparison.letDown.strength.weightedPercent, 1),
+            ),
+          ),
+        ]),
+    {
+      kind: "table",
+      table: {
+        caption: text.judgedCaption,
+        columns: [
+          { head: text.judgedColumns.what },
+          { head: text.judgedColumns.found, numeric: true },
+          { head: text.judgedColumns.tolerance, numeric: true },
+          { head: text.judgedColumns.verdict },
+        ],
+        rows: comparison.judged.map(
+          ({ criterion, value, uncertainty, limits, verdict }): CellView[] => {
+            const { name, places, unit } = CRITERIA[criterion];
+            return [
+              { text: name },
+              {
+                text: `${decimalText(value, places)}${uncertainty === 0 ? "" : `\u00a0\u00b1\u00a0${decimalText(uncertainty, places)}`}\u00a0${unit}`,
+              },
+              { text: limitsText(criterion, limits) },
+              { text: verdictWord(verdict, words) },
+            ];
+          },
+        ),
+        note: text.customary,
+      },
+    },
+  ];
+}
+
+/** Standard above lot, abutting, as masstone and as let-down. */
+function seenBlocks(
+  { lot, comparison }: JudgedLot,
+  { colour }: LotBook,
+  { words, records }: PageContext,
+): Block[] {
+  const { lot: text } = words.pages.lots;
+  const { letDown } = comparison;
+  const ofLetDown = (of: Pick<Lot, "letDowns"> | typeof colour): Reading | undefined =>
+    ("letDowns" in of ? of.letDowns : of.tints).find(
+      ({ white, massRatio }) => white === letDown?.white && massRatio === letDown.massRatio,
+    )?.reading;
+  return [
+    {
+      kind: "swatches",
+      description: text.seenDescription(lot.record.number),
+      rows: [...text.seenRows],
+      columns: [
+        { head: text.masstone, cells: [seen(colour.masstone), seen(lot.masstone)] },
+        ...(letDown === undefined
+          ? []
+          : [
+              {
+                head: text.letDown(whiteColour(letDown.white, records).name, letDown.massRatio),
+                cells: [seen(ofLetDown(colour)), seen(ofLetDown(lot))],
+              },
+            ]),
+      ],
+    },
+  ];
+}
+
+function seen(reading: Reading | undefined): SwatchCell {
+  if (reading?.form !== "spectrum") return { missing: "\u2013" };
+  const { screen } = readingNotations(reading.spectrum);
+  return { colour: { hex: screen.srgb.hex, displayP3: screen.displayP3.css } };
+}
+
+function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext): Block[] {
+  const { lot: text } = words.pages.lots;
+  const { masstone, letDown } = comparison;
+  const row = (name: string, parts: DifferenceParts): CellView[] => [
+    { text: name },
+    ...[parts.deltaE00, parts.deltaL, parts.deltaC, parts.deltaH].map((value) => ({
+      text: decimalText(value, 2),
+    })),
+  ];
+  const rows = [
+    ...(masstone === undefined ? [] : [row(text.masstone, masstone)]),
+    ...(letDown === undefined
+      ? []
+      : [
+          row(
+            text.letDown(whiteColour(letDown.white, records).name, letDown.massRatio),
+            letDown.difference,
+          ),
+          row(text.equal, letDown.strength.residual),
+        ]),
+  ];
+  if (rows.length === 0) return [];
+  const table: TableView = {
+    caption: text.partsCaption,
+    compact: true,
+    columns: [
+      { head: text.partsColumns.of },
+      ...[
+        text.partsColumns.total,
+        text.partsColumns.L,
+        text.partsColumns.C,
+        text.partsColumns.H,
+      ].map((head) => ({ head, numeric: true })),
+    ],
+    rows,
+  };
+  return [{ kind: "table", table }];
+}
+
+function correctionBlocks({ comparison, corrections }: JudgedLot, { words }: PageContext): Block[] {
+  const { lot: text } = words.pages.lots;
+  const [best] = corrections;
+  if (comparison.remarks.length > 0) return [statement(text.correctionUnread)];
+  if (best === undefined) return [statement(text.correctionNone)];
+  const ranged = (value: number, [low, high]: Interval, places: number): CellView => ({
+    text: decimalText(value, places),
+    note: `(${decimalText(low, places)}\u2013${decimalText(high, places)})`,
+  });
+  return [
+    statement(text.correctionLead(best.candidate.name, decimalText(best.gramsPer100g, 1)), "lead"),
+    {
+      kind: "table",
+      table: {
+        caption: text.correctionCaption,
+        columns: [
+          { head: text.correctionColumns.what },
+          ...[
+            text.correctionColumns.grams,
+            text.correctionColumns.masstone,
+            text.correctionColumns.letDown,
+            text.correctionColumns.strength,
+          ].map((head) => ({ head, numeric: true })),
+        ],
+        rows: corrections.map(({ candidate, gramsPer100g, predicted, range }): CellView[] => [
+          { text: candidate.name, note: text.kinds[candidate.kind] },
+          { text: decimalText(gramsPer100g, 1) },
+          ranged(predicted.masstoneDeltaE00, range.masstoneDeltaE00, 2),
+          ranged(predicted.letDownDeltaE00, range.letDownDeltaE00, 2),
+          ranged(predicted.strengthPercent, range.strengthPercent, 1),
+        ]),
+        note: text.correctionNote,
+      },
+    },
+  ];
+}
+
+function batchTable({ record }: Lot, { words, records }: PageContext): TableView {
+  const { lot: text } = words.pages.lots;
+  const grams = (massG: number): string => `${decimalText(massG, 1)}\u00a0g`;
+  const vehicle = (slug: string): string => records.vehicles.get(slug)?.record.name ?? slug;
+  const weighed = weighedInG(record);
+  const optionalRow = (name: string, value: string | undefined): [string, string][] =>
+    value === undefined ? [] : [[name, value]];
+  const rows: [string, string][] = [
+    ...record.pigments.map(({ pigment, massG }): [string, string] => [
+      records.pigments.get(pigment)?.record.name ?? pigment,
+      grams(massG),
+    ]),
+    ...(record.oil === undefined
+      ? []
+      : [[vehicle(record.oil.vehicle), grams(record.oil.massG)] as [string, string]]),
+    ...(record.additions ?? []).map((one): [string, string] => [
+      vehicle(one.vehicle),
+      grams(one.massG),
+    ]),
+    ...optionalRow(text.rows.yield, record.yieldG === undefined ? undefined : grams(record.yieldG)),
+    ...optionalRow(
+      text.rows.loss,
+      record.yieldG === undefined
+        ? undefined
+        : `${decimalText(100 * (1 - record.yieldG / weighed), 1)}\u00a0%`,
+    ),
+    ...(record.tubes ?? []).flatMap(({ ml, count, massG }): [string, string][] => [
+      [text.rows.tubes(String(ml)), String(count)],
+      ...optionalRow(
+        text.rows.tubeMass(String(ml)),
+        massG === undefined ? undefined : grams(massG),
+      ),
+    ]),
+    ...optionalRow(text.rows.passes, record.passes?.toString()),
+    ...optionalRow(
+      text.rows.fineness,
+      record.finenessOfGrindUm === undefined
+        ? undefined
+        : `${record.finenessOfGrindUm}\u00a0\u00b5m`,
+    ),
+    ...optionalRow(
+      text.rows.density,
+      record.densityGPerCm3 === undefined
+        ? undefined
+        : `${decimalText(record.densityGPerCm3, 3)}\u00a0g/cm\u00b3`,
+    ),
+    ...optionalRow(text.rows.retained, record.retainedSample),
+    ...optionalRow(text.rows.note, record.note),
+  ];
+  return {
+    caption: text.batchCaption,
+    columns: [{ head: text.batchColumns.what }, { head: text.batchColumns.amount, numeric: true }],
+    rows: rows.map(([name, value]) => [{ text: name }, { text: value }]),
+  };
+}

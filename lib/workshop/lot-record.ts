@@ -1,0 +1,53 @@
+import { batchPlan, type Wanted } from "../lots/batch-plan.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
+import { firstWanted, planMatter } from "./batch-sheet-page.ts";
+
+/**
+ * A new lot's record as text, its planned weights filled in, to be corrected as it is made.
+ * @param number as it will stand on the tube. @param date YYYY-MM-DD.
+ * @param wanted without it as much as the last lot.
+ * @returns undefined where nothing can be weighed out: oil index or parts are not known.
+ */
+export function plannedLotRecord(
+  worded: SheetTexts,
+  context: PageContext,
+  number: string,
+  date: string,
+  wanted: Wanted = firstWanted(worded.sheet.slug, context),
+): string | undefined {
+  const { sheet } = worded;
+  const matter = planMatter(worded, context);
+  if (matter === undefined || sheet.vehicle === undefined) return undefined;
+  const { fills, recipe, stepG } = matter;
+  const fill =
+    "tubes" in wanted
+      ? (fills.find(({ ml }) => ml === wanted.ml)?.reallyMl ?? wanted.ml)
+      : (fills[0]?.reallyMl ?? 1);
+  const plan = batchPlan(recipe, wanted, fill, stepG);
+  const tint = context.records.colours.get(sheet.slug)?.tints[0];
+  return `# yaml-language-server: $schema=../../assets/schema/lot.schema.json
+number: ${JSON.stringify(number)}
+colour: ${sheet.slug}
+date: ${date}
+# Take this line out once it is made, and put the weights as they were.
+planned: true
+pigments:
+${sheet.pigments.map(({ slug }, i) => `  - { pigment: ${slug}, massG: ${plan.pigments[i]?.massG ?? 0} }`).join("\n")}
+# ${plan.oilAtFirstG} g to begin with, ${plan.oilHeldBackG} g held back.
+oil: { vehicle: ${sheet.vehicle.slug}, massG: ${plan.oilG} }
+${
+  plan.additions.length === 0
+    ? ""
+    : `additions:\n${sheet.additions.map(({ slug }, i) => `  - { vehicle: ${slug}, massG: ${plan.additions[i]?.massG ?? 0} }`).join("\n")}\n`
+}${sheet.dispersion === undefined ? "# dispersion: milled   # or mulled\n" : `dispersion: ${sheet.dispersion}\n`}# passes: 3
+# finenessOfGrindUm: 20
+# densityGPerCm3: 1.5
+# retainedSample: R-1
+# yieldG: ${Math.round(plan.paintG * 0.95)}
+# tubes: [{ ml: ${fills[0]?.ml ?? 40}, count: 0, massG: 0 }]
+# masstone: { reading: my-file.csv, column: [masstone 1, masstone 2] }
+# letDowns:
+#   - { white: ${tint?.white ?? "titanium-white"}, massRatio: "${tint?.massRatio ?? "1:20"}", ratioKind: ${tint?.ratioKind ?? "paint"}, reading: my-file.csv, column: [let-down 1, let-down 2] }
+`;
+}

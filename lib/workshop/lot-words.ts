@@ -1,0 +1,22 @@
+import type { Verdict } from "../lots/judgement.ts";
+import type { Words } from "../words/words.ts";
+
+/** "Pass", "Near", "Fail", or that nothing was judged. */
+export function verdictWord(verdict: Verdict | undefined, words: Words): string {
+  return words.pages.lots.verdicts[verdict ?? "none"];
+}
+
+export function lotPath(slug: string): string {
+  return `lots/${slug}/index.html`;
+}
+
+export function lotAddress(slug: string): string {
+  return `lots/${slug}/`;
+}
+
+export function batchSheetPath(colour: string): string {
+  return `batches/${colour}/index.html`;
+}
+
+/** Nothing known. */
+export const DASH = "\u2013";

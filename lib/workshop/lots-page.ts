@@ -1,0 +1,111 @@
+import type { Block } from "../blocks/block.ts";
+import type { WorkshopPageView } from "../blocks/page-kinds.ts";
+import { section, statement } from "../blocks/section-blocks.ts";
+import { TELLING_DEGREES } from "../lots/replicate-spread.ts";
+import type { PageContext, PagePlace } from "../pages/page-context.ts";
+import type { CellView, TableView } from "../present/views.ts";
+import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
+import { booksOf } from "../sheet/lots/lots-section.ts";
+import type { Lot } from "../records/records.ts";
+import { decimalText } from "../words/number-text.ts";
+import { DASH, lotAddress, verdictWord } from "./lot-words.ts";
+import { workshopHead } from "./workshop-frame.ts";
+
+/** Every lot, the newest first, and how well the workshop repeats itself. */
+export function lotsPage(context: PageContext, place: PagePlace): WorkshopPageView {
+  const { words, records } = context;
+  const { index: text } = words.pages.lots;
+  const sections = [
+    ...section("lots", text.heading, [
+      records.lots.size === 0
+        ? statement(text.none)
+        : { kind: "table", table: lotsTable(context, place) },
+    ]),
+    ...(records.lots.size === 0
+      ? []
+      : section("spread", text.spreadHeading, spreadBlocks(context))),
+  ];
+  return {
+    kind: "workshop",
+    ...workshopHead(context, text.heading, text.description),
+    lead: [text.lead],
+    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
+    sections,
+  };
+}
+
+interface Listed {
+  readonly lot: Lot;
+  readonly judged?: JudgedLot;
+  readonly isStandard: boolean;
+}
+
+function listed({ standard, lots, planned }: LotBook): Listed[] {
+  return [
+    ...(standard === undefined ? [] : [{ lot: standard, isStandard: true }]),
+    ...lots.map((judged) => ({ lot: judged.lot, judged, isStandard: false })),
+    ...planned.map((lot) => ({ lot, isStandard: false })),
+  ];
+}
+
+function lotsTable(context: PageContext, { root }: PagePlace): TableView {
+  const { words, records } = context;
+  const { index: text } = words.pages.lots;
+  const rows = [...booksOf(records).books.values()]
+    .flatMap((book) => listed(book).map((one) => ({ ...one, book })))
+    .toSorted((one, other) => (one.lot.record.date > other.lot.record.date ? -1 : 1));
+  return {
+    caption: text.caption,
+    columns: [
+      { head: text.columns.lot },
+      { head: text.columns.colour },
+      { head: text.columns.date },
+      { head: text.columns.verdict },
+      { head: text.columns.letDown, numeric: true },
+      { head: text.columns.strength, numeric: true },
+    ],
+    rows: rows.map(({ lot, judged, isStandard, book }): CellView[] => {
+      const letDown = judged?.comparison.letDown;
+      return [
+        { text: lot.record.number, href: `${root}${lotAddress(lot.slug)}` },
+        {
+          text: book.colour.record.name,
+          href: `${root}colours/${book.colour.slug}/`,
+        },
+        { text: words.date(lot.record.date) },
+        {
+          text: isStandard
+            ? text.standard
+            : lot.record.planned === true
+              ? text.planned
+              : verdictWord(judged?.comparison.verdict, words),
+        },
+        {
+          text: letDown === undefined ? DASH : decimalText(letDown.difference.deltaE00, 2),
+        },
+        {
+          text: letDown === undefined ? DASH : decimalText(letDown.strength.weightedPercent, 1),
+        },
+      ];
+    }),
+  };
+}
+
+function spreadBlocks({ words, records }: PageContext): Block[] {
+  const { index: text } = words.pages.lots;
+  const { colour, strengthPercent } = booksOf(records).spread;
+  if (colour === undefined || strengthPercent === undefined) return [statement(text.spreadNone)];
+  return [
+    statement(
+      text.spread(
+        decimalText(colour.standardDeviation, 2),
+        decimalText(strengthPercent.standardDeviation, 1),
+        strengthPercent.degrees,
+      ),
+    ),
+    statement(
+      strengthPercent.degrees >= TELLING_DEGREES ? text.spreadUsed : text.spreadNotUsed,
+      "note",
+    ),
+  ];
+}

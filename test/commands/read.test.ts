@@ -1,0 +1,83 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { mullstone, type CommandRun } from "../support/mullstone.ts";
+
+const { home, content } = contentFolder(SMALLEST_WORKSHOP);
+const run = (...args: string[]): Promise<CommandRun> => mullstone(["read", ...args], { cwd: home });
+const NM = Array.from({ length: 31 }, (_, i) => 400 + 10 * i);
+const save = (name: string, values: readonly number[], columns = ["soot"]): string => {
+  writeFileSync(
+    join(home, name),
+    [
+      "Instrument;invented",
+      `Sample;${columns.join(";")}`,
+      ...NM.map((nm, i) => `${nm} nm;${columns.map(() => values[i % values.length]).join(";")}`),
+    ].join("\n"),
+  );
+  return name;
+};
+
+describe("an instrument's file", () => {
+  test("in percent is understood, written as factors and shown how to be named", async () => {
+    const { code, output, complaints } = await run(
+      save("Soot 1.csv", [2.5, 3.7], ["soot", "grey soot"]),
+    );
+    expect([code, complaints]).toEqual([0, ""]);
+    expect(output).toBe(
+      [
+        "CSV: 2 samples: soot, grey soot",
+        "400 to 700 nm in steps of 10 nm",
+        "highest value 3.7",
+        "content/readings/soot-1.csv",
+        'masstone: { reading: soot-1, column: "soot", scale: factor, geometry: GEOMETRY }',
+        "",
+      ].join("\n"),
+    );
+    expect(
+      readFileSync(join(content, "readings/soot-1.csv"), "utf8").split("\n").slice(0, 3),
+    ).toEqual([
+      "# From Soot 1.csv, CSV, read as percent, written as factor",
+      "nm,soot,grey soot",
+      "400,0.025,0.025",
+    ]);
+  });
+
+  test("that may be either is written only once somebody says which", async () => {
+    const file = save("dark.csv", [0.4, 0.9]);
+    const first = await run(file);
+    expect([first.code, first.complaints]).toEqual([
+      1,
+      "no value passes 0.9, which looks like factors, and would be a black in percent: confirm it with --scale factor or --scale percent: nothing was written\n",
+    ]);
+    expect(existsSync(join(content, "readings/dark.csv"))).toBe(false);
+    expect((await run(file, "--scale", "percent")).code).toBe(0);
+    expect(readFileSync(join(content, "readings/dark.csv"), "utf8")).toContain("\n400,0.004\n");
+    const again = await run(file, "--scale", "percent");
+    expect([again.code, again.complaints]).toEqual([
+      1,
+      "content/readings/dark.csv is there already, and was left as it is\n",
+    ]);
+  });
+
+  test.each([
+    [
+      ["--scale", "factor"],
+      "--scale is factor, and a value of 40 can only be percent: nothing was written\n",
+    ],
+    [["--scale", "parts"], "--scale can't be parts: it takes factor or percent\n"],
+  ])("%j against what it holds is refused in one line", async (options, complaint) => {
+    const { code, complaints } = await run(save("light.csv", [40, 20]), ...options);
+    expect([code, complaints]).toEqual([1, complaint]);
+  });
+
+  test("that is not there, or none, is told of in one line", async () => {
+    expect((await run("none.csv")).complaints).toMatch(/^none\.csv can't be read: ENOENT/);
+    writeFileSync(join(home, "letter.txt"), "Dear all,\nplease find\n");
+    const { code, complaints } = await run("letter.txt");
+    expect(code).toBe(1);
+    expect(complaints).toMatch(/^letter\.txt:1:1 error /);
+    expect((await run()).complaints).toBe("A file is read by: mullstone read FILE\n");
+  });
+});

@@ -1,0 +1,166 @@
+import { describe, expect, test } from "vitest";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import { contentFolder, flatReadings, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+
+/** Slips in records of lots and trials: one clear line each, at the key that it stands in. */
+const LOT = `number: LB-1
+colour: lamp-black
+date: 2026-05-01
+pigments: [{ pigment: lamp-black, massG: 500 }]
+oil: { vehicle: linseed-oil, massG: 450 }
+yieldG: 900
+tubes: [{ ml: 40, count: 18, massG: 49 }]
+masstone: { reading: lots, column: masstone, scale: factor, geometry: "45/0" }
+`;
+const SOUND = {
+  ...SMALLEST_WORKSHOP,
+  "workshop.yaml": "name: Test Workshop\nvehicle: linseed-oil\n",
+  "vehicles/linseed-oil.yaml": "name: Linseed oil\nkind: oil\noil: linseed\n",
+  "readings/lots.csv": flatReadings({ masstone: 0.021 }),
+  "lots/lb-1.yaml": LOT,
+};
+const TRIAL = `kind: exposure
+colour: lamp-black
+started: 2026-01-01
+form: tint
+standard: after ASTM D4303
+exposure: south window
+readings: [{ date: 2026-02-01, deltaEab: 1 }, { date: 2026-03-01, deltaEab: 2 }]
+`;
+
+function told(files: Readonly<Record<string, string>>): string[] {
+  const { content, home } = contentFolder({ ...SOUND, ...files });
+  return loadRecords(content, home, "2026-06-30").diagnostics.map(
+    ({ place: { file, line }, severity, message, hint }) =>
+      `${file}:${line} ${severity} ${message}${hint === undefined ? "" : `; ${hint}`}`,
+  );
+}
+const edited = (found: string, written: string): string => {
+  if (!LOT.includes(found)) throw new Error(`Unexpected absence of ${found}`);
+  return LOT.replace(found, written);
+};
+
+test("sound lots and trials are told nothing", () =>
+  expect(told({ "trials/window.yaml": TRIAL })).toEqual([]));
+
+describe("a lot", () => {
+  test.each([
+    [
+      "of an unknown colour",
+      "colour: lamp-black",
+      "colour: lamp-blak",
+      ["content/lots/lb-1.yaml:2 error There is no lamp-blak in colours/; nearest: lamp-black"],
+    ],
+    [
+      "read in another geometry than its standard",
+      'geometry: "45/0"',
+      'geometry: "d/8 included"',
+      [
+        "content/lots/lb-1.yaml:8 error The lot was read d/8 included, and its standard 45/0: the two can't be held against each other",
+      ],
+    ],
+    [
+      "of a day to come",
+      "date: 2026-05-01",
+      "date: 2062-05-01",
+      [
+        "content/lots/lb-1.yaml:3 warning The date 2062-05-01 lies after 2026-06-30; a digit of the year, or day and month exchanged?",
+      ],
+    ],
+    [
+      "that yields more than went in",
+      "yieldG: 900",
+      "yieldG: 990",
+      [
+        "content/lots/lb-1.yaml:6 error The yield of 990 g is more than the 950 g that were weighed in",
+      ],
+    ],
+    [
+      "that yields hardly half",
+      "yieldG: 900\ntubes: [{ ml: 40, count: 18, massG: 49 }]",
+      "yieldG: 500",
+      [
+        "content/lots/lb-1.yaml:6 warning The yield of 500 g leaves 47 % of the 950 g that were weighed in; a weight left out, or a digit exchanged?",
+      ],
+    ],
+    [
+      "with more in its tubes than came out",
+      "count: 18",
+      "count: 81",
+      ["content/lots/lb-1.yaml:7 error The tubes hold 3969 g together, and the yield is 900 g"],
+    ],
+    [
+      "of a pigment that the colour is not made of",
+      "{ pigment: lamp-black,",
+      "{ pigment: bone-black,",
+      [
+        "content/lots/lb-1.yaml:4 error There is no bone-black in pigments/",
+        "content/lots/lb-1.yaml:4 error The colour lamp-black is not made of bone-black",
+      ],
+    ],
+  ] as const)("%s", (_, found, written, lines) =>
+    expect(told({ "lots/lb-1.yaml": edited(found, written) }).toSorted()).toEqual(
+      [...lines].toSorted(),
+    ),
+  );
+
+  test("with the number of another", () =>
+    expect(told({ "lots/lb-2.yaml": LOT })).toEqual([
+      "content/lots/lb-2.yaml:1 error The lot number LB-1 is that of content/lots/lb-1.yaml already",
+    ]));
+
+  test("named as a standard that there is none of, or of another colour", () => {
+    const colour = SMALLEST_WORKSHOP["colours/lamp-black.md"];
+    expect(
+      told({
+        "colours/lamp-black.md": colour.replace("\n---\nNotes", "\nstandard: lb-9\n---\nNotes"),
+      }),
+    ).toEqual(["content/colours/lamp-black.md:6 error There is no lb-9 in lots/; nearest: lb-1"]);
+    expect(
+      told({
+        "colours/soot.md": colour
+          .replace("Lamp Black", "Soot")
+          .replace("\n---\nNotes", "\nstandard: lb-1\n---\nNotes"),
+      }).filter((line) => line.includes("standard")),
+    ).toEqual(["content/colours/soot.md:6 error The standard lb-1 is a lot of lamp-black"]);
+  });
+});
+
+describe("a trial", () => {
+  test.each([
+    [
+      "2026-02-01",
+      "2026-04-01",
+      "content/trials/window.yaml:7 error The day 2026-03-01 does not come after 2026-04-01",
+    ],
+    [
+      "2026-02-01",
+      "2025-12-01",
+      "content/trials/window.yaml:7 error The day 2025-12-01 does not come after 2026-01-01",
+    ],
+    [
+      "form: tint",
+      "ended: 2026-02-02\nform: tint",
+      "content/trials/window.yaml:4 error The trial ended on 2026-02-02, and was read on 2026-03-01",
+    ],
+    [
+      "colour: lamp-black",
+      "colour: lamp-black\nlot: lb-7",
+      "content/trials/window.yaml:3 error There is no lb-7 in lots/; nearest: lb-1",
+    ],
+  ])("with %s as %s", (found, written, line) =>
+    expect(told({ "trials/window.yaml": TRIAL.replace(found, written) })).toEqual([line]),
+  );
+});
+
+test("a colour without readings of its own has those of its standard", () => {
+  const { content, home } = contentFolder({
+    ...SOUND,
+    "colours/lamp-black.md":
+      "---\nname: Lamp Black\npigments: [{ pigment: lamp-black }]\nstandard: lb-1\n---\n",
+    "readings/lamp-black.csv": flatReadings({ masstone: 0.02 }),
+  });
+  const { records } = loadRecords(content, home);
+  const masstone = records?.colours.get("lamp-black")?.masstone;
+  expect(masstone?.form === "spectrum" ? masstone.spectrum.values[0] : undefined).toBe(0.021);
+});

@@ -1,0 +1,113 @@
+import { join } from "node:path";
+import { readFileSync } from "node:fs";
+import axe from "axe-core";
+import { describe, expect, inject, test } from "vitest";
+import type { Page } from "playwright-core";
+import { connectedBrowser } from "../support/connected-browser.ts";
+import { siteFiles } from "./site-pages.ts";
+
+const browser = connectedBrowser();
+
+async function opened(
+  path: string,
+): Promise<{ readonly page: Page; readonly complaints: string[] }> {
+  const page = await (await browser().newContext()).newPage();
+  const complaints: string[] = [];
+  page.on("console", (message) => {
+    if (message.type() === "error") complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => complaints.push(error.message));
+  await page.goto(`${inject("workshopAddress")}/${path}`);
+  return { page, complaints };
+}
+
+const textOf = async (page: Page, selector: string): Promise<string> =>
+  (await page.locator(selector).first().textContent()) ?? "";
+
+test("from the list of lots to one that failed, to its correction, to the batch sheet, for another amount", async () => {
+  const { page, complaints } = await opened("lots/");
+  await page.getByRole("link", { name: "IB-2605" }).click();
+  expect(await textOf(page, "#verdict .summary")).toBe("It fails.");
+  expect(await textOf(page, "#verdict")).toMatch(
+    /Tinting strength 8\d\.\d ± \d\.\d % is outside 95\.0 to 105\.0 %/,
+  );
+  expect(await textOf(page, "#correction .summary")).toMatch(
+    /^Work \d+\.\d g of .+ into each 100 g of the lot\.$/,
+  );
+  await page.getByRole("link", { name: "Batch sheet of Iron Oxide Black" }).click();
+  // 33 g of oil to 100 g of pigment, of the record: 1000 g take 330 g.
+  await page.locator("[data-amount]").fill("1000");
+  const oil = await Promise.all(
+    ["oilAtFirstG", "oilHeldBackG"].map(async (figure) =>
+      Number(await textOf(page, `[data-figure="${figure}"]`)),
+    ),
+  );
+  expect((oil[0] ?? NaN) + (oil[1] ?? NaN)).toBeCloseTo(330, 6);
+  await page.locator("[data-unit]").selectOption("tubes 40");
+  await page.locator("[data-amount]").fill("40");
+  const [least = NaN] = [...(await textOf(page, "[data-comes-out]")).matchAll(/\d+/g)].map(Number);
+  // 40 tubes of what one really takes, a little over 40 ml.
+  expect(least).toBeGreaterThan(1600);
+  expect(least).toBeLessThan(1700);
+  await page.locator("[data-amount]").fill("0");
+  expect(await textOf(page, "[data-fault]")).toBe("Give an amount above 0.");
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test("a let-down in the wrong white is told as that, and not corrected", async () => {
+  const { page } = await opened("lots/bb-2606/");
+  expect(await textOf(page, "#verdict")).toContain("reads as the standard does in zinc white");
+  expect(await textOf(page, "#correction")).toContain(
+    "nothing to correct before it has been read rightly",
+  );
+  await page.context().close();
+});
+
+test("the drift of ultramarine is told above its chart", async () => {
+  const { page } = await opened("colours/ultramarine-blue/");
+  expect(await textOf(page, "#lots")).toContain("Strength has fallen over 6 lots");
+  await page.context().close();
+});
+
+test("the batch sheet is one page of A4", async () => {
+  const { page } = await opened("batches/iron-oxide-black/");
+  const pdf = await page.pdf({
+    format: "A4",
+    margin: { top: "12mm", bottom: "12mm", left: "12mm", right: "12mm" },
+  });
+  expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
+  await page.context().close();
+});
+
+describe("for every reader", () => {
+  test.each([
+    "",
+    "lots/",
+    "lots/ib-2605/",
+    "colours/ultramarine-blue/",
+    "batches/lamp-black/",
+    "trials/",
+  ])("/%s has nothing that axe finds", async (path) => {
+    const { page } = await opened(path);
+    await page.evaluate(axe.source);
+    const found = await page.evaluate(
+      "axe.run({ resultTypes: ['violations'] }).then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))",
+    );
+    expect(found).toEqual([]);
+    await page.context().close();
+  });
+});
+
+test("the public bench page says which lots the figures describe, and sheet.json lists them; what failed it does not name", () => {
+  const page = readFileSync(
+    join(inject("siteDir"), "colours/iron-oxide-black/bench/index.html"),
+    "utf8",
+  );
+  expect(page).toContain("The figures describe lot IB-2602.");
+  expect(page).toContain("Lots IB-2408, IB-2505 agree with it within tolerance.");
+  const failed = siteFiles()
+    .filter((file) => /\.(?:html|json|csv|js)$/.test(file))
+    .filter((file) => /IB-2605|BB-2606/.test(readFileSync(join(inject("siteDir"), file), "utf8")));
+  expect(failed).toEqual([]);
+});
