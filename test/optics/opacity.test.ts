@@ -64,8 +64,8 @@ describe("of a dark film no class comes from the contrast ratio", () => {
   });
   test.each([
     [[9, 12], "opaque", ["opaque"]],
-    [[8, 9.9], "semi-opaque", ["semi-opaque", "opaque"]],
-    [[5.7, 8.9], "semi-opaque", ["semi-opaque"]],
+    [[8, 9.9], "opaque", ["semi-opaque", "opaque"]],
+    [[5.7, 8.9], "opaque", ["semi-opaque"]],
     [[3, 5.6], "semi-transparent", ["semi-transparent"]],
     [[2.9, 2.99], "transparent", ["transparent"]],
     [[1, 8], "transparent", ["transparent", "semi-transparent", "semi-opaque"]],
@@ -74,6 +74,28 @@ describe("of a dark film no class comes from the contrast ratio", () => {
       class: word,
       reason: { rule: "opacity-by-scattering", values: { spans } },
     });
+  });
+  /** Derived: what a dark film absorbs only raises its contrast ratio, so that the ratio bounds the class from above. */
+  test.each([
+    [[9, 12], 0.979, "semi-opaque"],
+    [[9, 12], 0.89, "semi-transparent"],
+    [[5.7, 8.9], 0.979, "semi-opaque"],
+    [[5.7, 8.9], 0.76, "semi-transparent"],
+    [[3, 5.6], 0.59, "transparent"],
+    [[3, 5.6], 1, "semi-transparent"],
+    [[2, 2.5], 1, "transparent"],
+  ] as const)("S X %o, contrast ratio %s: %s", (scatteringPower, contrastRatio, word) =>
+    expect(opacityRuling({ ...DARK, scatteringPower, contrastRatio }).class).toBe(word),
+  );
+  test("says what scattering alone would give where the ground moved the class", () => {
+    const byGround = (contrastRatio: number): unknown =>
+      opacityRuling({ ...DARK, scatteringPower: [5.7, 8.9], contrastRatio }).reason?.values;
+    expect(byGround(1)).toMatchObject({
+      class: "opaque",
+      byScattering: "semi-opaque",
+      contrastRatio: 1,
+    });
+    expect(byGround(0.979)).not.toHaveProperty("byScattering");
   });
   test("where nothing tells how much it scatters it has none, and that is said", () =>
     expect(opacityRuling({ ...DARK, scatteringPower: undefined })).toMatchObject({

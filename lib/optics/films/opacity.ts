@@ -69,6 +69,9 @@ export type OpacityStatement =
         spans: readonly OpacityClass[];
         filmUm: number;
         luminance: number;
+        /** Where the ground as read moved the class: what scattering alone would give, and the contrast ratio. */
+        byScattering?: OpacityClass;
+        contrastRatio?: number;
       }
     >
   | StatementOf<"too-dark-for-contrast-ratio", { contrastRatio: number; luminance: number }>
@@ -84,7 +87,8 @@ export interface OpacityRuling {
  * Opacity class of a film.
  *
  * @returns the class by contrast ratio from Y .25 up, below it by the geometric middle of the range
- *   of S X; no class for a dark film whose S X is not told, or a film far from the wanted one.
+ *   of S X, but never more opaque than the contrast ratio, which darkness only raises, and never
+ *   semi-opaque where the film hides its ground; no class for a dark film whose S X is not told, or a film far from the wanted one.
  * @throws RangeError when a field is outside its domain, or NaN.
  */
 export function opacityRuling(film: OpaqueFilm): OpacityRuling {
@@ -123,7 +127,8 @@ export function opacityRuling(film: OpaqueFilm): OpacityRuling {
           source: "iso-6504-3",
         });
   const [least, most] = scatteringPower;
-  const middle = rowFrom("scatteringPowerMin", Math.sqrt(least * most)).class;
+  const byScattering = rowFrom("scatteringPowerMin", Math.sqrt(least * most)).class;
+  const word = besideGround(byScattering, contrastRatio);
   const spans = OPACITY_CLASSES.toReversed()
     .map((row) => row.class)
     .filter((word, _, all) => {
@@ -133,13 +138,32 @@ export function opacityRuling(film: OpaqueFilm): OpacityRuling {
       return all.indexOf(word) >= (first ?? 0) && all.indexOf(word) <= (last ?? 0);
     });
   return {
-    class: middle,
+    class: word,
     reason: {
       rule: "opacity-by-scattering",
-      values: { class: middle, scatteringPower, spans, filmUm, luminance },
+      values: {
+        class: word,
+        scatteringPower,
+        spans,
+        filmUm,
+        luminance,
+        ...(contrastRatio === undefined || word === byScattering
+          ? {}
+          : { byScattering, contrastRatio }),
+      },
       source: "optics-practice",
     },
   };
+}
+
+/** The class by scattering, moved to where the ground as read leaves it. */
+function besideGround(byScattering: OpacityClass, contrastRatio: number | undefined): OpacityClass {
+  if (contrastRatio === undefined) return byScattering;
+  const byContrast = rowFrom("contrastRatioMin", contrastRatio).class;
+  const rank = (word: OpacityClass): number =>
+    OPACITY_CLASSES.findIndex((row) => row.class === word);
+  if (rank(byContrast) > rank(byScattering)) return byContrast;
+  return byContrast === "opaque" && byScattering === "semi-opaque" ? "opaque" : byScattering;
 }
 
 function none(reason?: OpacityStatement): OpacityRuling {

@@ -15,8 +15,17 @@ export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
         "by limits of our own",
       )}`,
     ),
-  "opacity-by-scattering": ({ class: word, filmUm, scatteringPower, spans }) =>
-    `${sentence(`${word}: a film of ${micrometres(filmUm)} scatters with S\u00b7X ${significant(scatteringPower, 2)}${bracketed(limitOf(word), reach(spans))}`)} A film as dark as this hides a chart by its darkness, so its contrast ratio gives no class. The limits of these words are our own, not a standard’s.`,
+  "opacity-by-scattering": ({
+    class: word,
+    filmUm,
+    scatteringPower,
+    spans,
+    byScattering,
+    contrastRatio,
+  }) =>
+    byScattering !== undefined && contrastRatio !== undefined
+      ? `${sentence(`${word}: a film of ${micrometres(filmUm)} ${word === "opaque" ? "hides its ground" : "lets its ground through"} (contrast ratio ${decimals(contrastRatio, 3)}), though it scatters as a ${byScattering} one does, with S\u00b7X ${significant(scatteringPower, 2)}`)} The limits of these words are our own, not a standard’s.`
+      : `${sentence(`${word}: a film of ${micrometres(filmUm)} scatters with S\u00b7X ${significant(scatteringPower, 2)}${bracketed(limitOf(word), reach(spans))}`)} A film as dark as this hides a chart by its darkness, so its contrast ratio gives no class. The limits of these words are our own, not a standard’s.`,
   "too-dark-for-contrast-ratio": ({ contrastRatio }) =>
     `We cannot say how transparent it is: a film as dark as this hides the chart by its darkness (contrast ratio ${decimals(contrastRatio, 3)}), and we do not know how much it scatters.`,
   "film-not-comparable": ({ filmUm, wantedUm }) =>
