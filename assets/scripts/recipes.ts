@@ -2,33 +2,28 @@
  * What a colour can be mixed from: a target and wishes in the address, the search in a worker beside the page (in
  * slices on the page itself where a browser starts none, as from a folder), its finds as a list.
  */
-import { deltaE00 } from "../../lib/colorimetry/difference.ts";
-import { labUncertainty } from "../../lib/colorimetry/lab-uncertainty.ts";
 import { worstLamp } from "../../lib/colorimetry/lamps.ts";
 import { nearestWord } from "../../lib/diagnostics/nearest-word.ts";
 import { ORDERS, type JudgedMix } from "../../lib/mixing/finding/judged-mix.ts";
 import { targetOfText } from "../../lib/mixing/finding/target-text.ts";
-import type { Target } from "../../lib/mixing/finding/target.ts";
+import { readTarget, type Target } from "../../lib/mixing/finding/target.ts";
+import { mixPartsText, toSmallest } from "../../lib/present/mix-parts-text.ts";
 import { addressOf } from "../../lib/mixing/mix-address.ts";
-import type { Mix } from "../../lib/mixing/mix.ts";
 import type { MixingRange } from "../../lib/mixing/mixing-range.ts";
 import { volumeMix } from "../../lib/mixing/prediction/mass-mix.ts";
-import {
-  finishedSpectrum,
-  seen,
-  shownLab,
-  type Shown,
-} from "../../lib/mixing/prediction/seen-mix.ts";
-import type { Geometry } from "../../lib/optics/fit/measurement.ts";
-import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
-import { OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
+import { seen, shownLab, type Shown } from "../../lib/mixing/prediction/seen-mix.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
-import type { Spectrum } from "../../lib/quantities/spectrum.ts";
 import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
 import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
-import { decimalText, significantText } from "../../lib/words/number-text.ts";
+import { decimalText } from "../../lib/words/number-text.ts";
 import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
-import { driesText, hidesText, lastsText, priceText, warningText } from "./mixing/fact-rows.ts";
+import {
+  driesText,
+  hidesText,
+  lastsText,
+  priceText,
+  warningText,
+} from "../../lib/present/mix-facts-text.ts";
 import { readyNotations, sentRange } from "./mixing/page-data.ts";
 import { reader, type ReadColumn } from "./mixing/read-file.ts";
 import { searchRecipes, type RecipeReport, type RecipeWish } from "./mixing/recipe-search.ts";
@@ -293,7 +288,10 @@ function targetOf(
   if (column !== undefined) {
     const read = column.read(isPercent ? "percent" : "factor");
     if ("fault" in read) return read.fault;
-    return readTarget(column.name, "reading", read.spectrum, read.geometry ?? "d/8 excluded");
+    return readTarget(column.name, "reading", {
+      spectrum: read.spectrum,
+      geometry: read.geometry ?? "d/8 excluded",
+    });
   }
   const slug = textOf(data, "colour");
   if (slug !== "") {
@@ -304,7 +302,7 @@ function targetOf(
         rule: "paint-not-fitted",
         values: { paint: paint?.name ?? slug, reason: paint?.refusal ?? "" },
       });
-    return readTarget(paint?.name ?? slug, "range", reading.spectrum, reading.geometry);
+    return readTarget(paint?.name ?? slug, "range", reading);
   }
   try {
     const found = targetOfText(textOf(data, "target"));
@@ -313,24 +311,6 @@ function targetOf(
     if (!(error instanceof Error)) throw error;
     return TEXT.noData;
   }
-}
-
-/** Gloss is shut out, as in the readings of the paints. */
-function readTarget(
-  name: string,
-  origin: "range" | "reading",
-  read: Spectrum,
-  geometry: Geometry,
-): Target {
-  const spectrum = finishedSpectrum(read, { geometry, surface: OIL_SURFACE }, "glossy");
-  const lab = labOf(spectrum.grid, spectrum.values);
-  const u = labUncertainty(spectrum, "D65/10");
-  const p68 = Math.hypot(
-    deltaE00(lab, { ...lab, L: lab.L + u.L }),
-    deltaE00(lab, { ...lab, a: lab.a + u.a }),
-    deltaE00(lab, { ...lab, b: lab.b + u.b }),
-  );
-  return { name, origin, lab, spectrum, p68 };
 }
 
 function shownTarget({ lab, spectrum }: Target): Shown {
@@ -343,7 +323,7 @@ function recipeItem(recipe: JudgedMix, wanted: Shown, paints: MixingRange): HTML
   const shownMix = volume ?? mix;
   const state = { filmUm: Infinity, finish: "glossy", light: "daylight" } as const;
   const link = made("a", "", RECIPES.tryIt);
-  link.href = `../?${addressOf({ mix: scaled(shownMix), ...state })}`;
+  link.href = `../?${addressOf({ mix: toSmallest(shownMix), ...state })}`;
   const worst = worstLamp(lamps.deltaE00);
   const lampText =
     lamps.kind === "parts"
@@ -357,7 +337,7 @@ function recipeItem(recipe: JudgedMix, wanted: Shown, paints: MixingRange): HTML
     made(
       "div",
       "recipe__said",
-      made("p", "recipe__parts", partsText(shownMix, paints)),
+      made("p", "recipe__parts", mixPartsText(shownMix, paints)),
       made(
         "p",
         "recipe__difference",
@@ -378,29 +358,6 @@ function recipeItem(recipe: JudgedMix, wanted: Shown, paints: MixingRange): HTML
       made("p", "", link),
     ),
   );
-}
-
-/** "Titanium White 30, Bone Black 2, Raw Umber 1": parts of the smallest. */
-function partsText(mix: Mix, paints: MixingRange): string {
-  const { colours, white } = scaled(mix);
-  const parts = [...(white.parts > 0 ? [white] : []), ...colours].toSorted(
-    (one, other) => other.parts - one.parts,
-  );
-  const unit = mix.by === "volume" ? RECIPES.parts : RECIPES.partsMass;
-  return `${unit}: ${parts
-    .map(
-      ({ slug, parts: own }) =>
-        `${paints.paint(slug)?.name ?? slug}\u00a0${significantText(own, 2)}`,
-    )
-    .join(", ")}`;
-}
-
-function scaled(mix: Mix): Mix {
-  const least = Math.min(
-    ...[...mix.colours, mix.white].map(({ parts }) => parts).filter((parts) => parts > 0),
-  );
-  const one = <P extends { parts: number }>(part: P): P => ({ ...part, parts: part.parts / least });
-  return { ...mix, colours: mix.colours.map(one), white: one(mix.white) };
 }
 
 interface Search {

@@ -25,7 +25,7 @@ import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
 import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
 import { decimalText, placesWithin } from "../../lib/words/number-text.ts";
 import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
-import { factRows } from "./mixing/fact-rows.ts";
+import { factRows } from "../../lib/present/mix-facts-text.ts";
 import { notationsOf, sentRange } from "./mixing/page-data.ts";
 import { filledCard } from "./mixing/recipe-card.ts";
 import { partsOfSlider, sliderOfParts } from "./mixing/part-slider.ts";

@@ -17,6 +17,7 @@ import type {
   MethodsView,
   NotFoundView,
   PageView,
+  PictureView,
   PigmentPageView,
   SourcesView,
   TableView,
@@ -209,6 +210,29 @@ export interface RecipesView extends PageView {
   readonly sections: readonly SectionBlock[];
 }
 
+/** The range in a*, b*, with what can be mixed of it; alive with script. */
+export interface RangeMapView extends PageView {
+  readonly kind: "range-map";
+  readonly lead: readonly string[];
+  readonly ways: readonly LinkView[];
+  readonly words: MixingWords;
+  readonly colours: readonly PaintChoice[];
+  readonly picture: PictureView;
+  /** Where a* and b* lie in the wide picture and in the narrow one. */
+  readonly scales: { readonly wide: string; readonly narrow: string };
+  readonly sections: readonly SectionBlock[];
+}
+
+/** A chosen set of tubes, kept in the address; without script the order of layering of them all. */
+export interface PaletteView extends PageView {
+  readonly kind: "palette";
+  readonly lead: readonly string[];
+  readonly ways: readonly LinkView[];
+  readonly words: MixingWords;
+  readonly tubes: readonly (PaintChoice & { readonly colours: readonly ScreenColour[] })[];
+  readonly sections: readonly SectionBlock[];
+}
+
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */
 export type AnyPageView =
   | SheetView
@@ -231,6 +255,8 @@ export type AnyPageView =
   | CompareView
   | TintBenchView
   | RecipesView
+  | RangeMapView
+  | PaletteView
   | ComparePairView
   | CardsPageView
   | NotFoundView;

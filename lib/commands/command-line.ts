@@ -11,7 +11,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   mullstone labels              print labels for tubes and jars into one PDF
   mullstone next                what to measure, ask or print next
   mullstone read FILE           say what an instrument's file holds, and write it as a reading
-  mullstone new KIND "Name"     write a commented starter record of a workshop, pigment, vehicle, colour or answer
+  mullstone new KIND "Name"     write a commented starter record of a workshop, pigment, vehicle, colour, answer, lot or trial
 
   --content DIR    the workshop's records (default: content)
   --output DIR     where the site goes (default: _site); of cards and labels the file (default: cards.pdf, labels.pdf)

@@ -5,7 +5,7 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   port: ["start"],
   strict: ["build", "check", "cards", "labels", "next"],
   claims: ["start", "build", "check"],
-  date: ["start", "build", "check", "cards", "labels", "next"],
+  date: ["start", "build", "check", "cards", "labels", "next", "new"],
   only: ["cards", "labels"],
   family: ["cards", "labels"],
   size: ["cards", "labels"],

@@ -6,6 +6,8 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 
 export const BENCH_PATH = "bench/index.html";
 export const RECIPES_PATH = "bench/recipes/index.html";
+export const MAP_PATH = "bench/map/index.html";
+export const PALETTE_PATH = "bench/palette/index.html";
 
 /** The range made ready for the pages that mix, once a build. */
 export function mixingOf(context: PageContext): MixingRange {
@@ -24,6 +26,8 @@ export function mixingWays({ words }: PageContext, { path, root }: PagePlace): L
     [
       [ways.bench, BENCH_PATH],
       [ways.recipes, RECIPES_PATH],
+      [ways.map, MAP_PATH],
+      [ways.palette, PALETTE_PATH],
     ] as const
   ).map(([text, target]) => ({
     text,

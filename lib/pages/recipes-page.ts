@@ -1,4 +1,6 @@
 import type { RecipesView } from "../blocks/page-kinds.ts";
+import { section } from "../blocks/section-blocks.ts";
+import { replacementBlocks } from "./replacement-blocks.ts";
 import { colourChoices, mixingOf, mixingWays } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
@@ -19,6 +21,12 @@ export function recipesPage(context: PageContext, place: PagePlace): RecipesView
     metals: Object.entries(text.recipes.metals).flatMap(([metal, name]) =>
       held.has(metal) ? [{ metal, name }] : [],
     ),
-    sections: [],
+    sections: range.data.paints.flatMap(({ slug, name }) =>
+      section(
+        `instead-of-${slug}`,
+        text.recipes.replaces.onRecipes(name),
+        replacementBlocks(slug, context, place),
+      ),
+    ),
   };
 }

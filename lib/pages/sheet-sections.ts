@@ -14,6 +14,7 @@ import { markdownHtml } from "./markdown.ts";
 import { paintingBlocks } from "./painting-section.ts";
 import { permanenceSummary } from "./permanence-view.ts";
 import { rangeSection } from "./range-section.ts";
+import { replacementBlocks } from "./replacement-blocks.ts";
 import { safetyBlocks } from "./safety-blocks.ts";
 import { whiteBlocks } from "./white-section.ts";
 import { reasons, type SheetPage } from "./section-views.ts";
@@ -26,6 +27,11 @@ export function sheetSections(page: SheetPage): SectionBlock[] {
     ...section("painting", sections.painting, [...paintingBlocks(page), ...notes(page)]),
     ...section("permanence", sections.permanence, lasting(page)),
     ...section("handling", sections.handling, safetyBlocks(handlingSection(page), page)),
+    ...section(
+      "replacement",
+      page.words.pages.mixing.recipes.replaces.heading,
+      replacementBlocks(page.worded.sheet.slug, page.context, page.place),
+    ),
     ...section("range", sections.range, beside(page)),
     ...section("questions", sections.questions, asked(page)),
     ...section("unknown", sections.unknown, notKnownYet(page)),

@@ -7,6 +7,7 @@ import type { ScreenColour } from "../plots/screen-colour.ts";
 import { labelModel } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
+import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { decimalText } from "../words/number-text.ts";
 import type { PackageSize } from "./package-size.ts";
@@ -87,7 +88,7 @@ export function packageLabelContent(
   const swatch = printedLab(sheet.notations.masstone?.lab ?? {});
   const screen = ownColour(sheet.notations.masstone);
   const price = priceText(worded, size, context);
-  const lot = colour?.record.lot;
+  const lot = colour && lotOnSale(colour, context.records);
   const { siteAddress } = workshop;
   return {
     slug: sheet.slug,

@@ -14,7 +14,9 @@ import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { hasMixing } from "../pages/mixing-data.ts";
-import { BENCH_PATH, RECIPES_PATH } from "../pages/mixing-ways.ts";
+import { BENCH_PATH, MAP_PATH, PALETTE_PATH, RECIPES_PATH } from "../pages/mixing-ways.ts";
+import { palettePage } from "../pages/palette-page.ts";
+import { rangeMapPage, reachOf } from "../pages/range-map-page.ts";
 import { recipesPage } from "../pages/recipes-page.ts";
 import { tintBenchPage } from "../pages/tint-bench-page.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
@@ -116,6 +118,7 @@ function sitePages(
       ? [
           page(BENCH_PATH, (place) => tintBenchPage(context, place)),
           page(RECIPES_PATH, (place) => recipesPage(context, place)),
+          ...mapPages(context, page),
         ]
       : []),
     page("compare/index.html", (place) => comparePage(context, place)),
@@ -147,6 +150,20 @@ function sitePages(
     page("about/index.html", (place) => aboutPage(context, place)),
     { path: lost.path, site: siteFrame(context, lost), view: notFoundPage(context, lost) },
   ];
+}
+
+/** Where the range reaches, for a range that has a white. */
+function mapPages(
+  context: WorkedSite["context"],
+  page: (path: string, view: (place: PagePlace) => AnyPageView) => PageEntry,
+): PageEntry[] {
+  const reach = reachOf(context);
+  return reach === undefined
+    ? []
+    : [
+        page(MAP_PATH, (place) => rangeMapPage(reach, context, place)),
+        page(PALETTE_PATH, (place) => palettePage(context, place)),
+      ];
 }
 
 /** A sheet's content for paper, filled when something is printed. */

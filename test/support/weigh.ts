@@ -18,6 +18,10 @@ const PAGES = [
   "compare/bone-black-and-spinel-black/index.html",
   "answers/which-black-for-a-neutral-grey/index.html",
   "colours/in-the-whites/index.html",
+  "bench/index.html",
+  "bench/recipes/index.html",
+  "bench/map/index.html",
+  "bench/palette/index.html",
 ];
 /** Screens that heights are told in [px]. */
 const SCREENS = [

@@ -28,6 +28,8 @@ import type {
   AnyPageView,
   CompareView,
   PigmentIndexView,
+  PaletteView,
+  RangeMapView,
   RecipesView,
   TintBenchView,
   AnswerIndexView,
@@ -759,6 +761,36 @@ const RECIPES: RecipesView = {
   sections: COMPARE.sections,
 };
 
+const RANGE_MAP: RangeMapView = {
+  ...PAGE,
+  kind: "range-map",
+  heading: "Map of the range",
+  lead: ["Where the colours lie."],
+  ways: MIXING_WAYS,
+  words: MIXING_PAGES,
+  colours: PAINTS,
+  picture: {
+    ...trail("map", "Lines without a gap."),
+    narrow: trail("map-narrow", "The range").svg,
+  },
+  scales: { wide: "100 100 2", narrow: "50 50 1" },
+  sections: COMPARE.sections,
+};
+
+const PALETTE: PaletteView = {
+  ...PAGE,
+  kind: "palette",
+  heading: "Palette",
+  lead: ["Choose your tubes."],
+  ways: MIXING_WAYS,
+  words: MIXING_PAGES,
+  tubes: [
+    { slug: "bone-black", name: "Bone Black", colours: [{ hex: "#211f1e" }] },
+    { slug: "vine-black", name: "Vine <Black>", colours: [] },
+  ],
+  sections: COMPARE.sections,
+};
+
 const COMPARE_PAIR: ComparePairView = {
   ...PAGE,
   kind: "compare-pair",
@@ -799,5 +831,7 @@ export const PAGES: readonly {
   { name: "compare-pair", root: "../../", view: COMPARE_PAIR },
   { name: "tint-bench", root: "../", view: TINT_BENCH },
   { name: "recipes", root: "../../", view: RECIPES },
+  { name: "range-map", root: "../../", view: RANGE_MAP },
+  { name: "palette", root: "../../", view: PALETTE },
   { name: "not-found", root: "/", view: NOT_FOUND },
 ];

@@ -39,6 +39,8 @@ test("every kind of page is drawn", () => {
     "compare-pair",
     "tint-bench",
     "recipes",
+    "range-map",
+    "palette",
     "not-found",
   ];
   expect(new Set(PAGES.map(({ view }) => view.kind))).toEqual(new Set(kinds));

@@ -1,6 +1,12 @@
 /** The colour that a recipe is wanted for. */
+import { deltaE00 } from "../../colorimetry/difference.ts";
+import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
+import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
+import type { Measurement } from "../../optics/fit/measurement.ts";
+import { OIL_SURFACE } from "../../optics/surface/surface.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
+import { finishedSpectrum } from "../prediction/seen-mix.ts";
 
 export interface Target {
   readonly name: string;
@@ -11,4 +17,21 @@ export interface Target {
   readonly spectrum?: Spectrum;
   /** What it is uncertain by itself, Delta-E00 (68 %). */
   readonly p68: number;
+}
+
+/** A reading as a target, gloss shut out as in the readings of the paints. */
+export function readTarget(
+  name: string,
+  origin: "range" | "reading",
+  { spectrum: read, geometry, surface = OIL_SURFACE }: Measurement,
+): Target {
+  const spectrum = finishedSpectrum(read, { geometry, surface }, "glossy");
+  const lab = labOf(spectrum.grid, spectrum.values);
+  const u = labUncertainty(spectrum, "D65/10");
+  const p68 = Math.hypot(
+    deltaE00(lab, { ...lab, L: lab.L + u.L }),
+    deltaE00(lab, { ...lab, a: lab.a + u.a }),
+    deltaE00(lab, { ...lab, b: lab.b + u.b }),
+  );
+  return { name, origin, lab, spectrum, p68 };
 }

@@ -222,10 +222,97 @@ export const MIXING_PAGES = {
     lightfast: "Lasts",
     parts: "Parts by volume",
     partsMass: "Parts by weight",
-    static: {
-      heading: (name: string) => `In place of ${within(name)}`,
-      note: "Worked out beforehand, without lead and cadmium.",
+    replaces: {
+      heading: "What replaces it",
+      onRecipes: (name: string) => `In place of ${within(name)}`,
+      because: (name: string, metals: readonly string[]) =>
+        `${name} contains ${listed(metals)}. Nearest to it among our paints without lead and cadmium:`,
+      caption: (name: string) => `In place of ${within(name)}, and what changes`,
+      columns: {
+        what: "Instead",
+        difference: "How far off",
+        lasts: "Lasts",
+        dries: "Dries to the touch",
+        hides: "Hides",
+      },
+      itself: "itself",
+      single: "alone",
+      none: "Nothing of ours comes near it.",
+      note: "\u0394E up to about 2 passes for the same side by side. Single tubes are as read, mixtures predicted.",
+      more: "Other recipes, by your own wishes",
     },
+  },
+  map: {
+    heading: "Map of the range",
+    lead: "Where our colours lie, how they turn as they are let down, and how far mixtures of them reach.",
+    description:
+      "The colours of the range by hue, chroma and lightness, and the outline of what can be mixed of them.",
+    title: (white: string) =>
+      `The range in a* and b*, each colour with its trail in ${within(white)}`,
+    describe: (count: number, white: string, area: string) =>
+      `${count} colours, each with its way from the tube to a pale tint in ${within(white)}. The outlines go around everything that any two of them and the white can be mixed to, at L* 30, 50 and 70; at L* 50 they hold an area of about ${area}.`,
+    axes: { a: "a* (to the right: redder)", b: "b* (upwards: yellower)" },
+    outline: (L: number) => `L* ${L}`,
+    key: (p68: string) =>
+      `Lines without a gap: L* 30; long dashes: L* 50; short dashes: L* 70. What lies inside a line can be mixed; the line itself is a prediction, within \u0394E ${p68} two times in three.`,
+    without: "Without which colour?",
+    withoutSaid: (name: string, share: string) =>
+      `Without ${within(name)} the range reaches ${share} less far at L* 50 (dotted line).`,
+    withoutNothing: (name: string) =>
+      `Without ${within(name)} the range reaches as far at L* 50: others make its hues.`,
+    adds: {
+      heading: "What each tube adds",
+      caption: "How much smaller the range would be without it",
+      colour: "Without",
+      levels: [30, 50, 70],
+      column: (L: number) => `at L* ${L}`,
+      note: "Share of the area within the outline that only this colour reaches. About: a share under 1 % is within what we can tell.",
+      little: "under 1 %",
+    },
+    absent: "Not on the map",
+    notMapped: (names: readonly string[]) =>
+      `Not on the map, since they were read differently or not let down in this white: ${listed(names)}.`,
+  },
+  palette: {
+    heading: "Palette",
+    lead: "Choose your tubes: what they reach, what is missing, and in which order to paint with them.",
+    description: "A chosen set of colours: its map, its gaps, and the order of layering.",
+    without:
+      "Choosing a palette needs the page\u2019s script. The order of layering of the whole range is in the table below.",
+    choose: "Your tubes",
+    reach: "What they reach",
+    reachTitle: "Your tubes and what can be mixed of them",
+    share: (share: string) => `About ${share} of what the whole range reaches at L* 50.`,
+    gaps: "What is missing",
+    gap: (hue: string, L: number, deltaE: string, nearest: string) =>
+      `Nothing near a clean ${hue} of L* ${L}: the range has it, yours stops \u0394E ${deltaE} short${nearest}.`,
+    gapBy: (names: readonly string[]) => `; ${listed(names, "or")} would bring it`,
+    noGaps: "No gap that another of our tubes would fill.",
+    tooFew: "Choose two colours or more.",
+    hues: [
+      "red",
+      "orange",
+      "yellow",
+      "yellow green",
+      "green",
+      "blue green",
+      "blue",
+      "violet",
+      "purple",
+      "pink",
+    ],
+    order: "In which order to paint",
+    orderNote:
+      "Fast and lean below, slow and fat above: in layers put a colour over one that stands before it, not under.",
+    columns: {
+      colour: "Colour",
+      dries: "Dries to the touch",
+      oil: "Oil to 100 g of pigment",
+      lasts: "Lasts",
+    },
+    print: "Print this palette",
+    yours: "yours",
+    wholeRange: "the range",
   },
 };
 

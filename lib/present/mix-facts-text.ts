@@ -1,9 +1,9 @@
 /** What is known of a mixture beside its colour, in words. */
-import type { JudgedMix } from "../../../lib/mixing/finding/judged-mix.ts";
-import { OPACITY_FILM } from "../../../lib/optics/films/opacity.ts";
-import { decimalText } from "../../../lib/words/number-text.ts";
-import type { MixFacts } from "../../../lib/mixing/prediction/mix-facts.ts";
-import { MIXING_PAGES as TEXT } from "../../../lib/words/en/mixing-pages.ts";
+import type { JudgedMix } from "../mixing/finding/judged-mix.ts";
+import { OPACITY_FILM } from "../optics/films/opacity.ts";
+import { decimalText } from "../words/number-text.ts";
+import type { MixFacts } from "../mixing/prediction/mix-facts.ts";
+import { MIXING_PAGES as TEXT } from "../words/en/mixing-pages.ts";
 
 type Row = readonly [name: string, said: string];
 

@@ -1,0 +1,49 @@
+import type { PaletteView } from "../blocks/page-kinds.ts";
+import { section, statement } from "../blocks/section-blocks.ts";
+import { layeringOrder } from "../mixing/layering-order.ts";
+import type { CellView } from "../present/views.ts";
+import { mixingOf, mixingWays } from "./mixing-ways.ts";
+import type { PageContext, PagePlace } from "./page-context.ts";
+import { pageHead } from "./site-frame.ts";
+
+/** The tubes to choose from, and all of them in the order in which layers dry. */
+export function palettePage(context: PageContext, place: PagePlace): PaletteView {
+  const text = context.words.pages.mixing;
+  const { palette } = text;
+  const range = mixingOf(context);
+  const paints = range.data.paints.filter(({ kind }) => kind !== "medium");
+  const { columns } = palette;
+  return {
+    kind: "palette",
+    ...pageHead(context, place, palette.heading, palette.description),
+    lead: [palette.lead],
+    ways: mixingWays(context, place),
+    words: text,
+    tubes: paints.map(({ slug, name, screen }) => ({
+      slug,
+      name,
+      colours: screen === undefined ? [] : [screen],
+    })),
+    sections: section("order", palette.order, [
+      statement(palette.orderNote, "note"),
+      {
+        kind: "table",
+        table: {
+          caption: palette.order,
+          columns: [
+            { head: columns.colour },
+            { head: columns.dries },
+            { head: columns.oil },
+            { head: columns.lasts },
+          ],
+          rows: layeringOrder(paints).map(({ slug, name, facts }): CellView[] => [
+            { text: name, href: `${place.root}colours/${slug}/` },
+            { text: facts.drying?.text ?? "\u2013" },
+            { text: facts.oil?.text ?? "\u2013" },
+            { text: facts.lightfastness?.text ?? "\u2013" },
+          ]),
+        },
+      },
+    ]),
+  };
+}

@@ -1,0 +1,200 @@
+/** What takes the place of a colour that some may not use: nearest tubes and recipes, and what changes with each. */
+import type { Block } from "../blocks/block.ts";
+import { statement } from "../blocks/section-blocks.ts";
+import { deltaE00 } from "../colorimetry/difference.ts";
+import { foundMixes, type FoundMix } from "../mixing/finding/found-mixes.ts";
+import { byOrder, judgedMix, paintPasses, type MixLimits } from "../mixing/finding/judged-mix.ts";
+import { readTarget, type Target } from "../mixing/finding/target.ts";
+import { addressOf } from "../mixing/mix-address.ts";
+import type { MixingPaint } from "../mixing/mixing-paint.ts";
+import { mixableColours, type MixingRange } from "../mixing/mixing-range.ts";
+import { mixFacts } from "../mixing/prediction/mix-facts.ts";
+import { volumeMix } from "../mixing/prediction/mass-mix.ts";
+import { cellSwatch } from "../plots/small-swatch.ts";
+import { driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
+import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
+import { asMarkup, type CellView } from "../present/views.ts";
+import { decimalText } from "../words/number-text.ts";
+import { mixingOf } from "./mixing-ways.ts";
+import type { PageContext, PagePlace } from "./page-context.ts";
+
+/** Metals that customers ask to do without. */
+const AVOIDED = ["lead", "cadmium"];
+const LIMITS: MixLimits = { withoutMetals: AVOIDED, isUnlabelled: false };
+const SINGLES_MOST = 2;
+const RECIPES_MOST = 4;
+
+/** None for a colour that nobody has to do without, or that was not read. */
+export function replacementBlocks(
+  slug: string,
+  context: PageContext,
+  { root }: PagePlace,
+): Block[] {
+  const text = context.words.pages.mixing.recipes.replaces;
+  const found = replacements(slug, context);
+  if (found === undefined) return [];
+  const { paint, metals, rows } = found;
+  const { columns } = text;
+  const more = {
+    text: text.more,
+    href: `${root}bench/recipes/?colour=${slug}&${metals.map((metal) => `metal=${metal}`).join("&")}`,
+  };
+  return [
+    statement(text.because(paint.name, metals), "lead"),
+    ...(rows.length === 1
+      ? [statement(text.none)]
+      : [
+          {
+            kind: "table",
+            table: {
+              caption: text.caption(paint.name),
+              columns: [
+                { head: columns.what },
+                { head: columns.difference },
+                { head: columns.lasts },
+                { head: columns.dries },
+                { head: columns.hides },
+              ],
+              rows: rows.map(({ what, href, cells, screen }): CellView[] => [
+                {
+                  text: what,
+                  ...(href === undefined ? {} : { href: `${root}${href}` }),
+                  ...(screen === undefined ? {} : { swatch: asMarkup(cellSwatch(screen)) }),
+                },
+                ...cells.map((cell) => ({ text: cell })),
+              ]),
+              note: text.note,
+            },
+          } as const,
+        ]),
+    { kind: "links", links: [more] },
+  ];
+}
+
+interface Row {
+  readonly what: string;
+  readonly href?: string;
+  readonly cells: readonly string[];
+  readonly screen?: { readonly hex: string; readonly displayP3?: string };
+}
+
+interface Replacements {
+  readonly paint: MixingPaint;
+  readonly metals: readonly string[];
+  /** The colour itself first. */
+  readonly rows: readonly Row[];
+}
+
+const KNOWN = new WeakMap<PageContext["sheets"], Map<string, Replacements | undefined>>();
+
+function replacements(slug: string, context: PageContext): Replacements | undefined {
+  const known = KNOWN.get(context.sheets) ?? new Map<string, Replacements | undefined>();
+  KNOWN.set(context.sheets, known);
+  if (!known.has(slug)) known.set(slug, worked(slug, context));
+  return known.get(slug);
+}
+
+function worked(slug: string, context: PageContext): Replacements | undefined {
+  const range = mixingOf(context);
+  const paint = range.paint(slug);
+  const reading = range.masstone(slug);
+  const metals = AVOIDED.filter((metal) => paint?.facts.metals.includes(metal) === true);
+  if (paint === undefined || reading === undefined || metals.length === 0) return undefined;
+  const target = readTarget(paint.name, "range", reading);
+  const text = context.words.pages.mixing.recipes.replaces;
+  const itself: Row = {
+    what: paint.name,
+    cells: [text.itself, ...paintCells(paint, range)],
+    ...(paint.screen === undefined ? {} : { screen: paint.screen }),
+  };
+  return {
+    paint,
+    metals,
+    rows: [itself, ...singles(paint, target, range), ...recipes(target, range)],
+  };
+}
+
+/** Other tubes by themselves, as they were read. */
+function singles(paint: MixingPaint, target: Target, range: MixingRange): Row[] {
+  const near = range.data.paints.flatMap((other) => {
+    const reading = range.masstone(other.slug);
+    if (other.slug === paint.slug || other.kind !== paint.kind) return [];
+    if (reading === undefined || !paintPasses(other, LIMITS)) return [];
+    const own = readTarget(other.name, "range", reading);
+    return [
+      {
+        other,
+        difference: deltaE00(own.lab, target.lab),
+        p68: Math.hypot(own.p68, target.p68),
+      },
+    ];
+  });
+  return near
+    .toSorted((one, other) => one.difference - other.difference)
+    .slice(0, SINGLES_MOST)
+    .map(({ other, difference, p68 }) => ({
+      what: other.name,
+      href: `colours/${other.slug}/`,
+      cells: [differenceText(difference, p68), ...paintCells(other, range)],
+      ...(other.screen === undefined ? {} : { screen: other.screen }),
+    }));
+}
+
+/** Pairs and, where none may be it, threes: in each white that may be used. */
+function recipes(target: Target, range: MixingRange): Row[] {
+  for (const coloursMost of [2, 3]) {
+    const found = range.whites
+      .filter((white) => paintPasses(white, LIMITS))
+      .flatMap(({ slug: white }, i): FoundMix[] => {
+        const colours = mixableColours(range, white)
+          .filter((one) => paintPasses(one, LIMITS))
+          .map(({ slug }) => slug);
+        const wish = {
+          target,
+          white,
+          colours,
+          mustHold: [],
+          coloursMost,
+          without: [],
+          isWhiteFree: i === 0,
+        };
+        return [...foundMixes(wish, range)].flatMap((one) => one ?? []);
+      });
+    const judged = found
+      .toSorted((one, other) => one.deltaE00 - other.deltaE00)
+      .slice(0, 2 * RECIPES_MOST)
+      .map((one) => judgedMix(one, target, range))
+      .toSorted(byOrder("fewest"));
+    if (judged.some(({ isWithin }) => isWithin) || coloursMost === 3)
+      return judged
+        .slice(0, RECIPES_MOST)
+        .map(({ mix, deltaE00: difference, p68, facts, contrast, shown }) => {
+          const parts = toSmallest(volumeMix(mix, range) ?? mix);
+          return {
+            what: mixPartsText(parts, range),
+            href: `bench/?${addressOf({ mix: parts, filmUm: Infinity, finish: "glossy", light: "daylight" })}`,
+            cells: [
+              differenceText(difference, p68),
+              lastsText(facts),
+              driesText(facts),
+              hidesText(contrast),
+            ],
+            screen: shown,
+          };
+        });
+  }
+  return [];
+}
+
+function paintCells(paint: MixingPaint, range: MixingRange): string[] {
+  const alone = { slug: paint.slug, parts: 1 };
+  const facts = mixFacts(
+    { by: "mass", colours: [alone], white: { slug: paint.slug, parts: 0 } },
+    range,
+  );
+  return [lastsText(facts), driesText(facts), paint.facts.opacity?.text ?? "\u2013"];
+}
+
+function differenceText(difference: number, p68: number): string {
+  return `\u0394E\u00a0${decimalText(difference, 1)} \u00b1${decimalText(p68, 1)}`;
+}

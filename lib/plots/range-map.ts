@@ -1,0 +1,139 @@
+/** The colours of a range in a*, b* with their trails in a white, and the outline of what can be mixed of them. */
+import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
+import { plotFrame } from "./plot-frame.ts";
+import { drawnRangePoints, type RangePoint } from "./range-point.ts";
+import { inOwnColour, type ScreenColour } from "./screen-colour.ts";
+import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
+import { textLine } from "./text-label.ts";
+import { ticksEvery } from "./ticks.ts";
+
+interface Place {
+  readonly a: number;
+  readonly b: number;
+}
+
+export interface MapColour extends RangePoint, Place {
+  /** From the strongest to the palest, each in its own colour. */
+  readonly trail: readonly (Place & { readonly colour: ScreenColour })[];
+}
+
+export interface RangeMap extends PictureWords {
+  readonly colours: readonly MapColour[];
+  readonly outlines: readonly { readonly label: string; readonly places: readonly Place[] }[];
+  readonly axes: { readonly a: string; readonly b: string };
+}
+
+const STEP = 20;
+const DASHES = [undefined, "6 3", "2 3"] as const;
+
+/** Where a* and b* lie in the picture: place = origin + value times unit. */
+export interface MapScale {
+  readonly originX: number;
+  readonly originY: number;
+  readonly unit: number;
+}
+
+/** @throws RangeError for no colours. */
+export function rangeMap(params: RangeMap): { readonly svg: string; readonly scale: MapScale } {
+  const { colours, outlines, axes } = params;
+  if (colours.length === 0) throw refusal("colours of a map", "none", "at least one");
+  const places: readonly Place[] = [
+    ...colours.flatMap((colour) => [colour, ...colour.trail]),
+    ...outlines.flatMap((one) => one.places),
+  ];
+  const reach = (of: (place: Place) => number): readonly [number, number] => {
+    const values = places.map(of);
+    return [
+      STEP * Math.floor(Math.min(...values) / STEP),
+      STEP * Math.ceil(Math.max(...values) / STEP),
+    ];
+  };
+  const [a, b] = [reach((place) => place.a), reach((place) => place.b)];
+  const width = pictureWidth(params);
+  const area = width - 44;
+  const frame = plotFrame({
+    width,
+    top: 0,
+    areaHeight: Math.round((area * (b[1] - b[0])) / (a[1] - a[0])),
+    inside: 8,
+    grid: "both",
+    x: { domain: a, ticks: ticksEvery(STEP, a), label: axes.a },
+    y: { domain: b, ticks: ticksEvery(STEP, b), label: axes.b },
+  });
+  const at = (place: Place): Point => ({ x: frame.x(place.a), y: frame.y(place.b) });
+  const origin = at({ a: 0, b: 0 });
+  const svg = writtenPicture("range-map", params, { width, height: frame.bottom, hasLinks: true }, [
+    ...frame.nodes,
+    onPanel([
+      ...outlines.flatMap(({ places: line }, i) => outlineNodes(line.map(at), i)),
+      element("path", {
+        class: "plot__without",
+        d: "M0 0",
+        fill: "none",
+        stroke: "currentColor",
+        "stroke-width": 1.5,
+        "stroke-dasharray": "1 3",
+      }),
+      ...colours.flatMap((colour) => trailNodes(colour, at)),
+      ...drawnRangePoints(
+        colours.map((colour) => ({ ...colour, at: at(colour) })),
+        {
+          left: frame.area.left + 3,
+          top: frame.area.top + 3,
+          right: frame.area.right - 3,
+          bottom: frame.area.bottom - 3,
+        },
+      ),
+      ...outlines.flatMap(({ label, places: line }, i) => outlineName(label, line.map(at), i)),
+    ]),
+  ]);
+  return {
+    svg,
+    scale: {
+      originX: origin.x,
+      originY: origin.y,
+      unit: (at({ a: 10, b: 0 }).x - origin.x) / 10,
+    },
+  };
+}
+
+function outlineNodes(line: readonly Point[], i: number): SvgNode[] {
+  const [first] = line;
+  if (first === undefined) return [];
+  return [
+    element("path", {
+      class: "plot__outline",
+      d: polyline([...line, first]),
+      fill: "none",
+      stroke: "currentColor",
+      "stroke-width": 1.25,
+      "stroke-dasharray": DASHES[i % DASHES.length],
+    }),
+  ];
+}
+
+/** About the outline's lowest place, clear of the others' names. */
+function outlineName(label: string, line: readonly Point[], i: number): SvgNode[] {
+  const lowest = line.toSorted((one, other) => other.y - one.y)[i * 5];
+  return lowest === undefined
+    ? []
+    : [
+        textLine(
+          label,
+          { x: lowest.x, y: lowest.y + 14 },
+          { role: "label", anchor: "middle", rim: true },
+        ),
+      ];
+}
+
+function trailNodes({ trail, a, b }: MapColour, at: (place: Place) => Point): SvgNode[] {
+  const places = [{ a, b }, ...trail];
+  return trail.flatMap((step, i): SvgNode[] => {
+    const [from, to] = [at(places[i] ?? step), at(step)];
+    return [
+      inOwnColour(step.colour, "stroke", (stroke) =>
+        element("path", { d: polyline([from, to]), fill: "none", "stroke-width": 2, ...stroke }),
+      ),
+    ];
+  });
+}

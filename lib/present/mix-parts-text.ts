@@ -1,0 +1,29 @@
+/** Parts of a mixture in words. */
+import type { Mix } from "../mixing/mix.ts";
+import type { MixingRange } from "../mixing/mixing-range.ts";
+import { MIXING_PAGES as TEXT } from "../words/en/mixing-pages.ts";
+import { significantText } from "../words/number-text.ts";
+
+/** "Parts by volume: Titanium White 30, Bone Black 2, Raw Umber 1", the largest first, the smallest as one. */
+export function mixPartsText(mix: Mix, range: MixingRange): string {
+  const { colours, white } = toSmallest(mix);
+  const parts = [...(white.parts > 0 ? [white] : []), ...colours].toSorted(
+    (one, other) => other.parts - one.parts,
+  );
+  const unit = mix.by === "volume" ? TEXT.recipes.parts : TEXT.recipes.partsMass;
+  return `${unit}: ${parts
+    .map(
+      ({ slug, parts: own }) =>
+        `${range.paint(slug)?.name ?? slug}\u00a0${significantText(own, 2)}`,
+    )
+    .join(", ")}`;
+}
+
+/** The same with one part of the smallest. */
+export function toSmallest(mix: Mix): Mix {
+  const least = Math.min(
+    ...[...mix.colours, mix.white].map(({ parts }) => parts).filter((parts) => parts > 0),
+  );
+  const one = <P extends { parts: number }>(part: P): P => ({ ...part, parts: part.parts / least });
+  return { ...mix, colours: mix.colours.map(one), white: one(mix.white) };
+}
