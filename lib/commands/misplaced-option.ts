@@ -11,6 +11,7 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   size: ["cards", "labels"],
   paper: ["cards"],
   since: ["cards", "next"],
+  incomplete: ["cards"],
   copies: ["labels"],
   scale: ["read"],
   uses: ["check"],
