@@ -8,6 +8,7 @@ import { DRAWDOWN_NOISE, readingNoise } from "../fit/reading-noise.ts";
 import type { Geometry, Measurement, SurfaceConstants } from "../fit/measurement.ts";
 import { internalReflectances } from "../surface/measurement-in-geometry.ts";
 import { keptReflectance } from "../tints/tint-reading.ts";
+import { at } from "../../quantities/at.ts";
 
 /** K and S of a paint as a dried film [1/um], shape (count) each. */
 export interface FilmCoefficients {
@@ -92,9 +93,9 @@ export function filmCoefficients(
   const ownMasstone = masstone === undefined ? undefined : withNoise(masstone, surface);
   const points = Array.from({ length: grid.count }, (_, i) => {
     const films = internal.map(({ R, noise, Rg, filmUm }) => ({
-      R: R[i] ?? NaN,
-      noise: noise[i] ?? NaN,
-      Rg: Rg[i] ?? NaN,
+      R: at(R, i),
+      noise: at(noise, i),
+      Rg: at(Rg, i),
       filmUm,
     }));
     return pointCoefficients(films, ownMasstone?.R[i], ownMasstone?.noise[i]);
@@ -124,10 +125,10 @@ function withNoise(
 ): { readonly R: readonly number[]; readonly noise: readonly number[] } {
   const { grid, values } = reading.spectrum;
   const sigma = readingNoise(reading);
-  const noisy = values.map((value, i) => value + (sigma[i] ?? NaN));
+  const noisy = values.map((value, i) => value + at(sigma, i));
   const R = internalReflectances(reading, surface).values;
   const moved = internalReflectances({ ...reading, spectrum: { grid, values: noisy } }, surface);
-  return { R, noise: R.map((value, i) => Math.abs((moved.values[i] ?? NaN) - value)) };
+  return { R, noise: R.map((value, i) => Math.abs(at(moved.values, i) - value)) };
 }
 
 function median(values: readonly number[]): number {

@@ -10,6 +10,7 @@ import { internalReflectances } from "../surface/measurement-in-geometry.ts";
 import type { Geometry, Measurement } from "../fit/measurement.ts";
 import { surfaceForm } from "../surface/surface.ts";
 import { readingOf } from "../tints/tint-reading.ts";
+import { at } from "../../quantities/at.ts";
 
 /** Contrast ratio [1] of a film that is taken to hide its ground (ISO 6504-3, ASTM D2805; memory). */
 export const HIDING_CONTRAST_RATIO = 0.98;
@@ -54,7 +55,7 @@ export function filmSpectrum(
   const form = surfaceForm(geometry, paint.surface);
   const grounds = internalReflectances(ground, paint.surface).values;
   const values = paint.K.map((K, i) =>
-    readingOf(form, Math.max(filmReflectance(K, paint.S[i] ?? NaN, filmUm, grounds[i] ?? NaN), 0)),
+    readingOf(form, Math.max(filmReflectance(K, at(paint.S, i), filmUm, at(grounds, i)), 0)),
   );
   return { grid: paint.grid, values };
 }

@@ -2,6 +2,7 @@ import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { FilmCoefficients } from "./film-coefficients.ts";
+import { at } from "../../quantities/at.ts";
 
 /** Share [1] of a paint's light at wavelengths where its films hid the chart, up to which they still tell S. */
 const HIDDEN_SHARE_MAX = 0.25;
@@ -30,7 +31,7 @@ export function scatteringPowerSeen(
   weights: readonly number[],
   filmUm: number,
 ): number {
-  return scattering.reduce((sum, S, i) => sum + S * filmUm * (weights[i] ?? NaN), 0);
+  return scattering.reduce((sum, S, i) => sum + S * filmUm * at(weights, i), 0);
 }
 
 /**

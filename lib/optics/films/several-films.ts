@@ -1,6 +1,7 @@
 /** What all films of a paint over black and white tell of it together. */
 import type { Measurement, SurfaceConstants } from "../fit/measurement.ts";
 import { filmOptics, type FilmOptics, type TwoGroundFilm } from "./two-ground-film.ts";
+import { at } from "../../quantities/at.ts";
 
 /** {@link FilmOptics} of several films; S X is that of a film of `filmUm`, where thicknesses are known. */
 export interface FilmsOptics extends FilmOptics {
@@ -59,10 +60,10 @@ function weightedMeans(series: readonly Told[]): Told {
   for (let i = 0; i < count; i++) {
     let [sum, total, best] = [0, 0, NaN];
     for (const one of series) {
-      const sigma = one.sigmas[i] ?? NaN;
+      const sigma = at(one.sigmas, i);
       const weight = 1 / sigma ** 2;
       if (!(weight > 0 && weight < Infinity)) continue;
-      sum += weight * (one.values[i] ?? NaN);
+      sum += weight * at(one.values, i);
       total += weight;
       best = best < sigma ? best : sigma;
     }

@@ -4,7 +4,7 @@ import type { Measurement, SurfaceConstants } from "../fit/measurement.ts";
 import { masstoneReflectance } from "../kubelka-munk.ts";
 import { internalReflectances } from "../surface/measurement-in-geometry.ts";
 import { keptReflectance } from "../tints/tint-reading.ts";
-import { at } from "../../quantities/at.ts";
+import { at, certain } from "../../quantities/at.ts";
 import { scatteringPower, twoGroundRatio } from "./film.ts";
 
 /** A film over both halves of a chart, with the bare halves; one grid. */
@@ -74,15 +74,15 @@ function surest(series: readonly FilmPower[]): FilmPower {
   const best = Array.from({ length: count }, (_, i) =>
     series.reduce<FilmPower | undefined>(
       (one, other) =>
-        one === undefined || !((one.powerSigma[i] ?? NaN) <= (other.powerSigma[i] ?? Infinity))
+        one === undefined || !(at(one.powerSigma, i) <= (other.powerSigma[i] ?? Infinity))
           ? other
           : one,
       undefined,
     ),
   );
   return {
-    logPower: Float64Array.from(best, (one, i) => one?.logPower[i] ?? NaN),
-    powerSigma: Float64Array.from(best, (one, i) => one?.powerSigma[i] ?? NaN),
+    logPower: Float64Array.from(best, (one, i) => at(certain(one).logPower, i)),
+    powerSigma: Float64Array.from(best, (one, i) => at(certain(one).powerSigma, i)),
   };
 }
 
@@ -149,7 +149,7 @@ function byBothGrounds(film: TwoGroundFilm, surface: SurfaceConstants): FilmOpti
       internalOfFilm(film.overWhite, white, surface),
     ];
     return Array.from({ length: count }, (_, i) =>
-      point(Rb[i] ?? NaN, Rw[i] ?? NaN, grounds[0]?.[i] ?? NaN, grounds[1]?.[i] ?? NaN),
+      point(at(Rb, i), at(Rw, i), at(at(grounds, 0), i), at(at(grounds, 1), i)),
     );
   };
   const [black, white] = [film.overBlack.spectrum.values, film.overWhite.spectrum.values];
@@ -157,32 +157,32 @@ function byBothGrounds(film: TwoGroundFilm, surface: SurfaceConstants): FilmOpti
   const bare = [film.black.spectrum.values, film.white.spectrum.values];
   const blackError = black.map((value, i) =>
     Math.hypot(
-      FILM_ERRORS.apart * (blackNoise[i] ?? NaN),
-      FILM_ERRORS.pinholes * (value - (bare[0]?.[i] ?? NaN)),
+      FILM_ERRORS.apart * at(blackNoise, i),
+      FILM_ERRORS.pinholes * (value - at(at(bare, 0), i)),
     ),
   );
   const whiteError = white.map((value, i) =>
     Math.hypot(
-      FILM_ERRORS.apart * (blackNoise[i] ?? NaN),
-      FILM_ERRORS.pinholes * (value - (bare[1]?.[i] ?? NaN)),
-      FILM_ERRORS.thickness * Math.max(value - (black[i] ?? NaN), 0),
+      FILM_ERRORS.apart * at(blackNoise, i),
+      FILM_ERRORS.pinholes * (value - at(at(bare, 1), i)),
+      FILM_ERRORS.thickness * Math.max(value - at(black, i), 0),
     ),
   );
-  const noisy = black.map((value, i) => value + (blackError[i] ?? NaN));
-  const thinner = white.map((value, i) => value + (whiteError[i] ?? NaN));
+  const noisy = black.map((value, i) => value + at(blackError, i));
+  const thinner = white.map((value, i) => value + at(whiteError, i));
   const lifted = (values: readonly number[]): number[] =>
     values.map((value) => value + FILM_ERRORS.surface);
-  const at = points(black, white);
+  const asRead = points(black, white);
   const moved = [
     points(noisy, white),
     points(black, thinner),
     points(lifted(black), lifted(white)),
   ];
   const optics = { ...emptyOptics(count) };
-  for (const [i, own] of at.entries()) {
+  for (const [i, own] of asRead.entries()) {
     const others = moved.map((one) => one[i]);
-    const parted = (white[i] ?? NaN) - (black[i] ?? NaN);
-    const error = Math.hypot(blackError[i] ?? NaN, whiteError[i] ?? NaN);
+    const parted = at(white, i) - at(black, i);
+    const error = Math.hypot(at(blackError, i), at(whiteError, i));
     if (!(parted > PARTED_MIN * error)) continue;
     if (own === undefined || !others.every((other) => other !== undefined)) continue;
     optics.masstone[i] = own.rho;

@@ -9,6 +9,7 @@ import {
 import type { TwoGroundFilm } from "../films/two-ground-film.ts";
 import { allFilms, type DrawdownSet, type PaintFilms } from "./drawdown.ts";
 import type { Measurement } from "./measurement.ts";
+import { at } from "../../quantities/at.ts";
 
 /** What tristimulus needs of a grid [nm]. */
 const FIRST_MAX_NM = 400;
@@ -27,7 +28,7 @@ export function commonGrid(grids: readonly WavelengthGrid[]): WavelengthGrid | u
   const lastNm = Math.min(...grids.map((grid) => wavelengthNm(grid, grid.count - 1)));
   // On the points of the coarsest, which are then taken as they are.
   const inside = wavelengthsNm(coarsest).filter((nm) => nm >= firstNm && nm <= lastNm);
-  const [startNm, endNm] = [inside[0] ?? NaN, inside.at(-1) ?? NaN];
+  const [startNm, endNm] = [at(inside, 0), inside.at(-1) ?? NaN];
   return startNm <= FIRST_MAX_NM && endNm >= LAST_MIN_NM
     ? { startNm, stepNm, count: inside.length }
     : undefined;

@@ -2,6 +2,7 @@
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { FilmOptics } from "../films/two-ground-film.ts";
 import { smoothed } from "./scattering-prior.ts";
+import { at } from "../../quantities/at.ts";
 
 /** ln S of a colour in units of its white's S, per unit of mass ratio; shape (count) each. */
 export interface FilmScattering {
@@ -54,7 +55,7 @@ export function filmScattering(
     (areFilms ? Math.log((whiteScale.filmUm ?? 1) / (colourScale.filmUm ?? 1)) : 0);
   return {
     logScattering: colour.logPower.map((power, i) =>
-      (ofColour[i] ?? 0) > 0 ? power - (whitePower[i] ?? NaN) + scale : NaN,
+      (ofColour[i] ?? 0) > 0 ? power - at(whitePower, i) + scale : NaN,
     ),
     sigma: ofColour.map((weight) => 1 / Math.sqrt(weight)),
     scaleSigma: Math.hypot(areMasses ? 0 : DENSITY_SIGMA, THICKNESS_SIGMA),
@@ -82,14 +83,14 @@ export function scatteringAlone(
     for (const [m, told] of film.logScattering.entries()) {
       if (!(told === told)) continue;
       const near = Math.exp(-((((m - i) * grid.stepNm) / ALONE.widthNm) ** 2) / 2);
-      const weight = near / ((film.sigma[m] ?? NaN) ** 2 + 0.01);
+      const weight = near / (at(film.sigma, m) ** 2 + 0.01);
       nearest = Math.max(nearest, near);
       sum += weight * told;
       total += weight;
     }
     if (!(total > 0)) return value;
     const ofFilm = nearest / ALONE.byFilm ** 2;
-    const ofLetDowns = 1 / ((SUncertainty[i] ?? NaN) ** 2 + ALONE.byLetDowns ** 2);
+    const ofLetDowns = 1 / (at(SUncertainty, i) ** 2 + ALONE.byLetDowns ** 2);
     return Math.exp(
       ((ofFilm * sum) / total + ofLetDowns * Math.log(value)) / (ofFilm + ofLetDowns),
     );

@@ -12,6 +12,7 @@ import { suspects } from "./outlier-drawdown.ts";
 import { scatteringRuling } from "./scattering-statement.ts";
 import type { SurfaceTrial } from "./surface-trial.ts";
 import { drawnDoubts, workshopExperience } from "./workshop-experience.ts";
+import { at } from "../../quantities/at.ts";
 
 export function finishedFit(
   usable: UsableDrawdowns,
@@ -82,7 +83,7 @@ function fittedWhites(
     const tints = set.tints.filter(({ tint }) => tint.white === white.slug);
     const ratioKind = tints[0]?.tint.ratioKind;
     if (own === undefined || ratioKind === undefined) return [];
-    const S = Array.from(own.extinction, (E, i) => E * shares(solution.masstone[i] ?? NaN).s);
+    const S = Array.from(own.extinction, (E, i) => E * shares(at(solution.masstone, i)).s);
     const SUncertainty = Array.from(own.varianceS, (variance) => Math.sqrt(variance * inflation));
     return [
       {
@@ -97,9 +98,9 @@ function fittedWhites(
         ...(white.scattering === undefined
           ? {}
           : { SAlone: scatteringAlone(set.grid, S, SUncertainty, white.scattering) }),
-        K: Array.from(own.extinction, (E, i) => E * shares(solution.masstone[i] ?? NaN).k),
+        K: Array.from(own.extinction, (E, i) => E * shares(at(solution.masstone, i)).k),
         KUncertainty: Array.from(own.varianceK, (variance) => Math.sqrt(variance * inflation)),
-        SUpper: S.map((value, i) => value * Math.exp(2 * (SUncertainty[i] ?? NaN))),
+        SUpper: S.map((value, i) => value * Math.exp(2 * at(SUncertainty, i))),
         steps: tints.map(({ tint, measured, hiding, lab }) => {
           const suspect = found.get(tint.id);
           return {

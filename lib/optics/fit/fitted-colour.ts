@@ -16,6 +16,7 @@ import type { Measurement } from "./measurement.ts";
 import { surfaceTrial, type SurfaceRefusal, type SurfaceTrial } from "./surface-trial.ts";
 import { leftOutMisses, workshopExperience } from "./workshop-experience.ts";
 import { usableDrawdowns } from "./usable-drawdowns.ts";
+import { at } from "../../quantities/at.ts";
 
 /**
  * K and S of one colour relative to its whites, by its own drawdowns alone:
@@ -203,5 +204,5 @@ function median(values: readonly number[]): number {
   const half = sorted.length / 2;
   return sorted.length === 0
     ? Infinity
-    : ((sorted[Math.ceil(half) - 1] ?? NaN) + (sorted[Math.floor(half)] ?? NaN)) / 2;
+    : (at(sorted, Math.ceil(half) - 1) + at(sorted, Math.floor(half))) / 2;
 }

@@ -5,6 +5,7 @@ import { readingOf } from "../tints/tint-reading.ts";
 import type { FilmOptics, TwoGroundFilm } from "../films/two-ground-film.ts";
 import type { Measurement, SurfaceConstants } from "./measurement.ts";
 import { readingNoise } from "./reading-noise.ts";
+import { at } from "../../quantities/at.ts";
 
 /** A reading that stands for R-infinity, with its noise; shape (count) each. */
 export interface HidingReading {
@@ -37,18 +38,18 @@ export function hidingReading(
   const form = surfaceForm(reading.geometry, surface);
   const overWhiteNoise = readingNoise(film.overWhite);
   const shown = Array.from({ length: own.measured.length }, (_, i) => {
-    const rho = optics.masstone[i] ?? NaN;
+    const rho = at(optics.masstone, i);
     const [black, white] = [film.overBlack.spectrum.values[i], film.overWhite.spectrum.values[i]];
-    const parted = (white ?? NaN) - (black ?? NaN) > (overWhiteNoise[i] ?? NaN);
+    const parted = (white ?? NaN) - (black ?? NaN) > at(overWhiteNoise, i);
     return parted && rho === rho ? readingOf(form, rho) : undefined;
   });
   return {
     measured: own.measured.map((value, i) => shown[i] ?? value),
     sigma: own.sigma.map((noise, i) => {
       if (shown[i] === undefined) return noise;
-      const rho = optics.masstone[i] ?? NaN;
+      const rho = at(optics.masstone, i);
       const slope = form.gain / (1 - form.k2 * rho) ** 2;
-      return Math.hypot(noise, slope * (optics.masstoneSigma[i] ?? NaN));
+      return Math.hypot(noise, slope * at(optics.masstoneSigma, i));
     }),
     filmContrast,
   };

@@ -16,6 +16,7 @@ import {
   tintReading,
   type ReadingSlopes,
 } from "../tints/tint-reading.ts";
+import { at } from "../../quantities/at.ts";
 
 export interface ClosedForm {
   /** Internal R-infinity of the colour [1], shape (count). */
@@ -35,20 +36,19 @@ const EXTINCTION_MAX = 1e6;
 export function closedForm({ grid, masstone, whiteRatios, tints }: FitProblem): ClosedForm {
   const rhos = new Float64Array(grid.count);
   for (let i = 0; i < grid.count; i++)
-    rhos[i] = keptReflectance(internalOf(masstone.form, masstone.measured[i] ?? NaN));
+    rhos[i] = keptReflectance(internalOf(masstone.form, at(masstone.measured, i)));
   const scattering = whiteRatios.map((whiteRatio, j) => {
     const [logScattering, weights] = [new Float64Array(grid.count), new Float64Array(grid.count)];
     for (const tint of tints) {
       if (tint.white !== j) continue;
       const own = tint.contribution ?? closedContribution(masstone, whiteRatio, tint);
       for (let i = 0; i < grid.count; i++) {
-        logScattering[i] = (logScattering[i] ?? NaN) + (own.weighted[i] ?? NaN);
-        weights[i] = (weights[i] ?? NaN) + (own.weights[i] ?? NaN);
+        logScattering[i] = at(logScattering, i) + at(own.weighted, i);
+        weights[i] = at(weights, i) + at(own.weights, i);
       }
     }
     for (let i = 0; i < grid.count; i++)
-      logScattering[i] =
-        (weights[i] ?? NaN) > 0 ? (logScattering[i] ?? NaN) / (weights[i] ?? NaN) : 0;
+      logScattering[i] = at(weights, i) > 0 ? at(logScattering, i) / at(weights, i) : 0;
     return { logScattering, weights };
   });
   return { masstone: rhos, scattering };
@@ -75,16 +75,15 @@ export function closedContribution(
     new Float64Array(measured.length),
   ];
   for (let i = 0; i < measured.length; i++) {
-    const rho = keptReflectance(internalOf(masstone.form, masstone.measured[i] ?? NaN));
+    const rho = keptReflectance(internalOf(masstone.form, at(masstone.measured, i)));
     const shared = shares(rho);
-    const theta = keptRatio(internalOf(form, measured[i] ?? NaN));
-    const extinction =
-      (theta - (whiteRatio[i] ?? NaN)) / (massRatio * (shared.k - theta * shared.s));
+    const theta = keptRatio(internalOf(form, at(measured, i)));
+    const extinction = (theta - at(whiteRatio, i)) / (massRatio * (shared.k - theta * shared.s));
     if (!(extinction > EXTINCTION_MIN && extinction < EXTINCTION_MAX)) continue;
     masstoneReading(slopes, masstone.form, rho);
-    const ofMasstone = (scatteringSlope(rho) * (masstone.sigma[i] ?? NaN)) / slopes.byLogRho;
-    tintReading(slopes, form, massRatio * extinction, rho, shared, whiteRatio[i] ?? NaN);
-    const ofTint = (sigma[i] ?? NaN) / slopes.byLogE;
+    const ofMasstone = (scatteringSlope(rho) * at(masstone.sigma, i)) / slopes.byLogRho;
+    tintReading(slopes, form, massRatio * extinction, rho, shared, at(whiteRatio, i));
+    const ofTint = at(sigma, i) / slopes.byLogE;
     const weight =
       1 /
       (ofTint * ofTint +

@@ -1,3 +1,4 @@
+import { at } from "../../quantities/at.ts";
 /**
  * Normal equations of a least-squares step with one shared unknown and one more
  * for each of several groups, every observation touching the shared one and at
@@ -46,9 +47,9 @@ export function addObservation(
   byOwn: number,
 ): void {
   addSharedObservation(system, residual, byShared);
-  system.own[group] = (system.own[group] ?? NaN) + byOwn * byOwn;
-  system.coupling[group] = (system.coupling[group] ?? NaN) + byOwn * byShared;
-  system.gradient[group] = (system.gradient[group] ?? NaN) + byOwn * residual;
+  system.own[group] = at(system.own, group) + byOwn * byOwn;
+  system.coupling[group] = at(system.coupling, group) + byOwn * byShared;
+  system.gradient[group] = at(system.gradient, group) + byOwn * residual;
 }
 
 /** Add an observation that touches the shared unknown alone. */
@@ -66,8 +67,8 @@ export function sharedCurvature(system: ArrowSystem): number {
   const { own, coupling } = system;
   let curvature = system.shared;
   for (let j = 0; j < own.length; j++) {
-    const shared = coupling[j] ?? NaN;
-    curvature -= (shared * shared) / (own[j] ?? NaN);
+    const shared = at(coupling, j);
+    curvature -= (shared * shared) / at(own, j);
   }
   return curvature;
 }
@@ -76,8 +77,7 @@ export function sharedCurvature(system: ArrowSystem): number {
 export function sharedStep(system: ArrowSystem): number {
   const { own, coupling, gradient } = system;
   let right = system.sharedGradient;
-  for (let j = 0; j < own.length; j++)
-    right -= ((coupling[j] ?? NaN) / (own[j] ?? NaN)) * (gradient[j] ?? NaN);
+  for (let j = 0; j < own.length; j++) right -= (at(coupling, j) / at(own, j)) * at(gradient, j);
   return right / sharedCurvature(system);
 }
 
@@ -87,5 +87,5 @@ export function ownStep(
   group: number,
   sharedTaken: number,
 ): number {
-  return ((gradient[group] ?? NaN) - (coupling[group] ?? NaN) * sharedTaken) / (own[group] ?? NaN);
+  return (at(gradient, group) - at(coupling, group) * sharedTaken) / at(own, group);
 }

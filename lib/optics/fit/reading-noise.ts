@@ -1,5 +1,6 @@
 import { HAND_HELD_NOISE, reflectanceSigma } from "../../colorimetry/reading-noise.ts";
 import type { Measurement } from "./measurement.ts";
+import { at } from "../../quantities/at.ts";
 
 /**
  * What a drawdown is uncertain by beside its reading, before any model.
@@ -26,6 +27,6 @@ export const DRAWDOWN_NOISE = {
  */
 export function readingNoise({ spectrum, noise = HAND_HELD_NOISE }: Measurement): number[] {
   return reflectanceSigma(noise, spectrum).map((sigma, i) =>
-    Math.hypot(sigma, DRAWDOWN_NOISE.relative * Math.max(spectrum.values[i] ?? NaN, 0)),
+    Math.hypot(sigma, DRAWDOWN_NOISE.relative * Math.max(at(spectrum.values, i), 0)),
   );
 }

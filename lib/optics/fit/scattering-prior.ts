@@ -1,5 +1,6 @@
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { FilmScattering } from "./film-scattering.ts";
+import { at } from "../../quantities/at.ts";
 
 /** Width [nm] over which a pigment's scattering counts as nearly the same: far less structure than absorption has. */
 const WIDTH_NM = 40;
@@ -52,21 +53,21 @@ export function scatteringPrior(
   const scale = scaleOfFilm(film, logScattering, weights);
   const [both, bothWeights] = [new Float64Array(grid.count), new Float64Array(grid.count)];
   for (let i = 0; i < grid.count; i++) {
-    const told = (film.logScattering[i] ?? NaN) + scale;
-    const weight = told === told ? 1 / ((film.sigma[i] ?? NaN) ** 2 + filmSigma ** 2) : 0;
+    const told = at(film.logScattering, i) + scale;
+    const weight = told === told ? 1 / (at(film.sigma, i) ** 2 + filmSigma ** 2) : 0;
     const own = weights[i] ?? 0;
     bothWeights[i] = weight + own;
     both[i] =
       weight + own > 0
-        ? ((weight > 0 ? weight * told : 0) + own * (logScattering[i] ?? NaN)) / (weight + own)
+        ? ((weight > 0 ? weight * told : 0) + own * at(logScattering, i)) / (weight + own)
         : 0;
   }
   const prior = smoothed(grid, both, bothWeights);
   for (let i = 0; i < grid.count; i++) {
-    const told = (film.logScattering[i] ?? NaN) + scale;
+    const told = at(film.logScattering, i) + scale;
     if (!(told === told)) continue;
     prior[i] = told;
-    const ofFilm = Math.hypot(film.sigma[i] ?? NaN, filmSigma);
+    const ofFilm = Math.hypot(at(film.sigma, i), filmSigma);
     sigma[i] = Math.min(ofFilm, neighboursSigma);
     levelSigma[i] = Math.min(Math.hypot(ofFilm, film.scaleSigma), LEVEL_SIGMA);
   }
@@ -81,10 +82,10 @@ function scaleOfFilm(
 ): number {
   let [sum, total] = [0, 0];
   for (let i = 0; i < weights.length; i++) {
-    const told = film.logScattering[i] ?? NaN;
+    const told = at(film.logScattering, i);
     if (!(told === told) || !((weights[i] ?? 0) > 0)) continue;
-    const weight = 1 / (1 / (weights[i] ?? NaN) + (film.sigma[i] ?? NaN) ** 2);
-    sum += weight * ((logScattering[i] ?? NaN) - told);
+    const weight = 1 / (1 / at(weights, i) + at(film.sigma, i) ** 2);
+    sum += weight * (at(logScattering, i) - told);
     total += weight;
   }
   if (!(total > 0)) return 0;

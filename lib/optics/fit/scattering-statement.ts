@@ -2,6 +2,7 @@ import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { Measurement } from "./measurement.ts";
 import type { FitSolution } from "./two-constant-fit.ts";
+import { at } from "../../quantities/at.ts";
 
 /**
  * When a colour's S is told only as a bound. A let-down fixes a black's K well,
@@ -29,7 +30,7 @@ export function scatteringRuling(
     .flatMap(({ varianceS }) => [...varianceS])
     .sort((one, other) => one - other);
   const relativeUncertainty = Math.sqrt(
-    (variances[Math.floor(variances.length / 2)] ?? NaN) * Math.max(1, chiSquare),
+    at(variances, Math.floor(variances.length / 2)) * Math.max(1, chiSquare),
   );
   const isKnown =
     masstoneY >= SCATTERING_BOUND.masstoneYMin &&

@@ -8,6 +8,7 @@ import { masstoneReflectance } from "../kubelka-munk.ts";
 import { labOf } from "../fit/fitted-drawdown-set.ts";
 import { surfaceForm } from "../surface/surface.ts";
 import { readingOf } from "../tints/tint-reading.ts";
+import { at } from "../../quantities/at.ts";
 
 /**
  * Absolute K and S of a colour that was let down in a white whose own are known.
@@ -33,7 +34,7 @@ export function absoluteCoefficients(
   if (fitted === undefined) return { rule: "no-such-white", values: { white } };
   if (!sameGrid(fit.grid, whitePaint.grid)) return { rule: "grids-differ", values: { white } };
   const absolute = (relative: readonly number[]): number[] =>
-    relative.map((value, i) => value * (whitePaint.S[i] ?? NaN) * density);
+    relative.map((value, i) => value * at(whitePaint.S, i) * density);
   return {
     grid: fit.grid,
     K: absolute(fitted.K),
@@ -74,10 +75,7 @@ export function mixedCoefficients(parts: readonly VolumePart[]): FilmCoefficient
   }
   const mixed = (pick: (paint: FilmCoefficients) => readonly number[]): number[] =>
     first.paint.K.map((_, i) =>
-      parts.reduce(
-        (sum, { paint, parts: share }) => sum + (share / total) * (pick(paint)[i] ?? NaN),
-        0,
-      ),
+      parts.reduce((sum, { paint, parts: share }) => sum + (share / total) * at(pick(paint), i), 0),
     );
   return {
     grid: first.paint.grid,
@@ -122,7 +120,7 @@ export function extendedPaint(
       volumes,
       L: labOf(
         grid,
-        K.map((value, i) => readingOf(form, masstoneReflectance(value / (S[i] ?? NaN)))),
+        K.map((value, i) => readingOf(form, masstoneReflectance(value / at(S, i)))),
       ).L,
     };
   });

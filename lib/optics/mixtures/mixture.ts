@@ -20,6 +20,7 @@ import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
 import { labOf } from "../fit/fitted-drawdown-set.ts";
 import { plainReadings, tintReadings } from "../tints/tint-model.ts";
 import { readingOf } from "../tints/tint-reading.ts";
+import { at } from "../../quantities/at.ts";
 
 /** A colour in a mixture, by its ladder in the common white, and its part by mass of the kind that was weighed. */
 export interface MassPart {
@@ -93,7 +94,7 @@ export function massParts(volumeParts: readonly number[], densities: readonly nu
   if (volumeParts.length !== densities.length)
     throw domainError("count of densities", densities.length, `${volumeParts.length}, one a part`);
   return volumeParts.map((parts, i) => {
-    const density = densities[i] ?? NaN;
+    const density = at(densities, i);
     if (!(density > 0 && density < Infinity))
       throw domainError("density", density, "0 < density < Infinity g/cm3");
     return parts * density;
@@ -120,7 +121,7 @@ export function paintParts(
   for (const fraction of [...pigmentFractions, ownFraction])
     if (!(fraction > 0 && fraction <= 1))
       throw domainError("mass fraction of pigment", fraction, "0 < fraction <= 1");
-  const parts = pigmentParts.map((part, i) => part / (pigmentFractions[i] ?? NaN));
+  const parts = pigmentParts.map((part, i) => part / at(pigmentFractions, i));
   const sum = (values: readonly number[]): number =>
     values.reduce((total, value) => total + value, 0);
   return { parts, massScale: (sum(parts) * ownFraction) / sum(pigmentParts) };
@@ -196,7 +197,7 @@ function mixedSpectrum(
       plainReadings(ladder.model, massRatio),
     ];
     return drawn.map((reading, i) =>
-      Math.log(Math.max(reading, 1e-6) / Math.max(plain[i] ?? NaN, 1e-6)),
+      Math.log(Math.max(reading, 1e-6) / Math.max(at(plain, i), 1e-6)),
     );
   });
   const colourShare = massRatio === Infinity ? 1 : massRatio / (1 + massRatio);
@@ -204,18 +205,16 @@ function mixedSpectrum(
     let [K, S, miss, weight] = [0, 0, 0, 0];
     const alone = strengthsAlone(parts, i, colourShare);
     for (const [j, { ladder, parts: share }] of parts.entries()) {
-      const amount = share * (left?.[j] ?? 1) * (alone[j] ?? NaN);
-      const k = amount * (ladder.white.K[i] ?? NaN) * (factorsK?.[j] ?? 1);
-      const s = amount * (ladder.white.S[i] ?? NaN) * (factorsS?.[j] ?? 1);
+      const amount = share * (left?.[j] ?? 1) * at(alone, j);
+      const k = amount * at(ladder.white.K, i) * (factorsK?.[j] ?? 1);
+      const s = amount * at(ladder.white.S, i) * (factorsS?.[j] ?? 1);
       K += k;
       S += s;
-      miss += (k + s) * (misses[j]?.[i] ?? NaN);
+      miss += (k + s) * at(at(misses, j), i);
       weight += k + s;
     }
     const theta =
-      massRatio === Infinity
-        ? K / S
-        : ((whiteRatio[i] ?? NaN) + massRatio * K) / (1 + massRatio * S);
+      massRatio === Infinity ? K / S : (at(whiteRatio, i) + massRatio * K) / (1 + massRatio * S);
     return readingOf(form, masstoneReflectance(theta)) * Math.exp(weight > 0 ? miss / weight : 0);
   });
   return { grid, values };
@@ -233,12 +232,12 @@ function strengthsAlone(
 ): readonly number[] {
   const changes = parts.map(
     ({ ladder: { white } }) =>
-      ((white.SAlone?.[i] ?? white.S[i] ?? NaN) / (white.S[i] ?? NaN)) ** colourShare,
+      ((white.SAlone?.[i] ?? at(white.S, i)) / at(white.S, i)) ** colourShare,
   );
   let [sum, total] = [0, 0];
   for (const [j, { ladder, parts: share }] of parts.entries()) {
-    const weight = share * ((ladder.white.K[i] ?? NaN) + (ladder.white.S[i] ?? NaN));
-    sum += weight * (changes[j] ?? NaN);
+    const weight = share * (at(ladder.white.K, i) + at(ladder.white.S, i));
+    sum += weight * at(changes, j);
     total += weight;
   }
   return changes.map((change) => (change * total) / sum);

@@ -7,6 +7,7 @@
  * @source bohren-huffman-1983, wiscombe-1979
  */
 import { domainError } from "../../diagnostics/diagnostic.ts";
+import { at } from "../../quantities/at.ts";
 
 /** Cross sections over the geometric one [1], and the mean cosine of scattering g [1]. */
 export interface SphereEfficiencies {
@@ -56,7 +57,7 @@ export function sphereEfficiencies(
   for (let i = 1; i <= terms; i++) {
     const psiNext = ((2 * i - 1) * psi) / x - psiBefore;
     const chiNext = ((2 * i - 1) * chi) / x - chiBefore;
-    const [D, Di] = [dRe[i] ?? NaN, dIm[i] ?? NaN];
+    const [D, Di] = [at(dRe, i), at(dIm, i)];
     const last = { aRe, aIm, bRe, bIm };
     // D/m + i/x, and m D + i/x.
     let pRe = (D * n + Di * k) / m2 + i / x;

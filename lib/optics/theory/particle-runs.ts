@@ -5,6 +5,7 @@ import { quasiRandomPoint } from "./quasi-random.ts";
 import type { IndexSet } from "./refractive-index.ts";
 import { sizeAverage, sizeTable, volumeMedianUm, type SizeTable } from "./size-average.ts";
 import { certain } from "../../quantities/at.ts";
+import { at } from "../../quantities/at.ts";
 
 /** Index of the oil: linseed, fresh to aged. @source oil-index */
 export const OIL_INDICES: readonly number[] = [1.48, 1.5, 1.52];
@@ -39,10 +40,10 @@ export function particleRuns(
     const point = quasiRandomPoint((order[i] ?? i) + 1, 7);
     const [oil, index] = [
       pick(OIL_INDICES.length, quasiRandomPoint(i + 1, 1)[0] ?? NaN),
-      pick(model.indices.length, point[first] ?? NaN),
+      pick(model.indices.length, at(point, first)),
     ];
-    const spread = within(model.spread, point[first + 2] ?? NaN, false);
-    const size = within(model.sizeUm, point[first + 1] ?? NaN, true);
+    const spread = within(model.spread, at(point, first + 2), false);
+    const size = within(model.sizeUm, at(point, first + 1), true);
     const table = certain(tables[oil * model.indices.length + index]);
     return sizeAverage(
       table,

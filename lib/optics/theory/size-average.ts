@@ -3,6 +3,7 @@ import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import { particleCoefficients } from "./particle-coefficients.ts";
 import type { IndexSet } from "./refractive-index.ts";
+import { at } from "../../quantities/at.ts";
 
 /** K and S by size and wavelength: made once, and averaged over any log-normal that it reaches. */
 export interface SizeTable {
@@ -75,7 +76,7 @@ export function sizeAverage(
   requireSpread(spread);
   const { sizesUm, wavelengthsNm } = table;
   const sigma = Math.log(spread);
-  const [smallest, largest] = [sizesUm[0] ?? NaN, sizesUm.at(-1) ?? NaN];
+  const [smallest, largest] = [at(sizesUm, 0), sizesUm.at(-1) ?? NaN];
   const reach = Math.exp(REACH * sigma * (1 - 1e-9));
   if (!(medianUm / reach >= smallest && medianUm * reach <= largest)) {
     throw domainError(
@@ -91,7 +92,7 @@ export function sizeAverage(
   const mean = (values: Float64Array, j: number): number => {
     let sum = 0;
     for (let i = 0; i < weights.length; i++)
-      sum += (weights[i] ?? NaN) * (values[j * weights.length + i] ?? NaN);
+      sum += at(weights, i) * at(values, j * weights.length + i);
     return sum / total;
   };
   return {

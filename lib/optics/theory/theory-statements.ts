@@ -3,6 +3,7 @@ import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import { band, type Band, type TheoryLightness, type TheoryTint } from "./mie-tint.ts";
 import type { ParticleRun } from "./particle-runs.ts";
+import { at } from "../../quantities/at.ts";
 
 /** Share of runs [1] in which a sign has to hold for it to be called robust. */
 export const ROBUST_SHARE = 0.9;
@@ -21,7 +22,7 @@ export function blueDifference(one: TheoryTint, other: TheoryTint): BlueDifferen
   if (one.L !== other.L) throw domainError("lightness L*", one.L, `the other's, ${other.L}`);
   if (one.bRuns.length !== other.bRuns.length)
     throw domainError("count of runs", one.bRuns.length, `the other's, ${other.bRuns.length}`);
-  const differences = one.bRuns.map((b, i) => b - (other.bRuns[i] ?? NaN));
+  const differences = one.bRuns.map((b, i) => b - at(other.bRuns, i));
   return {
     L: one.L,
     bluerShare: differences.filter((difference) => difference < 0).length / differences.length,
@@ -112,7 +113,7 @@ export function scatteringBands(runs: readonly ParticleRun[]): Band[] {
   const [first] = runs;
   if (first === undefined) throw domainError("count of runs", 0, "at least one");
   const reference = first.S.length >> 1;
-  return first.S.map((_, i) => band(runs.map(({ S }) => (S[i] ?? NaN) / (S[reference] ?? NaN))));
+  return first.S.map((_, i) => band(runs.map(({ S }) => at(S, i) / at(S, reference))));
 }
 
 /** Wavelengths between which an exponent is taken, by index on the grid: 440 and 640 nm. */
@@ -126,8 +127,8 @@ export function spectralExponents({ K, S }: ParticleRun): {
 } {
   const [blue, red] = EXPONENT_AT;
   return {
-    p: Math.log((K[blue] ?? NaN) / (K[red] ?? NaN)) / EXPONENT_SPAN,
-    q: Math.log((S[blue] ?? NaN) / (S[red] ?? NaN)) / EXPONENT_SPAN,
+    p: Math.log(at(K, blue) / at(K, red)) / EXPONENT_SPAN,
+    q: Math.log(at(S, blue) / at(S, red)) / EXPONENT_SPAN,
   };
 }
 

@@ -26,6 +26,7 @@ import { smoothed } from "../fit/scattering-prior.ts";
 import { drawnDoubts } from "../fit/workshop-experience.ts";
 import { LADDER_BEYOND, ladderModel, type LadderModel } from "./ladder.ts";
 import { tintModel, tintReadings, type TintModel } from "./tint-model.ts";
+import { at } from "../../quantities/at.ts";
 
 /** A colour in a white that it was not let down in. */
 export interface ExpectedLadder {
@@ -94,7 +95,7 @@ export function expectedLadder(
     form: from.model.form,
     masstone: from.model.masstone,
     whiteRatio: first.asked.whiteRatio,
-    extinction: Array.from(from.model.extinction, (E, i) => E * Math.exp(logChange[i] ?? NaN)),
+    extinction: Array.from(from.model.extinction, (E, i) => E * Math.exp(at(logChange, i))),
   };
   const middle = logChange.toSorted()[logChange.length >> 1] ?? NaN;
   const ends = tintModel(plain, [
@@ -170,7 +171,7 @@ function whiteChange(
   });
   const logChange = smoothed(
     grid,
-    values.map((value, i) => value / (weights[i] ?? NaN)),
+    values.map((value, i) => value / at(weights, i)),
     weights,
   );
   const weight = levels.reduce((sum, { variance }) => sum + 1 / variance, 0);
@@ -191,13 +192,13 @@ function logExtinction(
   { K, S, KUncertainty, SUncertainty }: FittedWhite,
   i: number,
 ): { readonly value: number; readonly variance: number } {
-  const [k, s] = [K[i] ?? NaN, S[i] ?? NaN];
+  const [k, s] = [at(K, i), at(S, i)];
   const E = k + s;
   return {
     value: Math.log(E),
     variance:
-      ((k / E) * (KUncertainty[i] ?? NaN)) ** 2 +
-      ((s / E) * (SUncertainty[i] ?? NaN)) ** 2 +
+      ((k / E) * at(KUncertainty, i)) ** 2 +
+      ((s / E) * at(SUncertainty, i)) ** 2 +
       LEAST_SIGMA ** 2,
   };
 }

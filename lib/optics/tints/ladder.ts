@@ -13,6 +13,7 @@ import { labOf } from "../fit/fitted-drawdown-set.ts";
 import { drawnDoubts } from "../fit/workshop-experience.ts";
 import { surfaceForm } from "../surface/surface.ts";
 import { tintModel, tintReadings, type TintModel } from "./tint-model.ts";
+import { at } from "../../quantities/at.ts";
 
 /** Colour to white by mass of the steps that are predicted where none was measured. */
 export const LADDER_RATIOS: readonly number[] = [
@@ -92,7 +93,7 @@ export function ladderModel(fit: ColourFit, white: string): LadderModel {
     form: surfaceForm(fit.geometry, fit.surface.surface),
     masstone: fit.masstone.internal,
     whiteRatio: fitted.whiteRatio,
-    extinction: fitted.K.map((K, i) => K + (fitted.S[i] ?? NaN)),
+    extinction: fitted.K.map((K, i) => K + at(fitted.S, i)),
     carriedShare: fit.carriedShare,
   };
   const model = tintModel(plain, [

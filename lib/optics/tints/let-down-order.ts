@@ -10,6 +10,7 @@
  * @source duncan-1940, kubelka-munk-1931 : worked out from both
  */
 import { domainError } from "../../diagnostics/diagnostic.ts";
+import { at } from "../../quantities/at.ts";
 
 /** Readings of the colour and of its white on one grid, as far as they are known. */
 export interface LadderEnds {
@@ -39,7 +40,7 @@ export function nearerToColour(
   let [sum, weights] = [0, 0];
   one.forEach((value, i) => {
     const way = (white?.[i] ?? 1) - (masstone?.[i] ?? 0);
-    sum += way * ((other[i] ?? NaN) - value);
+    sum += way * (at(other, i) - value);
     weights += Math.abs(way);
   });
   return weights === 0 ? 0 : sum / weights;
@@ -60,12 +61,12 @@ export function apparentRatio(
   tint: readonly number[],
   { masstone, white }: { readonly masstone: readonly number[]; readonly white: readonly number[] },
 ): number | undefined {
-  const apart = tint.map((_, i) => Math.abs((white[i] ?? NaN) - (masstone[i] ?? NaN)));
+  const apart = tint.map((_, i) => Math.abs(at(white, i) - at(masstone, i)));
   const most = Math.max(...apart);
   if (!(most > 0.1)) return undefined;
   const ratios = tint.flatMap((R, i) => {
     if ((apart[i] ?? 0) < 0.9 * most) return [];
-    const [k, kc, kw] = [R, masstone[i] ?? NaN, white[i] ?? NaN].map(ratioKS);
+    const [k, kc, kw] = [R, at(masstone, i), at(white, i)].map(ratioKS);
     const ratio = ((k ?? NaN) - (kw ?? NaN)) / ((kc ?? NaN) - (k ?? NaN));
     return ratio > 0 && ratio < Infinity ? [ratio] : [];
   });
