@@ -8,7 +8,6 @@ import { mullstone, type CommandRun } from "../support/mullstone.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
 import { fourColourWorkshop } from "./demonstration-part.ts";
 
-/** Complaints but for the warnings of records that these few colours leave unused. */
 /** Four colours, each with a price in its record. */
 function pricedWorkshop() {
   return Object.fromEntries(
@@ -21,6 +20,7 @@ function pricedWorkshop() {
   );
 }
 
+/** Complaints but for the warnings of records that these few colours leave unused. */
 const faults = ({ complaints }: CommandRun): string[] =>
   complaints.split("\n").filter((line) => line !== "" && !line.includes(" warning "));
 const { home } = contentFolder(pricedWorkshop());
