@@ -2,7 +2,10 @@
 const opened = (): void => {
   const id = decodeURIComponent(location.hash.slice(1));
   const target = id === "" ? null : document.getElementById(id);
-  const held = target?.querySelector<HTMLDetailsElement>(":scope > details") ?? null;
+  const held =
+    target?.querySelector<HTMLDetailsElement>(
+      ":scope > details, :scope > .section__body > details:only-child",
+    ) ?? null;
   if (held !== null) held.open = true;
   for (let fold = target?.closest("details") ?? null; fold !== null;) {
     fold.open = true;

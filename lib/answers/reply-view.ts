@@ -1,4 +1,4 @@
-import { oneSentence } from "../pages/sheet-content.ts";
+import { oneSentence } from "../pages/one-sentence.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { ReplyView } from "../present/answer-views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";

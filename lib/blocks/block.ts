@@ -1,3 +1,4 @@
+import type { Lab } from "../colorimetry/viewing.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
 import type { AnswerEntryView } from "../present/answer-views.ts";
 import type { CautionView, LabelView } from "../present/handling-views.ts";
@@ -66,10 +67,10 @@ export interface HeadingBlock {
   readonly href?: string;
 }
 
-/** A sentence: the finding of a section first, in larger type; a note in small. */
+/** A sentence: the finding of a section first, in larger type; a note in small; a way on to another page, which paper leaves out. */
 export interface StatementBlock {
   readonly kind: "statement";
-  readonly role: "lead" | "body" | "note";
+  readonly role: "lead" | "body" | "note" | "way";
   readonly text: string;
   /** Only where how it is known is news. */
   readonly standing?: StandingView;
@@ -89,11 +90,16 @@ export interface TableBlock {
   readonly table: TableView;
 }
 
-/** One paint, as a screen or paper shows it; without a colour `missing` says why. */
+/** A paint as a screen shows it, and by its Lab, D50/2, for paper, which prints device-independent colour. */
+export interface PaintColour extends ScreenColour {
+  readonly lab?: Lab;
+  /** Adapted from a reading under another light. */
+  readonly isAdapted?: true;
+}
+
+/** One paint; without a colour `missing` says why. */
 export interface SwatchCell {
-  readonly colour?: ScreenColour;
-  /** For paper, which prints device-independent colour. */
-  readonly lab?: readonly [number, number, number];
+  readonly colour?: PaintColour;
   readonly missing?: string;
 }
 
@@ -153,6 +159,8 @@ export interface LineView {
 export interface FoldBlock {
   readonly kind: "fold";
   readonly summary: string;
+  /** On paper as well, where nothing can be opened: cautions. */
+  readonly isPrinted?: true;
   readonly blocks: readonly Block[];
 }
 

@@ -38,18 +38,27 @@ export interface SheetView extends PageView {
   readonly tints?: SwatchesBlock;
   /** The one sentence, without figures. */
   readonly sentence: string;
-  /** "40 ml £8.00", or why there is no price. */
-  readonly offer: readonly string[];
+  readonly offer: readonly OfferView[];
   readonly actions: readonly LinkView[];
   /** Only where there is a hazard; and what of it nobody knows. */
   readonly hazard?: HazardView;
   readonly unknownHazard?: string;
+  /** Rags, where the vehicle is a drying oil or nobody knows which: on paper, since every page has it at its foot. */
+  readonly ragLine?: string;
   readonly facts: readonly FactView[];
   readonly asOf?: string;
   readonly changes?: ListView;
   readonly contents: readonly LinkView[];
   readonly sections: readonly SectionBlock[];
   readonly standingsFold: string;
+}
+
+/** A size on sale, or why there is no price. */
+export interface OfferView {
+  /** "40 ml £8.00" */
+  readonly text: string;
+  readonly size?: string;
+  readonly price?: string;
 }
 
 /** Everything else of a colour, for whoever makes such paint. */

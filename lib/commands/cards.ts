@@ -1,5 +1,5 @@
 import { cardsPdf } from "../print/cards-pdf.ts";
-import { laidCards, type WithoutCard } from "../print/range-cards.ts";
+import { completeCards, laidCards, type WithoutCard } from "../print/range-cards.ts";
 import { reprintList, type Reprint } from "../print/reprint-list.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { earlierCards } from "../site/earlier-manifest.ts";
@@ -44,14 +44,27 @@ export function cards(
       context,
       cards: { cards: all, without },
     } = workedSite(records, printedDate(options.date, records.newestDate));
-    const asked = all.filter(isChosen);
+    const chosen = all.filter(isChosen);
+    const asked = wanted.incomplete ? chosen : completeCards(chosen);
+    const left = new Set(chosen.filter((card) => !asked.includes(card)).map(({ slug }) => slug));
     const reprints =
-      before === undefined ? undefined : reprintList(asked, before.filter(isChosen), context.words);
+      before === undefined
+        ? undefined
+        : reprintList(
+            asked,
+            before.filter((card) => isChosen(card) && !left.has(card.slug)),
+            context.words,
+          );
     const print =
       reprints === undefined
         ? asked
         : asked.filter(({ slug }) => reprints.some((one) => one.slug === slug));
     for (const one of without.filter(isChosen)) say(`${one.slug}: no card, since ${reason(one)}`);
+    for (const { slug, name, lacks } of chosen)
+      if (left.has(slug))
+        say(
+          `${slug}: no card of ${name}, which has no ${lacks.join(" and no ")}; --incomplete prints it`,
+        );
     for (const reprint of reprints ?? []) sayReprint(reprint);
     const { laid, faults } = laidCards(print, size, context);
     for (const { slug, message } of faults) process.stderr.write(`${slug}: no card. ${message}\n`);

@@ -11,7 +11,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   mullstone labels              print labels for tubes and jars into one PDF
   mullstone next                what to measure, ask or print next
   mullstone read FILE           say what an instrument's file holds, and write it as a reading
-  mullstone new KIND "Name"     write a commented starter record of a workshop, pigment, vehicle, colour or answer
+  mullstone new KIND "Name"     write a commented starter record of a workshop, pigment, vehicle, colour, answer, lot or trial
 
   --content DIR    the workshop's records (default: content)
   --output DIR     where the site goes (default: _site); of cards and labels the file (default: cards.pdf, labels.pdf)
@@ -27,6 +27,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --scale SCALE    of read: factor or percent, where the file leaves it open
   --paper NAME     of cards: A4 or Letter
   --since FILE     of cards and next: cards that say something else than this manifest.json
+  --incomplete     of cards: those without a colour or a price as well
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --claims warn    claims of answers that no longer hold are warnings (default: error)
 `;
@@ -75,6 +76,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         size: { type: "string" },
         paper: { type: "string" },
         since: { type: "string" },
+        incomplete: { type: "boolean", default: false },
         date: { type: "string" },
         port: { type: "string", default: "0" },
         strict: { type: "boolean", default: false },
@@ -141,6 +143,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
           size: values.size,
           paper: values.paper,
           since: values.since,
+          incomplete: values.incomplete,
         },
       );
     case "labels":

@@ -2,12 +2,13 @@ import { existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, extname, basename, join } from "node:path";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import type { CommandOptions } from "./command-line.ts";
+import { lotStarter } from "./new-lot.ts";
 import { slugOf } from "./slug-of.ts";
 import { starter, STARTER_FORMS, type StarterKind } from "./starters.ts";
 
 /** Write a commented starter record; never over one that is there. What is to be filled in is said in one line. */
 export function newRecord(
-  { contentDir }: Pick<CommandOptions, "contentDir">,
+  { contentDir, date }: Pick<CommandOptions, "contentDir" | "date">,
   words: readonly string[],
 ): number {
   const [kind, name, ...rest] = words;
@@ -26,10 +27,19 @@ export function newRecord(
     return complaint(
       `The content folder ${contentDir} has no workshop.yaml: mullstone ${STARTER_FORMS.workshop} writes one`,
     );
-  const { path, text, toFillIn } = starter(kind, name, slug, {
+  const known = {
     pigments: namesIn(join(contentDir, "pigments")),
     colours: namesIn(join(contentDir, "colours")),
-  });
+  };
+  const today = date ?? new Date().toISOString().slice(0, 10);
+  if (kind === "trial" && !known.colours.includes(slug)) {
+    const near = nearestWord(slug, known.colours);
+    return complaint(`There is no colour ${slug}${near === undefined ? "" : `; nearest: ${near}`}`);
+  }
+  const begun =
+    kind === "lot" ? lotStarter(contentDir, slug, today) : starter(kind, name, slug, known, today);
+  if ("refusal" in begun) return complaint(begun.refusal);
+  const { path, text, toFillIn } = begun;
   const file = join(contentDir, path);
   try {
     mkdirSync(dirname(file), { recursive: true });

@@ -1,5 +1,5 @@
 import { reprintList } from "../print/reprint-list.ts";
-import { duePapers } from "../planning/due.ts";
+import { dueLots, duePapers, dueTrials } from "../planning/due.ts";
 import { nextSteps } from "../planning/next-steps.ts";
 import { formatDiagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
@@ -48,7 +48,10 @@ export function next(
       say(`${what}\n  ${gain}; ${hours}\n  ${file}: ${record.replaceAll("\n", "\n    ")}`);
     if (lines.length > SHOWN)
       say(`and ${counted(lines.length - SHOWN, "line")} more that gain less`);
-    for (const { what, record } of dueLines(duePapers(records, context.date), context.words))
+    for (const { what, record } of dueLines(
+      [...dueTrials(records), ...duePapers(records, context.date), ...dueLots(records)],
+      context.words,
+    ))
       say(`due: ${record}: ${what}`);
     for (const note of hazardNotes(sheets, records)) say(`due: ${formatDiagnostic(note)}`);
     for (const { slug, changes } of before === undefined

@@ -21,14 +21,22 @@ export const STARTER_FORMS = {
   vehicle: 'new vehicle "Name"',
   colour: 'new colour "Name"',
   answer: 'new answer "Question"',
+  lot: "new lot COLOUR",
+  trial: "new trial COLOUR",
 } as const;
 export type StarterKind = keyof typeof STARTER_FORMS;
 
 /** What is not filled in: no file can be called so, so that `check` tells of it. */
 const OPEN = "CHANGE-ME";
 
-/** @param slug of the name, for the file. */
-export function starter(kind: StarterKind, name: string, slug: string, known: KnownNames): Starter {
+/** @param slug of the name, for the file; of a trial its colour. @param today YYYY-MM-DD. */
+export function starter(
+  kind: Exclude<StarterKind, "lot">,
+  name: string,
+  slug: string,
+  known: KnownNames,
+  today: string,
+): Starter {
   switch (kind) {
     case "workshop":
       return { path: "workshop.yaml", text: workshopText(name) };
@@ -44,6 +52,8 @@ export function starter(kind: StarterKind, name: string, slug: string, known: Kn
         ...(pigment === undefined ? { toFillIn: pigmentWanted(slug, known.pigments) } : {}),
       };
     }
+    case "trial":
+      return { path: `trials/${slug}-${today}.yaml`, text: trialText(slug, today) };
     case "answer":
       return {
         path: `answers/${slug}.md`,
@@ -141,6 +151,30 @@ summary:
 # date: 2026-01-31
 ---
 The answer, in Markdown.
+`;
+}
+
+function trialText(colour: string, today: string): string {
+  return `# An exposure, read again and again; it goes on until it has an end.
+kind: exposure
+colour: ${colour}
+started: ${today}
+form: masstone
+standard: after ASTM D4303
+exposure: south window, under glass
+# Delta-E*ab from the half that is kept dark:
+readings: []
+#   - { date: ${today}, deltaEab: 0.5 }
+# ended: ${today}
+
+# A drying trial instead:
+# kind: drying
+# colour: ${colour}
+# started: ${today}
+# filmThicknessUm: 75
+# temperatureC: 20
+# humidityPercent: 50
+# touched: []
 `;
 }
 

@@ -83,7 +83,7 @@ function benchSections(page: SheetPage): SectionBlock[] {
     ...section("notations", sections.notations, blocksOf(notationsSection(page))),
     ...section("evidence", sections.evidence, [
       ...fitBlocks(page),
-      statement(bench.evidenceLead, "body", {
+      statement(bench.evidenceLead, "way", {
         link: { text: bench.evidenceLink(page.worded.sheet.name), href: "../evidence/" },
       }),
     ]),

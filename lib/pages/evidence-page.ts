@@ -27,7 +27,9 @@ export function evidencePage(
   const tables = (list: readonly TableView[]): Block[] =>
     list.map((table) => ({ kind: "table", table }));
   const sections: SectionBlock[] = [
-    ...workings(page).flatMap(({ id, heading, table }) => section(id, heading, tables([table]))),
+    ...workings(page).flatMap(({ id, heading, summary, table }) =>
+      section(id, heading, [{ kind: "fold", summary, blocks: tables([table]) }]),
+    ),
     ...section("unknown", words.pages.evidence.notStated, tables(missingFigures(page))),
     ...section(
       "sources",

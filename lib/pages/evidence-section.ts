@@ -12,13 +12,17 @@ const IN_ITS_TABLE =
   /^(?:tints\..*\.steps|mixture\.whites\..*\.(?:steps|losses|fresh)|optics\.gloss\.depths|batch\.sizes|fill\.fillings|drying\..*contributions)\./;
 
 /** How each known figure was found, part by part in the sheet's order. */
-export function workings(
-  page: SheetPage,
-): { readonly id: string; readonly heading: string; readonly table: TableView }[] {
+export function workings(page: SheetPage): {
+  readonly id: string;
+  readonly heading: string;
+  readonly summary: string;
+  readonly table: TableView;
+}[] {
   const text = page.words.pages.evidence;
   return byPart(shownFigures(page)).map(([part, entries]) => ({
     id: `of-${part}`,
-    heading: text.part(text.parts[part] ?? part, entries.length),
+    heading: text.parts[part] ?? part,
+    summary: text.part(text.parts[part] ?? part, entries.length),
     table: workingTable(entries, text.parts[part] ?? part, page),
   }));
 }

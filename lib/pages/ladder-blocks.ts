@@ -1,7 +1,7 @@
 import type { LadderBlock } from "../blocks/block.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { TintSection } from "../sheet/sheet.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { ownColour, paintColour } from "./screen-swatch.ts";
 import { ladderOf } from "./whites-section.ts";
 import type { SheetPage } from "./section-views.ts";
 
@@ -22,12 +22,15 @@ function ladderBlock(tint: TintSection, words: SheetPage["words"]): LadderBlock 
       words.tintsInWords([{ white: white.name, ruling: sentence }]) ??
       words.pages.sheetPage.ladder.noSentence,
     description: drawn === undefined ? white.name : `${drawn.title}. ${drawn.description}`,
-    steps: steps.map(({ label, colour, standing, suspect }) => ({
-      label,
-      measured: standing === "measured",
-      ...(colour === undefined ? {} : { colour }),
-      ...(suspect === undefined ? {} : { note: suspect }),
-    })),
+    steps: steps.map(({ label, standing, suspect }) => {
+      const colour = paintColour(tint.steps.find(({ massRatio }) => massRatio === label));
+      return {
+        label,
+        measured: standing === "measured",
+        ...(colour === undefined ? {} : { colour }),
+        ...(suspect === undefined ? {} : { note: suspect }),
+      };
+    }),
     remarks: [
       ...(refusal === undefined ? [] : [statementText(refusal, words)]),
       ...tint.steps.flatMap(({ suspect }) =>

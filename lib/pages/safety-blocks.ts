@@ -35,6 +35,7 @@ export function safetyBlocks(handling: HandlingSectionView, page: SheetPage): Bl
       : [
           {
             kind: "fold",
+            isPrinted: true,
             summary: rare.map(({ operation }) => operation).join(", "),
             blocks: [{ kind: "cautions", operations: rare }],
           } as const,
@@ -44,13 +45,14 @@ export function safetyBlocks(handling: HandlingSectionView, page: SheetPage): Bl
       : [
           {
             kind: "fold",
+            isPrinted: true,
             summary: text.markets,
             blocks: [{ kind: "lines", lines: handling.markets.map(marketLine) }],
           } as const,
         ]),
     statement(handling.studioGeneral.text, "body", { link: handling.studioGeneral.link }),
     statement(handling.poisonCentre),
-    statement(words.pages.sheetPage.dryPigment, "note", {
+    statement(words.pages.sheetPage.dryPigment, "way", {
       link: {
         text: words.pages.sheetPage.bench.weighing,
         href: "bench/#dry-pigment",

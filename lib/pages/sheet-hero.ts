@@ -2,7 +2,7 @@ import { isKnown } from "../quantities/figure.ts";
 import type { SwatchCell, SwatchesBlock } from "../blocks/block.ts";
 import type { EqualLightness, Sheet, TintSection } from "../sheet/sheet.ts";
 import type { Words } from "../words/words.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { ownColour, tintColour } from "./screen-swatch.ts";
 
 const LEVELS: readonly EqualLightness[] = ["70", "50", "30"];
 const MOST_WHITES = 3;
@@ -27,7 +27,7 @@ export function tintsBlock({ name, tints }: Sheet, words: Words): SwatchesBlock 
     columns: whites.map(({ white, atL }) => ({
       head: white.name,
       cells: levels.map((level): SwatchCell => {
-        const colour = ownColour(atL[level]);
+        const colour = tintColour(level, atL[level]);
         return colour === undefined ? { missing: text.notReached } : { colour };
       }),
     })),

@@ -1,6 +1,6 @@
 import type { SectionBlock } from "../blocks/block.ts";
 import type { FactView } from "../present/views.ts";
-import type { SheetView } from "../blocks/page-kinds.ts";
+import type { OfferView, SheetView } from "../blocks/page-kinds.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
@@ -9,7 +9,7 @@ import { jsonLd } from "./json-ld.ts";
 import { benchLinks } from "./mixing-ways.ts";
 import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
-import { ownColour } from "./screen-swatch.ts";
+import { paintColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
 import { tintsBlock } from "./sheet-hero.ts";
 import { sheetSections } from "./sheet-sections.ts";
@@ -33,7 +33,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     ? hazardView(sheet.cautions, sheet.cautions, words, "#handling")
     : undefined;
   const tints = tintsBlock(sheet, words);
-  const colour = ownColour(sheet.notations.masstone);
+  const colour = paintColour(sheet.notations.masstone);
   const sections = sheetSections(page);
   return {
     kind: "sheet",
@@ -50,13 +50,17 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     },
     ...(tints === undefined ? {} : { tints }),
     sentence: withMediumNote(plainSentence(sheet, context), sheet, words),
-    offer: offerTexts(sheet, words),
+    offer: offerViews(sheet, words),
     actions: [
       { text: text.compare, href: `${place.root}compare/?colours=${sheet.slug}` },
       ...benchLinks(sheet.slug, context, place),
     ],
     ...(hazard === undefined ? {} : { hazard }),
     ...(sheet.cautions.unknown.length === 0 ? {} : { unknownHazard: text.unknownHazard }),
+    // Of an oil that is not on record nobody can say that its rags keep cool.
+    ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
+      ? { ragLine: words.pages.ragLine }
+      : {}),
     facts: sixFacts(worded, context).map((fact) => linkedFact(fact, sections)),
     ...(sheet.recordDate === undefined ? {} : { asOf: text.asOf(words.date(sheet.recordDate)) }),
     contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
@@ -97,18 +101,23 @@ function isClassified({ cautions }: Sheet): boolean {
 }
 
 /** Sizes with prices; where a market forbids the sale, why there are none. */
-function offerTexts({ offer }: Sheet, words: PageContext["words"]): string[] {
+export function offerViews({ offer }: Sheet, words: PageContext["words"]): OfferView[] {
   if (offer === undefined) return [];
   const text = words.pages.handling.offer;
   const { sizes, currency, withheldFor, notClassified } = offer;
-  if (notClassified !== undefined) return [words.pages.sheetPage.notForSale];
+  if (notClassified !== undefined) return [{ text: words.pages.sheetPage.notForSale }];
   if (withheldFor.length > 0)
     return [
-      words.pages.sheetPage.noPrice(withheldFor.map((market) => text.markets[market] ?? market)),
+      {
+        text: words.pages.sheetPage.noPrice(
+          withheldFor.map((market) => text.markets[market] ?? market),
+        ),
+      },
     ];
-  return sizes.map(({ ml, price }) =>
-    price === undefined || currency === undefined
-      ? `${ml}\u00a0ml`
-      : `${ml}\u00a0ml ${text.price(price, currency)}`,
-  );
+  return sizes.map(({ ml, price: amount }) => {
+    const size = `${ml}\u00a0ml`;
+    const price =
+      amount === undefined || currency === undefined ? undefined : text.price(amount, currency);
+    return price === undefined ? { text: size, size } : { text: `${size} ${price}`, size, price };
+  });
 }

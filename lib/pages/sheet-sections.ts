@@ -36,7 +36,7 @@ export function sheetSections(page: SheetPage): SectionBlock[] {
     ...section("questions", sections.questions, asked(page)),
     ...section("unknown", sections.unknown, notKnownYet(page)),
     ...section("bench", sections.bench, [
-      statement(page.words.pages.sheetPage.benchLead, "body", {
+      statement(page.words.pages.sheetPage.benchLead, "way", {
         link: {
           text: page.words.pages.sheetPage.benchLink(page.worded.sheet.name),
           href: "bench/",

@@ -26,11 +26,15 @@ interface Told {
   readonly href: string;
   readonly word: string | undefined;
   readonly detail?: string | undefined;
+  readonly brief?: string | undefined;
   readonly standing: StandingView;
 }
 
 /** Where nothing is known a dash stands for the word, and that is said. */
-function fact({ name, href, word, detail, standing }: Told, { words }: PageContext): FactView {
+function fact(
+  { name, href, word, detail, brief, standing }: Told,
+  { words }: PageContext,
+): FactView {
   if (word === undefined)
     return {
       name,
@@ -39,7 +43,14 @@ function fact({ name, href, word, detail, standing }: Told, { words }: PageConte
       detail: words.pages.sheetPage.detail.unknown,
       standing: standingWord("not stated", words),
     };
-  return { name, href, word, ...(detail === undefined ? {} : { detail }), standing };
+  return {
+    name,
+    href,
+    word,
+    ...(detail === undefined ? {} : { detail }),
+    ...(brief === undefined ? {} : { brief }),
+    standing,
+  };
 }
 
 function text(worded: SheetTexts, path: string, { words }: PageContext): string | undefined {
@@ -51,15 +62,21 @@ function text(worded: SheetTexts, path: string, { words }: PageContext): string 
 function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): FactView {
   const { words } = context;
   const {
-    sheetPage: { facts, detail },
+    sheetPage: { facts, detail, brief },
   } = words.pages;
-  const told = (figure: Figure<string>, word: string | undefined, more: string): FactView =>
+  const told = (
+    figure: Figure<string>,
+    word: string | undefined,
+    more: string,
+    short?: string,
+  ): FactView =>
     fact(
       {
         name: facts.lasts,
         href: "#permanence",
         word: word === undefined ? undefined : upperFirst(word),
         detail: more,
+        brief: short,
         standing: standingView(figure, words),
       },
       context,
@@ -75,6 +92,7 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): Fac
         : basis === "stated"
           ? detail.stated(category.value)
           : detail.exposed(category.value),
+      brief[basis === "own exposure" ? "own" : basis === "stated" ? "stated" : "exposed"],
     );
   const inTints = reasons.some(({ rule }) => rule === "weaker-in-tints");
   return told(
@@ -132,6 +150,7 @@ function dries(worded: SheetTexts, context: PageContext): FactView {
         ? (wordings[drying.class.value] ?? upperFirst(drying.class.value))
         : undefined,
       detail: told !== undefined && tried ? detail.trial(told) : told,
+      brief: days,
       standing: standingView(drying.touchDryDays, context.words),
     },
     context,

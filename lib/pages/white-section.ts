@@ -7,7 +7,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { colourTile } from "./colour-tile.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import type { PageContext } from "./page-context.ts";
-import { comparableColour, comparableTint } from "./screen-swatch.ts";
+import { comparablePaint, comparableTintPaint } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
 import { whiteningParts } from "./six-facts.ts";
 
@@ -113,8 +113,10 @@ function tintTiles({ worded: { sheet: white }, context, place }: SheetPage) {
       return {
         ...colourTile(worded, context, place),
         colours: [
-          comparableColour(worded.sheet.notations.masstone),
-          ...(["30", "50", "70"] as const).map((level) => comparableTint(tint?.atL[level])),
+          comparablePaint(worded.sheet.notations.masstone),
+          ...(["30", "50", "70"] as const).map((level) =>
+            comparableTintPaint(level, tint?.atL[level]),
+          ),
         ].filter((colour) => colour !== undefined),
       };
     });

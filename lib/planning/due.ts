@@ -1,3 +1,4 @@
+import { dryingSoFar, exposureSoFar } from "../lots/trial-series.ts";
 import type { Records } from "../records/records.ts";
 
 /** Something that time has made due. */
@@ -5,7 +6,11 @@ export type Due =
   /** Hazards of a record that is older than a supplier's paper should be. */
   | { readonly due: "old-paper"; readonly record: string; readonly date: string }
   /** Hazards of a record that says not of what day they are. */
-  | { readonly due: "undated-paper"; readonly record: string };
+  | { readonly due: "undated-paper"; readonly record: string }
+  /** A trial that is to be looked at on a day, which may be past. */
+  | { readonly due: "trial"; readonly record: string; readonly date: string }
+  /** Colours of a workshop that keeps lots, of which a second one would show the spread. */
+  | { readonly due: "second-lot"; readonly record: string; readonly lots: 0 | 1 };
 
 /** A safety data sheet is asked for anew after so many years. Common practice. */
 export const PAPER_YEARS = 3;
@@ -39,4 +44,35 @@ export function duePapers(
 function yearsBefore(date: string, years: number): string {
   const year = String(Number(date.slice(0, 4)) - years).padStart(4, "0");
   return `${year}${date.slice(4) === "-02-29" ? "-02-28" : date.slice(4)}`;
+}
+
+/** Exposures and drying trials that go on, by the day on which they are to be looked at. */
+export function dueTrials({ trials }: Pick<Records, "trials">): Due[] {
+  return [...trials.values()]
+    .flatMap(({ slug, record }) => {
+      const { nextDate } =
+        record.kind === "exposure"
+          ? exposureSoFar(record.started, record.readings, record.ended)
+          : dryingSoFar(
+              record.started,
+              record.touched.map(({ date, found }) => ({ date, touch: found })),
+              record.ended,
+            );
+      return nextDate === undefined
+        ? []
+        : [{ due: "trial" as const, record: `trials/${slug}`, date: nextDate }];
+    })
+    .toSorted((one, other) => (one.date < other.date ? -1 : 1));
+}
+
+/** Of a workshop that keeps lots: its colours of which fewer than two were made. */
+export function dueLots({ colours, lots }: Pick<Records, "colours" | "lots">): Due[] {
+  const made = [...lots.values()].filter(({ record }) => record.planned !== true);
+  if (made.length === 0) return [];
+  return [...colours.keys()].flatMap((slug): Due[] => {
+    const count = made.filter(({ record }) => record.colour === slug).length;
+    return count === 0 || count === 1
+      ? [{ due: "second-lot", record: `colours/${slug}`, lots: count }]
+      : [];
+  });
 }

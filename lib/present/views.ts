@@ -1,7 +1,5 @@
 import type { StandingKind } from "../quantities/figure.ts";
-import type { CautionView, HandlingSectionView, HazardView, LabelView } from "./handling-views.ts";
-import type { MixtureSectionView } from "./mixture-views.ts";
-import type { OilSectionView } from "./paint-views.ts";
+import type { CautionView, LabelView } from "./handling-views.ts";
 
 /**
  * What a page template is given: finished text only. Rounding, units, language
@@ -219,39 +217,6 @@ export interface PageView {
 
 // ---------------------------------------------------------- a colour's sheet
 
-/** Everything that a sheet says, section by section: what paper is laid out from. */
-export interface SheetContent extends PageView {
-  readonly name: string;
-  /** "Bone black (PBk 9) in linseed oil", the pigments linked. */
-  readonly madeOf: InlineView;
-  /** Masstone beside tints in each white on N 6; absent when no colour is known, and then `noPanel` says why. */
-  readonly panel?: PictureView;
-  readonly noPanel?: string;
-  /** The one sentence. */
-  readonly sentence: string;
-  /** Munsell, lightfastness, opacity, drying, strength, oil: each a word. */
-  readonly facts: readonly FactView[];
-  /** Only when there is a hazard. */
-  readonly hazard?: HazardView;
-  /** What has no hazard data, and is to be treated as hazardous. */
-  readonly unknownHazard?: string;
-  /** Rags, when the vehicle is a drying oil. */
-  readonly ragLine?: string;
-  /** "Revision 3f2a91c0 · records of 3 November 2026" */
-  readonly revision: string;
-  /** "What changed", when an earlier manifest was named. */
-  readonly changes?: ListView;
-  readonly whites: WhitesSectionView;
-  readonly strength: SectionView;
-  readonly drying: SectionView;
-  readonly permanence: SectionView;
-  /** Only of colours of two pigments or more. */
-  readonly mixture?: MixtureSectionView;
-  readonly oil: OilSectionView;
-  readonly handling: HandlingSectionView;
-  readonly notations: SectionView;
-}
-
 /** One fact of the first screen: a word, a little more, and how it is known. */
 export interface FactView {
   readonly name: string;
@@ -259,6 +224,8 @@ export interface FactView {
   readonly word: string;
   /** "category I", "6-12 days"; when not stated the short reason. */
   readonly detail?: string;
+  /** The same in a word or two, where there is room for no more: "10 days", "the supplier’s word". */
+  readonly brief?: string;
   readonly standing: StandingView;
   /** To the section that says more. */
   readonly href?: string;

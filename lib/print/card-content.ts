@@ -1,29 +1,26 @@
-import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
-import type { ScreenColour } from "../plots/screen-colour.ts";
-import type { StandingKind } from "../quantities/figure.ts";
+import type { PaintColour } from "../blocks/block.ts";
+import type { OfferView } from "../blocks/page-kinds.ts";
 import type { Language } from "../records/schema/terms.ts";
-import type { PrintedLab } from "./printed-lab.ts";
 
 /** What a shelf card says of one colour, worded and complete; how it is laid out is another matter. */
 export interface CardContent {
   readonly slug: string;
   readonly name: string;
-  readonly family: string | undefined;
   /** "Bone black (PBk 9), milled in cold-pressed linseed oil" */
   readonly madeOf: string;
-  /** "PBk 9", "PB 29, PBk 9". */
+  /** "PBk 9", "PB 29, PBk 9": where there is no room for more. */
   readonly indexNames: string;
   /** Absent where no colour is known. */
-  readonly masstone?: CardSwatch;
-  /** At most two, at equal L*. */
-  readonly tints: readonly CardSwatch[];
+  readonly masstone?: PaintColour;
+  /** At one lightness in each white, at most three. */
+  readonly tints: readonly CardTint[];
   /** To 60 characters. */
   readonly sentence: string;
   readonly facts: Readonly<Record<CardFactName, CardFact>>;
   readonly label: CardLabel;
   /** Of a paint in drying oil, or in an oil that is not on record. */
   readonly rags?: string;
-  readonly sizes: readonly { readonly size: string; readonly price?: string }[];
+  readonly sizes: readonly OfferView[];
   /** Of the sheet; absent where the workshop's records give no address. */
   readonly address?: string;
   readonly poisonCentre: string;
@@ -34,34 +31,28 @@ export interface CardContent {
   readonly imprint: readonly string[];
 }
 
-export type CardFactName = "lightfastness" | "opacity" | "drying" | "strength" | "munsell";
-export const CARD_FACTS: readonly CardFactName[] = [
-  "lightfastness",
-  "opacity",
-  "drying",
-  "strength",
-  "munsell",
-];
+export const CARD_FACTS = ["lightfastness", "opacity", "drying", "strength"] as const;
+export type CardFactName = (typeof CARD_FACTS)[number];
 
 export interface CardFact {
+  /** "Lasts" */
   readonly name: string;
+  /** "Excellent, the supplier’s word" */
   readonly text: string;
-  readonly standing: StandingKind;
 }
 
-export interface CardSwatch extends PrintedLab {
-  readonly screen: ScreenColour;
-  /** "Masstone", "Titanium white, L* 50"; of a tint its white and its lightness apart. */
+export interface CardTint {
+  readonly colour: PaintColour;
+  /** "Titanium" */
+  readonly white: string;
+  /** "Titanium White, middle" */
   readonly caption: string;
-  readonly white?: string;
-  readonly level?: string;
-  readonly standing: StandingKind;
 }
 
 export interface CardLabel {
   /** In each language, the leading one first; empty when there is none. */
   readonly signalWords: readonly string[];
-  readonly pictograms: readonly { readonly code: PictogramCode; readonly name: string }[];
+  readonly pictograms: readonly { readonly code: string; readonly name: string }[];
   /** H and EUH, in the label's order. */
   readonly statements: readonly CardStatement[];
   readonly precautions: readonly CardStatement[];

@@ -1,10 +1,9 @@
 import { inOwnColour } from "../plots/screen-colour.ts";
 import { element, writtenSvg, type Attributes, type SvgNode } from "../plots/svg.ts";
 import { asMarkup, type Markup } from "../present/views.ts";
-import type { Block, Ink, Mark } from "./mark.ts";
+import { marksOf, MM_PER_PT, type Ink, type Mark, type Tagged } from "./mark.ts";
 import type { Face } from "./print-font.ts";
 import { printable } from "./printable-letters.ts";
-import { MM_PER_PT } from "./text-lines.ts";
 
 const FONTS: Readonly<Record<Face, Attributes>> = {
   serif: { "font-family": "'Source Serif 4', serif" },
@@ -15,13 +14,11 @@ const FONTS: Readonly<Record<Face, Attributes>> = {
 
 /** A face as it will be cut, from the same marks that the PDF is drawn from; `title` says which, and its text is its description. */
 export function faceSvg(
-  blocks: readonly Block[],
+  elements: readonly Tagged[],
   { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number },
   { idPrefix, title }: { readonly idPrefix: string; readonly title: string },
 ): Markup {
-  const said = blocks.flatMap(({ alt, marks }) =>
-    alt !== undefined ? [alt] : marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])),
-  );
+  const said = elements.flatMap(textsOf);
   return asMarkup(
     writtenSvg(
       element(
@@ -39,14 +36,23 @@ export function faceSvg(
           element("title", { id: `${idPrefix}-title` }, [title]),
           element("desc", { id: `${idPrefix}-desc` }, [said.join(" ")]),
           element("rect", { width: widthMm, height: heightMm, fill: "#ffffff" }),
-          ...blocks.flatMap(({ marks }) => marks.map(drawn)),
+          ...elements.flatMap((element_) => marksOf(element_).flatMap(drawn)),
         ],
       ),
     ),
   );
 }
 
-function drawn(mark: Mark): SvgNode {
+function textsOf({ tag, alt, marks = [], children = [] }: Tagged): string[] {
+  if (alt !== undefined) return [alt];
+  if (tag === "Artifact") return [];
+  return [
+    ...marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])),
+    ...children.flatMap(textsOf),
+  ];
+}
+
+function drawn(mark: Mark): SvgNode | [] {
   switch (mark.kind) {
     case "text":
       return inked(mark.ink ?? { grey: 0 }, "fill", (ink) =>
@@ -84,6 +90,8 @@ function drawn(mark: Mark): SvgNode {
           ...ink,
         }),
       );
+    case "picture":
+      return [];
     case "path": {
       const shape: Attributes = {
         d: mark.d,

@@ -1,37 +1,39 @@
-import { CARD_FACTS, type CardFactName } from "./card-content.ts";
-import { QUIET, type CardGeometry, type CardPlan } from "./card-plan.ts";
+import { CARD_FACTS } from "./card-content.ts";
 import { CardTooLarge } from "./card-fault.ts";
-import { cautionFoot, type CautionFoot, type FootShown } from "./label-footer.ts";
-import type { Block, Mark } from "./mark.ts";
-import { capitalsToBaselineMm, placedText } from "./set-text.ts";
-import { STANDING_MARK_WIDTH, standingMarks } from "./standing-marks.ts";
-import { swatchPanelBlocks } from "./swatch-panel-blocks.ts";
+import { cardPanel } from "./card-panel.ts";
+import { CAUTION_MIN_PT, TEXT_MIN_PT, type CardGeometry, type CardPlan } from "./card-plan.ts";
+import { labelElements } from "./label-elements.ts";
+import type { Piece } from "./layout-tree.ts";
+import { GREY, movedTo, shifted, type Tagged } from "./mark.ts";
+import { bold, sans, setPiece } from "./paper-style.ts";
+import { measureText } from "./print-document.ts";
+import { QR_QUIET_MODULES, qrFigure } from "./qr-figure.ts";
 import {
-  balancedLines,
-  fittedText,
-  MM_PER_PT,
-  shrinking,
-  wrappedLines,
-  type Measure,
-  type SetText,
-} from "./text-lines.ts";
+  fittedRuns,
+  setRuns,
+  sizesDown,
+  type Run,
+  type RunSetting,
+  type SetRuns,
+} from "./set-runs.ts";
 
 /** What a front left to the back. */
 export interface LeftOver {
   readonly statements: boolean;
   readonly facts: boolean;
   readonly sentence: boolean;
-  readonly sizes: boolean;
 }
 
 export interface Front {
-  readonly blocks: readonly Block[];
+  readonly elements: readonly Tagged[];
   readonly left: LeftOver;
 }
 
 /** What one try puts on the front, and how tightly. */
-interface Attempt extends FootShown {
+interface Attempt {
   readonly tightness: number;
+  readonly statements: boolean;
+  readonly ragsInWords: boolean;
   readonly facts: boolean;
   readonly sentence: boolean;
 }
@@ -47,197 +49,263 @@ const at =
   (...tightnesses: readonly number[]) =>
   (attempt: Attempt): Attempt[] =>
     tightnesses.map((tightness) => ({ ...attempt, tightness }));
+const OVERLEAF = { ...ROOMY, statements: false };
+const SHORT = { ...OVERLEAF, ragsInWords: false };
 
-/** From roomy to tight; then statements, facts and sentence go to the back, in that order. Symbols, word and rags never do. */
+/** From roomy to tight; then statements, facts and sentence go to the back, in that order. Name, price, symbols, word and rags never do. */
 const TRIES: readonly Attempt[] = [
-  ...at(1, 0.96, 0.92)(ROOMY),
-  ...at(1, 0.96, 0.92)({ ...ROOMY, statements: false }),
-  ...at(1, 0.96, 0.92, 0.88)({ ...ROOMY, statements: false, ragsInWords: false }),
-  ...at(0.92, 0.88)({ ...ROOMY, statements: false, ragsInWords: false, facts: false }),
-  ...at(
-    0.88,
-    0.8,
-    0.7,
-  )({ ...ROOMY, statements: false, ragsInWords: false, facts: false, sentence: false }),
+  ...at(1, 0.93)(ROOMY),
+  ...at(1, 0.93)(OVERLEAF),
+  ...at(1, 0.93, 0.86)(SHORT),
+  ...at(1, 0.9, 0.8)({ ...SHORT, facts: false }),
+  ...at(1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.45)({ ...SHORT, facts: false, sentence: false }),
 ];
 
+/** Point sizes of a card of 90 x 55. */
+const NAME_PT = 20;
+const PRICE_PT = 15;
+const SENTENCE_PT = 8.5;
+const TEXT_PT = 7.4;
+const QR_MM = 11.5;
+
 /**
- * A card's front: swatches at the left on their panel; at the right name, what it is
- * made of, the sentence, the facts, and at the foot label and address.
+ * A card's front: the paint at the left, off three edges; at the right name, what it is made of,
+ * the sentence, the facts, and at the foot label, price and rags beside the address.
  * @throws CardTooLarge for a size on which the least that a front holds finds no room.
  */
 export function cardFront(plan: CardPlan, geometry: CardGeometry): Front {
-  const panel = swatchPanelBlocks(plan, geometry);
-  const leftMm = panel.widthMm + geometry.safeMm * 0.9;
-  const widthMm = geometry.widthMm - geometry.safeMm - leftMm;
   for (const attempt of TRIES) {
-    const column = cardColumn(plan, geometry, leftMm, widthMm, attempt);
+    const column = textColumn(plan, geometry, attempt);
     if (column === undefined) continue;
     return {
-      blocks: [...column.head, ...panel.blocks, ...column.rest],
+      elements: [...column.head, ...cardPanel(plan, geometry), ...column.rest],
       left: {
         statements: !attempt.statements,
         facts: !attempt.facts,
         sentence: !attempt.sentence,
-        sizes: panel.sizesLeft,
       },
     };
   }
   throw new CardTooLarge(
     plan.size.name,
     plan.content.slug,
-    "name, pigments, swatches, symbols and signal word",
+    "name, pigments, price, symbols and signal word",
   );
 }
 
-interface Column {
-  readonly head: readonly Block[];
-  readonly rest: readonly Block[];
+interface TextColumn {
+  readonly head: readonly Tagged[];
+  readonly rest: readonly Tagged[];
 }
 
-function cardColumn(
+function textColumn(
   plan: CardPlan,
-  { safeMm, heightMm, type }: CardGeometry,
-  leftMm: number,
-  widthMm: number,
+  geometry: CardGeometry,
   attempt: Attempt,
-): Column | undefined {
-  const { content, measure } = plan;
-  const size = (pt: number, floor: number): number =>
-    Math.max(floor, pt * type * attempt.tightness);
-  const gap = (mm: number): number => mm * type * attempt.tightness ** 2.5;
-  const { name, madeOf } = heading(plan, widthMm, type, attempt.tightness);
-  const sentence: SetText = {
-    setting: { face: "serif italic", sizePt: size(8, 7), leadingPt: size(8, 7) * 1.2 },
-    lines: balancedLines(
-      content.sentence,
-      widthMm,
-      { face: "serif italic", sizePt: size(8, 7) },
-      measure,
-    ),
-  };
-
-  const nameAt = placedText(name, leftMm, safeMm);
-  const madeAt = placedText(madeOf, leftMm, nameAt.baselineMm + gap(2.7));
-  const sentenceAt = placedText(sentence, leftMm, madeAt.baselineMm + gap(2.6));
-  const afterSentence = attempt.sentence ? sentenceAt.baselineMm : madeAt.baselineMm;
-  const facts = factRows(
-    plan,
-    leftMm,
-    widthMm,
-    afterSentence + gap(3),
-    size(7.2, 6.5),
-    attempt.facts ? CARD_FACTS : [],
-  );
-
-  const foot = cautionFoot(plan, {
-    leftMm,
-    widthMm,
-    bottomMm: heightMm - safeMm,
-    type,
-    shown: attempt,
-  });
-  const head: Block[] = [
-    { tag: "H2", marks: nameAt.marks },
-    { tag: "P", marks: madeAt.marks },
-  ];
-  const column: Block[] = [
-    ...(attempt.sentence ? [{ tag: "P", marks: sentenceAt.marks } as const] : []),
-    ...facts.blocks,
-  ];
-  if (
-    !(facts.baselineMm + gap(2.2) <= foot.topMm) ||
-    [...head, ...column].some((block) => runsInto(block, foot, measure))
-  )
-    return undefined;
-  return { head, rest: [...column, ...foot.blocks] };
-}
-
-/** Whether a text comes into the clear space of the address. */
-function runsInto({ marks }: Block, { address }: CautionFoot, measure: Measure): boolean {
-  return marks.some(
-    (mark) =>
-      mark.kind === "text" &&
-      mark.yMm + 0.21 * mark.sizePt * MM_PER_PT > address.topMm &&
-      mark.xMm + measure(mark.text, mark.face, mark.sizePt) > address.leftMm,
-  );
-}
-
-/** Name and pigments: large while they fit, then smaller, then in more lines. */
-function heading(
-  { content, measure }: CardPlan,
-  widthMm: number,
-  type: number,
-  tightness: number,
-): { readonly name: SetText; readonly madeOf: SetText } {
-  const tight = tightness < 0.9;
-  const oneLine = fittedText(
-    content.name,
-    widthMm,
-    1,
-    shrinking("serif", 15.5 * type, 12.5 * type, 1.08),
-    measure,
-  );
-  const name =
-    oneLine.lines.length === 1
-      ? oneLine
-      : fittedText(
-          content.name,
-          widthMm,
-          2,
-          shrinking("serif", 13 * type * tightness, tight ? 8.5 : 11 * type, 1.08),
-          measure,
-        );
-  const madeOf = fittedText(
-    content.madeOf,
-    widthMm,
-    2,
-    shrinking("sans", 7.4 * type * tightness, tight ? 6 : 7, 1.2),
-    measure,
-  );
+): TextColumn | undefined {
+  const { safeMm, panelMm, widthMm, heightMm } = geometry;
+  const xMm = panelMm + safeMm;
+  const width = widthMm - safeMm - xMm;
+  const qr = address(plan, geometry);
+  const [name, ...head] = headPieces(plan, geometry, attempt, width);
+  if (name === undefined) return undefined;
+  const foot = footPieces(plan, geometry, attempt, width - qr.widthMm);
+  // A line's capitals begin below its top: the first one stands at the edge of the safe area.
+  const top = safeMm - 0.22 * firstPt(name) * 0.3528;
+  const placed = stacked([name, ...head], xMm, top);
+  const under = stacked(foot, xMm, heightMm - safeMm + 0.6 - heightOf(foot));
+  const isClear =
+    placed.bottomMm + 1.4 * attempt.tightness <=
+    Math.min(heightMm - safeMm + 0.6 - heightOf(foot), qr.topMm);
+  if (!isClear) return undefined;
+  const [title, ...more] = placed.elements;
   return {
-    name,
-    madeOf: { ...madeOf, lines: balancedLines(content.madeOf, widthMm, madeOf.setting, measure) },
+    head: title === undefined ? [] : [title],
+    rest: [...more, ...under.elements, ...qr.elements],
   };
 }
 
-/** Label, standing and words of each fact, in three columns. */
-function factRows(
-  { content, measure }: CardPlan,
-  leftMm: number,
-  widthMm: number,
+function firstPt({ content: { marks = [] } }: Piece): number {
+  const [first] = marks;
+  return first?.kind === "text" ? first.sizePt : 0;
+}
+
+function heightOf(pieces: readonly Piece[]): number {
+  return pieces.reduce(
+    (sum, { heightMm, beforeMm }, i) => sum + heightMm + (i === 0 ? 0 : beforeMm),
+    0,
+  );
+}
+
+/** Pieces one under the other. */
+function stacked(
+  pieces: readonly Piece[],
+  xMm: number,
   topMm: number,
-  sizePt: number,
-  names: readonly CardFactName[],
-): { readonly blocks: readonly Block[]; readonly baselineMm: number } {
-  const facts = names.map((name) => content.facts[name]);
-  const leadingPt = sizePt * 1.24;
-  const labelMm = Math.max(0, ...facts.map(({ name }) => measure(name, "sans", sizePt))) + 1.5;
-  const markMm = STANDING_MARK_WIDTH * sizePt * MM_PER_PT + 0.8;
-  const x = leftMm + labelMm + markMm;
-  let top = topMm,
-    baselineMm = topMm - 1;
-  const blocks = facts.map(({ name, text, standing }): Block => {
-    const value = placedText(
-      {
-        setting: { face: "sans", sizePt, leadingPt: sizePt * 1.12 },
-        lines: wrappedLines(text, widthMm - labelMm - markMm, { face: "sans", sizePt }, measure),
-      },
-      x,
-      top,
-    );
-    const first = value.marks[0]?.yMm ?? top;
-    const marks: Mark[] = [
-      { kind: "text", text: name, xMm: leftMm, yMm: first, face: "sans", sizePt, ink: QUIET },
-      ...standingMarks(standing, leftMm + labelMm, first, sizePt),
-      ...value.marks,
-    ];
-    baselineMm = value.baselineMm;
-    top =
-      baselineMm +
-      leadingPt * MM_PER_PT -
-      capitalsToBaselineMm({ setting: { face: "sans", sizePt, leadingPt }, lines: [""] });
-    return { tag: "P", marks };
+): { readonly elements: readonly Tagged[]; readonly bottomMm: number } {
+  let y = topMm;
+  const elements = pieces.map(({ content, heightMm, beforeMm }, i) => {
+    y += i === 0 ? 0 : beforeMm;
+    const element = movedTo(content, xMm, y);
+    y += heightMm;
+    return element;
   });
-  return { blocks, baselineMm };
+  return { elements, bottomMm: y };
+}
+
+function headPieces(
+  { content }: CardPlan,
+  { type }: CardGeometry,
+  { tightness, sentence, facts }: Attempt,
+  widthMm: number,
+): Piece[] {
+  const scale = type * tightness;
+  const pt = (size: number): number => Math.max(TEXT_MIN_PT, size * scale);
+  const nameRun: Run[] = [{ text: content.name, face: "serif" }];
+  const large = fittedRuns(nameRun, 1, sizesDown(NAME_PT * scale, 13.5 * scale), {
+    widthMm,
+    leading: 1.02,
+  });
+  const name =
+    large.lines.length === 1
+      ? large
+      : fittedRuns(nameRun, 2, sizesDown(15 * scale, 8), { widthMm, leading: 1.05 });
+  const made = (text: string) =>
+    fittedRuns(sans(text), 2, [pt(TEXT_PT), TEXT_MIN_PT], {
+      widthMm,
+      leading: 1.15,
+      isBalanced: true,
+    });
+  const inFull = made(content.madeOf);
+  const madeOf = inFull.lines.length <= 2 && tightness > 0.65 ? inFull : made(content.indexNames);
+  const said = setRuns([{ text: content.sentence, face: "serif italic" }], {
+    widthMm,
+    sizePt: pt(SENTENCE_PT),
+    leading: 1.15,
+    isBalanced: true,
+  });
+  return [
+    setPiece(name, { tag: "H2" }),
+    setPiece(madeOf, { beforeMm: 0.9 * tightness }),
+    ...(sentence ? [setPiece(said, { beforeMm: 1.3 * scale })] : []),
+    ...(facts ? [factRows(content.facts, pt(TEXT_PT), widthMm, 1.5 * scale)] : []),
+  ];
+}
+
+/** What each fact is called, and its few words beside it. */
+function factRows(
+  facts: CardPlan["content"]["facts"],
+  sizePt: number,
+  widthMm: number,
+  beforeMm: number,
+): Piece {
+  const own = CARD_FACTS.map((name) => facts[name]);
+  const labelMm = Math.max(...own.map(({ name }) => measureText(name, "sans", sizePt))) + 2;
+  const setting: Omit<RunSetting, "widthMm"> = { sizePt, leading: 1.2 };
+  let y = 0;
+  const children = own.map(({ name, text }): Tagged => {
+    const label = setRuns([{ text: name, face: "sans", ink: GREY }], { ...setting, widthMm });
+    const words = setRuns(sans(text), { ...setting, widthMm: widthMm - labelMm });
+    const row: Tagged = {
+      tag: "LI",
+      children: [
+        { tag: "Lbl", marks: label.marks.map((mark) => shifted(mark, 0, y)) },
+        { tag: "LBody", marks: words.marks.map((mark) => shifted(mark, labelMm, y)) },
+      ],
+    };
+    y += words.heightMm;
+    return row;
+  });
+  return { kind: "piece", heightMm: y, beforeMm, content: { tag: "L", children } };
+}
+
+/** Label, prices and rags, from the bottom up. */
+function footPieces(
+  { content, words }: CardPlan,
+  { type }: CardGeometry,
+  { tightness, statements, ragsInWords }: Attempt,
+  widthMm: number,
+): Piece[] {
+  const { cards: text } = words.pages;
+  const { label, sizes, rags } = content;
+  const cautionPt = Math.max(CAUTION_MIN_PT, TEXT_PT * type * tightness);
+  const caution = (runs: readonly Run[]): Piece =>
+    setPiece(setRuns(runs, { widthMm, sizePt: cautionPt, leading: 1.12 }), {
+      beforeMm: 1.1 * tightness,
+    });
+  const hasLabel = label.signalWords.length + label.pictograms.length + label.statements.length > 0;
+  return [
+    ...(hasLabel
+      ? [
+          labelElements(
+            {
+              signalWord: label.signalWords.join(" \u00b7 "),
+              pictograms: label.pictograms,
+              statements: statements
+                ? label.statements.flatMap(({ texts }) => texts.map((one) => ({ text: one.text })))
+                : label.statements.length === 0
+                  ? []
+                  : [{ text: text.overleaf }],
+            },
+            { widthMm },
+            {
+              sideMm: Math.max(6, 8.5 * type * tightness),
+              sizePt: cautionPt,
+              wordPt: cautionPt + 1,
+            },
+          ),
+        ]
+      : []),
+    ...(label.notice === undefined ? [] : [caution(bold(label.notice))]),
+    ...(sizes.length === 0
+      ? []
+      : [
+          setPiece(priceRuns(sizes, PRICE_PT * type * Math.max(0.55, tightness), widthMm), {
+            beforeMm: 1 * tightness,
+          }),
+        ]),
+    ...(rags === undefined ? [] : [caution(sans(ragsInWords ? text.ragLead : text.ragShort))]),
+  ];
+}
+
+/** Prices with their sizes in two lines at most, as large as that allows. */
+function priceRuns(sizes: CardPlan["content"]["sizes"], mostPt: number, widthMm: number): SetRuns {
+  const setIn = (sizePt: number): SetRuns => {
+    const small = Math.max(0.52, TEXT_MIN_PT / sizePt);
+    const runs = sizes.flatMap(({ text, size = "", price }, i): Run[] => [
+      ...(i === 0 ? [] : sans("  ")),
+      ...(price === undefined
+        ? [{ text, face: "sans", scale: small } as const]
+        : [
+            { text: price.replaceAll(" ", "\u00a0"), face: "sans bold" } as const,
+            { text: `\u00a0\u00a0${size}`, face: "sans", ink: GREY, scale: small } as const,
+          ]),
+    ]);
+    return setRuns(runs, { widthMm, sizePt, leading: 1.1 });
+  };
+  const tries = [mostPt, mostPt * 0.8, Math.max(7.5, mostPt * 0.6)].map(setIn);
+  return tries.find(({ lines }) => lines.length <= 2) ?? setIn(7.5);
+}
+
+/** The sheet's address as a QR code at the bottom right, its quiet zone inside the margin. */
+function address(
+  { content, qr, words }: CardPlan,
+  { widthMm, heightMm, safeMm, type }: CardGeometry,
+): { readonly elements: readonly Tagged[]; readonly topMm: number; readonly widthMm: number } {
+  if (content.address === undefined || qr === undefined)
+    return { elements: [], topMm: heightMm, widthMm: 0 };
+  const darkMm = QR_MM * Math.min(1.3, type);
+  const quietMm = (darkMm / qr.size) * QR_QUIET_MODULES;
+  const [right, bottom] = [widthMm - safeMm, heightMm - safeMm];
+  return {
+    elements: [
+      qrFigure(qr, words.pages.cards.address(content.address), {
+        xMm: right - darkMm - quietMm,
+        yMm: bottom - darkMm - quietMm,
+        sideMm: darkMm + 2 * quietMm,
+      }),
+    ],
+    topMm: bottom - darkMm - quietMm,
+    widthMm: darkMm + quietMm + 0.5,
+  };
 }

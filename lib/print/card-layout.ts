@@ -1,13 +1,12 @@
 import { cardBack } from "./card-back.ts";
 import { cardFront } from "./card-front.ts";
-import { cardGeometry, STRIP_BELOW_MM, type CardPlan } from "./card-plan.ts";
-import type { Block } from "./mark.ts";
-import { stripFront } from "./strip-front.ts";
+import { cardGeometry, type CardPlan } from "./card-plan.ts";
+import type { Tagged } from "./mark.ts";
 
 /** One piece of card, front and back; a back that goes on over takes further leaves. */
 export interface CardLeaf {
-  readonly front: readonly Block[];
-  readonly back: readonly Block[];
+  readonly front: readonly Tagged[];
+  readonly back: readonly Tagged[];
 }
 
 export interface LaidCard {
@@ -19,16 +18,13 @@ export interface LaidCard {
 /** A card in its size: what a front has no room for is on its back, by rule. */
 export function cardLayout(plan: CardPlan): LaidCard {
   const geometry = cardGeometry(plan.size);
-  const { blocks, left } = (geometry.heightMm < STRIP_BELOW_MM ? stripFront : cardFront)(
-    plan,
-    geometry,
-  );
+  const { elements, left } = cardFront(plan, geometry);
   const [back = [], ...further] = cardBack(plan, geometry, left);
   return {
     slug: plan.content.slug,
     name: plan.content.name,
     leaves: [
-      { front: blocks, back },
+      { front: elements, back },
       ...further.flatMap((side, i): CardLeaf[] =>
         i % 2 === 0 ? [{ front: side, back: further[i + 1] ?? [] }] : [],
       ),

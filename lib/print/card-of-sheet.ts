@@ -1,21 +1,27 @@
-import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
-import { poisonCentreLine } from "../pages/handling-section.ts";
 import { coloursLetDownIn } from "../pages/colours-tinted-with.ts";
+import { poisonCentreLine } from "../pages/handling-section.ts";
 import { madeOf } from "../pages/made-of.ts";
-import { comparableColour, comparableTint } from "../pages/screen-swatch.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { decimalText } from "../words/number-text.ts";
-import { upperFirst } from "../words/letter-case.ts";
+import { comparablePaint, comparableTintPaint } from "../pages/screen-swatch.ts";
+import { offerViews } from "../pages/sheet-page.ts";
+import { sixFacts } from "../pages/six-facts.ts";
 import { labelModel, type LabelLine } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { Words } from "../words/words.ts";
+import type { FactView } from "../present/views.ts";
 import type { Language } from "../records/schema/terms.ts";
-import type { AtLightness, EqualLightness, Sheet, TintSection } from "../sheet/sheet.ts";
-import type { CardContent, CardLabel, CardStatement, CardSwatch } from "./card-content.ts";
-import { cardFacts } from "./card-facts.ts";
-import { comparableLab, printedLab } from "./printed-lab.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import { upperFirst } from "../words/letter-case.ts";
+import type { Words } from "../words/words.ts";
+import {
+  CARD_FACTS,
+  type CardContent,
+  type CardFact,
+  type CardLabel,
+  type CardStatement,
+  type CardTint,
+} from "./card-content.ts";
 
-/** The card of a sheet. @param languages of the label's statements, the leading one first. */
+/** The card of a sheet, from what its page is made of. @param languages of the label's statements, the leading one first. */
 export function cardOfSheet(
   worded: SheetTexts,
   context: PageContext,
@@ -26,12 +32,11 @@ export function cardOfSheet(
     records: { workshop },
   } = context;
   const { sheet } = worded;
-  const masstone = masstoneSwatch(sheet, words);
-  const tints = cardTints(sheet);
+  const masstone = comparablePaint(sheet.notations.masstone);
+  const facts = sixFacts(worded, context);
   return {
     slug: sheet.slug,
     name: sheet.name,
-    family: sheet.family,
     madeOf: madeOf(sheet, words, "")
       .map(({ text, index }) => (index === true ? text.replaceAll(" ", "\u00a0") : text))
       .join(""),
@@ -43,15 +48,17 @@ export function cardOfSheet(
       ),
     ].join(", "),
     ...(masstone === undefined ? {} : { masstone }),
-    tints: tints.map((tint) => tintSwatch(tint, words)).filter((swatch) => swatch !== undefined),
-    sentence: cardSentence(sheet, tints, context),
-    facts: cardFacts(worded, context),
+    tints: cardTints(sheet, words),
+    sentence: cardSentence(sheet, context),
+    facts: Object.fromEntries(
+      CARD_FACTS.map((name, i) => [name, cardFact(facts[i], i)]),
+    ) as CardContent["facts"],
     label: cardLabel(sheet, words, languages),
     // Of an oil that is not on record nobody can say that its rags keep cool.
     ...(sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
       ? { rags: words.pages.ragLine }
       : {}),
-    sizes: sizes(sheet, context),
+    sizes: offerViews(sheet, words).filter(({ size }) => size !== undefined),
     ...(workshop.siteAddress === undefined
       ? {}
       : {
@@ -70,79 +77,41 @@ export function cardOfSheet(
   };
 }
 
-function masstoneSwatch({ notations: { masstone } }: Sheet, words: Words): CardSwatch | undefined {
-  const printed = masstone && comparableLab(masstone);
-  const screen = comparableColour(masstone);
-  if (masstone === undefined || printed === undefined || screen === undefined) return undefined;
+/** A fact in a few words; that it is an estimate or a supplier's word is said, but where its words say so themselves, as of its lasting. */
+function cardFact(fact: FactView | undefined, i: number): CardFact {
+  if (fact === undefined) throw new RangeError("A card states a fact that its sheet has not");
+  const { name, word, detail, brief, standing } = fact;
+  if (standing.kind === "not stated") return { name, text: upperFirst(detail ?? standing.word) };
+  const isNews = i > 0 && (standing.kind === "estimated" || standing.kind === "stated");
   return {
-    ...printed,
-    screen,
-    caption: words.pages.cards.masstone,
-    standing: printed.approximate ? "estimated" : masstone.standing,
+    name,
+    text: [word, ...(brief === undefined ? [] : [brief]), ...(isNews ? [standing.word] : [])].join(
+      ", ",
+    ),
   };
 }
 
-/** One tint of a card: in which white, at which lightness. */
-interface CardTint {
-  readonly section: TintSection;
-  readonly level: EqualLightness;
-  readonly at: AtLightness;
-}
-
-/** Lightnesses in the order in which a card wants them: a middle grey tells most. */
-const LEVELS: readonly EqualLightness[] = ["50", "70", "30"];
-
-/** The first two whites at a lightness that both reach; of a single white, two of its lightnesses. */
-function cardTints({ tints }: Sheet): CardTint[] {
-  const at = (section: TintSection, level: EqualLightness): CardTint[] => {
-    const tint = section.atL[level];
-    return tint === undefined ? [] : [{ section, level, at: tint }];
-  };
-  const pairs = LEVELS.map((level) => tints.flatMap((section) => at(section, level)).slice(0, 2));
-  const both = pairs.find((pair) => pair.length === 2);
-  if (both !== undefined) return both;
-  const [first] = pairs.find((pair) => pair.length === 1) ?? [];
-  return first === undefined
-    ? []
-    : LEVELS.flatMap((level) => at(first.section, level))
-        .slice(0, 2)
-        .toSorted((one, other) => Number(other.level) - Number(one.level));
-}
-
-function tintSwatch(
-  { section: { white }, level, at }: CardTint,
-  words: Words,
-): CardSwatch | undefined {
-  // Without a spectrum only a*, b* at that lightness are known, under D65 and the 10 degree observer.
-  const printed = printedLab(
-    at.glossExcluded?.lab ??
-      at.lab ?? {
-        "D65/10": { L: { ...at.a, value: Number(level) } as AtLightness["a"], a: at.a, b: at.b },
-      },
+/** The tints at one lightness, at most three: a middle grey tells most; else the one that most whites reach. */
+function cardTints({ tints }: Sheet, words: Words): CardTint[] {
+  const { levels } = words.pages.sheetPage;
+  const { white: short, tint: caption } = words.pages.cards;
+  const reached = (["50", "70", "30"] as const).map((level) =>
+    tints.flatMap(({ white, atL }): CardTint[] => {
+      const colour = comparableTintPaint(level, atL[level]);
+      return colour === undefined
+        ? []
+        : [{ colour, white: short(white.name), caption: caption(white.name, levels[level]) }];
+    }),
   );
-  const screen = comparableTint(at);
-  if (printed === undefined || screen === undefined) return undefined;
-  const name = upperFirst(white.name);
-  return {
-    ...printed,
-    screen,
-    caption: words.pages.cards.tint(name, level),
-    white: name,
-    level: words.pages.cards.level(level),
-    standing: printed.approximate ? "estimated" : "derived",
-  };
+  const most = Math.max(...reached.map(({ length }) => length));
+  return (reached.find(({ length }) => length === most) ?? []).slice(0, 3);
 }
 
-/** Of the whites that are shown; of a white, that others are let down in it. */
-function cardSentence(
-  sheet: Sheet,
-  tints: readonly CardTint[],
-  { words, sheets }: PageContext,
-): string {
+/** Of the whites that it was let down in; of a white, that others are let down in it. */
+function cardSentence(sheet: Sheet, { words, sheets }: PageContext): string {
   const text = words.pages.cards;
-  const shown = new Set(tints.map(({ section }) => section));
   const told = words.cardSentence(
-    (shown.size > 0 ? [...shown] : sheet.tints).map(({ white, sentence }) => ({
+    sheet.tints.map(({ white, sentence }) => ({
       white: white.name,
       ruling: sentence,
       ...(white.colourIndexName === undefined ? {} : { colourIndexName: white.colourIndexName }),
@@ -170,7 +139,7 @@ function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Langua
       ),
     ],
     pictograms: cautions.pictograms.map((code) => ({
-      code: code as PictogramCode,
+      code,
       name: words.pictograms[code] ?? code,
     })),
     statements: cardStatements(labels.map((label) => label.hazards)),
@@ -204,15 +173,4 @@ function cardStatements(labels: readonly (readonly LabelLine[])[]): CardStatemen
         .map(({ language, text }) => ({ language, text })),
     };
   });
-}
-
-/** As the sheet offers it: without a price where a market of the workshop forbids one. */
-function sizes({ offer }: Sheet, { words }: PageContext): CardContent["sizes"] {
-  const { ml: mlText } = words.pages.cards;
-  return (offer?.sizes ?? []).map(({ ml, price }) => ({
-    size: mlText(decimalText(ml, Number.isInteger(ml) ? 0 : 1)),
-    ...(price === undefined || offer?.currency === undefined
-      ? {}
-      : { price: words.pages.handling.offer.price(price, offer.currency) }),
-  }));
 }

@@ -1,9 +1,7 @@
 import type { Words } from "../words/words.ts";
 import type { CardContent } from "./card-content.ts";
 import type { CardSize } from "./card-size.ts";
-import type { Ink } from "./mark.ts";
-import type { QrMatrix } from "./qr-block.ts";
-import type { Measure } from "./text-lines.ts";
+import type { QrMatrix } from "./qr-figure.ts";
 
 /** What a face is laid out from. */
 export interface CardPlan {
@@ -13,7 +11,6 @@ export interface CardPlan {
   readonly qr?: QrMatrix;
   readonly size: CardSize;
   readonly words: Words;
-  readonly measure: Measure;
 }
 
 /** Lengths [mm] and type that go with a size. */
@@ -22,6 +19,8 @@ export interface CardGeometry {
   readonly heightMm: number;
   /** From the cut edge to anything that may not be cut. */
   readonly safeMm: number;
+  /** Of the paint, from the left edge on. */
+  readonly panelMm: number;
   /** Type against that of a card of 90 x 55. */
   readonly type: number;
 }
@@ -32,11 +31,10 @@ export const BLEED_MM = 3;
 /** No caution is set smaller [pt]. */
 export const CAUTION_MIN_PT = 7;
 /** Nothing is. */
-export const TEXT_MIN_PT = 5.5;
+export const TEXT_MIN_PT = 6.5;
 
-/** Below this height a card is a strip for a shelf's rail [mm]. */
-export const STRIP_BELOW_MM = 48;
-
+/** Of a card's width the masstone takes so much. */
+const PANEL = 0.4;
 const PROTOTYPE = { widthMm: 90, heightMm: 55 };
 
 export function cardGeometry({
@@ -47,12 +45,8 @@ export function cardGeometry({
   return {
     widthMm,
     heightMm,
-    safeMm: heightMm < STRIP_BELOW_MM ? 3 : Math.min(7, Math.max(3.5, 4 * scale)),
-    type: Math.min(1.35, Math.max(0.95, scale)),
+    safeMm: Math.min(6, Math.max(3, 4 * scale)),
+    panelMm: widthMm * PANEL,
+    type: Math.min(1.35, Math.max(0.9, scale)),
   };
 }
-
-/** Munsell N 6, on which every swatch stands: Y 29.30 % by ASTM D1535 is L* 61.0. */
-export const N6: Ink = { lab: { L: 61.05, a: 0, b: 0 }, screen: { hex: "#939393" } };
-/** Of labels beside what they label. */
-export const QUIET: Ink = { grey: 0.38 };

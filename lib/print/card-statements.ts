@@ -1,11 +1,6 @@
 import type { Words } from "../words/words.ts";
 import { revision } from "../sheet/revision.ts";
-import {
-  CARD_FACTS,
-  type CardContent,
-  type CardStatement,
-  type CardSwatch,
-} from "./card-content.ts";
+import { CARD_FACTS, type CardContent, type CardStatement, type CardTint } from "./card-content.ts";
 
 export type CardStates = Readonly<Partial<Record<keyof Words["pages"]["cards"]["states"], string>>>;
 
@@ -17,24 +12,17 @@ export function cardStates(content: CardContent): CardStates {
   const states: Record<string, string | undefined> = {
     name: content.name,
     madeOf: content.madeOf,
-    masstone: content.masstone === undefined ? undefined : swatchText(content.masstone),
-    tints: line(content.tints.map(swatchText)),
+    masstone: content.masstone === undefined ? undefined : labText(content.masstone),
+    tints: line(content.tints.map(({ caption, colour }) => `${caption}: ${labText(colour)}`)),
     sentence: content.sentence,
-    ...Object.fromEntries(
-      CARD_FACTS.map((fact) => [
-        fact,
-        `${content.facts[fact].text} (${content.facts[fact].standing})`,
-      ]),
-    ),
+    ...Object.fromEntries(CARD_FACTS.map((fact) => [fact, content.facts[fact].text])),
     signalWord: line(label.signalWords),
     pictograms: line(label.pictograms.map(({ name }) => name)),
     statements: line(label.statements.map(statementText)),
     precautions: line(label.precautions.map(statementText)),
     unknown: label.notice,
     rags: content.rags,
-    sizes: line(
-      content.sizes.map(({ size, price }) => (price === undefined ? size : `${size} ${price}`)),
-    ),
+    sizes: line(content.sizes.map(({ text }) => text)),
     poisonCentre: content.poisonCentre,
     basis: label.basis,
     address: content.address,
@@ -52,8 +40,10 @@ export function cardRevision(content: CardContent): string {
   return revision(cardStates(content));
 }
 
-function swatchText({ caption, lab: { L, a, b }, standing }: CardSwatch): string {
-  return `${caption}: L* ${L.toFixed(1)}, a* ${(a + 0).toFixed(1)}, b* ${b.toFixed(1)} (${standing})`;
+function labText({ hex, lab }: CardTint["colour"]): string {
+  if (lab === undefined) return hex;
+  const { L, a, b } = lab;
+  return `L* ${L.toFixed(1)}, a* ${(a + 0).toFixed(1)}, b* ${(b + 0).toFixed(1)}`;
 }
 
 function statementText({ code, texts }: CardStatement): string {

@@ -5,7 +5,7 @@ import { decimalText } from "../words/number-text.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
 import type { LaidCard } from "./card-layout.ts";
 import { faceSvg } from "./card-face-svg.ts";
-import { laidCards, type RangeCards } from "./range-cards.ts";
+import { completeCards, laidCards, type RangeCards } from "./range-cards.ts";
 
 /** "cards/", of the leading size; "cards/strip/" of another. */
 export function cardsFolder(size: CardSize, context: PageContext): string {
@@ -30,7 +30,7 @@ export function cardsPage(
     records,
   } = context;
   const mm = (length: number): string => decimalText(length, Number.isInteger(length) ? 0 : 1);
-  const { laid, faults } = laidCards(cards, size, context);
+  const { laid, faults } = laidCards(completeCards(cards), size, context);
   const lead = text.lead(size.name, mm(size.widthMm), mm(size.heightMm));
   return {
     kind: "cards",
@@ -59,6 +59,13 @@ export function cardsPage(
             ? text.notClassified
             : text.without(markets.map((market) => handling.offer.markets[market] ?? market)),
       })),
+      ...cards
+        .filter(({ lacks }) => lacks.length > 0)
+        .map(({ slug, name, lacks }) => ({
+          name,
+          href: `${place.root}colours/${slug}/`,
+          reason: text.lacks(lacks),
+        })),
       ...faults.map(({ slug, name, message }) => ({
         name,
         href: `${place.root}colours/${slug}/`,

@@ -1,11 +1,11 @@
 import type { Words } from "../words/words.ts";
-import type { CardLeaf, LaidCard } from "./card-layout.ts";
+import type { LaidCard } from "./card-layout.ts";
 import { BLEED_MM } from "./card-plan.ts";
 import type { CardSize } from "./card-size.ts";
 import { cropMarks } from "./crop-marks.ts";
-import { drawBlocks, type Placement } from "./draw-blocks.ts";
+import type { Placement } from "./draw-marks.ts";
+import { drawTagged } from "./draw-tagged.ts";
 import { imposition, type Imposition } from "./imposition.ts";
-import type { Block } from "./mark.ts";
 import { addPage, printDocument, printedBytes } from "./print-document.ts";
 
 export interface CardsPdf {
@@ -42,22 +42,19 @@ export function cardsPdf(
     for (const side of size.twoSided ? (["front", "back"] as const) : (["both"] as const)) {
       addPage(document, layout.paperMm.width, layout.paperMm.height);
       pages++;
-      drawBlocks(document, root, [cropMarks(layout)], { xMm: 0, yMm: 0 });
+      drawTagged(document, root, cropMarks(layout), { xMm: 0, yMm: 0 });
       sheet.forEach(({ name, leaf }, i) => {
         const section = document.pdf.struct("Sect", { title: text.card(name) });
         root.add(section);
         for (const face of side === "both" ? (["front", "back"] as const) : [side])
-          drawBlocks(document, section, faceBlocks(leaf, face), placement(layout, size, i, face));
+          for (const element of leaf[face])
+            drawTagged(document, section, element, placement(layout, size, i, face));
         section.end();
       });
     }
   }
   root.end();
   return { bytes: printedBytes(document), pages, leaves: leaves.length };
-}
-
-function faceBlocks(leaf: CardLeaf, face: "front" | "back"): readonly Block[] {
-  return leaf[face];
 }
 
 /** A face goes as far as its bleed, but not over a fold. */

@@ -1,12 +1,12 @@
 import { BLEED_MM } from "./card-plan.ts";
-import { BLACK, type Block, type Mark } from "./mark.ts";
+import { BLACK, type Tagged, type Mark } from "./mark.ts";
 import type { Imposition } from "./imposition.ts";
 
 /** Crop marks: clear of the bleed, and as long as the margin bears [mm]. */
 const CROP = { clear: BLEED_MM + 0.5, length: 4, widthPt: 0.25 } as const;
 
 /** Where to cut, outside all that is printed; where to fold, broken. */
-export function cropMarks({ cuts, folds }: Pick<Imposition, "cuts" | "folds">): Block {
+export function cropMarks({ cuts, folds }: Pick<Imposition, "cuts" | "folds">): Tagged {
   const [left, right] = [Math.min(...cuts.x) - CROP.clear, Math.max(...cuts.x) + CROP.clear];
   const [top, bottom] = [Math.min(...cuts.y) - CROP.clear, Math.max(...cuts.y) + CROP.clear];
   const line = (

@@ -1,9 +1,9 @@
-import { drawMarks } from "./draw-blocks.ts";
-import { drawPicture } from "./draw-picture.ts";
+import { drawMarks } from "./draw-marks.ts";
+import { drawArtifact, drawTagged } from "./draw-tagged.ts";
+import type { Flow, Piece } from "./layout-tree.ts";
+import { marksOf, MM_PER_PT } from "./mark.ts";
 import type { PlacedPiece } from "./paper-columns.ts";
-import type { Flow, PaperMark, Piece, Tagged } from "./layout-tree.ts";
 import type { PrintDocument } from "./print-document.ts";
-import { MM_PER_PT } from "./text-lines.ts";
 
 /** What a drawing asks of its document as it goes. */
 export interface FlowDrawing {
@@ -36,63 +36,10 @@ export function drawFlow(
     if (place === undefined) throw new RangeError("A piece of the flow has no place");
     drawing.turnTo(place.page);
     if (one.anchor !== undefined) drawing.anchored?.(one.anchor, place.yMm / MM_PER_PT);
+    for (const { piece, yMm } of place.heads)
+      drawArtifact(document, () =>
+        drawMarks(document, marksOf(piece.content), { xMm: place.xMm, yMm }),
+      );
     drawTagged(document, parent, one.content, place);
   }
-}
-
-interface Place {
-  readonly xMm: number;
-  readonly yMm: number;
-}
-
-export function drawTagged(
-  document: PrintDocument,
-  parent: PDFKit.PDFStructureElement,
-  tagged: Tagged,
-  place: Place,
-): void {
-  const { pdf } = document;
-  const { tag, alt, language, scope, marks = [], links = [], children = [] } = tagged;
-  if (tag === "Artifact") {
-    pdf.markContent("Artifact", { type: "Layout" });
-    drawAll(document, marks, place);
-    pdf.endMarkedContent();
-    return;
-  }
-  const element = pdf.struct(tag, {
-    ...(alt === undefined ? {} : { alt }),
-    ...(language === undefined ? {} : { lang: language }),
-    ...(scope === undefined ? {} : { scope }),
-  });
-  parent.add(element);
-  if (marks.length > 0) element.add(() => drawAll(document, marks, place));
-  for (const child of children) drawTagged(document, element, child, place);
-  for (const { href, xMm, yMm, widthMm, heightMm } of links) {
-    const box = [place.xMm + xMm, place.yMm + yMm, widthMm, heightMm].map(
-      (mm) => mm / MM_PER_PT,
-    ) as [number, number, number, number];
-    const link = pdf.struct("Link");
-    element.add(link);
-    if (href.startsWith("#"))
-      pdf.goTo(...box, href.slice(1), {
-        structParent: link,
-        Contents: Object(href.slice(1)) as string,
-      } as PDFKit.Mixins.AnnotationOption);
-    else
-      pdf.link(...box, href, {
-        structParent: link,
-        Contents: Object(href) as string,
-      } as PDFKit.Mixins.AnnotationOption);
-    link.end();
-  }
-  element.end();
-}
-
-function drawAll(document: PrintDocument, marks: readonly PaperMark[], place: Place): void {
-  drawMarks(
-    document,
-    marks.filter((mark) => mark.kind !== "picture"),
-    place,
-  );
-  for (const mark of marks) if (mark.kind === "picture") drawPicture(document, mark, place);
 }

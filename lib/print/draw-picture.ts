@@ -1,12 +1,9 @@
 import type { SvgNode } from "../plots/svg.ts";
 import { refusal } from "../plots/svg.ts";
 import { PANEL_GREY } from "../plots/picture.ts";
-import { setInk } from "./draw-blocks.ts";
-import { BLACK, type Ink } from "./mark.ts";
-import { N6 } from "./card-plan.ts";
-import type { PictureMark } from "./layout-tree.ts";
+import { BLACK, MM_PER_PT, N6, type Ink, type PictureMark } from "./mark.ts";
 import type { PrintDocument } from "./print-document.ts";
-import { MM_PER_PT } from "./text-lines.ts";
+import { setInk } from "./set-ink.ts";
 
 /** What an element of a picture hands down to those inside it. */
 interface Inherited {
@@ -26,11 +23,10 @@ interface Pen {
 export function drawPicture(
   document: PrintDocument,
   { tree, xMm, yMm, widthMm, paints }: PictureMark,
-  place: { readonly xMm: number; readonly yMm: number },
 ): void {
   const { pdf } = document;
   pdf.save();
-  pdf.translate((place.xMm + xMm) / MM_PER_PT, (place.yMm + yMm) / MM_PER_PT);
+  pdf.translate(xMm / MM_PER_PT, yMm / MM_PER_PT);
   pdf.scale(widthMm / MM_PER_PT / viewBox(tree).width);
   drawNode(
     tree,

@@ -1,17 +1,17 @@
-import type { Block } from "./mark.ts";
-import { BLACK, WHITE } from "./mark.ts";
+import type { Tagged } from "./mark.ts";
+import { BLACK, MM_PER_PT, WHITE } from "./mark.ts";
 import { EAN_MODULE_MM, EAN_MODULES, EAN_QUIET, eanBars, eanPath, eanText } from "./ean-symbol.ts";
 import type { PackageLabelContent } from "./package-label-content.ts";
 import type { PackageSize } from "./package-size.ts";
-import { QR_QUIET_MODULES, qrBlock, qrMatrix } from "./qr-block.ts";
+import { QR_QUIET_MODULES, qrFigure, qrMatrix } from "./qr-figure.ts";
 import { FACE_HEIGHTS } from "./print-font.ts";
-import { MM_PER_PT, type Measure } from "./text-lines.ts";
+import { measureText } from "./print-document.ts";
 
 /** A symbol that a till or a telephone reads, with the room that it takes, quiet zones in it [mm]. */
 export interface LabelSymbol {
   readonly widthMm: number;
   readonly heightMm: number;
-  readonly blocksAt: (xMm: number, yMm: number) => readonly Block[];
+  readonly blocksAt: (xMm: number, yMm: number) => readonly Tagged[];
 }
 
 /** Length of bars [mm]: cut down to what a label has room for. Our own choice. */
@@ -26,20 +26,19 @@ const MOST_BENT = Math.PI / 3;
 export function labelSymbol(
   { ean, address, name }: PackageLabelContent,
   { symbol, diameterMm }: Pick<PackageSize, "symbol" | "diameterMm">,
-  measure: Measure,
 ): LabelSymbol | undefined {
-  if (symbol === "ean" && ean !== undefined) return eanSymbol(ean, diameterMm, measure);
+  if (symbol === "ean" && ean !== undefined) return eanSymbol(ean, diameterMm);
   if (symbol === "qr" && address !== undefined) return qrSymbol(address, name);
   return undefined;
 }
 
-function eanSymbol(ean: string, diameterMm: number | undefined, measure: Measure): LabelSymbol {
+function eanSymbol(ean: string, diameterMm: number | undefined): LabelSymbol {
   const bars = eanBars(ean);
   const longMm = (EAN_QUIET.before + EAN_MODULES + EAN_QUIET.behind) * EAN_MODULE_MM;
   const isBent =
     diameterMm !== undefined && (EAN_MODULES * EAN_MODULE_MM) / (diameterMm / 2) > MOST_BENT;
   const digits = eanText(ean);
-  const digitsMm = measure(digits, DIGITS.face, DIGITS.sizePt);
+  const digitsMm = measureText(digits, DIGITS.face, DIGITS.sizePt);
   const digitsHighMm = (FACE_HEIGHTS.sans.capital + 0.25) * DIGITS.sizePt * MM_PER_PT;
   const barsMm = isBent ? { width: BAR_MM, height: longMm } : { width: longMm, height: BAR_MM };
   const widthMm = Math.max(barsMm.width, digitsMm);
@@ -84,6 +83,6 @@ function qrSymbol(address: string, name: string): LabelSymbol {
   return {
     widthMm: sideMm,
     heightMm: sideMm,
-    blocksAt: (xMm, yMm) => [qrBlock(matrix, `${name}: ${address}`, { xMm, yMm, sideMm })],
+    blocksAt: (xMm, yMm) => [qrFigure(matrix, `${name}: ${address}`, { xMm, yMm, sideMm })],
   };
 }

@@ -1,6 +1,6 @@
 import type { Words } from "../words/words.ts";
 import { cropMarks } from "./crop-marks.ts";
-import { drawBlocks } from "./draw-blocks.ts";
+import { drawTagged } from "./draw-tagged.ts";
 import { labelSheet } from "./label-sheet.ts";
 import type { LaidLabel } from "./package-label-layout.ts";
 import type { PackageSize } from "./package-size.ts";
@@ -42,19 +42,20 @@ export function labelsPdf(
         addPage(document, paperMm.width, paperMm.height);
         pages++;
         if (cuts !== undefined)
-          drawBlocks(document, root, [cropMarks({ cuts, folds: [] })], { xMm: 0, yMm: 0 });
+          drawTagged(document, root, cropMarks({ cuts, folds: [] }), { xMm: 0, yMm: 0 });
       }
       const section = document.pdf.struct("Sect", { title: text.label(name, size.name) });
       root.add(section);
-      drawBlocks(document, section, blocks, {
-        ...place(i % perSheet),
-        clipMm: {
-          left: -bleedMm,
-          top: -bleedMm,
-          right: size.widthMm + bleedMm,
-          bottom: size.heightMm + bleedMm,
-        },
-      });
+      for (const block of blocks)
+        drawTagged(document, section, block, {
+          ...place(i % perSheet),
+          clipMm: {
+            left: -bleedMm,
+            top: -bleedMm,
+            right: size.widthMm + bleedMm,
+            bottom: size.heightMm + bleedMm,
+          },
+        });
       section.end();
     });
   }

@@ -1,61 +1,9 @@
-import type { SvgNode } from "../plots/svg.ts";
-import type { Ink, Mark } from "./mark.ts";
-import type { LinkBox } from "./paper-run.ts";
+import type { PaperTag, Tagged } from "./mark.ts";
 
-/** Of a sheet of paper [mm]: A4, US Letter. */
+/** Of a sheet of paper [mm]: A4, US Letter, a card. */
 export interface PaperSize {
   readonly widthMm: number;
   readonly heightMm: number;
-}
-
-/** A picture of lib/plots, drawn as vectors: the same tree that a page shows. */
-export interface PictureMark {
-  readonly kind: "picture";
-  readonly tree: SvgNode;
-  readonly xMm: number;
-  readonly yMm: number;
-  readonly widthMm: number;
-  /** Ink for a paint by the sRGB that the tree gives it. */
-  readonly paints: ReadonlyMap<string, Ink>;
-}
-
-export type PaperMark = Mark | PictureMark;
-
-/** Standard structure types of PDF 1.7 (ISO 32000-1, 14.8.4) that sheets use. */
-export type PaperTag =
-  | "Sect"
-  | "H1"
-  | "H2"
-  | "H3"
-  | "P"
-  | "L"
-  | "LI"
-  | "Lbl"
-  | "LBody"
-  | "Table"
-  | "TR"
-  | "TH"
-  | "TD"
-  | "Figure"
-  | "Caption"
-  | "Note"
-  | "Link"
-  | "TOC"
-  | "TOCI"
-  | "Div"
-  | "Span"
-  | "Artifact";
-
-/** What is drawn in one place and read as one thing. Lengths in mm from the piece's top left corner. */
-export interface Tagged {
-  readonly tag: PaperTag;
-  readonly alt?: string;
-  /** BCP 47, where it is not the document's. */
-  readonly language?: string;
-  readonly scope?: "Row" | "Column";
-  readonly marks?: readonly PaperMark[];
-  readonly links?: readonly LinkBox[];
-  readonly children?: readonly Tagged[];
 }
 
 /** The smallest thing that a column holds whole. */
@@ -76,11 +24,26 @@ export interface Group {
   readonly kind: "group";
   readonly tag: PaperTag;
   readonly language?: string;
+  /** Said again wherever the group goes on over to another column or another page, before what goes on. */
+  readonly runningHead?: { readonly piece: Piece; readonly at: "column" | "page" };
   readonly children: readonly Flow[];
 }
 
 export type Flow = Piece | Group;
 
-export function piecesOf(flow: readonly Flow[]): Piece[] {
-  return flow.flatMap((one) => (one.kind === "piece" ? [one] : piecesOf(one.children)));
+/** A piece with the heads that it stands under, the outermost first. */
+export interface HeadedPiece {
+  readonly piece: Piece;
+  readonly heads: readonly NonNullable<Group["runningHead"]>[];
+}
+
+export function headedPieces(
+  flow: readonly Flow[],
+  heads: HeadedPiece["heads"] = [],
+): HeadedPiece[] {
+  return flow.flatMap((one): HeadedPiece[] => {
+    if (one.kind === "piece") return [{ piece: one, heads }];
+    const own = one.runningHead === undefined ? heads : [...heads, one.runningHead];
+    return headedPieces(one.children, own);
+  });
 }

@@ -1,5 +1,7 @@
 import type { Lab } from "../colorimetry/viewing.ts";
+import type { PaintColour } from "../blocks/block.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
+import type { SvgNode } from "../plots/svg.ts";
 import type { Face } from "./print-font.ts";
 
 /**
@@ -15,8 +17,19 @@ export type Ink =
   /** "#rrggbb", in sRGB. */
   | { readonly srgb: string };
 
+export const MM_PER_PT = 25.4 / 72;
+
 export const BLACK: Ink = { grey: 0 };
 export const WHITE: Ink = { grey: 1 };
+/** Labels and notes: grey, dark enough to be read at 6.5 point. */
+export const GREY: Ink = { grey: 0.35 };
+/** Munsell N 6, on which swatches stand: Y 29.30 % by ASTM D1535 is L* 61.0. */
+export const N6: Ink = { lab: { L: 61.05, a: 0, b: 0 }, screen: { hex: "#939393" } };
+
+/** A paint as ink: by its own Lab, and where nobody knows that, as a screen shows it. */
+export function inkOf({ lab, ...screen }: PaintColour): Ink {
+  return lab === undefined ? { srgb: screen.hex.toLowerCase() } : { lab, screen };
+}
 
 export interface TextMark {
   readonly kind: "text";
@@ -61,17 +74,90 @@ export interface PathMark {
   readonly strokeWidth?: number;
 }
 
-export type Mark = TextMark | BoxMark | LineMark | PathMark;
+/** A picture of a page, drawn as vectors: the tree that its markup spells. */
+export interface PictureMark {
+  readonly kind: "picture";
+  readonly tree: SvgNode;
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly widthMm: number;
+  /** Ink for a paint by the sRGB that the tree gives it. */
+  readonly paints: ReadonlyMap<string, Ink>;
+}
 
-/** Standard structure types of PDF that paper uses; an artifact is passed over by a reading machine. */
-export type BlockTag = "H1" | "H2" | "H3" | "P" | "Figure" | "Artifact";
+export type Mark = TextMark | BoxMark | LineMark | PathMark | PictureMark;
 
-/** Marks that are read as one thing, in reading order. */
-export interface Block {
-  readonly tag: BlockTag;
+/** Standard structure types of PDF 1.7 (ISO 32000-1, 14.8.4) that paper uses; an artifact is passed over by a reading machine. */
+export type PaperTag =
+  | "Sect"
+  | "H1"
+  | "H2"
+  | "H3"
+  | "P"
+  | "L"
+  | "LI"
+  | "Lbl"
+  | "LBody"
+  | "Table"
+  | "TR"
+  | "TH"
+  | "TD"
+  | "Figure"
+  | "Caption"
+  | "Note"
+  | "Link"
+  | "TOC"
+  | "TOCI"
+  | "Div"
+  | "Span"
+  | "Artifact";
+
+/** Where a text leads that is read on a screen. */
+export interface LinkBox {
+  /** A whole address, or "#" and the name of a place in the document. */
+  readonly href: string;
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** Marks that are read as one thing, and what is read inside it, in reading order. */
+export interface Tagged {
+  readonly tag: PaperTag;
   /** Of a figure: said in place of it. */
   readonly alt?: string;
   /** BCP 47, where it is not the document's. */
   readonly language?: string;
-  readonly marks: readonly Mark[];
+  readonly scope?: "Row" | "Column";
+  readonly marks?: readonly Mark[];
+  readonly links?: readonly LinkBox[];
+  readonly children?: readonly Tagged[];
+}
+
+/** Every mark of an element and of those inside it. */
+export function marksOf({ marks = [], children = [] }: Tagged): Mark[] {
+  return [...marks, ...children.flatMap(marksOf)];
+}
+
+/** The same, moved [mm]. */
+export function shifted<M extends Mark>(mark: M, xMm: number, yMm = 0): M {
+  if (mark.kind !== "line") return { ...mark, xMm: mark.xMm + xMm, yMm: mark.yMm + yMm };
+  const moved = ([x, y]: readonly [number, number]): [number, number] => [x + xMm, y + yMm];
+  return { ...mark, fromMm: moved(mark.fromMm), toMm: moved(mark.toMm) };
+}
+
+/** An element and all inside it, moved [mm]. */
+export function movedTo(tagged: Tagged, xMm: number, yMm: number): Tagged {
+  const { marks, links, children } = tagged;
+  return {
+    ...tagged,
+    ...(marks === undefined ? {} : { marks: marks.map((mark) => shifted(mark, xMm, yMm)) }),
+    ...(links === undefined
+      ? {}
+      : { links: links.map((link) => ({ ...link, xMm: link.xMm + xMm, yMm: link.yMm + yMm })) }),
+    ...(children === undefined
+      ? {}
+      : { children: children.map((child) => movedTo(child, xMm, yMm)) }),
+  };
 }

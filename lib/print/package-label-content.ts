@@ -1,22 +1,22 @@
 import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
 import { SMALL_PACKAGE_ML } from "../hazard/label/small-package.ts";
-import { ownColour } from "../pages/screen-swatch.ts";
+import type { PaintColour } from "../blocks/block.ts";
+import { paintColour } from "../pages/screen-swatch.ts";
 import { pigmentLine, vehicleLine } from "../pages/label-text.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import type { ScreenColour } from "../plots/screen-colour.ts";
 import { labelModel } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
+import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Language } from "../records/schema/terms.ts";
 import { decimalText } from "../words/number-text.ts";
 import type { PackageSize } from "./package-size.ts";
-import { printedLab, type PrintedLab } from "./printed-lab.ts";
 
 /** What a label to stick says, worded and complete; how it is laid out is another matter. */
 export interface PackageLabelContent {
   readonly slug: string;
   readonly name: string;
-  readonly swatch?: PrintedLab & { readonly screen: ScreenColour };
+  readonly swatch?: PaintColour;
   /** Pigments, vehicle, lightfastness: a line each. */
   readonly facts: readonly string[];
   /** "40 ml" */
@@ -84,15 +84,14 @@ export function packageLabelContent(
     };
   const colour = colours.get(sheet.slug);
   const own = colour?.sizes.find(({ ml }) => ml === size.ml);
-  const swatch = printedLab(sheet.notations.masstone?.lab ?? {});
-  const screen = ownColour(sheet.notations.masstone);
+  const swatch = paintColour(sheet.notations.masstone);
   const price = priceText(worded, size, context);
-  const lot = colour?.record.lot;
+  const lot = colour && lotOnSale(colour, context.records);
   const { siteAddress } = workshop;
   return {
     slug: sheet.slug,
     name: sheet.name,
-    ...(swatch === undefined || screen === undefined ? {} : { swatch: { ...swatch, screen } }),
+    ...(swatch === undefined ? {} : { swatch }),
     facts: [
       (sheet.pigments.length === 1 ? text.pigment : text.pigments) +
         sheet.pigments.map((pigment) => pigmentLine(unbroken(pigment))).join(", "),

@@ -1,16 +1,17 @@
 import { labelSizes } from "../hazard/label/label-sizes.ts";
 import { BLEED_MM } from "./card-plan.ts";
-import { flowed, type Column, type FlowItem } from "./label-flow.ts";
+import { flowed, type Column, type FlowItem } from "./package-flow.ts";
 import { labelSymbol, type LabelSymbol } from "./label-symbol.ts";
-import { BLACK, type Block } from "./mark.ts";
+import { BLACK, inkOf, MM_PER_PT, type Tagged } from "./mark.ts";
 import type { LabelCautions, PackageLabelContent } from "./package-label-content.ts";
 import type { PackageSize } from "./package-size.ts";
 import { SANS_X_HEIGHT } from "./print-font.ts";
-import { MM_PER_PT, shrinking, wrappedLines, type Measure } from "./text-lines.ts";
+import { measureText } from "./print-document.ts";
+import { setRuns, sizesDown } from "./set-runs.ts";
 
 /** One piece of label, at real size. */
 export interface LabelFace {
-  readonly blocks: readonly Block[];
+  readonly blocks: readonly Tagged[];
 }
 
 export interface LaidLabel {
@@ -64,7 +65,6 @@ const FRONTS = [0.44, 0.5, 0.38, 0.32, 0.26] as const;
 export function packageLabel(
   content: PackageLabelContent,
   size: PackageSize,
-  measure: Measure,
 ): LaidLabel | undefined {
   for (const leftOut of content.mayLeaveOut.length === 0 ? [[]] : [[], content.mayLeaveOut]) {
     const cautions = content.cautions.map((one) => without(one, leftOut));
@@ -73,7 +73,6 @@ export function packageLabel(
         { ...content, cautions },
         size,
         attempt,
-        measure,
       );
       if (faces !== undefined)
         return {
@@ -118,14 +117,13 @@ function tubeFaces(
   content: PackageLabelContent,
   size: PackageSize,
   attempt: Attempt,
-  measure: Measure,
 ): LabelFace[] | undefined {
   const { widthMm, heightMm, overlapMm } = size;
   const bandMm = Math.min(BAND.most, Math.max(BAND.least, BAND.share * heightMm));
   const [topMm, bottomMm] = [bandMm + SAFE_MM, heightMm - SAFE_MM];
   const insideMm = widthMm - overlapMm - 2 * SAFE_MM;
   const frontMm = attempt.front * insideMm;
-  const symbol = labelSymbol(content, size, measure);
+  const symbol = labelSymbol(content, size);
   const { place } = attempt;
   const betweenMm = place === "between" && symbol !== undefined ? symbol.widthMm + BETWEEN_MM : 0;
   const takenMm = symbol === undefined ? 0 : symbol.heightMm + SAFE_MM / 2;
@@ -141,18 +139,14 @@ function tubeFaces(
     between: bottomMm - topMm < (symbol?.heightMm ?? 0) ? 0 : Infinity,
   }[place];
   if (last === undefined || (symbol !== undefined && symbol.widthMm > symbolMm)) return undefined;
-  const front = flowed(
-    frontItems(content, attempt, frontMm, measure),
-    [
-      {
-        xMm: SAFE_MM,
-        topMm,
-        widthMm: frontMm,
-        bottomMm: bottomMm - (place === "under the facts" ? takenMm : 0),
-      },
-    ],
-    measure,
-  );
+  const front = flowed(frontItems(content, attempt, frontMm), [
+    {
+      xMm: SAFE_MM,
+      topMm,
+      widthMm: frontMm,
+      bottomMm: bottomMm - (place === "under the facts" ? takenMm : 0),
+    },
+  ]);
   const cautions = flowed(
     cautionItems(content, attempt),
     columns.map((column) =>
@@ -160,7 +154,6 @@ function tubeFaces(
         ? { ...column, bottomMm: bottomMm - takenMm }
         : column,
     ),
-    measure,
   );
   if (front === undefined || cautions === undefined) return undefined;
   const symbolAt = {
@@ -185,19 +178,16 @@ function jarFaces(
   content: PackageLabelContent,
   size: PackageSize,
   attempt: Attempt,
-  measure: Measure,
 ): LabelFace[] | undefined {
   if (attempt.front !== FRONTS[0] || attempt.place !== PLACES[0]) return undefined;
   const { widthMm, heightMm } = size;
   const insideMm = widthMm - 2 * SAFE_MM;
   const bandMm = JAR_BAND_SHARE * heightMm;
   const bottomMm = heightMm - SAFE_MM;
-  const symbol = labelSymbol(content, size, measure);
-  const front = flowed(
-    frontItems(content, attempt, insideMm, measure),
-    [{ xMm: SAFE_MM, topMm: bandMm + SAFE_MM, widthMm: insideMm, bottomMm }],
-    measure,
-  );
+  const symbol = labelSymbol(content, size);
+  const front = flowed(frontItems(content, attempt, insideMm), [
+    { xMm: SAFE_MM, topMm: bandMm + SAFE_MM, widthMm: insideMm, bottomMm },
+  ]);
   const columns = columnsOf(
     { xMm: SAFE_MM, topMm: SAFE_MM, widthMm: insideMm, bottomMm },
     attempt.columns,
@@ -212,7 +202,6 @@ function jarFaces(
         ? { ...column, bottomMm: bottomMm - symbol.heightMm - SAFE_MM / 2 }
         : column,
     ),
-    measure,
   );
   if (front === undefined || back === undefined) return undefined;
   return [
@@ -234,12 +223,12 @@ function symbolBlocks(
   symbol: LabelSymbol | undefined,
   xMm: number,
   bottomMm: number,
-): readonly Block[] {
+): readonly Tagged[] {
   return symbol?.blocksAt(xMm, bottomMm - symbol.heightMm) ?? [];
 }
 
 /** Paint over the edge, so that no white shows where the knife strays; a white's own edge is a hairline. */
-function band({ swatch, name }: PackageLabelContent, widthMm: number, bandMm: number): Block[] {
+function band({ swatch, name }: PackageLabelContent, widthMm: number, bandMm: number): Tagged[] {
   if (swatch === undefined) return [];
   return [
     {
@@ -252,7 +241,7 @@ function band({ swatch, name }: PackageLabelContent, widthMm: number, bandMm: nu
           yMm: -BLEED_MM,
           widthMm: widthMm + 2 * BLEED_MM,
           heightMm: bandMm + BLEED_MM,
-          ink: { lab: swatch.lab, screen: swatch.screen },
+          ink: inkOf(swatch),
         },
         {
           kind: "line",
@@ -284,7 +273,6 @@ function frontItems(
   { name, facts, contents, price, lot }: PackageLabelContent,
   { xHeightMm, namePt, runIn }: Attempt,
   widthMm: number,
-  measure: Measure,
 ): FlowItem[] {
   const sizePt = sizeOfXHeightPt(xHeightMm);
   const item = (text: string, gapMm: number, face: "sans" | "sans bold" = "sans"): FlowItem => ({
@@ -300,7 +288,7 @@ function frontItems(
       tag: "H2",
       text: name,
       face: "serif",
-      sizePt: nameSizePt(name, namePt, widthMm, measure),
+      sizePt: nameSizePt(name, namePt, widthMm),
       gapMm: 0,
     },
     ...facts.map((fact, i) => item(fact, i === 0 ? 1.8 : PARAGRAPH_MM)),
@@ -314,15 +302,15 @@ function frontItems(
 }
 
 /** As large as no word of it is broken and it takes two lines; a long name three. */
-function nameSizePt(name: string, mostPt: number, widthMm: number, measure: Measure): number {
-  const settings = shrinking("serif", mostPt, 8, 1.2);
+function nameSizePt(name: string, mostPt: number, widthMm: number): number {
+  const sizes = sizesDown(mostPt, 8);
   const words = name.split(/[ -]/);
   const holds = (most: number) =>
-    settings.find(
-      ({ sizePt }) =>
-        words.every((word) => measure(word, "serif", sizePt) <= widthMm) &&
-        wrappedLines(name, widthMm, { face: "serif", sizePt }, measure).length <= most,
-    )?.sizePt;
+    sizes.find(
+      (sizePt) =>
+        words.every((word) => measureText(word, "serif", sizePt) <= widthMm) &&
+        setRuns([{ text: name, face: "serif" }], { widthMm, sizePt }).lines.length <= most,
+    );
   return holds(2) ?? holds(3) ?? 8;
 }
 

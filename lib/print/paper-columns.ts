@@ -1,4 +1,4 @@
-import type { Piece } from "./layout-tree.ts";
+import { headedPieces, type Flow, type HeadedPiece, type Piece } from "./layout-tree.ts";
 
 /** A place that pieces are set in, from its top down. */
 export interface Column {
@@ -14,42 +14,70 @@ export interface PlacedPiece {
   readonly page: number;
   readonly xMm: number;
   readonly yMm: number;
+  /** Heads said again above it, from the column's top down. */
+  readonly heads: readonly { readonly piece: Piece; readonly yMm: number }[];
 }
 
 /** Columns one after another, without end. */
 export type Columns = (index: number) => Column;
 
-/** Pieces in reading order down one column after another; what is kept together moves on together. A piece higher than a whole column stands alone in one. */
-export function placedPieces(pieces: readonly Piece[], columns: Columns): PlacedPiece[] {
+const EPSILON_MM = 1e-6;
+
+/**
+ * Pieces in reading order down one column after another; what is kept together moves on
+ * together, and a group that goes on over says its head again. A piece higher than a whole
+ * column stands alone in one.
+ */
+export function placedPieces(flow: readonly Flow[], columns: Columns): PlacedPiece[] {
   const placed: PlacedPiece[] = [];
+  const begun = new Set<HeadedPiece["heads"][number]>();
   let index = 0;
   let column = columns(index);
   let y = column.topMm;
-  for (const chain of chains(pieces)) {
-    const height = chain.reduce(
-      (sum, piece, i) =>
-        sum + piece.heightMm + (i === 0 && y === column.topMm ? 0 : piece.beforeMm),
-      0,
+  let isNewPage = true;
+  const next = (): void => {
+    const before = column.page;
+    column = columns(++index);
+    y = column.topMm;
+    isNewPage = column.page !== before;
+  };
+  /** Heads above the first piece of a column. */
+  const headsOf = ({ heads }: HeadedPiece): Piece[] =>
+    heads
+      .filter((head) => begun.has(head) && (head.at === "column" || isNewPage))
+      .map(({ piece }) => piece);
+  const heightOf = (chain: readonly HeadedPiece[]): number => {
+    const [first] = chain;
+    const isTop = y === column.topMm;
+    const heads = isTop && first !== undefined ? total(headsOf(first)) : 0;
+    return chain.reduce(
+      (sum, { piece }, i) => sum + piece.heightMm + (isTop && i === 0 ? 0 : piece.beforeMm),
+      heads,
     );
-    if (y > column.topMm && y + height > column.bottomMm + 1e-6) {
-      column = columns(++index);
-      y = column.topMm;
-    }
+  };
+  for (const chain of chains(headedPieces(flow))) {
+    if (y > column.topMm && y + heightOf(chain) > column.bottomMm + EPSILON_MM) next();
     // A column too short for anything, below a high band, is passed by.
     for (
       let tries = 0;
       tries < 2 &&
-      chainHeight(chain) > column.bottomMm - column.topMm + 1e-6 &&
+      heightOf(chain) > column.bottomMm - column.topMm + EPSILON_MM &&
       column.bottomMm - column.topMm < columns(index + 2).bottomMm - columns(index + 2).topMm;
       tries++
-    ) {
-      column = columns(++index);
-      y = column.topMm;
-    }
-    for (const piece of chain) {
-      const top = y === column.topMm ? y : y + piece.beforeMm;
-      placed.push({ piece, page: column.page, xMm: column.xMm, yMm: top });
-      y = top + piece.heightMm;
+    )
+      next();
+    for (const [i, headed] of chain.entries()) {
+      const { piece } = headed;
+      const isTop = y === column.topMm;
+      const heads = (isTop && i === 0 ? headsOf(headed) : []).map((head) => {
+        const at = { piece: head, yMm: y };
+        y += head.heightMm;
+        return at;
+      });
+      const yMm = isTop ? y : y + piece.beforeMm;
+      placed.push({ piece, page: column.page, xMm: column.xMm, yMm, heads });
+      y = yMm + piece.heightMm;
+      for (const head of headed.heads) begun.add(head);
     }
   }
   return placed;
@@ -59,20 +87,17 @@ export function pageCount(placed: readonly PlacedPiece[]): number {
   return (placed.at(-1)?.page ?? 0) + 1;
 }
 
-function chains(pieces: readonly Piece[]): Piece[][] {
-  const all: Piece[][] = [];
-  let open = false;
-  for (const piece of pieces) {
-    if (open) all.at(-1)?.push(piece);
-    else all.push([piece]);
-    open = piece.keepWithNext === true;
-  }
-  return all;
+function total(pieces: readonly Piece[]): number {
+  return pieces.reduce((sum, { heightMm }) => sum + heightMm, 0);
 }
 
-function chainHeight(chain: readonly Piece[]): number {
-  return chain.reduce(
-    (sum, { heightMm, beforeMm }, i) => sum + heightMm + (i === 0 ? 0 : beforeMm),
-    0,
-  );
+function chains(pieces: readonly HeadedPiece[]): HeadedPiece[][] {
+  const all: HeadedPiece[][] = [];
+  let open = false;
+  for (const headed of pieces) {
+    if (open) all.at(-1)?.push(headed);
+    else all.push([headed]);
+    open = headed.piece.keepWithNext === true;
+  }
+  return all;
 }

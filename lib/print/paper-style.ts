@@ -1,15 +1,28 @@
-import { BLACK, type Ink, type LineMark, type TextMark } from "./mark.ts";
-import type { Group, PaperTag, Piece, Tagged } from "./layout-tree.ts";
-import { setRuns, type PaperRun } from "./paper-run.ts";
+import type { LinkView } from "../present/views.ts";
+import type { Words } from "../words/words.ts";
+import type { Flow, Group, Piece } from "./layout-tree.ts";
+import {
+  BLACK,
+  GREY,
+  shifted,
+  type Ink,
+  type LineMark,
+  type PaperTag,
+  type Tagged,
+} from "./mark.ts";
+import { setRuns, type Run, type SetLine, type SetRuns } from "./set-runs.ts";
 
-/** Labels, standings and notes: grey, dark enough to be read at 7 point. */
-export const GREY: Ink = { grey: 0.35 };
-export const HAIRLINE_PT = 0.4;
-
-/** Width of a column and size of the text in it. */
+/** Width of a column, size of the text in it, and what its links start from. */
 export interface PaperStyle {
   readonly widthMm: number;
   readonly sizePt: number;
+  /** Paints by the sRGB that a page shows them in, for the pictures. */
+  readonly paints: ReadonlyMap<string, Ink>;
+  readonly words: Words["pages"]["sheetPaper"];
+  /** Of the page that is printed, where the site has one. */
+  readonly address?: string;
+  /** Labels in the page's language alone: of what is not sold. */
+  readonly isOneLanguage?: boolean;
 }
 
 /** Nothing on a sheet is smaller: what a reader with glasses still reads, and what cautions ask for. */
@@ -24,59 +37,124 @@ export interface ParagraphLook {
   readonly sizePt?: number;
   readonly leading?: number;
   readonly beforeMm?: number;
-  readonly indentMm?: number;
   readonly keepWithNext?: boolean;
   readonly anchor?: string;
   readonly language?: string;
 }
 
-/** Runs as one paragraph of a column. */
-export function paragraph(
-  runs: readonly PaperRun[],
+const LEADING = 1.3;
+const BEFORE_MM = 1;
+
+/** Runs as a paragraph; a long one may go on over, two lines at least on either side. */
+export function paragraph(runs: readonly Run[], style: PaperStyle, look: ParagraphLook = {}): Flow {
+  const { tag = "P", sizePt = style.sizePt, leading = LEADING, language } = look;
+  const set = setRuns(runs, { widthMm: style.widthMm, sizePt, leading });
+  const { lines } = set;
+  if (lines.length < 4) return linesPiece(set, lines, { tag, ...look });
+  const parts = [lines.slice(0, 2), ...lines.slice(2, -2).map((line) => [line]), lines.slice(-2)];
+  const { beforeMm = BEFORE_MM, keepWithNext } = look;
+  return {
+    kind: "group",
+    tag,
+    ...(language === undefined ? {} : { language }),
+    children: parts.map((part, i) =>
+      linesPiece(set, part, {
+        tag: "Span",
+        beforeMm: i === 0 ? beforeMm : 0,
+        ...(i === parts.length - 1 && keepWithNext === true ? { keepWithNext } : {}),
+      }),
+    ),
+  };
+}
+
+/** Runs as one piece, however long. */
+export function wholeParagraph(
+  runs: readonly Run[],
   style: PaperStyle,
   look: ParagraphLook = {},
 ): Piece {
-  const {
-    tag = "P",
-    sizePt = style.sizePt,
-    leading = 1.32,
-    beforeMm = 1,
-    indentMm = 0,
-    keepWithNext,
-    anchor,
-    language,
-  } = look;
-  const set = setRuns(runs, {
-    widthMm: style.widthMm - indentMm,
-    sizePt,
-    leadingPt: sizePt * leading,
-  });
+  const { sizePt = style.sizePt, leading = LEADING } = look;
+  const set = setRuns(runs, { widthMm: style.widthMm, sizePt, leading });
+  return linesPiece(set, set.lines, look);
+}
+
+/** A text that is set already, as one piece. */
+export function setPiece(set: SetRuns, look: ParagraphLook): Piece {
+  return linesPiece(set, set.lines, look);
+}
+
+function linesPiece(
+  { lines, lineMm }: SetRuns,
+  own: readonly SetLine[],
+  { tag = "P", beforeMm = BEFORE_MM, keepWithNext, anchor, language }: ParagraphLook,
+): Piece {
+  const [first] = own;
+  const up = first === undefined ? 0 : -lines.indexOf(first) * lineMm;
+  const links = own.flatMap((line) => line.links.map((link) => ({ ...link, yMm: link.yMm + up })));
   return {
     kind: "piece",
-    heightMm: set.heightMm,
+    heightMm: own.length * lineMm,
     beforeMm,
     ...(keepWithNext === true ? { keepWithNext } : {}),
     ...(anchor === undefined ? {} : { anchor }),
     content: {
       tag,
       ...(language === undefined ? {} : { language }),
-      marks: set.marks.map((mark) => shifted(mark, indentMm)),
-      links: set.links.map((link) => ({ ...link, xMm: link.xMm + indentMm })),
+      marks: own.flatMap(({ marks }) => marks.map((mark) => shifted(mark, 0, up))),
+      ...(links.length === 0 ? {} : { links }),
     },
   };
 }
 
-export function shifted(mark: TextMark, xMm: number, yMm = 0): TextMark {
-  return { ...mark, xMm: mark.xMm + xMm, yMm: mark.yMm + yMm };
+/** A drawing across a column, said in words where it is not seen. */
+export function figurePiece(
+  alt: string,
+  heightMm: number,
+  marks: Tagged["marks"],
+  look: Pick<ParagraphLook, "beforeMm" | "keepWithNext"> = {},
+): Piece {
+  return {
+    kind: "piece",
+    heightMm,
+    beforeMm: 1.2,
+    ...look,
+    content: { tag: "Figure", alt, ...(marks === undefined ? {} : { marks }) },
+  };
 }
 
-export function prose(text: string): PaperRun[] {
+export function prose(text: string): Run[] {
   return [{ text, face: "serif" }];
 }
 
-/** A section's heading under a hairline. */
-export function sectionHeading(text: string, style: PaperStyle): Piece {
-  const own = paragraph([{ text, face: "sans bold" }], style, {
+export function sans(text: string): Run[] {
+  return [{ text, face: "sans" }];
+}
+
+export function quiet(text: string): Run[] {
+  return [{ text, face: "sans", ink: GREY }];
+}
+
+export function bold(text: string): Run[] {
+  return [{ text, face: "sans bold" }];
+}
+
+/** What a page's link becomes on paper: a whole address, where the site has one. */
+export function linkRun(
+  { text, href }: Pick<LinkView, "text"> & { readonly href?: string | undefined },
+  { address }: Pick<PaperStyle, "address">,
+  face: Run["face"],
+): Run {
+  const whole =
+    href === undefined || (address === undefined && !URL.canParse(href))
+      ? undefined
+      : new URL(href, address).href;
+  return { text, face, ...(whole === undefined ? {} : { href: whole }) };
+}
+
+/** A section: its heading under a hairline, said again in small where it goes on over to another page. */
+export function section(heading: string, style: PaperStyle, blocks: readonly Flow[]): Group {
+  const gap = 1.2;
+  const own = wholeParagraph(bold(heading), style, {
     tag: "H2",
     sizePt: style.sizePt + 2.5,
     leading: 1.2,
@@ -85,70 +163,76 @@ export function sectionHeading(text: string, style: PaperStyle): Piece {
     kind: "line",
     fromMm: [0, 0],
     toMm: [style.widthMm, 0],
-    widthPt: HAIRLINE_PT,
+    widthPt: 0.4,
     ink: BLACK,
   };
-  const gap = 1.2;
-  return {
+  const head: Piece = {
     ...own,
     heightMm: own.heightMm + gap,
     beforeMm: 4.5,
     keepWithNext: true,
     content: {
       ...own.content,
-      marks: [
-        rule,
-        ...(own.content.marks ?? []).map((mark) =>
-          mark.kind === "text" ? shifted(mark, 0, gap) : mark,
-        ),
-      ],
+      marks: [rule, ...(own.content.marks ?? []).map((mark) => shifted(mark, 0, gap))],
     },
+  };
+  return {
+    kind: "group",
+    tag: "Sect",
+    runningHead: { piece: runningHead(heading, style), at: "page" },
+    children: [head, ...blocks],
   };
 }
 
-export function subHeading(text: string, style: PaperStyle): Piece {
-  return paragraph([{ text, face: "sans bold" }], style, {
+/** What goes on from the page before, in small. */
+export function runningHead(text: string, style: PaperStyle): Piece {
+  const own = wholeParagraph(quiet(text), style, { sizePt: smallPt(style) });
+  return { ...own, heightMm: own.heightMm + 0.8 };
+}
+
+export function subHeading(text: string | readonly Run[], style: PaperStyle): Piece {
+  return wholeParagraph(typeof text === "string" ? bold(text) : text, style, {
     tag: "H3",
-    sizePt: style.sizePt,
     leading: 1.25,
     beforeMm: 2,
     keepWithNext: true,
   });
 }
 
-/** Items one under another, each with a dash before it. */
+/** Items one under another, each behind a dash or a word of its own. */
 export function list(
-  items: readonly (readonly PaperRun[])[],
+  items: readonly { readonly runs: readonly Run[]; readonly language?: string }[],
   style: PaperStyle,
-  look: { readonly sizePt?: number; readonly language?: string; readonly marker?: string } = {},
+  look: { readonly sizePt?: number; readonly marker?: string } = {},
 ): Group {
-  const { sizePt = style.sizePt, language, marker = "–" } = look;
+  const { sizePt = style.sizePt, marker = "\u2013" } = look;
   const indentMm = marker === "" ? 0 : sizePt * 0.4;
   return {
     kind: "group",
     tag: "L",
-    ...(language === undefined ? {} : { language }),
-    children: items.map((runs): Piece => {
-      const body = paragraph(runs, style, { tag: "LBody", sizePt, indentMm, leading: 1.3 });
+    children: items.map(({ runs, language }): Piece => {
+      const body = setRuns(runs, { widthMm: style.widthMm - indentMm, sizePt });
       const label: Tagged[] =
         marker === ""
           ? []
-          : [
-              {
-                tag: "Lbl",
-                marks: setRuns([{ text: marker, face: "sans", ink: GREY }], {
-                  widthMm: style.widthMm,
-                  sizePt,
-                  leadingPt: sizePt * 1.3,
-                }).marks,
-              },
-            ];
-      return { ...body, beforeMm: 0.5, content: { tag: "LI", children: [...label, body.content] } };
+          : [{ tag: "Lbl", marks: setRuns(quiet(marker), { widthMm: indentMm, sizePt }).marks }];
+      return {
+        kind: "piece",
+        heightMm: body.heightMm,
+        beforeMm: 0.5,
+        content: {
+          tag: "LI",
+          ...(language === undefined ? {} : { language }),
+          children: [
+            ...label,
+            {
+              tag: "LBody",
+              marks: body.marks.map((mark) => shifted(mark, indentMm)),
+              links: body.links.map((link) => ({ ...link, xMm: link.xMm + indentMm })),
+            },
+          ],
+        },
+      };
     }),
   };
-}
-
-/** The same as one piece, whatever the pieces: side by side or under each other as their places say. */
-export function section(children: Group["children"]): Group {
-  return { kind: "group", tag: "Sect", children };
 }

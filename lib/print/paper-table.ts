@@ -1,64 +1,73 @@
-import type { CellView, PropertyTableView, PropertyView, TableView } from "../present/views.ts";
-import type { LineMark } from "./mark.ts";
-import type { Group, PaperMark, Piece, Tagged } from "./layout-tree.ts";
-import { setRuns, type PaperRun } from "./paper-run.ts";
+import type {
+  CellView,
+  KnownPropertyView,
+  PropertyTableView,
+  TableView,
+} from "../present/views.ts";
+import type { Flow, Group, Piece } from "./layout-tree.ts";
+import { GREY, shifted, type LineMark, type Mark, type Tagged } from "./mark.ts";
+import { paragraph, quiet, smallPt, wholeParagraph, type PaperStyle } from "./paper-style.ts";
 import { measureText } from "./print-document.ts";
-import { GREY, paragraph, shifted, smallPt, type PaperStyle } from "./paper-style.ts";
+import { setRuns, type Run } from "./set-runs.ts";
 
 /** Between two columns of a table. */
 const GUTTER_MM = 2.5;
 const ROW_PAD_MM = 0.55;
-/** A table of numbers with no more rows is not parted; properties, whose rows can be tall, are. */
-const KEPT_ROWS = 6;
+/** A table with no more rows is not parted. */
+const KEPT_ROWS = 5;
 
 interface Cell {
-  readonly runs: readonly PaperRun[];
+  readonly runs: readonly Run[];
   /** Under the runs, small. */
   readonly note?: string | undefined;
   readonly align?: "left" | "right";
   readonly isHead?: boolean;
 }
 
-/** Property, value with unit, standing; of what is not stated the reason, across. */
-export function propertyTable({ caption, rows }: PropertyTableView, style: PaperStyle): Group {
-  const { widthMm } = style;
+/** Property, value with unit, standing; a value in words runs across; what is not stated is named in one line below. */
+export function propertyTable(
+  { caption, rows }: PropertyTableView,
+  text: { readonly absent: (names: readonly string[]) => string },
+  style: PaperStyle,
+): Flow[] {
+  const { widthMm, sizePt } = style;
+  const known = rows.flatMap((row) => ("reason" in row ? [] : [row]));
+  const absent = rows.flatMap((row) => ("reason" in row ? [row.name] : []));
   const widths = [widthMm * 0.42, widthMm * 0.34 - GUTTER_MM, widthMm * 0.24 - GUTTER_MM];
-  return table(
-    caption,
-    [],
-    rows.map((row) => ({
-      cells: propertyCells(row),
-      widths: "reason" in row ? [widths[0] ?? 0, widthMm - (widths[0] ?? 0) - GUTTER_MM] : widths,
-    })),
-    style,
-  );
+  const [nameMm = 0, valueMm = 0] = widths;
+  const across = [nameMm * 0.6, widthMm - nameMm * 0.6 - GUTTER_MM];
+  const shown = known.map((row): Row => {
+    const { name, value, standing } = row;
+    const cells = [headCell(name), ...valueCells(row)];
+    const isShort = measureText(value, "sans bold", sizePt) <= valueMm;
+    return isShort
+      ? { cells, widths }
+      : { cells: [headCell(name), wordsCell(value, standing)], widths: across };
+  });
+  return [
+    ...(shown.length === 0 ? [] : [table(caption, [], shown, style)]),
+    ...(absent.length === 0
+      ? []
+      : [paragraph(quiet(text.absent(absent)), style, { sizePt: smallPt(style) })]),
+  ];
 }
 
-function propertyCells(row: PropertyView): Cell[] {
-  const name: Cell = { runs: [{ text: row.name, face: "sans" }], isHead: true };
-  if ("reason" in row)
-    return [
-      name,
-      {
-        runs: [{ text: `\u2013 ${row.standing.word}. `, face: "sans", ink: GREY }],
-        note: row.reason,
-      },
-    ];
+function headCell(name: string): Cell {
+  return { runs: [{ text: name, face: "sans" }], isHead: true };
+}
+
+function valueCells({ value, unit, note, standing }: KnownPropertyView): Cell[] {
+  const figure = unit === undefined ? value : `${value}\u00a0${unit}`;
   return [
-    name,
     {
-      runs: [
-        {
-          text: `${row.value}${row.unit === undefined ? "" : `\u00a0${row.unit}`}`,
-          face: "sans bold",
-        },
-        ...(row.note === undefined
-          ? []
-          : [{ text: ` ${row.note}`, face: "sans" as const, ink: GREY }]),
-      ],
+      runs: [{ text: figure, face: "sans bold" }, ...(note === undefined ? [] : quiet(` ${note}`))],
     },
-    { runs: [{ text: row.standing.word, face: "sans", ink: GREY }], align: "right" },
+    { runs: quiet(standing.word), align: "right" },
   ];
+}
+
+function wordsCell(value: string, { word }: KnownPropertyView["standing"]): Cell {
+  return { runs: [{ text: value, face: "sans" }, ...quiet(` ${word}`)] };
 }
 
 /** A table as a page prints it, standings as words beside what they are of. */
@@ -80,7 +89,7 @@ export function plainTable(view: TableView, style: PaperStyle): Group {
     view.note === undefined
       ? []
       : [
-          paragraph([{ text: view.note, face: "sans", ink: GREY }], style, {
+          paragraph(quiet(view.note), style, {
             tag: "Note",
             sizePt: smallPt(style),
           }),
@@ -152,28 +161,34 @@ function table(
     caption === ""
       ? []
       : [
-          paragraph([{ text: caption, face: "sans", ink: GREY }], style, {
+          wholeParagraph(quiet(caption), style, {
             tag: "Caption",
             beforeMm: 2,
             sizePt: smallPt(style),
             keepWithNext: true,
           }),
         ];
+  const heads = head.map((row) => ({ ...rowPiece(row, style, "Column"), keepWithNext: true }));
+  const [first] = heads;
   return {
     kind: "group",
     tag: "Table",
+    ...(first === undefined ? {} : { runningHead: { piece: first, at: "column" } }),
     children: [
       ...title,
-      ...head.map((row) => ({ ...rowPiece(row, style, "Column"), keepWithNext: true })),
+      ...heads,
       ...rows.map((row, i) => ({
         ...rowPiece(row, style, "Row"),
         beforeMm: i === 0 && head.length === 0 ? 1 : 0,
-        ...((i === 0 || (head.length > 0 && rows.length <= KEPT_ROWS)) && i < rows.length - 1
-          ? { keepWithNext: true }
-          : {}),
+        ...(isKept(i, rows.length) ? { keepWithNext: true } : {}),
       })),
     ],
   };
+}
+
+/** A short table is not parted, and of a long one no row stands alone at the foot or the head of a column. */
+function isKept(row: number, count: number): boolean {
+  return row < count - 1 && (count <= KEPT_ROWS || row === 0 || row === count - 2);
 }
 
 function rowPiece({ cells, widths }: Row, style: PaperStyle, scope: "Row" | "Column"): Piece {
@@ -185,18 +200,18 @@ function rowPiece({ cells, widths }: Row, style: PaperStyle, scope: "Row" | "Col
     const set = setRuns(cell.runs, {
       widthMm: width,
       sizePt,
-      leadingPt: sizePt * 1.25,
+      leading: 1.25,
       align: cell.align ?? "left",
     });
     const note =
       cell.note === undefined
         ? undefined
-        : setRuns([{ text: cell.note, face: "sans", ink: GREY }], {
+        : setRuns(quiet(cell.note), {
             widthMm: width,
             sizePt: smallPt(style),
-            leadingPt: smallPt(style) * 1.25,
+            leading: 1.25,
           });
-    const marks: PaperMark[] = [
+    const marks: Mark[] = [
       ...set.marks.map((mark) => shifted(mark, x, ROW_PAD_MM)),
       ...(note?.marks ?? []).map((mark) => shifted(mark, x, ROW_PAD_MM + set.heightMm)),
     ];

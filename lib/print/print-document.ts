@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import PDFDocument from "pdfkit";
 import { fontBytes, type Face, type Subset } from "./print-font.ts";
 import { printable, subsetOf } from "./printable-letters.ts";
-import { MM_PER_PT, type Measure } from "./text-lines.ts";
+import { MM_PER_PT } from "./mark.ts";
 
 /** What a document says of itself. */
 export interface PrintTitle {
@@ -155,8 +155,8 @@ function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
 let measuring: PrintDocument | undefined;
 const widthsAtOnePt = new Map<string, number>();
 
-/** Widths as the embedded fonts set them, kerning included. */
-export const measureText: Measure = (text, face, sizePt) => {
+/** Width of a text at a size [mm], as the embedded fonts set it, kerning included. */
+export function measureText(text: string, face: Face, sizePt: number): number {
   const key = `${face} ${text}`;
   const known = widthsAtOnePt.get(key);
   if (known !== undefined) return known * sizePt;
@@ -168,4 +168,4 @@ export const measureText: Measure = (text, face, sizePt) => {
   );
   widthsAtOnePt.set(key, width);
   return width * sizePt;
-};
+}

@@ -7,8 +7,7 @@ import { cardLayout, type LaidCard } from "./card-layout.ts";
 import { cardOfSheet } from "./card-of-sheet.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
 import { cardRevision, cardStates, type CardStates } from "./card-statements.ts";
-import { measureText } from "./print-document.ts";
-import { qrMatrix } from "./qr-block.ts";
+import { qrMatrix } from "./qr-figure.ts";
 
 /** A card with what it states in every language of any size: what tells later whether to print it again. */
 export interface StatedCard {
@@ -20,6 +19,15 @@ export interface StatedCard {
 
 export interface RangeCard extends StatedCard {
   readonly worded: SheetTexts;
+  /** What a shelf asks of a card and this one has not: it is printed only when asked for. */
+  readonly lacks: readonly CardLack[];
+}
+
+export type CardLack = "colour" | "price";
+
+/** Cards that have what a shelf asks of them. */
+export function completeCards(cards: readonly RangeCard[]): RangeCard[] {
+  return cards.filter(({ lacks }) => lacks.length === 0);
 }
 
 /** A colour that gets no card: a shelf is seen by everybody, and in these markets not everybody may buy it. */
@@ -69,6 +77,10 @@ function statedCard(
     revision: cardRevision(content),
     states: cardStates(content),
     worded,
+    lacks: [
+      ...(content.masstone === undefined ? (["colour"] as const) : []),
+      ...(content.sizes.some(({ price }) => price !== undefined) ? [] : (["price"] as const)),
+    ],
   };
 }
 
@@ -98,7 +110,6 @@ export function laidCards(
           revision,
           size,
           words: context.words,
-          measure: measureText,
           ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
         }),
         revision,

@@ -5,7 +5,6 @@ import type { LabelRun } from "./labels-pdf.ts";
 import { packageLabelContent, type PackageLabelContent } from "./package-label-content.ts";
 import { packageLabel, type LaidLabel } from "./package-label-layout.ts";
 import { largerTubes, type PackageSize } from "./package-size.ts";
-import { measureText } from "./print-document.ts";
 
 /** Labels of a range with what is to be said of them, a line each. */
 export interface RangeLabels {
@@ -35,7 +34,7 @@ export function rangeLabels(
         refusals.push(`${who}: no label. ${content.refusal}`);
         return [];
       }
-      const laid = packageLabel(content, size, measureText);
+      const laid = packageLabel(content, size);
       if (laid === undefined) {
         refusals.push(`${who}: no label. ${tooSmall(content, size)}`);
         return [];
@@ -52,7 +51,7 @@ export function rangeLabels(
 function tooSmall(content: PackageLabelContent, size: PackageSize): string {
   const { widthMm, heightMm, languages, xHeightMm } = size;
   const larger = largerTubes(size).find(
-    (tube) => packageLabel({ ...content, mayLeaveOut: [] }, tube, measureText) !== undefined,
+    (tube) => packageLabel({ ...content, mayLeaveOut: [] }, tube) !== undefined,
   );
   return `${widthMm} x ${heightMm} mm do not hold it in ${languages.join(", ")} with letters of ${xHeightMm} mm: ${
     larger === undefined

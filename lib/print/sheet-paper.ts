@@ -1,22 +1,25 @@
-import type { SheetPage } from "../pages/section-views.ts";
-import type { SheetContent } from "../present/views.ts";
+import type { Block, PaintColour, SectionBlock } from "../blocks/block.ts";
+import type { BenchView, SheetView } from "../blocks/page-kinds.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import { sectionFlow } from "./block-flow.ts";
+import type { Flow, PaperSize, Piece } from "./layout-tree.ts";
+import { inkOf, type Ink } from "./mark.ts";
 import { pageCount, placedPieces, type Column, type PlacedPiece } from "./paper-columns.ts";
-import { piecesOf, type Flow, type Piece } from "./layout-tree.ts";
-import type { PaperSize } from "./layout-tree.ts";
-import { evidenceOnPaper, shortEvidence, type ShortEvidence } from "./sheet-evidence-paper.ts";
-import { handlingOnPaper } from "./sheet-hazard-paper.ts";
-import { sheetHead } from "./sheet-head-paper.ts";
-import {
-  sheetPictures,
-  sheetSections,
-  type PaperDetail,
-  type SheetPictures,
-} from "./sheet-sections-paper.ts";
+import { linkRun, paragraph, quiet, smallPt, type PaperStyle } from "./paper-style.ts";
+import { sheetHead } from "./sheet-head.ts";
 
 export const MARGIN = { side: 15, top: 13, bottom: 19 } as const;
-const GUTTER = 7;
+const GUTTER_MM = 7;
 /** Between the first screen and the columns below it. */
-const BELOW_HEAD = 5;
+const BELOW_HEAD_MM = 5;
+
+/** A colour's pages, for the painter and for the bench: all that its sheet on paper is made from. */
+export interface SheetToPrint {
+  readonly slug: string;
+  readonly sheet: SheetView;
+  readonly bench: BenchView;
+  readonly context: PageContext;
+}
 
 /** A sheet with a place for everything, before it is drawn. */
 export interface LaidOutSheet {
@@ -26,94 +29,141 @@ export interface LaidOutSheet {
   readonly fit: PaperFit;
 }
 
-/** Parts of a sheet's page that paper leaves to the site. */
-export const LEFT_TO_THE_SITE = ["jsonLd"] as const;
-export type PrintedView = Omit<SheetContent, (typeof LEFT_TO_THE_SITE)[number]>;
-
-export interface SheetToPrint {
-  readonly view: PrintedView;
-  readonly page: SheetPage;
-}
-
-/** Size of the text in the columns [pt], and how much is said in it. */
-export interface PaperFit extends PaperDetail {
+/** Size of the text in the columns [pt], and which blocks of the bench page are left to the site. */
+export interface PaperFit {
   readonly sizePt: number;
+  readonly without: readonly Block["kind"][];
 }
 
-/** From roomy to tight: first the type gives way, then what only explains; never a caution. */
+/** From roomy to tight: first the type gives way, then what the bench only explains; a caution, and what a painter reads, never. */
 const FITS: readonly PaperFit[] = [
-  ...[9, 8.5, 8, 7.5].map(
-    (sizePt) => ({ sizePt, reasons: "all", tables: true, curves: "all" }) as const,
-  ),
-  ...[8, 7.5].map(
-    (sizePt) => ({ sizePt, reasons: "advice", tables: true, curves: "all" }) as const,
-  ),
-  { sizePt: 7.5, reasons: "advice", tables: false, curves: "all" },
-  { sizePt: 7.5, reasons: "advice", tables: false, curves: "trail" },
-  { sizePt: 7.5, reasons: "none", tables: false, curves: "trail" },
-  ...[7.5, 7].map(
-    (sizePt) => ({ sizePt, reasons: "none", tables: false, curves: "none" }) as const,
+  ...[9, 8.5, 8].map((sizePt) => ({ sizePt, without: [] })),
+  ...[8.5, 8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms"] }) as const),
+  ...[8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms", "list"] }) as const),
+  ...[8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms", "list", "plots"] }) as const),
+  ...[8, 7.5, 7].map(
+    (sizePt) => ({ sizePt, without: ["table", "terms", "list", "plots", "statement"] }) as const,
   ),
 ];
 const MOST_PAGES = 2;
 
-/** A sheet on one or two pages; on more only where its cautions alone need them. */
+/** A sheet on one or two pages; on a third, in roomy type, only where its cautions and figures find no room in two. */
 export function laidOutSheet(sheet: SheetToPrint, paper: PaperSize): LaidOutSheet {
-  let last: LaidOutSheet | undefined;
-  const parts = preparedParts(sheet, paper);
+  const head = placedHead(sheet, paper);
+  const tried: TriedSheet[] = [];
   for (const fit of FITS) {
-    last = laidOut(sheet, parts, paper, fit);
-    if (last.pages <= MOST_PAGES) return last;
+    const one = triedSheet(sheet, head, paper, fit);
+    tried.push(one);
+    if (one.pages <= MOST_PAGES) break;
   }
-  if (last === undefined)
+  const least = Math.min(...tried.map(({ pages }) => pages));
+  const chosen = tried.find(({ pages }) => pages === least);
+  if (chosen === undefined)
     throw new RangeError("The list of fits is empty; right would be at least one");
-  return last;
+  const { body, columns, pages, fit } = chosen;
+  const placed = balanced(body, columns, pages, paper.heightMm - MARGIN.bottom) ?? chosen.placed;
+  return {
+    flow: [...head.flow, ...body],
+    placed: new Map([...head.placed, ...placed].map((place) => [place.piece, place])),
+    pages,
+    fit,
+  };
 }
 
-/** What is the same whatever is tried with the columns. */
-interface PreparedParts {
-  readonly head: readonly Flow[];
-  readonly placedHead: readonly PlacedPiece[];
-  readonly pictures: SheetPictures;
-  readonly evidence: ShortEvidence;
+interface TriedSheet {
+  readonly body: readonly Flow[];
+  readonly columns: (lastPage: number, lastBottom: number) => (index: number) => Column;
+  readonly placed: readonly PlacedPiece[];
+  readonly pages: number;
+  readonly fit: PaperFit;
 }
 
-function preparedParts({ view, page }: SheetToPrint, paper: PaperSize): PreparedParts {
-  const {
-    words,
-    worded,
-    context: {
-      records: { workshop },
-    },
-  } = page;
-  const demonstration = workshop.demonstration === true ? words.pages.demonstration : undefined;
-  const head = sheetHead(
-    { view, worded, words, workshop: workshop.name, demonstration },
-    { widthMm: paper.widthMm - 2 * MARGIN.side, sizePt: 9 },
-  );
-  const placedHead = placedPieces(piecesOf(head), (index) => ({
-    page: index,
-    xMm: MARGIN.side,
-    topMm: MARGIN.top,
-    bottomMm: paper.heightMm - MARGIN.bottom,
-  }));
-  return { head, placedHead, pictures: sheetPictures(page), evidence: shortEvidence(page) };
+interface PlacedHead {
+  readonly flow: readonly Flow[];
+  readonly placed: readonly PlacedPiece[];
+  readonly style: PaperStyle;
 }
 
-function laidOut(
-  { view, page }: SheetToPrint,
-  { head, placedHead, pictures, evidence }: PreparedParts,
+function placedHead(sheet: SheetToPrint, paper: PaperSize): PlacedHead {
+  const style: PaperStyle = {
+    widthMm: paper.widthMm - 2 * MARGIN.side,
+    sizePt: 9,
+    paints: paintsOf(sheet),
+    words: sheet.context.words.pages.sheetPaper,
+    ...(sheet.sheet.canonical === undefined ? {} : { address: sheet.sheet.canonical }),
+  };
+  const flow = sheetHead(sheet, style);
+  return {
+    flow,
+    style,
+    placed: placedPieces(flow, (page) => ({
+      page,
+      xMm: MARGIN.side,
+      topMm: MARGIN.top,
+      bottomMm: paper.heightMm - MARGIN.bottom,
+    })),
+  };
+}
+
+/** Every paint of a sheet's blocks by the sRGB that its pictures show it in. */
+function paintsOf({ sheet, bench }: SheetToPrint): ReadonlyMap<string, Ink> {
+  const paints = new Map<string, Ink>();
+  const visit = (value: unknown): void => {
+    if (typeof value !== "object" || value === null) return;
+    if ("hex" in value && "lab" in value) {
+      const colour = value as PaintColour;
+      paints.set(colour.hex.toLowerCase(), inkOf(colour));
+    } else for (const part of Object.values(value)) visit(part);
+  };
+  visit([sheet.masstone, sheet.tints, sheet.sections, bench.sections]);
+  return paints;
+}
+
+function triedSheet(
+  { sheet, bench, context: { words } }: SheetToPrint,
+  head: PlacedHead,
   paper: PaperSize,
   fit: PaperFit,
-): LaidOutSheet {
-  const style = { widthMm: (paper.widthMm - 2 * MARGIN.side - GUTTER) / 2, sizePt: fit.sizePt };
+): TriedSheet {
+  const style: PaperStyle = {
+    ...head.style,
+    widthMm: (head.style.widthMm - GUTTER_MM) / 2,
+    sizePt: fit.sizePt,
+  };
+  const benchAddress = bench.canonical;
   const body: Flow[] = [
-    ...sheetSections({ view, page, pictures, style, detail: fit }),
-    handlingOnPaper(view, style),
-    evidenceOnPaper(view, evidence, page.words, style),
+    ...sectionFlow(sheet.sections, style),
+    ...sectionFlow(
+      bench.sections.map((section) => without(fit.without, section)),
+      {
+        ...style,
+        isOneLanguage: true,
+        ...(benchAddress === undefined ? {} : { address: benchAddress }),
+      },
+    ),
+    paragraph(quiet(words.pages.sheetPaper.painted), style, {
+      sizePt: smallPt(style),
+      beforeMm: 4,
+    }),
+    ...(benchAddress === undefined
+      ? []
+      : [
+          paragraph(
+            [
+              ...quiet(words.pages.sheetPaper.inFull),
+              linkRun(
+                { text: whole("../evidence/", benchAddress), href: "../evidence/" },
+                { address: benchAddress },
+                "sans bold",
+              ),
+            ],
+            style,
+            { sizePt: smallPt(style) },
+          ),
+        ]),
   ];
   const bottom = paper.heightMm - MARGIN.bottom;
-  const lastOfHead = placedHead.at(-1);
+  const lastOfHead = head.placed.at(-1);
   const [headPage, headBottom] =
     lastOfHead === undefined
       ? [0, MARGIN.top]
@@ -124,32 +174,50 @@ function laidOut(
       const at = headPage + Math.floor(index / 2);
       return {
         page: at,
-        xMm: MARGIN.side + (index % 2) * (style.widthMm + GUTTER),
-        topMm: at === headPage ? headBottom + BELOW_HEAD : MARGIN.top,
+        xMm: MARGIN.side + (index % 2) * (style.widthMm + GUTTER_MM),
+        topMm: at === headPage ? headBottom + BELOW_HEAD_MM : MARGIN.top,
         bottomMm: at === lastPage ? lastBottom : bottom,
       };
     };
-  const pieces = piecesOf(body);
-  let placed = placedPieces(pieces, columns(-1, bottom));
-  const pages = pageCount(placed);
-  // Columns of the last page end at about one height.
-  const top = pages - 1 === headPage ? headBottom + BELOW_HEAD : MARGIN.top;
-  for (let lower = top + 10; lower < bottom; lower += 4) {
-    const balanced = placedPieces(pieces, columns(pages - 1, lower));
+  const placed = placedPieces(body, columns(-1, bottom));
+  return { body, columns, placed, pages: pageCount(placed), fit };
+}
+
+function whole(href: string, address: string): string {
+  return new URL(href, address).href;
+}
+
+/** Columns of the last page ending at about one height. */
+function balanced(
+  body: readonly Flow[],
+  columns: (lastPage: number, lastBottom: number) => (index: number) => Column,
+  pages: number,
+  bottom: number,
+): PlacedPiece[] | undefined {
+  const last = pages - 1;
+  for (let lower = MARGIN.top + 10; lower < bottom; lower += 4) {
+    const at = columns(last, lower);
+    const placed = placedPieces(body, at);
     if (
-      pageCount(balanced) > pages ||
-      balanced.some(
-        ({ page: at, yMm, piece }) => at === pages - 1 && yMm + piece.heightMm > lower + 1e-6,
-      )
+      pageCount(placed) === pages &&
+      placed.every(({ page, yMm, piece }) => page < last || yMm + piece.heightMm <= lower + 1e-6)
     )
-      continue;
-    placed = balanced;
-    break;
+      return placed;
   }
-  return {
-    flow: [...head, ...body],
-    placed: new Map([...placedHead, ...placed].map((place) => [place.piece, place])),
-    pages,
-    fit,
-  };
+  return undefined;
+}
+
+/** A section of the bench page without blocks of some kinds; what nobody may miss is none of them. */
+function without(kinds: PaperFit["without"], section: SectionBlock): SectionBlock {
+  return { ...section, blocks: thinned(section.blocks, kinds) };
+}
+
+function thinned(blocks: readonly Block[], kinds: PaperFit["without"]): Block[] {
+  return blocks.flatMap((block): Block[] =>
+    kinds.includes(block.kind)
+      ? []
+      : block.kind === "group"
+        ? [{ ...block, blocks: thinned(block.blocks, kinds) }]
+        : [block],
+  );
 }

@@ -1,9 +1,10 @@
 import { drawFlow } from "./draw-flow.ts";
-import { drawMarks } from "./draw-blocks.ts";
+import { drawMarks } from "./draw-marks.ts";
+import { drawArtifact } from "./draw-tagged.ts";
 import type { PaperSize } from "./layout-tree.ts";
-import { GREY } from "./paper-style.ts";
-import { setRuns } from "./paper-run.ts";
+import { quiet, sans } from "./paper-style.ts";
 import { addPage, printDocument, printedBytes, type PrintDocument } from "./print-document.ts";
+import { setRuns } from "./set-runs.ts";
 import { laidOutSheet, MARGIN, type LaidOutSheet, type SheetToPrint } from "./sheet-paper.ts";
 
 /** A sheet as a PDF of its own. */
@@ -13,16 +14,13 @@ export function sheetPdf(
   laidOut: LaidOutSheet = laidOutSheet(sheet, paper),
 ): Uint8Array {
   const {
-    view,
-    page: {
-      words,
-      context: { records, date },
-    },
+    sheet: { title, description },
+    context: { records, date, words },
   } = sheet;
   const document = printDocument({
-    title: view.title,
+    title,
     author: records.workshop.name,
-    subject: view.description,
+    subject: description,
     language: words.language,
     date,
   });
@@ -39,58 +37,73 @@ export function sheetPdf(
 export function drawSheet(
   document: PrintDocument,
   parent: PDFKit.PDFStructureElement,
-  { view, page: { words } }: SheetToPrint,
+  { sheet, bench, context: { words } }: SheetToPrint,
   laidOut: LaidOutSheet,
   paper: PaperSize,
   pageText: (page: number) => string,
   anchored?: (anchor: string, yPt: number) => void,
 ): void {
-  let current = -1;
   drawFlow(document, parent, laidOut.flow, {
     placed: laidOut.placed,
     ...(anchored === undefined ? {} : { anchored }),
-    turnTo: (page) => {
-      while (current < page) {
-        current++;
-        addPage(document, paper.widthMm, paper.heightMm);
-        drawFooter(
-          document,
-          paper,
-          [words.pages.cautionLine, `${view.name}. ${view.revision}`],
-          pageText(current),
-        );
-      }
-    },
+    turnTo: pagesWithFoot(
+      document,
+      paper,
+      [words.pages.cautionLine, `${sheet.name}. ${bench.revision}`],
+      pageText,
+    ),
   });
 }
 
-/** The line that defers, what the sheet is and of when, and the page: on every page, read on none. */
-export function drawFooter(
+/** Turns to a page of a number, from 0 on, making those before it; each with its foot, which is read on none. */
+export function pagesWithFoot(
+  document: PrintDocument,
+  paper: PaperSize,
+  lines: readonly string[],
+  pageText: (page: number) => string,
+): (page: number) => void {
+  let current = -1;
+  return (page) => {
+    while (current < page) {
+      addPage(document, paper.widthMm, paper.heightMm);
+      drawFoot(document, paper, lines, pageText(++current));
+    }
+  };
+}
+
+function drawFoot(
   document: PrintDocument,
   paper: PaperSize,
   lines: readonly string[],
   pageText: string,
 ): void {
   const widthMm = paper.widthMm - 2 * MARGIN.side;
-  const look = { sizePt: 7, leadingPt: 9 };
-  const top = paper.heightMm - MARGIN.bottom + 5;
-  document.pdf.markContent("Artifact", { type: "Pagination" });
-  drawMarks(
+  const place = { xMm: MARGIN.side, yMm: paper.heightMm - MARGIN.bottom + 5 };
+  const look = { sizePt: 7 };
+  const rule = {
+    kind: "line",
+    fromMm: [0, -1.5],
+    toMm: [widthMm, -1.5],
+    widthPt: 0.25,
+    ink: { grey: 0.6 },
+  } as const;
+  drawArtifact(
     document,
-    [{ kind: "line", fromMm: [0, -1.5], toMm: [widthMm, -1.5], widthPt: 0.25, ink: { grey: 0.6 } }],
-    { xMm: MARGIN.side, yMm: top },
+    () => {
+      drawMarks(document, [rule], place);
+      lines.forEach((text, i) => {
+        const yMm = place.yMm + i * 3.2;
+        drawMarks(document, setRuns(quiet(text), { widthMm: widthMm - 20, ...look }).marks, {
+          ...place,
+          yMm,
+        });
+        if (i === lines.length - 1)
+          drawMarks(document, setRuns(sans(pageText), { widthMm, ...look, align: "right" }).marks, {
+            ...place,
+            yMm,
+          });
+      });
+    },
+    "Pagination",
   );
-  lines.forEach((text, i) =>
-    drawMarks(
-      document,
-      setRuns([{ text, face: "sans", ink: GREY }], { widthMm: widthMm - 20, ...look }).marks,
-      { xMm: MARGIN.side, yMm: top + i * 3.2 },
-    ),
-  );
-  drawMarks(
-    document,
-    setRuns([{ text: pageText, face: "sans" }], { widthMm: 20, ...look, align: "right" }).marks,
-    { xMm: MARGIN.side + widthMm - 20, yMm: top + (lines.length - 1) * 3.2 },
-  );
-  document.pdf.endMarkedContent();
 }

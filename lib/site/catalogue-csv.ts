@@ -5,6 +5,7 @@ import { isKnown } from "../quantities/figure.ts";
 import { isInterval } from "../quantities/interval.ts";
 import type { Records } from "../records/records.ts";
 import { isOffered } from "../sheet/handling/offer-section.ts";
+import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Words } from "../words/words.ts";
 import type { PublishedSheet } from "./published-data.ts";
@@ -32,7 +33,10 @@ const COLUMNS = {
   currency: ({ sheet, size }) => (size?.price === undefined ? undefined : sheet.offer?.currency),
   picture: ({ sheet, site }) => address(shareImagePaths(sheet).at(-1), site),
   address: ({ sheet, site }) => address(`colours/${sheet.slug}/`, site),
-  lot: ({ records, sheet }) => records.colours.get(sheet.slug)?.record.lot,
+  lot: ({ records, sheet }) => {
+    const colour = records.colours.get(sheet.slug);
+    return colour && lotOnSale(colour, records);
+  },
   ean: ({ records, sheet, size }) =>
     records.colours.get(sheet.slug)?.sizes.find(({ ml }) => ml === size?.ml)?.ean,
   revision: ({ revision }) => revision,

@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { cardSizes, type CardSize } from "../print/card-size.ts";
-import { laidCards, type LaidCards, type RangeCards } from "../print/range-cards.ts";
+import { completeCards, laidCards, type LaidCards, type RangeCards } from "../print/range-cards.ts";
 
 /** The cards of a range in every size of the workshop's, and those that a size cannot hold. */
 export interface LaidOutCards {
@@ -9,11 +9,11 @@ export interface LaidOutCards {
   readonly warnings: readonly Diagnostic[];
 }
 
-/** A card that a size cannot hold is left out and said. */
+/** Those that have a colour and a price; a card that a size cannot hold is left out and said. */
 export function laidOutCards({ cards }: RangeCards, context: PageContext): LaidOutCards {
   const sizes = cardSizes(context.records.workshop).map((size) => ({
     size,
-    ...laidCards(cards, size, context),
+    ...laidCards(completeCards(cards), size, context),
   }));
   return {
     sizes,

@@ -1,21 +1,17 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
+import { byFamily } from "../pages/catalogue-pages.ts";
 import type { DownloadView } from "../present/views.ts";
 import { PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { cardsPdf } from "../print/cards-pdf.ts";
 import { rangePdf } from "../print/range-pdf.ts";
-import {
-  laidOutSheet,
-  LEFT_TO_THE_SITE,
-  type LaidOutSheet,
-  type SheetToPrint,
-} from "../print/sheet-paper.ts";
+import { laidOutSheet, type LaidOutSheet, type SheetToPrint } from "../print/sheet-paper.ts";
 import { sheetPdf } from "../print/sheet-pdf.ts";
 import { contentKey } from "../sheet/revision.ts";
-import { PACKAGE_ROOT } from "./package-root.ts";
+import { cardsKey, programKey, rangeKey, sheetKey } from "./paper-keys.ts";
 import { manifestWithPapers, type PaperState } from "./published-data.ts";
 import type { BinaryFile, RangeToPrint, Site } from "./site.ts";
 
@@ -38,15 +34,16 @@ export function printedSite(
   const program = programKey();
   const layouts = new Map<SheetToPrint, LaidOutSheet>();
   const laidOut = (sheet: SheetToPrint): LaidOutSheet => {
-    const own = layouts.get(sheet) ?? laidOutSheet(sheet, paperOf(prints));
+    const own = layouts.get(sheet) ?? laidOutSheet(sheet, paperOf(prints.context));
     layouts.set(sheet, own);
     return own;
   };
   const drawn = prints.sheets.map((sheet) => {
-    const path = `colours/${sheet.page.worded.sheet.slug}/sheet.pdf`;
+    const path = `colours/${sheet.slug}/sheet.pdf`;
     const key = sheetKey(sheet, program);
     const paper =
-      kept(path, key, before) ?? made(path, key, sheetPdf(sheet, paperOf(prints), laidOut(sheet)));
+      kept(path, key, before) ??
+      made(path, key, sheetPdf(sheet, paperOf(prints.context), laidOut(sheet)));
     return { paper, sheet };
   });
   const papers = [
@@ -57,37 +54,30 @@ export function printedSite(
   return { warnings: prints.laidOut().warnings, site: withPapers(site, papers, prints) };
 }
 
-function paperOf({
-  context: {
-    records: { workshop },
-  },
-}: RangeToPrint): { readonly widthMm: number; readonly heightMm: number } {
+function paperOf({ records: { workshop } }: RangeToPrint["context"]): {
+  readonly widthMm: number;
+  readonly heightMm: number;
+} {
   return PAPER_SIZES[workshop.paper ?? "A4"];
 }
 
 function printedRange(
   drawn: readonly { readonly paper: Paper; readonly sheet: SheetToPrint }[],
   laidOut: (sheet: SheetToPrint) => LaidOutSheet,
-  prints: RangeToPrint,
+  { context }: RangeToPrint,
   program: string,
   before: PreviousPapers,
 ): Paper {
-  const key = contentKey(
-    JSON.stringify([
-      program,
-      drawn.map(
-        ({
-          paper,
-          sheet: {
-            page: {
-              worded: { sheet },
-            },
-          },
-        }) => [paper.key, sheet.family],
-      ),
-      prints.context.records.workshop,
-      prints.context.date,
-    ]),
+  const families = byFamily(context.sheets).flatMap(([family, members]) => {
+    const own = members.flatMap((member) =>
+      drawn.filter(({ sheet }) => sheet.slug === member.sheet.slug),
+    );
+    return own.length === 0 ? [] : [{ name: context.words.families[family], drawn: own }];
+  });
+  const key = rangeKey(
+    families.map(({ name, drawn: own }) => [name, own.map(({ paper }) => paper.key)]),
+    context,
+    program,
   );
   return (
     kept(RANGE_PATH, key, before) ??
@@ -95,9 +85,12 @@ function printedRange(
       RANGE_PATH,
       key,
       rangePdf(
-        drawn.map(({ sheet }) => ({ ...sheet, laidOut: laidOut(sheet) })),
-        prints.context,
-        paperOf(prints),
+        families.map(({ name, drawn: own }) => ({
+          name,
+          sheets: own.map(({ sheet }) => ({ ...sheet, laidOut: laidOut(sheet) })),
+        })),
+        context,
+        paperOf(context),
       ),
     )
   );
@@ -113,7 +106,7 @@ function printedCards(
   return laidOut().sizes.flatMap(({ size, laid }): Paper[] => {
     const path = `${cardsFolder(size, context)}cards.pdf`;
     if (laid.length === 0) return [];
-    const key = contentKey(JSON.stringify([program, size, workshop.name, context.date, laid]));
+    const key = cardsKey(laid, size, context, program);
     return [
       kept(path, key, before) ??
         made(
@@ -127,43 +120,6 @@ function printedCards(
         ),
     ];
   });
-}
-
-/** Everything that a sheet on paper is made from, and the program that makes it. */
-function sheetKey(
-  {
-    view,
-    page: {
-      worded: { plain },
-      context: {
-        records: { workshop },
-        date,
-      },
-    },
-  }: SheetToPrint,
-  program: string,
-): string {
-  const printed = Object.fromEntries(
-    Object.entries(view).filter(
-      ([name]) => !(LEFT_TO_THE_SITE as readonly string[]).includes(name),
-    ),
-  );
-  return contentKey(JSON.stringify([program, workshop, date, printed, plain]));
-}
-
-/** Changes whenever something that draws may have changed: the rooms that draw, the words, the libraries. */
-function programKey(): string {
-  const rooms = ["print", "plots", "words"].map((room) => join(PACKAGE_ROOT, "lib", room));
-  const sources = rooms.flatMap((room) =>
-    readdirSync(room, { recursive: true, encoding: "utf8" })
-      .filter((name) => name.endsWith(".ts"))
-      .sort()
-      .map((name) => readFileSync(join(room, name), "utf8")),
-  );
-  const { version, dependencies } = JSON.parse(
-    readFileSync(join(PACKAGE_ROOT, "package.json"), "utf8"),
-  ) as { version: string; dependencies: object };
-  return contentKey(JSON.stringify([version, dependencies, process.versions.node, sources]));
 }
 
 interface PreviousPapers {

@@ -21,7 +21,6 @@ import { recipesPage } from "../pages/recipes-page.ts";
 import { tintBenchPage } from "../pages/tint-bench-page.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
 import { evidencePage, evidencePath } from "../pages/evidence-page.ts";
-import { sheetContent } from "../pages/sheet-content.ts";
 import { sheetPage } from "../pages/sheet-page.ts";
 import { cardSizes } from "../print/card-size.ts";
 import { cardsFolder, cardsPage } from "../print/cards-page.ts";
@@ -67,7 +66,7 @@ export function siteOf(
       sheetCount: worked.published.length,
       sheets: worked.published.map(({ worded }) => worded.sheet),
       prints: {
-        sheets: sheetsToPrint(worked),
+        sheets: sheetsToPrint(worked, pages),
         cards: worked.cards,
         laidOut: worked.laidOut,
         context: worked.context,
@@ -166,19 +165,25 @@ function mapPages(
       ];
 }
 
-/** A sheet's content for paper, filled when something is printed. */
-function sheetsToPrint({ published, context }: WorkedSite): SheetToPrint[] {
-  return published.map(({ worded, revision: own }) => {
-    const place = pagePlace(`colours/${worded.sheet.slug}/index.html`);
-    let content: SheetToPrint["view"] | undefined;
-    return {
-      page: { context, worded, place, words: context.words },
-      get view() {
-        content ??= sheetContent(worded, own, context, place);
-        return content;
+/** A colour's pages as paper takes them. */
+function sheetsToPrint(
+  { published, context }: WorkedSite,
+  pages: readonly PageEntry[],
+): SheetToPrint[] {
+  const views = new Map(pages.map(({ path, view }) => [path, view]));
+  return published.flatMap(
+    ({
+      worded: {
+        sheet: { slug },
       },
-    };
-  });
+    }) => {
+      const sheet = views.get(`colours/${slug}/index.html`);
+      const bench = views.get(benchPath(slug));
+      return sheet?.kind === "sheet" && bench?.kind === "bench"
+        ? [{ slug, sheet, bench, context }]
+        : [];
+    },
+  );
 }
 
 function dataFiles(

@@ -2,8 +2,8 @@ import { typesetText } from "../words/typeset-text.ts";
 
 /** Elements whose text is not a reader's prose, or is copied as it stands. */
 const AS_IT_STANDS = /<(script|style|pre|textarea|code)\b[\s\S]*?<\/\1>/g;
-/** From the end of a tag to the next, where there is something to set. */
-const TEXT = />[^<'*]*?(?:['*]|&#39;)[^<]*/g;
+/** From the end of a tag to the next. */
+const TEXT = />[^<]+/g;
 
 /** A finished page, its text typeset and its markup as it was. */
 export function typeset(page: string): string {

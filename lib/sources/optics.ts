@@ -192,6 +192,12 @@ export const OPTICS_SOURCES = {
     standing: "read",
     note: "Its summary limits the method to films of a tristimulus value Y of 70 and more.",
   },
+  "iso-18314-2": {
+    citation:
+      "ISO 18314-2:2023. Analytical colorimetry. Part 2: Saunderson correction, solutions of the Kubelka-Munk equation, tinting strength, depth of shade and hiding power.",
+    standing: "derived",
+    note: "Its scope was read in public catalogues: tinting strength with the residual colour difference, by criteria such as the depth of shade. Its clauses were not: that K/S is taken at the greatest absorption, and weighted over the spectrum for greys, is ours.",
+  },
   "iso-6504-3": {
     citation:
       "ISO 6504-3. Paints and varnishes. Determination of hiding power. Part 3: Determination of contrast ratio of light-coloured paints at a fixed spreading rate.",

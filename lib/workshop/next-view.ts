@@ -46,9 +46,20 @@ export function dueLines(
   words: Words,
 ): { readonly what: string; readonly record: string }[] {
   const { dueLines: text } = words.pages.nextSteps;
+  const dueText = (one: Due): string => {
+    switch (one.due) {
+      case "old-paper":
+        return text["old-paper"](words.date(one.date));
+      case "undated-paper":
+        return text["undated-paper"]();
+      case "trial":
+        return text.trial(words.date(one.date));
+      case "second-lot":
+        return text["second-lot"](one.lots);
+    }
+  };
   return due.map((one) => ({
     record: one.record,
-    what:
-      one.due === "old-paper" ? text["old-paper"](words.date(one.date)) : text["undated-paper"](),
+    what: dueText(one),
   }));
 }

@@ -2,7 +2,7 @@ import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
-import { duePapers } from "../planning/due.ts";
+import { dueLots, duePapers, dueTrials } from "../planning/due.ts";
 import { nextSteps } from "../planning/next-steps.ts";
 import type { CellView } from "../present/views.ts";
 import { dueLines, nextLines } from "./next-view.ts";
@@ -29,7 +29,10 @@ export function workshopNextPage(
     TRIED,
   );
   const lines = nextLines(steps, records, words).slice(0, SHOWN);
-  const due = dueLines(duePapers(records, date), words);
+  const due = dueLines(
+    [...dueTrials(records), ...duePapers(records, date), ...dueLots(records)],
+    words,
+  );
   const sections = [
     ...section("steps", text.steps, [
       lines.length === 0

@@ -4,7 +4,7 @@ import { collectionOf, NEAR_TO, sameColourOtherPigment } from "../../lib/collect
 import { comparedMasstone } from "../../lib/collection/compared-masstone.ts";
 import type { ComparedAmount } from "../../lib/collection/compared-colour.ts";
 import { comparableColour, comparableTint, ownColour } from "../../lib/pages/screen-swatch.ts";
-import { comparableLab } from "../../lib/print/printed-lab.ts";
+import { comparableLab } from "../../lib/pages/printed-lab.ts";
 import { isKnown } from "../../lib/quantities/figure.ts";
 import { sideBySide } from "../../lib/collection/side-by-side.ts";
 import { flatSpectrum } from "../../lib/quantities/spectrum.ts";

@@ -34,7 +34,7 @@ describe("a command line that is not understood is told in one line", () => {
     [["build", "--contents", "x"], "Unknown option '--contents'\n"],
     [
       ["new"],
-      'A new record is written by: mullstone new colour "Name"; kinds are workshop, pigment, vehicle, colour, answer\n',
+      'A new record is written by: mullstone new colour "Name"; kinds are workshop, pigment, vehicle, colour, answer, lot, trial\n',
     ],
     [["new", "pigment"], 'A new pigment is written by: mullstone new pigment "Name"\n'],
     [

@@ -153,11 +153,48 @@ test("an answer says that its summary is to be filled in, and is accepted with i
 test.each([
   [
     ["pigmet", "Soot"],
-    /^There is no starter record of a pigmet: one is written by: mullstone new pigment "Name"; kinds are workshop, pigment, vehicle, colour, answer/,
+    /^There is no starter record of a pigmet: one is written by: mullstone new pigment "Name"; kinds are workshop, pigment, vehicle, colour, answer, lot, trial/,
   ],
   [["vehicle"], /^A new vehicle is written by: mullstone new vehicle "Name"\n$/],
   [[], /^A new record is written by: mullstone new colour "Name"; kinds are/],
 ])("%j is told in one line how it is asked for", (words, line) => {
   expect(newRecord(options(contentFolder(SMALLEST_WORKSHOP).content), words)).toBe(1);
   expect(written.join("")).toMatch(line);
+});
+
+test("a lot has its weights planned and a trial its beginning, and check accepts them as written", () => {
+  const folder = contentFolder({
+    ...SMALLEST_WORKSHOP,
+    "workshop.yaml": "name: Test Workshop\nvehicle: linseed-oil\n",
+    "vehicles/linseed-oil.yaml":
+      "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: 0.93\n",
+    "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 6\n",
+    "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+      "masstone:",
+      "oilIndexGPer100g: 120\nmasstone:",
+    ),
+  });
+  const dated = { ...options(folder.content), date: "2026-03-02" };
+  expect(newRecord(dated, ["lot", "lamp-black"])).toBe(0);
+  expect(newRecord(dated, ["trial", "lamp-black"])).toBe(0);
+  expect(written.map((line) => line.split("/content/")[1])).toEqual([
+    "lots/lb-2603.yaml\n",
+    "trials/lamp-black-2026-03-02.yaml\n",
+  ]);
+  expect(readFileSync(join(folder.content, "lots/lb-2603.yaml"), "utf8")).toMatch(
+    /number: "LB-2603"\ncolour: lamp-black\ndate: 2026-03-02[^]*pigment: lamp-black, massG: [1-9]/,
+  );
+  expect(errorsOf(folder)).toEqual([]);
+});
+
+test.each([
+  [["lot", "lamp-blak"], "There is no colour lamp-blak; nearest: lamp-black\n"],
+  [["trial", "lamp-blak"], "There is no colour lamp-blak; nearest: lamp-black\n"],
+  [
+    ["lot", "lamp-black"],
+    "Nothing of lamp-black can be weighed out: its record wants oilIndexGPer100g, the parts of its pigments, or its vehicle\n",
+  ],
+])("%j of what can't be is told in one line", (words, line) => {
+  expect(newRecord(options(contentFolder(SMALLEST_WORKSHOP).content), words)).toBe(1);
+  expect(written.join("")).toBe(line);
 });

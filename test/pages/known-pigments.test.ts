@@ -55,7 +55,7 @@ describe("what is known of a name, each with its source", () => {
     ],
     ["PW 1", /^Metals: Lead \(.+\)\.$/m],
     ["PW 1", /^Density: 6\.4\u20137\.0\u00a0g\/cm\u00b3 \(Gettens & Stout 1942; .+\)\.$/m],
-    ["PW 1", /^Drying: Counts as lead and speeds drying: 1\u20133\u00a0days to touch dry/m],
+    ["PW 1", /^Drying: Counts as lead and speeds drying: alone in linseed oil touch dry in 1\u20133\u00a0days/m],
     ["PBk 11", /^As a mineral: Magnetite \(/m],
     ["PW 6", /^Opacity: Opaque \(/m],
     [
@@ -64,13 +64,13 @@ describe("what is known of a name, each with its source", () => {
     ],
     ["PBk 6", /^Dust: Fine carbon, which can burn \(/m],
     ["PBk 6", /^Not stated: .*year of introduction/m],
-    ["PO 86", /^No more than its name is known here\.$/m],
+    ["PO 86", /^We know no more than its name\.$/m],
   ])("%s: %s", (name, line) => expect(textOf(name)).toMatch(line));
   test("nothing is printed without a source, and no value that was never put into words", () => {
     for (const fold of folds)
       for (const line of linesOf(fold)) {
         expect(line).not.toMatch(/undefined|NaN|\[object|\(\)/);
-        if (!/^Not stated|^No more/.test(line)) expect(line).toMatch(/\([^()]+\)\.$/);
+        if (!/^Not stated|^We know no more/.test(line)) expect(line).toMatch(/\([^()]+\)\.$/);
       }
   });
 });

@@ -13,6 +13,7 @@ test.each([
     "alike (\u0394E00 1.3), PVC 0.78, category II",
     "alike (\u0394E00\u00a01.3), PVC\u00a00.78, category\u00a0II",
   ],
+  ["oil index x density, 1/(1 + OA rho/93.5)", "oil index \u00d7 density, 1/(1 + OA \u03c1/93.5)"],
   ["nothing to set", "nothing to set"],
 ])("%s", (typed, set) => {
   expect(typesetText(typed)).toBe(set);

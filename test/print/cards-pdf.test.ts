@@ -2,7 +2,9 @@ import * as jsqr from "jsqr";
 import { beforeAll, describe, expect, test } from "vitest";
 import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
 import { imposition } from "../../lib/print/imposition.ts";
-import { QR_QUIET_MODULES } from "../../lib/print/qr-block.ts";
+import { marksOf } from "../../lib/print/mark.ts";
+import { completeCards } from "../../lib/print/range-cards.ts";
+import { QR_QUIET_MODULES } from "../../lib/print/qr-figure.ts";
 import { dictionaries, labFills, pageText, readPdf, type FoundPdf } from "../support/read-pdf.ts";
 import { CARDS, CONTEXT, laidIn, printedIn, SIZES } from "./demonstration-cards.ts";
 import { solid } from "./demonstration-prints.ts";
@@ -98,19 +100,17 @@ describe.each(SIZES.map((size) => ({ name: size.name, size })))("cards of $name"
     } of CARDS.cards.filter((card) => FEW.includes(card.slug))) {
       const values = plain.values as unknown as Plain;
       const own = values.notations.masstone?.lab["D50/2"];
-      // A size with a box for a chip may show that in its place.
-      if (own !== undefined && !size.chip)
+      if (own !== undefined)
         expect(fills, slug).toContainEqual({
           L: expect.closeTo(own.L, 3) as number,
           a: expect.closeTo(own.a, 3) as number,
           b: expect.closeTo(own.b, 3) as number,
         });
-      if (size.heightMm < 48) continue;
       const at = values.tints
         .map(({ atL }) => atL["50"]?.lab?.["D50/2"])
         .filter((lab) => lab !== undefined)
-        .slice(0, 2);
-      if (at.length === 2)
+        .slice(0, 3);
+      if (at.length > 1)
         for (const lab of at)
           expect(fills, slug).toContainEqual({
             L: expect.closeTo(lab.L, 3) as number,
@@ -150,10 +150,10 @@ describe.each(SIZES.map((size) => ({ name: size.name, size })))("cards of $name"
     expect(forbiddenWords(found.pages.map(pageText).join(" "), "en")).toEqual([]);
   });
 
-  test("set no caution under 7 point, and nothing under 5.5", () => {
+  test("set no caution under 7 point, and nothing under 6.5", () => {
     const cautions = laid
       .flatMap(({ leaves: own }) => own.flatMap(({ back }) => back))
-      .flatMap(({ marks }) => marks)
+      .flatMap(marksOf)
       .filter(
         (mark) =>
           mark.kind === "text" &&
@@ -164,7 +164,7 @@ describe.each(SIZES.map((size) => ({ name: size.name, size })))("cards of $name"
     for (const mark of cautions)
       if (mark.kind === "text") expect(mark.sizePt, mark.text).toBeGreaterThanOrEqual(7);
     for (const { texts } of found.pages)
-      for (const { sizePt, text } of texts) expect(sizePt, text).toBeGreaterThan(5.49);
+      for (const { sizePt, text } of texts) expect(sizePt, text).toBeGreaterThan(6.49);
   });
 
   test("lead to their sheets: another reader finds the address in the modules", () => {
@@ -173,8 +173,8 @@ describe.each(SIZES.map((size) => ({ name: size.name, size })))("cards of $name"
       leaves: [leaf],
     } of laid) {
       const qr = leaf?.front.find(({ alt }) => alt?.startsWith("QR code") === true);
-      const path = qr?.marks.find(({ kind }) => kind === "path");
-      const box = qr?.marks.find(({ kind }) => kind === "box");
+      const path = qr?.marks?.find(({ kind }) => kind === "path");
+      const box = qr?.marks?.find(({ kind }) => kind === "box");
       if (path?.kind !== "path" || box?.kind !== "box")
         throw new Error(`Unexpected card of ${slug} without its code`);
       const modules = Math.round(box.widthMm / path.scale) - 2 * QR_QUIET_MODULES;
@@ -209,4 +209,59 @@ test("a colour that is sold on a legal basis alone gets no card", () => {
   ]);
   expect(CARDS.cards.map(({ slug }) => slug)).not.toContain("lead-white");
   expect(CARDS.cards.length).toBe(CONTEXT.sheets.length - 2);
+});
+
+test("a card without a colour or a price is not among those that are printed, and says what it lacks", () => {
+  const complete = completeCards(CARDS.cards);
+  for (const { slug, lacks, worded } of CARDS.cards) {
+    const { notations, offer } = worded.sheet;
+    expect(lacks.includes("colour"), slug).toBe(notations.masstone?.srgb === undefined);
+    expect(lacks.includes("price"), slug).toBe(
+      offer?.sizes.some(({ price }) => price !== undefined) !== true,
+    );
+    expect(complete.some((card) => card.slug === slug)).toBe(lacks.length === 0);
+  }
+  expect(CARDS.cards.find(({ slug }) => slug === "slate-grey")?.lacks).toContain("colour");
+});
+
+describe("the front of a card of 90 x 55", () => {
+  const [size] = SIZES;
+  if (size === undefined) throw new Error("Unexpected workshop without sizes");
+  const bone = laidIn(size, ["bone-black"]).laid[0]?.leaves[0]?.front ?? [];
+  const marks = bone.flatMap(marksOf);
+
+  test("gives the paint 40 % of its width, off three edges", () => {
+    const paint = bone.find(({ alt }) => alt === CONTEXT.words.pages.cards.masstone)?.marks?.[0];
+    if (paint?.kind !== "box") throw new Error("Unexpected card without its paint");
+    expect(paint.xMm).toBe(-3);
+    expect(paint.yMm).toBe(-3);
+    expect(paint.xMm + paint.widthMm).toBeCloseTo(0.4 * 90, 6);
+  });
+
+  test("has its name in 18 to 20 point and its prices in 11 to 15", () => {
+    const sizeOf = (text: string): number | undefined =>
+      marks.flatMap((mark) =>
+        mark.kind === "text" && mark.text.startsWith(text) ? [mark.sizePt] : [],
+      )[0];
+    expect(sizeOf("Bone Black")).toBeGreaterThanOrEqual(17);
+    expect(sizeOf("Bone Black")).toBeLessThanOrEqual(20);
+    for (const price of ["\u00a38.00", "\u00a318.00"]) {
+      expect(sizeOf(price)).toBeGreaterThanOrEqual(11);
+      expect(sizeOf(price)).toBeLessThanOrEqual(15);
+    }
+  });
+
+  test("sets its tints side by side without a gap, each over the name of its white", () => {
+    const tints = bone.flatMap(({ tag, alt, marks: own = [] }) =>
+      tag === "Figure" && alt !== undefined && /White/.test(alt) && own[0]?.kind === "box"
+        ? [own[0]]
+        : [],
+    );
+    expect(tints.length).toBe(3);
+    for (const [i, tint] of tints.entries())
+      if (i > 0) {
+        const before = tints[i - 1];
+        expect(tint.xMm).toBeCloseTo((before?.xMm ?? 0) + (before?.widthMm ?? 0), 6);
+      }
+  });
 });

@@ -1,3 +1,4 @@
+import type { Block } from "../../lib/blocks/block.ts";
 import type { RangeToPrint, Site } from "../../lib/site/site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import type { SheetToPrint } from "../../lib/print/sheet-paper.ts";
@@ -10,7 +11,7 @@ export const PRINTS: RangeToPrint = SITE.prints;
 
 /** @throws Error for a colour that the demonstration lacks. */
 export function printOf(slug: string): SheetToPrint {
-  const found = PRINTS.sheets.find(({ page }) => page.worded.sheet.slug === slug);
+  const found = PRINTS.sheets.find((sheet) => sheet.slug === slug);
   if (found === undefined) throw new Error(`Unexpected demonstration without ${slug}`);
   return found;
 }
@@ -35,4 +36,19 @@ export function solid(text: string): string {
 export function lacking(texts: readonly string[], within: string): string[] {
   const whole = solid(within).toLowerCase();
   return texts.filter((text) => !whole.includes(solid(text).toLowerCase()));
+}
+
+/** Blocks of a kind that paper prints, wherever they stand: not what a reader opens on a page alone. */
+export function blocksIn<K extends Block["kind"]>(
+  sections: readonly { readonly blocks: readonly Block[] }[],
+  kind: K,
+): Extract<Block, { readonly kind: K }>[] {
+  return sections
+    .flatMap(({ blocks }) => blocks)
+    .flatMap((block): Extract<Block, { readonly kind: K }>[] => {
+      const own = block.kind === kind ? [block as Extract<Block, { readonly kind: K }>] : [];
+      return block.kind === "group" || (block.kind === "fold" && block.isPrinted === true)
+        ? [...own, ...blocksIn([block], kind)]
+        : own;
+    });
 }

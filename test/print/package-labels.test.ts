@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { labelModel } from "../../lib/present/label-model.ts";
 import { labelSheet } from "../../lib/print/label-sheet.ts";
-import { pictogramBoxMm } from "../../lib/print/label-flow.ts";
+import { pictogramBoxMm } from "../../lib/print/package-flow.ts";
 import { labelsPdf } from "../../lib/print/labels-pdf.ts";
 import type { Mark } from "../../lib/print/mark.ts";
 import {
@@ -45,9 +45,9 @@ const contentOf = (slug: string, size: PackageSize): PackageLabelContent => {
   return content;
 };
 const laidOf = (slug: string, size: PackageSize): LaidLabel | undefined =>
-  packageLabel(contentOf(slug, size), size, measureText);
+  packageLabel(contentOf(slug, size), size);
 const marksOf = ({ faces }: LaidLabel): Mark[] =>
-  faces.flatMap(({ blocks }) => blocks.flatMap(({ marks }) => marks));
+  faces.flatMap(({ blocks }) => blocks.flatMap(({ marks = [] }) => marks));
 const textOf = (label: LaidLabel): string =>
   marksOf(label)
     .map((mark) => (mark.kind === "text" ? mark.text : ""))
@@ -86,7 +86,7 @@ describe.each(SIZES)("labels of $kind $ml ml, $widthMm x $heightMm mm", (size) =
   const laid = CONTEXT.sheets.flatMap((worded) => {
     const content = packageLabelContent(worded, size, CONTEXT);
     if ("refusal" in content) return [];
-    const label = packageLabel(content, size, measureText);
+    const label = packageLabel(content, size);
     return label === undefined ? [] : [{ worded, content, label }];
   });
 
@@ -176,9 +176,7 @@ describe("a label that is too small", () => {
     const at = tubes.findIndex(({ ml }) => ml === named);
     const content = { ...contentOf(slug, size), mayLeaveOut: [] };
     expect(at).toBeGreaterThanOrEqual(0);
-    expect(
-      tubes.map((tube) => packageLabel(content, tube, measureText) !== undefined).indexOf(true),
-    ).toBe(at);
+    expect(tubes.map((tube) => packageLabel(content, tube) !== undefined).indexOf(true)).toBe(at);
   });
 
   test("of a colour whose label takes no tube says what is left", () => {

@@ -1,4 +1,4 @@
-import { QR_QUIET_MODULES } from "../../lib/print/qr-block.ts";
+import { QR_QUIET_MODULES } from "../../lib/print/qr-figure.ts";
 
 /** Rectangles of a path, painted at some pixels a module with the quiet zone around: what a camera would see. */
 export function painted(

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { drawBlocks } from "../../lib/print/draw-blocks.ts";
-import type { Block } from "../../lib/print/mark.ts";
+import { drawTagged } from "../../lib/print/draw-tagged.ts";
+import type { Tagged } from "../../lib/print/mark.ts";
 import {
   addPage,
   measureText,
@@ -10,7 +10,7 @@ import {
 import { FACES } from "../../lib/print/print-font.ts";
 import { dictionaries, labFills, pageText, readPdf } from "../support/read-pdf.ts";
 
-const BLOCKS: readonly Block[] = [
+const ELEMENTS: readonly Tagged[] = [
   {
     tag: "H1",
     marks: [{ kind: "text", text: "Łódź sienna", xMm: 10, yMm: 20, face: "serif", sizePt: 12 }],
@@ -41,12 +41,12 @@ const BLOCKS: readonly Block[] = [
   },
 ];
 
-function drawn(date: string | undefined, blocks = BLOCKS): Uint8Array {
+function drawn(date: string | undefined, elements = ELEMENTS): Uint8Array {
   const document = printDocument({ title: "Title", author: "Somebody", language: "en-GB", date });
   addPage(document, 210, 297);
   const section = document.pdf.struct("Sect");
   document.pdf.addStructure(section);
-  drawBlocks(document, section, blocks, { xMm: 0, yMm: 0 });
+  for (const element of elements) drawTagged(document, section, element, { xMm: 0, yMm: 0 });
   section.end();
   return printedBytes(document);
 }

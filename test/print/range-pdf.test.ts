@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { byFamily } from "../../lib/pages/catalogue-pages.ts";
+import { FAMILIES } from "../../lib/words/en/terms.ts";
 import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { rangePdf } from "../../lib/print/range-pdf.ts";
 import { laidOutSheet } from "../../lib/print/sheet-paper.ts";
@@ -10,13 +11,22 @@ import { PRINTS, printOf, solid } from "./demonstration-prints.ts";
 const SLUGS = ["titanium-white", "bone-black", "lamp-black", "cobalt-blue", "slate-grey"];
 
 describe("a range of five as one PDF", () => {
-  const sheets = SLUGS.map(printOf);
-  const order = byFamily(sheets.map(({ page }) => page.worded)).flatMap(([, members]) =>
-    members.map(({ sheet }) => sheet.name),
-  );
+  const families = byFamily(PRINTS.context.sheets).flatMap(([family, members]) => {
+    const own = members.filter(({ sheet }) => SLUGS.includes(sheet.slug));
+    return own.length === 0
+      ? []
+      : [{ name: FAMILIES[family], sheets: own.map(({ sheet }) => printOf(sheet.slug)) }];
+  });
+  const order = families.flatMap(({ sheets }) => sheets.map(({ sheet }) => sheet.name));
   const drawn = (): Uint8Array =>
     rangePdf(
-      sheets.map((sheet) => ({ ...sheet, laidOut: laidOutSheet(sheet, PAPER_SIZES.Letter) })),
+      families.map(({ name, sheets }) => ({
+        name,
+        sheets: sheets.map((sheet) => ({
+          ...sheet,
+          laidOut: laidOutSheet(sheet, PAPER_SIZES.Letter),
+        })),
+      })),
       PRINTS.context,
       PAPER_SIZES.Letter,
     );
@@ -55,6 +65,16 @@ describe("a range of five as one PDF", () => {
         contents.some((line) => line.startsWith(solid(text)) && line.endsWith(String(page + 1))),
         text,
       ).toBe(true);
+  });
+
+  test("gives each its sizes and prices", () => {
+    const [first] = found.pages;
+    const contents = solid(first === undefined ? "" : pageText(first));
+    for (const { sheet } of families.flatMap(({ sheets }) => sheets))
+      for (const { text, size = text, price = "" } of sheet.offer) {
+        expect(contents, sheet.name).toContain(solid(size));
+        expect(contents, sheet.name).toContain(solid(price));
+      }
   });
 
   test("bookmarks contents, families and sheets, each with its page", () => {

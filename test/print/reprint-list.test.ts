@@ -42,9 +42,7 @@ describe("the list of reprints", () => {
         slug: "bone-black",
         name: "Bone Black",
         kind: "changed",
-        changes: [
-          "Opacity: \u201cSemi-transparent (derived)\u201d is now \u201cSemi-opaque (derived)\u201d",
-        ],
+        changes: ["Hides: \u201cPartly\u201d is now \u201cWell\u201d"],
       },
     ]);
   });
@@ -62,9 +60,7 @@ describe("the list of reprints", () => {
       },
     }));
     expect(reprintList(now, KEPT, words).map(({ changes }) => changes)).toEqual([
-      [
-        "Opacity: \u201cSemi-transparent (derived)\u201d is now \u201cSemi-transparent (stated)\u201d",
-      ],
+      ["Hides: \u201cPartly\u201d is now \u201cPartly, stated\u201d"],
     ]);
   });
 

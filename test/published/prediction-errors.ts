@@ -4,6 +4,7 @@ import { labToLch } from "../../lib/colorimetry/lab.ts";
 import type { Lab } from "../../lib/colorimetry/viewing.ts";
 import { fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
 import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
+import type { FitChoices } from "../../lib/optics/fit/fit-problem.ts";
 import type { DrawdownSet, Tint } from "../../lib/optics/fit/drawdown.ts";
 import { labOf } from "../../lib/optics/fit/fitted-drawdown-set.ts";
 import type { Doubts, PredictionUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
@@ -57,10 +58,10 @@ export interface PredictionError {
 }
 
 /** Every let-down predicted without it, against its reading over white. */
-export function leftOutErrors(path: Path): PredictionError[] {
+export function leftOutErrors(path: Path, choices: FitChoices = {}): PredictionError[] {
   return LADDERS.flatMap((ids) =>
     tintsOf(ids, path).map((left): PredictionError => {
-      const ladder = ladderModel(fitted(fitsOf(ids, left.id, path).get("judged")), WHITE);
+      const ladder = ladderModel(fitted(fitsOf(ids, left.id, path, choices).get("judged")), WHITE);
       const { lab, nearest, uncertainty } = predictedTint(ladder, left.massRatio);
       const read = labOfPaint(left.id);
       return {
@@ -158,13 +159,19 @@ function fitsOf(
   ids: readonly [string, ...string[]],
   left: string,
   path: Path,
+  choices: FitChoices,
 ): ReturnType<typeof allFits> {
   const set = setOf(ids, path);
-  return allFits({ ...set, tints: set.tints.filter(({ id }) => id !== left) }, ids, path);
+  return allFits({ ...set, tints: set.tints.filter(({ id }) => id !== left) }, ids, path, choices);
 }
 
 /** The judged colour in a workshop of all others, whose readings and left-out let-downs count too. */
-function allFits(judged: DrawdownSet, [masstone]: readonly string[], path: Path) {
+function allFits(
+  judged: DrawdownSet,
+  [masstone]: readonly string[],
+  path: Path,
+  choices: FitChoices,
+) {
   const others = LADDERS.filter(([id]) => id !== masstone).map((ids): [string, DrawdownSet] => [
     ids[0],
     setOf(ids, path),
@@ -173,7 +180,10 @@ function allFits(judged: DrawdownSet, [masstone]: readonly string[], path: Path)
     `reading ${id}`,
     { masstone: overWhite, whites: [], tints: [] },
   ]);
-  return fittedColours(new Map<string, DrawdownSet>([["judged", judged], ...others, ...readings]));
+  return fittedColours(
+    new Map<string, DrawdownSet>([["judged", judged], ...others, ...readings]),
+    choices,
+  );
 }
 
 function fitted(

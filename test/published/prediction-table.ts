@@ -6,6 +6,7 @@
 import { pathToFileURL } from "node:url";
 import type { MeasuredErrors } from "../../lib/optics/fit/measured-errors.ts";
 import { chosenWidth, type ChosenWidth } from "./chosen-widths.ts";
+import { nestedErrors } from "./nested-choices.ts";
 import { otherWhiteErrors } from "./other-white-errors.ts";
 import {
   blackMixtureErrors,
@@ -95,7 +96,18 @@ if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.a
     ({ width, chosen, count, inside68, inside90 }) =>
       `${width}: ${chosen} by all paints; chosen without the judged paint, ${inside68} and ${inside90} of ${count} inside 68 and 90 %`,
   );
+  const nested = PATHS.map(nestedErrors).map(
+    ({ path, chosen, count, median, p90 }) =>
+      `${path}: prior of S ${chosen.priorWidth} times as wide and ${chosen.carriedShare} of the drift carried on by all paints; chosen without the judged paint, ${count} let-downs that hide have median ${median.toFixed(2)} and nine of ten within ${p90.toFixed(2)}`,
+  );
   console.log(
-    [errorTable(rows), "", ...widths, "", ...rows.map((one) => JSON.stringify(one))].join("\n"),
+    [
+      errorTable(rows),
+      "",
+      ...widths,
+      ...nested,
+      "",
+      ...rows.map((one) => JSON.stringify(one)),
+    ].join("\n"),
   );
 }

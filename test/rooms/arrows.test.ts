@@ -53,7 +53,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   nunjucks: /^lib\/site\//,
   pdfkit: /^lib\/print\//,
   sharp: /^lib\/site\/share-images\.ts$/,
-  qr: /^lib\/print\/qr-block\.ts$/,
+  qr: /^lib\/print\/qr-figure\.ts$/,
   jsbarcode: /^lib\/print\/ean-symbol\.ts$/,
   send: /^lib\/site\/site-server\.ts$/,
   "markdown-it": /^lib\/(?:pages\/markdown|answers\/answer-markdown)\.ts$/,

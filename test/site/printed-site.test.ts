@@ -29,7 +29,7 @@ function few(date: string): Site {
     ...site,
     prints: {
       ...prints,
-      sheets: prints.sheets.filter(({ page }) => FEW.includes(page.worded.sheet.slug)),
+      sheets: prints.sheets.filter(({ slug }) => FEW.includes(slug)),
     },
   };
 }
@@ -112,7 +112,7 @@ describe("papers of a build", () => {
     const { prints } = site;
     if (prints === undefined) throw new Error("Unexpected site without sheets to print");
     const sheets = prints.sheets.map((sheet, i) =>
-      i === 0 ? { ...sheet, view: { ...sheet.view, name: "\u9ed2 Kuro" } } : sheet,
+      i === 0 ? { ...sheet, sheet: { ...sheet.sheet, name: "\u9ed2 Kuro" } } : sheet,
     );
     const { site: printed, warnings } = printedSite(
       { ...site, prints: { ...prints, sheets } },

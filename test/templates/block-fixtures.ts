@@ -200,7 +200,7 @@ export function sheet(parts: FixtureParts, more: Partial<SheetView> = {}): Sheet
       columns: [{ head: "Titanium White", cells: [{ colour: GREY }] }],
     },
     sentence: "Clearly blue in titanium white.",
-    offer: ["40 ml £8.00"],
+    offer: [{ text: "40 ml £8.00", size: "40 ml", price: "£8.00" }],
     actions: [{ text: "Compare", href: "../../compare/" }],
     facts: [
       {

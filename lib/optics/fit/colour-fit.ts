@@ -21,6 +21,8 @@ export interface ColourFit {
   readonly scattering: Statement;
   /** How left-out let-downs of all the workshop's colours read alike are missed. */
   readonly experience: Experience;
+  /** See FitChoices; left out, as measured paints ask for. */
+  readonly carriedShare?: number;
   /** Mean square of residual over reading and weighing noise; over 1, the model misses by more than they do. */
   readonly chiSquare: number;
   /** What a reader of the fit should know. */

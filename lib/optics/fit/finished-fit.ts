@@ -51,6 +51,7 @@ export function finishedFit(
     drawdowns: drawdownVerdicts(set, fit, verdicts, found),
     scattering: scatteringRuling(usable.masstone, fit.solution),
     experience: workshopExperience([]),
+    ...(set.choices.carriedShare === undefined ? {} : { carriedShare: set.choices.carriedShare }),
     chiSquare: fit.solution.chiSquare,
     remarks: chosen.remarks,
     leftOut,

@@ -26,6 +26,14 @@ export interface ClosedContribution {
   readonly weights: Float64Array;
 }
 
+/** Constants that were chosen by measured paints, for whoever tries others; left out, those that were chosen. */
+export interface FitChoices {
+  /** How many times as wide as chosen the prior of S is [1], > 0. */
+  readonly priorWidth?: number;
+  /** How much of a drift of strength goes on beyond the last let-downs [1], 0-1. */
+  readonly carriedShare?: number;
+}
+
 export interface FitProblem {
   readonly grid: WavelengthGrid;
   readonly masstone: FitColumn;
@@ -35,4 +43,5 @@ export interface FitProblem {
   readonly tints: readonly TintColumn[];
   /** What films tell of S in each white, shape (whites). */
   readonly films?: readonly (FilmScattering | undefined)[];
+  readonly priorWidth?: number;
 }

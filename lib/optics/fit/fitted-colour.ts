@@ -11,6 +11,7 @@ import type { ColourFit, FitRefusal } from "./colour-fit.ts";
 import { onCommonGrid } from "./common-grid.ts";
 import { allFilms, type DrawdownSet, type UsableDrawdowns } from "./drawdown.ts";
 import { finishedFit } from "./finished-fit.ts";
+import type { FitChoices } from "./fit-problem.ts";
 import type { Measurement } from "./measurement.ts";
 import { surfaceTrial, type SurfaceRefusal, type SurfaceTrial } from "./surface-trial.ts";
 import { leftOutMisses, workshopExperience } from "./workshop-experience.ts";
@@ -43,13 +44,14 @@ export function fittedColour(set: DrawdownSet): ColourFit | FitRefusal {
  */
 export function fittedColours<K>(
   sets: ReadonlyMap<K, DrawdownSet>,
+  choices: FitChoices = {},
 ): Map<K, ColourFit | FitRefusal> {
   const selected = [...sets].map(([key, set]) => ({ key, ...usableDrawdowns(onCommonGrid(set)) }));
   const colours = selected.map(({ usable }, i) => ({
     usable,
     readings: usable === undefined ? readingsOfSet([...sets.values()][i]) : readingsOf(usable),
   }));
-  const tried = triedColours(colours);
+  const tried = triedColours(colours, choices);
   return withExperience(
     selected.map(({ key, usable, leftOut }, i): [K, ColourFit | FitRefusal] => {
       const found = tried[i];
@@ -91,7 +93,10 @@ interface ColourReadings {
 }
 
 /** Each colour under the surface of its group; undefined where it has nothing to fit. */
-function triedColours(colours: readonly ColourReadings[]): (Tried | Statement | undefined)[] {
+function triedColours(
+  colours: readonly ColourReadings[],
+  choices: FitChoices,
+): (Tried | Statement | undefined)[] {
   const found = new Map<number, Tried | Statement>();
   const homes = new Set(colours.flatMap(({ readings: [first] }) => first?.geometry ?? []));
   for (const home of homes) {
@@ -106,9 +111,10 @@ function triedColours(colours: readonly ColourReadings[]): (Tried | Statement | 
       readings.some(({ surface }) => surface !== undefined);
     const alone = shared[0]?.by === "stated" ? [] : members.filter((one) => states(one.readings));
     for (const { i, usable, readings } of alone)
-      for (const [at, one] of chosen([{ i, usable }], ownCandidates(readings))) found.set(at, one);
+      for (const [at, one] of chosen([{ i, usable }], ownCandidates(readings), choices))
+        found.set(at, one);
     const together = members.filter((one) => !alone.includes(one));
-    for (const [at, one] of chosen(together, shared)) found.set(at, one);
+    for (const [at, one] of chosen(together, shared, choices)) found.set(at, one);
   }
   return colours.map((_, i) => found.get(i));
 }
@@ -128,11 +134,12 @@ function ownCandidates(readings: readonly Measurement[]): SurfaceChoice[] {
 function chosen(
   members: readonly { readonly i: number; readonly usable: UsableDrawdowns }[],
   candidates: readonly SurfaceChoice[],
+  choices: FitChoices,
 ): Map<number, Tried | Statement> {
   const trials = candidates.map((choice) => {
     const tried = members.map(({ i, usable }) => ({
       i,
-      trial: surfaceTrial(usable, choice.surface),
+      trial: surfaceTrial(usable, choice.surface, choices),
     }));
     const errors = tried.flatMap(({ trial }) =>
       trial.kind === "tried" ? trial.leftOut.map((one) => one.deltaE00) : [],

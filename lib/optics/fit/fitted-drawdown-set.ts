@@ -12,7 +12,7 @@ import {
   type White,
 } from "./drawdown.ts";
 import { closedContribution } from "./initial-estimate.ts";
-import type { ClosedContribution, FitColumn } from "./fit-problem.ts";
+import type { ClosedContribution, FitChoices, FitColumn } from "./fit-problem.ts";
 import type { Measurement, SurfaceConstants } from "./measurement.ts";
 import { hidingReading, type HidingReading } from "./hiding-reading.ts";
 import { filmScattering, type FilmScale, type FilmScattering } from "./film-scattering.ts";
@@ -46,6 +46,7 @@ export interface ReadyTint extends ReadyDrawdown {
 
 /** A set under one surface, with what every fit of any part of it needs. */
 export interface ReadySet {
+  readonly choices: FitChoices;
   readonly grid: WavelengthGrid;
   readonly masstone: ReadyDrawdown;
   /** Contrast ratio of the film that stands for a masstone, where it does not hide. */
@@ -60,7 +61,11 @@ export interface ReadySet {
 }
 
 /** A set made ready for fitting under a surface. */
-export function readySet(usable: UsableDrawdowns, surface: SurfaceConstants): ReadySet {
+export function readySet(
+  usable: UsableDrawdowns,
+  surface: SurfaceConstants,
+  choices: FitChoices = {},
+): ReadySet {
   const { masstone, whites, tints } = usable;
   const home = surfaceForm(masstone.geometry, surface);
   const ready = (reading: Measurement, hiding: HidingReading): ReadyDrawdown => {
@@ -112,6 +117,7 @@ export function readySet(usable: UsableDrawdowns, surface: SurfaceConstants): Re
     };
   });
   return {
+    choices,
     grid,
     masstone: ownMasstone,
     ...(hiding.filmContrast === undefined ? {} : { masstoneContrast: hiding.filmContrast }),
@@ -150,6 +156,7 @@ export function setFit(set: ReadySet, tints: readonly ReadyTint[]): SetFit {
     masstone: set.masstone.column,
     whiteRatios: whites.map(({ ratio }) => ratio),
     films: whites.map(({ scattering }) => scattering),
+    ...(set.choices.priorWidth === undefined ? {} : { priorWidth: set.choices.priorWidth }),
     tints: tints.map(({ column, tint, contribution }) => ({
       ...column,
       contribution,
@@ -164,6 +171,7 @@ export function setFit(set: ReadySet, tints: readonly ReadyTint[]): SetFit {
         masstone: solution.masstone,
         whiteRatio: white.ratio,
         extinction: solution.whites[j]?.extinction ?? [],
+        carriedShare: set.choices.carriedShare,
       };
       const own = tints
         .filter(({ tint }) => tint.white === white.slug)

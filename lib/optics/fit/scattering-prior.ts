@@ -35,14 +35,17 @@ const LET_DOWNS_SIGMA = 0.1;
  *
  * @param logScattering ln S by the let-downs, shape (count); `weights` 1/variance of each, >= 0.
  * @param film S by its own film, its scale set by the let-downs as far as they tell it.
+ * @param width how many times as wide as measured paints ask for [1], > 0.
  */
 export function scatteringPrior(
   grid: WavelengthGrid,
   logScattering: Float64Array,
   weights: Float64Array,
   film?: FilmScattering,
+  width = 1,
 ): ScatteringPrior {
-  const sigma = new Float64Array(grid.count).fill(NEIGHBOURS_SIGMA);
+  const [neighboursSigma, filmSigma] = [width * NEIGHBOURS_SIGMA, width * FILM_SIGMA];
+  const sigma = new Float64Array(grid.count).fill(neighboursSigma);
   const levelSigma = new Float64Array(grid.count).fill(LEVEL_SIGMA);
   if (film === undefined)
     return { logScattering: smoothed(grid, logScattering, weights), sigma, levelSigma };
@@ -50,7 +53,7 @@ export function scatteringPrior(
   const [both, bothWeights] = [new Float64Array(grid.count), new Float64Array(grid.count)];
   for (let i = 0; i < grid.count; i++) {
     const told = (film.logScattering[i] ?? NaN) + scale;
-    const weight = told === told ? 1 / ((film.sigma[i] ?? NaN) ** 2 + FILM_SIGMA ** 2) : 0;
+    const weight = told === told ? 1 / ((film.sigma[i] ?? NaN) ** 2 + filmSigma ** 2) : 0;
     const own = weights[i] ?? 0;
     bothWeights[i] = weight + own;
     both[i] =
@@ -63,8 +66,8 @@ export function scatteringPrior(
     const told = (film.logScattering[i] ?? NaN) + scale;
     if (!(told === told)) continue;
     prior[i] = told;
-    const ofFilm = Math.hypot(film.sigma[i] ?? NaN, FILM_SIGMA);
-    sigma[i] = Math.min(ofFilm, NEIGHBOURS_SIGMA);
+    const ofFilm = Math.hypot(film.sigma[i] ?? NaN, filmSigma);
+    sigma[i] = Math.min(ofFilm, neighboursSigma);
     levelSigma[i] = Math.min(Math.hypot(ofFilm, film.scaleSigma), LEVEL_SIGMA);
   }
   return { logScattering: prior, sigma, levelSigma };

@@ -5,6 +5,7 @@ import { surfaceForm } from "../surface/surface.ts";
 import type { UsableDrawdowns } from "./drawdown.ts";
 import { readySet, type ReadySet } from "./fitted-drawdown-set.ts";
 import { leftOutFits, type LeftOutFit } from "./leave-one-out.ts";
+import type { FitChoices } from "./fit-problem.ts";
 import type { Measurement, SurfaceConstants } from "./measurement.ts";
 
 /** Share of wavelengths at which a masstone may read no more than the surface before the set is refused. */
@@ -25,10 +26,11 @@ export interface SurfaceRefusal {
 export function surfaceTrial(
   usable: UsableDrawdowns,
   surface: SurfaceConstants,
+  choices: FitChoices = {},
 ): SurfaceTrial | SurfaceRefusal {
   const { refusal, remarks } = belowSurface(usable, surface);
   if (refusal !== undefined) return { kind: "refused", reason: refusal };
-  const set = readySet(usable, surface);
+  const set = readySet(usable, surface, choices);
   return { kind: "tried", set, leftOut: leftOutFits(set, set.tints), remarks };
 }
 

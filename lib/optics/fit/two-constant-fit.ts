@@ -70,7 +70,7 @@ export function twoConstantFit(problem: FitProblem): FitSolution {
   const { grid, whiteRatios, tints } = problem;
   const start = closedForm(problem);
   const priors = start.scattering.map(({ logScattering, weights }, j) =>
-    scatteringPrior(grid, logScattering, weights, problem.films?.[j]),
+    scatteringPrior(grid, logScattering, weights, problem.films?.[j], problem.priorWidth),
   );
   const levels = priors.map(({ logScattering, levelSigma }) => ({
     logScattering,

@@ -93,6 +93,7 @@ export function ladderModel(fit: ColourFit, white: string): LadderModel {
     masstone: fit.masstone.internal,
     whiteRatio: fitted.whiteRatio,
     extinction: fitted.K.map((K, i) => K + (fitted.S[i] ?? NaN)),
+    carriedShare: fit.carriedShare,
   };
   const model = tintModel(plain, [
     { massRatio: 0, measured: fitted.measured },

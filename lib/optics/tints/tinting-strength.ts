@@ -123,7 +123,7 @@ export function strengthAtRatios(
 
 /**
  * What still differs between two colours in a white once both are let down to equal strength.
- * @source duncan-1940
+ * @source iso-18314-2 : residual colour difference
  */
 export function strengthResidualRuling(
   { by, residualDeltaE00 }: ComparedStrength,
@@ -133,7 +133,7 @@ export function strengthResidualRuling(
   return {
     rule: by === "depth" ? "strength-by-equal-depth" : "strength-by-absorption",
     values: { reference, white, residualDeltaE00 },
-    source: "duncan-1940",
+    source: "iso-18314-2",
   };
 }
 
@@ -183,7 +183,7 @@ export interface ComparedStrength {
  * The uncertainty is what the printed 68 % of both predictions, and the weighing of both, move it by.
  *
  * @param sampleRatio, referenceRatio colour to white [1] that are held to be alike, > 0.
- * @source duncan-1940, drawdown-practice
+ * @source iso-18314-2, duncan-1940, drawdown-practice
  */
 export function comparedStrength(
   at: number | "y-bar",

@@ -66,7 +66,7 @@ export function tintingStrength(
     paint && tintsAsDrawn(paint, fits, records).find((tint) => tint.white.slug === white);
   const pair = comparedLadders(sample, against, white, drawdowns, reached?.atL["50"]?.massRatio);
   if (isStatement(pair))
-    return absent(`its strength does not compare with ${name}'s`, wanting, drawdowns, [pair]);
+    return absent(`its strength does not compare with ${name}'s`, [], drawdowns, [pair]);
 
   const weighed: Weighed = {
     sample: own,

@@ -1,9 +1,9 @@
 /** What a shelf card says beside what its sheet says, and the page of all cards. */
 export const CARDS = {
-  tint: (white: string, level: string) => `${white}, L*\u00a0${level}`,
-  level: (level: string) => `L*\u00a0${level}`,
+  /** Under a tint, where its neighbours are whites as well. */
+  white: (name: string) => name.replace(/\s+white$/i, ""),
+  tint: (white: string, level: string) => `${white}, ${level}`,
   masstone: "Masstone",
-  approximate: "approximate",
   noColour: "not read yet",
   chip: "painted drawdown",
   noTint: "What it does in a white is not stated.",
@@ -12,27 +12,15 @@ export const CARDS = {
     count === 1
       ? "A white: one colour of the range was let down in it."
       : `A white: ${count} colours of the range were let down in it.`,
-  category: {
-    "exposed under the standard": (word: string, category: string) =>
-      `${word}, category ${category}`,
-    "own exposure": (word: string) => `${word}, own exposure`,
-    stated: (word: string, category: string) => `${word}, ${category} as stated`,
-  },
-  drying: (word: string, days: string | undefined) =>
-    days === undefined ? word : `${word}, ${days}`,
-  strength: (share: string, reference: string) => `${share} of ${reference}`,
-  isReference: (share: string) => `${share}, the reference`,
-  overleaf: "Statements overleaf",
+  overleaf: "Statements overleaf.",
   ragLead: "Oily rags can catch fire by themselves: see overleaf.",
   ragShort: "Oily rags can self-ignite.",
-  ragStrip: "Rags can self-ignite",
   basisWorkedOut: (frame: string, edition: string) => `Label by ${frame}: ${edition}.`,
   drawdown: "Printed colour only comes near: a painted drawdown rules.",
   approximateNote: "This one was read under another light and adapted.",
-  revision: (revision: string) => `Card ${revision}`,
+  revision: (revision: string) => `Card\u00a0${revision}`,
   address: (address: string) => `QR code of the sheet\u2019s address, ${address}`,
-  continued: (name: string, leaf: number) => `${name}, leaf ${leaf}`,
-  ml: (ml: string) => `${ml}\u00a0ml`,
+  continued: (name: string) => `${name}, continued`,
   document: {
     title: (workshop: string, size: string) => `${workshop}: shelf cards, ${size}`,
     subject: (count: number) => `${count} shelf card${count === 1 ? "" : "s"}`,
@@ -50,6 +38,8 @@ export const CARDS = {
     withoutHeading: "Without a card",
     without: (markets: readonly string[]) =>
       `may be sold in ${markets.join(", ")} on a legal basis alone, or not at all: no card, no price`,
+    lacks: (lacks: readonly ("colour" | "price")[]) =>
+      lacks.map((lack) => (lack === "colour" ? "no colour read yet" : "no price")).join(", "),
     notClassified:
       "is not classified yet, for want of a safety data sheet, and so is not for sale: no card, no price",
     pdf: (size: string) => `these cards to print and cut, ${size}`,
@@ -71,11 +61,10 @@ export const CARDS = {
     masstone: "Masstone",
     tints: "Tints",
     sentence: "In the whites",
-    lightfastness: "Lightfastness",
-    opacity: "Opacity",
-    drying: "Drying",
+    lightfastness: "Lasts",
+    opacity: "Hides",
+    drying: "Dries",
     strength: "Strength",
-    munsell: "Munsell",
     signalWord: "Signal word",
     pictograms: "Pictograms",
     statements: "Statements",

@@ -10,7 +10,7 @@ export const NEXT_STEPS = {
   columns: {
     what: "What",
     gain: "Each gains",
-    hours: "Hours",
+    hours: "Work",
     record: "To write",
   },
   none: "Nothing that a workshop could find out would clear or firm up a line.",
@@ -49,6 +49,11 @@ export const NEXT_STEPS = {
   dueLines: {
     "old-paper": (date: string) =>
       `Its hazards are of ${date}, more than three years ago: ask the supplier for the safety data sheet of today`,
+    trial: (date: string) => `To be looked at on ${date}`,
+    "second-lot": (lots: 0 | 1) =>
+      lots === 0
+        ? "No lot is recorded yet, so that nothing tells how lots part"
+        : "One lot is recorded: a second would tell how lots part",
     "undated-paper": () =>
       "Its hazards bear no date: write down of what day the supplier's paper is",
   },

@@ -73,6 +73,11 @@ export const SHEET_PAGE = {
     seeLabel: "all of the label under Safety",
     unknownHazard: (names: readonly string[]) => `no hazard data for ${listed(names)}`,
   },
+  brief: {
+    stated: "the supplier\u2019s word",
+    exposed: "tested by the standard",
+    own: "our own exposure",
+  },
   white: {
     names: { use: "Good for", whitens: "Whitens", bright: "Bright", yellow: "Yellow" },
     uses: {

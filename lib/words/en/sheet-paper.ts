@@ -2,21 +2,13 @@
 export const SHEET_PAPER = {
   kind: "Colour sheet",
   pageOf: (page: number, pages: number) => `${page} of ${pages}`,
-  standings: "A filled mark is measured, a ringed one worked out, an open one estimated.",
-  evidence: {
-    heading: "Evidence in short",
-    counts: (parts: readonly string[]) => `Of the figures of this sheet ${parts.join(", ")}.`,
-    count: (count: number, standing: string) => `${count} are ${standing}`,
-    columns: { figure: "Figure", value: "Value", method: "How" },
-    sources: (names: readonly string[]) => `Sources: ${names.join("; ")}.`,
-    inFull: "Every figure\u2019s working, in full: ",
-  },
-  languages: (names: readonly string[]) => `The label in ${names.join(", ")}`,
+  absent: (names: readonly string[]) => `Not stated: ${names.join("; ")}.`,
   painted: "Swatches are printed from Lab values; a painted drawdown rules.",
+  inFull: "Every figure and its working: ",
   range: {
     title: "The range",
     contents: "Contents",
-    page: "Page",
+    continued: (family: string) => `${family}, continued`,
     lead: (count: number) =>
       `${count} colour sheet${count === 1 ? "" : "s"}, by family and by name.`,
   },

@@ -5,14 +5,14 @@ import {
   PICTOGRAM_RED,
 } from "../hazard/label/pictogram-drawings.ts";
 import type { PictogramCode } from "../hazard/classify/hazard-class.ts";
-import { BLACK, WHITE, type Block, type Ink, type PathMark } from "./mark.ts";
+import { BLACK, WHITE, type Ink, type PathMark, type Tagged } from "./mark.ts";
 
 /** A hazard pictogram in a square of a side [mm]; `name` is said in place of it. */
-export function pictogramBlock(
+export function pictogramFigure(
   code: PictogramCode,
   name: string,
   { xMm, yMm, sideMm }: { readonly xMm: number; readonly yMm: number; readonly sideMm: number },
-): Block {
+): Tagged {
   const path = (d: string, ink: Ink, evenOdd = false): PathMark => ({
     kind: "path",
     d,

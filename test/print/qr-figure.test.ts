@@ -1,6 +1,6 @@
 import * as jsqr from "jsqr";
 import { expect, test } from "vitest";
-import { modulesPath, qrBlock, qrMatrix } from "../../lib/print/qr-block.ts";
+import { modulesPath, qrFigure, qrMatrix } from "../../lib/print/qr-figure.ts";
 import { painted } from "./painted-modules.ts";
 
 type Reader = (
@@ -17,16 +17,16 @@ test.each([
   "https://a.example/",
 ])("another reader finds %s in its modules", (address) => {
   const { size } = qrMatrix(address);
-  const block = qrBlock(qrMatrix(address), "", { xMm: 3, yMm: 5, sideMm: 15 });
-  const path = block.marks.find(({ kind }) => kind === "path");
+  const block = qrFigure(qrMatrix(address), "", { xMm: 3, yMm: 5, sideMm: 15 });
+  const path = block.marks?.find(({ kind }) => kind === "path");
   const { data, side } = painted(path?.kind === "path" ? path.d : "", size, 4);
   expect(decoded(data, side, side)?.data).toBe(address);
 });
 
 test("modules and quiet zone fill the square", () => {
   const { size } = qrMatrix("https://a.example/");
-  const path = qrBlock(qrMatrix("https://a.example/"), "", { xMm: 3, yMm: 5, sideMm: 14.5 })
-    .marks[1];
+  const path = qrFigure(qrMatrix("https://a.example/"), "", { xMm: 3, yMm: 5, sideMm: 14.5 })
+    .marks?.[1];
   expect(path?.kind === "path" && path.scale).toBeCloseTo(14.5 / (size + 8), 12);
   expect(path?.kind === "path" && path.xMm - 3).toBeCloseTo((4 * 14.5) / (size + 8), 12);
 });

@@ -1,5 +1,5 @@
 import encodeQR from "qr";
-import { BLACK, WHITE, type Block } from "./mark.ts";
+import { BLACK, WHITE, type Tagged } from "./mark.ts";
 
 /** Light modules that ISO/IEC 18004 asks for on every side. */
 export const QR_QUIET_MODULES = 4;
@@ -22,11 +22,11 @@ export function qrMatrix(address: string): QrMatrix {
 }
 
 /** Modules drawn as vectors in a square of a side [mm], their quiet zone inside the square; `alt` says the address. */
-export function qrBlock(
+export function qrFigure(
   matrix: QrMatrix,
   alt: string,
   { xMm, yMm, sideMm }: { readonly xMm: number; readonly yMm: number; readonly sideMm: number },
-): Block {
+): Tagged {
   const moduleMm = sideMm / (matrix.size + 2 * QR_QUIET_MODULES);
   const inset = QR_QUIET_MODULES * moduleMm;
   return {

@@ -1,9 +1,9 @@
-import { refusal } from "../plots/svg.ts";
-import type { Block, Ink, Mark, TextMark } from "./mark.ts";
+import { drawPicture } from "./draw-picture.ts";
+import { MM_PER_PT, type Mark, type TextMark } from "./mark.ts";
 import type { PrintDocument } from "./print-document.ts";
-import { MM_PER_PT } from "./text-lines.ts";
+import { setInk } from "./set-ink.ts";
 
-/** Where blocks go on the page: their own origin, and half a turn for what is read from the other side. */
+/** Where marks go on the page: their own origin, and half a turn for what is read from the other side. */
 export interface Placement {
   readonly xMm: number;
   readonly yMm: number;
@@ -16,35 +16,6 @@ export interface Placement {
     readonly right: number;
     readonly bottom: number;
   };
-}
-
-/** Draws blocks below a structure element, in their order. */
-export function drawBlocks(
-  document: PrintDocument,
-  parent: PDFKit.PDFStructureElement,
-  blocks: readonly Block[],
-  placement: Placement,
-): void {
-  const { pdf } = document;
-  for (const block of blocks) {
-    const draw = (): void => drawMarks(document, block.marks, placement);
-    if (block.tag === "Artifact") {
-      pdf.markContent("Artifact", { type: "Layout" });
-      draw();
-      pdf.endMarkedContent();
-    } else {
-      parent.add(
-        pdf.struct(
-          block.tag,
-          {
-            ...(block.alt === undefined ? {} : { alt: block.alt }),
-            ...(block.language === undefined ? {} : { lang: block.language }),
-          },
-          draw,
-        ),
-      );
-    }
-  }
 }
 
 /** Draws marks, read as what they are drawn inside of. */
@@ -97,6 +68,9 @@ function drawMark(document: PrintDocument, mark: Mark): void {
       if (mark.strokeWidth !== undefined) pdf.lineWidth(mark.strokeWidth);
       pdf.addContent(mark.strokeWidth !== undefined ? "S" : mark.evenOdd === true ? "f*" : "f");
       pdf.restore();
+      return;
+    case "picture":
+      drawPicture(document, mark);
   }
 }
 
@@ -112,32 +86,6 @@ function drawText(
     pdf.text(run.text, x, pt(yMm), { lineBreak: false, baseline: "alphabetic" });
     x += pdf.widthOfString(run.text);
   }
-}
-
-/** Paint in Lab, the rest as grey or sRGB; written as operators, since pdfkit has none for Lab. */
-export function setInk({ pdf }: PrintDocument, ink: Ink, use: "fill" | "stroke"): void {
-  const fill = use === "fill";
-  if ("lab" in ink) {
-    const { L, a, b } = ink.lab;
-    pdf.addContent(
-      `/CSLab ${fill ? "cs" : "CS"} ${[L, a, b].map(operand).join(" ")} ${fill ? "sc" : "SC"}`,
-    );
-  } else if ("grey" in ink) {
-    pdf.addContent(`${operand(ink.grey)} ${fill ? "g" : "G"}`);
-  } else {
-    pdf.addContent(`${channels(ink.srgb).map(operand).join(" ")} ${fill ? "rg" : "RG"}`);
-  }
-}
-
-const HEX = /^#[0-9a-f]{6}$/i;
-
-function channels(hex: string): number[] {
-  if (!HEX.test(hex)) throw refusal("sRGB colour", hex, "#rrggbb");
-  return [1, 3, 5].map((at) => parseInt(hex.slice(at, at + 2), 16) / 255);
-}
-
-function operand(value: number): string {
-  return String(Math.round(value * 1e4) / 1e4 + 0);
 }
 
 function pt(mm: number): number {

@@ -9,7 +9,7 @@ import type { LabFigures, MasstoneNotations } from "../sheet/sheet.ts";
 export interface PrintedLab {
   readonly lab: Lab;
   /** Adapted from another viewing, for want of a spectrum. */
-  readonly approximate: boolean;
+  readonly isAdapted?: true;
 }
 
 /** Nearest to D50/2 first. */
@@ -22,11 +22,28 @@ export function printedLab(labs: Partial<Record<LabViewing, LabFigures>>): Print
     if (figures === undefined || !isKnown(figures.L) || !isKnown(figures.a) || !isKnown(figures.b))
       continue;
     const lab = { L: figures.L.value, a: figures.a.value, b: figures.b.value };
-    if (viewing === "D50/2") return { lab, approximate: false };
+    if (viewing === "D50/2") return { lab };
     const adapted = labUnder(lab, viewing, "D50/2");
-    if (!isStatement(adapted)) return { lab: adapted.lab, approximate: true };
+    if (!isStatement(adapted)) return { lab: adapted.lab, isAdapted: true };
   }
   return undefined;
+}
+
+/** The same of a tint at an L*, of which without a spectrum only a* and b* are known, under D65 and the 10 degree observer. */
+export function printedTint(
+  L: number,
+  {
+    a,
+    b,
+    lab,
+  }: Pick<LabFigures, "a" | "b"> & {
+    readonly lab?: Partial<Record<LabViewing, LabFigures>>;
+  },
+): PrintedLab | undefined {
+  if (lab !== undefined) return printedLab(lab);
+  if (!isKnown(a) || !isKnown(b)) return undefined;
+  const adapted = labUnder({ L, a: a.value, b: b.value }, "D65/10", "D50/2");
+  return isStatement(adapted) ? undefined : { lab: adapted.lab, isAdapted: true };
 }
 
 /** A masstone as it is printed to stand beside others': gloss shut out, where its reading holds gloss and tells what lies beneath. */
@@ -36,5 +53,5 @@ export function comparableLab({
 }: MasstoneNotations): PrintedLab | undefined {
   return glossExcludedCurve === undefined
     ? printedLab(lab)
-    : { lab: readingNotations(glossExcludedCurve).lab["D50/2"], approximate: false };
+    : { lab: readingNotations(glossExcludedCurve).lab["D50/2"] };
 }

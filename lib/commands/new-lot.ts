@@ -1,0 +1,57 @@
+import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { loadRecords } from "../records/load-records.ts";
+import { lotsOf } from "../sheet/lots/lot-book.ts";
+import { workedSite } from "../site/site-context.ts";
+import { plannedLotRecord } from "../workshop/lot-record.ts";
+import { slugOf } from "./slug-of.ts";
+import { printDiagnostics } from "./told.ts";
+import type { Starter } from "./starters.ts";
+
+/**
+ * The record of the next lot of a colour, with what is to be weighed out of oil index, parts and
+ * earlier lots.
+ * @param today YYYY-MM-DD, of the lot and in its number.
+ * @returns why there is none, in one line.
+ */
+export function lotStarter(
+  contentDir: string,
+  slug: string,
+  today: string,
+): Starter | { readonly refusal: string } {
+  const { records, diagnostics } = loadRecords(contentDir);
+  if (records === undefined) {
+    printDiagnostics(diagnostics);
+    return { refusal: "No lot is planned before the records are sound" };
+  }
+  const colour = records.colours.get(slug);
+  if (colour === undefined) {
+    const near = nearestWord(slug, records.colours.keys());
+    return {
+      refusal: `There is no colour ${slug}${near === undefined ? "" : `; nearest: ${near}`}`,
+    };
+  }
+  const { context } = workedSite(records, today);
+  const worded = context.sheets.find(({ sheet }) => sheet.slug === slug);
+  const number = lotNumber(
+    slug,
+    today,
+    lotsOf(slug, records).map(({ record }) => record.number),
+  );
+  const text = worded && plannedLotRecord(worded, context, number, today);
+  return text === undefined
+    ? {
+        refusal: `Nothing of ${slug} can be weighed out: its record wants oilIndexGPer100g, the parts of its pigments, or its vehicle`,
+      }
+    : { path: `lots/${slugOf(number)}.yaml`, text };
+}
+
+/** Initials of the colour, year and month; a letter behind where the month has had one. */
+function lotNumber(slug: string, today: string, taken: readonly string[]): string {
+  const initials = slug
+    .split("-")
+    .map((word) => word.charAt(0).toUpperCase())
+    .join("");
+  const number = `${initials}-${today.slice(2, 4)}${today.slice(5, 7)}`;
+  const further = Array.from("bcdefghijklmnopqrstuvwxyz", (letter) => number + letter);
+  return [number, ...further].find((one) => !taken.includes(one)) ?? number;
+}

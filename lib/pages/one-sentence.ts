@@ -1,0 +1,19 @@
+import type { Sheet } from "../sheet/sheet.ts";
+import { coloursLetDownIn } from "./colours-tinted-with.ts";
+import { withMediumNote } from "./made-of.ts";
+import type { PageContext } from "./page-context.ts";
+
+/** What a colour does in the whites, with its figures; of a white, that others are let down in it. */
+export function oneSentence(sheet: Sheet, { words, sheets }: PageContext): string {
+  const text = words.pages.sheet;
+  const letDown = coloursLetDownIn(sheet.slug, sheets);
+  const sentence =
+    sheet.tints.length > 0
+      ? words.tintSentence(
+          sheet.tints.map((tint) => ({ white: tint.white.name, ruling: tint.sentence })),
+        )
+      : letDown.length > 0
+        ? text.whiteSentence(letDown.length)
+        : text.noSentence;
+  return withMediumNote(sentence, sheet, words);
+}

@@ -1,0 +1,171 @@
+import { isPictogramCode } from "../hazard/classify/hazard-class.ts";
+import type { LabelView, StatementView } from "../present/handling-views.ts";
+import type { Flow, Piece } from "./layout-tree.ts";
+import { shifted, type Tagged } from "./mark.ts";
+import {
+  bold,
+  LEAST_PT,
+  linkRun,
+  list,
+  paragraph,
+  quiet,
+  sans,
+  smallPt,
+  subHeading,
+  type PaperStyle,
+} from "./paper-style.ts";
+import { pictogramFigure } from "./pictogram-figure.ts";
+import { setRuns, type Run } from "./set-runs.ts";
+
+const GAP_MM = 2.5;
+
+/** How a sheet of a size of text prints the elements. */
+export function labelLook({ sizePt }: Pick<PaperStyle, "sizePt">): LabelLook {
+  const text = Math.max(LEAST_PT + 0.5, sizePt);
+  return { sideMm: 12, sizePt: text, wordPt: text + 3 };
+}
+
+/** A whole label: its elements, its class, precautions, and the same in the workshop's other languages. */
+export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
+  const { hazard, classification, precautionary, languages, dataSheet } = label;
+  const small = { sizePt: smallPt(style) };
+  const statements = (list_: readonly StatementView[], language?: string): Flow =>
+    list(
+      list_.map((statement) => {
+        const own = statement.language ?? language;
+        return {
+          runs: statementRuns(statement),
+          ...(own === undefined ? {} : { language: own }),
+        };
+      }),
+      style,
+      { ...small, marker: "" },
+    );
+  return [
+    subHeading(label.heading, style),
+    ...label.remarks.map((remark) => paragraph(sans(remark), style)),
+    ...(hazard === undefined ? [] : [labelElements(hazard, style, labelLook(style))]),
+    ...(classification === undefined ? [] : [paragraph(sans(classification), style, small)]),
+    ...(precautionary.length === 0
+      ? []
+      : [subHeading(label.precautionaryHeading, style), statements(precautionary)]),
+    ...(dataSheet === undefined
+      ? []
+      : [paragraph([linkRun(dataSheet, style, "sans")], style, small)]),
+    ...(style.isOneLanguage === true ? [] : (languages?.list ?? [])).flatMap(
+      ({ language, name, signalWord, statements: own }): Flow[] => [
+        subHeading(signalWord === undefined ? name : `${name}: ${signalWord}`, style),
+        statements(own, language),
+      ],
+    ),
+  ];
+}
+
+export function statementRuns({ code, text, remark }: StatementView): Run[] {
+  return [
+    ...(code === undefined ? [] : bold(`${code} `)),
+    ...sans(text),
+    ...(remark === undefined ? [] : quiet(` (${remark})`)),
+  ];
+}
+
+/** The elements of a label, whatever it is printed on. */
+export interface LabelElements {
+  readonly signalWord?: string;
+  readonly pictograms: readonly { readonly code: string; readonly name: string }[];
+  readonly statements: readonly StatementView[];
+  /** What it rests on. */
+  readonly basis?: string;
+}
+
+export interface LabelLook {
+  /** Of a pictogram. */
+  readonly sideMm: number;
+  readonly sizePt: number;
+  readonly wordPt: number;
+  /** Word and statements in one paragraph. */
+  readonly isRunIn?: boolean;
+}
+
+/** Least width for words beside the pictograms; below it they stand under them [mm]. */
+const BESIDE_LEAST_MM = 15;
+
+/** Pictograms on the left, signal word and statements beside them, what the label rests on below. */
+export function labelElements(
+  { signalWord, pictograms, statements, basis }: LabelElements,
+  style: Pick<PaperStyle, "widthMm">,
+  { sideMm, sizePt, wordPt, isRunIn = false }: LabelLook,
+): Piece {
+  const codes = pictograms.flatMap(({ code, name }) =>
+    isPictogramCode(code) ? [{ code, name }] : [],
+  );
+  const isBeside = codes.length * (sideMm + 1) + GAP_MM <= style.widthMm - BESIDE_LEAST_MM;
+  const perRow = Math.max(
+    1,
+    Math.min(codes.length, isBeside ? Infinity : Math.floor((style.widthMm + 1) / (sideMm + 1))),
+  );
+  const picturesMm = codes.length === 0 ? 0 : Math.ceil(codes.length / perRow) * (sideMm + 1);
+  const figures = codes.map(({ code, name }, i) =>
+    pictogramFigure(code, name, {
+      xMm: (i % perRow) * (sideMm + 1),
+      yMm: Math.floor(i / perRow) * (sideMm + 1),
+      sideMm,
+    }),
+  );
+  const x = figures.length === 0 || !isBeside ? 0 : perRow * (sideMm + 1) + GAP_MM;
+  let y = isBeside ? 0 : picturesMm;
+  const line = (
+    tag: "P" | "LBody",
+    runs: readonly Run[],
+    size: number,
+    language?: string,
+  ): Tagged => {
+    const set = setRuns(runs, { widthMm: style.widthMm - x, sizePt: size, leading: 1.28 });
+    const marks = set.marks.map((mark) => shifted(mark, x, y));
+    y += set.heightMm + 0.3;
+    return { tag, marks, ...(language === undefined ? {} : { language }) };
+  };
+  const closed = (statement: StatementView, i: number): Run[] => [
+    ...(i === 0 && signalWord === undefined ? [] : sans(" ")),
+    ...statementRuns(statement),
+    ...(/[.!?]$/.test(statement.text) ? [] : sans(".")),
+  ];
+  const own = isRunIn
+    ? [
+        line(
+          "P",
+          [
+            ...(signalWord === undefined ? [] : bold(`${signalWord}.`)),
+            ...statements.flatMap(closed),
+          ],
+          sizePt,
+        ),
+      ]
+    : [
+        ...(signalWord === undefined || signalWord === ""
+          ? []
+          : [line("P", bold(signalWord), wordPt)]),
+        ...(statements.length === 0
+          ? []
+          : [
+              {
+                tag: "L",
+                children: statements.map((statement): Tagged => ({
+                  tag: "LI",
+                  children: [line("LBody", statementRuns(statement), sizePt, statement.language)],
+                })),
+              } as const,
+            ]),
+      ];
+  const rests =
+    basis === undefined ? [] : [line("P", quiet(basis), Math.max(LEAST_PT, sizePt - 1))];
+  return {
+    kind: "piece",
+    heightMm: Math.max(y, picturesMm),
+    beforeMm: 1.5,
+    content: {
+      tag: "Div",
+      children: [...figures, ...own, ...rests],
+    },
+  };
+}

@@ -1,0 +1,124 @@
+import type { SheetView } from "../blocks/page-kinds.ts";
+import type { FactView } from "../present/views.ts";
+import { labelElements, labelLook } from "./label-elements.ts";
+import type { Flow, Piece } from "./layout-tree.ts";
+import { GREY, shifted, type Tagged } from "./mark.ts";
+import {
+  bold,
+  LEAST_PT,
+  linkRun,
+  paragraph,
+  prose,
+  quiet,
+  sans,
+  wholeParagraph,
+  type PaperStyle,
+} from "./paper-style.ts";
+import type { SheetToPrint } from "./sheet-paper.ts";
+import { setRuns, type Run } from "./set-runs.ts";
+import { panelFigure } from "./tints-figure.ts";
+
+/** The first screen across the page: name, made of, panel, sentence, sizes and prices, facts, hazard, rags. */
+export function sheetHead({ slug, sheet, context }: SheetToPrint, style: PaperStyle): Flow[] {
+  const {
+    words: { pages: text },
+    records: { workshop },
+  } = context;
+  const maker: Run[] = [
+    ...bold(`${workshop.name} \u2013 ${text.sheetPaper.kind.toLowerCase()}`),
+    ...(workshop.demonstration === true ? quiet(`. ${text.demonstration}`) : []),
+  ];
+  const { masstone, tints, hazard, unknownHazard, ragLine } = sheet;
+  const hasColour = masstone.colour !== undefined;
+  return [
+    paragraph(maker, style, { sizePt: LEAST_PT + 0.5, beforeMm: 0 }),
+    wholeParagraph([linkRun({ text: sheet.name, href: style.address }, style, "serif")], style, {
+      tag: "H1",
+      sizePt: sheet.name.length > 42 ? 21 : 28,
+      leading: 1.12,
+      beforeMm: 2,
+      anchor: slug,
+    }),
+    paragraph(
+      sheet.madeOf.map((run) => linkRun(run, style, "serif")),
+      style,
+      { sizePt: 11, leading: 1.25, beforeMm: 0.8 },
+    ),
+    ...(hasColour || tints !== undefined
+      ? [
+          panelFigure(
+            {
+              ...(hasColour ? { masstone } : {}),
+              ...(tints === undefined ? {} : { tints }),
+            },
+            style,
+          ),
+        ]
+      : [paragraph(prose(masstone.missing ?? ""), style, { sizePt: 10, beforeMm: 3 })]),
+    paragraph(prose(sheet.sentence), style, { sizePt: 13, leading: 1.28, beforeMm: 3 }),
+    ...(sheet.offer.length === 0 ? [] : [offerLine(sheet.offer, style)]),
+    factsPiece(sheet.facts, style),
+    ...(hazard === undefined
+      ? []
+      : [{ ...labelElements(hazard, style, { ...labelLook(style), isRunIn: true }), beforeMm: 4 }]),
+    ...(unknownHazard === undefined
+      ? []
+      : [paragraph(bold(unknownHazard), style, { sizePt: 8.5, beforeMm: 2.5 })]),
+    ...(ragLine === undefined
+      ? []
+      : [paragraph(sans(ragLine), style, { sizePt: 8, beforeMm: 2.5 })]),
+  ];
+}
+
+const PRICE_PT = 13;
+
+/** Sizes with their prices in one line. */
+function offerLine(offer: SheetView["offer"], style: PaperStyle): Flow {
+  const runs = offer.flatMap(({ text, size, price }, i): Run[] => [
+    ...(i === 0 ? [] : sans("\u2003\u2002 ")),
+    ...(price === undefined ? sans(text) : [...bold(price), ...sized(size)]),
+  ]);
+  const hasPrice = offer.some(({ price }) => price !== undefined);
+  return paragraph(runs, style, { sizePt: hasPrice ? PRICE_PT : 9, beforeMm: 2 });
+}
+
+/** The size beside a price, smaller and quiet. */
+function sized(size: string | undefined): Run[] {
+  return size === undefined
+    ? []
+    : [{ text: `\u00a0\u00a0${size}`, face: "sans", ink: GREY, scale: 0.65 }];
+}
+
+const FACT_GAP_MM = 3;
+
+/** Each a word and a little more, side by side; how it is known stands there where that is news. */
+function factsPiece(facts: readonly FactView[], { widthMm }: PaperStyle): Piece {
+  const width = (widthMm - FACT_GAP_MM * (facts.length - 1)) / facts.length;
+  let heightMm = 0;
+  const children = facts.map(({ name, word, detail, standing }, i): Tagged => {
+    const x = i * (width + FACT_GAP_MM);
+    let y = 0;
+    const line = (runs: readonly Run[], sizePt: number) => {
+      const set = setRuns(runs, { widthMm: width, sizePt, leading: 1.22 });
+      const marks = set.marks.map((mark) => shifted(mark, x, y));
+      y += set.heightMm + 0.2;
+      return marks;
+    };
+    const isNews = standing.kind === "stated" || standing.kind === "estimated";
+    const label = line(quiet(name), 7.5);
+    const body = [
+      ...line(bold(word), 10),
+      ...(detail === undefined ? [] : line(sans(detail), 7.5)),
+      ...(isNews ? line(quiet(standing.word), 7.5) : []),
+    ];
+    heightMm = Math.max(heightMm, y);
+    return {
+      tag: "LI",
+      children: [
+        { tag: "Lbl", marks: label },
+        { tag: "LBody", marks: body },
+      ],
+    };
+  });
+  return { kind: "piece", heightMm, beforeMm: 3.5, content: { tag: "L", children } };
+}

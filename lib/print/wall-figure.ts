@@ -1,0 +1,64 @@
+import type { WallBlock } from "../blocks/block.ts";
+import type { Group, Piece } from "./layout-tree.ts";
+import { shifted, type Tagged } from "./mark.ts";
+import { LEAST_PT, linkRun, type PaperStyle } from "./paper-style.ts";
+import { swatchMarks } from "./paper-swatch.ts";
+import { setRuns } from "./set-runs.ts";
+
+const TILE_MM = 15;
+const GAP_MM = 1;
+const SWATCH_MM = 4.5;
+
+/** Colours side by side, each its swatches abutting downwards and its name below. */
+export function wallFigure({ tiles }: WallBlock, style: PaperStyle): Group[] {
+  const perRow = Math.max(1, Math.floor((style.widthMm + GAP_MM) / (TILE_MM + GAP_MM)));
+  const rows = Array.from({ length: Math.ceil(tiles.length / perRow) }, (_, i) =>
+    tiles.slice(i * perRow, (i + 1) * perRow),
+  );
+  return rows.length === 0
+    ? []
+    : [{ kind: "group", tag: "L", children: rows.map((row) => wallRow(row, perRow, style)) }];
+}
+
+function wallRow(tiles: WallBlock["tiles"], perRow: number, style: PaperStyle): Piece {
+  const widthMm = (style.widthMm - GAP_MM * (perRow - 1)) / perRow;
+  const colours = Math.max(1, ...tiles.map((tile) => tile.colours.length));
+  const swatchesMm = colours * SWATCH_MM;
+  let heightMm = 0;
+  const children = tiles.map(({ name, href, colours: own, missing }, i): Tagged => {
+    const xMm = i * (widthMm + GAP_MM);
+    const cells =
+      own.length === 0
+        ? [{ ...(missing === undefined ? {} : { missing }) }]
+        : own.map((colour) => ({ colour }));
+    const each = swatchesMm / cells.length;
+    const text = setRuns([linkRun({ text: name, href }, style, "sans")], {
+      widthMm,
+      sizePt: LEAST_PT,
+      leading: 1.15,
+    });
+    heightMm = Math.max(heightMm, swatchesMm + 0.8 + text.heightMm);
+    return {
+      tag: "LI",
+      children: [
+        {
+          tag: "Figure",
+          alt: name,
+          marks: cells.flatMap((cell, row) =>
+            swatchMarks(cell, { xMm, yMm: row * each, widthMm, heightMm: each }, LEAST_PT),
+          ),
+        },
+        {
+          tag: "LBody",
+          marks: text.marks.map((mark) => shifted(mark, xMm, swatchesMm + 0.8)),
+          links: text.links.map((link) => ({
+            ...link,
+            xMm: link.xMm + xMm,
+            yMm: link.yMm + swatchesMm + 0.8,
+          })),
+        },
+      ],
+    };
+  });
+  return { kind: "piece", heightMm, beforeMm: 1.6, content: { tag: "Div", children } };
+}

@@ -1,0 +1,79 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { BenchView, SheetView } from "../blocks/page-kinds.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import type { CardSize } from "../print/card-size.ts";
+import type { LaidCards } from "../print/range-cards.ts";
+import type { SheetToPrint } from "../print/sheet-paper.ts";
+import { contentKey } from "../sheet/revision.ts";
+import { PACKAGE_ROOT } from "./package-root.ts";
+
+/** Keys by which a PDF of an earlier output is kept: of equal keys the same bytes would be drawn. */
+
+/** Everything that a sheet on paper is made from, and the program that makes it. */
+export function sheetKey(
+  { slug, sheet, bench, context: { records, date } }: SheetToPrint,
+  program: string,
+): string {
+  return contentKey(
+    JSON.stringify([program, records.workshop, date, slug, printedOf(sheet), printedOf(bench)]),
+  );
+}
+
+/** Parts of a page that paper leaves to the site: none of them moves a mark on it. */
+export const LEFT_TO_THE_SITE: readonly string[] = [
+  "jsonLd",
+  "image",
+  "actions",
+  "contents",
+  "changes",
+  "asOf",
+  "standingsFold",
+  "back",
+  "label",
+  "reply",
+  "downloads",
+  "heading",
+];
+
+function printedOf(view: SheetView | BenchView): object {
+  return Object.fromEntries(
+    Object.entries(view).filter(([name]) => !LEFT_TO_THE_SITE.includes(name)),
+  );
+}
+
+/** The sheets by family, in their order, what is said of the workshop, and the date. */
+export function rangeKey(
+  families: readonly (readonly [name: string, sheets: readonly string[]])[],
+  { records: { workshop }, date }: PageContext,
+  program: string,
+): string {
+  return contentKey(JSON.stringify([program, families, workshop, date]));
+}
+
+/** Every mark of the cards, and how they lie on their paper. */
+export function cardsKey(
+  laid: LaidCards["laid"],
+  size: CardSize,
+  { records: { workshop }, date, words }: PageContext,
+  program: string,
+): string {
+  return contentKey(JSON.stringify([program, size, workshop.name, date, words.language, laid]));
+}
+
+/** The rooms that paper is drawn by, with all that they import. */
+export const DRAWING_ROOMS = ["print", "plots", "words", "hazard", "diagnostics"] as const;
+
+/** Changes whenever something that draws may have changed: the rooms that draw, the words, the libraries. */
+export function programKey(): string {
+  const sources = DRAWING_ROOMS.map((room) => join(PACKAGE_ROOT, "lib", room)).flatMap((room) =>
+    readdirSync(room, { recursive: true, encoding: "utf8" })
+      .filter((name) => name.endsWith(".ts"))
+      .sort()
+      .map((name) => [name, readFileSync(join(room, name), "utf8")]),
+  );
+  const { version, dependencies } = JSON.parse(
+    readFileSync(join(PACKAGE_ROOT, "package.json"), "utf8"),
+  ) as { version: string; dependencies: object };
+  return contentKey(JSON.stringify([version, dependencies, process.versions.node, sources]));
+}

@@ -1,0 +1,86 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { measureText } from "../../lib/print/print-document.ts";
+import { fittedRuns, setRuns, type SetRuns } from "../../lib/print/set-runs.ts";
+
+const PT = 10;
+const run = (text: string) => [{ text, face: "sans" }] as const;
+const lines = ({ lines: own }: SetRuns): string[] =>
+  own.map(({ marks }) => marks.map(({ text }) => text).join(""));
+/** Set as wide as a text is. */
+const inWidthOf = (text: string, width: string): string[] =>
+  lines(setRuns(run(text), { widthMm: measureText(width, "sans", PT) + 0.01, sizePt: PT }));
+
+describe("a text in lines", () => {
+  test.each<[text: string, width: string, lines: string[]]>([
+    ["one two three", "one two", ["one two", "three"]],
+    ["one two three", "three", ["one", "two", "three"]],
+    ["cold-pressed oil", "pressed", ["cold-", "pressed", "oil"]],
+    ["b* -4.1", "-4.1", ["b*", "-4.1"]],
+    ["PBk\u00a09 ab", "PBk\u00a09", ["PBk\u00a09", "ab"]],
+    ["", "wide", []],
+  ])("%j as wide as %j", (text, width, expected) => {
+    expect(inWidthOf(text, width)).toEqual(expected);
+  });
+
+  test("loses no letter and passes no line's width, whatever the text", () => {
+    fc.assert(
+      fc.property(
+        fc.string({ unit: fc.constantFrom("a", "b", " ", "-", "é"), maxLength: 80 }),
+        fc.integer({ min: 4, max: 40 }),
+        (text, widthMm) => {
+          const set = setRuns(run(text), { widthMm, sizePt: PT });
+          expect(lines(set).join("").replaceAll(" ", "")).toBe(text.replaceAll(" ", ""));
+          // Kerning across a place where a word was broken is a tenth of a millimetre at most.
+          for (const line of lines(set))
+            expect(measureText(line, "sans", PT)).toBeLessThanOrEqual(widthMm + 0.2);
+        },
+      ),
+      { seed: 1, numRuns: 200 },
+    );
+  });
+
+  test("a word in two faces is not parted between them", () => {
+    const set = setRuns(
+      [
+        { text: "made of lead", face: "sans" },
+        { text: "(PW\u00a01), ground", face: "sans bold" },
+      ],
+      { widthMm: measureText("made of lead(PW", "sans", PT), sizePt: PT },
+    );
+    expect(lines(set)[0]).toBe("made of");
+  });
+
+  test("evened out it takes no line more, and its last line is not one word", () => {
+    const text = "Keeps its chroma and turns toward green in white";
+    const widthMm = measureText("Keeps its chroma and turns toward green in", "sans", PT) + 0.01;
+    expect(lines(setRuns(run(text), { widthMm, sizePt: PT }))).toHaveLength(2);
+    const even = lines(setRuns(run(text), { widthMm, sizePt: PT, isBalanced: true }));
+    expect(even).toHaveLength(2);
+    expect(even[1]?.split(" ").length).toBeGreaterThan(2);
+  });
+
+  test("at the right and in the middle it ends where its width does, and halfway", () => {
+    const widthMm = 50;
+    const own = measureText("price", "sans", PT);
+    const at = (align: "right" | "centre"): number | undefined =>
+      setRuns(run("price"), { widthMm, sizePt: PT, align }).marks[0]?.xMm;
+    expect(at("right")).toBeCloseTo(widthMm - own, 9);
+    expect(at("centre")).toBeCloseTo((widthMm - own) / 2, 9);
+  });
+});
+
+describe("a text that is to take few lines", () => {
+  const widthAt = (sizePt: number): number => measureText("aaaaaaaaaa", "sans", sizePt) + 0.001;
+  const fitted = (text: string, widthMm: number): SetRuns =>
+    fittedRuns(run(text), 1, [12, 11.5, 11, 10.5, 10], { widthMm });
+
+  test("keeps its size while it fits, else shrinks to its floor and no further", () => {
+    expect(fitted("aaaaaaaaaa", widthAt(12)).sizePt).toBe(12);
+    expect(fitted("aaaaaaaaaa", widthAt(11.6)).sizePt).toBe(11.5);
+    expect(fitted("aaaaaaaaaa", widthAt(10))).toMatchObject({ sizePt: 10 });
+    const two = fitted("aaaaaaaaaa aaaaaaaaaa", widthAt(10));
+    expect(two.sizePt).toBe(10);
+    expect(lines(two)).toEqual(["aaaaaaaaaa", "aaaaaaaaaa"]);
+  });
+});
