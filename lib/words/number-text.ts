@@ -6,12 +6,16 @@ export function decimalText(value: number, places: number): string {
   return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "\u2212");
 }
 
+/** Nearer to nought [1] than anything that a workshop weighs, reads or sells. */
+const NOUGHT_WITHIN = 1e-12;
+
 /**
  * A number to significant digits, never in powers of ten: 1240, 0.034. A whole
  * number as recorded gains no decimals, and an uncertainty takes away its own.
+ * What differs from nought by nothing that counts is 0.
  */
 export function significantText(value: number, digits: number, uncertainty?: number): string {
-  if (value === 0) return "0";
+  if (Math.abs(value) < NOUGHT_WITHIN) return "0";
   const rounded = Number(value.toPrecision(digits));
   const places = Number.isInteger(value)
     ? 0

@@ -146,7 +146,7 @@ export function batchSheetPage(
       orderHeading: text.order.heading,
       order: steps,
       cautionsHeading: text.cautions,
-      cautions: [...mullingCautions(page), text.defer],
+      cautions: [...mullingCautions(page), words.pages.ragLine, text.defer],
       fieldsHeading: text.fields.heading,
       fields: [
         text.fields.lot,

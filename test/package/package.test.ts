@@ -119,7 +119,7 @@ describe("the package installed into an empty folder", () => {
     );
     expect(complaints).toBe("");
     expect(code).toBe(0);
-    expect(output).toMatch(/^1 sheet, 0 warnings, [\d.]+ s: site\n$/);
+    expect(output).toMatch(/^1 sheet, 0 warnings, [\d.]+ s: site; for the workshop alone: \S+\n$/);
     const { colours } = JSON.parse(readFileSync(join(home, "site/catalogue.json"), "utf8")) as {
       colours: { url: string; sheet: string }[];
     };

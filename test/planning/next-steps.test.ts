@@ -1,10 +1,11 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { duePapers } from "../../lib/planning/due.ts";
+import { dueLots, duePapers, dueTrials } from "../../lib/planning/due.ts";
 import { possibleMeasurements, recordLine, workHours } from "../../lib/planning/measurement.ts";
 import { nextSteps, worth, type NextStep } from "../../lib/planning/next-steps.ts";
 import { stepGroups } from "../../lib/planning/step-groups.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
+import { lotOnSale } from "../../lib/sheet/lots/lot-on-sale.ts";
 import { workedSite, type WorkedSite } from "../../lib/site/site-context.ts";
 import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
 
@@ -166,5 +167,41 @@ describe("a supplier's paper", () => {
       { due: "undated-paper", record: "pigments/chalk" },
     ]);
     expect(papers("name: Chalk\n", "2026-03-10")).toEqual([]);
+  });
+});
+
+describe("what time makes due", () => {
+  const kept = recordsOf({
+    ...FILES,
+    "trials/lamp-black-window.yaml":
+      "kind: exposure\ncolour: lamp-black\nstarted: 2026-01-05\nform: masstone\nstandard: after ASTM D4303\nexposure: window\nreadings: []\n",
+    "trials/grey-window.yaml":
+      "kind: exposure\ncolour: grey\nstarted: 2025-01-05\nended: 2026-01-05\nform: masstone\nstandard: after ASTM D4303\nexposure: window\nreadings: []\n",
+    "lots/lb-2601.yaml":
+      'number: "LB-2601"\ncolour: lamp-black\ndate: 2026-01-05\npigments: [{ pigment: lamp-black, massG: 100 }]\noil: { vehicle: linseed-oil, massG: 100 }\n',
+    "lots/lb-2602.yaml":
+      'number: "LB-2602"\ncolour: lamp-black\ndate: 2026-02-05\nplanned: true\npigments: [{ pigment: lamp-black, massG: 100 }]\noil: { vehicle: linseed-oil, massG: 100 }\n',
+  });
+
+  test("a trial that goes on, on its day; one that has ended is not", () => {
+    const due = dueTrials(kept);
+    expect(due.map(({ record }) => record)).toEqual(["trials/lamp-black-window"]);
+    const [first] = due;
+    expect(first?.due === "trial" && first.date > "2026-01-05").toBe(true);
+  });
+
+  test("a second lot, of colours with fewer; a planned one is not made", () => {
+    expect(dueLots(kept)).toEqual([
+      { due: "second-lot", record: "colours/grey", lots: 0 },
+      { due: "second-lot", record: "colours/lamp-black", lots: 1 },
+    ]);
+    expect(dueLots(records)).toEqual([]);
+  });
+
+  test("tubes are filled from the newest lot that was made", () => {
+    const colour = kept.colours.get("lamp-black");
+    expect(colour && lotOnSale(colour, kept)).toBe("LB-2601");
+    const grey = kept.colours.get("grey");
+    expect(grey && lotOnSale(grey, kept)).toBeUndefined();
   });
 });

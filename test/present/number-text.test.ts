@@ -44,3 +44,8 @@ test("an estimate reads as its two ends, or as about one when they read alike", 
   expect(quantityText([3.1, 3.2], whole, "about")).toBe("about 3");
   expect(quantityText(4, whole, "about")).toBe("4");
 });
+
+test("what differs from nought by nothing that counts is 0, however small", () => {
+  for (const value of [9.6e-164, -1e-300, 5e-324]) expect(significantText(value, 3)).toBe("0");
+  expect(significantText(1e-9, 1)).toBe("0.000000001");
+});

@@ -1,7 +1,7 @@
 /**
  * `npm run kills [-- RANDOM [random]]`: builds, cards and the cache killed (SIGKILL) at every change of the
- * disk that they make, then RANDOM whole commands killed at random moments (200 unless said; these alone
- * with `random`).
+ * disk that they make; then a process that does nothing but write, killed RANDOM times (200 unless said) at
+ * random moments; then a tenth as many whole commands (all of this alone with `random`).
  * After each kill the output is the earlier or the new one, whole, with what no build wrote in it;
  * after the next command nothing lies about. Prints its figures; exit code 1 when anything was lost.
  */
@@ -17,9 +17,12 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
+import { buildSync } from "esbuild";
 import { contentKey } from "../../lib/sheet/revision.ts";
 import { outputFile } from "../../lib/site/output-file.ts";
 import { buildFolder } from "../../lib/site/output-folder.ts";
+import { buildFolders } from "../../lib/site/output-pair.ts";
 import { outputManifest } from "../../lib/site/output-manifest.ts";
 import { fileHashes } from "../commands/file-hashes.ts";
 import { fourColourWorkshop } from "../commands/demonstration-part.ts";
@@ -27,8 +30,17 @@ import type { RecordTexts } from "../support/content-folder.ts";
 import { BIN } from "../support/mullstone.ts";
 import { smallPdf, writeSmallSite } from "./small-site.ts";
 
-const CHILD = join(import.meta.dirname, "killed-child.ts");
 const home = mkdtempSync(join(tmpdir(), "mullstone-kills-"));
+/** In one file, which starts at once. */
+const CHILD = join(home, "killed-child.mjs");
+buildSync({
+  entryPoints: [join(import.meta.dirname, "killed-child.ts")],
+  bundle: true,
+  platform: "node",
+  format: "esm",
+  outfile: CHILD,
+  logLevel: "error",
+});
 const lost: string[] = [];
 const held = (isSo: boolean, what: string): void => {
   if (!isSo) lost.push(what);
@@ -107,7 +119,7 @@ async function placed(job: "swap" | "cards" | "cache"): Promise<number> {
         mkdirSync(join(folder, "site/.git/refs/tags"), { recursive: true });
         writeFileSync(join(folder, "site/CNAME"), "mine");
       } else writeFileSync(join(folder, "cards.pdf"), smallPdf("old"));
-      const args = ["--import", "tsx", CHILD, job, folder, `${at}`, moment];
+      const args = [CHILD, job, folder, `${at}`, moment];
       const { signal, code } = await run(args, process.cwd());
       const where = `${job}, ${moment} change ${at}`;
       if (signal !== "SIGKILL") {
@@ -119,12 +131,53 @@ async function placed(job: "swap" | "cards" | "cache"): Promise<number> {
       else if (job === "cards") afterCards(folder, where);
       else
         held(
-          (await run(args.with(5, "0"), process.cwd())).code === 0,
+          (await run(args.with(3, "0"), process.cwd())).code === 0,
           `${where}: the next run fails`,
         );
       rmSync(folder, { recursive: true, force: true });
     }
   }
+}
+
+/** A process that does nothing but write, killed at random moments: both outputs, cards and cache. */
+async function swaps(count: number): Promise<number> {
+  const folder = join(home, "loop");
+  mkdirSync(join(folder, "content"), { recursive: true });
+  const outputs = ["site", "bench"].map((name) => join(folder, name));
+  for (let kills = 0; kills < count; kills++) {
+    const where = `swap ${kills}`;
+    const child = spawn(process.execPath, [CHILD, "loop", folder], {
+      stdio: ["ignore", "pipe", "inherit"],
+    });
+    const ended = new Promise<Ended>((done) =>
+      child.once("exit", (code, signal) => done({ code, signal })),
+    );
+    const atWork = new Promise((done) => child.stdout.once("data", done));
+    await Promise.race([atWork, ended]);
+    await pause(150 * Math.random());
+    child.kill("SIGKILL");
+    const { signal, code } = await ended;
+    held(signal === "SIGKILL", `${where}: ended by itself with ${code}`);
+    for (const out of outputs) {
+      const place = existsSync(out) ? out : join(`${out}.building`, "earlier");
+      held(edition(place) !== undefined, `${where}: ${out} is neither old nor new`);
+      if (kills > 0) held(existsSync(join(place, "CNAME")), `${where}: CNAME of ${out}`);
+    }
+    afterCards(folder, where);
+    try {
+      const [site = "", bench = ""] = outputs;
+      buildFolders(site, bench, join(folder, "content")).discard();
+    } catch (error) {
+      lost.push(`${where}: the next build is refused: ${String(error)}`);
+    }
+    for (const out of outputs) {
+      held(edition(out) !== undefined, `${where}: ${out} is not put right`);
+      writeFileSync(join(out, "CNAME"), "mine");
+    }
+    const left = leftovers(folder);
+    held(left.length === 0, `${where}: left ${left.join()}`);
+  }
+  return count;
 }
 
 /** The least that builds, since a kill that comes late costs a whole build. */
@@ -197,9 +250,10 @@ try {
   process.stdout.write(
     `${swap + cards + cache} placed kills: ${swap} of the swap, ${cards} of cards, ${cache} of the cache\n`,
   );
-  const ofCards = Math.floor(asked / 5);
+  process.stdout.write(`${await swaps(asked)} kills of a process that only writes\n`);
+  const ofCards = Math.ceil(asked / 50);
   const killed = [
-    await random("build", SMALL, asked - ofCards),
+    await random("build", SMALL, Math.ceil(asked / 10) - ofCards),
     await random("cards", fourColourWorkshop(), ofCards),
   ];
   process.stdout.write(

@@ -30,7 +30,7 @@ export const LOT_PAGES = {
     planned: "Planned",
     spreadHeading: "How well we repeat ourselves",
     spread: (colour: string, strength: string, degrees: number) =>
-      `The same lot let down and read again differs by ${colour} \u0394E*ab and ${strength} % of strength (standard deviation, ${degrees} degrees of freedom).`,
+      `The same lot let down and read again differs by ${colour} \u0394E*ab and ${strength} % of strength (standard deviation, ${degrees} ${degrees === 1 ? "degree" : "degrees"} of freedom).`,
     spreadUsed: "Verdicts go by that, twice over.",
     spreadNotUsed: "That is too few to go by: verdicts go by the instrument's own noise.",
     spreadNone:
@@ -150,7 +150,7 @@ export const LOT_PAGES = {
     order: {
       heading: "Order of work",
       mulled: [
-        "Weigh the pigment with the hood or mask on, and close the jar.",
+        "Weigh the pigment with the extractor on, as said below, and close the jar.",
         "Oil to begin with: work it in with the knife until no dry pigment is left.",
         "Mull in portions; scrape together and turn after each pass.",
         "Oil held back: drop by drop, only as far as the paste asks for it. Write down what is left.",
@@ -158,7 +158,7 @@ export const LOT_PAGES = {
         "Draw down masstone and let-down, fill the sample jar, then the tubes.",
       ],
       milled: [
-        "Weigh the pigment with the hood or mask on, and close the jar.",
+        "Weigh the pigment with the extractor on, as said below, and close the jar.",
         "Oil to begin with: mix to a stiff paste, and let it stand until it is wet through.",
         "Mill with the rolls wide, then closer at each pass; read the gauge after each.",
         "Oil held back: between passes, only as far as the paste asks for it. Write down what is left.",
@@ -167,8 +167,7 @@ export const LOT_PAGES = {
       ],
     },
     cautions: "Before the pigment is paint",
-    defer:
-      "The suppliers' safety data sheets and local rules come first. Rags with oil can catch fire by themselves: into water, or spread out to dry.",
+    defer: "The suppliers' safety data sheets and local rules come first.",
     fields: {
       heading: "To fill in",
       lot: "Lot",

@@ -10,7 +10,7 @@ export const NEXT_STEPS = {
   columns: {
     what: "What",
     gain: "Each gains",
-    hours: "Hours",
+    hours: "Work",
     record: "To write",
   },
   none: "Nothing that a workshop could find out would clear or firm up a line.",
