@@ -1,4 +1,4 @@
-import { cpSync, existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, readdirSync, statSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { basename, dirname, join, resolve } from "node:path";
 import { buildSync } from "esbuild";
@@ -52,7 +52,7 @@ export async function writeSite(
   });
   eleventy.disableLogger();
   await eleventy.write();
-  const absent = site.pages.filter(({ path }) => !existsSync(join(dir, path)));
+  const absent = site.pages.filter(({ path }) => !isWritten(join(dir, path)));
   if (absent.length === 0) listFilesInManifest(dir);
   else {
     throw new OutputFault(
@@ -62,6 +62,11 @@ export async function writeSite(
         .join(", ")}`,
     );
   }
+}
+
+/** A template that could not be read leaves a page without a letter in it, and no other complaint. */
+function isWritten(file: string): boolean {
+  return (statSync(file, { throwIfNoEntry: false })?.size ?? 0) > 1;
 }
 
 /** Named as text: the package has no types to be found. */
