@@ -8,10 +8,22 @@ import { mullstone, type CommandRun } from "../support/mullstone.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
 import { fourColourWorkshop } from "./demonstration-part.ts";
 
+/** Four colours, each with a price in its record. */
+function pricedWorkshop() {
+  return Object.fromEntries(
+    Object.entries(fourColourWorkshop()).map(([path, text]) => [
+      path,
+      path.startsWith("colours/")
+        ? text.replace(/^name: .*$/m, "$&\nsizes: [{ ml: 40, price: 8.50 }]")
+        : text,
+    ]),
+  );
+}
+
 /** Complaints but for the warnings of records that these few colours leave unused. */
 const faults = ({ complaints }: CommandRun): string[] =>
   complaints.split("\n").filter((line) => line !== "" && !line.includes(" warning "));
-const { home } = contentFolder(fourColourWorkshop());
+const { home } = contentFolder(pricedWorkshop());
 const run = (...options: string[]): Promise<CommandRun> =>
   mullstone(["cards", ...options], { cwd: home });
 const file = (name: string): string => join(home, name);
@@ -97,8 +109,8 @@ describe("cards of a workshop", () => {
 describe("sizes on record", () => {
   const withCards = (cards: string) =>
     contentFolder({
-      ...fourColourWorkshop(),
-      "workshop.yaml": `${fourColourWorkshop()["workshop.yaml"]?.replace(/^cards:\n(?: .*\n)+/m, "") ?? ""}\n${cards}\n`,
+      ...pricedWorkshop(),
+      "workshop.yaml": `${pricedWorkshop()["workshop.yaml"]?.replace(/^cards:\n(?: .*\n)+/m, "") ?? ""}\n${cards}\n`,
     });
 
   test.each([

@@ -20,6 +20,7 @@ siteAddress: https://test-workshop.example/
 markets: [EU]
 languages: [en, de]
 vehicle: linseed
+currency: EUR
 cards: [{ name: card, widthMm: 105, heightMm: 74, languages: [en, de] }]
 `,
   "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n",
@@ -29,6 +30,8 @@ cards: [{ name: card, widthMm: 105, heightMm: 74, languages: [en, de] }]
   "colours/stated.md": `---
 name: Stated Red
 pigments: [{ pigment: stated }]
+masstone: { munsell: 7.5R 4/12, date: 2026-07-02 }
+sizes: [{ ml: 40, price: 12 }]
 oilIndexGPer100g: 40
 label:
   frame: EU CLP
@@ -44,6 +47,8 @@ Notes.
   "colours/derived.md": `---
 name: Derived Red
 pigments: [{ pigment: derived }]
+masstone: { munsell: 5R 4/10, date: 2026-07-02 }
+sizes: [{ ml: 40, price: 12 }]
 oilIndexGPer100g: 40
 ufi: ${DERIVED_UFI}
 ---

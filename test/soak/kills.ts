@@ -42,8 +42,13 @@ buildSync({
   logLevel: "error",
 });
 const lost: string[] = [];
+/** Said at once: a run that is stopped has told what it saw. */
+const tell = (what: string): void => {
+  lost.push(what);
+  process.stdout.write(`${what}\n`);
+};
 const held = (isSo: boolean, what: string): void => {
-  if (!isSo) lost.push(what);
+  if (!isSo) tell(what);
 };
 
 interface Ended {
@@ -88,7 +93,7 @@ function afterSwap(folder: string, where: string): void {
   try {
     buildFolder(out, join(folder, "content")).discard();
   } catch (error) {
-    lost.push(`${where}: the next build is refused: ${String(error)}`);
+    tell(`${where}: the next build is refused: ${String(error)}`);
   }
   held(["old", "new"].includes(edition(out) ?? ""), `${where}: not put right`);
   held(readFileSync(join(out, "CNAME"), "utf8") === "mine", `${where}: CNAME after the next build`);
@@ -103,7 +108,7 @@ function afterCards(folder: string, where: string): void {
   try {
     outputFile(file, join(folder, "content")).write(Buffer.from(smallPdf("new")));
   } catch (error) {
-    lost.push(`${where}: the next run is refused: ${String(error)}`);
+    tell(`${where}: the next run is refused: ${String(error)}`);
   }
   held(isWhole() && leftovers(folder).length === 0, `${where}: left ${leftovers(folder).join()}`);
 }
@@ -163,19 +168,17 @@ async function swaps(count: number): Promise<number> {
       held(edition(place) !== undefined, `${where}: ${out} is neither old nor new`);
       if (kills > 0) held(existsSync(join(place, "CNAME")), `${where}: CNAME of ${out}`);
     }
-    afterCards(folder, where);
     try {
       const [site = "", bench = ""] = outputs;
       buildFolders(site, bench, join(folder, "content")).discard();
     } catch (error) {
-      lost.push(`${where}: the next build is refused: ${String(error)}`);
+      tell(`${where}: the next build is refused: ${String(error)}`);
     }
     for (const out of outputs) {
       held(edition(out) !== undefined, `${where}: ${out} is not put right`);
       writeFileSync(join(out, "CNAME"), "mine");
     }
-    const left = leftovers(folder);
-    held(left.length === 0, `${where}: left ${left.join()}`);
+    afterCards(folder, where);
   }
   return count;
 }
@@ -262,6 +265,5 @@ try {
 } finally {
   rmSync(home, { recursive: true, force: true });
 }
-for (const one of lost) process.stdout.write(`${one}\n`);
 process.stdout.write(`${lost.length} lost or to mend\n`);
 process.exitCode = lost.length === 0 ? 0 : 1;

@@ -1,0 +1,179 @@
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import type { AxeResults } from "axe-core";
+import { gzipSync } from "node:zlib";
+import { readFileSync } from "node:fs";
+import { buildSync } from "esbuild";
+import { describe, expect, inject, test } from "vitest";
+import { connectedBrowser } from "../support/connected-browser.ts";
+import { visitedPage } from "../support/visited-page.ts";
+
+const browser = connectedBrowser();
+const ROOT = join(import.meta.dirname, "../..");
+
+/** Of L*, a*, b* and Delta-E00, as the unit tests have it. */
+const PACKED_TO = 1e-3;
+const SCRIPT_UP_TO = 60_000;
+
+/** What compares the bench with a sheet.json, for a browser. */
+function comparison(): string {
+  const [file] =
+    buildSync({
+      stdin: {
+        contents: `import { mixingRange } from "./lib/mixing/mixing-range.ts";
+import { stepErrors } from "./test/mixing/published-steps.ts";
+globalThis.stepErrorsOf = (sheet) => stepErrors(sheet, mixingRange(globalThis.mixingPaints));`,
+        resolveDir: ROOT,
+        loader: "ts",
+      },
+      bundle: true,
+      write: false,
+      format: "iife",
+      platform: "browser",
+      target: "es2022",
+      tsconfigRaw: {},
+    }).outputFiles ?? [];
+  if (file === undefined) throw new Error("Unexpected bundle of nothing");
+  return file.text;
+}
+
+describe("the tint bench in a browser", () => {
+  test("says what every sheet.json publishes", async () => {
+    const site = inject("siteAddress");
+    await visitedPage(browser(), site, async (page, complaints) => {
+      await page.goto(`${site}/bench/`);
+      await page.evaluate(comparison());
+      const errors = await page.evaluate<{ step: string; error: number }[]>(`(async () => {
+        const { colours } = await (await fetch("../catalogue.json")).json();
+        const sheets = await Promise.all(colours.map(async ({ sheet }) => (await fetch("../" + sheet)).json()));
+        return sheets.flatMap((sheet) => globalThis.stepErrorsOf(sheet));
+      })()`);
+      expect(errors.length).toBeGreaterThan(200);
+      expect(errors.filter(({ error }) => !(error < PACKED_TO))).toEqual([]);
+      expect(complaints).toEqual([]);
+    });
+  });
+
+  test("shows what the address asks for, and says what of it there is not", async () => {
+    const site = inject("siteAddress");
+    await visitedPage(browser(), site, async (page, complaints) => {
+      await page.goto(
+        `${site}/bench/?mix=bone-black:1,nobodys-blue:2&white=titanium-white:20&light=moon`,
+      );
+      await page.waitForSelector("[data-tint-bench]:not([hidden])");
+      expect(await page.textContent("[data-status]")).toMatch(
+        /no paint \u201cnobodys-blue\u201d.*no choice for \u201clight\u201d/,
+      );
+      expect(await page.textContent("[data-trust]")).toMatch(/^A prediction\. Two times in three/);
+      expect(await page.textContent("[data-figures]")).toMatch(/L\*a\*b\*.*\u00b1/);
+      expect(complaints).toEqual([]);
+    });
+  });
+
+  test("its script is light", () => {
+    for (const name of ["tint-bench", "recipes", "recipe-worker", "range-map", "palette"]) {
+      const text = readFileSync(join(inject("siteDir"), "assets/scripts", `${name}.js`));
+      expect(gzipSync(text).length, name).toBeLessThan(SCRIPT_UP_TO);
+    }
+  });
+});
+
+test("by keyboard alone from a colour that is wanted to a recipe and to its card", async () => {
+  const site = inject("siteAddress");
+  await visitedPage(browser(), site, async (page, complaints) => {
+    await page.goto(`${site}/bench/recipes/`);
+    await page.waitForSelector("[data-recipes]:not([hidden])");
+    const tabTo = async (selector: string): Promise<void> => {
+      for (let press = 0; press < 200; press++) {
+        if (
+          await page.evaluate(
+            `document.activeElement?.matches(${JSON.stringify(selector)}) ?? false`,
+          )
+        )
+          return;
+        await page.keyboard.press("Tab");
+      }
+      throw new Error(`${selector} is not reached by Tab`);
+    };
+    await tabTo("input[name=target]");
+    await page.keyboard.type("N 5/");
+    await tabTo("input[name=metal][value=lead]");
+    await page.keyboard.press("Space");
+    await page.locator("[data-status]", { hasText: "were tried" }).waitFor();
+    await tabTo(".recipe a");
+    await page.keyboard.press("Enter");
+    await page.waitForURL(/\/bench\/\?mix=/);
+    await page.waitForSelector("[data-tint-bench]:not([hidden])");
+    await page.evaluate(
+      `globalThis.print = () => { globalThis.printed = document.body.className; }`,
+    );
+    await tabTo("[data-print]");
+    await page.keyboard.press("Enter");
+    expect(await page.evaluate("globalThis.printed")).toContain("card-alone");
+    expect(await page.textContent("[data-card]")).toMatch(/by weight/);
+    expect(complaints).toEqual([]);
+  });
+});
+
+test("moving a slider costs little more than an empty frame", async () => {
+  const site = inject("siteAddress");
+  await visitedPage(browser(), site, async (page) => {
+    await page.goto(
+      `${site}/bench/?mix=bone-black:1,raw-umber:1,ultramarine-blue:1&white=titanium-white:20`,
+    );
+    await page.waitForSelector("[data-tint-bench]:not([hidden])");
+    const frames = await page.evaluate<{ empty: number; moved: number }>(`(async () => {
+      const slider = document.querySelector("[data-slider]");
+      const frame = () => new Promise((done) => requestAnimationFrame(done));
+      const time = async (each) => {
+        const from = performance.now();
+        for (let i = 0; i < 30; i++) { each(i); await frame(); await frame(); }
+        return (performance.now() - from) / 30;
+      };
+      const empty = await time(() => {});
+      const moved = await time((i) => { slider.value = String(300 + i * 10); slider.dispatchEvent(new Event("input")); });
+      return { empty, moved };
+    })()`);
+    // A ratio travels between machines; four empty frames leave 15 a second where 60 are drawn.
+    expect(frames.moved / frames.empty).toBeLessThan(4);
+  });
+});
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+describe.each([
+  "bench/",
+  "bench/recipes/?target=N+5/&white=titanium-white",
+  "bench/map/",
+  "bench/palette/?set=bone-black,raw-umber,ultramarine-blue,titanium-white",
+])("%s", (path) => {
+  test.each([
+    { width: 1440, colorScheme: "light" },
+    { width: 390, colorScheme: "dark" },
+  ] as const)(
+    "is accessible as far as axe tells, and fits $width px, $colorScheme",
+    async ({ width, colorScheme }) => {
+      const site = inject("siteAddress");
+      await visitedPage(
+        browser(),
+        site,
+        async (page, complaints) => {
+          await page.goto(`${site}/${path}`);
+          if (path.includes("target"))
+            await page.locator("[data-status]", { hasText: "were tried" }).waitFor();
+          await page.evaluate(AXE);
+          const { violations } = await page.evaluate<AxeResults>("axe.run()");
+          expect(
+            violations.map(
+              ({ id, nodes }) =>
+                `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`,
+            ),
+          ).toEqual([]);
+          expect(await page.evaluate<number>("document.documentElement.scrollWidth")).toBe(width);
+          expect(complaints).toEqual([]);
+        },
+        { viewport: { width, height: 900 }, colorScheme },
+      );
+    },
+  );
+});
