@@ -3,6 +3,7 @@ import { dirname, extname, basename, join } from "node:path";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { lotStarter } from "./new-lot.ts";
+import { name as recordName } from "../records/schema/amount.ts";
 import { slugOf } from "./slug-of.ts";
 import { starter, STARTER_FORMS, type StarterKind } from "./starters.ts";
 
@@ -20,6 +21,8 @@ export function newRecord(
   }
   if (name === undefined || rest.length > 0)
     return complaint(`A new ${kind} is written by: mullstone ${STARTER_FORMS[kind]}`);
+  if (!recordName.safeParse(name).success)
+    return complaint(`The name has ${name.trim().length} characters; right would be 1 to 80`);
   const slug = slugOf(name);
   if (slug === "")
     return complaint(`The name "${name}" has no letters or digits, and no file can be called so`);

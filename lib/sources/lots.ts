@@ -29,12 +29,14 @@ export const LOT_SOURCES = {
   "nist-handbook": {
     citation:
       "NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2 What are variables control charts, 6.3.2.2 Individuals control charts.",
+    short: "NIST/SEMATECH handbook",
     standing: "memory",
     note: "Limits of individuals from the moving range, runs of eight and trends of six.",
   },
   "montgomery-runger": {
     citation:
       "Montgomery, D. C. & Runger, G. C. Applied Statistics and Probability for Engineers, 15-4 Control charts for individual measurements.",
+    short: "Montgomery & Runger",
     standing: "read",
     note: "A worked exercise with its limits, in a public copy.",
   },

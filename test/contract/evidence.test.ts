@@ -1,6 +1,6 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { FIGURE_TABLE } from "../../lib/sheet/figure-table.ts";
+import { FIGURE_TABLE, isPrivatePath } from "../../lib/sheet/figure-table.ts";
 import { BIBLIOGRAPHY } from "../../lib/sources/bibliography.ts";
 import { publishedSheets, type Json } from "./published.ts";
 import { sheetLeaves } from "./sheet-leaves.ts";
@@ -37,16 +37,16 @@ const PLAIN_NUMBERS = new Set([
       (part) => `notations.masstone.${curve}.${part}`,
     ),
   ),
-  "tints.*.steps.*.colourShare",
-  "tints.*.steps.*.uncertainty",
+  ...["tints", "expectedTints"].flatMap((tints) => [
+    `${tints}.*.steps.*.colourShare`,
+    `${tints}.*.steps.*.uncertainty`,
+  ]),
   "optics.glaze.*.filmUm",
   "optics.hidingCurve.*.filmUm",
   "optics.hidingCurve.*.contrastRatio",
   ...["", "additions.*.", "dryPigment.*."].map(
     (owner) => `cautions.${owner}traces.*.shares.*.massFraction`,
   ),
-  "batch.sizes.*.pigmentG",
-  "batch.sizes.*.tubes.*.ml",
   "fill.fillings.*.holds.*.ml",
   "offer.sizes.*.ml",
   "offer.sizes.*.price",
@@ -67,7 +67,7 @@ const COMPARISON = /^neighbours\./;
 
 /** Words of the contract that are figures: notations, classes, categories. */
 const FIGURE_WORDS = new Set([
-  ...["notations.masstone", "tints.*.steps.*"].flatMap((at) =>
+  ...["notations.masstone", "tints.*.steps.*", "expectedTints.*.steps.*"].flatMap((at) =>
     ["munsell.hue", "munsell.text", "srgb.hex", "displayP3.css", "oklch.css"].map(
       (word) => `${at}.${word}`,
     ),
@@ -169,6 +169,10 @@ function isNumeric(value: unknown): boolean {
 /** Every white of the demonstration has its trial; test/sheet/drying-trials.test.ts holds one that has none. */
 const OF_UNTRIED_WHITES = "drying.inWhites.*.contributions.*.factor";
 
+/** Figures that are published, and those that stay in the workshop: test/site/two-outputs.test.ts holds where these stand. */
+const PUBLIC_ROWS = FIGURE_TABLE.filter(({ isPrivate }) => !isPrivate);
+const WORKSHOP_ROWS = FIGURE_TABLE.filter(({ isPrivate }) => isPrivate);
+
 describe("the figure table", () => {
   const filled = new Set(
     SHEETS.flatMap(({ leaves, evidence }) => {
@@ -177,12 +181,27 @@ describe("the figure table", () => {
     }),
   );
 
-  test.each(FIGURE_TABLE.filter(({ pattern }) => pattern !== OF_UNTRIED_WHITES))(
+  test.each(PUBLIC_ROWS.filter(({ pattern }) => pattern !== OF_UNTRIED_WHITES))(
     "$pattern is filled by a demonstration sheet",
     ({ pattern }) => {
       expect(filled.has(pattern)).toBe(true);
     },
   );
+
+  test("of what is the workshop's alone has no leaf, no evidence and no gap on a demonstration sheet", () => {
+    const rows = new Set(WORKSHOP_ROWS.map(({ pattern }) => pattern));
+    expect(rows.size).toBeGreaterThan(10);
+    for (const { slug, leaves, evidence, notStated } of SHEETS) {
+      expect(
+        leaves.filter(({ pattern }) => rows.has(pattern)).map(({ path }) => path),
+        slug,
+      ).toEqual([]);
+      expect(
+        [...evidence.map(({ figure }) => figure), ...notStated].filter(isPrivatePath),
+        slug,
+      ).toEqual([]);
+    }
+  });
 
   test("has a row for every figure that a sheet fills, and each row once", () => {
     const rows = FIGURE_TABLE.map(({ pattern }) => pattern);

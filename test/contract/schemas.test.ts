@@ -15,6 +15,8 @@ const ajv = new Ajv2020({
   strictRequired: false,
 });
 formats.default(ajv);
+/** Marks a key of a record that stays in the workshop; it restricts no value. */
+ajv.addKeyword({ keyword: "private", schemaType: "boolean" });
 
 /** What a schema says against a value, one line a fault. */
 function faults(validate: ValidateFunction, value: unknown): string[] {

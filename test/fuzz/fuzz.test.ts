@@ -7,8 +7,8 @@ import { fuzzed } from "./fuzz-run.ts";
 test("400 spoilt records, readings and answers end in a diagnostic or in sheets whose figures are figures", () => {
   const report = fuzzed(400, 7, mkdtempSync(join(inject("scratch"), "fuzz-")), {
     sheetEvery: 10,
-    pageEvery: 20,
-    paperEvery: 40,
+    pageEvery: 12,
+    paperEvery: 12,
   });
   expect(report.found).toEqual([]);
   for (const [kind, { inputs, accepted }] of Object.entries(report.kinds)) {

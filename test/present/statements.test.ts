@@ -26,6 +26,7 @@ import {
   textsOf,
   wordOf,
 } from "../../lib/words/en/statement-params.ts";
+import { LOT_RULINGS } from "../../lib/words/en/statements-lots.ts";
 import { RULINGS } from "../../lib/words/en/statements.ts";
 import { TERMS } from "../../lib/words/en/terms.ts";
 import { BIBLIOGRAPHY } from "../../lib/sources/bibliography.ts";
@@ -99,6 +100,7 @@ describe("a sentence for each rule", () => {
       PERMANENCE_RULINGS,
       HAZARD_RULINGS,
       COMPARISON_RULINGS,
+      LOT_RULINGS,
     ].flatMap((wordings) => Object.keys(wordings));
     expect(new Set(all).size).toBe(all.length);
     expect(Object.keys(RULINGS).sort()).toEqual(all.sort());

@@ -113,7 +113,7 @@ describe("a mixture is as good as its weakest (common practice)", () => {
     );
     expect(JSON.stringify(plain.values["permanence"])).not.toMatch(/"excellent"/);
     expect(sheet.permanence.reasons.map((reason) => statementText(reason, ENGLISH))).toContain(
-      "How Rose lake stands in light is not known, and a mixture is as good as its weakest: so its lightfastness is not stated.",
+      "We do not know how Rose lake stands up to light, and a mixture lasts only as long as its weakest pigment: so no lightfastness is given.",
     );
   });
   test("with a lake that is known, it is the lake's in its tints", () => {

@@ -1,40 +1,88 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { describe, expect, inject, test } from "vitest";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
+import { REPLY_LOTS } from "../../lib/answers/reply-material.ts";
 import type { ReplyMaterial } from "../../lib/answers/reply-text.ts";
 import { connectedBrowser } from "../support/connected-browser.ts";
 import { visitedPage } from "../support/visited-page.ts";
-import { pagesOfEachKind, sitePages } from "./site-pages.ts";
+import { pagesOfEachKind, sitePages, workshopPages } from "./site-pages.ts";
 
 const browser = connectedBrowser();
 const SITE = inject("siteAddress");
+const WORKSHOP = inject("workshopAddress");
 const QUESTION = "Which black gives a neutral grey in titanium white?";
 const ANSWER = "/answers/which-black-for-a-neutral-grey/";
 
-const visit = (
-  use: Parameters<typeof visitedPage>[2],
-  options?: Parameters<typeof visitedPage>[3],
-): Promise<void> => visitedPage(browser(), SITE, use, options);
-const path = (page: Page): string => page.url().replace(SITE, "");
+type Use = Parameters<typeof visitedPage>[2];
+type Options = Parameters<typeof visitedPage>[3];
+const visit = (use: Use, options?: Options): Promise<void> =>
+  visitedPage(browser(), SITE, use, options);
+const visitWorkshop = (use: Use, options?: Options): Promise<void> =>
+  visitedPage(browser(), WORKSHOP, use, options);
+const path = (page: Page): string => page.url().replace(SITE, "").replace(WORKSHOP, "");
 const reply = (page: Page): Promise<string> => page.locator("[data-text]").inputValue();
+const link = (page: Page, name: string): Locator =>
+  page.getByRole("main").getByRole("link", { name, exact: true }).first();
 
-describe("from the catalogue to a sheet to an answer, and a reply to send", () => {
-  test("by mouse: colours and figures are chosen, and the reply is copied", async () => {
+async function followByMouse(page: Page, name: string, to: string): Promise<void> {
+  await link(page, name).click();
+  await page.waitForURL(`**${to}`);
+}
+
+async function followByKeyboard(page: Page, name: string, to: string): Promise<void> {
+  await link(page, name).focus();
+  await page.keyboard.press("Enter");
+  await page.waitForURL(`**${to}`);
+}
+
+describe("from the catalogue to a sheet to an answer, on the public site", () => {
+  const walk =
+    (follow: typeof followByMouse): Use =>
+    async (page, complaints) => {
+      await page.goto(`${SITE}/colours/`);
+      await follow(page, "Lamp Black", "/colours/lamp-black/");
+      await follow(page, QUESTION, ANSWER);
+      expect(path(page)).toBe(ANSWER);
+      expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe(QUESTION);
+      expect(complaints).toEqual([]);
+    };
+
+  test("by mouse", async () => {
+    await visit(walk(followByMouse));
+  });
+
+  test("by keyboard", async () => {
+    await visit(walk(followByKeyboard));
+  });
+
+  test("without script, by the bench page too", async () => {
     await visit(
       async (page, complaints) => {
         await page.goto(`${SITE}/colours/`);
-        await page
-          .getByRole("main")
-          .getByRole("link", { name: "Lamp Black", exact: true })
-          .first()
-          .click();
-        await page.getByRole("main").getByRole("link", { name: QUESTION }).first().click();
-        expect(path(page)).toBe(ANSWER);
+        await followByMouse(page, "Lamp Black", "/colours/lamp-black/");
+        await followByMouse(page, "Lamp Black at the bench", "/colours/lamp-black/bench/");
+        await followByMouse(page, "Lamp Black, for the painter", "/colours/lamp-black/");
+        await followByMouse(page, QUESTION, ANSWER);
+        expect(complaints).toEqual([]);
+      },
+      { javaScriptEnabled: false },
+    );
+  });
+});
+
+describe("from the workshop's first page to a colour and a question, and a reply to send", () => {
+  test("by mouse: colours and figures are chosen, and the reply is copied", async () => {
+    await visitWorkshop(
+      async (page, complaints) => {
+        await page.goto(`${WORKSHOP}/`);
+        await followByMouse(page, "Lamp Black", "/colours/lamp-black/");
+        await link(page, "The workshop").click();
+        await followByMouse(page, QUESTION, ANSWER);
         expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe(QUESTION);
-        await page.getByText("A reply to send").click();
+        await link(page, "A reply to send").click();
         const stock = await reply(page);
         expect(stock).toContain(`You asked: ${QUESTION}`);
         const colours = page.getByRole("group", { name: "Colours" }).getByRole("checkbox");
@@ -68,19 +116,10 @@ describe("from the catalogue to a sheet to an answer, and a reply to send", () =
   });
 
   test("by keyboard", async () => {
-    await visit(async (page, complaints) => {
-      await page.goto(`${SITE}/colours/`);
-      await page
-        .getByRole("main")
-        .getByRole("link", { name: "Lamp Black", exact: true })
-        .first()
-        .focus();
-      await page.keyboard.press("Enter");
-      await page.waitForURL("**/colours/lamp-black/");
-      await page.getByRole("main").getByRole("link", { name: QUESTION }).first().focus();
-      await page.keyboard.press("Enter");
-      await page.waitForURL(`**${ANSWER}`);
-      await page.getByText("A reply to send").focus();
+    await visitWorkshop(async (page, complaints) => {
+      await page.goto(`${WORKSHOP}/`);
+      await followByKeyboard(page, QUESTION, ANSWER);
+      await link(page, "A reply to send").focus();
       await page.keyboard.press("Enter");
       const stock = await reply(page);
       await page.getByLabel("What was asked").focus();
@@ -102,19 +141,13 @@ describe("from the catalogue to a sheet to an answer, and a reply to send", () =
   });
 
   test("without script: the reply stands there whole, and nothing that would do nothing", async () => {
-    await visit(
+    await visitWorkshop(
       async (page, complaints) => {
-        await page.goto(`${SITE}/colours/`);
-        await page
-          .getByRole("main")
-          .getByRole("link", { name: "Lamp Black", exact: true })
-          .first()
-          .click();
-        await page.getByRole("link", { name: "Lamp Black at the bench" }).click();
+        await page.goto(`${WORKSHOP}/`);
+        await followByMouse(page, "Lamp Black", "/colours/lamp-black/");
         expect(await reply(page)).toContain("What should I know of Lamp Black?");
-        await page.getByRole("link", { name: "Lamp Black, for the painter" }).click();
-        await page.getByRole("main").getByRole("link", { name: QUESTION }).first().click();
-        expect(path(page)).toBe(ANSWER);
+        await link(page, "The workshop").click();
+        await followByMouse(page, QUESTION, ANSWER);
         expect((await reply(page)).match(/^- .+: .+ \(.+\)$/gm)?.length).toBeGreaterThan(2);
         expect(await page.locator("[data-fields]").isVisible()).toBe(false);
         expect(await page.locator("[data-copy-row]").isVisible()).toBe(false);
@@ -149,12 +182,27 @@ function publishedFigures(slug: string): ReadonlyMap<string, PublishedFigure> {
   return read;
 }
 
-const REPLIES = sitePages().filter(({ kind }) => kind === "answer" || kind === "bench");
+/** Which lots the figures describe is no figure: a reply says it as the published bench page does. */
+function benchPage(slug: string): string {
+  const file = join(inject("siteDir"), "colours", slug, "bench/index.html");
+  return unescaped(readFileSync(file, "utf8"));
+}
 
-test("every answer and every bench page has a reply", () => {
-  expect(REPLIES.length).toBeGreaterThan(40);
+const REPLIES = workshopPages().filter(({ file }) =>
+  /^(?:answers|colours)\/[^/]+\/index\.html$/.test(file),
+);
+
+test("every answer and every colour has a reply in the workshop, and no public page has one", () => {
+  const published = sitePages();
+  const wanted = published
+    .filter(({ kind }) => kind === "answer" || kind === "bench")
+    .map(({ file }) => file.replace("/bench/", "/"));
+  expect(wanted.length).toBeGreaterThan(40);
   expect(
-    REPLIES.filter(({ html }) => !html.includes("data-reply=")).map(({ file }) => file),
+    REPLIES.filter(({ html }) => html.includes("data-reply=")).map(({ file }) => file),
+  ).toEqual(wanted.sort());
+  expect(
+    published.filter(({ html }) => /data-reply|A reply to send/.test(html)).map(({ file }) => file),
   ).toEqual([]);
 });
 
@@ -167,7 +215,7 @@ test.each(REPLIES)(
     const stock = unescaped(/<textarea[^>]*data-text>([^<]*)<\/textarea>/.exec(html)?.[1] ?? "");
     const lines = material.colours.flatMap(({ slug, lines: own }) =>
       Object.entries(own)
-        .filter(([figure]) => figure !== "permanence.label")
+        .filter(([figure]) => figure !== "permanence.label" && figure !== REPLY_LOTS)
         .map(([figure, line]) => ({ slug, figure, line })),
     );
     expect(lines.length).toBeGreaterThan(0);
@@ -180,6 +228,10 @@ test.each(REPLIES)(
         expect(line, `${slug}.${figure}`).toContain(
           `: ${found.text} (${ENGLISH.standings[found.standing].word}`,
         );
+    }
+    for (const { slug, lines: own } of material.colours) {
+      const lots = own[REPLY_LOTS];
+      if (lots !== undefined) expect(benchPage(slug), `${slug}.${REPLY_LOTS}`).toContain(lots);
     }
     const offered = new Set(material.colours.flatMap(({ lines: own }) => Object.values(own)));
     expect(

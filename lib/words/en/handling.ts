@@ -17,9 +17,9 @@ export const HANDLING = {
   studio: "In the studio and workshop",
   markets: "Where it may be sold",
   nothing:
-    "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. Our suppliers' papers ask for no warning on the label; that does not mean it is harmless.",
+    "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. Our suppliers' papers ask for no warning on the label; that does not mean it can do no harm.",
   nothingStated:
-    "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. The maker's label states no hazard; that does not mean it is harmless.",
+    "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. The maker's label states no hazard; that does not mean it can do no harm.",
   unknown: (names: readonly string[]) =>
     `No hazard data recorded for ${listed(names.map(within))}; treat as hazardous. Not yet classified, so not yet for sale: no price, no card, no offer until its supplier's safety data sheet is here.`,
   unknownInShort: "Treat as hazardous",
@@ -30,7 +30,7 @@ export const HANDLING = {
   classification: (classes: readonly string[]) => `Classified as ${listed(classes)}.`,
   dryPigment: (name: string) => `${name}, dry`,
   dryNothing:
-    "Keep its dust out of the air and out of the lungs. The supplier's paper classifies nothing; that does not mean it is harmless.",
+    "Keep its dust out of the air and out of the lungs. The supplier's paper classifies nothing; that does not mean it can do no harm.",
   general:
     "As with every colour: treat the dry pigment as very dusty, with an extractor first and a mask of FFP2 at least on top of it. No food beside it, no brush in the mouth, not for a child's use. Do not sand it dry; wipe up wet; pour nothing down the drain. Rags soaked in oil can catch fire by themselves: spread them singly outdoors, or keep them in water in a closed metal can.",
   generalLink: "What holds for every colour, and why",
