@@ -41,6 +41,15 @@ export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
       style,
       { ...small, marker: "" },
     );
+  /** One behind another where room is scarce and all are in one language. */
+  const further = (list_: readonly StatementView[], language?: string): Flow =>
+    style.isRunIn === true && list_.every((one) => (one.language ?? language) === language)
+      ? paragraph(list_.flatMap(sentenceRuns), style, {
+          ...small,
+          beforeMm: 0.5,
+          ...(language === undefined ? {} : { language }),
+        })
+      : statements(list_, language);
   return [
     subHeading(label.heading, style),
     ...label.remarks.map((remark) => paragraph(sans(remark), style)),
@@ -48,14 +57,17 @@ export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
     ...(classification === undefined ? [] : [paragraph(sans(classification), style, small)]),
     ...(precautionary.length === 0
       ? []
-      : [subHeading(label.precautionaryHeading, style), statements(precautionary)]),
+      : [
+          subHeading(label.precautionaryHeading, style),
+          (style.isOneLanguage === true ? further : statements)(precautionary),
+        ]),
     ...(dataSheet === undefined
       ? []
       : [paragraph([linkRun(dataSheet, style, "sans")], style, small)]),
     ...(style.isOneLanguage === true ? [] : (languages?.list ?? [])).flatMap(
       ({ language, name, signalWord, statements: own }): Flow[] => [
         subHeading(signalWord === undefined ? name : `${name}: ${signalWord}`, style),
-        statements(own, language),
+        further(own, language),
       ],
     ),
   ];
@@ -66,6 +78,15 @@ export function statementRuns({ code, text, remark }: StatementView): Run[] {
     ...(code === undefined ? [] : bold(`${code} `)),
     ...sans(text),
     ...(remark === undefined ? [] : quiet(` (${remark})`)),
+  ];
+}
+
+/** A statement closed as a sentence, to be followed by others. */
+function sentenceRuns(statement: StatementView, i: number): Run[] {
+  return [
+    ...(i === 0 ? [] : sans(" ")),
+    ...statementRuns(statement),
+    ...(/[.!?]$/.test(statement.text) ? [] : sans(".")),
   ];
 }
 
@@ -125,18 +146,14 @@ export function labelElements(
     y += set.heightMm + 0.3;
     return { tag, marks, ...(language === undefined ? {} : { language }) };
   };
-  const closed = (statement: StatementView, i: number): Run[] => [
-    ...(i === 0 && signalWord === undefined ? [] : sans(" ")),
-    ...statementRuns(statement),
-    ...(/[.!?]$/.test(statement.text) ? [] : sans(".")),
-  ];
+  const before = signalWord === undefined ? 0 : 1;
   const own = isRunIn
     ? [
         line(
           "P",
           [
             ...(signalWord === undefined ? [] : bold(`${signalWord}.`)),
-            ...statements.flatMap(closed),
+            ...statements.flatMap((one, i) => sentenceRuns(one, i + before)),
           ],
           sizePt,
         ),

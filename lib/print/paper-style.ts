@@ -23,6 +23,10 @@ export interface PaperStyle {
   readonly address?: string;
   /** Labels in the page's language alone: of what is not sold. */
   readonly isOneLanguage?: boolean;
+  /** Statements of further languages, and of what is not sold, one behind another: where room is scarce. */
+  readonly isRunIn?: boolean;
+  /** Between its lines, in sizes of the type, where not as usual. */
+  readonly leading?: number;
 }
 
 /** Nothing on a sheet is smaller: what a reader with glasses still reads, and what cautions ask for. */
@@ -47,7 +51,7 @@ const BEFORE_MM = 1;
 
 /** Runs as a paragraph; a long one may go on over, two lines at least on either side. */
 export function paragraph(runs: readonly Run[], style: PaperStyle, look: ParagraphLook = {}): Flow {
-  const { tag = "P", sizePt = style.sizePt, leading = LEADING, language } = look;
+  const { tag = "P", sizePt = style.sizePt, leading = style.leading ?? LEADING, language } = look;
   const set = setRuns(runs, { widthMm: style.widthMm, sizePt, leading });
   const { lines } = set;
   if (lines.length < 4) return linesPiece(set, lines, { tag, ...look });
@@ -73,7 +77,7 @@ export function wholeParagraph(
   style: PaperStyle,
   look: ParagraphLook = {},
 ): Piece {
-  const { sizePt = style.sizePt, leading = LEADING } = look;
+  const { sizePt = style.sizePt, leading = style.leading ?? LEADING } = look;
   const set = setRuns(runs, { widthMm: style.widthMm, sizePt, leading });
   return linesPiece(set, set.lines, look);
 }
@@ -206,16 +210,22 @@ export function list(
   look: { readonly sizePt?: number; readonly marker?: string } = {},
 ): Group {
   const { sizePt = style.sizePt, marker = "\u2013" } = look;
+  const { leading = LEADING } = style;
   const indentMm = marker === "" ? 0 : sizePt * 0.4;
   return {
     kind: "group",
     tag: "L",
     children: items.map(({ runs, language }): Piece => {
-      const body = setRuns(runs, { widthMm: style.widthMm - indentMm, sizePt });
+      const body = setRuns(runs, { widthMm: style.widthMm - indentMm, sizePt, leading });
       const label: Tagged[] =
         marker === ""
           ? []
-          : [{ tag: "Lbl", marks: setRuns(quiet(marker), { widthMm: indentMm, sizePt }).marks }];
+          : [
+              {
+                tag: "Lbl",
+                marks: setRuns(quiet(marker), { widthMm: indentMm, sizePt, leading }).marks,
+              },
+            ];
       return {
         kind: "piece",
         heightMm: body.heightMm,

@@ -33,19 +33,24 @@ export interface LaidOutSheet {
 export interface PaperFit {
   readonly sizePt: number;
   readonly without: readonly Block["kind"][];
+  /** Statements of further languages, and of the dry pigments, run in; lines closer together. */
+  readonly isTight?: boolean;
 }
 
-/** From roomy to tight: first the type gives way, then what the bench only explains; a caution, and what a painter reads, never. */
+/** What the bench page only explains. */
+const EXPLAINS = ["table", "terms", "list", "plots", "statement"] as const;
+
+/** From roomy to tight: first the type gives way, then what the bench only explains, then the space between lines and statements; a caution, and what a painter reads, never. */
 const FITS: readonly PaperFit[] = [
   ...[9, 8.5, 8].map((sizePt) => ({ sizePt, without: [] })),
   ...[8.5, 8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms"] }) as const),
   ...[8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms", "list"] }) as const),
   ...[8, 7.5].map((sizePt) => ({ sizePt, without: ["table", "terms", "list", "plots"] }) as const),
-  ...[8, 7.5, 7].map(
-    (sizePt) => ({ sizePt, without: ["table", "terms", "list", "plots", "statement"] }) as const,
-  ),
+  ...[8, 7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS })),
+  ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, isTight: true })),
 ];
 const MOST_PAGES = 2;
+const TIGHT_LEADING = 1.2;
 
 /** A sheet on one or two pages; on a third, in roomy type, only where its cautions and figures find no room in two. */
 export function laidOutSheet(sheet: SheetToPrint, paper: PaperSize): LaidOutSheet {
@@ -129,6 +134,7 @@ function triedSheet(
     ...head.style,
     widthMm: (head.style.widthMm - GUTTER_MM) / 2,
     sizePt: fit.sizePt,
+    ...(fit.isTight === true ? { isRunIn: true, leading: TIGHT_LEADING } : {}),
   };
   const benchAddress = bench.canonical;
   const body: Flow[] = [
