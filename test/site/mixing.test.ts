@@ -17,22 +17,21 @@ const SCRIPT_UP_TO = 60_000;
 
 /** What compares the bench with a sheet.json, for a browser. */
 function comparison(): string {
-  const [file] =
-    buildSync({
-      stdin: {
-        contents: `import { mixingRange } from "./lib/mixing/mixing-range.ts";
+  const [file] = buildSync({
+    stdin: {
+      contents: `import { mixingRange } from "./lib/mixing/mixing-range.ts";
 import { stepErrors } from "./test/mixing/published-steps.ts";
 globalThis.stepErrorsOf = (sheet) => stepErrors(sheet, mixingRange(globalThis.mixingPaints));`,
-        resolveDir: ROOT,
-        loader: "ts",
-      },
-      bundle: true,
-      write: false,
-      format: "iife",
-      platform: "browser",
-      target: "es2022",
-      tsconfigRaw: {},
-    }).outputFiles ?? [];
+      resolveDir: ROOT,
+      loader: "ts",
+    },
+    bundle: true,
+    write: false,
+    format: "iife",
+    platform: "browser",
+    target: "es2022",
+    tsconfigRaw: {},
+  }).outputFiles;
   if (file === undefined) throw new Error("Unexpected bundle of nothing");
   return file.text;
 }
