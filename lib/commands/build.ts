@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { buildFolders, refuseNested } from "../site/output-pair.ts";
+import { buildFolders, refuseNested, type BuildFolders } from "../site/output-pair.ts";
 import { asFault } from "../site/output-fault.ts";
 import { siteThread, type SiteThread } from "../site/site-thread.ts";
 import type { CommandOptions } from "./command-line.ts";
@@ -11,15 +11,17 @@ export async function build(options: CommandOptions): Promise<number> {
   const started = performance.now();
   const { contentDir, outputDir, workshopDir, date, strict, claims } = options;
   try {
-    refuseNested(outputDir, workshopDir, contentDir);
-    const folder = buildFolders(outputDir, workshopDir, contentDir);
+    let folder: BuildFolders | undefined;
     let thread: SiteThread | undefined;
+    // Before anything is claimed: a signal that comes meanwhile then finds what to clear away.
     const isOver = atSignal(async () => {
       await thread?.end();
-      folder.discard();
+      folder?.discard();
       process.stdout.write("stopped: nothing was written\n");
     });
     try {
+      refuseNested(outputDir, workshopDir, contentDir);
+      folder = buildFolders(outputDir, workshopDir, contentDir);
       thread = siteThread();
       const { sheetCount, diagnostics } = await thread.written(
         {
@@ -50,7 +52,7 @@ export async function build(options: CommandOptions): Promise<number> {
     } finally {
       // First the thread: it may hold every file that this program can open.
       await thread?.end();
-      folder.discard();
+      folder?.discard();
       isOver();
     }
   } catch (error) {
