@@ -19,7 +19,8 @@ import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
 import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
 import { decimalText } from "../../lib/words/number-text.ts";
 import { held, made } from "./mixing/drawn.ts";
-import { sentRange } from "./mixing/page-data.ts";
+import { withRange } from "./mixing/page-data.ts";
+import { mixingReach, type SentReach } from "./mixing/sent-reach.ts";
 
 const PALETTE = TEXT.palette;
 const KEY = "set";
@@ -30,23 +31,10 @@ const GAP_FROM = 8;
 /** Hue angles [degree] at which the hues of PALETTE.hues begin: by the eye, no standard draws them. */
 const HUE_FROM = [10, 45, 75, 100, 130, 175, 220, 285, 310, 340];
 
-interface SentReach {
-  readonly all: Outline;
-  readonly without: Readonly<Record<string, Outline>>;
-}
-
-const { mixingReach } = globalThis as { mixingReach?: SentReach };
-const root = document.querySelector("[data-palette]");
-const without = document.querySelector("[data-without]");
-const range = sentRange();
-if (typeof range === "string") {
-  if (without !== null) without.textContent = range;
-} else if (root instanceof HTMLElement) {
-  without?.remove();
+withRange("[data-palette]", (at, paints) => {
   document.querySelector("[data-static]")?.classList.add("palette-static");
-  root.hidden = false;
-  palette(root, range);
-}
+  palette(at, paints);
+});
 
 function palette(at: HTMLElement, paints: MixingRange): void {
   const buttons = [...at.querySelectorAll("button.tile")].filter(

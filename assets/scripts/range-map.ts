@@ -3,14 +3,9 @@ import { directionAngle, outlineArea, type Outline } from "../../lib/mixing/reac
 import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
 import { decimalText } from "../../lib/words/number-text.ts";
 import { held } from "./mixing/drawn.ts";
-
-interface SentReach {
-  readonly all: Outline;
-  readonly without: Readonly<Record<string, Outline>>;
-}
+import { mixingReach, type SentReach } from "./mixing/sent-reach.ts";
 
 const KEY = "without";
-const { mixingReach } = globalThis as { mixingReach?: SentReach };
 const root = document.querySelector("[data-map]");
 if (mixingReach !== undefined && root !== null) alive(root, mixingReach);
 

@@ -24,24 +24,17 @@ import {
   priceText,
   warningText,
 } from "../../lib/present/mix-facts-text.ts";
-import { readyNotations, sentRange } from "./mixing/page-data.ts";
+import { readyNotations, withRange } from "./mixing/page-data.ts";
 import { reader, type ReadColumn } from "./mixing/read-file.ts";
 import { searchRecipes, type RecipeReport, type RecipeWish } from "./mixing/recipe-search.ts";
 
 const RECIPES = TEXT.recipes;
 const SHOWN_FIRST = 12;
 
-const root = document.querySelector<HTMLElement>("[data-recipes]");
-const without = document.querySelector<HTMLElement>("[data-without]");
-const range = sentRange();
-if (typeof range === "string") {
-  if (without !== null) without.textContent = range;
-} else if (root !== null) {
-  without?.remove();
-  root.hidden = false;
+withRange("[data-recipes]", (at, paints) => {
   readyNotations();
-  recipes(root, range);
-}
+  recipes(at, paints);
+});
 
 function recipes(at: HTMLElement, paints: MixingRange): void {
   const find = (selector: string): Element => held(at, selector, Element);

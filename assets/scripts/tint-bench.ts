@@ -26,7 +26,7 @@ import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
 import { decimalText, placesWithin } from "../../lib/words/number-text.ts";
 import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
 import { factRows } from "../../lib/present/mix-facts-text.ts";
-import { notationsOf, sentRange } from "./mixing/page-data.ts";
+import { notationsOf, withRange } from "./mixing/page-data.ts";
 import { filledCard } from "./mixing/recipe-card.ts";
 import { partsOfSlider, sliderOfParts } from "./mixing/part-slider.ts";
 
@@ -34,16 +34,7 @@ const BENCH = TEXT.bench;
 /** Quiet time [ms] after which the address follows the hand: browsers refuse to rewrite it at every move. */
 const ADDRESS_AFTER = 250;
 
-const root = document.querySelector<HTMLElement>("[data-tint-bench]");
-const without = document.querySelector<HTMLElement>("[data-without]");
-const range = sentRange();
-if (typeof range === "string") {
-  if (without !== null) without.textContent = range;
-} else if (root !== null) {
-  without?.remove();
-  root.hidden = false;
-  bench(root, range);
-}
+withRange("[data-tint-bench]", bench);
 
 /** A black of the range let down: what is shown before anything is asked for. */
 function usualState({ whites, data }: MixingRange): BenchState {

@@ -61,33 +61,33 @@ export interface OfferView {
   readonly price?: string;
 }
 
-/** Everything else of a colour, for whoever makes such paint. */
-export interface BenchView extends PageView {
-  readonly kind: "bench";
-  readonly back: LinkView;
+/** A page of sections, with a list of them at its head. */
+interface SectionedPageView extends PageView {
   readonly contents: readonly LinkView[];
   readonly sections: readonly SectionBlock[];
+}
+
+/** Everything else of a colour, for whoever makes such paint. */
+export interface BenchView extends SectionedPageView {
+  readonly kind: "bench";
+  readonly back: LinkView;
   readonly downloads: readonly DownloadView[];
   readonly revision: string;
 }
 
 /** Every figure of a colour with its working, what is not known, and the sources. */
-export interface EvidencePageView extends PageView {
+export interface EvidencePageView extends SectionedPageView {
   readonly kind: "evidence";
   readonly back: LinkView;
   readonly lead: readonly string[];
-  readonly contents: readonly LinkView[];
-  readonly sections: readonly SectionBlock[];
   readonly revision: string;
 }
 
 /** A page of the workshop's own, which is never published. */
-export interface WorkshopPageView extends PageView {
+export interface WorkshopPageView extends SectionedPageView {
   readonly kind: "workshop";
   readonly back?: LinkView;
   readonly lead: readonly string[];
-  readonly contents: readonly LinkView[];
-  readonly sections: readonly SectionBlock[];
   /** The text of a label, to copy. */
   readonly label?: LabelTextView;
   readonly reply?: ReplyView;
@@ -128,11 +128,9 @@ export interface BatchSheetView extends PageView {
 }
 
 /** Questions that customers asked, by theme. */
-export interface AnswerIndexView extends PageView {
+export interface AnswerIndexView extends SectionedPageView {
   readonly kind: "answer-index";
   readonly lead: readonly string[];
-  readonly contents: readonly LinkView[];
-  readonly sections: readonly SectionBlock[];
 }
 
 /** One answer: in short, what to do, why; and at its side the colours that it speaks of. */
@@ -161,11 +159,9 @@ export interface WhitesPageView extends PageView {
 }
 
 /** Dry pigments by family: the workshop's own, and what is known of each Colour Index name. */
-export interface PigmentIndexView extends PageView {
+export interface PigmentIndexView extends SectionedPageView {
   readonly kind: "pigment-index";
   readonly lead: readonly string[];
-  readonly contents: readonly LinkView[];
-  readonly sections: readonly SectionBlock[];
 }
 
 /** Any two to four colours, chosen by pressing swatches; without script the pairs that the workshop chose. */
@@ -193,53 +189,45 @@ export interface PaintChoice {
   readonly name: string;
 }
 
-/** Colours and a white mixed under the reader's hand; without script what was worked out beforehand. */
-export interface TintBenchView extends PageView {
-  readonly kind: "tint-bench";
+/** A page that mixes: a part that a script makes, and what stands there without one. */
+interface MixingPageView extends PageView {
   readonly lead: readonly string[];
   /** This page and the others that mix; the one shown is marked. */
   readonly ways: readonly LinkView[];
   readonly words: MixingWords;
-  readonly colours: readonly PaintChoice[];
-  readonly whites: readonly PaintChoice[];
-  readonly mediums: readonly PaintChoice[];
   readonly sections: readonly SectionBlock[];
 }
 
+/** Colours and a white mixed under the reader's hand; without script what was worked out beforehand. */
+export interface TintBenchView extends MixingPageView {
+  readonly kind: "tint-bench";
+  readonly colours: readonly PaintChoice[];
+  readonly whites: readonly PaintChoice[];
+  readonly mediums: readonly PaintChoice[];
+}
+
 /** Mixtures of the range that come near a colour; without script those that were looked up beforehand. */
-export interface RecipesView extends PageView {
+export interface RecipesView extends MixingPageView {
   readonly kind: "recipes";
-  readonly lead: readonly string[];
-  readonly ways: readonly LinkView[];
-  readonly words: MixingWords;
   readonly colours: readonly PaintChoice[];
   readonly whites: readonly PaintChoice[];
   /** Metals that a paint of the range holds. */
   readonly metals: readonly { readonly metal: string; readonly name: string }[];
-  readonly sections: readonly SectionBlock[];
 }
 
 /** The range in a*, b*, with what can be mixed of it; alive with script. */
-export interface RangeMapView extends PageView {
+export interface RangeMapView extends MixingPageView {
   readonly kind: "range-map";
-  readonly lead: readonly string[];
-  readonly ways: readonly LinkView[];
-  readonly words: MixingWords;
   readonly colours: readonly PaintChoice[];
   readonly picture: PictureView;
   /** Where a* and b* lie in the wide picture and in the narrow one. */
   readonly scales: { readonly wide: string; readonly narrow: string };
-  readonly sections: readonly SectionBlock[];
 }
 
 /** A chosen set of tubes, kept in the address; without script the order of layering of them all. */
-export interface PaletteView extends PageView {
+export interface PaletteView extends MixingPageView {
   readonly kind: "palette";
-  readonly lead: readonly string[];
-  readonly ways: readonly LinkView[];
-  readonly words: MixingWords;
   readonly tubes: readonly (PaintChoice & { readonly colours: readonly ScreenColour[] })[];
-  readonly sections: readonly SectionBlock[];
 }
 
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */

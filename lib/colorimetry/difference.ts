@@ -23,6 +23,19 @@ export function deltaE00(one: Lab, other: Lab): number {
 }
 
 /**
+ * What independent uncertainties of L*, a* and b* come to together as Delta-E00 [1], each axis moved by itself.
+ * @param uncertainty of each axis [1], >= 0.
+ * @throws RangeError as {@link deltaE00}.
+ */
+export function uncertaintyDeltaE00(lab: Lab, uncertainty: Lab): number {
+  return Math.hypot(
+    deltaE00(lab, { ...lab, L: lab.L + uncertainty.L }),
+    deltaE00(lab, { ...lab, a: lab.a + uncertainty.a }),
+    deltaE00(lab, { ...lab, b: lab.b + uncertainty.b }),
+  );
+}
+
+/**
  * CIE 1976 colour difference Delta-E*ab, the distance in L*a*b*: what the
  * lightfastness categories are set in, and not Delta-E00.
  *

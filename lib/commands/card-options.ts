@@ -2,8 +2,6 @@ import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { cardSizes, PAPER_SIZES, type CardSize, type Paper } from "../print/card-size.ts";
 import type { StatedCard, WithoutCard } from "../print/range-cards.ts";
 import { FAMILIES } from "../records/schema/terms.ts";
-import type { Records } from "../records/records.ts";
-import type { ColourRecord } from "../records/schema/colour.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 import { OutputFault } from "../site/output-fault.ts";
 
@@ -64,19 +62,6 @@ export function chosenColours(
 }
 
 const FAMILY_KEYS = [...FAMILIES, "other"];
-/** A colour's family, of its own record or of its only pigment's. */
-export function familyOf(
-  { family, pigments }: Pick<ColourRecord, "family" | "pigments">,
-  records: Pick<Records, "pigments">,
-): string | undefined {
-  const [first, ...more] = pigments;
-  return (
-    family ??
-    (first === undefined || more.length > 0
-      ? undefined
-      : records.pigments.get(first.pigment)?.record.family)
-  );
-}
 
 /** "blacks" and "black" alike. */
 function familyKey(family: string): string {

@@ -1,14 +1,15 @@
 import { cardsPdf } from "../print/cards-pdf.ts";
 import { completeCards, laidCards, type WithoutCard } from "../print/range-cards.ts";
 import { reprintList, type Reprint } from "../print/reprint-list.ts";
-import { loadRecords } from "../records/load-records.ts";
 import { earlierCards } from "../site/earlier-manifest.ts";
+import { colourFamily } from "../sheet/colour-sheet.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { outputFile } from "../site/output-file.ts";
-import { latestDate, printedDate } from "../site/printed-date.ts";
+import { printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
-import { chosenColours, chosenSize, familyOf, type CardOptions } from "./card-options.ts";
-import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
+import { chosenColours, chosenSize, type CardOptions } from "./card-options.ts";
+import { printableRecords } from "./printable-records.ts";
+import { counted, say, seconds } from "./told.ts";
 import type { CommandOptions } from "./command-line.ts";
 
 /** Print shelf cards: all, some, or only those that say something else than they did. */
@@ -17,26 +18,16 @@ export function cards(
   wanted: CardOptions,
 ): number {
   const started = performance.now();
-  const { records, diagnostics } = loadRecords(
-    options.contentDir,
-    process.cwd(),
-    latestDate(options.date),
-  );
-  printDiagnostics(diagnostics);
-  if (records === undefined || exitCode(diagnostics, options.strict) !== 0) {
-    process.stdout.write(
-      `no cards, ${tally(diagnostics)}, ${seconds(started)}: nothing was written\n`,
-    );
-    return 1;
-  }
+  const records = printableRecords(options, "cards", started);
+  if (records === undefined) return 1;
   try {
     const output = outputFile(options.outputFile, options.contentDir, "cards");
     const size = chosenSize(wanted, records.workshop);
     const isChosen = chosenColours(
       wanted,
-      [...records.colours.values()].map(({ slug, record }) => ({
-        slug,
-        family: familyOf(record, records),
+      [...records.colours.values()].map((colour) => ({
+        slug: colour.slug,
+        family: colourFamily(colour, records),
       })),
     );
     const before = wanted.since === undefined ? undefined : earlierCards(wanted.since);
@@ -97,10 +88,6 @@ function reason({ markets, notClassified }: WithoutCard): string {
   return notClassified.length > 0
     ? `it is not classified yet, for want of hazard data of ${notClassified.join(", ")}`
     : `it may be sold in ${markets.join(", ")} on a legal basis alone or not at all`;
-}
-
-function say(line: string): void {
-  process.stdout.write(`${line}\n`);
 }
 
 function sayReprint({ slug, changes }: Reprint): void {

@@ -1,15 +1,16 @@
 import { labelsPdf } from "../print/labels-pdf.ts";
 import { packageSizes, type PackageSize } from "../print/package-size.ts";
 import { rangeLabels } from "../print/range-labels.ts";
-import { loadRecords } from "../records/load-records.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
+import { colourFamily } from "../sheet/colour-sheet.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { outputFile } from "../site/output-file.ts";
-import { latestDate, printedDate } from "../site/printed-date.ts";
+import { printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
-import { chosenColours, familyOf, unknownChoice, type CardOptions } from "./card-options.ts";
+import { chosenColours, unknownChoice, type CardOptions } from "./card-options.ts";
 import type { CommandOptions } from "./command-line.ts";
-import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
+import { printableRecords } from "./printable-records.ts";
+import { counted, say, seconds } from "./told.ts";
 
 /** Which labels are asked for. */
 export interface LabelOptions extends Pick<CardOptions, "only" | "family" | "size"> {
@@ -23,24 +24,16 @@ export function labels(
   wanted: LabelOptions,
 ): number {
   const started = performance.now();
-  const { records, diagnostics } = loadRecords(
-    options.contentDir,
-    process.cwd(),
-    latestDate(options.date),
-  );
-  printDiagnostics(diagnostics);
-  if (records === undefined || exitCode(diagnostics, options.strict) !== 0) {
-    say(`no labels, ${tally(diagnostics)}, ${seconds(started)}: nothing was written`);
-    return 1;
-  }
+  const records = printableRecords(options, "labels", started);
+  if (records === undefined) return 1;
   try {
     const output = outputFile(options.outputFile, options.contentDir, "labels");
     const sizes = chosenLabels(wanted.size, records.workshop);
     const isChosen = chosenColours(
       wanted,
-      [...records.colours.values()].map(({ slug, record }) => ({
-        slug,
-        family: familyOf(record, records),
+      [...records.colours.values()].map((colour) => ({
+        slug: colour.slug,
+        family: colourFamily(colour, records),
       })),
     );
     const { context } = workedSite(records, printedDate(options.date, records.newestDate));
@@ -92,8 +85,4 @@ function chosenLabels(size: string | undefined, workshop: WorkshopRecord): Packa
       sizes.map(({ name }) => name),
     );
   return found;
-}
-
-function say(line: string): void {
-  process.stdout.write(`${line}\n`);
 }

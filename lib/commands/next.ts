@@ -11,7 +11,7 @@ import { workedSite } from "../site/site-context.ts";
 import { theoryCacheOf } from "../site/theory-cache.ts";
 import { dueLines, nextLines } from "../workshop/next-view.ts";
 import type { CommandOptions } from "./command-line.ts";
-import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
+import { counted, exitCode, printDiagnostics, say, seconds, tally } from "./told.ts";
 
 /** Lines that are printed: who has done these asks again. */
 const SHOWN = 25;
@@ -65,8 +65,4 @@ export function next(
     process.stderr.write(`${error.message}\n`);
     return 1;
   }
-}
-
-function say(line: string): void {
-  process.stdout.write(`${line}\n`);
 }

@@ -11,7 +11,7 @@ import {
 import { GEOMETRIES, type Geometry, type Scale } from "../records/schema/terms.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { slugOf } from "./slug-of.ts";
-import { counted, printDiagnostics } from "./told.ts";
+import { counted, printDiagnostics, say } from "./told.ts";
 
 /** Names of samples that are printed. */
 const NAMED = 12;
@@ -131,10 +131,6 @@ function geometryText(geometry: Geometry | undefined, contentDir: string): strin
   return geometry === undefined && ofAll !== undefined
     ? ""
     : `, geometry: ${geometry ?? "GEOMETRY"}`;
-}
-
-function say(line: string): void {
-  process.stdout.write(`${line}\n`);
 }
 
 function complaint(sentence: string): number {

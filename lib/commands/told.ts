@@ -45,3 +45,8 @@ export function counted(count: number, noun: string): string {
 export function seconds(started: number): string {
   return `${((performance.now() - started) / 1000).toFixed(1)} s`;
 }
+
+/** A line of what a command did. */
+export function say(line: string): void {
+  process.stdout.write(`${line}\n`);
+}

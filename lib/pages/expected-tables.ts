@@ -8,6 +8,7 @@ import type { CellView, TableView } from "../present/views.ts";
 import type { ExpectedTintSection } from "../sheet/tints/expected-figures.ts";
 import { decimalText } from "../words/number-text.ts";
 import type { SheetPage } from "./section-views.ts";
+import { stepColumns } from "./step-columns.ts";
 
 /** Whites that the colour was not let down in, each with what is expected there, as ranges. */
 export function expectedTables({ worded: { sheet }, words }: SheetPage): Block[] {
@@ -35,7 +36,7 @@ function stepsTable(
   { white, massRatioKind, steps }: ExpectedTintSection,
   words: SheetPage["words"],
 ): TableView {
-  const { columns, stepsCaption, expectedNote } = words.pages.whites;
+  const { stepsCaption, expectedNote } = words.pages.whites;
   const range = (figure: Figure<Quantity>): CellView => ({
     text: isKnown(figure) ? words.pages.whites.range(...rounded(figure.value)) : "\u2013",
   });
@@ -43,14 +44,7 @@ function stepsTable(
     caption: stepsCaption(white.name, massRatioKind),
     note: expectedNote,
     compact: true,
-    columns: [
-      { head: columns.ratio },
-      { head: columns.L, numeric: true },
-      { head: columns.a, numeric: true },
-      { head: columns.b, numeric: true },
-      { head: columns.munsell },
-      { head: columns.misfit, unit: "\u0394E00", numeric: true },
-    ],
+    columns: stepColumns(words),
     rows: steps.map(({ massRatio, lab, munsell, uncertainty }): CellView[] => {
       const { L, a, b } = lab["D65/10"];
       return [

@@ -100,11 +100,8 @@ function curvePicture(page: SheetPage): PictureView | undefined {
     : { svg: asMarkup(spectralCurve(curve)), caption: curve.title };
 }
 
-/** The masstone's curve as page and paper draw it. */
-export function masstoneCurveOf({
-  worded: { sheet },
-  words,
-}: SheetPage): SpectralCurve | undefined {
+/** The masstone's curve. */
+function masstoneCurveOf({ worded: { sheet }, words }: SheetPage): SpectralCurve | undefined {
   const masstone = sheet.notations.masstone;
   const colour = ownColour(masstone);
   if (masstone?.curve === undefined || colour === undefined) return undefined;

@@ -172,8 +172,8 @@ const FEWEST_UNHIDDEN = 2;
 /** From here on a curve runs level. */
 const LEVEL_FROM = 0.998;
 
-/** The hiding curve as page and paper draw it, to where it runs level; none for a paint that hides in the thinnest films. */
-export function hidingOf({ worded: { sheet }, words }: SheetPage): HidingCurve | undefined {
+/** The hiding curve, to where it runs level; none for a paint that hides in the thinnest films. */
+function hidingOf({ worded: { sheet }, words }: SheetPage): HidingCurve | undefined {
   const colour = ownColour(sheet.notations.masstone);
   const films = (sheet.optics.hidingCurve ?? []).map(({ filmUm, contrastRatio }) => ({
     filmUm,

@@ -20,6 +20,7 @@ import { ownColour } from "./screen-swatch.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import { WHITES_PATH } from "./catalogue-pages.ts";
 import { emptySection, reasons, terms, type SheetPage } from "./section-views.ts";
+import { stepColumns } from "./step-columns.ts";
 
 /** Width of a ladder where there is room for one line of it [user units]. */
 const WIDE = 640;
@@ -149,17 +150,10 @@ function stepsTable(
   { white, steps, massRatioKind }: TintSection,
   words: SheetPage["words"],
 ): TableView {
-  const { columns, stepsCaption, note } = words.pages.whites;
+  const { stepsCaption, note } = words.pages.whites;
   return {
     caption: stepsCaption(white.name, massRatioKind),
-    columns: [
-      { head: columns.ratio },
-      { head: columns.L, numeric: true },
-      { head: columns.a, numeric: true },
-      { head: columns.b, numeric: true },
-      { head: columns.munsell },
-      { head: columns.misfit, unit: "\u0394E00", numeric: true },
-    ],
+    columns: stepColumns(words),
     rows: steps.map((step): CellView[] => {
       const [L, a, b] = labTexts(step.lab["D65/10"]);
       const munsell = step.munsell?.text;
@@ -204,8 +198,8 @@ function trailPicture(page: SheetPage): PictureView | undefined {
     : { svg: asMarkup(tintTrail(trail)), caption: trail.title };
 }
 
-/** The trail as page and paper draw it; none where no white has two drawdowns. */
-export function trailOf({
+/** The trail; none where no white has two drawdowns. */
+function trailOf({
   worded: { sheet },
   words,
   context: { sheets },

@@ -9,13 +9,13 @@ import {
   spotsAround,
   type LabelWish,
 } from "./label-placement.ts";
-import { onPanel, picture, pictureWidth, written, type PictureWords } from "./picture.ts";
+import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
 import { rangeBar } from "./place-in-range.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
 import { ownColourLine, type ScreenColour } from "./screen-colour.ts";
 import { dashesOf, MARK_RADIUS, standingMark, type ShownStanding } from "./standing-mark.ts";
-import { refusal, type SvgNode } from "./svg.ts";
+import { refusal } from "./svg.ts";
 import { roundTicks, ticksEvery } from "./ticks.ts";
 
 /** Ends of the film axis [um]. */
@@ -46,8 +46,6 @@ export interface HidingCurve extends PictureWords {
     | undefined;
   readonly filmLabel: string;
   readonly contrastLabel: string;
-  /** Of the drawing area in user units, lower on paper; 200 unless given. */
-  readonly areaHeight?: number | undefined;
 }
 
 const AREA_HEIGHT = 200;
@@ -57,10 +55,6 @@ const AREA_HEIGHT = 200;
  * @throws RangeError for nothing to draw, or a film or ratio outside its domain.
  */
 export function hidingCurve(params: HidingCurve): string {
-  return written(hidingCurveDrawing(params));
-}
-
-export function hidingCurveDrawing(params: HidingCurve): SvgNode {
   const { curves, readings, limit, hidingFilm } = params;
   const points = [...curves.flatMap((curve) => curve.points), ...readings];
   if (points.length === 0) throw refusal("films", "none", "at least one");
@@ -78,7 +72,7 @@ export function hidingCurveDrawing(params: HidingCurve): SvgNode {
   const frame = plotFrame({
     width,
     top: 0,
-    areaHeight: params.areaHeight ?? AREA_HEIGHT,
+    areaHeight: AREA_HEIGHT,
     decimalMark: params.decimalMark,
     inside: 10,
     headroom: 14,
@@ -159,7 +153,7 @@ export function hidingCurveDrawing(params: HidingCurve): SvgNode {
       bottom: frame.area.bottom - 1,
     },
   );
-  return picture("hiding-curve", params, { width, height: frame.bottom }, [
+  return writtenPicture("hiding-curve", params, { width, height: frame.bottom }, [
     ...frame.nodes,
     onPanel([
       hairline({ x: frame.area.left, y: limitY }, { x: frame.area.right, y: limitY }, "reference"),

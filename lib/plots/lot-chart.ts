@@ -1,9 +1,9 @@
 import { hairline } from "./hairline.ts";
-import { onPanel, picture, pictureWidth, written, type PictureWords } from "./picture.ts";
+import { levelLine, levelName } from "./level-line.ts";
+import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { DASHES, standingMark } from "./standing-mark.ts";
 import { element, polyline, refusal } from "./svg.ts";
-import { textLine } from "./text-label.ts";
 import { roundTicks } from "./ticks.ts";
 
 /** One lot of a chart, in order of time. */
@@ -56,62 +56,43 @@ export function lotChart(params: LotChart): string {
     },
     y: { domain, ticks: roundTicks(domain, 5), label: params.valueLabel },
   });
-  const across = (value: number, dashes: string | undefined, weight: number) =>
-    element("path", {
-      d: polyline([
-        { x: frame.area.left, y: frame.y(value) },
-        { x: frame.area.right, y: frame.y(value) },
-      ]),
-      fill: "none",
-      stroke: "currentColor",
-      "stroke-width": weight,
-      "stroke-dasharray": dashes,
-    });
   const points = lots.map(({ value }, i) => ({ x: frame.x(i + 1), y: frame.y(value) }));
-  const named = (text: string, value: number) =>
-    textLine(
-      text,
-      { x: frame.area.right - 5, y: frame.y(value) - 4 },
-      { role: "label", anchor: "end", rim: true },
-    );
-  return written(
-    picture("lot-chart", params, { width, height: frame.bottom }, [
-      ...frame.nodes,
-      onPanel([
-        ...tolerance.map((value) => across(value, "1 4", 1.2)),
-        ...limits.map((value) => across(value, DASHES, 1)),
-        hairline(
-          { x: frame.area.left, y: frame.y(mean) },
-          { x: frame.area.right, y: frame.y(mean) },
-          "axis",
-        ),
-        element("path", {
-          d: polyline(points),
-          fill: "none",
-          stroke: "currentColor",
-          "stroke-width": 1,
-        }),
-        ...points.flatMap((point, i) => [
-          standingMark("measured", point),
-          ...(lots[i]?.isMarked === true
-            ? [
-                element("circle", {
-                  cx: point.x,
-                  cy: point.y,
-                  r: 8,
-                  fill: "none",
-                  stroke: "currentColor",
-                  "stroke-width": 1.5,
-                }),
-              ]
-            : []),
-        ]),
-        named(lineLabels.mean, mean),
-        named(lineLabels.limits, limits[1]),
-        ...(Math.abs(frame.y(tolerance[0]) - frame.y(limits[0])) < 14
-          ? []
-          : [named(lineLabels.tolerance, tolerance[0])]),
+  return writtenPicture("lot-chart", params, { width, height: frame.bottom }, [
+    ...frame.nodes,
+    onPanel([
+      ...tolerance.map((value) => levelLine(frame, value, { dashes: "1 4", weight: 1.2 })),
+      ...limits.map((value) => levelLine(frame, value, { dashes: DASHES, weight: 1 })),
+      hairline(
+        { x: frame.area.left, y: frame.y(mean) },
+        { x: frame.area.right, y: frame.y(mean) },
+        "axis",
+      ),
+      element("path", {
+        d: polyline(points),
+        fill: "none",
+        stroke: "currentColor",
+        "stroke-width": 1,
+      }),
+      ...points.flatMap((point, i) => [
+        standingMark("measured", point),
+        ...(lots[i]?.isMarked === true
+          ? [
+              element("circle", {
+                cx: point.x,
+                cy: point.y,
+                r: 8,
+                fill: "none",
+                stroke: "currentColor",
+                "stroke-width": 1.5,
+              }),
+            ]
+          : []),
       ]),
+      levelName(frame, mean, lineLabels.mean),
+      levelName(frame, limits[1], lineLabels.limits),
+      ...(Math.abs(frame.y(tolerance[0]) - frame.y(limits[0])) < 14
+        ? []
+        : [levelName(frame, tolerance[0], lineLabels.tolerance)]),
     ]),
-  );
+  ]);
 }

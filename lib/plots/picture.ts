@@ -50,21 +50,6 @@ export function writtenPicture(
   size: PictureSize,
   content: readonly SvgNode[],
 ): string {
-  return written(picture(kind, words, size, content));
-}
-
-/** A picture as a page takes it. */
-export function written(tree: SvgNode): string {
-  return `${writtenSvg(tree)}\n`;
-}
-
-/** The same before it is written: what paper is drawn from. */
-export function picture(
-  kind: string,
-  words: PictureWords,
-  size: PictureSize,
-  content: readonly SvgNode[],
-): SvgNode {
   const { idPrefix, title, description } = words;
   if (!/^[A-Za-z][\w-]*$/.test(idPrefix))
     throw refusal("id prefix", idPrefix, "a letter, then letters, digits, - or _");
@@ -74,7 +59,7 @@ export function picture(
   ] as const) {
     if (text.trim() === "") throw refusal(subject, text, "words for who cannot see the picture");
   }
-  return element(
+  const tree = element(
     "svg",
     {
       xmlns: "http://www.w3.org/2000/svg",
@@ -95,6 +80,7 @@ export function picture(
       ...content,
     ],
   );
+  return `${writtenSvg(tree)}\n`;
 }
 
 /** Width of a picture in user units. @throws RangeError outside 280 to 960. */

@@ -2,12 +2,12 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
 import { segmentsThrough } from "./box.ts";
 import { drawnLabels, placedLabels, spotsAlong, type LabelWish } from "./label-placement.ts";
-import { onPanel, picture, pictureWidth, written, type PictureWords } from "./picture.ts";
+import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame, type PlotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
 import { ownColourLine, type ScreenColour } from "./screen-colour.ts";
 import { dashesOf, type ShownStanding } from "./standing-mark.ts";
-import { refusal, type Point, type SvgNode } from "./svg.ts";
+import { refusal, type Point } from "./svg.ts";
 import { ticksEvery } from "./ticks.ts";
 
 /** Upper ends of the reflectance axis: 1, a little more for a fluorescent white, and less for what is dark throughout. */
@@ -41,7 +41,7 @@ export interface SpectralCurve extends PictureWords {
   readonly reflectanceLabel: (end: ReflectanceScale) => string;
   /** One for all pictures that are to be compared; absent: the smallest that holds every reading. */
   readonly scale?: ReflectanceScale | undefined;
-  /** Of the drawing area in user units, lower on paper; 190 unless given. */
+  /** Of the drawing area in user units; 190 unless given. */
   readonly areaHeight?: number | undefined;
 }
 
@@ -52,10 +52,6 @@ const AREA_HEIGHT = 190;
  * @throws RangeError for no curve, one with fewer than two points in the range, or a reading outside the scale.
  */
 export function spectralCurve(params: SpectralCurve): string {
-  return written(spectralCurveDrawing(params));
-}
-
-export function spectralCurveDrawing(params: SpectralCurve): SvgNode {
   if (params.curves.length === 0) throw refusal("curves", "none", "at least one");
   const readings = params.curves.map(drawnReadings);
   const highest = Math.max(
@@ -83,7 +79,7 @@ export function spectralCurveDrawing(params: SpectralCurve): SvgNode {
   const lines = readings.map((points) =>
     points.map(({ nm, reflectance }) => ({ x: frame.x(nm), y: frame.y(reflectance) })),
   );
-  return picture("spectral-curve", params, { width, height: frame.bottom }, [
+  return writtenPicture("spectral-curve", params, { width, height: frame.bottom }, [
     ...frame.nodes,
     onPanel([
       ...lines.flatMap((line, i) => drawn(params.curves[i], line)),

@@ -2,14 +2,7 @@ import { domainError } from "../diagnostics/diagnostic.ts";
 import { boxAround, segmentsThrough, type Segment } from "./box.ts";
 import { hairline } from "./hairline.ts";
 import { drawnLabels, placedLabels, spotsAround, type LabelWish } from "./label-placement.ts";
-import {
-  onPanel,
-  picture,
-  pictureWidth,
-  TEXT_SIZE,
-  written,
-  type PictureWords,
-} from "./picture.ts";
+import { onPanel, pictureWidth, TEXT_SIZE, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame, type PlotFrame } from "./plot-frame.ts";
 import { smallestHolding } from "./scale.ts";
 import type { ScreenColour } from "./screen-colour.ts";
@@ -85,10 +78,6 @@ export interface TrailFrame {
  * @throws RangeError for no point, a coordinate that is not a number, or one outside the scale asked for.
  */
 export function tintTrail(params: TintTrail): string {
-  return written(tintTrailDrawing(params));
-}
-
-export function tintTrailDrawing(params: TintTrail): SvgNode {
   const { axes, ends } = params;
   const { trails, beyond } = cropped(params);
   const coordinates = trails.flatMap(({ points, predicted = [] }) =>
@@ -140,25 +129,31 @@ export function tintTrailDrawing(params: TintTrail): SvgNode {
       bottom: frame.area.bottom - 3,
     },
   );
-  return picture("tint-trail", params, { width: pictureWidth(params), height: frame.bottom }, [
-    ...frame.nodes,
-    onPanel([
-      ...neutralCross(frame, ends),
-      ...placed.flatMap(({ lines }) =>
-        lines.map(({ segments, dashes }) => drawnLine(segments, dashes)),
-      ),
-      // Readings on top: a predicted mark never hides a measured one.
-      ...placed
-        .flatMap(({ marks, trail: { shape } }) => marks.map((mark) => ({ ...mark, shape })))
-        .toSorted(
-          (one, other) =>
-            Number(one.point.standing === "measured") - Number(other.point.standing === "measured"),
-        )
-        .map(({ at, point, shape }) => standingMark(point.standing, at, point.colour, shape)),
-      ...atEdge.map(({ at, angle }) => arrowhead(at, angle)),
-      ...drawnLabels(wishes, spots),
-    ]),
-  ]);
+  return writtenPicture(
+    "tint-trail",
+    params,
+    { width: pictureWidth(params), height: frame.bottom },
+    [
+      ...frame.nodes,
+      onPanel([
+        ...neutralCross(frame, ends),
+        ...placed.flatMap(({ lines }) =>
+          lines.map(({ segments, dashes }) => drawnLine(segments, dashes)),
+        ),
+        // Readings on top: a predicted mark never hides a measured one.
+        ...placed
+          .flatMap(({ marks, trail: { shape } }) => marks.map((mark) => ({ ...mark, shape })))
+          .toSorted(
+            (one, other) =>
+              Number(one.point.standing === "measured") -
+              Number(other.point.standing === "measured"),
+          )
+          .map(({ at, point, shape }) => standingMark(point.standing, at, point.colour, shape)),
+        ...atEdge.map(({ at, angle }) => arrowhead(at, angle)),
+        ...drawnLabels(wishes, spots),
+      ]),
+    ],
+  );
 }
 
 function centredFrame(coordinates: readonly number[], scale: TrailScale | undefined): TrailFrame {

@@ -1,8 +1,8 @@
-import { onPanel, picture, pictureWidth, written, type PictureWords } from "./picture.ts";
+import { levelLine, levelName } from "./level-line.ts";
+import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame } from "./plot-frame.ts";
 import { DASHES, standingMark } from "./standing-mark.ts";
 import { element, polyline, refusal } from "./svg.ts";
-import { textLine } from "./text-label.ts";
 import { roundTicks, type Ticks } from "./ticks.ts";
 
 export interface TrialCurve extends PictureWords {
@@ -43,34 +43,20 @@ export function trialCurve(params: TrialCurve): string {
     },
   });
   const places = points.map(({ day, value }) => ({ x: frame.x(day), y: frame.y(value) }));
-  return written(
-    picture("trial-curve", params, { width, height: frame.bottom }, [
-      ...frame.nodes,
-      onPanel([
-        ...limits.flatMap(({ value, name }) => [
-          element("path", {
-            d: polyline([
-              { x: frame.area.left, y: frame.y(value) },
-              { x: frame.area.right, y: frame.y(value) },
-            ]),
-            fill: "none",
-            stroke: "currentColor",
-            "stroke-dasharray": DASHES,
-          }),
-          textLine(
-            name,
-            { x: frame.area.right - 5, y: frame.y(value) - 4 },
-            { role: "label", anchor: "end", rim: true },
-          ),
-        ]),
-        element("path", {
-          d: polyline(places),
-          fill: "none",
-          stroke: "currentColor",
-          "stroke-width": 1.25,
-        }),
-        ...places.map((place) => standingMark("measured", place)),
+  return writtenPicture("trial-curve", params, { width, height: frame.bottom }, [
+    ...frame.nodes,
+    onPanel([
+      ...limits.flatMap(({ value, name }) => [
+        levelLine(frame, value, { dashes: DASHES }),
+        levelName(frame, value, name),
       ]),
+      element("path", {
+        d: polyline(places),
+        fill: "none",
+        stroke: "currentColor",
+        "stroke-width": 1.25,
+      }),
+      ...places.map((place) => standingMark("measured", place)),
     ]),
-  );
+  ]);
 }

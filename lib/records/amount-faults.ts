@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { amountEnds } from "./amount-ends.ts";
-import type { ParsedFiles } from "./parsed-files.ts";
+import { allRecords, type ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { eachValue } from "./record-values.ts";
 import type { RecordPath } from "./yaml-record.ts";
@@ -22,18 +22,8 @@ const RUB_OUT_METHODS = ["ISO 787-5", "ASTM D281", "ASTM D1483"] as const;
 
 /** Figures that no method gives: uncertainties past all sense, colour changes beyond white to black, methods that there are not, dates to come. */
 export function amountFaults(files: ParsedFiles, today: string | undefined): Diagnostic[] {
-  const all: readonly Parsed<unknown>[] = [
-    ...(files.workshop === undefined ? [] : [files.workshop]),
-    ...files.pigments.values(),
-    ...files.vehicles.values(),
-    ...files.colours.values(),
-    ...files.sources.values(),
-    ...files.answers.values(),
-    ...files.lots.values(),
-    ...files.trials.values(),
-  ];
   return [
-    ...all.flatMap((one) => valueFaults(one, today)),
+    ...allRecords(files).flatMap((one) => valueFaults(one, today)),
     ...[...files.colours.values()].flatMap((colour) =>
       (colour.record.exposures ?? []).flatMap(({ deltaEab }, i) =>
         exposureFaults(colour, amountEnds(deltaEab, ["exposures", i, "deltaEab"])),

@@ -15,7 +15,7 @@ import { drawdownFaults } from "./drawdown-faults.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { offeredSizes, type OfferedSize } from "./offered-sizes.ts";
 import { lotFaults } from "./lot-faults.ts";
-import { parsedFiles, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
+import { allRecords, parsedFiles, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { lotWithNoise, resolvedLot } from "./resolved-lots.ts";
 import type {
@@ -114,18 +114,7 @@ export function checkedRecords(
     sorted.some(({ severity }) => severity === "error")
   )
     return { diagnostics: sorted, notes };
-  const newestDate = newestDateOf(
-    [
-      files.workshop,
-      ...files.pigments.values(),
-      ...files.vehicles.values(),
-      ...files.colours.values(),
-      ...files.sources.values(),
-      ...files.answers.values(),
-      ...files.lots.values(),
-      ...files.trials.values(),
-    ].map(({ record }) => record),
-  );
+  const newestDate = newestDateOf(allRecords(files).map(({ record }) => record));
   return {
     diagnostics: sorted,
     notes,

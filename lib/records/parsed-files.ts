@@ -33,6 +33,20 @@ export interface ParsedFiles {
   readonly faulty: ReadonlySet<string>;
 }
 
+/** Every record that could be read, of every kind. */
+export function allRecords(files: ParsedFiles): Parsed<unknown>[] {
+  return [
+    ...(files.workshop === undefined ? [] : [files.workshop]),
+    ...files.pigments.values(),
+    ...files.vehicles.values(),
+    ...files.colours.values(),
+    ...files.sources.values(),
+    ...files.answers.values(),
+    ...files.lots.values(),
+    ...files.trials.values(),
+  ];
+}
+
 /** Whether a record is there, or may be, though it could not be read. */
 export function isFaulty({ faulty }: ParsedFiles, folder: string, slug: string): boolean {
   return faulty.has(`${folder}/${slug}`) || faulty.has(`${folder}/`);

@@ -27,7 +27,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
   const cautions = cautionsSection(colour, pigments, vehicle, oil, records);
   const lots = lotsSection(slug, records);
   const offer = offerSection(colour, cautions, records);
-  const family = record.family ?? familyOf(colour, records);
+  const family = colourFamily(colour, records);
   const tints = tintsAsDrawn(colour, fits, records);
   const sheet: Sheet = {
     slug,
@@ -66,8 +66,12 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
   return sheet;
 }
 
-/** Of its pigment, where there is only one. */
-function familyOf({ record: { pigments } }: Colour, records: Records): Sheet["family"] {
+/** Its own, or that of its pigment, where there is only one. */
+export function colourFamily(
+  { record: { family, pigments } }: Colour,
+  records: Records,
+): Sheet["family"] {
+  if (family !== undefined) return family;
   const [only] = pigments;
   const pigment = only === undefined ? undefined : records.pigments.get(only.pigment)?.record;
   return pigments.length > 1

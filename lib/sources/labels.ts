@@ -22,13 +22,6 @@ export const LABEL_SOURCES = {
     standing: "derived",
     note: "Worked from what several commentaries print of it alike; the text itself was not at hand. Its application was put off to 1 January 2028, and its simplification is under discussion.",
   },
-  "food-label-letters": {
-    short: "Regulation (EU) No 1169/2011",
-    citation:
-      "Regulation (EU) No 1169/2011 on food information, Article 13(3): letters on packages under 80 cm2 have an x-height of 0.9 mm or more.",
-    standing: "derived",
-    note: "Not a rule for paint: taken as the least that is called legible, worked from commentaries that print it alike.",
-  },
   "iso-15420-memory": {
     citation:
       "ISO/IEC 15420 and the GS1 General Specifications: an EAN-13 symbol is 95 modules wide with 11 of quiet zone before and 7 behind; a module is 0.33 mm, and prints from 80 to 200 % of that.",

@@ -7,7 +7,6 @@ import { hueCircle } from "../../lib/plots/hue-circle.ts";
 import { ladderStrip } from "../../lib/plots/ladder-strip.ts";
 import { placeInRange } from "../../lib/plots/place-in-range.ts";
 import { spectralCurve } from "../../lib/plots/spectral-curve.ts";
-import { swatchPanel } from "../../lib/plots/swatch-panel.ts";
 import { tintTrail } from "../../lib/plots/tint-trail.ts";
 import { valueChromaSlice } from "../../lib/plots/value-chroma-slice.ts";
 import { parsedSvg, seenTexts } from "./parsed-svg.ts";
@@ -22,16 +21,6 @@ const grid = { startNm: 400, stepNm: 100, count: 4 };
 const point = { ...step, label: T, hue: 5, chroma: 1, value: 5, href: `../a?b=1&c="<'` };
 
 const PICTURES: Readonly<Record<string, string>> = {
-  swatchPanel: swatchPanel(
-    {
-      ...words,
-      masstone: { colour: undefined, caption: T, standing: "not stated" },
-      levels: [T],
-      whites: [{ caption: T, standing: "stated", tints: [undefined] }],
-      missing: T,
-    },
-    "narrow",
-  ),
   ladderStrip: ladderStrip({
     ...strip,
     steps: [

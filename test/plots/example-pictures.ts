@@ -17,7 +17,6 @@ import { placeInRange } from "../../lib/plots/place-in-range.ts";
 import type { ScreenColour } from "../../lib/plots/screen-colour.ts";
 import { spectralCurve } from "../../lib/plots/spectral-curve.ts";
 import type { ShownStanding } from "../../lib/plots/standing-mark.ts";
-import { swatchPanel, type SwatchPanel } from "../../lib/plots/swatch-panel.ts";
 import { tintTrail, type TintTrail, type Trail } from "../../lib/plots/tint-trail.ts";
 import { valueChromaSlice } from "../../lib/plots/value-chroma-slice.ts";
 
@@ -44,29 +43,6 @@ export function words(
 const BLACK = lab(9, 0.4, -0.6);
 const ULTRAMARINE = lab(22, 34, -62);
 const OCHRE = lab(60, 14, 46);
-
-export const PANEL: Omit<SwatchPanel, "idPrefix" | "title" | "description"> = {
-  masstone: { colour: BLACK, caption: "Masstone", standing: "measured" },
-  levels: ["L* 70", "L* 50", "L* 30"],
-  whites: [
-    {
-      caption: "Titanium white",
-      standing: "derived",
-      tints: [lab(70, -1.4, -5.2), lab(50, -1.1, -6.4), lab(30, -0.4, -4.8)],
-    },
-    {
-      caption: "Lead white",
-      standing: "derived",
-      tints: [lab(70, -0.2, -0.4), lab(50, 0.1, -1.8), lab(30, 0.2, -1.9)],
-    },
-    {
-      caption: "Zinc white",
-      standing: "estimated",
-      tints: [lab(70, -0.8, -2.8), lab(50, -0.7, -4.0), undefined],
-    },
-  ],
-  missing: "not stated",
-};
 
 const ratios: readonly (readonly [number, ShownStanding])[] = [
   [0, "measured"],
@@ -170,78 +146,6 @@ const films = (
 
 /** Every picture by the name of its snapshot. */
 export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
-  "swatch-panel-narrow": swatchPanel(
-    { ...words("spn", "Bluest in titanium white"), ...PANEL },
-    "narrow",
-  ),
-  "swatch-panel-wide": swatchPanel(
-    { ...words("spw", "Bluest in titanium white"), ...PANEL },
-    "wide",
-  ),
-  "swatch-panel-no-whites": swatchPanel(
-    {
-      ...words("sp0", "A deep blue"),
-      ...PANEL,
-      masstone: { ...PANEL.masstone, colour: ULTRAMARINE },
-      levels: [],
-      whites: [],
-    },
-    "narrow",
-  ),
-  "swatch-panel-no-whites-wide": swatchPanel(
-    {
-      ...words("sp0w", "A deep blue"),
-      ...PANEL,
-      masstone: { ...PANEL.masstone, colour: ULTRAMARINE },
-      levels: [],
-      whites: [],
-    },
-    "wide",
-  ),
-  "swatch-panel-no-masstone": swatchPanel(
-    {
-      ...words("spm", "No reading yet"),
-      ...PANEL,
-      masstone: { colour: undefined, caption: "Masstone", standing: "not stated" },
-      levels: ["L* 50"],
-      whites: [
-        {
-          caption: "Lead white in walnut oil (PW 1)",
-          standing: "measured",
-          tints: [lab(50, 0, -1)],
-        },
-      ],
-    },
-    "narrow",
-  ),
-  "swatch-panel-no-masstone-wide": swatchPanel(
-    {
-      ...words("spmw", "No reading yet"),
-      ...PANEL,
-      masstone: { colour: undefined, caption: "Masstone", standing: "not stated" },
-      levels: ["L* 50"],
-      whites: [
-        {
-          caption: "Lead white in walnut oil (PW 1)",
-          standing: "measured",
-          tints: [lab(50, 0, -1)],
-        },
-      ],
-    },
-    "wide",
-  ),
-  "swatch-panel-two": swatchPanel(
-    {
-      ...words("sp2", "Two whites"),
-      ...PANEL,
-      masstone: { colour: OCHRE, caption: "Masstone, over white", standing: "stated" },
-      levels: ["L* 70", "L* 50"],
-      whites: PANEL.whites
-        .slice(0, 2)
-        .map((white) => ({ ...white, tints: [lab(85, 5, 24), lab(70, 10, 40)] })),
-    },
-    "narrow",
-  ),
   "ladder-strip": ladderStrip({
     ...words("lad", "Turns blue from 1:5 on"),
     heading: "In titanium white (PW 6)",

@@ -30,6 +30,23 @@ interface Sent {
   };
 }
 
+/** Bring the part of a page that a script makes to life; where the range has not come, what stands in its place says why. */
+export function withRange(
+  selector: string,
+  start: (at: HTMLElement, range: MixingRange) => void,
+): void {
+  const root = document.querySelector<HTMLElement>(selector);
+  const without = document.querySelector("[data-without]");
+  const range = sentRange();
+  if (typeof range === "string") {
+    if (without !== null) without.textContent = range;
+  } else if (root !== null) {
+    without?.remove();
+    root.hidden = false;
+    start(root, range);
+  }
+}
+
 /** The range, or a sentence why there is none. */
 export function sentRange(): MixingRange | string {
   const { mixingPaints } = globalThis as Sent;

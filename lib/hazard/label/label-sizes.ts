@@ -23,9 +23,6 @@ export const LETTERS_FROM = "2028-01-01";
 /** Between baselines, as a share of the size of the letters. @source clp-letter-sizes */
 export const LINE_SPACING = 1.2;
 
-/** What is called legible on packages under 80 cm2 [mm]: no label of ours goes below it. @source food-label-letters */
-export const LEAST_X_HEIGHT_MM = 0.9;
-
 const LITRE_ML = 1000;
 
 /**

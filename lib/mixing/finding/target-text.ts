@@ -1,5 +1,5 @@
 /** A colour as somebody writes it down: a Munsell notation, L*a*b*, or what a screen is told. */
-import { deltaE00 } from "../../colorimetry/difference.ts";
+import { uncertaintyDeltaE00 } from "../../colorimetry/difference.ts";
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import { labUnder } from "../../colorimetry/lab-under.ts";
 import { labOfMunsell } from "../../colorimetry/munsell-inversion.ts";
@@ -59,11 +59,11 @@ function carried(
     name,
     origin,
     lab,
-    p68: Math.hypot(
-      deltaE00(lab, { ...lab, L: Math.min(lab.L + own.L, 100) }),
-      deltaE00(lab, { ...lab, a: lab.a + Math.hypot(own.a, each) }),
-      deltaE00(lab, { ...lab, b: lab.b + Math.hypot(own.b, each) }),
-    ),
+    p68: uncertaintyDeltaE00(lab, {
+      L: Math.min(own.L, 100 - lab.L),
+      a: Math.hypot(own.a, each),
+      b: Math.hypot(own.b, each),
+    }),
   };
 }
 

@@ -1,5 +1,5 @@
 /** The colour that a recipe is wanted for. */
-import { deltaE00 } from "../../colorimetry/difference.ts";
+import { uncertaintyDeltaE00 } from "../../colorimetry/difference.ts";
 import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
@@ -27,11 +27,6 @@ export function readTarget(
 ): Target {
   const spectrum = finishedSpectrum(read, { geometry, surface }, "glossy");
   const lab = labOf(spectrum.grid, spectrum.values);
-  const u = labUncertainty(spectrum, "D65/10");
-  const p68 = Math.hypot(
-    deltaE00(lab, { ...lab, L: lab.L + u.L }),
-    deltaE00(lab, { ...lab, a: lab.a + u.a }),
-    deltaE00(lab, { ...lab, b: lab.b + u.b }),
-  );
+  const p68 = uncertaintyDeltaE00(lab, labUncertainty(spectrum, "D65/10"));
   return { name, origin, lab, spectrum, p68 };
 }

@@ -25,10 +25,6 @@ export function useRenotation(table: RenotationTable): void {
   renotation = unpackedRenotation(table);
 }
 
-export function hasRenotation(): boolean {
-  return renotation !== undefined;
-}
-
 function known(): Renotation {
   if (renotation === undefined)
     throw new Error("There is no renotation yet; useRenotation comes first");

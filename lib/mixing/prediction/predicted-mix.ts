@@ -1,5 +1,5 @@
 /** What a mix reads, by the same models as the sheets: as read, a let-down between its drawdowns, or K and S added. */
-import { deltaE00 } from "../../colorimetry/difference.ts";
+import { uncertaintyDeltaE00 } from "../../colorimetry/difference.ts";
 import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
@@ -156,11 +156,6 @@ function paintAlone(slug: string, mass: Mix, range: MixingRange): PredictedMix |
 /** What a reading's own noise moves, Delta-E00. */
 function readingUncertainty({ spectrum }: Measurement): PredictionUncertainty {
   const lab = labOf(spectrum.grid, spectrum.values);
-  const u = labUncertainty(spectrum, "D65/10");
-  const p68 = Math.hypot(
-    deltaE00(lab, { ...lab, L: lab.L + u.L }),
-    deltaE00(lab, { ...lab, a: lab.a + u.a }),
-    deltaE00(lab, { ...lab, b: lab.b + u.b }),
-  );
+  const p68 = uncertaintyDeltaE00(lab, labUncertainty(spectrum, "D65/10"));
   return { p68, p90: P90 * p68 };
 }

@@ -1,0 +1,22 @@
+import { loadRecords } from "../records/load-records.ts";
+import type { Records } from "../records/records.ts";
+import { latestDate } from "../site/printed-date.ts";
+import type { CommandOptions } from "./command-line.ts";
+import { exitCode, printDiagnostics, say, seconds, tally } from "./told.ts";
+
+/**
+ * The records to print from, after every complaint about them; undefined where one of them stops the command.
+ * @param what is not printed then: "cards".
+ * @param started of performance.now().
+ */
+export function printableRecords(
+  { contentDir, date, strict }: Pick<CommandOptions, "contentDir" | "date" | "strict">,
+  what: string,
+  started: number,
+): Records | undefined {
+  const { records, diagnostics } = loadRecords(contentDir, process.cwd(), latestDate(date));
+  printDiagnostics(diagnostics);
+  if (records !== undefined && exitCode(diagnostics, strict) === 0) return records;
+  say(`no ${what}, ${tally(diagnostics)}, ${seconds(started)}: nothing was written`);
+  return undefined;
+}
