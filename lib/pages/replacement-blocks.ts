@@ -11,10 +11,9 @@ import { mixableColours, type MixingRange } from "../mixing/mixing-range.ts";
 import { mixFacts } from "../mixing/prediction/mix-facts.ts";
 import { volumeMix } from "../mixing/prediction/mass-mix.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
-import { driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
+import { differenceText, driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
 import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
 import { asMarkup, type CellView } from "../present/views.ts";
-import { decimalText } from "../words/number-text.ts";
 import { mixingOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
@@ -193,8 +192,4 @@ function paintCells(paint: MixingPaint, range: MixingRange): string[] {
     range,
   );
   return [lastsText(facts), driesText(facts), paint.facts.opacity?.text ?? "\u2013"];
-}
-
-function differenceText(difference: number, p68: number): string {
-  return `\u0394E\u00a0${decimalText(difference, 1)} \u00b1${decimalText(p68, 1)}`;
 }
