@@ -190,9 +190,19 @@ function showReach(at: HTMLElement, { chosen, white, L }: Wish, paints: MixingRa
           ),
         ]),
   ].join(" ");
-  const gaps = sent === undefined ? [] : gapsOf(own, sent, chosen, paints);
+  const rows = sent === undefined ? [] : gapRows(own, sent, chosen, paints);
+  const { gapColumns } = PALETTE;
   held(at, "[data-gaps]", HTMLElement).replaceChildren(
-    ...(gaps.length === 0 ? [PALETTE.noGaps] : gaps).map((text) => made("li", "", text)),
+    ...(rows.length === 0
+      ? [made("p", "", PALETTE.noGaps)]
+      : [
+          table(
+            PALETTE.gapsCaption,
+            [gapColumns.hue, ...own.map(({ L }) => PALETTE.gapAt(L)), gapColumns.bring],
+            rows,
+          ),
+          made("p", "note", PALETTE.gapsNote),
+        ]),
   );
 }
 
@@ -206,39 +216,36 @@ interface Gap {
   readonly p68: number;
 }
 
-/** Hues in which the range reaches clearly further, the widest gap of each, with the tubes that would close it. */
-function gapsOf(
+/** Hues in which the range reaches clearly further: the widest gap at each level, and the tubes that would close it. */
+function gapRows(
   own: readonly Hull[],
   { levels }: SentReach,
   chosen: readonly MixingPaint[],
   paints: MixingRange,
-): string[] {
-  const gaps = levels.flatMap(({ L, all }) => {
+): (readonly string[])[] {
+  const byLevel = levels.map(({ L, all }) => {
     const [whole, hull] = [receivedHull(L, all), own.find((one) => one.L === L)];
-    return Array.from(
-      { length: DIRECTIONS },
-      (_, i) => gapAt(whole, hull, (i / DIRECTIONS) * 2 * Math.PI) ?? [],
-    ).flat();
+    return Array.from({ length: DIRECTIONS }, (_, i) => (i / DIRECTIONS) * 2 * Math.PI).flatMap(
+      (angle) => gapAt(whole, hull, angle) ?? [],
+    );
   });
+  const wider = (one: Gap, other: Gap): number => other.short - one.short;
   return PALETTE.hues.flatMap((hue, sector) => {
-    const widest = levels
-      .flatMap(({ L }) => {
-        const inSector = gaps.filter((gap) => gap.L === L && hueSector(gap.angle) === sector);
-        return inSector.toSorted((one, other) => other.short - one.short)[0] ?? [];
-      })
-      .filter(({ short }) => short >= GAP_FROM)
-      .toSorted((one, other) => other.short - one.short);
-    const [worst, ...others] = widest;
+    const widest = byLevel.map((gaps) => {
+      const [found] = gaps.filter(({ angle }) => hueSector(angle) === sector).toSorted(wider);
+      return found === undefined || found.short < GAP_FROM ? undefined : found;
+    });
+    const [worst] = widest.filter((gap) => gap !== undefined).toSorted(wider);
     if (worst === undefined) return [];
     const bring = bringing(worst, levels, chosen, paints);
     return [
-      PALETTE.gap(
-        hue,
-        worst.L,
-        differenceText(worst.short, worst.p68),
-        others.map(({ L, short, p68 }) => PALETTE.gapAlso(differenceText(short, p68), L)),
-        bring.length === 0 ? "" : PALETTE.gapBy(bring),
-      ),
+      [
+        PALETTE.gapHue(hue),
+        ...widest.map((gap) =>
+          gap === undefined ? PALETTE.gapNone : differenceText(gap.short, gap.p68),
+        ),
+        bring.length === 0 ? PALETTE.gapByNone : PALETTE.gapBy(bring),
+      ],
     ];
   });
 }
@@ -287,29 +294,44 @@ function hueSector(angle: number): number {
 }
 
 function orderTable(chosen: readonly MixingPaint[], toRoot: string): HTMLElement {
-  const { columns } = PALETTE;
-  const head = made(
-    "tr",
-    "",
-    ...Object.values(columns).map((text) => {
-      const cell = made("th", "", text);
-      cell.scope = "col";
-      return cell;
+  return table(
+    PALETTE.order,
+    Object.values(PALETTE.columns),
+    layeringOrder(chosen).map(({ slug, name, facts }) => {
+      const link = made("a", "", name);
+      link.href = `${toRoot}colours/${slug}/`;
+      return [
+        link,
+        ...[facts.drying?.text, facts.oil?.text, facts.lightfastness?.text].map(
+          (text) => text ?? TEXT.facts.notKnown,
+        ),
+      ];
     }),
   );
-  const rows = layeringOrder(chosen).map(({ slug, name, facts }) => {
-    const link = made("a", "", name);
-    link.href = `${toRoot}colours/${slug}/`;
-    const first = made("th", "", link);
-    first.scope = "row";
-    return made(
-      "tr",
+}
+
+/** @param rows the first of each names it. */
+function table(
+  caption: string,
+  heads: readonly string[],
+  rows: readonly (readonly (Node | string)[])[],
+): HTMLElement {
+  const head = (text: Node | string, scope: "col" | "row"): HTMLElement => {
+    const cell = made("th", "", text);
+    cell.scope = scope;
+    return cell;
+  };
+  return made(
+    "table",
+    "data-table",
+    made("caption", "hidden", caption),
+    made("thead", "", made("tr", "", ...heads.map((text) => head(text, "col")))),
+    made(
+      "tbody",
       "",
-      first,
-      ...[facts.drying?.text, facts.oil?.text, facts.lightfastness?.text].map((text) =>
-        made("td", "", text ?? TEXT.facts.notKnown),
+      ...rows.map(([first = "", ...others]) =>
+        made("tr", "", head(first, "row"), ...others.map((text) => made("td", "", text))),
       ),
-    );
-  });
-  return made("table", "data-table", made("thead", "", head), made("tbody", "", ...rows));
+    ),
+  );
 }

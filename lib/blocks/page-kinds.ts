@@ -235,7 +235,11 @@ export interface PaletteView extends MixingPageView {
   /** L* at which its reach can be drawn, and is before another is asked for. */
   readonly levels: readonly number[];
   readonly level: number;
-  readonly tubes: readonly (PaintChoice & { readonly colours: readonly ScreenColour[] })[];
+  /** `missing` says that a tube was not read. */
+  readonly tubes: readonly (PaintChoice & {
+    readonly colours: readonly ScreenColour[];
+    readonly missing?: string;
+  })[];
 }
 
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */

@@ -27,6 +27,7 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
       slug,
       name,
       colours: screen === undefined ? [] : [screen],
+      ...(screen === undefined ? { missing: context.words.pages.catalogue.noSwatch } : {}),
     })),
     sections: section("order", palette.order, [
       statement(palette.orderNote, "note"),

@@ -18,6 +18,8 @@ import { pageHead } from "./site-frame.ts";
 /** Parts of white to one of colour, by weight, along a trail. */
 const TRAIL = [0.2, 1, 5, 20, 80] as const;
 const WIDE = 640;
+/** C*ab within which the names of blacks and browns find no room on a small screen. */
+const CROWDED = 16;
 
 /** Every colour at its place with its trail, and around them what can be mixed. */
 export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlace): RangeMapView {
@@ -38,6 +40,7 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
       ),
       colours,
       axes: text.axes,
+      ...(width === undefined ? { crowd: { withinChroma: CROWDED, word: text.nearNeutral } } : {}),
       outlines: levels.map(({ L, all }) => ({ label: text.outline(L), places: all.corners })),
     });
   const [wide, narrow] = [draw("map", WIDE), draw("map-narrow")];
@@ -122,6 +125,9 @@ function mapColours(
   });
 }
 
+/** A loss of less [1] is none. */
+const LEAST_LOSS = 0.005;
+
 /** What the range would lose with each colour that some level needs, the greatest loss first. */
 function addsBlocks(
   { colours, levels }: Reach,
@@ -133,7 +139,8 @@ function addsBlocks(
     colour,
     told: levels.map(({ all, without }) => {
       const left = without.get(colour.slug);
-      return left === undefined ? undefined : lossOf(reachedShare(left, all));
+      const loss = left && lossOf(reachedShare(left, all));
+      return loss !== undefined && loss.value > Math.max(loss.p68, LEAST_LOSS) ? loss : undefined;
     }),
   }));
   const [adding, others] = [

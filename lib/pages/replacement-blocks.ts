@@ -8,7 +8,6 @@ import { readTarget, type Target } from "../mixing/finding/target.ts";
 import { addressOf } from "../mixing/mix-address.ts";
 import type { MixingPaint } from "../mixing/mixing-paint.ts";
 import { mixableColours, type MixingRange } from "../mixing/mixing-range.ts";
-import { mixFacts } from "../mixing/prediction/mix-facts.ts";
 import { volumeMix } from "../mixing/prediction/mass-mix.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { differenceText, driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
@@ -103,7 +102,7 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
   const text = context.words.pages.mixing.recipes.replaces;
   const itself: Row = {
     what: paint.name,
-    cells: [text.itself, ...paintCells(paint, range)],
+    cells: [text.itself, ...paintCells(paint)],
     ...(paint.screen === undefined ? {} : { screen: paint.screen }),
   };
   return {
@@ -134,7 +133,7 @@ function singles(paint: MixingPaint, target: Target, range: MixingRange): Row[] 
     .map(({ other, difference, p68 }) => ({
       what: other.name,
       href: `colours/${other.slug}/`,
-      cells: [differenceText(difference, p68), ...paintCells(other, range)],
+      cells: [differenceText(difference, p68), ...paintCells(other)],
       ...(other.screen === undefined ? {} : { screen: other.screen }),
     }));
 }
@@ -185,11 +184,7 @@ function recipes(target: Target, range: MixingRange): Row[] {
   return [];
 }
 
-function paintCells(paint: MixingPaint, range: MixingRange): string[] {
-  const alone = { slug: paint.slug, parts: 1 };
-  const facts = mixFacts(
-    { by: "mass", colours: [alone], white: { slug: paint.slug, parts: 0 } },
-    range,
-  );
-  return [lastsText(facts), driesText(facts), paint.facts.opacity?.text ?? "\u2013"];
+/** As its own sheet says it. */
+function paintCells({ facts }: MixingPaint): string[] {
+  return [facts.lightfastness, facts.drying, facts.opacity].map((known) => known?.text ?? "\u2013");
 }

@@ -143,14 +143,15 @@ export const MIXING_PAGES = {
           ].join("; "),
     restricted: (names: readonly string[]) => `${listed(names)}: not sold to everybody`,
     price: (text: string) => `about ${text}`,
-    lampsPart: (worst: Lamp, of: ByLamp) =>
+    /** @param p68 of the mixture; under a lamp as in daylight, at most. */
+    lampsPart: (worst: Lamp, of: ByLamp, p68: number) =>
       of[worst] < 2
         ? "matches under lamps too"
-        : `parts from it by \u0394E\u00a0${decimals(of[worst], 1)} in ${LAMP_NAMES[worst]}`,
-    lampsShift: (worst: Lamp, of: ByLamp) =>
+        : `parts from it by \u0394E\u00a0${decimals(of[worst], 1)} \u00b1${decimals(p68, 1)} in ${LAMP_NAMES[worst]}`,
+    lampsShift: (worst: Lamp, of: ByLamp, p68: number) =>
       of[worst] < 2
         ? "holds its colour under lamps"
-        : `changes by \u0394E\u00a0${decimals(of[worst], 1)} in ${LAMP_NAMES[worst]}`,
+        : `changes by \u0394E\u00a0${decimals(of[worst], 1)} \u00b1${decimals(p68, 1)} in ${LAMP_NAMES[worst]}`,
   },
   micrometres,
   recipes: {
@@ -214,7 +215,6 @@ export const MIXING_PAGES = {
     within: "These may be it: nearer than we can tell",
     near: "These come near",
     none: "No mixture of our paints comes near this colour with these wishes.",
-    difference: (deltaE: string, p68: string) => `\u0394E\u00a0${deltaE} \u00b1${p68}`,
     tryIt: "On the tint bench",
     failed: "The search stopped by an error of ours. Load the page again.",
     more: "Show more",
@@ -255,6 +255,7 @@ export const MIXING_PAGES = {
     axes: { a: "a* (to the right: redder)", b: "b* (upwards: yellower)" },
     outline: (L: number) => `L* ${L}`,
     whites: "In which white",
+    nearNeutral: "near the middle:",
     key: (p68: string) =>
       `Lines without a gap: L* 30; long dashes: L* 50; short dashes: L* 70. What lies inside a line can be mixed; the line itself is a prediction, within \u0394E ${p68} two times in three.`,
     without: "Without which colour?",
@@ -268,10 +269,10 @@ export const MIXING_PAGES = {
       caption: "How much smaller the range would be without it",
       colour: "Without",
       column: (L: number) => `at L* ${L}`,
-      note: "Share of the area within the outline that only this colour reaches; two times in three within the \u00b1.",
+      note: "Share of the area within the outline that only this colour reaches; two times in three within the \u00b1. No less: less than we can tell.",
       none: "no less",
       others: (names: readonly string[]) =>
-        `The range reaches as far without ${names.length === 1 ? "" : "any one of "}${listed(names)}.`,
+        `As far as we can tell, the range reaches as far without ${names.length === 1 ? "" : "any one of "}${listed(names)}.`,
     },
     absent: "Not on the map",
     notMapped: (names: readonly string[]) =>
@@ -295,11 +296,15 @@ export const MIXING_PAGES = {
     unlike: (names: readonly string[], white: string) =>
       `${listed(names)}: not tried in ${within(white)} or read otherwise, so not counted in what is reached.`,
     gaps: "What is missing",
-    gap: (hue: string, L: number, deltaE: string, also: readonly string[], nearest: string) =>
-      `Nothing near a clean ${hue} of L* ${L}: the range has it, yours stops ${deltaE} short${also.length === 0 ? "" : ` (${listed(also)})`}${nearest}.`,
-    gapAlso: (deltaE: string, L: number) => `at L* ${L} ${deltaE}`,
-    gapBy: (names: readonly string[]) => `; ${listed(names, "or")} would bring it`,
-    gapsNote: "Two times in three within the \u00b1.",
+    gapsCaption: "Hues in which the range goes further than your tubes",
+    gapColumns: { hue: "Nothing near", bring: "What would bring it" },
+    gapHue: (hue: string) => `a clean ${hue}`,
+    gapAt: (L: number) => `L* ${L}`,
+    gapNone: "near",
+    gapBy: (names: readonly string[]) => listed(names, "or"),
+    gapByNone: "several together",
+    gapsNote:
+      "How far yours stop short of the range; two times in three within the \u00b1. Near: by less than \u0394E\u00a08.",
     noGaps: "No gap that another of our tubes would fill.",
     tooFew: "Choose two colours or more.",
     hues: [
