@@ -1,4 +1,6 @@
 import type { LinkView, SiteView } from "../present/views.ts";
+import { LANGUAGE_NAMES } from "../words/languages.ts";
+import { languageFolder, pageLanguages } from "./page-languages.ts";
 import { hasMixing } from "./mixing-data.ts";
 import { wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
 
@@ -16,6 +18,7 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
     workshop: workshop.name,
     language: words.language,
     root,
+    top: topOf(context, root),
     home: {
       text: workshop.name,
       href: root === "" ? "./" : root,
@@ -44,8 +47,30 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
     standings: (["measured", "derived", "estimated", "stated", "not stated"] as const).map(
       (kind) => ({ kind, ...words.standings[kind] }),
     ),
-    translations: [],
+    translations: translationsOf(context, { path, root }),
   };
+}
+
+/** From a page to the folder of the whole site, where styles, scripts and pictures lie for all its languages. */
+export function topOf({ folder }: Pick<PageContext, "folder">, root: string): string {
+  return folder === "" ? root : `${root}../`;
+}
+
+/** The same page in each language of the site; none where there is one language. */
+function translationsOf(context: PageContext, { path, root }: PagePlace): SiteView["translations"] {
+  const languages = pageLanguages(context.records.workshop);
+  if (languages.length === 1) return [];
+  return languages.map((language) => {
+    const folder = languageFolder(language, context.records.workshop);
+    const address = wholeAddress({ records: context.records, folder }, path);
+    return {
+      language,
+      text: LANGUAGE_NAMES[language],
+      href: `${topOf(context, root)}${folder}${path.replace(/index\.html$/, "")}`,
+      alternate: address ?? `${topOf(context, root)}${folder}${path.replace(/index\.html$/, "")}`,
+      ...(language === context.words.language ? { current: true } : {}),
+    };
+  });
 }
 
 /** What every page says of itself. */

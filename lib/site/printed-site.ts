@@ -51,7 +51,17 @@ export function printedSite(
     ...(drawn.length === 0 ? [] : [printedRange(drawn, laidOut, prints, program, before)]),
     ...printedCards(prints, program, before),
   ];
-  return { warnings: prints.laidOut().warnings, site: withPapers(site, papers, prints) };
+  const translated = (site.translated ?? []).map(({ folder, site: one }) => ({
+    folder,
+    ...printedSite(one, join(previousDir, folder)),
+  }));
+  return {
+    warnings: [...prints.laidOut().warnings, ...translated.flatMap(({ warnings }) => warnings)],
+    site: {
+      ...withPapers(site, papers, prints),
+      translated: translated.map(({ folder, site: one }) => ({ folder, site: one })),
+    },
+  };
 }
 
 function paperOf({ records: { workshop } }: RangeToPrint["context"]): {

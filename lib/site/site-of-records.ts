@@ -49,7 +49,7 @@ import { dataSchemas } from "./data-schemas.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
 import { MANIFEST } from "./output-manifest.ts";
 import { workshopPages } from "../workshop/workshop-pages.ts";
-import { workedSite, type WorkedSite } from "./site-context.ts";
+import { diagnosticsOf, workedSites, type WorkedSite } from "./site-context.ts";
 import type { TheoryCache } from "./theory-cache.ts";
 import { sitemap } from "./sitemap.ts";
 
@@ -66,11 +66,18 @@ export function siteOf(
   readonly workshop: () => Site;
   readonly warnings: readonly Diagnostic[];
 } {
-  const worked = workedSite(records, date, cache);
+  const sites = workedSites(records, date, cache);
+  const [worked, ...others] = sites;
   return {
-    site: siteOfWorked(worked, records, date),
+    site: {
+      ...siteOfWorked(worked, worked.context.records, date),
+      translated: others.map((other) => ({
+        folder: other.context.folder,
+        site: siteOfWorked(other, other.context.records, date),
+      })),
+    },
     workshop: () => workshopOfWorked(worked, date),
-    warnings: worked.diagnostics,
+    warnings: diagnosticsOf(sites),
   };
 }
 
@@ -216,7 +223,7 @@ function dataFiles(
   const { siteAddress } = records.workshop;
   return [
     { path: "catalogue.json", text: catalogueJson(published, records) },
-    { path: "catalogue.csv", text: catalogueCsv(published, records, context.words) },
+    { path: "catalogue.csv", text: catalogueCsv(published, records, context) },
     { path: "figures.csv", text: figuresCsv(published) },
     {
       path: "search-index.js",

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { claimsAs } from "./claim-severity.ts";
+import { inOneFolder } from "./one-folder.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
@@ -39,8 +40,9 @@ export async function writtenSite(
   const { site, warnings: ofPrint } =
     kind === "paper" ? printedSite(onScreen, earlierDir) : { site: onScreen, warnings: [] };
   if (isStopped([...found, ...ofPrint])) return stopped();
-  tell.progress(`writing ${site.pages.length} pages`);
-  await writeSite(site, dir, kind);
+  const whole = inOneFolder(site, records.workshop.siteAddress);
+  tell.progress(`writing ${whole.pages.length} pages`);
+  await writeSite(whole, dir, kind);
   await writeSite(workshop(), workshopDir, kind, "workshop");
   return { diagnostics, sheetCount: site.sheetCount };
 }

@@ -1,6 +1,7 @@
 import { z } from "zod";
-import { amountOf, ean, isoDate, name, slug, temperatureAmount, text } from "./amount.ts";
+import { amountOf, ean, isoDate, longText, name, slug, temperatureAmount, text } from "./amount.ts";
 import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
+import { translations } from "./translations.ts";
 import { tolerances } from "./tolerances.ts";
 import { drawdownForms, plainReading, readingForms } from "./reading-form.ts";
 import { within } from "./reach.ts";
@@ -134,5 +135,6 @@ export const colourSchema = z.strictObject({
     .describe("the lot of lots/ whose retained sample later lots are held against"),
   tolerances: tolerances.optional().describe("of its lots, in place of the workshop's"),
   date: isoDate.optional(),
+  translations: translations({ name, notes: longText }),
 });
 export type ColourRecord = z.infer<typeof colourSchema>;
