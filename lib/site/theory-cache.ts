@@ -100,7 +100,7 @@ function keptValue(path: string, inputs: string): unknown {
   }
 }
 
-/** Written aside and moved into place, so that nobody reads half a file; what the same pigment left before goes. */
+/** Written aside and moved into place, so that nobody reads half a file; what the same pigment left before goes, as does what a killed run left aside. */
 function keep(folder: string, name: string, file: KeptFile): void {
   try {
     mkdirSync(folder, { recursive: true });
@@ -123,7 +123,7 @@ function fileName(name: string, inputs: string): string {
 function isFileOf(name: string, file: string): boolean {
   return (
     file.startsWith(`theory-${name}.`) &&
-    /^[0-9a-f]{16}\.json$/.test(file.slice(`theory-${name}.`.length))
+    /^[0-9a-f]{16}\.json(\.[0-9a-f-]{36})?$/.test(file.slice(`theory-${name}.`.length))
   );
 }
 
