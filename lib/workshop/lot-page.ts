@@ -211,13 +211,14 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
 }
 
 function correctionBlocks(
-  { comparison, corrections }: JudgedLot,
+  { comparison, corrections: worked }: JudgedLot,
   { colour }: LotBook,
   { words, records }: PageContext,
 ): Block[] {
   const { lot: text } = words.pages.lots;
-  const [best] = corrections;
   if (comparison.remarks.length > 0) return [statement(text.correctionUnread)];
+  const corrections = worked();
+  const [best] = corrections;
   if (best === undefined) return [statement(text.correctionNone)];
   const ranged = (value: number, [low, high]: Interval, places: number): CellView => ({
     text: decimalText(value, places),

@@ -71,7 +71,9 @@ describe("a lot", () => {
       "calibrated on a day that is none",
       'geometry: "45/0"',
       'geometry: "45/0", calibration: 2026-02-30',
-      ["content/lots/lb-1.yaml:8 error masstone.calibration can't be \"2026-02-30\": it takes a date, YYYY-MM-DD"],
+      [
+        'content/lots/lb-1.yaml:8 error masstone.calibration can\'t be "2026-02-30": it takes a date, YYYY-MM-DD',
+      ],
     ],
     [
       "of a day to come",
