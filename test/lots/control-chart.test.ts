@@ -95,12 +95,10 @@ describe("signals", () => {
 
   test("two neighbours further apart than 3.267 mean ranges are told, at the later of them", () => {
     const values = Array.from({ length: 20 }, (_, i) => 100 + (i % 2) * 0.5).with(12, 112);
-    expect(controlChart(values, "strength").signals).toContainEqual(
-      expect.objectContaining({
-        rule: "lots-far-apart",
-        values: expect.objectContaining({ of: "strength", at: 12, range: 11.5 }),
-      }),
+    const [signal] = controlChart(values, "strength").signals.filter(
+      ({ rule }) => rule === "lots-far-apart",
     );
+    expect(signal?.values).toMatchObject({ of: "strength", at: 12, range: 11.5 });
     expect(rules(HARDNESS)).not.toContain("lots-far-apart");
   });
 
