@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, sep } from "node:path";
+import { compileFunction } from "node:vm";
 import nunjucks from "nunjucks";
 import { keptBesideProgram } from "../kept/beside-program.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
@@ -42,11 +43,15 @@ function compiledTemplates(): nunjucks.ILoader {
   const getSource = (name: string): unknown => {
     const script = scripts.get(name);
     if (script === undefined) return null;
-    const obj = templates.get(name) ?? (new Function(script) as () => CompiledTemplate)();
+    const obj = templates.get(name) ?? ran(script, name);
     templates.set(name, obj);
     return { src: { type: "code", obj }, path: name };
   };
   return { getSource } as nunjucks.ILoader;
+}
+
+function ran(script: string, filename: string): CompiledTemplate {
+  return (compileFunction(script, [], { filename }) as () => CompiledTemplate)();
 }
 
 function keptScripts(): ReadonlyMap<string, string> {
