@@ -14,9 +14,15 @@ import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { hasMixing } from "../pages/mixing-data.ts";
-import { BENCH_PATH, MAP_PATH, PALETTE_PATH, RECIPES_PATH } from "../pages/mixing-ways.ts";
+import {
+  BENCH_PATH,
+  mapPath,
+  PALETTE_PATH,
+  reachesOf,
+  RECIPES_PATH,
+} from "../pages/mixing-ways.ts";
 import { palettePage } from "../pages/palette-page.ts";
-import { rangeMapPage, reachOf } from "../pages/range-map-page.ts";
+import { rangeMapPage } from "../pages/range-map-page.ts";
 import { recipesPage } from "../pages/recipes-page.ts";
 import { tintBenchPage } from "../pages/tint-bench-page.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
@@ -48,40 +54,53 @@ import type { TheoryCache } from "./theory-cache.ts";
 import { sitemap } from "./sitemap.ts";
 
 /**
- * A whole site and the workshop's own pages, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself.
+ * A whole site worked out of checked records, and what contradicts itself; the workshop's own pages when they are asked for.
  * @param cache of first-principles figures; nothing is kept without it.
  */
 export function siteOf(
   records: Records,
   date: string | undefined,
   cache?: TheoryCache,
-): { site: Site; workshop: Site; warnings: readonly Diagnostic[] } {
+): {
+  readonly site: Site;
+  readonly workshop: () => Site;
+  readonly warnings: readonly Diagnostic[];
+} {
   const worked = workedSite(records, date, cache);
+  return {
+    site: siteOfWorked(worked, records, date),
+    workshop: () => workshopOfWorked(worked, date),
+    warnings: worked.diagnostics,
+  };
+}
+
+/** Pages for Eleventy, data as text, and what may be printed. */
+export function siteOfWorked(worked: WorkedSite, records: Records, date: string | undefined): Site {
   const shown = shownColours(worked.context);
   const pages = sitePages(worked, shown);
   return {
-    site: {
-      pages,
-      files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)],
-      sheetCount: worked.published.length,
-      sheets: worked.published.map(({ worded }) => worded.sheet),
-      prints: {
-        sheets: sheetsToPrint(worked, pages),
-        cards: worked.cards,
-        laidOut: worked.laidOut,
-        context: worked.context,
-      },
+    pages,
+    files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)],
+    sheetCount: worked.published.length,
+    sheets: worked.published.map(({ worded }) => worded.sheet),
+    prints: {
+      sheets: sheetsToPrint(worked, pages),
+      cards: worked.cards,
+      laidOut: worked.laidOut,
+      context: worked.context,
     },
-    workshop: {
-      pages: workshopPages(worked.context, {
-        answers: worked.answers.held,
-        index: worked.answers.index,
-        found: worked.diagnostics,
-      }),
-      files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
-      sheetCount: worked.published.length,
-    },
-    warnings: worked.diagnostics,
+  };
+}
+
+function workshopOfWorked(worked: WorkedSite, date: string | undefined): Site {
+  return {
+    pages: workshopPages(worked.context, {
+      answers: worked.answers.held,
+      index: worked.answers.index,
+      found: worked.diagnostics,
+    }),
+    files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
+    sheetCount: worked.published.length,
   };
 }
 
@@ -151,16 +170,18 @@ function sitePages(
   ];
 }
 
-/** Where the range reaches, for a range that has a white. */
+/** Where the range reaches, for a range of colours that mix. */
 function mapPages(
   context: WorkedSite["context"],
   page: (path: string, view: (place: PagePlace) => AnyPageView) => PageEntry,
 ): PageEntry[] {
-  const reach = reachOf(context);
-  return reach === undefined
+  const reaches = reachesOf(context);
+  return reaches.length === 0
     ? []
     : [
-        page(MAP_PATH, (place) => rangeMapPage(reach, context, place)),
+        ...reaches.map((reach) =>
+          page(mapPath(reach, context), (place) => rangeMapPage(reach, context, place)),
+        ),
         page(PALETTE_PATH, (place) => palettePage(context, place)),
       ];
 }
