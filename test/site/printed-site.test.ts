@@ -101,7 +101,10 @@ describe("papers of a build", () => {
 
     test("draw anew when anything that is printed has changed: here the date", () => {
       expect(
-        Buffer.compare(paperAt(printedSite(siteAt("2026-05-19"), other, cache).site, path), planted),
+        Buffer.compare(
+          paperAt(printedSite(siteAt("2026-05-19"), other, cache).site, path),
+          planted,
+        ),
       ).not.toBe(0);
     });
   });
