@@ -1,4 +1,4 @@
-import type { PageLanguage } from "../records/schema/terms.ts";
+import type { Language, PageLanguage } from "../records/schema/terms.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 
 type Workshop = Pick<WorkshopRecord, "pageLanguages">;
@@ -11,6 +11,6 @@ export function pageLanguages({
 }
 
 /** Where the pages of a language lie below the site's root: the first language's at the root itself, others in a folder of their own. */
-export function languageFolder(language: PageLanguage, workshop: Workshop): string {
+export function languageFolder(language: Language, workshop: Workshop): string {
   return language === pageLanguages(workshop)[0] ? "" : `${language}/`;
 }

@@ -51,6 +51,9 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
   };
 }
 
+/** Once for all languages, at whatever address somebody was lost. */
+export const NOT_FOUND_PATH = "404.html";
+
 /** From a page to the folder of the whole site, where styles, scripts and pictures lie for all its languages. */
 export function topOf({ folder }: Pick<PageContext, "folder">, root: string): string {
   return folder === "" ? root : `${root}../`;
@@ -59,15 +62,15 @@ export function topOf({ folder }: Pick<PageContext, "folder">, root: string): st
 /** The same page in each language of the site; none where there is one language. */
 function translationsOf(context: PageContext, { path, root }: PagePlace): SiteView["translations"] {
   const languages = pageLanguages(context.records.workshop);
-  if (languages.length === 1) return [];
+  if (languages.length === 1 || path === NOT_FOUND_PATH) return [];
   return languages.map((language) => {
     const folder = languageFolder(language, context.records.workshop);
-    const address = wholeAddress({ records: context.records, folder }, path);
+    const href = `${topOf(context, root)}${folder}${path.replace(/index\.html$/, "")}`;
     return {
       language,
       text: LANGUAGE_NAMES[language],
-      href: `${topOf(context, root)}${folder}${path.replace(/index\.html$/, "")}`,
-      alternate: address ?? `${topOf(context, root)}${folder}${path.replace(/index\.html$/, "")}`,
+      href,
+      alternate: wholeAddress({ records: context.records, folder }, path) ?? href,
       ...(language === context.words.language ? { current: true } : {}),
     };
   });

@@ -32,10 +32,14 @@ interface NamedRecord {
   readonly name: string;
   readonly whatItIs?: string | undefined;
   readonly translations?:
-    | { readonly [L in Language]?: {
-        readonly name?: string | undefined;
-        readonly whatItIs?: string | undefined;
-      } | undefined }
+    | {
+        readonly [L in Language]?:
+          | {
+              readonly name?: string | undefined;
+              readonly whatItIs?: string | undefined;
+            }
+          | undefined;
+      }
     | undefined;
 }
 

@@ -32,7 +32,7 @@ import { cardSizes } from "../print/card-size.ts";
 import { cardsFolder, cardsPage } from "../print/cards-page.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 import { searchDocuments } from "../pages/search-documents.ts";
-import { siteFrame } from "../pages/site-frame.ts";
+import { NOT_FOUND_PATH, siteFrame } from "../pages/site-frame.ts";
 import { whitesPage } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
@@ -120,7 +120,7 @@ function sitePages(
     return { path, site: siteFrame(context, place), view: view(place) };
   };
   // The server may show it at any depth, so that its links start at the root.
-  const lost: PagePlace = { path: "404.html", root: "/" };
+  const lost: PagePlace = { path: NOT_FOUND_PATH, root: "/" };
   return [
     page("index.html", (place) => homePage(context, place)),
     page(orderPath("grid"), (place) => catalogueGrid(context, place)),

@@ -3,7 +3,7 @@ import { ENGLISH } from "./en/english.ts";
 import type { Words } from "./words.ts";
 
 /** What pages and papers are worded with, by language. */
-export const WORDS: Readonly<Record<PageLanguage, Words>> = { en: ENGLISH, de: { ...ENGLISH, language: "de" } };
+export const WORDS: Readonly<Record<PageLanguage, Words>> = { en: ENGLISH };
 
 /** Each language by its own name. */
-export const LANGUAGE_NAMES: Readonly<Record<PageLanguage, string>> = { en: "English", de: "Deutsch" };
+export const LANGUAGE_NAMES: Readonly<Record<PageLanguage, string>> = { en: "English" };

@@ -36,7 +36,7 @@ export const ACUTE_ROUTES = ["oral", "dermal", "dust", "vapour"] as const;
 export const MARKETS = ["EU", "GB", "NI", "US", "other"] as const;
 export const LANGUAGES = ["en", "fr", "de", "es"] as const;
 /** Languages that pages and papers are written in: each has its folder in lib/words. */
-export const PAGE_LANGUAGES = ["en", "de"] as const satisfies readonly (typeof LANGUAGES)[number][];
+export const PAGE_LANGUAGES = ["en"] as const satisfies readonly (typeof LANGUAGES)[number][];
 export const FORMS = ["masstone", "tint"] as const;
 export const CATEGORIES = ["I", "II", "III", "IV", "V"] as const;
 export const GROUNDS = ["black", "white"] as const;
