@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { claimsAs } from "./claim-severity.ts";
+import { earlierCards } from "./earlier-manifest.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
@@ -10,7 +11,7 @@ import { writeSite } from "./write-site.ts";
 
 /** Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it. */
 export async function writtenSite(
-  { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir }: SiteTask,
+  { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir, since }: SiteTask,
   tell: SiteTelling,
 ): Promise<SiteReport> {
   const diagnostics: Diagnostic[] = [];
@@ -21,6 +22,7 @@ export async function writtenSite(
   };
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
+  const printedCards = since === undefined ? undefined : earlierCards(since);
   const { records, diagnostics: ofRecords } = loadRecords(
     contentDir,
     process.cwd(),
@@ -41,6 +43,11 @@ export async function writtenSite(
   if (isStopped([...found, ...ofPrint])) return stopped();
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, dir, kind);
-  await writeSite(workshop(), workshopDir, kind, "workshop");
+  await writeSite(
+    workshop({ isPrinted: kind === "paper", printedCards }),
+    workshopDir,
+    kind,
+    "workshop",
+  );
   return { diagnostics, sheetCount: site.sheetCount };
 }
