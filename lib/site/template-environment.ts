@@ -39,7 +39,10 @@ let ofProgram: Compiled | undefined;
 
 /** A loader of its own for each environment, over templates that are compiled once a version of them. */
 function compiledTemplates(): nunjucks.ILoader {
-  const { scripts, templates } = (ofProgram ??= { scripts: keptScripts(), templates: new Map() });
+  const { scripts, templates } = (ofProgram ??= {
+    scripts: keptScripts(),
+    templates: new Map<string, CompiledTemplate>(),
+  });
   const getSource = (name: string): unknown => {
     const script = scripts.get(name);
     if (script === undefined) return null;
