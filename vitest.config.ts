@@ -4,6 +4,8 @@ const WHOLE_SITE = ["test/contract/**/*.test.ts", "test/site/**/*.test.ts"];
 const SCRATCH = "test/support/scratch-folder.ts";
 
 const SHARED = {
+  // Modules are pure, so that files of one worker may share them: imports were half of the time.
+  isolate: false,
   env: { TZ: "UTC", LC_ALL: "C" },
   // Against a hang alone: a busy machine may take minutes over what takes seconds on a quiet one.
   testTimeout: 600_000,
@@ -22,8 +24,6 @@ export default defineConfig({
           name: "units",
           include: ["test/**/*.test.ts"],
           exclude: WHOLE_SITE,
-          // Modules are pure, so that files of one worker may share them: imports were half of the time.
-          isolate: false,
           globalSetup: [SCRATCH],
         },
       },

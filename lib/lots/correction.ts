@@ -185,10 +185,17 @@ function scaledLot(lot: OffLot, factor: number): OffLot {
 function leastAt(of: (x: number) => number, from: number, to: number): number {
   let [a, b] = [from, to];
   let [c, d] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
+  let [ofC, ofD] = [of(c), of(d)];
   while (b - a > 1e-6) {
-    if (of(c) < of(d)) b = d;
-    else a = c;
-    [c, d] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
+    if (ofC < ofD) {
+      [b, d, ofD] = [d, c, ofC];
+      c = b - GOLDEN * (b - a);
+      ofC = of(c);
+    } else {
+      [a, c, ofC] = [c, d, ofD];
+      d = a + GOLDEN * (b - a);
+      ofD = of(d);
+    }
   }
   return (a + b) / 2;
 }

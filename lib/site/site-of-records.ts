@@ -48,40 +48,53 @@ import type { TheoryCache } from "./theory-cache.ts";
 import { sitemap } from "./sitemap.ts";
 
 /**
- * A whole site and the workshop's own pages, worked out of checked records: pages for Eleventy, data as text, and what contradicts itself.
+ * A whole site worked out of checked records, and what contradicts itself; the workshop's own pages when they are asked for.
  * @param cache of first-principles figures; nothing is kept without it.
  */
 export function siteOf(
   records: Records,
   date: string | undefined,
   cache?: TheoryCache,
-): { site: Site; workshop: Site; warnings: readonly Diagnostic[] } {
+): {
+  readonly site: Site;
+  readonly workshop: () => Site;
+  readonly warnings: readonly Diagnostic[];
+} {
   const worked = workedSite(records, date, cache);
+  return {
+    site: siteOfWorked(worked, records, date),
+    workshop: () => workshopOfWorked(worked, date),
+    warnings: worked.diagnostics,
+  };
+}
+
+/** Pages for Eleventy, data as text, and what may be printed. */
+export function siteOfWorked(worked: WorkedSite, records: Records, date: string | undefined): Site {
   const shown = shownColours(worked.context);
   const pages = sitePages(worked, shown);
   return {
-    site: {
-      pages,
-      files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)],
-      sheetCount: worked.published.length,
-      sheets: worked.published.map(({ worded }) => worded.sheet),
-      prints: {
-        sheets: sheetsToPrint(worked, pages),
-        cards: worked.cards,
-        laidOut: worked.laidOut,
-        context: worked.context,
-      },
+    pages,
+    files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)],
+    sheetCount: worked.published.length,
+    sheets: worked.published.map(({ worded }) => worded.sheet),
+    prints: {
+      sheets: sheetsToPrint(worked, pages),
+      cards: worked.cards,
+      laidOut: worked.laidOut,
+      context: worked.context,
     },
-    workshop: {
-      pages: workshopPages(worked.context, {
-        answers: worked.answers.held,
-        index: worked.answers.index,
-        found: worked.diagnostics,
-      }),
-      files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
-      sheetCount: worked.published.length,
-    },
-    warnings: worked.diagnostics,
+  };
+}
+
+function workshopOfWorked(worked: WorkedSite, date: string | undefined): Site {
+  return {
+    pages: workshopPages(worked.context, {
+      answers: worked.answers.held,
+      index: worked.answers.index,
+      found: worked.diagnostics,
+    }),
+    files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
+    sheetCount: worked.published.length,
   };
 }
 

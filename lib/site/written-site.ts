@@ -41,6 +41,6 @@ export async function writtenSite(
   if (isStopped([...found, ...ofPrint])) return stopped();
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, dir, kind);
-  await writeSite(workshop, workshopDir, kind, "workshop");
+  await writeSite(workshop(), workshopDir, kind, "workshop");
   return { diagnostics, sheetCount: site.sheetCount };
 }

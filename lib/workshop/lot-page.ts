@@ -196,10 +196,14 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
   return [{ kind: "table", table }];
 }
 
-function correctionBlocks({ comparison, corrections }: JudgedLot, { words }: PageContext): Block[] {
+function correctionBlocks(
+  { comparison, corrections: worked }: JudgedLot,
+  { words }: PageContext,
+): Block[] {
   const { lot: text } = words.pages.lots;
-  const [best] = corrections;
   if (comparison.remarks.length > 0) return [statement(text.correctionUnread)];
+  const corrections = worked();
+  const [best] = corrections;
   if (best === undefined) return [statement(text.correctionNone)];
   const ranged = (value: number, [low, high]: Interval, places: number): CellView => ({
     text: decimalText(value, places),

@@ -1,16 +1,12 @@
-import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { renderedAnswer } from "../../lib/answers/rendered-answer.ts";
 import { figureIndex } from "../../lib/claims/figure-index.ts";
 import { pagePlace, type PageContext } from "../../lib/pages/page-context.ts";
 import type { AnswerPartView } from "../../lib/present/answer-views.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
-import { workedSite } from "../../lib/site/site-context.ts";
+import { RECORDS, worked } from "../support/demonstration.ts";
 
-const { records } = loadRecords(join(import.meta.dirname, "../../content"));
-if (records === undefined) throw new Error("Unexpected errors in the demonstration's records");
-const { context } = workedSite(records, undefined);
-const answer = records.answers.get("why-a-black-changes-hue-by-the-white");
+const { context } = worked();
+const answer = RECORDS.answers.get("why-a-black-changes-hue-by-the-white");
 if (answer === undefined) throw new Error("Unexpected demonstration without its answer");
 const INDEX = figureIndex(context.sheets.map(({ sheet }) => sheet));
 

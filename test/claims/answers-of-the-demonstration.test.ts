@@ -1,11 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { loadRecords } from "../../lib/records/load-records.ts";
-
-const { records } = loadRecords("content");
-if (records === undefined) throw new Error("Unexpected faults of the demonstration");
+import { RECORDS } from "../support/demonstration.ts";
 
 /** Colours that an answer speaks of, in its summary or by a shortcode in its text. */
-const ANSWERS = [...records.answers.values()].map(({ slug, record, body }) => ({
+const ANSWERS = [...RECORDS.answers.values()].map(({ slug, record, body }) => ({
   slug,
   claims: record.claims ?? [],
   colours: record.colours ?? [],

@@ -3,14 +3,11 @@ import { answerColours } from "../../lib/answers/answer-pages.ts";
 import { shownPaths } from "../../lib/answers/shown-paths.ts";
 import { recordRoots } from "../../lib/claims/record-roots.ts";
 import { recordsNamed, usesOf, type Uses } from "../../lib/claims/uses.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
-import { workedSite } from "../../lib/site/site-context.ts";
+import { RECORDS as records, sheets as sheetsOf, worked } from "../support/demonstration.ts";
 import { mullstone } from "../support/mullstone.ts";
 
-const { records } = loadRecords("content");
-if (records === undefined) throw new Error("Unexpected errors in content/");
-const { published, answers } = workedSite(records, undefined);
-const sheets = published.map(({ worded: { sheet } }) => sheet);
+const { answers } = worked();
+const sheets = sheetsOf();
 const rootsOf = recordRoots(answers.index, records);
 const shown = answers.held.map((one) => ({
   ...one,
@@ -18,10 +15,7 @@ const shown = answers.held.map((one) => ({
 }));
 
 function used(kind: string, slug: string): Uses {
-  const record =
-    records === undefined
-      ? undefined
-      : recordsNamed(slug, records).find((one) => one.kind === kind);
+  const record = recordsNamed(slug, records).find((one) => one.kind === kind);
   if (record === undefined) throw new Error(`Unexpected record ${kind} ${slug}`);
   return usesOf(record, sheets, shown, rootsOf);
 }

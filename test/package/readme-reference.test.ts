@@ -3,10 +3,9 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { SHORTCODES } from "../../lib/answers/shortcode-table.ts";
 import { recordSchemas } from "../../lib/records/json-schemas.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
 import { printedSite } from "../../lib/site/printed-site.ts";
 import { shareImagePaths } from "../../lib/site/share-images.ts";
-import { siteOf } from "../../lib/site/site-of-records.ts";
+import { site as demonstrationSite } from "../support/demonstration.ts";
 import { mullstone } from "../support/mullstone.ts";
 import { firstColumn, README, section } from "./readme.ts";
 
@@ -117,9 +116,7 @@ describe("commands", () => {
 });
 
 describe("what comes out", () => {
-  const { records } = loadRecords(join(ROOT, "content"), ROOT);
-  if (records === undefined) throw new Error("Unexpected errors in content/");
-  const { site: onScreen } = siteOf(records, undefined);
+  const onScreen = demonstrationSite();
   const { prints } = onScreen;
   // One sheet stands for all: each has a PDF of its own.
   const { site } = printedSite(

@@ -1,11 +1,10 @@
 import type { Block } from "../../lib/blocks/block.ts";
 import type { RangeToPrint, Site } from "../../lib/site/site.ts";
-import { siteOf } from "../../lib/site/site-of-records.ts";
 import type { SheetToPrint } from "../../lib/print/sheet-paper.ts";
-import { RECORDS } from "../sheet/demonstration-sheets.ts";
+import { site } from "../support/demonstration.ts";
 
-/** The demonstration's site, made once a test file, and its sheets as paper takes them. */
-export const SITE: Site = siteOf(RECORDS, "2026-05-18").site;
+/** The demonstration's site, and its sheets as paper takes them. */
+export const SITE: Site = site();
 if (SITE.prints === undefined) throw new Error("Unexpected site without sheets to print");
 export const PRINTS: RangeToPrint = SITE.prints;
 

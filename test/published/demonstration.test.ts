@@ -1,12 +1,10 @@
 /** The demonstration's predictions held against what the script of its readings knows to be true. */
 import { expect, test } from "vitest";
-import { loadRecords } from "../../lib/records/load-records.ts";
+import { RECORDS } from "../support/demonstration.ts";
 import { ladderTruthErrors } from "./demonstration-errors.ts";
 
 test("the true let-downs lie within the printed 68 and 90 % about as often as is said", () => {
-  const { records } = loadRecords("content");
-  if (records === undefined) throw new Error("The demonstration has faults");
-  const errors = ladderTruthErrors(records);
+  const errors = ladderTruthErrors(RECORDS);
   const inside = (printed: "p68" | "p90"): number =>
     errors.filter(({ deltaE00, uncertainty }) => deltaE00 <= uncertainty[printed]).length /
     errors.length;

@@ -2,13 +2,14 @@
 import { describe, expect, test } from "vitest";
 import { methodOf, valueOf } from "./plain-value.ts";
 import { RECORDS, SHEETS, sheetOf } from "./demonstration-sheets.ts";
+import { worked } from "../support/demonstration.ts";
 import { isKnown, type Amount } from "../../lib/quantities/figure.ts";
 import { ends } from "../../lib/quantities/interval.ts";
 import type { Colour, Records } from "../../lib/records/records.ts";
 import { colourSheet } from "../../lib/sheet/colour-sheet.ts";
 import { allFits } from "../../lib/sheet/all-sheets.ts";
 
-const FITS = allFits(RECORDS);
+const FITS = worked().context.fits;
 const colour = (slug: string): Colour => {
   const found = RECORDS.colours.get(slug);
   if (found === undefined) throw new Error(`Unexpected demonstration without ${slug}`);

@@ -3,22 +3,9 @@
  * practice, no source: the readings are invented apart from lib/, and the fits
  * have to find in them what a colourman knows.
  */
-import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { isKnown } from "../../lib/quantities/figure.ts";
-import { loadRecords } from "../../lib/records/load-records.ts";
-import { allSheets } from "../../lib/sheet/all-sheets.ts";
-import type { Sheet } from "../../lib/sheet/sheet.ts";
-
-const { records } = loadRecords(join(import.meta.dirname, "../../content"));
-if (records === undefined) throw new Error("Unexpected errors in the demonstration's records");
-const SHEETS = new Map(allSheets(records).map((sheet) => [sheet.slug, sheet]));
-
-function sheet(slug: string): Sheet {
-  const found = SHEETS.get(slug);
-  if (found === undefined) throw new Error(`Unexpected colour \`${slug}\``);
-  return found;
-}
+import { SHEETS, sheetOf as sheet } from "./demonstration-sheets.ts";
 
 /** b* (D65/10) at L* 50 in a white. */
 function blueness(slug: string, white: string): number {
@@ -71,7 +58,7 @@ test("a glossy black is darker than the same black matte", () => {
 });
 
 test("the one bad drawdown is found out, and it alone", () => {
-  const doubtful = [...SHEETS.values()].flatMap(({ slug, tints }) =>
+  const doubtful = SHEETS.flatMap(({ slug, tints }) =>
     tints.flatMap(({ white, steps }) =>
       steps
         .filter(({ suspect }) => suspect !== undefined)
@@ -106,7 +93,7 @@ test("the bad drawdown is found by its residual, is said so, and is not what the
 });
 
 test("every predicted step says how far it may be off, and no measured one does", () => {
-  const steps = [...SHEETS.values()].flatMap(({ tints }) => tints.flatMap((tint) => tint.steps));
+  const steps = SHEETS.flatMap(({ tints }) => tints.flatMap((tint) => tint.steps));
   expect(steps.length).toBeGreaterThan(100);
   for (const { standing, uncertainty } of steps)
     expect(uncertainty !== undefined).toBe(standing === "derived");

@@ -3,36 +3,44 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, inject, test } from "vitest";
 import { loadRecords } from "../../lib/records/load-records.ts";
+import type { Records } from "../../lib/records/records.ts";
 import { printedSite } from "../../lib/site/printed-site.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import type { Site } from "../../lib/site/site.ts";
 import { writeData } from "../../lib/site/write-site.ts";
 import { contentKey } from "../../lib/sheet/revision.ts";
+import { soundWorkshops } from "../fuzz/sound-workshops.ts";
+import { contentFolder } from "../support/content-folder.ts";
+import { RECORDS as DEMONSTRATION } from "../support/demonstration.ts";
 import { pdfStructure } from "../support/pdf-structure.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
 
-const { records } = loadRecords("content");
-if (records === undefined) throw new Error("Unexpected faults of the demonstration");
-const RECORDS = records;
 const home = mkdtempSync(join(tmpdir(), "mullstone-printed-"));
 afterAll(() => rmSync(home, { recursive: true, force: true }));
 
-const CARDS = ["cards/cards.pdf", "cards/105x74/cards.pdf", "cards/strip/cards.pdf"];
-const FEW = ["bone-black", "green-earth", "slate-grey"];
+const CARDS = ["cards/cards.pdf", "cards/strip/cards.pdf"];
+const COLOURS = ["bismuth-yellow", "cerulean-blue", "green-earth", "titanium-white"];
 
-/** The demonstration's site with few sheets to print. */
-function few(date: string): Site {
-  const { site } = siteOf(RECORDS, date);
-  const { prints } = site;
-  if (prints === undefined) throw new Error("Unexpected site without sheets to print");
-  return {
-    ...site,
-    prints: {
-      ...prints,
-      sheets: prints.sheets.filter(({ slug }) => FEW.includes(slug)),
-    },
-  };
+/** Four colours of the demonstration, with cards of two sizes. */
+const RECORDS: Records = fourColours();
+
+function fourColours(): Records {
+  const texts = soundWorkshops().find((workshop) =>
+    COLOURS.every((slug) => `colours/${slug}.md` in workshop),
+  );
+  const { content, home: cwd } = contentFolder({
+    ...texts,
+    "workshop.yaml": (texts?.["workshop.yaml"] ?? "").replace(
+      /^ {2}- \{ name: 90x55,.*$/m,
+      "$&\n  - { name: strip, widthMm: 110, heightMm: 38, twoSided: false, languages: [en] }",
+    ),
+  });
+  const { records, diagnostics } = loadRecords(content, cwd);
+  if (records === undefined) throw new Error(`Unexpected faults: ${JSON.stringify(diagnostics)}`);
+  return records;
 }
+
+const siteAt = (date: string): Site => siteOf(RECORDS, date).site;
 
 const paperAt = (site: Site, path: string): Uint8Array => {
   const found = site.papers?.find((paper) => paper.path === path);
@@ -41,14 +49,14 @@ const paperAt = (site: Site, path: string): Uint8Array => {
 };
 
 describe("papers of a build", () => {
-  const site = few("2026-05-18");
+  const site = siteAt("2026-05-18");
   const fresh = printedSite(site, join(home, "nothing-there")).site;
   const out = join(home, "out");
   writeData(fresh, out);
 
   test("are a sheet for each colour and the range", () => {
     expect(fresh.papers?.map(({ path }) => path)).toEqual([
-      ...FEW.map((slug) => `colours/${slug}/sheet.pdf`),
+      ...COLOURS.map((slug) => `colours/${slug}/sheet.pdf`),
       "range.pdf",
       ...CARDS,
     ]);
@@ -68,7 +76,7 @@ describe("papers of a build", () => {
   });
 
   describe("with another file in the earlier output", () => {
-    const path = "colours/slate-grey/sheet.pdf";
+    const path = "colours/green-earth/sheet.pdf";
     const planted = Buffer.from("%PDF-1.7 as if drawn before");
     const other = join(home, "other");
     writeData(fresh, other);
@@ -94,7 +102,7 @@ describe("papers of a build", () => {
 
     test("draw anew when anything that is printed has changed: here the date", () => {
       expect(
-        Buffer.compare(paperAt(printedSite(few("2026-05-19"), other).site, path), planted),
+        Buffer.compare(paperAt(printedSite(siteAt("2026-05-19"), other).site, path), planted),
       ).not.toBe(0);
     });
   });
@@ -120,11 +128,13 @@ describe("papers of a build", () => {
     );
     expect(warnings).toEqual([]);
     expect(printed.papers?.map(({ path }) => path)).toEqual([
-      ...FEW.map((slug) => `colours/${slug}/sheet.pdf`),
+      ...COLOURS.map((slug) => `colours/${slug}/sheet.pdf`),
       "range.pdf",
       ...CARDS,
     ]);
-    const shown = printed.papers?.find(({ path }) => path === `colours/${FEW[0] ?? ""}/sheet.pdf`);
+    const shown = printed.papers?.find(
+      ({ path }) => path === `colours/${COLOURS[0] ?? ""}/sheet.pdf`,
+    );
     const { pages } = await readPdf(shown?.bytes ?? new Uint8Array());
     expect(pages.map(pageText).join(" ")).toContain("[?] Kuro");
   });
@@ -155,7 +165,7 @@ describe("the demonstration as built", () => {
     const { bookmarks, elements } = await pdfStructure(
       readFileSync(join(inject("siteDir"), "range.pdf")),
     );
-    const names = [...RECORDS.colours.values()].map(({ record }) => record.name).sort();
+    const names = [...DEMONSTRATION.colours.values()].map(({ record }) => record.name).sort();
     expect(
       bookmarks
         .filter(({ depth }) => depth === 1)

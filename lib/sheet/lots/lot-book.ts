@@ -27,8 +27,11 @@ import { whiteColour } from "../tints/drawdown-set.ts";
 export interface JudgedLot {
   readonly lot: Lot;
   readonly comparison: LotComparison;
-  /** Of a lot that is near or fails, the best first; none that does not at least halve what is off. */
-  readonly corrections: readonly Correction[];
+  /**
+   * Of a lot that is near or fails, the best first; none that does not at least halve what is off. Worked out when
+   * they are asked for: a sheet never does.
+   */
+  readonly corrections: () => readonly Correction[];
 }
 
 export interface LotBook {
@@ -97,7 +100,7 @@ function lotBook(
       return {
         lot,
         comparison,
-        corrections:
+        corrections: () =>
           comparison.verdict === "pass" || comparison.remarks.length > 0
             ? []
             : lotCorrections(colour, lot, figures, against, whites, records),
