@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { COLORIMETRY_RULINGS } from "../../lib/words/en/statements-colorimetry.ts";
 import { COMPARISON_RULINGS } from "../../lib/words/en/statements-comparison.ts";
 import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
+import { DRAWN_COAT_RULINGS } from "../../lib/words/en/statements-drawn-coat.ts";
 import { EXPECTED_RULINGS } from "../../lib/words/en/statements-expected.ts";
 import { FORMULATION_RULINGS } from "../../lib/words/en/statements-formulation.ts";
 import { HAZARD_RULINGS } from "../../lib/words/en/statements-hazard.ts";
@@ -72,7 +73,16 @@ function rulesIn(room: string): string[] {
 describe("a sentence for each rule", () => {
   test.each([
     ["colorimetry", COLORIMETRY_RULINGS],
-    ["optics", { ...OPTICS_RULINGS, ...OPACITY_RULINGS, ...EXPECTED_RULINGS, ...MIXTURE_RULINGS }],
+    [
+      "optics",
+      {
+        ...OPTICS_RULINGS,
+        ...OPACITY_RULINGS,
+        ...EXPECTED_RULINGS,
+        ...DRAWN_COAT_RULINGS,
+        ...MIXTURE_RULINGS,
+      },
+    ],
     ["permanence", PERMANENCE_RULINGS],
   ] as const)(
     "%s: the rules of its source are those that are worded, and no others",
@@ -94,6 +104,7 @@ describe("a sentence for each rule", () => {
       OPTICS_RULINGS,
       OPACITY_RULINGS,
       EXPECTED_RULINGS,
+      DRAWN_COAT_RULINGS,
       MIXTURE_RULINGS,
       FORMULATION_RULINGS,
       DRYING_RULINGS,

@@ -87,6 +87,38 @@ describe.each([
       }
   });
 
+  // Let-downs in barytes and chalk, and of the three lakes: Y over black to over white .44 to .83 at the least.
+  test("nothing is said of a white by let-downs that show their ground, nor is it compared by them", () => {
+    const seeThrough = ["barium-sulphate", "calcium-carbonate"];
+    const lakes = ["eosin-lake-one", "eosin-lake-two", "eosin-lake-three"];
+    for (const { slug, tints, optics } of sheets.values()) {
+      for (const { white, sentence, strengthParts } of tints) {
+        const shows = seeThrough.includes(white.slug) || lakes.includes(slug);
+        expect("contrast" in sentence.values, `${slug} in ${white.slug}`).toBe(shows);
+        if (shows) expect([sentence.rule, strengthParts]).toEqual(["no-tint-to-judge", undefined]);
+      }
+      expect(
+        JSON.stringify(optics.acrossWhites.filter(({ rule }) => rule === "differs-by-white")),
+      ).not.toMatch(/barium sulphate|calcium carbonate/);
+    }
+  });
+
+  // The film's own residual: cobalt blue in barytes hides its chart to .44 only.
+  test("a let-down that shows its ground is not missed by what its ground adds", () => {
+    const residuals = [...sheets.values()].flatMap(({ tints }) =>
+      tints.flatMap(({ steps }) =>
+        steps.flatMap(({ residualDeltaE00: miss }) => (miss && isKnown(miss) ? [miss.value] : [])),
+      ),
+    );
+    expect(residuals.length).toBeGreaterThan(30);
+    expect(Math.max(...residuals)).toBeLessThan(9);
+  });
+
+  test("a coat that hid its chart is said to have, though its thickness is not known", () => {
+    expect(rules(sheets.get("vermilion"))).toContain("coat-hides-as-drawn");
+    expect(rules(sheets.get("cobalt-blue"))).not.toContain("coat-hides-as-drawn");
+  });
+
   test("nothing is expected of a lake in a white that it may be far off in", () => {
     expect(sheets.get("eosin-lake-one")?.expectedTints).toEqual([]);
   });

@@ -269,6 +269,8 @@ function apart(values: Values): string {
 }
 
 function whyNotJudged(values: Values): string {
+  if (hasValue(values, "contrast"))
+    return `its let-downs show their ground there (contrast ratio ${decimals(numberOf(values, "contrast"), 2)}), and a coat that hides looks otherwise`;
   if (!hasValue(values, "wantedL"))
     return "it takes a reading of the masstone and a let-down near L* 50";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
