@@ -37,8 +37,8 @@ export type ComparisonStatement =
     >
   | StatementOf<"compared-within", { readonly apart: number; readonly borne: number }>
   | StatementOf<"compared-within-share", { readonly share: number; readonly borne: number }>
-  | StatementOf<"compared-too-close", object>
-  | StatementOf<"compared-no-lightness", object>
-  | StatementOf<"compared-one-expected", object>
+  | StatementOf<"compared-too-close", Record<string, never>>
+  | StatementOf<"compared-no-lightness", Record<string, never>>
+  | StatementOf<"compared-one-expected", Record<string, never>>
   | StatementOf<"compared-otherwise-known", { readonly names: readonly string[] }>
   | StatementOf<"compared-not-stated", { readonly names: readonly string[] }>;

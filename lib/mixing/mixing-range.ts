@@ -1,5 +1,5 @@
 /** The paints of a range made ready to be mixed: fits unpacked when they are first asked for, once. */
-import type { ColourFit } from "../optics/fit/colour-fit.ts";
+import type { PredictingFit } from "../optics/fit/colour-fit.ts";
 import type { Measurement } from "../optics/fit/measurement.ts";
 import type { FilmCoefficients } from "../optics/films/film-coefficients.ts";
 import { ladderInPaint } from "../optics/tints/ladder-in-paint.ts";
@@ -15,7 +15,7 @@ export interface MixingRange {
   readonly paint: (slug: string) => MixingPaint | undefined;
   /** A colour's ladder in a white, counted in paint where its share of pigment tells. */
   readonly ladder: (slug: string, white: string) => LadderModel | MixStatement;
-  readonly fit: (slug: string) => ColourFit | undefined;
+  readonly fit: (slug: string) => PredictingFit | undefined;
   readonly masstone: (slug: string) => Measurement | undefined;
   readonly film: (slug: string) => FilmCoefficients | undefined;
   readonly grounds: { readonly black: Measurement; readonly white: Measurement } | undefined;
@@ -54,7 +54,7 @@ function ladderOf(
   slug: string,
   white: string,
   paints: ReadonlyMap<string, MixingPaint>,
-  fitOf: (slug: string) => ColourFit | undefined,
+  fitOf: (slug: string) => PredictingFit | undefined,
 ): LadderModel | MixStatement {
   const paint = paints.get(slug);
   const name = paint?.name ?? slug;

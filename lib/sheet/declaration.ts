@@ -137,6 +137,12 @@ export const flag = plain<boolean>({ type: "boolean" });
 export const plainNumber = plain<number>({ type: "number" });
 /** A sentence that a science chose, published as words. */
 export const statement = plain<Statement>({ type: "string" });
+
+/** The same of a closed set of statements. */
+export function statementAmong<S extends Statement>(): Required<S, never> {
+  return plain<S>({ type: "string" });
+}
+
 export const statements = plain<readonly Statement[]>({ type: "array", items: { type: "string" } });
 
 /** One of a closed set of words, published as it is. */

@@ -1,7 +1,9 @@
 import { ends, isInterval, type Quantity } from "../quantities/interval.ts";
 
-/** A number to fixed places, with a true minus sign and no "-0.0". */
+/** A number to fixed places, with a true minus sign and no "-0.0". @throws RangeError for NaN and Infinity, which are never print. */
 export function decimalText(value: number, places: number): string {
+  if (!Number.isFinite(value))
+    throw new RangeError(`The number to print is ${value}; right would be a finite one`);
   const text = value.toFixed(places);
   return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "\u2212");
 }

@@ -3,6 +3,7 @@ import type { PageWords } from "./en/pages.ts";
 import type { Bound, NotStated, Standing, StandingKind } from "../quantities/figure.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";
 import type { Statement, WordingsOf } from "../quantities/statement.ts";
+import type { TintStatement } from "../optics/tints/tint-statement.ts";
 import type { FigureWord } from "../sheet/sheet.ts";
 
 /** What a ruling's values can be asked for while it is worded: numbers are raw, and worded by the language. */
@@ -49,18 +50,18 @@ export interface Words {
   readonly date: (isoDate: string) => string;
   /** The one sentence of a first screen: what the colour does in each of its whites. */
   readonly tintSentence: (
-    tints: readonly { readonly white: string; readonly ruling: Statement }[],
+    tints: readonly { readonly white: string; readonly ruling: TintStatement }[],
   ) => string;
   /** The same in words alone, for a first screen. Absent when no white can be judged. */
   readonly tintsInWords: (
-    tints: readonly { readonly white: string; readonly ruling: Statement }[],
+    tints: readonly { readonly white: string; readonly ruling: TintStatement }[],
   ) => string | undefined;
   /** The same in a few words, for a card. Absent when no white can be judged. */
   readonly cardSentence: (
     tints: readonly {
       readonly white: string;
       readonly colourIndexName?: string;
-      readonly ruling: Statement;
+      readonly ruling: TintStatement;
     }[],
   ) => string | undefined;
   /** What a contribution to drying is of, in a word or two. */

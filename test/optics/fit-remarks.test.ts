@@ -17,8 +17,8 @@ describe("surfaceRuling", () => {
   ] as const)("%s gives the constants that were used", (rule, choice, k1, k2) => {
     const ruling = surfaceRuling(choice);
     expect(ruling.rule).toBe(rule);
-    expect(Number(ruling.values["k1"])).toBeCloseTo(k1, 6);
-    expect(Number(ruling.values["k2"])).toBeCloseTo(k2, 6);
+    expect(ruling.values.k1).toBeCloseTo(k1, 6);
+    expect(ruling.values.k2).toBeCloseTo(k2, 6);
   });
 });
 

@@ -68,7 +68,7 @@ checkTable<number>(
 );
 checkTable<number>(
   "how much darker gloss makes it: L*",
-  (R) => Number(depthsOf(glossy(R)).ruling.values["LChange"]),
+  (R) => depthsOf(glossy(R)).ruling.values.LChange,
   [
     { ...BLACKS, input: 0.0005, expected: 23, tolerance: 0.5 },
     { ...BLACKS, input: 0.049, expected: 13, tolerance: 0.5 },
@@ -76,7 +76,7 @@ checkTable<number>(
 );
 checkTable<number>(
   "how much darker gloss makes it: Munsell value",
-  (R) => Number(depthsOf(glossy(R)).ruling.values["valueChange"]),
+  (R) => depthsOf(glossy(R)).ruling.values.valueChange,
   [
     { ...BLACKS, input: 0.0005, expected: 2.2, tolerance: 0.05 },
     { ...BLACKS, input: 0.049, expected: 1.3, tolerance: 0.05 },

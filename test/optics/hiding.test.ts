@@ -80,7 +80,9 @@ function masstoneOf(paint: SyntheticPigment): Measurement {
   };
 }
 
-function known(found: ReturnType<typeof filmCoefficients>): FilmCoefficients {
+function known(
+  found: ReturnType<typeof filmCoefficients | typeof absoluteCoefficients>,
+): FilmCoefficients {
   if (isStatement(found)) throw new Error(`Unexpected absence ${found.rule}`);
   return found;
 }

@@ -43,7 +43,7 @@ describe("tintsInWhites", () => {
     for (const { steps, atLightness, sentence } of lamp.whites) {
       expect(steps.filter(({ standing }) => standing === "measured")).toHaveLength(3);
       expect(isStatement(atLightness[50])).toBe(false);
-      expect(sentence.values["L"]).toBe(50);
+      expect(sentence.values).toMatchObject({ L: 50 });
     }
   });
 

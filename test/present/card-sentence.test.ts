@@ -4,12 +4,13 @@ import {
   cardSentence,
   type InIndexedWhite,
 } from "../../lib/words/en/card-sentence.ts";
+import type { HueWord } from "../../lib/optics/tints/hue-word.ts";
 import { CARDS } from "../print/demonstration-cards.ts";
 
 const grey = (
   white: string,
-  rule: string,
-  hue: string,
+  rule: "stays-near-neutral" | "leans" | "turns-clearly" | "turns-strongly",
+  hue: HueWord,
   chroma: number,
   colourIndexName?: string,
 ): InIndexedWhite => ({
@@ -22,7 +23,7 @@ describe("the sentence of a card", () => {
   test("sets the stronger turn first and says white once", () => {
     expect(
       cardSentence([
-        grey("Lead White", "stays-near-neutral", "", 0.6),
+        grey("Lead White", "stays-near-neutral", "blue", 0.6),
         grey("Titanium White", "turns-clearly", "blue", 4.1),
       ]),
     ).toBe("Clearly blue in Titanium, near neutral in Lead White.");

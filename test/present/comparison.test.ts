@@ -8,7 +8,7 @@ import { COMPARISON_RULINGS } from "../../lib/words/en/statements-comparison.ts"
 import type { ComparisonStatement } from "../../lib/collection/statements.ts";
 import type { ComparedAmount } from "../../lib/collection/compared-colour.ts";
 import { sideBySide } from "../../lib/collection/side-by-side.ts";
-import { holdTypedSentences } from "./statements-held.ts";
+import { holdSentences } from "./statements-held.ts";
 
 const WORDS = { compare: COMPARE_PAGES, rulings: COMPARISON_RULINGS, notStated: "not stated" };
 
@@ -230,4 +230,4 @@ function rulings(): ComparisonStatement[] {
   );
 }
 
-holdTypedSentences("sentences of a comparison", COMPARISON_RULINGS, rulings());
+holdSentences("sentences of a comparison", COMPARISON_RULINGS, rulings());

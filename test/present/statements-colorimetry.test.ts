@@ -4,7 +4,7 @@ import { metamerism } from "../../lib/colorimetry/metamerism.ts";
 import { munsellOfLab } from "../../lib/colorimetry/munsell.ts";
 import { COLORIMETRY_RULINGS } from "../../lib/words/en/statements-colorimetry.ts";
 import { wavelengthsNm, type Spectrum } from "../../lib/quantities/spectrum.ts";
-import { holdTypedSentences } from "./statements-held.ts";
+import { holdSentences } from "./statements-held.ts";
 
 const GRID = { startNm: 400, stepNm: 10, count: 31 };
 const reading = (R: (nm: number) => number): Spectrum => ({
@@ -30,4 +30,4 @@ const statements = [
   munsellOfLab({ L: 2, a: 96, b: -90 }),
 ].filter((found) => "rule" in found);
 
-holdTypedSentences("sentences of colorimetry", COLORIMETRY_RULINGS, statements);
+holdSentences("sentences of colorimetry", COLORIMETRY_RULINGS, statements);

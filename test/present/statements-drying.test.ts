@@ -17,7 +17,7 @@ import { MEDIUM_CHANGES, mediumStatements } from "../../lib/drying/medium-in-pai
 import type { DryingStatement } from "../../lib/drying/statements.ts";
 import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
 import { chemistryOf, KNOWN } from "../support/known.ts";
-import { holdTypedSentences } from "./statements-held.ts";
+import { holdSentences } from "./statements-held.ts";
 
 function reasons(question: DryingQuestion): DryingStatement[] {
   const estimate = dryingEstimate(question);
@@ -180,7 +180,7 @@ const statements: (DryingStatement | undefined)[] = [
   ]),
 ];
 
-holdTypedSentences(
+holdSentences(
   "sentences of drying",
   DRYING_RULINGS,
   statements.filter((statement) => statement !== undefined),

@@ -1,6 +1,6 @@
 import { expectedRuling } from "../../lib/optics/tints/expected-ladder.ts";
 import { EXPECTED_RULINGS } from "../../lib/words/en/statements-expected.ts";
-import { holdTypedSentences } from "./statements-held.ts";
+import { holdSentences } from "./statements-held.ts";
 
 const tint = {
   massRatio: 0.2,
@@ -11,7 +11,7 @@ const tint = {
   own: 1,
 };
 
-holdTypedSentences(
+holdSentences(
   "sentences of a white that was not tried",
   EXPECTED_RULINGS,
   [["Bone Black"], ["Bone Black", "Red Earth"], ["A", "B", "C", "D"]].map((through) =>

@@ -18,7 +18,7 @@ import {
 } from "../../lib/formulation/working-oil.ts";
 import { FORMULATION_RULINGS } from "../../lib/words/en/statements-formulation.ts";
 import type { FormulationStatement } from "../../lib/formulation/statements.ts";
-import { holdTypedSentences } from "./statements-held.ts";
+import { holdSentences } from "./statements-held.ts";
 
 const paint = (oilIndexGPer100g: number, densityGPerCm3: number) => ({
   oilIndexGPer100g,
@@ -79,7 +79,7 @@ const statements: (FormulationStatement | undefined)[] = [
   ...[40, 25, 10].map((massG) => jarFillStatement("Lamp black", massG, 118, soot)),
 ];
 
-holdTypedSentences(
+holdSentences(
   "sentences of formulation",
   FORMULATION_RULINGS,
   statements.filter((statement) => statement !== undefined),

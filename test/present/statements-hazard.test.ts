@@ -13,10 +13,10 @@ import {
   type StudioPigment,
 } from "../../lib/hazard/studio/studio-cautions.ts";
 import { containedMetals } from "../../lib/hazard/studio/studio-material.ts";
+import type { HazardStatement } from "../../lib/hazard/statements.ts";
 import { HAZARD_RULINGS } from "../../lib/words/en/statements-hazard.ts";
 import { RULINGS } from "../../lib/words/en/statements.ts";
 import { OPERATIONS } from "../../lib/words/en/terms.ts";
-import type { Statement } from "../../lib/quantities/statement.ts";
 import { label, leadCarbonate, oil, substance, zincOxide } from "../hazard/ingredients.ts";
 import { KNOWLEDGE, marketRulings, studioCautions, withMetals } from "../hazard/knowledge.ts";
 import { packagingStatements } from "../../lib/hazard/label/packaging.ts";
@@ -122,7 +122,7 @@ function labelRulings({
   gaps,
   precautionaryStatements,
   smallPackage,
-}: LabelElements): Statement[] {
+}: LabelElements): HazardStatement[] {
   return [
     ...traces,
     ...leftOut,
@@ -215,7 +215,7 @@ const paints: StudioPaint[] = [
 ];
 const cautions = paints.flatMap((paint) => studioCautions(studioPigments, paint));
 
-const rulings: Statement[] = [
+const rulings: HazardStatement[] = [
   ...labels.flatMap(labelRulings),
   ...labelDifferences(stated, leadPaint),
   ...labelDifferences(older, leadPaint),
@@ -265,12 +265,7 @@ const rulings: Statement[] = [
   ...label([substance("mystery", 0.2, "H999")]).gaps,
 ];
 
-/** As the language hands them out; the compiler holds that none lacks a field. */
-const wordings = Object.fromEntries(
-  Object.keys(HAZARD_RULINGS).map((rule) => [rule, RULINGS[rule] ?? (() => "")]),
-);
-
-holdSentences("sentences of hazards", wordings, rulings, "typed");
+holdSentences<HazardStatement>("sentences of hazards", HAZARD_RULINGS, rulings);
 
 describe("words of hazards", () => {
   test("every operation of the studio has its heading", () => {

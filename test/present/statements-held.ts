@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { forbiddenWords } from "../../lib/hazard/label/forbidden-words.ts";
-import type { StatementWording } from "../../lib/words/words.ts";
-import type { Statement, WordingsOf } from "../../lib/quantities/statement.ts";
+import type { WordingsOf } from "../../lib/quantities/statement.ts";
 
 /** What is wrong with a sentence as print; empty when it may be printed. */
 export function sentenceFaults(text: string): string[] {
@@ -25,65 +24,11 @@ export function sentenceFaults(text: string): string[] {
 }
 
 /**
- * Holds the wordings of a science against rulings that its own functions returned:
- * each wording is reached, each sentence may be printed, and a value that goes
- * missing is complained of, or was not needed.
- * @param fields of typed statements the compiler holds that none is missing.
+ * Holds the wordings of a science against statements that its own functions returned: each wording
+ * is reached, and each sentence may be printed. That each kind has a wording, which gets the fields
+ * of that kind, the compiler holds.
  */
-export function holdSentences(
-  name: string,
-  wordings: Readonly<Record<string, StatementWording>>,
-  rulings: readonly Statement[],
-  fields: "loose" | "typed" = "loose",
-): void {
-  describe(name, () => {
-    test("every wording is reached by a ruling that a science returned, and every ruling has one", () => {
-      expect([...new Set(rulings.map(({ rule }) => rule))].sort()).toEqual(
-        Object.keys(wordings).sort(),
-      );
-    });
-
-    const byRule = Object.keys(wordings).map(
-      (rule) => [rule, distinct(rulings.filter((ruling) => ruling.rule === rule))] as const,
-    );
-
-    test.each(byRule)("%s makes sentences that may be printed", (rule, values) => {
-      for (const each of values) {
-        const text = wordings[rule]?.(each) ?? "";
-        expect(sentenceFaults(text), text).toEqual([]);
-      }
-    });
-
-    if (fields === "typed") return;
-    test.each(byRule)(
-      "%s complains of a value that is missing, or does without",
-      (rule, values) => {
-        for (const each of values) {
-          for (const dropped of Object.keys(each)) {
-            const text = textOrComplaint(
-              () =>
-                wordings[rule]?.(
-                  Object.fromEntries(Object.entries(each).filter(([key]) => key !== dropped)),
-                ) ?? "",
-            );
-            expect(
-              text.startsWith(
-                `The value of a ruling is undefined at ${dropped}; right would be `,
-              ) || sentenceFaults(text).length === 0,
-              `without ${dropped}: ${text}`,
-            ).toBe(true);
-          }
-        }
-      },
-    );
-  });
-}
-
-/**
- * The same for wordings of a closed union, of which the compiler holds that each kind has one
- * and gets the fields of that kind.
- */
-export function holdTypedSentences<S extends AnyStatement>(
+export function holdSentences<S extends AnyStatement>(
   name: string,
   wordings: WordingsOf<S>,
   statements: readonly S[],
@@ -106,17 +51,4 @@ export function holdTypedSentences<S extends AnyStatement>(
 interface AnyStatement {
   readonly rule: string;
   readonly values: object;
-}
-
-function distinct(rulings: readonly Statement[]): Statement["values"][] {
-  return [...new Map(rulings.map(({ values }) => [JSON.stringify(values), values])).values()];
-}
-
-function textOrComplaint(wording: () => string): string {
-  try {
-    return wording();
-  } catch (complaint) {
-    if (!(complaint instanceof RangeError)) throw complaint;
-    return complaint.message;
-  }
 }

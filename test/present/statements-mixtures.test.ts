@@ -2,7 +2,6 @@ import { expect, test } from "vitest";
 import { driftRuling, type DriftStep } from "../../lib/optics/mixtures/component-loss.ts";
 import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
 import { ladderModel, type LadderModel } from "../../lib/optics/tints/ladder.ts";
-import { mixture } from "../../lib/optics/mixtures/mixture.ts";
 import type { TheoryTint } from "../../lib/optics/theory/mie-tint.ts";
 import { particleModel, type RecordedParticle } from "../../lib/optics/theory/particle-model.ts";
 import {
@@ -12,6 +11,8 @@ import {
   type BlueDifference,
 } from "../../lib/optics/theory/theory-statements.ts";
 import { commonWhites, unknownOilRuling } from "../../lib/optics/tints/common-whites.ts";
+import type { MixtureStatement } from "../../lib/optics/statements.ts";
+import { worded } from "../../lib/words/en/by-rule.ts";
 import { MIXTURE_RULINGS } from "../../lib/words/en/statements-mixtures.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import {
@@ -49,10 +50,6 @@ function ladder(): LadderModel {
 }
 
 const own = ladder();
-const other: LadderModel = {
-  ...own,
-  fit: { ...own.fit, geometry: own.fit.geometry === "45/0" ? "d/8 excluded" : "45/0" },
-};
 const tint = (low: number, high: number, bRuns: readonly number[]): TheoryTint => ({
   white: "titanium-white",
   L: 50,
@@ -94,10 +91,6 @@ const found: unknown[] = [
   ...[step(50, 0.2, -2), step(54, 0, -2), step(45, 0, -2), step(51, 3, 1)].map((after) =>
     driftRuling("Ultramarine Blue", FRESH, after),
   ),
-  mixture([
-    { ladder: own, parts: 1 },
-    { ladder: other, parts: 1 },
-  ]),
   particleModel({ ...record, sizeUm: undefined }),
   particleModel({ ...record, sizeUm: 80 }),
   particleModel(record),
@@ -111,11 +104,15 @@ const found: unknown[] = [
   leanRuling("Lamp black", "Lead White", tint(-1, 3, [-1, 1, 3])),
 ];
 
-holdSentences("sentences of mixtures and theory", MIXTURE_RULINGS, found.filter(isStatement));
+holdSentences<MixtureStatement>(
+  "sentences of mixtures and theory",
+  MIXTURE_RULINGS,
+  found.filter((one): one is MixtureStatement => isStatement(one)),
+);
 
 test("a drift names the component, the loss and the way it goes", () => {
   const ruling = driftRuling("Ultramarine Blue", FRESH, step(51, 3, 1));
-  expect(MIXTURE_RULINGS["drift-goes-toward"](ruling.values)).toMatch(
+  expect(worded(MIXTURE_RULINGS, ruling)).toMatch(
     /^When Ultramarine Blue has lost 30\u00a0% of its strength, it goes toward \w+ \(\u0394E00\u00a0\d\.\d\)\.$/,
   );
 });

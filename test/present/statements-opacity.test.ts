@@ -1,11 +1,11 @@
 import { opacityRuling } from "../../lib/optics/films/opacity.ts";
 import { OPACITY_RULINGS } from "../../lib/words/en/statements-opacity.ts";
-import { holdTypedSentences } from "./statements-held.ts";
+import { holdSentences } from "./statements-held.ts";
 
 const film = { filmUm: 75, luminance: 0.8, contrastRatio: 0.9, scatteringPower: undefined };
 const dark = { filmUm: 75, luminance: 0.02, contrastRatio: 1 };
 
-holdTypedSentences(
+holdSentences(
   "sentences of opacity",
   OPACITY_RULINGS,
   [

@@ -18,7 +18,7 @@ import { statementText } from "../../lib/present/statement-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { expect, test } from "vitest";
 import { KNOWN, lightOf } from "../support/known.ts";
-import { holdTypedSentences } from "./statements-held.ts";
+import { holdSentences } from "./statements-held.ts";
 
 const exposed = (
   deltaEab: number,
@@ -114,7 +114,7 @@ const rulings = [
   ),
 ];
 
-holdTypedSentences<PermanenceStatement>("sentences of permanence", PERMANENCE_RULINGS, rulings);
+holdSentences<PermanenceStatement>("sentences of permanence", PERMANENCE_RULINGS, rulings);
 
 test("an estimate is worded as an expectation and never as a category", () => {
   const expected = answered

@@ -1,7 +1,7 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { COLORIMETRY_RULINGS } from "../../lib/words/en/statements-colorimetry.ts";
 import { COMPARISON_RULINGS } from "../../lib/words/en/statements-comparison.ts";
+import { DRAWDOWN_RULINGS } from "../../lib/words/en/statements-drawdowns.ts";
 import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
 import { DRAWN_COAT_RULINGS } from "../../lib/words/en/statements-drawn-coat.ts";
 import { EXPECTED_RULINGS } from "../../lib/words/en/statements-expected.ts";
@@ -20,88 +20,17 @@ import {
   timesTheDays,
   within,
 } from "../../lib/words/en/statements-phrases.ts";
-import {
-  numberOf,
-  quantityOf,
-  textOf,
-  textsOf,
-  wordOf,
-} from "../../lib/words/en/statement-params.ts";
 import { LOT_RULINGS } from "../../lib/words/en/statements-lots.ts";
 import { RULINGS } from "../../lib/words/en/statements.ts";
 import { TERMS } from "../../lib/words/en/terms.ts";
-import { BIBLIOGRAPHY } from "../../lib/sources/bibliography.ts";
 import { sentenceFaults } from "./statements-held.ts";
 
-/** Hyphenated words of the sciences that name no rule: members of closed sets, and the names of complaints about records. */
-const OTHER_WORDS = new Set([
-  "near-neutral",
-  "leave-one-out",
-  "darkest-reading",
-  "semi-opaque",
-  "semi-transparent",
-  "blue-green",
-  "y-bar",
-  "no-hue-to-compare",
-  "keeps-hue",
-  "turns-toward",
-]);
-
-function sources(room: string): string[] {
-  const folder = new URL(`../../lib/${room}/`, import.meta.url);
-  return readdirSync(folder, { recursive: true, encoding: "utf8" })
-    .filter((file) => file.endsWith(".ts"))
-    .map((file) =>
-      readFileSync(new URL(file, folder), "utf8")
-        .replace(/\/\*[\s\S]*?\*\//g, "")
-        .replace(/\/\/.*$/gm, "")
-        .replace(/^import .*$/gm, ""),
-    );
-}
-
-/** Every rule that a science's source names: hyphenated words that are nothing else, and single words that stand after `rule:`. */
-function rulesIn(room: string): string[] {
-  const words = sources(room).flatMap((text) =>
-    [...text.matchAll(/"([a-z][a-z0-9]*(?:-[a-z0-9]+)+)"|\brule: "([a-z0-9-]+)"/g)].map(
-      ([, hyphened, named]) => hyphened ?? named ?? "",
-    ),
-  );
-  const rules = words.filter((word) => !(word in BIBLIOGRAPHY) && !OTHER_WORDS.has(word));
-  return [...new Set(rules)].sort();
-}
-
 describe("a sentence for each rule", () => {
-  test.each([
-    ["colorimetry", COLORIMETRY_RULINGS],
-    [
-      "optics",
-      {
-        ...OPTICS_RULINGS,
-        ...OPACITY_RULINGS,
-        ...EXPECTED_RULINGS,
-        ...DRAWN_COAT_RULINGS,
-        ...MIXTURE_RULINGS,
-      },
-    ],
-    ["permanence", PERMANENCE_RULINGS],
-  ] as const)(
-    "%s: the rules of its source are those that are worded, and no others",
-    (room, wordings) => {
-      expect(rulesIn(room)).toEqual(Object.keys(wordings).sort());
-    },
-  );
-
-  test.each(["sheet", "collection"])("%s passes on no rule that is not worded", (room) => {
-    const rules = sources(room).flatMap((text) =>
-      [...text.matchAll(/\brule: "([a-z0-9-]+)", values/g)].map(([, rule]) => rule ?? ""),
-    );
-    expect(rules.filter((rule) => !(rule in RULINGS))).toEqual([]);
-  });
-
   test("no two sciences word one rule", () => {
     const all = [
       COLORIMETRY_RULINGS,
       OPTICS_RULINGS,
+      DRAWDOWN_RULINGS,
       OPACITY_RULINGS,
       EXPECTED_RULINGS,
       DRAWN_COAT_RULINGS,
@@ -135,63 +64,6 @@ describe("a sentence for each rule", () => {
     ]) {
       expect(sentenceFaults(bad), bad).not.toEqual([]);
     }
-  });
-});
-
-describe("values of a ruling", () => {
-  const values = {
-    number: 2,
-    range: [1, 2],
-    text: "red",
-    texts: ["a", "b", "a"],
-    empty: "",
-    wrong: NaN,
-    open: [1, Infinity],
-  } as const;
-
-  test("are read as what they are", () => {
-    expect([
-      numberOf(values, "number"),
-      quantityOf(values, "range"),
-      quantityOf(values, "number"),
-      textOf(values, "text"),
-    ]).toEqual([2, [1, 2], 2, "red"]);
-    expect(textsOf(values, "texts")).toEqual(["a", "b"]);
-    expect(wordOf(values, "text", { red: 1, blue: 2 })).toBe("red");
-  });
-
-  test.each([
-    [
-      () => numberOf(values, "none"),
-      "The value of a ruling is undefined at none; right would be a number",
-    ],
-    [
-      () => numberOf(values, "wrong"),
-      "The value of a ruling is null at wrong; right would be a number",
-    ],
-    [
-      () => numberOf(values, "range"),
-      "The value of a ruling is [1,2] at range; right would be a number",
-    ],
-    [
-      () => quantityOf(values, "open"),
-      "The value of a ruling is [1,null] at open; right would be a number or an estimate's two ends",
-    ],
-    [
-      () => quantityOf(values, "text"),
-      'The value of a ruling is "red" at text; right would be a number or an estimate\'s two ends',
-    ],
-    [() => textOf(values, "empty"), 'The value of a ruling is "" at empty; right would be a text'],
-    [
-      () => textsOf(values, "range"),
-      "The value of a ruling is [1,2] at range; right would be a list of texts",
-    ],
-    [
-      () => wordOf(values, "text", { blue: 1 }),
-      'The value of a ruling is "red" at text; right would be blue',
-    ],
-  ])("are complained of when they are something else (%#)", (read, complaint) => {
-    expect(read).toThrow(new RangeError(complaint));
   });
 });
 

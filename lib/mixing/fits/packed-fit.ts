@@ -2,7 +2,7 @@
  * A colour's fit small enough to send to a reader's browser, and back: what its ladders and
  * mixtures are predicted from, without the verdicts and remarks that only its sheet tells.
  */
-import type { ColourFit, FittedWhite } from "../../optics/fit/colour-fit.ts";
+import type { PredictingFit, FittedWhite } from "../../optics/fit/colour-fit.ts";
 import type { RatioKind } from "../../optics/fit/drawdown.ts";
 import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
 import type { Geometry } from "../../optics/fit/measurement.ts";
@@ -57,7 +57,7 @@ interface PackedFitWhite {
   }[];
 }
 
-export function packedFit(fit: ColourFit): PackedFit {
+export function packedFit(fit: PredictingFit): PackedFit {
   const { grid, geometry, surface, experience, masstone } = fit;
   return {
     format: FIT_FORMAT,
@@ -74,7 +74,7 @@ export function packedFit(fit: ColourFit): PackedFit {
   };
 }
 
-function packedWhite(white: FittedWhite, fit: ColourFit): PackedFitWhite {
+function packedWhite(white: FittedWhite, fit: PredictingFit): PackedFitWhite {
   const relative = (values: readonly number[]): Packed => packedNumbers(values, RELATIVE_STEPS);
   return {
     slug: white.slug,
@@ -102,10 +102,10 @@ function packedWhite(white: FittedWhite, fit: ColourFit): PackedFitWhite {
 }
 
 /**
- * The fit again: it predicts what the one that was packed does, and tells nothing of how it was found.
+ * The fit again: it predicts what the one that was packed does.
  * @throws RangeError when it was packed in another format.
  */
-export function unpackedFit(packed: PackedFit): ColourFit {
+export function unpackedFit(packed: PackedFit): PredictingFit {
   if (packed.format !== FIT_FORMAT)
     throw new RangeError(`The fit is of format ${packed.format}; right would be ${FIT_FORMAT}`);
   const { grid, geometry, surface, experience } = packed;
@@ -133,16 +133,11 @@ export function unpackedFit(packed: PackedFit): ColourFit {
                 drawdown: stepName(slug, massRatio),
                 white: slug,
                 massRatio,
-                residualDeltaE00: 0,
                 leaveOneOutDeltaE00: miss,
               },
             ],
       ),
     ),
-    scattering: { rule: "scattering-known", values: {} },
-    chiSquare: 1,
-    remarks: [],
-    leftOut: [],
   };
 }
 

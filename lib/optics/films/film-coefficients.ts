@@ -1,6 +1,7 @@
 /** K and S of a paint in absolute terms, from films of known thickness over known grounds. */
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+import type { GridsDiffer } from "../unlike-readings.ts";
 import { flatSpectrum, sameGrid, type WavelengthGrid } from "../../quantities/spectrum.ts";
 import { scatteringPower, twoGroundRatio } from "./film.ts";
 import { absorptionScatteringRatio, masstoneReflectance } from "../kubelka-munk.ts";
@@ -29,6 +30,12 @@ export interface FilmDrawdown {
   readonly filmUm: number;
   readonly ground: Measurement;
 }
+
+/** Why films do not tell K and S. */
+export type FilmStatement =
+  | GridsDiffer
+  | StatementOf<"film-needs-masstone-or-two-grounds", { films: number }>
+  | StatementOf<"film-tells-nothing", { wavelengths: number }>;
 
 /**
  * Luminous reflectance [1] of the grounds of an opacity chart, where a workshop has
@@ -65,7 +72,7 @@ export function filmCoefficients(
   films: readonly FilmDrawdown[],
   masstone: Measurement | undefined,
   surface: SurfaceConstants,
-): FilmCoefficients | Statement {
+): FilmCoefficients | FilmStatement {
   for (const { filmUm } of films)
     if (!(filmUm > 0 && filmUm < Infinity))
       throw domainError("film thickness", filmUm, "0 < X < Infinity um");

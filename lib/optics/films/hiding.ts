@@ -2,7 +2,7 @@
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Interval } from "../../quantities/interval.ts";
-import type { Statement, StatementOf } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import { filmReflectance } from "./film.ts";
 import type { FilmCoefficients } from "./film-coefficients.ts";
@@ -154,7 +154,7 @@ export function hidingFilmUm(
   paint: FilmCoefficients,
   grounds: Grounds,
   target: number = HIDING_CONTRAST_RATIO,
-): number | Statement {
+): number | DoesNotHide {
   if (!(target > 0 && target < 1)) throw domainError("contrast ratio", target, "0 < ratio < 1");
   const thickest = filmContrastRatio(paint, FILM_MAX_UM, grounds);
   if (thickest < target)
@@ -170,6 +170,11 @@ export function hidingFilmUm(
   }
   return thick;
 }
+
+export type DoesNotHide = StatementOf<
+  "does-not-hide",
+  { filmUm: number; contrastRatio: number; target: number }
+>;
 
 /**
  * Said where a paint's films hid their grounds at most wavelengths and by Y: K and S are then "at least" figures.

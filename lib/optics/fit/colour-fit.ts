@@ -1,13 +1,19 @@
 import type { Lab } from "../../colorimetry/viewing.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+import type { NotToldFromSurface } from "../surface/measurement-in-geometry.ts";
+import type { SurfacesDiffer } from "../unlike-readings.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { RatioKind } from "./drawdown.ts";
 import type { SurfaceChoice } from "../surface/workshop-surface.ts";
 import type { Geometry } from "./measurement.ts";
+import type { SuspectStatement } from "./outlier-drawdown.ts";
+import type { ScatteringStatement } from "./scattering-statement.ts";
+import type { NotAboveSurface } from "./surface-trial.ts";
+import type { LeftOutStatement } from "./usable-drawdowns.ts";
 import type { Experience } from "./workshop-experience.ts";
 
-/** K and S of a colour, with all that a sheet tells of how well they are known. Plain data: it can be kept and drawn from. */
-export interface ColourFit {
+/** K and S of a colour: what its let-downs and mixtures are predicted by, and how sure that is. Plain data: it can be kept and drawn from. */
+export interface PredictingFit {
   readonly kind: "fit";
   readonly grid: WavelengthGrid;
   /** The masstone's: measured and predicted steps are all given in it. */
@@ -16,25 +22,37 @@ export interface ColourFit {
   readonly masstone: FittedMasstone;
   readonly whites: readonly FittedWhite[];
   /** Masstone first, then let-downs in the order of the set. */
-  readonly drawdowns: readonly DrawdownVerdict[];
-  /** `scattering-known` or `scattering-is-bound`: a black's S is only "at most". */
-  readonly scattering: Statement;
+  readonly drawdowns: readonly PredictedDrawdown[];
   /** How left-out let-downs of all the workshop's colours read alike are missed. */
   readonly experience: Experience;
   /** See FitChoices; left out, as measured paints ask for. */
   readonly carriedShare?: number;
+}
+
+/** The same with all that a sheet tells of how it was found. */
+export interface ColourFit extends PredictingFit {
+  readonly drawdowns: readonly DrawdownVerdict[];
+  /** Of a black, S is only "at most". */
+  readonly scattering: ScatteringStatement;
   /** Mean square of residual over reading and weighing noise; over 1, the model misses by more than they do. */
   readonly chiSquare: number;
   /** What a reader of the fit should know. */
-  readonly remarks: readonly Statement[];
+  readonly remarks: readonly NotToldFromSurface[];
   /** Let-downs that could not be used, with the reason. */
-  readonly leftOut: readonly Statement[];
+  readonly leftOut: readonly LeftOutStatement[];
 }
+
+/** Why nothing is fitted. */
+export type FitRefusalStatement =
+  | LeftOutStatement
+  | NotAboveSurface
+  | SurfacesDiffer
+  | StatementOf<"geometry-mixed", { geometries: readonly Geometry[] }>;
 
 /** No fit: what the drawdowns can't carry. */
 export interface FitRefusal {
   readonly kind: "refused";
-  readonly reasons: readonly Statement[];
+  readonly reasons: readonly FitRefusalStatement[];
 }
 
 export interface FittedMasstone {
@@ -82,18 +100,27 @@ export interface MeasuredStep {
   readonly hiding?: readonly number[];
   readonly lab: Lab;
   /** Present when the other drawdowns contradict it: shown, and not used. */
-  readonly suspect?: Statement;
+  readonly suspect?: SuspectStatement;
 }
 
-/** How well the fit meets one drawdown. */
-export interface DrawdownVerdict {
+/** Why a drawdown is not left out to see whether the others predict it. */
+export type NotLeftOut =
+  | StatementOf<"fit-needs-masstone", Record<string, never>>
+  | StatementOf<"only-let-down-in-its-white", { white: string }>;
+
+/** How well the others predict one drawdown in its place. */
+export interface PredictedDrawdown {
   /** "masstone", or the let-down's name. */
   readonly drawdown: string;
   readonly white?: string;
   readonly massRatio?: number;
+  /** Delta-E00 (D65/10) between it and what the others predict; a statement says why there is none. */
+  readonly leaveOneOutDeltaE00: number | NotLeftOut;
+  readonly suspect?: SuspectStatement;
+}
+
+/** How well the fit meets one drawdown. */
+export interface DrawdownVerdict extends PredictedDrawdown {
   /** Delta-E00 (D65/10) between it and the two-constant model of the fit. */
   readonly residualDeltaE00: number;
-  /** Delta-E00 between it and what the others predict in its place; a ruling says why there is none. */
-  readonly leaveOneOutDeltaE00: number | Statement;
-  readonly suspect?: Statement;
 }

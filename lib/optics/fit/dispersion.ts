@@ -1,7 +1,7 @@
 /** What lumps left in the paint cost: the same pigment mulled and milled. */
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Interval } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 
 /**
  * Share of its tinting strength [1] that carbon keeps when it is left in lumps of a
@@ -14,6 +14,21 @@ export const LUMP_STRENGTH = [
   { lumpUm: 2, kept: [0.11, 0.17] },
   { lumpUm: 5, kept: [0.04, 0.07] },
 ] as const satisfies readonly { lumpUm: number; kept: Interval }[];
+
+/** Mulled beside milled, as drawn down. */
+export type MeasuredDispersion = StatementOf<
+  "milled-stronger" | "mulled-stronger" | "alike-mulled-and-milled",
+  {
+    strength: number;
+    /** The white in which the two were held against each other, where the caller names it. */
+    white?: string;
+  }
+>;
+
+/** What is expected of mulling where only one of the two was drawn down. */
+export type ExpectedDispersion =
+  | StatementOf<"mulled-weaker", Record<string, never>>
+  | StatementOf<"mulled-weaker-paler-bluer", { kept: Interval; lumpsUm: Interval }>;
 
 /** Difference in strength [1] under which two drawdowns of one pigment are called alike: ratio error on both. */
 const ALIKE = 0.1;
@@ -47,7 +62,7 @@ export function strengthKeptInLumps(lumpUm: number): Interval {
  * @throws RangeError when the strength is not positive, or NaN.
  * @source optics-practice
  */
-export function measuredDispersionRuling(strength: number): Statement {
+export function measuredDispersionRuling(strength: number): MeasuredDispersion {
   if (!(strength > 0 && strength < Infinity))
     throw domainError("relative strength", strength, "0 < strength < Infinity");
   const rule =
@@ -70,7 +85,7 @@ const MULLED_LUMPS_UM: Interval = [0.5, 1];
  *   `mulled-weaker` without a figure; an estimate. A grind gauge shows the few largest lumps, and no use here.
  * @source agglomerate-strength
  */
-export function expectedDispersionRuling(isFineCarbon: boolean): Statement {
+export function expectedDispersionRuling(isFineCarbon: boolean): ExpectedDispersion {
   if (!isFineCarbon)
     return { rule: "mulled-weaker", values: {}, standing: "estimated", source: "optics-practice" };
   const kept: Interval = [

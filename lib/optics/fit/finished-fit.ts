@@ -1,6 +1,5 @@
 /** A fit made of a tried surface: suspects left out, verdicts on every drawdown. */
 import { deltaE00 } from "../../colorimetry/difference.ts";
-import type { Statement } from "../../quantities/statement.ts";
 import type { SurfaceChoice } from "../surface/workshop-surface.ts";
 import { shares } from "../tints/tint-reading.ts";
 import type { ColourFit, DrawdownVerdict, FittedMasstone, FittedWhite } from "./colour-fit.ts";
@@ -8,9 +7,10 @@ import { allFilms, type UsableDrawdowns } from "./drawdown.ts";
 import { plainLab, setFit, type ReadySet, type SetFit } from "./fitted-drawdown-set.ts";
 import { scatteringAlone } from "./film-scattering.ts";
 import { leftOutFits, leftOutTints, type LeftOutFit } from "./leave-one-out.ts";
-import { suspects } from "./outlier-drawdown.ts";
+import { suspects, type SuspectStatement } from "./outlier-drawdown.ts";
 import { scatteringRuling } from "./scattering-statement.ts";
 import type { SurfaceTrial } from "./surface-trial.ts";
+import type { LeftOutStatement } from "./usable-drawdowns.ts";
 import { drawnDoubts, workshopExperience } from "./workshop-experience.ts";
 import { at } from "../../quantities/at.ts";
 
@@ -18,7 +18,7 @@ export function finishedFit(
   usable: UsableDrawdowns,
   chosen: SurfaceTrial,
   surface: SurfaceChoice,
-  leftOut: readonly Statement[],
+  leftOut: readonly LeftOutStatement[],
 ): ColourFit {
   const { set } = chosen;
   const held = leftOutTints(set, chosen.leftOut);
@@ -74,7 +74,7 @@ function fittedWhites(
   usable: UsableDrawdowns,
   set: ReadySet,
   { solution, models }: SetFit,
-  found: ReadonlyMap<string, Statement>,
+  found: ReadonlyMap<string, SuspectStatement>,
 ): FittedWhite[] {
   const inflation = Math.max(1, solution.chiSquare);
   const fitted = set.whites.filter(({ slug }) => models.has(slug));
@@ -127,7 +127,7 @@ function drawdownVerdicts(
   set: ReadySet,
   { models }: SetFit,
   leftOut: readonly LeftOutFit[],
-  found: ReadonlyMap<string, Statement>,
+  found: ReadonlyMap<string, SuspectStatement>,
 ): DrawdownVerdict[] {
   const anyModel = [...models.values()][0];
   const masstone: DrawdownVerdict[] =

@@ -1,11 +1,28 @@
 /** What a fit says of itself: which surface it took off, and how well it meets the drawdowns. */
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import type { SurfaceChoice } from "../surface/workshop-surface.ts";
 import { isNoSurface } from "../surface/surface.ts";
 
 /** Mean square of residual over noise up to which a fit meets its drawdowns as well as reading and weighing allow. */
 export const WEIGHTED_RESIDUAL_MAX = 2;
+
+export type SurfaceStatement = StatementOf<
+  | "surface-stated"
+  | "surface-under-darkest"
+  | "surface-by-default"
+  | "surface-by-leave-one-out"
+  | "no-surface-by-default"
+  | "no-surface-by-leave-one-out",
+  { k1: number; k2: number }
+>;
+
+export type FitQualityStatement =
+  | StatementOf<"fit-has-none-to-spare", Record<string, never>>
+  | StatementOf<
+      "fit-within-noise" | "fit-misses-more-than-noise",
+      { weightedResidual: number; spare: number }
+    >;
 
 /**
  * Which surface constants were taken off, and why those.
@@ -14,7 +31,7 @@ export const WEIGHTED_RESIDUAL_MAX = 2;
  *   workshop's darkest reading.
  * @source saunderson-1942, oil-paint-outs
  */
-export function surfaceRuling({ surface, by }: SurfaceChoice): Statement {
+export function surfaceRuling({ surface, by }: SurfaceChoice): SurfaceStatement {
   const values = { k1: surface.k1, k2: surface.k2 };
   if (by === "darkest-reading")
     return { rule: "surface-under-darkest", values, source: "saunderson-1942" };
@@ -39,7 +56,7 @@ export function surfaceRuling({ surface, by }: SurfaceChoice): Statement {
  * @throws RangeError when an argument is negative, or NaN.
  * @source optics-practice
  */
-export function fitQualityRuling(chiSquare: number, spare: number): Statement {
+export function fitQualityRuling(chiSquare: number, spare: number): FitQualityStatement {
   if (!(chiSquare >= 0 && chiSquare < Infinity))
     throw domainError("weighted residual", chiSquare, "0 <= residual < Infinity");
   if (!(spare >= 0)) throw domainError("let-downs to spare", spare, "count >= 0");

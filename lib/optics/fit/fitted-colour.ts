@@ -1,13 +1,13 @@
 /** K and S of colours from their drawdowns, with every verdict on them; or why there are none. */
 import { certain } from "../../quantities/at.ts";
-import { isStatement, type Statement } from "../../quantities/statement.ts";
+import { isStatement } from "../../quantities/statement.ts";
 import {
   readingGroup,
   surfaceCandidates,
   type ReadingGroup,
   type SurfaceChoice,
 } from "../surface/workshop-surface.ts";
-import type { ColourFit, FitRefusal } from "./colour-fit.ts";
+import type { ColourFit, FitRefusal, FitRefusalStatement } from "./colour-fit.ts";
 import { onCommonGrid } from "./common-grid.ts";
 import { allFilms, type DrawdownSet, type UsableDrawdowns } from "./drawdown.ts";
 import { finishedFit } from "./finished-fit.ts";
@@ -97,8 +97,8 @@ interface ColourReadings {
 function triedColours(
   colours: readonly ColourReadings[],
   choices: FitChoices,
-): (Tried | Statement | undefined)[] {
-  const found = new Map<number, Tried | Statement>();
+): (Tried | FitRefusalStatement | undefined)[] {
+  const found = new Map<number, Tried | FitRefusalStatement>();
   const homes = new Set(colours.flatMap(({ readings: [first] }) => first?.geometry ?? []));
   for (const home of homes) {
     const alike = colours.map((colour, i) => ({ ...colour, i }));
@@ -136,7 +136,7 @@ function chosen(
   members: readonly { readonly i: number; readonly usable: UsableDrawdowns }[],
   candidates: readonly SurfaceChoice[],
   choices: FitChoices,
-): Map<number, Tried | Statement> {
+): Map<number, Tried | FitRefusalStatement> {
   const trials = candidates.map((choice) => {
     const tried = members.map(({ i, usable }) => ({
       i,
@@ -168,11 +168,11 @@ function chosen(
   );
 }
 
-function reasonOf({ reason }: SurfaceRefusal): Statement {
+function reasonOf({ reason }: SurfaceRefusal): FitRefusalStatement {
   return reason;
 }
 
-function surfaceRefusal(usable: UsableDrawdowns): Statement {
+function surfaceRefusal(usable: UsableDrawdowns): FitRefusalStatement {
   const geometries = [...new Set(readingsOf(usable).map(({ geometry }) => geometry))];
   return geometries.length > 1
     ? { rule: "geometry-mixed", values: { geometries }, source: "saunderson-1942" }

@@ -1,4 +1,4 @@
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import { predictionUncertainty, type Doubts } from "./prediction-uncertainty.ts";
 
 /**
@@ -37,6 +37,19 @@ export interface LeftOutTint {
   readonly others: number | undefined;
 }
 
+/** A let-down that others contradict: by how much [Delta-E00], and from where on that is told. */
+export type SuspectStatement = StatementOf<
+  "suspect-drawdown" | "drawdowns-disagree",
+  {
+    tint: string;
+    white: string;
+    leaveOneOutDeltaE00: number;
+    limit: number;
+    /** How well the others then agree; absent for a single other. */
+    othersDeltaE00?: number;
+  }
+>;
+
 /**
  * The one let-down in a white that the others contradict, if there is one.
  *
@@ -51,7 +64,7 @@ export interface LeftOutTint {
 export function suspects(
   tints: readonly LeftOutTint[],
   doubts: Doubts = LIKE_ITS_OWN,
-): ReadonlyMap<string, Statement> {
+): ReadonlyMap<string, SuspectStatement> {
   const limits = SUSPECT_LIMITS;
   const limitOf = ({ nearest, isBetween }: LeftOutTint): number => {
     const { p68, p90 } = predictionUncertainty(nearest, doubts);
@@ -59,7 +72,10 @@ export function suspects(
   };
   const isBad = (tint: LeftOutTint): boolean => tint.leaveOneOut >= limitOf(tint);
   const excess = (tint: LeftOutTint): number => tint.leaveOneOut - limitOf(tint);
-  const verdict = (tint: LeftOutTint, rule: string): [string, Statement] => [
+  const verdict = (
+    tint: LeftOutTint,
+    rule: SuspectStatement["rule"],
+  ): [string, SuspectStatement] => [
     tint.tint,
     {
       rule,

@@ -1,5 +1,5 @@
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import type { Measurement } from "./measurement.ts";
 import type { FitSolution } from "./two-constant-fit.ts";
 import { at } from "../../quantities/at.ts";
@@ -17,6 +17,11 @@ export const SCATTERING_BOUND = {
   relativeUncertaintyMax: 0.25,
 } as const;
 
+export type ScatteringStatement = StatementOf<
+  "scattering-known" | "scattering-is-bound",
+  { relativeUncertainty: number; masstoneY: number }
+>;
+
 /**
  * Whether S of a fit is a figure or only a bound.
  * @returns `scattering-known` or `scattering-is-bound`, with median relative uncertainty and masstone Y [1].
@@ -24,7 +29,7 @@ export const SCATTERING_BOUND = {
 export function scatteringRuling(
   masstone: Measurement,
   { whites, chiSquare }: FitSolution,
-): Statement {
+): ScatteringStatement {
   const masstoneY = tristimulus(masstone.spectrum, "D65/10").Y / 100;
   const variances = whites
     .flatMap(({ varianceS }) => [...varianceS])

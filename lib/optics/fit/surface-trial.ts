@@ -1,6 +1,7 @@
 /** One surface tried on a set: how well it predicts left-out let-downs, or why it can't be taken off. */
 import { wavelengthNm } from "../../quantities/spectrum.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+import type { NotToldFromSurface } from "../surface/measurement-in-geometry.ts";
 import { surfaceForm } from "../surface/surface.ts";
 import type { UsableDrawdowns } from "./drawdown.ts";
 import { readySet, type ReadySet } from "./fitted-drawdown-set.ts";
@@ -11,16 +12,28 @@ import type { Measurement, SurfaceConstants } from "./measurement.ts";
 /** Share of wavelengths at which a masstone may read no more than the surface before the set is refused. */
 const HIDDEN_SHARE_MAX = 0.5;
 
+/** A reading no higher than the surface over it: where first, what was read there, and at how many wavelengths. */
+export type NotAboveSurface = StatementOf<
+  "reflectance-not-above-surface",
+  {
+    drawdown: string;
+    k1: number;
+    wavelengthNm: number;
+    reflectance: number;
+    wavelengths: number;
+  }
+>;
+
 export interface SurfaceTrial {
   readonly kind: "tried";
   readonly set: ReadySet;
   readonly leftOut: readonly LeftOutFit[];
-  readonly remarks: readonly Statement[];
+  readonly remarks: readonly NotToldFromSurface[];
 }
 
 export interface SurfaceRefusal {
   readonly kind: "refused";
-  readonly reason: Statement;
+  readonly reason: NotAboveSurface;
 }
 
 export function surfaceTrial(
@@ -38,7 +51,7 @@ export function surfaceTrial(
 function belowSurface(
   { masstone, whites, tints }: UsableDrawdowns,
   surface: SurfaceConstants,
-): { refusal?: Statement; remarks: readonly Statement[] } {
+): { refusal?: NotAboveSurface; remarks: readonly NotToldFromSurface[] } {
   const below = (reading: Measurement): number[] => {
     const { offset } = surfaceForm(reading.geometry, surface);
     // Without gloss a black may read 0: that is its darkness, not the surface's.
@@ -46,7 +59,11 @@ function belowSurface(
       ? []
       : reading.spectrum.values.flatMap((value, i) => (value <= offset ? [i] : []));
   };
-  const refusal = (drawdown: string, reading: Measurement, at: readonly number[]): Statement => ({
+  const refusal = (
+    drawdown: string,
+    reading: Measurement,
+    at: readonly number[],
+  ): NotAboveSurface => ({
     rule: "reflectance-not-above-surface",
     source: "saunderson-1942",
     values: {

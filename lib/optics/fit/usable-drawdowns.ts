@@ -1,17 +1,44 @@
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { sameGrid } from "../../quantities/spectrum.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+import type { GridsDiffer } from "../unlike-readings.ts";
 import type { DrawdownSet, Tint, UsableDrawdowns, UsableTint } from "./drawdown.ts";
 import type { Measurement } from "./measurement.ts";
 
 /** Share of luminous reflectance by which a let-down may pass its masstone or its white: reading noise. */
 const Y_MARGIN = 0.03;
 
+type NamedTint = { readonly tint: string; readonly white: string };
+
+/** Why a let-down, or all of them, can't be fitted. */
+export type LeftOutStatement =
+  | StatementOf<"no-masstone" | "masstone-without-spectrum", { tints: number }>
+  | StatementOf<"no-tint", Record<string, never>>
+  | GridsDiffer
+  | StatementOf<
+      | "tint-without-spectrum"
+      | "white-without-masstone"
+      | "ratio-kind-missing"
+      | "ratio-kinds-mixed",
+      NamedTint
+    >
+  | StatementOf<"ratio-not-positive", NamedTint & { readonly massRatio: number }>
+  | LightnessFault;
+
+/** A let-down that does not lie between its masstone and its white, by their luminous reflectances [1]. */
+type LightnessFault = StatementOf<
+  | "masstone-lighter-than-tint"
+  | "white-lighter-than-tint"
+  | "tint-lighter-than-white"
+  | "tint-lighter-than-masstone",
+  NamedTint & { readonly masstoneY: number; readonly tintY: number; readonly whiteY: number }
+>;
+
 /** What a fit may use, and what it had to leave out and why. */
 export interface DrawdownSelection {
   /** Absent when nothing can be fitted: the reasons are then the refusal. */
   readonly usable?: UsableDrawdowns;
-  readonly leftOut: readonly Statement[];
+  readonly leftOut: readonly LeftOutStatement[];
 }
 
 /**
@@ -35,7 +62,7 @@ export function usableDrawdowns({
   tints,
   withoutSpectrum,
 }: DrawdownSet): DrawdownSelection {
-  const spectrumless = (withoutSpectrum?.tints ?? []).map(({ id, white }): Statement => ({
+  const spectrumless = (withoutSpectrum?.tints ?? []).map(({ id, white }): LeftOutStatement => ({
     rule: "tint-without-spectrum",
     values: { tint: id, white },
   }));
@@ -55,7 +82,7 @@ export function usableDrawdowns({
     return { leftOut: spectrumless.length > 0 ? spectrumless : [{ rule: "no-tint", values: {} }] };
 
   const kept: UsableTint[] = [];
-  const leftOut: Statement[] = [...spectrumless];
+  const leftOut: LeftOutStatement[] = [...spectrumless];
   for (const tint of tints) {
     const white = whites.find(({ slug }) => slug === tint.white)?.masstone;
     const reason = faultOf(tint, masstone, white, tints);
@@ -82,7 +109,7 @@ function faultOf(
   masstone: Measurement,
   white: Measurement | undefined,
   tints: readonly Tint[],
-): Statement | undefined {
+): LeftOutStatement | undefined {
   const named = { tint: tint.id, white: tint.white };
   if (white === undefined) return { rule: "white-without-masstone", values: named };
   if (
@@ -106,11 +133,11 @@ function faultOf(
 
 /** A let-down lies between its masstone and its white, whichever of the two is the lighter. */
 function lightnessFault(
-  named: { tint: string; white: string },
+  named: NamedTint,
   tint: Measurement,
   masstone: Measurement,
   white: Measurement,
-): Statement | undefined {
+): LightnessFault | undefined {
   const [tintY, masstoneY, whiteY] = [luminance(tint), luminance(masstone), luminance(white)];
   const values = { ...named, masstoneY, tintY, whiteY };
   const isDark = masstoneY <= whiteY;

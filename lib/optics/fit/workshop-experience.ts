@@ -3,7 +3,7 @@ import { deltaE00 } from "../../colorimetry/difference.ts";
 import { labUncertainty } from "../../colorimetry/lab-uncertainty.ts";
 import { HAND_HELD_NOISE } from "../../colorimetry/reading-noise.ts";
 import { weighingShift } from "../tints/weighing-shift.ts";
-import type { ColourFit, FittedWhite, MeasuredStep } from "./colour-fit.ts";
+import type { PredictingFit, FittedWhite, MeasuredStep } from "./colour-fit.ts";
 import type { Measurement } from "./measurement.ts";
 import { usualUncertainty, type Doubts } from "./prediction-uncertainty.ts";
 import { DRAWDOWN_NOISE } from "./reading-noise.ts";
@@ -34,7 +34,7 @@ export function workshopExperience(misses: readonly number[]): Experience {
 }
 
 /** Left-out let-downs of a fit that nothing contradicts, each in units of the usual 68 % at its distance from the nearest other. */
-export function leftOutMisses(fit: ColourFit): number[] {
+export function leftOutMisses(fit: PredictingFit): number[] {
   return fit.whites.flatMap((white) => {
     const used = white.steps.filter(({ suspect }) => suspect?.rule !== "suspect-drawdown");
     return used.flatMap((step): number[] => {
@@ -62,7 +62,7 @@ function withoutOwnNoise(
   miss: number,
   { measured, lab }: MeasuredStep,
   white: FittedWhite,
-  { grid, geometry, masstone }: ColourFit,
+  { grid, geometry, masstone }: PredictingFit,
 ): number {
   const read = (values: readonly number[]): Measurement => ({
     spectrum: { grid, values },
@@ -79,7 +79,7 @@ function withoutOwnNoise(
 
 /** What of a fit's drawdowns widens its predictions, whatever the errors of its let-downs. */
 export function drawnDoubts(
-  { masstone }: Pick<ColourFit, "masstone">,
+  { masstone }: Pick<PredictingFit, "masstone">,
   { hasFilms }: Pick<FittedWhite, "hasFilms">,
 ): Doubts {
   const { filmContrast } = masstone;

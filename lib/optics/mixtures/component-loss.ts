@@ -3,8 +3,9 @@ import { deltaE00, deltaEab } from "../../colorimetry/difference.ts";
 import { labToLch } from "../../colorimetry/lab.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import { isStatement, type Statement } from "../../quantities/statement.ts";
-import { hueWord } from "../tints/hue-word.ts";
+import { isStatement, type StatementOf } from "../../quantities/statement.ts";
+import type { NotReached } from "../tints/equal-lightness.ts";
+import { hueWord, type HueWord } from "../tints/hue-word.ts";
 import { mixedLab, mixedRatioAt, mixedTint, type Mixture } from "./mixture.ts";
 
 /** Shares of its strength [1] whose loss is told. */
@@ -25,6 +26,21 @@ export const DRIFT_RULES = {
   hueShiftMin: 1,
 } as const;
 
+/** What a loss moves: in D65/10. */
+type Change = {
+  readonly component: string;
+  readonly loss: number;
+  readonly deltaE00: number;
+  readonly deltaEab: number;
+  readonly LChange: number;
+  readonly aChange: number;
+  readonly bChange: number;
+};
+
+export type DriftStatement =
+  | StatementOf<"drift-not-seen" | "drift-grows-lighter" | "drift-grows-darker", Change>
+  | StatementOf<"drift-goes-toward", Change & { readonly toward: HueWord }>;
+
 /** The colour after a loss. */
 export interface DriftStep {
   readonly loss: number;
@@ -41,7 +57,7 @@ export interface Drift {
   /** Through PATH_LOSSES. */
   readonly path: readonly DriftStep[];
   /** At TOLD_LOSSES: which rule, and what it speaks of. */
-  readonly rulings: readonly Statement[];
+  readonly rulings: readonly DriftStatement[];
   /** 68 %, Delta-E00, of the prediction it starts from. */
   readonly uncertainty: number;
 }
@@ -61,7 +77,7 @@ export function drift(
   mixed: Mixture,
   component: number,
   names: readonly string[],
-): Drift | Statement {
+): Drift | NotReached {
   if (!(Number.isInteger(component) && component >= 0 && component < mixed.parts.length))
     throw domainError("component", component, `0 to ${mixed.parts.length - 1}`);
   if (names.length !== mixed.parts.length)
@@ -94,7 +110,7 @@ export function driftRuling(
   component: string,
   fresh: Lab,
   { loss, lab, deltaE00: dE00, deltaEab: dEab }: DriftStep,
-): Statement {
+): DriftStatement {
   const [L, a, b] = [lab.L - fresh.L, lab.a - fresh.a, lab.b - fresh.b];
   const values = {
     component,

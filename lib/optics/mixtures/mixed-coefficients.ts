@@ -1,8 +1,9 @@
 /** K and S of what is made of paints whose K and S are known, by volume. */
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+import type { GridsDiffer } from "../unlike-readings.ts";
 import { sameGrid } from "../../quantities/spectrum.ts";
-import type { ColourFit } from "../fit/colour-fit.ts";
+import type { PredictingFit } from "../fit/colour-fit.ts";
 import type { FilmCoefficients } from "../films/film-coefficients.ts";
 import { masstoneReflectance } from "../kubelka-munk.ts";
 import { labOf } from "../fit/fitted-drawdown-set.ts";
@@ -23,11 +24,11 @@ import { at } from "../../quantities/at.ts";
  * @source duncan-1940
  */
 export function absoluteCoefficients(
-  fit: ColourFit,
+  fit: PredictingFit,
   white: string,
   whitePaint: FilmCoefficients,
   density: number,
-): FilmCoefficients | Statement {
+): FilmCoefficients | GridsDiffer | NoSuchWhite {
   if (!(density > 0 && density < Infinity))
     throw domainError("ratio of densities", density, "0 < ratio < Infinity");
   const fitted = fit.whites.find(({ slug }) => slug === white);
@@ -44,6 +45,21 @@ export function absoluteCoefficients(
     scaleUncertainty: whitePaint.scaleUncertainty,
   };
 }
+
+export type NoSuchWhite = StatementOf<"no-such-white", { white: string }>;
+
+/** What a medium does to the L* of a paint, gloss included. */
+export type ExtenderStatement = StatementOf<
+  "extender-hardly-lightens" | "extender-lightens",
+  {
+    volumes: number;
+    fromL: number;
+    toL: number;
+    change: number;
+    /** Its name, where the caller knows it. */
+    colour?: string;
+  }
+>;
 
 /** One paint of a mixture and its parts by volume. */
 export interface VolumePart {
@@ -109,7 +125,7 @@ const HARDLY_LIGHTENS = 5;
 export function extendedPaint(
   paint: FilmCoefficients,
   medium: FilmCoefficients,
-): { readonly steps: readonly ExtendedStep[]; readonly ruling: Statement } {
+): { readonly steps: readonly ExtendedStep[]; readonly ruling: ExtenderStatement } {
   const form = surfaceForm("d/8 included", paint.surface);
   const steps = EXTENDER_VOLUMES.map((volumes) => {
     const { grid, K, S } = mixedCoefficients([

@@ -7,7 +7,8 @@
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { NotReached } from "../tints/equal-lightness.ts";
+import type { UnlikeReadings } from "../unlike-readings.ts";
 import { sameGrid, type Spectrum } from "../../quantities/spectrum.ts";
 import type { LadderModel } from "../tints/ladder.ts";
 import { masstoneReflectance } from "../kubelka-munk.ts";
@@ -63,7 +64,7 @@ export interface MixedTint {
  * @throws RangeError when a part is negative or NaN, or all are 0.
  * @source duncan-1940
  */
-export function mixture(parts: readonly MassPart[]): Mixture | Statement {
+export function mixture(parts: readonly MassPart[]): Mixture | UnlikeReadings {
   const total = parts.reduce((sum, part) => sum + part.parts, 0);
   for (const { parts: share } of parts)
     if (!(share >= 0)) throw domainError("part by mass", share, "part >= 0");
@@ -326,7 +327,7 @@ const MET = 0.005;
  * @returns mixture to white by mass [1]; rule `ladder-does-not-reach`.
  * @throws RangeError when L is outside its domain, or NaN.
  */
-export function mixedRatioAt(mixed: Mixture, L: number): number | Statement {
+export function mixedRatioAt(mixed: Mixture, L: number): number | NotReached {
   if (!(L > 0 && L < 100)) throw domainError("lightness L*", L, "0 < L* < 100");
   let [low, high] = [Math.log(1e-5), Math.log(1e5)];
   const [palest, darkest] = [mixedLab(mixed, Math.exp(low)).L, mixedLab(mixed, Math.exp(high)).L];
@@ -360,7 +361,7 @@ export function pairGreys(
   second: LadderModel,
   L: number,
   steps: number,
-): PairGrey[] | Statement {
+): PairGrey[] | UnlikeReadings {
   if (!(Number.isInteger(steps) && steps >= 2))
     throw domainError("count of steps", steps, "a whole number >= 2");
   const greys: PairGrey[] = [];

@@ -1,7 +1,9 @@
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
-import { isStatement, type Statement } from "../../quantities/statement.ts";
+import { isStatement } from "../../quantities/statement.ts";
 import type { LadderModel } from "../tints/ladder.ts";
+import type { NotReached } from "../tints/equal-lightness.ts";
+import type { UnlikeReadings } from "../unlike-readings.ts";
 import { mixedLab, mixedRatioAt, mixture, pairGreys } from "./mixture.ts";
 
 /** The grey of a pair that lies nearest to neutral at one lightness. */
@@ -26,7 +28,7 @@ export function pairNeutral(
   first: LadderModel,
   second: LadderModel,
   L: number,
-): PairNeutral | Statement {
+): PairNeutral | UnlikeReadings | NotReached {
   const greys = pairGreys(first, second, L, STEPS);
   if (isStatement(greys)) return greys;
   const [least] = greys.toSorted((one, other) => chromaOf(one.lab) - chromaOf(other.lab));

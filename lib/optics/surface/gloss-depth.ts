@@ -3,12 +3,13 @@ import { xyzToLab } from "../../colorimetry/lab.ts";
 import { munsellValue } from "../../colorimetry/munsell-value.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import type { Interval } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import {
   internalReflectances,
   surfaceStatement,
   unstatedSurface,
+  type GeometryStatement,
 } from "./measurement-in-geometry.ts";
 import type { Measurement, SurfaceConstants } from "../fit/measurement.ts";
 import { isNoSurface, surfaceForm } from "./surface.ts";
@@ -42,9 +43,14 @@ export interface Depth {
   readonly values: readonly [readonly number[], readonly number[]];
 }
 
+export type GlossDepthStatement = StatementOf<
+  "gloss-deepens" | "gloss-hardly-deepens",
+  { glossyL: number; matteL: number; LChange: number; valueChange: number }
+>;
+
 export interface GlossDepth {
   readonly depths: readonly Depth[];
-  readonly ruling: Statement;
+  readonly ruling: GlossDepthStatement;
 }
 
 /**
@@ -59,7 +65,7 @@ export interface GlossDepth {
  * @validity smooth films; a matte film by voids also scatters more inside, and is paler still.
  * @source saunderson-1942
  */
-export function glossDepth(masstone: Measurement): GlossDepth | Statement {
+export function glossDepth(masstone: Measurement): GlossDepth | GeometryStatement {
   const surface: SurfaceConstants = masstone.surface ?? unstatedSurface(masstone);
   if (isNoSurface(surface))
     return {
@@ -108,7 +114,7 @@ function value(grid: WavelengthGrid, values: readonly number[]): number {
   return munsellValue(Math.min(tristimulus({ grid, values }, "C/2").Y, 100));
 }
 
-function glossRuling(depths: readonly Depth[]): Statement {
+function glossRuling(depths: readonly Depth[]): GlossDepthStatement {
   const excluded = (finish: Finish): Depth | undefined =>
     depths.find((one) => one.finish === finish && one.specular === "excluded");
   const [glossy, matte] = [excluded("glossy"), excluded("matte")];

@@ -1,5 +1,5 @@
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { Geometry, Measurement, SurfaceConstants } from "../fit/measurement.ts";
 import { smoothSurface } from "./fresnel.ts";
@@ -24,6 +24,19 @@ export function internalReflectances(
 /** More of its own luminance than this [1] a masstone may not lack under the surface that is taken off. */
 const LACKING_MAX = 0.1;
 
+export type NotToldFromSurface = StatementOf<
+  "masstone-not-told-from-surface",
+  { k1: number; wavelengths: number }
+>;
+
+/** Why nothing is said of what lies under a surface. */
+export type UnderSurfaceStatement =
+  NotToldFromSurface | StatementOf<"masstone-near-its-surface", { k1: number; lacking: number }>;
+
+/** Why a reading is not brought to another geometry. */
+export type GeometryStatement =
+  UnderSurfaceStatement | StatementOf<"geometry-needs-surface", { from: Geometry; to: Geometry }>;
+
 /**
  * Why a reading with gloss included does not tell what lies under its surface: at most wavelengths
  * it reads no more than the surface alone, or what it lacks there, which counts as 0, is more than
@@ -35,7 +48,7 @@ const LACKING_MAX = 0.1;
 export function surfaceStatement(
   reading: Measurement,
   surface: SurfaceConstants,
-): Statement | undefined {
+): UnderSurfaceStatement | undefined {
   const { spectrum, geometry } = reading;
   const { grid } = spectrum;
   const { values, hidden } = internalReflectances(reading, surface);
@@ -88,7 +101,7 @@ export function readingInGeometry(
   reading: Measurement,
   geometry: Geometry,
   surface: SurfaceConstants,
-): Spectrum | Statement {
+): Spectrum | GeometryStatement {
   const { grid } = reading.spectrum;
   if (reading.geometry === geometry) return reading.spectrum;
   if (isNoSurface(surface))

@@ -1,6 +1,6 @@
 /** What a first-principles figure takes a pigment for: its indices, and what is known of its sizes. */
 import type { Interval } from "../../quantities/interval.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import type { SourceKey } from "../../sources/source.ts";
 import { BONE_CHARS, CARBONS, MAGNETITE } from "./absorbing-index.ts";
 import {
@@ -55,6 +55,14 @@ const SUBSTANCES: Readonly<Record<string, Substance>> = {
   "PBk 11": { indices: [MAGNETITE], sizeKind: "volume median", spread: [1.2, 1.5] },
 };
 
+/** Why theory says nothing of a pigment. */
+export type ParticleStatement =
+  | StatementOf<
+      "particle-size-not-known" | "absorption-not-known" | "refractive-index-not-known",
+      { pigment: string }
+    >
+  | StatementOf<"particle-too-coarse", { pigment: string; sizeUm: Interval; limitUm: number }>;
+
 /** Of a pigment that no row names. */
 const USUAL_SPREAD: Interval = [1.3, 1.8];
 /** How far a size that is stated as one number is taken to be off [1]. */
@@ -76,7 +84,7 @@ export function particleModel({
   refractiveIndex,
   absorptionIndex,
   isClear,
-}: RecordedParticle): ParticleModel | Statement {
+}: RecordedParticle): ParticleModel | ParticleStatement {
   const values = { pigment: name };
   if (sizeUm === undefined) return { rule: "particle-size-not-known", values };
   const size: Interval =

@@ -1,12 +1,38 @@
 /** Which of the things that theory says hold whatever the unknowns, each with the share of runs in which it does. */
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import { band, type Band, type TheoryLightness, type TheoryTint } from "./mie-tint.ts";
 import type { ParticleRun } from "./particle-runs.ts";
 import { at } from "../../quantities/at.ts";
 
 /** Share of runs [1] in which a sign has to hold for it to be called robust. */
 export const ROBUST_SHARE = 0.9;
+
+type BlueChange = {
+  readonly first: string;
+  readonly second: string;
+  readonly L: TheoryLightness;
+  readonly bluerShare: number;
+  /** Of b* [1]. */
+  readonly change: Interval;
+  readonly runs: number;
+};
+
+export type BlueStatement = StatementOf<
+  "theory-bluer" | "theory-warmer" | "theory-sign-not-known",
+  BlueChange
+>;
+
+export type AllBluerStatement = StatementOf<
+  "theory-all-bluer",
+  BlueChange & { readonly members: readonly string[]; readonly how: "with" | "in" }
+>;
+
+export type LeanStatement = StatementOf<
+  "theory-leans" | "theory-lean-not-known",
+  { black: string; white: string; L: TheoryLightness; blueShare: number; b: Interval }
+>;
 
 /** b* of one tint less b* of another, run by run: below 0 the first is the bluer. */
 export interface BlueDifference {
@@ -41,7 +67,7 @@ export function blueRuling(
   first: string,
   second: string,
   { L, bluerShare, change, runs }: BlueDifference,
-): Statement {
+): BlueStatement {
   const rule =
     bluerShare >= ROBUST_SHARE
       ? "theory-bluer"
@@ -68,7 +94,7 @@ export function allBluerRuling(
   first: string,
   second: string,
   differences: readonly BlueDifference[],
-): Statement | undefined {
+): AllBluerStatement | undefined {
   const [one] = differences;
   if (
     one === undefined ||
@@ -92,7 +118,11 @@ export function allBluerRuling(
  * What may be said of one black in one white by itself.
  * @returns `theory-leans` when the sign of b* holds in nine runs of ten, `theory-lean-not-known` otherwise, with the band.
  */
-export function leanRuling(black: string, white: string, { L, b, bRuns }: TheoryTint): Statement {
+export function leanRuling(
+  black: string,
+  white: string,
+  { L, b, bRuns }: TheoryTint,
+): LeanStatement {
   const blueShare = bRuns.filter((value) => value < 0).length / bRuns.length;
   const isTold = blueShare >= ROBUST_SHARE || blueShare <= 1 - ROBUST_SHARE;
   return {

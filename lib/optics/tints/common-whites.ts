@@ -1,6 +1,13 @@
 /** Whether the paints that a mixture would be reckoned from carry it, and in which whites. */
-import type { Statement } from "../../quantities/statement.ts";
-import type { ColourFit, FitRefusal } from "../fit/colour-fit.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+import type { PredictingFit, FitRefusal } from "../fit/colour-fit.ts";
+
+/** Why nothing is predicted of a mixture. */
+export type NotMixed =
+  | StatementOf<"parts-not-recorded", Record<string, never>>
+  | StatementOf<"component-not-let-down" | "no-common-white", { components: readonly string[] }>;
+
+export type OilNotKnown = StatementOf<"oil-of-paint-not-known", { paints: readonly string[] }>;
 
 /** A pigment of a mixture, with the fit of a paint made of it alone. */
 export interface MixedComponent {
@@ -8,14 +15,14 @@ export interface MixedComponent {
   /** Part by mass of the dry pigment; undefined when nobody wrote it down. */
   readonly parts: number | undefined;
   /** Undefined: no paint is made of this pigment alone. */
-  readonly fit: ColourFit | FitRefusal | undefined;
+  readonly fit: PredictingFit | FitRefusal | undefined;
 }
 
 /**
  * Whites in which every component was let down, in the order of the first's.
  * @returns their slugs, at least one; rules `parts-not-recorded`, `component-not-let-down` (with the names), `no-common-white`.
  */
-export function commonWhites(components: readonly MixedComponent[]): readonly string[] | Statement {
+export function commonWhites(components: readonly MixedComponent[]): readonly string[] | NotMixed {
   if (components.some(({ parts }) => parts === undefined))
     return { rule: "parts-not-recorded", values: {} };
   const missing = components.filter(({ fit }) => fit?.kind !== "fit").map(({ name }) => name);
@@ -37,7 +44,7 @@ export function commonWhites(components: readonly MixedComponent[]): readonly st
  */
 export function unknownOilRuling(
   paints: readonly { readonly name: string; readonly pigmentFraction: number | undefined }[],
-): Statement | undefined {
+): OilNotKnown | undefined {
   const unknown = paints
     .filter(({ pigmentFraction }) => pigmentFraction === undefined)
     .map(({ name }) => name);

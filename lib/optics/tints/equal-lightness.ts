@@ -2,7 +2,7 @@
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import type { Statement } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
 import { LADDER_BEYOND, predictedTint, type LadderModel, type PredictedTint } from "./ladder.ts";
 import {
   predictionUncertainty,
@@ -26,6 +26,16 @@ export interface TintAtLightness {
   readonly beyond: boolean;
 }
 
+/** How far the let-downs reach, where they do not reach an L*; nothing of them where there are none. */
+export type NotReached = StatementOf<
+  "ladder-does-not-reach",
+  { readonly L: number } | { readonly L: number; readonly palest: number; readonly darkest: number }
+>;
+
+/** Why there is no let-down at an L*. */
+export type NotAtLightness =
+  NotReached | StatementOf<"neighbours-too-far-apart", { L: number; gap: number; limit: number }>;
+
 /** A measured let-down, spectrum or no spectrum. */
 export interface LabPoint {
   readonly massRatio: number;
@@ -48,7 +58,7 @@ export const INTERPOLATED_GAP_MAX = 25;
  *   little beyond its palest let-down, holds no such lightness.
  * @throws RangeError when L is outside its domain, or NaN.
  */
-export function predictedAtLightness(ladder: LadderModel, L: number): TintAtLightness | Statement {
+export function predictedAtLightness(ladder: LadderModel, L: number): TintAtLightness | NotReached {
   if (!(L > 0 && L < 100)) throw domainError("lightness L*", L, "0 < L* < 100");
   const least = (ladder.used[0]?.massRatio ?? NaN) / LADDER_BEYOND;
   const points: LabPoint[] = [
@@ -104,7 +114,7 @@ function atLightness(
 export function interpolatedAtLightness(
   points: readonly LabPoint[],
   L: number,
-): TintAtLightness | Statement {
+): TintAtLightness | NotAtLightness {
   if (!(L > 0 && L < 100)) throw domainError("lightness L*", L, "0 < L* < 100");
   const sorted = points.toSorted((one, other) => one.massRatio - other.massRatio);
   for (const [i, upper] of sorted.entries()) {
@@ -135,7 +145,7 @@ export function interpolatedAtLightness(
   return notReached(L, points);
 }
 
-function notReached(L: number, points: readonly LabPoint[]): Statement {
+function notReached(L: number, points: readonly LabPoint[]): NotReached {
   const lightnesses = points.map(({ lab }) => lab.L);
   return {
     rule: "ladder-does-not-reach",

@@ -14,7 +14,7 @@ import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import { sameGrid, type Spectrum, type WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
-import type { ColourFit, FittedWhite } from "../fit/colour-fit.ts";
+import type { PredictingFit, FittedWhite } from "../fit/colour-fit.ts";
 import { labOf } from "../fit/fitted-drawdown-set.ts";
 import {
   predictionUncertainty,
@@ -77,9 +77,9 @@ interface Bridge {
  * @returns undefined where no other was let down in both whites, weighed and read alike.
  */
 export function expectedLadder(
-  fit: ColourFit,
+  fit: PredictingFit,
   white: string,
-  others: readonly ColourFit[],
+  others: readonly PredictingFit[],
 ): ExpectedLadder | undefined {
   if (fit.whites.some(({ slug }) => slug === white)) return undefined;
   const ways = fit.whites.map((own) => ({ own, bridges: bridgesTo(white, own, fit, others) }));
@@ -130,8 +130,8 @@ export function expectedLadder(
 function bridgesTo(
   white: string,
   own: FittedWhite,
-  fit: ColourFit,
-  others: readonly ColourFit[],
+  fit: PredictingFit,
+  others: readonly PredictingFit[],
 ): Bridge[] {
   return others.flatMap((other, index): Bridge[] => {
     const old = other.whites.find(({ slug }) => slug === own.slug);

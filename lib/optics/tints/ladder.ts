@@ -1,9 +1,9 @@
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import type { Statement } from "../../quantities/statement.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
-import type { ColourFit, FittedWhite, MeasuredStep } from "../fit/colour-fit.ts";
+import type { PredictingFit, FittedWhite, MeasuredStep } from "../fit/colour-fit.ts";
+import type { SuspectStatement } from "../fit/outlier-drawdown.ts";
 import {
   predictionUncertainty,
   type Doubts,
@@ -60,14 +60,14 @@ export interface MeasuredTint {
   readonly massRatio: number;
   readonly spectrum: Spectrum;
   readonly lab: Lab;
-  readonly suspect?: Statement;
+  readonly suspect?: SuspectStatement;
 }
 
 export type LadderStep = MeasuredTint | PredictedTint;
 
 /** A fit's model in one of its whites, made once and asked for many ratios. */
 export interface LadderModel {
-  readonly fit: ColourFit;
+  readonly fit: PredictingFit;
   readonly white: FittedWhite;
   readonly model: TintModel;
   /** Measured let-downs that the fit used, palest first. */
@@ -80,7 +80,7 @@ export interface LadderModel {
  * @param white slug of a white that the fit holds.
  * @throws RangeError when the fit holds no such white.
  */
-export function ladderModel(fit: ColourFit, white: string): LadderModel {
+export function ladderModel(fit: PredictingFit, white: string): LadderModel {
   const fitted = fit.whites.find(({ slug }) => slug === white);
   if (fitted === undefined)
     throw new RangeError(
@@ -104,7 +104,7 @@ export function ladderModel(fit: ColourFit, white: string): LadderModel {
   return { fit, white: fitted, model, used, doubts: doubtsOf(fit, fitted) };
 }
 
-function doubtsOf(fit: ColourFit, white: FittedWhite): Doubts {
+function doubtsOf(fit: PredictingFit, white: FittedWhite): Doubts {
   const errors = fit.drawdowns
     .flatMap(({ white: own, suspect, leaveOneOutDeltaE00 }) =>
       own === white.slug &&

@@ -1,8 +1,8 @@
 /** The sentence on what a colour does in a white: which rule, and the figures it speaks of. */
 import { labToLch } from "../../colorimetry/lab.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
-import type { Statement } from "../../quantities/statement.ts";
-import { hueToward, hueTurn, hueWord } from "./hue-word.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+import { hueToward, hueTurn, hueWord, type HueWord } from "./hue-word.ts";
 
 /** A let-down that a sentence may rest on. */
 export interface JudgedTint {
@@ -12,6 +12,63 @@ export interface JudgedTint {
   /** About 68 %, Delta-E00; of a predicted one. */
   readonly uncertainty?: number;
 }
+
+/** A let-down that is judged: where it lies (D65/10), on what it rests. */
+type Judged = {
+  readonly white: string;
+  readonly L: number;
+  readonly a: number;
+  readonly b: number;
+  readonly chroma: number;
+  readonly hue: HueWord;
+  readonly basis: JudgedTint["basis"];
+  readonly massRatio?: number;
+  readonly uncertainty?: number;
+};
+
+/** What became of the hue [degree]: turned where `toward` names the way. */
+type TurnOfHue = {
+  readonly turn: "keeps-hue" | "turns-toward" | "no-hue-to-compare";
+  readonly hueShift?: number;
+  readonly toward?: HueWord;
+};
+
+/** What a colour that could be judged does in a white. */
+export type JudgedTintStatement =
+  | StatementOf<"stays-near-neutral" | "leans" | "turns-clearly" | "turns-strongly", Judged>
+  | StatementOf<
+      "gains-chroma" | "keeps-chroma" | "loses-chroma",
+      Judged & TurnOfHue & { readonly masstoneChroma: number; readonly chromaChange: number }
+    >;
+
+export type TintStatement =
+  | JudgedTintStatement
+  | StatementOf<
+      "no-tint-to-judge",
+      {
+        white: string;
+        wantedL?: number;
+        nearestL?: number;
+        /** Of let-downs that show their ground. */
+        contrast?: number;
+      }
+    >;
+
+export type WhitesStatement =
+  | StatementOf<"one-white-only", { L: number }>
+  | StatementOf<
+      "differs-by-white" | "alike-in-whites",
+      {
+        L: number;
+        from: string;
+        to: string;
+        distance: number;
+        aChange: number;
+        bChange: number;
+      }
+    >;
+
+export type NotLetDown = StatementOf<"not-let-down-in", { whites: readonly string[] }>;
 
 /**
  * Every threshold of the sentences, in D65/10. A grey is judged by its own a*, b*,
@@ -56,7 +113,11 @@ export const TINT_RULES = {
  *   ("keeps-hue", "turns-toward" and the hue, or "no-hue-to-compare"); `no-tint-to-judge`.
  * @source optics-practice
  */
-export function tintRuling(white: string, tints: readonly JudgedTint[], masstone: Lab): Statement {
+export function tintRuling(
+  white: string,
+  tints: readonly JudgedTint[],
+  masstone: Lab,
+): TintStatement {
   const { lightness } = TINT_RULES;
   const wanted = Math.max(lightness.wanted, masstone.L + lightness.aboveMasstone);
   const nearest = tints.toSorted(
@@ -109,17 +170,14 @@ export function tintRuling(white: string, tints: readonly JudgedTint[], masstone
   };
 }
 
-function leaning(chroma: number): string {
+function leaning(chroma: number): (typeof TINT_RULES.leanings)[number]["rule"] {
   const row = TINT_RULES.leanings.find(({ chromaBelow }) => chroma < chromaBelow);
   if (row === undefined)
     throw new RangeError(`The chroma is ${chroma}; right would be 0 <= C*ab < Infinity`);
   return row.rule;
 }
 
-function turnOfHue(
-  masstone: { C: number; h: number },
-  tint: { C: number; h: number },
-): Readonly<Record<string, string | number>> {
+function turnOfHue(masstone: { C: number; h: number }, tint: { C: number; h: number }): TurnOfHue {
   if (Math.min(masstone.C, tint.C) < TINT_RULES.hueChromaMin) return { turn: "no-hue-to-compare" };
   const hueShift = hueTurn(masstone.h, tint.h);
   if (Math.abs(hueShift) < TINT_RULES.hueTurnMin) return { turn: "keeps-hue", hueShift };
@@ -138,7 +196,7 @@ const SHOWS_GROUND = 0.85;
 export function groundShownRuling(
   white: string,
   contrasts: readonly number[],
-): Statement | undefined {
+): TintStatement | undefined {
   const contrast = Math.min(...contrasts);
   return contrast < SHOWS_GROUND
     ? { rule: "no-tint-to-judge", values: { white, contrast }, source: "kubelka-1948" }
@@ -159,7 +217,7 @@ export interface InWhite {
  *   to the second; `alike-in-whites`; `one-white-only` for fewer than two.
  * @source optics-practice
  */
-export function whitesRuling(L: number, colours: readonly InWhite[]): Statement {
+export function whitesRuling(L: number, colours: readonly InWhite[]): WhitesStatement {
   const pairs = colours.flatMap((one, i) =>
     colours
       .slice(i + 1)
@@ -187,6 +245,6 @@ export function whitesRuling(L: number, colours: readonly InWhite[]): Statement 
 }
 
 /** In which whites of the range a colour was not let down: silence would be read as "nothing to tell". */
-export function notLetDownRuling(whites: readonly string[]): Statement | undefined {
+export function notLetDownRuling(whites: readonly string[]): NotLetDown | undefined {
   return whites.length === 0 ? undefined : { rule: "not-let-down-in", values: { whites } };
 }

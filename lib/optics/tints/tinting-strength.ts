@@ -3,7 +3,8 @@ import { deltaE00 } from "../../colorimetry/difference.ts";
 import { labToLch } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import type { Statement, StatementOf } from "../../quantities/statement.ts";
+import type { StatementOf } from "../../quantities/statement.ts";
+import type { UnlikeReadings } from "../unlike-readings.ts";
 import { sameGrid, wavelengthNm } from "../../quantities/spectrum.ts";
 import { axisUncertainty } from "../fit/prediction-uncertainty.ts";
 import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
@@ -14,6 +15,12 @@ import { TINT_RULES } from "./tint-statement.ts";
 
 /** Wavelengths of greatest absorption further apart than this [nm] belong to colours that no figure compares. */
 const COMPARABLE_NM = 40;
+
+/** Why strength is not compared. */
+export type NotCompared =
+  | UnlikeReadings
+  | StatementOf<"grey-beside-colour", { grey: "sample" | "reference" }>
+  | StatementOf<"hues-not-comparable", { sampleNm: number; referenceNm: number }>;
 
 /** Strength of a colour beside a reference, in the same white. */
 export interface RelativeStrength {
@@ -45,7 +52,7 @@ export function relativeStrength(
   reference: LadderModel,
   massRatio: number,
   densities?: { readonly sample: number; readonly reference: number },
-): RelativeStrength | Statement {
+): RelativeStrength | NotCompared {
   if (sample.white.ratioKind !== reference.white.ratioKind)
     return {
       rule: "ratio-kinds-differ",
@@ -91,7 +98,7 @@ export function strengthAtRatios(
   reference: LadderModel,
   sampleRatio: number,
   referenceRatio: number,
-): StrengthAtRatios | Statement {
+): StrengthAtRatios | NotCompared {
   for (const ratio of [sampleRatio, referenceRatio])
     if (!(ratio > 0 && ratio < Infinity))
       throw domainError("mass ratio", ratio, "0 < ratio < Infinity");

@@ -1,14 +1,21 @@
-import { isStatement, type Statement } from "../../quantities/statement.ts";
+import { isStatement } from "../../quantities/statement.ts";
 import type { ColourFit, FitRefusal } from "../fit/colour-fit.ts";
 import type { DrawdownSet } from "../fit/drawdown.ts";
 import {
   EQUAL_LIGHTNESSES,
   predictedAtLightness,
+  type NotAtLightness,
   type TintAtLightness,
 } from "./equal-lightness.ts";
 import { fittedColour } from "../fit/fitted-colour.ts";
 import { ladderModel, ladderSteps, type LadderStep } from "./ladder.ts";
-import { tintRuling, whitesRuling, type JudgedTint } from "./tint-statement.ts";
+import {
+  tintRuling,
+  whitesRuling,
+  type JudgedTint,
+  type TintStatement,
+  type WhitesStatement,
+} from "./tint-statement.ts";
 
 /** A colour's ladder in one white. */
 export interface TintsInWhite {
@@ -16,9 +23,9 @@ export interface TintsInWhite {
   readonly steps: readonly LadderStep[];
   /** By L*: the let-down there, or why there is none. */
   readonly atLightness: Readonly<
-    Record<(typeof EQUAL_LIGHTNESSES)[number], TintAtLightness | Statement>
+    Record<(typeof EQUAL_LIGHTNESSES)[number], TintAtLightness | NotAtLightness>
   >;
-  readonly sentence: Statement;
+  readonly sentence: TintStatement;
 }
 
 /** All that a colour does in its whites. */
@@ -26,7 +33,7 @@ export interface TintsInWhites {
   readonly fit: ColourFit;
   readonly whites: readonly TintsInWhite[];
   /** Whether the white makes a difference, at each L* that two ladders or more reach. */
-  readonly comparison: readonly Statement[];
+  readonly comparison: readonly WhitesStatement[];
 }
 
 /**

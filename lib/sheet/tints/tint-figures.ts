@@ -1,3 +1,4 @@
+import type { TintStatement } from "../../optics/tints/tint-statement.ts";
 import { RATIO_KINDS } from "../../records/schema/terms.ts";
 import {
   list,
@@ -10,6 +11,7 @@ import {
   quantity,
   section,
   statement,
+  statementAmong,
   text,
   type SectionOf,
 } from "../declaration.ts";
@@ -65,7 +67,7 @@ export const TINT = section({
   massRatioKind: RATIO_KIND,
   steps: list(TINT_STEP),
   atL: map(["70", "50", "30"], AT_LIGHTNESS),
-  sentence: statement,
+  sentence: statementAmong<TintStatement>(),
   /** Why nothing is predicted between the measured steps, where nothing is. */
   refusal: optional(statement),
   /** White to one part of the colour at L* 50: of paint by mass and by volume, and of the dry pigment in them by mass. */

@@ -2,7 +2,7 @@ import { deltaE00 } from "../../colorimetry/difference.ts";
 import { labNotations } from "../../colorimetry/lab-notations.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
-import type { ColourFit, FitRefusal } from "../../optics/fit/colour-fit.ts";
+import type { ColourFit, FitRefusal, PredictingFit } from "../../optics/fit/colour-fit.ts";
 import {
   EQUAL_LIGHTNESSES,
   interpolatedAtLightness,
@@ -16,6 +16,7 @@ import {
   groundShownRuling,
   tintRuling,
   type JudgedTint,
+  type TintStatement,
 } from "../../optics/tints/tint-statement.ts";
 import { isKnown, type RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
@@ -104,7 +105,7 @@ function tintSection(
       ? strengthParts(kind, atL["50"], paint, weighedPaint(slug, records))
       : undefined;
   const refusal = ladder === undefined ? refusalOf(slug, fit) : undefined;
-  const sentence =
+  const sentence: TintStatement =
     shown ??
     (masstone === undefined
       ? { rule: "no-tint-to-judge", values: { white: white.name } }
@@ -220,7 +221,7 @@ function printedAndShown(spectrum: Spectrum, origin: Origin) {
 /** What of a tint a reading without gloss would hold, by the surface of its own masstone; undefined where none is in it, or it does not tell. */
 function withoutGloss(
   spectrum: Spectrum,
-  { grid, geometry, surface, masstone }: ColourFit,
+  { grid, geometry, surface, masstone }: PredictingFit,
 ): Spectrum | undefined {
   if (geometry !== "d/8 included") return undefined;
   const own =
@@ -265,7 +266,7 @@ function judged(reached: readonly TintAtLightness[], measured: readonly TintStep
 function refusalOf(white: string, fit: ColourFit | FitRefusal): Statement | undefined {
   const reasons = fit.kind === "refused" ? fit.reasons : fit.leftOut;
   return (
-    reasons.find(({ values }) => values["white"] === white) ??
+    reasons.find(({ values }) => "white" in values && values.white === white) ??
     (fit.kind === "refused" ? reasons[0] : undefined)
   );
 }

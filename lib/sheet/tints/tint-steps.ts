@@ -1,7 +1,7 @@
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import { munsellOfLab } from "../../colorimetry/munsell.ts";
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
-import type { ColourFit } from "../../optics/fit/colour-fit.ts";
+import type { ColourFit, PredictingFit } from "../../optics/fit/colour-fit.ts";
 import { ladderSteps, type LadderModel, type PredictedTint } from "../../optics/tints/ladder.ts";
 import { weighingShift } from "../../optics/tints/weighing-shift.ts";
 import type { RecordRoot } from "../../quantities/figure.ts";
@@ -91,7 +91,7 @@ export function predictedSteps(ladder: LadderModel, origin: Origin): TintStep[] 
   );
 }
 
-function predictedStep(tint: PredictedTint, fit: ColourFit, origin: Origin): TintStep {
+function predictedStep(tint: PredictedTint, fit: PredictingFit, origin: Origin): TintStep {
   const notations = readingNotations(tint.spectrum);
   const u = axisUncertainty(tint.uncertainty.p68, tint.lab);
   const munsell = munsellOfLab(notations.lab["C/2"], u);

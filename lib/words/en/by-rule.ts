@@ -7,3 +7,12 @@ export function byRule<S extends { readonly rule: string; readonly values: objec
 ): Readonly<Record<string, StatementWording>> {
   return wordings;
 }
+
+/** The sentence, or phrase, of one statement of a closed union. */
+export function worded<S extends { readonly rule: string; readonly values: object }>(
+  wordings: WordingsOf<S>,
+  { rule, values }: S,
+): string {
+  const wording = wordings[rule as S["rule"]];
+  return wording(values);
+}

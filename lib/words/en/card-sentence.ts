@@ -1,6 +1,8 @@
-import { TINT_PHRASES, tintRule, type InNamedWhite, type TintRule } from "./statements-optics.ts";
+import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import { worded } from "./by-rule.ts";
 import { listed, sentence } from "./statements-phrases.ts";
-import { numberOf, textOf, type Values } from "./statement-params.ts";
+import { judgedTints, TINT_PHRASES, type InNamedWhite } from "./tint-sentence.ts";
 
 /** What a card has room for [characters]. */
 export const CARD_SENTENCE_MAX = 60;
@@ -10,10 +12,11 @@ export interface InIndexedWhite extends InNamedWhite {
 }
 
 /** Of a grey its hue says it all; the rest is told as on a sheet. */
-const SHORT: Partial<Record<TintRule, (values: Values) => string>> = {
+const SHORT: WordingsOf<JudgedTintStatement> = {
+  ...TINT_PHRASES,
   "stays-near-neutral": () => "near neutral",
-  "turns-clearly": (v) => `clearly ${textOf(v, "hue")}`,
-  "turns-strongly": (v) => `strongly ${textOf(v, "hue")}`,
+  "turns-clearly": (v) => `clearly ${v.hue}`,
+  "turns-strongly": (v) => `strongly ${v.hue}`,
 };
 
 /**
@@ -23,12 +26,11 @@ const SHORT: Partial<Record<TintRule, (values: Values) => string>> = {
  * name; the strongest turn always stands.
  */
 export function cardSentence(tints: readonly InIndexedWhite[]): string | undefined {
-  const clauses = tints
-    .filter(({ ruling }) => ruling.rule !== "no-tint-to-judge")
+  const clauses = judgedTints(tints)
     .map((tint) => ({
       ...tint,
-      phrase: phraseOf(tint),
-      strength: numberOf(tint.ruling.values, "chroma"),
+      phrase: worded(SHORT, tint.ruling),
+      strength: tint.ruling.values.chroma,
     }))
     .toSorted((one, other) => other.strength - one.strength);
   const groups = [...new Set(clauses.map(({ phrase }) => phrase))].map((phrase) =>
@@ -47,10 +49,6 @@ export function cardSentence(tints: readonly InIndexedWhite[]): string | undefin
 
 interface Clause extends InIndexedWhite {
   readonly phrase: string;
-}
-
-function phraseOf({ ruling: { rule, values } }: InIndexedWhite): string {
-  return (SHORT[tintRule(rule)] ?? TINT_PHRASES[tintRule(rule)])(values);
 }
 
 function told(

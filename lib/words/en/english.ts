@@ -5,7 +5,7 @@ import { contributionName } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { PAGES } from "./pages.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
-import { combinedTintSentence } from "./statements-optics.ts";
+import { combinedTintSentence } from "./tint-sentence.ts";
 import { listed, within } from "./statements-phrases.ts";
 import { RULINGS } from "./statements.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";

@@ -1,9 +1,9 @@
-import type { StatementWording } from "../words.ts";
+import type { DrawdownStatement } from "../../optics/statements.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
 import { decimals, listed, percent, significant, within } from "./statements-phrases.ts";
-import { hasValue, numberOf, textOf, textsOf, type Values } from "./statement-params.ts";
 
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
-export const DRAWDOWN_RULINGS = {
+export const DRAWDOWN_RULINGS: WordingsOf<DrawdownStatement> = {
   "no-masstone": () =>
     "The masstone has not been read; let-downs alone do not tell what a colour absorbs from what it scatters.",
   "no-tint": () => "No let-down in a white has been read, and a masstone alone predicts none.",
@@ -13,9 +13,9 @@ export const DRAWDOWN_RULINGS = {
   "white-without-masstone": (v) =>
     `${letDown(v)} is not fitted: no spectrum of its white by itself is recorded.`,
   "grids-differ": (v) =>
-    hasValue(v, "tint")
+    "tint" in v
       ? `${letDown(v)} is not fitted: its reading, its white's and the masstone's are not on the same wavelengths.`
-      : `Readings${hasValue(v, "white") ? ` of the colour and of ${within(textOf(v, "white"))}` : ""} are not on the same wavelengths, so nothing is worked out from them together.`,
+      : `Readings${v.white === undefined ? "" : ` of the colour and of ${within(v.white)}`} are not on the same wavelengths, so nothing is worked out from them together.`,
   "ratio-kind-missing": (v) =>
     `${letDown(v)} is not fitted: whether dry pigment or paint was weighed is not recorded.`,
   "ratio-kinds-mixed": (v) =>
@@ -23,33 +23,33 @@ export const DRAWDOWN_RULINGS = {
   "ratio-not-positive": (v) =>
     `${letDown(v)} is not fitted: its ratio of colour to white is not above 0.`,
   "masstone-lighter-than-tint": (v) =>
-    `${letDown(v)} is not fitted: it reads darker than the masstone (${luminances(v, "tintY", "masstoneY")}), which nothing let down in a white can.`,
+    `${letDown(v)} is not fitted: it reads darker than the masstone (${luminances(v.tintY, v.masstoneY)}), which nothing let down in a white can.`,
   "tint-lighter-than-white": (v) =>
-    `${letDown(v)} is not fitted: it reads lighter than its white (${luminances(v, "tintY", "whiteY")}), which nothing let down in it can.`,
+    `${letDown(v)} is not fitted: it reads lighter than its white (${luminances(v.tintY, v.whiteY)}), which nothing let down in it can.`,
   "white-lighter-than-tint": (v) =>
-    `${letDown(v)} is not fitted: it reads darker than its white (${luminances(v, "tintY", "whiteY")}), though the colour is the lighter of the two.`,
+    `${letDown(v)} is not fitted: it reads darker than its white (${luminances(v.tintY, v.whiteY)}), though the colour is the lighter of the two.`,
   "tint-lighter-than-masstone": (v) =>
-    `${letDown(v)} is not fitted: it reads lighter than the masstone (${luminances(v, "tintY", "masstoneY")}), though its white is the darker of the two.`,
+    `${letDown(v)} is not fitted: it reads lighter than the masstone (${luminances(v.tintY, v.masstoneY)}), though its white is the darker of the two.`,
   "geometry-mixed": (v) =>
-    `The drawdowns were read in different geometries (${listed(textsOf(v, "geometries"))}), and the surface constants recorded do not bring them together.`,
+    `The drawdowns were read in different geometries (${listed(v.geometries)}), and the surface constants recorded do not bring them together.`,
   "geometry-needs-surface": (v) =>
-    `Without constants of its surface, a reading (${textOf(v, "from")}) does not tell what gloss adds to it.`,
+    `Without constants of its surface, a reading (${v.from}) does not tell what gloss adds to it.`,
   "surfaces-differ": () =>
     "The drawdowns are recorded with different surface constants, so they are not fitted together.",
   "reflectance-not-above-surface": (v) =>
-    `Nothing is fitted: the reading of ${drawdown(v)} is no more than its surface reflects (${percent(numberOf(v, "reflectance"))} at ${decimals(numberOf(v, "wavelengthNm"), 0)}\u00a0nm, k1 ${decimals(numberOf(v, "k1"), 3)}), so its geometry or its surface is not as recorded.`,
+    `Nothing is fitted: the reading of ${drawdown(v.drawdown)} is no more than its surface reflects (${percent(v.reflectance)} at ${decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${decimals(v.k1, 3)}), so its geometry or its surface is not as recorded.`,
   "masstone-not-told-from-surface": (v) =>
-    `At ${wavelengths(v)} the masstone reads no more than its surface reflects (k1 ${decimals(numberOf(v, "k1"), 3)}), so we cannot say what lies under the surface there.`,
+    `At ${wavelengths(v.wavelengths)} the masstone reads no more than its surface reflects (k1 ${decimals(v.k1, 3)}), so we cannot say what lies under the surface there.`,
   "masstone-near-its-surface": (v) =>
-    `Read with its gloss included, the masstone lies so near what the surface alone throws back (k1 ${decimals(numberOf(v, "k1"), 3)}) that we cannot say how deep it is without gloss.`,
+    `Read with its gloss included, the masstone lies so near what the surface alone throws back (k1 ${decimals(v.k1, 3)}) that we cannot say how deep it is without gloss.`,
 
   "suspect-drawdown": (v) =>
-    `${letDown(v)} is doubtful: the others miss it by ${deltaE(v, "leaveOneOutDeltaE00")} (${decimals(numberOf(v, "limit"), 1)} is the limit)${hasValue(v, "othersDeltaE00") ? ` and agree among themselves within ${decimals(numberOf(v, "othersDeltaE00"), 1)}` : ""}; it is shown and not used.`,
+    `${letDown(v)} is doubtful: the others miss it by ${deltaE(v.leaveOneOutDeltaE00)} (${decimals(v.limit, 1)} is the limit)${v.othersDeltaE00 === undefined ? "" : ` and agree among themselves within ${decimals(v.othersDeltaE00, 1)}`}; it is shown and not used.`,
   "drawdowns-disagree": (v) =>
-    `${letDown(v)} and the other in that white contradict each other (${deltaE(v, "leaveOneOutDeltaE00")}; ${decimals(numberOf(v, "limit"), 1)} is the limit), and nothing tells which is wrong.`,
+    `${letDown(v)} and the other in that white contradict each other (${deltaE(v.leaveOneOutDeltaE00)}; ${decimals(v.limit, 1)} is the limit), and nothing tells which is wrong.`,
   "fit-needs-masstone": () => "The masstone cannot be left out, since the fit rests on it.",
   "only-let-down-in-its-white": (v) =>
-    `The only let-down in ${within(textOf(v, "white"))}: left out, nothing would predict it.`,
+    `The only let-down in ${within(v.white)}: left out, nothing would predict it.`,
   "surface-stated": (v) =>
     `Surface taken off by the constants recorded with the readings (${constants(v)}).`,
   "surface-by-leave-one-out": (v) =>
@@ -65,56 +65,55 @@ export const DRAWDOWN_RULINGS = {
   "fit-has-none-to-spare": () =>
     "Each white has one let-down, so the fit passes through all of them and nothing tells how good it is.",
   "fit-within-noise": (v) =>
-    `The fit meets the drawdowns as well as reading and weighing allow (weighted residual ${significant(numberOf(v, "weightedResidual"), 2)}).`,
+    `The fit meets the drawdowns as well as reading and weighing allow (weighted residual ${significant(v.weightedResidual, 2)}).`,
   "fit-misses-more-than-noise": (v) =>
-    `The fit misses the drawdowns by more than reading and weighing explain (weighted residual ${significant(numberOf(v, "weightedResidual"), 2)}; near 1 would be theirs alone).`,
+    `The fit misses the drawdowns by more than reading and weighing explain (weighted residual ${significant(v.weightedResidual, 2)}; near 1 would be theirs alone).`,
   "scattering-known": (v) =>
-    `How much it scatters is known to about ${percent(numberOf(v, "relativeUncertainty"), 1)}.`,
+    `How much it scatters is known to about ${percent(v.relativeUncertainty, 1)}.`,
   "scattering-is-bound": (v) =>
-    `We know only a bound of how much it scatters: the masstone reflects ${percent(numberOf(v, "masstoneY"))}, and the fit leaves it open to \u00b1\u00a0${percent(numberOf(v, "relativeUncertainty"), 1)}.`,
+    `We know only a bound of how much it scatters: the masstone reflects ${percent(v.masstoneY)}, and the fit leaves it open to \u00b1\u00a0${percent(v.relativeUncertainty, 1)}.`,
 
   "ladder-does-not-reach": (v) =>
-    hasValue(v, "palest")
-      ? `No let-down reaches L* ${decimals(numberOf(v, "L"), 0)}: the ladder runs from L* ${decimals(numberOf(v, "darkest"), 0)} to ${decimals(numberOf(v, "palest"), 0)}.`
-      : `No let-down reaches L* ${decimals(numberOf(v, "L"), 0)}: none is recorded.`,
+    "palest" in v
+      ? `No let-down reaches L* ${decimals(v.L, 0)}: the ladder runs from L* ${decimals(v.darkest, 0)} to ${decimals(v.palest, 0)}.`
+      : `No let-down reaches L* ${decimals(v.L, 0)}: none is recorded.`,
   "neighbours-too-far-apart": (v) =>
-    `L* ${decimals(numberOf(v, "L"), 0)} lies between let-downs ${decimals(numberOf(v, "gap"), 0)} of L* apart; more than ${decimals(numberOf(v, "limit"), 0)} is not bridged without a fit.`,
+    `L* ${decimals(v.L, 0)} lies between let-downs ${decimals(v.gap, 0)} of L* apart; more than ${decimals(v.limit, 0)} is not bridged without a fit.`,
   "film-needs-masstone-or-two-grounds": () =>
     "One film by itself does not tell what it absorbs from what it scatters: a masstone, or films over two grounds, would.",
   "film-tells-nothing": (v) =>
-    `At ${wavelengths(v)} the film changes its ground too little to tell what it absorbs and scatters.`,
-  "no-such-white": (v) => `Nothing was let down in ${within(textOf(v, "white"))}.`,
-} as const satisfies Record<string, StatementWording>;
+    `At ${wavelengths(v.wavelengths)} the film changes its ground too little to tell what it absorbs and scatters.`,
+  "no-such-white": (v) => `Nothing was let down in ${within(v.white)}.`,
+};
+
+type NamedTint = { readonly tint: string; readonly white: string };
 
 /** "titanium-white 1:20" as "The let-down 1:20 in titanium white". */
-function letDown(values: Values): string {
-  const [tint, white] = [textOf(values, "tint"), textOf(values, "white")];
+function letDown({ tint, white }: NamedTint): string {
   return tint.startsWith(`${white} `)
     ? `The let-down ${tint.slice(white.length + 1)} in ${within(white)}`
     : `The let-down ${tint}`;
 }
 
-function drawdown(values: Values): string {
-  const name = textOf(values, "drawdown");
+function drawdown(name: string): string {
   const [, white, ratio] = /^(\S+) (\S+)$/.exec(name) ?? [];
   return white === undefined || ratio === undefined
     ? `the ${name === "masstone" ? name : within(name)}`
     : `the let-down ${ratio} in ${within(white)}`;
 }
 
-function wavelengths(values: Values): string {
-  const count = numberOf(values, "wavelengths");
+function wavelengths(count: number): string {
   return `${count} wavelength${count === 1 ? "" : "s"}`;
 }
 
-function luminances(values: Values, one: string, other: string): string {
-  return `Y ${percent(numberOf(values, one))} against ${significant(numberOf(values, other) * 100, 2)}`;
+function luminances(one: number, other: number): string {
+  return `Y ${percent(one)} against ${significant(other * 100, 2)}`;
 }
 
-function constants(values: Values): string {
-  return `k1 ${decimals(numberOf(values, "k1"), 3)}, k2 ${decimals(numberOf(values, "k2"), 3)}`;
+function constants({ k1, k2 }: { readonly k1: number; readonly k2: number }): string {
+  return `k1 ${decimals(k1, 3)}, k2 ${decimals(k2, 3)}`;
 }
 
-function deltaE(values: Values, name: string): string {
-  return `\u0394E00 ${decimals(numberOf(values, name), 1)}`;
+function deltaE(value: number): string {
+  return `\u0394E00 ${decimals(value, 1)}`;
 }

@@ -1,31 +1,32 @@
-import { hasValue, numberOf, textOf, type Values } from "./statement-params.ts";
+import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import { worded } from "./by-rule.ts";
 import { listed, sentence } from "./statements-phrases.ts";
-import { tintRule, type InNamedWhite, type TintRule } from "./statements-optics.ts";
+import { judgedTints, type InNamedWhite } from "./tint-sentence.ts";
 
 const CLEARLY = { leans: "slightly", "turns-clearly": "clearly", "turns-strongly": "strongly" };
 
-const PHRASES: Readonly<Record<TintRule, (values: Values) => string>> = {
+const PHRASES: WordingsOf<JudgedTintStatement> = {
   "stays-near-neutral": () => "neutral",
-  leans: (v) => `${CLEARLY.leans} ${textOf(v, "hue")}`,
-  "turns-clearly": (v) => `${CLEARLY["turns-clearly"]} ${textOf(v, "hue")}`,
-  "turns-strongly": (v) => `${CLEARLY["turns-strongly"]} ${textOf(v, "hue")}`,
+  leans: (v) => `${CLEARLY.leans} ${v.hue}`,
+  "turns-clearly": (v) => `${CLEARLY["turns-clearly"]} ${v.hue}`,
+  "turns-strongly": (v) => `${CLEARLY["turns-strongly"]} ${v.hue}`,
   "gains-chroma": (v) => `brighter${turned(v)}`,
-  "keeps-chroma": (v) => (textOf(v, "turn") === "keeps-hue" ? "clean" : `as bright${turned(v)}`),
+  "keeps-chroma": (v) => (v.turn === "keeps-hue" ? "clean" : `as bright${turned(v)}`),
   "loses-chroma": (v) => `duller${turned(v)}`,
 };
 
-function turned(values: Values): string {
-  return hasValue(values, "toward") ? ` and toward ${textOf(values, "toward")}` : "";
+function turned({ toward }: { readonly toward?: string }): string {
+  return toward === undefined ? "" : ` and toward ${toward}`;
 }
 
 /** What a colour does in its whites, in words alone: whites that do the same together, the strongest turn first. */
 export function tintsInWords(tints: readonly InNamedWhite[]): string | undefined {
-  const told = tints
-    .filter(({ ruling }) => ruling.rule !== "no-tint-to-judge")
-    .map(({ white, ruling: { rule, values } }) => ({
+  const told = judgedTints(tints)
+    .map(({ white, ruling }) => ({
       white,
-      phrase: PHRASES[tintRule(rule)](values),
-      strength: numberOf(values, "chroma"),
+      phrase: worded(PHRASES, ruling),
+      strength: ruling.values.chroma,
     }))
     .toSorted((one, other) => other.strength - one.strength);
   const phrases = [...new Set(told.map(({ phrase }) => phrase))];
