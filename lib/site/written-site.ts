@@ -33,17 +33,18 @@ export async function writtenSite(
     parsers,
   );
   if (isStopped(ofRecords) || records === undefined) return stopped();
+  const cache = theoryCacheOf(contentDir);
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
   tell.progress(`working out ${sheets}`);
   const {
     site: onScreen,
     workshop,
     warnings: ofSheets,
-  } = siteOf(records, printedDate(date, records.newestDate), theoryCacheOf(contentDir));
+  } = siteOf(records, printedDate(date, records.newestDate), cache);
   const ofCards = kind === "paper" ? (onScreen.prints?.laidOut().warnings ?? []) : [];
   if (isStopped([...claimsAs(claims, ofSheets), ...ofCards])) return stopped();
   if (kind === "paper") tell.progress(`printing ${sheets}`);
-  const site = kind === "paper" ? printedSite(onScreen, earlierDir).site : onScreen;
+  const site = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, dir, kind);
   await writeSite(workshop(), workshopDir, kind, "workshop");
