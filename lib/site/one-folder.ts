@@ -36,3 +36,8 @@ export function inOneFolder({ translated = [], ...site }: Site, siteAddress?: st
     papers: [...(site.papers ?? []), ...below(({ papers }) => papers)],
   };
 }
+
+/** A site and the same in its other languages. */
+export function allLanguages(site: Site): readonly Site[] {
+  return [site, ...(site.translated ?? []).map(({ site: one }) => one)];
+}

@@ -13,6 +13,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 import { revision } from "../sheet/revision.ts";
 import { laidOutCards, type LaidOutCards } from "./laid-out-cards.ts";
+import { labelFaults } from "./label-faults.ts";
 import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
@@ -127,6 +128,7 @@ function wordedSite(
     laidOut: () => (laid ??= laidOutCards(cards, context)),
     diagnostics: [
       ...letterWarnings(records),
+      ...labelFaults(records),
       ...sheetWarnings(sheets, records, words),
       ...answers.diagnostics,
     ],

@@ -1,7 +1,9 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
+import type { FileParsers } from "../records/parsed-files.ts";
 import { claimsAs } from "./claim-severity.ts";
-import { inOneFolder } from "./one-folder.ts";
+import { earlierCards } from "./earlier-manifest.ts";
+import { allLanguages, inOneFolder } from "./one-folder.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
@@ -9,10 +11,14 @@ import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import { theoryCacheOf } from "./theory-cache.ts";
 import { writeSite } from "./write-site.ts";
 
-/** Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it. */
+/**
+ * Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it.
+ * @param parsers of somebody who writes one folder's site again and again.
+ */
 export async function writtenSite(
-  { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir }: SiteTask,
+  { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir, since }: SiteTask,
   tell: SiteTelling,
+  parsers?: FileParsers,
 ): Promise<SiteReport> {
   const diagnostics: Diagnostic[] = [];
   const isStopped = (found: readonly Diagnostic[]): boolean => {
@@ -22,10 +28,12 @@ export async function writtenSite(
   };
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
+  const printedCards = since === undefined ? undefined : earlierCards(since);
   const { records, diagnostics: ofRecords } = loadRecords(
     contentDir,
     process.cwd(),
     latestDate(date),
+    parsers,
   );
   if (isStopped(ofRecords) || records === undefined) return stopped();
   const cache = theoryCacheOf(contentDir);
@@ -36,14 +44,21 @@ export async function writtenSite(
     workshop,
     warnings: ofSheets,
   } = siteOf(records, printedDate(date, records.newestDate), cache);
-  const found = claimsAs(claims, ofSheets);
+  const ofCards =
+    kind === "paper"
+      ? allLanguages(onScreen).flatMap(({ prints }) => prints?.laidOut().warnings ?? [])
+      : [];
+  if (isStopped([...claimsAs(claims, ofSheets), ...ofCards])) return stopped();
   if (kind === "paper") tell.progress(`printing ${sheets}`);
-  const { site, warnings: ofPrint } =
-    kind === "paper" ? printedSite(onScreen, earlierDir, cache) : { site: onScreen, warnings: [] };
-  if (isStopped([...found, ...ofPrint])) return stopped();
-  const whole = inOneFolder(site, records.workshop.siteAddress);
-  tell.progress(`writing ${whole.pages.length} pages`);
-  await writeSite(whole, dir, kind);
-  await writeSite(workshop(), workshopDir, kind, "workshop");
+  const printed = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
+  const site = inOneFolder(printed, records.workshop.siteAddress);
+  tell.progress(`writing ${site.pages.length} pages`);
+  await writeSite(site, dir, kind);
+  await writeSite(
+    workshop({ isPrinted: kind === "paper", printedCards }),
+    workshopDir,
+    kind,
+    "workshop",
+  );
   return { diagnostics, sheetCount: site.sheetCount };
 }
