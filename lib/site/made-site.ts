@@ -2,6 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
 import { claimsAs } from "./claim-severity.ts";
+import { earlierCards } from "./earlier-manifest.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
@@ -16,7 +17,7 @@ const parsers = keptParsers();
  * Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it.
  */
 export async function madeSite(
-  { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir }: SiteTask,
+  { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir, since }: SiteTask,
   cache: TheoryCache,
   tell: SiteTelling,
 ): Promise<SiteReport> {
@@ -28,6 +29,7 @@ export async function madeSite(
   };
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
+  const printedCards = since === undefined ? undefined : earlierCards(since);
   const { records, diagnostics: ofRecords } = loadRecords(
     contentDir,
     process.cwd(),
@@ -48,6 +50,11 @@ export async function madeSite(
   const site = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, dir, kind);
-  await writeSite(workshop(), workshopDir, kind, "workshop");
+  await writeSite(
+    workshop({ isPrinted: kind === "paper", printedCards }),
+    workshopDir,
+    kind,
+    "workshop",
+  );
   return { diagnostics, sheetCount: site.sheetCount };
 }

@@ -38,7 +38,7 @@ interface KeptSite {
  * @returns undefined where something of it can't be told, as of a link that leads elsewhere
  */
 export function siteKey(
-  { contentDir, date, strict, claims, kind }: SiteTask,
+  { contentDir, date, strict, claims, kind, since }: SiteTask,
   program: string | undefined = PROGRAM_HASH,
 ): string | undefined {
   if (program === undefined || kind !== "paper") return undefined;
@@ -48,6 +48,7 @@ export function siteKey(
       program,
       process.version,
       ...asked,
+      ...(since === undefined ? [] : [since, readFileSync(since)]),
       // Complaints print where a record lies from here.
       relative(process.cwd(), contentDir),
       relative(process.cwd(), realpathSync(contentDir)),

@@ -18,6 +18,8 @@ export interface SiteTask {
   readonly earlierDir: string;
   /** The workshop's folder that will be replaced; need not exist. */
   readonly earlierWorkshopDir: string;
+  /** A manifest.json kept when cards were printed last. */
+  readonly since: string | undefined;
 }
 
 /** What became of a task. */

@@ -44,6 +44,7 @@ async function told(records: RecordTexts): Promise<Record<"build" | "check", str
       kind: "paper",
       earlierDir: join(dir, "none"),
       earlierWorkshopDir: join(workshopDir, "none"),
+      since: undefined,
     },
     { complaints: () => undefined, progress: () => undefined },
   );
@@ -179,6 +180,7 @@ describe("check says what build --strict stops at", () => {
         kind: "screen",
         earlierDir: join(dir, "none"),
         earlierWorkshopDir: join(workshopDir, "none"),
+        since: undefined,
       },
       { complaints: () => undefined, progress: () => undefined },
     );

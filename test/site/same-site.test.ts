@@ -38,6 +38,7 @@ function built() {
     kind: "paper",
     earlierDir: dir,
     earlierWorkshopDir: workshopDir,
+    since: undefined,
   };
   keepSite(task, siteKey(task, PROGRAM), cache, REPORT, PROGRAM);
   const same = (changed: Partial<SiteTask> = {}, program = PROGRAM): boolean => {
@@ -58,6 +59,11 @@ describe("a build of what was built before", () => {
     ["on another day", { date: "2026-07-01" }],
     ["when it is to be strict", { strict: true }],
     ["when claims are warnings", { claims: "warning" }],
+    [
+      "beside a manifest of printed cards",
+      { since: join(import.meta.dirname, "../../package.json") },
+    ],
+    ["beside one that is not there", { since: "/nowhere/manifest.json" }],
     ["for the screen", { kind: "screen" }],
     ["into another folder", { earlierDir: "/nowhere" }],
     ["with its workshop's pages in another folder", { earlierWorkshopDir: "/nowhere" }],
