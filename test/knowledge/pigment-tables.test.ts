@@ -72,6 +72,8 @@ describe("what light does, published", () => {
     ["NY 24", "Field, Table I: gamboge"],
     ["NY 10", "Field, Table I: quercitron lake"],
     ["NY 13", "Field, Table I: Dutch pink"],
+    ["PR 49", "Stenger 2010, abstract: poor light stability within paint systems"],
+    ["PR 49:2", "the same abstract, of the calcium salt too"],
   ])("%s is expected to change (%s)", (name) => {
     const row = KNOWN.pigment(name).lightfastness;
     expect(FADES).toContain(row && weakerExpectation(row));
