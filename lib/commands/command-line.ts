@@ -23,10 +23,11 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --only SLUGS     of cards and labels: these colours, commas between
   --family NAME    of cards and labels: of one family, such as blacks
   --size NAME      of cards and labels: a size of the workshop (default: its first card, all labels)
+  --lot NUMBER     of labels: the lot that is filled (default: of each colour the newest that agrees with its standard)
   --copies N       of labels: so many of each (default: 1)
   --scale SCALE    of read: factor or percent, where the file leaves it open
   --paper NAME     of cards: A4 or Letter
-  --since FILE     of cards and next: cards that say something else than this manifest.json
+  --since FILE     of cards, next, build and start: cards that say something else than this manifest.json
   --incomplete     of cards: those without a colour or a price as well
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --claims warn    claims of answers that no longer hold are warnings (default: error)
@@ -56,6 +57,8 @@ export interface CommandOptions {
   readonly strict: boolean;
   /** What a claim that no longer holds is. */
   readonly claims: "error" | "warning";
+  /** A manifest.json kept when cards were printed last. */
+  readonly since: string | undefined;
 }
 
 /** Run one command; its exit code: 0 done, 1 something is wrong and was said. */
@@ -82,6 +85,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         strict: { type: "boolean", default: false },
         claims: { type: "string", default: "error" },
         scale: { type: "string" },
+        lot: { type: "string" },
         copies: { type: "string", default: "1" },
         uses: { type: "string" },
         json: { type: "boolean", default: false },
@@ -123,6 +127,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     port,
     strict: values.strict,
     claims: values.claims === "warn" ? "warning" : "error",
+    since: values.since,
   };
   // Each command loads what it needs, and no more.
   switch (command) {
@@ -149,7 +154,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     case "labels":
       return (await import("./labels.ts")).labels(
         { ...options, outputFile: values.output ?? "labels.pdf" },
-        { only: values.only, family: values.family, size: values.size, copies },
+        { only: values.only, family: values.family, size: values.size, lot: values.lot, copies },
       );
     case "next":
       return (await import("./next.ts")).next(options, values.since);

@@ -14,9 +14,15 @@ import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { hasMixing } from "../pages/mixing-data.ts";
-import { BENCH_PATH, MAP_PATH, PALETTE_PATH, RECIPES_PATH } from "../pages/mixing-ways.ts";
+import {
+  BENCH_PATH,
+  mapPath,
+  PALETTE_PATH,
+  reachesOf,
+  RECIPES_PATH,
+} from "../pages/mixing-ways.ts";
 import { palettePage } from "../pages/palette-page.ts";
-import { rangeMapPage, reachOf } from "../pages/range-map-page.ts";
+import { rangeMapPage } from "../pages/range-map-page.ts";
 import { recipesPage } from "../pages/recipes-page.ts";
 import { tintBenchPage } from "../pages/tint-bench-page.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
@@ -42,7 +48,13 @@ import { catalogueJson, manifestJson, sheetJson, workshopManifestJson } from "./
 import { dataSchemas } from "./data-schemas.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
 import { MANIFEST } from "./output-manifest.ts";
+import { labelsPdf } from "../print/labels-pdf.ts";
+import { packageSizes } from "../print/package-size.ts";
+import { rangeLabels } from "../print/range-labels.ts";
+import { reprintList, type EarlierCard } from "../print/reprint-list.ts";
+import { LABELS_PDF } from "../workshop/labels-page.ts";
 import { workshopPages } from "../workshop/workshop-pages.ts";
+import { hazardNotes } from "./hazard-notes.ts";
 import { workedSite, type WorkedSite } from "./site-context.ts";
 import type { TheoryCache } from "./theory-cache.ts";
 import { sitemap } from "./sitemap.ts";
@@ -57,13 +69,13 @@ export function siteOf(
   cache?: TheoryCache,
 ): {
   readonly site: Site;
-  readonly workshop: () => Site;
+  readonly workshop: (asked: WorkshopAsked) => Site;
   readonly warnings: readonly Diagnostic[];
 } {
   const worked = workedSite(records, date, cache);
   return {
     site: siteOfWorked(worked, records, date),
-    workshop: () => workshopOfWorked(worked, date),
+    workshop: (asked) => workshopOfWorked(worked, date, asked),
     warnings: worked.diagnostics,
   };
 }
@@ -86,14 +98,42 @@ export function siteOfWorked(worked: WorkedSite, records: Records, date: string 
   };
 }
 
-function workshopOfWorked(worked: WorkedSite, date: string | undefined): Site {
+/** How the workshop's pages are wanted. */
+export interface WorkshopAsked {
+  /** Whether labels are drawn as a PDF, too. */
+  readonly isPrinted: boolean;
+  /** Cards as they were printed last, where that is known. */
+  readonly printedCards: readonly EarlierCard[] | undefined;
+}
+
+function workshopOfWorked(
+  worked: WorkedSite,
+  date: string | undefined,
+  { isPrinted, printedCards }: WorkshopAsked,
+): Site {
+  const { context, answers, cards, diagnostics } = worked;
+  const { records, sheets, words } = context;
+  const labels = rangeLabels(sheets, packageSizes(records.workshop), context);
+  const pdf =
+    isPrinted && labels.runs.length > 0
+      ? labelsPdf(labels.runs, { workshop: records.workshop.name, date, words })
+      : undefined;
   return {
-    pages: workshopPages(worked.context, {
-      answers: worked.answers.held,
-      index: worked.answers.index,
-      found: worked.diagnostics,
+    pages: workshopPages(context, {
+      answers: answers.held,
+      index: answers.index,
+      found: diagnostics,
+      due: {
+        labelNotes: hazardNotes(
+          sheets.map(({ sheet }) => sheet),
+          records,
+        ),
+        reprints: printedCards && reprintList(cards.cards, printedCards, words),
+      },
+      labels: { ...labels, ...(pdf === undefined ? {} : { pdf }) },
     }),
     files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
+    ...(pdf === undefined ? {} : { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
     sheetCount: worked.published.length,
   };
 }
@@ -164,16 +204,18 @@ function sitePages(
   ];
 }
 
-/** Where the range reaches, for a range that has a white. */
+/** Where the range reaches, for a range of colours that mix. */
 function mapPages(
   context: WorkedSite["context"],
   page: (path: string, view: (place: PagePlace) => AnyPageView) => PageEntry,
 ): PageEntry[] {
-  const reach = reachOf(context);
-  return reach === undefined
+  const reaches = reachesOf(context);
+  return reaches.length === 0
     ? []
     : [
-        page(MAP_PATH, (place) => rangeMapPage(reach, context, place)),
+        ...reaches.map((reach) =>
+          page(mapPath(reach, context), (place) => rangeMapPage(reach, context, place)),
+        ),
         page(PALETTE_PATH, (place) => palettePage(context, place)),
       ];
 }
