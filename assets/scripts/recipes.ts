@@ -298,6 +298,7 @@ function targetOf(
     return readTarget(column.name, "reading", {
       spectrum: read.spectrum,
       geometry: read.geometry ?? "d/8 excluded",
+      ...(paints.surface === undefined ? {} : { surface: paints.surface }),
     });
   }
   const slug = textOf(data, "colour");
