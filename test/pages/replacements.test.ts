@@ -93,6 +93,7 @@ describe("a colour that is made no more", () => {
         mustHold: [],
         limits: { withoutMetals: [], isUnlabelled: false },
         order: "nearest",
+        most: 20,
       },
       RANGE,
       ({ recipes }) =>
