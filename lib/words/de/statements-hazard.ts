@@ -1,4 +1,4 @@
-import type { AcuteRoute } from "../../hazard/classify/classification.ts";
+import type { AcuteRoute } from "../../hazard/texts/hazard-statement.ts";
 import type { LabelStatement } from "../../hazard/statements.ts";
 import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
