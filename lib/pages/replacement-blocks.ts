@@ -8,13 +8,11 @@ import { readTarget, type Target } from "../mixing/finding/target.ts";
 import { addressOf } from "../mixing/mix-address.ts";
 import type { MixingPaint } from "../mixing/mixing-paint.ts";
 import { mixableColours, type MixingRange } from "../mixing/mixing-range.ts";
-import { mixFacts } from "../mixing/prediction/mix-facts.ts";
 import { volumeMix } from "../mixing/prediction/mass-mix.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
-import { driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
+import { differenceText, driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
 import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
 import { asMarkup, type CellView } from "../present/views.ts";
-import { decimalText } from "../words/number-text.ts";
 import { mixingOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
@@ -104,7 +102,7 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
   const text = context.words.pages.mixing.recipes.replaces;
   const itself: Row = {
     what: paint.name,
-    cells: [text.itself, ...paintCells(paint, range)],
+    cells: [text.itself, ...paintCells(paint)],
     ...(paint.screen === undefined ? {} : { screen: paint.screen }),
   };
   return {
@@ -135,7 +133,7 @@ function singles(paint: MixingPaint, target: Target, range: MixingRange): Row[] 
     .map(({ other, difference, p68 }) => ({
       what: other.name,
       href: `colours/${other.slug}/`,
-      cells: [differenceText(difference, p68), ...paintCells(other, range)],
+      cells: [differenceText(difference, p68), ...paintCells(other)],
       ...(other.screen === undefined ? {} : { screen: other.screen }),
     }));
 }
@@ -186,15 +184,7 @@ function recipes(target: Target, range: MixingRange): Row[] {
   return [];
 }
 
-function paintCells(paint: MixingPaint, range: MixingRange): string[] {
-  const alone = { slug: paint.slug, parts: 1 };
-  const facts = mixFacts(
-    { by: "mass", colours: [alone], white: { slug: paint.slug, parts: 0 } },
-    range,
-  );
-  return [lastsText(facts), driesText(facts), paint.facts.opacity?.text ?? "\u2013"];
-}
-
-function differenceText(difference: number, p68: number): string {
-  return `\u0394E\u00a0${decimalText(difference, 1)} \u00b1${decimalText(p68, 1)}`;
+/** As its own sheet says it. */
+function paintCells({ facts }: MixingPaint): string[] {
+  return [facts.lightfastness, facts.drying, facts.opacity].map((known) => known?.text ?? "\u2013");
 }

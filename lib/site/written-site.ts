@@ -27,17 +27,18 @@ export async function writtenSite(
     latestDate(date),
   );
   if (isStopped(ofRecords) || records === undefined) return stopped();
+  const cache = theoryCacheOf(contentDir);
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
   tell.progress(`working out ${sheets}`);
   const {
     site: onScreen,
     workshop,
     warnings: ofSheets,
-  } = siteOf(records, printedDate(date, records.newestDate), theoryCacheOf(contentDir));
+  } = siteOf(records, printedDate(date, records.newestDate), cache);
   const found = claimsAs(claims, ofSheets);
   if (kind === "paper") tell.progress(`printing ${sheets}`);
   const { site, warnings: ofPrint } =
-    kind === "paper" ? printedSite(onScreen, earlierDir) : { site: onScreen, warnings: [] };
+    kind === "paper" ? printedSite(onScreen, earlierDir, cache) : { site: onScreen, warnings: [] };
   if (isStopped([...found, ...ofPrint])) return stopped();
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, dir, kind);
