@@ -1,3 +1,4 @@
+import type { Charted } from "../../lots/control-chart.ts";
 import type { Criterion } from "../../lots/judgement.ts";
 import type { LotStatement } from "../../lots/statements.ts";
 import type { Interval } from "../../quantities/interval.ts";
@@ -50,6 +51,17 @@ function withUncertainty(of: Criterion, value: number, uncertainty: number): str
     : `${decimalText(value, places)} \u00b1 ${decimalText(uncertainty, places)} ${unit}`;
 }
 
+function figureOf(of: Criterion, value: number): string {
+  return withUncertainty(of, value, 0);
+}
+
+/** What a chart follows. */
+const CHARTED: Readonly<Record<Charted, string>> = {
+  strength: "Farbstärke",
+  letDown: "Abstand der Aufhellung vom Standard",
+  masstone: "Abstand des Volltons vom Standard",
+};
+
 const PARTS = { masstone: "Der Vollton", "let-down": "Die Aufhellung" } as const;
 
 export const LOT_RULINGS: WordingsOf<LotStatement> = {
@@ -65,14 +77,18 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
     `${PARTS[what]} wurde nicht so gemessen wie beim Standard und wird nicht beurteilt.`,
   "lot-has-no-let-down-of-standard": () =>
     "Der Standard hat keine Aufhellung in diesem Weiß und Verhältnis, die Farbstärke wird daher nicht beurteilt.",
-  "lot-beyond-limits": ({ value }) =>
-    `Eine Charge, bei ${decimalText(value, 1)} %, liegt jenseits der Grenzen, die die anderen setzen.`,
-  "lots-drifting-up": ({ count }) =>
-    `Die Farbstärke ist über ${count} Chargen nacheinander gestiegen: sie verschiebt sich.`,
-  "lots-drifting-down": ({ count }) =>
-    `Die Farbstärke ist über ${count} Chargen nacheinander gefallen: sie verschiebt sich.`,
-  "lots-all-above": ({ count }) =>
-    `${count} Chargen nacheinander liegen über dem Mittelwert.`,
-  "lots-all-below": ({ count }) =>
-    `${count} Chargen nacheinander liegen unter dem Mittelwert.`,
+  "read-under-another-calibration": ({ lot, standard }) =>
+    `Die Charge wurde unter der Kalibrierung ${lot} gemessen, der Standard unter ${standard}: worin die Kalibrierungen des Geräts voneinander abweichen, steckt in der Unsicherheit. Das Rückstellmuster des Standards neben der Charge noch einmal messen, um sicherer zu sein.`,
+  "lot-beyond-limits": ({ of, value }) =>
+    `Eine Charge, bei ${figureOf(of, value)} (${CHARTED[of]}), liegt jenseits der Grenzen, die alle Chargen setzen.`,
+  "lots-far-apart": ({ of, range, limit }) =>
+    `Zwei Chargen nacheinander liegen ${figureOf(of, range)} auseinander (${CHARTED[of]}), sonst kaum je mehr als ${figureOf(of, limit)}.`,
+  "lots-drifting-up": ({ of, count }) =>
+    `${CHARTED[of]}: über ${count} Chargen nacheinander gestiegen, also eine Verschiebung.`,
+  "lots-drifting-down": ({ of, count }) =>
+    `${CHARTED[of]}: über ${count} Chargen nacheinander gefallen, also eine Verschiebung.`,
+  "lots-all-above": ({ of, count }) =>
+    `${count} Chargen nacheinander liegen über dem Mittelwert (${CHARTED[of]}).`,
+  "lots-all-below": ({ of, count }) =>
+    `${count} Chargen nacheinander liegen unter dem Mittelwert (${CHARTED[of]}).`,
 };
