@@ -46,7 +46,10 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
   const [wide, narrow] = [draw("map", WIDE), draw("map-narrow")];
   const mapped = new Set(reach.colours.map(({ slug }) => slug));
   const absent = range.data.paints
-    .filter(({ kind, slug }) => kind === "colour" && !mapped.has(slug))
+    .filter(
+      ({ kind, slug, isDiscontinued = false }) =>
+        kind === "colour" && !mapped.has(slug) && !isDiscontinued,
+    )
     .map(({ name }) => name);
   return {
     kind: "range-map",

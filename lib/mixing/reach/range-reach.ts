@@ -25,7 +25,9 @@ export interface ReachLevel {
 }
 
 export function rangeReach(range: MixingRange, white: MixingPaint): Reach {
-  const colours = mixableColours(range, white.slug);
+  const colours = mixableColours(range, white.slug).filter(
+    ({ isDiscontinued = false }) => !isDiscontinued,
+  );
   const ladders = laddersOf(range, white.slug, colours);
   return {
     white,

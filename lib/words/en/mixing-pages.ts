@@ -227,6 +227,8 @@ export const MIXING_PAGES = {
       onRecipes: (name: string) => `In place of ${within(name)}`,
       because: (name: string, metals: readonly string[]) =>
         `${name} contains ${listed(metals)}. Nearest to it among our paints without lead and cadmium:`,
+      discontinued: (name: string, date: string) =>
+        `${name} is made no more, from ${date} on. Nearest to it among our paints:`,
       caption: (name: string) => `In place of ${within(name)}, and what changes`,
       columns: {
         what: "Instead",
