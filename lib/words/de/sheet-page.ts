@@ -22,6 +22,7 @@ export const SHEET_PAGE = {
   noPrice: (markets: readonly string[]) =>
     `Kein Preis hier: nicht frei verkäuflich in: ${listed(markets)}.`,
   notForSale: "Noch nicht im Verkauf.",
+  discontinued: (date: string) => `Wird nicht mehr hergestellt, ab ${date}.`,
   unknownHazard: "Noch nicht eingestuft: als gefährlich behandeln.",
   print: "Blatt zum Drucken",
   compare: "Vergleichen",
