@@ -1,3 +1,5 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
 import { upperFirst } from "../letter-case.ts";
 import { FORM_WORDS, inGerman, SIGNAL_WORDS } from "./closed-sets.ts";
 import { namesWithin } from "./statements-phrases.ts";
@@ -19,7 +21,7 @@ const FACTS: readonly (readonly [RegExp, string])[] = [
 ];
 
 /** Headings, captions and sentences of answers, their claims and replies. */
-export const ANSWER_PAGES = {
+export const ANSWER_PAGES: AnyWords<PageWords["answers"]> = {
   heading: "Fragen",
   lead: "Was Malerinnen und Maler uns fragen: erst die Antwort, dann warum.",
   themes: {
@@ -60,8 +62,7 @@ export const ANSWER_PAGES = {
     by: (statement: string, by: string) => `${statement}, um mindestens ${by}`,
     includes: (name: string, value: string) => `${name}: ${value} ist dabei`,
     lacks: (name: string, value: string) => `${name}: ${value} ist nicht dabei`,
-    count: (name: string, count: number) =>
-      `${name}: ${count === 0 ? "keine" : `${count} davon`}`,
+    count: (name: string, count: number) => `${name}: ${count === 0 ? "keine" : `${count} davon`}`,
     standing: (statement: string, standing: string) => `${statement} (durchweg ${standing})`,
     none: "keine",
     nothing: "nichts",

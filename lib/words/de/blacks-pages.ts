@@ -1,5 +1,8 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
+
 /** What answers show of the range's blacks in its whites, of the whites themselves, and of what theory says of both. */
-export const BLACKS_PAGES = {
+export const BLACKS_PAGES: AnyWords<PageWords["blacks"]> = {
   table: {
     caption: (level: string) =>
       `Die Schwarz des Sortiments bei L* ${level}: a* und b* in jedem Weiß`,

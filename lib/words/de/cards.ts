@@ -1,5 +1,8 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
+
 /** What a shelf card says beside what its sheet says, and the page of all cards. */
-export const CARDS = {
+export const CARDS: AnyWords<PageWords["cards"]> = {
   /** Under a tint, where its neighbours are whites as well. */
   white: (name: string) => name.replace(/\s+white$/i, ""),
   tint: (white: string, level: string) => `${white}, ${level}`,

@@ -1,7 +1,9 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
 import { listed, within } from "./statements-phrases.ts";
 
 /** The pages that set colours side by side; the page's script carries these words too, so nothing else is imported here. */
-export const COMPARE_PAGES = {
+export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
   heading: "Farben nebeneinander",
   lead: "Zwei bis vier Farben, allein und in jedem Weiß; dann, was sich unterscheidet, was zu nah beieinander liegt und was gleich ist.",
   description: (names: readonly string[]) =>
@@ -76,8 +78,7 @@ export const COMPARE_PAGES = {
     nothingClassified: "Keine nötig",
     noData: "Keine Gefahrendaten",
     noLimit: "Keine aufgezeichnet",
-    limited: (markets: readonly string[]) =>
-      `Nur auf einer Rechtsgrundlage: ${listed(markets)}`,
+    limited: (markets: readonly string[]) => `Nur auf einer Rechtsgrundlage: ${listed(markets)}`,
     share: (name: string, share: string) => `${name}, ${share}`,
     dispersion: { mulled: "Von Hand angerieben", milled: "Gewalzt" } as Readonly<
       Record<string, string>

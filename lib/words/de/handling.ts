@@ -1,3 +1,5 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
 import { decimalText } from "../number-text.ts";
 import { HANDLING as ENGLISH } from "../en/handling.ts";
 import { listed, within, withUnit } from "./statements-phrases.ts";
@@ -10,7 +12,7 @@ const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
 };
 
 /** What a sheet says of handling that no ruling says. */
-export const HANDLING = {
+export const HANDLING: AnyWords<PageWords["handling"]> = {
   stated: "Nach Angabe des Herstellers",
   workedOut: "Errechnet aus den Daten der Lieferanten",
   notClassified: "Noch nicht eingestuft",
@@ -24,8 +26,7 @@ export const HANDLING = {
   unknown: (names: readonly string[]) =>
     `Keine Gefahrendaten aufgezeichnet für ${listed(names.map(within))}; als gefährlich behandeln. Noch nicht eingestuft, daher noch nicht im Verkauf: kein Preis, keine Karte, kein Angebot, bis das Sicherheitsdatenblatt des Lieferanten hier ist.`,
   unknownInShort: "Als gefährlich behandeln",
-  basisStated: (frame: string, date: string) =>
-    `Nach Angabe des Herstellers, ${frame}, ${date}.`,
+  basisStated: (frame: string, date: string) => `Nach Angabe des Herstellers, ${frame}, ${date}.`,
   basisUnknown:
     "Noch nicht eingestuft: bevor dieses Papier hier ist, lässt sich kein Etikett errechnen.",
   basisWorkedOut: (frame: string, edition: string) =>

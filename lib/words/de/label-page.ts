@@ -1,5 +1,8 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
+
 /** How to read a label and a sheet. Where a line needs a figure the page takes it from a sheet. */
-export const LABEL_PAGE = {
+export const LABEL_PAGE: AnyWords<PageWords["labelPage"]> = {
   heading: "Ein Etikett lesen",
   lead: "Auf einer Tube ist Platz für wenige Zeilen. Was jede davon sagt, was sie auslässt, und was ein Blatt hinzufügt.",
   columns: { line: "Zeile", says: "Was sie sagt", here: (name: string) => `Auf ${name}` },
@@ -48,7 +51,7 @@ export const LABEL_PAGE = {
     text: "Diese Vorsichtsregeln gelten in jedem Atelier und jeder Werkstatt, gleich welche Farbe auf dem Tisch liegt, und stehen daher hier ein einziges Mal. Was einer Farbe eigen ist, steht auf ihrem Blatt, zuerst; Etikett und Sicherheitsdatenblatt gehen vor, und örtliche Vorschriften und zugelassene Fachleute kommen vor allem, was hier gesagt ist.",
     caption: "In jedem Atelier",
     dust: "Ein trockenes Pigment staubt: behandeln Sie es als stark staubend, sofern seine Schüttdichte nichts anderes sagt.",
-    columns: { operation: "Bei", caption: "Was zu tun und zu lassen ist", reason: "Warum" },
+    columns: { operation: "Bei", caution: "Was zu tun und zu lassen ist", reason: "Warum" },
   },
   pigments: {
     heading: "Ein Pigment oder mehrere",

@@ -1,5 +1,8 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
+
 /** What the workshop's pages of lots, batch sheets and trials say. */
-export const LOT_PAGES = {
+export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
   /** On published pages: which lots the figures are of. */
   describes: (standard: string | undefined, others: readonly string[]) =>
     [

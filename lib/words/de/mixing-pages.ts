@@ -1,4 +1,6 @@
 /** The tint bench, and what the pages that mix have in common; their scripts carry these words too. */
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
 import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import { inGerman, METAL_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
@@ -14,7 +16,7 @@ function metalNames(metals: readonly string[]): string {
   return listed(metals.map((metal) => inGerman(METAL_NAMES, metal)));
 }
 
-export const MIXING_PAGES = {
+export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
   ways: {
     bench: "Mischtisch",
     recipes: "Rezept finden",
@@ -108,8 +110,7 @@ export const MIXING_PAGES = {
     find: "Andere Mischungen dieser Farbe",
     copy: "Adresse kopieren",
     copied: "Die Adresse ist kopiert.",
-    copyFailed:
-      "Die Adresse ließ sich nicht kopieren: sie steht in der Adresszeile des Browsers.",
+    copyFailed: "Die Adresse ließ sich nicht kopieren: sie steht in der Adresszeile des Browsers.",
     print: "Als Rezeptkarte drucken",
     keep: "Zur Palette hinzufügen",
     card: {

@@ -1,5 +1,8 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
+
 /** What the sheet says of a colour of several pigments: what its components predict, its greys, and drift. */
-export const MIXTURE_PAGES = {
+export const MIXTURE_PAGES: AnyWords<PageWords["mixture"]> = {
   caption: "Woraus sie gemischt ist",
   columns: {
     pigment: "Pigment",
@@ -17,7 +20,8 @@ export const MIXTURE_PAGES = {
     count === 1
       ? `In ${white} sagen die Komponenten den einen Aufstrich auf \u0394E00 ${middle} vorher.`
       : `In ${white} sagen die Komponenten die ${count} Aufstriche, die Farbe allein eingeschlossen, im Mittel auf \u0394E00 ${middle} vorher, höchstens auf ${largest}.`,
-  notMet: (white: string) => `In ${white} haben wir sie nicht erprobt: das ist nur eine Vorhersage.`,
+  notMet: (white: string) =>
+    `In ${white} haben wir sie nicht erprobt: das ist nur eine Vorhersage.`,
   steps: (count: number) => `Vorhergesagt neben gemessen: ${count} Stufen`,
   stepsCaption: (white: string) => `Farbe zu ${white}, wie die Komponenten es vorhersagen`,
   masstone: "Vollton",

@@ -1,7 +1,9 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
 import { NEXT_STEPS as ENGLISH } from "../en/next-steps.ts";
 
 /** What the page What to do next, and its command, say. */
-export const NEXT_STEPS = {
+export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
   heading: "Was als Nächstes zu tun ist",
   lead: "Jede Zeile wurde durchgerechnet: ein plausibler Wert kam in die Aufzeichnungen, die Blätter wurden neu errechnet, und was sie gewannen, wurde gezählt. Der beste Gewinn je Arbeitsstunde steht zuerst; die Stunden sind solche der Hände, nicht des Wartens, und unsere eigene Schätzung.",
   steps: "Was am meisten klärt",

@@ -1,7 +1,9 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
 import { listed } from "./statements-phrases.ts";
 
 /** Words of the pages on what colours do in whites, in films and under gloss. */
-export const OPTICS_PAGES = {
+export const OPTICS_PAGES: AnyWords<PageWords["optics"]> = {
   strength: {
     byPigment: "Nach Masse des trockenen Pigments",
     dispersion: "Von Hand angerieben und gewalzt",
@@ -27,7 +29,8 @@ export const OPTICS_PAGES = {
     wavelength: "Wellenlänge, nm",
     K: "Absorption K, in Einheiten der Streuung jedes Weiß",
     S: "Streuung S, in denselben Einheiten",
-    SUpper: "Streuung S, in denselben Einheiten: nur eine Grenze ist bekannt, sie liegt unter der Linie",
+    SUpper:
+      "Streuung S, in denselben Einheiten: nur eine Grenze ist bekannt, sie liegt unter der Linie",
     inWhite: (white: string) => `in ${white}`,
     description: (parts: readonly string[]) => `${parts.join("; ")}.`,
     part: (white: string, least: string, greatest: string) =>
@@ -66,7 +69,8 @@ export const OPTICS_PAGES = {
       figures: "In Zahlen",
     },
     board: {
-      caption: "Schwarz und Grau allein und mit jedem Weiß auf L* 50 gemischt; die blauesten zuerst",
+      caption:
+        "Schwarz und Grau allein und mit jedem Weiß auf L* 50 gemischt; die blauesten zuerst",
       alone: "Allein",
       said: "In Worten",
       notRead: "nicht gemessen",

@@ -1,5 +1,8 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
+
 /** What labels to stick, and the document that they come in, say. */
-export const PACKAGE_LABELS = {
+export const PACKAGE_LABELS: AnyWords<PageWords["packageLabels"]> = {
   code: (code: string) => `Preisgruppe ${code}`,
   document: {
     title: (workshop: string) => `Etiketten: ${workshop}`,

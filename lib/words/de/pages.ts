@@ -1,5 +1,7 @@
 import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
 import { upperFirst } from "../letter-case.ts";
 import { ANSWER_PAGES } from "./answer-pages.ts";
 import { BLACKS_PAGES } from "./blacks-pages.ts";
@@ -31,7 +33,7 @@ const MEASURED: Readonly<Record<MeasuredErrors["what"], string>> = {
 };
 
 /** Headings, captions and sentences of the pages that do not come from a science. */
-export const PAGES = {
+export const PAGES: AnyWords<PageWords> = {
   nav: {
     colours: "Farben",
     answers: "Fragen",
@@ -282,8 +284,7 @@ export const PAGES = {
       count: number,
       lowest: string,
       highest: string,
-    ) =>
-      `${name}: ${value}. Die ${count} anderen Farben liegen zwischen ${lowest} und ${highest}.`,
+    ) => `${name}: ${value}. Die ${count} anderen Farben liegen zwischen ${lowest} und ${highest}.`,
   },
   notations: {
     readBy: (geometry: string) => `Gemessen ${inGerman(GEOMETRY_NAMES, geometry)}.`,
@@ -372,8 +373,7 @@ export const PAGES = {
       unwarned: "keine Warnung brauchen",
     },
     inThisWhite: (white: string) => `in ${white} erprobt sind`,
-    gridLead:
-      "Jede Farbe, oben allein und unten mit Weiß, auf einen mittleren Ton gebracht.",
+    gridLead: "Jede Farbe, oben allein und unten mit Weiß, auf einen mittleren Ton gebracht.",
     orders: {
       grid: "Farbfelder nach Familie",
       family: "Tabelle nach Familie",

@@ -1,5 +1,8 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
+
 /** What the sheet says of the paint as made: batch, fill, drying in figures, lightfastness by what it rests on, label text. */
-export const PAINT_PAGES = {
+export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
   oilLists: {
     paste: "Die Paste, wie gesehen",
     slab: "An Reibplatte und Walze",

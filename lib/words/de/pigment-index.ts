@@ -1,3 +1,5 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
 import type { DryingEffect } from "../../drying/chemistry-drying.ts";
 import type { PigmentNature } from "../../hazard/studio/pigment-nature.ts";
 import type { ExpectedLightfastnessRow } from "../../permanence/expected-lightfastness.ts";
@@ -17,7 +19,7 @@ const DUST: Readonly<Record<PigmentNature, string>> = {
 };
 
 /** The page of pigments: the workshop's own, then what the engine knows of every Colour Index name. */
-export const PIGMENT_INDEX = {
+export const PIGMENT_INDEX: AnyWords<PageWords["pigmentIndex"]> = {
   lead: "Woraus die Farben gemacht sind, und was wir von jedem Colour-Index-Namen wissen, der in Künstler-Ölfarben vorkommt.",
   known:
     "Öffnen Sie einen Namen für Chemie, Dichte, Ölzahl, Trocknung, Licht, Deckvermögen und was ihm schadet. Das meiste ist aus Handbüchern erinnert und daher ein weiter Bereich oder eine Klasse: zum Planen, nicht zum Versprechen. Unsere eigenen Werte stehen auf der Seite jedes Pigments.",

@@ -1,9 +1,11 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
 import { BY_WORDS, inGerman, OPACITY_WORDS, SIGNAL_WORDS } from "./closed-sets.ts";
 import { upperFirst } from "../letter-case.ts";
 import { listed } from "./statements-phrases.ts";
 
 /** What a colour's page says to a painter, and its bench page to whoever makes the paint. */
-export const SHEET_PAGE = {
+export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   asOf: (date: string) => `Stand ${date}.`,
   alone: "allein",
   levels: { "70": "hell", "50": "mittel", "30": "dunkel" },
@@ -72,8 +74,7 @@ export const SHEET_PAGE = {
     reference: "das Maß für die anderen",
     oil: (grams: string) => `${grams} Pigment`,
     unknown: "noch nicht bekannt",
-    noWarning:
-      "das trockene Pigment aus der Luft halten; ölige Lappen können sich entzünden",
+    noWarning: "das trockene Pigment aus der Luft halten; ölige Lappen können sich entzünden",
     noWarningDryOil: "das trockene Pigment aus der Luft halten",
     seeLabel: "das ganze Etikett unter Sicherheit",
     unknownHazard: (names: readonly string[]) => `keine Gefahrendaten für ${listed(names)}`,
@@ -182,8 +183,7 @@ export const SHEET_PAGE = {
   },
   keyHeading: "Woher wir es wissen",
   standingsFold: "Was die Zeichen bedeuten",
-  benchLead:
-    "Öl und Packung, das Pigment, Notationen, Spektren, und woher wir jeden Wert haben.",
+  benchLead: "Öl und Packung, das Pigment, Notationen, Spektren, und woher wir jeden Wert haben.",
   benchLink: (name: string) => `${name} an der Werkbank`,
   dryPigment: "Abwiegen, Anreiben und trockenes Pigment stehen auf der Seite der Werkbank.",
   bench: {
@@ -191,8 +191,7 @@ export const SHEET_PAGE = {
     description: (name: string) =>
       `${name} für alle, die solche Farbe herstellen: Öl, Packung, Pigment, Notationen und Spektren.`,
     back: (name: string) => `${name}, für die Malerei`,
-    evidenceLead:
-      "Jeder Wert, woher wir ihn haben, woraus er errechnet ist, und die Quellen:",
+    evidenceLead: "Jeder Wert, woher wir ihn haben, woraus er errechnet ist, und die Quellen:",
     evidenceLink: (name: string) => `die Nachweise zu ${name}`,
     sections: {
       ladders: "Im Weiß, in Zahlen",

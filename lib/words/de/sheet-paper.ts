@@ -1,7 +1,9 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
 import { SHEET_PAPER as ENGLISH } from "../en/sheet-paper.ts";
 
 /** What stands on the printed sheet and the printed range, and on no page. */
-export const SHEET_PAPER = {
+export const SHEET_PAPER: AnyWords<PageWords["sheetPaper"]> = {
   kind: "Farbblatt",
   pageOf: (page: number, pages: number) => `${page} von ${pages}`,
   absent: (names: readonly string[]) => `Keine Angabe: ${names.join("; ")}.`,

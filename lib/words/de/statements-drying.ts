@@ -7,13 +7,7 @@ import type { DryingStatement } from "../../drying/statements.ts";
 import type { Oil } from "../../drying/vehicle-drying.ts";
 import { ends, type Interval, type Quantity } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import {
-  CHEMISTRY_NAMES,
-  DRYING_WORDS,
-  inGerman,
-  METAL_NAMES,
-  OIL_NAMES,
-} from "./closed-sets.ts";
+import { CHEMISTRY_NAMES, DRYING_WORDS, inGerman, METAL_NAMES, OIL_NAMES } from "./closed-sets.ts";
 import {
   bracketed,
   dayCount,
@@ -153,8 +147,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
   "rigid-support-for-brittle-ground": () =>
     "Ein Grund aus Leim und Kreide ist spröde: auf einem starren Malgrund verwenden.",
 
-  "zinc-makes-brittle": (v) =>
-    sentence(`${pigmentShare(v)} macht den Film mit dem Alter spröde`),
+  "zinc-makes-brittle": (v) => sentence(`${pigmentShare(v)} macht den Film mit dem Alter spröde`),
   "zinc-soaps-may-part-layers": (v) =>
     sentence(
       `${pigmentShare(v)} bildet mit dem Öl Seifen, und Farbe über unteren Schichten mit Zink ist schon gerissen und abgeblättert`,
@@ -342,8 +335,7 @@ function beside({
 }
 
 function oilOfFilm({ oilVolumeFraction }: { readonly oilVolumeFraction: Quantity }): string {
-  const judged =
-    typeof oilVolumeFraction === "number" ? "" : ", nach der Mitte der Schätzung";
+  const judged = typeof oilVolumeFraction === "number" ? "" : ", nach der Mitte der Schätzung";
   return `${judged}: Öl ${percent(oilVolumeFraction)} des trockenen Films nach Volumen`;
 }
 

@@ -124,8 +124,7 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
   "milled-but-not-opened": (v) => `Gewalzt, aber nicht vollständig dispergiert: ${gauge(v)}.`,
   "not-opened-by-fineness": (v) => `Nicht vollständig dispergiert: ${gauge(v)}.`,
 
-  "body-short": () =>
-    "Kurze Konsistenz: die Paste reißt ab und steht, wo das Messer sie lässt.",
+  "body-short": () => "Kurze Konsistenz: die Paste reißt ab und steht, wo das Messer sie lässt.",
   "body-long": () => "Lange Konsistenz: die Paste zieht sich und fließt dem Messer nach.",
   "body-stiff": () => "Steife Konsistenz: die Paste widersteht dem Messer.",
   "body-ropy": () => "Fadenziehende Konsistenz: die Paste zieht Fäden.",
@@ -146,7 +145,8 @@ export const FORMULATION_RULINGS: WordingsOf<FormulationStatement> = {
     `Rechnen Sie mit ${percent(fraction)} Farbe, die auf den Walzen bleibt.`,
   "loss-on-slab-or-mill": ({ fraction }) =>
     `Rechnen Sie mit ${percent(fraction)} Farbe, die auf Reibplatte oder Walzen bleibt.`,
-  "fills-the-jar": (v) => `${filling(v)} das füllt ein Glas von ${jar(v)}, auch wenn es sich gesetzt hat.`,
+  "fills-the-jar": (v) =>
+    `${filling(v)} das füllt ein Glas von ${jar(v)}, auch wenn es sich gesetzt hat.`,
   "fills-until-it-settles": (v) =>
     `${filling(v)} das füllt ein Glas von ${jar(v)}, frisch geschüttet, nicht mehr, wenn es sich gesetzt hat.`,
   "does-not-fill-the-jar": (v) => `${filling(v)} das füllt ein Glas von ${jar(v)} nicht.`,
@@ -188,7 +188,10 @@ function finish(
   },
   because: string,
 ): string {
-  const reach = spans.length > 1 ? `; die Schätzung reicht ${fromTo(spans.map((each) => FINISH_WORDS[each]))}` : "";
+  const reach =
+    spans.length > 1
+      ? `; die Schätzung reicht ${fromTo(spans.map((each) => FINISH_WORDS[each]))}`
+      : "";
   return sentence(
     `${FINISH_WORDS[expected]} zu erwarten: die PVK liegt bei ${decimals(reducedPvc, 2)} der wirksamen KPVK, ${because}${reach}`,
   );

@@ -4,8 +4,7 @@ import { listed, within } from "./statements-phrases.ts";
 
 /** Why a mix is not predicted, not shown as a film, or not understood; the pages' scripts carry these too. */
 export const MIXING_STATEMENTS: WordingsOf<MixingStatement> = {
-  "nothing-mixed": () =>
-    "Noch ist nichts gemischt: geben Sie einer Farbe einen Teil oder mehr.",
+  "nothing-mixed": () => "Noch ist nichts gemischt: geben Sie einer Farbe einen Teil oder mehr.",
   "paint-not-fitted": ({ paint, reason }) =>
     `${paint} lässt sich in einer Mischung nicht vorhersagen.${reason === "" ? "" : ` ${reason}`}`,
   "paint-not-let-down-in": ({ paint, white }) =>

@@ -9,10 +9,8 @@ export const MIXTURE_RULINGS: WordingsOf<MixtureStatement> = {
   "drift-not-seen": (v) => `${losing(v)} ist keine Änderung zu sehen (${change(v)}).`,
   "drift-grows-lighter": (v) => `${losing(v)} wird sie nur heller (${change(v)}).`,
   "drift-grows-darker": (v) => `${losing(v)} wird sie nur dunkler (${change(v)}).`,
-  "drift-goes-toward": (v) =>
-    `${losing(v)} geht sie nach ${HUE_NOUNS[v.toward]} (${change(v)}).`,
-  "parts-not-recorded": () =>
-    "Keine Vorhersage: die Teile der Pigmente sind nicht aufgezeichnet.",
+  "drift-goes-toward": (v) => `${losing(v)} geht sie nach ${HUE_NOUNS[v.toward]} (${change(v)}).`,
+  "parts-not-recorded": () => "Keine Vorhersage: die Teile der Pigmente sind nicht aufgezeichnet.",
   "component-not-let-down": (v) =>
     `Keine Vorhersage: keine Farbe aus ${namesWithin(v.components, "or")} allein hat Aufhellungen, die sich anpassen lassen.`,
   "no-common-white": (v) =>

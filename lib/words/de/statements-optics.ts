@@ -22,9 +22,7 @@ const KINDS = { pigment: "trockenes Pigment", paint: "Farbe" } as const;
 export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   ...TINT_SENTENCES,
   "no-tint-to-judge": (v) =>
-    sentence(
-      `was sie in ${within(v.white)} tut, lässt sich nicht sagen: ${whyNotJudged(v)}`,
-    ),
+    sentence(`was sie in ${within(v.white)} tut, lässt sich nicht sagen: ${whyNotJudged(v)}`),
   "differs-by-white": (v) =>
     `Bei ${lightness(v.L)} ist sie in ${within(v.to)} ${apart(v)} als in ${within(v.from)}.`,
   "alike-in-whites": (v) =>

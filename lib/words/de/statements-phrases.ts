@@ -63,10 +63,7 @@ export function listed(texts: readonly string[], before: keyof typeof JOINED = "
     : `${texts.slice(0, -1).join(`${stop} `)}${stop === ";" ? stop : ""} ${JOINED[before]} ${last}`;
 }
 
-export function namesWithin(
-  names: readonly string[],
-  before: keyof typeof JOINED = "and",
-): string {
+export function namesWithin(names: readonly string[], before: keyof typeof JOINED = "and"): string {
   return listed(names.map(within), before);
 }
 

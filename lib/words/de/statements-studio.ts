@@ -22,8 +22,7 @@ const DUSTINESS = {
 const NATURES = {
   "fine carbon": "Der Staub von feinem Kohlenstoff kann brennen.",
   organic: "Der Staub eines organischen Pigments kann brennen.",
-  "not known":
-    "Ob der Staub brennen kann, ist nicht bekannt; behandeln Sie ihn, als könnte er es.",
+  "not known": "Ob der Staub brennen kann, ist nicht bekannt; behandeln Sie ihn, als könnte er es.",
 } as const;
 
 /** What may hold quartz, as the table names it, after "Das ist". */
@@ -44,7 +43,8 @@ const QUARTZ_HOLDERS: Readonly<Record<string, string>> = {
 export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "captured-exhaust-first": (v) =>
     `${pigments(v)} nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu.`,
-  "no-draught-across-powder": (v) => `Kein Zug und kein Ventilator über dem Pulver: ${pigments(v)}.`,
+  "no-draught-across-powder": (v) =>
+    `Kein Zug und kein Ventilator über dem Pulver: ${pigments(v)}.`,
   "respirator-ffp2": (v) =>
     `Bei ${pigmentsDative(v)}, zusätzlich zur Absaugung und nicht an ihrer Stelle, eine dicht sitzende Maske, mindestens FFP2 oder N95.`,
   "respirator-p3": (v) =>
@@ -77,8 +77,7 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
   "wash-hands": () => "Nach der Arbeit und vor dem Essen Hände waschen.",
   "oily-rags": () =>
     "Lappen, Papier und Filter, mit trocknendem Öl getränkt, können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren, die täglich geleert wird; niemals in den Abfalleimer oder auf einen Haufen.",
-  "not-down-the-drain": () =>
-    "Weder Farbe noch Öl noch Spülwasser gehören in den Ausguss.",
+  "not-down-the-drain": () => "Weder Farbe noch Öl noch Spülwasser gehören in den Ausguss.",
   "hazardous-waste": () =>
     "Reste sind gefährlicher Abfall: nach den örtlichen Vorschriften abgeben.",
 

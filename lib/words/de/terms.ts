@@ -10,8 +10,7 @@ import {
 
 /** Gloss of a trade term, where a page first meets it. */
 export const TRADE = {
-  masstone:
-    "Vollton: die Farbe, wie sie aus der Tube kommt, in einem Film, der seinen Grund deckt",
+  masstone: "Vollton: die Farbe, wie sie aus der Tube kommt, in einem Film, der seinen Grund deckt",
   undertone: "Unterton: die Farbe eines dünnen Films über Weiß",
   tint: "Aufhellung: die Farbe mit Weiß gemischt",
   "L* a* b*":

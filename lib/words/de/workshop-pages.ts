@@ -1,5 +1,8 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
+
 /** What the workshop's own pages say, which nobody outside reads. */
-export const WORKSHOP_PAGES = {
+export const WORKSHOP_PAGES: AnyWords<PageWords["workshop"]> = {
   heading: "Die Werkstatt",
   lead: "Nur für die Werkstatt: Kosten, Lieferanten, Ansätze, Antworten und Etiketten im Entwurf. Nichts davon steht auf der öffentlichen Seite.",
   name: (workshop: string) => `${workshop}, die Werkstatt`,
