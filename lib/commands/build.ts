@@ -9,7 +9,7 @@ import { counted, printDiagnostics, seconds, tally } from "./told.ts";
 /** Build the site, and the workshop's own pages, once into folders beside the old ones, and swap them when all of it is there. */
 export async function build(options: CommandOptions): Promise<number> {
   const started = performance.now();
-  const { contentDir, outputDir, workshopDir, date, strict, claims } = options;
+  const { contentDir, outputDir, workshopDir, date, strict, claims, since } = options;
   try {
     let folder: BuildFolders | undefined;
     let thread: SiteThread | undefined;
@@ -33,6 +33,7 @@ export async function build(options: CommandOptions): Promise<number> {
           workshopDir: folder.workshopDir,
           kind: "paper",
           earlierDir: folder.earlierDir,
+          since,
         },
         { complaints: printDiagnostics, progress },
       );

@@ -76,16 +76,12 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
 export function plainSentence(sheet: Sheet, { words, sheets }: PageContext): string {
   const text = words.pages.sheetPage;
   const letDown = coloursLetDownIn(sheet.slug, sheets);
+  if (sheet.family === "extender" && sheet.tints.length === 0) return text.extenderSentence;
   if (letDown.length > 0 || sheet.family === "white") return text.whiteSentence(letDown.length);
   return (
     words.tintsInWords(
       sheet.tints.map(({ white, sentence }) => ({ white: white.name, ruling: sentence })),
-    ) ??
-    (sheet.tints.length > 0
-      ? text.ladder.noSentence
-      : sheet.family === "extender"
-        ? text.extenderSentence
-        : text.notTried)
+    ) ?? (sheet.tints.length > 0 ? text.ladder.noSentence : text.notTried)
   );
 }
 

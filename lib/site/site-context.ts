@@ -8,6 +8,7 @@ import type { Records } from "../records/records.ts";
 import { allFits, allSheets } from "../sheet/all-sheets.ts";
 import { revision } from "../sheet/revision.ts";
 import { laidOutCards, type LaidOutCards } from "./laid-out-cards.ts";
+import { labelFaults } from "./label-faults.ts";
 import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
@@ -66,6 +67,7 @@ export function workedSite(
     laidOut: () => (laid ??= laidOutCards(cards, context)),
     diagnostics: [
       ...letterWarnings(records),
+      ...labelFaults(records),
       ...sheetWarnings(sheets, records, ENGLISH),
       ...answers.diagnostics,
     ],

@@ -48,7 +48,13 @@ import { catalogueJson, manifestJson, sheetJson, workshopManifestJson } from "./
 import { dataSchemas } from "./data-schemas.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
 import { MANIFEST } from "./output-manifest.ts";
+import { labelsPdf } from "../print/labels-pdf.ts";
+import { packageSizes } from "../print/package-size.ts";
+import { rangeLabels } from "../print/range-labels.ts";
+import { reprintList, type EarlierCard } from "../print/reprint-list.ts";
+import { LABELS_PDF } from "../workshop/labels-page.ts";
 import { workshopPages } from "../workshop/workshop-pages.ts";
+import { hazardNotes } from "./hazard-notes.ts";
 import { workedSite, type WorkedSite } from "./site-context.ts";
 import type { TheoryCache } from "./theory-cache.ts";
 import { sitemap } from "./sitemap.ts";
@@ -63,13 +69,13 @@ export function siteOf(
   cache?: TheoryCache,
 ): {
   readonly site: Site;
-  readonly workshop: () => Site;
+  readonly workshop: (asked: WorkshopAsked) => Site;
   readonly warnings: readonly Diagnostic[];
 } {
   const worked = workedSite(records, date, cache);
   return {
     site: siteOfWorked(worked, records, date),
-    workshop: () => workshopOfWorked(worked, date),
+    workshop: (asked) => workshopOfWorked(worked, date, asked),
     warnings: worked.diagnostics,
   };
 }
@@ -92,14 +98,42 @@ export function siteOfWorked(worked: WorkedSite, records: Records, date: string 
   };
 }
 
-function workshopOfWorked(worked: WorkedSite, date: string | undefined): Site {
+/** How the workshop's pages are wanted. */
+export interface WorkshopAsked {
+  /** Whether labels are drawn as a PDF, too. */
+  readonly isPrinted: boolean;
+  /** Cards as they were printed last, where that is known. */
+  readonly printedCards: readonly EarlierCard[] | undefined;
+}
+
+function workshopOfWorked(
+  worked: WorkedSite,
+  date: string | undefined,
+  { isPrinted, printedCards }: WorkshopAsked,
+): Site {
+  const { context, answers, cards, diagnostics } = worked;
+  const { records, sheets, words } = context;
+  const labels = rangeLabels(sheets, packageSizes(records.workshop), context);
+  const pdf =
+    isPrinted && labels.runs.length > 0
+      ? labelsPdf(labels.runs, { workshop: records.workshop.name, date, words })
+      : undefined;
   return {
-    pages: workshopPages(worked.context, {
-      answers: worked.answers.held,
-      index: worked.answers.index,
-      found: worked.diagnostics,
+    pages: workshopPages(context, {
+      answers: answers.held,
+      index: answers.index,
+      found: diagnostics,
+      due: {
+        labelNotes: hazardNotes(
+          sheets.map(({ sheet }) => sheet),
+          records,
+        ),
+        reprints: printedCards && reprintList(cards.cards, printedCards, words),
+      },
+      labels: { ...labels, ...(pdf === undefined ? {} : { pdf }) },
     }),
     files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
+    ...(pdf === undefined ? {} : { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
     sheetCount: worked.published.length,
   };
 }

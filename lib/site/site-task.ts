@@ -16,6 +16,8 @@ export interface SiteTask {
   readonly kind: "paper" | "screen";
   /** The output that will be replaced, which papers are taken from and complaints are about; need not exist. */
   readonly earlierDir: string;
+  /** A manifest.json kept when cards were printed last. */
+  readonly since: string | undefined;
 }
 
 /** What became of a task. */

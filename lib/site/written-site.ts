@@ -1,6 +1,8 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
+import type { FileParsers } from "../records/parsed-files.ts";
 import { claimsAs } from "./claim-severity.ts";
+import { earlierCards } from "./earlier-manifest.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
@@ -8,10 +10,14 @@ import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import { theoryCacheOf } from "./theory-cache.ts";
 import { writeSite } from "./write-site.ts";
 
-/** Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it. */
+/**
+ * Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it.
+ * @param parsers of somebody who writes one folder's site again and again.
+ */
 export async function writtenSite(
-  { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir }: SiteTask,
+  { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir, since }: SiteTask,
   tell: SiteTelling,
+  parsers?: FileParsers,
 ): Promise<SiteReport> {
   const diagnostics: Diagnostic[] = [];
   const isStopped = (found: readonly Diagnostic[]): boolean => {
@@ -21,10 +27,12 @@ export async function writtenSite(
   };
   const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
 
+  const printedCards = since === undefined ? undefined : earlierCards(since);
   const { records, diagnostics: ofRecords } = loadRecords(
     contentDir,
     process.cwd(),
     latestDate(date),
+    parsers,
   );
   if (isStopped(ofRecords) || records === undefined) return stopped();
   const cache = theoryCacheOf(contentDir);
@@ -35,13 +43,17 @@ export async function writtenSite(
     workshop,
     warnings: ofSheets,
   } = siteOf(records, printedDate(date, records.newestDate), cache);
-  const found = claimsAs(claims, ofSheets);
+  const ofCards = kind === "paper" ? (onScreen.prints?.laidOut().warnings ?? []) : [];
+  if (isStopped([...claimsAs(claims, ofSheets), ...ofCards])) return stopped();
   if (kind === "paper") tell.progress(`printing ${sheets}`);
-  const { site, warnings: ofPrint } =
-    kind === "paper" ? printedSite(onScreen, earlierDir, cache) : { site: onScreen, warnings: [] };
-  if (isStopped([...found, ...ofPrint])) return stopped();
+  const site = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, dir, kind);
-  await writeSite(workshop(), workshopDir, kind, "workshop");
+  await writeSite(
+    workshop({ isPrinted: kind === "paper", printedCards }),
+    workshopDir,
+    kind,
+    "workshop",
+  );
   return { diagnostics, sheetCount: site.sheetCount };
 }

@@ -16,6 +16,21 @@ import { spectralReading, surface } from "./reading-form.ts";
 import { tolerances } from "./tolerances.ts";
 import { LEAST_UNCERTAINTY, within } from "./reach.ts";
 
+/** A size that bears the name of an earlier one is told at its own line. */
+function namedOnce(
+  sizes: readonly { readonly name: string }[],
+  context: z.core.$RefinementCtx,
+): void {
+  sizes.forEach(({ name: own }, i) => {
+    if (sizes.findIndex(({ name: other }) => other === own) < i)
+      context.addIssue({
+        code: "custom",
+        path: [i, "name"],
+        message: "a name that no other size has",
+      });
+  });
+}
+
 /** Who, where sold, in which languages: content/workshop.yaml. */
 export const workshopSchema = z.strictObject({
   name,
@@ -36,19 +51,13 @@ export const workshopSchema = z.strictObject({
   cards: z
     .array(cardSize)
     .min(1)
-    .refine(
-      (sizes) => new Set(sizes.map(({ name }) => name)).size === sizes.length,
-      "names that are each given once",
-    )
+    .superRefine(namedOnce)
     .optional()
     .describe("sizes of shelf cards, the leading one first; without it 90x55, 105x74 and a strip"),
   labels: z
     .array(packageLabel)
     .min(1)
-    .refine(
-      (sizes) => new Set(sizes.map(({ name }) => name)).size === sizes.length,
-      "names that are each given once",
-    )
+    .superRefine(namedOnce)
     .optional()
     .describe("labels to stick, one a size of tube or jar"),
   currency: z
