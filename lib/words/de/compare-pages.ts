@@ -61,7 +61,7 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
     pigments: { head: "Pigmente" },
     vehicle: { head: "Bindemittel" },
     dispersion: { head: "Anreiben" },
-  } as Readonly<Record<string, { readonly head: string; readonly unit?: string }>>,
+  },
   white: {
     head: (white: string) => `In ${within(white)}`,
     unit: (level: string) => `bei L*\u00a0${level}`,
@@ -80,9 +80,7 @@ export const COMPARE_PAGES: AnyWords<PageWords["compare"]> = {
     noLimit: "Keine aufgezeichnet",
     limited: (markets: readonly string[]) => `Nur auf einer Rechtsgrundlage: ${listed(markets)}`,
     share: (name: string, share: string) => `${name}, ${share}`,
-    dispersion: { mulled: "Von Hand angerieben", milled: "Gewalzt" } as Readonly<
-      Record<string, string>
-    >,
+    dispersion: { mulled: "Von Hand angerieben", milled: "Gewalzt" },
     pictograms: (names: readonly string[]) => `Piktogramme: ${listed(names)}`,
   },
   form: {

@@ -64,7 +64,7 @@ export const HANDLING: AnyWords<PageWords["handling"]> = {
     NI: "Nordirland",
     US: "Vereinigte Staaten",
     other: "Anderswo",
-  } as Readonly<Record<string, string>>,
+  },
   offer: {
     price: (amount: number, currency: string) => {
       const format = new Intl.NumberFormat("de-DE", { style: "currency", currency });
@@ -85,6 +85,6 @@ export const HANDLING: AnyWords<PageWords["handling"]> = {
       NI: "Nordirland",
       US: "Vereinigte Staaten",
       other: "andere Länder",
-    } as Readonly<Record<string, string>>,
+    },
   },
 };

@@ -13,7 +13,7 @@ export const OPTICS_PAGES: AnyWords<PageWords["optics"]> = {
     glossDepth: (L: string, value: string) => `L* ${L}, Helligkeit ${value}`,
     glossLabelDepth: (L: string) => `L* ${L}`,
     glossDescription: (parts: readonly string[]) => `${parts.join("; ")}.`,
-    finishes: { glossy: "glänzend", satin: "seidenmatt", matte: "matt" } as Record<string, string>,
+    finishes: { glossy: "glänzend", satin: "seidenmatt", matte: "matt" },
     glossColumns: {
       finish: "Glanzgrad",
       excludedL: "Vom Glanz abgewandt: L*",

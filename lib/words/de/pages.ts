@@ -129,7 +129,7 @@ export const PAGES: AnyWords<PageWords> = {
       notTested: "hier nicht geprüft",
       notTestedInTints: "nach den Aufhellungen, wo sie schwächer ist; hier nicht geprüft",
     },
-    expectation: TERMS as Record<string, string>,
+    expectation: TERMS,
     /** A category in a word. */
     categories: Object.fromEntries(
       EXPECTATIONS.map(({ category, expectation }) => [category, EXPECTATION_WORDS[expectation]]),
@@ -304,7 +304,7 @@ export const PAGES: AnyWords<PageWords> = {
       "C/10": "C, 10\u00b0",
       "D50/10": "D50, 10\u00b0",
       "D65/2006": "D65, 10\u00b0 nach CIE 2006",
-    } as Record<string, string>,
+    },
     caption: "Namen und Bildschirmfarben",
     curveTitle: "Reflexion des Volltons über dem Spektrum",
     curveDescription: (low: string, high: string, lowNm: string, highNm: string) =>
@@ -341,7 +341,7 @@ export const PAGES: AnyWords<PageWords> = {
       vehicle: "Bindemittel",
       cautions: "Sicherheit",
       offer: "Größen und Preise",
-    } as Readonly<Record<string, string>>,
+    },
     notStated: "Noch nicht bekannt",
     notStatedCaption: "Noch nicht bekannt, und was es dazu brauchte",
     reason: "Warum",
@@ -502,7 +502,7 @@ export const PAGES: AnyWords<PageWords> = {
       derived: "daraus errechnet",
       memory: "aus dem Gedächtnis zitiert",
       practice: "gängige Praxis",
-    } as Record<string, string>,
+    },
   },
   about: {
     heading: "Über uns",

@@ -105,7 +105,7 @@ export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
   permanence: {
     ownExposure: (category: string) =>
       `Sie änderte sich so viel, wie Kategorie ${category} zulässt, in unserer eigenen Belichtung; das ist nicht die ganze Prüfung der Norm.`,
-    names: { "own exposure": "Farbänderung wie in Kategorie" } as Readonly<Record<string, string>>,
+    names: { "own exposure": "Farbänderung wie in Kategorie" },
     fact: (category: string) =>
       `in unserer eigenen Belichtung, so viel wie Kategorie ${category} zulässt; nicht die Prüfung der Norm`,
     order: (category: string) => `Wie Kategorie ${category}, in unserer eigenen Belichtung`,
@@ -119,9 +119,7 @@ export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
         standard: "Norm",
         exposure: "Belichtung",
       },
-      names: { masstone: "Allein", tint: "In einer Aufhellung" } as Readonly<
-        Record<string, string>
-      >,
+      names: { masstone: "Allein", tint: "In einer Aufhellung" },
       stated: "wie angegeben",
       notExposed: "nicht belichtet",
       note: "Ein Wert gilt für das, was belichtet wurde; die andere Form kann um eine Kategorie oder mehr abweichen.",

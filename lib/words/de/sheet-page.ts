@@ -46,14 +46,14 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     medium: "Mittel",
     slow: "Langsam",
     "very slow": "Sehr langsam",
-  } as Readonly<Record<string, string>>,
+  },
   oil: {
     "very low": "Sehr wenig",
     low: "Wenig",
     medium: "Mittel",
     high: "Viel",
     "very high": "Sehr viel",
-  } as Readonly<Record<string, string>>,
+  },
   detail: {
     stated: (category: string) =>
       `Kategorie ${category}, Angabe des Lieferanten; hier nicht geprüft`,

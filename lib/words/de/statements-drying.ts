@@ -1,5 +1,5 @@
 import type { DrierRow } from "../../drying/added-drier.ts";
-import type { Chemistry, DryingCause } from "../../drying/chemistry-drying.ts";
+import type { DryingCause } from "../../drying/chemistry-drying.ts";
 import type { DrierMetal } from "../../drying/added-drier.ts";
 import type { DryingClass } from "../../drying/drying-class.ts";
 import type { MediumChange } from "../../drying/medium-in-paint.ts";
@@ -252,7 +252,7 @@ interface Acting {
 
 function speeds(subject: string, v: Acting): string {
   return sentence(
-    `${subject} beschleunigt die Trocknung; Grund ist ${inGerman(CHEMISTRY_NAMES as Readonly<Record<Chemistry, string>>, v.chemistry)}: ${CAUSES[v.cause]} (${alone(v)})`,
+    `${subject} beschleunigt die Trocknung; Grund ist ${inGerman(CHEMISTRY_NAMES, v.chemistry)}: ${CAUSES[v.cause]} (${alone(v)})`,
   );
 }
 
