@@ -12,6 +12,17 @@ const REASONS: Readonly<Record<string, string>> = {
   "no blue wool reference is stated": "keine Stufe der Blauwollskala ist angegeben",
   "nothing is known of its pigments in light":
     "über das Verhalten der Pigmente im Licht ist nichts bekannt",
+  "not needed: it was exposed, or is stated": "nicht nötig: belichtet oder angegeben",
+  "no drawdown of known thickness over black and white":
+    "kein Aufstrich bekannter Dicke über Schwarz und Weiß",
+  "it was drawn down over black and white, but the thickness of that film is not recorded":
+    "über Schwarz und Weiß aufgestrichen, doch die Dicke dieses Films ist nicht aufgezeichnet",
+  "its films tell nothing of hiding": "die Filme sagen nichts über das Decken",
+  "the workshop names no colour to reckon strength against":
+    "die Werkstatt nennt keine Bezugsfarbe für die Farbstärke",
+  "no let-downs from which strength can be fitted":
+    "keine Aufhellungen, aus denen sich die Farbstärke anpassen ließe",
+  "no let-down in a white of the reference": "keine Aufhellung in einem Weiß der Bezugsfarbe",
   "not even 5 mm hides": "nicht einmal 5 mm decken",
   "neither its films nor let-downs tell how much it scatters":
     "weder Filme noch Aufhellungen sagen, wie stark sie streut",
@@ -35,6 +46,10 @@ const REASONS: Readonly<Record<string, string>> = {
 
 /** Reasons that name something of the records. */
 const NAMING: readonly (readonly [RegExp, (name: string) => string])[] = [
+  [
+    /^its strength does not compare with (.+)'s$/,
+    (name) => `die Farbstärke lässt sich nicht mit der von ${name} vergleichen`,
+  ],
   [/^no paint is made of (.+) alone$/, (name) => `aus ${name} allein ist keine Farbe gemacht`],
   [
     /^how (.+) stands in light is not known, and a mixture is as good as its weakest$/,
@@ -51,6 +66,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   oilIndexGPer100g: "Ölindex",
   bulkDensityLooseGPerMl: "Schüttdichte, lose",
   bulkDensityTappedGPerMl: "Stampfdichte",
+  sizeUm: "Teilchengröße",
   particleSizeUm: "Teilchengröße",
   finenessOfGrindUm: "Mahlfeinheit",
   gloss60: "Glanz bei 60\u00b0",

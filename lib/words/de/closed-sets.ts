@@ -111,7 +111,7 @@ export const CHEMISTRY_NAMES: Readonly<Record<Chemistry, string>> = {
   lead: "Blei",
   cobalt: "Cobalt",
   manganese: "Mangan",
-  "manganese trace": "Spur Mangan",
+  "manganese trace": "Manganspuren",
   "brown earth": "Braunerde",
   "iron cyanide": "Eisencyanid",
   "iron oxide": "Eisenoxid",

@@ -220,6 +220,26 @@ export const LOT_PAGES: AnyWords<PageWords["lots"]> = {
     },
     none: "Nichts lässt sich abwiegen:",
   },
+  labels: {
+    heading: "Etiketten zum Aufkleben",
+    description: "Etiketten der Werkstatt für Tuben und Gläser.",
+    lead: "Ein Etikett jeder Farbe in jeder Größe, in der sie abgefüllt wird, in wirklicher Größe. Ein Etikett ist ein Entwurf für den, der es verantwortet: das Recht jedes Marktes bestimmt, was es tragen muss.",
+    sections: {
+      print: "Zu drucken",
+      refused: "Ohne Etikett",
+      remarks: "Zu den gedruckten zu wissen",
+    },
+    list: "Farbe, Größe und warum",
+    caption: "Etiketten nach Größe",
+    columns: { size: "Größe", measures: "Etikett, mm", colours: "Farben" },
+    measures: (width: number, height: number) => `${width} \u00d7 ${height}`,
+    pdf: (pages: number) =>
+      `labels.pdf, ${pages} ${pages === 1 ? "Seite" : "Seiten"}, in voller Größe zu drucken`,
+    none: "workshop.yaml gibt keine Etiketten an: eine Liste aus { name, kind, ml } sagt, welche es gibt.",
+    nothing: "Noch hat keine Farbe, die in einer dieser Größen abgefüllt wird, ein Etikett.",
+    command:
+      "Für eine Charge, und so viele, wie Tuben gefüllt wurden: npm run labels -- --lot NUMBER --copies 24.",
+  },
   trials: {
     heading: "Versuche",
     lead: "Belichtungen und Trockenversuche, so weit sie sind.",

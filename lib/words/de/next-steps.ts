@@ -18,6 +18,9 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
   due: "Was fällig ist",
   dueCaption: "Was mit der Zeit fällig wurde",
   dueColumns: { what: "Was", where: "Aufzeichnung" },
+  /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */
+  reprintsUnknown:
+    "Welche Regalkarten neu zu drucken sind, ist bekannt, wenn der Bau erfährt, was beim letzten Druck darauf stand: --since mit der damals aufgehobenen manifest.json.",
   nothingDue: "Nichts ist fällig.",
   things: {
     densityGPerCm3: "Dichte",
@@ -55,6 +58,7 @@ export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
       lots === 0
         ? "Noch keine Charge aufgezeichnet, nichts sagt daher, wie sich Chargen unterscheiden"
         : "Eine Charge ist aufgezeichnet: eine zweite sagte, wie sich Chargen unterscheiden",
+    reprint: (changes: readonly string[]) => `Regalkarte neu zu drucken: ${changes.join("; ")}`,
     "undated-paper": () =>
       "Die Gefahrenangaben tragen kein Datum: notieren, von wann das Papier des Lieferanten ist",
   },

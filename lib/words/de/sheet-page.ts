@@ -38,9 +38,14 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     oil: "Öl",
     safety: "Sicherheit",
   },
-  hides: Object.fromEntries(
-    Object.entries(OPACITY_WORDS).map(([key, word]) => [key, upperFirst(word)]),
-  ) as Readonly<Record<string, string>>,
+  hides: {
+    ...Object.fromEntries(
+      Object.entries(OPACITY_WORDS).map(([key, word]) => [key, upperFirst(word)]),
+    ),
+    "coat-hides-as-drawn": "So aufgestrichen",
+    "masstone-by-both-grounds": "So aufgestrichen nicht",
+    "masstone-is-a-film": "So aufgestrichen nicht",
+  },
   dries: {
     fast: "Schnell",
     medium: "Mittel",
@@ -64,6 +69,7 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
     film: (film: string) => `braucht ${film} trockenen Film`,
     byScatter: "nach dem Körper in einem dünnen Film; dick aufgetragen deckt auch die Dunkelheit",
     contrast: (ratio: string) => `Kontrastverhältnis ${ratio}`,
+    asDrawn: "über einer schwarzweißen Prüfkarte; wie dick der Film war, ist nicht aufgezeichnet",
     days: (touch: string, through: string | undefined) =>
       through === undefined
         ? `${touch} bis grifftrocken`

@@ -114,7 +114,7 @@ export const DRYING_RULINGS: WordingsOf<DryingStatement> = {
       `${pigmentShare(v)} bildet eine Haut und bleibt darunter weich, ein dicker Strich kann daher runzeln`,
     ),
   "driers-customary": ({ pigment }) =>
-    `Hersteller setzen ${within(pigment)} oft Trockenstoff zu; in dieser Farbe ist keiner aufgezeichnet.`,
+    `Bei ${within(pigment)} setzen Hersteller oft Trockenstoff zu; in dieser Farbe ist keiner aufgezeichnet.`,
   "holds-medium-not-known": ({ mediums, changes }) =>
     `Wie sich ${namesWithin(mediums)} auf ${CHANGES[changes]} auswirkt, wissen wir nicht.`,
 
@@ -252,7 +252,7 @@ interface Acting {
 
 function speeds(subject: string, v: Acting): string {
   return sentence(
-    `${subject} beschleunigt die Trocknung; Grund ist ${inGerman(CHEMISTRY_NAMES, v.chemistry)}: ${CAUSES[v.cause]} (${alone(v)})`,
+    `${subject} beschleunigt die Trocknung (${inGerman(CHEMISTRY_NAMES, v.chemistry)}): ${CAUSES[v.cause]} (${alone(v)})`,
   );
 }
 

@@ -85,7 +85,7 @@ const LABEL_WORDINGS: WordingsOf<LabelStatement> = {
   "needs-a-test-of-the-mixture": ({ name }) =>
     `Weggelassen: für ${within(name)} angegeben, und nur eine Prüfung des Gemisches selbst würde es sagen.`,
 
-  "by-severity": ({ answers }) => `Nach Schwere gewählt, zu ${listed(answers)}.`,
+  "by-severity": ({ answers }) => `Nach Schwere gewählt, für ${listed(answers)}.`,
   "children-first": ({ answers }) =>
     `Steht zuerst bei allem, was die Öffentlichkeit kaufen kann${bracketed(listed(answers))}.`,
   "disposal-for-the-public": ({ answers }) =>

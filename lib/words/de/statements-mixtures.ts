@@ -7,9 +7,10 @@ import { decimals, micrometres, namesWithin, percent, within } from "./statement
 /** Where a mixed colour drifts, what keeps colours from being reckoned together, and what theory allows to be said. */
 export const MIXTURE_RULINGS: WordingsOf<MixtureStatement> = {
   "drift-not-seen": (v) => `${losing(v)} ist keine Änderung zu sehen (${change(v)}).`,
-  "drift-grows-lighter": (v) => `${losing(v)} wird sie nur heller (${change(v)}).`,
-  "drift-grows-darker": (v) => `${losing(v)} wird sie nur dunkler (${change(v)}).`,
-  "drift-goes-toward": (v) => `${losing(v)} geht sie nach ${HUE_NOUNS[v.toward]} (${change(v)}).`,
+  "drift-grows-lighter": (v) => `${losing(v)} wird die Farbe nur heller (${change(v)}).`,
+  "drift-grows-darker": (v) => `${losing(v)} wird die Farbe nur dunkler (${change(v)}).`,
+  "drift-goes-toward": (v) =>
+    `${losing(v)} geht die Farbe nach ${HUE_NOUNS[v.toward]} (${change(v)}).`,
   "parts-not-recorded": () => "Keine Vorhersage: die Teile der Pigmente sind nicht aufgezeichnet.",
   "component-not-let-down": (v) =>
     `Keine Vorhersage: keine Farbe aus ${namesWithin(v.components, "or")} allein hat Aufhellungen, die sich anpassen lassen.`,

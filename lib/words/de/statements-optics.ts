@@ -112,13 +112,19 @@ function apart({
   return listed(ways.filter(({ by }) => by >= BOTH_FROM * most).map(({ text }) => text));
 }
 
-type NotJudged = { readonly wantedL?: number; readonly nearestL?: number };
+type NotJudged = {
+  readonly wantedL?: number;
+  readonly nearestL?: number;
+  readonly contrast?: number;
+};
 
 function lightness(L: number): string {
   return `L* ${decimals(L, 0)}`;
 }
 
-function whyNotJudged({ wantedL, nearestL }: NotJudged): string {
+function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
+  if (contrast !== undefined)
+    return `ihre Aufhellungen lassen dort den Grund durchscheinen (Kontrastverhältnis ${decimals(contrast, 2)}), und ein deckender Auftrag sieht anders aus`;
   if (wantedL === undefined || nearestL === undefined)
     return "dazu braucht es eine Messung des Volltons und eine Aufhellung nahe L* 50";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;

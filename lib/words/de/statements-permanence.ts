@@ -51,9 +51,9 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "exposure-as-stated": (v) =>
     `Nach Angabe anderer änderte sich ${THE_FORM[v.form]} um ${change(v.meanDeltaEab)}, wie in Kategorie ${v.category}${limit(v.deltaEabMax)} (${sources(v)}); hier nicht belichtet.`,
   "exposure-better-than-stated": (v) =>
-    contradicted(v, "besser", `nach der angegebenen Kategorie ${v.stated}`),
+    contradicted(v, "besser", `Kategorie ${v.stated}, die angegeben ist`),
   "exposure-worse-than-stated": (v) =>
-    contradicted(v, "schlechter", `nach der angegebenen Kategorie ${v.stated}`),
+    contradicted(v, "schlechter", `Kategorie ${v.stated}, die angegeben ist`),
   "exposure-better-than-expected": (v) =>
     contradicted(v, "besser", `nach ihren Pigmenten zu erwarten (${expected(v)})`),
   "exposure-worse-than-expected": (v) =>

@@ -7,7 +7,13 @@ export const WORKSHOP_PAGES: AnyWords<PageWords["workshop"]> = {
   lead: "Nur für die Werkstatt: Kosten, Lieferanten, Ansätze, Antworten und Etiketten im Entwurf. Nichts davon steht auf der öffentlichen Seite.",
   name: (workshop: string) => `${workshop}, die Werkstatt`,
   notice: "Nicht veröffentlicht",
-  nav: { colours: "Farben", lots: "Chargen", trials: "Versuche", answers: "Antworten" },
+  nav: {
+    colours: "Farben",
+    lots: "Chargen",
+    labels: "Etiketten",
+    trials: "Versuche",
+    answers: "Antworten",
+  },
   home: {
     colours: "Farben",
     coloursCaption: "Was ein Ansatz kostet, und wie viel eines Blatts noch offen ist",
@@ -37,6 +43,7 @@ export const WORKSHOP_PAGES: AnyWords<PageWords["workshop"]> = {
       label: "Etikettentext",
       reply: "Eine Antwort zum Verschicken",
       lots: "Chargen",
+      answers: "Was Kunden fragen",
     },
     batchSheet: "Ansatzblatt zum Drucken",
     costsCaption: "Woraus wir sie herstellen, und zu welchem Preis",
