@@ -1,0 +1,64 @@
+/** Translation, to be reviewed by a reader of trade German. */
+import type { Standing } from "../../quantities/figure.ts";
+import type { Words } from "../words.ts";
+import { within } from "../en/statements-phrases.ts";
+import { absence } from "./absences.ts";
+import { cardSentence } from "./card-sentence.ts";
+import { BOUND_WORDS, PICTOGRAM_NAMES, SIGNAL_WORDS } from "./closed-sets.ts";
+import { contributionName } from "./contribution-names.ts";
+import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
+import { PAGES } from "./pages.ts";
+import { RULINGS } from "./statements.ts";
+import { COMPARISON_RULINGS } from "./statements-comparison.ts";
+import { ABOUT, dateWords, listed } from "./statements-phrases.ts";
+import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
+import { combinedTintSentence } from "./tint-sentence.ts";
+import { tintsInWords } from "./tints-in-words.ts";
+
+/** What the weakest of the figures behind a figure is. */
+const ROOTS: Readonly<Record<Exclude<Standing, "measured">, string>> = {
+  stated: "zum Teil aus Angaben eines Lieferanten",
+  estimated: "zum Teil aus einer Schätzung",
+  derived: "aus errechneten Werten",
+};
+
+export const GERMAN: Words = {
+  language: "de",
+  about: ABOUT,
+  bounds: BOUND_WORDS,
+  series: PAGES.optics.fit.series,
+  figures: FIGURES,
+  glosses: FIGURE_GLOSSES,
+  units: UNITS,
+  standings: {
+    measured: { word: "gemessen", gloss: "unsere eigene Messung" },
+    derived: { word: "errechnet", gloss: "aus anderen Werten des Blatts" },
+    estimated: {
+      word: "geschätzt",
+      gloss: "aus einem Handbuch oder nach Faustregel: ein Bereich oder eine Klasse",
+    },
+    stated: { word: "angegeben", gloss: "Angabe eines Lieferanten" },
+    "not stated": {
+      word: "keine Angabe",
+      gloss: "noch nicht bekannt; das Blatt sagt, was es dazu brauchte",
+    },
+  },
+  restsOn: (root) => ROOTS[root],
+  absence,
+  trade: TRADE,
+  terms: TERMS,
+  families: FAMILIES,
+  listed,
+  nameWithin: within,
+  pages: PAGES,
+  operations: OPERATIONS,
+  signalWords: SIGNAL_WORDS,
+  pictograms: PICTOGRAM_NAMES,
+  date: dateWords,
+  tintSentence: combinedTintSentence,
+  cardSentence,
+  tintsInWords,
+  contribution: contributionName,
+  comparisons: COMPARISON_RULINGS,
+  rulings: RULINGS,
+};

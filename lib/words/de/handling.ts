@@ -1,0 +1,90 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
+import { decimalText } from "../number-text.ts";
+import { HANDLING as ENGLISH } from "../en/handling.ts";
+import { listed, within, withUnit } from "./statements-phrases.ts";
+
+const LANGUAGE_NAMES: Readonly<Record<string, string>> = {
+  en: "Englisch",
+  fr: "Französisch",
+  de: "Deutsch",
+  es: "Spanisch",
+};
+
+/** What a sheet says of handling that no ruling says. */
+export const HANDLING: AnyWords<PageWords["handling"]> = {
+  stated: "Nach Angabe des Herstellers",
+  workedOut: "Errechnet aus den Daten der Lieferanten",
+  notClassified: "Noch nicht eingestuft",
+  precautions: "Sicherheitshinweise",
+  studio: "In Atelier und Werkstatt",
+  markets: "Wo sie verkauft werden darf",
+  nothing:
+    "Trockenes Pigment und Schleifstaub aus der Luft und aus der Lunge halten, Farbe aus dem Mund. Die Papiere unserer Lieferanten verlangen keine Warnung auf dem Etikett; das heißt nicht, dass sie nicht schaden kann.",
+  nothingStated:
+    "Trockenes Pigment und Schleifstaub aus der Luft und aus der Lunge halten, Farbe aus dem Mund. Das Etikett des Herstellers gibt keine Gefahr an; das heißt nicht, dass sie nicht schaden kann.",
+  unknown: (names: readonly string[]) =>
+    `Keine Gefahrendaten aufgezeichnet für ${listed(names.map(within))}; als gefährlich behandeln. Noch nicht eingestuft, daher noch nicht im Verkauf: kein Preis, keine Karte, kein Angebot, bis das Sicherheitsdatenblatt des Lieferanten hier ist.`,
+  unknownInShort: "Als gefährlich behandeln",
+  basisStated: (frame: string, date: string) => `Nach Angabe des Herstellers, ${frame}, ${date}.`,
+  basisUnknown:
+    "Noch nicht eingestuft: bevor dieses Papier hier ist, lässt sich kein Etikett errechnen.",
+  basisWorkedOut: (frame: string, edition: string) =>
+    `Errechnet aus den Daten der Lieferanten nach ${frame} (${edition}). Das Etikett des Herstellers geht vor.`,
+  classification: (classes: readonly string[]) => `Eingestuft als ${listed(classes)}.`,
+  dryPigment: (name: string) => `${name}, trocken`,
+  dryNothing:
+    "Den Staub aus der Luft und aus der Lunge halten. Das Papier des Lieferanten stuft nichts ein; das heißt nicht, dass es nicht schaden kann.",
+  general:
+    "Wie bei jeder Farbe: das trockene Pigment als stark staubend behandeln, zuerst mit Absaugung und zusätzlich mit einer Maske, mindestens FFP2. Kein Essen daneben, kein Pinsel im Mund, nicht für den Gebrauch durch Kinder. Nicht trocken schleifen; nass aufwischen; nichts in den Ausguss gießen. Ölgetränkte Lappen können sich selbst entzünden: einzeln im Freien ausbreiten oder in Wasser in einer geschlossenen Metalldose aufbewahren.",
+  generalLink: "Was für jede Farbe gilt, und warum",
+  addition: (name: string) => `${name}, bevor es in der Farbe ist`,
+  why: "Warum jeder Hinweis hier steht",
+  leftOut: "Was Lieferanten angeben und dieses Etikett nicht trägt",
+  languages: (languages: readonly string[]) =>
+    `Dasselbe auf ${listed(languages.map((language) => LANGUAGE_NAMES[language] ?? language))}`,
+  languageNames: ENGLISH.languageNames,
+  languageNote:
+    "Der amtliche Wortlaut ist der des Amtsblatts; diese Texte wurden in einem Auszug daraus gelesen, und was ein amtlicher Text offenlässt, ist hier ergänzt. Was markiert ist, ist zu prüfen, bevor es auf ein Etikett kommt.",
+  toReview: ENGLISH.toReview,
+  toReviewPlain: "Übersetzung zu prüfen",
+  checks: "Wo das Etikett des Herstellers und unsere Rechnung voneinander abweichen",
+  ufi: (ufi: string) => `Eindeutiger Rezepturidentifikator (UFI): ${ufi}`,
+  review: (by: string, date: string) => `Geprüft von ${by}, ${date}.`,
+  dataSheet: (date: string | undefined) =>
+    date === undefined ? "Sicherheitsdatenblatt" : `Sicherheitsdatenblatt vom ${date}`,
+  rags: "Ölgetränkte Lappen: wie unter Reinigen.",
+  poisonCentre: (line: string) =>
+    `Bei Verschlucken oder Einatmen: ${line}${/[.!?]$/.test(line) ? "" : "."}`,
+  noPoisonCentre:
+    "Bei Verschlucken oder Einatmen fragen Sie das Giftinformationszentrum Ihres Landes oder einen Arzt.",
+  marketNames: {
+    EU: "Europäische Union",
+    GB: "Großbritannien",
+    NI: "Nordirland",
+    US: "Vereinigte Staaten",
+    other: "Anderswo",
+  },
+  offer: {
+    price: (amount: number, currency: string) => {
+      const format = new Intl.NumberFormat("de-DE", { style: "currency", currency });
+      const sign = format.formatToParts(amount).find(({ type }) => type === "currency")?.value;
+      const places = format.resolvedOptions().maximumFractionDigits ?? 2;
+      return withUnit(decimalText(amount, places), sign ?? currency);
+    },
+    size: (ml: number, price: string | undefined) =>
+      `${decimalText(ml, Number.isInteger(ml) ? 0 : 1)}\u00a0ml${price === undefined ? "" : ` zu ${price}`}`,
+    putUp: (sizes: readonly string[]) => `Abgefüllt in ${listed(sizes)}.`,
+    notClassified: (names: readonly string[]) =>
+      `Kein Preis, keine Karte und kein Angebot: ohne das Sicherheitsdatenblatt des Lieferanten von ${listed(names.map(within))} ist sie nicht eingestuft, und was nicht eingestuft ist, darf nicht verkauft werden.`,
+    withheld: (markets: readonly string[]) =>
+      `Kein Preis hier: diese Seite wird auch gelesen in: ${listed(markets)}; dort darf sie nur so verkauft werden, wie unter Sicherheit beschrieben.`,
+    markets: {
+      EU: "Europäische Union",
+      GB: "Großbritannien",
+      NI: "Nordirland",
+      US: "Vereinigte Staaten",
+      other: "andere Länder",
+    },
+  },
+};

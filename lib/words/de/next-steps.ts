@@ -1,0 +1,69 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
+import { NEXT_STEPS as ENGLISH } from "../en/next-steps.ts";
+
+/** What the page What to do next, and its command, say. */
+export const NEXT_STEPS: AnyWords<PageWords["nextSteps"]> = {
+  heading: "Was als Nächstes zu tun ist",
+  lead: "Jede Zeile wurde durchgerechnet: ein plausibler Wert kam in die Aufzeichnungen, die Blätter wurden neu errechnet, und was sie gewannen, wurde gezählt. Der beste Gewinn je Arbeitsstunde steht zuerst; die Stunden sind solche der Hände, nicht des Wartens, und unsere eigene Schätzung.",
+  steps: "Was am meisten klärt",
+  stepsCaption: "Was herauszufinden ist, was die Blätter gewinnen und welche Arbeit es macht",
+  columns: {
+    what: "Was",
+    gain: "Jedes gewinnt",
+    hours: "Arbeit",
+    record: "Zu schreiben",
+  },
+  none: "Nichts, was eine Werkstatt herausfinden könnte, würde eine Zeile klären oder festigen.",
+  due: "Was fällig ist",
+  dueCaption: "Was mit der Zeit fällig wurde",
+  dueColumns: { what: "Was", where: "Aufzeichnung" },
+  /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */
+  reprintsUnknown:
+    "Welche Regalkarten neu zu drucken sind, ist bekannt, wenn der Bau erfährt, was beim letzten Druck darauf stand: --since mit der damals aufgehobenen manifest.json.",
+  nothingDue: "Nichts ist fällig.",
+  things: {
+    densityGPerCm3: "Dichte",
+    oilAbsorptionGPer100g: "Ölzahl durch Anreiben",
+    bulkDensities: "Ein Maß Pulver gewogen, geschüttet und gestampft",
+    lightfastness: "Lichtechtheit nach Angabe des Lieferanten",
+    hazards: "Das Sicherheitsdatenblatt des Lieferanten",
+    parts: "Teile der Pigmente, aus dem Ansatzbuch",
+    oilIndexGPer100g: "Öl, in den nächsten Ansatz eingewogen",
+    masstone: "Ein Aufstrich des Volltons, gemessen",
+    tints: "Drei Aufhellungen in einem Weiß, gemessen",
+    films: "Filme bekannter Dicke über Schwarz und Weiß, gemessen",
+    dryingTrials: "Ein Trockenversuch",
+    exposures: "Eine Belichtung hinter Glas, Vollton und Aufhellung",
+    gloss60: "Glanz eines Aufstrichs bei 60\u00b0",
+    finenessOfGrindUm: "Mahlfeinheit auf dem Grindometer",
+    bodyAndSeparation: "Konsistenz und Ölabscheidung, betrachtet",
+  },
+  of: (thing: string, names: readonly string[]) =>
+    `${thing}: ${names.slice(0, 4).join(", ")}${names.length > 4 ? ` und ${names.length - 4} weitere` : ""}`,
+  gain: (cleared: number, firmer: number, added: number, claims: number) =>
+    [
+      ...(cleared === 0 ? [] : [`${lines(cleared)} nicht mehr „keine Angabe“`]),
+      ...(firmer === 0 ? [] : [`${lines(firmer)} nicht mehr geschätzt`]),
+      ...(added === 0 ? [] : [`${lines(added)} neu`]),
+      ...(claims === 0 ? [] : [`${claims} ${claims === 1 ? "Aussage" : "Aussagen"} in Antworten`]),
+    ].join(", "),
+  hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
+  file: ENGLISH.file,
+  dueLines: {
+    "old-paper": (date: string) =>
+      `Die Gefahrenangaben sind vom ${date}, älter als drei Jahre: beim Lieferanten das heutige Sicherheitsdatenblatt anfordern`,
+    trial: (date: string) => `Am ${date} nachzusehen`,
+    "second-lot": (lots: 0 | 1) =>
+      lots === 0
+        ? "Noch keine Charge aufgezeichnet, nichts sagt daher, wie sich Chargen unterscheiden"
+        : "Eine Charge ist aufgezeichnet: eine zweite sagte, wie sich Chargen unterscheiden",
+    reprint: (changes: readonly string[]) => `Regalkarte neu zu drucken: ${changes.join("; ")}`,
+    "undated-paper": () =>
+      "Die Gefahrenangaben tragen kein Datum: notieren, von wann das Papier des Lieferanten ist",
+  },
+};
+
+function lines(count: number): string {
+  return `${count} ${count === 1 ? "Zeile" : "Zeilen"}`;
+}

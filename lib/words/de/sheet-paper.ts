@@ -1,0 +1,24 @@
+import type { AnyWords } from "../any-words.ts";
+import type { PageWords } from "../en/pages.ts";
+import { SHEET_PAPER as ENGLISH } from "../en/sheet-paper.ts";
+
+/** What stands on the printed sheet and the printed range, and on no page. */
+export const SHEET_PAPER: AnyWords<PageWords["sheetPaper"]> = {
+  kind: "Farbblatt",
+  pageOf: (page: number, pages: number) => `${page} von ${pages}`,
+  absent: (names: readonly string[]) => `Keine Angabe: ${names.join("; ")}.`,
+  painted: "Farbfelder sind nach Lab-Werten gedruckt; der gemalte Aufstrich gilt.",
+  inFull: "Jeder Wert und sein Rechenweg: ",
+  range: {
+    title: "Das Sortiment",
+    contents: "Inhalt",
+    continued: (family: string) => `${family}, Fortsetzung`,
+    lead: (count: number) =>
+      `${count} Farb${count === 1 ? "blatt" : "blätter"}, nach Familie und Name.`,
+  },
+  downloads: {
+    sheet: (size: string) => `dieses Blatt zum Drucken, ${size}`,
+    range: (size: string) => `alle Blätter in einer Datei zum Drucken, ${size}`,
+    kilobytes: ENGLISH.downloads.kilobytes,
+  },
+};

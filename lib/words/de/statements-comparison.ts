@@ -1,0 +1,67 @@
+import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import {
+  dayCount,
+  decimals,
+  listed,
+  percent,
+  sentence,
+  significant,
+  within,
+} from "./statements-phrases.ts";
+
+/** How many times as much of what, between the names of the two. */
+const TIMES: Readonly<Record<Times, (ratio: string, less: string) => string>> = {
+  strength: (ratio, less) => `ist ${ratio}-mal so farbstark wie ${less}`,
+  parts: (ratio, less) => `nimmt ${ratio}-mal so viel Weiß auf wie ${less}`,
+  oilByMass: (ratio, less) => `nimmt ${ratio}-mal so viel Öl auf wie ${less}`,
+  oilByVolume: (ratio, less) => `nimmt ${ratio}-mal so viel Öl auf wie ${less}`,
+};
+
+/** Colours side by side: by how much they differ, or why it cannot be told. */
+export const COMPARISON_RULINGS: WordingsOf<ComparisonStatement> = {
+  "compared-masstones": (v) =>
+    sentence(
+      `${within(v.one)} ist ${ways(v)} als ${within(v.other)} (\u0394E*ab ${decimals(v.distance, 1)})`,
+    ),
+  "compared-tints": (v) =>
+    sentence(
+      `${within(v.one)} ist ${ways(v)} als ${within(v.other)} (Abstand ${decimals(v.distance, 1)})`,
+    ),
+  "compared-ratio": (v) =>
+    sentence(
+      `${within(v.more)} ${TIMES[v.of](`${atLeast(v)}${significant(v.ratio, 2)}`, within(v.less))}`,
+    ),
+  "compared-days": (v) =>
+    sentence(
+      `${within(v.earlier)} trocknet ${atLeast(v)}${dayCount(Math.round(v.days))} früher als ${within(v.later)}`,
+    ),
+  "compared-within": (v) =>
+    `Zu nah beieinander (Abstand ${decimals(v.apart, 1)}; unsere Messungen unterscheiden ab ${decimals(v.borne, 1)}).`,
+  "compared-within-share": (v) =>
+    `Zu nah beieinander (Abstand ${percent(v.share, 1)}; solche Werte unterscheiden ab ${percent(v.borne, 1)}).`,
+  "compared-too-close": () => "Zu nah beieinander: die Bereiche überschneiden oder berühren sich.",
+  "compared-no-lightness": () => "Nicht bei gleicher Helligkeit erprobt.",
+  "compared-one-expected": () => "Dasselbe Wort, doch bei einer ist es nur eine Erwartung.",
+  "compared-otherwise-known": (v) =>
+    `Nicht verglichen: auf anderem Weg ermittelt für ${listed(v.names.map(within))}.`,
+  "compared-not-stated": (v) => `Nicht bekannt für ${listed(v.names.map(within))}.`,
+};
+
+/** Less than this share of the distance is no direction worth a word. */
+const WORTH_SAYING = 0.4;
+
+function atLeast({ atLeast: ends }: { readonly atLeast?: string }): string {
+  return ends === undefined ? "" : "mindestens ";
+}
+
+/** "dunkler und blauer": the ways that make up the distance. */
+function ways({ lighter, yellower, redder, distance }: PlacesApart): string {
+  const way = (by: number, more: string, less: string): string[] =>
+    Math.abs(by) < WORTH_SAYING * distance ? [] : [by > 0 ? more : less];
+  return listed([
+    ...way(lighter, "heller", "dunkler"),
+    ...way(yellower, "gelber", "blauer"),
+    ...way(redder, "röter", "grüner"),
+  ]);
+}

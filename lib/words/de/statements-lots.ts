@@ -1,0 +1,94 @@
+import type { Charted } from "../../lots/control-chart.ts";
+import type { Criterion } from "../../lots/judgement.ts";
+import type { LotStatement } from "../../lots/statements.ts";
+import type { Interval } from "../../quantities/interval.ts";
+import type { WordingsOf } from "../../quantities/statement.ts";
+import { CRITERIA as ENGLISH_CRITERIA } from "../en/statements-lots.ts";
+import { decimalText } from "../number-text.ts";
+import { within } from "./statements-phrases.ts";
+
+const NAMES: Readonly<Record<Criterion, string>> = {
+  masstone: "Vollton",
+  letDown: "Aufhellung",
+  strength: "Farbstärke",
+  residual: "Aufhellung bei gleicher Stärke",
+  fineness: "Mahlfeinheit",
+  oilIndex: "Ölindex",
+  density: "Dichte",
+};
+const UNITS: Readonly<Partial<Record<Criterion, string>>> = { oilIndex: "g auf 100 g" };
+
+/** What is held against the standard, with its unit; rounded as everywhere. */
+export const CRITERIA: Readonly<
+  Record<Criterion, { readonly name: string; readonly unit: string; readonly places: number }>
+> = {
+  masstone: criterion("masstone"),
+  letDown: criterion("letDown"),
+  strength: criterion("strength"),
+  residual: criterion("residual"),
+  fineness: criterion("fineness"),
+  oilIndex: criterion("oilIndex"),
+  density: criterion("density"),
+};
+
+function criterion(of: Criterion): (typeof ENGLISH_CRITERIA)[Criterion] {
+  const { unit, places } = ENGLISH_CRITERIA[of];
+  return { name: NAMES[of], unit: UNITS[of] ?? unit, places };
+}
+
+/** @param limits from and to; from nought reads "höchstens". */
+export function limitsText(of: Criterion, [low, high]: Interval): string {
+  const { unit, places } = CRITERIA[of];
+  return low === 0
+    ? `höchstens ${decimalText(high, places)} ${unit}`
+    : `${decimalText(low, places)} bis ${decimalText(high, places)} ${unit}`;
+}
+
+function withUncertainty(of: Criterion, value: number, uncertainty: number): string {
+  const { unit, places } = CRITERIA[of];
+  return uncertainty === 0
+    ? `${decimalText(value, places)} ${unit}`
+    : `${decimalText(value, places)} \u00b1 ${decimalText(uncertainty, places)} ${unit}`;
+}
+
+function figureOf(of: Criterion, value: number): string {
+  return withUncertainty(of, value, 0);
+}
+
+/** What a chart follows. */
+const CHARTED: Readonly<Record<Charted, string>> = {
+  strength: "Farbstärke",
+  letDown: "Abstand der Aufhellung vom Standard",
+  masstone: "Abstand des Volltons vom Standard",
+};
+
+const PARTS = { masstone: "Der Vollton", "let-down": "Die Aufhellung" } as const;
+
+export const LOT_RULINGS: WordingsOf<LotStatement> = {
+  "within-tolerance": ({ criterion: of, value, limits, uncertainty }) =>
+    `${CRITERIA[of].name} ${withUncertainty(of, value, uncertainty)} liegt in der Toleranz (${limitsText(of, limits)}).`,
+  "near-its-tolerance": ({ criterion: of, value, limits, uncertainty }) =>
+    `${CRITERIA[of].name} ${withUncertainty(of, value, uncertainty)} liegt zu nah an der Toleranz (${limitsText(of, limits)}), um davon unterschieden zu werden: noch einmal messen.`,
+  "out-of-tolerance": ({ criterion: of, value, limits, uncertainty }) =>
+    `${CRITERIA[of].name} ${withUncertainty(of, value, uncertainty)} liegt außerhalb der Toleranz (${limitsText(of, limits)}).`,
+  "reads-as-in-another-white": ({ white, other, deltaE00 }) =>
+    `Die Aufhellung ist in ${within(white)} notiert und misst wie der Standard in ${within(other)} (\u0394E00 ${decimalText(deltaE00, 2)}): das falsche Weiß wurde gewogen. Noch einmal aufhellen, bevor die Charge beurteilt wird.`,
+  "lot-not-read-as-standard": ({ what }) =>
+    `${PARTS[what]} wurde nicht so gemessen wie beim Standard und wird nicht beurteilt.`,
+  "lot-has-no-let-down-of-standard": () =>
+    "Der Standard hat keine Aufhellung in diesem Weiß und Verhältnis, die Farbstärke wird daher nicht beurteilt.",
+  "read-under-another-calibration": ({ lot, standard }) =>
+    `Die Charge wurde unter der Kalibrierung ${lot} gemessen, der Standard unter ${standard}: worin die Kalibrierungen des Geräts voneinander abweichen, steckt in der Unsicherheit. Das Rückstellmuster des Standards neben der Charge noch einmal messen, um sicherer zu sein.`,
+  "lot-beyond-limits": ({ of, value }) =>
+    `Eine Charge, bei ${figureOf(of, value)} (${CHARTED[of]}), liegt jenseits der Grenzen, die alle Chargen setzen.`,
+  "lots-far-apart": ({ of, range, limit }) =>
+    `Zwei Chargen nacheinander liegen ${figureOf(of, range)} auseinander (${CHARTED[of]}), sonst kaum je mehr als ${figureOf(of, limit)}.`,
+  "lots-drifting-up": ({ of, count }) =>
+    `${CHARTED[of]}: über ${count} Chargen nacheinander gestiegen, also eine Verschiebung.`,
+  "lots-drifting-down": ({ of, count }) =>
+    `${CHARTED[of]}: über ${count} Chargen nacheinander gefallen, also eine Verschiebung.`,
+  "lots-all-above": ({ of, count }) =>
+    `${count} Chargen nacheinander liegen über dem Mittelwert (${CHARTED[of]}).`,
+  "lots-all-below": ({ of, count }) =>
+    `${count} Chargen nacheinander liegen unter dem Mittelwert (${CHARTED[of]}).`,
+};

@@ -1,0 +1,74 @@
+import {
+  DISPERSION_WORDS,
+  DRYING_WORDS,
+  EXPECTATION_WORDS,
+  FINISH_WORDS,
+  HUES,
+  OIL_INDEX_WORDS,
+  OPACITY_WORDS,
+} from "./closed-sets.ts";
+
+/** Gloss of a trade term, where a page first meets it. */
+export const TRADE = {
+  masstone: "Vollton: die Farbe, wie sie aus der Tube kommt, in einem Film, der seinen Grund deckt",
+  undertone: "Unterton: die Farbe eines dünnen Films über Weiß",
+  tint: "Aufhellung: die Farbe mit Weiß gemischt",
+  "L* a* b*":
+    "Helligkeit von 0 bis 100, dann Grün bis Rot und Blau bis Gelb; C* ist der Abstand von Grau",
+  Munsell: "Buntton, Helligkeit (Value) von 0 (Schwarz) bis 10 (Weiß), Chroma; N ist unbunt",
+  "oil index": "Ölindex: Gramm Öl auf 100 g Pigment, in der Farbe wie hergestellt",
+  "tinting strength": "Farbstärke: wie weit ein wenig der Farbe in einem Weiß reicht",
+  specular:
+    "Oberflächenglanz: ein glänzendes Schwarz wirkt tiefer, und ein Messgerät kann den Glanz einschließen oder auslassen",
+  "categories I\u2013V":
+    "Kategorien der Lichtechtheit, nach der Farbänderung in einer genormten Prüfung; I ist die beste",
+  "blue wool":
+    "Blauwollskala: acht gefärbte Wollen, die nacheinander ausbleichen, Nummer 8 zuletzt",
+  "fat over lean": "fett auf mager: in jeder Schicht mehr Öl als in der darunter",
+} as const satisfies Record<string, string>;
+
+/** Words of closed sets as a page prints them; an expectation never reads like a category. */
+export const TERMS: Readonly<Record<string, string>> = {
+  ...HUES,
+  ...OPACITY_WORDS,
+  ...FINISH_WORDS,
+  ...DRYING_WORDS,
+  ...OIL_INDEX_WORDS,
+  ...DISPERSION_WORDS,
+  ...Object.fromEntries(
+    Object.entries(EXPECTATION_WORDS).map(([word, own]) => [word, `voraussichtlich ${own}`]),
+  ),
+  short: "kurz",
+  long: "lang",
+  stiff: "steif",
+  ropy: "fadenziehend",
+  none: "keine",
+  slight: "gering",
+  marked: "deutlich",
+};
+
+/** Headings of the studio's operations, by the hazard room's key. */
+export const OPERATIONS: Readonly<Record<string, string>> = {
+  "weighing and mulling": "Abwiegen und Anreiben",
+  painting: "Malen",
+  sanding: "Schleifen",
+  "heating or spraying": "Erhitzen oder Sprühen",
+  cleaning: "Reinigen",
+  disposal: "Entsorgung",
+};
+
+export const FAMILIES = {
+  white: "Weiß",
+  black: "Schwarz",
+  grey: "Grau",
+  earth: "Erdfarben",
+  brown: "Braun",
+  red: "Rot",
+  orange: "Orange",
+  yellow: "Gelb",
+  green: "Grün",
+  blue: "Blau",
+  violet: "Violett",
+  extender: "Streckmedien",
+  other: "Übrige",
+};

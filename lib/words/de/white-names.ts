@@ -1,0 +1,9 @@
+/** "titanium" of "titanium white", "Titan-" of "Titanweiß": before another white that says the rest. */
+export function withoutWhite(name: string): string {
+  return name.replace(/^(\S+) white$/i, "$1").replace(/^(\p{L}+)wei(?:ß|ss)$/iu, "$1-");
+}
+
+/** Whether a name is one word and "white", in either language. */
+export function isPlainWhite(name: string): boolean {
+  return withoutWhite(name) !== name;
+}
