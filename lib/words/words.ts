@@ -1,4 +1,5 @@
 import type { Family, Language } from "../records/schema/terms.ts";
+import type { AnyWords } from "./any-words.ts";
 import type { PageWords } from "./en/pages.ts";
 import type { Bound, NotStated, Standing, StandingKind } from "../quantities/figure.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";
@@ -40,7 +41,7 @@ export interface Words {
   readonly listed: (texts: readonly string[], before?: "and" | "or") => string;
   /** A name as it stands inside a sentence. */
   readonly nameWithin: (name: string) => string;
-  readonly pages: PageWords;
+  readonly pages: AnyWords<PageWords>;
   /** Headings of the studio's operations, by the hazard room's key. */
   readonly operations: Readonly<Record<string, string>>;
   readonly signalWords: Readonly<Record<"Danger" | "Warning", string>>;
