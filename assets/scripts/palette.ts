@@ -1,32 +1,31 @@
-/** A chosen set of tubes, kept in the address (`?set=bone-black,titanium-white`): its reach, its gaps, the order of layering. */
+/**
+ * A chosen set of tubes, kept in the address (`?set=bone-black,titanium-white&white=titanium-white&L=50`): its reach,
+ * its gaps, the order of layering.
+ */
 import { deltaE00 } from "../../lib/colorimetry/difference.ts";
+import type { Lab } from "../../lib/colorimetry/viewing.ts";
 import { nearestWord } from "../../lib/diagnostics/nearest-word.ts";
 import { layeringOrder } from "../../lib/mixing/layering-order.ts";
 import type { MixingPaint } from "../../lib/mixing/mixing-paint.ts";
-import type { MixingRange } from "../../lib/mixing/mixing-range.ts";
-import {
-  DIRECTIONS,
-  directionAngle,
-  outline,
-  outlineArea,
-  pairWays,
-  type Outline,
-} from "../../lib/mixing/reach/range-outline.ts";
-import type { LadderModel } from "../../lib/optics/tints/ladder.ts";
+import { mixableColours, type MixingRange } from "../../lib/mixing/mixing-range.ts";
+import { edgeAt, reachedShare, type Hull } from "../../lib/mixing/reach/hull.ts";
+import { chosenHulls } from "../../lib/mixing/reach/range-reach.ts";
+import { receivedHull, type SentReach } from "../../lib/mixing/reach/sent-reach.ts";
 import { rangeMap } from "../../lib/plots/range-map.ts";
-import { isStatement } from "../../lib/quantities/statement.ts";
+import { differenceText, percentText } from "../../lib/present/mix-facts-text.ts";
 import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
 import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
-import { decimalText } from "../../lib/words/number-text.ts";
 import { held, made } from "./mixing/drawn.ts";
 import { withRange } from "./mixing/page-data.ts";
-import { mixingReach, type SentReach } from "./mixing/sent-reach.ts";
+import { mixingReaches } from "./mixing/sent-reach.ts";
 
 const PALETTE = TEXT.palette;
-const KEY = "set";
-const LEVEL = 50;
 /** A palette that falls short of the range by less [Delta-E00] has no gap there. */
 const GAP_FROM = 8;
+/** A tube brings a gap when the range without it reaches less far by this [C*ab]. */
+const BRINGS_FROM = 2;
+/** Directions in which gaps are looked for. */
+const DIRECTIONS = 72;
 
 /** Hue angles [degree] at which the hues of PALETTE.hues begin: by the eye, no standard draws them. */
 const HUE_FROM = [10, 45, 75, 100, 130, 175, 220, 285, 310, 340];
@@ -41,66 +40,107 @@ function palette(at: HTMLElement, paints: MixingRange): void {
     (button) => button instanceof HTMLButtonElement,
   );
   const status = held(at, "[data-status]", HTMLElement);
-  const show = (): void => {
-    const { chosen, remarks } = asked(paints);
+  const white = held(at, "[data-white]", HTMLSelectElement);
+  const levels = [...at.querySelectorAll<HTMLInputElement>("input[name=L]")];
+  const { chosen: first, remarks } = asked(white, levels, paints);
+  let chosen = first;
+
+  const show = (said: readonly string[] = []): void => {
     for (const button of buttons)
       button.setAttribute("aria-pressed", String(chosen.some(({ slug }) => slug === button.value)));
-    const colours = chosen.filter(({ kind }) => kind === "colour");
-    held(at, "[data-body]", HTMLElement).hidden = colours.length < 2;
-    status.textContent = [...remarks, ...(colours.length < 2 ? [PALETTE.tooFew] : [])].join(" ");
-    if (colours.length < 2) return;
-    showReach(at, chosen, paints);
+    const isEnough = chosen.filter(({ kind }) => kind === "colour").length >= 2;
+    held(at, "[data-body]", HTMLElement).hidden = !isEnough;
+    status.textContent = [...said, ...(isEnough ? [] : [PALETTE.tooFew])].join(" ");
+    if (!isEnough) return;
+    const L = Number(levels.find(({ checked }) => checked)?.value);
+    showReach(at, { chosen, white: white.value, L }, paints);
     held(at, "[data-order]", HTMLElement).replaceChildren(
       orderTable(chosen, at.dataset["root"] ?? ""),
     );
   };
+
+  const changed = (): void => {
+    const address = new URL(location.href);
+    const level = levels.find(({ checked }) => checked);
+    address.search = [
+      ...(chosen.length === 0 ? [] : [`set=${chosen.map(({ slug }) => slug).join(",")}`]),
+      ...(white.selectedIndex > 0 ? [`white=${white.value}`] : []),
+      ...(level === undefined || level.defaultChecked ? [] : [`L=${level.value}`]),
+    ].join("&");
+    history.replaceState(null, "", address);
+    show();
+  };
+
   for (const button of buttons)
     button.addEventListener("click", () => {
-      const slugs = asked(paints).chosen.map(({ slug }) => slug);
-      const next = slugs.includes(button.value)
-        ? slugs.filter((slug) => slug !== button.value)
-        : [...slugs, button.value];
-      const address = new URL(location.href);
-      address.search = next.length === 0 ? "" : `${KEY}=${next.join(",")}`;
-      history.replaceState(null, "", address);
-      show();
+      const paint = paints.paint(button.value);
+      if (paint === undefined) return;
+      chosen = chosen.includes(paint) ? chosen.filter((one) => one !== paint) : [...chosen, paint];
+      changed();
     });
+  for (const field of [white, ...levels]) field.addEventListener("change", changed);
   held(at, "[data-print]", HTMLButtonElement).addEventListener("click", () => print());
-  show();
+  show(remarks);
 }
 
-function asked(paints: MixingRange): { chosen: MixingPaint[]; remarks: string[] } {
-  const slugs = (new URLSearchParams(location.search).get(KEY) ?? "").split(",").filter(Boolean);
+/** What the address asks for: white and level go into their fields. */
+function asked(
+  white: HTMLSelectElement,
+  levels: readonly HTMLInputElement[],
+  paints: MixingRange,
+): { chosen: MixingPaint[]; remarks: string[] } {
+  const given = new URLSearchParams(location.search);
   const remarks: string[] = [];
-  const chosen = [...new Set(slugs)].flatMap((slug) => {
+  const known = (slug: string): MixingPaint | undefined => {
     const paint = paints.paint(slug);
-    if (paint === undefined) {
-      const near = paints.paint(
-        nearestWord(
-          slug,
-          paints.data.paints.map((one) => one.slug),
-        ) ?? "",
-      );
-      remarks.push(
-        mixingSentence({
-          rule: "no-such-paint",
-          values: { slug, ...(near === undefined ? {} : { near: near.name }) },
-        }),
-      );
-    }
-    return paint ?? [];
-  });
+    if (paint !== undefined) return paint;
+    const near = paints.paint(
+      nearestWord(
+        slug,
+        paints.data.paints.map((one) => one.slug),
+      ) ?? "",
+    );
+    remarks.push(
+      mixingSentence({
+        rule: "no-such-paint",
+        values: { slug, ...(near === undefined ? {} : { near: near.name }) },
+      }),
+    );
+    return undefined;
+  };
+  const slugs = (given.get("set") ?? "").split(",").filter(Boolean);
+  const chosen = [...new Set(slugs)].flatMap((slug) => known(slug) ?? []);
+  const [askedWhite, askedLevel] = [given.get("white"), given.get("L")];
+  const refused = (key: string, value: string): void => {
+    remarks.push(mixingSentence({ rule: "no-such-choice", values: { key, value } }));
+  };
+  if (askedWhite !== null) {
+    if ([...white.options].some(({ value }) => value === askedWhite)) white.value = askedWhite;
+    else refused("white", askedWhite);
+  }
+  const level = levels.find(({ value }) => value === askedLevel);
+  if (level !== undefined) level.checked = true;
+  else if (askedLevel !== null) refused("L", askedLevel);
   return { chosen, remarks };
 }
 
-/** In the range's first white, as the map of the range is. */
-function showReach(at: HTMLElement, chosen: readonly MixingPaint[], paints: MixingRange): void {
-  const white = paints.whites[0]?.slug ?? "";
-  const ladders = chosen.flatMap(({ slug }): LadderModel[] => {
-    const ladder = paints.ladder(slug, white);
-    return isStatement(ladder) ? [] : [ladder];
-  });
-  const own = outline(pairWays(ladders, LEVEL));
+interface Wish {
+  readonly chosen: readonly MixingPaint[];
+  readonly white: string;
+  /** At which the map is drawn. */
+  readonly L: number;
+}
+
+function showReach(at: HTMLElement, { chosen, white, L }: Wish, paints: MixingRange): void {
+  const mixing = mixableColours(paints, white);
+  const own = chosenHulls(
+    paints,
+    white,
+    chosen.filter((paint) => mixing.includes(paint)),
+  );
+  const unlike = chosen.filter((paint) => paint.kind === "colour" && !mixing.includes(paint));
+  const sent = mixingReaches?.find((one) => one.white === white);
+  const whole = (sent?.levels ?? []).map((level) => receivedHull(level.L, level.all));
   const drawn = chosen.flatMap(({ name, slug, lab, screen }) =>
     lab === undefined || screen === undefined
       ? []
@@ -115,103 +155,183 @@ function showReach(at: HTMLElement, chosen: readonly MixingPaint[], paints: Mixi
           },
         ],
   );
-  const places = (reached: Outline): { a: number; b: number }[] =>
-    reached.map((radius, i) => ({
-      a: radius * Math.cos(directionAngle(i)),
-      b: radius * Math.sin(directionAngle(i)),
-    }));
-  held(at, "[data-map]", HTMLElement).innerHTML = rangeMap({
-    idPrefix: "palette-map",
-    width: 480,
-    title: PALETTE.reachTitle,
-    description: PALETTE.reachTitle,
-    colours: drawn,
-    axes: TEXT.map.axes,
-    outlines: [
-      { label: PALETTE.yours, places: places(own) },
-      ...(mixingReach === undefined
-        ? []
-        : [{ label: PALETTE.wholeRange, places: places(mixingReach.all) }]),
-    ],
-  }).svg;
-  const whole = mixingReach === undefined ? 0 : outlineArea(mixingReach.all);
-  held(at, "[data-share]", HTMLElement).textContent =
-    whole > 0
-      ? PALETTE.share(`${decimalText(Math.min((100 * outlineArea(own)) / whole, 100), 0)}\u00a0%`)
-      : "";
-  const gaps = mixingReach === undefined ? [] : gapsOf(own, mixingReach, chosen, paints);
+  const places = (hulls: readonly Hull[]): Hull["corners"] =>
+    hulls.find((one) => one.L === L)?.corners ?? [];
+  held(at, "[data-map]", HTMLElement).innerHTML =
+    drawn.length === 0
+      ? ""
+      : rangeMap({
+          idPrefix: "palette-map",
+          width: 480,
+          title: PALETTE.reachTitle,
+          description: PALETTE.reachTitle,
+          colours: drawn,
+          axes: TEXT.map.axes,
+          outlines: [
+            { label: PALETTE.yours, places: places(own) },
+            { label: PALETTE.wholeRange, places: places(whole) },
+          ],
+        }).svg;
+  held(at, "[data-share]", HTMLElement).textContent = [
+    PALETTE.share(
+      own.flatMap((hull) => {
+        const all = whole.find((one) => one.L === hull.L);
+        return all === undefined
+          ? []
+          : [PALETTE.shareAt(percentText(reachedShare(hull, all)), hull.L)];
+      }),
+    ),
+    ...(unlike.length === 0
+      ? []
+      : [
+          PALETTE.unlike(
+            unlike.map(({ name }) => name),
+            paints.paint(white)?.name ?? white,
+          ),
+        ]),
+  ].join(" ");
+  const rows = sent === undefined ? [] : gapRows(own, sent, chosen, paints);
+  const { gapColumns } = PALETTE;
   held(at, "[data-gaps]", HTMLElement).replaceChildren(
-    ...(gaps.length === 0 ? [PALETTE.noGaps] : gaps).map((text) => made("li", "", text)),
+    ...(rows.length === 0
+      ? [made("p", "", PALETTE.noGaps)]
+      : [
+          table(
+            PALETTE.gapsCaption,
+            [gapColumns.hue, ...own.map(({ L }) => PALETTE.gapAt(L)), gapColumns.bring],
+            rows,
+          ),
+          made("p", "note", PALETTE.gapsNote),
+        ]),
   );
 }
 
-/** Hues in which the range reaches clearly further, the widest gap of each, with the tubes that would close it. */
-function gapsOf(
-  own: Outline,
-  { all, without: left }: SentReach,
+/** How far a palette falls short of the range, at one level and hue. */
+interface Gap {
+  readonly L: number;
+  readonly angle: number;
+  readonly chroma: number;
+  /** Delta-E00, and what it may be off, 68 %. */
+  readonly short: number;
+  readonly p68: number;
+}
+
+/** Hues in which the range reaches clearly further: the widest gap at each level, and the tubes that would close it. */
+function gapRows(
+  own: readonly Hull[],
+  { levels }: SentReach,
   chosen: readonly MixingPaint[],
   paints: MixingRange,
-): string[] {
-  const lab = (radius: number, i: number): { L: number; a: number; b: number } => ({
-    L: LEVEL,
-    a: radius * Math.cos(directionAngle(i)),
-    b: radius * Math.sin(directionAngle(i)),
+): (readonly string[])[] {
+  const byLevel = levels.map(({ L, all }) => {
+    const [whole, hull] = [receivedHull(L, all), own.find((one) => one.L === L)];
+    return Array.from({ length: DIRECTIONS }, (_, i) => (i / DIRECTIONS) * 2 * Math.PI).flatMap(
+      (angle) => gapAt(whole, hull, angle) ?? [],
+    );
   });
-  const gaps = all.map((radius, i) => ({
-    i,
-    short: radius > (own[i] ?? 0) ? deltaE00(lab(radius, i), lab(own[i] ?? 0, i)) : 0,
-  }));
+  const wider = (one: Gap, other: Gap): number => other.short - one.short;
   return PALETTE.hues.flatMap((hue, sector) => {
-    const inSector = gaps.filter(({ i }) => hueSector(i) === sector);
-    const [widest] = inSector.toSorted((one, other) => other.short - one.short);
-    if (widest === undefined || widest.short < GAP_FROM) return [];
-    const bring = Object.entries(left)
-      .map(([slug, reached]) => ({ slug, lost: (all[widest.i] ?? 0) - (reached[widest.i] ?? 0) }))
-      .filter(({ slug, lost }) => lost > 2 && !chosen.some((one) => one.slug === slug))
-      .toSorted((one, other) => other.lost - one.lost)
-      .slice(0, 2)
-      .map(({ slug }) => paints.paint(slug)?.name ?? slug);
+    const widest = byLevel.map((gaps) => {
+      const [found] = gaps.filter(({ angle }) => hueSector(angle) === sector).toSorted(wider);
+      return found === undefined || found.short < GAP_FROM ? undefined : found;
+    });
+    const [worst] = widest.filter((gap) => gap !== undefined).toSorted(wider);
+    if (worst === undefined) return [];
+    const bring = bringing(worst, levels, chosen, paints);
     return [
-      PALETTE.gap(
-        hue,
-        LEVEL,
-        decimalText(widest.short, 0),
-        bring.length === 0 ? "" : PALETTE.gapBy(bring),
-      ),
+      [
+        PALETTE.gapHue(hue),
+        ...widest.map((gap) =>
+          gap === undefined ? PALETTE.gapNone : differenceText(gap.short, gap.p68),
+        ),
+        bring.length === 0 ? PALETTE.gapByNone : PALETTE.gapBy(bring),
+      ],
     ];
   });
 }
 
-function hueSector(direction: number): number {
-  const degrees = (direction * 360) / DIRECTIONS;
+function gapAt(whole: Hull, own: Hull | undefined, angle: number): Gap | undefined {
+  const edge = edgeAt(whole, angle);
+  if (edge === undefined) return undefined;
+  const reached = (own && edgeAt(own, angle)) ?? { chroma: 0, p68: 0 };
+  const lab = (chroma: number): Lab => ({
+    L: whole.L,
+    a: chroma * Math.cos(angle),
+    b: chroma * Math.sin(angle),
+  });
+  return {
+    L: whole.L,
+    angle,
+    chroma: edge.chroma,
+    short: edge.chroma > reached.chroma ? deltaE00(lab(edge.chroma), lab(reached.chroma)) : 0,
+    p68: Math.hypot(edge.p68, reached.p68),
+  };
+}
+
+/** Tubes that are not chosen and without which the range itself would stop short there. */
+function bringing(
+  { L, angle, chroma }: Gap,
+  levels: SentReach["levels"],
+  chosen: readonly MixingPaint[],
+  paints: MixingRange,
+): string[] {
+  const without = levels.find((level) => level.L === L)?.without ?? {};
+  return Object.entries(without)
+    .map(([slug, left]) => ({
+      slug,
+      lost: chroma - (edgeAt(receivedHull(L, left), angle)?.chroma ?? 0),
+    }))
+    .filter(({ slug, lost }) => lost > BRINGS_FROM && !chosen.some((one) => one.slug === slug))
+    .toSorted((one, other) => other.lost - one.lost)
+    .slice(0, 2)
+    .map(({ slug }) => paints.paint(slug)?.name ?? slug);
+}
+
+function hueSector(angle: number): number {
+  const degrees = (angle * 180) / Math.PI;
   const at = HUE_FROM.findLastIndex((from) => degrees >= from);
   return at === -1 ? HUE_FROM.length - 1 : at;
 }
 
 function orderTable(chosen: readonly MixingPaint[], toRoot: string): HTMLElement {
-  const { columns } = PALETTE;
-  const head = made(
-    "tr",
-    "",
-    ...Object.values(columns).map((text) => {
-      const cell = made("th", "", text);
-      cell.scope = "col";
-      return cell;
+  return table(
+    PALETTE.order,
+    Object.values(PALETTE.columns),
+    layeringOrder(chosen).map(({ slug, name, facts }) => {
+      const link = made("a", "", name);
+      link.href = `${toRoot}colours/${slug}/`;
+      return [
+        link,
+        ...[facts.drying?.text, facts.oil?.text, facts.lightfastness?.text].map(
+          (text) => text ?? TEXT.facts.notKnown,
+        ),
+      ];
     }),
   );
-  const rows = layeringOrder(chosen).map(({ slug, name, facts }) => {
-    const link = made("a", "", name);
-    link.href = `${toRoot}colours/${slug}/`;
-    const first = made("th", "", link);
-    first.scope = "row";
-    return made(
-      "tr",
+}
+
+/** @param rows the first of each names it. */
+function table(
+  caption: string,
+  heads: readonly string[],
+  rows: readonly (readonly (Node | string)[])[],
+): HTMLElement {
+  const head = (text: Node | string, scope: "col" | "row"): HTMLElement => {
+    const cell = made("th", "", text);
+    cell.scope = scope;
+    return cell;
+  };
+  return made(
+    "table",
+    "data-table",
+    made("caption", "hidden", caption),
+    made("thead", "", made("tr", "", ...heads.map((text) => head(text, "col")))),
+    made(
+      "tbody",
       "",
-      first,
-      ...[facts.drying?.text, facts.oil?.text, facts.lightfastness?.text].map((text) =>
-        made("td", "", text ?? TEXT.facts.notKnown),
+      ...rows.map(([first = "", ...others]) =>
+        made("tr", "", head(first, "row"), ...others.map((text) => made("td", "", text))),
       ),
-    );
-  });
-  return made("table", "data-table", made("thead", "", head), made("tbody", "", ...rows));
+    ),
+  );
 }

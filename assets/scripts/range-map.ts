@@ -1,32 +1,46 @@
-/** On the map of the range: the outline that is left without one colour, dotted, and how much smaller it is. */
-import { directionAngle, outlineArea, type Outline } from "../../lib/mixing/reach/range-outline.ts";
+/** On the map of the range: the outlines that are left without one colour, dotted, and how much smaller they are. */
+import { reachedShare, type Hull, type Told } from "../../lib/mixing/reach/hull.ts";
+import { receivedHull, type SentReach } from "../../lib/mixing/reach/sent-reach.ts";
+import { percentText } from "../../lib/present/mix-facts-text.ts";
 import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
-import { decimalText } from "../../lib/words/number-text.ts";
+import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
 import { held } from "./mixing/drawn.ts";
-import { mixingReach, type SentReach } from "./mixing/sent-reach.ts";
+import { mixingReaches } from "./mixing/sent-reach.ts";
 
 const KEY = "without";
-const root = document.querySelector("[data-map]");
-if (mixingReach !== undefined && root !== null) alive(root, mixingReach);
+const root = document.querySelector<HTMLElement>("[data-map]");
+const reach = mixingReaches?.find(({ white }) => white === root?.dataset["white"]);
+if (reach !== undefined && root !== null) alive(root, reach);
 
-function alive(at: Element, { all, without }: SentReach): void {
+function alive(at: HTMLElement, { levels }: SentReach): void {
   const select = held(at, "[data-without-colour]", HTMLSelectElement);
   const said = held(at, "[data-said]", HTMLElement);
   const show = (): void => {
-    const left = without[select.value];
+    const left = levels.flatMap(({ L, all, without }) => {
+      const own = without[select.value];
+      return own === undefined
+        ? []
+        : [{ L, whole: receivedHull(L, all), left: receivedHull(L, own) }];
+    });
     for (const form of ["wide", "narrow"] as const)
       at.querySelector(`.picture__${form} .plot__without`)?.setAttribute(
         "d",
-        left === undefined ? "M0 0" : pathOf(left, at.getAttribute(`data-${form}`) ?? ""),
+        left.length === 0
+          ? "M0 0"
+          : left.map((one) => pathOf(one.left, at.getAttribute(`data-${form}`) ?? "")).join(""),
       );
     const name = select.selectedOptions[0]?.textContent ?? "";
-    const share = left === undefined ? 0 : 1 - outlineArea(left) / outlineArea(all);
     said.textContent =
-      left === undefined
+      select.value === ""
         ? ""
-        : share < 0.01
+        : left.length === 0
           ? TEXT.map.withoutNothing(name)
-          : TEXT.map.withoutSaid(name, `${decimalText(100 * share, 0)}\u00a0%`);
+          : TEXT.map.withoutSaid(
+              name,
+              left.map(({ L, whole, left: own }) =>
+                TEXT.map.withoutAt(percentText(lost(reachedShare(own, whole))), L),
+              ),
+            );
   };
   select.addEventListener("change", () => {
     const address = new URL(location.href);
@@ -35,16 +49,22 @@ function alive(at: Element, { all, without }: SentReach): void {
     show();
   });
   const asked = new URLSearchParams(location.search).get(KEY);
-  if (asked !== null && asked in without) select.value = asked;
+  const isKnown = [...select.options].some(({ value }) => value === asked);
+  if (asked !== null && isKnown) select.value = asked;
   held(at, "[data-choice]", HTMLElement).hidden = false;
   show();
+  if (asked !== null && !isKnown)
+    said.textContent = mixingSentence({ rule: "no-such-paint", values: { slug: asked } });
 }
 
-function pathOf(outline: Outline, scale: string): string {
+function lost({ value, p68 }: Told): Told {
+  return { value: Math.max(1 - value, 0), p68 };
+}
+
+function pathOf({ corners }: Hull, scale: string): string {
   const [originX = 0, originY = 0, unit = 0] = scale.split(" ").map(Number);
-  const places = outline.map((radius, i) => {
-    const angle = directionAngle(i);
-    return `${(originX + unit * radius * Math.cos(angle)).toFixed(1)} ${(originY - unit * radius * Math.sin(angle)).toFixed(1)}`;
-  });
-  return `M${places.join("L")}Z`;
+  const places = corners.map(
+    ({ a, b }) => `${(originX + unit * a).toFixed(1)} ${(originY - unit * b).toFixed(1)}`,
+  );
+  return places.length === 0 ? "" : `M${places.join("L")}Z`;
 }

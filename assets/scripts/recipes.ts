@@ -15,9 +15,9 @@ import { seen, shownLab, type Shown } from "../../lib/mixing/prediction/seen-mix
 import { isStatement } from "../../lib/quantities/statement.ts";
 import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
 import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
-import { decimalText } from "../../lib/words/number-text.ts";
 import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
 import {
+  differenceText,
   driesText,
   hidesText,
   lastsText,
@@ -320,8 +320,8 @@ function recipeItem(recipe: JudgedMix, wanted: Shown, paints: MixingRange): HTML
   const worst = worstLamp(lamps.deltaE00);
   const lampText =
     lamps.kind === "parts"
-      ? TEXT.facts.lampsPart(worst, lamps.deltaE00)
-      : TEXT.facts.lampsShift(worst, lamps.deltaE00);
+      ? TEXT.facts.lampsPart(worst, lamps.deltaE00, p68)
+      : TEXT.facts.lampsShift(worst, lamps.deltaE00, p68);
   const { notations } = TEXT.bench;
   return made(
     "li",
@@ -331,11 +331,7 @@ function recipeItem(recipe: JudgedMix, wanted: Shown, paints: MixingRange): HTML
       "div",
       "recipe__said",
       made("p", "recipe__parts", mixPartsText(shownMix, paints)),
-      made(
-        "p",
-        "recipe__difference",
-        RECIPES.difference(decimalText(difference, 1), decimalText(p68, 1)),
-      ),
+      made("p", "recipe__difference", differenceText(difference, p68)),
       made(
         "dl",
         "recipe__facts",

@@ -218,6 +218,9 @@ export interface RecipesView extends MixingPageView {
 /** The range in a*, b*, with what can be mixed of it; alive with script. */
 export interface RangeMapView extends MixingPageView {
   readonly kind: "range-map";
+  /** Slug of the white that it is drawn in, and the same map in each. */
+  readonly white: string;
+  readonly whites: readonly LinkView[];
   readonly colours: readonly PaintChoice[];
   readonly picture: PictureView;
   /** Where a* and b* lie in the wide picture and in the narrow one. */
@@ -227,7 +230,16 @@ export interface RangeMapView extends MixingPageView {
 /** A chosen set of tubes, kept in the address; without script the order of layering of them all. */
 export interface PaletteView extends MixingPageView {
   readonly kind: "palette";
-  readonly tubes: readonly (PaintChoice & { readonly colours: readonly ScreenColour[] })[];
+  /** That colours mix in. */
+  readonly whites: readonly PaintChoice[];
+  /** L* at which its reach can be drawn, and is before another is asked for. */
+  readonly levels: readonly number[];
+  readonly level: number;
+  /** `missing` says that a tube was not read. */
+  readonly tubes: readonly (PaintChoice & {
+    readonly colours: readonly ScreenColour[];
+    readonly missing?: string;
+  })[];
 }
 
 /** Any page. The template of a kind is templates/pages/<kind>.njk. */

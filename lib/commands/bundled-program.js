@@ -17,6 +17,18 @@ const PACKAGE_ROOT = fileURLToPath(new URL("../../", import.meta.url));
 /** A bundle lies as deep below the package as a module of lib/, so that both find files of the package alike. */
 const KEPT = join(PACKAGE_ROOT, ".cache");
 const ENTRY = "command-line";
+/** Packages of many small modules, which load sooner out of the bundle; the others find files of their own beside them. */
+const PACKAGES_WITHIN = [
+  "csv-parse",
+  "csv-stringify",
+  "culori",
+  "markdown-it",
+  "munsell",
+  "qr",
+  "saxes",
+  "yaml",
+  "zod",
+];
 /** The hash of each file of a bundle, by its name. */
 const LISTING = "bundle.json";
 /** Older bundles stay for a while: a program that still runs may load a part of its own late. */
@@ -50,6 +62,11 @@ function* sources() {
     yield* [name, readFileSync(join(PACKAGE_ROOT, name))];
 }
 
+function packagesBeside() {
+  const { dependencies } = JSON.parse(readFileSync(join(PACKAGE_ROOT, "package.json"), "utf8"));
+  return Object.keys(dependencies).filter((name) => !PACKAGES_WITHIN.includes(name));
+}
+
 /** Each part by its length first, so that no two lists of parts run together. */
 function hashOf(...parts) {
   const hash = createHash("sha256");
@@ -80,7 +97,11 @@ async function bundle(folder) {
     format: "esm",
     platform: "node",
     target: "node20",
-    packages: "external",
+    external: packagesBeside(),
+    // A package within that is CommonJS asks for Node's modules by this name.
+    banner: {
+      js: 'import { createRequire as bundleRequire } from "node:module"; const require = bundleRequire(import.meta.url);',
+    },
     outdir: folder,
     outExtension: { ".js": ".mjs" },
     logLevel: "silent",

@@ -23,6 +23,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --only SLUGS     of cards and labels: these colours, commas between
   --family NAME    of cards and labels: of one family, such as blacks
   --size NAME      of cards and labels: a size of the workshop (default: its first card, all labels)
+  --lot NUMBER     of labels: the lot that is filled (default: of each colour the newest that agrees with its standard)
   --copies N       of labels: so many of each (default: 1)
   --scale SCALE    of read: factor or percent, where the file leaves it open
   --paper NAME     of cards: A4 or Letter
@@ -82,6 +83,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
         strict: { type: "boolean", default: false },
         claims: { type: "string", default: "error" },
         scale: { type: "string" },
+        lot: { type: "string" },
         copies: { type: "string", default: "1" },
         uses: { type: "string" },
         json: { type: "boolean", default: false },
@@ -149,7 +151,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     case "labels":
       return (await import("./labels.ts")).labels(
         { ...options, outputFile: values.output ?? "labels.pdf" },
-        { only: values.only, family: values.family, size: values.size, copies },
+        { only: values.only, family: values.family, size: values.size, lot: values.lot, copies },
       );
     case "next":
       return (await import("./next.ts")).next(options, values.since);

@@ -1,8 +1,12 @@
 import { labelsPdf } from "../print/labels-pdf.ts";
+import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { packageSizes, type PackageSize } from "../print/package-size.ts";
 import { rangeLabels } from "../print/range-labels.ts";
+import type { Lot, Records } from "../records/records.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 import { colourFamily } from "../sheet/colour-sheet.ts";
+import { lotState } from "../sheet/lots/lot-on-sale.ts";
+import { booksOf } from "../sheet/lots/lots-section.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { outputFile } from "../site/output-file.ts";
 import { printedDate } from "../site/printed-date.ts";
@@ -14,6 +18,8 @@ import { counted, say, seconds } from "./told.ts";
 
 /** Which labels are asked for. */
 export interface LabelOptions extends Pick<CardOptions, "only" | "family" | "size"> {
+  /** Number or file name of the lot that is filled; without it of each colour the one on sale. */
+  readonly lot: string | undefined;
   /** How many of each. */
   readonly copies: number;
 }
@@ -29,8 +35,9 @@ export function labels(
   try {
     const output = outputFile(options.outputFile, options.contentDir, "labels");
     const sizes = chosenLabels(wanted.size, records.workshop);
+    const lot = wanted.lot === undefined ? undefined : chosenLot(wanted.lot, records);
     const isChosen = chosenColours(
-      wanted,
+      lot === undefined ? wanted : { ...wanted, only: onlyOf(lot, wanted.only) },
       [...records.colours.values()].map((colour) => ({
         slug: colour.slug,
         family: colourFamily(colour, records),
@@ -41,7 +48,9 @@ export function labels(
       context.sheets.filter(({ sheet }) => isChosen(sheet)),
       sizes,
       context,
+      lot?.record.number,
     );
+    if (lot !== undefined) say(lotRemark(lot, records));
     for (const remark of remarks) say(remark);
     for (const refusal of refusals) process.stderr.write(`${refusal}\n`);
     const copied = runs.map(({ size, labels: laid }) => ({
@@ -68,6 +77,42 @@ export function labels(
     process.stderr.write(`${error.message}\n`);
     return 1;
   }
+}
+
+/** @throws OutputFault for a lot that is not on record, with the nearest. */
+function chosenLot(wanted: string, { lots }: Records): Lot {
+  const word = wanted.toLowerCase();
+  const found = [...lots.values()].find(
+    ({ slug, record }) => slug === word || record.number.toLowerCase() === word,
+  );
+  if (found !== undefined) return found;
+  const near = nearestWord(wanted, [
+    ...[...lots.values()].map(({ record }) => record.number),
+    ...lots.keys(),
+  ]);
+  throw new OutputFault(
+    `There is no lot ${wanted} in lots/${near === undefined ? "" : `; nearest: ${near}`}`,
+  );
+}
+
+/** The colour of the lot alone. @throws OutputFault where another was asked for. */
+function onlyOf({ record: { number, colour } }: Lot, only: string | undefined): string {
+  if (only === undefined || only.trim() === colour) return colour;
+  throw new OutputFault(`The lot ${number} is one of ${colour}, and --only asks for ${only}`);
+}
+
+/** How the lot stands that the labels are for: they are printed whatever it is. */
+function lotRemark(lot: Lot, records: Records): string {
+  const state = lotState(lot, booksOf(records).books.get(lot.record.colour));
+  const told = {
+    pass: "agrees with its standard",
+    standard: "is the standard",
+    near: "is too near to a limit to be called: its page in the workshop says which",
+    fail: "fails against its standard: its page in the workshop says how",
+    none: "was not judged",
+    planned: "is planned, and not made yet",
+  } as const;
+  return `lot ${lot.record.number} ${told[state]}`;
 }
 
 function chosenLabels(size: string | undefined, workshop: WorkshopRecord): PackageSize[] {

@@ -12,6 +12,7 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   paper: ["cards"],
   since: ["cards", "next"],
   incomplete: ["cards"],
+  lot: ["labels"],
   copies: ["labels"],
   scale: ["read"],
   uses: ["check"],

@@ -3,7 +3,10 @@
  * the rest of the house reads its rows by.
  */
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { keptBesideProgram } from "../kept/beside-program.ts";
 import { COLOUR_TABLES } from "./colour-tables.ts";
 import { DRYING_TABLES } from "./drying-tables.ts";
 import { HAZARD_TABLES } from "./hazard-tables.ts";
@@ -27,11 +30,18 @@ export interface LoadedTables {
 
 /** All tables, or everything that is wrong with them. @param libDir the folder that they lie below. */
 export function loadedTables(libDir: string = LIB): LoadedTables {
-  return libDir === LIB ? (ofProgram ??= readTables(LIB)) : readTables(libDir);
+  return libDir === LIB ? (ofProgram ??= keptTables()) : readTables(libDir);
 }
 
 /** The program's own tables do not change under it: they are read once. */
 let ofProgram: LoadedTables | undefined;
+
+/** Each row is held against its form once a version of the tables; what is found wrong, every time. */
+function keptTables(): LoadedTables {
+  const texts = Object.values(TABLES).map(({ file }) => readFileSync(join(LIB, file)));
+  const tables = keptBesideProgram("tables", texts, () => readTables(LIB).tables);
+  return tables === undefined ? readTables(LIB) : { tables, diagnostics: [] };
+}
 
 function readTables(libDir: string): LoadedTables {
   const loaded = Object.entries(

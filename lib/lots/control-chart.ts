@@ -1,6 +1,7 @@
 /** Individuals and moving range: whether lot after lot of a colour varies as it always has. */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { StatementOf } from "../quantities/statement.ts";
+import type { Criterion } from "./judgement.ts";
 
 /** d2 and D4 of ranges of two [1]. @source montgomery-runger */
 const D2_OF_TWO = 1.128;
@@ -12,6 +13,9 @@ export const FIRM_LIMITS_FROM = 20;
 const DRIFT_OF = 6;
 /** So many one after another on one side of the mean. @source nist-handbook */
 const RUN_OF = 8;
+
+/** What is followed over a colour's lots: differences from the standard [Delta-E00], strength [%]. */
+export type Charted = Extract<Criterion, "masstone" | "letDown" | "strength">;
 
 export interface ControlChart {
   readonly mean: number;
@@ -27,14 +31,22 @@ export interface ControlChart {
 
 /** `at` counts values from 0 in order of time; `from` the first of a run. */
 export type ChartSignal =
-  | StatementOf<"lot-beyond-limits", { readonly at: number; readonly value: number }>
   | StatementOf<
-      "lots-drifting-up" | "lots-drifting-down",
-      { readonly from: number; readonly at: number; readonly count: number }
+      "lot-beyond-limits",
+      { readonly of: Charted; readonly at: number; readonly value: number }
     >
   | StatementOf<
-      "lots-all-above" | "lots-all-below",
-      { readonly from: number; readonly at: number; readonly count: number }
+      "lots-far-apart",
+      { readonly of: Charted; readonly at: number; readonly range: number; readonly limit: number }
+    >
+  | StatementOf<
+      "lots-drifting-up" | "lots-drifting-down" | "lots-all-above" | "lots-all-below",
+      {
+        readonly of: Charted;
+        readonly from: number;
+        readonly at: number;
+        readonly count: number;
+      }
     >;
 
 /**
@@ -42,11 +54,13 @@ export type ChartSignal =
  *
  *     limits = mean -+ 3 MR / d2,  d2 = 1.128;  limit of a moving range = 3.267 MR
  *
+ * A difference is never below 0, nor is its lower limit.
+ *
  * @param values in order of time, at least 2.
  * @throws RangeError when there are fewer than 2, or one is NaN or infinite.
  * @source montgomery-runger, nist-handbook
  */
-export function controlChart(values: readonly number[]): ControlChart {
+export function controlChart(values: readonly number[], of: Charted): ControlChart {
   if (values.length < 2) throw domainError("count of values", values.length, "at least 2");
   for (const value of values)
     if (!Number.isFinite(value)) throw domainError("value of a chart", value, "a finite number");
@@ -54,35 +68,48 @@ export function controlChart(values: readonly number[]): ControlChart {
   const movingRanges = values.slice(1).map((value, i) => Math.abs(value - (values[i] ?? NaN)));
   const meanMovingRange = average(movingRanges);
   const reach = (3 * meanMovingRange) / D2_OF_TWO;
-  const limits = [mean - reach, mean + reach] as const;
+  const least = of === "strength" ? -Infinity : 0;
+  const limits = [Math.max(mean - reach, least), mean + reach] as const;
+  const movingRangeLimit = D4_OF_TWO * meanMovingRange;
   return {
     mean,
     movingRanges,
     meanMovingRange,
     limits,
-    movingRangeLimit: D4_OF_TWO * meanMovingRange,
+    movingRangeLimit,
     isProvisional: values.length < FIRM_LIMITS_FROM,
     signals: [
       ...values.flatMap((value, at): ChartSignal[] =>
         value < limits[0] || value > limits[1]
-          ? [{ rule: "lot-beyond-limits", values: { at, value }, source: "nist-handbook" }]
+          ? [{ rule: "lot-beyond-limits", values: { of, at, value }, source: "nist-handbook" }]
           : [],
       ),
-      ...drifts(values),
-      ...sides(values, mean),
+      ...movingRanges.flatMap((range, i): ChartSignal[] =>
+        range > movingRangeLimit
+          ? [
+              {
+                rule: "lots-far-apart",
+                values: { of, at: i + 1, range, limit: movingRangeLimit },
+                source: "montgomery-runger",
+              },
+            ]
+          : [],
+      ),
+      ...drifts(values, of),
+      ...sides(values, mean, of),
     ],
   };
 }
 
 /** The longest stretches of at least {@link DRIFT_OF} values that rise, or fall, all the way. */
-function drifts(values: readonly number[]): ChartSignal[] {
-  return stretches(values, (value, before) => Math.sign(value - before), DRIFT_OF, [
+function drifts(values: readonly number[], of: Charted): ChartSignal[] {
+  return stretches(values, of, (value, before) => Math.sign(value - before), DRIFT_OF, [
     "lots-drifting-down",
     "lots-drifting-up",
   ]);
 }
 
-function sides(values: readonly number[], mean: number): ChartSignal[] {
+function sides(values: readonly number[], mean: number, of: Charted): ChartSignal[] {
   const found: ChartSignal[] = [];
   let from = 0;
   for (let at = 1; at <= values.length; at++) {
@@ -93,7 +120,7 @@ function sides(values: readonly number[], mean: number): ChartSignal[] {
     if (count >= RUN_OF && side !== 0)
       found.push({
         rule: side > 0 ? "lots-all-above" : "lots-all-below",
-        values: { from, at: at - 1, count },
+        values: { of, from, at: at - 1, count },
         source: "nist-handbook",
       });
     from = at;
@@ -103,6 +130,7 @@ function sides(values: readonly number[], mean: number): ChartSignal[] {
 
 function stretches(
   values: readonly number[],
+  of: Charted,
   direction: (value: number, before: number) => number,
   least: number,
   [down, up]: readonly ["lots-drifting-down", "lots-drifting-up"],
@@ -117,7 +145,7 @@ function stretches(
     if (count >= least && before !== 0)
       found.push({
         rule: before > 0 ? up : down,
-        values: { from, at: at - 1, count },
+        values: { of, from, at: at - 1, count },
         source: "nist-handbook",
       });
     from = step === 0 ? at : at - 1;

@@ -18,6 +18,8 @@ export interface Candidate {
   readonly name: string;
   readonly kind: "white" | "extender" | "colour" | "lot";
   readonly paint: PaintCoefficients;
+  /** Relative standard uncertainty of what it does by mass [1], where it is more than the scales' own. */
+  readonly spread?: number;
 }
 
 /** The lot and its standard, as K/S with the surface taken off [1], shape (count) each. */
@@ -45,7 +47,7 @@ export interface Correction {
   /** To 100 g of the lot [g]. */
   readonly gramsPer100g: number;
   readonly predicted: Predicted;
-  /** Over a dose five percent off and the reading's uncertainty, coverage factor 2. */
+  /** Over a dose five percent off, or as much as the candidate is known to, and the reading's uncertainty, coverage factor 2. */
   readonly range: { readonly [K in keyof Predicted]: Interval };
 }
 
@@ -82,12 +84,13 @@ export function correctionWith(lot: OffLot, candidate: Candidate): Correction | 
     Math.min(at(shares, best) + step, MOST_SHARE),
   );
   if (!(share > 1e-4 && miss(share) < miss(0))) return undefined;
+  const spread = Math.max(DOSE_SPREAD, candidate.spread ?? 0);
   const corners = [-1, 1].flatMap((dose) =>
     [-2, 0, 2].map((reading) =>
       predictedAt(
         scaledLot(lot, 1 + reading * lot.uncertainty),
         candidate.paint,
-        Math.min(share * (1 + dose * DOSE_SPREAD), 1),
+        Math.min(share * (1 + dose * spread), 1),
         target,
       ),
     ),

@@ -1,6 +1,6 @@
 /** A lot beside its standard, reading against reading, and figure against figure. */
 import { deltaE00 } from "../colorimetry/difference.ts";
-import { HAND_HELD_NOISE, type ReadingNoise } from "../colorimetry/reading-noise.ts";
+import { HAND_HELD_NOISE, tiltAt, type ReadingNoise } from "../colorimetry/reading-noise.ts";
 import { xyzToLab } from "../colorimetry/lab.ts";
 import { tristimulus } from "../colorimetry/tristimulus.ts";
 import type { Measurement } from "../optics/fit/measurement.ts";
@@ -14,18 +14,23 @@ import { labOfReading, type Bench } from "./let-down-absorption.ts";
 import { lotStrength, type LotStrength } from "./lot-strength.ts";
 import { TELLING_DEGREES, type ReplicateSpread } from "./replicate-spread.ts";
 
+/** A reading with the day of the calibration that it was read under, YYYY-MM-DD, where that is known. */
+export interface LotReading extends Measurement {
+  readonly calibration?: string;
+}
+
 export interface LetDownReading {
   /** Slug of the white. */
   readonly white: string;
   /** Colour to white as written: "1:20". */
   readonly massRatio: string;
   readonly ratioKind: "pigment" | "paint";
-  readonly reading: Measurement;
+  readonly reading: LotReading;
 }
 
 /** What was read and measured of a lot, or of the standard that lots are held against. */
 export interface LotFigures {
-  readonly masstone?: Measurement;
+  readonly masstone?: LotReading;
   readonly letDowns: readonly LetDownReading[];
   readonly finenessUm?: number;
   readonly oilIndexGPer100g?: number;
@@ -48,8 +53,17 @@ export interface LotComparison {
   };
   readonly judged: readonly Judged[];
   readonly verdict?: Verdict;
+  /** Why something was not judged, or is not to be: no correction follows from such a comparison. */
   readonly remarks: readonly ComparisonStatement[];
+  /** What a reader of the verdict should know. */
+  readonly notes: readonly ComparisonNote[];
 }
+
+/** The instrument was calibrated anew between the two readings: what it then errs by is in the difference. */
+export type ComparisonNote = StatementOf<
+  "read-under-another-calibration",
+  { readonly lot: string; readonly standard: string }
+>;
 
 export type ComparisonStatement =
   | StatementOf<
@@ -115,7 +129,7 @@ export function lotAgainstStandard(
           "strength",
           strength.weightedPercent,
           tolerances.strengthPercent,
-          strengthUncertainty(pair.lot.reading, spread),
+          strengthUncertainty(pair, spread),
         ),
         judged("residual", strength.residual.deltaE00, [0, tolerances.residualDeltaE00], ofColour),
       );
@@ -130,6 +144,10 @@ export function lotAgainstStandard(
     ...(verdict === undefined ? {} : { verdict }),
     judged: found,
     remarks,
+    notes: otherCalibrations([
+      [standard.masstone, lot.masstone],
+      [pair?.of.reading, pair?.lot.reading],
+    ]),
   };
 }
 
@@ -151,13 +169,18 @@ export interface LetDownPair {
   readonly lot: LetDownReading;
 }
 
-/** The first let-down of a lot that the standard has of the same white, ratio and kind. */
+/** The first let-down of a lot that the standard has of the same white, ratio and kind; of several those read under one calibration. */
 export function letDownPair(standard: LotFigures, lot: LotFigures): LetDownPair | undefined {
   for (const own of lot.letDowns) {
-    const of = standard.letDowns.find(
+    const alike = standard.letDowns.filter(
       ({ white, massRatio, ratioKind }) =>
         white === own.white && massRatio === own.massRatio && ratioKind === own.ratioKind,
     );
+    const of =
+      alike.find(
+        ({ reading: { calibration } }) =>
+          calibration !== undefined && calibration === own.reading.calibration,
+      ) ?? alike[0];
     if (of !== undefined) return { of, lot: own };
   }
   return undefined;
@@ -237,41 +260,100 @@ function figuresJudged(standard: LotFigures, lot: LotFigures, tolerances: Tolera
   ];
 }
 
-/** Of a difference of two readings [Delta-E00], expanded. What the instrument's calibration errs by is in both and falls out. */
+/**
+ * Of a difference of two readings [Delta-E00], expanded. What the instrument's calibration errs by is
+ * in both and falls out, unless they are known to have been read under two.
+ */
 function colourUncertainty(
-  readings: readonly (Measurement | undefined)[],
+  [standard, lot]: readonly [LotReading | undefined, LotReading | undefined],
   { colour }: WorkshopSpread,
 ): number {
-  if (colour !== undefined && colour.degrees >= TELLING_DEGREES)
-    return COVERAGE * colour.standardDeviation * Math.SQRT2;
-  const variances = readings.map((reading) =>
-    reading === undefined ? 0 : readingVariance(reading),
+  const both = [standard, lot].filter((reading) => reading !== undefined);
+  const sumOf = (variance: (reading: LotReading) => number): number =>
+    both.reduce((sum, reading) => sum + variance(reading), 0);
+  const repeated =
+    colour !== undefined && colour.degrees >= TELLING_DEGREES
+      ? 2 * colour.standardDeviation ** 2
+      : sumOf(readingVariance);
+  const calibrated = areOfTwoCalibrations(standard, lot) ? sumOf(calibrationVariance) : 0;
+  return COVERAGE * Math.sqrt(repeated + calibrated);
+}
+
+function areOfTwoCalibrations(
+  one: LotReading | undefined,
+  other: LotReading | undefined,
+): one is LotReading {
+  return (
+    one?.calibration !== undefined &&
+    other?.calibration !== undefined &&
+    one.calibration !== other.calibration
   );
-  return COVERAGE * Math.sqrt(variances.reduce((sum, variance) => sum + variance, 0));
+}
+
+function otherCalibrations(
+  pairs: readonly (readonly [LotReading | undefined, LotReading | undefined])[],
+): ComparisonNote[] {
+  const [first] = pairs.filter(([standard, lot]) => areOfTwoCalibrations(standard, lot));
+  const [standard, lot] = first ?? [];
+  return standard?.calibration === undefined || lot?.calibration === undefined
+    ? []
+    : [
+        {
+          rule: "read-under-another-calibration",
+          values: { lot: lot.calibration, standard: standard.calibration },
+          standing: "derived",
+        },
+      ];
 }
 
 /** Variance of one reading's colour [Delta-E00 squared], by what moves it as a whole. */
 function readingVariance(reading: Measurement): number {
   const { reading: whole }: ReadingNoise = reading.noise ?? HAND_HELD_NOISE;
-  const lab = labOfReading(reading);
-  const moved = (change: (R: number) => number): number => {
-    const { grid, values } = reading.spectrum;
-    const spectrum = { grid, values: values.map((R) => Math.max(change(R), 0)) };
-    return deltaE00(lab, xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10"));
-  };
-  return moved((R) => R * (1 + whole.scale)) ** 2 + moved((R) => R + whole.zero) ** 2;
+  return (
+    movedBy(reading, (R) => R * (1 + whole.scale)) ** 2 +
+    movedBy(reading, (R) => R + whole.zero) ** 2
+  );
+}
+
+/** Variance of one reading's colour by what its calibration is off by [Delta-E00 squared]. */
+function calibrationVariance(reading: Measurement): number {
+  const { calibration }: ReadingNoise = reading.noise ?? HAND_HELD_NOISE;
+  const { grid } = reading.spectrum;
+  return (
+    movedBy(reading, (R) => R * (1 + calibration.scale)) ** 2 +
+    movedBy(reading, (R) => R + calibration.zero) ** 2 +
+    movedBy(reading, (R, i) => R * (1 + calibration.tilt * tiltAt(grid, i))) ** 2
+  );
+}
+
+/** How far a change of its reflectance moves a reading's colour [Delta-E00]. */
+function movedBy(reading: Measurement, change: (R: number, i: number) => number): number {
+  const { grid, values } = reading.spectrum;
+  const spectrum = { grid, values: values.map((R, i) => Math.max(change(R, i), 0)) };
+  return deltaE00(labOfReading(reading), xyzToLab(tristimulus(spectrum, "D65/10"), "D65/10"));
 }
 
 /** Relative standard uncertainty of K/S of a reading [1], where it absorbs most. @source kubelka-munk-1931 */
-export function absorptionUncertainty({ spectrum, noise = HAND_HELD_NOISE }: Measurement): number {
+export function absorptionUncertainty(
+  { spectrum, noise = HAND_HELD_NOISE }: Measurement,
+  layer: "reading" | "calibration" = "reading",
+): number {
   const R = Math.max(Math.min(...spectrum.values), 1e-3);
-  const sigma = Math.hypot(noise.reading.zero, noise.reading.scale * R);
+  const sigma = Math.hypot(noise[layer].zero, noise[layer].scale * R);
   // d(ln K/S)/dR = -(1 + R) / (R (1 - R))
   return ((1 + R) / (R * (1 - R))) * sigma;
 }
 
-function strengthUncertainty(reading: Measurement, { strengthPercent }: WorkshopSpread): number {
-  return strengthPercent !== undefined && strengthPercent.degrees >= TELLING_DEGREES
-    ? COVERAGE * strengthPercent.standardDeviation * Math.SQRT2
-    : COVERAGE * 100 * absorptionUncertainty(reading) * Math.SQRT2;
+function strengthUncertainty(
+  { of, lot }: LetDownPair,
+  { strengthPercent }: WorkshopSpread,
+): number {
+  const repeated =
+    strengthPercent !== undefined && strengthPercent.degrees >= TELLING_DEGREES
+      ? strengthPercent.standardDeviation
+      : 100 * absorptionUncertainty(lot.reading);
+  const calibrated = areOfTwoCalibrations(of.reading, lot.reading)
+    ? 100 * absorptionUncertainty(lot.reading, "calibration")
+    : 0;
+  return COVERAGE * Math.SQRT2 * Math.hypot(repeated, calibrated);
 }

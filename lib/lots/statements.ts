@@ -1,6 +1,6 @@
 /** Everything that may be said of a lot. */
 import type { ChartSignal } from "./control-chart.ts";
 import type { JudgementStatement } from "./judgement.ts";
-import type { ComparisonStatement } from "./lot-against-standard.ts";
+import type { ComparisonNote, ComparisonStatement } from "./lot-against-standard.ts";
 
-export type LotStatement = JudgementStatement | ComparisonStatement | ChartSignal;
+export type LotStatement = JudgementStatement | ComparisonStatement | ComparisonNote | ChartSignal;

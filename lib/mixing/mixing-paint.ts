@@ -55,6 +55,8 @@ export interface MixingPaint {
   readonly densityGPerCm3?: number;
   readonly film?: PackedFilm;
   readonly facts: PaintFacts;
+  /** Made no more: it can be mixed with, and is nobody's recipe. */
+  readonly isDiscontinued?: boolean;
 }
 
 /** What a painter asks of a tube, each with the words in which its sheet says it; absent where nobody knows. */

@@ -19,13 +19,16 @@ export function colourTile(
     href: `${root}colours/${sheet.slug}/`,
     colours,
     ...(colours.length === 0 ? { missing: words.pages.catalogue.noSwatch } : {}),
+    ...(sheet.discontinued === undefined ? {} : { note: words.pages.catalogue.madeNoMore }),
   };
 }
 
-/** By family, and in each from light to dark; what was not read comes last. */
+/** By family, and in each from light to dark; what was not read comes last, and after all what is made no more. */
 export function wallOrder(sheets: readonly SheetTexts[]): SheetTexts[] {
   return sheets.toSorted(
     (one, other) =>
+      Number(one.sheet.discontinued !== undefined) -
+        Number(other.sheet.discontinued !== undefined) ||
       WALL.indexOf(one.sheet.family ?? "other") - WALL.indexOf(other.sheet.family ?? "other") ||
       lightness(other) - lightness(one),
   );

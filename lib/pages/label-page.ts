@@ -1,6 +1,7 @@
 import { isKnown } from "../quantities/figure.ts";
 import { figureText } from "../present/figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
+import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { LabelPageView } from "../present/paint-views.ts";
 import { labelModel } from "../present/label-model.ts";
 import { standingWord } from "../present/standing-view.ts";
@@ -105,7 +106,8 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
     ...supplemental,
     ...(unknown.length === 0 ? metals.map(({ text }) => text) : []),
   ].join(", ");
-  const [size] = records.colours.get(sheet.slug)?.record.sizes ?? [];
+  const colour = records.colours.get(sheet.slug);
+  const [size] = colour?.sizes ?? [];
   const held = sheet.fill.fillings
     .find(({ packing }) => packing === "paint")
     ?.holds.find(({ ml }) => ml === size?.ml);
@@ -129,7 +131,7 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
     lightfastness: statementText(sheet.permanence.label, words),
     hazards: hazards === "" ? label.nothing : hazards,
     contents,
-    lot: label.lot,
+    lot: (colour && lotOnSale(colour, records)) ?? label.lot,
   };
   return {
     caption: label.caption,

@@ -4,6 +4,7 @@ import type { LabelTextView } from "../present/paint-views.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { Words } from "../words/words.ts";
 import type { Language } from "../records/schema/terms.ts";
+import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { isPrinted, translationRemark } from "./label-view.ts";
 import type { SheetPage } from "./section-views.ts";
@@ -17,6 +18,8 @@ export function labelTextView({
   const { labelText: text } = words.pages.paint;
   const { name, address, telephone, contact, languages = [] } = records.workshop;
   const { smallPackage, packaging } = sheet.cautions;
+  const colour = records.colours.get(sheet.slug);
+  const lot = colour && lotOnSale(colour, records);
   const remarks = [
     ...(smallPackage === undefined ? [] : [statementText(smallPackage, words)]),
     ...packaging.map((one) => statementText(one, words)),
@@ -30,7 +33,8 @@ export function labelTextView({
       sheet,
       {
         supplier: [name, address, telephone, contact].filter((line) => line !== undefined),
-        sizesMl: (records.colours.get(sheet.slug)?.sizes ?? []).map(({ ml }) => ml),
+        sizesMl: (colour?.sizes ?? []).map(({ ml }) => ml),
+        ...(lot === undefined ? {} : { lot }),
         languages,
       },
       words,
@@ -43,14 +47,16 @@ export interface LabelMaker {
   readonly supplier: readonly string[];
   /** Contents of its tubes [ml]; left blank when none is recorded. */
   readonly sizesMl: readonly number[];
+  /** That tubes are filled from; left blank when none is recorded. */
+  readonly lot?: string;
   /** That the statements are printed in, beside the page's own. */
   readonly languages: readonly Language[];
 }
 
-/** Product, supplier, pigments, vehicle, lightfastness as far as it may be said, hazards in full, lot left blank: one line each. */
+/** Product, supplier, pigments, vehicle, lightfastness as far as it may be said, hazards in full, lot as far as one is known: one line each. */
 export function labelText(
   sheet: Sheet,
-  { supplier, sizesMl, languages }: LabelMaker,
+  { supplier, sizesMl, lot, languages }: LabelMaker,
   words: Words,
 ): string {
   const { labelText: text } = words.pages.paint;
@@ -72,7 +78,7 @@ export function labelText(
     ...(sheet.cautions.unknown.length === 0
       ? [`${text.contents}${sizes.length === 0 ? text.blank + text.ml : sizes.join(" / ")}`]
       : []),
-    `${text.lot}${text.blank}`,
+    `${text.lot}${lot ?? text.blank}`,
   ].join("\n");
 }
 

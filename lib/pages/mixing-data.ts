@@ -87,6 +87,7 @@ function mixingPaint(worded: SheetTexts, context: PageContext): MixingPaint {
     ...(density === undefined ? {} : { densityGPerCm3: density }),
     ...(film === undefined ? {} : { film }),
     facts: paintFacts(worded, context),
+    ...(sheet.discontinued === undefined ? {} : { isDiscontinued: true }),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { LinkView } from "../present/views.ts";
 import type { PaintChoice } from "../blocks/page-kinds.ts";
-import { mixingRange, type MixingRange } from "../mixing/mixing-range.ts";
+import { mixableColours, mixingRange, type MixingRange } from "../mixing/mixing-range.ts";
+import { rangeReach, type Reach } from "../mixing/reach/range-reach.ts";
 import { mixingData } from "./mixing-data.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
@@ -19,17 +20,38 @@ export function mixingOf(context: PageContext): MixingRange {
 }
 const RANGES = new WeakMap<PageContext["sheets"], MixingRange>();
 
+/** What the range reaches in each white that colours were let down in, once a build. */
+export function reachesOf(context: PageContext): readonly Reach[] {
+  const known = REACHES.get(context.sheets);
+  if (known !== undefined) return known;
+  const range = mixingOf(context);
+  const reaches = range.whites
+    .filter(({ slug }) => mixableColours(range, slug).length > 0)
+    .map((white) => rangeReach(range, white));
+  REACHES.set(context.sheets, reaches);
+  return reaches;
+}
+const REACHES = new WeakMap<PageContext["sheets"], readonly Reach[]>();
+
+/** The map in the first white has the address of the map. */
+export function mapPath(reach: Reach, context: PageContext): string {
+  return reach === reachesOf(context)[0] ? MAP_PATH : `bench/map/${reach.white.slug}/index.html`;
+}
+
 /** Pages that mix, as a row of links. */
-export function mixingWays({ words }: PageContext, { path, root }: PagePlace): LinkView[] {
-  const { ways } = words.pages.mixing;
-  return (
-    [
-      [ways.bench, BENCH_PATH],
-      [ways.recipes, RECIPES_PATH],
-      [ways.map, MAP_PATH],
-      [ways.palette, PALETTE_PATH],
-    ] as const
-  ).map(([text, target]) => ({
+export function mixingWays(context: PageContext, { path, root }: PagePlace): LinkView[] {
+  const { ways } = context.words.pages.mixing;
+  const targets: readonly (readonly [text: string, target: string])[] = [
+    [ways.bench, BENCH_PATH],
+    [ways.recipes, RECIPES_PATH],
+    ...(reachesOf(context).length === 0
+      ? []
+      : ([
+          [ways.map, MAP_PATH],
+          [ways.palette, PALETTE_PATH],
+        ] as const)),
+  ];
+  return targets.map(([text, target]) => ({
     text,
     href: `${root}${target.replace("index.html", "")}`,
     ...(path === target ? { current: true } : {}),

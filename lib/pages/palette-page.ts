@@ -2,7 +2,8 @@ import type { PaletteView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import { layeringOrder } from "../mixing/layering-order.ts";
 import type { CellView } from "../present/views.ts";
-import { mixingOf, mixingWays } from "./mixing-ways.ts";
+import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
+import { mixingOf, mixingWays, reachesOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
@@ -19,10 +20,14 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
     lead: [palette.lead],
     ways: mixingWays(context, place),
     words: text,
+    whites: reachesOf(context).map(({ white: { slug, name } }) => ({ slug, name })),
+    levels: REACH_LEVELS,
+    level: TOLD_LEVEL,
     tubes: paints.map(({ slug, name, screen }) => ({
       slug,
       name,
       colours: screen === undefined ? [] : [screen],
+      ...(screen === undefined ? { missing: context.words.pages.catalogue.noSwatch } : {}),
     })),
     sections: section("order", palette.order, [
       statement(palette.orderNote, "note"),

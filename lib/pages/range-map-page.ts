@@ -1,67 +1,25 @@
 import type { RangeMapView } from "../blocks/page-kinds.ts";
+import type { Block } from "../blocks/block.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
-import type { MixingPaint } from "../mixing/mixing-paint.ts";
-import { mixableColours, type MixingRange } from "../mixing/mixing-range.ts";
+import type { MixingRange } from "../mixing/mixing-range.ts";
 import { predictedMix } from "../mixing/prediction/predicted-mix.ts";
 import { seen } from "../mixing/prediction/seen-mix.ts";
-import {
-  directionAngle,
-  outline,
-  outlineArea,
-  pairWays,
-  type Outline,
-} from "../mixing/reach/range-outline.ts";
-import type { LadderModel } from "../optics/tints/ladder.ts";
+import { hullArea, reachedShare, type Told } from "../mixing/reach/hull.ts";
+import { TOLD_LEVEL, type Reach } from "../mixing/reach/range-reach.ts";
 import { rangeMap, type MapColour, type MapScale } from "../plots/range-map.ts";
-import { asMarkup, type CellView } from "../present/views.ts";
+import { percentText } from "../present/mix-facts-text.ts";
+import { asMarkup, type CellView, type LinkView } from "../present/views.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { decimalText } from "../words/number-text.ts";
-import { mixingOf, mixingWays } from "./mixing-ways.ts";
+import { mapPath, mixingOf, mixingWays, reachesOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 
-/** L* at which the reach of a range is told. */
-export const REACH_LEVELS = [30, 50, 70] as const;
 /** Parts of white to one of colour, by weight, along a trail. */
 const TRAIL = [0.2, 1, 5, 20, 80] as const;
 const WIDE = 640;
-
-/** The range's reach in its first white, worked out once a build. */
-export interface Reach {
-  readonly white: MixingPaint;
-  readonly colours: readonly MixingPaint[];
-  readonly levels: readonly {
-    readonly L: number;
-    readonly all: Outline;
-    /** In the order of the colours. */
-    readonly without: readonly Outline[];
-  }[];
-}
-
-const KNOWN = new WeakMap<PageContext["sheets"], Reach | undefined>();
-
-export function reachOf(context: PageContext): Reach | undefined {
-  if (!KNOWN.has(context.sheets)) KNOWN.set(context.sheets, worked(mixingOf(context)));
-  return KNOWN.get(context.sheets);
-}
-
-function worked(range: MixingRange): Reach | undefined {
-  const [white] = range.whites;
-  if (white === undefined) return undefined;
-  const colours = mixableColours(range, white.slug);
-  const ladders = colours.flatMap(({ slug }): LadderModel[] => {
-    const ladder = range.ladder(slug, white.slug);
-    return isStatement(ladder) ? [] : [ladder];
-  });
-  return {
-    white,
-    colours,
-    levels: REACH_LEVELS.map((L) => {
-      const ways = pairWays(ladders, L);
-      return { L, all: outline(ways), without: colours.map((_, i) => outline(ways, i)) };
-    }),
-  };
-}
+/** C*ab within which the names of blacks and browns find no room on a small screen. */
+const CROWDED = 16;
 
 /** Every colour at its place with its trail, and around them what can be mixed. */
 export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlace): RangeMapView {
@@ -69,7 +27,7 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
   const range = mixingOf(context);
   const { white, levels } = reach;
   const colours = mapColours(reach, range, place);
-  const area = levels.find(({ L }) => L === 50)?.all ?? [];
+  const middle = levels.find(({ L }) => L === TOLD_LEVEL);
   const draw = (idPrefix: string, width?: number): { svg: string; scale: MapScale } =>
     rangeMap({
       idPrefix,
@@ -78,40 +36,43 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
       description: text.describe(
         colours.length,
         white.name,
-        decimalText(Math.round(outlineArea(area) / 100) * 100, 0),
+        middle === undefined ? "" : areaText(hullArea(middle.all)),
       ),
       colours,
       axes: text.axes,
-      outlines: levels.map(({ L, all }) => ({
-        label: text.outline(L),
-        places: all.map((radius, i) => ({
-          a: radius * Math.cos(directionAngle(i)),
-          b: radius * Math.sin(directionAngle(i)),
-        })),
-      })),
+      ...(width === undefined ? { crowd: { withinChroma: CROWDED, word: text.nearNeutral } } : {}),
+      outlines: levels.map(({ L, all }) => ({ label: text.outline(L), places: all.corners })),
     });
   const [wide, narrow] = [draw("map", WIDE), draw("map-narrow")];
   const mapped = new Set(reach.colours.map(({ slug }) => slug));
   const absent = range.data.paints
-    .filter(({ kind, slug }) => kind === "colour" && !mapped.has(slug))
+    .filter(
+      ({ kind, slug, isDiscontinued = false }) =>
+        kind === "colour" && !mapped.has(slug) && !isDiscontinued,
+    )
     .map(({ name }) => name);
   return {
     kind: "range-map",
-    ...pageHead(context, place, text.heading, text.description),
+    ...pageHead(
+      context,
+      place,
+      reach === reachesOf(context)[0] ? text.heading : text.headingIn(white.name),
+      text.description,
+    ),
     lead: [text.lead],
     ways: mixingWays(context, place),
     words: context.words.pages.mixing,
+    white: white.slug,
+    whites: whiteLinks(reach, context, place),
     colours: reach.colours.map(({ slug, name }) => ({ slug, name })),
     picture: {
       svg: asMarkup(wide.svg),
       narrow: asMarkup(narrow.svg),
-      caption: text.key(outlineWidth(reach, range)),
+      caption: text.key(outlineWidth(reach)),
     },
     scales: { wide: scaleText(wide.scale), narrow: scaleText(narrow.scale) },
     sections: [
-      ...section("adds", text.adds.heading, [
-        { kind: "table", table: addsTable(reach, context, place) },
-      ]),
+      ...section("adds", text.adds.heading, addsBlocks(reach, context, place)),
       ...(absent.length === 0
         ? []
         : section("absent", text.absent, [statement(text.notMapped(absent), "note")])),
@@ -123,27 +84,26 @@ function scaleText({ originX, originY, unit }: MapScale): string {
   return [originX, originY, unit].map((value) => value.toFixed(3)).join(" ");
 }
 
-/** Middle 68 % width of the range's tints, which the outline is made of. */
-function outlineWidth({ white, colours }: Reach, range: MixingRange): string {
-  const [one, other] = [colours[0], colours.at(-1)];
-  const widths = colours.flatMap(({ slug }) => {
-    const partner = slug === one?.slug ? other : one;
-    const found = predictedMix(
-      {
-        by: "mass",
-        colours: [
-          { slug, parts: 1 },
-          ...(partner === undefined || partner.slug === slug
-            ? []
-            : [{ slug: partner.slug, parts: 1 }]),
-        ],
-        white: { slug: white.slug, parts: 8 },
-      },
-      range,
-    );
-    return isStatement(found) ? [] : [found.uncertainty.p68];
-  });
-  return decimalText(widths.toSorted((a, b) => a - b)[widths.length >> 1] ?? NaN, 1);
+/** The same map in each white. */
+function whiteLinks(shown: Reach, context: PageContext, { root }: PagePlace): LinkView[] {
+  return reachesOf(context).map((reach) => ({
+    text: reach.white.name,
+    href: `${root}${mapPath(reach, context).replace("index.html", "")}`,
+    ...(reach === shown ? { current: true } : {}),
+  }));
+}
+
+/** Middle of what the outlines' corners may be off, 68 %. */
+function outlineWidth({ levels }: Reach): string {
+  const widths = levels
+    .flatMap(({ all }) => all.corners.map(({ p68 }) => p68))
+    .toSorted((one, other) => one - other);
+  return decimalText(widths[widths.length >> 1] ?? 0, 1);
+}
+
+function areaText({ value, p68 }: Told): string {
+  const hundreds = (area: number): string => decimalText(Math.round(area / 100) * 100, 0);
+  return `${hundreds(value)} \u00b1${hundreds(Math.max(p68, 100))}`;
 }
 
 function mapColours(
@@ -168,32 +128,54 @@ function mapColours(
   });
 }
 
-/** What the range would lose with each colour, the greatest loss first. */
-function addsTable({ colours, levels }: Reach, { words }: PageContext, { root }: PagePlace) {
+/** A loss of less [1] is none. */
+const LEAST_LOSS = 0.005;
+
+/** What the range would lose with each colour that some level needs, the greatest loss first. */
+function addsBlocks(
+  { colours, levels }: Reach,
+  { words }: PageContext,
+  { root }: PagePlace,
+): Block[] {
   const text = words.pages.mixing.map.adds;
-  const losses = colours.map((colour, i) => ({
+  const losses = colours.map((colour) => ({
     colour,
-    shares: levels.map(({ all, without }) => {
-      const whole = outlineArea(all);
-      return whole > 0 ? 1 - outlineArea(without[i] ?? all) / whole : 0;
+    told: levels.map(({ all, without }) => {
+      const left = without.get(colour.slug);
+      const loss = left && lossOf(reachedShare(left, all));
+      return loss !== undefined && loss.value > Math.max(loss.p68, LEAST_LOSS) ? loss : undefined;
     }),
   }));
-  return {
-    caption: text.caption,
-    columns: [
-      { head: text.colour },
-      ...levels.map(({ L }) => ({ head: text.column(L), numeric: true })),
-    ],
-    rows: losses
-      .toSorted((one, other) => Math.max(...other.shares) - Math.max(...one.shares))
-      .map(({ colour, shares }): CellView[] => [
-        { text: colour.name, href: `${root}colours/${colour.slug}/` },
-        ...shares.map((share) => ({ text: share < 0.01 ? text.little : lossText(share) })),
-      ]),
-    note: text.note,
-  };
+  const [adding, others] = [
+    losses.filter(({ told }) => told.some((one) => one !== undefined)),
+    losses.filter(({ told }) => told.every((one) => one === undefined)),
+  ];
+  const most = (told: readonly (Told | undefined)[]): number =>
+    Math.max(...told.map((one) => one?.value ?? 0));
+  return [
+    {
+      kind: "table",
+      table: {
+        caption: text.caption,
+        columns: [
+          { head: text.colour },
+          ...levels.map(({ L }) => ({ head: text.column(L), numeric: true })),
+        ],
+        rows: adding
+          .toSorted((one, other) => most(other.told) - most(one.told))
+          .map(({ colour, told }): CellView[] => [
+            { text: colour.name, href: `${root}colours/${colour.slug}/` },
+            ...told.map((one) => ({ text: one === undefined ? text.none : percentText(one) })),
+          ]),
+        note: text.note,
+      },
+    },
+    ...(others.length === 0
+      ? []
+      : [statement(text.others(others.map(({ colour }) => colour.name)), "note")]),
+  ];
 }
 
-function lossText(share: number): string {
-  return `${decimalText(100 * share, 0)}\u00a0%`;
+function lossOf({ value, p68 }: Told): Told {
+  return { value: Math.max(1 - value, 0), p68 };
 }

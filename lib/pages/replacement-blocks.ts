@@ -8,23 +8,20 @@ import { readTarget, type Target } from "../mixing/finding/target.ts";
 import { addressOf } from "../mixing/mix-address.ts";
 import type { MixingPaint } from "../mixing/mixing-paint.ts";
 import { mixableColours, type MixingRange } from "../mixing/mixing-range.ts";
-import { mixFacts } from "../mixing/prediction/mix-facts.ts";
 import { volumeMix } from "../mixing/prediction/mass-mix.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
-import { driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
+import { differenceText, driesText, hidesText, lastsText } from "../present/mix-facts-text.ts";
 import { mixPartsText, toSmallest } from "../present/mix-parts-text.ts";
 import { asMarkup, type CellView } from "../present/views.ts";
-import { decimalText } from "../words/number-text.ts";
 import { mixingOf } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 
 /** Metals that customers ask to do without. */
 const AVOIDED = ["lead", "cadmium"];
-const LIMITS: MixLimits = { withoutMetals: AVOIDED, isUnlabelled: false };
 const SINGLES_MOST = 2;
 const RECIPES_MOST = 4;
 
-/** None for a colour that nobody has to do without, or that was not read. */
+/** None for a colour that is made and that nobody has to do without, or that was not read. */
 export function replacementBlocks(
   slug: string,
   context: PageContext,
@@ -33,14 +30,19 @@ export function replacementBlocks(
   const text = context.words.pages.mixing.recipes.replaces;
   const found = replacements(slug, context);
   if (found === undefined) return [];
-  const { paint, metals, rows } = found;
+  const { paint, metals, discontinued, rows } = found;
   const { columns } = text;
   const more = {
     text: text.more,
-    href: `${root}bench/recipes/?colour=${slug}&${metals.map((metal) => `metal=${metal}`).join("&")}`,
+    href: `${root}bench/recipes/?${[`colour=${slug}`, ...metals.map((metal) => `metal=${metal}`)].join("&")}`,
   };
   return [
-    statement(text.because(paint.name, metals), "lead"),
+    statement(
+      discontinued === undefined
+        ? text.because(paint.name, metals)
+        : text.discontinued(paint.name, context.words.date(discontinued)),
+      "lead",
+    ),
     ...(rows.length === 1
       ? [statement(text.none)]
       : [
@@ -81,6 +83,7 @@ interface Row {
 interface Replacements {
   readonly paint: MixingPaint;
   readonly metals: readonly string[];
+  readonly discontinued?: string;
   /** The colour itself first. */
   readonly rows: readonly Row[];
 }
@@ -99,27 +102,38 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
   const paint = range.paint(slug);
   const reading = range.masstone(slug);
   const metals = AVOIDED.filter((metal) => paint?.facts.metals.includes(metal) === true);
-  if (paint === undefined || reading === undefined || metals.length === 0) return undefined;
+  const discontinued = context.records.colours.get(slug)?.record.discontinued;
+  if (paint === undefined || reading === undefined) return undefined;
+  if (metals.length === 0 && discontinued === undefined) return undefined;
+  const limits: MixLimits = {
+    withoutMetals: metals.length === 0 ? [] : AVOIDED,
+    isUnlabelled: false,
+  };
   const target = readTarget(paint.name, "range", reading);
   const text = context.words.pages.mixing.recipes.replaces;
   const itself: Row = {
     what: paint.name,
-    cells: [text.itself, ...paintCells(paint, range)],
+    cells: [text.itself, ...paintCells(paint)],
     ...(paint.screen === undefined ? {} : { screen: paint.screen }),
   };
   return {
     paint,
     metals,
-    rows: [itself, ...singles(paint, target, range), ...recipes(target, range)],
+    ...(discontinued === undefined ? {} : { discontinued }),
+    rows: [
+      itself,
+      ...singles(paint, target, limits, range),
+      ...recipes(paint, target, limits, range),
+    ],
   };
 }
 
 /** Other tubes by themselves, as they were read. */
-function singles(paint: MixingPaint, target: Target, range: MixingRange): Row[] {
+function singles(paint: MixingPaint, target: Target, limits: MixLimits, range: MixingRange): Row[] {
   const near = range.data.paints.flatMap((other) => {
     const reading = range.masstone(other.slug);
     if (other.slug === paint.slug || other.kind !== paint.kind) return [];
-    if (reading === undefined || !paintPasses(other, LIMITS)) return [];
+    if (reading === undefined || !paintPasses(other, limits)) return [];
     const own = readTarget(other.name, "range", reading);
     return [
       {
@@ -135,19 +149,19 @@ function singles(paint: MixingPaint, target: Target, range: MixingRange): Row[] 
     .map(({ other, difference, p68 }) => ({
       what: other.name,
       href: `colours/${other.slug}/`,
-      cells: [differenceText(difference, p68), ...paintCells(other, range)],
+      cells: [differenceText(difference, p68), ...paintCells(other)],
       ...(other.screen === undefined ? {} : { screen: other.screen }),
     }));
 }
 
 /** Pairs and, where none may be it, threes: in each white that may be used. */
-function recipes(target: Target, range: MixingRange): Row[] {
+function recipes(paint: MixingPaint, target: Target, limits: MixLimits, range: MixingRange): Row[] {
   for (const coloursMost of [2, 3]) {
     const found = range.whites
-      .filter((white) => paintPasses(white, LIMITS))
+      .filter((white) => paintPasses(white, limits))
       .flatMap(({ slug: white }, i): FoundMix[] => {
         const colours = mixableColours(range, white)
-          .filter((one) => paintPasses(one, LIMITS))
+          .filter((one) => paintPasses(one, limits))
           .map(({ slug }) => slug);
         const wish = {
           target,
@@ -155,7 +169,7 @@ function recipes(target: Target, range: MixingRange): Row[] {
           colours,
           mustHold: [],
           coloursMost,
-          without: [],
+          without: [paint.slug],
           isWhiteFree: i === 0,
         };
         return [...foundMixes(wish, range)].flatMap((one) => one ?? []);
@@ -186,15 +200,7 @@ function recipes(target: Target, range: MixingRange): Row[] {
   return [];
 }
 
-function paintCells(paint: MixingPaint, range: MixingRange): string[] {
-  const alone = { slug: paint.slug, parts: 1 };
-  const facts = mixFacts(
-    { by: "mass", colours: [alone], white: { slug: paint.slug, parts: 0 } },
-    range,
-  );
-  return [lastsText(facts), driesText(facts), paint.facts.opacity?.text ?? "\u2013"];
-}
-
-function differenceText(difference: number, p68: number): string {
-  return `\u0394E\u00a0${decimalText(difference, 1)} \u00b1${decimalText(p68, 1)}`;
+/** As its own sheet says it. */
+function paintCells({ facts }: MixingPaint): string[] {
+  return [facts.lightfastness, facts.drying, facts.opacity].map((known) => known?.text ?? "\u2013");
 }

@@ -54,6 +54,9 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     actions: [
       { text: text.compare, href: `${place.root}compare/?colours=${sheet.slug}` },
       ...benchLinks(sheet.slug, context, place),
+      ...(sections.some(({ id }) => id === "replacement")
+        ? [{ text: words.pages.mixing.recipes.replaces.heading, href: "#replacement" }]
+        : []),
     ],
     ...(hazard === undefined ? {} : { hazard }),
     ...(sheet.cautions.unknown.length === 0 ? {} : { unknownHazard: text.unknownHazard }),
@@ -101,7 +104,12 @@ function isClassified({ cautions }: Sheet): boolean {
 }
 
 /** Sizes with prices; where a market forbids the sale, why there are none. */
-export function offerViews({ offer }: Sheet, words: PageContext["words"]): OfferView[] {
+export function offerViews(
+  { offer, discontinued }: Sheet,
+  words: PageContext["words"],
+): OfferView[] {
+  if (discontinued !== undefined)
+    return [{ text: words.pages.sheetPage.discontinued(words.date(discontinued)) }];
   if (offer === undefined) return [];
   const text = words.pages.handling.offer;
   const { sizes, currency, withheldFor, notClassified } = offer;

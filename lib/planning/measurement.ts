@@ -272,10 +272,12 @@ export function possibleMeasurements(records: Records): Measurement[] {
       })),
     ),
     ...[...records.colours].flatMap(([slug, one]) =>
-      measurements("colour", COLOUR, slug, one.record, records, (patch) => ({
-        ...records,
-        colours: new Map(records.colours).set(slug, withReadings(one, patch, records)),
-      })),
+      one.record.discontinued === undefined
+        ? measurements("colour", COLOUR, slug, one.record, records, (patch) => ({
+            ...records,
+            colours: new Map(records.colours).set(slug, withReadings(one, patch, records)),
+          }))
+        : [],
     ),
   ];
 }

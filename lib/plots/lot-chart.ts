@@ -8,6 +8,8 @@ import { roundTicks } from "./ticks.ts";
 
 /** One lot of a chart, in order of time. */
 export interface ChartedLot {
+  /** Its place among all lots, the first 1. */
+  readonly place: number;
   readonly value: number;
   /** Whether it is told: beyond the limits, or in a run. */
   readonly isMarked: boolean;
@@ -15,9 +17,15 @@ export interface ChartedLot {
 
 export interface LotChart extends PictureWords {
   readonly lots: readonly ChartedLot[];
+  /** Of all lots, those without a value among them. */
+  readonly places: number;
   readonly mean: number;
   readonly limits: readonly [number, number];
-  readonly tolerance: readonly [number, number];
+  readonly tolerance?: readonly [number, number];
+  /** Least reach of the vertical axis on each side of the mean, so that charts can be told apart by eye. */
+  readonly leastReach: number;
+  /** What no value lies below; a limit there is not drawn. */
+  readonly floor?: number;
   readonly valueLabel: string;
   readonly orderLabel: string;
   /** Names of the mean, the limits and the tolerance, at the right of their lines. */
@@ -25,24 +33,24 @@ export interface LotChart extends PictureWords {
 }
 
 const AREA_HEIGHT = 190;
-/** Least reach of the vertical axis on each side of the mean [%], so that charts can be told apart by eye. */
-const LEAST_REACH = 8;
+/** Two names of levels nearer than this run into each other [px]. */
+const NAME_HEIGHT = 14;
 
 /**
  * Individuals chart: one mark a lot in order of time, the mean, the control limits dashed, the tolerance dotted.
  * @throws RangeError for fewer than two lots.
  */
 export function lotChart(params: LotChart): string {
-  const { lots, mean, limits, tolerance, lineLabels } = params;
+  const { lots, places, mean, limits, tolerance = [], floor = -Infinity, lineLabels } = params;
   if (lots.length < 2) throw refusal("lots of a chart", String(lots.length), "at least two");
   const width = pictureWidth(params);
   const reach = Math.max(
-    LEAST_REACH,
+    params.leastReach,
     ...[...lots.map(({ value }) => value), ...limits, ...tolerance].map((value) =>
       Math.abs(value - mean),
     ),
   );
-  const domain = [mean - reach * 1.06, mean + reach * 1.06] as const;
+  const domain = [Math.max(mean - reach * 1.06, floor), mean + reach * 1.06] as const;
   const frame = plotFrame({
     width,
     top: 0,
@@ -50,18 +58,24 @@ export function lotChart(params: LotChart): string {
     decimalMark: params.decimalMark,
     inside: 12,
     x: {
-      domain: [0.5, lots.length + 0.5],
-      ticks: { values: lots.map((_, i) => i + 1), decimals: 0 },
+      domain: [0.5, places + 0.5],
+      ticks: { values: Array.from({ length: places }, (_, i) => i + 1), decimals: 0 },
       label: params.orderLabel,
     },
     y: { domain, ticks: roundTicks(domain, 5), label: params.valueLabel },
   });
-  const points = lots.map(({ value }, i) => ({ x: frame.x(i + 1), y: frame.y(value) }));
+  const points = lots.map(({ place, value }) => ({ x: frame.x(place), y: frame.y(value) }));
+  const isDrawn = (value: number): boolean => value > floor;
+  const [named] = tolerance.filter(isDrawn);
   return writtenPicture("lot-chart", params, { width, height: frame.bottom }, [
     ...frame.nodes,
     onPanel([
-      ...tolerance.map((value) => levelLine(frame, value, { dashes: "1 4", weight: 1.2 })),
-      ...limits.map((value) => levelLine(frame, value, { dashes: DASHES, weight: 1 })),
+      ...tolerance
+        .filter(isDrawn)
+        .map((value) => levelLine(frame, value, { dashes: "1 4", weight: 1.2 })),
+      ...limits
+        .filter(isDrawn)
+        .map((value) => levelLine(frame, value, { dashes: DASHES, weight: 1 })),
       hairline(
         { x: frame.area.left, y: frame.y(mean) },
         { x: frame.area.right, y: frame.y(mean) },
@@ -90,9 +104,10 @@ export function lotChart(params: LotChart): string {
       ]),
       levelName(frame, mean, lineLabels.mean),
       levelName(frame, limits[1], lineLabels.limits),
-      ...(Math.abs(frame.y(tolerance[0]) - frame.y(limits[0])) < 14
+      ...(named === undefined ||
+      [mean, ...limits].some((value) => Math.abs(frame.y(named) - frame.y(value)) < NAME_HEIGHT)
         ? []
-        : [levelName(frame, tolerance[0], lineLabels.tolerance)]),
+        : [levelName(frame, named, lineLabels.tolerance)]),
     ]),
   ]);
 }

@@ -1,8 +1,9 @@
 /** The colours of a range in a*, b* with their trails in a white, and the outline of what can be mixed of them. */
 import { onPanel, pictureWidth, writtenPicture, type PictureWords } from "./picture.ts";
 import { plotFrame } from "./plot-frame.ts";
-import { drawnRangePoints, type RangePoint } from "./range-point.ts";
-import { inOwnColour, type ScreenColour } from "./screen-colour.ts";
+import { drawnRangePoints, HALF_SIDE, rangePointList, type RangePoint } from "./range-point.ts";
+import { boxAround } from "./box.ts";
+import { inOwnColour, swatch, type ScreenColour } from "./screen-colour.ts";
 import { element, polyline, refusal, type Point, type SvgNode } from "./svg.ts";
 import { textLine } from "./text-label.ts";
 import { ticksEvery } from "./ticks.ts";
@@ -21,6 +22,8 @@ export interface RangeMap extends PictureWords {
   readonly colours: readonly MapColour[];
   readonly outlines: readonly { readonly label: string; readonly places: readonly Place[] }[];
   readonly axes: { readonly a: string; readonly b: string };
+  /** Colours this near to neutral [C*ab] are named below the map and not in it, after a word. */
+  readonly crowd?: { readonly withinChroma: number; readonly word: string };
 }
 
 const STEP = 20;
@@ -35,7 +38,7 @@ export interface MapScale {
 
 /** @throws RangeError for no colours. */
 export function rangeMap(params: RangeMap): { readonly svg: string; readonly scale: MapScale } {
-  const { colours, outlines, axes } = params;
+  const { colours, outlines, axes, crowd } = params;
   if (colours.length === 0) throw refusal("colours of a map", "none", "at least one");
   const places: readonly Place[] = [
     ...colours.flatMap((colour) => [colour, ...colour.trail]),
@@ -62,7 +65,16 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
   });
   const at = (place: Place): Point => ({ x: frame.x(place.a), y: frame.y(place.b) });
   const origin = at({ a: 0, b: 0 });
-  const svg = writtenPicture("range-map", params, { width, height: frame.bottom, hasLinks: true }, [
+  const isCrowded = ({ a: own, b: other }: MapColour): boolean =>
+    crowd !== undefined && Math.hypot(own, other) < crowd.withinChroma;
+  const crowded = colours.filter(isCrowded);
+  const list = rangePointList(crowded, crowd?.word ?? "", {
+    left: frame.area.left,
+    top: frame.bottom + 18,
+    width: frame.area.right - frame.area.left,
+  });
+  const height = crowded.length === 0 ? frame.bottom : list.bottom;
+  const svg = writtenPicture("range-map", params, { width, height, hasLinks: true }, [
     ...frame.nodes,
     onPanel([
       ...outlines.flatMap(({ places: line }, i) => outlineNodes(line.map(at), i)),
@@ -75,8 +87,11 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
         "stroke-dasharray": "1 3",
       }),
       ...colours.flatMap((colour) => trailNodes(colour, at)),
+      ...crowded.map((colour) => swatch(colour.colour, boxAround(at(colour), HALF_SIDE))),
       ...drawnRangePoints(
-        colours.map((colour) => ({ ...colour, at: at(colour) })),
+        colours
+          .filter((colour) => !isCrowded(colour))
+          .map((colour) => ({ ...colour, at: at(colour) })),
         {
           left: frame.area.left + 3,
           top: frame.area.top + 3,
@@ -86,6 +101,7 @@ export function rangeMap(params: RangeMap): { readonly svg: string; readonly sca
       ),
       ...outlines.flatMap(({ label, places: line }, i) => outlineName(label, line.map(at), i)),
     ]),
+    ...list.nodes,
   ]);
   return {
     svg,

@@ -1,5 +1,6 @@
 /** What is known of a mixture beside its colour, in words. */
 import type { JudgedMix } from "../mixing/finding/judged-mix.ts";
+import type { Told } from "../mixing/reach/hull.ts";
 import { OPACITY_FILM } from "../optics/films/opacity.ts";
 import { decimalText } from "../words/number-text.ts";
 import type { MixFacts } from "../mixing/prediction/mix-facts.ts";
@@ -58,4 +59,14 @@ export function priceText(
   return TEXT.facts.price(
     new Intl.NumberFormat("en-GB", { style: "currency", currency }).format(pricePer10Ml),
   );
+}
+
+/** A share with what it may be off, 68 % [1]: "12 % \u00b12". */
+export function percentText({ value, p68 }: Told): string {
+  return `${decimalText(100 * value, 0)}\u00a0% \u00b1${decimalText(Math.max(100 * p68, 1), 0)}`;
+}
+
+/** A difference with its 68 % [Delta-E00]. */
+export function differenceText(difference: number, p68: number): string {
+  return `\u0394E\u00a0${decimalText(difference, 1)} \u00b1${decimalText(Math.max(p68, 0.1), 1)}`;
 }

@@ -387,6 +387,8 @@ export interface TileView {
   readonly colours: readonly { readonly hex: string; readonly displayP3?: string | undefined }[];
   /** Said in place of a swatch. */
   readonly missing?: string;
+  /** Said below the name. */
+  readonly note?: string;
   /** For filters: words of a closed set, by a space. */
   readonly tags?: string;
 }

@@ -1,5 +1,6 @@
 import type { Block, LineView, SectionBlock } from "../blocks/block.ts";
 import type { CautionView } from "../present/handling-views.ts";
+import type { SvgNode } from "../plots/svg.ts";
 import type { StandingView } from "../present/views.ts";
 import { pictureHeightMm, pictureWords } from "./draw-picture.ts";
 import { labelFlow } from "./label-elements.ts";
@@ -126,9 +127,16 @@ export function blockFlow(blocks: readonly Block[], style: PaperStyle): Flow[] {
   return laid.flatMap(({ flow }, i) => (isOnPaper(i) ? flow : []));
 }
 
+/** In one style a block is laid out once, however many tries at a sheet it stands in. */
+const LAID_OUT = new WeakMap<PaperStyle, WeakMap<Block, readonly Flow[]>>();
+
 function laidOut<K extends Kind>(block: OfKind<K>, style: PaperStyle): readonly Flow[] {
+  const ofStyle = LAID_OUT.get(style) ?? new WeakMap<Block, readonly Flow[]>();
+  LAID_OUT.set(style, ofStyle);
   const lay = LAID[block.kind] as (block: OfKind<K>, style: PaperStyle) => readonly Flow[];
-  return lay(block, style);
+  const flow = ofStyle.get(block) ?? lay(block, style);
+  ofStyle.set(block, flow);
+  return flow;
 }
 
 /** Sections as paper lays them out, without those that have nothing on paper. */
@@ -161,19 +169,27 @@ function cautionText({ sentences }: CautionView): string {
 const TEXT_UNITS = 12;
 const MM_PER_UNIT = ((LEAST_PT + 0.5) * MM_PER_PT) / TEXT_UNITS;
 
+type Plot = OfKind<"plots">["plots"][number];
+
+/** Every size of type tries a picture, which is read back once. */
+const TREES = new WeakMap<Plot, SvgNode>();
+
+function treeOf(plot: Plot): SvgNode | undefined {
+  const tree = TREES.get(plot) ?? elementsOf(markupTree(plot.narrow ?? plot.svg), "svg").at(0);
+  if (tree !== undefined) TREES.set(plot, tree);
+  return tree;
+}
+
 /** A picture of the page under its caption, in the paints' own Lab; none that the column would make too small to read. */
-function plotFlow(
-  { svg, narrow, caption }: OfKind<"plots">["plots"][number],
-  style: PaperStyle,
-): Flow[] {
-  const [tree] = elementsOf(markupTree(narrow ?? svg), "svg");
+function plotFlow(plot: Plot, style: PaperStyle): Flow[] {
+  const tree = treeOf(plot);
   if (tree === undefined) return [];
   const natural = Number(tree.attributes["width"]) * MM_PER_UNIT;
   const widthMm = Math.min(style.widthMm, natural);
   if (widthMm < natural * (LEAST_PT / (LEAST_PT + 0.5))) return [];
   const words = pictureWords(tree);
   return [
-    wholeParagraph(quiet(caption ?? words[0]), style, {
+    wholeParagraph(quiet(plot.caption ?? words[0]), style, {
       tag: "Caption",
       sizePt: smallPt(style),
       beforeMm: 2.5,

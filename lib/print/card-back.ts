@@ -137,14 +137,14 @@ function backNotes(
   tightness: number,
 ): readonly ReturnType<typeof wholeParagraph>[] {
   const { cards: text } = words.pages;
-  const { label, masstone, tints, drawdownNote, imprint } = content;
+  const { label, masstone, tints, drawdownNote, lot, imprint } = content;
   const isAdapted = [masstone, ...tints.map(({ colour }) => colour)].some(
     (colour) => colour?.isAdapted === true,
   );
   return [
     ...(label.basis === undefined ? [] : [label.basis]),
     isAdapted ? `${drawdownNote} ${text.approximateNote}` : drawdownNote,
-    [...imprint, text.revision(revision)].join(" \u00b7 "),
+    [...(lot === undefined ? [] : [lot]), ...imprint, text.revision(revision)].join(" \u00b7 "),
   ].map((note, i) =>
     wholeParagraph(sans(note), style, {
       sizePt: TEXT_MIN_PT,

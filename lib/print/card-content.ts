@@ -27,6 +27,8 @@ export interface CardContent {
   /** Defers to label, safety data sheet, local codes and licensed practice. */
   readonly deference: string;
   readonly drawdownNote: string;
+  /** "Lot BB-2602": of the paint that stands beside it; absent where no lot is on record. */
+  readonly lot?: string;
   /** Workshop, contact, and that it is a demonstration. */
   readonly imprint: readonly string[];
 }

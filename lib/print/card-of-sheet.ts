@@ -9,6 +9,7 @@ import { labelModel, type LabelLine } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { FactView } from "../present/views.ts";
 import type { Language } from "../records/schema/terms.ts";
+import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { Words } from "../words/words.ts";
@@ -27,11 +28,11 @@ export function cardOfSheet(
   context: PageContext,
   languages: readonly Language[],
 ): CardContent {
-  const {
-    words,
-    records: { workshop },
-  } = context;
+  const { words, records } = context;
+  const { workshop } = records;
   const { sheet } = worded;
+  const colour = records.colours.get(sheet.slug);
+  const lot = colour && lotOnSale(colour, records);
   const masstone = comparablePaint(sheet.notations.masstone);
   const facts = sixFacts(worded, context);
   return {
@@ -68,6 +69,7 @@ export function cardOfSheet(
     poisonCentre: poisonCentreLine(workshop.poisonCentre, words.pages.handling),
     deference: words.pages.cautionLine,
     drawdownNote: words.pages.cards.drawdown,
+    ...(lot === undefined ? {} : { lot: words.pages.cards.lot(lot) }),
     imprint: [
       ...(sheet.cautions.ufi === undefined ? [] : [`UFI: ${sheet.cautions.ufi}`]),
       workshop.name,

@@ -26,6 +26,7 @@ export function cardStates(content: CardContent): CardStates {
     poisonCentre: content.poisonCentre,
     basis: label.basis,
     address: content.address,
+    lot: content.lot,
     imprint: line([content.deference, content.drawdownNote, ...content.imprint]),
   };
   return Object.fromEntries(

@@ -74,6 +74,14 @@ function drawMark(document: PrintDocument, mark: Mark): void {
   }
 }
 
+/** Neither underlined nor linked: pdfkit need not measure what it is told the width of. */
+const ON_ITS_BASELINE = {
+  lineBreak: false,
+  baseline: "alphabetic",
+  textWidth: 0,
+  wordCount: 1,
+} as PDFKit.Mixins.TextOptions;
+
 function drawText(
   document: PrintDocument,
   { text, xMm, yMm, face, sizePt, ink = { grey: 0 } }: TextMark,
@@ -81,11 +89,11 @@ function drawText(
   const { pdf } = document;
   setInk(document, ink, "fill");
   let x = pt(xMm);
-  for (const run of document.runs(text, face)) {
+  document.runs(text, face).forEach((run, i, runs) => {
     pdf.font(run.font).fontSize(sizePt);
-    pdf.text(run.text, x, pt(yMm), { lineBreak: false, baseline: "alphabetic" });
-    x += pdf.widthOfString(run.text);
-  }
+    pdf.text(run.text, x, pt(yMm), ON_ITS_BASELINE);
+    if (i < runs.length - 1) x += pdf.widthOfString(run.text);
+  });
 }
 
 function pt(mm: number): number {

@@ -50,11 +50,15 @@ export interface LabelRefusal {
   readonly refusal: string;
 }
 
-/** What the label of a colour in a size says, or why there is none. */
+/**
+ * What the label of a colour in a size says, or why there is none.
+ * @param lotNumber of the lot that is filled; without it the one on sale.
+ */
 export function packageLabelContent(
   worded: SheetTexts,
   size: PackageSize,
   context: PageContext,
+  lotNumber?: string,
 ): PackageLabelContent | LabelRefusal {
   const {
     words,
@@ -86,7 +90,7 @@ export function packageLabelContent(
   const own = colour?.sizes.find(({ ml }) => ml === size.ml);
   const swatch = paintColour(sheet.notations.masstone);
   const price = priceText(worded, size, context);
-  const lot = colour && lotOnSale(colour, context.records);
+  const lot = lotNumber ?? (colour && lotOnSale(colour, context.records));
   const { siteAddress } = workshop;
   return {
     slug: sheet.slug,

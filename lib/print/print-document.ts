@@ -89,7 +89,7 @@ export function printedBytes({ pdf }: PrintDocument): Uint8Array {
 /** Parts of pdfkit that its types leave out. */
 interface PdfInside {
   readonly _root: { readonly data: Record<string, unknown> };
-  readonly _font: { layoutCache: Record<string, unknown> };
+  readonly _font: { readonly font: unknown; layoutCache: Record<string, unknown> };
   readonly page: { readonly colorSpaces: Record<string, unknown> };
 }
 
@@ -121,6 +121,8 @@ function pdfString(text: string): object {
   return Object(text) as object;
 }
 
+const READ = new Map<string, unknown>();
+
 const SHAPED = new Map<string, Record<string, unknown>>();
 
 function shapedWords(font: string): Record<string, unknown> {
@@ -135,9 +137,12 @@ function textRuns(pdf: PDFKit.PDFDocument): PrintDocument["runs"] {
     const name = `${face} ${subset}`;
     if (registered.has(name)) return name;
     registered.add(name);
-    pdf.registerFont(name, fontBytes(face, subset));
+    // pdfkit takes what fontkit has read of a font as well as its bytes; each document embeds its own part of it.
+    pdf.registerFont(name, (READ.get(name) ?? fontBytes(face, subset)) as Uint8Array);
+    const font = inside(pdf.font(name))._font;
+    READ.set(name, font.font);
     // Ligatures and kerning of a word are the same in every document: shaped once a run, not once a document.
-    inside(pdf.font(name))._font.layoutCache = shapedWords(name);
+    font.layoutCache = shapedWords(name);
     return name;
   };
   return (text, face) => {

@@ -15,11 +15,15 @@ export interface RangeLabels {
   readonly refusals: readonly string[];
 }
 
-/** The labels of some colours in some sizes: of each colour those of the sizes that it is put up in. */
+/**
+ * The labels of some colours in some sizes: of each colour those of the sizes that it is put up in.
+ * @param lotNumber of the lot that is filled, where it is not the one on sale.
+ */
 export function rangeLabels(
   sheets: readonly SheetTexts[],
   sizes: readonly PackageSize[],
   context: PageContext,
+  lotNumber?: string,
 ): RangeLabels {
   const remarks: string[] = sizes.flatMap(sizeRemarks);
   const refusals: string[] = [];
@@ -29,7 +33,7 @@ export function rangeLabels(
       const offered = context.records.colours.get(slug)?.sizes ?? [];
       if (!offered.some(({ ml }) => ml === size.ml)) return [];
       const who = `${slug}, ${size.name}`;
-      const content = packageLabelContent(worded, size, context);
+      const content = packageLabelContent(worded, size, context, lotNumber);
       if ("refusal" in content) {
         refusals.push(`${who}: no label. ${content.refusal}`);
         return [];

@@ -131,16 +131,8 @@ function unbreakables(runs: readonly Run[], sizePt: number, widthMm: number): Wo
   let open = false;
   for (const run of runs) {
     const ownPt = sizePt * (run.scale ?? 1);
-    for (const text of run.text.split(WORD_ENDS)) {
-      if (text === "") continue;
-      const solid = text.trimEnd();
-      const word = {
-        text,
-        run,
-        widthMm: measureText(solid, run.face, ownPt),
-        spaceMm: measureText(text.slice(solid.length), run.face, ownPt),
-        ends: / $|-$/.test(text),
-      };
+    for (const { text, widthMm: width, spaceMm, ends } of wordsAtOnePt(run)) {
+      const word = { text, run, widthMm: width * ownPt, spaceMm: spaceMm * ownPt, ends };
       const last = units.at(-1);
       if (open && last !== undefined) last.push(word);
       else units.push([word]);
@@ -148,6 +140,34 @@ function unbreakables(runs: readonly Run[], sizePt: number, widthMm: number): Wo
     }
   }
   return units.flatMap((unit) => (lineWidth(unit) <= widthMm ? [unit] : letters(unit, sizePt)));
+}
+
+type MeasuredWord = Omit<Word, "run">;
+
+/** A paragraph is set in many widths and sizes before it lies well: its words are parted and measured once. */
+const MEASURED = new Map<Face, Map<string, readonly MeasuredWord[]>>();
+const MOST_MEASURED = 20_000;
+
+function wordsAtOnePt({ text: whole, face }: Run): readonly MeasuredWord[] {
+  const ofFace = MEASURED.get(face) ?? new Map<string, readonly MeasuredWord[]>();
+  MEASURED.set(face, ofFace);
+  const known = ofFace.get(whole);
+  if (known !== undefined) return known;
+  if (ofFace.size >= MOST_MEASURED) ofFace.clear();
+  const words = whole
+    .split(WORD_ENDS)
+    .filter((text) => text !== "")
+    .map((text) => {
+      const solid = text.trimEnd();
+      return {
+        text,
+        widthMm: measureText(solid, face, 1),
+        spaceMm: measureText(text.slice(solid.length), face, 1),
+        ends: / $|-$/.test(text),
+      };
+    });
+  ofFace.set(whole, words);
+  return words;
 }
 
 function letters(unit: readonly Word[], sizePt: number): Word[][] {
@@ -171,12 +191,15 @@ function letters(unit: readonly Word[], sizePt: number): Word[][] {
 function brokenLines(units: readonly (readonly Word[])[], widthMm: number): Word[][] {
   const lines: Word[][] = [];
   let line: Word[] = [];
+  let filledMm = 0;
   for (const unit of units) {
-    if (line.length > 0 && lineWidth([...line, ...unit]) > widthMm + 1e-6) {
+    if (line.length > 0 && filledMm + lineWidth(unit) > widthMm + 1e-6) {
       lines.push(line);
       line = [];
+      filledMm = 0;
     }
     line.push(...unit);
+    filledMm += lineWidth(unit) + (unit.at(-1)?.spaceMm ?? 0);
   }
   return line.length > 0 ? [...lines, line] : lines;
 }

@@ -53,11 +53,17 @@ const MOST_PAGES = 2;
 const TIGHT_LEADING = 1.2;
 
 /** A sheet on one or two pages; on a third, in roomy type, only where its cautions and figures find no room in two. */
-export function laidOutSheet(sheet: SheetToPrint, paper: PaperSize): LaidOutSheet {
+export function laidOutSheet(printed: SheetToPrint, paper: PaperSize): LaidOutSheet {
+  const sheet: SheetToPrint = {
+    ...printed,
+    sheet: { ...printed.sheet, sections: apart(printed.sheet.sections) },
+    bench: { ...printed.bench, sections: apart(printed.bench.sections) },
+  };
   const head = placedHead(sheet, paper);
+  const styleOf = columnStyles(head.style, sheet.bench.canonical);
   const tried: TriedSheet[] = [];
   for (const fit of FITS) {
-    const one = triedSheet(sheet, head, paper, fit);
+    const one = triedSheet(sheet, head, paper, fit, styleOf(fit));
     tried.push(one);
     if (one.pages <= MOST_PAGES) break;
   }
@@ -124,28 +130,61 @@ function paintsOf({ sheet, bench }: SheetToPrint): ReadonlyMap<string, Ink> {
   return paints;
 }
 
+/** How the columns of one try are set. */
+interface ColumnStyles {
+  readonly painter: PaperStyle;
+  readonly bench: PaperStyle;
+}
+
+/** One style for all tries that set their columns alike, so that a block is laid out in it once. */
+function columnStyles(
+  head: PaperStyle,
+  benchAddress: string | undefined,
+): (fit: PaperFit) => ColumnStyles {
+  const known = new Map<string, ColumnStyles>();
+  return ({ sizePt, isTight = false }) => {
+    const key = `${sizePt} ${isTight}`;
+    const painter: PaperStyle = {
+      ...head,
+      widthMm: (head.widthMm - GUTTER_MM) / 2,
+      sizePt,
+      ...(isTight ? { isRunIn: true, leading: TIGHT_LEADING } : {}),
+    };
+    const styles = known.get(key) ?? {
+      painter,
+      bench: {
+        ...painter,
+        isOneLanguage: true,
+        ...(benchAddress === undefined ? {} : { address: benchAddress }),
+      },
+    };
+    known.set(key, styles);
+    return styles;
+  };
+}
+
+/** Each block an object of its own: what is laid out of it has one place on the sheet. */
+function apart(sections: readonly SectionBlock[]): SectionBlock[] {
+  const own = (block: Block): Block =>
+    block.kind === "group" || block.kind === "fold"
+      ? { ...block, blocks: block.blocks.map(own) }
+      : { ...block };
+  return sections.map((section) => ({ ...section, blocks: section.blocks.map(own) }));
+}
+
 function triedSheet(
   { sheet, bench, context: { words } }: SheetToPrint,
   head: PlacedHead,
   paper: PaperSize,
   fit: PaperFit,
+  { painter: style, bench: benchStyle }: ColumnStyles,
 ): TriedSheet {
-  const style: PaperStyle = {
-    ...head.style,
-    widthMm: (head.style.widthMm - GUTTER_MM) / 2,
-    sizePt: fit.sizePt,
-    ...(fit.isTight === true ? { isRunIn: true, leading: TIGHT_LEADING } : {}),
-  };
   const benchAddress = bench.canonical;
   const body: Flow[] = [
     ...sectionFlow(sheet.sections, style),
     ...sectionFlow(
       bench.sections.map((section) => without(fit.without, section)),
-      {
-        ...style,
-        isOneLanguage: true,
-        ...(benchAddress === undefined ? {} : { address: benchAddress }),
-      },
+      benchStyle,
     ),
     paragraph(quiet(words.pages.sheetPaper.painted), style, {
       sizePt: smallPt(style),

@@ -55,13 +55,15 @@ export interface LoadedRecords {
 /**
  * Read and check a workshop's content folder: the records, or everything that is wrong with them.
  * @param today YYYY-MM-DD, after which no record is dated; without it dates are not held against any.
+ * @param parsers others than the usual, who keep what they made.
  */
 export function loadRecords(
   contentDir: string,
   cwd: string = process.cwd(),
   today?: string,
+  parsers?: FileParsers,
 ): LoadedRecords {
-  return checkedRecords(contentTree(contentDir, cwd), today);
+  return checkedRecords(contentTree(contentDir, cwd), today, parsers);
 }
 
 /** The records of files that are read already. @param parsers others than the usual, who keep what they made. */

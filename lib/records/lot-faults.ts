@@ -141,6 +141,11 @@ function geometryFaults(lot: Lot, colour: Colour | undefined): Diagnostic[] {
       ["letDowns", i],
       reading,
     ]),
+    [["standard", "masstone"], lot.standard?.masstone],
+    ...(lot.standard?.letDowns ?? []).map(({ reading }, i): readonly [RecordPath, Reading] => [
+      ["standard", "letDowns", i],
+      reading,
+    ]),
   ];
   return readings.flatMap(([path, reading]): Diagnostic[] => {
     const own = reading === undefined ? undefined : geometryOf(reading);
@@ -151,7 +156,7 @@ function geometryFaults(lot: Lot, colour: Colour | undefined): Diagnostic[] {
             severity: "error",
             rule: "records/lot-geometry",
             place: lot.place(path),
-            message: `The lot was read ${own}, and its standard ${standards}: the two can't be held against each other`,
+            message: `${path[0] === "standard" ? `The standard was read again ${own}, and before` : `The lot was read ${own}, and its standard`} ${standards}: the two can't be held against each other`,
             actual: own,
             expected: standards,
           },

@@ -39,6 +39,8 @@ export interface SpectrumReading extends ReadingOrigin {
   readonly surface?: Surface;
   /** What the workshop states of its instrument, else by the replicates in its file; of the mean where several were averaged. */
   readonly noise: ReadingNoise;
+  /** Day of the calibration that it was read under, YYYY-MM-DD: the day of the reading unless it says otherwise. */
+  readonly calibration?: string;
 }
 
 export interface LabReading extends ReadingOrigin {
@@ -111,6 +113,8 @@ export interface LotLetDown extends TintReading {
 export interface Lot extends Checked<LotRecord> {
   readonly masstone?: Reading;
   readonly letDowns: readonly LotLetDown[];
+  /** The retained standard as it was read again beside this lot. */
+  readonly standard?: { readonly masstone?: Reading; readonly letDowns: readonly LotLetDown[] };
 }
 
 /** An answer to a customers' question, with the places of what it says, since its claims are held only when the sheets are there. */

@@ -71,7 +71,7 @@ export function referenceFaults(
     if (record.vehicle !== undefined) refer(colour, ["vehicle"], record.vehicle, ["vehicles"]);
   }
   for (const lot of files.lots.values()) {
-    const { colour, pigments, oil, additions = [], letDowns = [] } = lot.record;
+    const { colour, pigments, oil, additions = [], letDowns = [], standard } = lot.record;
     refer(lot, ["colour"], colour, ["colours"]);
     pigments.forEach(({ pigment }, i) =>
       refer(lot, ["pigments", i, "pigment"], pigment, ["pigments"]),
@@ -79,6 +79,9 @@ export function referenceFaults(
     if (oil !== undefined) refer(lot, ["oil", "vehicle"], oil.vehicle, ["vehicles"]);
     additions.forEach(({ vehicle }, i) =>
       refer(lot, ["additions", i, "vehicle"], vehicle, ["vehicles"]),
+    );
+    (standard?.letDowns ?? []).forEach(({ white }, i) =>
+      refer(lot, ["standard", "letDowns", i, "white"], white, ["colours", "pigments"]),
     );
     letDowns.forEach(({ white }, i) =>
       refer(lot, ["letDowns", i, "white"], white, ["colours", "pigments"]),

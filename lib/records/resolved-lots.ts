@@ -1,10 +1,12 @@
 import type { Spectrum } from "../quantities/spectrum.ts";
 import type { Parsed } from "./parsed-record.ts";
-import type { Lot, LotLetDown, Reading } from "./records.ts";
+import type { Lot, LotLetDown, Reading, TintReading } from "./records.ts";
 import type { ReadingResolver } from "./resolved-readings.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { RecordPath } from "./yaml-record.ts";
+
+type LetDownForm = NonNullable<LotRecord["letDowns"]>[number];
 
 /** A lot with its readings, and each drawdown of one paint by itself where several are averaged. */
 export function resolvedLot(
@@ -18,39 +20,59 @@ export function resolvedLot(
       return single?.form === "spectrum" ? [single.spectrum] : [];
     });
   };
+  const letDowns = (forms: readonly LetDownForm[] = [], path: RecordPath): LotLetDown[] =>
+    forms.flatMap((letDown, i): LotLetDown[] => {
+      const own = [...path, i];
+      const reading = resolve(letDown, yaml, own);
+      const [colourParts = NaN, whiteParts = NaN] = letDown.massRatio.split(":").map(Number);
+      return reading === undefined
+        ? []
+        : [
+            {
+              white: letDown.white,
+              massRatio: letDown.massRatio,
+              colourParts,
+              whiteParts,
+              ratioKind: letDown.ratioKind,
+              reading,
+              replicates: replicates(letDown, own),
+            },
+          ];
+    });
   const masstone = record.masstone && resolve(record.masstone, yaml, ["masstone"]);
-  const letDowns = (record.letDowns ?? []).flatMap((letDown, i): LotLetDown[] => {
-    const reading = resolve(letDown, yaml, ["letDowns", i]);
-    const [colourParts = NaN, whiteParts = NaN] = letDown.massRatio.split(":").map(Number);
-    return reading === undefined
-      ? []
-      : [
-          {
-            white: letDown.white,
-            massRatio: letDown.massRatio,
-            colourParts,
-            whiteParts,
-            ratioKind: letDown.ratioKind,
-            reading,
-            replicates: replicates(letDown, ["letDowns", i]),
-          },
-        ];
-  });
+  const { standard } = record;
+  const standardMasstone =
+    standard?.masstone && resolve(standard.masstone, yaml, ["standard", "masstone"]);
   return {
     slug,
     file,
     record,
     place: yaml.place,
-    letDowns,
+    letDowns: letDowns(record.letDowns, ["letDowns"]),
     ...(masstone === undefined ? {} : { masstone }),
+    ...(standard === undefined
+      ? {}
+      : {
+          standard: {
+            letDowns: letDowns(standard.letDowns, ["standard", "letDowns"]),
+            ...(standardMasstone === undefined ? {} : { masstone: standardMasstone }),
+          },
+        }),
   };
 }
 
 /** The same with the noise that replicates show. */
 export function lotWithNoise(lot: Lot, withNoise: <R extends Reading>(reading: R) => R): Lot {
+  const read = <L extends TintReading>(of: {
+    readonly masstone?: Reading;
+    readonly letDowns: readonly L[];
+  }) => ({
+    ...(of.masstone === undefined ? {} : { masstone: withNoise(of.masstone) }),
+    letDowns: of.letDowns.map((one) => ({ ...one, reading: withNoise(one.reading) })),
+  });
   return {
     ...lot,
-    ...(lot.masstone === undefined ? {} : { masstone: withNoise(lot.masstone) }),
-    letDowns: lot.letDowns.map((one) => ({ ...one, reading: withNoise(one.reading) })),
+    ...read(lot),
+    ...(lot.standard === undefined ? {} : { standard: read(lot.standard) }),
   };
 }

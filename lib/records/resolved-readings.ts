@@ -222,6 +222,7 @@ export function readingResolver(
     }
     const surface: Surface | undefined = form.surface ?? defaults?.surface;
     const uncertainty = form.uncertainty ?? defaults?.uncertainty;
+    const calibration = form.calibration ?? form.date;
     const resolved: SpectrumReading = {
       form: "spectrum",
       spectrum: averaged(read).mean,
@@ -231,6 +232,7 @@ export function readingResolver(
       ...(surface === undefined ? {} : { surface }),
       origin: `${named.reading.format}, ${form.reading}, ${columns.map(({ name }) => name).join(" + ")}${howRead(columns, first)}`,
       ...(form.date === undefined ? {} : { date: form.date }),
+      ...(calibration === undefined ? {} : { calibration }),
     };
     if (uncertainty === undefined) unstated.set(resolved, named.stem);
     return resolved;

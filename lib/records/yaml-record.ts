@@ -5,10 +5,11 @@ import {
   isScalar,
   LineCounter,
   parseDocument,
+  visit,
   type Document,
   type YAMLError,
 } from "yaml";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { excerpt, type Diagnostic } from "../diagnostics/diagnostic.ts";
 
 export type RecordPath = readonly PropertyKey[];
 
@@ -60,7 +61,8 @@ export function yamlRecord(
       lineCounter: lines,
       prettyErrors: false,
       strict: true,
-      uniqueKeys: true,
+      // The parser would compare each key with all before it; `repeatedKeys` looks each up.
+      uniqueKeys: false,
     });
   } catch (error) {
     // The parser goes down with its stack on what stands too deep.
@@ -90,6 +92,16 @@ export function yamlRecord(
   }
   const shape = shapeFault(data, 0, new Set(), new Map());
   if (shape !== undefined) return refused(shape);
+  const repeated = repeatedKeys(document);
+  if (repeated.length > 0)
+    return {
+      diagnostics: repeated.slice(0, MOST_FAULTS).map(({ key, offset }) => ({
+        severity: "error",
+        rule: "records/yaml",
+        place: at(offset, ""),
+        message: `The key ${excerpt(key)} stands twice here, and may stand once`,
+      })),
+    };
   return {
     diagnostics: [],
     record: {
@@ -103,6 +115,23 @@ export function yamlRecord(
       keyPlace: (path, key) => at(keyOffset(document, path, key), printedPath([...path, key])),
     },
   };
+}
+
+/** Keys that stand twice in one map, as text: of a number and the same in quotes one value would be lost too. */
+function repeatedKeys(document: Document): readonly { key: string; offset: number }[] {
+  const found: { key: string; offset: number }[] = [];
+  visit(document, {
+    Map: (_, { items }) => {
+      const seen = new Set<string>();
+      for (const { key } of items) {
+        if (!isScalar(key)) continue;
+        const text = String(key.value);
+        if (seen.has(text)) found.push({ key: text, offset: key.range?.[0] ?? 0 });
+        seen.add(text);
+      }
+    },
+  });
+  return found;
 }
 
 function offsetOf(document: Document, path: RecordPath): number {

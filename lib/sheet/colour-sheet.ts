@@ -34,6 +34,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
     name: record.name,
     family,
     recordDate: record.date,
+    ...(record.discontinued === undefined ? {} : { discontinued: record.discontinued }),
     vehicle,
     dispersion: record.dispersion,
     pigments,

@@ -55,7 +55,9 @@ export function isPrivatePath(path: string): boolean {
     const shape: Shape = at.shape;
     at =
       shape.form === "members"
-        ? shape.members[key]
+        ? Object.hasOwn(shape.members, key)
+          ? shape.members[key]
+          : undefined
         : shape.form === "list" || shape.form === "map"
           ? shape.member
           : undefined;

@@ -33,6 +33,8 @@ export const SHEET = section({
   name: text,
   family: orUndefined(plain<Family>({ type: "string" })),
   recordDate: orUndefined(text),
+  /** The day from which on it is made no more. */
+  discontinued: optional(text),
   vehicle: orUndefined(VEHICLE),
   dispersion: orUndefined(plain<Dispersion>({ type: "string" })),
   pigments: list(PIGMENT),

@@ -28,7 +28,10 @@ const COLUMNS = {
   signal_word: ({ sheet }) => sheet.cautions.signalWord ?? undefined,
   pictograms: ({ sheet }) => sheet.cautions.pictograms.join(" "),
   hazard_statements: hazardStatements,
-  for_sale: ({ sheet, size }) => (isOffered(sheet.cautions) && size !== undefined ? "yes" : "no"),
+  for_sale: ({ sheet, size }) =>
+    sheet.discontinued === undefined && isOffered(sheet.cautions) && size !== undefined
+      ? "yes"
+      : "no",
   price: ({ size }) => size?.price,
   currency: ({ sheet, size }) => (size?.price === undefined ? undefined : sheet.offer?.currency),
   picture: ({ sheet, site }) => address(shareImagePaths(sheet).at(-1), site),

@@ -32,7 +32,7 @@ const CATALOGUE = {
         type: "object",
         additionalProperties: false,
         required: ["slug", "name", "url", "sheet"],
-        properties: { slug: TEXT, name: TEXT, url: TEXT, sheet: TEXT },
+        properties: { slug: TEXT, name: TEXT, url: TEXT, sheet: TEXT, discontinued: TEXT },
       },
     },
   },

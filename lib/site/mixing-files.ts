@@ -1,24 +1,23 @@
 /** What the pages that mix are sent beside their script: the paints, and the tables of notations. */
 import { labOfMunsell } from "../colorimetry/munsell-inversion.ts";
 import { renotationTable } from "../mixing/notation/renotation-table.ts";
-import type { Outline } from "../mixing/reach/range-outline.ts";
-import { reachOf, type Reach } from "../pages/range-map-page.ts";
+import { sentReach } from "../mixing/reach/sent-reach.ts";
 import { hasMixing } from "../pages/mixing-data.ts";
-import { mixingOf } from "../pages/mixing-ways.ts";
+import { mixingOf, reachesOf } from "../pages/mixing-ways.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { DataFile } from "./site.ts";
 
 /** As scripts and not as JSON: a page opened from a folder may load the one and not the other. */
 export function mixingFiles(context: PageContext): DataFile[] {
   if (!hasMixing(context)) return [];
-  const reach = reachOf(context);
+  const reaches = reachesOf(context);
   return [
-    ...(reach === undefined
+    ...(reaches.length === 0
       ? []
       : [
           {
             path: "assets/scripts/mixing-reach.js",
-            text: assigned("mixingReach", sentReach(reach)),
+            text: assigned("mixingReaches", reaches.map(sentReach)),
           },
         ]),
     {
@@ -44,18 +43,6 @@ export function mixingFiles(context: PageContext): DataFile[] {
       }),
     },
   ];
-}
-
-/** At L* 50, to a tenth. */
-function sentReach({ colours, levels }: Reach) {
-  const level = levels.find(({ L }) => L === 50);
-  const short = (outline: Outline): number[] => outline.map((radius) => Number(radius.toFixed(1)));
-  return {
-    all: short(level?.all ?? []),
-    without: Object.fromEntries(
-      colours.map(({ slug }, i) => [slug, short(level?.without[i] ?? [])]),
-    ),
-  };
 }
 
 /** JSON has no infinity. */

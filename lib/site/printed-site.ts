@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
@@ -11,9 +11,11 @@ import { rangePdf } from "../print/range-pdf.ts";
 import { laidOutSheet, type LaidOutSheet, type SheetToPrint } from "../print/sheet-paper.ts";
 import { sheetPdf } from "../print/sheet-pdf.ts";
 import { contentKey } from "../sheet/revision.ts";
+import { keptPapers, type KeptPapers } from "./kept-papers.ts";
 import { cardsKey, programKey, rangeKey, sheetKey } from "./paper-keys.ts";
 import { manifestWithPapers, type PaperState } from "./published-data.ts";
 import type { BinaryFile, RangeToPrint, Site } from "./site.ts";
+import type { TheoryCache } from "./theory-cache.ts";
 
 const RANGE_PATH = "range.pdf";
 
@@ -23,14 +25,17 @@ interface Paper extends PaperState, BinaryFile {}
  * A site with its PDFs: a sheet for each colour, and the range. One that would come
  * out the same as in the earlier output is taken from there; the same bytes either way.
  * @param previousDir the output that will be replaced; need not exist.
+ * @param cache tells what was drawn before: without it nothing is taken from there.
  */
 export function printedSite(
   site: Site,
   previousDir: string,
+  cache?: TheoryCache,
 ): { readonly site: Site; readonly warnings: readonly Diagnostic[] } {
   const { prints } = site;
   if (prints === undefined) return { site, warnings: [] };
-  const before = previousPapers(previousDir);
+  const drawnBefore = keptPapers(cache);
+  const before: PreviousPapers = { dir: previousDir, isDrawn: drawnBefore.isDrawn };
   const program = programKey();
   const layouts = new Map<SheetToPrint, LaidOutSheet>();
   const laidOut = (sheet: SheetToPrint): LaidOutSheet => {
@@ -51,6 +56,7 @@ export function printedSite(
     ...(drawn.length === 0 ? [] : [printedRange(drawn, laidOut, prints, program, before)]),
     ...printedCards(prints, program, before),
   ];
+  drawnBefore.keep(papers);
   return { warnings: prints.laidOut().warnings, site: withPapers(site, papers, prints) };
 }
 
@@ -122,30 +128,20 @@ function printedCards(
   });
 }
 
-interface PreviousPapers {
+interface PreviousPapers extends Pick<KeptPapers, "isDrawn"> {
   readonly dir: string;
-  readonly states: ReadonlyMap<string, PaperState>;
 }
 
-/** What the earlier output says of its papers; nothing of a folder without a manifest that does. */
-function previousPapers(dir: string): PreviousPapers {
+/** The earlier file, when it is what was drawn from the same. */
+function kept(path: string, key: string, { dir, isDrawn }: PreviousPapers): Paper | undefined {
   try {
-    const { papers = [] } = JSON.parse(readFileSync(join(dir, "manifest.json"), "utf8")) as {
-      papers?: readonly PaperState[];
-    };
-    return { dir, states: new Map(papers.map((state) => [state.path, state])) };
+    const file = join(dir, path);
+    if (!statSync(file).isFile()) return undefined;
+    const bytes = readFileSync(file);
+    return isDrawn({ key, bytes }) ? made(path, key, bytes) : undefined;
   } catch {
-    return { dir, states: new Map() };
+    return undefined;
   }
-}
-
-/** The earlier file, when it was drawn from the same and is still as it was written. */
-function kept(path: string, key: string, { dir, states }: PreviousPapers): Paper | undefined {
-  const state = states.get(path);
-  const file = join(dir, path);
-  if (state?.key !== key || !existsSync(file)) return undefined;
-  const bytes = readFileSync(file);
-  return contentKey(bytes) === state.hash ? { path, key, hash: state.hash, bytes } : undefined;
 }
 
 function made(path: string, key: string, bytes: Uint8Array): Paper {

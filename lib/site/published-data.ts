@@ -54,6 +54,7 @@ export function catalogueJson(published: readonly PublishedSheet[], { workshop }
       name: sheet.name,
       url: `colours/${sheet.slug}/`,
       sheet: `colours/${sheet.slug}/sheet.json`,
+      ...(sheet.discontinued === undefined ? {} : { discontinued: sheet.discontinued }),
     })),
   });
 }

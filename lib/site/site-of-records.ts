@@ -14,9 +14,15 @@ import { labelPage } from "../pages/label-page.ts";
 import { pagePlace, type PagePlace } from "../pages/page-context.ts";
 import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
 import { hasMixing } from "../pages/mixing-data.ts";
-import { BENCH_PATH, MAP_PATH, PALETTE_PATH, RECIPES_PATH } from "../pages/mixing-ways.ts";
+import {
+  BENCH_PATH,
+  mapPath,
+  PALETTE_PATH,
+  reachesOf,
+  RECIPES_PATH,
+} from "../pages/mixing-ways.ts";
 import { palettePage } from "../pages/palette-page.ts";
-import { rangeMapPage, reachOf } from "../pages/range-map-page.ts";
+import { rangeMapPage } from "../pages/range-map-page.ts";
 import { recipesPage } from "../pages/recipes-page.ts";
 import { tintBenchPage } from "../pages/tint-bench-page.ts";
 import { benchPage, benchPath } from "../pages/bench-page.ts";
@@ -164,16 +170,18 @@ function sitePages(
   ];
 }
 
-/** Where the range reaches, for a range that has a white. */
+/** Where the range reaches, for a range of colours that mix. */
 function mapPages(
   context: WorkedSite["context"],
   page: (path: string, view: (place: PagePlace) => AnyPageView) => PageEntry,
 ): PageEntry[] {
-  const reach = reachOf(context);
-  return reach === undefined
+  const reaches = reachesOf(context);
+  return reaches.length === 0
     ? []
     : [
-        page(MAP_PATH, (place) => rangeMapPage(reach, context, place)),
+        ...reaches.map((reach) =>
+          page(mapPath(reach, context), (place) => rangeMapPage(reach, context, place)),
+        ),
         page(PALETTE_PATH, (place) => palettePage(context, place)),
       ];
 }

@@ -1,6 +1,7 @@
 import { parentPort } from "node:worker_threads";
+import { keptParsers } from "../records/kept-parsers.ts";
 import type { ThreadMessage } from "./site-thread.ts";
-import type { SiteTask } from "./site-task.ts";
+import type { SiteTask, SiteTelling } from "./site-task.ts";
 import { stoppedBy } from "./output-fault.ts";
 import { writtenSite } from "./written-site.ts";
 
@@ -8,13 +9,17 @@ import { writtenSite } from "./written-site.ts";
 const port = parentPort;
 if (port === null) throw new Error("This module runs in a thread of its own");
 
+/** A thread that writes one folder's site again and again parses what was edited. */
+const parsers = keptParsers();
+
 const say = (message: ThreadMessage): void => port.postMessage(message);
 
 port.on("message", (task: SiteTask) => {
-  void writtenSite(task, {
+  const tell: SiteTelling = {
     complaints: (diagnostics) => say({ kind: "complaints", diagnostics }),
     progress: (what) => say({ kind: "progress", what }),
-  }).then(
+  };
+  void writtenSite(task, tell, parsers).then(
     (report) => say({ kind: "done", report }),
     (error: unknown) => say({ kind: "failed", sentence: stoppedBy(error, task.earlierDir) }),
   );

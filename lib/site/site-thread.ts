@@ -21,7 +21,10 @@ export interface SiteThread {
 }
 
 export function siteThread(): SiteThread {
-  const worker = new Worker(join(PACKAGE_ROOT, "lib", "commands", "site-thread.js"));
+  const worker = new Worker(join(PACKAGE_ROOT, "lib", "commands", "site-thread.js"), {
+    // Views, pages and papers live for a moment each: in more room of their own few are swept before they end.
+    resourceLimits: { maxYoungGenerationSizeMb: 64 },
+  });
   let hear: ((message: ThreadMessage | Error) => void) | undefined;
   worker.on("message", (message: ThreadMessage) => hear?.(message));
   worker.on("error", (error) => hear?.(error));

@@ -1,21 +1,83 @@
-import { join } from "node:path";
+import { readdirSync, readFileSync } from "node:fs";
+import { join, sep } from "node:path";
+import { compileFunction } from "node:vm";
 import nunjucks from "nunjucks";
+import { keptBesideProgram } from "../kept/beside-program.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { typeset } from "./typeset.ts";
+
+const TEMPLATES = join(PACKAGE_ROOT, "templates");
+
+const OPTIONS: nunjucks.ConfigureOptions = {
+  autoescape: true,
+  throwOnUndefined: true,
+  trimBlocks: true,
+  lstripBlocks: true,
+};
 
 /**
  * Nunjucks over templates/: a missing figure stops the build, a record's text is escaped.
  */
 export function templateEnvironment(): nunjucks.Environment {
-  const loader = new nunjucks.FileSystemLoader(join(PACKAGE_ROOT, "templates"));
-  const environment = new nunjucks.Environment(loader, {
-    autoescape: true,
-    throwOnUndefined: true,
-    trimBlocks: true,
-    lstripBlocks: true,
-  });
+  const environment = new nunjucks.Environment(compiledTemplates(), OPTIONS);
   return environment.addFilter(
     "typeset",
     (page: unknown) => new nunjucks.runtime.SafeString(typeset(String(page))),
+  );
+}
+
+/** What Nunjucks makes of a template: its root and blocks as functions. */
+type CompiledTemplate = Readonly<Record<string, (...args: readonly unknown[]) => void>>;
+
+/** Scripts by the name of their template, and what became of those that a page has asked for. */
+interface Compiled {
+  readonly scripts: ReadonlyMap<string, string>;
+  readonly templates: Map<string, CompiledTemplate>;
+}
+
+let ofProgram: Compiled | undefined;
+
+/** A loader of its own for each environment, over templates that are compiled once a version of them. */
+function compiledTemplates(): nunjucks.ILoader {
+  const { scripts, templates } = (ofProgram ??= {
+    scripts: keptScripts(),
+    templates: new Map<string, CompiledTemplate>(),
+  });
+  const getSource = (name: string): unknown => {
+    const script = scripts.get(name);
+    if (script === undefined) return null;
+    const obj = templates.get(name) ?? ran(script, name);
+    templates.set(name, obj);
+    return { src: { type: "code", obj }, path: name };
+  };
+  return { getSource } as nunjucks.ILoader;
+}
+
+function ran(script: string, filename: string): CompiledTemplate {
+  return (compileFunction(script, [], { filename }) as () => CompiledTemplate)();
+}
+
+function keptScripts(): ReadonlyMap<string, string> {
+  const texts = readdirSync(TEMPLATES, { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".njk"))
+    .sort()
+    .map((file): [name: string, text: string] => [
+      file.replaceAll(sep, "/"),
+      readFileSync(join(TEMPLATES, file), "utf8"),
+    ]);
+  const env = new nunjucks.Environment(null, OPTIONS);
+  // Of a list of one, which its types call the one itself.
+  const wrapper = (compiled: unknown): string =>
+    (compiled as readonly { readonly template: string }[]).map(({ template }) => template).join("");
+  return keptBesideProgram(
+    "templates",
+    texts.flat(),
+    () =>
+      new Map(
+        texts.map(([name, text]) => [
+          name,
+          nunjucks.precompileString(text, { name, env, wrapper }),
+        ]),
+      ),
   );
 }

@@ -1,5 +1,5 @@
-import { createHash, randomUUID } from "node:crypto";
-import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { createHash } from "node:crypto";
+import { readdirSync, rmSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import type { ParticleModel } from "../optics/theory/particle-model.ts";
 import {
@@ -13,6 +13,7 @@ import {
 } from "../optics/theory/theory-figure.ts";
 import type { Records } from "../records/records.ts";
 import { theoryModels } from "../sheet/pigments/theory-models.ts";
+import { readKept, writeKept } from "./kept-file.ts";
 
 /** Beside the content folder; it keeps itself out of version control, and may be thrown away at any time. */
 export const CACHE_FOLDER = ".mullstone-cache";
@@ -35,7 +36,7 @@ export function theoryOnce(records: Records, cache: TheoryCache | undefined): ()
 
 /**
  * The first-principles figure of a range: each pigment's part from the cache where it was
- * kept for these very inputs, else worked out and kept. A file that is not what was written
+ * kept for these very inputs, else worked out and kept. A file that this user did not write
  * is not used; a folder that cannot be written does without.
  * @param cache undefined keeps and reads nothing.
  */
@@ -68,10 +69,9 @@ export function theoryFigure(models: TheoryModels, cache: TheoryCache | undefine
   };
 }
 
-/** A kept value with the hash of its inputs, and of itself. */
-interface KeptFile {
+/** A kept value with the hash of its inputs. */
+interface KeptFigure {
   readonly inputs: string;
-  readonly hash: string;
   readonly value: unknown;
 }
 
@@ -82,37 +82,22 @@ function keptOrMade<V>(
   made: () => V,
 ): V {
   if (cache === undefined) return made();
-  const found = keptValue(join(cache.folder, fileName(name, inputs)), inputs);
-  if (found !== undefined) return found as V;
+  const file = fileName(name, inputs);
+  const found = readKept(cache.folder, file) as Partial<KeptFigure> | null | undefined;
+  if (found?.inputs === inputs && found.value !== undefined) return found.value as V;
   const value = made();
-  if (cache.keeps) keep(cache.folder, name, { inputs, hash: hashOf(value), value });
+  if (cache.keeps && writeKept(cache.folder, file, { inputs, value } satisfies KeptFigure))
+    sweep(cache.folder, name, file);
   return value;
 }
 
-function keptValue(path: string, inputs: string): unknown {
+/** What the same pigment left before goes, as does what a killed run left aside. */
+function sweep(folder: string, name: string, own: string): void {
   try {
-    const kept = JSON.parse(readFileSync(path, "utf8")) as Partial<KeptFile> | null;
-    return kept?.inputs === inputs && kept.value !== undefined && kept.hash === hashOf(kept.value)
-      ? kept.value
-      : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-/** Written aside and moved into place, so that nobody reads half a file; what the same pigment left before goes. */
-function keep(folder: string, name: string, file: KeptFile): void {
-  try {
-    mkdirSync(folder, { recursive: true });
-    writeFileSync(join(folder, ".gitignore"), "*\n");
-    const own = fileName(name, file.inputs);
-    const aside = join(folder, `${own}.${randomUUID()}`);
-    writeFileSync(aside, `${JSON.stringify(file)}\n`, { flag: "wx" });
-    renameSync(aside, join(folder, own));
     for (const other of readdirSync(folder))
       if (other !== own && isFileOf(name, other)) rmSync(join(folder, other), { force: true });
   } catch {
-    // Nothing is lost but time: the next build works it out again.
+    // Files that nobody reads.
   }
 }
 
@@ -123,7 +108,7 @@ function fileName(name: string, inputs: string): string {
 function isFileOf(name: string, file: string): boolean {
   return (
     file.startsWith(`theory-${name}.`) &&
-    /^[0-9a-f]{16}\.json$/.test(file.slice(`theory-${name}.`.length))
+    /^[0-9a-f]{16}\.json(\.[0-9a-f-]{36})?$/.test(file.slice(`theory-${name}.`.length))
   );
 }
 

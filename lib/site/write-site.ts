@@ -1,8 +1,8 @@
-import { cpSync, mkdirSync, readdirSync, statSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, statSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { basename, dirname, join, resolve } from "node:path";
-import { buildSync } from "esbuild";
+import { basename, dirname, join } from "node:path";
 import configure from "../../eleventy.config.ts";
+import { browserAssets } from "./browser-assets.ts";
 import { FONT_FILES, FONT_LICENCES } from "./font-files.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
 import { OutputFault } from "./output-fault.ts";
@@ -20,11 +20,11 @@ interface OutputAssets {
 }
 
 /** Scripts of the workshop's own pages; the frame of every page needs one that both outputs have. */
-const OF_WORKSHOP: readonly string[] = ["batch.ts", "batch-sheet.ts", "reply.ts"];
+const OF_WORKSHOP: readonly string[] = ["batch.js", "batch-sheet.js", "reply.js"];
 const ASSETS: Readonly<Record<OutputKind, OutputAssets>> = {
   site: { scripts: (name) => !OF_WORKSHOP.includes(name), styles: ["site.css"] },
   workshop: {
-    scripts: (name) => name === "site.ts" || OF_WORKSHOP.includes(name),
+    scripts: (name) => name === "site.js" || OF_WORKSHOP.includes(name),
     styles: ["site.css", "workshop.css"],
   },
 };
@@ -100,47 +100,17 @@ export function writeData(site: Site, dir: string): void {
   }
 }
 
-/** What stands in for a package in a browser: a table of 20 kB for one of 125, and a parser without Node's buffers. */
-export const BROWSER_ALIASES = {
-  munsell: join(PACKAGE_ROOT, "lib", "mixing", "notation", "compact-munsell.ts"),
-  "csv-parse/sync": "csv-parse/browser/esm/sync",
-};
-
-/** Styles in one file, each browser script in one with what it imports, the rest as it is, fonts from their packages: the site asks no other host for anything. */
+/** The output's styles and scripts, and fonts from their packages: the site asks no other host for anything. */
 function copyAssets(dir: string, { scripts, styles }: OutputAssets): void {
-  const from = join(PACKAGE_ROOT, "assets");
   const to = join(dir, "assets");
-  mkdirSync(join(to, "styles"), { recursive: true });
-  buildSync({
-    entryPoints: styles.map((name) => join(from, "styles", name)),
-    bundle: true,
-    minify: true,
-    external: ["*.woff2"],
-    tsconfigRaw: {},
-    outdir: join(to, "styles"),
-    logLevel: "silent",
-  });
-  const entries = readdirSync(join(from, "scripts"))
-    .filter((name) => name.endsWith(".ts") && scripts(name))
-    .sort()
-    .map((name) => join(from, "scripts", name));
-  buildSync({
-    entryPoints: entries,
-    bundle: true,
-    minify: true,
-    // Not modules, which no browser loads for a page opened from a folder.
-    format: "iife",
-    platform: "browser",
-    target: "es2022",
-    tsconfigRaw: {},
-    alias: BROWSER_ALIASES,
-    // A stand-in is looked for from here, wherever the command was given.
-    absWorkingDir: PACKAGE_ROOT,
-    outdir: resolve(to, "scripts"),
-    logLevel: "silent",
-  });
-  cpSync(join(from, "icon.svg"), join(to, "icon.svg"));
-  mkdirSync(join(to, "fonts"), { recursive: true });
+  for (const folder of ["styles", "scripts", "fonts"])
+    mkdirSync(join(to, folder), { recursive: true });
+  for (const { path, text } of browserAssets()) {
+    const name = basename(path);
+    if (path.startsWith("scripts/") ? scripts(name) : styles.includes(name))
+      writeFileSync(join(to, path), text);
+  }
+  cpSync(join(PACKAGE_ROOT, "assets", "icon.svg"), join(to, "icon.svg"));
   const require = createRequire(import.meta.url);
   for (const file of FONT_FILES) cpSync(require.resolve(file), join(to, "fonts", basename(file)));
   for (const [family, licence] of FONT_LICENCES)

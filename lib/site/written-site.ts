@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
+import type { FileParsers } from "../records/parsed-files.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
@@ -8,10 +9,14 @@ import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
 import { theoryCacheOf } from "./theory-cache.ts";
 import { writeSite } from "./write-site.ts";
 
-/** Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it. */
+/**
+ * Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it.
+ * @param parsers of somebody who writes one folder's site again and again.
+ */
 export async function writtenSite(
   { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir }: SiteTask,
   tell: SiteTelling,
+  parsers?: FileParsers,
 ): Promise<SiteReport> {
   const diagnostics: Diagnostic[] = [];
   const isStopped = (found: readonly Diagnostic[]): boolean => {
@@ -25,20 +30,21 @@ export async function writtenSite(
     contentDir,
     process.cwd(),
     latestDate(date),
+    parsers,
   );
   if (isStopped(ofRecords) || records === undefined) return stopped();
+  const cache = theoryCacheOf(contentDir);
   const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
   tell.progress(`working out ${sheets}`);
   const {
     site: onScreen,
     workshop,
     warnings: ofSheets,
-  } = siteOf(records, printedDate(date, records.newestDate), theoryCacheOf(contentDir));
-  const found = claimsAs(claims, ofSheets);
+  } = siteOf(records, printedDate(date, records.newestDate), cache);
+  const ofCards = kind === "paper" ? (onScreen.prints?.laidOut().warnings ?? []) : [];
+  if (isStopped([...claimsAs(claims, ofSheets), ...ofCards])) return stopped();
   if (kind === "paper") tell.progress(`printing ${sheets}`);
-  const { site, warnings: ofPrint } =
-    kind === "paper" ? printedSite(onScreen, earlierDir) : { site: onScreen, warnings: [] };
-  if (isStopped([...found, ...ofPrint])) return stopped();
+  const site = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, dir, kind);
   await writeSite(workshop(), workshopDir, kind, "workshop");

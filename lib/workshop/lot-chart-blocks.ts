@@ -1,87 +1,176 @@
 import type { Block } from "../blocks/block.ts";
 import { statement } from "../blocks/section-blocks.ts";
-import { lotChart } from "../plots/lot-chart.ts";
+import type { Charted } from "../lots/control-chart.ts";
+import type { Tolerances } from "../lots/judgement.ts";
+import { lotChart, type LotChart } from "../plots/lot-chart.ts";
 import { statementText } from "../present/statement-text.ts";
-import { asMarkup } from "../present/views.ts";
-import type { LotBook } from "../sheet/lots/lot-book.ts";
+import { asMarkup, type PictureView, type TableView } from "../present/views.ts";
+import type { Interval } from "../quantities/interval.ts";
+import type { LotBook, LotsInTime } from "../sheet/lots/lot-book.ts";
 import { decimalText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
-import { lotAddress } from "./lot-words.ts";
+import { DASH, lotAddress } from "./lot-words.ts";
 
-/** A colour's lots in time: what the chart tells, the chart, and which lot each mark is. */
-export function lotChartBlocks(
-  { chart, colour, tolerances }: LotBook,
-  words: Words,
-  root: string,
-): Block[] {
+/** How far an axis reaches on each side of the mean at the least: strength in percent, differences in Delta-E00. */
+const LEAST_REACH: Readonly<Record<Charted, number>> = { strength: 8, letDown: 1, masstone: 1 };
+const PLACES: Readonly<Record<Charted, number>> = { strength: 1, letDown: 2, masstone: 2 };
+
+/** A colour's lots in time: what the charts tell, each chart with that of its moving ranges, and which lot each mark is. */
+export function lotChartBlocks(book: LotBook, words: Words, root: string): Block[] {
   const text = words.pages.lots.chart;
-  if (chart === undefined) return [statement(text.one)];
-  const { points, chart: found } = chart;
-  const marked = new Set(
-    found.signals.flatMap((signal) => {
+  const { charts } = book;
+  if (charts.length === 0) return [statement(text.one)];
+  const signals = charts.flatMap(({ chart }) => chart.signals);
+  const isProvisional = charts.some(({ chart }) => chart.isProvisional);
+  return [
+    ...(signals.length === 0
+      ? [statement(text.quiet)]
+      : signals.map((signal) => statement(statementText(signal, words)))),
+    { kind: "table", table: pointTable(book, words, root) },
+    ...charts.map((series): Block => ({
+      kind: "plots",
+      plots: [
+        individuals(series, book, words),
+        // One range is no chart.
+        ...(series.points.length > 2 ? [movingRanges(series, book, words)] : []),
+      ],
+    })),
+    ...(isProvisional
+      ? [
+          statement(
+            text.provisional(Math.max(...charts.map(({ points }) => points.length))),
+            "note",
+          ),
+        ]
+      : []),
+  ];
+}
+
+function individuals(series: LotsInTime, book: LotBook, words: Words): PictureView {
+  const text = words.pages.lots.chart;
+  const { of, points, chart } = series;
+  const told = new Set(
+    chart.signals.flatMap((signal) => {
+      if (signal.rule === "lots-far-apart") return [];
       const { at } = signal.values;
       const from = "from" in signal.values ? signal.values.from : at;
       return Array.from({ length: at - from + 1 }, (_, i) => from + i);
     }),
   );
-  const title = text.title(colour.record.name);
+  return picture(`${of}-${book.colour.slug}`, book, words, {
+    title: text.of[of].title(book.colour.record.name),
+    valueLabel: text.of[of].value,
+    lots: points.map(({ lot, value }, i) => ({
+      place: placeOf(lot, book),
+      value,
+      isMarked: told.has(i),
+    })),
+    mean: chart.mean,
+    limits: chart.limits,
+    tolerance: toleranceOf(of, book.tolerances),
+    leastReach: LEAST_REACH[of],
+    ...(of === "strength" ? {} : { floor: 0 }),
+    lineLabels: text.lines,
+    places: PLACES[of],
+  });
+}
+
+/** Each range stands at the later of its two lots. */
+function movingRanges(series: LotsInTime, book: LotBook, words: Words): PictureView {
+  const text = words.pages.lots.chart;
+  const { of, points, chart } = series;
+  return picture(`ranges-${of}-${book.colour.slug}`, book, words, {
+    title: text.of[of].ranges(book.colour.record.name),
+    valueLabel: text.of[of].range,
+    lots: points.slice(1).map(({ lot }, i) => {
+      const value = chart.movingRanges[i] ?? NaN;
+      return { place: placeOf(lot, book), value, isMarked: value > chart.movingRangeLimit };
+    }),
+    mean: chart.meanMovingRange,
+    limits: [0, chart.movingRangeLimit],
+    leastReach: LEAST_REACH[of] / 2,
+    floor: 0,
+    lineLabels: { ...text.lines, limits: text.lines.limit },
+    places: PLACES[of],
+  });
+}
+
+type Drawn = Pick<
+  LotChart,
+  | "title"
+  | "valueLabel"
+  | "lots"
+  | "mean"
+  | "limits"
+  | "tolerance"
+  | "leastReach"
+  | "floor"
+  | "lineLabels"
+> & {
+  /** Decimals of a value in words. */
+  readonly places: number;
+};
+
+function picture(id: string, book: LotBook, words: Words, drawn: Drawn): PictureView {
+  const text = words.pages.lots.chart;
+  const { places, ...shape } = drawn;
   const figure = (width: number, suffix: string): string =>
     lotChart({
-      idPrefix: `lots-${colour.slug}${suffix}`,
-      title,
+      ...shape,
+      idPrefix: `lots-${id}${suffix}`,
       description: text.description(
-        points
+        drawn.lots
           .map(
-            ({ lot, strengthPercent }) =>
-              `${lot.record.number} ${decimalText(strengthPercent, 1)} %`,
+            ({ place, value }) =>
+              `${book.charted[place - 1]?.record.number ?? ""} ${decimalText(value, places)}`,
           )
           .join(", "),
       ),
       width,
-      lots: points.map(({ strengthPercent }, i) => ({
-        value: strengthPercent,
-        isMarked: marked.has(i),
-      })),
-      mean: found.mean,
-      limits: found.limits,
-      tolerance: [tolerances.strengthPercent[0], tolerances.strengthPercent[1]],
-      valueLabel: text.value,
+      places: book.charted.length,
       orderLabel: text.order,
-      lineLabels: text.lines,
     });
-  return [
-    ...(found.signals.length === 0
-      ? [statement(text.quiet)]
-      : found.signals.map((signal) => statement(statementText(signal, words)))),
-    {
-      kind: "plots",
-      plots: [
-        {
-          svg: asMarkup(figure(480, "")),
-          narrow: asMarkup(figure(320, "-narrow")),
-          caption: title,
-        },
-      ],
-    },
-    ...(found.isProvisional ? [statement(text.provisional(points.length), "note")] : []),
-    {
-      kind: "table",
-      table: {
-        caption: text.points,
-        compact: true,
-        columns: [
-          { head: text.columns.place, numeric: true },
-          { head: text.columns.lot },
-          { head: text.columns.date },
-          { head: text.columns.strength, numeric: true },
-        ],
-        rows: points.map(({ lot, strengthPercent }, i) => [
-          { text: String(i + 1) },
-          { text: lot.record.number, href: `${root}${lotAddress(lot.slug)}` },
-          { text: words.date(lot.record.date) },
-          { text: decimalText(strengthPercent, 1) },
-        ]),
-      },
-    },
-  ];
+  return {
+    svg: asMarkup(figure(480, "")),
+    narrow: asMarkup(figure(320, "-narrow")),
+    caption: drawn.title,
+  };
+}
+
+function placeOf(lot: LotBook["charted"][number], { charted }: LotBook): number {
+  return charted.indexOf(lot) + 1;
+}
+
+function toleranceOf(of: Charted, tolerances: Tolerances): Interval {
+  switch (of) {
+    case "strength":
+      return tolerances.strengthPercent;
+    case "letDown":
+      return [0, tolerances.letDownDeltaE00];
+    case "masstone":
+      return [0, tolerances.masstoneDeltaE00];
+  }
+}
+
+function pointTable({ charted, charts }: LotBook, words: Words, root: string): TableView {
+  const text = words.pages.lots.chart;
+  return {
+    caption: text.points,
+    compact: true,
+    columns: [
+      { head: text.columns.place, numeric: true },
+      { head: text.columns.lot },
+      { head: text.columns.date },
+      ...charts.map(({ of }) => ({ head: text.of[of].column, numeric: true })),
+    ],
+    rows: charted.map((lot, i) => [
+      { text: String(i + 1) },
+      { text: lot.record.number, href: `${root}${lotAddress(lot.slug)}` },
+      { text: words.date(lot.record.date) },
+      ...charts.map(({ of, points }) => {
+        const value = points.find((point) => point.lot === lot)?.value;
+        return { text: value === undefined ? DASH : decimalText(value, PLACES[of]) };
+      }),
+    ]),
+  };
 }

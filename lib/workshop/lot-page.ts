@@ -2,13 +2,14 @@ import { readingNotations } from "../colorimetry/reading-notations.ts";
 import type { Block, SwatchCell } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
+import type { Candidate } from "../lots/correction.ts";
 import type { DifferenceParts } from "../lots/difference-parts.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { CellView, TableView } from "../present/views.ts";
 import type { Interval } from "../quantities/interval.ts";
 import { weighedInG } from "../records/lot-faults.ts";
-import type { Lot, Reading } from "../records/records.ts";
+import type { Lot, Reading, TintReading } from "../records/records.ts";
 import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
 import { whiteColour } from "../sheet/tints/drawdown-set.ts";
 import { decimalText } from "../words/number-text.ts";
@@ -45,7 +46,11 @@ export function lotPage(
           ...section("seen", text.sections.seen, seenBlocks(judged, book, context)),
           ...section("parts", text.sections.parts, partsBlocks(judged, context)),
           ...(state === "near" || state === "fail"
-            ? section("correction", text.sections.correction, correctionBlocks(judged, context))
+            ? section(
+                "correction",
+                text.sections.correction,
+                correctionBlocks(judged, book, context),
+              )
             : []),
         ]),
     ...section("batch", text.sections.batch, [{ kind: "table", table: batchTable(lot, context) }]),
@@ -75,7 +80,9 @@ export function lotPage(
 function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block[] {
   const { lot: text } = words.pages.lots;
   return [
-    ...comparison.remarks.map((remark) => statement(statementText(remark, words))),
+    ...[...comparison.remarks, ...comparison.notes].map((remark) =>
+      statement(statementText(remark, words)),
+    ),
     ...comparison.judged
       .filter(({ verdict }) => verdict !== "pass")
       .map(({ reason }) => statement(statementText(reason, words))),
@@ -127,23 +134,30 @@ function seenBlocks(
 ): Block[] {
   const { lot: text } = words.pages.lots;
   const { letDown } = comparison;
-  const ofLetDown = (of: Pick<Lot, "letDowns"> | typeof colour): Reading | undefined =>
-    ("letDowns" in of ? of.letDowns : of.tints).find(
+  const ofLetDown = (tints: readonly TintReading[]): Reading | undefined =>
+    tints.find(
       ({ white, massRatio }) => white === letDown?.white && massRatio === letDown.massRatio,
     )?.reading;
+  const again = lot.standard;
   return [
     {
       kind: "swatches",
       description: text.seenDescription(lot.record.number),
       rows: [...text.seenRows],
       columns: [
-        { head: text.masstone, cells: [seen(colour.masstone), seen(lot.masstone)] },
+        {
+          head: text.masstone,
+          cells: [seen(again?.masstone ?? colour.masstone), seen(lot.masstone)],
+        },
         ...(letDown === undefined
           ? []
           : [
               {
                 head: text.letDown(whiteColour(letDown.white, records).name, letDown.massRatio),
-                cells: [seen(ofLetDown(colour)), seen(ofLetDown(lot))],
+                cells: [
+                  seen(ofLetDown([...(again?.letDowns ?? []), ...colour.tints])),
+                  seen(ofLetDown(lot.letDowns)),
+                ],
               },
             ]),
       ],
@@ -198,7 +212,8 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
 
 function correctionBlocks(
   { comparison, corrections: worked }: JudgedLot,
-  { words }: PageContext,
+  { colour }: LotBook,
+  { words, records }: PageContext,
 ): Block[] {
   const { lot: text } = words.pages.lots;
   if (comparison.remarks.length > 0) return [statement(text.correctionUnread)];
@@ -211,6 +226,12 @@ function correctionBlocks(
   });
   return [
     statement(text.correctionLead(best.candidate.name, decimalText(best.gramsPer100g, 1)), "lead"),
+    ...corrections.flatMap(({ candidate }) => {
+      const foreign = foreignPigments(candidate, colour, records);
+      return foreign.length === 0
+        ? []
+        : [statement(text.correctionForeign(candidate.name, words.listed(foreign)))];
+    }),
     {
       kind: "table",
       table: {
@@ -235,6 +256,23 @@ function correctionBlocks(
       },
     },
   ];
+}
+
+/** Pigments that a correction brings in and the colour is not made of, by Colour Index name. */
+function foreignPigments(
+  { kind, slug }: Candidate,
+  { record }: LotBook["colour"],
+  { colours, pigments }: PageContext["records"],
+): string[] {
+  if (kind === "lot") return [];
+  const own = new Set(record.pigments.map(({ pigment }) => pigment));
+  const added = colours.get(slug)?.record.pigments.map(({ pigment }) => pigment) ?? [slug];
+  return added
+    .filter((pigment) => !own.has(pigment))
+    .map((pigment) => {
+      const found = pigments.get(pigment)?.record;
+      return found?.colourIndexName ?? found?.name ?? pigment;
+    });
 }
 
 function batchTable({ record }: Lot, { words, records }: PageContext): TableView {

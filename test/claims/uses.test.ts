@@ -3,6 +3,8 @@ import { answerColours } from "../../lib/answers/answer-pages.ts";
 import { shownPaths } from "../../lib/answers/shown-paths.ts";
 import { recordRoots } from "../../lib/claims/record-roots.ts";
 import { recordsNamed, usesOf, type Uses } from "../../lib/claims/uses.ts";
+import { soundWorkshops } from "../fuzz/sound-workshops.ts";
+import { contentFolder } from "../support/content-folder.ts";
 import { RECORDS as records, sheets as sheetsOf, worked } from "../support/demonstration.ts";
 import { mullstone } from "../support/mullstone.ts";
 
@@ -110,16 +112,19 @@ describe("what rests on a record", () => {
 });
 
 test("check --uses prints it, and tells an unknown name in one line with the nearest", async () => {
+  const { home: cwd } = contentFolder(
+    soundWorkshops().find((texts) => "pigments/green-earth.yaml" in texts) ?? {},
+  );
   const [known, unknown] = await Promise.all([
-    mullstone(["check", "--uses", "raw-umber"]),
-    mullstone(["check", "--uses", "raw-umbre"]),
+    mullstone(["check", "--uses", "green-earth"], { cwd }),
+    mullstone(["check", "--uses", "green-erth"], { cwd }),
   ]);
   expect([known.code, known.complaints]).toEqual([0, ""]);
-  expect(known.output).toMatch(/^pigment raw-umber: 1 colour, /m);
-  expect(known.output).toMatch(/^ {4}raw-umber: .*\boil\b/m);
+  expect(known.output).toMatch(/^pigment green-earth: 1 colour, /m);
+  expect(known.output).toMatch(/^ {4}green-earth: .*\boil\b/m);
   expect([unknown.code, unknown.output, unknown.complaints]).toEqual([
     1,
     "",
-    "No colour, pigment, vehicle, reading or source is called raw-umbre; nearest: raw-umber\n",
+    "No colour, pigment, vehicle, reading or source is called green-erth; nearest: green-earth\n",
   ]);
 });

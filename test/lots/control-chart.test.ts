@@ -9,7 +9,7 @@ import { checkTable } from "../support/checks.ts";
  */
 const HARDNESS = [51, 52, 54, 55, 55, 51, 52, 50, 51, 56, 51, 57, 58, 50, 53, 52, 54, 50, 56, 53];
 const PRINTED_RANGES = [1, 2, 1, 0, 4, 1, 2, 1, 5, 5, 6, 1, 8, 3, 1, 2, 4, 6, 3];
-const chart = controlChart(HARDNESS);
+const chart = controlChart(HARDNESS, "strength");
 
 test("the readings are those of the exercise: sum and moving ranges as printed", () => {
   expect(HARDNESS.reduce((sum, value) => sum + value, 0)).toBe(1061);
@@ -36,7 +36,7 @@ checkTable(
 
 /** Ten flow rates, of the section on individuals charts. */
 const FLOW = [49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1];
-checkTable("flow rates", (at: 0 | 1) => controlChart(FLOW).limits[at], [
+checkTable("flow rates", (at: 0 | 1) => controlChart(FLOW, "strength").limits[at], [
   {
     basis: "memory",
     source: "nist-handbook",
@@ -57,7 +57,7 @@ checkTable("flow rates", (at: 0 | 1) => controlChart(FLOW).limits[at], [
 
 describe("signals", () => {
   const rules = (values: readonly number[]): readonly string[] =>
-    controlChart(values).signals.map(({ rule }) => rule);
+    controlChart(values, "strength").signals.map(({ rule }) => rule);
 
   test("none of the exercise: no point beyond the limits, no run", () =>
     expect(rules(HARDNESS)).toEqual([]));
@@ -66,10 +66,12 @@ describe("signals", () => {
     expect(rules([100, 101, 102, 103, 104, 105])).toEqual(["lots-drifting-up"]);
     expect(rules([100, 101, 102, 103, 104])).toEqual([]);
     expect(rules([100, 99, 98, 97, 96, 95])).toEqual(["lots-drifting-down"]);
-    expect(controlChart([99, 100, 101, 102, 103, 104, 105, 104.5]).signals).toContainEqual(
+    expect(
+      controlChart([99, 100, 101, 102, 103, 104, 105, 104.5], "strength").signals,
+    ).toContainEqual(
       expect.objectContaining({
         rule: "lots-drifting-up",
-        values: { from: 0, at: 6, count: 7 },
+        values: { of: "strength", from: 0, at: 6, count: 7 },
       }),
     );
   });
@@ -85,17 +87,32 @@ describe("signals", () => {
 
   test("one that jumps among many that do not lies beyond the limits", () => {
     const values = Array.from({ length: 20 }, (_, i) => 100 + (i % 2) * 0.5).with(12, 112);
-    expect(controlChart(values).signals[0]).toMatchObject({
+    expect(controlChart(values, "strength").signals[0]).toMatchObject({
       rule: "lot-beyond-limits",
-      values: { at: 12, value: 112 },
+      values: { of: "strength", at: 12, value: 112 },
     });
+  });
+
+  test("two neighbours further apart than 3.267 mean ranges are told, at the later of them", () => {
+    const values = Array.from({ length: 20 }, (_, i) => 100 + (i % 2) * 0.5).with(12, 112);
+    const [signal] = controlChart(values, "strength").signals.filter(
+      ({ rule }) => rule === "lots-far-apart",
+    );
+    expect(signal?.values).toMatchObject({ of: "strength", at: 12, range: 11.5 });
+    expect(rules(HARDNESS)).not.toContain("lots-far-apart");
+  });
+
+  test("a difference has no limit below nought, a strength may", () => {
+    const values = [0.1, 0.9, 0.2, 0.8];
+    expect(controlChart(values, "letDown").limits[0]).toBe(0);
+    expect(controlChart(values, "strength").limits[0]).toBeLessThan(0);
   });
 
   test("fewer than twenty give provisional limits, one gives none", () => {
     expect(chart.isProvisional).toBe(false);
-    expect(controlChart(HARDNESS.slice(1)).isProvisional).toBe(true);
-    expect(() => controlChart([1])).toThrow("count of values");
-    expect(() => controlChart([1, NaN])).toThrow("value of a chart");
+    expect(controlChart(HARDNESS.slice(1), "strength").isProvisional).toBe(true);
+    expect(() => controlChart([1], "strength")).toThrow("count of values");
+    expect(() => controlChart([1, NaN], "strength")).toThrow("value of a chart");
   });
 });
 

@@ -83,7 +83,7 @@ describe("a correction", () => {
     ["ochre", OCHRE],
     ["white", whiteCoefficients(WHITE)],
   ] as const)(
-    "with %s is no worse than the best of 25 000 doses tried one by one",
+    "with %s is no worse than the best of 2,500 doses tried one by one",
     (name, paint) => {
       const lot = lotOf(mixedPaint(mixedPaint(RED, EXTENDER, -0.15), OCHRE, -0.05));
       const target = [lot.standard.masstone, lot.standard.letDown].map((ratio) =>

@@ -1,63 +1,14 @@
 import { execFileSync } from "node:child_process";
-import {
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  symlinkSync,
-  writeFileSync,
-} from "node:fs";
-import { dirname, join } from "node:path";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { beforeAll, describe, expect, inject, test } from "vitest";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { installed, packed, ROOT } from "../support/installed-package.ts";
 import { mullstone } from "../support/mullstone.ts";
-
-const ROOT = join(import.meta.dirname, "../..");
-
-interface Lock {
-  readonly packages: Readonly<
-    Record<string, { readonly dev?: boolean; readonly optional?: boolean }>
-  >;
-}
-
-/** Folders of node_modules that an install of the package alone would bring: what only tests and lint need is left out. */
-function runtimeModules(): string[] {
-  const { packages } = JSON.parse(readFileSync(join(ROOT, "package-lock.json"), "utf8")) as Lock;
-  return Object.entries(packages)
-    .filter(
-      ([path, { dev }]) =>
-        /^node_modules\/(?:@[^/]+\/)?[^/]+$/.test(path) &&
-        dev !== true &&
-        existsSync(join(ROOT, path)),
-    )
-    .map(([path]) => path);
-}
-
-interface Installed {
-  readonly home: string;
-  readonly bin: string;
-  readonly packageDir: string;
-}
-
-/** The tarball unpacked into a node_modules of its own, dependencies linked from this checkout: what `npm install` makes, without a network. */
-function installed(tarball: string): Installed {
-  const home = mkdtempSync(join(inject("scratch"), "installed-"));
-  for (const path of runtimeModules()) {
-    mkdirSync(dirname(join(home, path)), { recursive: true });
-    symlinkSync(join(ROOT, path), join(home, path));
-  }
-  const packageDir = join(home, "node_modules", "mullstone");
-  mkdirSync(packageDir);
-  execFileSync("tar", ["-xzf", tarball, "-C", packageDir, "--strip-components=1"]);
-  return { home, packageDir, bin: join(packageDir, "lib", "mullstone.js") };
-}
 
 let tarball = "";
 beforeAll(() => {
-  const folder = mkdtempSync(join(inject("scratch"), "packed-"));
-  execFileSync("npm", ["pack", "--silent", "--pack-destination", folder], { cwd: ROOT });
-  tarball = join(folder, readdirSync(folder).find((name) => name.endsWith(".tgz")) ?? "");
+  tarball = packed(mkdtempSync(join(inject("scratch"), "packed-")));
 });
 
 describe("what npm packs", () => {
@@ -111,7 +62,7 @@ describe("what npm packs", () => {
 
 describe("the package installed into an empty folder", () => {
   test("builds a workshop's records into pages, though it lies in node_modules, which Eleventy would pass over", async () => {
-    const { home, bin } = installed(tarball);
+    const { home, bin } = installed(tarball, mkdtempSync(join(inject("scratch"), "installed-")));
     const { content } = contentFolder(SMALLEST_WORKSHOP);
     const { code, output, complaints } = await mullstone(
       ["build", "--content", content, "--output", "site"],
@@ -133,7 +84,7 @@ describe("the package installed into an empty folder", () => {
   });
 
   test("heeds no .gitignore of that folder", async () => {
-    const { home, bin } = installed(tarball);
+    const { home, bin } = installed(tarball, mkdtempSync(join(inject("scratch"), "installed-")));
     writeFileSync(join(home, ".gitignore"), "*\n");
     const { content } = contentFolder(SMALLEST_WORKSHOP);
     const { code, complaints } = await mullstone(
@@ -146,7 +97,10 @@ describe("the package installed into an empty folder", () => {
   });
 
   test("fails, says so and writes nothing when no page comes out", async () => {
-    const { home, bin, packageDir } = installed(tarball);
+    const { home, bin, packageDir } = installed(
+      tarball,
+      mkdtempSync(join(inject("scratch"), "installed-")),
+    );
     const wiring = join(packageDir, "eleventy.config.ts");
     const text = readFileSync(wiring, "utf8");
     const heedless = text.replaceAll(/^.*(?:ignores\.delete|setUseGitIgnore).*\n/gm, "");

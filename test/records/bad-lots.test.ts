@@ -16,7 +16,7 @@ const SOUND = {
   ...SMALLEST_WORKSHOP,
   "workshop.yaml": "name: Test Workshop\nvehicle: linseed-oil\n",
   "vehicles/linseed-oil.yaml": "name: Linseed oil\nkind: oil\noil: linseed\n",
-  "readings/lots.csv": flatReadings({ masstone: 0.021 }),
+  "readings/lots.csv": flatReadings({ masstone: 0.021, again: 0.0211 }),
   "lots/lb-1.yaml": LOT,
 };
 const TRIAL = `kind: exposure
@@ -57,6 +57,22 @@ describe("a lot", () => {
       'geometry: "d/8 included"',
       [
         "content/lots/lb-1.yaml:8 error The lot was read d/8 included, and its standard 45/0: the two can't be held against each other",
+      ],
+    ],
+    [
+      "whose standard was read again in another geometry",
+      "yieldG: 900",
+      'yieldG: 900\nstandard: { masstone: { reading: lots, column: again, scale: factor, geometry: "d/8 included" } }',
+      [
+        "content/lots/lb-1.yaml:7 error The standard was read again d/8 included, and before 45/0: the two can't be held against each other",
+      ],
+    ],
+    [
+      "calibrated on a day that is none",
+      'geometry: "45/0"',
+      'geometry: "45/0", calibration: 2026-02-30',
+      [
+        'content/lots/lb-1.yaml:8 error masstone.calibration can\'t be "2026-02-30": it takes a date, YYYY-MM-DD',
       ],
     ],
     [

@@ -469,7 +469,9 @@ describe("YAML and front matter", () => {
     {
       what: "a key twice",
       files: { [PIGMENT]: "name: Lamp black\nname: Bone black\n" },
-      told: [`${PIGMENT_LINE}:2:1 error Map keys must be unique records/yaml`],
+      told: [
+        `${PIGMENT_LINE}:2:1 error The key name stands twice here, and may stand once records/yaml`,
+      ],
     },
     {
       what: "two documents in one file",

@@ -113,6 +113,23 @@ describe("a record that no hand writes", () => {
     expect(found.join("\n")).toContain("And 4,980 more unknown keys of this kind in the record");
   });
 
+  test("of 50,000 faults the first twenty are named, and the rest counted", () => {
+    const letters = [..."abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"];
+    const keys = letters
+      .flatMap((a) => letters.flatMap((b) => letters.map((c) => `${a}${b}${c}`)))
+      .slice(0, 50_000);
+    const before = process.cpuUsage();
+    const found = told({ "pigments/lamp-black.yaml": `{name: Lamp black,${keys.join(",")}}` });
+    expect(process.cpuUsage(before).user / 1e6).toBeLessThan(10);
+    const unknown = found.filter((line) => line.includes("There is no key"));
+    expect(unknown).toHaveLength(20);
+    expect(unknown[0]).toMatch(
+      /^content\/pigments\/lamp-black.yaml:1:19 error There is no key aaa /,
+    );
+    expect(found.join("\n")).toContain("And 49,980 more unknown keys of this kind in the record");
+    expect(found.join("\n").length).toBeLessThan(15_000);
+  });
+
   test("a key of 5,000 letters is cut at 80", () => {
     const [line = ""] = told({
       "colours/lamp-black.md": withFrontMatter(`${"k".repeat(900)}: 1\n`),

@@ -6,6 +6,7 @@ const SCIENCES = ["colorimetry", "optics", "formulation", "permanence", "drying"
 /** Rooms from the bottom up: one may import from any below it, and from none of its own height but those named next. */
 const FLOORS: readonly (readonly string[])[] = [
   ["diagnostics"],
+  ["kept"],
   ["sources"],
   ["quantities"],
   SCIENCES,
@@ -58,7 +59,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   send: /^lib\/site\/site-server\.ts$/,
   "markdown-it": /^lib\/(?:pages\/markdown|answers\/answer-markdown)\.ts$/,
   "node:crypto":
-    /^lib\/(?:sheet\/revision|site\/build-lock|site\/theory-cache|site\/work-folder)\.ts$/,
+    /^lib\/(?:kept\/[\w-]+|sheet\/revision|site\/build-lock|site\/theory-cache|site\/work-folder)\.ts$/,
 };
 
 /** `csv-parse` of "csv-parse/sync", `@11ty/eleventy` of a path in it; Node's own modules keep their whole name. */
@@ -72,7 +73,7 @@ function packageOf(specifier: string): string {
 }
 
 /** Rooms that may touch files and whatever else Node has. */
-const NODE_ROOMS = new Set(["knowledge", "records", "print", "site", "commands"]);
+const NODE_ROOMS = new Set(["kept", "knowledge", "records", "print", "site", "commands"]);
 
 const MODULES = libModules();
 

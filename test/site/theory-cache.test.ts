@@ -82,7 +82,7 @@ describe("a first-principles figure from the cache", () => {
       "another value under the same name",
       (text: string) => text.replace(/"low":(-?[\d.]+)/, '"low":9'),
     ],
-    ["another hash", (text: string) => text.replace(/"hash":"./, '"hash":"x')],
+    ["another seal", (text: string) => text.replace(/"seal":"./, '"seal":"x')],
     ["other inputs", (text: string) => text.replace(/"inputs":"./, '"inputs":"x')],
   ])("a file that holds %s is not used, and is written anew", (_, spoil) => {
     const fresh = theoryFigure(MODELS, cache);

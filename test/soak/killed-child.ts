@@ -1,6 +1,7 @@
 /**
  * One job that writes, killed at its n-th change of the disk: `killed-child.ts JOB FOLDER N before|after`.
- * `loop` in place of a job writes both outputs, cards and the cache again and again, until it is killed.
+ * The jobs: `outputs`, the site and the workshop's pages swapped as a build does it; `cards`; `cache`.
+ * `loop` in place of a job does all of them again and again, until it is killed.
  * Every function of node:fs that changes something is counted; the process kills itself there.
  */
 import fs from "node:fs";
@@ -21,6 +22,9 @@ const CHANGES = [
   "unlinkSync",
   "writeFileSync",
 ] as const;
+/** One edition in so many of the loop works the cache's figure out, which takes longer than all writing. */
+const CACHE_EVERY = 16;
+
 let count = 0;
 const functions = fs as unknown as Record<string, (...args: unknown[]) => unknown>;
 for (const name of CHANGES) {
@@ -30,62 +34,48 @@ for (const name of CHANGES) {
     count += 1;
     const isHere = count === Number(at);
     if (isHere && moment === "before") process.kill(process.pid, "SIGKILL");
-    const result = real(...args);
-    if (isHere) process.kill(process.pid, "SIGKILL");
-    return result;
+    try {
+      return real(...args);
+    } finally {
+      if (isHere) process.kill(process.pid, "SIGKILL");
+    }
   };
 }
 syncBuiltinESMExports();
 
-const { buildFolder } = await import("../../lib/site/output-folder.ts");
+const { buildFolders } = await import("../../lib/site/output-pair.ts");
 const { outputFile } = await import("../../lib/site/output-file.ts");
 const { writeSmallSite, smallPdf } = await import("./small-site.ts");
-const { theoryFigure } = await import("../../lib/site/theory-cache.ts");
-const { particleModel } = await import("../../lib/optics/theory/particle-model.ts");
+const { smallTheory } = await import("./small-theory.ts");
 
-if (job === "swap") {
-  const built = buildFolder(join(folder, "site"), join(folder, "content"));
-  writeSmallSite(built.dir, "new");
+function writeOutputs(text: string): void {
+  const [site, bench, content] = ["site", "bench", "content"].map((name) => join(folder, name));
+  const built = buildFolders(site ?? "", bench ?? "", content ?? "");
+  writeSmallSite(built.dir, text);
+  writeSmallSite(built.workshopDir, text, "workshop");
   built.publish();
-} else if (job === "cards") {
-  outputFile(join(folder, "cards.pdf"), join(folder, "content")).write(
-    Buffer.from(smallPdf("new")),
-  );
-} else if (job === "loop") {
-  const { buildFolders } = await import("../../lib/site/output-pair.ts");
+}
+
+function writeCards(text: string): void {
+  outputFile(join(folder, "cards.pdf"), join(folder, "content")).write(Buffer.from(smallPdf(text)));
+}
+
+function keepTheory(): void {
+  smallTheory({ folder: join(folder, "cache"), keeps: true });
+}
+
+if (job === "outputs") writeOutputs("new");
+else if (job === "cards") writeCards("new");
+else if (job === "cache") keepTheory();
+else
   for (let edition = 1; ; edition++) {
     const text = edition % 2 === 1 ? "new" : "old";
-    const built = buildFolders(
-      join(folder, "site"),
-      join(folder, "bench"),
-      join(folder, "content"),
-    );
-    writeSmallSite(built.dir, text);
-    writeSmallSite(built.workshopDir, text, "workshop");
-    built.publish();
-    outputFile(join(folder, "cards.pdf"), join(folder, "content")).write(
-      Buffer.from(smallPdf(text)),
-    );
-    fs.rmSync(join(folder, ".mullstone-cache"), { recursive: true, force: true });
-    theory();
+    writeOutputs(text);
+    writeCards(text);
+    if (edition % CACHE_EVERY === 0) {
+      fs.rmSync(join(folder, "cache"), { recursive: true, force: true });
+      keepTheory();
+    }
     if (edition === 2) process.stdout.write("at work");
   }
-} else process.stdout.write(JSON.stringify(theory()));
 process.stderr.write(`${count}`);
-
-/** The first-principles figure of one white, kept. */
-function theory(): unknown {
-  const white = particleModel({
-    slug: "rutile",
-    name: "rutile",
-    colourIndexName: "PW 6",
-    sizeUm: 0.23,
-    refractiveIndex: undefined,
-    isClear: true,
-  });
-  if ("rule" in white) throw new Error(white.rule);
-  return theoryFigure(
-    { whites: [white], blacks: [] },
-    { folder: join(folder, ".mullstone-cache"), keeps: true },
-  );
-}

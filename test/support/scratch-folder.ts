@@ -14,5 +14,7 @@ declare module "vitest" {
 export default function scratchFolder(project: TestProject): () => void {
   const folder = mkdtempSync(join(tmpdir(), "mullstone-test-"));
   project.provide("scratch", folder);
+  // What a command keeps for its user is kept there too.
+  process.env["XDG_STATE_HOME"] = join(folder, "state");
   return () => rmSync(folder, { recursive: true, force: true });
 }

@@ -764,6 +764,11 @@ const RECIPES: RecipesView = {
 const RANGE_MAP: RangeMapView = {
   ...PAGE,
   kind: "range-map",
+  white: "zinc-white",
+  whites: [
+    { text: "zinc white", href: "../", current: true },
+    { text: "Lead <White>", href: "lead-white/" },
+  ],
   heading: "Map of the range",
   lead: ["Where the colours lie."],
   ways: MIXING_WAYS,
@@ -780,6 +785,9 @@ const RANGE_MAP: RangeMapView = {
 const PALETTE: PaletteView = {
   ...PAGE,
   kind: "palette",
+  whites: WHITES,
+  levels: [30, 50, 70],
+  level: 50,
   heading: "Palette",
   lead: ["Choose your tubes."],
   ways: MIXING_WAYS,

@@ -45,9 +45,13 @@ export interface MixLimits {
 }
 
 /** Whether a paint may be in a mixture at all. */
-export function paintPasses({ facts }: MixingPaint, limits: MixLimits): boolean {
+export function paintPasses(
+  { facts, isDiscontinued = false }: MixingPaint,
+  limits: MixLimits,
+): boolean {
   const { withoutMetals, lightfastness, isUnlabelled } = limits;
   return (
+    !isDiscontinued &&
     !facts.metals.some((metal) => withoutMetals.includes(metal)) &&
     (withoutMetals.length === 0 || !facts.warning.isUnknown) &&
     (lightfastness === undefined || (facts.lightfastness?.rank ?? Infinity) <= lightfastness) &&

@@ -7,6 +7,7 @@
  */
 import type { Lab } from "../../colorimetry/viewing.ts";
 import type { MatchProblem } from "./match-problem.ts";
+import { at } from "../../quantities/at.ts";
 import { solved } from "./small-system.ts";
 
 export interface MatchedAmounts {
@@ -23,8 +24,8 @@ const ITERATIONS_MAX = 14;
 const STEP_MAX = 1.2;
 /** Nearer than this a further step tells nothing [Delta-E00]. */
 const FOUND = 0.005;
-/** Share by mass [1] under which a paint counts as not there. */
-export const SHARE_MIN = 1e-4;
+/** Share by mass [1] under which a paint counts as not there: nobody weighs it on a palette. */
+export const SHARE_MIN = 1e-3;
 
 /**
  * @param members indices into the problem's K and S; 0 is the white.
@@ -130,13 +131,17 @@ function plainLab(
   const { offset, gain, k2 } = form;
   const amounts = logs.map((log) => Math.exp(log));
   const slopes = new Float64Array(3 * m);
-  let [X, Y, Z] = [0, 0, 0];
+  const [ofK, ofS] = [members.map((member) => at(K, member)), members.map((one) => at(S, one))];
+  let X = 0;
+  let Y = 0;
+  let Z = 0;
   for (let i = 0; i < weights.X.length; i++) {
-    let [k, s] = [0, 0];
+    let k = 0;
+    let s = 0;
     for (let j = 0; j < m; j++) {
-      const member = members[j] ?? 0;
-      k += (amounts[j] ?? NaN) * (K[member]?.[i] ?? NaN);
-      s += (amounts[j] ?? NaN) * (S[member]?.[i] ?? NaN);
+      const amount = amounts[j] ?? NaN;
+      k += amount * (ofK[j]?.[i] ?? NaN);
+      s += amount * (ofS[j]?.[i] ?? NaN);
     }
     const theta = k / s;
     const root = Math.max(Math.sqrt(theta * (theta + 2)), 1e-9);
@@ -144,14 +149,15 @@ function plainLab(
     const outer = 1 - k2 * R;
     const reading = offset + (gain * R) / outer;
     const slope = ((-R / root) * gain) / (outer * outer) / s;
-    const [wX, wY, wZ] = [weights.X[i] ?? 0, weights.Y[i] ?? 0, weights.Z[i] ?? 0];
+    const wX = weights.X[i] ?? 0;
+    const wY = weights.Y[i] ?? 0;
+    const wZ = weights.Z[i] ?? 0;
     X += wX * reading;
     Y += wY * reading;
     Z += wZ * reading;
     for (let j = 0; j < m; j++) {
-      const member = members[j] ?? 0;
       const by =
-        slope * (amounts[j] ?? NaN) * ((K[member]?.[i] ?? NaN) - theta * (S[member]?.[i] ?? NaN));
+        slope * (amounts[j] ?? NaN) * ((ofK[j]?.[i] ?? NaN) - theta * (ofS[j]?.[i] ?? NaN));
       slopes[3 * j] = (slopes[3 * j] ?? 0) + wX * by;
       slopes[3 * j + 1] = (slopes[3 * j + 1] ?? 0) + wY * by;
       slopes[3 * j + 2] = (slopes[3 * j + 2] ?? 0) + wZ * by;

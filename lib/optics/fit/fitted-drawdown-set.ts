@@ -213,7 +213,8 @@ function hidingCoat({ masstone, film }: Pick<White, "masstone" | "film">): Measu
   return film === undefined ? masstone : undefined;
 }
 
-function filmScale(
+/** Thickness of films, and mass of what was weighed in a volume of their paint, as far as known. */
+export function filmScale(
   films: readonly PaintFilm[],
   { filmUm }: FilmsOptics,
   kind: RatioKind,

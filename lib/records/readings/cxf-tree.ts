@@ -69,15 +69,16 @@ export function cxfTree(
     });
   }
 
-  parser.on("error", (error) =>
+  parser.on("error", (error) => {
+    const what = plainFault(error.message.replace(/^(?:[^:]*:)?\d+:\d+: /, ""));
     stop(
       written ? text.length : parser.position - 1,
       "xml",
-      `The XML is broken: ${error.message.replace(/^(?:[^:]*:)?\d+:\d+: /, "")}`,
-      error.message.replace(/^(?:[^:]*:)?\d+:\d+: /, ""),
+      `The XML is broken: ${what}`,
+      what,
       "a well-formed document",
-    ),
-  );
+    );
+  });
   parser.on("doctype", () =>
     stop(
       text.lastIndexOf("<!DOCTYPE", parser.position - 1),
@@ -185,4 +186,13 @@ export function elementAt(
   ...names: readonly string[]
 ): CxfElement | undefined {
   return names.reduce<CxfElement | undefined>((found, name) => childrenOf(found, name)[0], element);
+}
+
+/** What the parser says, in words of a sentence. */
+function plainFault(said: string): string {
+  const [, tag] = /^unclosed tag: (.*)$/s.exec(said) ?? [];
+  if (tag !== undefined) return `${tag} is not closed`;
+  return /^(?:undefined|empty|malformed).* entity/.test(said)
+    ? "& begins the name of a letter, and no such name is known; a plain & is written &amp;"
+    : said.replace(/\.$/, "");
 }

@@ -133,6 +133,9 @@ export const colourSchema = z.strictObject({
     .optional()
     .describe("the lot of lots/ whose retained sample later lots are held against"),
   tolerances: tolerances.optional().describe("of its lots, in place of the workshop's"),
+  discontinued: isoDate
+    .optional()
+    .describe("made no more from this day on: the sheet stays, and says what replaces it"),
   date: isoDate.optional(),
 });
 export type ColourRecord = z.infer<typeof colourSchema>;

@@ -42,6 +42,10 @@ export const lotSchema = z.strictObject({
   retainedSample: privateKey(text).optional().describe("number of the sample that is kept"),
   masstone: plainReading.optional(),
   letDowns: z.array(tint).max(20).optional(),
+  standard: z
+    .strictObject({ masstone: plainReading.optional(), letDowns: z.array(tint).max(20).optional() })
+    .optional()
+    .describe("the retained standard, read again beside this lot: it is held against that"),
   yieldG: privateKey(within("massG")).optional().describe("what came off slab or mill"),
   tubes: z
     .array(

@@ -44,6 +44,9 @@ function spectralForm<T extends z.ZodRawShape>(further: T) {
       .optional()
       .describe("standard uncertainty of a reflectance factor"),
     date: isoDate.optional(),
+    calibration: isoDate
+      .optional()
+      .describe("day of the instrument's calibration that it was read under; without it `date`"),
     ...further,
   });
 }

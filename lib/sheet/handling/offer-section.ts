@@ -24,7 +24,8 @@ export function isOffered(
 
 /**
  * What a paint is put up in and what it costs. A page is read in every market: as
- * soon as one of the workshop's forbids the general sale there is no price on it.
+ * soon as one of the workshop's forbids the general sale there is no price on it,
+ * nor on a paint that is made no more.
  */
 export function offerSection(
   colour: Colour,
@@ -34,8 +35,9 @@ export function offerSection(
   const { sizes } = colour;
   const { unknown } = cautions;
   if (sizes.length === 0 && unknown.length === 0) return undefined;
-  const priced = isOffered(cautions) && currency !== undefined;
-  return restingOn([...colourRecord(colour, "sizes", "legalBasis"), WORKSHOP], {
+  const isMade = colour.record.discontinued === undefined;
+  const priced = isMade && isOffered(cautions) && currency !== undefined;
+  return restingOn([...colourRecord(colour, "sizes", "legalBasis", "discontinued"), WORKSHOP], {
     ...(priced ? { currency } : {}),
     sizes:
       unknown.length > 0

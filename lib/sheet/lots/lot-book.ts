@@ -1,28 +1,26 @@
 /** All lots of a colour, held against its standard and each other. */
 import { xyzToLab } from "../../colorimetry/lab.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
-import { controlChart, type ControlChart } from "../../lots/control-chart.ts";
-import { corrections, type Candidate, type Correction } from "../../lots/correction.ts";
+import { controlChart, type Charted, type ControlChart } from "../../lots/control-chart.ts";
+import type { Correction } from "../../lots/correction.ts";
 import { CUSTOMARY_TOLERANCES, type Tolerances } from "../../lots/judgement.ts";
 import {
-  absorptionUncertainty,
   benchOf,
-  letDownPair,
   lotAgainstStandard,
   readAlike,
   type LotComparison,
   type LotFigures,
   type WorkshopSpread,
 } from "../../lots/lot-against-standard.ts";
-import { absorptionOf } from "../../lots/let-down-absorption.ts";
-import { paintCoefficients, whiteCoefficients } from "../../lots/paint-coefficients.ts";
 import { lotStrength } from "../../lots/lot-strength.ts";
 import { replicateSpread } from "../../lots/replicate-spread.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
-import type { Colour, Lot, Records, TintReading } from "../../records/records.ts";
+import type { Colour, Lot, Records } from "../../records/records.ts";
 import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
+import { lotCorrections } from "./lot-corrections.ts";
+import { readSpectra } from "./read-spectra.ts";
 
 export interface JudgedLot {
   readonly lot: Lot;
@@ -43,16 +41,25 @@ export interface LotBook {
   /** Not made yet. */
   readonly planned: readonly Lot[];
   readonly tolerances: Tolerances;
-  /** Strength [%] of every lot that was let down, the standard among them, in order of date. */
-  readonly chart?: { readonly chart: ControlChart; readonly points: readonly ChartPoint[] };
+  /** Lots with a point in one of the charts, in order of date. */
+  readonly charted: readonly Lot[];
+  /** Of what was read of two lots at least: strength, then differences from the standard. */
+  readonly charts: readonly LotsInTime[];
+}
+
+/** One figure over the lots of a colour. */
+export interface LotsInTime {
+  readonly of: Charted;
+  readonly chart: ControlChart;
+  readonly points: readonly ChartPoint[];
 }
 
 export interface ChartPoint {
   readonly lot: Lot;
-  readonly strengthPercent: number;
+  readonly value: number;
 }
 
-const MOST_CORRECTIONS = 3;
+const CHARTED: readonly Charted[] = ["strength", "letDown", "masstone"];
 
 /** Books of all colours that have lots, by slug, and the replicate spread of the whole workshop. */
 export function lotBooks(records: Records): {
@@ -96,34 +103,62 @@ function lotBook(
     .filter((lot) => lot !== standard)
     .map((lot): JudgedLot => {
       const figures = lotFigures(lot);
-      const comparison = lotAgainstStandard(against, figures, whites, tolerances, spread);
+      const beside = standardBeside(against, lot);
+      const comparison = lotAgainstStandard(beside, figures, whites, tolerances, spread);
       return {
         lot,
         comparison,
         corrections: () =>
           comparison.verdict === "pass" || comparison.remarks.length > 0
             ? []
-            : lotCorrections(colour, lot, figures, against, whites, records),
+            : lotCorrections(colour, lot, figures, beside, whites, records),
       };
     });
-  const points = made.flatMap((lot): ChartPoint[] => {
-    if (lot === standard) return [{ lot, strengthPercent: 100 }];
-    const judged = lots.find((one) => one.lot === lot)?.comparison;
-    return judged?.letDown === undefined || judged.remarks.length > 0
-      ? []
-      : [{ lot, strengthPercent: judged.letDown.strength.weightedPercent }];
-  });
+  const points = CHARTED.map((of) => ({
+    of,
+    points: made.flatMap((lot): ChartPoint[] => {
+      // The standard's strength is 100 %; a difference from itself would say nothing.
+      if (lot === standard) return of === "strength" ? [{ lot, value: 100 }] : [];
+      const value = chartedValue(of, lots.find((one) => one.lot === lot)?.comparison);
+      return value === undefined ? [] : [{ lot, value }];
+    }),
+  })).filter((series) => series.points.length > 1);
   return {
     colour,
     ...(standard === undefined ? {} : { standard }),
     lots,
     planned: own.filter(({ record }) => record.planned === true),
     tolerances,
-    ...(points.length < 2
-      ? {}
-      : {
-          chart: { points, chart: controlChart(points.map((point) => point.strengthPercent)) },
-        }),
+    charted: made.filter((lot) =>
+      points.some((series) => series.points.some((one) => one.lot === lot)),
+    ),
+    charts: points.map(({ of, points: found }) => ({
+      of,
+      points: found,
+      chart: controlChart(
+        found.map(({ value }) => value),
+        of,
+      ),
+    })),
+  };
+}
+
+/** Nothing of a let-down that was not read or made as it is written down. */
+function chartedValue(of: Charted, comparison: LotComparison | undefined): number | undefined {
+  if (of === "masstone") return comparison?.masstone?.deltaE00;
+  if (comparison?.letDown === undefined || comparison.remarks.length > 0) return undefined;
+  const { strength, difference } = comparison.letDown;
+  return of === "strength" ? strength.weightedPercent : difference.deltaE00;
+}
+
+/** The standard as it was read again beside the lot; what was not read again stands as it was. */
+function standardBeside(standard: LotFigures, { standard: again }: Lot): LotFigures {
+  if (again === undefined) return standard;
+  const { masstone, letDowns } = readSpectra(again.masstone, again.letDowns);
+  return {
+    ...standard,
+    ...(masstone === undefined ? {} : { masstone }),
+    letDowns: [...letDowns, ...standard.letDowns],
   };
 }
 
@@ -133,7 +168,7 @@ function standardFigures(colour: Colour, standard: Lot | undefined): LotFigures 
   const value = typeof oilIndex === "object" ? oilIndex.value : oilIndex;
   const density = standard?.record.densityGPerCm3;
   return {
-    ...spectra(colour.masstone, colour.tints),
+    ...readSpectra(colour.masstone, colour.tints),
     ...(typeof value === "number" ? { oilIndexGPer100g: value } : {}),
     ...(density === undefined ? {} : { densityGPerCm3: density }),
   };
@@ -142,24 +177,10 @@ function standardFigures(colour: Colour, standard: Lot | undefined): LotFigures 
 function lotFigures({ record, masstone, letDowns }: Lot): LotFigures {
   const pigmentG = record.pigments.reduce((sum, { massG }) => sum + massG, 0);
   return {
-    ...spectra(masstone, letDowns),
+    ...readSpectra(masstone, letDowns),
     ...(record.finenessOfGrindUm === undefined ? {} : { finenessUm: record.finenessOfGrindUm }),
     ...(record.oil === undefined ? {} : { oilIndexGPer100g: (100 * record.oil.massG) / pigmentG }),
     ...(record.densityGPerCm3 === undefined ? {} : { densityGPerCm3: record.densityGPerCm3 }),
-  };
-}
-
-function spectra(
-  masstone: Colour["masstone"],
-  tints: readonly TintReading[],
-): Pick<LotFigures, "masstone" | "letDowns"> {
-  return {
-    ...(masstone !== undefined && isSpectrum(masstone)
-      ? { masstone: opticsReading(masstone) }
-      : {}),
-    letDowns: tints.flatMap(({ white, massRatio, ratioKind, reading }) =>
-      isSpectrum(reading) ? [{ white, massRatio, ratioKind, reading: opticsReading(reading) }] : [],
-    ),
   };
 }
 
@@ -170,111 +191,6 @@ function whitesOf({ tints }: Colour, records: Records): ReadonlyMap<string, Meas
       return masstone === undefined ? [] : [[slug, opticsReading(masstone)] as const];
     }),
   );
-}
-
-function lotCorrections(
-  colour: Colour,
-  lot: Lot,
-  figures: LotFigures,
-  standard: LotFigures,
-  whites: ReadonlyMap<string, Measurement>,
-  records: Records,
-): Correction[] {
-  const pair = letDownPair(standard, figures);
-  const white = pair === undefined ? undefined : whites.get(pair.of.white);
-  if (
-    pair === undefined ||
-    white === undefined ||
-    figures.masstone === undefined ||
-    standard.masstone === undefined ||
-    ![white, figures.masstone, standard.masstone, pair.lot.reading].every((reading) =>
-      readAlike(reading, pair.of.reading),
-    )
-  )
-    return [];
-  const bench = benchOf(pair.of.reading);
-  const theta = (reading: Measurement): number[] => absorptionOf(reading, bench.surface);
-  const massRatio = ratioOf(pair.of.massRatio);
-  const ofWhite = theta(white);
-  const [masstone, letDown] = [theta(figures.masstone), theta(pair.lot.reading)];
-  return corrections(
-    {
-      paint: paintCoefficients(masstone, letDown, ofWhite, massRatio),
-      masstone,
-      letDown,
-      standard: { masstone: theta(standard.masstone), letDown: theta(pair.of.reading) },
-      white: ofWhite,
-      massRatio,
-      bench,
-      uncertainty: absorptionUncertainty(pair.lot.reading),
-    },
-    candidates(colour, lot, pair.of, ofWhite, theta, records),
-    MOST_CORRECTIONS,
-  );
-}
-
-/** The white, every colour that was let down in it and read alike, and the colour's other lots. */
-function candidates(
-  colour: Colour,
-  lot: Lot,
-  like: LotFigures["letDowns"][number],
-  ofWhite: readonly number[],
-  theta: (reading: Measurement) => number[],
-  records: Records,
-): Candidate[] {
-  const paintOf = (
-    masstone: Colour["masstone"],
-    tints: readonly TintReading[],
-  ): Candidate["paint"] | undefined => {
-    const { masstone: own, letDowns } = spectra(masstone, tints);
-    const tint = letDowns
-      .filter(
-        ({ white, ratioKind, reading }) =>
-          white === like.white && ratioKind === like.ratioKind && readAlike(reading, like.reading),
-      )
-      .toSorted(
-        (one, other) =>
-          apart(one.massRatio, like.massRatio) - apart(other.massRatio, like.massRatio),
-      )[0];
-    return own === undefined || tint === undefined || !readAlike(own, like.reading)
-      ? undefined
-      : paintCoefficients(theta(own), theta(tint.reading), ofWhite, ratioOf(tint.massRatio));
-  };
-  const white = whiteColour(like.white, records);
-  return [
-    { slug: white.slug, name: white.name, kind: "white", paint: whiteCoefficients(ofWhite) },
-    ...[...records.colours.values()].flatMap((other): Candidate[] => {
-      const paint =
-        other === colour || other.slug === like.white
-          ? undefined
-          : paintOf(other.masstone, other.tints);
-      return paint === undefined
-        ? []
-        : [
-            {
-              slug: other.slug,
-              name: other.record.name,
-              kind: other.record.family === "extender" ? "extender" : "colour",
-              paint,
-            },
-          ];
-    }),
-    ...lotsOf(colour.slug, records).flatMap((other): Candidate[] => {
-      const paint = other === lot ? undefined : paintOf(other.masstone, other.letDowns);
-      return paint === undefined
-        ? []
-        : [{ slug: other.slug, name: other.record.number, kind: "lot", paint }];
-    }),
-  ];
-}
-
-function ratioOf(massRatio: string): number {
-  const [colour = NaN, white = NaN] = massRatio.split(":").map(Number);
-  return colour / white;
-}
-
-function apart(one: string, other: string): number {
-  return Math.abs(Math.log(ratioOf(one) / ratioOf(other)));
 }
 
 /** What drawdowns of one lot, made again, differ by: in Delta-E*ab, and in strength [%] beside their mean. */

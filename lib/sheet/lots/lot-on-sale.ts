@@ -1,15 +1,30 @@
-import type { Colour, Records } from "../../records/records.ts";
+import type { Verdict } from "../../lots/judgement.ts";
+import type { Colour, Lot, Records } from "../../records/records.ts";
+import type { LotBook } from "./lot-book.ts";
 import { booksOf } from "./lots-section.ts";
 
-/** Number of the lot that tubes are filled from: the newest that was made and did not fail; else what the colour's own record says. */
+/** How a lot stands: its verdict, or why it has none. */
+export type LotState = Verdict | "standard" | "planned" | "none";
+
+export function lotState(lot: Lot, book: LotBook | undefined): LotState {
+  if (lot === book?.standard) return "standard";
+  if (lot.record.planned === true) return "planned";
+  return book?.lots.find((one) => one.lot === lot)?.comparison.verdict ?? "none";
+}
+
+/**
+ * Number of the lot that tubes are filled from: the newest that agrees with the standard, or is the
+ * standard; where none was judged, the newest made; else what the colour's own record says.
+ */
 export function lotOnSale({ slug, record }: Colour, records: Records): string | undefined {
   const book = booksOf(records).books.get(slug);
-  const made = [
-    ...(book?.standard === undefined ? [] : [book.standard]),
-    ...(book?.lots ?? [])
-      .filter(({ comparison }) => comparison.verdict !== "fail")
-      .map(({ lot }) => lot),
-  ].filter((lot) => lot.record.planned !== true);
-  const newest = made.toSorted((one, other) => (one.record.date < other.record.date ? 1 : -1))[0];
-  return newest?.record.number ?? record.lot;
+  if (book === undefined) return record.lot;
+  const own = [...records.lots.values()].filter(({ record: { colour } }) => colour === slug);
+  const newestOf = (...states: readonly LotState[]): Lot | undefined =>
+    own
+      .filter((lot) => states.includes(lotState(lot, book)))
+      .toSorted((one, other) => (one.record.date < other.record.date ? 1 : -1))[0];
+  const isJudged = own.some((lot) => ["pass", "near", "fail"].includes(lotState(lot, book)));
+  const found = newestOf("pass", "standard") ?? (isJudged ? undefined : newestOf("none"));
+  return found?.record.number ?? record.lot;
 }

@@ -18,6 +18,7 @@ export const CARDS = {
   basisWorkedOut: (frame: string, edition: string) => `Label by ${frame}: ${edition}.`,
   drawdown: "Printed colour only comes near: a painted drawdown rules.",
   approximateNote: "This one was read under another light and adapted.",
+  lot: (number: string) => `Lot\u00a0${number}`,
   revision: (revision: string) => `Card\u00a0${revision}`,
   address: (address: string) => `QR code of the sheet\u2019s address, ${address}`,
   continued: (name: string) => `${name}, continued`,
@@ -75,6 +76,7 @@ export const CARDS = {
     poisonCentre: "Poison centre",
     basis: "Ground of the label",
     address: "Address",
+    lot: "Lot",
     imprint: "Imprint",
   },
 } as const;

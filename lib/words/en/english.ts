@@ -6,7 +6,7 @@ import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
 import { PAGES } from "./pages.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { combinedTintSentence } from "./tint-sentence.ts";
-import { listed, within } from "./statements-phrases.ts";
+import { dateWords, listed, within } from "./statements-phrases.ts";
 import { RULINGS } from "./statements.ts";
 import { FAMILIES, OPERATIONS, TERMS, TRADE } from "./terms.ts";
 import { tintsInWords } from "./tints-in-words.ts";
@@ -63,13 +63,7 @@ export const ENGLISH: Words = {
     GHS08: "Health hazard",
     GHS09: "Environment",
   },
-  date: (isoDate) =>
-    new Date(`${isoDate}T00:00:00Z`).toLocaleDateString("en-GB", {
-      day: "numeric",
-      month: "long",
-      year: "numeric",
-      timeZone: "UTC",
-    }),
+  date: dateWords,
   tintSentence: combinedTintSentence,
   cardSentence,
   tintsInWords,

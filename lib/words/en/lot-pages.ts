@@ -79,6 +79,8 @@ export const LOT_PAGES = {
       `Strength ${percent} % at ${nm} nm, where the standard absorbs most; ${weighted} % weighted by what the eye takes of daylight.`,
     correctionLead: (best: string, grams: string) =>
       `Work ${grams} g of ${best} into each 100 g of the lot.`,
+    correctionForeign: (name: string, pigments: string) =>
+      `With ${name} it holds ${pigments} as well, which neither its name nor its label says.`,
     correctionNone:
       "Neither a white, an extender, a colour read alike nor another lot would halve the difference.",
     correctionUnread: "There is nothing to correct before it has been read rightly.",
@@ -91,7 +93,7 @@ export const LOT_PAGES = {
       strength: "Strength, %",
     },
     correctionNote:
-      "In brackets what it may come to with a dose 5 % off and the reading's uncertainty. Try it on 20 g first: what theory leaves out is not in the range.",
+      "In brackets what it may come to with a dose 5 % off, or as far off as what is added is known, and the reading's uncertainty. Try it on 20 g first: what theory leaves out is not in the range.",
     kinds: { white: "white", extender: "extender", colour: "colour", lot: "lot" },
     batchCaption: "Weighed in, and what came out",
     batchColumns: { what: "What", amount: "Amount" },
@@ -111,16 +113,37 @@ export const LOT_PAGES = {
   },
   chart: {
     heading: "Lots in time",
-    title: (colour: string) => `Strength of ${colour}, lot by lot`,
+    of: {
+      strength: {
+        title: (colour: string) => `Strength of ${colour}, lot by lot`,
+        ranges: (colour: string) => `Strength of ${colour}: from each lot to the next`,
+        value: "Tinting strength, % of the standard",
+        range: "Difference of two neighbours, %",
+        column: "Strength, %",
+      },
+      letDown: {
+        title: (colour: string) => `Let-down of ${colour} beside the standard, lot by lot`,
+        ranges: (colour: string) => `Let-down of ${colour}: from each lot to the next`,
+        value: "\u0394E00 of the let-down from the standard",
+        range: "Difference of two neighbours, \u0394E00",
+        column: "Let-down, \u0394E00",
+      },
+      masstone: {
+        title: (colour: string) => `Masstone of ${colour} beside the standard, lot by lot`,
+        ranges: (colour: string) => `Masstone of ${colour}: from each lot to the next`,
+        value: "\u0394E00 of the masstone from the standard",
+        range: "Difference of two neighbours, \u0394E00",
+        column: "Masstone, \u0394E00",
+      },
+    },
     description: (numbers: string) => `In order of date: ${numbers}.`,
-    value: "Tinting strength, % of the standard",
     order: "Lots in order of date",
-    lines: { mean: "mean", limits: "control limits", tolerance: "tolerance" },
+    lines: { mean: "mean", limits: "control limits", limit: "limit", tolerance: "tolerance" },
     provisional: (count: number) =>
       `Limits of ${count} lots are provisional: the next few will move them. Twenty make them firm.`,
     quiet: "No lot lies beyond the limits, and none of the runs is long enough to tell.",
     points: "Which lot each mark is",
-    columns: { place: "Mark", lot: "Lot", date: "Date", strength: "Strength, %" },
+    columns: { place: "Mark", lot: "Lot", date: "Date" },
     one: "One lot makes no chart.",
   },
   batchSheet: {

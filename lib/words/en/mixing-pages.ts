@@ -143,14 +143,15 @@ export const MIXING_PAGES = {
           ].join("; "),
     restricted: (names: readonly string[]) => `${listed(names)}: not sold to everybody`,
     price: (text: string) => `about ${text}`,
-    lampsPart: (worst: Lamp, of: ByLamp) =>
+    /** @param p68 of the mixture; under a lamp as in daylight, at most. */
+    lampsPart: (worst: Lamp, of: ByLamp, p68: number) =>
       of[worst] < 2
         ? "matches under lamps too"
-        : `parts from it by \u0394E\u00a0${decimals(of[worst], 1)} in ${LAMP_NAMES[worst]}`,
-    lampsShift: (worst: Lamp, of: ByLamp) =>
+        : `parts from it by \u0394E\u00a0${decimals(of[worst], 1)} \u00b1${decimals(p68, 1)} in ${LAMP_NAMES[worst]}`,
+    lampsShift: (worst: Lamp, of: ByLamp, p68: number) =>
       of[worst] < 2
         ? "holds its colour under lamps"
-        : `changes by \u0394E\u00a0${decimals(of[worst], 1)} in ${LAMP_NAMES[worst]}`,
+        : `changes by \u0394E\u00a0${decimals(of[worst], 1)} \u00b1${decimals(p68, 1)} in ${LAMP_NAMES[worst]}`,
   },
   micrometres,
   recipes: {
@@ -214,7 +215,6 @@ export const MIXING_PAGES = {
     within: "These may be it: nearer than we can tell",
     near: "These come near",
     none: "No mixture of our paints comes near this colour with these wishes.",
-    difference: (deltaE: string, p68: string) => `\u0394E\u00a0${deltaE} \u00b1${p68}`,
     tryIt: "On the tint bench",
     failed: "The search stopped by an error of ours. Load the page again.",
     more: "Show more",
@@ -227,6 +227,8 @@ export const MIXING_PAGES = {
       onRecipes: (name: string) => `In place of ${within(name)}`,
       because: (name: string, metals: readonly string[]) =>
         `${name} contains ${listed(metals)}. Nearest to it among our paints without lead and cadmium:`,
+      discontinued: (name: string, date: string) =>
+        `${name} is made no more, from ${date} on. Nearest to it among our paints:`,
       caption: (name: string) => `In place of ${within(name)}, and what changes`,
       columns: {
         what: "Instead",
@@ -244,30 +246,35 @@ export const MIXING_PAGES = {
   },
   map: {
     heading: "Map of the range",
+    headingIn: (white: string) => `Map of the range, in ${within(white)}`,
     lead: "Where our colours lie, how they turn as they are let down, and how far mixtures of them reach.",
     description:
       "The colours of the range by hue, chroma and lightness, and the outline of what can be mixed of them.",
     title: (white: string) =>
       `The range in a* and b*, each colour with its trail in ${within(white)}`,
     describe: (count: number, white: string, area: string) =>
-      `${count} colours, each with its way from the tube to a pale tint in ${within(white)}. The outlines go around everything that any two of them and the white can be mixed to, at L* 30, 50 and 70; at L* 50 they hold an area of about ${area}.`,
+      `${count} colours, each with its way from the tube to a pale tint in ${within(white)}. The outlines go around everything that any two of them and the white can be mixed to, at L* 30, 50 and 70; at L* 50 they hold an area of ${area}.`,
     axes: { a: "a* (to the right: redder)", b: "b* (upwards: yellower)" },
     outline: (L: number) => `L* ${L}`,
+    whites: "In which white",
+    nearNeutral: "near the middle:",
     key: (p68: string) =>
       `Lines without a gap: L* 30; long dashes: L* 50; short dashes: L* 70. What lies inside a line can be mixed; the line itself is a prediction, within \u0394E ${p68} two times in three.`,
     without: "Without which colour?",
-    withoutSaid: (name: string, share: string) =>
-      `Without ${within(name)} the range reaches ${share} less far at L* 50 (dotted line).`,
+    withoutSaid: (name: string, shares: readonly string[]) =>
+      `Without ${within(name)} the range is smaller (dotted lines) by ${listed(shares)}: areas, right two times in three within the \u00b1.`,
+    withoutAt: (share: string, L: number) => `${share} at L* ${L}`,
     withoutNothing: (name: string) =>
-      `Without ${within(name)} the range reaches as far at L* 50: others make its hues.`,
+      `Without ${within(name)} the range reaches as far: others make its hues.`,
     adds: {
       heading: "What each tube adds",
       caption: "How much smaller the range would be without it",
       colour: "Without",
-      levels: [30, 50, 70],
       column: (L: number) => `at L* ${L}`,
-      note: "Share of the area within the outline that only this colour reaches. About: a share under 1 % is within what we can tell.",
-      little: "under 1 %",
+      note: "Share of the area within the outline that only this colour reaches; two times in three within the \u00b1. No less: less than we can tell.",
+      none: "no less",
+      others: (names: readonly string[]) =>
+        `As far as we can tell, the range reaches as far without ${names.length === 1 ? "" : "any one of "}${listed(names)}.`,
     },
     absent: "Not on the map",
     notMapped: (names: readonly string[]) =>
@@ -282,11 +289,24 @@ export const MIXING_PAGES = {
     choose: "Your tubes",
     reach: "What they reach",
     reachTitle: "Your tubes and what can be mixed of them",
-    share: (share: string) => `About ${share} of what the whole range reaches at L* 50.`,
+    white: "In which white",
+    level: "The map at",
+    levelName: (L: number) => `L* ${L}`,
+    share: (shares: readonly string[]) =>
+      `Of what the whole range reaches, yours reach ${listed(shares)}.`,
+    shareAt: (share: string, L: number) => `${share} at L* ${L}`,
+    unlike: (names: readonly string[], white: string) =>
+      `${listed(names)}: not tried in ${within(white)} or read otherwise, so not counted in what is reached.`,
     gaps: "What is missing",
-    gap: (hue: string, L: number, deltaE: string, nearest: string) =>
-      `Nothing near a clean ${hue} of L* ${L}: the range has it, yours stops \u0394E ${deltaE} short${nearest}.`,
-    gapBy: (names: readonly string[]) => `; ${listed(names, "or")} would bring it`,
+    gapsCaption: "Hues in which the range goes further than your tubes",
+    gapColumns: { hue: "Nothing near", bring: "What would bring it" },
+    gapHue: (hue: string) => `a clean ${hue}`,
+    gapAt: (L: number) => `L* ${L}`,
+    gapNone: "near",
+    gapBy: (names: readonly string[]) => listed(names, "or"),
+    gapByNone: "several together",
+    gapsNote:
+      "How far yours stop short of the range; two times in three within the \u00b1. Near: by less than \u0394E\u00a08.",
     noGaps: "No gap that another of our tubes would fill.",
     tooFew: "Choose two colours or more.",
     hues: [

@@ -121,7 +121,7 @@ export const PAINT_PAGES = {
   },
   labelText: {
     heading: "Label text",
-    lead: "To copy onto a label, the lot to be written in. Worked out from these records: the maker answers for the label, the law of each market decides what it must carry.",
+    lead: "To copy onto a label: see that the lot is the one that is filled. Worked out from these records: the maker answers for the label, the law of each market decides what it must carry.",
     vehicle: "Vehicle: ",
     pigment: "Pigment: ",
     pigments: "Pigments: ",

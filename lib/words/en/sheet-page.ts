@@ -20,6 +20,7 @@ export const SHEET_PAGE = {
   noPrice: (markets: readonly string[]) =>
     `No price here: it may not be sold freely in ${listed(markets)}.`,
   notForSale: "Not yet for sale.",
+  discontinued: (date: string) => `Made no more, from ${date} on.`,
   unknownHazard: "Not classified yet: treat as hazardous.",
   print: "Sheet to print",
   compare: "Compare",

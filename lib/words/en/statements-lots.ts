@@ -1,7 +1,9 @@
+import type { Charted } from "../../lots/control-chart.ts";
 import type { Criterion } from "../../lots/judgement.ts";
 import type { LotStatement } from "../../lots/statements.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
+import { upperFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
 
 /** What is held against the standard, with its unit and how it is rounded. */
@@ -25,6 +27,13 @@ export function limitsText(criterion: Criterion, [low, high]: Interval): string 
     : `${decimalText(low, places)} to ${decimalText(high, places)} ${unit}`;
 }
 
+/** What a chart follows, as it stands inside a sentence. */
+const CHARTED: Readonly<Record<Charted, string>> = {
+  strength: "strength",
+  letDown: "the let-down\u2019s difference from the standard",
+  masstone: "the masstone\u2019s difference from the standard",
+};
+
 const figureOf = (criterion: Criterion, value: number): string =>
   `${decimalText(value, CRITERIA[criterion].places)} ${CRITERIA[criterion].unit}`;
 const withUncertainty = (criterion: Criterion, value: number, uncertainty: number): string =>
@@ -45,12 +54,18 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
     `The ${what} was not read as the standard's was, and is not judged.`,
   "lot-has-no-let-down-of-standard": () =>
     "The standard has no let-down of this white and ratio, so that strength is not judged.",
-  "lot-beyond-limits": ({ value }) =>
-    `One lot, at ${decimalText(value, 1)} %, lies beyond the limits that the others set.`,
-  "lots-drifting-up": ({ count }) =>
-    `Strength has risen over ${count} lots one after another: it drifts.`,
-  "lots-drifting-down": ({ count }) =>
-    `Strength has fallen over ${count} lots one after another: it drifts.`,
-  "lots-all-above": ({ count }) => `${count} lots one after another lie above the mean.`,
-  "lots-all-below": ({ count }) => `${count} lots one after another lie below the mean.`,
+  "read-under-another-calibration": ({ lot, standard }) =>
+    `The lot was read under the calibration of ${lot} and the standard under that of ${standard}: what the instrument's calibrations err by is in the uncertainty. Read the retained standard again beside the lot to be surer.`,
+  "lot-beyond-limits": ({ of, value }) =>
+    `One lot, at ${figureOf(of, value)} (${CHARTED[of]}), lies beyond the limits that all lots set.`,
+  "lots-far-apart": ({ of, range, limit }) =>
+    `Two lots one after another are ${figureOf(of, range)} apart (${CHARTED[of]}), and hardly ever more than ${figureOf(of, limit)}.`,
+  "lots-drifting-up": ({ of, count }) =>
+    `${upperFirst(CHARTED[of])} has risen over ${count} lots one after another: it drifts.`,
+  "lots-drifting-down": ({ of, count }) =>
+    `${upperFirst(CHARTED[of])} has fallen over ${count} lots one after another: it drifts.`,
+  "lots-all-above": ({ of, count }) =>
+    `${count} lots one after another lie above the mean (${CHARTED[of]}).`,
+  "lots-all-below": ({ of, count }) =>
+    `${count} lots one after another lie below the mean (${CHARTED[of]}).`,
 };

@@ -1,0 +1,71 @@
+/**
+ * What is made of the program's own files alone, such as its tables as read or its browser
+ * scripts, is made once a version and kept beside the bundle that the program runs from. It goes
+ * with that bundle, and whoever could write there could as well write the program.
+ */
+import { createHash, randomUUID } from "node:crypto";
+import { readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { basename, join } from "node:path";
+import { deserialize, serialize } from "node:v8";
+
+/** The bundle's folder, named by the hash of the program's modules; sources that run as they are keep nothing. */
+const BUNDLE = /^program-[0-9a-f]{16}$/.test(basename(import.meta.dirname))
+  ? import.meta.dirname
+  : undefined;
+
+const HASH_BYTES = 32;
+
+/**
+ * What was kept under a name for these very inputs, else made now and kept.
+ * @param inputs every byte that it is made of beside the program's modules.
+ * @param made from them and from nothing else; a value that can be cloned.
+ * @param folder undefined keeps nothing.
+ */
+export function keptBesideProgram<V>(
+  name: string,
+  inputs: Iterable<string | Uint8Array>,
+  made: () => V,
+  folder: string | undefined = BUNDLE,
+): V {
+  if (folder === undefined) return made();
+  const file = join(folder, `${name}.kept`);
+  const key = hashOf(inputs);
+  const found = read(file, key);
+  if (found !== undefined) return deserialize(found) as V;
+  const value = made();
+  write(file, key, serialize(value));
+  return value;
+}
+
+/** A file is the hash of its inputs, the hash of its content, and the content. */
+function read(file: string, key: Buffer): Buffer | undefined {
+  try {
+    const bytes = readFileSync(file);
+    const [inputs, hash, content] = [
+      bytes.subarray(0, HASH_BYTES),
+      bytes.subarray(HASH_BYTES, 2 * HASH_BYTES),
+      bytes.subarray(2 * HASH_BYTES),
+    ];
+    return inputs.equals(key) && hash.equals(hashOf([content])) ? content : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Written aside and moved into place, so that nobody reads half a file; where it can't be, the next run makes it again. */
+function write(file: string, key: Buffer, content: Buffer): void {
+  const aside = `${file}-${randomUUID()}`;
+  try {
+    writeFileSync(aside, Buffer.concat([key, hashOf([content]), content]), { flag: "wx" });
+    renameSync(aside, file);
+  } catch {
+    rmSync(aside, { force: true });
+  }
+}
+
+/** Each part by its length first, so that no two lists of parts run together. */
+function hashOf(parts: Iterable<string | Uint8Array>): Buffer {
+  const hash = createHash("sha256");
+  for (const part of parts) hash.update(`${Buffer.byteLength(part)}:`).update(part);
+  return hash.digest();
+}

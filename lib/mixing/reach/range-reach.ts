@@ -1,0 +1,70 @@
+/** What a range reaches in one white, and what is left of it without each of its colours. */
+import type { LadderModel } from "../../optics/tints/ladder.ts";
+import { isStatement } from "../../quantities/statement.ts";
+import type { MixingPaint } from "../mixing-paint.ts";
+import { mixableColours, type MixingRange } from "../mixing-range.ts";
+import { convexHull, type Hull } from "./hull.ts";
+import { hullOf, reachedPlaces } from "./reached-places.ts";
+
+/** L* at which a reach is told. */
+export const REACH_LEVELS = [30, 50, 70] as const;
+/** The one that is told where one is enough. */
+export const TOLD_LEVEL = 50;
+
+export interface Reach {
+  readonly white: MixingPaint;
+  readonly colours: readonly MixingPaint[];
+  readonly levels: readonly ReachLevel[];
+}
+
+export interface ReachLevel {
+  readonly L: number;
+  readonly all: Hull;
+  /** By slug; of a colour that is not here the range is as large without it. */
+  readonly without: ReadonlyMap<string, Hull>;
+}
+
+export function rangeReach(range: MixingRange, white: MixingPaint): Reach {
+  const colours = mixableColours(range, white.slug).filter(
+    ({ isDiscontinued = false }) => !isDiscontinued,
+  );
+  const ladders = laddersOf(range, white.slug, colours);
+  return {
+    white,
+    colours,
+    levels: REACH_LEVELS.map((L) => {
+      const places = reachedPlaces(ladders, L);
+      const needed = new Set(convexHull(places).flatMap(({ members }) => members));
+      return {
+        L,
+        all: hullOf(places, L),
+        without: new Map(
+          colours.flatMap(({ slug }, i) =>
+            needed.has(i) ? [[slug, hullOf(places, L, i)] as const] : [],
+          ),
+        ),
+      };
+    }),
+  };
+}
+
+/** Hulls of a few chosen tubes, all of which mix in a white, at each level. */
+export function chosenHulls(
+  range: MixingRange,
+  white: string,
+  chosen: readonly MixingPaint[],
+): Hull[] {
+  const ladders = laddersOf(range, white, chosen);
+  return REACH_LEVELS.map((L) => hullOf(reachedPlaces(ladders, L), L));
+}
+
+function laddersOf(
+  range: MixingRange,
+  white: string,
+  colours: readonly MixingPaint[],
+): LadderModel[] {
+  return colours.flatMap(({ slug }) => {
+    const ladder = range.ladder(slug, white);
+    return isStatement(ladder) ? [] : [ladder];
+  });
+}

@@ -1,0 +1,79 @@
+import type { PaintCoefficients } from "../../lots/paint-coefficients.ts";
+import { benchOf, readAlike, type LetDownReading } from "../../lots/lot-against-standard.ts";
+import { filmsOptics } from "../../optics/films/several-films.ts";
+import { allFilms, type PaintFilms } from "../../optics/fit/drawdown.ts";
+import { filmScattering } from "../../optics/fit/film-scattering.ts";
+import { filmScale } from "../../optics/fit/fitted-drawdown-set.ts";
+import type { Measurement } from "../../optics/fit/measurement.ts";
+import { sameGrid } from "../../quantities/spectrum.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { isSpectrum, opticsReading } from "../tints/optics-reading.ts";
+import { paintFilms } from "../tints/films-over-both.ts";
+import { paintOfWhite } from "../record-inputs.ts";
+
+/**
+ * A paint that was never let down, such as an extender medium, by its masstone and by films of it and
+ * of a white over a chart: its scattering by mass beside the white's.
+ *
+ * @param like a let-down in that white: how everything was weighed and read.
+ * @param theta K/S of a reading [1], its surface taken off.
+ * @returns undefined where masstone, films or the chart were not read, or not alike, or the films tell nothing.
+ */
+export function filmedPaint(
+  colour: Colour,
+  like: LetDownReading,
+  theta: (reading: Measurement) => number[],
+  records: Records,
+): { readonly paint: PaintCoefficients; readonly spread: number } | undefined {
+  const white = paintOfWhite(like.white, records);
+  const { masstone } = colour;
+  if (white === undefined || masstone === undefined || !isSpectrum(masstone)) return undefined;
+  const own = opticsReading(masstone);
+  const { grid, surface } = benchOf(like.reading);
+  const [films, ofWhite] = [paintFilms(colour, records), paintFilms(white, records)];
+  const isReadAlike = [own, ...drawn(films), ...drawn(ofWhite)].every((reading) =>
+    sameGrid(reading.spectrum.grid, grid),
+  );
+  if (!readAlike(own, like.reading) || !isReadAlike) return undefined;
+  const [optics, whiteOptics] = [
+    opticsOf(films, own, surface),
+    opticsOf(ofWhite, masstoneOf(white), surface),
+  ];
+  if (optics === undefined || whiteOptics === undefined) return undefined;
+  const told = filmScattering(
+    grid,
+    optics,
+    filmScale(allFilms(films), optics, like.ratioKind),
+    whiteOptics,
+    filmScale(allFilms(ofWhite), whiteOptics, like.ratioKind),
+  );
+  if (told === undefined) return undefined;
+  const known = [...told.logScattering].filter((log) => !Number.isNaN(log));
+  if (known.length === 0) return undefined;
+  const mean = known.reduce((sum, log) => sum + log, 0) / known.length;
+  const S = Array.from(told.logScattering, (log) => Math.exp(Number.isNaN(log) ? mean : log));
+  return {
+    paint: { S, K: theta(own).map((ratio, i) => ratio * (S[i] ?? NaN)) },
+    spread: told.scaleSigma,
+  };
+}
+
+function drawn(films: PaintFilms): Measurement[] {
+  return allFilms(films).flatMap(({ overBlack, overWhite }) => [overBlack, overWhite]);
+}
+
+function masstoneOf({ masstone }: Colour): Measurement | undefined {
+  return masstone !== undefined && isSpectrum(masstone) ? opticsReading(masstone) : undefined;
+}
+
+/** A masstone that was read as one of the films is none that surely hides. */
+function opticsOf(
+  films: PaintFilms,
+  masstone: Measurement | undefined,
+  surface: Parameters<typeof filmsOptics>[1],
+): ReturnType<typeof filmsOptics> | undefined {
+  const all = allFilms(films);
+  return all.length === 0
+    ? undefined
+    : filmsOptics(all, surface, films.film === undefined ? masstone : undefined);
+}

@@ -1,0 +1,215 @@
+/** What a lot that is off could be brought back with, of all that the workshop has read. */
+import { corrections, type Candidate, type Correction } from "../../lots/correction.ts";
+import { absorptionOf } from "../../lots/let-down-absorption.ts";
+import {
+  absorptionUncertainty,
+  benchOf,
+  letDownPair,
+  readAlike,
+  type LetDownReading,
+  type LotFigures,
+} from "../../lots/lot-against-standard.ts";
+import { otherWhite, type LetDownInBoth, type OtherWhite } from "../../lots/other-white.ts";
+import {
+  paintCoefficients,
+  whiteCoefficients,
+  type PaintCoefficients,
+} from "../../lots/paint-coefficients.ts";
+import type { Measurement } from "../../optics/fit/measurement.ts";
+import type { Colour, Lot, Records, TintReading } from "../../records/records.ts";
+import { whiteColour } from "../tints/drawdown-set.ts";
+import { filmedPaint } from "./filmed-paint.ts";
+import { readSpectra } from "./read-spectra.ts";
+
+const MOST_CORRECTIONS = 3;
+
+/**
+ * The best corrections of a lot, the nearest to the standard first.
+ * @param figures of the lot. @param standard what it is held against. @param whites the standard's, as read, by slug.
+ * @returns none where masstone, let-down and white of both were not all read alike.
+ */
+export function lotCorrections(
+  colour: Colour,
+  lot: Lot,
+  figures: LotFigures,
+  standard: LotFigures,
+  whites: ReadonlyMap<string, Measurement>,
+  records: Records,
+): Correction[] {
+  const pair = letDownPair(standard, figures);
+  const white = pair === undefined ? undefined : whites.get(pair.of.white);
+  if (
+    pair === undefined ||
+    white === undefined ||
+    figures.masstone === undefined ||
+    standard.masstone === undefined ||
+    ![white, figures.masstone, standard.masstone, pair.lot.reading].every((reading) =>
+      readAlike(reading, pair.of.reading),
+    )
+  )
+    return [];
+  const bench = benchOf(pair.of.reading);
+  const theta = (reading: Measurement): number[] => absorptionOf(reading, bench.surface);
+  const massRatio = ratioOf(pair.of.massRatio);
+  const ofWhite = theta(white);
+  const [masstone, letDown] = [theta(figures.masstone), theta(pair.lot.reading)];
+  return corrections(
+    {
+      paint: paintCoefficients(masstone, letDown, ofWhite, massRatio),
+      masstone,
+      letDown,
+      standard: { masstone: theta(standard.masstone), letDown: theta(pair.of.reading) },
+      white: ofWhite,
+      massRatio,
+      bench,
+      uncertainty: absorptionUncertainty(pair.lot.reading),
+    },
+    candidates(colour, lot, { like: pair.of, ofWhite, theta, records }),
+    MOST_CORRECTIONS,
+  );
+}
+
+/** How the standard's let-down was made and read: K and S of all that is added are in units of its white's S. */
+interface Matter {
+  readonly like: LetDownReading;
+  readonly ofWhite: readonly number[];
+  readonly theta: (reading: Measurement) => number[];
+  readonly records: Records;
+}
+
+/** The standard's white, the workshop's other whites, every extender and colour that was read alike, and the colour's other lots. */
+export function candidates(colour: Colour, lot: Lot, matter: Matter): Candidate[] {
+  const { like, ofWhite, records } = matter;
+  const white = whiteColour(like.white, records);
+  const others = otherWhites(matter);
+  return [
+    { slug: white.slug, name: white.name, kind: "white", paint: whiteCoefficients(ofWhite) },
+    ...[...others].map(([slug, { paint, spread }]): Candidate => ({
+      slug,
+      name: whiteColour(slug, records).name,
+      kind: "white",
+      paint,
+      spread,
+    })),
+    ...[...records.colours.values()]
+      .filter(({ slug }) => slug !== colour.slug && slug !== like.white && !others.has(slug))
+      .flatMap((other) => addedColour(other, others, matter)),
+    ...[...records.lots.values()]
+      .filter((other) => other !== lot && other.record.colour === colour.slug)
+      .flatMap((other): Candidate[] => {
+        const paint = paintInWhite(other.masstone, other.letDowns, matter);
+        return paint === undefined
+          ? []
+          : [{ slug: other.slug, name: other.record.number, kind: "lot", paint }];
+      }),
+  ];
+}
+
+/** A colour by its let-down in the standard's white, else in another of known scattering, else by its films beside a white's. */
+function addedColour(
+  colour: Colour,
+  others: ReadonlyMap<string, OtherWhite>,
+  matter: Matter,
+): Candidate[] {
+  const { like, ofWhite, theta, records } = matter;
+  const { slug, record, masstone, tints } = colour;
+  const named = {
+    slug,
+    name: record.name,
+    kind: record.family === "extender" ? ("extender" as const) : ("colour" as const),
+  };
+  const own = paintInWhite(masstone, tints, matter);
+  if (own !== undefined) return [{ ...named, paint: own }];
+  const ways = [
+    { like, ofWhite, scattering: 1, spread: 0 },
+    ...[...others].map(([white, { paint, scattering, spread }]) => ({
+      like: { ...like, white },
+      ofWhite: paint.K.map((value) => value / scattering),
+      scattering,
+      spread,
+    })),
+  ];
+  const [found] = ways.flatMap((way): Candidate[] => {
+    const letDown = paintInWhite(masstone, tints, { ...matter, ...way });
+    const added =
+      letDown === undefined
+        ? filmedPaint(colour, way.like, theta, records)
+        : { paint: letDown, spread: 0 };
+    return added === undefined
+      ? []
+      : [
+          {
+            ...named,
+            paint: scaledPaint(added.paint, way.scattering),
+            spread: Math.hypot(added.spread, way.spread),
+          },
+        ];
+  });
+  return found === undefined ? [] : [found];
+}
+
+function scaledPaint({ K, S }: PaintCoefficients, by: number): PaintCoefficients {
+  return { K: K.map((value) => value * by), S: S.map((value) => value * by) };
+}
+
+/** Whites that were read alike, and in which something was let down that was let down in the standard's as well. */
+function otherWhites(matter: Matter): ReadonlyMap<string, OtherWhite> {
+  const { like, theta, records } = matter;
+  const colours = [...records.colours.values()];
+  const slugs = new Set(colours.flatMap(({ tints }) => tints.map(({ white }) => white)));
+  return new Map(
+    [...slugs]
+      .filter((slug) => slug !== like.white)
+      .flatMap((slug): [string, OtherWhite][] => {
+        const { masstone } = whiteColour(slug, records);
+        if (masstone === undefined || !readAlike(masstone, like.reading)) return [];
+        const inBoth = colours.flatMap(({ masstone: own, tints }): LetDownInBoth[] => {
+          const paint = paintInWhite(own, tints, matter);
+          const letDown = nearestLetDown(own, tints, { ...like, white: slug });
+          return paint === undefined || letDown === undefined
+            ? []
+            : [{ paint, letDown: theta(letDown.reading), massRatio: ratioOf(letDown.massRatio) }];
+        });
+        const found = otherWhite(theta(masstone), inBoth);
+        return found === undefined ? [] : [[slug, found]];
+      }),
+  );
+}
+
+/** K and S by masstone and the let-down in the matter's white that is nearest in ratio. */
+function paintInWhite(
+  masstone: Colour["masstone"],
+  tints: readonly TintReading[],
+  { like, ofWhite, theta }: Matter,
+): PaintCoefficients | undefined {
+  const { masstone: own } = readSpectra(masstone, tints);
+  const letDown = nearestLetDown(masstone, tints, like);
+  return own === undefined || letDown === undefined || !readAlike(own, like.reading)
+    ? undefined
+    : paintCoefficients(theta(own), theta(letDown.reading), ofWhite, ratioOf(letDown.massRatio));
+}
+
+function nearestLetDown(
+  masstone: Colour["masstone"],
+  tints: readonly TintReading[],
+  like: LetDownReading,
+): LetDownReading | undefined {
+  return readSpectra(masstone, tints)
+    .letDowns.filter(
+      ({ white, ratioKind, reading }) =>
+        white === like.white && ratioKind === like.ratioKind && readAlike(reading, like.reading),
+    )
+    .toSorted(
+      (one, other) => apart(one.massRatio, like.massRatio) - apart(other.massRatio, like.massRatio),
+    )[0];
+}
+
+/** Colour to white by mass [1]. */
+function ratioOf(massRatio: string): number {
+  const [colour = NaN, white = NaN] = massRatio.split(":").map(Number);
+  return colour / white;
+}
+
+function apart(one: string, other: string): number {
+  return Math.abs(Math.log(ratioOf(one) / ratioOf(other)));
+}

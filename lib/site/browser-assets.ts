@@ -1,0 +1,70 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join, relative } from "node:path";
+import { buildSync } from "esbuild";
+import { keptBesideProgram } from "../kept/beside-program.ts";
+import { PACKAGE_ROOT } from "./package-root.ts";
+
+/** A style sheet or browser script in one file with all that it imports. */
+export interface BrowserAsset {
+  /** Below the site's `assets/`: `scripts/site.js`. */
+  readonly path: string;
+  readonly text: string;
+}
+
+/** What stands in for a package in a browser: a table of 20 kB for one of 125, and a parser without Node's buffers. */
+export const BROWSER_ALIASES = {
+  munsell: join(PACKAGE_ROOT, "lib", "mixing", "notation", "compact-munsell.ts"),
+  "csv-parse/sync": "csv-parse/browser/esm/sync",
+};
+
+const ASSETS = join(PACKAGE_ROOT, "assets");
+/** Style sheets that a page asks for; the others are parts of these. */
+const STYLES = ["site.css", "workshop.css"];
+
+let ofProgram: readonly BrowserAsset[] | undefined;
+
+/** Every style sheet and browser script of both outputs; bundled once a version of the program. */
+export function browserAssets(): readonly BrowserAsset[] {
+  return (ofProgram ??= keptBesideProgram("browser-assets", sources(), bundled));
+}
+
+function* sources(): Generator<string | Uint8Array> {
+  for (const folder of ["scripts", "styles"])
+    for (const name of readdirSync(join(ASSETS, folder), { recursive: true, encoding: "utf8" }))
+      if (/\.(?:ts|css|json)$/.test(name)) yield* [name, readFileSync(join(ASSETS, folder, name))];
+}
+
+function bundled(): BrowserAsset[] {
+  const common = {
+    bundle: true,
+    minify: true,
+    write: false,
+    tsconfigRaw: {},
+    // A stand-in is looked for from here, wherever the command was given.
+    absWorkingDir: PACKAGE_ROOT,
+    outbase: ASSETS,
+    outdir: ASSETS,
+    logLevel: "silent",
+  } as const;
+  const styles = buildSync({
+    ...common,
+    entryPoints: STYLES.map((name) => join(ASSETS, "styles", name)),
+    external: ["*.woff2"],
+  });
+  const scripts = buildSync({
+    ...common,
+    entryPoints: readdirSync(join(ASSETS, "scripts"))
+      .filter((name) => name.endsWith(".ts"))
+      .sort()
+      .map((name) => join(ASSETS, "scripts", name)),
+    // Not modules, which no browser loads for a page opened from a folder.
+    format: "iife",
+    platform: "browser",
+    target: "es2022",
+    alias: BROWSER_ALIASES,
+  });
+  return [...styles.outputFiles, ...scripts.outputFiles].map(({ path, text }) => ({
+    path: relative(ASSETS, path),
+    text,
+  }));
+}

@@ -1,0 +1,56 @@
+import { randomUUID } from "node:crypto";
+import { mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { keptSeal } from "./kept-seal.ts";
+
+/** Read at most: no file that is kept comes near it. */
+const LARGEST_BYTES = 32 * 1024 * 1024;
+
+/** A value as it is kept, with the seal of who kept it. */
+interface KeptFile {
+  readonly seal: string;
+  readonly value: unknown;
+}
+
+/** What this user kept in a file of a folder; undefined for anything else that lies there, or nothing. */
+export function readKept(folder: string, name: string): unknown {
+  try {
+    const path = join(folder, name);
+    const found = statSync(path);
+    // A pipe would never end, and is not opened.
+    if (!found.isFile() || found.size > LARGEST_BYTES) return undefined;
+    const kept = JSON.parse(readFileSync(path, "utf8")) as Partial<KeptFile> | null;
+    if (kept?.value === undefined) return undefined;
+    return keptSeal(name).isOf(JSON.stringify(kept.value), kept.seal) ? kept.value : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * Keep a value in a file of a folder that keeps itself out of version control. Written aside and
+ * moved into place, so that nobody reads half a file.
+ * @returns whether it is kept: a folder that can't be written costs the time of the next build alone
+ */
+export function writeKept(folder: string, name: string, value: unknown): boolean {
+  const aside = join(folder, `${name}.${randomUUID()}`);
+  try {
+    const seal = keptSeal(name).of(JSON.stringify(value));
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(join(folder, ".gitignore"), "*\n");
+    writeFileSync(aside, `${JSON.stringify({ seal, value } satisfies KeptFile)}\n`, { flag: "wx" });
+    renameSync(aside, join(folder, name));
+    return true;
+  } catch {
+    remove(aside);
+    return false;
+  }
+}
+
+function remove(file: string): void {
+  try {
+    rmSync(file, { force: true });
+  } catch {
+    // There is no folder that it could lie in.
+  }
+}

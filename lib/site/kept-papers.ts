@@ -1,0 +1,47 @@
+import { createHash } from "node:crypto";
+import { readKept, writeKept } from "./kept-file.ts";
+import type { TheoryCache } from "./theory-cache.ts";
+
+const FILE = "papers.json";
+/** Of so many papers it is known what they came out as; those of the newest build are always among them. */
+const MOST = 20_000;
+
+/** A PDF, and the key of all that it was drawn from. */
+interface DrawnPaper {
+  readonly key: string;
+  readonly bytes: Uint8Array;
+}
+
+/** What the papers of earlier builds came out as: a PDF of an output that is none of these is drawn anew. */
+export interface KeptPapers {
+  /** Whether these bytes are what was drawn from what the key stands for. */
+  readonly isDrawn: (paper: DrawnPaper) => boolean;
+  readonly keep: (papers: readonly DrawnPaper[]) => void;
+}
+
+/** @param cache undefined knows of no paper and keeps none. */
+export function keptPapers(cache: TheoryCache | undefined): KeptPapers {
+  const before = cache === undefined ? new Map<string, unknown>() : readHashes(cache.folder);
+  return {
+    isDrawn: ({ key, bytes }) => before.get(key) === hashOf(bytes),
+    keep: (papers) => {
+      if (cache?.keeps !== true) return;
+      const own = new Map(papers.map(({ key, bytes }) => [key, hashOf(bytes)]));
+      const others = [...before].filter(([key]) => !own.has(key));
+      writeKept(
+        cache.folder,
+        FILE,
+        Object.fromEntries([...own, ...others].slice(0, Math.max(MOST, own.size))),
+      );
+    },
+  };
+}
+
+function readHashes(folder: string): Map<string, unknown> {
+  const kept = readKept(folder, FILE);
+  return new Map(Object.entries(typeof kept === "object" && kept !== null ? kept : {}));
+}
+
+function hashOf(bytes: Uint8Array): string {
+  return createHash("sha256").update(bytes).digest("hex");
+}

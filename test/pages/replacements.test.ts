@@ -1,0 +1,105 @@
+import { parse } from "csv-parse/sync";
+import { describe, expect, test } from "vitest";
+import type { Block } from "../../lib/blocks/block.ts";
+import { searchRecipes } from "../../assets/scripts/mixing/recipe-search.ts";
+import { targetOfText } from "../../lib/mixing/finding/target-text.ts";
+import { replacementBlocks } from "../../lib/pages/replacement-blocks.ts";
+import { offerViews } from "../../lib/pages/sheet-page.ts";
+import { possibleMeasurements } from "../../lib/planning/measurement.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
+import { catalogueCsv, CATALOGUE_COLUMNS } from "../../lib/site/catalogue-csv.ts";
+import { catalogueJson } from "../../lib/site/published-data.ts";
+import { DATA, RANGE, WORKED } from "../mixing/demonstration-range.ts";
+import { RECORDS } from "../sheet/demonstration-sheets.ts";
+
+const { context, published } = WORKED;
+const OUT = "alizarin-crimson";
+
+function blocksOf(slug: string): readonly Block[] {
+  return replacementBlocks(slug, context, { path: `colours/${slug}/index.html`, root: "../../" });
+}
+
+/** What the table of replacements names, the colour itself first. */
+function named(slug: string): string[] {
+  return blocksOf(slug).flatMap((block) =>
+    block.kind === "table" ? block.table.rows.map(([first]) => first?.text ?? "") : [],
+  );
+}
+
+describe("what takes the place of a colour", () => {
+  test("that is made and that everybody may use is not asked", () => {
+    expect(blocksOf("bone-black")).toEqual([]);
+  });
+
+  test("of cadmium holds neither lead nor cadmium", () => {
+    const [itself, ...others] = named("cadmium-red");
+    expect(itself).toBe("Cadmium Red");
+    expect(others.length).toBeGreaterThan(1);
+    expect(others.join()).not.toMatch(/Cadmium|Lead White/);
+  });
+
+  test("that is made no more says from when, and is no part of its own recipe", () => {
+    expect(JSON.stringify(blocksOf(OUT)[0])).toContain(
+      "Alizarin Crimson is made no more, from 1 June 2026 on.",
+    );
+    const [itself, ...others] = named(OUT);
+    expect(itself).toBe("Alizarin Crimson");
+    expect(others.length).toBeGreaterThan(1);
+    expect(others.join()).not.toContain("Alizarin");
+  });
+});
+
+describe("a colour that is made no more", () => {
+  const sheet = context.sheets.find((one) => one.sheet.slug === OUT)?.sheet;
+
+  test("has no price, and its sheet says since when", () => {
+    if (sheet === undefined) throw new Error("Unexpected demonstration without it");
+    expect(offerViews(sheet, context.words)).toEqual([
+      { text: "Made no more, from 1 June 2026 on." },
+    ]);
+    expect(sheet.offer?.sizes.every(({ price }) => price === undefined)).toBe(true);
+  });
+
+  test("is not for sale in the catalogue, which goes on listing it", () => {
+    const rows = parse(catalogueCsv(published, RECORDS, context.words));
+    const own = rows.filter(([id = ""]) => id.startsWith(OUT));
+    expect(own.length).toBeGreaterThan(0);
+    const forSale = CATALOGUE_COLUMNS.indexOf("for_sale");
+    expect(own.map((row) => row[forSale])).toEqual(own.map(() => "no"));
+    const { colours } = JSON.parse(catalogueJson(published, RECORDS)) as {
+      colours: { slug: string; discontinued?: string }[];
+    };
+    expect(colours.filter(({ discontinued }) => discontinued !== undefined)).toEqual([
+      expect.objectContaining({ slug: OUT, discontinued: "2026-06-01" }),
+    ]);
+  });
+
+  test("has nothing proposed to be found out of it", () => {
+    expect(possibleMeasurements(RECORDS).some(({ slug }) => slug === OUT)).toBe(false);
+  });
+
+  test("is nobody's recipe", async () => {
+    expect(DATA.paints.find(({ slug }) => slug === OUT)?.isDiscontinued).toBe(true);
+    const target = targetOfText("5RP 3/6");
+    if (isStatement(target)) throw new Error(target.rule);
+    const found: string[] = [];
+    await searchRecipes(
+      {
+        target,
+        white: "titanium-white",
+        coloursMost: 2,
+        isWhiteFree: false,
+        leaveOut: [],
+        mustHold: [],
+        limits: { withoutMetals: [], isUnlabelled: false },
+        order: "nearest",
+      },
+      RANGE,
+      ({ recipes }) =>
+        found.push(...recipes.flatMap(({ mix }) => mix.colours.map(({ slug }) => slug))),
+      () => false,
+    );
+    expect(found.length).toBeGreaterThan(0);
+    expect(found).not.toContain(OUT);
+  });
+});
