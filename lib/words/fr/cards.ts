@@ -22,6 +22,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
   basisWorkedOut: (frame, edition) => `Étiquette selon ${frame}\u202f: ${edition}.`,
   drawdown: "La couleur imprimée n’est qu’approchante\u202f: une application peinte fait foi.",
   approximateNote: "Celle-ci a été lue sous une autre lumière et adaptée.",
+  lot: (number) => `Lot\u00a0${number}`,
   revision: (revision) => `Carte\u00a0${revision}`,
   address: (address) => `Code QR de l’adresse de la fiche, ${address}`,
   continued: (name) => `${name}, suite`,
@@ -79,6 +80,7 @@ export const CARDS: AnyWords<typeof ENGLISH_CARDS> = {
     poisonCentre: "Centre antipoison",
     basis: "Fondement de l’étiquette",
     address: "Adresse",
+    lot: "Lot",
     imprint: "Mentions légales",
   },
 };

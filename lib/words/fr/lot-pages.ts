@@ -81,6 +81,8 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     strength: (percent, nm, weighted) =>
       `Force ${percent}\u00a0% à ${nm} nm, où l’étalon absorbe le plus\u202f; ${weighted}\u00a0% pondérée par ce que l’œil prend de la lumière du jour.`,
     correctionLead: (best, grams) => `Incorporer ${grams} g de ${best} à 100 g du lot.`,
+    correctionForeign: (name, pigments) =>
+      `Avec ${name} il contient aussi ${pigments}, ce que ne dit ni son nom ni son étiquette.`,
     correctionNone:
       "Ni un blanc, ni une charge, ni une couleur lue de même, ni un autre lot ne réduirait l’écart de moitié.",
     correctionUnread: "Rien à corriger avant une lecture juste.",
@@ -93,7 +95,7 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       strength: "Force, %",
     },
     correctionNote:
-      "Entre parenthèses, ce à quoi cela peut aller avec une dose fausse de 5\u00a0% et l’incertitude de la lecture. Essayer d’abord sur 20 g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
+      "Entre parenthèses, ce à quoi cela peut aller avec une dose fausse de 5\u00a0%, ou d’autant que l’ajout est mal connu, et l’incertitude de la lecture. Essayer d’abord sur 20 g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
     kinds: { white: "blanc", extender: "charge", colour: "couleur", lot: "lot" },
     batchCaption: "Pesé, et ce qui en est sorti",
     batchColumns: { what: "Quoi", amount: "Quantité" },
@@ -113,17 +115,43 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   chart: {
     heading: "Les lots dans le temps",
-    title: (colour) => `Force ${of(colour)}, lot par lot`,
+    of: {
+      strength: {
+        title: (colour) => `Force ${of(colour)}, lot par lot`,
+        ranges: (colour) => `Force ${of(colour)}\u202f: d’un lot au suivant`,
+        value: "Pouvoir colorant, % de l’étalon",
+        range: "Écart de deux voisins, %",
+        column: "Force, %",
+      },
+      letDown: {
+        title: (colour) => `Dégradé ${of(colour)} à côté de l’étalon, lot par lot`,
+        ranges: (colour) => `Dégradé ${of(colour)}\u202f: d’un lot au suivant`,
+        value: "\u0394E00 du dégradé à l’étalon",
+        range: "Écart de deux voisins, \u0394E00",
+        column: "Dégradé, \u0394E00",
+      },
+      masstone: {
+        title: (colour) => `Ton plein ${of(colour)} à côté de l’étalon, lot par lot`,
+        ranges: (colour) => `Ton plein ${of(colour)}\u202f: d’un lot au suivant`,
+        value: "\u0394E00 du ton plein à l’étalon",
+        range: "Écart de deux voisins, \u0394E00",
+        column: "Ton plein, \u0394E00",
+      },
+    },
     description: (numbers) => `Par ordre de date\u202f: ${numbers}.`,
-    value: "Pouvoir colorant, % de l’étalon",
     order: "Lots par ordre de date",
-    lines: { mean: "moyenne", limits: "limites de contrôle", tolerance: "tolérance" },
+    lines: {
+      mean: "moyenne",
+      limits: "limites de contrôle",
+      limit: "limite",
+      tolerance: "tolérance",
+    },
     provisional: (count) =>
       `Les limites de ${count} lots sont provisoires\u202f: les suivants les déplaceront. Il en faut vingt pour qu’elles soient fermes.`,
     quiet:
       "Aucun lot ne sort des limites, et aucune suite n’est assez longue pour dire quelque chose.",
     points: "Quel lot est chaque marque",
-    columns: { place: "Marque", lot: "Lot", date: "Date", strength: "Force, %" },
+    columns: { place: "Marque", lot: "Lot", date: "Date" },
     one: "Un seul lot ne fait pas une carte.",
   },
   batchSheet: {

@@ -149,14 +149,14 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
           ].join("\u202f; "),
     restricted: (names) => `${listed(names)}\u202f: pas en vente pour tous`,
     price: (text) => `environ ${text}`,
-    lampsPart: (worst, shifts) =>
+    lampsPart: (worst, shifts, p68) =>
       shifts[worst] < 2
         ? "s’accorde aussi sous les lampes"
-        : `s’en écarte de \u0394E\u00a0${decimals(shifts[worst], 1)} en ${LAMP_NAMES[worst]}`,
-    lampsShift: (worst, shifts) =>
+        : `s’en écarte de \u0394E\u00a0${decimals(shifts[worst], 1)} \u00b1${decimals(p68, 1)} en ${LAMP_NAMES[worst]}`,
+    lampsShift: (worst, shifts, p68) =>
       shifts[worst] < 2
         ? "garde sa couleur sous les lampes"
-        : `change de \u0394E\u00a0${decimals(shifts[worst], 1)} en ${LAMP_NAMES[worst]}`,
+        : `change de \u0394E\u00a0${decimals(shifts[worst], 1)} \u00b1${decimals(p68, 1)} en ${LAMP_NAMES[worst]}`,
   },
   micrometres,
   recipes: {
@@ -220,7 +220,6 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     within: "Ceux-ci peuvent l’être\u202f: plus proches que nous ne pouvons distinguer",
     near: "Ceux-ci en approchent",
     none: "Aucun mélange de nos peintures n’approche de cette couleur avec ces souhaits.",
-    difference: (deltaE, p68) => `\u0394E\u00a0${deltaE} \u00b1${p68}`,
     tryIt: "Au banc de mélange",
     failed: "La recherche s’est arrêtée par une erreur de notre part. Recharger la page.",
     more: "En montrer plus",
@@ -233,6 +232,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       onRecipes: (name) => `À la place ${of(within(name))}`,
       because: (name, metals) =>
         `${name} contient\u202f: ${listed(metals)}. Au plus près parmi nos peintures sans plomb ni cadmium\u202f:`,
+      discontinued: (name, date) =>
+        `${name} ne se fait plus, depuis le ${date}. Au plus près parmi nos peintures\u202f:`,
       caption: (name) => `À la place ${of(within(name))}, et ce qui change`,
       columns: {
         what: "À la place",
@@ -250,29 +251,34 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
   },
   map: {
     heading: "Carte de la gamme",
+    headingIn: (white) => `Carte de la gamme, dans ${within(white)}`,
     lead: "Où sont nos couleurs, comment elles tournent en se dégradant, et jusqu’où vont leurs mélanges.",
     description:
       "Les couleurs de la gamme par teinte, chroma et clarté, et le contour de ce qui peut en être mêlé.",
     title: (white) => `La gamme en a* et b*, chaque couleur avec son chemin dans ${within(white)}`,
     describe: (count, white, area) =>
-      `${count} couleurs, chacune avec son chemin du tube à un ton pâle dans ${within(white)}. Les contours entourent tout ce que deux quelconques d’entre elles et le blanc peuvent donner, à L* 30, 50 et 70\u202f; à L* 50 leur aire est d’environ ${area}.`,
+      `${count} couleurs, chacune avec son chemin du tube à un ton pâle dans ${within(white)}. Les contours entourent tout ce que deux quelconques d’entre elles et le blanc peuvent donner, à L* 30, 50 et 70\u202f; à L* 50 leur aire est de ${area}.`,
     axes: { a: "a* (à droite\u202f: plus rouge)", b: "b* (en haut\u202f: plus jaune)" },
     outline: (L) => `L* ${L}`,
+    whites: "Dans quel blanc",
+    nearNeutral: "près du milieu\u202f:",
     key: (p68) =>
       `Lignes pleines\u202f: L* 30\u202f; longs tirets\u202f: L* 50\u202f; tirets courts\u202f: L* 70. Ce qui est à l’intérieur d’une ligne peut être mêlé\u202f; la ligne elle-même est une prévision, à \u0394E ${p68} près deux fois sur trois.`,
     without: "Sans quelle couleur\u202f?",
-    withoutSaid: (name, share) =>
-      `Sans ${within(name)} la gamme va ${share} moins loin à L* 50 (ligne pointillée).`,
+    withoutSaid: (name, shares) =>
+      `Sans ${within(name)} la gamme est plus petite (lignes pointillées) de ${listed(shares)}\u202f: des aires, justes deux fois sur trois dans le \u00b1.`,
+    withoutAt: (share, L) => `${share} à L* ${L}`,
     withoutNothing: (name) =>
-      `Sans ${within(name)} la gamme va aussi loin à L* 50\u202f: d’autres donnent ses teintes.`,
+      `Sans ${within(name)} la gamme va aussi loin\u202f: d’autres donnent ses teintes.`,
     adds: {
       heading: "Ce qu’ajoute chaque tube",
       caption: "De combien la gamme serait plus petite sans lui",
       colour: "Sans",
-      levels: [30, 50, 70],
       column: (L) => `à L* ${L}`,
-      note: "Part de l’aire du contour que seule cette couleur atteint. Environ\u202f: une part de moins de 1\u00a0% est en deçà de ce que nous distinguons.",
-      little: "moins de 1\u00a0%",
+      note: "Part de l’aire du contour que seule cette couleur atteint\u202f; deux fois sur trois dans le \u00b1. Pas moins\u202f: moins que nous ne distinguons.",
+      none: "pas moins",
+      others: (names) =>
+        `Autant que nous puissions dire, la gamme va aussi loin sans ${names.length === 1 ? "" : "l’une quelconque de ces couleurs\u202f: "}${listed(names)}.`,
     },
     absent: "Absentes de la carte",
     notMapped: (names) =>
@@ -287,11 +293,23 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     choose: "Vos tubes",
     reach: "Ce qu’ils atteignent",
     reachTitle: "Vos tubes et ce qui peut en être mêlé",
-    share: (share) => `Environ ${share} de ce qu’atteint toute la gamme à L* 50.`,
+    white: "Dans quel blanc",
+    level: "La carte à",
+    levelName: (L) => `L* ${L}`,
+    share: (shares) => `De ce qu’atteint toute la gamme, vos tubes atteignent ${listed(shares)}.`,
+    shareAt: (share, L) => `${share} à L* ${L}`,
+    unlike: (names, white) =>
+      `${listed(names)}\u202f: non essayé dans ${within(white)} ou lu autrement, donc non compté dans ce qui est atteint.`,
     gaps: "Ce qui manque",
-    gap: (hue, L, deltaE, nearest) =>
-      `Rien près d’une teinte franche (${hue}) à L* ${L}\u202f: la gamme l’a, la vôtre en reste à \u0394E ${deltaE}${nearest}.`,
-    gapBy: (names) => `\u202f; à ajouter\u202f: ${listed(names, "or")}`,
+    gapsCaption: "Teintes où la gamme va plus loin que vos tubes",
+    gapColumns: { hue: "Rien près d’une teinte franche", bring: "Ce qui l’apporterait" },
+    gapHue: (hue) => hue,
+    gapAt: (L) => `L* ${L}`,
+    gapNone: "près",
+    gapBy: (names) => listed(names, "or"),
+    gapByNone: "plusieurs ensemble",
+    gapsNote:
+      "De combien vos tubes restent en deçà de la gamme\u202f; deux fois sur trois dans le \u00b1. Près\u202f: de moins de \u0394E\u00a08.",
     noGaps: "Aucun manque qu’un autre de nos tubes comblerait.",
     tooFew: "Choisir deux couleurs ou plus.",
     hues: [

@@ -399,6 +399,7 @@ export const PAGES: AnyWords<PageWords> = {
     count: (count) => `${count} couleur${count === 1 ? "" : "s"}`,
     groups: { neutral: "Neutres", notStated: "Pas encore connu" },
     noSwatch: "pas encore lu",
+    madeNoMore: "ne se fait plus",
     caption: (heading) => `Couleurs\u202f: ${heading}`,
     value: (from) => `Valeur ${from} à ${from + 1}`,
   },

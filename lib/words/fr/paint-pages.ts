@@ -127,7 +127,7 @@ export const PAINT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   },
   labelText: {
     heading: "Texte d’étiquette",
-    lead: "À recopier sur une étiquette, le lot à y écrire. Calculé d’après ces relevés\u202f: le fabricant répond de l’étiquette, la loi de chaque marché décide de ce qu’elle doit porter.",
+    lead: "À recopier sur une étiquette\u202f: vérifier que le lot est bien celui qu’on remplit. Calculé d’après ces relevés\u202f: le fabricant répond de l’étiquette, la loi de chaque marché décide de ce qu’elle doit porter.",
     vehicle: "Liant\u202f: ",
     pigment: "Pigment\u202f: ",
     pigments: "Pigments\u202f: ",

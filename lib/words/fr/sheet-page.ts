@@ -23,6 +23,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
   noPrice: (markets) =>
     `Pas de prix ici\u202f: la vente n’en est pas libre en tout lieu (${listed(markets)}).`,
   notForSale: "Pas encore en vente.",
+  discontinued: (date) => `Ne se fait plus, depuis le ${date}.`,
   unknownHazard: "Pas encore classé\u202f: à traiter comme dangereux.",
   print: "Fiche à imprimer",
   compare: "Comparer",

@@ -1,7 +1,9 @@
+import type { Charted } from "../../lots/control-chart.ts";
 import type { Criterion } from "../../lots/judgement.ts";
 import type { LotStatement } from "../../lots/statements.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
+import { upperFirst } from "../letter-case.ts";
 import { decimalText } from "../number-text.ts";
 import { FORMS, wordOf } from "./closed-words.ts";
 import { within } from "./phrases.ts";
@@ -27,6 +29,13 @@ export function limitsText(criterion: Criterion, [low, high]: Interval): string 
     : `${decimalText(low, places)} à ${decimalText(high, places)}\u00a0${unit}`;
 }
 
+/** What a chart follows, as it stands inside a sentence. */
+const CHARTED: Readonly<Record<Charted, string>> = {
+  strength: "force",
+  letDown: "écart du dégradé à l’étalon",
+  masstone: "écart du ton plein à l’étalon",
+};
+
 const figureOf = (criterion: Criterion, value: number): string =>
   `${decimalText(value, CRITERIA[criterion].places)}\u00a0${CRITERIA[criterion].unit}`;
 const withUncertainty = (criterion: Criterion, value: number, uncertainty: number): string =>
@@ -47,12 +56,18 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
     `Le ${wordOf(FORMS, what)} n’a pas été lu comme celui de l’étalon, et n’est pas jugé.`,
   "lot-has-no-let-down-of-standard": () =>
     "L’étalon n’a pas de dégradé de ce blanc et de ce rapport, et la force n’est pas jugée.",
-  "lot-beyond-limits": ({ value }) =>
-    `Un lot, à ${decimalText(value, 1)}\u00a0%, sort des limites que fixent les autres.`,
-  "lots-drifting-up": ({ count }) =>
-    `La force a monté sur ${count} lots de suite\u202f: elle dérive.`,
-  "lots-drifting-down": ({ count }) =>
-    `La force a baissé sur ${count} lots de suite\u202f: elle dérive.`,
-  "lots-all-above": ({ count }) => `${count} lots de suite sont au-dessus de la moyenne.`,
-  "lots-all-below": ({ count }) => `${count} lots de suite sont au-dessous de la moyenne.`,
+  "read-under-another-calibration": ({ lot, standard }) =>
+    `Le lot a été lu sous l’étalonnage de ${lot} et l’étalon sous celui de ${standard}\u202f: l’erreur des étalonnages de l’instrument est comptée dans l’incertitude. Relire l’étalon gardé à côté du lot pour être plus sûr.`,
+  "lot-beyond-limits": ({ of, value }) =>
+    `Un lot, à ${figureOf(of, value)} (${CHARTED[of]}), sort des limites que fixent tous les lots.`,
+  "lots-far-apart": ({ of, range, limit }) =>
+    `Deux lots de suite sont distants de ${figureOf(of, range)} (${CHARTED[of]}), et presque jamais de plus de ${figureOf(of, limit)}.`,
+  "lots-drifting-up": ({ of, count }) =>
+    `${upperFirst(CHARTED[of])}\u202f: en hausse sur ${count} lots de suite, donc à la dérive.`,
+  "lots-drifting-down": ({ of, count }) =>
+    `${upperFirst(CHARTED[of])}\u202f: en baisse sur ${count} lots de suite, donc à la dérive.`,
+  "lots-all-above": ({ of, count }) =>
+    `${count} lots de suite sont au-dessus de la moyenne (${CHARTED[of]}).`,
+  "lots-all-below": ({ of, count }) =>
+    `${count} lots de suite sont au-dessous de la moyenne (${CHARTED[of]}).`,
 };
