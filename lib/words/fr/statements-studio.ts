@@ -107,7 +107,7 @@ const QUARTZ: Readonly<Record<string, string>> = {
 const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
   heat: "À la chaleur\u202f: sous aspiration à la source ou dehors, sur une cuiller métallique tenue à la pince, et jamais avec un pigment de plomb, cadmium, mercure, arsenic, chromate, antimoine ou cuivre.",
   acid: "À l’acide\u202f: une goutte et pas plus, à l’air libre, avec des gants\u202f; jamais sur un sulfure, un cyanure ou un pigment d’arsenic, en quelque quantité que ce soit.",
-  lye: "À la soude ou à la lessive\u202f: avec des gants, et loin des yeux.",
+  lye: "À la soude caustique ou au carbonate de soude\u202f: avec des gants, et loin des yeux.",
   peroxide:
     "À l’eau oxygénée\u202f: à trois pour cent et pas plus forte, avec des gants, jamais dans un récipient fermé.",
   solvent: "Au solvant\u202f: à l’air libre, et aucune flamme dans la pièce.",
