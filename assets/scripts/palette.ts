@@ -13,11 +13,10 @@ import { chosenHulls } from "../../lib/mixing/reach/range-reach.ts";
 import { receivedHull, type SentReach } from "../../lib/mixing/reach/sent-reach.ts";
 import { rangeMap } from "../../lib/plots/range-map.ts";
 import { differenceText, percentText } from "../../lib/present/mix-facts-text.ts";
-import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
-import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
 import { held, made } from "./mixing/drawn.ts";
 import { withRange } from "./mixing/page-data.ts";
 import { mixingReaches } from "./mixing/sent-reach.ts";
+import { MIXING_PAGES as TEXT, mixingSentence } from "#browser-words";
 
 const PALETTE = TEXT.palette;
 /** A palette that falls short of the range by less [Delta-E00] has no gap there. */

@@ -13,8 +13,6 @@ import type { MixingRange } from "../../lib/mixing/mixing-range.ts";
 import { volumeMix } from "../../lib/mixing/prediction/mass-mix.ts";
 import { seen, shownLab, type Shown } from "../../lib/mixing/prediction/seen-mix.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
-import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
-import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
 import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
 import {
   differenceText,
@@ -27,6 +25,7 @@ import {
 import { readyNotations, withRange } from "./mixing/page-data.ts";
 import { reader, type ReadColumn } from "./mixing/read-file.ts";
 import { searchRecipes, type RecipeReport, type RecipeWish } from "./mixing/recipe-search.ts";
+import { LANGUAGE, MIXING_PAGES as TEXT, mixingSentence } from "#browser-words";
 
 const RECIPES = TEXT.recipes;
 const SHOWN_FIRST = 12;
@@ -345,18 +344,18 @@ function recipeItem(recipe: JudgedMix, wanted: Shown, paints: MixingRange): HTML
     made(
       "div",
       "recipe__said",
-      made("p", "recipe__parts", mixPartsText(shownMix, paints)),
+      made("p", "recipe__parts", mixPartsText(shownMix, paints, TEXT)),
       made("p", "recipe__difference", differenceText(difference, p68)),
       made(
         "dl",
         "recipe__facts",
         ...termRows([
           [RECIPES.lamps, lampText],
-          [notations.lasts, lastsText(facts)],
-          [notations.dries, driesText(facts)],
-          [notations.hides, hidesText(recipe.contrast)],
-          [notations.warning, warningText(facts)],
-          [notations.price, priceText(facts, paints.data.currency)],
+          [notations.lasts, lastsText(facts, TEXT)],
+          [notations.dries, driesText(facts, TEXT)],
+          [notations.hides, hidesText(recipe.contrast, TEXT)],
+          [notations.warning, warningText(facts, TEXT)],
+          [notations.price, priceText(facts, paints.data.currency, { text: TEXT, language: LANGUAGE })],
         ]),
       ),
       made("p", "", link),

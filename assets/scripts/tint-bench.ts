@@ -21,14 +21,13 @@ import {
 import { axisUncertainty } from "../../lib/optics/fit/prediction-uncertainty.ts";
 import { spectralCurve } from "../../lib/plots/spectral-curve.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
-import { MIXING_PAGES as TEXT } from "../../lib/words/en/mixing-pages.ts";
-import { mixingSentence } from "../../lib/words/en/statements-mixing.ts";
 import { decimalText, placesWithin } from "../../lib/words/number-text.ts";
 import { held, made, newSwatch, paintSwatch, termRows } from "./mixing/drawn.ts";
 import { factRows } from "../../lib/present/mix-facts-text.ts";
 import { notationsOf, withRange } from "./mixing/page-data.ts";
 import { filledCard } from "./mixing/recipe-card.ts";
 import { partsOfSlider, sliderOfParts } from "./mixing/part-slider.ts";
+import { LANGUAGE, MIXING_PAGES as TEXT, mixingSentence } from "#browser-words";
 
 const BENCH = TEXT.bench;
 /** Quiet time [ms] after which the address follows the hand: browsers refuse to rewrite it at every move. */
@@ -125,7 +124,10 @@ function bench(at: HTMLElement, paints: MixingRange): void {
           : `${munsell.text} (${BENCH.munsellUncertain(atLeastTenth(munsell.uncertainty.value), atLeastTenth(munsell.uncertainty.chroma))})`,
       ],
       [BENCH.notations.lab, labText(as, p68)],
-      ...factRows(facts, contrastOf(found, paints), paints.data.currency),
+      ...factRows(facts, contrastOf(found, paints), paints.data.currency, {
+        text: TEXT,
+        language: LANGUAGE,
+      }),
     ];
     find("[data-figures]").replaceChildren(...termRows(figures));
     find("[data-spectrum]").innerHTML = curve(found, as);

@@ -24,7 +24,7 @@ import type {
   TileView,
 } from "../present/views.ts";
 import type { ScreenColour } from "../plots/screen-colour.ts";
-import type { MixingWords } from "../words/en/mixing-pages.ts";
+import type { Words } from "../words/words.ts";
 import type { Block, SectionBlock, SwatchCell, SwatchesBlock } from "./block.ts";
 
 /** A colour's page for a painter: the first screen has a frame of its own, the rest is blocks. */
@@ -196,7 +196,7 @@ interface MixingPageView extends PageView {
   readonly lead: readonly string[];
   /** This page and the others that mix; the one shown is marked. */
   readonly ways: readonly LinkView[];
-  readonly words: MixingWords;
+  readonly words: Words["pages"]["mixing"];
   readonly sections: readonly SectionBlock[];
 }
 

@@ -5,7 +5,6 @@ import type { MixtureSectionView, MixtureWhiteView } from "../present/mixture-vi
 import { statementText } from "../present/statement-text.ts";
 import { standingView, standingWord } from "../present/standing-view.ts";
 import type { CellView, TableView } from "../present/views.ts";
-import { lowerFirst } from "../words/en/pages.ts";
 import type { MixtureSection, MixtureWhite } from "../sheet/mixture/mixture-figures.ts";
 import { mixturePictures } from "./mixture-pictures.ts";
 import { blacksTable, driftTable, stepsTable } from "./mixture-tables.ts";
@@ -99,7 +98,7 @@ function whiteView(white: MixtureWhite, page: SheetPage): MixtureWhiteView {
           ? []
           : [
               {
-                text: text.drift.single(lowerFirst(statementText(single, words))),
+                text: text.drift.single(words.lowerFirst(statementText(single, words))),
                 standing: standingWord("estimated", words),
               },
             ]),

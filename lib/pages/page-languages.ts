@@ -1,4 +1,4 @@
-import type { Language, PageLanguage } from "../records/schema/terms.ts";
+import type { Language } from "../records/schema/terms.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 
 type Workshop = Pick<WorkshopRecord, "pageLanguages">;
@@ -6,7 +6,7 @@ type Workshop = Pick<WorkshopRecord, "pageLanguages">;
 /** Languages of the pages, that of the records first. */
 export function pageLanguages({
   pageLanguages: [first = "en", ...others] = ["en"],
-}: Workshop): readonly [PageLanguage, ...PageLanguage[]] {
+}: Workshop): readonly [Language, ...Language[]] {
   return [first, ...others];
 }
 

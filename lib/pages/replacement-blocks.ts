@@ -1,4 +1,5 @@
 /** What takes the place of a colour that some may not use: nearest tubes and recipes, and what changes with each. */
+import type { Words } from "../words/words.ts";
 import type { Block } from "../blocks/block.ts";
 import { statement } from "../blocks/section-blocks.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
@@ -123,7 +124,7 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
     rows: [
       itself,
       ...singles(paint, target, limits, range),
-      ...recipes(paint, target, limits, range),
+      ...recipes(paint, target, limits, range, context.words.pages.mixing),
     ],
   };
 }
@@ -155,7 +156,13 @@ function singles(paint: MixingPaint, target: Target, limits: MixLimits, range: M
 }
 
 /** Pairs and, where none may be it, threes: in each white that may be used. */
-function recipes(paint: MixingPaint, target: Target, limits: MixLimits, range: MixingRange): Row[] {
+function recipes(
+  paint: MixingPaint,
+  target: Target,
+  limits: MixLimits,
+  range: MixingRange,
+  text: Words["pages"]["mixing"],
+): Row[] {
   for (const coloursMost of [2, 3]) {
     const found = range.whites
       .filter((white) => paintPasses(white, limits))
@@ -185,13 +192,13 @@ function recipes(paint: MixingPaint, target: Target, limits: MixLimits, range: M
         .map(({ mix, deltaE00: difference, p68, facts, contrast, shown }) => {
           const parts = toSmallest(volumeMix(mix, range) ?? mix);
           return {
-            what: mixPartsText(parts, range),
+            what: mixPartsText(parts, range, text),
             href: `bench/?${addressOf({ mix: parts, filmUm: Infinity, finish: "glossy", light: "daylight" })}`,
             cells: [
               differenceText(difference, p68),
-              lastsText(facts),
-              driesText(facts),
-              hidesText(contrast),
+              lastsText(facts, text),
+              driesText(facts, text),
+              hidesText(contrast, text),
             ],
             screen: shown,
           };

@@ -7,7 +7,6 @@ import type { FigureRow } from "../sheet/figure-table.ts";
 import { figureName } from "./figure-name.ts";
 import { figureText, unitText } from "./figure-text.ts";
 import { decimalText } from "../words/number-text.ts";
-import { lowerFirst } from "../words/en/pages.ts";
 import type { Words } from "../words/words.ts";
 
 type NameOf = (slug: string) => string;
@@ -97,10 +96,10 @@ function otherText(
 ): string {
   if (other === undefined) return "";
   const otherName = figureName(other.leaf, other.sheet, words);
-  if (other.sheet.slug === own.sheet.slug) return lowerFirst(otherName);
+  if (other.sheet.slug === own.sheet.slug) return words.lowerFirst(otherName);
   return words.pages.answers.claims.other(
     nameOf(other.sheet.slug),
-    otherName === name ? "" : lowerFirst(otherName),
+    otherName === name ? "" : words.lowerFirst(otherName),
   );
 }
 

@@ -4,7 +4,15 @@ import type { Told } from "../mixing/reach/hull.ts";
 import { OPACITY_FILM } from "../optics/films/opacity.ts";
 import { decimalText } from "../words/number-text.ts";
 import type { MixFacts } from "../mixing/prediction/mix-facts.ts";
-import { MIXING_PAGES as TEXT } from "../words/en/mixing-pages.ts";
+import type { Words } from "../words/words.ts";
+
+type MixText = Words["pages"]["mixing"];
+
+/** What mixtures are told in, and in which language prices are written. */
+export interface MixWords {
+  readonly text: MixText;
+  readonly language: string;
+}
 
 type Row = readonly [name: string, said: string];
 
@@ -12,52 +20,58 @@ export function factRows(
   facts: MixFacts,
   contrast: JudgedMix["contrast"],
   currency: string | undefined,
+  words: MixWords,
 ): Row[] {
-  const { notations } = TEXT.bench;
+  const { text } = words;
+  const { notations } = text.bench;
   return [
-    [notations.lasts, lastsText(facts)],
-    [notations.dries, driesText(facts)],
-    [notations.hides, hidesText(contrast)],
-    [notations.warning, warningText(facts)],
-    [notations.price, priceText(facts, currency)],
+    [notations.lasts, lastsText(facts, text)],
+    [notations.dries, driesText(facts, text)],
+    [notations.hides, hidesText(contrast, text)],
+    [notations.warning, warningText(facts, text)],
+    [notations.price, priceText(facts, currency, words)],
   ];
 }
 
-export function lastsText({ lightfastness }: MixFacts): string {
+export function lastsText({ lightfastness }: MixFacts, { facts }: MixText): string {
   const { text, of, unknown } = lightfastness;
-  const known = text === undefined ? [] : [TEXT.facts.weakest(text, of ?? "")];
-  return [...known, ...(unknown.length === 0 ? [] : [TEXT.facts.unknown(unknown)])].join("; ");
+  const known = text === undefined ? [] : [facts.weakest(text, of ?? "")];
+  return [...known, ...(unknown.length === 0 ? [] : [facts.unknown(unknown)])].join("; ");
 }
 
-export function driesText({ dryingDays, dryingUnknown }: MixFacts): string {
-  if (dryingDays === undefined) return TEXT.facts.unknown(dryingUnknown);
-  return `${TEXT.facts.days(dryingDays)}, ${TEXT.facts.daysEstimate}`;
+export function driesText({ dryingDays, dryingUnknown }: MixFacts, { facts }: MixText): string {
+  if (dryingDays === undefined) return facts.unknown(dryingUnknown);
+  return `${facts.days(dryingDays)}, ${facts.daysEstimate}`;
 }
 
 /** Of a film as thick as sheets judge opacity by. */
-export function hidesText(contrast: JudgedMix["contrast"]): string {
+export function hidesText(contrast: JudgedMix["contrast"], text: MixText): string {
   return contrast === undefined
-    ? TEXT.facts.notKnown
-    : TEXT.facts.contrast(
+    ? text.facts.notKnown
+    : text.facts.contrast(
         decimalText(Math.min(contrast.ratio, 1), 2),
         decimalText(Math.max(contrast.uncertainty, 0.01), 2),
-        TEXT.micrometres(OPACITY_FILM.um),
+        text.micrometres(OPACITY_FILM.um),
       );
 }
 
-export function warningText({ signal, metals, warningUnknown }: MixFacts): string {
-  const said = TEXT.facts.warning(signal, metals);
-  return warningUnknown.length === 0 ? said : `${said}; ${TEXT.facts.unknown(warningUnknown)}`;
+export function warningText(
+  { signal, metals, warningUnknown }: MixFacts,
+  { facts }: MixText,
+): string {
+  const said = facts.warning(signal, metals);
+  return warningUnknown.length === 0 ? said : `${said}; ${facts.unknown(warningUnknown)}`;
 }
 
 export function priceText(
   { pricePer10Ml, restricted }: MixFacts,
   currency: string | undefined,
+  { text, language }: MixWords,
 ): string {
-  if (restricted.length > 0) return TEXT.facts.restricted(restricted);
-  if (pricePer10Ml === undefined || currency === undefined) return TEXT.facts.notKnown;
-  return TEXT.facts.price(
-    new Intl.NumberFormat("en-GB", { style: "currency", currency }).format(pricePer10Ml),
+  if (restricted.length > 0) return text.facts.restricted(restricted);
+  if (pricePer10Ml === undefined || currency === undefined) return text.facts.notKnown;
+  return text.facts.price(
+    new Intl.NumberFormat(language === "en" ? "en-GB" : language, { style: "currency", currency }).format(pricePer10Ml),
   );
 }
 

@@ -1,16 +1,20 @@
 /** Parts of a mixture in words. */
 import type { Mix } from "../mixing/mix.ts";
 import type { MixingRange } from "../mixing/mixing-range.ts";
-import { MIXING_PAGES as TEXT } from "../words/en/mixing-pages.ts";
+import type { Words } from "../words/words.ts";
 import { significantText } from "../words/number-text.ts";
 
 /** "Parts by volume: Titanium White 30, Bone Black 2, Raw Umber 1", the largest first, the smallest as one. */
-export function mixPartsText(mix: Mix, range: MixingRange): string {
+export function mixPartsText(
+  mix: Mix,
+  range: MixingRange,
+  { recipes }: Words["pages"]["mixing"],
+): string {
   const { colours, white } = toSmallest(mix);
   const parts = [...(white.parts > 0 ? [white] : []), ...colours].toSorted(
     (one, other) => other.parts - one.parts,
   );
-  const unit = mix.by === "volume" ? TEXT.recipes.parts : TEXT.recipes.partsMass;
+  const unit = mix.by === "volume" ? recipes.parts : recipes.partsMass;
   return `${unit}: ${parts
     .map(
       ({ slug, parts: own }) =>

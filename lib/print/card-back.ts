@@ -1,4 +1,3 @@
-import { lowerFirst } from "../words/en/pages.ts";
 import { CARD_FACTS, type CardStatement } from "./card-content.ts";
 import type { LeftOver } from "./card-front.ts";
 import { CAUTION_MIN_PT, TEXT_MIN_PT, type CardGeometry, type CardPlan } from "./card-plan.ts";
@@ -116,7 +115,7 @@ function backParagraphs(
         ),
       ),
     );
-  const told = CARD_FACTS.map((name) => `${facts[name].name}: ${lowerFirst(facts[name].text)}`);
+  const told = CARD_FACTS.map((name) => `${facts[name].name}: ${words.lowerFirst(facts[name].text)}`);
   return [
     ...(left.sentence ? [said(sans(content.sentence))] : []),
     ...(left.facts ? [said(sans(`${told.join("; ")}.`))] : []),

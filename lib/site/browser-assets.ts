@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import { buildSync } from "esbuild";
 import { keptBesideProgram } from "../kept/beside-program.ts";
+import type { Language } from "../records/schema/terms.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 
 /** A style sheet or browser script in one file with all that it imports. */
@@ -21,11 +22,21 @@ const ASSETS = join(PACKAGE_ROOT, "assets");
 /** Style sheets that a page asks for; the others are parts of these. */
 const STYLES = ["site.css", "workshop.css"];
 
-let ofProgram: readonly BrowserAsset[] | undefined;
+const ofProgram = new Map<Language, readonly BrowserAsset[]>();
 
-/** Every style sheet and browser script of both outputs; bundled once a version of the program. */
-export function browserAssets(): readonly BrowserAsset[] {
-  return (ofProgram ??= keptBesideProgram("browser-assets", sources(), bundled));
+/** Every style sheet and browser script of both outputs, its words in a language; bundled once a version of the program. */
+export function browserAssets(language: Language = "en"): readonly BrowserAsset[] {
+  const own =
+    ofProgram.get(language) ??
+    keptBesideProgram(`browser-assets-${language}`, sources(), () => bundled(language));
+  ofProgram.set(language, own);
+  return own;
+}
+
+/** Scripts that say something: what those of one language differ in from those of another. */
+export function wordedScripts(language: Language, from: Language): readonly BrowserAsset[] {
+  const others = new Map(browserAssets(from).map(({ path, text }) => [path, text]));
+  return browserAssets(language).filter(({ path, text }) => others.get(path) !== text);
 }
 
 function* sources(): Generator<string | Uint8Array> {
@@ -34,7 +45,7 @@ function* sources(): Generator<string | Uint8Array> {
       if (/\.(?:ts|css|json)$/.test(name)) yield* [name, readFileSync(join(ASSETS, folder, name))];
 }
 
-function bundled(): BrowserAsset[] {
+function bundled(language: Language): BrowserAsset[] {
   const common = {
     bundle: true,
     minify: true,
@@ -61,7 +72,10 @@ function bundled(): BrowserAsset[] {
     format: "iife",
     platform: "browser",
     target: "es2022",
-    alias: BROWSER_ALIASES,
+    alias: {
+      ...BROWSER_ALIASES,
+      "#browser-words": join(PACKAGE_ROOT, "lib", "words", language, "in-browser.ts"),
+    },
   });
   return [...styles.outputFiles, ...scripts.outputFiles].map(({ path, text }) => ({
     path: relative(ASSETS, path),

@@ -18,6 +18,9 @@ export function inOneFolder({ translated = [], ...site }: Site, siteAddress?: st
   const pages = [...site.pages, ...below(({ pages: own }) => own)];
   return {
     ...site,
+    scripts: translated.flatMap(({ folder, site: { language } }) =>
+      language === undefined ? [] : [{ folder, language }],
+    ),
     pages,
     files: [
       ...site.files.map((file) =>

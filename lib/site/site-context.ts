@@ -7,7 +7,7 @@ import { rangeCards, type RangeCards } from "../print/range-cards.ts";
 import { collectionOf, type Collection } from "../collection/collection.ts";
 import type { Records } from "../records/records.ts";
 import { changesSheets, recordsIn } from "../records/records-in-language.ts";
-import type { PageLanguage } from "../records/schema/terms.ts";
+import type { Language } from "../records/schema/terms.ts";
 import { allFits, allSheets } from "../sheet/all-sheets.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
@@ -83,7 +83,7 @@ function workedRange(records: Records, cache: TheoryCache | undefined): WorkedRa
   };
 }
 
-function rangeIn(range: WorkedRange, language: PageLanguage, own: PageLanguage): WorkedRange {
+function rangeIn(range: WorkedRange, language: Language, own: Language): WorkedRange {
   const records = recordsIn(range.records, language, own);
   if (!changesSheets(range.records, language)) return { ...range, records };
   const sheets = allSheets(records, range.fits);
@@ -93,7 +93,7 @@ function rangeIn(range: WorkedRange, language: PageLanguage, own: PageLanguage):
 function wordedSite(
   { records, fits, sheets, range, theory }: WorkedRange,
   date: string | undefined,
-  language: PageLanguage,
+  language: Language,
 ): WorkedSite {
   const words = WORDS[language];
   const published = sheets.map((sheet): PublishedSheet => {

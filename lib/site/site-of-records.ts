@@ -92,6 +92,7 @@ export function siteOfWorked(worked: WorkedSite, records: Records, date: string 
   const shown = shownColours(worked.context);
   const pages = sitePages(worked, shown);
   return {
+    language: worked.context.words.language,
     pages,
     files: [...dataFiles(worked, records, date, pages), ...shown.map(comparisonData)],
     sheetCount: worked.published.length,
@@ -139,6 +140,7 @@ function workshopOfWorked(
       },
       labels: { ...labels, ...(pdf === undefined ? {} : { pdf }) },
     }),
+    language: worked.context.words.language,
     files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
     ...(pdf === undefined ? {} : { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
     sheetCount: worked.published.length,

@@ -1,3 +1,4 @@
+import type { Language } from "../records/schema/terms.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { AnyPageView } from "../blocks/page-kinds.ts";
 import type { SiteView } from "../present/views.ts";
@@ -39,8 +40,12 @@ export interface Site {
   readonly pages: readonly PageEntry[];
   readonly files: readonly DataFile[];
   readonly sheetCount: number;
+  /** Whose words its scripts say; without it English. */
+  readonly language?: Language;
   /** The same in other languages, each in a folder of its own; one whole site once {@link inOneFolder}. */
   readonly translated?: readonly { readonly folder: string; readonly site: Site }[];
+  /** Where scripts that say words of another language go, by the folder of that language. */
+  readonly scripts?: readonly { readonly folder: string; readonly language: Language }[];
   /** Colours that a picture to pass on is made of. */
   readonly sheets?: readonly Sheet[];
   /** What a build may put on paper. */

@@ -2,11 +2,12 @@ import { cpSync, mkdirSync, statSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { basename, dirname, join } from "node:path";
 import configure from "../../eleventy.config.ts";
-import { browserAssets } from "./browser-assets.ts";
+import { browserAssets, wordedScripts } from "./browser-assets.ts";
 import { FONT_FILES, FONT_LICENCES } from "./font-files.ts";
 import type { EleventyConfig, EleventyOptions, EleventyRun } from "./eleventy-types.ts";
 import { OutputFault } from "./output-fault.ts";
 import { listFilesInManifest, type OutputKind } from "./output-manifest.ts";
+import type { Language } from "../records/schema/terms.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { followingBuilds } from "./reload-script.ts";
 import { shareImages } from "./share-images.ts";
@@ -45,7 +46,13 @@ export async function writeSite(
   if (kind === "paper")
     for (const { path, bytes } of await shareImages(site.sheets ?? []))
       writeFileSync(join(dir, path), bytes);
-  copyAssets(dir, ASSETS[output]);
+  copyAssets(dir, ASSETS[output], site.language);
+  for (const { folder, language } of site.scripts ?? [])
+    for (const { path, text } of wordedScripts(language, site.language ?? "en")) {
+      const file = join(dir, folder, "assets", path);
+      mkdirSync(dirname(file), { recursive: true });
+      writeFileSync(file, text);
+    }
   const eleventy = await newEleventy(dir, (config) => {
     configure(config, () => site);
     if (kind === "screen") config.addTransform("follow builds", followingBuilds);
@@ -101,11 +108,15 @@ export function writeData(site: Site, dir: string): void {
 }
 
 /** The output's styles and scripts, and fonts from their packages: the site asks no other host for anything. */
-function copyAssets(dir: string, { scripts, styles }: OutputAssets): void {
+function copyAssets(
+  dir: string,
+  { scripts, styles }: OutputAssets,
+  language: Language | undefined,
+): void {
   const to = join(dir, "assets");
   for (const folder of ["styles", "scripts", "fonts"])
     mkdirSync(join(to, folder), { recursive: true });
-  for (const { path, text } of browserAssets()) {
+  for (const { path, text } of browserAssets(language)) {
     const name = basename(path);
     if (path.startsWith("scripts/") ? scripts(name) : styles.includes(name))
       writeFileSync(join(to, path), text);

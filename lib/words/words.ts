@@ -1,3 +1,4 @@
+import type { CRITERIA, limitsText } from "./en/statements-lots.ts";
 import type { Family, Language } from "../records/schema/terms.ts";
 import type { AnyWords } from "./any-words.ts";
 import type { PageWords } from "./en/pages.ts";
@@ -39,6 +40,8 @@ export interface Words {
   readonly families: Readonly<Record<Family | "other", string>>;
   /** "a, b and c" */
   readonly listed: (texts: readonly string[], before?: "and" | "or") => string;
+  /** A text of ours as it goes on after a colon or a comma: with a small first letter, where the language allows it. */
+  readonly lowerFirst: (text: string) => string;
   /** A name as it stands inside a sentence. */
   readonly nameWithin: (name: string) => string;
   readonly pages: AnyWords<PageWords>;
@@ -68,6 +71,10 @@ export interface Words {
   /** What a contribution to drying is of, in a word or two. */
   readonly contribution: (sentence: Statement) => string;
   /** Those of them that a comparison states, which a browser words as well. */
+  /** What a lot is judged by: its name, and figures as they are given. */
+  readonly criteria: typeof CRITERIA;
+  /** The limits of one of them. */
+  readonly limits: typeof limitsText;
   readonly comparisons: WordingsOf<ComparisonStatement>;
   /** A sentence for each rule of each science. */
   readonly rulings: Readonly<Record<string, StatementWording>>;

@@ -13,7 +13,6 @@ import type { Lot, Reading, TintReading } from "../records/records.ts";
 import type { JudgedLot, LotBook } from "../sheet/lots/lot-book.ts";
 import { whiteColour } from "../sheet/tints/drawdown-set.ts";
 import { decimalText } from "../words/number-text.ts";
-import { CRITERIA, limitsText } from "../words/en/statements-lots.ts";
 import { batchSheetPath, verdictWord } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
@@ -109,13 +108,13 @@ function verdictBlocks({ comparison }: JudgedLot, { words }: PageContext): Block
         ],
         rows: comparison.judged.map(
           ({ criterion, value, uncertainty, limits, verdict }): CellView[] => {
-            const { name, places, unit } = CRITERIA[criterion];
+            const { name, places, unit } = words.criteria[criterion];
             return [
               { text: name },
               {
                 text: `${decimalText(value, places)}${uncertainty === 0 ? "" : `\u00a0\u00b1\u00a0${decimalText(uncertainty, places)}`}\u00a0${unit}`,
               },
-              { text: limitsText(criterion, limits) },
+              { text: words.limits(criterion, limits) },
               { text: verdictWord(verdict, words) },
             ];
           },

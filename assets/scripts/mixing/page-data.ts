@@ -11,7 +11,7 @@ import type { RenotationTable } from "../../../lib/mixing/notation/renotation-ta
 import { axisUncertainty } from "../../../lib/optics/fit/prediction-uncertainty.ts";
 import { isStatement } from "../../../lib/quantities/statement.ts";
 import type { Spectrum } from "../../../lib/quantities/spectrum.ts";
-import { MIXING_PAGES as TEXT } from "../../../lib/words/en/mixing-pages.ts";
+import { MIXING_PAGES as TEXT } from "#browser-words";
 
 interface Sent {
   readonly mixingPaints?: MixingData;

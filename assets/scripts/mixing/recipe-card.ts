@@ -5,9 +5,9 @@ import type { MixingRange } from "../../../lib/mixing/mixing-range.ts";
 import { volumeMix } from "../../../lib/mixing/prediction/mass-mix.ts";
 import type { PredictedMix } from "../../../lib/mixing/prediction/predicted-mix.ts";
 import type { Seen } from "../../../lib/mixing/prediction/seen-mix.ts";
-import { MIXING_PAGES as TEXT } from "../../../lib/words/en/mixing-pages.ts";
 import { decimalText, significantText } from "../../../lib/words/number-text.ts";
 import { made, newSwatch, termRows } from "./drawn.ts";
+import { MIXING_PAGES as TEXT } from "#browser-words";
 
 const CARD = TEXT.bench.card;
 

@@ -6,7 +6,6 @@ import {
   FRAMES,
   GEOMETRIES,
   LANGUAGES,
-  PAGE_LANGUAGES,
   MARKETS,
   OBSERVERS,
   PAPERS,
@@ -48,7 +47,7 @@ export const workshopSchema = z.strictObject({
   markets: z.array(z.enum(MARKETS)).min(1).optional(),
   languages: z.array(z.enum(LANGUAGES)).min(1).optional(),
   pageLanguages: z
-    .array(z.enum(PAGE_LANGUAGES))
+    .array(z.enum(LANGUAGES))
     .min(1)
     .refine((languages) => new Set(languages).size === languages.length, "each language once")
     .optional()

@@ -1,4 +1,5 @@
 /** Translation, to be reviewed by a reader of trade German. */
+import { CRITERIA, limitsText } from "./statements-lots.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import type { Words } from "../words.ts";
 import { within } from "../en/statements-phrases.ts";
@@ -49,6 +50,8 @@ export const GERMAN: Words = {
   terms: TERMS,
   families: FAMILIES,
   listed,
+  // Nouns keep their capital, and most names of figures begin with one.
+  lowerFirst: (text) => text,
   nameWithin: within,
   pages: PAGES,
   operations: OPERATIONS,
@@ -59,6 +62,8 @@ export const GERMAN: Words = {
   cardSentence,
   tintsInWords,
   contribution: contributionName,
+  criteria: CRITERIA,
+  limits: limitsText,
   comparisons: COMPARISON_RULINGS,
   rulings: RULINGS,
 };

@@ -1,9 +1,10 @@
+import { CRITERIA, limitsText } from "./statements-lots.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import type { Words } from "../words.ts";
 import { cardSentence } from "./card-sentence.ts";
 import { contributionName } from "./contribution-names.ts";
 import { FIGURE_GLOSSES, FIGURES, UNITS } from "./figures.ts";
-import { PAGES } from "./pages.ts";
+import { lowerFirst, PAGES } from "./pages.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { combinedTintSentence } from "./tint-sentence.ts";
 import { dateWords, listed, within } from "./statements-phrases.ts";
@@ -48,6 +49,7 @@ export const ENGLISH: Words = {
   terms: TERMS,
   families: FAMILIES,
   listed,
+  lowerFirst,
   nameWithin: within,
   pages: PAGES,
   operations: OPERATIONS,
@@ -68,6 +70,8 @@ export const ENGLISH: Words = {
   cardSentence,
   tintsInWords,
   contribution: contributionName,
+  criteria: CRITERIA,
+  limits: limitsText,
   comparisons: COMPARISON_RULINGS,
   rulings: RULINGS,
 };

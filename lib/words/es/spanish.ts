@@ -1,4 +1,6 @@
 /** Translation, to be reviewed by a reader of trade Spanish. */
+import { CRITERIA, limitsText } from "./statements-lots.ts";
+import { lowerFirst } from "../letter-case.ts";
 import type { Standing } from "../../quantities/figure.ts";
 import type { Words } from "../words.ts";
 import { absence } from "./absence.ts";
@@ -49,6 +51,7 @@ export const SPANISH: Words = {
   terms: TERMS,
   families: FAMILIES,
   listed,
+  lowerFirst,
   nameWithin: within,
   pages: PAGES,
   operations: OPERATIONS,
@@ -59,6 +62,8 @@ export const SPANISH: Words = {
   cardSentence,
   tintsInWords,
   contribution: contributionName,
+  criteria: CRITERIA,
+  limits: limitsText,
   comparisons: COMPARISON_RULINGS,
   rulings: RULINGS,
 };
