@@ -57,6 +57,8 @@ export const MOST_SHARE = 0.25;
 export const MOST_SHARE_OF_LOT = 0.75;
 /** What the scales and the strength of the paint that is added may be off by [1]. Our own estimate. */
 const DOSE_SPREAD = 0.05;
+/** So many whites, extenders, colours or lots are proposed: a choice among kinds. */
+const MOST_OF_A_KIND = 2;
 const COARSE_STEPS = 50;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
@@ -112,7 +114,7 @@ export function correctionWith(lot: OffLot, candidate: Candidate): Correction | 
   };
 }
 
-/** The best corrections of several candidates, the nearest to the standard first; only such as at least halve what is off. */
+/** The best corrections of several candidates, the nearest to the standard first; only such as at least halve what is off, and two of a kind at most. */
 export function corrections(
   lot: OffLot,
   candidates: readonly Candidate[],
@@ -128,6 +130,13 @@ export function corrections(
     }))
     .filter(({ left }) => left <= now / 2)
     .toSorted((one, other) => one.left - other.left)
+    .filter(
+      ({ correction: { candidate } }, i, sorted) =>
+        sorted
+          .slice(0, i)
+          .filter(({ correction: before }) => before.candidate.kind === candidate.kind).length <
+        MOST_OF_A_KIND,
+    )
     .slice(0, most)
     .map(({ correction }) => correction);
 }

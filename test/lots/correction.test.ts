@@ -158,5 +158,7 @@ describe("a correction", () => {
       "chalk",
     );
     expect(corrections(strong, candidates, 1)).toHaveLength(1);
+    const chalks = ["a", "b", "c"].map((slug) => ({ ...candidates[1], slug }));
+    expect(corrections(strong, chalks, 3)).toHaveLength(2);
   });
 });

@@ -91,7 +91,7 @@ test("lots in time by strength, let-down and masstone, each with its moving rang
 
 test("from a colour to what customers ask of it, and to the reply", async () => {
   const { page, complaints } = await opened("colours/ultramarine-blue/");
-  const question = page.locator("#answers a").first();
+  const question = page.locator("#answers .section__body a").first();
   const asked = (await question.textContent()) ?? "";
   await question.click();
   expect(await textOf(page, "h1")).toBe(asked);
@@ -102,7 +102,7 @@ test("from a colour to what customers ask of it, and to the reply", async () => 
 
 test("labels to stick are there as a PDF, with what is to be known of them", async () => {
   const { page } = await opened("labels/");
-  const href = await page.locator("#print a").getAttribute("href");
+  const href = await page.locator("#print .section__body a").getAttribute("href");
   expect(href).toBe("labels.pdf");
   const pdf = await page.request.get(`${inject("workshopAddress")}/labels/labels.pdf`);
   expect((await pdf.body()).subarray(0, 5).toString("latin1")).toBe("%PDF-");
