@@ -3,6 +3,7 @@ import { loadRecords } from "../records/load-records.ts";
 import { keptParsers } from "../records/kept-parsers.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { earlierCards } from "./earlier-manifest.ts";
+import { allLanguages, inOneFolder } from "./one-folder.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { printedSite } from "./printed-site.ts";
 import { siteOf } from "./site-of-records.ts";
@@ -44,10 +45,14 @@ export async function madeSite(
     workshop,
     warnings: ofSheets,
   } = siteOf(records, printedDate(date, records.newestDate), cache);
-  const ofCards = kind === "paper" ? (onScreen.prints?.laidOut().warnings ?? []) : [];
+  const ofCards =
+    kind === "paper"
+      ? allLanguages(onScreen).flatMap(({ prints }) => prints?.laidOut().warnings ?? [])
+      : [];
   if (isStopped([...claimsAs(claims, ofSheets), ...ofCards])) return stopped();
   if (kind === "paper") tell.progress(`printing ${sheets}`);
-  const site = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
+  const printed = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
+  const site = inOneFolder(printed, records.workshop.siteAddress);
   tell.progress(`writing ${site.pages.length} pages`);
   await writeSite(site, dir, kind);
   await writeSite(
