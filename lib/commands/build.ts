@@ -23,7 +23,7 @@ export async function build(options: CommandOptions): Promise<number> {
       refuseNested(outputDir, workshopDir, contentDir);
       folder = buildFolders(outputDir, workshopDir, contentDir);
       thread = siteThread();
-      const { sheetCount, diagnostics } = await thread.written(
+      const { sheetCount, diagnostics, isSame } = await thread.written(
         {
           contentDir,
           date,
@@ -33,6 +33,7 @@ export async function build(options: CommandOptions): Promise<number> {
           workshopDir: folder.workshopDir,
           kind: "paper",
           earlierDir: folder.earlierDir,
+          earlierWorkshopDir: folder.earlierWorkshopDir,
           since,
         },
         { complaints: printDiagnostics, progress },
@@ -40,7 +41,7 @@ export async function build(options: CommandOptions): Promise<number> {
       if (sheetCount === undefined)
         return ended("no sheets", diagnostics, started, "nothing was written", 1);
       // From here to its end the swap is one step, which no signal comes between.
-      const left = folder.publish();
+      const left = isSame === true ? undefined : folder.publish();
       isOver();
       if (left !== undefined) process.stderr.write(`${left}\n`);
       return ended(

@@ -69,6 +69,7 @@ export function liveBuilds(
           workshopDir: pages.workshop,
           kind: "screen",
           earlierDir: pages.site,
+          earlierWorkshopDir: pages.workshop,
           since,
         },
         { complaints: printDiagnostics, progress: () => undefined },

@@ -32,7 +32,7 @@ import { cardSizes } from "../print/card-size.ts";
 import { cardsFolder, cardsPage } from "../print/cards-page.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 import { searchDocuments } from "../pages/search-documents.ts";
-import { siteFrame } from "../pages/site-frame.ts";
+import { NOT_FOUND_PATH, siteFrame } from "../pages/site-frame.ts";
 import { whitesPage } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
@@ -55,7 +55,7 @@ import { reprintList, type EarlierCard } from "../print/reprint-list.ts";
 import { LABELS_PDF } from "../workshop/labels-page.ts";
 import { workshopPages } from "../workshop/workshop-pages.ts";
 import { hazardNotes } from "./hazard-notes.ts";
-import { workedSite, type WorkedSite } from "./site-context.ts";
+import { diagnosticsOf, workedSites, type WorkedSite } from "./site-context.ts";
 import type { TheoryCache } from "./theory-cache.ts";
 import { sitemap } from "./sitemap.ts";
 
@@ -72,11 +72,18 @@ export function siteOf(
   readonly workshop: (asked: WorkshopAsked) => Site;
   readonly warnings: readonly Diagnostic[];
 } {
-  const worked = workedSite(records, date, cache);
+  const sites = workedSites(records, date, cache);
+  const [worked, ...others] = sites;
   return {
-    site: siteOfWorked(worked, records, date),
+    site: {
+      ...siteOfWorked(worked, worked.context.records, date),
+      translated: others.map((other) => ({
+        folder: other.context.folder,
+        site: siteOfWorked(other, other.context.records, date),
+      })),
+    },
     workshop: (asked) => workshopOfWorked(worked, date, asked),
-    warnings: worked.diagnostics,
+    warnings: diagnosticsOf(sites),
   };
 }
 
@@ -147,7 +154,7 @@ function sitePages(
     return { path, site: siteFrame(context, place), view: view(place) };
   };
   // The server may show it at any depth, so that its links start at the root.
-  const lost: PagePlace = { path: "404.html", root: "/" };
+  const lost: PagePlace = { path: NOT_FOUND_PATH, root: "/" };
   return [
     page("index.html", (place) => homePage(context, place)),
     page(orderPath("grid"), (place) => catalogueGrid(context, place)),
@@ -250,7 +257,7 @@ function dataFiles(
   const { siteAddress } = records.workshop;
   return [
     { path: "catalogue.json", text: catalogueJson(published, records) },
-    { path: "catalogue.csv", text: catalogueCsv(published, records, context.words) },
+    { path: "catalogue.csv", text: catalogueCsv(published, records, context) },
     { path: "figures.csv", text: figuresCsv(published) },
     {
       path: "search-index.js",

@@ -6,6 +6,7 @@ import {
   FRAMES,
   GEOMETRIES,
   LANGUAGES,
+  PAGE_LANGUAGES,
   MARKETS,
   OBSERVERS,
   PAPERS,
@@ -14,6 +15,7 @@ import {
 } from "./terms.ts";
 import { spectralReading, surface } from "./reading-form.ts";
 import { tolerances } from "./tolerances.ts";
+import { translations } from "./translations.ts";
 import { LEAST_UNCERTAINTY, within } from "./reach.ts";
 
 /** A size that bears the name of an earlier one is told at its own line. */
@@ -45,6 +47,12 @@ export const workshopSchema = z.strictObject({
   telephone: text.optional().describe("of the supplier, as a label gives it"),
   markets: z.array(z.enum(MARKETS)).min(1).optional(),
   languages: z.array(z.enum(LANGUAGES)).min(1).optional(),
+  pageLanguages: z
+    .array(z.enum(PAGE_LANGUAGES))
+    .min(1)
+    .refine((languages) => new Set(languages).size === languages.length, "each language once")
+    .optional()
+    .describe("of pages and papers, the first at the site's own address; without it English"),
   frame: z.enum(FRAMES).optional(),
   poisonCentre: text.optional(),
   paper: z.enum(PAPERS).optional(),
@@ -123,5 +131,6 @@ export const workshopSchema = z.strictObject({
     })
     .optional()
     .describe("what holds for all readings that do not say otherwise"),
+  translations: translations({ about: longText }),
 });
 export type WorkshopRecord = z.infer<typeof workshopSchema>;
