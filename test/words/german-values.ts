@@ -303,5 +303,5 @@ export function valuesFor(rule: string): Statement["values"] {
     ...(FINISHES.has(rule) ? { spans: ["gloss", "matte"] } : {}),
     ...(rule.includes("lamplight") ? LAMP_SHIFTS : {}),
     ...OWN[rule],
-  } as Statement["values"];
+  };
 }

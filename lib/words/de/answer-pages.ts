@@ -57,8 +57,9 @@ export const ANSWER_PAGES: AnyWords<PageWords["answers"]> = {
     between: (name: string, from: string, to: string) => `${name} liegt zwischen ${from} und ${to}`,
     is: (name: string, value: string) => `${name} ist ${value}`,
     family: (name: string) => `der Familie ${name}`,
-    lowest: (name: string, rivals: string) => `${name} ist am niedrigsten unter ${rivals}`,
-    highest: (name: string, rivals: string) => `${name} ist am höchsten unter ${rivals}`,
+    lowest: (name: string, rivals: string) =>
+      `${name} ist am niedrigsten im Vergleich mit ${rivals}`,
+    highest: (name: string, rivals: string) => `${name} ist am höchsten im Vergleich mit ${rivals}`,
     by: (statement: string, by: string) => `${statement}, um mindestens ${by}`,
     includes: (name: string, value: string) => `${name}: ${value} ist dabei`,
     lacks: (name: string, value: string) => `${name}: ${value} ist nicht dabei`,

@@ -10,6 +10,7 @@ import type { Metal } from "../../hazard/studio/metal-content.ts";
 import type { OpacityClass } from "../../optics/films/opacity.ts";
 import type { HueWord } from "../../optics/tints/hue-word.ts";
 import type { Expectation } from "../../permanence/expected-lightfastness.ts";
+import type { SeenChange } from "../../permanence/grey-scale.ts";
 import type { ExposedForm } from "../../permanence/exposure.ts";
 import type { Bound } from "../../quantities/figure.ts";
 import type { Dispersion } from "../../formulation/dispersion.ts";
@@ -75,6 +76,16 @@ export const EXPECTATION_WORDS: Readonly<Record<Expectation, string>> = {
   fair: "mäßig",
   poor: "gering",
   fugitive: "sehr gering",
+};
+
+/** What an eye that saw both halves would say of a change. */
+export const CHANGE_WORDS: Readonly<Record<SeenChange, string>> = {
+  unchanged: "unverändert",
+  "hardly changed": "kaum verändert",
+  "changed slightly": "leicht verändert",
+  changed: "verändert",
+  "changed much": "stark verändert",
+  "changed greatly": "sehr stark verändert",
 };
 
 export const FORM_WORDS: Readonly<Record<ExposedForm, string>> = {

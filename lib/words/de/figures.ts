@@ -78,6 +78,7 @@ export const FIGURES: Readonly<Record<FigureWord, string>> = {
   oilIndex: "Ölindex",
   oilIndexClass: "Ölbedarf",
   oilByVolume: "Öl auf das Volumen des Pigments",
+  pigmentByVolume: "Pigment in einem Milliliter Farbe",
   cpvc: "KPVK",
   dispersionFactor: "Dispergierfaktor",
   effectiveCpvc: "Wirksame KPVK",

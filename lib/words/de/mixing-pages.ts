@@ -307,6 +307,7 @@ export const MIXING_PAGES: AnyWords<PageWords["mixing"]> = {
     white: "In welchem Weiß",
     level: "Die Karte bei",
     levelName: (L: number) => `L* ${L}`,
+    shown: (white: string, L: number) => `Mit ${within(white)} gemischt; die Karte bei L* ${L}.`,
     share: (shares: readonly string[]) =>
       `Von dem, was das ganze Sortiment erreicht, erreichen Ihre ${listed(shares)}.`,
     shareAt: (share: string, L: number) => `${share} bei L* ${L}`,

@@ -117,10 +117,10 @@ export const PAGES: AnyWords<PageWords> = {
     factDetail: {
       munsell: (geometry: string | undefined) =>
         geometry === undefined ? "nach Augenmaß" : inGerman(GEOMETRY_NAMES, geometry),
-      category: (category: string) => `Kategorie ${category}`,
+      category: (category: string) => `Kategorie\u00a0${category}`,
       exposed: (category: string) =>
-        `unser eigener Fensterversuch: änderte sich, wie Kategorie ${category} zulässt`,
-      stated: (category: string) => `Kategorie ${category}, wie angegeben`,
+        `unser eigener Fensterversuch: änderte sich, wie Kategorie\u00a0${category} zulässt`,
+      stated: (category: string) => `Kategorie\u00a0${category}, wie angegeben`,
       strength: (reference: string) => `von ${reference}, nach Masse`,
       isReference: "die Bezugsfarbe selbst",
       drying: (days: string) => `${days} bis grifftrocken`,
@@ -225,9 +225,9 @@ export const PAGES: AnyWords<PageWords> = {
   },
   permanence: {
     exposed: (word: string, category: string) =>
-      `${upperFirst(word)}: sie änderte sich so viel, wie Kategorie ${category} zulässt, in unserer eigenen Belichtung.`,
+      `${upperFirst(word)}: sie änderte sich so viel, wie Kategorie\u00a0${category} zulässt, in unserer eigenen Belichtung.`,
     stated: (word: string, category: string) =>
-      `${upperFirst(word)}: Kategorie ${category}, Angabe des Lieferanten; hier nicht geprüft.`,
+      `${upperFirst(word)}: Kategorie\u00a0${category}, Angabe des Lieferanten; hier nicht geprüft.`,
     expected: (word: string) => `${upperFirst(word)}; hier nicht geprüft.`,
     caption: "Lichtechtheit",
     why: "Warum",

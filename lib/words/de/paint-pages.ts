@@ -104,11 +104,11 @@ export const PAINT_PAGES: AnyWords<PageWords["paint"]> = {
   },
   permanence: {
     ownExposure: (category: string) =>
-      `Sie änderte sich so viel, wie Kategorie ${category} zulässt, in unserer eigenen Belichtung; das ist nicht die ganze Prüfung der Norm.`,
+      `Sie änderte sich so viel, wie Kategorie\u00a0${category} zulässt, in unserer eigenen Belichtung; das ist nicht die ganze Prüfung der Norm.`,
     names: { "own exposure": "Farbänderung wie in Kategorie" },
     fact: (category: string) =>
-      `in unserer eigenen Belichtung, so viel wie Kategorie ${category} zulässt; nicht die Prüfung der Norm`,
-    order: (category: string) => `Wie Kategorie ${category}, in unserer eigenen Belichtung`,
+      `in unserer eigenen Belichtung, so viel wie Kategorie\u00a0${category} zulässt; nicht die Prüfung der Norm`,
+    order: (category: string) => `Wie Kategorie\u00a0${category}, in unserer eigenen Belichtung`,
     cell: "eigene Belichtung",
     forms: {
       caption: "Die Farbe allein und in einer Aufhellung",

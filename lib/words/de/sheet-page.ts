@@ -61,10 +61,10 @@ export const SHEET_PAGE: AnyWords<PageWords["sheetPage"]> = {
   },
   detail: {
     stated: (category: string) =>
-      `Kategorie ${category}, Angabe des Lieferanten; hier nicht geprüft`,
-    exposed: (category: string) => `Kategorie ${category}, nach der Norm geprüft`,
+      `Kategorie\u00a0${category}, Angabe des Lieferanten; hier nicht geprüft`,
+    exposed: (category: string) => `Kategorie\u00a0${category}, nach der Norm geprüft`,
     own: (category: string) =>
-      `änderte sich, wie Kategorie ${category} zulässt, in unserem eigenen Fenster; nicht die Prüfung der Norm`,
+      `änderte sich, wie Kategorie\u00a0${category} zulässt, in unserem eigenen Fenster; nicht die Prüfung der Norm`,
     expected: "was das Pigment erwarten lässt; hier nicht geprüft",
     film: (film: string) => `braucht ${film} trockenen Film`,
     byScatter: "nach dem Körper in einem dünnen Film; dick aufgetragen deckt auch die Dunkelheit",

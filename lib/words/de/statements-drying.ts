@@ -354,5 +354,5 @@ function over({ upper, lower }: { readonly upper: string; readonly lower: string
 }
 
 function packing({ reducedPvc }: { readonly reducedPvc: Quantity }): string {
-  return `PVK ${decimals(reducedPvc, 2)} der wirksamen KPVK`;
+  return `PVK\u00a0${decimals(reducedPvc, 2)} der wirksamen KPVK`;
 }

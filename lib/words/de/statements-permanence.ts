@@ -43,36 +43,36 @@ const THE_FORM = { masstone: "der Vollton", tint: "die Aufhellung" } as const;
 /** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */
 export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "exposed-under-standard": (v) =>
-    `Kategorie ${v.category}: ${THE_FORM[v.form]} änderte sich um ${change(v.meanDeltaEab)}${limit(v.deltaEabMax)}, belichtet nach ${sources(v)}.`,
+    `Kategorie\u00a0${v.category}: ${THE_FORM[v.form]} änderte sich um ${change(v.meanDeltaEab)}${limit(v.deltaEabMax)}, belichtet nach ${sources(v)}.`,
   "exposed-not-under-standard": (v) =>
     sentence(
-      `${THE_FORM[v.form]} änderte sich um ${change(v.meanDeltaEab)}, wie in Kategorie ${v.category}${limit(v.deltaEabMax)}; die Belichtung (${sources(v)}) ist nicht alles, was die Norm verlangt`,
+      `${THE_FORM[v.form]} änderte sich um ${change(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${limit(v.deltaEabMax)}; die Belichtung (${sources(v)}) ist nicht alles, was die Norm verlangt`,
     ),
   "exposure-as-stated": (v) =>
-    `Nach Angabe anderer änderte sich ${THE_FORM[v.form]} um ${change(v.meanDeltaEab)}, wie in Kategorie ${v.category}${limit(v.deltaEabMax)} (${sources(v)}); hier nicht belichtet.`,
+    `Nach Angabe anderer änderte sich ${THE_FORM[v.form]} um ${change(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${limit(v.deltaEabMax)} (${sources(v)}); hier nicht belichtet.`,
   "exposure-better-than-stated": (v) =>
-    contradicted(v, "besser", `Kategorie ${v.stated}, die angegeben ist`),
+    contradicted(v, "besser", `Kategorie\u00a0${v.stated}, die angegeben ist`),
   "exposure-worse-than-stated": (v) =>
-    contradicted(v, "schlechter", `Kategorie ${v.stated}, die angegeben ist`),
+    contradicted(v, "schlechter", `Kategorie\u00a0${v.stated}, die angegeben ist`),
   "exposure-better-than-expected": (v) =>
     contradicted(v, "besser", `nach ihren Pigmenten zu erwarten (${expected(v)})`),
   "exposure-worse-than-expected": (v) =>
     contradicted(v, "schlechter", `nach ihren Pigmenten zu erwarten (${expected(v)})`),
   "category-stated": ({ category, form }) =>
-    `Kategorie ${category} ist für die Farbe angegeben${bracketed(formWord(form))}; hier nicht geprüft.`,
+    `Kategorie\u00a0${category} ist für die Farbe angegeben${bracketed(formWord(form))}; hier nicht geprüft.`,
   "pigment-category-stated": ({ category, form, pigment }) =>
-    `Kategorie ${category} ist die Angabe des Lieferanten für ${within(pigment)}${bracketed(formWord(form))}; hier nicht geprüft.`,
+    `Kategorie\u00a0${category} ist die Angabe des Lieferanten für ${within(pigment)}${bracketed(formWord(form))}; hier nicht geprüft.`,
   "expected-by-colour-index-name": ({ pigment, colourIndexName, expectation, kinds }) =>
     sentence(
       `${within(pigment)}${bracketed(colourIndexName, kindsBeside(kinds, pigment))}: Lichtechtheit voraussichtlich ${EXPECTATION_WORDS[expectation]}; hier nicht geprüft`,
     ),
   "pigment-exposed-in-its-own-paint": ({ pigment, form, deltaEab, category }) =>
     sentence(
-      `${within(pigment)} wurde hier in einer eigenen Farbe belichtet: ${THE_FORM[form]} änderte sich um ${change(deltaEab)}, wie in Kategorie ${category}`,
+      `${within(pigment)} wurde hier in einer eigenen Farbe belichtet: ${THE_FORM[form]} änderte sich um ${change(deltaEab)}, wie in Kategorie\u00a0${category}`,
     ),
   "pigment-exposed-as-stated": ({ pigment, form, deltaEab, category }) =>
     sentence(
-      `${within(pigment)} in einer eigenen Farbe änderte sich im Licht um ${change(deltaEab)} (${FORM_WORDS[form]}), wie in Kategorie ${category}, nach Angabe anderer`,
+      `${within(pigment)} in einer eigenen Farbe änderte sich im Licht um ${change(deltaEab)} (${FORM_WORDS[form]}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
     ),
   "weaker-in-tints": ({ pigment, expectation }) =>
     `In Aufhellungen und dünnen Lasuren hält ${within(pigment)} weniger gut: voraussichtlich ${EXPECTATION_WORDS[expectation]}; hier nicht geprüft.`,
@@ -92,7 +92,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
         : `${change(deltaEab)}, wo die eigene Farbe belichtet wurde`,
     ),
   "least-lightfast-as-stated": ({ pigments, category }) =>
-    leastLightfast(pigments, `Kategorie ${category}, wie angegeben`),
+    leastLightfast(pigments, `Kategorie\u00a0${category}, wie angegeben`),
   "least-lightfast-expected": ({ pigments }) =>
     leastLightfast(pigments, "zu erwarten, nicht geprüft"),
   "components-alike-in-light": ({ pigments }) =>
@@ -102,7 +102,7 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "components-in-light-not-known": ({ pigments }) =>
     `Wie ${namesWithin(pigments)} im Licht ${hold(pigments)}, wissen wir nicht, und daher auch nicht, welche Komponente zuerst nachgibt.`,
   "blue-wool-is-another-scale": ({ reference, category }) =>
-    `Blauwollskala ${reference} ist eine andere Skala; nach Gewohnheit entspricht sie Kategorie ${category}, aber keine Norm sagt das.`,
+    `Blauwollskala ${reference} ist eine andere Skala; nach Gewohnheit entspricht sie Kategorie\u00a0${category}, aber keine Norm sagt das.`,
   "change-beside-grey-scale": ({ deltaEab, grade }) =>
     `Eine Änderung von ${change(deltaEab)} liegt am nächsten bei Stufe ${grade} des Graumaßstabs, auf dem 5 keine Änderung ist.`,
 
@@ -112,11 +112,11 @@ export const PERMANENCE_RULINGS: WordingsOf<PermanenceStatement> = {
   "label-category-under-standard": ({ category, forms }) =>
     `Lichtechtheit ${category} nach ASTM D4303${bracketed(formsListed(forms))}.`,
   "label-own-exposure": ({ category, forms }) =>
-    `Lichtechtheit: änderte sich wie in Kategorie ${category} in unserer eigenen Belichtung${bracketed(formsListed(forms))}, nicht der der Norm.`,
+    `Lichtechtheit: änderte sich wie in Kategorie\u00a0${category} in unserer eigenen Belichtung${bracketed(formsListed(forms))}, nicht der der Norm.`,
   "listed-as-suitable": ({ category }) =>
-    `Kategorie ${category} ist eine der zwei, die die Norm für Künstler-Ölfarben aufführt.`,
+    `Kategorie\u00a0${category} ist eine der zwei, die die Norm für Künstler-Ölfarben aufführt.`,
   "below-suitable": ({ category }) =>
-    `Kategorie ${category} liegt unter den zwei, die die Norm für Künstler-Ölfarben aufführt.`,
+    `Kategorie\u00a0${category} liegt unter den zwei, die die Norm für Künstler-Ölfarben aufführt.`,
 
   "harmed-by-alkali": (v) => harm(v, "in Lauge"),
   "harmed-by-acid": (v) => harm(v, "in Säure"),
@@ -150,7 +150,7 @@ function contradicted(
   held: string,
   than: string,
 ): string {
-  return `Hier belichtet hielt ${THE_FORM[form]} ${held} (wie in Kategorie ${exposed}, ${change(meanDeltaEab)}) als ${than}; die Belichtung zählt.`;
+  return `Hier belichtet hielt ${THE_FORM[form]} ${held} (wie in Kategorie\u00a0${exposed}, ${change(meanDeltaEab)}) als ${than}; die Belichtung zählt.`;
 }
 
 function formWord(form: string | undefined): string | undefined {

@@ -65,6 +65,8 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     "Kein Essen und Trinken neben der Farbe, und den Pinsel nicht mit dem Mund spitzen.",
   "not-on-skin-or-food": () =>
     "Nicht für den Gebrauch durch Kinder; nicht auf die Haut, nicht auf Lebensmittel oder was Lebensmittel berührt. Deckel schließen.",
+  "work-clothes-apart": (v) =>
+    `Kleidung, die bei der Arbeit mit ${pigmentsDative(v)} getragen wird, bleibt in der Werkstatt: vor dem Heimgehen umziehen, getrennt waschen und den Staub weder ausschütteln noch ausblasen.`,
   "fresh-air": () => "Den Raum lüften, während Sie malen und während die Farbe trocknet.",
   "no-dry-sanding": () => "Den Film nicht trocken schleifen: nass schleifen und aufwischen.",
   "never-sand-dry": () => "Den Film niemals trocken schleifen.",

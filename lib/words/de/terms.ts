@@ -1,4 +1,5 @@
 import {
+  CHANGE_WORDS,
   DISPERSION_WORDS,
   DRYING_WORDS,
   EXPECTATION_WORDS,
@@ -35,6 +36,7 @@ export const TERMS: Readonly<Record<string, string>> = {
   ...DRYING_WORDS,
   ...OIL_INDEX_WORDS,
   ...DISPERSION_WORDS,
+  ...CHANGE_WORDS,
   ...Object.fromEntries(
     Object.entries(EXPECTATION_WORDS).map(([word, own]) => [word, `voraussichtlich ${own}`]),
   ),
