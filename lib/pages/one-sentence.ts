@@ -12,8 +12,10 @@ export function oneSentence(sheet: Sheet, { words, sheets }: PageContext): strin
       ? words.tintSentence(
           sheet.tints.map((tint) => ({ white: tint.white.name, ruling: tint.sentence })),
         )
-      : letDown.length > 0
+      : letDown.length > 0 && sheet.family !== "extender"
         ? text.whiteSentence(letDown.length)
-        : text.noSentence;
+        : sheet.family === "extender"
+          ? words.pages.sheetPage.extenderSentence
+          : text.noSentence;
   return withMediumNote(sentence, sheet, words);
 }

@@ -69,8 +69,8 @@ function inWhites({ worded: own, words }: SheetPage): LineView[] {
   return told.length === 0 ? [] : line(text.lines.whites, [`${upperFirst(told.join("; "))}.`]);
 }
 
-/** That the colour as shown is a film which lets its ground through. */
-const OF_A_FILM = /^masstone-(by-both-grounds|is-a-film)$/;
+/** That the colour as shown is a film which lets its ground through, or hid it. */
+const OF_A_FILM = /^(masstone-(by-both-grounds|is-a-film)|coat-hides-as-drawn)$/;
 
 function hides(page: SheetPage): LineView[] {
   const text = page.words.pages.sheetPage;

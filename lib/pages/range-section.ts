@@ -84,7 +84,10 @@ function placePicture(
   const own = quantityAt(page.worded, path);
   const others = context.sheets
     .filter((other) => other.sheet.slug !== sheet.slug)
-    .flatMap((other) => quantityAt(other, path) ?? []);
+    .flatMap((other) => {
+      const value = quantityAt(other, path);
+      return value === undefined ? [] : [value];
+    });
   const text = textOf(page, path);
   if (own === undefined || text === undefined || others.length === 0) return undefined;
   const highest = Math.max(...[own, ...others].map((value) => ends(value)[1]));

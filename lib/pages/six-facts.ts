@@ -5,6 +5,7 @@ import { figureText, valueText } from "../present/figure-text.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import type { FactView, StandingView } from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
+import type { Statement } from "../quantities/statement.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { PageContext } from "./page-context.ts";
 
@@ -109,6 +110,18 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
   const { facts, hides: wordings, detail } = context.words.pages.sheetPage;
   const film = text(worded, "optics.hidingFilmUm", context);
   const ratio = text(worded, "optics.contrastRatio", context);
+  const drawn = drawnCoat(worded);
+  if (!isKnown(opacityClass) && drawn !== undefined)
+    return fact(
+      {
+        name: facts.hides,
+        href: "#painting",
+        word: wordings[drawn.rule],
+        detail: detail.asDrawn,
+        standing: standingWord("measured", context.words),
+      },
+      context,
+    );
   // A dark paint is classed by how much it scatters: its contrast ratio says nothing of that.
   const isByContrast = isKnown(opacityClass) && inputsOf(opacityClass).includes(contrastRatio);
   return fact(
@@ -131,6 +144,13 @@ function hides(worded: SheetTexts, context: PageContext): FactView {
     },
     context,
   );
+}
+
+const DRAWN_COAT = /^(coat-hides-as-drawn|masstone-(by-both-grounds|is-a-film))$/;
+
+/** What a drawdown of unknown thickness tells of hiding, where there is one. */
+function drawnCoat({ sheet }: SheetTexts): Statement | undefined {
+  return sheet.optics.reasons.find(({ rule }) => DRAWN_COAT.test(rule));
 }
 
 function dries(worded: SheetTexts, context: PageContext): FactView {

@@ -108,7 +108,7 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
       band: scattering
         .map(({ low, high }, i) => ({ nm: at(nm, i), low, high }))
         .filter((at) => at.nm >= PUBLISHED_FROM_NM),
-      read: paint === undefined ? undefined : whiteScattering(paint),
+      read: paint === undefined ? undefined : whiteScattering(paint, context.records),
     };
   });
   const most = scatteringScale(

@@ -48,7 +48,7 @@ function whiteLines({ worded: { sheet }, context, words }: SheetPage): LineView[
     "";
   const said = <T>(value: T | undefined, sentence: (value: T) => string): string | undefined =>
     value === undefined ? undefined : sentence(value);
-  const purposes = whitePurposes(sheet, others, context);
+  const purposes = sheet.family === "extender" ? [] : whitePurposes(sheet, others, context);
   return [
     ...line(text.names.use, purposes.length === 0 ? undefined : purposes.join(" ")),
     ...line(

@@ -9,6 +9,7 @@ import {
 import { filmReflectance } from "../../lib/optics/films/film.ts";
 import {
   contrastByGlossRuling,
+  glossContrasts,
   filmContrast,
   filmsHidRuling,
   masstoneFilmRuling,
@@ -91,10 +92,12 @@ describe("what is said of films", () => {
 
   test("a dark glaze's contrast ratio is told with and without its gloss, a white's once", () => {
     const glaze = { ...paint, S: flat(0.0005), K: flat(0.01) };
-    const told = contrastByGlossRuling(glaze, 75, GROUNDS);
+    const told = contrastByGlossRuling(glossContrasts(glaze, 75, GROUNDS));
     expect(told?.values.included).toBeGreaterThan((told?.values.excluded ?? NaN) + 0.05);
     expect(
-      contrastByGlossRuling({ ...paint, S: flat(0.1), K: flat(0.0001) }, 75, GROUNDS),
+      contrastByGlossRuling(
+        glossContrasts({ ...paint, S: flat(0.1), K: flat(0.0001) }, 75, GROUNDS),
+      ),
     ).toBeUndefined();
   });
 

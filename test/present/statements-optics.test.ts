@@ -20,6 +20,7 @@ import { glossDepth, type GlossDepth } from "../../lib/optics/surface/gloss-dept
 import { fitQualityRuling, surfaceRuling } from "../../lib/optics/fit/fit-remarks.ts";
 import {
   contrastByGlossRuling,
+  glossContrasts,
   filmsHidRuling,
   hidingFilmUm,
   masstoneFilmRuling,
@@ -280,7 +281,9 @@ const found: unknown[] = [
     [6, 12],
     grounds,
   ),
-  contrastByGlossRuling({ ...film(0.02, 0.002), surface: OIL_SURFACE }, 75, grounds),
+  contrastByGlossRuling(
+    glossContrasts({ ...film(0.02, 0.002), surface: OIL_SURFACE }, 75, grounds),
+  ),
   masstoneFilmRuling(0.6, true),
   masstoneFilmRuling(0.6, false),
   measuredDispersionRuling(0.62),

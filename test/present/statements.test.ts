@@ -3,6 +3,7 @@ import { COLORIMETRY_RULINGS } from "../../lib/words/en/statements-colorimetry.t
 import { COMPARISON_RULINGS } from "../../lib/words/en/statements-comparison.ts";
 import { DRAWDOWN_RULINGS } from "../../lib/words/en/statements-drawdowns.ts";
 import { DRYING_RULINGS } from "../../lib/words/en/statements-drying.ts";
+import { DRAWN_COAT_RULINGS } from "../../lib/words/en/statements-drawn-coat.ts";
 import { EXPECTED_RULINGS } from "../../lib/words/en/statements-expected.ts";
 import { FORMULATION_RULINGS } from "../../lib/words/en/statements-formulation.ts";
 import { HAZARD_RULINGS } from "../../lib/words/en/statements-hazard.ts";
@@ -32,6 +33,7 @@ describe("a sentence for each rule", () => {
       DRAWDOWN_RULINGS,
       OPACITY_RULINGS,
       EXPECTED_RULINGS,
+      DRAWN_COAT_RULINGS,
       MIXTURE_RULINGS,
       FORMULATION_RULINGS,
       DRYING_RULINGS,

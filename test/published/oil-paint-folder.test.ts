@@ -1,8 +1,12 @@
 /** A folder of all measured oil paints says nothing that its readings do not bear. Source: reconstructed-oil-paints. */
 import { describe, expect, test } from "vitest";
 import { isKnown } from "../../lib/quantities/figure.ts";
+import { mixedLab, mixture } from "../../lib/optics/mixtures/mixture.ts";
+import { ladderModel, type LadderModel } from "../../lib/optics/tints/ladder.ts";
+import { tintReadings } from "../../lib/optics/tints/tint-model.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
-import { allSheets } from "../../lib/sheet/all-sheets.ts";
+import { allFits, allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import { oilPaintFolder } from "./oil-paint-folder.ts";
 
@@ -10,7 +14,11 @@ function workedFolder(blackMasstone?: string) {
   const { content, home } = oilPaintFolder(blackMasstone);
   const { records, diagnostics } = loadRecords(content, home);
   if (records === undefined) throw new Error(JSON.stringify(diagnostics));
-  return { sheets: new Map(allSheets(records).map((sheet) => [sheet.slug, sheet])), diagnostics };
+  return {
+    sheets: new Map(allSheets(records).map((sheet) => [sheet.slug, sheet])),
+    fits: allFits(records),
+    diagnostics,
+  };
 }
 
 const rules = (sheet: Sheet | undefined): string[] =>
@@ -20,7 +28,11 @@ describe.each([
   ["as it was read, bone black without a masstone", undefined],
   ["with its darkest let-down for bone black's masstone", "07F"],
 ] as const)("the folder %s", (_, blackMasstone) => {
-  const { sheets, diagnostics } = workedFolder(blackMasstone);
+  const { sheets, fits, diagnostics } = workedFolder(blackMasstone);
+  const ladders = [...fits.values()].flatMap((fit) =>
+    fit.kind === "fit" ? fit.whites.map(({ slug }) => ladderModel(fit, slug)) : [],
+  );
+  const ratios = Array.from({ length: 61 }, (_, i) => 10 ** (-3 + i / 10));
 
   test("holds every paint, and is told of nothing but a pigment that is not known here", () => {
     expect(sheets.size).toBeGreaterThan(25);
@@ -46,6 +58,65 @@ describe.each([
     "calcium-carbonate",
   ])("%s is said to be a film that lets its ground through", (slug) => {
     expect(rules(sheets.get(slug))).toContain("masstone-by-both-grounds");
+  });
+
+  // K/S of a let-down lies between those of its white and its masstone (Duncan 1940); a lake's film over white reads .86.
+  test("no let-down is brighter at a wavelength than anything that was drawn down for it", () => {
+    const brightest = ({ fit, white }: LadderModel, i: number): number =>
+      Math.max(
+        ...[fit.masstone, white, ...white.steps].map(({ measured }) => measured[i] ?? NaN),
+        ...white.steps.flatMap(({ hiding }) => hiding?.[i] ?? []),
+        fit.masstone.internal[i] ?? NaN,
+      );
+    expect(ladders.length).toBeGreaterThan(15);
+    for (const ladder of ladders)
+      for (const ratio of ratios)
+        for (const [i, reading] of tintReadings(ladder.model, ratio).entries())
+          expect(reading).toBeLessThanOrEqual(brightest(ladder, i) + 1e-9);
+  });
+
+  test("any two colours of one white mix at any ratio", () => {
+    for (const [i, ladder] of ladders.entries())
+      for (const other of ladders.slice(i + 1)) {
+        const mixed = mixture([
+          { ladder, parts: 1 },
+          { ladder: other, parts: 3 },
+        ]);
+        if (isStatement(mixed)) expect(mixed.rule).toBe("whites-differ");
+        else for (const ratio of ratios) expect(mixedLab(mixed, ratio).L).toBeLessThan(100);
+      }
+  });
+
+  // Let-downs in barytes and chalk, and of the three lakes: Y over black to over white .44 to .83 at the least.
+  test("nothing is said of a white by let-downs that show their ground, nor is it compared by them", () => {
+    const seeThrough = ["barium-sulphate", "calcium-carbonate"];
+    const lakes = ["eosin-lake-one", "eosin-lake-two", "eosin-lake-three"];
+    for (const { slug, tints, optics } of sheets.values()) {
+      for (const { white, sentence, strengthParts } of tints) {
+        const shows = seeThrough.includes(white.slug) || lakes.includes(slug);
+        expect("contrast" in sentence.values, `${slug} in ${white.slug}`).toBe(shows);
+        if (shows) expect([sentence.rule, strengthParts]).toEqual(["no-tint-to-judge", undefined]);
+      }
+      expect(
+        JSON.stringify(optics.acrossWhites.filter(({ rule }) => rule === "differs-by-white")),
+      ).not.toMatch(/barium sulphate|calcium carbonate/);
+    }
+  });
+
+  // The film's own residual: cobalt blue in barytes hides its chart to .44 only.
+  test("a let-down that shows its ground is not missed by what its ground adds", () => {
+    const residuals = [...sheets.values()].flatMap(({ tints }) =>
+      tints.flatMap(({ steps }) =>
+        steps.flatMap(({ residualDeltaE00: miss }) => (miss && isKnown(miss) ? [miss.value] : [])),
+      ),
+    );
+    expect(residuals.length).toBeGreaterThan(30);
+    expect(Math.max(...residuals)).toBeLessThan(9);
+  });
+
+  test("a coat that hid its chart is said to have, though its thickness is not known", () => {
+    expect(rules(sheets.get("vermilion"))).toContain("coat-hides-as-drawn");
+    expect(rules(sheets.get("cobalt-blue"))).not.toContain("coat-hides-as-drawn");
   });
 
   test("nothing is expected of a lake in a white that it may be far off in", () => {

@@ -10,7 +10,7 @@ import { internalReflectances } from "../surface/measurement-in-geometry.ts";
 import type { Geometry, Measurement } from "../fit/measurement.ts";
 import { surfaceForm } from "../surface/surface.ts";
 import { readingOf } from "../tints/tint-reading.ts";
-import { at } from "../../quantities/at.ts";
+import { at, certain } from "../../quantities/at.ts";
 
 /** Contrast ratio [1] of a film that is taken to hide its ground (ISO 6504-3, ASTM D2805; memory). */
 export const HIDING_CONTRAST_RATIO = 0.98;
@@ -90,20 +90,40 @@ export function filmContrast(
  */
 const GLOSS_TELLS = { apart: 0.05, luminance: 0.5 } as const;
 
-/**
- * Said where gloss makes a film look as if it hid more: a dark glaze's contrast ratio with and without it.
- * @source kubelka-1948
- */
-export function contrastByGlossRuling(
+/** A film's contrast ratios with and without its gloss. */
+export interface GlossContrasts {
+  readonly filmUm: number;
+  readonly included: number;
+  readonly excluded: number;
+  /** Y over white less Y over black, gloss excluded, 0-100. */
+  readonly luminanceApart: number;
+}
+
+/** Both contrast ratios of a film of a thickness from K and S. */
+export function glossContrasts(
   paint: FilmCoefficients,
   filmUm: number,
   grounds: Grounds,
-): ContrastByGlossStatement | undefined {
-  const included = filmContrastRatio(paint, filmUm, grounds);
-  const excluded = filmContrastRatio(paint, filmUm, grounds, "d/8 excluded");
-  const seen = ({ black, white }: Grounds): number =>
-    luminanceOf(paint, filmUm, white) - luminanceOf(paint, filmUm, black);
-  return Math.abs(included - excluded) > GLOSS_TELLS.apart && seen(grounds) > GLOSS_TELLS.luminance
+): GlossContrasts {
+  const [black, white] = [grounds.black, grounds.white].map((ground) =>
+    luminanceOf(paint, filmUm, ground),
+  );
+  return {
+    filmUm,
+    included: filmContrastRatio(paint, filmUm, grounds),
+    excluded: filmContrastRatio(paint, filmUm, grounds, "d/8 excluded"),
+    luminanceApart: certain(white) - certain(black),
+  };
+}
+
+/** Said where gloss makes a film look as if it hid more: a dark glaze's contrast ratio with and without it. */
+export function contrastByGlossRuling({
+  filmUm,
+  included,
+  excluded,
+  luminanceApart,
+}: GlossContrasts): ContrastByGlossStatement | undefined {
+  return Math.abs(included - excluded) > GLOSS_TELLS.apart && luminanceApart > GLOSS_TELLS.luminance
     ? {
         rule: "contrast-without-gloss",
         values: { filmUm, included, excluded },

@@ -136,16 +136,16 @@ function drawdownVerdicts(
       : [
           {
             drawdown: "masstone",
-            residualDeltaE00: deltaE00(set.masstone.lab, plainLab(set, anyModel, Infinity)),
+            residualDeltaE00: deltaE00(set.masstone.fittedLab, plainLab(set, anyModel, Infinity)),
             leaveOneOutDeltaE00: { rule: "fit-needs-masstone", values: {} },
           },
         ];
-  const tints = set.tints.flatMap(({ tint, lab }): DrawdownVerdict[] => {
+  const tints = set.tints.flatMap(({ tint, fittedLab }): DrawdownVerdict[] => {
     const model = models.get(tint.white);
     if (model === undefined) return [];
     const suspect = found.get(tint.id);
     const isUsed = suspect?.rule !== "suspect-drawdown";
-    const residual = deltaE00(lab, plainLab(set, model, tint.massRatio));
+    const residual = deltaE00(fittedLab, plainLab(set, model, tint.massRatio));
     const own = leftOut.find(({ left }) => left.tint.id === tint.id)?.deltaE00;
     return [
       {

@@ -35,6 +35,8 @@ interface ReadyDrawdown {
   /** As it would read if it hid its ground, where it does not. */
   readonly hiding?: readonly number[];
   readonly lab: Lab;
+  /** Of the reading that its fit column holds: what the plain model is to meet. */
+  readonly fittedLab: Lab;
   /** Y over black by Y over white of the film that it is, where it does not hide. */
   readonly filmContrast?: number;
 }
@@ -83,6 +85,7 @@ export function readySet(
         ? {}
         : { hiding: atHome(hiding.measured), filmContrast: hiding.filmContrast }),
       lab: labOf(reading.spectrum.grid, measured),
+      fittedLab: labOf(reading.spectrum.grid, atHome(hiding.measured)),
     };
   };
   const { grid } = masstone.spectrum;

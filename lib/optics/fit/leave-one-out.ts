@@ -56,7 +56,9 @@ export function leftOutTints(set: ReadySet, fits: readonly LeftOutFit[]): LeftOu
       inWhite.length < 2
         ? undefined
         : Math.max(
-            ...inWhite.map(({ tint, lab }) => deltaE00(lab, plainLab(set, model, tint.massRatio))),
+            ...inWhite.map(({ tint, fittedLab }) =>
+              deltaE00(fittedLab, plainLab(set, model, tint.massRatio)),
+            ),
           ),
   }));
 }

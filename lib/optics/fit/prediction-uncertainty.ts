@@ -25,8 +25,8 @@ const OWN_SHARE = 0.5;
  */
 export const WIDER = {
   withoutFilms: 1.6,
-  mixture: 1.4,
-  mixtureWithoutFilms: 3.55,
+  mixture: 1.3,
+  mixtureWithoutFilms: 3.5,
   otherWhite: 2,
 } as const;
 

@@ -19,7 +19,13 @@ import {
 } from "../fit/prediction-uncertainty.ts";
 import { DRAWDOWN_NOISE } from "../fit/reading-noise.ts";
 import { labOf } from "../fit/fitted-drawdown-set.ts";
-import { plainReadings, tintReadings } from "../tints/tint-model.ts";
+import {
+  keptWithin,
+  plainReadings,
+  readingsRange,
+  tintReadings,
+  type ReadingsRange,
+} from "../tints/tint-model.ts";
 import { readingOf } from "../tints/tint-reading.ts";
 import { at } from "../../quantities/at.ts";
 
@@ -32,6 +38,8 @@ export interface MassPart {
 /** Colours that mix: parts brought to a sum of 1. */
 export interface Mixture {
   readonly parts: readonly MassPart[];
+  /** What the drawdowns of its colours and their white read: no mixture of them reads beyond. */
+  readonly readings: ReadingsRange;
 }
 
 /** A mixture, or a let-down of it, as its components predict it. */
@@ -83,7 +91,13 @@ export function mixture(parts: readonly MassPart[]): Mixture | UnlikeReadings {
     if (one.k1 !== against.k1 || one.k2 !== against.k2 || one.index !== against.index)
       return { rule: "surfaces-differ", values: {} };
   }
-  return { parts: parts.map(({ ladder, parts: share }) => ({ ladder, parts: share / total })) };
+  const ranges = parts.flatMap(({ ladder: { model }, parts: share }) =>
+    share > 0 ? [model.readings.least, model.readings.most] : [],
+  );
+  return {
+    parts: parts.map(({ ladder, parts: share }) => ({ ladder, parts: share / total })),
+    readings: readingsRange(ranges),
+  };
 }
 
 /**
@@ -177,8 +191,13 @@ export function mixedLab(mixed: Mixture, massRatio: number, left?: readonly numb
   return labOf(grid, values);
 }
 
+/** What the same reads, in the geometry of its colours' fits. */
+export function mixedReading(mixed: Mixture, massRatio: number): Spectrum {
+  return mixedSpectrum(mixed, massRatio, {});
+}
+
 function mixedSpectrum(
-  { parts }: Mixture,
+  { parts, readings }: Mixture,
   massRatio: number,
   { left, K: factorsK, S: factorsS }: Change,
 ): Spectrum {
@@ -218,7 +237,7 @@ function mixedSpectrum(
       massRatio === Infinity ? K / S : (at(whiteRatio, i) + massRatio * K) / (1 + massRatio * S);
     return readingOf(form, masstoneReflectance(theta)) * Math.exp(weight > 0 ? miss / weight : 0);
   });
-  return { grid, values };
+  return { grid, values: keptWithin(values, readings) };
 }
 
 /**

@@ -66,6 +66,11 @@ export function surfaceUnder(darkest: number): SurfaceChoice {
     : { surface: OIL_SURFACE, by: "default" };
 }
 
+/** Surface of a paint that was drawn down as films: as stated, else an oil film's, its k1 kept under the darkest of them. */
+export function filmSurface(films: readonly Measurement[]): SurfaceConstants {
+  return films[0]?.surface ?? surfaceUnder(darkestIncluded(films)).surface;
+}
+
 function darkestIncluded(readings: readonly Measurement[]): number {
   return Math.min(
     ...readings

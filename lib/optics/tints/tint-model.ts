@@ -11,6 +11,7 @@
  *
  * @source duncan-1940
  */
+import { at } from "../../quantities/at.ts";
 import { masstoneReflectance } from "../kubelka-munk.ts";
 import type { SurfaceForm } from "../surface/surface.ts";
 import { internalOf, keptRatio, mixtureRatio, readingOf, shares } from "./tint-reading.ts";
@@ -43,6 +44,17 @@ export interface TintModel extends PlainModel {
   /** Palest first, as the anchors are. */
   readonly strengths: readonly OwnStrength[];
   readonly anchors: readonly Anchor[];
+  readonly readings: ReadingsRange;
+}
+
+/**
+ * Least and largest reading of all drawdowns by wavelength [1], shape (count) each, as read and as they would
+ * read if they hid: K/S of a let-down lies between those of its white and its masstone, so that no other
+ * let-down reads beyond them.
+ */
+export interface ReadingsRange {
+  readonly least: Float64Array;
+  readonly most: Float64Array;
 }
 
 /** A measured drawdown [1]: mass ratio 0 for the white itself, Infinity for the masstone. */
@@ -56,8 +68,6 @@ export interface MeasuredPoint {
 
 /** Below this a reading [1] is nearly all noise, and its ratio to a model says nothing. */
 const LEAST_READING = 0.001;
-/** What tristimulus takes for a reflectance factor. */
-const LARGEST_READING = 1.2;
 
 /** Readings of the plain two-constant model [1], shape (count). */
 export function plainReadings(
@@ -69,7 +79,7 @@ export function plainReadings(
     readings[i] = readingOf(
       form,
       masstoneReflectance(
-        mixtureRatio(massRatio, extinction[i] ?? NaN, masstone[i] ?? NaN, whiteRatio[i] ?? NaN),
+        mixtureRatio(massRatio, at(extinction, i), at(masstone, i), at(whiteRatio, i)),
       ),
     );
   }
@@ -87,7 +97,7 @@ export function tintModel(plain: PlainModel, points: readonly MeasuredPoint[]): 
     const miss = new Float64Array(readings.length);
     for (let i = 0; i < miss.length; i++)
       miss[i] = Math.log(
-        Math.max(measured[i] ?? NaN, LEAST_READING) / Math.max(readings[i] ?? NaN, LEAST_READING),
+        Math.max(at(measured, i), LEAST_READING) / Math.max(at(readings, i), LEAST_READING),
       );
     return { darkness: darkness(readings), miss };
   });
@@ -95,7 +105,30 @@ export function tintModel(plain: PlainModel, points: readonly MeasuredPoint[]): 
     ...plain,
     strengths,
     anchors: anchors.sort((one, other) => other.darkness - one.darkness),
+    readings: readingsRange([
+      ...points.flatMap(({ measured, hiding }) =>
+        hiding === undefined ? [measured] : [measured, hiding],
+      ),
+      plainReadings(plain, Infinity),
+    ]),
   };
+}
+
+/** Range of several readings, or of several ranges' ends. */
+export function readingsRange(readings: readonly ArrayLike<number>[]): ReadingsRange {
+  const count = readings[0]?.length ?? 0;
+  const [least, most] = [new Float64Array(count), new Float64Array(count)];
+  for (let i = 0; i < count; i++) {
+    const values = readings.map((values) => at(values, i));
+    least[i] = Math.min(...values);
+    most[i] = Math.max(...values);
+  }
+  return { least, most };
+}
+
+/** Readings kept within a range [1], shape (count). */
+export function keptWithin(readings: readonly number[], { least, most }: ReadingsRange): number[] {
+  return readings.map((reading, i) => Math.min(Math.max(reading, at(least, i)), at(most, i)));
 }
 
 /** Beyond this a let-down tells its noise and not its strength. */
@@ -105,10 +138,10 @@ function ownStrength(plain: PlainModel, point: MeasuredPoint): OwnStrength {
   const { massRatio, hiding: measured = point.measured } = point;
   const change = new Float64Array(measured.length);
   for (let i = 0; i < change.length; i++) {
-    const { k, s } = shares(plain.masstone[i] ?? NaN);
-    const theta = keptRatio(internalOf(plain.form, measured[i] ?? NaN));
-    const own = (theta - (plain.whiteRatio[i] ?? NaN)) / (massRatio * (k - theta * s));
-    const told = Math.log(own / (plain.extinction[i] ?? NaN));
+    const { k, s } = shares(at(plain.masstone, i));
+    const theta = keptRatio(internalOf(plain.form, at(measured, i)));
+    const own = (theta - at(plain.whiteRatio, i)) / (massRatio * (k - theta * s));
+    const told = Math.log(own / at(plain.extinction, i));
     change[i] = Math.abs(told) < STRENGTH_CHANGE_MAX ? told : 0;
   }
   return { logRatio: Math.log(massRatio), change };
@@ -135,8 +168,8 @@ function withOwnStrength(
   massRatio: number,
 ): PlainModel {
   if (!(massRatio > 0 && massRatio < Infinity)) return plain;
-  const at = Math.log(massRatio);
-  const next = strengths.findIndex(({ logRatio }) => logRatio >= at);
+  const asked = Math.log(massRatio);
+  const next = strengths.findIndex(({ logRatio }) => logRatio >= asked);
   const from = Math.max((next === -1 ? strengths.length : next) - 1, 0);
   const lower = strengths[Math.min(from, Math.max(strengths.length - 2, 0))];
   const upper = strengths[Math.min(from + 1, strengths.length - 1)];
@@ -144,10 +177,10 @@ function withOwnStrength(
   const span = upper.logRatio - lower.logRatio;
   const share =
     span > 0
-      ? carriedShare((at - lower.logRatio) / span, CARRIED.logRatio / span, plain.carriedShare)
+      ? carriedShare((asked - lower.logRatio) / span, CARRIED.logRatio / span, plain.carriedShare)
       : 0;
   const extinction = Float64Array.from(plain.extinction, (E, i) => {
-    const change = (1 - share) * (lower.change[i] ?? NaN) + share * (upper.change[i] ?? NaN);
+    const change = (1 - share) * at(lower.change, i) + share * at(upper.change, i);
     return E * Math.exp(change);
   });
   return { ...plain, extinction };
@@ -159,18 +192,19 @@ function withOwnStrength(
  */
 export function tintReadings(model: TintModel, massRatio: number): number[] {
   const readings = plainReadings(withOwnStrength(model, model.strengths, massRatio), massRatio);
-  const at = darkness(readings);
-  const next = model.anchors.findIndex((anchor) => anchor.darkness <= at);
+  const dark = darkness(readings);
+  const next = model.anchors.findIndex((anchor) => anchor.darkness <= dark);
   const darker = model.anchors[next === -1 ? model.anchors.length - 1 : next];
   if (darker === undefined) return readings;
   const paler =
     model.anchors[next === -1 ? model.anchors.length - 1 : Math.max(next - 1, 0)] ?? darker;
   const span = paler.darkness - darker.darkness;
-  const share = span > 0 ? (paler.darkness - at) / span : 0;
-  return readings.map((reading, i) => {
-    const miss = (1 - share) * (paler.miss[i] ?? NaN) + share * (darker.miss[i] ?? NaN);
-    return Math.min(reading * Math.exp(miss), LARGEST_READING);
-  });
+  const share = span > 0 ? (paler.darkness - dark) / span : 0;
+  const drawn = readings.map(
+    (reading, i) =>
+      reading * Math.exp((1 - share) * at(paler.miss, i) + share * at(darker.miss, i)),
+  );
+  return keptWithin(drawn, model.readings);
 }
 
 function darkness(readings: readonly number[]): number {

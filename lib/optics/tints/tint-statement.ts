@@ -43,7 +43,16 @@ export type JudgedTintStatement =
 
 export type TintStatement =
   | JudgedTintStatement
-  | StatementOf<"no-tint-to-judge", { white: string; wantedL?: number; nearestL?: number }>;
+  | StatementOf<
+      "no-tint-to-judge",
+      {
+        white: string;
+        wantedL?: number;
+        nearestL?: number;
+        /** Of let-downs that show their ground. */
+        contrast?: number;
+      }
+    >;
 
 export type WhitesStatement =
   | StatementOf<"one-white-only", { L: number }>
@@ -173,6 +182,25 @@ function turnOfHue(masstone: { C: number; h: number }, tint: { C: number; h: num
   const hueShift = hueTurn(masstone.h, tint.h);
   if (Math.abs(hueShift) < TINT_RULES.hueTurnMin) return { turn: "keeps-hue", hueShift };
   return { turn: "turns-toward", hueShift, toward: hueToward(masstone.h, hueShift) };
+}
+
+/** Contrast ratio [1] under which a let-down shows its ground, and says little of a coat that hides. Our own limit. */
+const SHOWS_GROUND = 0.85;
+
+/**
+ * Why nothing is said of a white whose let-downs were read on films that let their ground through.
+ * @param contrasts Y over black to Y over white of those that were read over both [1].
+ * @returns `no-tint-to-judge` with the least of them; undefined where all hide well enough.
+ * @source kubelka-1948
+ */
+export function groundShownRuling(
+  white: string,
+  contrasts: readonly number[],
+): TintStatement | undefined {
+  const contrast = Math.min(...contrasts);
+  return contrast < SHOWS_GROUND
+    ? { rule: "no-tint-to-judge", values: { white, contrast }, source: "kubelka-1948" }
+    : undefined;
 }
 
 /** A colour at one lightness in one white. */

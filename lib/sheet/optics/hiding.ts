@@ -1,6 +1,7 @@
 import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
 import { glazeStrip } from "../../optics/films/glaze.ts";
+import { drawnCoatRuling } from "../../optics/films/drawn-coat.ts";
 import {
   boundedContrast,
   boundedHidingFilm,
@@ -12,6 +13,7 @@ import {
   filmContrast,
   filmContrastRatio,
   filmsHidRuling,
+  glossContrasts,
   HIDING_CONTRAST_RATIO,
   filmSpectrum,
   hidingFilmUm,
@@ -38,7 +40,7 @@ import { masstoneContrast, paintFilms } from "../tints/films-over-both.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { filmRecords } from "../record-inputs.ts";
 import { coefficientsOfFilms, opacityChart, spectralFilms } from "./opacity-chart.ts";
-import { readFilms } from "./read-films.ts";
+import { readFilms, type GlossyFilm } from "./read-films.ts";
 import { scatteringPowerFigure } from "./scattering-power.ts";
 import type { GlazeStep, OpticsSection } from "../sheet.ts";
 
@@ -69,6 +71,8 @@ export function hiding(
   const films = spectralFilms(colour);
   const [first] = films;
   const film = masstoneFilm(colour, records);
+  const asDrawn = masstoneContrast(colour);
+  const coat = [(asDrawn === undefined ? undefined : drawnCoatRuling(asDrawn)) ?? []].flat();
   const wanting = [`colours.${colour.slug}.films`];
   const inputs = filmRecords(colour, records);
   const withoutFilms = (reason: string, reasons: readonly Statement[]): Hiding => {
@@ -82,11 +86,21 @@ export function hiding(
       coverageCm2PerMl: none,
       scatteringPower,
       opacityClass: opacityFigure(opacity, undefined, scatteringPower, none),
-      reasons: [...film, ...reasons, ...(opacity?.reason === undefined ? [] : [opacity.reason])],
+      reasons: [
+        ...(first === undefined ? coat : []),
+        ...film,
+        ...reasons,
+        ...(opacity?.reason === undefined ? [] : [opacity.reason]),
+      ],
     };
   };
   if (first === undefined)
-    return withoutFilms("no drawdown of known thickness over black and white", []);
+    return withoutFilms(
+      asDrawn === undefined
+        ? "no drawdown of known thickness over black and white"
+        : "it was drawn down over black and white, but the thickness of that film is not recorded",
+      [],
+    );
   const { grid } = first.reading.spectrum;
   const chart = opacityChart(grid, records);
   const { grounds } = chart;
@@ -102,8 +116,8 @@ export function hiding(
   };
   const filmsUm = films.map(({ filmThicknessUm }) => filmThicknessUm);
   const hid = filmsHidRuling(paint, [Math.min(...filmsUm), Math.max(...filmsUm)], grounds);
-  const byGloss = contrastByGlossRuling(paint, OPACITY_FILM.um, grounds);
   const read = readFilms(colour, paint.surface);
+  const byGloss = contrastByGloss(paint, read, grounds);
   const { value, uncertainty } = filmContrast(paint, OPACITY_FILM.um, grounds);
   const contrast = boundedContrast(
     { filmUm: OPACITY_FILM.um, contrastRatio: value },
@@ -188,6 +202,22 @@ export function hiding(
       ...(isStatement(hidingUm) && hides.value === Infinity ? [hidingUm] : []),
     ],
   };
+}
+
+/** Of the film as read that is nearest to the one that opacity is judged by, else of that one from K and S. */
+function contrastByGloss(
+  paint: FilmCoefficients,
+  read: readonly GlossyFilm[],
+  grounds: Grounds,
+): Statement | undefined {
+  const away = ({ filmUm }: GlossyFilm): number => Math.abs(Math.log(filmUm / OPACITY_FILM.um));
+  const [nearest] = read.toSorted((one, other) => away(one) - away(other));
+  if (nearest === undefined)
+    return contrastByGlossRuling(glossContrasts(paint, OPACITY_FILM.um, grounds));
+  const { filmUm, contrastRatio: included, excluded, luminanceApart } = nearest;
+  return excluded === undefined || luminanceApart === undefined
+    ? undefined
+    : contrastByGlossRuling({ filmUm, included, excluded, luminanceApart });
 }
 
 /** That what is called the masstone is a film which lets its ground through, where it was read over both. */

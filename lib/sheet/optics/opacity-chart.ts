@@ -8,7 +8,7 @@ import {
 } from "../../optics/films/film-coefficients.ts";
 import { HIDING_CONTRAST_RATIO, type Grounds } from "../../optics/films/hiding.ts";
 import type { Measurement } from "../../optics/fit/measurement.ts";
-import { OIL_SURFACE } from "../../optics/surface/surface.ts";
+import { filmSurface } from "../../optics/surface/workshop-surface.ts";
 import { sourceFigure, type Figure } from "../../quantities/figure.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
@@ -66,19 +66,18 @@ export function coefficientsOfFilms(
   colour: Colour,
   { grounds }: OpacityChart,
 ): FilmCoefficients | Statement | undefined {
-  const films = spectralFilms(colour);
-  const [first] = films;
-  if (first === undefined) return undefined;
+  const films = spectralFilms(colour).map(({ reading, filmThicknessUm, ground }) => ({
+    film: opticsReading(reading),
+    filmUm: filmThicknessUm,
+    ground: grounds[ground],
+  }));
+  if (films.length === 0) return undefined;
   return filmCoefficients(
-    films.map(({ reading, filmThicknessUm, ground }) => ({
-      film: opticsReading(reading),
-      filmUm: filmThicknessUm,
-      ground: grounds[ground],
-    })),
+    films,
     colour.masstone?.form === "spectrum" && hidesItsGround(colour)
       ? opticsReading(colour.masstone)
       : undefined,
-    first.reading.surface ?? OIL_SURFACE,
+    filmSurface(films.map(({ film }) => film)),
   );
 }
 

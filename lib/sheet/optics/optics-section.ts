@@ -58,9 +58,10 @@ export function opticsSection(
 function acrossWhites(tints: readonly TintSection[], records: Records): Statement[] {
   if (tints.length === 0) return [];
   const compared = EQUAL_LIGHTNESSES.flatMap((L): Statement[] => {
-    const reached = tints.flatMap(({ white, atL }) => {
+    const reached = tints.flatMap(({ white, atL, sentence }) => {
       const at = atL[String(L) as EqualLightness];
       return at === undefined ||
+        "contrast" in sentence.values ||
         !isKnown(at.a) ||
         !isKnown(at.b) ||
         !isKnown(at.massRatio) ||

@@ -4,18 +4,27 @@ import { FILM_ERRORS } from "../../optics/films/two-ground-film.ts";
 import { readingNoise } from "../../optics/fit/reading-noise.ts";
 import type { SurfaceConstants } from "../../optics/fit/measurement.ts";
 import { readingInGeometry } from "../../optics/surface/measurement-in-geometry.ts";
-import { at } from "../../quantities/at.ts";
-import { isStatement } from "../../quantities/statement.ts";
+import { tristimulus } from "../../colorimetry/tristimulus.ts";
+import { at, certain } from "../../quantities/at.ts";
+import type { Spectrum } from "../../quantities/spectrum.ts";
+import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { Colour } from "../../records/records.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { spectralFilms } from "./opacity-chart.ts";
 
-/** Films of a colour that were read over both halves of the chart, as they read with gloss included. */
-export function readFilms(colour: Colour, surface: SurfaceConstants): ReadFilm[] {
+/** A film as it reads with gloss included, and without. */
+export interface GlossyFilm extends ReadFilm {
+  readonly excluded?: number;
+  /** Y over white less Y over black without gloss, 0-100. */
+  readonly luminanceApart?: number;
+}
+
+/** Films of a colour that were read over both halves of the chart. */
+export function readFilms(colour: Colour, surface: SurfaceConstants): GlossyFilm[] {
   const films = spectralFilms(colour);
   return films
     .filter(({ ground }) => ground === "black")
-    .flatMap(({ filmThicknessUm: filmUm, reading }): ReadFilm[] => {
+    .flatMap(({ filmThicknessUm: filmUm, reading }): GlossyFilm[] => {
       const overWhite = films.find(
         (film) => film.ground === "white" && film.filmThicknessUm === filmUm,
       );
@@ -25,10 +34,31 @@ export function readFilms(colour: Colour, surface: SurfaceConstants): ReadFilm[]
       );
       if (black === undefined || white === undefined || isStatement(black) || isStatement(white))
         return [];
+      const withoutGloss = [reading, overWhite.reading].map((each) =>
+        readingInGeometry(opticsReading(each), "d/8 excluded", surface),
+      );
       const sigma = readingNoise(opticsReading(reading));
       const values = black.values.map((value, i) => value + FILM_ERRORS.apart * at(sigma, i));
       const ratio = contrastRatio(black, white);
       const moved = contrastRatio({ ...black, values }, white);
-      return [{ filmUm, contrastRatio: ratio, noise: moved - ratio }];
+      return [
+        {
+          filmUm,
+          contrastRatio: ratio,
+          noise: moved - ratio,
+          ...excludedOf(withoutGloss),
+        },
+      ];
     });
+}
+
+/** The same without gloss, where the film's surface is known and it reads well above it. */
+function excludedOf([black, white]: readonly (Spectrum | Statement)[]): Partial<GlossyFilm> {
+  if (black === undefined || white === undefined || isStatement(black) || isStatement(white))
+    return {};
+  const [overBlack, overWhite] = [black, white].map((one) => tristimulus(one, "D65/10").Y);
+  return {
+    excluded: contrastRatio(black, white),
+    luminanceApart: certain(overWhite) - certain(overBlack),
+  };
 }

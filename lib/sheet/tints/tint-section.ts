@@ -11,7 +11,9 @@ import {
 } from "../../optics/tints/equal-lightness.ts";
 import { ladderModel, predictedTint, type LadderModel } from "../../optics/tints/ladder.ts";
 import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
+import { contrastRatio } from "../../optics/films/hiding.ts";
 import {
+  groundShownRuling,
   tintRuling,
   type JudgedTint,
   type TintStatement,
@@ -25,6 +27,7 @@ import {
 } from "../../optics/surface/measurement-in-geometry.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
+import { isSpectrum } from "./optics-reading.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
 import { dayLab } from "../notations/reading-figures.ts";
@@ -96,12 +99,17 @@ function tintSection(
     reached.map((tint) => [String(tint.L), atLightness(tint, ladder, drawdowns)]),
   ) as Partial<Record<EqualLightness, AtLightness>>;
   const kind = tints[0]?.ratioKind ?? "paint";
-  const parts = strengthParts(kind, atL["50"], paint, weighedPaint(slug, records));
+  const shown = groundShownRuling(white.name, contrastsOf(tints));
+  const parts =
+    shown === undefined
+      ? strengthParts(kind, atL["50"], paint, weighedPaint(slug, records))
+      : undefined;
   const refusal = ladder === undefined ? refusalOf(slug, fit) : undefined;
   const sentence: TintStatement =
-    masstone === undefined
+    shown ??
+    (masstone === undefined
       ? { rule: "no-tint-to-judge", values: { white: white.name } }
-      : tintRuling(white.name, judged(reached, measured), masstone);
+      : tintRuling(white.name, judged(reached, measured), masstone));
   return {
     white: {
       slug,
@@ -119,6 +127,15 @@ function tintSection(
     ...(parts === undefined ? {} : { strengthParts: parts }),
     ...(refusal === undefined ? {} : { refusal }),
   };
+}
+
+/** Of let-downs that were read over both halves of the chart. */
+function contrastsOf(tints: readonly TintReading[]): number[] {
+  return tints.flatMap(({ reading, overBlack }) =>
+    overBlack !== undefined && isSpectrum(reading)
+      ? [contrastRatio(overBlack.spectrum, reading.spectrum)]
+      : [],
+  );
 }
 
 /** From the fit where there is one, else straight between measured neighbours that nothing contradicts; what is practically the masstone is left out. */

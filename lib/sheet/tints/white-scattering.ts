@@ -1,13 +1,7 @@
-import {
-  CHART_GROUNDS,
-  filmCoefficients,
-  flatGround,
-} from "../../optics/films/film-coefficients.ts";
-import { OIL_SURFACE } from "../../optics/surface/surface.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import { wavelengthNm } from "../../quantities/spectrum.ts";
-import type { Colour, FilmReading, SpectrumReading } from "../../records/records.ts";
-import { opticsReading } from "./optics-reading.ts";
+import type { Colour, Records } from "../../records/records.ts";
+import { coefficientsOfFilms, opacityChart, spectralFilms } from "../optics/opacity-chart.ts";
 
 /** Scattering of a white over the spectrum, from its own films. */
 export interface WhiteScattering {
@@ -18,28 +12,14 @@ export interface WhiteScattering {
 
 const REFERENCE_NM = 560;
 
-/** From films of known thickness over an opacity chart and the masstone; undefined where the readings do not carry it. */
-export function whiteScattering({ films, masstone }: Colour): WhiteScattering | undefined {
-  const read = films.filter(
-    (film): film is FilmReading & { reading: SpectrumReading } => film.reading.form === "spectrum",
-  );
+/** From films of known thickness over the workshop's chart and the masstone; undefined where the readings do not carry it. */
+export function whiteScattering(colour: Colour, records: Records): WhiteScattering | undefined {
+  const read = spectralFilms(colour);
   const [first] = read;
   if (first === undefined) return undefined;
   const { grid } = first.reading.spectrum;
-  const grounds = {
-    black: flatGround(grid, CHART_GROUNDS.black),
-    white: flatGround(grid, CHART_GROUNDS.white),
-  };
-  const paint = filmCoefficients(
-    read.map(({ reading, filmThicknessUm, ground }) => ({
-      film: opticsReading(reading),
-      filmUm: filmThicknessUm,
-      ground: grounds[ground],
-    })),
-    masstone?.form === "spectrum" ? opticsReading(masstone) : undefined,
-    first.reading.surface ?? OIL_SURFACE,
-  );
-  if (isStatement(paint)) return undefined;
+  const paint = coefficientsOfFilms(colour, opacityChart(grid, records));
+  if (paint === undefined || isStatement(paint)) return undefined;
   const points = paint.S.map((S, i) => ({
     nm: wavelengthNm(grid, i),
     S,

@@ -39,6 +39,9 @@ export const SHEET_PAGE = {
     "semi-opaque": "Well",
     "semi-transparent": "Partly",
     transparent: "Transparent",
+    "coat-hides-as-drawn": "As drawn",
+    "masstone-by-both-grounds": "Not as drawn",
+    "masstone-is-a-film": "Not as drawn",
   } as Readonly<Record<string, string>>,
   dries: {
     fast: "Fast",
@@ -61,6 +64,7 @@ export const SHEET_PAGE = {
     film: (film: string) => `needs ${film} of dry film`,
     byScatter: "by its body in a thin film; laid thick, darkness covers too",
     contrast: (ratio: string) => `contrast ratio ${ratio}`,
+    asDrawn: "over a black-and-white chart; how thick the film was is not recorded",
     days: (touch: string, through: string | undefined) =>
       through === undefined ? `${touch} to the touch` : `${touch} to the touch, ${through} through`,
     trial: (days: string) => `${days}; our trial`,

@@ -105,13 +105,19 @@ function apart({
   return listed(ways.filter(({ by }) => by >= BOTH_FROM * most).map(({ text }) => text));
 }
 
-type NotJudged = { readonly wantedL?: number; readonly nearestL?: number };
+type NotJudged = {
+  readonly wantedL?: number;
+  readonly nearestL?: number;
+  readonly contrast?: number;
+};
 
 function lightness(L: number): string {
   return `L* ${decimals(L, 0)}`;
 }
 
-function whyNotJudged({ wantedL, nearestL }: NotJudged): string {
+function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
+  if (contrast !== undefined)
+    return `its let-downs show their ground there (contrast ratio ${decimals(contrast, 2)}), and a coat that hides looks otherwise`;
   if (wantedL === undefined || nearestL === undefined)
     return "it takes a reading of the masstone and a let-down near L* 50";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
