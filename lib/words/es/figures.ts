@@ -86,6 +86,7 @@ export const FIGURES: Readonly<Record<FigureWord, string>> = {
   effectiveReducedPvc: "PVC entre CPVC efectiva",
   paintDensity: "Densidad de la pintura",
   pigmentMassFraction: "Pigmento en la pintura, en masa",
+  pigmentByVolume: "Pigmento en un mililitro de pintura",
   finish: "Acabado",
   gloss60: "Brillo a 60\u00b0",
   finenessOfGrind: "Finura de molienda",

@@ -213,6 +213,26 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     },
     none: "No puede pesarse nada:",
   },
+  labels: {
+    heading: "Etiquetas para pegar",
+    description: "Etiquetas del taller para tubos y tarros.",
+    lead: "Una etiqueta de cada color en cada tamaño en que se envasa, a tamaño real. Una etiqueta es un borrador para quien la firma: la ley de cada mercado decide lo que tiene que llevar.",
+    sections: {
+      print: "Para imprimir",
+      refused: "Sin etiqueta",
+      remarks: "Lo que hay que saber de las impresas",
+    },
+    list: "Color, tamaño, y por qué",
+    caption: "Etiquetas por tamaño",
+    columns: { size: "Tamaño", measures: "Etiqueta, mm", colours: "Colores" },
+    measures: (width, height) => `${width} \u00d7 ${height}`,
+    pdf: (pages) =>
+      `labels.pdf, ${pages} ${pages === 1 ? "página" : "páginas"}, para imprimir a tamaño real`,
+    none: "workshop.yaml no da etiquetas: una lista de { name, kind, ml } dice cuáles hay.",
+    nothing: "Ningún color que se envase en uno de estos tamaños tiene aún etiqueta.",
+    command:
+      "Para un lote, y tantas como tubos se llenaron: npm run labels -- --lot NUMBER --copies 24.",
+  },
   trials: {
     heading: "Ensayos",
     lead: "Exposiciones y ensayos de secado hasta donde han llegado.",

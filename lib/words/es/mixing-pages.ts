@@ -296,6 +296,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     level: "El mapa a",
     levelName: (L) => `L* ${L}`,
     share: (shares) => `De lo que alcanza toda la gama, los suyos alcanzan ${listed(shares)}.`,
+    shown: (white, L) => `Con ${within(white)}; el mapa a L* ${L}.`,
     shareAt: (share, L) => `${share} a L* ${L}`,
     unlike: (names, white) =>
       `${listed(names)}: no probado en ${within(white)} o leído de otro modo, así que no cuenta en lo que se alcanza.`,

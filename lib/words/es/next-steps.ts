@@ -52,7 +52,10 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     ].join(", "),
   hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
   file: ENGLISH_STEPS.file,
+  reprintsUnknown:
+    "Qué tarjetas de estante hay que volver a imprimir se sabe cuando al construir el sitio se le dice lo que decían al imprimirlas por última vez: --since con el manifest.json guardado de entonces.",
   dueLines: {
+    reprint: (changes) => `Tarjeta de estante que hay que volver a imprimir: ${changes.join("; ")}`,
     "old-paper": (date) =>
       `Sus peligros son del ${date}, hace más de tres años: pida al proveedor la ficha de datos de seguridad actual`,
     trial: (date) => `Hay que mirarlo el ${date}`,

@@ -40,6 +40,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     "semi-opaque": "Bien",
     "semi-transparent": "En parte",
     transparent: "Transparente",
+    "coat-hides-as-drawn": "Tal como se aplicó",
+    "masstone-by-both-grounds": "No tal como se aplicó",
+    "masstone-is-a-film": "No tal como se aplicó",
   },
   dries: {
     fast: "Deprisa",
@@ -62,6 +65,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     film: (film) => `necesita ${film} de película seca`,
     byScatter: "por su cuerpo en película fina; en capa gruesa también cubre lo oscuro",
     contrast: (ratio) => `relación de contraste ${ratio}`,
+    asDrawn: "sobre una carta en blanco y negro; el grosor de la película no está registrado",
     days: (touch, through) =>
       through === undefined ? `${touch} al tacto` : `${touch} al tacto, ${through} en profundidad`,
     trial: (days) => `${days}; ensayo nuestro`,

@@ -107,13 +107,19 @@ function apart({
   return listed(ways.filter(({ by }) => by >= BOTH_FROM * most).map(({ text }) => text));
 }
 
-type NotJudged = { readonly wantedL?: number; readonly nearestL?: number };
+type NotJudged = {
+  readonly wantedL?: number;
+  readonly nearestL?: number;
+  readonly contrast?: number;
+};
 
 function lightness(L: number): string {
   return `L* ${decimals(L, 0)}`;
 }
 
-function whyNotJudged({ wantedL, nearestL }: NotJudged): string {
+function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
+  if (contrast !== undefined)
+    return `sus rebajes dejan ver allí su fondo (relación de contraste ${decimals(contrast, 2)}), y una capa que cubre tiene otro aspecto`;
   if (wantedL === undefined || nearestL === undefined)
     return "hace falta una lectura del tono pleno y un rebaje cerca de L* 50";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;

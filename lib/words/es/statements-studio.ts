@@ -35,6 +35,8 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     `Quien esté o pueda quedar embarazada, o dé el pecho, se mantiene alejada: ${it(v)}.`,
   "workplace-lead-rules": (v) =>
     `Rigen las normas laborales sobre el plomo (${it(v)}); los reglamentos locales y la práctica autorizada van primero.`,
+  "work-clothes-apart": (v) =>
+    `La ropa llevada para ${pigments(v)} se queda en el taller: cambiarse antes de ir a casa, lavarla aparte, y no sacudir ni soplar el polvo.`,
   "children-keep-away": (v) => `Mantener alejados a los niños: ${it(v)}.`,
   "no-food-in-the-room": (v) =>
     `No comer, beber ni fumar en la sala donde esté este producto: ${it(v)}.`,

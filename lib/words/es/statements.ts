@@ -12,6 +12,7 @@ import type { StatementWording } from "../words.ts";
 import { COLORIMETRY_RULINGS } from "./statements-colorimetry.ts";
 import { COMPARISON_RULINGS } from "./statements-comparison.ts";
 import { DRAWDOWN_RULINGS } from "./statements-drawdowns.ts";
+import { DRAWN_COAT_RULINGS } from "./statements-drawn-coat.ts";
 import { DRYING_RULINGS } from "./statements-drying.ts";
 import { EXPECTED_RULINGS } from "./statements-expected.ts";
 import { FORMULATION_RULINGS } from "./statements-formulation.ts";
@@ -29,6 +30,7 @@ export const RULINGS: Readonly<Record<string, StatementWording>> = {
   ...byRule<DrawdownStatement>(DRAWDOWN_RULINGS),
   ...byRule(OPACITY_RULINGS),
   ...byRule(EXPECTED_RULINGS),
+  ...byRule(DRAWN_COAT_RULINGS),
   ...byRule<MixtureStatement>(MIXTURE_RULINGS),
   ...byRule<FormulationStatement>(FORMULATION_RULINGS),
   ...byRule<DryingStatement>(DRYING_RULINGS),

@@ -7,7 +7,13 @@ export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   lead: "Solo para el taller: costes, proveedores, fabricaciones, respuestas y borradores de etiquetas. Nada de esto está en el sitio público.",
   name: (workshop) => `${workshop}, el taller`,
   notice: "No publicado",
-  nav: { colours: "Colores", lots: "Lotes", trials: "Ensayos", answers: "Respuestas" },
+  nav: {
+    colours: "Colores",
+    lots: "Lotes",
+    labels: "Etiquetas",
+    trials: "Ensayos",
+    answers: "Respuestas",
+  },
   home: {
     colours: "Colores",
     coloursCaption: "Lo que cuesta una fabricación, y cuánto de una ficha sigue abierto",
@@ -34,6 +40,7 @@ export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       batch: "Una fabricación",
       costs: "Costes y proveedores",
       gaps: "No indicado",
+      answers: "Lo que preguntan los clientes",
       label: "Texto de la etiqueta",
       reply: "Una respuesta para enviar",
       lots: "Lotes",

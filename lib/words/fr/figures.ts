@@ -86,6 +86,7 @@ export const FIGURES: Readonly<Record<FigureWord, string>> = {
   effectiveReducedPvc: "CPV sur CPVC effective",
   paintDensity: "Masse volumique de la peinture",
   pigmentMassFraction: "Pigment dans la peinture, en masse",
+  pigmentByVolume: "Pigment dans un millilitre de peinture",
   finish: "Aspect",
   gloss60: "Brillance à 60\u00b0",
   finenessOfGrind: "Finesse de broyage",

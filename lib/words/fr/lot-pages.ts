@@ -217,6 +217,26 @@ export const LOT_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     },
     none: "Rien ne peut être pesé\u202f:",
   },
+  labels: {
+    heading: "Étiquettes à coller",
+    description: "Les étiquettes de l’atelier pour tubes et pots.",
+    lead: "Une étiquette de chaque couleur dans chaque contenance où elle se vend, en vraie grandeur. Une étiquette est un projet pour qui la signe\u202f: la loi de chaque marché décide de ce qu’elle doit porter.",
+    sections: {
+      print: "À imprimer",
+      refused: "Sans étiquette",
+      remarks: "À savoir de celles qui sont imprimées",
+    },
+    list: "Couleur, contenance, et pourquoi",
+    caption: "Étiquettes par contenance",
+    columns: { size: "Contenance", measures: "Étiquette, mm", colours: "Couleurs" },
+    measures: (width, height) => `${width} \u00d7 ${height}`,
+    pdf: (pages) =>
+      `labels.pdf, ${pages} ${pages === 1 ? "page" : "pages"}, à imprimer en vraie grandeur`,
+    none: "workshop.yaml ne donne pas d’étiquettes\u202f: une liste de { name, kind, ml } dit lesquelles il y a.",
+    nothing: "Aucune couleur vendue dans l’une de ces contenances n’a encore d’étiquette.",
+    command:
+      "Pour un lot, et autant que de tubes remplis\u202f: npm run labels -- --lot NUMBER --copies 24.",
+  },
   trials: {
     heading: "Essais",
     lead: "Expositions et essais de séchage, au point où ils en sont.",

@@ -297,6 +297,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
     level: "La carte à",
     levelName: (L) => `L* ${L}`,
     share: (shares) => `De ce qu’atteint toute la gamme, vos tubes atteignent ${listed(shares)}.`,
+    shown: (white, L) => `Avec ${within(white)}\u202f; la carte à L* ${L}.`,
     shareAt: (share, L) => `${share} à L* ${L}`,
     unlike: (names, white) =>
       `${listed(names)}\u202f: non essayé dans ${within(white)} ou lu autrement, donc non compté dans ce qui est atteint.`,

@@ -54,7 +54,10 @@ export const NEXT_STEPS: AnyWords<typeof ENGLISH_STEPS> = {
     ].join(", "),
   hours: (hours) => (hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${hours}\u00a0h`),
   file: ENGLISH_STEPS.file,
+  reprintsUnknown:
+    "Quelles cartes de rayon sont à réimprimer se sait là où l’on a dit à la construction du site ce qu’elles portaient à la dernière impression\u202f: --since avec le manifest.json gardé d’alors.",
   dueLines: {
+    reprint: (changes) => `Carte de rayon à réimprimer\u202f: ${changes.join("\u202f; ")}`,
     "old-paper": (date) =>
       `Ses dangers datent du ${date}, il y a plus de trois ans\u202f: demander au fournisseur la fiche de données de sécurité d’aujourd’hui`,
     trial: (date) => `À regarder le ${date}`,

@@ -42,6 +42,9 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     "semi-opaque": "Bien",
     "semi-transparent": "En partie",
     transparent: "Transparent",
+    "coat-hides-as-drawn": "Tel qu’appliqué",
+    "masstone-by-both-grounds": "Pas tel qu’appliqué",
+    "masstone-is-a-film": "Pas tel qu’appliqué",
   },
   dries: {
     fast: "Vite",
@@ -65,6 +68,7 @@ export const SHEET_PAGE: AnyWords<typeof ENGLISH_PAGE> = {
     film: (film) => `demande ${film} de film sec`,
     byScatter: "par son corps en film mince\u202f; en couche épaisse, le sombre couvre aussi",
     contrast: (ratio) => `rapport de contraste ${ratio}`,
+    asDrawn: "sur une carte noire et blanche\u202f; l’épaisseur du film n’est pas consignée",
     days: (touch, through) =>
       through === undefined ? `${touch} au toucher` : `${touch} au toucher, ${through} à cœur`,
     trial: (days) => `${days}\u202f; notre essai`,

@@ -110,13 +110,19 @@ function apart({
   return listed(ways.filter(({ by }) => by >= BOTH_FROM * most).map(({ text }) => text));
 }
 
-type NotJudged = { readonly wantedL?: number; readonly nearestL?: number };
+type NotJudged = {
+  readonly wantedL?: number;
+  readonly nearestL?: number;
+  readonly contrast?: number;
+};
 
 function lightness(L: number): string {
   return `L* ${decimals(L, 0)}`;
 }
 
-function whyNotJudged({ wantedL, nearestL }: NotJudged): string {
+function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
+  if (contrast !== undefined)
+    return `ses dégradés y laissent voir leur fond (rapport de contraste ${decimals(contrast, 2)}), et une couche qui couvre a un autre aspect`;
   if (wantedL === undefined || nearestL === undefined)
     return "il faut une lecture du ton plein et un dégradé près de L* 50";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;

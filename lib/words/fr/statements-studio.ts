@@ -38,6 +38,8 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     `Quiconque est enceinte, peut le devenir ou allaite se tient à l’écart\u202f: ${it(v)}.`,
   "workplace-lead-rules": (v) =>
     `Les règles du travail sur le plomb s’appliquent (${it(v)})\u202f; les règlements locaux et la pratique habilitée priment.`,
+  "work-clothes-apart": (v) =>
+    `Les vêtements portés pour ${pigments(v)} restent à l’atelier\u202f: se changer avant de rentrer, les laver à part, et ne pas en secouer ni en souffler la poussière.`,
   "children-keep-away": (v) => `Tenir les enfants à l’écart\u202f: ${it(v)}.`,
   "no-food-in-the-room": (v) =>
     `Ne pas manger, boire ni fumer dans la pièce où se trouve ce produit\u202f: ${it(v)}.`,

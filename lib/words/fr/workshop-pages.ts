@@ -7,7 +7,13 @@ export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   lead: "Pour l’atelier seul\u202f: coûts, fournisseurs, fabrications, réponses et projets d’étiquettes. Rien de cela n’est sur le site public.",
   name: (workshop) => `${workshop}, l’atelier`,
   notice: "Non publié",
-  nav: { colours: "Couleurs", lots: "Lots", trials: "Essais", answers: "Réponses" },
+  nav: {
+    colours: "Couleurs",
+    lots: "Lots",
+    labels: "Étiquettes",
+    trials: "Essais",
+    answers: "Réponses",
+  },
   home: {
     colours: "Couleurs",
     coloursCaption: "Ce que coûte une fabrication, et ce qui d’une fiche reste ouvert",
@@ -34,6 +40,7 @@ export const WORKSHOP_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
       batch: "Une fabrication",
       costs: "Coûts et fournisseurs",
       gaps: "Non indiqué",
+      answers: "Ce que demandent les clients",
       label: "Texte d’étiquette",
       reply: "Une réponse à envoyer",
       lots: "Lots",
