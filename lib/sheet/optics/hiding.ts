@@ -120,19 +120,20 @@ export function hiding(
   const hid = filmsHidRuling(paint, [Math.min(...filmsUm), Math.max(...filmsUm)], grounds);
   const read = readFilms(colour, paint.surface);
   const byGloss = contrastByGloss(paint, read, grounds);
+  const isBound = hid !== undefined || nearlyHid(paint, read);
   const { value, uncertainty } = filmContrast(paint, OPACITY_FILM.um, grounds);
   const contrast = boundedContrast(
     { filmUm: OPACITY_FILM.um, contrastRatio: value },
     uncertainty,
     read,
-    hid !== undefined,
+    isBound,
   );
   const hidingUm = hidingFilmUm(paint, grounds);
   const hides = boundedHidingFilm(
     isStatement(hidingUm) ? Infinity : hidingUm,
     paint.scaleUncertainty,
     read,
-    hid !== undefined,
+    isBound,
     HIDING_CONTRAST_RATIO,
   );
   const contrastRatio = bounded(
@@ -186,14 +187,14 @@ export function hiding(
         inputs,
       ),
     ),
-    ...glaze(hid === undefined ? paint : undefined, grounds, origin, colour, fit, records),
+    ...glaze(isBound ? undefined : paint, grounds, origin, colour, fit, records),
     hidingCurve: CURVE_FILMS_UM.map((filmUm) => ({
       filmUm,
       contrastRatio: boundedContrast(
         { filmUm, contrastRatio: filmContrastRatio(paint, filmUm, grounds) },
         uncertainty,
         read,
-        hid !== undefined,
+        isBound,
       ).value,
     })),
     reasons: [
@@ -272,6 +273,15 @@ function opacityFigure(
     { decides: byContrast && contrastRatio !== undefined ? contrastRatio : scatteringPower },
     () => word,
   );
+}
+
+/** Contrast ratio [1] from which a film lets through too little of its ground to tell K and S. Our own limit. */
+const TELLS_TO = 0.95;
+
+/** Whether films hid their grounds at most wavelengths, and nearly by Y. */
+function nearlyHid({ atLeast, grid }: FilmCoefficients, read: readonly GlossyFilm[]): boolean {
+  const least = Math.min(...read.map(({ contrastRatio }) => contrastRatio));
+  return atLeast.length > grid.count / 2 && least >= TELLS_TO;
 }
 
 /**
