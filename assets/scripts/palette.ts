@@ -173,6 +173,7 @@ function showReach(at: HTMLElement, { chosen, white, L }: Wish, paints: MixingRa
           ],
         }).svg;
   held(at, "[data-share]", HTMLElement).textContent = [
+    PALETTE.shown(paints.paint(white)?.name ?? white, L),
     PALETTE.share(
       own.flatMap((hull) => {
         const all = whole.find((one) => one.L === hull.L);

@@ -30,6 +30,8 @@ import { searchRecipes, type RecipeReport, type RecipeWish } from "./mixing/reci
 
 const RECIPES = TEXT.recipes;
 const SHOWN_FIRST = 12;
+/** Worked out in full before more are asked for. */
+const MOST_FIRST = 150;
 
 withRange("[data-recipes]", (at, paints) => {
   readyNotations();
@@ -46,7 +48,7 @@ function recipes(at: HTMLElement, paints: MixingRange): void {
   const column = held(at, "[data-column]", HTMLSelectElement);
   const percent = held(at, "[data-percent]", HTMLInputElement);
   let columns: readonly ReadColumn[] = [];
-  let shown = SHOWN_FIRST;
+  let [shown, most] = [SHOWN_FIRST, MOST_FIRST];
   let latest: RecipeReport | undefined;
   let target: Target | undefined;
   const search = startedSearch(at.dataset["root"] ?? "", paints);
@@ -54,7 +56,7 @@ function recipes(at: HTMLElement, paints: MixingRange): void {
   const run = (): void => {
     const data = new FormData(form);
     const wanted = targetOf(data, columns[column.selectedIndex], percent.checked, paints);
-    shown = SHOWN_FIRST;
+    [shown, most] = [SHOWN_FIRST, MOST_FIRST];
     latest = undefined;
     place.replaceChildren();
     more.hidden = true;
@@ -72,11 +74,18 @@ function recipes(at: HTMLElement, paints: MixingRange): void {
       RECIPES.origin[wanted.origin],
     );
     status.textContent = RECIPES.looking(0);
-    search.start(wishOf(data, wanted), (report) => {
+    look();
+  };
+
+  const look = (): void => {
+    if (target === undefined) return;
+    search.start(wishOf(new FormData(form), target, most), (report) => {
       if (typeof report === "string") {
         status.textContent = report;
         return;
       }
+      // While more are looked for, those that are known stay.
+      if (!report.isDone && shown > SHOWN_FIRST) return;
       latest = report;
       list();
     });
@@ -100,7 +109,7 @@ function recipes(at: HTMLElement, paints: MixingRange): void {
           ...(listed.length < reached && listed.length > 0 ? [RECIPES.shown(listed.length)] : []),
         ].join(" ")
       : RECIPES.looking(tried);
-    more.hidden = !isDone || shown >= all.length;
+    more.hidden = !isDone || shown >= reached;
     const wanted = shownTarget(target);
     const part = (isWithin: boolean, heading: string): HTMLElement[] => {
       const own = listed.filter((one) => one.isWithin === isWithin);
@@ -147,6 +156,10 @@ function recipes(at: HTMLElement, paints: MixingRange): void {
   more.addEventListener("click", () => {
     shown += 2 * SHOWN_FIRST;
     list();
+    if (latest !== undefined && shown > latest.recipes.length && most < latest.reached) {
+      most *= 2;
+      look();
+    }
   });
 
   const forget = (kept: "text" | "colour" | "file"): void => {
@@ -240,7 +253,7 @@ function textOf(data: FormData, key: string): string {
   return typeof value === "string" ? value : "";
 }
 
-function wishOf(data: FormData, target: Target): RecipeWish {
+function wishOf(data: FormData, target: Target, most: number): RecipeWish {
   const number = (key: string): number | undefined => {
     const text = textOf(data, key);
     const value = Number(text);
@@ -253,6 +266,7 @@ function wishOf(data: FormData, target: Target): RecipeWish {
   const colour = textOf(data, "colour");
   return {
     target,
+    most,
     ...(white === "" ? {} : { white }),
     coloursMost: data.get("four") === null ? 3 : 4,
     isWhiteFree: data.get("free") !== null,
@@ -284,6 +298,7 @@ function targetOf(
     return readTarget(column.name, "reading", {
       spectrum: read.spectrum,
       geometry: read.geometry ?? "d/8 excluded",
+      ...(paints.surface === undefined ? {} : { surface: paints.surface }),
     });
   }
   const slug = textOf(data, "colour");

@@ -64,10 +64,11 @@ function entriesOf(
     : [
         {
           kind: "entries",
-          entries: answers.map(({ slug, question, summary, colours }) => ({
+          entries: answers.map(({ slug, question, summary, colours, language }) => ({
             heading: question,
             href: `${root}answers/${slug}/`,
             text: firstSentence(summary),
+            ...(language === undefined ? {} : { language }),
             colours: colours.slice(0, MOST_COLOURS).flatMap((colour) => {
               const sheet = context.sheets.find((one) => one.sheet.slug === colour)?.sheet;
               return comparableColour(sheet?.notations.masstone) ?? [];
@@ -102,6 +103,7 @@ export function answerPage(
   const { question, date } = answer.record;
   return {
     kind: "answer",
+    ...(answer.language === undefined ? {} : { language: answer.language }),
     ...pageHead(context, place, question, text.description(rendered.summaryText)),
     summary: { body: rendered.summary },
     blocks: rendered.parts.flatMap(partBlocks),

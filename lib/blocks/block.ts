@@ -204,6 +204,8 @@ export interface TermsBlock {
 export interface ProseBlock {
   readonly kind: "prose";
   readonly body: Markup;
+  /** Of its text, where that is not the page's. */
+  readonly language?: string;
 }
 
 export interface SourcesBlock {
@@ -255,6 +257,8 @@ export interface EntryView {
   readonly heading: string;
   readonly href: string;
   readonly text?: string;
+  /** Of heading and text, where that is not the page's. */
+  readonly language?: string;
   readonly colours: readonly ScreenColour[];
 }
 

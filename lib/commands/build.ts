@@ -9,7 +9,7 @@ import { counted, printDiagnostics, seconds, tally } from "./told.ts";
 /** Build the site, and the workshop's own pages, once into folders beside the old ones, and swap them when all of it is there. */
 export async function build(options: CommandOptions): Promise<number> {
   const started = performance.now();
-  const { contentDir, outputDir, workshopDir, date, strict, claims } = options;
+  const { contentDir, outputDir, workshopDir, date, strict, claims, since } = options;
   try {
     let folder: BuildFolders | undefined;
     let thread: SiteThread | undefined;
@@ -23,7 +23,7 @@ export async function build(options: CommandOptions): Promise<number> {
       refuseNested(outputDir, workshopDir, contentDir);
       folder = buildFolders(outputDir, workshopDir, contentDir);
       thread = siteThread();
-      const { sheetCount, diagnostics } = await thread.written(
+      const { sheetCount, diagnostics, isSame } = await thread.written(
         {
           contentDir,
           date,
@@ -33,13 +33,15 @@ export async function build(options: CommandOptions): Promise<number> {
           workshopDir: folder.workshopDir,
           kind: "paper",
           earlierDir: folder.earlierDir,
+          earlierWorkshopDir: folder.earlierWorkshopDir,
+          since,
         },
         { complaints: printDiagnostics, progress },
       );
       if (sheetCount === undefined)
         return ended("no sheets", diagnostics, started, "nothing was written", 1);
       // From here to its end the swap is one step, which no signal comes between.
-      const left = folder.publish();
+      const left = isSame === true ? undefined : folder.publish();
       isOver();
       if (left !== undefined) process.stderr.write(`${left}\n`);
       return ended(

@@ -27,7 +27,7 @@ const HELP = `mullstone: colour sheets from a workshop's records
   --copies N       of labels: so many of each (default: 1)
   --scale SCALE    of read: factor or percent, where the file leaves it open
   --paper NAME     of cards: A4 or Letter
-  --since FILE     of cards and next: cards that say something else than this manifest.json
+  --since FILE     of cards, next, build and start: cards that say something else than this manifest.json
   --incomplete     of cards: those without a colour or a price as well
   --uses NAME      of check: list what rests on a pigment, vehicle, reading, source or colour
   --claims warn    claims of answers that no longer hold are warnings (default: error)
@@ -57,6 +57,8 @@ export interface CommandOptions {
   readonly strict: boolean;
   /** What a claim that no longer holds is. */
   readonly claims: "error" | "warning";
+  /** A manifest.json kept when cards were printed last. */
+  readonly since: string | undefined;
 }
 
 /** Run one command; its exit code: 0 done, 1 something is wrong and was said. */
@@ -125,6 +127,7 @@ export async function runCommand(args: readonly string[]): Promise<number> {
     port,
     strict: values.strict,
     claims: values.claims === "warn" ? "warning" : "error",
+    since: values.since,
   };
   // Each command loads what it needs, and no more.
   switch (command) {

@@ -38,7 +38,7 @@ const PROGRAM_DEPTH = 4;
 
 /** @param scratch folder that the builds lie in; the two newest stay. */
 export function liveBuilds(
-  { contentDir, date, claims }: CommandOptions,
+  { contentDir, date, claims, since }: CommandOptions,
   scratch: string,
 ): LiveBuilds {
   const content = (): string => folderState(contentDir, CONTENT_DEPTH);
@@ -69,6 +69,8 @@ export function liveBuilds(
           workshopDir: pages.workshop,
           kind: "screen",
           earlierDir: pages.site,
+          earlierWorkshopDir: pages.workshop,
+          since,
         },
         { complaints: printDiagnostics, progress: () => undefined },
       )

@@ -10,7 +10,7 @@ const COMMANDS_OF: Readonly<Record<string, readonly string[]>> = {
   family: ["cards", "labels"],
   size: ["cards", "labels"],
   paper: ["cards"],
-  since: ["cards", "next"],
+  since: ["start", "build", "cards", "next"],
   incomplete: ["cards"],
   lot: ["labels"],
   copies: ["labels"],

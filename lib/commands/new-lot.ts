@@ -1,5 +1,6 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { loadRecords } from "../records/load-records.ts";
+import type { Colour, Records } from "../records/records.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
 import { workedSite } from "../site/site-context.ts";
 import { plannedLotRecord } from "../workshop/lot-record.ts";
@@ -40,9 +41,23 @@ export function lotStarter(
   const text = worded && plannedLotRecord(worded, context, number, today);
   return text === undefined
     ? {
-        refusal: `Nothing of ${slug} can be weighed out: its record wants oilIndexGPer100g, the parts of its pigments, or its vehicle`,
+        refusal: `Nothing of ${slug} can be weighed out: colours/${slug}.md wants ${wanting(colour, records).join(", ")}`,
       }
     : { path: `lots/${slugOf(number)}.yaml`, text };
+}
+
+/** Keys without which nothing can be weighed out, as far as the record lacks them. */
+function wanting({ record }: Colour, { workshop }: Records): string[] {
+  const { pigments, oilIndexGPer100g, vehicle = workshop.vehicle } = record;
+  return [
+    ...(oilIndexGPer100g === undefined
+      ? ["oilIndexGPer100g, the oil to 100 g of pigment in the paint as made"]
+      : []),
+    ...(pigments.length > 1 && pigments.some((one) => !("parts" in one) || one.parts === undefined)
+      ? ["the parts of its pigments"]
+      : []),
+    ...(vehicle === undefined ? ["vehicle, here or in workshop.yaml"] : []),
+  ];
 }
 
 /** Initials of the colour, year and month; a letter behind where the month has had one. */

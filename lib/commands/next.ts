@@ -1,7 +1,5 @@
 import { reprintList } from "../print/reprint-list.ts";
-import { dueLots, duePapers, dueTrials } from "../planning/due.ts";
 import { nextSteps } from "../planning/next-steps.ts";
-import { formatDiagnostic } from "../diagnostics/diagnostic.ts";
 import { loadRecords } from "../records/load-records.ts";
 import { earlierCards } from "../site/earlier-manifest.ts";
 import { hazardNotes } from "../site/hazard-notes.ts";
@@ -9,7 +7,7 @@ import { OutputFault } from "../site/output-fault.ts";
 import { latestDate, printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
 import { theoryCacheOf } from "../site/theory-cache.ts";
-import { dueLines, nextLines } from "../workshop/next-view.ts";
+import { allDueLines, nextLines } from "../workshop/next-view.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { counted, exitCode, printDiagnostics, say, seconds, tally } from "./told.ts";
 
@@ -48,16 +46,11 @@ export function next(
       say(`${what}\n  ${gain}; ${hours}\n  ${file}: ${record.replaceAll("\n", "\n    ")}`);
     if (lines.length > SHOWN)
       say(`and ${counted(lines.length - SHOWN, "line")} more that gain less`);
-    for (const { what, record } of dueLines(
-      [...dueTrials(records), ...duePapers(records, context.date), ...dueLots(records)],
-      context.words,
-    ))
-      say(`due: ${record}: ${what}`);
-    for (const note of hazardNotes(sheets, records)) say(`due: ${formatDiagnostic(note)}`);
-    for (const { slug, changes } of before === undefined
-      ? []
-      : reprintList(cards.cards, before, context.words))
-      for (const change of changes) say(`due: card of ${slug} to print again: ${change}`);
+    const due = allDueLines(context, {
+      labelNotes: hazardNotes(sheets, records),
+      reprints: before && reprintList(cards.cards, before, context.words),
+    });
+    for (const { what, record } of due) say(`due: ${record}: ${what}`);
     say(`${counted(lines.length, "step")}, ${seconds(started)}`);
     return 0;
   } catch (error) {

@@ -3,15 +3,19 @@
  * scripts, is made once a version and kept beside the bundle that the program runs from. It goes
  * with that bundle, and whoever could write there could as well write the program.
  */
-import { createHash, randomUUID } from "node:crypto";
+import { randomUUID } from "node:crypto";
 import { readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { deserialize, serialize } from "node:v8";
+import { contentHash } from "./content-hash.ts";
 
 /** The bundle's folder, named by the hash of the program's modules; sources that run as they are keep nothing. */
 const BUNDLE = /^program-[0-9a-f]{16}$/.test(basename(import.meta.dirname))
   ? import.meta.dirname
   : undefined;
+
+/** The hash of the modules that run; undefined of sources that run as they are. */
+export const PROGRAM_HASH = BUNDLE === undefined ? undefined : basename(BUNDLE);
 
 const HASH_BYTES = 32;
 
@@ -29,7 +33,7 @@ export function keptBesideProgram<V>(
 ): V {
   if (folder === undefined) return made();
   const file = join(folder, `${name}.kept`);
-  const key = hashOf(inputs);
+  const key = contentHash(inputs);
   const found = read(file, key);
   if (found !== undefined) return deserialize(found) as V;
   const value = made();
@@ -46,7 +50,7 @@ function read(file: string, key: Buffer): Buffer | undefined {
       bytes.subarray(HASH_BYTES, 2 * HASH_BYTES),
       bytes.subarray(2 * HASH_BYTES),
     ];
-    return inputs.equals(key) && hash.equals(hashOf([content])) ? content : undefined;
+    return inputs.equals(key) && hash.equals(contentHash([content])) ? content : undefined;
   } catch {
     return undefined;
   }
@@ -56,16 +60,9 @@ function read(file: string, key: Buffer): Buffer | undefined {
 function write(file: string, key: Buffer, content: Buffer): void {
   const aside = `${file}-${randomUUID()}`;
   try {
-    writeFileSync(aside, Buffer.concat([key, hashOf([content]), content]), { flag: "wx" });
+    writeFileSync(aside, Buffer.concat([key, contentHash([content]), content]), { flag: "wx" });
     renameSync(aside, file);
   } catch {
     rmSync(aside, { force: true });
   }
-}
-
-/** Each part by its length first, so that no two lists of parts run together. */
-function hashOf(parts: Iterable<string | Uint8Array>): Buffer {
-  const hash = createHash("sha256");
-  for (const part of parts) hash.update(`${Buffer.byteLength(part)}:`).update(part);
-  return hash.digest();
 }

@@ -37,6 +37,7 @@ export const DRYING_TABLES = {
       ...evidence,
     }),
     names: ({ note, pigments }) => pigments.map((name) => `${name}, ${note}`),
+    pigments: ({ pigments }) => pigments,
   } satisfies TableForm<DryingNoteRow & EvidencedRow & { readonly pigments: readonly string[] }>,
   filmHealth: {
     file: "drying/film-health.csv",

@@ -23,6 +23,8 @@ export interface TableForm<Row extends EvidencedRow> {
   readonly row: z.ZodType<Row>;
   /** What a row is looked up by: no two rows have one name. */
   readonly names: (row: Row) => readonly string[];
+  /** What a row speaks of, where that is pigments: names and classes of pigments.csv. */
+  readonly pigments?: (row: Row) => readonly string[];
 }
 
 export type RowOf<Form> = Form extends TableForm<infer Row> ? Row : never;
@@ -36,13 +38,15 @@ export interface LoadedTable<Row> {
 /**
  * Read a table and hold each row against its form.
  * @param libDir the folder that `form.file` lies in.
+ * @param known every name and class of pigments.csv; left out, no pigment is held against it.
  * @returns the good rows, and a complaint at its line for each cell out of reach or
- *   missing, each column that the form lacks, each second row of one name, and each
- *   row called published whose source was never read.
+ *   missing, each column that the form lacks, each second row of one name, each
+ *   pigment that is not known, and each row called published whose source was never read.
  */
 export function loadedTable<Row extends EvidencedRow>(
   form: TableForm<Row>,
   libDir: string,
+  known?: ReadonlySet<string>,
 ): LoadedTable<Row> {
   const file = `lib/${form.file}`;
   const text = readFileSync(join(libDir, form.file), "utf8");
@@ -59,6 +63,7 @@ export function loadedTable<Row extends EvidencedRow>(
     diagnostics.push(
       ...unread(result.data, row),
       ...repeated(form.names(result.data), row, lineOf),
+      ...(known === undefined ? [] : strangers(form.pigments?.(result.data) ?? [], row, known)),
     );
     rows.push(result.data);
   }
@@ -120,6 +125,24 @@ function unread({ source, standing }: EvidencedRow, row: WrittenRow): Diagnostic
       expected: `memory, derived or practice: ${source} was not read`,
     }),
   ];
+}
+
+function strangers(
+  pigments: readonly string[],
+  row: WrittenRow,
+  known: ReadonlySet<string>,
+): Diagnostic[] {
+  return pigments
+    .filter((pigment) => !known.has(pigment))
+    .map((pigment) => {
+      const near = nearestWord(pigment, [...known]);
+      return tableFault(row.place("pigments"), {
+        subject: "pigment",
+        actual: pigment,
+        expected: "a Colour Index name or a class that lib/knowledge/pigments.csv has",
+        ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+      });
+    });
 }
 
 function repeated(

@@ -37,6 +37,7 @@ function figureTable(
       })),
     names: ({ kind, pigments: names, source }) =>
       names.map((name) => `${kind}, ${name}, by ${source}`),
+    pigments: ({ pigments: names }) => names,
   };
 }
 
@@ -49,6 +50,7 @@ function pigmentTable<Shape extends z.ZodRawShape>(
     file,
     row: z.strictObject({ ...shape, ...OF_PIGMENTS }) as never,
     names: ({ pigments: names }) => names,
+    pigments: ({ pigments: names }) => names,
   };
 }
 

@@ -1,6 +1,6 @@
 /** The paints of a range made ready to be mixed: fits unpacked when they are first asked for, once. */
 import type { PredictingFit } from "../optics/fit/colour-fit.ts";
-import type { Measurement } from "../optics/fit/measurement.ts";
+import type { Measurement, SurfaceConstants } from "../optics/fit/measurement.ts";
 import type { FilmCoefficients } from "../optics/films/film-coefficients.ts";
 import { ladderInPaint } from "../optics/tints/ladder-in-paint.ts";
 import { ladderModel, type LadderModel } from "../optics/tints/ladder.ts";
@@ -19,6 +19,8 @@ export interface MixingRange {
   readonly masstone: (slug: string) => Measurement | undefined;
   readonly film: (slug: string) => FilmCoefficients | undefined;
   readonly grounds: { readonly black: Measurement; readonly white: Measurement } | undefined;
+  /** Of the films that its fits were read from. */
+  readonly surface: SurfaceConstants | undefined;
   /** Whites in which at least one colour was let down, those of most colours first. */
   readonly whites: readonly MixingPaint[];
 }
@@ -32,6 +34,7 @@ export function mixingRange(data: MixingData): MixingRange {
     const packed = paints.get(slug)?.fit;
     return packed && unpackedFit(packed);
   });
+  const surface = data.paints.find((paint) => paint.fit !== undefined)?.fit?.surface.surface;
   return {
     data,
     paint: (slug) => paints.get(slug),
@@ -39,8 +42,9 @@ export function mixingRange(data: MixingData): MixingRange {
     ladder: twice((slug, white) => ladderOf(slug, white, paints, fit)),
     masstone: once((slug: string) => {
       const packed = paints.get(slug)?.masstone;
-      return packed && measurement(packed);
+      return packed && { ...measurement(packed), ...(surface === undefined ? {} : { surface }) };
     }),
+    surface,
     film: once((slug: string) => filmOf(paints.get(slug))),
     grounds:
       data.grounds === undefined

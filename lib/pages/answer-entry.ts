@@ -4,7 +4,7 @@ import type { AnswerLink, PagePlace } from "./page-context.ts";
 
 /** A question with its short answer, leading to the whole one. */
 export function answerEntry(
-  { slug, question, summary, date }: AnswerLink,
+  { slug, question, summary, date, language }: AnswerLink,
   words: Words,
   { root }: PagePlace,
 ): AnswerEntryView {
@@ -13,5 +13,6 @@ export function answerEntry(
     href: `${root}answers/${slug}/`,
     summary,
     ...(date === undefined ? {} : { date: words.date(date) }),
+    ...(language === undefined ? {} : { language }),
   };
 }

@@ -28,8 +28,8 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
           ask: {
             heading: text.ask,
             links: answers.slice(0, MOST_LINKS).map((answer) => {
-              const { question, href } = answerEntry(answer, words, place);
-              return { text: question, href };
+              const { question, href, language } = answerEntry(answer, words, place);
+              return { text: question, href, ...(language === undefined ? {} : { language }) };
             }),
             more: { text: text.allQuestions(answers.length), href: `${place.root}answers/` },
           },

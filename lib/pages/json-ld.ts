@@ -1,15 +1,19 @@
 import { asMarkup, type Markup } from "../present/views.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { madeOfText } from "./made-of.ts";
-import type { PageContext } from "./page-context.ts";
+import { pictureAddress, type PageContext } from "./page-context.ts";
 import { ownColour } from "./screen-swatch.ts";
 
 /** What a sheet says of its paint in the terms of schema.org; `<` escaped, so that no record can end the element. */
 export function jsonLd(
   sheet: Sheet,
-  { records, words }: PageContext,
+  context: PageContext,
   head: { readonly canonical?: string; readonly description: string },
 ): Markup {
+  const { records, words } = context;
+  const pictures = ["swatch.png", "swatch-square.png"].flatMap(
+    (name) => pictureAddress(context, `colours/${sheet.slug}/${name}`) ?? [],
+  );
   const data = {
     "@context": "https://schema.org",
     "@type": "Product",
@@ -17,9 +21,9 @@ export function jsonLd(
     description: madeOfText(sheet, words),
     brand: { "@type": "Brand", name: records.workshop.name },
     ...(head.canonical === undefined ? {} : { url: head.canonical }),
-    ...(head.canonical === undefined || ownColour(sheet.notations.masstone) === undefined
+    ...(pictures.length === 0 || ownColour(sheet.notations.masstone) === undefined
       ? {}
-      : { image: [`${head.canonical}swatch.png`, `${head.canonical}swatch-square.png`] }),
+      : { image: pictures }),
     ...offers(sheet, head.canonical),
     material: sheet.pigments.map(({ name, colourIndexName }) =>
       colourIndexName === undefined ? name : `${name} (${colourIndexName})`,

@@ -47,6 +47,7 @@ export function oilPart(page: SheetPage): OilSectionView {
         "gloss60",
         "finenessOfGrindUm",
         "paintDensityGPerCm3",
+        "pigmentGPerMl",
         ...(isKnown(oil.volumeSolids) && oil.volumeSolids.value !== 1 ? ["volumeSolids"] : []),
       ].map((field) => `oil.${field}`),
     ),

@@ -4,13 +4,15 @@ import type { LinkView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import type { TheoryFigure } from "../optics/theory/theory-figure.ts";
 import type { Collection } from "../collection/collection.ts";
-import type { Theme } from "../records/schema/terms.ts";
+import type { Language, Theme } from "../records/schema/terms.ts";
 import type { Records } from "../records/records.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 
 /** What every page is made from. */
 export interface PageContext {
   readonly words: Words;
+  /** Of its language, below the site's root: "", or "de/". */
+  readonly folder: string;
   readonly records: Records;
   /** K and S of every colour, or why there are none. */
   readonly fits: Fits;
@@ -37,13 +39,15 @@ export interface AnswerLink {
   readonly theme?: Theme;
   /** Colours that it names. */
   readonly colours: readonly string[];
+  /** Its language, where it is not that of the page. */
+  readonly language?: Language;
 }
 
 /** A page's own place, to make links from. */
 export interface PagePlace {
-  /** Below the site's root: `colours/bone-black/index.html`. */
+  /** Below the folder of its language: `colours/bone-black/index.html`. */
   readonly path: string;
-  /** From the page to the root: "../../". */
+  /** From the page to that folder: "../../". */
   readonly root: string;
 }
 
@@ -53,16 +57,24 @@ export function pagePlace(path: string): PagePlace {
 
 /** A page's whole address; nothing where the workshop gives the site none. */
 export function wholeAddress(
-  { records }: Pick<PageContext, "records">,
+  { records, folder }: Pick<PageContext, "records" | "folder">,
   path: string,
 ): string | undefined {
   const { siteAddress } = records.workshop;
   return siteAddress === undefined
     ? undefined
     : new URL(
-        path.replace(/index\.html$/, ""),
+        `${folder}${path.replace(/index\.html$/, "")}`,
         siteAddress.endsWith("/") ? siteAddress : `${siteAddress}/`,
       ).href;
+}
+
+/** The whole address of a picture to pass on, which all languages share. */
+export function pictureAddress(
+  { records }: Pick<PageContext, "records">,
+  path: string,
+): string | undefined {
+  return wholeAddress({ records, folder: "" }, path);
 }
 
 /** A source as a page cites it in passing, linked to the list of sources. */

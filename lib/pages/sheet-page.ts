@@ -8,7 +8,7 @@ import { hazardView } from "./label-view.ts";
 import { jsonLd } from "./json-ld.ts";
 import { benchLinks } from "./mixing-ways.ts";
 import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
-import type { PageContext, PagePlace } from "./page-context.ts";
+import { pictureAddress, type PageContext, type PagePlace } from "./page-context.ts";
 import { paintColour } from "./screen-swatch.ts";
 import type { SheetPage } from "./section-views.ts";
 import { tintsBlock } from "./sheet-hero.ts";
@@ -35,13 +35,14 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
   const tints = tintsBlock(sheet, words);
   const colour = paintColour(sheet.notations.masstone);
   const sections = sheetSections(page);
+  const picture = pictureAddress(context, `colours/${sheet.slug}/swatch.png`);
   return {
     kind: "sheet",
     ...head,
     jsonLd: jsonLd(sheet, context, head),
-    ...(head.canonical === undefined || colour === undefined
+    ...(picture === undefined || colour === undefined
       ? {}
-      : { image: { href: `${head.canonical}swatch.png`, width: 1200, height: 630 } }),
+      : { image: { href: picture, width: 1200, height: 630 } }),
     name: sheet.name,
     madeOf: madeOf(sheet, words, place.root),
     masstone: {

@@ -122,8 +122,16 @@ function notKnownYet(page: SheetPage): Block[] {
 }
 
 function notes({ context: { records }, worded: { sheet } }: SheetPage): Block[] {
-  const own = records.colours.get(sheet.slug)?.notes ?? "";
-  return own === "" ? [] : [{ kind: "prose", body: asMarkup(markdownHtml(own)) }];
+  const { notes: own = "", notesLanguage: language } = records.colours.get(sheet.slug) ?? {};
+  return own === ""
+    ? []
+    : [
+        {
+          kind: "prose",
+          body: asMarkup(markdownHtml(own)),
+          ...(language === undefined ? {} : { language }),
+        },
+      ];
 }
 
 function lasting(page: SheetPage): Block[] {
@@ -170,8 +178,8 @@ function asked({ context, worded: { sheet }, words, place }: SheetPage): Block[]
         {
           kind: "links",
           links: naming.map((answer) => {
-            const { question, href } = answerEntry(answer, words, place);
-            return { text: question, href };
+            const { question, href, language } = answerEntry(answer, words, place);
+            return { text: question, href, ...(language === undefined ? {} : { language }) };
           }),
         },
       ];

@@ -1,4 +1,6 @@
 import type { LinkView, SiteView } from "../present/views.ts";
+import { LANGUAGE_NAMES } from "../words/languages.ts";
+import { languageFolder, pageLanguages } from "./page-languages.ts";
 import { hasMixing } from "./mixing-data.ts";
 import { wholeAddress, type PageContext, type PagePlace } from "./page-context.ts";
 
@@ -16,6 +18,7 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
     workshop: workshop.name,
     language: words.language,
     root,
+    top: topOf(context, root),
     home: {
       text: workshop.name,
       href: root === "" ? "./" : root,
@@ -44,8 +47,33 @@ export function siteFrame(context: PageContext, { path, root }: PagePlace): Site
     standings: (["measured", "derived", "estimated", "stated", "not stated"] as const).map(
       (kind) => ({ kind, ...words.standings[kind] }),
     ),
-    translations: [],
+    translations: translationsOf(context, { path, root }),
   };
+}
+
+/** Once for all languages, at whatever address somebody was lost. */
+export const NOT_FOUND_PATH = "404.html";
+
+/** From a page to the folder of the whole site, where styles, scripts and pictures lie for all its languages. */
+export function topOf({ folder }: Pick<PageContext, "folder">, root: string): string {
+  return folder === "" ? root : `${root}../`;
+}
+
+/** The same page in each language of the site; none where there is one language. */
+function translationsOf(context: PageContext, { path, root }: PagePlace): SiteView["translations"] {
+  const languages = pageLanguages(context.records.workshop);
+  if (languages.length === 1 || path === NOT_FOUND_PATH) return [];
+  return languages.map((language) => {
+    const folder = languageFolder(language, context.records.workshop);
+    const href = `${topOf(context, root)}${folder}${path.replace(/index\.html$/, "")}`;
+    return {
+      language,
+      text: LANGUAGE_NAMES[language],
+      href,
+      alternate: wholeAddress({ records: context.records, folder }, path) ?? href,
+      ...(language === context.words.language ? { current: true } : {}),
+    };
+  });
 }
 
 /** What every page says of itself. */

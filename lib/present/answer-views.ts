@@ -6,6 +6,8 @@ export interface AnswerEntryView {
   readonly href: string;
   readonly summary: string;
   readonly date?: string;
+  /** Of question and summary, where that is not the page's. */
+  readonly language?: string;
 }
 
 /** A figure in a sentence: its finished text, how it is known, and the sheet that shows it. */

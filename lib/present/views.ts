@@ -29,6 +29,8 @@ export interface LinkView {
   readonly href: string;
   /** The page that the reader is on: marked, and not a way anywhere. */
   readonly current?: boolean;
+  /** Of its text, where that is not the page's. */
+  readonly language?: string;
 }
 
 /** A piece of a sentence, so that a sentence can hold a link. `index` is a Colour Index name or other code, kept on one line. */
@@ -169,8 +171,10 @@ export interface SiteView {
   readonly workshop: string;
   /** BCP 47, such as "en". */
   readonly language: string;
-  /** Path from the page to the site's root: "", "../" or "../../"; "/" on the 404 page. */
+  /** Path from the page to the folder of its language: "", "../" or "../../"; "/" on the 404 page. */
   readonly root: string;
+  /** Path to the folder of the whole site, where styles, scripts and pictures lie for every language. */
+  readonly top: string;
   readonly home: LinkView;
   readonly nav: readonly LinkView[];
   /** A way to the list of colours, which assets/scripts/search.ts makes a field of. */
@@ -197,7 +201,11 @@ export interface SiteView {
   readonly notice?: string;
   readonly standings: readonly StandingKeyView[];
   /** The same page in the other languages. */
-  readonly translations: readonly (LinkView & { readonly language: string })[];
+  readonly translations: readonly (LinkView & {
+    readonly language: string;
+    /** Its whole address, where the site has one. */
+    readonly alternate: string;
+  })[];
 }
 
 /** What every page says of itself. */

@@ -1,7 +1,7 @@
 import { coloursLetDownIn } from "../pages/colours-tinted-with.ts";
 import { poisonCentreLine } from "../pages/handling-section.ts";
 import { madeOf } from "../pages/made-of.ts";
-import type { PageContext } from "../pages/page-context.ts";
+import { wholeAddress, type PageContext } from "../pages/page-context.ts";
 import { comparablePaint, comparableTintPaint } from "../pages/screen-swatch.ts";
 import { offerViews } from "../pages/sheet-page.ts";
 import { sixFacts } from "../pages/six-facts.ts";
@@ -35,6 +35,7 @@ export function cardOfSheet(
   const lot = colour && lotOnSale(colour, records);
   const masstone = comparablePaint(sheet.notations.masstone);
   const facts = sixFacts(worded, context);
+  const address = wholeAddress(context, `colours/${sheet.slug}/`);
   return {
     slug: sheet.slug,
     name: sheet.name,
@@ -60,12 +61,7 @@ export function cardOfSheet(
       ? { rags: words.pages.ragLine }
       : {}),
     sizes: offerViews(sheet, words).filter(({ size }) => size !== undefined),
-    ...(workshop.siteAddress === undefined
-      ? {}
-      : {
-          address: new URL(`colours/${sheet.slug}/`, workshop.siteAddress.replace(/\/?$/, "/"))
-            .href,
-        }),
+    ...(address === undefined ? {} : { address }),
     poisonCentre: poisonCentreLine(workshop.poisonCentre, words.pages.handling),
     deference: words.pages.cautionLine,
     drawdownNote: words.pages.cards.drawdown,

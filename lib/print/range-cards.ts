@@ -47,7 +47,7 @@ export interface RangeCards {
 /** The cards of a range, in the order of its sheets. */
 export function rangeCards(context: PageContext): RangeCards {
   const languages = [
-    ...new Set(cardSizes(context.records.workshop).flatMap((size) => size.languages)),
+    ...new Set(cardSizes(context.records.workshop).flatMap((size) => cardLanguages(size, context))),
   ];
   const withheld = context.sheets.map(({ sheet }) => ({
     slug: sheet.slug,
@@ -103,7 +103,7 @@ export function laidCards(
   const faults: { slug: string; name: string; message: string }[] = [];
   for (const { worded, slug, name, revision } of cards) {
     try {
-      const content = cardOfSheet(worded, context, size.languages);
+      const content = cardOfSheet(worded, context, cardLanguages(size, context));
       laid.push({
         ...cardLayout({
           content,
@@ -120,4 +120,14 @@ export function laidCards(
     }
   }
   return { laid, faults };
+}
+
+/** Languages of a card's label: in a site of another language that one leads. */
+function cardLanguages(
+  { languages }: CardSize,
+  { words, folder }: Pick<PageContext, "words" | "folder">,
+): readonly Language[] {
+  if (folder === "") return languages;
+  const others = languages.length === 1 ? [] : languages;
+  return [...new Set<Language>([words.language, ...others])];
 }

@@ -14,13 +14,16 @@ const FREE_ZERO = new Set<PropertyKey>(["temperatureC"]);
 /** Keys whose day has come when the record is written. */
 const DATES = new Set<PropertyKey>(["date", "started", "ended"]);
 
+/** A workshop's own readings and papers are no older [years]. Our own limit. */
+const OLDEST_YEARS = 60;
+
 /** Largest difference that two colours of paint have [Delta-E*ab], and the largest that light makes of one. */
 const DELTA_E = { possible: 100, usual: 60 } as const;
 
 /** Methods of a rub-out that are in use, by how they begin. @source iso-787-5, astm-d281, astm-d1483 */
 const RUB_OUT_METHODS = ["ISO 787-5", "ASTM D281", "ASTM D1483"] as const;
 
-/** Figures that no method gives: uncertainties past all sense, colour changes beyond white to black, methods that there are not, dates to come. */
+/** Figures that no method gives: uncertainties past all sense, colour changes beyond white to black, methods that there are not, dates to come or long past. */
 export function amountFaults(files: ParsedFiles, today: string | undefined): Diagnostic[] {
   return [
     ...allRecords(files).flatMap((one) => valueFaults(one, today)),
@@ -74,7 +77,21 @@ function dateFaults(
   value: unknown,
   today: string,
 ): Diagnostic[] {
-  if (!DATES.has(path.at(-1) ?? "") || typeof value !== "string" || value <= today) return [];
+  if (!DATES.has(path.at(-1) ?? "") || typeof value !== "string") return [];
+  const earliest = `${Number(today.slice(0, 4)) - OLDEST_YEARS}`;
+  if (value < earliest)
+    return [
+      {
+        severity: "warning",
+        rule: "records/date-long-past",
+        place: yaml.place(path),
+        message: `The date ${value} lies more than ${OLDEST_YEARS} years before ${today}`,
+        actual: value,
+        expected: `${earliest} or after`,
+        hint: "a digit of the year?",
+      },
+    ];
+  if (value <= today) return [];
   return [
     {
       severity: "warning",

@@ -1,5 +1,6 @@
 import { forbiddenWords } from "../hazard/label/forbidden-words.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { labelLanguages } from "./label-languages.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { eachValue } from "./record-values.ts";
@@ -11,7 +12,7 @@ import type { Language } from "./schema/terms.ts";
  * only as the wording of a dated review.
  */
 export function claimFaults(files: ParsedFiles): Diagnostic[] {
-  const languages = files.workshop?.record.languages ?? ["en"];
+  const languages = labelLanguages(files.workshop?.record ?? {});
   const records: Parsed<unknown>[] = [
     ...(files.workshop === undefined ? [] : [files.workshop]),
     ...files.pigments.values(),

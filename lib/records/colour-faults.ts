@@ -86,7 +86,7 @@ interface FamilyReach {
 const HUE_FROM_CHROMA = 12;
 
 /** Memory of the trade, wide. Extenders, greys and violets that lean to either side have no row. */
-const FAMILY_REACHES: Readonly<Partial<Record<HueFamily, FamilyReach>>> = {
+const FAMILY_REACHES: Readonly<Partial<Record<HueFamily | "grey", FamilyReach>>> = {
   white: { lightness: [75, 100], chromaMax: 25 },
   black: { lightness: [0, 45], chromaMax: 15 },
   red: { lightness: [0, 75], hue: [320, 80] },
@@ -99,16 +99,20 @@ const FAMILY_REACHES: Readonly<Partial<Record<HueFamily, FamilyReach>>> = {
   earth: { lightness: [0, 90], hue: [0, 180] },
 };
 
-/** A masstone that is not of its pigment's family: another colour's reading, a white's, a L*a*b* with its numbers exchanged. */
+/** A masstone that is not of its own family as the record says it, or of its pigment's: another colour's reading, a white's, a L*a*b* with its numbers exchanged. */
 function familyFaults(
   colour: Colour,
   { pigments }: ParsedFiles,
   knowledge: Knowledge,
 ): Diagnostic[] {
-  const families = colour.record.pigments.map(({ pigment }) => {
-    const name = pigments.get(pigment)?.record.colourIndexName;
-    return name === undefined ? undefined : knowledge.pigment(name).family;
-  });
+  const own = colour.record.family;
+  const families =
+    own !== undefined
+      ? [own]
+      : colour.record.pigments.map(({ pigment }) => {
+          const name = pigments.get(pigment)?.record.colourIndexName;
+          return name === undefined ? undefined : knowledge.pigment(name).family;
+        });
   const [family] = families;
   const lab = masstoneLab(colour.masstone);
   const reach = family === undefined ? undefined : FAMILY_REACHES[family];

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { apparentRatio, nearerToColour, type LadderEnds } from "../optics/tints/let-down-order.ts";
+import { filmThicknessFault } from "./film-thickness.ts";
 import { levelsOf, type Levels } from "./reading-levels.ts";
 import type { Colour, FilmReading, Reading, TintReading } from "./records.ts";
 import type { RecordPath } from "./yaml-record.ts";
@@ -19,9 +20,8 @@ const RATIOS_APART = 1.25;
 const STRENGTH_REACH = [1 / 300, 30] as const;
 /** Two let-downs of one ratio hold so many times [1] the same, by what they look like, and beyond the second are no two of one. Our own limits. */
 const ALIKE_WITHIN = [1.5, 3] as const;
-/** Reach of a film drawn down [um], and under which a film is thinner than all but a few. Common practice. */
-const FILM_REACH_UM = [3, 1000] as const;
-const THIN_FILM_UM = 5;
+/** Mean reflectance [1] under which a paint is no white, nor near one. Our own limit, wide. */
+const LEAST_WHITE = 0.3;
 /** Two films of one thickness on one ground differ by no more than this [1] in reflectance. Our own limit. */
 const FILMS_ALIKE = 0.03;
 
@@ -97,12 +97,33 @@ function tintFaults(
     };
     const reversed = orderFaults(ladder, ends);
     return [
+      ...(isExtender(first.tint.white) || first.tint.white === colour.slug
+        ? []
+        : whiteFaults(first, ends)),
       ...alikeFaults(ladder, ends),
       ...(reversed.length > 0 || isExtender(first.tint.white)
         ? reversed
         : ladder.flatMap((rung) => strengthFaults(rung, ends))),
     ];
   });
+}
+
+/** What a let-down names as its white, where that is dark. */
+function whiteFaults({ tint, index, levels }: Rung, { white }: LadderEnds): Placed[] {
+  if (white === undefined || !levels.isSpectral || mean(white) >= LEAST_WHITE) return [];
+  return [
+    {
+      path: ["tints", index, "white"],
+      fault: {
+        severity: "warning",
+        rule: "records/dark-white",
+        message: `${tint.white} stands as the white of a let-down, and throws back ${(100 * mean(white)).toFixed(0)} % of the light`,
+        actual: tint.white,
+        expected: "a white, or an extender",
+        hint: "another colour's name, or colour and white exchanged",
+      },
+    },
+  ];
 }
 
 /** Neighbours by ratio of which the one with more of the colour lies nearer to the white. */
@@ -348,41 +369,12 @@ function oneGroundFault({ ground, filmThicknessUm }: FilmReading, apart: number)
   };
 }
 
-/** Thicknesses beyond a drawdown, with the unit that they were most likely given in. */
 function thicknessFaults({ record: { films = [] } }: Colour): Placed[] {
-  const [least, most] = FILM_REACH_UM;
-  return films.flatMap(({ filmThicknessUm: um }, index): Placed[] => {
-    const isBeyond = !(um >= least && um <= most);
-    if (!isBeyond && um >= THIN_FILM_UM) return [];
-    const slip = UNIT_SLIPS.find(({ times }) => um * times >= 10 && um * times <= 500);
-    return [
-      {
-        path: ["films", index, "filmThicknessUm"],
-        fault: {
-          severity: isBeyond ? "error" : "warning",
-          rule: "records/film-thickness",
-          message: isBeyond
-            ? `The film is ${um} um thick, and films drawn down lie between ${least} and ${most} um`
-            : `The film is ${um} um thick, and few films are drawn down under ${THIN_FILM_UM} um`,
-          actual: `${um} um`,
-          expected: `${isBeyond ? least : THIN_FILM_UM} to ${most} um`,
-          ...(slip === undefined
-            ? {}
-            : {
-                hint: `${Number((um * slip.times).toPrecision(3))} um if it was given in ${slip.unit}`,
-              }),
-        },
-      },
-    ];
+  return films.flatMap(({ filmThicknessUm }, index): Placed[] => {
+    const fault = filmThicknessFault(filmThicknessUm);
+    return fault === undefined ? [] : [{ path: ["films", index, "filmThicknessUm"], fault }];
   });
 }
-
-/** What to multiply a thickness by, tried in this order. */
-const UNIT_SLIPS = [
-  { unit: "mil", times: 25.4 },
-  { unit: "mm", times: 1000 },
-  { unit: "nm", times: 0.001 },
-] as const;
 
 function mean(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;

@@ -40,6 +40,7 @@ import type { ColourRecord } from "./schema/colour.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
 import type { RecordPath } from "./yaml-record.ts";
+import { grainNotes, unitSlips } from "./unit-slips.ts";
 import { tradeFaults } from "./vehicle-and-price-faults.ts";
 import { certain } from "../quantities/at.ts";
 
@@ -100,6 +101,7 @@ export function checkedRecords(
     ...drawdownFaults(read, masstoneOf, (slug) => isExtender(slug, files, knowledge)),
     ...(knowledge === undefined ? [] : colourFaults(read, files, knowledge)),
     ...rangeFaults(read, files, masstoneOf),
+    ...unitSlips(files),
     ...amountFaults(files, today),
     ...(hazard === undefined ? [] : hazardFaults(files, hazard)),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
@@ -108,7 +110,7 @@ export function checkedRecords(
   );
 
   const sorted = inOrder(diagnostics);
-  const notes = inOrder(rangeNotes(files));
+  const notes = inOrder([...rangeNotes(files), ...grainNotes(files)]);
   if (
     knowledge === undefined ||
     hazard === undefined ||

@@ -11,7 +11,7 @@ import type { ColourRecord } from "./schema/colour.ts";
 import type { LotRecord } from "./schema/lot.ts";
 import type { TrialRecord } from "./schema/trial.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
-import type { Geometry, RatioKind } from "./schema/terms.ts";
+import type { Geometry, Language, RatioKind } from "./schema/terms.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
 import type { RecordPath } from "./yaml-record.ts";
@@ -95,6 +95,8 @@ export interface Checked<R> {
 export interface Colour extends Checked<ColourRecord> {
   /** The notes below the front matter, Markdown as written. */
   readonly notes: string;
+  /** The language of the notes, where it is not that of the page. */
+  readonly notesLanguage?: Language;
   /** What it is put up in, by its record and prices.csv. */
   readonly sizes: readonly OfferedSize[];
   readonly masstone?: Reading;
@@ -122,6 +124,8 @@ export interface Answer extends Checked<AnswerRecord> {
   /** Markdown with shortcodes, as written, and the line of the file on which it begins. */
   readonly body: string;
   readonly bodyLine: number;
+  /** Its language, where it is not that of the page. */
+  readonly language?: Language;
   /** The place of a value of its front matter. */
   readonly place: (path: RecordPath) => Diagnostic["place"];
 }

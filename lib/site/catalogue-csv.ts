@@ -1,4 +1,5 @@
 import { stringify } from "csv-stringify/sync";
+import type { PageContext } from "../pages/page-context.ts";
 import { labelModel } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
 import { isKnown } from "../quantities/figure.ts";
@@ -35,7 +36,7 @@ const COLUMNS = {
   price: ({ size }) => size?.price,
   currency: ({ sheet, size }) => (size?.price === undefined ? undefined : sheet.offer?.currency),
   picture: ({ sheet, site }) => address(shareImagePaths(sheet).at(-1), site),
-  address: ({ sheet, site }) => address(`colours/${sheet.slug}/`, site),
+  address: ({ sheet, site, folder }) => address(`${folder}colours/${sheet.slug}/`, site),
   lot: ({ records, sheet }) => {
     const colour = records.colours.get(sheet.slug);
     return colour && lotOnSale(colour, records);
@@ -54,6 +55,8 @@ interface Row {
   readonly revision: string;
   readonly records: Records;
   readonly words: Words;
+  /** Of the language, below the site's root. */
+  readonly folder: string;
   /** Where the site stands, when its workshop says so. */
   readonly site: string | undefined;
 }
@@ -66,7 +69,7 @@ interface Row {
 export function catalogueCsv(
   published: readonly PublishedSheet[],
   records: Records,
-  words: Words,
+  { words, folder }: Pick<PageContext, "words" | "folder">,
 ): string {
   const { siteAddress } = records.workshop;
   const rows = published.flatMap(({ worded: { sheet }, revision }): Row[] => {
@@ -75,6 +78,7 @@ export function catalogueCsv(
       revision,
       records,
       words,
+      folder,
       site: siteAddress?.replace(/\/?$/, "/"),
     };
     const sizes = sheet.offer?.sizes ?? [];

@@ -4,7 +4,7 @@ import type { Records } from "../records/records.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { hazardNotes } from "./hazard-notes.ts";
 import { latestDate } from "./printed-date.ts";
-import { workedSite } from "./site-context.ts";
+import { diagnosticsOf, workedSites } from "./site-context.ts";
 import type { SiteTask } from "./site-task.ts";
 import { theoryCacheOf } from "./theory-cache.ts";
 
@@ -23,13 +23,14 @@ export function checkedSite({
 }: Pick<SiteTask, "contentDir" | "date" | "claims">): CheckedSite {
   const { records, diagnostics, notes } = loadRecords(contentDir, process.cwd(), latestDate(date));
   if (records === undefined) return { records, diagnostics: [...diagnostics, ...notes] };
-  const worked = workedSite(records, undefined, theoryCacheOf(contentDir, false));
+  const sites = workedSites(records, undefined, theoryCacheOf(contentDir, false));
+  const [worked] = sites;
   const sheets = worked.published.map(({ worded: { sheet } }) => sheet);
   return {
     records,
     diagnostics: [
       ...diagnostics,
-      ...claimsAs(claims, worked.diagnostics),
+      ...claimsAs(claims, diagnosticsOf(sites)),
       ...worked.laidOut().warnings,
       ...notes,
       ...hazardNotes(sheets, records),

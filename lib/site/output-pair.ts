@@ -6,6 +6,8 @@ import { isWithin, outputPlace } from "./output-place.ts";
 export interface BuildFolders extends BuildFolder {
   /** Write the workshop's own pages into this one. */
   readonly workshopDir: string;
+  /** Where the earlier of these lies, if there is one: links followed. */
+  readonly earlierWorkshopDir: string;
 }
 
 /**
@@ -43,6 +45,7 @@ export function buildFolders(
     dir: site.dir,
     earlierDir: site.earlierDir,
     workshopDir: workshop.dir,
+    earlierWorkshopDir: workshop.earlierDir,
     publish: () => {
       const left = [site.publish(), publishedAfter(workshop, outputDir)].filter(
         (sentence) => sentence !== undefined,

@@ -57,7 +57,17 @@ export function printedSite(
     ...printedCards(prints, program, before),
   ];
   drawnBefore.keep(papers);
-  return { warnings: prints.laidOut().warnings, site: withPapers(site, papers, prints) };
+  const translated = (site.translated ?? []).map(({ folder, site: one }) => ({
+    folder,
+    ...printedSite(one, join(previousDir, folder), cache),
+  }));
+  return {
+    warnings: [...prints.laidOut().warnings, ...translated.flatMap(({ warnings }) => warnings)],
+    site: {
+      ...withPapers(site, papers, prints),
+      translated: translated.map(({ folder, site: one }) => ({ folder, site: one })),
+    },
+  };
 }
 
 function paperOf({ records: { workshop } }: RangeToPrint["context"]): {

@@ -40,6 +40,7 @@ export function siteAnswers(context: PageContext): SiteAnswers {
       colours,
       ...(record.date === undefined ? {} : { date: record.date }),
       ...(record.theme === undefined ? {} : { theme: record.theme }),
+      ...(answer.language === undefined ? {} : { language: answer.language }),
     };
     return {
       link,

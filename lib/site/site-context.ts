@@ -1,13 +1,19 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { formatDiagnostic, type Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { sheetTexts } from "../present/sheet-texts.ts";
-import { ENGLISH } from "../words/en/english.ts";
+import { WORDS } from "../words/languages.ts";
+import { languageFolder, pageLanguages } from "../pages/page-languages.ts";
 import { rangeCards, type RangeCards } from "../print/range-cards.ts";
-import { collectionOf } from "../collection/collection.ts";
+import { collectionOf, type Collection } from "../collection/collection.ts";
 import type { Records } from "../records/records.ts";
+import { changesSheets, recordsIn } from "../records/records-in-language.ts";
+import type { PageLanguage } from "../records/schema/terms.ts";
 import { allFits, allSheets } from "../sheet/all-sheets.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Fits } from "../sheet/tints/strength.ts";
 import { revision } from "../sheet/revision.ts";
 import { laidOutCards, type LaidOutCards } from "./laid-out-cards.ts";
+import { labelFaults } from "./label-faults.ts";
 import { letterWarnings } from "./letter-warnings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import type { PublishedSheet } from "./published-data.ts";
@@ -27,16 +33,71 @@ export interface WorkedSite {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** What is worked out of records before any word is chosen. */
+interface WorkedRange {
+  readonly records: Records;
+  readonly fits: Fits;
+  readonly sheets: readonly Sheet[];
+  readonly range: Collection;
+  readonly theory: PageContext["theory"];
+}
+
+/** The site in the workshop's own language. */
 export function workedSite(
   records: Records,
   date: string | undefined,
   cache?: TheoryCache,
 ): WorkedSite {
+  return wordedSite(workedRange(records, cache), date, pageLanguages(records.workshop)[0]);
+}
+
+/** The site in each language of its pages, the workshop's own first: sheets are worked out once, and again only where names differ. */
+export function workedSites(
+  records: Records,
+  date: string | undefined,
+  cache?: TheoryCache,
+): readonly [WorkedSite, ...WorkedSite[]] {
+  const [own, ...others] = pageLanguages(records.workshop);
+  const range = workedRange(records, cache);
+  return [
+    wordedSite(range, date, own),
+    ...others.map((language) => wordedSite(rangeIn(range, language, own), date, language)),
+  ];
+}
+
+/** What is complained of in any language, each once: a claim holds or fails in all of them. */
+export function diagnosticsOf(sites: readonly WorkedSite[]): Diagnostic[] {
+  const all = sites.flatMap(({ diagnostics }) => diagnostics);
+  return [...new Map(all.map((one) => [formatDiagnostic(one), one])).values()];
+}
+
+function workedRange(records: Records, cache: TheoryCache | undefined): WorkedRange {
   const fits = allFits(records);
   const sheets = allSheets(records, fits);
-  const range = collectionOf(sheets, records.workshop.observer);
+  return {
+    records,
+    fits,
+    sheets,
+    range: collectionOf(sheets, records.workshop.observer),
+    theory: theoryOnce(records, cache),
+  };
+}
+
+function rangeIn(range: WorkedRange, language: PageLanguage, own: PageLanguage): WorkedRange {
+  const records = recordsIn(range.records, language, own);
+  if (!changesSheets(range.records, language)) return { ...range, records };
+  const sheets = allSheets(records, range.fits);
+  return { ...range, records, sheets, range: collectionOf(sheets, records.workshop.observer) };
+}
+
+function wordedSite(
+  { records, fits, sheets, range, theory }: WorkedRange,
+  date: string | undefined,
+  language: PageLanguage,
+): WorkedSite {
+  const words = WORDS[language];
   const published = sheets.map((sheet): PublishedSheet => {
-    const worded = sheetTexts(sheet, ENGLISH);
+    const worded = sheetTexts(sheet, words);
     return {
       worded,
       revision: revision(worded.plain),
@@ -44,14 +105,15 @@ export function workedSite(
     };
   });
   const unanswered: PageContext = {
-    words: ENGLISH,
+    words,
+    folder: languageFolder(language, records.workshop),
     records,
     fits,
     sheets: published.map(({ worded }) => worded),
     range,
     answers: [],
     date,
-    theory: theoryOnce(records, cache),
+    theory,
     revision: revision(published.map((one) => one.revision)),
   };
   const answers = siteAnswers(unanswered);
@@ -66,7 +128,8 @@ export function workedSite(
     laidOut: () => (laid ??= laidOutCards(cards, context)),
     diagnostics: [
       ...letterWarnings(records),
-      ...sheetWarnings(sheets, records, ENGLISH),
+      ...labelFaults(records),
+      ...sheetWarnings(sheets, records, words),
       ...answers.diagnostics,
     ],
   };

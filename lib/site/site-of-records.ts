@@ -32,7 +32,7 @@ import { cardSizes } from "../print/card-size.ts";
 import { cardsFolder, cardsPage } from "../print/cards-page.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 import { searchDocuments } from "../pages/search-documents.ts";
-import { siteFrame } from "../pages/site-frame.ts";
+import { NOT_FOUND_PATH, siteFrame } from "../pages/site-frame.ts";
 import { whitesPage } from "../pages/whites-page.ts";
 import { isNearNeutral } from "../collection/near-neutrals.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
@@ -48,8 +48,14 @@ import { catalogueJson, manifestJson, sheetJson, workshopManifestJson } from "./
 import { dataSchemas } from "./data-schemas.ts";
 import type { DataFile, PageEntry, Site } from "./site.ts";
 import { MANIFEST } from "./output-manifest.ts";
+import { labelsPdf } from "../print/labels-pdf.ts";
+import { packageSizes } from "../print/package-size.ts";
+import { rangeLabels } from "../print/range-labels.ts";
+import { reprintList, type EarlierCard } from "../print/reprint-list.ts";
+import { LABELS_PDF } from "../workshop/labels-page.ts";
 import { workshopPages } from "../workshop/workshop-pages.ts";
-import { workedSite, type WorkedSite } from "./site-context.ts";
+import { hazardNotes } from "./hazard-notes.ts";
+import { diagnosticsOf, workedSites, type WorkedSite } from "./site-context.ts";
 import type { TheoryCache } from "./theory-cache.ts";
 import { sitemap } from "./sitemap.ts";
 
@@ -63,14 +69,21 @@ export function siteOf(
   cache?: TheoryCache,
 ): {
   readonly site: Site;
-  readonly workshop: () => Site;
+  readonly workshop: (asked: WorkshopAsked) => Site;
   readonly warnings: readonly Diagnostic[];
 } {
-  const worked = workedSite(records, date, cache);
+  const sites = workedSites(records, date, cache);
+  const [worked, ...others] = sites;
   return {
-    site: siteOfWorked(worked, records, date),
-    workshop: () => workshopOfWorked(worked, date),
-    warnings: worked.diagnostics,
+    site: {
+      ...siteOfWorked(worked, worked.context.records, date),
+      translated: others.map((other) => ({
+        folder: other.context.folder,
+        site: siteOfWorked(other, other.context.records, date),
+      })),
+    },
+    workshop: (asked) => workshopOfWorked(worked, date, asked),
+    warnings: diagnosticsOf(sites),
   };
 }
 
@@ -92,14 +105,42 @@ export function siteOfWorked(worked: WorkedSite, records: Records, date: string 
   };
 }
 
-function workshopOfWorked(worked: WorkedSite, date: string | undefined): Site {
+/** How the workshop's pages are wanted. */
+export interface WorkshopAsked {
+  /** Whether labels are drawn as a PDF, too. */
+  readonly isPrinted: boolean;
+  /** Cards as they were printed last, where that is known. */
+  readonly printedCards: readonly EarlierCard[] | undefined;
+}
+
+function workshopOfWorked(
+  worked: WorkedSite,
+  date: string | undefined,
+  { isPrinted, printedCards }: WorkshopAsked,
+): Site {
+  const { context, answers, cards, diagnostics } = worked;
+  const { records, sheets, words } = context;
+  const labels = rangeLabels(sheets, packageSizes(records.workshop), context);
+  const pdf =
+    isPrinted && labels.runs.length > 0
+      ? labelsPdf(labels.runs, { workshop: records.workshop.name, date, words })
+      : undefined;
   return {
-    pages: workshopPages(worked.context, {
-      answers: worked.answers.held,
-      index: worked.answers.index,
-      found: worked.diagnostics,
+    pages: workshopPages(context, {
+      answers: answers.held,
+      index: answers.index,
+      found: diagnostics,
+      due: {
+        labelNotes: hazardNotes(
+          sheets.map(({ sheet }) => sheet),
+          records,
+        ),
+        reprints: printedCards && reprintList(cards.cards, printedCards, words),
+      },
+      labels: { ...labels, ...(pdf === undefined ? {} : { pdf }) },
     }),
     files: [{ path: MANIFEST, text: workshopManifestJson(date) }],
+    ...(pdf === undefined ? {} : { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
     sheetCount: worked.published.length,
   };
 }
@@ -113,7 +154,7 @@ function sitePages(
     return { path, site: siteFrame(context, place), view: view(place) };
   };
   // The server may show it at any depth, so that its links start at the root.
-  const lost: PagePlace = { path: "404.html", root: "/" };
+  const lost: PagePlace = { path: NOT_FOUND_PATH, root: "/" };
   return [
     page("index.html", (place) => homePage(context, place)),
     page(orderPath("grid"), (place) => catalogueGrid(context, place)),
@@ -216,7 +257,7 @@ function dataFiles(
   const { siteAddress } = records.workshop;
   return [
     { path: "catalogue.json", text: catalogueJson(published, records) },
-    { path: "catalogue.csv", text: catalogueCsv(published, records, context.words) },
+    { path: "catalogue.csv", text: catalogueCsv(published, records, context) },
     { path: "figures.csv", text: figuresCsv(published) },
     {
       path: "search-index.js",

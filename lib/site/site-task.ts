@@ -16,6 +16,10 @@ export interface SiteTask {
   readonly kind: "paper" | "screen";
   /** The output that will be replaced, which papers are taken from and complaints are about; need not exist. */
   readonly earlierDir: string;
+  /** The workshop's folder that will be replaced; need not exist. */
+  readonly earlierWorkshopDir: string;
+  /** A manifest.json kept when cards were printed last. */
+  readonly since: string | undefined;
 }
 
 /** What became of a task. */
@@ -24,6 +28,8 @@ export interface SiteReport {
   readonly diagnostics: readonly Diagnostic[];
   /** Sheets written; undefined when the records, or what was found in them, stopped it. */
   readonly sheetCount: number | undefined;
+  /** Nothing was written, since the earlier outputs are what would have been. */
+  readonly isSame?: boolean;
 }
 
 /** Told while it is at work. */

@@ -1,5 +1,4 @@
 import { parentPort } from "node:worker_threads";
-import { keptParsers } from "../records/kept-parsers.ts";
 import type { ThreadMessage } from "./site-thread.ts";
 import type { SiteTask, SiteTelling } from "./site-task.ts";
 import { stoppedBy } from "./output-fault.ts";
@@ -9,9 +8,6 @@ import { writtenSite } from "./written-site.ts";
 const port = parentPort;
 if (port === null) throw new Error("This module runs in a thread of its own");
 
-/** A thread that writes one folder's site again and again parses what was edited. */
-const parsers = keptParsers();
-
 const say = (message: ThreadMessage): void => port.postMessage(message);
 
 port.on("message", (task: SiteTask) => {
@@ -19,7 +15,7 @@ port.on("message", (task: SiteTask) => {
     complaints: (diagnostics) => say({ kind: "complaints", diagnostics }),
     progress: (what) => say({ kind: "progress", what }),
   };
-  void writtenSite(task, tell, parsers).then(
+  void writtenSite(task, tell).then(
     (report) => say({ kind: "done", report }),
     (error: unknown) => say({ kind: "failed", sentence: stoppedBy(error, task.earlierDir) }),
   );

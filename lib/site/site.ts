@@ -39,6 +39,8 @@ export interface Site {
   readonly pages: readonly PageEntry[];
   readonly files: readonly DataFile[];
   readonly sheetCount: number;
+  /** The same in other languages, each in a folder of its own; one whole site once {@link inOneFolder}. */
+  readonly translated?: readonly { readonly folder: string; readonly site: Site }[];
   /** Colours that a picture to pass on is made of. */
   readonly sheets?: readonly Sheet[];
   /** What a build may put on paper. */

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { readdirSync, rmSync } from "node:fs";
-import { dirname, join, resolve } from "node:path";
+import { join } from "node:path";
 import type { ParticleModel } from "../optics/theory/particle-model.ts";
 import {
   blackTheory,
@@ -13,20 +13,10 @@ import {
 } from "../optics/theory/theory-figure.ts";
 import type { Records } from "../records/records.ts";
 import { theoryModels } from "../sheet/pigments/theory-models.ts";
+import type { TheoryCache } from "./cache-folder.ts";
 import { readKept, writeKept } from "./kept-file.ts";
 
-/** Beside the content folder; it keeps itself out of version control, and may be thrown away at any time. */
-export const CACHE_FOLDER = ".mullstone-cache";
-
-/** Where figures are kept, and whether new ones are: a command that writes nothing only reads. */
-export interface TheoryCache {
-  readonly folder: string;
-  readonly keeps: boolean;
-}
-
-export function theoryCacheOf(contentDir: string, keeps = true): TheoryCache {
-  return { folder: join(dirname(resolve(contentDir)), CACHE_FOLDER), keeps };
-}
+export { CACHE_FOLDER, theoryCacheOf, type TheoryCache } from "./cache-folder.ts";
 
 /** The first-principles figure of a range's pigments, when a page first asks for it. */
 export function theoryOnce(records: Records, cache: TheoryCache | undefined): () => TheoryFigure {

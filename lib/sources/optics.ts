@@ -37,6 +37,12 @@ export const OPTICS_SOURCES = {
     standing: "memory",
     note: "K and S of a mixture are the sums of those of its parts.",
   },
+  "allen-1974": {
+    citation:
+      "Allen, E. (1974). Basic equations used in computer color matching, II. Tristimulus match, two-constant theory. Journal of the Optical Society of America, 64, 991-993.",
+    standing: "memory",
+    note: "Amounts of paints for a colour: a start by spectrum, then steps on the tristimulus values.",
+  },
   "walowit-1987": {
     citation:
       "Walowit, E., McCarthy, C. J. & Berns, R. S. (1987). An algorithm for the optimization of Kubelka-Munk absorption and scattering coefficients. Color Research and Application, 12, 340-343.",

@@ -32,6 +32,13 @@ export const PERMANENCE_SOURCES = {
     standing: "read",
     note: "Its abstract: mixtures of Prussian blue and white changed colour more in light than Prussian blue alone, and alumina as an extender made it fade faster. The word for such tints is this project's.",
   },
+  "stenger-2010": {
+    citation:
+      "Stenger, J. and others (2010). Lithol Red salts: characterization and deterioration. e-Preservation Science, 7, 147-157.",
+    short: "Stenger and others 2010",
+    standing: "read",
+    note: "Its abstract: of sodium, barium and calcium salts, the neat powder is very lightfast and the pigment in paint is poorly so.",
+  },
   "memory-permanence": {
     citation: "Permanence of pigments as known in the trade, recalled without the text at hand.",
     standing: "memory",

@@ -1,7 +1,10 @@
-import type { Due } from "../planning/due.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import { dueLots, duePapers, dueTrials, type Due } from "../planning/due.ts";
 import { recordLine } from "../planning/measurement.ts";
 import { stepGroups, type StepGroup } from "../planning/step-groups.ts";
 import type { NextStep } from "../planning/next-steps.ts";
+import type { Reprint } from "../print/reprint-list.ts";
 import type { Records } from "../records/records.ts";
 import type { Words } from "../words/words.ts";
 
@@ -40,11 +43,49 @@ function nameOf(kind: StepGroup["kind"], slug: string, records: Records): string
   return found?.record.name ?? slug;
 }
 
-/** What is due, worded, with the record that it is about. */
-export function dueLines(
-  due: readonly Due[],
-  words: Words,
-): { readonly what: string; readonly record: string }[] {
+/** What falls due beside what the records' own dates tell. */
+export interface DueMatter {
+  /** What labels still want, texts and translations to review among it. */
+  readonly labelNotes: readonly Diagnostic[];
+  /** Cards that say something else than when they were printed; undefined where no manifest of then was named. */
+  readonly reprints: readonly Reprint[] | undefined;
+}
+
+/** One thing that is due, finished, with where its record stands. */
+export interface DueLine {
+  readonly what: string;
+  readonly record: string;
+}
+
+/** All that falls due, in one list for the command and for the page. */
+export function allDueLines(
+  { records, words, date }: PageContext,
+  { labelNotes, reprints = [] }: DueMatter,
+): DueLine[] {
+  const { dueLines: text } = words.pages.nextSteps;
+  return [
+    ...dueLines([...dueTrials(records), ...duePapers(records, date)], words),
+    ...reprints.map(({ slug, changes }) => ({
+      what: text.reprint(changes),
+      record: `colours/${slug}`,
+    })),
+    ...labelNotes.map(({ message, hint, place: { file, line, column } }) => ({
+      what: hint === undefined ? message : `${message} (${hint})`,
+      record: `${recordName(file)}:${line}:${column}`,
+    })),
+    ...dueLines(dueLots(records), words),
+  ];
+}
+
+/** A record below the content folder: where that folder lies is no matter of a page. */
+export function recordName(file: string): string {
+  return file
+    .split("/")
+    .slice(file.endsWith("workshop.yaml") ? -1 : -2)
+    .join("/");
+}
+
+function dueLines(due: readonly Due[], words: Words): DueLine[] {
   const { dueLines: text } = words.pages.nextSteps;
   const dueText = (one: Due): string => {
     switch (one.due) {

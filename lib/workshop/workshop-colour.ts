@@ -16,6 +16,7 @@ import { decimalText } from "../words/number-text.ts";
 import { booksOf } from "../sheet/lots/lots-section.ts";
 import { lotChartBlocks } from "./lot-chart-blocks.ts";
 import { batchSheetPath } from "./lot-words.ts";
+import { workshopAnswerPath } from "./workshop-answer.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 export function workshopColourPath(slug: string): string {
@@ -39,6 +40,7 @@ export function workshopColourPage(
       : section("lots", text.sections.lots, lotChartBlocks(book, words, place.root))),
     ...section("costs", text.sections.costs, [{ kind: "table", table: costTable(page) }]),
     ...section("gaps", text.sections.gaps, gapBlocks(page)),
+    ...section("answers", text.sections.answers, answerBlocks(page)),
   ];
   return {
     kind: "workshop",
@@ -109,6 +111,26 @@ function costTable({ worded: { sheet }, context: { records }, words }: SheetPage
       { text: record.date === undefined ? "\u2013" : words.date(record.date) },
     ]),
   };
+}
+
+/** Questions of customers that name the colour, each with the reply to send. */
+function answerBlocks({
+  worded: { sheet },
+  context: { answers },
+  place: { root },
+}: SheetPage): Block[] {
+  const own = answers.filter(({ colours }) => colours.includes(sheet.slug));
+  return own.length === 0
+    ? []
+    : [
+        {
+          kind: "links",
+          links: own.map(({ slug, question }) => ({
+            text: question,
+            href: `${root}${workshopAnswerPath(slug).replace("index.html", "")}`,
+          })),
+        },
+      ];
 }
 
 /** Figures of the published sheet that nobody can state, by their names. */

@@ -11,6 +11,7 @@ import { asMarkup, type CellView, type TableView } from "../present/views.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
 import { workshopColourPath } from "./workshop-colour.ts";
+import { recordName } from "./next-view.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 /** Of the batches that a sheet works out, the one whose cost the list shows. */
@@ -109,11 +110,6 @@ function faultBlocks({ words }: PageContext, found: readonly Diagnostic[]): Bloc
       },
     },
   ];
-}
-
-/** A record below the content folder: where that folder lies is no matter of a page. */
-function recordName(file: string): string {
-  return file.split("/").slice(-2).join("/");
 }
 
 function address(path: string): string {

@@ -2,10 +2,9 @@ import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
-import { dueLots, duePapers, dueTrials } from "../planning/due.ts";
 import { nextSteps } from "../planning/next-steps.ts";
 import type { CellView } from "../present/views.ts";
-import { dueLines, nextLines } from "./next-view.ts";
+import { allDueLines, nextLines, type DueMatter } from "./next-view.ts";
 import { workshopHead } from "./workshop-frame.ts";
 
 export const NEXT_PATH = "next/index.html";
@@ -19,8 +18,9 @@ export function workshopNextPage(
   context: PageContext,
   place: PagePlace,
   answers: readonly HeldAnswer[],
+  matter: DueMatter,
 ): WorkshopPageView {
-  const { words, records, sheets, date } = context;
+  const { words, records, sheets } = context;
   const text = words.pages.nextSteps;
   const steps = nextSteps(
     records,
@@ -29,10 +29,7 @@ export function workshopNextPage(
     TRIED,
   );
   const lines = nextLines(steps, records, words).slice(0, SHOWN);
-  const due = dueLines(
-    [...dueTrials(records), ...duePapers(records, date), ...dueLots(records)],
-    words,
-  );
+  const due = allDueLines(context, matter);
   const sections = [
     ...section("steps", text.steps, [
       lines.length === 0
@@ -70,6 +67,7 @@ export function workshopNextPage(
               ]),
             },
           },
+      ...(matter.reprints === undefined ? [statement(text.reprintsUnknown, "note")] : []),
     ]),
   ];
   return {

@@ -7,6 +7,7 @@ import type { SiteView } from "../present/views.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
 import { booksOf } from "../sheet/lots/lots-section.ts";
 import { batchSheetPage } from "./batch-sheet-page.ts";
+import { labelsPage, type LabelMatter } from "./labels-page.ts";
 import { lotPage } from "./lot-page.ts";
 import { batchSheetPath, lotPath } from "./lot-words.ts";
 import { lotsPage } from "./lots-page.ts";
@@ -14,6 +15,7 @@ import { trialsPage } from "./trials-page.ts";
 import { workshopAnswerPage, workshopAnswerPath } from "./workshop-answer.ts";
 import { workshopColourPage, workshopColourPath } from "./workshop-colour.ts";
 import { workshopFrame } from "./workshop-frame.ts";
+import type { DueMatter } from "./next-view.ts";
 import { NEXT_PATH, workshopNextPage } from "./workshop-next.ts";
 import { workshopHome } from "./workshop-home.ts";
 
@@ -30,18 +32,21 @@ export interface WorkshopMatter {
   readonly index: FigureIndex;
   /** What the sheets and answers found against the records. */
   readonly found: readonly Diagnostic[];
+  readonly due: DueMatter;
+  readonly labels: LabelMatter;
 }
 
 /** Every page of the workshop's own. */
 export function workshopPages(
   context: PageContext,
-  { answers, index, found }: WorkshopMatter,
+  { answers, index, found, due, labels }: WorkshopMatter,
 ): WorkshopPage[] {
   const { nav } = context.words.pages.workshop;
   const ways = [
     { text: context.words.pages.nextSteps.heading, href: NEXT_PATH.replace("index.html", "") },
     { text: nav.colours, href: "#colours" },
     { text: nav.lots, href: "lots/" },
+    { text: nav.labels, href: "labels/" },
     { text: nav.trials, href: "trials/" },
     { text: nav.answers, href: "#answers" },
   ];
@@ -51,7 +56,7 @@ export function workshopPages(
   };
   return [
     page("index.html", (place) => workshopHome(context, place, found)),
-    page(NEXT_PATH, (place) => workshopNextPage(context, place, answers)),
+    page(NEXT_PATH, (place) => workshopNextPage(context, place, answers, due)),
     ...context.sheets.map((worded) =>
       page(workshopColourPath(worded.sheet.slug), (place) =>
         workshopColourPage(worded, context, place),
@@ -66,6 +71,7 @@ export function workshopPages(
     ...context.sheets.map((worded) =>
       page(batchSheetPath(worded.sheet.slug), (place) => batchSheetPage(worded, context, place)),
     ),
+    page("labels/index.html", () => labelsPage(context, labels)),
     page("trials/index.html", () => trialsPage(context)),
     ...answers.map((held) =>
       page(workshopAnswerPath(held.answer.slug), (place) =>

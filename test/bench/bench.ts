@@ -15,6 +15,12 @@ import { siteOf } from "../../lib/site/site-of-records.ts";
 import { cardSizes } from "../../lib/print/card-size.ts";
 import { cardsPdf } from "../../lib/print/cards-pdf.ts";
 import { laidCards } from "../../lib/print/range-cards.ts";
+import { foundMixes } from "../../lib/mixing/finding/found-mixes.ts";
+import { targetOfText } from "../../lib/mixing/finding/target-text.ts";
+import { mixableColours } from "../../lib/mixing/mixing-range.ts";
+import { rangeReach } from "../../lib/mixing/reach/range-reach.ts";
+import { mixingOf } from "../../lib/pages/mixing-ways.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
 import { workedSite } from "../../lib/site/site-context.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
@@ -76,6 +82,30 @@ const hundredCards = (): unknown =>
         words: context.words,
       });
 
+const range = mixingOf(context);
+const [mixingWhite] = range.whites;
+const grey = targetOfText("N 5/");
+if (mixingWhite === undefined || isStatement(grey))
+  throw new Error("Unexpected demonstration, expected a white and a grey");
+/** As many colours as make 2,047 mixtures of up to three with a white. */
+const mixed = mixableColours(range, mixingWhite.slug)
+  .map(({ slug }) => slug)
+  .slice(0, 23);
+const recipes = (): unknown => [
+  ...foundMixes(
+    {
+      target: grey,
+      white: mixingWhite.slug,
+      colours: mixed,
+      mustHold: [],
+      coloursMost: 3,
+      without: [],
+      isWhiteFree: false,
+    },
+    range,
+  ),
+];
+
 const unit = medianMs(yardstick, 5);
 const notations = medianMs(() => readingNotations(reading), 200);
 const munsell = medianMs(() => [1, 2, 3].map(() => hueChromaOfLab({ L: 45, a: 20, b: 15 })), 200);
@@ -104,6 +134,16 @@ const rows: (readonly [string, number, string])[] = [
     "all records read and checked",
     medianMs(() => loadRecords("content"), 1),
     `${records.colours.size} colours`,
+  ],
+  [
+    "recipes for a grey, all mixtures of up to three",
+    medianMs(recipes, 1),
+    `${mixed.length} colours; wanted under 1000 ms`,
+  ],
+  [
+    "reach in one white, whole and without each colour",
+    medianMs(() => rangeReach(range, mixingWhite), 1),
+    `${mixingWhite.name}; at three lightnesses`,
   ],
   ["100 shelf cards laid out and drawn", medianMs(hundredCards, 1), "wanted under 1 s after start"],
   [

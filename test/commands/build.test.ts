@@ -2,12 +2,19 @@ import { spawn } from "node:child_process";
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
+import { CACHE_FOLDER } from "../../lib/site/theory-cache.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { BIN, mullstone, type CommandRun } from "../support/mullstone.ts";
 import { fourColourWorkshop } from "./demonstration-part.ts";
 import { fileHashes } from "./file-hashes.ts";
 
 const lines = (text: string): string[] => text.split("\n").filter((line) => line !== "");
+
+/** What lies in a folder but for what builds keep of their work. */
+const beside = (home: string): string[] =>
+  readdirSync(home)
+    .filter((name) => name !== CACHE_FOLDER)
+    .sort();
 
 describe("a folder of one workshop, one pigment, one colour and one CSV", () => {
   const { home } = contentFolder(SMALLEST_WORKSHOP);
@@ -24,7 +31,7 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
     expect(first.output).toMatch(
       /^1 sheet, 0 warnings, \d+\.\d s: site; for the workshop alone: _workshop\n$/,
     );
-    expect(readdirSync(home).sort()).toEqual(["_workshop", "content", "site"]);
+    expect(beside(home)).toEqual(["_workshop", "content", "site"]);
   });
 
   test("has every file of the contract, and none of what later issues owe", () => {
@@ -74,7 +81,7 @@ describe("a folder of one workshop, one pigment, one colour and one CSV", () => 
     );
     expect(output).toMatch(/^no sheets, 1 error, 0 warnings, \d+\.\d s: nothing was written\n$/);
     expect(fileHashes(site)).toEqual(before);
-    expect(readdirSync(home).sort()).toEqual(["_workshop", "content", "site"]);
+    expect(beside(home)).toEqual(["_workshop", "content", "site"]);
   });
 
   test("then with a record that nothing uses: a warning, which stops the build when asked to be strict", async () => {
@@ -95,6 +102,7 @@ test("a build killed half-way leaves the earlier output whole, and the next one 
   const build = (): Promise<CommandRun> => mullstone(["build", "--output", "site"], { cwd: home });
   expect((await build()).code).toBe(0);
   const before = fileHashes(site);
+  writeFileSync(join(home, "content", "workshop.yaml"), "name: Renamed Workshop\n");
   const killed = spawn(process.execPath, [BIN, "build", "--output", "site"], {
     cwd: home,
     stdio: "ignore",
@@ -108,7 +116,7 @@ test("a build killed half-way leaves the earlier output whole, and the next one 
   killed.kill("SIGKILL");
   await ended;
   expect(killed.signalCode).toBe("SIGKILL");
-  expect(readdirSync(home).sort()).toEqual([
+  expect(beside(home)).toEqual([
     "_workshop",
     "_workshop.building",
     "_workshop.lock",
@@ -119,8 +127,8 @@ test("a build killed half-way leaves the earlier output whole, and the next one 
   ]);
   expect(fileHashes(site)).toEqual(before);
   expect((await build()).code).toBe(0);
-  expect(fileHashes(site)).toEqual(before);
-  expect(readdirSync(home).sort()).toEqual(["_workshop", "content", "site"]);
+  expect(readFileSync(join(site, "index.html"), "utf8")).toContain("Renamed Workshop");
+  expect(beside(home)).toEqual(["_workshop", "content", "site"]);
 });
 
 test("a build told to stop ends at once and leaves nothing beside the earlier output", async () => {
@@ -134,7 +142,7 @@ test("a build told to stop ends at once and leaves nothing beside the earlier ou
     await new Promise((later) => setTimeout(later, 5));
   stopped.kill("SIGINT");
   expect(await ended).toBe(130);
-  expect(readdirSync(home)).toEqual(["content"]);
+  expect(beside(home)).toEqual(["content"]);
 });
 
 describe("an output folder that can't be", () => {

@@ -118,7 +118,7 @@ describe("sizes on record", () => {
     ["cards: [{ name: mine, widthMm: 80, heightMm: 121 }]", "cards[0].heightMm is 121, and takes"],
     [
       "cards: [{ name: mine, widthMm: 80, heightMm: 50 }, { name: mine, widthMm: 90, heightMm: 50 }]",
-      "names that are each given once",
+      "a name that no other size has",
     ],
     ["cards: [{ name: mine, widthMn: 80, heightMm: 50 }]", "nearest: widthMm"],
   ])("%s is refused at its line", (cards, complaint) => {

@@ -36,7 +36,16 @@ async function told(records: RecordTexts): Promise<Record<"build" | "check", str
   const [dir, workshopDir] = [folder(), folder()];
   const options = { contentDir, date: "2026-12-31", claims: "error" } as const;
   const report = await writtenSite(
-    { ...options, strict: true, dir, workshopDir, kind: "paper", earlierDir: join(dir, "none") },
+    {
+      ...options,
+      strict: true,
+      dir,
+      workshopDir,
+      kind: "paper",
+      earlierDir: join(dir, "none"),
+      earlierWorkshopDir: join(workshopDir, "none"),
+      since: undefined,
+    },
     { complaints: () => undefined, progress: () => undefined },
   );
   expect(report.sheetCount).toBeUndefined();
@@ -170,6 +179,8 @@ describe("check says what build --strict stops at", () => {
         workshopDir,
         kind: "screen",
         earlierDir: join(dir, "none"),
+        earlierWorkshopDir: join(workshopDir, "none"),
+        since: undefined,
       },
       { complaints: () => undefined, progress: () => undefined },
     );

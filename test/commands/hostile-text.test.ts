@@ -12,12 +12,53 @@ const quoted = JSON.stringify(HOSTILE);
 const NAME = `{{ 7919 * 7919 }}<script>alert(1)</script><img src=x onerror=alert(1)>" '&amp;`;
 const name = JSON.stringify(NAME);
 
+/** Others of the kind: a colour that is mixed, one that is made no more, their white. */
+const [black, umber, white] = ["b", "u", "w"].map((letter) =>
+  JSON.stringify(`{{ 7919 * 7919 }}<script>alert(1)</script><img src=x>" '&amp;${letter}`),
+);
+const reading = (file: string): string =>
+  readFileSync(new URL(`../../content/readings/${file}.csv`, import.meta.url), "utf8");
+const letDown = (file: string): string =>
+  ["1:1", "1:5", "1:20"]
+    .map(
+      (ratio) =>
+        `  - { white: white, massRatio: "${ratio}", ratioKind: paint, reading: ${file}, column: "titanium-white ${ratio}" }\n`,
+    )
+    .join("");
+
 const { home } = contentFolder({
   "workshop.yaml": `name: ${name}\nabout: ${quoted}\ncontact: ${quoted}\nreadings: { scale: factor, geometry: 45/0 }\n`,
   "pigments/lamp-black.yaml": `name: ${name}\nwhatItIs: ${quoted}\norigin: ${quoted}\nchemistry: ${quoted}\nbenchTest: ${quoted}\nnote: ${quoted}\noilAbsorptionGPer100g: { value: 90, method: ${quoted}, standing: measured, source: book }\n`,
   "vehicles/oil.yaml": `name: ${name}\nkind: oil\nwhatItIs: ${quoted}\n`,
   "sources/book.yaml": `citation: ${quoted}\nnote: ${quoted}\n`,
   "readings/lamp-black.csv": SMALLEST_WORKSHOP["readings/lamp-black.csv"],
+  "readings/bone-black.csv": reading("bone-black"),
+  "readings/raw-umber.csv": reading("raw-umber"),
+  "readings/titanium-white.csv": reading("titanium-white"),
+  "pigments/black.yaml": `name: ${black}\nfamily: black\n`,
+  "pigments/umber.yaml": `name: ${umber}\nfamily: brown\n`,
+  "pigments/white.yaml": `name: ${white}\nfamily: white\n`,
+  "colours/black.md": `---
+name: ${black}
+pigments: [{ pigment: black }]
+masstone: { reading: bone-black, column: masstone 1 }
+tints:
+${letDown("bone-black")}---
+`,
+  "colours/umber.md": `---
+name: ${umber}
+pigments: [{ pigment: umber }]
+discontinued: 2026-01-01
+masstone: { reading: raw-umber, column: masstone }
+tints:
+${letDown("raw-umber")}---
+`,
+  "colours/white.md": `---
+name: ${white}
+pigments: [{ pigment: white }]
+masstone: { reading: titanium-white, column: masstone 1 }
+---
+`,
   "colours/lamp-black.md": `---
 name: ${name}
 pigments: [{ pigment: lamp-black }]
@@ -78,6 +119,22 @@ describe("a record's text", () => {
       expect(html, file).not.toContain("62710561");
       expect(html, file).not.toMatch(/<script>alert|<img\b|<a href="javascript|<!--(?!\s*$)/i);
       expect(html, file).not.toMatch(/href="(?:javascript|data):/i);
+    }
+  });
+
+  test("reaches the pages that mix, and is run there no more than anywhere", () => {
+    const mixing = pages().filter(({ file }) => file.startsWith("bench/"));
+    expect(mixing.map(({ file }) => file)).toEqual([
+      "bench/index.html",
+      "bench/map/index.html",
+      "bench/palette/index.html",
+      "bench/recipes/index.html",
+    ]);
+    for (const { file, html } of mixing)
+      expect(html, file).toContain("&lt;script&gt;alert(1)&lt;/script&gt;&lt;img src=x&gt;");
+    for (const name of ["mixing-paints", "mixing-reach"]) {
+      const script = readFileSync(join(site, `assets/scripts/${name}.js`), "utf8");
+      expect(script, name).not.toContain("<");
     }
   });
 

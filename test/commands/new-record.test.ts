@@ -15,6 +15,7 @@ const options = (contentDir: string): CommandOptions => ({
   port: 0,
   strict: false,
   claims: "error",
+  since: undefined,
 });
 
 const written: string[] = [];

@@ -65,6 +65,15 @@ describe("weighing and mulling", () => {
     },
   );
 
+  // Published for lead: 29 CFR 1910.1025(g)(2)(iv), (viii), as OSHA's page on protective clothing states them.
+  test.each(["lead", "cadmium"])("clothes with dust of %s are not taken home", (name) => {
+    const [caution] = studioCautions(
+      [pigment({ ingredients: [metal(name, 0.5)] })],
+      paint({}),
+    ).filter(({ rule }) => rule === "work-clothes-apart");
+    expect(caution).toMatchObject({ values: { pigments: ["p"] }, reason: { rule: "holds-metal" } });
+  });
+
   test("from a share of .1 % of metal on", () => {
     expect(
       rules("weighing and mulling", [pigment({ ingredients: [metal("cobalt", 0.001)] })]),
@@ -128,6 +137,7 @@ describe("weighing and mulling", () => {
       "gloves",
       "pregnant-or-nursing-keep-away",
       "workplace-lead-rules",
+      "work-clothes-apart",
       "children-keep-away",
       "no-food-in-the-room",
       "captured-exhaust-first",

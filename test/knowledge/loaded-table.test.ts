@@ -10,6 +10,7 @@ import {
   wording,
 } from "../../lib/knowledge/cells.ts";
 import { loadedTable } from "../../lib/knowledge/loaded-table.ts";
+import { PIGMENT_TABLES } from "../../lib/knowledge/pigment-tables.ts";
 import { loadedTables } from "../../lib/knowledge/tables.ts";
 
 const ROW = z.strictObject({
@@ -132,6 +133,24 @@ describe("a table of YAML", () => {
   ])("tells of %s", (_, text, at) => {
     expect(loaded("table.yaml", text).told).toEqual([`lib/science/table.yaml:${at}`]);
   });
+});
+
+test("tells of a pigment that pigments.csv does not have, with the nearest name or class", () => {
+  const folder = mkdtempSync(join(inject("scratch"), "tables-"));
+  mkdirSync(join(folder, "formulation"));
+  writeFileSync(
+    join(folder, "formulation", "density.csv"),
+    "kind,pigments,gPerCm3,source,standing\nlake,azo lake; PR 49,1.6,memory-formulation,memory\nlake,azo laek,1.6,memory-formulation,memory\n",
+  );
+  const known = new Set(["azo lake", "PR 49"]);
+  expect(loadedTable(PIGMENT_TABLES.densities, folder).diagnostics).toEqual([]);
+  expect(loadedTable(PIGMENT_TABLES.densities, folder, known).diagnostics).toMatchObject([
+    {
+      place: { file: "lib/formulation/density.csv", line: 3, column: 6 },
+      actual: "azo laek",
+      hint: "nearest: azo lake",
+    },
+  ]);
 });
 
 test("the engine's own tables have no fault", () => {

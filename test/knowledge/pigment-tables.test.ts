@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { METALS } from "../../lib/hazard/studio/metal-content.ts";
 import { handbookEstimate, type HandbookRow } from "../../lib/formulation/handbook-estimate.ts";
 import type { Expectation } from "../../lib/permanence/expected-lightfastness.ts";
 import { weakerExpectation } from "../../lib/permanence/expected-lightfastness.ts";
@@ -72,6 +73,8 @@ describe("what light does, published", () => {
     ["NY 24", "Field, Table I: gamboge"],
     ["NY 10", "Field, Table I: quercitron lake"],
     ["NY 13", "Field, Table I: Dutch pink"],
+    ["PR 49", "Stenger 2010, abstract: poor light stability within paint systems"],
+    ["PR 49:2", "the same abstract, of the calcium salt too"],
   ])("%s is expected to change (%s)", (name) => {
     const row = KNOWN.pigment(name).lightfastness;
     expect(FADES).toContain(row && weakerExpectation(row));
@@ -368,6 +371,25 @@ describe("the tables together", () => {
       ),
     );
     expect(strangers).toEqual([]);
+  });
+  /** Crystal or molecule holds the metal fast: common practice, no source. */
+  const HELD_FAST = [
+    "barium sulphate",
+    "copper azomethine",
+    "copper chromite",
+    "copper phthalocyanine",
+    "copper silicate",
+  ];
+  test("a pigment of a class named for a metal has its row of that metal", () => {
+    const lacking = pigments
+      .filter((row) => row.class !== undefined && !HELD_FAST.includes(row.class))
+      .flatMap(({ colourIndexName, class: of = "" }) => {
+        const held = KNOWN.pigment(colourIndexName).rows.metalsByColourIndex;
+        return METALS.filter(
+          (metal) => of.split(" ").includes(metal) && !held.some((row) => row.metal === metal),
+        ).map((metal) => `${colourIndexName}, ${metal}`);
+      });
+    expect(lacking).toEqual([]);
   });
   test("what is not known of each stays empty, and that is counted", () => {
     const lacking = (has: (name: string) => boolean): string[] =>

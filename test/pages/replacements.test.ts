@@ -61,7 +61,7 @@ describe("a colour that is made no more", () => {
   });
 
   test("is not for sale in the catalogue, which goes on listing it", () => {
-    const rows = parse(catalogueCsv(published, RECORDS, context.words));
+    const rows = parse(catalogueCsv(published, RECORDS, context));
     const own = rows.filter(([id = ""]) => id.startsWith(OUT));
     expect(own.length).toBeGreaterThan(0);
     const forSale = CATALOGUE_COLUMNS.indexOf("for_sale");
@@ -93,6 +93,7 @@ describe("a colour that is made no more", () => {
         mustHold: [],
         limits: { withoutMetals: [], isUnlabelled: false },
         order: "nearest",
+        most: 20,
       },
       RANGE,
       ({ recipes }) =>

@@ -18,7 +18,7 @@ const WHITE = "zinc white";
 const BLACK = "bone black";
 
 /** Masstone and let-downs in zinc white by id; of bone black, 07F stands for the masstone. */
-const LADDERS: readonly (readonly [string, ...string[]])[] = [
+export const LADDERS: readonly (readonly [string, ...string[]])[] = [
   ["01A", "01B", "01C"],
   ["02A", "02B", "02C"],
   ["03A", "03B", "03C"],
@@ -35,7 +35,7 @@ const LADDERS: readonly (readonly [string, ...string[]])[] = [
   ["15A", "15B", "15C"],
 ];
 /** Three eosin lakes and emerald green: their masstone is a film. */
-const NOT_HIDING = /^(?:01|02|03|10)/;
+export const NOT_HIDING = /^(?:01|02|03|10)/;
 
 /** Whether the fit is handed films over black and white; a site hands it none. */
 export type Path = "without films" | "with films";
@@ -166,7 +166,7 @@ function fitsOf(
 }
 
 /** The judged colour in a workshop of all others, whose readings and left-out let-downs count too. */
-function allFits(
+export function allFits(
   judged: DrawdownSet,
   [masstone]: readonly string[],
   path: Path,
@@ -193,7 +193,11 @@ function fitted(
   return fit;
 }
 
-function setOf(ids: readonly [string, ...string[]], path: Path, byMasstone = true): DrawdownSet {
+export function setOf(
+  ids: readonly [string, ...string[]],
+  path: Path,
+  byMasstone = true,
+): DrawdownSet {
   const masstone = measuredPaint(ids[0]);
   const white = measuredPaint("07A");
   return {

@@ -114,7 +114,7 @@ describe("a record that no hand writes", () => {
   });
 
   test("of 50,000 faults the first twenty are named, and the rest counted", () => {
-    const letters = [..."abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"];
+    const letters = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ".split("");
     const keys = letters
       .flatMap((a) => letters.flatMap((b) => letters.map((c) => `${a}${b}${c}`)))
       .slice(0, 50_000);

@@ -181,6 +181,15 @@ describe("let-downs", () => {
       told: /The let-down 1:50 in titanium-white says that pigment was weighed, and others in the same white that paint was/,
     },
     {
+      what: "a black named as the white",
+      file: SPINEL,
+      edits: [
+        ['{ white: titanium-white, massRatio: "1:50"', '{ white: bone-black, massRatio: "1:50"'],
+      ],
+      severity: "warning",
+      told: /bone-black stands as the white of a let-down, and throws back \d % of the light; another colour's name, or colour and white exchanged/,
+    },
+    {
       what: "two whites exchanged in every let-down of a colour",
       file: SPINEL,
       edits: whitesExchanged(SPINEL),
@@ -258,6 +267,13 @@ describe("films and chart", () => {
       edits: [["ground: black, filmThicknessUm: 50", "ground: black, filmThicknessUm: 50000"]],
       severity: "error",
       told: /50 um if it was given in nm|filmThicknessUm is 50000/,
+    },
+    {
+      what: "the workshop's own thickness in millimetres",
+      file: WORKSHOP,
+      edits: [["filmThicknessUm: 75", "filmThicknessUm: 0.075"]],
+      severity: "error",
+      told: /The film is 0.075 um thick, and films drawn down lie between 3 and 1000 um; 75 um if it was given in mm/,
     },
     {
       what: "the chart's sides exchanged",
@@ -404,6 +420,13 @@ describe("colours", () => {
       told: /The masstone has L\* 8 .*, which no yellow has; .* a decimal lost/,
     },
     {
+      what: "a family that is not the colour's",
+      file: LAMP,
+      edits: [["family: black", "family: yellow"]],
+      severity: "warning",
+      told: /The masstone has L\* \d .*, which no yellow has/,
+    },
+    {
       what: "a Munsell chip beyond what a surface can be",
       file: YELLOW,
       edits: [[lab("")[0]?.[0] ?? "", "masstone: { munsell: 5Y 3/14 }"]],
@@ -431,6 +454,20 @@ describe("oil, driers, trials", () => {
       edits: [["metal: cobalt, percent: 4 }", "metal: cobalt, percent: 0.04 }"]],
       severity: "warning",
       told: /A drier of 0.04 % metal hardly dries: .*; 4 %, if it was given as a fraction/,
+    },
+    {
+      what: "a drier's metal ten times over",
+      file: DRIER,
+      edits: [["metal: cobalt, percent: 4 }", "metal: cobalt, percent: 40 }"]],
+      severity: "warning",
+      told: /No drier is sold with 40 % of one metal: all have less than 40 %; 4 %, if the decimal point slipped/,
+    },
+    {
+      what: "a flash point in degrees Fahrenheit (CLP, Annex I, 2.6.1: H226 is 23 to 60 C)",
+      file: DRIER,
+      edits: [["flashPointC: 41", "flashPointC: 106"]],
+      severity: "warning",
+      told: /A flash point of 106 C is not that of a liquid with H226, which is 23 to 60 C; 41 C if it was given in degrees Fahrenheit/,
     },
     {
       what: "cobalt at 6 % of the oil",
@@ -468,6 +505,13 @@ describe("oil, driers, trials", () => {
       told: /The uncertainty 400 is 4 times the value 99 itself/,
     },
     {
+      what: "a date of another century",
+      file: LAMP,
+      edits: [["standard: lb-2602\ndate: 2026-05-18", "standard: lb-2602\ndate: 1926-05-18"]],
+      severity: "warning",
+      told: /The date 1926-05-18 lies more than 60 years before 2026-06-30; a digit of the year/,
+    },
+    {
       what: "a date to come",
       file: LAMP,
       edits: [["standard: lb-2602\ndate: 2026-05-18", "standard: lb-2602\ndate: 2062-05-18"]],
@@ -493,6 +537,13 @@ describe("names and numbers", () => {
       edits: [["casNumber: 1333-86-4", "casNumber: 1333-86-5"]],
       severity: "error",
       told: /casNumber can't be "1333-86-5": it takes a CAS number whose last digit is the check of the others/,
+    },
+    {
+      what: "a grain in nanometres",
+      file: PIGMENT,
+      edits: [["value: [0.06, 0.12]", "value: [60, 120]"]],
+      severity: "note",
+      told: /A grain of 60 um is coarser than all but a few pigments, such as azurite; 0.06 um if it was given in nm/,
     },
     {
       what: "a rub-out's method that there is not",

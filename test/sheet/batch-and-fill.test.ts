@@ -122,6 +122,7 @@ describe("volumes with what was added", () => {
     const leaves = 0.45 / valueOf(additions[0]?.densityGPerCm3)[0];
     expect(valueOf(oil.volumeSolids)[0]).toBeCloseTo(stays / (stays + leaves), 12);
     expect(valueOf(oil.paintDensityGPerCm3)[0]).toBeCloseTo(115.45 / (stays + leaves), 12);
+    expect(valueOf(oil.pigmentGPerMl)[0]).toBeCloseTo(100 / (stays + leaves), 12);
   });
   test("of pigment and oil alone everything stays", () =>
     expect(valueOf(sheetOf("iron-oxide-black").oil.volumeSolids)).toEqual([1, 1]));

@@ -1,9 +1,11 @@
 import { createRequire } from "node:module";
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import type { AxeResults } from "axe-core";
 import { gzipSync } from "node:zlib";
 import { readFileSync } from "node:fs";
 import { buildSync } from "esbuild";
+import type { Page } from "playwright-core";
 import { describe, expect, inject, test } from "vitest";
 import { connectedBrowser } from "../support/connected-browser.ts";
 import { visitedPage } from "../support/visited-page.ts";
@@ -77,11 +79,133 @@ describe("the tint bench in a browser", () => {
   });
 });
 
-test("by keyboard alone from a colour that is wanted to a recipe and to its card", async () => {
+/** A search that has come to its end. */
+async function searched(page: Page): Promise<void> {
+  await page.locator("[data-status]", { hasText: "were tried" }).waitFor();
+}
+
+describe("a reading of the visitor's own", () => {
+  const csv = (name: string): string =>
+    readFileSync(join(ROOT, "content/readings", `${name}.csv`), "utf8");
+  const file = (name: string, text: string) => ({
+    name,
+    mimeType: "text/csv",
+    buffer: Buffer.from(text),
+  });
+
+  test("is read in the browser, and recipes are found for it", async () => {
+    const site = inject("siteAddress");
+    await visitedPage(browser(), site, async (page, complaints) => {
+      await page.goto(`${site}/bench/recipes/?white=titanium-white`);
+      await page.waitForSelector("[data-recipes]:not([hidden])");
+      await page.setInputFiles("[data-file]", file("own.csv", csv("raw-umber")));
+      await searched(page);
+      expect(await page.textContent("[data-target]")).toMatch(/^masstone .*as your file reads/);
+      expect(await page.locator("[data-column] option").count()).toBeGreaterThan(3);
+      expect(await page.textContent(".recipe__parts")).toContain("Raw Umber");
+      expect(complaints).toEqual([]);
+    });
+  });
+
+  test.each([
+    ["is no reading", "hello"],
+    ["lacks a part of the range", "nm,mine\n500,0.2\n510,0.2\n520,0.2\n"],
+  ])("that %s is told in a sentence, and the page goes on", async (_, text) => {
+    const site = inject("siteAddress");
+    await visitedPage(browser(), site, async (page, complaints) => {
+      await page.goto(`${site}/bench/recipes/?white=titanium-white`);
+      await page.waitForSelector("[data-recipes]:not([hidden])");
+      await page.setInputFiles("[data-file]", file("own.csv", text));
+      await page.locator("[data-status]", { hasText: /\S/ }).waitFor();
+      const said = (await page.textContent("[data-status]")) ?? "";
+      expect(said).toMatch(/^[A-Z\u201c].{15,}/);
+      expect(said).not.toMatch(/were tried|undefined|NaN/);
+      await page.fill("input[name=target]", "N 5/");
+      await page.keyboard.press("Enter");
+      await searched(page);
+      expect(await page.locator(".recipe").count()).toBeGreaterThan(3);
+      expect(complaints).toEqual([]);
+    });
+  });
+});
+
+describe("opened from a folder", () => {
+  const pages: readonly (readonly [string, string, RegExp])[] = [
+    ["bench/index.html?mix=bone-black:1&white=titanium-white:20", "[data-trust]", /prediction/],
+    ["bench/recipes/index.html?target=N+5/&white=zinc-white", "[data-status]", /were tried/],
+    ["bench/map/index.html?without=cadmium-yellow", "[data-said]", /smaller/],
+    [
+      "bench/palette/index.html?set=bone-black,raw-umber,titanium-white&L=70",
+      "[data-share]",
+      /%.*\u00b1.*L\* 70/,
+    ],
+  ];
+
+  test.each(pages)("%s works", async (path, selector, said) => {
+    const context = await browser().newContext();
+    try {
+      const page = await context.newPage();
+      const complaints: string[] = [];
+      page.on("pageerror", (error) => complaints.push(error.message));
+      await page.goto(`${pathToFileURL(inject("siteDir")).href}/${path}`);
+      await page.locator(selector, { hasText: said }).waitFor();
+      expect(complaints).toEqual([]);
+    } finally {
+      await context.close();
+    }
+  });
+
+  test.each(pages)("%s says what it would do without script, and shows figures", async (path) => {
+    const context = await browser().newContext({ javaScriptEnabled: false });
+    try {
+      const page = await context.newPage();
+      await page.goto(`${pathToFileURL(inject("siteDir")).href}/${path}`);
+      const text = await page.innerText("main");
+      if (!path.includes("map")) expect(text).toMatch(/needs the page\u2019s script/);
+      expect(text).toMatch(/\d/);
+      expect(await page.locator("main :is(table, svg)").count()).toBeGreaterThan(0);
+    } finally {
+      await context.close();
+    }
+  });
+});
+
+test("the map has a page in each white, and tells what is left without a colour", async () => {
   const site = inject("siteAddress");
   await visitedPage(browser(), site, async (page, complaints) => {
-    await page.goto(`${site}/bench/recipes/`);
-    await page.waitForSelector("[data-recipes]:not([hidden])");
+    await page.goto(`${site}/bench/map/`);
+    await page.getByRole("link", { name: "Lead White", exact: true }).first().click();
+    await page.waitForURL(/\/bench\/map\/lead-white\/$/);
+    await page.selectOption("[data-without-colour]", { label: "Ultramarine Blue" });
+    expect(await page.textContent("[data-said]")).toMatch(/\d\u00a0% \u00b1\d+ at L\* 50/);
+    expect(await page.getAttribute(".picture__wide .plot__without", "d")).toMatch(/Z$/);
+    expect(complaints).toEqual([]);
+  });
+});
+
+test("a palette keeps its tubes, white and level in the address, and says what it cannot use of one", async () => {
+  const site = inject("siteAddress");
+  await visitedPage(browser(), site, async (page, complaints) => {
+    await page.goto(`${site}/bench/palette/?set=bone-black,nobodys-blue,raw-umber&white=moon&L=7`);
+    await page.waitForSelector("[data-body]:not([hidden])");
+    const said = (await page.textContent("[data-status]")) ?? "";
+    for (const word of ["nobodys-blue", "moon", "\u201c7\u201d"]) expect(said).toContain(word);
+    await page.click("button[value=ultramarine-blue]");
+    await page.selectOption("[data-white]", "lead-white");
+    await page.check("input[name=L][value='30']");
+    expect(new URL(page.url()).search).toBe(
+      "?set=bone-black,raw-umber,ultramarine-blue&white=lead-white&L=30",
+    );
+    const gaps = (await page.textContent("[data-gaps]")) ?? "";
+    expect(gaps).toMatch(/\u0394E\u00a0\d+\.\d \u00b1\d+\.\d/);
+    expect(complaints).toEqual([]);
+  });
+});
+
+test("by keyboard alone from the range to a recipe and to its card", async () => {
+  const site = inject("siteAddress");
+  await visitedPage(browser(), site, async (page, complaints) => {
+    await page.goto(`${site}/`);
     const tabTo = async (selector: string): Promise<void> => {
       for (let press = 0; press < 200; press++) {
         if (
@@ -94,11 +218,18 @@ test("by keyboard alone from a colour that is wanted to a recipe and to its card
       }
       throw new Error(`${selector} is not reached by Tab`);
     };
+    await tabTo('.site-head a[href$="bench/"]');
+    await page.keyboard.press("Enter");
+    await page.waitForURL(/\/bench\/$/);
+    await tabTo('.link-row a[href$="recipes/"]');
+    await page.keyboard.press("Enter");
+    await page.waitForURL(/\/bench\/recipes\/$/);
+    await page.waitForSelector("[data-recipes]:not([hidden])");
     await tabTo("input[name=target]");
     await page.keyboard.type("N 5/");
     await tabTo("input[name=metal][value=lead]");
     await page.keyboard.press("Space");
-    await page.locator("[data-status]", { hasText: "were tried" }).waitFor();
+    await searched(page);
     await tabTo(".recipe a");
     await page.keyboard.press("Enter");
     await page.waitForURL(/\/bench\/\?mix=/);
@@ -144,6 +275,7 @@ describe.each([
   "bench/",
   "bench/recipes/?target=N+5/&white=titanium-white",
   "bench/map/",
+  "bench/map/lead-white/?without=ultramarine-blue",
   "bench/palette/?set=bone-black,raw-umber,ultramarine-blue,titanium-white",
 ])("%s", (path) => {
   test.each([
@@ -158,8 +290,7 @@ describe.each([
         site,
         async (page, complaints) => {
           await page.goto(`${site}/${path}`);
-          if (path.includes("target"))
-            await page.locator("[data-status]", { hasText: "were tried" }).waitFor();
+          if (path.includes("target")) await searched(page);
           await page.evaluate(AXE);
           const { violations } = await page.evaluate<AxeResults>("axe.run()");
           expect(

@@ -57,6 +57,7 @@ export function site(root: string, current?: string): SiteView {
     workshop: "Saltreach Colourworks",
     language: "en",
     root,
+    top: root,
     home: {
       text: "Saltreach Colourworks",
       href: `${root}index.html`,
@@ -114,8 +115,8 @@ export function site(root: string, current?: string): SiteView {
       { ...NOT_STATED, gloss: "nothing known, and what would be needed" },
     ],
     translations: [
-      { text: "English", href: "./", language: "en", current: true },
-      { text: "Français", href: `${root}fr/`, language: "fr" },
+      { text: "English", href: "./", language: "en", alternate: "./", current: true },
+      { text: "Français", href: `${root}fr/`, language: "fr", alternate: `${root}fr/` },
     ],
   };
 }

@@ -27,6 +27,8 @@ export interface RecipeWish {
   readonly mustHold: readonly string[];
   readonly limits: MixLimits;
   readonly order: RecipeOrder;
+  /** Most recipes that are worked out in full. */
+  readonly most: number;
 }
 
 export interface RecipeReport {
@@ -39,8 +41,6 @@ export interface RecipeReport {
 
 /** A slice [ms]: short enough to stop at once, long enough to get on. */
 const SLICE_MS = 40;
-/** Most recipes that are worked out in full. */
-const JUDGED_MOST = 150;
 const FIRST_MOST = 8;
 
 export async function searchRecipes(
@@ -78,7 +78,7 @@ export async function searchRecipes(
     if (isStale()) return;
   }
   const judged: JudgedMix[] = [];
-  for (const one of preferred(found, wish, range).slice(0, JUDGED_MOST)) {
+  for (const one of preferred(found, wish, range).slice(0, wish.most)) {
     judged.push(judgedMix(one, wish.target, range));
     await rest();
     if (isStale()) return;

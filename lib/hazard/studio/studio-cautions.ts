@@ -85,6 +85,7 @@ export const CAUTIONS = [
   "eye-protection",
   "pregnant-or-nursing-keep-away",
   "workplace-lead-rules",
+  "work-clothes-apart",
   "children-keep-away",
   "no-food-in-the-room",
   "no-food-no-brush-in-mouth",
@@ -197,6 +198,7 @@ function weighing(
     ...when(reasonOf(dry, isLead, undefined), (reason) =>
       caution(operation, "workplace-lead-rules", reason, of),
     ),
+    ...when(known, (reason) => caution(operation, "work-clothes-apart", reason, of)),
     caution(operation, "children-keep-away", known ?? { rule: "nuisance-dust", values: {} }, of),
     caution(operation, "no-food-in-the-room", known ?? { rule: "nuisance-dust", values: {} }, of),
   ];

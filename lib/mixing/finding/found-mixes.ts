@@ -1,11 +1,13 @@
 /** Every mixture of a few colours and a white that comes near a colour: singles first, then pairs, then threes. */
 import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
-import { mixedLab, mixture } from "../../optics/mixtures/mixture.ts";
+import { labOf } from "../../optics/fit/fitted-drawdown-set.ts";
+import { mixedReading, mixture } from "../../optics/mixtures/mixture.ts";
 import type { LadderModel } from "../../optics/tints/ladder.ts";
 import { isStatement } from "../../quantities/statement.ts";
 import type { Mix } from "../mix.ts";
 import { mixableColours, type MixingRange } from "../mixing-range.ts";
+import { finishedSpectrum, type SeenAs } from "../prediction/seen-mix.ts";
 import { matchProblem, type MatchProblem } from "./match-problem.ts";
 import { matchedAmounts, SHARE_MIN, type MatchedAmounts } from "./matched-amounts.ts";
 import type { Target } from "./target.ts";
@@ -162,6 +164,7 @@ function nearestMix(
   return nearest;
 }
 
+/** As a target is given: a glossy film without its glare. */
 function fullLab(
   members: readonly number[],
   amounts: readonly number[],
@@ -174,5 +177,11 @@ function fullLab(
   const total = parts.reduce((sum, part) => sum + part.parts, 0);
   const mixed = mixture(parts);
   if (isStatement(mixed)) throw new Error(`Unreachable: ${mixed.rule} of colours that mix`);
-  return mixedLab(mixed, members[0] === 0 ? total / (amounts[0] ?? NaN) : Infinity);
+  const [first] = ladders;
+  if (first === undefined) throw new Error("Unreachable: a mixture of no colour");
+  const { geometry, surface } = first.fit;
+  const seenAs: SeenAs = { geometry, surface: surface.surface };
+  const massRatio = members[0] === 0 ? total / (amounts[0] ?? NaN) : Infinity;
+  const { grid, values } = finishedSpectrum(mixedReading(mixed, massRatio), seenAs, "glossy");
+  return labOf(grid, values);
 }

@@ -11,7 +11,7 @@ import type { MixingRange } from "../mixing-range.ts";
 import { mixFacts, type MixFacts } from "../prediction/mix-facts.ts";
 import { mixFilm } from "../prediction/mix-film.ts";
 import { predictedMix, type PredictedMix } from "../prediction/predicted-mix.ts";
-import { shownLab, type Shown } from "../prediction/seen-mix.ts";
+import { finishedSpectrum, shownLab, type Shown } from "../prediction/seen-mix.ts";
 import type { FoundMix } from "./found-mixes.ts";
 import type { Target } from "./target.ts";
 
@@ -94,7 +94,7 @@ export function judgedMix(found: FoundMix, target: Target, range: MixingRange): 
     ...found,
     p68,
     isWithin: found.deltaE00 <= p68,
-    shown: shownLab(prediction.lab),
+    shown: shownLab(found.lab),
     lamps: lampsOf(prediction, target, range.data.observer),
     facts: mixFacts(prediction.mass, range),
     ...(contrast === undefined ? {} : { contrast }),
@@ -102,10 +102,11 @@ export function judgedMix(found: FoundMix, target: Target, range: MixingRange): 
 }
 
 function lampsOf(
-  { spectrum }: PredictedMix,
+  prediction: PredictedMix,
   target: Target,
   observer: JudgingObserver,
 ): JudgedMix["lamps"] {
+  const spectrum = finishedSpectrum(prediction.spectrum, prediction, "glossy");
   if (target.spectrum === undefined)
     return { kind: "shifts", deltaE00: lamplight(spectrum, observer).deltaE00 };
   return { kind: "parts", deltaE00: metamerism(target.spectrum, spectrum, observer).index };

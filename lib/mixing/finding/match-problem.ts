@@ -7,12 +7,14 @@ import { surfaceForm, type SurfaceForm } from "../../optics/surface/surface.ts";
 import type { LadderModel } from "../../optics/tints/ladder.ts";
 import { internalOf, keptRatio } from "../../optics/tints/tint-reading.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
+import { glossyGeometry } from "../prediction/seen-mix.ts";
 import { labMetric, type LabMetric } from "./lab-metric.ts";
 import { smoothSpectrum } from "./smooth-spectrum.ts";
 import type { Target } from "./target.ts";
 
 export interface MatchProblem {
   readonly grid: WavelengthGrid;
+  /** Of a glossy film without its glare, as a target is given. */
   readonly form: SurfaceForm;
   readonly weights: SummationWeights;
   readonly white: { readonly X: number; readonly Y: number; readonly Z: number };
@@ -32,7 +34,7 @@ export function matchProblem(target: Target, ladders: readonly LadderModel[]): M
   const [first] = ladders;
   if (first === undefined) throw new RangeError("There is no colour; right would be at least one");
   const { grid, geometry, surface } = first.fit;
-  const form = surfaceForm(geometry, surface.surface);
+  const form = surfaceForm(glossyGeometry(geometry), surface.surface);
   const weights = summationWeights(grid, "D65/10");
   const { X, Y, Z } = labToXyz(target.lab, "D65/10");
   const read = target.spectrum && spectrumOnGrid(target.spectrum, grid)?.values;

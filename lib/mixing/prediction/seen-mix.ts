@@ -32,6 +32,11 @@ export interface SeenAs {
   readonly surface: SurfaceConstants;
 }
 
+/** How a glossy film is read without its glare, by an instrument of this geometry or one like it. */
+export function glossyGeometry(geometry: Geometry): Geometry {
+  return geometry === "45/0" ? "45/0" : "d/8 excluded";
+}
+
 /**
  * A reading as a glossy film without its glare, or as a matte one that throws its surface light to every side.
  * @source saunderson-1942
@@ -41,8 +46,8 @@ export function finishedSpectrum(
   { geometry, surface }: SeenAs,
   finish: SeenFinish,
 ): Spectrum {
-  const wanted: Geometry = finish === "matte" ? "d/8 included" : "d/8 excluded";
-  if (geometry === wanted || (finish === "glossy" && geometry === "45/0")) return spectrum;
+  const wanted: Geometry = finish === "matte" ? "d/8 included" : glossyGeometry(geometry);
+  if (geometry === wanted) return spectrum;
   const [from, to] = [surfaceForm(geometry, surface), surfaceForm(wanted, surface)];
   return {
     grid: spectrum.grid,

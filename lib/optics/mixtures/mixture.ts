@@ -191,6 +191,11 @@ export function mixedLab(mixed: Mixture, massRatio: number, left?: readonly numb
   return labOf(grid, values);
 }
 
+/** What the same reads, in the geometry of its colours' fits. */
+export function mixedReading(mixed: Mixture, massRatio: number): Spectrum {
+  return mixedSpectrum(mixed, massRatio, {});
+}
+
 function mixedSpectrum(
   { parts, readings }: Mixture,
   massRatio: number,

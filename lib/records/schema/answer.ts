@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { isoDate, longText, slug, text } from "./amount.ts";
+import { translations } from "./translations.ts";
 import { FAMILIES, ROOT_STANDINGS, THEMES } from "./terms.ts";
 
 /** A figure of a sheet: the colour's slug, then the figure's path as in the evidence of its sheet.json. */
@@ -89,5 +90,10 @@ export const answerSchema = z.strictObject({
         ),
     })
     .optional(),
+  translations: translations({
+    question: text,
+    summary: longText,
+    body: z.string().trim().min(1).max(20_000),
+  }),
 });
 export type AnswerRecord = z.infer<typeof answerSchema>;

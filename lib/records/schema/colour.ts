@@ -1,6 +1,7 @@
 import { z } from "zod";
-import { amountOf, ean, isoDate, name, slug, temperatureAmount, text } from "./amount.ts";
+import { amountOf, ean, isoDate, longText, name, slug, temperatureAmount, text } from "./amount.ts";
 import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
+import { translations } from "./translations.ts";
 import { tolerances } from "./tolerances.ts";
 import { drawdownForms, plainReading, readingForms } from "./reading-form.ts";
 import { within } from "./reach.ts";
@@ -137,5 +138,6 @@ export const colourSchema = z.strictObject({
     .optional()
     .describe("made no more from this day on: the sheet stays, and says what replaces it"),
   date: isoDate.optional(),
+  translations: translations({ name, notes: longText }),
 });
 export type ColourRecord = z.infer<typeof colourSchema>;

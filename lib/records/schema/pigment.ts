@@ -13,6 +13,7 @@ import {
 import { BENCH_TEST_USES } from "../../hazard/studio/bench-test.ts";
 import { BROWN_EARTHS } from "../../hazard/studio/manganese-dioxide.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
+import { translations } from "./translations.ts";
 import { within } from "./reach.ts";
 import { CATEGORIES, FAMILIES, FORMS } from "./terms.ts";
 
@@ -87,5 +88,6 @@ export const pigmentSchema = z.strictObject({
   supplier: privateKey(text).optional().describe("kept in the records, not published"),
   date: isoDate.optional(),
   note: longText.optional(),
+  translations: translations({ name, whatItIs: longText }),
 });
 export type PigmentRecord = z.infer<typeof pigmentSchema>;

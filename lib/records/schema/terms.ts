@@ -35,6 +35,8 @@ export const RECORD_METALS = [...METALS, "zirconium", "calcium", "zinc"] as cons
 export const ACUTE_ROUTES = ["oral", "dermal", "dust", "vapour"] as const;
 export const MARKETS = ["EU", "GB", "NI", "US", "other"] as const;
 export const LANGUAGES = ["en", "fr", "de", "es"] as const;
+/** Languages that pages and papers are written in: each has its folder in lib/words. */
+export const PAGE_LANGUAGES = ["en"] as const satisfies readonly (typeof LANGUAGES)[number][];
 export const FORMS = ["masstone", "tint"] as const;
 export const CATEGORIES = ["I", "II", "III", "IV", "V"] as const;
 export const GROUNDS = ["black", "white"] as const;
@@ -64,6 +66,7 @@ export type VehicleKind = (typeof VEHICLE_KINDS)[number];
 export type Market = (typeof MARKETS)[number];
 export type Theme = (typeof THEMES)[number];
 export type Language = (typeof LANGUAGES)[number];
+export type PageLanguage = (typeof PAGE_LANGUAGES)[number];
 
 /** Whose eyes judge what lamplight does. */
 export const OBSERVERS = ["CIE 1964", "CIE 2006"] as const;

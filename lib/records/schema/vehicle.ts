@@ -2,6 +2,7 @@ import { z } from "zod";
 import { amountOf, isoDate, longText, name, privateKey, webAddress } from "./amount.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
 import { within } from "./reach.ts";
+import { translations } from "./translations.ts";
 import { DRIER_METALS, OILS, VEHICLE_KINDS } from "./terms.ts";
 
 /** An oil, medium, drier or thinner: content/vehicles/SLUG.yaml. */
@@ -24,5 +25,6 @@ export const vehicleSchema = z.strictObject({
   kinematicViscosityMm2PerS: within("viscosityMm2PerS").optional().describe("at 40 degrees C"),
   safetyDataSheet: webAddress.optional(),
   date: isoDate.optional(),
+  translations: translations({ name, whatItIs: longText }),
 });
 export type VehicleRecord = z.infer<typeof vehicleSchema>;

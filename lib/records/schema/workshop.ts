@@ -6,6 +6,7 @@ import {
   FRAMES,
   GEOMETRIES,
   LANGUAGES,
+  PAGE_LANGUAGES,
   MARKETS,
   OBSERVERS,
   PAPERS,
@@ -14,7 +15,23 @@ import {
 } from "./terms.ts";
 import { spectralReading, surface } from "./reading-form.ts";
 import { tolerances } from "./tolerances.ts";
+import { translations } from "./translations.ts";
 import { LEAST_UNCERTAINTY, within } from "./reach.ts";
+
+/** A size that bears the name of an earlier one is told at its own line. */
+function namedOnce(
+  sizes: readonly { readonly name: string }[],
+  context: z.core.$RefinementCtx,
+): void {
+  sizes.forEach(({ name: own }, i) => {
+    if (sizes.findIndex(({ name: other }) => other === own) < i)
+      context.addIssue({
+        code: "custom",
+        path: [i, "name"],
+        message: "a name that no other size has",
+      });
+  });
+}
 
 /** Who, where sold, in which languages: content/workshop.yaml. */
 export const workshopSchema = z.strictObject({
@@ -30,25 +47,25 @@ export const workshopSchema = z.strictObject({
   telephone: text.optional().describe("of the supplier, as a label gives it"),
   markets: z.array(z.enum(MARKETS)).min(1).optional(),
   languages: z.array(z.enum(LANGUAGES)).min(1).optional(),
+  pageLanguages: z
+    .array(z.enum(PAGE_LANGUAGES))
+    .min(1)
+    .refine((languages) => new Set(languages).size === languages.length, "each language once")
+    .optional()
+    .describe("of pages and papers, the first at the site's own address; without it English"),
   frame: z.enum(FRAMES).optional(),
   poisonCentre: text.optional(),
   paper: z.enum(PAPERS).optional(),
   cards: z
     .array(cardSize)
     .min(1)
-    .refine(
-      (sizes) => new Set(sizes.map(({ name }) => name)).size === sizes.length,
-      "names that are each given once",
-    )
+    .superRefine(namedOnce)
     .optional()
     .describe("sizes of shelf cards, the leading one first; without it 90x55, 105x74 and a strip"),
   labels: z
     .array(packageLabel)
     .min(1)
-    .refine(
-      (sizes) => new Set(sizes.map(({ name }) => name)).size === sizes.length,
-      "names that are each given once",
-    )
+    .superRefine(namedOnce)
     .optional()
     .describe("labels to stick, one a size of tube or jar"),
   currency: z
@@ -114,5 +131,6 @@ export const workshopSchema = z.strictObject({
     })
     .optional()
     .describe("what holds for all readings that do not say otherwise"),
+  translations: translations({ about: longText }),
 });
 export type WorkshopRecord = z.infer<typeof workshopSchema>;

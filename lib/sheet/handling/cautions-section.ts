@@ -1,3 +1,4 @@
+import { labelLanguages } from "../../records/label-languages.ts";
 import { labelElements, type LabelElements } from "../../hazard/label/label-elements.ts";
 import {
   marketRulings,
@@ -37,7 +38,7 @@ export function cautionsSection(
     label === undefined ? printedElements(workedOut) : statedElements(label),
     workedOut,
     ingredients,
-    workshop.languages ?? ["en"],
+    labelLanguages(workshop),
     records.hazardKnowledge,
   );
   const dryPigment = parts.map(({ slug }) => dryPigmentPart(slug, records));

@@ -1,3 +1,4 @@
+import { labelLanguages } from "../../records/label-languages.ts";
 import { suppliersTraces } from "../../hazard/label/supplier-label.ts";
 import type { HazardFrame, PaintForm } from "../../hazard/classify/frame.ts";
 import { labelElements, type LabelElements } from "../../hazard/label/label-elements.ts";
@@ -73,7 +74,7 @@ function handledPart(
     { ...printed, supplemental },
     elements,
     ingredients,
-    workshop.languages ?? ["en"],
+    labelLanguages(workshop),
     hazardKnowledge,
     // Whoever reads its label is told of substances, which a trade name is not.
     { elements: reckonedFrom(components), ingredients: components },

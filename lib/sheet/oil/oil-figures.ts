@@ -55,6 +55,13 @@ export const OIL = section({
   paintDensityGPerCm3: quantity({ ...DENSITY, word: "paintDensity" }),
   /** Share of the wet paint's mass that is dry pigment: between a ratio of paints and one of pigments. */
   pigmentMassFraction: quantity({ ...SHARE, word: "pigmentMassFraction" }),
+  /** Dry pigment in a millilitre from the tube. */
+  pigmentGPerMl: quantity({
+    unit: "g/ml",
+    kind: "significant",
+    digits: 2,
+    word: "pigmentByVolume",
+  }),
   /** Share of the wet paint's volume that stays in the film. */
   volumeSolids: quantity({ ...SHARE, word: "volumeSolids" }),
   finish: word("finish"),

@@ -65,7 +65,7 @@ export function oilSection(
     { cpvc, factor: opened.factor },
     (v) => effectiveCpvc(v.cpvc, v.factor),
   );
-  const { pvc, paintDensity, pigmentMassFraction, volumeSolids } = paintVolumes(
+  const { pvc, paintDensity, pigmentMassFraction, pigmentGPerMl, volumeSolids } = paintVolumes(
     { oilIndex, oilDensity, pigmentDensity },
     additions,
   );
@@ -102,6 +102,7 @@ export function oilSection(
     ...packing,
     paintDensityGPerCm3: paintDensity,
     pigmentMassFraction,
+    pigmentGPerMl,
     volumeSolids,
     finish: finish.figure,
     gloss60,

@@ -14,6 +14,7 @@ export interface PaintVolumes {
   readonly pvc: Figure<Quantity>;
   readonly paintDensity: Figure<Quantity>;
   readonly pigmentMassFraction: Figure<Quantity>;
+  readonly pigmentGPerMl: Figure<Quantity>;
   readonly volumeSolids: Figure<Quantity>;
 }
 
@@ -63,6 +64,15 @@ export function paintVolumes(paint: PaintInputs, additions: readonly AdditionPar
           additions.reduce((sum, { slug }) => sum + at(v, `percent ${slug}`) / 100, 1) *
           at(v, "oilIndex");
         return 100 / (100 + massG);
+      },
+    ),
+    pigmentGPerMl: derivedFigure(
+      { name: "mass of dry pigment / volume of all that is in it", unit: "g/ml" },
+      inputs(paint, additions),
+      (v) => {
+        const parts = components(v, additions);
+        const massG = parts.reduce((sum, one) => sum + one.massG, 0);
+        return (paintDensityGPerCm3(parts) * parts[0].massG) / massG;
       },
     ),
     volumeSolids: derivedFigure(

@@ -84,6 +84,7 @@ export const FIGURES = {
   effectiveReducedPvc: "PVC over effective CPVC",
   paintDensity: "Density of the paint",
   pigmentMassFraction: "Pigment of the paint, by mass",
+  pigmentByVolume: "Pigment in a millilitre of paint",
   finish: "Finish",
   gloss60: "Gloss at 60\u00b0",
   finenessOfGrind: "Fineness of grind",

@@ -205,6 +205,26 @@ export const LOT_PAGES = {
     },
     none: "Nothing can be weighed out:",
   },
+  labels: {
+    heading: "Labels to stick",
+    description: "Labels of the workshop for tubes and jars.",
+    lead: "One label of each colour in each size that it is put up in, at real size. A label is a draft for whoever signs it: the law of each market decides what it has to carry.",
+    sections: {
+      print: "To print",
+      refused: "Without a label",
+      remarks: "To know of those that are printed",
+    },
+    list: "Colour, size, and why",
+    caption: "Labels by size",
+    columns: { size: "Size", measures: "Label, mm", colours: "Colours" },
+    measures: (width: number, height: number) => `${width} \u00d7 ${height}`,
+    pdf: (pages: number) =>
+      `labels.pdf, ${pages} ${pages === 1 ? "page" : "pages"}, to print at full size`,
+    none: "workshop.yaml gives no labels: a list of { name, kind, ml } says which there are.",
+    nothing: "No colour that is put up in one of these sizes has a label yet.",
+    command:
+      "For one lot, and as many as tubes were filled: npm run labels -- --lot NUMBER --copies 24.",
+  },
   trials: {
     heading: "Trials",
     lead: "Exposures and drying trials as far as they have gone.",

@@ -294,6 +294,7 @@ export const MIXING_PAGES = {
     levelName: (L: number) => `L* ${L}`,
     share: (shares: readonly string[]) =>
       `Of what the whole range reaches, yours reach ${listed(shares)}.`,
+    shown: (white: string, L: number) => `Mixed with ${within(white)}; the map at L* ${L}.`,
     shareAt: (share: string, L: number) => `${share} at L* ${L}`,
     unlike: (names: readonly string[], white: string) =>
       `${listed(names)}: not tried in ${within(white)} or read otherwise, so not counted in what is reached.`,

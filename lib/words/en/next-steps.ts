@@ -46,7 +46,11 @@ export const NEXT_STEPS = {
     ].join(", "),
   hours: (hours: number) => (hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`),
   file: (kind: keyof typeof RECORD, slug: string) => `${RECORD[kind]}/${slug}.${ENDING[kind]}`,
+  /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */
+  reprintsUnknown:
+    "Which shelf cards are to be printed again is known where the build is told what they said when they were printed last: --since with the manifest.json kept of then.",
   dueLines: {
+    reprint: (changes: readonly string[]) => `Shelf card to print again: ${changes.join("; ")}`,
     "old-paper": (date: string) =>
       `Its hazards are of ${date}, more than three years ago: ask the supplier for the safety data sheet of today`,
     trial: (date: string) => `To be looked at on ${date}`,

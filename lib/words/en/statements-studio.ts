@@ -40,6 +40,8 @@ export const STUDIO_WORDINGS: WordingsOf<StudioStatement> = {
     `Anyone who is or may become pregnant, or is nursing, keeps away from ${it(v)}.`,
   "workplace-lead-rules": (v) =>
     `The workplace rules on lead apply to ${it(v)}; local codes and licensed practice come first.`,
+  "work-clothes-apart": (v) =>
+    `Clothes worn for ${pigments(v)} stay in the workshop: change before going home, wash them apart, and neither shake nor blow the dust out.`,
   "children-keep-away": (v) => `Keep children away from ${it(v)}.`,
   "no-food-in-the-room": (v) => `No eating, drinking or smoking in the room with ${it(v)}.`,
   "no-food-no-brush-in-mouth": () =>

@@ -4,7 +4,7 @@ export const WORKSHOP_PAGES = {
   lead: "For the workshop alone: costs, suppliers, batches, replies and labels in draft. None of it stands on the public site.",
   name: (workshop: string) => `${workshop}, the workshop`,
   notice: "Not published",
-  nav: { colours: "Colours", lots: "Lots", trials: "Trials", answers: "Replies" },
+  nav: { colours: "Colours", lots: "Lots", labels: "Labels", trials: "Trials", answers: "Replies" },
   home: {
     colours: "Colours",
     coloursCaption: "What a batch costs, and how much of a sheet is still open",
@@ -31,6 +31,7 @@ export const WORKSHOP_PAGES = {
       batch: "A batch",
       costs: "Costs and suppliers",
       gaps: "Not stated",
+      answers: "What customers ask",
       label: "Label text",
       reply: "A reply to send",
       lots: "Lots",

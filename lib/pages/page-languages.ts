@@ -1,0 +1,16 @@
+import type { Language, PageLanguage } from "../records/schema/terms.ts";
+import type { WorkshopRecord } from "../records/schema/workshop.ts";
+
+type Workshop = Pick<WorkshopRecord, "pageLanguages">;
+
+/** Languages of the pages, that of the records first. */
+export function pageLanguages({
+  pageLanguages: [first = "en", ...others] = ["en"],
+}: Workshop): readonly [PageLanguage, ...PageLanguage[]] {
+  return [first, ...others];
+}
+
+/** Where the pages of a language lie below the site's root: the first language's at the root itself, others in a folder of their own. */
+export function languageFolder(language: Language, workshop: Workshop): string {
+  return language === pageLanguages(workshop)[0] ? "" : `${language}/`;
+}

@@ -1,0 +1,88 @@
+import type { Answer, Checked, Colour, Records } from "./records.ts";
+import type { Language } from "./schema/terms.ts";
+
+/**
+ * The records as a page in a language tells them: names and texts translated where the record holds
+ * a translation, and else in the workshop's own language.
+ * @param own language that the records are written in.
+ */
+export function recordsIn(records: Records, language: Language, own: Language): Records {
+  if (language === own) return records;
+  return {
+    ...records,
+    workshop: {
+      ...records.workshop,
+      about: records.workshop.translations?.[language]?.about ?? records.workshop.about,
+    },
+    pigments: translated(records.pigments, language),
+    vehicles: translated(records.vehicles, language),
+    colours: mapped(records.colours, (colour) => colourIn(colour, language, own)),
+    answers: mapped(records.answers, (answer) => answerIn(answer, language, own)),
+  };
+}
+
+/** Whether a language gives pigments, oils or colours names or texts of its own, which then stand in the figures of sheets. */
+export function changesSheets(records: Records, language: Language): boolean {
+  return [records.pigments, records.vehicles, records.colours].some((all) =>
+    [...all.values()].some(({ record }) => record.translations?.[language] !== undefined),
+  );
+}
+
+interface NamedRecord {
+  readonly name: string;
+  readonly whatItIs?: string | undefined;
+  readonly translations?:
+    | {
+        readonly [L in Language]?:
+          | {
+              readonly name?: string | undefined;
+              readonly whatItIs?: string | undefined;
+            }
+          | undefined;
+      }
+    | undefined;
+}
+
+function translated<R extends NamedRecord>(
+  all: ReadonlyMap<string, Checked<R>>,
+  language: Language,
+): ReadonlyMap<string, Checked<R>> {
+  return mapped(all, (one) => {
+    const { name, whatItIs } = one.record.translations?.[language] ?? {};
+    return {
+      ...one,
+      record: {
+        ...one.record,
+        name: name ?? one.record.name,
+        whatItIs: whatItIs ?? one.record.whatItIs,
+      },
+    };
+  });
+}
+
+function colourIn(colour: Colour, language: Language, own: Language): Colour {
+  const { name, notes } = colour.record.translations?.[language] ?? {};
+  return {
+    ...colour,
+    record: { ...colour.record, name: name ?? colour.record.name },
+    ...(notes === undefined ? { notesLanguage: own } : { notes }),
+  };
+}
+
+/** An answer is translated whole or not at all: half of each would be read by nobody. */
+function answerIn(answer: Answer, language: Language, own: Language): Answer {
+  const texts = answer.record.translations?.[language];
+  if (texts?.question === undefined || texts.summary === undefined || texts.body === undefined)
+    return { ...answer, language: own };
+  const { question, summary, body } = texts;
+  return {
+    ...answer,
+    record: { ...answer.record, question, summary },
+    body,
+    bodyLine: answer.place(["translations", language, "body"]).line + 1,
+  };
+}
+
+function mapped<T>(all: ReadonlyMap<string, T>, change: (one: T) => T): ReadonlyMap<string, T> {
+  return new Map([...all].map(([slug, one]) => [slug, change(one)]));
+}

@@ -1,0 +1,96 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { amountEnds } from "./amount-ends.ts";
+import { filmThicknessFault } from "./film-thickness.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
+import type { VehicleRecord } from "./schema/vehicle.ts";
+
+/** Metal in a drier as sold [%] past which no drier goes: lead, the most, up to 36. Common practice. */
+const MOST_DRIER_METAL_PERCENT = 40;
+/** Grain [um] from which on few pigments are ground so coarse: azurite, malachite, smalt. Common practice. */
+const COARSE_GRAIN_UM = 20;
+/** Of flammable liquids, by their statement [degrees C, closed cup]: from and below or up to. @source clp-1272-2008-memory */
+const FLASH_POINTS: Readonly<Record<string, readonly [from: number, to: number, words: string]>> = {
+  H224: [-Infinity, 23, "below 23 C"],
+  H225: [-Infinity, 23, "below 23 C"],
+  H226: [23, 60, "23 to 60 C"],
+};
+
+/** Figures that are most likely given in another unit, where no figure beside them says so. */
+export function unitSlips({ workshop, vehicles }: ParsedFiles): Diagnostic[] {
+  const um = workshop?.record.filmThicknessUm;
+  const film = um === undefined ? undefined : filmThicknessFault(um);
+  return [
+    ...(workshop === undefined || film === undefined
+      ? []
+      : [{ ...film, place: workshop.yaml.place(["filmThicknessUm"]) }]),
+    ...[...vehicles.values()].flatMap((one) => [...flashFaults(one), ...metalFaults(one)]),
+  ];
+}
+
+/** To be looked at again: a grain as coarse as sand, which most likely was given in nm. */
+export function grainNotes({ pigments }: ParsedFiles): Diagnostic[] {
+  return [...pigments.values()].flatMap(({ record, yaml }): Diagnostic[] => {
+    const [least] = amountEnds(record.particle?.sizeUm, ["particle", "sizeUm"]);
+    if (least === undefined || least.value < COARSE_GRAIN_UM) return [];
+    return [
+      {
+        severity: "note",
+        rule: "records/grain",
+        place: yaml.place(least.path),
+        message: `A grain of ${least.value} um is coarser than all but a few pigments, such as azurite`,
+        actual: `${least.value} um`,
+        expected: `under ${COARSE_GRAIN_UM} um`,
+        hint: `${Number((least.value / 1000).toPrecision(3))} um if it was given in nm`,
+      },
+    ];
+  });
+}
+
+/** A flash point that its own hazard statement rules out. */
+function flashFaults({ record, yaml }: Parsed<VehicleRecord>): Diagnostic[] {
+  const { flashPointC, hazards = [] } = record;
+  const stated =
+    hazards
+      .map((hazard) => (typeof hazard === "string" ? hazard : hazard.statement))
+      .find((statement) => Object.hasOwn(FLASH_POINTS, statement)) ?? "";
+  const [from, to, words] = FLASH_POINTS[stated] ?? [-Infinity, Infinity, ""];
+  if (flashPointC === undefined || (flashPointC >= from && flashPointC <= to)) return [];
+  const celsius = ((flashPointC - 32) * 5) / 9;
+  return [
+    {
+      severity: "warning",
+      rule: "records/flash-point",
+      place: yaml.place(["flashPointC"]),
+      message: `A flash point of ${flashPointC} C is not that of a liquid with ${stated}, which is ${words}`,
+      actual: `${flashPointC} C`,
+      expected: words,
+      ...(celsius >= from && celsius <= to
+        ? { hint: `${Math.round(celsius)} C if it was given in degrees Fahrenheit` }
+        : {}),
+      source: "clp-1272-2008-memory",
+    },
+  ];
+}
+
+function metalFaults({ record, yaml }: Parsed<VehicleRecord>): Diagnostic[] {
+  if (record.kind !== "drier") return [];
+  return [
+    { percent: record.metalPercent, path: ["metalPercent"] },
+    ...(record.metals ?? []).map(({ percent }, i) => ({ percent, path: ["metals", i, "percent"] })),
+  ].flatMap(({ percent, path }): Diagnostic[] =>
+    percent === undefined || percent < MOST_DRIER_METAL_PERCENT
+      ? []
+      : [
+          {
+            severity: "warning",
+            rule: "records/drier-metal",
+            place: yaml.place(path),
+            message: `No drier is sold with ${percent} % of one metal: all have less than ${MOST_DRIER_METAL_PERCENT} %`,
+            actual: `${percent} %`,
+            expected: `less than ${MOST_DRIER_METAL_PERCENT} %`,
+            hint: `${percent / 10} %, if the decimal point slipped`,
+          },
+        ],
+  );
+}

@@ -1,0 +1,65 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { loadRecords } from "../records/load-records.ts";
+import { keptParsers } from "../records/kept-parsers.ts";
+import { claimsAs } from "./claim-severity.ts";
+import { earlierCards } from "./earlier-manifest.ts";
+import { allLanguages, inOneFolder } from "./one-folder.ts";
+import { latestDate, printedDate } from "./printed-date.ts";
+import { printedSite } from "./printed-site.ts";
+import { siteOf } from "./site-of-records.ts";
+import type { SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
+import type { TheoryCache } from "./cache-folder.ts";
+import { writeSite } from "./write-site.ts";
+
+/** Of one folder's site that is made again and again only what was edited is parsed. */
+const parsers = keptParsers();
+
+/**
+ * Write the whole site and the workshop's pages of a content folder into a folder each, unless something found in the records stops it.
+ */
+export async function madeSite(
+  { contentDir, date, strict, claims, dir, workshopDir, kind, earlierDir, since }: SiteTask,
+  cache: TheoryCache,
+  tell: SiteTelling,
+): Promise<SiteReport> {
+  const diagnostics: Diagnostic[] = [];
+  const isStopped = (found: readonly Diagnostic[]): boolean => {
+    diagnostics.push(...found);
+    tell.complaints(found);
+    return found.some(({ severity }) => severity === "error" || (strict && severity === "warning"));
+  };
+  const stopped = (): SiteReport => ({ diagnostics, sheetCount: undefined });
+
+  const printedCards = since === undefined ? undefined : earlierCards(since);
+  const { records, diagnostics: ofRecords } = loadRecords(
+    contentDir,
+    process.cwd(),
+    latestDate(date),
+    parsers,
+  );
+  if (isStopped(ofRecords) || records === undefined) return stopped();
+  const sheets = records.colours.size === 1 ? "1 sheet" : `${records.colours.size} sheets`;
+  tell.progress(`working out ${sheets}`);
+  const {
+    site: onScreen,
+    workshop,
+    warnings: ofSheets,
+  } = siteOf(records, printedDate(date, records.newestDate), cache);
+  const ofCards =
+    kind === "paper"
+      ? allLanguages(onScreen).flatMap(({ prints }) => prints?.laidOut().warnings ?? [])
+      : [];
+  if (isStopped([...claimsAs(claims, ofSheets), ...ofCards])) return stopped();
+  if (kind === "paper") tell.progress(`printing ${sheets}`);
+  const printed = kind === "paper" ? printedSite(onScreen, earlierDir, cache).site : onScreen;
+  const site = inOneFolder(printed, records.workshop.siteAddress);
+  tell.progress(`writing ${site.pages.length} pages`);
+  await writeSite(site, dir, kind);
+  await writeSite(
+    workshop({ isPrinted: kind === "paper", printedCards }),
+    workshopDir,
+    kind,
+    "workshop",
+  );
+  return { diagnostics, sheetCount: site.sheetCount };
+}

@@ -1,0 +1,74 @@
+import type { Block } from "../blocks/block.ts";
+import type { WorkshopPageView } from "../blocks/page-kinds.ts";
+import { section, statement } from "../blocks/section-blocks.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import type { RangeLabels } from "../print/range-labels.ts";
+import type { CellView } from "../present/views.ts";
+import { workshopHead } from "./workshop-frame.ts";
+
+export const LABELS_PDF = "labels/labels.pdf";
+
+/** Labels of the whole range, one of each, with their PDF where one was drawn. */
+export interface LabelMatter extends RangeLabels {
+  readonly pdf?: { readonly pages: number };
+}
+
+/** Labels to stick: the PDF, what is on it, and what is to be known of it or stands in the way of more. */
+export function labelsPage(context: PageContext, matter: LabelMatter): WorkshopPageView {
+  const { words } = context;
+  const { labels: text } = words.pages.lots;
+  const sections = [
+    ...section("print", text.sections.print, printBlocks(context, matter)),
+    ...section("refused", text.sections.refused, listed(matter.refusals, text.list)),
+    ...section("remarks", text.sections.remarks, listed(matter.remarks, text.list)),
+  ];
+  return {
+    kind: "workshop",
+    ...workshopHead(context, text.heading, text.description),
+    lead: [text.lead],
+    contents: sections.map(({ id, heading }) => ({ text: heading, href: `#${id}` })),
+    sections,
+  };
+}
+
+function printBlocks({ words, records }: PageContext, { runs, pdf }: LabelMatter): Block[] {
+  const { labels: text } = words.pages.lots;
+  if (records.workshop.labels === undefined) return [statement(text.none)];
+  return [
+    ...(runs.length === 0
+      ? [statement(text.nothing)]
+      : [
+          {
+            kind: "table" as const,
+            table: {
+              caption: text.caption,
+              columns: [
+                { head: text.columns.size },
+                { head: text.columns.measures },
+                { head: text.columns.colours },
+              ],
+              rows: runs.map(({ size, labels }): CellView[] => [
+                { text: size.name },
+                { text: text.measures(size.widthMm, size.heightMm) },
+                { text: labels.map(({ name }) => name).join(", ") },
+              ]),
+            },
+          },
+        ]),
+    ...(pdf === undefined
+      ? []
+      : [
+          {
+            kind: "links" as const,
+            links: [{ text: text.pdf(pdf.pages), href: LABELS_PDF.replace("labels/", "") }],
+          },
+        ]),
+    statement(text.command, "note"),
+  ];
+}
+
+function listed(lines: readonly string[], heading: string): Block[] {
+  return lines.length === 0
+    ? []
+    : [{ kind: "list", list: { heading, items: lines.map((text) => ({ text: `${text}.` })) } }];
+}
