@@ -25,7 +25,7 @@ export const DRIFT_RULES = {
   /** Shift in a*b* under which the colour only grows lighter (or darker). */
   hueShiftMin: 1,
   /** C*ab from which a colour has a hue of its own: what then moves mostly to or from neutral changes its chroma. */
-  ownHueFrom: 10,
+  ownHueFrom: 20,
 } as const;
 
 /** What a loss moves: in D65/10. */
