@@ -119,10 +119,22 @@ function written(
     );
   }
   say(place);
-  say(
-    `masstone: { reading: ${name}, column: ${JSON.stringify(readings.samples[0]?.name ?? "")}, scale: factor${geometryText(geometry, contentDir)} }`,
-  );
+  const further = `scale: factor${geometryText(geometry, contentDir)}`;
+  for (const [first = "", ...again] of drawdowns(readings.samples.map((sample) => sample.name)))
+    say(
+      `{ reading: ${name}, column: ${again.length === 0 ? JSON.stringify(first) : `[${[first, ...again].map((one) => JSON.stringify(one)).join(", ")}]`}, ${further} }`,
+    );
   return 0;
+}
+
+/** Samples by drawdown: names that differ in a last number alone are one that was made or read again. */
+function drawdowns(names: readonly string[]): string[][] {
+  const groups = new Map<string, string[]>();
+  for (const name of names) {
+    const drawdown = name.replace(/[\s_-]+\d+$/, "");
+    groups.set(drawdown, [...(groups.get(drawdown) ?? []), name]);
+  }
+  return [...groups.values()];
 }
 
 /** Left out where workshop.yaml says it of all readings. */

@@ -53,14 +53,18 @@ export interface Correction {
 
 /** More of another paint than this share [1] makes another colour. Our own limit. */
 export const MOST_SHARE = 0.25;
+/** Another lot is the same colour: the one that is off may go into it. */
+export const MOST_SHARE_OF_LOT = 0.75;
 /** What the scales and the strength of the paint that is added may be off by [1]. Our own estimate. */
 const DOSE_SPREAD = 0.05;
+/** So many whites, extenders, colours or lots are proposed: a choice among kinds. */
+const MOST_OF_A_KIND = 2;
 const COARSE_STEPS = 50;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
  * The dose of a candidate that brings masstone and let-down nearest to the standard's: least root mean
- * square of the two Delta-E00 over shares of 0 to {@link MOST_SHARE} of the mixed paint.
+ * square of the two Delta-E00 over shares of 0 to {@link MOST_SHARE} of the mixed paint, of another lot to {@link MOST_SHARE_OF_LOT}.
  *
  * @returns undefined when none of it is best.
  * @source walowit-1987, kubelka-munk-1931 : coefficients of a mixture add by mass of paint
@@ -71,17 +75,15 @@ export function correctionWith(lot: OffLot, candidate: Candidate): Correction | 
     const { masstoneDeltaE00, letDownDeltaE00 } = predictedAt(lot, candidate.paint, share, target);
     return Math.hypot(masstoneDeltaE00, letDownDeltaE00);
   };
-  const shares = Array.from(
-    { length: COARSE_STEPS + 1 },
-    (_, i) => (i / COARSE_STEPS) * MOST_SHARE,
-  );
+  const most = candidate.kind === "lot" ? MOST_SHARE_OF_LOT : MOST_SHARE;
+  const shares = Array.from({ length: COARSE_STEPS + 1 }, (_, i) => (i / COARSE_STEPS) * most);
   const misses = shares.map(miss);
   const best = misses.indexOf(Math.min(...misses));
-  const step = MOST_SHARE / COARSE_STEPS;
+  const step = most / COARSE_STEPS;
   const share = leastAt(
     miss,
     Math.max(at(shares, best) - step, 0),
-    Math.min(at(shares, best) + step, MOST_SHARE),
+    Math.min(at(shares, best) + step, most),
   );
   if (!(share > 1e-4 && miss(share) < miss(0))) return undefined;
   const spread = Math.max(DOSE_SPREAD, candidate.spread ?? 0);
@@ -112,7 +114,7 @@ export function correctionWith(lot: OffLot, candidate: Candidate): Correction | 
   };
 }
 
-/** The best corrections of several candidates, the nearest to the standard first; only such as at least halve what is off. */
+/** The best corrections of several candidates, the nearest to the standard first; only such as at least halve what is off, and two of a kind at most. */
 export function corrections(
   lot: OffLot,
   candidates: readonly Candidate[],
@@ -128,6 +130,13 @@ export function corrections(
     }))
     .filter(({ left }) => left <= now / 2)
     .toSorted((one, other) => one.left - other.left)
+    .filter(
+      ({ correction: { candidate } }, i, sorted) =>
+        sorted
+          .slice(0, i)
+          .filter(({ correction: before }) => before.candidate.kind === candidate.kind).length <
+        MOST_OF_A_KIND,
+    )
     .slice(0, most)
     .map(({ correction }) => correction);
 }

@@ -40,6 +40,8 @@ interface Attempt {
   readonly columns: number;
   /** Where the symbol stands, of a label that has all on one side. */
   readonly place: (typeof PLACES)[number];
+  /** Whether no word may be broken. */
+  readonly areWordsWhole: boolean;
 }
 
 /** From the edge to anything that may not be cut, and between columns [mm]. */
@@ -106,8 +108,12 @@ function attempts({ ml, xHeightMm }: PackageSize): Attempt[] {
     { pictogramMm: leastPictogramMm, xHeightMm, namePt: 9, runIn: true },
   ];
   return types.flatMap((type) =>
-    [1, 2, 3].flatMap((columns) =>
-      FRONTS.flatMap((front) => PLACES.map((place) => ({ ...type, front, columns, place }))),
+    [true, false].flatMap((areWordsWhole) =>
+      [1, 2, 3].flatMap((columns) =>
+        FRONTS.flatMap((front) =>
+          PLACES.map((place) => ({ ...type, front, columns, place, areWordsWhole })),
+        ),
+      ),
     ),
   );
 }
@@ -139,7 +145,11 @@ function tubeFaces(
     between: bottomMm - topMm < (symbol?.heightMm ?? 0) ? 0 : Infinity,
   }[place];
   if (last === undefined || (symbol !== undefined && symbol.widthMm > symbolMm)) return undefined;
-  const front = flowed(frontItems(content, attempt, frontMm), [
+  const facts = frontItems(content, attempt, frontMm);
+  const law = cautionItems(content, attempt);
+  if (attempt.areWordsWhole && (widestWordMm(facts) > frontMm || widestWordMm(law) > last.widthMm))
+    return undefined;
+  const front = flowed(facts, [
     {
       xMm: SAFE_MM,
       topMm,
@@ -148,7 +158,7 @@ function tubeFaces(
     },
   ]);
   const cautions = flowed(
-    cautionItems(content, attempt),
+    law,
     columns.map((column) =>
       column === last && place === "under the statements"
         ? { ...column, bottomMm: bottomMm - takenMm }
@@ -255,6 +265,18 @@ function band({ swatch, name }: PackageLabelContent, widthMm: number, bandMm: nu
   ];
 }
 
+/** The longest word that is not parted at a blank or a hyphen [mm]. */
+function widestWordMm(items: readonly FlowItem[]): number {
+  return Math.max(
+    0,
+    ...items.flatMap((item) =>
+      item.kind === "text"
+        ? item.text.split(/[ -]/).map((word) => measureText(word, item.face, item.sizePt))
+        : [],
+    ),
+  );
+}
+
 function columnsOf(area: Column, count: number): Column[] {
   const widthMm = (area.widthMm - (count - 1) * BETWEEN_MM) / count;
   return Array.from({ length: count }, (_, i) => ({
@@ -293,7 +315,11 @@ function frontItems(
     },
     ...facts.map((fact, i) => item(fact, i === 0 ? 1.8 : PARAGRAPH_MM)),
     item(
-      [contents, ...(price === undefined ? [] : [price]), ...(runIn ? [lot] : [])].join(" \u00b7 "),
+      [
+        contents,
+        ...(price === undefined ? [] : [price]),
+        ...(runIn ? [lot.replaceAll(" ", "\u00a0")] : []),
+      ].join(" \u00b7 "),
       1.8,
       "sans bold",
     ),

@@ -3,7 +3,7 @@ import type { PageContext } from "../pages/page-context.ts";
 import { labelModel } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
 import { isKnown } from "../quantities/figure.ts";
-import { isInterval } from "../quantities/interval.ts";
+import { isInterval, midpoint } from "../quantities/interval.ts";
 import type { Records } from "../records/records.ts";
 import { isOffered } from "../sheet/handling/offer-section.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
@@ -17,7 +17,8 @@ const COLUMNS = {
   id: ({ sheet, size }) => (size === undefined ? sheet.slug : `${sheet.slug}-${size.ml}-ml`),
   name: ({ sheet }) => sheet.name,
   size_ml: ({ size }) => size?.ml,
-  net_weight_g: netWeightG,
+  net_weight_g: (row) => netWeight(row)?.grams,
+  net_weight_standing: (row) => netWeight(row)?.standing,
   pigments: ({ sheet }) =>
     sheet.pigments
       .map(({ name, colourIndexName }) =>
@@ -93,14 +94,21 @@ export function catalogueCsv(
   );
 }
 
-/** Of the paint alone [g], whole; an estimate is no weight that a parcel could be reckoned by. */
-function netWeightG({ sheet, size }: Row): number | undefined {
+/** Of the paint alone [g], whole, with what it rests on; of an estimate the middle, and its ends beside it. */
+function netWeight({
+  sheet,
+  size,
+}: Row): { readonly grams: number; readonly standing: string } | undefined {
   const held = sheet.fill.fillings
     .find(({ packing }) => packing === "paint")
     ?.holds.find(({ ml }) => ml === size?.ml)?.massG;
-  return held === undefined || !isKnown(held) || isInterval(held.value)
-    ? undefined
-    : Math.round(held.value);
+  if (held === undefined || !isKnown(held)) return undefined;
+  return isInterval(held.value)
+    ? {
+        grams: Math.round(midpoint(held.value)),
+        standing: `${held.restsOn}, ${held.value.map(Math.round).join(" to ")}`,
+      }
+    : { grams: Math.round(held.value), standing: held.restsOn };
 }
 
 /** As the label has them, with their texts; what is not known of an ingredient comes first. */

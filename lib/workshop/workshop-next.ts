@@ -31,6 +31,22 @@ export function workshopNextPage(
   const lines = nextLines(steps, records, words).slice(0, SHOWN);
   const due = allDueLines(context, matter);
   const sections = [
+    ...section("due", text.due, [
+      due.length === 0
+        ? statement(text.nothingDue)
+        : {
+            kind: "table" as const,
+            table: {
+              caption: text.dueCaption,
+              columns: [{ head: text.dueColumns.what }, { head: text.dueColumns.where }],
+              rows: due.map(({ what, record }): CellView[] => [
+                { text: `${what}.` },
+                { text: record },
+              ]),
+            },
+          },
+      ...(matter.reprints === undefined ? [statement(text.reprintsUnknown, "note")] : []),
+    ]),
     ...section("steps", text.steps, [
       lines.length === 0
         ? statement(text.none)
@@ -52,22 +68,6 @@ export function workshopNextPage(
               ]),
             },
           },
-    ]),
-    ...section("due", text.due, [
-      due.length === 0
-        ? statement(text.nothingDue)
-        : {
-            kind: "table" as const,
-            table: {
-              caption: text.dueCaption,
-              columns: [{ head: text.dueColumns.what }, { head: text.dueColumns.where }],
-              rows: due.map(({ what, record }): CellView[] => [
-                { text: `${what}.` },
-                { text: record },
-              ]),
-            },
-          },
-      ...(matter.reprints === undefined ? [statement(text.reprintsUnknown, "note")] : []),
     ]),
   ];
   return {

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
-import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
+import { contentFolder, flatReadings, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { mullstone, type CommandRun } from "../support/mullstone.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
 
@@ -58,6 +58,44 @@ describe("labels of a workshop", () => {
     const { code, complaints } = await run(...options, "--output", "none.pdf");
     expect([code, complaints]).toEqual([1, complaint]);
     expect(existsSync(join(home, "none.pdf"))).toBe(false);
+  });
+
+  test("bear the newest lot that agrees with its standard, or the one that is asked for", async () => {
+    const lot = (number: string, date: string, further: string): string =>
+      `number: ${number}\ncolour: lamp-black\ndate: ${date}\npigments: [{ pigment: lamp-black, massG: 100 }]\n${further}\n`;
+    const read = (column: string): string =>
+      `masstone: { reading: lots, column: ${column}, scale: factor, geometry: "45/0" }`;
+    const { home: lots } = contentFolder({
+      ...SMALLEST_WORKSHOP,
+      "workshop.yaml": WORKSHOP,
+      "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 6\nhazards: []\n",
+      "vehicles/linseed-oil.yaml": "name: Linseed oil\nkind: oil\noil: linseed\nhazards: []\n",
+      "prices.csv": "colour,size,price\nlamp-black,40 ml,8\n",
+      "readings/lots.csv": flatReadings({ alike: 0.02, grey: 0.2 }),
+      "lots/lb-1.yaml": lot("LB-1", "2026-04-01", read("alike")),
+      "lots/lb-2.yaml": lot("LB-2", "2026-05-01", read("grey")),
+      "lots/lb-3.yaml": lot("LB-3", "2026-06-01", "planned: true"),
+    });
+    const printed = async (...options: string[]): Promise<readonly string[]> => {
+      const { code, output, complaints } = await mullstone(
+        ["labels", "--output", "one.pdf", ...options],
+        { cwd: lots },
+      );
+      if (code !== 0) return [complaints];
+      const { pages } = await readPdf(readFileSync(join(lots, "one.pdf")));
+      const [page] = pages;
+      return [/LB-\d/.exec(page === undefined ? "" : pageText(page))?.[0] ?? "", output];
+    };
+    expect((await printed())[0]).toBe("LB-1");
+    const [failed, said] = await printed("--lot", "lb-2");
+    expect(failed).toBe("LB-2");
+    expect(said).toContain("lot LB-2 fails against its standard");
+    expect(await printed("--lot", "LB-9")).toEqual([
+      expect.stringMatching(/^There is no lot LB-9 in lots\/; nearest: LB-\d\n$/),
+    ]);
+    expect(await printed("--lot", "LB-1", "--only", "soot")).toEqual([
+      "The lot LB-1 is one of lamp-black, and --only asks for soot\n",
+    ]);
   });
 
   test("a workshop that gives no labels is told which there are", async () => {

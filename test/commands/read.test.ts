@@ -31,7 +31,8 @@ describe("an instrument's file", () => {
         "400 to 700 nm in steps of 10 nm",
         "highest value 3.7",
         "content/readings/soot-1.csv",
-        'masstone: { reading: soot-1, column: "soot", scale: factor, geometry: GEOMETRY }',
+        '{ reading: soot-1, column: "soot", scale: factor, geometry: GEOMETRY }',
+        '{ reading: soot-1, column: "grey soot", scale: factor, geometry: GEOMETRY }',
         "",
       ].join("\n"),
     );
@@ -41,6 +42,17 @@ describe("an instrument's file", () => {
       "# From Soot 1.csv, CSV, read as percent, written as factor",
       "nm,soot,grey soot",
       "400,0.025,0.025",
+    ]);
+  });
+
+  test("of drawdowns that were read again has a line for each drawdown", async () => {
+    const { output } = await run(
+      save("Lot 7.csv", [2.5, 3.7], ["LB-7 masstone 1", "LB-7 masstone 2", "LB-7 tint"]),
+    );
+    expect(output.split("\n").slice(-3)).toEqual([
+      '{ reading: lot-7, column: ["LB-7 masstone 1", "LB-7 masstone 2"], scale: factor, geometry: GEOMETRY }',
+      '{ reading: lot-7, column: "LB-7 tint", scale: factor, geometry: GEOMETRY }',
+      "",
     ]);
   });
 

@@ -57,6 +57,27 @@ describe.each(SHEETS)("the rows of $slug", ({ slug, sheet }) => {
     }
   });
 
+  test("weigh what the sheet says that a tube holds, with what that rests on", () => {
+    const evidence = sheet["evidence"] as readonly Readonly<Record<string, unknown>>[];
+    for (const { size_ml, net_weight_g, net_weight_standing } of rows) {
+      const held = evidence.find(
+        ({ figure }) => figure === `fill.fillings.paint.holds.${size_ml}-ml.massG`,
+      );
+      const value = held?.["value"] as number | readonly [number, number] | undefined;
+      if (value === undefined) expect([net_weight_g, net_weight_standing]).toEqual(["", ""]);
+      else if (typeof value === "number") {
+        expect(Math.abs(Number(net_weight_g) - value)).toBeLessThanOrEqual(0.5);
+        expect(net_weight_standing).toBe(held?.["restsOn"]);
+      } else {
+        const [low, high] = value;
+        expect(Math.abs(Number(net_weight_g) - (low + high) / 2)).toBeLessThanOrEqual(0.5);
+        expect(net_weight_standing).toBe(
+          `${String(held?.["restsOn"])}, ${Math.round(low)} to ${Math.round(high)}`,
+        );
+      }
+    }
+  });
+
   test("lead to a page and a picture that are there", () => {
     for (const { address = "", picture = "" } of rows)
       for (const link of [address, picture].filter((one) => one !== ""))

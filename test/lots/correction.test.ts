@@ -118,6 +118,20 @@ describe("a correction", () => {
     },
   );
 
+  test("with another lot of the colour goes further than with another paint: a weak lot into three of a good one", () => {
+    const weak = lotOf(mixedPaint(RED, EXTENDER, 0.3));
+    const good = { slug: "re-2", name: "RE-2", paint: RED };
+    const [asLot, asColour] = (["lot", "colour"] as const).map((kind) =>
+      correctionWith(weak, { ...good, kind }),
+    );
+    // The good lot is the standard itself: the more of it the nearer, as far as each may go.
+    expect(asLot?.gramsPer100g).toBeCloseTo((100 * 0.75) / 0.25, 1);
+    expect(asColour?.gramsPer100g).toBeCloseTo((100 * 0.25) / 0.75, 1);
+    expect(asLot?.predicted.letDownDeltaE00).toBeLessThan(
+      asColour?.predicted.letDownDeltaE00 ?? NaN,
+    );
+  });
+
   test("of a lot that is as the standard is none", () =>
     expect(
       correctionWith(lotOf(RED), { slug: "o", name: "Ochre", kind: "colour", paint: OCHRE }),
@@ -144,5 +158,7 @@ describe("a correction", () => {
       "chalk",
     );
     expect(corrections(strong, candidates, 1)).toHaveLength(1);
+    const chalks = ["a", "b", "c"].map((slug) => ({ ...candidates[1], slug }));
+    expect(corrections(strong, chalks, 3)).toHaveLength(2);
   });
 });

@@ -70,6 +70,61 @@ test("the drift of ultramarine is told above its chart", async () => {
   await page.context().close();
 });
 
+test("a correction says which pigments it brings into a paint of one", async () => {
+  const { page } = await opened("lots/ib-2605/");
+  expect(await textOf(page, "#correction")).toMatch(
+    /With Lamp Black it holds PBk.\d as well, which neither its name nor its label says/,
+  );
+  await page.context().close();
+});
+
+test("lots in time by strength, let-down and masstone, each with its moving ranges; a chart in words names its lots", async () => {
+  const { page } = await opened("colours/ultramarine-blue/");
+  const titles = await page.locator("#lots svg title").allTextContents();
+  for (const what of ["Strength", "Let-down", "Masstone"])
+    expect(titles.filter((title) => title.startsWith(what)).length, what).toBeGreaterThanOrEqual(2);
+  expect(titles.filter((title) => title.includes("from each lot to the next"))).not.toEqual([]);
+  const [words = ""] = await page.locator("#lots svg desc").allTextContents();
+  expect(words).toMatch(/UB-2407 \d+\.\d, UB-2411/);
+  await page.context().close();
+});
+
+test("from a colour to what customers ask of it, and to the reply", async () => {
+  const { page, complaints } = await opened("colours/ultramarine-blue/");
+  const question = page.locator("#answers .section__body a").first();
+  const asked = (await question.textContent()) ?? "";
+  await question.click();
+  expect(await textOf(page, "h1")).toBe(asked);
+  expect(await textOf(page, "[data-reply] textarea, #reply textarea")).not.toBe("");
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test("labels to stick are there as a PDF, with what is to be known of them", async () => {
+  const { page } = await opened("labels/");
+  const href = await page.locator("#print .section__body a").getAttribute("href");
+  expect(href).toBe("labels.pdf");
+  const pdf = await page.request.get(`${inject("workshopAddress")}/labels/labels.pdf`);
+  expect((await pdf.body()).subarray(0, 5).toString("latin1")).toBe("%PDF-");
+  expect(await textOf(page, "#remarks")).toContain(
+    "lead-white, tube-60: without H400, H410, which a package of 60 ml may leave out",
+  );
+  await page.context().close();
+});
+
+test("what falls due says what the command says: papers, trials, texts to review, second lots", async () => {
+  const { page } = await opened("next/");
+  const due = await textOf(page, "#due");
+  for (const line of [
+    /To be looked at on \d+ \w+ \d{4}/,
+    /review them before they go on a label/,
+    /No lot is recorded yet/,
+    /--since with the manifest.json kept of then/,
+  ])
+    expect(due).toMatch(line);
+  await page.context().close();
+});
+
 test("the batch sheet is one page of A4", async () => {
   const { page } = await opened("batches/iron-oxide-black/");
   const pdf = await page.pdf({
@@ -88,6 +143,8 @@ describe("for every reader", () => {
     "colours/ultramarine-blue/",
     "batches/lamp-black/",
     "trials/",
+    "labels/",
+    "next/",
   ])("/%s has nothing that axe finds", async (path) => {
     const { page } = await opened(path);
     await page.evaluate(axe.source);
