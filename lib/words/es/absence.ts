@@ -17,8 +17,6 @@ const REASONS: Readonly<Record<string, string>> = {
     "no hay rebajes de los que pueda ajustarse la fuerza",
   "the parts of its pigments are not in the record":
     "las partes de sus pigmentos no están en el registro",
-  "not in the records; the parts of its pigments are not in the record":
-    "no está en los registros; las partes de sus pigmentos no están en el registro",
   "neither its films nor let-downs tell how much it scatters":
     "ni sus películas ni sus rebajes dicen cuánto dispersa",
   "its estimate reaches from gloss to matte": "su estimación va de brillante a mate",
@@ -97,7 +95,8 @@ function reasonText(reason: string): string {
     const name = form.exec(reason)?.[1];
     if (name !== undefined) return wording(name);
   }
-  return reason;
+  const parts = reason.split("; ");
+  return parts.length > 1 ? parts.map(reasonText).join("; ") : reason;
 }
 
 /** The last part of a record path as words: `pigments.lamp-black.densityGPerCm3` is "densidad (lamp black)". */

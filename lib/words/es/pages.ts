@@ -455,7 +455,7 @@ export const PAGES: AnyWords<PageWords> = {
       [
         "tints",
         "Rebajes",
-        "Lo que un color hace en un blanco viene de nuestras propias aplicaciones. Dos constantes, absorción K y dispersión S, se ajustan juntas a todas las aplicaciones de un color (Kubelka y Munk), después de descontar la superficie. Los pasos intermedios se prevén y se marcan así; cuanto más lejos de una aplicación, menos seguros. Nada se prevé del color solo. En un blanco en que un color no se probó, decimos qué cabe esperar donde otros colores se probaron en los dos: de ellos se sigue cuánto dispersan los dos blancos. Es una estimación, y un intervalo. Una aplicación que las demás contradicen se muestra y no se usa.",
+        "Lo que un color hace en un blanco viene de nuestras propias aplicaciones. Dos constantes, absorción K y dispersión S, se ajustan juntas a todas las aplicaciones de un color (Kubelka y Munk), después de descontar la superficie. Los pasos intermedios se prevén y se marcan así; cuanto más lejos de una aplicación, más inciertos. Nada se prevé del color solo. En un blanco en que un color no se probó, decimos qué cabe esperar donde otros colores se probaron en los dos: de ellos se sigue cuánto dispersan los dos blancos. Es una estimación, y un intervalo. Una aplicación que las demás contradicen se muestra y no se usa.",
       ],
       [
         "oil",

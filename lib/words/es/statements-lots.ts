@@ -57,7 +57,7 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "lot-has-no-let-down-of-standard": () =>
     "El patrón no tiene rebaje de este blanco y esta proporción, y la fuerza no se juzga.",
   "read-under-another-calibration": ({ lot, standard }) =>
-    `El lote se leyó con la calibración de ${lot} y el patrón con la de ${standard}: lo que yerran las calibraciones del instrumento está en la incertidumbre. Leer otra vez el patrón guardado junto al lote para estar más seguro.`,
+    `El lote se leyó con la calibración de ${lot} y el patrón con la de ${standard}: lo que yerran las calibraciones del instrumento está en la incertidumbre. Leer otra vez el patrón guardado junto al lote para más certeza.`,
   "lot-beyond-limits": ({ of, value }) =>
     `Un lote, con ${figureOf(of, value)} (${CHARTED[of]}), sale de los límites que fijan todos los lotes.`,
   "lots-far-apart": ({ of, range, limit }) =>

@@ -63,7 +63,7 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "masstone-by-both-grounds": (v) =>
     `El tono pleno se leyó en una película que deja ver su fondo (relación de contraste ${decimals(v.contrast, 2)}). Los rebajes y las mezclas se calculan por lo que ambos fondos dicen de una capa que cubre.`,
   "masstone-is-a-film": (v) =>
-    `Lo que se muestra como tono pleno es una película sobre blanco que deja ver su fondo (relación de contraste ${decimals(v.contrast, 2)}). Una capa más gruesa parece más oscura, y lo que calculamos de ella es menos seguro.`,
+    `Lo que se muestra como tono pleno es una película sobre blanco que deja ver su fondo (relación de contraste ${decimals(v.contrast, 2)}). Una capa más gruesa parece más oscura, y lo que calculamos de ella es más incierto.`,
   "does-not-hide": (v) =>
     `Ni una película de ${decimals(v.filmUm / 1000, 0)}\u00a0mm cubre: su relación de contraste es ${decimals(v.contrastRatio, 2)}, y haría falta ${decimals(v.target, 2)}.`,
   "gloss-deepens": (v) =>

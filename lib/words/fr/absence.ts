@@ -18,8 +18,6 @@ const REASONS: Readonly<Record<string, string>> = {
     "aucun dégradé dont la force puisse être ajustée",
   "the parts of its pigments are not in the record":
     "les parts de ses pigments ne sont pas consignées",
-  "not in the records; the parts of its pigments are not in the record":
-    "pas dans les relevés\u202f; les parts de ses pigments ne sont pas consignées",
   "neither its films nor let-downs tell how much it scatters":
     "ni ses films ni ses dégradés ne disent combien elle diffuse",
   "its estimate reaches from gloss to matte": "l’estimation va du brillant au mat",
@@ -99,7 +97,8 @@ function reasonText(reason: string): string {
     const name = form.exec(reason)?.[1];
     if (name !== undefined) return wording(name);
   }
-  return reason;
+  const parts = reason.split("; ");
+  return parts.length > 1 ? parts.map(reasonText).join("\u202f; ") : reason;
 }
 
 /** The last part of a record path as words: `pigments.lamp-black.densityGPerCm3` is "masse volumique (lamp black)". */

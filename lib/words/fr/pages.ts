@@ -458,7 +458,7 @@ export const PAGES: AnyWords<PageWords> = {
       [
         "tints",
         "Dégradés",
-        "Ce qu’une couleur fait dans un blanc vient de nos propres applications. Deux constantes, l’absorption K et la diffusion S, sont ajustées ensemble sur toutes les applications d’une couleur (Kubelka et Munk), une fois la surface ôtée. Les degrés intermédiaires sont prévus et marqués comme tels\u202f; plus ils sont loin d’une application, moins ils sont sûrs. Rien n’est prévu d’après la couleur pure. Dans un blanc où une couleur n’a pas été essayée, nous disons à quoi s’attendre là où d’autres couleurs l’ont été dans les deux\u202f: de celles-ci vient combien les deux blancs diffusent. C’est une estimation, et un intervalle. Une application que les autres contredisent est montrée et n’est pas employée.",
+        "Ce qu’une couleur fait dans un blanc vient de nos propres applications. Deux constantes, l’absorption K et la diffusion S, sont ajustées ensemble sur toutes les applications d’une couleur (Kubelka et Munk), une fois la surface ôtée. Les degrés intermédiaires sont prévus et marqués comme tels\u202f; plus ils sont loin d’une application, plus ils sont incertains. Rien n’est prévu d’après la couleur pure. Dans un blanc où une couleur n’a pas été essayée, nous disons à quoi s’attendre là où d’autres couleurs l’ont été dans les deux\u202f: de celles-ci vient combien les deux blancs diffusent. C’est une estimation, et un intervalle. Une application que les autres contredisent est montrée et n’est pas employée.",
       ],
       [
         "oil",

@@ -57,7 +57,7 @@ export const LOT_RULINGS: WordingsOf<LotStatement> = {
   "lot-has-no-let-down-of-standard": () =>
     "L’étalon n’a pas de dégradé de ce blanc et de ce rapport, et la force n’est pas jugée.",
   "read-under-another-calibration": ({ lot, standard }) =>
-    `Le lot a été lu sous l’étalonnage de ${lot} et l’étalon sous celui de ${standard}\u202f: l’erreur des étalonnages de l’instrument est comptée dans l’incertitude. Relire l’étalon gardé à côté du lot pour être plus sûr.`,
+    `Le lot a été lu sous l’étalonnage de ${lot} et l’étalon sous celui de ${standard}\u202f: l’erreur des étalonnages de l’instrument est comptée dans l’incertitude. Relire l’étalon gardé à côté du lot pour plus de certitude.`,
   "lot-beyond-limits": ({ of, value }) =>
     `Un lot, à ${figureOf(of, value)} (${CHARTED[of]}), sort des limites que fixent tous les lots.`,
   "lots-far-apart": ({ of, range, limit }) =>

@@ -66,7 +66,7 @@ export const OPTICS_RULINGS: WordingsOf<PaintStatement> = {
   "masstone-by-both-grounds": (v) =>
     `Le ton plein a été lu sur un film qui laisse voir son fond (rapport de contraste ${decimals(v.contrast, 2)}). Les dégradés et les mélanges sont calculés d’après ce que les deux fonds disent d’une couche qui couvre.`,
   "masstone-is-a-film": (v) =>
-    `Ce qui est montré comme ton plein est un film sur du blanc qui laisse voir son fond (rapport de contraste ${decimals(v.contrast, 2)}). Une couche plus épaisse paraît plus sombre, et ce que nous en calculons est moins sûr.`,
+    `Ce qui est montré comme ton plein est un film sur du blanc qui laisse voir son fond (rapport de contraste ${decimals(v.contrast, 2)}). Une couche plus épaisse paraît plus sombre, et ce que nous en calculons est moins certain.`,
   "does-not-hide": (v) =>
     `Même un film de ${decimals(v.filmUm / 1000, 0)}\u00a0mm ne couvre pas\u202f: son rapport de contraste est de ${decimals(v.contrastRatio, 2)}, et il faudrait ${decimals(v.target, 2)}.`,
   "gloss-deepens": (v) =>
