@@ -17,15 +17,14 @@ export interface LightfastnessWord {
  */
 export function lightfastnessWord(
   { basis, category, expectation, deltaEab, reasons }: PermanenceSection,
-  { pages: { sheet, paint } }: Words,
+  { pages: { sheet, paint }, terms }: Words,
 ): LightfastnessWord | undefined {
   if (isKnown(category)) {
     const word = sheet.categories[category.value] ?? category.value;
-    if (basis === "own exposure" && isKnown(deltaEab))
-      return {
-        word: seenChange(deltaEab.value),
-        detail: paint.permanence.fact(category.value),
-      };
+    if (basis === "own exposure" && isKnown(deltaEab)) {
+      const seen = seenChange(deltaEab.value);
+      return { word: terms[seen] ?? seen, detail: paint.permanence.fact(category.value) };
+    }
     return {
       word,
       detail:

@@ -71,7 +71,10 @@ export function priceText(
   if (restricted.length > 0) return text.facts.restricted(restricted);
   if (pricePer10Ml === undefined || currency === undefined) return text.facts.notKnown;
   return text.facts.price(
-    new Intl.NumberFormat(language === "en" ? "en-GB" : language, { style: "currency", currency }).format(pricePer10Ml),
+    new Intl.NumberFormat(language === "en" ? "en-GB" : language, {
+      style: "currency",
+      currency,
+    }).format(pricePer10Ml),
   );
 }
 

@@ -1,3 +1,4 @@
+import type { SeenChange } from "../../permanence/grey-scale.ts";
 import type { Family } from "../../records/schema/terms.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { DRYING_CLASSES, EXPECTED, FINISHES, OIL_CLASSES, OPACITIES } from "./closed-words.ts";
@@ -22,7 +23,18 @@ export const TRADE = {
 } as const satisfies Record<string, string>;
 
 /** Words of closed sets as a page prints them; a word that is not here is its own. An expectation never reads like a category. */
+/** What an eye that saw both halves would say of a change. */
+const CHANGES: Readonly<Record<SeenChange, string>> = {
+  unchanged: "sin cambio",
+  "hardly changed": "apenas cambiado",
+  "changed slightly": "ligeramente cambiado",
+  changed: "cambiado",
+  "changed much": "muy cambiado",
+  "changed greatly": "cambiado por completo",
+};
+
 export const TERMS: Readonly<Record<string, string>> = {
+  ...CHANGES,
   ...DRYING_CLASSES,
   ...OIL_CLASSES,
   ...OPACITIES,

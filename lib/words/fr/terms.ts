@@ -1,3 +1,4 @@
+import type { SeenChange } from "../../permanence/grey-scale.ts";
 import type { Family } from "../../records/schema/terms.ts";
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { DRYING_CLASSES, EXPECTED, FINISHES, OIL_CLASSES, OPACITIES } from "./closed-words.ts";
@@ -23,7 +24,18 @@ export const TRADE = {
 } as const satisfies Record<string, string>;
 
 /** Words of closed sets as a page prints them; a word that is not here is its own. An expectation never reads like a category. */
+/** What an eye that saw both halves would say of a change. */
+const CHANGES: Readonly<Record<SeenChange, string>> = {
+  unchanged: "inchangé",
+  "hardly changed": "à peine changé",
+  "changed slightly": "légèrement changé",
+  changed: "changé",
+  "changed much": "très changé",
+  "changed greatly": "complètement changé",
+};
+
 export const TERMS: Readonly<Record<string, string>> = {
+  ...CHANGES,
   ...DRYING_CLASSES,
   ...OIL_CLASSES,
   ...OPACITIES,
