@@ -1,10 +1,11 @@
 import { cpSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { describe, expect, inject, test } from "vitest";
 import { figureIndex } from "../../lib/claims/figure-index.ts";
 import { claimVerdict } from "../../lib/claims/claim-verdict.ts";
 import { recordRoots, type RootKind } from "../../lib/claims/record-roots.ts";
 import { isKnown } from "../../lib/quantities/figure.ts";
+import { keptParsers } from "../../lib/records/kept-parsers.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
@@ -26,6 +27,9 @@ function values(sheets: readonly Sheet[]): ReadonlyMap<string, string> {
   );
 }
 
+/** Each edit is of one file: the others are parsed once. */
+const PARSERS = keptParsers();
+
 /**
  * The demonstration with one of its files edited. Its uncertainty is stated: the replicates of
  * every reading tell one noise together, by which each of them would move each fit a little.
@@ -39,7 +43,7 @@ function edited(file: string, edit: (text: string) => string): Records {
   const text = readFileSync(join(folder, file), "utf8");
   expect(edit(text)).not.toBe(text);
   writeFileSync(join(folder, file), edit(text));
-  const { records, diagnostics } = loadRecords(folder);
+  const { records, diagnostics } = loadRecords(folder, dirname(folder), undefined, PARSERS);
   if (records === undefined)
     throw new Error(JSON.stringify(diagnostics.filter(({ severity }) => severity === "error")));
   return records;
