@@ -1,0 +1,111 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join, normalize } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { loadRecords } from "../../lib/records/load-records.ts";
+import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
+import { inOneFolder } from "../../lib/site/one-folder.ts";
+import { siteOf } from "../../lib/site/site-of-records.ts";
+import { writeSite } from "../../lib/site/write-site.ts";
+import { soundWorkshops } from "../fuzz/sound-workshops.ts";
+import { contentFolder } from "../support/content-folder.ts";
+
+const home = mkdtempSync(join(tmpdir(), "mullstone-languages-"));
+afterAll(() => rmSync(home, { recursive: true, force: true }));
+
+/** The colour whose name and notes are translated into German, and another that is not. */
+const [TRANSLATED, OWN] = ["green-earth", "titanium-white"] as const;
+const OTHERS: readonly Language[] = ["fr", "de", "es"];
+
+beforeAll(async () => {
+  const texts = soundWorkshops().find((workshop) => `colours/${TRANSLATED}.md` in workshop) ?? {};
+  const { content, home: cwd } = contentFolder({
+    ...texts,
+    "workshop.yaml": `${texts["workshop.yaml"] ?? ""}\npageLanguages: [${["en", ...OTHERS].join(", ")}]\n`,
+    [`colours/${TRANSLATED}.md`]: (texts[`colours/${TRANSLATED}.md`] ?? "").replace(
+      /^---\n/,
+      "---\ntranslations:\n  de: { name: Grüne Erde, notes: Eine Erde. }\n",
+    ),
+  });
+  const { records, diagnostics } = loadRecords(content, cwd);
+  if (records === undefined) throw new Error(`Unexpected faults: ${JSON.stringify(diagnostics)}`);
+  const { site } = siteOf(records, undefined);
+  await writeSite(inOneFolder(site, records.workshop.siteAddress), home, "paper");
+});
+
+const page = (path: string): string => readFileSync(join(home, path), "utf8");
+const all = (text: string, pattern: RegExp): string[] =>
+  [...text.matchAll(pattern)].map(([, found = ""]) => found);
+const heading = (text: string): string | undefined =>
+  /<h1[^>]*>([^<]*)<\/h1>/.exec(text)?.[1]?.trim();
+
+describe("a site in several languages", () => {
+  test.each(OTHERS)(
+    "%s: each page says its language, and leads to itself in the others",
+    (language) => {
+      const own = page(`${language}/colours/${OWN}/index.html`);
+      expect(own).toContain(`<html lang="${language}">`);
+      const ways = /site-foot__languages[\s\S]*?<\/nav>/.exec(own)?.[0] ?? "";
+      expect(all(ways, /hreflang="([^"]*)"/g)).toEqual(["en", ...OTHERS]);
+      for (const href of all(ways, /href="([^"]*)"/g)) {
+        const found = join(home, language, "colours", OWN, href);
+        expect(statSync(join(found, "index.html")).isFile()).toBe(true);
+      }
+    },
+  );
+
+  test("no page of any language leads to what is not there", () => {
+    const lost: string[] = [];
+    for (const file of readdirSync(home, { recursive: true, encoding: "utf8" })) {
+      if (!file.endsWith(".html") || file === "404.html") continue;
+      for (const address of all(page(file), /(?:href|src)="([^"]*)"/g)) {
+        const [path = ""] = address.split(/[?#]/);
+        if (path === "" || /^[a-z]+:/.test(path)) continue;
+        const target = normalize(join(home, dirname(file), path));
+        if (statSync(target, { throwIfNoEntry: false }) === undefined)
+          lost.push(`${file}: ${address}`);
+      }
+    }
+    expect(lost).toEqual([]);
+  });
+
+  test("a translated name and its notes stand on the pages of that language alone", () => {
+    const german = page(`de/colours/${TRANSLATED}/index.html`);
+    expect(heading(german)).toBe("Grüne Erde");
+    expect(heading(page(`fr/colours/${TRANSLATED}/index.html`))).not.toBe("Grüne Erde");
+    expect(german).toContain('<div class="prose"><p>Eine Erde.</p>');
+    expect(page(`fr/colours/${TRANSLATED}/index.html`)).toContain('<div class="prose" lang="en">');
+  });
+
+  test("an answer that nobody translated is marked as of its own language", () => {
+    const headings = (path: string): string[] =>
+      all(page(path), /(<span class="entry__heading"[^>]*>)/g);
+    expect(new Set(headings("de/answers/index.html"))).toEqual(
+      new Set(['<span class="entry__heading" lang="en">']),
+    );
+    expect(new Set(headings("answers/index.html"))).toEqual(
+      new Set(['<span class="entry__heading">']),
+    );
+  });
+
+  test("figures are the same in every language", () => {
+    const figures = (folder: string): unknown => {
+      const { optics, oil } = JSON.parse(
+        readFileSync(join(home, folder, "colours", OWN, "sheet.json"), "utf8"),
+      ) as Record<string, Record<string, unknown>>;
+      return [optics?.["hidingFilmUm"], oil?.["oilIndexGPer100g"]];
+    };
+    for (const language of OTHERS) expect(figures(`${language}/`)).toEqual(figures(""));
+  });
+
+  test("schemas, styles and the list for search engines stand once", () => {
+    for (const language of OTHERS)
+      expect(readdirSync(join(home, language))).not.toContain("schema");
+    const listed = readdirSync(home);
+    expect(listed).toContain("schema");
+  });
+
+  test("every language has its words", () => {
+    expect([...LANGUAGES].sort()).toEqual(["en", ...OTHERS].sort());
+  });
+});
