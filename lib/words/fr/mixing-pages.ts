@@ -215,6 +215,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
         : near > 0
           ? `Aucun n’est cette couleur\u202f; ${near} en approchent. ${tried} ont été essayés.`
           : `Aucun n’en approche. ${tried} ont été essayés.`,
+    quickest: (days) =>
+      `La plus rapide de celles qui approchent et gardent vos autres souhaits est sèche au toucher en ${dayCount(days)}, estimés.`,
     shown: (shown) => `Les ${shown} premiers sont donnés.`,
     nothingMixes: "Avec ces souhaits, il ne reste aucune couleur à mêler.",
     within: "Ceux-ci peuvent l’être\u202f: plus proches que nous ne pouvons distinguer",
