@@ -232,7 +232,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       heading: "Qué lo sustituye",
       onRecipes: (name) => `En lugar de ${within(name)}`,
       because: (name, metals) =>
-        `${name} contiene ${listed(metals)}. Lo más próximo entre nuestras pinturas sin plomo ni cadmio:`,
+        `${name} contiene ${listed(metals.map((metal) => wordOf(METALS, metal)))}. Lo más próximo entre nuestras pinturas sin plomo ni cadmio:`,
       discontinued: (name, date) =>
         `${name} ya no se hace, desde el ${date}. Lo más próximo entre nuestras pinturas:`,
       caption: (name) => `En lugar de ${within(name)}, y qué cambia`,

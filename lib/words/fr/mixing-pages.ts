@@ -233,7 +233,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       heading: "Ce qui la remplace",
       onRecipes: (name) => `À la place ${of(within(name))}`,
       because: (name, metals) =>
-        `${name} contient\u202f: ${listed(metals)}. Au plus près parmi nos peintures sans plomb ni cadmium\u202f:`,
+        `${name} contient\u202f: ${listed(metals.map((metal) => wordOf(METALS, metal)))}. Au plus près parmi nos peintures sans plomb ni cadmium\u202f:`,
       discontinued: (name, date) =>
         `${name} ne se fait plus, depuis le ${date}. Au plus près parmi nos peintures\u202f:`,
       caption: (name) => `À la place ${of(within(name))}, et ce qui change`,
