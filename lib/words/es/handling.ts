@@ -76,6 +76,7 @@ export const HANDLING: AnyWords<typeof ENGLISH_HANDLING> = {
     price: (amount, currency) =>
       new Intl.NumberFormat("es-ES", { style: "currency", currency })
         .format(amount)
+        .replaceAll(".", "\u202f")
         .replace(",", "."),
     size: (ml, price) => `${size(ml)}\u00a0ml${price === undefined ? "" : ` a ${price}`}`,
     putUp: (sizes) => `Se envasa en ${listed(sizes)}.`,

@@ -214,6 +214,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
         : near > 0
           ? `Ninguna es este color; ${near} se acercan. Se probaron ${tried}.`
           : `Ninguna se acerca. Se probaron ${tried}.`,
+    quickest: (days) =>
+      `La más rápida de las que se acercan y cumplen sus demás deseos está seca al tacto en ${dayCount(days)}, estimados.`,
     shown: (shown) => `Se muestran las primeras ${shown}.`,
     nothingMixes: "Con estos deseos no quedan colores que mezclar.",
     within: "Estas pueden serlo: más cerca de lo que podemos distinguir",
@@ -230,7 +232,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       heading: "Qué lo sustituye",
       onRecipes: (name) => `En lugar de ${within(name)}`,
       because: (name, metals) =>
-        `${name} contiene ${listed(metals)}. Lo más próximo entre nuestras pinturas sin plomo ni cadmio:`,
+        `${name} contiene ${listed(metals.map((metal) => wordOf(METALS, metal)))}. Lo más próximo entre nuestras pinturas sin plomo ni cadmio:`,
       discontinued: (name, date) =>
         `${name} ya no se hace, desde el ${date}. Lo más próximo entre nuestras pinturas:`,
       caption: (name) => `En lugar de ${within(name)}, y qué cambia`,

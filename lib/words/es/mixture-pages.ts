@@ -17,7 +17,11 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   lead: "Todo aquí está calculado a partir de las pinturas de sus pigmentos solos. Donde pintamos la mezcla misma, las dos se muestran lado a lado.",
   heading: (white) => `En ${white}`,
   met: (white, count, middle, largest) =>
-    `En ${white} sus componentes prevén ${count === 1 ? "su única aplicación" : `sus ${count} aplicaciones, con el color puro incluido,`} con \u0394E00 ${middle}${count === 1 ? "" : ` de mediana, ${largest} como máximo`}.`,
+    `En ${white} sus componentes prevén ${count === 1 ? "su único rebaje" : `sus ${count} rebajes`} con \u0394E00 ${middle}${count === 1 ? "" : ` de mediana, ${largest} como máximo`}.`,
+  metWithMasstone: (white, count, middle, largest) =>
+    `En ${white} sus componentes prevén sus ${count} aplicaciones, con el color puro incluido, con \u0394E00 ${middle} de mediana, ${largest} como máximo.`,
+  metAlone: (white, miss) =>
+    `Por sus rebajes en ${white}, sus componentes prevén el color puro, sin blanco, con \u0394E00 ${miss}.`,
   notMet: (white) => `No lo hemos probado en ${white}: es solo una previsión.`,
   steps: (count) => `Lo previsto junto a lo leído: ${count} pasos`,
   stepsCaption: (white) => `Color a ${white}, tal como lo prevén sus componentes`,
@@ -36,7 +40,7 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   drift: {
     heading: "Si uno de sus pigmentos se desvanece",
     figures: "La deriva en cifras",
-    caption: (white) => `Un gris medio en ${white}, y el mismo con un pigmento más débil`,
+    caption: (white) => `Un tono medio en ${white}, y el mismo con un pigmento más débil`,
     asMade: "tal como se hizo",
     lost: (name, percent) => `${name}, ${percent}\u00a0% perdido`,
     columns: {
@@ -50,20 +54,21 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     note: "Calculado, no visto: tanto del pigmento quitado. La última columna deja fuera la claridad; es el cambio de matiz.",
     single: (sentence) => `Para comparar, un negro de un solo pigmento: ${sentence}`,
     title: (white) =>
-      `Cómo se desplaza su gris en ${white} si un pigmento se desvanece un 30 y un 60\u00a0%`,
+      `Cómo se desplaza su tono medio en ${white} si un pigmento se desvanece un 30 y un 60\u00a0%`,
     description: (paths) => `${paths.join("; ")}.`,
     path: (name, a, b) => `${name} un 60\u00a0% más débil: a* ${a}, b* ${b}`,
     less: (name) => `menos ${name}`,
     percent: (percent) => `${percent}\u00a0%`,
   },
   pair: {
-    title: (first, second) => `Grises de ${first} y ${second}, junto a negros de un solo pigmento`,
+    title: (first, second) =>
+      `Tonos medios de ${first} y ${second}, junto a negros de un solo pigmento`,
     description: (first, second, share, chroma, blacks) =>
       `De todo ${second} a todo ${first}, lo más cerca del neutro con ${share} de ${first} en masa, C*ab ${chroma}. ${blacks.join("; ")}.`,
     single: "negros de un solo pigmento",
     black: (name, a, b) => `${name}: a* ${a}, b* ${b}`,
     neutral: (first, second, share, volume, chroma) =>
-      `El gris medio más neutro de ${first} y ${second} lleva ${share} de ${first} en peso de pintura${volume === undefined ? "" : ` (${volume} en volumen)`}; C*ab ${chroma}.`,
+      `El tono medio más neutro de ${first} y ${second} lleva ${share} de ${first} en peso de pintura${volume === undefined ? "" : ` (${volume} en volumen)`}; C*ab ${chroma}.`,
     share: (percent) => `${percent}\u00a0%`,
   },
   blacks: {

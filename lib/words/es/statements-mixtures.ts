@@ -9,6 +9,8 @@ export const MIXTURE_RULINGS: WordingsOf<MixtureStatement> = {
   "drift-not-seen": (v) => `${losing(v)} no se ve ningún cambio (${change(v)}).`,
   "drift-grows-lighter": (v) => `${losing(v)} solo se aclara (${change(v)}).`,
   "drift-grows-darker": (v) => `${losing(v)} solo se oscurece (${change(v)}).`,
+  "drift-grows-duller": (v) => `${losing(v)} su color se apaga (${change(v)}).`,
+  "drift-grows-stronger": (v) => `${losing(v)} su color se aviva (${change(v)}).`,
   "drift-goes-toward": (v) => `${losing(v)} vira ${TOWARD[v.toward]} (${change(v)}).`,
   "parts-not-recorded": () =>
     "No se prevé nada: las partes de sus pigmentos no están en el registro.",

@@ -14,7 +14,7 @@ const OWN_LIMITS = "Los límites de estas palabras son nuestros, no de una norma
 export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
   "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
     sentence(
-      `${OPACITIES[word]}: una película de ${micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${BOUNDS[bound]} `}${decimals(contrastRatio, 3)}${bracketed(
+      `${bound === "at least" && word !== "opaque" ? `al menos ${OPACITIES[word]}` : OPACITIES[word]}: una película de ${micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${BOUNDS[bound]} `}${decimals(contrastRatio, 3)}${bracketed(
         contrastRatioMin > 0 ? `desde ${decimals(contrastRatioMin, 2)}` : undefined,
         "según límites nuestros",
       )}`,

@@ -215,6 +215,8 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
         : near > 0
           ? `Aucun n’est cette couleur\u202f; ${near} en approchent. ${tried} ont été essayés.`
           : `Aucun n’en approche. ${tried} ont été essayés.`,
+    quickest: (days) =>
+      `La plus rapide de celles qui approchent et gardent vos autres souhaits est sèche au toucher en ${dayCount(days)}, estimés.`,
     shown: (shown) => `Les ${shown} premiers sont donnés.`,
     nothingMixes: "Avec ces souhaits, il ne reste aucune couleur à mêler.",
     within: "Ceux-ci peuvent l’être\u202f: plus proches que nous ne pouvons distinguer",
@@ -231,7 +233,7 @@ export const MIXING_PAGES: AnyWords<MixingWords> = {
       heading: "Ce qui la remplace",
       onRecipes: (name) => `À la place ${of(within(name))}`,
       because: (name, metals) =>
-        `${name} contient\u202f: ${listed(metals)}. Au plus près parmi nos peintures sans plomb ni cadmium\u202f:`,
+        `${name} contient\u202f: ${listed(metals.map((metal) => wordOf(METALS, metal)))}. Au plus près parmi nos peintures sans plomb ni cadmium\u202f:`,
       discontinued: (name, date) =>
         `${name} ne se fait plus, depuis le ${date}. Au plus près parmi nos peintures\u202f:`,
       caption: (name) => `À la place ${of(within(name))}, et ce qui change`,

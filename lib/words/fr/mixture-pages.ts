@@ -18,7 +18,11 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   lead: "Tout ici est calculé d’après les peintures de ses pigments simples. Là où nous avons peint le mélange lui-même, les deux sont montrés côte à côte.",
   heading: (white) => `Dans ${white}`,
   met: (white, count, middle, largest) =>
-    `Dans ${white}, ses composants prévoient ${count === 1 ? "son unique application" : `ses ${count} applications, la couleur pure comprise,`} à \u0394E00 ${middle}${count === 1 ? "" : ` en médiane, ${largest} au plus`}.`,
+    `Dans ${white}, ses composants prévoient ${count === 1 ? "son unique dégradé" : `ses ${count} dégradés`} à \u0394E00 ${middle}${count === 1 ? "" : ` en médiane, ${largest} au plus`}.`,
+  metWithMasstone: (white, count, middle, largest) =>
+    `Dans ${white}, ses composants prévoient ses ${count} applications, la couleur pure comprise, à \u0394E00 ${middle} en médiane, ${largest} au plus.`,
+  metAlone: (white, miss) =>
+    `D’après leurs dégradés dans ${white}, ses composants prévoient la couleur pure, sans blanc, à \u0394E00 ${miss}.`,
   notMet: (white) => `Nous ne l’avons pas essayée dans ${white}\u202f: c’est une simple prévision.`,
   steps: (count) => `Le prévu à côté du lu\u202f: ${count} degrés`,
   stepsCaption: (white) => `Couleur pour ${white}, comme ses composants la prévoient`,
@@ -37,7 +41,7 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
   drift: {
     heading: "Si l’un de ses pigments passe",
     figures: "La dérive en chiffres",
-    caption: (white) => `Un gris moyen dans ${white}, et le même avec un pigment plus faible`,
+    caption: (white) => `Un ton moyen dans ${white}, et le même avec un pigment plus faible`,
     asMade: "tel quel",
     lost: (name, percent) => `${name}, ${percent}\u00a0% perdus`,
     columns: {
@@ -51,20 +55,21 @@ export const MIXTURE_PAGES: AnyWords<typeof ENGLISH_PAGES> = {
     note: "Calculé, non vu\u202f: tant du pigment ôté. La dernière colonne laisse la clarté de côté\u202f; c’est le changement de teinte.",
     single: (sentence) => `Pour comparer, un noir d’un seul pigment\u202f: ${sentence}`,
     title: (white) =>
-      `Comment son gris dans ${white} se déplace si un pigment passe de 30 et de 60\u00a0%`,
+      `Comment son ton moyen dans ${white} se déplace si un pigment passe de 30 et de 60\u00a0%`,
     description: (paths) => `${paths.join("\u202f; ")}.`,
     path: (name, a, b) => `${name} plus faible de 60\u00a0%\u202f: a* ${a}, b* ${b}`,
     less: (name) => `moins ${of(name)}`,
     percent: (percent) => `${percent}\u00a0%`,
   },
   pair: {
-    title: (first, second) => `Gris de ${first} et ${second}, à côté des noirs d’un seul pigment`,
+    title: (first, second) =>
+      `Tons moyens de ${first} et ${second}, à côté des noirs d’un seul pigment`,
     description: (first, second, share, chroma, blacks) =>
       `De ${second} seul à ${first} seul, au plus près du neutre à ${share} ${of(first)} en masse, C*ab ${chroma}. ${blacks.join("\u202f; ")}.`,
     single: "noirs d’un seul pigment",
     black: (name, a, b) => `${name}\u202f: a* ${a}, b* ${b}`,
     neutral: (first, second, share, volume, chroma) =>
-      `Le gris moyen le plus neutre de ${first} et ${second} prend ${share} ${of(first)} en poids de peinture${volume === undefined ? "" : ` (${volume} en volume)`}\u202f; C*ab ${chroma}.`,
+      `Le ton moyen le plus neutre de ${first} et ${second} prend ${share} ${of(first)} en poids de peinture${volume === undefined ? "" : ` (${volume} en volume)`}\u202f; C*ab ${chroma}.`,
     share: (percent) => `${percent}\u00a0%`,
   },
   blacks: {

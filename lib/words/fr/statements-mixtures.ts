@@ -9,6 +9,8 @@ export const MIXTURE_RULINGS: WordingsOf<MixtureStatement> = {
   "drift-not-seen": (v) => `${losing(v)} aucun changement ne se voit (${change(v)}).`,
   "drift-grows-lighter": (v) => `${losing(v)} elle ne fait que s’éclaircir (${change(v)}).`,
   "drift-grows-darker": (v) => `${losing(v)} elle ne fait que s’assombrir (${change(v)}).`,
+  "drift-grows-duller": (v) => `${losing(v)} sa couleur se ternit (${change(v)}).`,
+  "drift-grows-stronger": (v) => `${losing(v)} sa couleur s’avive (${change(v)}).`,
   "drift-goes-toward": (v) => `${losing(v)} elle tourne ${TOWARD[v.toward]} (${change(v)}).`,
   "parts-not-recorded": () =>
     "Rien n’est prévu\u202f: les parts de ses pigments ne sont pas consignées.",

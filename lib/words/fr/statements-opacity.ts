@@ -14,7 +14,7 @@ const OWN_LIMITS = "Les limites de ces mots sont les nôtres, non celles d’une
 export const OPACITY_RULINGS: WordingsOf<OpacityStatement> = {
   "opacity-by-contrast-ratio": ({ class: word, filmUm, contrastRatio, contrastRatioMin, bound }) =>
     sentence(
-      `${OPACITIES[word]}\u202f: un film de ${micrometres(filmUm)} a un rapport de contraste de ${bound === undefined ? "" : `${BOUNDS[bound]} `}${decimals(contrastRatio, 3)}${bracketed(
+      `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word]}` : OPACITIES[word]}\u202f: un film de ${micrometres(filmUm)} a un rapport de contraste de ${bound === undefined ? "" : `${BOUNDS[bound]} `}${decimals(contrastRatio, 3)}${bracketed(
         contrastRatioMin > 0 ? `à partir de ${decimals(contrastRatioMin, 2)}` : undefined,
         "selon nos propres limites",
       )}`,
